@@ -1,0 +1,177 @@
+/**
+ * Every request that the screens may make, with the schema of what goes in and what comes out.
+ * Both hosts and the client derive from this one table; nothing else crosses between window and desk.
+ */
+import { z } from 'zod';
+import { IntakeChoices, IntakePreview } from '../intake/intake.ts';
+import { BillCheck, BillCheckInput, KeptPromise } from '../model/appraisal/promise.ts';
+import { Carrier, Evidence, EvidencePeriod, SeriesRole } from '../model/evidence/evidence.ts';
+import { Household } from '../model/household/household.ts';
+import { CivilDate, Tariff } from '../model/tariff/tariff.ts';
+
+const Id = z.string().min(1).max(64);
+const Nothing = z.object({});
+
+export const Settings = z.object({
+  installerName: z.string().max(120).default(''),
+  installerContact: z.string().max(400).default(''),
+  theme: z.enum(['as the system', 'light', 'dark']).default('as the system'),
+  paper: z.enum(['A4', 'Letter']).default('A4'),
+});
+export type Settings = z.infer<typeof Settings>;
+
+export const HouseholdSummary = z.object({
+  id: Id,
+  name: z.string(),
+  jobNumber: z.string(),
+  place: z.string(),
+  changedOn: z.string(),
+  archived: z.boolean(),
+  evidenceCount: z.int(),
+  promiseCount: z.int(),
+});
+export type HouseholdSummary = z.infer<typeof HouseholdSummary>;
+
+export const PromiseSummary = z.object({
+  id: Id,
+  number: z.int(),
+  madeOn: z.string(),
+  note: z.string(),
+  heatPumpPence: z.number(),
+  lowPence: z.number(),
+  highPence: z.number(),
+});
+export type PromiseSummary = z.infer<typeof PromiseSummary>;
+
+export const OpenHousehold = z.object({
+  household: Household,
+  /** Counts up with every change stored; a save that names an older one is refused, never merged silently. */
+  revision: z.int(),
+  archived: z.boolean(),
+  evidence: z.array(Evidence),
+  promises: z.array(PromiseSummary),
+  checks: z.array(BillCheck),
+});
+export type OpenHousehold = z.infer<typeof OpenHousehold>;
+
+/** A document or data file handed out. */
+export const FileOut = z.object({ fileName: z.string(), mediaType: z.string(), base64: z.string() });
+export type FileOut = z.infer<typeof FileOut>;
+
+const request = <I extends z.ZodType, O extends z.ZodType>(input: I, output: O) => ({ input, output });
+
+export const contract = {
+  'app.read': request(
+    Nothing,
+    z.object({
+      version: z.string(),
+      modelVersion: z.string(),
+      host: z.enum(['electron', 'loopback']),
+      today: CivilDate,
+      dataFolder: z.string(),
+    }),
+  ),
+  'settings.read': request(Nothing, Settings),
+  'settings.write': request(Settings, Settings),
+
+  'household.list': request(
+    z.object({ find: z.string().max(200).optional(), archived: z.boolean().optional() }),
+    z.array(HouseholdSummary),
+  ),
+  'household.create': request(z.object({ name: z.string().min(1).max(120) }), OpenHousehold),
+  'household.open': request(z.object({ id: Id }), OpenHousehold),
+  'household.save': request(z.object({ household: Household, revision: z.int() }), z.object({ revision: z.int() })),
+  'household.duplicate': request(z.object({ id: Id, name: z.string().min(1).max(120) }), OpenHousehold),
+  'household.archive': request(z.object({ id: Id, archived: z.boolean() }), Nothing),
+  /** Erases the household with all evidence, promises and checks, for good. */
+  'household.erase': request(z.object({ id: Id, confirmName: z.string() }), Nothing),
+  'household.export': request(z.object({ id: Id }), FileOut),
+  /** A household file: our own export, or a written one that names its raw files (those are then not read here). */
+  'household.import': request(z.object({ fileId: Id }), OpenHousehold),
+
+  /** Hands a file to the desk; it is kept for the session only, until `evidence.accept` or another import takes it. */
+  'file.offer': request(
+    z.object({ fileName: z.string().min(1).max(255), bytes: z.instanceof(Uint8Array) }),
+    z.object({ fileId: Id, fileName: z.string(), size: z.int() }),
+  ),
+  'evidence.preview': request(z.object({ fileId: Id, householdId: Id, choices: IntakeChoices }), IntakePreview),
+  /** Stores what the preview with the same choices showed, in one transaction. `duplicateOf` names an earlier import of the same bytes. */
+  'evidence.accept': request(
+    z.object({ fileId: Id, householdId: Id, choices: IntakeChoices }),
+    z.object({ evidence: Evidence.nullable(), duplicateOf: Id.nullable() }),
+  ),
+  /** Bills, readings or deliveries typed at the table. */
+  'evidence.type': request(
+    z.object({
+      householdId: Id,
+      name: z.string().min(1).max(120),
+      carrier: Carrier,
+      role: SeriesRole,
+      periods: z.array(EvidencePeriod).min(1).max(2000),
+    }),
+    Evidence,
+  ),
+  /** Takes an import back; the raw file stays, so that `evidence.restore` can bring it again. */
+  'evidence.undo': request(z.object({ evidenceId: Id }), Nothing),
+  'evidence.restore': request(z.object({ evidenceId: Id }), Evidence),
+  /** Readings of one series between two local days (`to` exclusive), thinned to at most 2,000 points without losing peaks. */
+  'evidence.readings': request(
+    z.object({ seriesId: Id, from: CivilDate, to: CivilDate }),
+    z.array(z.object({ at: z.string(), value: z.number().nullable() })),
+  ),
+  /** Reads a tariff file (JSON or CSV) and answers the tariff; nothing is stored. */
+  'tariff.read': request(z.object({ fileId: Id }), Tariff),
+  /** Tariffs kept for use in other households. */
+  'tariff.shelf': request(Nothing, z.array(Tariff)),
+  'tariff.keep': request(z.object({ tariff: Tariff }), Nothing),
+  'tariff.drop': request(z.object({ tariffId: Id }), Nothing),
+
+  'promise.keep': request(z.object({ householdId: Id, note: z.string().max(2000) }), KeptPromise),
+  'promise.read': request(z.object({ promiseId: Id }), KeptPromise),
+  'promise.print': request(z.object({ promiseId: Id, format: z.enum(['pdf', 'html', 'csv']) }), FileOut),
+
+  'check.run': request(BillCheckInput, BillCheck),
+  'check.drop': request(z.object({ checkId: Id }), Nothing),
+} as const;
+
+export type Contract = typeof contract;
+export type RequestName = keyof Contract;
+export type Input<N extends RequestName> = z.input<Contract[N]['input']>;
+export type Output<N extends RequestName> = z.output<Contract[N]['output']>;
+
+export interface CallOptions {
+  readonly signal?: AbortSignal;
+  readonly onProgress?: (share: number) => void;
+}
+export type Call = <N extends RequestName>(name: N, input: Input<N>, options?: CallOptions) => Promise<Output<N>>;
+
+/** How every refusal looks, over HTTP and over IPC alike. */
+export const DeskRefusal = z.object({
+  code: z.string(),
+  message: z.string(),
+  /** File and line, or field. */
+  where: z.string().optional(),
+  remedy: z.string().optional(),
+});
+export type DeskRefusal = z.infer<typeof DeskRefusal>;
+
+export class DeskError extends Error {
+  readonly code: string;
+  readonly where: string | undefined;
+  readonly remedy: string | undefined;
+  constructor(refusal: DeskRefusal) {
+    super(refusal.message);
+    this.name = 'DeskError';
+    this.code = refusal.code;
+    this.where = refusal.where;
+    this.remedy = refusal.remedy;
+  }
+  toRefusal(): DeskRefusal {
+    return {
+      code: this.code,
+      message: this.message,
+      ...(this.where === undefined ? {} : { where: this.where }),
+      ...(this.remedy === undefined ? {} : { remedy: this.remedy }),
+    };
+  }
+}

@@ -1,0 +1,247 @@
+/**
+ * What the model says of one household: the shapes only. `appraise()` beside this file fills them.
+ * Energies kWh, temperatures °C, money in pence, efficiencies and factors as fractions (0.84, 3.4).
+ * Everything here is for one typical year unless its name says otherwise.
+ */
+import { z } from 'zod';
+import { Boundary, DemandChoice } from '../household/household.ts';
+import { CivilDate } from '../tariff/tariff.ts';
+import { Grade, Working } from '../working.ts';
+
+/** A value with its range (10 and 90 % points) and the sum it came from. */
+export const Figure = z.object({
+  value: z.number(),
+  low: z.number(),
+  high: z.number(),
+  unit: z.string(),
+  grade: Grade,
+  working: Working,
+});
+export type Figure = z.infer<typeof Figure>;
+
+/** Something the numbers cannot settle: shown as a question with likely reasons. Words are in `words`. */
+export const Question = z.object({
+  code: z.string(),
+  weight: z.enum(['note', 'question', 'refusal']),
+  /** Where on the thread it belongs. */
+  stage: z.enum(['evidence', 'heat', 'machine', 'prices', 'cost']),
+  /** Path of the household field it is about, such as "machine.spaceFactor". */
+  field: z.string().optional(),
+  data: z.record(z.string(), z.union([z.number(), z.string()])),
+});
+export type Question = z.infer<typeof Question>;
+
+export const Climate = z.object({
+  regionId: z.int(),
+  regionName: z.string(),
+  /** Mean outdoor temperature of each month of the typical year. */
+  monthlyMeanC: z.array(z.number()).length(12),
+  /** Degree days of the typical year to `baseC`. */
+  baseC: z.number(),
+  degreeDays: z.number(),
+  /** Where the temperatures behind the record came from: the household's own file, or the typical year standing in. */
+  recordWeather: z.enum(['own', 'typical', 'none']),
+  grade: Grade,
+  source: z.string(),
+});
+export type Climate = z.infer<typeof Climate>;
+
+/** Energy signature: use per day = base + slope × max(0, base temperature − outdoor temperature). */
+export const Signature = z.object({
+  carrier: z.string(),
+  seriesId: z.string(),
+  from: CivilDate,
+  to: CivilDate,
+  /** Days or periods the line was laid through. */
+  count: z.int(),
+  period: z.enum(['day', 'month', 'period']),
+  baseC: z.number(),
+  basePerDayKWh: z.number(),
+  slopeKWhPerKDay: z.number(),
+  slopeStandardError: z.number(),
+  baseStandardError: z.number(),
+  r2: z.number(),
+  cvRmse: z.number(),
+  /** Lag-1 correlation of the residuals. */
+  rho: z.number(),
+  /** Points for the picture, at most 400: mean outdoor °C, kWh per day. */
+  points: z.array(z.object({ outdoorC: z.number(), kWhPerDay: z.number() })),
+});
+export type Signature = z.infer<typeof Signature>;
+
+export const DemandWay = z.enum(['record', 'heat-loss', 'certificate', 'floor-area']);
+export type DemandWay = z.infer<typeof DemandWay>;
+
+/** One of up to four independent estimates of yearly heat (delivered heat, not fuel). */
+export const DemandEstimate = z.object({
+  way: DemandWay,
+  spaceKWh: z.number(),
+  /** One standard error. */
+  spaceErrorKWh: z.number(),
+  waterKWh: z.number().optional(),
+  waterErrorKWh: z.number().optional(),
+  grade: Grade,
+  working: Working,
+});
+export type DemandEstimate = z.infer<typeof DemandEstimate>;
+
+export const Demand = z.object({
+  estimates: z.array(DemandEstimate),
+  /** Ways that could not be gone, with the reason: "no-record", "no-heat-loss", ... */
+  missing: z.array(z.object({ way: DemandWay, reason: z.string() })),
+  chosen: DemandChoice,
+  space: Figure,
+  /** Hot water incl. cylinder loss: heat that the heating system must make. */
+  water: Figure,
+  total: Figure,
+  /** Heat by month; sums to `space.value` and `water.value`. */
+  monthlySpaceKWh: z.array(z.number()).length(12),
+  monthlyWaterKWh: z.array(z.number()).length(12),
+  baseC: z.number(),
+  roomC: z.number(),
+  heatLossWPerK: z.number(),
+  signature: Signature.optional(),
+});
+export type Demand = z.infer<typeof Demand>;
+
+/** Published field measurements of the same kind of machine, for the installer's figure to be held against. */
+export const FieldSpread = z.object({
+  low: z.number(),
+  middle: z.number(),
+  high: z.number(),
+  boundary: Boundary,
+  count: z.int().optional(),
+  source: z.string(),
+});
+export type FieldSpread = z.infer<typeof FieldSpread>;
+
+export const MachineResult = z.object({
+  source: z.enum(['ground', 'air']),
+  boundary: Boundary,
+  /** Factors as given or taken by default, at `boundary`. */
+  space: Figure,
+  water: Figure,
+  /** Space, water, backup, pumps and standby together: what the household's meter sees (H4). */
+  whole: Figure,
+  /** kWh a year counted outside the given boundary: pumps, standby, pasteurisation by the immersion heater. */
+  extraKWh: z.number(),
+  fieldSpread: FieldSpread,
+});
+export type MachineResult = z.infer<typeof MachineResult>;
+
+export const SystemId = z.enum([
+  'heat-pump',
+  'present',
+  'gas-condensing',
+  'gas-old',
+  'oil',
+  'lpg',
+  'direct-electric',
+  'storage',
+  'air-source',
+]);
+export type SystemId = z.infer<typeof SystemId>;
+
+/** One way of heating over a typical year, heat for rooms and hot water together. */
+export const SystemResult = z.object({
+  id: SystemId,
+  /** What `present` is; for the others equal to `id`. */
+  kind: z.string(),
+  carrier: z.enum(['electricity', 'gas', 'oil', 'lpg']),
+  spaceEfficiency: z.number(),
+  waterEfficiency: z.number(),
+  grade: Grade,
+  /** Energy bought: fuel, and the system's own electricity where it burns a fuel. */
+  bought: Figure,
+  ownElectricityKWh: z.number(),
+  cost: Figure,
+  split: z.object({ unitsPence: z.number(), standingPence: z.number(), servicePence: z.number() }),
+  monthly: z.object({
+    boughtKWh: z.array(z.number()).length(12),
+    unitsPence: z.array(z.number()).length(12),
+    standingPence: z.array(z.number()).length(12),
+    servicePence: z.array(z.number()).length(12),
+  }),
+  /** Bought energy by price band. */
+  rates: z.array(z.object({ name: z.string(), kWh: z.number(), pencePerKWh: z.number() })),
+  /** Unit cost of one kWh of useful heat. */
+  pencePerKWhHeat: Figure,
+  carbonKg: Figure,
+  /** The same system in a winter met 1 year in 10 on the cold and on the mild side. */
+  coldYearPence: z.number(),
+  mildYearPence: z.number(),
+});
+export type SystemResult = z.infer<typeof SystemResult>;
+
+/** The heat pump against one other system. Positive differences mean the heat pump costs less. */
+export const Versus = z.object({
+  against: SystemId,
+  /** Pence a year saved by the heat pump, 10/50/90 % points in the figure. */
+  saving: Figure,
+  /** Chance that the heat pump costs less, 0 to 1. */
+  chanceLess: z.number(),
+  /** Twenty equally likely savings in pence, ascending (5 % steps, middles of the slices). */
+  twenty: z.array(z.number()).length(20),
+  /** Whole-house seasonal factor at which both cost the same; null where none does. */
+  breakEvenFactor: z.number().nullable(),
+  /** Electricity price over the other fuel's price, now and where both cost the same. */
+  priceRatio: z.number().nullable(),
+  breakEvenPriceRatio: z.number().nullable(),
+});
+export type Versus = z.infer<typeof Versus>;
+
+export const Driver = z.object({
+  /** "electricity-price", "space-factor", "space-heat", "water-heat", "winter", "other-fuel-price", "other-efficiency", "habits" */
+  input: z.string(),
+  /** Share of the variance of the saving against the present system, 0 to 1. */
+  share: z.number(),
+});
+
+export const PriceBasis = z.object({
+  name: z.string(),
+  /** First and last day the prices hold; `to` absent for an open end. */
+  from: CivilDate,
+  to: CivilDate.optional(),
+  grade: Grade,
+  origin: z.string(),
+  /** Days since the prices ended, when they are older than a quarter; else absent. */
+  staleDays: z.int().optional(),
+});
+
+export const Appraisal = z.object({
+  modelVersion: z.string(),
+  asOf: CivilDate,
+  climate: Climate,
+  demand: Demand,
+  machine: MachineResult,
+  prices: z.object({
+    electricity: PriceBasis,
+    gas: PriceBasis,
+    oil: PriceBasis,
+    lpg: PriceBasis,
+    /** Yearly mean over the heat pump's own hours, p/kWh. */
+    electricityPencePerKWh: z.number(),
+    gasPencePerKWh: z.number(),
+    oilPencePerKWh: z.number(),
+    lpgPencePerKWh: z.number(),
+  }),
+  /** Heat pump first, then the present system, then the others by cost. */
+  systems: z.array(SystemResult),
+  versus: z.array(Versus),
+  drivers: z.array(Driver),
+  questions: z.array(Question),
+});
+export type Appraisal = z.infer<typeof Appraisal>;
+
+/** What the household or the world may change; absent means as it is. */
+export const WhatIf = z.object({
+  flowC: z.number().min(25).max(75).optional(),
+  roomC: z.number().min(10).max(30).optional(),
+  /** Hot water against today's, 1 = the same. */
+  waterShare: z.number().min(0).max(3).optional(),
+  /** Electricity unit price against today's, 1 = the same. */
+  electricityShare: z.number().min(0.1).max(5).optional(),
+  fuelShare: z.number().min(0.1).max(5).optional(),
+  winter: z.enum(['mild', 'typical', 'cold']).optional(),
+});
+export type WhatIf = z.infer<typeof WhatIf>;

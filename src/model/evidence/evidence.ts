@@ -1,0 +1,85 @@
+/**
+ * Evidence as the model sees it: energy by day or by period, temperatures by day, with what was remarked on the way in.
+ * Half-hourly values stay in the store; a day's total and the mean shape of a day are enough for the sums here.
+ */
+import { z } from 'zod';
+import { CivilDate } from '../tariff/tariff.ts';
+
+export const Carrier = z.enum(['electricity', 'gas', 'oil', 'lpg', 'heat', 'outdoor-temperature']);
+export type Carrier = z.infer<typeof Carrier>;
+/** What the meter stands for. `heat-pump` is a sub-meter on the machine, `export` is never summed with `import`. */
+export const SeriesRole = z.enum(['import', 'export', 'heat-pump', 'heat-output', 'weather']);
+export type SeriesRole = z.infer<typeof SeriesRole>;
+
+/** A bill, a meter-reading period or a delivery. `to` is exclusive: the first day after it. */
+export const EvidencePeriod = z.object({
+  from: CivilDate,
+  to: CivilDate,
+  kWh: z.number(),
+  /** As written on the paper, before conversion: 512 with unit "m³", 900 with unit "litre". */
+  quantity: z.number().optional(),
+  unit: z.string().optional(),
+  costPence: z.number().optional(),
+  quality: z.enum(['actual', 'estimated', 'customer', 'unknown']),
+  /** Row of the file, counted from 1, for the working. */
+  row: z.int().optional(),
+});
+export type EvidencePeriod = z.infer<typeof EvidencePeriod>;
+
+export const Series = z.object({
+  id: z.string(),
+  evidenceId: z.string(),
+  name: z.string(),
+  carrier: Carrier,
+  role: SeriesRole,
+  resolution: z.enum(['interval', 'day', 'period']),
+  /** Minutes of one reading where resolution is `interval`. */
+  intervalMinutes: z.number().optional(),
+  from: CivilDate,
+  /** Exclusive. */
+  to: CivilDate,
+  /** kWh, or for temperatures the mean in °C. */
+  total: z.number(),
+  /** kWh (or mean °C) by local day from `first` on; null where the day is missing or incomplete. Absent for periods. */
+  days: z.object({ first: CivilDate, values: z.array(z.number().nullable()) }).optional(),
+  periods: z.array(EvidencePeriod).optional(),
+  /** Mean kWh in each of 48 half-hours of the day, by month (12 × 48), where readings are finer than a day. */
+  dayShape: z.array(z.array(z.number())).optional(),
+  /** Readings there are, of readings there should be. */
+  present: z.int(),
+  expected: z.int(),
+  estimatedCount: z.int(),
+});
+export type Series = z.infer<typeof Series>;
+
+/** What intake has to say about a file: data here, a sentence in `words`. */
+export const Remark = z.object({
+  code: z.string(),
+  /** `refusal` stops the import, `question` waits for an answer, `note` is for information. */
+  weight: z.enum(['note', 'question', 'refusal']),
+  file: z.string(),
+  /** Line of the file, counted from 1. */
+  row: z.int().optional(),
+  column: z.string().optional(),
+  found: z.string().optional(),
+  expected: z.string().optional(),
+  /** How often, where a remark stands for many rows. */
+  count: z.int().optional(),
+  from: z.string().optional(),
+  to: z.string().optional(),
+  effectKWh: z.number().optional(),
+});
+export type Remark = z.infer<typeof Remark>;
+
+/** One import, typed or from a file, with the series it gave. */
+export const Evidence = z.object({
+  id: z.string(),
+  householdId: z.string(),
+  fileName: z.string(),
+  importedOn: z.string(),
+  sha256: z.string(),
+  shape: z.string(),
+  series: z.array(Series),
+  remarks: z.array(Remark),
+});
+export type Evidence = z.infer<typeof Evidence>;

@@ -1,0 +1,172 @@
+/**
+ * The household: everything the installer types about one case, as one plain document.
+ * It is what the store keeps, what a household file holds and what a promise freezes.
+ * A field that is absent is not zero: the model takes a default from the reference tables and grades it assumed.
+ */
+import { z } from 'zod';
+import { Tariff } from '../tariff/tariff.ts';
+import { Grade } from '../working.ts';
+
+/** A value somebody gave, with how far it can be trusted and where it came from. */
+export const given = <T extends z.ZodType>(value: T) => z.object({ value, grade: Grade, origin: z.string() });
+export interface Given<T> {
+  value: T;
+  grade: Grade;
+  origin: string;
+}
+
+export const HomeKind = z.enum(['detached', 'semi', 'terrace', 'bungalow', 'flat', 'other']);
+export type HomeKind = z.infer<typeof HomeKind>;
+export const AgeBand = z.enum([
+  'before 1930',
+  '1930 to 1966',
+  '1967 to 1982',
+  '1983 to 2002',
+  '2003 to 2012',
+  '2013 or later',
+]);
+export type AgeBand = z.infer<typeof AgeBand>;
+
+/** What heats the home today. */
+export const PresentSystem = z.enum([
+  'gas-condensing',
+  'gas-old',
+  'oil',
+  'lpg',
+  'direct-electric',
+  'storage',
+  'heat-pump',
+  'other',
+]);
+export type PresentSystem = z.infer<typeof PresentSystem>;
+
+/** Boundary of a seasonal performance factor, H1 (compressor) to H4 (all pumps), as the SEPEMO project defines them. */
+export const Boundary = z.enum(['H1', 'H2', 'H3', 'H4']);
+export type Boundary = z.infer<typeof Boundary>;
+
+const positive = (max: number) => z.number().positive().max(max);
+
+export const Home = z.object({
+  kind: HomeKind.optional(),
+  floorAreaM2: given(positive(5000)).optional(),
+  ageBand: given(AgeBand).optional(),
+  people: given(z.int().min(1).max(30)).optional(),
+  /** Outward part is enough; it finds the climate region. */
+  postcode: z.string().max(10).optional(),
+  /** Climate region 0 to 21 of the reference table; overrides the postcode. */
+  regionId: z.int().min(0).max(21).optional(),
+});
+
+export const Present = z.object({
+  system: PresentSystem,
+  /** Seasonal efficiency as a fraction, 0.84 for 84 %. At most 1.1. */
+  efficiency: given(z.number().min(0.2).max(1.1)).optional(),
+  hotWaterFrom: z.enum(['same', 'immersion', 'electric-shower']).optional(),
+  /** Gas burnt for cooking stays in the bill and keeps the gas standing charge. */
+  cooksOnGas: z.boolean().optional(),
+  /** Heat that no meter sees. */
+  otherHeat: z.enum(['none', 'wood stove', 'open fire', 'electric heaters', 'solar thermal']).optional(),
+});
+
+/** Which estimate of the heat demand the comparison rests on. */
+export const DemandChoice = z.enum(['together', 'record', 'heat-loss', 'certificate', 'floor-area']);
+export type DemandChoice = z.infer<typeof DemandChoice>;
+
+export const Heat = z.object({
+  /** Heat loss at the design outdoor temperature, kW. */
+  heatLossKW: given(positive(200)).optional(),
+  designOutdoorC: given(z.number().min(-30).max(15)).optional(),
+  /** Which of the two published sets of design temperatures the heat loss was worked out for. */
+  designRule: z.enum(['99 %', '99.6 %', 'typed']).optional(),
+  roomC: given(z.number().min(10).max(30)).optional(),
+  /** Outdoor temperature above which no heating is needed, if known. */
+  baseC: given(z.number().min(5).max(25)).optional(),
+  certificateSpaceKWh: given(z.number().min(0).max(500_000)).optional(),
+  certificateWaterKWh: given(z.number().min(0).max(50_000)).optional(),
+  use: DemandChoice.optional(),
+});
+
+export const HotWater = z.object({
+  litresPerDay: given(positive(3000)).optional(),
+  hotC: given(z.number().min(35).max(80)).optional(),
+  cylinderLitres: given(positive(2000)).optional(),
+  cylinderLossKWhPerDay: given(z.number().min(0).max(20)).optional(),
+  /** Weekly heating of the cylinder to 60 °C by the immersion heater. Default: yes. */
+  pasteuriseWeekly: z.boolean().optional(),
+});
+
+export const Machine = z.object({
+  source: z.enum(['ground', 'air']),
+  emitters: z.enum(['radiators', 'floor']).optional(),
+  /** Seasonal performance factor for heating the rooms, at the boundary named. */
+  spaceFactor: given(z.number().min(1).max(8)).optional(),
+  /** The same for hot water; without it the model derives one with a wider range. */
+  waterFactor: given(z.number().min(1).max(8)).optional(),
+  boundary: Boundary.optional(),
+  /** Design flow temperature that the factor was given for, °C. */
+  flowC: given(z.number().min(25).max(75)).optional(),
+  /** Share of all heat that a resistance heater gives, 0 to 1. */
+  backupShare: given(z.number().min(0).max(1)).optional(),
+});
+
+export const Prices = z.object({
+  /** Ids in `tariffs`; without one the built-in price of the newest quarter is used and graded assumed. */
+  electricityTariffId: z.string().optional(),
+  gasTariffId: z.string().optional(),
+  /** Two-rate tariff that storage heaters would be run on. */
+  storageTariffId: z.string().optional(),
+  oilPencePerLitre: given(positive(500)).optional(),
+  lpgPencePerLitre: given(positive(500)).optional(),
+  /** Yearly service, pounds. */
+  serviceHeatPumpGBP: given(z.number().min(0).max(5000)).optional(),
+  serviceGasGBP: given(z.number().min(0).max(5000)).optional(),
+  serviceOilGBP: given(z.number().min(0).max(5000)).optional(),
+  serviceLpgGBP: given(z.number().min(0).max(5000)).optional(),
+});
+
+/** What it costs to put in, for the page about the years to come. Nothing is assumed here: absent means not shown. */
+export const Purchase = z.object({
+  heatPumpGBP: given(z.number().min(0).max(500_000)).optional(),
+  grantGBP: given(z.number().min(0).max(500_000)).optional(),
+  /** What replacing the present system would cost instead. */
+  replacementGBP: given(z.number().min(0).max(500_000)).optional(),
+});
+
+export const Household = z.object({
+  format: z.literal('plainwarmth.household'),
+  version: z.literal(1),
+  id: z.string().min(1).max(64),
+  name: z.string().min(1).max(120),
+  /** The installer's own number for the job. */
+  jobNumber: z.string().max(60).optional(),
+  notes: z.string().max(20_000).optional(),
+  zone: z.string().default('Europe/London'),
+  home: Home,
+  present: Present,
+  heat: Heat,
+  hotWater: HotWater,
+  machine: Machine,
+  prices: Prices,
+  purchase: Purchase,
+  tariffs: z.array(Tariff).max(50),
+});
+export type Household = z.infer<typeof Household>;
+
+/** A household of which nothing is known yet but its name. */
+export function emptyHousehold(id: string, name: string): Household {
+  return {
+    format: 'plainwarmth.household',
+    version: 1,
+    id,
+    name,
+    zone: 'Europe/London',
+    home: {},
+    present: { system: 'gas-condensing' },
+    heat: {},
+    hotWater: {},
+    machine: { source: 'ground' },
+    prices: {},
+    purchase: {},
+    tariffs: [],
+  };
+}

@@ -1,0 +1,122 @@
+/**
+ * What the model needs to be told about the outside world. The values, each with its source, are in `src/reference/`;
+ * they come in as an argument, so that a promise can be reckoned again with the tables of its day.
+ */
+export interface Sourced {
+  /** Publication, table and edition. */
+  readonly source: string;
+  /** Whether the figure was seen in a stored public text, remembered, worked out, or is a custom of the trade. */
+  readonly provenance: 'read' | 'memory' | 'computed' | 'common practice, no source';
+}
+
+export interface ClimateRegion extends Sourced {
+  readonly id: number;
+  readonly name: string;
+  readonly monthlyMeanC: readonly number[];
+  readonly latitudeN: number;
+  readonly heightM: number;
+}
+
+export interface PostcodeRule {
+  readonly area: string;
+  readonly districtFrom?: number;
+  readonly districtTo?: number;
+  readonly regionId: number;
+}
+
+/** Prices of one quarter, pence incl. VAT. */
+export interface PriceQuarter extends Sourced {
+  readonly fuel: 'electricity' | 'gas';
+  readonly from: string;
+  readonly to: string;
+  readonly pencePerKWh: number;
+  readonly standingPencePerDay: number;
+}
+
+export interface LitrePrice extends Sourced {
+  readonly fuel: 'oil' | 'lpg';
+  readonly from: string;
+  readonly to: string;
+  readonly pencePerLitre: number;
+  /** One relative standard deviation. */
+  readonly spread: number;
+}
+
+export interface Value extends Sourced {
+  readonly value: number;
+  readonly unit: string;
+}
+
+/** A seasonal efficiency or factor with the spread met in the field (10 and 90 % points). */
+export interface EfficiencyDefault extends Sourced {
+  readonly middle: number;
+  readonly low: number;
+  readonly high: number;
+}
+
+export interface Reference {
+  readonly edition: string;
+  readonly regions: readonly ClimateRegion[];
+  readonly postcodes: readonly PostcodeRule[];
+  readonly quarters: readonly PriceQuarter[];
+  readonly litrePrices: readonly LitrePrice[];
+  readonly twoRate: Sourced & {
+    readonly from: string;
+    readonly to: string;
+    readonly dayPence: number;
+    readonly nightPence: number;
+    readonly standingPencePerDay: number;
+    readonly nightFrom: string;
+    readonly nightTo: string;
+  };
+  readonly kWhPerLitre: { readonly oil: Value; readonly lpg: Value };
+  readonly gasVolume: {
+    readonly correction: Value;
+    readonly calorificMJPerM3: Value;
+    readonly imperialM3PerHundredCubicFeet: Value;
+  };
+  readonly carbonKgPerKWh: {
+    readonly electricity: Value;
+    readonly gas: Value;
+    readonly oil: Value;
+    readonly lpg: Value;
+  };
+  /** Seasonal efficiency for rooms and for hot water. */
+  readonly efficiency: {
+    readonly [system in 'gas-condensing' | 'gas-old' | 'oil' | 'lpg' | 'direct-electric' | 'storage']: {
+      readonly space: EfficiencyDefault;
+      readonly water: EfficiencyDefault;
+      readonly ownElectricityKWh: Value;
+    };
+  };
+  /** Measured seasonal factors at H4 by kind of machine. */
+  readonly fieldFactor: {
+    readonly ground: EfficiencyDefault & { readonly count?: number };
+    readonly air: EfficiencyDefault & { readonly count?: number };
+  };
+  readonly service: { readonly [system in 'heat-pump' | 'gas' | 'oil' | 'lpg' | 'electric']: Value };
+  readonly hotWater: {
+    readonly coldMainsC: readonly number[];
+    readonly otherUseFactor: readonly number[];
+    readonly behaviourFactor: readonly number[];
+    readonly source: string;
+  };
+  /** Heat demand by floor area and age, kWh of space heat per m² and year, with a wide spread. */
+  readonly spacePerM2: readonly (EfficiencyDefault & { readonly ageBand: string })[];
+  readonly designTemperatures: readonly (Sourced & {
+    readonly place: string;
+    readonly rule: '99 %' | '99.6 %';
+    readonly outdoorC: number;
+  })[];
+  /** Relative standard deviations that the ranges rest on. */
+  readonly spread: {
+    /** Degree days of one winter about their mean. */
+    readonly winter: Value;
+    /** The same household's use from year to year in the same weather. */
+    readonly habits: Value;
+    /** Mean price of the next twelve months over today's. */
+    readonly electricityPrice: Value;
+    readonly gasPrice: Value;
+    readonly priceCorrelation: Value;
+  };
+}

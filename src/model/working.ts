@@ -1,0 +1,46 @@
+/**
+ * A sum comes back with its steps: the shapes in which the model hands over a figure
+ * together with what it rests on.
+ */
+import { z } from 'zod';
+
+/** How far a value can be trusted: read off a meter, worked out from something, or taken from a table. */
+export const Grade = z.enum(['measured', 'estimated', 'assumed']);
+export type Grade = z.infer<typeof Grade>;
+
+/** One input of a sum. `origin` says where it came from: file and row, typed by whom and when, or table and edition. */
+export const WorkingInput = z.object({
+  name: z.string(),
+  value: z.union([z.number(), z.string()]),
+  unit: z.string().optional(),
+  grade: Grade,
+  origin: z.string(),
+});
+export type WorkingInput = z.infer<typeof WorkingInput>;
+
+/** The sum behind one figure: formula in words, inputs, result, source, and the sums its inputs come from. */
+export interface Working {
+  readonly title: string;
+  readonly formula: string;
+  readonly inputs: readonly WorkingInput[];
+  readonly result: { readonly value: number; readonly unit: string };
+  readonly source?: string;
+  readonly steps?: readonly Working[];
+}
+export const Working: z.ZodType<Working> = z.lazy(() =>
+  z.object({
+    title: z.string(),
+    formula: z.string(),
+    inputs: z.array(WorkingInput),
+    result: z.object({ value: z.number(), unit: z.string() }),
+    source: z.string().optional(),
+    steps: z.array(Working).optional(),
+  }),
+);
+
+/** The weakest grade among those given: a sum is only as good as its worst input. */
+export function weakestGrade(grades: readonly Grade[]): Grade {
+  if (grades.includes('assumed')) return 'assumed';
+  if (grades.includes('estimated')) return 'estimated';
+  return 'measured';
+}

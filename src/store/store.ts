@@ -1,0 +1,57 @@
+/**
+ * What the services know of the store. SQL stays behind it, since PostgreSQL is to stand here one day.
+ * Every method that writes is one transaction; the ids are made by the caller.
+ */
+
+import type { IntervalDays } from '../intake/intake.ts';
+import type { BillCheck, KeptPromise } from '../model/appraisal/promise.ts';
+import type { Evidence } from '../model/evidence/evidence.ts';
+import type { Household } from '../model/household/household.ts';
+import type { Tariff } from '../model/tariff/tariff.ts';
+
+export interface StoredHousehold {
+  readonly household: Household;
+  readonly revision: number;
+  readonly archived: boolean;
+  readonly changedOn: string;
+}
+
+export interface HouseholdRow extends StoredHousehold {
+  readonly evidenceCount: number;
+  readonly promiseCount: number;
+}
+
+export interface Store {
+  listHouseholds(query: { find?: string; archived: boolean }): HouseholdRow[];
+  readHousehold(id: string): StoredHousehold | undefined;
+  createHousehold(household: Household, now: string): StoredHousehold;
+  /** Answers undefined when `revision` is not the stored one: somebody else saved in between. */
+  saveHousehold(household: Household, revision: number, now: string): StoredHousehold | undefined;
+  archiveHousehold(id: string, archived: boolean, now: string): void;
+  eraseHousehold(id: string): void;
+
+  addEvidence(evidence: Evidence, rawFile: Uint8Array | null, intervals: readonly IntervalDays[]): void;
+  listEvidence(householdId: string): Evidence[];
+  findEvidenceByHash(householdId: string, sha256: string): Evidence | undefined;
+  readRawFile(evidenceId: string): Uint8Array | undefined;
+  undoEvidence(evidenceId: string): void;
+  restoreEvidence(evidenceId: string): Evidence | undefined;
+  readIntervals(seriesId: string, from: string, to: string): IntervalDays | undefined;
+
+  nextPromiseNumber(): number;
+  addPromise(promise: KeptPromise): void;
+  listPromises(householdId: string): KeptPromise[];
+  readPromise(id: string): KeptPromise | undefined;
+  addCheck(check: BillCheck, householdId: string): void;
+  listChecks(householdId: string): BillCheck[];
+  dropCheck(id: string): void;
+
+  readSettings(): unknown;
+  writeSettings(settings: unknown): void;
+  listShelf(): Tariff[];
+  keepOnShelf(tariff: Tariff): void;
+  dropFromShelf(id: string): void;
+
+  backup(path: string): Promise<void>;
+  close(): void;
+}
