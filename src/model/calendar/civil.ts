@@ -1,0 +1,53 @@
+/** Civil dates as day numbers, so that a span of days is a subtraction. Proleptic Gregorian calendar, no time zone. */
+import type { CivilDate, Weekday } from '../tariff/tariff.ts';
+
+const MS_PER_DAY = 86_400_000;
+/** In the order of the ISO week, Monday first. */
+export const WEEKDAYS: readonly Weekday[] = ['mon', 'tue', 'wed', 'thu', 'fri', 'sat', 'sun'];
+
+/** Days since 1970-01-01. Throws RangeError for a date that does not exist, such as 2025-02-30. */
+export function toDayNumber(date: CivilDate): number {
+  const year = Number(date.slice(0, 4));
+  const month = Number(date.slice(5, 7));
+  const day = Number(date.slice(8, 10));
+  const ms = Date.UTC(year, month - 1, day);
+  const back = new Date(ms);
+  if (Number.isNaN(ms) || back.getUTCMonth() !== month - 1 || back.getUTCDate() !== day) {
+    throw new RangeError(`${date} is not a date of the calendar`);
+  }
+  return ms / MS_PER_DAY;
+}
+
+/** Whether year, month (1 to 12) and day name a day that exists. */
+export function isCivilDay(year: number, month: number, day: number): boolean {
+  return month >= 1 && month <= 12 && day >= 1 && day <= daysInMonth(year, month);
+}
+
+export function toCivilDate(dayNumber: number): CivilDate {
+  return new Date(dayNumber * MS_PER_DAY).toISOString().slice(0, 10);
+}
+
+export const addDays = (date: CivilDate, days: number): CivilDate => toCivilDate(toDayNumber(date) + days);
+
+/** Days from `from` to `to`, `to` exclusive. */
+export const daysBetween = (from: CivilDate, to: CivilDate): number => toDayNumber(to) - toDayNumber(from);
+
+/** 0 is Monday. 1970-01-01 was a Thursday. */
+export const weekdayIndex = (dayNumber: number): number => (((dayNumber + 3) % 7) + 7) % 7;
+
+export const weekdayOf = (date: CivilDate): Weekday => WEEKDAYS[weekdayIndex(toDayNumber(date))]!;
+
+/** Month 1 to 12. */
+export const monthOf = (date: CivilDate): number => Number(date.slice(5, 7));
+
+export const yearOf = (date: CivilDate): number => Number(date.slice(0, 4));
+
+export const isLeapYear = (year: number): boolean => (year % 4 === 0 && year % 100 !== 0) || year % 400 === 0;
+
+export function daysInMonth(year: number, month: number): number {
+  if (month === 2) return isLeapYear(year) ? 29 : 28;
+  return month === 4 || month === 6 || month === 9 || month === 11 ? 30 : 31;
+}
+
+/** Days of the twelve months of a common year; sums to 365. */
+export const COMMON_MONTH_DAYS: readonly number[] = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];

@@ -1,0 +1,115 @@
+/** Local civil time of an IANA zone, with both clock changes. Offsets come from the platform's own zone tables. */
+import { tzOffset } from '@date-fns/tz';
+import type { CivilDate } from '../tariff/tariff.ts';
+import { toCivilDate, toDayNumber } from './civil.ts';
+
+const MS_PER_MINUTE = 60_000;
+const MS_PER_DAY = 86_400_000;
+
+/** Minutes east of UTC at an instant: 60 for British Summer Time. */
+export function offsetMinutes(zone: string, epochMs: number): number {
+  return tzOffset(zone, new Date(epochMs));
+}
+
+const startCache = new Map<string, Map<number, number>>();
+
+/** Instant (ms since 1970 UTC) at which the local day begins. */
+export function startOfDay(zone: string, dayNumber: number): number {
+  let ofZone = startCache.get(zone);
+  if (!ofZone) {
+    ofZone = new Map();
+    startCache.set(zone, ofZone);
+  }
+  const known = ofZone.get(dayNumber);
+  if (known !== undefined) return known;
+  const asUtc = dayNumber * MS_PER_DAY;
+  let start = asUtc - offsetMinutes(zone, asUtc) * MS_PER_MINUTE;
+  // The offset may differ between UTC midnight and local midnight; a second look settles it.
+  start = asUtc - offsetMinutes(zone, start) * MS_PER_MINUTE;
+  ofZone.set(dayNumber, start);
+  return start;
+}
+
+/** Length of the local day: 1,440 minutes, or 1,380 and 1,500 where the clock changes by an hour. */
+export function minutesInDay(zone: string, dayNumber: number): number {
+  return (startOfDay(zone, dayNumber + 1) - startOfDay(zone, dayNumber)) / MS_PER_MINUTE;
+}
+
+/** Local day number of an instant, and the minutes elapsed since that day began (not the clock reading). */
+export function localDay(zone: string, epochMs: number): { dayNumber: number; elapsedMinutes: number } {
+  let dayNumber = Math.floor((epochMs + offsetMinutes(zone, epochMs) * MS_PER_MINUTE) / MS_PER_DAY);
+  let start = startOfDay(zone, dayNumber);
+  if (epochMs < start) {
+    dayNumber -= 1;
+    start = startOfDay(zone, dayNumber);
+  }
+  return { dayNumber, elapsedMinutes: (epochMs - start) / MS_PER_MINUTE };
+}
+
+/** Clock reading of an instant as "2025-03-30T02:00", without offset. */
+export function localStamp(zone: string, epochMs: number): string {
+  return new Date(epochMs + offsetMinutes(zone, epochMs) * MS_PER_MINUTE).toISOString().slice(0, 16);
+}
+
+/** Every half-hour of a civil year, in order of time. */
+export interface YearSlots {
+  readonly year: number;
+  readonly zone: string;
+  /** 17,520, in a leap year 17,568, where both clock changes cancel. */
+  readonly count: number;
+  /** Day of the year, from 0. */
+  readonly day: Uint16Array;
+  /** Month, from 0. */
+  readonly month: Uint8Array;
+  /** Weekday, 0 is Monday. */
+  readonly weekday: Uint8Array;
+  /** Clock reading at the start of the slot, minutes after midnight. */
+  readonly minute: Uint16Array;
+  /** First slot of each day, with one entry past the end. */
+  readonly dayStart: Uint32Array;
+}
+
+const yearCache = new Map<string, YearSlots>();
+
+/** The half-hour slots of a year in the zone's local civil time: 46 on the spring day, 50 on the autumn day. */
+export function yearSlots(year: number, zone: string): YearSlots {
+  const key = `${zone} ${year}`;
+  const known = yearCache.get(key);
+  if (known) return known;
+  const first = toDayNumber(`${year}-01-01` as CivilDate);
+  const last = toDayNumber(`${year + 1}-01-01` as CivilDate);
+  const count = (startOfDay(zone, last) - startOfDay(zone, first)) / (30 * MS_PER_MINUTE);
+  const slots: YearSlots = {
+    year,
+    zone,
+    count,
+    day: new Uint16Array(count),
+    month: new Uint8Array(count),
+    weekday: new Uint8Array(count),
+    minute: new Uint16Array(count),
+    dayStart: new Uint32Array(last - first + 1),
+  };
+  let i = 0;
+  for (let day = first; day < last; day++) {
+    const start = startOfDay(zone, day);
+    const length = minutesInDay(zone, day) / 30;
+    const month = Number(toCivilDate(day).slice(5, 7)) - 1;
+    const weekday = (((day + 3) % 7) + 7) % 7;
+    slots.dayStart[day - first] = i;
+    const changes = length !== 48;
+    for (let s = 0; s < length; s++, i++) {
+      slots.day[i] = day - first;
+      slots.month[i] = month;
+      slots.weekday[i] = weekday;
+      slots.minute[i] = changes ? clockMinute(zone, start + s * 30 * MS_PER_MINUTE) : s * 30;
+    }
+  }
+  slots.dayStart[last - first] = i;
+  yearCache.set(key, slots);
+  return slots;
+}
+
+function clockMinute(zone: string, epochMs: number): number {
+  const local = epochMs + offsetMinutes(zone, epochMs) * MS_PER_MINUTE;
+  return (local % MS_PER_DAY) / MS_PER_MINUTE;
+}

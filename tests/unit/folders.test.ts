@@ -1,0 +1,94 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { dirname, join, relative, resolve } from 'node:path';
+import { describe, expect, test } from 'vitest';
+
+/** The folder rule: arrows go one way. Each folder lists what it may import besides itself. */
+const MAY_IMPORT: Record<string, readonly string[]> = {
+  'src/model': [],
+  'src/reference': ['src/model'],
+  'src/intake': ['src/model'],
+  'src/words': ['src/model', 'src/intake'],
+  'src/charts': ['src/words', 'src/model'],
+  'src/leave-behind': ['src/charts', 'src/words', 'src/model', 'src/reference'],
+  'src/store': ['src/model', 'src/intake'],
+  'src/desk': ['src/store', 'src/intake', 'src/model', 'src/words', 'src/reference', 'src/leave-behind'],
+  'src/host': ['src/desk', 'src/store', 'src/intake', 'src/model', 'src/words', 'src/reference', 'src/leave-behind'],
+  'src/screens': [
+    'src/charts',
+    'src/words',
+    'src/model',
+    'src/reference',
+    'src/intake/intake.ts',
+    'src/desk/contract.ts',
+  ],
+  electron: ['src/desk', 'src/store', 'src/host', 'src/leave-behind', 'src/reference'],
+};
+/** Packages that would make these folders impure. */
+const FORBIDDEN_PACKAGES: Record<string, RegExp> = {
+  'src/model': /^(node:|react|recharts|better-sqlite3|electron)/,
+  'src/reference': /^(node:|react|recharts|better-sqlite3|electron)/,
+  'src/intake': /^(node:|react|recharts|better-sqlite3|electron)/,
+  'src/words': /^(node:|react|recharts|better-sqlite3|electron)/,
+  'src/charts': /^(node:|better-sqlite3|electron)/,
+  'src/screens': /^(node:|better-sqlite3|electron)/,
+};
+
+const root = resolve(import.meta.dirname, '../..');
+
+function sourceFiles(folder: string): string[] {
+  return readdirSync(join(root, folder), { recursive: true, encoding: 'utf8' })
+    .filter((name) => /\.tsx?$/.test(name))
+    .map((name) => join(folder, name).replaceAll('\\', '/'));
+}
+
+/** Every module named in an import or export of the file, types included. */
+function importsOf(file: string): string[] {
+  const text = readFileSync(join(root, file), 'utf8');
+  const pattern =
+    /(?:^|\n)\s*(?:import|export)\s[^;'"]*?from\s*['"]([^'"]+)['"]|(?:^|\n)\s*import\s*['"]([^'"]+)['"]|\bimport\(\s*['"]([^'"]+)['"]/g;
+  return [...text.matchAll(pattern)].map((m) => (m[1] ?? m[2] ?? m[3])!);
+}
+
+const inProject = (file: string, name: string) =>
+  relative(root, resolve(root, dirname(file), name))
+    .replaceAll('\\', '/')
+    .replace(/\?.*$/, '');
+
+describe('the folder rule', () => {
+  for (const [folder, allowed] of Object.entries(MAY_IMPORT)) {
+    test(`${folder} imports only ${allowed.join(', ') || 'itself'}`, () => {
+      const breaches = sourceFiles(folder).flatMap((file) =>
+        importsOf(file)
+          .filter((name) => {
+            if (!name.startsWith('.')) return FORBIDDEN_PACKAGES[folder]?.test(name) ?? false;
+            const target = inProject(file, name);
+            return ![folder, ...allowed].some((prefix) => target === prefix || target.startsWith(`${prefix}/`));
+          })
+          .map((name) => `${file} imports ${name}`),
+      );
+      expect(breaches).toEqual([]);
+    });
+  }
+
+  test('no import cycles', () => {
+    const files = ['src', 'electron'].flatMap(sourceFiles);
+    const graph = new Map(
+      files.map((file) => [
+        file,
+        importsOf(file)
+          .filter((name) => name.startsWith('.'))
+          .map((name) => inProject(file, name)),
+      ]),
+    );
+    const done = new Set<string>();
+    const cycles: string[] = [];
+    const visit = (file: string, trail: string[]) => {
+      if (trail.includes(file)) cycles.push([...trail.slice(trail.indexOf(file)), file].join(' → '));
+      if (done.has(file) || trail.includes(file)) return;
+      for (const next of graph.get(file) ?? []) visit(next, [...trail, file]);
+      done.add(file);
+    };
+    for (const file of files) visit(file, []);
+    expect(cycles).toEqual([]);
+  });
+});
