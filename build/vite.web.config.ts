@@ -1,0 +1,29 @@
+import { fileURLToPath } from 'node:url';
+import react from '@vitejs/plugin-react';
+import { defineConfig } from 'vite';
+
+/** The window: screens and charts, as static files that both hosts serve. */
+export default defineConfig({
+  root: fileURLToPath(new URL('../src/screens', import.meta.url)),
+  base: './',
+  plugins: [react()],
+  build: {
+    outDir: fileURLToPath(new URL('./out/web', import.meta.url)),
+    emptyOutDir: true,
+    target: 'es2024',
+    // The content security policy lets no inline data but pictures through, so fonts stay files.
+    assetsInlineLimit: 0,
+    modulePreload: { polyfill: false },
+    chunkSizeWarningLimit: 1500,
+    rolldownOptions: {
+      output: {
+        codeSplitting: {
+          groups: [
+            { name: 'react', test: /node_modules[\\/](react|react-dom|scheduler)[\\/]/ },
+            { name: 'charts', test: /node_modules[\\/]/ },
+          ],
+        },
+      },
+    },
+  },
+});
