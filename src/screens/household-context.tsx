@@ -1,0 +1,41 @@
+/** What every screen of an open household reads and may do. The provider beside this file fills it. */
+import { createContext, useContext } from 'react';
+import type { PromiseSummary, Settings } from '../desk/contract.ts';
+import type { Appraisal } from '../model/appraisal/appraisal.ts';
+import type { BillCheck } from '../model/appraisal/promise.ts';
+import type { Evidence, Series } from '../model/evidence/evidence.ts';
+import type { Household } from '../model/household/household.ts';
+import type { CivilDate } from '../model/tariff/tariff.ts';
+import type { Working } from '../model/working.ts';
+import type { Stage } from './routes.ts';
+
+export interface OpenDesk {
+  readonly household: Household;
+  readonly evidence: readonly Evidence[];
+  /** All series of the evidence, in one list, as `appraise()` takes them. */
+  readonly series: readonly Series[];
+  readonly promises: readonly PromiseSummary[];
+  readonly checks: readonly BillCheck[];
+  /** Reckoned anew whenever the household or its evidence changes. */
+  readonly appraisal: Appraisal;
+  readonly today: CivilDate;
+  readonly settings: Settings;
+  /** Changes the household at once on screen; it is kept a moment later. */
+  readonly change: (patch: (household: Household) => Household) => void;
+  /** Keeps what is waiting, then reads household, evidence, promises and checks from the desk again. */
+  readonly reload: () => Promise<void>;
+  /** Shows the sum behind a figure beside the page. */
+  readonly openWorking: (working: Working) => void;
+  /** One line in the status bar, read out by screen readers. */
+  readonly say: (message: string) => void;
+  /** Opens a stage of this household, or the walk-through. */
+  readonly goTo: (stage: Stage) => void;
+}
+
+export const HouseholdContext = createContext<OpenDesk | null>(null);
+
+export function useHousehold(): OpenDesk {
+  const desk = useContext(HouseholdContext);
+  if (!desk) throw new Error('useHousehold is used outside an open household');
+  return desk;
+}

@@ -1,0 +1,29 @@
+/** Addresses of the screens, kept after the # so that back and forward work and both hosts serve one page. */
+
+/**
+ * The seven stages of the thread and the walk-through. The screens behind the last four are
+ * `cost/cost-stage.tsx` (CostStage), `promise/promise-stage.tsx` (PromiseStage),
+ * `check/check-stage.tsx` (CheckStage) and `walk/walk.tsx` (Walk), components without props.
+ */
+export const STAGES = ['evidence', 'heat', 'machine', 'prices', 'cost', 'promise', 'check', 'walk'] as const;
+export type Stage = (typeof STAGES)[number];
+
+export type Route =
+  | { readonly screen: 'list' }
+  | { readonly screen: 'settings' }
+  | { readonly screen: 'household'; readonly id: string; readonly stage: Stage };
+
+export function parseRoute(hash: string): Route {
+  const [screen, id, stage] = hash.replace(/^#?\/?/, '').split('/');
+  if (screen === 'settings') return { screen: 'settings' };
+  if (screen === 'household' && id) {
+    const known = STAGES.find((name) => name === stage);
+    return { screen: 'household', id: decodeURIComponent(id), stage: known ?? 'evidence' };
+  }
+  return { screen: 'list' };
+}
+
+export function formatRoute(route: Route): string {
+  if (route.screen === 'household') return `#/household/${encodeURIComponent(route.id)}/${route.stage}`;
+  return route.screen === 'settings' ? '#/settings' : '#/';
+}
