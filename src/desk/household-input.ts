@@ -1,0 +1,86 @@
+/**
+ * The household file that a person writes for the command line, and that the invented households are kept in:
+ * the household's own fields, all optional, and the raw files that lie beside it.
+ * `household-input.schema.json` is made from this schema.
+ */
+import { z } from 'zod';
+import { IntakeChoices } from '../intake/intake.ts';
+import { BillCheckInput } from '../model/appraisal/promise.ts';
+import { Carrier, EvidencePeriod, SeriesRole } from '../model/evidence/evidence.ts';
+import {
+  emptyHousehold,
+  Heat,
+  Home,
+  HotWater,
+  Household,
+  Machine,
+  Present,
+  Prices,
+  Purchase,
+} from '../model/household/household.ts';
+import { CivilDate, Tariff } from '../model/tariff/tariff.ts';
+import { loosen, tighten } from './loose-section.ts';
+
+/** A raw file beside the household file, with corrections of what intake would decide by itself. */
+export const InputFile = z.strictObject({ file: z.string().min(1), choices: IntakeChoices.optional() });
+
+/** Bills, readings or deliveries written out in the household file. */
+export const TypedEvidence = z.strictObject({
+  carrier: Carrier,
+  role: SeriesRole.default('import'),
+  name: z.string().min(1).max(120),
+  periods: z.array(EvidencePeriod).min(1).max(2000),
+});
+export type TypedEvidence = z.infer<typeof TypedEvidence>;
+
+/** A bill check; without `boughtKWh` the units come from the heat-pump readings among the files. */
+export const InputCheck = BillCheckInput.omit({ promiseId: true })
+  .partial({ boughtKWh: true, otherKWh: true })
+  .strict();
+export type InputCheck = z.infer<typeof InputCheck>;
+
+export const HouseholdInput = z.strictObject({
+  $schema: z.string().optional(),
+  format: z.enum(['plainwarmth.household-input', 'plainwarmth.household']).optional(),
+  version: z.literal(1).optional(),
+  id: Household.shape.id.optional(),
+  name: Household.shape.name,
+  jobNumber: Household.shape.jobNumber,
+  notes: Household.shape.notes,
+  zone: z.string().optional(),
+  home: loosen(Home).optional(),
+  present: loosen(Present).optional(),
+  heat: loosen(Heat).optional(),
+  hotWater: loosen(HotWater).optional(),
+  machine: loosen(Machine).optional(),
+  prices: loosen(Prices).optional(),
+  purchase: loosen(Purchase).optional(),
+  tariffs: z.array(Tariff).max(50).optional(),
+  files: z.array(InputFile).max(100).optional(),
+  typed: z.array(TypedEvidence).max(100).optional(),
+  /** Day on which prices are looked up; today when absent. */
+  asOf: CivilDate.optional(),
+  /** The promise that a bill check is held against: evidence that begins on or after its day is left out of it. */
+  promise: z.strictObject({ asOf: CivilDate, note: z.string().max(2000).optional() }).optional(),
+  check: InputCheck.optional(),
+});
+export type HouseholdInput = z.infer<typeof HouseholdInput>;
+
+/** The household document that a written file stands for. */
+export function toHousehold(input: HouseholdInput, id: string): Household {
+  const empty = emptyHousehold(id, input.name);
+  return Household.parse({
+    ...empty,
+    ...(input.jobNumber === undefined ? {} : { jobNumber: input.jobNumber }),
+    ...(input.notes === undefined ? {} : { notes: input.notes }),
+    zone: input.zone ?? empty.zone,
+    home: tighten(Home, input.home ?? {}),
+    present: { ...empty.present, ...tighten(Present, input.present ?? {}) },
+    heat: tighten(Heat, input.heat ?? {}),
+    hotWater: tighten(HotWater, input.hotWater ?? {}),
+    machine: { ...empty.machine, ...tighten(Machine, input.machine ?? {}) },
+    prices: tighten(Prices, input.prices ?? {}),
+    purchase: tighten(Purchase, input.purchase ?? {}),
+    tariffs: input.tariffs ?? [],
+  });
+}
