@@ -2,7 +2,7 @@
  * Builds what the hosts need into build/out, when the sources are newer than the last build.
  * `node build/build.ts` says what it does; `buildIfNeeded()` is what the start scripts call.
  */
-import { existsSync, readdirSync, statSync, writeFileSync } from 'node:fs';
+import { existsSync, readdirSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 
@@ -31,6 +31,7 @@ export async function buildIfNeeded(): Promise<boolean> {
   if (isCurrent()) return false;
   // Vite is loaded only when something is to be built: a second start must be quick.
   const { build } = await import('vite');
+  rmSync(join(root, 'build/out'), { recursive: true, force: true });
   for (const name of ['web', 'node', 'preload']) {
     await build({ configFile: join(root, `build/vite.${name}.config.ts`), logLevel: 'warn' });
   }

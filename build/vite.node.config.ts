@@ -5,12 +5,11 @@ import { defineConfig } from 'vite';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 const entries = {
-  main: 'src/host/main.ts',
-  'desk-worker': 'src/host/desk-worker.ts',
-  reckon: 'src/host/reckon.ts',
-  electron: 'electron/main.ts',
-  bench: 'tests/bench/bench.ts',
-  prove: 'tests/bench/prove.ts',
+  'node/main': 'src/host/main.ts',
+  'node/desk-worker': 'src/host/desk-worker.ts',
+  'node/reckon': 'src/host/reckon.ts',
+  'node/bench': 'tests/bench/bench.ts',
+  'electron/main': 'electron/main.ts',
 };
 
 /** Everything that runs in Node: the loopback host, the desk's worker, the command line, Electron's main process. */
@@ -19,8 +18,8 @@ export default defineConfig({
   plugins: [react()],
   build: {
     ssr: true,
-    outDir: fileURLToPath(new URL('./out/node', import.meta.url)),
-    emptyOutDir: true,
+    outDir: fileURLToPath(new URL('./out', import.meta.url)),
+    emptyOutDir: false,
     target: 'node24',
     minify: false,
     sourcemap: true,
@@ -37,7 +36,7 @@ export default defineConfig({
         'csv-parse/sync',
         /^node:/,
       ],
-      output: { entryFileNames: '[name].js', chunkFileNames: 'part-[name]-[hash].js' },
+      output: { entryFileNames: '[name].js', chunkFileNames: 'node/part-[name].js' },
     },
   },
   ssr: { noExternal: true, external: ['electron', 'better-sqlite3', '@sparticuz/chromium', 'papaparse', 'csv-parse'] },

@@ -5,7 +5,7 @@ import { defineConfig } from 'vite';
 export default defineConfig({
   build: {
     outDir: fileURLToPath(new URL('./out/electron', import.meta.url)),
-    emptyOutDir: true,
+    emptyOutDir: false,
     target: 'es2022',
     minify: false,
     lib: {
