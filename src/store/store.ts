@@ -32,9 +32,14 @@ export interface Store {
 
   addEvidence(evidence: Evidence, rawFile: Uint8Array | null, intervals: readonly IntervalDays[]): void;
   listEvidence(householdId: string): Evidence[];
+  /** Imports that were taken back and can be brought again. */
+  listUndone(householdId: string): Evidence[];
+  findEvidence(evidenceId: string): Evidence | undefined;
+  findEvidenceOfSeries(seriesId: string): Evidence | undefined;
   findEvidenceByHash(householdId: string, sha256: string): Evidence | undefined;
   readRawFile(evidenceId: string): Uint8Array | undefined;
   undoEvidence(evidenceId: string): void;
+  /** Throws StoreFault `already-there` when the same file has been imported again meanwhile. */
   restoreEvidence(evidenceId: string): Evidence | undefined;
   readIntervals(seriesId: string, from: string, to: string): IntervalDays | undefined;
 
@@ -52,6 +57,8 @@ export interface Store {
   keepOnShelf(tariff: Tariff): void;
   dropFromShelf(id: string): void;
 
+  /** All that `work` writes is one transaction: kept together, or not at all when it throws. */
+  together<T>(work: () => T): T;
   backup(path: string): Promise<void>;
   close(): void;
 }

@@ -1,0 +1,90 @@
+/** Households in SQLite: one JSON document each, with a revision that counts up at every save. */
+import type { Database } from 'better-sqlite3';
+import type { Household } from '../model/household/household.ts';
+import type { HouseholdRow, Store, StoredHousehold } from './store.ts';
+
+type HouseholdPart = Pick<
+  Store,
+  'listHouseholds' | 'readHousehold' | 'createHousehold' | 'saveHousehold' | 'archiveHousehold' | 'eraseHousehold'
+>;
+
+interface Row {
+  document: string;
+  revision: number;
+  archived: number;
+  changedOn: string;
+}
+
+interface ListedRow extends Row {
+  evidenceCount: number;
+  promiseCount: number;
+}
+
+const COLUMNS = 'document, revision, archived, changed_on AS changedOn';
+
+const searchedText = (household: Household) =>
+  [household.name, household.jobNumber ?? '', household.home.postcode ?? ''].join('\n').toLocaleLowerCase('en-GB');
+
+const read = (row: Row): StoredHousehold => ({
+  household: JSON.parse(row.document) as Household,
+  revision: row.revision,
+  archived: row.archived === 1,
+  changedOn: row.changedOn,
+});
+
+export function openHouseholds(database: Database): HouseholdPart {
+  const list = database.prepare<[number, string], ListedRow>(
+    `SELECT ${COLUMNS},
+       (SELECT count(*) FROM evidence WHERE household_id = households.id AND undone = 0) AS evidenceCount,
+       (SELECT count(*) FROM promises WHERE household_id = households.id) AS promiseCount
+     FROM households WHERE archived = ? AND instr(searched, ?) > 0 ORDER BY changed_on DESC, id`,
+  );
+  const byId = database.prepare<[string], Row>(`SELECT ${COLUMNS} FROM households WHERE id = ?`);
+  const create = database.prepare(
+    'INSERT INTO households (id, document, searched, revision, changed_on) VALUES (?, ?, ?, 1, ?)',
+  );
+  const save = database.prepare(
+    `UPDATE households SET document = ?, searched = ?, revision = revision + 1, changed_on = ?
+     WHERE id = ? AND revision = ?`,
+  );
+  const archive = database.prepare('UPDATE households SET archived = ?, changed_on = ? WHERE id = ?');
+  const erase = database.transaction((id: string) => {
+    // Checks go before the promises that they name.
+    database.prepare('DELETE FROM checks WHERE household_id = ?').run(id);
+    database.prepare('DELETE FROM households WHERE id = ?').run(id);
+    database
+      .prepare(
+        'DELETE FROM raw_files WHERE sha256 NOT IN (SELECT raw_sha256 FROM evidence WHERE raw_sha256 IS NOT NULL)',
+      )
+      .run();
+  });
+
+  return {
+    listHouseholds: ({ find, archived }): HouseholdRow[] =>
+      list.all(archived ? 1 : 0, (find ?? '').trim().toLocaleLowerCase('en-GB')).map((row) => ({
+        ...read(row),
+        evidenceCount: row.evidenceCount,
+        promiseCount: row.promiseCount,
+      })),
+    readHousehold(id) {
+      const row = byId.get(id);
+      return row && read(row);
+    },
+    createHousehold(household, now) {
+      create.run(household.id, JSON.stringify(household), searchedText(household), now);
+      return read(byId.get(household.id)!);
+    },
+    saveHousehold(household, revision, now) {
+      const { changes } = save.run(JSON.stringify(household), searchedText(household), now, household.id, revision);
+      return changes === 1 ? read(byId.get(household.id)!) : undefined;
+    },
+    archiveHousehold(id, archived, now) {
+      archive.run(archived ? 1 : 0, now, id);
+    },
+    eraseHousehold(id) {
+      erase(id);
+      // What was erased must not live on in the log beside the file.
+      database.pragma('wal_checkpoint(TRUNCATE)');
+    },
+  };
+}
