@@ -103,7 +103,11 @@ function quayFlat() {
   const slots = madeSlots(days, (day, hour) => {
     const night = hour >= 0.5 && hour < 7.5;
     // Seven hours of charge; a fifth of the heat comes from the boost by day.
-    const charge = night ? (0.8 * heat.get(day.dayNumber)!) / 14 : hour >= 16 && hour < 21 ? (0.2 * heat.get(day.dayNumber)!) / 10 : 0;
+    const charge = night
+      ? (0.8 * heat.get(day.dayNumber)!) / 14
+      : hour >= 16 && hour < 21
+        ? (0.2 * heat.get(day.dayNumber)!) / 10
+        : 0;
     const water = hour >= 4 && hour < 7 ? 5.2 / 6 : 0;
     return other(day, hour) + charge + water;
   });
@@ -172,7 +176,9 @@ function millLane() {
     const heater = day.dayNumber >= leftOnFrom && day.dayNumber < leftOnTo && hour >= 2 && hour < 4 ? 1.5 : 0;
     return (space + water + 0.03) * (0.9 + 0.2 * random()) + heater;
   });
-  const hours = slots.filter((_, i) => i % 2 === 0).map((slot, i) => ({ ...slot, kWh: slot.kWh + slots[2 * i + 1]!.kWh }));
+  const hours = slots
+    .filter((_, i) => i % 2 === 0)
+    .map((slot, i) => ({ ...slot, kWh: slot.kWh + slots[2 * i + 1]!.kWh }));
   write('mill-lane/heat-pump-hourly.csv', [
     'Time;Heat pump electricity (kWh)',
     ...hours.map(({ startMs, local, kWh }) => {
