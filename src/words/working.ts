@@ -1,0 +1,40 @@
+/** How values of a working are written: the number, its unit, the line that names an input. */
+import { degrees, exactKWh, factor, grouped, percent, poundsAndPence, UNKNOWN } from './numbers.ts';
+
+const significant = (value: number): string => {
+  const size = Math.abs(value);
+  if (size === 0 || Number.isInteger(value)) return grouped(value);
+  if (size >= 100) return grouped(value);
+  if (size >= 1) return grouped(value, 2).replace(/\.?0+$/, '');
+  return value.toPrecision(3).replace('-', '−');
+};
+
+/** A value with its unit, as it stands in a working: "£1,194.35", "13,874 kWh", "84%", "3.4". */
+export function workingValue(value: number | string, unit?: string): string {
+  if (typeof value === 'string') return unit && unit !== '' ? `${value} ${unit}` : value;
+  if (!Number.isFinite(value)) return UNKNOWN;
+  switch (unit) {
+    case 'pence':
+    case 'p':
+    case 'pence a year':
+    case 'p/year':
+      return poundsAndPence(value);
+    case 'GBP':
+    case '£':
+      return poundsAndPence(value * 100);
+    case 'kWh':
+      return Math.abs(value) >= 10 ? exactKWh(value) : `${significant(value)} kWh`;
+    case '°C':
+      return degrees(value);
+    case 'factor':
+      return factor(value);
+    case 'share':
+      return percent(value);
+    case '':
+    case '1':
+    case undefined:
+      return significant(value);
+    default:
+      return `${significant(value)} ${unit}`;
+  }
+}
