@@ -1,0 +1,61 @@
+/** Which screen is open, and what all screens share: the day, the settings, the theme. */
+import { useCallback, useEffect, useState } from 'react';
+import type { Output, Settings } from '../desk/contract.ts';
+import { call } from './desk.ts';
+import { HouseholdScreen } from './household-screen.tsx';
+import { ListScreen } from './list/list-screen.tsx';
+import { SettingsScreen } from './settings/settings-screen.tsx';
+import { describeFailure } from './state/describe-failure.ts';
+import { Stopped } from './stopped.tsx';
+import { useRoute } from './use-route.ts';
+
+interface Begun {
+  readonly app: Output<'app.read'>;
+  readonly settings: Settings;
+}
+
+function applyTheme(theme: Settings['theme']): void {
+  if (theme === 'as the system') delete document.documentElement.dataset.theme;
+  else document.documentElement.dataset.theme = theme;
+}
+
+export function App() {
+  const [begun, setBegun] = useState<Begun | null>(null);
+  const [failure, setFailure] = useState<string | null>(null);
+  const route = useRoute();
+
+  useEffect(() => {
+    Promise.all([call('app.read', {}), call('settings.read', {})]).then(
+      ([app, settings]) => setBegun({ app, settings }),
+      (reason) => setFailure(describeFailure(reason)),
+    );
+  }, []);
+  const theme = begun?.settings.theme;
+  useEffect(() => {
+    if (theme) applyTheme(theme);
+  }, [theme]);
+  const keepSettings = useCallback(
+    (settings: Settings) => setBegun((before) => (before ? { ...before, settings } : before)),
+    [],
+  );
+
+  if (failure !== null) {
+    return <Stopped sentence="Plainwarmth cannot reach its desk." detail={failure} remedy="Start it anew." />;
+  }
+  if (begun === null) return <p className="opening quiet">Opening …</p>;
+  if (route.screen === 'settings') {
+    return <SettingsScreen app={begun.app} settings={begun.settings} onKept={keepSettings} />;
+  }
+  if (route.screen === 'household') {
+    return (
+      <HouseholdScreen
+        key={route.id}
+        id={route.id}
+        stage={route.stage}
+        today={begun.app.today}
+        settings={begun.settings}
+      />
+    );
+  }
+  return <ListScreen />;
+}

@@ -1,0 +1,25 @@
+/** How much of its own span a series covers. */
+import type { Series } from '../../model/evidence/evidence.ts';
+
+const MS_PER_DAY = 86_400_000;
+
+export interface Completeness {
+  readonly daysHave: number;
+  readonly daysSpan: number;
+  /** Whole days in a hundred, rounded down unless all are there, so that a gap is never rounded away. */
+  readonly inHundred: number;
+}
+
+export function completenessOf(series: Series): Completeness {
+  const daysSpan = Math.max(1, Math.round((Date.parse(series.to) - Date.parse(series.from)) / MS_PER_DAY));
+  const daysHave = series.days
+    ? series.days.values.filter((value) => value !== null).length
+    : (series.periods ?? []).reduce((sum, p) => sum + (Date.parse(p.to) - Date.parse(p.from)) / MS_PER_DAY, 0);
+  const share = Math.min(1, daysHave / daysSpan);
+  return { daysHave: Math.round(daysHave), daysSpan, inHundred: share === 1 ? 100 : Math.floor(share * 100) };
+}
+
+export function completenessWords(completeness: Completeness): string {
+  if (completeness.inHundred === 100) return 'no day is missing';
+  return `we have ${completeness.inHundred} days in 100`;
+}

@@ -1,0 +1,143 @@
+/** Bills, meter readings and deliveries typed at the table, turned into periods of evidence. */
+import type { EvidencePeriod } from '../../model/evidence/evidence.ts';
+import { formatPlain, readNumber } from '../shared/number-text.ts';
+import { amountToKWh, type TypedUnit } from './typed-units.ts';
+
+export type TypedKind = 'bills' | 'readings' | 'deliveries';
+
+/** One row as it stands in the grid. For readings and deliveries only `from` is used, as their day. */
+export interface TypedRow {
+  readonly from: string;
+  readonly to: string;
+  readonly amount: string;
+  readonly costPounds: string;
+  readonly estimated: boolean;
+}
+
+export const EMPTY_ROW: TypedRow = { from: '', to: '', amount: '', costPounds: '', estimated: false };
+
+export interface RowFault {
+  readonly row: number;
+  readonly cell: keyof TypedRow;
+  readonly sentence: string;
+}
+
+export interface TypedSheet {
+  readonly kind: TypedKind;
+  readonly unit: TypedUnit;
+  /** Whether the last day written on a bill belongs to it. */
+  readonly toInclusive: boolean;
+  readonly rows: readonly TypedRow[];
+}
+
+export interface TypedResult {
+  readonly periods: readonly EvidencePeriod[];
+  readonly faults: readonly RowFault[];
+}
+
+const MS_PER_DAY = 86_400_000;
+const MAX_DAYS_IN_ROW = 800;
+
+const isBlank = (row: TypedRow) => row.from === '' && row.to === '' && row.amount === '' && row.costPounds === '';
+const dayAfter = (date: string) => new Date(Date.parse(date) + MS_PER_DAY).toISOString().slice(0, 10);
+const daysBetween = (from: string, to: string) => (Date.parse(to) - Date.parse(from)) / MS_PER_DAY;
+const isDate = (text: string) => /^\d{4}-\d{2}-\d{2}$/.test(text) && !Number.isNaN(Date.parse(text));
+
+interface ReadRow {
+  readonly row: number;
+  readonly from: string;
+  readonly to: string;
+  readonly amount: number;
+  readonly costPence: number | undefined;
+  readonly estimated: boolean;
+}
+
+/** Reads the sheet. Blank rows are skipped; a row with a fault gives no period, and its fault names the row. */
+export function readTypedSheet(sheet: TypedSheet): TypedResult {
+  const faults: RowFault[] = [];
+  const read: ReadRow[] = [];
+  sheet.rows.forEach((row, index) => {
+    if (isBlank(row)) return;
+    const before = faults.length;
+    const fault = (cell: keyof TypedRow, sentence: string) =>
+      faults.push({ row: index + 1, cell, sentence: `Row ${index + 1}: ${sentence}` });
+    if (!isDate(row.from)) fault('from', sheet.kind === 'bills' ? 'the first day is missing.' : 'the day is missing.');
+    if (sheet.kind === 'bills' && !isDate(row.to)) fault('to', 'the last day is missing.');
+    const amount = readNumber(row.amount);
+    if (amount.kind === 'empty') fault('amount', `the amount in ${sheet.unit.name} is missing.`);
+    if (amount.kind === 'not a number') fault('amount', `“${amount.text}” is not a number.`);
+    if (amount.kind === 'number' && amount.value < 0) {
+      fault('amount', `the amount is ${formatPlain(amount.value)}; less than nothing cannot be used.`);
+    }
+    const cost = readNumber(row.costPounds);
+    if (cost.kind === 'not a number') fault('costPounds', `“${cost.text}” is not an amount of money.`);
+    if (faults.length > before || amount.kind !== 'number') return;
+    read.push({
+      row: index + 1,
+      from: row.from,
+      to: sheet.kind === 'bills' ? (sheet.toInclusive ? dayAfter(row.to) : row.to) : row.from,
+      amount: amount.value,
+      costPence: cost.kind === 'number' ? Math.round(cost.value * 100) : undefined,
+      estimated: row.estimated,
+    });
+  });
+  const spans = sheet.kind === 'bills' ? read : betweenDays(read, sheet.kind);
+  const periods = spans.flatMap((span) => toPeriod(span, sheet.unit, faults));
+  periods.sort((a, b) => (a.from < b.from ? -1 : 1));
+  findOverlaps(periods, faults);
+  return { periods, faults };
+}
+
+/** Readings and deliveries name one day each; what was used lies between one day and the next. */
+function betweenDays(read: readonly ReadRow[], kind: 'readings' | 'deliveries'): ReadRow[] {
+  const sorted = [...read].sort((a, b) => (a.from < b.from ? -1 : 1));
+  return sorted.slice(1).map((later, index) => {
+    const earlier = sorted[index]!;
+    // A delivery fills the tank again: its litres are what was burnt since the delivery before.
+    const amount = kind === 'readings' ? later.amount - earlier.amount : later.amount;
+    const estimated = later.estimated || (kind === 'readings' && earlier.estimated);
+    return { ...later, from: earlier.from, to: later.from, amount, estimated };
+  });
+}
+
+function toPeriod(span: ReadRow, unit: TypedUnit, faults: RowFault[]): EvidencePeriod[] {
+  const days = daysBetween(span.from, span.to);
+  const fault = (cell: keyof TypedRow, sentence: string) =>
+    faults.push({ row: span.row, cell, sentence: `Row ${span.row}: ${sentence}` });
+  if (days <= 0) {
+    fault('to', 'the last day comes before the first, or both are the same day.');
+    return [];
+  }
+  if (days > MAX_DAYS_IN_ROW) {
+    fault('to', `${days} days in one row are too many. Is a year mistyped?`);
+    return [];
+  }
+  if (span.amount < 0) {
+    fault('amount', 'this reading is lower than the one before. If the meter was changed, make two lists.');
+    return [];
+  }
+  return [
+    {
+      from: span.from,
+      to: span.to,
+      kWh: amountToKWh(span.amount, unit),
+      quantity: span.amount,
+      unit: unit.name,
+      ...(span.costPence === undefined ? {} : { costPence: span.costPence }),
+      quality: span.estimated ? 'estimated' : 'actual',
+      row: span.row,
+    },
+  ];
+}
+
+function findOverlaps(periods: readonly EvidencePeriod[], faults: RowFault[]): void {
+  periods.slice(1).forEach((later, index) => {
+    const earlier = periods[index]!;
+    if (later.from >= earlier.to) return;
+    faults.push({
+      row: later.row ?? 0,
+      cell: 'from',
+      sentence: `Row ${later.row}: its days overlap those of row ${earlier.row}. Each day belongs to one row only.`,
+    });
+  });
+}

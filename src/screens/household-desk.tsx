@@ -1,0 +1,107 @@
+/** The desk of one household: the thread at the left edge, the open stage beside it, the working panel over it. */
+import { useCallback, useMemo, useState } from 'react';
+import type { OpenHousehold, Settings } from '../desk/contract.ts';
+import { appraise } from '../model/appraisal/appraise.ts';
+import type { CivilDate } from '../model/tariff/tariff.ts';
+import type { Working } from '../model/working.ts';
+import { reference } from '../reference/index.ts';
+import { HouseholdContext, type OpenDesk } from './household-context.tsx';
+import type { Stage } from './routes.ts';
+import { WorkingPanel } from './shared/working-panel.tsx';
+import { StageView } from './stage-view.tsx';
+import { reckon } from './state/reckon.ts';
+import { useOpenHousehold } from './state/use-open-household.ts';
+import { useSaid } from './state/use-said.ts';
+import { Stopped } from './stopped.tsx';
+import { KeepLine } from './thread/keep-line.tsx';
+import { Thread } from './thread/thread.tsx';
+import { go } from './use-route.ts';
+
+/** Enough for steady 10 and 90 % points, few enough for a sum within one frame. */
+const DRAWS = 2000;
+
+export function HouseholdDesk(props: {
+  readonly open: OpenHousehold;
+  readonly stage: Stage;
+  readonly today: CivilDate;
+  readonly settings: Settings;
+}) {
+  const { stage, today, settings } = props;
+  const state = useOpenHousehold(props.open);
+  const { household, evidence, promises, checks } = state.open;
+  const [working, setWorking] = useState<Working | null>(null);
+  const [said, say] = useSaid();
+
+  const series = useMemo(() => evidence.flatMap((one) => one.series), [evidence]);
+  const reckoned = useMemo(
+    () => reckon(() => appraise({ household, series, reference, asOf: today, draws: DRAWS })),
+    [household, series, today],
+  );
+  const goTo = useCallback(
+    (to: Stage) => go({ screen: 'household', id: props.open.household.id, stage: to }),
+    [props.open.household.id],
+  );
+  const { change, reload } = state;
+  const desk = useMemo<OpenDesk | null>(
+    () =>
+      reckoned.appraisal && {
+        household,
+        evidence,
+        series,
+        promises,
+        checks,
+        appraisal: reckoned.appraisal,
+        today,
+        settings,
+        change,
+        reload,
+        openWorking: setWorking,
+        say,
+        goTo,
+      },
+    [household, evidence, series, promises, checks, reckoned, today, settings, change, reload, say, goTo],
+  );
+
+  if (desk === null) {
+    return <CannotReckon name={household.name} failure={reckoned.failure} />;
+  }
+  return (
+    <HouseholdContext value={desk}>
+      {stage === 'walk' ? (
+        <StageView stage={stage} />
+      ) : (
+        <div className="desk">
+          <button type="button" className="skip" onClick={skipToPage}>
+            Skip to the page
+          </button>
+          <Thread stage={stage}>
+            <KeepLine state={state} said={said} />
+          </Thread>
+          <main className="page" id="page" tabIndex={-1} key={stage}>
+            <StageView stage={stage} />
+          </main>
+        </div>
+      )}
+      {working === null ? null : <WorkingPanel working={working} onClose={() => setWorking(null)} />}
+    </HouseholdContext>
+  );
+}
+
+/** A button and no link: the address after # belongs to the routes. */
+function skipToPage(): void {
+  document.getElementById('page')?.focus();
+}
+
+function CannotReckon(props: { readonly name: string; readonly failure: string }) {
+  return (
+    <Stopped
+      sentence={`We could not reckon ${props.name}.`}
+      detail={`What is kept is safe. Our own fault was: ${props.failure}`}
+      remedy="Export the household from the list and send it to us with this line."
+    >
+      <a className="btn" href="#/">
+        All households
+      </a>
+    </Stopped>
+  );
+}

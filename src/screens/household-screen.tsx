@@ -1,0 +1,41 @@
+import { useEffect, useState } from 'react';
+import type { OpenHousehold, Settings } from '../desk/contract.ts';
+import type { CivilDate } from '../model/tariff/tariff.ts';
+import { call } from './desk.ts';
+import { HouseholdDesk } from './household-desk.tsx';
+import type { Stage } from './routes.ts';
+import { describeFailure } from './state/describe-failure.ts';
+import { Stopped } from './stopped.tsx';
+
+/** Fetches a household and lays it on the desk. */
+export function HouseholdScreen(props: {
+  readonly id: string;
+  readonly stage: Stage;
+  readonly today: CivilDate;
+  readonly settings: Settings;
+}) {
+  const [open, setOpen] = useState<OpenHousehold | null>(null);
+  const [failure, setFailure] = useState<string | null>(null);
+  useEffect(() => {
+    let gone = false;
+    call('household.open', { id: props.id }).then(
+      (household) => gone || setOpen(household),
+      (reason) => gone || setFailure(describeFailure(reason)),
+    );
+    return () => {
+      gone = true;
+    };
+  }, [props.id]);
+
+  if (failure !== null) {
+    return (
+      <Stopped sentence="This household cannot be opened." detail={failure}>
+        <a className="btn" href="#/">
+          All households
+        </a>
+      </Stopped>
+    );
+  }
+  if (open === null) return <p className="opening quiet">Opening the household …</p>;
+  return <HouseholdDesk open={open} stage={props.stage} today={props.today} settings={props.settings} />;
+}

@@ -1,0 +1,55 @@
+import { type FormEvent, useState } from 'react';
+import type { HouseholdSummary } from '../../desk/contract.ts';
+import { Dialog } from '../shared/dialog.tsx';
+import { TextField } from '../shared/text-field.tsx';
+import { describeFailure } from '../state/describe-failure.ts';
+
+/** Erasing cannot be taken back, so the name is typed out. */
+export function EraseDialog(props: {
+  readonly row: HouseholdSummary;
+  readonly onErase: (row: HouseholdSummary, confirmName: string) => Promise<void>;
+  readonly onClose: () => void;
+}) {
+  const [typed, setTyped] = useState('');
+  const [refusal, setRefusal] = useState<string | null>(null);
+  const erase = async (event: FormEvent) => {
+    event.preventDefault();
+    if (typed.trim() !== props.row.name) {
+      return setRefusal(`The name typed is not “${props.row.name}”. Nothing was erased.`);
+    }
+    try {
+      await props.onErase(props.row, typed.trim());
+      props.onClose();
+    } catch (reason) {
+      setRefusal(describeFailure(reason));
+    }
+  };
+  return (
+    <Dialog title={`Erase ${props.row.name}?`} onClose={props.onClose}>
+      <form onSubmit={erase} className="stack">
+        <p>
+          The household goes with all its evidence, promises and bill checks. It cannot be brought back. To keep a copy,
+          export it first.
+        </p>
+        <TextField
+          label={`Type the name “${props.row.name}” to erase it`}
+          value={typed}
+          maxLength={120}
+          refusal={refusal}
+          onChange={(text) => {
+            setTyped(text);
+            setRefusal(null);
+          }}
+        />
+        <div className="actions">
+          <button type="submit" className="danger">
+            Erase for good
+          </button>
+          <button type="button" onClick={props.onClose}>
+            Leave it
+          </button>
+        </div>
+      </form>
+    </Dialog>
+  );
+}

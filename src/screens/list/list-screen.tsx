@@ -1,0 +1,73 @@
+/** All households: find one, make one, bring one in. */
+import { useState } from 'react';
+import { DropZone } from '../shared/drop-zone.tsx';
+import { HouseholdTable } from './household-table.tsx';
+import { NewHousehold } from './new-household.tsx';
+import { useHouseholdList } from './use-household-list.ts';
+
+export function ListScreen() {
+  const list = useHouseholdList();
+  const [making, setMaking] = useState(false);
+  const isEmpty = list.rows?.length === 0;
+  const isFirstStart = isEmpty && list.find === '' && !list.archived;
+
+  return (
+    <div className="list-screen">
+      <header className="list-head">
+        <p className="mark voice">Plainwarmth</p>
+        <a href="#/settings">Settings</a>
+      </header>
+      <main className="list-page">
+        <h1 className="voice">{isFirstStart ? 'No household is kept here yet.' : 'Which home are we looking at?'}</h1>
+        {isFirstStart ? (
+          <p className="lead">
+            Make one with the name of the home. Then drop its bills or its meter file on it. Or bring in a household
+            file from another computer.
+          </p>
+        ) : null}
+        <div className="list-tools">
+          <label className="list-find">
+            <span className="unseen">Find by name, place or job number</span>
+            <input
+              type="search"
+              value={list.find}
+              placeholder="Find by name, place or job number"
+              onChange={(event) => list.setFind(event.target.value)}
+            />
+          </label>
+          <label className="tick">
+            <input
+              type="checkbox"
+              checked={list.archived}
+              onChange={(event) => list.setArchived(event.target.checked)}
+            />
+            <span>Show the archive</span>
+          </label>
+          <button type="button" className="main push" onClick={() => setMaking(true)}>
+            New household
+          </button>
+        </div>
+        {making ? <NewHousehold onCancel={() => setMaking(false)} /> : null}
+        {list.failure ? (
+          <p className="refusal" role="alert">
+            {list.failure}
+          </p>
+        ) : null}
+        <p className="unseen" role="status">
+          {list.rows === null ? 'Reading the list' : `${list.rows.length} households listed`}
+        </p>
+        {list.rows !== null && !isEmpty ? <HouseholdTable rows={list.rows} list={list} /> : null}
+        {isEmpty && !isFirstStart ? (
+          <p className="quiet nothing">
+            {list.find
+              ? `Nothing here is called “${list.find}”. Try a shorter word, or look in the archive.`
+              : 'The archive is empty.'}
+          </p>
+        ) : null}
+        <DropZone label="Choose a household file" accept=".json,application/json" onFiles={list.bringIn}>
+          <p>Drop a household file here to bring it in.</p>
+        </DropZone>
+      </main>
+    </div>
+  );
+}

@@ -1,0 +1,96 @@
+import { useEffect, useRef, useState } from 'react';
+import type { Output, Settings } from '../../desk/contract.ts';
+import { call } from '../desk.ts';
+import { PickField } from '../shared/choice-field.tsx';
+import { TextField } from '../shared/text-field.tsx';
+import { describeFailure } from '../state/describe-failure.ts';
+
+const KEEP_DELAY_MS = 400;
+const same = <T extends string>(values: readonly T[]) => values.map((value) => ({ value, label: value }));
+
+/** What is printed on the leave-behind, and how the window looks. */
+export function SettingsScreen(props: {
+  readonly app: Output<'app.read'>;
+  readonly settings: Settings;
+  readonly onKept: (settings: Settings) => void;
+}) {
+  const { settings, onKept } = props;
+  const [status, setStatus] = useState('all kept');
+  const waiting = useRef<{ timer: ReturnType<typeof setTimeout>; settings: Settings } | null>(null);
+
+  const keep = (next: Settings) => {
+    waiting.current = null;
+    call('settings.write', next).then(
+      () => setStatus('all kept'),
+      (reason) => setStatus(`Not kept. ${describeFailure(reason)}`),
+    );
+  };
+  const change = (part: Partial<Settings>) => {
+    const next = { ...settings, ...part };
+    onKept(next);
+    setStatus('keeping …');
+    if (waiting.current) clearTimeout(waiting.current.timer);
+    waiting.current = { settings: next, timer: setTimeout(() => keep(next), KEEP_DELAY_MS) };
+  };
+  useEffect(
+    () => () => {
+      if (!waiting.current) return;
+      clearTimeout(waiting.current.timer);
+      void call('settings.write', waiting.current.settings);
+    },
+    [],
+  );
+
+  return (
+    <div className="list-screen">
+      <header className="list-head">
+        <p className="mark voice">Plainwarmth</p>
+        <a href="#/">All households</a>
+      </header>
+      <main className="list-page settings">
+        <h1 className="voice">Your name goes on what you leave behind.</h1>
+        <section className="fields" aria-label="On the leave-behind">
+          <TextField
+            label="Installer’s name"
+            value={settings.installerName}
+            maxLength={120}
+            note="Stands at the top of every leave-behind."
+            onChange={(installerName) => change({ installerName })}
+          />
+          <TextField
+            label="How to reach you"
+            value={settings.installerContact}
+            maxLength={400}
+            lines={3}
+            note="Address, telephone, e-mail: as you want it printed."
+            onChange={(installerContact) => change({ installerContact })}
+          />
+          <PickField
+            label="Paper"
+            value={settings.paper}
+            choices={same(['A4', 'Letter'] as const)}
+            onChange={(paper) => change({ paper })}
+          />
+          <PickField
+            label="Light or dark"
+            value={settings.theme}
+            choices={same(['as the system', 'light', 'dark'] as const)}
+            onChange={(theme) => change({ theme })}
+          />
+        </section>
+        <p className="quiet" role="status">
+          {status}
+        </p>
+        <dl className="facts">
+          <dt>Kept in</dt>
+          <dd>{props.app.dataFolder}</dd>
+          <dt>Version</dt>
+          <dd>
+            {props.app.version}, model {props.app.modelVersion}
+          </dd>
+        </dl>
+        <p className="quiet">Nothing leaves this computer. There is no account and no counting of what you do.</p>
+      </main>
+    </div>
+  );
+}

@@ -1,0 +1,22 @@
+/** Making and marking given values: what is typed is estimated until the installer says that it was measured. */
+import type { Given } from '../../model/household/household.ts';
+import type { CivilDate } from '../../model/tariff/tariff.ts';
+import type { Grade } from '../../model/working.ts';
+import { longDate } from '../../words/numbers.ts';
+
+export const typedOrigin = (today: CivilDate): string => `typed by the installer, ${longDate(today)}`;
+
+/** A typed value; an earlier grade stays, since correcting a digit does not make a reading less of a reading. */
+export function typeGiven<T>(value: T, before: Given<T> | undefined, today: CivilDate): Given<T> {
+  return { value, grade: before?.grade ?? 'estimated', origin: typedOrigin(today) };
+}
+
+export function regrade<T>(given: Given<T>, grade: Grade): Given<T> {
+  return { ...given, grade };
+}
+
+/** What holds while a field is empty, and where it comes from. */
+export interface Fallback {
+  readonly text: string;
+  readonly source: string;
+}

@@ -1,0 +1,49 @@
+/** Numbers as people type them, and the limits that a field holds them to. */
+
+export type NumberReading =
+  | { readonly kind: 'empty' }
+  | { readonly kind: 'number'; readonly value: number }
+  | { readonly kind: 'not a number'; readonly text: string };
+
+/** Reads "4,500", "4 500", "7.25" and "£7.25"; "1,5" is not guessed at and is no number. */
+export function readNumber(text: string): NumberReading {
+  const trimmed = text.trim().replace(/^£\s*/, '').replace(/−/g, '-');
+  if (trimmed === '') return { kind: 'empty' };
+  const grouped = /^-?\d{1,3}([, ]\d{3})+(\.\d+)?$/.test(trimmed);
+  const plain = grouped ? trimmed.replace(/[, ]/g, '') : trimmed;
+  if (!/^-?(\d+\.?\d*|\.\d+)$/.test(plain)) return { kind: 'not a number', text: trimmed };
+  return { kind: 'number', value: Number(plain) };
+}
+
+export interface NumberLimits {
+  readonly min: number;
+  readonly max: number;
+  readonly whole?: boolean;
+  readonly unit: string;
+  /** Why a value outside makes no sense, as a sentence; shown with the refusal. */
+  readonly why?: string;
+}
+
+/** Why a typed number is refused, or null when it is within the limits. */
+export function refuseNumber(reading: NumberReading, limits: NumberLimits): string | null {
+  const { min, max } = limits;
+  const unit = limits.unit === '' ? '' : ` ${limits.unit}`;
+  const expected = `${formatPlain(min)} to ${formatPlain(max)}${unit}`;
+  if (reading.kind === 'empty') return null;
+  if (reading.kind === 'not a number') {
+    return `“${reading.text}” is not a number. A number from ${expected} is expected.`;
+  }
+  if (limits.whole === true && !Number.isInteger(reading.value)) {
+    return `${formatPlain(reading.value)} is not a whole number. A whole number from ${expected} is expected.`;
+  }
+  if (reading.value < min || reading.value > max) {
+    const why = limits.why === undefined ? '' : ` ${limits.why}`;
+    return `${formatPlain(reading.value)}${unit} is outside ${expected}.${why}`;
+  }
+  return null;
+}
+
+/** A number for a field: no grouping, no trailing zeros, no more decimals than a person would type. */
+export function formatPlain(value: number): string {
+  return String(Number(value.toFixed(6)));
+}

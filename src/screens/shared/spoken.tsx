@@ -1,0 +1,48 @@
+/** A sentence in which figures that have a working are underlined and open it. */
+import { Fragment } from 'react';
+import type { Working } from '../../model/working.ts';
+import { splitSpoken } from './split-spoken.ts';
+
+export interface SpokenFigure {
+  /** The figure as it stands in the sentence. */
+  readonly text: string;
+  readonly working: Working;
+}
+
+export function Spoken(props: {
+  readonly sentence: string;
+  readonly figures: readonly SpokenFigure[];
+  readonly onOpen: (working: Working) => void;
+}) {
+  return (
+    <>
+      {splitSpoken(
+        props.sentence,
+        props.figures.map((figure) => figure.text),
+      ).map((part) =>
+        part.figure === null ? (
+          <Fragment key={part.at}>{part.text}</Fragment>
+        ) : (
+          <FigureButton
+            key={part.at}
+            text={part.text}
+            working={props.figures[part.figure]!.working}
+            onOpen={props.onOpen}
+          />
+        ),
+      )}
+    </>
+  );
+}
+
+export function FigureButton(props: {
+  readonly text: string;
+  readonly working: Working;
+  readonly onOpen: (working: Working) => void;
+}) {
+  return (
+    <button type="button" className="figure-link" onClick={() => props.onOpen(props.working)}>
+      {props.text}
+    </button>
+  );
+}

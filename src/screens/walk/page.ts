@@ -1,0 +1,60 @@
+/** One page of the walk-through as plain data: what is said, what is drawn, what stands behind it. */
+import type { PromiseSummary, Settings } from '../../desk/contract.ts';
+import type { Appraisal, SystemResult, Versus } from '../../model/appraisal/appraisal.ts';
+import type { Series } from '../../model/evidence/evidence.ts';
+import type { Household } from '../../model/household/household.ts';
+import type { CivilDate } from '../../model/tariff/tariff.ts';
+import type { Working } from '../../model/working.ts';
+import type { KnobName } from '../cost/knobs.ts';
+
+export const PAGE_NAMES = ['home', 'heat', 'source', 'cost', 'sure', 'change', 'watch', 'next'] as const;
+export type PageName = (typeof PAGE_NAMES)[number];
+
+/** What one thing that may happen does to the yearly cost of the heat pump, in pence. */
+export interface Change {
+  readonly name: string;
+  readonly pence: number;
+}
+
+export interface WatchRow {
+  readonly month: string;
+  readonly units: number;
+  readonly unitsHigh: number;
+  readonly pence: number;
+}
+
+export type PagePicture =
+  | { readonly kind: 'monthly'; readonly system: SystemResult }
+  | { readonly kind: 'heat'; readonly spaceKWh: readonly number[]; readonly waterKWh: readonly number[] }
+  | { readonly kind: 'units'; readonly meterKWh: number; readonly sourceKWh: number; readonly from: 'ground' | 'air' }
+  | { readonly kind: 'spread' }
+  | { readonly kind: 'twenty'; readonly versus: Versus }
+  | { readonly kind: 'changes'; readonly changes: readonly Change[] }
+  | { readonly kind: 'watch'; readonly rows: readonly WatchRow[] }
+  | { readonly kind: 'steps'; readonly steps: readonly string[] }
+  /** Nothing can be drawn honestly; the sentence says why. */
+  | { readonly kind: 'none' };
+
+export interface WalkPage {
+  readonly name: PageName;
+  /** At most two lines at 44 px. */
+  readonly sentence: string;
+  readonly say: string;
+  readonly foot: string;
+  readonly picture: PagePicture;
+  /** The sliders that help here; none where a what-if would only distract. */
+  readonly knobs: readonly KnobName[];
+  readonly workings: readonly Working[];
+  /** For the installer only; folded away until asked for. */
+  readonly notes: readonly string[];
+}
+
+export interface WalkInput {
+  readonly household: Household;
+  readonly appraisal: Appraisal;
+  readonly series: readonly Series[];
+  readonly promises: readonly PromiseSummary[];
+  readonly settings: Settings;
+  readonly today: CivilDate;
+  readonly changes: readonly Change[];
+}

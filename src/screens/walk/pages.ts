@@ -1,0 +1,23 @@
+/** The walk-through in its order: one idea a page, the household's own name and numbers on each. */
+import type { WalkInput, WalkPage } from './page.ts';
+import { changePage } from './pages/change-page.ts';
+import { costPage } from './pages/cost-page.ts';
+import { heatPage } from './pages/heat-page.ts';
+import { homePage } from './pages/home-page.ts';
+import { nextPage } from './pages/next-page.ts';
+import { sourcePage } from './pages/source-page.ts';
+import { surePage } from './pages/sure-page.ts';
+import { watchPage } from './pages/watch-page.ts';
+
+export function walkPages(input: WalkInput): WalkPage[] {
+  return [
+    homePage(input),
+    heatPage(input),
+    sourcePage(input),
+    costPage(input),
+    surePage(input),
+    changePage(input),
+    watchPage(input),
+    nextPage(input),
+  ];
+}

@@ -1,0 +1,51 @@
+import { findSideBySide } from '../../../model/appraisal/beside.ts';
+import { monthSpan, spokenPounds } from '../../../words/numbers.ts';
+import { systemInSentence } from '../../../words/systems.ts';
+import type { WalkInput, WalkPage } from '../page.ts';
+
+/** Below this a year apart, two costs are spoken of as about the same: speech goes to the nearest £10. */
+const SAME_PENCE = 1000;
+
+export function costPage({ household, appraisal }: WalkInput): WalkPage {
+  const { pump, present, beside } = findSideBySide(appraisal);
+  const { electricity } = appraisal.prices;
+  const cost = spokenPounds(pump.cost.value);
+  const first = `Your heating and hot water would cost about ${cost} a year.`;
+  const more = beside ? pump.cost.value - beside.cost.value : 0;
+  const apart = spokenPounds(Math.abs(more));
+  const byMonth = beside
+    ? `By the month: about ${spokenPounds(pump.cost.value / 12)} against ${spokenPounds(beside.cost.value / 12)}.`
+    : `By the month: about ${spokenPounds(pump.cost.value / 12)}.`;
+  return {
+    name: 'cost',
+    sentence: present
+      ? `${first} Today they cost about ${spokenPounds(present.cost.value)}.`
+      : beside
+        ? `${first} With ${systemInSentence(beside.id, beside.kind)} it would be about ${spokenPounds(beside.cost.value)}.`
+        : first,
+    say: [
+      beside
+        ? Math.abs(more) < SAME_PENCE
+          ? 'That is about the same.'
+          : more > 0
+            ? `The heat pump costs you about ${apart} a year more.`
+            : `The heat pump costs you about ${apart} a year less.`
+        : '',
+      'The dot is most likely. We are not sure: 8 homes like yours in 10 would lie inside the band, 2 outside.',
+      byMonth,
+    ]
+      .filter(Boolean)
+      .join(' '),
+    foot: `${household.name} · electricity prices of ${monthSpan(electricity.from, electricity.to)}`,
+    picture: { kind: 'spread' },
+    knobs: ['flow', 'room', 'water', 'electricity', 'winter'],
+    workings: [pump.cost.working, ...(beside ? [beside.cost.working] : [])],
+    notes: [
+      ...(more > SAME_PENCE
+        ? ['It costs more to run here. Say it plainly; do not move on until they have heard it.']
+        : []),
+      ...(electricity.staleDays ? [`The electricity prices ended ${electricity.staleDays} days ago. Say so.`] : []),
+      'Standing charges and yearly service are in these figures; the price of putting it in is not.',
+    ],
+  };
+}

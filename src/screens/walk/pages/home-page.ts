@@ -1,0 +1,50 @@
+import { findSideBySide } from '../../../model/appraisal/beside.ts';
+import { longDate, spokenKWh, spokenPounds } from '../../../words/numbers.ts';
+import { systemInSentence } from '../../../words/systems.ts';
+import type { WalkInput, WalkPage } from '../page.ts';
+
+/** The record that speaks for the home: the longest series that somebody pays for. */
+function findRecord({ series, appraisal }: WalkInput) {
+  const behind = appraisal.demand.signature?.seriesId;
+  return series.find((one) => one.id === behind) ?? null;
+}
+
+export function homePage(input: WalkInput): WalkPage {
+  const { household, appraisal } = input;
+  const { present, hasRecord } = findSideBySide(appraisal);
+  const record = findRecord(input);
+  const foot = household.name;
+  if (!present) {
+    return {
+      name: 'home',
+      sentence: `${household.name}: we have no bills of yours yet, so we start from the home itself.`,
+      say: 'Its size, age and place tell us roughly how much heat it needs. Your own bills would make the answer surer.',
+      foot,
+      picture: { kind: 'none' },
+      knobs: [],
+      workings: [appraisal.demand.total.working],
+      notes: ['Ask for a year of bills or meter readings before any figure is promised.'],
+    };
+  }
+  const cost = spokenPounds(present.cost.value);
+  return {
+    name: 'home',
+    sentence: `${household.name}: heating and hot water cost about ${cost} a year today.`,
+    say: [
+      `That is for ${spokenKWh(present.bought.value)} a year through ${systemInSentence(present.id, present.kind)}, in a typical winter.`,
+      hasRecord
+        ? record
+          ? `It comes from your own records of ${longDate(record.from)} to ${longDate(record.to)}.`
+          : 'It comes from your own records.'
+        : 'We have no bills of yours yet: it is worked out from the home itself.',
+    ].join(' '),
+    foot,
+    picture: { kind: 'monthly', system: present },
+    knobs: [],
+    workings: [present.cost.working, present.bought.working],
+    notes: [
+      'Ask: does that sound like your bills? If not, stop here and look at them together.',
+      ...(hasRecord ? [] : ['No record was given. Say that the next pages are wider for it.']),
+    ],
+  };
+}
