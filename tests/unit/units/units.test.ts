@@ -1,0 +1,53 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { energyToKWh, heatOfDegreeDaysKWh, litresToKWh } from '../../../src/model/units/energy.ts';
+import { gasVolumeToKWh, gasVolumeToM3 } from '../../../src/model/units/gas-volume.ts';
+import { roundToPenny, withoutVat, withVat } from '../../../src/model/units/money.ts';
+
+const factors = { correction: 1.02264, calorificMJPerM3: 39.5, imperialM3PerHundredCubicFeet: 2.83 };
+
+describe('energy', () => {
+  test.each([
+    [1500, 'Wh', 1.5],
+    [1.5, 'kWh', 1.5],
+    [0.0015, 'MWh', 1.5],
+  ] as const)('%d %s is %d kWh', (value, unit, kWh) => {
+    expect(energyToKWh(value, unit)).toBeCloseTo(kWh, 12);
+  });
+  test('a thousandth of a kWh is one Wh exactly', () => {
+    fc.assert(fc.property(fc.integer({ min: 0, max: 10_000_000 }), (wh) => energyToKWh(wh, 'Wh') === wh / 1000));
+  });
+  test('litres by their energy', () => expect(litresToKWh(900, 10.3)).toBeCloseTo(9270, 9));
+  test('gas energy grows in step with volume and calorific value', () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: 0, max: 1e5, noNaN: true }),
+        fc.double({ min: 0.5, max: 2, noNaN: true }),
+        (m3, k) => {
+          const once = gasVolumeToKWh(m3, 'm³', factors);
+          const scaled = gasVolumeToKWh(m3 * k, 'm³', factors);
+          const richer = gasVolumeToKWh(m3, 'm³', { ...factors, calorificMJPerM3: 39.5 * k });
+          expect(scaled).toBeCloseTo(once * k, 5);
+          expect(richer).toBeCloseTo(once * k, 5);
+        },
+      ),
+    );
+  });
+  test('an imperial meter reads 2.83 m³ a unit', () =>
+    expect(gasVolumeToM3(10, 'hundred ft³', factors)).toBeCloseTo(28.3));
+  test('heat is in step with the heat loss coefficient', () =>
+    expect(heatOfDegreeDaysKWh(500, 2000)).toBeCloseTo(2 * heatOfDegreeDaysKWh(250, 2000), 9));
+});
+
+describe('money', () => {
+  test.each([
+    [0.5, 1],
+    [1.4999, 1],
+    [2.5, 3],
+    [-2.5, -3],
+    [1.005 * 100, 101],
+    [0.2, 0],
+  ])('%d p rounds to %d p', (pence, whole) => expect(roundToPenny(pence)).toBe(whole));
+  test('a small refund is nothing, never minus nothing', () => expect(Object.is(roundToPenny(-0.2), 0)).toBe(true));
+  test('VAT off and on again', () => expect(withVat(withoutVat(33.2, 0.05), 0.05)).toBeCloseTo(33.2, 12));
+});
