@@ -51,6 +51,8 @@ export const OpenHousehold = z.object({
   evidence: z.array(Evidence),
   promises: z.array(PromiseSummary),
   checks: z.array(BillCheck),
+  /** Imports that were taken back; `evidence.restore` brings them again. */
+  undone: z.array(z.object({ id: Id, fileName: z.string(), importedOn: z.string() })),
 });
 export type OpenHousehold = z.infer<typeof OpenHousehold>;
 
@@ -69,6 +71,8 @@ export const contract = {
       host: z.enum(['electron', 'loopback']),
       today: CivilDate,
       dataFolder: z.string(),
+      /** What happened on opening the store that the installer should know, such as a damaged file set aside. */
+      notice: z.string().optional(),
     }),
   ),
   'settings.read': request(Nothing, Settings),
@@ -144,6 +148,26 @@ export interface CallOptions {
   readonly onProgress?: (share: number) => void;
 }
 export type Call = <N extends RequestName>(name: N, input: Input<N>, options?: CallOptions) => Promise<Output<N>>;
+
+/** What the menu of the desktop shell asks of the window. */
+export const MenuCommand = z.enum(['new-household', 'import', 'export', 'print', 'list', 'settings']);
+export type MenuCommand = z.infer<typeof MenuCommand>;
+
+/** How an answer comes over the bridge: errors lose their class between processes, so a refusal travels as data. */
+export type BridgeAnswer = { readonly result: unknown } | { readonly refusal: DeskRefusal };
+
+/** What the preload of the desktop shell puts on the window as `plainwarmth`, and nothing more. */
+export interface Bridge {
+  call(callId: number, name: string, input: unknown): Promise<BridgeAnswer>;
+  cancel(callId: number): void;
+  onProgress(listener: (callId: number, share: number) => void): void;
+  /** Asks where to save; false when the installer thought better of it. */
+  saveFile(file: FileOut): Promise<boolean>;
+  onMenu(listener: (command: MenuCommand) => void): () => void;
+}
+
+/** Largest file that is taken in, bytes. */
+export const LARGEST_FILE_BYTES = 64 * 1024 * 1024;
 
 /** How every refusal looks, over HTTP and over IPC alike. */
 export const DeskRefusal = z.object({

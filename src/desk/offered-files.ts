@@ -1,0 +1,62 @@
+/** Files handed in by the window, kept in memory for the session until they are taken or grow old. */
+import { DeskError, LARGEST_FILE_BYTES } from './contract.ts';
+
+export interface OfferedFile {
+  readonly fileName: string;
+  readonly bytes: Uint8Array;
+}
+
+export interface OfferedFiles {
+  offer(id: string, file: OfferedFile): void;
+  take(id: string): OfferedFile;
+  drop(id: string): void;
+}
+
+export const MOST_BYTES_TOGETHER = 256 * 1024 * 1024;
+const KEPT_MS = 2 * 60 * 60 * 1000;
+const megabytes = (bytes: number) => `${Math.ceil(bytes / 1024 / 1024)} MB`;
+
+/** `now` answers an ISO instant. The oldest files go first when room runs out. */
+export function keepOfferedFiles(now: () => string): OfferedFiles {
+  const files = new Map<string, OfferedFile & { readonly at: number }>();
+
+  function makeRoom(needed: number): void {
+    const oldest = Date.parse(now()) - KEPT_MS;
+    for (const [id, { at }] of files) if (at < oldest) files.delete(id);
+    let held = [...files.values()].reduce((sum, { bytes }) => sum + bytes.byteLength, 0);
+    for (const [id, { bytes }] of files) {
+      if (held + needed <= MOST_BYTES_TOGETHER) return;
+      files.delete(id);
+      held -= bytes.byteLength;
+    }
+  }
+
+  return {
+    offer(id, { fileName, bytes }) {
+      if (bytes.byteLength > LARGEST_FILE_BYTES) {
+        throw new DeskError({
+          code: 'file-too-large',
+          message: `${fileName} has ${megabytes(bytes.byteLength)}; files up to ${megabytes(LARGEST_FILE_BYTES)} are taken.`,
+          where: fileName,
+          remedy: 'Ten years of half-hours need about 5 MB. Export a shorter span, or only the meter that is wanted.',
+        });
+      }
+      makeRoom(bytes.byteLength);
+      files.set(id, { fileName, bytes, at: Date.parse(now()) });
+    },
+    take(id) {
+      const file = files.get(id);
+      if (!file) {
+        throw new DeskError({
+          code: 'file-gone',
+          message: 'This file is no longer held; files wait here for two hours only.',
+          remedy: 'Choose the file again.',
+        });
+      }
+      return file;
+    },
+    drop(id) {
+      files.delete(id);
+    },
+  };
+}

@@ -1,0 +1,139 @@
+/** Turns everything that can go wrong behind a request into the one form in which the screens hear of it. */
+import type { z } from 'zod';
+import { StoreFault, type StoreFaultData } from '../store/store-fault.ts';
+import { DeskError, type DeskRefusal } from './contract.ts';
+import { fieldOfPath, fieldWords } from './field-names.ts';
+
+type Issue = z.core.$ZodIssue;
+
+const upperFirst = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
+
+function valueAt(input: unknown, path: readonly PropertyKey[]): unknown {
+  return path.reduce<unknown>(
+    (value, key) =>
+      value !== null && typeof value === 'object' ? (value as Record<PropertyKey, unknown>)[key] : undefined,
+    input,
+  );
+}
+
+function foundWords(value: unknown): string {
+  if (value === undefined) return 'missing';
+  if (typeof value === 'number') return String(value);
+  if (typeof value === 'string') return value === '' ? 'empty' : `“${value.slice(0, 60)}”`;
+  if (Array.isArray(value)) return value.length === 0 ? 'an empty list' : 'a list';
+  return value === null ? 'null' : typeof value === 'object' ? 'a group of fields' : String(value);
+}
+
+/** What a schema expected, after "must be". */
+function expectedWords(issue: Issue, unit: string | undefined): string {
+  const of = unit ? ` ${unit}` : '';
+  switch (issue.code) {
+    case 'too_small':
+      if (issue.origin === 'string') return 'filled in';
+      if (issue.origin === 'array') return `a list of at least ${issue.minimum}`;
+      return issue.inclusive ? `at least ${issue.minimum}${of}` : `more than ${issue.minimum}${of}`;
+    case 'too_big':
+      if (issue.origin === 'string') return `at most ${issue.maximum} characters long`;
+      if (issue.origin === 'array') return `a list of at most ${issue.maximum}`;
+      return issue.inclusive ? `at most ${issue.maximum}${of}` : `less than ${issue.maximum}${of}`;
+    case 'invalid_type':
+      return (
+        { number: 'a number', int: 'a whole number', string: 'text', object: 'a group of fields', array: 'a list' }[
+          issue.expected as string
+        ] ?? `of the kind ${issue.expected}`
+      );
+    case 'invalid_value':
+      return issue.values.length === 1
+        ? `“${String(issue.values[0])}”`
+        : `one of ${issue.values.map((v) => `“${String(v)}”`).join(', ')}`;
+    case 'invalid_format':
+      return issue.format === 'regex' && issue.message ? issue.message : `written as ${issue.format}`;
+    case 'not_multiple_of':
+      return 'a whole number';
+    default:
+      return issue.message;
+  }
+}
+
+/** The branch of a union that came closest: the one whose complaint lies deepest. */
+function closest(issue: Issue): Issue {
+  if (issue.code !== 'invalid_union' || issue.errors.length === 0) return issue;
+  const branches = issue.errors.map((errors) => errors[0]).filter((first) => first !== undefined);
+  const deepest = branches.reduce((best, next) => (next.path.length > best.path.length ? next : best), branches[0]!);
+  return closest({ ...deepest, path: [...issue.path, ...deepest.path] } as Issue);
+}
+
+/** One complaint of a schema as a sentence with its field. */
+export function explainIssue(given: Issue, input: unknown): DeskRefusal {
+  const issue = closest(given);
+  const field = fieldOfPath(issue.path);
+  const words = fieldWords(field);
+  if (issue.code === 'unrecognized_keys') {
+    const key = issue.keys[0]!;
+    return {
+      code: 'unknown-field',
+      message: `“${key}” is not a field that is known here.`,
+      where: field === '' ? key : `${field}.${key}`,
+      remedy: 'Correct the spelling or take the field out.',
+    };
+  }
+  const value = valueAt(input, issue.path);
+  const found = foundWords(value);
+  const unit = typeof value === 'number' && words.unit ? ` ${words.unit}` : '';
+  const sentence = `${upperFirst(words.name)} is ${found}${unit}; it must be ${expectedWords(issue, words.unit)}.`;
+  return {
+    code: 'bad-value',
+    message: words.reason && typeof value === 'number' ? `${sentence} ${words.reason}` : sentence,
+    where: field === '' ? 'the request' : field,
+    remedy: value === undefined ? 'Fill it in.' : 'Correct it, or leave it empty if it may stay unknown.',
+  };
+}
+
+/** All complaints, the first as the refusal itself. */
+export function explainIssues(issues: readonly Issue[], input: unknown): DeskRefusal[] {
+  return issues.map((issue) => explainIssue(issue, input));
+}
+
+export function explainStoreFault({ code, path, found, expected }: StoreFaultData): DeskRefusal {
+  switch (code) {
+    case 'in-use':
+      return {
+        code: 'store-in-use',
+        message: `The data in ${path} is open in another Plainwarmth.`,
+        where: path,
+        remedy: 'Close the other one first, or start this one with another data folder (--data DIR).',
+      };
+    case 'newer':
+      return {
+        code: 'store-newer',
+        message: `The data in ${path} was written by a newer Plainwarmth (version ${found} of the file; this one knows ${expected}).`,
+        where: path,
+        remedy: 'Start the newer Plainwarmth. The file was not touched.',
+      };
+    case 'already-there':
+      return {
+        code: 'already-there',
+        message: 'The same file has been imported again since, so that it would count twice.',
+        remedy: 'Take the newer import back first.',
+      };
+    case 'unreadable':
+      return {
+        code: 'store-unreadable',
+        message: `The data file ${path} cannot be opened or written.`,
+        where: path,
+        remedy: 'Look whether the folder exists, is yours to write to and has room left.',
+      };
+  }
+}
+
+/** The refusal to show for anything thrown; what is not a refusal of ours is our own failure and is said so. */
+export function toRefusal(error: unknown): DeskRefusal {
+  if (error instanceof DeskError) return error.toRefusal();
+  if (error instanceof StoreFault) return explainStoreFault(error.data);
+  const detail = error instanceof Error ? error.message : String(error);
+  return {
+    code: 'own-failure',
+    message: `Plainwarmth itself failed: ${detail}`,
+    remedy: 'What was kept before is safe. Try again; if it fails again, report it with this sentence.',
+  };
+}

@@ -1,0 +1,85 @@
+/** Calls to the desk over the loopback host: one POST a request, answered line by line. */
+import { type Call, DeskError, type DeskRefusal, LARGEST_FILE_BYTES } from '../desk/contract.ts';
+
+export interface HttpDesk {
+  /** "http://127.0.0.1:4180", without a slash at the end. */
+  readonly base: string;
+  readonly token: string;
+  readonly fetch?: typeof fetch;
+}
+
+interface Line {
+  progress?: number;
+  result?: unknown;
+  refusal?: DeskRefusal;
+}
+
+const GONE: DeskRefusal = {
+  code: 'host-gone',
+  message: 'Plainwarmth does not answer any more; it was probably closed.',
+  remedy: 'Start it again with npm start and open the address that it prints. What was saved before is safe.',
+};
+
+/** The answer's lines as they come in. */
+async function* linesOf(body: ReadableStream<Uint8Array>): AsyncGenerator<Line> {
+  const decoder = new TextDecoder();
+  const reader = body.getReader();
+  let waiting = '';
+  for (;;) {
+    const { done, value } = await reader.read();
+    waiting += decoder.decode(value, { stream: !done });
+    const lines = waiting.split('\n');
+    waiting = lines.pop()!;
+    for (const line of lines) if (line !== '') yield JSON.parse(line) as Line;
+    if (done) break;
+  }
+  if (waiting !== '') yield JSON.parse(waiting) as Line;
+}
+
+/** Bytes go as they are, everything else as JSON. */
+function bodyOf(name: string, input: unknown): { body: BodyInit; headers: Record<string, string> } {
+  if (name !== 'file.offer') {
+    return { body: JSON.stringify(input), headers: { 'Content-Type': 'application/json' } };
+  }
+  const { fileName, bytes } = input as { fileName: string; bytes: Uint8Array<ArrayBuffer> };
+  if (bytes.byteLength > LARGEST_FILE_BYTES) {
+    throw new DeskError({
+      code: 'file-too-large',
+      message: `${fileName} has ${Math.ceil(bytes.byteLength / 1024 / 1024)} MB; files up to 64 MB are taken.`,
+      where: fileName,
+      remedy: 'Ten years of half-hours need about 5 MB. Export a shorter span, or only the meter that is wanted.',
+    });
+  }
+  return {
+    body: bytes,
+    headers: { 'Content-Type': 'application/octet-stream', 'X-File-Name': encodeURIComponent(fileName) },
+  };
+}
+
+const isAbort = (error: unknown) => error instanceof DOMException && error.name === 'AbortError';
+
+export function callOverHttp(desk: HttpDesk): Call {
+  const send = desk.fetch ?? ((url: string, init?: RequestInit) => fetch(url, init));
+
+  async function call(name: string, input: unknown, options: Parameters<Call>[2] = {}): Promise<unknown> {
+    const { body, headers } = bodyOf(name, input);
+    try {
+      const response = await send(`${desk.base}/call/${name}`, {
+        method: 'POST',
+        body,
+        headers: { ...headers, 'X-Plainwarmth-Token': desk.token },
+        ...(options.signal ? { signal: options.signal } : {}),
+      });
+      for await (const line of linesOf(response.body!)) {
+        if (line.progress !== undefined) options.onProgress?.(line.progress);
+        else if (line.refusal) throw new DeskError(line.refusal);
+        else return line.result;
+      }
+    } catch (error) {
+      if (error instanceof DeskError || isAbort(error)) throw error;
+      throw new DeskError(GONE);
+    }
+    throw new DeskError(GONE);
+  }
+  return call as Call;
+}
