@@ -1,0 +1,92 @@
+/**
+ * A chart is never alone: its sentence above, the picture, and the same data as a table one key away.
+ * The picture is one stop for the keyboard with the sentence as its name; T shows the table and T the picture again.
+ */
+import { type KeyboardEvent, type ReactNode, useId, useRef, useState } from 'react';
+import { type ChartTable, ChartTableView } from './frame/chart-table.tsx';
+import { fileNameOf, pictureText, saveText } from './frame/save.ts';
+import { tableCsv } from './frame/table-csv.ts';
+
+export interface ChartFigureProps {
+  /** Short name, for the table's button and the names of saved files. */
+  readonly name: string;
+  /** What the picture shows, in this household's numbers. */
+  readonly sentence: string;
+  readonly picture: ReactNode;
+  readonly table: ChartTable;
+  /** Small print below the picture: measure, place, time, source. */
+  readonly note?: ReactNode;
+  /** True where the screen has said the sentence already: it is then only read aloud. */
+  readonly sentenceSaid?: boolean;
+  /** False where nothing is to be saved, as in the walk-through. */
+  readonly savable?: boolean;
+}
+
+export function ChartFigure(props: ChartFigureProps) {
+  const { name, sentence, table, savable = true } = props;
+  const [asTable, setAsTable] = useState(false);
+  const place = useRef<HTMLDivElement>(null);
+  const id = useId();
+  const onKeyDown = (event: KeyboardEvent) => {
+    if (event.key.toLowerCase() !== 't' || event.ctrlKey || event.metaKey || event.altKey) return;
+    if (event.target instanceof HTMLElement && event.target.matches('input, select, textarea')) return;
+    event.preventDefault();
+    event.stopPropagation();
+    setAsTable(!asTable);
+    // The stop stays where it was, whichever of the two is shown.
+    requestAnimationFrame(() => place.current?.focus());
+  };
+  const savePicture = () => {
+    const svg = place.current?.querySelector('svg');
+    if (svg) saveText(pictureText(svg), `${fileNameOf(name)}.svg`, 'image/svg+xml');
+  };
+  return (
+    // biome-ignore lint/a11y/noStaticElementInteractions: T is an extra; the button below does the same.
+    <figure className="chart" onKeyDown={onKeyDown}>
+      <figcaption className={props.sentenceSaid ? 'unseen' : 'voice'}>{sentence}</figcaption>
+      {asTable ? (
+        // biome-ignore lint/a11y/noNoninteractiveTabindex: one stop for the keyboard, and a wide table can be scrolled.
+        <section ref={place} className="chart-as-table" id={id} tabIndex={0} aria-label={`${name}, as a table`}>
+          <ChartTableView table={table} />
+        </section>
+      ) : (
+        <div
+          ref={place}
+          className="chart-picture"
+          id={id}
+          role="img"
+          aria-label={sentence}
+          aria-keyshortcuts="T"
+          // biome-ignore lint/a11y/noNoninteractiveTabindex: a chart is one stop for the keyboard.
+          tabIndex={0}
+        >
+          {props.picture}
+        </div>
+      )}
+      {props.note ? <p className="chart-note quiet small">{props.note}</p> : null}
+      <div className="chart-tools screen-only">
+        <button type="button" className="plain" aria-controls={id} onClick={() => setAsTable(!asTable)}>
+          {asTable ? 'As a picture' : 'As a table'}
+          <span className="unseen">: {name}</span>
+        </button>
+        {savable ? (
+          <>
+            {asTable ? null : (
+              <button type="button" className="plain" onClick={savePicture}>
+                Save picture<span className="unseen">: {name}</span>
+              </button>
+            )}
+            <button
+              type="button"
+              className="plain"
+              onClick={() => saveText(tableCsv(table), `${fileNameOf(name)}.csv`, 'text/csv')}
+            >
+              Save figures<span className="unseen">: {name}</span>
+            </button>
+          </>
+        ) : null}
+      </div>
+      <p className="chart-print-note small">The exact figures stand in the table that belongs to this picture.</p>
+    </figure>
+  );
+}

@@ -1,0 +1,16 @@
+/** A figure that opens its working: underlined, a button for keyboard and screen reader. */
+import type { Working } from '../model/working.ts';
+
+export function Figured(props: {
+  readonly figure: { readonly working: Working };
+  /** The figure as it is written here. */
+  readonly text: string;
+  readonly onOpen: (working: Working) => void;
+}) {
+  return (
+    <button type="button" className="figure-link" onClick={() => props.onOpen(props.figure.working)}>
+      {props.text}
+      <span className="unseen"> (opens its working)</span>
+    </button>
+  );
+}

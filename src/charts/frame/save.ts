@@ -1,0 +1,35 @@
+/** Hands a picture or its figures to the person as a file, without the desk: the window itself has them already. */
+
+/** The picture as a document of its own: colour names replaced by the colours in use. */
+export function pictureText(svg: SVGElement): string {
+  const styles = getComputedStyle(svg);
+  const copy = svg.cloneNode(true) as SVGElement;
+  copy.setAttribute('xmlns', 'http://www.w3.org/2000/svg');
+  copy.setAttribute('font-family', 'Source Sans 3, Segoe UI, sans-serif');
+  const letters = document.createElementNS('http://www.w3.org/2000/svg', 'style');
+  letters.textContent = 'text{fill:var(--ink);font-variant-numeric:tabular-nums} text.faint{fill:var(--quiet)}';
+  copy.prepend(letters);
+  return new XMLSerializer()
+    .serializeToString(copy)
+    .replace(/var\((--[a-z0-9-]+)\)/g, (_, name: string) => styles.getPropertyValue(name).trim());
+}
+
+export function saveText(text: string, fileName: string, mediaType: string): void {
+  const address = URL.createObjectURL(new Blob([text], { type: mediaType }));
+  const link = document.createElement('a');
+  link.href = address;
+  link.download = fileName;
+  link.click();
+  // The browser needs the address until it has begun to write.
+  setTimeout(() => URL.revokeObjectURL(address), 10_000);
+}
+
+/** A chart's name as a file name: "Cost by month" gives "cost-by-month". */
+export function fileNameOf(name: string): string {
+  return (
+    name
+      .toLowerCase()
+      .replace(/[^a-z0-9]+/g, '-')
+      .replace(/^-|-$/g, '') || 'picture'
+  );
+}

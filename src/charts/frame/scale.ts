@@ -1,0 +1,35 @@
+/** Axes: rounded steps, zero always on the axis, a shape that holds for tiny, equal, negative and huge values. */
+
+/** The smallest of 1, 2, 2.5, 5 times a power of ten that is not below `rough`. */
+export function niceStep(rough: number): number {
+  if (!(rough > 0) || !Number.isFinite(rough)) return 1;
+  const power = 10 ** Math.floor(Math.log10(rough));
+  const lead = rough / power;
+  const nice = [1, 2, 2.5, 5, 10].find((candidate) => candidate >= lead * (1 - 1e-9)) ?? 10;
+  return nice * power;
+}
+
+export interface Axis {
+  readonly low: number;
+  readonly high: number;
+  readonly step: number;
+  readonly ticks: readonly number[];
+}
+
+/** An axis through zero that holds all values, in about `count` steps of a rounded size, none below `smallestStep`. */
+export function axisFor(values: readonly number[], count = 4, smallestStep = 0): Axis {
+  const known = values.filter(Number.isFinite);
+  const low = Math.min(0, ...known);
+  const high = Math.max(0, ...known);
+  const span = high - low;
+  const step = Math.max(niceStep(span > 0 ? span / count : smallestStep || 1), smallestStep);
+  const first = Math.floor(low / step + 1e-9);
+  const last = Math.max(Math.ceil(high / step - 1e-9), first + 1);
+  const ticks = Array.from({ length: last - first + 1 }, (_, index) => (first + index) * step);
+  return { low: ticks[0]!, high: ticks.at(-1)!, step, ticks };
+}
+
+/** Maps a value of the axis to a place between two pixels. */
+export function placeOn(axis: Axis, from: number, to: number): (value: number) => number {
+  return (value) => from + ((value - axis.low) / (axis.high - axis.low)) * (to - from);
+}
