@@ -1,6 +1,6 @@
 /** What every screen of an open household reads and may do. The provider beside this file fills it. */
 import { createContext, useContext } from 'react';
-import type { PromiseSummary, Settings } from '../desk/contract.ts';
+import type { OpenHousehold, PromiseSummary, Settings } from '../desk/contract.ts';
 import type { Appraisal } from '../model/appraisal/appraisal.ts';
 import type { BillCheck } from '../model/appraisal/promise.ts';
 import type { Evidence, Series } from '../model/evidence/evidence.ts';
@@ -14,6 +14,8 @@ export interface OpenDesk {
   readonly evidence: readonly Evidence[];
   /** All series of the evidence, in one list, as `appraise()` takes them. */
   readonly series: readonly Series[];
+  /** Imports that were taken back and can be brought again. */
+  readonly undone: OpenHousehold['undone'];
   readonly promises: readonly PromiseSummary[];
   readonly checks: readonly BillCheck[];
   /** Reckoned anew whenever the household or its evidence changes. */

@@ -28,7 +28,7 @@ export function HouseholdDesk(props: {
 }) {
   const { stage, today, settings } = props;
   const state = useOpenHousehold(props.open);
-  const { household, evidence, promises, checks } = state.open;
+  const { household, evidence, undone, promises, checks } = state.open;
   const [working, setWorking] = useState<Working | null>(null);
   const [said, say] = useSaid();
 
@@ -48,6 +48,7 @@ export function HouseholdDesk(props: {
         household,
         evidence,
         series,
+        undone,
         promises,
         checks,
         appraisal: reckoned.appraisal,
@@ -59,7 +60,7 @@ export function HouseholdDesk(props: {
         say,
         goTo,
       },
-    [household, evidence, series, promises, checks, reckoned, today, settings, change, reload, say, goTo],
+    [household, evidence, series, undone, promises, checks, reckoned, today, settings, change, reload, say, goTo],
   );
 
   if (desk === null) {

@@ -1,7 +1,7 @@
 /** Bills, meter readings and deliveries typed at the table, turned into periods of evidence. */
 import type { EvidencePeriod } from '../../model/evidence/evidence.ts';
 import { formatPlain, readNumber } from '../shared/number-text.ts';
-import { amountToKWh, type TypedUnit } from './typed-units.ts';
+import type { TypedUnit } from './typed-units.ts';
 
 export type TypedKind = 'bills' | 'readings' | 'deliveries';
 
@@ -120,7 +120,7 @@ function toPeriod(span: ReadRow, unit: TypedUnit, faults: RowFault[]): EvidenceP
     {
       from: span.from,
       to: span.to,
-      kWh: amountToKWh(span.amount, unit),
+      kWh: unit.toKWh(span.amount),
       quantity: span.amount,
       unit: unit.name,
       ...(span.costPence === undefined ? {} : { costPence: span.costPence }),

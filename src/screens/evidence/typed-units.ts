@@ -1,38 +1,46 @@
 import type { Carrier } from '../../model/evidence/evidence.ts';
 import type { Reference } from '../../model/reference.ts';
+import { litresToKWh } from '../../model/units/energy.ts';
+import { gasVolumeToKWh } from '../../model/units/gas-volume.ts';
 
-/** A unit in which an amount may be typed, with what one of it is worth. */
+/** A unit in which an amount may be typed, with its conversion. */
 export interface TypedUnit {
-  readonly name: 'kWh' | 'm³' | 'litres';
-  readonly kWhEach: number;
-  /** How the conversion was made, for the note under the grid. */
+  readonly name: 'kWh' | 'm³' | 'hundred ft³' | 'litres';
+  readonly toKWh: (amount: number) => number;
+  /** How the conversion is made, for the note under the grid; empty where nothing is converted. */
   readonly sum: string;
 }
 
-/** The carriers that can be typed in, with how they are said. */
+/** The carriers that can be typed in. */
 export const TYPED_CARRIERS = ['gas', 'electricity', 'oil', 'lpg'] as const satisfies readonly Carrier[];
 export type TypedCarrier = (typeof TYPED_CARRIERS)[number];
 
-const KWH: TypedUnit = { name: 'kWh', kWhEach: 1, sum: '' };
-/** MJ in one kWh, by definition. */
-const MJ_PER_KWH = 3.6;
+const KWH: TypedUnit = { name: 'kWh', toKWh: (amount) => amount, sum: '' };
 
+/** The units that a carrier is billed in, the usual one first. */
 export function unitsFor(carrier: TypedCarrier, reference: Reference, calorificMJPerM3?: number): TypedUnit[] {
   if (carrier === 'electricity') return [KWH];
   if (carrier === 'gas') {
-    const correction = reference.gasVolume.correction.value;
-    const calorific = calorificMJPerM3 ?? reference.gasVolume.calorificMJPerM3.value;
+    const { correction, calorificMJPerM3: usual, imperialM3PerHundredCubicFeet: imperial } = reference.gasVolume;
+    const factors = {
+      correction: correction.value,
+      calorificMJPerM3: calorificMJPerM3 ?? usual.value,
+      imperialM3PerHundredCubicFeet: imperial.value,
+    };
+    const rest = `${factors.correction} × ${factors.calorificMJPerM3} MJ per m³ ÷ 3.6`;
     return [
       KWH,
+      { name: 'm³', toKWh: (amount) => gasVolumeToKWh(amount, 'm³', factors), sum: `kWh = m³ × ${rest}` },
       {
-        name: 'm³',
-        kWhEach: (correction * calorific) / MJ_PER_KWH,
-        sum: `kWh = m³ × ${correction} × ${calorific} MJ per m³ ÷ ${MJ_PER_KWH}`,
+        name: 'hundred ft³',
+        toKWh: (amount) => gasVolumeToKWh(amount, 'hundred ft³', factors),
+        sum: `kWh = hundred ft³ × ${imperial.value} × ${rest}`,
       },
     ];
   }
-  const value = reference.kWhPerLitre[carrier];
-  return [{ name: 'litres', kWhEach: value.value, sum: `kWh = litres × ${value.value} (${value.source})` }, KWH];
+  const { value, source } = reference.kWhPerLitre[carrier];
+  return [
+    { name: 'litres', toKWh: (amount) => litresToKWh(amount, value), sum: `kWh = litres × ${value} (${source})` },
+    KWH,
+  ];
 }
-
-export const amountToKWh = (amount: number, unit: TypedUnit): number => amount * unit.kWhEach;

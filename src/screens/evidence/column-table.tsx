@@ -1,0 +1,75 @@
+import type { IntakeChoices, IntakePreview } from '../../intake/intake.ts';
+
+type ColumnRole = keyof NonNullable<IntakeChoices['columns']>;
+const ROLE_WORDS: { readonly [role in ColumnRole]: string } = {
+  stamp: 'date and time',
+  from: 'first day',
+  to: 'last day',
+  value: 'amount',
+  cost: 'cost',
+  quality: 'read or estimated',
+};
+const ROLES = Object.keys(ROLE_WORDS) as ColumnRole[];
+const SHOWN_ROWS = 8;
+
+/** The first rows as they stand in the file; above each column what it was taken for. */
+export function ColumnTable(props: {
+  readonly preview: IntakePreview;
+  readonly onChoose: (part: IntakeChoices) => void;
+}) {
+  const { preview, onChoose } = props;
+  if (preview.columns.length === 0) return null;
+  const settled = preview.choices.columns ?? {};
+  const roleOf = (index: number) => ROLES.find((role) => settled[role] === index);
+  const pick = (index: number, role: string) => {
+    const known = ROLES.find((name) => name === role);
+    if (known) onChoose({ columns: { [known]: index } });
+  };
+  return (
+    <section>
+      <h3>The first rows of the file</h3>
+      <div className="scroll-x">
+        <table className="columns">
+          <thead>
+            <tr>
+              <th scope="col" className="number">
+                Line
+              </th>
+              {preview.columns.map((name, index) => (
+                // biome-ignore lint/suspicious/noArrayIndexKey: two columns may bear the same heading.
+                <th key={index} scope="col">
+                  <span className="column-name">{name}</span>
+                  {preview.choices.columns === undefined ? null : (
+                    <select
+                      aria-label={`Column ${name} is`}
+                      value={roleOf(index) ?? ''}
+                      onChange={(event) => pick(index, event.target.value)}
+                    >
+                      <option value="">not used</option>
+                      {ROLES.map((role) => (
+                        <option key={role} value={role}>
+                          {ROLE_WORDS[role]}
+                        </option>
+                      ))}
+                    </select>
+                  )}
+                </th>
+              ))}
+            </tr>
+          </thead>
+          <tbody>
+            {preview.rows.slice(0, SHOWN_ROWS).map((row) => (
+              <tr key={row.line}>
+                <td className="number quiet">{row.line}</td>
+                {row.cells.map((cell, index) => (
+                  // biome-ignore lint/suspicious/noArrayIndexKey: cells have no name of their own.
+                  <td key={index}>{cell}</td>
+                ))}
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </div>
+    </section>
+  );
+}

@@ -1,0 +1,97 @@
+/** What the case stands on: drop a file, or type a bill, and see what is kept. */
+import { useState } from 'react';
+import { useHousehold } from '../household-context.tsx';
+import { DropZone } from '../shared/drop-zone.tsx';
+import { offerFile } from '../shared/offer-file.ts';
+import { QuestionList } from '../shared/question-list.tsx';
+import { StageHead } from '../shared/stage-head.tsx';
+import { describeFailure } from '../state/describe-failure.ts';
+import { evidenceVoice } from './evidence-voice.ts';
+import { KeptList } from './kept-list.tsx';
+import { PreviewScreen } from './preview-screen.tsx';
+import { RecordPicture } from './record-picture.tsx';
+import { TypedEntry } from './typed-entry.tsx';
+
+type Open =
+  | { readonly kind: 'list' }
+  | { readonly kind: 'typing' }
+  | { readonly kind: 'preview'; readonly fileId: string; readonly fileName: string; readonly size: number };
+
+const ACCEPTED = '.csv,.txt,.tsv,.json,.xml,.epw,text/csv,application/json,text/plain';
+
+export function EvidenceStage() {
+  const { evidence, series, reload, say } = useHousehold();
+  const [open, setOpen] = useState<Open>({ kind: 'list' });
+  const [failure, setFailure] = useState<string | null>(null);
+  const [offering, setOffering] = useState<string | null>(null);
+
+  const offer = async (files: readonly File[]) => {
+    const file = files[0];
+    if (!file) return;
+    setFailure(null);
+    setOffering(file.name);
+    try {
+      const offered = await offerFile(file);
+      setOpen({ kind: 'preview', ...offered });
+      if (files.length > 1) say(`One file at a time: ${file.name} comes first.`);
+    } catch (reason) {
+      setFailure(describeFailure(reason));
+    } finally {
+      setOffering(null);
+    }
+  };
+
+  if (open.kind === 'preview') {
+    return (
+      <PreviewScreen
+        key={open.fileId}
+        fileId={open.fileId}
+        fileName={open.fileName}
+        onDone={async (message) => {
+          await reload();
+          say(message);
+          setOpen({ kind: 'list' });
+        }}
+        onLeave={() => setOpen({ kind: 'list' })}
+      />
+    );
+  }
+  if (open.kind === 'typing') {
+    return (
+      <TypedEntry
+        onDone={async (message) => {
+          await reload();
+          say(message);
+          setOpen({ kind: 'list' });
+        }}
+        onLeave={() => setOpen({ kind: 'list' })}
+      />
+    );
+  }
+  const voice = evidenceVoice(series);
+  return (
+    <>
+      <StageHead sentence={voice.sentence}>{voice.remainder}</StageHead>
+      <RecordPicture />
+      <DropZone label="Choose a file" accept={ACCEPTED} onFiles={offer} main={evidence.length === 0}>
+        <p>
+          {offering === null
+            ? 'Drop a file on this line: meter readings, bills, deliveries, or weather. You see what we understood before it is kept.'
+            : `Reading ${offering} …`}
+        </p>
+      </DropZone>
+      {failure === null ? null : (
+        <p className="refusal" role="alert">
+          {failure}
+        </p>
+      )}
+      <div className="actions">
+        <button type="button" onClick={() => setOpen({ kind: 'typing' })}>
+          Type bills or readings
+        </button>
+      </div>
+      <KeptList />
+      <QuestionList stage="evidence" />
+    </>
+  );
+}

@@ -1,0 +1,115 @@
+import { useState } from 'react';
+import { GradeMark } from '../../charts/grade-mark.tsx';
+import type { Evidence } from '../../model/evidence/evidence.ts';
+import { longDate, spokenKWh } from '../../words/numbers.ts';
+import { remarkSentence } from '../../words/remarks.ts';
+import { call } from '../desk.ts';
+import { useHousehold } from '../household-context.tsx';
+import { describeFailure } from '../state/describe-failure.ts';
+import { completenessOf, completenessWords } from './completeness.ts';
+import { lastDayOf } from './day-words.ts';
+import { gradeOfSeries, seriesWords } from './series-words.ts';
+
+/** Everything kept for this household; each piece can be taken back, and brought again. */
+export function KeptList() {
+  const { evidence, undone, reload, say } = useHousehold();
+  const [failure, setFailure] = useState<string | null>(null);
+
+  const attempt = async (work: () => Promise<unknown>, done: string) => {
+    setFailure(null);
+    try {
+      await work();
+      await reload();
+      say(done);
+    } catch (reason) {
+      setFailure(describeFailure(reason));
+    }
+  };
+  const undo = (one: Evidence) =>
+    attempt(
+      () => call('evidence.undo', { evidenceId: one.id }),
+      `${one.fileName} was taken back. It can be brought again below.`,
+    );
+  const restore = (evidenceId: string, fileName: string) =>
+    attempt(() => call('evidence.restore', { evidenceId }), `${fileName} is back.`);
+
+  return (
+    <>
+      {failure === null ? null : (
+        <p className="refusal" role="alert">
+          {failure}
+        </p>
+      )}
+      {evidence.length === 0 ? null : (
+        <section>
+          <h3>What is kept</h3>
+          <ul className="kept">
+            {evidence.map((one) => (
+              <KeptOne key={one.id} one={one} onUndo={() => undo(one)} />
+            ))}
+          </ul>
+        </section>
+      )}
+      {undone.length === 0 ? null : (
+        <section>
+          <h3>Taken back</h3>
+          <ul className="kept">
+            {undone.map((one) => (
+              <li key={one.id} className="kept-one">
+                <span className="quiet">{one.fileName}</span>
+                <button type="button" className="plain push" onClick={() => restore(one.id, one.fileName)}>
+                  Bring it again
+                </button>
+              </li>
+            ))}
+          </ul>
+        </section>
+      )}
+    </>
+  );
+}
+
+function KeptOne(props: { readonly one: Evidence; readonly onUndo: () => void }) {
+  const { one } = props;
+  return (
+    <li className="kept-one">
+      <div className="kept-series">
+        {one.series.map((series) => (
+          <div key={series.id} className="kept-line">
+            <GradeMark grade={gradeOfSeries(series)} />
+            <div>
+              <p>
+                <strong>{seriesWords(series)}</strong>, {longDate(series.from)} to {longDate(lastDayOf(series.to))}
+              </p>
+              <p className="quiet small">
+                {series.carrier === 'outdoor-temperature'
+                  ? `${series.total.toFixed(1)} °C on average`
+                  : `${spokenKWh(series.total)} together`}
+                , {completenessWords(completenessOf(series))}
+                {series.estimatedCount > 0 ? `, ${series.estimatedCount} of ${series.present} estimated` : ''}
+              </p>
+            </div>
+          </div>
+        ))}
+        <p className="quiet small kept-source">
+          {one.fileName}, kept {longDate(one.importedOn.slice(0, 10))}
+        </p>
+        {one.remarks.length === 0 ? null : (
+          <details className="small">
+            <summary>
+              {one.remarks.length === 1 ? 'One thing was noted' : `${one.remarks.length} things were noted`}
+            </summary>
+            <ul>
+              {one.remarks.map((remark) => (
+                <li key={JSON.stringify(remark)}>{remarkSentence(remark)}</li>
+              ))}
+            </ul>
+          </details>
+        )}
+      </div>
+      <button type="button" className="plain" onClick={props.onUndo} aria-label={`Take back ${one.fileName}`}>
+        Take back
+      </button>
+    </li>
+  );
+}

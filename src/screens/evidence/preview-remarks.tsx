@@ -1,0 +1,53 @@
+import type { IntakeChoices, IntakePreview } from '../../intake/intake.ts';
+import type { Remark } from '../../model/evidence/evidence.ts';
+import { remarkSentence } from '../../words/remarks.ts';
+import { answersTo } from './remark-answers.ts';
+
+const SHOWN_NOTES = 6;
+
+/** Refusals and questions first, each question with its answers beside it; notes below. */
+export function PreviewRemarks(props: {
+  readonly preview: IntakePreview;
+  readonly onChoose: (part: IntakeChoices) => void;
+}) {
+  const of = (weight: Remark['weight']) => props.preview.remarks.filter((remark) => remark.weight === weight);
+  const notes = of('note');
+  return (
+    <>
+      {of('refusal').map((remark) => (
+        <p className="refusal" key={keyOf(remark)} role="alert">
+          {remarkSentence(remark)}
+        </p>
+      ))}
+      {of('question').map((remark) => (
+        <div className="ask" key={keyOf(remark)}>
+          <p>{remarkSentence(remark)}</p>
+          <div className="actions">
+            {answersTo(remark, props.preview).map((answer) => (
+              <button
+                key={answer.label}
+                type="button"
+                aria-pressed={answer.holds}
+                onClick={() => props.onChoose(answer.choice)}
+              >
+                {answer.label}
+              </button>
+            ))}
+          </div>
+        </div>
+      ))}
+      {notes.length === 0 ? null : (
+        <details className="notes" open={notes.length <= SHOWN_NOTES}>
+          <summary>{notes.length === 1 ? 'One thing to know' : `${notes.length} things to know`}</summary>
+          <ul>
+            {notes.map((remark) => (
+              <li key={keyOf(remark)}>{remarkSentence(remark)}</li>
+            ))}
+          </ul>
+        </details>
+      )}
+    </>
+  );
+}
+
+const keyOf = (remark: Remark) => `${remark.code} ${remark.row ?? ''} ${remark.column ?? ''} ${remark.found ?? ''}`;

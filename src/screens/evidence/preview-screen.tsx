@@ -1,0 +1,100 @@
+/** What we understood of a file, before anything is kept. Every choice can be corrected; the preview is the import. */
+import { useState } from 'react';
+import { call } from '../desk.ts';
+import { useHousehold } from '../household-context.tsx';
+import { describeFailure } from '../state/describe-failure.ts';
+import { ChoicesForm } from './choices-form.tsx';
+import { ColumnTable } from './column-table.tsx';
+import { FirstDaysFigure } from './first-days-figure.tsx';
+import { PreviewFacts } from './preview-facts.tsx';
+import { PreviewRemarks } from './preview-remarks.tsx';
+import { previewVoice } from './preview-voice.ts';
+import { usePreview } from './use-preview.ts';
+
+export function PreviewScreen(props: {
+  readonly fileId: string;
+  readonly fileName: string;
+  readonly onDone: (message: string) => Promise<void>;
+  readonly onLeave: () => void;
+}) {
+  const { household } = useHousehold();
+  const view = usePreview(props.fileId, household.id);
+  const [keeping, setKeeping] = useState(false);
+  const [refusal, setRefusal] = useState<string | null>(null);
+  const { preview } = view;
+
+  const keep = async () => {
+    setKeeping(true);
+    setRefusal(null);
+    try {
+      const { evidence, duplicateOf } = await call('evidence.accept', {
+        fileId: props.fileId,
+        householdId: household.id,
+        choices: view.choices,
+      });
+      await props.onDone(
+        evidence === null && duplicateOf !== null
+          ? `${props.fileName} is here already. It counts once.`
+          : `${props.fileName} is kept.`,
+      );
+    } catch (reason) {
+      setRefusal(describeFailure(reason));
+      setKeeping(false);
+    }
+  };
+  const canKeep = preview !== null && preview.shape !== null && preview.series.length > 0 && !hasRefusal(preview);
+
+  return (
+    <>
+      <header className="stage-head">
+        <p className="quiet">Before anything is kept · {props.fileName}</p>
+        <h2 className="voice">{preview === null ? `Reading ${props.fileName} …` : previewVoice(preview)}</h2>
+      </header>
+      {view.busy ? (
+        <div className="progress">
+          <progress value={view.share ?? undefined} max={1} aria-label={`Reading ${props.fileName}`} />
+          <button type="button" onClick={view.cancel}>
+            Stop reading
+          </button>
+        </div>
+      ) : null}
+      {view.failure === null ? null : (
+        <p className="refusal" role="alert">
+          {view.failure}
+        </p>
+      )}
+      {preview === null ? null : (
+        <>
+          <PreviewRemarks preview={preview} onChoose={view.choose} />
+          <PreviewFacts preview={preview} />
+          <FirstDaysFigure preview={preview} />
+          <ChoicesForm preview={preview} onChoose={view.choose} />
+          <ColumnTable preview={preview} onChoose={view.choose} />
+        </>
+      )}
+      {refusal === null ? null : (
+        <p className="refusal" role="alert">
+          {refusal}
+        </p>
+      )}
+      <div className="actions stand-low">
+        <button type="button" className="main" disabled={!canKeep || keeping || view.busy} onClick={keep}>
+          {keeping ? 'Keeping …' : 'Keep this evidence'}
+        </button>
+        <button type="button" onClick={props.onLeave}>
+          Leave it
+        </button>
+        {preview !== null && !canKeep ? <span className="quiet">{whyNot(preview)}</span> : null}
+      </div>
+    </>
+  );
+}
+
+type Preview = NonNullable<ReturnType<typeof usePreview>['preview']>;
+const hasRefusal = (preview: Preview) => preview.remarks.some((remark) => remark.weight === 'refusal');
+
+function whyNot(preview: Preview): string {
+  if (preview.tariff && preview.series.length === 0) return 'This is a tariff. Bring it in under Prices.';
+  if (hasRefusal(preview)) return 'It cannot be kept while a refusal stands.';
+  return 'Choose what the columns are, or leave it.';
+}

@@ -1,0 +1,58 @@
+/** What can be answered to a question of intake: each answer is a choice with which the file is read again. */
+import type { EnergyUnit, IntakeChoices, IntakePreview } from '../../intake/intake.ts';
+import type { Remark } from '../../model/evidence/evidence.ts';
+import { CARRIER_WORDS } from './series-words.ts';
+
+export interface Answer {
+  readonly label: string;
+  readonly choice: IntakeChoices;
+  /** Whether the file is read this way now. */
+  readonly holds: boolean;
+}
+
+const UNITS: readonly EnergyUnit[] = ['kWh', 'Wh', 'm³', 'hundred ft³', 'litre'];
+
+export function answersTo(remark: Remark, preview: IntakePreview): readonly Answer[] {
+  const { choices } = preview;
+  switch (remark.code) {
+    case 'date-order-asked':
+      return [
+        { label: 'Day first', choice: { dayFirst: true }, holds: choices.dayFirst === true },
+        { label: 'Month first', choice: { dayFirst: false }, holds: choices.dayFirst === false },
+      ];
+    case 'decimal-asked':
+      return [
+        { label: 'A point is the decimal', choice: { decimal: '.' }, holds: choices.decimal === '.' },
+        { label: 'A comma is the decimal', choice: { decimal: ',' }, holds: choices.decimal === ',' },
+      ];
+    case 'clock-asked':
+      return [
+        { label: 'Local time', choice: { clock: 'local' }, holds: choices.clock === 'local' },
+        { label: 'UTC', choice: { clock: 'utc' }, holds: choices.clock === 'utc' },
+        { label: 'Winter time', choice: { clock: 'standard' }, holds: choices.clock === 'standard' },
+      ];
+    case 'stamp-side-asked':
+    case 'period-side-asked':
+      return [
+        { label: 'The start', choice: { stamp: 'start' }, holds: choices.stamp === 'start' },
+        { label: 'The end', choice: { stamp: 'end' }, holds: choices.stamp === 'end' },
+      ];
+    case 'to-inclusive-asked':
+      return [
+        { label: 'It belongs to the bill', choice: { toInclusive: true }, holds: choices.toInclusive === true },
+        { label: 'It begins the next', choice: { toInclusive: false }, holds: choices.toInclusive === false },
+      ];
+    case 'carrier-guessed':
+      return (['electricity', 'gas', 'oil', 'lpg'] as const).map((carrier) => ({
+        label: CARRIER_WORDS[carrier],
+        choice: { carrier },
+        holds: choices.carrier === carrier,
+      }));
+    case 'unit-guessed':
+    case 'unit-doubtful':
+    case 'unit-not-of-carrier':
+      return UNITS.map((unit) => ({ label: unit, choice: { unit }, holds: choices.unit === unit }));
+    default:
+      return [];
+  }
+}

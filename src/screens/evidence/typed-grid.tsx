@@ -1,0 +1,99 @@
+import { type KeyboardEvent, useRef } from 'react';
+import { EMPTY_ROW, type RowFault, type TypedKind, type TypedRow } from './typed-rows.ts';
+
+/** A small grid; Enter goes to the next row and makes one where there is none. */
+export function TypedGrid(props: {
+  readonly kind: TypedKind;
+  readonly unit: string;
+  readonly rows: readonly TypedRow[];
+  readonly faults: readonly RowFault[];
+  readonly onRows: (rows: readonly TypedRow[]) => void;
+}) {
+  const { kind, rows, onRows } = props;
+  const body = useRef<HTMLTableSectionElement>(null);
+  const isBills = kind === 'bills';
+  const heads = [
+    isBills ? 'First day' : kind === 'readings' ? 'Day of the reading' : 'Day of the delivery',
+    ...(isBills ? ['Last day'] : []),
+    kind === 'readings' ? `Reading, ${props.unit}` : `Amount, ${props.unit}`,
+    ...(kind === 'readings' ? [] : ['Cost, £']),
+    'Estimated',
+  ];
+  const set = (index: number, part: Partial<TypedRow>) =>
+    onRows(rows.map((row, at) => (at === index ? { ...row, ...part } : row)));
+  const focusRow = (index: number) =>
+    requestAnimationFrame(() => body.current?.rows[index]?.querySelector('input')?.focus());
+  const add = () => {
+    const last = rows.at(-1);
+    // The next bill begins where the last one ended.
+    onRows([...rows, { ...EMPTY_ROW, from: isBills && last ? dayAfter(last.to) : '' }]);
+    focusRow(rows.length);
+  };
+  const onKeyDown = (event: KeyboardEvent, index: number) => {
+    if (event.key !== 'Enter') return;
+    event.preventDefault();
+    if (index === rows.length - 1) add();
+    else focusRow(index + 1);
+  };
+  const isFaulty = (index: number, cell: keyof TypedRow) =>
+    props.faults.some((fault) => fault.row === index + 1 && fault.cell === cell) || undefined;
+  const cell = (index: number, name: 'from' | 'to' | 'amount' | 'costPounds', head: string) => (
+    <td>
+      <input
+        type={name === 'from' || name === 'to' ? 'date' : 'text'}
+        inputMode={name === 'from' || name === 'to' ? undefined : 'decimal'}
+        aria-label={`${head}, row ${index + 1}`}
+        aria-invalid={isFaulty(index, name)}
+        value={rows[index]![name]}
+        onChange={(event) => set(index, { [name]: event.target.value })}
+        onKeyDown={(event) => onKeyDown(event, index)}
+      />
+    </td>
+  );
+  return (
+    <div className="typed">
+      <table className="typed-grid">
+        <thead>
+          <tr>
+            <th scope="col" className="number">
+              Row
+            </th>
+            {heads.map((head) => (
+              <th key={head} scope="col">
+                {head}
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody ref={body}>
+          {rows.map((row, index) => (
+            // biome-ignore lint/suspicious/noArrayIndexKey: a row is its place in the list.
+            <tr key={index}>
+              <td className="number quiet">{index + 1}</td>
+              {cell(index, 'from', heads[0]!)}
+              {isBills ? cell(index, 'to', 'Last day') : null}
+              {cell(index, 'amount', kind === 'readings' ? 'Reading' : 'Amount')}
+              {kind === 'readings' ? null : cell(index, 'costPounds', 'Cost in pounds')}
+              <td>
+                <input
+                  type="checkbox"
+                  aria-label={`Estimated, row ${index + 1}`}
+                  checked={row.estimated}
+                  onChange={(event) => set(index, { estimated: event.target.checked })}
+                  onKeyDown={(event) => onKeyDown(event, index)}
+                />
+              </td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+      <button type="button" className="plain" onClick={add}>
+        One more row (Enter)
+      </button>
+    </div>
+  );
+}
+
+const MS_PER_DAY = 86_400_000;
+const dayAfter = (date: string): string =>
+  Number.isNaN(Date.parse(date)) ? '' : new Date(Date.parse(date) + MS_PER_DAY).toISOString().slice(0, 10);

@@ -1,0 +1,37 @@
+import type { Question } from '../../model/appraisal/appraisal.ts';
+import { questionSentence } from '../../words/questions.ts';
+import { useHousehold } from '../household-context.tsx';
+
+const WEIGHT_ORDER: readonly Question['weight'][] = ['refusal', 'question', 'note'];
+const HEADS: { readonly [weight in Question['weight']]: string } = {
+  refusal: 'This cannot stand as it is',
+  question: 'To ask',
+  note: 'To know',
+};
+
+/** What the numbers cannot settle at this stage, with likely reasons. */
+export function QuestionList(props: { readonly stage: Question['stage'] }) {
+  const { appraisal } = useHousehold();
+  const here = appraisal.questions.filter((question) => question.stage === props.stage);
+  if (here.length === 0) return null;
+  return (
+    <section className="questions">
+      {WEIGHT_ORDER.map((weight) => {
+        const some = here.filter((question) => question.weight === weight);
+        if (some.length === 0) return null;
+        return (
+          <div key={weight} className={`question-group ${weight}`}>
+            <h3>{HEADS[weight]}</h3>
+            <ul>
+              {some.map((question) => (
+                <li key={question.code + (question.field ?? '') + JSON.stringify(question.data)}>
+                  {questionSentence(question)}
+                </li>
+              ))}
+            </ul>
+          </div>
+        );
+      })}
+    </section>
+  );
+}
