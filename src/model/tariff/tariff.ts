@@ -11,7 +11,11 @@ export const ClockTime = z.string().regex(/^([01]\d|2[0-3]):[0-5]\d$|^24:00$/, '
 export const Weekday = z.enum(['mon', 'tue', 'wed', 'thu', 'fri', 'sat', 'sun']);
 export type Weekday = z.infer<typeof Weekday>;
 
-/** When a band applies, in local clock time. `to` before `from` runs over midnight. Absent months or days mean all. */
+/**
+ * When a band applies, in local clock time. `to` before `from` runs over midnight. Absent months or days mean all.
+ * Months and days are those of the clock's own date: Friday 22:00 to 06:00 is the first six and the last two hours
+ * of every Friday, so that each minute of a week belongs to one band whatever the neighbouring days say.
+ */
 export const TariffWindow = z.object({
   months: z.array(z.int().min(1).max(12)).min(1).optional(),
   days: z.array(Weekday).min(1).optional(),
@@ -45,5 +49,7 @@ export const Tariff = z.object({
   origin: z.string(),
   grade: z.enum(['measured', 'estimated', 'assumed']),
   versions: z.array(TariffVersion).min(1),
+  /** Last day on which the newest version is known to hold; absent while no end is known. */
+  until: CivilDate.optional(),
 });
 export type Tariff = z.infer<typeof Tariff>;

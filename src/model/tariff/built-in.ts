@@ -1,0 +1,84 @@
+/** Built-in prices as tariffs: what the tool reckons with until the household's own prices are typed. */
+import type { LitrePrice, PriceQuarter, Reference } from '../reference.ts';
+import type { CivilDate, Tariff } from './tariff.ts';
+
+const MONTHS = 'January February March April May June July August September October November December'.split(' ');
+
+/** The quarter that a date falls in; after the last one the newest, before the first one the oldest. */
+export function quarterOn(
+  quarters: readonly PriceQuarter[],
+  fuel: PriceQuarter['fuel'],
+  date: CivilDate,
+): PriceQuarter {
+  const ofFuel = quarters.filter((quarter) => quarter.fuel === fuel).sort((a, b) => (a.from < b.from ? -1 : 1));
+  const found = ofFuel.findLast((quarter) => quarter.from <= date) ?? ofFuel[0];
+  if (!found) throw new RangeError(`no built-in price for ${fuel}`);
+  return found;
+}
+
+/** The litre price that began last by a date; of two that began together the shorter span, being the closer one. */
+export function litrePriceOn(prices: readonly LitrePrice[], fuel: LitrePrice['fuel'], date: CivilDate): LitrePrice {
+  const ofFuel = prices
+    .filter((price) => price.fuel === fuel)
+    .sort((a, b) => a.from.localeCompare(b.from) || b.to.localeCompare(a.to));
+  const found = ofFuel.findLast((price) => price.from <= date) ?? ofFuel[0];
+  if (!found) throw new RangeError(`no built-in price for ${fuel}`);
+  return found;
+}
+
+/** A published quarter as a flat tariff, VAT included; graded assumed, since it is nobody's own price. */
+export function tariffFromQuarter(quarter: PriceQuarter): Tariff {
+  return {
+    id: `built-in-${quarter.fuel}-${quarter.from}`,
+    name: `Published average price, ${spanName(quarter.from, quarter.to)}`,
+    fuel: quarter.fuel,
+    origin: quarter.source,
+    grade: 'assumed',
+    versions: [
+      {
+        from: quarter.from,
+        standingPencePerDay: quarter.standingPencePerDay,
+        vat: { rate: 0.05, included: true },
+        bands: [{ name: 'all hours', pencePerKWh: quarter.pencePerKWh, times: 'rest' }],
+      },
+    ],
+    until: quarter.to,
+  };
+}
+
+/** The illustrative day and night pair as a tariff, VAT included; graded assumed. */
+export function twoRateTariff(reference: Pick<Reference, 'twoRate'>): Tariff {
+  const { twoRate } = reference;
+  return {
+    id: `built-in-two-rate-${twoRate.from}`,
+    name: `Assumed day and night prices, ${spanName(twoRate.from, twoRate.to)}`,
+    fuel: 'electricity',
+    origin: twoRate.source,
+    grade: 'assumed',
+    versions: [
+      {
+        from: twoRate.from,
+        standingPencePerDay: twoRate.standingPencePerDay,
+        vat: { rate: 0.05, included: true },
+        bands: [
+          {
+            name: 'night',
+            pencePerKWh: twoRate.nightPence,
+            times: [{ from: twoRate.nightFrom, to: twoRate.nightTo }],
+          },
+          { name: 'day', pencePerKWh: twoRate.dayPence, times: 'rest' },
+        ],
+      },
+    ],
+    until: twoRate.to,
+  };
+}
+
+/** "October to December 2026"; with both years where they differ. */
+export function spanName(from: CivilDate, to: CivilDate): string {
+  const month = (date: CivilDate) => MONTHS[Number(date.slice(5, 7)) - 1]!;
+  const year = (date: CivilDate) => date.slice(0, 4);
+  if (from.slice(0, 7) === to.slice(0, 7)) return `${month(from)} ${year(from)}`;
+  if (year(from) === year(to)) return `${month(from)} to ${month(to)} ${year(to)}`;
+  return `${month(from)} ${year(from)} to ${month(to)} ${year(to)}`;
+}

@@ -1,0 +1,176 @@
+/** What is wrong with a tariff, as data: hours without a price or with two, versions out of order, odd prices. */
+import { WEEKDAYS } from '../calendar/civil.ts';
+import { bandNames, clockTimeOf, MINUTES_PER_DAY, minuteOf } from './band-times.ts';
+import { withVat } from './price.ts';
+import type { Tariff, TariffBand, TariffVersion } from './tariff.ts';
+
+/**
+ * Codes and their data:
+ * `versions-order` { from, previous }; `version-twice` { from }; `until-before-version` { from, until };
+ * `band-gap` { month, day, from, to, count }; `band-overlap` { month, day, from, to, first, second, count };
+ * `rest-twice` { first, second }; `rest-empty` { name }; `band-name-twice` { name }; `window-empty` { name, time };
+ * `window-off-half-hour` { name, time }; `standing-negative` { pence }; `standing-unusual` { pence, high };
+ * `price-unusual` { name, pence, low, high }; `vat-unusual` { rate }; `gas-with-times` { name }.
+ * `month` is 1 to 12, `day` a weekday such as "mon", `from` and `to` clock times, `count` how many stretches
+ * of the twelve typical weeks are so; the first one is named.
+ */
+export interface TariffFault {
+  readonly code: string;
+  readonly weight: 'refusal' | 'question';
+  /** Place in `versions`, from 0. */
+  readonly version: number;
+  readonly data: { readonly [name: string]: string | number };
+}
+
+/** Unit prices with VAT that a British household has met [pence/kWh]; common practice, no source. */
+const USUAL_PENCE = { electricity: { low: 4, high: 60 }, gas: { low: 2, high: 20 } } as const;
+/** Common practice, no source. */
+const USUAL_STANDING_HIGH_PENCE = 120;
+/** 5 % domestic fuel and power (VAT Notice 701/19), 20 % standard, 0 relief of the past and prices quoted plain. */
+const KNOWN_VAT_RATES: readonly number[] = [0, 0.05, 0.2];
+
+/** Every fault of a tariff; those of weight `refusal` leave it without a certain price for some hour or day. */
+export function findTariffFaults(tariff: Tariff): TariffFault[] {
+  return [
+    ...versionFaults(tariff),
+    ...tariff.versions.flatMap((version, place) => [
+      ...restFaults(version, place),
+      ...windowFaults(version, place),
+      ...hourFaults(version, place),
+      ...priceFaults(tariff, version, place),
+    ]),
+  ];
+}
+
+function versionFaults({ versions, until }: Tariff): TariffFault[] {
+  const faults: TariffFault[] = [];
+  versions.forEach(({ from }, version) => {
+    const previous = versions[version - 1]?.from;
+    if (previous === undefined || from > previous) return;
+    if (from === previous) faults.push({ code: 'version-twice', weight: 'refusal', version, data: { from } });
+    else faults.push({ code: 'versions-order', weight: 'refusal', version, data: { from, previous } });
+  });
+  const last = versions.length - 1;
+  const from = versions[last]?.from;
+  if (until !== undefined && from !== undefined && until < from) {
+    faults.push({ code: 'until-before-version', weight: 'refusal', version: last, data: { from, until } });
+  }
+  return faults;
+}
+
+function restFaults({ bands }: TariffVersion, version: number): TariffFault[] {
+  const faults: TariffFault[] = [];
+  const rests = bands.filter((band) => band.times === 'rest');
+  if (rests.length > 1) {
+    const data = { first: rests[0]!.name, second: rests[1]!.name };
+    faults.push({ code: 'rest-twice', weight: 'refusal', version, data });
+  }
+  bands.forEach(({ name }, place) => {
+    if (bands.findIndex((band) => band.name === name) !== place) {
+      faults.push({ code: 'band-name-twice', weight: 'refusal', version, data: { name } });
+    }
+  });
+  return faults;
+}
+
+function windowFaults({ bands }: TariffVersion, version: number): TariffFault[] {
+  const faults: TariffFault[] = [];
+  for (const { name, times } of bands) {
+    if (times === 'rest') continue;
+    for (const { from, to } of times) {
+      if (minuteOf(from) === minuteOf(to) || from === '24:00') {
+        faults.push({ code: 'window-empty', weight: 'refusal', version, data: { name, time: from } });
+      }
+      const time = [from, to].find((end) => minuteOf(end) % 30 !== 0);
+      if (time) faults.push({ code: 'window-off-half-hour', weight: 'question', version, data: { name, time } });
+    }
+  }
+  return faults;
+}
+
+interface Stretch {
+  readonly month: number;
+  readonly weekday: number;
+  readonly from: number;
+  readonly to: number;
+  readonly claims: readonly TariffBand[];
+}
+
+/** The twelve typical weeks cut at every time that the version mentions, with the bands that name each piece. */
+function stretchesOf({ bands }: TariffVersion): Stretch[] {
+  const ends = new Set([0, MINUTES_PER_DAY]);
+  for (const { times } of bands) {
+    if (times !== 'rest') for (const { from, to } of times) ends.add(minuteOf(from)).add(minuteOf(to));
+  }
+  const cuts = [...ends].sort((a, b) => a - b);
+  const stretches: Stretch[] = [];
+  for (let month = 1; month <= 12; month++) {
+    for (let weekday = 0; weekday < 7; weekday++) {
+      for (let i = 0; i + 1 < cuts.length; i++) {
+        const from = cuts[i]!;
+        const claims = bands.filter((band) => bandNames(band, month, weekday, from));
+        stretches.push({ month, weekday, from, to: cuts[i + 1]!, claims });
+      }
+    }
+  }
+  return stretches;
+}
+
+function hourFaults(version: TariffVersion, place: number): TariffFault[] {
+  const stretches = stretchesOf(version);
+  const rest = version.bands.find((band) => band.times === 'rest');
+  const unclaimed = stretches.filter(({ claims }) => claims.length === 0);
+  const contested = stretches.filter(({ claims }) => claims.length > 1);
+  const faults: TariffFault[] = [];
+  if (rest && unclaimed.length === 0) {
+    faults.push({ code: 'rest-empty', weight: 'refusal', version: place, data: { name: rest.name } });
+  }
+  if (!rest && unclaimed.length > 0) {
+    const data = { ...whenOf(joined(unclaimed)), count: unclaimed.length };
+    faults.push({ code: 'band-gap', weight: 'refusal', version: place, data });
+  }
+  if (contested.length > 0) {
+    const [first, second] = contested[0]!.claims;
+    const data = { ...whenOf(contested[0]!), first: first!.name, second: second!.name, count: contested.length };
+    faults.push({ code: 'band-overlap', weight: 'refusal', version: place, data });
+  }
+  return faults;
+}
+
+/** The first stretch, run on through those of the same day that follow it without a break. */
+function joined(stretches: readonly Stretch[]): Stretch {
+  const first = stretches[0]!;
+  let to = first.to;
+  for (const next of stretches.slice(1)) {
+    if (next.month !== first.month || next.weekday !== first.weekday || next.from !== to) break;
+    to = next.to;
+  }
+  return { ...first, to };
+}
+
+function whenOf({ month, weekday, from, to }: Stretch) {
+  return { month, day: WEEKDAYS[weekday]!, from: clockTimeOf(from), to: clockTimeOf(to) };
+}
+
+function priceFaults(tariff: Tariff, version: TariffVersion, place: number): TariffFault[] {
+  const faults: TariffFault[] = [];
+  const question = (code: string, data: TariffFault['data']) =>
+    faults.push({ code, weight: 'question', version: place, data });
+  const { low, high } = USUAL_PENCE[tariff.fuel];
+  for (const { name, pencePerKWh } of version.bands) {
+    const pence = withVat(version, pencePerKWh);
+    if (pence < low || pence > high) question('price-unusual', { name, pence, low, high });
+  }
+  if (version.standingPencePerDay < 0) {
+    const data = { pence: version.standingPencePerDay };
+    faults.push({ code: 'standing-negative', weight: 'refusal', version: place, data });
+  }
+  const standing = withVat(version, version.standingPencePerDay);
+  if (standing > USUAL_STANDING_HIGH_PENCE) {
+    question('standing-unusual', { pence: standing, high: USUAL_STANDING_HIGH_PENCE });
+  }
+  if (!KNOWN_VAT_RATES.includes(version.vat.rate)) question('vat-unusual', { rate: version.vat.rate });
+  const timed = version.bands.find((band) => band.times !== 'rest' && version.bands.length > 1);
+  if (tariff.fuel === 'gas' && timed) question('gas-with-times', { name: timed.name });
+  return faults;
+}

@@ -1,0 +1,50 @@
+/** Which prices a comparison rests on, from when, and whether they are old. */
+import type { z } from 'zod';
+import type { PriceBasis as PriceBasisShape } from '../appraisal/appraisal.ts';
+import { addDays, daysBetween } from '../calendar/civil.ts';
+import type { LitrePrice } from '../reference.ts';
+import { spanName } from './built-in.ts';
+import { versionOn } from './price.ts';
+import type { CivilDate, Tariff } from './tariff.ts';
+
+export type PriceBasis = z.infer<typeof PriceBasisShape>;
+
+const QUARTER_DAYS = 92;
+/** A tariff typed without an end is taken to run a year, the usual length of a fixed price; common practice, no source. */
+const OPEN_END_DAYS = 365;
+
+/**
+ * The version of a tariff that holds on `asOf`, as the basis of a comparison.
+ * Prices with a known end are stale from the day after it, since the next quarter's have then begun; prices with no
+ * end a year after they began. `staleDays` counts from that end.
+ */
+export function priceBasis(tariff: Tariff, asOf: CivilDate): PriceBasis {
+  const version = versionOn(tariff, asOf);
+  const next = tariff.versions
+    .map(({ from }) => from)
+    .filter((from) => from > version.from)
+    .sort()[0];
+  const to = next ? addDays(next, -1) : tariff.until;
+  const end = to ?? addDays(version.from, OPEN_END_DAYS);
+  return {
+    name: tariff.name,
+    from: version.from,
+    ...(to === undefined ? {} : { to }),
+    grade: tariff.grade,
+    origin: tariff.origin,
+    ...(end < asOf ? { staleDays: daysBetween(end, asOf) } : {}),
+  };
+}
+
+/** A built-in litre price as the basis of a comparison: a month's mean is stale once it is older than a quarter. */
+export function litrePriceBasis(price: LitrePrice, asOf: CivilDate): PriceBasis {
+  const age = daysBetween(price.to, asOf);
+  return {
+    name: `${price.fuel === 'oil' ? 'Published average oil price' : 'Assumed LPG price'}, ${spanName(price.from, price.to)}`,
+    from: price.from,
+    to: price.to,
+    grade: 'assumed',
+    origin: price.source,
+    ...(age > QUARTER_DAYS ? { staleDays: age } : {}),
+  };
+}
