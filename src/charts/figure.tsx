@@ -41,7 +41,6 @@ export function ChartFigure(props: ChartFigureProps) {
     if (svg) saveText(pictureText(svg), `${fileNameOf(name)}.svg`, 'image/svg+xml');
   };
   return (
-    // biome-ignore lint/a11y/noStaticElementInteractions: T is an extra; the button below does the same.
     <figure className="chart" onKeyDown={onKeyDown}>
       <figcaption className={props.sentenceSaid ? 'unseen' : 'voice'}>{sentence}</figcaption>
       {asTable ? (

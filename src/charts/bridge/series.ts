@@ -1,0 +1,62 @@
+/** From promised to paid: each step starts where the last one ended. */
+import type { BillCheck } from '../../model/appraisal/promise.ts';
+import type { Grade } from '../../model/working.ts';
+import { causeName } from '../../words/check.ts';
+
+export type BridgeColour = 'ground' | 'sky' | 'meter' | 'over' | 'fuel';
+export interface BridgeStep {
+  readonly name: string;
+  readonly kind: 'promised' | 'part' | 'paid';
+  readonly colour: BridgeColour;
+  /** Null for the two ends, whose grade the reader knows: a promise and a bill. */
+  readonly grade: Grade | null;
+  /** Pence: a part's own amount, or the height of an end. */
+  readonly amount: number;
+  readonly from: number;
+  readonly to: number;
+}
+export interface BridgeSeries {
+  readonly steps: readonly BridgeStep[];
+  /** What the promise comes to for these days, weather and price. */
+  readonly expected: { readonly low: number; readonly high: number } | null;
+}
+
+const CAUSE_COLOURS: Readonly<Record<string, BridgeColour>> = {
+  weather: 'sky',
+  price: 'meter',
+  days: 'fuel',
+  'standing-charge': 'meter',
+};
+const colourOf = (cause: string, amount: number): BridgeColour =>
+  CAUSE_COLOURS[cause] ?? (amount < 0 ? 'ground' : 'over');
+
+export function bridgeSeries(check: Pick<BillCheck, 'promisedPence' | 'actualPence' | 'parts' | 'expected'>): BridgeSeries {
+  let at = check.promisedPence;
+  const parts = check.parts.map((part): BridgeStep => {
+    const from = at;
+    at += part.pence;
+    return {
+      name: causeName(part.cause, part.pence),
+      kind: 'part',
+      colour: colourOf(part.cause, part.pence),
+      grade: part.grade,
+      amount: part.pence,
+      from,
+      to: at,
+    };
+  });
+  const end = (name: string, kind: 'promised' | 'paid', amount: number): BridgeStep => ({
+    name,
+    kind,
+    colour: 'ground',
+    grade: null,
+    amount,
+    from: 0,
+    to: amount,
+  });
+  const { low, high } = check.expected;
+  return {
+    steps: [end('Promised', 'promised', check.promisedPence), ...parts, end('Paid', 'paid', check.actualPence)],
+    expected: Number.isFinite(low) && Number.isFinite(high) ? { low: Math.min(low, high), high: Math.max(low, high) } : null,
+  };
+}

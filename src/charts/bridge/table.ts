@@ -1,0 +1,22 @@
+import { gradeName } from '../../words/grades.ts';
+import { poundsAndPence } from '../../words/numbers.ts';
+import type { ChartTable } from '../frame/chart-table.tsx';
+import type { BridgeSeries } from './series.ts';
+
+export function bridgeTable({ steps, expected }: BridgeSeries): ChartTable {
+  const rows = steps.map((step) => ({
+    cells: [step.name, poundsAndPence(step.amount), step.grade ? gradeName(step.grade) : ''],
+    ours: step.kind !== 'part',
+  }));
+  const range = expected
+    ? [
+        { cells: ['Promised for these days and prices, low', poundsAndPence(expected.low), ''] },
+        { cells: ['Promised for these days and prices, high', poundsAndPence(expected.high), ''] },
+      ]
+    : [];
+  return {
+    caption: 'From the promised amount to the bill. The steps add up to the difference to the penny.',
+    columns: [{ name: 'Step' }, { name: 'Amount', number: true }, { name: 'How far to trust it' }],
+    rows: [...rows, ...range],
+  };
+}

@@ -1,0 +1,117 @@
+/** Stem from zero, band where 8 cases in 10 lie, dot at the most likely: where each mark goes. */
+import { poundsRange, spokenPounds } from '../../words/numbers.ts';
+import { axisFor, placeOn } from '../frame/scale.ts';
+import { measuresOf, type PictureSize } from '../frame/size.ts';
+import { textWidth, wrapText } from '../frame/text.ts';
+import type { SpreadRow } from './series.ts';
+
+export interface SpreadMark {
+  readonly row: SpreadRow;
+  /** Middle line of the row. */
+  readonly y: number;
+  readonly thickness: number;
+  readonly nameLines: readonly string[];
+  /** Null where the cost is not known: an open dashed bar takes its place. */
+  readonly cost: {
+    readonly stem: { readonly x: number; readonly width: number } | null;
+    readonly band: { readonly x: number; readonly width: number };
+    readonly dotX: number;
+    readonly labelX: number;
+    readonly middle: string;
+    readonly range: string;
+  } | null;
+}
+export interface SpreadLayout {
+  readonly width: number;
+  readonly height: number;
+  readonly font: number;
+  readonly faint: number;
+  readonly top: number;
+  readonly bottom: number;
+  readonly zeroX: number;
+  readonly openBar: { readonly x: number; readonly width: number };
+  readonly ticks: readonly { readonly x: number; readonly label: string }[];
+  readonly marks: readonly SpreadMark[];
+  /** True where the range stands below the figure, since the line is too narrow for both. */
+  readonly stacked: boolean;
+}
+
+const GAP = 12;
+const SMALLEST_BAND = 4;
+const ROW_HEIGHT = { desk: 62, table: 76, paper: 50 } as const;
+
+export function layOutSpread(
+  rows: readonly SpreadRow[],
+  size: PictureSize,
+  place: { width?: number; height?: number } = {},
+): SpreadLayout {
+  const { width, font, faint } = measuresOf(size, place.width);
+  const bottomMargin = faint + 18;
+  const top = 6;
+  // Many rows stand closer, but a row never gets lower than two lines of its name.
+  const rowHeight = Math.max(2.3 * font, Math.min(ROW_HEIGHT[size], (ROW_HEIGHT[size] * 6) / Math.max(rows.length, 1)));
+  const height = place.height ?? top + bottomMargin + rowHeight * Math.max(rows.length, 1);
+  const bottom = height - bottomMargin;
+  const step = (bottom - top) / Math.max(rows.length, 1);
+  const thickness = Math.min(step * 0.5, font * 2.1);
+
+  const nameWidth = Math.min(
+    Math.max(...rows.map((row) => textWidth(row.name, font, row.ours)), font * 4),
+    width * 0.3,
+  );
+  const left = nameWidth + GAP + 4;
+  const middles = rows.map((row) => (row.cost ? textWidth(spokenPounds(row.cost.middle), font, true) : 0));
+  const ranges = rows.map((row) => (row.cost ? textWidth(poundsRange(row.cost.low, row.cost.high), font) : 0));
+  const stacked = width < 36 * font;
+  const labels = rows.map((_, index) =>
+    stacked ? Math.max(middles[index]!, ranges[index]!) : middles[index]! + 8 + ranges[index]!,
+  );
+  const right = Math.max(...labels, font * 6) + GAP + 6;
+
+  const axis = axisFor(
+    rows.flatMap((row) => (row.cost ? [row.cost.low, row.cost.middle, row.cost.high] : [])),
+    width - left - right > 420 ? 4 : 2,
+    100,
+  );
+  const x = placeOn(axis, left, Math.max(left + 60, width - right));
+  const zeroX = x(0);
+
+  const marks = rows.map((row, index): SpreadMark => {
+    const y = top + step * (index + 0.5);
+    const shared = { row, y, thickness, nameLines: wrapText(row.name, font, nameWidth + 2) };
+    if (row.cost === null) return { ...shared, cost: null };
+    const { low, middle, high } = row.cost;
+    const bandWidth = Math.max(x(high) - x(low), SMALLEST_BAND);
+    const bandX = (x(low) + x(high)) / 2 - bandWidth / 2;
+    const stem =
+      low > 0
+        ? { x: zeroX, width: Math.max(bandX - zeroX, 0) }
+        : high < 0
+          ? { x: bandX + bandWidth, width: Math.max(zeroX - bandX - bandWidth, 0) }
+          : null;
+    return {
+      ...shared,
+      cost: {
+        stem,
+        band: { x: bandX, width: bandWidth },
+        dotX: x(middle),
+        labelX: Math.max(bandX + bandWidth, zeroX) + GAP,
+        middle: spokenPounds(middle),
+        range: poundsRange(low, high),
+      },
+    };
+  });
+  return {
+    width,
+    height,
+    font,
+    faint,
+    top,
+    bottom,
+    zeroX,
+    openBar: { x: zeroX, width: Math.min(font * 7, x(axis.high) - zeroX) },
+    ticks: axis.ticks.map((value) => ({ x: x(value), label: spokenPounds(value) })),
+    marks,
+    stacked,
+  };
+}

@@ -1,0 +1,40 @@
+/** Yearly cost of each way of heating, as rows sorted by cost; what is not known comes last and stays open. */
+import type { Appraisal, SystemResult } from '../../model/appraisal/appraisal.ts';
+import type { Grade } from '../../model/working.ts';
+import { systemName } from '../../words/systems.ts';
+
+export interface SpreadRow {
+  readonly id: string;
+  readonly name: string;
+  /** True for the heat pump: green and bold among slate ones. */
+  readonly ours: boolean;
+  readonly grade: Grade;
+  /** Pence a year; null where nothing is known. */
+  readonly cost: { readonly low: number; readonly middle: number; readonly high: number } | null;
+}
+
+function rowOf(system: SystemResult, source: 'ground' | 'air'): SpreadRow {
+  const { value, low, high } = system.cost;
+  const known = [value, low, high].every(Number.isFinite);
+  return {
+    id: system.id,
+    name: systemName(system.id, system.kind, source),
+    ours: system.id === 'heat-pump',
+    grade: system.grade,
+    // A range never leaves its own most likely value outside.
+    cost: known ? { low: Math.min(low, high, value), middle: value, high: Math.max(low, high, value) } : null,
+  };
+}
+
+const byCost = (a: SpreadRow, b: SpreadRow): number => {
+  if (a.cost === null || b.cost === null) return Number(a.cost === null) - Number(b.cost === null);
+  return a.cost.middle - b.cost.middle;
+};
+
+/** Rows for the picture. With `most`, the heat pump and the present heating stay and the cheapest others fill up. */
+export function spreadSeries(appraisal: Pick<Appraisal, 'systems' | 'machine'>, most = Infinity): SpreadRow[] {
+  const rows = appraisal.systems.map((system) => rowOf(system, appraisal.machine.source)).sort(byCost);
+  const always = rows.filter((row) => row.ours || row.id === 'present');
+  const others = rows.filter((row) => !always.includes(row)).slice(0, Math.max(0, most - always.length));
+  return rows.filter((row) => always.includes(row) || others.includes(row));
+}

@@ -1,0 +1,69 @@
+import { Measured } from '../frame/measured.tsx';
+import { measuresOf, type PictureSize } from '../frame/size.ts';
+import { layOutTwenty, type TwentyLayout } from './layout.ts';
+
+/** Twenty equally likely differences in yearly cost; positive pence mean that the heat pump costs less. */
+export function TwentyPicture(props: {
+  readonly savingsPence: readonly number[];
+  readonly size: PictureSize;
+  readonly width?: number;
+  readonly height?: number;
+}) {
+  const { savingsPence, size, width, height } = props;
+  const paint = (given: number) => (
+    <Painted layout={layOutTwenty(savingsPence, size, { width: given, ...(height === undefined ? {} : { height }) })} />
+  );
+  return width === undefined ? <Measured initial={measuresOf(size).width}>{paint}</Measured> : paint(width);
+}
+
+function Painted({ layout }: { readonly layout: TwentyLayout }) {
+  const { width, height, left, right, top, base, zeroX, font, faint, radius } = layout;
+  return (
+    <svg viewBox={`0 0 ${width} ${height}`} width={width} height={height} aria-hidden="true">
+      <rect
+        x={left}
+        y={top}
+        width={Math.max(zeroX - left, 0)}
+        height={base - top}
+        fill="var(--fuel-tint)"
+        opacity={0.35}
+      />
+      {layout.room.more ? (
+        <text className="faint" x={left + 12} y={top + font + 6} fontSize={font}>
+          costs more
+        </text>
+      ) : null}
+      {layout.room.less ? (
+        <text className="faint" x={right} y={top + font + 6} fontSize={font} textAnchor="end">
+          costs less
+        </text>
+      ) : null}
+      {layout.dots.map((dot) => (
+        <circle
+          key={`${dot.x} ${dot.y}`}
+          cx={dot.x}
+          cy={dot.y}
+          r={radius}
+          fill={dot.side === 'less' ? 'var(--ground-tint)' : 'var(--paper)'}
+          stroke={dot.side === 'less' ? 'var(--ground)' : 'var(--fuel)'}
+          strokeWidth={2}
+          data-side={dot.side}
+        />
+      ))}
+      <line x1={left} x2={right} y1={base} y2={base} stroke="var(--ink)" strokeWidth={1.5} />
+      <line x1={zeroX} x2={zeroX} y1={top} y2={base + 8} stroke="var(--ink)" strokeWidth={2} />
+      {layout.ticks.map((tick) => (
+        <text
+          key={tick.label}
+          className="faint"
+          x={tick.x}
+          y={base + faint + 12}
+          fontSize={faint}
+          textAnchor={tick.anchor}
+        >
+          {tick.label}
+        </text>
+      ))}
+    </svg>
+  );
+}

@@ -1,0 +1,111 @@
+/** Heat as tiles: what is bought at the meter, what the ground or the air adds, and both together. */
+import { spokenCount, spokenKWh, spokenPounds } from '../../words/numbers.ts';
+import { niceStep } from '../frame/scale.ts';
+import { measuresOf, type PictureSize } from '../frame/size.ts';
+import { textWidth } from '../frame/text.ts';
+
+export interface UnitsInput {
+  readonly meterKWh: number;
+  /** Heat made: rooms and hot water. */
+  readonly heatKWh: number;
+  readonly meterPence: number;
+  readonly source: 'ground' | 'air';
+}
+export interface Tile {
+  readonly x: number;
+  readonly y: number;
+  readonly from: 'meter' | 'source';
+}
+export interface TileGroup {
+  readonly x: number;
+  readonly width: number;
+  readonly title: string;
+  readonly below: string;
+  readonly tiles: readonly Tile[];
+}
+export interface UnitsLayout {
+  readonly width: number;
+  readonly height: number;
+  readonly font: number;
+  readonly faint: number;
+  readonly tile: number;
+  /** Where the tiles end and the words begin. */
+  readonly tilesBottom: number;
+  readonly groups: readonly TileGroup[];
+  readonly arrow: { readonly x: number; readonly y: number };
+  readonly tileKWh: number;
+}
+
+/** Tiles of a rounded size, so that all together are 60 to 200; 0 where there is no heat to show. */
+export function tileSize(heatKWh: number): number {
+  return heatKWh > 0 && Number.isFinite(heatKWh) ? niceStep(heatKWh / 200) : 0;
+}
+
+/** Whole tiles of each kind; they add up to the tiles of the heat. A machine below a factor of 1 adds nothing. */
+export function countTiles(input: UnitsInput): { meter: number; source: number; total: number; tileKWh: number } {
+  const heat = Math.max(input.heatKWh, input.meterKWh, 0);
+  const tileKWh = tileSize(heat);
+  if (tileKWh === 0) return { meter: 0, source: 0, total: 0, tileKWh: 0 };
+  const total = Math.round(heat / tileKWh);
+  const meter = Math.min(total, Math.max(0, Math.round(input.meterKWh / tileKWh)));
+  return { meter, source: total - meter, total, tileKWh };
+}
+
+const GAP = 3;
+const ROWS = 10;
+
+export function layOutUnits(input: UnitsInput, size: PictureSize, place: { width?: number } = {}): UnitsLayout {
+  const { width, font, faint } = measuresOf(size, place.width);
+  const { meter, source, total, tileKWh } = countTiles(input);
+  const sourceKWh = Math.max(input.heatKWh - input.meterKWh, 0);
+  const words = [
+    { title: 'from the meter', below: `${spokenKWh(input.meterKWh)} · ${spokenPounds(input.meterPence)}` },
+    { title: `from the ${input.source}`, below: `${spokenKWh(sourceKWh)} · no charge` },
+    {
+      title: 'heat in rooms and taps',
+      below: `${spokenKWh(input.heatKWh)}${tileKWh > 0 ? ` · one tile is ${spokenCount(tileKWh)}` : ''}`,
+    },
+  ];
+  const wordWidths = words.map(
+    (word) => Math.max(textWidth(word.title, font, true), textWidth(word.below, faint)) + 14,
+  );
+  const columns = [meter, source, total].map((count) => Math.max(1, Math.ceil(count / ROWS)));
+  const arrowWidth = font * 4;
+  // The largest tile with which all three groups, or their words where those are wider, fit beside each other.
+  let tile = size === 'paper' ? 16 : 26;
+  const widthsAt = (edge: number) =>
+    columns.map((count, index) => Math.max(count * (edge + GAP) - GAP + font, wordWidths[index]!));
+  const needed = (edge: number) => widthsAt(edge).reduce((sum, each) => sum + each, arrowWidth);
+  while (tile > 4 && needed(tile) > width) tile -= 0.5;
+  const widths = widthsAt(tile);
+  const top = 4;
+  const xs = [2, 2 + widths[0]!, 2 + widths[0]! + widths[1]! + arrowWidth];
+  const tilesOf = (count: number, x0: number, kind: (index: number) => Tile['from']): Tile[] =>
+    Array.from({ length: count }, (_, index) => ({
+      x: x0 + Math.floor(index / ROWS) * (tile + GAP),
+      y: top + (index % ROWS) * (tile + GAP),
+      from: kind(index),
+    }));
+  const tiles = [
+    tilesOf(meter, xs[0]!, () => 'meter'),
+    tilesOf(source, xs[1]!, () => 'source'),
+    tilesOf(total, xs[2]!, (index) => (index < meter ? 'meter' : 'source')),
+  ];
+  const tilesBottom = top + ROWS * (tile + GAP) - GAP;
+  return {
+    width: Math.max(width, Math.ceil(needed(tile))),
+    height: tilesBottom + font + faint + 40,
+    font,
+    faint,
+    tile,
+    tilesBottom,
+    groups: words.map((word, index) => ({
+      ...word,
+      x: xs[index]!,
+      width: columns[index]! * (tile + GAP) - GAP,
+      tiles: tiles[index]!,
+    })),
+    arrow: { x: xs[2]! - arrowWidth + font * 0.5, y: (top + tilesBottom) / 2 },
+    tileKWh,
+  };
+}

@@ -1,0 +1,71 @@
+import { Measured } from '../frame/measured.tsx';
+import { measuresOf, type PictureSize } from '../frame/size.ts';
+import { layOutUnits, type UnitsInput, type UnitsLayout } from './layout.ts';
+
+/** Where the heat comes from, as tiles that can be counted. */
+export function UnitsPicture(props: {
+  readonly input: UnitsInput;
+  readonly size: PictureSize;
+  readonly width?: number;
+}) {
+  const { input, size, width } = props;
+  const paint = (given: number) => <Painted layout={layOutUnits(input, size, { width: given })} />;
+  return width === undefined ? <Measured initial={measuresOf(size).width}>{paint}</Measured> : paint(width);
+}
+
+function Painted({ layout }: { readonly layout: UnitsLayout }) {
+  const { width, height, font, faint, tile, tilesBottom, arrow } = layout;
+  const both = layout.groups.at(-1)!;
+  return (
+    <svg viewBox={`0 0 ${width} ${height}`} width={width} height={height} aria-hidden="true">
+      {layout.groups.map((group) => (
+        <g key={group.title}>
+          {group.tiles.map((one) => (
+            <rect
+              key={`${one.x} ${one.y}`}
+              x={one.x}
+              y={one.y}
+              width={tile}
+              height={tile}
+              fill={one.from === 'meter' ? 'var(--meter-tint)' : 'var(--ground-tint)'}
+              stroke={one.from === 'meter' ? 'var(--meter)' : 'var(--ground)'}
+              strokeWidth={1.5}
+              data-from={one.from}
+            />
+          ))}
+          {/* Bought tiles bear a stroke as well, so that they differ without hue. */}
+          {group.tiles
+            .filter((one) => one.from === 'meter')
+            .map((one) => (
+              <path
+                key={`${one.x} ${one.y}`}
+                d={`M${one.x + tile * 0.25} ${one.y + tile * 0.75}L${one.x + tile * 0.75} ${one.y + tile * 0.25}`}
+                stroke="var(--meter)"
+                strokeWidth={1.5}
+              />
+            ))}
+          <text x={group.x} y={tilesBottom + font + 18} fontSize={font} fontWeight={650}>
+            {group.title}
+          </text>
+          <text className="faint" x={group.x} y={tilesBottom + font + faint + 26} fontSize={faint}>
+            {group.below}
+          </text>
+        </g>
+      ))}
+      {both.tiles.length > 0 ? (
+        <path
+          d={`M${both.x} ${tilesBottom + 5}v7H${both.x + both.width}v-7`}
+          fill="none"
+          stroke="var(--ink)"
+          strokeWidth={1.75}
+        />
+      ) : null}
+      <path
+        d={`M${arrow.x} ${arrow.y}h${font * 2.2}m${-font * 0.6} ${-font * 0.55}l${font * 0.6} ${font * 0.55}l${-font * 0.6} ${font * 0.55}`}
+        fill="none"
+        stroke="var(--ink)"
+        strokeWidth={2}
+      />
+    </svg>
+  );
+}
