@@ -1,0 +1,18 @@
+/** Refuses a tariff whose bands leave an hour without a price or give one hour two prices. */
+import { findTariffFaults } from '../model/tariff/check-tariff.ts';
+import type { Tariff } from '../model/tariff/tariff.ts';
+import { tariffFaultSentence } from '../words/refusals.ts';
+import { DeskError } from './contract.ts';
+
+export function refuseFaultyTariffs(tariffs: readonly Tariff[]): void {
+  for (const tariff of tariffs) {
+    const [fault] = findTariffFaults(tariff);
+    if (!fault) continue;
+    throw new DeskError({
+      code: `tariff-${fault.code}`,
+      message: tariffFaultSentence(fault),
+      where: `tariff ${tariff.name}`,
+      remedy: 'Correct the times of the bands, or let one band stand for all the rest.',
+    });
+  }
+}

@@ -1,0 +1,55 @@
+/** The services behind the contract: every request is checked against its schema, then handled. */
+import { contract, DeskError, type RequestName } from './contract.ts';
+import { appHandlers } from './handlers/app.ts';
+import { evidenceHandlers } from './handlers/evidence.ts';
+import { householdFileHandlers } from './handlers/household-files.ts';
+import { householdHandlers } from './handlers/households.ts';
+import { promiseHandlers } from './handlers/promises.ts';
+import { tariffHandlers } from './handlers/tariffs.ts';
+import { keepOfferedFiles } from './offered-files.ts';
+import type { DeskContext, DeskPorts, Handlers, Work } from './ports.ts';
+import { explainIssue } from './refusal.ts';
+
+export type { DeskPorts, PrintPdf } from './ports.ts';
+
+export interface Desk {
+  /** Throws DeskError or StoreFault for what is refused; anything else thrown is our own failure. */
+  handle(name: string, input: unknown, options: Work): Promise<unknown>;
+}
+
+export function createDesk(ports: DeskPorts): Desk {
+  const context: DeskContext = { ports, store: ports.store, files: keepOfferedFiles(ports.now) };
+  const handlers: Handlers = {
+    ...appHandlers(context),
+    ...householdHandlers(context),
+    ...householdFileHandlers(context),
+    ...evidenceHandlers(context),
+    ...tariffHandlers(context),
+    ...promiseHandlers(context),
+  };
+
+  return {
+    async handle(name, input, work) {
+      if (!Object.hasOwn(contract, name)) {
+        throw new DeskError({ code: 'unknown-request', message: `There is no request called “${name.slice(0, 60)}”.` });
+      }
+      refuseIfStopped(work.signal);
+      const known = name as RequestName;
+      const checked = contract[known].input.safeParse(input);
+      if (!checked.success) throw new DeskError(explainIssue(checked.error.issues[0]!, input));
+      const handle = handlers[known] as (input: unknown, work: Work) => unknown;
+      return handle(checked.data, {
+        ...work,
+        onProgress: (share) => {
+          work.onProgress?.(share);
+          // The progress may have brought word of a cancellation.
+          refuseIfStopped(work.signal);
+        },
+      });
+    },
+  };
+}
+
+function refuseIfStopped(signal: AbortSignal | undefined): void {
+  if (signal?.aborted) throw new DeskError({ code: 'stopped', message: 'Stopped. Nothing was stored.' });
+}

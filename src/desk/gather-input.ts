@@ -1,0 +1,85 @@
+/** A written household file with the raw files beside it, read through intake exactly as the window would import them. */
+import type { IntervalDays } from '../intake/intake.ts';
+import type { BillCheckInput } from '../model/appraisal/promise.ts';
+import type { Evidence, Series } from '../model/evidence/evidence.ts';
+import { refuseFaultyTariffs } from './check-tariffs.ts';
+import { DeskError } from './contract.ts';
+import type { WholeHousehold } from './household-file.ts';
+import type { InputCheck } from './household-input.ts';
+import { type HouseholdInput, toHousehold } from './household-input.ts';
+import { heatPumpUnits } from './run-check.ts';
+import { intakeContext, takeIn } from './take-in.ts';
+import { typeEvidence } from './typed-evidence.ts';
+
+export interface GatherInput {
+  readonly input: HouseholdInput;
+  /** Reads a file that lies beside the household file; undefined when it is not there. */
+  readonly readBeside: (fileName: string) => Uint8Array | undefined;
+  readonly today: string;
+  readonly now: string;
+  readonly newId: () => string;
+}
+
+export function gatherInput({ input, readBeside, today, now, newId }: GatherInput): WholeHousehold {
+  const household = toHousehold(input, newId());
+  refuseFaultyTariffs(household.tariffs);
+  const seen = new Map<string, string>();
+  const fromFiles = (input.files ?? []).map(({ file: fileName, choices }) => {
+    const bytes = readBeside(fileName);
+    if (!bytes) {
+      throw new DeskError({
+        code: 'no-such-file',
+        message: `The household file names ${fileName}, which does not lie beside it.`,
+        where: fileName,
+        remedy: 'Put the file into the same folder, or correct its name.',
+      });
+    }
+    const taken = takeIn({
+      file: { fileName, bytes },
+      choices: choices ?? {},
+      context: intakeContext(household.zone, today),
+      householdId: household.id,
+      importedOn: now,
+      newId,
+    });
+    refuseTwice(seen, taken.evidence);
+    return { import: taken.evidence, rawFile: bytes, intervals: taken.intervals as readonly IntervalDays[] };
+  });
+  const typed = (input.typed ?? []).map((one) => {
+    const evidence = typeEvidence({ ...one, householdId: household.id }, now, newId);
+    refuseTwice(seen, evidence);
+    return { import: evidence, rawFile: null, intervals: [] };
+  });
+  return { household, evidence: [...fromFiles, ...typed], promises: [], checks: [] };
+}
+
+function refuseTwice(seen: Map<string, string>, { sha256, fileName }: Evidence): void {
+  const earlier = seen.get(sha256);
+  if (earlier !== undefined) {
+    throw new DeskError({
+      code: 'file-twice',
+      message: `${fileName} holds exactly the same as ${earlier}, so it would count twice.`,
+      where: fileName,
+      remedy: 'Take one of the two out of the household file.',
+    });
+  }
+  seen.set(sha256, fileName);
+}
+
+/** Evidence that was there on the day of the promise. */
+export const seriesBefore = (series: readonly Series[], day: string): Series[] =>
+  series.filter(({ from }) => from < day);
+
+/** The bill to check; its units come from the heat pump's own readings where the file does not say them. */
+export function billOf(check: InputCheck, promiseId: string, series: readonly Series[]): BillCheckInput {
+  const boughtKWh = check.boughtKWh ?? heatPumpUnits(series, check.from, check.to);
+  if (boughtKWh === undefined) {
+    throw new DeskError({
+      code: 'no-units',
+      message: `The units bought from ${check.from} to ${check.to} are not given, and no readings of the heat pump cover all those days.`,
+      where: 'check.boughtKWh',
+      remedy: 'Write the units of the bill, or name a file with the heat pump’s own readings for those days.',
+    });
+  }
+  return { ...check, promiseId, boughtKWh, otherKWh: check.otherKWh ?? 0 };
+}

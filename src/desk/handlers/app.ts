@@ -1,0 +1,27 @@
+import { MODEL_VERSION } from '../../model/appraisal/appraise.ts';
+import { Settings } from '../contract.ts';
+import type { DeskContext, Handlers } from '../ports.ts';
+import { readSettings } from '../settings.ts';
+import { VERSION } from '../version.ts';
+
+export function appHandlers({
+  ports,
+  store,
+}: DeskContext): Pick<Handlers, 'app.read' | 'settings.read' | 'settings.write'> {
+  return {
+    'app.read': () => ({
+      version: VERSION,
+      modelVersion: MODEL_VERSION,
+      host: ports.host,
+      today: ports.today(),
+      dataFolder: ports.dataFolder,
+      ...(ports.notice === undefined ? {} : { notice: ports.notice }),
+    }),
+    'settings.read': () => readSettings(store),
+    'settings.write'(settings) {
+      const kept = Settings.parse(settings);
+      store.writeSettings(kept);
+      return kept;
+    },
+  };
+}

@@ -1,0 +1,30 @@
+import { readTariff } from '../../intake/read-tariff.ts';
+import { refuseFaultyTariffs } from '../check-tariffs.ts';
+import type { DeskContext, Handlers } from '../ports.ts';
+import { refuseRemarks } from '../refuse-remarks.ts';
+
+export function tariffHandlers({
+  store,
+  files,
+}: DeskContext): Pick<Handlers, 'tariff.read' | 'tariff.shelf' | 'tariff.keep' | 'tariff.drop'> {
+  return {
+    'tariff.read'({ fileId }) {
+      const { fileName, bytes } = files.take(fileId);
+      const { tariff, remarks } = readTariff(fileName, bytes);
+      refuseRemarks(remarks, fileName, tariff !== null);
+      refuseFaultyTariffs([tariff!]);
+      files.drop(fileId);
+      return tariff!;
+    },
+    'tariff.shelf': () => store.listShelf(),
+    'tariff.keep'({ tariff }) {
+      refuseFaultyTariffs([tariff]);
+      store.keepOnShelf(tariff);
+      return {};
+    },
+    'tariff.drop'({ tariffId }) {
+      store.dropFromShelf(tariffId);
+      return {};
+    },
+  };
+}

@@ -1,0 +1,107 @@
+/**
+ * One household with everything that belongs to it, as one JSON file: what `household.export` writes and
+ * `household.import` reads. `household-file.schema.json` is made from this schema.
+ */
+import { Buffer } from 'node:buffer';
+import { z } from 'zod';
+import type { IntervalDays } from '../intake/intake.ts';
+import { BillCheck, KeptPromise } from '../model/appraisal/promise.ts';
+import { Evidence } from '../model/evidence/evidence.ts';
+import { Household } from '../model/household/household.ts';
+import { CivilDate } from '../model/tariff/tariff.ts';
+import type { Store } from '../store/store.ts';
+
+/** Readings by local day; null where one is missing. */
+const FileReadings = z.object({
+  seriesId: z.string(),
+  intervalMinutes: z.number().positive(),
+  days: z.array(z.object({ date: CivilDate, values: z.array(z.number().nullable()) })),
+});
+
+export const HouseholdFile = z.object({
+  format: z.literal('plainwarmth.household-file'),
+  version: z.literal(1),
+  household: Household,
+  evidence: z.array(
+    z.object({
+      import: Evidence,
+      /** The file as it was imported, base64; null for what was typed. */
+      rawFile: z.base64().nullable(),
+      readings: z.array(FileReadings),
+    }),
+  ),
+  promises: z.array(KeptPromise),
+  checks: z.array(BillCheck),
+});
+export type HouseholdFile = z.infer<typeof HouseholdFile>;
+
+/** Everything kept of one household; imports that were taken back stay behind. */
+export interface WholeHousehold {
+  readonly household: Household;
+  readonly evidence: readonly {
+    readonly import: Evidence;
+    readonly rawFile: Uint8Array | null;
+    readonly intervals: readonly IntervalDays[];
+  }[];
+  readonly promises: readonly KeptPromise[];
+  readonly checks: readonly BillCheck[];
+}
+
+const EVER = { from: '1900-01-01', to: '9999-12-31' } as const;
+
+export function gatherHousehold(store: Store, household: Household): WholeHousehold {
+  return {
+    household,
+    evidence: store.listEvidence(household.id).map((evidence) => ({
+      import: evidence,
+      rawFile: store.readRawFile(evidence.id) ?? null,
+      intervals: evidence.series
+        .map(({ id }) => store.readIntervals(id, EVER.from, EVER.to))
+        .filter((intervals) => intervals !== undefined),
+    })),
+    promises: store.listPromises(household.id),
+    checks: store.listChecks(household.id),
+  };
+}
+
+export function writeHouseholdFile(whole: WholeHousehold): HouseholdFile {
+  return {
+    format: 'plainwarmth.household-file',
+    version: 1,
+    household: whole.household,
+    evidence: whole.evidence.map(({ import: evidence, rawFile, intervals }) => ({
+      import: evidence,
+      rawFile: rawFile && Buffer.from(rawFile).toString('base64'),
+      readings: intervals.map(({ seriesId, intervalMinutes, days }) => ({
+        seriesId,
+        intervalMinutes,
+        days: days.map(({ date, values }) => ({
+          date,
+          values: Array.from(values, (value) => (Number.isNaN(value) ? null : value)),
+        })),
+      })),
+    })),
+    promises: [...whole.promises],
+    checks: [...whole.checks],
+  };
+}
+
+export function readHouseholdFile(file: HouseholdFile): WholeHousehold {
+  return {
+    household: file.household,
+    evidence: file.evidence.map(({ import: evidence, rawFile, readings }) => ({
+      import: evidence,
+      rawFile: rawFile === null ? null : new Uint8Array(Buffer.from(rawFile, 'base64')),
+      intervals: readings.map(({ seriesId, intervalMinutes, days }) => ({
+        seriesId,
+        intervalMinutes,
+        days: days.map(({ date, values }) => ({
+          date,
+          values: Float64Array.from(values, (value) => value ?? Number.NaN),
+        })),
+      })),
+    })),
+    promises: file.promises,
+    checks: file.checks,
+  };
+}

@@ -1,0 +1,41 @@
+/** Makes the frozen snapshot that is handed over; refuses where nothing could honestly be promised. */
+import { appraise } from '../model/appraisal/appraise.ts';
+import type { KeptPromise } from '../model/appraisal/promise.ts';
+import type { Series } from '../model/evidence/evidence.ts';
+import type { Household } from '../model/household/household.ts';
+import type { CivilDate } from '../model/tariff/tariff.ts';
+import { reference } from '../reference/index.ts';
+import { questionSentence } from '../words/questions.ts';
+import { DeskError } from './contract.ts';
+
+export interface PromiseInput {
+  readonly id: string;
+  readonly number: number;
+  readonly madeOn: string;
+  readonly asOf: CivilDate;
+  readonly note: string;
+  readonly household: Household;
+  readonly series: readonly Series[];
+}
+
+export function makePromise({ household, series, asOf, ...rest }: PromiseInput): KeptPromise {
+  const appraisal = appraise({ household, series, reference, asOf });
+  const refusal = appraisal.questions.find(({ weight }) => weight === 'refusal');
+  if (refusal) {
+    throw new DeskError({
+      code: refusal.code,
+      message: questionSentence(refusal),
+      ...(refusal.field === undefined ? {} : { where: refusal.field }),
+      remedy: 'Settle this first; then the promise can be kept.',
+    });
+  }
+  if (appraisal.demand.estimates.length === 0) {
+    throw new DeskError({
+      code: 'nothing-known',
+      message: 'Nothing is known yet of how much heat this home needs, so nothing can be promised.',
+      where: 'heat needed',
+      remedy: 'Import bills or readings, or give the heat loss, the figure of the certificate, or floor area and age.',
+    });
+  }
+  return { ...rest, householdId: household.id, household, evidence: [...series], appraisal };
+}

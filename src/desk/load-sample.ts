@@ -1,0 +1,49 @@
+/** Puts an invented household into an empty store, through the same intake as an import by hand. */
+import { existsSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import type { Household } from '../model/household/household.ts';
+import { billOf, gatherInput, seriesBefore } from './gather-input.ts';
+import { makePromise } from './keep-promise.ts';
+import { parseHouseholdInput } from './parse-household.ts';
+import type { DeskPorts } from './ports.ts';
+import { runCheck } from './run-check.ts';
+import { storeHousehold } from './store-household.ts';
+
+export type SamplePorts = Pick<DeskPorts, 'store' | 'today' | 'now' | 'newId'>;
+
+/** `folder` holds household.json and the raw files that it names. Throws DeskError when it cannot be read. */
+export function loadSample(folder: string, { store, today, now, newId }: SamplePorts): Household {
+  const input = parseHouseholdInput(readFileSync(join(folder, 'household.json')), 'household.json');
+  const whole = gatherInput({
+    input,
+    readBeside: (fileName) => {
+      const path = join(folder, fileName);
+      return existsSync(path) ? new Uint8Array(readFileSync(path)) : undefined;
+    },
+    today: today(),
+    now: now(),
+    newId,
+  });
+  const series = whole.evidence.flatMap(({ import: evidence }) => evidence.series);
+  const { household } = whole;
+  const promises = input.promise
+    ? [
+        makePromise({
+          id: newId(),
+          number: store.nextPromiseNumber(),
+          madeOn: `${input.promise.asOf}T12:00:00.000Z`,
+          asOf: input.promise.asOf,
+          note: input.promise.note ?? '',
+          household,
+          series: seriesBefore(series, input.promise.asOf),
+        }),
+      ]
+    : [];
+  const checks = promises.flatMap((promise) =>
+    input.check
+      ? [runCheck({ id: newId(), madeOn: now(), promise, bill: billOf(input.check, promise.id, series), series })]
+      : [],
+  );
+  storeHousehold(store, { ...whole, promises, checks }, now());
+  return household;
+}

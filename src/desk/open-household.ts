@@ -1,0 +1,31 @@
+/** A household as the window gets it: the document with its evidence, promises and checks. */
+import type { KeptPromise } from '../model/appraisal/promise.ts';
+import type { Store } from '../store/store.ts';
+import type { OpenHousehold, PromiseSummary } from './contract.ts';
+import { findHousehold } from './find.ts';
+
+export function summarisePromise(promise: KeptPromise): PromiseSummary {
+  const heatPump = promise.appraisal.systems.find(({ id }) => id === 'heat-pump')?.cost;
+  return {
+    id: promise.id,
+    number: promise.number,
+    madeOn: promise.madeOn,
+    note: promise.note,
+    heatPumpPence: heatPump?.value ?? 0,
+    lowPence: heatPump?.low ?? 0,
+    highPence: heatPump?.high ?? 0,
+  };
+}
+
+export function openHousehold(store: Store, id: string): OpenHousehold {
+  const { household, revision, archived } = findHousehold(store, id);
+  return {
+    household,
+    revision,
+    archived,
+    evidence: store.listEvidence(id),
+    promises: store.listPromises(id).map(summarisePromise),
+    checks: store.listChecks(id),
+    undone: store.listUndone(id).map(({ id, fileName, importedOn }) => ({ id, fileName, importedOn })),
+  };
+}

@@ -1,0 +1,117 @@
+/** Reads the JSON of a household file, ours or one written by hand, or refuses it naming the place in it. */
+import type { z } from 'zod';
+import { DeskError } from './contract.ts';
+import { hashOf } from './hash.ts';
+import { HouseholdFile, readHouseholdFile, type WholeHousehold } from './household-file.ts';
+import { HouseholdInput, toHousehold } from './household-input.ts';
+import { explainIssue } from './refusal.ts';
+
+export function parseJson(bytes: Uint8Array, fileName: string): unknown {
+  let text: string;
+  try {
+    text = new TextDecoder('utf-8', { fatal: true }).decode(bytes);
+  } catch {
+    throw new DeskError({
+      code: 'not-text',
+      message: `${fileName} is not a text file, so it cannot be a household file.`,
+      where: fileName,
+      remedy: 'Choose the JSON file that was exported or written for the household.',
+    });
+  }
+  try {
+    return JSON.parse(text) as unknown;
+  } catch (error) {
+    throw new DeskError({
+      code: 'not-json',
+      message: `${fileName} is not a whole JSON file: ${(error as Error).message}.`,
+      where: fileName,
+      remedy: 'It may have been cut off on the way. Export it again, or correct it at the place named.',
+    });
+  }
+}
+
+/** Parses with the schema or throws the first complaint with file and path. */
+export function parseWith<S extends z.ZodType>(schema: S, value: unknown, fileName: string): z.output<S> {
+  const parsed = schema.safeParse(value);
+  if (parsed.success) return parsed.data;
+  const refusal = explainIssue(parsed.error.issues[0]!, value);
+  throw new DeskError({ ...refusal, where: `${fileName}, ${refusal.where}` });
+}
+
+const fieldOf = (value: unknown, name: string): unknown =>
+  value !== null && typeof value === 'object' ? (value as Record<string, unknown>)[name] : undefined;
+
+function refuseNewer(value: unknown, fileName: string): void {
+  const version = fieldOf(value, 'version');
+  if (typeof version !== 'number' || version <= 1) return;
+  throw new DeskError({
+    code: 'file-newer',
+    message: `${fileName} was written by a newer Plainwarmth: version ${version} of the file, and this one reads version 1.`,
+    where: `${fileName}, version`,
+    remedy: 'Bring this Plainwarmth up to date, or export the file again from the older one.',
+  });
+}
+
+export function parseHouseholdInput(bytes: Uint8Array, fileName: string): HouseholdInput {
+  const value = parseJson(bytes, fileName);
+  refuseNewer(value, fileName);
+  return parseWith(HouseholdInput, value, fileName);
+}
+
+/** A household file of either kind; the raw files that a written one names are not read here. */
+export function parseWholeHousehold(bytes: Uint8Array, fileName: string, newId: () => string): WholeHousehold {
+  const value = parseJson(bytes, fileName);
+  refuseNewer(value, fileName);
+  if (fieldOf(value, 'format') !== 'plainwarmth.household-file') {
+    const household = toHousehold(parseWith(HouseholdInput, value, fileName), newId());
+    return { household, evidence: [], promises: [], checks: [] };
+  }
+  const whole = readHouseholdFile(parseWith(HouseholdFile, value, fileName));
+  refuseChanged(whole, fileName);
+  refuseLoose(whole, fileName);
+  return whole;
+}
+
+/** What names another part of the file must find it there, and nothing may stand in it twice. */
+function refuseLoose({ household, evidence, promises, checks }: WholeHousehold, fileName: string): void {
+  const imports = evidence.map((part) => part.import);
+  const seriesIds = imports.flatMap(({ series }) => series.map(({ id }) => id));
+  const once = (values: readonly string[]) => new Set(values).size === values.length;
+  const promiseIds = new Set(promises.map(({ id }) => id));
+  const faults: readonly (readonly [boolean, string])[] = [
+    [imports.every(({ householdId }) => householdId === household.id), 'evidence'],
+    [once(imports.map(({ id }) => id)) && once(imports.map(({ sha256 }) => sha256)) && once(seriesIds), 'evidence'],
+    [
+      evidence.every(({ intervals }) =>
+        intervals.every(({ seriesId, days }) => seriesIds.includes(seriesId) && once(days.map(({ date }) => date))),
+      ),
+      'evidence',
+    ],
+    [
+      promises.every(({ householdId }) => householdId === household.id) && promiseIds.size === promises.length,
+      'promises',
+    ],
+    [checks.every(({ promiseId }) => promiseIds.has(promiseId)) && once(checks.map(({ id }) => id)), 'checks'],
+  ];
+  const fault = faults.find(([holds]) => !holds);
+  if (!fault) return;
+  throw new DeskError({
+    code: 'file-does-not-fit',
+    message: `The parts of ${fileName} do not fit together: something in “${fault[1]}” stands twice or belongs to a part that is not in the file.`,
+    where: `${fileName}, ${fault[1]}`,
+    remedy: 'Export the household again where it came from.',
+  });
+}
+
+/** A raw file that no longer has its own hash was changed on the way. */
+function refuseChanged({ evidence }: WholeHousehold, fileName: string): void {
+  evidence.forEach(({ import: { sha256, fileName: rawName }, rawFile }, i) => {
+    if (!rawFile || hashOf(rawFile) === sha256) return;
+    throw new DeskError({
+      code: 'raw-file-changed',
+      message: `The file ${rawName} inside ${fileName} is not the one that was imported: its hash differs.`,
+      where: `${fileName}, evidence.${i}.rawFile`,
+      remedy: 'Export the household again where it came from.',
+    });
+  });
+}

@@ -1,0 +1,38 @@
+/** What the desk needs from the host that it stands in: clock, identifiers, store and printer come in from outside. */
+
+import type { z } from 'zod';
+import type { CivilDate } from '../model/tariff/tariff.ts';
+import type { Store } from '../store/store.ts';
+import type { Contract, Output, RequestName } from './contract.ts';
+import type { OfferedFiles } from './offered-files.ts';
+
+/** Prints a document with whichever Chromium is at hand; null where there is none. */
+export type PrintPdf = (html: string, paper: 'A4' | 'Letter') => Promise<Uint8Array | null>;
+
+export interface DeskPorts {
+  readonly store: Store;
+  today(): CivilDate;
+  /** ISO instant. */
+  now(): string;
+  newId(): string;
+  readonly printPdf: PrintPdf | null;
+  readonly host: 'electron' | 'loopback';
+  readonly dataFolder: string;
+  /** Said to the installer at the start, such as a damaged file set aside. */
+  readonly notice?: string | undefined;
+}
+
+export interface Work {
+  readonly signal?: AbortSignal | undefined;
+  readonly onProgress?: ((share: number) => void) | undefined;
+}
+
+export interface DeskContext {
+  readonly ports: DeskPorts;
+  readonly store: Store;
+  readonly files: OfferedFiles;
+}
+
+export type Handlers = {
+  readonly [N in RequestName]: (input: z.output<Contract[N]['input']>, work: Work) => Output<N> | Promise<Output<N>>;
+};

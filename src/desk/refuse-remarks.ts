@@ -1,0 +1,27 @@
+/** Refuses a file of which intake says that it cannot be taken, with intake's own sentence. */
+import type { Remark } from '../model/evidence/evidence.ts';
+import { remarkSentence } from '../words/remarks.ts';
+import { DeskError } from './contract.ts';
+
+export const whereOf = (remark: Remark): string =>
+  [
+    remark.file,
+    ...(remark.row === undefined ? [] : [`line ${remark.row}`]),
+    ...(remark.column === undefined ? [] : [`column ${remark.column}`]),
+  ].join(', ');
+
+/** `understood` is whether anything usable came out; nothing usable is a refusal even without a remark that says so. */
+export function refuseRemarks(remarks: readonly Remark[], fileName: string, understood: boolean): void {
+  const refusal = remarks.find(({ weight }) => weight === 'refusal');
+  if (refusal) {
+    throw new DeskError({ code: refusal.code, message: remarkSentence(refusal), where: whereOf(refusal) });
+  }
+  if (!understood) {
+    throw new DeskError({
+      code: 'not-understood',
+      message: `Nothing in ${fileName} could be read as readings, bills, weather or a tariff.`,
+      where: fileName,
+      remedy: 'Look in the preview at the columns, and name the shape, the unit or the columns there.',
+    });
+  }
+}

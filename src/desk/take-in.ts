@@ -1,0 +1,60 @@
+/** A file on its way in: intake reads it, the desk gives the identifiers, and the same values go to the store as were shown. */
+import type { IntakeChoices, IntakeContext, IntakePreview, IntervalDays } from '../intake/intake.ts';
+import { readFile } from '../intake/read-file.ts';
+import type { Evidence } from '../model/evidence/evidence.ts';
+import { reference } from '../reference/index.ts';
+import { hashOf } from './hash.ts';
+import type { OfferedFile } from './offered-files.ts';
+import { refuseRemarks } from './refuse-remarks.ts';
+
+export function intakeContext(zone: string, today: string, onProgress?: (share: number) => void): IntakeContext {
+  const { kWhPerLitre, gasVolume } = reference;
+  return {
+    zone,
+    today,
+    kWhPerLitre: { oil: kWhPerLitre.oil.value, lpg: kWhPerLitre.lpg.value },
+    gasVolume: {
+      correction: gasVolume.correction.value,
+      calorificMJPerM3: gasVolume.calorificMJPerM3.value,
+      imperialM3PerHundredCubicFeet: gasVolume.imperialM3PerHundredCubicFeet.value,
+    },
+    ...(onProgress ? { onProgress } : {}),
+  };
+}
+
+export interface TakenIn {
+  readonly evidence: Evidence;
+  readonly intervals: readonly IntervalDays[];
+  readonly preview: IntakePreview;
+}
+
+export interface TakeInInput {
+  readonly file: OfferedFile;
+  readonly choices: IntakeChoices;
+  readonly context: IntakeContext;
+  readonly householdId: string;
+  readonly importedOn: string;
+  readonly newId: () => string;
+}
+
+/** Reads a file for good; refuses it with intake's sentence when it cannot be taken. */
+export function takeIn({ file, choices, context, householdId, importedOn, newId }: TakeInInput): TakenIn {
+  const { preview, intervals } = readFile(file.fileName, file.bytes, choices, context);
+  refuseRemarks(preview.remarks, file.fileName, preview.series.length > 0);
+  const evidenceId = newId();
+  const newIds = new Map(preview.series.map(({ id }) => [id, newId()]));
+  return {
+    preview,
+    evidence: {
+      id: evidenceId,
+      householdId,
+      fileName: file.fileName,
+      importedOn,
+      sha256: hashOf(file.bytes),
+      shape: preview.shape ?? '',
+      series: preview.series.map((series) => ({ ...series, id: newIds.get(series.id)!, evidenceId })),
+      remarks: preview.remarks,
+    },
+    intervals: intervals.map((interval) => ({ ...interval, seriesId: newIds.get(interval.seriesId)! })),
+  };
+}

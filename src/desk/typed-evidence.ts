@@ -1,0 +1,79 @@
+/** Bills, readings or deliveries typed at the table, as evidence. */
+import { toDayNumber } from '../model/calendar/civil.ts';
+import type { Carrier, Evidence, EvidencePeriod, SeriesRole } from '../model/evidence/evidence.ts';
+import { DeskError } from './contract.ts';
+import { dayOf } from './days.ts';
+import { hashOf } from './hash.ts';
+
+export interface TypedInput {
+  readonly householdId: string;
+  readonly name: string;
+  readonly carrier: Carrier;
+  readonly role: SeriesRole;
+  readonly periods: readonly EvidencePeriod[];
+}
+
+/** Refuses periods that end before they begin or that count a day twice. */
+function refuseImpossible(periods: readonly EvidencePeriod[]): void {
+  const spans = periods.map((period, i) => ({
+    ...period,
+    row: i + 1,
+    start: dayOf(period.from, `row ${i + 1}`),
+    end: dayOf(period.to, `row ${i + 1}`),
+  }));
+  for (const { row, from, to, start, end } of spans) {
+    if (end > start) continue;
+    throw new DeskError({
+      code: 'period-backwards',
+      message: `The period from ${from} to ${to} has no days; the second date is the first day after it.`,
+      where: `row ${row}`,
+      remedy: 'Correct one of the two dates.',
+    });
+  }
+  const inOrder = spans.toSorted((a, b) => a.start - b.start);
+  for (let i = 1; i < inOrder.length; i++) {
+    const [before, after] = [inOrder[i - 1]!, inOrder[i]!];
+    if (after.start >= before.end) continue;
+    throw new DeskError({
+      code: 'periods-overlap',
+      message: `The days from ${after.from} on would count twice: they are in the period from ${before.from} to ${before.to} and in the one from ${after.from} to ${after.to}.`,
+      where: `row ${after.row}`,
+      remedy: 'Correct the dates. The end of a period is the first day after it.',
+    });
+  }
+}
+
+export function typeEvidence(input: TypedInput, importedOn: string, newId: () => string): Evidence {
+  refuseImpossible(input.periods);
+  const periods = input.periods.toSorted((a, b) => (a.from < b.from ? -1 : 1));
+  const isTemperature = input.carrier === 'outdoor-temperature';
+  const days = periods.map(({ from, to }) => toDayNumber(to) - toDayNumber(from));
+  const sum = periods.reduce((total, { kWh }, i) => total + kWh * (isTemperature ? days[i]! : 1), 0);
+  const evidenceId = newId();
+  return {
+    id: evidenceId,
+    householdId: input.householdId,
+    fileName: input.name,
+    importedOn,
+    sha256: hashOf(new TextEncoder().encode(JSON.stringify({ ...input, householdId: undefined, periods }))),
+    shape: 'typed',
+    remarks: [],
+    series: [
+      {
+        id: newId(),
+        evidenceId,
+        name: input.name,
+        carrier: input.carrier,
+        role: input.role,
+        resolution: 'period',
+        from: periods[0]!.from,
+        to: periods.at(-1)!.to,
+        total: isTemperature ? sum / days.reduce((a, b) => a + b, 0) : sum,
+        periods,
+        present: periods.length,
+        expected: periods.length,
+        estimatedCount: periods.filter(({ quality }) => quality === 'estimated').length,
+      },
+    ],
+  };
+}

@@ -1,0 +1,2 @@
+/** Version of the application; a test holds it against package.json. */
+export const VERSION = '0.1.0';
