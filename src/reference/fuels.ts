@@ -1,4 +1,4 @@
-/** Energy in a litre or a cubic metre of fuel, and carbon per kWh. */
+/** Energy in a litre of oil or LPG, and what turns a gas meter's volume into energy. */
 import type { Reference, Value } from '../model/reference.ts';
 
 const FACTORS_2025 = 'UK Government GHG conversion factors for company reporting (DESNZ) 2025';
@@ -19,16 +19,4 @@ export const gasVolume: Reference['gasVolume'] = {
     'm³ per hundred ft³',
     'Constant used on gas bills; the exact one is 2.8316847',
   ),
-};
-
-/** Combustion of the fuel, or generation of the electricity, without what happens upstream. */
-export const carbonKgPerKWh: Reference['carbonKgPerKWh'] = {
-  electricity: read(
-    0.177,
-    'kg CO2e/kWh',
-    `${FACTORS_2025}: generation 0.17700; with transmission and distribution 0.19553`,
-  ),
-  gas: read(0.18296, 'kg CO2e/kWh', `${FACTORS_2025}: combustion, gross calorific value`),
-  oil: read(0.24677, 'kg CO2e/kWh', `${FACTORS_2025}: heating oil (kerosene), combustion, gross calorific value`),
-  lpg: read(0.2141, 'kg CO2e/kWh', `${FACTORS_2025}: LPG propane, combustion, gross calorific value`),
 };

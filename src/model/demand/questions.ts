@@ -1,0 +1,50 @@
+/** What the demand part asks or remarks, with the data that the sentence needs. The sentences are in `words`. */
+import type { Question } from '../appraisal/appraisal.ts';
+
+export type DemandQuestionCode =
+  /** Nothing typed and no record: a typical British home stands in. data: spaceKWh */
+  | 'demand-unknown'
+  /** Two ways differ by more than their errors explain. data: a, b, aKWh, bKWh, aErrorKWh, bErrorKWh, differenceKWh, likely (codes, commas between) */
+  | 'estimates-disagree'
+  /** The way the installer chose cannot be gone. data: way, reason */
+  | 'chosen-way-missing'
+  /** Heat that no meter sees. data: kind */
+  | 'other-heat'
+  /** Whole-house electricity: the daily base is other electricity and hot water together. data: baseKWh, waterKWh */
+  | 'whole-house-meter'
+  /** data: share (0 to 1), count */
+  | 'estimated-readings'
+  /** Periods with less than no use, or with no days, were left out. data: count */
+  | 'periods-left-out'
+  /** The record does not rise when it gets colder. data: carrier, r2 */
+  | 'no-heating-in-record'
+  /** The line explains little of the record. data: r2, cvRmse */
+  | 'record-scatter'
+  /** The typical year stands in for the weather of the record. data: region, days */
+  | 'typical-weather-stands-in'
+  /** Use that neither hot water nor cooking explains. data: leftoverKWh, baseKWh, waterKWh */
+  | 'base-unexplained'
+  /** The record's daily base is less than the hot water of so many people. data: baseHeatKWh, predictedKWh, people */
+  | 'base-below-hot-water'
+  /** Use known only as a total over a span. data: days, deliveries */
+  | 'total-only'
+  /** data: heatLossKW */
+  | 'heat-loss-zero'
+  /** data: heatLossWPerK, floorAreaM2 (0 unknown), wattsPerKM2 (0 unknown) */
+  | 'heat-loss-unlikely'
+  /** data: roomC, designOutdoorC */
+  | 'room-below-design'
+  /** No design temperature typed; one was taken from the table. data: place, rule, outdoorC */
+  | 'design-temperature-assumed'
+  /** data: efficiency */
+  | 'efficiency-above-one';
+
+/** A question of the demand part. */
+export function ask(
+  code: DemandQuestionCode,
+  weight: Question['weight'],
+  data: Question['data'],
+  field?: string,
+): Question {
+  return { code, weight, stage: 'heat', ...(field === undefined ? {} : { field }), data };
+}
