@@ -1,4 +1,5 @@
 import { findSideBySide } from '../../../model/appraisal/beside.ts';
+import { civilDateOf } from '../../../model/calendar/instant.ts';
 import { longDate, spokenPounds } from '../../../words/numbers.ts';
 import type { WalkInput, WalkPage } from '../page.ts';
 
@@ -20,7 +21,7 @@ export function nextPage({ household, appraisal, promises, settings, today }: Wa
   return {
     name: 'next',
     sentence: latest
-      ? `We have put it in writing: about ${spokenPounds(latest.heatPumpPence)} a year, promise ${latest.number} of ${longDate(latest.madeOn.slice(0, 10))}.`
+      ? `We have put it in writing: about ${spokenPounds(latest.heatPumpPence)} a year, promise ${latest.number} of ${longDate(civilDateOf(latest.madeOn, household.zone))}.`
       : 'Nothing is promised yet. If you agree, we put these figures in writing.',
     say: latest
       ? `It says ${spokenPounds(latest.lowPence)} to ${spokenPounds(latest.highPence)} in 8 years out of 10. It never changes afterwards.`

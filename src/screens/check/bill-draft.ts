@@ -1,0 +1,100 @@
+/** A bill as it is being typed, and the input of a check that it makes once it is whole. */
+
+import type { BillCheckInput } from '../../model/appraisal/promise.ts';
+import { daysBetween, isCivilDay } from '../../model/calendar/civil.ts';
+import type { Series } from '../../model/evidence/evidence.ts';
+import type { CivilDate } from '../../model/tariff/tariff.ts';
+import { degreeDaysFromMeans } from '../../model/weather/degree-days.ts';
+import { dayAfter, dayBefore, daysOf, type KnownBill } from './bills.ts';
+
+export interface BillDraft {
+  readonly promiseId: string;
+  readonly from: string;
+  readonly lastDay: string;
+  readonly kWh: number | undefined;
+  readonly meter: 'heat-pump' | 'whole-house';
+  readonly otherKWh: number | undefined;
+  readonly pencePerKWh: number | undefined;
+  readonly totalPounds: number | undefined;
+  readonly readings: 'actual' | 'estimated' | 'unknown';
+}
+
+export const emptyDraft = (promiseId: string): BillDraft => ({
+  promiseId,
+  from: '',
+  lastDay: '',
+  kWh: undefined,
+  meter: 'heat-pump',
+  otherKWh: undefined,
+  pencePerKWh: undefined,
+  totalPounds: undefined,
+  readings: 'actual',
+});
+
+/** Takes over what a bill of the evidence says; what it does not say is left to be typed. */
+export function draftOfBill(draft: BillDraft, { period, meter }: KnownBill): BillDraft {
+  const { costPence, kWh } = period;
+  return {
+    ...draft,
+    from: period.from,
+    lastDay: dayBefore(period.to),
+    kWh,
+    meter,
+    totalPounds: costPence === undefined || meter === 'whole-house' ? undefined : costPence / 100,
+    pencePerKWh:
+      draft.pencePerKWh ?? (costPence !== undefined && kWh > 0 ? Number((costPence / kWh).toFixed(2)) : undefined),
+    readings: period.quality === 'estimated' ? 'estimated' : period.quality === 'unknown' ? 'unknown' : 'actual',
+  };
+}
+
+export type DraftResult =
+  | { readonly kind: 'whole'; readonly input: BillCheckInput; readonly weather: Series | null }
+  | { readonly kind: 'wanting'; readonly sentence: string };
+
+const isDate = (text: string): text is CivilDate => {
+  const found = /^(\d{4})-(\d{2})-(\d{2})$/.exec(text);
+  return found !== null && isCivilDay(Number(found[1]), Number(found[2]), Number(found[3]));
+};
+const wanting = (sentence: string): DraftResult => ({ kind: 'wanting', sentence });
+
+/** Degree days [K day] of the bill's days from the household's own weather, where it covers every one of them. */
+function ownDegreeDays(series: readonly Series[], from: CivilDate, to: CivilDate, baseC: number) {
+  for (const one of series.filter(({ carrier }) => carrier === 'outdoor-temperature')) {
+    const days = daysOf(one, from, to);
+    if (days) return { weather: one, degreeDays: degreeDaysFromMeans(days, baseC) };
+  }
+  return null;
+}
+
+export function finishDraft(draft: BillDraft, series: readonly Series[], baseC: number): DraftResult {
+  const { from, lastDay, kWh, meter, otherKWh, pencePerKWh, totalPounds } = draft;
+  if (!isDate(from) || !isDate(lastDay)) return wanting('Type the first and the last day of the bill.');
+  const to = dayAfter(lastDay);
+  const days = daysBetween(from, to);
+  if (days <= 0) return wanting('The last day is before the first day.');
+  if (days > 731) return wanting('The bill is longer than two years. Check its days.');
+  if (kWh === undefined) return wanting('Type the units of the bill in kWh.');
+  if (pencePerKWh === undefined) return wanting('Type the price of a unit in pence, VAT included.');
+  if (meter === 'whole-house' && otherKWh === undefined) {
+    return wanting('Type how many units of the bill went into other things than heating and hot water.');
+  }
+  const other = meter === 'whole-house' ? otherKWh! : 0;
+  if (other > kWh) return wanting('The other electricity is more than the whole bill.');
+  const own = ownDegreeDays(series, from, to, baseC);
+  return {
+    kind: 'whole',
+    weather: own?.weather ?? null,
+    input: {
+      promiseId: draft.promiseId,
+      from,
+      to,
+      boughtKWh: kWh - other,
+      otherKWh: other,
+      meter,
+      pencePerKWh,
+      ...(totalPounds === undefined ? {} : { totalPence: totalPounds * 100 }),
+      ...(own ? { degreeDays: own.degreeDays } : {}),
+      readings: draft.readings,
+    },
+  };
+}

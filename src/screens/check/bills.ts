@@ -1,0 +1,49 @@
+/** Bills and readings among the evidence that can be held against a promise. */
+import { addDays, daysBetween } from '../../model/calendar/civil.ts';
+import type { EvidencePeriod, Series } from '../../model/evidence/evidence.ts';
+import type { CivilDate } from '../../model/tariff/tariff.ts';
+
+export interface KnownBill {
+  readonly key: string;
+  readonly series: Series;
+  readonly period: EvidencePeriod;
+  readonly meter: 'heat-pump' | 'whole-house';
+}
+
+const isBought = ({ carrier, role }: Series) =>
+  carrier === 'electricity' && (role === 'import' || role === 'heat-pump');
+const meterOf = ({ role }: Series) => (role === 'heat-pump' ? 'heat-pump' : 'whole-house');
+
+/** Electricity bills of the evidence that begin on or after the day of the promise, the newest first. */
+export function listBills(series: readonly Series[], promisedOn: CivilDate): KnownBill[] {
+  return series
+    .filter((one) => isBought(one) && one.periods !== undefined)
+    .flatMap((one) =>
+      one.periods!.map((period) => ({
+        key: `${one.id}|${period.from}|${period.to}`,
+        series: one,
+        period,
+        meter: meterOf(one),
+      })),
+    )
+    .filter(({ period }) => period.from >= promisedOn)
+    .toSorted((a, b) => b.period.from.localeCompare(a.period.from));
+}
+
+/** Electricity series read by the day or finer, which can be summed for any days they cover. */
+export const listMeters = (series: readonly Series[]): Series[] =>
+  series.filter((one) => isBought(one) && one.days !== undefined);
+
+/** Values of the days from `from` to `to` (exclusive), or null where a day is missing or outside the series. */
+export function daysOf(series: Series, from: CivilDate, to: CivilDate): number[] | null {
+  if (!series.days || daysBetween(from, to) <= 0) return null;
+  const start = daysBetween(series.days.first, from);
+  const count = daysBetween(from, to);
+  if (start < 0 || start + count > series.days.values.length) return null;
+  const values = series.days.values.slice(start, start + count);
+  return values.every((value) => value !== null) ? (values as number[]) : null;
+}
+
+/** The bill's last day is written on it; the model counts to the first day after. */
+export const dayAfter = (lastDay: CivilDate): CivilDate => addDays(lastDay, 1);
+export const dayBefore = (to: CivilDate): CivilDate => addDays(to, -1);

@@ -1,0 +1,38 @@
+/** A what-if over the open household: the sliders' state, and the appraisal that follows them. */
+import { useCallback, useDeferredValue, useMemo, useState } from 'react';
+import type { Appraisal, WhatIf } from '../../model/appraisal/appraisal.ts';
+import { appraise } from '../../model/appraisal/appraise.ts';
+import { reference } from '../../reference/index.ts';
+import { useHousehold } from '../household-context.tsx';
+import { isUnchanged, type Knob, listKnobs } from './knobs.ts';
+
+/** Enough for steady dots, few enough for one frame. */
+const DRAWS = 2000;
+
+export interface WhatIfState {
+  readonly whatIf: WhatIf;
+  readonly knobs: readonly Knob[];
+  /** The household as it is, or as the sliders have it. */
+  readonly appraisal: Appraisal;
+  readonly changed: boolean;
+  readonly turn: (knob: Knob, value: number) => void;
+  readonly reset: () => void;
+}
+
+export function useWhatIf(): WhatIfState {
+  const { household, series, today, appraisal } = useHousehold();
+  const [whatIf, setWhatIf] = useState<WhatIf>({});
+  // The slider moves at once; the charts follow in the same frame or, on a slow machine, in the next one.
+  const followed = useDeferredValue(whatIf);
+  const shown = useMemo(
+    () =>
+      isUnchanged(followed)
+        ? appraisal
+        : appraise({ household, series, reference, asOf: today, whatIf: followed, draws: DRAWS }),
+    [household, series, today, appraisal, followed],
+  );
+  const knobs = useMemo(() => listKnobs(household, appraisal), [household, appraisal]);
+  const turn = useCallback((knob: Knob, value: number) => setWhatIf((before) => knob.write(before, value)), []);
+  const reset = useCallback(() => setWhatIf({}), []);
+  return { whatIf, knobs, appraisal: shown, changed: !isUnchanged(whatIf), turn, reset };
+}

@@ -1,0 +1,22 @@
+import type { KnobName } from './knobs.ts';
+import type { WhatIfState } from './use-what-if.ts';
+import { WhatIfSlider } from './what-if-slider.tsx';
+import './what-if.css';
+
+/** The sliders in a row. `only` narrows them to those that help where they stand. */
+export function WhatIfRow(props: { readonly state: WhatIfState; readonly only?: readonly KnobName[] }) {
+  const { knobs, whatIf, turn, reset, changed } = props.state;
+  const shown = props.only ? knobs.filter((knob) => props.only?.includes(knob.name)) : knobs;
+  return (
+    <fieldset className="what-if">
+      <legend className="unseen">What if</legend>
+      {shown.map((knob) => (
+        <WhatIfSlider key={knob.name} knob={knob} whatIf={whatIf} onTurn={turn} />
+      ))}
+      <button type="button" className="plain what-if-reset" disabled={!changed} onClick={reset}>
+        As it is
+        <span className="unseen">: takes every what-if back</span>
+      </button>
+    </fieldset>
+  );
+}

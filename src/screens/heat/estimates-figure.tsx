@@ -1,0 +1,85 @@
+import { ChartFigure } from '../../charts/figure.tsx';
+import type { Demand } from '../../model/appraisal/appraisal.ts';
+import { exactKWh, spokenCount } from '../../words/numbers.ts';
+import { useHousehold } from '../household-context.tsx';
+import type { RangeRow } from '../shared/ranges/layout.ts';
+import { RangesPicture } from '../shared/ranges/picture.tsx';
+import { WAY_NEEDS, WAY_WORDS } from './way-words.ts';
+
+/** 10 and 90 % points of a normal distribution, in standard errors. */
+const NORMAL_90 = 1.2816;
+
+/** Heat for rooms a year, one row for each way it can be worked out, and what the sums rest on. */
+export function estimateRows(demand: Demand): RangeRow[] {
+  const rows = demand.estimates.map((estimate): RangeRow => {
+    const low = Math.max(0, estimate.spaceKWh - NORMAL_90 * estimate.spaceErrorKWh);
+    const high = estimate.spaceKWh + NORMAL_90 * estimate.spaceErrorKWh;
+    return {
+      name: `From ${WAY_WORDS[estimate.way]}`,
+      kind: 'beside',
+      grade: estimate.grade,
+      low,
+      middle: estimate.spaceKWh,
+      high,
+      label: spokenCount(estimate.spaceKWh),
+      range: `${spokenCount(low)} to ${spokenCount(high)}`,
+    };
+  });
+  const { value, low, high, grade } = demand.space;
+  return [
+    ...rows,
+    {
+      name: 'What the sums rest on',
+      kind: 'ours',
+      grade,
+      low: Math.max(0, low),
+      middle: value,
+      high,
+      label: spokenCount(value),
+      range: `${spokenCount(Math.max(0, low))} to ${spokenCount(high)}`,
+    },
+  ];
+}
+
+export function EstimatesFigure() {
+  const { appraisal, openWorking } = useHousehold();
+  const { demand } = appraisal;
+  const rows = estimateRows(demand);
+  return (
+    <>
+      <ChartFigure
+        name="Heat for the rooms"
+        sentence={`Heat for the rooms, units a year, worked out ${demand.estimates.length === 1 ? 'one way' : `${demand.estimates.length} ways`}. We are not sure: each band holds 8 cases in 10.`}
+        picture={<RangesPicture rows={rows} tickLabel={spokenCount} smallestStep={500} />}
+        table={{
+          caption: 'Heat for the rooms in a typical year. 8 cases in 10 lie between low and high.',
+          columns: [
+            { name: 'Way' },
+            { name: 'Most likely', number: true },
+            { name: 'Low', number: true },
+            { name: 'High', number: true },
+          ],
+          rows: rows.map((row) => ({
+            cells: [row.name, exactKWh(row.middle), exactKWh(row.low), exactKWh(row.high)],
+            ours: row.kind === 'ours',
+          })),
+        }}
+      />
+      <ul className="ways">
+        {demand.estimates.map((estimate) => (
+          <li key={estimate.way}>
+            From {WAY_WORDS[estimate.way]}:{' '}
+            <button type="button" className="figure-link" onClick={() => openWorking(estimate.working)}>
+              {spokenCount(estimate.spaceKWh)} units
+            </button>
+          </li>
+        ))}
+        {demand.missing.map(({ way }) => (
+          <li key={way} className="quiet">
+            From {WAY_WORDS[way]}: {WAY_NEEDS[way]}
+          </li>
+        ))}
+      </ul>
+    </>
+  );
+}

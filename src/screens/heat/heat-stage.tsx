@@ -1,0 +1,32 @@
+/** How much heat the home needs: up to four estimates side by side, and what they rest on. */
+import { useHousehold } from '../household-context.tsx';
+import { QuestionList } from '../shared/question-list.tsx';
+import { StageHead } from '../shared/stage-head.tsx';
+import { EstimatesFigure } from './estimates-figure.tsx';
+import { HeatFields } from './heat-fields.tsx';
+import { HomeFields } from './home-fields.tsx';
+import { PresentFields } from './present-fields.tsx';
+import { RestOn } from './rest-on.tsx';
+import { SignatureFigure } from './signature-figure.tsx';
+import { useHeatVoice } from './use-heat-voice.ts';
+import { WaterFields } from './water-fields.tsx';
+
+export function HeatStage() {
+  const { appraisal } = useHousehold();
+  const voice = useHeatVoice();
+  return (
+    <>
+      <StageHead sentence={voice.sentence} figures={voice.figures}>
+        {voice.remainder}
+      </StageHead>
+      <EstimatesFigure />
+      <RestOn />
+      <QuestionList stage="heat" />
+      <HomeFields />
+      <HeatFields />
+      <PresentFields />
+      <WaterFields />
+      {appraisal.demand.signature ? <SignatureFigure signature={appraisal.demand.signature} /> : null}
+    </>
+  );
+}

@@ -1,0 +1,100 @@
+import { AgeBand, HomeKind } from '../../model/household/household.ts';
+import { reference } from '../../reference/index.ts';
+import { useHousehold } from '../household-context.tsx';
+import { ChoiceField } from '../shared/choice-field.tsx';
+import { typeGiven } from '../shared/given.ts';
+import { GivenField } from '../shared/given-field.tsx';
+import { patchSection } from '../shared/patch.ts';
+import { TextField } from '../shared/text-field.tsx';
+import { fallbackFor } from './fallbacks.ts';
+
+const KIND_WORDS: { readonly [kind in HomeKind]: string } = {
+  detached: 'detached house',
+  semi: 'semi-detached house',
+  terrace: 'terraced house',
+  bungalow: 'bungalow',
+  flat: 'flat',
+  other: 'something else',
+};
+
+/** The home and the people in it. */
+export function HomeFields() {
+  const { household, appraisal, today, change } = useHousehold();
+  const { home } = household;
+  return (
+    <section>
+      <h3>The home</h3>
+      <div className="fields">
+        <TextField
+          label="Name of the home"
+          value={household.name}
+          maxLength={120}
+          refusal={household.name.trim() === '' ? 'A home needs a name.' : null}
+          onChange={(name) => change((before) => ({ ...before, name }))}
+        />
+        <TextField
+          label="Job number"
+          value={household.jobNumber ?? ''}
+          maxLength={60}
+          note="Your own number, if you keep one."
+          onChange={(jobNumber) => change((before) => withText(before, 'jobNumber', jobNumber))}
+        />
+        <TextField
+          label="Postcode"
+          value={home.postcode ?? ''}
+          maxLength={10}
+          note={`Weather of: ${appraisal.climate.regionName}. The first part is enough.`}
+          onChange={(postcode) => change(patchSection('home', { postcode: postcode === '' ? undefined : postcode }))}
+        />
+        <ChoiceField
+          label="Region for the weather"
+          value={home.regionId === undefined ? undefined : String(home.regionId)}
+          emptyLabel="from the postcode"
+          choices={reference.regions.map(({ id, name }) => ({ value: String(id), label: name }))}
+          onChange={(id) => change(patchSection('home', { regionId: id === undefined ? undefined : Number(id) }))}
+        />
+        <ChoiceField
+          label="Kind of home"
+          value={home.kind}
+          emptyLabel="not said"
+          choices={HomeKind.options.map((value) => ({ value, label: KIND_WORDS[value] }))}
+          onChange={(kind) => change(patchSection('home', { kind }))}
+        />
+        <ChoiceField
+          label="Built"
+          value={home.ageBand?.value}
+          emptyLabel="not said"
+          choices={AgeBand.options.map((value) => ({ value, label: value }))}
+          note={home.ageBand?.origin}
+          onChange={(band) =>
+            change(
+              patchSection('home', { ageBand: band === undefined ? undefined : typeGiven(band, home.ageBand, today) }),
+            )
+          }
+        />
+        <GivenField
+          label="Floor area"
+          given={home.floorAreaM2}
+          limits={{ min: 10, max: 5000, unit: 'm²', why: 'A home smaller than a garage is not meant, surely.' }}
+          today={today}
+          fallback={fallbackFor('floorAreaM2', household, appraisal)}
+          onChange={(floorAreaM2) => change(patchSection('home', { floorAreaM2 }))}
+        />
+        <GivenField
+          label="People"
+          given={home.people}
+          limits={{ min: 1, max: 30, whole: true, unit: '' }}
+          today={today}
+          fallback={fallbackFor('people', household, appraisal)}
+          onChange={(people) => change(patchSection('home', { people }))}
+        />
+      </div>
+    </section>
+  );
+}
+
+type WithText = { jobNumber?: string | undefined; notes?: string | undefined };
+function withText<H extends WithText>(household: H, field: keyof WithText, text: string): H {
+  const { [field]: _before, ...rest } = household;
+  return (text === '' ? rest : { ...rest, [field]: text }) as H;
+}

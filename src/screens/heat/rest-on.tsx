@@ -1,0 +1,25 @@
+import type { DemandChoice } from '../../model/household/household.ts';
+import { useHousehold } from '../household-context.tsx';
+import { PickField } from '../shared/choice-field.tsx';
+import { patchSection } from '../shared/patch.ts';
+import { WAY_WORDS } from './way-words.ts';
+
+/** Which estimate the comparison rests on; only ways that could be gone are offered. */
+export function RestOn() {
+  const { household, appraisal, change } = useHousehold();
+  const { demand } = appraisal;
+  const ways = demand.estimates.map((estimate) => estimate.way);
+  const options: DemandChoice[] = ways.length > 1 ? ['together', ...ways] : ways;
+  if (options.length < 2) return null;
+  return (
+    <PickField
+      label="The sums rest on"
+      value={demand.chosen}
+      choices={options.map((value) => ({ value, label: value === 'together' ? 'all together' : WAY_WORDS[value] }))}
+      note={demand.chosen === 'together' ? 'Each counts for as much as it is sure of.' : 'One alone, chosen by you.'}
+      onChange={(use) =>
+        change(patchSection('heat', { use: use === 'together' && !household.heat.use ? undefined : use }))
+      }
+    />
+  );
+}

@@ -1,0 +1,71 @@
+import { ChartFigure } from '../../charts/figure.tsx';
+import type { MachineResult } from '../../model/appraisal/appraisal.ts';
+import { counted, factor } from '../../words/numbers.ts';
+import { useHousehold } from '../household-context.tsx';
+import type { RangeRow } from '../shared/ranges/layout.ts';
+import { RangesPicture } from '../shared/ranges/picture.tsx';
+
+export function factorRows(machine: MachineResult): RangeRow[] {
+  const { whole, fieldSpread } = machine;
+  const range = (low: number, high: number) => `${factor(low)} to ${factor(high)}`;
+  return [
+    {
+      name: 'This machine, all counted',
+      kind: 'ours',
+      grade: whole.grade,
+      low: whole.low,
+      middle: whole.value,
+      high: whole.high,
+      label: factor(whole.value),
+      range: range(whole.low, whole.high),
+    },
+    {
+      name: 'Measured in other homes',
+      kind: 'beside',
+      grade: 'measured',
+      low: fieldSpread.low,
+      middle: fieldSpread.middle,
+      high: fieldSpread.high,
+      label: factor(fieldSpread.middle),
+      range: range(fieldSpread.low, fieldSpread.high),
+    },
+  ];
+}
+
+function factorSentence(machine: MachineResult): string {
+  const { whole, fieldSpread, source } = machine;
+  const kind = source === 'ground' ? 'ground-source' : 'air-source';
+  const others = `8 in 10 ${kind} systems measured in Britain`;
+  if (whole.value > fieldSpread.high) return `This figure is better than ${others}. Ask what makes it so.`;
+  if (whole.value < fieldSpread.low) return `This figure is worse than ${others}. Ask what makes it so.`;
+  return `This figure lies where ${others} were found.`;
+}
+
+/** The figure of this machine inside what was measured elsewhere. */
+export function FactorFigure() {
+  const { machine } = useHousehold().appraisal;
+  const rows = factorRows(machine);
+  const { fieldSpread } = machine;
+  const homes = fieldSpread.count === undefined ? '' : `, ${counted(fieldSpread.count, 'home')}`;
+  return (
+    <ChartFigure
+      name="Seasonal factor beside field trials"
+      sentence={factorSentence(machine)}
+      picture={<RangesPicture rows={rows} tickLabel={(value) => factor(value)} smallestStep={0.5} />}
+      note={`Units of heat for each unit bought, over a year, at ${fieldSpread.boundary}${homes}. Source: ${fieldSpread.source}.`}
+      table={{
+        caption: `Seasonal factor at ${fieldSpread.boundary}. 8 cases in 10 lie between low and high.`,
+        columns: [
+          { name: 'What' },
+          { name: 'Most likely', number: true },
+          { name: 'Low', number: true },
+          { name: 'High', number: true },
+        ],
+        rows: rows.map((row) => ({
+          cells: [row.name, ...[row.middle, row.low, row.high].map((value) => value.toFixed(2))],
+          ours: row.kind === 'ours',
+        })),
+      }}
+    />
+  );
+}

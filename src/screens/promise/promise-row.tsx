@@ -1,0 +1,87 @@
+import { useState } from 'react';
+import type { PromiseSummary } from '../../desk/contract.ts';
+import { civilDateOf } from '../../model/calendar/instant.ts';
+import { longDate, poundsRange, spokenPounds } from '../../words/numbers.ts';
+import { call, saveFile } from '../desk.ts';
+import { useHousehold } from '../household-context.tsx';
+import { describeFailure } from '../state/describe-failure.ts';
+import { sayChanges } from './since-made.ts';
+import { usePromise } from './use-promise.ts';
+
+type Format = 'pdf' | 'html' | 'csv';
+const FORMATS: readonly (readonly [Format, string])[] = [
+  ['pdf', 'Leave-behind as PDF'],
+  ['html', 'as a page'],
+  ['csv', 'figures as CSV'],
+];
+
+/** One kept promise: what it says, what has moved since, and its papers. */
+export function PromiseRow(props: { readonly summary: PromiseSummary; readonly newest: boolean }) {
+  const { summary, newest } = props;
+  const { household, appraisal, series, say, openWorking } = useHousehold();
+  const read = usePromise(summary.id);
+  const [busy, setBusy] = useState<Format | null>(null);
+  const [failure, setFailure] = useState<string | null>(null);
+
+  const print = async (format: Format) => {
+    setBusy(format);
+    setFailure(null);
+    try {
+      const file = await call('promise.print', { promiseId: summary.id, format });
+      if (await saveFile(file)) say(`${file.fileName} is saved.`);
+    } catch (reason) {
+      setFailure(describeFailure(reason));
+    } finally {
+      setBusy(null);
+    }
+  };
+
+  const range = poundsRange(summary.lowPence, summary.highPence);
+  const pump = read.kind === 'read' ? read.promise.appraisal.systems.find(({ id }) => id === 'heat-pump') : undefined;
+  return (
+    <li className="promise">
+      <div className="promise-head">
+        <h4>
+          Promise {summary.number} · {longDate(civilDateOf(summary.madeOn, household.zone))}
+        </h4>
+        <p>
+          {pump ? (
+            <button type="button" className="figure-link strong" onClick={() => openWorking(pump.cost.working)}>
+              {spokenPounds(summary.heatPumpPence)}
+            </button>
+          ) : (
+            <span className="strong">{spokenPounds(summary.heatPumpPence)}</span>
+          )}{' '}
+          a year, {range} in 8 years out of 10
+        </p>
+      </div>
+      {summary.note ? <p className="promise-note">{summary.note}</p> : null}
+      <p className="quiet small">
+        {read.kind === 'read'
+          ? sayChanges(read.promise, { appraisal, series })
+          : read.kind === 'failed'
+            ? read.sentence
+            : 'Reading the promise …'}
+      </p>
+      <div className="actions">
+        {FORMATS.map(([format, label]) => (
+          <button
+            key={format}
+            type="button"
+            className={newest && format === 'pdf' ? 'main' : undefined}
+            disabled={busy !== null}
+            onClick={() => print(format)}
+          >
+            {busy === format ? 'Writing …' : label}
+            <span className="unseen">, promise {summary.number}</span>
+          </button>
+        ))}
+      </div>
+      {failure === null ? null : (
+        <p className="refusal" role="alert">
+          {failure}
+        </p>
+      )}
+    </li>
+  );
+}

@@ -1,0 +1,44 @@
+/** What is different now from what a promise was made with, in one line. */
+import type { Appraisal } from '../../model/appraisal/appraisal.ts';
+import { findSideBySide } from '../../model/appraisal/beside.ts';
+import type { KeptPromise } from '../../model/appraisal/promise.ts';
+import type { Series } from '../../model/evidence/evidence.ts';
+import { factor, listed, pence, spokenCount, spokenPounds } from '../../words/numbers.ts';
+
+interface Now {
+  readonly appraisal: Appraisal;
+  readonly series: readonly Series[];
+}
+
+/** Each thing that differs where it would be seen, as it was and as it is. */
+export function listChanges(promise: KeptPromise, now: Now): string[] {
+  const was = promise.appraisal;
+  const is = now.appraisal;
+  const changes: string[] = [];
+  const compare = (name: string, before: string, after: string) => {
+    if (before !== after) changes.push(`${name} ${before} then, ${after} now`);
+  };
+  compare('electricity', pence(was.prices.electricityPencePerKWh), pence(is.prices.electricityPencePerKWh));
+  compare('gas', pence(was.prices.gasPencePerKWh), pence(is.prices.gasPencePerKWh));
+  compare('heat', `${spokenCount(was.demand.total.value)} kWh`, `${spokenCount(is.demand.total.value)} kWh`);
+  compare('factor', factor(was.machine.whole.value), factor(is.machine.whole.value));
+  compare('records', String(promise.evidence.length), String(now.series.length));
+  compare('model', was.modelVersion, is.modelVersion);
+  return changes;
+}
+
+export function sayChanges(promise: KeptPromise, now: Now): string {
+  const changes = listChanges(promise, now);
+  const before = spokenPounds(findSideBySide(promise.appraisal).pump.cost.value);
+  const after = spokenPounds(findSideBySide(now.appraisal).pump.cost.value);
+  if (changes.length === 0) {
+    return before === after
+      ? 'Nothing has changed since it was made.'
+      : `The same sums say about ${after} a year now, since the day of the reckoning moved on.`;
+  }
+  const cost =
+    before === after
+      ? `The cost comes out the same, about ${after} a year.`
+      : `Today it would be about ${after} a year.`;
+  return `Since it was made: ${listed(changes)}. ${cost}`;
+}

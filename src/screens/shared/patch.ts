@@ -1,0 +1,15 @@
+import type { Household } from '../../model/household/household.ts';
+
+type Section = 'home' | 'present' | 'heat' | 'hotWater' | 'machine' | 'prices' | 'purchase';
+
+/** A change to one section of the household; a field set to undefined is taken out, since absent is not zero. */
+export function patchSection<S extends Section>(
+  section: S,
+  part: Partial<Household[S]>,
+): (household: Household) => Household {
+  return (household) => {
+    const merged: Record<string, unknown> = { ...household[section], ...part };
+    const kept = Object.fromEntries(Object.entries(merged).filter(([, value]) => value !== undefined));
+    return { ...household, [section]: kept as Household[S] };
+  };
+}
