@@ -31,7 +31,10 @@ export const BillCheckInput = z.object({
   otherKWh: z.number().min(0),
   meter: z.enum(['heat-pump', 'whole-house']),
   pencePerKWh: z.number().min(0),
-  /** What the bill's units and service cost together for heating, if the bill says it otherwise than units × price. */
+  /**
+   * What the bill charges for those units together, if it says it otherwise than units × price. Standing charge and
+   * yearly service stay out on both sides: the household pays the one anyway, and the other is not on this bill.
+   */
   totalPence: z.number().optional(),
   /** Degree days of those days to the promise's base temperature, if the household's own weather gives them. */
   degreeDays: z.number().min(0).optional(),
@@ -40,26 +43,36 @@ export const BillCheckInput = z.object({
 export type BillCheckInput = z.infer<typeof BillCheckInput>;
 
 export const BillCheckPart = z.object({
-  /** "days", "price", "weather", "rest". */
+  /**
+   * "days": these days of the year against an equal share of the year; "price"; "weather", absent where no weather of
+   * the bill's days is known; "rest": heat used, hot water, efficiency and other electricity, which a bill cannot tell apart.
+   */
   cause: z.string(),
   pence: z.number(),
   grade: Grade,
   working: Working,
 });
+export type BillCheckPart = z.infer<typeof BillCheckPart>;
+
 export const BillCheck = z.object({
   id: z.string(),
   promiseId: z.string(),
   madeOn: z.string(),
   input: BillCheckInput,
-  /** What the promise says for exactly those calendar days at its own prices and typical weather. */
+  /** An equal share of the promised year's units for as many days: what somebody expects who divides the year. */
   promisedPence: z.number(),
-  /** The same put right for the actual price and weather, with its 10 and 90 % points. */
+  /** What the promise says for exactly those calendar days at its own prices and typical weather; promised + "days". */
+  seasonPence: z.number().optional(),
+  /** Units for exactly those days: as promised, and as expected in the weather that came (the same where it is unknown). */
+  promisedKWh: z.number().optional(),
+  expectedKWh: z.number().optional(),
+  /** The promise for exactly those days put right for the actual price and weather, with its 10 and 90 % points. */
   expected: z.object({ value: z.number(), low: z.number(), high: z.number() }),
   actualPence: z.number(),
   verdict: z.enum(['inside', 'above', 'below']),
   /** Sum to actual − promised, exactly. */
   parts: z.array(BillCheckPart),
-  /** Codes of what to read or ask next. */
+  /** Codes of what to read or ask next; `NextStep` in `bill-gap/next-steps.ts` lists them. */
   next: z.array(z.string()),
 });
 export type BillCheck = z.infer<typeof BillCheck>;

@@ -5,14 +5,13 @@
  */
 export function pennyParts(parts: readonly number[], totalPence: number): number[] {
   if (!Number.isInteger(totalPence)) throw new RangeError(`${totalPence} is not a whole number of pence`);
-  if (parts.length === 0) return [];
   const whole = parts.map(Math.floor);
   const left = totalPence - whole.reduce((sum, pence) => sum + pence, 0);
+  if (Math.abs(left) > parts.length) throw new RangeError(`parts that miss ${totalPence} by ${left} pence`);
   const byLoss = parts.map((part, place) => ({ place, loss: part - whole[place]! })).sort((a, b) => b.loss - a.loss);
   const step = Math.sign(left);
   for (let i = 0; i < Math.abs(left); i++) {
-    const order = step > 0 ? i % parts.length : parts.length - 1 - (i % parts.length);
-    whole[byLoss[order]!.place]! += step;
+    whole[byLoss[step > 0 ? i : parts.length - 1 - i]!.place]! += step;
   }
   return whole.map((pence) => pence + 0);
 }

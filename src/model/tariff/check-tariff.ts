@@ -1,7 +1,7 @@
 /** What is wrong with a tariff, as data: hours without a price or with two, versions out of order, odd prices. */
 import { WEEKDAYS } from '../calendar/civil.ts';
 import { bandNames, clockTimeOf, MINUTES_PER_DAY, minuteOf } from './band-times.ts';
-import { withVat } from './price.ts';
+import { inclVat } from './price.ts';
 import type { Tariff, TariffBand, TariffVersion } from './tariff.ts';
 
 /**
@@ -158,14 +158,14 @@ function priceFaults(tariff: Tariff, version: TariffVersion, place: number): Tar
     faults.push({ code, weight: 'question', version: place, data });
   const { low, high } = USUAL_PENCE[tariff.fuel];
   for (const { name, pencePerKWh } of version.bands) {
-    const pence = withVat(version, pencePerKWh);
+    const pence = inclVat(version, pencePerKWh);
     if (pence < low || pence > high) question('price-unusual', { name, pence, low, high });
   }
   if (version.standingPencePerDay < 0) {
     const data = { pence: version.standingPencePerDay };
     faults.push({ code: 'standing-negative', weight: 'refusal', version: place, data });
   }
-  const standing = withVat(version, version.standingPencePerDay);
+  const standing = inclVat(version, version.standingPencePerDay);
   if (standing > USUAL_STANDING_HIGH_PENCE) {
     question('standing-unusual', { pence: standing, high: USUAL_STANDING_HIGH_PENCE });
   }

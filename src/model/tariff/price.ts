@@ -1,5 +1,6 @@
 /** The price of every half-hour of a year, from one version of a tariff. */
 import type { YearSlots } from '../calendar/zone.ts';
+import { withoutVat, withVat } from '../units/money.ts';
 import { bandAt, clockTimeOf } from './band-times.ts';
 import type { CivilDate, Tariff, TariffVersion } from './tariff.ts';
 
@@ -25,18 +26,18 @@ export function versionOn(tariff: Tariff, date: CivilDate): TariffVersion {
 }
 
 /** A price of the version with its VAT in it [pence]: p × (1 + rate) where the version's prices leave VAT out. */
-export function withVat(version: TariffVersion, pence: number): number {
-  return version.vat.included ? pence : pence * (1 + version.vat.rate);
+export function inclVat(version: TariffVersion, pence: number): number {
+  return version.vat.included ? pence : withVat(pence, version.vat.rate);
 }
 
 /** A price of the version without VAT [pence]: p / (1 + rate) where the version's prices have VAT in them. */
-export function withoutVat(version: TariffVersion, pence: number): number {
-  return version.vat.included ? pence / (1 + version.vat.rate) : pence;
+export function exclVat(version: TariffVersion, pence: number): number {
+  return version.vat.included ? withoutVat(pence, version.vat.rate) : pence;
 }
 
 /** Standing charge of one day, VAT included [pence/day]. */
 export function standingPencePerDayInclVat(version: TariffVersion): number {
-  return withVat(version, version.standingPencePerDay);
+  return inclVat(version, version.standingPencePerDay);
 }
 
 /**
@@ -54,7 +55,7 @@ export function rateBuckets(version: TariffVersion, slots: YearSlots): RateBucke
   if (kept) return kept;
   const buckets: RateBuckets = {
     names: version.bands.map((band) => band.name),
-    pencePerKWh: version.bands.map((band) => withVat(version, band.pencePerKWh)),
+    pencePerKWh: version.bands.map((band) => inclVat(version, band.pencePerKWh)),
     bucketOfSlot: sortSlots(version, slots),
   };
   ofVersion.set(slots, buckets);

@@ -1,7 +1,7 @@
 /** A bill worked out again, line by line, with a price change in the middle if there was one. */
 import { daysBetween } from '../calendar/civil.ts';
+import { roundToPenny } from '../units/money.ts';
 import { type BillSpan, type BillUse, cutByVersion, type SpanUse, sumReadings } from './bill-use.ts';
-import { roundPence } from './round-pence.ts';
 import type { CivilDate, Tariff } from './tariff.ts';
 
 export interface BillLine {
@@ -80,11 +80,11 @@ function linesOf({ version, from, to, days }: BillSpan, { kWh }: SpanUse): BillL
       quantity: kWh[i]!,
       unit: 'kWh',
       price: pencePerKWh,
-      pence: roundPence(kWh[i]! * pencePerKWh),
+      pence: roundToPenny(kWh[i]! * pencePerKWh),
     }),
   );
   const price = version.standingPencePerDay;
-  const pence = roundPence(days * price);
+  const pence = roundToPenny(days * price);
   return [...units, { kind: 'standing', name: `${days} days`, from, to, quantity: days, unit: 'day', price, pence }];
 }
 
@@ -99,7 +99,7 @@ function totals(spans: readonly BillSpan[], lines: readonly BillLine[]) {
   let netPence = 0;
   let vatPence = 0;
   for (const { rate, included, pence } of sumByRule.values()) {
-    const vat = roundPence(included ? (pence * rate) / (1 + rate) : pence * rate);
+    const vat = roundToPenny(included ? (pence * rate) / (1 + rate) : pence * rate);
     vatPence += vat;
     netPence += included ? pence - vat : pence;
   }

@@ -1,0 +1,25 @@
+/** What keeps a bill from being held against a promise, as data. */
+import type { BillCheckInput, KeptPromise } from '../appraisal/promise.ts';
+import { daysBetween } from '../calendar/civil.ts';
+
+export interface BillFault {
+  readonly code: 'bill-ends-before-it-begins' | 'bill-too-long' | 'bill-price-missing' | 'promise-without-heat-pump';
+  readonly data: { readonly [name: string]: string | number };
+}
+
+const MOST_DAYS = 1100;
+
+/** Faults of a bill and promise; with none, `checkBill` answers. */
+export function findBillFaults(promise: KeptPromise, bill: BillCheckInput): BillFault[] {
+  const faults: BillFault[] = [];
+  const days = daysBetween(bill.from, bill.to);
+  if (days <= 0) faults.push({ code: 'bill-ends-before-it-begins', data: { from: bill.from, to: bill.to } });
+  if (days > MOST_DAYS) faults.push({ code: 'bill-too-long', data: { days, most: MOST_DAYS } });
+  if (bill.pencePerKWh === 0 && bill.totalPence === undefined && bill.boughtKWh > 0) {
+    faults.push({ code: 'bill-price-missing', data: { boughtKWh: bill.boughtKWh } });
+  }
+  if (!promise.appraisal.systems.some(({ id }) => id === 'heat-pump')) {
+    faults.push({ code: 'promise-without-heat-pump', data: {} });
+  }
+  return faults;
+}

@@ -1,0 +1,120 @@
+/** The promise cut to the calendar days of a bill. */
+import type { SystemResult } from '../appraisal/appraisal.ts';
+import type { KeptPromise } from '../appraisal/promise.ts';
+import { daysInMonth, monthOf, toCivilDate, toDayNumber, yearOf } from '../calendar/civil.ts';
+import type { ClimateRegion } from '../reference.ts';
+import type { CivilDate } from '../tariff/tariff.ts';
+import { type TypicalYear, typicalYear } from '../weather/typical-year.ts';
+
+export interface PromisedDays {
+  readonly days: number;
+  /** Units for heating the rooms, and for everything else the heat pump does, kWh. */
+  readonly spaceKWh: number;
+  readonly otherKWh: number;
+  /** Their cost at the promise's own prices, pence. */
+  readonly pence: number;
+  /** An equal share of the year for as many days, pence. */
+  readonly equalSharePence: number;
+  /** Degree days of these days in the typical year, one a day. */
+  readonly degreeDays: Float64Array;
+  /** Units for the rooms by degree day, over the year. */
+  readonly kWhPerDegreeDay: number;
+  readonly yearPence: number;
+  /** Share of the year's units that heats rooms, 0 to 1. */
+  readonly spaceShare: number;
+}
+
+/** The heat pump of a promise. */
+export function heatPumpOf(promise: KeptPromise): SystemResult {
+  const found = promise.appraisal.systems.find(({ id }) => id === 'heat-pump');
+  if (!found) throw new RangeError('a promise without a heat pump');
+  return found;
+}
+
+/**
+ * Units [kWh] and their cost [pence] that a promise holds for the days from `from` to `to` (exclusive).
+ * Each month's units for the rooms go to its days by their degree days in the promise's own typical year, all other
+ * units in equal shares; the cost follows at the month's mean price. Whole calendar years give the yearly figures back.
+ */
+export function promisedDays(promise: KeptPromise, from: CivilDate, to: CivilDate): PromisedDays {
+  const { appraisal } = promise;
+  const pump = heatPumpOf(promise);
+  const { boughtKWh, unitsPence } = pump.monthly;
+  const spaceByMonth = appraisal.demand.monthlySpaceKWh.map((heat, m) =>
+    Math.min(boughtKWh[m]!, heat / pump.spaceEfficiency),
+  );
+  const yearKWh = sum(boughtKWh);
+  const yearPence = sum(unitsPence);
+  const first = toDayNumber(from);
+  const count = toDayNumber(to) - first;
+  const degreeDays = new Float64Array(count);
+  const yearOfDays = typicalDegreeDays(promise);
+  let spaceKWh = 0;
+  let otherKWh = 0;
+  let pence = 0;
+  let equalSharePence = 0;
+  for (let i = 0; i < count; i++) {
+    const date = toCivilDate(first + i);
+    const year = yearOfDays(yearOf(date));
+    const m = monthOf(date) - 1;
+    const monthDays = daysInMonth(yearOf(date), m + 1);
+    const own = year.byDay[first + i - toDayNumber(`${date.slice(0, 4)}-01-01`)]!;
+    const space = spaceByMonth[m]! * (year.byMonth[m]! > 0 ? own / year.byMonth[m]! : 1 / monthDays);
+    const other = (boughtKWh[m]! - spaceByMonth[m]!) / monthDays;
+    degreeDays[i] = own;
+    spaceKWh += space;
+    otherKWh += other;
+    pence += boughtKWh[m]! > 0 ? ((space + other) * unitsPence[m]!) / boughtKWh[m]! : unitsPence[m]! / monthDays;
+    equalSharePence += yearPence / year.byDay.length;
+  }
+  const yearSpaceKWh = sum(spaceByMonth);
+  const yearDegreeDays = sum(yearOfDays(yearOf(from)).byMonth);
+  return {
+    days: count,
+    spaceKWh,
+    otherKWh,
+    pence,
+    equalSharePence,
+    degreeDays,
+    kWhPerDegreeDay: yearDegreeDays > 0 ? yearSpaceKWh / yearDegreeDays : 0,
+    yearPence,
+    spaceShare: yearKWh > 0 ? yearSpaceKWh / yearKWh : 0,
+  };
+}
+
+interface DegreeDays {
+  readonly byDay: Float64Array;
+  readonly byMonth: readonly number[];
+}
+
+/** Degree days of the typical year to the promise's base temperature, for the length of any calendar year. */
+function typicalDegreeDays({ appraisal, household }: KeptPromise): (year: number) => DegreeDays {
+  const { climate, demand } = appraisal;
+  // The promise carries its own monthly temperatures, so that a later edition of the tables does not change it.
+  const region: ClimateRegion = {
+    id: climate.regionId,
+    name: climate.regionName,
+    monthlyMeanC: climate.monthlyMeanC,
+    latitudeN: 0,
+    heightM: 0,
+    source: climate.source,
+    provenance: 'computed',
+  };
+  const known = new Map<number, DegreeDays>();
+  return (year) => {
+    const found = known.get(year) ?? degreeDaysOf(typicalYear(region, year, household.zone), demand.baseC);
+    known.set(year, found);
+    return found;
+  };
+}
+
+function degreeDaysOf({ dailyMeanC, slots }: TypicalYear, baseC: number): DegreeDays {
+  const byDay = dailyMeanC.map((mean) => Math.max(0, baseC - mean));
+  const byMonth = new Array<number>(12).fill(0);
+  byDay.forEach((value, day) => {
+    byMonth[slots.month[slots.dayStart[day]!]!]! += value;
+  });
+  return { byDay, byMonth };
+}
+
+const sum = (values: readonly number[]) => values.reduce((total, value) => total + value, 0);
