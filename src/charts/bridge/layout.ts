@@ -40,7 +40,11 @@ export interface BridgeLayout {
 const HEIGHT = { desk: 420, table: 460, paper: 330 } as const;
 const SMALLEST_BAR = 2;
 
-export function layOutBridge(series: BridgeSeries, size: PictureSize, place: { width?: number; height?: number } = {}): BridgeLayout {
+export function layOutBridge(
+  series: BridgeSeries,
+  size: PictureSize,
+  place: { width?: number; height?: number } = {},
+): BridgeLayout {
   const { width, font } = measuresOf(size, place.width);
   const height = place.height ?? HEIGHT[size];
   const left = 8;
@@ -82,7 +86,9 @@ export function layOutBridge(series: BridgeSeries, size: PictureSize, place: { w
     baseY: y(0),
     namesY: Math.max(y(0), y(tight.low)) + font * 1.35,
     marks,
-    box: series.expected ? layOutBox(series.expected, at, marks, { step, thickness, font, lineHeight, left, top, floor: y(0) }) : null,
+    box: series.expected
+      ? layOutBox(series.expected, at, marks, { step, thickness, font, lineHeight, left, top, floor: y(0) })
+      : null,
   };
 }
 

@@ -28,7 +28,15 @@ function Painted({ layout }: { readonly layout: BridgeLayout }) {
       <line x1={left} x2={width - 8} y1={baseY} y2={baseY} stroke="var(--ink)" strokeWidth={1.5} />
       {box ? (
         <g data-part="expected">
-          <rect x={box.x} y={box.y} width={box.width} height={box.height} fill="none" stroke="var(--paper)" strokeWidth={4} />
+          <rect
+            x={box.x}
+            y={box.y}
+            width={box.width}
+            height={box.height}
+            fill="none"
+            stroke="var(--paper)"
+            strokeWidth={4}
+          />
           <rect
             x={box.x}
             y={box.y}
@@ -68,7 +76,14 @@ function Step({ mark, layout }: { readonly mark: BridgeMark; readonly layout: Br
         {...(step.grade === 'assumed' ? { strokeDasharray: '5 4' } : {})}
       />
       {mark.on ? (
-        <line x1={x + width} x2={mark.on.to} y1={mark.on.y} y2={mark.on.y} stroke="var(--quiet)" strokeDasharray="2 4" />
+        <line
+          x1={x + width}
+          x2={mark.on.to}
+          y1={mark.on.y}
+          y2={mark.on.y}
+          stroke="var(--quiet)"
+          strokeDasharray="2 4"
+        />
       ) : null}
       <text x={middle} y={mark.labelY} fontSize={font * 1.1} fontWeight={650} textAnchor="middle">
         {mark.label}

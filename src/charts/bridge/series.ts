@@ -30,7 +30,9 @@ const CAUSE_COLOURS: Readonly<Record<string, BridgeColour>> = {
 const colourOf = (cause: string, amount: number): BridgeColour =>
   CAUSE_COLOURS[cause] ?? (amount < 0 ? 'ground' : 'over');
 
-export function bridgeSeries(check: Pick<BillCheck, 'promisedPence' | 'actualPence' | 'parts' | 'expected'>): BridgeSeries {
+export function bridgeSeries(
+  check: Pick<BillCheck, 'promisedPence' | 'actualPence' | 'parts' | 'expected'>,
+): BridgeSeries {
   let at = check.promisedPence;
   const parts = check.parts.map((part): BridgeStep => {
     const from = at;
@@ -57,6 +59,7 @@ export function bridgeSeries(check: Pick<BillCheck, 'promisedPence' | 'actualPen
   const { low, high } = check.expected;
   return {
     steps: [end('Promised', 'promised', check.promisedPence), ...parts, end('Paid', 'paid', check.actualPence)],
-    expected: Number.isFinite(low) && Number.isFinite(high) ? { low: Math.min(low, high), high: Math.max(low, high) } : null,
+    expected:
+      Number.isFinite(low) && Number.isFinite(high) ? { low: Math.min(low, high), high: Math.max(low, high) } : null,
   };
 }

@@ -1,0 +1,106 @@
+/** A bill held against a promise: first whether it lies inside what was promised, then why it differs. */
+import type { BillCheck } from '../model/appraisal/promise.ts';
+import { poundsRange, spokenPounds } from './numbers.ts';
+
+/** Differences below a pound are not spoken of. */
+const NOTHING_PENCE = 100;
+
+type Verdict = Pick<BillCheck, 'verdict' | 'expected' | 'actualPence'>;
+
+/** First: inside, above or below what was promised for these very days, price and weather. */
+export function verdictSentence({ verdict, expected, actualPence }: Verdict): string {
+  if (!Number.isFinite(actualPence) || !Number.isFinite(expected.value)) return 'This bill cannot be judged yet.';
+  const range = poundsRange(expected.low, expected.high);
+  const bill = `The bill is ${spokenPounds(actualPence)}.`;
+  const fair = `For these days, this price and this weather the promise comes to ${range}.`;
+  if (verdict === 'inside') return `${bill} ${fair} The bill lies inside.`;
+  const edge = verdict === 'above' ? actualPence - expected.high : expected.low - actualPence;
+  const by = Math.abs(edge) < NOTHING_PENCE ? 'just' : spokenPounds(Math.abs(edge));
+  return `${bill} ${fair} The bill lies ${by} ${verdict} that.`;
+}
+
+/** Against the promise as it was written: "The bill is £212 above the promise." */
+export function differenceFromPromise({
+  actualPence,
+  promisedPence,
+}: Pick<BillCheck, 'actualPence' | 'promisedPence'>): string {
+  const difference = actualPence - promisedPence;
+  if (!Number.isFinite(difference)) return 'The bill and the promise cannot be compared yet.';
+  if (Math.abs(difference) < NOTHING_PENCE) return 'The bill is as promised.';
+  return `The bill is ${spokenPounds(Math.abs(difference))} ${difference > 0 ? 'above' : 'below'} the promise.`;
+}
+
+/** What stays when price and weather are put right. */
+export function leftOverSentence({ actualPence, expected, verdict }: Verdict): string {
+  const left = actualPence - expected.value;
+  if (!Number.isFinite(left)) return '';
+  if (Math.abs(left) < NOTHING_PENCE) return 'Put right for weather and price, nothing is left over.';
+  const inside = verdict === 'inside' ? 'That is inside what was promised.' : 'That is outside what was promised.';
+  return `Put right for weather and price, ${spokenPounds(Math.abs(left))} ${left > 0 ? 'too much' : 'too little'} is left over. ${inside}`;
+}
+
+/** The opening of the page: the difference, then what is left of it. */
+export function checkSentence(check: Verdict & Pick<BillCheck, 'promisedPence'>): string {
+  return `${differenceFromPromise(check)} ${leftOverSentence(check)}`.trim();
+}
+
+const CAUSES: Readonly<Record<string, { readonly up: string; readonly down: string }>> = {
+  days: { up: 'More days', down: 'Fewer days' },
+  price: { up: 'Dearer electricity', down: 'Cheaper electricity' },
+  'unit-price': { up: 'Dearer electricity', down: 'Cheaper electricity' },
+  weather: { up: 'Colder weather', down: 'Milder weather' },
+  when: { up: 'Used at dearer hours', down: 'Used at cheaper hours' },
+  'standing-charge': { up: 'Higher standing charge', down: 'Lower standing charge' },
+  'heat-used': { up: 'More heat used', down: 'Less heat used' },
+  'hot-water': { up: 'More hot water', down: 'Less hot water' },
+  efficiency: { up: 'Lower factor', down: 'Better factor' },
+  backup: { up: 'Backup heater', down: 'Backup heater' },
+  'other-electricity': { up: 'Other electricity', down: 'Other electricity' },
+  metering: { up: 'Estimated reading', down: 'Estimated reading' },
+  rest: { up: 'Heat used or factor', down: 'Heat used or factor' },
+};
+
+/** A cause as a short label, said by its direction: "Colder weather", "Cheaper electricity". */
+export function causeName(cause: string, pence: number): string {
+  const names = CAUSES[cause];
+  if (!names) return cause.replaceAll('-', ' ');
+  return pence < 0 ? names.down : names.up;
+}
+
+/** One step of the bridge: "Colder weather added about £58." */
+export function causeSentence(cause: string, pence: number): string {
+  const name = causeName(cause, pence);
+  if (!Number.isFinite(pence)) return `${name}: not known.`;
+  if (Math.abs(pence) < NOTHING_PENCE) return `${name} made no difference.`;
+  return `${name} ${pence > 0 ? 'added' : 'took away'} about ${spokenPounds(Math.abs(pence))}.`;
+}
+
+/** What cannot be told apart with what is known. */
+export function joinedSentence(): string {
+  return 'How much heat was used and how well the machine worked cannot be told apart with one meter. They are shown as one.';
+}
+
+const NEXT: Readonly<Record<string, string>> = {
+  'read-meter': 'Read the meter yourself on two days a week apart, at the same hour.',
+  'read-night': 'Read the meter at 22:00 and at 06:00 on one cold night.',
+  'ask-rooms': 'Ask whether a room is heated now that was not before, or kept warmer.',
+  'ask-people': 'Ask whether more people live here, or use more hot water.',
+  'ask-water': 'Ask whether more hot water is used than before.',
+  'check-backup': 'See how many hours the backup heater has run.',
+  'check-flow': 'Note the flow and return temperature after 30 minutes of running.',
+  'check-brine': 'Note the brine in and out after 30 minutes of running.',
+  'get-weather': 'Bring the outdoor temperatures of those days.',
+  'sub-meter': 'Fit a meter for the machine alone, by a licensed electrician.',
+  'actual-reading': 'Wait for a bill with a real reading, or read the meter today.',
+};
+
+export function nextSentence(code: string): string {
+  return NEXT[code] ?? `${code.replaceAll('-', ' ')}.`;
+}
+
+/** Codes that have a sentence; a test holds the model's codes against it. */
+export const NEXT_CODES: readonly string[] = Object.keys(NEXT);
+
+export function checkCaution(): string {
+  return 'Work on the cooling circuit is for certified people only. Isolate the unit before opening it.';
+}

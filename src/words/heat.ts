@@ -1,0 +1,76 @@
+/** How much heat the home needs, and how we know. */
+import type { Appraisal, Demand, DemandEstimate, DemandWay } from '../model/appraisal/appraisal.ts';
+import { capitalised, degrees, grouped, listed, percent, spokenCount, spokenKWh } from './numbers.ts';
+
+/** "This home needs about 13,900 units of heat a year, give or take 1,100." */
+export function heatSentence({ total }: Pick<Demand, 'total'>): string {
+  if (!Number.isFinite(total.value)) return 'We do not know yet how much heat this home needs.';
+  if (total.value <= 0) return 'This home needs no heat.';
+  const spread = (total.high - total.low) / 2;
+  const about = `This home needs about ${spokenKWh(total.value)} of heat a year`;
+  return Number.isFinite(spread) && spread >= 1 ? `${about}, give or take ${spokenCount(spread)}.` : `${about}.`;
+}
+
+export function waterSentence({ water, total }: Pick<Demand, 'water' | 'total'>): string {
+  if (!Number.isFinite(water.value) || !(total.value > 0)) return '';
+  if (water.value <= 0) return 'None of it is hot water.';
+  return `About ${spokenKWh(water.value)} of it is hot water. The rest warms the rooms.`;
+}
+
+const WAYS: Readonly<Record<DemandWay, string>> = {
+  record: 'your own record',
+  'heat-loss': 'the heat loss of the home',
+  certificate: 'the energy certificate',
+  'floor-area': 'floor area and age',
+};
+
+/** Inside a sentence: "your own record". */
+export function wayName(way: DemandWay | string): string {
+  return WAYS[way as DemandWay] ?? way;
+}
+
+/** One estimate beside the others: "Your own record says 11,600 units for the rooms, give or take 700." */
+export function estimateSentence(estimate: Pick<DemandEstimate, 'way' | 'spaceKWh' | 'spaceErrorKWh'>): string {
+  const { way, spaceKWh, spaceErrorKWh } = estimate;
+  const said = `${capitalised(wayName(way))} ${way === 'floor-area' ? 'say' : 'says'} ${spokenKWh(spaceKWh)} for the rooms`;
+  return spaceErrorKWh >= 1 ? `${said}, give or take ${spokenCount(spaceErrorKWh)}.` : `${said}.`;
+}
+
+/** Which estimates the figure stands on. */
+export function basisSentence({ estimates, chosen }: Pick<Demand, 'estimates' | 'chosen'>): string {
+  if (estimates.length === 0) return 'Nothing is known of this home yet. A typical one stands in.';
+  if (chosen !== 'together') return `The figure stands on ${wayName(chosen)} alone, as was chosen.`;
+  const names = estimates.map((estimate) => wayName(estimate.way));
+  if (names.length === 1) return `The figure stands on ${names[0]}.`;
+  return `The figure stands on ${listed(names)} together. The surest counts most.`;
+}
+
+const MISSING: Readonly<Record<string, string>> = {
+  'no-record': 'Import a bill or a meter file, or type your bills.',
+  'no-heat-loss': 'Type the heat loss at the design temperature.',
+  'no-certificate': 'Type the heat figure from the energy certificate.',
+  'no-floor-area': 'Type the floor area and the age of the home.',
+};
+
+/** What is wanting before an estimate can be made. */
+export function missingWaySentence(way: DemandWay, reason: string): string {
+  const remedy = MISSING[reason] ?? MISSING[`no-${way}`] ?? '';
+  return `Nothing yet from ${wayName(way)}. ${remedy}`.trim();
+}
+
+/** The weather behind the figures. */
+export function weatherSentence({ recordWeather, regionName }: Appraisal['climate']): string {
+  if (recordWeather === 'own')
+    return `Your record was put right with its own weather, then set to a typical year in ${regionName}.`;
+  if (recordWeather === 'typical')
+    return `We have no weather of those days, so a typical year in ${regionName} stands in.`;
+  return `The weather is a typical year in ${regionName}.`;
+}
+
+/** What the line through the record says. */
+export function signatureSentence(signature: NonNullable<Demand['signature']>): string {
+  const { slopeKWhPerKDay: slope, basePerDayKWh: base, baseC, r2 } = signature;
+  if (!(slope > 0)) return 'This record does not rise when it gets colder, so it says little about heating.';
+  const per = slope >= 10 ? grouped(slope) : grouped(slope, 1);
+  return `Below ${degrees(baseC)} outside, each degree colder adds ${per} units a day. About ${spokenCount(base)} a day are used in any weather. The line explains ${percent(r2)} of the ups and downs.`;
+}

@@ -1,0 +1,47 @@
+/** What to watch in the first winter, and when to call. */
+import type { SystemResult } from '../model/appraisal/appraisal.ts';
+import { MONTH_NAMES, spokenKWh, spokenPounds } from './numbers.ts';
+
+/** October to March, as months from 0. */
+const WINTER_MONTHS: readonly number[] = [9, 10, 11, 0, 1, 2];
+
+/** What the first winter brings, from the heat pump's own months. */
+export function winterBillSentences(pump: Pick<SystemResult, 'monthly' | 'bought'>): string[] {
+  const { boughtKWh } = pump.monthly;
+  const winter = WINTER_MONTHS.reduce((sum, month) => sum + (boughtKWh[month] ?? Number.NaN), 0);
+  if (!Number.isFinite(winter) || !(pump.bought.value > 0)) return [];
+  const dearest = boughtKWh.reduce((best, value, month) => (value > boughtKWh[best]! ? month : best), 0);
+  const { unitsPence, standingPence, servicePence } = pump.monthly;
+  const cost = unitsPence[dearest]! + standingPence[dearest]! + servicePence[dearest]!;
+  return [
+    `Expect about ${spokenKWh(winter)} of the year’s ${spokenKWh(pump.bought.value)} from October to March.`,
+    `${MONTH_NAMES[dearest]} is likely to be the dearest month, at about ${spokenPounds(cost)}.`,
+  ];
+}
+
+/** What a household can do with a pencil. */
+export function watchSentences(): string[] {
+  return [
+    'Read the meter on the first day of each month and write it down.',
+    'Keep the paper we gave you beside your bills.',
+    'Change one setting at a time, and wait two days before the next.',
+  ];
+}
+
+/** When to call the installer. */
+export function callSentences(): string[] {
+  return [
+    'Call us if a month uses a quarter more than the paper says and the weather was not colder.',
+    'Call us if the rooms stay cold or the hot water runs out.',
+    'Call us if the backup heater comes on day after day.',
+  ];
+}
+
+/** The usual cautions, for the household. */
+export function cautionSentences(): string[] {
+  return [
+    'Do not open the machine. It holds pressure, very hot water and live wires.',
+    'If you smell burning or a safety switch trips again, turn the machine off and call.',
+    'Work on wiring and on the cooling circuit is for certified people only.',
+  ];
+}
