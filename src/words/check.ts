@@ -45,7 +45,7 @@ export function checkSentence(check: Verdict & Pick<BillCheck, 'promisedPence'>)
 }
 
 const CAUSES: Readonly<Record<string, { readonly up: string; readonly down: string }>> = {
-  days: { up: 'More days', down: 'Fewer days' },
+  days: { up: 'Days of winter', down: 'Days of summer' },
   price: { up: 'Dearer electricity', down: 'Cheaper electricity' },
   'unit-price': { up: 'Dearer electricity', down: 'Cheaper electricity' },
   weather: { up: 'Colder weather', down: 'Milder weather' },
@@ -57,7 +57,7 @@ const CAUSES: Readonly<Record<string, { readonly up: string; readonly down: stri
   backup: { up: 'Backup heater', down: 'Backup heater' },
   'other-electricity': { up: 'Other electricity', down: 'Other electricity' },
   metering: { up: 'Estimated reading', down: 'Estimated reading' },
-  rest: { up: 'Heat used or factor', down: 'Heat used or factor' },
+  rest: { up: 'All the rest', down: 'All the rest' },
 };
 
 /** A cause as a short label, said by its direction: "Colder weather", "Cheaper electricity". */
@@ -81,17 +81,13 @@ export function joinedSentence(): string {
 }
 
 const NEXT: Readonly<Record<string, string>> = {
-  'read-meter': 'Read the meter yourself on two days a week apart, at the same hour.',
-  'read-night': 'Read the meter at 22:00 and at 06:00 on one cold night.',
-  'ask-rooms': 'Ask whether a room is heated now that was not before, or kept warmer.',
-  'ask-people': 'Ask whether more people live here, or use more hot water.',
-  'ask-water': 'Ask whether more hot water is used than before.',
-  'check-backup': 'See how many hours the backup heater has run.',
-  'check-flow': 'Note the flow and return temperature after 30 minutes of running.',
-  'check-brine': 'Note the brine in and out after 30 minutes of running.',
-  'get-weather': 'Bring the outdoor temperatures of those days.',
-  'sub-meter': 'Fit a meter for the machine alone, by a licensed electrician.',
-  'actual-reading': 'Wait for a bill with a real reading, or read the meter today.',
+  'actual-reading': 'Read the meter yourself today, since the bill rests on an estimate.',
+  'outdoor-temperature': 'Find how cold those days were, from a file of outdoor temperatures near the home.',
+  'heat-pump-meter': 'Read the machine’s own meter, or have one fitted by a licensed electrician.',
+  'heat-meter': 'Read how much heat the machine says it has made. It tells heat used from how well it works.',
+  'flow-temperature': 'Note how hot the water to the radiators is, and how cold it is outside at that hour.',
+  'immersion-hours': 'See how many hours the immersion or backup heater has run.',
+  'who-is-at-home': 'Ask who is at home, how warm the rooms are, and whether more rooms are heated.',
 };
 
 export function nextSentence(code: string): string {

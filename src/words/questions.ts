@@ -1,0 +1,118 @@
+/** What the numbers cannot settle, as sentences with likely reasons. One catalogue; a test holds the model's codes against it. */
+import type { Question } from '../model/appraisal/appraisal.ts';
+import { wayName } from './heat.ts';
+import { capitalised, counted, degrees, factor, grouped, listed, percent, spokenCount, spokenKWh } from './numbers.ts';
+import { carrierName } from './systems.ts';
+
+interface Data {
+  readonly number: (name: string) => number;
+  readonly text: (name: string) => string;
+}
+type Sentence = (data: Data) => string;
+
+/** Reasons why two estimates differ. */
+const REASONS: Readonly<Record<string, string>> = {
+  'unheated-rooms': 'rooms that are not heated',
+  'cooler-rooms': 'rooms kept cooler than reckoned',
+  'wood-stove': 'a wood stove or fire that no meter sees',
+  'other-heat': 'heat that no meter sees',
+  'secondary-heating': 'a second way of heating',
+  'boiler-efficiency': 'a boiler that works worse or better than reckoned',
+  'wrong-efficiency': 'a boiler that works worse or better than reckoned',
+  'estimated-bills': 'bills with estimated readings',
+  'estimated-readings': 'bills with estimated readings',
+  'heat-loss-margin': 'a heat loss with a margin on top',
+  'certificate-standard': 'the certificate’s standard way of living',
+  'certificate-standard-use': 'the certificate’s standard way of living',
+  'changed-home': 'a home that was changed since',
+  'weather-unknown': 'weather that is not known',
+  'other-use': 'other use on the same meter',
+};
+
+export function reasonName(code: string): string {
+  return REASONS[code] ?? code.replaceAll('-', ' ');
+}
+
+const OTHER_HEAT: Readonly<Record<string, string>> = {
+  'wood stove': 'the wood stove',
+  'open fire': 'the open fire',
+  'electric heaters': 'the electric heaters',
+  'solar thermal': 'the solar panels for hot water',
+};
+
+const DEMAND: Readonly<Record<string, Sentence>> = {
+  'demand-unknown': ({ number }) =>
+    `Nothing is known of this home’s heat yet. A typical home of about ${spokenKWh(number('spaceKWh'))} stands in. Add a record, the heat loss or the floor area.`,
+  'estimates-disagree': ({ number, text }) => {
+    const reasons = text('likely')
+      .split(',')
+      .map((code) => code.trim())
+      .filter(Boolean)
+      .map(reasonName);
+    const why = reasons.length > 0 ? ` Likely reasons: ${listed(reasons.slice(0, 3))}.` : '';
+    return `${capitalised(wayName(text('a')))} says ${spokenKWh(number('aKWh'))}, ${wayName(text('b'))} says ${spokenCount(number('bKWh'))}. That is too far apart for chance.${why}`;
+  },
+  'chosen-way-missing': ({ text }) =>
+    `The heat cannot be taken from ${wayName(text('way'))}, as was chosen. The other ways are used until it is there.`,
+  'other-heat': ({ text }) =>
+    `Some heat comes from ${OTHER_HEAT[text('kind')] ?? text('kind')}, and no meter sees it. The home may need more heat than the record says.`,
+  'whole-house-meter': ({ number }) =>
+    `This meter counts the whole home. Of about ${spokenKWh(number('baseKWh'))} used in any weather, ${spokenCount(number('waterKWh'))} are taken as hot water.`,
+  'estimated-readings': ({ number }) =>
+    `About ${percent(number('share'))} of this record are estimated readings. Ask for the meter’s own readings.`,
+  'periods-left-out': ({ number }) =>
+    `We left out ${counted(number('count'), 'bill or reading', 'bills or readings')} with no days or less than no use. Look at their dates and numbers.`,
+  'no-heating-in-record': ({ text }) =>
+    `The ${carrierName(text('carrier'))} record does not rise when it gets colder. Was the home heated by something else?`,
+  'record-scatter': ({ number }) =>
+    `The weather explains only ${percent(number('r2'))} of this record. Long absences, a fire or wrong dates may stand behind it.`,
+  'typical-weather-stands-in': ({ number, text }) =>
+    `We have no weather for ${counted(number('days'), 'day')} of the record. A typical year in ${text('region')} stands in. A weather file would make the answer surer.`,
+  'base-unexplained': ({ number }) =>
+    `Each day about ${spokenKWh(number('leftoverKWh'))} are used in any weather, beyond hot water and cooking. What else runs on it?`,
+  'base-below-hot-water': ({ number }) =>
+    `The record’s use in warm weather is less than hot water for ${counted(number('people'), 'person', 'people')} needs. Is the water heated another way?`,
+  'total-only': ({ number }) =>
+    `Only the total of ${counted(number('days'), 'day')} is known, so weather and hot water cannot be told apart. More dates would make it surer.`,
+  'heat-loss-zero': () => 'A heat loss of 0 cannot be. Type the heat loss in kW at the design temperature.',
+  'heat-loss-unlikely': ({ number }) => {
+    const area = number('floorAreaM2');
+    const size = area > 0 ? ` for ${grouped(area)} m²` : '';
+    return `A heat loss of ${grouped(number('heatLossWPerK'))} W for each degree is unusual${size}. Check the figure and its unit.`;
+  },
+  'room-below-design': ({ number }) =>
+    `The rooms are at ${degrees(number('roomC'))}, not above the design outdoor temperature of ${degrees(number('designOutdoorC'))}. One of the two is wrong.`,
+  'design-temperature-assumed': ({ number, text }) =>
+    `No design temperature was given, so ${degrees(number('outdoorC'))} is taken (${text('place')}, the ${text('rule')} set). Two sets are in use, so ask which one the heat loss was made for.`,
+  'efficiency-above-one': ({ number }) =>
+    `A boiler that gives ${percent(number('efficiency'))} gives more than it burns. Some papers count that way, yet it is rare in a home.`,
+};
+
+const MACHINE: Readonly<Record<string, Sentence>> = {
+  'factor-refused': ({ number }) =>
+    `A factor of ${factor(number('found'))} cannot be. It must lie between ${grouped(number('low'))} and ${grouped(number('high'))}, so it is left out until you correct it.`,
+  'factor-from-field': ({ number }) =>
+    `No factor was given, so the middle of metered homes stands in: ${factor(number('middle'))}, most between ${factor(number('low'))} and ${factor(number('high'))}.`,
+  'factor-above-field': ({ number }) =>
+    `A factor of ${factor(number('typed'))} is above what most metered homes reach, ${factor(number('low'))} to ${factor(number('high'))}. What makes this home better?`,
+  'boundary-not-named': ({ text }) =>
+    `Nobody said what the factor counts. We take it as ${text('taken')}: pumps for the heat and the backup heater, without the pumps in the home. Ask the maker’s sheet.`,
+  'water-factor-derived': ({ number }) =>
+    `No factor for hot water was given. From ${factor(number('typed'))} for the rooms we take ${factor(number('derived'))}, with a wider range.`,
+  'water-factor-above-space': ({ number }) =>
+    `The factor for hot water, ${factor(number('water'))}, is above the one for the rooms, ${factor(number('space'))}. Hot water is hotter, so it is usually below. Are they swapped?`,
+};
+
+const CATALOGUE: Readonly<Record<string, Sentence>> = { ...DEMAND, ...MACHINE };
+
+/** Codes that have a sentence. */
+export const QUESTION_CODES: readonly string[] = Object.keys(CATALOGUE);
+
+export function questionSentence(question: Pick<Question, 'code' | 'data'>): string {
+  const sentence = CATALOGUE[question.code];
+  if (!sentence) return `${capitalised(question.code.replaceAll('-', ' '))}.`;
+  return sentence({
+    number: (name) => Number(question.data[name] ?? Number.NaN),
+    text: (name) => String(question.data[name] ?? ''),
+  });
+}
