@@ -1,0 +1,21 @@
+/** Where the data lies unless --data says otherwise: the place that each system has for it. */
+import { homedir } from 'node:os';
+import { posix, win32 } from 'node:path';
+
+export const DATABASE_NAME = 'plainwarmth.sqlite';
+
+interface Surroundings {
+  readonly platform: NodeJS.Platform;
+  readonly env: Readonly<Record<string, string | undefined>>;
+  readonly home: string;
+}
+
+export function defaultDataFolder(
+  { platform, env, home }: Surroundings = { platform: process.platform, env: process.env, home: homedir() },
+): string {
+  if (platform === 'win32') return win32.join(env.APPDATA || win32.join(home, 'AppData', 'Roaming'), 'Plainwarmth');
+  if (platform === 'darwin') return posix.join(home, 'Library', 'Application Support', 'Plainwarmth');
+  // The XDG base directory specification: a relative path there counts as not set.
+  const xdg = env.XDG_DATA_HOME;
+  return posix.join(xdg && posix.isAbsolute(xdg) ? xdg : posix.join(home, '.local', 'share'), 'plainwarmth');
+}

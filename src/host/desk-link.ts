@@ -1,0 +1,105 @@
+/** A host's side of the desk's thread: calls with progress and stopping, as promises. */
+import type { MessagePort } from 'node:worker_threads';
+import { DeskError } from '../desk/contract.ts';
+import type { PrintPdf } from '../desk/desk.ts';
+import type { FromDesk, Port, ToDesk } from './desk-messages.ts';
+
+export interface CallWork {
+  readonly signal?: AbortSignal;
+  readonly onProgress?: (share: number) => void;
+}
+
+export interface DeskLink {
+  /** Resolves when the store is open; rejects with DeskError when it cannot be. */
+  readonly ready: Promise<void>;
+  /** Rejects with DeskError, own failures included. */
+  call(name: string, input: unknown, work?: CallWork): Promise<unknown>;
+  /** Closes the store; resolves when it is closed. */
+  close(): Promise<void>;
+  /** To be called when the thread ends by itself. */
+  fail(reason: string): void;
+}
+
+interface Waiting extends CallWork {
+  readonly resolve: (result: unknown) => void;
+  readonly reject: (error: Error) => void;
+}
+
+export interface LinkOptions {
+  readonly port: Port;
+  readonly stops: MessagePort;
+  readonly printPdf?: PrintPdf;
+  /** Hears the details of own failures, which no window needs. */
+  readonly onFailure?: (detail: string) => void;
+}
+
+export function linkDesk({ port, stops, printPdf, onFailure }: LinkOptions): DeskLink {
+  const waiting = new Map<number, Waiting>();
+  const ready = Promise.withResolvers<void>();
+  const closed = Promise.withResolvers<void>();
+  // Whoever waits for it hears of it; nobody waiting is no fault.
+  ready.promise.catch(() => undefined);
+  let lastId = 0;
+
+  async function print({ id, html, paper }: Extract<FromDesk, { kind: 'print' }>): Promise<void> {
+    const answer: ToDesk = await (printPdf?.(html, paper) ?? Promise.resolve(null)).then(
+      (pdf) => ({ kind: 'printed', id, pdf }),
+      (error: unknown) => ({ kind: 'printed', id, pdf: null, failure: String(error) }),
+    );
+    port.postMessage(answer);
+  }
+
+  port.on('message', (message: FromDesk) => {
+    switch (message.kind) {
+      case 'ready':
+        return ready.resolve();
+      case 'failed':
+        return ready.reject(new DeskError(message.refusal));
+      case 'closed':
+        return closed.resolve();
+      case 'print':
+        return void print(message);
+      case 'progress':
+        return waiting.get(message.id)?.onProgress?.(message.share);
+      case 'result':
+        return waiting.get(message.id)?.resolve(message.result);
+      case 'refusal':
+        if (message.detail) onFailure?.(message.detail);
+        return waiting.get(message.id)?.reject(new DeskError(message.refusal));
+    }
+  });
+
+  return {
+    ready: ready.promise,
+    async call(name, input, work = {}) {
+      work.signal?.throwIfAborted();
+      await ready.promise;
+      const id = ++lastId;
+      const stop = () => stops.postMessage(id);
+      work.signal?.addEventListener('abort', stop, { once: true });
+      try {
+        return await new Promise((resolve, reject) => {
+          waiting.set(id, { ...work, resolve, reject });
+          port.postMessage({ kind: 'call', id, name, input } satisfies ToDesk);
+        });
+      } finally {
+        waiting.delete(id);
+        work.signal?.removeEventListener('abort', stop);
+      }
+    },
+    close() {
+      port.postMessage({ kind: 'close' } satisfies ToDesk);
+      return closed.promise;
+    },
+    fail(reason) {
+      const error = new DeskError({
+        code: 'desk-gone',
+        message: `Plainwarmth's desk stopped working: ${reason}`,
+        remedy: 'Start Plainwarmth again. What was saved before is safe.',
+      });
+      ready.reject(error);
+      closed.resolve();
+      for (const { reject } of waiting.values()) reject(error);
+    },
+  };
+}

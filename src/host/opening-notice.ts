@@ -1,0 +1,10 @@
+import type { Opening } from '../store/open-database.ts';
+
+/** What the installer should know of how the store opened; undefined when all is as usual. */
+export function describeOpening({ setAside, backup }: Opening): string | undefined {
+  if (setAside !== null) {
+    return `The data file was damaged. It was set aside as ${setAside}, nothing in it was changed, and an empty one was begun. Keep it: somebody who knows databases may get the households out of it.`;
+  }
+  if (backup !== null) return `The data file was brought to the newest form. A copy of it as it was lies at ${backup}.`;
+  return undefined;
+}

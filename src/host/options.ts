@@ -1,0 +1,56 @@
+/** Options of the loopback host on the command line. */
+import { resolve } from 'node:path';
+import { parseArgs } from 'node:util';
+import { DeskError } from '../desk/contract.ts';
+
+export interface HostOptions {
+  /** 0 takes any free port. */
+  readonly port: number;
+  readonly open: boolean;
+  /** null takes the system's usual place. */
+  readonly dataFolder: string | null;
+  readonly browser: boolean;
+  readonly sample: string | null;
+  readonly help: boolean;
+}
+
+export const USAGE = `npm start -- [options]
+  --browser     use the browser, even where the desktop window could be had
+  --port N      port of the loopback host, from 1024 to 65535 (default: any free one)
+  --no-open     print the address and open no browser
+  --data DIR    folder of the data (default: the system's usual place)
+  --help        this text`;
+
+const refuse = (message: string, remedy: string) =>
+  new DeskError({ code: 'bad-option', message, where: 'the command line', remedy });
+
+export function readOptions(args: readonly string[]): HostOptions {
+  let values: { port?: string; 'no-open'?: boolean; data?: string; browser?: boolean; sample?: string; help?: boolean };
+  try {
+    values = parseArgs({
+      args: [...args],
+      options: {
+        port: { type: 'string' },
+        'no-open': { type: 'boolean' },
+        data: { type: 'string' },
+        browser: { type: 'boolean' },
+        sample: { type: 'string' },
+        help: { type: 'boolean' },
+      },
+    }).values;
+  } catch (error) {
+    throw refuse(`${(error as Error).message}`, USAGE);
+  }
+  const port = values.port === undefined ? 0 : Number(values.port);
+  if (!Number.isInteger(port) || (port !== 0 && port < 1024) || port > 65_535) {
+    throw refuse(`--port ${values.port} is not a port from 1024 to 65535.`, 'Leave it out for any free port.');
+  }
+  return {
+    port,
+    open: !values['no-open'],
+    dataFolder: values.data === undefined ? null : resolve(values.data),
+    browser: values.browser ?? false,
+    sample: values.sample === undefined ? null : resolve(values.sample),
+    help: values.help ?? false,
+  };
+}

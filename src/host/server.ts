@@ -1,0 +1,125 @@
+/**
+ * The loopback host: the same window and the same contract as the desktop shell, over HTTP on 127.0.0.1 only.
+ * A call is POST /call/NAME; its answer comes as lines of JSON: any number of {progress}, then {result} or {refusal}.
+ */
+import { createServer, type IncomingMessage, type ServerResponse } from 'node:http';
+import type { AddressInfo } from 'node:net';
+import { DeskError, type DeskRefusal } from '../desk/contract.ts';
+import { toRefusal } from '../desk/refusal.ts';
+import type { DeskLink } from './desk-link.ts';
+import { makeToken, refuseStranger, refuseToken } from './guard.ts';
+import { readInput } from './request-body.ts';
+import { readWebFile, SECURITY_HEADERS } from './web-files.ts';
+
+export interface LoopbackOptions {
+  readonly desk: Pick<DeskLink, 'call'>;
+  readonly webFolder: string;
+  /** 0 takes any free port. */
+  readonly port: number;
+}
+
+export interface LoopbackHost {
+  readonly port: number;
+  readonly token: string;
+  /** The address to open; the token stands behind the #, where no log and no other page sees it. */
+  readonly address: string;
+  close(): Promise<void>;
+}
+
+const LINES = { ...SECURITY_HEADERS, 'Content-Type': 'application/x-ndjson', 'Cache-Control': 'no-store' };
+const line = (content: object) => `${JSON.stringify(content)}\n`;
+
+function refuse(response: ServerResponse, status: number, refusal: DeskRefusal): void {
+  response.writeHead(status, { ...LINES, ...(status === 413 ? { Connection: 'close' } : {}) });
+  response.end(line({ refusal }));
+}
+
+async function sendFile(request: IncomingMessage, response: ServerResponse, folder: string, path: string) {
+  if (request.method !== 'GET' && request.method !== 'HEAD') {
+    return refuse(response, 405, { code: 'bad-method', message: 'Files can only be fetched.' });
+  }
+  const file = await readWebFile(folder, path);
+  if (!file) return refuse(response, 404, { code: 'not-found', message: 'There is nothing at this address.' });
+  response.writeHead(200, { ...file.headers, 'Content-Length': file.bytes.byteLength });
+  response.end(request.method === 'HEAD' ? undefined : file.bytes);
+}
+
+async function answerCall(
+  request: IncomingMessage,
+  response: ServerResponse,
+  desk: LoopbackOptions['desk'],
+  name: string,
+) {
+  const stopped = new AbortController();
+  response.on('close', () => {
+    if (!response.writableFinished) stopped.abort();
+  });
+  let input: unknown;
+  try {
+    input = await readInput(request, name);
+  } catch (error) {
+    if (request.destroyed && !request.complete && !(error instanceof DeskError)) return;
+    const refusal = toRefusal(error);
+    return refuse(response, refusal.code === 'file-too-large' ? 413 : 400, refusal);
+  }
+  response.writeHead(200, LINES);
+  try {
+    const result = await desk.call(name, input, {
+      signal: stopped.signal,
+      onProgress: (progress) => void response.write(line({ progress })),
+    });
+    response.end(line({ result }));
+  } catch (error) {
+    if (!stopped.signal.aborted) response.end(line({ refusal: toRefusal(error) }));
+  }
+}
+
+export async function startLoopback({ desk, webFolder, port }: LoopbackOptions): Promise<LoopbackHost> {
+  const token = makeToken();
+  let ownPort = port;
+
+  async function answer(request: IncomingMessage, response: ServerResponse): Promise<void> {
+    const path = (request.url ?? '/').replace(/[?#].*$/s, '');
+    const stranger = refuseStranger(request, ownPort);
+    if (stranger) return refuse(response, 403, stranger);
+    if (!path.startsWith('/call/')) return sendFile(request, response, webFolder, path);
+    if (request.method !== 'POST') {
+      return refuse(response, 405, { code: 'bad-method', message: 'Calls are made by POST.' });
+    }
+    const noToken = refuseToken(request, token);
+    if (noToken) return refuse(response, 403, noToken);
+    return answerCall(request, response, desk, path.slice('/call/'.length));
+  }
+
+  const server = createServer((request, response) => {
+    answer(request, response).catch((error: unknown) => {
+      console.error(error);
+      response.destroy();
+    });
+  });
+  await new Promise<void>((resolve, reject) => {
+    server.once('error', (error: NodeJS.ErrnoException) => {
+      reject(
+        error.code === 'EADDRINUSE'
+          ? new DeskError({
+              code: 'port-taken',
+              message: `Port ${port} is taken by another program.`,
+              where: '--port',
+              remedy: 'Choose another, or leave --port out for any free one.',
+            })
+          : error,
+      );
+    });
+    server.listen(port, '127.0.0.1', resolve);
+  });
+  ownPort = (server.address() as AddressInfo).port;
+  return {
+    port: ownPort,
+    token,
+    address: `http://127.0.0.1:${ownPort}/#token=${token}`,
+    close() {
+      server.closeAllConnections();
+      return new Promise((resolve) => server.close(() => resolve()));
+    },
+  };
+}

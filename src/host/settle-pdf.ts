@@ -1,0 +1,18 @@
+/** Takes the printing time and random numbers out of a PDF, so that the same promise gives the same bytes. */
+
+/** Any fixed moment does: the date that counts is printed on the page, and comes from the promise. */
+const FIXED_DATE = '20000101000000';
+
+/** Puts something of the same length in the place of each match, so that no offset in the file moves. */
+export function settlePdf(pdf: Uint8Array): Uint8Array {
+  // Latin-1 keeps every byte as one character.
+  const text = Buffer.from(pdf).toString('latin1');
+  const settled = text
+    .replace(/(\/(?:CreationDate|ModDate) ?\(D:)(\d{14})([^)]*)(\))/g, (_, head, date: string, zone: string, tail) => {
+      return `${head}${FIXED_DATE.slice(0, date.length)}${zone.replace(/\d/g, '0')}${tail}`;
+    })
+    .replace(/(\/ID ?\[ ?<)([0-9A-Fa-f]+)(> ?<)([0-9A-Fa-f]+)(> ?\])/g, (_, a, first: string, b, second: string, c) => {
+      return `${a}${'0'.repeat(first.length)}${b}${'0'.repeat(second.length)}${c}`;
+    });
+  return new Uint8Array(Buffer.from(settled, 'latin1'));
+}

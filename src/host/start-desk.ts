@@ -1,0 +1,33 @@
+/** Starts the desk in a thread of its own, so that imports and heavy sums hold up neither window nor host. */
+import { MessageChannel, Worker } from 'node:worker_threads';
+import type { PrintPdf } from '../desk/desk.ts';
+import { type DeskLink, linkDesk } from './desk-link.ts';
+import type { DeskWorkerData } from './desk-messages.ts';
+
+export interface DeskStart {
+  /** The built desk-worker.js. */
+  readonly workerFile: string;
+  readonly host: 'electron' | 'loopback';
+  readonly dataFolder: string;
+  readonly sample: string | null;
+  /** The host's own printer; without it the thread looks for a Chromium itself. */
+  readonly printPdf?: PrintPdf;
+}
+
+export function startDesk({ workerFile, printPdf, ...start }: DeskStart): DeskLink {
+  const { port1: stops, port2 } = new MessageChannel();
+  const workerData: DeskWorkerData = { ...start, stops: port2 };
+  const worker = new Worker(workerFile, { workerData, transferList: [port2] });
+  const link = linkDesk({
+    port: worker,
+    stops,
+    ...(printPdf ? { printPdf } : {}),
+    onFailure: (detail) => console.error(detail),
+  });
+  worker.on('error', (error: unknown) => link.fail(error instanceof Error ? error.message : String(error)));
+  worker.on('exit', () => {
+    stops.close();
+    link.fail('its thread ended');
+  });
+  return link;
+}
