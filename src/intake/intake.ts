@@ -6,7 +6,7 @@ import { z } from 'zod';
 import { Carrier, Remark, Series, SeriesRole } from '../model/evidence/evidence.ts';
 import { Tariff } from '../model/tariff/tariff.ts';
 
-export const EnergyUnit = z.enum(['Wh', 'kWh', 'MWh', 'm³', 'hundred ft³', 'litre', '°C']);
+export const EnergyUnit = z.enum(['Wh', 'kWh', 'MWh', 'm³', 'hundred ft³', 'therm', 'litre', '°C']);
 export type EnergyUnit = z.infer<typeof EnergyUnit>;
 
 /** What the installer may correct in the preview. Absent means: decide from the file. */
@@ -23,6 +23,8 @@ export const IntakeChoices = z.object({
   columns: z
     .object({
       stamp: z.int().min(0).optional(),
+      /** Clock time, where date and time stand in two columns. */
+      time: z.int().min(0).optional(),
       from: z.int().min(0).optional(),
       to: z.int().min(0).optional(),
       value: z.int().min(0).optional(),

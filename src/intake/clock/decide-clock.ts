@@ -1,0 +1,82 @@
+/**
+ * Which clock the stamps of a file are in, told by counting the rows around the clock changes: local time skips an
+ * hour in spring and has one twice in autumn; UTC and winter time all year do neither.
+ */
+import type { ClockChange, ZoneTable } from './zone-table.ts';
+
+export type Clock = 'local' | 'utc' | 'standard';
+
+export interface ClockEvidence {
+  readonly local: number;
+  readonly steady: number;
+  /** Spring changes with the skipped hour written as noughts. */
+  readonly filledSprings: number;
+  /** Autumn changes with the doubled hour written once though the rest of the file is local. */
+  readonly singleAutumns: number;
+  /** Changes that lie within the span. */
+  readonly changes: number;
+}
+
+const AROUND = 120;
+
+/**
+ * @param civil civil minutes of the stamps as written
+ * @param fixedColumns whether the layout has the same number of columns each day, so that a full row tells nothing
+ */
+export function weighClock(
+  civil: Float64Array,
+  values: Float64Array,
+  count: number,
+  intervalMinutes: number,
+  zone: ZoneTable,
+  fixedColumns: boolean,
+): ClockEvidence {
+  const evidence = { local: 0, steady: 0, filledSprings: 0, singleAutumns: 0, changes: 0 };
+  let first = Number.POSITIVE_INFINITY;
+  let last = Number.NEGATIVE_INFINITY;
+  for (let i = 0; i < count; i++) {
+    const minute = civil[i]!;
+    if (minute < first) first = minute;
+    if (minute > last) last = minute;
+  }
+  const windows = zone.changes
+    .map((change) => ({ change, ...windowOf(change), rows: 0, inside: 0, insideUse: 0, outsideUse: 0 }))
+    .filter((w) => w.from >= first && w.to <= last);
+  evidence.changes = windows.length;
+  if (windows.length === 0) return evidence;
+  for (let i = 0; i < count; i++) {
+    const minute = civil[i]!;
+    for (const w of windows) {
+      if (minute < w.from || minute >= w.to) continue;
+      w.rows++;
+      const use = Math.abs(values[i]!) || 0;
+      if (minute >= w.low && minute < w.high) {
+        w.inside++;
+        w.insideUse += use;
+      } else w.outsideUse += use;
+    }
+  }
+  for (const w of windows) {
+    const shift = Math.abs(w.change.after - w.change.before);
+    const steadyRows = (2 * AROUND + shift) / intervalMinutes;
+    const spring = w.change.after > w.change.before;
+    const localRows = (2 * AROUND + (spring ? 0 : 2 * shift)) / intervalMinutes;
+    if (w.rows === localRows) evidence.local++;
+    else if (w.rows !== steadyRows) continue;
+    else if (spring && w.insideUse === 0 && (w.outsideUse > 0 || fixedColumns)) {
+      evidence.local++;
+      evidence.filledSprings++;
+    } else if (spring || !fixedColumns) {
+      evidence.steady++;
+      if (!spring) evidence.singleAutumns++;
+    } else evidence.singleAutumns++;
+  }
+  return evidence;
+}
+
+/** Civil span around a change; `low` to `high` is the hour skipped or doubled. */
+function windowOf(change: ClockChange): { from: number; to: number; low: number; high: number } {
+  const low = change.at + Math.min(change.before, change.after);
+  const high = change.at + Math.max(change.before, change.after);
+  return { from: low - AROUND, to: high + AROUND, low, high };
+}

@@ -1,0 +1,87 @@
+/** Settles the clock of a file from offsets, headings, change days or, failing all, the zone; and says how. */
+import type { IntakeChoices } from '../intake.ts';
+import type { RemarkBook } from '../remark-book.ts';
+import { type Clock, weighClock } from './decide-clock.ts';
+import { standardOffset, type ZoneTable } from './zone-table.ts';
+
+export interface ClockSettled {
+  /** Clock that the civil stamps are in; undefined where only the offsets tell. */
+  readonly clock: Clock | undefined;
+  readonly useOffsets: boolean;
+}
+
+interface Stamps {
+  readonly civil: Float64Array;
+  readonly values: Float64Array;
+  readonly offsets: Float64Array | null;
+  readonly count: number;
+  readonly intervalMinutes: number;
+  readonly fixedColumns: boolean;
+  readonly headingSaysUtc: boolean;
+}
+
+export function settleClock(stamps: Stamps, choices: IntakeChoices, zone: ZoneTable, book: RemarkBook): ClockSettled {
+  if (stamps.offsets) {
+    const clock = clockOfOffsets(stamps.civil, stamps.offsets, stamps.count, zone);
+    if (clock !== 'some missing' && (choices.clock === undefined || choices.clock === clock)) {
+      book.add('clock-from-offset', 'note', { found: clock ?? 'own' });
+      return { clock, useOffsets: true };
+    }
+  }
+  if (choices.clock !== undefined) return { clock: choices.clock, useOffsets: false };
+  if (stamps.headingSaysUtc) {
+    book.add('clock-utc', 'note', { found: 'heading' });
+    return { clock: 'utc', useOffsets: false };
+  }
+  return { clock: fromChangeDays(stamps, zone, book), useOffsets: false };
+}
+
+function clockOfOffsets(
+  civil: Float64Array,
+  offsets: Float64Array,
+  count: number,
+  zone: ZoneTable,
+): Clock | undefined | 'some missing' {
+  let utc = true;
+  let local = true;
+  for (let i = 0; i < count; i++) {
+    const offset = offsets[i]!;
+    if (Number.isNaN(offset)) return 'some missing';
+    if (offset !== 0) utc = false;
+    if (local && zone.offsetAt(civil[i]! - offset) !== offset) local = false;
+  }
+  return utc ? 'utc' : local ? 'local' : undefined;
+}
+
+function fromChangeDays(stamps: Stamps, zone: ZoneTable, book: RemarkBook): Clock {
+  const { civil, count } = stamps;
+  const evidence = weighClock(civil, stamps.values, count, stamps.intervalMinutes, zone, stamps.fixedColumns);
+  if (evidence.local > 0 && evidence.steady > evidence.singleAutumns) {
+    const clock = evidence.local >= evidence.steady ? 'local' : 'utc';
+    book.add('clock-mixed', 'question', { count: evidence.changes, expected: clock });
+    return clock;
+  }
+  if (evidence.local > 0) {
+    if (evidence.filledSprings > 0) book.add('spring-hour-filled', 'note', { count: evidence.filledSprings });
+    return 'local';
+  }
+  if (evidence.steady > 0) {
+    // In a zone whose winter time is UTC the two steady clocks are one.
+    const winter = standardOffset(zone, civil[0]!);
+    if (winter === 0) {
+      book.add('clock-utc', 'note', { found: 'change days', count: evidence.steady });
+      return 'utc';
+    }
+    book.add('clock-asked', 'question', { expected: 'standard', count: evidence.steady });
+    return 'standard';
+  }
+  if (insideWinter(civil, count, zone)) return 'local';
+  book.add('clock-assumed', 'question', { expected: 'local' });
+  return 'local';
+}
+
+/** Whether the answer makes no difference: the zone is at UTC for the whole span. */
+function insideWinter(civil: Float64Array, count: number, zone: ZoneTable): boolean {
+  for (let i = 0; i < count; i++) if (zone.offsetAt(civil[i]!) !== 0) return false;
+  return true;
+}

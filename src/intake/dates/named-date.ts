@@ -1,0 +1,63 @@
+/** Dates with month names and labels of periods: "3 Apr 2025 00:30", "Apr-25", "Q1 2025", "Thursday, 3rd April 2025". */
+import { daysInMonth } from '../../model/calendar/civil.ts';
+import { monthOfName } from './month-names.ts';
+import { readTail } from './read-clock.ts';
+import {
+  civilDay,
+  EARLIEST_YEAR,
+  IMPOSSIBLE,
+  LATEST_YEAR,
+  READ,
+  type StampReader,
+  type StampStatus,
+  UNREADABLE,
+} from './stamp-reader.ts';
+
+const QUARTER = /^(?:q([1-4])[ \-/]*(\d{4})|(\d{4})[ \-/]*q([1-4]))$/i;
+const WEEKDAY =
+  /^(?:mon|tues?|wed(?:nes)?|thu(?:rs)?|fri|sat(?:ur)?|sun)(?:day)?[,. ]+|^(?:mo|di|mi|do|fr|sa|so)[.,] */i;
+/** Day, month, year, then the rest. */
+const DAY_FIRST = /^(\d{1,2})(?:st|nd|rd|th|er|\.)?[ \-/.]*(?:of )?(\p{L}{3,12})\.?,?[ \-/.]*(\d{4}|\d{2})(?![\d:])/iu;
+const MONTH_FIRST = /^(\p{L}{3,12})\.?[ \-/.]*(\d{1,2})(?:st|nd|rd|th)?,?[ \-/.]+(\d{4}|\d{2})(?![\d:])/iu;
+const MONTH_ONLY = /^(\p{L}{3,12})\.?[ ,\-/.']*(\d{4}|\d{2})$/iu;
+const YEAR_MONTH = /^(\d{4})[ \-/.]*(\p{L}{3,12})\.?(?:[ \-/.]+(\d{1,2}))?$/iu;
+
+export function readNamedDate(cell: string, out: StampReader): StampStatus {
+  const quarter = QUARTER.exec(cell);
+  if (quarter) {
+    const year = Number(quarter[2] ?? quarter[3]);
+    const month = (Number(quarter[1] ?? quarter[4]) - 1) * 3 + 1;
+    return settle(year, month, 1, 'quarter', out);
+  }
+  const text = cell.replace(WEEKDAY, '');
+  const only = MONTH_ONLY.exec(text);
+  if (only) {
+    const month = monthOfName(only[1]!);
+    if (month > 0) return settle(fullYear(only[2]!), month, 1, 'month', out);
+  }
+  const yearFirst = YEAR_MONTH.exec(text);
+  if (yearFirst) {
+    const month = monthOfName(yearFirst[2]!);
+    if (month === 0) return UNREADABLE;
+    const day = yearFirst[3];
+    return settle(Number(yearFirst[1]), month, day ? Number(day) : 1, day ? 'day' : 'month', out);
+  }
+  const dayFirst = DAY_FIRST.exec(text);
+  const match = dayFirst ?? MONTH_FIRST.exec(text);
+  if (!match) return UNREADABLE;
+  const month = monthOfName(dayFirst ? match[2]! : match[1]!);
+  if (month === 0) return UNREADABLE;
+  const day = Number(dayFirst ? match[1] : match[2]);
+  const status = settle(fullYear(match[3]!), month, day, 'day', out);
+  if (status !== READ || match[0].length === text.length) return status;
+  return readTail(text, match[0].length, text.length, out);
+}
+
+const fullYear = (digits: string): number => (digits.length === 2 ? 2000 + Number(digits) : Number(digits));
+
+function settle(year: number, month: number, day: number, kind: StampReader['kind'], out: StampReader): StampStatus {
+  if (year < EARLIEST_YEAR || year > LATEST_YEAR || day < 1 || day > daysInMonth(year, month)) return IMPOSSIBLE;
+  out.civilMinute = civilDay(year, month, day) * 1440;
+  out.kind = kind;
+  return READ;
+}

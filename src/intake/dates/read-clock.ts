@@ -1,0 +1,130 @@
+/** Clock times and what follows a date: time, am and pm, offset or the name of a clock. */
+import { IMPOSSIBLE, isDigit, READ, type StampReader, type StampStatus, UNREADABLE } from './stamp-reader.ts';
+
+export const CLOCK_IMPOSSIBLE = 10_000;
+/** Where the last clock time read ended. */
+let clockEnd = 0;
+export const endOfClock = (): number => clockEnd;
+
+/** Minutes after midnight of 00:30, 0:30, 0030, 00:29:59 (rounded), 12:30 pm, 24:00; -1 where it is none. */
+export function readClock(text: string, from: number, to: number): number {
+  let at = from;
+  let hour = 0;
+  while (at < to && isDigit(text.charCodeAt(at))) hour = hour * 10 + text.charCodeAt(at++) - 48;
+  const lengthHour = at - from;
+  let minute = 0;
+  if (lengthHour === 4) {
+    minute = hour % 100;
+    hour = (hour - minute) / 100;
+  } else {
+    if (lengthHour === 0 || lengthHour > 2 || text.charCodeAt(at) !== 58) return -1;
+    const tens = text.charCodeAt(at + 1) - 48;
+    const ones = text.charCodeAt(at + 2) - 48;
+    if (at + 3 > to || !(tens >= 0 && tens <= 9 && ones >= 0 && ones <= 9)) return -1;
+    minute = tens * 10 + ones;
+    at += 3;
+    if (at < to && text.charCodeAt(at) === 58) {
+      const seconds = (text.charCodeAt(at + 1) - 48) * 10 + text.charCodeAt(at + 2) - 48;
+      if (at + 3 > to || !(seconds >= 0 && seconds <= 60)) return -1;
+      at += 3;
+      if (at < to && (text.charCodeAt(at) === 46 || text.charCodeAt(at) === 44)) {
+        at++;
+        while (at < to && isDigit(text.charCodeAt(at))) at++;
+      }
+      // The last second of an interval stands for its end.
+      if (seconds >= 30) minute += 1;
+    }
+  }
+  const next = at < to ? text.charCodeAt(at) | 32 : 0;
+  // A space, or the a or p of am and pm.
+  if (next === 32 || next === 97 || next === 112) {
+    const half = /^ ?([ap])\.?m\.?/i.exec(text.slice(at, Math.min(to, at + 5)));
+    if (half) {
+      if (hour < 1 || hour > 12) return CLOCK_IMPOSSIBLE;
+      hour = (hour % 12) + (half[1]!.toLowerCase() === 'p' ? 12 : 0);
+      at += half[0].length;
+    }
+  }
+  clockEnd = at;
+  if (minute > 60 || hour > 24 || hour * 60 + minute > 1440) return CLOCK_IMPOSSIBLE;
+  return hour * 60 + minute;
+}
+
+/** Whether the whole cell is a clock time. */
+export function isClock(text: string): boolean {
+  const minutes = readClock(text, 0, text.length);
+  return minutes >= 0 && minutes <= 1440 && clockEnd === text.length && text.includes(':');
+}
+
+/** What follows the date: space, T or comma, a clock time, an offset. */
+export function readTail(text: string, start: number, to: number, out: StampReader): StampStatus {
+  let at = start;
+  let code = text.charCodeAt(at);
+  if (out.kind !== 'time') {
+    // T, t, comma, underscore or spaces
+    if (code === 84 || code === 116 || code === 44 || code === 95) code = text.charCodeAt(++at);
+    else if (code !== 32) return UNREADABLE;
+    while (code === 32 && at < to) code = text.charCodeAt(++at);
+    if (at >= to) return READ;
+    const clock = readClock(text, at, to);
+    if (clock < 0) return UNREADABLE;
+    if (clock === CLOCK_IMPOSSIBLE) return IMPOSSIBLE;
+    out.civilMinute += clock;
+    out.kind = 'time';
+    at = clockEnd;
+  }
+  while (at < to && text.charCodeAt(at) === 32) at++;
+  return at >= to ? READ : readOffset(text, at, to, out);
+}
+
+/** Offsets that files write by name; minutes east of UTC. */
+const NAMED_OFFSETS: Record<string, number> = {
+  z: 0,
+  utc: 0,
+  gmt: 0,
+  wet: 0,
+  bst: 60,
+  west: 60,
+  cet: 60,
+  cest: 120,
+  met: 60,
+  mest: 120,
+  mez: 60,
+  mesz: 120,
+  eet: 120,
+  eest: 180,
+  est: -300,
+  edt: -240,
+  cst: -360,
+  cdt: -300,
+  mst: -420,
+  mdt: -360,
+  pst: -480,
+  pdt: -420,
+};
+
+function readOffset(text: string, from: number, to: number, out: StampReader): StampStatus {
+  const code = text.charCodeAt(from);
+  if (code === 43 || code === 45) {
+    let at = from + 1;
+    let digits = 0;
+    let value = 0;
+    for (; at < to; at++) {
+      const digit = text.charCodeAt(at) - 48;
+      if (digit === 10) continue;
+      if (digit < 0 || digit > 9) break;
+      value = value * 10 + digit;
+      digits++;
+    }
+    if (digits !== 2 && digits !== 4) return UNREADABLE;
+    const minutes = digits === 2 ? value * 60 : Math.floor(value / 100) * 60 + (value % 100);
+    if (minutes > 14 * 60) return IMPOSSIBLE;
+    out.offsetMinutes = code === 45 ? -minutes : minutes;
+    // A zone's name in brackets may follow.
+    return at >= to || text.charCodeAt(at) === 91 || text.charCodeAt(at) === 32 ? READ : UNREADABLE;
+  }
+  const named = NAMED_OFFSETS[text.slice(from, to).toLowerCase()];
+  if (named === undefined) return UNREADABLE;
+  out.offsetMinutes = named;
+  return READ;
+}

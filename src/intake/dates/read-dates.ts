@@ -1,0 +1,154 @@
+/** The date column of a sheet as typed arrays: which rows have a stamp, what it is in civil minutes, and its offset. */
+
+import type { IntakeChoices } from '../intake.ts';
+import type { Sheet } from '../layout/sheet.ts';
+import { readAwkwardNumber } from '../numbers/read-number.ts';
+import type { RemarkBook } from '../remark-book.ts';
+import { cellAt, cellText, type Table } from '../text/table.ts';
+import { weighDayFirst, writesMonthFirst } from './decide-day-first.ts';
+import { readClock } from './read-clock.ts';
+import { readStamp } from './read-stamp.ts';
+import { createStampReader, IMPOSSIBLE, READ, type StampKind } from './stamp-reader.ts';
+
+export interface Dates {
+  /** Rows of the table with a date that could be read; `count` of each array is in use. */
+  readonly count: number;
+  readonly rows: Uint32Array;
+  readonly civilMinute: Float64Array;
+  /** Minutes east of UTC of each row; null where no row has any. NaN where one has none. */
+  readonly offsets: Float64Array | null;
+  /** Rows after the headings that gave no date. */
+  readonly strays: readonly { readonly row: number; readonly impossible: boolean }[];
+  readonly kind: StampKind;
+  readonly dayFirst: boolean | undefined;
+}
+
+/** Order of day and month for a column; asks when nothing tells. */
+export function settleDayFirst(
+  sheet: Sheet,
+  column: number,
+  choices: IntakeChoices,
+  zone: string,
+  book: RemarkBook,
+): boolean | undefined {
+  const { table } = sheet;
+  if (sheet.dateForm !== 'calendar') return undefined;
+  const evidence = weighDayFirst(table, column, sheet.firstRow);
+  if (evidence.dayFirst + evidence.monthFirst + evidence.either === 0) return choices.dayFirst;
+  if (choices.dayFirst !== undefined) return choices.dayFirst;
+  const show = (row: number) => ({
+    row: table.lineOfRow[row]!,
+    column: sheet.columns[column]?.heading || `column ${column + 1}`,
+    found: cellText(table, row, column),
+  });
+  if (evidence.dayFirst > 0 && evidence.monthFirst > 0) {
+    const dayFirst = evidence.dayFirst >= evidence.monthFirst;
+    book.add('date-order-mixed', 'question', {
+      ...show(dayFirst ? evidence.rowOfMonthFirst : evidence.rowOfDayFirst),
+      expected: dayFirst ? 'day first' : 'month first',
+      count: dayFirst ? evidence.monthFirst : evidence.dayFirst,
+    });
+    return dayFirst;
+  }
+  if (evidence.dayFirst > 0) return true;
+  if (evidence.monthFirst > 0) return false;
+  const dayFirst = !writesMonthFirst(zone);
+  book.add('date-order-asked', 'question', {
+    ...show(evidence.rowOfEither),
+    expected: dayFirst ? 'day first' : 'month first',
+  });
+  return dayFirst;
+}
+
+export function readDates(
+  sheet: Sheet,
+  column: number,
+  timeColumn: number | undefined,
+  dayFirst: boolean | undefined,
+  onProgress?: (share: number) => void,
+): Dates {
+  const { table, firstRow } = sheet;
+  const size = Math.max(0, table.rowCount - firstRow);
+  const rows = new Uint32Array(size);
+  const civilMinute = new Float64Array(size);
+  let offsets: Float64Array | null = null;
+  const strays: { row: number; impossible: boolean }[] = [];
+  const kinds: Partial<Record<StampKind, number>> = {};
+  const reader = createStampReader();
+  let count = 0;
+  for (let row = firstRow; row < table.rowCount; row++) {
+    if ((row & 0x3fff) === 0) onProgress?.(row / table.rowCount);
+    const cell = cellAt(table, row, column);
+    let status = cell < 0 ? -1 : readOne(table, cell, sheet.dateForm, dayFirst ?? true, reader);
+    if (status === READ && timeColumn !== undefined && reader.kind === 'day') {
+      const timeCell = cellAt(table, row, timeColumn);
+      const clock = timeCell < 0 ? -1 : readClock(table.text, table.cellFrom[timeCell]!, table.cellTo[timeCell]!);
+      if (clock < 0) status = -1;
+      else if (clock > 1440) status = IMPOSSIBLE;
+      else {
+        reader.civilMinute += clock;
+        reader.kind = 'time';
+      }
+    }
+    if (status !== READ) {
+      strays.push({ row, impossible: status === IMPOSSIBLE });
+      continue;
+    }
+    rows[count] = row;
+    civilMinute[count] = reader.civilMinute;
+    kinds[reader.kind] = (kinds[reader.kind] ?? 0) + 1;
+    if (!Number.isNaN(reader.offsetMinutes)) {
+      if (!offsets) offsets = new Float64Array(size).fill(Number.NaN);
+      offsets[count] = reader.offsetMinutes;
+    }
+    count++;
+  }
+  const kind = (Object.entries(kinds).sort((a, b) => b[1] - a[1])[0]?.[0] ?? 'day') as StampKind;
+  return { count, rows, civilMinute, offsets, strays, kind: kinds.time ? 'time' : kind, dayFirst };
+}
+
+function readOne(
+  table: Table,
+  cell: number,
+  form: Sheet['dateForm'],
+  dayFirst: boolean,
+  reader: ReturnType<typeof createStampReader>,
+) {
+  const from = table.cellFrom[cell]!;
+  const to = table.cellTo[cell]!;
+  if (form === 'calendar') return readStamp(table.text, from, to, dayFirst, reader);
+  const value = readAwkwardNumber(table.text.slice(from, to), '.');
+  if (Number.isNaN(value)) return -1;
+  reader.kind = 'time';
+  if (form === 'serial') {
+    if (value < 32_874 || value > 73_415) return IMPOSSIBLE;
+    reader.offsetMinutes = Number.NaN;
+    // Day 25,569 of the spreadsheet's count is 1970-01-01.
+    reader.civilMinute = Math.round((value - 25_569) * 1440);
+    if (Number.isInteger(value)) reader.kind = 'day';
+    return READ;
+  }
+  const minutes = value / (form === 'seconds' ? 60 : 60_000);
+  if (minutes < 10_519_200 || minutes > 68_900_000) return IMPOSSIBLE;
+  reader.civilMinute = Math.round(minutes);
+  reader.offsetMinutes = 0;
+  return READ;
+}
+
+/** The same column of other dates, row by row (the end of a bill); NaN where none can be read. */
+export function readDatesAt(
+  sheet: Sheet,
+  column: number,
+  rows: ArrayLike<number>,
+  count: number,
+  dayFirst: boolean | undefined,
+): Float64Array {
+  const reader = createStampReader();
+  const minutes = new Float64Array(count);
+  for (let i = 0; i < count; i++) {
+    const cell = cellAt(sheet.table, rows[i]!, column);
+    const status = cell < 0 ? -1 : readOne(sheet.table, cell, sheet.dateForm, dayFirst ?? true, reader);
+    minutes[i] = status === READ ? reader.civilMinute : Number.NaN;
+  }
+  return minutes;
+}

@@ -1,0 +1,102 @@
+/**
+ * Dates and times read straight from the text, without a Date for each row. ISO order, day or month first, compact digits;
+ * names of months go the longer way.
+ */
+import { daysInMonth } from '../../model/calendar/civil.ts';
+import { readNamedDate } from './named-date.ts';
+import { readTail } from './read-clock.ts';
+import {
+  civilDay,
+  EARLIEST_YEAR,
+  IMPOSSIBLE,
+  isDigit,
+  LATEST_YEAR,
+  READ,
+  type StampReader,
+  type StampStatus,
+  UNREADABLE,
+} from './stamp-reader.ts';
+
+/** Reads one cell. `dayFirst` settles 03/04/2025; it does not touch dates that are clear by themselves. */
+export function readStamp(text: string, from: number, to: number, dayFirst: boolean, out: StampReader): StampStatus {
+  out.offsetMinutes = Number.NaN;
+  out.first = 0;
+  out.second = 0;
+  let at = from;
+  let a = 0;
+  while (at < to && isDigit(text.charCodeAt(at))) a = a * 10 + text.charCodeAt(at++) - 48;
+  const lengthA = at - from;
+  if (lengthA === 8 || lengthA === 12 || lengthA === 14) return readCompact(text, from, at, to, out);
+  const sign = text.charCodeAt(at);
+  // - . /
+  if (lengthA === 0 || lengthA > 4 || lengthA === 3 || sign < 45 || sign > 47) return readNamed(text, from, to, out);
+  const startB = ++at;
+  let b = 0;
+  while (at < to && isDigit(text.charCodeAt(at))) b = b * 10 + text.charCodeAt(at++) - 48;
+  const lengthB = at - startB;
+  if (lengthB === 0) return readNamed(text, from, to, out);
+  if (at === to) return readMonthOnly(a, lengthA, b, lengthB, sign, out);
+  if (lengthB > 2 || text.charCodeAt(at) !== sign) return UNREADABLE;
+  const startC = ++at;
+  let c = 0;
+  while (at < to && at - startC < 4 && isDigit(text.charCodeAt(at))) c = c * 10 + text.charCodeAt(at++) - 48;
+  const lengthC = at - startC;
+  let year = a;
+  let month = b;
+  let day = c;
+  if (lengthA === 4) {
+    if (lengthC === 0 || lengthC > 2) return UNREADABLE;
+  } else {
+    if (lengthC !== 4 && lengthC !== 2) return UNREADABLE;
+    out.first = a;
+    out.second = b;
+    year = lengthC === 2 ? 2000 + c : c;
+    month = dayFirst ? b : a;
+    day = dayFirst ? a : b;
+  }
+  if (month < 1 || month > 12 || day < 1 || year < EARLIEST_YEAR || year > LATEST_YEAR) return IMPOSSIBLE;
+  if (day > 28 && day > daysInMonth(year, month)) return IMPOSSIBLE;
+  out.civilMinute = civilDay(year, month, day) * 1440;
+  out.kind = 'day';
+  return at === to ? READ : readTail(text, at, to, out);
+}
+
+function readNamed(text: string, from: number, to: number, out: StampReader): StampStatus {
+  return to - from > 60 || to - from < 4 ? UNREADABLE : readNamedDate(text.slice(from, to), out);
+}
+
+/** 2025-01, 01/2025. A point would make it a number. */
+function readMonthOnly(a: number, lengthA: number, b: number, lengthB: number, sign: number, out: StampReader) {
+  if (sign === 46) return UNREADABLE;
+  let year = a;
+  let month = b;
+  if (lengthA !== 4) {
+    if (lengthB !== 4) return UNREADABLE;
+    year = b;
+    month = a;
+  } else if (lengthB > 2) return UNREADABLE;
+  if (month < 1 || month > 12 || year < EARLIEST_YEAR || year > LATEST_YEAR) return IMPOSSIBLE;
+  out.civilMinute = civilDay(year, month, 1) * 1440;
+  out.kind = 'month';
+  return READ;
+}
+
+/** 20250403, 202504030030, 20250403T0030Z. A number of eight digits that is no date stays a number. */
+function readCompact(text: string, from: number, at: number, to: number, out: StampReader): StampStatus {
+  const digits = text.slice(from, at);
+  const year = Number(digits.slice(0, 4));
+  const month = Number(digits.slice(4, 6));
+  const day = Number(digits.slice(6, 8));
+  if (year < EARLIEST_YEAR || year > LATEST_YEAR || month < 1 || month > 12) return UNREADABLE;
+  if (day < 1 || day > daysInMonth(year, month)) return UNREADABLE;
+  out.civilMinute = civilDay(year, month, day) * 1440;
+  out.kind = 'day';
+  if (digits.length > 8) {
+    const hour = Number(digits.slice(8, 10));
+    const minute = Number(digits.slice(10, 12));
+    if (hour > 24 || minute > 59) return UNREADABLE;
+    out.civilMinute += hour * 60 + minute;
+    out.kind = 'time';
+  }
+  return at === to ? READ : readTail(text, at, to, out);
+}

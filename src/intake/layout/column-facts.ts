@@ -1,0 +1,97 @@
+/** What the cells of each column look like, from a sample of the rows. */
+import { isClock } from '../dates/read-clock.ts';
+import { readStamp } from '../dates/read-stamp.ts';
+import { createStampReader, type StampKind, UNREADABLE } from '../dates/stamp-reader.ts';
+import { isMissing, readAwkwardNumber } from '../numbers/read-number.ts';
+import { cellText, type Table } from '../text/table.ts';
+import { type HeadingMeaning, meaningOf } from './headings.ts';
+
+export interface ColumnFacts {
+  readonly index: number;
+  readonly heading: string;
+  readonly meaning: HeadingMeaning;
+  readonly sampled: number;
+  readonly dates: number;
+  /** Commonest kind among the dates. */
+  readonly dateKind: StampKind;
+  readonly clocks: number;
+  readonly numbers: number;
+  readonly missing: number;
+  readonly words: number;
+  /** Numbers that go up by one from row to row. */
+  readonly counting: boolean;
+  /** No number is smaller than the one in the row before. */
+  readonly rising: boolean;
+  readonly smallest: number;
+  readonly largest: number;
+  /** Unit written behind the numbers, as in "3.4 kWh". */
+  readonly suffix: string;
+}
+
+export function columnFacts(table: Table, column: number, rows: readonly number[], heading: string): ColumnFacts {
+  const reader = createStampReader();
+  const kinds = new Map<StampKind, number>();
+  const facts = { sampled: 0, dates: 0, clocks: 0, numbers: 0, missing: 0, words: 0 };
+  let previous = Number.NaN;
+  let steps = 0;
+  let ones = 0;
+  let falls = 0;
+  let smallest = Number.POSITIVE_INFINITY;
+  let largest = Number.NEGATIVE_INFINITY;
+  let suffix = '';
+  for (const row of rows) {
+    const cell = cellText(table, row, column);
+    facts.sampled++;
+    if (isMissing(cell)) {
+      facts.missing++;
+      continue;
+    }
+    if (readStamp(cell, 0, cell.length, true, reader) !== UNREADABLE) {
+      facts.dates++;
+      kinds.set(reader.kind, (kinds.get(reader.kind) ?? 0) + 1);
+    } else if (isClock(cell)) facts.clocks++;
+    const number = numberEitherWay(cell);
+    if (Number.isNaN(number)) {
+      if (facts.dates + facts.clocks === 0) facts.words++;
+      continue;
+    }
+    facts.numbers++;
+    smallest = Math.min(smallest, number);
+    largest = Math.max(largest, number);
+    if (suffix === '') suffix = /[a-zµ³°]+\d?$/i.exec(cell)?.[0] ?? '';
+    if (!Number.isNaN(previous)) {
+      steps++;
+      if (number === previous + 1) ones++;
+      if (number < previous) falls++;
+    }
+    previous = number;
+  }
+  const dateKind = [...kinds].sort((a, b) => b[1] - a[1])[0]?.[0] ?? 'day';
+  return {
+    index: column,
+    heading,
+    meaning: meaningOf(heading),
+    ...facts,
+    dateKind,
+    counting: steps > 2 && ones === steps,
+    rising: steps > 0 && falls === 0 && largest > smallest,
+    smallest,
+    largest,
+    suffix,
+  };
+}
+
+function numberEitherWay(cell: string): number {
+  const point = readAwkwardNumber(cell, '.');
+  return Number.isNaN(point) ? readAwkwardNumber(cell, ',') : point;
+}
+
+const mostOf = (facts: ColumnFacts, count: number): boolean =>
+  count > 0 && count >= (facts.sampled - facts.missing) * 0.6;
+
+export const isDateColumn = (facts: ColumnFacts): boolean => mostOf(facts, facts.dates);
+export const isClockColumn = (facts: ColumnFacts): boolean => mostOf(facts, facts.clocks);
+export const isNumberColumn = (facts: ColumnFacts): boolean =>
+  mostOf(facts, facts.numbers) && !isDateColumn(facts) && !isClockColumn(facts);
+/** Columns of a few short words, as marks of estimated readings are. */
+export const isWordColumn = (facts: ColumnFacts): boolean => mostOf(facts, facts.words);

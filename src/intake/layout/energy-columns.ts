@@ -1,0 +1,101 @@
+/** Which columns hold the energy, litres or degrees, and what each is of. */
+import type { Carrier, SeriesRole } from '../../model/evidence/evidence.ts';
+import type { EnergyUnit, IntakeChoices } from '../intake.ts';
+import type { RemarkBook } from '../remark-book.ts';
+import { type ColumnFacts, isNumberColumn } from './column-facts.ts';
+import { carrierOfWords, plainWords, unitOfWords } from './headings.ts';
+import type { Sheet } from './sheet.ts';
+import { columnName } from './value-cells.ts';
+
+/** Number columns that may hold quantities, best first. Costs, rates, counters and calorific values are none. */
+export function quantityColumns(sheet: Sheet, taken: readonly (number | undefined)[]): ColumnFacts[] {
+  const numbers = sheet.columns.filter(
+    (c) =>
+      isNumberColumn(c) &&
+      !taken.includes(c.index) &&
+      !(c.counting && (c.meaning.role === 'index' || c.index === 0)) &&
+      !['cost', 'rate', 'calorific', 'quality'].includes(c.meaning.role) &&
+      !/^[£€$]/.test(c.suffix),
+  );
+  const score = (c: ColumnFacts) =>
+    (c.meaning.unit ? 4 : 0) +
+    (c.meaning.role === 'value' ? 2 : 0) +
+    (c.meaning.carrier ? 1 : 0) -
+    (c.meaning.role === 'index' ? 3 : 0);
+  return numbers.toSorted((a, b) => score(b) - score(a) || a.index - b.index);
+}
+
+/**
+ * Columns read as one series each: the chosen one, else all that name an energy of their own (import and export,
+ * electricity and heat); the rest is named as left out.
+ */
+export function seriesColumns(
+  sheet: Sheet,
+  choices: IntakeChoices,
+  taken: readonly (number | undefined)[],
+  book: RemarkBook,
+): ColumnFacts[] {
+  const chosen = choices.columns?.value;
+  if (chosen !== undefined) {
+    const column = sheet.columns[chosen];
+    return column ? [column] : [];
+  }
+  const all = quantityColumns(sheet, taken);
+  const readings = all.filter((c) => c.meaning.role !== 'reading');
+  const found = readings.length > 0 ? readings : all;
+  const best = found[0];
+  if (!best) return [];
+  // One energy in two units (m³ and kWh) is one series; kWh is taken.
+  const kWh = found.filter((c) => c.meaning.unit === 'kWh');
+  const pool = kWh.length > 0 ? kWh : found;
+  const several = pool.filter((c) => c.meaning.unit !== undefined || namesItself(c));
+  const columns = several.length > 1 && several.every((c) => namesItself(c)) ? several : [pool[0] ?? best];
+  const leftOut = all.filter((c) => !columns.includes(c) && c.meaning.role !== 'index');
+  if (leftOut.length > 0)
+    book.add('columns-left-out', 'note', {
+      found: leftOut
+        .map((c) => columnName(sheet, c.index))
+        .join(', ')
+        .slice(0, 120),
+      expected: columns
+        .map((c) => columnName(sheet, c.index))
+        .join(', ')
+        .slice(0, 120),
+    });
+  if (columns.length > 1)
+    book.add('several-series', 'note', {
+      count: columns.length,
+      found: columns
+        .map((c) => c.heading)
+        .join(', ')
+        .slice(0, 120),
+    });
+  return columns.toSorted((a, b) => a.index - b.index);
+}
+
+/** Whether a heading tells one register from another. */
+const namesItself = (c: ColumnFacts): boolean =>
+  c.meaning.carrier !== undefined ||
+  /\b(day|night|peak|off.?peak|low|normal|rate ?[12]|r[12])\b/.test(plainWords(c.heading));
+
+/** Unit as written: above the column, behind the numbers, in the title lines, in the file's name. */
+export function statedUnit(sheet: Sheet, column: ColumnFacts): EnergyUnit | undefined {
+  const withSuffix = column.suffix === '' ? undefined : unitOfWords(plainWords(column.suffix));
+  if (column.meaning.unit ?? withSuffix) return column.meaning.unit ?? withSuffix;
+  const titles = plainWords(sheet.preamble.map((p) => p.text).join(' '));
+  return unitOfWords(titles) ?? unitOfWords(fileWords(sheet.fileName));
+}
+
+const fileWords = (name: string): string => plainWords(name.replace(/\.[a-z]{2,4}$/i, '').replaceAll(/[-_.]/g, ' '));
+
+/** Carrier as written: above the column, in the other headings, in the title lines, in the file's name. */
+export function statedCarrier(
+  sheet: Sheet,
+  column: ColumnFacts,
+): { carrier: Carrier; seriesRole?: SeriesRole } | undefined {
+  const { carrier, seriesRole } = column.meaning;
+  if (carrier !== undefined) return seriesRole === undefined ? { carrier } : { carrier, seriesRole };
+  const headings = sheet.columns.map((c) => plainWords(c.heading)).join(' ; ');
+  const titles = plainWords(sheet.preamble.map((p) => p.text).join(' ; '));
+  return carrierOfWords(fileWords(sheet.fileName)) ?? carrierOfWords(titles) ?? carrierOfWords(headings);
+}

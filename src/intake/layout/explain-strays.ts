@@ -1,0 +1,43 @@
+/** Says of each row without a date what it is: totals, headings again, a last row cut off, or a row we cannot read. */
+import type { Dates } from '../dates/read-dates.ts';
+import type { RemarkBook } from '../remark-book.ts';
+import { cellCount, cellText, rowTexts } from '../text/table.ts';
+import type { Sheet } from './sheet.ts';
+
+const TOTALS =
+  /^(grand |sub ?)?(totals?|sum|summe|gesamt|average|mean|durchschnitt|maximum|minimum|max|min|count|overall)\b/i;
+
+export function explainStrays(sheet: Sheet, dates: Dates, book: RemarkBook): void {
+  const { table } = sheet;
+  const columnName = sheet.columns[sheet.dateColumn]?.heading || `column ${sheet.dateColumn + 1}`;
+  const heading = sheet.headingRow >= 0 ? rowTexts(table, sheet.headingRow).join('\u0000') : undefined;
+  for (const stray of dates.strays) {
+    const { row } = stray;
+    const line = table.lineOfRow[row]!;
+    const found = cellText(table, row, sheet.dateColumn).slice(0, 60);
+    const cells = rowTexts(table, row);
+    const text = cells
+      .filter((cell) => cell !== '')
+      .join(' ')
+      .slice(0, 60);
+    const isLast = row === table.rowCount - 1;
+    if (stray.impossible) book.tally('date-impossible', 'note', { row: line, column: columnName, found });
+    else if (heading !== undefined && cells.join('\u0000') === heading)
+      book.tally('heading-repeated', 'note', { row: line });
+    else if (cells.some((cell) => TOTALS.test(cell))) book.tally('totals-skipped', 'note', { row: line, found: text });
+    else if (isLast && table.openEnd && cellCount(table, row) < sheet.columns.length)
+      book.add('row-cut-off', 'note', { row: line, found: text });
+    else if (found === '' || cells.length < 2) book.tally('row-skipped', 'note', { row: line, found: text });
+    else book.tally('date-unreadable', 'note', { row: line, column: columnName, found });
+  }
+}
+
+export function remarkPreamble(sheet: Sheet, book: RemarkBook): void {
+  const first = sheet.preamble[0];
+  if (!first) return;
+  book.add('preamble-skipped', 'note', {
+    row: first.line,
+    found: first.text.slice(0, 60),
+    count: sheet.preamble.length,
+  });
+}

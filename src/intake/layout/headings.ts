@@ -1,0 +1,132 @@
+/** What the words above a column say about it. Words only propose; the cells below confirm. */
+import type { Carrier, SeriesRole } from '../../model/evidence/evidence.ts';
+import type { EnergyUnit } from '../intake.ts';
+
+export type HeadingRole =
+  | 'stamp'
+  | 'from'
+  | 'to'
+  | 'time'
+  | 'value'
+  | 'reading'
+  | 'cost'
+  | 'rate'
+  | 'calorific'
+  | 'quality'
+  | 'index'
+  | 'maximum'
+  | 'minimum'
+  | 'unknown';
+
+export interface HeadingMeaning {
+  readonly role: HeadingRole;
+  readonly unit?: EnergyUnit;
+  readonly carrier?: Carrier;
+  readonly seriesRole?: SeriesRole;
+  /** Costs in pence rather than pounds. */
+  readonly inPence?: boolean;
+  readonly utc?: boolean;
+}
+
+/** "startTime_kWh" → "start time kwh". */
+export function plainWords(heading: string): string {
+  return heading
+    .replace(/([MkK]?)[Ww][Hh](?![a-z])/g, (_, prefix: string) => ` ${prefix.toLowerCase()}wh `)
+    .replace(/([a-z])([A-Z])/g, '$1 $2')
+    .replaceAll(/[_\s]+/g, ' ')
+    .trim()
+    .toLowerCase();
+}
+
+export function unitOfWords(words: string): EnergyUnit | undefined {
+  if (/\bmwh\b|megawatt/.test(words)) return 'MWh';
+  if (/\bkwh\b|kilowatt|\bkw h\b/.test(words)) return 'kWh';
+  if (/\bwh\b|watt.?hours?/.test(words)) return 'Wh';
+  if (/m³|\bm3\b|\bm\^3|cubic met/.test(words)) return 'm³';
+  if (/ft³|\bft3\b|\bccf\b|\bhcf\b|cubic f|100 ?cu/.test(words)) return 'hundred ft³';
+  if (/\btherms?\b/.test(words)) return 'therm';
+  if (/\blit(re|er)s?\b|\bltrs?\b|\bl\b|\bliter\b/.test(words)) return 'litre';
+  if (/°c|\bdeg\.? ?c\b|celsius|\btemp c\b|º ?c/.test(words)) return '°C';
+  return undefined;
+}
+
+export function carrierOfWords(words: string): { carrier: Carrier; seriesRole?: SeriesRole } | undefined {
+  if (/heat (output|out|produced|delivered|meter|generated)|thermal (energy|output)/.test(words))
+    return { carrier: 'heat', seriesRole: 'heat-output' };
+  if (/°c|temp|celsius|outdoor|outside air|weather|dry bulb/.test(words))
+    return { carrier: 'outdoor-temperature', seriesRole: 'weather' };
+  if (/heat ?pump/.test(words)) return { carrier: 'electricity', seriesRole: 'heat-pump' };
+  if (/\blpg\b|propane|butane|bottled gas|calor\b/.test(words)) return { carrier: 'lpg' };
+  if (/\bgas\b|m³|\bm3\b|ft³|\bft3\b|\bccf\b|\bhcf\b|therm\b|therms\b|calorific/.test(words)) return { carrier: 'gas' };
+  if (/\boil\b|kerosene|heating ?oil|heiz(ö|oe)l|tank/.test(words)) return { carrier: 'oil' };
+  if (/\bexport(ed)?\b|feed.?in|\bpv\b/.test(words)) return { carrier: 'electricity', seriesRole: 'export' };
+  if (/electric|\belec\b|\bimport(ed)?\b|strom\b|\bpower\b/.test(words)) return { carrier: 'electricity' };
+  return undefined;
+}
+
+function roleOf(words: string, unit: EnergyUnit | undefined): HeadingRole {
+  if (words === '' || /^(index|idx|#|no\.?|nr\.?|row|id|line)$/.test(words)) return 'index';
+  if (/calorific|\bcv\b/.test(words)) return 'calorific';
+  if (/p ?\/ ?kwh|pence per|per kwh|\/ ?kwh|unit (price|rate)|\brate\b|tariff|ppl\b|per lit|standing/.test(words))
+    return 'rate';
+  if (
+    unit === undefined &&
+    /cost|charge|price|£|\bgbp\b|€|\beur\b|\bpence\b|\bpounds?\b|net amount|gross amount/.test(words)
+  )
+    return 'cost';
+  if (
+    unit === undefined &&
+    /quality|status|estimat|flag|(read(ing)?|type of) ?type|^type$|actual|^e ?\/ ?a$|^a ?\/ ?e$/.test(words)
+  )
+    return 'quality';
+  if (/\b(max|maximum|highest)\b|^tmax$|temp max/.test(words)) return 'maximum';
+  if (/\b(min|minimum|lowest)\b|^tmin$|temp min/.test(words)) return 'minimum';
+  if (/^(to|end|until|till|bis)\b|\bend(ed|ing|s)?\b|date to\b|\bto date\b|finish/.test(words) && unit === undefined)
+    return 'to';
+  if (/^(from|start|begin|von)|\bstart(ed|ing|s)?\b|date from|from date/.test(words) && unit === undefined)
+    return 'from';
+  if (unit === undefined && /^(time|clock|hour|uhrzeit|zeit|local time|time of day)\b/.test(words)) return 'time';
+  if (
+    unit === undefined &&
+    /date|time|\bday\b|datum|zeit|month|quarter|period|interval|stamp|^dt$|^ds$|delivered on|\bwhen\b|monat|fecha|giorno/.test(
+      words,
+    )
+  )
+    return 'stamp';
+  if (/usage|consum|used|energy|volume|verbrauch|quantity|amount|delivered|import|export|units/.test(words))
+    return 'value';
+  if (/\b(reading|register|cumulative|meter read|index|z(ä|ae)hlerstand|counter)\b|^reads?$/.test(words))
+    return 'reading';
+  if (unit !== undefined || /value|\btemp\b|temperature|^day$|^night$/.test(words)) return 'value';
+  return 'unknown';
+}
+
+export function meaningOf(heading: string): HeadingMeaning {
+  const words = plainWords(heading);
+  const unit = unitOfWords(words);
+  const role = roleOf(words, unit);
+  const carrier = carrierOfWords(words);
+  return {
+    role,
+    ...(unit === undefined ? {} : { unit }),
+    ...(carrier === undefined ? {} : carrier),
+    ...(role === 'cost' && /pence|\(p\)|\bp$/.test(words) ? { inPence: true } : {}),
+    ...(/\butc\b|\bgmt\b|\bzulu\b/.test(words) ? { utc: true } : {}),
+  };
+}
+
+/** Minutes after midnight that a wide file's heading names: "00:30", "0030", "HH01" and "P1" as ordinals. */
+export function slotOfHeading(heading: string): { clock: number } | { ordinal: number } | undefined {
+  const words = heading.trim().toLowerCase();
+  const clock =
+    /^(?:kwh[_ ]*|t|h)?(\d{1,2}):(\d{2})(?::00)?(?:\s*(?:-|–|to)\s*\d{1,2}:\d{2}(?::00)?)?(?:\s*kwh)?$/.exec(words);
+  if (clock) {
+    const minutes = Number(clock[1]) * 60 + Number(clock[2]);
+    return minutes <= 1440 && Number(clock[2]) < 60 ? { clock: minutes } : undefined;
+  }
+  const ordinal = /^(?:hh|h|p|period|slot|sp|kwh|int|interval|hour|v)?[ _-]*(\d{1,3})(?:[ _-]*kwh)?$/.exec(words);
+  if (!ordinal) return undefined;
+  const digits = ordinal[1]!;
+  if (words.length === 4 && digits.length === 4) return undefined;
+  return { ordinal: Number(digits) };
+}

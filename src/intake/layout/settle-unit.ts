@@ -1,0 +1,79 @@
+/** Settles what a column is of and in which unit: as written, else from its size, and says what was guessed. */
+import type { Carrier, SeriesRole } from '../../model/evidence/evidence.ts';
+import type { EnergyUnit, IntakeChoices, IntakeContext } from '../intake.ts';
+import type { RemarkBook } from '../remark-book.ts';
+import { isVolumeOfGas, kWhPerUnit, LEAST_KWH_A_DAY, MOST_KWH_A_DAY } from '../units.ts';
+import type { ColumnFacts } from './column-facts.ts';
+import { statedCarrier, statedUnit } from './energy-columns.ts';
+import type { Sheet } from './sheet.ts';
+import { columnName } from './value-cells.ts';
+
+export interface Quantity {
+  readonly unit: EnergyUnit;
+  readonly carrier: Carrier;
+  readonly role: SeriesRole;
+  readonly kWhPerUnit: number;
+}
+
+/** @param perDay mean of the column's numbers a day, as written; NaN where days do not tell */
+export function settleUnit(
+  sheet: Sheet,
+  column: ColumnFacts,
+  perDay: number,
+  choices: IntakeChoices,
+  context: IntakeContext,
+  book: RemarkBook,
+): Quantity {
+  const name = columnName(sheet, column.index);
+  const stated = choices.unit ?? statedUnit(sheet, column);
+  const said = statedCarrier(sheet, column);
+  const carrier = choices.carrier ?? carrierFor(stated, said?.carrier);
+  if (carrier === undefined) book.add('carrier-guessed', 'question', { column: name, expected: 'electricity' });
+  const settledCarrier = carrier ?? 'electricity';
+  const unit = stated ?? guessUnit(settledCarrier, perDay);
+  const fits = settledCarrier === 'outdoor-temperature' ? unit === '°C' : unit !== '°C';
+  const settled: EnergyUnit = fits ? unit : settledCarrier === 'outdoor-temperature' ? '°C' : 'kWh';
+  if (!fits) book.add('unit-not-of-carrier', 'question', { column: name, found: unit, expected: settled });
+  if (stated === undefined && settled !== '°C')
+    book.add('unit-guessed', 'question', { column: name, found: perDayText(perDay), expected: settled });
+  const factor = kWhPerUnit(settled, settledCarrier, context, choices.calorificMJPerM3);
+  if (choices.unit === undefined && settled !== '°C') doubtUnit(name, settled, perDay * factor, book);
+  if (
+    isVolumeOfGas(settled) &&
+    choices.calorificMJPerM3 === undefined &&
+    !sheet.columns.some((c) => c.meaning.role === 'calorific')
+  )
+    book.add('calorific-assumed', 'question', { expected: String(context.gasVolume.calorificMJPerM3) });
+  const role = choices.role ?? roleFor(settledCarrier, said?.carrier === settledCarrier ? said.seriesRole : undefined);
+  return { unit: settled, carrier: settledCarrier, role, kWhPerUnit: factor };
+}
+
+/** A unit may settle the carrier, or contradict what the words said. */
+function carrierFor(unit: EnergyUnit | undefined, said: Carrier | undefined): Carrier | undefined {
+  if (unit === '°C') return 'outdoor-temperature';
+  if (unit === 'litre') return said === 'lpg' ? 'lpg' : 'oil';
+  if (unit === 'm³' || unit === 'hundred ft³' || unit === 'therm') return said === 'lpg' ? 'lpg' : 'gas';
+  return said;
+}
+
+function roleFor(carrier: Carrier, said: SeriesRole | undefined): SeriesRole {
+  if (said !== undefined) return said;
+  if (carrier === 'outdoor-temperature') return 'weather';
+  return carrier === 'heat' ? 'heat-output' : 'import';
+}
+
+function guessUnit(carrier: Carrier, perDay: number): EnergyUnit {
+  if (carrier === 'outdoor-temperature') return '°C';
+  if (carrier === 'oil' || carrier === 'lpg') return 'litre';
+  return perDay > MOST_KWH_A_DAY ? 'Wh' : 'kWh';
+}
+
+const perDayText = (perDay: number): string => (Number.isNaN(perDay) ? '' : `${Number(perDay.toPrecision(3))} a day`);
+
+function doubtUnit(column: string, unit: EnergyUnit, kWhPerDay: number, book: RemarkBook): void {
+  if (Number.isNaN(kWhPerDay)) return;
+  const found = `${Number(kWhPerDay.toPrecision(3))} kWh a day`;
+  if (kWhPerDay > MOST_KWH_A_DAY) book.add('unit-doubtful', 'question', { column, found, expected: unit });
+  else if (kWhPerDay < LEAST_KWH_A_DAY && kWhPerDay > 0 && (unit === 'Wh' || unit === 'kWh'))
+    book.add('unit-doubtful', 'question', { column, found, expected: unit });
+}

@@ -1,0 +1,75 @@
+/** Step between the dates of a sheet, from its first rows; what tells half-hours, days and bills apart. */
+import { weighDayFirst } from '../dates/decide-day-first.ts';
+import { readClock } from '../dates/read-clock.ts';
+import { readStamp } from '../dates/read-stamp.ts';
+import { createStampReader, READ, type StampKind } from '../dates/stamp-reader.ts';
+import { readAwkwardNumber } from '../numbers/read-number.ts';
+import { commonestStep } from '../readings/interval.ts';
+import { cellText } from '../text/table.ts';
+import { isClockColumn, isDateColumn } from './column-facts.ts';
+import type { Sheet } from './sheet.ts';
+
+export interface SheetStep {
+  /** Commonest step in minutes; undefined where there are too few dates. */
+  readonly minutes: number | undefined;
+  readonly kind: StampKind;
+  readonly timeColumn: number | undefined;
+  readonly endTimeColumn: number | undefined;
+  /** A second date column that ends the period. */
+  readonly toColumn: number | undefined;
+}
+
+const SAMPLE_ROWS = 500;
+const cache = new WeakMap<Sheet, SheetStep>();
+
+export function stepOf(sheet: Sheet): SheetStep {
+  const known = cache.get(sheet);
+  if (known) return known;
+  const step = measure(sheet);
+  cache.set(sheet, step);
+  return step;
+}
+
+function measure(sheet: Sheet): SheetStep {
+  const { table, dateColumn, firstRow } = sheet;
+  const clocks = sheet.columns.filter((c) => isClockColumn(c) && !isDateColumn(c));
+  const timeColumn = (clocks.find((c) => c.meaning.role !== 'to') ?? clocks[0])?.index;
+  const endTimeColumn = clocks.find((c) => c.index !== timeColumn)?.index;
+  const dates = sheet.columns.filter((c) => isDateColumn(c) && c.index !== dateColumn);
+  const toColumn = (dates.find((c) => c.meaning.role === 'to') ?? dates[0])?.index;
+  const end = Math.min(table.rowCount, firstRow + SAMPLE_ROWS);
+  const minutes: number[] = [];
+  const reader = createStampReader();
+  let kind: StampKind = 'day';
+  if (dateColumn >= 0) {
+    const evidence = weighDayFirst(table, dateColumn, firstRow, end);
+    const dayFirst = evidence.monthFirst <= evidence.dayFirst;
+    for (let row = firstRow; row < end; row++) {
+      const cell = cellText(table, row, dateColumn);
+      if (sheet.dateForm !== 'calendar') {
+        const value = readAwkwardNumber(cell, '.');
+        const scale = sheet.dateForm === 'serial' ? 1440 : sheet.dateForm === 'seconds' ? 1 / 60 : 1 / 60_000;
+        if (!Number.isNaN(value)) minutes.push(Math.round(value * scale));
+        if (!Number.isInteger(value) || sheet.dateForm !== 'serial') kind = 'time';
+        continue;
+      }
+      if (readStamp(cell, 0, cell.length, dayFirst, reader) !== READ) continue;
+      let at = reader.civilMinute;
+      if (reader.kind === 'day' && timeColumn !== undefined) {
+        const text = cellText(table, row, timeColumn);
+        const clock = readClock(text, 0, text.length);
+        if (clock >= 0 && clock <= 1440) at += clock;
+      }
+      if (!Number.isNaN(reader.offsetMinutes)) at -= reader.offsetMinutes;
+      minutes.push(at);
+      if (reader.kind !== 'day' || timeColumn !== undefined) kind = timeColumn !== undefined ? 'time' : reader.kind;
+    }
+  }
+  return {
+    minutes: commonestStep(Float64Array.from(minutes), minutes.length),
+    kind,
+    timeColumn,
+    endTimeColumn,
+    toColumn,
+  };
+}

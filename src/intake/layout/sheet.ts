@@ -1,0 +1,154 @@
+/** A table with its parts told apart: title lines, heading row, data rows, and what each column holds. */
+import { readStamp } from '../dates/read-stamp.ts';
+import { createStampReader, UNREADABLE } from '../dates/stamp-reader.ts';
+import { isMissing, readAwkwardNumber } from '../numbers/read-number.ts';
+import { cellCount, cellText, rowTexts, type Table } from '../text/table.ts';
+import { type ColumnFacts, columnFacts, isDateColumn } from './column-facts.ts';
+
+export interface Sheet {
+  readonly fileName: string;
+  readonly table: Table;
+  readonly columns: readonly ColumnFacts[];
+  /** Row of the headings, -1 where there are none. */
+  readonly headingRow: number;
+  readonly firstRow: number;
+  /** Lines before the headings. */
+  readonly preamble: readonly { readonly line: number; readonly text: string }[];
+  /** How dates are written: as dates, as day numbers of a spreadsheet, or as seconds or milliseconds since 1970. */
+  readonly dateForm: 'calendar' | 'serial' | 'seconds' | 'milliseconds';
+  /** Column of the dates, -1 where none was found. */
+  readonly dateColumn: number;
+}
+
+const SAMPLE_ROWS = 300;
+
+export function layOutSheet(fileName: string, table: Table): Sheet {
+  const sample = Math.min(table.rowCount, SAMPLE_ROWS);
+  const dateColumn = findDateColumn(table, sample);
+  if (dateColumn >= 0) return finishSheet(fileName, table, dateColumn, 'calendar');
+  const numeric = findNumericDateColumn(table, sample);
+  if (numeric) return finishSheet(fileName, table, numeric.column, numeric.form);
+  return finishSheet(fileName, table, -1, 'calendar');
+}
+
+const isDateCell = (cell: string): boolean =>
+  cell.length >= 5 && readStamp(cell, 0, cell.length, true, createStampReader()) !== UNREADABLE;
+
+/** Leftmost of the columns that hold most dates. */
+function findDateColumn(table: Table, sample: number): number {
+  const counts: number[] = [];
+  let rows = 0;
+  for (let row = 0; row < sample; row++) {
+    const width = Math.min(cellCount(table, row), 40);
+    if (width >= 2) rows++;
+    for (let column = 0; column < width; column++)
+      if (isDateCell(cellText(table, row, column))) counts[column] = (counts[column] ?? 0) + 1;
+  }
+  const most = Math.max(0, ...counts.map((n) => n ?? 0));
+  if (most === 0 || (rows > 0 && most < rows * 0.3 && most < 3)) return -1;
+  return counts.findIndex((n) => (n ?? 0) >= most * 0.9);
+}
+
+/** Days of 2000 to 2050 counted from 1900 as spreadsheets do, or seconds since 1970; the whole column must be such and rise or fall. */
+function findNumericDateColumn(table: Table, sample: number): { column: number; form: Sheet['dateForm'] } | undefined {
+  for (let column = 0; column < 3; column++) {
+    const values: number[] = [];
+    let others = 0;
+    for (let row = 0; row < sample; row++) {
+      const value = readAwkwardNumber(cellText(table, row, column), '.');
+      if (Number.isNaN(value)) others++;
+      else values.push(value);
+    }
+    if (values.length < 3 || others > values.length) continue;
+    const within = (low: number, high: number) => values.every((v) => v >= low && v < high);
+    const moves =
+      values.every((v, i) => i === 0 || v > values[i - 1]!) || values.every((v, i) => i === 0 || v < values[i - 1]!);
+    if (!moves) continue;
+    if (within(36_526, 55_153)) return { column, form: 'serial' };
+    if (within(946_684_800, 2_556_144_000)) return { column, form: 'seconds' };
+    if (within(946_684_800_000, 2_556_144_000_000)) return { column, form: 'milliseconds' };
+  }
+  return undefined;
+}
+
+function finishSheet(fileName: string, table: Table, dateColumn: number, dateForm: Sheet['dateForm']): Sheet {
+  const isDate = (row: number) => {
+    const cell = cellText(table, row, dateColumn);
+    return dateForm === 'calendar' ? isDateCell(cell) : !Number.isNaN(readAwkwardNumber(cell, '.'));
+  };
+  const looksLikeData = (row: number) =>
+    dateColumn >= 0 && row < table.rowCount && isDate(row) && hasValue(table, row, dateColumn);
+  let firstRow = 0;
+  while (firstRow < table.rowCount && !looksLikeData(firstRow)) firstRow++;
+  // Without dates the first row is taken for headings, so that the preview can show the file.
+  if (firstRow >= table.rowCount) firstRow = dateColumn < 0 ? Math.min(1, table.rowCount) : table.rowCount;
+  const headingRow = findHeadingRow(table, firstRow);
+  const width = widthOf(table, firstRow, headingRow);
+  const headings = joinHeadings(table, headingRow, firstRow, width);
+  const rows = sampleRows(table, firstRow);
+  const columns = headings.map((heading, index) => columnFacts(table, index, rows, heading));
+  const preamble = Array.from({ length: Math.max(0, headingRow < 0 ? firstRow : headingRow) }, (_, row) => ({
+    line: table.lineOfRow[row]!,
+    text: rowTexts(table, row).join(' ').trim(),
+  }));
+  const best = dateForm === 'calendar' ? preferredDate(columns, dateColumn) : dateColumn;
+  return { fileName, table, columns, headingRow, firstRow, preamble, dateForm, dateColumn: best };
+}
+
+/** A data row has something besides its date: a number, a clock time or a sign that the value is missing. */
+function hasValue(table: Table, row: number, dateColumn: number): boolean {
+  const width = cellCount(table, row);
+  if (width < 2) return false;
+  for (let column = 0; column < width; column++) {
+    if (column === dateColumn) continue;
+    const cell = cellText(table, row, column);
+    if (isMissing(cell)) continue;
+    if (!Number.isNaN(readAwkwardNumber(cell, '.')) || !Number.isNaN(readAwkwardNumber(cell, ','))) return true;
+  }
+  return false;
+}
+
+/** The row above the data with at least two words in it; a row of units between may stand below it. */
+function findHeadingRow(table: Table, firstRow: number): number {
+  for (let row = firstRow - 1; row >= Math.max(0, firstRow - 3); row--) {
+    const cells = rowTexts(table, row).filter((cell) => cell !== '');
+    if (cells.length < 2) continue;
+    const above = row > 0 ? rowTexts(table, row - 1) : [];
+    const isUnitRow = cellText(table, row, 0) === '' && above.length === cellCount(table, row) && above[0] !== '';
+    return isUnitRow ? row - 1 : row;
+  }
+  return -1;
+}
+
+function widthOf(table: Table, firstRow: number, headingRow: number): number {
+  let width = headingRow >= 0 ? cellCount(table, headingRow) : 0;
+  for (let row = firstRow; row < Math.min(table.rowCount, firstRow + 50); row++)
+    width = Math.max(width, cellCount(table, row));
+  return Math.min(width, 400);
+}
+
+function joinHeadings(table: Table, headingRow: number, firstRow: number, width: number): string[] {
+  return Array.from({ length: width }, (_, column) => {
+    if (headingRow < 0) return '';
+    const parts: string[] = [];
+    for (let row = headingRow; row < firstRow; row++) {
+      const cell = cellText(table, row, column);
+      if (cell !== '') parts.push(cell);
+    }
+    return parts.join(' ').replaceAll(/\s+/g, ' ').slice(0, 120);
+  });
+}
+
+function sampleRows(table: Table, firstRow: number): number[] {
+  const rows: number[] = [];
+  for (let row = firstRow; row < Math.min(table.rowCount, firstRow + SAMPLE_ROWS); row++) rows.push(row);
+  return rows;
+}
+
+/** Among several date columns the one named as start comes first, then one named as date, then the leftmost. */
+function preferredDate(columns: readonly ColumnFacts[], dateColumn: number): number {
+  const dates = columns.filter(isDateColumn);
+  const named = dates.find((c) => c.meaning.role === 'from') ?? dates.find((c) => c.meaning.role === 'stamp');
+  const other = dates.find((c) => c.meaning.role !== 'to');
+  return named?.index ?? other?.index ?? dateColumn;
+}

@@ -1,0 +1,73 @@
+/** Number columns of the rows that have a date, as typed arrays; what is no number is named by line. */
+import type { IntakeChoices } from '../intake.ts';
+import { type DecimalDecision, decideDecimal } from '../numbers/decide-decimal.ts';
+import { isMissing, readNumber } from '../numbers/read-number.ts';
+import type { RemarkBook } from '../remark-book.ts';
+import { cellAt, cellText } from '../text/table.ts';
+import { isNumberColumn } from './column-facts.ts';
+import type { Sheet } from './sheet.ts';
+
+export const columnName = (sheet: Sheet, column: number): string =>
+  sheet.columns[column]?.heading || `column ${column + 1}`;
+
+/** Decimal sign of a column, with the remarks that doubt deserves. */
+export function settleDecimal(sheet: Sheet, column: number, choices: IntakeChoices, book: RemarkBook): '.' | ',' {
+  if (choices.decimal !== undefined) return choices.decimal;
+  const others = sheet.columns
+    .filter((c) => isNumberColumn(c) && c.index !== column && !c.counting)
+    .map((c) => c.index);
+  const decision: DecimalDecision = decideDecimal(sheet.table, column, sheet.firstRow, others.slice(0, 6));
+  const where = { column: columnName(sheet, column), found: decision.found, expected: decision.decimal };
+  const row = decision.row >= 0 ? { row: sheet.table.lineOfRow[decision.row]! } : {};
+  if (decision.state === 'asked') book.add('decimal-asked', 'question', { ...row, ...where });
+  if (decision.state === 'mixed') book.add('decimal-mixed', 'question', { ...row, ...where });
+  if (decision.state === 'decided' && decision.decimal === ',' && !book.has('decimal-comma'))
+    book.add('decimal-comma', 'note', { column: where.column });
+  return decision.decimal;
+}
+
+export function readValues(
+  sheet: Sheet,
+  column: number,
+  rows: Uint32Array,
+  count: number,
+  decimal: '.' | ',',
+  expected: string,
+  book: RemarkBook,
+): Float64Array {
+  const { table } = sheet;
+  const values = new Float64Array(count);
+  for (let i = 0; i < count; i++) {
+    const cell = cellAt(table, rows[i]!, column);
+    const value = cell < 0 ? Number.NaN : readNumber(table.text, table.cellFrom[cell]!, table.cellTo[cell]!, decimal);
+    values[i] = value;
+    if (!Number.isNaN(value)) continue;
+    const text = cellText(table, rows[i]!, column);
+    if (isMissing(text)) {
+      const cut = cell < 0 && rows[i] === table.rowCount - 1 && table.openEnd;
+      if (cut)
+        book.add('row-cut-off', 'note', { row: table.lineOfRow[rows[i]!]!, found: cellText(table, rows[i]!, 0) });
+      continue;
+    }
+    book.tally('number-unreadable', 'note', {
+      row: table.lineOfRow[rows[i]!]!,
+      column: columnName(sheet, column),
+      found: text.slice(0, 40),
+      expected,
+    });
+  }
+  return values;
+}
+
+const ESTIMATED = /^(e|est|est\.|estimated?|estimate|estimation|y|yes|true|1|geschätzt|projected|substituted)$/i;
+const CUSTOMER = /^(c|cust|customer|customer read(ing)?|own|self)$/i;
+
+export type Quality = 'actual' | 'estimated' | 'customer' | 'unknown';
+
+/** Mark beside a reading: E, A, C and the words for them. A column named "estimated" answers yes or no. */
+export function readQuality(sheet: Sheet, column: number, row: number): Quality {
+  const cell = cellText(sheet.table, row, column);
+  if (ESTIMATED.test(cell)) return 'estimated';
+  if (CUSTOMER.test(cell)) return 'customer';
+  return cell === '' ? 'unknown' : 'actual';
+}

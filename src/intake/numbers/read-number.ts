@@ -1,0 +1,87 @@
+/** Numbers as people and machines write them, read straight from the text where they are plain. */
+
+const POWERS = Array.from({ length: 23 }, (_, n) => 10 ** n);
+const MISSING = new Set([
+  '',
+  '-',
+  '--',
+  '–',
+  '—',
+  'n/a',
+  'na',
+  '#n/a',
+  'null',
+  'none',
+  'nan',
+  'missing',
+  '.',
+  '?',
+  'x',
+]);
+
+/** Whether a cell says that there is no value. Missing is not zero. */
+export const isMissing = (cell: string): boolean => MISSING.has(cell.trim().toLowerCase());
+
+/**
+ * Value of text between two offsets; NaN where it is missing or no number.
+ * Up to 15 digits the quotient of two exact doubles is the nearest double, so nothing is lost against the long way.
+ */
+export function readNumber(text: string, from: number, to: number, decimal: '.' | ','): number {
+  const point = decimal === '.' ? 46 : 44;
+  let at = from;
+  let code = text.charCodeAt(at);
+  const negative = code === 45;
+  if (negative || code === 43) at++;
+  let mantissa = 0;
+  let digits = 0;
+  let afterPoint = -1;
+  for (; at < to; at++) {
+    code = text.charCodeAt(at) - 48;
+    if (code >= 0 && code <= 9) {
+      mantissa = mantissa * 10 + code;
+      digits++;
+      if (afterPoint >= 0) afterPoint++;
+    } else if (code + 48 === point && afterPoint < 0) afterPoint = 0;
+    else return readAwkwardNumber(text.slice(from, to), decimal);
+  }
+  if (digits === 0) return Number.NaN;
+  if (digits > 15) return readAwkwardNumber(text.slice(from, to), decimal);
+  const value = afterPoint > 0 ? mantissa / POWERS[afterPoint]! : mantissa;
+  return negative ? -value : value;
+}
+
+const AWKWARD =
+  /^(\()?\s*([£€$]?)\s*([-+−]?)\s*[£€$]?\s*([\d.,'’ \u00a0\u202f]+)(e[-+]?\d{1,3})?\s*(%|[a-zµ³°£€]{0,8}\d?)\s*(\))?$/i;
+
+/** Thousands signs, exponents, currency before, unit behind, minus signs of the typographer, brackets for negative. */
+export function readAwkwardNumber(cell: string, decimal: '.' | ','): number {
+  const trimmed = cell.trim();
+  if (trimmed.length > 40) return Number.NaN;
+  const match = AWKWARD.exec(trimmed);
+  if (!match) return Number.NaN;
+  const [, open, , sign, body, exponent, unit, close] = match;
+  if (Boolean(open) !== Boolean(close)) return Number.NaN;
+  // A letter O for a nought, or an exponent without its digits, is no unit.
+  if (unit && /^[oil]$|^e$/i.test(unit)) return Number.NaN;
+  const digits = plainDigits(body!.trim(), decimal);
+  if (digits === undefined) return Number.NaN;
+  const value = Number(digits + (exponent ?? ''));
+  return open || sign === '-' || sign === '−' ? -value : value;
+}
+
+/** Digits with a decimal point, thousands taken out; undefined where the groups are not of three. */
+function plainDigits(body: string, decimal: '.' | ','): string | undefined {
+  const [whole, fraction, more] = body.split(decimal);
+  if (more !== undefined || whole === undefined) return undefined;
+  if (fraction !== undefined && !/^\d*$/.test(fraction)) return undefined;
+  const group = decimal === '.' ? ',' : '.';
+  if (!/^\d*$/.test(whole)) {
+    const sign = whole.includes(group) ? group : /['’ \u00a0\u202f]/.exec(whole)?.[0];
+    if (sign === undefined) return undefined;
+    const parts = whole.split(sign);
+    const grouped = parts.every((part, i) => (i === 0 ? /^\d{1,3}$/ : /^\d{3}$/).test(part));
+    if (!grouped) return undefined;
+    return `${parts.join('')}.${fraction ?? ''}`;
+  }
+  return whole === '' && !fraction ? undefined : `${whole}.${fraction ?? ''}`;
+}

@@ -1,0 +1,68 @@
+/** From bytes to a sheet, or to a refusal that says what kind of file it is and what to do with it. */
+import type { IntakeContext } from './intake.ts';
+import { layOutSheet, type Sheet } from './layout/sheet.ts';
+import type { RemarkBook } from './remark-book.ts';
+import { decodeText } from './text/decode.ts';
+import { recogniseForeign } from './text/foreign.ts';
+import { findSeparator } from './text/separator.ts';
+import { splitTable } from './text/table.ts';
+
+/** Ten years of quarter-hours are some 10 MB; a larger file is something else, or should come in pieces. */
+export const MAX_FILE_BYTES = 64 * 1024 * 1024;
+
+export function openSheet(
+  fileName: string,
+  bytes: Uint8Array,
+  context: Pick<IntakeContext, 'onProgress'>,
+  book: RemarkBook,
+): Sheet | undefined {
+  if (bytes.length === 0) {
+    book.add('file-empty', 'refusal');
+    return undefined;
+  }
+  if (bytes.length > MAX_FILE_BYTES) {
+    book.add('file-too-large', 'refusal', {
+      found: `${Math.round(bytes.length / 1_048_576)} MB`,
+      expected: `at most ${MAX_FILE_BYTES / 1_048_576} MB`,
+    });
+    return undefined;
+  }
+  const foreign = recogniseForeign(bytes);
+  if (foreign) {
+    book.add('file-foreign', 'refusal', { found: foreign });
+    return undefined;
+  }
+  const decoded = decodeText(bytes);
+  if ('fault' in decoded) {
+    book.add(decoded.fault === 'empty' ? 'file-empty' : 'file-binary', 'refusal');
+    return undefined;
+  }
+  if (decoded.encoding === 'Latin-1') book.add('encoding-taken', 'note', { found: decoded.encoding });
+  const { separator, start } = findSeparator(decoded.text);
+  const table = splitTable(decoded.text, separator, start, context.onProgress);
+  if (!table) {
+    book.add('file-too-many-cells', 'refusal');
+    return undefined;
+  }
+  const sheet = layOutSheet(fileName, table);
+  if (commaInsideNumbers(sheet)) {
+    book.add('comma-inside-numbers', 'refusal', {
+      row: table.lineOfRow[sheet.firstRow]!,
+      found: table.text
+        .slice(table.cellFrom[table.rowStart[sheet.firstRow]!], table.cellTo[table.rowStart[sheet.firstRow + 1]! - 1])
+        .slice(0, 60),
+    });
+    return undefined;
+  }
+  return sheet;
+}
+
+/** Two headings and three cells in every row, the last two whole numbers: a decimal comma in a file separated by commas. */
+function commaInsideNumbers(sheet: Sheet): boolean {
+  const { table, headingRow, firstRow, columns } = sheet;
+  if (table.separator !== ',' || headingRow < 0 || sheet.dateColumn < 0 || firstRow >= table.rowCount) return false;
+  const headingCells = table.rowStart[headingRow + 1]! - table.rowStart[headingRow]!;
+  if (headingCells !== 2 || columns.length !== 3) return false;
+  const last = columns[2]!;
+  return last.numbers >= last.sampled * 0.8 && Number.isInteger(last.smallest) && last.smallest >= 0;
+}

@@ -1,0 +1,90 @@
+/** Reads any evidence file: one function for the preview and for the import, so that both see the same values. */
+import type { IntakeChoices, IntakeContext, IntakePreview, IntakeResult } from './intake.ts';
+import { remarkPreamble } from './layout/explain-strays.ts';
+import type { Sheet } from './layout/sheet.ts';
+import { columnName } from './layout/value-cells.ts';
+import { openSheet } from './open-sheet.ts';
+import { openRemarkBook, type RemarkBook } from './remark-book.ts';
+import { SHAPES } from './shapes/index.ts';
+import { nothingRead, type ShapeReading } from './shapes/shape.ts';
+import { cellText } from './text/table.ts';
+
+/** A fit below this is no fit. */
+const LEAST_FIT = 0.3;
+const PREVIEW_ROWS = 12;
+
+export function readFile(
+  fileName: string,
+  bytes: Uint8Array,
+  choices: IntakeChoices,
+  context: IntakeContext,
+): IntakeResult {
+  const book = openRemarkBook(fileName);
+  const sheet = openSheet(fileName, bytes, context, book);
+  if (!sheet) return { preview: emptyPreview(fileName, choices, book), intervals: [] };
+  const candidates = SHAPES.map((shape) => ({ shape: shape.name, ...shape.detect(sheet) })).sort(
+    (a, b) => b.fit - a.fit,
+  );
+  const best = candidates[0];
+  const wanted = choices.shape ?? (best && best.fit >= LEAST_FIT ? best.shape : undefined);
+  const shape = SHAPES.find((s) => s.name === wanted);
+  remarkPreamble(sheet, book);
+  let reading: ShapeReading;
+  if (shape && sheet.dateColumn >= 0) reading = shape.parse({ sheet, choices, context, book });
+  else {
+    remarkNoFit(sheet, best?.reason ?? '', book);
+    reading = nothingRead(choices, 0);
+  }
+  context.onProgress?.(1);
+  const refused = book.refused();
+  return {
+    preview: {
+      fileName,
+      shape: shape?.name ?? null,
+      candidates,
+      choices: reading.choices,
+      columns: sheet.columns.map((c) => columnName(sheet, c.index)),
+      rows: previewRows(sheet),
+      dataRows: reading.dataRows,
+      series: refused ? [] : [...reading.series],
+      firstDays: refused ? [] : [...reading.firstDays],
+      remarks: book.list(),
+    },
+    intervals: refused ? [] : reading.intervals,
+  };
+}
+
+function remarkNoFit(sheet: Sheet, reason: string, book: RemarkBook): void {
+  const columns = sheet.columns
+    .map((c) => columnName(sheet, c.index))
+    .join(', ')
+    .slice(0, 120);
+  if (sheet.dateColumn < 0) book.add('no-dates', 'refusal', { found: columns });
+  else book.add('no-shape-fits', 'refusal', { found: columns, expected: reason });
+}
+
+function previewRows(sheet: Sheet): IntakePreview['rows'] {
+  const { table, firstRow, columns } = sheet;
+  const rows: IntakePreview['rows'] = [];
+  for (let row = firstRow; row < Math.min(table.rowCount, firstRow + PREVIEW_ROWS); row++)
+    rows.push({
+      line: table.lineOfRow[row]!,
+      cells: columns.map((_, column) => cellText(table, row, column).slice(0, 80)),
+    });
+  return rows;
+}
+
+function emptyPreview(fileName: string, choices: IntakeChoices, book: RemarkBook): IntakePreview {
+  return {
+    fileName,
+    shape: null,
+    candidates: [],
+    choices,
+    columns: [],
+    rows: [],
+    dataRows: 0,
+    series: [],
+    firstDays: [],
+    remarks: book.list(),
+  };
+}

@@ -1,0 +1,104 @@
+/** Missing runs and runs of one value, with dates and what they may amount to. */
+import { localStamp } from '../../model/calendar/zone.ts';
+import type { ZoneTable } from '../clock/zone-table.ts';
+import type { RemarkBook } from '../remark-book.ts';
+import type { Placed } from './place-readings.ts';
+
+const LISTED_GAPS = 12;
+/** A meter that shows one value for longer than this has stood still. */
+const FROZEN_MINUTES = 24 * 60;
+
+interface Run {
+  readonly from: number;
+  readonly to: number;
+  readonly slots: number;
+}
+
+const stampAt = (zone: string, utcMinute: number): string => localStamp(zone, utcMinute * 60_000).replace('T', ' ');
+
+/** @param likelyKWh what a missing slot would have used, judged by the rest of the file; NaN for temperatures */
+export function remarkGaps(placed: Placed, table: ZoneTable, zone: string, likelyKWh: number, book: RemarkBook): void {
+  const gaps = missingRuns(placed, table);
+  const effect = (slots: number) => (Number.isNaN(likelyKWh) ? {} : { effectKWh: round(slots * likelyKWh) });
+  for (const gap of gaps
+    .toSorted((a, b) => b.slots - a.slots)
+    .slice(0, LISTED_GAPS)
+    .sort((a, b) => a.from - b.from))
+    book.add('gap', 'note', {
+      from: stampAt(zone, gap.from),
+      to: stampAt(zone, gap.to),
+      count: gap.slots,
+      ...effect(gap.slots),
+    });
+  if (gaps.length <= LISTED_GAPS) return;
+  const slots = gaps
+    .toSorted((a, b) => b.slots - a.slots)
+    .slice(LISTED_GAPS)
+    .reduce((sum, gap) => sum + gap.slots, 0);
+  book.add('gaps-more', 'note', { count: gaps.length - LISTED_GAPS, ...effect(slots) });
+}
+
+function missingRuns(placed: Placed, table: ZoneTable): Run[] {
+  const { intervalMinutes, days, from, to } = placed;
+  const runs: Run[] = [];
+  let open: number | undefined;
+  const close = (end: number) => {
+    if (open !== undefined && end > open) runs.push({ from: open, to: end, slots: (end - open) / intervalMinutes });
+    open = undefined;
+  };
+  let expected = from;
+  for (const { day, values } of days) {
+    const dayStart = table.dayStart(day);
+    if (dayStart > expected) open ??= expected;
+    for (let s = 0; s < values.length; s++) {
+      const at = dayStart + s * intervalMinutes;
+      if (at < from || at >= to) continue;
+      if (!Number.isNaN(values[s]!)) close(at);
+      else open ??= at;
+    }
+    expected = dayStart + values.length * intervalMinutes;
+  }
+  close(to);
+  return runs;
+}
+
+/** @param zeroMatters whether nought for a whole day is odd: for electricity it is, for gas in summer it is not */
+export function remarkFrozen(
+  placed: Placed,
+  table: ZoneTable,
+  zone: string,
+  zeroMatters: boolean,
+  book: RemarkBook,
+): void {
+  const { intervalMinutes, days } = placed;
+  let value = Number.NaN;
+  let since = 0;
+  let until = 0;
+  const close = () => {
+    if (until - since < FROZEN_MINUTES) return;
+    const code = value === 0 ? 'zero-run' : 'frozen';
+    if (value === 0 && !zeroMatters) return;
+    book.tally(code, 'note', {
+      from: stampAt(zone, since),
+      to: stampAt(zone, until),
+      found: String(value),
+      count: (until - since) / intervalMinutes,
+    });
+  };
+  for (const { day, values } of days) {
+    const dayStart = table.dayStart(day);
+    for (let s = 0; s < values.length; s++) {
+      const next = values[s]!;
+      const at = dayStart + s * intervalMinutes;
+      if (next !== value || at !== until) {
+        close();
+        value = next;
+        since = at;
+      }
+      until = at + intervalMinutes;
+    }
+  }
+  close();
+}
+
+const round = (kWh: number): number => Math.round(kWh * 10) / 10;

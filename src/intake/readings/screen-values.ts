@@ -1,0 +1,48 @@
+/** Takes out what no house can have used and no weather can have been; each with its line and its effect. */
+import type { RemarkBook } from '../remark-book.ts';
+
+/** No British house fuse or domestic gas meter passes more for long: 50 kW. Common practice, no source. */
+export const MAX_HOUSE_KW = 50;
+const COLDEST_C = -40;
+const HOTTEST_C = 50;
+
+interface Screen {
+  readonly values: Float64Array;
+  readonly count: number;
+  readonly hours: number;
+  readonly lineOf: (index: number) => number;
+  readonly column: string;
+}
+
+/** Energies in kWh: negative readings and spikes become missing. */
+export function screenEnergy({ values, count, hours, lineOf, column }: Screen, book: RemarkBook): void {
+  const most = MAX_HOUSE_KW * hours;
+  for (let i = 0; i < count; i++) {
+    const value = values[i]!;
+    if (value < 0) {
+      book.tally('negative', 'note', { row: lineOf(i), column, found: `${round(value)} kWh`, effectKWh: value });
+      values[i] = Number.NaN;
+    } else if (value > most) {
+      book.tally('spike', 'note', {
+        row: lineOf(i),
+        column,
+        found: `${round(value)} kWh`,
+        expected: `at most ${round(most)} kWh`,
+        effectKWh: value,
+      });
+      values[i] = Number.NaN;
+    }
+  }
+}
+
+export function screenTemperature({ values, count, lineOf, column }: Screen, book: RemarkBook): void {
+  for (let i = 0; i < count; i++) {
+    const value = values[i]!;
+    if (value >= COLDEST_C && value <= HOTTEST_C) continue;
+    if (Number.isNaN(value)) continue;
+    book.tally('temperature-absurd', 'note', { row: lineOf(i), column, found: `${round(value)} °C` });
+    values[i] = Number.NaN;
+  }
+}
+
+const round = (value: number): string => String(Number(value.toPrecision(4)));

@@ -1,0 +1,124 @@
+/** Placed readings as the model's series: daily totals, the mean shape of a day by month, and how much of it is there. */
+import { monthOf, toCivilDate } from '../../model/calendar/civil.ts';
+import { localStamp } from '../../model/calendar/zone.ts';
+import type { Carrier, Series, SeriesRole } from '../../model/evidence/evidence.ts';
+import type { ZoneTable } from '../clock/zone-table.ts';
+import type { IntervalDays } from '../intake.ts';
+import type { Placed } from './place-readings.ts';
+
+/** Share of a day's temperatures from which its mean is taken; energies need them all. */
+const ENOUGH_FOR_A_MEAN = 0.8;
+
+export interface SeriesTitle {
+  readonly id: string;
+  readonly name: string;
+  readonly carrier: Carrier;
+  readonly role: SeriesRole;
+  readonly estimatedCount: number;
+}
+
+export function summariseReadings(title: SeriesTitle, placed: Placed): Series {
+  const isTemperature = title.carrier === 'outdoor-temperature';
+  const firstDay = placed.days[0]!.day;
+  const lastDay = placed.days.at(-1)!.day;
+  const values: (number | null)[] = new Array(lastDay - firstDay + 1).fill(null);
+  let sum = 0;
+  for (const { day, values: slots } of placed.days) {
+    let total = 0;
+    let there = 0;
+    for (let s = 0; s < slots.length; s++) {
+      const value = slots[s]!;
+      if (Number.isNaN(value)) continue;
+      total += value;
+      there++;
+    }
+    sum += total;
+    if (isTemperature) {
+      if (there >= slots.length * ENOUGH_FOR_A_MEAN) values[day - firstDay] = total / there;
+    } else if (there === slots.length) values[day - firstDay] = total;
+  }
+  return {
+    id: title.id,
+    evidenceId: '',
+    name: title.name,
+    carrier: title.carrier,
+    role: title.role,
+    resolution: 'interval',
+    intervalMinutes: placed.intervalMinutes,
+    from: toCivilDate(firstDay),
+    to: toCivilDate(lastDay + 1),
+    total: isTemperature ? sum / Math.max(1, placed.present) : sum,
+    days: { first: toCivilDate(firstDay), values },
+    ...(isTemperature ? {} : { dayShape: meanDayShape(placed) }),
+    present: placed.present,
+    expected: placed.expected,
+    estimatedCount: title.estimatedCount,
+  };
+}
+
+/**
+ * Mean kWh of each of 48 half-hours by month. Days of another length than 24 hours are left out, since their slots
+ * stand at other clock times. A month without readings takes the mean of the months that have some.
+ */
+export function meanDayShape(placed: Placed): number[][] {
+  const slotsADay = 1440 / placed.intervalMinutes;
+  const sums = new Float64Array(12 * slotsADay);
+  const counts = new Float64Array(12 * slotsADay);
+  for (const { day, values } of placed.days) {
+    if (values.length !== slotsADay) continue;
+    const base = (monthOf(toCivilDate(day)) - 1) * slotsADay;
+    for (let s = 0; s < slotsADay; s++) {
+      const value = values[s]!;
+      if (Number.isNaN(value)) continue;
+      sums[base + s]! += value;
+      counts[base + s]! += 1;
+    }
+  }
+  const overall = Array.from({ length: slotsADay }, (_, s) => {
+    let sum = 0;
+    let count = 0;
+    for (let m = 0; m < 12; m++) {
+      sum += sums[m * slotsADay + s]!;
+      count += counts[m * slotsADay + s]!;
+    }
+    return count > 0 ? sum / count : 0;
+  });
+  return Array.from({ length: 12 }, (_, m) => {
+    const means = overall.map((mean, s) => {
+      const at = m * slotsADay + s;
+      return counts[at]! > 0 ? sums[at]! / counts[at]! : mean;
+    });
+    return toHalfHours(means);
+  });
+}
+
+/** Finer readings are summed into half-hours, coarser ones shared out evenly. */
+function toHalfHours(means: readonly number[]): number[] {
+  const shape = new Array<number>(48).fill(0);
+  const pieces = means.length;
+  for (let h = 0; h < 48; h++) {
+    const from = (h * pieces) / 48;
+    const to = ((h + 1) * pieces) / 48;
+    for (let p = Math.floor(from); p < to; p++) shape[h]! += means[p]! * (Math.min(to, p + 1) - Math.max(from, p));
+  }
+  return shape;
+}
+
+export function intervalDays(seriesId: string, placed: Placed): IntervalDays {
+  return {
+    seriesId,
+    intervalMinutes: placed.intervalMinutes,
+    days: placed.days.map(({ day, values }) => ({ date: toCivilDate(day), values })),
+  };
+}
+
+/** Readings of the first seven days, for the picture in the preview. */
+export function firstDays(placed: Placed, table: ZoneTable, zone: string): { at: string; value: number | null }[] {
+  return placed.days.slice(0, 7).flatMap(({ day, values }) => {
+    const start = table.dayStart(day);
+    return Array.from(values, (value, s) => ({
+      at: localStamp(zone, (start + s * placed.intervalMinutes) * 60_000),
+      value: Number.isNaN(value) ? null : value,
+    }));
+  });
+}

@@ -1,0 +1,54 @@
+/** Collects what there is to say about one file. Rows alike are named one by one up to five, then counted. */
+import type { Remark } from '../model/evidence/evidence.ts';
+import type { RemarkCode } from './remark-codes.ts';
+
+type Weight = Remark['weight'];
+type Details = Omit<Remark, 'code' | 'weight' | 'file'>;
+
+const NAMED_ROWS = 5;
+
+export interface RemarkBook {
+  add(code: RemarkCode, weight: Weight, details?: Details): void;
+  /** One remark of many alike: named while there are few, counted after that. */
+  tally(code: RemarkCode, weight: Weight, details: Details): void;
+  has(code: RemarkCode): boolean;
+  refused(): boolean;
+  /** Refusals first, then questions, then notes, each in the order they arose. */
+  list(): Remark[];
+}
+
+const RANK: Record<Weight, number> = { refusal: 0, question: 1, note: 2 };
+
+export function openRemarkBook(file: string): RemarkBook {
+  const remarks: Remark[] = [];
+  const tallies = new Map<string, { count: number; first: Remark | undefined; effectKWh: number }>();
+  const write = (code: RemarkCode, weight: Weight, details: Details = {}): Remark => {
+    const remark: Remark = { code, weight, file, ...details };
+    remarks.push(remark);
+    return remark;
+  };
+  return {
+    add: (code, weight, details) => void write(code, weight, details),
+    tally(code, weight, details) {
+      const known = tallies.get(code);
+      if (!known) {
+        tallies.set(code, { count: 1, first: undefined, effectKWh: 0 });
+        write(code, weight, details);
+        return;
+      }
+      known.count++;
+      if (known.count <= NAMED_ROWS) {
+        write(code, weight, details);
+        return;
+      }
+      known.effectKWh += details.effectKWh ?? 0;
+      if (known.first) {
+        known.first.count = known.count - NAMED_ROWS;
+        if (details.effectKWh !== undefined) known.first.effectKWh = known.effectKWh;
+      } else known.first = write(code, weight, { ...details, count: 1 });
+    },
+    has: (code) => remarks.some((r) => r.code === code),
+    refused: () => remarks.some((r) => r.weight === 'refusal'),
+    list: () => remarks.toSorted((a, b) => RANK[a.weight] - RANK[b.weight]),
+  };
+}

@@ -1,0 +1,181 @@
+/** One reading a row: a stamp and a value, every few minutes to every few hours. */
+import { readDates, settleDayFirst } from '../dates/read-dates.ts';
+import type { IntakeChoices } from '../intake.ts';
+import { isWordColumn } from '../layout/column-facts.ts';
+import { quantityColumns, seriesColumns } from '../layout/energy-columns.ts';
+import { explainStrays } from '../layout/explain-strays.ts';
+import type { Sheet } from '../layout/sheet.ts';
+import { stepOf } from '../layout/sheet-step.ts';
+import { columnName, readQuality, readValues, settleDecimal } from '../layout/value-cells.ts';
+import { buildIntervalSeries, placeClock, type RawReadings } from '../readings/build-interval-series.ts';
+import { commonestStep, isIntervalLength } from '../readings/interval.ts';
+import { remarkAfterToday, remarkOrder } from '../readings/remark-order.ts';
+import { type StampSide, sideOfStamps } from '../readings/stamp-side.ts';
+import { cellText } from '../text/table.ts';
+import { type IntakeShape, nothingRead, type ShapeInput, type ShapeReading } from './shape.ts';
+
+export const longInterval: IntakeShape = {
+  name: 'readings',
+  describe: 'One reading a row, with the time of each, every few minutes to every few hours.',
+
+  detect(sheet) {
+    const step = stepOf(sheet);
+    if (sheet.dateColumn < 0) return { fit: 0, reason: 'no column of dates' };
+    if (quantityColumns(sheet, [sheet.dateColumn]).length === 0) return { fit: 0, reason: 'no column of numbers' };
+    if (step.kind !== 'time') return { fit: 0.05, reason: 'dates without a time of day' };
+    if (isIntervalLength(step.minutes))
+      return { fit: 0.9, reason: `a time and a number every ${step.minutes} minutes` };
+    return { fit: 0.2, reason: 'times of day, but at no even distance' };
+  },
+
+  parse(input) {
+    const { sheet, choices, context, book } = input;
+    const step = stepOf(sheet);
+    const column = choices.columns?.stamp ?? choices.columns?.from ?? sheet.dateColumn;
+    const dayFirst = settleDayFirst(sheet, column, choices, context.zone, book);
+    const timeColumn = choices.columns?.time ?? step.timeColumn;
+    const dates = readDates(sheet, column, timeColumn, dayFirst, context.onProgress);
+    explainStrays(sheet, dates, book);
+    const intervalMinutes = commonestStep(dates.civilMinute, dates.count);
+    if (dates.count === 0 || intervalMinutes === undefined) {
+      book.add('no-readable-rows', 'refusal');
+      return nothingRead(choices, dates.count);
+    }
+    if (!isIntervalLength(intervalMinutes)) {
+      book.add('interval-uneven', 'refusal', { found: `${intervalMinutes} minutes` });
+      return nothingRead(choices, dates.count);
+    }
+    remarkAfterToday(sheet, dates, context, book);
+    const order = remarkOrder(dates, book);
+    const toColumn = choices.columns?.to ?? step.toColumn ?? step.endTimeColumn;
+    const side = settleSide(
+      sheet,
+      column,
+      timeColumn,
+      toColumn,
+      dates.civilMinute,
+      dates.count,
+      intervalMinutes,
+      choices,
+    );
+    const raw: RawReadings = {
+      sheet,
+      rows: dates.rows,
+      civil: dates.civilMinute,
+      offsets: dates.offsets,
+      count: dates.count,
+      intervalMinutes,
+      stamp: side ?? 'start',
+      newestFirst: order === 'newest first',
+      fixedColumns: false,
+      headingSaysUtc: [column, timeColumn].some((c) => c !== undefined && sheet.columns[c]?.meaning.utc === true),
+    };
+    return readColumns(input, raw, { column, timeColumn, toColumn, dayFirst, side });
+  },
+};
+
+interface Settled {
+  readonly column: number;
+  readonly timeColumn: number | undefined;
+  readonly toColumn: number | undefined;
+  readonly dayFirst: boolean | undefined;
+  readonly side: StampSide | undefined;
+}
+
+function readColumns(input: ShapeInput, raw: RawReadings, settled: Settled): ShapeReading {
+  const { sheet, choices, context, book } = input;
+  const { column, timeColumn, toColumn, dayFirst } = settled;
+  const columns = seriesColumns(sheet, choices, [column, timeColumn, toColumn], book);
+  if (columns.length === 0) {
+    book.add('no-numbers', 'refusal', { column: columnName(sheet, column) });
+    return nothingRead(choices, raw.count);
+  }
+  const quality = choices.columns?.quality ?? findQualityColumn(sheet);
+  const estimatedCount = quality === undefined ? 0 : countEstimated(sheet, quality, raw);
+  const decimal = settleDecimal(sheet, columns[0]!.index, choices, book);
+  const read = columns.map((facts) => ({
+    column: facts,
+    values: readValues(
+      sheet,
+      facts.index,
+      raw.rows as Uint32Array,
+      raw.count,
+      decimal,
+      `a number in ${facts.meaning.unit ?? 'kWh'}`,
+      book,
+    ),
+    estimatedCount,
+  }));
+  const clock = placeClock(raw, read[0]!.values, choices, context, book);
+  const built = read
+    .map((one, i) => buildIntervalSeries(`series-${i + 1}`, raw, one, clock, choices, context, book))
+    .filter((one) => one !== undefined);
+  const first = built[0];
+  if (!first) {
+    book.add('no-readable-rows', 'refusal');
+    return nothingRead(choices, raw.count);
+  }
+  if (settled.side === undefined && first.quantity.carrier !== 'outdoor-temperature')
+    book.add('stamp-side-asked', 'question', { column: columnName(sheet, column), expected: 'start' });
+  if (settled.side === 'end' && choices.stamp === undefined)
+    book.add('stamp-is-end', 'note', { column: columnName(sheet, column) });
+  return {
+    choices: {
+      shape: longInterval.name,
+      unit: first.quantity.unit,
+      stamp: raw.stamp,
+      ...(dayFirst === undefined ? {} : { dayFirst }),
+      ...(clock.settled.clock === undefined ? {} : { clock: clock.settled.clock }),
+      columns: {
+        stamp: column,
+        ...(timeColumn === undefined ? {} : { time: timeColumn }),
+        ...(toColumn === undefined ? {} : { to: toColumn }),
+        ...(columns.length === 1 ? { value: columns[0]!.index } : {}),
+        ...(quality === undefined ? {} : { quality }),
+      },
+      decimal,
+      ...(built.length === 1 ? { carrier: first.quantity.carrier, role: first.quantity.role } : {}),
+      ...(choices.calorificMJPerM3 === undefined ? {} : { calorificMJPerM3: choices.calorificMJPerM3 }),
+    },
+    series: built.map((b) => b.series),
+    intervals: built.map((b) => b.intervals),
+    firstDays: first.firstDays,
+    dataRows: raw.count,
+  };
+}
+
+/** As chosen; both ends given; the heading's word; 24:00 or the edges of the file. Undefined where nothing tells. */
+function settleSide(
+  sheet: Sheet,
+  column: number,
+  timeColumn: number | undefined,
+  toColumn: number | undefined,
+  civil: Float64Array,
+  count: number,
+  intervalMinutes: number,
+  choices: IntakeChoices,
+): StampSide | undefined {
+  if (choices.stamp !== undefined) return choices.stamp;
+  if (toColumn !== undefined) return 'start';
+  for (const c of [timeColumn, column]) {
+    const role = c === undefined ? undefined : sheet.columns[c]?.meaning.role;
+    if (role === 'from') return 'start';
+    if (role === 'to') return 'end';
+  }
+  const clockColumn = timeColumn ?? column;
+  for (let row = sheet.firstRow; row < Math.min(sheet.table.rowCount, sheet.firstRow + 100); row++)
+    if (/(^|[ T])24:00/.test(cellText(sheet.table, row, clockColumn))) return 'end';
+  return sideOfStamps(civil, count, intervalMinutes);
+}
+
+export function findQualityColumn(sheet: Sheet): number | undefined {
+  return sheet.columns.find(
+    (c) => c.meaning.role === 'quality' && (isWordColumn(c) || c.numbers + c.missing === c.sampled),
+  )?.index;
+}
+
+export function countEstimated(sheet: Sheet, column: number, raw: { rows: ArrayLike<number>; count: number }): number {
+  let count = 0;
+  for (let i = 0; i < raw.count; i++) if (readQuality(sheet, column, raw.rows[i]!) === 'estimated') count++;
+  return count;
+}

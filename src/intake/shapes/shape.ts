@@ -1,0 +1,42 @@
+/** What a shape of file has to answer. One shape, one file, registered in `index.ts`. */
+import type { Series } from '../../model/evidence/evidence.ts';
+import type { IntakeChoices, IntakeContext, IntervalDays } from '../intake.ts';
+import type { Sheet } from '../layout/sheet.ts';
+import type { RemarkBook } from '../remark-book.ts';
+
+export interface Fit {
+  /** 0 to 1; below a third it is not offered by itself. */
+  readonly fit: number;
+  readonly reason: string;
+}
+
+export interface ShapeInput {
+  readonly sheet: Sheet;
+  readonly choices: IntakeChoices;
+  readonly context: IntakeContext;
+  readonly book: RemarkBook;
+}
+
+export interface ShapeReading {
+  readonly choices: IntakeChoices;
+  readonly series: readonly Series[];
+  readonly intervals: readonly IntervalDays[];
+  readonly firstDays: readonly { readonly at: string; readonly value: number | null }[];
+  readonly dataRows: number;
+}
+
+export interface IntakeShape {
+  readonly name: string;
+  /** One sentence for the list of shapes in the preview. */
+  readonly describe: string;
+  detect(sheet: Sheet): Fit;
+  parse(input: ShapeInput): ShapeReading;
+}
+
+export const nothingRead = (choices: IntakeChoices, dataRows: number): ShapeReading => ({
+  choices,
+  series: [],
+  intervals: [],
+  firstDays: [],
+  dataRows,
+});
