@@ -1,0 +1,39 @@
+/** What the demand part assumes where nobody has said anything, each with where it comes from. */
+
+/** Mean of the rooms over the day and the year. From memory, close to what metered British homes keep. */
+export const ROOM_C = 20;
+/** Outdoor temperature above which a British home needs no heating. Common practice, no source. */
+export const BASE_C = 15.5;
+/** Heat from people, appliances and sun that is of use to the rooms, W/m²; 500 W in a home of 90 m². Common practice, no source. */
+export const GAINS_W_PER_M2 = 5.5;
+export const GAINS_W = 500;
+/** One standard error of a base temperature that gains imply, K. Common practice, no source. */
+export const BASE_ERROR_K = 1.5;
+/** People in a British home, where neither people nor floor area are known: mean household, Census 2021, from memory. */
+export const PEOPLE = 2.4;
+/** Floor area of a typical British home, m²; English Housing Survey mean 94 m², from memory. */
+export const FLOOR_AREA_M2 = 90;
+/** Cylinder that a home with a heat pump needs, where none is named. Common practice, no source. */
+export const CYLINDER_LITRES = 180;
+/** Temperature at which hot water is drawn off the cylinder: SAP 10.2 Appendix J. */
+export const HOT_C = 52;
+
+/** Gas burnt for cooking in a year, kWh: 481 + 96 N. BREDEM 2012 Table 5, from memory. */
+export const cookingGasKWh = (people: number): number => 481 + 96 * people;
+/** One standard error of it, as a share. Common practice, no source. */
+export const COOKING_ERROR = 0.4;
+
+/** One relative standard error of what was typed, by how it was come by. Common practice, no source. */
+export const HEAT_LOSS_ERROR = { measured: 0.08, estimated: 0.15, assumed: 0.25 } as const;
+/** Certificates are worked out for a standard household; this one is not it. Common practice, no source. */
+export const CERTIFICATE_ERROR = 0.25;
+export const WATER_ERROR = { litresMeasured: 0.1, litres: 0.2, people: 0.3, peopleGuessed: 0.4 } as const;
+/** A typed efficiency is a rating, not a reading. Common practice, no source. */
+export const EFFICIENCY_ERROR = { measured: 0.03, estimated: 0.05, assumed: 0.07 } as const;
+/** Standard error of the oil in the tank at either end of a span of deliveries, as a share of one delivery. Common practice, no source. */
+export const TANK_ERROR = 0.25;
+/** Heat pump's factor for hot water over that for the rooms, where only the latter is known. Common practice, no source. */
+export const WATER_FACTOR_SHARE = 0.8;
+
+/** Standard deviations from the middle to the 10 and 90 % points of a normal distribution. */
+export const TEN_PERCENT = 1.2816;

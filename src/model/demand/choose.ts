@@ -1,0 +1,138 @@
+/** Which heat demand the comparison rests on: one way that the installer picked, or all of them together. */
+import type { DemandEstimate, Question } from '../appraisal/appraisal.ts';
+import type { Household } from '../household/household.ts';
+import type { Grade, Working, WorkingInput } from '../working.ts';
+import { BASE_C } from './assumptions.ts';
+import { type Combined, combine } from './combine.ts';
+import type { Gathered } from './gather-estimates.ts';
+import type { HotWaterDemand } from './hot-water.ts';
+import { ask } from './questions.ts';
+
+export type Choice = NonNullable<Household['heat']['use']>;
+
+export interface Chosen {
+  readonly chosen: Choice;
+  readonly space: Reckoned;
+  readonly water: Reckoned;
+  readonly baseC: number;
+  readonly questions: readonly Question[];
+}
+
+export interface Reckoned {
+  readonly value: number;
+  readonly error: number;
+  readonly grade: Grade;
+  readonly working: Working;
+}
+
+export const WAY_NAMES: Readonly<Record<DemandEstimate['way'], string>> = {
+  record: 'from the record',
+  'heat-loss': 'from the heat loss',
+  certificate: 'from the certificate',
+  'floor-area': 'from the floor area',
+};
+
+/** Heat for rooms and hot water [kWh a year], by the way chosen, else all together by inverse variance. */
+export function chooseDemand(household: Household, gathered: Gathered, water: HotWaterDemand): Chosen {
+  const wish = household.heat.use ?? 'together';
+  const there = wish === 'together' || gathered.estimates.some((e) => e.way === wish);
+  const chosen = there ? wish : 'together';
+  const used = gathered.estimates.filter((e) => chosen === 'together' || e.way === chosen);
+  const reason = gathered.missing.find((m) => m.way === wish)?.reason ?? 'no-record';
+  return {
+    chosen,
+    space: joinSpace(used),
+    water: joinWater(used, water),
+    baseC: findBase(household, gathered, chosen),
+    questions: there ? [] : [ask('chosen-way-missing', 'question', { way: wish, reason }, 'heat.use')],
+  };
+}
+
+function findBase(household: Household, gathered: Gathered, chosen: Choice): number {
+  const { recordBaseC, heatLossBaseC } = gathered;
+  const typed = household.heat.baseC?.value;
+  if (chosen === 'heat-loss') return heatLossBaseC ?? typed ?? BASE_C;
+  if (chosen === 'record' || chosen === 'together') return recordBaseC ?? typed ?? heatLossBaseC ?? BASE_C;
+  return typed ?? heatLossBaseC ?? recordBaseC ?? BASE_C;
+}
+
+const inputOf = (e: DemandEstimate, kWh: number, error: number): WorkingInput => ({
+  name: WAY_NAMES[e.way],
+  value: kWh,
+  unit: 'kWh',
+  grade: e.grade,
+  origin: `sum below, ± ${Math.round(error)} kWh (one standard error)`,
+});
+
+function joinSpace(used: readonly DemandEstimate[]): Reckoned {
+  const only = used[0]!;
+  if (used.length === 1) {
+    return { value: only.spaceKWh, error: only.spaceErrorKWh, grade: only.grade, working: only.working };
+  }
+  const joined = combine(used.map((e) => ({ value: e.spaceKWh, error: e.spaceErrorKWh, grade: e.grade })));
+  const inputs = used.map((e) => inputOf(e, e.spaceKWh, e.spaceErrorKWh));
+  const steps = used.map((e) => e.working);
+  return { ...joined, working: joinedWorking('Heat for the rooms', joined, inputs, steps) };
+}
+
+/** The record's hot water has already been joined with the method; the certificate's stands beside either. */
+function joinWater(used: readonly DemandEstimate[], method: HotWaterDemand): Reckoned {
+  const stated = used.filter((e) => e.waterKWh !== undefined);
+  const fromMethod: Reckoned = {
+    value: method.kWh,
+    error: method.errorKWh,
+    grade: method.grade,
+    working: method.working,
+  };
+  const parts: (Reckoned & { name: string })[] = stated.map((e) => ({
+    name: WAY_NAMES[e.way],
+    value: e.waterKWh!,
+    error: e.waterErrorKWh ?? 0,
+    grade: e.grade,
+    working: e.way === 'record' ? (e.working.steps?.at(-1) ?? e.working) : certificateWater(e),
+  }));
+  if (
+    !stated.some((e) => e.way === 'record') &&
+    used.some((e) => e.way !== 'certificate' || e.waterKWh === undefined)
+  ) {
+    parts.push({ name: 'from the hot-water method', ...fromMethod });
+  }
+  if (parts.length === 1) return parts[0]!;
+  const joined = combine(parts);
+  const inputs = parts.map((part) => ({
+    name: part.name,
+    value: part.value,
+    unit: 'kWh',
+    grade: part.grade,
+    origin: `sum below, ± ${Math.round(part.error)} kWh (one standard error)`,
+  }));
+  const steps = parts.map((part) => part.working);
+  return { ...joined, working: joinedWorking('Heat for hot water', joined, inputs, steps) };
+}
+
+function certificateWater(e: DemandEstimate): Working {
+  return {
+    title: 'Heat for hot water, from the certificate',
+    formula: 'as the certificate states it',
+    inputs: [inputOf(e, e.waterKWh!, e.waterErrorKWh ?? 0)],
+    result: { value: e.waterKWh!, unit: 'kWh a year' },
+    source: 'energy performance certificate',
+  };
+}
+
+function joinedWorking(
+  title: string,
+  joined: Combined,
+  inputs: readonly WorkingInput[],
+  steps: readonly Working[],
+): Working {
+  const shares = inputs.map((input, i) => `${Math.round(100 * joined.shares[i]!)} % ${input.name}`).join(', ');
+  return {
+    title,
+    formula: `mean weighted by 1/error²: ${shares}`,
+    inputs,
+    result: { value: joined.value, unit: 'kWh a year' },
+    source: 'combination of independent measurements by inverse variance',
+    steps,
+  };
+}

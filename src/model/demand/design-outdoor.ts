@@ -1,0 +1,52 @@
+/** The outdoor temperature a heat loss is stated for: typed, or the table's for the nearest city of the region. */
+import type { Household } from '../household/household.ts';
+import type { Reference } from '../reference.ts';
+import type { Grade } from '../working.ts';
+
+export interface DesignOutdoor {
+  readonly value: number;
+  readonly grade: Grade;
+  readonly origin: string;
+  /** City and rule it was taken from; absent where it was typed. */
+  readonly taken?: { readonly place: string; readonly rule: '99 %' | '99.6 %' };
+}
+
+/** Cities of the design tables by climate region, nearest first. From memory of the map. */
+const CITIES: Readonly<Record<number, readonly string[]>> = {
+  1: ['London'],
+  2: ['London'],
+  3: ['Southampton area', 'London'],
+  4: ['Plymouth'],
+  5: ['Cardiff'],
+  6: ['Birmingham'],
+  7: ['Manchester'],
+  8: ['Manchester'],
+  9: ['Newcastle', 'Edinburgh'],
+  10: ['Newcastle', 'Edinburgh'],
+  11: ['Leeds', 'Nottingham', 'Manchester'],
+  12: ['Norwich', 'London'],
+  13: ['Cardiff'],
+  14: ['Glasgow'],
+  15: ['Edinburgh'],
+  16: ['Edinburgh'],
+  17: ['Glasgow'],
+  18: ['Glasgow'],
+  19: ['Glasgow'],
+  20: ['Glasgow'],
+  21: ['Belfast'],
+};
+const ELSEWHERE = ['Birmingham'];
+
+/** Design outdoor temperature [°C] with its rule; the 99 % set where no rule is named. */
+export function designOutdoor(heat: Household['heat'], regionId: number, reference: Reference): DesignOutdoor {
+  if (heat.designOutdoorC) return heat.designOutdoorC;
+  const rule = heat.designRule === '99.6 %' ? '99.6 %' : '99 %';
+  const rows = reference.designTemperatures.filter((row) => row.rule === rule);
+  for (const place of [...(CITIES[regionId] ?? ELSEWHERE), ...ELSEWHERE]) {
+    const row = rows.find((r) => r.place === place);
+    if (!row) continue;
+    const origin = `${place}, ${rule} of hours; ${row.source}`;
+    return { value: row.outdoorC, grade: 'assumed', origin, taken: { place, rule } };
+  }
+  return { value: -3, grade: 'assumed', origin: 'no row of the design table; common practice, no source' };
+}

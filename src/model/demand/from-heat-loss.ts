@@ -1,0 +1,163 @@
+/** Way (b): yearly heat from the heat loss and the degree days to the base temperature that gains imply. */
+import type { DemandEstimate, Question } from '../appraisal/appraisal.ts';
+import type { Household } from '../household/household.ts';
+import type { Reference } from '../reference.ts';
+import { heatOfDegreeDaysKWh } from '../units/energy.ts';
+import { degreeDaysFromMeans } from '../weather/degree-days.ts';
+import type { TypicalYear } from '../weather/typical-year.ts';
+import { type Grade, type Working, type WorkingInput, weakestGrade } from '../working.ts';
+import { BASE_ERROR_K, GAINS_W, GAINS_W_PER_M2, HEAT_LOSS_ERROR } from './assumptions.ts';
+import { type DesignOutdoor, designOutdoor } from './design-outdoor.ts';
+import { together } from './figure.ts';
+import { ask } from './questions.ts';
+
+export interface HeatLossResult {
+  readonly estimate?: DemandEstimate;
+  readonly missing?: string;
+  readonly baseC?: number;
+  readonly questions: readonly Question[];
+}
+
+interface Room {
+  readonly value: number;
+  readonly grade: Grade;
+  readonly origin: string;
+}
+
+/** Beyond these a coefficient is hardly a home: W/K, and W/K per m² of floor. Common practice, no source. */
+const UNLIKELY = { least: 20, most: 2500, leastPerM2: 0.3, mostPerM2: 8 };
+
+/** Base temperature [°C] Tb = Ti − gains/HLC from room temperature [°C], gains [W], heat loss coefficient [W/K]. */
+export function baseFromGains(roomC: number, gainsW: number, heatLossWPerK: number): number {
+  return roomC - gainsW / heatLossWPerK;
+}
+
+/** Heat loss coefficient [W/K] of a design load [kW] between room and design outdoor temperature [°C]. */
+export function coefficientOfDesignLoad(heatLossKW: number, roomC: number, designOutdoorC: number): number {
+  return (heatLossKW * 1000) / (roomC - designOutdoorC);
+}
+
+/**
+ * Heat for the rooms of a typical year [kWh] = W/K × degree days × 24/1000, with one standard error.
+ * Refused for a heat loss of nothing and for a room no warmer than the design outdoor temperature.
+ * Source: degree-day method, CIBSE TM41 (from memory).
+ */
+export function demandFromHeatLoss(
+  household: Household,
+  room: Room,
+  year: TypicalYear,
+  reference: Reference,
+): HeatLossResult {
+  const { heat, home } = household;
+  if (!heat.heatLossKW) return { missing: 'no-heat-loss', questions: [] };
+  const heatLossKW = heat.heatLossKW.value;
+  if (!(heatLossKW > 0)) {
+    return {
+      missing: 'heat-loss-zero',
+      questions: [ask('heat-loss-zero', 'refusal', { heatLossKW }, 'heat.heatLossKW')],
+    };
+  }
+  const outdoor = designOutdoor(heat, year.region.id, reference);
+  if (room.value <= outdoor.value) {
+    const data = { roomC: room.value, designOutdoorC: outdoor.value };
+    return {
+      missing: 'room-below-design',
+      questions: [ask('room-below-design', 'refusal', data, 'heat.designOutdoorC')],
+    };
+  }
+  const wPerK = coefficientOfDesignLoad(heatLossKW, room.value, outdoor.value);
+  const base = findBase(household, room, wPerK);
+  const questions = [...askDesign(outdoor), ...askLikely(wPerK, home.floorAreaM2?.value)];
+  const degreeDays = degreeDaysFromMeans(year.dailyMeanC, base.value);
+  const spaceKWh = heatOfDegreeDaysKWh(wPerK, degreeDays);
+  const spreadOfBase =
+    (degreeDaysFromMeans(year.dailyMeanC, base.value + BASE_ERROR_K) -
+      degreeDaysFromMeans(year.dailyMeanC, base.value - BASE_ERROR_K)) /
+    2;
+  const ofLoss = HEAT_LOSS_ERROR[heat.heatLossKW.grade] * spaceKWh;
+  const ofDesign = outdoor.grade === 'assumed' ? (spaceKWh * 1.5) / (room.value - outdoor.value) : 0;
+  const grade = weakestGrade(['estimated', heat.heatLossKW.grade]);
+  const working = loadWorking({ heat, room, outdoor, wPerK, base, degreeDays, spaceKWh, year });
+  return {
+    estimate: {
+      way: 'heat-loss',
+      spaceKWh,
+      spaceErrorKWh: together(ofLoss, ofDesign, heatOfDegreeDaysKWh(wPerK, spreadOfBase)),
+      grade,
+      working,
+    },
+    baseC: base.value,
+    questions,
+  };
+}
+
+function findBase(household: Household, room: Room, wPerK: number): WorkingInput & { value: number } {
+  const name = 'base temperature';
+  const unit = '°C';
+  if (household.heat.baseC) return { name, unit, ...household.heat.baseC };
+  const area = household.home.floorAreaM2?.value;
+  const gainsW = area === undefined ? GAINS_W : GAINS_W_PER_M2 * area;
+  const value = baseFromGains(room.value, gainsW, wPerK);
+  const origin = `room ${room.value} °C − ${Math.round(gainsW)} W of gains / ${Math.round(wPerK)} W/K; gains common practice, no source`;
+  return { name, value, unit, grade: 'assumed', origin };
+}
+
+function askDesign(outdoor: DesignOutdoor): Question[] {
+  if (!outdoor.taken) return [];
+  const data = { ...outdoor.taken, outdoorC: outdoor.value };
+  return [ask('design-temperature-assumed', 'question', data, 'heat.designOutdoorC')];
+}
+
+function askLikely(wPerK: number, floorAreaM2: number | undefined): Question[] {
+  const perM2 = floorAreaM2 ? wPerK / floorAreaM2 : 0;
+  const likely =
+    wPerK >= UNLIKELY.least &&
+    wPerK <= UNLIKELY.most &&
+    (perM2 === 0 || (perM2 >= UNLIKELY.leastPerM2 && perM2 <= UNLIKELY.mostPerM2));
+  if (likely) return [];
+  const data = { heatLossWPerK: wPerK, floorAreaM2: floorAreaM2 ?? 0, wattsPerKM2: perM2 };
+  return [ask('heat-loss-unlikely', 'question', data, 'heat.heatLossKW')];
+}
+
+function loadWorking(of: {
+  readonly heat: Household['heat'];
+  readonly room: Room;
+  readonly outdoor: DesignOutdoor;
+  readonly wPerK: number;
+  readonly base: WorkingInput;
+  readonly degreeDays: number;
+  readonly spaceKWh: number;
+  readonly year: TypicalYear;
+}): Working {
+  const { heat, room, outdoor, wPerK, base, degreeDays, spaceKWh, year } = of;
+  const { value, grade, origin } = outdoor;
+  return {
+    title: 'Heat for the rooms, from the heat loss',
+    formula: 'heat loss coefficient × degree days × 24/1000',
+    inputs: [
+      { name: 'heat loss coefficient', value: wPerK, unit: 'W/K', grade: heat.heatLossKW!.grade, origin: 'sum below' },
+      {
+        name: 'degree days',
+        value: degreeDays,
+        unit: `K·day`,
+        grade: 'estimated',
+        origin: `typical year, ${year.region.name}`,
+      },
+      base,
+    ],
+    result: { value: spaceKWh, unit: 'kWh a year' },
+    source: `degree-day method, CIBSE TM41 (from memory); ${year.region.source}`,
+    steps: [
+      {
+        title: 'Heat loss coefficient',
+        formula: 'heat loss × 1000 / (room temperature − design outdoor temperature)',
+        inputs: [
+          { name: 'heat loss', unit: 'kW', ...heat.heatLossKW! },
+          { name: 'room temperature', value: room.value, unit: '°C', grade: room.grade, origin: room.origin },
+          { name: 'design outdoor temperature', value, unit: '°C', grade, origin },
+        ],
+        result: { value: wPerK, unit: 'W/K' },
+      },
+    ],
+  };
+}

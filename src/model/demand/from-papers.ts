@@ -1,0 +1,98 @@
+/** Ways (c) and (d): the certificate's own figures, and floor area with age where nothing better is to hand. */
+import type { DemandEstimate } from '../appraisal/appraisal.ts';
+import { COMMON_MONTH_DAYS } from '../calendar/civil.ts';
+import type { Household } from '../household/household.ts';
+import type { ClimateRegion, EfficiencyDefault, Reference } from '../reference.ts';
+import { degreeDaysHitchin } from '../weather/degree-days.ts';
+import { type WorkingInput, weakestGrade } from '../working.ts';
+import { BASE_C, CERTIFICATE_ERROR, FLOOR_AREA_M2, TEN_PERCENT } from './assumptions.ts';
+
+/** Heat of a typical year [kWh] as the energy certificate states it; null where no figure was typed. */
+export function demandFromCertificate(heat: Household['heat']): DemandEstimate | null {
+  const space = heat.certificateSpaceKWh;
+  if (!space) return null;
+  const water = heat.certificateWaterKWh;
+  return {
+    way: 'certificate',
+    spaceKWh: space.value,
+    spaceErrorKWh: CERTIFICATE_ERROR * space.value,
+    ...(water ? { waterKWh: water.value, waterErrorKWh: CERTIFICATE_ERROR * water.value } : {}),
+    grade: weakestGrade(['estimated', space.grade]),
+    working: {
+      title: 'Heat for the rooms, from the certificate',
+      formula: 'as the certificate states it',
+      inputs: [{ name: 'space heating', unit: 'kWh a year', ...space }],
+      result: { value: space.value, unit: 'kWh a year' },
+      source:
+        'energy performance certificate; its standard household is not this one (25 %, common practice, no source)',
+    },
+  };
+}
+
+const degreeDaysOf = (region: ClimateRegion): number =>
+  region.monthlyMeanC.reduce((sum, mean, m) => sum + degreeDaysHitchin(mean, COMMON_MONTH_DAYS[m]!, BASE_C), 0);
+
+/**
+ * Heat for the rooms of a typical year [kWh] = floor area × heat per m² of the age band × degree days of the region
+ * over those of the United Kingdom. Without an area a typical British home stands in. Source: the table's own rows.
+ */
+export function demandFromFloorArea(
+  home: Household['home'],
+  region: ClimateRegion,
+  reference: Reference,
+): DemandEstimate {
+  const row = home.ageBand ? reference.spacePerM2.find((r) => r.ageBand === home.ageBand?.value) : undefined;
+  const perM2 = row ?? meanOf(reference.spacePerM2);
+  const area: WorkingInput & { value: number } = home.floorAreaM2
+    ? { name: 'floor area', unit: 'm²', ...home.floorAreaM2 }
+    : {
+        name: 'floor area',
+        value: FLOOR_AREA_M2,
+        unit: 'm²',
+        grade: 'assumed',
+        origin: 'typical British home, from memory',
+      };
+  const average = reference.regions.find((r) => r.id === 0) ?? region;
+  const climate = degreeDaysOf(region) / degreeDaysOf(average);
+  const spaceKWh = area.value * perM2.middle * climate;
+  const share = Math.log(perM2.high / perM2.low) / (2 * TEN_PERCENT);
+  // An area nobody named may be half or double.
+  const areaShare = home.floorAreaM2 ? 0 : 0.4;
+  return {
+    way: 'floor-area',
+    spaceKWh,
+    spaceErrorKWh: Math.hypot(share, areaShare) * spaceKWh,
+    grade: 'assumed',
+    working: {
+      title: home.floorAreaM2
+        ? 'Heat for the rooms, from floor area and age'
+        : 'Heat for the rooms of a typical British home',
+      formula: 'floor area × heat per m² × degree days of the region / degree days of the United Kingdom',
+      inputs: [
+        area,
+        {
+          name: 'heat per m²',
+          value: perM2.middle,
+          unit: 'kWh per m² and year',
+          grade: 'assumed',
+          origin: row ? `built ${row.ageBand}` : 'age not known: middle of all ages',
+        },
+        { name: 'climate', value: climate, unit: 'of the UK average', grade: 'estimated', origin: region.name },
+      ],
+      result: { value: spaceKWh, unit: 'kWh a year' },
+      source: perM2.source,
+    },
+  };
+}
+
+/** Where the age is not known: mean of the middles, from the lowest low to the highest high. */
+function meanOf(rows: Reference['spacePerM2']): EfficiencyDefault {
+  const first = rows[0]!;
+  return {
+    middle: rows.reduce((sum, row) => sum + row.middle, 0) / rows.length,
+    low: Math.min(...rows.map((row) => row.low)),
+    high: Math.max(...rows.map((row) => row.high)),
+    source: first.source,
+    provenance: first.provenance,
+  };
+}

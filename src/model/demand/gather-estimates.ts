@@ -1,0 +1,82 @@
+/** Goes every way to the heat demand that the household's evidence allows. */
+import type { Demand, DemandEstimate, Question, Signature } from '../appraisal/appraisal.ts';
+import type { Series } from '../evidence/evidence.ts';
+import type { Household } from '../household/household.ts';
+import type { Reference } from '../reference.ts';
+import type { TypicalYear } from '../weather/typical-year.ts';
+import type { Grade } from '../working.ts';
+import { ROOM_C } from './assumptions.ts';
+import { findContradictions } from './combine.ts';
+import { demandFromHeatLoss } from './from-heat-loss.ts';
+import { demandFromCertificate, demandFromFloorArea } from './from-papers.ts';
+import { demandFromRecord } from './from-record.ts';
+import type { HotWaterDemand } from './hot-water.ts';
+import { ask } from './questions.ts';
+
+export interface Gathered {
+  readonly estimates: readonly DemandEstimate[];
+  readonly missing: Demand['missing'];
+  readonly questions: readonly Question[];
+  readonly room: { readonly value: number; readonly grade: Grade; readonly origin: string };
+  readonly recordBaseC?: number;
+  readonly heatLossBaseC?: number;
+  readonly signature?: Signature;
+  readonly recordWeather: 'own' | 'typical' | 'none';
+}
+
+export interface GatherInput {
+  readonly household: Household;
+  readonly series: readonly Series[];
+  readonly reference: Reference;
+  readonly year: TypicalYear;
+  readonly water: HotWaterDemand;
+}
+
+/** All estimates of yearly heat there are, those that are missing with the reason, and the questions they raise. */
+export function gatherEstimates(input: GatherInput): Gathered {
+  const { household, reference, year } = input;
+  const { home, heat } = household;
+  const room = heat.roomC ?? { value: ROOM_C, grade: 'assumed' as const, origin: 'mean of the rooms, from memory' };
+  const record = demandFromRecord(input);
+  const loss = demandFromHeatLoss(household, room, year, reference);
+  const certificate = demandFromCertificate(heat);
+  const better = [record.estimate, loss.estimate, certificate].filter((e) => e !== undefined && e !== null);
+  const nothing = better.length === 0 && !home.floorAreaM2;
+  const floorArea = home.floorAreaM2 || nothing ? demandFromFloorArea(home, year.region, reference) : null;
+  const estimates = floorArea ? [...better, floorArea] : better;
+  const missing: Demand['missing'] = [
+    ...(record.estimate ? [] : [{ way: 'record' as const, reason: record.missing ?? 'no-record' }]),
+    ...(loss.estimate ? [] : [{ way: 'heat-loss' as const, reason: loss.missing ?? 'no-heat-loss' }]),
+    ...(certificate ? [] : [{ way: 'certificate' as const, reason: 'no-certificate' }]),
+    ...(home.floorAreaM2 ? [] : [{ way: 'floor-area' as const, reason: 'no-floor-area' }]),
+  ];
+  const questions = [
+    ...(nothing && floorArea ? [ask('demand-unknown', 'question', { spaceKWh: floorArea.spaceKWh })] : []),
+    ...askOfHousehold(household),
+    ...record.questions,
+    ...loss.questions,
+    ...findContradictions(estimates, record.estimatedShare),
+  ];
+  return {
+    estimates,
+    missing,
+    questions,
+    room,
+    ...(record.baseC === undefined ? {} : { recordBaseC: record.baseC }),
+    ...(loss.baseC === undefined ? {} : { heatLossBaseC: loss.baseC }),
+    ...(record.signature ? { signature: record.signature } : {}),
+    recordWeather: record.weather,
+  };
+}
+
+function askOfHousehold(household: Household): Question[] {
+  const { otherHeat, efficiency, system } = household.present;
+  const questions: Question[] = [];
+  if (otherHeat && otherHeat !== 'none') {
+    questions.push(ask('other-heat', 'question', { kind: otherHeat }, 'present.otherHeat'));
+  }
+  if (efficiency && efficiency.value > 1 && system !== 'heat-pump') {
+    questions.push(ask('efficiency-above-one', 'question', { efficiency: efficiency.value }, 'present.efficiency'));
+  }
+  return questions;
+}

@@ -1,0 +1,72 @@
+/** What is odd about a record, as questions. */
+import type { Question } from '../appraisal/appraisal.ts';
+import type { Household } from '../household/household.ts';
+import type { TypicalYear } from '../weather/typical-year.ts';
+import type { FittedRecord } from './fit-record.ts';
+import type { HotWaterDemand } from './hot-water.ts';
+import { ask } from './questions.ts';
+import type { HeatRecord } from './record.ts';
+import type { TypicalUse } from './record-use.ts';
+import type { BaseSplit } from './split-base.ts';
+
+/** Below this the line explains so little that the range alone must carry the answer. Common practice, no source. */
+const R2_POOR = 0.4;
+/** Share of the base, and heat, from which an unexplained rest is worth a question. Common practice, no source. */
+const LEFTOVER_SHARE = 0.35;
+const LEFTOVER_KWH = 800;
+
+/** Questions and notes that a record gives rise to. */
+export function questionsOfRecord(
+  household: Household,
+  record: HeatRecord,
+  fitted: FittedRecord,
+  use: TypicalUse,
+  split: BaseSplit,
+  water: HotWaterDemand,
+  year: TypicalYear,
+): Question[] {
+  const questions: Question[] = [];
+  if (record.leftOut > 0) questions.push(ask('periods-left-out', 'note', { count: record.leftOut }));
+  if (fitted.estimatedShare > 0) {
+    const count = record.spans.filter((span) => span.estimated).length;
+    questions.push(ask('estimated-readings', 'note', { share: fitted.estimatedShare, count }));
+  }
+  if (fitted.weather.weather === 'typical') {
+    questions.push(ask('typical-weather-stands-in', 'note', { region: year.region.name, days: fitted.days }));
+  }
+  if (use.by === 'total') {
+    const deliveries = record.deliveries ? record.spans.length + 1 : 0;
+    questions.push(ask('total-only', 'note', { days: fitted.days, deliveries }));
+  }
+  const line = fitted.signature?.line;
+  if (line && line.slope === 0) {
+    questions.push(ask('no-heating-in-record', 'question', { carrier: record.carrier, r2: line.r2 }, 'present.system'));
+  } else if (line && line.r2 < R2_POOR) {
+    const cvRmse = fitted.signature?.cvRmse ?? 0;
+    questions.push(ask('record-scatter', 'note', { r2: line.r2, cvRmse }));
+  }
+  return [...questions, ...questionsOfBase(household, record, use, split, water)];
+}
+
+function questionsOfBase(
+  household: Household,
+  record: HeatRecord,
+  use: TypicalUse,
+  split: BaseSplit,
+  water: HotWaterDemand,
+): Question[] {
+  const waterKWh = split.waterKWh ?? 0;
+  if (record.meter === 'whole-house') {
+    return [ask('whole-house-meter', 'question', { baseKWh: use.baseKWh, waterKWh })];
+  }
+  // A total alone has no base of its own: it was taken from the hot-water method.
+  if (use.by === 'total') return [];
+  const { baseHeatKWh, leftoverKWh } = split;
+  if (leftoverKWh > LEFTOVER_KWH && leftoverKWh > LEFTOVER_SHARE * baseHeatKWh) {
+    return [ask('base-unexplained', 'question', { leftoverKWh, baseKWh: use.baseKWh, waterKWh })];
+  }
+  const short = split.waterKWh !== undefined && baseHeatKWh < water.kWh - 2 * water.errorKWh;
+  if (!short) return [];
+  const data = { baseHeatKWh, predictedKWh: water.kWh, people: Math.round(water.people * 10) / 10 };
+  return [ask('base-below-hot-water', 'question', data, household.home.people ? undefined : 'home.people')];
+}

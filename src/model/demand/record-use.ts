@@ -1,0 +1,88 @@
+/** Fuel or electricity that a typical year would take, out of the record: by its signature, or by its total alone. */
+
+import { degreeDaysFromMeans } from '../weather/degree-days.ts';
+import type { TypicalYear } from '../weather/typical-year.ts';
+import { BASE_C, TANK_ERROR } from './assumptions.ts';
+import { together } from './figure.ts';
+import { degreeDaysOfRecord, type FittedRecord } from './fit-record.ts';
+import { predictUse } from './predict-year.ts';
+import type { HeatRecord } from './record.ts';
+
+export interface TypicalUse {
+  /** Use that follows the weather, kWh a typical year as metered. */
+  readonly spaceKWh: number;
+  readonly spaceErrorKWh: number;
+  /** Use of every day alike, kWh a year as metered. */
+  readonly baseKWh: number;
+  readonly baseErrorKWh: number;
+  readonly baseC: number;
+  readonly by: 'signature' | 'total';
+  readonly degreeDays: number;
+}
+
+const DAYS_OF_YEAR = 365.25;
+/** Below this a span says nothing of the heating, K·day. */
+const DEGREE_DAYS_LEAST = 150;
+
+/**
+ * Use of a typical year [kWh]. With a signature: slope × degree days and base × days. With a total only: what the base
+ * would take is taken off, the rest goes by degree days. Errors: the fit, the winter where the typical year stood in
+ * for the weather, the tank, and the household's habits of so many years. Null where the record is too short to say.
+ */
+export function typicalUse(
+  record: HeatRecord,
+  fitted: FittedRecord,
+  year: TypicalYear,
+  expected: { readonly baseKWh: number; readonly baseErrorKWh: number; readonly baseC?: number },
+  spread: { readonly winter: number; readonly habits: number },
+): TypicalUse | null {
+  const years = Math.max(1, fitted.days / DAYS_OF_YEAR);
+  const weatherShare = fitted.weather.weather === 'typical' ? spread.winter / Math.sqrt(years) : 0;
+  const habitsShare = spread.habits / Math.sqrt(years);
+  const yearDays = year.dailyMeanC.length;
+  if (fitted.signature) {
+    const degreeDays = degreeDaysFromMeans(year.dailyMeanC, fitted.signature.baseC);
+    const use = predictUse(fitted.signature, yearDays, degreeDays);
+    return {
+      spaceKWh: use.spaceKWh,
+      spaceErrorKWh: together(use.spaceErrorKWh, use.spaceKWh * weatherShare, use.spaceKWh * habitsShare),
+      baseKWh: use.baseKWh,
+      baseErrorKWh: together(use.baseErrorKWh, use.baseKWh * habitsShare),
+      baseC: fitted.signature.baseC,
+      by: 'signature',
+      degreeDays,
+    };
+  }
+  return byTotal(record, fitted, year, expected, together(weatherShare, habitsShare));
+}
+
+function byTotal(
+  record: HeatRecord,
+  fitted: FittedRecord,
+  year: TypicalYear,
+  expected: { readonly baseKWh: number; readonly baseErrorKWh: number; readonly baseC?: number },
+  share: number,
+): TypicalUse | null {
+  const baseC = expected.baseC ?? BASE_C;
+  const degreeDays = degreeDaysFromMeans(year.dailyMeanC, baseC);
+  const { data } = fitted.weather;
+  const ofRecord = degreeDaysOfRecord(fitted.weather, baseC);
+  if (ofRecord < DEGREE_DAYS_LEAST || fitted.days === 0) return null;
+  const days = data.outdoorC.length;
+  const kWh = data.perDayKWh.reduce((sum, perDay, i) => sum + perDay * data.days[i]!, 0);
+  const baseOfRecord = Math.min(kWh, (expected.baseKWh * days) / year.dailyMeanC.length);
+  const scale = degreeDays / ofRecord;
+  const spaceKWh = (kWh - baseOfRecord) * scale;
+  const meanDelivery = kWh / Math.max(1, record.spans.length);
+  const tank = record.deliveries ? Math.SQRT2 * TANK_ERROR * meanDelivery : 0;
+  const baseError = (expected.baseErrorKWh * days) / year.dailyMeanC.length;
+  return {
+    spaceKWh,
+    spaceErrorKWh: together(tank * scale, baseError * scale, spaceKWh * share),
+    baseKWh: (baseOfRecord * year.dailyMeanC.length) / days,
+    baseErrorKWh: expected.baseErrorKWh,
+    baseC,
+    by: 'total',
+    degreeDays,
+  };
+}

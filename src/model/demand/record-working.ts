@@ -1,0 +1,111 @@
+/** The record's estimate of yearly heat with the sums it came from. */
+import type { DemandEstimate } from '../appraisal/appraisal.ts';
+import { toCivilDate } from '../calendar/civil.ts';
+import type { Reference } from '../reference.ts';
+import type { Grade, Working } from '../working.ts';
+import { together } from './figure.ts';
+import type { FittedRecord } from './fit-record.ts';
+import { efficiencyInput, type PresentEfficiency } from './present-efficiency.ts';
+import type { HeatRecord } from './record.ts';
+import type { TypicalUse } from './record-use.ts';
+import type { BaseSplit } from './split-base.ts';
+
+/** The estimate with its error and its working. */
+export function estimateOfRecord(
+  record: HeatRecord,
+  fitted: FittedRecord,
+  use: TypicalUse,
+  split: BaseSplit,
+  efficiency: PresentEfficiency,
+  reference: Reference,
+): DemandEstimate {
+  const spaceKWh = use.spaceKWh * efficiency.space.value;
+  const spaceErrorKWh = together(use.spaceErrorKWh * efficiency.space.value, spaceKWh * efficiency.space.error);
+  const measured =
+    use.by === 'signature' &&
+    fitted.weather.weather === 'own' &&
+    fitted.estimatedShare === 0 &&
+    efficiency.space.grade === 'measured';
+  const grade: Grade = measured ? 'measured' : 'estimated';
+  const working: Working = {
+    title: 'Heat for the rooms, from the record',
+    formula: 'use of a typical year that follows the weather × seasonal efficiency',
+    inputs: [
+      {
+        name: 'use that follows the weather',
+        value: use.spaceKWh,
+        unit: 'kWh',
+        grade,
+        origin: originOf(record, fitted),
+      },
+      efficiencyInput('seasonal efficiency for the rooms', efficiency.space),
+    ],
+    result: { value: spaceKWh, unit: 'kWh a year' },
+    source: 'three-parameter energy signature by ordinary least squares; seasonal efficiency as named',
+    steps: [workingOfUse(record, fitted, use, reference), workingOfWater(use, split, efficiency, grade)],
+  };
+  const water =
+    split.waterKWh === undefined ? {} : { waterKWh: split.waterKWh, waterErrorKWh: split.waterErrorKWh ?? 0 };
+  return { way: 'record', spaceKWh, spaceErrorKWh, ...water, grade, working };
+}
+
+function originOf(record: HeatRecord, fitted: FittedRecord): string {
+  const first = record.spans[0]!;
+  const last = record.spans.at(-1)!;
+  const names = record.series.map((s) => s.name).join(', ');
+  return `${names}: ${Math.round(fitted.kWh)} kWh from ${toCivilDate(first.first)} to ${toCivilDate(last.first + last.days)}`;
+}
+
+function workingOfUse(record: HeatRecord, fitted: FittedRecord, use: TypicalUse, reference: Reference): Working {
+  const grade: Grade = fitted.estimatedShare > 0 || record.deliveries ? 'estimated' : 'measured';
+  const degreeDays = {
+    name: 'degree days of the typical year',
+    value: use.degreeDays,
+    unit: `K·day to ${use.baseC} °C`,
+    grade: 'estimated' as const,
+    origin: 'monthly means of the region',
+  };
+  const origin = originOf(record, fitted);
+  const line = fitted.signature?.line;
+  const inputs = line
+    ? [{ name: 'slope', value: line.slope, unit: 'kWh per K and day', grade, origin }, degreeDays]
+    : [{ name: 'total of the record', value: fitted.kWh, unit: 'kWh', grade, origin }, degreeDays];
+  const habits = reference.spread.habits;
+  return {
+    title: 'Use that follows the weather',
+    formula: line
+      ? 'slope of the signature × degree days of the typical year'
+      : '(total − daily base × days) × degree days of the typical year / degree days of the span',
+    inputs: [
+      ...inputs,
+      {
+        name: 'habits from year to year',
+        value: habits.value,
+        unit: 'of the use',
+        grade: 'estimated',
+        origin: habits.source,
+      },
+    ],
+    result: { value: use.spaceKWh, unit: 'kWh a year' },
+  };
+}
+
+function workingOfWater(use: TypicalUse, split: BaseSplit, efficiency: PresentEfficiency, grade: Grade): Working {
+  return {
+    title: 'Heat for hot water, from the record',
+    formula:
+      '(use of every day − cooking) × seasonal efficiency, joined with the hot-water method and no more than the base gives',
+    inputs: [
+      { name: 'use of every day', value: use.baseKWh, unit: 'kWh a year', grade, origin: 'base of the record' },
+      {
+        name: 'cooking',
+        value: split.cookingKWh,
+        unit: 'kWh a year',
+        grade: 'assumed',
+        origin: 'BREDEM 2012, from memory',
+      },
+      efficiencyInput('seasonal efficiency for hot water', efficiency.water),
+    ],
+    result: { value: split.waterKWh ?? 0, unit: 'kWh a year' },
+  };
+}
