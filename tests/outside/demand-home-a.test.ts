@@ -7,7 +7,8 @@ import { resolve } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { toDayNumber } from '../../src/model/calendar/civil.ts';
 import { predictUse } from '../../src/model/demand/predict-year.ts';
-import { degreesPerDay, fitSignature, type SignatureData } from '../../src/model/demand/signature.ts';
+import { degreesPerDay, fitSignature } from '../../src/model/demand/signature.ts';
+import type { SignatureData } from '../../src/model/demand/signature-data.ts';
 
 const folder = resolve(import.meta.dirname, '../../../shared/reference/open-data');
 const there = existsSync(resolve(folder, 'home-a-gas-hourly-kwh.csv'));

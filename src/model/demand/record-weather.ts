@@ -3,7 +3,7 @@ import { toDayNumber } from '../calendar/civil.ts';
 import type { Series } from '../evidence/evidence.ts';
 import type { TypicalYear } from '../weather/typical-year.ts';
 import type { HeatRecord, RecordSpan } from './record.ts';
-import type { SignatureData } from './signature.ts';
+import type { SignatureData } from './signature-data.ts';
 
 export interface RecordWeather {
   readonly weather: 'own' | 'typical';
