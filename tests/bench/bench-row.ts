@@ -1,0 +1,22 @@
+/** One line of the benchmark: what was measured, the median, and the peer measured in the same run. */
+export interface BenchRow {
+  readonly what: string;
+  /** Median of the runs. */
+  readonly value: number;
+  readonly unit: 'ms' | 'MB';
+  /** What it is held against, with its own median. */
+  readonly peer?: { readonly what: string; readonly value: number };
+  /** Aim on two ordinary cores, in the row's unit. */
+  readonly aim?: number;
+}
+
+/** Median time of `runs` runs after `warmUp` runs that do not count [ms]. */
+export async function medianMs(run: () => unknown, runs = 9, warmUp = 2): Promise<number> {
+  const times: number[] = [];
+  for (let i = -warmUp; i < runs; i++) {
+    const begun = performance.now();
+    await run();
+    if (i >= 0) times.push(performance.now() - begun);
+  }
+  return times.sort((a, b) => a - b)[Math.floor(runs / 2)]!;
+}
