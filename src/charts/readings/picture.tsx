@@ -1,0 +1,92 @@
+import { CartesianGrid, Line, LineChart, XAxis, YAxis } from 'recharts';
+import { grouped, SHORT_MONTH_NAMES } from '../../words/numbers.ts';
+import { Measured } from '../frame/measured.tsx';
+import { axisFor } from '../frame/scale.ts';
+import { measuresOf, type PictureSize } from '../frame/size.ts';
+import { dayTicks, type ReadingsSeries } from './series.ts';
+import { thinReadings } from './thin.ts';
+
+const HEIGHT = { desk: 240, table: 320, paper: 200 } as const;
+const COLOURS: Readonly<Record<string, string>> = {
+  electricity: 'var(--meter)',
+  heat: 'var(--ground)',
+  'outdoor-temperature': 'var(--sky)',
+};
+
+const dayName = (minute: number): string => {
+  const date = new Date(minute * 60_000);
+  return `${date.getUTCDate()} ${SHORT_MONTH_NAMES[date.getUTCMonth()]}`;
+};
+
+/** Energy as steps from zero, temperature as a line; never more marks than pixels. */
+export function ReadingsPicture(props: {
+  readonly series: ReadingsSeries;
+  readonly size: PictureSize;
+  readonly width?: number;
+  readonly height?: number;
+}) {
+  const { series, size } = props;
+  const paint = (width: number) => (
+    <Painted series={series} size={size} width={width} height={props.height ?? HEIGHT[size]} />
+  );
+  return props.width === undefined ? <Measured initial={measuresOf(size).width}>{paint}</Measured> : paint(props.width);
+}
+
+function Painted(props: {
+  readonly series: ReadingsSeries;
+  readonly size: PictureSize;
+  readonly width: number;
+  readonly height: number;
+}) {
+  const { series, size, width, height } = props;
+  const { faint } = measuresOf(size);
+  const shown = thinReadings(series.readings, Math.max(50, Math.round(width)));
+  const axis = axisFor(
+    shown.map((reading) => reading.value ?? 0),
+    4,
+  );
+  const decimals = axis.step < 1 ? Math.min(3, Math.ceil(-Math.log10(axis.step) - 1e-9)) : 0;
+  const tick = { fontSize: faint, fill: 'var(--quiet)' };
+  return (
+    <LineChart
+      width={width}
+      height={height}
+      data={shown}
+      accessibilityLayer={false}
+      margin={{ top: faint, right: faint * 2, bottom: 4, left: 4 }}
+    >
+      <CartesianGrid vertical={false} stroke="var(--line)" />
+      <XAxis
+        dataKey="minute"
+        type="number"
+        domain={['dataMin', 'dataMax']}
+        ticks={dayTicks(series.readings, Math.max(2, Math.floor(width / 90)))}
+        tickFormatter={dayName}
+        tick={tick}
+        stroke="var(--ink)"
+        strokeWidth={1.5}
+        interval={0}
+      />
+      <YAxis
+        width="auto"
+        domain={[axis.low, axis.high]}
+        ticks={[...axis.ticks]}
+        tick={tick}
+        tickLine={false}
+        axisLine={false}
+        tickFormatter={(value: number) =>
+          value === axis.high ? `${grouped(value, decimals)} ${series.unit}` : grouped(value, decimals)
+        }
+      />
+      <Line
+        dataKey="value"
+        type={series.unit === 'kWh' ? 'stepAfter' : 'linear'}
+        stroke={COLOURS[series.carrier] ?? 'var(--fuel)'}
+        strokeWidth={1.5}
+        dot={shown.length < 40 ? { r: 2.5 } : false}
+        connectNulls={false}
+        isAnimationActive={false}
+      />
+    </LineChart>
+  );
+}

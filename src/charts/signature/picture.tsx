@@ -1,0 +1,121 @@
+import { CartesianGrid, ComposedChart, Line, ReferenceLine, Scatter, XAxis, YAxis } from 'recharts';
+import { degrees, grouped } from '../../words/numbers.ts';
+import { carrierName } from '../../words/systems.ts';
+import { Measured } from '../frame/measured.tsx';
+import { axisFor, niceStep } from '../frame/scale.ts';
+import { measuresOf, type PictureSize } from '../frame/size.ts';
+import type { SignatureSeries } from './series.ts';
+
+const HEIGHT = { desk: 340, table: 420, paper: 280 } as const;
+
+/** One ring a day or bill; the line is ink, so that it differs from the rings without colour. */
+export function SignaturePicture(props: {
+  readonly series: SignatureSeries;
+  readonly size: PictureSize;
+  readonly width?: number;
+  readonly height?: number;
+}) {
+  const { series, size } = props;
+  const paint = (width: number) => (
+    <Painted series={series} size={size} width={width} height={props.height ?? HEIGHT[size]} />
+  );
+  return props.width === undefined ? <Measured initial={measuresOf(size).width}>{paint}</Measured> : paint(props.width);
+}
+
+function temperatureTicks(values: readonly number[]): number[] {
+  const low = Math.min(...values);
+  const high = Math.max(...values);
+  const step = niceStep(Math.max(high - low, 4) / 6);
+  const first = Math.floor(low / step);
+  const last = Math.max(Math.ceil(high / step), first + 1);
+  return Array.from({ length: last - first + 1 }, (_, index) => (first + index) * step);
+}
+
+function Painted(props: {
+  readonly series: SignatureSeries;
+  readonly size: PictureSize;
+  readonly width: number;
+  readonly height: number;
+}) {
+  const { series, size, width, height } = props;
+  const { font, faint } = measuresOf(size);
+  const all = [...series.points, ...series.line];
+  const axis = axisFor(
+    all.map((point) => point.kWhPerDay),
+    4,
+  );
+  const ticks = temperatureTicks(all.length > 0 ? all.map((point) => point.outdoorC) : [0, 20]);
+  const strong = series.carrier === 'electricity' ? 'meter' : 'fuel';
+  const tick = { fontSize: faint, fill: 'var(--quiet)' };
+  return (
+    <ComposedChart
+      width={width}
+      height={height}
+      accessibilityLayer={false}
+      margin={{ top: font * 2, right: font, bottom: font * 1.6, left: 4 }}
+    >
+      <CartesianGrid vertical={false} stroke="var(--line)" />
+      <XAxis
+        dataKey="outdoorC"
+        type="number"
+        domain={[ticks[0]!, ticks.at(-1)!]}
+        ticks={ticks}
+        interval={0}
+        tick={tick}
+        tickFormatter={(value: number) => degrees(value)}
+        stroke="var(--ink)"
+        strokeWidth={1.5}
+        label={{
+          value: 'outside, mean of the day',
+          position: 'bottom',
+          offset: 2,
+          fontSize: faint,
+          fill: 'var(--quiet)',
+        }}
+      />
+      <YAxis
+        dataKey="kWhPerDay"
+        width="auto"
+        domain={[axis.low, axis.high]}
+        ticks={[...axis.ticks]}
+        tick={tick}
+        tickLine={false}
+        axisLine={false}
+        tickFormatter={(value: number) => grouped(value, axis.step < 1 ? 1 : 0)}
+      />
+      <Scatter
+        data={[...series.points]}
+        fill={`var(--${strong}-tint)`}
+        stroke={`var(--${strong})`}
+        strokeWidth={1}
+        shape="circle"
+        isAnimationActive={false}
+      />
+      <Line
+        data={[...series.line]}
+        dataKey="kWhPerDay"
+        type="linear"
+        stroke="var(--ink)"
+        strokeWidth={2.5}
+        dot={false}
+        isAnimationActive={false}
+      />
+      {series.slopeKWhPerKDay > 0 && Number.isFinite(series.baseC) ? (
+        <ReferenceLine
+          x={series.baseC}
+          stroke="var(--quiet)"
+          strokeDasharray="4 4"
+          label={{
+            value: `no heating above ${degrees(series.baseC)}`,
+            position: 'insideTopRight',
+            fontSize: faint,
+            fill: 'var(--ink)',
+          }}
+        />
+      ) : null}
+      <text className="faint" x={4} y={font} fontSize={faint}>
+        {`units of ${carrierName(series.carrier)} a day`}
+      </text>
+    </ComposedChart>
+  );
+}

@@ -1,0 +1,33 @@
+import { grouped } from '../../words/numbers.ts';
+import type { ChartTable } from '../frame/chart-table.tsx';
+import type { SignatureSeries } from './series.ts';
+
+/** Days gathered by whole degrees, with what the line says there. */
+export function signatureTable(series: SignatureSeries): ChartTable {
+  const bins = new Map<number, number[]>();
+  for (const { outdoorC, kWhPerDay } of series.points) {
+    const degree = Math.round(outdoorC);
+    bins.set(degree, [...(bins.get(degree) ?? []), kWhPerDay]);
+  }
+  const line = (outdoorC: number) =>
+    series.basePerDayKWh + series.slopeKWhPerKDay * Math.max(0, series.baseC - outdoorC);
+  return {
+    caption: 'Mean use a day by outdoor temperature, and the line laid through it.',
+    columns: [
+      { name: 'Outside, °C' },
+      { name: series.period === 'day' ? 'Days' : 'Bills', number: true },
+      { name: 'Mean use, kWh a day', number: true },
+      { name: 'The line, kWh a day', number: true },
+    ],
+    rows: [...bins]
+      .sort(([a], [b]) => a - b)
+      .map(([degree, values]) => ({
+        cells: [
+          grouped(degree),
+          String(values.length),
+          grouped(values.reduce((sum, value) => sum + value, 0) / values.length, 1),
+          grouped(line(degree), 1),
+        ],
+      })),
+  };
+}

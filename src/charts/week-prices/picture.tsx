@@ -1,0 +1,117 @@
+import { Area, AreaChart, CartesianGrid, ReferenceLine, XAxis, YAxis } from 'recharts';
+import { grouped, pence } from '../../words/numbers.ts';
+import { Measured } from '../frame/measured.tsx';
+import { axisFor, placeOn } from '../frame/scale.ts';
+import { measuresOf, type PictureSize } from '../frame/size.ts';
+import { textWidth, wrapText } from '../frame/text.ts';
+import { spreadLabels } from './labels.ts';
+import { HALVES_A_DAY, type WeekPrices } from './series.ts';
+
+const HEIGHT = { desk: 280, table: 360, paper: 230 } as const;
+const DAYS = ['Monday', 'Tuesday', 'Wednesday', 'Thursday', 'Friday', 'Saturday', 'Sunday'];
+const AXIS_HEIGHT = 30;
+const MOST_NAMED = 6;
+
+/** The price as a step, each band named at its height. */
+export function WeekPricesPicture(props: {
+  readonly series: WeekPrices;
+  readonly size: PictureSize;
+  readonly width?: number;
+  readonly height?: number;
+}) {
+  const { series, size } = props;
+  const paint = (width: number) => (
+    <Painted series={series} size={size} width={width} height={props.height ?? HEIGHT[size]} />
+  );
+  return props.width === undefined ? <Measured initial={measuresOf(size).width}>{paint}</Measured> : paint(props.width);
+}
+
+function Painted(props: {
+  readonly series: WeekPrices;
+  readonly size: PictureSize;
+  readonly width: number;
+  readonly height: number;
+}) {
+  const { series, size, width, height } = props;
+  const { font, faint } = measuresOf(size);
+  const axis = axisFor(
+    series.bands.map((band) => band.pence),
+    4,
+  );
+  // Many bands cannot all be named at the edge: the cheapest and the dearest are.
+  const named =
+    series.bands.length <= MOST_NAMED ? series.bands : [series.bands[0]!, series.bands[series.bands.length - 1]!];
+  const labels = named.map((band) => `${wrapText(band.name, font, width * 0.18, 1)[0] ?? ''} ${pence(band.pence)}`);
+  const right = Math.max(20, ...labels.map((label) => textWidth(label, font, true))) + 12;
+  const top = font;
+  const y = placeOn(axis, height - AXIS_HEIGHT - 4, top);
+  const places = named.map((band) => y(band.pence));
+  const moved = spreadLabels(places, font * 1.25);
+  const tick = { fontSize: faint, fill: 'var(--quiet)' };
+  const letters = width - right > 800 ? 9 : 3;
+  return (
+    <AreaChart
+      width={width}
+      height={height}
+      data={[...series.steps]}
+      accessibilityLayer={false}
+      margin={{ top, right, bottom: 4, left: 4 }}
+    >
+      <CartesianGrid
+        stroke="var(--line)"
+        horizontal={false}
+        verticalCoordinatesGenerator={({ offset }) =>
+          DAYS.map((_, day) => (offset.left ?? 0) + ((offset.width ?? 0) * day) / 7)
+        }
+      />
+      <XAxis
+        dataKey="half"
+        type="number"
+        height={AXIS_HEIGHT}
+        domain={[0, 7 * HALVES_A_DAY]}
+        ticks={DAYS.map((_, day) => (day + 0.5) * HALVES_A_DAY)}
+        interval={0}
+        tickFormatter={(half: number) => (DAYS[Math.floor(half / HALVES_A_DAY)] ?? '').slice(0, letters)}
+        tick={tick}
+        tickLine={false}
+        stroke="var(--ink)"
+        strokeWidth={1.5}
+      />
+      <YAxis
+        width="auto"
+        domain={[axis.low, axis.high]}
+        ticks={[...axis.ticks]}
+        tick={tick}
+        tickLine={false}
+        axisLine={false}
+        tickFormatter={(value: number) => `${grouped(value, axis.step < 1 ? 1 : 0)} p`}
+      />
+      <Area
+        dataKey="pence"
+        type="stepAfter"
+        baseValue={0}
+        stroke="var(--meter)"
+        strokeWidth={1.5}
+        fill="var(--meter-tint)"
+        fillOpacity={1}
+        connectNulls={false}
+        isAnimationActive={false}
+      />
+      {named.map((band, index) => (
+        <ReferenceLine
+          key={band.name}
+          y={band.pence}
+          stroke="var(--quiet)"
+          strokeDasharray="2 4"
+          label={{
+            value: labels[index]!,
+            position: 'right',
+            dy: moved[index]! - places[index]!,
+            fontSize: font,
+            fill: 'var(--ink)',
+          }}
+        />
+      ))}
+    </AreaChart>
+  );
+}
