@@ -3,7 +3,7 @@ import { type Choice, ChoiceField } from '../shared/choice-field.tsx';
 import { NumberField } from '../shared/number-field.tsx';
 import { CARRIER_WORDS } from './series-words.ts';
 
-const UNITS: readonly EnergyUnit[] = ['kWh', 'Wh', 'MWh', 'm³', 'hundred ft³', 'litre', '°C'];
+const UNITS: readonly EnergyUnit[] = ['kWh', 'Wh', 'MWh', 'm³', 'hundred ft³', 'therm', 'litre', '°C'];
 const CARRIERS = ['electricity', 'gas', 'oil', 'lpg', 'heat', 'outdoor-temperature'] as const;
 const STAMPS: readonly Choice<'start' | 'end'>[] = [
   { value: 'start', label: 'the start of its interval' },

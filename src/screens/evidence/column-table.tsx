@@ -3,6 +3,7 @@ import type { IntakeChoices, IntakePreview } from '../../intake/intake.ts';
 type ColumnRole = keyof NonNullable<IntakeChoices['columns']>;
 const ROLE_WORDS: { readonly [role in ColumnRole]: string } = {
   stamp: 'date and time',
+  time: 'clock time',
   from: 'first day',
   to: 'last day',
   value: 'amount',

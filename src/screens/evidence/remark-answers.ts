@@ -10,7 +10,7 @@ export interface Answer {
   readonly holds: boolean;
 }
 
-const UNITS: readonly EnergyUnit[] = ['kWh', 'Wh', 'm³', 'hundred ft³', 'litre'];
+const UNITS: readonly EnergyUnit[] = ['kWh', 'Wh', 'm³', 'hundred ft³', 'therm', 'litre'];
 
 export function answersTo(remark: Remark, preview: IntakePreview): readonly Answer[] {
   const { choices } = preview;

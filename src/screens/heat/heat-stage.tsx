@@ -16,9 +16,7 @@ export function HeatStage() {
   const voice = useHeatVoice();
   return (
     <>
-      <StageHead sentence={voice.sentence} figures={voice.figures}>
-        {voice.remainder}
-      </StageHead>
+      <StageHead sentence={voice.sentence} figures={voice.figures} remainder={voice.remainder} />
       <EstimatesFigure />
       <RestOn />
       <QuestionList stage="heat" />

@@ -1,4 +1,5 @@
-import { spokenCount, spokenKWh } from '../../words/numbers.ts';
+import { basisSentence, heatSentence, waterSentence, weatherSentence } from '../../words/heat.ts';
+import { spokenKWh } from '../../words/numbers.ts';
 import { useHousehold } from '../household-context.tsx';
 import type { SpokenFigure } from '../shared/spoken.tsx';
 
@@ -8,12 +9,10 @@ export function useHeatVoice(): {
   readonly figures: readonly SpokenFigure[];
   readonly remainder: string;
 } {
-  const { appraisal } = useHousehold();
-  const { total, water, space } = appraisal.demand;
-  const half = (total.high - total.low) / 2;
+  const { demand, climate } = useHousehold().appraisal;
   return {
-    sentence: `This home needs about ${spokenKWh(total.value)} of heat a year, give or take ${spokenCount(half)}.`,
-    figures: [{ text: spokenKWh(total.value), working: total.working }],
-    remainder: `${spokenCount(space.value)} for the rooms, ${spokenCount(water.value)} for hot water. Weather of ${appraisal.climate.regionName}, rooms at ${appraisal.demand.roomC} °C.`,
+    sentence: heatSentence(demand),
+    figures: [{ text: spokenKWh(demand.total.value), working: demand.total.working }],
+    remainder: [waterSentence(demand), basisSentence(demand), weatherSentence(climate)].join(' '),
   };
 }

@@ -1,6 +1,7 @@
 import { ChartFigure } from '../../charts/figure.tsx';
 import type { MachineResult } from '../../model/appraisal/appraisal.ts';
-import { counted, factor } from '../../words/numbers.ts';
+import { fieldSentence } from '../../words/machine.ts';
+import { factor } from '../../words/numbers.ts';
 import { useHousehold } from '../household-context.tsx';
 import type { RangeRow } from '../shared/ranges/layout.ts';
 import { RangesPicture } from '../shared/ranges/picture.tsx';
@@ -32,27 +33,17 @@ export function factorRows(machine: MachineResult): RangeRow[] {
   ];
 }
 
-function factorSentence(machine: MachineResult): string {
-  const { whole, fieldSpread, source } = machine;
-  const kind = source === 'ground' ? 'ground-source' : 'air-source';
-  const others = `8 in 10 ${kind} systems measured in Britain`;
-  if (whole.value > fieldSpread.high) return `This figure is better than ${others}. Ask what makes it so.`;
-  if (whole.value < fieldSpread.low) return `This figure is worse than ${others}. Ask what makes it so.`;
-  return `This figure lies where ${others} were found.`;
-}
-
 /** The figure of this machine inside what was measured elsewhere. */
 export function FactorFigure() {
   const { machine } = useHousehold().appraisal;
   const rows = factorRows(machine);
   const { fieldSpread } = machine;
-  const homes = fieldSpread.count === undefined ? '' : `, ${counted(fieldSpread.count, 'home')}`;
   return (
     <ChartFigure
       name="Seasonal factor beside field trials"
-      sentence={factorSentence(machine)}
+      sentence={fieldSentence(machine)}
       picture={<RangesPicture rows={rows} tickLabel={(value) => factor(value)} smallestStep={0.5} />}
-      note={`Units of heat for each unit bought, over a year, at ${fieldSpread.boundary}${homes}. Source: ${fieldSpread.source}.`}
+      note={`Units of heat for each unit bought, over a year, at ${fieldSpread.boundary}. Source: ${fieldSpread.source}.`}
       table={{
         caption: `Seasonal factor at ${fieldSpread.boundary}. 8 cases in 10 lie between low and high.`,
         columns: [

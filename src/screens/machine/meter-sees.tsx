@@ -1,4 +1,5 @@
-import { factor, spokenCount } from '../../words/numbers.ts';
+import { shareSentence } from '../../words/machine.ts';
+import { factor } from '../../words/numbers.ts';
 import { useHousehold } from '../household-context.tsx';
 import { FigureButton } from '../shared/spoken.tsx';
 
@@ -6,20 +7,38 @@ import { FigureButton } from '../shared/spoken.tsx';
 export function MeterSees() {
   const { appraisal, openWorking } = useHousehold();
   const { machine } = appraisal;
-  const { space, water, whole, boundary, extraKWh } = machine;
+  const { space, water, whole, boundary } = machine;
+  const rows = [
+    { name: 'Rooms alone', figure: space, at: boundary },
+    { name: 'Hot water alone', figure: water, at: boundary },
+    { name: 'What the meter sees', figure: whole, at: 'H4' },
+  ] as const;
   return (
     <section>
       <h3>What the meter will see</h3>
-      <p className="explain">
-        Rooms alone: <FigureButton text={factor(space.value)} working={space.working} onOpen={openWorking} />. Hot water
-        alone: <FigureButton text={factor(water.value)} working={water.working} onOpen={openWorking} />, since it must
-        be hotter. {boundary === 'H4' ? '' : `Both are given at ${boundary}. `}
-        {extraKWh > 0
-          ? `Pumps, standby and the weekly hot cylinder take about ${spokenCount(extraKWh)} units a year more. `
-          : ''}
-        Together the meter sees <FigureButton text={factor(whole.value)} working={whole.working} onOpen={openWorking} />
-        . Say this before the first bill does.
-      </p>
+      <p className="explain">{shareSentence(machine)} Say this before the first bill does.</p>
+      <table className="narrow">
+        <thead>
+          <tr>
+            <th scope="col">Units of heat for each unit bought</th>
+            <th scope="col">Counted at</th>
+            <th scope="col" className="number">
+              Factor
+            </th>
+          </tr>
+        </thead>
+        <tbody>
+          {rows.map(({ name, figure, at }) => (
+            <tr key={name} className={figure === whole ? 'ours' : undefined}>
+              <th scope="row">{name}</th>
+              <td>{at}</td>
+              <td className="number">
+                <FigureButton text={factor(figure.value)} working={figure.working} onOpen={openWorking} />
+              </td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
     </section>
   );
 }

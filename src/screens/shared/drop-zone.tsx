@@ -1,4 +1,5 @@
-import { type DragEvent, type ReactNode, useId, useRef, useState } from 'react';
+import { type DragEvent, type ReactNode, useState } from 'react';
+import { FileButton } from './file-button.tsx';
 
 /** A place to drop files on, with a button that opens the file picker for those who do not drag. */
 export function DropZone(props: {
@@ -9,8 +10,6 @@ export function DropZone(props: {
   readonly main?: boolean;
 }) {
   const [over, setOver] = useState(false);
-  const picker = useRef<HTMLInputElement>(null);
-  const id = useId();
   const drop = (event: DragEvent) => {
     event.preventDefault();
     setOver(false);
@@ -29,25 +28,12 @@ export function DropZone(props: {
       onDrop={drop}
     >
       <div className="drop-words">{props.children}</div>
-      <label className="unseen" htmlFor={id}>
-        {props.label}
-      </label>
-      <input
-        ref={picker}
-        id={id}
-        className="unseen"
-        type="file"
-        tabIndex={-1}
+      <FileButton
+        label={props.label}
         accept={props.accept}
-        onChange={(event) => {
-          const files = [...(event.target.files ?? [])];
-          event.target.value = '';
-          if (files.length > 0) props.onFiles(files);
-        }}
+        {...(props.main ? { main: true } : {})}
+        onFile={(file) => props.onFiles([file])}
       />
-      <button type="button" className={props.main ? 'main' : undefined} onClick={() => picker.current?.click()}>
-        {props.label}
-      </button>
     </div>
   );
 }

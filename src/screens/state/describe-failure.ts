@@ -12,6 +12,6 @@ export function describeFailure(reason: unknown): string {
 export function isAbort(reason: unknown): boolean {
   return (
     (reason instanceof DOMException && reason.name === 'AbortError') ||
-    (reason instanceof DeskError && (reason.code === 'cancelled' || reason.code === 'aborted'))
+    (reason instanceof DeskError && reason.code === 'stopped')
   );
 }

@@ -26,7 +26,7 @@ export function useOpenHousehold(first: OpenHousehold): OpenState {
   const [keeper] = useState(() =>
     createKeeper(first.revision, {
       save: (household, revision) => call('household.save', { household, revision }),
-      isConflict: (reason) => reason instanceof DeskError && reason.code === 'revision-old',
+      isConflict: (reason) => reason instanceof DeskError && reason.code === 'stale',
       onStatus: setStatus,
       delayMs: KEEP_DELAY_MS,
     }),

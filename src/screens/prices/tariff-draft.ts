@@ -1,0 +1,144 @@
+/** A tariff while it is being typed: some figures may still be missing. */
+import type { CivilDate, Tariff, TariffBand, TariffVersion, TariffWindow, Weekday } from '../../model/tariff/tariff.ts';
+
+export interface WindowDraft {
+  readonly from: string;
+  readonly to: string;
+  /** Empty means every day. */
+  readonly days: readonly Weekday[];
+  /** Empty means every month. */
+  readonly months: readonly number[];
+}
+export interface BandDraft {
+  readonly name: string;
+  readonly pencePerKWh: number | undefined;
+  /** Null is every time that no other band claims. */
+  readonly windows: readonly WindowDraft[] | null;
+}
+export interface VersionDraft {
+  readonly from: string;
+  readonly standingPencePerDay: number | undefined;
+  readonly vatRate: number;
+  readonly vatIncluded: boolean;
+  readonly bands: readonly BandDraft[];
+}
+export interface TariffDraft {
+  readonly id: string;
+  readonly name: string;
+  readonly fuel: Tariff['fuel'];
+  readonly origin: string;
+  readonly grade: Tariff['grade'];
+  readonly until: string;
+  readonly versions: readonly VersionDraft[];
+}
+
+export const DOMESTIC_VAT = 0.05;
+export type TariffPattern = 'flat' | 'two-rate' | 'bands';
+
+export const NIGHT: WindowDraft = { from: '00:30', to: '07:30', days: [], months: [] };
+
+/** The bands that a pattern begins with, keeping the prices already typed. */
+export function bandsOf(pattern: TariffPattern, before: readonly BandDraft[] = []): readonly BandDraft[] {
+  const price = (index: number) => before[index]?.pencePerKWh;
+  if (pattern === 'flat') {
+    const rest = before.find((band) => band.windows === null);
+    return [{ name: 'all hours', pencePerKWh: rest?.pencePerKWh ?? price(0), windows: null }];
+  }
+  if (pattern === 'two-rate') {
+    return [
+      { name: 'day', pencePerKWh: price(0), windows: null },
+      { name: 'night', pencePerKWh: price(1), windows: [NIGHT] },
+    ];
+  }
+  return [
+    { name: 'day', pencePerKWh: price(0), windows: null },
+    { name: 'night', pencePerKWh: price(1), windows: [NIGHT] },
+    { name: 'evening', pencePerKWh: price(2), windows: [{ from: '16:00', to: '19:00', days: [], months: [] }] },
+  ];
+}
+
+export function patternOf(version: VersionDraft): TariffPattern {
+  if (version.bands.length === 1) return 'flat';
+  const timed = version.bands.filter((band) => band.windows !== null);
+  return version.bands.length === 2 && timed.length === 1 && timed[0]!.windows!.length === 1 ? 'two-rate' : 'bands';
+}
+
+export function newDraft(fuel: Tariff['fuel'], id: string, today: CivilDate): TariffDraft {
+  return {
+    id,
+    name: '',
+    fuel,
+    origin: '',
+    grade: 'measured',
+    until: '',
+    versions: [
+      { from: today, standingPencePerDay: undefined, vatRate: DOMESTIC_VAT, vatIncluded: true, bands: bandsOf('flat') },
+    ],
+  };
+}
+
+export function draftOf(tariff: Tariff): TariffDraft {
+  return {
+    ...tariff,
+    until: tariff.until ?? '',
+    versions: tariff.versions.map((version) => ({
+      from: version.from,
+      standingPencePerDay: version.standingPencePerDay,
+      vatRate: version.vat.rate,
+      vatIncluded: version.vat.included,
+      bands: version.bands.map((band) => ({
+        name: band.name,
+        pencePerKWh: band.pencePerKWh,
+        windows:
+          band.times === 'rest'
+            ? null
+            : band.times.map(({ from, to, days, months }) => ({ from, to, days: days ?? [], months: months ?? [] })),
+      })),
+    })),
+  };
+}
+
+/** The finished tariff, or what is still missing, as sentences. */
+export function finishDraft(draft: TariffDraft): { readonly tariff: Tariff } | { readonly missing: readonly string[] } {
+  const missing: string[] = [];
+  if (draft.name.trim() === '') missing.push('Give the tariff a name, as it stands on the bill.');
+  if (draft.origin.trim() === '') missing.push('Say where the prices were taken from, such as the bill of March.');
+  const versions = draft.versions.map((version) => finishVersion(version, missing));
+  if (missing.length > 0) return { missing };
+  const { id, fuel, grade } = draft;
+  const until = draft.until === '' ? {} : { until: draft.until };
+  return { tariff: { id, name: draft.name.trim(), fuel, origin: draft.origin.trim(), grade, versions, ...until } };
+}
+
+function finishVersion(version: VersionDraft, missing: string[]): TariffVersion {
+  if (version.from === '') missing.push('Say from which day these prices hold.');
+  if (version.standingPencePerDay === undefined) missing.push('The standing charge is missing.');
+  const bands = version.bands.map((band): TariffBand => {
+    if (band.name.trim() === '') missing.push('Each price needs a name, such as day or night.');
+    if (band.pencePerKWh === undefined) missing.push(`The price for ${band.name || 'one of the times'} is missing.`);
+    if (band.windows?.some((window) => window.from === '' || window.to === '')) {
+      missing.push(`The times of ${band.name || 'one of the prices'} are not complete.`);
+    }
+    return {
+      name: band.name.trim(),
+      pencePerKWh: band.pencePerKWh ?? 0,
+      times: band.windows === null ? 'rest' : band.windows.map(finishWindow),
+    };
+  });
+  return {
+    from: version.from,
+    standingPencePerDay: version.standingPencePerDay ?? 0,
+    vat: { rate: version.vatRate, included: version.vatIncluded },
+    bands,
+  };
+}
+
+function finishWindow({ from, to, days, months }: WindowDraft): TariffWindow {
+  return {
+    from,
+    // A window that ends at midnight ends the day; "00:00" would be its beginning.
+    to: to === '00:00' ? '24:00' : to,
+    ...(days.length === 0 || days.length === 7 ? {} : { days: [...days] }),
+    ...(months.length === 0 || months.length === 12 ? {} : { months: [...months] }),
+  };
+}

@@ -1,0 +1,105 @@
+/** Types a tariff, version by version; an hour without a price, or with two, is refused and named. */
+import { useState } from 'react';
+import { findTariffFaults } from '../../model/tariff/check-tariff.ts';
+import type { Tariff } from '../../model/tariff/tariff.ts';
+import { tariffFaultSentence } from '../../words/refusals.ts';
+import { ChoiceField } from '../shared/choice-field.tsx';
+import { TextField } from '../shared/text-field.tsx';
+import { finishDraft, type TariffDraft, type VersionDraft } from './tariff-draft.ts';
+import { VersionEditor } from './version-editor.tsx';
+
+const GRADES = [
+  { value: 'measured', label: 'measured: read from a bill or letter' },
+  { value: 'estimated', label: 'estimated' },
+  { value: 'assumed', label: 'assumed' },
+] as const;
+
+export function TariffEditor(props: {
+  readonly start: TariffDraft;
+  readonly onKeep: (tariff: Tariff) => void;
+  readonly onLeave: () => void;
+}) {
+  const [draft, setDraft] = useState(props.start);
+  const [asked, setAsked] = useState(false);
+  const finished = finishDraft(draft);
+  const faults = 'tariff' in finished ? findTariffFaults(finished.tariff) : [];
+  const refusals = faults.filter((fault) => fault.weight === 'refusal').map(tariffFaultSentence);
+  const questions = faults.filter((fault) => fault.weight === 'question').map(tariffFaultSentence);
+  const missing = 'missing' in finished ? [...new Set(finished.missing)] : [];
+  const wrong = [...(asked ? missing : []), ...refusals];
+
+  const setVersion = (index: number, version: VersionDraft) =>
+    setDraft({ ...draft, versions: draft.versions.map((before, at) => (at === index ? version : before)) });
+  const addVersion = () => {
+    const last = draft.versions.at(-1)!;
+    setDraft({ ...draft, versions: [...draft.versions, { ...last, from: '' }] });
+  };
+  const keep = () => {
+    setAsked(true);
+    if ('tariff' in finished && refusals.length === 0) props.onKeep(finished.tariff);
+  };
+
+  return (
+    <section className="tariff-editor" aria-label={`Tariff for ${draft.fuel}`}>
+      <div className="fields">
+        <TextField
+          label="Name of the tariff"
+          value={draft.name}
+          maxLength={120}
+          onChange={(name) => setDraft({ ...draft, name })}
+        />
+        <TextField
+          label="Taken from"
+          value={draft.origin}
+          maxLength={300}
+          placeholder="bill of March 2026"
+          onChange={(origin) => setDraft({ ...draft, origin })}
+        />
+        <ChoiceField
+          label="How sure"
+          value={draft.grade}
+          choices={GRADES}
+          onChange={(grade) => setDraft({ ...draft, grade: grade ?? draft.grade })}
+        />
+      </div>
+      {draft.versions.map((version, index) => (
+        <VersionEditor
+          // biome-ignore lint/suspicious/noArrayIndexKey: a version is its place in time.
+          key={index}
+          version={version}
+          fuel={draft.fuel}
+          canDrop={draft.versions.length > 1}
+          onChange={(next) => setVersion(index, next)}
+          onDrop={() => setDraft({ ...draft, versions: draft.versions.filter((_, at) => at !== index) })}
+        />
+      ))}
+      <div className="actions">
+        <button type="button" className="plain" onClick={addVersion}>
+          Add prices from a later day
+        </button>
+      </div>
+      {wrong.length === 0 ? null : (
+        <ul className="refusal" role="alert">
+          {wrong.map((sentence) => (
+            <li key={sentence}>{sentence}</li>
+          ))}
+        </ul>
+      )}
+      {questions.length === 0 ? null : (
+        <ul className="ask">
+          {questions.map((sentence) => (
+            <li key={sentence}>{sentence}</li>
+          ))}
+        </ul>
+      )}
+      <div className="actions">
+        <button type="button" className="main" onClick={keep}>
+          Keep this tariff
+        </button>
+        <button type="button" onClick={props.onLeave}>
+          Leave it
+        </button>
+      </div>
+    </section>
+  );
+}

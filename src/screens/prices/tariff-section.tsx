@@ -1,0 +1,110 @@
+import { useState } from 'react';
+import { versionOn } from '../../model/tariff/price.ts';
+import type { Tariff } from '../../model/tariff/tariff.ts';
+import { datesInShort } from '../../words/prices.ts';
+import { call } from '../desk.ts';
+import { useHousehold } from '../household-context.tsx';
+import { ChoiceField } from '../shared/choice-field.tsx';
+import { FileButton } from '../shared/file-button.tsx';
+import { offerFile } from '../shared/offer-file.ts';
+import { describeFailure } from '../state/describe-failure.ts';
+import { draftOf, newDraft, type TariffDraft } from './tariff-draft.ts';
+import { TariffEditor } from './tariff-editor.tsx';
+import { tariffInShort } from './tariff-in-short.ts';
+import { dropTariff, freeTariffId, pickTariff, placeTariff, type TariffUse } from './use-tariffs.ts';
+
+/** Which tariff holds for one fuel, and the ways to get another. */
+export function TariffSection(props: {
+  readonly fuel: Tariff['fuel'];
+  readonly use: TariffUse;
+  readonly title: string;
+}) {
+  const { fuel, use } = props;
+  const { household, appraisal, today, change, say } = useHousehold();
+  const [draft, setDraft] = useState<TariffDraft | null>(null);
+  const [failure, setFailure] = useState<string | null>(null);
+  const fitting = household.tariffs.filter((tariff) => tariff.fuel === fuel);
+  const used = fitting.find((tariff) => tariff.id === household.prices[use]);
+  const builtIn = appraisal.prices[fuel];
+
+  const readFile = async (file: File) => {
+    setFailure(null);
+    try {
+      const { fileId } = await offerFile(file);
+      const tariff = await call('tariff.read', { fileId });
+      if (tariff.fuel !== fuel) throw new Error(`${file.name} holds a tariff for ${tariff.fuel}.`);
+      // Shown in the editor first: nothing is taken over unseen.
+      setDraft({ ...draftOf(tariff), id: freeTariffId(household.tariffs, fuel) });
+    } catch (reason) {
+      setFailure(describeFailure(reason));
+    }
+  };
+  const shelve = async (tariff: Tariff) => {
+    setFailure(null);
+    try {
+      await call('tariff.keep', { tariff: { ...tariff, id: `${tariff.id}-${household.id}`.slice(0, 64) } });
+      say(`${tariff.name} is on the shelf, for other households too.`);
+    } catch (reason) {
+      setFailure(describeFailure(reason));
+    }
+  };
+
+  return (
+    <section>
+      <h3>{props.title}</h3>
+      <div className="fields">
+        <ChoiceField
+          label={`Prices used for ${props.title.charAt(0).toLowerCase()}${props.title.slice(1)}`}
+          value={used?.id}
+          emptyLabel={use === 'storageTariffId' ? 'built-in day and night prices' : 'the published average'}
+          choices={fitting.map((tariff) => ({ value: tariff.id, label: tariff.name }))}
+          note={
+            used
+              ? tariffInShort(versionOn(used, today))
+              : use === 'storageTariffId'
+                ? 'Used for storage heaters only.'
+                : `${builtIn.name}. Assumed: ${builtIn.origin} (${datesInShort(builtIn)})`
+          }
+          onChange={(id) => change(pickTariff(id, use))}
+        />
+      </div>
+      {draft === null ? (
+        <div className="actions">
+          <button type="button" onClick={() => setDraft(newDraft(fuel, freeTariffId(household.tariffs, fuel), today))}>
+            Type a tariff
+          </button>
+          <FileButton label="Bring in a tariff file" accept=".json,.csv,application/json,text/csv" onFile={readFile} />
+          {used ? (
+            <>
+              <button type="button" className="plain" onClick={() => setDraft(draftOf(used))}>
+                Change it
+              </button>
+              <button type="button" className="plain" onClick={() => shelve(used)}>
+                Keep on the shelf
+              </button>
+              <button type="button" className="plain" onClick={() => change(dropTariff(used.id))}>
+                Take it out
+              </button>
+            </>
+          ) : null}
+        </div>
+      ) : (
+        <TariffEditor
+          key={draft.id}
+          start={draft}
+          onLeave={() => setDraft(null)}
+          onKeep={(tariff) => {
+            change(placeTariff(tariff, use));
+            setDraft(null);
+            say(`${tariff.name} holds now.`);
+          }}
+        />
+      )}
+      {failure === null ? null : (
+        <p className="refusal" role="alert">
+          {failure}
+        </p>
+      )}
+    </section>
+  );
+}

@@ -1,0 +1,75 @@
+import { useCallback, useEffect, useState } from 'react';
+import { versionOn } from '../../model/tariff/price.ts';
+import type { Tariff } from '../../model/tariff/tariff.ts';
+import { call } from '../desk.ts';
+import { useHousehold } from '../household-context.tsx';
+import { describeFailure } from '../state/describe-failure.ts';
+import { tariffInShort } from './tariff-in-short.ts';
+import { freeTariffId, placeTariff } from './use-tariffs.ts';
+
+/** Tariffs kept for other households; a copy is taken, so that a change here changes no promise there. */
+export function TariffShelf() {
+  const { household, today, change, say } = useHousehold();
+  const [shelf, setShelf] = useState<readonly Tariff[] | null>(null);
+  const [failure, setFailure] = useState<string | null>(null);
+  const read = useCallback(
+    () =>
+      call('tariff.shelf', {}).then(setShelf, (reason) => {
+        setShelf([]);
+        setFailure(describeFailure(reason));
+      }),
+    [],
+  );
+  // biome-ignore lint/correctness/useExhaustiveDependencies: a tariff of this household may just have been put on the shelf.
+  useEffect(() => {
+    void read();
+  }, [read, household.tariffs]);
+
+  const take = (tariff: Tariff) => {
+    const copy = { ...tariff, id: freeTariffId(household.tariffs, tariff.fuel) };
+    change(placeTariff(copy, tariff.fuel === 'gas' ? 'gasTariffId' : 'electricityTariffId'));
+    say(`${tariff.name} holds now.`);
+  };
+  const drop = async (tariff: Tariff) => {
+    try {
+      await call('tariff.drop', { tariffId: tariff.id });
+      await read();
+    } catch (reason) {
+      setFailure(describeFailure(reason));
+    }
+  };
+  return (
+    <details className="shelf" onToggle={(event) => event.currentTarget.open && void read()}>
+      <summary>
+        The shelf: tariffs for any household
+        {shelf === null ? '' : shelf.length === 0 ? ', none yet' : `, ${shelf.length}`}
+      </summary>
+      {failure === null ? null : (
+        <p className="refusal" role="alert">
+          {failure}
+        </p>
+      )}
+      {shelf?.length === 0 ? (
+        <p className="quiet">Use a tariff above, then keep it on the shelf. It is then here for the next home.</p>
+      ) : null}
+      <ul className="kept">
+        {(shelf ?? []).map((tariff) => (
+          <li key={tariff.id} className="kept-one">
+            <div className="kept-series">
+              <p>
+                <strong>{tariff.name}</strong>, {tariff.fuel}
+              </p>
+              <p className="quiet small">{tariffInShort(versionOn(tariff, today))}</p>
+            </div>
+            <button type="button" onClick={() => take(tariff)}>
+              Use it here<span className="unseen">: {tariff.name}</span>
+            </button>
+            <button type="button" className="plain" onClick={() => drop(tariff)}>
+              Off the shelf<span className="unseen">: {tariff.name}</span>
+            </button>
+          </li>
+        ))}
+      </ul>
+    </details>
+  );
+}

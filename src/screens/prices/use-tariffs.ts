@@ -1,0 +1,42 @@
+import type { Household } from '../../model/household/household.ts';
+import type { Tariff } from '../../model/tariff/tariff.ts';
+
+export type TariffUse = 'electricityTariffId' | 'gasTariffId' | 'storageTariffId';
+
+/** Puts a tariff into the household, in place of one with the same id, and uses it. */
+export function placeTariff(tariff: Tariff, use: TariffUse): (household: Household) => Household {
+  return (household) => {
+    const others = household.tariffs.filter((one) => one.id !== tariff.id);
+    return {
+      ...household,
+      tariffs: [...others, tariff],
+      prices: { ...household.prices, [use]: tariff.id },
+    };
+  };
+}
+
+/** Uses another tariff, or the built-in price when none is named. */
+export function pickTariff(id: string | undefined, use: TariffUse): (household: Household) => Household {
+  return (household) => {
+    const { [use]: _before, ...rest } = household.prices;
+    return { ...household, prices: id === undefined ? rest : { ...rest, [use]: id } };
+  };
+}
+
+/** Takes a tariff out of the household, and out of every use of it. */
+export function dropTariff(id: string): (household: Household) => Household {
+  return (household) => {
+    const prices = { ...household.prices };
+    for (const use of ['electricityTariffId', 'gasTariffId', 'storageTariffId'] as const) {
+      if (prices[use] === id) delete prices[use];
+    }
+    return { ...household, prices, tariffs: household.tariffs.filter((one) => one.id !== id) };
+  };
+}
+
+/** An id for a tariff typed here, free of those that the household has. */
+export function freeTariffId(tariffs: readonly Tariff[], fuel: Tariff['fuel']): string {
+  let count = tariffs.length + 1;
+  while (tariffs.some((tariff) => tariff.id === `${fuel}-${count}`)) count += 1;
+  return `${fuel}-${count}`;
+}

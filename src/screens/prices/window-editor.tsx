@@ -1,0 +1,107 @@
+import { useState } from 'react';
+import type { Weekday } from '../../model/tariff/tariff.ts';
+import { MONTH_NAMES, SHORT_MONTH_NAMES } from '../../words/numbers.ts';
+import type { WindowDraft } from './tariff-draft.ts';
+
+const DAYS: readonly { readonly value: Weekday; readonly short: string; readonly long: string }[] = [
+  { value: 'mon', short: 'Mo', long: 'Monday' },
+  { value: 'tue', short: 'Tu', long: 'Tuesday' },
+  { value: 'wed', short: 'We', long: 'Wednesday' },
+  { value: 'thu', short: 'Th', long: 'Thursday' },
+  { value: 'fri', short: 'Fr', long: 'Friday' },
+  { value: 'sat', short: 'Sa', long: 'Saturday' },
+  { value: 'sun', short: 'Su', long: 'Sunday' },
+];
+const MONTHS = MONTH_NAMES.map((long, index) => ({ value: index + 1, short: SHORT_MONTH_NAMES[index]!, long }));
+
+/** From when to when, on which days, in which months. None ticked means all. */
+export function WindowEditor(props: {
+  readonly window: WindowDraft;
+  readonly about: string;
+  readonly onChange: (window: WindowDraft) => void;
+  readonly onDrop: (() => void) | undefined;
+}) {
+  const { window, onChange, about } = props;
+  const [narrow, setNarrow] = useState(window.days.length > 0 || window.months.length > 0);
+  const time = (name: 'from' | 'to', label: string) => (
+    <label className="window-time">
+      <span className="quiet">{label}</span>
+      <input
+        type="time"
+        step={1800}
+        aria-label={`${label}, ${about}`}
+        value={window[name] === '24:00' ? '00:00' : window[name]}
+        onChange={(event) => onChange({ ...window, [name]: event.target.value })}
+      />
+    </label>
+  );
+  return (
+    <div className="window">
+      <div className="window-row">
+        {time('from', 'from')}
+        {time('to', 'to')}
+        <button type="button" className="plain" aria-expanded={narrow} onClick={() => setNarrow(!narrow)}>
+          {describeReach(window)}
+        </button>
+        {props.onDrop ? (
+          <button type="button" className="plain" onClick={props.onDrop}>
+            Take out
+          </button>
+        ) : null}
+      </div>
+      {narrow ? (
+        <>
+          <Toggles
+            legend={`Days, ${about}`}
+            all={DAYS}
+            chosen={window.days}
+            onChange={(days) => onChange({ ...window, days })}
+          />
+          <Toggles
+            legend={`Months, ${about}`}
+            all={MONTHS}
+            chosen={window.months}
+            onChange={(months) => onChange({ ...window, months })}
+          />
+        </>
+      ) : null}
+    </div>
+  );
+}
+
+function describeReach(window: WindowDraft): string {
+  const days = window.days.length === 0 ? 'every day' : `${window.days.length} days a week`;
+  const months = window.months.length === 0 ? 'all year' : `${window.months.length} months`;
+  return `${days}, ${months}`;
+}
+
+function Toggles<T extends string | number>(props: {
+  readonly legend: string;
+  readonly all: readonly { readonly value: T; readonly short: string; readonly long: string }[];
+  readonly chosen: readonly T[];
+  readonly onChange: (chosen: readonly T[]) => void;
+}) {
+  const { all, chosen, onChange } = props;
+  return (
+    <fieldset className="toggles">
+      <legend className="unseen">{props.legend}</legend>
+      {all.map(({ value, short, long }) => (
+        <label key={value} className="pick-one">
+          <input
+            type="checkbox"
+            aria-label={long}
+            checked={chosen.includes(value)}
+            onChange={(event) =>
+              onChange(
+                event.target.checked
+                  ? all.map((one) => one.value).filter((one) => one === value || chosen.includes(one))
+                  : chosen.filter((one) => one !== value),
+              )
+            }
+          />
+          <span>{short}</span>
+        </label>
+      ))}
+    </fieldset>
+  );
+}

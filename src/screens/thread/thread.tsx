@@ -1,0 +1,53 @@
+/** The left edge: the sum itself. Somebody who reads down it has read the whole case. */
+import type { ReactNode } from 'react';
+import { GradeMark } from '../../charts/grade-mark.tsx';
+import { gradeName } from '../../words/grades.ts';
+import { threadLines } from '../../words/thread.ts';
+import { useHousehold } from '../household-context.tsx';
+import { formatRoute, type Stage } from '../routes.ts';
+import { placeLine } from './place-line.ts';
+
+export function Thread(props: { readonly stage: Stage; readonly children: ReactNode }) {
+  const { household, evidence, appraisal, promises, checks } = useHousehold();
+  const lines = threadLines({ evidence, appraisal, promises, checks });
+  return (
+    <aside className="thread" aria-label="The case">
+      <header className="thread-head">
+        <a className="back" href="#/">
+          All households
+        </a>
+        <h1>{household.name}</h1>
+        <p className="quiet">{placeLine(household, appraisal.climate.regionName)}</p>
+      </header>
+      <nav aria-label="Stages">
+        <ol>
+          {lines.map((line) => (
+            <li key={line.stage} className={line.grade === 'missing' ? 'later' : undefined}>
+              <a
+                href={formatRoute({ screen: 'household', id: household.id, stage: line.stage })}
+                aria-current={line.stage === props.stage ? 'page' : undefined}
+              >
+                <span className="grade-place">
+                  <GradeMark grade={line.grade} silent />
+                </span>
+                <span className="thread-name">{line.name}</span>
+                <span className="thread-result">{line.result}</span>
+                <span className="unseen">, {gradeName(line.grade)}</span>
+              </a>
+            </li>
+          ))}
+        </ol>
+      </nav>
+      <div className="thread-foot">
+        {props.children}
+        <p className="legend">
+          {(['measured', 'estimated', 'assumed'] as const).map((grade) => (
+            <span key={grade} className="legend-one">
+              <GradeMark grade={grade} size={12} silent /> {grade}
+            </span>
+          ))}
+        </p>
+      </div>
+    </aside>
+  );
+}

@@ -1,0 +1,102 @@
+import { describe, expect, test } from 'vitest';
+import { emptyHousehold } from '../../../src/model/household/household.ts';
+import { findTariffFaults } from '../../../src/model/tariff/check-tariff.ts';
+import { Tariff } from '../../../src/model/tariff/tariff.ts';
+import {
+  bandsOf,
+  draftOf,
+  finishDraft,
+  NIGHT,
+  newDraft,
+  patternOf,
+  type TariffDraft,
+} from '../../../src/screens/prices/tariff-draft.ts';
+import { dropTariff, freeTariffId, pickTariff, placeTariff } from '../../../src/screens/prices/use-tariffs.ts';
+
+const twoRate: TariffDraft = {
+  ...newDraft('electricity', 'electricity-1', '2026-11-25'),
+  name: 'Night and day',
+  origin: 'bill of October 2026',
+  versions: [
+    {
+      from: '2026-10-01',
+      standingPencePerDay: 54.8,
+      vatRate: 0.05,
+      vatIncluded: true,
+      bands: [
+        { name: 'day', pencePerKWh: 30.1, windows: null },
+        { name: 'night', pencePerKWh: 14.2, windows: [NIGHT] },
+      ],
+    },
+  ],
+};
+const finish = (draft: TariffDraft) => {
+  const finished = finishDraft(draft);
+  if (!('tariff' in finished)) throw new Error(finished.missing.join(' '));
+  return finished.tariff;
+};
+
+describe('a tariff while it is typed', () => {
+  test('a finished draft fits the schema, has no faults, and comes back as the same draft', () => {
+    const tariff = finish(twoRate);
+    expect(Tariff.parse(tariff)).toEqual(tariff);
+    expect(findTariffFaults(tariff)).toEqual([]);
+    expect(draftOf(tariff)).toEqual(twoRate);
+  });
+  test('an empty draft says everything that is missing', () => {
+    const finished = finishDraft(newDraft('gas', 'gas-1', '2026-11-25'));
+    expect('missing' in finished && finished.missing).toEqual([
+      'Give the tariff a name, as it stands on the bill.',
+      'Say where the prices were taken from, such as the bill of March.',
+      'The standing charge is missing.',
+      'The price for all hours is missing.',
+    ]);
+  });
+  test('midnight as an end is the end of the day', () => {
+    const late = { from: '22:00', to: '00:00', days: [], months: [] };
+    const version = {
+      ...twoRate.versions[0]!,
+      bands: [twoRate.versions[0]!.bands[0]!, { name: 'late', pencePerKWh: 9, windows: [late] }],
+    };
+    expect(finish({ ...twoRate, versions: [version] }).versions[0]!.bands[1]!.times).toEqual([
+      { from: '22:00', to: '24:00' },
+    ]);
+  });
+  test('all seven days and all twelve months are the same as none named', () => {
+    const all = {
+      ...NIGHT,
+      days: ['mon', 'tue', 'wed', 'thu', 'fri', 'sat', 'sun'] as const,
+      months: [1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12],
+    };
+    const version = {
+      ...twoRate.versions[0]!,
+      bands: [twoRate.versions[0]!.bands[0]!, { name: 'night', pencePerKWh: 9, windows: [all] }],
+    };
+    expect(finish({ ...twoRate, versions: [version] }).versions[0]!.bands[1]!.times).toEqual([
+      { from: '00:30', to: '07:30' },
+    ]);
+  });
+  test.each(['flat', 'two-rate', 'bands'] as const)('the pattern %s is known again', (pattern) =>
+    expect(patternOf({ ...twoRate.versions[0]!, bands: bandsOf(pattern) })).toBe(pattern),
+  );
+  test('a pattern keeps the prices already typed', () => {
+    const bands = bandsOf('two-rate', bandsOf('flat', [{ name: 'x', pencePerKWh: 26.3, windows: null }]));
+    expect(bands.map((band) => band.pencePerKWh)).toEqual([26.3, undefined]);
+  });
+});
+
+describe('tariffs of a household', () => {
+  const tariff = finish(twoRate);
+  const home = placeTariff(tariff, 'electricityTariffId')(emptyHousehold('h', 'Larch Rise'));
+  test('a placed tariff is used', () => expect(home.prices.electricityTariffId).toBe('electricity-1'));
+  test('placed again it stands once', () =>
+    expect(placeTariff(tariff, 'storageTariffId')(home).tariffs).toHaveLength(1));
+  test('taken out, no use of it is left', () => {
+    const without = dropTariff(tariff.id)(placeTariff(tariff, 'storageTariffId')(home));
+    expect([without.tariffs, without.prices]).toEqual([[], {}]);
+  });
+  test('the built-in price is used when none is picked', () =>
+    expect(pickTariff(undefined, 'electricityTariffId')(home).prices).toEqual({}));
+  test('a new id is free', () =>
+    expect(freeTariffId([{ ...tariff, id: 'electricity-2' }], 'electricity')).toBe('electricity-3'));
+});
