@@ -60,8 +60,8 @@ export const quarters: readonly PriceQuarter[] = [
   ...quarter(
     '2023-04-01',
     '2023-06-30',
-    [33.2, 52.9],
-    [10.3, 29.1],
+    [33.2, 52.92],
+    [10.31, 29.09],
     'Energy Price Guarantee Apr-Jun 2023: 31.62p and 9.82p ex VAT, standing charges 50.4p and 27.7p ex VAT (x1.05)',
     'read',
   ),

@@ -60,6 +60,9 @@ export function checkBill(input: {
   };
 }
 
+/** A meter shows no less; below it a charge has no price a unit. */
+const LEAST_METERED_KWH = 0.001;
+
 /** The two sides of the split. A total that is not units × price moves the price, since the units were metered. */
 function costSides(
   bill: BillCheckInput,
@@ -71,7 +74,7 @@ function costSides(
   const typical = promised.degreeDays.reduce((sum, value) => sum + value, 0);
   const change = degreeDays === undefined ? 0 : promised.kWhPerDegreeDay * (degreeDays - typical);
   const spaceKWh = Math.max(0, promised.spaceKWh + change);
-  const billPrice = bill.boughtKWh > 0 ? actualPence / bill.boughtKWh : bill.pencePerKWh;
+  const billPrice = bill.boughtKWh >= LEAST_METERED_KWH ? actualPence / bill.boughtKWh : bill.pencePerKWh;
   const promisedPrice = promisedKWh > 0 ? promised.pence / promisedKWh : billPrice;
   return {
     from: { pencePerKWh: promisedPrice, spaceKWh: promised.spaceKWh, unexplainedKWh: 0 },

@@ -1,0 +1,62 @@
+import { describe, expect, test } from 'vitest';
+import { litrePriceOn, quarterOn, tariffFromQuarter, twoRateTariff } from '../../../src/model/tariff/built-in.ts';
+import { findTariffFaults } from '../../../src/model/tariff/check-tariff.ts';
+import { litrePriceBasis, priceBasis } from '../../../src/model/tariff/price-basis.ts';
+import { litrePrices, quarters, twoRate } from '../../../src/reference/prices.ts';
+import { allHours, tariff, version } from './tariffs.ts';
+
+describe('the quarter of a date', () => {
+  test.each([
+    ['electricity', '2026-10-01', '2026-10-01', 26.32],
+    ['electricity', '2026-09-30', '2026-07-01', 26.11],
+    ['gas', '2024-02-29', '2024-01-01', 7.42],
+    ['gas', '2031-05-05', '2026-10-01', 7.97],
+    ['gas', '2019-05-05', '2022-10-01', 10.33],
+  ] as const)('%s on %s is that of %s', (fuel, date, from, pence) => {
+    expect(quarterOn(quarters, fuel, date)).toMatchObject({ fuel, from, pencePerKWh: pence });
+  });
+  test('oil takes the row that began last, LPG the assumed one', () => {
+    expect(litrePriceOn(litrePrices, 'oil', '2026-11-25').pencePerLitre).toBe(58);
+    expect(litrePriceOn(litrePrices, 'oil', '2022-06-15').pencePerLitre).toBe(111);
+    expect(litrePriceOn(litrePrices, 'lpg', '2026-11-25').pencePerLitre).toBe(70);
+  });
+});
+
+test('every built-in price makes a tariff without a fault', () => {
+  const tariffs = [...quarters.map(tariffFromQuarter), twoRateTariff({ twoRate })];
+  expect(tariffs.flatMap(findTariffFaults)).toEqual([]);
+  expect(tariffFromQuarter(quarterOn(quarters, 'gas', '2026-11-25')).name).toBe(
+    'Published average price, October to December 2026',
+  );
+});
+
+test('the illustrative pair comes to the single-rate cap at 58 % day and 42 % night', () => {
+  const mean = 0.58 * twoRate.dayPence + 0.42 * twoRate.nightPence;
+  expect(mean).toBeCloseTo(quarterOn(quarters, 'electricity', twoRate.from).pencePerKWh, 0);
+  expect(twoRate.nightPence / twoRate.dayPence).toBeCloseTo(0.61, 2);
+});
+
+describe('how old prices are', () => {
+  const builtIn = tariffFromQuarter(quarterOn(quarters, 'electricity', '2026-11-25'));
+  const typed = tariff([version([allHours(25)]), version([allHours(27)], { from: '2026-07-01' })]);
+  test.each([
+    ['a quarter on its last day', builtIn, '2026-12-31', undefined, '2026-12-31'],
+    ['a quarter on the day after', builtIn, '2027-01-01', 1, '2026-12-31'],
+    ['a quarter a year later', builtIn, '2027-12-31', 365, '2026-12-31'],
+    ['an older version, ended by the next', typed, '2026-06-30', undefined, '2026-06-30'],
+    ['typed without an end, within its year', typed, '2027-07-01', undefined, undefined],
+    ['typed without an end, a year and ten days on', typed, '2027-07-11', 10, undefined],
+  ])('%s', (_, prices, asOf, staleDays, to) => {
+    const basis = priceBasis(prices, asOf);
+    expect([basis.staleDays, basis.to]).toEqual([staleDays, to]);
+  });
+  test('a month’s oil price is old after a quarter', () => {
+    const january = litrePriceOn(litrePrices, 'oil', '2026-11-25');
+    expect(litrePriceBasis(january, '2026-05-03').staleDays).toBeUndefined();
+    expect(litrePriceBasis(january, '2026-05-04').staleDays).toBe(93);
+    expect(litrePriceBasis(january, '2026-05-04')).toMatchObject({
+      name: 'Published average oil price, January 2026',
+      grade: 'assumed',
+    });
+  });
+});

@@ -1,0 +1,51 @@
+import { describe, expect, test } from 'vitest';
+import type { PriceQuarter } from '../../../src/model/reference.ts';
+import { oilSpread, priceSpread } from '../../../src/model/tariff/price-spread.ts';
+import { litrePrices, quarters } from '../../../src/reference/prices.ts';
+
+const made = (fuel: PriceQuarter['fuel'], prices: readonly number[]): PriceQuarter[] =>
+  prices.map((pencePerKWh, i) => ({
+    fuel,
+    from: `${2030 + i}-01-01`,
+    to: `${2030 + i}-12-31`,
+    pencePerKWh,
+    standingPencePerDay: 0,
+    source: 'invented',
+    provenance: 'computed',
+  }));
+
+describe('the spread of next year’s price', () => {
+  test('by hand: 20 then four at 22, 25: changes 0.10 and 25.75 % of the second', () => {
+    // 20 → mean(22, 22, 22, 22) = +0.10; 22 → mean(22, 22, 22, 25) = 22.75 → +0.0340909…
+    const electricity = made('electricity', [20, 22, 22, 22, 22, 25]);
+    const gas = made('gas', [10, 9, 9, 9, 9, 9]); // −0.10 and 0
+    const spread = priceSpread([...electricity, ...gas]);
+    expect(spread.electricity).toBeCloseTo(Math.hypot(0.1, 0.75 / 22), 12);
+    expect(spread.gas).toBeCloseTo(0.1, 12);
+    expect(spread.correlation).toBeCloseTo(-0.1 / Math.hypot(0.1, 0.75 / 22), 12);
+    expect(spread.count).toBe(2);
+  });
+  test('prices that never move have none', () => {
+    const still = [...made('electricity', [20, 20, 20, 20, 20, 20]), ...made('gas', [5, 5, 5, 5, 5, 5])];
+    expect(priceSpread(still)).toMatchObject({ electricity: 0, gas: 0 });
+  });
+  test('too few quarters are refused', () => {
+    expect(() => priceSpread(made('electricity', [1, 2, 3, 4, 5]))).toThrow(/six quarters/);
+  });
+  test('the built-in quarters: nine windows from October 2023', () => {
+    const { electricity, gas, correlation, count } = priceSpread(quarters);
+    expect(count).toBe(9);
+    expect(electricity).toBeCloseTo(0.089, 3);
+    expect(gas).toBeCloseTo(0.112, 3);
+    expect(correlation).toBeCloseTo(0.877, 3);
+  });
+  test('the built-in spread of oil is the one its yearly means give', () => {
+    expect(oilSpread(litrePrices)).toBeCloseTo(
+      Math.sqrt(((77 / 95 - 1) ** 2 + (66 / 77 - 1) ** 2 + (62 / 66 - 1) ** 2) / 2),
+      12,
+    );
+    const stated = litrePrices.find(({ fuel }) => fuel === 'oil')!.spread;
+    expect(stated).toBeCloseTo(oilSpread(litrePrices), 2);
+    expect(oilSpread(litrePrices, '2020-01-01')).toBeGreaterThan(2 * stated);
+  });
+});
