@@ -1,47 +1,66 @@
 /** Prints a document to PDF with a Chromium of this machine, in a profile of its own and without a network. */
-import { execFile } from 'node:child_process';
-import { mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
+import { mkdtemp, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
-import { promisify } from 'node:util';
+import { openChromium } from './chromium-pipe.ts';
 import { type Chromium, findChromium } from './find-chromium.ts';
 import { settlePdf } from './settle-pdf.ts';
 
-const run = promisify(execFile);
 const TIME_OUT_MS = 60_000;
 
-/** The paper's size stands in the document's own @page rule. */
-function printFlags(folder: string): string[] {
-  return [
-    '--headless',
-    `--user-data-dir=${join(folder, 'profile')}`,
-    `--print-to-pdf=${join(folder, 'document.pdf')}`,
-    '--no-pdf-header-footer',
-    '--generate-pdf-document-outline',
-    '--disable-gpu',
-    '--disable-dev-shm-usage',
-    '--disable-background-networking',
-    '--disable-component-update',
-    '--disable-default-apps',
-    '--disable-domain-reliability',
-    '--disable-extensions',
-    '--disable-sync',
-    '--disable-breakpad',
-    '--no-first-run',
-    '--no-default-browser-check',
-    '--no-pings',
-    '--host-resolver-rules=MAP * ~NOTFOUND',
-    '--hide-scrollbars',
-    '--font-render-hinting=none',
-  ];
-}
+const FLAGS = [
+  '--headless',
+  '--disable-gpu',
+  '--disable-dev-shm-usage',
+  '--disable-background-networking',
+  '--disable-component-update',
+  '--disable-default-apps',
+  '--disable-domain-reliability',
+  '--disable-extensions',
+  '--disable-sync',
+  '--disable-breakpad',
+  '--no-first-run',
+  '--no-default-browser-check',
+  '--no-pings',
+  '--host-resolver-rules=MAP * ~NOTFOUND',
+  '--hide-scrollbars',
+  '--font-render-hinting=none',
+];
+
+/** What printing asks for, here and in the desktop shell: the paper's size stands in the document's own @page rule. */
+export const PRINT_OPTIONS = {
+  preferCSSPageSize: true,
+  printBackground: true,
+  displayHeaderFooter: false,
+  generateTaggedPDF: true,
+  generateDocumentOutline: true,
+} as const;
 
 async function print({ path }: Chromium, folder: string, sandbox: boolean): Promise<Uint8Array> {
-  const page = pathToFileURL(join(folder, 'document.html')).href;
-  const flags = [...printFlags(folder), ...(sandbox ? [] : ['--no-sandbox', '--no-zygote'])];
-  await run(path, [...flags, page], { timeout: TIME_OUT_MS, killSignal: 'SIGKILL', maxBuffer: 16 * 1024 * 1024 });
-  return readFile(join(folder, 'document.pdf'));
+  const flags = [...FLAGS, `--user-data-dir=${join(folder, 'profile')}`, ...(sandbox ? [] : ['--no-sandbox'])];
+  const browser = openChromium(path, flags, TIME_OUT_MS);
+  try {
+    const { targetId } = await browser.send('Target.createTarget', { url: 'about:blank' });
+    const attached = await browser.send('Target.attachToTarget', { targetId, flatten: true });
+    const session = attached.sessionId as string;
+    await browser.send('Page.enable', {}, session);
+    await browser.send('Emulation.setScriptExecutionDisabled', { value: true }, session);
+    const loaded = browser.next('Page.loadEventFired');
+    await Promise.all([
+      loaded,
+      browser.send('Page.navigate', { url: pathToFileURL(join(folder, 'document.html')).href }, session),
+    ]);
+    await browser.send(
+      'Runtime.evaluate',
+      { expression: 'document.fonts.ready.then(() => 1)', awaitPromise: true },
+      session,
+    );
+    const { data } = await browser.send('Page.printToPDF', PRINT_OPTIONS, session);
+    return Buffer.from(data as string, 'base64');
+  } finally {
+    await browser.close();
+  }
 }
 
 export async function printWith(chromium: Chromium, html: string): Promise<Uint8Array> {
