@@ -1,6 +1,6 @@
 /** The price of every half-hour of a week, as one version of a tariff has it. */
 import { bandAt } from '../../model/tariff/band-times.ts';
-import { withVat } from '../../model/tariff/price.ts';
+import { inclVat } from '../../model/tariff/price.ts';
 import type { TariffVersion } from '../../model/tariff/tariff.ts';
 
 export interface WeekPrices {
@@ -23,12 +23,12 @@ export function weekPricesSeries(version: TariffVersion, month: number): WeekPri
     const band = version.bands[index];
     if (!band) return { half, pence: null, band: '' };
     counts.set(index, (counts.get(index) ?? 0) + 1);
-    return { half, pence: withVat(version, band.pencePerKWh), band: band.name };
+    return { half, pence: inclVat(version, band.pencePerKWh), band: band.name };
   });
   const last = steps.at(-1)!;
   const bands = [...counts].map(([index, count]) => ({
     name: version.bands[index]!.name,
-    pence: withVat(version, version.bands[index]!.pencePerKWh),
+    pence: inclVat(version, version.bands[index]!.pencePerKWh),
     share: count / HALVES_A_WEEK,
   }));
   return {
