@@ -1,0 +1,232 @@
+/** Speed of the model: the whole comparison, its ranges, the energy signature, prices by the half-hour, the split of a gap. */
+import { appraise } from '../../src/model/appraisal/appraise.ts';
+import { shapley } from '../../src/model/bill-gap/shapley.ts';
+import { type YearSlots, yearSlots } from '../../src/model/calendar/zone.ts';
+import { fitSignature } from '../../src/model/demand/signature.ts';
+import { emptyHousehold, type Household } from '../../src/model/household/household.ts';
+import { rateBuckets, sumByBucket } from '../../src/model/tariff/price.ts';
+import type { Tariff } from '../../src/model/tariff/tariff.ts';
+import { reference } from '../../src/reference/index.ts';
+import type { BenchRow } from './bench-row.ts';
+
+const SYSTEMS = 6;
+const RUNS = 9;
+const WARM_UP = 3;
+
+/** Median of nine timings, each of `repeats` calls, per call [ms]. The answers are summed, so that no call can be left out. */
+function medianPerCall(run: () => number, repeats = 1): number {
+  const times: number[] = [];
+  let sum = 0;
+  for (let i = -WARM_UP; i < RUNS; i++) {
+    const begun = performance.now();
+    for (let k = 0; k < repeats; k++) sum += run();
+    if (i >= 0) times.push((performance.now() - begun) / repeats);
+  }
+  if (!Number.isFinite(sum)) throw new Error('a benchmark that reckons nothing');
+  return times.sort((a, b) => a - b)[(RUNS - 1) / 2]!;
+}
+
+/** Five bands by season, weekday and hour; a new object each time, so that nothing kept for an earlier one helps. */
+const fiveBands = (): Tariff => ({
+  id: 'bench',
+  name: 'Invented five-band prices',
+  fuel: 'electricity',
+  origin: 'invented',
+  grade: 'measured',
+  versions: [
+    {
+      from: '2026-01-01',
+      standingPencePerDay: 55,
+      vat: { rate: 0.05, included: true },
+      bands: [
+        { name: 'night', pencePerKWh: 14, times: [{ from: '23:30', to: '05:30' }] },
+        { name: 'winter peak', pencePerKWh: 38, times: [peak([11, 12, 1, 2])] },
+        { name: 'other peak', pencePerKWh: 33, times: [peak([3, 4, 5, 6, 7, 8, 9, 10])] },
+        { name: 'weekend', pencePerKWh: 22, times: [{ days: ['sat', 'sun'], from: '05:30', to: '23:30' }] },
+        { name: 'day', pencePerKWh: 27, times: 'rest' },
+      ],
+    },
+  ],
+});
+
+const peak = (months: number[]) => ({ months, days: [...WEEK], from: '16:00', to: '19:00' });
+const WEEK = ['mon', 'tue', 'wed', 'thu', 'fri'] as const;
+
+function benchHousehold(): Household {
+  const typed = <T>(value: T) => ({ value, grade: 'measured' as const, origin: 'invented' });
+  return {
+    ...emptyHousehold('bench', 'Invented household'),
+    home: { kind: 'semi', floorAreaM2: typed(95), people: typed(3), regionId: 6 },
+    heat: { heatLossKW: typed(6.5) },
+    machine: { source: 'ground', spaceFactor: typed(3.8), boundary: 'H3', flowC: typed(42) },
+    prices: { electricityTariffId: 'bench' },
+    tariffs: [fiveBands()],
+  };
+}
+
+const reckon = (draws: number, flowC?: number) => {
+  const whatIf = flowC === undefined ? {} : { whatIf: { flowC } };
+  const answer = appraise({ household: benchHousehold(), series: [], reference, asOf: '2026-11-25', draws, ...whatIf });
+  if (answer.prices.electricity.name !== fiveBands().name) throw new Error('the comparison left the tariff aside');
+  return answer.systems.reduce((sum, { cost }) => sum + cost.value, 0);
+};
+
+/** Energy of six systems, one value a half-hour. */
+function sixYears(slots: YearSlots): Float64Array[] {
+  return Array.from({ length: SYSTEMS }, (_, s) =>
+    Float64Array.from({ length: slots.count }, (_, i) => ((i * (s + 7)) % 97) / 60),
+  );
+}
+
+/** The plain way: every half-hour of every system looks its price up in the list of bands. */
+function priceOneByOne(tariff: Tariff, slots: YearSlots, years: readonly Float64Array[]): number {
+  const bands = tariff.versions[0]!.bands;
+  const names = ['mon', 'tue', 'wed', 'thu', 'fri', 'sat', 'sun'] as const;
+  const minutes = (time: string) => Number(time.slice(0, 2)) * 60 + Number(time.slice(3));
+  let pence = 0;
+  for (const kWh of years) {
+    for (let i = 0; i < slots.count; i++) {
+      const minute = slots.minute[i]!;
+      const found = bands.find(
+        ({ times }) =>
+          times !== 'rest' &&
+          times.some(({ months, days, from, to }) => {
+            if (months && !months.includes(slots.month[i]! + 1)) return false;
+            if (days && !days.includes(names[slots.weekday[i]!]!)) return false;
+            const [a, b] = [minutes(from), minutes(to)];
+            return a < b ? minute >= a && minute < b : minute >= a || minute < b;
+          }),
+      );
+      pence += kWh[i]! * (found ?? bands.find(({ times }) => times === 'rest')!).pencePerKWh;
+    }
+  }
+  return pence;
+}
+
+function priceByBuckets(tariff: Tariff, slots: YearSlots, years: readonly Float64Array[]): number {
+  const buckets = rateBuckets(tariff.versions[0]!, slots);
+  const width = buckets.names.length;
+  return years.reduce((total, kWh) => {
+    const sums = sumByBucket(buckets, slots, kWh);
+    return total + sums.reduce((sum, value, at) => sum + value * buckets.pencePerKWh[at % width]!, 0);
+  }, 0);
+}
+
+/** Ten years of days: a line with a base of 14.3 °C, and noise that is the same each time. */
+function tenYears() {
+  const count = 3652;
+  const outdoorC = Float64Array.from({ length: count }, (_, i) => {
+    return 10 - 7 * Math.cos((2 * Math.PI * i) / 365.25) + 4 * Math.sin(i * 1.7) * Math.sin(i * 0.31);
+  });
+  const perDayKWh = outdoorC.map((c, i) => Math.max(0, 8 + 2.9 * Math.max(0, 14.3 - c) + 5 * Math.sin(i * 2.3)));
+  const first = Int32Array.from({ length: count }, (_, i) => i);
+  const start = Uint32Array.from({ length: count + 1 }, (_, i) => i);
+  return { outdoorC, perDayKWh, days: new Float64Array(count).fill(1), start, first };
+}
+
+/** The plain way: a straight line through all days at each of 141 base temperatures. */
+function signatureOneByOne({ outdoorC, perDayKWh }: ReturnType<typeof tenYears>): number {
+  let best = 0;
+  let least = Number.POSITIVE_INFINITY;
+  const n = outdoorC.length;
+  for (let tenths = 80; tenths <= 220; tenths++) {
+    let [x, y, xx, xy, yy] = [0, 0, 0, 0, 0];
+    for (let i = 0; i < n; i++) {
+      const below = Math.max(0, tenths / 10 - outdoorC[i]!);
+      const use = perDayKWh[i]!;
+      x += below;
+      y += use;
+      xx += below * below;
+      xy += below * use;
+      yy += use * use;
+    }
+    const error = yy - (y * y) / n - (xy - (x * y) / n) ** 2 / (xx - (x * x) / n);
+    if (error < least) [least, best] = [error, tenths / 10];
+  }
+  return best;
+}
+
+/** The plain way: so many possible years of six systems from the platform's own random numbers, sorted for their points. */
+function drawOneByOne(draws: number): number {
+  let sum = 0;
+  const normal = () => Math.sqrt(-2 * Math.log(1 - Math.random())) * Math.cos(2 * Math.PI * Math.random());
+  const costs = Array.from({ length: SYSTEMS }, () => new Float64Array(draws));
+  for (let i = 0; i < draws; i++) {
+    const shared = Array.from({ length: 6 }, normal);
+    for (let s = 0; s < SYSTEMS; s++) {
+      const heat = 12_000 * Math.exp(0.1 * shared[0]! + 0.08 * shared[1]! + 0.08 * shared[2]!);
+      costs[s]![i] = (heat / (3 + s * Math.exp(0.1 * shared[3]!))) * 26 * Math.exp(0.09 * shared[4]!) + shared[5]!;
+    }
+  }
+  for (const cost of costs) sum += cost.sort()[Math.floor(draws / 2)]!;
+  return sum;
+}
+
+const PROMISED = [650, 7.2, 700, 3.4, 0, 900, 24.5, 55];
+const ACTUAL = [720, 7.6, 760, 3, 120, 980, 27.69, 57.2];
+const gapCost = ([hdd, heat, water, factor, backup, other, rate, standing]: readonly number[]) =>
+  ((hdd! * heat! + water!) / factor! + backup! + other!) * rate! + standing! * 90;
+
+function costOneByOne(): number {
+  let sum = 0;
+  for (let set = 0; set < 256; set++) sum += gapCost(PROMISED.map((value, k) => (set & (1 << k) ? ACTUAL[k]! : value)));
+  return sum;
+}
+
+/** All rows about the model, measured in one run. */
+export function modelBench(): BenchRow[] {
+  const slots = yearSlots(2026, 'Europe/London');
+  const years = sixYears(slots);
+  const days = tenYears();
+  const DRAWS = 10_000;
+  const plainPricing = medianPerCall(() => priceOneByOne(fiveBands(), slots, years));
+  const bare = medianPerCall(() => reckon(0), 5);
+  const ranged = medianPerCall(() => reckon(DRAWS));
+  let flowC = 35;
+  const slider = medianPerCall(() => reckon(DRAWS, 35 + (flowC++ % 20)));
+  const rows: BenchRow[] = [
+    {
+      what: 'whole comparison on a five-band tariff never seen before, no draws',
+      value: bare,
+      unit: 'ms',
+      peer: { what: 'six systems priced half-hour by half-hour, and nothing else', value: plainPricing },
+      aim: 5,
+    },
+    {
+      what: '10,000 uncertainty draws (comparison with them less comparison without)',
+      value: ranged - bare,
+      unit: 'ms',
+      peer: { what: '10,000 years of six systems by a plain loop', value: medianPerCall(() => drawOneByOne(DRAWS)) },
+      aim: 20,
+    },
+    {
+      what: 'a what-if slider: comparison with 10,000 draws at another flow temperature',
+      value: slider,
+      unit: 'ms',
+      aim: 16,
+    },
+    {
+      what: 'energy signature of ten years of days, base temperature searched',
+      value: medianPerCall(() => fitSignature(days).baseC, 20),
+      unit: 'ms',
+      peer: {
+        what: 'a line at each of 141 base temperatures by a plain loop',
+        value: medianPerCall(() => signatureOneByOne(days)),
+      },
+      aim: 20,
+    },
+    {
+      what: '17,520 half-hours sorted into five bands and priced for six systems',
+      value: medianPerCall(() => priceByBuckets(fiveBands(), slots, years), 5),
+      unit: 'ms',
+      peer: { what: 'each half-hour looked up in the list of bands', value: plainPricing },
+    },
+    {
+      what: 'a gap split among eight causes',
+      value: medianPerCall(() => shapley(PROMISED, ACTUAL, gapCost)[0]!, 200),
+      unit: 'ms',
+      peer: { what: 'the 256 costs alone by a plain loop', value: medianPerCall(costOneByOne, 200) },
+    },
+  ];
+  return rows;
+}
