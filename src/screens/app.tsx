@@ -7,6 +7,7 @@ import { ListScreen } from './list/list-screen.tsx';
 import { SettingsScreen } from './settings/settings-screen.tsx';
 import { describeFailure } from './state/describe-failure.ts';
 import { Stopped } from './stopped.tsx';
+import { useMenu } from './use-menu.ts';
 import { useRoute } from './use-route.ts';
 
 interface Begun {
@@ -22,7 +23,9 @@ function applyTheme(theme: Settings['theme']): void {
 export function App() {
   const [begun, setBegun] = useState<Begun | null>(null);
   const [failure, setFailure] = useState<string | null>(null);
+  const [making, setMaking] = useState(false);
   const route = useRoute();
+  useMenu(useCallback(() => setMaking(true), []));
 
   useEffect(() => {
     Promise.all([call('app.read', {}), call('settings.read', {})]).then(
@@ -57,5 +60,5 @@ export function App() {
       />
     );
   }
-  return <ListScreen />;
+  return <ListScreen notice={begun.app.notice} making={making} onMaking={setMaking} />;
 }

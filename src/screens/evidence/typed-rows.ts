@@ -1,6 +1,6 @@
 /** Bills, meter readings and deliveries typed at the table, turned into periods of evidence. */
 import type { EvidencePeriod } from '../../model/evidence/evidence.ts';
-import { formatPlain, readNumber } from '../shared/number-text.ts';
+import { readNumber, sayNumber } from '../shared/number-text.ts';
 import type { TypedUnit } from './typed-units.ts';
 
 export type TypedKind = 'bills' | 'readings' | 'deliveries';
@@ -67,7 +67,7 @@ export function readTypedSheet(sheet: TypedSheet): TypedResult {
     if (amount.kind === 'empty') fault('amount', `the amount in ${sheet.unit.name} is missing.`);
     if (amount.kind === 'not a number') fault('amount', `“${amount.text}” is not a number.`);
     if (amount.kind === 'number' && amount.value < 0) {
-      fault('amount', `the amount is ${formatPlain(amount.value)}; less than nothing cannot be used.`);
+      fault('amount', `the amount is ${sayNumber(amount.value)}; less than nothing cannot be used.`);
     }
     const cost = readNumber(row.costPounds);
     if (cost.kind === 'not a number') fault('costPounds', `“${cost.text}” is not an amount of money.`);

@@ -5,6 +5,7 @@ import { StageHead } from '../shared/stage-head.tsx';
 import { EstimatesFigure } from './estimates-figure.tsx';
 import { HeatFields } from './heat-fields.tsx';
 import { HomeFields } from './home-fields.tsx';
+import { MonthsFigure } from './months-figure.tsx';
 import { PresentFields } from './present-fields.tsx';
 import { RestOn } from './rest-on.tsx';
 import { SignatureFigure } from './signature-figure.tsx';
@@ -24,6 +25,7 @@ export function HeatStage() {
       <HeatFields />
       <PresentFields />
       <WaterFields />
+      <MonthsFigure />
       {appraisal.demand.signature ? <SignatureFigure signature={appraisal.demand.signature} /> : null}
     </>
   );

@@ -1,13 +1,16 @@
 /** All households: find one, make one, bring one in. */
-import { useState } from 'react';
 import { DropZone } from '../shared/drop-zone.tsx';
 import { HouseholdTable } from './household-table.tsx';
 import { NewHousehold } from './new-household.tsx';
 import { useHouseholdList } from './use-household-list.ts';
 
-export function ListScreen() {
+export function ListScreen(props: {
+  /** What the desk found on opening its store, such as a damaged file set aside. */
+  readonly notice: string | undefined;
+  readonly making: boolean;
+  readonly onMaking: (making: boolean) => void;
+}) {
   const list = useHouseholdList();
-  const [making, setMaking] = useState(false);
   const isEmpty = list.rows?.length === 0;
   const isFirstStart = isEmpty && list.find === '' && !list.archived;
 
@@ -19,6 +22,7 @@ export function ListScreen() {
       </header>
       <main className="list-page">
         <h1 className="voice">{isFirstStart ? 'No household is kept here yet.' : 'Which home are we looking at?'}</h1>
+        {props.notice ? <p className="refusal">{props.notice}</p> : null}
         {isFirstStart ? (
           <p className="lead">
             Make one with the name of the home. Then drop its bills or its meter file on it. Or bring in a household
@@ -43,11 +47,11 @@ export function ListScreen() {
             />
             <span>Show the archive</span>
           </label>
-          <button type="button" className="main push" onClick={() => setMaking(true)}>
+          <button type="button" className="main push" onClick={() => props.onMaking(true)}>
             New household
           </button>
         </div>
-        {making ? <NewHousehold onCancel={() => setMaking(false)} /> : null}
+        {props.making ? <NewHousehold onDone={() => props.onMaking(false)} /> : null}
         {list.failure ? (
           <p className="refusal" role="alert">
             {list.failure}

@@ -4,7 +4,7 @@ import { describeFailure } from '../state/describe-failure.ts';
 import { go } from '../use-route.ts';
 
 /** One field and one button: everything else can be told later. */
-export function NewHousehold(props: { readonly onCancel: () => void }) {
+export function NewHousehold(props: { readonly onDone: () => void }) {
   const [name, setName] = useState('');
   const [refusal, setRefusal] = useState<string | null>(null);
   const field = useRef<HTMLInputElement>(null);
@@ -15,6 +15,7 @@ export function NewHousehold(props: { readonly onCancel: () => void }) {
     if (name.trim() === '') return setRefusal('Give the home a name, such as the house or the family.');
     try {
       const open = await call('household.create', { name: name.trim() });
+      props.onDone();
       go({ screen: 'household', id: open.household.id, stage: 'evidence' });
     } catch (reason) {
       setRefusal(describeFailure(reason));
@@ -36,13 +37,13 @@ export function NewHousehold(props: { readonly onCancel: () => void }) {
           aria-describedby={refusal === null ? undefined : 'new-name-refusal'}
           onChange={(event) => setName(event.target.value)}
           onKeyDown={(event) => {
-            if (event.key === 'Escape') props.onCancel();
+            if (event.key === 'Escape') props.onDone();
           }}
         />
         <button type="submit" className="main">
           Make it
         </button>
-        <button type="button" onClick={props.onCancel}>
+        <button type="button" onClick={props.onDone}>
           Leave it
         </button>
       </div>

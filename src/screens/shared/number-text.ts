@@ -28,17 +28,17 @@ export interface NumberLimits {
 export function refuseNumber(reading: NumberReading, limits: NumberLimits): string | null {
   const { min, max } = limits;
   const unit = limits.unit === '' ? '' : ` ${limits.unit}`;
-  const expected = `${formatPlain(min)} to ${formatPlain(max)}${unit}`;
+  const expected = `${sayNumber(min)} to ${sayNumber(max)}${unit}`;
   if (reading.kind === 'empty') return null;
   if (reading.kind === 'not a number') {
     return `“${reading.text}” is not a number. A number from ${expected} is expected.`;
   }
   if (limits.whole === true && !Number.isInteger(reading.value)) {
-    return `${formatPlain(reading.value)} is not a whole number. A whole number from ${expected} is expected.`;
+    return `${sayNumber(reading.value)} is not a whole number. A whole number from ${expected} is expected.`;
   }
   if (reading.value < min || reading.value > max) {
     const why = limits.why === undefined ? '' : ` ${limits.why}`;
-    return `${formatPlain(reading.value)}${unit} is outside ${expected}.${why}`;
+    return `${sayNumber(reading.value)}${unit} is outside ${expected}.${why}`;
   }
   return null;
 }
@@ -47,3 +47,6 @@ export function refuseNumber(reading: NumberReading, limits: NumberLimits): stri
 export function formatPlain(value: number): string {
   return String(Number(value.toFixed(6)));
 }
+
+/** The same inside a sentence, with a true minus sign. */
+export const sayNumber = (value: number): string => formatPlain(value).replace('-', '−');

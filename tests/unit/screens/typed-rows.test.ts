@@ -63,7 +63,7 @@ describe('bills', () => {
     [
       'a wrong year',
       row('2015-01-01', '2025-03-31', '5'),
-      'Row 1: 3742 days in one row are too many. Is a year mistyped?',
+      'Row 1: 3743 days in one row are too many. Is a year mistyped?',
     ],
   ])('%s is refused', (_, bad, sentence) => {
     const { periods, faults } = readTypedSheet(sheet([bad]));

@@ -1,0 +1,23 @@
+import { useMemo } from 'react';
+import { ChartFigure } from '../../charts/figure.tsx';
+import { ReadingsPicture } from '../../charts/readings/picture.tsx';
+import { readingsSentence } from '../../charts/readings/sentence.ts';
+import { readingsSeries } from '../../charts/readings/series.ts';
+import { readingsTable } from '../../charts/readings/table.ts';
+import type { Series } from '../../model/evidence/evidence.ts';
+import { recordPoints } from './record-points.ts';
+
+/** The whole of a record, day by day. */
+export function RecordFigure(props: { readonly series: Series }) {
+  const { series } = props;
+  const readings = useMemo(() => readingsSeries(recordPoints(series), series.carrier), [series]);
+  return (
+    <ChartFigure
+      name={`${series.name}, day by day`}
+      sentence={readingsSentence(readings)}
+      picture={<ReadingsPicture series={readings} size="desk" height={230} />}
+      table={readingsTable(readings)}
+      note={series.periods ? 'kWh a day, each bill spread evenly over its days.' : 'kWh a day.'}
+    />
+  );
+}

@@ -1,0 +1,10 @@
+import type { Household } from '../../model/household/household.ts';
+import type { Reference } from '../../model/reference.ts';
+import { quarterOn, tariffFromQuarter } from '../../model/tariff/built-in.ts';
+import type { CivilDate, Tariff } from '../../model/tariff/tariff.ts';
+
+/** The electricity tariff that the heat pump is reckoned on: the household's own, else the published quarter. */
+export function electricityInUse(household: Household, reference: Reference, today: CivilDate): Tariff {
+  const own = household.tariffs.find((tariff) => tariff.id === household.prices.electricityTariffId);
+  return own ?? tariffFromQuarter(quarterOn(reference.quarters, 'electricity', today));
+}

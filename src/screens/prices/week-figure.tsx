@@ -1,0 +1,26 @@
+import { ChartFigure } from '../../charts/figure.tsx';
+import { WeekPricesPicture } from '../../charts/week-prices/picture.tsx';
+import { WEEK_PRICES_NAME, weekPricesSentence } from '../../charts/week-prices/sentence.ts';
+import { weekPricesSeries } from '../../charts/week-prices/series.ts';
+import { weekPricesTable } from '../../charts/week-prices/table.ts';
+import { monthOf } from '../../model/calendar/civil.ts';
+import { versionOn } from '../../model/tariff/price.ts';
+import { reference } from '../../reference/index.ts';
+import { useHousehold } from '../household-context.tsx';
+import { electricityInUse } from './tariff-in-use.ts';
+
+/** The price of electricity through a week of this month. */
+export function WeekFigure() {
+  const { household, today } = useHousehold();
+  const tariff = electricityInUse(household, reference, today);
+  const series = weekPricesSeries(versionOn(tariff, today), monthOf(today));
+  return (
+    <ChartFigure
+      name={WEEK_PRICES_NAME}
+      sentence={weekPricesSentence(series)}
+      picture={<WeekPricesPicture series={series} size="desk" />}
+      table={weekPricesTable(series)}
+      note={`${tariff.name}. VAT is in the price.`}
+    />
+  );
+}
