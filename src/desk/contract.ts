@@ -150,7 +150,17 @@ export interface CallOptions {
 export type Call = <N extends RequestName>(name: N, input: Input<N>, options?: CallOptions) => Promise<Output<N>>;
 
 /** What the menu of the desktop shell asks of the window. */
-export const MenuCommand = z.enum(['new-household', 'import', 'export', 'print', 'list', 'settings']);
+export const MenuCommand = z.enum([
+  'new-household',
+  'import',
+  'export',
+  'print',
+  'list',
+  'settings',
+  'theme-system',
+  'theme-light',
+  'theme-dark',
+]);
 export type MenuCommand = z.infer<typeof MenuCommand>;
 
 /** How an answer comes over the bridge: errors lose their class between processes, so a refusal travels as data. */
