@@ -9,5 +9,7 @@ export default defineConfig({
     environment: 'node',
     pool: 'forks',
     testTimeout: 20_000,
+    // The leave-behind carries its style inside itself; without this its style would be empty in tests.
+    css: { include: [/\.css\?raw$/] },
   },
 });

@@ -12,7 +12,7 @@ export interface KnownBill {
 
 const isBought = ({ carrier, role }: Series) =>
   carrier === 'electricity' && (role === 'import' || role === 'heat-pump');
-const meterOf = ({ role }: Series) => (role === 'heat-pump' ? 'heat-pump' : 'whole-house');
+const meterOf = ({ role }: Series): KnownBill['meter'] => (role === 'heat-pump' ? 'heat-pump' : 'whole-house');
 
 /** Electricity bills of the evidence that begin on or after the day of the promise, the newest first. */
 export function listBills(series: readonly Series[], promisedOn: CivilDate): KnownBill[] {

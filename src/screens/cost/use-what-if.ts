@@ -11,6 +11,8 @@ const DRAWS = 2000;
 
 export interface WhatIfState {
   readonly whatIf: WhatIf;
+  /** The what-if that `appraisal` was reckoned with; a frame behind the sliders on a slow machine. */
+  readonly followed: WhatIf;
   readonly knobs: readonly Knob[];
   /** The household as it is, or as the sliders have it. */
   readonly appraisal: Appraisal;
@@ -34,5 +36,5 @@ export function useWhatIf(): WhatIfState {
   const knobs = useMemo(() => listKnobs(household, appraisal), [household, appraisal]);
   const turn = useCallback((knob: Knob, value: number) => setWhatIf((before) => knob.write(before, value)), []);
   const reset = useCallback(() => setWhatIf({}), []);
-  return { whatIf, knobs, appraisal: shown, changed: !isUnchanged(whatIf), turn, reset };
+  return { whatIf, followed, knobs, appraisal: shown, changed: !isUnchanged(whatIf), turn, reset };
 }

@@ -1,19 +1,19 @@
 import { ChartFigure } from '../../charts/figure.tsx';
-import { HeatMonthsPicture } from '../../charts/heat-months/picture.tsx';
-import { HEAT_MONTHS_NAME, heatMonthsSentence } from '../../charts/heat-months/sentence.ts';
-import { heatMonthsTable } from '../../charts/heat-months/table.ts';
+import { MonthPartsPicture } from '../../charts/month-parts/picture.tsx';
+import { MONTH_PARTS_NAMES, monthPartsSentence } from '../../charts/month-parts/sentence.ts';
+import { heatParts } from '../../charts/month-parts/series.ts';
+import { monthPartsTable } from '../../charts/month-parts/table.ts';
 import { useHousehold } from '../household-context.tsx';
 
 export function MonthsFigure() {
-  const { demand } = useHousehold().appraisal;
-  const months = { spaceKWh: demand.monthlySpaceKWh, waterKWh: demand.monthlyWaterKWh };
+  const parts = heatParts(useHousehold().appraisal);
   return (
     <section>
       <ChartFigure
-        name={HEAT_MONTHS_NAME}
-        sentence={heatMonthsSentence(months)}
-        picture={<HeatMonthsPicture months={months} size="desk" />}
-        table={heatMonthsTable(months)}
+        name={MONTH_PARTS_NAMES.heat}
+        sentence={monthPartsSentence(parts)}
+        picture={<MonthPartsPicture parts={parts} size="desk" />}
+        table={monthPartsTable(parts)}
       />
     </section>
   );

@@ -1,6 +1,8 @@
 /** One page of the walk-through as plain data: what is said, what is drawn, what stands behind it. */
+import type { Change } from '../../charts/changes/series.ts';
+import type { MonthParts } from '../../charts/month-parts/series.ts';
 import type { PromiseSummary, Settings } from '../../desk/contract.ts';
-import type { Appraisal, SystemResult, Versus } from '../../model/appraisal/appraisal.ts';
+import type { Appraisal, Versus } from '../../model/appraisal/appraisal.ts';
 import type { Series } from '../../model/evidence/evidence.ts';
 import type { Household } from '../../model/household/household.ts';
 import type { CivilDate } from '../../model/tariff/tariff.ts';
@@ -10,23 +12,17 @@ import type { KnobName } from '../cost/knobs.ts';
 export const PAGE_NAMES = ['home', 'heat', 'source', 'cost', 'sure', 'change', 'watch', 'next'] as const;
 export type PageName = (typeof PAGE_NAMES)[number];
 
-/** What one thing that may happen does to the yearly cost of the heat pump, in pence. */
-export interface Change {
-  readonly name: string;
-  readonly pence: number;
-}
-
 export interface WatchRow {
   readonly month: string;
   readonly units: number;
-  readonly unitsHigh: number;
+  /** A quarter more: above it, in weather that was not colder, the household should call. */
+  readonly callAbove: number;
   readonly pence: number;
 }
 
 export type PagePicture =
-  | { readonly kind: 'monthly'; readonly system: SystemResult }
-  | { readonly kind: 'heat'; readonly spaceKWh: readonly number[]; readonly waterKWh: readonly number[] }
-  | { readonly kind: 'units'; readonly meterKWh: number; readonly sourceKWh: number; readonly from: 'ground' | 'air' }
+  | { readonly kind: 'months'; readonly parts: MonthParts }
+  | { readonly kind: 'units' }
   | { readonly kind: 'spread' }
   | { readonly kind: 'twenty'; readonly versus: Versus }
   | { readonly kind: 'changes'; readonly changes: readonly Change[] }

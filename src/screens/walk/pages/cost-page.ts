@@ -1,10 +1,9 @@
 import { findSideBySide } from '../../../model/appraisal/beside.ts';
-import { monthSpan, spokenPounds } from '../../../words/numbers.ts';
+import { ABOUT_THE_SAME_PENCE } from '../../../words/cost.ts';
+import { spokenPounds } from '../../../words/numbers.ts';
+import { datesInShort } from '../../../words/prices.ts';
 import { systemInSentence } from '../../../words/systems.ts';
 import type { WalkInput, WalkPage } from '../page.ts';
-
-/** Below this a year apart, two costs are spoken of as about the same: speech goes to the nearest £10. */
-const SAME_PENCE = 1000;
 
 export function costPage({ household, appraisal }: WalkInput): WalkPage {
   const { pump, present, beside } = findSideBySide(appraisal);
@@ -25,7 +24,7 @@ export function costPage({ household, appraisal }: WalkInput): WalkPage {
         : first,
     say: [
       beside
-        ? Math.abs(more) < SAME_PENCE
+        ? Math.abs(more) < ABOUT_THE_SAME_PENCE
           ? 'That is about the same.'
           : more > 0
             ? `The heat pump costs you about ${apart} a year more.`
@@ -36,12 +35,12 @@ export function costPage({ household, appraisal }: WalkInput): WalkPage {
     ]
       .filter(Boolean)
       .join(' '),
-    foot: `${household.name} · electricity prices of ${monthSpan(electricity.from, electricity.to)}`,
+    foot: `${household.name} · electricity ${datesInShort(electricity)}`,
     picture: { kind: 'spread' },
     knobs: ['flow', 'room', 'water', 'electricity', 'winter'],
     workings: [pump.cost.working, ...(beside ? [beside.cost.working] : [])],
     notes: [
-      ...(more > SAME_PENCE
+      ...(more >= ABOUT_THE_SAME_PENCE
         ? ['It costs more to run here. Say it plainly; do not move on until they have heard it.']
         : []),
       ...(electricity.staleDays ? [`The electricity prices ended ${electricity.staleDays} days ago. Say so.`] : []),

@@ -1,3 +1,4 @@
+import { heatParts } from '../../../charts/month-parts/series.ts';
 import { findSideBySide } from '../../../model/appraisal/beside.ts';
 import { spokenKWh } from '../../../words/numbers.ts';
 import type { WalkInput, WalkPage } from '../page.ts';
@@ -18,7 +19,7 @@ export function heatPage({ household, appraisal }: WalkInput): WalkPage {
       basis,
     ].join(' '),
     foot: `${household.name} · typical winter, ${climate.regionName} · a unit is one kWh on your bill`,
-    picture: { kind: 'heat', spaceKWh: demand.monthlySpaceKWh, waterKWh: demand.monthlyWaterKWh },
+    picture: { kind: 'months', parts: heatParts(appraisal) },
     knobs: ['room', 'water', 'winter'],
     workings: [demand.total.working, demand.space.working, demand.water.working],
     notes: [

@@ -1,3 +1,4 @@
+import { costParts } from '../../../charts/month-parts/series.ts';
 import { findSideBySide } from '../../../model/appraisal/beside.ts';
 import { longDate, spokenKWh, spokenPounds } from '../../../words/numbers.ts';
 import { systemInSentence } from '../../../words/systems.ts';
@@ -39,7 +40,7 @@ export function homePage(input: WalkInput): WalkPage {
         : 'We have no bills of yours yet: it is worked out from the home itself.',
     ].join(' '),
     foot,
-    picture: { kind: 'monthly', system: present },
+    picture: { kind: 'months', parts: costParts(present) },
     knobs: [],
     workings: [present.cost.working, present.bought.working],
     notes: [

@@ -1,0 +1,69 @@
+import { Measured } from '../frame/measured.tsx';
+import { measuresOf, type PictureSize } from '../frame/size.ts';
+import { layOutMonthParts, type MonthPartsLayout } from './layout.ts';
+import type { MonthParts } from './series.ts';
+
+/** Heat is neither paid for nor free, so it stands in ink; the cost of what is there now in slate. */
+const COLOURS = {
+  heat: { lower: 'var(--line)', upper: 'var(--paper)', stroke: 'var(--ink)' },
+  cost: { lower: 'var(--fuel-tint)', upper: 'var(--paper)', stroke: 'var(--fuel)' },
+} as const;
+
+export function MonthPartsPicture(props: {
+  readonly parts: MonthParts;
+  readonly size: PictureSize;
+  readonly width?: number;
+  readonly height?: number;
+}) {
+  const { parts, size, width, height } = props;
+  const paint = (given: number) => (
+    <Painted
+      layout={layOutMonthParts(parts, size, { width: given, ...(height === undefined ? {} : { height }) })}
+      what={parts.what}
+    />
+  );
+  return width === undefined ? <Measured initial={measuresOf(size).width}>{paint}</Measured> : paint(width);
+}
+
+function Painted({ layout, what }: { readonly layout: MonthPartsLayout; readonly what: MonthParts['what'] }) {
+  const { width, height, left, right, baseY, font, faint, names } = layout;
+  const colours = COLOURS[what];
+  return (
+    <svg viewBox={`0 0 ${width} ${height}`} width={width} height={height} aria-hidden="true">
+      {layout.ticks.map((tick) => (
+        <g key={tick.label}>
+          <line x1={left} x2={right} y1={tick.y} y2={tick.y} stroke="var(--line)" />
+          <text className="faint" x={left - 8} y={tick.y + faint * 0.35} fontSize={faint} textAnchor="end">
+            {tick.label}
+          </text>
+        </g>
+      ))}
+      {layout.bars.map((bar) => (
+        <g key={bar.month}>
+          {(['lower', 'upper'] as const).map((part) => (
+            <rect
+              key={part}
+              x={bar.x}
+              y={bar[part].y}
+              width={bar.width}
+              height={bar[part].height}
+              fill={colours[part]}
+              stroke={colours.stroke}
+              strokeWidth={1.5}
+              data-part={part}
+            />
+          ))}
+          <text className="faint" x={bar.x + bar.width / 2} y={baseY + faint + 6} fontSize={faint} textAnchor="middle">
+            {bar.month}
+          </text>
+        </g>
+      ))}
+      <line x1={left} x2={right} y1={baseY} y2={baseY} stroke="var(--ink)" strokeWidth={1.5} />
+      {names.map((name) => (
+        <text key={name.text} x={name.x} y={name.y} fontSize={font}>
+          {name.text}
+        </text>
+      ))}
+    </svg>
+  );
+}

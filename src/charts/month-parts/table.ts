@@ -1,0 +1,28 @@
+import { capitalised, exactKWh, exactPounds, MONTH_NAMES } from '../../words/numbers.ts';
+import type { ChartTable } from '../frame/chart-table.tsx';
+import { type MonthParts, monthSums } from './series.ts';
+
+export function monthPartsTable(parts: MonthParts): ChartTable {
+  const exact = parts.what === 'heat' ? exactKWh : exactPounds;
+  const sums = monthSums(parts);
+  return {
+    caption:
+      parts.what === 'heat'
+        ? 'Heat needed in a typical year, by month.'
+        : 'Cost by month of a typical year. Fixed is the standing charge and the service, shared out.',
+    columns: [
+      { name: 'Month' },
+      { name: capitalised(parts.lower.name), number: true },
+      { name: capitalised(parts.upper.name), number: true },
+      { name: 'Together', number: true },
+    ],
+    rows: MONTH_NAMES.map((name, month) => ({
+      cells: [
+        name,
+        exact(parts.lower.values[month] ?? Number.NaN),
+        exact(parts.upper.values[month] ?? Number.NaN),
+        exact(sums[month]!),
+      ],
+    })),
+  };
+}

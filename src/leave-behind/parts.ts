@@ -1,0 +1,31 @@
+/** What the document speaks of, found in the promise. */
+import type { Appraisal } from '../model/appraisal/appraisal.ts';
+import { findSideBySide, type SideBySide } from '../model/appraisal/beside.ts';
+import type { KeptPromise } from '../model/appraisal/promise.ts';
+import { civilDateOf } from '../model/calendar/instant.ts';
+import type { CivilDate } from '../model/tariff/tariff.ts';
+
+/** What of the settings the document shows. */
+export interface DocumentSettings {
+  readonly installerName: string;
+  readonly installerContact: string;
+  readonly paper: 'A4' | 'Letter';
+}
+
+export interface PromiseParts extends SideBySide {
+  readonly promise: KeptPromise;
+  readonly settings: DocumentSettings;
+  readonly appraisal: Appraisal;
+  readonly madeOn: CivilDate;
+}
+
+export function readPromise(promise: KeptPromise, settings: DocumentSettings): PromiseParts {
+  const { appraisal, household } = promise;
+  return {
+    ...findSideBySide(appraisal),
+    promise,
+    settings,
+    appraisal,
+    madeOn: civilDateOf(promise.madeOn, household.zone),
+  };
+}

@@ -1,0 +1,65 @@
+import { breakEvenSentence } from '../../words/cost.ts';
+import { exactPounds, factor, grouped, pence, poundsRange } from '../../words/numbers.ts';
+import { ratioSentence } from '../../words/prices.ts';
+import { systemName } from '../../words/systems.ts';
+import { NumberHead } from '../number-head.tsx';
+import type { PromiseParts } from '../parts.ts';
+import { CostTable } from './cost-table.tsx';
+
+/** Every way of heating beside every other: cost and its parts, range, carbon, and where the balance would tip. */
+export function ComparisonPart({ parts }: { readonly parts: PromiseParts }) {
+  const { appraisal } = parts;
+  return (
+    <section>
+      <h2>Every way of heating, side by side</h2>
+      <p className="plain">
+        All of them make the same heat for the same home in a typical winter: {grouped(appraisal.demand.total.value)}{' '}
+        kWh. A standing charge is counted only where that way of heating brings it into the home.
+      </p>
+      <CostTable parts={parts} />
+      <h3>How sure, and in another winter</h3>
+      <div className="wide">
+        <table>
+          <thead>
+            <tr>
+              <th scope="col">Cost of a year</th>
+              <NumberHead>8 years in 10 inside</NumberHead>
+              <NumberHead>mild winter</NumberHead>
+              <NumberHead>cold winter</NumberHead>
+              <NumberHead>a unit of heat</NumberHead>
+            </tr>
+          </thead>
+          <tbody>
+            {appraisal.systems.map((system) => (
+              <tr key={system.id} className={system.id === 'heat-pump' ? 'ours' : undefined}>
+                <th scope="row">{systemName(system.id, system.kind, appraisal.machine.source)}</th>
+                <td className="number">{poundsRange(system.cost.low, system.cost.high)}</td>
+                <td className="number">{exactPounds(system.mildYearPence)}</td>
+                <td className="number">{exactPounds(system.coldYearPence)}</td>
+                <td className="number">{pence(system.pencePerKWhHeat.value)}</td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </div>
+      <p className="plain quiet">Mild and cold are winters met about 1 year in 10.</p>
+      <BreakEven parts={parts} />
+    </section>
+  );
+}
+
+function BreakEven({ parts }: { readonly parts: PromiseParts }) {
+  const { versus, beside, appraisal } = parts;
+  if (!versus || !beside) return null;
+  return (
+    <>
+      <h3>Where the balance tips</h3>
+      <p className="plain">
+        {breakEvenSentence(versus, beside.kind)} Here it is {factor(appraisal.machine.whole.value)}.{' '}
+        {beside.carrier === 'electricity'
+          ? ''
+          : ratioSentence(versus.priceRatio, versus.breakEvenPriceRatio, beside.carrier)}
+      </p>
+    </>
+  );
+}

@@ -1,0 +1,51 @@
+import type { SystemResult } from '../../model/appraisal/appraisal.ts';
+import { exactKWh, exactPounds, grouped } from '../../words/numbers.ts';
+import { systemName } from '../../words/systems.ts';
+import { NumberHead } from '../number-head.tsx';
+import type { PromiseParts } from '../parts.ts';
+
+/** A part that costs nothing is a dash, as on a bill. */
+const part = (pence: number) => (pence === 0 ? '–' : exactPounds(pence));
+
+/** Which rows the first page has room for: the heat pump, what it is held against, the cheapest other. */
+export function shortList({ appraisal, pump, beside }: PromiseParts): SystemResult[] {
+  const others = appraisal.systems
+    .filter((system) => system !== pump && system !== beside)
+    .toSorted((a, b) => a.cost.value - b.cost.value);
+  return [pump, ...(beside ? [beside] : []), ...others.slice(0, beside ? 1 : 2)];
+}
+
+export function CostTable({ parts, short = false }: { readonly parts: PromiseParts; readonly short?: boolean }) {
+  const rows = short ? shortList(parts) : parts.appraisal.systems;
+  const { source } = parts.appraisal.machine;
+  return (
+    <div className="wide">
+      <table>
+        <thead>
+          <tr>
+            <th scope="col">A year, at today’s prices</th>
+            <NumberHead>{short ? 'units bought' : 'units bought (kWh)'}</NumberHead>
+            <NumberHead>for units</NumberHead>
+            <NumberHead>standing</NumberHead>
+            <NumberHead>service</NumberHead>
+            <NumberHead>together</NumberHead>
+            {short ? null : <NumberHead>carbon (kg)</NumberHead>}
+          </tr>
+        </thead>
+        <tbody>
+          {rows.map((system) => (
+            <tr key={system.id} className={system.id === 'heat-pump' ? 'ours' : undefined}>
+              <th scope="row">{systemName(system.id, system.kind, source)}</th>
+              <td className="number">{short ? exactKWh(system.bought.value) : grouped(system.bought.value)}</td>
+              <td className="number">{part(system.split.unitsPence)}</td>
+              <td className="number">{part(system.split.standingPence)}</td>
+              <td className="number">{part(system.split.servicePence)}</td>
+              <td className="number">{exactPounds(system.cost.value)}</td>
+              {short ? null : <td className="number">{grouped(system.carbonKg.value)}</td>}
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </div>
+  );
+}

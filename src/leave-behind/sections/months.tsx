@@ -1,0 +1,62 @@
+import type { SystemResult } from '../../model/appraisal/appraisal.ts';
+import { exactPounds, grouped, MONTH_NAMES } from '../../words/numbers.ts';
+import { systemName } from '../../words/systems.ts';
+import { NumberHead } from '../number-head.tsx';
+import type { PromiseParts } from '../parts.ts';
+
+const monthPence = ({ monthly }: SystemResult, month: number) =>
+  monthly.unitsPence[month]! + monthly.standingPence[month]! + monthly.servicePence[month]!;
+
+/** What each month should bring, so that a bill can be held against it. */
+export function MonthsPart({ parts }: { readonly parts: PromiseParts }) {
+  const { pump, beside, appraisal } = parts;
+  const shown = [pump, ...(beside ? [beside] : [])];
+  const name = (system: SystemResult) => systemName(system.id, system.kind, appraisal.machine.source);
+  return (
+    <section>
+      <h2>Month by month</h2>
+      <div className="wide">
+        <table className="months">
+          <thead>
+            <tr>
+              <th scope="col">Typical year</th>
+              {shown.flatMap((system) => [
+                <NumberHead key={`${system.id}-units`}>{name(system)}, kWh</NumberHead>,
+                <NumberHead key={`${system.id}-cost`}>{name(system)}, cost</NumberHead>,
+              ])}
+            </tr>
+          </thead>
+          <tbody>
+            {MONTH_NAMES.map((month, index) => (
+              <tr key={month}>
+                <th scope="row">{month}</th>
+                {shown.flatMap((system) => [
+                  <td key={`${system.id}-units`} className="number">
+                    {grouped(system.monthly.boughtKWh[index]!)}
+                  </td>,
+                  <td key={`${system.id}-cost`} className="number">
+                    {exactPounds(monthPence(system, index))}
+                  </td>,
+                ])}
+              </tr>
+            ))}
+            <tr className="sum">
+              <th scope="row">Together</th>
+              {shown.flatMap((system) => [
+                <td key={`${system.id}-units`} className="number">
+                  {grouped(system.bought.value)}
+                </td>,
+                <td key={`${system.id}-cost`} className="number">
+                  {exactPounds(system.cost.value)}
+                </td>,
+              ])}
+            </tr>
+          </tbody>
+        </table>
+      </div>
+      <p className="plain quiet">
+        Standing charge and service are shared out over the months. Real months differ with the weather.
+      </p>
+    </section>
+  );
+}

@@ -1,0 +1,28 @@
+/** Which two systems are spoken of together: the heat pump, and what it is held against. */
+import type { Appraisal, SystemResult, Versus } from './appraisal.ts';
+
+export interface SideBySide {
+  readonly pump: SystemResult;
+  readonly present: SystemResult | undefined;
+  /** What the household has now, else the cheapest of the others. */
+  readonly beside: SystemResult | undefined;
+  readonly versus: Versus | undefined;
+  /** Whether a record of the household's own stands behind the heat. */
+  readonly hasRecord: boolean;
+}
+
+/** Finds the heat pump, the present system and what the heat pump is held against. Throws where no heat pump was reckoned. */
+export function findSideBySide(appraisal: Appraisal): SideBySide {
+  const pump = appraisal.systems.find((system) => system.id === 'heat-pump');
+  if (!pump) throw new Error('an appraisal without a heat pump');
+  const present = appraisal.systems.find((system) => system.id === 'present');
+  const others = appraisal.systems.filter((system) => system.id !== 'heat-pump');
+  const beside = present ?? others.toSorted((a, b) => a.cost.value - b.cost.value)[0];
+  return {
+    pump,
+    present,
+    beside,
+    versus: appraisal.versus.find((versus) => versus.against === beside?.id),
+    hasRecord: appraisal.demand.estimates.some((estimate) => estimate.way === 'record'),
+  };
+}

@@ -1,0 +1,106 @@
+/** The picture of a page, with its table one key away. */
+import { ChangesPicture } from '../../charts/changes/picture.tsx';
+import { CHANGES_NAME, changesSentence } from '../../charts/changes/sentence.ts';
+import { changeRows } from '../../charts/changes/series.ts';
+import { changesTable } from '../../charts/changes/table.ts';
+import { ChartFigure } from '../../charts/figure.tsx';
+import { MonthPartsPicture } from '../../charts/month-parts/picture.tsx';
+import { MONTH_PARTS_NAMES, monthPartsSentence } from '../../charts/month-parts/sentence.ts';
+import { monthPartsTable } from '../../charts/month-parts/table.ts';
+import { SpreadPicture } from '../../charts/spread/picture.tsx';
+import { SPREAD_NAME, spreadSentence } from '../../charts/spread/sentence.ts';
+import { spreadSeries } from '../../charts/spread/series.ts';
+import { spreadTable } from '../../charts/spread/table.ts';
+import { TwentyPicture } from '../../charts/twenty/picture.tsx';
+import { TWENTY_NAME, twentySentence } from '../../charts/twenty/sentence.ts';
+import { twentyTable } from '../../charts/twenty/table.ts';
+import { UnitsPicture } from '../../charts/units/picture.tsx';
+import { UNITS_NAME, unitsSentence } from '../../charts/units/sentence.ts';
+import { unitsSeries } from '../../charts/units/series.ts';
+import { unitsTable } from '../../charts/units/table.ts';
+import type { Appraisal } from '../../model/appraisal/appraisal.ts';
+import type { PagePicture as Picture } from './page.ts';
+import { WatchTable } from './watch-table.tsx';
+
+/** Five ways of heating are as many as can be compared across a table. */
+const MOST_ROWS = 5;
+
+export function PagePicture(props: {
+  readonly picture: Picture;
+  readonly appraisal: Appraisal;
+  /** Height there is for the picture, px. */
+  readonly height: number;
+}) {
+  const { picture, appraisal, height } = props;
+  const shared = { sentenceSaid: true, savable: false } as const;
+  switch (picture.kind) {
+    case 'months':
+      return (
+        <ChartFigure
+          {...shared}
+          name={MONTH_PARTS_NAMES[picture.parts.what]}
+          sentence={monthPartsSentence(picture.parts)}
+          picture={<MonthPartsPicture parts={picture.parts} size="table" height={height} />}
+          table={monthPartsTable(picture.parts)}
+        />
+      );
+    case 'units': {
+      const input = unitsSeries(appraisal);
+      return (
+        <ChartFigure
+          {...shared}
+          name={UNITS_NAME}
+          sentence={unitsSentence(input)}
+          picture={<UnitsPicture input={input} size="table" />}
+          table={unitsTable(input)}
+        />
+      );
+    }
+    case 'spread': {
+      const rows = spreadSeries(appraisal, MOST_ROWS);
+      return (
+        <ChartFigure
+          {...shared}
+          name={SPREAD_NAME}
+          sentence={spreadSentence(rows)}
+          picture={<SpreadPicture rows={rows} size="table" height={height} />}
+          table={spreadTable(rows)}
+        />
+      );
+    }
+    case 'twenty':
+      return (
+        <ChartFigure
+          {...shared}
+          name={TWENTY_NAME}
+          sentence={twentySentence(picture.versus.twenty)}
+          picture={<TwentyPicture savingsPence={picture.versus.twenty} size="table" height={height} />}
+          table={twentyTable(picture.versus.twenty)}
+        />
+      );
+    case 'changes': {
+      const rows = changeRows(picture.changes);
+      return (
+        <ChartFigure
+          {...shared}
+          name={CHANGES_NAME}
+          sentence={changesSentence(rows)}
+          picture={<ChangesPicture rows={rows} size="table" height={height} />}
+          table={changesTable(rows)}
+        />
+      );
+    }
+    case 'watch':
+      return <WatchTable rows={picture.rows} />;
+    case 'steps':
+      return (
+        <ol className="walk-steps">
+          {picture.steps.map((step) => (
+            <li key={step}>{step}</li>
+          ))}
+        </ol>
+      );
+    case 'none':
+      return null;
+  }
+}

@@ -1,0 +1,94 @@
+/** The walk-through: full window, one idea a page, for reading across a table. */
+import { useCallback, useMemo, useRef, useState } from 'react';
+import { appraise } from '../../model/appraisal/appraise.ts';
+import { reference } from '../../reference/index.ts';
+import { sayWhatIf } from '../cost/knobs.ts';
+import { useWhatIf } from '../cost/use-what-if.ts';
+import { WhatIfRow } from '../cost/what-if-row.tsx';
+import { useHousehold } from '../household-context.tsx';
+import { Bore } from './bore.tsx';
+import { InstallerNotes } from './installer-notes.tsx';
+import { PagePicture } from './page-picture.tsx';
+import { walkPages } from './pages.ts';
+import { reckonChanges } from './reckon-changes.ts';
+import { useFill } from './use-fill.ts';
+import { usePageTurn } from './use-page-turn.ts';
+import { WorkingChoice } from './working-choice.tsx';
+import './walk.css';
+
+/** Single changes need the middle only. */
+const NO_RANGES = 0;
+
+export function WalkThrough(props: { readonly onClose: () => void }) {
+  const { onClose } = props;
+  const { household, series, promises, settings, today } = useHousehold();
+  const state = useWhatIf();
+  const { appraisal, followed } = state;
+  const [showsKnobs, setShowsKnobs] = useState(false);
+  const [showsNotes, setShowsNotes] = useState(false);
+  const toggleNotes = useCallback(() => setShowsNotes((before) => !before), []);
+
+  const changes = useMemo(
+    () =>
+      reckonChanges({ household, appraisal, whatIf: followed }, (step) =>
+        appraise({ household, series, reference, asOf: today, whatIf: step, draws: NO_RANGES }),
+      ),
+    [household, appraisal, followed, series, today],
+  );
+  const pages = useMemo(
+    () => walkPages({ household, appraisal, series, promises, settings, today, changes }),
+    [household, appraisal, series, promises, settings, today, changes],
+  );
+  const turn = usePageTurn(pages.length, { onClose, onNotes: toggleNotes });
+  const page = pages[turn.page]!;
+  const place = useRef<HTMLDivElement>(null);
+  const height = useFill(place);
+  const whatIf = state.changed ? sayWhatIf(state.knobs, state.whatIf) : '';
+
+  return (
+    <div className="walk" onPointerDown={turn.onPointerDown} onPointerUp={turn.onPointerUp}>
+      <nav className="walk-bore" aria-label="Pages">
+        <Bore page={turn.page + 1} pages={pages.length} />
+      </nav>
+      <main className="walk-page" aria-live="polite">
+        <h1 className="voice">{page.sentence}</h1>
+        {whatIf ? <p className="walk-what-if">What if: {whatIf}. These are not the figures of today.</p> : null}
+        <div className="walk-fill" ref={place} key={page.name}>
+          <PagePicture picture={page.picture} appraisal={appraisal} height={height} />
+        </div>
+        {showsKnobs && page.knobs.length > 0 ? (
+          <WhatIfRow state={state} only={page.knobs} />
+        ) : (
+          <p className="walk-say voice">{page.say}</p>
+        )}
+        {showsNotes ? <InstallerNotes notes={page.notes} /> : null}
+        <footer className="walk-foot">
+          <span className="quiet walk-home">{page.foot}</span>
+          <span className="walk-actions screen-only">
+            {page.knobs.length > 0 ? (
+              <button type="button" aria-pressed={showsKnobs} onClick={() => setShowsKnobs(!showsKnobs)}>
+                What if …
+              </button>
+            ) : null}
+            <WorkingChoice workings={page.workings} key={page.name} />
+            <button type="button" disabled={turn.page === 0} onClick={() => turn.goTo(turn.page - 1)}>
+              Back
+            </button>
+            {turn.page === pages.length - 1 ? (
+              <button type="button" className="main" onClick={onClose}>
+                To the desk
+              </button>
+            ) : (
+              <button type="button" className="main" onClick={() => turn.goTo(turn.page + 1)}>
+                Next
+              </button>
+            )}
+          </span>
+        </footer>
+      </main>
+      <button type="button" className="plain walk-close screen-only" onClick={onClose}>
+        Close
+      </button>
+    </div>
+  );
+}

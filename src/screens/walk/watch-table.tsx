@@ -1,0 +1,34 @@
+import { exactPounds, grouped, roundedUnits } from '../../words/numbers.ts';
+import type { WatchRow } from './page.ts';
+
+/** The winter months as they should come, and above which number of units to call. */
+export function WatchTable({ rows }: { readonly rows: readonly WatchRow[] }) {
+  return (
+    <table className="walk-table">
+      <thead>
+        <tr>
+          <th scope="col">Month</th>
+          <th scope="col" className="number">
+            Units we expect
+          </th>
+          <th scope="col" className="number">
+            Cost
+          </th>
+          <th scope="col" className="number">
+            Call us above
+          </th>
+        </tr>
+      </thead>
+      <tbody>
+        {rows.map((row) => (
+          <tr key={row.month}>
+            <th scope="row">{row.month}</th>
+            <td className="number">{grouped(roundedUnits(row.units))}</td>
+            <td className="number">{exactPounds(row.pence)}</td>
+            <td className="number">{grouped(roundedUnits(row.callAbove))}</td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  );
+}
