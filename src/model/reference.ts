@@ -54,6 +54,12 @@ export interface EfficiencyDefault extends Sourced {
   readonly high: number;
 }
 
+/** Factors measured in homes, and the share of those homes that reached the designer's figure (0 to 1). */
+export interface FieldFactor extends EfficiencyDefault {
+  readonly count?: number;
+  readonly reachedDesignShare?: number;
+}
+
 export interface Reference {
   readonly edition: string;
   readonly regions: readonly ClimateRegion[];
@@ -91,8 +97,8 @@ export interface Reference {
   };
   /** Measured seasonal factors at H4 by kind of machine. */
   readonly fieldFactor: {
-    readonly ground: EfficiencyDefault & { readonly count?: number };
-    readonly air: EfficiencyDefault & { readonly count?: number };
+    readonly ground: FieldFactor;
+    readonly air: FieldFactor;
   };
   readonly service: { readonly [system in 'heat-pump' | 'gas' | 'oil' | 'lpg' | 'electric']: Value };
   readonly hotWater: {

@@ -166,6 +166,8 @@ export const SystemResult = z.object({
   rates: z.array(z.object({ name: z.string(), kWh: z.number(), pencePerKWh: z.number() })),
   /** Unit cost of one kWh of useful heat. */
   pencePerKWhHeat: Figure,
+  /** The same for the rooms alone, by the room factor or efficiency and without pumps: 28 p / 4.0 = 7.0 p. */
+  pencePerKWhSpaceHeat: z.number().optional(),
   carbonKg: Figure,
   /** The same system in a winter met 1 year in 10 on the cold and on the mild side. */
   coldYearPence: z.number(),
@@ -182,8 +184,10 @@ export const Versus = z.object({
   chanceLess: z.number(),
   /** Twenty equally likely savings in pence, ascending (5 % steps, middles of the slices). */
   twenty: z.array(z.number()).length(20),
-  /** Whole-house seasonal factor at which both cost the same; null where none does. */
+  /** Whole-house seasonal factor at which a unit of heat costs the same in both; null where none does. */
   breakEvenFactor: z.number().nullable(),
+  /** The same for the whole year's cost: standing charges, service and the boiler's own electricity counted in. */
+  breakEvenFactorAllCosts: z.number().nullable().optional(),
   /** Electricity price over the other fuel's price, now and where both cost the same. */
   priceRatio: z.number().nullable(),
   breakEvenPriceRatio: z.number().nullable(),

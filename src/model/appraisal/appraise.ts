@@ -1,0 +1,109 @@
+/** The whole model of one household: heat, machine, prices, comparison, ranges and questions, from plain data. */
+
+import { isLeapYear, yearOf } from '../calendar/civil.ts';
+import { compare } from '../comparison/compare.ts';
+import { choosePrices, type PricesInUse } from '../comparison/prices-of.ts';
+import { estimateDemand } from '../demand/estimate-demand.ts';
+import type { Series } from '../evidence/evidence.ts';
+import { reckonMachine } from '../heat-pump/quick-factors.ts';
+import type { Household } from '../household/household.ts';
+import type { Reference } from '../reference.ts';
+import type { CivilDate } from '../tariff/tariff.ts';
+import { findRegion } from '../weather/region.ts';
+import { typicalYear } from '../weather/typical-year.ts';
+import type { Appraisal, Question, WhatIf } from './appraisal.ts';
+
+/** Goes up with every change that moves a figure, so that a promise says which model made it. */
+export const MODEL_VERSION = '1.0.0';
+/** Possible years behind a range, where the caller does not say. */
+export const USUAL_DRAWS = 10_000;
+
+export interface AppraiseInput {
+  readonly household: Household;
+  readonly series: readonly Series[];
+  readonly reference: Reference;
+  readonly asOf: CivilDate;
+  readonly whatIf?: WhatIf;
+  /** 0 leaves the ranges out: every low and high is its value. */
+  readonly draws?: number;
+}
+
+/**
+ * What the model says of a household on a day [kWh, pence, °C a typical year]. Pure: the same input gives the same
+ * answer to the last digit. Always answers; what it had to assume, refuse or leave open stands in `questions`.
+ */
+export function appraise({
+  household,
+  series,
+  reference,
+  asOf,
+  whatIf,
+  draws = USUAL_DRAWS,
+}: AppraiseInput): Appraisal {
+  const region = findRegion(household.home, reference).region;
+  const year = typicalYear(region, commonYear(asOf), household.zone);
+  const withWhatIf = whatIf ? { whatIf } : {};
+  const estimated = estimateDemand({ household, series, reference, year, ...withWhatIf });
+  const { demand, climate } = estimated;
+  const machine = reckonMachine({ household, demand, reference, ...withWhatIf });
+  const prices = choosePrices({ household, reference, asOf, ...withWhatIf });
+  const compared = compare({
+    household,
+    demand,
+    machine,
+    ...(whatIf?.flowC === undefined ? {} : { presentMachine: reckonMachine({ household, demand, reference }) }),
+    prices,
+    reference,
+    slots: year.slots,
+    spaceShare: estimated.heatBySlot.spaceShare,
+    ...withWhatIf,
+    draws,
+  });
+  return {
+    modelVersion: MODEL_VERSION,
+    asOf,
+    climate,
+    demand,
+    machine: machine.machine,
+    prices: {
+      electricity: prices.electricity.basis,
+      gas: prices.gas.basis,
+      oil: prices.oil.basis,
+      lpg: prices.lpg.basis,
+      electricityPencePerKWh: compared.electricityPencePerKWh,
+      gasPencePerKWh: compared.gasPencePerKWh,
+      oilPencePerKWh: prices.oil.pencePerKWh * prices.fuelShare,
+      lpgPencePerKWh: prices.lpg.pencePerKWh * prices.fuelShare,
+    },
+    systems: compared.systems,
+    versus: compared.versus,
+    drivers: compared.drivers,
+    questions: [
+      ...estimated.questions,
+      ...machine.questions,
+      ...prices.questions,
+      ...askAboutAge(prices, household),
+      ...compared.questions,
+    ],
+  };
+}
+
+/** A year of 365 days, so that a yearly standing charge is the one people reckon with. */
+function commonYear(asOf: CivilDate): number {
+  const year = yearOf(asOf);
+  return isLeapYear(year) ? year + 1 : year;
+}
+
+/** `prices-old`: prices that ended before the day of the comparison, asked about where this home pays them. */
+function askAboutAge(prices: PricesInUse, household: Household): Question[] {
+  const paid = { 'gas-condensing': 'gas', 'gas-old': 'gas', oil: 'oil', lpg: 'lpg' } as const;
+  const { system } = household.present;
+  const present = system in paid ? paid[system as keyof typeof paid] : 'electricity';
+  return (['electricity', 'gas', 'oil', 'lpg'] as const).flatMap((fuel): Question[] => {
+    const { staleDays, name, from, to } = prices[fuel].basis;
+    if (staleDays === undefined) return [];
+    const weight = fuel === 'electricity' || fuel === present ? 'question' : 'note';
+    const data = { fuel, name, from, to: to ?? '', days: staleDays };
+    return [{ code: 'prices-old', weight, stage: 'prices', data }];
+  });
+}

@@ -1,0 +1,130 @@
+/** Every system beside every other over one typical year, with ranges where draws are asked for. */
+import type { Appraisal, Demand, Question, WhatIf } from '../appraisal/appraisal.ts';
+import type { YearSlots } from '../calendar/zone.ts';
+import type { ReckonedMachine } from '../heat-pump/quick-factors.ts';
+import type { Household } from '../household/household.ts';
+import type { Reference } from '../reference.ts';
+import { rankDrivers } from '../uncertainty/drivers.ts';
+import { spreadOfRange } from '../uncertainty/multiplier.ts';
+import { normalDraws } from '../uncertainty/normals.ts';
+import { type SharedSpreads, simulateYears } from '../uncertainty/simulate.ts';
+import { type ResultContext, systemResult } from './cost-figures.ts';
+import { planSystems } from './plan-systems.ts';
+import { createPricer, type PricedPlan } from './price-plan.ts';
+import type { PricesInUse } from './prices-of.ts';
+import { holdAgainst, type Side, savingsOf } from './versus.ts';
+
+export interface CompareInput {
+  readonly household: Household;
+  readonly demand: Demand;
+  readonly machine: ReckonedMachine;
+  /** The same without any what-if, for a home that has its heat pump already. */
+  readonly presentMachine?: ReckonedMachine;
+  readonly prices: PricesInUse;
+  readonly reference: Reference;
+  readonly slots: YearSlots;
+  /** Share of each day in the year's heat for rooms; sums to 1. */
+  readonly spaceShare: ArrayLike<number>;
+  readonly whatIf?: WhatIf;
+  /** Possible years to draw; 0 for none, and then every range is its value. */
+  readonly draws: number;
+}
+
+export interface Comparison extends Pick<Appraisal, 'systems' | 'versus' | 'drivers'> {
+  readonly questions: Question[];
+  /** Yearly mean unit price over the heat pump's own hours, and over a gas boiler's, p/kWh. */
+  readonly electricityPencePerKWh: number;
+  readonly gasPencePerKWh: number;
+}
+
+/** Costs [pence], energy [kWh] and carbon [kg] of every system over a typical year; each heat pump saving with its chance. */
+export function compare(input: CompareInput): Comparison {
+  const { demand, machine, prices, reference, draws } = input;
+  const questions: Question[] = [];
+  const plans = planSystems(input, questions);
+  const price = createPricer(input, prices);
+  const priced = plans.map(price);
+  const shared = sharedSpreads(input, priced[1]);
+  const years =
+    draws > 0
+      ? simulateYears(
+          priced.map(({ terms }) => terms),
+          shared,
+          draws,
+        )
+      : null;
+  const context: ResultContext = {
+    demand,
+    prices,
+    winter: reference.spread.winter.value,
+    carbonKgPerKWh: reference.carbonKgPerKWh,
+  };
+  const sides: Side[] = priced.map((one, i) => ({
+    priced: one,
+    result: systemResult(one, years?.[i] ?? null, context),
+    costPence: years?.[i]?.costPence ?? null,
+  }));
+  const [pump, ...others] = sides as [Side, ...Side[]];
+  const ordered = orderSides(others);
+  return {
+    systems: [pump, ...ordered].map(({ result }) => result),
+    versus: ordered.map((other) => holdAgainst(pump, other, demand, machine.machine.whole.value)),
+    drivers: findDrivers(pump, ordered, draws),
+    questions,
+    electricityPencePerKWh: pump.priced.meanPencePerKWh,
+    gasPencePerKWh: meanOf(sides, 'gas') ?? 0,
+  };
+}
+
+/** What the household has now first, then the others by cost. */
+function orderSides(others: readonly Side[]): Side[] {
+  const present = others.filter(({ result }) => result.id === 'present');
+  const rest = others.filter(({ result }) => result.id !== 'present');
+  return [...present, ...rest.sort((a, b) => a.result.cost.value - b.result.cost.value)];
+}
+
+/** Drivers of the saving against the present system, or against the first of the others where that does not vary. */
+function findDrivers(pump: Side, ordered: readonly Side[], draws: number): Appraisal['drivers'] {
+  for (const other of ordered) {
+    if (!pump.costPence || !other.costPence) return [];
+    const drivers = rankDrivers(savingsOf(pump.costPence, other.costPence), normalDraws(draws));
+    if (drivers.length > 0) return drivers;
+  }
+  return [];
+}
+
+const meanOf = (sides: readonly Side[], carrier: string) =>
+  sides.find(({ result }) => result.carrier === carrier)?.priced.meanPencePerKWh;
+
+function sharedSpreads(input: CompareInput, present: PricedPlan | undefined): SharedSpreads {
+  const { demand, prices, reference, whatIf } = input;
+  const { spread } = reference;
+  const chosenWinter = whatIf?.winter !== undefined && whatIf.winter !== 'typical';
+  return {
+    spaceHeat: spreadOfRange(demand.space),
+    waterHeat: spreadOfRange(demand.water),
+    heatRestsOn: restsOn(demand, present),
+    // A winter that was chosen is no longer unknown.
+    winter: chosenWinter ? 0 : spread.winter.value,
+    habits: spread.habits.value,
+    electricityPrice: spread.electricityPrice.value,
+    gasPrice: spread.gasPrice.value,
+    priceCorrelation: spread.priceCorrelation.value,
+    oilPrice: prices.oil.spread,
+    lpgPrice: prices.lpg.spread,
+    useful: { spaceKWh: demand.space.value, waterKWh: demand.water.value },
+  };
+}
+
+/** How far the heat for the rooms rests on the present system's record, by inverse variance among the estimates. */
+function restsOn(demand: Demand, present: PricedPlan | undefined): SharedSpreads['heatRestsOn'] {
+  const record = demand.estimates.find(({ way }) => way === 'record');
+  if (!record || present?.plan.id !== 'present') return null;
+  const { moves, spaceSpread } = present.terms;
+  if (moves !== 'machine' && moves !== 'efficiency') return null;
+  if (demand.chosen !== 'record' && demand.chosen !== 'together') return null;
+  const precision = (error: number) => 1 / Math.max(error, 1) ** 2;
+  const all = demand.estimates.reduce((sum, { spaceErrorKWh }) => sum + precision(spaceErrorKWh), 0);
+  const weight = demand.chosen === 'record' ? 1 : precision(record.spaceErrorKWh) / all;
+  return { moves, spread: spaceSpread, weight };
+}

@@ -1,0 +1,234 @@
+/** Which systems are held beside each other, and what each would buy. */
+import type { Demand, Question, WhatIf } from '../appraisal/appraisal.ts';
+import { type Efficiency, presentEfficiency } from '../demand/present-efficiency.ts';
+import { fieldSpread } from '../heat-pump/factor-spread.ts';
+import type { ReckonedMachine } from '../heat-pump/quick-factors.ts';
+import { settleFactors } from '../heat-pump/settle-factors.ts';
+import type { Household } from '../household/household.ts';
+import type { EfficiencyDefault, Reference } from '../reference.ts';
+import { evenSpread, spreadOfRange } from '../uncertainty/multiplier.ts';
+import { type WorkingInput, weakestGrade } from '../working.ts';
+import type { Hours, Plan, SystemName } from './plan.ts';
+
+type Boiler = keyof Reference['efficiency'];
+
+export interface PlanInput {
+  readonly household: Household;
+  readonly demand: Demand;
+  readonly machine: ReckonedMachine;
+  /** The same without any what-if, where a heat pump stands there already. */
+  readonly presentMachine?: ReckonedMachine;
+  readonly reference: Reference;
+  readonly whatIf?: WhatIf;
+}
+
+const CARRIER = {
+  'gas-condensing': 'gas',
+  'gas-old': 'gas',
+  oil: 'oil',
+  lpg: 'lpg',
+  'direct-electric': 'electricity',
+  storage: 'electricity',
+} as const;
+const HOURS: { readonly [boiler in Boiler]: Hours } = {
+  'gas-condensing': 'boiler',
+  'gas-old': 'boiler',
+  oil: 'boiler',
+  lpg: 'boiler',
+  'direct-electric': 'panels',
+  storage: 'storage',
+};
+/** Below this much heat a boiler's pump and fan run in proportion, kWh a year. */
+const FULL_SEASON_KWH = 5000;
+const MOST_EFFICIENCY = 1.1;
+
+/** The heat pump first, then what the household has, then every other way that is not the same again. */
+export function planSystems(input: PlanInput, questions: Question[]): Plan[] {
+  const present = planPresent(input, questions);
+  const others: readonly Boiler[] = ['gas-condensing', 'oil', 'lpg', 'direct-electric', 'storage'];
+  const plans = [planHeatPump(input), ...(present ? [present] : [])];
+  for (const boiler of others) {
+    // The same kind with the same efficiency would be what they have now, twice.
+    if (present?.kind === boiler && !input.household.present.efficiency) continue;
+    if (present?.kind === boiler && boiler !== 'gas-condensing') continue;
+    plans.push(planBoiler(boiler, boiler, input));
+  }
+  if (input.household.machine.source === 'ground') plans.push(planAirSource(input));
+  return plans;
+}
+
+function planHeatPump({ household, demand, machine, reference }: PlanInput, id: SystemName = 'heat-pump'): Plan {
+  const { space, water, boundary } = machine.machine;
+  const factor = (name: string, figure: typeof space): WorkingInput => ({
+    name,
+    value: figure.value,
+    grade: figure.grade,
+    origin: `at ${boundary}`,
+  });
+  return {
+    id,
+    kind: 'heat-pump',
+    carrier: 'electricity',
+    hours: 'heat-pump',
+    spaceEfficiency: space.value,
+    waterEfficiency: water.value,
+    spaceSpread: machine.spaceSpread,
+    waterSpread: machine.waterSpread,
+    moves: 'machine',
+    grade: weakestGrade([space.grade, water.grade, demand.total.grade]),
+    inputs: [factor('Factor for rooms', space), factor('Factor for hot water', water)],
+    steps: [space.working, water.working, ...machine.extras.map((extra) => extra.working)],
+    spaceKWh: machine.spaceKWh,
+    waterKWh: machine.waterKWh,
+    extras: machine.extras,
+    pumpKWh: 0,
+    pumpSource: '',
+    electricWaterKWh: 0,
+    standing: standingOf('electricity', household),
+    serviceGBP: serviceOf('heat-pump', household, reference),
+  };
+}
+
+/** An air-source machine as the field knows it, at the same emitters: factors for rooms and hot water together. */
+function planAirSource({ household, demand, reference, whatIf }: PlanInput): Plan {
+  const { emitters, flowC } = household.machine;
+  const like = { source: 'air' as const, ...(emitters ? { emitters } : {}), ...(flowC ? { flowC } : {}) };
+  const { space, water, field } = settleFactors(like, reference, whatIf?.flowC);
+  const spread = fieldSpread(field);
+  const factor = (name: string, value: number): WorkingInput => ({
+    name,
+    value,
+    grade: 'assumed',
+    origin: field.source,
+  });
+  return {
+    id: 'air-source',
+    kind: 'air-source',
+    carrier: 'electricity',
+    hours: 'heat-pump',
+    spaceEfficiency: space.value,
+    waterEfficiency: water.value,
+    spaceSpread: spread,
+    waterSpread: spread,
+    moves: 'other-machine',
+    grade: 'assumed',
+    inputs: [factor('Factor for rooms', space.value), factor('Factor for hot water', water.value)],
+    steps: [],
+    spaceKWh: demand.space.value / space.value,
+    waterKWh: demand.water.value / water.value,
+    extras: [],
+    pumpKWh: 0,
+    pumpSource: '',
+    electricWaterKWh: 0,
+    standing: standingOf('electricity', household),
+    serviceGBP: serviceOf('heat-pump', household, reference),
+  };
+}
+
+function planPresent(input: PlanInput, questions: Question[]): Plan | null {
+  const { household, presentMachine } = input;
+  const { system } = household.present;
+  if (system === 'other') {
+    questions.push({
+      code: 'present-not-priced',
+      weight: 'question',
+      stage: 'cost',
+      field: 'present.system',
+      data: {},
+    });
+    return null;
+  }
+  // A machine that stands there already is the one described; a changed flow temperature is a plan, not the present.
+  if (system === 'heat-pump') return planHeatPump({ ...input, machine: presentMachine ?? input.machine }, 'present');
+  const accepted = acceptEfficiency(household, questions);
+  return planBoiler('present', system, input, presentEfficiency(accepted, 'fuel', input.reference));
+}
+
+/** The household, without its efficiency where that is not above 0 and at most 110 %. */
+function acceptEfficiency(household: Household, questions: Question[]): Household {
+  const { efficiency, ...present } = household.present;
+  if (!efficiency || (efficiency.value > 0 && efficiency.value <= MOST_EFFICIENCY)) return household;
+  const data = { found: efficiency.value, high: MOST_EFFICIENCY };
+  questions.push({ code: 'efficiency-refused', weight: 'refusal', stage: 'cost', field: 'present.efficiency', data });
+  return { ...household, present };
+}
+
+interface TwoEfficiencies {
+  readonly space: Efficiency;
+  readonly water: Efficiency;
+}
+
+const tableEfficiency = (row: EfficiencyDefault): Efficiency => ({
+  value: row.middle,
+  error: 0,
+  grade: 'assumed',
+  origin: row.source,
+});
+
+/** A boiler, panel heaters or storage heaters: heat over seasonal efficiency, rooms and hot water apart. */
+function planBoiler(id: SystemName, kind: Boiler, input: PlanInput, own?: TwoEfficiencies): Plan {
+  const { household, demand, reference } = input;
+  const carrier = CARRIER[kind];
+  const table = reference.efficiency[kind];
+  const typed = id === 'present' && household.present.efficiency !== undefined;
+  const space = own?.space ?? tableEfficiency(table.space);
+  const water = own?.water ?? tableEfficiency(table.water);
+  const immersion = id === 'present' && household.present.hotWaterFrom === 'immersion' && carrier !== 'electricity';
+  const waterInput: WorkingInput = immersion
+    ? { name: 'Hot water by immersion heater', value: 1, grade: 'estimated', origin: 'how the home is fitted' }
+    : { name: 'Seasonal efficiency, hot water', value: water.value, grade: water.grade, origin: water.origin };
+  const running = Math.min(1, (demand.space.value + demand.water.value) / FULL_SEASON_KWH);
+  return {
+    id,
+    kind,
+    carrier,
+    hours: HOURS[kind],
+    spaceEfficiency: space.value,
+    waterEfficiency: immersion ? 1 : water.value,
+    spaceSpread: typed ? evenSpread(space.error) : spreadOfRange({ ...table.space, value: table.space.middle }),
+    waterSpread: typed ? evenSpread(water.error) : spreadOfRange({ ...table.water, value: table.water.middle }),
+    moves: id === 'present' ? 'efficiency' : 'other-efficiency',
+    grade: weakestGrade([space.grade, demand.total.grade]),
+    inputs: [
+      { name: 'Seasonal efficiency, rooms', value: space.value, grade: space.grade, origin: space.origin },
+      waterInput,
+    ],
+    steps: [],
+    spaceKWh: demand.space.value / space.value,
+    waterKWh: immersion ? 0 : demand.water.value / water.value,
+    extras: [],
+    pumpKWh: table.ownElectricityKWh.value * running,
+    pumpSource: table.ownElectricityKWh.source,
+    electricWaterKWh: immersion ? demand.water.value : 0,
+    standing: standingOf(carrier, household),
+    serviceGBP: serviceOf(carrier === 'electricity' ? 'electric' : carrier, household, reference),
+  };
+}
+
+/** The electricity standing charge is paid by every home and stands in none; that of gas goes with the gas. */
+const standingOf = (carrier: Plan['carrier'], { present }: Household): Plan['standing'] =>
+  carrier === 'gas' || present.cooksOnGas ? 'gas' : 'none';
+
+function serviceOf(
+  system: keyof Reference['service'],
+  { prices }: Household,
+  reference: Reference,
+): Plan['serviceGBP'] {
+  const typed = {
+    'heat-pump': prices.serviceHeatPumpGBP,
+    gas: prices.serviceGasGBP,
+    oil: prices.serviceOilGBP,
+    lpg: prices.serviceLpgGBP,
+    electric: undefined,
+  }[system];
+  const fallback = reference.service[system];
+  const name = 'Service of a year';
+  if (typed) return { name, value: typed.value, unit: '£', grade: typed.grade, origin: typed.origin };
+  return {
+    name,
+    value: fallback.value,
+    unit: '£',
+    grade: 'assumed',
+    origin: `${fallback.provenance}: ${fallback.source}`,
+  };
+}

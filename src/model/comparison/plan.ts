@@ -1,0 +1,42 @@
+/** One way of heating as a plan: what it buys for rooms and hot water, on which prices and at which hours. */
+
+import type { z } from 'zod';
+import type { SystemId, SystemResult } from '../appraisal/appraisal.ts';
+import type { ExtraLine } from '../heat-pump/extras.ts';
+import type { Spread } from '../uncertainty/multiplier.ts';
+import type { Moves, PricedCarrier } from '../uncertainty/simulate.ts';
+import type { Grade, Working, WorkingInput } from '../working.ts';
+
+export type SystemName = z.infer<typeof SystemId>;
+/** How the hours of buying lie in the day. */
+export type Hours = 'heat-pump' | 'panels' | 'storage' | 'boiler';
+
+export interface Plan {
+  readonly id: SystemName;
+  readonly kind: string;
+  readonly carrier: PricedCarrier;
+  readonly hours: Hours;
+  readonly spaceEfficiency: number;
+  readonly waterEfficiency: number;
+  readonly spaceSpread: Spread;
+  readonly waterSpread: Spread;
+  readonly moves: Moves;
+  readonly grade: Grade;
+  /** Efficiencies with grade and origin, for the working. */
+  readonly inputs: readonly WorkingInput[];
+  readonly steps: readonly Working[];
+  /** Bought for rooms and hot water, kWh a year. */
+  readonly spaceKWh: number;
+  readonly waterKWh: number;
+  /** Lines of a machine beside its factors. */
+  readonly extras: readonly ExtraLine[];
+  /** Electricity of a boiler's pump and fan, kWh a year. */
+  readonly pumpKWh: number;
+  readonly pumpSource: string;
+  /** Hot water made by electricity beside a fuel, kWh a year. */
+  readonly electricWaterKWh: number;
+  readonly standing: 'gas' | 'none';
+  readonly serviceGBP: WorkingInput & { readonly value: number };
+}
+
+export type Carrier = SystemResult['carrier'];

@@ -1,0 +1,149 @@
+/** A plan with its prices: energy and money by month and band, and the totals that the draws act on. */
+import type { Demand } from '../appraisal/appraisal.ts';
+import { COMMON_MONTH_DAYS } from '../calendar/civil.ts';
+import type { YearSlots } from '../calendar/zone.ts';
+import { type RateBuckets, rateBuckets, standingPencePerDayInclVat } from '../tariff/price.ts';
+import type { YearTerms } from '../uncertainty/simulate.ts';
+import {
+  ALL_DAY,
+  CYLINDER_BOOST_SHARE,
+  CYLINDER_WINDOWS,
+  DRAWN_WATER,
+  EVENING,
+  STEADY_HEATING,
+  STORAGE_BOOST_SHARE,
+  WAKING_HOURS,
+} from './day-profiles.ts';
+import type { Hours, Plan } from './plan.ts';
+import type { PricesInUse, TariffInUse } from './prices-of.ts';
+import { type BandShares, blend, cheapestHours, daysFromMonths, shareOut } from './share-out.ts';
+import { meanPrice, monthsOf, type Rate, type Rates, ratesOf, totalOf, type Use } from './uses.ts';
+
+export interface PricedPlan {
+  readonly plan: Plan;
+  readonly monthly: {
+    readonly boughtKWh: number[];
+    readonly unitsPence: number[];
+    readonly standingPence: number[];
+    readonly servicePence: number[];
+  };
+  readonly rates: Rate[];
+  readonly terms: YearTerms;
+  /** Mean unit price of the main carrier over this system's own hours, p/kWh. */
+  readonly meanPencePerKWh: number;
+}
+
+/** The year that is priced: half-hours, and the share of each day in heat for rooms and in hot water. */
+export interface PricedYear {
+  readonly slots: YearSlots;
+  readonly spaceShare: ArrayLike<number>;
+  readonly demand: Demand;
+}
+
+/** Prices plans over one year; what the plans have in common is sorted into bands once. */
+export function createPricer(year: PricedYear, prices: PricesInUse) {
+  const { slots, spaceShare } = year;
+  const waterShare = daysFromMonths(year.demand.monthlyWaterKWh, slots);
+  const evenShare = new Float64Array(slots.dayStart.length - 1).fill(1 / (slots.dayStart.length - 1));
+  const kept = new Map<string, { space: BandShares; water: BandShares; steady: BandShares }>();
+
+  /** Shares of rooms, hot water and standby on a tariff, by the hours of the system. */
+  function sharesOf(hours: Hours, buckets: RateBuckets, key: string) {
+    const known = kept.get(key);
+    if (known) return known;
+    const lay = (days: ArrayLike<number>, weights: readonly number[]) => shareOut(days, weights, slots, buckets);
+    const steady = lay(evenShare, ALL_DAY);
+    let space: BandShares;
+    let water: BandShares;
+    if (hours === 'storage') {
+      const night = cheapestHours(slots, buckets) ?? NIGHT;
+      space = blend(lay(spaceShare, night), lay(spaceShare, EVENING), STORAGE_BOOST_SHARE);
+      water = blend(lay(waterShare, night), lay(waterShare, DRAWN_WATER), CYLINDER_BOOST_SHARE);
+    } else {
+      space = lay(spaceShare, hours === 'heat-pump' ? STEADY_HEATING : WAKING_HOURS);
+      water = lay(waterShare, hours === 'heat-pump' ? CYLINDER_WINDOWS : DRAWN_WATER);
+    }
+    const shares = { space, water, steady };
+    kept.set(key, shares);
+    return shares;
+  }
+
+  function tariffUse(hours: Hours, inUse: TariffInUse, share: number, prefix: string, beside = false) {
+    const buckets = rateBuckets(inUse.version, slots);
+    const rates: Rates = {
+      names: buckets.names.map((name) => (buckets.names.length > 1 ? `${prefix}, ${name}` : prefix)),
+      pencePerKWh: buckets.pencePerKWh.map((pence) => pence * share),
+      beside,
+    };
+    return { shares: sharesOf(hours, buckets, `${hours} ${inUse.tariff.fuel} ${inUse.tariff.id}`), rates };
+  }
+
+  function mainUse(plan: Plan) {
+    const { carrier } = plan;
+    if (carrier === 'electricity') {
+      const inUse = plan.hours === 'storage' ? prices.storage : prices.electricity;
+      return tariffUse(plan.hours, inUse, prices.electricityShare, 'electricity');
+    }
+    if (carrier === 'gas') return tariffUse('boiler', prices.gas, prices.fuelShare, 'gas');
+    const flat: RateBuckets = { names: [carrier], pencePerKWh: [1], bucketOfSlot: NO_BUCKETS };
+    const pencePerKWh = [prices[carrier].pencePerKWh * prices.fuelShare];
+    return { shares: sharesOf('boiler', flat, 'flat'), rates: { names: [carrier], pencePerKWh, beside: false } };
+  }
+
+  return function price(plan: Plan): PricedPlan {
+    const main = mainUse(plan);
+    const burns = plan.carrier !== 'electricity';
+    const besideName = `electricity of pump${plan.electricWaterKWh > 0 ? ', fan and immersion heater' : ' and fan'}`;
+    const beside = burns ? tariffUse('boiler', prices.electricity, prices.electricityShare, besideName, true) : main;
+    const { space, water, steady } = main.shares;
+    const extra = (names: readonly string[]) =>
+      plan.extras.filter((line) => names.includes(line.name)).reduce((sum, line) => sum + line.kWh, 0);
+    const use = (kWh: number, shares: BandShares, rates: Rates): Use => ({ kWh, shares, rates });
+    const spaceUse = use(plan.spaceKWh, space, main.rates);
+    const waterUse = use(plan.waterKWh, water, main.rates);
+    // Pumps and the backup heater run when the rooms are heated, the immersion in the windows of hot water.
+    const steadyUses = [
+      use(extra(['source-pump', 'backup', 'circulator']), space, main.rates),
+      use(extra(['pasteurisation']), water, main.rates),
+      use(extra(['standby']), steady, main.rates),
+    ];
+    const pumpUse = use(burns ? plan.pumpKWh : 0, beside.shares.space, beside.rates);
+    const electricWaterUse = use(burns ? plan.electricWaterKWh : 0, beside.shares.water, beside.rates);
+    const uses = [spaceUse, waterUse, ...steadyUses, pumpUse, electricWaterUse];
+    const standing = plan.standing === 'gas' ? standingPencePerDayInclVat(prices.gas.version) : 0;
+    const servicePence = plan.serviceGBP.value * 100;
+    const monthly = {
+      ...monthsOf(uses),
+      standingPence: COMMON_MONTH_DAYS.map((days) => days * standing),
+      servicePence: COMMON_MONTH_DAYS.map((days) => (servicePence * days) / 365),
+    };
+    const ofSteady = totalOf(steadyUses);
+    return {
+      plan,
+      monthly,
+      rates: ratesOf(uses),
+      terms: {
+        carrier: plan.carrier,
+        spaceKWh: plan.spaceKWh,
+        waterKWh: plan.waterKWh,
+        steadyKWh: ofSteady.kWh,
+        ownElectricityKWh: pumpUse.kWh,
+        electricWaterKWh: electricWaterUse.kWh,
+        spacePence: totalOf([spaceUse]).pence,
+        waterPence: totalOf([waterUse]).pence,
+        steadyPence: ofSteady.pence,
+        ownElectricityPence: totalOf([pumpUse]).pence,
+        electricWaterPence: totalOf([electricWaterUse]).pence,
+        fixedPence: standing * 365 + servicePence,
+        spaceSpread: plan.spaceSpread,
+        waterSpread: plan.waterSpread,
+        moves: plan.moves,
+      },
+      meanPencePerKWh: meanPrice([spaceUse, waterUse, ...steadyUses]),
+    };
+  };
+}
+
+const NO_BUCKETS = new Uint8Array(0);
+/** 00:30 to 07:30, where the tariff has no cheap night of its own. */
+const NIGHT: readonly number[] = Array.from({ length: 48 }, (_, half) => (half >= 1 && half < 15 ? 1 : 0));

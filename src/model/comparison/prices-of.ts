@@ -1,0 +1,137 @@
+/** Which prices a comparison rests on: the household's own, else the built-in ones of the day. */
+import type { Appraisal, Question, WhatIf } from '../appraisal/appraisal.ts';
+import type { Given, Household } from '../household/household.ts';
+import type { LitrePrice, Reference } from '../reference.ts';
+import { litrePriceOn, quarterOn, tariffFromQuarter, twoRateTariff } from '../tariff/built-in.ts';
+import { findTariffFaults } from '../tariff/check-tariff.ts';
+import { versionOn } from '../tariff/price.ts';
+import { litrePriceBasis, priceBasis } from '../tariff/price-basis.ts';
+import type { CivilDate, Tariff, TariffVersion } from '../tariff/tariff.ts';
+
+export type PriceBasis = Appraisal['prices']['electricity'];
+
+export interface TariffInUse {
+  readonly tariff: Tariff;
+  readonly version: TariffVersion;
+  readonly basis: PriceBasis;
+}
+
+export interface LitreInUse {
+  readonly pencePerKWh: number;
+  readonly pencePerLitre: number;
+  /** One relative standard deviation over the next twelve months. */
+  readonly spread: number;
+  readonly basis: PriceBasis;
+}
+
+export interface PricesInUse {
+  readonly electricity: TariffInUse;
+  readonly storage: TariffInUse;
+  readonly gas: TariffInUse;
+  readonly oil: LitreInUse;
+  readonly lpg: LitreInUse;
+  /** What the unit prices are multiplied by, 1 = as they are. */
+  readonly electricityShare: number;
+  readonly fuelShare: number;
+  readonly questions: Question[];
+}
+
+interface PricesInput {
+  readonly household: Household;
+  readonly reference: Reference;
+  readonly asOf: CivilDate;
+  readonly whatIf?: WhatIf;
+}
+
+/**
+ * Prices of the day `asOf`. A tariff of the household is used where its id is named and it gives every hour one price;
+ * else the built-in quarter that the day falls in, or the newest. Storage heaters go on the tariff named for them,
+ * else on the household's own where it has more than one price, else on the built-in day and night pair.
+ */
+export function choosePrices({ household, reference, asOf, whatIf }: PricesInput): PricesInUse {
+  const questions: Question[] = [];
+  const find = (id: string | undefined, fuel: Tariff['fuel'], field: string) =>
+    findTariff(household.tariffs, id, fuel, field, questions);
+  const { prices } = household;
+  const use = (tariff: Tariff): TariffInUse => ({
+    tariff,
+    version: versionOn(tariff, asOf),
+    basis: priceBasis(tariff, asOf),
+  });
+  const builtIn = (fuel: 'electricity' | 'gas') => keptQuarter(reference, fuel, asOf);
+  const ownElectricity = find(prices.electricityTariffId, 'electricity', 'prices.electricityTariffId');
+  const ownGas = find(prices.gasTariffId, 'gas', 'prices.gasTariffId');
+  const ownStorage = find(prices.storageTariffId, 'electricity', 'prices.storageTariffId');
+  const electricity = use(ownElectricity ?? builtIn('electricity'));
+  const manyPriced = ownElectricity && electricity.version.bands.length > 1 ? ownElectricity : undefined;
+  return {
+    electricity,
+    storage: use(ownStorage ?? manyPriced ?? keptTwoRate(reference)),
+    gas: use(ownGas ?? builtIn('gas')),
+    oil: chooseLitre('oil', prices.oilPencePerLitre, reference, asOf),
+    lpg: chooseLitre('lpg', prices.lpgPencePerLitre, reference, asOf),
+    electricityShare: whatIf?.electricityShare ?? 1,
+    fuelShare: whatIf?.fuelShare ?? 1,
+    questions,
+  };
+}
+
+const faultsKept = new WeakMap<Tariff, ReturnType<typeof findTariffFaults>>();
+
+function findTariff(
+  tariffs: readonly Tariff[],
+  id: string | undefined,
+  fuel: Tariff['fuel'],
+  field: string,
+  questions: Question[],
+): Tariff | undefined {
+  if (id === undefined) return undefined;
+  const ask = (code: string, weight: Question['weight'], data: Question['data']) =>
+    questions.push({ code, weight, stage: 'prices', field, data });
+  const found = tariffs.find((tariff) => tariff.id === id);
+  if (!found || found.fuel !== fuel) {
+    ask(found ? 'tariff-other-fuel' : 'tariff-missing', 'refusal', { id, fuel });
+    return undefined;
+  }
+  const faults = faultsKept.get(found) ?? findTariffFaults(found);
+  faultsKept.set(found, faults);
+  for (const { code, weight, version, data } of faults) {
+    ask(`tariff-${code}`, weight, { ...data, name: found.name, version: version + 1 });
+  }
+  return faults.some(({ weight }) => weight === 'refusal') ? undefined : found;
+}
+
+/** Built-in tariffs are kept, so that their hours are sorted into bands once and not at every move of a slider. */
+const quartersKept = new WeakMap<object, Tariff>();
+
+function keptQuarter(reference: Reference, fuel: 'electricity' | 'gas', asOf: CivilDate): Tariff {
+  const quarter = quarterOn(reference.quarters, fuel, asOf);
+  const tariff = quartersKept.get(quarter) ?? tariffFromQuarter(quarter);
+  quartersKept.set(quarter, tariff);
+  return tariff;
+}
+
+function keptTwoRate(reference: Reference): Tariff {
+  const tariff = quartersKept.get(reference.twoRate) ?? twoRateTariff(reference);
+  quartersKept.set(reference.twoRate, tariff);
+  return tariff;
+}
+
+function chooseLitre(
+  fuel: LitrePrice['fuel'],
+  typed: Given<number> | undefined,
+  reference: Reference,
+  asOf: CivilDate,
+): LitreInUse {
+  const builtIn = litrePriceOn(reference.litrePrices, fuel, asOf);
+  const pencePerLitre = typed?.value ?? builtIn.pencePerLitre;
+  const basis: PriceBasis = typed
+    ? { name: `Typed ${fuel === 'lpg' ? 'LPG' : 'oil'} price`, from: asOf, grade: typed.grade, origin: typed.origin }
+    : litrePriceBasis(builtIn, asOf);
+  return {
+    pencePerKWh: pencePerLitre / reference.kWhPerLitre[fuel].value,
+    pencePerLitre,
+    spread: builtIn.spread,
+    basis,
+  };
+}

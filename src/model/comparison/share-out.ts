@@ -1,0 +1,106 @@
+/** A year's energy shared out over half-hours, and gathered again by month and price band. */
+import type { YearSlots } from '../calendar/zone.ts';
+import type { RateBuckets } from '../tariff/price.ts';
+
+/** Shares of one year's use; every number is a share of the whole, and each list sums to 1. */
+export interface BandShares {
+  readonly bands: number;
+  /** `byMonthBand[month × bands + band]`, months from 0. */
+  readonly byMonthBand: Float64Array;
+  readonly byMonth: Float64Array;
+  readonly byBand: Float64Array;
+}
+
+/** Months of the year from its days: `dayShare` sums to 1. */
+export function sharesByMonth(dayShare: ArrayLike<number>, slots: YearSlots): Float64Array {
+  const byMonth = new Float64Array(12);
+  for (let day = 0; day < dayShare.length; day++) byMonth[slots.month[slots.dayStart[day]!]!]! += dayShare[day]!;
+  return byMonth;
+}
+
+/** Shares of the days where every month's is known and its days are alike; uniform where the year is empty. */
+export function daysFromMonths(monthly: readonly number[], slots: YearSlots): Float64Array {
+  const days = slots.dayStart.length - 1;
+  const daysOf = new Float64Array(12);
+  for (let day = 0; day < days; day++) daysOf[slots.month[slots.dayStart[day]!]!]! += 1;
+  const total = monthly.reduce((sum, value) => sum + value, 0);
+  return Float64Array.from({ length: days }, (_, day) => {
+    const month = slots.month[slots.dayStart[day]!]!;
+    return total > 0 ? monthly[month]! / total / daysOf[month]! : 1 / days;
+  });
+}
+
+/**
+ * Shares by month and price band of a use with the given share of each day and weights of each half-hour of the clock.
+ * A day's share is laid over the half-hours that it has, 46, 48 or 50, so that nothing is lost at a clock change.
+ */
+export function shareOut(
+  dayShare: ArrayLike<number>,
+  weights: readonly number[],
+  slots: YearSlots,
+  buckets: RateBuckets,
+): BandShares {
+  const bands = buckets.names.length;
+  if (bands === 1) {
+    const byMonth = sharesByMonth(dayShare, slots);
+    return { bands, byMonthBand: byMonth, byMonth, byBand: Float64Array.of(byMonth.reduce((sum, s) => sum + s, 0)) };
+  }
+  const byMonthBand = new Float64Array(12 * bands);
+  const ofDay = new Float64Array(bands);
+  const { bucketOfSlot } = buckets;
+  for (let day = 0; day < dayShare.length; day++) {
+    const share = dayShare[day]!;
+    if (share === 0) continue;
+    const start = slots.dayStart[day]!;
+    const end = slots.dayStart[day + 1]!;
+    ofDay.fill(0);
+    let sum = 0;
+    for (let slot = start; slot < end; slot++) {
+      const weight = weights[(slots.minute[slot]! / 30) | 0]!;
+      ofDay[bucketOfSlot[slot]!]! += weight;
+      sum += weight;
+    }
+    const month = slots.month[start]! * bands;
+    for (let band = 0; band < bands; band++) byMonthBand[month + band]! += (share * ofDay[band]!) / sum;
+  }
+  return gather(byMonthBand, bands);
+}
+
+/** Two uses as one, with the share of the second. */
+export function blend(first: BandShares, second: BandShares, secondShare: number): BandShares {
+  const byMonthBand = first.byMonthBand.map(
+    (share, i) => share * (1 - secondShare) + second.byMonthBand[i]! * secondShare,
+  );
+  return gather(byMonthBand, first.bands);
+}
+
+function gather(byMonthBand: Float64Array, bands: number): BandShares {
+  const byMonth = new Float64Array(12);
+  const byBand = new Float64Array(bands);
+  for (let month = 0; month < 12; month++) {
+    for (let band = 0; band < bands; band++) {
+      const share = byMonthBand[month * bands + band]!;
+      byMonth[month]! += share;
+      byBand[band]! += share;
+    }
+  }
+  return { bands, byMonthBand, byMonth, byBand };
+}
+
+/** Weights that are 1 in the half-hours of a tariff's cheapest band and 0 elsewhere; null where there is no such night. */
+export function cheapestHours(slots: YearSlots, buckets: RateBuckets): readonly number[] | null {
+  if (buckets.names.length < 2) return null;
+  const prices = buckets.pencePerKWh;
+  const cheapest = prices.indexOf(Math.min(...prices));
+  const counts = new Array<number>(48).fill(0);
+  const days = slots.dayStart.length - 1;
+  for (let slot = 0; slot < slots.count; slot++) {
+    if (buckets.bucketOfSlot[slot] === cheapest) counts[(slots.minute[slot]! / 30) | 0]! += 1;
+  }
+  const weights = counts.map((count) => (count > days / 2 ? 1 : 0));
+  const halfHours = weights.reduce<number>((sum, weight) => sum + weight, 0);
+  return halfHours >= LEAST_NIGHT && halfHours <= MOST_NIGHT ? weights : null;
+}
+/** A charge of storage heaters needs 4 hours at least; more than 12 is no night. Half-hours. */
+const LEAST_NIGHT = 8;
+const MOST_NIGHT = 24;

@@ -1,0 +1,162 @@
+/** The machine, quick way: two seasonal factors and their boundary in, what the household's meter sees out. */
+import type { Demand, Figure, MachineResult, Question, WhatIf } from '../appraisal/appraisal.ts';
+import { CYLINDER_LITRES, HOT_C } from '../demand/assumptions.ts';
+import type { Household } from '../household/household.ts';
+import type { Reference } from '../reference.ts';
+import { multiplierAt, type Spread } from '../uncertainty/multiplier.ts';
+import { Z90 } from '../uncertainty/normal-quantile.ts';
+import { weakestGrade } from '../working.ts';
+import { isInside } from './boundaries.ts';
+import { type ExtraLine, type Pasteurisation, pasteurisationKWh, reckonExtras } from './extras.ts';
+import { derivedSpread, designedSpread, fieldSpread, meteredSpread } from './factor-spread.ts';
+import { factorWorking, wholeWorking } from './machine-working.ts';
+import { type SettledFactor, type SettledFactors, settleFactors } from './settle-factors.ts';
+
+export interface ReckonedMachine {
+  readonly machine: MachineResult;
+  readonly questions: Question[];
+  /** Lines outside the typed boundary; they sum to `machine.extraKWh`. */
+  readonly extras: readonly ExtraLine[];
+  /** Electricity of a year, kWh: for rooms and hot water by their factors, and the lines. */
+  readonly spaceKWh: number;
+  readonly waterKWh: number;
+  /** Spread of the real factors over the ones reckoned with. */
+  readonly spaceSpread: Spread;
+  readonly waterSpread: Spread;
+}
+
+export interface MachineInput {
+  readonly household: Household;
+  readonly demand: Demand;
+  readonly reference: Reference;
+  readonly whatIf?: WhatIf;
+}
+
+/** Outdoor temperature for sizing where none was typed, °C; usual for lowland England. Common practice, no source. */
+const CUSTOMARY_OUTDOOR_C = -3;
+const SMALLEST_MACHINE_KW = 3;
+
+/**
+ * Seasonal factors [1] of the machine and the electricity [kWh a year] that its heat takes on the household's meter.
+ * E = Q_space / F_space + Q_water / F_water + Σ lines outside the typed boundary;
+ * whole factor = (Q_space + Q_water + heat of the weekly immersion) / E, which is the H4 of SEPEMO-Build D4.2.
+ * Valid for factors of 1 to 8; others become a refusal and the field's middle stands in.
+ */
+export function reckonMachine({ household, demand, reference, whatIf }: MachineInput): ReckonedMachine {
+  const { machine } = household;
+  const settled = settleFactors(machine, reference, whatIf?.flowC);
+  const pasteurisation = findPasteurisation(household, settled);
+  const heat = { spaceKWh: demand.space.value, waterKWh: demand.water.value };
+  const capacityKW = Math.max(SMALLEST_MACHINE_KW, findCapacity(household, demand));
+  const reckonAt = (spaceFactor: number, waterFactor: number) => {
+    const extras = reckonExtras({
+      ...heat,
+      spaceFactor,
+      waterFactor,
+      boundary: settled.boundary,
+      metered: settled.space.grade === 'measured',
+      capacityKW,
+      backupShare: machine.backupShare ?? null,
+      pasteurisation,
+    });
+    return reckonWhole(heat, spaceFactor, waterFactor, extras);
+  };
+  const at = reckonAt(settled.space.value, settled.water.value);
+  const claimed = claimedFactor(at, heat, settled);
+  const spaceSpread = spreadOf(settled.space, claimed, at.whole, settled);
+  const waterSpread =
+    settled.water.from === 'derived' ? derivedSpread(spaceSpread) : spreadOf(settled.water, claimed, at.whole, settled);
+  const space = factorFigure(settled.space, spaceSpread, factorWorking('rooms', settled.space, settled));
+  const water = factorFigure(settled.water, waterSpread, factorWorking('hot water', settled.water, settled));
+  const worst = reckonAt(space.low, water.low).whole;
+  const best = reckonAt(space.high, water.high).whole;
+  const whole: Figure = {
+    value: at.whole,
+    low: Math.min(worst, at.whole),
+    high: Math.max(best, at.whole),
+    unit: '',
+    grade: weakestGrade([settled.space.grade, settled.water.grade, demand.total.grade]),
+    working: wholeWorking({ ...at, demand, space, water, boundary: settled.boundary }),
+  };
+  const { low, middle, high, count, source } = settled.field;
+  return {
+    machine: {
+      source: machine.source,
+      boundary: settled.boundary,
+      space,
+      water,
+      whole,
+      extraKWh: at.extraKWh,
+      fieldSpread: { low, middle, high, boundary: 'H4', source, ...(count === undefined ? {} : { count }) },
+    },
+    questions: [...settled.questions],
+    extras: at.extras,
+    spaceKWh: at.spaceKWh,
+    waterKWh: at.waterKWh,
+    spaceSpread,
+    waterSpread,
+  };
+}
+
+function reckonWhole(
+  heat: { spaceKWh: number; waterKWh: number },
+  spaceFactor: number,
+  waterFactor: number,
+  extras: readonly ExtraLine[],
+) {
+  const spaceKWh = heat.spaceKWh / spaceFactor;
+  const waterKWh = heat.waterKWh / waterFactor;
+  const extraKWh = extras.reduce((sum, line) => sum + line.kWh, 0);
+  const immersionKWh = extras.find((line) => line.name === 'pasteurisation')?.kWh ?? 0;
+  const electricityKWh = spaceKWh + waterKWh + extraKWh;
+  // With no heat needed there is no factor of a year; the room factor stands in, so that nothing divides by zero.
+  const whole = electricityKWh > 0 ? (heat.spaceKWh + heat.waterKWh + immersionKWh) / electricityKWh : spaceFactor;
+  return { spaceKWh, waterKWh, extraKWh, immersionKWh, electricityKWh, whole, extras };
+}
+
+/** What a designer would claim for the whole house: both factors by their heat, or the one factor that was given. */
+function claimedFactor(
+  at: { spaceKWh: number; waterKWh: number },
+  heat: { spaceKWh: number; waterKWh: number },
+  { space, water }: SettledFactors,
+): number {
+  const electricityKWh = at.spaceKWh + at.waterKWh;
+  if (water.from === 'derived' || !(electricityKWh > 0)) return space.value;
+  return (heat.spaceKWh + heat.waterKWh) / electricityKWh;
+}
+
+function spreadOf(factor: SettledFactor, claimed: number, whole: number, settled: SettledFactors): Spread {
+  if (factor.from === 'field') return fieldSpread(settled.field);
+  if (factor.grade === 'measured') return meteredSpread();
+  return designedSpread(claimed, whole, settled.field);
+}
+
+function factorFigure(factor: SettledFactor, spread: Spread, working: Figure['working']): Figure {
+  const { value, grade } = factor;
+  const low = Math.max(1, Math.min(value, value * multiplierAt(spread, -Z90)));
+  const high = Math.max(value, value * multiplierAt(spread, Z90));
+  return { value, low, high, unit: '', grade, working };
+}
+
+/** Heat output of the machine at design [kW]: the heat loss typed, else the loss coefficient over the design difference. */
+function findCapacity({ heat }: Household, demand: Demand): number {
+  if (heat.heatLossKW) return heat.heatLossKW.value;
+  const outdoorC = heat.designOutdoorC?.value ?? CUSTOMARY_OUTDOOR_C;
+  const kW = (demand.heatLossWPerK * (demand.roomC - outdoorC)) / 1000;
+  return Number.isFinite(kW) ? kW : SMALLEST_MACHINE_KW;
+}
+
+/** The weekly heating by immersion, unless it is switched off or already inside the hot-water factor (H3 and H4). */
+function findPasteurisation({ hotWater }: Household, settled: SettledFactors): Pasteurisation | null {
+  if (hotWater.pasteuriseWeekly === false) return null;
+  if (settled.water.from !== 'derived' && isInside('H3', settled.boundary)) return null;
+  const litres = hotWater.cylinderLitres?.value ?? CYLINDER_LITRES;
+  const fromC = hotWater.hotC?.value ?? HOT_C;
+  if (!(pasteurisationKWh(litres, fromC) > 0)) return null;
+  return {
+    litres,
+    fromC,
+    grade: hotWater.cylinderLitres ? weakestGrade([hotWater.cylinderLitres.grade]) : 'assumed',
+    origin: hotWater.cylinderLitres?.origin ?? 'usual cylinder, common practice, no source',
+  };
+}

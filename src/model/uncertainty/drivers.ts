@@ -1,0 +1,50 @@
+/** Which unknowns decide how wide the range of a saving is. */
+import type { Appraisal } from '../appraisal/appraisal.ts';
+import { INPUTS, type Normals, type UncertainInput } from './normals.ts';
+
+/** Names under which the inputs are shown. The machine's two factors count as one, and so do the prices of the fuels. */
+const SHOWN_AS: { readonly [input in UncertainInput]: string } = {
+  electricityPrice: 'electricity-price',
+  spaceFactor: 'space-factor',
+  waterFactor: 'space-factor',
+  otherFactor: 'space-factor',
+  spaceHeat: 'space-heat',
+  waterHeat: 'water-heat',
+  fuelPrice: 'other-fuel-price',
+  oilPrice: 'other-fuel-price',
+  lpgPrice: 'other-fuel-price',
+  efficiency: 'other-efficiency',
+  otherEfficiency: 'other-efficiency',
+  winter: 'winter',
+  habits: 'habits',
+};
+/** Below this share an input is chance, not cause, and is not shown. */
+const LEAST_SHARE = 0.005;
+
+/**
+ * Share of each unknown in the variance of `values`, largest first [1].
+ * Squared correlation of the values with each input's draws, divided by the sum of them all; the inputs are drawn
+ * independently, so these are the first-order shares of a nearly linear sum. Adds up to 1, or is empty where the
+ * values do not vary.
+ */
+export function rankDrivers(values: Float64Array, normals: Normals): Appraisal['drivers'] {
+  const count = values.length;
+  let sum = 0;
+  let squares = 0;
+  for (let i = 0; i < count; i++) sum += values[i]!;
+  const mean = sum / count;
+  for (let i = 0; i < count; i++) squares += (values[i]! - mean) ** 2;
+  if (!(squares > 1e-9 * Math.max(1, mean * mean))) return [];
+  const shares = new Map<string, number>();
+  for (const input of INPUTS) {
+    const draws = normals[input];
+    let cross = 0;
+    for (let i = 0; i < count; i++) cross += (values[i]! - mean) * draws[i]!;
+    // The draws have mean 0 and variance 1, so that their own sum of squares is the count.
+    const share = (cross * cross) / (squares * count);
+    shares.set(SHOWN_AS[input], (shares.get(SHOWN_AS[input]) ?? 0) + share);
+  }
+  const kept = [...shares].filter(([, share]) => share >= LEAST_SHARE);
+  const total = kept.reduce((together, [, share]) => together + share, 0);
+  return kept.map(([input, share]) => ({ input, share: share / total })).sort((a, b) => b.share - a.share);
+}

@@ -1,0 +1,38 @@
+/** How an input's spread is written: what to multiply its value by, as a function of a standard normal draw. */
+import { Z90 } from './normal-quantile.ts';
+
+/**
+ * A two-piece lognormal spread: ln of the multiplier is `median` at z = 0, rising with slope `below` under and
+ * `above` over it [1].
+ */
+export interface Spread {
+  readonly median: number;
+  readonly below: number;
+  readonly above: number;
+}
+
+export const NO_SPREAD: Spread = { median: 0, below: 0, above: 0 };
+
+/** Both slopes from one relative standard deviation [1]. */
+export const evenSpread = (deviation: number, median = 0): Spread => ({ median, below: deviation, above: deviation });
+
+/** Slope that no range may pass: it multiplies the 90 % point by about 13. */
+const WIDEST = 2;
+
+/**
+ * The spread whose 10, 50 and 90 % points are low, value and high [same unit].
+ * ln(value/low) / 1.2816 below and ln(high/value) / 1.2816 above; where value or low is not above zero, the width of
+ * the whole range over the value stands in. Zero value: no spread.
+ */
+export function spreadOfRange(range: { readonly value: number; readonly low: number; readonly high: number }): Spread {
+  const { value, low, high } = range;
+  if (!(value > 0)) return NO_SPREAD;
+  const above = Math.log(Math.max(high, value) / value) / Z90;
+  const below = low > 0 ? Math.log(value / Math.min(low, value)) / Z90 : (value - low) / value / Z90;
+  return { median: 0, below: Math.min(WIDEST, below), above: Math.min(WIDEST, above) };
+}
+
+/** Multiplier at draw `z`: e^(median + slope z). */
+export function multiplierAt(spread: Spread, z: number): number {
+  return Math.exp(spread.median + (z < 0 ? spread.below : spread.above) * z);
+}

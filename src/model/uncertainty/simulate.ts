@@ -1,0 +1,168 @@
+/**
+ * Many possible years at once. Every draw is one year for all systems together: the same home, winter, habits and
+ * prices act on each, so that what moves both sides of a comparison does not count twice.
+ * The draws act on the totals of the price bands, never on half-hours.
+ */
+import { multiplierAt, type Spread } from './multiplier.ts';
+import { type Normals, normalDraws } from './normals.ts';
+
+export type PricedCarrier = 'electricity' | 'gas' | 'oil' | 'lpg';
+
+/** One system's year as totals: what scales with heat for rooms, with hot water, or with neither. kWh and pence. */
+export interface YearTerms {
+  readonly carrier: PricedCarrier;
+  readonly spaceKWh: number;
+  readonly waterKWh: number;
+  /** Pumps and standby of a machine, bought on the same meter. */
+  readonly steadyKWh: number;
+  /** Electricity beside a fuel: boiler pump and fan. */
+  readonly ownElectricityKWh: number;
+  /** Hot water by electricity beside a fuel. */
+  readonly electricWaterKWh: number;
+  readonly spacePence: number;
+  readonly waterPence: number;
+  readonly steadyPence: number;
+  readonly ownElectricityPence: number;
+  readonly electricWaterPence: number;
+  /** Standing charge and service. */
+  readonly fixedPence: number;
+  /** Spread of the real factor or efficiency over the one reckoned with. */
+  readonly spaceSpread: Spread;
+  readonly waterSpread: Spread;
+  readonly moves: Moves;
+}
+
+/** Which draws move a factor or an efficiency: the machine's, a second machine's, the present boiler's, another's. */
+export type Moves = 'machine' | 'other-machine' | 'efficiency' | 'other-efficiency';
+
+/** Spreads that act on every system alike. */
+export interface SharedSpreads {
+  readonly spaceHeat: Spread;
+  readonly waterHeat: Spread;
+  /**
+   * Where the heat was worked out from what the present system used: its efficiency's spread, and how much of the heat
+   * rests on it (0 to 1). If that efficiency is better than thought, more heat was needed, yet no more fuel was burnt.
+   */
+  readonly heatRestsOn: {
+    readonly moves: 'machine' | 'efficiency';
+    readonly spread: Spread;
+    readonly weight: number;
+  } | null;
+  /** Relative standard deviations. */
+  readonly winter: number;
+  readonly habits: number;
+  readonly electricityPrice: number;
+  readonly gasPrice: number;
+  readonly priceCorrelation: number;
+  readonly oilPrice: number;
+  readonly lpgPrice: number;
+  readonly useful: { readonly spaceKWh: number; readonly waterKWh: number };
+}
+
+/** One value a draw. */
+export interface Years {
+  readonly costPence: Float64Array;
+  readonly boughtKWh: Float64Array;
+  readonly pencePerKWhHeat: Float64Array;
+}
+
+/** How far the hot-water factor follows the room factor of the same machine: one fitter, one ground array. A judgement. */
+const FACTOR_CORRELATION = 0.7;
+
+/** Possible years of each system, in the order given; `count` draws, the same ones for the same count. */
+export function simulateYears(systems: readonly YearTerms[], shared: SharedSpreads, count: number): Years[] {
+  const normals = normalDraws(count);
+  const { space, water } = drawHeat(shared, normals, count);
+  const prices = drawPrices(shared, normals, count);
+  return systems.map((terms) => drawSystem(terms, shared, normals, { space, water, prices, count }));
+}
+
+type Multipliers = Float64Array;
+interface Drawn {
+  readonly space: Multipliers;
+  readonly water: Multipliers;
+  readonly prices: { readonly [carrier in PricedCarrier]: Multipliers };
+  readonly count: number;
+}
+
+function drawHeat(shared: SharedSpreads, normals: Normals, count: number) {
+  const space = new Float64Array(count);
+  const water = new Float64Array(count);
+  const { heatRestsOn } = shared;
+  const present = heatRestsOn ? (heatRestsOn.moves === 'machine' ? normals.spaceFactor : normals.efficiency) : null;
+  const alone = heatRestsOn ? withoutPart(shared.spaceHeat, heatRestsOn.spread, heatRestsOn.weight) : shared.spaceHeat;
+  for (let i = 0; i < count; i++) {
+    const habits = Math.exp(shared.habits * normals.habits[i]!);
+    const winter = Math.max(0, 1 + shared.winter * normals.winter[i]!);
+    let heat = multiplierAt(alone, normals.spaceHeat[i]!);
+    if (heatRestsOn && present) heat *= multiplierAt(heatRestsOn.spread, present[i]!) ** heatRestsOn.weight;
+    space[i] = heat * habits * winter;
+    water[i] = multiplierAt(shared.waterHeat, normals.waterHeat[i]!) * habits;
+  }
+  return { space, water };
+}
+
+function drawPrices(shared: SharedSpreads, normals: Normals, count: number): Drawn['prices'] {
+  const electricity = new Float64Array(count);
+  const gas = new Float64Array(count);
+  const oil = new Float64Array(count);
+  const lpg = new Float64Array(count);
+  const together = Math.max(-1, Math.min(1, shared.priceCorrelation));
+  const apart = Math.sqrt(1 - together * together);
+  for (let i = 0; i < count; i++) {
+    const z = normals.electricityPrice[i]!;
+    electricity[i] = Math.exp(shared.electricityPrice * z);
+    gas[i] = Math.exp(shared.gasPrice * (together * z + apart * normals.fuelPrice[i]!));
+    oil[i] = Math.exp(shared.oilPrice * normals.oilPrice[i]!);
+    lpg[i] = Math.exp(shared.lpgPrice * normals.lpgPrice[i]!);
+  }
+  return { electricity, gas, oil, lpg };
+}
+
+function drawSystem(terms: YearTerms, shared: SharedSpreads, normals: Normals, drawn: Drawn): Years {
+  const { count } = drawn;
+  const costPence = new Float64Array(count);
+  const boughtKWh = new Float64Array(count);
+  const pencePerKWhHeat = new Float64Array(count);
+  const price = drawn.prices[terms.carrier];
+  const electricity = drawn.prices.electricity;
+  const first = normals[DRAWS[terms.moves]];
+  const boiler = terms.moves === 'efficiency' || terms.moves === 'other-efficiency';
+  // A boiler's two efficiencies move together; a machine's hot-water factor follows its room factor only in part.
+  const follow = boiler ? 1 : FACTOR_CORRELATION;
+  const alone = Math.sqrt(1 - follow * follow);
+  const sameSpread = follow === 1 && sameAs(terms.spaceSpread, terms.waterSpread);
+  for (let i = 0; i < count; i++) {
+    const bySpace = multiplierAt(terms.spaceSpread, first[i]!);
+    const byWater = sameSpread
+      ? bySpace
+      : multiplierAt(terms.waterSpread, follow * first[i]! + alone * normals.waterFactor[i]!);
+    const space = drawn.space[i]! / bySpace;
+    const water = drawn.water[i]! / byWater;
+    const mainKWh = terms.spaceKWh * space + terms.waterKWh * water + terms.steadyKWh;
+    const units =
+      (terms.spacePence * space + terms.waterPence * water + terms.steadyPence) * price[i]! +
+      (terms.ownElectricityPence + terms.electricWaterPence * drawn.water[i]!) * electricity[i]!;
+    const besideKWh = terms.ownElectricityKWh + terms.electricWaterKWh * drawn.water[i]!;
+    const heatKWh = shared.useful.spaceKWh * drawn.space[i]! + shared.useful.waterKWh * drawn.water[i]!;
+    costPence[i] = units + terms.fixedPence;
+    boughtKWh[i] = mainKWh + besideKWh;
+    pencePerKWhHeat[i] = heatKWh > 0 ? units / heatKWh : 0;
+  }
+  return { costPence, boughtKWh, pencePerKWhHeat };
+}
+
+const DRAWS = {
+  machine: 'spaceFactor',
+  'other-machine': 'otherFactor',
+  efficiency: 'efficiency',
+  'other-efficiency': 'otherEfficiency',
+} as const;
+
+/** What is left of a spread when an independent part of it is drawn by itself. */
+function withoutPart(whole: Spread, part: Spread, weight: number): Spread {
+  const left = (slope: number, taken: number) => Math.sqrt(Math.max(0, slope ** 2 - (weight * taken) ** 2));
+  return { ...whole, below: left(whole.below, part.below), above: left(whole.above, part.above) };
+}
+
+const sameAs = (a: Spread, b: Spread) => a.median === b.median && a.below === b.below && a.above === b.above;

@@ -1,0 +1,33 @@
+/** Every fact about the outside world that the model is told, one file a topic, each value with its source. */
+import type { Reference } from '../model/reference.ts';
+import { carbonKgPerKWh } from './carbon.ts';
+import { regions } from './climate.ts';
+import { designTemperatures } from './design-temperatures.ts';
+import { efficiency } from './efficiencies.ts';
+import { fieldFactor } from './field-trials.ts';
+import { gasVolume, kWhPerLitre } from './fuels.ts';
+import { hotWater } from './hot-water.ts';
+import { postcodes } from './postcodes.ts';
+import { litrePrices, quarters, twoRate } from './prices.ts';
+import { service } from './service.ts';
+import { spacePerM2 } from './space-heat.ts';
+import { spread } from './spread.ts';
+
+export const reference: Reference = {
+  edition: '2026-11',
+  regions,
+  postcodes,
+  quarters,
+  litrePrices,
+  twoRate,
+  kWhPerLitre,
+  gasVolume,
+  carbonKgPerKWh,
+  efficiency,
+  fieldFactor,
+  service,
+  hotWater,
+  spacePerM2,
+  designTemperatures,
+  spread,
+};
