@@ -43,6 +43,7 @@ export function checkBill(input: {
   const promisedPence = roundToPenny(promised.equalSharePence);
   const seasonPence = roundToPenny(promised.pence);
   const verdict = actualPence > expected.high ? 'above' : actualPence < expected.low ? 'below' : 'inside';
+  const leftOver = expected.value > 0 ? actualPence / expected.value - 1 : 0;
   return {
     id,
     promiseId: promise.id,
@@ -56,7 +57,7 @@ export function checkBill(input: {
     actualPence,
     verdict,
     parts: billParts({ bill, promised, weather, from, to, promisedPence, seasonPence, actualPence }),
-    next: nextSteps(bill, verdict, weather !== null),
+    next: nextSteps(bill, verdict, leftOver, weather !== null),
   };
 }
 

@@ -17,17 +17,26 @@ export type NextStep =
   /** More or fewer people, room temperature, rooms heated, baths, days away. */
   | 'who-is-at-home';
 
-/** Steps in the order of the trade: meter and weather, then who lives there, then the machine. */
+/** A wide promise must not hide a large rest: from this share of the expected cost on it is asked about. Common practice, no source. */
+const LARGE_SHARE = 0.15;
+
+/**
+ * Steps in the order of the trade: meter and weather, then who lives there, then the machine.
+ * `leftOver` is (actual − expected) / expected; the machine is looked at where the bill is above or far over the middle.
+ */
 export function nextSteps(
   bill: BillCheckInput,
   verdict: 'inside' | 'above' | 'below',
+  leftOver: number,
   weatherKnown: boolean,
 ): NextStep[] {
+  const high = verdict === 'above' || (verdict === 'inside' && leftOver > LARGE_SHARE);
+  const low = verdict === 'below' || (verdict === 'inside' && leftOver < -LARGE_SHARE);
   const steps: NextStep[] = [];
   if (bill.readings !== 'actual') steps.push('actual-reading');
   if (!weatherKnown) steps.push('outdoor-temperature');
   if (bill.meter === 'whole-house') steps.push('heat-pump-meter');
-  if (verdict !== 'inside') steps.push('who-is-at-home');
-  if (verdict === 'above') steps.push('immersion-hours', 'flow-temperature', 'heat-meter');
+  if (high || low) steps.push('who-is-at-home');
+  if (high) steps.push('immersion-hours', 'flow-temperature', 'heat-meter');
   return steps;
 }

@@ -153,6 +153,11 @@ describe('verdict and what to read next', () => {
       'above',
       ['who-is-at-home', 'immersion-hours', 'flow-temperature', 'heat-meter'],
     ],
+    [
+      { boughtKWh: 185, degreeDays: 465 },
+      'inside',
+      ['who-is-at-home', 'immersion-hours', 'flow-temperature', 'heat-meter'],
+    ],
     [{ boughtKWh: 60, degreeDays: 465 }, 'below', ['who-is-at-home']],
     [{ degreeDays: 465, readings: 'estimated' }, 'inside', ['actual-reading']],
     [{ degreeDays: 465, meter: 'whole-house', otherKWh: 200 }, 'inside', ['heat-pump-meter']],
