@@ -165,3 +165,8 @@ export function counted(count: number, one: string, many = `${one}s`): string {
 export function capitalised(text: string): string {
   return text.charAt(0).toUpperCase() + text.slice(1);
 }
+
+/** A label inside a sentence: its first letter small, unless it is an abbreviation such as LPG. */
+export function uncapitalised(text: string): string {
+  return /^[A-Z][a-z ]/.test(text) ? text.charAt(0).toLowerCase() + text.slice(1) : text;
+}

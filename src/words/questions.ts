@@ -14,20 +14,15 @@ type Sentence = (data: Data) => string;
 const REASONS: Readonly<Record<string, string>> = {
   'unheated-rooms': 'rooms that are not heated',
   'cooler-rooms': 'rooms kept cooler than reckoned',
-  'wood-stove': 'a wood stove or fire that no meter sees',
-  'other-heat': 'heat that no meter sees',
-  'secondary-heating': 'a second way of heating',
-  'boiler-efficiency': 'a boiler that works worse or better than reckoned',
-  'wrong-efficiency': 'a boiler that works worse or better than reckoned',
+  'warmer-rooms': 'rooms kept warmer than reckoned',
+  'other-heat': 'heat that no meter sees, such as a stove',
+  efficiency: 'a boiler that works better or worse than reckoned',
+  'heat-loss-too-low': 'a heat loss that was put too low',
   'estimated-bills': 'bills with estimated readings',
-  'estimated-readings': 'bills with estimated readings',
-  'heat-loss-margin': 'a heat loss with a margin on top',
-  'certificate-standard': 'the certificate’s standard way of living',
-  'certificate-standard-use': 'the certificate’s standard way of living',
-  'changed-home': 'a home that was changed since',
-  'weather-unknown': 'weather that is not known',
-  'other-use': 'other use on the same meter',
 };
+
+/** Codes of reasons that have words. */
+export const REASON_CODES: readonly string[] = Object.keys(REASONS);
 
 export function reasonName(code: string): string {
   return REASONS[code] ?? code.replaceAll('-', ' ');
@@ -103,7 +98,16 @@ const MACHINE: Readonly<Record<string, Sentence>> = {
     `The factor for hot water, ${factor(number('water'))}, is above the one for the rooms, ${factor(number('space'))}. Hot water is hotter, so it is usually below. Are they swapped?`,
 };
 
-const CATALOGUE: Readonly<Record<string, Sentence>> = { ...DEMAND, ...MACHINE };
+const COST: Readonly<Record<string, Sentence>> = {
+  'prices-old': ({ number, text }) =>
+    `The ${carrierName(text('fuel'))} prices used here ended ${counted(number('days'), 'day')} ago. Put in today’s before anything is promised.`,
+  'present-not-priced': () =>
+    'We cannot say what heating costs now, since its kind is not one we can price. Choose the nearest kind, or leave it out.',
+  'efficiency-refused': ({ number }) =>
+    `An efficiency of ${percent(number('found'))} cannot be. It must lie above 0 and be at most ${percent(number('high'))}, so it is left out until you correct it.`,
+};
+
+const CATALOGUE: Readonly<Record<string, Sentence>> = { ...DEMAND, ...MACHINE, ...COST };
 
 /** Codes that have a sentence. */
 export const QUESTION_CODES: readonly string[] = Object.keys(CATALOGUE);

@@ -1,5 +1,5 @@
 /** How values of a working are written: the number, its unit, the line that names an input. */
-import { degrees, exactKWh, factor, grouped, percent, poundsAndPence, UNKNOWN } from './numbers.ts';
+import { degrees, exactKWh, factor, grouped, pence, percent, poundsAndPence, UNKNOWN } from './numbers.ts';
 
 const significant = (value: number): string => {
   const size = Math.abs(value);
@@ -15,10 +15,12 @@ export function workingValue(value: number | string, unit?: string): string {
   if (!Number.isFinite(value)) return UNKNOWN;
   switch (unit) {
     case 'pence':
-    case 'p':
     case 'pence a year':
-    case 'p/year':
       return poundsAndPence(value);
+    case 'p':
+      return Math.abs(value) < 100 ? pence(value) : poundsAndPence(value);
+    case 'p/kWh':
+      return `${pence(value)} a unit`;
     case 'GBP':
     case '£':
       return poundsAndPence(value * 100);

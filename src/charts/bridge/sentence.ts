@@ -1,4 +1,4 @@
-import { spokenPounds } from '../../words/numbers.ts';
+import { spokenPounds, uncapitalised } from '../../words/numbers.ts';
 import type { BridgeSeries } from './series.ts';
 
 export const BRIDGE_NAME = 'From the promise to the bill';
@@ -11,5 +11,5 @@ export function bridgeSentence({ steps }: BridgeSeries): string {
   const largest = parts.toSorted((a, b) => Math.abs(b.amount) - Math.abs(a.amount))[0];
   if (!largest || Math.abs(largest.amount) < 100) return first;
   const way = largest.amount > 0 ? 'added' : 'took away';
-  return `${first} The largest step is “${largest.name.toLowerCase()}”: it ${way} ${spokenPounds(Math.abs(largest.amount))}.`;
+  return `${first} The largest step is “${uncapitalised(largest.name)}”: it ${way} ${spokenPounds(Math.abs(largest.amount))}.`;
 }

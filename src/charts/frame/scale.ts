@@ -30,6 +30,6 @@ export function axisFor(values: readonly number[], count = 4, smallestStep = 0):
 }
 
 /** Maps a value of the axis to a place between two pixels. */
-export function placeOn(axis: Axis, from: number, to: number): (value: number) => number {
+export function placeOn(axis: Pick<Axis, 'low' | 'high'>, from: number, to: number): (value: number) => number {
   return (value) => from + ((value - axis.low) / (axis.high - axis.low)) * (to - from);
 }

@@ -85,10 +85,9 @@ function Painted(props: {
       />
       <Scatter
         data={[...series.points]}
-        fill={`var(--${strong}-tint)`}
-        stroke={`var(--${strong})`}
-        strokeWidth={1}
-        shape="circle"
+        shape={({ cx, cy }: { cx?: number; cy?: number }) => (
+          <circle cx={cx} cy={cy} r={3} fill={`var(--${strong}-tint)`} stroke={`var(--${strong})`} />
+        )}
         isAnimationActive={false}
       />
       <Line
@@ -97,6 +96,7 @@ function Painted(props: {
         type="linear"
         stroke="var(--ink)"
         strokeWidth={2.5}
+        zIndex={700}
         dot={false}
         isAnimationActive={false}
       />

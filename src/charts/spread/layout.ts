@@ -68,12 +68,12 @@ export function layOutSpread(
   );
   const right = Math.max(...labels, font * 6) + GAP + 6;
 
-  const axis = axisFor(
-    rows.flatMap((row) => (row.cost ? [row.cost.low, row.cost.middle, row.cost.high] : [])),
-    width - left - right > 420 ? 4 : 2,
-    100,
-  );
-  const x = placeOn(axis, left, Math.max(left + 60, width - right));
+  const costs = rows.flatMap((row) => (row.cost ? [row.cost.low, row.cost.middle, row.cost.high] : []));
+  // As many axis figures as can stand side by side, five at most.
+  const widestTick = textWidth(spokenPounds(Math.max(100, ...costs.map(Math.abs))), faint) + faint * 1.4;
+  const plotWidth = Math.max(60, width - left - right);
+  const axis = axisFor(costs, Math.max(1, Math.min(5, Math.floor(plotWidth / widestTick) - 1)), 100);
+  const x = placeOn(axis, left, left + plotWidth);
   const zeroX = x(0);
 
   const marks = rows.map((row, index): SpreadMark => {

@@ -1,4 +1,4 @@
-import { listed, poundsRange, spokenPounds } from '../../words/numbers.ts';
+import { listed, poundsRange, spokenPounds, uncapitalised } from '../../words/numbers.ts';
 import type { SpreadRow } from './series.ts';
 
 export const SPREAD_NAME = 'What heating costs in a year';
@@ -7,7 +7,7 @@ export const SPREAD_NAME = 'What heating costs in a year';
 export function spreadSentence(rows: readonly SpreadRow[]): string {
   const known = rows.filter((row) => row.cost !== null);
   const ours = known.find((row) => row.ours);
-  const unknown = rows.filter((row) => row.cost === null).map((row) => row.name.toLowerCase());
+  const unknown = rows.filter((row) => row.cost === null).map((row) => uncapitalised(row.name));
   const open = unknown.length > 0 ? ` Not known yet: ${listed(unknown)}.` : '';
   if (known.length === 0) return `No yearly cost is known yet.${open}`;
   if (!ours?.cost) return `The heat pump’s yearly cost is not known yet.`;
@@ -20,6 +20,8 @@ export function spreadSentence(rows: readonly SpreadRow[]): string {
       ? ''
       : less === 0
         ? ` No other way of heating shown here costs less.`
-        : ` Of the ${others} other ways shown here, ${less} ${less === 1 ? 'costs' : 'cost'} less.`;
+        : less === others
+          ? ` Every other way of heating shown here costs less.`
+          : ` Of the ${others} other ways shown here, ${less} ${less === 1 ? 'costs' : 'cost'} less.`;
   return `${own} ${sure}${place}${open}`;
 }

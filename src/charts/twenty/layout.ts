@@ -1,6 +1,6 @@
 /** Twenty equally likely savings as dots in bins, on the sides "costs more" and "costs less". */
 import { spokenPounds } from '../../words/numbers.ts';
-import { axisFor, niceStep, placeOn } from '../frame/scale.ts';
+import { niceStep, placeOn } from '../frame/scale.ts';
 import { measuresOf, type PictureSize } from '../frame/size.ts';
 import { textWidth } from '../frame/text.ts';
 
@@ -47,13 +47,18 @@ export function layOutTwenty(
   const left = 12;
   const right = width - 12;
   const known = savingsPence.filter(Number.isFinite);
-  const spread = known.length > 0 ? Math.max(0, ...known) - Math.min(0, ...known) : 0;
-  // Half a step of air on each side, so that both names have their place.
-  const air = Math.max(spread, 40 * SMALLEST_BIN_PENCE) * 0.12;
-  const axis = axisFor([Math.min(0, ...known) - air, Math.max(0, ...known) + air], width < 560 ? 3 : 4);
-  const x = placeOn(axis, left, right);
+  const worst = Math.min(0, ...known);
+  const best = Math.max(0, ...known);
   const wanted = LARGEST_RADIUS[size];
-  const bin = Math.max(niceStep(((axis.high - axis.low) * (2 * wanted + 4)) / (right - left)), SMALLEST_BIN_PENCE);
+  // Columns as close as the dots allow: bins of a rounded size, with two empty ones at each end for the names.
+  const columns = Math.max(8, Math.floor((right - left) / (2 * wanted + 4)));
+  const bin = Math.max(niceStep((best - worst) / (columns - 4)), SMALLEST_BIN_PENCE);
+  const axis = {
+    low: (Math.floor(worst / bin) - 2) * bin,
+    high: (Math.floor(best / bin) + 3) * bin,
+  };
+  const step = niceStep((axis.high - axis.low) / Math.max(2, Math.min(5, (right - left) / (faint * 8))));
+  const x = placeOn(axis, left, right);
 
   const stacks = new Map<number, number>();
   const placed = known
@@ -83,14 +88,20 @@ export function layOutTwenty(
       y: base - radius - 2 - dot.level * (2 * radius + 3),
       side: dot.side,
     })),
-    ticks: axis.ticks.map((value, index) => ({
+    ticks: ticksWithin(axis, step).map((value) => ({
       x: x(value),
       label: value === 0 ? 'the same' : `${spokenPounds(Math.abs(value))} ${value < 0 ? 'more' : 'less'}`,
-      anchor: index === 0 ? 'start' : index === axis.ticks.length - 1 ? 'end' : 'middle',
+      anchor: x(value) < left + faint * 3 ? 'start' : x(value) > right - faint * 3 ? 'end' : 'middle',
     })),
     room: {
       more: x(0) - left > textWidth('costs more', font) + 24,
       less: right - x(0) > textWidth('costs less', font) + 24,
     },
   };
+}
+
+function ticksWithin(axis: { low: number; high: number }, step: number): number[] {
+  const first = Math.ceil(axis.low / step);
+  const last = Math.floor(axis.high / step);
+  return Array.from({ length: last - first + 1 }, (_, index) => (first + index) * step);
 }

@@ -19,6 +19,8 @@ export interface Tile {
 export interface TileGroup {
   readonly x: number;
   readonly width: number;
+  /** Where the tiles end and the words begin. */
+  readonly bottom: number;
   readonly title: string;
   readonly below: string;
   readonly tiles: readonly Tile[];
@@ -29,8 +31,6 @@ export interface UnitsLayout {
   readonly font: number;
   readonly faint: number;
   readonly tile: number;
-  /** Where the tiles end and the words begin. */
-  readonly tilesBottom: number;
   readonly groups: readonly TileGroup[];
   readonly arrow: { readonly x: number; readonly y: number };
   readonly tileKWh: number;
@@ -71,41 +71,47 @@ export function layOutUnits(input: UnitsInput, size: PictureSize, place: { width
   );
   const columns = [meter, source, total].map((count) => Math.max(1, Math.ceil(count / ROWS)));
   const arrowWidth = font * 4;
-  // The largest tile with which all three groups, or their words where those are wider, fit beside each other.
-  let tile = size === 'paper' ? 16 : 26;
+  // Where the words alone are too wide for one line, what comes of it stands below, and the arrow before it.
+  const stacked = wordWidths.reduce((sum, each) => sum + each, arrowWidth) > width;
   const widthsAt = (edge: number) =>
     columns.map((count, index) => Math.max(count * (edge + GAP) - GAP + font, wordWidths[index]!));
-  const needed = (edge: number) => widthsAt(edge).reduce((sum, each) => sum + each, arrowWidth);
+  const needed = (edge: number) => {
+    const [first, second, both] = widthsAt(edge) as [number, number, number];
+    return stacked ? Math.max(first + second, arrowWidth + both) : first + second + arrowWidth + both;
+  };
+  // The largest tile with which the groups, or their words where those are wider, fit beside each other.
+  let tile = size === 'paper' ? 16 : 26;
   while (tile > 4 && needed(tile) > width) tile -= 0.5;
-  const widths = widthsAt(tile);
-  const top = 4;
-  const xs = [2, 2 + widths[0]!, 2 + widths[0]! + widths[1]! + arrowWidth];
-  const tilesOf = (count: number, x0: number, kind: (index: number) => Tile['from']): Tile[] =>
+  const [first, second] = widthsAt(tile) as [number, number, number];
+  const blockHeight = ROWS * (tile + GAP) - GAP;
+  const wordsHeight = font + faint + 40;
+  const tops = stacked ? [4, 4, 4 + blockHeight + wordsHeight] : [4, 4, 4];
+  const xs = stacked ? [2, 2 + first, arrowWidth] : [2, 2 + first, 2 + first + second + arrowWidth];
+  const tilesOf = (count: number, group: number, kind: (index: number) => Tile['from']): Tile[] =>
     Array.from({ length: count }, (_, index) => ({
-      x: x0 + Math.floor(index / ROWS) * (tile + GAP),
-      y: top + (index % ROWS) * (tile + GAP),
+      x: xs[group]! + Math.floor(index / ROWS) * (tile + GAP),
+      y: tops[group]! + (index % ROWS) * (tile + GAP),
       from: kind(index),
     }));
   const tiles = [
-    tilesOf(meter, xs[0]!, () => 'meter'),
-    tilesOf(source, xs[1]!, () => 'source'),
-    tilesOf(total, xs[2]!, (index) => (index < meter ? 'meter' : 'source')),
+    tilesOf(meter, 0, () => 'meter'),
+    tilesOf(source, 1, () => 'source'),
+    tilesOf(total, 2, (index) => (index < meter ? 'meter' : 'source')),
   ];
-  const tilesBottom = top + ROWS * (tile + GAP) - GAP;
   return {
     width: Math.max(width, Math.ceil(needed(tile))),
-    height: tilesBottom + font + faint + 40,
+    height: tops[2]! + blockHeight + wordsHeight,
     font,
     faint,
     tile,
-    tilesBottom,
     groups: words.map((word, index) => ({
       ...word,
       x: xs[index]!,
       width: columns[index]! * (tile + GAP) - GAP,
+      bottom: tops[index]! + blockHeight,
       tiles: tiles[index]!,
     })),
-    arrow: { x: xs[2]! - arrowWidth + font * 0.5, y: (top + tilesBottom) / 2 },
+    arrow: { x: xs[2]! - arrowWidth + font * 0.5, y: tops[2]! + blockHeight / 2 },
     tileKWh,
   };
 }

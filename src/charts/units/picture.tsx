@@ -14,7 +14,7 @@ export function UnitsPicture(props: {
 }
 
 function Painted({ layout }: { readonly layout: UnitsLayout }) {
-  const { width, height, font, faint, tile, tilesBottom, arrow } = layout;
+  const { width, height, font, faint, tile, arrow } = layout;
   const both = layout.groups.at(-1)!;
   return (
     <svg viewBox={`0 0 ${width} ${height}`} width={width} height={height} aria-hidden="true">
@@ -44,17 +44,17 @@ function Painted({ layout }: { readonly layout: UnitsLayout }) {
                 strokeWidth={1.5}
               />
             ))}
-          <text x={group.x} y={tilesBottom + font + 18} fontSize={font} fontWeight={650}>
+          <text x={group.x} y={group.bottom + font + 18} fontSize={font} fontWeight={650}>
             {group.title}
           </text>
-          <text className="faint" x={group.x} y={tilesBottom + font + faint + 26} fontSize={faint}>
+          <text className="faint" x={group.x} y={group.bottom + font + faint + 26} fontSize={faint}>
             {group.below}
           </text>
         </g>
       ))}
       {both.tiles.length > 0 ? (
         <path
-          d={`M${both.x} ${tilesBottom + 5}v7H${both.x + both.width}v-7`}
+          d={`M${both.x} ${both.bottom + 5}v7H${both.x + both.width}v-7`}
           fill="none"
           stroke="var(--ink)"
           strokeWidth={1.75}

@@ -1,0 +1,199 @@
+/**
+ * The sentence for each thing that intake remarks: file, line, what was found, what is expected, what to do.
+ * A code without a sentence of its own does not compile.
+ */
+import type { RemarkCode } from '../intake/remark-codes.ts';
+import type { Remark } from '../model/evidence/evidence.ts';
+
+type Sentence = (r: Remark) => string;
+
+const at = (r: Remark): string => (r.row === undefined ? r.file : `Line ${r.row} of ${r.file}`);
+const count = (r: Remark): number => r.count ?? 1;
+const plural = (n: number, one: string, many = `${one}s`): string =>
+  `${n.toLocaleString('en-GB')} ${n === 1 ? one : many}`;
+const rows = (r: Remark): string => plural(count(r), 'row');
+const readings = (r: Remark): string => plural(count(r), 'reading');
+const column = (r: Remark): string => (r.column === undefined ? 'the column' : `column "${r.column}"`);
+const quoted = (text: string | undefined): string => (text === undefined || text === '' ? 'nothing' : `"${text}"`);
+const kWh = (value: number): string => `${Math.abs(Math.round(value * 10) / 10).toLocaleString('en-GB')} kWh`;
+const about = (r: Remark): string => (r.effectKWh === undefined ? '' : `, about ${kWh(r.effectKWh)}`);
+/** "and 12 more lines like it" where one remark stands for many. */
+const alike = (r: Remark): string =>
+  r.count === undefined || r.count < 2 ? '' : ` There are ${r.count} lines like it.`;
+const span = (r: Remark): string => `from ${r.from ?? '?'} to ${r.to ?? '?'}`;
+
+/** A common slip made plain: "1O.5 (a letter O)". */
+function foundNumber(text: string | undefined): string {
+  if (text === undefined) return 'nothing';
+  if (/\d[oO]|[oO]\d/.test(text)) return `${text} (with a letter O)`;
+  if (/\d[lI]|[lI]\d/.test(text)) return `${text} (with a letter l)`;
+  return `"${text}"`;
+}
+
+const FOREIGN: Record<string, string> = {
+  spreadsheet: 'a spreadsheet workbook. Open it and save the sheet as CSV, then import that',
+  'old spreadsheet': 'a workbook or document of an older office program. Open it and save it as CSV, then import that',
+  archive: 'a packed archive. Unpack it first, then import the file inside',
+  PDF: 'a PDF. Ask for the data as CSV, or type the figures in',
+  picture: 'a picture. Type the figures in',
+  'web page': 'a web page. Look there for a download as CSV',
+  XML: 'an XML file, which is not read yet. Ask for the data as CSV',
+  database: 'a database. Export the table as CSV, then import that',
+};
+
+const SENTENCES: Record<RemarkCode, Sentence> = {
+  'file-empty': (r) => `${r.file} is empty. A table of dates and numbers is expected. Download it again.`,
+  'file-too-large': (r) =>
+    `${r.file} has ${r.found}; we read ${r.expected}. Export a shorter span, or one meter at a time.`,
+  'file-too-many-cells': (r) => `${r.file} has more cells than we can hold. Export a shorter span, or fewer columns.`,
+  'file-foreign': (r) => `${r.file} is ${FOREIGN[r.found ?? ''] ?? 'not a text file. Save the data as CSV'}.`,
+  'file-binary': (r) => `${r.file} is not text. A CSV file is expected. Save the data as CSV and import that.`,
+  'no-shape-fits': (r) =>
+    `${r.file} fits no layout we know (${r.expected}). Its columns are ${r.found}. Choose the layout and the columns yourself, or export the data another way.`,
+  'no-dates': (r) =>
+    `${r.file} has no column of dates. Its columns are ${r.found}. Each row needs a date, such as 2025-03-01 or 01/03/2025.`,
+  'no-numbers': (r) =>
+    `${r.file} has dates but no column of numbers beside them. Choose the column that holds the readings.`,
+  'no-readable-rows': (r) =>
+    `No row of ${r.file} gave a usable reading. Look at the rows below and choose the right columns.`,
+  'comma-inside-numbers': (r) =>
+    `${at(r)} reads ${quoted(r.found)}: a comma separates both the columns and the decimals. Export the file with semicolons, or with decimal points.`,
+  'encoding-taken': (r) => `${r.file} is not in UTF-8. It was read as Latin-1; check any accents and signs.`,
+
+  'preamble-skipped': (r) =>
+    `${r.file} begins with ${plural(count(r), 'title line')} (${quoted(r.found)}), which ${count(r) === 1 ? 'was' : 'were'} skipped.`,
+  'totals-skipped': (r) => `${at(r)} is a row of totals (${quoted(r.found)}) and was skipped.${alike(r)}`,
+  'heading-repeated': (r) => `${at(r)} repeats the headings and was skipped.${alike(r)}`,
+  'row-skipped': (r) =>
+    `${at(r)} has no date (${quoted(r.found)}) and was skipped. Add a date if the row matters.${alike(r)}`,
+  'row-cut-off': (r) =>
+    `${at(r)} is cut off (${quoted(r.found)}). The row was left out. Download the file again if it should go on.`,
+  'newest-first': (r) => `${r.file} has the newest row first. The rows were put in order of time.`,
+  'not-in-order': (r) => `${r.file} is not in order of time in ${plural(count(r), 'place')}. The rows were sorted.`,
+
+  'date-impossible': (r) =>
+    `${at(r)}: ${quoted(r.found)} in ${column(r)} is no day of the calendar. The row was left out. Correct the date in the file.${alike(r)}`,
+  'date-unreadable': (r) =>
+    `${at(r)}: ${quoted(r.found)} in ${column(r)} is not a date we can read. The row was left out. Write it as 2025-03-01.${alike(r)}`,
+  'date-order-asked': (r) =>
+    `${at(r)}: ${quoted(r.found)} may be ${r.expected === 'day first' ? 'day first or month first' : 'month first or day first'}, and no date in ${column(r)} tells. We took it as ${r.expected}. Choose the other if the dates look wrong.`,
+  'date-order-mixed': (r) =>
+    `${at(r)}: ${quoted(r.found)} does not fit the other dates in ${column(r)}, which are ${r.expected}. ${rows(r)} of this kind. Correct the file or choose the order.`,
+  'dates-are-serials': (r) => `${r.file} has dates as day numbers of a spreadsheet. They were turned into dates.`,
+  'after-today': (r) =>
+    `${at(r)}: ${quoted(r.found)} is later than today, ${r.expected}. ${rows(r)} of this kind. Check the order of day and month.`,
+
+  'number-unreadable': (r) =>
+    `${at(r)}: the reading is ${foundNumber(r.found)}; ${r.expected ?? 'a number'} is expected. It counts as missing. Correct the file or leave the row out.${alike(r)}`,
+  'decimal-asked': (r) =>
+    `${at(r)}: ${quoted(r.found)} in ${column(r)} may have a decimal sign or a thousands sign. We took "${r.expected}" for the decimal sign. Choose the other if the total looks wrong.`,
+  'decimal-mixed': (r) =>
+    `${at(r)}: ${quoted(r.found)} is written unlike the other numbers in ${column(r)}, whose decimal sign is "${r.expected}". Correct the file or choose the sign.`,
+  'decimal-comma': (r) => `${r.file} writes decimals with a comma (${column(r)}). They were read so.`,
+
+  'unit-guessed': (r) =>
+    `${r.file} does not say the unit of ${column(r)}. It has ${r.found || 'amounts'}, so we took ${r.expected}. A home uses 5 to 60 kWh of electricity a day. Confirm or choose the unit.`,
+  'unit-doubtful': (r) =>
+    `${column(r)} of ${r.file} says ${r.expected}, which makes ${r.found}. A home uses 5 to 60 kWh of electricity a day and seldom over 300 kWh of gas. Confirm or choose the unit.`,
+  'unit-not-of-carrier': (r) =>
+    `${column(r)} of ${r.file} says ${r.found}, which does not go with what it is of. We took ${r.expected}. Choose what the file is of, or its unit.`,
+  'carrier-guessed': (r) =>
+    `${r.file} does not say what was metered. We took it for ${r.expected}. Confirm or choose the fuel.`,
+  'columns-left-out': (r) =>
+    `${r.file}: we read ${r.expected} and left out ${r.found}. Choose another column if that is wrong.`,
+  'several-series': (r) => `${r.file} holds ${count(r)} meters or registers (${r.found}). Each is kept by itself.`,
+  'calorific-assumed': (r) =>
+    `${r.file} gives gas by volume without its calorific value. We took ${r.expected} MJ per m³. Give the value printed on the bill.`,
+
+  'clock-from-offset': (r) =>
+    r.found === 'utc'
+      ? `${r.file} writes its times in UTC. They were turned into local time.`
+      : `${r.file} writes the offset from UTC beside its times. It was used as written.`,
+  'clock-utc': (r) =>
+    r.found === 'heading'
+      ? `${r.file} says that its times are in UTC. They were turned into local time.`
+      : `${r.file} does not change its clocks in March and October, so its times are UTC. They were turned into local time.`,
+  'clock-standard': (r) => `${r.file} is in winter time all year. Its times were turned into local time.`,
+  'clock-assumed': (r) =>
+    `${r.file} does not say whether its times are local or UTC, and no change of the clocks lies in it. We took local time. Choose UTC if the evening peak comes an hour early.`,
+  'clock-asked': (r) =>
+    `${r.file} does not change its clocks in spring and autumn. It may be in winter time or in UTC; we took winter time. Choose the other if that is wrong.`,
+  'clock-mixed': (r) =>
+    `${r.file} changes its clocks on some of the ${count(r)} change days and not on others. We took ${r.expected === 'local' ? 'local time' : 'UTC'}. Look at those days and choose.`,
+  'spring-hour-filled': (r) =>
+    `${r.file} has readings in the hour that the clocks skip in March. They were left out, since that hour did not exist.`,
+  'autumn-hour-once': (r) => `${r.file} has the doubled hour of October only once. The second hour counts as missing.`,
+  'stamp-side-asked': (r) =>
+    `${r.file} does not say whether ${column(r)} names the start or the end of each reading. We took the ${r.expected}. Choose the other if that is wrong.`,
+  'stamp-is-end': (r) => `${column(r)} of ${r.file} names the end of each reading. It was read so.`,
+  'interval-uneven': (r) =>
+    `${r.file} has most rows ${r.found} apart, which does not divide a day. Readings every 5, 10, 15, 30 or 60 minutes are expected. Export the data anew, or as daily values.`,
+  'stamp-off-grid': (r) =>
+    `${at(r)} does not stand on a step of ${r.expected}. ${readings(r)} went into the step they fall in.`,
+
+  gap: (r) =>
+    `${r.file} has nothing ${span(r)}: ${plural(count(r), 'reading')} missing${about(r)}. They count as missing, not as nought.`,
+  'gaps-more': (r) =>
+    `${r.file} has ${plural(count(r), 'more gap', 'more gaps')}, each shorter than those listed${about(r)} in all.`,
+  'duplicate-same': (r) => `${at(r)} repeats a reading with the same value. It counts once. ${rows(r)} of this kind.`,
+  'duplicate-different': (r) =>
+    `${at(r)} gives another value for a time that had one. The later row counts. ${rows(r)} of this kind${about(r)} of difference. Check which is right.`,
+  estimated: (r) =>
+    `${r.file} marks ${plural(count(r), 'row')} as estimated${about(r)}. They are kept with that mark. Actual readings would make the answer surer.`,
+  negative: (r) =>
+    `${at(r)}: ${column(r)} reads ${r.found}, and use cannot be negative. It counts as missing. If this is export, choose that in the preview.${alike(r)}`,
+  spike: (r) =>
+    `${at(r)}: ${column(r)} reads ${r.found}; ${r.expected} is what a house can draw. It counts as missing. Check the unit and the row.${alike(r)}`,
+  frozen: (r) =>
+    `${r.file} shows the same value, ${r.found}, ${span(r)}. The meter may have stood still. Check those days.${alike(r)}`,
+  'zero-run': (r) =>
+    `${r.file} shows nought ${span(r)}. The supply or the meter may have been off. Check those days.${alike(r)}`,
+  'temperature-absurd': (r) =>
+    `${at(r)}: ${column(r)} reads ${r.found}, which no weather here reaches. It counts as missing. Check the unit.${alike(r)}`,
+
+  'to-inclusive-asked': (r) =>
+    `${at(r)}: does the bill include its last day, ${r.found}? We took it as ${r.expected}. Choose the other if bills overlap by a day.`,
+  'period-overlap': (r) =>
+    `${at(r)} overlaps the bill before it ${span(r)}, ${plural(count(r), 'day')}. Correct a date, or leave one of the bills out.${r.count === undefined ? '' : ''}`,
+  'period-hole': (r) =>
+    `${r.file} has no bill ${span(r)}, ${plural(count(r), 'day')}. Add the missing bill if you have it.`,
+  'period-backwards': (r) =>
+    `${at(r)} ends (${r.to}) before it begins (${r.from}). The row was left out. Correct its dates.${alike(r)}`,
+  'months-by-first-day': (r) =>
+    r.expected === 'ends'
+      ? `${r.file} names each month by its last day. Each row was read as that whole month.`
+      : `${r.file} names each month by its first day. Each row was read as that whole month.`,
+  'period-by-end-date': (r) =>
+    `${at(r)} (${quoted(r.found)}) has no ${r.expected === 'end' ? 'date before it' : 'date after it'}, so its period is not known. The row was left out.`,
+  'period-side-asked': (r) =>
+    `${r.file} has one date a row. We took ${column(r)} for the ${r.expected} of each period. Choose the other if that is wrong.`,
+  'delivery-rule': (r) =>
+    `${r.file}: each delivery is taken to replace what was burnt since the one before. So the first, ${r.found} on ${r.from}, only starts the count.`,
+  'delivery-alone': (r) =>
+    `${r.file} has ${r.from ? 'one delivery only' : 'no delivery'}. Two are needed to know how long the fuel lasted. Add the delivery before it.`,
+  'register-rollover': (r) =>
+    `${at(r)}: the counter went past its end (${r.found}) and began again at nought. The use between was kept${about(r)}.${alike(r)}`,
+  'register-exchange': (r) =>
+    `${at(r)}: the counter fell (${r.found}), so the meter was changed or a figure is wrong. The use between is not known. Add the last reading of the old meter.${alike(r)}`,
+  'register-alone': (r) => `${r.file} has too few readings of the counter. Two are needed to know what was used.`,
+
+  'tariff-not-json': (r) => `${at(r)} is no valid JSON (${r.found}). Correct it, or save the tariff as CSV.`,
+  'tariff-wrong': (r) =>
+    `${r.file}: ${r.column === undefined ? 'the tariff' : r.column} is ${quoted(r.found)}; ${r.expected} is expected. Correct the file.`,
+  'tariff-columns': (r) =>
+    `${r.file} has no column "${r.expected}". A tariff file has the columns band, from, to, days, months and pence per kWh.`,
+  'tariff-row': (r) => `${at(r)}: ${column(r)} is ${quoted(r.found)}; ${r.expected} is expected. Correct the row.`,
+  'tariff-fuel-guessed': (r) => `${r.file} does not say which fuel it prices. We took ${r.expected}. Confirm it.`,
+  'tariff-vat-guessed': (r) =>
+    `${r.file} does not say whether its prices include VAT. We took them as including 5 % VAT. Confirm it.`,
+};
+
+const isKnown = (code: string): code is RemarkCode => Object.hasOwn(SENTENCES, code);
+
+/** One remark in words; a code from elsewhere still names its file and line. */
+export function remarkSentence(remark: Remark): string {
+  const sentence = isKnown(remark.code)
+    ? SENTENCES[remark.code](remark)
+    : `${at(remark)}: ${remark.code.replaceAll('-', ' ')}.`;
+  return sentence.charAt(0).toUpperCase() + sentence.slice(1);
+}
