@@ -5,10 +5,15 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { resolve } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { toDayNumber } from '../../src/model/calendar/civil.ts';
+import { toCivilDate, toDayNumber } from '../../src/model/calendar/civil.ts';
+import { estimateDemand } from '../../src/model/demand/estimate-demand.ts';
 import { predictUse } from '../../src/model/demand/predict-year.ts';
 import { degreesPerDay, fitSignature } from '../../src/model/demand/signature.ts';
 import type { SignatureData } from '../../src/model/demand/signature-data.ts';
+import type { Series } from '../../src/model/evidence/evidence.ts';
+import { emptyHousehold } from '../../src/model/household/household.ts';
+import { typicalYear } from '../../src/model/weather/typical-year.ts';
+import { reference } from '../../src/reference/index.ts';
 
 const folder = resolve(import.meta.dirname, '../../../shared/reference/open-data');
 const there = existsSync(resolve(folder, 'home-a-gas-hourly-kwh.csv'));
@@ -48,6 +53,26 @@ const toData = (days: readonly Day[]): SignatureData => ({
   start: Uint32Array.from({ length: days.length + 1 }, (_, i) => i),
 });
 
+function toSeries(days: readonly Day[], carrier: Series['carrier'], valueOf: (day: Day) => number): Series {
+  const first = toCivilDate(days[0]!.day);
+  const values = days.map(valueOf);
+  return {
+    id: carrier,
+    evidenceId: 'home-a',
+    name: carrier,
+    carrier,
+    role: carrier === 'gas' ? 'import' : 'weather',
+    resolution: 'day',
+    from: first,
+    to: toCivilDate(days.at(-1)!.day + 1),
+    total: values.reduce((sum, v) => sum + v, 0),
+    days: { first, values },
+    present: days.length,
+    expected: days.length,
+    estimatedCount: 0,
+  };
+}
+
 if (!there) {
   test.skip('NOT RUN: the files of the real home are not beside this checkout (../shared/reference/open-data)', () => {});
 } else {
@@ -78,6 +103,19 @@ if (!there) {
       expect(Math.abs(metered - 6485)).toBeLessThan(0.5); // printed to 1 kWh
       // Days alone, without a change of habits, would have been far too sure.
       expect((predicted.totalKWh - metered) / predicted.totalErrorKWh).toBeGreaterThan(1.2816);
+    });
+    test('whole estimate from either year: the two agree within twice their joint error, habits included', () => {
+      const space = (days: readonly Day[]) => {
+        const series = [toSeries(days, 'gas', (d) => d.kWh), toSeries(days, 'outdoor-temperature', (d) => d.outdoorC)];
+        const year = typicalYear(reference.regions[0]!, 2025, 'Europe/London');
+        return estimateDemand({ household: emptyHousehold('a', 'Home A'), series, reference, year }).demand
+          .estimates[0]!;
+      };
+      const first = space(between('2020-04-02', '2021-04-01'));
+      const second = space(between('2021-04-02', '2022-04-01'));
+      const apart = Math.abs(first.spaceKWh - second.spaceKWh);
+      expect(first.way).toBe('record');
+      expect(apart).toBeLessThan(2 * Math.hypot(first.spaceErrorKWh, second.spaceErrorKWh));
     });
   });
 }

@@ -1,7 +1,12 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { COMMON_MONTH_DAYS } from '../../src/model/calendar/civil.ts';
-import { degreeDayOfExtremes, degreeDaysFromMeans, degreeDaysHitchin } from '../../src/model/weather/degree-days.ts';
+import {
+  correctForWeather,
+  degreeDayOfExtremes,
+  degreeDaysFromMeans,
+  degreeDaysHitchin,
+} from '../../src/model/weather/degree-days.ts';
 import { typicalYear } from '../../src/model/weather/typical-year.ts';
 import { regions } from '../../src/reference/climate.ts';
 
@@ -86,6 +91,20 @@ describe('typical year', () => {
   test('UK average yearly mean 10.02 °C (published unit test of the same SAP table)', () => {
     const days = typicalYear(regions[0]!, 2025, 'Europe/London').dailyMeanC;
     expect(sum([...days]) / 365).toBeCloseTo(10.0205, 3);
+  });
+});
+
+test('11,000 kWh in a year of 2,700 degree days are 10,034 in the published UK standard year of 2,463', () => {
+  expect(Math.round(correctForWeather(11_000, 2463, 2700))).toBe(10_034);
+});
+
+describe('days and nights of the typical year by the max-min rule, against Hitchin from the monthly means alone', () => {
+  // Two published roads to the same number; 1.5 % because the formula's k is one for all of Britain.
+  test.each([10, 13, 15.5, 18.5])('UK average, base %d °C', (baseC) => {
+    const { outdoorC, slots, dailyMeanC } = typicalYear(regions[0]!, 2025, 'Europe/London');
+    const days = Array.from(dailyMeanC, (_, day) => outdoorC.slice(slots.dayStart[day], slots.dayStart[day + 1]));
+    const extremes = days.map((day) => degreeDayOfExtremes(Math.max(...day), Math.min(...day), baseC));
+    expect(Math.abs(sum(extremes) / sum(hitchinYear(regions[0]!.monthlyMeanC, baseC)) - 1)).toBeLessThan(0.015);
   });
 });
 

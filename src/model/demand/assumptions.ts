@@ -32,8 +32,6 @@ export const WATER_ERROR = { litresMeasured: 0.1, litres: 0.2, people: 0.3, peop
 export const EFFICIENCY_ERROR = { measured: 0.03, estimated: 0.05, assumed: 0.07 } as const;
 /** Standard error of the oil in the tank at either end of a span of deliveries, as a share of one delivery. Common practice, no source. */
 export const TANK_ERROR = 0.25;
-/** Heat pump's factor for hot water over that for the rooms, where only the latter is known. Common practice, no source. */
-export const WATER_FACTOR_SHARE = 0.8;
 
 /** Standard deviations from the middle to the 10 and 90 % points of a normal distribution. */
 export const TEN_PERCENT = 1.2816;

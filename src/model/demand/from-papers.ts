@@ -85,14 +85,13 @@ export function demandFromFloorArea(
   };
 }
 
-/** Where the age is not known: mean of the middles, from the lowest low to the highest high. */
+/** Where the age is not known: the mean of the middles, as wide as the bands are within and among themselves. */
 function meanOf(rows: Reference['spacePerM2']): EfficiencyDefault {
   const first = rows[0]!;
-  return {
-    middle: rows.reduce((sum, row) => sum + row.middle, 0) / rows.length,
-    low: Math.min(...rows.map((row) => row.low)),
-    high: Math.max(...rows.map((row) => row.high)),
-    source: first.source,
-    provenance: first.provenance,
-  };
+  const mean = (of: (row: EfficiencyDefault) => number) => rows.reduce((sum, row) => sum + of(row), 0) / rows.length;
+  const middle = mean((row) => row.middle);
+  const within = mean((row) => Math.log(row.high / row.low) / 2);
+  const among = TEN_PERCENT * Math.sqrt(mean((row) => Math.log(row.middle / middle) ** 2));
+  const reach = Math.exp(Math.hypot(within, among));
+  return { middle, low: middle / reach, high: middle * reach, source: first.source, provenance: first.provenance };
 }

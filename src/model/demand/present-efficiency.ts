@@ -1,8 +1,9 @@
 /** How much heat the present system makes of a kWh it is metered by, for the rooms and for hot water. */
+import { type SettledFactor, settleFactors } from '../heat-pump/settle-factors.ts';
 import type { Household } from '../household/household.ts';
 import type { EfficiencyDefault, Reference } from '../reference.ts';
 import type { Grade, WorkingInput } from '../working.ts';
-import { EFFICIENCY_ERROR, TEN_PERCENT, WATER_FACTOR_SHARE } from './assumptions.ts';
+import { EFFICIENCY_ERROR, TEN_PERCENT } from './assumptions.ts';
 import type { RecordMeter } from './record.ts';
 
 export interface Efficiency {
@@ -36,28 +37,22 @@ export function presentEfficiency(household: Household, meter: RecordMeter, refe
   if (!present.efficiency) return { space: fromTable(table.space), water: fromTable(table.water) };
   const { value, grade, origin } = present.efficiency;
   const error = EFFICIENCY_ERROR[grade];
-  const waterShare = table.water.middle / table.space.middle;
+  // One figure was given for the whole year, so it holds for hot water too, less surely.
   return {
     space: { value, error, grade, origin },
-    water: {
-      value: value * waterShare,
-      error: Math.hypot(error, fromTable(table.water).error),
-      grade: 'assumed',
-      origin: `${Math.round(waterShare * 100)} % of that for the rooms, as in ${table.water.source}`,
-    },
+    water: { value, error: Math.hypot(error, fromTable(table.water).error), grade, origin },
   };
 }
 
+/** The factors that the comparison reckons with, so that a heat pump's record comes back as what it was metered to use. */
 function ofHeatPump(machine: Household['machine'], reference: Reference): PresentEfficiency {
-  const typed = (given: NonNullable<Household['machine']['spaceFactor']>): Efficiency => ({
-    ...given,
-    error: EFFICIENCY_ERROR[given.grade],
-  });
-  const space = machine.spaceFactor ? typed(machine.spaceFactor) : fromTable(reference.fieldFactor[machine.source]);
-  if (machine.waterFactor) return { space, water: typed(machine.waterFactor) };
-  const value = space.value * WATER_FACTOR_SHARE;
-  const origin = `${WATER_FACTOR_SHARE * 100} % of that for the rooms; common practice, no source`;
-  return { space, water: { value, error: Math.hypot(space.error, 0.1), grade: 'assumed', origin } };
+  const { space, water, field } = settleFactors(machine, reference);
+  const ofFactor = ({ value, grade, origin, from }: SettledFactor): Efficiency => {
+    if (from === 'field') return fromTable(field);
+    const error = from === 'derived' ? Math.hypot(EFFICIENCY_ERROR[grade], 0.1) : EFFICIENCY_ERROR[grade];
+    return { value, error, grade, origin };
+  };
+  return { space: ofFactor(space), water: ofFactor(water) };
 }
 
 export const efficiencyInput = (name: string, efficiency: Efficiency): WorkingInput => ({

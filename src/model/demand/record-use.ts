@@ -1,6 +1,6 @@
 /** Fuel or electricity that a typical year would take, out of the record: by its signature, or by its total alone. */
 
-import { degreeDaysFromMeans } from '../weather/degree-days.ts';
+import { correctForWeather, degreeDaysFromMeans } from '../weather/degree-days.ts';
 import type { TypicalYear } from '../weather/typical-year.ts';
 import { BASE_C, TANK_ERROR } from './assumptions.ts';
 import { together } from './figure.ts';
@@ -72,7 +72,7 @@ function byTotal(
   const kWh = data.perDayKWh.reduce((sum, perDay, i) => sum + perDay * data.days[i]!, 0);
   const baseOfRecord = Math.min(kWh, (expected.baseKWh * days) / year.dailyMeanC.length);
   const scale = degreeDays / ofRecord;
-  const spaceKWh = (kWh - baseOfRecord) * scale;
+  const spaceKWh = correctForWeather(kWh - baseOfRecord, degreeDays, ofRecord);
   const meanDelivery = kWh / Math.max(1, record.spans.length);
   const tank = record.deliveries ? Math.SQRT2 * TANK_ERROR * meanDelivery : 0;
   const baseError = (expected.baseErrorKWh * days) / year.dailyMeanC.length;

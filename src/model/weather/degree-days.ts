@@ -38,3 +38,11 @@ export function degreeDaysHitchin(monthMeanC: number, days: number, baseC: numbe
   const shape = Math.abs(below) < 1e-4 ? 1 + below / 2 + (below * below) / 12 : below / -Math.expm1(-below);
   return (days / HITCHIN_PER_K) * shape;
 }
+
+/**
+ * Heating use [kWh] put right for the weather: use × standard degree days / actual degree days, hot water left alone.
+ * Valid where the actual degree days are well above zero. Source: standard degree-day year, as UK publishers explain it.
+ */
+export function correctForWeather(heatingKWh: number, standardDegreeDays: number, actualDegreeDays: number): number {
+  return (heatingKWh * standardDegreeDays) / actualDegreeDays;
+}
