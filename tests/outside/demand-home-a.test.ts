@@ -53,9 +53,9 @@ const toData = (days: readonly Day[]): SignatureData => ({
   start: Uint32Array.from({ length: days.length + 1 }, (_, i) => i),
 });
 
-function toSeries(days: readonly Day[], carrier: Series['carrier'], valueOf: (day: Day) => number): Series {
+function toSeries(days: readonly Day[], carrier: Series['carrier'], pick: (day: Day) => number): Series {
   const first = toCivilDate(days[0]!.day);
-  const values = days.map(valueOf);
+  const values = days.map(pick);
   return {
     id: carrier,
     evidenceId: 'home-a',
