@@ -26,7 +26,7 @@ export function changeDemand(
   reference: Reference,
 ): Changed {
   const roomC = whatIf?.roomC ?? before.roomC;
-  const baseC = before.baseC + roomC - before.roomC;
+  const baseC = before.baseC + (roomC - before.roomC);
   const waterShare = whatIf?.waterShare ?? 1;
   const byRoom = roomC === before.roomC ? 1 : ofRoom(year, before.baseC, baseC);
   const winter = whatIf?.winter ?? 'typical';

@@ -27,6 +27,9 @@ interface Room {
 /** Beyond these a coefficient is hardly a home: W/K, and W/K per m² of floor. Common practice, no source. */
 const UNLIKELY = { least: 20, most: 2500, leastPerM2: 0.3, mostPerM2: 8 };
 
+/** No home does without heating on colder days than this, whatever its gains: the foot of the signature's search, °C. */
+const BASE_LEAST_C = 8;
+
 /** Base temperature [°C] Tb = Ti − gains/HLC from room temperature [°C], gains [W], heat loss coefficient [W/K]. */
 export function baseFromGains(roomC: number, gainsW: number, heatLossWPerK: number): number {
   return roomC - gainsW / heatLossWPerK;
@@ -97,7 +100,7 @@ function findBase(household: Household, room: Room, wPerK: number): WorkingInput
   if (household.heat.baseC) return { name, unit, ...household.heat.baseC };
   const area = household.home.floorAreaM2?.value;
   const gainsW = area === undefined ? GAINS_W : GAINS_W_PER_M2 * area;
-  const value = baseFromGains(room.value, gainsW, wPerK);
+  const value = Math.max(BASE_LEAST_C, baseFromGains(room.value, gainsW, wPerK));
   const origin = `room ${room.value} °C − ${Math.round(gainsW)} W of gains / ${Math.round(wPerK)} W/K; gains common practice, no source`;
   return { name, value, unit, grade: 'assumed', origin };
 }

@@ -10,7 +10,7 @@ export type DemandQuestionCode =
   | 'chosen-way-missing'
   /** Heat that no meter sees. data: kind */
   | 'other-heat'
-  /** Whole-house electricity: the daily base is other electricity and hot water together. data: baseKWh, waterKWh */
+  /** Whole-house electricity: the daily base is other electricity and hot water together. data, kWh a year: baseKWh, waterKWh */
   | 'whole-house-meter'
   /** data: share (0 to 1), count */
   | 'estimated-readings'
@@ -22,7 +22,7 @@ export type DemandQuestionCode =
   | 'record-scatter'
   /** The typical year stands in for the weather of the record. data: region, days */
   | 'typical-weather-stands-in'
-  /** Use that neither hot water nor cooking explains. data: leftoverKWh, baseKWh, waterKWh */
+  /** Use that neither hot water nor cooking explains. data, all kWh a year: leftoverKWh (heat), baseKWh (as metered), waterKWh (heat) */
   | 'base-unexplained'
   /** The record's daily base is less than the hot water of so many people. data: baseHeatKWh, predictedKWh, people */
   | 'base-below-hot-water'

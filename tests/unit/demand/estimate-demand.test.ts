@@ -241,6 +241,12 @@ describe('heat loss', () => {
   ])('%s is not passed over', (_name, heat, code, weight) => {
     expect(estimate({ heat }).questions).toContainEqual(expect.objectContaining({ code, weight }));
   });
+  test('a heat loss far too small is asked about and does not drown the other ways', () => {
+    const tiny = { ...loss, heatLossKW: typed(0.1), certificateSpaceKWh: typed(9000) };
+    const { demand, questions } = estimate({ heat: tiny });
+    expect(questions.map((q) => q.code)).toEqual(expect.arrayContaining(['heat-loss-unlikely', 'estimates-disagree']));
+    expect(demand.space.high).toBeGreaterThan(1.2 * demand.space.value);
+  });
   test('the two sets of design temperatures give different heat', () => {
     const home = { postcode: 'B1' };
     const heat = (designRule: '99 %' | '99.6 %') =>
