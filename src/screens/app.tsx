@@ -25,7 +25,19 @@ export function App() {
   const [failure, setFailure] = useState<string | null>(null);
   const [making, setMaking] = useState(false);
   const route = useRoute();
-  useMenu(useCallback(() => setMaking(true), []));
+  const setTheme = useCallback(
+    (theme: Settings['theme']) => {
+      if (!begun) return;
+      const settings = { ...begun.settings, theme };
+      setBegun({ ...begun, settings });
+      call('settings.write', settings).catch(console.error);
+    },
+    [begun],
+  );
+  useMenu(
+    useCallback(() => setMaking(true), []),
+    setTheme,
+  );
 
   useEffect(() => {
     Promise.all([call('app.read', {}), call('settings.read', {})]).then(

@@ -1,5 +1,5 @@
 import { useEffect } from 'react';
-import type { MenuCommand } from '../desk/contract.ts';
+import type { MenuCommand, Settings } from '../desk/contract.ts';
 import { call, onMenuCommand, saveFile } from './desk.ts';
 import { parseRoute, type Route } from './routes.ts';
 import { go } from './use-route.ts';
@@ -17,12 +17,21 @@ export function routeForCommand(command: MenuCommand, from: Route): Route | null
     case 'print':
       return from.screen === 'household' ? { ...from, stage: 'promise' } : null;
     case 'export':
+    case 'theme-system':
+    case 'theme-light':
+    case 'theme-dark':
       return null;
   }
 }
 
+const THEMES: { readonly [command in MenuCommand]?: Settings['theme'] } = {
+  'theme-system': 'as the system',
+  'theme-light': 'light',
+  'theme-dark': 'dark',
+};
+
 /** Follows the menu of the desktop shell; in a browser there is none. */
-export function useMenu(onNewHousehold: () => void): void {
+export function useMenu(onNewHousehold: () => void, onTheme: (theme: Settings['theme']) => void): void {
   useEffect(
     () =>
       onMenuCommand((command) => {
@@ -30,10 +39,12 @@ export function useMenu(onNewHousehold: () => void): void {
         const to = routeForCommand(command, from);
         if (to) go(to);
         if (command === 'new-household') onNewHousehold();
+        const theme = THEMES[command];
+        if (theme) onTheme(theme);
         if (command === 'export' && from.screen === 'household') {
           call('household.export', { id: from.id }).then(saveFile, console.error);
         }
       }),
-    [onNewHousehold],
+    [onNewHousehold, onTheme],
   );
 }

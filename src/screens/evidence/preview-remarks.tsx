@@ -5,21 +5,20 @@ import { answersTo } from './remark-answers.ts';
 
 const SHOWN_NOTES = 6;
 
-/** Refusals and questions first, each question with its answers beside it; notes below. */
-export function PreviewRemarks(props: {
+/** Refusals and questions, each question with its answers beside it. */
+export function PreviewQuestions(props: {
   readonly preview: IntakePreview;
   readonly onChoose: (part: IntakeChoices) => void;
 }) {
-  const of = (weight: Remark['weight']) => props.preview.remarks.filter((remark) => remark.weight === weight);
-  const notes = of('note');
+  const { remarks } = props.preview;
   return (
     <>
-      {of('refusal').map((remark) => (
+      {ofWeight(remarks, 'refusal').map((remark) => (
         <p className="refusal" key={keyOf(remark)} role="alert">
           {remarkSentence(remark)}
         </p>
       ))}
-      {of('question').map((remark) => (
+      {ofWeight(remarks, 'question').map((remark) => (
         <div className="ask" key={keyOf(remark)}>
           <p>{remarkSentence(remark)}</p>
           <div className="actions">
@@ -36,18 +35,25 @@ export function PreviewRemarks(props: {
           </div>
         </div>
       ))}
-      {notes.length === 0 ? null : (
-        <details className="notes" open={notes.length <= SHOWN_NOTES}>
-          <summary>{notes.length === 1 ? 'One thing to know' : `${notes.length} things to know`}</summary>
-          <ul>
-            {notes.map((remark) => (
-              <li key={keyOf(remark)}>{remarkSentence(remark)}</li>
-            ))}
-          </ul>
-        </details>
-      )}
     </>
   );
 }
 
+export function PreviewNotes(props: { readonly preview: IntakePreview }) {
+  const notes = ofWeight(props.preview.remarks, 'note');
+  if (notes.length === 0) return null;
+  return (
+    <details className="notes" open={notes.length <= SHOWN_NOTES}>
+      <summary>{notes.length === 1 ? 'One thing to know' : `${notes.length} things to know`}</summary>
+      <ul>
+        {notes.map((remark) => (
+          <li key={keyOf(remark)}>{remarkSentence(remark)}</li>
+        ))}
+      </ul>
+    </details>
+  );
+}
+
+const ofWeight = (remarks: readonly Remark[], weight: Remark['weight']) =>
+  remarks.filter((remark) => remark.weight === weight);
 const keyOf = (remark: Remark) => `${remark.code} ${remark.row ?? ''} ${remark.column ?? ''} ${remark.found ?? ''}`;

@@ -2,12 +2,13 @@
 import { useState } from 'react';
 import { call } from '../desk.ts';
 import { useHousehold } from '../household-context.tsx';
+import { keepTogether } from '../shared/split-spoken.ts';
 import { describeFailure } from '../state/describe-failure.ts';
 import { ChoicesForm } from './choices-form.tsx';
 import { ColumnTable } from './column-table.tsx';
 import { FirstDaysFigure } from './first-days-figure.tsx';
 import { PreviewFacts } from './preview-facts.tsx';
-import { PreviewRemarks } from './preview-remarks.tsx';
+import { PreviewNotes, PreviewQuestions } from './preview-remarks.tsx';
 import { previewVoice } from './preview-voice.ts';
 import { usePreview } from './use-preview.ts';
 
@@ -48,7 +49,9 @@ export function PreviewScreen(props: {
     <>
       <header className="stage-head">
         <p className="quiet">Before anything is kept · {props.fileName}</p>
-        <h2 className="voice">{preview === null ? `Reading ${props.fileName} …` : previewVoice(preview)}</h2>
+        <h2 className="voice">
+          {preview === null ? `Reading ${props.fileName} …` : keepTogether(previewVoice(preview))}
+        </h2>
       </header>
       {view.busy ? (
         <div className="progress">
@@ -65,9 +68,10 @@ export function PreviewScreen(props: {
       )}
       {preview === null ? null : (
         <>
-          <PreviewRemarks preview={preview} onChoose={view.choose} />
-          <PreviewFacts preview={preview} />
+          <PreviewQuestions preview={preview} onChoose={view.choose} />
           <FirstDaysFigure preview={preview} />
+          <PreviewFacts preview={preview} />
+          <PreviewNotes preview={preview} />
           <ChoicesForm preview={preview} onChoose={view.choose} />
           <ColumnTable preview={preview} onChoose={view.choose} />
         </>

@@ -76,7 +76,7 @@ export function TypedEntry(props: {
             : `Copy the ${KIND_WORDS[kind]} row by row, the oldest first.`}
         </h2>
       </header>
-      <div className="fields fields-tight">
+      <div className="fields fields-tight fields-wide">
         <PickField
           label="What"
           value={carrier}

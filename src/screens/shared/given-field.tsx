@@ -3,7 +3,7 @@ import { GradeMark } from '../../charts/grade-mark.tsx';
 import type { Given } from '../../model/household/household.ts';
 import type { CivilDate } from '../../model/tariff/tariff.ts';
 import { describedBy, Field, fieldIds } from './field.tsx';
-import { type Fallback, regrade, typeGiven } from './given.ts';
+import { type Fallback, regrade, sentenceOf, shortSource, typeGiven } from './given.ts';
 import { GradePicker } from './grade-picker.tsx';
 import type { NumberLimits } from './number-text.ts';
 import { useNumberText } from './use-number-text.ts';
@@ -31,7 +31,15 @@ export function GivenField(props: {
   const note = (
     <>
       {props.help ? <span className="field-help">{props.help} </span> : null}
-      <span>{given ? given.origin : fallback ? `Assumed: ${fallback.source}` : 'not given'}</span>
+      <span>
+        {given
+          ? sentenceOf(given.origin)
+          : fallback
+            ? `Assumed: ${shortSource(fallback.source)}`
+            : props.help
+              ? ''
+              : 'Not given.'}
+      </span>
     </>
   );
   return (

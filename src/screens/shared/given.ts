@@ -20,3 +20,16 @@ export interface Fallback {
   readonly text: string;
   readonly source: string;
 }
+
+/** A source cut to its first clause, for the line under a field; the working has the whole of it. */
+export function shortSource(source: string): string {
+  const first = source
+    .split(/[;(]|, codes? /)[0]!
+    .trim()
+    .replace(/[.,]$/, '');
+  return `${first}.`;
+}
+
+/** An origin as a sentence of its own. */
+export const sentenceOf = (origin: string): string =>
+  origin === '' ? '' : `${origin.charAt(0).toUpperCase()}${origin.slice(1).replace(/\.$/, '')}.`;

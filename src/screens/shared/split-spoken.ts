@@ -28,3 +28,12 @@ export function splitSpoken(sentence: string, figures: readonly string[]): Spoke
   if (done < sentence.length) parts.push({ at: done, text: sentence.slice(done), figure: null });
   return parts;
 }
+
+const NO_BREAK_SPACE = '\u00a0';
+const NO_BREAK_HYPHEN = '\u2011';
+
+/** A figure never stands on another line than its unit. */
+export const keepTogether = (text: string): string =>
+  text
+    .replace(/(\d) (p|kWh|°C|m²)(?![\p{L}])/gu, `$1${NO_BREAK_SPACE}$2`)
+    .replaceAll('half-hour', `half${NO_BREAK_HYPHEN}hour`);

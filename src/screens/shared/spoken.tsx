@@ -1,7 +1,7 @@
 /** A sentence in which figures that have a working are underlined and open it. */
 import { Fragment } from 'react';
 import type { Working } from '../../model/working.ts';
-import { splitSpoken } from './split-spoken.ts';
+import { keepTogether, splitSpoken } from './split-spoken.ts';
 
 export interface SpokenFigure {
   /** The figure as it stands in the sentence. */
@@ -21,11 +21,11 @@ export function Spoken(props: {
         props.figures.map((figure) => figure.text),
       ).map((part) =>
         part.figure === null ? (
-          <Fragment key={part.at}>{part.text}</Fragment>
+          <Fragment key={part.at}>{keepTogether(part.text)}</Fragment>
         ) : (
           <FigureButton
             key={part.at}
-            text={part.text}
+            text={keepTogether(part.text)}
             working={props.figures[part.figure]!.working}
             onOpen={props.onOpen}
           />
