@@ -6,13 +6,12 @@ import { DeskError } from './contract.ts';
 
 export function refuseFaultyTariffs(tariffs: readonly Tariff[]): void {
   for (const tariff of tariffs) {
-    const [fault] = findTariffFaults(tariff);
+    const fault = findTariffFaults(tariff).find(({ weight }) => weight === 'refusal');
     if (!fault) continue;
     throw new DeskError({
       code: `tariff-${fault.code}`,
       message: tariffFaultSentence(fault),
       where: `tariff ${tariff.name}`,
-      remedy: 'Correct the times of the bands, or let one band stand for all the rest.',
     });
   }
 }

@@ -1,10 +1,10 @@
 /** Reads the JSON of a household file, ours or one written by hand, or refuses it naming the place in it. */
 import type { z } from 'zod';
-import { DeskError } from './contract.ts';
+import { DeskError, type DeskRefusal } from './contract.ts';
 import { hashOf } from './hash.ts';
 import { HouseholdFile, readHouseholdFile, type WholeHousehold } from './household-file.ts';
 import { HouseholdInput, toHousehold } from './household-input.ts';
-import { explainIssue } from './refusal.ts';
+import { explainIssues } from './refusal.ts';
 
 export function parseJson(bytes: Uint8Array, fileName: string): unknown {
   let text: string;
@@ -30,12 +30,24 @@ export function parseJson(bytes: Uint8Array, fileName: string): unknown {
   }
 }
 
-/** Parses with the schema or throws the first complaint with file and path. */
+/** Everything that is wrong with a file; as an error it is its first. */
+export class ManyRefusals extends DeskError {
+  readonly all: readonly DeskRefusal[];
+  constructor(all: readonly [DeskRefusal, ...DeskRefusal[]]) {
+    super(all[0]);
+    this.all = all;
+  }
+}
+
+/** Parses with the schema or throws what it complains of, each with file and path. */
 export function parseWith<S extends z.ZodType>(schema: S, value: unknown, fileName: string): z.output<S> {
   const parsed = schema.safeParse(value);
   if (parsed.success) return parsed.data;
-  const refusal = explainIssue(parsed.error.issues[0]!, value);
-  throw new DeskError({ ...refusal, where: `${fileName}, ${refusal.where}` });
+  const [first, ...others] = explainIssues(parsed.error.issues, value).map((refusal) => ({
+    ...refusal,
+    where: `${fileName}, ${refusal.where}`,
+  }));
+  throw new ManyRefusals([first!, ...others]);
 }
 
 const fieldOf = (value: unknown, name: string): unknown =>

@@ -1,9 +1,11 @@
 /** Holds a promise against a later bill. */
 import type { BillCheck, BillCheckInput, KeptPromise } from '../model/appraisal/promise.ts';
+import { findBillFaults } from '../model/bill-gap/bill-faults.ts';
 import { checkBill } from '../model/bill-gap/check-bill.ts';
 import { toDayNumber } from '../model/calendar/civil.ts';
 import type { Series } from '../model/evidence/evidence.ts';
 import { reference } from '../reference/index.ts';
+import { billFaultSentence } from '../words/refusals.ts';
 import { DeskError } from './contract.ts';
 import { dayOf } from './days.ts';
 
@@ -16,14 +18,10 @@ export interface CheckRun {
 }
 
 export function runCheck({ id, madeOn, promise, bill, series }: CheckRun): BillCheck {
-  if (dayOf(bill.to, 'to') <= dayOf(bill.from, 'from')) {
-    throw new DeskError({
-      code: 'bill-without-days',
-      message: `The bill from ${bill.from} to ${bill.to} has no days; the second date is the first day after the bill.`,
-      where: 'to',
-      remedy: 'Correct one of the two dates.',
-    });
-  }
+  dayOf(bill.from, 'from');
+  dayOf(bill.to, 'to');
+  const [fault] = findBillFaults(promise, bill);
+  if (fault) throw new DeskError({ code: fault.code, message: billFaultSentence(fault), where: 'the bill' });
   const weather = series.find(
     ({ carrier, from, to }) => carrier === 'outdoor-temperature' && from <= bill.from && to >= bill.to,
   );

@@ -21,6 +21,9 @@ export const USAGE = `npm start -- [options]
   --data DIR    folder of the data (default: the system's usual place)
   --help        this text`;
 
+/** npm starts scripts in the project's folder and says here where the person stood. */
+const fromHere = (path: string): string => resolve(process.env.INIT_CWD ?? '.', path);
+
 const refuse = (message: string, remedy: string) =>
   new DeskError({ code: 'bad-option', message, where: 'the command line', remedy });
 
@@ -48,9 +51,9 @@ export function readOptions(args: readonly string[]): HostOptions {
   return {
     port,
     open: !values['no-open'],
-    dataFolder: values.data === undefined ? null : resolve(values.data),
+    dataFolder: values.data === undefined ? null : fromHere(values.data),
     browser: values.browser ?? false,
-    sample: values.sample === undefined ? null : resolve(values.sample),
+    sample: values.sample === undefined ? null : fromHere(values.sample),
     help: values.help ?? false,
   };
 }

@@ -1,0 +1,92 @@
+/** The command line that reckons without a window. Prints, and answers the exit code. */
+import { writeFileSync } from 'node:fs';
+import { basename } from 'node:path';
+import { DeskError, type DeskRefusal, Settings } from '../desk/contract.ts';
+import { ManyRefusals } from '../desk/parse-household.ts';
+import { toRefusal } from '../desk/refusal.ts';
+import { intakeContext } from '../desk/take-in.ts';
+import { readFile } from '../intake/read-file.ts';
+import { renderLeaveBehind } from '../leave-behind/leave-behind.tsx';
+import { printWithChromium } from './print-pdf.ts';
+import { readText } from './read-text.ts';
+import { type Reckoned, readOrRefuse, reckonHousehold } from './reckon-household.ts';
+import { RECKON_USAGE, type ReckonOptions, readReckonOptions } from './reckon-options.ts';
+import { reckonText } from './reckon-text.ts';
+
+export interface Terminal {
+  readonly out: (text: string) => void;
+  readonly err: (text: string) => void;
+  readonly today: string;
+}
+
+/** The documented JSON of `--json`; `version` goes up with any change that would break a reader. */
+export function reckonJson({ whole, promise, check }: Reckoned) {
+  return {
+    format: 'plainwarmth.reckoning',
+    version: 1,
+    household: promise.household,
+    evidence: whole.evidence.map(({ import: { fileName, shape, sha256, series, remarks } }) => ({
+      fileName,
+      shape,
+      sha256,
+      series,
+      remarks,
+    })),
+    appraisal: promise.appraisal,
+    check,
+  };
+}
+
+async function writeDocuments({ html, pdf }: ReckonOptions, { promise }: Reckoned, { err }: Terminal): Promise<void> {
+  if (html === null && pdf === null) return;
+  const document = renderLeaveBehind(promise, Settings.parse({}));
+  if (html !== null) {
+    writeFileSync(html, document);
+    err(`Wrote ${html}\n`);
+  }
+  if (pdf === null) return;
+  const bytes = await printWithChromium(document);
+  if (!bytes) {
+    throw new DeskError({
+      code: 'no-printer',
+      message: 'No browser that can write a PDF was found on this computer.',
+      where: '--pdf',
+      remedy: 'Take --html instead and print the document from a browser, or name one in PLAINWARMTH_CHROMIUM.',
+    });
+  }
+  writeFileSync(pdf, bytes);
+  err(`Wrote ${pdf}\n`);
+}
+
+function explainFile({ file, json }: ReckonOptions, terminal: Terminal): 0 | 2 {
+  const bytes = readOrRefuse(file);
+  const { preview } = readFile(basename(file), bytes, {}, intakeContext('Europe/London', terminal.today));
+  terminal.out(json ? `${JSON.stringify(preview, null, 2)}\n` : readText(preview));
+  return preview.remarks.some(({ weight }) => weight === 'refusal') ? 2 : 0;
+}
+
+function refusalText({ message, where, remedy }: DeskRefusal): string {
+  const place = where === undefined || message.includes(where) ? '' : `${where}: `;
+  return [`${place}${message}`, ...(remedy === undefined ? [] : [`  ${remedy.replaceAll('\n', '\n  ')}`])].join('\n');
+}
+
+export async function reckon(args: readonly string[], terminal: Terminal): Promise<0 | 1 | 2> {
+  try {
+    const options = readReckonOptions(args);
+    if (options.task === 'help') {
+      terminal.out(`${RECKON_USAGE}\n`);
+      return 0;
+    }
+    if (options.task === 'read') return explainFile(options, terminal);
+    const reckoned = reckonHousehold(options.file, terminal.today, options.check);
+    await writeDocuments(options, reckoned, terminal);
+    terminal.out(options.json ? `${JSON.stringify(reckonJson(reckoned), null, 2)}\n` : reckonText(reckoned));
+    return 0;
+  } catch (error) {
+    const refusals = error instanceof ManyRefusals ? error.all : [toRefusal(error)];
+    terminal.err(`${refusals.map(refusalText).join('\n')}\n`);
+    if (refusals[0]?.code !== 'own-failure') return 2;
+    if (error instanceof Error && error.stack) terminal.err(`${error.stack}\n`);
+    return 1;
+  }
+}

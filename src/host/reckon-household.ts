@@ -1,0 +1,80 @@
+/** One household file reckoned through: evidence, comparison, and where asked the promise and the bill check. */
+import { existsSync, readFileSync } from 'node:fs';
+import { basename, dirname, join } from 'node:path';
+import { DeskError } from '../desk/contract.ts';
+import { billOf, gatherInput, seriesBefore } from '../desk/gather-input.ts';
+import type { WholeHousehold } from '../desk/household-file.ts';
+import { makePromise } from '../desk/keep-promise.ts';
+import { parseHouseholdInput } from '../desk/parse-household.ts';
+import { runCheck } from '../desk/run-check.ts';
+import type { BillCheck, KeptPromise } from '../model/appraisal/promise.ts';
+import type { Series } from '../model/evidence/evidence.ts';
+
+export interface Reckoned {
+  readonly whole: WholeHousehold;
+  readonly series: readonly Series[];
+  /** The comparison as a promise of its day; nothing is stored. */
+  readonly promise: KeptPromise;
+  readonly check: BillCheck | null;
+}
+
+export function readOrRefuse(path: string): Uint8Array {
+  if (!existsSync(path)) {
+    throw new DeskError({
+      code: 'no-such-file',
+      message: `There is no file ${path}.`,
+      where: path,
+      remedy: 'Correct the path.',
+    });
+  }
+  return new Uint8Array(readFileSync(path));
+}
+
+/** Identifiers count up, so that the same file gives the same answer to the last character. */
+function countedIds(): () => string {
+  let last = 0;
+  return () => `reckoned-${++last}`;
+}
+
+export function reckonHousehold(path: string, today: string, withCheck: boolean): Reckoned {
+  const input = parseHouseholdInput(readOrRefuse(path), basename(path));
+  const asOf = (withCheck ? input.promise?.asOf : undefined) ?? input.asOf ?? today;
+  const newId = countedIds();
+  const madeOn = `${asOf}T12:00:00.000Z`;
+  const whole = gatherInput({
+    input,
+    readBeside: (name) => {
+      const beside = join(dirname(path), name);
+      return existsSync(beside) ? new Uint8Array(readFileSync(beside)) : undefined;
+    },
+    today,
+    now: madeOn,
+    newId,
+  });
+  const series = whole.evidence.flatMap(({ import: evidence }) => evidence.series);
+  const promise = makePromise({
+    id: newId(),
+    number: 1,
+    madeOn,
+    asOf,
+    note: input.promise?.note ?? '',
+    household: whole.household,
+    series: withCheck && input.promise ? seriesBefore(series, input.promise.asOf) : series,
+  });
+  if (!withCheck) return { whole, series, promise, check: null };
+  if (!input.check) {
+    throw new DeskError({
+      code: 'no-check',
+      message: `${basename(path)} holds no bill to check.`,
+      where: `${basename(path)}, check`,
+      remedy: 'Add “check” with the dates, the units and the price of the bill.',
+    });
+  }
+  const bill = billOf(input.check, promise.id, series);
+  return {
+    whole,
+    series,
+    promise,
+    check: runCheck({ id: newId(), madeOn: `${today}T12:00:00.000Z`, promise, bill, series }),
+  };
+}

@@ -1,0 +1,65 @@
+/** Options of the command line that reckons without a window. */
+import { resolve } from 'node:path';
+import { parseArgs } from 'node:util';
+import { DeskError } from '../desk/contract.ts';
+
+export interface ReckonOptions {
+  readonly task: 'compare' | 'read' | 'help';
+  /** The household file, or with `read` one raw file. */
+  readonly file: string;
+  readonly json: boolean;
+  readonly html: string | null;
+  readonly pdf: string | null;
+  readonly check: boolean;
+}
+
+export const RECKON_USAGE = `npm run reckon -- FILE [options]
+  FILE          a household file (JSON), with its raw files beside it
+  --json        the whole reckoning as JSON
+  --check       hold the bill in the file against the promise in the file
+  --html OUT    write the document for the household
+  --pdf OUT     the same as PDF
+  --read FILE   say what is understood of one raw file, and stop
+  --help        this text
+Exit code 0: done. 2: the input was refused, with the reasons. 1: our own failure.`;
+
+/** npm starts scripts in the project's folder and says here where the person stood. */
+const fromHere = (path: string): string => resolve(process.env.INIT_CWD ?? '.', path);
+
+const refuse = (message: string) =>
+  new DeskError({ code: 'bad-option', message, where: 'the command line', remedy: RECKON_USAGE });
+
+export function readReckonOptions(args: readonly string[]): ReckonOptions {
+  let parsed: ReturnType<typeof parse>;
+  try {
+    parsed = parse(args);
+  } catch (error) {
+    throw refuse((error as Error).message);
+  }
+  const { values, positionals } = parsed;
+  const rest = {
+    json: values.json ?? false,
+    check: values.check ?? false,
+    html: values.html === undefined ? null : fromHere(values.html),
+    pdf: values.pdf === undefined ? null : fromHere(values.pdf),
+  };
+  if (values.help) return { task: 'help', file: '', ...rest };
+  if (values.read !== undefined) return { task: 'read', file: fromHere(values.read), ...rest };
+  if (positionals.length !== 1) throw refuse(`One household file is expected, and ${positionals.length} were named.`);
+  return { task: 'compare', file: fromHere(positionals[0]!), ...rest };
+}
+
+function parse(args: readonly string[]) {
+  return parseArgs({
+    args: [...args],
+    allowPositionals: true,
+    options: {
+      json: { type: 'boolean' },
+      check: { type: 'boolean' },
+      html: { type: 'string' },
+      pdf: { type: 'string' },
+      read: { type: 'string' },
+      help: { type: 'boolean' },
+    },
+  });
+}

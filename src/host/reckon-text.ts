@@ -1,0 +1,139 @@
+/** The reckoning as text for a terminal. */
+import type { Appraisal, SystemResult, Versus } from '../model/appraisal/appraisal.ts';
+import type { BillCheck } from '../model/appraisal/promise.ts';
+import type { Remark } from '../model/evidence/evidence.ts';
+import { causeSentence, nextSentence, verdictSentence } from '../words/check.ts';
+import { costSentence, rangeSentence } from '../words/cost.ts';
+import { gradeName } from '../words/grades.ts';
+import { basisSentence, heatSentence, missingWaySentence, waterSentence, wayName } from '../words/heat.ts';
+import { boundaryName } from '../words/machine.ts';
+import { exactKWh, exactPounds, factor, grouped, longDate, pence, percent, poundsRange } from '../words/numbers.ts';
+import { questionSentence } from '../words/questions.ts';
+import { remarkSentence } from '../words/remarks.ts';
+import { systemName } from '../words/systems.ts';
+import { inColumns } from './columns.ts';
+import type { Reckoned } from './reckon-household.ts';
+
+const section = (title: string, lines: readonly string[]): string[] =>
+  lines.length === 0 ? [] : ['', title, ...lines.map((line) => `  ${line}`)];
+
+function heatLines({ demand }: Appraisal): string[] {
+  const estimates = demand.estimates.map(({ way, spaceKWh, spaceErrorKWh, grade }) => [
+    wayName(way),
+    exactKWh(spaceKWh),
+    `give or take ${exactKWh(spaceErrorKWh)}`,
+    gradeName(grade),
+  ]);
+  return [
+    heatSentence(demand),
+    waterSentence(demand),
+    basisSentence(demand),
+    ...inColumns(estimates),
+    ...demand.missing.map(({ way, reason }) => missingWaySentence(way, reason)),
+  ].filter((line) => line !== '');
+}
+
+function machineLines({ machine }: Appraisal): string[] {
+  const { space, water, whole, boundary, fieldSpread } = machine;
+  return [
+    `Rooms ${factor(space.value)}, hot water ${factor(water.value)}, measured at ${boundary}: ${boundaryName(boundary)}.`,
+    `The whole house as its meter sees it: ${factor(whole.value)} (${factor(whole.low)} to ${factor(whole.high)}).`,
+    `Measured in homes: ${factor(fieldSpread.low)} to ${factor(fieldSpread.high)}, middle ${factor(fieldSpread.middle)}.`,
+  ];
+}
+
+function costRow(system: SystemResult, source: 'ground' | 'air', versus: Versus | undefined): string[] {
+  const { cost, split, bought, pencePerKWhHeat } = system;
+  return [
+    systemName(system.id, system.kind, source),
+    exactPounds(cost.value),
+    poundsRange(cost.low, cost.high),
+    exactPounds(split.unitsPence),
+    exactPounds(split.standingPence),
+    exactPounds(split.servicePence),
+    exactKWh(bought.value),
+    pence(pencePerKWhHeat.value),
+    versus ? percent(versus.chanceLess) : '',
+  ];
+}
+
+function costLines({ systems, versus, machine }: Appraisal): string[] {
+  const head = [
+    'a year',
+    'cost',
+    '8 years of 10',
+    'units',
+    'standing',
+    'service',
+    'bought',
+    'per kWh heat',
+    'heat pump less',
+  ];
+  const rows = systems.map((system) =>
+    costRow(
+      system,
+      machine.source,
+      versus.find(({ against }) => against === system.id),
+    ),
+  );
+  return inColumns([head, ...rows]);
+}
+
+function evenLines({ versus, systems }: Appraisal): string[] {
+  return versus.flatMap(({ against, breakEvenFactor, priceRatio, breakEvenPriceRatio }) => {
+    if (breakEvenFactor === null && breakEvenPriceRatio === null) return [];
+    const kind = systems.find(({ id }) => id === against)?.kind ?? against;
+    const parts = [
+      ...(breakEvenFactor === null ? [] : [`a whole-house factor of ${factor(breakEvenFactor)}`]),
+      ...(priceRatio === null || breakEvenPriceRatio === null
+        ? []
+        : [`a price ratio of ${grouped(breakEvenPriceRatio, 2)} (now ${grouped(priceRatio, 2)})`]),
+    ];
+    return [`${systemName(against, kind)}: even at ${parts.join(', or at ')}`];
+  });
+}
+
+function priceLine(fuel: string, { name, from, to, grade, origin }: Appraisal['prices']['gas']): string {
+  const until = to === undefined ? '' : ` to ${longDate(to)}`;
+  return `${fuel}: ${name}, from ${longDate(from)}${until}, ${gradeName(grade)}; ${origin}`;
+}
+
+function sourceLines({ prices, climate, machine, modelVersion, asOf }: Appraisal): string[] {
+  return [
+    priceLine('Electricity', prices.electricity),
+    priceLine('Gas', prices.gas),
+    priceLine('Oil', prices.oil),
+    priceLine('LPG', prices.lpg),
+    `Climate: ${climate.regionName}; ${climate.source}`,
+    `Factors met in homes: ${machine.fieldSpread.source}`,
+    `Reckoned for ${longDate(asOf)} with model ${modelVersion}.`,
+  ];
+}
+
+export function checkText(check: BillCheck): string[] {
+  return [
+    verdictSentence(check),
+    ...check.parts.map(({ cause, pence: part }) => causeSentence(cause, part)),
+    ...check.next.map(nextSentence),
+  ];
+}
+
+export function reckonText({ whole, promise, check }: Reckoned): string {
+  const { appraisal } = promise;
+  const remarks: Remark[] = whole.evidence.flatMap((part) => part.import.remarks);
+  const pump = appraisal.systems.find(({ id }) => id === 'heat-pump');
+  return [
+    promise.household.name,
+    costSentence(appraisal),
+    ...(pump ? [rangeSentence(pump)] : []),
+    ...section('Files', remarks.map(remarkSentence)),
+    ...section('Heat needed', heatLines(appraisal)),
+    ...section('The machine', machineLines(appraisal)),
+    ...section('Running cost', costLines(appraisal)),
+    ...section('Where both cost the same', evenLines(appraisal)),
+    ...section('Bill check', check ? checkText(check) : []),
+    ...section('Questions', appraisal.questions.map(questionSentence)),
+    ...section('Prices and sources', sourceLines(appraisal)),
+    '',
+  ].join('\n');
+}
