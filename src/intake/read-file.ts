@@ -29,6 +29,7 @@ export function readFile(
   const wanted = choices.shape ?? (best && best.fit >= LEAST_FIT ? best.shape : undefined);
   const shape = SHAPES.find((s) => s.name === wanted);
   remarkPreamble(sheet, book);
+  if (sheet.dateForm === 'serial') book.add('dates-are-serials', 'note');
   let reading: ShapeReading;
   if (shape && sheet.dateColumn >= 0) reading = shape.parse({ sheet, choices, context, book });
   else {

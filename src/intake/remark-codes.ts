@@ -43,7 +43,6 @@ export const REMARK_CODES = [
   // Time
   'clock-from-offset',
   'clock-utc',
-  'clock-standard',
   'clock-assumed',
   'clock-asked',
   'clock-mixed',

@@ -113,7 +113,6 @@ const SENTENCES: Record<RemarkCode, Sentence> = {
     r.found === 'heading'
       ? `${r.file} says that its times are in UTC. They were turned into local time.`
       : `${r.file} does not change its clocks in March and October, so its times are UTC. They were turned into local time.`,
-  'clock-standard': (r) => `${r.file} is in winter time all year. Its times were turned into local time.`,
   'clock-assumed': (r) =>
     `${r.file} does not say whether its times are local or UTC, and no change of the clocks lies in it. We took local time. Choose UTC if the evening peak comes an hour early.`,
   'clock-asked': (r) =>
@@ -154,7 +153,7 @@ const SENTENCES: Record<RemarkCode, Sentence> = {
   'to-inclusive-asked': (r) =>
     `${at(r)}: does the bill include its last day, ${r.found}? We took it as ${r.expected}. Choose the other if bills overlap by a day.`,
   'period-overlap': (r) =>
-    `${at(r)} overlaps the bill before it ${span(r)}, ${plural(count(r), 'day')}. Correct a date, or leave one of the bills out.${r.count === undefined ? '' : ''}`,
+    `${at(r)} overlaps the bill before it ${span(r)}, ${plural(count(r), 'day')}. Correct a date, or leave one of the bills out.`,
   'period-hole': (r) =>
     `${r.file} has no bill ${span(r)}, ${plural(count(r), 'day')}. Add the missing bill if you have it.`,
   'period-backwards': (r) =>

@@ -6,6 +6,8 @@ export interface Instants {
   /** Start of each reading; NaN for a stamp in the hour that spring skips. */
   readonly start: Float64Array;
   readonly inSkippedHour: number;
+  /** Stamps of the doubled hour that came once only. */
+  readonly onceInDoubledHour: number;
 }
 
 interface Stamps {
@@ -24,12 +26,12 @@ export function toInstants(stamps: Stamps, settled: ClockSettled, zone: ZoneTabl
   const back = stamps.stamp === 'end' ? intervalMinutes : 0;
   if (settled.useOffsets && stamps.offsets) {
     for (let i = 0; i < count; i++) start[i] = civil[i]! - stamps.offsets[i]! - back;
-    return { start, inSkippedHour: 0 };
+    return { start, inSkippedHour: 0, onceInDoubledHour: 0 };
   }
   if (settled.clock === 'utc' || settled.clock === 'standard') {
     const offset = settled.clock === 'utc' || count === 0 ? 0 : standardOffset(zone, civil[0]!);
     for (let i = 0; i < count; i++) start[i] = civil[i]! - offset - back;
-    return { start, inSkippedHour: 0 };
+    return { start, inSkippedHour: 0, onceInDoubledHour: 0 };
   }
   const backFirst = back > 0 && endsAreStartsPlusLength(civil, count, zone) ? back : 0;
   const backAfter = back - backFirst;
@@ -60,7 +62,9 @@ export function toInstants(stamps: Stamps, settled: ClockSettled, zone: ZoneTabl
       start[i] = minute - (times % 2 === 0 ? change.before : change.after) - backAfter;
     }
   }
-  return { start, inSkippedHour };
+  let onceInDoubledHour = 0;
+  for (const times of seen.values()) if (times === 1) onceInDoubledHour++;
+  return { start, inSkippedHour, onceInDoubledHour };
 }
 
 /**

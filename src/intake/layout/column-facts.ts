@@ -22,6 +22,8 @@ export interface ColumnFacts {
   readonly counting: boolean;
   /** No number is smaller than the one in the row before. */
   readonly rising: boolean;
+  /** How often a number is smaller than the one before. */
+  readonly falls: number;
   readonly smallest: number;
   readonly largest: number;
   /** Unit written behind the numbers, as in "3.4 kWh". */
@@ -75,6 +77,7 @@ export function columnFacts(table: Table, column: number, rows: readonly number[
     dateKind,
     counting: steps > 2 && ones === steps,
     rising: steps > 0 && falls === 0 && largest > smallest,
+    falls,
     smallest,
     largest,
     suffix,

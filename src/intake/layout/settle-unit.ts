@@ -29,6 +29,8 @@ export function settleUnit(
   const said = statedCarrier(sheet, column);
   const carrier = choices.carrier ?? carrierFor(stated, said?.carrier);
   if (carrier === undefined) book.add('carrier-guessed', 'question', { column: name, expected: 'electricity' });
+  else if (choices.carrier === undefined && stated === 'litre' && said?.carrier !== 'oil' && said?.carrier !== 'lpg')
+    book.add('carrier-guessed', 'question', { column: name, expected: 'heating oil' });
   const settledCarrier = carrier ?? 'electricity';
   const unit = stated ?? guessUnit(settledCarrier, perDay);
   const fits = settledCarrier === 'outdoor-temperature' ? unit === '°C' : unit !== '°C';

@@ -1,0 +1,38 @@
+/** Cost column beside a quantity, in pence. */
+
+import type { Dates } from '../dates/read-dates.ts';
+import type { IntakeChoices } from '../intake.ts';
+import { type ColumnFacts, isNumberColumn } from '../layout/column-facts.ts';
+import type { Sheet } from '../layout/sheet.ts';
+import { readValues, settleDecimal } from '../layout/value-cells.ts';
+import type { RemarkBook } from '../remark-book.ts';
+
+export interface Costs {
+  readonly column: number | undefined;
+  /** NaN where none is written. */
+  readonly pence: Float64Array | undefined;
+}
+
+/** With several energies in one file a cost belongs to the one that its heading names. */
+export function readCosts(
+  sheet: Sheet,
+  dates: Dates,
+  quantity: ColumnFacts,
+  alone: boolean,
+  choices: IntakeChoices,
+  book: RemarkBook,
+): Costs {
+  const costs = sheet.columns.filter((c) => c.meaning.role === 'cost' && isNumberColumn(c));
+  const totals = costs.find((c) => /total|incl/i.test(c.heading));
+  const chosen =
+    choices.columns?.cost !== undefined
+      ? sheet.columns[choices.columns.cost]
+      : alone
+        ? (totals ?? costs[0])
+        : costs.find((c) => c.meaning.carrier !== undefined && c.meaning.carrier === quantity.meaning.carrier);
+  if (!chosen) return { column: undefined, pence: undefined };
+  const decimal = settleDecimal(sheet, chosen.index, choices, book);
+  const values = readValues(sheet, chosen.index, dates.rows, dates.count, decimal, 'an amount in pounds', book);
+  const inPence = chosen.meaning.inPence === true || chosen.suffix === 'p';
+  return { column: chosen.index, pence: values.map((v) => (inPence ? v : Math.round(v * 10_000) / 100)) };
+}

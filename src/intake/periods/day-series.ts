@@ -1,0 +1,90 @@
+/** Values by civil day as a series: energies as they are, temperatures as means. */
+import { toCivilDate } from '../../model/calendar/civil.ts';
+import type { Series } from '../../model/evidence/evidence.ts';
+import type { Quantity } from '../layout/settle-unit.ts';
+import type { RemarkBook } from '../remark-book.ts';
+
+export interface DayValue {
+  readonly day: number;
+  /** kWh or °C; NaN where missing. */
+  readonly value: number;
+  readonly line: number;
+}
+
+const LISTED_GAPS = 12;
+
+export function daySeries(
+  id: string,
+  name: string,
+  quantity: Quantity,
+  values: readonly DayValue[],
+  estimatedCount: number,
+  book: RemarkBook,
+): Series | undefined {
+  const isTemperature = quantity.carrier === 'outdoor-temperature';
+  const byDay = new Map<number, number>();
+  for (const { day, value, line } of values) {
+    if (Number.isNaN(value)) continue;
+    const known = byDay.get(day);
+    if (known === value) book.tally('duplicate-same', 'note', { row: line, count: 1 });
+    else if (known !== undefined)
+      book.tally('duplicate-different', 'note', {
+        row: line,
+        count: 1,
+        ...(isTemperature ? {} : { effectKWh: value - known }),
+      });
+    byDay.set(day, value);
+  }
+  if (byDay.size === 0) return undefined;
+  const days = [...byDay.keys()].sort((a, b) => a - b);
+  const first = days[0]!;
+  const last = days.at(-1)!;
+  const list = Array.from({ length: last - first + 1 }, (_, i) => byDay.get(first + i) ?? null);
+  const sum = days.reduce((total, day) => total + byDay.get(day)!, 0);
+  remarkMissingDays(days, isTemperature ? Number.NaN : sum / days.length, book);
+  if (estimatedCount > 0) book.add('estimated', 'note', { count: estimatedCount });
+  return {
+    id,
+    evidenceId: '',
+    name,
+    carrier: quantity.carrier,
+    role: quantity.role,
+    resolution: 'day',
+    from: toCivilDate(first),
+    to: toCivilDate(last + 1),
+    total: isTemperature ? sum / days.length : sum,
+    days: { first: toCivilDate(first), values: list },
+    present: days.length,
+    expected: list.length,
+    estimatedCount,
+  };
+}
+
+function remarkMissingDays(days: readonly number[], meanKWh: number, book: RemarkBook): void {
+  let listed = 0;
+  let more = 0;
+  let moreDays = 0;
+  const effect = (count: number) => (Number.isNaN(meanKWh) ? {} : { effectKWh: Math.round(count * meanKWh * 10) / 10 });
+  for (let i = 1; i < days.length; i++) {
+    const count = days[i]! - days[i - 1]! - 1;
+    if (count === 0) continue;
+    if (listed++ < LISTED_GAPS)
+      book.add('gap', 'note', {
+        from: toCivilDate(days[i - 1]! + 1),
+        to: toCivilDate(days[i]!),
+        count,
+        ...effect(count),
+      });
+    else {
+      more++;
+      moreDays += count;
+    }
+  }
+  if (more > 0) book.add('gaps-more', 'note', { count: more, ...effect(moreDays) });
+}
+
+export const dayPicture = (series: Series): { at: string; value: number | null }[] =>
+  (series.days?.values ?? []).slice(0, 7).map((value, i) => ({
+    at: `${toCivilDate(Math.round(Date.parse(series.days!.first) / 86_400_000) + i)}T00:00`,
+    value,
+  }));

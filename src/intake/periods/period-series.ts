@@ -1,0 +1,105 @@
+/** Bills, meter-reading periods and deliveries as a series of periods, with holes and overlaps named. */
+import { toCivilDate } from '../../model/calendar/civil.ts';
+import type { EvidencePeriod, Series } from '../../model/evidence/evidence.ts';
+import type { Quantity } from '../layout/settle-unit.ts';
+import type { Quality } from '../layout/value-cells.ts';
+import type { RemarkBook } from '../remark-book.ts';
+
+export interface RawPeriod {
+  readonly fromDay: number;
+  /** Exclusive. */
+  readonly toDay: number;
+  /** As written. */
+  readonly quantity: number;
+  readonly kWh: number;
+  readonly costPence?: number;
+  readonly quality: Quality;
+  readonly line: number;
+}
+
+export function periodSeries(
+  id: string,
+  name: string,
+  quantity: Quantity,
+  raw: readonly RawPeriod[],
+  book: RemarkBook,
+): Series | undefined {
+  const sorted = dropRepeats(raw, book).toSorted((a, b) => a.fromDay - b.fromDay || a.toDay - b.toDay);
+  const first = sorted[0];
+  if (!first) return undefined;
+  const { covered, lastDay } = remarkHoles(sorted, book);
+  const periods = sorted.map(
+    (period): EvidencePeriod => ({
+      from: toCivilDate(period.fromDay),
+      to: toCivilDate(period.toDay),
+      kWh: period.kWh,
+      ...(quantity.unit === 'kWh' ? {} : { quantity: period.quantity, unit: quantity.unit }),
+      ...(period.costPence === undefined ? {} : { costPence: period.costPence }),
+      quality: period.quality,
+      row: period.line,
+    }),
+  );
+  const estimatedCount = periods.filter((p) => p.quality === 'estimated').length;
+  if (estimatedCount > 0)
+    book.add('estimated', 'note', {
+      count: estimatedCount,
+      effectKWh: periods.reduce((sum, p) => sum + (p.quality === 'estimated' ? p.kWh : 0), 0),
+    });
+  return {
+    id,
+    evidenceId: '',
+    name,
+    carrier: quantity.carrier,
+    role: quantity.role,
+    resolution: 'period',
+    from: toCivilDate(first.fromDay),
+    to: toCivilDate(lastDay),
+    total: periods.reduce((sum, p) => sum + p.kWh, 0),
+    periods,
+    present: covered,
+    expected: lastDay - first.fromDay,
+    estimatedCount,
+  };
+}
+
+/** The same period twice counts once; with another value, the later row counts. */
+function dropRepeats(raw: readonly RawPeriod[], book: RemarkBook): RawPeriod[] {
+  const kept = new Map<string, RawPeriod>();
+  for (const period of raw) {
+    const key = `${period.fromDay} ${period.toDay}`;
+    const known = kept.get(key);
+    if (known?.kWh === period.kWh) book.tally('duplicate-same', 'note', { row: period.line, count: 1 });
+    else if (known)
+      book.tally('duplicate-different', 'note', { row: period.line, count: 1, effectKWh: period.kWh - known.kWh });
+    kept.set(key, period);
+  }
+  return [...kept.values()];
+}
+
+function remarkHoles(sorted: readonly RawPeriod[], book: RemarkBook): { covered: number; lastDay: number } {
+  let covered = 0;
+  let lastDay = sorted[0]!.fromDay;
+  for (const period of sorted) {
+    if (period.fromDay > lastDay)
+      book.tally('period-hole', 'note', {
+        row: period.line,
+        from: toCivilDate(lastDay),
+        to: toCivilDate(period.fromDay),
+        count: period.fromDay - lastDay,
+      });
+    else if (period.fromDay < lastDay)
+      book.tally('period-overlap', 'question', {
+        row: period.line,
+        from: toCivilDate(period.fromDay),
+        to: toCivilDate(Math.min(lastDay, period.toDay)),
+        count: Math.min(lastDay, period.toDay) - period.fromDay,
+      });
+    covered += Math.max(0, period.toDay - Math.max(lastDay, period.fromDay));
+    lastDay = Math.max(lastDay, period.toDay);
+  }
+  return { covered, lastDay };
+}
+
+/** Periods of a series for the picture in the preview: kWh at the first day of each. */
+export const periodPicture = (series: Series): { at: string; value: number | null }[] =>
+  (series.periods ?? []).slice(0, 60).map((p) => ({ at: `${p.from}T00:00`, value: p.kWh }));

@@ -1,0 +1,42 @@
+/** Differences of a cumulative register: never negative, with rollover and exchange of the meter told apart. */
+import type { RemarkBook } from '../remark-book.ts';
+
+export interface RegisterStep {
+  /** Index into the readings, of the earlier and the later one. */
+  readonly before: number;
+  readonly after: number;
+  /** In the register's unit; NaN where the meter was exchanged between. */
+  readonly used: number;
+}
+
+/** @param order indices of the readings in order of time */
+export function registerSteps(
+  order: readonly number[],
+  readings: Float64Array,
+  lineOf: (index: number) => number,
+  book: RemarkBook,
+): RegisterStep[] {
+  const steps: RegisterStep[] = [];
+  let before: number | undefined;
+  for (const after of order) {
+    if (Number.isNaN(readings[after]!)) continue;
+    if (before !== undefined) steps.push({ before, after, used: difference(before, after) });
+    before = after;
+  }
+  return steps;
+
+  function difference(from: number, to: number): number {
+    const low = readings[from]!;
+    const high = readings[to]!;
+    if (high >= low) return high - low;
+    const range = 10 ** Math.ceil(Math.log10(low + 1));
+    const where = { row: lineOf(to), found: `${low} then ${high}` };
+    // A register turns over from just below a power of ten to just above nought; any other fall is another meter.
+    if (range >= 1000 && low >= 0.9 * range && high < 0.1 * range) {
+      book.tally('register-rollover', 'note', { ...where, expected: String(range), effectKWh: high + range - low });
+      return high + range - low;
+    }
+    book.tally('register-exchange', 'question', where);
+    return Number.NaN;
+  }
+}

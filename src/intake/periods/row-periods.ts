@@ -1,0 +1,160 @@
+/** First and last day of each row's period: from two dates, from the label of a month or quarter, or from one date a row. */
+import { daysInMonth, monthOf, toCivilDate, yearOf } from '../../model/calendar/civil.ts';
+import { type Dates, readDatesAt } from '../dates/read-dates.ts';
+import type { IntakeChoices } from '../intake.ts';
+import type { Sheet } from '../layout/sheet.ts';
+import { columnName } from '../layout/value-cells.ts';
+import type { RemarkBook } from '../remark-book.ts';
+import { cellText } from '../text/table.ts';
+
+export interface RowPeriods {
+  /** Days, `to` exclusive; NaN where the row has no period. */
+  readonly fromDay: Float64Array;
+  readonly toDay: Float64Array;
+  readonly toInclusive?: boolean;
+  readonly stamp?: 'start' | 'end';
+}
+
+const dayOf = (minutes: number): number => Math.floor(minutes / 1440);
+
+export function rowPeriods(
+  sheet: Sheet,
+  dates: Dates,
+  toColumn: number | undefined,
+  choices: IntakeChoices,
+  book: RemarkBook,
+): RowPeriods {
+  if (toColumn !== undefined) return fromTwoDates(sheet, dates, toColumn, choices, book);
+  if (dates.kind === 'month' || dates.kind === 'quarter') return fromLabels(dates, dates.kind === 'month' ? 1 : 3);
+  return fromOneDate(sheet, dates, choices, book);
+}
+
+function fromTwoDates(
+  sheet: Sheet,
+  dates: Dates,
+  toColumn: number,
+  choices: IntakeChoices,
+  book: RemarkBook,
+): RowPeriods {
+  const { count } = dates;
+  const fromDay = Float64Array.from(dates.civilMinute.subarray(0, count), dayOf);
+  const toDay = readDatesAt(sheet, toColumn, dates.rows, count, dates.dayFirst).map(dayOf);
+  const toInclusive = choices.toInclusive ?? decideInclusive(fromDay, toDay, sheet, dates, toColumn, book);
+  for (let i = 0; i < count; i++) {
+    const line = sheet.table.lineOfRow[dates.rows[i]!]!;
+    if (Number.isNaN(toDay[i]!)) {
+      const found = cellText(sheet.table, dates.rows[i]!, toColumn);
+      book.tally('date-unreadable', 'note', { row: line, column: columnName(sheet, toColumn), found });
+      continue;
+    }
+    if (toInclusive) toDay[i]! += 1;
+    if (toDay[i]! <= fromDay[i]!) {
+      book.tally('period-backwards', 'note', {
+        row: line,
+        from: toCivilDate(fromDay[i]!),
+        to: toCivilDate(toDay[i]! - (toInclusive ? 1 : 0)),
+      });
+      toDay[i] = Number.NaN;
+    }
+  }
+  return { fromDay, toDay, toInclusive };
+}
+
+/** A period that ends the day before the next begins includes its last day; one that ends on that day does not. */
+function decideInclusive(
+  fromDay: Float64Array,
+  toDay: Float64Array,
+  sheet: Sheet,
+  dates: Dates,
+  toColumn: number,
+  book: RemarkBook,
+): boolean {
+  const starts = new Set(fromDay);
+  let inclusive = 0;
+  let exclusive = 0;
+  for (const day of toDay) {
+    if (starts.has(day + 1)) inclusive++;
+    if (starts.has(day)) exclusive++;
+  }
+  if (inclusive !== exclusive) return inclusive > exclusive;
+  const monthEnds = toDay.every((day) => Number.isNaN(day) || toCivilDate(day + 1).endsWith('-01'));
+  const monthStarts = toDay.every((day) => Number.isNaN(day) || toCivilDate(day).endsWith('-01'));
+  const fromStarts = fromDay.every((day) => toCivilDate(day).endsWith('-01'));
+  if (fromStarts && monthEnds) return true;
+  if (fromStarts && monthStarts) return false;
+  const row = dates.rows[0]!;
+  book.add('to-inclusive-asked', 'question', {
+    row: sheet.table.lineOfRow[row]!,
+    column: columnName(sheet, toColumn),
+    found: cellText(sheet.table, row, toColumn),
+    expected: 'included',
+  });
+  return true;
+}
+
+function fromLabels(dates: Dates, months: number): RowPeriods {
+  const fromDay = Float64Array.from(dates.civilMinute.subarray(0, dates.count), dayOf);
+  const toDay = fromDay.map((day) => addMonths(day, months));
+  return { fromDay, toDay };
+}
+
+/** First day of the month some months later. */
+function addMonths(firstOfMonth: number, months: number): number {
+  let day = firstOfMonth;
+  for (let m = 0; m < months; m++) {
+    const date = toCivilDate(day);
+    day += daysInMonth(yearOf(date), monthOf(date));
+  }
+  return day;
+}
+
+function fromOneDate(sheet: Sheet, dates: Dates, choices: IntakeChoices, book: RemarkBook): RowPeriods {
+  const { count } = dates;
+  const days = Float64Array.from(dates.civilMinute.subarray(0, count), dayOf);
+  const sorted = Array.from(new Set(days)).sort((a, b) => a - b);
+  const months = monthRule(sorted);
+  const column = columnName(sheet, sheet.dateColumn);
+  if (months !== undefined && choices.stamp !== (months === 'starts' ? 'end' : 'start')) {
+    book.add('months-by-first-day', 'note', { column, expected: months });
+    const fromDay = months === 'starts' ? days : days.map((day) => day + 1 - monthLengthBefore(day + 1));
+    const toDay = months === 'starts' ? days.map((day) => addMonths(day, 1)) : days.map((day) => day + 1);
+    return { fromDay, toDay, stamp: months === 'starts' ? 'start' : 'end' };
+  }
+  const even =
+    sorted.length > 2 && sorted.every((day, i) => i === 0 || day - sorted[i - 1]! === sorted[1]! - sorted[0]!);
+  const stamp = choices.stamp ?? (even ? 'start' : 'end');
+  if (choices.stamp === undefined) book.add('period-side-asked', 'question', { column, expected: stamp });
+  const place = new Map(sorted.map((day, i) => [day, i]));
+  const at = (i: number): number => sorted[i] ?? Number.NaN;
+  const step = at(1) - at(0);
+  const fromDay = days.map((day) =>
+    stamp === 'start' ? day : (sorted[place.get(day)! - 1] ?? (even ? day - step : Number.NaN)),
+  );
+  const toDay = days.map((day) =>
+    stamp === 'end' ? day : (sorted[place.get(day)! + 1] ?? (even ? day + step : Number.NaN)),
+  );
+  const edge = days.findIndex((_, i) => Number.isNaN(fromDay[i]!) || Number.isNaN(toDay[i]!));
+  if (edge >= 0)
+    book.add('period-by-end-date', 'note', {
+      row: sheet.table.lineOfRow[dates.rows[edge]!]!,
+      found: cellText(sheet.table, dates.rows[edge]!, sheet.dateColumn),
+      expected: stamp,
+    });
+  return { fromDay, toDay, stamp };
+}
+
+/** Dates that all fall on the first, or all on the last day of successive months, name calendar months. */
+function monthRule(sorted: readonly number[]): 'starts' | 'ends' | undefined {
+  if (sorted.length < 2) return undefined;
+  const monthly = sorted.every((day, i) => i === 0 || day - sorted[i - 1]! >= 28) && sorted[1]! - sorted[0]! <= 31;
+  if (!monthly) return undefined;
+  if (sorted.every((day) => toCivilDate(day).endsWith('-01'))) return 'starts';
+  if (sorted.every((day) => toCivilDate(day + 1).endsWith('-01'))) return 'ends';
+  return undefined;
+}
+
+/** Days of the month that ends where `firstOfMonth` begins. */
+function monthLengthBefore(firstOfMonth: number): number {
+  const date = toCivilDate(firstOfMonth - 1);
+  return daysInMonth(yearOf(date), monthOf(date));
+}

@@ -1,0 +1,165 @@
+/** One bill or month a row: from, to and what was used between, or the label of a month or quarter. */
+import { readDates, settleDayFirst } from '../dates/read-dates.ts';
+import type { ColumnFacts } from '../layout/column-facts.ts';
+import { quantityColumns, seriesColumns } from '../layout/energy-columns.ts';
+import { explainStrays } from '../layout/explain-strays.ts';
+import { type Quantity, settleUnit } from '../layout/settle-unit.ts';
+import type { Sheet } from '../layout/sheet.ts';
+import { stepOf } from '../layout/sheet-step.ts';
+import { columnName, readQuality, readValues, settleDecimal } from '../layout/value-cells.ts';
+import { type Costs, readCosts } from '../periods/costs.ts';
+import { periodPicture, periodSeries, type RawPeriod } from '../periods/period-series.ts';
+import { type RowPeriods, rowPeriods } from '../periods/row-periods.ts';
+import { remarkAfterToday } from '../readings/remark-order.ts';
+import { isVolumeOfGas, kWhPerUnit } from '../units.ts';
+import { findQualityColumn } from './long-interval.ts';
+import { type IntakeShape, nothingRead, type ShapeInput } from './shape.ts';
+
+const DAY_MINUTES = 1440;
+
+export const bills: IntakeShape = {
+  name: 'bills',
+  describe: 'One bill, month or week a row, with what was used in it and perhaps what it cost.',
+
+  detect(sheet) {
+    if (sheet.dateColumn < 0) return { fit: 0, reason: 'no column of dates' };
+    const step = stepOf(sheet);
+    const quantities = quantityColumns(sheet, [sheet.dateColumn, step.toColumn]);
+    const onlyReadings = quantities.every((c) => c.meaning.role === 'reading');
+    if (quantities.length === 0 || onlyReadings) return { fit: 0.1, reason: 'no column of amounts used' };
+    if (step.kind === 'time') return { fit: 0.1, reason: 'times of day, as readings have' };
+    if (step.kind === 'month' || step.kind === 'quarter')
+      return { fit: 0.88, reason: `a ${step.kind} and an amount in each row` };
+    const wide = step.minutes === undefined || step.minutes >= 5 * DAY_MINUTES;
+    if (step.toColumn !== undefined) return { fit: wide ? 0.9 : 0.4, reason: 'two dates and an amount in each row' };
+    return wide
+      ? { fit: 0.7, reason: 'one date and an amount in each row, days apart' }
+      : { fit: 0.1, reason: 'dates day by day' };
+  },
+
+  parse(input) {
+    const { sheet, choices, context, book } = input;
+    const column = choices.columns?.from ?? choices.columns?.stamp ?? sheet.dateColumn;
+    const dayFirst = settleDayFirst(sheet, column, choices, context.zone, book);
+    const dates = readDates(sheet, column, undefined, dayFirst, context.onProgress);
+    explainStrays(sheet, dates, book);
+    const toColumn = choices.columns?.to ?? stepOf(sheet).toColumn;
+    const columns = dates.count === 0 ? [] : seriesColumns(sheet, choices, [column, toColumn], book);
+    if (columns.length === 0) {
+      book.add(dates.count === 0 ? 'no-readable-rows' : 'no-numbers', 'refusal', { column: columnName(sheet, column) });
+      return nothingRead(choices, dates.count);
+    }
+    remarkAfterToday(sheet, dates, context, book);
+    const periods = rowPeriods(sheet, dates, toColumn, choices, book);
+    const quality = choices.columns?.quality ?? findQualityColumn(sheet);
+    const decimal = settleDecimal(sheet, columns[0]!.index, choices, book);
+    const read = columns.map((facts, i) => {
+      const values = readValues(sheet, facts.index, dates.rows, dates.count, decimal, 'a number', book);
+      const quantity = settleUnit(sheet, facts, meanPerDay(values, periods), choices, context, book);
+      const costs = readCosts(sheet, dates, facts, columns.length === 1, choices, book);
+      const lines = dates.rows.subarray(0, dates.count);
+      const raw = toRawPeriods(input, { facts, quantity, values, costs, quality, periods, rows: lines, decimal });
+      const name = facts.heading === '' ? quantity.carrier : facts.heading;
+      return { quantity, costs, series: periodSeries(`series-${i + 1}`, name, quantity, raw, book) };
+    });
+    const built = read.filter((r) => r.series !== undefined);
+    const first = built[0];
+    if (!first?.series) {
+      book.add('no-readable-rows', 'refusal');
+      return nothingRead(choices, dates.count);
+    }
+    const alone = built.length === 1;
+    return {
+      choices: {
+        shape: bills.name,
+        unit: first.quantity.unit,
+        ...(periods.stamp === undefined ? {} : { stamp: periods.stamp }),
+        ...(dayFirst === undefined ? {} : { dayFirst }),
+        columns: {
+          from: column,
+          ...(toColumn === undefined ? {} : { to: toColumn }),
+          ...(columns.length === 1 ? { value: columns[0]!.index } : {}),
+          ...(alone && first.costs.column !== undefined ? { cost: first.costs.column } : {}),
+          ...(quality === undefined ? {} : { quality }),
+        },
+        decimal,
+        ...(periods.toInclusive === undefined ? {} : { toInclusive: periods.toInclusive }),
+        ...(alone ? { carrier: first.quantity.carrier, role: first.quantity.role } : {}),
+        ...calorificChoice(input, sheet, first.quantity),
+      },
+      series: built.map((b) => b.series!),
+      intervals: [],
+      firstDays: periodPicture(first.series),
+      dataRows: dates.count,
+    };
+  },
+};
+
+/** A calorific value that came from the file's own column stays with its rows and is no choice. */
+function calorificChoice(
+  { choices, context }: ShapeInput,
+  sheet: Sheet,
+  quantity: Quantity,
+): { calorificMJPerM3?: number } {
+  if (choices.calorificMJPerM3 !== undefined) return { calorificMJPerM3: choices.calorificMJPerM3 };
+  if (!isVolumeOfGas(quantity.unit) || sheet.columns.some((c) => c.meaning.role === 'calorific')) return {};
+  return { calorificMJPerM3: context.gasVolume.calorificMJPerM3 };
+}
+
+interface RowsOfOne {
+  readonly facts: ColumnFacts;
+  readonly quantity: Quantity;
+  readonly values: Float64Array;
+  readonly costs: Costs;
+  readonly quality: number | undefined;
+  readonly periods: RowPeriods;
+  readonly rows: Uint32Array;
+  readonly decimal: '.' | ',';
+}
+
+function toRawPeriods({ sheet, choices, context, book }: ShapeInput, one: RowsOfOne): RawPeriod[] {
+  const { quantity, values, costs, quality, periods, rows } = one;
+  const calorific = sheet.columns.find((c) => c.meaning.role === 'calorific');
+  const ofRow =
+    calorific && isVolumeOfGas(quantity.unit) && choices.calorificMJPerM3 === undefined
+      ? readValues(sheet, calorific.index, rows, rows.length, one.decimal, 'a calorific value in MJ per m³', book)
+      : undefined;
+  const raw: RawPeriod[] = [];
+  for (let i = 0; i < rows.length; i++) {
+    const value = values[i]!;
+    const line = sheet.table.lineOfRow[rows[i]!]!;
+    if (Number.isNaN(value) || Number.isNaN(periods.fromDay[i]!) || Number.isNaN(periods.toDay[i]!)) continue;
+    if (value < 0) {
+      book.tally('negative', 'note', { row: line, column: columnName(sheet, one.facts.index), found: String(value) });
+      continue;
+    }
+    const own = ofRow?.[i];
+    const factor =
+      own !== undefined && own >= 30 && own <= 50
+        ? kWhPerUnit(quantity.unit, quantity.carrier, context, own)
+        : quantity.kWhPerUnit;
+    const cost = costs.pence?.[i];
+    raw.push({
+      fromDay: periods.fromDay[i]!,
+      toDay: periods.toDay[i]!,
+      quantity: value,
+      kWh: value * factor,
+      ...(cost === undefined || Number.isNaN(cost) ? {} : { costPence: cost }),
+      quality: quality === undefined ? 'unknown' : readQuality(sheet, quality, rows[i]!),
+      line,
+    });
+  }
+  return raw;
+}
+
+function meanPerDay(values: Float64Array, periods: RowPeriods): number {
+  let sum = 0;
+  let days = 0;
+  for (let i = 0; i < values.length; i++) {
+    const length = periods.toDay[i]! - periods.fromDay[i]!;
+    if (Number.isNaN(values[i]!) || Number.isNaN(length)) continue;
+    sum += values[i]!;
+    days += length;
+  }
+  return days > 0 ? sum / days : Number.NaN;
+}

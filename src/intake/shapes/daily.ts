@@ -1,0 +1,150 @@
+/** One day a row: a date and what was used on it, or its mean, highest and lowest temperature. */
+import { zoneTable } from '../clock/zone-table.ts';
+import { type Dates, readDates, settleDayFirst } from '../dates/read-dates.ts';
+import { type ColumnFacts, isNumberColumn } from '../layout/column-facts.ts';
+import { quantityColumns, seriesColumns } from '../layout/energy-columns.ts';
+import { explainStrays } from '../layout/explain-strays.ts';
+import { type Quantity, settleUnit } from '../layout/settle-unit.ts';
+import type { Sheet } from '../layout/sheet.ts';
+import { stepOf } from '../layout/sheet-step.ts';
+import { columnName, readValues, settleDecimal } from '../layout/value-cells.ts';
+import { dayPicture, daySeries } from '../periods/day-series.ts';
+import { remarkAfterToday, remarkOrder } from '../readings/remark-order.ts';
+import { screenEnergy, screenTemperature } from '../readings/screen-values.ts';
+import { countEstimated, findQualityColumn } from './long-interval.ts';
+import { type IntakeShape, nothingRead, type ShapeInput } from './shape.ts';
+
+export const daily: IntakeShape = {
+  name: 'days',
+  describe: 'One day a row, with what was used on it or how warm it was.',
+
+  detect(sheet) {
+    if (sheet.dateColumn < 0) return { fit: 0, reason: 'no column of dates' };
+    const step = stepOf(sheet);
+    const numbers = quantityColumns(sheet, [sheet.dateColumn, step.toColumn]);
+    if (numbers.length === 0) return { fit: 0, reason: 'no column of numbers' };
+    if (numbers.length > 20) return { fit: 0.2, reason: 'many columns of numbers' };
+    if (step.kind === 'month' || step.kind === 'quarter') return { fit: 0, reason: 'months rather than days' };
+    if (step.minutes === 1440) return { fit: 0.86, reason: 'a date and a number for each day' };
+    return { fit: 0.1, reason: 'dates that are not a day apart' };
+  },
+
+  parse(input) {
+    const { sheet, choices, context, book } = input;
+    const column = choices.columns?.stamp ?? choices.columns?.from ?? sheet.dateColumn;
+    const dayFirst = settleDayFirst(sheet, column, choices, context.zone, book);
+    const dates = readDates(sheet, column, undefined, dayFirst, context.onProgress);
+    explainStrays(sheet, dates, book);
+    const extremes = choices.columns?.value === undefined ? findExtremes(sheet) : undefined;
+    const columns = extremes
+      ? [extremes.maximum]
+      : seriesColumns(sheet, choices, [column, stepOf(sheet).toColumn], book);
+    if (dates.count === 0 || columns.length === 0) {
+      book.add(dates.count === 0 ? 'no-readable-rows' : 'no-numbers', 'refusal', { column: columnName(sheet, column) });
+      return nothingRead(choices, dates.count);
+    }
+    remarkAfterToday(sheet, dates, context, book);
+    remarkOrder(dates, book);
+    const dayOfRow = localDays(dates, context.zone);
+    const quality = choices.columns?.quality ?? findQualityColumn(sheet);
+    const estimated = quality === undefined ? 0 : countEstimated(sheet, quality, dates);
+    const decimal = settleDecimal(sheet, columns[0]!.index, choices, book);
+    const built = columns.flatMap((facts, i) => {
+      const values = readValues(sheet, facts.index, dates.rows, dates.count, decimal, 'a number', book);
+      if (extremes) {
+        const minimum = readValues(sheet, extremes.minimum.index, dates.rows, dates.count, decimal, 'a number', book);
+        for (let r = 0; r < values.length; r++) values[r] = (values[r]! + minimum[r]!) / 2;
+      }
+      const quantity = settleUnit(
+        sheet,
+        facts,
+        mean(values),
+        extremes ? asTemperature(choices) : choices,
+        context,
+        book,
+      );
+      screen(input, facts, quantity, values, dates);
+      const list = Array.from(values, (value, r) => ({
+        day: dayOfRow[r]!,
+        value,
+        line: sheet.table.lineOfRow[dates.rows[r]!]!,
+      }));
+      const name = extremes ? 'mean of highest and lowest' : facts.heading || quantity.carrier;
+      const series = daySeries(`series-${i + 1}`, name, quantity, list, estimated, book);
+      return series ? [{ series, quantity }] : [];
+    });
+    const first = built[0];
+    if (!first) {
+      book.add('no-readable-rows', 'refusal');
+      return nothingRead(choices, dates.count);
+    }
+    return {
+      choices: {
+        shape: daily.name,
+        unit: first.quantity.unit,
+        ...(dayFirst === undefined ? {} : { dayFirst }),
+        columns: {
+          stamp: column,
+          ...(columns.length === 1 && !extremes ? { value: columns[0]!.index } : {}),
+          ...(quality === undefined ? {} : { quality }),
+        },
+        decimal,
+        ...(built.length === 1 ? { carrier: first.quantity.carrier, role: first.quantity.role } : {}),
+        ...(choices.calorificMJPerM3 === undefined ? {} : { calorificMJPerM3: choices.calorificMJPerM3 }),
+      },
+      series: built.map((b) => b.series),
+      intervals: [],
+      firstDays: dayPicture(first.series),
+      dataRows: dates.count,
+    };
+  },
+};
+
+const asTemperature = (choices: ShapeInput['choices']): ShapeInput['choices'] => ({
+  ...choices,
+  unit: '°C',
+  carrier: 'outdoor-temperature',
+  role: 'weather',
+});
+
+/** Highest and lowest temperature of the day in two columns; their mean stands for the day's. */
+function findExtremes(sheet: Sheet): { maximum: ColumnFacts; minimum: ColumnFacts } | undefined {
+  const maximum = sheet.columns.find((c) => c.meaning.role === 'maximum' && isNumberColumn(c));
+  const minimum = sheet.columns.find((c) => c.meaning.role === 'minimum' && isNumberColumn(c));
+  return maximum && minimum ? { maximum, minimum } : undefined;
+}
+
+/** A stamp with an offset names an instant; its day is the household's. */
+function localDays(dates: Dates, zoneName: string): Float64Array {
+  const { count, civilMinute, offsets } = dates;
+  const days = new Float64Array(count);
+  const sorted = civilMinute.slice(0, count).sort();
+  const zone =
+    offsets !== null && dates.kind === 'time'
+      ? zoneTable(zoneName, Math.floor(sorted[0]! / 1440), Math.floor(sorted[count - 1]! / 1440))
+      : undefined;
+  for (let i = 0; i < count; i++) {
+    const offset = offsets?.[i] ?? Number.NaN;
+    days[i] = zone && !Number.isNaN(offset) ? zone.dayOf(civilMinute[i]! - offset) : Math.floor(civilMinute[i]! / 1440);
+  }
+  return days;
+}
+
+function screen(
+  { sheet, book }: ShapeInput,
+  facts: ColumnFacts,
+  quantity: Quantity,
+  values: Float64Array,
+  dates: Dates,
+): void {
+  if (quantity.kWhPerUnit !== 1) for (let i = 0; i < values.length; i++) values[i]! *= quantity.kWhPerUnit;
+  const lineOf = (i: number) => sheet.table.lineOfRow[dates.rows[i]!]!;
+  const what = { values, count: values.length, hours: 24, lineOf, column: columnName(sheet, facts.index) };
+  if (quantity.carrier === 'outdoor-temperature') screenTemperature(what, book);
+  else screenEnergy(what, book);
+}
+
+function mean(values: Float64Array): number {
+  const there = values.filter((v) => !Number.isNaN(v));
+  return there.length === 0 ? Number.NaN : there.reduce((sum, v) => sum + v, 0) / there.length;
+}

@@ -1,0 +1,121 @@
+/**
+ * Deliveries of oil or LPG: a date and the litres put into the tank. A fill replaces what was burnt since the fill
+ * before it, so each delivery belongs to the days before it and the first only starts the count.
+ */
+import { toCivilDate } from '../../model/calendar/civil.ts';
+import { readDates, settleDayFirst } from '../dates/read-dates.ts';
+import { quantityColumns, seriesColumns, statedCarrier } from '../layout/energy-columns.ts';
+import { explainStrays } from '../layout/explain-strays.ts';
+import { plainWords } from '../layout/headings.ts';
+import { settleUnit } from '../layout/settle-unit.ts';
+import { stepOf } from '../layout/sheet-step.ts';
+import { columnName, readValues, settleDecimal } from '../layout/value-cells.ts';
+import { readCosts } from '../periods/costs.ts';
+import { periodPicture, periodSeries, type RawPeriod } from '../periods/period-series.ts';
+import { remarkAfterToday } from '../readings/remark-order.ts';
+import { type IntakeShape, nothingRead } from './shape.ts';
+
+export const deliveries: IntakeShape = {
+  name: 'deliveries',
+  describe: 'Deliveries of heating oil or LPG: the date, the litres and perhaps the cost of each.',
+
+  detect(sheet) {
+    if (sheet.dateColumn < 0) return { fit: 0, reason: 'no column of dates' };
+    const step = stepOf(sheet);
+    if (step.toColumn !== undefined || step.kind === 'month')
+      return { fit: 0.1, reason: 'periods rather than single dates' };
+    const quantities = quantityColumns(sheet, [sheet.dateColumn]);
+    const words = plainWords(
+      `${sheet.fileName.replaceAll(/[-_.]/g, ' ')} ${sheet.columns.map((c) => c.heading).join(' ')}`,
+    );
+    const inLitres = quantities.some((c) => c.meaning.unit === 'litre');
+    const said = quantities[0] && statedCarrier(sheet, quantities[0])?.carrier;
+    if (inLitres) return { fit: 0.92, reason: 'a date and litres in each row' };
+    if (quantities.length > 0 && /deliver|tanker|\bfill/.test(words))
+      return { fit: 0.85, reason: 'a date and an amount delivered in each row' };
+    if (quantities.length > 0 && (said === 'oil' || said === 'lpg'))
+      return { fit: 0.8, reason: 'the file speaks of oil or LPG' };
+    return { fit: 0.05, reason: 'no litres' };
+  },
+
+  parse({ sheet, choices, context, book }) {
+    const column = choices.columns?.stamp ?? choices.columns?.from ?? sheet.dateColumn;
+    const dayFirst = settleDayFirst(sheet, column, choices, context.zone, book);
+    const dates = readDates(sheet, column, undefined, dayFirst, context.onProgress);
+    explainStrays(sheet, dates, book);
+    const facts = dates.count === 0 ? undefined : seriesColumns(sheet, choices, [column], book)[0];
+    if (!facts) {
+      book.add(dates.count === 0 ? 'no-readable-rows' : 'no-numbers', 'refusal', { column: columnName(sheet, column) });
+      return nothingRead(choices, dates.count);
+    }
+    remarkAfterToday(sheet, dates, context, book);
+    const decimal = settleDecimal(sheet, facts.index, choices, book);
+    const values = readValues(sheet, facts.index, dates.rows, dates.count, decimal, 'a number of litres', book);
+    const withUnit = { ...choices, unit: choices.unit ?? facts.meaning.unit ?? ('litre' as const) };
+    const quantity = settleUnit(sheet, facts, Number.NaN, withUnit, context, book);
+    const costs = readCosts(sheet, dates, facts, true, choices, book);
+    const fills = readFills(dates.civilMinute, values, costs.pence, dates.count);
+    const raw: RawPeriod[] = fills.slice(1).map((fill, i) => ({
+      fromDay: fills[i]!.day,
+      toDay: fill.day,
+      quantity: fill.amount,
+      kWh: fill.amount * quantity.kWhPerUnit,
+      ...(Number.isNaN(fill.costPence) ? {} : { costPence: fill.costPence }),
+      quality: 'actual',
+      line: sheet.table.lineOfRow[dates.rows[fill.index]!]!,
+    }));
+    const first = fills[0];
+    const series = periodSeries('series-1', facts.heading || quantity.carrier, quantity, raw, book);
+    if (!series || !first) {
+      book.add('delivery-alone', 'refusal', first ? { from: toCivilDate(first.day) } : {});
+      return nothingRead(choices, dates.count);
+    }
+    book.add('delivery-rule', 'note', {
+      row: sheet.table.lineOfRow[dates.rows[first.index]!]!,
+      from: toCivilDate(first.day),
+      found: `${first.amount} ${quantity.unit === 'litre' ? 'litres' : quantity.unit}`,
+      effectKWh: first.amount * quantity.kWhPerUnit,
+    });
+    return {
+      choices: {
+        shape: deliveries.name,
+        unit: quantity.unit,
+        ...(dayFirst === undefined ? {} : { dayFirst }),
+        columns: { stamp: column, value: facts.index, ...(costs.column === undefined ? {} : { cost: costs.column }) },
+        decimal,
+        carrier: quantity.carrier,
+        role: quantity.role,
+      },
+      series: [series],
+      intervals: [],
+      firstDays: periodPicture(series),
+      dataRows: dates.count,
+    };
+  },
+};
+
+interface Fill {
+  readonly day: number;
+  readonly amount: number;
+  readonly costPence: number;
+  readonly index: number;
+}
+
+/** In order of time; two slips of one day are one fill. */
+function readFills(civil: Float64Array, values: Float64Array, pence: Float64Array | undefined, count: number): Fill[] {
+  const byDay = new Map<number, Fill>();
+  for (let i = 0; i < count; i++) {
+    const amount = values[i]!;
+    if (Number.isNaN(amount) || amount <= 0) continue;
+    const day = Math.floor(civil[i]! / 1440);
+    const known = byDay.get(day);
+    const costPence = pence?.[i] ?? Number.NaN;
+    byDay.set(
+      day,
+      known
+        ? { ...known, amount: known.amount + amount, costPence: known.costPence + costPence }
+        : { day, amount, costPence, index: i },
+    );
+  }
+  return [...byDay.values()].sort((a, b) => a.day - b.day);
+}

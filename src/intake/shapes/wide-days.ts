@@ -1,0 +1,201 @@
+/** One day a row: a date and 24, 48 or 96 columns of readings, with 46 or 50 on the days the clocks change. */
+import { zoneTable } from '../clock/zone-table.ts';
+import { readDates, settleDayFirst } from '../dates/read-dates.ts';
+import { type ColumnFacts, isNumberColumn } from '../layout/column-facts.ts';
+import { explainStrays } from '../layout/explain-strays.ts';
+import { slotOfHeading } from '../layout/headings.ts';
+import type { Sheet } from '../layout/sheet.ts';
+import { readValues, settleDecimal } from '../layout/value-cells.ts';
+import { buildIntervalSeries, placeClock, type RawReadings } from '../readings/build-interval-series.ts';
+import { remarkAfterToday, remarkOrder } from '../readings/remark-order.ts';
+import type { StampSide } from '../readings/stamp-side.ts';
+import { countEstimated, findQualityColumn } from './long-interval.ts';
+import { type IntakeShape, nothingRead } from './shape.ts';
+
+interface WideLayout {
+  readonly columns: readonly ColumnFacts[];
+  readonly intervalMinutes: number;
+  /** Minutes after midnight at which each column's reading starts, by its heading. */
+  readonly startMinute: readonly number[];
+  readonly stamp: StampSide;
+}
+
+/** Reading columns that a day may have, with room for the long autumn day. */
+const DAY_LENGTHS = [
+  { slots: 24, most: 25, minutes: 60 },
+  { slots: 48, most: 50, minutes: 30 },
+  { slots: 96, most: 100, minutes: 15 },
+] as const;
+
+function findLayout(sheet: Sheet): WideLayout | undefined {
+  const after = sheet.columns.filter((c) => c.index > sheet.dateColumn);
+  const named = after.filter((c) => slotOfHeading(c.heading) !== undefined);
+  const columns = named.length >= 23 ? named : sheet.headingRow < 0 ? longestRun(after.filter(isNumberColumn)) : [];
+  const length = DAY_LENGTHS.find((l) => columns.length >= l.slots && columns.length <= l.most);
+  if (!length) return undefined;
+  const clocks = columns.map((c) => slotOfHeading(c.heading));
+  const first = clocks[0];
+  const usesClock = first !== undefined && 'clock' in first;
+  const stamp: StampSide = usesClock && first.clock === length.minutes ? 'end' : 'start';
+  return { columns, intervalMinutes: length.minutes, startMinute: columns.map((_, i) => i * length.minutes), stamp };
+}
+
+/** Number columns that stand side by side; totals and meter numbers stand apart. */
+function longestRun(columns: readonly ColumnFacts[]): ColumnFacts[] {
+  for (const { slots } of DAY_LENGTHS.toReversed())
+    if (columns.length >= slots && columns.length <= slots + 2) return columns.slice(0, slots);
+  return [];
+}
+
+export const wideDays: IntakeShape = {
+  name: 'days across',
+  describe: 'One day a row, with a column for every hour, half-hour or quarter-hour.',
+
+  detect(sheet) {
+    if (sheet.dateColumn < 0) return { fit: 0, reason: 'no column of dates' };
+    const layout = findLayout(sheet);
+    if (!layout) return { fit: 0, reason: 'no 24, 48 or 96 columns of readings' };
+    return { fit: 0.95, reason: `a date and ${layout.columns.length} columns of ${layout.intervalMinutes} minutes` };
+  },
+
+  parse({ sheet, choices, context, book }) {
+    const layout = findLayout(sheet);
+    const column = choices.columns?.stamp ?? sheet.dateColumn;
+    const dayFirst = settleDayFirst(sheet, column, choices, context.zone, book);
+    const dates = readDates(sheet, column, undefined, dayFirst, context.onProgress);
+    explainStrays(sheet, dates, book);
+    if (!layout || dates.count === 0) {
+      book.add('no-readable-rows', 'refusal');
+      return nothingRead(choices, dates.count);
+    }
+    remarkAfterToday(sheet, dates, context, book);
+    remarkOrder(dates, book);
+    const decimal = settleDecimal(sheet, layout.columns[Math.min(16, layout.columns.length - 1)]!.index, choices, book);
+    const table = layout.columns.map((c) =>
+      readValues(sheet, c.index, dates.rows, dates.count, decimal, 'a number in kWh', book),
+    );
+    const days = unfold(layout, dates.civilMinute, dates.rows, dates.count, table, context.zone);
+    const stamp = choices.stamp ?? layout.stamp;
+    // Correcting what the headings name moves every reading by one column.
+    const move = stamp === layout.stamp ? 0 : stamp === 'end' ? -layout.intervalMinutes : layout.intervalMinutes;
+    if (move !== 0) for (let i = 0; i < days.count; i++) days.civil[i]! += move;
+    const raw: RawReadings = {
+      sheet,
+      ...days,
+      offsets: null,
+      intervalMinutes: layout.intervalMinutes,
+      // Columns stand in the order of the day, so the start of each is known whatever its heading names.
+      stamp: 'start',
+      newestFirst: false,
+      fixedColumns: layout.columns.length * layout.intervalMinutes === 1440,
+      headingSaysUtc: sheet.columns[column]?.meaning.utc === true,
+    };
+    const facts = valueFacts(sheet, layout);
+    const quality = choices.columns?.quality ?? findQualityColumn(sheet);
+    const estimatedCount =
+      quality === undefined ? 0 : countEstimated(sheet, quality, dates) * Math.round(1440 / layout.intervalMinutes);
+    const clock = placeClock(raw, raw.civil.length > 0 ? days.values : new Float64Array(0), choices, context, book);
+    const read = { column: facts, values: days.values, estimatedCount };
+    const built = buildIntervalSeries('series-1', raw, read, clock, choices, context, book);
+    if (!built) {
+      book.add('no-readable-rows', 'refusal');
+      return nothingRead(choices, dates.count);
+    }
+    return {
+      choices: {
+        shape: wideDays.name,
+        unit: built.quantity.unit,
+        stamp,
+        ...(dayFirst === undefined ? {} : { dayFirst }),
+        ...(clock.settled.clock === undefined ? {} : { clock: clock.settled.clock }),
+        columns: { stamp: column, ...(quality === undefined ? {} : { quality }) },
+        decimal,
+        carrier: built.quantity.carrier,
+        role: built.quantity.role,
+        ...(choices.calorificMJPerM3 === undefined ? {} : { calorificMJPerM3: choices.calorificMJPerM3 }),
+      },
+      series: [built.series],
+      intervals: [built.intervals],
+      firstDays: built.firstDays,
+      dataRows: dates.count,
+    };
+  },
+};
+
+/** The reading columns speak with one voice: unit and carrier come from any heading that names them. */
+function valueFacts(sheet: Sheet, layout: WideLayout): ColumnFacts {
+  const first = layout.columns[0]!;
+  const telling = sheet.columns.find((c) => c.meaning.unit !== undefined && c.meaning.role !== 'cost') ?? first;
+  return { ...first, heading: '', meaning: telling.meaning, suffix: telling.suffix };
+}
+
+/**
+ * Rows of columns to one list in order of time. A short or long day fills its columns either by the clock, with the
+ * skipped hour left empty, or by count, with empty columns at the end; which of them, the empty columns tell.
+ */
+function unfold(
+  layout: WideLayout,
+  dayMinute: Float64Array,
+  dateRows: Uint32Array,
+  count: number,
+  table: readonly Float64Array[],
+  zoneName: string,
+): { civil: Float64Array; values: Float64Array; rows: Uint32Array; count: number } {
+  const { intervalMinutes, columns } = layout;
+  const slots = 1440 / intervalMinutes;
+  const civil = new Float64Array(count * columns.length);
+  const values = new Float64Array(civil.length);
+  const rows = new Uint32Array(civil.length);
+  let n = 0;
+  const put = (minute: number, value: number, row: number) => {
+    civil[n] = minute;
+    values[n] = value;
+    rows[n++] = row;
+  };
+  let first = Number.POSITIVE_INFINITY;
+  let last = Number.NEGATIVE_INFINITY;
+  for (let i = 0; i < count; i++) {
+    first = Math.min(first, dayMinute[i]!);
+    last = Math.max(last, dayMinute[i]!);
+  }
+  const zone = zoneTable(zoneName, first / 1440, last / 1440);
+  const changeOf = new Map(zone.changes.map((c) => [Math.floor((c.at + c.before) / 1440), c]));
+  for (let i = 0; i < count; i++) {
+    const midnight = Math.floor(dayMinute[i]! / 1440) * 1440;
+    const row = dateRows[i]!;
+    const change = changeOf.get(midnight / 1440);
+    const filled = countFilled(table, i);
+    const shift = change ? Math.abs(change.after - change.before) / intervalMinutes : 0;
+    const isSpring = change !== undefined && change.after > change.before;
+    const byCount =
+      change !== undefined && (isSpring ? trailingEmpty(table, i) >= columns.length - slots + shift : filled > slots);
+    const skippedFrom = change ? (change.at + change.before - midnight) / intervalMinutes : -1;
+    for (let c = 0; c < columns.length; c++) {
+      const value = table[c]![i]!;
+      if (byCount && change) {
+        const lengthInSlots = slots + (isSpring ? -shift : shift);
+        if (c >= lengthInSlots) continue;
+        const offset = c < skippedFrom ? 0 : change.after - change.before;
+        put(midnight + c * intervalMinutes + offset, value, row);
+      } else {
+        if (c >= slots) continue;
+        // An empty column of the skipped hour is no missing reading.
+        if (isSpring && Number.isNaN(value) && c >= skippedFrom && c < skippedFrom + shift) continue;
+        put(midnight + c * intervalMinutes, value, row);
+      }
+    }
+  }
+  return { civil: civil.subarray(0, n), values: values.subarray(0, n), rows: rows.subarray(0, n), count: n };
+}
+
+function countFilled(table: readonly Float64Array[], i: number): number {
+  let filled = 0;
+  for (const column of table) if (!Number.isNaN(column[i]!)) filled++;
+  return filled;
+}
+
+function trailingEmpty(table: readonly Float64Array[], i: number): number {
+  let empty = 0;
+  for (let c = table.length - 1; c >= 0 && Number.isNaN(table[c]![i]!); c--) empty++;
+  return empty;
+}
