@@ -4,8 +4,20 @@ import type { BillCheckInput } from '../../model/appraisal/promise.ts';
 import { daysBetween, isCivilDay } from '../../model/calendar/civil.ts';
 import type { Series } from '../../model/evidence/evidence.ts';
 import type { CivilDate } from '../../model/tariff/tariff.ts';
-import { degreeDaysFromMeans } from '../../model/weather/degree-days.ts';
-import { dayAfter, dayBefore, daysOf, type KnownBill } from './bills.ts';
+import { dayAfter, dayBefore, type KnownBill } from './bills.ts';
+
+const isDate = (text: string): text is CivilDate => {
+  const found = /^(\d{4})-(\d{2})-(\d{2})$/.exec(text);
+  return found !== null && isCivilDay(Number(found[1]), Number(found[2]), Number(found[3]));
+};
+
+/** The typed days as the model counts them, or null while they are not whole. */
+export function spanOf({
+  from,
+  lastDay,
+}: Pick<BillDraft, 'from' | 'lastDay'>): { from: CivilDate; to: CivilDate } | null {
+  return isDate(from) && isDate(lastDay) && lastDay >= from ? { from, to: dayAfter(lastDay) } : null;
+}
 
 export interface BillDraft {
   readonly promiseId: string;
@@ -16,6 +28,8 @@ export interface BillDraft {
   readonly otherKWh: number | undefined;
   readonly pencePerKWh: number | undefined;
   readonly totalPounds: number | undefined;
+  /** To the promise's base temperature, where somebody has them and no weather file does. */
+  readonly degreeDays: number | undefined;
   readonly readings: 'actual' | 'estimated' | 'unknown';
 }
 
@@ -28,6 +42,7 @@ export const emptyDraft = (promiseId: string): BillDraft => ({
   otherKWh: undefined,
   pencePerKWh: undefined,
   totalPounds: undefined,
+  degreeDays: undefined,
   readings: 'actual',
 });
 
@@ -48,25 +63,19 @@ export function draftOfBill(draft: BillDraft, { period, meter }: KnownBill): Bil
 }
 
 export type DraftResult =
-  | { readonly kind: 'whole'; readonly input: BillCheckInput; readonly weather: Series | null }
+  | { readonly kind: 'whole'; readonly input: BillCheckInput; readonly days: number }
   | { readonly kind: 'wanting'; readonly sentence: string };
 
-const isDate = (text: string): text is CivilDate => {
-  const found = /^(\d{4})-(\d{2})-(\d{2})$/.exec(text);
-  return found !== null && isCivilDay(Number(found[1]), Number(found[2]), Number(found[3]));
-};
 const wanting = (sentence: string): DraftResult => ({ kind: 'wanting', sentence });
 
-/** Degree days [K day] of the bill's days from the household's own weather, where it covers every one of them. */
-function ownDegreeDays(series: readonly Series[], from: CivilDate, to: CivilDate, baseC: number) {
-  for (const one of series.filter(({ carrier }) => carrier === 'outdoor-temperature')) {
-    const days = daysOf(one, from, to);
-    if (days) return { weather: one, degreeDays: degreeDaysFromMeans(days, baseC) };
-  }
-  return null;
+/** The household's own weather where it covers the bill's days; the desk reads the degree days from it. */
+export function findOwnWeather(series: readonly Series[], from: CivilDate, to: CivilDate): Series | null {
+  return (
+    series.find((one) => one.carrier === 'outdoor-temperature' && one.from <= from && one.to >= to && one.days) ?? null
+  );
 }
 
-export function finishDraft(draft: BillDraft, series: readonly Series[], baseC: number): DraftResult {
+export function finishDraft(draft: BillDraft): DraftResult {
   const { from, lastDay, kWh, meter, otherKWh, pencePerKWh, totalPounds } = draft;
   if (!isDate(from) || !isDate(lastDay)) return wanting('Type the first and the last day of the bill.');
   const to = dayAfter(lastDay);
@@ -74,16 +83,15 @@ export function finishDraft(draft: BillDraft, series: readonly Series[], baseC: 
   if (days <= 0) return wanting('The last day is before the first day.');
   if (days > 731) return wanting('The bill is longer than two years. Check its days.');
   if (kWh === undefined) return wanting('Type the units of the bill in kWh.');
-  if (pencePerKWh === undefined) return wanting('Type the price of a unit in pence, VAT included.');
+  if (pencePerKWh === undefined || pencePerKWh <= 0) return wanting('Type the price of a unit in pence, VAT included.');
   if (meter === 'whole-house' && otherKWh === undefined) {
     return wanting('Type how many units of the bill went into other things than heating and hot water.');
   }
   const other = meter === 'whole-house' ? otherKWh! : 0;
   if (other > kWh) return wanting('The other electricity is more than the whole bill.');
-  const own = ownDegreeDays(series, from, to, baseC);
   return {
     kind: 'whole',
-    weather: own?.weather ?? null,
+    days,
     input: {
       promiseId: draft.promiseId,
       from,
@@ -93,7 +101,7 @@ export function finishDraft(draft: BillDraft, series: readonly Series[], baseC: 
       meter,
       pencePerKWh,
       ...(totalPounds === undefined ? {} : { totalPence: totalPounds * 100 }),
-      ...(own ? { degreeDays: own.degreeDays } : {}),
+      ...(draft.degreeDays === undefined ? {} : { degreeDays: draft.degreeDays }),
       readings: draft.readings,
     },
   };

@@ -1,0 +1,155 @@
+/** A later bill, taken from the evidence or typed from the paper. */
+import { useState } from 'react';
+import type { BillCheckInput } from '../../model/appraisal/promise.ts';
+import { civilDateOf } from '../../model/calendar/instant.ts';
+import { counted, exactKWh, longDate } from '../../words/numbers.ts';
+import { useHousehold } from '../household-context.tsx';
+import { ChoiceField, PickField } from '../shared/choice-field.tsx';
+import { NumberField } from '../shared/number-field.tsx';
+import { type BillDraft, draftOfBill, emptyDraft, findOwnWeather, finishDraft, spanOf } from './bill-draft.ts';
+import { dayBefore, daysOf, listBills, listMeters } from './bills.ts';
+import { DateField } from './date-field.tsx';
+
+export function BillForm(props: { readonly busy: boolean; readonly onRun: (input: BillCheckInput) => void }) {
+  const { household, series, promises } = useHousehold();
+  const newest = promises.toSorted((a, b) => b.number - a.number)[0]!;
+  const [draft, setDraft] = useState<BillDraft>(() => emptyDraft(newest.id));
+  const [asked, setAsked] = useState(false);
+  const set = (part: Partial<BillDraft>) => setDraft((before) => ({ ...before, ...part }));
+
+  const promise = promises.find(({ id }) => id === draft.promiseId) ?? newest;
+  const bills = listBills(series, civilDateOf(promise.madeOn, household.zone));
+  const span = spanOf(draft);
+  const meters = span
+    ? listMeters(series).flatMap((meter) => {
+        const days = daysOf(meter, span.from, span.to);
+        return days ? [{ meter, kWh: days.reduce((sum, value) => sum + value, 0) }] : [];
+      })
+    : [];
+  const weather = span ? findOwnWeather(series, span.from, span.to) : null;
+  const result = finishDraft(draft);
+  const run = () => {
+    setAsked(true);
+    if (result.kind === 'whole') props.onRun(result.input);
+  };
+
+  return (
+    <section className="stack" aria-labelledby="bill-head">
+      <h3 id="bill-head">A later bill</h3>
+      <div className="fields fields-tight">
+        {promises.length > 1 ? (
+          <ChoiceField
+            label="Held against"
+            value={draft.promiseId}
+            choices={promises
+              .toSorted((a, b) => b.number - a.number)
+              .map(({ id, number, madeOn }) => ({
+                value: id,
+                label: `promise ${number} of ${longDate(civilDateOf(madeOn, household.zone))}`,
+              }))}
+            onChange={(promiseId) => set({ promiseId: promiseId ?? newest.id })}
+          />
+        ) : null}
+        {bills.length > 0 ? (
+          <ChoiceField
+            label="Take it from the evidence"
+            value={undefined}
+            emptyLabel="or type it below"
+            choices={bills.map(({ key, period, series: { name } }) => ({
+              value: key,
+              label: `${longDate(period.from)} to ${longDate(dayBefore(period.to))}, ${exactKWh(period.kWh)}, ${name}`,
+            }))}
+            onChange={(key) => {
+              const bill = bills.find((one) => one.key === key);
+              if (bill) setDraft((before) => draftOfBill(before, bill));
+            }}
+          />
+        ) : null}
+        <DateField label="First day" value={draft.from} onChange={(from) => set({ from })} />
+        <DateField label="Last day" value={draft.lastDay} onChange={(lastDay) => set({ lastDay })} />
+        <PickField
+          label="Read on"
+          value={draft.meter}
+          choices={[
+            { value: 'heat-pump', label: 'a meter of its own' },
+            { value: 'whole-house', label: 'the whole home' },
+          ]}
+          onChange={(meter) => set({ meter })}
+        />
+        <NumberField
+          label={draft.meter === 'heat-pump' ? 'Units of the heat pump' : 'Units of the whole bill'}
+          value={draft.kWh}
+          limits={{ min: 0, max: 200_000, unit: 'kWh' }}
+          onChange={(kWh) => set({ kWh })}
+        />
+        {draft.meter === 'whole-house' ? (
+          <NumberField
+            label="Of these for other things"
+            value={draft.otherKWh}
+            limits={{ min: 0, max: 200_000, unit: 'kWh' }}
+            onChange={(otherKWh) => set({ otherKWh })}
+            note="Lights, cooking and the rest, for the same days. Summer months without heating show it."
+          />
+        ) : null}
+        <NumberField
+          label="Price of a unit"
+          value={draft.pencePerKWh}
+          limits={{ min: 0.1, max: 200, unit: 'p' }}
+          onChange={(pencePerKWh) => set({ pencePerKWh })}
+          note="VAT included."
+        />
+        <NumberField
+          label="Charged for these units"
+          value={draft.totalPounds}
+          limits={{ min: 0, max: 50_000, unit: '£' }}
+          onChange={(totalPounds) => set({ totalPounds })}
+          note="Only where it is not units times price. Leave the standing charge out."
+        />
+        <PickField
+          label="The reading is"
+          value={draft.readings}
+          choices={[
+            { value: 'actual', label: 'read' },
+            { value: 'estimated', label: 'estimated' },
+            { value: 'unknown', label: 'not said' },
+          ]}
+          onChange={(readings) => set({ readings })}
+        />
+        {span !== null && weather === null ? (
+          <NumberField
+            label="Degree days of these days"
+            value={draft.degreeDays}
+            limits={{ min: 0, max: 10_000, unit: 'K day' }}
+            onChange={(degreeDays) => set({ degreeDays })}
+            note="No weather of your own covers them. Leave it empty, and the weather stays with the rest."
+          />
+        ) : null}
+      </div>
+      {meters.map(({ meter, kWh }) => (
+        <p key={meter.id} className="small">
+          {meter.name} shows {exactKWh(kWh)} for these days.{' '}
+          <button
+            type="button"
+            onClick={() =>
+              set({ kWh: Number(kWh.toFixed(1)), meter: meter.role === 'heat-pump' ? 'heat-pump' : 'whole-house' })
+            }
+          >
+            Take it
+          </button>
+        </p>
+      ))}
+      {weather ? <p className="quiet small">The weather of these days comes from {weather.name}.</p> : null}
+      <div className="actions">
+        <button type="button" className="main" disabled={props.busy} onClick={run}>
+          {props.busy ? 'Checking …' : 'Check the bill'}
+        </button>
+        {result.kind === 'whole' ? <span className="quiet small">{counted(result.days, 'day')}</span> : null}
+      </div>
+      {asked && result.kind === 'wanting' ? (
+        <p className="refusal" role="alert">
+          {result.sentence}
+        </p>
+      ) : null}
+    </section>
+  );
+}

@@ -1,0 +1,85 @@
+/** A promise held against a later bill: the verdict first, then where the difference comes from. */
+import { useState } from 'react';
+import type { BillCheck, BillCheckInput } from '../../model/appraisal/promise.ts';
+import { daysBetween } from '../../model/calendar/civil.ts';
+import { civilDateOf } from '../../model/calendar/instant.ts';
+import { checkSentence, verdictSentence } from '../../words/check.ts';
+import { counted, longDate } from '../../words/numbers.ts';
+import { call } from '../desk.ts';
+import { useHousehold } from '../household-context.tsx';
+import { StageHead } from '../shared/stage-head.tsx';
+import { describeFailure } from '../state/describe-failure.ts';
+import { BillForm } from './bill-form.tsx';
+import { dayBefore } from './bills.ts';
+import { CheckResult } from './check-result.tsx';
+import { KeptChecks } from './kept-checks.tsx';
+import './check.css';
+
+export function CheckStage() {
+  const { household, promises, checks, reload, say, goTo } = useHousehold();
+  const newest = checks.toSorted((a, b) => b.madeOn.localeCompare(a.madeOn))[0];
+  const [chosen, setChosen] = useState<string | null>(null);
+  const [busy, setBusy] = useState(false);
+  const [failure, setFailure] = useState<string | null>(null);
+
+  if (promises.length === 0) {
+    return (
+      <>
+        <StageHead sentence="A bill check needs a promise to hold the bill against.">
+          Keep a promise first. When a bill comes, its days, price and weather are put right before anybody judges it.
+        </StageHead>
+        <div className="actions">
+          <button type="button" className="main" onClick={() => goTo('promise')}>
+            To the promise
+          </button>
+        </div>
+      </>
+    );
+  }
+
+  const run = async (input: BillCheckInput) => {
+    setBusy(true);
+    setFailure(null);
+    try {
+      const check = await call('check.run', input);
+      await reload();
+      setChosen(check.id);
+      say('The check is kept.');
+    } catch (reason) {
+      setFailure(describeFailure(reason));
+    } finally {
+      setBusy(false);
+    }
+  };
+  const shown = checks.find(({ id }) => id === chosen) ?? newest;
+  return (
+    <>
+      {shown ? (
+        <>
+          <StageHead sentence={checkSentence(shown)}>
+            {verdictSentence(shown)} {sayBill(shown)}
+          </StageHead>
+          <CheckResult check={shown} key={shown.id} />
+        </>
+      ) : (
+        <StageHead sentence="Has a bill come? Type it, and we hold it against the promise.">
+          Its days, price and weather are put right first. What is left over is judged against the promised range.
+        </StageHead>
+      )}
+      <BillForm busy={busy} onRun={run} />
+      {failure === null ? null : (
+        <p className="refusal" role="alert">
+          {failure}
+        </p>
+      )}
+      <KeptChecks shown={shown?.id ?? null} onShow={setChosen} />
+    </>
+  );
+
+  function sayBill({ input, promiseId }: BillCheck): string {
+    const promise = promises.find(({ id }) => id === promiseId);
+    const of = promise ? `Promise ${promise.number} of ${longDate(civilDateOf(promise.madeOn, household.zone))}, ` : '';
+    const days = counted(daysBetween(input.from, input.to), 'day');
+    return `${of}bill of ${longDate(input.from)} to ${longDate(dayBefore(input.to))}, ${days}.`;
+  }
+}

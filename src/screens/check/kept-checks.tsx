@@ -1,0 +1,60 @@
+import { useState } from 'react';
+import type { BillCheck } from '../../model/appraisal/promise.ts';
+import { differenceFromPromise } from '../../words/check.ts';
+import { longDate } from '../../words/numbers.ts';
+import { call } from '../desk.ts';
+import { useHousehold } from '../household-context.tsx';
+import { describeFailure } from '../state/describe-failure.ts';
+import { dayBefore } from './bills.ts';
+
+/** Every check of this household, to be looked at again or dropped. */
+export function KeptChecks(props: { readonly shown: string | null; readonly onShow: (id: string) => void }) {
+  const { checks, reload, say } = useHousehold();
+  const [failure, setFailure] = useState<string | null>(null);
+  if (checks.length === 0) return null;
+  const drop = async (check: BillCheck) => {
+    setFailure(null);
+    try {
+      await call('check.drop', { checkId: check.id });
+      await reload();
+      say('The check is dropped. The promise and the evidence stay.');
+    } catch (reason) {
+      setFailure(describeFailure(reason));
+    }
+  };
+  return (
+    <section aria-labelledby="checks-head">
+      <h3 id="checks-head">Checks kept</h3>
+      <ul className="checks">
+        {checks
+          .toSorted((a, b) => b.input.from.localeCompare(a.input.from))
+          .map((check) => (
+            <li key={check.id}>
+              <span>
+                {longDate(check.input.from)} to {longDate(dayBefore(check.input.to))}. {differenceFromPromise(check)}
+              </span>
+              <span className="actions">
+                <button
+                  type="button"
+                  aria-pressed={check.id === props.shown}
+                  disabled={check.id === props.shown}
+                  onClick={() => props.onShow(check.id)}
+                >
+                  {check.id === props.shown ? 'Shown above' : 'Show'}
+                </button>
+                <button type="button" className="plain" onClick={() => drop(check)}>
+                  Drop
+                  <span className="unseen"> the check of {longDate(check.input.from)}</span>
+                </button>
+              </span>
+            </li>
+          ))}
+      </ul>
+      {failure === null ? null : (
+        <p className="refusal" role="alert">
+          {failure}
+        </p>
+      )}
+    </section>
+  );
+}

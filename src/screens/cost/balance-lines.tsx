@@ -1,0 +1,45 @@
+import type { Appraisal } from '../../model/appraisal/appraisal.ts';
+import { findSideBySide } from '../../model/appraisal/beside.ts';
+import { breakEvenSentence, differenceSentence, heatPriceSentence, winterSentence } from '../../words/cost.ts';
+import { factor, pence } from '../../words/numbers.ts';
+import { ratioSentence } from '../../words/prices.ts';
+import { useHousehold } from '../household-context.tsx';
+import { Spoken } from '../shared/spoken.tsx';
+
+/** Where the balance would tip, and what another winter would do. */
+export function BalanceLines({ appraisal }: { readonly appraisal: Appraisal }) {
+  const { openWorking } = useHousehold();
+  const { pump, beside, versus } = findSideBySide(appraisal);
+  const { whole } = appraisal.machine;
+  return (
+    <section aria-labelledby="balance">
+      <h3 id="balance">Where the balance tips</h3>
+      {versus && beside ? (
+        <>
+          <p className="explain">{differenceSentence(appraisal)}</p>
+          <p className="explain">
+            <Spoken
+              sentence={`${breakEvenSentence(versus, beside.kind)} Here it is ${factor(whole.value)}.`}
+              figures={[{ text: `is ${factor(whole.value)}`, working: whole.working }]}
+              onOpen={openWorking}
+            />{' '}
+            {beside.carrier === 'electricity'
+              ? ''
+              : ratioSentence(versus.priceRatio, versus.breakEvenPriceRatio, beside.carrier)}
+          </p>
+        </>
+      ) : null}
+      <p className="explain">
+        <Spoken
+          sentence={heatPriceSentence(appraisal)}
+          figures={[
+            { text: pence(pump.pencePerKWhHeat.value), working: pump.pencePerKWhHeat.working },
+            ...(beside ? [{ text: pence(beside.pencePerKWhHeat.value), working: beside.pencePerKWhHeat.working }] : []),
+          ]}
+          onOpen={openWorking}
+        />
+      </p>
+      <p className="explain">{winterSentence(pump)}</p>
+    </section>
+  );
+}

@@ -1,0 +1,53 @@
+/** What heating costs: the sentence, the spread, what would move it, and what it is made of. */
+import { useState } from 'react';
+import { useHousehold } from '../household-context.tsx';
+import { QuestionList } from '../shared/question-list.tsx';
+import { StageHead } from '../shared/stage-head.tsx';
+import { BalanceLines } from './balance-lines.tsx';
+import { MonthsFigure } from './months-figure.tsx';
+import { SpreadFigure } from './spread-figure.tsx';
+import { SystemsTable } from './systems-table.tsx';
+import { TwentyFigure } from './twenty-figure.tsx';
+import { useCostVoice } from './use-cost-voice.ts';
+import { useWhatIf } from './use-what-if.ts';
+import { WhatIfRow } from './what-if-row.tsx';
+import './cost.css';
+
+export function CostStage() {
+  const { goTo } = useHousehold();
+  const state = useWhatIf();
+  const { appraisal } = state;
+  const voice = useCostVoice(state);
+  const [asTable, setAsTable] = useState(false);
+  return (
+    <>
+      <StageHead {...voice} />
+      {asTable ? <SystemsTable appraisal={appraisal} /> : <SpreadFigure appraisal={appraisal} />}
+      <div className="cost-low screen-only">
+        <WhatIfRow state={state} />
+        <div className="actions">
+          <button type="button" className="main" onClick={() => goTo('walk')}>
+            Show it at the table
+          </button>
+          <button type="button" onClick={() => goTo('promise')}>
+            Keep as a promise
+          </button>
+          <button type="button" aria-pressed={asTable} onClick={() => setAsTable(!asTable)}>
+            {asTable ? 'As a picture' : 'As a table'}
+          </button>
+          <span className="quiet small push">underlined figures open their working</span>
+        </div>
+      </div>
+      <QuestionList stage="cost" />
+      <TwentyFigure appraisal={appraisal} />
+      <MonthsFigure appraisal={appraisal} />
+      {asTable ? null : (
+        <section aria-labelledby="made-of">
+          <h3 id="made-of">What it is made of</h3>
+          <SystemsTable appraisal={appraisal} />
+        </section>
+      )}
+      <BalanceLines appraisal={appraisal} />
+    </>
+  );
+}

@@ -1,0 +1,22 @@
+import { ChartFigure } from '../../charts/figure.tsx';
+import { SpreadPicture } from '../../charts/spread/picture.tsx';
+import { SPREAD_NAME, spreadSentence } from '../../charts/spread/sentence.ts';
+import { spreadSeries } from '../../charts/spread/series.ts';
+import { spreadTable } from '../../charts/spread/table.ts';
+import type { Appraisal } from '../../model/appraisal/appraisal.ts';
+
+/** Five in one picture; the table below holds every way of heating. */
+const MOST_ROWS = 5;
+
+export function SpreadFigure({ appraisal }: { readonly appraisal: Appraisal }) {
+  const rows = spreadSeries(appraisal, MOST_ROWS);
+  return (
+    <ChartFigure
+      name={SPREAD_NAME}
+      sentence={spreadSentence(rows)}
+      sentenceSaid
+      picture={<SpreadPicture rows={rows} size="desk" height={300} />}
+      table={spreadTable(spreadSeries(appraisal))}
+    />
+  );
+}

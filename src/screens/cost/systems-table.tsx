@@ -1,0 +1,50 @@
+import { GradeMark } from '../../charts/grade-mark.tsx';
+import type { Appraisal, Figure } from '../../model/appraisal/appraisal.ts';
+import { exactPounds, grouped } from '../../words/numbers.ts';
+import { systemName } from '../../words/systems.ts';
+import { useHousehold } from '../household-context.tsx';
+import { FigureButton } from '../shared/spoken.tsx';
+
+/** A part that costs nothing is a dash, as on a bill. */
+const part = (pence: number) => (pence === 0 ? '–' : exactPounds(pence));
+const HEADS = ['Units bought, kWh', 'For units', 'Standing', 'Service', 'Together', 'Carbon, kg'];
+
+/** Every way of heating with what its year is made of. */
+export function SystemsTable({ appraisal }: { readonly appraisal: Appraisal }) {
+  const { openWorking } = useHousehold();
+  const open = (figure: Figure, text: string) => (
+    <FigureButton text={text} working={figure.working} onOpen={openWorking} />
+  );
+  return (
+    <div className="scroll-x">
+      <table className="systems">
+        <caption>A typical year of heating and hot water, at the prices of today.</caption>
+        <thead>
+          <tr>
+            <th scope="col">Way of heating</th>
+            {HEADS.map((head) => (
+              <th key={head} scope="col" className="number">
+                {head}
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          {appraisal.systems.map((system) => (
+            <tr key={system.id} className={system.id === 'heat-pump' ? 'ours' : undefined}>
+              <th scope="row">
+                <GradeMark grade={system.grade} /> {systemName(system.id, system.kind, appraisal.machine.source)}
+              </th>
+              <td className="number">{open(system.bought, grouped(system.bought.value))}</td>
+              <td className="number">{part(system.split.unitsPence)}</td>
+              <td className="number">{part(system.split.standingPence)}</td>
+              <td className="number">{part(system.split.servicePence)}</td>
+              <td className="number">{open(system.cost, exactPounds(system.cost.value))}</td>
+              <td className="number">{open(system.carbonKg, grouped(system.carbonKg.value))}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </div>
+  );
+}

@@ -1,0 +1,41 @@
+/** The opening sentence of the running cost and the line below it, for what is shown. */
+import { findSideBySide } from '../../model/appraisal/beside.ts';
+import { costSentence } from '../../words/cost.ts';
+import { poundsRange, spokenPounds } from '../../words/numbers.ts';
+import { ageSentence, datesSentence } from '../../words/prices.ts';
+import { futuresSentence } from '../../words/sure.ts';
+import type { SpokenFigure } from '../shared/spoken.tsx';
+import { sayWhatIf } from './knobs.ts';
+import type { WhatIfState } from './use-what-if.ts';
+
+export interface CostVoice {
+  readonly sentence: string;
+  readonly figures: readonly SpokenFigure[];
+  readonly remainder: string;
+  readonly remainderFigures: readonly SpokenFigure[];
+}
+
+export function useCostVoice({ appraisal, knobs, followed, changed }: WhatIfState): CostVoice {
+  const { pump, beside, versus } = findSideBySide(appraisal);
+  const { electricity } = appraisal.prices;
+  const range = poundsRange(pump.cost.low, pump.cost.high);
+  const futures = versus ? futuresSentence(versus.twenty) : '';
+  const parts = [
+    changed ? `What if: ${sayWhatIf(knobs, followed)}.` : '',
+    futures,
+    `It should lie within ${range} in 8 years out of 10.`,
+    datesSentence(electricity),
+    ageSentence(electricity, 'electricity'),
+  ];
+  return {
+    sentence: costSentence(appraisal),
+    figures: [
+      { text: spokenPounds(pump.cost.value), working: pump.cost.working },
+      ...(beside ? [{ text: spokenPounds(beside.cost.value), working: beside.cost.working }] : []),
+    ],
+    remainder: parts.filter(Boolean).join(' '),
+    remainderFigures: versus
+      ? [{ text: futures.slice(0, futures.indexOf(' the heat pump')), working: versus.saving.working }]
+      : [],
+  };
+}
