@@ -1,0 +1,151 @@
+import { describe, expect, test } from 'vitest';
+import type { Series } from '../../../src/model/evidence/evidence.ts';
+import { draftOfBill, emptyDraft, findOwnWeather, finishDraft, spanOf } from '../../../src/screens/check/bill-draft.ts';
+import { daysOf, listBills, listMeters } from '../../../src/screens/check/bills.ts';
+import { unknownSentences } from '../../../src/screens/check/unknowns.ts';
+
+const series = (part: Partial<Series>): Series => ({
+  id: 's1',
+  evidenceId: 'e1',
+  name: 'electricity.csv',
+  carrier: 'electricity',
+  role: 'import',
+  resolution: 'period',
+  from: '2026-10-01',
+  to: '2027-02-01',
+  total: 0,
+  present: 1,
+  expected: 1,
+  estimatedCount: 0,
+  ...part,
+});
+const bill = (from: string, to: string, kWh: number, more = {}) => ({
+  from,
+  to,
+  kWh,
+  quality: 'actual' as const,
+  ...more,
+});
+
+const whole = {
+  ...emptyDraft('p1'),
+  from: '2026-10-01',
+  lastDay: '2027-01-31',
+  kWh: 2100,
+  pencePerKWh: 27.5,
+};
+
+describe('a bill as it is typed', () => {
+  test('whole: the first day after the last is counted to', () => {
+    const result = finishDraft(whole);
+    if (result.kind !== 'whole') throw new Error(result.sentence);
+    expect(result.days).toBe(123);
+    expect(result.input).toEqual({
+      promiseId: 'p1',
+      from: '2026-10-01',
+      to: '2027-02-01',
+      boughtKWh: 2100,
+      otherKWh: 0,
+      meter: 'heat-pump',
+      pencePerKWh: 27.5,
+      readings: 'actual',
+    });
+  });
+
+  test('other electricity comes off a whole-house meter', () => {
+    const result = finishDraft({ ...whole, meter: 'whole-house', otherKWh: 900, totalPounds: 330, degreeDays: 1200 });
+    expect(result.kind === 'whole' && result.input).toMatchObject({
+      boughtKWh: 1200,
+      otherKWh: 900,
+      totalPence: 33_000,
+      degreeDays: 1200,
+    });
+  });
+
+  test.each([
+    [{ from: '' }, 'Type the first and the last day of the bill.'],
+    [{ from: '2026-02-30' }, 'Type the first and the last day of the bill.'],
+    [{ lastDay: '2026-09-30' }, 'The last day is before the first day.'],
+    [{ lastDay: '2029-01-31' }, 'The bill is longer than two years. Check its days.'],
+    [{ kWh: undefined }, 'Type the units of the bill in kWh.'],
+    [{ pencePerKWh: undefined }, 'Type the price of a unit in pence, VAT included.'],
+    [
+      { meter: 'whole-house' as const },
+      'Type how many units of the bill went into other things than heating and hot water.',
+    ],
+    [{ meter: 'whole-house' as const, otherKWh: 2101 }, 'The other electricity is more than the whole bill.'],
+  ])('%o: %s', (part, sentence) => {
+    expect(finishDraft({ ...whole, ...part })).toEqual({ kind: 'wanting', sentence });
+  });
+
+  test('a bill of the evidence brings its days, units and price', () => {
+    const known = listBills(
+      [series({ role: 'heat-pump', periods: [bill('2026-11-01', '2026-12-01', 500, { costPence: 13_750 })] })],
+      '2026-10-01',
+    )[0]!;
+    expect(draftOfBill(emptyDraft('p1'), known)).toMatchObject({
+      from: '2026-11-01',
+      lastDay: '2026-11-30',
+      kWh: 500,
+      pencePerKWh: 27.5,
+      totalPounds: 137.5,
+      meter: 'heat-pump',
+    });
+  });
+});
+
+describe('what of the evidence can be held against a promise', () => {
+  const periods = [bill('2026-09-01', '2026-10-01', 100), bill('2026-10-01', '2026-11-01', 200)];
+  test('electricity bought after the promise, the newest first', () => {
+    const found = listBills(
+      [
+        series({ periods }),
+        series({ id: 's2', role: 'export', periods }),
+        series({ id: 's3', carrier: 'gas', periods }),
+      ],
+      '2026-09-01',
+    );
+    expect(found.map(({ period, series: { id } }) => [id, period.kWh])).toEqual([
+      ['s1', 200],
+      ['s1', 100],
+    ]);
+    expect(listBills([series({ periods })], '2026-09-15').map(({ period }) => period.kWh)).toEqual([200]);
+  });
+
+  const daily = series({ days: { first: '2026-10-01', values: [1, 2, null, 4] } });
+  test.each([
+    ['2026-10-01', '2026-10-03', [1, 2]],
+    ['2026-10-02', '2026-10-04', null],
+    ['2026-09-30', '2026-10-02', null],
+    ['2026-10-04', '2026-10-06', null],
+    ['2026-10-02', '2026-10-02', null],
+  ])('days from %s to %s: %o', (from, to, expected) => {
+    expect(daysOf(daily, from, to)).toEqual(expected);
+  });
+  test('meters read by the day can be summed', () => {
+    expect(listMeters([daily, series({ periods })])).toEqual([daily]);
+  });
+
+  test('weather serves where it covers all the days', () => {
+    const weather = series({
+      carrier: 'outdoor-temperature',
+      role: 'weather',
+      days: { first: '2026-10-01', values: [] },
+    });
+    expect(findOwnWeather([weather], '2026-10-01', '2027-02-01')).toBe(weather);
+    expect(findOwnWeather([weather], '2026-09-30', '2027-02-01')).toBeNull();
+  });
+
+  test('days in the typed form', () => {
+    expect(spanOf({ from: '2026-10-01', lastDay: '2026-10-31' })).toEqual({ from: '2026-10-01', to: '2026-11-01' });
+    expect(spanOf({ from: '2026-10-01', lastDay: '' })).toBeNull();
+  });
+});
+
+test('what is not known is said: weather, reading and other electricity', () => {
+  const { input } = finishDraft(whole) as { input: Parameters<typeof unknownSentences>[0]['input'] };
+  expect(unknownSentences({ input, parts: [] })).toHaveLength(2);
+  expect(
+    unknownSentences({ input: { ...input, readings: 'estimated', meter: 'whole-house' }, parts: [] }).join(' '),
+  ).toMatch(/no weather.*estimated reading.*not metered/);
+});

@@ -1,0 +1,131 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { renderLeaveBehind } from '../../../src/leave-behind/leave-behind.tsx';
+import { larchRisePromise } from './larch-rise.ts';
+
+const settings = { installerName: 'Hill & Daughters', installerContact: '01234 567 890', paper: 'A4' as const };
+const render = (variant = {}, paper: 'A4' | 'Letter' = 'A4') =>
+  renderLeaveBehind(larchRisePromise(variant), { ...settings, paper });
+/** What a reader reads: no style, no tags, the few entities that React writes. */
+const textOf = (html: string) =>
+  html
+    .replace(/<style[\s\S]*?<\/style>/g, ' ')
+    .replace(/<[^>]+>/g, ' ')
+    .replaceAll('&amp;', '&')
+    .replaceAll('&lt;', '<')
+    .replaceAll('&gt;', '>')
+    .replaceAll('&quot;', '"')
+    .replaceAll('&#x27;', "'")
+    .replace(/\s+/g, ' ');
+
+describe('the document', () => {
+  const html = render();
+  const text = textOf(html);
+
+  test('opens with title, amount, range and what there is now', () => {
+    expect(text).toContain('What it would cost to heat Larch Rise with a heat pump');
+    expect(text).toContain('About £1,190 a year');
+    expect(text).toContain('between £1,050 and £1,400');
+    expect(text).toContain('The gas boiler you have now costs about £1,610.');
+  });
+
+  test.each([
+    'Every way of heating, side by side',
+    'Month by month',
+    'How sure we are',
+    'Your first winter',
+    'Before anybody opens or changes anything',
+    'What went into it',
+    'Sources',
+    'About this paper',
+    'The sums',
+  ])('has the heading "%s"', (heading) => {
+    expect(html).toContain(`<h2>${heading}</h2>`);
+  });
+
+  test.each([
+    'If electricity rises by 5 p a unit, add about £200 a year.',
+    'A cold winter, met about 1 year in 10, adds about £85.',
+    'In 18 futures out of 20 the heat pump costs less, in 2 it costs more.',
+    'number 12, 25 November 2026, 0192-larch',
+    'Day and night from October, prices of 1 October 2026 to 31 December 2026',
+    'model 0.1.0',
+    'Invented table for tests, edition 1',
+    'gas-2024.csv, row 12',
+    'Refrigerant.',
+    'Legionella.',
+    'glycol',
+    'Hill & Daughters',
+  ])('says "%s"', (sentence) => {
+    expect(text).toContain(sentence);
+  });
+
+  test('fetches nothing and runs nothing', () => {
+    expect(html).not.toMatch(/<script|<link|<iframe|\son[a-z]+=|@import/i);
+    const addresses = [...html.matchAll(/(?:src|href)=["']([^"']+)["']|url\(["']?([^"')]+)/g)].map(
+      (m) => m[1] ?? m[2]!,
+    );
+    expect(addresses.length).toBeGreaterThan(0);
+    for (const address of addresses) expect(address.slice(0, 5)).toBe('data:');
+  });
+
+  test('carries its style and both faces', () => {
+    expect(html).toContain('--ground: #1c6b5f');
+    expect(html.match(/@font-face/g)).toHaveLength(2);
+  });
+
+  test('is the same to the last byte from the same promise', () => {
+    expect(render()).toBe(html);
+  });
+
+  test('has one first heading, a language and a title', () => {
+    expect(html.match(/<h1/g)).toHaveLength(1);
+    expect(html).toMatch(/^<!doctype html><html lang="en-GB"/);
+    expect(html).toContain('<title>What it would cost to heat Larch Rise: promise 12</title>');
+  });
+
+  test.each([
+    ['A4', 'size: 210mm 297mm'],
+    ['Letter', 'size: 8.5in 11in'],
+  ] as const)('%s is set by @page', (paper, rule) => {
+    expect(render({}, paper)).toContain(rule);
+  });
+});
+
+test('a heat pump that costs more is said on the first page', () => {
+  expect(textOf(render({ electricityShare: 2 }))).toContain('So the heat pump costs about £650 a year more to run.');
+});
+
+test('without a present heating the cheapest other is named and nothing is said of today', () => {
+  const text = textOf(render({ withoutPresent: true, withoutRecord: true }));
+  expect(text).toContain('With an oil boiler it would be about £1,480.');
+  expect(text).toContain('worked out without bills');
+  expect(text).not.toContain('you have now');
+});
+
+test('a machine that takes its heat from the air has no ground loop to warn of', () => {
+  expect(textOf(render({ source: 'air' }))).not.toContain('ground loop');
+});
+
+test('a promise is dated in its own zone', () => {
+  const late = { ...larchRisePromise(), madeOn: '2026-06-30T23:30:00.000Z' };
+  expect(textOf(renderLeaveBehind(late, settings))).toContain('Promise 12 · 1 July 2026');
+});
+
+test('no name breaks out of the page', () => {
+  fc.assert(
+    fc.property(
+      fc.oneof(
+        fc.string({ minLength: 1 }),
+        fc.constantFrom('</style><script>alert(1)</script>', '"; } body{}', '\\', '*/'),
+      ),
+      (name) => {
+        const html = render({ name });
+        expect(html.match(/<\/style>/g)).toHaveLength(1);
+        expect(html).not.toContain('<script');
+        expect(html.match(/<main>/g)).toHaveLength(1);
+      },
+    ),
+    { numRuns: 40 },
+  );
+});

@@ -1,0 +1,149 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import type { PromiseSummary } from '../../../src/desk/contract.ts';
+import type { WalkInput } from '../../../src/screens/walk/page.ts';
+import { walkPages } from '../../../src/screens/walk/pages.ts';
+import { larchRise, larchRiseHousehold, type Variant } from '../leave-behind/larch-rise.ts';
+
+const promise: PromiseSummary = {
+  id: 'p1',
+  number: 12,
+  madeOn: '2026-11-25T14:30:00.000Z',
+  note: '',
+  heatPumpPence: 119_252,
+  lowPence: 104_900,
+  highPence: 139_500,
+};
+
+function walk(variant: Variant = {}, more: Partial<WalkInput> = {}) {
+  return walkPages({
+    household: larchRiseHousehold(variant),
+    appraisal: larchRise(variant),
+    series: [],
+    promises: [],
+    settings: { installerName: 'Hill Heating', installerContact: '01234 567 890', theme: 'light', paper: 'A4' },
+    today: '2026-11-25',
+    changes: [
+      { code: 'winter-cold', pence: 8500 },
+      { code: 'electricity-up', pence: 20_200 },
+    ],
+    ...more,
+  });
+}
+const page = (pages: ReturnType<typeof walk>, name: string) => pages.find((one) => one.name === name)!;
+
+describe('the pages in their order', () => {
+  test('eight pages, one idea each', () => {
+    expect(walk().map(({ name }) => name)).toEqual([
+      'home',
+      'heat',
+      'source',
+      'cost',
+      'sure',
+      'change',
+      'watch',
+      'next',
+    ]);
+  });
+
+  test.each([
+    ['home', 'Larch Rise: heating and hot water cost about £1,610 a year today.'],
+    ['heat', 'Your home needs about 13,900 units of heat in a typical year.'],
+    ['source', 'For every unit you buy, the ground adds about two and a half.'],
+    ['cost', 'Your heating and hot water would cost about £1,190 a year. Today they cost about £1,610.'],
+    ['sure', 'In 18 futures out of 20 the heat pump costs less, in 2 it costs more.'],
+    ['change', 'If a unit of electricity costs 5 p more, the year costs about £200 more.'],
+    ['watch', 'Read the meter on the first of each month, and call us if it runs high.'],
+    ['next', 'Nothing is promised yet. If you agree, we put these figures in writing.'],
+  ])('%s says: %s', (name, sentence) => {
+    expect(page(walk(), name).sentence).toBe(sentence);
+  });
+
+  test('the household’s name stands on every page', () => {
+    for (const { sentence, foot, name } of walk({ name: 'Orchard End' })) {
+      expect(`${sentence} ${foot}`, name).toContain('Orchard End');
+    }
+  });
+
+  test('every page with a figure has a sum to open', () => {
+    for (const { workings, name } of walk()) expect(workings.length, name).toBeGreaterThan(0);
+  });
+
+  test('the page on the source says that hot water, pumps and standby are in the factor', () => {
+    expect(page(walk(), 'source').say).toMatch(/hot water, pumps and standby bring it to 3\.4/);
+  });
+});
+
+describe('a heat pump that costs more', () => {
+  const dearer = walk({ electricityShare: 2 });
+  test('is said as plainly', () => {
+    expect(page(dearer, 'cost').say).toContain('The heat pump costs you about £650 a year more.');
+    expect(page(dearer, 'cost').sentence).toContain('£2,260 a year. Today they cost about £1,610.');
+    expect(page(dearer, 'sure').sentence).toBe('In all 20 futures out of 20 the heat pump costs more.');
+  });
+  test('and the installer is told not to hurry on', () => {
+    expect(page(dearer, 'cost').notes[0]).toMatch(/costs more/);
+  });
+});
+
+describe('what is missing is left out honestly', () => {
+  test('no present heating: the first page says that there are no bills, the cost page names another', () => {
+    const pages = walk({ withoutPresent: true, withoutRecord: true });
+    expect(page(pages, 'home').sentence).toContain('we have no bills of yours yet');
+    expect(page(pages, 'home').picture.kind).toBe('none');
+    expect(page(pages, 'cost').sentence).not.toContain('Today');
+    expect(page(pages, 'cost').sentence).toContain('With an oil boiler it would be about £1,480.');
+  });
+  test('no record: the heat is said to come from the home', () => {
+    expect(page(walk({ withoutRecord: true }), 'heat').say).toContain('not from bills');
+  });
+  test('nothing to compare with: the page on sureness claims nothing', () => {
+    const appraisal = { ...larchRise(), systems: larchRise().systems.slice(0, 1), versus: [] };
+    const pages = walk({}, { appraisal });
+    expect(page(pages, 'sure').picture.kind).toBe('none');
+    expect(page(pages, 'cost').sentence).toBe('Your heating and hot water would cost about £1,190 a year.');
+  });
+  test('no change could be reckoned', () => {
+    expect(page(walk({}, { changes: [] }), 'change').picture.kind).toBe('none');
+  });
+});
+
+test('the last page names the promise once it is kept', () => {
+  const next = page(walk({}, { promises: [promise] }), 'next');
+  expect(next.sentence).toBe('We have put it in writing: about £1,190 a year, promise 12 of 25 November 2026.');
+  expect(next.say).toContain('£1,050 to £1,400');
+});
+
+test('the watch page calls a quarter above the expected month', () => {
+  const { picture } = page(walk(), 'watch');
+  if (picture.kind !== 'watch') throw new Error('a table is expected');
+  expect(picture.rows.map(({ month }) => month)).toEqual([
+    'October',
+    'November',
+    'December',
+    'January',
+    'February',
+    'March',
+  ]);
+  for (const row of picture.rows) expect(row.callAbove).toBeCloseTo(row.units * 1.25, 9);
+});
+
+test('no sentence says NaN, undefined or minus nothing, whatever the prices', () => {
+  fc.assert(
+    fc.property(
+      fc.record({
+        electricityShare: fc.double({ min: 0, max: 8, noNaN: true }),
+        withoutPresent: fc.boolean(),
+        withoutRecord: fc.boolean(),
+        source: fc.constantFrom('ground' as const, 'air' as const),
+      }),
+      (variant) => {
+        for (const { sentence, say, foot, notes } of walk(variant)) {
+          expect([sentence, say, foot, ...notes].join(' ')).not.toMatch(/NaN|undefined|Infinity|−£0|null/);
+          expect(sentence.length).toBeLessThanOrEqual(120);
+        }
+      },
+    ),
+    { numRuns: 60 },
+  );
+});
