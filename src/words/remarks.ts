@@ -119,6 +119,8 @@ const SENTENCES: Record<RemarkCode, Sentence> = {
     `${r.file} does not change its clocks in spring and autumn. It may be in winter time or in UTC; we took winter time. Choose the other if that is wrong.`,
   'clock-mixed': (r) =>
     `${r.file} changes its clocks on some of the ${count(r)} change days and not on others. We took ${r.expected === 'local' ? 'local time' : 'UTC'}. Look at those days and choose.`,
+  'clock-autumn-asked': (r) =>
+    `${r.file} has the hour that October doubles only once. Its times may be UTC, or local with an hour lost. We took UTC. Choose local time if that is wrong.`,
   'spring-hour-filled': (r) =>
     `${r.file} has readings in the hour that the clocks skip in March. They were left out, since that hour did not exist.`,
   'autumn-hour-once': (r) => `${r.file} has the doubled hour of October only once. The second hour counts as missing.`,

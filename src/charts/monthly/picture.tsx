@@ -35,7 +35,7 @@ function Painted(props: {
     4,
     500,
   );
-  const letters = width > 60 * font ? 20 : width > 26 * font ? 3 : 1;
+  const letters = width > 60 * font ? 20 : width > 20 * font ? 3 : 1;
   const tick = { fontSize: faint, fill: 'var(--quiet)' };
   return (
     <BarChart

@@ -80,7 +80,7 @@ export function layOutUnits(input: UnitsInput, size: PictureSize, place: { width
     return stacked ? Math.max(first + second, arrowWidth + both) : first + second + arrowWidth + both;
   };
   // The largest tile with which the groups, or their words where those are wider, fit beside each other.
-  let tile = size === 'paper' ? 16 : 26;
+  let tile = size === 'paper' || stacked ? 16 : 26;
   while (tile > 4 && needed(tile) > width) tile -= 0.5;
   const [first, second] = widthsAt(tile) as [number, number, number];
   const blockHeight = ROWS * (tile + GAP) - GAP;

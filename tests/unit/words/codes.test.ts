@@ -1,0 +1,139 @@
+/** Every code that the model gives has a sentence; every sentence holds for whatever data comes. */
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, test } from 'vitest';
+import { NEXT_CODES, nextSentence } from '../../../src/words/check.ts';
+import { QUESTION_CODES, questionSentence, REASON_CODES } from '../../../src/words/questions.ts';
+import {
+  BILL_FAULT_CODES,
+  billFaultSentence,
+  TARIFF_FAULT_CODES,
+  tariffFaultSentence,
+} from '../../../src/words/refusals.ts';
+import { sentencesOf, wordsOf } from './reading-ease.ts';
+
+const model = join(import.meta.dirname, '../../../src/model');
+
+function found(folders: readonly string[], pattern: RegExp): string[] {
+  const codes = folders.flatMap((folder) =>
+    readdirSync(join(model, folder), { encoding: 'utf8' })
+      .filter((name) => name.endsWith('.ts'))
+      .flatMap((name) => [...readFileSync(join(model, folder, name), 'utf8').matchAll(pattern)].map((m) => m[1]!)),
+  );
+  return [...new Set(codes)].sort();
+}
+const CODE = /(?:\bcode: |\bask\(\s*|\bquestion\(\s*)'([a-z0-9-]+)'/g;
+
+describe('codes in the model have sentences', () => {
+  const folders = ['demand', 'heat-pump', 'comparison', 'appraisal', 'uncertainty', 'weather'];
+  const questions = found(folders, CODE);
+  test('questions', () => {
+    expect(questions.length).toBeGreaterThan(20);
+    expect(questions.filter((code) => !QUESTION_CODES.includes(code))).toEqual([]);
+  });
+  test('questions of the demand part that are only named in its list', () => {
+    const listed = [...readFileSync(join(model, 'demand/questions.ts'), 'utf8').matchAll(/^\s+\| '([a-z-]+)'/gm)];
+    expect(listed.map((m) => m[1]!).filter((code) => !QUESTION_CODES.includes(code))).toEqual([]);
+  });
+  test('reasons', () => {
+    const text = readFileSync(join(model, 'demand/combine.ts'), 'utf8');
+    const body = text.slice(text.indexOf('function likelyReasons'), text.indexOf('export function findContradictions'));
+    const reasons = [...body.matchAll(/'([a-z-]{4,})'/g)].map((m) => m[1]!).filter((code) => code !== 'record');
+    expect(reasons.length).toBeGreaterThan(4);
+    expect(reasons.filter((code) => !REASON_CODES.includes(code))).toEqual([]);
+  });
+  test('tariff faults', () => {
+    const faults = found(['tariff'], CODE);
+    expect(faults.length).toBeGreaterThan(10);
+    expect(faults.filter((code) => !TARIFF_FAULT_CODES.includes(code))).toEqual([]);
+  });
+  test('bill faults and next steps', () => {
+    expect(found(['bill-gap'], CODE).filter((code) => !BILL_FAULT_CODES.includes(code))).toEqual([]);
+    const steps = [...readFileSync(join(model, 'bill-gap/next-steps.ts'), 'utf8').matchAll(/^\s+\| '([a-z-]+)'/gm)];
+    expect(steps.length).toBeGreaterThan(4);
+    expect(steps.map((m) => m[1]!).filter((code) => !NEXT_CODES.includes(code))).toEqual([]);
+  });
+});
+
+const DATA = {
+  a: 'record',
+  b: 'heat-loss',
+  aKWh: 13_900,
+  bKWh: 9_800,
+  likely: 'unheated-rooms,other-heat',
+  way: 'certificate',
+  kind: 'wood stove',
+  baseKWh: 5200,
+  waterKWh: 2300,
+  share: 0.34,
+  count: 3,
+  carrier: 'gas',
+  r2: 0.31,
+  cvRmse: 0.4,
+  region: 'the Midlands',
+  days: 365,
+  leftoverKWh: 7,
+  people: 3,
+  heatLossKW: 0,
+  heatLossWPerK: 20,
+  floorAreaM2: 96,
+  roomC: 12,
+  designOutdoorC: 14,
+  place: 'Birmingham',
+  rule: '99 %',
+  outdoorC: -3.4,
+  efficiency: 1.05,
+  found: 12,
+  low: 1,
+  high: 8,
+  middle: 3.2,
+  typed: 4.6,
+  taken: 'H3',
+  derived: 2.7,
+  space: 3.4,
+  water: 3.9,
+  spaceKWh: 11_000,
+  fuel: 'gas',
+  name: 'Night',
+  from: '2026-10-01',
+  to: '2026-09-01',
+  previous: '2026-12-01',
+  until: '2026-01-01',
+  first: 'Night',
+  second: 'Evening peak',
+  month: 1,
+  day: 'mon',
+  time: '00:30',
+  pence: 91.2,
+  rate: 0.17,
+  most: 400,
+} as const;
+const CLOCKS = { ...DATA, from: '00:30', to: '05:30' };
+
+describe('sentences stand for any data', () => {
+  const all: [string, string][] = [
+    ...QUESTION_CODES.map((code): [string, string] => [code, questionSentence({ code, data: DATA })]),
+    ...TARIFF_FAULT_CODES.map((code): [string, string] => [
+      code,
+      tariffFaultSentence({ code, data: code.startsWith('band-') ? CLOCKS : DATA }),
+    ]),
+    ...BILL_FAULT_CODES.map((code): [string, string] => [code, billFaultSentence({ code, data: DATA })]),
+    ...NEXT_CODES.map((code): [string, string] => [code, nextSentence(code)]),
+  ];
+  test.each(all)('%s: %s', (_, text) => {
+    expect(text).not.toMatch(/NaN|undefined|not known|null|!|\[object/);
+    expect(text).toMatch(/[.?]$/);
+    for (const sentence of sentencesOf(text)) expect(wordsOf(sentence).length, sentence).toBeLessThanOrEqual(25);
+  });
+  test.each(QUESTION_CODES)('%s without data says nothing false', (code) => {
+    expect(questionSentence({ code, data: {} })).not.toMatch(/NaN|undefined/);
+  });
+  test('the hour of a gap is named', () => {
+    expect(tariffFaultSentence({ code: 'band-gap', data: { ...CLOCKS, count: 1 } })).toBe(
+      'There is no price on Mondays in January from 00:30 to 05:30. Give the hours a band, or name one band “rest”.',
+    );
+  });
+  test('a code nobody has written for is still said', () => {
+    expect(questionSentence({ code: 'something-new', data: {} })).toBe('Something new.');
+  });
+});

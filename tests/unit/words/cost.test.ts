@@ -1,0 +1,114 @@
+import { describe, expect, test } from 'vitest';
+import type { Appraisal } from '../../../src/model/appraisal/appraisal.ts';
+import * as cost from '../../../src/words/cost.ts';
+import { figure, larchRise, system } from '../leave-behind/larch-rise.ts';
+import { sentencesOf, wordsOf } from './reading-ease.ts';
+
+function pair(pumpPence: number, presentPence: number, kind = 'gas-old'): Pick<Appraisal, 'systems' | 'versus'> {
+  const base = larchRise();
+  const make = (id: 'heat-pump' | 'present', value: number) => ({
+    ...system({
+      id,
+      kind: id === 'present' ? kind : id,
+      carrier: 'electricity',
+      kWh: 1,
+      pence: 1,
+      standing: 0,
+      service: 0,
+    }),
+    cost: figure(value, value * 0.9, value * 1.2, 'pence'),
+  });
+  const saving = presentPence - pumpPence;
+  return {
+    systems: [make('heat-pump', pumpPence), make('present', presentPence)],
+    versus: [
+      { ...base.versus[0]!, against: 'present', saving: figure(saving, saving - 30_000, saving + 30_000, 'pence') },
+    ],
+  };
+}
+
+describe('the opening sentence over the whole range', () => {
+  const first = (amount: string) => `Heating this home with a heat pump should cost about ${amount} a year.`;
+  test.each([
+    [119_000, 160_000, `${first('£1,190')} The gas boiler you have now costs about £1,600.`],
+    [200_000, 160_000, `${first('£2,000')} The gas boiler you have now costs about £1,600.`],
+    [159_000, 160_400, `${first('£1,590')} The gas boiler you have now costs about the same, £1,600.`],
+    [0, 0, `${first('£0')} The gas boiler you have now costs about the same, £0.`],
+    [40, 240, `${first('£0')} The gas boiler you have now costs about the same, £2.`],
+    [-12_000, 160_000, `${first('−£120')} The gas boiler you have now costs about £1,600.`],
+    [900_000_000, 1, `${first('£9,000,000')} The gas boiler you have now costs about £0.`],
+    [119_000, Number.NaN, `${first('£1,190')} What you pay for heating now is not known yet.`],
+    [Number.NaN, 160_000, 'We do not know yet what heating this home with a heat pump would cost.'],
+  ])('%d against %d pence', (pump, present, said) => expect(cost.costSentence(pair(pump, present))).toBe(said));
+
+  test('heaters are many', () =>
+    expect(cost.costSentence(pair(119_000, 160_000, 'storage'))).toContain(
+      'The storage heaters you have now cost about',
+    ));
+  test('without a present system the cheapest other is named', () =>
+    expect(cost.costSentence(larchRise({ withoutPresent: true }))).toContain(
+      'An oil boiler would cost about £1,480.',
+    ));
+  test('without any other there is one sentence', () =>
+    expect(cost.costSentence({ systems: pair(119_000, 1).systems.slice(0, 1) })).toBe(first('£1,190')));
+});
+
+describe('around it', () => {
+  test.each([
+    [119_000, 160_000, 'should cost about £410 a year less. It could be £110 to £710 less.'],
+    [160_000, 119_000, 'should cost about £410 a year more. It could be £110 to £710 more.'],
+    [160_000, 160_000, 'costs about the same. It could be from £300 more to £300 less a year.'],
+    [Number.NaN, 1, 'cannot be judged yet.'],
+  ])('the difference of %d and %d always has its range', (pump, present, said) =>
+    expect(cost.differenceSentence(pair(pump, present))).toBe(
+      `Against the gas boiler you have now the heat pump ${said}`,
+    ),
+  );
+
+  test('the range says how often it will be missed', () =>
+    expect(cost.rangeSentence({ cost: figure(119_000, 104_000, 140_000, 'pence') })).toBe(
+      'We are not sure to the pound. In 8 cases out of 10 it should lie between £1,040 and £1,400. In 2 it will not.',
+    ));
+  test('parts that are nothing are left out', () => {
+    expect(cost.splitSentence({ split: { unitsPence: 106_400, standingPence: 0, servicePence: 13_000 } })).toBe(
+      'That is £1,060 for units and £130 for the yearly service.',
+    );
+    expect(cost.splitSentence({ split: { unitsPence: 0, standingPence: 0, servicePence: 0 } })).toBe(
+      'Nothing is paid in a year.',
+    );
+  });
+  test('heat of one unit side by side; break-even of 28 p, factor 4.0, gas at 7 p and 90 %', () => {
+    // Common practice, no source: 28 / 4.0 = 7.0 p, 7 / 0.90 = 7.78 p, 28 / 7.78 = 3.6
+    const { systems } = pair(1, 1);
+    const priced = systems.map((one, i) => ({ ...one, pencePerKWhHeat: figure([28 / 4, 7 / 0.9][i]!, 1, 9, 'p/kWh') }));
+    expect(cost.heatPriceSentence({ systems: priced })).toBe(
+      'A unit of heat costs 7.0 p with the heat pump and 7.8 p with the gas boiler you have now.',
+    );
+    expect(cost.breakEvenSentence({ against: 'present', breakEvenFactor: 28 / (7 / 0.9) }, 'gas-old')).toContain(
+      'At a factor of 3.6',
+    );
+    expect(cost.breakEvenSentence({ against: 'present', breakEvenFactor: null }, 'oil')).toContain('No factor');
+  });
+
+  test('nothing is over 25 words, and nobody is told that something “will save”', () => {
+    const values = [Number.NaN, -50_000, 0, 30, 119_000, 119_900, 5e9];
+    for (const pump of values) {
+      for (const present of values) {
+        const both = pair(pump, present);
+        const text = [
+          cost.costSentence(both),
+          cost.differenceSentence(both),
+          cost.monthSentence(both),
+          cost.heatPriceSentence(both),
+          ...both.systems.flatMap((one) => [
+            cost.rangeSentence(one),
+            cost.splitSentence(one),
+            cost.winterSentence(one),
+          ]),
+        ].join(' ');
+        expect(text).not.toMatch(/will save|NaN|undefined|−£0\b|!/);
+        for (const sentence of sentencesOf(text)) expect(wordsOf(sentence).length, sentence).toBeLessThanOrEqual(25);
+      }
+    }
+  });
+});

@@ -1,0 +1,148 @@
+/**
+ * Reading ease by page: Flesch 70 or more, or Flesch-Kincaid grade 6 or less, and no sentence over 25 words.
+ * The gates are those of plain-language guidance for a reader of 12; formulae: Flesch 1948, Kincaid 1975.
+ */
+import { describe, expect, test } from 'vitest';
+import { changeSentence } from '../../../src/words/change.ts';
+import * as check from '../../../src/words/check.ts';
+import * as cost from '../../../src/words/cost.ts';
+import { GLOSSARY, meaningOf } from '../../../src/words/glossary.ts';
+import * as heat from '../../../src/words/heat.ts';
+import * as machine from '../../../src/words/machine.ts';
+import * as prices from '../../../src/words/prices.ts';
+import * as promise from '../../../src/words/promise.ts';
+import { QUESTION_CODES } from '../../../src/words/questions.ts';
+import * as sure from '../../../src/words/sure.ts';
+import * as watch from '../../../src/words/watch.ts';
+import { larchRise } from '../leave-behind/larch-rise.ts';
+import { readingEase, sentencesOf, wordsOf } from './reading-ease.ts';
+
+const signature = {
+  carrier: 'gas',
+  seriesId: 's',
+  from: '2025-01-01',
+  to: '2026-01-01',
+  count: 365,
+  period: 'day' as const,
+  baseC: 15.5,
+  basePerDayKWh: 7,
+  slopeKWhPerKDay: 5.2,
+  slopeStandardError: 0.1,
+  baseStandardError: 0.3,
+  r2: 0.9,
+  cvRmse: 0.2,
+  rho: 0.2,
+  points: [],
+};
+const rise = larchRise();
+const dear = larchRise({ electricityShare: 2 });
+const pump = rise.systems[0]!;
+const versus = rise.versus[0]!;
+const bill = {
+  verdict: 'above' as const,
+  expected: { value: 60_500, low: 54_000, high: 67_000 },
+  actualPence: 67_400,
+  promisedPence: 46_200,
+};
+
+const pages: Record<string, string[]> = {
+  heat: [
+    heat.heatSentence(rise.demand),
+    heat.waterSentence(rise.demand),
+    heat.basisSentence(rise.demand),
+    heat.weatherSentence(rise.climate),
+    ...rise.demand.estimates.map(heat.estimateSentence),
+    heat.missingWaySentence('heat-loss', 'no-heat-loss'),
+    heat.missingWaySentence('floor-area', 'no-floor-area'),
+    heat.signatureSentence(signature),
+  ],
+  machine: [
+    machine.addsSentence(rise.machine),
+    machine.factorSentence(rise.machine),
+    machine.shareSentence({ ...rise.machine, extraKWh: 380 }),
+    machine.fieldSentence(rise.machine),
+  ],
+  prices: [
+    prices.pricesSentence(rise.prices, 'gas'),
+    prices.ageSentence({ staleDays: 130 }, 'gas'),
+    prices.gradeSentence({ grade: 'assumed', origin: 'the price cap' }, 'gas'),
+    prices.ratioSentence(3.3, 4.1, 'gas'),
+  ],
+  cost: [
+    cost.costSentence(rise),
+    cost.rangeSentence(pump),
+    cost.monthSentence(rise),
+    cost.differenceSentence(rise),
+    cost.splitSentence(pump),
+    cost.winterSentence(pump),
+    cost.heatPriceSentence(rise),
+    cost.breakEvenSentence(versus, 'gas-old'),
+  ],
+  'cost, where the heat pump costs more': [
+    cost.costSentence(dear),
+    cost.rangeSentence(dear.systems[0]!),
+    cost.monthSentence(dear),
+    cost.differenceSentence(dear),
+  ],
+  sure: [sure.sureSentence(versus, 'gas-old'), sure.dotsSentence(), sure.driversSentence(rise.drivers)],
+  change: ['electricity-up', 'flow-down', 'room-up', 'water-up', 'winter-cold'].map((one) =>
+    changeSentence(one, 12_000),
+  ),
+  watch: [
+    ...watch.winterBillSentences(pump),
+    ...watch.watchSentences(),
+    ...watch.callSentences(),
+    ...watch.cautionSentences(),
+  ],
+  promise: [
+    promise.promiseSentence({
+      number: 12,
+      madeOn: '2026-11-25',
+      heatPumpPence: 119_000,
+      lowPence: 104_000,
+      highPence: 140_000,
+    }),
+    promise.promiseMeaning(),
+    promise.noPromiseSentence(),
+    ...promise.limitsSentences(),
+  ],
+  check: [
+    check.checkSentence(bill),
+    check.verdictSentence(bill),
+    check.causeSentence('weather', 5_800),
+    check.causeSentence('price', 9_200),
+    check.joinedSentence(),
+    ...check.NEXT_CODES.map(check.nextSentence),
+    check.checkCaution(),
+  ],
+  glossary: GLOSSARY.map((entry) => entry.meaning),
+};
+
+describe.each(Object.entries(pages))('%s', (name, texts) => {
+  const text = texts.filter(Boolean).join(' ');
+  const { ease, grade } = readingEase(text);
+  test(`reads easily (ease ${ease.toFixed(0)}, grade ${grade.toFixed(1)})`, () => {
+    expect(ease >= 70 || grade <= 6, `${name}: ease ${ease}, grade ${grade}`).toBe(true);
+  });
+  test('no sentence over 25 words, none that promises or shouts', () => {
+    expect(text).not.toMatch(/will save|!|NaN|undefined/);
+    for (const sentence of sentencesOf(text)) expect(wordsOf(sentence).length, sentence).toBeLessThanOrEqual(25);
+  });
+});
+
+test('the measure itself: short words are easier than long ones', () => {
+  const easy = readingEase('The cat sat on the mat. It was warm.');
+  const hard = readingEase(
+    'Thermodynamic considerations necessitate comprehensive investigation of refrigeration machinery.',
+  );
+  expect(easy.ease).toBeGreaterThan(90);
+  expect(hard.ease).toBeLessThan(0);
+});
+
+test('the glossary is there, alphabet or not: about 25 terms, no term twice', () => {
+  expect(GLOSSARY.length).toBeGreaterThanOrEqual(25);
+  expect(new Set(GLOSSARY.map((entry) => entry.term.toLowerCase())).size).toBe(GLOSSARY.length);
+  expect(meaningOf('Unit')).toContain('kWh');
+  expect(meaningOf('nothing of the kind')).toBeUndefined();
+  expect(QUESTION_CODES.length).toBeGreaterThan(20);
+});

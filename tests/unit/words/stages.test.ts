@@ -1,0 +1,128 @@
+import { describe, expect, test } from 'vitest';
+import { changeSentence } from '../../../src/words/change.ts';
+import * as check from '../../../src/words/check.ts';
+import * as heat from '../../../src/words/heat.ts';
+import * as machine from '../../../src/words/machine.ts';
+import * as prices from '../../../src/words/prices.ts';
+import { systemInSentence, systemName } from '../../../src/words/systems.ts';
+import { winterBillSentences } from '../../../src/words/watch.ts';
+import { workingValue } from '../../../src/words/working.ts';
+import { figure, larchRise } from '../leave-behind/larch-rise.ts';
+
+const rise = larchRise();
+
+test.each([
+  [13_900, 12_800, 15_000, 'This home needs about 13,900 units of heat a year, give or take 1,100.'],
+  [13_900, 13_900, 13_900, 'This home needs about 13,900 units of heat a year.'],
+  [0, 0, 0, 'This home needs no heat.'],
+  [-5, -9, 0, 'This home needs no heat.'],
+  [2.2, 1, 4, 'This home needs about 2 units of heat a year, give or take 2.'],
+  [9_876_543, 9e6, 11e6, 'This home needs about 9,880,000 units of heat a year, give or take 1,000,000.'],
+  [Number.NaN, 0, 0, 'We do not know yet how much heat this home needs.'],
+])('heat of %d kWh', (value, low, high, said) => {
+  expect(heat.heatSentence({ total: figure(value, low, high, 'kWh') })).toBe(said);
+});
+
+test('the weather and the ways behind the heat', () => {
+  expect(heat.weatherSentence(rise.climate)).toContain('a typical year in Midlands stands in');
+  expect(heat.basisSentence(rise.demand)).toBe('The figure stands on your own record.');
+  expect(heat.missingWaySentence('heat-loss', 'no-heat-loss')).toBe(
+    'Nothing yet from the heat loss of the home. Type the heat loss at the design temperature.',
+  );
+});
+
+test.each([
+  [3.44, 'ground', 'For every unit you buy, the ground adds about two and a half.'],
+  [3.0, 'air', 'For every unit you buy, the air outside adds about two.'],
+  [1.1, 'ground', 'For every unit you buy, the ground adds almost nothing.'],
+  [0.7, 'ground', 'For every unit you buy, the ground adds almost nothing.'],
+  [Number.NaN, 'ground', 'We do not know yet what the machine makes of a unit.'],
+] as const)('a factor of %d from the %s', (value, source, said) => {
+  expect(machine.addsSentence({ whole: figure(value, 1, 5, ''), source })).toBe(said);
+});
+
+describe('the factor inside the field spread', () => {
+  test.each([
+    [3.4, 'The figure used here lies inside.'],
+    [4.2, 'The figure used here is above that, so ask what makes this home better.'],
+    [2.1, 'The figure used here is below that, so it is careful.'],
+  ])('%d', (value, said) => {
+    const text = machine.fieldSentence({ ...rise.machine, whole: figure(value, 2, 5, '') });
+    expect(text).toContain(said);
+    expect(text).toContain('2.6 to 3.8');
+  });
+  test('the boundary is named, and that hot water and pumps take their share', () => {
+    expect(machine.factorSentence(rise.machine)).toContain('(H4)');
+    const text = machine.shareSentence(rise.machine);
+    expect(text).toContain('counting the machine with all pumps and the backup heater (H4)');
+    expect(text).toContain('Hot water, pumps and standby take their share.');
+  });
+});
+
+test('prices carry their date and their age', () => {
+  expect(prices.pricesSentence(rise.prices, 'gas')).toBe(
+    'Electricity is reckoned at 26.3 p a unit and gas at 8.0 p. These are prices of October to December 2026.',
+  );
+  expect(prices.ageSentence({}, 'gas')).toBe('');
+  expect(prices.ageSentence({ staleDays: 130 }, 'gas')).toContain('The gas prices ended 130 days ago.');
+  expect(prices.datesInShort({ from: '2026-10-01' })).toBe('prices from October 2026 on');
+});
+
+test.each([
+  ['winter-cold', 11_000, 'In a cold winter the year costs about £110 more.'],
+  ['electricity-down', -20_200, 'If a unit of electricity costs 5 p less, the year costs about £200 less.'],
+  ['flow-up', 100, 'If the water to the radiators has to be 5 degrees hotter, the year costs about the same.'],
+  ['winter-mild', Number.NaN, 'In a mild winter we cannot say what the year costs.'],
+])('%s by %d pence', (change, pence, said) => expect(changeSentence(change, pence)).toBe(said));
+
+describe('a bill against the promise', () => {
+  const expected = { value: 60_500, low: 54_000, high: 67_000 };
+  test.each([
+    ['inside', 62_000, 'The bill lies inside.'],
+    ['above', 75_000, 'The bill lies £80 above that.'],
+    ['above', 67_050, 'The bill lies just above that.'],
+    ['below', 40_000, 'The bill lies £140 below that.'],
+  ] as const)('%s at %d pence', (verdict, actualPence, said) => {
+    expect(check.verdictSentence({ verdict, expected, actualPence })).toContain(said);
+  });
+  test('the difference first, then what is left of it', () => {
+    expect(check.checkSentence({ verdict: 'above', expected, actualPence: 67_400, promisedPence: 46_200 })).toBe(
+      'The bill is £210 above the promise. Put right for weather and price, £69 too much is left over. That is outside what was promised.',
+    );
+    expect(check.differenceFromPromise({ actualPence: 5, promisedPence: 6 })).toBe('The bill is as promised.');
+  });
+  test.each([
+    ['weather', 5_800, 'Colder weather added about £58.'],
+    ['weather', -5_800, 'Milder weather took away about £58.'],
+    ['price', 20, 'Dearer electricity made no difference.'],
+    ['rest', Number.NaN, 'All the rest: not known.'],
+  ])('%s of %d pence', (cause, pence, said) => expect(check.causeSentence(cause, pence)).toBe(said));
+});
+
+test('systems by name and in a sentence', () => {
+  expect(systemName('heat-pump', 'heat-pump', 'ground')).toBe('Heat pump, ground');
+  expect(systemName('present', 'gas-old')).toBe('Gas boiler, as now');
+  expect(systemName('present', 'other')).toBe('Heating, as now');
+  expect(systemInSentence('present', 'lpg')).toBe('the LPG boiler you have now');
+  expect(systemInSentence('gas-condensing', 'gas-condensing')).toBe('a new gas boiler');
+});
+
+test('the first winter, from the machine’s own months', () => {
+  const [winter, dearest] = winterBillSentences(rise.systems[0]!);
+  // 17 + 15 + 12 + 8 + 12 + 16 = 80 % of 4,040
+  expect(winter).toBe('Expect about 3,230 units of the year’s 4,040 units from October to March.');
+  expect(dearest).toContain('January is likely to be the dearest month');
+});
+
+test.each([
+  [119_435, 'pence', '£1,194.35'],
+  [26.3, 'p/kWh', '26.3 p a unit'],
+  [26.3, 'p', '26.3 p'],
+  [13_874, 'kWh', '13,874 kWh'],
+  [0.42, 'kWh', '0.420 kWh'],
+  [45, '°C', '45 °C'],
+  [3.4, '', '3.4'],
+  [220.4, 'W/K', '220 W/K'],
+  ['all day', undefined, 'all day'],
+  [Number.NaN, 'kWh', 'not known'],
+])('a working writes %s %s as %s', (value, unit, said) => expect(workingValue(value, unit)).toBe(said));

@@ -1,0 +1,95 @@
+import { describe, expect, test } from 'vitest';
+import type { Series } from '../../../src/model/evidence/evidence.ts';
+import { threadLines } from '../../../src/words/thread.ts';
+import { figure, larchRise } from '../leave-behind/larch-rise.ts';
+
+const gas: Series = {
+  id: 'gas',
+  evidenceId: 'e',
+  name: 'gas',
+  carrier: 'gas',
+  role: 'import',
+  resolution: 'period',
+  from: '2024-10-01',
+  to: '2026-10-01',
+  total: 30_000,
+  present: 24,
+  expected: 24,
+  estimatedCount: 0,
+};
+const electricity: Series = {
+  ...gas,
+  carrier: 'electricity',
+  resolution: 'interval',
+  from: '2025-10-01',
+  to: '2026-10-01',
+  present: 17_328,
+  expected: 17_520,
+};
+const promise = {
+  number: 12,
+  madeOn: '2026-11-25T10:00:00Z',
+  heatPumpPence: 119_000,
+  lowPence: 104_000,
+  highPence: 140_000,
+};
+const check = {
+  verdict: 'above' as const,
+  actualPence: 67_400,
+  expected: { value: 1, low: 1, high: 1 },
+  madeOn: '2027-02-01',
+};
+const results = (input: Parameters<typeof threadLines>[0]) =>
+  threadLines(input).map((line) => [line.name, line.result, line.grade]);
+
+describe('the thread', () => {
+  test('an empty household says what each stage needs', () => {
+    expect(results({ evidence: [], appraisal: null, promises: [], checks: [] })).toEqual([
+      ['Evidence', 'needs a bill or a meter file', 'missing'],
+      ['Heat needed', 'nothing to show yet', 'missing'],
+      ['The machine', 'nothing to show yet', 'missing'],
+      ['Prices', 'nothing to show yet', 'missing'],
+      ['Running cost', 'nothing to show yet', 'missing'],
+      ['Promise', 'none kept yet', 'missing'],
+      ['Bill check', 'needs a promise and a later bill', 'missing'],
+    ]);
+  });
+  test('a whole case reads downwards', () => {
+    const input = {
+      evidence: [{ series: [gas, electricity] }],
+      appraisal: larchRise(),
+      promises: [promise],
+      checks: [check],
+    };
+    expect(results(input)).toEqual([
+      ['Evidence', 'gas 24 months, electricity 361 days in 365', 'measured'],
+      ['Heat needed', '13,900 kWh a year, give or take 1,100', 'estimated'],
+      ['The machine', 'factor 3.4 for heat and hot water (H4)', 'estimated'],
+      ['Prices', '26.3 p and 8.0 p, October to December 2026', 'measured'],
+      ['Running cost', '£1,190 a year, £1,050 to £1,400', 'estimated'],
+      ['Promise', '£1,190 a year, number 12 of 25 November 2026', 'measured'],
+      ['Bill check', '£670, above what was promised', 'measured'],
+    ]);
+  });
+  test('what is not known is missing, never a nought', () => {
+    const rise = larchRise();
+    const unknown = figure(Number.NaN, Number.NaN, Number.NaN, '');
+    const appraisal = {
+      ...rise,
+      demand: { ...rise.demand, total: unknown },
+      machine: { ...rise.machine, whole: unknown },
+      prices: { ...rise.prices, electricityPencePerKWh: Number.NaN },
+      systems: [],
+    };
+    const lines = threadLines({ evidence: [], appraisal, promises: [promise], checks: [] });
+    expect(lines.filter((line) => line.grade === 'missing').map((line) => line.stage)).toEqual([
+      'evidence',
+      'heat',
+      'machine',
+      'prices',
+      'cost',
+      'check',
+    ]);
+    expect(lines.at(-1)?.result).toBe('needs a later bill');
+  });
+});
