@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import { GradeMark } from '../../charts/grade-mark.tsx';
 import type { Evidence } from '../../model/evidence/evidence.ts';
-import { longDate, spokenKWh } from '../../words/numbers.ts';
+import { grouped, longDate, spokenKWh } from '../../words/numbers.ts';
 import { remarkSentence } from '../../words/remarks.ts';
 import { call } from '../desk.ts';
 import { useHousehold } from '../household-context.tsx';
@@ -86,7 +86,9 @@ function KeptOne(props: { readonly one: Evidence; readonly onUndo: () => void })
                   ? `${series.total.toFixed(1)} °C on average`
                   : `${spokenKWh(series.total)} together`}
                 , {completenessWords(completenessOf(series))}
-                {series.estimatedCount > 0 ? `, ${series.estimatedCount} of ${series.present} estimated` : ''}
+                {series.estimatedCount > 0
+                  ? `, ${grouped(series.estimatedCount)} of ${grouped(series.present)} estimated`
+                  : ''}
               </p>
             </div>
           </div>

@@ -1,11 +1,11 @@
 import { useMemo } from 'react';
 import { ChartFigure } from '../../charts/figure.tsx';
 import { ReadingsPicture } from '../../charts/readings/picture.tsx';
-import { readingsSentence } from '../../charts/readings/sentence.ts';
 import { readingsSeries } from '../../charts/readings/series.ts';
 import { readingsTable } from '../../charts/readings/table.ts';
 import type { Series } from '../../model/evidence/evidence.ts';
 import { recordPoints } from './record-points.ts';
+import { recordSentence } from './record-sentence.ts';
 
 /** The whole of a record, day by day. */
 export function RecordFigure(props: { readonly series: Series }) {
@@ -14,7 +14,7 @@ export function RecordFigure(props: { readonly series: Series }) {
   return (
     <ChartFigure
       name={`${series.name}, day by day`}
-      sentence={readingsSentence(readings)}
+      sentence={recordSentence(series, readings.readings)}
       picture={<ReadingsPicture series={readings} size="desk" height={230} />}
       table={readingsTable(readings)}
       note={series.periods ? 'kWh a day, each bill spread evenly over its days.' : 'kWh a day.'}

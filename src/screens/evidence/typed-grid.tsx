@@ -1,4 +1,5 @@
 import { type KeyboardEvent, useRef } from 'react';
+import { DateEntry } from '../shared/date-entry.tsx';
 import { EMPTY_ROW, type RowFault, type TypedKind, type TypedRow } from './typed-rows.ts';
 
 /** A small grid; Enter goes to the next row and makes one where there is none. */
@@ -39,15 +40,26 @@ export function TypedGrid(props: {
     props.faults.some((fault) => fault.row === index + 1 && fault.cell === cell) || undefined;
   const cell = (index: number, name: 'from' | 'to' | 'amount' | 'costPounds', head: string) => (
     <td>
-      <input
-        type={name === 'from' || name === 'to' ? 'date' : 'text'}
-        inputMode={name === 'from' || name === 'to' ? undefined : 'decimal'}
-        aria-label={`${head}, row ${index + 1}`}
-        aria-invalid={isFaulty(index, name)}
-        value={rows[index]![name]}
-        onChange={(event) => set(index, { [name]: event.target.value })}
-        onKeyDown={(event) => onKeyDown(event, index)}
-      />
+      {name === 'from' || name === 'to' ? (
+        <DateEntry
+          label={`${head}, row ${index + 1}`}
+          invalid={isFaulty(index, name)}
+          value={rows[index]![name]}
+          onChange={(date) => set(index, { [name]: date })}
+          onKeyDown={(event) => onKeyDown(event, index)}
+        />
+      ) : (
+        <input
+          type="text"
+          inputMode="decimal"
+          autoComplete="off"
+          aria-label={`${head}, row ${index + 1}`}
+          aria-invalid={isFaulty(index, name)}
+          value={rows[index]![name]}
+          onChange={(event) => set(index, { [name]: event.target.value })}
+          onKeyDown={(event) => onKeyDown(event, index)}
+        />
+      )}
     </td>
   );
   return (

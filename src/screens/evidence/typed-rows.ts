@@ -61,8 +61,12 @@ export function readTypedSheet(sheet: TypedSheet): TypedResult {
     const before = faults.length;
     const fault = (cell: keyof TypedRow, sentence: string) =>
       faults.push({ row: index + 1, cell, sentence: `Row ${index + 1}: ${sentence}` });
-    if (!isDate(row.from)) fault('from', sheet.kind === 'bills' ? 'the first day is missing.' : 'the day is missing.');
-    if (sheet.kind === 'bills' && !isDate(row.to)) fault('to', 'the last day is missing.');
+    const day = (cell: 'from' | 'to', name: string) => {
+      if (isDate(row[cell])) return;
+      fault(cell, row[cell] === '' ? `${name} is missing.` : `“${row[cell]}” is no day. Write it as 31/12/2025.`);
+    };
+    day('from', sheet.kind === 'bills' ? 'the first day' : 'the day');
+    if (sheet.kind === 'bills') day('to', 'the last day');
     const amount = readNumber(row.amount);
     if (amount.kind === 'empty') fault('amount', `the amount in ${sheet.unit.name} is missing.`);
     if (amount.kind === 'not a number') fault('amount', `“${amount.text}” is not a number.`);

@@ -47,7 +47,7 @@ export function MachineFields() {
           onChange={(emitters) => change(patchSection('machine', { emitters }))}
         />
         <GivenField
-          label="Water to the rooms on the coldest day"
+          label="Water to the rooms, coldest day"
           given={machine.flowC}
           limits={{ min: 25, max: 75, unit: '°C', why: 'Below 25 it warms no room; above 75 no heat pump runs.' }}
           today={today}
@@ -68,7 +68,12 @@ export function MachineFields() {
           given={machine.waterFactor}
           limits={{ min: 1, max: 8, unit: '', why: WHY_FACTOR }}
           today={today}
-          fallback={{ text: factor(appraisal.machine.water.value), source: 'worked out from the factor for the rooms' }}
+          fallback={{
+            text: factor(appraisal.machine.water.value),
+            source: machine.spaceFactor
+              ? 'worked out from the factor for the rooms'
+              : fieldSource(appraisal.machine.source),
+          }}
           onChange={(waterFactor) => change(patchSection('machine', { waterFactor }))}
         />
         <ChoiceField
@@ -97,5 +102,4 @@ export function MachineFields() {
   );
 }
 
-const fieldSource = (source: 'ground' | 'air') =>
-  `the middle of British ${source}-source field trials, put right for hot water`;
+const fieldSource = (source: 'ground' | 'air') => `the middle of British ${source}-source field trials`;

@@ -1,5 +1,7 @@
 /** A tariff while it is being typed: some figures may still be missing. */
+
 import type { CivilDate, Tariff, TariffBand, TariffVersion, TariffWindow, Weekday } from '../../model/tariff/tariff.ts';
+import { readDate } from '../shared/date-text.ts';
 
 export interface WindowDraft {
   readonly from: string;
@@ -111,7 +113,7 @@ export function finishDraft(draft: TariffDraft): { readonly tariff: Tariff } | {
 }
 
 function finishVersion(version: VersionDraft, missing: string[]): TariffVersion {
-  if (version.from === '') missing.push('Say from which day these prices hold.');
+  if (readDate(version.from).kind !== 'day') missing.push('Say from which day these prices hold, as in 31/12/2025.');
   if (version.standingPencePerDay === undefined) missing.push('The standing charge is missing.');
   const bands = version.bands.map((band): TariffBand => {
     if (band.name.trim() === '') missing.push('Each price needs a name, such as day or night.');

@@ -1,11 +1,11 @@
 import { useState } from 'react';
 import { versionOn } from '../../model/tariff/price.ts';
 import type { Tariff } from '../../model/tariff/tariff.ts';
-import { datesInShort } from '../../words/prices.ts';
 import { call } from '../desk.ts';
 import { useHousehold } from '../household-context.tsx';
 import { ChoiceField } from '../shared/choice-field.tsx';
 import { FileButton } from '../shared/file-button.tsx';
+import { sentenceOf } from '../shared/given.ts';
 import { offerFile } from '../shared/offer-file.ts';
 import { describeFailure } from '../state/describe-failure.ts';
 import { draftOf, newDraft, type TariffDraft } from './tariff-draft.ts';
@@ -26,6 +26,11 @@ export function TariffSection(props: {
   const fitting = household.tariffs.filter((tariff) => tariff.fuel === fuel);
   const used = fitting.find((tariff) => tariff.id === household.prices[use]);
   const builtIn = appraisal.prices[fuel];
+  const note = used
+    ? `${tariffInShort(versionOn(used, today))} Taken from: ${sentenceOf(used.origin)}`
+    : use === 'storageTariffId'
+      ? 'Storage heaters need a cheap night. They are reckoned on these prices, the other ways of heating are not.'
+      : `${builtIn.name}. Source: ${sentenceOf(builtIn.origin)}`;
 
   const readFile = async (file: File) => {
     setFailure(null);
@@ -52,43 +57,45 @@ export function TariffSection(props: {
   return (
     <section>
       <h3>{props.title}</h3>
-      <div className="fields">
+      <div className="tariff-row">
         <ChoiceField
-          label={`Prices used for ${props.title.charAt(0).toLowerCase()}${props.title.slice(1)}`}
+          label="Prices used"
           value={used?.id}
           emptyLabel={use === 'storageTariffId' ? 'built-in day and night prices' : 'the published average'}
           choices={fitting.map((tariff) => ({ value: tariff.id, label: tariff.name }))}
-          note={
-            used
-              ? tariffInShort(versionOn(used, today))
-              : use === 'storageTariffId'
-                ? 'Used for storage heaters only.'
-                : `${builtIn.name}. Assumed: ${builtIn.origin} (${datesInShort(builtIn)})`
-          }
           onChange={(id) => change(pickTariff(id, use))}
         />
+        {draft === null ? (
+          <div className="actions">
+            <button
+              type="button"
+              onClick={() => setDraft(newDraft(fuel, freeTariffId(household.tariffs, fuel), today))}
+            >
+              Type a tariff
+            </button>
+            <FileButton
+              label="Bring in a tariff file"
+              accept=".json,.csv,application/json,text/csv"
+              onFile={readFile}
+            />
+            {used ? (
+              <>
+                <button type="button" className="plain" onClick={() => setDraft(draftOf(used))}>
+                  Change it
+                </button>
+                <button type="button" className="plain" onClick={() => shelve(used)}>
+                  Keep on the shelf
+                </button>
+                <button type="button" className="plain" onClick={() => change(dropTariff(used.id))}>
+                  Take it out
+                </button>
+              </>
+            ) : null}
+          </div>
+        ) : null}
       </div>
-      {draft === null ? (
-        <div className="actions">
-          <button type="button" onClick={() => setDraft(newDraft(fuel, freeTariffId(household.tariffs, fuel), today))}>
-            Type a tariff
-          </button>
-          <FileButton label="Bring in a tariff file" accept=".json,.csv,application/json,text/csv" onFile={readFile} />
-          {used ? (
-            <>
-              <button type="button" className="plain" onClick={() => setDraft(draftOf(used))}>
-                Change it
-              </button>
-              <button type="button" className="plain" onClick={() => shelve(used)}>
-                Keep on the shelf
-              </button>
-              <button type="button" className="plain" onClick={() => change(dropTariff(used.id))}>
-                Take it out
-              </button>
-            </>
-          ) : null}
-        </div>
-      ) : (
+      <p className="quiet small explain">{note}</p>
+      {draft === null ? null : (
         <TariffEditor
           key={draft.id}
           start={draft}

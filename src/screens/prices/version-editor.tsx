@@ -1,6 +1,7 @@
 import { useId } from 'react';
 import type { Tariff } from '../../model/tariff/tariff.ts';
 import { ChoiceField, PickField } from '../shared/choice-field.tsx';
+import { DateEntry } from '../shared/date-entry.tsx';
 import { NumberField } from '../shared/number-field.tsx';
 import { BandEditor } from './band-editor.tsx';
 import {
@@ -39,18 +40,13 @@ export function VersionEditor(props: {
   return (
     <fieldset className="version">
       <legend className="unseen">Prices from {version.from || 'a day not said yet'}</legend>
-      <div className="fields fields-tight">
+      <div className="fields fields-tight fields-wide">
         <div className="field">
           <label className="field-label" htmlFor={dateId}>
             Prices from
           </label>
           <div className="field-entry">
-            <input
-              id={dateId}
-              type="date"
-              value={version.from}
-              onChange={(event) => onChange({ ...version, from: event.target.value })}
-            />
+            <DateEntry id={dateId} value={version.from} onChange={(from) => onChange({ ...version, from })} />
           </div>
         </div>
         <NumberField

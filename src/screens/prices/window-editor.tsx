@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import { clockTimeOf } from '../../model/tariff/band-times.ts';
 import type { Weekday } from '../../model/tariff/tariff.ts';
 import { MONTH_NAMES, SHORT_MONTH_NAMES } from '../../words/numbers.ts';
 import type { WindowDraft } from './tariff-draft.ts';
@@ -26,13 +27,17 @@ export function WindowEditor(props: {
   const time = (name: 'from' | 'to', label: string) => (
     <label className="window-time">
       <span className="quiet">{label}</span>
-      <input
-        type="time"
-        step={1800}
+      <select
         aria-label={`${label}, ${about}`}
-        value={window[name] === '24:00' ? '00:00' : window[name]}
+        value={window[name]}
         onChange={(event) => onChange({ ...window, [name]: event.target.value })}
-      />
+      >
+        {clockChoices(window[name], name).map((clock) => (
+          <option key={clock} value={clock}>
+            {clock}
+          </option>
+        ))}
+      </select>
     </label>
   );
   return (
@@ -67,6 +72,14 @@ export function WindowEditor(props: {
       ) : null}
     </div>
   );
+}
+
+const HALF_HOURS = Array.from({ length: 48 }, (_, half) => clockTimeOf(half * 30));
+
+/** Every half-hour, since prices change at none but these; a time that a tariff brought with it stays choosable. */
+function clockChoices(now: string, end: 'from' | 'to'): readonly string[] {
+  const all = end === 'to' ? [...HALF_HOURS.slice(1), '24:00'] : HALF_HOURS;
+  return all.includes(now) ? all : [now, ...all];
 }
 
 function describeReach(window: WindowDraft): string {
