@@ -46,6 +46,7 @@ export const REMARK_CODES = [
   'clock-assumed',
   'clock-asked',
   'clock-mixed',
+  'clock-autumn-asked',
   'spring-hour-filled',
   'autumn-hour-once',
   'stamp-side-asked',

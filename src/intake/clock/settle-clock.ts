@@ -65,6 +65,10 @@ function fromChangeDays(stamps: Stamps, zone: ZoneTable, book: RemarkBook): Cloc
     if (evidence.filledSprings > 0) book.add('spring-hour-filled', 'note', { count: evidence.filledSprings });
     return 'local';
   }
+  if (evidence.steady > 0 && evidence.steady === evidence.singleAutumns) {
+    book.add('clock-autumn-asked', 'question', { expected: 'utc' });
+    return 'utc';
+  }
   if (evidence.steady > 0) {
     // In a zone whose winter time is UTC the two steady clocks are one.
     const winter = standardOffset(zone, civil[0]!);

@@ -1,6 +1,7 @@
 /** The date column of a sheet as typed arrays: which rows have a stamp, what it is in civil minutes, and its offset. */
 
 import type { IntakeChoices } from '../intake.ts';
+import { isDateColumn } from '../layout/column-facts.ts';
 import type { Sheet } from '../layout/sheet.ts';
 import { readAwkwardNumber } from '../numbers/read-number.ts';
 import type { RemarkBook } from '../remark-book.ts';
@@ -52,6 +53,12 @@ export function settleDayFirst(
   }
   if (evidence.dayFirst > 0) return true;
   if (evidence.monthFirst > 0) return false;
+  // Another date column of the file (the end of each bill) may tell.
+  for (const other of sheet.columns.filter((c) => c.index !== column && isDateColumn(c))) {
+    const witness = weighDayFirst(table, other.index, sheet.firstRow);
+    if (witness.dayFirst > 0 && witness.monthFirst === 0) return true;
+    if (witness.monthFirst > 0 && witness.dayFirst === 0) return false;
+  }
   const dayFirst = !writesMonthFirst(zone);
   book.add('date-order-asked', 'question', {
     ...show(evidence.rowOfEither),

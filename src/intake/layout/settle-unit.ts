@@ -28,7 +28,8 @@ export function settleUnit(
   const stated = choices.unit ?? statedUnit(sheet, column);
   const said = statedCarrier(sheet, column);
   const carrier = choices.carrier ?? carrierFor(stated, said?.carrier);
-  if (carrier === undefined) book.add('carrier-guessed', 'question', { column: name, expected: 'electricity' });
+  if (carrier === undefined && !book.has('carrier-guessed'))
+    book.add('carrier-guessed', 'question', { column: name, expected: 'electricity' });
   else if (choices.carrier === undefined && stated === 'litre' && said?.carrier !== 'oil' && said?.carrier !== 'lpg')
     book.add('carrier-guessed', 'question', { column: name, expected: 'heating oil' });
   const settledCarrier = carrier ?? 'electricity';

@@ -17,6 +17,8 @@ export interface SheetStep {
   readonly endTimeColumn: number | undefined;
   /** A second date column that ends the period. */
   readonly toColumn: number | undefined;
+  /** Commonest length from the first date to the second, where there are two. */
+  readonly lengthMinutes: number | undefined;
 }
 
 const SAMPLE_ROWS = 500;
@@ -39,6 +41,7 @@ function measure(sheet: Sheet): SheetStep {
   const toColumn = (dates.find((c) => c.meaning.role === 'to') ?? dates[0])?.index;
   const end = Math.min(table.rowCount, firstRow + SAMPLE_ROWS);
   const minutes: number[] = [];
+  const lengths: number[] = [];
   const reader = createStampReader();
   let kind: StampKind = 'day';
   if (dateColumn >= 0) {
@@ -63,6 +66,11 @@ function measure(sheet: Sheet): SheetStep {
       if (!Number.isNaN(reader.offsetMinutes)) at -= reader.offsetMinutes;
       minutes.push(at);
       if (reader.kind !== 'day' || timeColumn !== undefined) kind = timeColumn !== undefined ? 'time' : reader.kind;
+      if (toColumn !== undefined) {
+        const start = reader.civilMinute;
+        const ending = cellText(table, row, toColumn);
+        if (readStamp(ending, 0, ending.length, dayFirst, reader) === READ) lengths.push(reader.civilMinute - start);
+      }
     }
   }
   return {
@@ -71,5 +79,6 @@ function measure(sheet: Sheet): SheetStep {
     timeColumn,
     endTimeColumn,
     toColumn,
+    lengthMinutes: lengths.sort((a, b) => a - b)[lengths.length >> 1],
   };
 }

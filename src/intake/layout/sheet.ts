@@ -81,7 +81,24 @@ function finishSheet(fileName: string, table: Table, dateColumn: number, dateFor
   let firstRow = 0;
   while (firstRow < table.rowCount && !looksLikeData(firstRow)) firstRow++;
   // Without dates the first row is taken for headings, so that the preview can show the file.
-  if (firstRow >= table.rowCount) firstRow = dateColumn < 0 ? Math.min(1, table.rowCount) : table.rowCount;
+  if (firstRow >= table.rowCount) {
+    firstRow = Math.min(1, table.rowCount);
+    if (dateColumn >= 0) for (let row = 0; row < table.rowCount; row++) if (isDate(row)) return lay(row);
+  }
+  return lay(firstRow);
+
+  function lay(first: number): Sheet {
+    return describeSheet(fileName, table, dateColumn, dateForm, first);
+  }
+}
+
+function describeSheet(
+  fileName: string,
+  table: Table,
+  dateColumn: number,
+  dateForm: Sheet['dateForm'],
+  firstRow: number,
+): Sheet {
   const headingRow = findHeadingRow(table, firstRow);
   const width = widthOf(table, firstRow, headingRow);
   const headings = joinHeadings(table, headingRow, firstRow, width);

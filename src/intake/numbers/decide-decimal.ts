@@ -103,13 +103,13 @@ export function decideDecimal(
   }
   if (own.point > 0) return { decimal: '.', state: 'decided', row: -1, found: '' };
   if (own.comma > 0) return { decimal: ',', state: 'decided', row: -1, found: '' };
-  if (own.eitherPoint + own.eitherComma === 0) return { decimal: '.', state: 'plain', row: -1, found: '' };
   for (const other of otherColumns) {
     if (other === column) continue;
     const witness = weighDecimals(table, other, firstRow);
     if (witness.point > 0 && witness.comma === 0) return { decimal: '.', state: 'decided', row: -1, found: '' };
     if (witness.comma > 0 && witness.point === 0) return { decimal: ',', state: 'decided', row: -1, found: '' };
   }
+  if (own.eitherPoint + own.eitherComma === 0) return { decimal: '.', state: 'plain', row: -1, found: '' };
   const row = firstRowWithSign(table, column, firstRow);
   // Thousandths of a kWh are what meters write; a lone comma in a comma-separated file is a thousands sign.
   const decimal = own.eitherPoint > 0 ? '.' : table.separator === ',' ? '.' : ',';

@@ -16,7 +16,7 @@ import type { RemarkBook } from '../remark-book.ts';
 import { remarkFrozen, remarkGaps } from './find-gaps.ts';
 import { placeReadings } from './place-readings.ts';
 import { screenEnergy, screenTemperature } from './screen-values.ts';
-import type { StampSide } from './stamp-side.ts';
+import { type StampSide, sideOfStamps } from './stamp-side.ts';
 import { firstDays, intervalDays, summariseReadings } from './summarise.ts';
 
 export interface RawReadings {
@@ -75,6 +75,25 @@ export function placeClock(
     book.add('spring-hour-filled', 'note', { count: inSkippedHour });
   if (onceInDoubledHour > 0) book.add('autumn-hour-once', 'note', { count: onceInDoubledHour });
   return { zone, settled, start };
+}
+
+/**
+ * In a file of UTC times the edges of whole days show only in local time. Moves the starts back by one reading and
+ * answers 'end' where the stamps are ends; undefined where the edges do not tell.
+ */
+export function sideByLocalEdges(clock: PlacedClock, intervalMinutes: number): StampSide | undefined {
+  const { start, zone } = clock;
+  let first = Number.POSITIVE_INFINITY;
+  let last = Number.NEGATIVE_INFINITY;
+  for (const minute of start) {
+    if (minute < first) first = minute;
+    if (minute > last) last = minute;
+  }
+  if (first > last) return undefined;
+  const edges = Float64Array.of(first + zone.offsetAt(first), last + zone.offsetAt(last));
+  const side = sideOfStamps(edges, 2, intervalMinutes);
+  if (side === 'end') for (let i = 0; i < start.length; i++) start[i]! -= intervalMinutes;
+  return side;
 }
 
 export function buildIntervalSeries(
@@ -146,14 +165,20 @@ export function buildIntervalSeries(
 
 const nameOf = ({ carrier }: Quantity): string => carrier.replace('-', ' ');
 
+/** Mean of a day as written. A few values fifty times the mean are slips, and must not decide the unit. */
 function meanPerDay(values: Float64Array, count: number, intervalMinutes: number): number {
+  const plain = meanBelow(values, count, Number.POSITIVE_INFINITY);
+  return meanBelow(values, count, Math.abs(plain) * 50) * (1440 / intervalMinutes);
+}
+
+function meanBelow(values: Float64Array, count: number, limit: number): number {
   let sum = 0;
   let there = 0;
   for (let i = 0; i < count; i++) {
     const value = values[i]!;
-    if (Number.isNaN(value)) continue;
+    if (Number.isNaN(value) || value > limit) continue;
     sum += value;
     there++;
   }
-  return there === 0 ? Number.NaN : (sum / there) * (1440 / intervalMinutes);
+  return there === 0 ? Number.NaN : sum / there;
 }

@@ -31,7 +31,9 @@ export const bills: IntakeShape = {
     if (step.kind === 'month' || step.kind === 'quarter')
       return { fit: 0.88, reason: `a ${step.kind} and an amount in each row` };
     const wide = step.minutes === undefined || step.minutes >= 5 * DAY_MINUTES;
-    if (step.toColumn !== undefined) return { fit: wide ? 0.9 : 0.4, reason: 'two dates and an amount in each row' };
+    const long = (step.lengthMinutes ?? 0) >= 5 * DAY_MINUTES;
+    if (step.toColumn !== undefined)
+      return { fit: wide || long ? 0.9 : 0.4, reason: 'two dates and an amount in each row' };
     return wide
       ? { fit: 0.7, reason: 'one date and an amount in each row, days apart' }
       : { fit: 0.1, reason: 'dates day by day' };
@@ -56,7 +58,7 @@ export const bills: IntakeShape = {
     const read = columns.map((facts, i) => {
       const values = readValues(sheet, facts.index, dates.rows, dates.count, decimal, 'a number', book);
       const quantity = settleUnit(sheet, facts, meanPerDay(values, periods), choices, context, book);
-      const costs = readCosts(sheet, dates, facts, columns.length === 1, choices, book);
+      const costs = readCosts(sheet, dates, facts, columns.length === 1, { ...choices, decimal }, book);
       const lines = dates.rows.subarray(0, dates.count);
       const raw = toRawPeriods(input, { facts, quantity, values, costs, quality, periods, rows: lines, decimal });
       const name = facts.heading === '' ? quantity.carrier : facts.heading;

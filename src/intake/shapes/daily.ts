@@ -25,6 +25,7 @@ export const daily: IntakeShape = {
     if (numbers.length === 0) return { fit: 0, reason: 'no column of numbers' };
     if (numbers.length > 20) return { fit: 0.2, reason: 'many columns of numbers' };
     if (step.kind === 'month' || step.kind === 'quarter') return { fit: 0, reason: 'months rather than days' };
+    if ((step.lengthMinutes ?? 0) > 2 * 1440) return { fit: 0.1, reason: 'periods longer than a day' };
     if (step.minutes === 1440) return { fit: 0.86, reason: 'a date and a number for each day' };
     return { fit: 0.1, reason: 'dates that are not a day apart' };
   },

@@ -24,6 +24,8 @@ export const deliveries: IntakeShape = {
     const step = stepOf(sheet);
     if (step.toColumn !== undefined || step.kind === 'month')
       return { fit: 0.1, reason: 'periods rather than single dates' };
+    if (step.kind === 'time' || (step.minutes !== undefined && step.minutes <= 1440))
+      return { fit: 0.05, reason: 'rows too close in time' };
     const quantities = quantityColumns(sheet, [sheet.dateColumn]);
     const words = plainWords(
       `${sheet.fileName.replaceAll(/[-_.]/g, ' ')} ${sheet.columns.map((c) => c.heading).join(' ')}`,
@@ -53,7 +55,7 @@ export const deliveries: IntakeShape = {
     const values = readValues(sheet, facts.index, dates.rows, dates.count, decimal, 'a number of litres', book);
     const withUnit = { ...choices, unit: choices.unit ?? facts.meaning.unit ?? ('litre' as const) };
     const quantity = settleUnit(sheet, facts, Number.NaN, withUnit, context, book);
-    const costs = readCosts(sheet, dates, facts, true, choices, book);
+    const costs = readCosts(sheet, dates, facts, true, { ...choices, decimal }, book);
     const fills = readFills(dates.civilMinute, values, costs.pence, dates.count);
     const raw: RawPeriod[] = fills.slice(1).map((fill, i) => ({
       fromDay: fills[i]!.day,

@@ -7,7 +7,12 @@ import { explainStrays } from '../layout/explain-strays.ts';
 import type { Sheet } from '../layout/sheet.ts';
 import { stepOf } from '../layout/sheet-step.ts';
 import { columnName, readQuality, readValues, settleDecimal } from '../layout/value-cells.ts';
-import { buildIntervalSeries, placeClock, type RawReadings } from '../readings/build-interval-series.ts';
+import {
+  buildIntervalSeries,
+  placeClock,
+  type RawReadings,
+  sideByLocalEdges,
+} from '../readings/build-interval-series.ts';
 import { commonestStep, isIntervalLength } from '../readings/interval.ts';
 import { remarkAfterToday, remarkOrder } from '../readings/remark-order.ts';
 import { type StampSide, sideOfStamps } from '../readings/stamp-side.ts';
@@ -107,6 +112,7 @@ function readColumns(input: ShapeInput, raw: RawReadings, settled: Settled): Sha
     estimatedCount,
   }));
   const clock = placeClock(raw, read[0]!.values, choices, context, book);
+  const side = settled.side ?? sideByLocalEdges(clock, raw.intervalMinutes);
   const built = read
     .map((one, i) => buildIntervalSeries(`series-${i + 1}`, raw, one, clock, choices, context, book))
     .filter((one) => one !== undefined);
@@ -115,15 +121,15 @@ function readColumns(input: ShapeInput, raw: RawReadings, settled: Settled): Sha
     book.add('no-readable-rows', 'refusal');
     return nothingRead(choices, raw.count);
   }
-  if (settled.side === undefined && first.quantity.carrier !== 'outdoor-temperature')
+  if (side === undefined && first.quantity.carrier !== 'outdoor-temperature')
     book.add('stamp-side-asked', 'question', { column: columnName(sheet, column), expected: 'start' });
-  if (settled.side === 'end' && choices.stamp === undefined)
+  if (side === 'end' && choices.stamp === undefined)
     book.add('stamp-is-end', 'note', { column: columnName(sheet, column) });
   return {
     choices: {
       shape: longInterval.name,
       unit: first.quantity.unit,
-      stamp: raw.stamp,
+      stamp: side ?? raw.stamp,
       ...(dayFirst === undefined ? {} : { dayFirst }),
       ...(clock.settled.clock === undefined ? {} : { clock: clock.settled.clock }),
       columns: {
