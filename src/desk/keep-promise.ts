@@ -18,7 +18,8 @@ export interface PromiseInput {
   readonly series: readonly Series[];
 }
 
-export function makePromise({ household, series, asOf, ...rest }: PromiseInput): KeptPromise {
+/** The comparison of a day, frozen with everything it rests on. Refuses only what the model refuses. */
+export function takeSnapshot({ household, series, asOf, ...rest }: PromiseInput): KeptPromise {
   const appraisal = appraise({ household, series, reference, asOf });
   const refusal = appraisal.questions.find(({ weight }) => weight === 'refusal');
   if (refusal) {
@@ -26,10 +27,17 @@ export function makePromise({ household, series, asOf, ...rest }: PromiseInput):
       code: refusal.code,
       message: questionSentence(refusal),
       ...(refusal.field === undefined ? {} : { where: refusal.field }),
-      remedy: 'Settle this first; then the promise can be kept.',
+      remedy: 'Settle this first.',
     });
   }
-  if (appraisal.demand.estimates.length === 0) {
+  return { ...rest, householdId: household.id, household, evidence: [...series], appraisal };
+}
+
+/** A typical home may stand in at the table, but nobody is to be promised anything about it. */
+export function makePromise(input: PromiseInput): KeptPromise {
+  const promise = takeSnapshot(input);
+  const { demand, questions } = promise.appraisal;
+  if (demand.estimates.length === 0 || questions.some(({ code }) => code === 'demand-unknown')) {
     throw new DeskError({
       code: 'nothing-known',
       message: 'Nothing is known yet of how much heat this home needs, so nothing can be promised.',
@@ -37,5 +45,5 @@ export function makePromise({ household, series, asOf, ...rest }: PromiseInput):
       remedy: 'Import bills or readings, or give the heat loss, the figure of the certificate, or floor area and age.',
     });
   }
-  return { ...rest, householdId: household.id, household, evidence: [...series], appraisal };
+  return promise;
 }

@@ -78,7 +78,10 @@ export async function reckon(args: readonly string[], terminal: Terminal): Promi
       return 0;
     }
     if (options.task === 'read') return explainFile(options, terminal);
-    const reckoned = reckonHousehold(options.file, terminal.today, options.check);
+    const reckoned = reckonHousehold(options.file, terminal.today, {
+      withCheck: options.check,
+      withDocument: options.html !== null || options.pdf !== null,
+    });
     await writeDocuments(options, reckoned, terminal);
     terminal.out(options.json ? `${JSON.stringify(reckonJson(reckoned), null, 2)}\n` : reckonText(reckoned));
     return 0;

@@ -4,7 +4,7 @@ import { basename, dirname, join } from 'node:path';
 import { DeskError } from '../desk/contract.ts';
 import { billOf, gatherInput, seriesBefore } from '../desk/gather-input.ts';
 import type { WholeHousehold } from '../desk/household-file.ts';
-import { makePromise } from '../desk/keep-promise.ts';
+import { makePromise, takeSnapshot } from '../desk/keep-promise.ts';
 import { parseHouseholdInput } from '../desk/parse-household.ts';
 import { runCheck } from '../desk/run-check.ts';
 import type { BillCheck, KeptPromise } from '../model/appraisal/promise.ts';
@@ -36,7 +36,13 @@ function countedIds(): () => string {
   return () => `reckoned-${++last}`;
 }
 
-export function reckonHousehold(path: string, today: string, withCheck: boolean): Reckoned {
+export interface ReckonTask {
+  readonly withCheck: boolean;
+  /** A document is handed over, so that it has to be fit to be promised. */
+  readonly withDocument: boolean;
+}
+
+export function reckonHousehold(path: string, today: string, { withCheck, withDocument }: ReckonTask): Reckoned {
   const input = parseHouseholdInput(readOrRefuse(path), basename(path));
   const asOf = (withCheck ? input.promise?.asOf : undefined) ?? input.asOf ?? today;
   const newId = countedIds();
@@ -52,7 +58,8 @@ export function reckonHousehold(path: string, today: string, withCheck: boolean)
     newId,
   });
   const series = whole.evidence.flatMap(({ import: evidence }) => evidence.series);
-  const promise = makePromise({
+  const reckonDay = withCheck || withDocument ? makePromise : takeSnapshot;
+  const promise = reckonDay({
     id: newId(),
     number: 1,
     madeOn,

@@ -1,0 +1,31 @@
+/** A desk on a store in memory, with a clock that stands still and identifiers that count up. */
+import { createDesk, type Desk, type DeskPorts } from '../../../src/desk/desk.ts';
+import { openSqliteStore, type SqliteStore } from '../../../src/store/sqlite-store.ts';
+
+export const TODAY = '2026-11-25';
+export const NOW = '2026-11-25T10:00:00.000Z';
+
+/** Stands in for a printer where only the way to it is tried; the real one has its own test. */
+export const printedAs = (html: string): Uint8Array => new TextEncoder().encode(`%PDF of ${html.length} characters`);
+
+export interface OpenedDesk {
+  readonly desk: Desk;
+  readonly store: SqliteStore;
+  readonly ports: DeskPorts;
+}
+
+export function openDesk(patch: Partial<DeskPorts> = {}): OpenedDesk {
+  const store = openSqliteStore(':memory:');
+  let last = 0;
+  const ports: DeskPorts = {
+    store,
+    today: () => TODAY,
+    now: () => NOW,
+    newId: () => `id-${++last}`,
+    printPdf: async (html) => printedAs(html),
+    host: 'loopback',
+    dataFolder: '/data',
+    ...patch,
+  };
+  return { desk: createDesk(ports), store, ports };
+}

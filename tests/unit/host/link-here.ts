@@ -1,0 +1,37 @@
+/** Desk and link joined by a channel within this thread: the same messages as between threads, without a thread. */
+import { MessageChannel } from 'node:worker_threads';
+import type { Desk, PrintPdf } from '../../../src/desk/desk.ts';
+import { type DeskLink, linkDesk } from '../../../src/host/desk-link.ts';
+import type { Port } from '../../../src/host/desk-messages.ts';
+import { type AskedPrinter, serveDesk } from '../../../src/host/serve-desk.ts';
+
+interface LinkHere {
+  readonly desk: Desk;
+  readonly close: () => void;
+  readonly printer?: (port: Port) => AskedPrinter;
+  readonly printPdf?: PrintPdf;
+  readonly onFailure?: (detail: string) => void;
+}
+
+export function linkHere({ desk, close, printer, printPdf, onFailure }: LinkHere): DeskLink {
+  const calls = new MessageChannel();
+  const stops = new MessageChannel();
+  const link = linkDesk({
+    port: calls.port1,
+    stops: stops.port1,
+    ...(printPdf ? { printPdf } : {}),
+    ...(onFailure ? { onFailure } : {}),
+  });
+  serveDesk({
+    port: calls.port2,
+    stops: stops.port2,
+    desk,
+    printer: printer?.(calls.port2) ?? null,
+    close() {
+      close();
+      // The answer that it is closed must still go out.
+      setImmediate(() => calls.port2.close());
+    },
+  });
+  return link;
+}

@@ -1,0 +1,64 @@
+import { describe, expect, test } from 'vitest';
+import { findChromium, usualPlaces } from '../../../src/host/find-chromium.ts';
+import { printWith } from '../../../src/host/print-pdf.ts';
+import { settlePdf } from '../../../src/host/settle-pdf.ts';
+
+const PAGE = `<!doctype html><html lang="en-GB"><head><title>Two pages</title>
+  <style>@page { size: 210mm 297mm; margin: 15mm }</style></head>
+  <body><h1>First</h1><p>About £1,190 a year.</p><h2 style="break-before: page">Second</h2>
+  <script>document.body.textContent = 'a script ran'</script></body></html>`;
+
+const chromium = await findChromium();
+
+describe.skipIf(!chromium)(`printing with ${chromium?.path ?? 'no Chromium, so not run'}`, () => {
+  test('A4, tagged, with an outline, no script run, and the same bytes twice', async () => {
+    const pdf = Buffer.from(await printWith(chromium!, PAGE)).toString('latin1');
+    expect(pdf.startsWith('%PDF-')).toBe(true);
+    // 210 mm × 297 mm in points of 1/72 inch, as the browser rounds them to whole CSS pixels.
+    expect(pdf.match(/\/MediaBox \[0 0 59[45][.\d]* 84[12][.\d]*\]/g)).toHaveLength(2);
+    expect(pdf).toContain('/StructTreeRoot');
+    expect(pdf).toContain('/Outlines');
+    await new Promise((resolve) => setTimeout(resolve, 1100));
+    expect(Buffer.from(await printWith(chromium!, PAGE)).toString('latin1')).toBe(pdf);
+  }, 60_000);
+
+  test('a program that is no browser is an error, not a hang', async () => {
+    await expect(printWith({ path: process.execPath, bundled: false }, PAGE)).rejects.toThrow(process.execPath);
+    await expect(printWith({ path: '/no/such/program', bundled: false }, PAGE)).rejects.toThrow('/no/such/program');
+  });
+});
+
+test('dates and numbers of the printing go, every other byte stays where it was', () => {
+  const made =
+    "%PDF-1.4\n<</CreationDate (D:20261125134609+01'00')\n/ModDate (D:20261125134609+01'00')>>/ID [<AB12> <CD34>]";
+  const settled = Buffer.from(settlePdf(Buffer.from(made, 'latin1'))).toString('latin1');
+  expect(settled).toBe(
+    "%PDF-1.4\n<</CreationDate (D:20000101000000+00'00')\n/ModDate (D:20000101000000+00'00')>>/ID [<0000> <0000>]",
+  );
+  const bytes = Uint8Array.from({ length: 256 }, (_, i) => i);
+  expect(settlePdf(bytes)).toEqual(bytes);
+});
+
+test.each([
+  { platform: 'linux' as const, env: { PATH: '/usr/bin' }, place: '/usr/bin/chromium' },
+  {
+    platform: 'darwin' as const,
+    env: { HOME: '/Users/a' },
+    place: '/Applications/Chromium.app/Contents/MacOS/Chromium',
+  },
+  {
+    platform: 'win32' as const,
+    env: { PROGRAMFILES: 'C:\\Program Files' },
+    place: 'C:\\Program Files\\Chromium\\Application\\chrome.exe',
+  },
+])('on $platform a Chromium is looked for at $place', ({ platform, env, place }) => {
+  expect(usualPlaces(platform, env)).toContain(place);
+});
+
+test('a browser named in PLAINWARMTH_CHROMIUM is taken, and none in its place when it is not there', async () => {
+  expect(await findChromium({ PLAINWARMTH_CHROMIUM: process.execPath })).toEqual({
+    path: process.execPath,
+    bundled: false,
+  });
+  expect(await findChromium({ PLAINWARMTH_CHROMIUM: '/no/such/program' })).toBeNull();
+});
