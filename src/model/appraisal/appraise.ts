@@ -3,6 +3,7 @@
 import { isLeapYear, yearOf } from '../calendar/civil.ts';
 import { compare } from '../comparison/compare.ts';
 import { choosePrices, type PricesInUse } from '../comparison/prices-of.ts';
+import { askAboutPrices } from '../comparison/questions.ts';
 import { estimateDemand } from '../demand/estimate-demand.ts';
 import type { Series } from '../evidence/evidence.ts';
 import { reckonMachine } from '../heat-pump/quick-factors.ts';
@@ -104,6 +105,6 @@ function askAboutAge(prices: PricesInUse, household: Household): Question[] {
     if (staleDays === undefined) return [];
     const weight = fuel === 'electricity' || fuel === present ? 'question' : 'note';
     const data = { fuel, name, from, to: to ?? '', days: staleDays };
-    return [{ code: 'prices-old', weight, stage: 'prices', data }];
+    return [askAboutPrices('prices-old', weight, data)];
   });
 }

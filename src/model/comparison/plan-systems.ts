@@ -9,6 +9,7 @@ import type { EfficiencyDefault, Reference } from '../reference.ts';
 import { evenSpread, spreadOfRange } from '../uncertainty/multiplier.ts';
 import { type WorkingInput, weakestGrade } from '../working.ts';
 import type { Hours, Plan, SystemName } from './plan.ts';
+import { askAboutCost } from './questions.ts';
 
 type Boiler = keyof Reference['efficiency'];
 
@@ -149,7 +150,7 @@ function acceptEfficiency(household: Household, questions: Question[]): Househol
   const { efficiency, ...present } = household.present;
   if (!efficiency || (efficiency.value > 0 && efficiency.value <= MOST_EFFICIENCY)) return household;
   const data = { found: efficiency.value, high: MOST_EFFICIENCY };
-  questions.push({ code: 'efficiency-refused', weight: 'refusal', stage: 'cost', field: 'present.efficiency', data });
+  questions.push(askAboutCost('efficiency-refused', 'refusal', 'present.efficiency', data));
   return { ...household, present };
 }
 

@@ -7,6 +7,7 @@ import { findTariffFaults } from '../tariff/check-tariff.ts';
 import { versionOn } from '../tariff/price.ts';
 import { litrePriceBasis, priceBasis } from '../tariff/price-basis.ts';
 import type { CivilDate, Tariff, TariffVersion } from '../tariff/tariff.ts';
+import { askAboutPrices, type PriceQuestionCode } from './questions.ts';
 
 export type PriceBasis = Appraisal['prices']['electricity'];
 
@@ -86,8 +87,8 @@ function findTariff(
   questions: Question[],
 ): Tariff | undefined {
   if (id === undefined) return undefined;
-  const ask = (code: string, weight: Question['weight'], data: Question['data']) =>
-    questions.push({ code, weight, stage: 'prices', field, data });
+  const ask = (code: PriceQuestionCode, weight: Question['weight'], data: Question['data']) =>
+    questions.push(askAboutPrices(code, weight, data, field));
   const found = tariffs.find((tariff) => tariff.id === id);
   if (!found || found.fuel !== fuel) {
     ask(found ? 'tariff-other-fuel' : 'tariff-missing', 'refusal', { id, fuel });

@@ -1,0 +1,36 @@
+/** What the prices and the comparison ask or remark, with the data that the sentence needs. The sentences are in `words`. */
+import type { Question } from '../appraisal/appraisal.ts';
+
+export type PriceQuestionCode =
+  /** The prices ended before the day of the comparison. data: fuel, name, from, to ('' for an open end), days */
+  | 'prices-old'
+  /** No tariff of the household bears the id named; the built-in price stands in. data: id, fuel */
+  | 'tariff-missing'
+  /** The tariff named is for the other fuel; the built-in price stands in. data: id, fuel */
+  | 'tariff-other-fuel'
+  /** A fault found by `findTariffFaults`, its own code after the dash. data: the fault's, with name and version (from 1) */
+  | `tariff-${string}`;
+
+export type CostQuestionCode =
+  /** What heats the home today has no price, so it stands in no comparison. data: none */
+  | 'present-not-priced'
+  /** Not above 0 or above 110 %; the table's efficiency stands in. data: found, high */
+  | 'efficiency-refused';
+
+export function askAboutPrices(
+  code: PriceQuestionCode,
+  weight: Question['weight'],
+  data: Question['data'],
+  field?: string,
+): Question {
+  return { code, weight, stage: 'prices', ...(field === undefined ? {} : { field }), data };
+}
+
+export function askAboutCost(
+  code: CostQuestionCode,
+  weight: Question['weight'],
+  field: string,
+  data: Question['data'] = {},
+): Question {
+  return { code, weight, stage: 'cost', field, data };
+}

@@ -1,0 +1,290 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import type { SystemResult } from '../../../src/model/appraisal/appraisal.ts';
+import { makeHousehold, makeTariff, typed } from '../appraisal/make-household.ts';
+import { compareBy, makeDemand } from './make-demand.ts';
+
+const demand = makeDemand(12_000, 2100);
+const sum = (values: readonly number[]) => values.reduce((total, value) => total + value, 0);
+const find = (systems: readonly SystemResult[], id: string) => systems.find((system) => system.id === id)!;
+const ids = (change: Parameters<typeof makeHousehold>[0]) =>
+  compareBy(makeHousehold(change), demand).systems.map(({ id, kind }) => (id === 'present' ? `present ${kind}` : id));
+
+describe('which systems', () => {
+  test.each([
+    [
+      'gas now, ground',
+      {},
+      ['heat-pump', 'present gas-condensing', 'oil', 'air-source', 'lpg', 'storage', 'direct-electric'],
+    ],
+    [
+      'old gas now',
+      { present: { system: 'gas-old' } },
+      ['heat-pump', 'present gas-old', 'oil', 'gas-condensing', 'air-source', 'lpg', 'storage', 'direct-electric'],
+    ],
+    [
+      'oil now, air',
+      { present: { system: 'oil' }, machine: { source: 'air' } },
+      ['heat-pump', 'present oil', 'gas-condensing', 'lpg', 'storage', 'direct-electric'],
+    ],
+    [
+      'storage now',
+      { present: { system: 'storage' } },
+      ['heat-pump', 'present storage', 'oil', 'gas-condensing', 'air-source', 'lpg', 'direct-electric'],
+    ],
+    [
+      'a heat pump now',
+      { present: { system: 'heat-pump' } },
+      ['heat-pump', 'present heat-pump', 'oil', 'gas-condensing', 'air-source', 'lpg', 'storage', 'direct-electric'],
+    ],
+    [
+      'coal now',
+      { present: { system: 'other' } },
+      ['heat-pump', 'oil', 'gas-condensing', 'air-source', 'lpg', 'storage', 'direct-electric'],
+    ],
+  ] as const)('%s', (_, change, expected) => {
+    expect(new Set(ids(change))).toEqual(new Set(expected));
+    expect(ids(change)[0]).toBe('heat-pump');
+  });
+
+  test('a typed efficiency brings a new gas boiler beside the present one', () => {
+    expect(ids({ present: { system: 'gas-condensing', efficiency: typed(0.78) } })).toContain('gas-condensing');
+  });
+
+  test('what has no price is asked about', () => {
+    const { questions } = compareBy(makeHousehold({ present: { system: 'other' } }), demand);
+    expect(questions).toEqual([expect.objectContaining({ code: 'present-not-priced' })]);
+  });
+
+  test('an efficiency above 110 % is refused and the table stands in', () => {
+    const { questions, systems } = compareBy(makeHousehold({ present: { efficiency: typed(1.2) } }), demand);
+    expect(questions).toEqual([expect.objectContaining({ code: 'efficiency-refused', weight: 'refusal' })]);
+    expect(find(systems, 'present').spaceEfficiency).toBe(0.84);
+  });
+
+  test('after the present one the others stand by cost', () => {
+    const costs = compareBy(makeHousehold(), demand)
+      .systems.slice(2)
+      .map(({ cost }) => cost.value);
+    expect([...costs].sort((a, b) => a - b)).toEqual(costs);
+  });
+});
+
+describe('what goes into the cost', () => {
+  const gasStanding = 365 * 29.68;
+  test.each([
+    ['gas', {}, 'present', gasStanding],
+    ['a heat pump', {}, 'heat-pump', 0],
+    ['a heat pump beside a gas cooker', { present: { cooksOnGas: true } }, 'heat-pump', gasStanding],
+    ['oil', {}, 'oil', 0],
+    ['panel heaters', {}, 'direct-electric', 0],
+  ] as const)('standing charge of %s', (_, change, id, pence) => {
+    const { systems } = compareBy(makeHousehold(change), demand);
+    expect(find(systems, id).split.standingPence).toBeCloseTo(pence, 6);
+  });
+
+  test('service as typed, else the custom of the trade', () => {
+    const { systems } = compareBy(makeHousehold({ prices: { serviceHeatPumpGBP: typed(222) } }), demand);
+    expect(find(systems, 'heat-pump').split.servicePence).toBeCloseTo(22_200, 6);
+    expect(find(systems, 'present').split.servicePence).toBeCloseTo(10_000, 6);
+    expect(find(systems, 'direct-electric').split.servicePence).toBe(0);
+  });
+
+  test('hot water by an immersion heater is bought as electricity beside the fuel', () => {
+    const { systems } = compareBy(makeHousehold({ present: { hotWaterFrom: 'immersion' } }), demand);
+    const present = find(systems, 'present');
+    expect(present.ownElectricityKWh).toBeCloseTo(2100 + 160, 6);
+    expect(present.rates.map(({ name, kWh }) => [name, Math.round(kWh)])).toEqual([
+      ['gas', Math.round(12_000 / 0.84)],
+      ['electricity of pump, fan and immersion heater', 2260],
+    ]);
+  });
+
+  test('a night tariff makes storage heaters buy nine tenths of their heat at night', () => {
+    const { systems } = compareBy(makeHousehold(), makeDemand(9500, 0));
+    expect(find(systems, 'storage').rates.map(({ name, kWh }) => [name, Math.round(kWh)])).toEqual([
+      ['electricity, night', 9000],
+      ['electricity, day', 1000],
+    ]);
+  });
+});
+
+describe('sums hold', () => {
+  const twoRate = makeTariff('two', [
+    { name: 'night', pencePerKWh: 15, times: [{ from: '00:30', to: '07:30' }] },
+    { name: 'peak', pencePerKWh: 40, times: [{ from: '16:00', to: '19:00', months: [1, 2, 3, 10, 11, 12] }] },
+    { name: 'day', pencePerKWh: 28, times: 'rest' },
+  ]);
+  const household = makeHousehold({
+    machine: { boundary: 'H1', backupShare: typed(0.02) },
+    present: { hotWaterFrom: 'immersion' },
+    prices: { electricityTariffId: 'two' },
+    tariffs: [twoRate],
+  });
+
+  test('months to the year, bands to the energy, bands × prices to the units, split to the cost', () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: 0, max: 40_000, noNaN: true }),
+        fc.double({ min: 0, max: 8000, noNaN: true }),
+        (space, water) => {
+          for (const system of compareBy(household, makeDemand(space, water)).systems) {
+            const { monthly, split, bought, cost, rates } = system;
+            expect(sum(monthly.boughtKWh)).toBeCloseTo(bought.value, 6);
+            expect(sum(rates.map(({ kWh }) => kWh))).toBeCloseTo(bought.value, 6);
+            expect(sum(rates.map(({ kWh, pencePerKWh }) => kWh * pencePerKWh))).toBeCloseTo(split.unitsPence, 5);
+            expect(sum(monthly.unitsPence)).toBeCloseTo(split.unitsPence, 6);
+            expect(sum(monthly.standingPence)).toBeCloseTo(split.standingPence, 6);
+            expect(sum(monthly.servicePence)).toBeCloseTo(split.servicePence, 6);
+            expect(split.unitsPence + split.standingPence + split.servicePence).toBeCloseTo(cost.value, 6);
+          }
+        },
+      ),
+      { numRuns: 30 },
+    );
+  });
+
+  test('with no heat needed every system costs its standing charge and service, and nothing is not a number', () => {
+    const { systems, versus, drivers } = compareBy(household, makeDemand(0, 0), { draws: 200 });
+    for (const { split, cost, bought, pencePerKWhHeat, carbonKg } of systems) {
+      expect(cost.value).toBeCloseTo(split.standingPence + split.servicePence, 9);
+      expect([bought.value, pencePerKWhHeat.value, carbonKg.value]).toEqual([0, 0, 0]);
+    }
+    expect(JSON.stringify({ systems, versus, drivers })).not.toMatch(/NaN|null,"value"|Infinity/);
+    for (const one of versus) expect(Object.values(one).every((value) => !Number.isNaN(value))).toBe(true);
+  });
+});
+
+describe('what must never happen', () => {
+  const costOf = (change: Parameters<typeof makeHousehold>[0], id = 'heat-pump', whatIf = {}) =>
+    find(compareBy(makeHousehold(change), demand, { whatIf }).systems, id).cost.value;
+
+  test('a dearer unit never costs less', () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: 1, max: 100, noNaN: true }),
+        fc.double({ min: 1, max: 3, noNaN: true }),
+        (price, times) => {
+          const at = (pence: number) =>
+            costOf({ prices: { electricityTariffId: 'own' }, tariffs: [makeTariff('own', pence)] });
+          expect(at(price * times)).toBeGreaterThanOrEqual(at(price));
+        },
+      ),
+      { numRuns: 40 },
+    );
+  });
+
+  test('a higher factor never costs more, at any boundary', () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: 1, max: 7, noNaN: true }),
+        fc.double({ min: 0, max: 1, noNaN: true }),
+        fc.constantFrom('H1' as const, 'H2' as const, 'H3' as const, 'H4' as const),
+        fc.boolean(),
+        (factor, more, boundary, water) => {
+          const at = (value: number) =>
+            costOf({
+              machine: {
+                spaceFactor: typed(value),
+                boundary,
+                waterFactor: water ? typed(2) : undefined,
+                backupShare: typed(0.05),
+              },
+            });
+          expect(at(factor + more)).toBeLessThanOrEqual(at(factor) + 1e-6);
+        },
+      ),
+      { numRuns: 60 },
+    );
+  });
+
+  test('the shares of a what-if move the unit prices and leave the standing charge', () => {
+    const asIs = find(compareBy(makeHousehold(), demand).systems, 'present');
+    const dearer = find(compareBy(makeHousehold(), demand, { whatIf: { fuelShare: 2 } }).systems, 'present');
+    expect(dearer.split.standingPence).toBe(asIs.split.standingPence);
+    const electricity = 160 * 26.32;
+    expect(dearer.split.unitsPence).toBeCloseTo(2 * (asIs.split.unitsPence - electricity) + electricity, 5);
+    expect(costOf({}, 'heat-pump', { electricityShare: 2 })).toBeGreaterThan(costOf({}, 'heat-pump'));
+  });
+
+  test('months in another order cost the same at one price', () => {
+    const turned = { ...demand, monthlyWaterKWh: [...demand.monthlyWaterKWh].reverse() };
+    const cost = (d: typeof demand) => compareBy(makeHousehold(), d).systems.map(({ cost: { value } }) => value);
+    for (const [i, value] of cost(turned).entries()) expect(value).toBeCloseTo(cost(demand)[i]!, 6);
+  });
+
+  test('a cold year costs more than a typical one, a mild one less', () => {
+    for (const { cost, coldYearPence, mildYearPence } of compareBy(makeHousehold(), demand).systems) {
+      expect(coldYearPence).toBeGreaterThan(cost.value);
+      expect(mildYearPence).toBeLessThan(cost.value);
+    }
+  });
+});
+
+describe('ranges', () => {
+  const { systems, versus, drivers } = compareBy(makeHousehold(), demand, { draws: 2000 });
+
+  test('low ≤ value ≤ high for every figure', () => {
+    const figures = [
+      ...systems.flatMap(({ bought, cost, pencePerKWhHeat, carbonKg }) => [bought, cost, pencePerKWhHeat, carbonKg]),
+      ...versus.map(({ saving }) => saving),
+    ];
+    for (const { low, value, high } of figures) {
+      expect(low).toBeLessThanOrEqual(value);
+      expect(value).toBeLessThanOrEqual(high);
+      expect(low).toBeLessThan(high);
+    }
+  });
+
+  test('chances lie between 0 and 1 and agree with the twenty futures', () => {
+    for (const { chanceLess, twenty } of versus) {
+      expect(chanceLess).toBeGreaterThanOrEqual(0);
+      expect(chanceLess).toBeLessThanOrEqual(1);
+      expect([...twenty].sort((a, b) => a - b)).toEqual(twenty);
+      expect(twenty.filter((saving) => saving > 0).length / 20).toBeCloseTo(chanceLess, 1);
+    }
+  });
+
+  test('the saving is the difference of the costs, and drivers sum to 1', () => {
+    for (const { against, saving } of versus) {
+      expect(saving.value).toBeCloseTo(find(systems, against).cost.value - systems[0]!.cost.value, 6);
+    }
+    expect(sum(drivers.map(({ share }) => share))).toBeCloseTo(1, 9);
+    expect(drivers[0]!.share).toBeGreaterThanOrEqual(drivers.at(-1)!.share);
+  });
+
+  test('the same again to the last digit', () => {
+    expect(compareBy(makeHousehold(), demand, { draws: 2000 })).toEqual({
+      systems,
+      versus,
+      drivers,
+      questions: [],
+      electricityPencePerKWh: expect.any(Number),
+      gasPencePerKWh: expect.any(Number),
+    });
+  });
+
+  test('without draws every range is its value and the chance is certain', () => {
+    for (const { saving, chanceLess, twenty } of compareBy(makeHousehold(), demand).versus) {
+      expect([saving.low, saving.high]).toEqual([saving.value, saving.value]);
+      expect([0, 0.5, 1]).toContain(chanceLess);
+      expect(new Set(twenty)).toEqual(new Set([saving.value]));
+    }
+  });
+});
+
+test('every working gives its own figure, and the cost rests on the energy bought', () => {
+  for (const { cost, bought, carbonKg, pencePerKWhHeat } of compareBy(makeHousehold(), demand).systems) {
+    for (const figure of [cost, bought, carbonKg, pencePerKWhHeat]) {
+      expect(figure.working.result.value).toBe(figure.value);
+      expect(figure.working.inputs.length).toBeGreaterThan(1);
+    }
+    expect(cost.working.steps).toEqual([bought.working]);
+    expect(bought.working.steps).toContain(demand.space.working);
+    // Recomputed from the working's own inputs: units × price, band by band, plus standing charge and service.
+    const inputs = cost.working.inputs.map(({ name, value }) => [name, Number(value)] as const);
+    const of = (start: string) => inputs.filter(([name]) => name.startsWith(start)).map(([, value]) => value);
+    const units = of('Units').reduce((total, kWh, i) => total + kWh * of('Unit price')[i]!, 0);
+    expect(units + of('Standing charge')[0]! + of('Service')[0]! * 100).toBeCloseTo(cost.value, 6);
+  }
+});
