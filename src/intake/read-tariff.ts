@@ -1,0 +1,103 @@
+/** Reads a tariff file: our JSON (a tariff, or the list of its versions) or our CSV. Gaps and overlaps are the model's to find. */
+import type { Remark } from '../model/evidence/evidence.ts';
+import { Tariff, TariffVersion } from '../model/tariff/tariff.ts';
+import { MAX_FILE_BYTES } from './open-sheet.ts';
+import { openRemarkBook, type RemarkBook } from './remark-book.ts';
+import { readTariffCsv } from './tariff/tariff-csv.ts';
+import { decodeText } from './text/decode.ts';
+import { recogniseForeign } from './text/foreign.ts';
+
+export interface TariffReading {
+  readonly tariff: Tariff | null;
+  readonly remarks: Remark[];
+}
+
+export function readTariff(fileName: string, bytes: Uint8Array): TariffReading {
+  const book = openRemarkBook(fileName);
+  const tariff = readText(fileName, bytes, book);
+  return { tariff: book.refused() ? null : tariff, remarks: book.list() };
+}
+
+function readText(fileName: string, bytes: Uint8Array, book: RemarkBook): Tariff | null {
+  if (bytes.length > MAX_FILE_BYTES / 16) {
+    book.add('file-too-large', 'refusal', {
+      found: `${Math.round(bytes.length / 1_048_576)} MB`,
+      expected: `at most ${MAX_FILE_BYTES / 16 / 1_048_576} MB`,
+    });
+    return null;
+  }
+  const foreign = bytes.length === 0 ? undefined : recogniseForeign(bytes);
+  if (foreign) {
+    book.add('file-foreign', 'refusal', { found: foreign });
+    return null;
+  }
+  const decoded = decodeText(bytes);
+  if ('fault' in decoded) {
+    book.add(decoded.fault === 'empty' ? 'file-empty' : 'file-binary', 'refusal');
+    return null;
+  }
+  const text = decoded.text.replace(/^\uFEFF/, '');
+  return /^\s*[[{]/.test(text) ? readJson(fileName, text, book) : readTariffCsv(fileName, text, book);
+}
+
+function readJson(fileName: string, text: string, book: RemarkBook): Tariff | null {
+  let parsed: unknown;
+  try {
+    parsed = JSON.parse(text);
+  } catch (error) {
+    const message = error instanceof Error ? error.message : String(error);
+    const position = /position (\d+)/.exec(message)?.[1];
+    const row = position === undefined ? {} : { row: text.slice(0, Number(position)).split('\n').length };
+    book.add('tariff-not-json', 'refusal', { ...row, found: message.slice(0, 80) });
+    return null;
+  }
+  if (Array.isArray(parsed)) {
+    const versions = settle(TariffVersion.array().min(1), parsed, book);
+    if (!versions) return null;
+    book.add('tariff-fuel-guessed', 'question', { expected: 'electricity' });
+    return { ...titleOf(fileName), fuel: 'electricity', versions };
+  }
+  const inner = typeof parsed === 'object' && parsed !== null && 'tariff' in parsed ? parsed.tariff : parsed;
+  return settle(Tariff, inner, book);
+}
+
+interface Schema<T> {
+  safeParse(
+    data: unknown,
+  ):
+    | { success: true; data: T }
+    | { success: false; error: { issues: readonly { path: readonly PropertyKey[]; message: string }[] } };
+}
+
+function settle<T>(schema: Schema<T>, data: unknown, book: RemarkBook): T | null {
+  const result = schema.safeParse(data);
+  if (result.success) return result.data;
+  for (const issue of result.error.issues.slice(0, 5)) {
+    const path = issue.path.map(String).join('.');
+    book.add('tariff-wrong', 'refusal', {
+      ...(path === '' ? {} : { column: path }),
+      found: shown(valueAt(data, issue.path)),
+      expected: issue.message,
+    });
+  }
+  return null;
+}
+
+function valueAt(data: unknown, path: readonly PropertyKey[]): unknown {
+  let value = data;
+  for (const key of path) {
+    if (typeof value !== 'object' || value === null) return undefined;
+    value = Reflect.get(value, key);
+  }
+  return value;
+}
+
+const shown = (value: unknown): string => (value === undefined ? '' : (JSON.stringify(value) ?? '').slice(0, 60));
+
+/** Name and origin of a tariff that does not say them itself. */
+export const titleOf = (fileName: string) => ({
+  id: 'tariff-1',
+  name: fileName.replace(/\.[a-z]{2,5}$/i, '').slice(0, 120) || 'Tariff',
+  origin: `file ${fileName}`,
+  grade: 'measured' as const,
+});

@@ -1,0 +1,193 @@
+/**
+ * Our tariff CSV. Lines of a word and a value (tariff, fuel, valid from, standing, vat), then rows
+ * `band,from,to,days,months,pence per kWh`; another `valid from` begins the next version. A band without times is
+ * the rest of the day; a band named twice has two windows.
+ */
+import { toCivilDate } from '../../model/calendar/civil.ts';
+import { Tariff, type TariffBand, type TariffVersion, type TariffWindow } from '../../model/tariff/tariff.ts';
+import { readStamp } from '../dates/read-stamp.ts';
+import { createStampReader, READ } from '../dates/stamp-reader.ts';
+import { isMissing, readAwkwardNumber } from '../numbers/read-number.ts';
+import type { RemarkBook } from '../remark-book.ts';
+import { findSeparator } from '../text/separator.ts';
+import { rowTexts, splitTable } from '../text/table.ts';
+import { readDays, readMonths, readTime } from './windows.ts';
+
+interface Draft {
+  from: string | undefined;
+  standing: number | undefined;
+  vat: TariffVersion['vat'] | undefined;
+  readonly bands: { name: string; pencePerKWh: number; windows: TariffWindow[]; rest: boolean }[];
+}
+
+const COLUMN_WORDS = {
+  band: /^(band|name|rate)$/,
+  from: /^(from|start)$/,
+  to: /^(to|end|until)$/,
+  days: /^days?$/,
+  months: /^months?$/,
+  price: /pence|p ?\/ ?kwh|price|unit rate/,
+} as const;
+type Columns = Partial<Record<keyof typeof COLUMN_WORDS, number>>;
+
+export function readTariffCsv(fileName: string, text: string, book: RemarkBook): Tariff | null {
+  const { separator, start } = findSeparator(text);
+  const table = splitTable(text, separator, start);
+  if (!table) return null;
+  const decimal = separator === ';' && /\d,\d/.test(text) && !/\d\.\d/.test(text) ? ',' : '.';
+  const drafts: Draft[] = [];
+  let columns: Columns | undefined;
+  let name = fileName.replace(/\.[a-z]{2,5}$/i, '').slice(0, 120) || 'Tariff';
+  let fuel: Tariff['fuel'] | undefined;
+  const current = (): Draft => {
+    const last = drafts.at(-1);
+    if (last) return last;
+    const first: Draft = { from: undefined, standing: undefined, vat: undefined, bands: [] };
+    drafts.push(first);
+    return first;
+  };
+  for (let row = 0; row < table.rowCount; row++) {
+    const cells = rowTexts(table, row);
+    const line = table.lineOfRow[row]!;
+    const word = (cells[0] ?? '')
+      .toLowerCase()
+      .replaceAll(/[_\s]+/g, ' ')
+      .replace(/ ?(\(.*\)|:)$/, '');
+    const value = cells.slice(1).find((cell) => cell !== '') ?? '';
+    const wrong = (column: string, expected: string, found = value) =>
+      book.add('tariff-row', 'refusal', { row: line, column, found: found.slice(0, 60), expected });
+    if (/^(tariff|tariff name)$/.test(word)) name = value.slice(0, 120) || name;
+    else if (word === 'fuel') {
+      fuel = /gas/i.test(value) ? 'gas' : /elec/i.test(value) ? 'electricity' : undefined;
+      if (!fuel) wrong('fuel', 'electricity or gas');
+    } else if (/^valid from$/.test(word)) {
+      const date = readDate(value);
+      if (!date) wrong('valid from', 'a date such as 2026-10-01');
+      const last = drafts.at(-1);
+      if (last && last.from === undefined) last.from = date;
+      else drafts.push({ from: date, standing: last?.standing, vat: last?.vat, bands: [] });
+    } else if (/^standing( charge)?/.test(word)) {
+      const pence = readAwkwardNumber(value.replace(/ ?(p|pence)?( a day| per day|\/day)?$/i, ''), decimal);
+      if (Number.isNaN(pence)) wrong('standing', 'pence a day');
+      else current().standing = value.startsWith('£') ? Math.round(pence * 10_000) / 100 : pence;
+    } else if (word === 'vat') {
+      const vat = readVat(value, decimal);
+      if (vat) current().vat = vat;
+      else wrong('vat', '"5 % included" or "5 % not included"');
+    } else if (cells.some((cell) => COLUMN_WORDS.price.test(cell.toLowerCase())) && !hasNumber(cells, decimal))
+      columns = columnsOf(cells);
+    else if (columns) {
+      const fault = readBand(cells, columns, decimal, current());
+      if (fault) wrong(fault.column, fault.expected, fault.found);
+    } else book.tally('row-skipped', 'note', { row: line, found: cells.join(' ').slice(0, 60) });
+  }
+  if (!columns) book.add('tariff-columns', 'refusal', { expected: 'pence per kWh' });
+  if (book.refused()) return null;
+  if (!fuel) book.add('tariff-fuel-guessed', 'question', { expected: 'electricity' });
+  if (drafts.some((d) => !d.vat)) book.add('tariff-vat-guessed', 'question');
+  return finish(
+    { id: 'tariff-1', name, fuel: fuel ?? 'electricity', origin: `file ${fileName}`, grade: 'measured' },
+    drafts,
+    book,
+  );
+}
+
+const hasNumber = (cells: readonly string[], decimal: '.' | ','): boolean =>
+  cells.slice(1).some((cell) => !Number.isNaN(readAwkwardNumber(cell, decimal)));
+
+function readDate(text: string): string | undefined {
+  const reader = createStampReader();
+  if (readStamp(text, 0, text.length, true, reader) !== READ) return undefined;
+  return toCivilDate(Math.floor(reader.civilMinute / 1440));
+}
+
+function readVat(text: string, decimal: '.' | ','): TariffVersion['vat'] | undefined {
+  const words = text.toLowerCase();
+  const percent = /([\d.,]+)\s*%/.exec(words)?.[1];
+  const rate = percent === undefined ? 0.05 : readAwkwardNumber(percent, decimal) / 100;
+  if (Number.isNaN(rate)) return undefined;
+  if (/not incl|excl|without|\bex\b/.test(words)) return { rate, included: false };
+  if (/incl/.test(words)) return { rate, included: true };
+  return undefined;
+}
+
+function columnsOf(cells: readonly string[]): Columns {
+  const columns: Columns = {};
+  cells.forEach((cell, index) => {
+    const words = cell.trim().toLowerCase();
+    for (const [column, pattern] of Object.entries(COLUMN_WORDS) as [keyof typeof COLUMN_WORDS, RegExp][])
+      if (columns[column] === undefined && pattern.test(words)) columns[column] = index;
+  });
+  return columns;
+}
+
+interface RowFault {
+  readonly column: string;
+  readonly expected: string;
+  readonly found: string;
+}
+
+function readBand(cells: readonly string[], columns: Columns, decimal: '.' | ',', draft: Draft): RowFault | undefined {
+  const cell = (column: keyof Columns): string => (columns[column] === undefined ? '' : (cells[columns[column]] ?? ''));
+  const name = cell('band') || `band ${draft.bands.length + 1}`;
+  const pencePerKWh = readAwkwardNumber(cell('price'), decimal);
+  if (isMissing(cell('price')) || Number.isNaN(pencePerKWh))
+    return { column: 'pence per kWh', expected: 'a number', found: cell('price') };
+  const known = draft.bands.find((band) => band.name === name);
+  if (known && known.pencePerKWh !== pencePerKWh)
+    return {
+      column: 'pence per kWh',
+      expected: `${known.pencePerKWh}, as in the other row of ${name}`,
+      found: cell('price'),
+    };
+  const band = known ?? { name, pencePerKWh, windows: [], rest: false };
+  if (!known) draft.bands.push(band);
+  const days = readDays(cell('days'));
+  if (!days) return { column: 'days', expected: 'days such as mon-fri', found: cell('days') };
+  const months = readMonths(cell('months'));
+  if (!months) return { column: 'months', expected: 'months such as oct-mar', found: cell('months') };
+  if (/^(rest|)$/i.test(cell('from')) && cell('to') === '' && days.length + months.length === 0) {
+    band.rest = true;
+    return undefined;
+  }
+  const from = readTime(cell('from') || '00:00');
+  if (!from) return { column: 'from', expected: 'a time such as 00:30', found: cell('from') };
+  const to = readTime(cell('to') || '24:00');
+  if (!to) return { column: 'to', expected: 'a time such as 05:30', found: cell('to') };
+  band.windows.push({
+    ...(months.length > 0 ? { months } : {}),
+    ...(days.length > 0 ? { days } : {}),
+    from: from === '24:00' ? '00:00' : from,
+    to,
+  });
+  return undefined;
+}
+
+function finish(title: Omit<Tariff, 'versions'>, drafts: readonly Draft[], book: RemarkBook): Tariff | null {
+  const missing = (column: string, expected: string) =>
+    book.add('tariff-wrong', 'question', { column, found: '', expected });
+  if (drafts.some((d) => d.from === undefined)) missing('valid from', 'the first day of these prices');
+  if (drafts.some((d) => d.standing === undefined))
+    missing('standing', 'the standing charge in pence a day (0 was taken)');
+  const versions = drafts.map((draft) => ({
+    from: draft.from ?? '2000-01-01',
+    standingPencePerDay: draft.standing ?? 0,
+    vat: draft.vat ?? { rate: 0.05, included: true },
+    bands: draft.bands.map(
+      (band): TariffBand => ({
+        name: band.name,
+        pencePerKWh: band.pencePerKWh,
+        times: band.rest || band.windows.length === 0 ? 'rest' : band.windows,
+      }),
+    ),
+  }));
+  const parsed = Tariff.safeParse({ ...title, versions: versions.toSorted((a, b) => a.from.localeCompare(b.from)) });
+  if (parsed.success) return parsed.data;
+  for (const issue of parsed.error.issues.slice(0, 5))
+    book.add('tariff-wrong', 'refusal', {
+      column: issue.path.map(String).join('.'),
+      found: '',
+      expected: issue.message,
+    });
+  return null;
+}
