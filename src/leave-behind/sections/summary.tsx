@@ -1,6 +1,7 @@
 import { SpreadPicture } from '../../charts/spread/picture.tsx';
 import { spreadSentence } from '../../charts/spread/sentence.ts';
 import { spreadSeries } from '../../charts/spread/series.ts';
+import { pickForPicture } from '../../model/appraisal/beside.ts';
 import { capitalised, longDate, poundsRange, spokenPounds } from '../../words/numbers.ts';
 import { systemInSentence, systemVerb } from '../../words/systems.ts';
 import { GradeLegend } from '../grade-legend.tsx';
@@ -49,7 +50,10 @@ export function SummaryPart({ parts }: { readonly parts: PromiseParts }) {
 }
 
 function SpreadFigure({ parts }: { readonly parts: PromiseParts }) {
-  const rows = spreadSeries(parts.appraisal, ROWS_IN_PICTURE);
+  const rows = spreadSeries({
+    ...parts.appraisal,
+    systems: pickForPicture(parts.appraisal, ROWS_IN_PICTURE),
+  });
   return (
     <figure>
       <div role="img" aria-label={spreadSentence(rows)}>

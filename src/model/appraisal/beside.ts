@@ -1,5 +1,5 @@
 /** Which two systems are spoken of together: the heat pump, and what it is held against. */
-import type { Appraisal, SystemResult, Versus } from './appraisal.ts';
+import type { Appraisal, SystemId, SystemResult, Versus } from './appraisal.ts';
 
 export interface SideBySide {
   readonly pump: SystemResult;
@@ -25,4 +25,26 @@ export function findSideBySide(appraisal: Appraisal): SideBySide {
     versus: appraisal.versus.find((versus) => versus.against === beside?.id),
     hasRecord: appraisal.demand.estimates.some((estimate) => estimate.way === 'record'),
   };
+}
+
+/** What a household asks about first, where a picture has no room for all. */
+const ASKED_FIRST: readonly SystemId[] = [
+  'heat-pump',
+  'present',
+  'gas-condensing',
+  'oil',
+  'direct-electric',
+  'lpg',
+  'air-source',
+  'storage',
+  'gas-old',
+];
+
+/** The `most` ways of heating that a picture shows: the heat pump, the present one, then those asked about first; none twice. */
+export function pickForPicture(appraisal: Pick<Appraisal, 'systems'>, most: number): SystemResult[] {
+  const presentKind = appraisal.systems.find(({ id }) => id === 'present')?.kind;
+  return appraisal.systems
+    .filter(({ id }) => id === 'present' || id !== presentKind)
+    .toSorted((a, b) => ASKED_FIRST.indexOf(a.id) - ASKED_FIRST.indexOf(b.id))
+    .slice(0, most);
 }

@@ -33,7 +33,7 @@ export function CostStage() {
             Keep as a promise
           </button>
           <button type="button" aria-pressed={asTable} onClick={() => setAsTable(!asTable)}>
-            {asTable ? 'As a picture' : 'As a table'}
+            {asTable ? 'As a picture' : 'All as a table'}
           </button>
           <span className="quiet small push">underlined figures open their working</span>
         </div>

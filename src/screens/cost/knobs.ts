@@ -82,7 +82,7 @@ export function listKnobs(household: Household, appraisal: Appraisal): Knob[] {
     knobOf({
       name: 'flow',
       field: 'flowC',
-      label: emitters === 'floor' ? 'Water to the floor' : 'Water to the radiators',
+      label: emitters === 'floor' ? 'Floor water' : 'Radiator water',
       unit: '°C',
       min: 30,
       max: 60,
@@ -106,19 +106,19 @@ export function listKnobs(household: Household, appraisal: Appraisal): Knob[] {
     knobOf({
       name: 'water',
       field: 'waterShare',
-      label: 'Hot water, against today',
+      label: 'Hot water',
       unit: '%',
       min: 50,
       max: 200,
       step: 5,
       today: 100,
       scale: 100,
-      say: (value) => `${grouped(value)}%`,
+      say: (value) => `${grouped(value)}% of today’s`,
     }),
     knobOf({
       name: 'electricity',
       field: 'electricityShare',
-      label: 'Electricity price',
+      label: 'Electricity',
       unit: 'p',
       min: 10,
       max: 45,
@@ -133,7 +133,7 @@ export function listKnobs(household: Household, appraisal: Appraisal): Knob[] {
 
 export const isUnchanged = (whatIf: WhatIf): boolean => Object.keys(whatIf).length === 0;
 
-/** "water to the radiators 50 °C, winter cold": what stands changed, in words. */
+/** "radiator water 50 °C, winter cold": what stands changed, in words. */
 export function sayWhatIf(knobs: readonly Knob[], whatIf: WhatIf): string {
   return knobs
     .filter((knob) => knob.read(whatIf) !== knob.today)

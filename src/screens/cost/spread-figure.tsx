@@ -4,12 +4,13 @@ import { SPREAD_NAME, spreadSentence } from '../../charts/spread/sentence.ts';
 import { spreadSeries } from '../../charts/spread/series.ts';
 import { spreadTable } from '../../charts/spread/table.ts';
 import type { Appraisal } from '../../model/appraisal/appraisal.ts';
+import { pickForPicture } from '../../model/appraisal/beside.ts';
 
 /** Five in one picture; the table below holds every way of heating. */
 const MOST_ROWS = 5;
 
 export function SpreadFigure({ appraisal }: { readonly appraisal: Appraisal }) {
-  const rows = spreadSeries(appraisal, MOST_ROWS);
+  const rows = spreadSeries({ ...appraisal, systems: pickForPicture(appraisal, MOST_ROWS) });
   return (
     <ChartFigure
       name={SPREAD_NAME}

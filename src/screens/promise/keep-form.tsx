@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import { findSideBySide } from '../../model/appraisal/beside.ts';
-import { longDate, monthSpan, pence, poundsRange, spokenCount, spokenPounds } from '../../words/numbers.ts';
+import { longDate, pence, poundsRange, spokenCount, spokenPounds } from '../../words/numbers.ts';
 import { systemInSentence } from '../../words/systems.ts';
 import { call } from '../desk.ts';
 import { useHousehold } from '../household-context.tsx';
@@ -65,8 +65,7 @@ export function KeepForm() {
         </dd>
         <dt>Electricity</dt>
         <dd>
-          {pence(appraisal.prices.electricityPencePerKWh)} a unit, {electricity.name}, prices of{' '}
-          {monthSpan(electricity.from, electricity.to)}
+          {pence(appraisal.prices.electricityPencePerKWh)} a unit, {electricity.name}
         </dd>
         <dt>Date</dt>
         <dd>{longDate(today)}</dd>

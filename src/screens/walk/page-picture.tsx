@@ -19,6 +19,7 @@ import { UNITS_NAME, unitsSentence } from '../../charts/units/sentence.ts';
 import { unitsSeries } from '../../charts/units/series.ts';
 import { unitsTable } from '../../charts/units/table.ts';
 import type { Appraisal } from '../../model/appraisal/appraisal.ts';
+import { pickForPicture } from '../../model/appraisal/beside.ts';
 import type { PagePicture as Picture } from './page.ts';
 import { WatchTable } from './watch-table.tsx';
 
@@ -57,7 +58,7 @@ export function PagePicture(props: {
       );
     }
     case 'spread': {
-      const rows = spreadSeries(appraisal, MOST_ROWS);
+      const rows = spreadSeries({ ...appraisal, systems: pickForPicture(appraisal, MOST_ROWS) });
       return (
         <ChartFigure
           {...shared}

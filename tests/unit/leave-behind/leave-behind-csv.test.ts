@@ -17,15 +17,15 @@ describe('figures as text', () => {
   });
 
   test('the promise is named', () => {
-    expect(find(rows, { part: 'promise', what: 'number' })[0]!['value']).toBe('12');
-    expect(find(rows, { part: 'promise', what: 'made on' })[0]!['value']).toBe('2026-11-25');
+    expect(find(rows, { part: 'promise', what: 'number' })[0]!.value).toBe('12');
+    expect(find(rows, { part: 'promise', what: 'made on' })[0]!.value).toBe('2026-11-25');
   });
 
   test.each(['Heat pump, ground', 'Gas boiler, as now', 'Direct electric'])('%s: months sum to the year', (system) => {
-    const year = Number(find(rows, { part: 'cost', system, time: 'year', what: 'together' })[0]!['value']);
+    const year = Number(find(rows, { part: 'cost', system, time: 'year', what: 'together' })[0]!.value);
     const months = rows
-      .filter((row) => row['part'] === 'cost' && row['system'] === system && row['time'] !== 'year')
-      .reduce((sum, row) => sum + Number(row['value']), 0);
+      .filter((row) => row.part === 'cost' && row.system === system && row.time !== 'year')
+      .reduce((sum, row) => sum + Number(row.value), 0);
     // Forty-eight values rounded to a hundredth of a penny.
     expect(months).toBeCloseTo(year, 2);
   });
@@ -36,7 +36,7 @@ describe('figures as text', () => {
 
   test('a name that looks like a formula is no formula', () => {
     const [row] = find(read({ name: '=HYPERLINK("x")' }), { part: 'promise', what: 'household' });
-    expect(row!['value']).toBe(`'=HYPERLINK("x")`);
+    expect(row!.value).toBe(`'=HYPERLINK("x")`);
   });
 
   test('an unknown stays empty', () => {
@@ -47,6 +47,6 @@ describe('figures as text', () => {
       appraisal: { ...promise.appraisal, demand: { ...promise.appraisal.demand, total: unknown } },
     });
     const [row] = find(parse(text, { bom: true, columns: true }), { part: 'heat', what: 'together' });
-    expect(row!['value']).toBe('');
+    expect(row!.value).toBe('');
   });
 });

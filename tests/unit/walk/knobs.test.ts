@@ -11,7 +11,7 @@ describe('sliders', () => {
   test.each([
     ['flow', 50, '50 °C'],
     ['room', 20, '20 °C'],
-    ['water', 100, '100%'],
+    ['water', 100, '100% of today’s'],
     ['electricity', 26.3, '26.3 p'],
     ['winter', 1, 'typical'],
   ])('%s stands at %d today, said "%s"', (name, today, said) => {
@@ -38,7 +38,7 @@ describe('sliders', () => {
 
   test('only what stands changed is said', () => {
     const whatIf = knob('winter').write(knob('flow').write({}, 55), 2);
-    expect(sayWhatIf(knobs, whatIf)).toBe('water to the radiators 55 °C, winter cold');
+    expect(sayWhatIf(knobs, whatIf)).toBe('radiator water 55 °C, winter cold');
     expect(isUnchanged(whatIf)).toBe(false);
     expect(isUnchanged({})).toBe(true);
   });

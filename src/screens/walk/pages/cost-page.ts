@@ -26,16 +26,14 @@ export function costPage({ household, appraisal }: WalkInput): WalkPage {
       beside
         ? Math.abs(more) < ABOUT_THE_SAME_PENCE
           ? 'That is about the same.'
-          : more > 0
-            ? `The heat pump costs you about ${apart} a year more.`
-            : `The heat pump costs you about ${apart} a year less.`
+          : `That is about ${apart} a year ${more > 0 ? 'more' : 'less'}.`
         : '',
-      'The dot is most likely. We are not sure: 8 homes like yours in 10 would lie inside the band, 2 outside.',
+      'We are not sure: 8 homes like yours in 10 lie inside the band, 2 outside.',
       byMonth,
     ]
       .filter(Boolean)
       .join(' '),
-    foot: `${household.name} · electricity ${datesInShort(electricity)}`,
+    foot: `${household.name} · ${datesInShort(electricity)} · the dot is most likely`,
     picture: { kind: 'spread' },
     knobs: ['flow', 'room', 'water', 'electricity', 'winter'],
     workings: [pump.cost.working, ...(beside ? [beside.cost.working] : [])],

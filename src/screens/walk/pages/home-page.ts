@@ -1,5 +1,6 @@
 import { costParts } from '../../../charts/month-parts/series.ts';
 import { findSideBySide } from '../../../model/appraisal/beside.ts';
+import { addDays } from '../../../model/calendar/civil.ts';
 import { longDate, spokenKWh, spokenPounds } from '../../../words/numbers.ts';
 import { systemInSentence } from '../../../words/systems.ts';
 import type { WalkInput, WalkPage } from '../page.ts';
@@ -35,7 +36,7 @@ export function homePage(input: WalkInput): WalkPage {
       `That is for ${spokenKWh(present.bought.value)} a year through ${systemInSentence(present.id, present.kind)}, in a typical winter.`,
       hasRecord
         ? record
-          ? `It comes from your own records of ${longDate(record.from)} to ${longDate(record.to)}.`
+          ? `It comes from your own records of ${longDate(record.from)} to ${longDate(addDays(record.to, -1))}.`
           : 'It comes from your own records.'
         : 'We have no bills of yours yet: it is worked out from the home itself.',
     ].join(' '),

@@ -12,7 +12,7 @@ export function sourcePage({ household, appraisal }: WalkInput): WalkPage {
   const counted =
     space.value - whole.value < 0.05
       ? 'Hot water, pumps and standby are counted in.'
-      : `For the rooms alone the factor is ${factor(space.value)}; hot water, pumps and standby bring it to ${factor(whole.value)}.`;
+      : `Hot water, pumps and standby are counted; for the rooms alone the factor is ${factor(space.value)}.`;
   return {
     name: 'source',
     sentence: addsSentence(machine),

@@ -20,7 +20,7 @@ export function surePage({ household, appraisal }: WalkInput): WalkPage {
   return {
     name: 'sure',
     sentence: futuresSentence(versus.twenty),
-    say: `${dotsSentence()} ${driversSentence(appraisal.drivers)}`,
+    say: `${dotsSentence()} ${driversSentence(appraisal.drivers.toSorted((a, b) => b.share - a.share).slice(0, 1))}`,
     foot: `${household.name} · against ${systemInSentence(beside.id, beside.kind)}`,
     picture: { kind: 'twenty', versus },
     knobs: ['flow', 'electricity', 'winter'],

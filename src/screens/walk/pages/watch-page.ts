@@ -20,7 +20,10 @@ export function watchPage({ household, appraisal, settings }: WalkInput): WalkPa
   return {
     name: 'watch',
     sentence: 'Read the meter on the first of each month, and call us if it runs high.',
-    say: [...winterBillSentences({ bought, monthly }), 'A colder month needs more, and that is no fault.'].join(' '),
+    say: [
+      ...winterBillSentences({ bought, monthly }).slice(0, 1),
+      'A colder month needs more, and that is no fault.',
+    ].join(' '),
     foot: [household.name, settings.installerName, contact].filter(Boolean).join(' · '),
     picture: bought.value > 0 ? { kind: 'watch', rows } : { kind: 'none' },
     knobs: [],
