@@ -22,7 +22,8 @@ export function axisFor(values: readonly number[], count = 4, smallestStep = 0):
   const low = Math.min(0, ...known);
   const high = Math.max(0, ...known);
   const span = high - low;
-  const step = Math.max(niceStep(span > 0 ? span / count : smallestStep || 1), smallestStep);
+  // Below a billionth there is nothing to see, and steps so small cannot be told from rounding.
+  const step = Math.max(niceStep(span > 1e-9 ? span / count : smallestStep || 1), smallestStep);
   const first = Math.floor(low / step + 1e-9);
   const last = Math.max(Math.ceil(high / step - 1e-9), first + 1);
   const ticks = Array.from({ length: last - first + 1 }, (_, index) => (first + index) * step);

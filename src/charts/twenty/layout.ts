@@ -54,7 +54,7 @@ export function layOutTwenty(
   const columns = Math.max(8, Math.floor((right - left) / (2 * wanted + 4)));
   const bin = Math.max(niceStep((best - worst) / (columns - 4)), SMALLEST_BIN_PENCE);
   const axis = {
-    low: (Math.floor(worst / bin) - 2) * bin,
+    low: (Math.min(worst < 0 ? -1 : 0, Math.floor(worst / bin)) - 2) * bin,
     high: (Math.floor(best / bin) + 3) * bin,
   };
   const step = niceStep((axis.high - axis.low) / Math.max(2, Math.min(5, (right - left) / (faint * 8))));
@@ -64,7 +64,7 @@ export function layOutTwenty(
   const placed = known
     .toSorted((a, b) => a - b)
     .map((value) => {
-      const place = Math.floor(value / bin);
+      const place = value < 0 ? Math.min(-1, Math.floor(value / bin)) : Math.floor(value / bin);
       const level = stacks.get(place) ?? 0;
       stacks.set(place, level + 1);
       return { place, level, side: value < 0 ? ('more' as const) : ('less' as const) };

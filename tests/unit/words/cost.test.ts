@@ -46,9 +46,7 @@ describe('the opening sentence over the whole range', () => {
       'The storage heaters you have now cost about',
     ));
   test('without a present system the cheapest other is named', () =>
-    expect(cost.costSentence(larchRise({ withoutPresent: true }))).toContain(
-      'An oil boiler would cost about £1,480.',
-    ));
+    expect(cost.costSentence(larchRise({ withoutPresent: true }))).toContain('An oil boiler would cost about £1,480.'));
   test('without any other there is one sentence', () =>
     expect(cost.costSentence({ systems: pair(119_000, 1).systems.slice(0, 1) })).toBe(first('£1,190')));
 });

@@ -4,7 +4,7 @@ import { syllable } from 'syllable';
 
 export function sentencesOf(text: string): string[] {
   return text
-    .split(/(?<=[.?:])[”)]?\s+(?=[A-Z“£0-9])/)
+    .split(/(?<=[.?])[”)]?\s+(?=[A-Z“£0-9])/)
     .map((sentence) => sentence.trim())
     .filter(Boolean);
 }
