@@ -1,0 +1,251 @@
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import { reckon } from '../../../src/host/reckon-command.ts';
+import { Appraisal } from '../../../src/model/appraisal/appraisal.ts';
+import { BillCheck } from '../../../src/model/appraisal/promise.ts';
+
+let folder: string;
+beforeEach(() => {
+  folder = mkdtempSync(join(tmpdir(), 'plainwarmth-reckon-'));
+});
+afterEach(() => rmSync(folder, { recursive: true }));
+
+async function run(...args: string[]) {
+  const said = { out: '', err: '' };
+  const code = await reckon(args, {
+    out: (text) => {
+      said.out += text;
+    },
+    err: (text) => {
+      said.err += text;
+    },
+    today: '2026-11-25',
+  });
+  return { code, ...said };
+}
+
+/** An invented household with two years of typed gas bills. */
+const HOUSEHOLD = {
+  name: 'Thornbank',
+  home: { postcode: 'DE6', people: 3 },
+  present: { system: 'gas-condensing', efficiency: 0.84 },
+  heat: { heatLossKW: 6.1, designOutdoorC: -3.4 },
+  machine: { source: 'ground', spaceFactor: 3.7, waterFactor: 2.8, boundary: 'H3' },
+  typed: [
+    {
+      carrier: 'gas',
+      name: 'Gas bills',
+      periods: [
+        { from: '2024-10-01', to: '2025-01-01', kWh: 5400, quality: 'actual' },
+        { from: '2025-01-01', to: '2025-04-01', kWh: 6100, quality: 'actual' },
+        { from: '2025-04-01', to: '2025-07-01', kWh: 2000, quality: 'actual' },
+        { from: '2025-07-01', to: '2025-10-01', kWh: 900, quality: 'actual' },
+      ],
+    },
+  ],
+};
+const CHECK = {
+  promise: { asOf: '2026-11-25' },
+  check: {
+    from: '2026-12-01',
+    to: '2027-03-01',
+    boughtKWh: 2900,
+    meter: 'heat-pump',
+    pencePerKWh: 27,
+    readings: 'actual',
+  },
+};
+
+function write(content: unknown, name = 'household.json'): string {
+  const path = join(folder, name);
+  writeFileSync(path, typeof content === 'string' ? content : JSON.stringify(content));
+  return path;
+}
+
+describe('a household file', () => {
+  test('is reckoned to a text with every part of the answer', async () => {
+    const { code, out, err } = await run(write(HOUSEHOLD));
+    expect([code, err]).toEqual([0, '']);
+    for (const part of [
+      'Heat needed',
+      'The machine',
+      'Running cost',
+      'Where both cost the same',
+      'Prices and sources',
+    ]) {
+      expect(out).toContain(part);
+    }
+    expect(out).toMatch(/Heat pump, ground +£[\d,]+ +£[\d,]+ to £[\d,]+/);
+  });
+
+  test('gives the documented JSON, the same twice', async () => {
+    const path = write(HOUSEHOLD);
+    const first = await run(path, '--json');
+    const reckoning = JSON.parse(first.out);
+    expect(reckoning).toMatchObject({ format: 'plainwarmth.reckoning', version: 1, check: null });
+    expect(Appraisal.safeParse(reckoning.appraisal).error?.issues).toBeUndefined();
+    expect((await run(path, '--json')).out).toBe(first.out);
+    const [pump] = reckoning.appraisal.systems;
+    const { unitsPence, standingPence, servicePence } = pump.split;
+    expect(unitsPence + standingPence + servicePence).toBeCloseTo(pump.cost.value, 6);
+  });
+
+  test('of which nothing is known is reckoned with a question, but gives no document', async () => {
+    const path = write({ name: 'Unknown' });
+    expect((await run(path)).code).toBe(0);
+    const refused = await run(path, '--html', join(folder, 'out.html'));
+    expect(refused.code).toBe(2);
+    expect(refused.err).toContain('nothing can be promised');
+  });
+
+  test('gives the document, the same twice', async () => {
+    const [one, two] = [join(folder, 'one.html'), join(folder, 'two.html')];
+    const path = write(HOUSEHOLD);
+    expect((await run(path, '--html', one)).code).toBe(0);
+    expect((await run(path, '--html', two)).code).toBe(0);
+    expect(readFileSync(one, 'utf8')).toContain('Thornbank');
+    expect(readFileSync(two, 'utf8')).toBe(readFileSync(one, 'utf8'));
+  });
+
+  test('holds its bill against its promise', async () => {
+    const path = write({ ...HOUSEHOLD, ...CHECK });
+    const { check } = JSON.parse((await run(path, '--check', '--json')).out);
+    expect(BillCheck.safeParse(check).error?.issues).toBeUndefined();
+    expect(check.actualPence).toBeCloseTo(2900 * 27, 6);
+    expect((await run(path, '--check')).out).toContain('Bill check');
+  });
+
+  test('takes the units of the bill from the heat pump’s own readings', async () => {
+    const rows = ['Date,Heat pump electricity (kWh)'];
+    for (let day = 0; day < 90; day++) {
+      rows.push(`${new Date(Date.UTC(2026, 11, 1 + day)).toISOString().slice(0, 10)},20.5`);
+    }
+    write(`${rows.join('\n')}\n`, 'pump.csv');
+    const files = [{ file: 'pump.csv', choices: { carrier: 'electricity', role: 'heat-pump' } }];
+    const { boughtKWh: _, ...check } = CHECK.check;
+    const path = write({ ...HOUSEHOLD, ...CHECK, check, files });
+    const { out, err } = await run(path, '--check', '--json');
+    expect(err).toBe('');
+    expect(JSON.parse(out).check.input.boughtKWh).toBeCloseTo(90 * 20.5, 6);
+    const missing = await run(write({ ...HOUSEHOLD, ...CHECK, check }, 'without.json'), '--check');
+    expect([missing.code, missing.err]).toMatchObject([2, expect.stringContaining('check.boughtKWh')]);
+  });
+});
+
+describe('what is refused, with exit code 2', () => {
+  const CASES: readonly { name: string; file: unknown; args?: string[]; says: readonly string[] }[] = [
+    {
+      name: 'a seasonal factor of 0.5',
+      file: { ...HOUSEHOLD, machine: { spaceFactor: 0.5 } },
+      says: [
+        'machine.spaceFactor',
+        'The seasonal factor for heating the rooms is 0.5',
+        'at least 1',
+        'plain electric heater',
+      ],
+    },
+    {
+      name: 'a seasonal factor of 9',
+      file: { ...HOUSEHOLD, machine: { spaceFactor: { value: 9 } } },
+      says: ['machine.spaceFactor', 'is 9; it must be at most 8'],
+    },
+    {
+      name: 'an efficiency of 130 %',
+      file: { ...HOUSEHOLD, present: { system: 'oil', efficiency: 1.3 } },
+      says: ['present.efficiency', 'is 1.3; it must be at most 1.1', '110 %'],
+    },
+    {
+      name: 'a heat loss of 0',
+      file: { ...HOUSEHOLD, heat: { heatLossKW: 0 } },
+      says: ['heat.heatLossKW', 'The heat loss is 0 kW; it must be more than 0 kW'],
+    },
+    {
+      name: 'several at once, each named',
+      file: { name: 'x', heat: { heatLossKW: 0 }, present: { efficiency: 1.3 }, machine: { spaceFactor: 0.5 } },
+      says: ['heat.heatLossKW', 'present.efficiency', 'machine.spaceFactor'],
+    },
+    { name: 'a misspelt field', file: { ...HOUSEHOLD, hotwater: {} }, says: ['“hotwater” is not a field'] },
+    { name: 'no name', file: {}, says: ['the name of the household is missing'] },
+    { name: 'no JSON', file: '{"name": "x"', says: ['household.json', 'not a whole JSON file'] },
+    { name: 'a newer version', file: { ...HOUSEHOLD, version: 3 }, says: ['newer Plainwarmth', 'version 3'] },
+    {
+      name: 'a raw file that is not there',
+      file: { ...HOUSEHOLD, files: [{ file: 'gas.csv' }] },
+      says: ['gas.csv', 'does not lie beside it'],
+    },
+    { name: 'no bill to check', file: HOUSEHOLD, args: ['--check'], says: ['holds no bill to check'] },
+    { name: 'an option that does not exist', file: HOUSEHOLD, args: ['--jsn'], says: ['--jsn', 'npm run reckon'] },
+  ];
+  test.each(CASES)('$name', async ({ file, args = [], says }) => {
+    const { code, out, err } = await run(write(file), ...args);
+    expect([code, out]).toEqual([2, '']);
+    for (const part of says) expect(err.toLowerCase()).toContain(part.toLowerCase());
+  });
+
+  test('an hour without a price, named', async () => {
+    const tariff = {
+      id: 't',
+      name: 'Night only',
+      fuel: 'electricity',
+      origin: 'bill',
+      grade: 'measured',
+      versions: [
+        {
+          from: '2026-01-01',
+          standingPencePerDay: 50,
+          vat: { rate: 0.05, included: true },
+          bands: [{ name: 'night', pencePerKWh: 15, times: [{ from: '00:00', to: '23:30' }] }],
+        },
+      ],
+    };
+    const { code, err } = await run(write({ ...HOUSEHOLD, tariffs: [tariff] }));
+    expect([code, err]).toMatchObject([2, expect.stringContaining('from 23:30 to 24:00')]);
+  });
+
+  test('a raw file that cannot be read, with its line', async () => {
+    const rows = [
+      'From,To,Gas (kWh)',
+      '2025-01-01,2025-02-01,900',
+      '2025-02-01,2025-03-01,80O',
+      '2025-03-01,2025-04-01,600',
+    ];
+    write(`${rows.join('\n')}\n`, 'gas.csv');
+    const files = [{ file: 'gas.csv', choices: { carrier: 'gas' } }];
+    const { code, out, err } = await run(write({ name: 'x', heat: { heatLossKW: 5 }, files }));
+    // Whether a bad row stops the file or is left out is for intake to say; either way it names file and line.
+    expect(code === 2 ? err : out).toMatch(/line 3[^\n]*gas\.csv/i);
+  });
+
+  test('a household file that is not there', async () => {
+    const { code, err } = await run(join(folder, 'none.json'));
+    expect([code, err]).toMatchObject([2, expect.stringContaining('There is no file')]);
+  });
+});
+
+describe('--read', () => {
+  test('says what is understood of a file', async () => {
+    const path = write('Date,Electricity (kWh)\n2026-01-01,9.5\n2026-01-02,10.5\n2026-01-03,10\n', 'days.csv');
+    const { code, out } = await run('--read', path);
+    expect(code).toBe(0);
+    expect(out).toContain('30 kWh');
+    expect(out).toContain('3 of 3 readings');
+    expect(JSON.parse((await run('--read', path, '--json')).out)).toMatchObject({ fileName: 'days.csv', dataRows: 3 });
+  });
+
+  test.each([
+    { name: 'an empty file', bytes: new Uint8Array() },
+    { name: 'a binary file', bytes: new Uint8Array([0x7f, 0x45, 0x4c, 0x46, 0, 0, 1, 2, 0, 0, 0, 9]) },
+  ])('$name ends with code 2 and a sentence', async ({ bytes }) => {
+    const path = join(folder, 'wrong.csv');
+    writeFileSync(path, bytes);
+    const { code, out } = await run('--read', path);
+    expect(code).toBe(2);
+    expect(out).toContain('refusal: ');
+  });
+});
+
+test('--help explains the options', async () => {
+  expect(await run('--help')).toMatchObject({ code: 0, out: expect.stringContaining('--read FILE') });
+});

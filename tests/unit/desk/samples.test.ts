@@ -1,0 +1,24 @@
+import { readdirSync } from 'node:fs';
+import { join, resolve } from 'node:path';
+import { expect, test } from 'vitest';
+import { loadSample } from '../../../src/desk/load-sample.ts';
+import { openDesk } from './open-desk.ts';
+
+const folder = resolve(import.meta.dirname, '../../../sample-bills');
+const samples = readdirSync(folder, { withFileTypes: true })
+  .filter((entry) => entry.isDirectory())
+  .map(({ name }) => name);
+
+test.each(samples)('%s goes into an empty store as if imported by hand', async (name) => {
+  const { store, ports, desk } = openDesk();
+  const household = loadSample(join(folder, name), ports);
+  const [row] = store.listHouseholds({ archived: false });
+  expect(row?.household).toEqual(household);
+  expect(row!.evidenceCount).toBeGreaterThan(0);
+  for (const { id } of store.listEvidence(household.id)) expect(store.readRawFile(id)!.byteLength).toBeGreaterThan(0);
+  const promise = (await desk.handle('promise.keep', { householdId: household.id, note: '' }, {})) as {
+    appraisal: { systems: { cost: { value: number } }[] };
+  };
+  expect(promise.appraisal.systems[0]!.cost.value).toBeGreaterThan(0);
+  store.close();
+});
