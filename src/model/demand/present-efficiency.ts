@@ -1,5 +1,6 @@
 /** How much heat the present system makes of a kWh it is metered by, for the rooms and for hot water. */
-import { type SettledFactor, settleFactors } from '../heat-pump/settle-factors.ts';
+import { factorsAtMeter } from '../heat-pump/meter-factors.ts';
+import type { SettledFactor } from '../heat-pump/settle-factors.ts';
 import type { Household } from '../household/household.ts';
 import type { EfficiencyDefault, Reference } from '../reference.ts';
 import type { Grade, WorkingInput } from '../working.ts';
@@ -30,9 +31,9 @@ const fromTable = (row: EfficiencyDefault): Efficiency => ({
 
 /** Seasonal efficiency (fraction) of what heats the home today, typed or from the table, with its error. */
 export function presentEfficiency(household: Household, meter: RecordMeter, reference: Reference): PresentEfficiency {
-  const { present, machine } = household;
+  const { present } = household;
   if (meter === 'heat') return { space: HEAT_METER, water: HEAT_METER };
-  if (present.system === 'heat-pump') return ofHeatPump(machine, reference);
+  if (present.system === 'heat-pump') return ofHeatPump(household, reference);
   const table = reference.efficiency[present.system === 'other' ? 'gas-condensing' : present.system];
   if (!present.efficiency) return { space: fromTable(table.space), water: fromTable(table.water) };
   const { value, grade, origin } = present.efficiency;
@@ -45,8 +46,8 @@ export function presentEfficiency(household: Household, meter: RecordMeter, refe
 }
 
 /** The factors that the comparison reckons with, so that a heat pump's record comes back as what it was metered to use. */
-function ofHeatPump(machine: Household['machine'], reference: Reference): PresentEfficiency {
-  const { space, water, field } = settleFactors(machine, reference);
+function ofHeatPump(household: Household, reference: Reference): PresentEfficiency {
+  const { space, water, field } = factorsAtMeter(household, reference);
   const ofFactor = ({ value, grade, origin, from }: SettledFactor): Efficiency => {
     if (from === 'field') return fromTable(field);
     const error = from === 'derived' ? Math.hypot(EFFICIENCY_ERROR[grade], 0.1) : EFFICIENCY_ERROR[grade];

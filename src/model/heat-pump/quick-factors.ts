@@ -1,15 +1,14 @@
 /** The machine, quick way: two seasonal factors and their boundary in, what the household's meter sees out. */
 import type { Demand, Figure, MachineResult, Question, WhatIf } from '../appraisal/appraisal.ts';
-import { CYLINDER_LITRES, HOT_C } from '../demand/assumptions.ts';
 import type { Household } from '../household/household.ts';
 import type { Reference } from '../reference.ts';
 import { multiplierAt, type Spread } from '../uncertainty/multiplier.ts';
 import { Z90 } from '../uncertainty/normal-quantile.ts';
 import { weakestGrade } from '../working.ts';
-import { isInside } from './boundaries.ts';
-import { type ExtraLine, type Pasteurisation, pasteurisationKWh, reckonExtras } from './extras.ts';
+import { type ExtraLine, reckonExtras } from './extras.ts';
 import { derivedSpread, designedSpread, fieldSpread, meteredSpread } from './factor-spread.ts';
 import { factorWorking, wholeWorking } from './machine-working.ts';
+import { findPasteurisation } from './pasteurisation.ts';
 import { type SettledFactor, type SettledFactors, settleFactors } from './settle-factors.ts';
 
 export interface ReckonedMachine {
@@ -144,19 +143,4 @@ function findCapacity({ heat }: Household, demand: Demand): number {
   const outdoorC = heat.designOutdoorC?.value ?? CUSTOMARY_OUTDOOR_C;
   const kW = (demand.heatLossWPerK * (demand.roomC - outdoorC)) / 1000;
   return Number.isFinite(kW) ? kW : SMALLEST_MACHINE_KW;
-}
-
-/** The weekly heating by immersion, unless it is switched off or already inside the hot-water factor (H3 and H4). */
-function findPasteurisation({ hotWater }: Household, settled: SettledFactors): Pasteurisation | null {
-  if (hotWater.pasteuriseWeekly === false) return null;
-  if (settled.water.from !== 'derived' && isInside('H3', settled.boundary)) return null;
-  const litres = hotWater.cylinderLitres?.value ?? CYLINDER_LITRES;
-  const fromC = hotWater.hotC?.value ?? HOT_C;
-  if (!(pasteurisationKWh(litres, fromC) > 0)) return null;
-  return {
-    litres,
-    fromC,
-    grade: hotWater.cylinderLitres ? weakestGrade([hotWater.cylinderLitres.grade]) : 'assumed',
-    origin: hotWater.cylinderLitres?.origin ?? 'usual cylinder, common practice, no source',
-  };
 }

@@ -70,6 +70,22 @@ describe('an appraisal', () => {
     expect(gas.kWh / GAS.total).toBeLessThan(1.07);
   });
 
+  test.each(['H1', 'H2', 'H3', 'H4'] as const)('gives a heat pump’s own meter back, factors at %s', (boundary) => {
+    const pump = {
+      ...makeGasBills([700, 620, 500, 300, 150, 110, 100, 100, 110, 250, 480, 660]),
+      role: 'heat-pump' as const,
+    };
+    const household = makeHousehold({
+      present: { system: 'heat-pump' },
+      heat: { use: 'record' },
+      machine: { boundary, waterFactor: undefined },
+    });
+    const { systems } = run({ household, series: [{ ...pump, carrier: 'electricity' }] });
+    const present = systems.find(({ id }) => id === 'present')!;
+    // Weather correction and the share of pumps in a usual home instead of this one: 3 in 100.
+    expect(Math.abs(present.bought.value / pump.total - 1)).toBeLessThan(0.03);
+  });
+
   test('is narrower about the present cost than about other fuels where a record stands behind it', () => {
     const { systems } = run({ household: makeHousehold({ heat: { use: 'record' } }), series: [GAS], draws: 4000 });
     const width = (id: string) => {
