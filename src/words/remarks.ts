@@ -196,5 +196,6 @@ export function remarkSentence(remark: Remark): string {
   const sentence = isKnown(remark.code)
     ? SENTENCES[remark.code](remark)
     : `${at(remark)}: ${remark.code.replaceAll('-', ' ')}.`;
-  return sentence.charAt(0).toUpperCase() + sentence.slice(1);
+  // A file's name keeps its own small letter.
+  return sentence.startsWith('column') ? `C${sentence.slice(1)}` : sentence;
 }

@@ -3,6 +3,7 @@ import { toCivilDate } from '../../model/calendar/civil.ts';
 import type { EvidencePeriod, Series } from '../../model/evidence/evidence.ts';
 import type { Quantity } from '../layout/settle-unit.ts';
 import type { Quality } from '../layout/value-cells.ts';
+import { MAX_HOUSE_KW } from '../readings/screen-values.ts';
 import type { RemarkBook } from '../remark-book.ts';
 
 export interface RawPeriod {
@@ -24,7 +25,9 @@ export function periodSeries(
   raw: readonly RawPeriod[],
   book: RemarkBook,
 ): Series | undefined {
-  const sorted = dropRepeats(raw, book).toSorted((a, b) => a.fromDay - b.fromDay || a.toDay - b.toDay);
+  const sorted = dropRepeats(dropAbsurd(raw, book), book).toSorted(
+    (a, b) => a.fromDay - b.fromDay || a.toDay - b.toDay,
+  );
   const first = sorted[0];
   if (!first) return undefined;
   const { covered, lastDay } = remarkHoles(sorted, book);
@@ -60,6 +63,21 @@ export function periodSeries(
     expected: lastDay - first.fromDay,
     estimatedCount,
   };
+}
+
+/** More a day than a house can draw is a slip of the pen or the unit. */
+function dropAbsurd(raw: readonly RawPeriod[], book: RemarkBook): RawPeriod[] {
+  return raw.filter((period) => {
+    const most = MAX_HOUSE_KW * 24 * (period.toDay - period.fromDay);
+    if (period.kWh <= most) return true;
+    book.tally('spike', 'note', {
+      row: period.line,
+      found: `${Number(period.kWh.toPrecision(4))} kWh`,
+      expected: `at most ${most} kWh`,
+      effectKWh: period.kWh,
+    });
+    return false;
+  });
 }
 
 /** The same period twice counts once; with another value, the later row counts. */

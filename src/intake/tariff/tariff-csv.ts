@@ -34,7 +34,9 @@ export function readTariffCsv(fileName: string, text: string, book: RemarkBook):
   const { separator, start } = findSeparator(text);
   const table = splitTable(text, separator, start);
   if (!table) return null;
-  const decimal = separator === ';' && /\d,\d/.test(text) && !/\d\.\d/.test(text) ? ',' : '.';
+  // A whole cell like 41,5 writes its decimals with a comma; a date like 01.10.2026 says nothing of it.
+  const writesComma = separator !== ',' && /(^|[;\t|])\s*-?\d+,\d+\s*($|[;\t|\r\n])/m.test(text);
+  const decimal = writesComma ? ',' : '.';
   const drafts: Draft[] = [];
   let columns: Columns | undefined;
   let name = fileName.replace(/\.[a-z]{2,5}$/i, '').slice(0, 120) || 'Tariff';

@@ -1,0 +1,10 @@
+import { expect, test } from 'vitest';
+import { fuzzIntake } from '../../../build/fuzz.ts';
+
+test('400 damaged files: no throw, no hang, no nonsense', () => {
+  const result = fuzzIntake(400, 20_251_126);
+  expect(result.faults).toEqual([]);
+  // Both outcomes must occur, else the damage is too mild or too harsh to prove anything.
+  expect(result.refused).toBeGreaterThan(20);
+  expect(result.files - result.refused).toBeGreaterThan(20);
+});
