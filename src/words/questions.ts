@@ -2,6 +2,7 @@
 import type { Question } from '../model/appraisal/appraisal.ts';
 import { wayName } from './heat.ts';
 import { capitalised, counted, degrees, factor, grouped, listed, percent, spokenCount, spokenKWh } from './numbers.ts';
+import { TARIFF_FAULT_CODES, tariffFaultSentence } from './refusals.ts';
 import { carrierName } from './systems.ts';
 
 interface Data {
@@ -62,7 +63,7 @@ const DEMAND: Readonly<Record<string, Sentence>> = {
   'record-scatter': ({ number }) =>
     `The weather explains only ${percent(number('r2'))} of this record. Long absences, a fire or wrong dates may stand behind it.`,
   'typical-weather-stands-in': ({ number, text }) =>
-    `We have no weather for ${counted(number('days'), 'day')} of the record. A typical year in ${text('region')} stands in. A weather file would make the answer surer.`,
+    `We have no weather for ${counted(number('days'), 'day')} of the record. A typical year of the region (${text('region')}) stands in. A weather file would make the answer surer.`,
   'base-unexplained': ({ number }) =>
     `Each day about ${spokenKWh(number('leftoverKWh'))} are used in any weather, beyond hot water and cooking. What else runs on it?`,
   'base-below-hot-water': ({ number }) =>
@@ -101,6 +102,10 @@ const MACHINE: Readonly<Record<string, Sentence>> = {
 const COST: Readonly<Record<string, Sentence>> = {
   'prices-old': ({ number, text }) =>
     `The ${carrierName(text('fuel'))} prices used here ended ${counted(number('days'), 'day')} ago. Put in today’s before anything is promised.`,
+  'tariff-missing': ({ text }) =>
+    `The ${carrierName(text('fuel'))} tariff chosen for this home is not there any more. The built-in price stands in, so choose a tariff again.`,
+  'tariff-other-fuel': ({ text }) =>
+    `The tariff chosen for ${carrierName(text('fuel'))} is one for another fuel. The built-in price stands in, so choose a tariff again.`,
   'present-not-priced': () =>
     'We cannot say what heating costs now, since its kind is not one we can price. Choose the nearest kind, or leave it out.',
   'efficiency-refused': ({ number }) =>
@@ -114,6 +119,10 @@ export const QUESTION_CODES: readonly string[] = Object.keys(CATALOGUE);
 
 export function questionSentence(question: Pick<Question, 'code' | 'data'>): string {
   const sentence = CATALOGUE[question.code];
+  const fault = question.code.replace(/^tariff-/, '');
+  if (!sentence && TARIFF_FAULT_CODES.includes(fault)) {
+    return `“${question.data.tariff}”: ${tariffFaultSentence({ code: fault, data: question.data })}`;
+  }
   if (!sentence) return `${capitalised(question.code.replaceAll('-', ' '))}.`;
   return sentence({
     number: (name) => Number(question.data[name] ?? Number.NaN),

@@ -97,7 +97,7 @@ function findTariff(
   const faults = faultsKept.get(found) ?? findTariffFaults(found);
   faultsKept.set(found, faults);
   for (const { code, weight, version, data } of faults) {
-    ask(`tariff-${code}`, weight, { ...data, name: found.name, version: version + 1 });
+    ask(`tariff-${code}`, weight, { ...data, tariff: found.name, version: version + 1 });
   }
   return faults.some(({ weight }) => weight === 'refusal') ? undefined : found;
 }

@@ -8,7 +8,7 @@ export type PriceQuestionCode =
   | 'tariff-missing'
   /** The tariff named is for the other fuel; the built-in price stands in. data: id, fuel */
   | 'tariff-other-fuel'
-  /** A fault found by `findTariffFaults`, its own code after the dash. data: the fault's, with name and version (from 1) */
+  /** A fault found by `findTariffFaults`, its own code after the dash. data: the fault's, with tariff (its name) and version (from 1) */
   | `tariff-${string}`;
 
 export type CostQuestionCode =

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { choosePrices } from '../../../src/model/comparison/prices-of.ts';
 import type { Household } from '../../../src/model/household/household.ts';
 import { reference } from '../../../src/reference/index.ts';
+import { questionSentence } from '../../../src/words/questions.ts';
 import { makeHousehold, makeTariff, typed } from '../appraisal/make-household.ts';
 
 const choose = (household: Household, asOf = '2026-11-25') => choosePrices({ household, reference, asOf });
@@ -66,5 +67,12 @@ describe('with tariffs of its own', () => {
     const chosen = choose(household(prices, [gas, gap]));
     expect(chosen.questions).toEqual([expect.objectContaining({ code, weight: 'refusal', stage: 'prices' })]);
     expect(price(chosen, 'electricity')).toEqual([26.32]);
+  });
+
+  test('a gap is said with the tariff, the day and the hour', () => {
+    const gap = makeTariff('gap', [{ name: 'half', pencePerKWh: 20, times: [{ from: '00:00', to: '12:00' }] }]);
+    const [question] = choose(household({ electricityTariffId: 'gap' }, [gap])).questions;
+    expect(question!.data).toMatchObject({ tariff: 'Tariff gap', from: '12:00', to: '24:00' });
+    expect(questionSentence(question!)).toMatch(/^“Tariff gap”: There is no price on Mondays in January from 12:00/);
   });
 });
