@@ -1,4 +1,5 @@
 import { type KeyboardEvent, useRef } from 'react';
+import { flushSync } from 'react-dom';
 import { DateEntry } from '../shared/date-entry.tsx';
 import { EMPTY_ROW, type RowFault, type TypedKind, type TypedRow } from './typed-rows.ts';
 
@@ -22,12 +23,11 @@ export function TypedGrid(props: {
   ];
   const set = (index: number, part: Partial<TypedRow>) =>
     onRows(rows.map((row, at) => (at === index ? { ...row, ...part } : row)));
-  const focusRow = (index: number) =>
-    requestAnimationFrame(() => body.current?.rows[index]?.querySelector('input')?.focus());
+  const focusRow = (index: number) => body.current?.rows[index]?.querySelector('input')?.focus();
   const add = () => {
     const last = rows.at(-1);
-    // The next bill begins where the last one ended.
-    onRows([...rows, { ...EMPTY_ROW, from: isBills && last ? dayAfter(last.to) : '' }]);
+    // Laid at once, so that the next key already goes to the new row. The next bill begins where the last one ended.
+    flushSync(() => onRows([...rows, { ...EMPTY_ROW, from: isBills && last ? dayAfter(last.to) : '' }]));
     focusRow(rows.length);
   };
   const onKeyDown = (event: KeyboardEvent, index: number) => {

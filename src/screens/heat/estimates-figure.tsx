@@ -30,7 +30,7 @@ export function estimateRows(demand: Demand): RangeRow[] {
     ...rows,
     {
       name: 'What the sums rest on',
-      kind: 'ours',
+      kind: 'sum',
       grade,
       low: Math.max(0, low),
       middle: value,
@@ -61,7 +61,7 @@ export function EstimatesFigure() {
           ],
           rows: rows.map((row) => ({
             cells: [row.name, exactKWh(row.middle), exactKWh(row.low), exactKWh(row.high)],
-            ours: row.kind === 'ours',
+            ours: row.kind === 'sum',
           })),
         }}
       />

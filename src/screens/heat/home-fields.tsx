@@ -2,7 +2,7 @@ import { AgeBand, HomeKind } from '../../model/household/household.ts';
 import { reference } from '../../reference/index.ts';
 import { useHousehold } from '../household-context.tsx';
 import { ChoiceField } from '../shared/choice-field.tsx';
-import { typeGiven } from '../shared/given.ts';
+import { sentenceOf, typeGiven } from '../shared/given.ts';
 import { GivenField } from '../shared/given-field.tsx';
 import { patchSection } from '../shared/patch.ts';
 import { TextField } from '../shared/text-field.tsx';
@@ -65,7 +65,7 @@ export function HomeFields() {
           value={home.ageBand?.value}
           emptyLabel="not said"
           choices={AgeBand.options.map((value) => ({ value, label: value }))}
-          note={home.ageBand?.origin}
+          note={home.ageBand ? sentenceOf(home.ageBand.origin) : undefined}
           onChange={(band) =>
             change(
               patchSection('home', { ageBand: band === undefined ? undefined : typeGiven(band, home.ageBand, today) }),

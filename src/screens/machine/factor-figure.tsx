@@ -12,7 +12,7 @@ export function factorRows(machine: MachineResult): RangeRow[] {
   return [
     {
       name: 'This machine, all counted',
-      kind: 'ours',
+      kind: 'pump',
       grade: whole.grade,
       low: whole.low,
       middle: whole.value,
@@ -54,7 +54,7 @@ export function FactorFigure() {
         ],
         rows: rows.map((row) => ({
           cells: [row.name, ...[row.middle, row.low, row.high].map((value) => value.toFixed(2))],
-          ours: row.kind === 'ours',
+          ours: row.kind === 'pump',
         })),
       }}
     />

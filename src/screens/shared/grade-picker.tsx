@@ -23,7 +23,7 @@ export function GradePicker(props: {
             checked={props.value === grade}
             onChange={() => props.onChange(grade)}
           />
-          <GradeMark grade={grade} />
+          <GradeMark grade={grade} silent />
           <span className="unseen">{grade}</span>
         </label>
       ))}

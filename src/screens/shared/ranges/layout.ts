@@ -5,8 +5,8 @@ import type { Grade } from '../../../model/working.ts';
 
 export interface RangeRow {
   readonly name: string;
-  /** `ours` is the heat pump or what the sums rest on; `beside` is what it is held against. */
-  readonly kind: 'ours' | 'beside';
+  /** `pump` is the heat pump, green; `sum` what a sum rests on, in ink; `beside` what either is held against, slate. */
+  readonly kind: 'pump' | 'sum' | 'beside';
   readonly grade: Grade;
   readonly low: number;
   readonly middle: number;

@@ -1,6 +1,12 @@
 import { Measured } from '../../../charts/frame/measured.tsx';
 import { layOutRanges, type RangeMark, type RangeRow, type RangesLayout } from './layout.ts';
 
+const COLOURS: { readonly [kind in RangeRow['kind']]: { readonly colour: string; readonly tint: string } } = {
+  pump: { colour: 'var(--ground)', tint: 'var(--ground-tint)' },
+  sum: { colour: 'var(--ink)', tint: 'var(--line)' },
+  beside: { colour: 'var(--fuel)', tint: 'var(--fuel-tint)' },
+};
+
 /** Ranges one below the other on one scale from zero. */
 export function RangesPicture(props: {
   readonly rows: readonly RangeRow[];
@@ -37,8 +43,8 @@ function Painted({ layout }: { readonly layout: RangesLayout }) {
 function Mark({ mark, layout }: { readonly mark: RangeMark; readonly layout: RangesLayout }) {
   const { row, y } = mark;
   const { thickness, font } = layout;
-  const ours = row.kind === 'ours';
-  const colour = ours ? 'var(--ground)' : 'var(--fuel)';
+  const ours = row.kind !== 'beside';
+  const { colour, tint } = COLOURS[row.kind];
   const baseline = y + font * 0.35;
   return (
     <g>
@@ -60,7 +66,7 @@ function Mark({ mark, layout }: { readonly mark: RangeMark; readonly layout: Ran
         y={y - thickness / 2}
         width={mark.band.width}
         height={thickness}
-        fill={ours ? 'var(--ground-tint)' : 'var(--fuel-tint)'}
+        fill={tint}
         stroke={colour}
         strokeWidth={1.5}
         strokeDasharray={row.grade === 'assumed' ? '5 4' : undefined}
