@@ -61,10 +61,10 @@ export function missingWaySentence(way: DemandWay, reason: string): string {
 /** The weather behind the figures. */
 export function weatherSentence({ recordWeather, regionName }: Appraisal['climate']): string {
   if (recordWeather === 'own')
-    return `Your record was put right with its own weather, then set to a typical year in ${regionName}.`;
+    return `Your record was put right with its own weather, then set to a typical year of your region (${regionName}).`;
   if (recordWeather === 'typical')
-    return `We have no weather of those days, so a typical year in ${regionName} stands in.`;
-  return `The weather is a typical year in ${regionName}.`;
+    return `We have no weather of those days, so a typical year of your region (${regionName}) stands in.`;
+  return `The weather is that of a typical year in your region (${regionName}).`;
 }
 
 /** What the line through the record says. */

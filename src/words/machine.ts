@@ -19,8 +19,8 @@ export function addsSentence({ whole, source }: Pick<MachineResult, 'whole' | 's
 
 const BOUNDARIES: Readonly<Record<Boundary, string>> = {
   H1: 'the machine alone',
-  H2: 'the machine and the pump that fetches the heat',
-  H3: 'the machine, that pump and the backup heater',
+  H2: 'the machine and its source pump or fan',
+  H3: 'the machine, its source pump or fan and the backup heater',
   H4: 'the machine with all pumps and the backup heater',
 };
 

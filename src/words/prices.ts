@@ -34,7 +34,7 @@ export function ageSentence(basis: Pick<Basis, 'staleDays'>, carrier: string): s
 
 export function gradeSentence({ grade, origin }: Pick<Basis, 'grade' | 'origin'>, carrier: string): string {
   if (grade !== 'assumed') return `The ${carrierName(carrier)} price comes from ${origin}.`;
-  return `Nobody has given the ${carrierName(carrier)} price, so a published one stands in: ${origin}.`;
+  return `Nobody has given the ${carrierName(carrier)} price, so a published one stands in. Its source is named in the working.`;
 }
 
 /** Electricity over the other fuel, now and where both would cost the same. */

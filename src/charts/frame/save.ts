@@ -5,10 +5,19 @@ export function pictureText(svg: SVGElement): string {
   const styles = getComputedStyle(svg);
   const copy = svg.cloneNode(true) as SVGElement;
   copy.setAttribute('xmlns', 'http://www.w3.org/2000/svg');
-  copy.setAttribute('font-family', 'Source Sans 3, Segoe UI, sans-serif');
+  copy.setAttribute('font-family', "'Source Sans 3 Variable', 'Source Sans 3', 'Segoe UI', sans-serif");
   const letters = document.createElementNS('http://www.w3.org/2000/svg', 'style');
   letters.textContent = 'text{fill:var(--ink);font-variant-numeric:tabular-nums} text.faint{fill:var(--quiet)}';
-  copy.prepend(letters);
+  // A sheet of its own, so that the letters can be read wherever the picture is pasted.
+  const sheet = document.createElementNS('http://www.w3.org/2000/svg', 'rect');
+  for (const [name, value] of [
+    ['width', '100%'],
+    ['height', '100%'],
+    ['fill', 'var(--paper)'],
+  ] as const) {
+    sheet.setAttribute(name, value);
+  }
+  copy.prepend(letters, sheet);
   return new XMLSerializer()
     .serializeToString(copy)
     .replace(/var\((--[a-z0-9-]+)\)/g, (_, name: string) => styles.getPropertyValue(name).trim());

@@ -24,7 +24,7 @@ test.each([
 });
 
 test('the weather and the ways behind the heat', () => {
-  expect(heat.weatherSentence(rise.climate)).toContain('a typical year in Midlands stands in');
+  expect(heat.weatherSentence(rise.climate)).toContain('a typical year of your region (Midlands) stands in');
   expect(heat.basisSentence(rise.demand)).toBe('The figure stands on your own record.');
   expect(heat.missingWaySentence('heat-loss', 'no-heat-loss')).toBe(
     'Nothing yet from the heat loss of the home. Type the heat loss at the design temperature.',
