@@ -1,51 +1,81 @@
-/** Every input that the promise's sums rest on, once each, the surest first. */
+/** What the promise's sums rest on: each input once, in the chapter that needs it first, the surest first. */
 import type { Working, WorkingInput } from '../model/working.ts';
+import { systemInSentence } from '../words/systems.ts';
 import type { PromiseParts } from './parts.ts';
 
 const ORDER = { measured: 0, estimated: 1, assumed: 2 } as const;
 
-/** The sums behind what the document says: heat, machine, then the cost of each system. */
-export function listWorkings({ appraisal }: PromiseParts): Working[] {
-  const { demand, machine, systems, versus } = appraisal;
+export interface Chapter {
+  readonly title: string;
+  readonly workings: readonly Working[];
+}
+export interface AssumptionChapter {
+  readonly title: string;
+  readonly inputs: readonly WorkingInput[];
+}
+
+/** The sums behind what the document says: heat, machine, then a year of the heat pump and of what stands beside it. */
+export function listChapters({ appraisal, pump, beside, versus }: PromiseParts): Chapter[] {
+  const { demand, machine } = appraisal;
   return [
-    demand.total.working,
-    demand.space.working,
-    demand.water.working,
-    ...demand.estimates.map((estimate) => estimate.working),
-    machine.whole.working,
-    machine.space.working,
-    machine.water.working,
-    ...systems.flatMap((system) => [system.cost.working, system.carbonKg.working]),
-    ...versus.slice(0, 1).map((one) => one.saving.working),
+    { title: 'The heat', workings: [demand.total.working] },
+    { title: 'The machine', workings: [machine.whole.working] },
+    { title: 'A year with the heat pump', workings: [pump.cost.working, pump.carbonKg.working] },
+    ...(beside
+      ? [{ title: `A year with ${systemInSentence(beside.id, beside.kind)}`, workings: [beside.cost.working] }]
+      : []),
+    ...(versus ? [{ title: 'The difference', workings: [versus.saving.working] }] : []),
   ];
 }
 
-function collect(working: Working, into: Map<string, WorkingInput>): void {
-  const stepTitles = new Set(working.steps?.map((step) => step.title));
-  for (const input of working.inputs) {
-    // An input that a step works out is not an assumption of its own.
-    if (stepTitles.has(input.name)) continue;
-    const key = `${input.name}|${input.value}|${input.unit ?? ''}|${input.origin}`;
-    if (!into.has(key)) into.set(key, input);
-  }
-  for (const step of working.steps ?? []) collect(step, into);
+/** Six digits tell two results apart whatever their units are called; whole numbers may meet by chance and are kept. */
+const resultKey = (value: number) => (Number.isInteger(value) ? null : value.toPrecision(6));
+/** Origins of values that a sum has worked out on the way, though without steps of their own. */
+const WORKED_OUT = /^(sum below|energy bought|heat needed|heat \/|heat for [a-z ]+ \/|power ×|cost of a year)/;
+const inputKey = ({ name, value, unit, origin }: WorkingInput) => `${name}|${value}|${unit ?? ''}|${origin}`;
+
+/** Every result that some sum works out: where it comes back as an input it is no assumption of its own. */
+function collectResults(working: Working, into: Set<string>): void {
+  const key = resultKey(working.result.value);
+  if (key !== null) into.add(key);
+  for (const step of working.steps ?? []) collectResults(step, into);
 }
 
-export function listAssumptions(parts: PromiseParts): WorkingInput[] {
-  const found = new Map<string, WorkingInput>();
-  for (const working of listWorkings(parts)) collect(working, found);
-  return [...found.values()].toSorted((a, b) => ORDER[a.grade] - ORDER[b.grade]);
+function collectInputs(working: Working, into: Map<string, WorkingInput>, results: ReadonlySet<string>): void {
+  for (const input of working.inputs) {
+    const key = typeof input.value === 'number' ? resultKey(input.value) : null;
+    if ((key !== null && results.has(key)) || WORKED_OUT.test(input.origin)) continue;
+    if (!into.has(inputKey(input))) into.set(inputKey(input), input);
+  }
+  for (const step of working.steps ?? []) collectInputs(step, into, results);
+}
+
+export function listAssumptions(parts: PromiseParts): AssumptionChapter[] {
+  const chapters = listChapters(parts);
+  const results = new Set<string>();
+  for (const { workings } of chapters) for (const working of workings) collectResults(working, results);
+  const told = new Set<string>();
+  return chapters
+    .map(({ title, workings }) => {
+      const found = new Map<string, WorkingInput>();
+      for (const working of workings) collectInputs(working, found, results);
+      const inputs = [...found].filter(([key]) => !told.has(key)).map(([, input]) => input);
+      for (const key of found.keys()) told.add(key);
+      return { title, inputs: inputs.toSorted((a, b) => ORDER[a.grade] - ORDER[b.grade]) };
+    })
+    .filter(({ inputs }) => inputs.length > 0);
 }
 
 /** Publications named by any sum, once each, in the order of first mention. */
 export function listSources(parts: PromiseParts): string[] {
-  const { climate, machine } = parts.appraisal;
+  const { climate, machine, systems } = parts.appraisal;
   const sources = new Set<string>([climate.source, machine.fieldSpread.source]);
   const visit = (working: Working) => {
     if (working.source) sources.add(working.source);
     for (const step of working.steps ?? []) visit(step);
   };
-  for (const working of listWorkings(parts)) visit(working);
+  for (const { workings } of listChapters(parts)) for (const working of workings) visit(working);
+  for (const system of systems) visit(system.cost.working);
   sources.delete('');
   return [...sources];
 }

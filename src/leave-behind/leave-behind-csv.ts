@@ -92,15 +92,18 @@ export function leaveBehindCsv(promise: KeptPromise): string {
         unit: 'GBP',
       }),
     ) ?? []),
-    ...listAssumptions(parts).map(
-      (input): Line => ({
-        part: 'input',
-        what: input.name,
-        value: input.value,
-        unit: input.unit ?? '',
-        grade: input.grade,
-        origin: input.origin,
-      }),
+    ...listAssumptions(parts).flatMap(({ title, inputs }) =>
+      inputs.map(
+        (input): Line => ({
+          part: 'input',
+          system: title,
+          what: input.name,
+          value: input.value,
+          unit: input.unit ?? '',
+          grade: input.grade,
+          origin: input.origin,
+        }),
+      ),
     ),
   ];
   const rows = [[...COLUMNS], ...lines.map((line) => COLUMNS.map((column) => cell(line[column])))];

@@ -27,7 +27,7 @@ const shorten = (text: string, most: number) => (text.length > most ? `${text.sl
 
 function pageRule({ promise, settings, madeOn }: PromiseParts): string {
   const size = settings.paper === 'Letter' ? '8.5in 11in' : '210mm 297mm';
-  const foot = cssText(`Promise ${promise.number} · ${longDate(madeOn)} · ${shorten(promise.household.name, 44)}`);
+  const foot = cssText(`Promise ${promise.number} · ${longDate(madeOn)} · ${shorten(promise.household.name, 34)}`);
   const type =
     'font: 14px "Source Sans 3 Variable", sans-serif; color: #55605f; vertical-align: top; padding-top: 8px; border-top: 1.5px solid #1d2528;';
   return `@page { size: ${size}; margin: 15mm 19mm 20mm; @bottom-left { content: "${foot}"; ${type} } @bottom-center { content: ""; width: 0; } @bottom-right { content: "page " counter(page) " of " counter(pages); ${type} } }`;

@@ -5,14 +5,20 @@ import { poundsRange, spokenPounds } from './numbers.ts';
 /** Differences below a pound are not spoken of. */
 const NOTHING_PENCE = 100;
 
-type Verdict = Pick<BillCheck, 'verdict' | 'expected' | 'actualPence'>;
+type Verdict = Pick<BillCheck, 'verdict' | 'expected' | 'actualPence'> & Partial<Pick<BillCheck, 'parts'>>;
+
+/** Whether the weather of the bill's days was known; where it was not, nothing may be said to be put right for it. */
+const knowsWeather = ({ parts }: Verdict): boolean =>
+  parts === undefined || parts.some(({ cause }) => cause === 'weather');
 
 /** First: inside, above or below what was promised for these very days, price and weather. */
-export function verdictSentence({ verdict, expected, actualPence }: Verdict): string {
+export function verdictSentence(check: Verdict): string {
+  const { verdict, expected, actualPence } = check;
   if (!Number.isFinite(actualPence) || !Number.isFinite(expected.value)) return 'This bill cannot be judged yet.';
   const range = poundsRange(expected.low, expected.high);
   const bill = `The bill is ${spokenPounds(actualPence)}.`;
-  const fair = `For these days, this price and this weather the promise comes to ${range}.`;
+  const days = knowsWeather(check) ? 'these days, this price and this weather' : 'these days and this price';
+  const fair = `For ${days} the promise comes to ${range}.`;
   if (verdict === 'inside') return `${bill} ${fair} The bill lies inside.`;
   const edge = verdict === 'above' ? actualPence - expected.high : expected.low - actualPence;
   const by = Math.abs(edge) < NOTHING_PENCE ? 'just' : spokenPounds(Math.abs(edge));
@@ -31,12 +37,14 @@ export function differenceFromPromise({
 }
 
 /** What stays when price and weather are put right. */
-export function leftOverSentence({ actualPence, expected, verdict }: Verdict): string {
+export function leftOverSentence(check: Verdict): string {
+  const { actualPence, expected, verdict } = check;
+  const right = `Put right for ${knowsWeather(check) ? 'weather' : 'season'} and price`;
   const left = actualPence - expected.value;
   if (!Number.isFinite(left)) return '';
-  if (Math.abs(left) < NOTHING_PENCE) return 'Put right for weather and price, nothing is left over.';
+  if (Math.abs(left) < NOTHING_PENCE) return `${right}, nothing is left over.`;
   const inside = verdict === 'inside' ? 'That is inside what was promised.' : 'That is outside what was promised.';
-  return `Put right for weather and price, ${spokenPounds(Math.abs(left))} ${left > 0 ? 'too much' : 'too little'} is left over. ${inside}`;
+  return `${right}, ${spokenPounds(Math.abs(left))} ${left > 0 ? 'too much' : 'too little'} is left over. ${inside}`;
 }
 
 /** The opening of the page: the difference, then what is left of it. */

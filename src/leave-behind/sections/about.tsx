@@ -14,7 +14,7 @@ export function AboutPart({ parts }: { readonly parts: PromiseParts }) {
   const { promise, settings, appraisal, madeOn, present, pump, beside } = parts;
   const carriers = new Set([pump, ...(beside ? [beside] : [])].map((system) => system.carrier));
   return (
-    <section className="follows">
+    <section className="follows whole">
       <h2>About this paper</h2>
       <dl className="facts">
         <dt>Promise</dt>

@@ -1,11 +1,13 @@
 import { GradeMark } from '../../charts/grade-mark.tsx';
 import { gradeMeaning, gradeName } from '../../words/grades.ts';
+import { capitalised } from '../../words/numbers.ts';
 import { workingValue } from '../../words/working.ts';
 import { listAssumptions } from '../assumptions.ts';
 import type { PromiseParts } from '../parts.ts';
+import { OtherWays } from './other-ways.tsx';
 
+/** Every input with its grade and where it comes from, chapter by chapter. */
 export function AssumptionsPart({ parts }: { readonly parts: PromiseParts }) {
-  const inputs = listAssumptions(parts);
   return (
     <section>
       <h2>What went into it</h2>
@@ -16,30 +18,27 @@ export function AssumptionsPart({ parts }: { readonly parts: PromiseParts }) {
           </span>
         ))}
       </p>
-      <div className="wide">
-        <table className="assumptions">
-          <thead>
-            <tr>
-              <th scope="col">What</th>
-              <th scope="col" className="number">
-                Value
-              </th>
-              <th scope="col">Where it comes from</th>
-            </tr>
-          </thead>
-          <tbody>
-            {inputs.map((input) => (
-              <tr key={`${input.name}|${input.value}|${input.unit ?? ''}|${input.origin}`}>
-                <td>
-                  <GradeMark grade={input.grade} size={13} /> {input.name}
-                </td>
-                <td className="number">{workingValue(input.value, input.unit)}</td>
-                <td>{input.origin}</td>
-              </tr>
-            ))}
-          </tbody>
-        </table>
-      </div>
+      {listAssumptions(parts).map(({ title, inputs }) => (
+        <div key={title}>
+          <h3>{title}</h3>
+          <div className="wide">
+            <table className="assumptions">
+              <tbody>
+                {inputs.map((input) => (
+                  <tr key={`${input.name}|${input.value}|${input.unit ?? ''}|${input.origin}`}>
+                    <td>
+                      <GradeMark grade={input.grade} size={13} /> {capitalised(input.name)}
+                    </td>
+                    <td className="number">{workingValue(input.value, input.unit)}</td>
+                    <td>{input.origin}</td>
+                  </tr>
+                ))}
+              </tbody>
+            </table>
+          </div>
+        </div>
+      ))}
+      <OtherWays parts={parts} />
     </section>
   );
 }

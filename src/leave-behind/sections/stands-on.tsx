@@ -1,6 +1,6 @@
 import { GradeMark } from '../../charts/grade-mark.tsx';
 import type { Grade } from '../../model/working.ts';
-import { counted, degrees, factor, longDate, pence, spokenCount } from '../../words/numbers.ts';
+import { counted, degrees, factor, pence, spokenCount } from '../../words/numbers.ts';
 import type { PromiseParts } from '../parts.ts';
 
 interface Ground {
@@ -29,11 +29,11 @@ function listGrounds({ appraisal, promise, hasRecord }: PromiseParts): Ground[] 
     {
       grade: machine.whole.grade,
       what: `heat from the ${machine.source}${flow ? `, water to the ${emitters} at ${degrees(flow.value)}` : ''}`,
-      value: `factor ${factor(machine.whole.value)} with hot water and pumps (H4)`,
+      value: `factor ${factor(machine.whole.value)}, pumps included (H4)`,
     },
     {
       grade: prices.electricity.grade,
-      what: `${prices.electricity.name}; ${longDate(prices.electricity.from)}`,
+      what: prices.electricity.name,
       value: `${pence(prices.electricityPencePerKWh)} a unit of electricity`,
     },
   ];

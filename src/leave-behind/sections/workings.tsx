@@ -1,24 +1,40 @@
 import type { Working } from '../../model/working.ts';
 import { gradeName } from '../../words/grades.ts';
 import { workingValue } from '../../words/working.ts';
+import { listChapters } from '../assumptions.ts';
 import type { PromiseParts } from '../parts.ts';
 
-/** The sums as an appendix: heat, machine, then what each way of heating costs. */
+/** A sum that has stood already is named, not written out again. */
+interface Written {
+  readonly working: Working;
+  readonly before: boolean;
+  readonly steps: readonly Written[];
+}
+
+const keyOf = ({ title, result }: Working) => `${title}|${result.value}|${result.unit}`;
+
+/** Marks each sum that has been written out before, in the order of reading. */
+export function markRepeats(working: Working, seen: Set<string>): Written {
+  const before = seen.has(keyOf(working));
+  seen.add(keyOf(working));
+  return { working, before, steps: before ? [] : (working.steps ?? []).map((step) => markRepeats(step, seen)) };
+}
+
+/** The sums as an appendix: heat, machine, then a year of the heat pump and of what stands beside it. */
 export function WorkingsPart({ parts }: { readonly parts: PromiseParts }) {
-  const { demand, machine, systems } = parts.appraisal;
-  const chapters: readonly (readonly [string, readonly Working[]])[] = [
-    ['The heat', [demand.total.working]],
-    ['The machine', [machine.whole.working]],
-    ['The cost of a year', systems.map((system) => system.cost.working)],
-  ];
+  const seen = new Set<string>();
+  const chapters = listChapters(parts).map(({ title, workings }) => ({
+    title,
+    written: workings.map((working) => markRepeats(working, seen)),
+  }));
   return (
     <section>
       <h2>The sums</h2>
-      {chapters.map(([title, workings]) => (
+      {chapters.map(({ title, written }) => (
         <div key={title}>
           <h3>{title}</h3>
-          {workings.map((working) => (
-            <WorkingBlock key={working.title} working={working} />
+          {written.map((one) => (
+            <WorkingBlock key={keyOf(one.working)} written={one} />
           ))}
         </div>
       ))}
@@ -26,10 +42,21 @@ export function WorkingsPart({ parts }: { readonly parts: PromiseParts }) {
   );
 }
 
-function WorkingBlock({ working }: { readonly working: Working }) {
+function WorkingBlock({ written }: { readonly written: Written }) {
+  const { working, before, steps } = written;
+  const result = workingValue(working.result.value, working.result.unit);
+  if (before) {
+    return (
+      <p className="working quiet">
+        {working.title}: {result}, worked out above.
+      </p>
+    );
+  }
   return (
     <div className="working">
-      <h4>{working.title}</h4>
+      <h4>
+        {working.title}: {result}
+      </h4>
       <p className="quiet">{working.formula}</p>
       {working.inputs.length > 0 ? (
         <table>
@@ -46,10 +73,9 @@ function WorkingBlock({ working }: { readonly working: Working }) {
           </tbody>
         </table>
       ) : null}
-      <p className="result">= {workingValue(working.result.value, working.result.unit)}</p>
       {working.source ? <p className="quiet">Source: {working.source}</p> : null}
-      {working.steps?.map((step) => (
-        <WorkingBlock key={step.title} working={step} />
+      {steps.map((step) => (
+        <WorkingBlock key={keyOf(step.working)} written={step} />
       ))}
     </div>
   );

@@ -71,8 +71,8 @@ export function BillForm(props: { readonly busy: boolean; readonly onRun: (input
           label="Read on"
           value={draft.meter}
           choices={[
-            { value: 'heat-pump', label: 'a meter of its own' },
-            { value: 'whole-house', label: 'the whole home' },
+            { value: 'heat-pump', label: 'own meter' },
+            { value: 'whole-house', label: 'whole home' },
           ]}
           onChange={(meter) => set({ meter })}
         />

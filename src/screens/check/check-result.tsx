@@ -6,7 +6,7 @@ import { bridgeTable } from '../../charts/bridge/table.ts';
 import { ChartFigure } from '../../charts/figure.tsx';
 import { GradeMark } from '../../charts/grade-mark.tsx';
 import type { BillCheck } from '../../model/appraisal/promise.ts';
-import { causeName, causeSentence, checkCaution, nextSentence } from '../../words/check.ts';
+import { causeName, checkCaution, nextSentence } from '../../words/check.ts';
 import { gradeName } from '../../words/grades.ts';
 import { poundsAndPence } from '../../words/numbers.ts';
 import { useHousehold } from '../household-context.tsx';
@@ -17,8 +17,8 @@ export function CheckResult({ check }: { readonly check: BillCheck }) {
   const { openWorking } = useHousehold();
   const series = bridgeSeries(check);
   return (
-    <>
-      <div className="check-two">
+    <div className="check-two">
+      <div className="stack">
         <ChartFigure
           name={BRIDGE_NAME}
           sentence={bridgeSentence(series)}
@@ -26,38 +26,17 @@ export function CheckResult({ check }: { readonly check: BillCheck }) {
           picture={<BridgePicture series={series} size="desk" height={380} />}
           table={bridgeTable(series)}
         />
-        <div className="check-next">
-          <h3>What we do not know yet</h3>
-          {unknownSentences(check).map((sentence) => (
-            <p key={sentence}>{sentence}</p>
-          ))}
-          <h3>Look at next</h3>
-          {check.next.length > 0 ? (
-            <ol>
-              {check.next.map((code) => (
-                <li key={code}>{nextSentence(code)}</li>
-              ))}
-            </ol>
-          ) : (
-            <p>Nothing for now. Read the meter on the first of each month.</p>
-          )}
-          <p className="quiet small">{checkCaution()} Mains wiring is for a qualified electrician.</p>
-        </div>
-      </div>
-      <section aria-labelledby="parts-head">
-        <h3 id="parts-head">Where the difference comes from</h3>
-        <table className="narrow">
+        <table>
+          <caption>Where the difference comes from. Each amount opens its sum.</caption>
           <tbody>
             {check.parts.map((part) => (
               <tr key={part.cause}>
-                <th scope="row">
-                  <GradeMark grade={part.grade} silent /> {causeName(part.cause, part.pence)}
-                </th>
+                <th scope="row">{causeName(part.cause, part.pence)}</th>
                 <td className="number">
                   <FigureButton text={signed(part.pence)} working={part.working} onOpen={openWorking} />
                 </td>
                 <td className="quiet">
-                  {gradeName(part.grade)}. {causeSentence(part.cause, part.pence)}
+                  <GradeMark grade={part.grade} silent /> {gradeName(part.grade)}
                 </td>
               </tr>
             ))}
@@ -68,8 +47,25 @@ export function CheckResult({ check }: { readonly check: BillCheck }) {
             </tr>
           </tbody>
         </table>
-      </section>
-    </>
+      </div>
+      <div className="check-next">
+        <h3>What we do not know yet</h3>
+        {unknownSentences(check).map((sentence) => (
+          <p key={sentence}>{sentence}</p>
+        ))}
+        <h3>Look at next</h3>
+        {check.next.length > 0 ? (
+          <ol>
+            {check.next.map((code) => (
+              <li key={code}>{nextSentence(code)}</li>
+            ))}
+          </ol>
+        ) : (
+          <p>Nothing for now. Read the meter on the first of each month.</p>
+        )}
+        <p className="quiet small">{checkCaution()} Mains wiring is for a qualified electrician.</p>
+      </div>
+    </div>
   );
 }
 

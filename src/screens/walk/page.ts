@@ -53,4 +53,6 @@ export interface WalkInput {
   readonly settings: Settings;
   readonly today: CivilDate;
   readonly changes: readonly Change[];
+  /** True while sliders stand elsewhere than today: nothing is then said of today. */
+  readonly changed: boolean;
 }

@@ -32,7 +32,8 @@ export function usePageTurn(
 
   useEffect(() => {
     const onKeyDown = (event: KeyboardEvent) => {
-      if (event.ctrlKey || event.metaKey || event.altKey || isEntry(event.target)) return;
+      if (event.ctrlKey || event.metaKey || event.altKey) return;
+      if (isEntry(event.target) && event.key !== 'Escape') return;
       // A dialog over the page has its own keys.
       if (document.querySelector('dialog[open]')) return;
       const turned = turnOf(event, page, pages);

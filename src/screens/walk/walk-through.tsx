@@ -21,9 +21,10 @@ const NO_RANGES = 0;
 
 export function WalkThrough(props: { readonly onClose: () => void }) {
   const { onClose } = props;
-  const { household, series, promises, settings, today } = useHousehold();
+  const { household, series, promises, settings, today, appraisal: asItIs } = useHousehold();
   const state = useWhatIf();
   const { appraisal, followed } = state;
+  const changed = appraisal !== asItIs;
   const [showsKnobs, setShowsKnobs] = useState(false);
   const [showsNotes, setShowsNotes] = useState(false);
   const toggleNotes = useCallback(() => setShowsNotes((before) => !before), []);
@@ -36,14 +37,20 @@ export function WalkThrough(props: { readonly onClose: () => void }) {
     [household, appraisal, followed, series, today],
   );
   const pages = useMemo(
-    () => walkPages({ household, appraisal, series, promises, settings, today, changes }),
-    [household, appraisal, series, promises, settings, today, changes],
+    () => walkPages({ household, appraisal, series, promises, settings, today, changes, changed }),
+    [household, appraisal, series, promises, settings, today, changes, changed],
   );
   const turn = usePageTurn(pages.length, { onClose, onNotes: toggleNotes });
-  const page = pages[turn.page]!;
+  const turned = pages[turn.page]!;
+  // A page without sliders speaks of today, whatever the sliders of the others say.
+  const still = useMemo(
+    () => walkPages({ household, appraisal: asItIs, series, promises, settings, today, changes, changed: false }),
+    [household, asItIs, series, promises, settings, today, changes],
+  );
+  const page = turned.knobs.length > 0 ? turned : still[turn.page]!;
   const place = useRef<HTMLDivElement>(null);
   const height = useFill(place);
-  const whatIf = state.changed ? sayWhatIf(state.knobs, state.whatIf) : '';
+  const whatIf = state.changed && page.knobs.length > 0 ? sayWhatIf(state.knobs, state.whatIf) : '';
 
   return (
     <div className="walk" onPointerDown={turn.onPointerDown} onPointerUp={turn.onPointerUp}>
@@ -52,9 +59,9 @@ export function WalkThrough(props: { readonly onClose: () => void }) {
       </nav>
       <main className="walk-page" aria-live="polite">
         <h1 className="voice">{page.sentence}</h1>
-        {whatIf ? <p className="walk-what-if">What if: {whatIf}. These are not the figures of today.</p> : null}
+        {whatIf ? <p className="walk-what-if">What if: {whatIf}. These are not today’s figures.</p> : null}
         <div className="walk-fill" ref={place} key={page.name}>
-          <PagePicture picture={page.picture} appraisal={appraisal} height={height} />
+          <PagePicture picture={page.picture} appraisal={page === turned ? appraisal : asItIs} height={height} />
         </div>
         {showsKnobs && page.knobs.length > 0 ? (
           <WhatIfRow state={state} only={page.knobs} />

@@ -23,6 +23,7 @@ function walk(variant: Variant = {}, more: Partial<WalkInput> = {}) {
     promises: [],
     settings: { installerName: 'Hill Heating', installerContact: '01234 567 890', theme: 'light', paper: 'A4' },
     today: '2026-11-25',
+    changed: false,
     changes: [
       { code: 'winter-cold', pence: 8500 },
       { code: 'electricity-up', pence: 20_200 },
@@ -74,6 +75,12 @@ describe('the pages in their order', () => {
       /Hot water, pumps and standby are counted; for the rooms alone the factor is 3\.7/,
     );
   });
+});
+
+test('under a what-if nothing is said of today', () => {
+  expect(page(walk({}, { changed: true }), 'cost').sentence).toBe(
+    'Your heating and hot water would cost about £1,190 a year. With what you have now it would be about £1,610.',
+  );
 });
 
 describe('a heat pump that costs more', () => {

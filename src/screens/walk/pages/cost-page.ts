@@ -3,9 +3,10 @@ import { ABOUT_THE_SAME_PENCE } from '../../../words/cost.ts';
 import { spokenPounds } from '../../../words/numbers.ts';
 import { datesInShort } from '../../../words/prices.ts';
 import { systemInSentence } from '../../../words/systems.ts';
+import { costWorking } from '../name-working.ts';
 import type { WalkInput, WalkPage } from '../page.ts';
 
-export function costPage({ household, appraisal }: WalkInput): WalkPage {
+export function costPage({ household, appraisal, changed }: WalkInput): WalkPage {
   const { pump, present, beside } = findSideBySide(appraisal);
   const { electricity } = appraisal.prices;
   const cost = spokenPounds(pump.cost.value);
@@ -18,7 +19,9 @@ export function costPage({ household, appraisal }: WalkInput): WalkPage {
   return {
     name: 'cost',
     sentence: present
-      ? `${first} Today they cost about ${spokenPounds(present.cost.value)}.`
+      ? changed
+        ? `${first} With what you have now it would be about ${spokenPounds(present.cost.value)}.`
+        : `${first} Today they cost about ${spokenPounds(present.cost.value)}.`
       : beside
         ? `${first} With ${systemInSentence(beside.id, beside.kind)} it would be about ${spokenPounds(beside.cost.value)}.`
         : first,
@@ -36,7 +39,7 @@ export function costPage({ household, appraisal }: WalkInput): WalkPage {
     foot: `${household.name} · ${datesInShort(electricity)} · the dot is most likely`,
     picture: { kind: 'spread' },
     knobs: ['flow', 'room', 'water', 'electricity', 'winter'],
-    workings: [pump.cost.working, ...(beside ? [beside.cost.working] : [])],
+    workings: [pump, ...(beside ? [beside] : [])].map(costWorking),
     notes: [
       ...(more >= ABOUT_THE_SAME_PENCE
         ? ['It costs more to run here. Say it plainly; do not move on until they have heard it.']

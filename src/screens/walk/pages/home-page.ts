@@ -3,6 +3,7 @@ import { findSideBySide } from '../../../model/appraisal/beside.ts';
 import { addDays } from '../../../model/calendar/civil.ts';
 import { longDate, spokenKWh, spokenPounds } from '../../../words/numbers.ts';
 import { systemInSentence } from '../../../words/systems.ts';
+import { costWorking } from '../name-working.ts';
 import type { WalkInput, WalkPage } from '../page.ts';
 
 /** The record that speaks for the home: the longest series that somebody pays for. */
@@ -43,7 +44,7 @@ export function homePage(input: WalkInput): WalkPage {
     foot,
     picture: { kind: 'months', parts: costParts(present) },
     knobs: [],
-    workings: [present.cost.working, present.bought.working],
+    workings: [costWorking(present), present.bought.working],
     notes: [
       'Ask: does that sound like your bills? If not, stop here and look at them together.',
       ...(hasRecord ? [] : ['No record was given. Say that the next pages are wider for it.']),

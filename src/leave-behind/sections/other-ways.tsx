@@ -1,0 +1,50 @@
+import { GradeMark } from '../../charts/grade-mark.tsx';
+import type { SystemResult } from '../../model/appraisal/appraisal.ts';
+import { exactPounds, grouped, pence, percent } from '../../words/numbers.ts';
+import { systemName } from '../../words/systems.ts';
+import { NumberHead } from '../number-head.tsx';
+import type { PromiseParts } from '../parts.ts';
+
+/** A boiler's efficiency is a percentage, a heat pump's is a factor. */
+const efficiency = (system: SystemResult, value: number): string =>
+  system.id === 'air-source' || system.kind === 'heat-pump' ? grouped(value, 2) : percent(value);
+
+const prices = ({ rates }: SystemResult): string => rates.map(({ pencePerKWh }) => pence(pencePerKWh)).join(', ');
+
+/** With what the remaining ways of heating were reckoned. */
+export function OtherWays({ parts }: { readonly parts: PromiseParts }) {
+  const { appraisal, pump, beside } = parts;
+  const others = appraisal.systems.filter((system) => system !== pump && system !== beside);
+  if (others.length === 0) return null;
+  return (
+    <>
+      <h3>The other ways of heating</h3>
+      <div className="wide">
+        <table className="others">
+          <thead>
+            <tr>
+              <th scope="col">For the same heat</th>
+              <NumberHead>efficiency, rooms</NumberHead>
+              <NumberHead>hot water</NumberHead>
+              <NumberHead>price a unit</NumberHead>
+              <NumberHead>service</NumberHead>
+            </tr>
+          </thead>
+          <tbody>
+            {others.map((system) => (
+              <tr key={system.id}>
+                <th scope="row">
+                  <GradeMark grade={system.grade} size={13} /> {systemName(system.id, system.kind)}
+                </th>
+                <td className="number">{efficiency(system, system.spaceEfficiency)}</td>
+                <td className="number">{efficiency(system, system.waterEfficiency)}</td>
+                <td className="number">{prices(system)}</td>
+                <td className="number">{exactPounds(system.split.servicePence)}</td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </div>
+    </>
+  );
+}
