@@ -1,5 +1,7 @@
 /** Hands a picture or its figures to the person as a file, without the desk: the window itself has them already. */
 
+const MARGIN = 24;
+
 /** The picture as a document of its own: colour names replaced by the colours in use. */
 export function pictureText(svg: SVGElement): string {
   const styles = getComputedStyle(svg);
@@ -8,15 +10,16 @@ export function pictureText(svg: SVGElement): string {
   copy.setAttribute('font-family', "'Source Sans 3 Variable', 'Source Sans 3', 'Segoe UI', sans-serif");
   const letters = document.createElementNS('http://www.w3.org/2000/svg', 'style');
   letters.textContent = 'text{fill:var(--ink);font-variant-numeric:tabular-nums} text.faint{fill:var(--quiet)}';
-  // A sheet of its own, so that the letters can be read wherever the picture is pasted.
+  // A sheet of its own, so that the letters can be read wherever the picture is pasted; its margin leaves room for
+  // letters that come out wider where our face is not installed.
+  const width = svg.clientWidth || Number(svg.getAttribute('width'));
+  const height = svg.clientHeight || Number(svg.getAttribute('height'));
+  const box = { x: -MARGIN, y: -MARGIN, width: width + 2 * MARGIN, height: height + 2 * MARGIN };
+  copy.setAttribute('viewBox', `${box.x} ${box.y} ${box.width} ${box.height}`);
+  copy.setAttribute('width', String(box.width));
+  copy.setAttribute('height', String(box.height));
   const sheet = document.createElementNS('http://www.w3.org/2000/svg', 'rect');
-  for (const [name, value] of [
-    ['width', '100%'],
-    ['height', '100%'],
-    ['fill', 'var(--paper)'],
-  ] as const) {
-    sheet.setAttribute(name, value);
-  }
+  for (const [name, value] of Object.entries({ ...box, fill: 'var(--paper)' })) sheet.setAttribute(name, String(value));
   copy.prepend(letters, sheet);
   return new XMLSerializer()
     .serializeToString(copy)
