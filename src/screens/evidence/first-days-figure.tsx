@@ -9,14 +9,15 @@ import type { IntakePreview } from '../../intake/intake.ts';
 export function FirstDaysFigure(props: { readonly preview: IntakePreview }) {
   const first = props.preview.series[0];
   if (!first || props.preview.firstDays.length < 2) return null;
+  const isPeriods = first.resolution === 'period';
   const readings = readingsSeries(props.preview.firstDays, first.carrier);
   return (
     <ChartFigure
-      name="The first days"
+      name={isPeriods ? 'The bills' : 'The first days'}
       sentence={readingsSentence(readings)}
       picture={<ReadingsPicture series={readings} size="desk" height={220} />}
       table={readingsTable(readings)}
-      note="The first days of the file, by local clock time. Does the home wake when it should?"
+      note={isPeriods ? 'One step for each bill.' : 'By local clock time. Does the home wake when it should?'}
       savable={false}
     />
   );

@@ -72,7 +72,7 @@ export function PreviewScreen(props: {
           <FirstDaysFigure preview={preview} />
           <PreviewFacts preview={preview} />
           <PreviewNotes preview={preview} />
-          <ChoicesForm preview={preview} onChoose={view.choose} />
+          {preview.columns.length > 0 ? <ChoicesForm preview={preview} onChoose={view.choose} /> : null}
           <ColumnTable preview={preview} onChoose={view.choose} />
         </>
       )}
