@@ -43,7 +43,8 @@ export function PreviewScreen(props: {
       setKeeping(false);
     }
   };
-  const canKeep = preview !== null && preview.shape !== null && preview.series.length > 0 && !hasRefusal(preview);
+  const canKeep =
+    view.isCurrent && preview !== null && preview.shape !== null && preview.series.length > 0 && !hasRefusal(preview);
 
   return (
     <>
@@ -62,9 +63,14 @@ export function PreviewScreen(props: {
         </div>
       ) : null}
       {view.failure === null ? null : (
-        <p className="refusal" role="alert">
-          {view.failure}
-        </p>
+        <div className="refusal stack" role="alert">
+          <p>{view.failure}</p>
+          <div className="actions">
+            <button type="button" onClick={view.readAgain}>
+              Read it again
+            </button>
+          </div>
+        </div>
       )}
       {preview === null ? null : (
         <>
@@ -88,7 +94,7 @@ export function PreviewScreen(props: {
         <button type="button" onClick={props.onLeave}>
           Leave it
         </button>
-        {preview !== null && !canKeep ? <span className="quiet">{whyNot(preview)}</span> : null}
+        {preview !== null && view.isCurrent && !canKeep ? <span className="quiet">{whyNot(preview)}</span> : null}
       </div>
     </>
   );

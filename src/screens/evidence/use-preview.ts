@@ -5,6 +5,8 @@ import { describeFailure, isAbort } from '../state/describe-failure.ts';
 
 export interface PreviewState {
   readonly preview: IntakePreview | null;
+  /** Whether the preview answers the present choices; after a stop it does not, and nothing may be kept by it. */
+  readonly isCurrent: boolean;
   /** What the installer chose; absent choices are decided from the file. */
   readonly choices: IntakeChoices;
   readonly busy: boolean;
@@ -12,12 +14,13 @@ export interface PreviewState {
   readonly failure: string | null;
   readonly choose: (part: IntakeChoices) => void;
   readonly cancel: () => void;
+  readonly readAgain: () => void;
 }
 
 /** Asks the desk what it understands of a file, again after every choice; an older answer never overtakes a newer one. */
 export function usePreview(fileId: string, householdId: string): PreviewState {
   const [choices, setChoices] = useState<IntakeChoices>({});
-  const [preview, setPreview] = useState<IntakePreview | null>(null);
+  const [answer, setAnswer] = useState<{ readonly preview: IntakePreview; readonly to: IntakeChoices } | null>(null);
   const [busy, setBusy] = useState(true);
   const [share, setShare] = useState<number | null>(null);
   const [failure, setFailure] = useState<string | null>(null);
@@ -31,7 +34,7 @@ export function usePreview(fileId: string, householdId: string): PreviewState {
     setFailure(null);
     call('evidence.preview', { fileId, householdId, choices }, { signal: stop.signal, onProgress: setShare })
       .then((next) => {
-        if (!stop.signal.aborted) setPreview(next);
+        if (!stop.signal.aborted) setAnswer({ preview: next, to: choices });
       })
       .catch((reason) => {
         if (running.current !== stop) return;
@@ -58,5 +61,7 @@ export function usePreview(fileId: string, householdId: string): PreviewState {
     [],
   );
   const cancel = useCallback(() => running.current?.abort(), []);
-  return { preview, choices, busy, share, failure, choose, cancel };
+  const readAgain = useCallback(() => setChoices((before) => ({ ...before })), []);
+  const isCurrent = answer?.to === choices;
+  return { preview: answer?.preview ?? null, isCurrent, choices, busy, share, failure, choose, cancel, readAgain };
 }
