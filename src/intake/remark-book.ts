@@ -24,6 +24,8 @@ export function openRemarkBook(file: string): RemarkBook {
   const tallies = new Map<string, { count: number; first: Remark | undefined; effectKWh: number }>();
   const write = (code: RemarkCode, weight: Weight, details: Details = {}): Remark => {
     const remark: Remark = { code, weight, file, ...details };
+    // A number beyond all bounds has no effect that could be told.
+    if (remark.effectKWh !== undefined && !Number.isFinite(remark.effectKWh)) delete remark.effectKWh;
     remarks.push(remark);
     return remark;
   };
@@ -44,7 +46,8 @@ export function openRemarkBook(file: string): RemarkBook {
       known.effectKWh += details.effectKWh ?? 0;
       if (known.first) {
         known.first.count = known.count - NAMED_ROWS;
-        if (details.effectKWh !== undefined) known.first.effectKWh = known.effectKWh;
+        if (details.effectKWh !== undefined && Number.isFinite(known.effectKWh))
+          known.first.effectKWh = known.effectKWh;
       } else known.first = write(code, weight, { ...details, count: 1 });
     },
     has: (code) => remarks.some((r) => r.code === code),

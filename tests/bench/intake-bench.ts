@@ -7,19 +7,12 @@ import { parse as parseSync } from 'csv-parse/sync';
 import Papa from 'papaparse';
 import type { IntakeContext } from '../../src/intake/intake.ts';
 import { readFile } from '../../src/intake/read-file.ts';
-
-export interface BenchRow {
-  readonly name: string;
-  readonly ms: number;
-  /** Time of this row divided by the time of our own reading of the same file; absent for our own. */
-  readonly timesOurs?: number;
-  readonly note?: string;
-}
+import { type BenchRow, medianMs } from './bench-row.ts';
 
 const ROWS = 175_200;
-const RUNS = 7;
+const WHAT = `${ROWS.toLocaleString('en-GB')} half-hours, bytes to checked days and series`;
 
-export const benchContext: IntakeContext = {
+const context: IntakeContext = {
   zone: 'Europe/London',
   today: '2026-11-25',
   kWhPerLitre: { oil: 10.3, lpg: 7.21 },
@@ -38,59 +31,57 @@ export function tenYears(rows = ROWS): Uint8Array {
   return new TextEncoder().encode(`${lines.join('\n')}\n`);
 }
 
-function median(run: () => void): number {
-  const times: number[] = [];
-  for (let i = 0; i < RUNS; i++) {
-    const start = performance.now();
-    run();
-    times.push(performance.now() - start);
-  }
-  return times.sort((a, b) => a - b)[RUNS >> 1]!;
-}
-
 export async function intakeBench(): Promise<BenchRow[]> {
   const bytes = tenYears();
-  const result = readFile('ten-years.csv', bytes, {}, benchContext);
-  const kept = result.intervals[0]?.days.reduce((sum, day) => sum + day.values.length, 0) ?? 0;
-  if (kept < ROWS) throw new Error(`intake kept ${kept} of ${ROWS} readings`);
-  const ours = median(() => readFile('ten-years.csv', bytes, {}, benchContext));
-  const decode = () => new TextDecoder().decode(bytes);
-  const papa = median(() => Papa.parse(decode(), { skipEmptyLines: true }));
-  const csvParse = median(() => parseSync(decode(), { skip_empty_lines: true }));
-  const rows: BenchRow[] = [
-    { name: `${ROWS.toLocaleString('en-GB')} half-hours: bytes to checked days and series`, ms: ours },
-    { name: 'the same file: papaparse, strings only', ms: papa, timesOurs: papa / ours },
-    { name: 'the same file: csv-parse, strings only', ms: csvParse, timesOurs: csvParse / ours },
+  const { intervals, preview } = readFile('ten-years.csv', bytes, {}, context);
+  const present = preview.series[0]?.present;
+  if (present !== ROWS || intervals.length !== 1) throw new Error(`intake kept ${present} of ${ROWS} readings`);
+  const ours = await medianMs(() => readFile('ten-years.csv', bytes, {}, context));
+  const text = () => new TextDecoder().decode(bytes);
+  const papa = await medianMs(() => Papa.parse(text(), { skipEmptyLines: true }));
+  const csvParse = await medianMs(() => parseSync(text(), { skip_empty_lines: true }), 5, 1);
+  const row = (peer: string, value: number): BenchRow => ({
+    what: WHAT,
+    value: ours,
+    unit: 'ms',
+    peer: { what: peer, value },
+    aim: 150,
+  });
+  const shell = await shellImport(bytes);
+  return [
+    row('papaparse, the same file to strings only', papa),
+    row('csv-parse, the same file to strings only', csvParse),
+    ...(shell === undefined ? [] : [row('sqlite3 shell, the same file imported and keyed by integer', shell)]),
   ];
-  rows.push(shellRow(bytes, ours));
-  return rows;
 }
 
-/** The shell's own import into a table of text, then into an integer-keyed table, as one process. */
-function shellRow(bytes: Uint8Array, ours: number): BenchRow {
-  const name = 'the same file: sqlite3 shell, import and integer-keyed table';
+/** The shell's own import into a table of text, then into an integer-keyed table [ms]; undefined without the command. */
+async function shellImport(bytes: Uint8Array): Promise<number | undefined> {
   try {
     execFileSync('sqlite3', ['-version'], { stdio: 'ignore' });
   } catch {
-    return { name, ms: Number.NaN, note: 'NOT RUN: no sqlite3 command here' };
+    console.warn('NOT RUN: there is no sqlite3 command here to measure against.');
+    return undefined;
   }
   const folder = mkdtempSync(join(tmpdir(), 'intake-bench-'));
   try {
     const file = join(folder, 'ten-years.csv');
     writeFileSync(file, bytes);
     let run = 0;
-    const ms = median(() => {
-      const database = join(folder, `${run++}.db`);
-      const script = [
-        'PRAGMA journal_mode=WAL;',
-        '.mode csv',
-        `.import "${file}" raw`,
-        'CREATE TABLE reading (at INTEGER PRIMARY KEY, kWh REAL);',
-        'INSERT INTO reading SELECT unixepoch(start), CAST(value AS REAL) FROM raw;',
-      ].join('\n');
-      execFileSync('sqlite3', [database], { input: script, stdio: ['pipe', 'ignore', 'pipe'] });
-    });
-    return { name, ms, timesOurs: ms / ours, note: 'stores as well, which ours above does not' };
+    return await medianMs(
+      () => {
+        const script = [
+          'PRAGMA journal_mode=WAL;',
+          '.mode csv',
+          `.import "${file}" raw`,
+          'CREATE TABLE reading (at INTEGER PRIMARY KEY, kWh REAL);',
+          'INSERT INTO reading SELECT unixepoch(start), CAST(value AS REAL) FROM raw;',
+        ].join('\n');
+        execFileSync('sqlite3', [join(folder, `${run++}.db`)], { input: script, stdio: ['pipe', 'ignore', 'pipe'] });
+      },
+      5,
+      1,
+    );
   } finally {
     rmSync(folder, { recursive: true, force: true });
   }

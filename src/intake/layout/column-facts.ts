@@ -26,14 +26,20 @@ export interface ColumnFacts {
   readonly falls: number;
   readonly smallest: number;
   readonly largest: number;
+  /** Marks of how a reading came about: E, A, C and the words for them. */
+  readonly marks: number;
+  /** Numbers with a currency sign. */
+  readonly money: number;
   /** Unit written behind the numbers, as in "3.4 kWh". */
   readonly suffix: string;
 }
 
+const MARK = /^(e|a|c|est\.?|estimated?|actual|act\.?|customer( read(ing)?)?|smart|remote|own read(ing)?)$/i;
+
 export function columnFacts(table: Table, column: number, rows: readonly number[], heading: string): ColumnFacts {
   const reader = createStampReader();
   const kinds = new Map<StampKind, number>();
-  const facts = { sampled: 0, dates: 0, clocks: 0, numbers: 0, missing: 0, words: 0 };
+  const facts = { sampled: 0, dates: 0, clocks: 0, numbers: 0, missing: 0, words: 0, marks: 0, money: 0 };
   let previous = Number.NaN;
   let steps = 0;
   let ones = 0;
@@ -52,6 +58,8 @@ export function columnFacts(table: Table, column: number, rows: readonly number[
       facts.dates++;
       kinds.set(reader.kind, (kinds.get(reader.kind) ?? 0) + 1);
     } else if (isClock(cell)) facts.clocks++;
+    if (MARK.test(cell)) facts.marks++;
+    if (/^[-(]?[£€$]|[£€]$/.test(cell)) facts.money++;
     const number = numberEitherWay(cell);
     if (Number.isNaN(number)) {
       if (facts.dates + facts.clocks === 0) facts.words++;
@@ -92,6 +100,10 @@ function numberEitherWay(cell: string): number {
 const mostOf = (facts: ColumnFacts, count: number): boolean =>
   count > 0 && count >= (facts.sampled - facts.missing) * 0.6;
 
+/** Money by its signs or by its heading. */
+export const isMoneyColumn = (facts: ColumnFacts): boolean =>
+  facts.meaning.role === 'cost' || mostOf(facts, facts.money);
+export const isMarkColumn = (facts: ColumnFacts): boolean => mostOf(facts, facts.marks);
 export const isDateColumn = (facts: ColumnFacts): boolean => mostOf(facts, facts.dates);
 export const isClockColumn = (facts: ColumnFacts): boolean => mostOf(facts, facts.clocks);
 export const isNumberColumn = (facts: ColumnFacts): boolean =>

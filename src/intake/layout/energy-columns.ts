@@ -2,7 +2,7 @@
 import type { Carrier, SeriesRole } from '../../model/evidence/evidence.ts';
 import type { EnergyUnit, IntakeChoices } from '../intake.ts';
 import type { RemarkBook } from '../remark-book.ts';
-import { type ColumnFacts, isNumberColumn } from './column-facts.ts';
+import { type ColumnFacts, isMoneyColumn, isNumberColumn } from './column-facts.ts';
 import { carrierOfWords, plainWords, unitOfWords } from './headings.ts';
 import type { Sheet } from './sheet.ts';
 import { columnName } from './value-cells.ts';
@@ -14,8 +14,8 @@ export function quantityColumns(sheet: Sheet, taken: readonly (number | undefine
       isNumberColumn(c) &&
       !taken.includes(c.index) &&
       !(c.counting && (c.meaning.role === 'index' || c.index === 0)) &&
-      !['cost', 'rate', 'calorific', 'quality'].includes(c.meaning.role) &&
-      !/^[£€$]/.test(c.suffix),
+      !isMoneyColumn(c) &&
+      !['rate', 'calorific', 'quality'].includes(c.meaning.role),
   );
   const score = (c: ColumnFacts) =>
     (c.meaning.unit ? 4 : 0) +
@@ -50,7 +50,7 @@ export function seriesColumns(
   const pool = kWh.length > 0 ? kWh : found;
   const several = pool.filter((c) => c.meaning.unit !== undefined || namesItself(c));
   const columns = several.length > 1 && several.every((c) => namesItself(c)) ? several : [pool[0] ?? best];
-  const leftOut = all.filter((c) => !columns.includes(c) && c.meaning.role !== 'index');
+  const leftOut = all.filter((c) => !columns.includes(c) && c.meaning.role !== 'index' && !mayBeMoney(c, best));
   if (leftOut.length > 0)
     book.add('columns-left-out', 'note', {
       found: leftOut
@@ -72,6 +72,13 @@ export function seriesColumns(
     });
   return columns.toSorted((a, b) => a.index - b.index);
 }
+
+/** "Amount" or "Total" without a unit, beside a column that has one. */
+export const mayBeMoney = (c: ColumnFacts, quantity: ColumnFacts): boolean =>
+  c !== quantity &&
+  c.meaning.unit === undefined &&
+  quantity.meaning.unit !== undefined &&
+  /^(total|amount|paid|sum|gross|net|betrag)( (paid|due|total|amount))?$/i.test(c.heading.trim());
 
 /** Whether a heading tells one register from another. */
 const namesItself = (c: ColumnFacts): boolean =>

@@ -2,7 +2,8 @@
 
 import type { Dates } from '../dates/read-dates.ts';
 import type { IntakeChoices } from '../intake.ts';
-import { type ColumnFacts, isNumberColumn } from '../layout/column-facts.ts';
+import { type ColumnFacts, isMoneyColumn, isNumberColumn } from '../layout/column-facts.ts';
+import { mayBeMoney } from '../layout/energy-columns.ts';
 import type { Sheet } from '../layout/sheet.ts';
 import { readValues, settleDecimal } from '../layout/value-cells.ts';
 import type { RemarkBook } from '../remark-book.ts';
@@ -22,7 +23,7 @@ export function readCosts(
   choices: IntakeChoices,
   book: RemarkBook,
 ): Costs {
-  const costs = sheet.columns.filter((c) => c.meaning.role === 'cost' && isNumberColumn(c));
+  const costs = sheet.columns.filter((c) => isNumberColumn(c) && (isMoneyColumn(c) || mayBeMoney(c, quantity)));
   const totals = costs.find((c) => /total|incl/i.test(c.heading));
   const chosen =
     choices.columns?.cost !== undefined

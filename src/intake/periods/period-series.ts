@@ -106,7 +106,7 @@ function remarkHoles(sorted: readonly RawPeriod[], book: RemarkBook): { covered:
         count: period.fromDay - lastDay,
       });
     else if (period.fromDay < lastDay)
-      book.tally('period-overlap', 'question', {
+      book.tally('period-overlap', 'note', {
         row: period.line,
         from: toCivilDate(period.fromDay),
         to: toCivilDate(Math.min(lastDay, period.toDay)),

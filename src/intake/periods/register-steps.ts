@@ -36,7 +36,7 @@ export function registerSteps(
       book.tally('register-rollover', 'note', { ...where, expected: String(range), effectKWh: high + range - low });
       return high + range - low;
     }
-    book.tally('register-exchange', 'question', where);
+    book.tally('register-exchange', 'note', where);
     return Number.NaN;
   }
 }

@@ -21,7 +21,7 @@ export function remarkAfterToday(sheet: Sheet, dates: Dates, context: IntakeCont
   for (let i = 0; i < dates.count; i++) if (dates.civilMinute[i]! > limit && count++ === 0) first = i;
   if (count === 0) return;
   const row = dates.rows[first]!;
-  book.add('after-today', 'question', {
+  book.add('after-today', 'note', {
     row: sheet.table.lineOfRow[row]!,
     found: cellText(sheet.table, row, sheet.dateColumn),
     expected: context.today,

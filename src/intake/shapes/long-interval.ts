@@ -1,7 +1,7 @@
 /** One reading a row: a stamp and a value, every few minutes to every few hours. */
 import { readDates, settleDayFirst } from '../dates/read-dates.ts';
 import type { IntakeChoices } from '../intake.ts';
-import { isWordColumn } from '../layout/column-facts.ts';
+import { isMarkColumn, isWordColumn } from '../layout/column-facts.ts';
 import { quantityColumns, seriesColumns } from '../layout/energy-columns.ts';
 import { explainStrays } from '../layout/explain-strays.ts';
 import type { Sheet } from '../layout/sheet.ts';
@@ -174,10 +174,12 @@ function settleSide(
   return sideOfStamps(civil, count, intervalMinutes);
 }
 
+/** By its heading, or by cells that are nothing but marks. */
 export function findQualityColumn(sheet: Sheet): number | undefined {
-  return sheet.columns.find(
+  const named = sheet.columns.find(
     (c) => c.meaning.role === 'quality' && (isWordColumn(c) || c.numbers + c.missing === c.sampled),
-  )?.index;
+  );
+  return (named ?? sheet.columns.find(isMarkColumn))?.index;
 }
 
 export function countEstimated(sheet: Sheet, column: number, raw: { rows: ArrayLike<number>; count: number }): number {
