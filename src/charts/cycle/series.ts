@@ -1,0 +1,84 @@
+/** The six places of the round with this household's numbers, ready to be drawn or listed. */
+import type { HouseholdLoop } from '../../model/cycle/household-loop.ts';
+import {
+  barText,
+  CYCLE_STEPS,
+  type CycleStep,
+  cycleStepName,
+  cycleStepSentence,
+  type HeatedBy,
+  psiText,
+  unitsAnHour,
+  wholeDegrees,
+} from '../../words/cycle.ts';
+
+export interface CycleReading {
+  readonly name: string;
+  readonly text: string;
+}
+export interface CyclePlace {
+  readonly step: CycleStep;
+  /** 1 to 6, as in the picture. */
+  readonly number: number;
+  readonly name: string;
+  readonly sentence: string;
+  readonly readings: readonly CycleReading[];
+}
+export interface CycleSeries {
+  readonly places: readonly CyclePlace[];
+  /** Shares of the heat in the house, together 1. */
+  readonly groundShare: number;
+  readonly meterShare: number;
+  readonly loop: HouseholdLoop;
+  readonly heatedBy: HeatedBy;
+}
+
+function readingsOf(step: CycleStep, loop: HouseholdLoop): CycleReading[] {
+  const warm = (name: string, celsius: number) => ({ name, text: wholeDegrees(celsius) });
+  const heat = (name: string, kW: number) => ({ name, text: unitsAnHour(kW) });
+  switch (step) {
+    case 'ground':
+      return [
+        warm('From the ground', loop.brineInC),
+        warm('Back to it', loop.brineOutC),
+        heat('Heat taken', loop.groundKW),
+      ];
+    case 'evaporator':
+      return [
+        warm('Boils at', loop.evaporatingC),
+        { name: 'Low pressure on the gauge', text: `${barText(loop.low.barGauge)}, ${psiText(loop.low.psiGauge)}` },
+        warm('Gas on its way out', loop.suctionC),
+      ];
+    case 'compressor':
+      return [
+        warm('Gas after cooling the motor', loop.afterMotorC),
+        warm('Hot gas', loop.dischargeC),
+        heat('From the meter', loop.meterKW),
+      ];
+    case 'condenser':
+      return [
+        warm('Turns to liquid at', loop.condensingC),
+        { name: 'High pressure on the gauge', text: `${barText(loop.high.barGauge)}, ${psiText(loop.high.psiGauge)}` },
+      ];
+    case 'house':
+      return [warm('Flow', loop.flowC), warm('Return', loop.returnC), heat('Heat given', loop.houseKW)];
+    case 'valve':
+      return [warm('Liquid before', loop.liquidC), warm('Cold mix behind', loop.afterValveC)];
+  }
+}
+
+export function cycleSeries(loop: HouseholdLoop, heatedBy: HeatedBy): CycleSeries {
+  return {
+    places: CYCLE_STEPS.map((step, index) => ({
+      step,
+      number: index + 1,
+      name: cycleStepName(step),
+      sentence: cycleStepSentence(step, loop, heatedBy),
+      readings: readingsOf(step, loop),
+    })),
+    groundShare: loop.groundKW / loop.houseKW,
+    meterShare: loop.meterKW / loop.houseKW,
+    loop,
+    heatedBy,
+  };
+}
