@@ -26,11 +26,14 @@ const cssText = (text: string) => text.replace(/[\\"<>\n\r\f]/g, (char) => `\\${
 const shorten = (text: string, most: number) => (text.length > most ? `${text.slice(0, most - 1).trimEnd()}…` : text);
 
 function pageRule({ promise, settings, madeOn }: PromiseParts): string {
-  const size = settings.paper === 'Letter' ? '8.5in 11in' : '210mm 297mm';
+  const letter = settings.paper === 'Letter';
+  const size = letter ? '8.5in 11in' : '210mm 297mm';
+  // Letter is 18 mm lower: it gives up some of its margins, so that both papers break at the same places.
+  const margin = letter ? '12mm 22mm 17mm' : '15mm 19mm 20mm';
   const foot = cssText(`Promise ${promise.number} · ${longDate(madeOn)} · ${shorten(promise.household.name, 34)}`);
   const type =
     'font: 14px "Source Sans 3 Variable", sans-serif; color: #55605f; vertical-align: top; padding-top: 8px; border-top: 1.5px solid #1d2528;';
-  return `@page { size: ${size}; margin: 15mm 19mm 20mm; @bottom-left { content: "${foot}"; ${type} } @bottom-center { content: ""; width: 0; } @bottom-right { content: "page " counter(page) " of " counter(pages); ${type} } }`;
+  return `@page { size: ${size}; margin: ${margin}; @bottom-left { content: "${foot}"; ${type} } @bottom-center { content: ""; width: 0; } @bottom-right { content: "page " counter(page) " of " counter(pages); ${type} } }`;
 }
 
 export function renderLeaveBehind(promise: KeptPromise, settings: DocumentSettings): string {

@@ -35,8 +35,7 @@ export function CautionsPart({ parts }: { readonly parts: PromiseParts }) {
           </li>
         )}
         <li>
-          <strong>Pressure.</strong> Heating and hot water are closed systems. Leave safety valves and expansion vessels
-          alone.
+          <strong>Pressure.</strong> Leave safety valves and expansion vessels alone; the systems are closed and hot.
         </li>
       </ul>
       <p className="plain">

@@ -8,7 +8,7 @@ import type { PromiseParts } from '../parts.ts';
 
 /** Twenty equally likely futures, counted both ways, and what moves them most. */
 export function SurePart({ parts }: { readonly parts: PromiseParts }) {
-  const { versus, beside, appraisal, pump } = parts;
+  const { versus, beside, appraisal, pump, settings } = parts;
   return (
     <section className="follows">
       <h2>How sure we are</h2>
@@ -17,7 +17,12 @@ export function SurePart({ parts }: { readonly parts: PromiseParts }) {
           <p className="say">{twentySentence(versus.twenty)}</p>
           <figure>
             <div role="img" aria-label={twentySentence(versus.twenty)}>
-              <TwentyPicture savingsPence={versus.twenty} size="paper" width={PAPER_WIDTH} height={190} />
+              <TwentyPicture
+                savingsPence={versus.twenty}
+                size="paper"
+                width={PAPER_WIDTH}
+                height={settings.paper === 'Letter' ? 150 : 190}
+              />
             </div>
             <figcaption>
               Against {systemInSentence(beside.id, beside.kind)}. Each dot is one future, as likely as any other: a

@@ -103,6 +103,14 @@ describe('what is missing is left out honestly', () => {
     expect(page(pages, 'cost').sentence).not.toContain('Today');
     expect(page(pages, 'cost').sentence).toContain('With an oil boiler it would be about £1,480.');
   });
+  test('no record: what is paid today is not claimed to be known', () => {
+    const pages = walk({ withoutRecord: true });
+    expect(page(pages, 'home').sentence).toBe(
+      'Larch Rise: we have no bills of yours yet. A home like it pays about £1,610 a year.',
+    );
+    expect(page(pages, 'home').say).toContain('Nothing is known of this home yet');
+    expect(page(pages, 'cost').sentence).not.toContain('Today');
+  });
   test('no record: the heat is said to come from the home', () => {
     expect(page(walk({ withoutRecord: true }), 'heat').say).toContain('not from bills');
   });

@@ -7,7 +7,7 @@ import { costWorking } from '../name-working.ts';
 import type { WalkInput, WalkPage } from '../page.ts';
 
 export function costPage({ household, appraisal, changed }: WalkInput): WalkPage {
-  const { pump, present, beside } = findSideBySide(appraisal);
+  const { pump, present, beside, hasRecord } = findSideBySide(appraisal);
   const { electricity } = appraisal.prices;
   const cost = spokenPounds(pump.cost.value);
   const first = `Your heating and hot water would cost about ${cost} a year.`;
@@ -19,7 +19,7 @@ export function costPage({ household, appraisal, changed }: WalkInput): WalkPage
   return {
     name: 'cost',
     sentence: present
-      ? changed
+      ? changed || !hasRecord
         ? `${first} With what you have now it would be about ${spokenPounds(present.cost.value)}.`
         : `${first} Today they cost about ${spokenPounds(present.cost.value)}.`
       : beside
