@@ -2,6 +2,8 @@
  * What the model needs to be told about the outside world. The values, each with its source, are in `src/reference/`;
  * they come in as an argument, so that a promise can be reckoned again with the tables of its day.
  */
+import type { RatedPoint } from './household/household.ts';
+
 export interface Sourced {
   /** Publication, table and edition. */
   readonly source: string;
@@ -60,6 +62,21 @@ export interface FieldFactor extends EfficiencyDefault {
   readonly reachedDesignShare?: number;
 }
 
+/** The ground of Britain and the arrays laid in it. */
+export interface GroundFacts {
+  /** Yearly mean at 1 m over that of the air; half swing of the surface over half swing of the monthly air means. */
+  readonly meanAboveAirK: Value;
+  readonly swingOverAir: Value;
+  /** Day of the year on which the surface is coldest. */
+  readonly coldestDay: Value;
+  readonly diffusivityM2PerS: Value;
+  readonly gradientKPerM: Value;
+  /** Usual depth, and how far entering brine lies below untouched ground after a long time at the design heat. */
+  readonly arrays: {
+    readonly [kind in 'vertical' | 'horizontal']: { readonly depthM: Value; readonly dropK: Value };
+  };
+}
+
 export interface Reference {
   readonly edition: string;
   readonly regions: readonly ClimateRegion[];
@@ -100,6 +117,13 @@ export interface Reference {
     readonly ground: FieldFactor;
     readonly air: FieldFactor;
   };
+  /** Points of a usual machine, for where no data sheet is at hand. */
+  readonly ratedPoints: {
+    readonly [source in 'ground' | 'air']: Sourced & { readonly points: readonly RatedPoint[] };
+  };
+  /** Share of the rated COP that installed machines reach. */
+  readonly installedShare: Value;
+  readonly ground: GroundFacts;
   readonly service: { readonly [system in 'heat-pump' | 'gas' | 'oil' | 'lpg' | 'electric']: Value };
   readonly hotWater: {
     readonly coldMainsC: readonly number[];

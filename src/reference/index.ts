@@ -6,9 +6,11 @@ import { designTemperatures } from './design-temperatures.ts';
 import { efficiency } from './efficiencies.ts';
 import { fieldFactor } from './field-trials.ts';
 import { gasVolume, kWhPerLitre } from './fuels.ts';
+import { ground } from './ground.ts';
 import { hotWater } from './hot-water.ts';
 import { postcodes } from './postcodes.ts';
 import { litrePrices, quarters, twoRate } from './prices.ts';
+import { installedShare, ratedPoints } from './rated-points.ts';
 import { service } from './service.ts';
 import { spacePerM2 } from './space-heat.ts';
 import { spread } from './spread.ts';
@@ -25,6 +27,9 @@ export const reference: Reference = {
   carbonKgPerKWh,
   efficiency,
   fieldFactor,
+  ratedPoints,
+  installedShare,
+  ground,
   service,
   hotWater,
   spacePerM2,

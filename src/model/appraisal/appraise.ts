@@ -6,7 +6,7 @@ import { choosePrices, type PricesInUse } from '../comparison/prices-of.ts';
 import { askAboutPrices } from '../comparison/questions.ts';
 import { estimateDemand } from '../demand/estimate-demand.ts';
 import type { Series } from '../evidence/evidence.ts';
-import { reckonMachine } from '../heat-pump/quick-factors.ts';
+import { reckonEitherWay } from '../heat-pump/reckon-machine.ts';
 import type { Household } from '../household/household.ts';
 import type { Reference } from '../reference.ts';
 import type { CivilDate } from '../tariff/tariff.ts';
@@ -46,13 +46,14 @@ export function appraise({
   const withWhatIf = whatIf ? { whatIf } : {};
   const estimated = estimateDemand({ household, series, reference, year, ...withWhatIf });
   const { demand, climate } = estimated;
-  const machine = reckonMachine({ household, demand, reference, ...withWhatIf });
+  const heat = { household, demand, reference, year, spaceShare: estimated.heatBySlot.spaceShare };
+  const machine = reckonEitherWay({ ...heat, ...withWhatIf });
   const prices = choosePrices({ household, reference, asOf, ...withWhatIf });
   const compared = compare({
     household,
     demand,
     machine,
-    ...(whatIf?.flowC === undefined ? {} : { presentMachine: reckonMachine({ household, demand, reference }) }),
+    ...(whatIf?.flowC === undefined ? {} : { presentMachine: reckonEitherWay(heat) }),
     prices,
     reference,
     slots: year.slots,

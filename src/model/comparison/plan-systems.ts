@@ -82,6 +82,7 @@ function planHeatPump({ household, demand, machine, reference }: PlanInput, id: 
     spaceKWh: machine.spaceKWh,
     waterKWh: machine.waterKWh,
     extras: machine.extras,
+    ...(machine.bySlot ? { bySlot: machine.bySlot } : {}),
     pumpKWh: 0,
     pumpSource: '',
     electricWaterKWh: 0,

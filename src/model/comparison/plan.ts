@@ -3,6 +3,7 @@
 import type { z } from 'zod';
 import type { SystemId, SystemResult } from '../appraisal/appraisal.ts';
 import type { ExtraLine } from '../heat-pump/extras.ts';
+import type { ReckonedMachine } from '../heat-pump/quick-factors.ts';
 import type { Spread } from '../uncertainty/multiplier.ts';
 import type { Moves, PricedCarrier } from '../uncertainty/simulate.ts';
 import type { Grade, Working, WorkingInput } from '../working.ts';
@@ -30,6 +31,8 @@ export interface Plan {
   readonly waterKWh: number;
   /** Lines of a machine beside its factors. */
   readonly extras: readonly ExtraLine[];
+  /** Electricity of rooms, hot water and each line by the half-hour, kWh, where it was worked out so. */
+  readonly bySlot?: ReckonedMachine['bySlot'];
   /** Electricity of a boiler's pump and fan, kWh a year. */
   readonly pumpKWh: number;
   readonly pumpSource: string;

@@ -2,6 +2,7 @@
 import type { Demand } from '../appraisal/appraisal.ts';
 import { COMMON_MONTH_DAYS } from '../calendar/civil.ts';
 import type { YearSlots } from '../calendar/zone.ts';
+import type { ExtraLine } from '../heat-pump/extras.ts';
 import { type RateBuckets, rateBuckets, standingPencePerDayInclVat } from '../tariff/price.ts';
 import type { YearTerms } from '../uncertainty/simulate.ts';
 import {
@@ -16,7 +17,7 @@ import {
 } from './day-profiles.ts';
 import type { Hours, Plan } from './plan.ts';
 import type { PricesInUse, TariffInUse } from './prices-of.ts';
-import { type BandShares, blend, cheapestHours, daysFromMonths, shareOut } from './share-out.ts';
+import { type BandShares, blend, cheapestHours, daysFromMonths, shareOut, sharesOfSlots } from './share-out.ts';
 import { meanPrice, monthsOf, type Rate, type Rates, ratesOf, totalOf, type Use } from './uses.ts';
 
 export interface PricedPlan {
@@ -75,7 +76,7 @@ export function createPricer(year: PricedYear, prices: PricesInUse) {
       pencePerKWh: buckets.pencePerKWh.map((pence) => pence * share),
       beside,
     };
-    return { shares: sharesOf(hours, buckets, `${hours} ${inUse.tariff.fuel} ${inUse.tariff.id}`), rates };
+    return { shares: sharesOf(hours, buckets, `${hours} ${inUse.tariff.fuel} ${inUse.tariff.id}`), rates, buckets };
   }
 
   function mainUse(plan: Plan) {
@@ -87,7 +88,8 @@ export function createPricer(year: PricedYear, prices: PricesInUse) {
     if (carrier === 'gas') return tariffUse('boiler', prices.gas, prices.fuelShare, 'gas');
     const flat: RateBuckets = { names: [carrier], pencePerKWh: [1], bucketOfSlot: NO_BUCKETS };
     const pencePerKWh = [prices[carrier].pencePerKWh * prices.fuelShare];
-    return { shares: sharesOf('boiler', flat, 'flat'), rates: { names: [carrier], pencePerKWh, beside: false } };
+    const rates: Rates = { names: [carrier], pencePerKWh, beside: false };
+    return { shares: sharesOf('boiler', flat, 'flat'), rates, buckets: flat };
   }
 
   return function price(plan: Plan): PricedPlan {
@@ -96,17 +98,15 @@ export function createPricer(year: PricedYear, prices: PricesInUse) {
     const besideName = `electricity of pump${plan.electricWaterKWh > 0 ? ', fan and immersion heater' : ' and fan'}`;
     const beside = burns ? tariffUse('boiler', prices.electricity, prices.electricityShare, besideName, true) : main;
     const { space, water, steady } = main.shares;
-    const extra = (names: readonly string[]) =>
-      plan.extras.filter((line) => names.includes(line.name)).reduce((sum, line) => sum + line.kWh, 0);
-    const use = (kWh: number, shares: BandShares, rates: Rates): Use => ({ kWh, shares, rates });
-    const spaceUse = use(plan.spaceKWh, space, main.rates);
-    const waterUse = use(plan.waterKWh, water, main.rates);
+    const bySlot = plan.bySlot;
     // Pumps and the backup heater run when the rooms are heated, the immersion in the windows of hot water.
-    const steadyUses = [
-      use(extra(['source-pump', 'backup', 'circulator']), space, main.rates),
-      use(extra(['pasteurisation']), water, main.rates),
-      use(extra(['standby']), steady, main.rates),
-    ];
+    const usual = { standby: steady, pasteurisation: water, 'source-pump': space, backup: space, circulator: space };
+    const ownHours = (name: 'space' | 'water' | ExtraLine['name'], otherwise: BandShares) =>
+      (bySlot && sharesOfSlots(bySlot[name], slots, main.buckets)) ?? otherwise;
+    const use = (kWh: number, shares: BandShares, rates: Rates): Use => ({ kWh, shares, rates });
+    const spaceUse = use(plan.spaceKWh, ownHours('space', space), main.rates);
+    const waterUse = use(plan.waterKWh, ownHours('water', water), main.rates);
+    const steadyUses = plan.extras.map((line) => use(line.kWh, ownHours(line.name, usual[line.name]), main.rates));
     const pumpUse = use(burns ? plan.pumpKWh : 0, beside.shares.space, beside.rates);
     const electricWaterUse = use(burns ? plan.electricWaterKWh : 0, beside.shares.water, beside.rates);
     const uses = [spaceUse, waterUse, ...steadyUses, pumpUse, electricWaterUse];

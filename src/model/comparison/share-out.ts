@@ -66,6 +66,30 @@ export function shareOut(
   return gather(byMonthBand, bands);
 }
 
+/** Shares by month and price band of a use known by the half-hour [kWh]; null where nothing is used. */
+export function sharesOfSlots(kWhBySlot: Float64Array, slots: YearSlots, buckets: RateBuckets): BandShares | null {
+  const bands = buckets.names.length;
+  const byMonthBand = new Float64Array(12 * bands);
+  const { bucketOfSlot } = buckets;
+  const { dayStart, month } = slots;
+  let total = 0;
+  for (let day = 0; day + 1 < dayStart.length; day++) {
+    const end = dayStart[day + 1]!;
+    const at = month[dayStart[day]!]! * bands;
+    let sum = 0;
+    for (let slot = dayStart[day]!; slot < end; slot++) {
+      const kWh = kWhBySlot[slot]!;
+      sum += kWh;
+      if (bands > 1) byMonthBand[at + bucketOfSlot[slot]!]! += kWh;
+    }
+    if (bands === 1) byMonthBand[at]! += sum;
+    total += sum;
+  }
+  if (!(total > 0)) return null;
+  for (let i = 0; i < byMonthBand.length; i++) byMonthBand[i]! /= total;
+  return gather(byMonthBand, bands);
+}
+
 /** Two uses as one, with the share of the second. */
 export function blend(first: BandShares, second: BandShares, secondShare: number): BandShares {
   const byMonthBand = first.byMonthBand.map(

@@ -35,14 +35,14 @@ export interface ExtrasInput {
 }
 
 /** Worked example of an 8 kW house: source pump 90 W, circulator 45 W for 4,200 h, standby 10 W. */
-const SOURCE_PUMP_W_PER_KW = 90 / 8;
-const CIRCULATOR_W = 45;
+export const SOURCE_PUMP_W_PER_KW = 90 / 8;
+export const CIRCULATOR_W = 45;
 const CIRCULATOR_HOURS = 4200;
 /** An hour of full load is at most four of circulating, so that a home needing hardly any heat circulates hardly at all. */
-const CIRCULATING_PER_FULL_HOUR = 4;
-const STANDBY_W = 10;
-const STANDBY_SOURCE = 'declared no-load powers of 123 brine units: median standby 11 W';
-const EXAMPLE_SOURCE =
+export const CIRCULATING_PER_FULL_HOUR = 4;
+export const STANDBY_W = 10;
+export const STANDBY_SOURCE = 'declared no-load powers of 123 brine units: median standby 11 W';
+export const EXAMPLE_SOURCE =
   'worked example of an 8 kW house: 90 W source pump, 45 W circulator; a judgement, not a measurement';
 
 const assumed = (name: string, value: number, unit: string, origin: string): WorkingInput => ({

@@ -22,6 +22,8 @@ export interface ReckonedMachine {
   /** Spread of the real factors over the ones reckoned with. */
   readonly spaceSpread: Spread;
   readonly waterSpread: Spread;
+  /** Electricity of every use by the half-hour, kWh, where it was worked out so. */
+  readonly bySlot?: Readonly<Record<'space' | 'water' | ExtraLine['name'], Float64Array>>;
 }
 
 export interface MachineInput {

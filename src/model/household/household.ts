@@ -95,8 +95,56 @@ export const HotWater = z.object({
   pasteuriseWeekly: z.boolean().optional(),
 });
 
+/** A point of the data sheet, such as B0/W35 or A7/W35: source in, water out (EN 14511). */
+export const RatedPoint = z.object({
+  sourceC: z.number().min(-30).max(40),
+  flowC: z.number().min(20).max(80),
+  cop: z.number().min(1).max(12),
+  /** Heat output at that point, kW. */
+  outputKW: positive(200).optional(),
+});
+export type RatedPoint = z.infer<typeof RatedPoint>;
+
+/** Pipes in the ground. */
+export const GroundArray = z.object({
+  /** Boreholes, or pipes in a trench. */
+  kind: z.enum(['vertical', 'horizontal']),
+  depthM: given(z.number().min(0.3).max(400)).optional(),
+  /** Brine entering below untouched ground after a long time at the design heat, K, for a usual size of array. */
+  dropK: given(z.number().min(0).max(25)).optional(),
+  /** Size against the usual one for this heat loss, 1 = usual; the drop goes the other way. */
+  size: given(z.number().min(0.2).max(5)).optional(),
+});
+
+/** What the full way of working out the seasonal factor is told; everything absent is assumed and said to be. */
+export const FullMachine = z.object({
+  ratedPoints: given(z.array(RatedPoint).min(1).max(40)).optional(),
+  /** Share of the rated COP that an installed machine reaches, 1 = as in the laboratory. */
+  installedShare: given(z.number().min(0.5).max(1.1)).optional(),
+  /** Most heat output at B0/W35, of an air unit at the design outdoor temperature, kW. */
+  capacityKW: given(positive(200)).optional(),
+  control: z.enum(['fixed-speed', 'variable']).optional(),
+  /** Least share of its output that a variable machine runs at without stopping. */
+  leastShare: given(z.number().min(0.1).max(1)).optional(),
+  ground: GroundArray.optional(),
+  /** Brine entering the machine in each month, °C; stands above `ground`. */
+  brineMonthlyC: given(z.array(z.number().min(-15).max(25)).length(12)).optional(),
+  flow: z.enum(['weather-compensated', 'fixed']).optional(),
+  /** Heating curve set above what the emitters need, K. */
+  curveShiftK: given(z.number().min(-10).max(25)).optional(),
+  /** Flow less return at the design outdoor temperature, K. */
+  spreadK: given(z.number().min(1).max(20)).optional(),
+  sourcePumpW: given(z.number().min(0).max(5000)).optional(),
+  circulatorW: given(z.number().min(0).max(2000)).optional(),
+  standbyW: given(z.number().min(0).max(500)).optional(),
+});
+export type FullMachine = z.infer<typeof FullMachine>;
+
 export const Machine = z.object({
   source: z.enum(['ground', 'air']),
+  /** How the seasonal factors are come by: typed (quick, the default), or worked out half-hour by half-hour (full). */
+  way: z.enum(['quick', 'full']).optional(),
+  full: FullMachine.optional(),
   emitters: z.enum(['radiators', 'floor']).optional(),
   /** Seasonal performance factor for heating the rooms, at the boundary named. */
   spaceFactor: given(z.number().min(1).max(8)).optional(),

@@ -1,0 +1,192 @@
+/** From what was typed about a household to a machine's year: each value with its grade and where it comes from. */
+import type { Demand, Question, WhatIf } from '../../appraisal/appraisal.ts';
+import { daysFromMonths } from '../../comparison/share-out.ts';
+import { CYLINDER_LITRES, HOT_C, ROOM_C } from '../../demand/assumptions.ts';
+import { designOutdoor } from '../../demand/design-outdoor.ts';
+import type { Given, Household } from '../../household/household.ts';
+import type { Reference } from '../../reference.ts';
+import type { TypicalYear } from '../../weather/typical-year.ts';
+import type { WorkingInput } from '../../working.ts';
+import {
+  CIRCULATOR_W,
+  EXAMPLE_SOURCE,
+  pasteurisationKWh,
+  SOURCE_PUMP_W_PER_KW,
+  STANDBY_SOURCE,
+  STANDBY_W,
+} from '../extras.ts';
+import { designFlow } from '../flow.ts';
+import { type HeatingCurve, USUAL_SPREAD_K } from './heating-curve.ts';
+import { USUAL_DEGRADATION } from './part-load.ts';
+import { settleSource } from './settle-source.ts';
+import { outputSurface, perHeatSurface } from './surface.ts';
+import type { YearInput } from './year.ts';
+
+export interface SettleInput {
+  readonly household: Household;
+  readonly demand: Demand;
+  readonly reference: Reference;
+  readonly year: TypicalYear;
+  /** Share of each day in the year's heat for rooms; sums to 1. */
+  readonly spaceShare: ArrayLike<number>;
+  readonly whatIf?: WhatIf;
+}
+
+export interface Settled {
+  readonly input: YearInput;
+  /** Everything that was taken, typed or assumed. */
+  readonly inputs: readonly WorkingInput[];
+  readonly questions: readonly Question[];
+  /** Points were bent, since a greater lift gave a better COP in them. */
+  readonly bent: boolean;
+}
+
+/** Flow that brings a cylinder to its temperature lies above it by so much, K: 57 °C for a cylinder kept about 52. */
+export const CYLINDER_RISE_K = 5;
+/** Least share of its output that a variable machine runs at. Common practice, no source. */
+const USUAL_LEAST_SHARE = 0.3;
+const SMALLEST_KW = 3;
+
+/** A value that was given, else the usual one; either way with its line for the working. */
+function take(name: string, unit: string, given: Given<number> | undefined, usual: number, origin: string) {
+  const settled = given ?? { value: usual, grade: 'assumed' as const, origin };
+  return { value: settled.value, line: { name, unit, ...settled } satisfies WorkingInput };
+}
+
+/** Puts a machine's year together from the household, its demand and the reference tables. */
+export function settleFull({ household, demand, reference, year, spaceShare, whatIf }: SettleInput): Settled {
+  const { machine, heat, hotWater } = household;
+  const full = machine.full ?? {};
+  const { source } = machine;
+  const fallback = reference.ratedPoints[source];
+  const points = full.ratedPoints?.value ?? fallback.points;
+  const { value: ofInstalled, provenance, source: whyInstalled } = reference.installedShare;
+  const installed = take(
+    'Installed against rated',
+    'of the COP',
+    full.installedShare,
+    ofInstalled,
+    `${provenance}: ${whyInstalled}`,
+  );
+  const perHeat = perHeatSurface(points, installed.value);
+  const outdoor = designOutdoor(heat, year.region.id, reference);
+  const designRoomC = heat.roomC?.value ?? ROOM_C;
+  const designKW = heat.heatLossKW?.value ?? (demand.heatLossWPerK * (designRoomC - outdoor.value)) / 1000;
+  const control = full.control ?? (source === 'ground' ? 'fixed-speed' : 'variable');
+  const flow = designFlow(machine);
+  const flowC = whatIf?.flowC ?? flow.flowC;
+  const capacity = take(
+    'Output of the machine',
+    'kW',
+    full.capacityKW,
+    Math.max(SMALLEST_KW, designKW),
+    'sized to the heat loss; common practice, no source',
+  );
+  const leastShare = take(
+    'Least output',
+    'of the most',
+    full.leastShare,
+    USUAL_LEAST_SHARE,
+    'common practice, no source',
+  );
+  const spread = take('Flow less return', 'K', full.spreadK, USUAL_SPREAD_K, 'common practice, no source');
+  const shift = take('Curve above what the emitters need', 'K', full.curveShiftK, 0, 'none typed');
+  const hot = take('Hot water', '°C', hotWater.hotC, HOT_C, 'SAP 10.2 Appendix J');
+  const litres = take('Cylinder', 'litres', hotWater.cylinderLitres, CYLINDER_LITRES, 'common practice, no source');
+  const usualPumpW = source === 'ground' ? SOURCE_PUMP_W_PER_KW * capacity.value : 0;
+  const pumpOrigin = source === 'ground' ? EXAMPLE_SOURCE : 'the fan is counted in the rated COP (EN 14511)';
+  const sourcePump = take('Source pump or fan', 'W', full.sourcePumpW, usualPumpW, pumpOrigin);
+  const circulator = take('Pump of the heating circuit', 'W', full.circulatorW, CIRCULATOR_W, EXAMPLE_SOURCE);
+  const standby = take('Standby', 'W', full.standbyW, STANDBY_W, STANDBY_SOURCE);
+  const settledSource = settleSource(household, reference, year);
+  const curve: HeatingCurve = {
+    control: full.flow ?? 'weather-compensated',
+    emitters: machine.emitters ?? 'radiators',
+    designFlowC: flowC,
+    spreadK: spread.value,
+    designOutdoorC: outdoor.value,
+    designRoomC,
+    roomC: demand.roomC,
+    shiftK: shift.value,
+  };
+  const referenceC = source === 'ground' ? 0 : outdoor.value;
+  const known = points.flatMap((point) =>
+    point.outputKW === undefined ? [] : [{ ...point, outputKW: point.outputKW }],
+  );
+  const ratedOutput = !full.capacityKW && known.length > 0;
+  const waterShare = daysFromMonths(demand.monthlyWaterKWh, year.slots);
+  const input: YearInput = {
+    slots: year.slots,
+    outdoorC: year.outdoorC,
+    spaceKWh: demand.space.value,
+    spaceShare,
+    waterByDayKWh: waterShare.map((share) => share * demand.water.value),
+    waterFlowC: hot.value + CYLINDER_RISE_K,
+    source: settledSource.source,
+    curve,
+    perHeat: perHeat.surface,
+    outputKW: outputSurface(ratedOutput ? known : [{ sourceC: referenceC, flowC: 35, outputKW: capacity.value }]),
+    leastShare: control === 'fixed-speed' ? 1 : leastShare.value,
+    degradation: USUAL_DEGRADATION,
+    designKW,
+    backupShare: machine.backupShare?.value ?? 0,
+    pasteurisationKWh:
+      hotWater.pasteuriseWeekly === false || demand.water.value === 0 ? 0 : pasteurisationKWh(litres.value, hot.value),
+    sourcePumpW: sourcePump.value,
+    circulatorW: circulator.value,
+    standbyW: standby.value,
+  };
+  const said = (name: string, value: string, typed: boolean, origin: string): WorkingInput => ({
+    name,
+    value,
+    grade: typed ? 'estimated' : 'assumed',
+    origin: typed ? 'typed' : origin,
+  });
+  const names = points.map(
+    (point) => `${source === 'ground' ? 'B' : 'A'}${point.sourceC}/W${point.flowC} ${point.cop}`,
+  );
+  const pointsGiven = full.ratedPoints ?? { grade: 'assumed' as const, origin: fallback.source };
+  const outputLine: WorkingInput = ratedOutput
+    ? {
+        name: 'Output of the machine',
+        value: 'at the rated points',
+        grade: pointsGiven.grade,
+        origin: pointsGiven.origin,
+      }
+    : capacity.line;
+  return {
+    input,
+    inputs: [
+      { name: 'Rated points', value: names.join(', '), grade: pointsGiven.grade, origin: pointsGiven.origin },
+      installed.line,
+      outputLine,
+      said('Control', control, full.control !== undefined, 'usual for this source; common practice, no source'),
+      ...(control === 'variable' ? [leastShare.line] : []),
+      ...settledSource.inputs,
+      {
+        name: 'Design flow temperature',
+        value: flowC,
+        unit: '°C',
+        grade: flow.given || whatIf?.flowC !== undefined ? 'estimated' : 'assumed',
+        origin: whatIf?.flowC !== undefined ? 'what if' : (machine.flowC?.origin ?? 'usual for these emitters'),
+      },
+      {
+        name: 'Design outdoor temperature',
+        value: outdoor.value,
+        unit: '°C',
+        grade: outdoor.grade,
+        origin: outdoor.origin,
+      },
+      said('Emitters', curve.emitters, machine.emitters !== undefined, 'usual'),
+      said('Flow control', curve.control, full.flow !== undefined, 'usual of a heat pump'),
+      spread.line,
+      ...(shift.value === 0 ? [] : [shift.line]),
+      hot.line,
+      sourcePump.line,
+      circulator.line,
+      standby.line,
+    ],
+    questions: settledSource.questions,
+    bent: perHeat.bent,
+  };
+}
