@@ -11,7 +11,11 @@ async function launchOptions() {
   if (named && existsSync(named)) return { executablePath: named };
   if (process.platform === 'linux' && process.arch === 'x64') {
     const { default: chromium } = await import('@sparticuz/chromium');
-    return { executablePath: await chromium.executablePath(), args: chromium.args };
+    // One process for everything ends with its first closed page; the other flags are what a server needs.
+    return {
+      executablePath: await chromium.executablePath(),
+      args: chromium.args.filter((flag) => !['--single-process', '--disable-web-security'].includes(flag)),
+    };
   }
   return { channel: 'chrome' };
 }

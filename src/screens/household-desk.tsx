@@ -17,9 +17,6 @@ import { KeepLine } from './thread/keep-line.tsx';
 import { Thread } from './thread/thread.tsx';
 import { go } from './use-route.ts';
 
-/** Enough for steady 10 and 90 % points, few enough for a sum within one frame. */
-const DRAWS = 2000;
-
 export function HouseholdDesk(props: {
   readonly open: OpenHousehold;
   readonly stage: Stage;
@@ -34,7 +31,7 @@ export function HouseholdDesk(props: {
 
   const series = useMemo(() => evidence.flatMap((one) => one.series), [evidence]);
   const reckoned = useMemo(
-    () => reckon(() => appraise({ household, series, reference, asOf: today, draws: DRAWS })),
+    () => reckon(() => appraise({ household, series, reference, asOf: today })),
     [household, series, today],
   );
   const goTo = useCallback(

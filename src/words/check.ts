@@ -25,12 +25,19 @@ export function verdictSentence(check: Verdict): string {
   return `${bill} ${fair} The bill lies ${by} ${verdict} that.`;
 }
 
-/** Against the promise as it was written: "The bill is £212 above the promise." */
-export function differenceFromPromise({
-  actualPence,
-  promisedPence,
-}: Pick<BillCheck, 'actualPence' | 'promisedPence'>): string {
-  const difference = actualPence - promisedPence;
+type Promised = Pick<BillCheck, 'actualPence' | 'promisedPence' | 'seasonPence'>;
+
+/** The promise for exactly the days of the bill: winter days take more than their share of the year. */
+export const promisedForDays = ({ promisedPence, seasonPence }: Pick<BillCheck, 'promisedPence' | 'seasonPence'>) =>
+  seasonPence ?? promisedPence;
+
+/** The causes from the promise for these days to the bill: the step from an even slice of the year is behind them. */
+export const partsForDays = ({ parts, seasonPence }: Pick<BillCheck, 'parts' | 'seasonPence'>) =>
+  seasonPence === undefined ? parts : parts.filter(({ cause }) => cause !== 'days');
+
+/** Against the promise for these days: "The bill is £212 above the promise." */
+export function differenceFromPromise(check: Promised): string {
+  const difference = check.actualPence - promisedForDays(check);
   if (!Number.isFinite(difference)) return 'The bill and the promise cannot be compared yet.';
   if (Math.abs(difference) < NOTHING_PENCE) return 'The bill is as promised.';
   return `The bill is ${spokenPounds(Math.abs(difference))} ${difference > 0 ? 'above' : 'below'} the promise.`;
@@ -48,8 +55,18 @@ export function leftOverSentence(check: Verdict): string {
 }
 
 /** The opening of the page: the difference, then what is left of it. */
-export function checkSentence(check: Verdict & Pick<BillCheck, 'promisedPence'>): string {
+export function checkSentence(check: Verdict & Promised): string {
   return `${differenceFromPromise(check)} ${leftOverSentence(check)}`.trim();
+}
+
+/** Why a winter bill is no even slice of the yearly figure; empty where the season makes no odds. */
+export function seasonSentence({
+  promisedPence,
+  seasonPence,
+}: Pick<BillCheck, 'promisedPence' | 'seasonPence'>): string {
+  if (seasonPence === undefined || !(Math.abs(seasonPence - promisedPence) >= NOTHING_PENCE)) return '';
+  const [season, share] = seasonPence > promisedPence ? ['cold', 'more'] : ['mild', 'less'];
+  return `An even slice of the year would be ${spokenPounds(promisedPence)}. These are ${season} days, so the promise for them is ${share}: ${spokenPounds(seasonPence)}.`;
 }
 
 const CAUSES: Readonly<Record<string, { readonly up: string; readonly down: string }>> = {

@@ -1,7 +1,7 @@
 /** From promised to paid: each step starts where the last one ended. */
 import type { BillCheck } from '../../model/appraisal/promise.ts';
 import type { Grade } from '../../model/working.ts';
-import { causeName } from '../../words/check.ts';
+import { causeName, partsForDays, promisedForDays } from '../../words/check.ts';
 
 export type BridgeColour = 'ground' | 'sky' | 'meter' | 'over' | 'fuel';
 export interface BridgeStep {
@@ -31,10 +31,12 @@ const colourOf = (cause: string, amount: number): BridgeColour =>
   CAUSE_COLOURS[cause] ?? (amount < 0 ? 'ground' : 'over');
 
 export function bridgeSeries(
-  check: Pick<BillCheck, 'promisedPence' | 'actualPence' | 'parts' | 'expected'>,
+  check: Pick<BillCheck, 'promisedPence' | 'seasonPence' | 'actualPence' | 'parts' | 'expected'>,
 ): BridgeSeries {
-  let at = check.promisedPence;
-  const parts = check.parts.map((part): BridgeStep => {
+  // The bridge starts at the promise for these very days, so the step from an even slice of the year is behind it.
+  const start = promisedForDays(check);
+  let at = start;
+  const parts = partsForDays(check).map((part): BridgeStep => {
     const from = at;
     at += part.pence;
     return {
@@ -58,7 +60,7 @@ export function bridgeSeries(
   });
   const { low, high } = check.expected;
   return {
-    steps: [end('Promised', 'promised', check.promisedPence), ...parts, end('Paid', 'paid', check.actualPence)],
+    steps: [end('Promised', 'promised', start), ...parts, end('Paid', 'paid', check.actualPence)],
     expected:
       Number.isFinite(low) && Number.isFinite(high) ? { low: Math.min(low, high), high: Math.max(low, high) } : null,
   };

@@ -16,8 +16,8 @@ import type { Appraisal, Question, WhatIf } from './appraisal.ts';
 
 /** Goes up with every change that moves a figure, so that a promise says which model made it. */
 export const MODEL_VERSION = '1.0.0';
-/** Possible years behind a range, where the caller does not say. */
-export const USUAL_DRAWS = 10_000;
+/** Possible years behind every range that is shown or kept: a power of two, for which the Sobol points lie evenly. */
+export const USUAL_DRAWS = 4096;
 
 export interface AppraiseInput {
   readonly household: Household;

@@ -6,7 +6,7 @@ import { bridgeTable } from '../../charts/bridge/table.ts';
 import { ChartFigure } from '../../charts/figure.tsx';
 import { GradeMark } from '../../charts/grade-mark.tsx';
 import type { BillCheck } from '../../model/appraisal/promise.ts';
-import { causeName, checkCaution, nextSentence } from '../../words/check.ts';
+import { causeName, checkCaution, nextSentence, partsForDays, promisedForDays } from '../../words/check.ts';
 import { gradeName } from '../../words/grades.ts';
 import { poundsAndPence } from '../../words/numbers.ts';
 import { useHousehold } from '../household-context.tsx';
@@ -29,7 +29,7 @@ export function CheckResult({ check }: { readonly check: BillCheck }) {
         <table>
           <caption>Where the difference comes from. Each amount opens its sum.</caption>
           <tbody>
-            {check.parts.map((part) => (
+            {partsForDays(check).map((part) => (
               <tr key={part.cause}>
                 <th scope="row">{causeName(part.cause, part.pence)}</th>
                 <td className="number">
@@ -42,7 +42,7 @@ export function CheckResult({ check }: { readonly check: BillCheck }) {
             ))}
             <tr className="ours">
               <th scope="row">Together</th>
-              <td className="number">{signed(check.actualPence - check.promisedPence)}</td>
+              <td className="number">{signed(check.actualPence - promisedForDays(check))}</td>
               <td />
             </tr>
           </tbody>

@@ -3,7 +3,7 @@ import { useState } from 'react';
 import type { BillCheck, BillCheckInput } from '../../model/appraisal/promise.ts';
 import { daysBetween } from '../../model/calendar/civil.ts';
 import { civilDateOf } from '../../model/calendar/instant.ts';
-import { checkSentence, verdictSentence } from '../../words/check.ts';
+import { checkSentence, seasonSentence, verdictSentence } from '../../words/check.ts';
 import { counted, longDate } from '../../words/numbers.ts';
 import { call } from '../desk.ts';
 import { useHousehold } from '../household-context.tsx';
@@ -57,7 +57,7 @@ export function CheckStage() {
       {shown ? (
         <>
           <StageHead sentence={checkSentence(shown)}>
-            {verdictSentence(shown)} {sayBill(shown)}
+            {verdictSentence(shown)} {seasonSentence(shown)} {sayBill(shown)}
           </StageHead>
           <CheckResult check={shown} key={shown.id} />
         </>

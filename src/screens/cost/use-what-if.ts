@@ -6,9 +6,6 @@ import { reference } from '../../reference/index.ts';
 import { useHousehold } from '../household-context.tsx';
 import { isUnchanged, type Knob, listKnobs } from './knobs.ts';
 
-/** Enough for steady dots, few enough for one frame. */
-const DRAWS = 2000;
-
 export interface WhatIfState {
   readonly whatIf: WhatIf;
   /** The what-if that `appraisal` was reckoned with; a frame behind the sliders on a slow machine. */
@@ -28,9 +25,7 @@ export function useWhatIf(): WhatIfState {
   const followed = useDeferredValue(whatIf);
   const shown = useMemo(
     () =>
-      isUnchanged(followed)
-        ? appraisal
-        : appraise({ household, series, reference, asOf: today, whatIf: followed, draws: DRAWS }),
+      isUnchanged(followed) ? appraisal : appraise({ household, series, reference, asOf: today, whatIf: followed }),
     [household, series, today, appraisal, followed],
   );
   const knobs = useMemo(() => listKnobs(household, appraisal), [household, appraisal]);

@@ -1,0 +1,52 @@
+import { mkdtempSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { expect, openStage, test } from './host.ts';
+
+const folder = mkdtempSync(join(tmpdir(), 'plainwarmth-bad-'));
+const file = (name: string, content: string | Uint8Array) => {
+  const path = join(folder, name);
+  writeFileSync(path, content);
+  return path;
+};
+const stamps = (rows: number) =>
+  Array.from(
+    { length: rows },
+    (_, i) =>
+      `2025-01-${String(1 + Math.floor(i / 48)).padStart(2, '0')}T${String(Math.floor((i % 48) / 2)).padStart(2, '0')}:${i % 2 ? '30' : '00'}`,
+  );
+
+const CASES: [name: string, content: string | Uint8Array, says: RegExp][] = [
+  ['empty.csv', '', /empty/i],
+  [
+    'picture.csv',
+    Uint8Array.from([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a, 0, 0, 0, 13]),
+    /picture|image|not text/i,
+  ],
+  ['letter.txt', 'Dear customer,\nyour bill is ready.\nYours\n', /letter\.txt/i],
+  [
+    'dates.csv',
+    `time,kWh\n${stamps(96)
+      .map((stamp, i) => `${i === 50 ? '2025-02-30T00:00' : stamp},0.2`)
+      .join('\n')}\n`,
+    /line 52/i,
+  ],
+];
+
+test('a bad file gets a sentence that names it, and nothing stored changes', async ({ desk }) => {
+  await desk.getByRole('link', { name: 'Larch Rise' }).click();
+  await openStage(desk, 'Evidence');
+  const keptBefore = await desk.getByRole('button', { name: /^Take back/ }).count();
+  for (const [name, content, says] of CASES) {
+    await test.step(name, async () => {
+      const chosen = desk.waitForEvent('filechooser');
+      await desk.getByRole('button', { name: 'Choose a file' }).click();
+      await (await chosen).setFiles(file(name, content));
+      await expect(desk.getByRole('main').getByText(says).first()).toBeVisible();
+      const leave = desk.getByRole('button', { name: 'Leave it' });
+      if (await leave.isVisible()) await leave.click();
+    });
+  }
+  await desk.reload();
+  await expect(desk.getByRole('button', { name: /^Take back/ })).toHaveCount(keptBefore);
+});

@@ -1,0 +1,50 @@
+import AxeBuilder from '@axe-core/playwright';
+import type { Page } from '@playwright/test';
+import { expect, openStage, takePicture, test } from './host.ts';
+
+const STAGES = ['Evidence', 'Heat needed', 'The machine', 'Prices', 'Running cost', 'Promise', 'Bill check'];
+
+/** Nothing that axe calls serious or critical, by the rules of WCAG 2.2 A and AA. */
+async function expectAccessible(page: Page): Promise<void> {
+  const { violations } = await new AxeBuilder({ page })
+    .withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'])
+    .analyze();
+  const serious = violations.filter(({ impact }) => impact === 'serious' || impact === 'critical');
+  expect(serious.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.target).join(' ')}`)).toEqual([]);
+}
+
+/** Nothing wider than the window. */
+async function expectNoSideways(page: Page): Promise<void> {
+  expect(await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth)).toBeLessThanOrEqual(0);
+}
+
+for (const theme of ['light', 'dark'] as const) {
+  for (const [width, height] of [
+    [1280, 800],
+    [1024, 768],
+  ] as const) {
+    test(`every screen, ${theme}, ${width} by ${height}`, async ({ desk }) => {
+      test.slow();
+      await desk.emulateMedia({ colorScheme: theme, reducedMotion: 'reduce' });
+      await desk.setViewportSize({ width, height });
+      await expectAccessible(desk);
+      await takePicture(desk, `list-${theme}-${width}`);
+      await desk.getByRole('link', { name: 'Larch Rise' }).click();
+      for (const stage of STAGES) {
+        await openStage(desk, stage);
+        await expect(desk.getByRole('main').getByRole('heading').first()).toBeVisible();
+        await expectAccessible(desk);
+        await expectNoSideways(desk);
+        await takePicture(desk, `${stage.toLowerCase().replaceAll(' ', '-')}-${theme}-${width}`);
+      }
+      await openStage(desk, 'Running cost');
+      await desk.getByRole('button', { name: 'Show it at the table' }).click();
+      for (let page = 1; page <= 8; page++) {
+        await expect(desk.getByText(`${page} of 8`)).toBeVisible();
+        await expectAccessible(desk);
+        await takePicture(desk, `walk-${page}-${theme}-${width}`);
+        await desk.keyboard.press('ArrowRight');
+      }
+    });
+  }
+}
