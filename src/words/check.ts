@@ -81,6 +81,8 @@ const CAUSES: Readonly<Record<string, { readonly up: string; readonly down: stri
   efficiency: { up: 'Lower factor', down: 'Better factor' },
   backup: { up: 'Backup heater', down: 'Backup heater' },
   'other-electricity': { up: 'Other electricity', down: 'Other electricity' },
+  rooms: { up: 'More for warm rooms', down: 'Less for warm rooms' },
+  steady: { up: 'More all year round', down: 'Less all year round' },
   metering: { up: 'Estimated reading', down: 'Estimated reading' },
   rest: { up: 'All the rest', down: 'All the rest' },
 };

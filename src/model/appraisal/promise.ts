@@ -39,15 +39,39 @@ export const BillCheckInput = z.object({
   /** Degree days of those days to the promise's base temperature, if the household's own weather gives them. */
   degreeDays: z.number().min(0).optional(),
   readings: z.enum(['actual', 'estimated', 'unknown']),
+  // What separates the causes of a difference; each for the same days, absent where nobody knows it.
+  /** Series of readings that the fields below were taken from. */
+  seriesIds: z.array(z.string()).optional(),
+  /** Standing charge on the bill for these days; it counts on both sides once the promised one is known too. */
+  billedStandingPence: z.number().min(0).optional(),
+  /** Standing charge that the household was told of; without it that of the promise's own tariff. */
+  promisedStandingPencePerDay: z.number().min(0).optional(),
+  /** `boughtKWh` again by readings somebody took, where the bill rests on an estimate. */
+  readKWh: z.number().min(0).optional(),
+  /** What the sub-meter on the heat pump says, where the bill is that of the whole house. */
+  heatPumpKWh: z.number().min(0).optional(),
+  /** Heat that the machine made for rooms and hot water, and the hot water's part of it; without the immersion heater's. */
+  heatKWh: z.number().min(0).optional(),
+  waterHeatKWh: z.number().min(0).optional(),
+  /** Units that rose with the cold, by the line through the daily readings. */
+  spaceKWh: z.number().min(0).optional(),
+  /** Units of the immersion or backup heater. */
+  immersionKWh: z.number().min(0).optional(),
+  /** Units by price, VAT included. */
+  ratesKWh: z.array(z.object({ name: z.string(), kWh: z.number().min(0), pencePerKWh: z.number() })).optional(),
 });
 export type BillCheckInput = z.infer<typeof BillCheckInput>;
 
 export const BillCheckPart = z.object({
   /**
-   * "days": these days of the year against an equal share of the year; "price"; "weather", absent where no weather of
-   * the bill's days is known; "rest": heat used, hot water, efficiency and other electricity, which a bill cannot tell apart.
+   * "days": these days of the year against an equal share of the year; "price"; "when" (dear or cheap hours);
+   * "standing-charge"; "weather", absent where no weather of the bill's days is known; "heat-used" by degree day;
+   * "hot-water"; "efficiency"; "backup" or immersion heater; "other-electricity"; "metering".
+   * What the evidence cannot tell apart: "rooms" (rose with the cold), "steady" (did not), "rest" (all of it).
    */
   cause: z.string(),
+  /** Causes that may be inside this part, where it stands for more than its own. */
+  joined: z.array(z.string()).optional(),
   pence: z.number(),
   grade: Grade,
   working: Working,
@@ -68,7 +92,10 @@ export const BillCheck = z.object({
   expectedKWh: z.number().optional(),
   /** The promise for exactly those days put right for the actual price and weather, with its 10 and 90 % points. */
   expected: z.object({ value: z.number(), low: z.number(), high: z.number() }),
+  /** The bill's units; with its standing charge where `standing` is there. */
   actualPence: z.number(),
+  /** Standing charge of these days inside `promisedPence` and `seasonPence`, and inside `expected` and `actualPence`. */
+  standing: z.object({ promisedPence: z.number(), billedPence: z.number() }).optional(),
   verdict: z.enum(['inside', 'above', 'below']),
   /** Sum to actual − promised, exactly. */
   parts: z.array(BillCheckPart),

@@ -2,19 +2,22 @@
 import type { BillCheck, BillCheckInput, KeptPromise } from '../appraisal/promise.ts';
 import type { Series } from '../evidence/evidence.ts';
 import type { Reference } from '../reference.ts';
+import { standingPencePerDayInclVat, versionOn } from '../tariff/price.ts';
 import { roundToPenny } from '../units/money.ts';
 import { actualWeather } from './actual-weather.ts';
 import { findBillFaults } from './bill-faults.ts';
-import { billParts, type CostSide } from './bill-parts.ts';
+import { type BillPartsInput, billParts } from './bill-parts.ts';
+import { spaceInWeather } from './cost-state.ts';
 import { expectedRange } from './expected-range.ts';
 import { nextSteps } from './next-steps.ts';
-import { heatPumpOf, type PromisedDays, promisedDays } from './promised-days.ts';
+import { priceOf } from './price-levers.ts';
+import { heatPumpOf, promisedDays } from './promised-days.ts';
 
 /**
  * Holds a bill's units for heating and hot water against the promise for the same days [pence].
- * The gap is actual − equal share of the promised year; its parts (days, price, weather where known, rest) sum to it to
- * the penny. `expected` is the promise for exactly these days at the bill's price and in the weather that came:
- * (space + kWh a degree day × (degree days that came − typical) + other) × price. Standing charge and service are left out.
+ * The gap is actual − equal share of the promised year; its parts (`billParts`) sum to it to the penny. `expected` is the promise for exactly these days at the bill's price and in the weather that came:
+ * (space + kWh a degree day × (degree days that came − typical) + other) × price. The standing charge is
+ * left out unless it is known on both sides; service always is.
  * Spans of 1 to 1,100 days; throws RangeError for what `findBillFaults` names.
  */
 export function checkBill(input: {
@@ -28,20 +31,26 @@ export function checkBill(input: {
   const { promise, bill, reference, id, madeOn } = input;
   const fault = findBillFaults(promise, bill)[0];
   if (fault) throw new RangeError(fault.code);
+  const pump = heatPumpOf(promise);
   const promised = promisedDays(promise, bill.from, bill.to);
   const weather = actualWeather(bill, promise.appraisal.demand.baseC, promised.degreeDays, input.weather);
-  const { from, to, actualPence } = costSides(bill, promised, weather?.degreeDays);
-  const expectedKWh = to.spaceKWh + promised.otherKWh;
-  const expected = expectedRange({
-    expectedPence: roundToPenny(expectedKWh * to.pencePerKWh),
-    bought: heatPumpOf(promise).bought,
+  const standing = standingOf(promise, bill, promised.days);
+  const unitsPence = roundToPenny(bill.totalPence ?? bill.boughtKWh * bill.pencePerKWh);
+  const typical = promised.degreeDays.reduce((sum, value) => sum + value, 0);
+  const expectedKWh = spaceInWeather(promised, weather ? weather.degreeDays - typical : 0) + promised.otherKWh;
+  const range = expectedRange({
+    expectedPence: roundToPenny(expectedKWh * priceOf(bill, unitsPence)),
+    bought: pump.bought,
     days: promised.days,
     spaceShare: promised.spaceShare,
     weatherKnown: weather !== null,
     spread: reference.spread,
   });
-  const promisedPence = roundToPenny(promised.equalSharePence);
-  const seasonPence = roundToPenny(promised.pence);
+  const billed = standing?.billedPence ?? 0;
+  const expected = { value: range.value + billed, low: range.low + billed, high: range.high + billed };
+  const promisedPence = roundToPenny(promised.equalSharePence) + (standing?.promisedPence ?? 0);
+  const seasonPence = roundToPenny(promised.pence) + (standing?.promisedPence ?? 0);
+  const actualPence = unitsPence + billed;
   const verdict = actualPence > expected.high ? 'above' : actualPence < expected.low ? 'below' : 'inside';
   const leftOver = expected.value > 0 ? actualPence / expected.value - 1 : 0;
   return {
@@ -55,31 +64,20 @@ export function checkBill(input: {
     expectedKWh,
     expected,
     actualPence,
+    ...(standing ? { standing } : {}),
     verdict,
-    parts: billParts({ bill, promised, weather, from, to, promisedPence, seasonPence, actualPence }),
+    parts: billParts({ bill, promised, pump, weather, standing, promisedPence, seasonPence, actualPence }),
     next: nextSteps(bill, verdict, leftOver, weather !== null),
   };
 }
 
-/** A meter shows no less; below it a charge has no price a unit. */
-const LEAST_METERED_KWH = 0.001;
-
-/** The two sides of the split. A total that is not units × price moves the price, since the units were metered. */
-function costSides(
-  bill: BillCheckInput,
-  promised: PromisedDays,
-  degreeDays: number | undefined,
-): { from: CostSide; to: CostSide; actualPence: number } {
-  const actualPence = roundToPenny(bill.totalPence ?? bill.boughtKWh * bill.pencePerKWh);
-  const promisedKWh = promised.spaceKWh + promised.otherKWh;
-  const typical = promised.degreeDays.reduce((sum, value) => sum + value, 0);
-  const change = degreeDays === undefined ? 0 : promised.kWhPerDegreeDay * (degreeDays - typical);
-  const spaceKWh = Math.max(0, promised.spaceKWh + change);
-  const billPrice = bill.boughtKWh >= LEAST_METERED_KWH ? actualPence / bill.boughtKWh : bill.pencePerKWh;
-  const promisedPrice = promisedKWh > 0 ? promised.pence / promisedKWh : billPrice;
-  return {
-    from: { pencePerKWh: promisedPrice, spaceKWh: promised.spaceKWh, unexplainedKWh: 0 },
-    to: { pencePerKWh: billPrice, spaceKWh, unexplainedKWh: bill.boughtKWh - spaceKWh - promised.otherKWh },
-    actualPence,
-  };
+/** Standing charge [pence, whole] of the bill's days on both sides; null unless both are known. */
+function standingOf(promise: KeptPromise, bill: BillCheckInput, days: number): BillPartsInput['standing'] {
+  if (bill.billedStandingPence === undefined) return null;
+  const { household, appraisal } = promise;
+  const tariff = household.tariffs.find(({ id }) => id === household.prices.electricityTariffId);
+  const perDay =
+    bill.promisedStandingPencePerDay ?? (tariff && standingPencePerDayInclVat(versionOn(tariff, appraisal.asOf)));
+  if (perDay === undefined) return null;
+  return { promisedPence: roundToPenny(perDay * days), billedPence: roundToPenny(bill.billedStandingPence) };
 }

@@ -33,10 +33,12 @@ export function nextSteps(
   const high = verdict === 'above' || (verdict === 'inside' && leftOver > LARGE_SHARE);
   const low = verdict === 'below' || (verdict === 'inside' && leftOver < -LARGE_SHARE);
   const steps: NextStep[] = [];
-  if (bill.readings !== 'actual') steps.push('actual-reading');
+  if (bill.readings !== 'actual' && bill.readKWh === undefined) steps.push('actual-reading');
   if (!weatherKnown) steps.push('outdoor-temperature');
-  if (bill.meter === 'whole-house') steps.push('heat-pump-meter');
+  if (bill.meter === 'whole-house' && bill.heatPumpKWh === undefined) steps.push('heat-pump-meter');
   if (high || low) steps.push('who-is-at-home');
-  if (high) steps.push('immersion-hours', 'flow-temperature', 'heat-meter');
+  if (high && bill.immersionKWh === undefined) steps.push('immersion-hours');
+  if (high) steps.push('flow-temperature');
+  if (high && bill.heatKWh === undefined) steps.push('heat-meter');
   return steps;
 }

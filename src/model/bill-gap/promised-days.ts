@@ -11,6 +11,8 @@ export interface PromisedDays {
   /** Units for heating the rooms, and for everything else the heat pump does, kWh. */
   readonly spaceKWh: number;
   readonly otherKWh: number;
+  /** Units for hot water inside `otherKWh`; what remains of it are pumps, standby and heaters. */
+  readonly waterKWh: number;
   /** Their cost at the promise's own prices, pence. */
   readonly pence: number;
   /** An equal share of the year for as many days, pence. */
@@ -43,6 +45,9 @@ export function promisedDays(promise: KeptPromise, from: CivilDate, to: CivilDat
   const spaceByMonth = appraisal.demand.monthlySpaceKWh.map((heat, m) =>
     Math.min(boughtKWh[m]!, heat / pump.spaceEfficiency),
   );
+  const waterByMonth = appraisal.demand.monthlyWaterKWh.map((heat, m) =>
+    Math.min(boughtKWh[m]! - spaceByMonth[m]!, heat / pump.waterEfficiency),
+  );
   const yearKWh = sum(boughtKWh);
   const yearPence = sum(unitsPence);
   const first = toDayNumber(from);
@@ -51,6 +56,7 @@ export function promisedDays(promise: KeptPromise, from: CivilDate, to: CivilDat
   const yearOfDays = typicalDegreeDays(promise);
   let spaceKWh = 0;
   let otherKWh = 0;
+  let waterKWh = 0;
   let pence = 0;
   let equalSharePence = 0;
   for (let i = 0; i < count; i++) {
@@ -64,6 +70,7 @@ export function promisedDays(promise: KeptPromise, from: CivilDate, to: CivilDat
     degreeDays[i] = own;
     spaceKWh += space;
     otherKWh += other;
+    waterKWh += waterByMonth[m]! / monthDays;
     pence += boughtKWh[m]! > 0 ? ((space + other) * unitsPence[m]!) / boughtKWh[m]! : unitsPence[m]! / monthDays;
     equalSharePence += yearPence / year.byDay.length;
   }
@@ -73,6 +80,7 @@ export function promisedDays(promise: KeptPromise, from: CivilDate, to: CivilDat
     days: count,
     spaceKWh,
     otherKWh,
+    waterKWh,
     pence,
     equalSharePence,
     degreeDays,

@@ -1,0 +1,85 @@
+/** What a bill costs, as a function of everything that can differ from the promise. */
+import type { Grade, WorkingInput } from '../working.ts';
+import type { PromisedDays } from './promised-days.ts';
+
+/** All that the cost hangs on. As promised it stands in `promisedState`; a lever changes some of it. */
+export interface CostState {
+  /** Degree days beyond those of the typical year, K·day. */
+  readonly moreDegreeDays: number;
+  /** Heat for the rooms by degree day against the promise, 1 = the same. */
+  readonly heatShare: number;
+  /** Units for the rooms at the promised factor that no degree day explains, kWh. */
+  readonly spaceMoreKWh: number;
+  /** Units for hot water at the promised factor beyond the promise, kWh. */
+  readonly waterMoreKWh: number;
+  /** Factor against the promise, 1 = the same. */
+  readonly efficiencyShare: number;
+  readonly backupKWh: number;
+  readonly otherKWh: number;
+  readonly meteringKWh: number;
+  readonly restKWh: number;
+  /** Prices, and the share of the units bought at each. */
+  readonly pencePerKWh: readonly number[];
+  readonly rateShares: readonly number[];
+  readonly standingPence: number;
+}
+
+/** One cause, or several joined: what it changes of the state, and what is known about it. */
+export interface Lever {
+  readonly cause: string;
+  readonly joined?: readonly string[];
+  readonly to: Partial<CostState>;
+  readonly grade: Grade;
+  readonly title: string;
+  readonly inputs: readonly WorkingInput[];
+}
+
+export function promisedState(prices: Pick<CostState, 'pencePerKWh' | 'rateShares'>, standingPence: number): CostState {
+  return {
+    moreDegreeDays: 0,
+    heatShare: 1,
+    spaceMoreKWh: 0,
+    waterMoreKWh: 0,
+    efficiencyShare: 1,
+    backupKWh: 0,
+    otherKWh: 0,
+    meteringKWh: 0,
+    restKWh: 0,
+    ...prices,
+    standingPence,
+  };
+}
+
+/** Units for the rooms [kWh] in weather with so many more degree days, all else as promised; never below zero. */
+export function spaceInWeather(promised: PromisedDays, moreDegreeDays: number): number {
+  return Math.max(0, promised.spaceKWh + promised.kWhPerDegreeDay * moreDegreeDays);
+}
+
+/**
+ * Cost [pence] = (((rooms in this weather × heat share + more rooms) + (water + more water)) / efficiency share
+ * + pumps and standby + backup + other + metering + rest) × mean price + standing charge.
+ */
+export function costOf(promised: PromisedDays, state: CostState): number {
+  const space = spaceInWeather(promised, state.moreDegreeDays) * state.heatShare + state.spaceMoreKWh;
+  const water = promised.waterKWh + state.waterMoreKWh;
+  const extras = promised.otherKWh - promised.waterKWh;
+  const units =
+    (space + water) / state.efficiencyShare +
+    extras +
+    state.backupKWh +
+    state.otherKWh +
+    state.meteringKWh +
+    state.restKWh;
+  let price = 0;
+  for (let i = 0; i < state.pencePerKWh.length; i++) price += state.pencePerKWh[i]! * state.rateShares[i]!;
+  return units * price + state.standingPence;
+}
+
+/** One line of a working. */
+export const workingLine = (
+  name: string,
+  value: number | string,
+  unit: string,
+  grade: Grade,
+  origin: string,
+): WorkingInput => ({ name, value, unit, grade, origin });

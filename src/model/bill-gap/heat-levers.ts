@@ -1,0 +1,189 @@
+/** Heat used, hot water and efficiency: apart with a heat meter, by the signature's slope without one, else joined. */
+import type { Grade } from '../working.ts';
+import { weakestGrade } from '../working.ts';
+import { type Lever, workingLine as line } from './cost-state.ts';
+import type { UnitsInput, UnitsLeft } from './unit-levers.ts';
+
+/** Below this the machine hardly ran and nothing can be divided by its units, kWh. */
+const LEAST_KWH = 1;
+/** Heat over electricity outside these is a wrong reading, not a machine. Common practice, no source. */
+const FACTOR_BOUNDS = [0.8, 10] as const;
+
+/** The levers that bring the machine's units from the promise to `left.kWh`; each case switches exactly that much. */
+export function heatLevers(input: UnitsInput, left: UnitsLeft): Lever[] {
+  const { bill, promised } = input;
+  const runKWh = left.kWh - (promised.otherKWh - promised.waterKWh);
+  const factor = (bill.heatKWh ?? 0) / runKWh;
+  if (runKWh > LEAST_KWH && factor > FACTOR_BOUNDS[0] && factor < FACTOR_BOUNDS[1]) {
+    return withHeatMeter(input, left, runKWh);
+  }
+  if (runKWh > LEAST_KWH && bill.spaceKWh !== undefined) return withSlope(input, left, runKWh);
+  return [restLever(input, left)];
+}
+
+interface HeatApart {
+  /** Units for the rooms and for hot water at the promised factors, kWh. */
+  readonly spaceKWh: number;
+  readonly waterKWh: number;
+  readonly how: 'metered' | 'slope' | 'as-promised';
+}
+
+/** The machine's heat shared between rooms and hot water, expressed in units at the promised factors. */
+function shareHeat(
+  { bill, promised, spaceFactor, waterFactor }: UnitsInput,
+  left: UnitsLeft,
+  runKWh: number,
+): HeatApart {
+  const heatKWh = bill.heatKWh!;
+  if (bill.waterHeatKWh !== undefined) {
+    const water = Math.min(bill.waterHeatKWh, heatKWh);
+    return { spaceKWh: (heatKWh - water) / spaceFactor, waterKWh: water / waterFactor, how: 'metered' };
+  }
+  if (bill.spaceKWh !== undefined && !left.inside.includes('other-electricity')) {
+    const spaceKWh = Math.min(bill.spaceKWh, runKWh);
+    const waterKWh = runKWh - spaceKWh;
+    const share = heatKWh / (spaceFactor * spaceKWh + waterFactor * waterKWh);
+    return { spaceKWh: spaceKWh * share, waterKWh: waterKWh * share, how: 'slope' };
+  }
+  const waterHeat = Math.min(promised.waterKWh * waterFactor, heatKWh);
+  return { spaceKWh: (heatKWh - waterHeat) / spaceFactor, waterKWh: waterHeat / waterFactor, how: 'as-promised' };
+}
+
+function withHeatMeter(input: UnitsInput, left: UnitsLeft, runKWh: number): Lever[] {
+  const { bill, promised, weatherGrade } = input;
+  const heat = shareHeat(input, left, runKWh);
+  const efficiencyShare = (heat.spaceKWh + heat.waterKWh) / runKWh;
+  const weather = weatherGrade ? [] : ['weather'];
+  const usedJoined = [...(heat.how === 'as-promised' ? ['heat-used', 'hot-water'] : ['heat-used']), ...weather];
+  const grade: Grade = weakestGrade([
+    heat.how === 'metered' ? 'measured' : 'estimated',
+    weatherGrade === null ? 'assumed' : weatherGrade,
+  ]);
+  const metered = line('Heat made', bill.heatKWh!, 'kWh', 'measured', 'heat meter or the machine’s own display');
+  const used: Lever = {
+    cause: 'heat-used',
+    ...joinedOf(usedJoined),
+    to: roomsTo(input, heat.spaceKWh),
+    grade,
+    title: titleOf('Heat used by degree day', usedJoined),
+    inputs: [metered, ...roomLines(input, heat.spaceKWh)],
+  };
+  const water: Lever = {
+    cause: 'hot-water',
+    to: { waterMoreKWh: heat.waterKWh - promised.waterKWh },
+    grade: heat.how === 'metered' ? 'measured' : 'estimated',
+    title: 'Hot water',
+    inputs: [
+      line('Units for hot water promised', promised.waterKWh, 'kWh', 'estimated', 'the promise'),
+      line('Units for hot water at the promised factor', heat.waterKWh, 'kWh', 'estimated', howWater(heat.how)),
+    ],
+  };
+  const inEfficiency = ['efficiency', ...left.inside];
+  const efficiency: Lever = {
+    cause: left.inside.includes('other-electricity') ? 'rest' : 'efficiency',
+    ...joinedOf(inEfficiency),
+    to: { efficiencyShare },
+    grade: left.inside.length > 0 ? 'assumed' : heat.how === 'metered' ? 'measured' : 'estimated',
+    title: titleOf('Efficiency', inEfficiency),
+    inputs: [
+      metered,
+      line('Units of the machine for it', runKWh, 'kWh', left.inside.length > 0 ? 'estimated' : 'measured', 'readings'),
+      line('Factor against the promise', efficiencyShare, '', 'estimated', 'worked out'),
+    ],
+  };
+  return [used, ...(heat.how === 'as-promised' ? [] : [water]), efficiency];
+}
+
+const howWater = (how: HeatApart['how']) =>
+  how === 'metered' ? 'heat metered for it' : 'readings of days without heating';
+
+/** No heat meter: what rose with the cold, and what did not. */
+function withSlope(input: UnitsInput, left: UnitsLeft, runKWh: number): Lever[] {
+  const { bill, promised, weatherGrade } = input;
+  const spaceKWh = Math.min(bill.spaceKWh!, runKWh);
+  const steadyKWh = runKWh - spaceKWh;
+  const backup = left.inside.includes('backup') ? ['backup'] : [];
+  const inRooms = ['heat-used', 'efficiency', ...backup, ...(weatherGrade ? [] : ['weather'])];
+  const inSteady = ['hot-water', 'efficiency', ...left.inside];
+  return [
+    {
+      cause: 'rooms',
+      joined: inRooms,
+      to: roomsTo(input, spaceKWh),
+      grade: weatherGrade && !left.inside.includes('metering') ? 'estimated' : 'assumed',
+      title: titleOf('', inRooms),
+      inputs: roomLines(input, spaceKWh),
+    },
+    {
+      cause: left.inside.length > 0 ? 'steady' : 'hot-water',
+      joined: inSteady,
+      to: { waterMoreKWh: steadyKWh - promised.waterKWh },
+      grade: left.inside.includes('other-electricity') || left.inside.includes('metering') ? 'assumed' : 'estimated',
+      title: titleOf('', inSteady),
+      inputs: [
+        line('Units for hot water promised', promised.waterKWh, 'kWh', 'estimated', 'the promise'),
+        line('Units that do not follow the cold', steadyKWh, 'kWh', 'estimated', 'readings of warm days'),
+      ],
+    },
+  ];
+}
+
+/** Rooms against the promise: as a share of the units expected in this weather; as units where nothing was expected. */
+function roomsTo({ expectedSpaceKWh }: UnitsInput, spaceKWh: number): Lever['to'] {
+  return expectedSpaceKWh > LEAST_KWH
+    ? { heatShare: spaceKWh / expectedSpaceKWh }
+    : { heatShare: 0, spaceMoreKWh: spaceKWh };
+}
+
+const roomLines = ({ expectedSpaceKWh }: UnitsInput, spaceKWh: number) => [
+  line('Units for the rooms expected in this weather', expectedSpaceKWh, 'kWh', 'estimated', 'the promise'),
+  line('Units for the rooms', spaceKWh, 'kWh', 'estimated', 'worked out'),
+];
+
+/** Nothing separates: one part for all that was not expected. */
+function restLever({ bill, promised, expectedSpaceKWh, weatherGrade }: UnitsInput, left: UnitsLeft): Lever {
+  const expectedKWh = expectedSpaceKWh + promised.otherKWh;
+  const joined = ['heat-used', 'hot-water', 'efficiency', ...left.inside, ...(weatherGrade ? [] : ['weather'])];
+  const meterGrade: Grade = bill.readings === 'estimated' ? 'estimated' : 'measured';
+  const assumed =
+    weatherGrade === null || left.inside.includes('metering') || left.inside.includes('other-electricity');
+  return {
+    cause: 'rest',
+    joined,
+    to: { restKWh: left.kWh - expectedKWh },
+    grade: assumed ? 'assumed' : 'estimated',
+    title: titleOf('', joined),
+    inputs: [
+      line('Units expected', expectedKWh, 'kWh', 'estimated', 'the promise'),
+      line('Units on the bill', bill.boughtKWh, 'kWh', meterGrade, `the bill, ${bill.readings} readings`),
+      line(
+        'Other electricity taken off',
+        bill.otherKWh,
+        'kWh',
+        bill.otherKWh > 0 ? 'estimated' : 'measured',
+        'the bill',
+      ),
+      line('Units not expected', left.kWh - expectedKWh, 'kWh', 'estimated', 'worked out'),
+    ],
+  };
+}
+
+const joinedOf = (causes: readonly string[]) => (causes.length > 1 ? { joined: causes } : {});
+
+const NAMES: Readonly<Record<string, string>> = {
+  'heat-used': 'heat used',
+  'hot-water': 'hot water',
+  efficiency: 'efficiency',
+  backup: 'backup heater',
+  'other-electricity': 'other electricity',
+  metering: 'estimated reading',
+  weather: 'weather',
+};
+
+/** "Heat used and efficiency, joined"; a cause alone keeps its own title. */
+function titleOf(alone: string, causes: readonly string[]): string {
+  if (causes.length < 2) return alone;
+  const names = causes.map((cause) => NAMES[cause]!);
+  const text = `${names.slice(0, -1).join(', ')} and ${names.at(-1)}, joined`;
+  return text[0]!.toUpperCase() + text.slice(1);
+}

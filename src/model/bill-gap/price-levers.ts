@@ -1,0 +1,134 @@
+/** Price on the bill against the promised one, and the hours at which the units were bought. */
+import type { SystemResult } from '../appraisal/appraisal.ts';
+import type { BillCheckInput } from '../appraisal/promise.ts';
+import { type CostState, type Lever, workingLine as line } from './cost-state.ts';
+import type { PromisedDays } from './promised-days.ts';
+
+export interface PriceSides {
+  readonly from: Pick<CostState, 'pencePerKWh' | 'rateShares'>;
+  readonly levers: readonly Lever[];
+}
+
+/** A meter shows no less; below it a charge has no price a unit. */
+const LEAST_METERED_KWH = 0.001;
+
+/** Price [p/kWh] that the bill comes to: what it charges for its units over the units. */
+export function priceOf(bill: BillCheckInput, unitsPence: number): number {
+  return bill.boughtKWh >= LEAST_METERED_KWH ? unitsPence / bill.boughtKWh : bill.pencePerKWh;
+}
+
+/**
+ * Levers of price [p/kWh] and of the time of use. With units by price on both sides under the same names, the two
+ * separate: prices change at the promised shares, shares at either price. Else they are one lever, joined where the
+ * promise or the bill has several prices. A total that is not units × price moves the price, since units were metered.
+ */
+export function priceLevers(
+  bill: BillCheckInput,
+  promised: PromisedDays,
+  rates: SystemResult['rates'],
+  unitsPence: number,
+): PriceSides {
+  const promisedKWh = promised.spaceKWh + promised.otherKWh;
+  const billPrice = priceOf(bill, unitsPence);
+  const promisedPrice = promisedKWh > 0 ? promised.pence / promisedKWh : billPrice;
+  const matched = matchRates(bill, rates, promisedPrice, billPrice);
+  if (matched) return matched;
+  const several = (prices: readonly { readonly pencePerKWh: number }[]) =>
+    new Set(prices.map(({ pencePerKWh }) => pencePerKWh)).size > 1;
+  const mixed = several(rates.filter(({ kWh }) => kWh > 0)) || several(bill.ratesKWh ?? []);
+  const origin = bill.totalPence === undefined ? 'the bill' : 'the bill: cost of the units ÷ units';
+  return {
+    from: { pencePerKWh: [promisedPrice], rateShares: [1] },
+    levers: [
+      {
+        cause: 'price',
+        ...(mixed ? { joined: ['price', 'when'] } : {}),
+        to: { pencePerKWh: [billPrice] },
+        grade: 'measured',
+        title: mixed ? 'Unit price and hours of use, joined' : 'Unit price',
+        inputs: [
+          line('Price promised', promisedPrice, 'p/kWh', 'measured', 'the promise, mean over these days'),
+          line('Price on the bill', billPrice, 'p/kWh', 'measured', origin),
+        ],
+      },
+    ],
+  };
+}
+
+const plainName = (name: string) => name.trim().toLowerCase();
+
+/** Prices and shares of both sides by name; null where the names are not the same or there is one price only. */
+function matchRates(
+  bill: BillCheckInput,
+  rates: SystemResult['rates'],
+  promisedPrice: number,
+  billPrice: number,
+): PriceSides | null {
+  const billed = bill.ratesKWh ?? [];
+  const billedKWh = billed.reduce((sum, { kWh }) => sum + kWh, 0);
+  const place = new Map(rates.map(({ name }, i) => [plainName(name), i]));
+  const isSame =
+    billed.length > 1 &&
+    billed.length === rates.length &&
+    new Set(billed.map(({ name }) => plainName(name))).size === rates.length;
+  if (!isSame || !(billedKWh > 0) || !billed.every(({ name }) => place.has(plainName(name)))) return null;
+  const shares = new Array<number>(rates.length).fill(0);
+  const prices = new Array<number>(rates.length).fill(0);
+  for (const { name, kWh, pencePerKWh } of billed) {
+    shares[place.get(plainName(name))!] = kWh / billedKWh;
+    prices[place.get(plainName(name))!] = pencePerKWh;
+  }
+  const from = promisedRates(rates, promisedPrice);
+  const to = scaleTo(prices, shares, billPrice);
+  if (!from || !to) return null;
+  const names = rates.map(({ name }) => name);
+  return {
+    from: { pencePerKWh: from.prices, rateShares: from.shares },
+    levers: [
+      {
+        cause: 'price',
+        to: { pencePerKWh: to },
+        grade: 'measured',
+        title: 'Unit price',
+        inputs: names.flatMap((name, i) => [
+          line(`Price promised, ${name}`, from.prices[i]!, 'p/kWh', 'measured', 'the promise'),
+          line(`Price on the bill, ${name}`, to[i]!, 'p/kWh', 'measured', 'the bill'),
+        ]),
+      },
+      {
+        cause: 'when',
+        to: { rateShares: shares },
+        grade: 'estimated',
+        title: 'Hours at which it was used',
+        inputs: names.flatMap((name, i) => [
+          line(`Share promised, ${name}`, from.shares[i]!, '', 'estimated', 'the promise, for these days'),
+          line(`Share on the bill, ${name}`, shares[i]!, '', 'measured', 'units by price'),
+        ]),
+      },
+    ],
+  };
+}
+
+/**
+ * Promised prices and shares for the days of the bill. A promise keeps its shares for the year and its mean price for
+ * each month: with two prices the mean gives the share; with more the year's shares stand and the prices are scaled.
+ */
+function promisedRates(rates: SystemResult['rates'], meanPrice: number) {
+  const yearKWh = rates.reduce((sum, { kWh }) => sum + kWh, 0);
+  if (!(yearKWh > 0)) return null;
+  const prices = rates.map(({ pencePerKWh }) => pencePerKWh);
+  const [first, second] = prices;
+  if (prices.length === 2 && first !== second) {
+    const share = (meanPrice - second!) / (first! - second!);
+    if (share >= 0 && share <= 1) return { prices, shares: [share, 1 - share] };
+  }
+  const shares = rates.map(({ kWh }) => kWh / yearKWh);
+  const scaled = scaleTo(prices, shares, meanPrice);
+  return scaled && { prices: scaled, shares };
+}
+
+/** Prices multiplied so that their mean at these shares is `meanPrice`; null where they have no positive mean. */
+function scaleTo(prices: readonly number[], shares: readonly number[], meanPrice: number): number[] | null {
+  const mean = prices.reduce((sum, price, i) => sum + price * shares[i]!, 0);
+  return mean > 0 ? prices.map((price) => (price * meanPrice) / mean) : null;
+}
