@@ -1,6 +1,6 @@
 /** COP and output of a machine as tables over source and flow, read a hundred thousand times a second. */
 import type { RatedPoint } from '../../household/household.ts';
-import { carnotFraction, carnotLimit, throughPoints } from './rated-points.ts';
+import { carnotFraction, carnotLimit, LEAST_LIFT_K, throughPoints } from './rated-points.ts';
 
 /** Source and flow that the tables span, °C, one node a kelvin; what lies beyond is taken at the edge. */
 export const SOURCE_FROM_C = -30;
@@ -39,6 +39,13 @@ export interface PerHeat {
   readonly bent: boolean;
 }
 
+/** Whether a node lies where heat is really made: lifts well above the least, sources and flows that homes have. */
+function isInUse(at: number): boolean {
+  const sourceC = SOURCE_FROM_C + Math.floor(at / WIDTH);
+  const flowC = FLOW_FROM_C + (at % WIDTH);
+  return flowC - sourceC >= LEAST_LIFT_K + 10 && sourceC >= -10 && sourceC <= 15 && flowC <= 60;
+}
+
 /** By how much a node may move before the points count as bent; a defrosting dip below it is left alone. */
 const BENT = 0.02;
 
@@ -67,7 +74,7 @@ function bendSurface(points: readonly RatedPoint[], installedShare: number): Per
   let bent = false;
   const raise = (at: number, neighbour: number) => {
     if (surface[at]! >= surface[neighbour]!) return;
-    if (surface[at]! < surface[neighbour]! * (1 - BENT)) bent = true;
+    if (surface[at]! < surface[neighbour]! * (1 - BENT) && isInUse(at)) bent = true;
     surface[at] = surface[neighbour]!;
   };
   for (let row = HEIGHT - 1; row >= 0; row--) {
