@@ -3,7 +3,7 @@ import type { Appraisal, SystemResult, Versus } from '../model/appraisal/apprais
 import type { BillCheck } from '../model/appraisal/promise.ts';
 import type { Remark } from '../model/evidence/evidence.ts';
 import { causeSentence, nextSentence, verdictSentence } from '../words/check.ts';
-import { costSentence, rangeSentence } from '../words/cost.ts';
+import { costSentence, LEAST_FACTOR, rangeSentence } from '../words/cost.ts';
 import { gradeName } from '../words/grades.ts';
 import { basisSentence, heatSentence, missingWaySentence, waterSentence, wayName } from '../words/heat.ts';
 import { boundaryName } from '../words/machine.ts';
@@ -83,13 +83,16 @@ function evenLines({ versus, systems }: Appraisal): string[] {
   return versus.flatMap(({ against, breakEvenFactor, priceRatio, breakEvenPriceRatio }) => {
     if (breakEvenFactor === null && breakEvenPriceRatio === null) return [];
     const kind = systems.find(({ id }) => id === against)?.kind ?? against;
+    const never = breakEvenFactor !== null && breakEvenFactor < LEAST_FACTOR;
     const parts = [
-      ...(breakEvenFactor === null ? [] : [`a whole-house factor of ${factor(breakEvenFactor)}`]),
+      ...(breakEvenFactor === null || never ? [] : [`a whole-house factor of ${factor(breakEvenFactor)}`]),
       ...(priceRatio === null || breakEvenPriceRatio === null
         ? []
         : [`a price ratio of ${grouped(breakEvenPriceRatio, 2)} (now ${grouped(priceRatio, 2)})`]),
     ];
-    return [`${systemName(against, kind)}: even at ${parts.join(', or at ')}`];
+    const even = parts.length === 0 ? '' : `even at ${parts.join(', or at ')}`;
+    const cheaper = never ? 'the heat pump’s heat costs less at any factor it can have' : '';
+    return [`${systemName(against, kind)}: ${[cheaper, even].filter((part) => part !== '').join('; ')}`];
   });
 }
 

@@ -108,10 +108,15 @@ export function heatPriceSentence(appraisal: Systems): string {
   return `${own} and ${pence(beside.pencePerKWhHeat.value)} with ${systemInSentence(beside.id, beside.kind)}.`;
 }
 
+/** A heat pump gives at least the electricity it takes, so that no seasonal factor lies below this. */
+export const LEAST_FACTOR = 1;
+
 /** Where both would cost the same. */
 export function breakEvenSentence(versus: Pick<Versus, 'against' | 'breakEvenFactor'>, kind: string): string {
   const against = systemInSentence(versus.against, kind);
-  return versus.breakEvenFactor === null || !Number.isFinite(versus.breakEvenFactor)
-    ? `No factor makes the heat pump cost the same as ${against}.`
-    : `At a factor of ${factor(versus.breakEvenFactor)} the heat pump costs the same as ${against}. Below that it costs more.`;
+  const { breakEvenFactor: even } = versus;
+  if (even === null || !Number.isFinite(even)) return `No factor makes the heat pump cost the same as ${against}.`;
+  if (even < LEAST_FACTOR)
+    return `At any factor it can have, a unit of heat costs less with the heat pump than with ${against}.`;
+  return `At a factor of ${factor(even)} the heat pump costs the same as ${against}. Below that it costs more.`;
 }

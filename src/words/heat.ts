@@ -49,6 +49,8 @@ const MISSING: Readonly<Record<string, string>> = {
   'no-record': 'Import a bill or a meter file, or type your bills.',
   'no-heat-loss': 'Type the heat loss at the design temperature.',
   'no-certificate': 'Type the heat figure from the energy certificate.',
+  'record-too-short':
+    'The record is too short to tell heating from the rest. Add bills or readings of the cold months and the warm ones.',
   'no-floor-area': 'Type the floor area and the age of the home.',
 };
 

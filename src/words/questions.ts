@@ -65,7 +65,7 @@ const DEMAND: Readonly<Record<string, Sentence>> = {
   'typical-weather-stands-in': ({ number, text }) =>
     `We have no weather for ${counted(number('days'), 'day')} of the record. A typical year of the region (${text('region')}) stands in. A weather file would make the answer surer.`,
   'base-unexplained': ({ number }) =>
-    `Each day about ${spokenKWh(number('leftoverKWh'))} are used in any weather, beyond hot water and cooking. What else runs on it?`,
+    `In a year about ${spokenKWh(number('leftoverKWh'))} of heat go in any weather, beyond hot water and cooking. What else runs on it?`,
   'base-below-hot-water': ({ number }) =>
     `The record’s use in warm weather is less than hot water for ${counted(number('people'), 'person', 'people')} needs. Is the water heated another way?`,
   'total-only': ({ number }) =>

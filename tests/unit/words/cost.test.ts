@@ -86,6 +86,7 @@ describe('around it', () => {
       'At a factor of 3.6',
     );
     expect(cost.breakEvenSentence({ against: 'present', breakEvenFactor: null }, 'oil')).toContain('No factor');
+    expect(cost.breakEvenSentence({ against: 'storage', breakEvenFactor: 0.9 }, 'storage')).toContain('At any factor');
   });
 
   test('nothing is over 25 words, and nobody is told that something “will save”', () => {
