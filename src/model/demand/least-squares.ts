@@ -21,6 +21,9 @@ export interface LineOptions {
   readonly notNegative?: boolean;
 }
 
+/** Points whose x differ by less than rounding have no slope; as a share of the squares of x. */
+const APART_LEAST = 1e-20;
+
 /**
  * Weighted least squares of y = intercept + slope × x, weights w: slope = Sxy/Sxx, intercept = ȳ − slope × x̄,
  * s² = Σw e²/(n − p). Needs more points than parameters for its errors (else they are infinite).
@@ -35,7 +38,8 @@ export function fitLine(
   const count = x.length;
   const sums = sumUp(x, y, weights);
   const { w, meanX, meanY, sxx, sxy, syy } = sums;
-  let slope = sxx > 0 ? sxy / sxx : 0;
+  const apart = sxx > APART_LEAST * (w + w * meanX ** 2 + sxx);
+  let slope = apart ? sxy / sxx : 0;
   let intercept = meanY - slope * meanX;
   if (options.notNegative) ({ slope, intercept } = keepPositive(sums, slope, intercept));
   let squaredError = 0;
@@ -44,7 +48,7 @@ export function fitLine(
   }
   const freedom = count - (options.parameters ?? 2);
   const variance = freedom > 0 ? squaredError / freedom : Number.POSITIVE_INFINITY;
-  const slopeVariance = sxx > 0 ? variance / sxx : 0;
+  const slopeVariance = apart ? variance / sxx : 0;
   return {
     intercept,
     slope,

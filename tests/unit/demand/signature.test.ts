@@ -141,4 +141,13 @@ describe('straight line', () => {
       }),
     );
   });
+  test.each([
+    ['all at one x', [4.1, 4.1, 4.1, 4.1]],
+    ['apart by rounding alone', [1e-160, 3e-160, 2e-160, 0]],
+    ['apart in the last digit', [0.1 + 0.2, 0.3, 0.3, 0.3]],
+  ])('points %s have no slope, and a mean', (_name, x) => {
+    const line = fitLine(x, [1, 2, 3, 6], [3, 1, 2, 1]);
+    expect([line.slope, line.slopeError]).toEqual([0, 0]);
+    expect(line.intercept).toBeCloseTo(17 / 7, 12);
+  });
 });
