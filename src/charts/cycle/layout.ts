@@ -64,13 +64,13 @@ export function layOutCycle(series: CycleSeries, size: PictureSize, place: { wid
 
   const middle = 12.4 * unit;
   const [top, bottom] = [7 * unit, 17.8 * unit];
-  const [left, right] = [width * 0.335, width * 0.665];
+  const [left, right] = [width * 0.345, width * 0.655];
   const exchanger = { width: 2.6 * unit, height: 6.4 * unit };
   const evaporator = { x: left - exchanger.width / 2, y: middle - exchanger.height / 2, ...exchanger };
   const condenser = { x: right - exchanger.width / 2, y: middle - exchanger.height / 2, ...exchanger };
   const compressor = { x: (left + right) / 2, y: top, radius: 1.75 * unit };
   const valve = { x: (left + right) / 2, y: bottom, half: 1.1 * unit };
-  const blockWidth = width * 0.17;
+  const blockWidth = width * 0.15;
   const blockHeight = 9.2 * unit;
   const ground = { x: 1, y: middle - blockHeight / 2, width: blockWidth, height: blockHeight };
   const house = { x: width - 1 - blockWidth, y: middle - blockHeight / 2, width: blockWidth, height: blockHeight };
@@ -143,13 +143,18 @@ export function layOutCycle(series: CycleSeries, size: PictureSize, place: { wid
   ): Label => ({ step, x, y, text, weight, anchor });
   const name = (step: CycleStep) => series.places.find((each) => each.step === step)!.name;
   const past = drawing.badgeRadius * 2 + 0.4 * font;
+  const beside = 0.9 * font;
+  const evaporatorNameX = left - beside - textWidth(name('evaporator'), font, true);
+  const belowEvaporator = evaporator.y + exchanger.height + 1.7 * font;
+  const aboveCondenser = condenser.y - 1.1 * font;
   const innerLeft = evaporator.x + evaporator.width + gap;
   const innerRight = condenser.x - gap;
   const belowBlock = ground.y + ground.height + 1.4 * font;
-  const houseX = house.x;
+  const houseEnd = house.x + house.width;
+  const houseX = Math.min(house.x, houseEnd - past - textWidth(name('house'), font, true));
   const valveNameWidth = textWidth(name('valve'), font, true) + past;
   const compressorName = textWidth(name('compressor'), font, true);
-  const compressorX = compressor.x - compressor.radius - gap - compressorName;
+  const compressorX = compressor.x - compressor.radius - gap - compressorName - 0.3 * font;
   const valveX = valve.x - valveNameWidth / 2;
   const nearBrine = (brine.right + bandLeft) / 2;
   const nearWater = (houseFrom + house.x) / 2;
@@ -159,13 +164,7 @@ export function layOutCycle(series: CycleSeries, size: PictureSize, place: { wid
     label('ground', nearBrine, brine.outY + 1.2 * font, wholeDegrees(loop.brineOutC), 'figure', 'middle'),
     label('ground', ground.x, belowBlock, unitsAnHour(loop.groundKW), 'figure'),
     label('ground', ground.x, belowBlock + 1.25 * font, 'from the ground', 'quiet'),
-    label(
-      'evaporator',
-      left - exchanger.width / 2 + past,
-      evaporator.y + exchanger.height + 1.4 * font,
-      name('evaporator'),
-      'name',
-    ),
+    label('evaporator', evaporatorNameX, belowEvaporator, name('evaporator'), 'name'),
     label('evaporator', innerLeft, middle - 1.1 * font, wholeDegrees(loop.evaporatingC)),
     label('evaporator', innerLeft, middle + 0.35 * font, barText(loop.low.barGauge), 'quiet'),
     label('evaporator', innerLeft, middle + 1.7 * font, psiText(loop.low.psiGauge), 'quiet'),
@@ -173,24 +172,24 @@ export function layOutCycle(series: CycleSeries, size: PictureSize, place: { wid
     label('compressor', compressor.x + meterThick / 2 + gap, meterTop + 1.2 * font, unitsAnHour(loop.meterKW)),
     label('compressor', compressor.x + meterThick / 2 + gap, meterTop + 2.45 * font, 'from the meter', 'quiet'),
     label('compressor', compressor.x + compressor.radius + gap, top - 0.9 * font, wholeDegrees(loop.dischargeC)),
-    label('condenser', right - exchanger.width / 2 + past, condenser.y - 0.9 * font, name('condenser'), 'name'),
+    label('condenser', right + beside + past, aboveCondenser, name('condenser'), 'name'),
     label('condenser', innerRight, middle - 1.1 * font, wholeDegrees(loop.condensingC), 'figure', 'end'),
     label('condenser', innerRight, middle + 0.35 * font, barText(loop.high.barGauge), 'quiet', 'end'),
     label('condenser', innerRight, middle + 1.7 * font, psiText(loop.high.psiGauge), 'quiet', 'end'),
     label('house', houseX + past, nameY, name('house'), 'name'),
     label('house', nearWater, water.flowY - 0.5 * font, wholeDegrees(loop.flowC), 'figure', 'middle'),
     label('house', nearWater, water.returnY + 1.2 * font, wholeDegrees(loop.returnC), 'figure', 'middle'),
-    label('house', houseX, belowBlock, unitsAnHour(loop.houseKW)),
-    label('house', houseX, belowBlock + 1.25 * font, 'to the house', 'quiet'),
+    label('house', houseEnd, belowBlock, unitsAnHour(loop.houseKW), 'figure', 'end'),
+    label('house', houseEnd, belowBlock + 1.25 * font, 'to the house', 'quiet', 'end'),
     label('valve', valveX + past, bottom + 2.7 * font, name('valve'), 'name'),
     label('valve', valve.x + valve.half + gap, bottom - 0.6 * font, wholeDegrees(loop.liquidC)),
     label('valve', valve.x - valve.half - gap, bottom - 0.6 * font, wholeDegrees(loop.afterValveC), 'figure', 'end'),
   ];
   const badges = [
     badge('ground', ground.x + drawing.badgeRadius, nameY),
-    badge('evaporator', left - exchanger.width / 2 + drawing.badgeRadius, evaporator.y + exchanger.height + 1.4 * font),
+    badge('evaporator', evaporatorNameX - past + drawing.badgeRadius, belowEvaporator),
     badge('compressor', compressorX - drawing.badgeRadius - 0.4 * font, top - 0.9 * font),
-    badge('condenser', right - exchanger.width / 2 + drawing.badgeRadius, condenser.y - 0.9 * font),
+    badge('condenser', right + beside + drawing.badgeRadius, aboveCondenser),
     badge('house', houseX + drawing.badgeRadius, nameY),
     badge('valve', valveX + drawing.badgeRadius, bottom + 2.7 * font),
   ];

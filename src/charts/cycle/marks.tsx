@@ -10,7 +10,7 @@ export function GroundMark({ layout, strength }: { readonly layout: CycleLayout;
   const { ground, brine } = layout;
   const right = ground.x + ground.width;
   const turn = ground.x + ground.width * 0.3;
-  const strata = [0.24, 0.5, 0.76].map((share) => ground.y + ground.height * share);
+  const strata = [0.3, 0.5, 0.7, 0.9].map((share) => ground.y + ground.height * share);
   return (
     <g data-step="ground" fill="none">
       <rect
@@ -21,6 +21,15 @@ export function GroundMark({ layout, strength }: { readonly layout: CycleLayout;
         fill="var(--sheet)"
         stroke={edgeOf(strength)}
         strokeWidth={strength === 'lit' ? 3.5 : 1.5}
+      />
+      {/* The surface, hatched as earth is drawn. */}
+      <path
+        d={Array.from(
+          { length: 9 },
+          (_, index) => `M${ground.x + (ground.width * (index + 1)) / 10} ${ground.y}l-7 8`,
+        ).join('')}
+        stroke={edgeOf(strength)}
+        strokeWidth={1.25}
       />
       {strata.map((y) => (
         <path key={y} d={`M${ground.x + 2} ${y}H${right - 2}`} stroke="var(--line)" strokeDasharray="10 7" />

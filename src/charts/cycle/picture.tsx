@@ -101,9 +101,9 @@ function Painted(props: {
             fontSize={layout.badgeRadius * 1.25}
             textAnchor="middle"
             fontWeight={650}
-            fill={strength(badge.step) === 'lit' ? 'var(--paper)' : 'var(--ink)'}
           >
-            {badge.number}
+            {/* On the span, since the look gives every text its own fill. */}
+            <tspan fill={strength(badge.step) === 'lit' ? 'var(--paper)' : 'var(--ink)'}>{badge.number}</tspan>
           </text>
         </g>
       ))}
@@ -136,7 +136,6 @@ function Words(props: {
       fontSize={label.weight === 'quiet' ? props.faint : props.font}
       textAnchor={label.anchor}
       fontWeight={label.weight === 'name' || strength === 'lit' ? 650 : 400}
-      fill={quiet && strength !== 'lit' ? 'var(--quiet)' : 'var(--ink)'}
     >
       {label.text}
     </text>

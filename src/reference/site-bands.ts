@@ -1,0 +1,47 @@
+/** Usual bands of what is read at a ground-source plant in steady running. A reading outside is a question, not a fault. */
+import type { Band, SiteBands } from '../model/site-readings/site-readings.ts';
+
+const customary = (low: number | null, high: number | null): Band => ({
+  low,
+  high,
+  source: 'common practice, no source',
+  provenance: 'common practice, no source',
+});
+
+export const siteBands: SiteBands = {
+  fixed: {
+    'brine-in': {
+      low: 0,
+      high: 15,
+      source: 'not below 0 °C in 20 years: UK installer standard MIS 3005-D, from memory; upper end common practice',
+      provenance: 'memory',
+    },
+    'brine-drop': {
+      low: 2,
+      high: 5,
+      source: '3 to 5 K at design, common practice; EN 14511 rates at 0 °C in and −3 °C out, from memory',
+      provenance: 'memory',
+    },
+    flow: customary(25, 55),
+    'water-spread': customary(3, 8),
+    /** Heat on the water side over brine heat plus electricity, less one; a flow meter is good for about 5 %. */
+    'heat-balance': customary(-10, 10),
+    'evaporator-approach': customary(1, 10),
+    'condenser-approach': customary(0, 5),
+    superheat: customary(3, 10),
+    subcooling: customary(2, 10),
+    /** By mass; below about a tenth it protects hardly at all, above 35 % it costs heat and pumping. */
+    'glycol-share': customary(15, 35),
+    /** Freezing point below the coldest brine. */
+    'frost-margin': customary(5, null),
+  },
+  carnotFraction: {
+    low: 0.42,
+    middle: 0.46,
+    high: 0.54,
+    source:
+      'declared certificates of 123 brine units at about B0/W34: 10 % point 0.449, median 0.508, 90 % point 0.537; lower end and middle set below them by judgement, since homes fall short of certificates',
+    provenance: 'computed',
+  },
+  compression: { ...customary(0.55, 0.8), low: 0.55, high: 0.8 },
+};
