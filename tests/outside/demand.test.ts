@@ -1,10 +1,12 @@
 import { describe, expect, test } from 'vitest';
 import { COMMON_MONTH_DAYS } from '../../src/model/calendar/civil.ts';
+import { baseFromGains, findBaseTemperature } from '../../src/model/demand/base-temperature.ts';
 import { cylinderLossKWhPerDay, lossPerLitreFoam, volumeFactor } from '../../src/model/demand/cylinder-loss.ts';
-import { baseFromGains, coefficientOfDesignLoad } from '../../src/model/demand/from-heat-loss.ts';
+import { coefficientOfDesignLoad } from '../../src/model/demand/from-heat-loss.ts';
 import { drawOfPeople, warmingKWh } from '../../src/model/demand/hot-water-draw.ts';
 import { fitLine } from '../../src/model/demand/least-squares.ts';
 import { peopleOfFloorArea } from '../../src/model/demand/occupancy.ts';
+import { emptyHousehold } from '../../src/model/household/household.ts';
 import { hotWater } from '../../src/reference/hot-water.ts';
 
 const sum = (values: readonly number[]) => values.reduce((total, v) => total + v, 0);
@@ -82,6 +84,13 @@ describe('cylinder loss (SAP Tables 2, 2a, 2b)', () => {
 describe('heat loss (worked from the degree-day method)', () => {
   test('20 °C, 500 W of gains and 250 W/K need heating below 18.0 °C', () => {
     expect(baseFromGains(20, 500, 250)).toBeCloseTo(18, 12);
+  });
+  test('an ordinary home of 90 m² and 250 W/K kept at 20 °C comes near the standard base of 15.5 °C', () => {
+    // 15.5 °C is the base that UK degree days are published to; within the error that the estimate itself states.
+    const found = findBaseTemperature(emptyHousehold('h', 'Ordinary home'), 20, 250);
+    expect(Math.abs(found.value - 15.5)).toBeLessThan(0.5);
+    expect(found.errorK).toBeGreaterThan(1);
+    expect(found.errorK).toBeLessThan(2);
   });
   test('250 W/K from 21 °C to −3.4 °C is a design load of 6,100 W', () => {
     expect(coefficientOfDesignLoad(6.1, 21, -3.4)).toBeCloseTo(250, 9);

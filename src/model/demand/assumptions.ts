@@ -1,14 +1,9 @@
 /** What the demand part assumes where nobody has said anything, each with where it comes from. */
 
-/** Mean of the rooms over the day and the year. From memory, close to what metered British homes keep. */
+/** Temperature asked for in the rooms that are lived in. From memory, close to what British homes keep. */
 export const ROOM_C = 20;
 /** Outdoor temperature above which a British home needs no heating. Common practice, no source. */
 export const BASE_C = 15.5;
-/** Heat from people, appliances and sun that is of use to the rooms, W/m²; 500 W in a home of 90 m². Common practice, no source. */
-export const GAINS_W_PER_M2 = 5.5;
-export const GAINS_W = 500;
-/** One standard error of a base temperature that gains imply, K. Common practice, no source. */
-export const BASE_ERROR_K = 1.5;
 /** People in a British home, where neither people nor floor area are known: mean household, Census 2021, from memory. */
 export const PEOPLE = 2.4;
 /** Floor area of a typical British home, m²; English Housing Survey mean 94 m², from memory. */

@@ -5,8 +5,9 @@ import type { Reference } from '../reference.ts';
 import { heatOfDegreeDaysKWh } from '../units/energy.ts';
 import { degreeDaysFromMeans } from '../weather/degree-days.ts';
 import type { TypicalYear } from '../weather/typical-year.ts';
-import { type Grade, type Working, type WorkingInput, weakestGrade } from '../working.ts';
-import { BASE_ERROR_K, GAINS_W, GAINS_W_PER_M2, HEAT_LOSS_ERROR } from './assumptions.ts';
+import { type Grade, type Working, weakestGrade } from '../working.ts';
+import { HEAT_LOSS_ERROR } from './assumptions.ts';
+import { type BaseTemperature, findBaseTemperature } from './base-temperature.ts';
 import { type DesignOutdoor, designOutdoor } from './design-outdoor.ts';
 import { together } from './figure.ts';
 import { ask } from './questions.ts';
@@ -26,14 +27,6 @@ interface Room {
 
 /** Beyond these a coefficient is hardly a home: W/K, and W/K per m² of floor. Common practice, no source. */
 const UNLIKELY = { least: 20, most: 2500, leastPerM2: 0.3, mostPerM2: 8 };
-
-/** No home does without heating on colder days than this, whatever its gains: the foot of the signature's search, °C. */
-const BASE_LEAST_C = 8;
-
-/** Base temperature [°C] Tb = Ti − gains/HLC from room temperature [°C], gains [W], heat loss coefficient [W/K]. */
-export function baseFromGains(roomC: number, gainsW: number, heatLossWPerK: number): number {
-  return roomC - gainsW / heatLossWPerK;
-}
 
 /** Heat loss coefficient [W/K] of a design load [kW] between room and design outdoor temperature [°C]. */
 export function coefficientOfDesignLoad(heatLossKW: number, roomC: number, designOutdoorC: number): number {
@@ -69,13 +62,13 @@ export function demandFromHeatLoss(
     };
   }
   const wPerK = coefficientOfDesignLoad(heatLossKW, room.value, outdoor.value);
-  const base = findBase(household, room, wPerK);
+  const base = findBaseTemperature(household, room.value, wPerK);
   const questions = [...askDesign(outdoor), ...askLikely(wPerK, home.floorAreaM2?.value)];
   const degreeDays = degreeDaysFromMeans(year.dailyMeanC, base.value);
   const spaceKWh = heatOfDegreeDaysKWh(wPerK, degreeDays);
   const spreadOfBase =
-    (degreeDaysFromMeans(year.dailyMeanC, base.value + BASE_ERROR_K) -
-      degreeDaysFromMeans(year.dailyMeanC, base.value - BASE_ERROR_K)) /
+    (degreeDaysFromMeans(year.dailyMeanC, base.value + base.errorK) -
+      degreeDaysFromMeans(year.dailyMeanC, base.value - base.errorK)) /
     2;
   const ofLoss = HEAT_LOSS_ERROR[heat.heatLossKW.grade] * spaceKWh;
   const ofDesign = outdoor.grade === 'assumed' ? (spaceKWh * 1.5) / (room.value - outdoor.value) : 0;
@@ -92,17 +85,6 @@ export function demandFromHeatLoss(
     baseC: base.value,
     questions,
   };
-}
-
-function findBase(household: Household, room: Room, wPerK: number): WorkingInput & { value: number } {
-  const name = 'base temperature';
-  const unit = '°C';
-  if (household.heat.baseC) return { name, unit, ...household.heat.baseC };
-  const area = household.home.floorAreaM2?.value;
-  const gainsW = area === undefined ? GAINS_W : GAINS_W_PER_M2 * area;
-  const value = Math.max(BASE_LEAST_C, baseFromGains(room.value, gainsW, wPerK));
-  const origin = `room ${room.value} °C − ${Math.round(gainsW)} W of gains / ${Math.round(wPerK)} W/K; gains common practice, no source`;
-  return { name, value, unit, grade: 'assumed', origin };
 }
 
 function askDesign(outdoor: DesignOutdoor): Question[] {
@@ -127,7 +109,7 @@ function loadWorking(of: {
   readonly room: Room;
   readonly outdoor: DesignOutdoor;
   readonly wPerK: number;
-  readonly base: WorkingInput;
+  readonly base: BaseTemperature;
   readonly degreeDays: number;
   readonly spaceKWh: number;
   readonly year: TypicalYear;
@@ -146,7 +128,7 @@ function loadWorking(of: {
         grade: 'estimated',
         origin: `typical year, ${year.region.name}`,
       },
-      base,
+      { name: 'base temperature', value: base.value, unit: '°C', grade: base.grade, origin: base.origin },
     ],
     result: { value: spaceKWh, unit: 'kWh a year' },
     source: `degree-day method, CIBSE TM41 (from memory); ${year.region.source}`,
