@@ -30,7 +30,8 @@ export function openDatabase(
     migrate(database, path, migrations);
     return { database, opening: { created: true, setAside: null, backup: null } };
   }
-  mkdirSync(dirname(path), { recursive: true });
+  // Readable by its owner only: it holds other people's bills.
+  mkdirSync(dirname(path), { recursive: true, mode: 0o700 });
   const existed = existsSync(path) && statSync(path).size > 0;
   const opened = tryToOpen(path);
   if (opened !== 'damaged') {
