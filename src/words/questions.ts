@@ -97,6 +97,18 @@ const MACHINE: Readonly<Record<string, Sentence>> = {
     `No factor for hot water was given. From ${factor(number('typed'))} for the rooms we take ${factor(number('derived'))}, with a wider range.`,
   'water-factor-above-space': ({ number }) =>
     `The factor for hot water, ${factor(number('water'))}, is above the one for the rooms, ${factor(number('space'))}. Hot water is hotter, so it is usually below. Are they swapped?`,
+  'points-assumed': () =>
+    'No points of the data sheet were given, so those of a usual machine stand in. Type two or more from the sheet, such as B0/W35 and B0/W55.',
+  'points-bent': () =>
+    'In the points of the data sheet a harder task gives a better figure. That cannot be, so the worse of the two is used. Check them.',
+  'brine-too-cold': ({ number }) =>
+    `The fluid from the ground would come in at ${degrees(number('coldestC'))} on the coldest day. A larger array keeps it above ${degrees(0)}.`,
+  'capacity-short': ({ number }) =>
+    `The machine is too small for the coldest days. The backup heater gives ${percent(number('share'))} of the heat. Check its output and the heat loss.`,
+  'full-above-field': ({ number }) =>
+    `The sum gives a factor of ${factor(number('reckoned'))}, above what most metered homes reach, ${factor(number('low'))} to ${factor(number('high'))}. What makes this home better?`,
+  'array-depth-refused': ({ number, text }) =>
+    `A depth of ${grouped(number('found'))} m does not suit ${text('kind') === 'vertical' ? 'boreholes' : 'pipes in a trench'}. It should lie between ${grouped(number('low'))} and ${grouped(number('high'))} m, so the usual depth is taken.`,
 };
 
 const COST: Readonly<Record<string, Sentence>> = {

@@ -25,7 +25,7 @@ function found(folders: readonly string[], pattern: RegExp): string[] {
 const CODE = /(?:\bcode: |\bask\(\s*|\bquestion\(\s*)'([a-z0-9-]+)'/g;
 
 describe('codes in the model have sentences', () => {
-  const folders = ['demand', 'heat-pump', 'comparison', 'appraisal', 'uncertainty', 'weather'];
+  const folders = ['demand', 'heat-pump', 'heat-pump/full', 'comparison', 'appraisal', 'uncertainty', 'weather'];
   const questions = found(folders, CODE);
   test('questions', () => {
     expect(questions.length).toBeGreaterThan(20);
@@ -82,6 +82,8 @@ const DATA = {
   place: 'Birmingham',
   rule: '99 %',
   outdoorC: -3.4,
+  coldestC: -1.2,
+  reckoned: 4.4,
   efficiency: 1.05,
   found: 12,
   low: 1,

@@ -46,13 +46,14 @@ export function reckonFullMachine(settle: SettleInput): FullReckoned {
     const kWh = year.spaceHeatKWh / spaceFactor + year.waterHeatKWh / waterFactor + extraKWh;
     return kWh > 0 && heatKWh > 0 ? heatKWh / kWh : spaceFactor;
   };
+  const wholeValue = wholeAt(space.value, water.value);
   const whole: Figure = {
-    value: wholeAt(space.value, water.value),
+    value: wholeValue,
     low: wholeAt(space.low, water.low),
     high: wholeAt(space.high, water.high),
     unit: '',
     grade: weakestGrade([grade, demand.total.grade]),
-    working: wholeWorking(parts, extras, space, water),
+    working: wholeWorking(wholeValue, parts, extras, space, water),
   };
   const { low, middle, high, count, source } = field;
   const result: MachineResult = {

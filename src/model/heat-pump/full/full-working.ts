@@ -91,7 +91,13 @@ export function extraLines({ settled, full }: Parts): ExtraLine[] {
   });
 }
 
-export function wholeWorking({ full }: Parts, extras: readonly ExtraLine[], space: Figure, water: Figure): Working {
+export function wholeWorking(
+  value: number,
+  { full }: Parts,
+  extras: readonly ExtraLine[],
+  space: Figure,
+  water: Figure,
+): Working {
   const { year } = full;
   const factors = year.factors;
   const kWh = (name: string, value: number, origin: string) => reckoned(name, value, 'kWh', origin);
@@ -112,7 +118,7 @@ export function wholeWorking({ full }: Parts, extras: readonly ExtraLine[], spac
           )
         : []),
     ],
-    result: { value: factors?.H4 ?? 1, unit: '' },
+    result: { value, unit: '' },
     source: SEPEMO,
     steps: [space.working, water.working, ...extras.map((extra) => extra.working)],
   };
