@@ -172,12 +172,28 @@ export const Prices = z.object({
   serviceLpgGBP: given(z.number().min(0).max(5000)).optional(),
 });
 
-/** What it costs to put in, for the page about the years to come. Nothing is assumed here: absent means not shown. */
+/**
+ * What it costs to put in, for the page about the years to come. No price is assumed here: without `heatPumpGBP` only
+ * running costs are shown. Growth and discount are a year and beyond general inflation, 0.02 for 2 %.
+ */
 export const Purchase = z.object({
   heatPumpGBP: given(z.number().min(0).max(500_000)).optional(),
   grantGBP: given(z.number().min(0).max(500_000)).optional(),
   /** What replacing the present system would cost instead. */
   replacementGBP: given(z.number().min(0).max(500_000)).optional(),
+  /** Years the present system would still last; absent means that it is due now. */
+  presentYearsLeft: given(z.int().min(0).max(40)).optional(),
+  /** The machine again at the end of its life, while the pipes in the ground stay; absent means the whole price. */
+  renewalGBP: given(z.number().min(0).max(500_000)).optional(),
+  heatPumpLifeYears: given(z.int().min(5).max(50)).optional(),
+  replacementLifeYears: given(z.int().min(5).max(50)).optional(),
+  /** How far ahead is looked. */
+  years: given(z.int().min(1).max(40)).optional(),
+  electricityGrowthPerYear: given(z.number().min(-0.1).max(0.2)).optional(),
+  fuelGrowthPerYear: given(z.number().min(-0.1).max(0.2)).optional(),
+  /** One standard deviation of both growths. */
+  growthSpreadPerYear: given(z.number().min(0).max(0.1)).optional(),
+  discountPerYear: given(z.number().min(0).max(0.2)).optional(),
 });
 
 export const Household = z.object({
