@@ -75,6 +75,8 @@ export const contract = {
       notice: z.string().optional(),
     }),
   ),
+  /** Copies the whole database, as it is now, into the data folder; answers where the copy lies. */
+  'data.backup': request(Nothing, z.object({ path: z.string() })),
   'settings.read': request(Nothing, Settings),
   'settings.write': request(Settings, Settings),
 

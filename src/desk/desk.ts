@@ -1,4 +1,5 @@
 /** The services behind the contract: every request is checked against its schema, then handled. */
+import { StoreFault } from '../store/store-fault.ts';
 import { contract, DeskError, type RequestName } from './contract.ts';
 import { appHandlers } from './handlers/app.ts';
 import { evidenceHandlers } from './handlers/evidence.ts';
@@ -8,12 +9,12 @@ import { promiseHandlers } from './handlers/promises.ts';
 import { tariffHandlers } from './handlers/tariffs.ts';
 import { keepOfferedFiles } from './offered-files.ts';
 import type { DeskContext, DeskPorts, Handlers, Work } from './ports.ts';
-import { explainIssue } from './refusal.ts';
+import { explainIssue, explainStoreFault } from './refusal.ts';
 
 export type { DeskPorts, PrintPdf } from './ports.ts';
 
 export interface Desk {
-  /** Throws DeskError or StoreFault for what is refused; anything else thrown is our own failure. */
+  /** Throws DeskError for what is refused; anything else thrown is our own failure. */
   handle(name: string, input: unknown, options: Work): Promise<unknown>;
 }
 
@@ -38,14 +39,18 @@ export function createDesk(ports: DeskPorts): Desk {
       const checked = contract[known].input.safeParse(input);
       if (!checked.success) throw new DeskError(explainIssue(checked.error.issues[0]!, input));
       const handle = handlers[known] as (input: unknown, work: Work) => unknown;
-      return handle(checked.data, {
-        ...work,
-        onProgress: (share) => {
-          work.onProgress?.(share);
-          // The progress may have brought word of a cancellation.
-          refuseIfStopped(work.signal);
-        },
-      });
+      try {
+        return await handle(checked.data, {
+          ...work,
+          onProgress: (share) => {
+            work.onProgress?.(share);
+            // The progress may have brought word of a cancellation.
+            refuseIfStopped(work.signal);
+          },
+        });
+      } catch (error) {
+        throw error instanceof StoreFault ? new DeskError(explainStoreFault(error.data)) : error;
+      }
     },
   };
 }

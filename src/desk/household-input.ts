@@ -22,7 +22,10 @@ import { CivilDate, Tariff } from '../model/tariff/tariff.ts';
 import { loosen, tighten } from './loose-section.ts';
 
 /** A raw file beside the household file, with corrections of what intake would decide by itself. */
-export const InputFile = z.strictObject({ file: z.string().min(1), choices: IntakeChoices.optional() });
+export const InputFile = z.strictObject({
+  file: z.string().regex(/^(?!.*\.\.)[^/\\:][^:]*$/, 'the name of a file beside the household file'),
+  choices: IntakeChoices.optional(),
+});
 
 /** Bills, readings or deliveries written out in the household file. */
 export const TypedEvidence = z.strictObject({

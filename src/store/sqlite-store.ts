@@ -6,6 +6,7 @@ import { openHouseholds } from './sqlite-households.ts';
 import { openPromises } from './sqlite-promises.ts';
 import { openSettings } from './sqlite-settings.ts';
 import type { Store } from './store.ts';
+import { StoreFault } from './store-fault.ts';
 
 export interface SqliteStore extends Store {
   readonly opening: Opening;
@@ -23,7 +24,11 @@ export function openSqliteStore(path: string, migrations?: readonly Migration[])
     together: (work) => database.transaction(work)(),
     async backup(to) {
       // A vacuumed copy holds nothing of what was erased, and waits for no other process.
-      database.prepare('VACUUM INTO ?').run(to);
+      try {
+        database.prepare('VACUUM INTO ?').run(to);
+      } catch {
+        throw new StoreFault({ code: 'unreadable', path: to });
+      }
     },
     close() {
       database.close();

@@ -1,3 +1,4 @@
+import { join } from 'node:path';
 import { MODEL_VERSION } from '../../model/appraisal/appraise.ts';
 import { Settings } from '../contract.ts';
 import type { DeskContext, Handlers } from '../ports.ts';
@@ -7,7 +8,7 @@ import { VERSION } from '../version.ts';
 export function appHandlers({
   ports,
   store,
-}: DeskContext): Pick<Handlers, 'app.read' | 'settings.read' | 'settings.write'> {
+}: DeskContext): Pick<Handlers, 'app.read' | 'data.backup' | 'settings.read' | 'settings.write'> {
   return {
     'app.read': () => ({
       version: VERSION,
@@ -17,6 +18,12 @@ export function appHandlers({
       dataFolder: ports.dataFolder,
       ...(ports.notice === undefined ? {} : { notice: ports.notice }),
     }),
+    async 'data.backup'() {
+      const stamp = ports.now().slice(0, 19).replaceAll(':', '-');
+      const path = join(ports.dataFolder, `plainwarmth-copy-${stamp}.sqlite`);
+      await store.backup(path);
+      return { path };
+    },
     'settings.read': () => readSettings(store),
     'settings.write'(settings) {
       const kept = Settings.parse(settings);

@@ -2,6 +2,7 @@
  * The path of an installer through every request of the contract. It runs over the desk itself, over the loopback
  * host and over the shell's handlers, with the very client that the screens use, so that all three give the same.
  */
+import { readFileSync, rmSync } from 'node:fs';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { type Call, contract, DeskError, type FileOut, type RequestName } from '../../../src/desk/contract.ts';
 import type { Household } from '../../../src/model/household/household.ts';
@@ -78,7 +79,15 @@ export function contractSuite(name: string, open: () => Promise<OpenedClient>): 
     }
 
     test('the application says who it is', async () => {
-      expect(await call('app.read', {})).toMatchObject({ today: TODAY, dataFolder: '/data' });
+      expect(await call('app.read', {})).toMatchObject({ today: TODAY, version: expect.any(String) });
+    });
+
+    test('the database is copied on demand; a second copy of the same second is refused, not written over', async () => {
+      const { path } = await call('data.backup', {});
+      expect(path).toMatch(/plainwarmth-copy-2026-11-25T10-00-00\.sqlite$/);
+      expect(readFileSync(path).subarray(0, 15).toString()).toBe('SQLite format 3');
+      expect((await refusalOf(call('data.backup', {}))).code).toBe('store-unreadable');
+      rmSync(path);
     });
 
     test('settings are kept', async () => {
@@ -324,9 +333,8 @@ export function contractSuite(name: string, open: () => Promise<OpenedClient>): 
       expect(shares.every((share) => share >= 0 && share <= 1)).toBe(true);
     });
 
-    test('every request of the contract is in this suite', async () => {
+    test('every request of the contract is in this suite', () => {
       // The names stand in the tests above as they are written; a new request must be added to one of them.
-      const { readFileSync } = await import('node:fs');
       const text = readFileSync(new URL(import.meta.url), 'utf8');
       expect(Object.keys(contract).filter((request) => !text.includes(`call('${request}'`))).toEqual([]);
     });

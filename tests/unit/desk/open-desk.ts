@@ -1,4 +1,7 @@
 /** A desk on a store in memory, with a clock that stands still and identifiers that count up. */
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import { createDesk, type Desk, type DeskPorts } from '../../../src/desk/desk.ts';
 import { openSqliteStore, type SqliteStore } from '../../../src/store/sqlite-store.ts';
 
@@ -14,6 +17,9 @@ export interface OpenedDesk {
   readonly ports: DeskPorts;
 }
 
+const dataFolder = mkdtempSync(join(tmpdir(), 'plainwarmth-desk-'));
+process.on('exit', () => rmSync(dataFolder, { recursive: true, force: true }));
+
 export function openDesk(patch: Partial<DeskPorts> = {}): OpenedDesk {
   const store = openSqliteStore(':memory:');
   let last = 0;
@@ -24,7 +30,7 @@ export function openDesk(patch: Partial<DeskPorts> = {}): OpenedDesk {
     newId: () => `id-${++last}`,
     printPdf: async (html) => printedAs(html),
     host: 'loopback',
-    dataFolder: '/data',
+    dataFolder,
     ...patch,
   };
   return { desk: createDesk(ports), store, ports };

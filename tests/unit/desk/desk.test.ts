@@ -1,0 +1,91 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import type { OpenHousehold } from '../../../src/desk/contract.ts';
+import { keepOfferedFiles, MOST_BYTES_TOGETHER } from '../../../src/desk/offered-files.ts';
+import { thin } from '../../../src/desk/thin.ts';
+import { meterFile } from './contract-suite.ts';
+import { openDesk } from './open-desk.ts';
+
+describe('files that were handed in', () => {
+  const file = (megabytes: number) => ({ fileName: 'a.csv', bytes: new Uint8Array(megabytes * 1024 * 1024) });
+
+  test('one that is too large is refused with a remedy', () => {
+    const files = keepOfferedFiles(() => '2026-11-25T10:00:00Z');
+    expect(() => files.offer('a', file(65))).toThrow(
+      expect.objectContaining({ code: 'file-too-large', where: 'a.csv' }),
+    );
+  });
+
+  test('the oldest goes when room runs out', () => {
+    const files = keepOfferedFiles(() => '2026-11-25T10:00:00Z');
+    const most = MOST_BYTES_TOGETHER / 1024 / 1024;
+    for (let n = 0; n < most / 64 + 1; n++) files.offer(`f${n}`, file(64));
+    expect(() => files.take('f0')).toThrow(expect.objectContaining({ code: 'file-gone' }));
+    expect(files.take('f1').fileName).toBe('a.csv');
+  });
+
+  test('they go after two hours', () => {
+    let now = '2026-11-25T10:00:00Z';
+    const files = keepOfferedFiles(() => now);
+    files.offer('old', file(1));
+    now = '2026-11-25T12:30:00Z';
+    files.offer('new', file(1));
+    expect(() => files.take('old')).toThrow(expect.objectContaining({ code: 'file-gone' }));
+    expect(files.take('new').bytes).toHaveLength(1024 * 1024);
+  });
+});
+
+describe('thinning readings for a picture', () => {
+  const points = (values: readonly (number | null)[]) => values.map((value, i) => ({ at: String(i), value }));
+  const value = fc.option(fc.double({ noNaN: true, min: -1e6, max: 1e6 }), { freq: 4 });
+
+  test('keeps the highest and the lowest, the order, and stays within the limit', () => {
+    fc.assert(
+      fc.property(fc.array(value, { maxLength: 600 }), fc.integer({ min: 4, max: 100 }), (values, most) => {
+        const kept = thin(points(values), most);
+        expect(kept.length).toBeLessThanOrEqual(Math.max(most, Math.min(values.length, most)));
+        const there = (list: readonly { value: number | null }[]) =>
+          list.flatMap((p) => (p.value === null ? [] : [p.value]));
+        const all = there(points(values));
+        if (all.length > 0) {
+          expect(Math.max(...there(kept))).toBe(Math.max(...all));
+          expect(Math.min(...there(kept))).toBe(Math.min(...all));
+        }
+        const places = kept.map(({ at }) => Number(at));
+        expect(places).toEqual(places.toSorted((a, b) => a - b));
+      }),
+    );
+  });
+
+  test('a gap stays a gap', () => {
+    const values = [...Array(50).fill(1), ...Array(50).fill(null), ...Array(50).fill(2)];
+    expect(thin(points(values), 20).some((point) => point.value === null)).toBe(true);
+  });
+});
+
+test('an import that is stopped on the way leaves the store as it was', async () => {
+  const { desk, store } = openDesk();
+  const { household } = (await desk.handle('household.create', { name: 'Larch Rise' }, {})) as OpenHousehold;
+  const bytes = new TextEncoder().encode(meterFile());
+  const { fileId } = (await desk.handle('file.offer', { fileName: 'm.csv', bytes }, {})) as { fileId: string };
+  const request = { fileId, householdId: household.id, choices: {} };
+  const stop = new AbortController();
+  const stopped = desk.handle('evidence.accept', request, { signal: stop.signal, onProgress: () => stop.abort() });
+  await expect(stopped).rejects.toMatchObject({ code: 'stopped' });
+  expect(store.listEvidence(household.id)).toEqual([]);
+  expect(await desk.handle('evidence.accept', request, {})).toMatchObject({ duplicateOf: null });
+  store.close();
+});
+
+test('a printer that is not there gives a refusal that names the way out', async () => {
+  const { desk, store } = openDesk({ printPdf: async () => null });
+  const { household } = (await desk.handle('household.create', { name: 'Larch Rise' }, {})) as OpenHousehold;
+  const heat = { heatLossKW: { value: 6, grade: 'estimated', origin: 'sheet' } };
+  await desk.handle('household.save', { household: { ...household, heat }, revision: 1 }, {});
+  const { id } = (await desk.handle('promise.keep', { householdId: household.id, note: '' }, {})) as { id: string };
+  await expect(desk.handle('promise.print', { promiseId: id, format: 'pdf' }, {})).rejects.toMatchObject({
+    code: 'no-printer',
+    remedy: expect.stringContaining('HTML'),
+  });
+  store.close();
+});
