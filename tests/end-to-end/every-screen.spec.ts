@@ -1,6 +1,6 @@
 import AxeBuilder from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
-import { expect, openStage, takePicture, test } from './host.ts';
+import { expect, openStage, takePicture, test, walkThrough } from './host.ts';
 
 const STAGES = ['Evidence', 'Heat needed', 'The machine', 'Prices', 'Running cost', 'Promise', 'Bill check'];
 
@@ -38,13 +38,10 @@ for (const theme of ['light', 'dark'] as const) {
         await takePicture(desk, `${stage.toLowerCase().replaceAll(' ', '-')}-${theme}-${width}`);
       }
       await openStage(desk, 'Running cost');
-      await desk.getByRole('button', { name: 'Show it at the table' }).click();
-      for (let page = 1; page <= 8; page++) {
-        await expect(desk.getByText(`${page} of 8`)).toBeVisible();
+      await walkThrough(desk, async (number) => {
         await expectAccessible(desk);
-        await takePicture(desk, `walk-${page}-${theme}-${width}`);
-        await desk.keyboard.press('ArrowRight');
-      }
+        await takePicture(desk, `walk-${number}-${theme}-${width}`);
+      });
     });
   }
 }

@@ -83,3 +83,16 @@ export async function takePicture(page: Page, name: string): Promise<void> {
   mkdirSync(pictures, { recursive: true });
   await page.screenshot({ path: join(pictures, `${name}.png`) });
 }
+
+/** Walks through every page by the arrow key, calling `look` on each; answers how many there were. */
+export async function walkThrough(page: Page, look: (number: number) => Promise<void>): Promise<number> {
+  await page.getByRole('button', { name: 'Show it at the table' }).click();
+  const counter = page.getByText(/^\d+ of \d+$/);
+  const pages = Number((await counter.textContent())?.split(' of ')[1]);
+  for (let number = 1; number <= pages; number++) {
+    await expect(counter).toHaveText(`${number} of ${pages}`);
+    await look(number);
+    await page.keyboard.press('ArrowRight');
+  }
+  return pages;
+}

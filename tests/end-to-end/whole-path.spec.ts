@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import type { Page } from '@playwright/test';
-import { expect, openStage, sample, takePicture, test } from './host.ts';
+import { expect, openStage, sample, takePicture, test, walkThrough } from './host.ts';
 import { textOfPdf } from './pdf-text.ts';
 
 const main = (page: Page) => page.getByRole('main');
@@ -74,7 +74,7 @@ test('from an empty household to the leave-behind and a bill check', async ({ de
     await expect(main(desk)).toContainText('From the heat loss');
     // A heat loss of nothing is refused in words, and the last good one stays.
     await typeInto(desk, 'Heat loss on the design day', '0');
-    await expect(main(desk)).toContainText(/more than 0|above 0|not a heat loss|cannot be 0/i);
+    await expect(main(desk)).toContainText('0 kW is outside');
     await typeInto(desk, 'Heat loss on the design day', '6.1');
     await takePicture(desk, 'path-heat');
   });
@@ -82,7 +82,7 @@ test('from an empty household to the leave-behind and a bill check', async ({ de
   await test.step('a seasonal factor, with its boundary', async () => {
     await openStage(desk, 'The machine');
     await typeInto(desk, 'Factor for the rooms', '9');
-    await expect(main(desk)).toContainText(/8/);
+    await expect(main(desk)).toContainText('9 is outside 1 to 8');
     await typeInto(desk, 'Factor for the rooms', '3.7');
     await typeInto(desk, 'Factor for hot water', '2.8');
     await desk.getByLabel('These factors count', { exact: true }).selectOption('H3');
@@ -121,15 +121,13 @@ test('from an empty household to the leave-behind and a bill check', async ({ de
   });
 
   await test.step('the walk-through, page by page', async () => {
-    await desk.getByRole('button', { name: 'Show it at the table' }).click();
-    const sentences: (string | null)[] = [];
-    for (let page = 1; page <= 8; page++) {
-      await expect(desk.getByText(`${page} of 8`)).toBeVisible();
-      sentences.push(await desk.getByRole('heading', { level: 2 }).first().textContent());
-      await takePicture(desk, `path-walk-${page}`);
-      await desk.keyboard.press('ArrowRight');
-    }
-    expect(new Set(sentences).size).toBe(8);
+    const sentences = new Set<string | null>();
+    const pages = await walkThrough(desk, async (number) => {
+      sentences.add(await desk.getByRole('heading', { level: 1 }).first().textContent());
+      await takePicture(desk, `path-walk-${number}`);
+    });
+    expect(pages).toBeGreaterThanOrEqual(7);
+    expect(sentences.size).toBe(pages);
     await desk.keyboard.press('Escape');
   });
 
