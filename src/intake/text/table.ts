@@ -70,8 +70,7 @@ export function splitTable(
       if (closing >= 0) {
         from = at + 1;
         to = closing;
-        const doubled = text.indexOf('""', from);
-        if (doubled >= 0 && doubled < closing) escaped.add(cells);
+        if (sawDoubledQuote) escaped.add(cells);
         line += countLines(text, from, to, Number.POSITIVE_INFINITY);
         at = closing + 1;
         code = text.charCodeAt(at);
@@ -126,13 +125,18 @@ function grown(array: Uint32Array<ArrayBuffer>): Uint32Array<ArrayBuffer> {
   return larger;
 }
 
+/** Whether the cell that `closingQuote` last closed holds a doubled quote; kept here so that a cell costs no object. */
+let sawDoubledQuote = false;
+
 /** Offset of the quote that closes a cell, or -1 where none does within a sensible number of lines. */
 function closingQuote(text: string, opening: number, end: number): number {
   let at = opening + 1;
+  sawDoubledQuote = false;
   for (;;) {
     at = text.indexOf('"', at);
     if (at < 0 || at >= end) return -1;
     if (text.charCodeAt(at + 1) !== QUOTE) break;
+    sawDoubledQuote = true;
     at += 2;
   }
   return countLines(text, opening, at, MAX_LINES_IN_CELL) > MAX_LINES_IN_CELL ? -1 : at;

@@ -91,8 +91,8 @@ describe('a series written in any layout reads back the same', () => {
   test.each(Object.entries(LAYOUTS))('%s', (_, write) => {
     fc.assert(
       fc.property(days, (w) => {
-        // Offsets of half-hours do not fit hourly slots of a file in UTC; nobody exports such.
-        const choices = w.zone === 'Europe/London' ? {} : { dayFirst: true };
+        // A few days early in a month cannot tell day from month, which is asked; this is the answer.
+        const choices = { dayFirst: true };
         const { preview, intervals } = readFile(
           'any.csv',
           new TextEncoder().encode(write(w)),

@@ -1,0 +1,127 @@
+import fc from 'fast-check';
+import Papa from 'papaparse';
+import { describe, expect, test } from 'vitest';
+import { readFile } from '../../../src/intake/read-file.ts';
+import { decodeText } from '../../../src/intake/text/decode.ts';
+import { findSeparator } from '../../../src/intake/text/separator.ts';
+import { rowTexts, splitTable } from '../../../src/intake/text/table.ts';
+
+const rowsOf = (text: string, separator = ',') => {
+  const table = splitTable(text, separator, 0)!;
+  return Array.from({ length: table.rowCount }, (_, row) => rowTexts(table, row));
+};
+
+describe('rows and cells', () => {
+  test.each<[string, string, string[][]]>([
+    [
+      'plain',
+      'a,b\n1,2\n',
+      [
+        ['a', 'b'],
+        ['1', '2'],
+      ],
+    ],
+    ['no line end', 'a,b', [['a', 'b']]],
+    ['all three line ends', 'a\r\nb\rc\nd', [['a'], ['b'], ['c'], ['d']]],
+    ['spaces', ' a , b ', [['a', 'b']]],
+    ['blank rows go', 'a\n\n,,\n \nb', [['a'], ['b']]],
+    ['quotes', '"a,b","c ""d"""', [['a,b', 'c "d"']]],
+    [
+      'a line end in a cell',
+      '"a\nb",c\nd,e',
+      [
+        ['a\nb', 'c'],
+        ['d', 'e'],
+      ],
+    ],
+    [
+      'a quote inside a cell is a quote',
+      '5" pipe,1\n6" pipe,2',
+      [
+        ['5" pipe', '1'],
+        ['6" pipe', '2'],
+      ],
+    ],
+    [
+      'a quote never closed',
+      'a,"b\nc,d',
+      [
+        ['a', '"b'],
+        ['c', 'd'],
+      ],
+    ],
+    ['an empty last cell', 'a,\n', [['a', '']]],
+  ])('%s', (_, text, rows) => {
+    expect(rowsOf(text)).toEqual(rows);
+  });
+  test('lines are counted through quoted line ends', () => {
+    const table = splitTable('a\n"b\nc",d\n\ne', ',', 0)!;
+    expect(Array.from(table.lineOfRow)).toEqual([1, 2, 5]);
+  });
+  test('what a general writer writes is read as written', () => {
+    const cell = fc.string({ unit: fc.constantFrom('a', '1', '.', ',', ';', '"', '\n', ' x', '°'), maxLength: 6 });
+    // A row needs something in it, since rows of empty cells are left out.
+    const row = fc.array(cell, { minLength: 1, maxLength: 4 }).map((cells) => ['k', ...cells]);
+    fc.assert(
+      fc.property(fc.array(row, { minLength: 1, maxLength: 6 }), fc.constantFrom(',', ';', '\t'), (rows, delimiter) => {
+        const text = Papa.unparse(rows, { delimiter, quotes: true, newline: '\n' });
+        expect(rowsOf(text, delimiter)).toEqual(rows.map((cells) => cells.map((c) => c.trim())));
+      }),
+    );
+  });
+  test('a quoted file takes time in proportion: 100,000 rows within three seconds', () => {
+    const rows = Array.from(
+      { length: 100_000 },
+      (_, i) => `"${new Date(1.6e12 + i * 1_800_000).toISOString()}","0.${i % 9}5"`,
+    );
+    const bytes = new TextEncoder().encode(`"Start","Electricity kWh"\n${rows.join('\n')}`);
+    const begun = performance.now();
+    const { preview } = readFile(
+      'quoted.csv',
+      bytes,
+      {},
+      {
+        zone: 'Europe/London',
+        today: '2026-11-25',
+        kWhPerLitre: { oil: 10.3, lpg: 7.21 },
+        gasVolume: { correction: 1.02264, calorificMJPerM3: 39.5, imperialM3PerHundredCubicFeet: 2.83 },
+      },
+    );
+    expect(performance.now() - begun).toBeLessThan(3000);
+    expect(preview.series[0]?.present).toBe(100_000);
+  });
+});
+
+describe('separators', () => {
+  test.each([
+    ['a,b\n1,2', ','],
+    ['a;b\n1,5;2,5', ';'],
+    ['a\tb\n1,5\t2,5', '\t'],
+    ['a|b\n1|2', '|'],
+    ['"a;b","c"\n"1;2","3"', ','],
+    ['Title, with a comma\na;b\n1,5;2,5\n1,6;2,6', ';'],
+  ])('%j', (text, separator) => {
+    expect(findSeparator(text).separator).toBe(separator);
+  });
+  test('a sep= line decides and is skipped', () => {
+    expect(findSeparator('sep=;\r\na,b;c')).toEqual({ separator: ';', start: 7 });
+  });
+});
+
+describe('bytes to text', () => {
+  const utf16 = (text: string) => new Uint8Array(Buffer.from(text, 'utf16le'));
+  test.each<[string, Uint8Array, unknown]>([
+    ['UTF-8', new TextEncoder().encode('m³,°C'), { text: 'm³,°C', encoding: 'UTF-8' }],
+    ['Latin-1', Uint8Array.from([0x6d, 0xb3, 0x2c, 0xb0, 0x43]), { text: 'm³,°C', encoding: 'Latin-1' }],
+    ['UTF-16 without a mark', utf16('Start,kWh\n1,2'), { text: 'Start,kWh\n1,2', encoding: 'UTF-16' }],
+    [
+      'UTF-8 cut within a character',
+      new TextEncoder().encode('a,m³').subarray(0, 4),
+      { text: 'a,m', encoding: 'UTF-8' },
+    ],
+    ['blank', new TextEncoder().encode(' \n\t'), { fault: 'empty' }],
+    ['control characters', Uint8Array.from([1, 2, 3, 4, 5, 6, 7, 8]), { fault: 'binary' }],
+  ])('%s', (_, bytes, decoded) => {
+    expect(decodeText(bytes)).toEqual(decoded);
+  });
+});
