@@ -5,6 +5,8 @@ import type { Refrigerant, SaturationRow } from './refrigerant.ts';
 export type Side = 'dew' | 'bubble';
 
 const KELVIN = 273.15;
+/** So that a pressure reckoned at the very end of the table is found again. */
+const ROUNDING = 1e-12;
 const pressureOf = (row: SaturationRow, side: Side) => (side === 'dew' ? row.dewBar : row.bubbleBar);
 const inverse = (row: SaturationRow) => 1 / (row.temperatureC + KELVIN);
 
@@ -33,7 +35,8 @@ export function pressureAt(refrigerant: Refrigerant, temperatureC: number, side:
 export function temperatureAt(refrigerant: Refrigerant, barAbsolute: number, side: Side): number | null {
   const { rows } = refrigerant;
   const read = (row: SaturationRow) => pressureOf(row, side);
-  if (!(barAbsolute >= read(rows[0]!) && barAbsolute <= read(rows.at(-1)!))) return null;
+  if (!(barAbsolute >= read(rows[0]!) * (1 - ROUNDING) && barAbsolute <= read(rows.at(-1)!) * (1 + ROUNDING)))
+    return null;
   const index = lowerRow(rows, barAbsolute, read);
   const [low, high] = [rows[index]!, rows[index + 1]!];
   const share = (Math.log(barAbsolute) - Math.log(read(low))) / (Math.log(read(high)) - Math.log(read(low)));
