@@ -167,7 +167,7 @@ export const quarters: readonly PriceQuarter[] = [
     '2026-12-31',
     [26.32, 54.83],
     [7.97, 29.68],
-    'Two independent public files quoting the Ofgem cap for Oct-Dec 2026 (typical bill 1723 GBP)',
+    'Ofgem price cap, October to December 2026, average for Great Britain, as quoted alike in two public files',
     'read',
   ),
 ];

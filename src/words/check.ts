@@ -43,11 +43,16 @@ export function differenceFromPromise(check: Promised): string {
   return `The bill is ${spokenPounds(Math.abs(difference))} ${difference > 0 ? 'above' : 'below'} the promise.`;
 }
 
-/** What stays when price and weather are put right. */
+/** Causes that nobody in the house can help: what is left without them is what has to be explained. */
+const PUT_RIGHT = ['days', 'price', 'unit-price', 'when', 'standing-charge', 'weather'];
+
+/** What stays when price and weather are put right: the rest of the same split that the picture shows. */
 export function leftOverSentence(check: Verdict): string {
-  const { actualPence, expected, verdict } = check;
+  const { actualPence, expected, verdict, parts } = check;
   const right = `Put right for ${knowsWeather(check) ? 'weather' : 'season'} and price`;
-  const left = actualPence - expected.value;
+  const left =
+    parts?.filter(({ cause }) => !PUT_RIGHT.includes(cause)).reduce((sum, { pence }) => sum + pence, 0) ??
+    actualPence - expected.value;
   if (!Number.isFinite(left)) return '';
   if (Math.abs(left) < NOTHING_PENCE) return `${right}, nothing is left over.`;
   const inside = verdict === 'inside' ? 'That is inside what was promised.' : 'That is outside what was promised.';

@@ -65,6 +65,8 @@ export function layOutBridge(
   const marks = series.steps.map((one, index): BridgeMark => {
     const x = left + index * step + (step - thickness) / 2;
     const upper = Math.min(at(one.from), at(one.to));
+    // The amount paid stands above the box of what was promised, where the box reaches higher than the bar.
+    const boxTop = one.kind === 'paid' && series.expected ? at(series.expected.high) : upper;
     const barHeight = Math.max(Math.abs(at(one.from) - at(one.to)), SMALLEST_BAR);
     return {
       step: one,
@@ -72,7 +74,7 @@ export function layOutBridge(
       y: upper,
       width: thickness,
       height: barHeight,
-      labelY: upper - font * 0.5,
+      labelY: Math.min(upper, boxTop) - font * 0.5,
       label: one.kind === 'part' ? signedPounds(one.amount) : exactPounds(one.amount),
       nameLines: names[index]!,
       on: one.kind === 'paid' ? null : { y: at(one.to), to: x + step },
