@@ -1,0 +1,132 @@
+/** The sums behind the figures of the years to come. */
+import type { SystemResult } from '../appraisal/appraisal.ts';
+import type { Household } from '../household/household.ts';
+import type { Grade, Working, WorkingInput } from '../working.ts';
+import { weakestGrade } from '../working.ts';
+import type { LifetimeInputs } from './assumptions.ts';
+import type { Path, Side } from './reckon-path.ts';
+
+export interface WorkingParts {
+  readonly purchase: Household['purchase'];
+  readonly inputs: LifetimeInputs;
+  readonly pump: SystemResult;
+  readonly beside: SystemResult;
+  readonly sides: { readonly pump: Side; readonly beside: Side };
+  readonly path: Path;
+  readonly whole: boolean;
+}
+
+export interface LifetimeWorkings {
+  readonly grade: Grade;
+  readonly saved: Working;
+  readonly simple: Working;
+  readonly discounted: Working;
+  readonly netPresentValue: Working;
+  readonly pumpAnnual: Working;
+  readonly besideAnnual: Working;
+}
+
+const GRADIENT = 'yearly amounts at the end of their year, the first at the end of year 1 and not yet escalated';
+
+/** The workings of all figures; the purchase stands in them only where it is counted. */
+export function lifetimeWorkings(parts: WorkingParts): LifetimeWorkings {
+  const { inputs, path, pump, beside, sides } = parts;
+  const growths = [inputs.electricityGrowth.line, inputs.fuelGrowth.line, inputs.growthSpread.line];
+  const bought = parts.whole ? purchaseLines(parts) : [];
+  const yearly = [costLine('heat pump', pump), costLine('the other', beside)];
+  const lasting = [inputs.years.line, ...growths];
+  const worth = [...bought, ...yearly, ...lasting, inputs.discount.line];
+  const saved = path.beside.at(-1)! - path.pump.at(-1)!;
+  const left = [leftLine('heat pump', sides.pump), leftLine('the other', sides.beside)];
+  const make = (
+    title: string,
+    formula: string,
+    lines: readonly WorkingInput[],
+    value: number,
+    unit: string,
+  ): Working => ({
+    title,
+    formula,
+    inputs: lines,
+    result: { value, unit },
+    source: GRADIENT,
+    steps: [pump.cost.working, beside.cost.working].map(({ steps: _, ...rest }, i) => ({
+      ...rest,
+      title: `${rest.title}: ${i === 0 ? 'heat pump' : 'the other'}`,
+    })),
+  });
+  const years = (value: number | null) => value ?? Number.POSITIVE_INFINITY;
+  return {
+    grade: weakestGrade([...worth, ...left].map(({ grade }) => grade)),
+    saved: make(
+      'Saved over the years with the heat pump',
+      'all that is paid with the other − all that is paid with the heat pump; a year: units × (1 + growth)^(year − 1) + standing charge + service',
+      [...bought, ...yearly, ...lasting],
+      saved,
+      'p',
+    ),
+    simple: make(
+      'Years until the purchase is brought back',
+      'the year from which all that was paid with the heat pump stays below the other',
+      [...bought, ...yearly, ...lasting],
+      years(path.simple.payback),
+      'years',
+    ),
+    discounted: make(
+      'Years until it is brought back, in money of today’s worth',
+      'the same, each amount / (1 + discount)^year',
+      worth,
+      years(path.discounted.payback),
+      'years',
+    ),
+    netPresentValue: make(
+      'Worth today of all that is saved',
+      'sum of each year’s difference / (1 + discount)^year, purchases counted, less the worth of life left at the end',
+      [...worth, ...left],
+      path.netPresentValue,
+      'p',
+    ),
+    pumpAnnual: make(
+      'Level cost a year, heat pump',
+      'worth today of all payments / ((1 − (1 + discount)^−years) / discount)',
+      [...worth, ...left],
+      path.pumpAnnual,
+      'pence a year',
+    ),
+    besideAnnual: make(
+      'Level cost a year, the other',
+      'worth today of all payments / ((1 − (1 + discount)^−years) / discount)',
+      [...worth, ...left],
+      path.besideAnnual,
+      'pence a year',
+    ),
+  };
+}
+
+function costLine(whose: string, { cost }: SystemResult): WorkingInput {
+  return {
+    name: `Cost of the first year, ${whose}`,
+    value: cost.value,
+    unit: 'p',
+    grade: cost.grade,
+    origin: 'sum below',
+  };
+}
+
+function leftLine(whose: string, { outlays }: Side): WorkingInput {
+  const origin = 'price × years left / life, by a straight line; common practice, no source';
+  return { name: `Life left at the end, ${whose}`, value: outlays.leftPence, unit: 'p', grade: 'assumed', origin };
+}
+
+function purchaseLines({ purchase, inputs }: WorkingParts): WorkingInput[] {
+  const line = (name: string, given: Household['purchase']['heatPumpGBP']): WorkingInput[] =>
+    given ? [{ name, unit: 'GBP', ...given }] : [];
+  return [
+    ...line('Heat pump, put in', purchase.heatPumpGBP),
+    ...line('Grant', purchase.grantGBP),
+    ...line('Replacing the present system instead', purchase.replacementGBP),
+    ...line('The machine again', purchase.renewalGBP),
+    inputs.pumpLife.line,
+    ...(purchase.replacementGBP ? [inputs.replacementLife.line, inputs.presentYearsLeft.line] : []),
+  ];
+}

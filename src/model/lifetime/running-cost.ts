@@ -1,0 +1,62 @@
+/** The running cost of a year as parts that follow different prices, and how far the first year's may stray. */
+import type { Appraisal, SystemResult } from '../appraisal/appraisal.ts';
+import { type Spread, spreadOfRange } from '../uncertainty/multiplier.ts';
+import { Z90 } from '../uncertainty/normal-quantile.ts';
+
+type Range = { readonly low: number; readonly high: number };
+
+export interface RunningCost {
+  /** Units that follow the price of electricity and those that follow the fuel, pence in the first year. */
+  readonly electricityPence: number;
+  readonly fuelPence: number;
+  /** Standing charge and service, which keep pace with general inflation. */
+  readonly fixedPence: number;
+  /** Of the units, from the range of the year's cost. */
+  readonly spread: Spread;
+}
+
+export const firstYear = ({ electricityPence, fuelPence, fixedPence }: RunningCost): number =>
+  electricityPence + fuelPence + fixedPence;
+
+/** A year's cost by what it follows. A boiler's own electricity is priced at the heat pump's mean price. */
+export function runningCost(system: SystemResult, prices: Appraisal['prices']): RunningCost {
+  const { split, cost } = system;
+  const fixedPence = split.standingPence + split.servicePence;
+  const own = Math.max(0, system.ownElectricityKWh * prices.electricityPencePerKWh);
+  const electricityPence = system.carrier === 'electricity' ? split.unitsPence : Math.min(split.unitsPence, own);
+  return {
+    electricityPence,
+    fuelPence: split.unitsPence - electricityPence,
+    fixedPence,
+    spread: spreadOfRange({ value: split.unitsPence, low: cost.low - fixedPence, high: cost.high - fixedPence }),
+  };
+}
+
+/**
+ * How the saving moves with the heat pump's own cost [1, −1 to 1], read back from the three ranges:
+ * (σb² − σa² − σs²) / (2 σa σs), each σ = (high − low) / (2 × 1.2816), a the heat pump, b the other, s the saving b − a.
+ */
+export function savingWithCost(pump: Range, beside: Range, saving: Range): number {
+  const deviation = ({ low, high }: Range) => (high - low) / (2 * Z90);
+  const [a, b, s] = [deviation(pump), deviation(beside), deviation(saving)];
+  if (!(a > 0) || !(s > 0)) return 0;
+  return Math.max(-1, Math.min(1, (b * b - a * a - s * s) / (2 * a * s)));
+}
+
+/** Running cost of each year [pence, from year 1]: units × (1 + growth)^(year − 1) + fixed. */
+export function costByYear(
+  cost: RunningCost,
+  growth: { readonly electricity: number; readonly fuel: number },
+  years: number,
+  unitsShare = 1,
+): Float64Array {
+  const byYear = new Float64Array(years);
+  let electricity = cost.electricityPence * unitsShare;
+  let fuel = cost.fuelPence * unitsShare;
+  for (let year = 0; year < years; year++) {
+    byYear[year] = electricity + fuel + cost.fixedPence;
+    electricity *= 1 + growth.electricity;
+    fuel *= 1 + growth.fuel;
+  }
+  return byYear;
+}
