@@ -8,6 +8,7 @@ import { rateBuckets, sumByBucket } from '../../src/model/tariff/price.ts';
 import type { Tariff } from '../../src/model/tariff/tariff.ts';
 import { reference } from '../../src/reference/index.ts';
 import type { BenchRow } from './bench-row.ts';
+import { fullWayBench } from './full-way-bench.ts';
 
 const SYSTEMS = 6;
 const RUNS = 9;
@@ -227,6 +228,7 @@ export function modelBench(): BenchRow[] {
       unit: 'ms',
       peer: { what: 'the 256 costs alone by a plain loop', value: medianPerCall(costOneByOne, 200) },
     },
+    ...fullWayBench(benchHousehold, medianPerCall),
   ];
   return rows;
 }

@@ -2,6 +2,7 @@
 import { CYLINDER_WINDOWS, STEADY_HEATING } from '../../comparison/day-profiles.ts';
 import { balanceYear } from './balance.ts';
 import { flowTable, readFlow } from './heating-curve.ts';
+import { partLoadShare } from './part-load.ts';
 import { runDays } from './run-days.ts';
 import { readSurface } from './surface.ts';
 import type { BySlot, FullYear, YearInput } from './year.ts';
@@ -72,7 +73,7 @@ export function runYear(input: YearInput): FullYear {
         const most = readSurface(outputKW, sourceC, flowC) * HOURS;
         const loadRatio = asked / most;
         const running = heat / (most * leastShare);
-        const left = running >= 1 ? 1 : running / (degradation * running + 1 - degradation);
+        const left = partLoadShare(running, degradation);
         const whole = heat * readSurface(perHeat, sourceC, flowC);
         const used = left > 0 ? Math.min(heat, whole / left) : 0;
         space[slot] = used;

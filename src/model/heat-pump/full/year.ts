@@ -62,7 +62,7 @@ export interface FullYear {
   readonly electricityKWh: number;
   /** Means weighted by the heat for rooms, °C, and the share that stopping and starting leaves of the COP. */
   readonly means: { readonly flowC: number; readonly sourceC: number; readonly partLoad: number };
-  /** Coldest day's source, °C, and the warmest flow for the rooms. */
+  /** Source of the day on which it is coldest, °C. */
   readonly coldestSourceC: number;
   /** Share of all heat from resistance in place of the machine. */
   readonly backupShare: number;
