@@ -50,6 +50,7 @@ export function readNumber(text: string, from: number, to: number, decimal: '.' 
   return negative ? -value : value;
 }
 
+const MOST = 1e15;
 const AWKWARD =
   /^(\()?\s*([£€$]?)\s*([-+−]?)\s*[£€$]?\s*([\d.,'’ \u00a0\u202f]+)(e[-+]?\d{1,3})?\s*(%|[a-zµ³°£€]{0,8}\d?)\s*(\))?$/i;
 
@@ -66,6 +67,8 @@ export function readAwkwardNumber(cell: string, decimal: '.' | ','): number {
   const digits = plainDigits(body!.trim(), decimal);
   if (digits === undefined) return Number.NaN;
   const value = Number(digits + (exponent ?? ''));
+  // Nothing on a bill or a meter is that large; it would only spoil the sums.
+  if (value > MOST) return Number.NaN;
   return open || sign === '-' || sign === '−' ? -value : value;
 }
 
