@@ -1,0 +1,71 @@
+/** A day from which more or less is used in the same weather. */
+import { toCivilDate } from '../calendar/civil.ts';
+import { coldLine } from './cold-line.ts';
+import { type Finding, sureOf, yearOfDays } from './finding.ts';
+import type { MeterDays, Prices } from './meter-days.ts';
+import { knownWeather } from './meter-days.ts';
+import { findTwoLines } from './two-lines.ts';
+
+const LEAST_DAYS = 28;
+/** Less than this share of the use is the ordinary unsteadiness of a household. */
+const LEAST_SHARE = 0.1;
+/** Largest F by chance among 500 made households without a change lay well below; see the proof of false alarms. */
+const LEAST_F = 14;
+/** A whole year of days shows every season, so that a difference can be said for the year. */
+const NEARLY_A_YEAR = 330;
+
+/**
+ * Change point of the energy signature: units [kWh] used since, less those that the line of the days before gives in
+ * the same weather. Whether it follows the cold (rooms) or not (hot water, appliances) is in `seen.kind`.
+ */
+export function findBehaviour(days: MeterDays, prices: Prices): Finding[] {
+  const known = knownWeather(days);
+  if (known.length < 2 * LEAST_DAYS) return [];
+  const use = known.map((day) => days.dayKWh[day]!);
+  const outdoor = known.map((day) => days.outdoorC[day]!);
+  const { below } = coldLine(
+    known.map((day) => days.dayNumber[day]!),
+    use,
+    outdoor,
+  );
+  const split = findTwoLines(below, use, LEAST_DAYS);
+  if (!split || split.f < LEAST_F) return [];
+  const { at, before, after } = split;
+  let kWh = 0;
+  let expected = 0;
+  let year = 0;
+  let fromCold = 0;
+  for (let i = 0; i < use.length; i++) {
+    const was = before.intercept + before.slope * below[i]!;
+    const difference = after.intercept - before.intercept + (after.slope - before.slope) * below[i]!;
+    year += difference;
+    if (i < at) continue;
+    kWh += use[i]! - was;
+    expected += was;
+    fromCold += (after.slope - before.slope) * below[i]!;
+  }
+  const share = expected > 0 ? kWh / expected : 0;
+  if (Math.abs(share) < LEAST_SHARE) return [];
+  const span = use.length >= NEARLY_A_YEAR;
+  const kWhYear = span ? yearOfDays(year, use.length) : yearOfDays(kWh, use.length - at);
+  const more = kWh > 0;
+  const kind = Math.abs(fromCold) > Math.abs(kWh) / 2 ? 'with-the-cold' : 'steady';
+  return [
+    {
+      code: 'behaviour-changed',
+      meter: days.meter,
+      from: toCivilDate(days.dayNumber[known[at]!]!),
+      to: toCivilDate(days.dayNumber[known.at(-1)!]! + 1),
+      sure: sureOf(0.6 + Math.min(0.2, split.f / 200) + Math.min(0.15, Math.abs(share) / 2)),
+      grade: span ? 'estimated' : 'assumed',
+      seen: { share, kind, kWhPerDay: kWh / (use.length - at) },
+      kWh,
+      pence: kWh * prices.pencePerKWh,
+      kWhYear,
+      penceYear: kWhYear * prices.pencePerKWh,
+      ask: more ? ['more-people', 'rooms-warmer', 'rooms-added', 'settings-changed'] : ['away', 'settings-changed'],
+      check: more ? ['heating-curve', 'water-setpoint'] : ['heating-curve'],
+      cautions: [],
+    },
+  ];
+}

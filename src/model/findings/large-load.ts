@@ -1,0 +1,54 @@
+/** A large load of even power on the whole house's meter that is not the heating: a vehicle, a tub. */
+import { toCivilDate } from '../calendar/civil.ts';
+import type { EvenLoad } from './even-loads.ts';
+import { type Finding, sureOf, yearOfDays } from './finding.ts';
+import { isHeater } from './heater.ts';
+import type { MeterDays, Prices } from './meter-days.ts';
+import { median } from './meter-days.ts';
+
+const LEAST_DAYS = 4;
+const LEAST_LIKENESS = 0.5;
+/** A charger at a socket (10 A) runs for hours; one with its own supply is stronger than anything in the kitchen. */
+const SOCKET = { leastKW: 1.9, leastHours: 3 } as const;
+const OWN_SUPPLY = { leastKW: 3.3, leastHours: 1 } as const;
+
+function isLarge(load: EvenLoad, days: MeterDays): boolean {
+  const hours = median(load.steps.map(({ kWh, powerKW }) => kWh / powerKW));
+  const { powerKW, likeness } = load;
+  const long = [SOCKET, OWN_SUPPLY].some(({ leastKW, leastHours }) => powerKW >= leastKW && hours >= leastHours);
+  return long && likeness >= LEAST_LIKENESS && load.days.length >= LEAST_DAYS && !isHeater(load, days);
+}
+
+/** Units [kWh] of even loads too strong or too long for a household's usual appliances. */
+export function findLargeLoad(days: MeterDays, loads: readonly EvenLoad[], prices: Prices): Finding[] {
+  if (days.meter !== 'whole-house') return [];
+  return loads
+    .filter((load) => isLarge(load, days))
+    .map((load): Finding => {
+      const first = days.dayNumber[load.days[0]!]!;
+      const last = days.dayNumber[load.days.at(-1)!]! + 1;
+      const kWhYear = yearOfDays(load.kWh, last - first);
+      const hours = median(load.steps.map(({ kWh, powerKW }) => kWh / powerKW));
+      return {
+        code: 'large-load',
+        meter: days.meter,
+        from: toCivilDate(first),
+        to: toCivilDate(last),
+        sure: sureOf(0.4 + 0.35 * load.likeness + (load.powerKW > OWN_SUPPLY.leastKW ? 0.15 : 0)),
+        grade: 'estimated',
+        seen: {
+          powerKW: load.powerKW,
+          days: load.days.length,
+          hoursEach: hours,
+          hour: median(load.steps.map(({ slot }) => slot * days.hours)),
+        },
+        kWh: load.kWh,
+        pence: load.kWh * prices.pencePerKWh,
+        kWhYear,
+        penceYear: kWhYear * prices.pencePerKWh,
+        ask: ['vehicle', 'tub-or-pool', 'new-appliance'],
+        check: ['sub-meter'],
+        cautions: [],
+      };
+    });
+}

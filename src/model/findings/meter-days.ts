@@ -1,0 +1,85 @@
+/** Readings of one meter as the detectors take them: whole days of half-hours or hours, one after the other. */
+import { toDayNumber } from '../calendar/civil.ts';
+import type { CivilDate, TariffVersion } from '../tariff/tariff.ts';
+
+/** As the store hands them out: local days, values in order of time, NaN where missing. */
+export interface MeterReadings {
+  readonly meter: 'heat-pump' | 'whole-house';
+  readonly intervalMinutes: number;
+  readonly days: readonly { readonly date: CivilDate; readonly values: ArrayLike<number> }[];
+}
+
+/** Mean outdoor temperatures by day, °C. */
+export interface OutdoorDays {
+  readonly first: CivilDate;
+  readonly values: ArrayLike<number | null>;
+}
+
+export interface MeterDays {
+  readonly meter: 'heat-pump' | 'whole-house';
+  /** Readings a day: 48 or 24. */
+  readonly perDay: number;
+  readonly hours: number;
+  readonly count: number;
+  readonly dayNumber: Int32Array;
+  /** `count × perDay` readings, kWh. */
+  readonly kWh: Float64Array;
+  readonly dayKWh: Float64Array;
+  /** Mean outdoor temperature of each day, NaN where unknown, °C. */
+  readonly outdoorC: Float64Array;
+}
+
+export interface Prices {
+  /** Mean price, p/kWh with VAT. */
+  readonly pencePerKWh: number;
+  /** Where the price hangs on the hour. */
+  readonly version?: TariffVersion;
+}
+
+/**
+ * Whole days of half-hours (finer readings summed) or hours. Days with a hole and the two days a year of 23 or 25
+ * hours are left out: the detectors compare days by the clock. Null for readings longer than an hour.
+ */
+export function meterDays(readings: MeterReadings, outdoor?: OutdoorDays): MeterDays | null {
+  const { intervalMinutes, meter } = readings;
+  if (!(intervalMinutes > 0) || intervalMinutes > 60 || 1440 % intervalMinutes !== 0) return null;
+  const stepMinutes = intervalMinutes > 30 ? 60 : 30;
+  if (stepMinutes % intervalMinutes !== 0) return null;
+  const together = stepMinutes / intervalMinutes;
+  const perDay = 1440 / stepMinutes;
+  const whole = readings.days.filter(({ values }) => isWhole(values, perDay * together));
+  const kWh = new Float64Array(whole.length * perDay);
+  const dayKWh = new Float64Array(whole.length);
+  const dayNumber = new Int32Array(whole.length);
+  const outdoorC = new Float64Array(whole.length).fill(Number.NaN);
+  const firstOutdoor = outdoor ? toDayNumber(outdoor.first) : 0;
+  whole.forEach(({ date, values }, day) => {
+    dayNumber[day] = toDayNumber(date);
+    for (let i = 0; i < values.length; i++) {
+      kWh[day * perDay + Math.floor(i / together)]! += values[i]!;
+      dayKWh[day]! += values[i]!;
+    }
+    outdoorC[day] = outdoor?.values[dayNumber[day]! - firstOutdoor] ?? Number.NaN;
+  });
+  return { meter, perDay, hours: 24 / perDay, count: whole.length, dayNumber, kWh, dayKWh, outdoorC };
+}
+
+function isWhole(values: ArrayLike<number>, length: number): boolean {
+  if (values.length !== length) return false;
+  for (let i = 0; i < length; i++) if (!Number.isFinite(values[i])) return false;
+  return true;
+}
+
+/** Days of which the outdoor temperature is known. */
+export const knownWeather = ({ outdoorC }: MeterDays): number[] =>
+  Array.from(outdoorC.keys()).filter((day) => Number.isFinite(outdoorC[day]));
+
+export function median(values: readonly number[]): number {
+  if (values.length === 0) return Number.NaN;
+  const sorted = values.toSorted((a, b) => a - b);
+  const middle = sorted.length >> 1;
+  return sorted.length % 2 ? sorted[middle]! : (sorted[middle - 1]! + sorted[middle]!) / 2;
+}
+
+export const meanOf = (values: readonly number[]): number =>
+  values.length > 0 ? values.reduce((sum, value) => sum + value, 0) / values.length : Number.NaN;

@@ -1,0 +1,90 @@
+/** Nights let go cold and mornings that make up for it with hot water in the radiators. */
+import { toCivilDate } from '../calendar/civil.ts';
+import { type Finding, sureOf } from './finding.ts';
+import type { MeterDays, Prices } from './meter-days.ts';
+import { knownWeather, median } from './meter-days.ts';
+
+const LEAST_DAYS = 15;
+/** Outdoor temperature below which heating runs for most of the day, and above which it does not at all, °C. */
+const COLD_C = 9;
+const WARM_C = 16.5;
+/** Night below this share of the day, morning above that one. Common practice, no source. */
+const NIGHT_SHARE = 0.55;
+const MORNING_SHARE = 1.4;
+const NIGHT = { from: 0, to: 5, hours: 3 } as const;
+const MORNING = { from: 4.5, to: 10, hours: 2 } as const;
+const DAY = { from: 10, to: 22 } as const;
+/**
+ * A recovery runs the water 5 to 8 K hotter than an even day, at 2 to 2.5 % of electricity a kelvin; what the cool night
+ * saves is not counted against it. A share of practice, not a measurement.
+ */
+const DEARER_SHARE = 0.13;
+/** Days of a British heating season with such mornings, from memory. */
+const SEASON_DAYS = 150;
+
+/**
+ * Cold days whose nights use less than 55 % of the day's power and whose mornings more than 140 %, hot water taken out by
+ * the profile of the warm days. Units [kWh] are a share of the morning's, taken from practice: what an even night would
+ * save is known only by trying it.
+ */
+export function findNightSetback(days: MeterDays, prices: Prices): Finding[] {
+  const known = knownWeather(days);
+  const cold = known.filter((day) => days.outdoorC[day]! < COLD_C);
+  const warm = known.filter((day) => days.outdoorC[day]! > WARM_C);
+  const knowsOther = warm.length >= LEAST_DAYS;
+  if (cold.length < LEAST_DAYS || (days.meter === 'whole-house' && !knowsOther)) return [];
+  const other = knowsOther ? profile(days, warm) : new Float64Array(days.perDay);
+  const heat = profile(days, cold).map((kW, i) => Math.max(0, kW - other[i]!));
+  const window = (from: number, to: number) => heat.slice(from / days.hours, to / days.hours);
+  const dayKW = median([...window(DAY.from, DAY.to)]);
+  const nightKW = extremeOf(window(NIGHT.from, NIGHT.to), NIGHT.hours / days.hours, Math.min);
+  const morning = window(MORNING.from, MORNING.to);
+  const morningKW = extremeOf(morning, MORNING.hours / days.hours, Math.max);
+  if (!(dayKW > 0) || nightKW > NIGHT_SHARE * dayKW || morningKW < MORNING_SHARE * dayKW) return [];
+  const recoveryKWh = morning.reduce((sum, kW) => sum + (kW > dayKW ? kW * days.hours : 0), 0);
+  const kWhPerDay = DEARER_SHARE * recoveryKWh;
+  const kWh = kWhPerDay * cold.length;
+  const kWhYear = kWhPerDay * SEASON_DAYS;
+  return [
+    {
+      code: 'night-setback',
+      meter: days.meter,
+      from: toCivilDate(days.dayNumber[cold[0]!]!),
+      to: toCivilDate(days.dayNumber[cold.at(-1)!]! + 1),
+      sure: sureOf(0.5 + (NIGHT_SHARE - nightKW / dayKW) / 2 + (morningKW / dayKW - MORNING_SHARE) / 3),
+      grade: 'assumed',
+      seen: {
+        nightShare: nightKW / dayKW,
+        morningShare: morningKW / dayKW,
+        days: cold.length,
+        recoveryKWhPerDay: recoveryKWh,
+      },
+      kWh,
+      pence: kWh * prices.pencePerKWh,
+      kWhYear,
+      penceYear: kWhYear * prices.pencePerKWh,
+      ask: ['night-setting', 'settings-changed'],
+      check: ['night-setting', 'heating-curve'],
+      cautions: [],
+    },
+  ];
+}
+
+/** Mean power by reading of the day over some days, kW. */
+function profile(days: MeterDays, places: readonly number[]): Float64Array {
+  const sums = new Float64Array(days.perDay);
+  for (const day of places) {
+    for (let i = 0; i < days.perDay; i++) sums[i]! += days.kWh[day * days.perDay + i]! / days.hours / places.length;
+  }
+  return sums;
+}
+
+/** Smallest or largest mean of `length` neighbours. */
+function extremeOf(values: Float64Array, length: number, pick: (a: number, b: number) => number): number {
+  let best = Number.NaN;
+  for (let start = 0; start + length <= values.length; start++) {
+    const mean = values.slice(start, start + length).reduce((sum, value) => sum + value, 0) / length;
+    best = Number.isNaN(best) ? mean : pick(best, mean);
+  }
+  return best;
+}

@@ -1,0 +1,70 @@
+/** Two lines against the cold, one before a day and one from it on. */
+import { type FittedLine, fitLine } from '../demand/least-squares.ts';
+
+export interface TwoLines {
+  readonly at: number;
+  readonly before: FittedLine;
+  readonly after: FittedLine;
+  /** F of two lines against one, divided by (1 + ρ) / (1 − ρ) for the likeness of neighbouring days. */
+  readonly f: number;
+  readonly rho: number;
+}
+
+const LEAST_DEGREES = 1e-9;
+
+/**
+ * The day that parts a row best into two straight lines y = a + b x, at least `leastDays` on each side.
+ * F = ((SSE₁ − SSE₂) / 2) / (SSE₂ / (n − 4)). Source: Chow's test at the best day (from memory); the best of many days
+ * has a large F by chance too, so a threshold far above its table is wanted.
+ */
+export function findTwoLines(x: ArrayLike<number>, y: ArrayLike<number>, leastDays: number): TwoLines | null {
+  const n = y.length;
+  if (n < 2 * leastDays) return null;
+  const sums = runningSums(x, y);
+  const one = squaredError(sums, 0, n);
+  let best = { at: 0, error: Number.POSITIVE_INFINITY };
+  for (let at = leastDays; at <= n - leastDays; at++) {
+    const error = squaredError(sums, 0, at) + squaredError(sums, at, n);
+    if (error < best.error) best = { at, error };
+  }
+  const part = (values: ArrayLike<number>, from: number, to: number) => Array.from(values).slice(from, to);
+  const before = fitLine(part(x, 0, best.at), part(y, 0, best.at));
+  const after = fitLine(part(x, best.at, n), part(y, best.at, n));
+  const rho = lagOne(x, y, best.at, before, after);
+  const f = best.error > 0 ? (one - best.error) / 2 / (best.error / (n - 4)) : 0;
+  return { at: best.at, before, after, f: (f * (1 - rho)) / (1 + rho), rho };
+}
+
+function runningSums(x: ArrayLike<number>, y: ArrayLike<number>): Float64Array[] {
+  const n = y.length;
+  const sums = Array.from({ length: 5 }, () => new Float64Array(n + 1));
+  for (let i = 0; i < n; i++) {
+    [x[i]!, y[i]!, x[i]! ** 2, x[i]! * y[i]!, y[i]! ** 2].forEach((value, k) => {
+      sums[k]![i + 1] = sums[k]![i]! + value;
+    });
+  }
+  return sums;
+}
+
+function squaredError(sums: readonly Float64Array[], from: number, to: number): number {
+  const n = to - from;
+  const [x, y, xx, xy, yy] = sums.map((sum) => sum[to]! - sum[from]!) as [number, number, number, number, number];
+  const sxx = xx - (x * x) / n;
+  const sxy = xy - (x * y) / n;
+  const syy = yy - (y * y) / n;
+  return Math.max(0, sxx > LEAST_DEGREES ? syy - (sxy * sxy) / sxx : syy);
+}
+
+function lagOne(x: ArrayLike<number>, y: ArrayLike<number>, at: number, before: FittedLine, after: FittedLine): number {
+  let own = 0;
+  let together = 0;
+  let last = 0;
+  for (let i = 0; i < y.length; i++) {
+    const line = i < at ? before : after;
+    const residual = y[i]! - line.intercept - line.slope * x[i]!;
+    own += residual * residual;
+    if (i > 0 && i !== at) together += residual * last;
+    last = residual;
+  }
+  return own > 0 ? Math.min(0.9, Math.max(0, together / own)) : 0;
+}
