@@ -57,7 +57,11 @@ export function usefulShare(gainsW: number, lossesW: number, lossWPerM2K: number
   if (!(lossesW > 0)) return 0;
   const a = 1 + MASS_KJ_PER_M2K / (3.6 * lossWPerM2K) / 15;
   const ratio = gainsW / lossesW;
-  return Math.abs(ratio - 1) < 1e-6 ? a / (a + 1) : (1 - ratio ** a) / (1 - ratio ** (a + 1));
+  if (Math.abs(ratio - 1) < 1e-6) return a / (a + 1);
+  // Beyond 1 the powers of its inverse are taken, which do not run over.
+  const inverse = 1 / ratio;
+  if (ratio > 1) return (inverse - inverse ** (a + 1)) / (1 - inverse ** (a + 1));
+  return (1 - ratio ** a) / (1 - ratio ** (a + 1));
 }
 
 /** Base temperature [°C] with its error: typed, or (room asked for − drop) − useful gains of people and sun/HLC. */

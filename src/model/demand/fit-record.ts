@@ -3,6 +3,8 @@ import type { Series } from '../evidence/evidence.ts';
 import { degreeDaysFromMeans } from '../weather/degree-days.ts';
 import type { TypicalYear } from '../weather/typical-year.ts';
 import { BASE_C } from './assumptions.ts';
+import { fitInformed, type InformedFit } from './informed-fit.ts';
+import type { KnownBase } from './known-base.ts';
 import type { HeatRecord } from './record.ts';
 import { ownTemperatures, putWeather, type RecordWeather } from './record-weather.ts';
 import { degreesPerDay, type FittedSignature, fitSignature } from './signature.ts';
@@ -49,6 +51,28 @@ function layLine(record: HeatRecord, weatherSeries: readonly Series[], year: Typ
   const estimatedDays = record.spans.reduce((sum, span) => sum + (span.estimated ? span.days : 0), 0);
   const fitted = { weather, days, kWh, estimatedShare: days > 0 ? estimatedDays / days : 0 };
   return canBearLine(record, weather) ? { ...fitted, signature: fitSignature(weather.data) } : fitted;
+}
+
+const informedFits = new WeakMap<FittedSignature, { readonly key: string; readonly fit: InformedFit }>();
+
+/** How far a month's temperature is from the typical month's, K; from memory of British monthly means. */
+const MONTH_ERROR_K = 1.3;
+
+/** All base temperatures weighed, of the record as fitted; kept while what is known of the base stays the same. */
+export function informFit(fitted: FittedRecord, known: KnownBase, typedBaseC: number | undefined): InformedFit | null {
+  const { signature, weather } = fitted;
+  if (!signature || fitted.kWh <= 0) return null;
+  const key = JSON.stringify([known, typedBaseC]);
+  const kept = informedFits.get(signature);
+  if (kept?.key === key) return kept.fit;
+  const weatherErrorK = weather.weather === 'typical' ? MONTH_ERROR_K : 0;
+  const fit = fitInformed(weather.data, signature, {
+    known,
+    weatherErrorK,
+    ...(typedBaseC === undefined ? {} : { typedBaseC }),
+  });
+  informedFits.set(signature, { key, fit });
+  return fit;
 }
 
 function canBearLine(record: HeatRecord, weather: RecordWeather): boolean {

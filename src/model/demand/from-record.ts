@@ -5,14 +5,16 @@ import type { Household } from '../household/household.ts';
 import type { Reference } from '../reference.ts';
 import type { TypicalYear } from '../weather/typical-year.ts';
 import { cookingGasKWh } from './assumptions.ts';
-import { fitRecord } from './fit-record.ts';
+import { fitRecord, informFit } from './fit-record.ts';
 import type { HotWaterDemand } from './hot-water.ts';
+import { knownBase } from './known-base.ts';
 import { type PresentEfficiency, presentEfficiency } from './present-efficiency.ts';
 import { findRecord, type HeatRecord } from './record.ts';
 import { questionsOfRecord } from './record-questions.ts';
 import { typicalUse } from './record-use.ts';
 import { estimateOfRecord } from './record-working.ts';
 import { showSignature } from './show-signature.ts';
+import { fitSignatureAt } from './signature.ts';
 import { splitBase } from './split-base.ts';
 
 export interface RecordResult {
@@ -47,7 +49,9 @@ export function demandFromRecord(input: RecordInput): RecordResult {
   const fitted = fitRecord(record, weatherSeries, year);
   const efficiency = presentEfficiency(household, record.meter, reference);
   const spread = { winter: reference.spread.winter.value, habits: reference.spread.habits.value };
-  const use = typicalUse(record, fitted, year, expectedBase(input, record, efficiency), spread);
+  const known = knownBase(household, record.meter, efficiency, water);
+  const informed = informFit(fitted, known, household.heat.baseC?.value);
+  const use = typicalUse(record, fitted, year, expectedBase(input, record, efficiency), spread, informed);
   const { weather } = fitted.weather;
   if (!use) return { ...NOTHING, weather, estimatedShare: fitted.estimatedShare, missing: 'record-too-short' };
   const base = { kWh: use.baseKWh, errorKWh: use.baseErrorKWh };
@@ -57,7 +61,15 @@ export function demandFromRecord(input: RecordInput): RecordResult {
     baseC: use.baseC,
     weather,
     estimatedShare: fitted.estimatedShare,
-    ...(fitted.signature ? { signature: showSignature(record, fitted, fitted.signature) } : {}),
+    ...(fitted.signature
+      ? {
+          signature: showSignature(
+            record,
+            fitted,
+            informed ? fitSignatureAt(fitted.weather.data, informed.baseC) : fitted.signature,
+          ),
+        }
+      : {}),
     questions: questionsOfRecord(household, record, fitted, use, split, water, year),
   };
 }

@@ -5,8 +5,10 @@ import type { TypicalYear } from '../weather/typical-year.ts';
 import { BASE_C, TANK_ERROR } from './assumptions.ts';
 import { together } from './figure.ts';
 import { degreeDaysOfRecord, type FittedRecord } from './fit-record.ts';
-import { predictUse } from './predict-year.ts';
+import type { InformedFit } from './informed-fit.ts';
+import { predictInformed } from './predict-informed.ts';
 import type { HeatRecord } from './record.ts';
+import { yearDays } from './year-days.ts';
 
 export interface TypicalUse {
   /** Use that follows the weather, kWh a typical year as metered. */
@@ -21,11 +23,13 @@ export interface TypicalUse {
 }
 
 const DAYS_OF_YEAR = 365.25;
+/** Share of a winter's difference that the scatter of its months about the line does not show already. Common practice, no source. */
+const WINTER_UNSEEN = 0.7;
 /** Below this a span says nothing of the heating, K·day. */
 const DEGREE_DAYS_LEAST = 150;
 
 /**
- * Use of a typical year [kWh]. With a signature: slope × degree days and base × days. With a total only: what the base
+ * Use of a typical year [kWh]. With a signature: slope × degree days and base × days, all base temperatures weighed. With a total only: what the base
  * would take is taken off, the rest goes by degree days. Errors: the fit, the winter where the typical year stood in
  * for the weather, the tank, and the household's habits of so many years. Null where the record is too short to say.
  */
@@ -35,22 +39,22 @@ export function typicalUse(
   year: TypicalYear,
   expected: { readonly baseKWh: number; readonly baseErrorKWh: number; readonly baseC?: number },
   spread: { readonly winter: number; readonly habits: number },
+  informed: InformedFit | null,
 ): TypicalUse | null {
   const years = Math.max(1, fitted.days / DAYS_OF_YEAR);
-  const weatherShare = fitted.weather.weather === 'typical' ? spread.winter / Math.sqrt(years) : 0;
+  const standIn = fitted.weather.weather === 'typical' ? spread.winter / Math.sqrt(years) : 0;
+  const weatherShare = informed ? standIn * WINTER_UNSEEN : standIn;
   const habitsShare = spread.habits / Math.sqrt(years);
-  const yearDays = year.dailyMeanC.length;
-  if (fitted.signature) {
-    const degreeDays = degreeDaysFromMeans(year.dailyMeanC, fitted.signature.baseC);
-    const use = predictUse(fitted.signature, yearDays, degreeDays);
+  if (informed) {
+    const use = predictInformed(informed, yearDays(year));
     return {
       spaceKWh: use.spaceKWh,
       spaceErrorKWh: together(use.spaceErrorKWh, use.spaceKWh * weatherShare, use.spaceKWh * habitsShare),
       baseKWh: use.baseKWh,
       baseErrorKWh: together(use.baseErrorKWh, use.baseKWh * habitsShare),
-      baseC: fitted.signature.baseC,
+      baseC: informed.baseC,
       by: 'signature',
-      degreeDays,
+      degreeDays: degreeDaysFromMeans(year.dailyMeanC, informed.baseC),
     };
   }
   return byTotal(record, fitted, year, expected, together(weatherShare, habitsShare));

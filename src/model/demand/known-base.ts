@@ -1,0 +1,46 @@
+/** What is known of a record's daily base before looking at it: about how much, and how far it swings with the seasons. */
+import type { Household } from '../household/household.ts';
+import { cookingGasKWh, FLOOR_AREA_M2 } from './assumptions.ts';
+import type { HotWaterDemand } from './hot-water.ts';
+import type { PresentEfficiency } from './present-efficiency.ts';
+import type { RecordMeter } from './record.ts';
+
+export interface KnownBase {
+  /** Use as metered, kWh a day, with one standard error. */
+  readonly perDayKWh: number;
+  readonly errorPerDayKWh: number;
+  /** Half the swing from winter to summer as a share of it, with one standard error. */
+  readonly swing: number;
+  readonly swingError: number;
+}
+
+const DAYS_OF_YEAR = 365.25;
+/**
+ * Swing of hot water: 7.1 kWh a day in January, 4.5 in July; of lights and appliances together about as much.
+ * Source: SAP 10.2 Appendix J as worked for 100 m², Appendix L from memory. Its error: common practice, no source.
+ */
+const SWING = 0.2;
+const SWING_ERROR = 0.06;
+/** A home may be far from the method; the record is to speak. Common practice, no source. */
+const ERROR_SHARE = 0.5;
+
+/** Lights and appliances [kWh a year] of N people on A m²: 231 (A N)^0.4714. Source: SAP 10.2 Appendix L, from memory. */
+export const otherElectricityKWh = (people: number, floorAreaM2: number): number =>
+  231 * (floorAreaM2 * people) ** 0.4714;
+
+/** Base of a record [kWh a day as metered] by the hot-water method, cooking and, on a whole-house meter, everything else electric. */
+export function knownBase(
+  household: Household,
+  meter: RecordMeter,
+  efficiency: PresentEfficiency,
+  water: HotWaterDemand,
+): KnownBase {
+  const { hotWaterFrom, cooksOnGas } = household.present;
+  const elsewhere = hotWaterFrom === 'immersion' && meter !== 'whole-house';
+  const waterKWh = elsewhere ? 0 : water.kWh / efficiency.water.value;
+  const cookingKWh = meter === 'fuel' && cooksOnGas ? cookingGasKWh(water.people) : 0;
+  const areaM2 = household.home.floorAreaM2?.value ?? FLOOR_AREA_M2;
+  const otherKWh = meter === 'whole-house' ? otherElectricityKWh(water.people, areaM2) : 0;
+  const perDayKWh = (waterKWh + cookingKWh + otherKWh) / DAYS_OF_YEAR;
+  return { perDayKWh, errorPerDayKWh: ERROR_SHARE * perDayKWh, swing: SWING, swingError: SWING_ERROR };
+}
