@@ -2,6 +2,9 @@
  * Numbers as they are said and as they stand in tables. Rounded here, once, at display.
  * A value that is not a number is said to be unknown and never shown as 0.
  */
+import { TZDate } from '@date-fns/tz';
+import { format, isSameYear } from 'date-fns';
+import { enGB } from 'date-fns/locale/en-GB';
 import type { CivilDate } from '../model/tariff/tariff.ts';
 
 export const UNKNOWN = 'not known';
@@ -131,24 +134,20 @@ export function spokenRatio(value: number): string {
   return halves % 2 === 1 ? `${name} and a half` : name;
 }
 
-function parts(date: CivilDate): { year: number; month: string; day: number } {
-  const [year, month, day] = date.slice(0, 10).split('-').map(Number);
-  return { year: year!, month: MONTH_NAMES[month! - 1] ?? '', day: day! };
-}
+/** The day in UTC, so that no zone of the machine shifts it; date-fns knows the months' names. */
+const dayOf = (date: CivilDate) => new TZDate(`${date.slice(0, 10)}T00:00:00Z`, 'UTC');
+const said = (date: CivilDate, pattern: string): string => format(dayOf(date), pattern, { locale: enGB });
 
 /** "25 November 2026". */
-export function longDate(date: CivilDate): string {
-  const { year, month, day } = parts(date);
-  return `${day} ${month} ${year}`;
-}
+export const longDate = (date: CivilDate): string => said(date, 'd MMMM yyyy');
 
 /** First and last day, both belonging to it, as months: "October to December 2026". */
 export function monthSpan(from: CivilDate, to?: CivilDate): string {
-  const first = parts(from);
-  if (to === undefined) return `${first.month} ${first.year} on`;
-  const last = parts(to);
-  if (first.year !== last.year) return `${first.month} ${first.year} to ${last.month} ${last.year}`;
-  return first.month === last.month ? `${first.month} ${first.year}` : `${first.month} to ${last.month} ${last.year}`;
+  const last = to === undefined ? undefined : said(to, 'MMMM yyyy');
+  const first = said(from, 'MMMM yyyy');
+  if (last === undefined) return `${first} on`;
+  if (first === last) return first;
+  return isSameYear(dayOf(from), dayOf(to!)) ? `${said(from, 'MMMM')} to ${last}` : `${first} to ${last}`;
 }
 
 /** "a", "a and b", "a, b and c". */
