@@ -59,6 +59,7 @@ export const HouseholdInput = z.strictObject({
   prices: loosen(Prices).optional(),
   purchase: loosen(Purchase).optional(),
   tariffs: z.array(Tariff).max(50).optional(),
+  siteReadings: Household.shape.siteReadings,
   files: z.array(InputFile).max(100).optional(),
   typed: z.array(TypedEvidence).max(100).optional(),
   /** Day on which prices are looked up; today when absent. */
@@ -85,5 +86,6 @@ export function toHousehold(input: HouseholdInput, id: string): Household {
     prices: tighten(Prices, input.prices ?? {}),
     purchase: tighten(Purchase, input.purchase ?? {}),
     tariffs: input.tariffs ?? [],
+    ...(input.siteReadings === undefined ? {} : { siteReadings: input.siteReadings }),
   });
 }

@@ -4,8 +4,13 @@
  * A field that is absent is not zero: the model takes a default from the reference tables and grades it assumed.
  */
 import { z } from 'zod';
+import { RefrigerantName } from '../cycle/refrigerant.ts';
+import { SiteVisit } from '../site-readings/site-readings.ts';
 import { Tariff } from '../tariff/tariff.ts';
 import { Grade } from '../working.ts';
+import { RatedPoint } from './rated-point.ts';
+
+export { RatedPoint } from './rated-point.ts';
 
 /** A value somebody gave, with how far it can be trusted and where it came from. */
 export const given = <T extends z.ZodType>(value: T) => z.object({ value, grade: Grade, origin: z.string() });
@@ -95,16 +100,6 @@ export const HotWater = z.object({
   pasteuriseWeekly: z.boolean().optional(),
 });
 
-/** A point of the data sheet, such as B0/W35 or A7/W35: source in, water out (EN 14511). */
-export const RatedPoint = z.object({
-  sourceC: z.number().min(-30).max(40),
-  flowC: z.number().min(20).max(80),
-  cop: z.number().min(1).max(12),
-  /** Heat output at that point, kW. */
-  outputKW: positive(200).optional(),
-});
-export type RatedPoint = z.infer<typeof RatedPoint>;
-
 /** Pipes in the ground. */
 export const GroundArray = z.object({
   /** Boreholes, or pipes in a trench. */
@@ -145,6 +140,8 @@ export const Machine = z.object({
   /** How the seasonal factors are come by: typed (quick, the default), or worked out half-hour by half-hour (full). */
   way: z.enum(['quick', 'full']).optional(),
   full: FullMachine.optional(),
+  /** As on the plate; only the picture of its round and the site readings hang on it. */
+  refrigerant: given(RefrigerantName).optional(),
   emitters: z.enum(['radiators', 'floor']).optional(),
   /** Seasonal performance factor for heating the rooms, at the boundary named. */
   spaceFactor: given(z.number().min(1).max(8)).optional(),
@@ -213,6 +210,8 @@ export const Household = z.object({
   prices: Prices,
   purchase: Purchase,
   tariffs: z.array(Tariff).max(50),
+  /** What was read at the plant, visit by visit. */
+  siteReadings: z.array(SiteVisit).max(200).optional(),
 });
 export type Household = z.infer<typeof Household>;
 

@@ -3,6 +3,7 @@ import { z } from 'zod';
 import { PressureBasis, PressureUnit } from '../cycle/pressure.ts';
 import { RefrigerantName } from '../cycle/refrigerant.ts';
 import type { Sourced } from '../reference.ts';
+import { CivilDate } from '../tariff/tariff.ts';
 
 export const GlycolKind = z.enum(['ethylene', 'propylene']);
 export type GlycolKind = z.infer<typeof GlycolKind>;
@@ -35,6 +36,15 @@ export const SiteReadings = z.object({
   liquidC: celsius.optional(),
 });
 export type SiteReadings = z.infer<typeof SiteReadings>;
+
+/** One visit to the plant, kept with the household. */
+export const SiteVisit = z.object({
+  id: z.string().min(1).max(64),
+  date: CivilDate,
+  note: z.string().max(2000).optional(),
+  readings: SiteReadings,
+});
+export type SiteVisit = z.infer<typeof SiteVisit>;
 export type SiteField = keyof SiteReadings;
 
 export type SiteQuantity =
