@@ -4,6 +4,7 @@ import { useHousehold } from '../household-context.tsx';
 import { QuestionList } from '../shared/question-list.tsx';
 import { StageHead } from '../shared/stage-head.tsx';
 import { BalanceLines } from './balance-lines.tsx';
+import { LifetimeSection } from './lifetime-section.tsx';
 import { MonthsFigure } from './months-figure.tsx';
 import { SpreadFigure } from './spread-figure.tsx';
 import { SystemsTable } from './systems-table.tsx';
@@ -48,6 +49,7 @@ export function CostStage() {
         </section>
       )}
       <BalanceLines appraisal={appraisal} />
+      <LifetimeSection appraisal={appraisal} />
     </>
   );
 }

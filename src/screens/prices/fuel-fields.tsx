@@ -13,20 +13,15 @@ const SERVICES = [
   { field: 'serviceOilGBP', label: 'Oil boiler, yearly visit', of: 'oil' },
   { field: 'serviceLpgGBP', label: 'LPG boiler, yearly visit', of: 'lpg' },
 ] as const;
-const PURCHASES = [
-  { field: 'heatPumpGBP', label: 'Heat pump, put in' },
-  { field: 'grantGBP', label: 'Grant' },
-  { field: 'replacementGBP', label: 'New boiler instead' },
-] as const;
 const serviceFallback = (value: Value): Fallback => ({
   text: String(value.value),
   source: `${value.source} (${value.provenance})`,
 });
 
-/** Litres, service and purchase. */
+/** Litres and service. */
 export function FuelFields() {
   const { household, appraisal, today, change } = useHousehold();
-  const { prices, purchase } = household;
+  const { prices } = household;
   const litre = (fuel: 'oil' | 'lpg'): Fallback => {
     const basis = appraisal.prices[fuel];
     const perLitre = appraisal.prices[`${fuel}PencePerKWh`] * reference.kWhPerLitre[fuel].value;
@@ -67,22 +62,6 @@ export function FuelFields() {
               today={today}
               fallback={serviceFallback(reference.service[of])}
               onChange={(value) => change(patchSection('prices', { [field]: value }))}
-            />
-          ))}
-        </div>
-      </section>
-      <section>
-        <h3>What it costs to put in</h3>
-        <p className="explain quiet">Only for the page about the years to come. Left empty, that page is not shown.</p>
-        <div className="fields">
-          {PURCHASES.map(({ field, label }) => (
-            <GivenField
-              key={field}
-              label={label}
-              given={purchase[field]}
-              limits={{ min: 0, max: 500_000, unit: '£' }}
-              today={today}
-              onChange={(value) => change(patchSection('purchase', { [field]: value }))}
             />
           ))}
         </div>

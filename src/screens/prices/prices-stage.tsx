@@ -4,6 +4,7 @@ import { useHousehold } from '../household-context.tsx';
 import { QuestionList } from '../shared/question-list.tsx';
 import { StageHead } from '../shared/stage-head.tsx';
 import { FuelFields } from './fuel-fields.tsx';
+import { PurchaseFields } from './purchase-fields.tsx';
 import { TariffSection } from './tariff-section.tsx';
 import { TariffShelf } from './tariff-shelf.tsx';
 import { WeekFigure } from './week-figure.tsx';
@@ -44,6 +45,7 @@ export function PricesStage() {
       />
       <TariffShelf />
       <FuelFields />
+      <PurchaseFields />
     </>
   );
 }

@@ -18,6 +18,9 @@ import { UnitsPicture } from '../../charts/units/picture.tsx';
 import { UNITS_NAME, unitsSentence } from '../../charts/units/sentence.ts';
 import { unitsSeries } from '../../charts/units/series.ts';
 import { unitsTable } from '../../charts/units/table.ts';
+import { YearsPicture } from '../../charts/years/picture.tsx';
+import { YEARS_NAME, yearsSentence } from '../../charts/years/sentence.ts';
+import { yearsTable } from '../../charts/years/table.ts';
 import type { Appraisal } from '../../model/appraisal/appraisal.ts';
 import { pickForPicture } from '../../model/appraisal/beside.ts';
 import type { PagePicture as Picture } from './page.ts';
@@ -91,6 +94,16 @@ export function PagePicture(props: {
         />
       );
     }
+    case 'years':
+      return (
+        <ChartFigure
+          {...shared}
+          name={YEARS_NAME}
+          sentence={yearsSentence(picture.lifetime)}
+          picture={<YearsPicture series={picture.series} size="table" height={height} />}
+          table={yearsTable(picture.series)}
+        />
+      );
     case 'watch':
       return <WatchTable rows={picture.rows} />;
     case 'steps':

@@ -1,15 +1,17 @@
 /** One page of the walk-through as plain data: what is said, what is drawn, what stands behind it. */
 import type { Change } from '../../charts/changes/series.ts';
 import type { MonthParts } from '../../charts/month-parts/series.ts';
+import type { YearsSeries } from '../../charts/years/series.ts';
 import type { PromiseSummary, Settings } from '../../desk/contract.ts';
 import type { Appraisal, Versus } from '../../model/appraisal/appraisal.ts';
 import type { Series } from '../../model/evidence/evidence.ts';
 import type { Household } from '../../model/household/household.ts';
+import type { Lifetime } from '../../model/lifetime/lifetime.ts';
 import type { CivilDate } from '../../model/tariff/tariff.ts';
 import type { Working } from '../../model/working.ts';
 import type { KnobName } from '../cost/knobs.ts';
 
-export const PAGE_NAMES = ['home', 'heat', 'source', 'cost', 'sure', 'change', 'watch', 'next'] as const;
+export const PAGE_NAMES = ['home', 'heat', 'source', 'cost', 'sure', 'change', 'years', 'watch', 'next'] as const;
 export type PageName = (typeof PAGE_NAMES)[number];
 
 export interface WatchRow {
@@ -26,6 +28,7 @@ export type PagePicture =
   | { readonly kind: 'spread' }
   | { readonly kind: 'twenty'; readonly versus: Versus }
   | { readonly kind: 'changes'; readonly changes: readonly Change[] }
+  | { readonly kind: 'years'; readonly lifetime: Lifetime; readonly series: YearsSeries }
   | { readonly kind: 'watch'; readonly rows: readonly WatchRow[] }
   | { readonly kind: 'steps'; readonly steps: readonly string[] }
   /** Nothing can be drawn honestly; the sentence says why. */
@@ -53,6 +56,8 @@ export interface WalkInput {
   readonly settings: Settings;
   readonly today: CivilDate;
   readonly changes: readonly Change[];
+  /** Null where there is nothing to hold the heat pump against. */
+  readonly lifetime: Lifetime | null;
   /** True while sliders stand elsewhere than today: nothing is then said of today. */
   readonly changed: boolean;
 }

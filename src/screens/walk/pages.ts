@@ -8,6 +8,7 @@ import { nextPage } from './pages/next-page.ts';
 import { sourcePage } from './pages/source-page.ts';
 import { surePage } from './pages/sure-page.ts';
 import { watchPage } from './pages/watch-page.ts';
+import { yearsPages } from './pages/years-page.ts';
 
 export function walkPages(input: WalkInput): WalkPage[] {
   return [
@@ -17,6 +18,7 @@ export function walkPages(input: WalkInput): WalkPage[] {
     costPage(input),
     surePage(input),
     changePage(input),
+    ...yearsPages(input),
     watchPage(input),
     nextPage(input),
   ];

@@ -1,6 +1,7 @@
 /** The walk-through: full window, one idea a page, for reading across a table. */
 import { useCallback, useMemo, useRef, useState } from 'react';
 import { appraise } from '../../model/appraisal/appraise.ts';
+import { reckonLifetime } from '../../model/lifetime/reckon-lifetime.ts';
 import { reference } from '../../reference/index.ts';
 import { sayWhatIf } from '../cost/knobs.ts';
 import { useWhatIf } from '../cost/use-what-if.ts';
@@ -36,16 +37,29 @@ export function WalkThrough(props: { readonly onClose: () => void }) {
       ),
     [household, appraisal, followed, series, today],
   );
+  const lifetime = useMemo(() => reckonLifetime({ household, appraisal, reference }), [household, appraisal]);
   const pages = useMemo(
-    () => walkPages({ household, appraisal, series, promises, settings, today, changes, changed }),
-    [household, appraisal, series, promises, settings, today, changes, changed],
+    () => walkPages({ household, appraisal, series, promises, settings, today, changes, changed, lifetime }),
+    [household, appraisal, series, promises, settings, today, changes, changed, lifetime],
   );
   const turn = usePageTurn(pages.length, { onClose, onNotes: toggleNotes });
   const turned = pages[turn.page]!;
   // A page without sliders speaks of today, whatever the sliders of the others say.
   const still = useMemo(
-    () => walkPages({ household, appraisal: asItIs, series, promises, settings, today, changes, changed: false }),
-    [household, asItIs, series, promises, settings, today, changes],
+    () =>
+      walkPages({
+        household,
+        appraisal: asItIs,
+        series,
+        promises,
+        settings,
+        today,
+        changes,
+        changed: false,
+        // Its page has sliders, so that it is never taken from here; it keeps its place in the row.
+        lifetime,
+      }),
+    [household, asItIs, series, promises, settings, today, changes, lifetime],
   );
   const page = turned.knobs.length > 0 ? turned : still[turn.page]!;
   const place = useRef<HTMLDivElement>(null);

@@ -1,8 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { PromiseSummary } from '../../../src/desk/contract.ts';
+import { reckonLifetime } from '../../../src/model/lifetime/reckon-lifetime.ts';
+import { reference } from '../../../src/reference/index.ts';
 import type { WalkInput } from '../../../src/screens/walk/page.ts';
 import { walkPages } from '../../../src/screens/walk/pages.ts';
+import { typed } from '../appraisal/make-household.ts';
 import { larchRise, larchRiseHousehold, type Variant } from '../leave-behind/larch-rise.ts';
 
 const promise: PromiseSummary = {
@@ -16,9 +19,12 @@ const promise: PromiseSummary = {
 };
 
 function walk(variant: Variant = {}, more: Partial<WalkInput> = {}) {
+  const household = more.household ?? larchRiseHousehold(variant);
+  const appraisal = more.appraisal ?? larchRise(variant);
   return walkPages({
-    household: larchRiseHousehold(variant),
-    appraisal: larchRise(variant),
+    household,
+    appraisal,
+    lifetime: reckonLifetime({ household, appraisal, reference, draws: 100 }),
     series: [],
     promises: [],
     settings: { installerName: 'Hill Heating', installerContact: '01234 567 890', theme: 'light', paper: 'A4' },
@@ -34,7 +40,7 @@ function walk(variant: Variant = {}, more: Partial<WalkInput> = {}) {
 const page = (pages: ReturnType<typeof walk>, name: string) => pages.find((one) => one.name === name)!;
 
 describe('the pages in their order', () => {
-  test('eight pages, one idea each', () => {
+  test('nine pages, one idea each', () => {
     expect(walk().map(({ name }) => name)).toEqual([
       'home',
       'heat',
@@ -42,6 +48,7 @@ describe('the pages in their order', () => {
       'cost',
       'sure',
       'change',
+      'years',
       'watch',
       'next',
     ]);
@@ -54,6 +61,7 @@ describe('the pages in their order', () => {
     ['cost', 'Your heating and hot water would cost about £1,190 a year. Today they cost about £1,610.'],
     ['sure', 'In 18 futures out of 20 the heat pump costs less, in 2 it costs more.'],
     ['change', 'If a unit of electricity costs 5 p more, the year costs about £200 more.'],
+    ['years', 'Over 20 years the heat pump might cost about £8,300 less to run.'],
     ['watch', 'Read the meter on the first of each month, and call us if it runs high.'],
     ['next', 'Nothing is promised yet. If you agree, we put these figures in writing.'],
   ])('%s says: %s', (name, sentence) => {
@@ -122,6 +130,28 @@ describe('what is missing is left out honestly', () => {
   });
   test('no change could be reckoned', () => {
     expect(page(walk({}, { changes: [] }), 'change').picture.kind).toBe('none');
+  });
+});
+
+describe('what the next years may bring', () => {
+  const purchase = { heatPumpGBP: typed(15_000), grantGBP: typed(7500), replacementGBP: typed(3000) };
+  const bought = walk({}, { household: { ...larchRiseHousehold(), purchase } });
+  test('with a purchase the page speaks of paying it back', () => {
+    expect(page(bought, 'years').sentence).toMatch(/^The heat pump costs more to put in\. After about \d+ years/);
+    expect(page(bought, 'years').workings).toHaveLength(4);
+  });
+  test('without one it counts running costs only, and says so', () => {
+    expect(page(walk(), 'years').foot).toContain('running costs only');
+    expect(page(walk(), 'years').workings).toHaveLength(1);
+  });
+  test('it is no advice, and the range stands on the page', () => {
+    for (const pages of [walk(), bought]) {
+      expect(page(pages, 'years').say).toMatch(/in 8 cases out of 10\..*not advice\. Nobody knows the prices/);
+    }
+  });
+  test('nothing to compare with: the page is left out', () => {
+    const appraisal = { ...larchRise(), systems: larchRise().systems.slice(0, 1), versus: [] };
+    expect(walk({}, { appraisal }).map(({ name }) => name)).not.toContain('years');
   });
 });
 

@@ -1,0 +1,75 @@
+/** What the next years may bring: the cumulative cost, and what it comes to. */
+import { useMemo } from 'react';
+import { ChartFigure } from '../../charts/figure.tsx';
+import { YearsPicture } from '../../charts/years/picture.tsx';
+import { YEARS_NAME, yearsSentence } from '../../charts/years/sentence.ts';
+import { yearsSeries } from '../../charts/years/series.ts';
+import { yearsTable } from '../../charts/years/table.ts';
+import type { Appraisal } from '../../model/appraisal/appraisal.ts';
+import { reckonLifetime } from '../../model/lifetime/reckon-lifetime.ts';
+import { reference } from '../../reference/index.ts';
+import {
+  annualSentence,
+  chanceSentence,
+  lifetimeCautions,
+  noteSentence,
+  pathsSentence,
+  paybackSentence,
+  roughPence,
+  savedSentence,
+  sayYears,
+  worthSentence,
+} from '../../words/lifetime.ts';
+import { spokenPounds } from '../../words/numbers.ts';
+import { useHousehold } from '../household-context.tsx';
+import { Spoken, type SpokenFigure } from '../shared/spoken.tsx';
+
+export function LifetimeSection({ appraisal }: { readonly appraisal: Appraisal }) {
+  const { household, openWorking, goTo } = useHousehold();
+  const lifetime = useMemo(() => reckonLifetime({ household, appraisal, reference }), [household, appraisal]);
+  if (!lifetime) return null;
+  const { saved, payback, netPresentValue, annual } = lifetime;
+  const series = yearsSeries(lifetime);
+  const rough = (pence: number) => spokenPounds(roughPence(Math.abs(pence)));
+  const lines: [string, SpokenFigure[]][] = [
+    [savedSentence(lifetime), [{ text: rough(saved.value), working: saved.working }]],
+    [chanceSentence(lifetime), []],
+    [
+      paybackSentence(lifetime),
+      payback ? [{ text: sayYears(payback.simple.years ?? lifetime.years), working: payback.simple.working }] : [],
+    ],
+    [
+      worthSentence(lifetime),
+      netPresentValue ? [{ text: rough(netPresentValue.value), working: netPresentValue.working }] : [],
+    ],
+    [
+      annualSentence(lifetime),
+      annual ? [annual.pump, annual.beside].map(({ value, working }) => ({ text: spokenPounds(value), working })) : [],
+    ],
+    [[pathsSentence(lifetime), ...lifetime.notes.map(noteSentence)].join(' '), []],
+  ];
+  return (
+    <section aria-labelledby="years-to-come">
+      <h3 id="years-to-come">What the next years may bring</h3>
+      <ChartFigure
+        name={YEARS_NAME}
+        sentence={yearsSentence(lifetime)}
+        picture={<YearsPicture series={series} size="desk" />}
+        table={yearsTable(series)}
+        note={lifetimeCautions().join(' ')}
+      />
+      {lines
+        .filter(([sentence]) => sentence !== '')
+        .map(([sentence, figures]) => (
+          <p className="explain" key={sentence}>
+            <Spoken sentence={sentence} figures={figures} onOpen={openWorking} />
+          </p>
+        ))}
+      <p className="explain">
+        <button type="button" className="plain" onClick={() => goTo('prices')}>
+          {lifetime.kind === 'whole' ? 'Change what it costs to put in' : 'Say what it costs to put in'}
+        </button>
+      </p>
+    </section>
+  );
+}

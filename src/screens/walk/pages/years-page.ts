@@ -1,0 +1,43 @@
+import { yearsSeries } from '../../../charts/years/series.ts';
+import {
+  chanceSentence,
+  lifetimeCautions,
+  lifetimeSentence,
+  noteSentence,
+  pathsSentence,
+  paybackSentence,
+  savedSentence,
+  worthSentence,
+} from '../../../words/lifetime.ts';
+import type { WalkInput, WalkPage } from '../page.ts';
+
+/** What the next years may bring; left out where there is nothing to hold the heat pump against. */
+export function yearsPages({ household, lifetime }: WalkInput): WalkPage[] {
+  if (!lifetime) return [];
+  const { saved, netPresentValue, payback } = lifetime;
+  const [notAdvice, nobodyKnows] = lifetimeCautions();
+  const counted = lifetime.kind === 'whole' ? 'purchase and running costs' : 'running costs only';
+  return [
+    {
+      name: 'years',
+      sentence: lifetimeSentence(lifetime),
+      say: [savedSentence(lifetime), notAdvice, nobodyKnows].join(' '),
+      foot: `${household.name} · ${counted}, in the money of today · the bands hold 8 cases in 10`,
+      picture: { kind: 'years', lifetime, series: yearsSeries(lifetime) },
+      knobs: ['electricity', 'flow', 'room'],
+      workings: [
+        saved.working,
+        ...(payback ? [payback.simple.working, payback.discounted.working] : []),
+        ...(netPresentValue ? [netPresentValue.working] : []),
+      ],
+      notes: [
+        chanceSentence(lifetime),
+        paybackSentence(lifetime),
+        worthSentence(lifetime),
+        pathsSentence(lifetime),
+        ...lifetime.notes.map(noteSentence),
+        'Do not sell this page. The prices of the years to come are anybody’s guess.',
+      ].filter(Boolean),
+    },
+  ];
+}
