@@ -1,6 +1,5 @@
 /** The whole model of one household: heat, machine, prices, comparison, ranges and questions, from plain data. */
 
-import { isLeapYear, yearOf } from '../calendar/civil.ts';
 import { compare } from '../comparison/compare.ts';
 import { choosePrices, type PricesInUse } from '../comparison/prices-of.ts';
 import { askAboutPrices } from '../comparison/questions.ts';
@@ -13,6 +12,7 @@ import type { CivilDate } from '../tariff/tariff.ts';
 import { findRegion } from '../weather/region.ts';
 import { typicalYear } from '../weather/typical-year.ts';
 import type { Appraisal, Question, WhatIf } from './appraisal.ts';
+import { commonYear } from './heat-of-household.ts';
 
 /** Goes up with every change that moves a figure, so that a promise says which model made it. */
 export const MODEL_VERSION = '1.0.0';
@@ -88,12 +88,6 @@ export function appraise({
       ...compared.questions,
     ],
   };
-}
-
-/** A year of 365 days, so that a yearly standing charge is the one people reckon with. */
-function commonYear(asOf: CivilDate): number {
-  const year = yearOf(asOf);
-  return isLeapYear(year) ? year + 1 : year;
 }
 
 /** `prices-old`: prices that ended before the day of the comparison, asked about where this home pays them. */

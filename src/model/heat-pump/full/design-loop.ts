@@ -1,0 +1,102 @@
+/** The refrigerant's round of a household's own machine, on a day as cold as the heating is designed for. */
+import { type LoopResult, reckonLoop, USUAL_EFFICIENCY, USUAL_EXCHANGE } from '../../cycle/household-loop.ts';
+import type { RefrigerantName, Refrigerants } from '../../cycle/refrigerant.ts';
+import type { Household } from '../../household/household.ts';
+import type { Grade, WorkingInput } from '../../working.ts';
+import { flowTable } from './heating-curve.ts';
+import { runDays } from './run-days.ts';
+import { type SettleInput, settleFull } from './settle.ts';
+import { readSurface } from './surface.ts';
+
+/** In many ground-source machines of the last twenty years. Common practice, no source. */
+export const USUAL_REFRIGERANT: RefrigerantName = 'R407C';
+/** Brine in less brine out, K: EN 14511 rates at 0 °C in and −3 °C out, from memory. */
+export const USUAL_BRINE_DROP_K = 3;
+const CUSTOM = 'common practice, no source';
+
+export interface DesignLoop {
+  readonly result: LoopResult;
+  /** Everything that was taken, typed or assumed. */
+  readonly inputs: readonly WorkingInput[];
+  readonly designOutdoorC: number;
+}
+
+/**
+ * The loop [°C, bar, kW] at the coldest brine of a typical year and the design flow temperature; null for an air machine,
+ * which has no brine. A machine worked out the full way gives its own COP there, else a usual compressor is taken.
+ * A fixed-speed machine gives its output while it runs, a variable one what the design day asks. Source: `reckonLoop`.
+ */
+export function designLoop(settle: SettleInput, refrigerants: Refrigerants): DesignLoop | null {
+  const { machine } = settle.household;
+  if (machine.source !== 'ground') return null;
+  const { input, inputs: settled } = settleFull(settle);
+  const { curve } = input;
+  const refrigerant = machine.refrigerant?.value ?? USUAL_REFRIGERANT;
+  const brineInC = runDays(input, flowTable(curve)).sourceC.reduce((least, c) => Math.min(least, c));
+  const flowC = curve.designFlowC + curve.shiftK;
+  const mostKW = readSurface(input.outputKW, brineInC, flowC);
+  const heatKW = input.leastShare === 1 ? mostKW : Math.min(mostKW, input.designKW);
+  const asked = {
+    refrigerant: refrigerants[refrigerant],
+    brineInC,
+    brineOutC: brineInC - USUAL_BRINE_DROP_K,
+    flowC,
+    returnC: flowC - curve.spreadK,
+    heatKW,
+  };
+  const usual = () => reckonLoop({ ...asked, compression: { kind: 'efficiency', isentropic: USUAL_EFFICIENCY } });
+  const known = machine.way === 'full';
+  const cop = 1 / readSurface(input.perHeat, brineInC, flowC);
+  const own = known ? reckonLoop({ ...asked, compression: { kind: 'cop', cop } }) : usual();
+  const outOfReach = !own.ok && own.fault.code === 'cop-out-of-reach';
+  const line = (name: string, value: number | string, unit: string, grade: Grade, origin: string): WorkingInput => ({
+    name,
+    value,
+    unit,
+    grade,
+    origin,
+  });
+  const taken = (name: string) => settled.filter((each) => each.name === name);
+  return {
+    result: outOfReach ? usual() : own,
+    designOutdoorC: curve.designOutdoorC,
+    inputs: [
+      line('Brine in, coldest day of a typical year', brineInC, '°C', gradeOfBrine(machine), 'source of the machine'),
+      line('Brine in less brine out', USUAL_BRINE_DROP_K, 'K', 'assumed', 'EN 14511 rating, from memory'),
+      ...taken('Design flow temperature'),
+      ...taken('Flow less return'),
+      line(
+        'Heat while it runs',
+        heatKW,
+        'kW',
+        taken('Output of the machine')[0]?.grade ?? 'assumed',
+        'output of the machine',
+      ),
+      line(
+        'Refrigerant',
+        refrigerant,
+        '',
+        machine.refrigerant?.grade ?? 'assumed',
+        machine.refrigerant?.origin ?? `usual in ground-source machines; ${CUSTOM}`,
+      ),
+      known && !outOfReach
+        ? line(
+            'COP at these temperatures',
+            cop,
+            '',
+            taken('Rated points')[0]?.grade ?? 'assumed',
+            'rated points, installed',
+          )
+        : line('Ideal work over real work', USUAL_EFFICIENCY, '', 'assumed', 'compressors of house size, from memory'),
+      line('Boiling point below brine out', USUAL_EXCHANGE.evaporatorApproachK, 'K', 'assumed', CUSTOM),
+      line('Condensing point above flow', USUAL_EXCHANGE.condenserApproachK, 'K', 'assumed', CUSTOM),
+      line('Superheat', USUAL_EXCHANGE.superheatK, 'K', 'assumed', CUSTOM),
+      line('Subcooling', USUAL_EXCHANGE.subcoolingK, 'K', 'assumed', CUSTOM),
+    ],
+  };
+}
+
+function gradeOfBrine({ full }: Household['machine']): Grade {
+  if (full?.brineMonthlyC) return full.brineMonthlyC.grade;
+  return full?.ground?.depthM && full.ground.dropK ? 'estimated' : 'assumed';
+}
