@@ -1,14 +1,5 @@
-import { mkdtempSync, writeFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
-import { expect, openStage, test } from './host.ts';
+import { chooseFile, expect, openStage, test, writeFile } from './host.ts';
 
-const folder = mkdtempSync(join(tmpdir(), 'plainwarmth-bad-'));
-const file = (name: string, content: string | Uint8Array) => {
-  const path = join(folder, name);
-  writeFileSync(path, content);
-  return path;
-};
 const stamps = (rows: number) =>
   Array.from(
     { length: rows },
@@ -16,7 +7,8 @@ const stamps = (rows: number) =>
       `2025-01-${String(1 + Math.floor(i / 48)).padStart(2, '0')}T${String(Math.floor((i % 48) / 2)).padStart(2, '0')}:${i % 2 ? '30' : '00'}`,
   );
 
-const CASES: [name: string, content: string | Uint8Array, says: RegExp][] = [
+type Case = [name: string, content: string | Uint8Array, says: RegExp, canBeKept?: 'without the row'];
+const CASES: Case[] = [
   ['empty.csv', '', /empty/i],
   [
     'picture.csv',
@@ -30,6 +22,7 @@ const CASES: [name: string, content: string | Uint8Array, says: RegExp][] = [
       .map((stamp, i) => `${i === 50 ? '2025-02-30T00:00' : stamp},0.2`)
       .join('\n')}\n`,
     /line 52/i,
+    'without the row',
   ],
 ];
 
@@ -37,14 +30,18 @@ test('a bad file gets a sentence that names it, and nothing stored changes', asy
   await desk.getByRole('link', { name: 'Larch Rise' }).click();
   await openStage(desk, 'Evidence');
   const keptBefore = await desk.getByRole('button', { name: /^Take back/ }).count();
-  for (const [name, content, says] of CASES) {
+  for (const [name, content, says, canBeKept] of CASES) {
     await test.step(name, async () => {
-      const chosen = desk.waitForEvent('filechooser');
-      await desk.getByRole('button', { name: 'Choose a file' }).click();
-      await (await chosen).setFiles(file(name, content));
-      await expect(desk.getByRole('main').getByText(says).first()).toBeVisible();
+      await chooseFile(desk, desk.getByRole('button', { name: 'Choose a file' }), writeFile(name, content));
+      // Either it is not taken at all, or it is looked at and cannot be kept.
       const leave = desk.getByRole('button', { name: 'Leave it' });
-      if (await leave.isVisible()) await leave.click();
+      await expect(leave.or(desk.getByRole('alert')).first()).toBeVisible();
+      await expect(desk.getByRole('main').getByText(says).first()).toBeVisible();
+      if (await leave.isVisible()) {
+        const keep = desk.getByRole('button', { name: 'Keep this evidence' });
+        if (!canBeKept) await expect(keep).toBeDisabled();
+        await leave.click();
+      }
     });
   }
   await desk.reload();

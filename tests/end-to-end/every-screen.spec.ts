@@ -1,8 +1,6 @@
 import AxeBuilder from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
-import { expect, openStage, takePicture, test, walkThrough } from './host.ts';
-
-const STAGES = ['Evidence', 'Heat needed', 'The machine', 'Prices', 'Running cost', 'Promise', 'Bill check'];
+import { expect, openStage, STAGES, takePicture, test, walkThrough } from './host.ts';
 
 /** Nothing that axe calls serious or critical, by the rules of WCAG 2.2 A and AA. */
 async function expectAccessible(page: Page): Promise<void> {

@@ -1,19 +1,37 @@
 /** The application as a person has it: the loopback host on an empty data folder, and a window on it. */
 import { type ChildProcess, spawn } from 'node:child_process';
-import { mkdirSync, mkdtempSync, rmSync } from 'node:fs';
+import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
-import { test as base, expect, type Page } from '@playwright/test';
+import { test as base, expect, type Locator, type Page } from '@playwright/test';
+import type { Call } from '../../src/desk/contract.ts';
+import { callOverHttp } from '../../src/screens/desk-http.ts';
 
 export const root = resolve(import.meta.dirname, '../..');
 export const sample = (file: string) => join(root, 'sample-bills', file);
 const pictures = join(root, 'tests/output/screens');
 
-/** Starts the host on a data folder and answers its address with the token of this start. */
-export async function startHost(dataFolder: string): Promise<{ url: string; stop(): Promise<void> }> {
+export interface Host {
+  /** The address with the token of this start. */
+  readonly url: string;
+  /** The contract, as the screens have it. */
+  readonly call: Call;
+  stop(): Promise<void>;
+  /** Ends it without a word, as a power cut does. */
+  kill(): Promise<void>;
+}
+
+/** Starts the host on a data folder; the sample goes into an empty one only. */
+export async function startHost(dataFolder: string, sampleName: string | null = 'larch-rise'): Promise<Host> {
   const child = spawn(
     process.execPath,
-    [join(root, 'build/out/node/main.js'), '--no-open', '--data', dataFolder, '--sample', sample('larch-rise')],
+    [
+      join(root, 'build/out/node/main.js'),
+      '--no-open',
+      '--data',
+      dataFolder,
+      ...(sampleName === null ? [] : ['--sample', sample(sampleName)]),
+    ],
     { stdio: ['ignore', 'pipe', 'pipe'], env: { ...process.env, TZ: 'Europe/London' } },
   );
   const url = await new Promise<string>((found, failed) => {
@@ -27,42 +45,60 @@ export async function startHost(dataFolder: string): Promise<{ url: string; stop
     child.stderr.on('data', listen);
     child.once('exit', () => failed(new Error(`The host ended before it gave its address: ${said}`)));
   });
-  return { url, stop: () => stopped(child) };
+  const [base, token] = url.split('/#token=') as [string, string];
+  return {
+    url,
+    call: callOverHttp({ base, token }),
+    stop: () => ended(child, 'SIGTERM'),
+    kill: () => ended(child, 'SIGKILL'),
+  };
 }
 
-function stopped(child: ChildProcess): Promise<void> {
+function ended(child: ChildProcess, signal: NodeJS.Signals): Promise<void> {
   return new Promise((done) => {
+    if (child.exitCode !== null || child.signalCode !== null) return done();
     child.once('exit', () => done());
-    child.kill('SIGTERM');
+    child.kill(signal);
   });
 }
 
+interface Options {
+  /** The invented household that the host starts with; null starts empty. */
+  readonly sampleName: string | null;
+}
 interface Fixtures {
   readonly dataFolder: string;
-  readonly host: { url: string; stop(): Promise<void> };
+  readonly host: Host;
   /** The window, open on the list of households; any fault on its console fails the test. */
   readonly desk: Page;
 }
 
-export const test = base.extend<Fixtures>({
+/** Notes every fault on the console of a window. */
+export function watchFaults(page: Page): string[] {
+  const faults: string[] = [];
+  page.on('pageerror', (error) => faults.push(error.message));
+  page.on('console', (message) => {
+    // A refused request is an answer in words, which the browser also logs as a failed load.
+    if (message.type() === 'error' && !/status of 4\d\d/.test(message.text())) faults.push(message.text());
+  });
+  return faults;
+}
+
+export const test = base.extend<Options & Fixtures>({
+  sampleName: ['larch-rise', { option: true }],
   // biome-ignore lint/correctness/noEmptyPattern: Playwright reads the names of what a fixture needs from this pattern
   dataFolder: async ({}, use) => {
     const folder = mkdtempSync(join(tmpdir(), 'plainwarmth-'));
     await use(folder);
     rmSync(folder, { recursive: true, force: true });
   },
-  host: async ({ dataFolder }, use) => {
-    const host = await startHost(dataFolder);
+  host: async ({ dataFolder, sampleName }, use) => {
+    const host = await startHost(dataFolder, sampleName);
     await use(host);
     await host.stop();
   },
   desk: async ({ page, host }, use) => {
-    const faults: string[] = [];
-    page.on('pageerror', (error) => faults.push(error.message));
-    page.on('console', (message) => {
-      // A refused request is an answer in words, which the browser also logs as a failed load.
-      if (message.type() === 'error' && !/status of 4\d\d/.test(message.text())) faults.push(message.text());
-    });
+    const faults = watchFaults(page);
     await page.goto(host.url);
     await expect(page.getByRole('heading', { level: 1 })).toBeVisible();
     await use(page);
@@ -95,4 +131,37 @@ export async function walkThrough(page: Page, look: (number: number) => Promise<
     await page.keyboard.press('ArrowRight');
   }
   return pages;
+}
+
+export const STAGES = ['Evidence', 'Heat needed', 'The machine', 'Prices', 'Running cost', 'Promise', 'Bill check'];
+
+/** The files that this run writes for itself. */
+export function writeFile(name: string, content: string | Uint8Array): string {
+  const path = join(mkdtempSync(join(tmpdir(), 'plainwarmth-file-')), name);
+  writeFileSync(path, content);
+  return path;
+}
+
+/** Chooses a file through the button that opens the picker. */
+export async function chooseFile(page: Page, button: Locator, path: string): Promise<void> {
+  const chosen = page.waitForEvent('filechooser');
+  await button.click();
+  await (await chosen).setFiles(path);
+}
+
+/** Presses a button and answers the file that comes of it. */
+export async function download(page: Page, button: Locator): Promise<{ name: string; bytes: Buffer }> {
+  const coming = page.waitForEvent('download');
+  await button.click();
+  const file = await coming;
+  return { name: file.suggestedFilename(), bytes: readFileSync(await file.path()) };
+}
+
+/** Waits until the last change is in the store. */
+export const waitUntilKept = (page: Page) => expect(page.getByText('all kept')).toBeVisible();
+
+/** Types into a field and leaves it. */
+export async function typeInto(page: Page, label: string, value: string): Promise<void> {
+  await page.getByLabel(label, { exact: true }).first().fill(value);
+  await page.keyboard.press('Tab');
 }

@@ -1,14 +1,22 @@
-import { readFileSync } from 'node:fs';
 import type { Page } from '@playwright/test';
-import { expect, openStage, sample, takePicture, test, walkThrough } from './host.ts';
+import {
+  chooseFile,
+  download,
+  expect,
+  openStage,
+  sample,
+  takePicture,
+  test,
+  typeInto,
+  walkThrough,
+  writeFile,
+} from './host.ts';
 import { textOfPdf } from './pdf-text.ts';
 
 const main = (page: Page) => page.getByRole('main');
 
 async function bringIn(page: Page, file: string, carrier?: string): Promise<void> {
-  const chosen = page.waitForEvent('filechooser');
-  await page.getByRole('button', { name: 'Choose a file' }).click();
-  await (await chosen).setFiles(sample(file));
+  await chooseFile(page, page.getByRole('button', { name: 'Choose a file' }), sample(file));
   await expect(main(page)).toContainText('Before anything is kept');
   if (carrier) await page.getByLabel('It is', { exact: true }).selectOption(carrier);
 }
@@ -18,10 +26,50 @@ async function keep(page: Page): Promise<void> {
   await expect(main(page)).not.toContainText('Before anything is kept');
 }
 
-async function typeInto(page: Page, label: string, value: string): Promise<void> {
-  await page.getByLabel(label, { exact: true }).first().fill(value);
-  await page.keyboard.press('Tab');
+/** What the thread says of a stage. */
+const threadLine = (page: Page, stage: string) => page.getByRole('navigation').getByRole('link', { name: stage });
+
+/** A page without what every promise has of its own: number, identifier, the hour it was made. */
+const unnumbered = (page: Buffer): string =>
+  page
+    .toString()
+    .replace(/(promise|number) \d+/gi, 'promise N')
+    .replace(/[\da-f]{8}(-[\da-f]{4}){3}-[\da-f]{12}/g, 'identifier')
+    .replace(/\d{4}-\d\d-\d\dT[\d:.]+Z/g, 'hour');
+
+/** Where two long texts part, with what stands there; empty when they are the same. */
+function firstDifference(one: string, other: string): string {
+  if (one === other) return '';
+  let at = 0;
+  while (one[at] === other[at]) at += 1;
+  return `${one.slice(at - 60, at + 60)} | ${other.slice(at - 60, at + 60)}`;
 }
+
+const TARIFF_JSON = {
+  id: 'from-paper',
+  name: 'Winter plain',
+  fuel: 'electricity',
+  origin: 'letter of August 2026',
+  grade: 'measured',
+  versions: [
+    {
+      from: '2025-01-01',
+      standingPencePerDay: 40,
+      vat: { rate: 0.05, included: false },
+      bands: [{ name: 'all hours', pencePerKWh: 20, times: 'rest' }],
+    },
+  ],
+};
+const TARIFF_CSV = `tariff,Evening peak
+fuel,electricity
+valid from,1 October 2025
+standing charge (p/day),57.2
+vat,5 % included
+band,from,to,days,months,pence per kWh
+peak,16:00,19:00,mon-fri,,41.5
+rest,,,,,24
+`;
+const WRONG_CSV = TARIFF_CSV.replace('16:00,19:00', '16:00,25:30');
 
 test('from an empty household to the leave-behind and a bill check', async ({ desk }) => {
   test.slow();
@@ -90,11 +138,60 @@ test('from an empty household to the leave-behind and a bill check', async ({ de
     await takePicture(desk, 'path-machine');
   });
 
-  await test.step('a tariff typed', async () => {
+  await test.step('a tariff of two prices typed: an hour without a price is refused and named', async () => {
     await openStage(desk, 'Prices');
+    const costBefore = await threadLine(desk, 'Running cost').textContent();
     await desk.getByRole('button', { name: 'Type a tariff' }).first().click();
+    const editor = desk.getByRole('region', { name: 'Tariff for electricity' });
+    await editor.getByText('day and night', { exact: true }).click();
+    await editor.getByRole('button', { name: 'Keep this tariff' }).click();
+    await expect(editor.getByRole('alert')).toContainText('Give the tariff a name');
+    await expect(editor.getByRole('alert')).toContainText('The standing charge is missing');
+    await typeInto(desk, 'Name of the tariff', 'Night saver');
+    await typeInto(desk, 'Taken from', 'bill of March 2026');
+    await typeInto(desk, 'Standing charge', '54.8');
+    await editor.getByLabel('Price', { exact: true }).nth(0).fill('31.2');
+    await editor.getByLabel('Price', { exact: true }).nth(1).fill('14.5');
+    await expect(editor.getByRole('alert')).toBeHidden();
+    await editor.getByLabel('at all other times').first().uncheck();
+    await expect(editor.getByRole('alert')).toContainText('Two prices claim the same time');
+    await editor.getByLabel('from, day').selectOption('07:30');
+    await editor.getByLabel('to, day').selectOption('23:00');
+    await expect(editor.getByRole('alert')).toContainText(/There is no price on .*00:00 to 00:30/);
+    await editor.getByRole('button', { name: 'Keep this tariff' }).click();
+    await expect(editor).toBeVisible();
     await takePicture(desk, 'path-tariff');
-    await desk.keyboard.press('Escape');
+    await editor.getByLabel('to, day').selectOption('00:30');
+    await expect(editor.getByRole('alert')).toBeHidden();
+    await editor.getByRole('button', { name: 'Keep this tariff' }).click();
+    await expect(editor).toBeHidden();
+    await expect(main(desk)).toContainText('day 31.2 p and night 14.5 p, standing charge 54.8 p a day');
+    await expect(main(desk)).toContainText('bill of March 2026');
+    await expect(threadLine(desk, 'Running cost')).not.toHaveText(costBefore!);
+  });
+
+  await test.step('a tariff brought in as JSON and as CSV, seen before it holds; a wrong one is refused', async () => {
+    const bring = desk.getByRole('button', { name: 'Bring in a tariff file' }).first();
+    const editor = desk.getByRole('region', { name: 'Tariff for electricity' });
+    const typed = await threadLine(desk, 'Running cost').textContent();
+    await chooseFile(desk, bring, writeFile('winter-plain.json', JSON.stringify(TARIFF_JSON)));
+    await expect(editor.getByLabel('Name of the tariff')).toHaveValue('Winter plain');
+    await expect(threadLine(desk, 'Running cost')).toHaveText(typed!);
+    await editor.getByRole('button', { name: 'Keep this tariff' }).click();
+    // 20 p and 40 p a day, and 5 % of VAT on each.
+    await expect(main(desk)).toContainText('21.0 p a unit, standing charge 42.0 p a day');
+    await chooseFile(desk, bring, writeFile('evening-peak.csv', TARIFF_CSV));
+    await expect(editor.getByLabel('from, peak')).toHaveValue('16:00');
+    await editor.getByRole('button', { name: 'Keep this tariff' }).click();
+    await expect(main(desk)).toContainText('peak 41.5 p and rest 24.0 p, standing charge 57.2 p a day');
+    await chooseFile(desk, bring, writeFile('wrong-hour.csv', WRONG_CSV));
+    await expect(main(desk).getByRole('alert')).toContainText(/line 7/i);
+    await expect(main(desk).getByRole('alert')).toContainText('25:30');
+    const gas = { ...TARIFF_JSON, fuel: 'gas' };
+    await chooseFile(desk, bring, writeFile('gas.json', JSON.stringify(gas)));
+    await expect(main(desk).getByRole('alert')).toContainText('holds a tariff for gas');
+    await desk.getByLabel('Prices used').first().selectOption('Night saver');
+    await expect(threadLine(desk, 'Running cost')).toHaveText(typed!);
   });
 
   await test.step('what it costs beside the others, and the what-if at once', async () => {
@@ -135,14 +232,28 @@ test('from an empty household to the leave-behind and a bill check', async ({ de
     await openStage(desk, 'Promise');
     await desk.getByRole('button', { name: 'Keep as a promise' }).click();
     await expect(main(desk)).toContainText('Promise 1');
-    const download = desk.waitForEvent('download');
-    await desk.getByRole('button', { name: 'Leave-behind as PDF' }).click();
-    const path = await (await download).path();
-    const text = await textOfPdf(readFileSync(path));
+    const pdf = desk.getByRole('button', { name: /^Leave-behind as PDF.*promise 1$/ });
+    const first = await download(desk, pdf);
+    const text = await textOfPdf(first.bytes);
     expect(text).toContain('Fern Bank');
     expect(text).toMatch(/About £[\d,]+ a year/);
     expect(text).toContain('Promise 1');
-    expect(text).toContain('October to December 2026');
+    expect(text).toContain('Night saver');
+    const again = await download(desk, pdf);
+    expect(first.bytes.equals(again.bytes), 'the same promise printed twice, byte for byte').toBe(true);
+
+    const figures = await download(desk, desk.getByRole('button', { name: /^figures as CSV.*promise 1$/ }));
+    expect(figures.name).toMatch(/\.csv$/);
+    expect(figures.bytes.toString()).toContain('Fern Bank');
+    expect(figures.bytes.toString()).toMatch(/heat pump/i);
+    const page = await download(desk, desk.getByRole('button', { name: /^as a page.*promise 1$/ }));
+    expect(page.name).toMatch(/\.html$/);
+    await desk.getByRole('button', { name: 'Keep as a promise' }).click();
+    await expect(main(desk)).toContainText('Promise 2');
+    const second = await download(desk, desk.getByRole('button', { name: /^as a page.*promise 2$/ }));
+    expect(firstDifference(unnumbered(page.bytes), unnumbered(second.bytes)), 'two promises of the same inputs').toBe(
+      '',
+    );
     await takePicture(desk, 'path-promise');
   });
 

@@ -1,0 +1,126 @@
+import type { Browser, Page } from '@playwright/test';
+import {
+  chooseFile,
+  expect,
+  type Host,
+  openStage,
+  startHost,
+  test,
+  typeInto,
+  waitUntilKept,
+  writeFile,
+} from './host.ts';
+
+// Each test ends the host itself, so the windows are opened here and their faults are expected.
+test.use({ sampleName: null });
+
+async function openWindow(browser: Browser, host: Host, name: string): Promise<Page> {
+  const page = await (await browser.newContext({ locale: 'en-GB', timezoneId: 'Europe/London' })).newPage();
+  await page.goto(host.url);
+  await page.getByRole('link', { name, exact: true }).click();
+  await expect(page.getByRole('heading', { name, level: 1 })).toBeVisible();
+  return page;
+}
+
+/** Ten years of half-hours: 175,344 rows, some 5 MB. */
+function tenYears(): string {
+  const rows = ['start,kWh'];
+  const first = Date.UTC(2016, 0, 1);
+  const slots = (Date.UTC(2026, 0, 1) - first) / 1_800_000;
+  for (let slot = 0; slot < slots; slot++) {
+    rows.push(
+      `${new Date(first + slot * 1_800_000).toISOString().slice(0, 16)}Z,${(0.1 + (slot % 48) / 100).toFixed(2)}`,
+    );
+  }
+  return `${rows.join('\n')}\n`;
+}
+
+test('what is kept survives the host being killed', async ({ browser, dataFolder }) => {
+  let host = await startHost(dataFolder, null);
+  await host.call('household.create', { name: 'Fern Bank' });
+  const page = await openWindow(browser, host, 'Fern Bank');
+  await openStage(page, 'Heat needed');
+  await typeInto(page, 'Floor area', '137');
+  await typeInto(page, 'Postcode', 'CA10');
+  await page.getByLabel('Heating today').selectOption('oil boiler');
+  await waitUntilKept(page);
+  await host.kill();
+
+  await test.step('the window says that the host is gone, and that what was kept is safe', async () => {
+    await typeInto(page, 'People', '4');
+    await expect(page.getByRole('alert')).toContainText('does not answer any more');
+    await expect(page.getByRole('alert')).toContainText('What was saved before is safe');
+  });
+
+  host = await startHost(dataFolder, null);
+  const again = await openWindow(browser, host, 'Fern Bank');
+  await openStage(again, 'Heat needed');
+  await expect(again.getByLabel('Floor area', { exact: true })).toHaveValue('137');
+  await expect(again.getByLabel('Postcode', { exact: true })).toHaveValue('CA10');
+  await expect(again.getByLabel('Heating today').locator('option:checked')).toHaveText('oil boiler');
+  expect((await host.call('app.read', {})).notice).toBeUndefined();
+  await host.stop();
+});
+
+test('a kill in the middle of an import leaves all of it or nothing', async ({ browser, dataFolder }) => {
+  test.slow();
+  const text = tenYears();
+  const bytes = new TextEncoder().encode(text);
+  let host = await startHost(dataFolder, null);
+  const { household } = await host.call('household.create', { name: 'Fern Bank' });
+
+  /** Begins the import and answers how long it took when it is let through. */
+  async function beginImport(): Promise<number> {
+    const { fileId } = await host.call('file.offer', { fileName: 'ten-years.csv', bytes });
+    const begun = performance.now();
+    await host.call('evidence.accept', { fileId, householdId: household.id, choices: {} });
+    return performance.now() - begun;
+  }
+
+  const whole = await beginImport();
+  const kept = (await host.call('household.open', { id: household.id })).evidence[0]!;
+  await host.call('evidence.undo', { evidenceId: kept.id });
+  await host.call('household.erase', { id: household.id, confirmName: 'Fern Bank' });
+  const rows = text.split('\n').length - 2;
+  expect(kept.series[0]!.present).toBe(rows);
+
+  const found: string[] = [];
+  for (const share of [0.1, 0.4, 0.7, 0.85, 1]) {
+    const { household } = await host.call('household.create', { name: `Killed at ${share}` });
+    const { fileId } = await host.call('file.offer', { fileName: 'ten-years.csv', bytes });
+    const importing = host
+      .call('evidence.accept', { fileId, householdId: household.id, choices: {} })
+      .catch(() => null);
+    await new Promise((done) => setTimeout(done, share * whole));
+    await host.kill();
+    await importing;
+    host = await startHost(dataFolder, null);
+    const { evidence } = await host.call('household.open', { id: household.id });
+    expect((await host.call('app.read', {})).notice, 'the store was not found damaged').toBeUndefined();
+    expect(evidence.length).toBeLessThanOrEqual(1);
+    for (const { series } of evidence) {
+      expect(series[0]!.present).toBe(rows);
+      const readings = await host.call('evidence.readings', {
+        seriesId: series[0]!.id,
+        from: '2016-01-01',
+        to: '2026-01-01',
+      });
+      expect(readings.length).toBeGreaterThan(1000);
+    }
+    found.push(`${share}: ${evidence.length === 0 ? 'nothing' : 'all'}`);
+  }
+  console.log(
+    `  An import of ${rows} rows took ${whole.toFixed(0)} ms; killed at a share of it, there was ${found.join(', ')}.`,
+  );
+
+  await test.step('and in the window: the import can simply be made again', async () => {
+    await host.call('household.create', { name: 'Again' });
+    const page = await openWindow(browser, host, 'Again');
+    await chooseFile(page, page.getByRole('button', { name: 'Choose a file' }), writeFile('ten-years.csv', text));
+    const keep = page.getByRole('button', { name: 'Keep this evidence' });
+    await expect(keep).toBeEnabled({ timeout: 30_000 });
+    await keep.click();
+    await expect(page.getByRole('button', { name: 'Take back ten-years.csv' })).toBeVisible({ timeout: 30_000 });
+  });
+  await host.stop();
+});
