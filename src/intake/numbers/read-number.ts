@@ -51,6 +51,12 @@ export function readNumber(text: string, from: number, to: number, decimal: '.' 
 }
 
 const MOST = 1e15;
+/**
+ * What may stand behind a number; any other letters make it a word with digits in it, such as 8O0 with a letter O.
+ * A single l is a litre only after a space, since 1l may be 11.
+ */
+const UNIT =
+  /^([kmg]?wh|k?w|m3|m³|cu ?m|ft3|ft³|cu ?ft|[hc]cf|cf|l(itres?|iters?|tr?s?)|th(er)?ms?|°?[cf]|°|%|p(ence)?|gbp|eur|usd|[£€])$/i;
 const AWKWARD =
   /^(\()?\s*([£€$]?)\s*([-+−]?)\s*[£€$]?\s*([\d.,'’ \u00a0\u202f]+)(e[-+]?\d{1,3})?\s*(%|[a-zµ³°£€]{0,8}\d?)\s*(\))?$/i;
 
@@ -62,8 +68,7 @@ export function readAwkwardNumber(cell: string, decimal: '.' | ','): number {
   if (!match) return Number.NaN;
   const [, open, , sign, body, exponent, unit, close] = match;
   if (Boolean(open) !== Boolean(close)) return Number.NaN;
-  // A letter O for a nought, or an exponent without its digits, is no unit.
-  if (unit && /^[oil]$|^e$/i.test(unit)) return Number.NaN;
+  if (unit && !UNIT.test(unit) && !(/^l$/i.test(unit) && /\s$/.test(body!))) return Number.NaN;
   const digits = plainDigits(body!.trim(), decimal);
   if (digits === undefined) return Number.NaN;
   const value = Number(digits + (exponent ?? ''));
