@@ -28,5 +28,11 @@ export const EFFICIENCY_ERROR = { measured: 0.03, estimated: 0.05, assumed: 0.07
 /** Standard error of the oil in the tank at either end of a span of deliveries, as a share of one delivery. Common practice, no source. */
 export const TANK_ERROR = 0.25;
 
+/**
+ * Months differ by more than their days and their year explain: visitors, weeks away, a room given up. Relative standard
+ * deviation of a month in the same weather: 0.12 puts 8 months in 10 of the one open household record inside its range.
+ */
+export const MONTH_HABITS = 0.12;
+
 /** Standard deviations from the middle to the 10 and 90 % points of a normal distribution. */
 export const TEN_PERCENT = 1.2816;

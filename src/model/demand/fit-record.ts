@@ -19,7 +19,7 @@ export interface FittedRecord {
 }
 
 const DAYS_LEAST = 60;
-const SPANS_LEAST = 6;
+const SPANS_LEAST = 4;
 /** Difference in degrees below the base between the mildest and the coldest span that a slope needs, K. */
 const CONTRAST_K = 4;
 

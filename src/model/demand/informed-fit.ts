@@ -42,7 +42,7 @@ const RHO_MOST = 0.95;
 /** A record never fits better than this share of its mean: meters are read to a unit. */
 const NOISE_LEAST = 0.005;
 /** Freest guess of the base where little is known of it, as a share of the mean use. Common practice, no source. */
-const BASE_ERROR_LEAST = 0.2;
+const BASE_ERROR_LEAST = 0.1;
 
 /**
  * Lines use = base + swing × wave of the year + slope × degrees below the base temperature, one for each base temperature

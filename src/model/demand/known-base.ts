@@ -22,7 +22,7 @@ const DAYS_OF_YEAR = 365.25;
 const SWING = 0.2;
 const SWING_ERROR = 0.06;
 /** A home may be far from the method; the record is to speak. Common practice, no source. */
-const ERROR_SHARE = 0.5;
+const ERROR_SHARE = 0.45;
 
 /** Lights and appliances [kWh a year] of N people on A m²: 231 (A N)^0.4714. Source: SAP 10.2 Appendix L, from memory. */
 export const otherElectricityKWh = (people: number, floorAreaM2: number): number =>

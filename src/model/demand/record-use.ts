@@ -7,6 +7,7 @@ import { together } from './figure.ts';
 import { degreeDaysOfRecord, type FittedRecord } from './fit-record.ts';
 import type { InformedFit } from './informed-fit.ts';
 import { predictInformed } from './predict-informed.ts';
+import { habitsOfRecord } from './predict-span.ts';
 import type { HeatRecord } from './record.ts';
 import { yearDays } from './year-days.ts';
 
@@ -24,7 +25,7 @@ export interface TypicalUse {
 
 const DAYS_OF_YEAR = 365.25;
 /** Share of a winter's difference that the scatter of its months about the line does not show already. Common practice, no source. */
-const WINTER_UNSEEN = 0.7;
+const WINTER_UNSEEN = 0.9;
 /** Below this a span says nothing of the heating, K·day. */
 const DEGREE_DAYS_LEAST = 150;
 
@@ -44,7 +45,9 @@ export function typicalUse(
   const years = Math.max(1, fitted.days / DAYS_OF_YEAR);
   const standIn = fitted.weather.weather === 'typical' ? spread.winter / Math.sqrt(years) : 0;
   const weatherShare = informed ? standIn * WINTER_UNSEEN : standIn;
-  const habitsShare = spread.habits / Math.sqrt(years);
+  // Bills show in their scatter how months differ; days do not, and a total shows nothing.
+  const byDay = fitted.weather.period === 'day' || !informed;
+  const habitsShare = habitsOfRecord({ yearShare: spread.habits, recordYears: years, byDay });
   if (informed) {
     const use = predictInformed(informed, yearDays(year));
     return {

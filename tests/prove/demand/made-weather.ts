@@ -1,10 +1,8 @@
 /** Made weather: a region's typical months with cold and mild spells, winters that differ, and days that hang together. */
 
-import { COMMON_MONTH_DAYS } from '../../src/model/calendar/civil.ts';
-import { typicalOn } from '../../src/model/demand/record-weather.ts';
-import type { ClimateRegion } from '../../src/model/reference.ts';
-import { smoothDailyMeans } from '../../src/model/weather/mean-preserving.ts';
-import type { TypicalYear } from '../../src/model/weather/typical-year.ts';
+import { COMMON_MONTH_DAYS } from '../../../src/model/calendar/civil.ts';
+import type { ClimateRegion } from '../../../src/model/reference.ts';
+import { smoothDailyMeans } from '../../../src/model/weather/mean-preserving.ts';
 
 export type Random = () => number;
 
@@ -51,5 +49,3 @@ export function madeTemperatures(random: Random, region: ClimateRegion, first: n
     return smooth[Math.min(ofYear, 364)]! + 2.3 * quick[i]! + 1.1 * slow[i]!;
   });
 }
-
-export const typicalTemperature = (year: TypicalYear, day: number): number => typicalOn(year, day);

@@ -1,0 +1,159 @@
+/**
+ * Made homes whose true heat is known: what they ask for, how they are metered, and what the installer is told. Their
+ * nature and their warts are drawn from a seed; the model under test sees the record and the form alone.
+ */
+import { COMMON_MONTH_DAYS, toDayNumber } from '../../../src/model/calendar/civil.ts';
+import { cookingGasKWh } from '../../../src/model/demand/assumptions.ts';
+import { reckonHotWater } from '../../../src/model/demand/hot-water.ts';
+import { typicalOn } from '../../../src/model/demand/record-weather.ts';
+import type { Series } from '../../../src/model/evidence/evidence.ts';
+import { emptyHousehold, type Household } from '../../../src/model/household/household.ts';
+import { type TypicalYear, typicalYear } from '../../../src/model/weather/typical-year.ts';
+import { reference } from '../../../src/reference/index.ts';
+import { about, madeTemperatures, normal, type Random, seeded, spells } from './made-weather.ts';
+import { madeSeries } from './record.ts';
+
+export const KINDS = [
+  'gas by day, own weather',
+  'gas bills by month, own weather',
+  'gas bills by month, typical weather',
+  'gas bills by quarter, own weather',
+  'oil deliveries',
+  'all electric by day, own weather',
+  'all electric by day, typical weather',
+  'all electric bills by month, typical weather',
+] as const;
+export type Kind = (typeof KINDS)[number];
+
+export interface MadeDay {
+  readonly day: number;
+  readonly outdoorC: number;
+  readonly kWh: number;
+}
+
+export interface MadeHome {
+  readonly kind: Kind;
+  readonly household: Household;
+  readonly series: readonly Series[];
+  readonly year: TypicalYear;
+  /** Heat for the rooms in a typical year at the household's usual habits, kWh. */
+  readonly spaceKWh: number;
+  /** Heat loss, W/K. */
+  readonly wPerK: number;
+  /** The days of the record, and those of a year after it. */
+  readonly record: readonly MadeDay[];
+  readonly after: readonly MadeDay[];
+}
+
+export interface MadeOptions {
+  /** Heat loss after half of the record over that before: 0.7 for a home that was insulated meanwhile. */
+  readonly changeTo?: number;
+  /** Days of the record; drawn where absent. */
+  readonly recordDays?: number;
+}
+
+interface Nature {
+  readonly wPerK: number;
+  readonly baseC: number;
+  readonly sunK: number;
+  readonly efficiency: number;
+  readonly basePerDay: number;
+  readonly swing: number;
+  readonly peakDay: number;
+}
+
+const YEAR_DAYS = 365;
+/** Months differ in the same weather about as much as those of the one real home in the open data do. */
+const MONTH_SPREAD = 0.12;
+const wave = (day: number, peakDay: number) => Math.cos((2 * Math.PI * (day - peakDay)) / 365.25);
+
+/** Degrees asked for on a day: in spring the sun warms more than in autumn at the same temperature. */
+function degreesAsked(nature: Nature, day: number, outdoorC: number): number {
+  const ofSun = nature.sunK * (0.3 - 0.7 * wave(day, 355));
+  return Math.max(0, nature.baseC - ofSun - outdoorC);
+}
+
+const given = <T>(value: T) => ({ value, grade: 'measured' as const, origin: 'made' });
+
+/** A home of a kind out of a seed. */
+export function madeHome(kind: Kind, seed: number, options: MadeOptions = {}): MadeHome {
+  const random = seeded(seed * 7919 + KINDS.indexOf(kind) * 104_729 + 1);
+  const region = reference.regions[1 + Math.floor(random() * 20)]!;
+  const year = typicalYear(region, 2025, 'Europe/London');
+  const carrier = kind.startsWith('gas') ? 'gas' : kind.startsWith('oil') ? 'oil' : 'electricity';
+  const system = { gas: 'gas-condensing', oil: 'oil', electricity: 'direct-electric' } as const;
+  const household = madeHousehold(random, region.id, system[carrier]);
+  const nature = madeNature(random, household);
+  const first = toDayNumber('2022-01-01') + Math.floor(random() * 365);
+  const drawn = carrier === 'oil' ? 700 + 500 * random() : 335 + (random() < 0.3 ? 400 : 60) * random();
+  const recordDays = options.recordDays ?? Math.floor(drawn);
+  const temperatures = madeTemperatures(random, region, first, recordDays + YEAR_DAYS);
+  const share = (i: number) => (i * 2 >= recordDays ? (options.changeTo ?? 1) : 1);
+  const use = madeUse(random, nature, first, temperatures, share);
+  const days = use.map((kWh, i) => ({ day: first + i, outdoorC: temperatures[i]!, kWh }));
+  const record = days.slice(0, recordDays);
+  const wPerK = nature.wPerK * (options.changeTo ?? 1);
+  let spaceKWh = 0;
+  const start = toDayNumber('2025-01-01');
+  for (let i = 0; i < YEAR_DAYS; i++) {
+    spaceKWh += (wPerK * 24 * degreesAsked(nature, start + i, typicalOn(year, start + i))) / 1000;
+  }
+  const series = madeSeries(random, kind, carrier, record);
+  return { kind, household, series, year, spaceKWh, wPerK, record, after: days.slice(recordDays) };
+}
+
+function madeHousehold(random: Random, regionId: number, system: Household['present']['system']): Household {
+  const areaM2 = Math.round(50 + 130 * random());
+  const people = 1 + Math.floor(random() * 5);
+  return {
+    ...emptyHousehold('made', 'Made home'),
+    home: { regionId, floorAreaM2: given(areaM2), people: given(people) },
+    present: { system, hotWaterFrom: 'same', cooksOnGas: system === 'gas-condensing' && random() < 0.5 },
+    heat: { use: 'record' },
+  };
+}
+
+function madeNature(random: Random, household: Household): Nature {
+  const areaM2 = household.home.floorAreaM2!.value;
+  const people = household.home.people!.value;
+  const { system, cooksOnGas } = household.present;
+  const water = reckonHotWater(household, COMMON_MONTH_DAYS, reference);
+  const table = reference.efficiency[system as 'gas-condensing'];
+  const spreadOf = (row: { low: number; high: number }) => Math.log(row.high / row.low) / 2.5631;
+  const efficiency = about(random, table.space.middle, spreadOf(table.space));
+  const ofWater = about(random, table.water.middle, spreadOf(table.water));
+  const cooking = cooksOnGas ? about(random, cookingGasKWh(people), 0.4) : 0;
+  const other = system === 'direct-electric' ? about(random, 231 * (areaM2 * people) ** 0.4714, 0.35) : cooking;
+  return {
+    wPerK: areaM2 * (0.9 + 2.4 * random()),
+    baseC: Math.min(18.5, Math.max(11.5, 15 + 1.4 * normal(random))),
+    sunK: 1.2 * random(),
+    efficiency,
+    basePerDay: (about(random, water.kWh, 0.3) / ofWater + other) / 365.25,
+    swing: 0.08 + 0.22 * random(),
+    peakDay: -10 + 45 * random(),
+  };
+}
+
+/** Metered use by day: each year's habits, months away or cosy, days that are not alike. */
+function madeUse(
+  random: Random,
+  nature: Nature,
+  first: number,
+  temperatures: readonly number[],
+  lossShare: (i: number) => number,
+): number[] {
+  const count = temperatures.length;
+  const habits = reference.spread.habits.value;
+  const years = Array.from({ length: Math.ceil(count / YEAR_DAYS) }, () => about(random, 1, habits));
+  const months = spells(random, Math.ceil(count / 30), 0.3);
+  const days = spells(random, count, 0.4);
+  return temperatures.map((outdoorC, i) => {
+    const habit = years[Math.floor(i / YEAR_DAYS)]!;
+    const month = Math.exp(MONTH_SPREAD * months[Math.floor(i / 30)]!);
+    const asked = (nature.wPerK * lossShare(i) * 24 * degreesAsked(nature, first + i, outdoorC)) / 1000;
+    const steady = nature.basePerDay * (1 + nature.swing * wave(first + i, nature.peakDay));
+    const space = (asked / nature.efficiency) * habit * month * Math.exp(0.12 * days[i]!);
+    return space + steady * habit * month * about(random, 1, 0.25);
+  });
+}
