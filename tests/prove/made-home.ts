@@ -90,14 +90,19 @@ export function makeRecord(home: MadeHome): MadeRecord {
   };
   const habits = {
     drift: 0,
+    owed: 0,
     waterHour: chance.pick([2, 5, 13]) + chance.uniform(0, 1),
     pasteuriseOn: Math.floor(chance.uniform(0, 7)),
   };
   const appliances = { shape: chance.uniform(0.35, 0.6), oven: chance.uniform(0.3, 0.8), shower: chance.yes(0.4) };
   for (let day = 0; day < count; day++) {
-    spendHeat(home, record, day, habits, chance);
     const shape = shapeOf(home, day, habits.waterHour);
-    addMachineDay(record.machine, day, { home, record, shape, chance });
+    spendHeat(home, record, day, habits, chance);
+    if (shape.waterHours.length === 0) {
+      record.waterHeat[day] = 0;
+      record.waterUnits[day] = 0;
+    }
+    habits.owed = addMachineDay(record.machine, day, { home, record, shape, owed: habits.owed, chance });
     addAppliances(
       record.rest,
       day,
@@ -132,13 +137,20 @@ function spendHeat(home: MadeHome, record: MadeRecord, day: number, habits: { dr
 /** Hours at which the machine runs: setback, hours kept free, and when the cylinder is heated. */
 function shapeOf({ effects }: MadeHome, day: number, waterHour: number): DayShape {
   const moved = effects.dearHours && day >= effects.dearHours.from;
+  const hours = effects.waterOften
+    ? [1, 6, 11, 15, 20].map((hour) => hour + (waterHour % 1))
+    : [moved ? 16.5 : waterHour];
   return {
     setback: effects.setback ?? false,
     keepsFree: effects.dearHours && !moved ? [16, 19] : null,
-    waterHours: effects.waterOften
-      ? [1, 6, 11, 15, 20].map((hour) => hour + (waterHour % 1))
-      : [moved ? 16.5 : waterHour],
+    waterHours: hours.filter((hour) => !isHotAlready(effects.heater, day, hour)),
   };
+}
+
+/** A cylinder that the heater has just heated does not ask the machine. */
+function isHotAlready(heater: MadeEffects['heater'], day: number, hour: number): boolean {
+  if (!heater || day < heater.from || day >= heater.from + heater.days) return false;
+  return hour > heater.hour - 1 && hour < heater.hour + heater.hours + 2;
 }
 
 function addEffects({ effects }: MadeHome, record: MadeRecord, day: number, chance: Chance): void {

@@ -4,13 +4,14 @@ import { coldLine } from './cold-line.ts';
 import { type Finding, sureOf, yearOfDays } from './finding.ts';
 import type { MeterDays, Prices } from './meter-days.ts';
 import { knownWeather } from './meter-days.ts';
-import { findTwoLines } from './two-lines.ts';
+import { findLineChange } from './two-lines.ts';
 
 const LEAST_DAYS = 28;
-/** Less than this share of the use is the ordinary unsteadiness of a household. */
-const LEAST_SHARE = 0.1;
-/** Largest F by chance among 500 made households without a change lay well below; see the proof of false alarms. */
-const LEAST_F = 14;
+/** Less than this share of the use is the ordinary unsteadiness of a household, and of its lights on the house's meter. */
+const LEAST_SHARE = { 'heat-pump': 0.1, 'whole-house': 0.18 } as const;
+/** The best of many days differs by chance too; see the proof of false alarms. */
+const LEAST_F = 10;
+const LEAST_T = 6;
 /** A whole year of days shows every season, so that a difference can be said for the year. */
 const NEARLY_A_YEAR = 330;
 
@@ -28,11 +29,12 @@ export function findBehaviour(days: MeterDays, prices: Prices): Finding[] {
     use,
     outdoor,
   );
-  const split = findTwoLines(below, use, LEAST_DAYS);
-  if (!split || split.f < LEAST_F) return [];
+  const split = findLineChange(below, use, LEAST_DAYS);
+  if (!split || split.f < LEAST_F || split.t < LEAST_T) return [];
   const { at, before, after } = split;
+  const share = split.change / split.was;
+  if (!(split.was > 0) || Math.abs(share) < LEAST_SHARE[days.meter]) return [];
   let kWh = 0;
-  let expected = 0;
   let year = 0;
   let fromCold = 0;
   for (let i = 0; i < use.length; i++) {
@@ -41,11 +43,8 @@ export function findBehaviour(days: MeterDays, prices: Prices): Finding[] {
     year += difference;
     if (i < at) continue;
     kWh += use[i]! - was;
-    expected += was;
     fromCold += (after.slope - before.slope) * below[i]!;
   }
-  const share = expected > 0 ? kWh / expected : 0;
-  if (Math.abs(share) < LEAST_SHARE) return [];
   const span = use.length >= NEARLY_A_YEAR;
   const kWhYear = span ? yearOfDays(year, use.length) : yearOfDays(kWh, use.length - at);
   const more = kWh > 0;

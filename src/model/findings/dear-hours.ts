@@ -1,20 +1,20 @@
 /** Use that moved into hours at which a unit costs more. */
 import { toCivilDate } from '../calendar/civil.ts';
-import { withoutSlope } from './cold-line.ts';
 import { type Finding, sureOf, yearOfDays } from './finding.ts';
-import { findLevelShift } from './level-shift.ts';
 import type { MeterDays, Prices } from './meter-days.ts';
 import { bandPrices, bandsOf } from './slot-prices.ts';
+import { findLineChange } from './two-lines.ts';
 
 const LEAST_DAYS = 21;
-const LEAST_T = 7;
+const LEAST_F = 10;
+const LEAST_T = 6;
 /** A rise of the price paid below this share is chance and season. */
 const LEAST_SHARE = 0.05;
 const HEATING_BELOW_C = 15.5;
 
 /**
- * Day from which the price paid a unit, over the plain mean price of the day's hours, stands higher; the cold is taken
- * out of it first, since a longer run of the heating spreads its units over other hours. Units [kWh] are zero: no more
+ * Day from which the price paid a unit, over the plain mean price of the day's hours, stands higher on days as cold as
+ * before, since a longer run of the heating spreads its units over other hours. Units [kWh] are zero: no more
  * is used, it only costs more.
  */
 export function findDearHours(days: MeterDays, { version }: Prices): Finding[] {
@@ -26,10 +26,10 @@ export function findDearHours(days: MeterDays, { version }: Prices): Finding[] {
   const ratio = used.map((day) => meanPrice(days, bands, prices, day, (i) => days.kWh[i]!) / plain(day));
   const weatherKnown = used.every((day) => Number.isFinite(days.outdoorC[day]));
   const below = used.map((day) => (weatherKnown ? Math.max(0, HEATING_BELOW_C - days.outdoorC[day]!) : 0));
-  const shift = findLevelShift(withoutSlope(ratio, below), LEAST_DAYS);
-  if (!shift || shift.t < LEAST_T || shift.after / shift.before - 1 < LEAST_SHARE) return [];
+  const shift = findLineChange(below, ratio, LEAST_DAYS);
+  if (!shift || shift.f < LEAST_F || shift.t < LEAST_T || shift.change / shift.was < LEAST_SHARE) return [];
   const since = used.slice(shift.at);
-  const pence = since.reduce((sum, day) => sum + (shift.after - shift.before) * plain(day) * days.dayKWh[day]!, 0);
+  const pence = since.reduce((sum, day) => sum + shift.change * plain(day) * days.dayKWh[day]!, 0);
   const first = days.dayNumber[since[0]!]!;
   const end = days.dayNumber[since.at(-1)!]! + 1;
   return [
@@ -40,7 +40,7 @@ export function findDearHours(days: MeterDays, { version }: Prices): Finding[] {
       to: toCivilDate(end),
       sure: sureOf(0.6 + Math.min(0.3, shift.t / 60)),
       grade: weatherKnown ? 'estimated' : 'assumed',
-      seen: { priceShareBefore: shift.before, priceShareAfter: shift.after, share: shift.after / shift.before - 1 },
+      seen: { priceShareBefore: shift.was, priceShareAfter: shift.was + shift.change, share: shift.change / shift.was },
       kWh: 0,
       pence,
       kWhYear: 0,

@@ -1,4 +1,4 @@
-/** Loads of one even power that come again and again: resistance heaters and chargers, not compressors. */
+/** Loads of one even power that come again and again at about the same hour: resistance heaters, chargers. */
 import type { MeterDays } from './meter-days.ts';
 import { median } from './meter-days.ts';
 import { findSteps, type Step } from './steps.ts';
@@ -6,56 +6,132 @@ import { findSteps, type Step } from './steps.ts';
 export interface EvenLoad {
   readonly powerKW: number;
   readonly steps: readonly Step[];
-  /** Share of the steps of about this size that have this very power, 0 to 1. */
+  /** Share of the steps of about this size in these hours and days that have this very power, 0 to 1. */
   readonly likeness: number;
+  /** How much the power rises from the first full reading to the last, as a share; a resistance's does not. */
+  readonly ramp: number;
+  /** Steps of this very power at other hours of the same days, for each step here. */
+  readonly elsewhere: number;
+  /** Hour at which they begin. */
+  readonly hour: number;
   /** Places of the days with such a step, ascending. */
   readonly days: readonly number[];
   readonly kWh: number;
 }
 
-/** Two readings at full height show an even power; one may be anything. */
-const LEAST_FULL = 2;
-const MOST_UNEVEN = 0.09;
+/** A step of one reading may have any power: it was on for an unknown part of it. */
+const LEAST_SLOTS = 2;
+const LEAST_STEPS = 4;
 /** Steps of one resistance differ by the mains voltage and by what else changes while they last. */
-const SAME_SHARE = 0.05;
-/** Steps within this share of the power are of about the same size. */
-const LIKE_SHARE = 0.3;
-const LEAST_STEPS = 5;
+const SAME_SHARE = 0.07;
+const LIKE_SHARE = 0.25;
+/** A timer or a thermostat keeps to its time of the day, hours either side. */
+const HOURS_ABOUT = 1.5;
+/** A longer pause ends one spell and begins another, days. */
+const MOST_PAUSE = 16;
+const MOST_LOADS = 16;
 
 /**
- * Even loads, the most frequent first: steps whose power lies within 5 % of a common one. A compressor's steps stray
- * with brine, water and speed, so that few of its like have the very same power: `likeness` tells them apart.
+ * Even loads: the commonest power and hour among the steps, its spell of days, then the next commonest.
+ * A compressor's steps stray with brine, water and speed and rise as its water gets hot: `likeness` and `ramp` tell.
  */
 export function findEvenLoads(days: MeterDays): EvenLoad[] {
-  let left = findSteps(days).filter(
-    ({ fullSlots, unevenness }) => fullSlots >= LEAST_FULL && unevenness <= MOST_UNEVEN,
-  );
+  const steps = findSteps(days).filter(({ slots }) => slots >= LEAST_SLOTS);
+  const taken = new Set<Step>();
   const loads: EvenLoad[] = [];
-  while (left.length >= LEAST_STEPS) {
-    const steps = densest(left);
-    if (steps.length < LEAST_STEPS) break;
-    const powerKW = median(steps.map((step) => step.powerKW));
-    const like = left.filter((step) => Math.abs(step.powerKW / powerKW - 1) <= LIKE_SHARE);
-    loads.push({
-      powerKW,
-      steps,
-      likeness: steps.length / like.length,
-      days: [...new Set(steps.map(({ day }) => day))],
-      kWh: steps.reduce((sum, { kWh }) => sum + kWh, 0),
-    });
-    left = left.filter((step) => Math.abs(step.powerKW / powerKW - 1) > LIKE_SHARE);
+  for (let i = 0; i < MOST_LOADS; i++) {
+    const left = steps.filter((step) => !taken.has(step));
+    const centre = commonest(left, days);
+    if (!centre) break;
+    const same = left.filter((step) => isNear(step, centre, days, SAME_SHARE));
+    for (const step of same) taken.add(step);
+    for (const spell of spellsOf(same, days)) loads.push(loadOf(spell, centre, steps, days));
   }
   return loads;
 }
 
-/** Most steps whose powers lie within ±5 % of each other. */
-function densest(steps: readonly Step[]): Step[] {
-  const sorted = steps.toSorted((a, b) => a.powerKW - b.powerKW);
-  let best: readonly [number, number] = [0, 0];
-  let end = 0;
-  for (let start = 0; start < sorted.length; start++) {
-    while (end < sorted.length && sorted[end]!.powerKW <= sorted[start]!.powerKW * (1 + 2 * SAME_SHARE)) end++;
-    if (end - start > best[1] - best[0]) best = [start, end];
+interface Centre {
+  readonly powerKW: number;
+  readonly hour: number;
+}
+
+const hourOf = ({ slot }: Step, { hours }: MeterDays) => slot * hours;
+
+/** Hours between two clock times, at most 12. */
+function apartHours(a: number, b: number): number {
+  const apart = Math.abs(a - b);
+  return Math.min(apart, 24 - apart);
+}
+
+const isNear = (step: Step, { powerKW, hour }: Centre, days: MeterDays, share: number) =>
+  Math.abs(step.powerKW / powerKW - 1) <= share && apartHours(hourOf(step, days), hour) <= HOURS_ABOUT;
+
+const BIN = 0.035;
+
+/** Power and hour with the most steps about them, by a table of 3.5 % in power and one reading in time. */
+function commonest(steps: readonly Step[], days: MeterDays): Centre | null {
+  const bins = new Map<number, Step[]>();
+  const keyOf = (bin: number, slot: number) => bin * days.perDay + ((slot + days.perDay) % days.perDay);
+  for (const step of steps) {
+    const key = keyOf(Math.floor(Math.log(step.powerKW) / BIN) + 100, step.slot);
+    const bin = bins.get(key);
+    if (bin) bin.push(step);
+    else bins.set(key, [step]);
   }
-  return sorted.slice(...best).toSorted((a, b) => a.day - b.day || a.slot - b.slot);
+  const about = Math.floor(HOURS_ABOUT / days.hours);
+  let most = LEAST_STEPS - 1;
+  let best: Step[] | null = null;
+  for (const key of bins.keys()) {
+    const bin = Math.floor(key / days.perDay);
+    const slot = key % days.perDay;
+    const near: Step[] = [];
+    for (let b = bin - 1; b <= bin + 1; b++) {
+      for (let s = slot - about; s <= slot + about; s++) near.push(...(bins.get(keyOf(b, s)) ?? []));
+    }
+    if (near.length > most) {
+      most = near.length;
+      best = near;
+    }
+  }
+  if (!best) return null;
+  // The middle of hours that may lie about midnight: counted from the first one's own clock.
+  const zero = hourOf(best[0]!, days);
+  const from = best.map((step) => ((hourOf(step, days) - zero + 36) % 24) - 12);
+  return { powerKW: median(best.map(({ powerKW }) => powerKW)), hour: (zero + median(from) + 24) % 24 };
+}
+
+/** Steps cut into spells at pauses of more than 16 days; spells of fewer than four are chance. */
+function spellsOf(steps: readonly Step[], { dayNumber }: MeterDays): Step[][] {
+  const sorted = steps.toSorted((a, b) => a.day - b.day || a.slot - b.slot);
+  const spells: Step[][] = [];
+  let last = Number.NEGATIVE_INFINITY;
+  for (const step of sorted) {
+    const day = dayNumber[step.day]!;
+    if (day - last > MOST_PAUSE) spells.push([]);
+    spells.at(-1)!.push(step);
+    last = day;
+  }
+  return spells.filter(({ length }) => length >= LEAST_STEPS);
+}
+
+function loadOf(same: readonly Step[], centre: Centre, all: readonly Step[], days: MeterDays): EvenLoad {
+  const [first, last] = [same[0]!.day, same.at(-1)!.day];
+  const inSpell = all.filter(({ day }) => day >= first && day <= last);
+  const powerKW = median(same.map((step) => step.powerKW));
+  const like = inSpell.filter((step) => isNear(step, centre, days, LIKE_SHARE)).length;
+  const elsewhere = inSpell.filter(
+    (step) =>
+      Math.abs(step.powerKW / powerKW - 1) <= SAME_SHARE && apartHours(hourOf(step, days), centre.hour) > HOURS_ABOUT,
+  );
+  const ramps = same.filter(({ fullSlots }) => fullSlots > 1).map(({ ramp }) => ramp);
+  return {
+    powerKW,
+    steps: same,
+    likeness: same.length / like,
+    ramp: ramps.length > 0 ? median(ramps) : 0,
+    elsewhere: elsewhere.length / same.length,
+    hour: centre.hour,
+    days: [...new Set(same.map(({ day }) => day))],
+    kWh: same.reduce((sum, { kWh }) => sum + kWh, 0),
+  };
 }

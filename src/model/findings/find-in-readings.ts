@@ -35,14 +35,16 @@ export function findInReadings({ readings, outdoor, prices, periods, registers }
   const house = meters.find(({ meter }) => meter === 'whole-house');
   const rest = machine && house ? withoutMachine(house, machine) : house;
   const findings = [
-    ...[machine, rest].flatMap((days) => (days ? findOnMeter(days, prices) : [])),
+    ...(machine ? findOnMeter(machine, prices, true) : []),
+    ...(rest ? findOnMeter(rest, prices, !machine) : []),
     ...(house && registers ? findRegistersSwapped(registers, house, prices) : []),
     ...(periods ? findEstimateCorrected(periods, outdoor, prices) : []),
   ];
   return findings.sort((a, b) => Math.abs(b.penceYear) - Math.abs(a.penceYear));
 }
 
-function findOnMeter(days: MeterDays, prices: Prices): Finding[] {
+/** `heats` where the heating is on this meter: nights, mornings and the weather speak of it only there. */
+function findOnMeter(days: MeterDays, prices: Prices, heats: boolean): Finding[] {
   const loads = findEvenLoads(days);
   const heaters = findHeater(days, loads, prices);
   const large = findLargeLoad(days, loads, prices);
@@ -55,9 +57,8 @@ function findOnMeter(days: MeterDays, prices: Prices): Finding[] {
     ...heaters,
     ...large,
     ...findWaterOften(without, prices),
-    ...findNightSetback(without, prices),
     ...findBaseLoad(without, prices),
     ...findDearHours(without, prices),
-    ...findBehaviour(without, prices),
+    ...(heats ? [...findNightSetback(without, prices), ...findBehaviour(without, prices)] : []),
   ];
 }

@@ -7,15 +7,20 @@ import { median } from './meter-days.ts';
 
 /**
  * Powers of heaters sold for cylinders and heat pumps [kW], with the mains between 225 and 245 V about the rated 240.
- * Common practice, no source.
+ * Heaters of 1 and 2 kW are left out: compressors run at such powers, and the readings cannot tell. Common practice, no source.
  */
-const RATED_KW = [1, 2, 3, 6, 9] as const;
+const RATED_KW = [3, 6, 9] as const;
 const LOW_SHARE = 0.86;
 const HIGH_SHARE = 1.06;
 const LEAST_LIKENESS = 0.6;
-const LEAST_DAYS = 4;
-/** A compressor that starts and stops all day has more steps than this a day. */
-const MOST_A_DAY = 3;
+const LEAST_DAYS = 5;
+const LEAST_WEEKS = 4;
+/** A compressor's power rises as the cylinder gets hot. */
+const MOST_RAMP = 0.06;
+/** A compressor of such a power runs at all hours, not at one. */
+const MOST_ELSEWHERE = 1;
+/** Outside the weekly one, a heater left on is on most days; what is seldom on the house's meter may be an oven. */
+const LEAST_OFTEN = 0.4;
 /** Longer runs of such power on the meter of the whole house are rather a charger, hours. */
 const LONGEST_HOURS = { 'heat-pump': 12, 'whole-house': 4.2 } as const;
 
@@ -23,16 +28,19 @@ export function ratedPower(powerKW: number): number | null {
   return RATED_KW.find((rated) => powerKW >= rated * LOW_SHARE && powerKW <= rated * HIGH_SHARE) ?? null;
 }
 
-/** Whether an even load is one of a heater: power near a rated one, alike, seldom, and not for half a night. */
+/** Whether an even load is one of a heater: near a rated power, alike, level, at its own hour, not for half a night. */
 export function isHeater(load: EvenLoad, days: MeterDays): boolean {
   const rated = ratedPower(load.powerKW);
   if (rated === null || (days.meter === 'whole-house' && rated !== 3)) return false;
   const hours = median(load.steps.map(({ kWh, powerKW }) => kWh / powerKW));
+  const weekly = isWeekly(load, days);
+  const span = days.dayNumber[load.days.at(-1)!]! - days.dayNumber[load.days[0]!]! + 1;
   return (
     load.likeness >= LEAST_LIKENESS &&
-    load.days.length >= LEAST_DAYS &&
-    load.steps.length / load.days.length <= MOST_A_DAY &&
-    hours <= LONGEST_HOURS[days.meter]
+    Math.abs(load.ramp) <= MOST_RAMP &&
+    load.elsewhere <= MOST_ELSEWHERE &&
+    hours <= LONGEST_HOURS[days.meter] &&
+    (weekly ? load.days.length >= LEAST_WEEKS : load.days.length >= Math.max(LEAST_DAYS, LEAST_OFTEN * span))
   );
 }
 
@@ -68,7 +76,7 @@ export function findHeater(days: MeterDays, loads: readonly EvenLoad[], prices: 
           ratedKW: rated,
           days: load.days.length,
           hours: load.kWh / load.powerKW,
-          hour: median(load.steps.map(({ slot }) => slot * days.hours)),
+          hour: load.hour,
         },
         kWh: load.kWh,
         pence: load.kWh * prices.pencePerKWh,

@@ -8,6 +8,7 @@ import { median } from './meter-days.ts';
 
 const LEAST_DAYS = 4;
 const LEAST_LIKENESS = 0.5;
+const MOST_RAMP = 0.06;
 /** A charger at a socket (10 A) runs for hours; one with its own supply is stronger than anything in the kitchen. */
 const SOCKET = { leastKW: 1.9, leastHours: 3 } as const;
 const OWN_SUPPLY = { leastKW: 3.3, leastHours: 1 } as const;
@@ -16,7 +17,13 @@ function isLarge(load: EvenLoad, days: MeterDays): boolean {
   const hours = median(load.steps.map(({ kWh, powerKW }) => kWh / powerKW));
   const { powerKW, likeness } = load;
   const long = [SOCKET, OWN_SUPPLY].some(({ leastKW, leastHours }) => powerKW >= leastKW && hours >= leastHours);
-  return long && likeness >= LEAST_LIKENESS && load.days.length >= LEAST_DAYS && !isHeater(load, days);
+  return (
+    long &&
+    likeness >= LEAST_LIKENESS &&
+    Math.abs(load.ramp) <= MOST_RAMP &&
+    load.days.length >= LEAST_DAYS &&
+    !isHeater(load, days)
+  );
 }
 
 /** Units [kWh] of even loads too strong or too long for a household's usual appliances. */
@@ -40,7 +47,7 @@ export function findLargeLoad(days: MeterDays, loads: readonly EvenLoad[], price
           powerKW: load.powerKW,
           days: load.days.length,
           hoursEach: hours,
-          hour: median(load.steps.map(({ slot }) => slot * days.hours)),
+          hour: load.hour,
         },
         kWh: load.kWh,
         pence: load.kWh * prices.pencePerKWh,

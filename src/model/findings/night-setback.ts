@@ -5,12 +5,14 @@ import type { MeterDays, Prices } from './meter-days.ts';
 import { knownWeather, median } from './meter-days.ts';
 
 const LEAST_DAYS = 15;
+/** Below this there is no heating to speak of on this meter, kW. */
+const LEAST_KW = 0.15;
 /** Outdoor temperature below which heating runs for most of the day, and above which it does not at all, °C. */
 const COLD_C = 9;
 const WARM_C = 16.5;
 /** Night below this share of the day, morning above that one. Common practice, no source. */
 const NIGHT_SHARE = 0.55;
-const MORNING_SHARE = 1.4;
+const MORNING_SHARE = 1.5;
 const NIGHT = { from: 0, to: 5, hours: 3 } as const;
 const MORNING = { from: 4.5, to: 10, hours: 2 } as const;
 const DAY = { from: 10, to: 22 } as const;
@@ -40,7 +42,7 @@ export function findNightSetback(days: MeterDays, prices: Prices): Finding[] {
   const nightKW = extremeOf(window(NIGHT.from, NIGHT.to), NIGHT.hours / days.hours, Math.min);
   const morning = window(MORNING.from, MORNING.to);
   const morningKW = extremeOf(morning, MORNING.hours / days.hours, Math.max);
-  if (!(dayKW > 0) || nightKW > NIGHT_SHARE * dayKW || morningKW < MORNING_SHARE * dayKW) return [];
+  if (!(dayKW > LEAST_KW) || nightKW > NIGHT_SHARE * dayKW || morningKW < MORNING_SHARE * dayKW) return [];
   const recoveryKWh = morning.reduce((sum, kW) => sum + (kW > dayKW ? kW * days.hours : 0), 0);
   const kWhPerDay = DEARER_SHARE * recoveryKWh;
   const kWh = kWhPerDay * cold.length;

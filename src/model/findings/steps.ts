@@ -8,8 +8,8 @@ export interface Step {
   readonly slots: number;
   /** Height over what ran before and after, kW. */
   readonly powerKW: number;
-  /** Largest departure of the full readings from that height, as a share. */
-  readonly unevenness: number;
+  /** Rise from the first full reading to the last, as a share of the height. */
+  readonly ramp: number;
   /** Readings at full height; the first and the last are often cut by the clock. */
   readonly fullSlots: number;
   readonly kWh: number;
@@ -18,71 +18,71 @@ export interface Step {
 /** Smaller steps are lost in what else is switched in a home, kW. */
 const LEAST_KW = 0.7;
 const MOST_HOURS = 12;
-/** A reading at this share of the height was on all through. */
-const FULL_SHARE = 0.85;
+/** While a step lasts its readings stay within this share of its height. */
+const LEVEL_SHARE = 0.2;
 /** The step is over once it has come down to this share of its height. */
 const OVER_SHARE = 0.35;
+/** Neighbouring readings within this belong to the same state of the home, kW. */
+const ALIKE_KW = 0.4;
 
 /**
- * All steps of at least 0.7 kW and at most 12 hours, in order of time. The height is taken over the mean of the reading
- * before and the one after; a step cut by a missing day is left out.
+ * Steps of at least 0.7 kW and at most 12 hours, in order of time: up within two readings, level, and down within two,
+ * since the clock cuts the first and the last. The height is taken over what ran just before and just after, so that a
+ * step on top of another is seen as well; one cut by a missing day is left out.
  */
 export function findSteps(days: MeterDays): Step[] {
-  const { kWh, perDay, hours, dayNumber } = days;
+  const { kWh, perDay, dayNumber } = days;
   const steps: Step[] = [];
-  const most = MOST_HOURS / hours;
   let i = 1;
-  while (i < kWh.length - 1) {
-    const before = kWh[i - 1]! / hours;
-    if (kWh[i]! / hours - before < LEAST_KW * 0.35) {
-      i++;
-      continue;
-    }
-    let top = kWh[i]! / hours;
-    let end = i;
-    while (end + 1 < kWh.length && end - i < most) {
-      const next = kWh[end + 1]! / hours;
-      if (next - before < OVER_SHARE * (top - before)) break;
-      top = Math.max(top, next);
-      end++;
-    }
-    const isShort = end - i < most && end + 1 < kWh.length;
-    const unbroken = dayNumber[Math.floor((end + 1) / perDay)]! - dayNumber[Math.floor((i - 1) / perDay)]! <= 1;
-    const step = isShort && unbroken ? measureStep(days, i, end) : null;
+  while (i < kWh.length - 2) {
+    const end = endOfStep(days, i);
+    const dayAt = (place: number) => dayNumber[Math.floor(place / perDay)]!;
+    const step = end !== null && dayAt(end + 1) - dayAt(i - 1) <= 1 ? measureStep(days, i, end) : null;
     if (step) steps.push(step);
-    i = step ? end + 1 : i + 1;
+    i = step ? end! + 1 : i + 1;
   }
   return steps;
 }
 
-function measureStep({ kWh, hours, perDay }: MeterDays, first: number, last: number): Step | null {
-  const base = (kWh[first - 1]! + kWh[last + 1]!) / 2 / hours;
-  let top = 0;
-  let total = 0;
-  for (let k = first; k <= last; k++) {
-    const height = kWh[k]! / hours - base;
-    top = Math.max(top, height);
-    total += height * hours;
-  }
-  if (top < LEAST_KW) return null;
-  let sum = 0;
-  let fullSlots = 0;
-  let low = top;
-  for (let k = first; k <= last; k++) {
-    const height = kWh[k]! / hours - base;
-    if (height < FULL_SHARE * top) continue;
-    sum += height;
-    low = Math.min(low, height);
-    fullSlots++;
-  }
-  const powerKW = sum / fullSlots;
+/** Last reading of the step that begins at `first`; null where none begins there. */
+function endOfStep({ kWh, hours }: MeterDays, first: number): number | null {
+  const before = kWh[first - 1]! / hours;
+  const height = (place: number) => kWh[place]! / hours - before;
+  const level = Math.max(height(first), height(first + 1));
+  if (level < LEAST_KW || height(first) < LEAST_KW * OVER_SHARE) return null;
+  let end = height(first) >= (1 - LEVEL_SHARE) * level ? first : first + 1;
+  const most = Math.min(kWh.length - 2, first + MOST_HOURS / hours);
+  while (end < most && Math.abs(height(end + 1) / level - 1) <= LEVEL_SHARE) end++;
+  if (height(end + 1) > level * (1 + LEVEL_SHARE)) return null;
+  // One reading more may be the cut last one; after it the step must be over.
+  if (height(end + 1) > OVER_SHARE * level) end++;
+  return end < kWh.length - 1 && height(end + 1) <= OVER_SHARE * level ? end : null;
+}
+
+function measureStep(days: MeterDays, first: number, last: number): Step {
+  const { kWh, hours, perDay } = days;
+  const base = baseAbout(days, first, last);
+  const heights = Array.from({ length: last - first + 1 }, (_, i) => kWh[first + i]! / hours - base);
+  const top = Math.max(...heights);
+  const full = heights.filter((height) => height >= (1 - LEVEL_SHARE) * top);
+  const powerKW = full.reduce((sum, height) => sum + height, 0) / full.length;
   return {
     day: Math.floor(first / perDay),
     slot: first % perDay,
-    slots: last - first + 1,
+    slots: heights.length,
     powerKW,
-    unevenness: Math.max(top - powerKW, powerKW - low) / powerKW,
-    fullSlots,
-    kWh: total,
+    ramp: (full.at(-1)! - full[0]!) / powerKW,
+    fullSlots: full.length,
+    kWh: Math.max(0, heights.reduce((sum, height) => sum + height, 0) * hours),
   };
+}
+
+/** What runs beside the step: mean of the readings about it, two on each side where they are alike, kW. */
+function baseAbout({ kWh, hours }: MeterDays, first: number, last: number): number {
+  const side = (near: number, far: number) => {
+    const one = kWh[near]!;
+    const two = kWh[far] ?? one;
+    return Math.abs(two - one) <= ALIKE_KW * hours ? (one + two) / 2 : one;
+  };
+  return (side(first - 1, first - 2) + side(last + 1, last + 2)) / 2 / hours;
 }

@@ -10,7 +10,20 @@ export interface TwoLines {
   readonly rho: number;
 }
 
+export interface LineChange extends TwoLines {
+  /** After less before, mean over the days since that are as cold as days before were. */
+  readonly change: number;
+  /** What the days before would have had in those days, mean. */
+  readonly was: number;
+  /** `change` over its standard error, the likeness of neighbouring days allowed for. */
+  readonly t: number;
+  /** Days since that are as cold as days before were. */
+  readonly compared: number;
+}
+
 const LEAST_DEGREES = 1e-9;
+/** The coldest and the warmest twentieth of the days before carry no comparison. */
+const EDGE = 0.05;
 
 /**
  * The day that parts a row best into two straight lines y = a + b x, at least `leastDays` on each side.
@@ -33,6 +46,30 @@ export function findTwoLines(x: ArrayLike<number>, y: ArrayLike<number>, leastDa
   const rho = lagOne(x, y, best.at, before, after);
   const f = best.error > 0 ? (one - best.error) / 2 / (best.error / (n - 4)) : 0;
   return { at: best.at, before, after, f: (f * (1 - rho)) / (1 + rho), rho };
+}
+
+/**
+ * How much the second line differs from the first, over days that both have seen: a winter says nothing of a summer,
+ * and a line drawn on beyond its own days would invent a change. Null with fewer than `leastDays` days in common.
+ */
+export function findLineChange(x: ArrayLike<number>, y: ArrayLike<number>, leastDays: number): LineChange | null {
+  const lines = findTwoLines(x, y, leastDays);
+  if (!lines) return null;
+  const { at, before, after, rho } = lines;
+  const all = Array.from(x);
+  const sorted = all.slice(0, at).sort((a, b) => a - b);
+  const low = sorted[Math.floor(EDGE * (at - 1))]!;
+  const high = sorted[Math.ceil((1 - EDGE) * (at - 1))]!;
+  const common = all.slice(at).filter((value) => value >= low && value <= high);
+  if (common.length < leastDays / 2) return null;
+  const meanX = common.reduce((sum, value) => sum + value, 0) / common.length;
+  const valueAt = (line: FittedLine) => line.intercept + line.slope * meanX;
+  const errorAt = (line: FittedLine) =>
+    line.interceptError ** 2 + 2 * meanX * line.covariance + (meanX * line.slopeError) ** 2;
+  const change = valueAt(after) - valueAt(before);
+  const variance = (Math.max(0, errorAt(before)) + Math.max(0, errorAt(after))) * ((1 + rho) / (1 - rho));
+  const t = variance > 0 ? Math.abs(change) / Math.sqrt(variance) : 0;
+  return { ...lines, change, was: valueAt(before), t, compared: common.length };
 }
 
 function runningSums(x: ArrayLike<number>, y: ArrayLike<number>): Float64Array[] {
