@@ -1,8 +1,10 @@
-import { Boundary, type Household } from '../../model/household/household.ts';
-import { factor } from '../../words/numbers.ts';
+import { RefrigerantName } from '../../model/cycle/refrigerant.ts';
+import { USUAL_REFRIGERANT } from '../../model/heat-pump/full/design-loop.ts';
+import type { Household } from '../../model/household/household.ts';
 import { fallbackFor } from '../heat/fallbacks.ts';
 import { useHousehold } from '../household-context.tsx';
 import { type Choice, ChoiceField, PickField } from '../shared/choice-field.tsx';
+import { sentenceOf, typeGiven } from '../shared/given.ts';
 import { GivenField } from '../shared/given-field.tsx';
 import { patchSection } from '../shared/patch.ts';
 
@@ -15,20 +17,11 @@ const EMITTERS: readonly Choice<Emitters>[] = [
   { value: 'radiators', label: 'radiators' },
   { value: 'floor', label: 'underfloor' },
 ];
-/** What electricity each boundary counts. Source: SEPEMO-Build, Concept for evaluation of SPF, version 2.2, 2012. */
-const BOUNDARY_WORDS: { readonly [boundary in Boundary]: string } = {
-  H1: 'H1: the compressor alone',
-  H2: 'H2: with the brine pump or fan',
-  H3: 'H3: with the backup heater too',
-  H4: 'H4: with all pumps, as the meter sees it',
-};
-const WHY_FACTOR = 'Below 1 it would be worse than a plain heater; above 8 no home has been measured.';
 
-/** What is known of the machine. Nothing here must be filled: field trials stand in. */
+/** What holds for the machine whichever way its year is worked out. */
 export function MachineFields() {
   const { household, appraisal, today, change } = useHousehold();
   const { machine } = household;
-  const given = machine.spaceFactor ?? machine.waterFactor;
   return (
     <section>
       <h3>The machine</h3>
@@ -54,52 +47,25 @@ export function MachineFields() {
           fallback={fallbackFor('flowC', household, appraisal)}
           onChange={(flowC) => change(patchSection('machine', { flowC }))}
         />
-        <GivenField
-          label="Factor for the rooms"
-          given={machine.spaceFactor}
-          limits={{ min: 1, max: 8, unit: '', why: WHY_FACTOR }}
-          today={today}
-          fallback={{ text: factor(appraisal.machine.space.value), source: fieldSource(appraisal.machine.source) }}
-          help="Seasonal, not the factor of one moment."
-          onChange={(spaceFactor) => change(patchSection('machine', { spaceFactor }))}
-        />
-        <GivenField
-          label="Factor for hot water"
-          given={machine.waterFactor}
-          limits={{ min: 1, max: 8, unit: '', why: WHY_FACTOR }}
-          today={today}
-          fallback={{
-            text: factor(appraisal.machine.water.value),
-            source: machine.spaceFactor
-              ? 'worked out from the factor for the rooms'
-              : fieldSource(appraisal.machine.source),
-          }}
-          onChange={(waterFactor) => change(patchSection('machine', { waterFactor }))}
-        />
         <ChoiceField
-          label="These factors count"
-          value={machine.boundary}
-          emptyLabel={`not said: taken as ${appraisal.machine.boundary}`}
-          choices={Boundary.options.map((value) => ({ value, label: BOUNDARY_WORDS[value] }))}
+          label="Refrigerant"
+          value={machine.refrigerant?.value}
+          emptyLabel={`not said: taken as ${USUAL_REFRIGERANT}`}
+          choices={RefrigerantName.options.map((value) => ({ value, label: value }))}
           note={
-            given
-              ? 'A factor without its boundary misleads. Ask whoever gave it.'
-              : 'The same machine has a lower factor the more is counted.'
+            machine.refrigerant
+              ? sentenceOf(machine.refrigerant.origin)
+              : 'On the plate. Only the picture inside the machine and the site readings hang on it.'
           }
-          onChange={(boundary) => change(patchSection('machine', { boundary }))}
-        />
-        <GivenField
-          label="Heat from the backup heater"
-          given={machine.backupShare}
-          limits={{ min: 0, max: 100, unit: '%' }}
-          scale={100}
-          today={today}
-          fallback={fallbackFor('backupShare', household, appraisal)}
-          onChange={(backupShare) => change(patchSection('machine', { backupShare }))}
+          onChange={(refrigerant) =>
+            change(
+              patchSection('machine', {
+                refrigerant: refrigerant && typeGiven(refrigerant, machine.refrigerant, today),
+              }),
+            )
+          }
         />
       </div>
     </section>
   );
 }
-
-const fieldSource = (source: 'ground' | 'air') => `the middle of British ${source}-source field trials`;

@@ -1,16 +1,33 @@
 /** The machine: what it gives for each unit bought, at which boundary, and beside what was measured in other homes. */
+import { useMemo } from 'react';
+import { wayExplained } from '../../words/full-year.ts';
 import { addsSentence, factorSentence } from '../../words/machine.ts';
 import { factor, spokenRatio } from '../../words/numbers.ts';
 import { useHousehold } from '../household-context.tsx';
+import { type Choice, PickField } from '../shared/choice-field.tsx';
+import { patchSection } from '../shared/patch.ts';
 import { QuestionList } from '../shared/question-list.tsx';
 import { StageHead } from '../shared/stage-head.tsx';
 import { FactorFigure } from './factor-figure.tsx';
+import { FullFields } from './full-fields.tsx';
+import { FullResult } from './full-result.tsx';
+import { workOutYear } from './full-year.ts';
 import { MachineFields } from './machine-fields.tsx';
 import { MeterSees } from './meter-sees.tsx';
+import { QuickFields } from './quick-fields.tsx';
+import './machine.css';
+
+type Way = 'quick' | 'full';
+const WAYS: readonly Choice<Way>[] = [
+  { value: 'quick', label: 'Quick: factors typed' },
+  { value: 'full', label: 'Full: worked out by the half-hour' },
+];
 
 export function MachineStage() {
-  const { machine } = useHousehold().appraisal;
+  const { appraisal, household, change } = useHousehold();
+  const { machine } = appraisal;
   const { whole } = machine;
+  const way = household.machine.way ?? 'quick';
   return (
     <>
       <StageHead
@@ -20,9 +37,42 @@ export function MachineStage() {
         remainderFigures={[{ text: factor(whole.value), working: whole.working }]}
       />
       <FactorFigure />
+      <PickField
+        label="How its year is worked out"
+        value={way}
+        choices={WAYS}
+        note={wayExplained(way)}
+        onChange={(next) => change(patchSection('machine', { way: next }))}
+      />
+      {way === 'full' ? <Full /> : <Quick />}
+    </>
+  );
+}
+
+function Quick() {
+  return (
+    <>
       <MeterSees />
       <QuestionList stage="machine" />
       <MachineFields />
+      <QuickFields />
+    </>
+  );
+}
+
+function Full() {
+  const { household, series, today, appraisal } = useHousehold();
+  const pencePerKWh = appraisal.prices.electricityPencePerKWh;
+  const worked = useMemo(
+    () => workOutYear({ household, series, today, pencePerKWh }),
+    [household, series, today, pencePerKWh],
+  );
+  return (
+    <>
+      <FullResult worked={worked} />
+      <QuestionList stage="machine" />
+      <MachineFields />
+      <FullFields worked={worked} key={household.machine.source} />
     </>
   );
 }

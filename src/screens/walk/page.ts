@@ -44,6 +44,8 @@ export interface WalkPage {
   /** The sliders that help here; none where a what-if would only distract. */
   readonly knobs: readonly KnobName[];
   readonly workings: readonly Working[];
+  /** Opens the round of the heat inside the machine. */
+  readonly inside?: boolean;
   /** For the installer only; folded away until asked for. */
   readonly notes: readonly string[];
 }

@@ -8,6 +8,7 @@ import { useWhatIf } from '../cost/use-what-if.ts';
 import { WhatIfRow } from '../cost/what-if-row.tsx';
 import { useHousehold } from '../household-context.tsx';
 import { Bore } from './bore.tsx';
+import { InsideMachine } from './inside/inside-machine.tsx';
 import { InstallerNotes } from './installer-notes.tsx';
 import { PagePicture } from './page-picture.tsx';
 import { walkPages } from './pages.ts';
@@ -28,6 +29,7 @@ export function WalkThrough(props: { readonly onClose: () => void }) {
   const changed = appraisal !== asItIs;
   const [showsKnobs, setShowsKnobs] = useState(false);
   const [showsNotes, setShowsNotes] = useState(false);
+  const [showsInside, setShowsInside] = useState(false);
   const toggleNotes = useCallback(() => setShowsNotes((before) => !before), []);
 
   const changes = useMemo(
@@ -91,6 +93,11 @@ export function WalkThrough(props: { readonly onClose: () => void }) {
                 What if …
               </button>
             ) : null}
+            {page.inside ? (
+              <button type="button" onClick={() => setShowsInside(true)}>
+                Inside the machine
+              </button>
+            ) : null}
             <WorkingChoice workings={page.workings} key={page.name} />
             <button type="button" disabled={turn.page === 0} onClick={() => turn.goTo(turn.page - 1)}>
               Back
@@ -110,6 +117,7 @@ export function WalkThrough(props: { readonly onClose: () => void }) {
       <button type="button" className="plain walk-close screen-only" onClick={onClose}>
         Close
       </button>
+      {showsInside ? <InsideMachine whatIf={followed} onClose={() => setShowsInside(false)} /> : null}
     </div>
   );
 }

@@ -20,6 +20,7 @@ export function sourcePage({ household, appraisal }: WalkInput): WalkPage {
     foot: `${household.name} · factor ${factor(whole.value)} for heat and hot water together, pumps included`,
     picture: { kind: 'units' },
     knobs: ['flow', 'water'],
+    inside: machine.source === 'ground',
     workings: [whole.working, space.working, machine.water.working, pump.bought.working],
     notes: [
       fieldSentence(machine),

@@ -1,0 +1,67 @@
+import { useState } from 'react';
+import type { FullMachine } from '../../model/household/household.ts';
+import type { CivilDate } from '../../model/tariff/tariff.ts';
+import { MONTH_NAMES, SHORT_MONTH_NAMES } from '../../words/numbers.ts';
+import { regrade, sentenceOf, typeGiven } from '../shared/given.ts';
+import { GradePicker } from '../shared/grade-picker.tsx';
+import { formatPlain } from '../shared/number-text.ts';
+import { readMonths } from './typed-list.ts';
+
+type Brine = FullMachine['brineMonthlyC'];
+
+/** Brine entering the machine, month by month; what is worked out from the ground stands as placeholder. */
+export function BrineMonths(props: {
+  readonly given: Brine;
+  readonly workedOutC: readonly number[];
+  readonly today: CivilDate;
+  readonly onChange: (given: Brine) => void;
+}) {
+  const { given, today } = props;
+  const [texts, setTexts] = useState<readonly string[]>(() => MONTH_NAMES.map((_, m) => String(given?.value[m] ?? '')));
+  const typed = readMonths(texts);
+  const set = (month: number, text: string) => {
+    const next = texts.map((before, at) => (at === month ? text : before));
+    setTexts(next);
+    const read = readMonths(next);
+    if (read.kind === 'empty') props.onChange(undefined);
+    else if (read.kind === 'whole') props.onChange(typeGiven(read.value, given, today));
+  };
+  return (
+    <fieldset className="field">
+      <legend className="field-label">Brine coming in, month by month, °C</legend>
+      <div className="brine-months">
+        {MONTH_NAMES.map((name, month) => (
+          <label key={name}>
+            <span aria-hidden="true">{SHORT_MONTH_NAMES[month]}</span>
+            <input
+              type="text"
+              inputMode="decimal"
+              autoComplete="off"
+              aria-label={`Brine in ${name}`}
+              placeholder={formatPlain(Number(props.workedOutC[month]?.toFixed(1) ?? 0))}
+              value={texts[month]}
+              onChange={(event) => set(month, event.target.value)}
+            />
+          </label>
+        ))}
+      </div>
+      {given ? (
+        <GradePicker
+          about="Brine month by month"
+          value={given.grade}
+          onChange={(grade) => props.onChange(regrade(given, grade))}
+        />
+      ) : null}
+      {typed.kind === 'wanting' ? (
+        <p className="field-refusal" role="alert">
+          {typed.sentence}
+        </p>
+      ) : null}
+      <p className="field-note">
+        {given
+          ? `${sentenceOf(given.origin)} It stands above kind and depth of the array.`
+          : 'Measured somewhere near? Then type all twelve. Until then the grey figures are worked out from the ground.'}
+      </p>
+    </fieldset>
+  );
+}

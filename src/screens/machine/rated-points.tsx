@@ -1,0 +1,118 @@
+import { useState } from 'react';
+import { GradeMark } from '../../charts/grade-mark.tsx';
+import type { FullMachine, RatedPoint } from '../../model/household/household.ts';
+import type { CivilDate } from '../../model/tariff/tariff.ts';
+import { reference } from '../../reference/index.ts';
+import { regrade, sentenceOf, shortSource, typeGiven } from '../shared/given.ts';
+import { GradePicker } from '../shared/grade-picker.tsx';
+import { EMPTY_POINT, type PointRow, pointRows, readPoints } from './typed-list.ts';
+
+type Points = FullMachine['ratedPoints'];
+const HEADS: readonly [keyof PointRow, string, string][] = [
+  ['sourceC', 'Source', '°C'],
+  ['flowC', 'Water', '°C'],
+  ['cop', 'COP', ''],
+  ['outputKW', 'Output', 'kW'],
+];
+const LEAST_ROWS = 2;
+
+const padded = (rows: readonly PointRow[]): PointRow[] => [
+  ...rows,
+  ...Array.from({ length: Math.max(0, LEAST_ROWS - rows.length) }, () => EMPTY_POINT),
+];
+
+/** The points of the data sheet, such as B0/W35. Until they are whole, those kept before still hold. */
+export function RatedPointsField(props: {
+  readonly source: 'ground' | 'air';
+  readonly given: Points;
+  readonly today: CivilDate;
+  readonly onChange: (given: Points) => void;
+}) {
+  const { source, given, today } = props;
+  const [rows, setRows] = useState(() => padded(pointRows(given?.value ?? [])));
+  const typed = readPoints(rows);
+  const usual = reference.ratedPoints[source];
+  const letter = source === 'ground' ? 'B' : 'A';
+  const lay = (next: readonly PointRow[]) => {
+    setRows([...next]);
+    const read = readPoints(next);
+    if (read.kind === 'empty') props.onChange(undefined);
+    else if (read.kind === 'whole') props.onChange(typeGiven<RatedPoint[]>(read.value, given, today));
+  };
+  const set = (index: number, part: Partial<PointRow>) =>
+    lay(rows.map((row, at) => (at === index ? { ...row, ...part } : row)));
+  const usualRows = pointRows(usual.points);
+  return (
+    <div className="points">
+      <div className="typed">
+        <table className="typed-grid points-grid">
+          <caption className="unseen">Rated points of the data sheet</caption>
+          <thead>
+            <tr>
+              {HEADS.map(([cell, name, unit]) => (
+                <th key={cell} scope="col">
+                  {unit ? `${name}, ${unit}` : name}
+                </th>
+              ))}
+              <th scope="col">
+                <span className="unseen">Take out</span>
+              </th>
+            </tr>
+          </thead>
+          <tbody>
+            {rows.map((row, index) => (
+              // biome-ignore lint/suspicious/noArrayIndexKey: a point is its place in the list.
+              <tr key={index}>
+                {HEADS.map(([cell, name]) => (
+                  <td key={cell}>
+                    <input
+                      type="text"
+                      inputMode="decimal"
+                      autoComplete="off"
+                      aria-label={`${name}, point ${index + 1}`}
+                      placeholder={given ? '' : (usualRows[index]?.[cell] ?? '')}
+                      value={row[cell]}
+                      onChange={(event) => set(index, { [cell]: event.target.value })}
+                    />
+                  </td>
+                ))}
+                <td>
+                  <button
+                    type="button"
+                    className="plain"
+                    onClick={() => lay(padded(rows.filter((_, at) => at !== index)))}
+                  >
+                    Take out<span className="unseen"> point {index + 1}</span>
+                  </button>
+                </td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+        <div className="actions">
+          <button type="button" className="plain" onClick={() => setRows([...rows, EMPTY_POINT])}>
+            One more point
+          </button>
+          {given ? (
+            <GradePicker
+              about="Rated points"
+              value={given.grade}
+              onChange={(grade) => props.onChange(regrade(given, grade))}
+            />
+          ) : (
+            <GradeMark grade="assumed" />
+          )}
+        </div>
+      </div>
+      {typed.kind === 'wanting' ? (
+        <p className="field-refusal" role="alert">
+          {typed.sentence} {given ? 'The points kept before still hold.' : 'Until then the usual points hold.'}
+        </p>
+      ) : null}
+      <p className="field-note">
+        Tested as {letter}0/W35 and the like (EN 14511): two temperatures, then heat for each unit of electricity.{' '}
+        {given ? sentenceOf(given.origin) : `Assumed: ${shortSource(usual.source)}`}
+      </p>
+    </div>
+  );
+}

@@ -1,0 +1,143 @@
+/** Inside the machine: the round of the heat with this household's own numbers, place by place, for reading across a table. */
+import { type KeyboardEvent, useEffect, useId, useMemo, useRef, useState } from 'react';
+import { CyclePicture } from '../../../charts/cycle/picture.tsx';
+import { CYCLE_NAME, cycleSentence } from '../../../charts/cycle/sentence.ts';
+import { cycleSeries } from '../../../charts/cycle/series.ts';
+import { cycleTable } from '../../../charts/cycle/table.ts';
+import { ChartFigure } from '../../../charts/figure.tsx';
+import type { WhatIf } from '../../../model/appraisal/appraisal.ts';
+import { heatOfHousehold } from '../../../model/appraisal/heat-of-household.ts';
+import { loopWorking } from '../../../model/cycle/loop-working.ts';
+import { designLoop } from '../../../model/heat-pump/full/design-loop.ts';
+import { reference } from '../../../reference/index.ts';
+import { refrigerants } from '../../../reference/refrigerants.ts';
+import { cycleFaultSentence, cycleStepName } from '../../../words/cycle.ts';
+import { insideFoot, momentSentence } from '../../../words/inside.ts';
+import { useHousehold } from '../../household-context.tsx';
+import { WorkingChoice } from '../working-choice.tsx';
+import { SHOWN, type Shown, stepOf } from './steps.ts';
+import '../../../charts/cycle/cycle.css';
+import './inside.css';
+
+export function InsideMachine(props: { readonly onClose: () => void; readonly whatIf?: WhatIf | undefined }) {
+  const { onClose, whatIf } = props;
+  const { household, series, today } = useHousehold();
+  const [shown, setShown] = useState<Shown>(null);
+  const dialog = useRef<HTMLDialogElement>(null);
+  const titleId = useId();
+  const design = useMemo(
+    () =>
+      designLoop(
+        heatOfHousehold({ household, series, reference, asOf: today, ...(whatIf ? { whatIf } : {}) }),
+        refrigerants,
+      ),
+    [household, series, today, whatIf],
+  );
+  useEffect(() => {
+    const element = dialog.current;
+    if (element && !element.open) element.showModal();
+    // So that the arrows and T work at once.
+    element?.querySelector<HTMLElement>('.chart-picture')?.focus();
+    return () => element?.close();
+  }, []);
+  const onKeyDown = (event: KeyboardEvent) => {
+    if (event.ctrlKey || event.metaKey || event.altKey) return;
+    // The working opened over it has its own keys.
+    if (event.target instanceof Element && event.target.closest('dialog') !== dialog.current) return;
+    if (event.key.toLowerCase() === 't') {
+      dialog.current?.querySelector<HTMLElement>('.chart-tools button')?.click();
+      return;
+    }
+    const to = stepOf(event.key, shown);
+    if (to === 'stay') return;
+    event.preventDefault();
+    setShown(to);
+  };
+  const made = design?.result.ok
+    ? cycleSeries(design.result.loop, household.machine.emitters === 'floor' ? 'floor' : 'radiators')
+    : null;
+  const at = SHOWN.indexOf(shown);
+  return (
+    <dialog
+      ref={dialog}
+      className="inside"
+      aria-labelledby={titleId}
+      onKeyDown={onKeyDown}
+      onCancel={(event) => {
+        if (event.target !== dialog.current) return;
+        event.preventDefault();
+        onClose();
+      }}
+    >
+      <h1 className="voice" id={titleId} aria-live="polite">
+        {made ? cycleSentence(made, shown) : 'The round cannot be shown with these temperatures.'}
+      </h1>
+      {made && design?.result.ok ? (
+        <>
+          <div className="inside-fill">
+            <ChartFigure
+              sentenceSaid
+              savable={false}
+              name={CYCLE_NAME}
+              sentence={cycleSentence(made, shown)}
+              picture={<CyclePicture series={made} size="table" lit={shown} moving />}
+              table={cycleTable(made)}
+            />
+          </div>
+          <nav className="inside-steps screen-only" aria-label="Places on the round">
+            {SHOWN.map((step, index) => (
+              <button
+                key={step ?? 'whole'}
+                type="button"
+                aria-current={step === shown ? 'step' : undefined}
+                onClick={() => setShown(step)}
+              >
+                {step === null ? 'The whole' : `${index} ${cycleStepName(step)}`}
+              </button>
+            ))}
+          </nav>
+        </>
+      ) : (
+        <p className="walk-say voice">
+          {design === null
+            ? 'This machine takes its heat from the air, and we have no picture of that yet.'
+            : design.result.ok
+              ? ''
+              : cycleFaultSentence(design.result.fault)}
+        </p>
+      )}
+      <footer className="walk-foot">
+        <span className="quiet walk-home">
+          {design && made ? `${insideFoot(household)} ${momentSentence(design.designOutdoorC)}` : household.name}
+        </span>
+        <span className="walk-actions screen-only">
+          {design?.result.ok ? (
+            <WorkingChoice
+              workings={[
+                loopWorking(design.result.loop, design.inputs, refrigerants[design.result.loop.refrigerant].source),
+              ]}
+            />
+          ) : null}
+          {made ? (
+            <>
+              <button type="button" disabled={at === 0} onClick={() => setShown(SHOWN[at - 1]!)}>
+                Step back
+              </button>
+              <button
+                type="button"
+                className="main"
+                disabled={at === SHOWN.length - 1}
+                onClick={() => setShown(SHOWN[at + 1]!)}
+              >
+                Next step
+              </button>
+            </>
+          ) : null}
+          <button type="button" onClick={onClose}>
+            Close
+          </button>
+        </span>
+      </footer>
+    </dialog>
+  );
+}
