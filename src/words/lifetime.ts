@@ -60,6 +60,12 @@ export function savedSentence(lifetime: Lifetime): string {
   return `${against} it comes out about ${rough(Math.abs(saved.value))} ${moreOrLess(saved.value)} ${what}. ${range}`;
 }
 
+/** The range alone, where the sentence above it has said the amount. */
+export function savedRangeSentence(lifetime: Lifetime): string {
+  const { low, high } = lifetime.saved;
+  return `We are not sure: against ${othersName(lifetime)} it is ${roughRange(low, high)} in 8 cases out of 10.`;
+}
+
 /** "£2,500 more to £9,300 less". */
 export function roughRange(lowPence: number, highPence: number): string {
   const [low, high] = [roughPence(lowPence), roughPence(highPence)];
@@ -75,7 +81,7 @@ export function chanceSentence({ chanceLess, years, kind }: Lifetime): string {
   const after = `After ${sayYears(years)}`;
   if (less === TENTHS) return `${after} it ${what} in nearly all futures. Nobody can be certain.`;
   if (less === 0) return `${after} it ${what} in hardly any future.`;
-  return `${after} it ${what} in ${less} futures out of ${TENTHS}, and more in ${TENTHS - less}.`;
+  return `${after} it ${what} in ${less} ${less === 1 ? 'future' : 'futures'} out of ${TENTHS}, and more in ${TENTHS - less}.`;
 }
 
 /** Payback with its range. "never" is not said: only that it is not within the years looked ahead. */

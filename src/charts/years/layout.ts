@@ -1,5 +1,5 @@
 /** Two lines with their bands over the years: where each mark goes. */
-import { sayYears } from '../../words/lifetime.ts';
+import { roughPence, sayYears } from '../../words/lifetime.ts';
 import { spokenPounds } from '../../words/numbers.ts';
 import { axisFor, niceStep, placeOn } from '../frame/scale.ts';
 import { measuresOf, type PictureSize } from '../frame/size.ts';
@@ -87,7 +87,7 @@ export function layOutYears(
       line: linePath(line, x, y),
       band: bandPath(line, x, y),
       nameLines: labels[index]!.nameLines,
-      total: spokenPounds(line.points.at(-1)!.value),
+      total: spokenPounds(roughPence(line.points.at(-1)!.value)),
       labelX: right + GAP,
       labelY: labels[index]!.y,
     })),

@@ -4,6 +4,7 @@ import { useHousehold } from '../household-context.tsx';
 import { QuestionList } from '../shared/question-list.tsx';
 import { StageHead } from '../shared/stage-head.tsx';
 import { BalanceLines } from './balance-lines.tsx';
+import { DriversSection } from './drivers-section.tsx';
 import { LifetimeSection } from './lifetime-section.tsx';
 import { MonthsFigure } from './months-figure.tsx';
 import { SpreadFigure } from './spread-figure.tsx';
@@ -49,6 +50,7 @@ export function CostStage() {
         </section>
       )}
       <BalanceLines appraisal={appraisal} />
+      <DriversSection />
       <LifetimeSection appraisal={appraisal} />
     </>
   );

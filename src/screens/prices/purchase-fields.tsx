@@ -10,7 +10,7 @@ const PRICES = [
   { field: 'heatPumpGBP', label: 'Heat pump, put in' },
   { field: 'grantGBP', label: 'Grant' },
   { field: 'replacementGBP', label: 'New boiler instead' },
-  { field: 'renewalGBP', label: 'Heat pump again, pipes kept' },
+  { field: 'renewalGBP', label: 'Heat pump again, pipes kept', help: 'Only where the years outlast the machine.' },
 ] as const;
 
 const fallback = ({ value, origin }: { value: number; origin: string }, scale = 1): Fallback => ({
@@ -52,13 +52,14 @@ export function PurchaseFields() {
           Only for the years to come. No price is assumed: without the heat pump’s own, running costs alone are shown.
         </p>
         <div className="fields">
-          {PRICES.map(({ field, label }) => (
+          {PRICES.map(({ field, label, ...more }) => (
             <GivenField
               key={field}
               label={label}
               given={purchase[field]}
               limits={POUNDS}
               today={today}
+              {...more}
               onChange={(value) => change(patchSection('purchase', { [field]: value }))}
             />
           ))}

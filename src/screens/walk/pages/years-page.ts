@@ -6,6 +6,7 @@ import {
   noteSentence,
   pathsSentence,
   paybackSentence,
+  savedRangeSentence,
   savedSentence,
   worthSentence,
 } from '../../../words/lifetime.ts';
@@ -17,11 +18,13 @@ export function yearsPages({ household, lifetime }: WalkInput): WalkPage[] {
   const { saved, netPresentValue, payback } = lifetime;
   const [notAdvice, nobodyKnows] = lifetimeCautions();
   const counted = lifetime.kind === 'whole' ? 'purchase and running costs' : 'running costs only';
+  const sentence = lifetimeSentence(lifetime);
+  const saysAmount = sentence.includes('£');
   return [
     {
       name: 'years',
-      sentence: lifetimeSentence(lifetime),
-      say: [savedSentence(lifetime), notAdvice, nobodyKnows].join(' '),
+      sentence,
+      say: [saysAmount ? savedRangeSentence(lifetime) : savedSentence(lifetime), notAdvice, nobodyKnows].join(' '),
       foot: `${household.name} · ${counted}, in the money of today · the bands hold 8 cases in 10`,
       picture: { kind: 'years', lifetime, series: yearsSeries(lifetime) },
       knobs: ['electricity', 'flow', 'room'],

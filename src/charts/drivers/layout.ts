@@ -1,0 +1,105 @@
+/** One line of cost against one thing that drives it: where each mark goes. */
+import type { Driver } from '../../model/what-drives/what-drives.ts';
+import { driverName, driverValue } from '../../words/drivers.ts';
+import { factor, spokenPounds } from '../../words/numbers.ts';
+import { axisFor, placeOn } from '../frame/scale.ts';
+import { measuresOf, type PictureSize } from '../frame/size.ts';
+import { textWidth } from '../frame/text.ts';
+
+export interface DriverMark {
+  readonly x: number;
+  readonly y: number;
+  /** Empty where the axis has no room for it. */
+  readonly label: string;
+  readonly factor: string;
+  readonly today: boolean;
+}
+export interface DriverLayout {
+  readonly width: number;
+  readonly height: number;
+  readonly font: number;
+  readonly faint: number;
+  readonly left: number;
+  readonly right: number;
+  readonly top: number;
+  readonly bottom: number;
+  readonly name: string;
+  readonly line: string;
+  readonly marks: readonly DriverMark[];
+  readonly moneyTicks: readonly { readonly y: number; readonly label: string }[];
+  readonly todayLabel: {
+    readonly x: number;
+    readonly y: number;
+    readonly text: string;
+    readonly anchor: 'start' | 'middle' | 'end';
+  } | null;
+}
+
+const HEIGHT = { desk: 250, table: 380, paper: 220 } as const;
+
+/** `highestPence` is the top of all pictures that stand side by side, so that they share a scale. */
+export function layOutDriver(
+  driver: Driver,
+  size: PictureSize,
+  place: { width?: number; height?: number; highestPence?: number } = {},
+): DriverLayout {
+  const { width, font, faint } = measuresOf(size, place.width);
+  const height = place.height ?? HEIGHT[size];
+  const { points } = driver;
+  const axis = axisFor([...points.map(({ costPence }) => costPence), place.highestPence ?? 0], 4, 100);
+  const money = axis.ticks.map((value) => ({ value, label: spokenPounds(value) }));
+  const left = Math.max(...money.map(({ label }) => textWidth(label, faint))) + 10;
+  const right = width - font * 1.6;
+  const top = font * 1.9;
+  const bottom = height - faint * 4.1;
+  const inner = left + font * 1.4;
+  const [first, last] = [points[0]!.at, points.at(-1)!.at];
+  const x = placeOn(last > first ? { low: first, high: last } : { low: first - 1, high: first + 1 }, inner, right);
+  const y = placeOn(axis, bottom, top);
+  const marks = labelled(
+    points.map((point) => ({
+      x: x(point.at),
+      y: y(point.costPence),
+      label: driverValue(driver.name, point.at),
+      factor: factor(point.factor),
+      today: point.at === driver.today,
+    })),
+    faint,
+  );
+  const today = points.find(({ at }) => at === driver.today);
+  return {
+    width,
+    height,
+    font,
+    faint,
+    left,
+    right,
+    top,
+    bottom,
+    name: driverName(driver.name),
+    line: `M${marks.map((mark) => `${mark.x.toFixed(1)} ${mark.y.toFixed(1)}`).join('L')}`,
+    marks,
+    moneyTicks: money.map(({ value, label }) => ({ y: y(value), label })),
+    todayLabel: today
+      ? placeToday(x(today.at), y(today.costPence), spokenPounds(today.costPence), font, left, right)
+      : null,
+  };
+}
+
+/** Today's label stays; of the others those that would touch a label already there fall away, from left to right. */
+function labelled(marks: readonly DriverMark[], faint: number): DriverMark[] {
+  const half = (mark: DriverMark) => textWidth(mark.label, faint) / 2 + 4;
+  const kept = marks.filter(({ today }) => today);
+  for (const mark of marks) {
+    if (kept.includes(mark)) continue;
+    if (kept.every((other) => Math.abs(other.x - mark.x) >= half(other) + half(mark))) kept.push(mark);
+  }
+  return marks.map((mark) => (kept.includes(mark) ? mark : { ...mark, label: '', factor: '' }));
+}
+
+function placeToday(x: number, y: number, text: string, font: number, left: number, right: number) {
+  const said = `as it is ${text}`;
+  const half = textWidth(said, font, true) / 2;
+  const anchor = x - half < left + 4 ? ('start' as const) : x + half > right ? ('end' as const) : ('middle' as const);
+  return { x: anchor === 'start' ? left + 6 : anchor === 'end' ? right : x, y: y - font * 0.8, text: said, anchor };
+}

@@ -1,0 +1,94 @@
+import type { Driver } from '../../model/what-drives/what-drives.ts';
+import { Measured } from '../frame/measured.tsx';
+import { measuresOf, type PictureSize } from '../frame/size.ts';
+import { type DriverLayout, layOutDriver } from './layout.ts';
+
+/** The heat pump's yearly cost against one thing that drives it; the filled dot is today. */
+export function DriverPicture(props: {
+  readonly driver: Driver;
+  readonly size: PictureSize;
+  readonly highestPence?: number;
+  readonly width?: number;
+  readonly height?: number;
+}) {
+  const { driver, size, width, height, highestPence } = props;
+  const place = {
+    ...(height === undefined ? {} : { height }),
+    ...(highestPence === undefined ? {} : { highestPence }),
+  };
+  const paint = (given: number) => <Painted layout={layOutDriver(driver, size, { width: given, ...place })} />;
+  return width === undefined ? <Measured initial={measuresOf(size).width / 2}>{paint}</Measured> : paint(width);
+}
+
+function Painted({ layout }: { readonly layout: DriverLayout }) {
+  const { width, height, left, right, top, bottom, font, faint, todayLabel } = layout;
+  return (
+    <svg viewBox={`0 0 ${width} ${height}`} width={width} height={height} aria-hidden="true">
+      <text className="faint" x={0} y={faint} fontSize={faint}>
+        cost of a year
+      </text>
+      {layout.moneyTicks.map((tick) => (
+        <g key={tick.label}>
+          <line x1={left} x2={right} y1={tick.y} y2={tick.y} stroke="var(--line)" />
+          <text className="faint" x={left - 8} y={tick.y + faint * 0.35} fontSize={faint} textAnchor="end">
+            {tick.label}
+          </text>
+        </g>
+      ))}
+      <line x1={left} x2={right} y1={bottom} y2={bottom} stroke="var(--ink)" strokeWidth={1.5} />
+      <path
+        d={layout.line}
+        fill="none"
+        stroke="var(--ground)"
+        strokeWidth={3}
+        strokeLinejoin="round"
+        data-part="line"
+      />
+      {layout.marks.map((mark) => (
+        <g key={mark.x}>
+          <circle
+            cx={mark.x}
+            cy={mark.y}
+            r={mark.today ? font * 0.42 : font * 0.24}
+            fill={mark.today ? 'var(--ground)' : 'var(--paper)'}
+            stroke={mark.today ? 'var(--paper)' : 'var(--ground)'}
+            strokeWidth={2}
+            data-part={mark.today ? 'today' : 'step'}
+          />
+          <text
+            x={mark.x}
+            y={bottom + faint * 1.35}
+            fontSize={faint}
+            textAnchor="middle"
+            fontWeight={mark.today ? 650 : 400}
+          >
+            {mark.label}
+          </text>
+          <text className="faint" x={mark.x} y={bottom + faint * 2.6} fontSize={faint} textAnchor="middle">
+            {mark.factor}
+          </text>
+        </g>
+      ))}
+      <text className="faint" x={left - 8} y={bottom + faint * 2.6} fontSize={faint} textAnchor="end">
+        factor
+      </text>
+      <text className="faint" x={(left + right) / 2} y={bottom + faint * 3.9} fontSize={faint} textAnchor="middle">
+        {layout.name}
+      </text>
+      {todayLabel ? (
+        <text
+          x={todayLabel.x}
+          y={Math.max(top, todayLabel.y)}
+          fontSize={font}
+          fontWeight={650}
+          textAnchor={todayLabel.anchor}
+          stroke="var(--paper)"
+          strokeWidth={5}
+          paintOrder="stroke"
+        >
+          {todayLabel.text}
+        </text>
+      ) : null}
+    </svg>
+  );
+}
