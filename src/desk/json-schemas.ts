@@ -1,12 +1,18 @@
 /** The JSON Schemas published beside the code, made from the schemas that the program itself reads by. */
 import { z } from 'zod';
+import { Tariff } from '../model/tariff/tariff.ts';
 import { HouseholdFile } from './household-file.ts';
 import { HouseholdInput } from './household-input.ts';
 
 export const PUBLISHED: Readonly<Record<string, z.ZodType>> = {
   'household-file': HouseholdFile,
   'household-input': HouseholdInput,
+  tariff: Tariff,
 };
+
+/** Where each is published, from this folder: beside the schema that it is made from. */
+export const schemaPath = (name: string): string =>
+  name === 'tariff' ? '../model/tariff/tariff.schema.json' : `./${name}.schema.json`;
 
 export function schemaText(name: string, schema: z.ZodType): string {
   const { $schema, ...body } = z.toJSONSchema(schema, { io: 'input', reused: 'ref' });

@@ -1,6 +1,6 @@
 /** What is wrong with a tariff, with the hour named and what to do. */
 import type { TariffFault } from '../model/tariff/check-tariff.ts';
-import { capitalised, counted, longDate, MONTH_NAMES, pence, percent } from './numbers.ts';
+import { capitalised, counted, grouped, longDate, MONTH_NAMES, pence, percent, poundsAndPence } from './numbers.ts';
 
 const DAYS: Readonly<Record<string, string>> = {
   mon: 'Mondays',
@@ -10,6 +10,7 @@ const DAYS: Readonly<Record<string, string>> = {
   fri: 'Fridays',
   sat: 'Saturdays',
   sun: 'Sundays',
+  'bank-holiday': 'bank holidays',
 };
 
 interface Data {
@@ -50,6 +51,27 @@ const CATALOGUE: Readonly<Record<string, (data: Data) => string>> = {
     `“${text('name')}” at ${pence(number('pence'))} a unit is unusual. Most lie between ${pence(number('low'))} and ${pence(number('high'))}. Is it in pence?`,
   'vat-unusual': ({ number }) =>
     `VAT of ${percent(number('rate'))} is unusual. Homes pay 5% on energy. Check the bill.`,
+  'holidays-without-region': ({ text }) =>
+    `“${text('name')}” has a price for bank holidays. Say which country's bank holidays count.`,
+  'standing-twice': ({ number }) =>
+    `The standing charge stands twice: ${pence(number('pence'))} a day and ${poundsAndPence(number('monthPence'))} a month. Keep one.`,
+  'blocks-order': ({ number, text }) =>
+    `The steps of “${text('name')}” go back from ${grouped(number('before'))} to ${grouped(number('upTo'))} units. Put them in order.`,
+  'blocks-heating-alone': ({ text }) =>
+    `“${text('name')}” has steps. The comparison counts the heating alone, so lights and cooking take none of the first units.`,
+  'demand-left-out': () => 'The charge by the kW is in a bill’s sums. It is not in the comparison.',
+  'export-unusual': ({ number }) =>
+    `Export at ${pence(number('pence'))} pays more than a unit costs, ${pence(number('dearest'))}. Check the figure.`,
+  'series-order': ({ text }) =>
+    `The prices of ${longDate(text('date'))} stand after those of ${longDate(text('previous'))}. Put the days in order, each once.`,
+  'series-hole': ({ number, text }) =>
+    `There is no price from ${longDate(text('date'))} at ${text('time')} on, for ${counted(number('days'), 'day')}. Add the missing prices.`,
+  'series-gap': ({ number, text }) =>
+    `There is no price on ${longDate(text('date'))} at ${text('time')}. ${counted(number('count'), 'half-hour is', 'half-hours are')} missing. Add ${number('count') === 1 ? 'it' : 'them'}.`,
+  'series-day-length': ({ number, text }) =>
+    `${longDate(text('date'))} has ${counted(number('found'), 'price')}, yet only ${counted(number('expected'), 'half-hour')}. Take out what is too much.`,
+  'series-part-year': ({ number }) =>
+    `The half-hourly prices cover ${counted(number('days'), 'day')} of a year. The other ${counted(number('without'), 'day')} take the price beside them.`,
   'gas-with-times': ({ text }) =>
     `Gas seldom has a price by the hour, yet “${text('name')}” has one. Is this electricity?`,
 };

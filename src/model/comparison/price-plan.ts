@@ -5,6 +5,7 @@ import type { YearSlots } from '../calendar/zone.ts';
 import type { ExtraLine } from '../heat-pump/extras.ts';
 import { type RateBuckets, rateBuckets, standingPencePerDayInclVat } from '../tariff/price.ts';
 import type { YearTerms } from '../uncertainty/simulate.ts';
+import { splitByBlocks } from './block-uses.ts';
 import {
   ALL_DAY,
   CYLINDER_BOOST_SHARE,
@@ -75,8 +76,14 @@ export function createPricer(year: PricedYear, prices: PricesInUse) {
       names: buckets.names.map((name) => (buckets.names.length > 1 ? `${prefix}, ${name}` : prefix)),
       pencePerKWh: buckets.pencePerKWh.map((pence) => pence * share),
       beside,
+      times: share,
     };
-    return { shares: sharesOf(hours, buckets, `${hours} ${inUse.tariff.fuel} ${inUse.tariff.id}`), rates, buckets };
+    return {
+      version: inUse.version,
+      shares: sharesOf(hours, buckets, `${hours} ${inUse.tariff.fuel} ${inUse.tariff.id}`),
+      rates,
+      buckets,
+    };
   }
 
   function mainUse(plan: Plan) {
@@ -89,7 +96,7 @@ export function createPricer(year: PricedYear, prices: PricesInUse) {
     const flat: RateBuckets = { names: [carrier], pencePerKWh: [1], bucketOfSlot: NO_BUCKETS };
     const pencePerKWh = [prices[carrier].pencePerKWh * prices.fuelShare];
     const rates: Rates = { names: [carrier], pencePerKWh, beside: false };
-    return { shares: sharesOf('boiler', flat, 'flat'), rates, buckets: flat };
+    return { version: null, shares: sharesOf('boiler', flat, 'flat'), rates, buckets: flat };
   }
 
   return function price(plan: Plan): PricedPlan {
@@ -104,12 +111,17 @@ export function createPricer(year: PricedYear, prices: PricesInUse) {
     const ownHours = (name: 'space' | 'water' | ExtraLine['name'], otherwise: BandShares) =>
       (bySlot && sharesOfSlots(bySlot[name], slots, main.buckets)) ?? otherwise;
     const use = (kWh: number, shares: BandShares, rates: Rates): Use => ({ kWh, shares, rates });
-    const spaceUse = use(plan.spaceKWh, ownHours('space', space), main.rates);
-    const waterUse = use(plan.waterKWh, ownHours('water', water), main.rates);
-    const steadyUses = plan.extras.map((line) => use(line.kWh, ownHours(line.name, usual[line.name]), main.rates));
-    const pumpUse = use(burns ? plan.pumpKWh : 0, beside.shares.space, beside.rates);
-    const electricWaterUse = use(burns ? plan.electricWaterKWh : 0, beside.shares.water, beside.rates);
-    const uses = [spaceUse, waterUse, ...steadyUses, pumpUse, electricWaterUse];
+    const stepped = (list: readonly Use[]) => {
+      const split = main.version ? splitByBlocks(list, main.rates, main.version, slots) : list;
+      return burns && beside.version ? splitByBlocks(split, beside.rates, beside.version, slots) : split;
+    };
+    const plainSpace = use(plan.spaceKWh, ownHours('space', space), main.rates);
+    const plainWater = use(plan.waterKWh, ownHours('water', water), main.rates);
+    const plainSteady = plan.extras.map((line) => use(line.kWh, ownHours(line.name, usual[line.name]), main.rates));
+    const plainPump = use(burns ? plan.pumpKWh : 0, beside.shares.space, beside.rates);
+    const plainElectricWater = use(burns ? plan.electricWaterKWh : 0, beside.shares.water, beside.rates);
+    const uses = stepped([plainSpace, plainWater, plainPump, plainElectricWater, ...plainSteady]);
+    const [spaceUse, waterUse, pumpUse, electricWaterUse, ...steadyUses] = uses as [Use, Use, Use, Use, ...Use[]];
     const standing = plan.standing === 'gas' ? standingPencePerDayInclVat(prices.gas.version) : 0;
     const servicePence = plan.serviceGBP.value * 100;
     const monthly = {

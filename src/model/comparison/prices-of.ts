@@ -64,7 +64,8 @@ export function choosePrices({ household, reference, asOf, whatIf }: PricesInput
   const ownGas = find(prices.gasTariffId, 'gas', 'prices.gasTariffId');
   const ownStorage = find(prices.storageTariffId, 'electricity', 'prices.storageTariffId');
   const electricity = use(ownElectricity ?? builtIn('electricity'));
-  const manyPriced = ownElectricity && electricity.version.bands.length > 1 ? ownElectricity : undefined;
+  const { bands, series } = electricity.version;
+  const manyPriced = ownElectricity && (bands.length > 1 || series) ? ownElectricity : undefined;
   return {
     electricity,
     storage: use(ownStorage ?? manyPriced ?? keptTwoRate(reference)),

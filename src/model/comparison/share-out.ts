@@ -9,6 +9,8 @@ export interface BandShares {
   readonly byMonthBand: Float64Array;
   readonly byMonth: Float64Array;
   readonly byBand: Float64Array;
+  /** Share × price of its own half-hours [pence/kWh], laid out as the shares, where prices are dated. */
+  readonly penceByMonthBand?: Float64Array;
 }
 
 /** Months of the year from its days: `dayShare` sums to 1. */
@@ -41,36 +43,44 @@ export function shareOut(
   buckets: RateBuckets,
 ): BandShares {
   const bands = buckets.names.length;
-  if (bands === 1) {
+  if (bands === 1 && !buckets.penceOfSlot) {
     const byMonth = sharesByMonth(dayShare, slots);
     return { bands, byMonthBand: byMonth, byMonth, byBand: Float64Array.of(byMonth.reduce((sum, s) => sum + s, 0)) };
   }
   const byMonthBand = new Float64Array(12 * bands);
   const ofDay = new Float64Array(bands);
-  const { bucketOfSlot } = buckets;
+  const { bucketOfSlot, penceOfSlot } = buckets;
+  const penceByMonthBand = penceOfSlot && new Float64Array(12 * bands);
+  const penceOfDay = new Float64Array(bands);
   for (let day = 0; day < dayShare.length; day++) {
     const share = dayShare[day]!;
     if (share === 0) continue;
     const start = slots.dayStart[day]!;
     const end = slots.dayStart[day + 1]!;
     ofDay.fill(0);
+    penceOfDay.fill(0);
     let sum = 0;
     for (let slot = start; slot < end; slot++) {
       const weight = weights[(slots.minute[slot]! / 30) | 0]!;
       ofDay[bucketOfSlot[slot]!]! += weight;
+      if (penceOfSlot) penceOfDay[bucketOfSlot[slot]!]! += weight * penceOfSlot[slot]!;
       sum += weight;
     }
     const month = slots.month[start]! * bands;
-    for (let band = 0; band < bands; band++) byMonthBand[month + band]! += (share * ofDay[band]!) / sum;
+    for (let band = 0; band < bands; band++) {
+      byMonthBand[month + band]! += (share * ofDay[band]!) / sum;
+      if (penceByMonthBand) penceByMonthBand[month + band]! += (share * penceOfDay[band]!) / sum;
+    }
   }
-  return gather(byMonthBand, bands);
+  return gather(byMonthBand, bands, penceByMonthBand);
 }
 
 /** Shares by month and price band of a use known by the half-hour [kWh]; null where nothing is used. */
 export function sharesOfSlots(kWhBySlot: Float64Array, slots: YearSlots, buckets: RateBuckets): BandShares | null {
   const bands = buckets.names.length;
   const byMonthBand = new Float64Array(12 * bands);
-  const { bucketOfSlot } = buckets;
+  const { bucketOfSlot, penceOfSlot } = buckets;
+  const penceByMonthBand = penceOfSlot && new Float64Array(12 * bands);
   const { dayStart, month } = slots;
   let total = 0;
   for (let day = 0; day + 1 < dayStart.length; day++) {
@@ -81,24 +91,27 @@ export function sharesOfSlots(kWhBySlot: Float64Array, slots: YearSlots, buckets
       const kWh = kWhBySlot[slot]!;
       sum += kWh;
       if (bands > 1) byMonthBand[at + bucketOfSlot[slot]!]! += kWh;
+      if (penceByMonthBand) penceByMonthBand[at + bucketOfSlot[slot]!]! += kWh * penceOfSlot![slot]!;
     }
     if (bands === 1) byMonthBand[at]! += sum;
     total += sum;
   }
   if (!(total > 0)) return null;
   for (let i = 0; i < byMonthBand.length; i++) byMonthBand[i]! /= total;
-  return gather(byMonthBand, bands);
+  for (let i = 0; penceByMonthBand && i < penceByMonthBand.length; i++) penceByMonthBand[i]! /= total;
+  return gather(byMonthBand, bands, penceByMonthBand);
 }
 
 /** Two uses as one, with the share of the second. */
 export function blend(first: BandShares, second: BandShares, secondShare: number): BandShares {
-  const byMonthBand = first.byMonthBand.map(
-    (share, i) => share * (1 - secondShare) + second.byMonthBand[i]! * secondShare,
-  );
-  return gather(byMonthBand, first.bands);
+  const mix = (a: Float64Array, b: Float64Array) =>
+    a.map((share, i) => share * (1 - secondShare) + b[i]! * secondShare);
+  const pence =
+    first.penceByMonthBand && second.penceByMonthBand && mix(first.penceByMonthBand, second.penceByMonthBand);
+  return gather(mix(first.byMonthBand, second.byMonthBand), first.bands, pence);
 }
 
-function gather(byMonthBand: Float64Array, bands: number): BandShares {
+function gather(byMonthBand: Float64Array, bands: number, penceByMonthBand?: Float64Array): BandShares {
   const byMonth = new Float64Array(12);
   const byBand = new Float64Array(bands);
   for (let month = 0; month < 12; month++) {
@@ -108,7 +121,7 @@ function gather(byMonthBand: Float64Array, bands: number): BandShares {
       byBand[band]! += share;
     }
   }
-  return { bands, byMonthBand, byMonth, byBand };
+  return { bands, byMonthBand, byMonth, byBand, ...(penceByMonthBand ? { penceByMonthBand } : {}) };
 }
 
 /** Weights that are 1 in the half-hours of a tariff's cheapest band and 0 elsewhere; null where there is no such night. */

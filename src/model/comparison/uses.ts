@@ -7,6 +7,8 @@ export interface Rates {
   readonly pencePerKWh: readonly number[];
   /** Electricity beside a fuel. */
   readonly beside: boolean;
+  /** What dated prices are multiplied by in a what-if; 1 where it is absent. */
+  readonly times?: number;
 }
 
 export interface Use {
@@ -24,11 +26,25 @@ export interface Rate {
 }
 
 /** Mean price of a use over its own hours [p/kWh]. */
-const priceOf = ({ shares, rates }: Use) =>
-  rates.pencePerKWh.reduce((sum, pence, band) => sum + pence * shares.byBand[band]!, 0);
+const priceOf = (use: Use) => {
+  const { shares, rates } = use;
+  if (!shares.penceByMonthBand) return rates.pencePerKWh.reduce((sum, pence, i) => sum + pence * shares.byBand[i]!, 0);
+  return rates.names.reduce((sum, _, band) => sum + datedPence(use, band), 0);
+};
 
-const priceOfMonth = ({ shares, rates }: Use, month: number) =>
-  rates.pencePerKWh.reduce((sum, pence, band) => sum + pence * shares.byMonthBand[month * shares.bands + band]!, 0);
+const priceOfMonth = ({ shares, rates }: Use, month: number) => {
+  const at = month * shares.bands;
+  const dated = shares.penceByMonthBand;
+  if (!dated) return rates.pencePerKWh.reduce((sum, pence, i) => sum + pence * shares.byMonthBand[at + i]!, 0);
+  return rates.names.reduce((sum, _, band) => sum + dated[at + band]!, 0) * (rates.times ?? 1);
+};
+
+/** Share × price of a class of dated prices over the year [p/kWh]. */
+function datedPence({ shares, rates }: Use, band: number): number {
+  let sum = 0;
+  for (let month = 0; month < 12; month++) sum += shares.penceByMonthBand![month * shares.bands + band]!;
+  return sum * (rates.times ?? 1);
+}
 
 const overMonths = (uses: readonly Use[], value: (use: Use, month: number) => number) =>
   Array.from({ length: 12 }, (_, month) => uses.reduce((sum, use) => sum + (use.kWh === 0 ? 0 : value(use, month)), 0));
@@ -62,9 +78,16 @@ export function ratesOf(uses: readonly Use[]): Rate[] {
   for (const { kWh, shares, rates } of uses) {
     if (!(kWh > 0)) continue;
     rates.names.forEach((name, band) => {
-      const before = list.get(name)?.kWh ?? 0;
-      const pencePerKWh = rates.pencePerKWh[band]!;
-      list.set(name, { name, kWh: before + kWh * shares.byBand[band]!, pencePerKWh, beside: rates.beside });
+      const before = list.get(name);
+      const more = kWh * shares.byBand[band]!;
+      const sum = (before?.kWh ?? 0) + more;
+      const fixed = rates.pencePerKWh[band]!;
+      // A class of dated prices has the mean price of what was bought in it.
+      const dated = shares.penceByMonthBand && sum > 0;
+      const pencePerKWh = dated
+        ? ((before?.kWh ?? 0) * (before?.pencePerKWh ?? 0) + kWh * datedPence({ kWh, shares, rates }, band)) / sum
+        : fixed;
+      list.set(name, { name, kWh: sum, pencePerKWh, beside: rates.beside });
     });
   }
   return [...list.values()];

@@ -1,8 +1,12 @@
 /** Which band of a tariff version holds at a clock time. */
-import { WEEKDAYS } from '../calendar/civil.ts';
-import type { TariffBand, TariffVersion, TariffWindow } from './tariff.ts';
+import { isBankHoliday } from '../calendar/bank-holidays.ts';
+import { WEEKDAYS, weekdayIndex } from '../calendar/civil.ts';
+import type { DayKind, TariffBand, TariffVersion, TariffWindow } from './tariff.ts';
 
 export const MINUTES_PER_DAY = 1440;
+/** Kinds of day by index: the weekdays from Monday on, then the bank holiday. */
+export const DAY_KINDS: readonly DayKind[] = [...WEEKDAYS, 'bank-holiday'];
+export const BANK_HOLIDAY = 7;
 
 /** Minutes after midnight of a clock time such as "07:30"; 1,440 for "24:00". */
 export function minuteOf(time: string): number {
@@ -14,22 +18,31 @@ export function clockTimeOf(minute: number): string {
   return `${String(Math.floor(minute / 60)).padStart(2, '0')}:${String(minute % 60).padStart(2, '0')}`;
 }
 
-/** Whether the window holds at a minute of a day. Month 1 to 12; weekday 0 is Monday; both of the clock's own date. */
-export function windowHolds(window: TariffWindow, month: number, weekday: number, minute: number): boolean {
+/** How many kinds of day the version tells apart: seven, or eight where bank holidays are days of their own. */
+export const dayKindsOf = (version: TariffVersion): number => (version.bankHolidays ? 8 : 7);
+
+/** Kind of a day under a version: 0 is Monday, 7 a bank holiday where the version keeps them apart. */
+export function dayKindOn(version: TariffVersion, dayNumber: number): number {
+  const { bankHolidays } = version;
+  return bankHolidays && isBankHoliday(dayNumber, bankHolidays) ? BANK_HOLIDAY : weekdayIndex(dayNumber);
+}
+
+/** Whether the window holds at a minute of a day. Month 1 to 12; kind of day 0 (Monday) to 7; both of the clock's own date. */
+export function windowHolds(window: TariffWindow, month: number, dayKind: number, minute: number): boolean {
   if (window.months && !window.months.includes(month)) return false;
-  if (window.days && !window.days.includes(WEEKDAYS[weekday]!)) return false;
+  if (window.days && !window.days.includes(DAY_KINDS[dayKind]!)) return false;
   const from = minuteOf(window.from);
   const to = minuteOf(window.to);
   return from < to ? minute >= from && minute < to : minute >= from || minute < to;
 }
 
 /** Whether a band names this minute in one of its windows; a rest band names none. */
-export function bandNames(band: TariffBand, month: number, weekday: number, minute: number): boolean {
-  return band.times !== 'rest' && band.times.some((window) => windowHolds(window, month, weekday, minute));
+export function bandNames(band: TariffBand, month: number, dayKind: number, minute: number): boolean {
+  return band.times !== 'rest' && band.times.some((window) => windowHolds(window, month, dayKind, minute));
 }
 
 /** Place in `bands` of the band that holds at a minute, the rest band where no other does; -1 where there is none. */
-export function bandAt(version: TariffVersion, month: number, weekday: number, minute: number): number {
-  const named = version.bands.findIndex((band) => bandNames(band, month, weekday, minute));
+export function bandAt(version: TariffVersion, month: number, dayKind: number, minute: number): number {
+  const named = version.bands.findIndex((band) => bandNames(band, month, dayKind, minute));
   return named >= 0 ? named : version.bands.findIndex((band) => band.times === 'rest');
 }

@@ -1,7 +1,8 @@
 /** What is wrong with a tariff, as data: hours without a price or with two, versions out of order, odd prices. */
-import { WEEKDAYS } from '../calendar/civil.ts';
-import { bandNames, clockTimeOf, MINUTES_PER_DAY, minuteOf } from './band-times.ts';
+import { bandNames, clockTimeOf, DAY_KINDS, dayKindsOf, MINUTES_PER_DAY, minuteOf } from './band-times.ts';
+import { findChargeFaults } from './charge-faults.ts';
 import { inclVat } from './price.ts';
+import { findSeriesFaults } from './series-faults.ts';
 import type { Tariff, TariffBand, TariffVersion } from './tariff.ts';
 
 /**
@@ -11,7 +12,10 @@ import type { Tariff, TariffBand, TariffVersion } from './tariff.ts';
  * `rest-twice` { first, second }; `rest-empty` { name }; `band-name-twice` { name }; `window-empty` { name, time };
  * `window-off-half-hour` { name, time }; `standing-negative` { pence }; `standing-unusual` { pence, high };
  * `price-unusual` { name, pence, low, high }; `vat-unusual` { rate }; `gas-with-times` { name }.
- * `month` is 1 to 12, `day` a weekday such as "mon", `from` and `to` clock times, `count` how many stretches
+ * `holidays-without-region` { name }; those of a price series in `series-faults.ts` (`series-order`, `series-hole`,
+ * `series-day-length`, `series-gap`, `series-part-year`); those of other charges in `charge-faults.ts` (`standing-twice`,
+ * `blocks-order`, `blocks-heating-alone`, `demand-left-out`, `export-unusual`).
+ * `month` is 1 to 12, `day` a kind of day such as "mon" or "bank-holiday", `from` and `to` clock times, `count` how many stretches
  * of the twelve typical weeks are so; the first one is named.
  */
 export interface TariffFault {
@@ -38,9 +42,14 @@ export function findTariffFaults(tariff: Tariff): TariffFault[] {
       ...windowFaults(version, place),
       ...hourFaults(version, place),
       ...priceFaults(tariff, version, place),
+      ...placed(version.series ? findSeriesFaults(version.series) : [], place),
+      ...placed(findChargeFaults(tariff.fuel, version), place),
     ]),
   ];
 }
+
+const placed = (faults: readonly Omit<TariffFault, 'version'>[], version: number): TariffFault[] =>
+  faults.map((fault) => ({ ...fault, version }));
 
 function versionFaults({ versions, until }: Tariff): TariffFault[] {
   const faults: TariffFault[] = [];
@@ -73,10 +82,13 @@ function restFaults({ bands }: TariffVersion, version: number): TariffFault[] {
   return faults;
 }
 
-function windowFaults({ bands }: TariffVersion, version: number): TariffFault[] {
+function windowFaults({ bands, bankHolidays }: TariffVersion, version: number): TariffFault[] {
   const faults: TariffFault[] = [];
   for (const { name, times } of bands) {
     if (times === 'rest') continue;
+    if (!bankHolidays && times.some(({ days }) => days?.includes('bank-holiday'))) {
+      faults.push({ code: 'holidays-without-region', weight: 'refusal', version, data: { name } });
+    }
     for (const { from, to } of times) {
       if (minuteOf(from) === minuteOf(to) || from === '24:00') {
         faults.push({ code: 'window-empty', weight: 'refusal', version, data: { name, time: from } });
@@ -90,14 +102,16 @@ function windowFaults({ bands }: TariffVersion, version: number): TariffFault[] 
 
 interface Stretch {
   readonly month: number;
-  readonly weekday: number;
+  readonly dayKind: number;
   readonly from: number;
   readonly to: number;
   readonly claims: readonly TariffBand[];
 }
 
 /** The twelve typical weeks cut at every time that the version mentions, with the bands that name each piece. */
-function stretchesOf({ bands }: TariffVersion): Stretch[] {
+function stretchesOf(version: TariffVersion): Stretch[] {
+  const { bands } = version;
+  const kinds = dayKindsOf(version);
   const ends = new Set([0, MINUTES_PER_DAY]);
   for (const { times } of bands) {
     if (times !== 'rest') for (const { from, to } of times) ends.add(minuteOf(from)).add(minuteOf(to));
@@ -105,11 +119,11 @@ function stretchesOf({ bands }: TariffVersion): Stretch[] {
   const cuts = [...ends].sort((a, b) => a - b);
   const stretches: Stretch[] = [];
   for (let month = 1; month <= 12; month++) {
-    for (let weekday = 0; weekday < 7; weekday++) {
+    for (let dayKind = 0; dayKind < kinds; dayKind++) {
       for (let i = 0; i + 1 < cuts.length; i++) {
         const from = cuts[i]!;
-        const claims = bands.filter((band) => bandNames(band, month, weekday, from));
-        stretches.push({ month, weekday, from, to: cuts[i + 1]!, claims });
+        const claims = bands.filter((band) => bandNames(band, month, dayKind, from));
+        stretches.push({ month, dayKind, from, to: cuts[i + 1]!, claims });
       }
     }
   }
@@ -142,14 +156,14 @@ function joined(stretches: readonly Stretch[]): Stretch {
   const first = stretches[0]!;
   let to = first.to;
   for (const next of stretches.slice(1)) {
-    if (next.month !== first.month || next.weekday !== first.weekday || next.from !== to) break;
+    if (next.month !== first.month || next.dayKind !== first.dayKind || next.from !== to) break;
     to = next.to;
   }
   return { ...first, to };
 }
 
-function whenOf({ month, weekday, from, to }: Stretch) {
-  return { month, day: WEEKDAYS[weekday]!, from: clockTimeOf(from), to: clockTimeOf(to) };
+function whenOf({ month, dayKind, from, to }: Stretch) {
+  return { month, day: DAY_KINDS[dayKind]!, from: clockTimeOf(from), to: clockTimeOf(to) };
 }
 
 function priceFaults(tariff: Tariff, version: TariffVersion, place: number): TariffFault[] {

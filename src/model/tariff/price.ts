@@ -1,7 +1,12 @@
 /** The price of every half-hour of a year, from one version of a tariff. */
+
+import { isBankHoliday } from '../calendar/bank-holidays.ts';
+import { toDayNumber } from '../calendar/civil.ts';
 import type { YearSlots } from '../calendar/zone.ts';
 import { withoutVat, withVat } from '../units/money.ts';
-import { bandAt, clockTimeOf } from './band-times.ts';
+import { BANK_HOLIDAY, bandAt, clockTimeOf, DAY_KINDS, dayKindsOf } from './band-times.ts';
+import { sortIntoClasses } from './price-classes.ts';
+import { seriesOverYear } from './series-prices.ts';
 import type { CivilDate, Tariff, TariffVersion } from './tariff.ts';
 
 /** A year sorted into prices: `bucketOfSlot[slot]` points into `names` and `pencePerKWh` (VAT included). */
@@ -9,6 +14,8 @@ export interface RateBuckets {
   readonly names: readonly string[];
   readonly pencePerKWh: readonly number[];
   readonly bucketOfSlot: Uint8Array;
+  /** Price of each half-hour where it is dated [pence/kWh, VAT included]; the buckets are then classes of price. */
+  readonly penceOfSlot?: Float64Array;
 }
 
 const SLOTS_PER_DAY = 48;
@@ -35,9 +42,10 @@ export function exclVat(version: TariffVersion, pence: number): number {
   return version.vat.included ? withoutVat(pence, version.vat.rate) : pence;
 }
 
-/** Standing charge of one day, VAT included [pence/day]. */
+/** Standing charge of one day, VAT included [pence/day]; one by the month is shared over the days of a common year. */
 export function standingPencePerDayInclVat(version: TariffVersion): number {
-  return inclVat(version, version.standingPencePerDay);
+  const byMonth = version.standingPencePerMonth;
+  return inclVat(version, version.standingPencePerDay + (byMonth === undefined ? 0 : (byMonth * 12) / 365));
 }
 
 /**
@@ -53,35 +61,55 @@ export function rateBuckets(version: TariffVersion, slots: YearSlots): RateBucke
   }
   const kept = ofVersion.get(slots);
   if (kept) return kept;
-  const buckets: RateBuckets = {
+  const byBand: RateBuckets = {
     names: version.bands.map((band) => band.name),
     pencePerKWh: version.bands.map((band) => inclVat(version, band.pencePerKWh)),
     bucketOfSlot: sortSlots(version, slots),
   };
+  const buckets = version.series ? priceBySeries(version, slots, byBand) : byBand;
   ofVersion.set(slots, buckets);
   return buckets;
 }
 
-/** Twelve months by seven weekdays by 48 half-hours are all the clock times a tariff can tell apart. */
+/** Each half-hour at its dated price; at that of its band on days that the series does not reach. */
+function priceBySeries(version: TariffVersion, slots: YearSlots, byBand: RateBuckets): RateBuckets {
+  const penceOfSlot = seriesOverYear(version.series!, slots);
+  for (let slot = 0; slot < slots.count; slot++) {
+    const dated = penceOfSlot[slot]!;
+    penceOfSlot[slot] = Number.isNaN(dated) ? byBand.pencePerKWh[byBand.bucketOfSlot[slot]!]! : inclVat(version, dated);
+  }
+  return { ...sortIntoClasses(penceOfSlot), penceOfSlot };
+}
+
+/** Twelve months by seven or eight kinds of day by 48 half-hours are all the clock times a tariff can tell apart. */
 function sortSlots(version: TariffVersion, slots: YearSlots): Uint8Array {
   const bucketOfSlot = new Uint8Array(slots.count);
   const hasTimes = version.bands.some((band) => band.times !== 'rest');
   if (!hasTimes) return bucketOfSlot;
-  const table = new Uint8Array(12 * 7 * SLOTS_PER_DAY);
+  const kinds = dayKindsOf(version);
+  const table = new Uint8Array(12 * kinds * SLOTS_PER_DAY);
   for (let i = 0; i < table.length; i++) {
     const half = i % SLOTS_PER_DAY;
-    const weekday = Math.floor(i / SLOTS_PER_DAY) % 7;
-    const month = Math.floor(i / SLOTS_PER_DAY / 7) + 1;
-    const band = bandAt(version, month, weekday, half * 30);
-    if (band < 0) throw new RangeError(`no price for weekday ${weekday}, month ${month}, ${clockTimeOf(half * 30)}`);
+    const kind = Math.floor(i / SLOTS_PER_DAY) % kinds;
+    const month = Math.floor(i / SLOTS_PER_DAY / kinds) + 1;
+    const band = bandAt(version, month, kind, half * 30);
+    if (band < 0) throw new RangeError(`no price on ${DAY_KINDS[kind]}, month ${month}, ${clockTimeOf(half * 30)}`);
     table[i] = band;
   }
-  const { month, weekday, minute } = slots;
+  const kindOfDay = kindsOfDays(version, slots);
+  const { month, day, minute } = slots;
   for (let slot = 0; slot < slots.count; slot++) {
     const half = Math.floor(minute[slot]! / 30);
-    bucketOfSlot[slot] = table[(month[slot]! * 7 + weekday[slot]!) * SLOTS_PER_DAY + half]!;
+    bucketOfSlot[slot] = table[(month[slot]! * kinds + kindOfDay[day[slot]!]!) * SLOTS_PER_DAY + half]!;
   }
   return bucketOfSlot;
+}
+
+function kindsOfDays({ bankHolidays }: TariffVersion, { year, dayStart, weekday }: YearSlots): Uint8Array {
+  const newYear = toDayNumber(`${year}-01-01`);
+  return Uint8Array.from({ length: dayStart.length - 1 }, (_, day) =>
+    bankHolidays && isBankHoliday(newYear + day, bankHolidays) ? BANK_HOLIDAY : weekday[dayStart[day]!]!,
+  );
 }
 
 /** Energy of the year by month and price [kWh], `kWh[month × prices + price]` with months from 0. */

@@ -3,6 +3,7 @@
  * of a bill is one more version and never an overwritten number.
  */
 import { z } from 'zod';
+import { BANK_HOLIDAY_DIVISIONS } from '../calendar/bank-holiday-divisions.ts';
 
 export const CivilDate = z.string().regex(/^\d{4}-\d{2}-\d{2}$/, 'a date written as year-month-day');
 export type CivilDate = z.infer<typeof CivilDate>;
@@ -10,6 +11,9 @@ export type CivilDate = z.infer<typeof CivilDate>;
 export const ClockTime = z.string().regex(/^([01]\d|2[0-3]):[0-5]\d$|^24:00$/, 'a time written as 07:30');
 export const Weekday = z.enum(['mon', 'tue', 'wed', 'thu', 'fri', 'sat', 'sun']);
 export type Weekday = z.infer<typeof Weekday>;
+/** A weekday, or a bank holiday as a kind of day of its own; that needs `bankHolidays` on the version. */
+export const DayKind = z.enum([...Weekday.options, 'bank-holiday']);
+export type DayKind = z.infer<typeof DayKind>;
 
 /**
  * When a band applies, in local clock time. `to` before `from` runs over midnight. Absent months or days mean all.
@@ -18,26 +22,69 @@ export type Weekday = z.infer<typeof Weekday>;
  */
 export const TariffWindow = z.object({
   months: z.array(z.int().min(1).max(12)).min(1).optional(),
-  days: z.array(Weekday).min(1).optional(),
+  days: z.array(DayKind).min(1).optional(),
   from: ClockTime,
   to: ClockTime,
 });
 export type TariffWindow = z.infer<typeof TariffWindow>;
+
+/**
+ * Units that cost another price until so many are used in a day or calendar month. Each step ends at `upToKWh`, counted
+ * from the beginning of the day or month; what goes beyond the last costs the band's own price.
+ */
+export const TariffBlocks = z.object({
+  per: z.enum(['day', 'month']),
+  steps: z
+    .array(z.object({ upToKWh: z.number().positive().max(1_000_000), pencePerKWh: z.number().min(-200).max(500) }))
+    .min(1)
+    .max(8),
+});
+export type TariffBlocks = z.infer<typeof TariffBlocks>;
 
 /** A price and the times it applies at; `rest` is every time that no other band of the version claims. */
 export const TariffBand = z.object({
   name: z.string().min(1),
   pencePerKWh: z.number().min(-200).max(500),
   times: z.union([z.literal('rest'), z.array(TariffWindow).min(1)]),
+  blocks: TariffBlocks.optional(),
 });
 export type TariffBand = z.infer<typeof TariffBand>;
+
+/**
+ * A price for each half-hour of the local days from the first to the last: 48 a day, 46 and 50 where the clock changes.
+ * The days follow each other without a hole; a null is a price that is missing, and is refused.
+ */
+export const PriceSeries = z.object({
+  zone: z.string().min(1),
+  days: z
+    .array(z.object({ date: CivilDate, pencePerKWh: z.array(z.number().min(-1000).max(1000).nullable()).max(50) }))
+    .min(1)
+    .max(1200),
+});
+export type PriceSeries = z.infer<typeof PriceSeries>;
+
+/** A charge on power: on the kW agreed where they are named, else on the largest half-hour of each calendar month. */
+export const DemandCharge = z.object({
+  pencePerKWPerMonth: z.number().min(0).max(10_000),
+  agreedKW: z.number().positive().max(1000).optional(),
+});
+export type DemandCharge = z.infer<typeof DemandCharge>;
 
 export const TariffVersion = z.object({
   /** First day on which these prices hold. */
   from: CivilDate,
+  /** 0 where the standing charge is by the month. */
   standingPencePerDay: z.number().min(0).max(1000),
+  standingPencePerMonth: z.number().min(0).max(30_000).optional(),
   vat: z.object({ rate: z.number().min(0).max(0.3), included: z.boolean() }),
+  /** With a series these are the prices of the days that it does not reach. */
   bands: z.array(TariffBand).min(1).max(24),
+  series: PriceSeries.optional(),
+  /** Whose bank holidays are days of their own kind; absent, a bank holiday is the weekday that it falls on. */
+  bankHolidays: z.enum(BANK_HOLIDAY_DIVISIONS).optional(),
+  demand: DemandCharge.optional(),
+  /** Paid for what is sent back to the grid. No VAT is charged on it. */
+  exportPencePerKWh: z.number().min(-200).max(500).optional(),
 });
 export type TariffVersion = z.infer<typeof TariffVersion>;
 

@@ -1,13 +1,13 @@
 /** A tariff while it is being typed: some figures may still be missing. */
 
-import type { CivilDate, Tariff, TariffBand, TariffVersion, TariffWindow, Weekday } from '../../model/tariff/tariff.ts';
+import type { CivilDate, DayKind, Tariff, TariffBand, TariffVersion, TariffWindow } from '../../model/tariff/tariff.ts';
 import { readDate } from '../shared/date-text.ts';
 
 export interface WindowDraft {
   readonly from: string;
   readonly to: string;
   /** Empty means every day. */
-  readonly days: readonly Weekday[];
+  readonly days: readonly DayKind[];
   /** Empty means every month. */
   readonly months: readonly number[];
 }

@@ -1,10 +1,10 @@
 import { useState } from 'react';
 import { clockTimeOf } from '../../model/tariff/band-times.ts';
-import type { Weekday } from '../../model/tariff/tariff.ts';
+import type { DayKind } from '../../model/tariff/tariff.ts';
 import { MONTH_NAMES, SHORT_MONTH_NAMES } from '../../words/numbers.ts';
 import type { WindowDraft } from './tariff-draft.ts';
 
-const DAYS: readonly { readonly value: Weekday; readonly short: string; readonly long: string }[] = [
+const DAYS: readonly { readonly value: DayKind; readonly short: string; readonly long: string }[] = [
   { value: 'mon', short: 'Mo', long: 'Monday' },
   { value: 'tue', short: 'Tu', long: 'Tuesday' },
   { value: 'wed', short: 'We', long: 'Wednesday' },

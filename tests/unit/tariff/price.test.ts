@@ -74,7 +74,7 @@ describe('half-hours sorted into prices', () => {
 
   test('an hour without a price is our own fault by then', () => {
     const gap = version([{ name: 'day', pencePerKWh: 25, times: [{ from: '07:00', to: '24:00' }] }]);
-    expect(() => rateBuckets(gap, london2026)).toThrow(/no price for weekday 0, month 1, 00:00/);
+    expect(() => rateBuckets(gap, london2026)).toThrow(/no price on mon, month 1, 00:00/);
   });
 });
 

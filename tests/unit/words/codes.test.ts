@@ -109,6 +109,13 @@ const DATA = {
   pence: 91.2,
   rate: 0.17,
   most: 400,
+  date: '2026-03-29',
+  expected: 46,
+  before: 300,
+  without: 97,
+  upTo: 100,
+  monthPence: 1668,
+  dearest: 26.3,
 } as const;
 const CLOCKS = { ...DATA, from: '00:30', to: '05:30' };
 

@@ -66,11 +66,13 @@ export function sweepEmitters(input: SweepInput): { readonly radiators: SweepPoi
 }
 
 /** Unit cost [pence] of every half-hour's electricity at its price. */
-export function unitCost({ bySlot }: FullYear, { bucketOfSlot, pencePerKWh }: RateBuckets): number {
+export function unitCost({ bySlot }: FullYear, { bucketOfSlot, pencePerKWh, penceOfSlot }: RateBuckets): number {
   let pence = 0;
   for (const use of USES) {
     const line = bySlot[use];
-    for (let slot = 0; slot < line.length; slot++) pence += line[slot]! * pencePerKWh[bucketOfSlot[slot]!]!;
+    for (let slot = 0; slot < line.length; slot++) {
+      pence += line[slot]! * (penceOfSlot?.[slot] ?? pencePerKWh[bucketOfSlot[slot]!]!);
+    }
   }
   return pence;
 }

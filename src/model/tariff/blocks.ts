@@ -1,0 +1,62 @@
+/** Stepped blocks: units sorted into the steps of a day or calendar month. */
+import { addDays, daysBetween, daysInMonth, monthOf, yearOf } from '../calendar/civil.ts';
+import type { CivilDate, TariffBand } from './tariff.ts';
+
+/** A step of a band: its name, its price as the tariff states it, and where it begins [kWh a day or month]. */
+export interface Block {
+  readonly name: string;
+  readonly pencePerKWh: number;
+  readonly fromKWh: number;
+}
+
+/** The steps of a band in order, the last without end; one step where the band has no blocks. */
+export function blocksOf(band: TariffBand): Block[] {
+  const { name, blocks, pencePerKWh } = band;
+  if (!blocks) return [{ name, pencePerKWh, fromKWh: 0 }];
+  const { steps, per } = blocks;
+  const last = steps.at(-1)!.upToKWh;
+  return [
+    ...steps.map((step, i) => ({
+      name: i === 0 ? `${name}, first ${step.upToKWh} kWh a ${per}` : `${name}, to ${step.upToKWh} kWh a ${per}`,
+      pencePerKWh: step.pencePerKWh,
+      fromKWh: i === 0 ? 0 : steps[i - 1]!.upToKWh,
+    })),
+    { name: `${name}, above ${last} kWh a ${per}`, pencePerKWh, fromKWh: last },
+  ];
+}
+
+/** Units in each step [kWh] of an amount [kWh], every threshold multiplied by `times` (days of a month, part of a month). */
+export function splitIntoBlocks(kWh: number, blocks: readonly Block[], times = 1): number[] {
+  return blocks.map(({ fromKWh }, i) => {
+    const from = fromKWh * times;
+    const to = i + 1 < blocks.length ? blocks[i + 1]!.fromKWh * times : Number.POSITIVE_INFINITY;
+    return Math.max(0, Math.min(kWh, to) - from);
+  });
+}
+
+/** Months from `from` to `to` (exclusive), each day the part of its own calendar month: a whole year is 12. */
+export function monthsBetween(from: CivilDate, to: CivilDate): number {
+  return monthPieces(from, to).reduce((sum, { share }) => sum + share, 0);
+}
+
+export interface MonthPiece {
+  readonly from: CivilDate;
+  readonly to: CivilDate;
+  readonly days: number;
+  /** Part of the calendar month, 0 to 1. */
+  readonly share: number;
+}
+
+/** The days from `from` to `to` (exclusive) cut at the ends of calendar months. */
+export function monthPieces(from: CivilDate, to: CivilDate): MonthPiece[] {
+  const pieces: MonthPiece[] = [];
+  for (let start = from; start < to; ) {
+    const ofMonth = daysInMonth(yearOf(start), monthOf(start));
+    const next = addDays(`${start.slice(0, 8)}01`, ofMonth);
+    const end = next < to ? next : to;
+    const days = daysBetween(start, end);
+    pieces.push({ from: start, to: end, days, share: days / ofMonth });
+    start = end;
+  }
+  return pieces;
+}

@@ -1,0 +1,105 @@
+import { describe, expect, test } from 'vitest';
+import { splitByBlocks } from '../../../src/model/comparison/block-uses.ts';
+import { STEADY_HEATING, WAKING_HOURS } from '../../../src/model/comparison/day-profiles.ts';
+import { blend, shareOut, sharesOfSlots } from '../../../src/model/comparison/share-out.ts';
+import { monthsOf, type Rates, ratesOf, totalOf, type Use } from '../../../src/model/comparison/uses.ts';
+import { rateBuckets } from '../../../src/model/tariff/price.ts';
+import type { TariffBand, TariffVersion } from '../../../src/model/tariff/tariff.ts';
+import { allHours, priceSeries, version } from '../tariff/tariffs.ts';
+import { SLOTS_2026, SPACE_SHARE } from './make-demand.ts';
+
+const dated = version([allHours(25)], {
+  series: priceSeries('2026-01-01', 365, (day, half) => 5 + ((day * 13 + half * half) % 301) / 7),
+  vat: { rate: 0.05, included: false },
+});
+const buckets = rateBuckets(dated, SLOTS_2026);
+const ratesFor = (times = 1): Rates => ({
+  names: buckets.names,
+  pencePerKWh: buckets.pencePerKWh.map((pence) => pence * times),
+  beside: false,
+  times,
+});
+const sum = (values: readonly number[]) => values.reduce((total, value) => total + value, 0);
+
+/** Slot by slot, without classes: kWh × price. */
+function slotBySlot(kWhOf: (slot: number) => number): number {
+  let pence = 0;
+  for (let slot = 0; slot < SLOTS_2026.count; slot++) pence += kWhOf(slot) * buckets.penceOfSlot![slot]!;
+  return pence;
+}
+
+function layOut(kWh: number, weights: readonly number[]): Float64Array {
+  const line = new Float64Array(SLOTS_2026.count);
+  for (let day = 0; day < SPACE_SHARE.length; day++) {
+    const slots: number[] = [];
+    for (let slot = SLOTS_2026.dayStart[day]!; slot < SLOTS_2026.dayStart[day + 1]!; slot++) slots.push(slot);
+    const weight = (slot: number) => weights[SLOTS_2026.minute[slot]! / 30]!;
+    const all = sum(slots.map(weight));
+    for (const slot of slots) line[slot] = (kWh * SPACE_SHARE[day]! * weight(slot)) / all;
+  }
+  return line;
+}
+
+describe('a year on dated half-hourly prices costs what its half-hours cost one by one', () => {
+  const line = layOut(4400, STEADY_HEATING);
+  const expected = slotBySlot((slot) => line[slot]!);
+  test('from shares of days', () => {
+    const use = { kWh: 4400, shares: shareOut(SPACE_SHARE, STEADY_HEATING, SLOTS_2026, buckets), rates: ratesFor() };
+    expect(totalOf([use]).pence).toBeCloseTo(expected, 4);
+    expect(sum(monthsOf([use]).unitsPence)).toBeCloseTo(expected, 4);
+    expect(sum(ratesOf([use]).map(({ kWh, pencePerKWh }) => kWh * pencePerKWh))).toBeCloseTo(expected, 4);
+  });
+  test('from half-hours', () => {
+    const use = { kWh: 4400, shares: sharesOfSlots(line, SLOTS_2026, buckets)!, rates: ratesFor() };
+    expect(totalOf([use]).pence).toBeCloseTo(expected, 4);
+  });
+  test('of two uses laid together, and a tenth dearer', () => {
+    const second = layOut(4400, WAKING_HOURS);
+    const shares = blend(
+      shareOut(SPACE_SHARE, STEADY_HEATING, SLOTS_2026, buckets),
+      shareOut(SPACE_SHARE, WAKING_HOURS, SLOTS_2026, buckets),
+      0.3,
+    );
+    const mixed = slotBySlot((slot) => line[slot]! * 0.7 + second[slot]! * 0.3);
+    expect(totalOf([{ kWh: 4400, shares, rates: ratesFor(1.1) }]).pence).toBeCloseTo(mixed * 1.1, 4);
+  });
+});
+
+describe('blocks over the months of a year', () => {
+  const band = (per: 'day' | 'month', upToKWh: number): TariffBand => ({
+    ...allHours(20),
+    blocks: { per, steps: [{ upToKWh, pencePerKWh: 40 }] },
+  });
+  const run = (one: TariffVersion, kWh: readonly number[]) => {
+    const flat = rateBuckets(one, SLOTS_2026);
+    const rates: Rates = { names: ['electricity'], pencePerKWh: flat.pencePerKWh, beside: false, times: 1 };
+    const shares = shareOut(SPACE_SHARE, STEADY_HEATING, SLOTS_2026, flat);
+    const uses = kWh.map((one): Use => ({ kWh: one, shares, rates }));
+    return { before: uses, after: splitByBlocks(uses, rates, one, SLOTS_2026) };
+  };
+  const DAYS = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
+  test.each([
+    ['month', 100],
+    ['day', 4],
+  ] as const)('by the %s, two uses fill one set of steps', (per, upTo) => {
+    const { before, after } = run(version([band(per, upTo)]), [3000, 1400]);
+    const months = monthsOf(before).boughtKWh;
+    const expected = sum(
+      months.map((kWh, month) => {
+        const first = Math.min(kWh, per === 'day' ? upTo * DAYS[month]! : upTo);
+        return first * 40 + (kWh - first) * 20;
+      }),
+    );
+    expect(totalOf(after).pence).toBeCloseTo(expected, 6);
+    expect(totalOf(after).kWh).toBeCloseTo(4400, 9);
+    expect(sum(ratesOf(after).map(({ kWh }) => kWh))).toBeCloseTo(4400, 6);
+    expect(ratesOf(after).map(({ name }) => name)).toEqual([
+      `electricity, all hours, first ${upTo} kWh a ${per}`,
+      `electricity, all hours, above ${upTo} kWh a ${per}`,
+    ]);
+  });
+  test('without blocks the uses stay as they are', () => {
+    const { before, after } = run(version([allHours(20)]), [3000]);
+    expect(after).toBe(before);
+  });
+});

@@ -1,0 +1,142 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { yearSlots } from '../../../src/model/calendar/zone.ts';
+import { findTariffFaults } from '../../../src/model/tariff/check-tariff.ts';
+import { rateBuckets } from '../../../src/model/tariff/price.ts';
+import { sortIntoClasses } from '../../../src/model/tariff/price-classes.ts';
+import { seriesOverYear } from '../../../src/model/tariff/series-prices.ts';
+import type { PriceSeries } from '../../../src/model/tariff/tariff.ts';
+import { allHours, priceSeries, tariff, version } from './tariffs.ts';
+
+const london2026 = yearSlots(2026, 'Europe/London');
+const slotOf = (date: string, half: number) =>
+  london2026.dayStart[(Date.parse(date) - Date.parse('2026-01-01')) / 86_400_000]! + half;
+const whole = priceSeries('2026-01-01', 365, (day, half) => ((day * 7 + half) % 40) + 0.5);
+const faultsOf = (series: PriceSeries) => findTariffFaults(tariff([version([allHours(25)], { series })]));
+
+describe('every half-hour has its dated price', () => {
+  test('in the year of the series', () => {
+    const prices = seriesOverYear(whole, london2026);
+    for (const { date, pencePerKWh } of whole.days) {
+      for (const [half, pence] of pencePerKWh.entries()) expect(prices[slotOf(date, half)]).toBe(pence);
+    }
+  });
+
+  test('in another year that of the same weekday, 52 weeks away', () => {
+    const last = priceSeries('2025-01-01', 365, (day) => day);
+    const prices = seriesOverYear(last, london2026);
+    // 1 January 2026 is a Thursday; 364 days before is Thursday 2 January 2025, the second day of the series.
+    expect(prices[slotOf('2026-01-01', 0)]).toBe(1);
+    expect(prices[slotOf('2026-12-30', 10)]).toBe(364);
+    // Two times 52 weeks before 31 December 2026 lies 2 January 2025 again.
+    expect(prices[slotOf('2026-12-31', 10)]).toBe(1);
+  });
+
+  test('the clock is kept where only one of the two days changes it', () => {
+    const last = priceSeries('2025-01-01', 365, (_, half) => half);
+    const prices = seriesOverYear(last, london2026);
+    // 29 March 2026 has no hour from 01:00; its match, 30 March 2025, has none either.
+    expect(prices[slotOf('2026-03-29', 2)]).toBe(2);
+    const shifted = seriesOverYear(
+      priceSeries('2024-01-01', 366, (_, half) => half),
+      london2026,
+    );
+    // 31 March 2024 changed the clock; its match in 2026 is Sunday 29 March: 02:00 is the third half-hour of both.
+    expect(shifted[slotOf('2026-03-29', 2)]).toBe(2);
+    expect(shifted[slotOf('2026-06-10', 47)]).toBe(47);
+  });
+
+  test('days out of reach take the band beside the series', () => {
+    const january = version([allHours(25)], { series: priceSeries('2026-01-01', 31, () => 10) });
+    const { penceOfSlot } = rateBuckets(january, london2026);
+    expect(penceOfSlot![slotOf('2026-01-31', 47)]).toBe(10);
+    expect(penceOfSlot![slotOf('2026-02-01', 0)]).toBe(25);
+  });
+
+  test('VAT goes on prices that leave it out', () => {
+    const plain = version([allHours(20)], { series: whole, vat: { rate: 0.05, included: false } });
+    expect(rateBuckets(plain, london2026).penceOfSlot![0]).toBeCloseTo(0.5 * 1.05, 12);
+  });
+
+  test('a second asking costs nothing', () => {
+    const once = version([allHours(20)], { series: whole });
+    expect(rateBuckets(once, london2026)).toBe(rateBuckets(once, london2026));
+    rateBuckets(once, london2026);
+    const began = performance.now();
+    for (let i = 0; i < 100; i++) rateBuckets(once, london2026);
+    expect((performance.now() - began) / 100).toBeLessThan(1);
+  });
+});
+
+describe('classes of price', () => {
+  test('hold every half-hour, at most eight, and their means give the mean of all', () => {
+    fc.assert(
+      fc.property(
+        fc.array(fc.double({ min: -200, max: 500, noNaN: true }), { minLength: 1, maxLength: 300 }),
+        (prices) => {
+          const { names, pencePerKWh, bucketOfSlot } = sortIntoClasses(prices);
+          expect(names.length).toBeLessThanOrEqual(8);
+          const sum = [...bucketOfSlot].reduce((total, bucket) => total + pencePerKWh[bucket]!, 0);
+          expect(sum).toBeCloseTo(
+            prices.reduce((total, price) => total + price, 0),
+            6,
+          );
+        },
+      ),
+    );
+  });
+  test('are named by their bounds', () => {
+    expect(sortIntoClasses([-3, 4.9, 5, 12]).names).toEqual(['−5 to 0 p', '0 to 5 p', '5 to 10 p', '10 to 15 p']);
+  });
+});
+
+describe('gaps are refused and the hour is named', () => {
+  const without = (date: string, half: number) => ({
+    ...whole,
+    days: whole.days.map((day) =>
+      day.date === date ? { ...day, pencePerKWh: day.pencePerKWh.map((p, i) => (i === half ? null : p)) } : day,
+    ),
+  });
+  const longer = whole.days.map((day) =>
+    day.date === '2026-03-29' ? { ...day, pencePerKWh: [...day.pencePerKWh, 1, 2] } : day,
+  );
+  test.each([
+    ['whole', whole, []],
+    [
+      'one half-hour',
+      without('2026-02-10', 35),
+      [{ code: 'series-gap', data: { date: '2026-02-10', time: '17:30', count: 1 } }],
+    ],
+    // The fourth half-hour of the spring day begins at 02:30 by the clock.
+    [
+      'on the spring day',
+      without('2026-03-29', 3),
+      [{ code: 'series-gap', data: { date: '2026-03-29', time: '02:30' } }],
+    ],
+    [
+      'the spring day with 48',
+      { ...whole, days: longer },
+      [{ code: 'series-day-length', data: { date: '2026-03-29', found: 48, expected: 46 } }],
+    ],
+    [
+      'a day cut short',
+      { ...whole, days: [...whole.days.slice(0, 364), { ...whole.days[364]!, pencePerKWh: [1, 2, 3] }] },
+      [{ code: 'series-gap', data: { date: '2026-12-31', time: '01:30', count: 45 } }],
+    ],
+    [
+      'two days left out',
+      { ...whole, days: whole.days.filter(({ date }) => date !== '2026-05-02' && date !== '2026-05-03') },
+      [{ code: 'series-hole', data: { date: '2026-05-02', time: '00:00', days: 2 } }],
+    ],
+    [
+      'a day twice',
+      { ...whole, days: [whole.days[0]!, ...whole.days] },
+      [{ code: 'series-order', data: { date: '2026-01-01' } }],
+    ],
+    [
+      'a hundred days',
+      { ...whole, days: whole.days.slice(0, 100) },
+      [{ code: 'series-part-year', weight: 'question', data: { days: 100, without: 265 } }],
+    ],
+  ])('%s', (_, series, faults) => expect(faultsOf(series)).toMatchObject(faults));
+});
