@@ -52,6 +52,13 @@ const NAMES: Readonly<Record<DriverName, string>> = {
 };
 export const driverName = (name: DriverName): string => NAMES[name];
 
+/** The same on an axis, with its unit once. */
+export const driverAxisName = (name: DriverName): string =>
+  name === 'water-use' || name === 'array' ? NAMES[name] : `${NAMES[name]}, °C`;
+
+/** A place on the axis, without its unit where the axis has it. */
+export const driverTick = (name: DriverName, at: number): string => driverValue(name, at).replace(/ °C$/, '');
+
 /** A place on the axis: "45 °C", "150%", "1.5 times". */
 export function driverValue(name: DriverName, at: number): string {
   if (name === 'water-use') return `${grouped(at * 100)}%`;

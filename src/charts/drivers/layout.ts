@@ -1,6 +1,6 @@
 /** One line of cost against one thing that drives it: where each mark goes. */
 import type { Driver } from '../../model/what-drives/what-drives.ts';
-import { driverName, driverValue } from '../../words/drivers.ts';
+import { driverAxisName, driverTick } from '../../words/drivers.ts';
 import { factor, spokenPounds } from '../../words/numbers.ts';
 import { axisFor, placeOn } from '../frame/scale.ts';
 import { measuresOf, type PictureSize } from '../frame/size.ts';
@@ -60,7 +60,7 @@ export function layOutDriver(
     points.map((point) => ({
       x: x(point.at),
       y: y(point.costPence),
-      label: driverValue(driver.name, point.at),
+      label: driverTick(driver.name, point.at),
       factor: factor(point.factor),
       today: point.at === driver.today,
     })),
@@ -76,12 +76,20 @@ export function layOutDriver(
     right,
     top,
     bottom,
-    name: driverName(driver.name),
+    name: driverAxisName(driver.name),
     line: `M${marks.map((mark) => `${mark.x.toFixed(1)} ${mark.y.toFixed(1)}`).join('L')}`,
     marks,
     moneyTicks: money.map(({ value, label }) => ({ y: y(value), label })),
     todayLabel: today
-      ? placeToday(x(today.at), y(today.costPence), spokenPounds(today.costPence), font, left, right)
+      ? placeToday(
+          {
+            x: x(today.at),
+            y: y(today.costPence),
+            costPence: today.costPence,
+            rising: points.at(-1)!.costPence >= points[0]!.costPence,
+          },
+          { font, left, right },
+        )
       : null,
   };
 }
@@ -97,9 +105,19 @@ function labelled(marks: readonly DriverMark[], faint: number): DriverMark[] {
   return marks.map((mark) => (kept.includes(mark) ? mark : { ...mark, label: '', factor: '' }));
 }
 
-function placeToday(x: number, y: number, text: string, font: number, left: number, right: number) {
-  const said = `as it is ${text}`;
-  const half = textWidth(said, font, true) / 2;
-  const anchor = x - half < left + 4 ? ('start' as const) : x + half > right ? ('end' as const) : ('middle' as const);
-  return { x: anchor === 'start' ? left + 6 : anchor === 'end' ? right : x, y: y - font * 0.8, text: said, anchor };
+/** Beside the dot, on the side where the line lies lower, so that no step is covered. */
+function placeToday(
+  mark: { readonly x: number; readonly y: number; readonly costPence: number; readonly rising: boolean },
+  frame: { readonly font: number; readonly left: number; readonly right: number },
+): NonNullable<DriverLayout['todayLabel']> {
+  const { font, left, right } = frame;
+  const text = `as it is ${spokenPounds(mark.costPence)}`;
+  const wide = textWidth(text, font, true);
+  const y = mark.y - font * 0.8;
+  if (mark.rising && mark.x + 6 - wide >= left) return { x: mark.x + 6, y, text, anchor: 'end' };
+  if (!mark.rising && mark.x - 6 + wide <= right) return { x: mark.x - 6, y, text, anchor: 'start' };
+  // No room on that side: above the other one, clear of the steps.
+  return mark.rising
+    ? { x: left + 6, y: y - font * 1.2, text, anchor: 'start' }
+    : { x: right, y: y - font * 1.2, text, anchor: 'end' };
 }

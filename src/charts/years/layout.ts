@@ -55,7 +55,8 @@ export function layOutYears(
   const left = Math.max(...money.map(({ label }) => textWidth(label, faint))) + GAP;
   const nameWidth = Math.min(Math.max(...lines.map(({ name }) => textWidth(name, font, true))), width * 0.2);
   const right = width - nameWidth - GAP - 6;
-  const top = font * 1.9;
+  // The line of the measure, and below it the label of the break-even.
+  const top = faint * 1.3 + font * 1.6;
   const bottom = height - faint * 2.9;
   const y = placeOn(axis, bottom, top);
   const years = Math.max(1, series.pump.points.length - 1);
