@@ -1,11 +1,10 @@
 /** Addresses of the screens, kept after the # so that back and forward work and both hosts serve one page. */
 
 /**
- * The seven stages of the thread and the walk-through. The screens behind the last four are
- * `cost/cost-stage.tsx` (CostStage), `promise/promise-stage.tsx` (PromiseStage),
- * `check/check-stage.tsx` (CheckStage) and `walk/walk.tsx` (Walk), components without props.
+ * The seven stages of the thread, the readings at the plant behind the bill check, and the walk-through. Behind each
+ * stands a component without props, named in `stage-view.tsx`.
  */
-export const STAGES = ['evidence', 'heat', 'machine', 'prices', 'cost', 'promise', 'check', 'walk'] as const;
+export const STAGES = ['evidence', 'heat', 'machine', 'prices', 'cost', 'promise', 'check', 'site', 'walk'] as const;
 export type Stage = (typeof STAGES)[number];
 
 export type Route =

@@ -6,6 +6,7 @@ import { MachineStage } from './machine/machine-stage.tsx';
 import { PricesStage } from './prices/prices-stage.tsx';
 import { PromiseStage } from './promise/promise-stage.tsx';
 import type { Stage } from './routes.ts';
+import { SiteStage } from './site/site-stage.tsx';
 import { Walk } from './walk/walk.tsx';
 
 const VIEWS: { readonly [stage in Stage]: () => React.ReactNode } = {
@@ -16,6 +17,7 @@ const VIEWS: { readonly [stage in Stage]: () => React.ReactNode } = {
   cost: CostStage,
   promise: PromiseStage,
   check: CheckStage,
+  site: SiteStage,
   walk: Walk,
 };
 

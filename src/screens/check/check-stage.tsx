@@ -22,6 +22,11 @@ export function CheckStage() {
   const [busy, setBusy] = useState(false);
   const [failure, setFailure] = useState<string | null>(null);
 
+  const toSite = (
+    <button type="button" onClick={() => goTo('site')}>
+      Site readings
+    </button>
+  );
   if (promises.length === 0) {
     return (
       <>
@@ -32,6 +37,7 @@ export function CheckStage() {
           <button type="button" className="main" onClick={() => goTo('promise')}>
             To the promise
           </button>
+          {toSite}
         </div>
       </>
     );
@@ -66,6 +72,7 @@ export function CheckStage() {
           Its days, price and weather are put right first. What is left over is judged against the promised range.
         </StageHead>
       )}
+      <div className="actions">{toSite}</div>
       <BillForm busy={busy} onRun={run} />
       {failure === null ? null : (
         <p className="refusal" role="alert">

@@ -48,7 +48,7 @@ export function FactorFigure() {
         caption: `Seasonal factor at ${fieldSpread.boundary}. 8 cases in 10 lie between low and high.`,
         columns: [
           { name: 'What' },
-          { name: 'Most likely', number: true },
+          { name: 'As reckoned', number: true },
           { name: 'Low', number: true },
           { name: 'High', number: true },
         ],

@@ -18,8 +18,8 @@ const CONTROLS: readonly Choice<Control>[] = [
   { value: 'variable', label: 'variable speed' },
 ];
 const FLOWS: readonly Choice<Flow>[] = [
-  { value: 'weather-compensated', label: 'by the weather' },
-  { value: 'fixed', label: 'always the same' },
+  { value: 'weather-compensated', label: 'by weather' },
+  { value: 'fixed', label: 'fixed' },
 ];
 const ARRAYS: readonly Choice<ArrayKind>[] = [
   { value: 'vertical', label: 'boreholes' },
@@ -66,7 +66,7 @@ export function FullFields({ worked }: { readonly worked: WorkedYear }) {
             label="Water to the rooms is set"
             value={full.flow ?? 'weather-compensated'}
             choices={FLOWS}
-            note={full.flow === undefined ? 'Assumed: by the weather.' : undefined}
+            note={full.flow === undefined ? 'Assumed: weather-compensated.' : undefined}
             onChange={(flow) => patch({ flow })}
           />
           {machine.source === 'ground' ? (
@@ -193,7 +193,7 @@ function MoreFields(props: {
         scale={100}
         today={today}
         help="How much of the tested COP is reached in homes."
-        fallback={usually('Installed against rated', 100)}
+        fallback={{ ...usually('Installed against rated', 100), source: 'measured homes lie below certificates' }}
         onChange={(installedShare) => patch({ installedShare })}
       />
       <GivenField

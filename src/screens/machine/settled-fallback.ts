@@ -3,13 +3,15 @@ import type { Settled } from '../../model/heat-pump/full/settle.ts';
 import { type Fallback, shortSource } from '../shared/given.ts';
 import { formatPlain } from '../shared/number-text.ts';
 
-const ROUND = 2;
+/** Decimals that a person would type: none in figures of two digits and more. */
+const decimalsOf = (value: number) => (Math.abs(value) >= 10 ? 0 : 2);
 
 /** The line of that name as a fallback, its value times `scale`; an assumption whose source is a custom says so. */
 export function settledFallback({ inputs }: Pick<Settled, 'inputs'>, name: string, scale = 1): Fallback {
   const line = inputs.find((input) => input.name === name);
   if (!line) return { text: '', source: 'the data sheet’s output, once points are typed' };
-  const text = typeof line.value === 'number' ? formatPlain(Number((line.value * scale).toFixed(ROUND))) : line.value;
+  const shown = typeof line.value === 'number' ? line.value * scale : line.value;
+  const text = typeof shown === 'number' ? formatPlain(Number(shown.toFixed(decimalsOf(shown)))) : shown;
   return { text, source: plainOrigin(line.origin) };
 }
 

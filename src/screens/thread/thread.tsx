@@ -9,6 +9,8 @@ import { placeLine } from './place-line.ts';
 
 export function Thread(props: { readonly stage: Stage; readonly children: ReactNode }) {
   const { household, evidence, appraisal, promises, checks } = useHousehold();
+  // The readings at the plant stand behind the bill check and have no line of their own.
+  const behind = props.stage === 'site' ? 'check' : null;
   const lines = threadLines({ evidence, appraisal, promises, checks });
   return (
     <aside className="thread" aria-label="The case">
@@ -25,7 +27,7 @@ export function Thread(props: { readonly stage: Stage; readonly children: ReactN
             <li key={line.stage} className={line.grade === 'missing' ? 'later' : undefined}>
               <a
                 href={formatRoute({ screen: 'household', id: household.id, stage: line.stage })}
-                aria-current={line.stage === props.stage ? 'page' : undefined}
+                aria-current={line.stage === props.stage ? 'page' : line.stage === behind ? 'true' : undefined}
               >
                 <span className="grade-place">
                   <GradeMark grade={line.grade} silent />

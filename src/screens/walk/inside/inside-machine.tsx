@@ -12,7 +12,7 @@ import { designLoop } from '../../../model/heat-pump/full/design-loop.ts';
 import { reference } from '../../../reference/index.ts';
 import { refrigerants } from '../../../reference/refrigerants.ts';
 import { cycleFaultSentence, cycleStepName } from '../../../words/cycle.ts';
-import { insideFoot, momentSentence } from '../../../words/inside.ts';
+import { insideFoot } from '../../../words/inside.ts';
 import { useHousehold } from '../../household-context.tsx';
 import { WorkingChoice } from '../working-choice.tsx';
 import { SHOWN, type Shown, stepOf } from './steps.ts';
@@ -36,8 +36,8 @@ export function InsideMachine(props: { readonly onClose: () => void; readonly wh
   useEffect(() => {
     const element = dialog.current;
     if (element && !element.open) element.showModal();
-    // So that the arrows and T work at once.
-    element?.querySelector<HTMLElement>('.chart-picture')?.focus();
+    // So that the arrows and T work at once, wherever the focus would have gone.
+    element?.focus();
     return () => element?.close();
   }, []);
   const onKeyDown = (event: KeyboardEvent) => {
@@ -61,6 +61,7 @@ export function InsideMachine(props: { readonly onClose: () => void; readonly wh
     <dialog
       ref={dialog}
       className="inside"
+      tabIndex={-1}
       aria-labelledby={titleId}
       onKeyDown={onKeyDown}
       onCancel={(event) => {
@@ -108,7 +109,7 @@ export function InsideMachine(props: { readonly onClose: () => void; readonly wh
       )}
       <footer className="walk-foot">
         <span className="quiet walk-home">
-          {design && made ? `${insideFoot(household)} ${momentSentence(design.designOutdoorC)}` : household.name}
+          {design && made ? insideFoot(household, design.designOutdoorC) : household.name}
         </span>
         <span className="walk-actions screen-only">
           {design?.result.ok ? (

@@ -1,0 +1,58 @@
+import type { SiteCheck } from '../../model/site-readings/check-site.ts';
+import type { SiteReadings, SiteVisit } from '../../model/site-readings/site-readings.ts';
+import { counted, longDate } from '../../words/numbers.ts';
+import { siteNumber } from '../../words/site-readings.ts';
+import { newestFirst } from './visits.ts';
+
+/** Every visit that was kept, to be opened again or dropped. */
+export function EarlierVisits(props: {
+  readonly visits: readonly SiteVisit[];
+  readonly open: string;
+  readonly judge: (readings: SiteReadings) => SiteCheck;
+  readonly onOpen: (visit: SiteVisit) => void;
+  readonly onDrop: (visit: SiteVisit) => void;
+  readonly onNew: () => void;
+}) {
+  const { visits, open } = props;
+  if (visits.length === 0) return null;
+  return (
+    <section aria-labelledby="visits-head">
+      <h3 id="visits-head">Visits kept</h3>
+      <ul className="visits">
+        {newestFirst(visits).map((visit) => (
+          <li key={visit.id}>
+            <span>
+              {longDate(visit.date)}. {sayVisit(props.judge(visit.readings))} {visit.note}
+            </span>
+            <span className="actions">
+              <button
+                type="button"
+                aria-pressed={visit.id === open}
+                disabled={visit.id === open}
+                onClick={() => props.onOpen(visit)}
+              >
+                {visit.id === open ? 'Open above' : 'Open'}
+                <span className="unseen">: the visit of {longDate(visit.date)}</span>
+              </button>
+              <button type="button" className="plain" onClick={() => props.onDrop(visit)}>
+                Drop<span className="unseen"> the visit of {longDate(visit.date)}</span>
+              </button>
+            </span>
+          </li>
+        ))}
+      </ul>
+      <div className="actions">
+        <button type="button" onClick={props.onNew}>
+          Another visit
+        </button>
+      </div>
+    </section>
+  );
+}
+
+function sayVisit({ values }: SiteCheck): string {
+  const cop = values.find(({ quantity }) => quantity === 'cop');
+  const outside = values.filter(({ standing }) => standing === 'below' || standing === 'above').length;
+  const judged = outside === 0 ? 'Nothing outside its band.' : `${counted(outside, 'result')} outside the usual band.`;
+  return cop ? `COP ${siteNumber(cop.value, cop.unit)}. ${judged}` : judged;
+}

@@ -1,0 +1,186 @@
+/** What is read at the plant: every reading optional, judged as it is typed. */
+import { useState } from 'react';
+import { type PressureBasis, PressureUnit } from '../../model/cycle/pressure.ts';
+import { RefrigerantName } from '../../model/cycle/refrigerant.ts';
+import type { SiteReadings } from '../../model/site-readings/site-readings.ts';
+import { degrees } from '../../words/numbers.ts';
+import { type Choice, ChoiceField, PickField } from '../shared/choice-field.tsx';
+import { NumberField } from '../shared/number-field.tsx';
+import { FLOW_UNITS, type FlowUnit, fromLPerMin, toLPerMin } from './flow-units.ts';
+
+type Glycol = NonNullable<SiteReadings['glycol']>;
+type Pressure = NonNullable<SiteReadings['suction']>;
+type Celsius = 'brineInC' | 'brineOutC' | 'coldestBrineC' | 'flowC' | 'returnC' | 'suctionC' | 'dischargeC' | 'liquidC';
+type Flow = 'brineFlowLPerMin' | 'waterFlowLPerMin';
+
+const TEMPERATURE = { min: -40, max: 160, unit: '°C' };
+const same = <T extends string>(options: readonly T[]): Choice<T>[] =>
+  options.map((value) => ({ value, label: value }));
+const GLYCOLS: readonly Choice<Glycol['kind']>[] = [
+  { value: 'propylene', label: 'propylene' },
+  { value: 'ethylene', label: 'ethylene' },
+];
+const SHARES: readonly Choice<Glycol['basis']>[] = [
+  { value: 'volume', label: 'by volume' },
+  { value: 'mass', label: 'by weight' },
+];
+const BASES: readonly Choice<PressureBasis>[] = [
+  { value: 'gauge', label: 'gauge' },
+  { value: 'absolute', label: 'absolute' },
+];
+
+interface Part {
+  readonly readings: SiteReadings;
+  readonly onChange: (part: Partial<SiteReadings>) => void;
+}
+
+function Temperature(props: Part & { readonly field: Celsius; readonly label: string; readonly note?: string }) {
+  const { readings, field, label, note, onChange } = props;
+  return (
+    <NumberField
+      label={label}
+      value={readings[field]}
+      limits={TEMPERATURE}
+      note={note}
+      onChange={(value) => onChange({ [field]: value })}
+    />
+  );
+}
+
+function FlowRate(props: Part & { readonly field: Flow; readonly label: string; readonly unit: FlowUnit }) {
+  const { readings, field, label, unit, onChange } = props;
+  const held = readings[field];
+  return (
+    <NumberField
+      label={label}
+      value={held === undefined ? undefined : fromLPerMin(held, unit)}
+      limits={{ min: fromLPerMin(0.1, unit), max: fromLPerMin(1000, unit), unit }}
+      onChange={(value) => onChange({ [field]: value === undefined ? undefined : toLPerMin(value, unit) })}
+      key={unit}
+    />
+  );
+}
+
+export function ReadingsForm(props: Part & { readonly coldestBrineOutC: number | null }) {
+  const { readings, onChange } = props;
+  const [flowUnit, setFlowUnit] = useState<FlowUnit>('l/min');
+  const part = { readings, onChange };
+  return (
+    <>
+      <section>
+        <h3>From the ground</h3>
+        <div className="fields fields-tight site-fields">
+          <Temperature {...part} field="brineInC" label="Brine in" />
+          <Temperature {...part} field="brineOutC" label="Brine out" />
+          <FlowRate {...part} field="brineFlowLPerMin" label="Flow rate of the brine" unit={flowUnit} />
+          <GlycolFields {...part} />
+          <Temperature
+            {...part}
+            field="coldestBrineC"
+            label="Coldest brine of the season"
+            note={
+              props.coldestBrineOutC === null
+                ? 'Without it, the brine of today stands in.'
+                : `Without it, ${degrees(props.coldestBrineOutC)} stands in, worked out from the ground.`
+            }
+          />
+        </div>
+      </section>
+      <section>
+        <h3>To the house</h3>
+        <div className="fields fields-tight site-fields">
+          <Temperature {...part} field="flowC" label="Flow" />
+          <Temperature {...part} field="returnC" label="Return" />
+          <FlowRate {...part} field="waterFlowLPerMin" label="Flow rate of the water" unit={flowUnit} />
+          <NumberField
+            label="Input power"
+            value={readings.inputKW}
+            limits={{ min: 0.01, max: 200, unit: 'kW' }}
+            note="Electricity into the machine just now."
+            onChange={(inputKW) => onChange({ inputKW })}
+          />
+          <ChoiceField
+            label="Flow meters show"
+            value={flowUnit}
+            choices={same(FLOW_UNITS)}
+            onChange={(unit) => setFlowUnit(unit ?? 'l/min')}
+          />
+        </div>
+      </section>
+      <section>
+        <h3>Refrigerant, where it can be read</h3>
+        <div className="fields fields-tight site-fields">
+          <RefrigerantFields {...part} />
+        </div>
+      </section>
+    </>
+  );
+}
+
+/** Kind and basis stand ready before a share is typed: the kind that protects less, the basis that suppliers quote. */
+function GlycolFields({ readings, onChange }: Part) {
+  const [first, setFirst] = useState<Pick<Glycol, 'kind' | 'basis'>>({ kind: 'propylene', basis: 'volume' });
+  const { glycol } = readings;
+  const { kind, basis } = glycol ?? first;
+  const set = (change: Partial<Pick<Glycol, 'kind' | 'basis'>>) => {
+    setFirst({ kind, basis, ...change });
+    if (glycol) onChange({ glycol: { ...glycol, ...change } });
+  };
+  return (
+    <>
+      <NumberField
+        label="Share of glycol"
+        value={glycol?.percent}
+        limits={{ min: 0, max: 60, unit: '%' }}
+        onChange={(percent) => onChange({ glycol: percent === undefined ? undefined : { kind, basis, percent } })}
+      />
+      <PickField label="Kind of glycol" value={kind} choices={GLYCOLS} onChange={(next) => set({ kind: next })} />
+      <PickField label="Its share is" value={basis} choices={SHARES} onChange={(next) => set({ basis: next })} />
+    </>
+  );
+}
+
+function RefrigerantFields({ readings, onChange }: Part) {
+  const { suction, discharge } = readings;
+  const [first, setFirst] = useState<Pick<Pressure, 'unit' | 'basis'>>({ unit: 'bar', basis: 'gauge' });
+  const { unit, basis } = suction ?? discharge ?? first;
+  const set = (change: Partial<Pick<Pressure, 'unit' | 'basis'>>) => {
+    setFirst({ unit, basis, ...change });
+    onChange({
+      ...(suction ? { suction: { ...suction, ...change } } : {}),
+      ...(discharge ? { discharge: { ...discharge, ...change } } : {}),
+    });
+  };
+  const pressure = (field: 'suction' | 'discharge', label: string) => (
+    <NumberField
+      label={label}
+      value={readings[field]?.value}
+      limits={{ min: -1, max: 6000, unit }}
+      onChange={(value) => onChange({ [field]: value === undefined ? undefined : { value, unit, basis } })}
+    />
+  );
+  return (
+    <>
+      <ChoiceField
+        label="Refrigerant"
+        value={readings.refrigerant}
+        emptyLabel="not read yet"
+        choices={same(RefrigerantName.options)}
+        note="From the plate."
+        onChange={(refrigerant) => onChange({ refrigerant })}
+      />
+      {pressure('suction', 'Suction pressure')}
+      {pressure('discharge', 'Discharge pressure')}
+      <ChoiceField
+        label="Pressures in"
+        value={unit}
+        choices={same(PressureUnit.options)}
+        onChange={(next) => set({ unit: next ?? 'bar' })}
+      />
+      <PickField label="Counted from" value={basis} choices={BASES} onChange={(next) => set({ basis: next })} />
+      <Temperature {...{ readings, onChange }} field="suctionC" label="Suction pipe" />
+      <Temperature {...{ readings, onChange }} field="dischargeC" label="Hot gas pipe" />
+      <Temperature {...{ readings, onChange }} field="liquidC" label="Liquid pipe" />
+    </>
+  );
+}

@@ -1,0 +1,134 @@
+/** What the readings come to: each result with its usual band, then what it can mean and what to look at first. */
+import type { SiteCheck } from '../../model/site-readings/check-site.ts';
+import type { LikelyCause } from '../../model/site-readings/likely-causes.ts';
+import { capitalised } from '../../words/numbers.ts';
+import {
+  bandText,
+  causeSentence,
+  evidenceSentence,
+  firstCheckSentence,
+  gapSentence,
+  quantityName,
+  siteNumber,
+  siteRemarkSentence,
+  tradeSentence,
+} from '../../words/site-readings.ts';
+import { StandingMark } from './standing-mark.tsx';
+
+/** As many as can be looked into on one visit; the rest is folded. */
+const SHOWN_CAUSES = 3;
+
+export function SiteResults({ check }: { readonly check: SiteCheck }) {
+  return (
+    <>
+      {check.remarks.length > 0 ? (
+        <ul className="refusal" role="alert">
+          {check.remarks.map((remark) => (
+            <li key={remark.code + remark.where}>{siteRemarkSentence(remark)}</li>
+          ))}
+        </ul>
+      ) : null}
+      <section aria-labelledby="site-found">
+        <h3 id="site-found">What they come to</h3>
+        {check.values.length > 0 ? <ValuesTable check={check} /> : <p className="quiet">Nothing typed yet.</p>}
+        {check.gaps.length > 0 ? (
+          <details className="notes">
+            <summary>More could be worked out with more readings</summary>
+            <ul>
+              {check.gaps.map((gap) => (
+                <li key={gap.quantity}>{gapSentence(gap)}</li>
+              ))}
+            </ul>
+          </details>
+        ) : null}
+      </section>
+      {check.causes.length > 0 ? (
+        <section aria-labelledby="site-causes">
+          <h3 id="site-causes">What it can mean, likeliest first</h3>
+          <p className="quiet">The order is a judgement, not a diagnosis. Rule out one before you turn to the next.</p>
+          <Causes causes={check.causes.slice(0, SHOWN_CAUSES)} from={1} />
+          {check.causes.length > SHOWN_CAUSES ? (
+            <details className="notes">
+              <summary>Less likely</summary>
+              <Causes causes={check.causes.slice(SHOWN_CAUSES)} from={SHOWN_CAUSES + 1} />
+            </details>
+          ) : null}
+        </section>
+      ) : null}
+    </>
+  );
+}
+
+function ValuesTable({ check }: { readonly check: SiteCheck }) {
+  return (
+    <div className="scroll-x">
+      <table className="site-values">
+        <caption className="unseen">Results of the readings against their usual bands</caption>
+        <thead>
+          <tr>
+            <th scope="col">What</th>
+            <th scope="col" className="number">
+              Found
+            </th>
+            <th scope="col" className="number">
+              Usual
+            </th>
+            <th scope="col">Where it stands</th>
+          </tr>
+        </thead>
+        <tbody>
+          {check.values.map((value) => (
+            <tr key={value.quantity} title={value.band?.source}>
+              <th scope="row">{capitalised(quantityName(value.quantity))}</th>
+              <td className="number">{siteNumber(value.value, value.unit)}</td>
+              <td className="number quiet">
+                {value.band === null ? '' : bandText(value)}
+                {value.expected === undefined ? null : (
+                  <span className="site-expected">we expect {siteNumber(value.expected, value.unit)}</span>
+                )}
+              </td>
+              <td>
+                <StandingMark standing={value.standing} />
+              </td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+      <SiteSources check={check} />
+    </div>
+  );
+}
+
+/** Where the bands come from, each once. */
+function SiteSources({ check }: { readonly check: SiteCheck }) {
+  const sources = [...new Set(check.values.flatMap(({ band }) => (band ? [band.source] : [])))];
+  if (sources.length === 0) return null;
+  return (
+    <details className="notes">
+      <summary>Where the usual bands come from</summary>
+      <ul>
+        {sources.map((source) => (
+          <li key={source}>{capitalised(source)}.</li>
+        ))}
+      </ul>
+    </details>
+  );
+}
+
+function Causes(props: { readonly causes: readonly LikelyCause[]; readonly from: number }) {
+  return (
+    <ol className="site-causes" start={props.from}>
+      {props.causes.map((cause) => (
+        <li key={cause.cause}>
+          <p>{causeSentence(cause.cause)}</p>
+          <p>
+            <strong>First:</strong> {firstCheckSentence(cause.cause)}
+          </p>
+          <p className="quiet small">
+            {evidenceSentence(cause)} {tradeSentence(cause.trade)}
+          </p>
+        </li>
+      ))}
+    </ol>
+  );
+}

@@ -1,0 +1,128 @@
+/** Site readings: what is read at the plant, judged at once, kept with the household visit by visit. */
+import { useId, useMemo, useState } from 'react';
+import { heatOfHousehold } from '../../model/appraisal/heat-of-household.ts';
+import { designLoop } from '../../model/heat-pump/full/design-loop.ts';
+import { checkSite } from '../../model/site-readings/check-site.ts';
+import type { SiteReadings, SiteVisit } from '../../model/site-readings/site-readings.ts';
+import { fluids } from '../../reference/brine.ts';
+import { reference } from '../../reference/index.ts';
+import { refrigerants } from '../../reference/refrigerants.ts';
+import { siteBands } from '../../reference/site-bands.ts';
+import { longDate } from '../../words/numbers.ts';
+import { cautionSentence, siteSummary } from '../../words/site-readings.ts';
+import { useHousehold } from '../household-context.tsx';
+import { DateEntry } from '../shared/date-entry.tsx';
+import { readDate } from '../shared/date-text.ts';
+import { Field, fieldIds } from '../shared/field.tsx';
+import { StageHead } from '../shared/stage-head.tsx';
+import { TextField } from '../shared/text-field.tsx';
+import { EarlierVisits } from './earlier-visits.tsx';
+import { ReadingsForm } from './readings-form.tsx';
+import { SiteResults } from './site-results.tsx';
+import { beginVisit, cautionsShown, dropVisit, keepVisit, newestFirst, patchReadings, toJudge } from './visits.ts';
+import './site.css';
+
+const TABLES = { refrigerants, fluids, bands: siteBands };
+const MOST_NOTE = 2000;
+
+export function SiteStage() {
+  const { household, series, today, change, say, goTo } = useHousehold();
+  const begin = (): SiteVisit => beginVisit(crypto.randomUUID(), today, household);
+  const visits = household.siteReadings ?? [];
+  const [visit, setVisit] = useState<SiteVisit>(
+    () => newestFirst(visits).find(({ date }) => date === today) ?? begin(),
+  );
+  const coldestBrineOutC = useMemo(() => {
+    const design = designLoop(heatOfHousehold({ household, series, reference, asOf: today }), refrigerants);
+    return design?.result.ok ? design.result.loop.brineOutC : null;
+  }, [household, series, today]);
+  const judge = (readings: SiteReadings) => checkSite(toJudge(readings, coldestBrineOutC), TABLES);
+  const check = judge(visit.readings);
+  const lay = (next: SiteVisit) => {
+    setVisit(next);
+    change((before) => keepVisit(before, next));
+  };
+  const dateIds = fieldIds(useId());
+  const [dateText, setDateText] = useState(visit.date);
+  const open = (next: SiteVisit) => {
+    setVisit(next);
+    setDateText(next.date);
+  };
+
+  return (
+    <>
+      <StageHead
+        sentence={
+          check.values.length === 0 ? 'Type what you read at the plant. Nothing is a must.' : siteSummary(check.values)
+        }
+      >
+        Read all of it within the same few minutes, once the machine has run steadily for ten.
+      </StageHead>
+      <div className="site-two">
+        <aside className="site-cautions" aria-labelledby="site-cautions">
+          <h3 id="site-cautions">Before you touch anything</h3>
+          <ul>
+            {cautionsShown(check.cautions).map((caution) => (
+              <li key={caution}>{cautionSentence(caution)}</li>
+            ))}
+          </ul>
+        </aside>
+        <div className="site-main" key={visit.id}>
+          <section>
+            <div className="fields fields-tight">
+              <Field
+                ids={dateIds}
+                label="Day of the visit"
+                refusal={
+                  readDate(dateText).kind === 'day' ? null : `This is no day. ${longDate(visit.date)} still holds.`
+                }
+              >
+                <DateEntry
+                  id={dateIds.entry}
+                  value={dateText}
+                  onChange={(text) => {
+                    setDateText(text);
+                    const read = readDate(text);
+                    if (read.kind === 'day') lay({ ...visit, date: read.date });
+                  }}
+                />
+              </Field>
+              <TextField
+                label="What was noticed"
+                value={visit.note ?? ''}
+                maxLength={MOST_NOTE}
+                onChange={(text) => {
+                  const { note: _before, ...rest } = visit;
+                  lay(text === '' ? rest : { ...rest, note: text });
+                }}
+              />
+            </div>
+          </section>
+          <ReadingsForm
+            readings={visit.readings}
+            coldestBrineOutC={coldestBrineOutC}
+            onChange={(part) => lay({ ...visit, readings: patchReadings(visit.readings, part) })}
+          />
+          <SiteResults check={check} />
+          <EarlierVisits
+            visits={visits}
+            open={visit.id}
+            judge={judge}
+            onOpen={open}
+            onDrop={(gone) => {
+              change((before) => dropVisit(before, gone.id));
+              if (gone.id === visit.id) open(begin());
+              say('The visit is dropped.');
+            }}
+            onNew={() => open(begin())}
+          />
+          <div className="actions">
+            <button type="button" onClick={() => goTo('check')}>
+              To the bill check
+            </button>
+          </div>
+        </div>
+      </div>
+    </>
+  );
+}
