@@ -8,7 +8,7 @@ import type {
   SiteUnit,
   SiteValue,
 } from '../model/site-readings/site-readings.ts';
-import { capitalised, grouped, listed } from './numbers.ts';
+import { capitalised, counted, grouped, listed } from './numbers.ts';
 
 const QUANTITIES: Readonly<Record<SiteQuantity, string>> = {
   'brine-in': 'brine coming in',
@@ -82,6 +82,16 @@ export function siteSummary(values: readonly SiteValue[]): string {
   if (outside.length === 0)
     return `All ${judged.length} results lie in their usual band. That does not rule out a fault at other times.`;
   return `${outside.length} of ${judged.length} results ${outside.length === 1 ? 'lies' : 'lie'} outside the usual band. These are hints, not a diagnosis.`;
+}
+
+/** A visit in short: "COP 3.17. 3 results outside the usual band." */
+export function visitSentence(values: readonly SiteValue[]): string {
+  const cop = values.find(({ quantity }) => quantity === 'cop');
+  const judged = values.filter(({ standing }) => standing !== 'no band');
+  if (judged.length === 0) return 'Too little to judge by.';
+  const outside = judged.filter(({ standing }) => standing !== 'inside').length;
+  const found = outside === 0 ? 'Nothing' : counted(outside, 'result');
+  return `${cop ? `COP ${siteNumber(cop.value, cop.unit)}. ` : ''}${found} outside the usual band.`;
 }
 
 const MEANINGS: Readonly<Record<CauseId, readonly [meaning: string, check: string]>> = {

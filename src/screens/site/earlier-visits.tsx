@@ -1,7 +1,7 @@
 import type { SiteCheck } from '../../model/site-readings/check-site.ts';
 import type { SiteReadings, SiteVisit } from '../../model/site-readings/site-readings.ts';
-import { counted, longDate } from '../../words/numbers.ts';
-import { siteNumber } from '../../words/site-readings.ts';
+import { longDate } from '../../words/numbers.ts';
+import { visitSentence } from '../../words/site-readings.ts';
 import { newestFirst } from './visits.ts';
 
 /** Every visit that was kept, to be opened again or dropped. */
@@ -22,7 +22,7 @@ export function EarlierVisits(props: {
         {newestFirst(visits).map((visit) => (
           <li key={visit.id}>
             <span>
-              {longDate(visit.date)}. {sayVisit(props.judge(visit.readings))} {visit.note}
+              {longDate(visit.date)}. {visitSentence(props.judge(visit.readings).values)} {visit.note}
             </span>
             <span className="actions">
               <button
@@ -48,11 +48,4 @@ export function EarlierVisits(props: {
       </div>
     </section>
   );
-}
-
-function sayVisit({ values }: SiteCheck): string {
-  const cop = values.find(({ quantity }) => quantity === 'cop');
-  const outside = values.filter(({ standing }) => standing === 'below' || standing === 'above').length;
-  const judged = outside === 0 ? 'Nothing outside its band.' : `${counted(outside, 'result')} outside the usual band.`;
-  return cop ? `COP ${siteNumber(cop.value, cop.unit)}. ${judged}` : judged;
 }

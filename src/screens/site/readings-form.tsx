@@ -4,7 +4,7 @@ import { type PressureBasis, PressureUnit } from '../../model/cycle/pressure.ts'
 import { RefrigerantName } from '../../model/cycle/refrigerant.ts';
 import type { SiteReadings } from '../../model/site-readings/site-readings.ts';
 import { degrees } from '../../words/numbers.ts';
-import { type Choice, ChoiceField, PickField } from '../shared/choice-field.tsx';
+import { type Choice, ChoiceField } from '../shared/choice-field.tsx';
 import { NumberField } from '../shared/number-field.tsx';
 import { FLOW_UNITS, type FlowUnit, fromLPerMin, toLPerMin } from './flow-units.ts';
 
@@ -25,8 +25,8 @@ const SHARES: readonly Choice<Glycol['basis']>[] = [
   { value: 'mass', label: 'by weight' },
 ];
 const BASES: readonly Choice<PressureBasis>[] = [
-  { value: 'gauge', label: 'gauge' },
-  { value: 'absolute', label: 'absolute' },
+  { value: 'gauge', label: 'the air (gauge)' },
+  { value: 'absolute', label: 'nothing (absolute)' },
 ];
 
 interface Part {
@@ -134,8 +134,18 @@ function GlycolFields({ readings, onChange }: Part) {
         limits={{ min: 0, max: 60, unit: '%' }}
         onChange={(percent) => onChange({ glycol: percent === undefined ? undefined : { kind, basis, percent } })}
       />
-      <PickField label="Kind of glycol" value={kind} choices={GLYCOLS} onChange={(next) => set({ kind: next })} />
-      <PickField label="Its share is" value={basis} choices={SHARES} onChange={(next) => set({ basis: next })} />
+      <ChoiceField
+        label="Kind of glycol"
+        value={kind}
+        choices={GLYCOLS}
+        onChange={(next) => set({ kind: next ?? kind })}
+      />
+      <ChoiceField
+        label="Its share is"
+        value={basis}
+        choices={SHARES}
+        onChange={(next) => set({ basis: next ?? basis })}
+      />
     </>
   );
 }
@@ -177,7 +187,12 @@ function RefrigerantFields({ readings, onChange }: Part) {
         choices={same(PressureUnit.options)}
         onChange={(next) => set({ unit: next ?? 'bar' })}
       />
-      <PickField label="Counted from" value={basis} choices={BASES} onChange={(next) => set({ basis: next })} />
+      <ChoiceField
+        label="Counted from"
+        value={basis}
+        choices={BASES}
+        onChange={(next) => set({ basis: next ?? basis })}
+      />
       <Temperature {...{ readings, onChange }} field="suctionC" label="Suction pipe" />
       <Temperature {...{ readings, onChange }} field="dischargeC" label="Hot gas pipe" />
       <Temperature {...{ readings, onChange }} field="liquidC" label="Liquid pipe" />

@@ -9,7 +9,7 @@ import { reference } from '../../reference/index.ts';
 import { refrigerants } from '../../reference/refrigerants.ts';
 import { siteBands } from '../../reference/site-bands.ts';
 import { longDate } from '../../words/numbers.ts';
-import { cautionSentence, siteSummary } from '../../words/site-readings.ts';
+import { cautionSentence, siteSummary, visitSentence } from '../../words/site-readings.ts';
 import { useHousehold } from '../household-context.tsx';
 import { DateEntry } from '../shared/date-entry.tsx';
 import { readDate } from '../shared/date-text.ts';
@@ -60,6 +60,11 @@ export function SiteStage() {
       </StageHead>
       <div className="site-two">
         <aside className="site-cautions" aria-labelledby="site-cautions">
+          {check.values.length > 0 ? (
+            <p className="site-so-far" role="status">
+              <strong>So far:</strong> {visitSentence(check.values)}
+            </p>
+          ) : null}
           <h3 id="site-cautions">Before you touch anything</h3>
           <ul>
             {cautionsShown(check.cautions).map((caution) => (
