@@ -8,8 +8,8 @@ export interface EvenLoad {
   readonly steps: readonly Step[];
   /** Share of the steps of about this size in these hours and days that have this very power, 0 to 1. */
   readonly likeness: number;
-  /** How much the power rises from the first full reading to the last, as a share; a resistance's does not. */
-  readonly ramp: number;
+  /** How much the power rises while they last, as a share; a resistance's does not. null where they are too short to tell. */
+  readonly ramp: number | null;
   /** Steps of this very power at other hours of the same days, for each step here. */
   readonly elsewhere: number;
   /** Hour at which they begin. */
@@ -30,6 +30,8 @@ const HOURS_ABOUT = 1.5;
 /** A longer pause ends one spell and begins another, days. */
 const MOST_PAUSE = 16;
 const MOST_LOADS = 16;
+/** One step in three long enough to show a rise speaks for the others. */
+const RAMPS_SHARE = 3;
 
 /**
  * Even loads: the commonest power and hour among the steps, its spell of days, then the next commonest.
@@ -123,12 +125,12 @@ function loadOf(same: readonly Step[], centre: Centre, all: readonly Step[], day
     (step) =>
       Math.abs(step.powerKW / powerKW - 1) <= SAME_SHARE && apartHours(hourOf(step, days), centre.hour) > HOURS_ABOUT,
   );
-  const ramps = same.filter(({ fullSlots }) => fullSlots > 1).map(({ ramp }) => ramp);
+  const ramps = same.flatMap(({ ramp }) => ramp ?? []);
   return {
     powerKW,
     steps: same,
     likeness: same.length / like,
-    ramp: ramps.length > 0 ? median(ramps) : 0,
+    ramp: ramps.length * RAMPS_SHARE >= same.length ? median(ramps) : null,
     elsewhere: elsewhere.length / same.length,
     hour: centre.hour,
     days: [...new Set(same.map(({ day }) => day))],

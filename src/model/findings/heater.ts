@@ -12,7 +12,8 @@ import { median } from './meter-days.ts';
 const RATED_KW = [3, 6, 9] as const;
 const LOW_SHARE = 0.86;
 const HIGH_SHARE = 1.06;
-const LEAST_LIKENESS = 0.6;
+/** Alike enough, where the power is seen to stay level, and where the steps are too short to show it. */
+const LEAST_LIKENESS = { level: 0.45, short: 0.75 } as const;
 const LEAST_DAYS = 5;
 const LEAST_WEEKS = 4;
 /** A compressor's power rises as the cylinder gets hot. */
@@ -36,8 +37,9 @@ export function isHeater(load: EvenLoad, days: MeterDays): boolean {
   const weekly = isWeekly(load, days);
   const span = days.dayNumber[load.days.at(-1)!]! - days.dayNumber[load.days[0]!]! + 1;
   return (
-    load.likeness >= LEAST_LIKENESS &&
-    Math.abs(load.ramp) <= MOST_RAMP &&
+    (load.ramp === null
+      ? load.likeness >= LEAST_LIKENESS.short
+      : load.likeness >= LEAST_LIKENESS.level && Math.abs(load.ramp) <= MOST_RAMP) &&
     load.elsewhere <= MOST_ELSEWHERE &&
     hours <= LONGEST_HOURS[days.meter] &&
     (weekly ? load.days.length >= LEAST_WEEKS : load.days.length >= Math.max(LEAST_DAYS, LEAST_OFTEN * span))

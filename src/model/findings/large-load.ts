@@ -6,7 +6,7 @@ import { isHeater } from './heater.ts';
 import type { MeterDays, Prices } from './meter-days.ts';
 import { median } from './meter-days.ts';
 
-const LEAST_DAYS = 4;
+const LEAST_DAYS = 7;
 const LEAST_LIKENESS = 0.5;
 const MOST_RAMP = 0.06;
 /** A charger at a socket (10 A) runs for hours; one with its own supply is stronger than anything in the kitchen. */
@@ -20,7 +20,7 @@ function isLarge(load: EvenLoad, days: MeterDays): boolean {
   return (
     long &&
     likeness >= LEAST_LIKENESS &&
-    Math.abs(load.ramp) <= MOST_RAMP &&
+    Math.abs(load.ramp ?? 0) <= MOST_RAMP &&
     load.days.length >= LEAST_DAYS &&
     !isHeater(load, days)
   );

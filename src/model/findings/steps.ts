@@ -8,10 +8,8 @@ export interface Step {
   readonly slots: number;
   /** Height over what ran before and after, kW. */
   readonly powerKW: number;
-  /** Rise from the first full reading to the last, as a share of the height. */
-  readonly ramp: number;
-  /** Readings at full height; the first and the last are often cut by the clock. */
-  readonly fullSlots: number;
+  /** Rise between its inner readings as a share of the height; null where it is too short to have two. */
+  readonly ramp: number | null;
   readonly kWh: number;
 }
 
@@ -65,14 +63,15 @@ function measureStep(days: MeterDays, first: number, last: number): Step {
   const heights = Array.from({ length: last - first + 1 }, (_, i) => kWh[first + i]! / hours - base);
   const top = Math.max(...heights);
   const full = heights.filter((height) => height >= (1 - LEVEL_SHARE) * top);
-  const powerKW = full.reduce((sum, height) => sum + height, 0) / full.length;
+  // The first and the last full reading may be cut a little too.
+  const inner = full.length > 2 ? full.slice(1, -1) : [Math.max(...full)];
+  const powerKW = inner.reduce((sum, height) => sum + height, 0) / inner.length;
   return {
     day: Math.floor(first / perDay),
     slot: first % perDay,
     slots: heights.length,
     powerKW,
-    ramp: (full.at(-1)! - full[0]!) / powerKW,
-    fullSlots: full.length,
+    ramp: inner.length > 1 ? (inner.at(-1)! - inner[0]!) / powerKW : null,
     kWh: Math.max(0, heights.reduce((sum, height) => sum + height, 0) * hours),
   };
 }
