@@ -46,6 +46,13 @@ export function shareSentence(
   return `For the rooms alone it is ${factor(space.value)}, counting ${boundaryName(boundary)}. Hot water, pumps and standby take their share.${extra}`;
 }
 
+/** Why the range leans to the dear side; empty where nobody has counted it. */
+export function leanSentence({ fieldSpread }: Pick<MachineResult, 'fieldSpread'>): string {
+  const share = fieldSpread.reachedDesignShare;
+  if (share === undefined || !(share > 0 && share < 0.5)) return '';
+  return `About 1 home in ${Math.round(1 / share)} reached the factor it was designed for. So our range leans to the dear side.`;
+}
+
 /** The installer's figure inside the spread met in metered homes. */
 export function fieldSentence({
   whole,

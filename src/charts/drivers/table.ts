@@ -21,7 +21,7 @@ export function emitterTable(cases: readonly EmitterCase[]): ChartTable {
     caption: `${CAPTION} 8 cases in 10 lie between low and high.`,
     columns: [
       { name: 'Emitters' },
-      ...['Most likely', 'Low', 'High', 'Factor'].map((name) => ({ name, number: true })),
+      ...['As reckoned', 'Low', 'High', 'Factor'].map((name) => ({ name, number: true })),
     ],
     rows: cases.map((one) => ({
       cells: [

@@ -7,7 +7,7 @@ export function spreadTable(rows: readonly SpreadRow[]): ChartTable {
     caption: 'Cost of heating and hot water, a year. 8 cases in 10 lie between low and high.',
     columns: [
       { name: 'Way of heating' },
-      { name: 'Most likely', number: true },
+      { name: 'As reckoned', number: true },
       { name: 'Low', number: true },
       { name: 'High', number: true },
     ],

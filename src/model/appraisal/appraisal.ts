@@ -69,6 +69,48 @@ export const Signature = z.object({
 });
 export type Signature = z.infer<typeof Signature>;
 
+/** One side of a change in the house: the line through that part of the record. */
+export const SignaturePart = z.object({
+  from: CivilDate,
+  /** Exclusive. */
+  to: CivilDate,
+  count: z.int(),
+  baseC: z.number(),
+  basePerDayKWh: z.number(),
+  slopeKWhPerKDay: z.number(),
+  r2: z.number(),
+});
+export type SignaturePart = z.infer<typeof SignaturePart>;
+
+/** The house changed while the record ran: less or more use in the same weather from some day on. */
+export const HouseChange = z.object({
+  on: CivilDate,
+  /** The change may as well lie between these. */
+  earliest: CivilDate,
+  latest: CivilDate,
+  /** Heating use after over that before in the same weather, less 1; with its 10 and 90 % points. */
+  share: z.number(),
+  shareLow: z.number(),
+  shareHigh: z.number(),
+  /** Chance that it is more than habits and scatter, 0 to 1. */
+  sure: z.number(),
+  /** Whether the demand stands on the part after the change alone. */
+  used: z.boolean(),
+  before: SignaturePart,
+  after: SignaturePart,
+});
+export type HouseChange = z.infer<typeof HouseChange>;
+
+/** What the meter of the record should show in a year to come, with the 10 and 90 % points of a single year. */
+export const YearAhead = z.object({
+  winter: z.enum(['mild', 'typical', 'cold']),
+  degreeDays: z.number(),
+  kWh: z.number(),
+  low: z.number(),
+  high: z.number(),
+});
+export type YearAhead = z.infer<typeof YearAhead>;
+
 export const DemandWay = z.enum(['record', 'heat-loss', 'certificate', 'floor-area']);
 export type DemandWay = z.infer<typeof DemandWay>;
 
@@ -101,6 +143,12 @@ export const Demand = z.object({
   roomC: z.number(),
   heatLossWPerK: z.number(),
   signature: Signature.optional(),
+  change: HouseChange.optional(),
+  /** Heat loss coefficient that the record shows, W/K, beside the one that the typed heat loss comes to. */
+  recordHeatLoss: Figure.optional(),
+  typedHeatLossWPerK: z.number().optional(),
+  /** Use as metered in a mild, a typical and a cold year, in that order. */
+  yearsAhead: z.array(YearAhead).optional(),
 });
 export type Demand = z.infer<typeof Demand>;
 
@@ -111,6 +159,8 @@ export const FieldSpread = z.object({
   high: z.number(),
   boundary: Boundary,
   count: z.int().optional(),
+  /** Share of the homes, 0 to 1, whose machine reached the factor its designer had given. */
+  reachedDesignShare: z.number().optional(),
   source: z.string(),
 });
 export type FieldSpread = z.infer<typeof FieldSpread>;

@@ -1,4 +1,5 @@
 /** How far the factor that a home gets strays from the one that was given. */
+import type { FieldSpread } from '../appraisal/appraisal.ts';
 import type { FieldFactor } from '../reference.ts';
 import { evenSpread, type Spread, spreadOfRange } from '../uncertainty/multiplier.ts';
 import { normalQuantile } from '../uncertainty/normal-quantile.ts';
@@ -30,6 +31,19 @@ export function designedSpread(claimed: number, wholeFactor: number, field: Fiel
 export const meteredSpread = (): Spread => evenSpread(METERED_DEVIATION);
 
 /** Spread of a factor taken from the field: that of the homes measured. */
+/** The field's own figures as they stand beside the machine's, at H4. */
+export function describeField({ low, middle, high, count, reachedDesignShare, source }: FieldFactor): FieldSpread {
+  return {
+    low,
+    middle,
+    high,
+    boundary: 'H4',
+    source,
+    ...(count === undefined ? {} : { count }),
+    ...(reachedDesignShare === undefined ? {} : { reachedDesignShare }),
+  };
+}
+
 export const fieldSpread = (field: FieldFactor): Spread =>
   spreadOfRange({ value: field.middle, low: field.low, high: field.high });
 

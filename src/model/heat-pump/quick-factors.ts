@@ -6,7 +6,7 @@ import { multiplierAt, type Spread } from '../uncertainty/multiplier.ts';
 import { Z90 } from '../uncertainty/normal-quantile.ts';
 import { weakestGrade } from '../working.ts';
 import { type ExtraLine, reckonExtras } from './extras.ts';
-import { derivedSpread, designedSpread, fieldSpread, meteredSpread } from './factor-spread.ts';
+import { derivedSpread, describeField, designedSpread, fieldSpread, meteredSpread } from './factor-spread.ts';
 import { factorWorking, wholeWorking } from './machine-working.ts';
 import { findPasteurisation } from './pasteurisation.ts';
 import { type SettledFactor, type SettledFactors, settleFactors } from './settle-factors.ts';
@@ -79,7 +79,6 @@ export function reckonMachine({ household, demand, reference, whatIf }: MachineI
     grade: weakestGrade([settled.space.grade, settled.water.grade, demand.total.grade]),
     working: wholeWorking({ ...at, demand, space, water, boundary: settled.boundary }),
   };
-  const { low, middle, high, count, source } = settled.field;
   return {
     machine: {
       source: machine.source,
@@ -88,7 +87,7 @@ export function reckonMachine({ household, demand, reference, whatIf }: MachineI
       water,
       whole,
       extraKWh: at.extraKWh,
-      fieldSpread: { low, middle, high, boundary: 'H4', source, ...(count === undefined ? {} : { count }) },
+      fieldSpread: describeField(settled.field),
     },
     questions: [...settled.questions],
     extras: at.extras,

@@ -1,6 +1,6 @@
 import { ChartFigure } from '../../charts/figure.tsx';
 import type { MachineResult } from '../../model/appraisal/appraisal.ts';
-import { fieldSentence } from '../../words/machine.ts';
+import { fieldSentence, leanSentence } from '../../words/machine.ts';
 import { factor } from '../../words/numbers.ts';
 import { useHousehold } from '../household-context.tsx';
 import type { RangeRow } from '../shared/ranges/layout.ts';
@@ -43,7 +43,7 @@ export function FactorFigure() {
       name="Seasonal factor beside field trials"
       sentence={fieldSentence(machine)}
       picture={<RangesPicture rows={rows} tickLabel={(value) => factor(value)} smallestStep={0.5} />}
-      note={`Units of heat for each unit bought, over a year, at ${fieldSpread.boundary}. Source: ${fieldSpread.source}.`}
+      note={`${leanSentence(machine)} Units of heat for each unit bought, over a year, at ${fieldSpread.boundary}. Source: ${fieldSpread.source}.`}
       table={{
         caption: `Seasonal factor at ${fieldSpread.boundary}. 8 cases in 10 lie between low and high.`,
         columns: [

@@ -1,8 +1,10 @@
 /** The machine, full way: a year of half-hours in, the same answer out as from two typed factors. */
+
 import type { Figure, MachineResult, Question } from '../../appraisal/appraisal.ts';
 import { evenSpread, multiplierAt, type Spread } from '../../uncertainty/multiplier.ts';
 import { Z90 } from '../../uncertainty/normal-quantile.ts';
 import { type Grade, weakestGrade } from '../../working.ts';
+import { describeField } from '../factor-spread.ts';
 import type { ReckonedMachine } from '../quick-factors.ts';
 import { askAboutFull } from './full-questions.ts';
 import { extraLines, factorWorking, wholeWorking } from './full-working.ts';
@@ -55,7 +57,6 @@ export function reckonFullMachine(settle: SettleInput): FullReckoned {
     grade: weakestGrade([grade, demand.total.grade]),
     working: wholeWorking(wholeValue, parts, extras, space, water),
   };
-  const { low, middle, high, count, source } = field;
   const result: MachineResult = {
     source: machine.source,
     boundary: 'H1',
@@ -63,7 +64,7 @@ export function reckonFullMachine(settle: SettleInput): FullReckoned {
     water,
     whole,
     extraKWh,
-    fieldSpread: { low, middle, high, boundary: 'H4', source, ...(count === undefined ? {} : { count }) },
+    fieldSpread: describeField(field),
   };
   const questions: Question[] = askAboutFull(household, settled, full, whole.value, field);
   return {

@@ -36,7 +36,7 @@ export function costPage({ household, appraisal, changed }: WalkInput): WalkPage
     ]
       .filter(Boolean)
       .join(' '),
-    foot: `${household.name} · ${datesInShort(electricity)} · the dot is most likely`,
+    foot: `${household.name} · ${datesInShort(electricity)} · the dot is the sum with the figures given`,
     picture: { kind: 'spread' },
     knobs: ['flow', 'room', 'water', 'electricity', 'winter'],
     workings: [pump, ...(beside ? [beside] : [])].map(costWorking),

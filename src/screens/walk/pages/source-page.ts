@@ -1,7 +1,7 @@
 import { unitsSentence } from '../../../charts/units/sentence.ts';
 import { unitsSeries } from '../../../charts/units/series.ts';
 import { findSideBySide } from '../../../model/appraisal/beside.ts';
-import { addsSentence, fieldSentence, shareSentence } from '../../../words/machine.ts';
+import { addsSentence, fieldSentence, leanSentence, shareSentence } from '../../../words/machine.ts';
 import { factor } from '../../../words/numbers.ts';
 import type { WalkInput, WalkPage } from '../page.ts';
 
@@ -23,7 +23,7 @@ export function sourcePage({ household, appraisal }: WalkInput): WalkPage {
     inside: machine.source === 'ground',
     workings: [whole.working, space.working, machine.water.working, pump.bought.working],
     notes: [
-      fieldSentence(machine),
+      `${fieldSentence(machine)} ${leanSentence(machine)}`.trim(),
       shareSentence(machine),
       'A factor for the rooms alone is not the household’s factor. Say so now, before the first bill does.',
     ],
