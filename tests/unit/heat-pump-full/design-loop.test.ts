@@ -1,0 +1,86 @@
+import { describe, expect, test } from 'vitest';
+import { USUAL_EFFICIENCY } from '../../../src/model/cycle/household-loop.ts';
+import { loopWorking } from '../../../src/model/cycle/loop-working.ts';
+import { RefrigerantName } from '../../../src/model/cycle/refrigerant.ts';
+import { designLoop, USUAL_BRINE_DROP_K, USUAL_REFRIGERANT } from '../../../src/model/heat-pump/full/design-loop.ts';
+import { settleFull } from '../../../src/model/heat-pump/full/settle.ts';
+import { readSurface } from '../../../src/model/heat-pump/full/surface.ts';
+import type { FullMachine } from '../../../src/model/household/household.ts';
+import { refrigerants } from '../../../src/reference/refrigerants.ts';
+import type { HouseholdChange } from '../appraisal/make-household.ts';
+import { fullHousehold, reckonFull, settleInput } from './make-year.ts';
+
+function loopOf(full: FullMachine = {}, change: HouseholdChange = {}, flowC?: number) {
+  const settle = settleInput(fullHousehold(full, change), flowC === undefined ? undefined : { flowC });
+  const design = designLoop(settle, refrigerants);
+  if (!design?.result.ok) throw new Error(JSON.stringify(design?.result));
+  return { settle, design, loop: design.result.loop };
+}
+const typed = <T>(value: T) => ({ value, grade: 'estimated' as const, origin: 'typed' });
+
+describe('the loop stands on the household’s own numbers', () => {
+  test('brine in is the coldest of its year, brine out below it', () => {
+    const { loop } = loopOf();
+    expect(loop.brineInC).toBeCloseTo(reckonFull().full.coldestSourceC, 9);
+    expect(loop.brineInC - loop.brineOutC).toBeCloseTo(USUAL_BRINE_DROP_K, 9);
+  });
+  test('typed brine stands: the coldest month lies at its figure or a little under it', () => {
+    const brineMonthlyC = typed([4, 3, 3, 4, 6, 8, 10, 10, 9, 8, 6, 5]);
+    const { loop, design } = loopOf({ brineMonthlyC });
+    expect(loop.brineInC).toBeGreaterThan(2);
+    expect(loop.brineInC).toBeLessThanOrEqual(3);
+    expect(design.inputs[0]!.grade).toBe('estimated');
+  });
+  test('the full way gives its own COP at these temperatures; the quick way a usual compressor', () => {
+    const { settle, loop } = loopOf();
+    const { input } = settleFull(settle);
+    expect(loop.cop).toBeCloseTo(1 / readSurface(input.perHeat, loop.brineInC, loop.flowC), 6);
+    expect(loopOf({}, { machine: { way: 'quick' } }).loop.isentropicEfficiency).toBe(USUAL_EFFICIENCY);
+  });
+  test('ground and meter make what the house gets', () => {
+    const { loop } = loopOf();
+    expect(loop.groundKW + loop.meterKW).toBeCloseTo(loop.houseKW, 9);
+  });
+  test('cooler water: less from the meter', () => {
+    const [cool, warm] = [loopOf({}, {}, 35).loop, loopOf({}, {}, 55).loop];
+    expect(cool.meterKW / cool.houseKW).toBeLessThan(warm.meterKW / warm.houseKW);
+    expect(cool.flowC).toBe(35);
+  });
+  test.each(RefrigerantName.options)('%s, once it is chosen', (name) => {
+    const { loop, design } = loopOf({}, { machine: { refrigerant: typed(name) } });
+    expect(loop.refrigerant).toBe(name);
+    expect(design.inputs.find((input) => input.name === 'Refrigerant')!.grade).toBe('estimated');
+  });
+  test('none chosen: the usual one, graded assumed', () => {
+    const { loop, design } = loopOf();
+    expect(loop.refrigerant).toBe(USUAL_REFRIGERANT);
+    expect(design.inputs.find((input) => input.name === 'Refrigerant')!.grade).toBe('assumed');
+  });
+  test('an air machine has no brine, and no loop of it', () =>
+    expect(designLoop(settleInput(fullHousehold({}, { machine: { source: 'air' } })), refrigerants)).toBeNull());
+});
+
+describe('the working of the loop', () => {
+  const { design, loop } = loopOf();
+  const working = loopWorking(loop, design.inputs, refrigerants[loop.refrigerant].source);
+  const value = (name: string) => working.inputs.find((input) => input.name === name)!.value as number;
+  const step = (title: string) => working.steps!.find((one) => one.title === title)!;
+
+  test('its formula, filled with its own inputs, gives its result', () => {
+    const [suction, discharge, liquid] = ['at suction', 'at discharge', 'of the liquid'].map((at) =>
+      value(`Heat content ${at}`),
+    );
+    expect((discharge! - liquid!) / (discharge! - suction!)).toBeCloseTo(working.result.value, 9);
+  });
+  test('every number of the picture has its step', () => {
+    expect(step('Boiling point').result.value).toBe(loop.evaporatingC);
+    expect(step('Condensing point').result.value).toBe(loop.condensingC);
+    expect(step('Low pressure on the gauge').result.value).toBe(loop.low.barGauge);
+    expect(step('High pressure on the gauge').result.value).toBe(loop.high.barGauge);
+    expect(step('Hot gas').result.value).toBe(loop.dischargeC);
+    const parts = step('Heat to the house').inputs.map((input) => input.value as number);
+    expect(parts[0]! + parts[1]!).toBeCloseTo(step('Heat to the house').result.value, 9);
+  });
+  test('it is as sure as its least sure input', () =>
+    expect(working.inputs.find((input) => input.name === 'Heat content at suction')!.grade).toBe('assumed'));
+});
