@@ -1,6 +1,7 @@
 /** How much heat the home needs, and how we know. */
 import type { Appraisal, Demand, DemandEstimate, DemandWay } from '../model/appraisal/appraisal.ts';
-import { capitalised, degrees, grouped, listed, percent, spokenCount, spokenKWh } from './numbers.ts';
+import { capitalised, degrees, grouped, listed, longDate, percent, spokenCount, spokenKWh } from './numbers.ts';
+import { carrierName } from './systems.ts';
 
 /** "This home needs about 13,900 units of heat a year, give or take 1,100." */
 export function heatSentence({ total }: Pick<Demand, 'total'>): string {
@@ -67,6 +68,57 @@ export function weatherSentence({ recordWeather, regionName }: Appraisal['climat
   if (recordWeather === 'typical')
     return `We have no weather of those days, so a typical year of your region (${regionName}) stands in.`;
   return `The weather is that of a typical year in your region (${regionName}).`;
+}
+
+const PERIODS: Readonly<Record<NonNullable<Demand['signature']>['period'], string>> = {
+  day: 'day',
+  month: 'month',
+  period: 'bill',
+};
+
+/** "The weather explains 94 % of this home's gas use." How well the line fits, and how far it misses. */
+export function fitSentence(
+  signature: Pick<NonNullable<Demand['signature']>, 'carrier' | 'period' | 'r2' | 'cvRmse' | 'slopeKWhPerKDay'>,
+): string {
+  const { carrier, period, r2, cvRmse, slopeKWhPerKDay } = signature;
+  const use = `this home’s ${carrierName(carrier)} use`;
+  if (!(slopeKWhPerKDay > 0)) return `The weather explains nothing of ${use}.`;
+  const explained = `The weather explains ${percent(r2)} of ${use}.`;
+  const misses = `A single ${PERIODS[period]} is missed by about ${percent(cvRmse)}; over a year that evens out.`;
+  return r2 < 0.5 ? `${explained} Most of the rest is how the home is lived in. ${misses}` : `${explained} ${misses}`;
+}
+
+/** Heat loss out of the record beside the one that was typed. */
+export function heatLossSentence({
+  recordHeatLoss,
+  typedHeatLossWPerK,
+}: Pick<Demand, 'recordHeatLoss' | 'typedHeatLossWPerK'>): string {
+  if (!recordHeatLoss) return '';
+  const { value, low, high } = recordHeatLoss;
+  const own = `By this record the home loses about ${spokenCount(value)} W for each degree colder, ${spokenCount(low)} to ${spokenCount(high)}.`;
+  if (typedHeatLossWPerK === undefined) return own;
+  const typed = `The typed heat loss comes to ${spokenCount(typedHeatLossWPerK)} W.`;
+  if (typedHeatLossWPerK > high)
+    return `${own} ${typed} That is more: rooms may be left cool, or the survey is on the safe side.`;
+  if (typedHeatLossWPerK < low) return `${own} ${typed} That is less: something the survey did not see may lose heat.`;
+  return `${own} ${typed} The two agree.`;
+}
+
+/** What the meter should show in a year to come. */
+export function yearsAheadSentence({ yearsAhead, signature }: Pick<Demand, 'yearsAhead' | 'signature'>): string {
+  const of = (winter: 'mild' | 'typical' | 'cold') => yearsAhead?.find((one) => one.winter === winter);
+  const [mild, typical, cold] = [of('mild'), of('typical'), of('cold')];
+  if (!mild || !typical || !cold || !signature) return '';
+  const carrier = carrierName(signature.carrier);
+  return `As it is, the meter should show about ${spokenKWh(typical.kWh)} of ${carrier} in a typical year. In 8 years of 10 it lies between ${spokenCount(typical.low)} and ${spokenCount(typical.high)}. A cold year (1 in 10) takes ${spokenCount(cold.kWh)}, a mild one ${spokenCount(mild.kWh)}.`;
+}
+
+/** The line before and after a change in the house. */
+export function changeSentence({ change, signature }: Pick<Demand, 'change' | 'signature'>): string {
+  if (!change || !signature) return '';
+  const slope = (value: number) => grouped(value, value >= 10 ? 0 : 1);
+  const carrier = carrierName(signature.carrier);
+  return `Before about ${longDate(change.on)} each degree colder took ${slope(change.before.slopeKWhPerKDay)} units of ${carrier} a day, since then ${slope(change.after.slopeKWhPerKDay)}.`;
 }
 
 /** What the line through the record says. */

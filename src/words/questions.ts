@@ -1,7 +1,18 @@
 /** What the numbers cannot settle, as sentences with likely reasons. One catalogue; a test holds the model's codes against it. */
 import type { Question } from '../model/appraisal/appraisal.ts';
 import { wayName } from './heat.ts';
-import { capitalised, counted, degrees, factor, grouped, listed, percent, spokenCount, spokenKWh } from './numbers.ts';
+import {
+  capitalised,
+  counted,
+  degrees,
+  factor,
+  grouped,
+  listed,
+  longDate,
+  percent,
+  spokenCount,
+  spokenKWh,
+} from './numbers.ts';
 import { TARIFF_FAULT_CODES, tariffFaultSentence } from './refusals.ts';
 import { carrierName } from './systems.ts';
 
@@ -50,8 +61,24 @@ const DEMAND: Readonly<Record<string, Sentence>> = {
   },
   'chosen-way-missing': ({ text }) =>
     `The heat cannot be taken from ${wayName(text('way'))}, as was chosen. The other ways are used until it is there.`,
-  'other-heat': ({ text }) =>
-    `Some heat comes from ${OTHER_HEAT[text('kind')] ?? text('kind')}, and no meter sees it. The home may need more heat than the record says.`,
+  'other-heat': ({ number, text }) => {
+    const kind = OTHER_HEAT[text('kind')] ?? text('kind');
+    const much = number('perhapsKWh') > 0 ? ` A usual one brings about ${spokenKWh(number('perhapsKWh'))} a year.` : '';
+    return `Some heat comes from ${kind}, and no meter sees it.${much} It is not counted in. Without it the home needs more from its main heating.`;
+  },
+  'house-changed': ({ number, text }) => {
+    const share = number('share');
+    const on = Number.isNaN(Date.parse(text('on'))) ? 'some day' : `about ${longDate(text('on'))}`;
+    const carrier = carrierName(text('carrier'));
+    const low = percent(Math.min(Math.abs(number('shareLow')), Math.abs(number('shareHigh'))));
+    const high = percent(Math.max(Math.abs(number('shareLow')), Math.abs(number('shareHigh'))));
+    const more = share > 0 ? 'more' : 'less';
+    const why =
+      share > 0 ? 'Did more people move in, or was it built on?' : 'Was it insulated, or was the boiler changed?';
+    const rest =
+      text('used') === 'after' ? 'The sums use the days since then.' : 'The sums still use the whole record.';
+    return `Since ${on} this home takes ${percent(Math.abs(share))} ${more} ${carrier} in the same weather (${low} to ${high}). In ${grouped(Math.min(99, Math.floor(100 * number('sure'))))} cases out of 100 that is more than habit. ${why} ${rest}`;
+  },
   'whole-house-meter': ({ number }) =>
     `This meter counts the whole home. Of about ${spokenKWh(number('baseKWh'))} used in any weather, ${spokenCount(number('waterKWh'))} are taken as hot water.`,
   'estimated-readings': ({ number }) =>

@@ -104,6 +104,20 @@ if (!there) {
       // Days alone, without a change of habits, would have been far too sure.
       expect((predicted.totalKWh - metered) / predicted.totalErrorKWh).toBeGreaterThan(1.2816);
     });
+    test('all three years: use in the same weather falls by about a third from the spring of 2022 on, when prices rose', () => {
+      const series = [toSeries(all, 'gas', (d) => d.kWh), toSeries(all, 'outdoor-temperature', (d) => d.outdoorC)];
+      const year = typicalYear(reference.regions[0]!, 2025, 'Europe/London');
+      const { demand, questions } = estimateDemand({
+        household: emptyHousehold('a', 'Home A'),
+        series,
+        reference,
+        year,
+      });
+      // Nobody has told what happened in this home; the British price cap rose by 54 % on 1 April 2022 (from memory).
+      expect(demand.change!.on >= '2022-02-01' && demand.change!.on <= '2022-05-01').toBe(true);
+      expect(demand.change!.share).toBeLessThan(-0.2);
+      expect(questions.map((q) => q.code)).toContain('house-changed');
+    });
     test('whole estimate from either year: the two agree within twice their joint error, habits included', () => {
       const space = (days: readonly Day[]) => {
         const series = [toSeries(days, 'gas', (d) => d.kWh), toSeries(days, 'outdoor-temperature', (d) => d.outdoorC)];

@@ -2,10 +2,13 @@ import { describe, expect, test } from 'vitest';
 import { COMMON_MONTH_DAYS } from '../../src/model/calendar/civil.ts';
 import { baseFromGains, findBaseTemperature } from '../../src/model/demand/base-temperature.ts';
 import { cylinderLossKWhPerDay, lossPerLitreFoam, volumeFactor } from '../../src/model/demand/cylinder-loss.ts';
+import { findChange } from '../../src/model/demand/find-change.ts';
 import { coefficientOfDesignLoad } from '../../src/model/demand/from-heat-loss.ts';
 import { drawOfPeople, warmingKWh } from '../../src/model/demand/hot-water-draw.ts';
 import { fitLine } from '../../src/model/demand/least-squares.ts';
 import { peopleOfFloorArea } from '../../src/model/demand/occupancy.ts';
+import { habitsOfRecord } from '../../src/model/demand/predict-span.ts';
+import { fitSignatureAt } from '../../src/model/demand/signature.ts';
 import { emptyHousehold } from '../../src/model/household/household.ts';
 import { hotWater } from '../../src/reference/hot-water.ts';
 
@@ -127,5 +130,23 @@ describe('Whiteside’s house, weekly gas against outdoor temperature', () => {
     expect(line.slopeError).toBeCloseTo(ofSlope, 5);
     expect(Math.sqrt(line.variance)).toBeCloseTo(s, 5);
     expect(line.r2).toBeCloseTo(r2, 5);
+  });
+  test('put end to end, the break is found where the walls were filled, with the published slopes on either side', () => {
+    const rows = [...before, ...after].map((row) => ({ outdoorC: row[0]!, gas: row[1]! }));
+    const data = {
+      first: Int32Array.from(rows, (_, i) => 7 * i),
+      days: Float64Array.from(rows, () => 7),
+      perDayKWh: Float64Array.from(rows, (row) => row.gas),
+      outdoorC: Float64Array.from(rows.flatMap((row) => new Array<number>(7).fill(row.outdoorC))),
+      start: Uint32Array.from({ length: rows.length + 1 }, (_, i) => 7 * i),
+    };
+    const usualSpread = (days: number) => habitsOfRecord({ yearShare: 0.085, recordYears: days / 365.25, byDay: true });
+    const found = findChange(data, fitSignatureAt(data, 15.5), { usualSpread })!;
+    expect(found.index).toBe(26); // 26 weeks before, 30 after
+    expect(found.before.slope).toBeCloseTo(0.39324, 5); // Venables and Ripley (2002), whiteside
+    expect(found.after.slope).toBeCloseTo(0.27793, 5); // the same
+    expect(found.share).toBeCloseTo(-0.29, 2); // 29 % less
+    expect(found.latest - found.earliest).toBeLessThanOrEqual(2);
+    expect(found.sure).toBeGreaterThan(0.97);
   });
 });

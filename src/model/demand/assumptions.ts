@@ -18,6 +18,9 @@ export const cookingGasKWh = (people: number): number => 481 + 96 * people;
 /** One standard error of it, as a share. Common practice, no source. */
 export const COOKING_ERROR = 0.4;
 
+/** Share of the rooms' heat that a second heater brings where there is one: SAP 10.2 Table 11, from memory. */
+export const OTHER_HEAT_SHARE = { 'wood stove': 0.1, 'open fire': 0.1, 'electric heaters': 0.1 } as const;
+
 /** One relative standard error of what was typed, by how it was come by. Common practice, no source. */
 export const HEAT_LOSS_ERROR = { measured: 0.08, estimated: 0.15, assumed: 0.25 } as const;
 /** Certificates are worked out for a standard household; this one is not it. Common practice, no source. */

@@ -55,13 +55,25 @@ export function estimateDemand(input: DemandInput): EstimatedDemand {
     baseC: changed.baseC,
     roomC: changed.roomC,
     heatLossWPerK: degreeDaysAsIs > 0 ? (chosen.space.value * 1000) / (24 * degreeDaysAsIs) : 0,
-    ...(gathered.signature ? { signature: gathered.signature } : {}),
+    ...ofRecord(gathered),
   };
   return {
     demand,
     climate: describeClimate(household, reference, year, changed.baseC, gathered),
     questions: [...gathered.questions, ...chosen.questions],
     heatBySlot: { spaceShare },
+  };
+}
+
+/** What the record shows besides the estimate. */
+function ofRecord(gathered: Gathered): Partial<Demand> {
+  const { signature, change, recordHeatLoss, typedHeatLossWPerK, yearsAhead } = gathered;
+  return {
+    ...(signature ? { signature } : {}),
+    ...(change ? { change } : {}),
+    ...(recordHeatLoss ? { recordHeatLoss } : {}),
+    ...(typedHeatLossWPerK === undefined ? {} : { typedHeatLossWPerK }),
+    ...(yearsAhead ? { yearsAhead } : {}),
   };
 }
 

@@ -24,6 +24,7 @@ const SPANS_LEAST = 4;
 const CONTRAST_K = 4;
 
 interface Kept {
+  readonly spans: string;
   readonly series: readonly Series[];
   readonly weather: readonly Series[];
   readonly year: TypicalYear;
@@ -37,10 +38,14 @@ const same = (a: readonly unknown[], b: readonly unknown[]) => a.length === b.le
 export function fitRecord(record: HeatRecord, weatherSeries: readonly Series[], year: TypicalYear): FittedRecord {
   const key = record.series[0]!;
   const entries = kept.get(key) ?? [];
-  const known = entries.find((e) => e.year === year && same(e.series, record.series) && same(e.weather, weatherSeries));
+  // The part after a change has the same series and fewer spans.
+  const spans = `${record.spans[0]?.first} ${record.spans.length}`;
+  const known = entries.find(
+    (e) => e.year === year && e.spans === spans && same(e.series, record.series) && same(e.weather, weatherSeries),
+  );
   if (known) return known.fitted;
   const fitted = layLine(record, weatherSeries, year);
-  kept.set(key, [{ series: record.series, weather: weatherSeries, year, fitted }, ...entries.slice(0, 3)]);
+  kept.set(key, [{ spans, series: record.series, weather: weatherSeries, year, fitted }, ...entries.slice(0, 3)]);
   return fitted;
 }
 

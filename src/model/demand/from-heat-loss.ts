@@ -16,6 +16,8 @@ export interface HeatLossResult {
   readonly estimate?: DemandEstimate;
   readonly missing?: string;
   readonly baseC?: number;
+  /** Heat loss coefficient of the typed heat loss, W/K. */
+  readonly wPerK?: number;
   readonly questions: readonly Question[];
 }
 
@@ -83,6 +85,7 @@ export function demandFromHeatLoss(
       working,
     },
     baseC: base.value,
+    wPerK,
     questions,
   };
 }

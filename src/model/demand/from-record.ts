@@ -1,27 +1,35 @@
 /** Way (a): yearly heat out of the fuel or electricity record, corrected for the weather. */
-import type { DemandEstimate, Question, Signature } from '../appraisal/appraisal.ts';
+import type { DemandEstimate, Figure, HouseChange, Question, Signature, YearAhead } from '../appraisal/appraisal.ts';
 import type { Series } from '../evidence/evidence.ts';
 import type { Household } from '../household/household.ts';
 import type { Reference } from '../reference.ts';
 import type { TypicalYear } from '../weather/typical-year.ts';
 import { cookingGasKWh } from './assumptions.ts';
-import { fitRecord, informFit } from './fit-record.ts';
+import { together } from './figure.ts';
+import { type FittedRecord, fitRecord, informFit } from './fit-record.ts';
 import type { HotWaterDemand } from './hot-water.ts';
+import { changeOf, showChange } from './house-change.ts';
 import { knownBase } from './known-base.ts';
+import { otherHeatKWh } from './other-heat.ts';
+import { yearsOf } from './predict-span.ts';
 import { type PresentEfficiency, presentEfficiency } from './present-efficiency.ts';
 import { findRecord, type HeatRecord } from './record.ts';
-import { questionsOfRecord } from './record-questions.ts';
+import { askOfChange, questionsOfRecord } from './record-questions.ts';
 import { typicalUse } from './record-use.ts';
 import { estimateOfRecord } from './record-working.ts';
 import { showSignature } from './show-signature.ts';
 import { fitSignatureAt } from './signature.ts';
 import { splitBase } from './split-base.ts';
+import { heatLossOfRecord, yearsAhead } from './years-ahead.ts';
 
 export interface RecordResult {
   readonly estimate?: DemandEstimate;
   readonly missing?: string;
   readonly baseC?: number;
   readonly signature?: Signature;
+  readonly change?: HouseChange;
+  readonly yearsAhead?: YearAhead[];
+  readonly heatLoss?: Figure;
   readonly weather: 'own' | 'typical' | 'none';
   readonly estimatedShare: number;
   readonly questions: readonly Question[];
@@ -42,36 +50,68 @@ const NOTHING = { weather: 'none', estimatedShare: 0, questions: [] } as const;
  * Needs a record of the fuel that heats the home; reasons where it cannot be had: "no-record", "record-too-short".
  */
 export function demandFromRecord(input: RecordInput): RecordResult {
-  const { household, series, reference, year, water } = input;
+  const { household, series, reference, year } = input;
   const record = findRecord(household.present.system, series);
   if (!record) return { ...NOTHING, missing: 'no-record' };
   const weatherSeries = series.filter((s) => s.carrier === 'outdoor-temperature');
-  const fitted = fitRecord(record, weatherSeries, year);
-  const efficiency = presentEfficiency(household, record.meter, reference);
+  const whole = fitRecord(record, weatherSeries, year);
   const spread = { winter: reference.spread.winter.value, habits: reference.spread.habits.value };
+  const changed = changeOf(record, whole, spread);
+  const afterwards = changed?.sureEnough ? fitRecord(changed.after, weatherSeries, year) : null;
+  const used =
+    afterwards?.signature && changed ? { record: changed.after, fitted: afterwards } : { record, fitted: whole };
+  const answer = answerOf(input, used.record, used.fitted, spread);
+  if (!changed) return answer;
+  const change = showChange(whole, changed.found, used.fitted === afterwards);
+  return { ...answer, change, questions: [askOfChange(change, record.carrier), ...answer.questions] };
+}
+
+interface Spread {
+  readonly winter: number;
+  readonly habits: number;
+}
+
+function answerOf(input: RecordInput, record: HeatRecord, fitted: FittedRecord, spread: Spread): RecordResult {
+  const { household, reference, year, water } = input;
+  const efficiency = presentEfficiency(household, record.meter, reference);
   const known = knownBase(household, record.meter, efficiency, water);
   const informed = informFit(fitted, known, household.heat.baseC?.value);
   const use = typicalUse(record, fitted, year, expectedBase(input, record, efficiency), spread, informed);
-  const { weather } = fitted.weather;
+  const { weather, period } = fitted.weather;
   if (!use) return { ...NOTHING, weather, estimatedShare: fitted.estimatedShare, missing: 'record-too-short' };
   const base = { kWh: use.baseKWh, errorKWh: use.baseErrorKWh };
   const split = splitBase(base, record.meter, household, efficiency.water, water);
+  const estimate = widenForOtherHeat(household, estimateOfRecord(record, fitted, use, split, efficiency, reference));
+  const plain = fitted.signature;
+  const habits = { yearShare: spread.habits, recordYears: yearsOf(fitted.days), byDay: period === 'day' };
+  const outlook = informed && plain ? { informed, plain, habits, weatherShare: use.weatherShare } : null;
   return {
-    estimate: estimateOfRecord(record, fitted, use, split, efficiency, reference),
+    estimate,
     baseC: use.baseC,
     weather,
     estimatedShare: fitted.estimatedShare,
-    ...(fitted.signature
+    ...(plain
       ? {
           signature: showSignature(
             record,
             fitted,
-            informed ? fitSignatureAt(fitted.weather.data, informed.baseC) : fitted.signature,
+            informed ? fitSignatureAt(fitted.weather.data, informed.baseC) : plain,
           ),
         }
       : {}),
+    ...(outlook ? { yearsAhead: yearsAhead(outlook, year, spread.winter) } : {}),
+    ...(outlook && use.spaceKWh > 0 ? { heatLoss: heatLossOfRecord(outlook, efficiency.space, estimate.grade) } : {}),
     questions: questionsOfRecord(household, record, fitted, use, split, water, year),
   };
+}
+
+/**
+ * A stove's heat is in no meter. How much it is nobody knows, so the figure stays as metered (the stove goes on) and its
+ * range grows by a usual second heater's share.
+ */
+function widenForOtherHeat(household: Household, estimate: DemandEstimate): DemandEstimate {
+  const kWh = otherHeatKWh(household, estimate.spaceKWh);
+  return kWh > 0 ? { ...estimate, spaceErrorKWh: together(estimate.spaceErrorKWh, kWh) } : estimate;
 }
 
 /** What the record's base would be by the hot-water method, where only a total is known. */

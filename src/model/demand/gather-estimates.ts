@@ -1,5 +1,13 @@
 /** Goes every way to the heat demand that the household's evidence allows. */
-import type { Demand, DemandEstimate, Question, Signature } from '../appraisal/appraisal.ts';
+import type {
+  Demand,
+  DemandEstimate,
+  Figure,
+  HouseChange,
+  Question,
+  Signature,
+  YearAhead,
+} from '../appraisal/appraisal.ts';
 import type { Series } from '../evidence/evidence.ts';
 import type { Household } from '../household/household.ts';
 import type { Reference } from '../reference.ts';
@@ -11,6 +19,7 @@ import { demandFromHeatLoss } from './from-heat-loss.ts';
 import { demandFromCertificate, demandFromFloorArea } from './from-papers.ts';
 import { demandFromRecord } from './from-record.ts';
 import type { HotWaterDemand } from './hot-water.ts';
+import { otherHeatKWh } from './other-heat.ts';
 import { ask } from './questions.ts';
 
 export interface Gathered {
@@ -21,6 +30,10 @@ export interface Gathered {
   readonly recordBaseC?: number;
   readonly heatLossBaseC?: number;
   readonly signature?: Signature;
+  readonly change?: HouseChange;
+  readonly recordHeatLoss?: Figure;
+  readonly typedHeatLossWPerK?: number;
+  readonly yearsAhead?: YearAhead[];
   readonly recordWeather: 'own' | 'typical' | 'none';
 }
 
@@ -52,7 +65,7 @@ export function gatherEstimates(input: GatherInput): Gathered {
   ];
   const questions = [
     ...(nothing && floorArea ? [ask('demand-unknown', 'question', { spaceKWh: floorArea.spaceKWh })] : []),
-    ...askOfHousehold(household),
+    ...askOfHousehold(household, record.estimate?.spaceKWh ?? 0),
     ...record.questions,
     ...loss.questions,
     ...findContradictions(estimates, record.estimatedShare),
@@ -65,15 +78,26 @@ export function gatherEstimates(input: GatherInput): Gathered {
     ...(record.baseC === undefined ? {} : { recordBaseC: record.baseC }),
     ...(loss.baseC === undefined ? {} : { heatLossBaseC: loss.baseC }),
     ...(record.signature ? { signature: record.signature } : {}),
+    ...(record.change ? { change: record.change } : {}),
+    ...(record.heatLoss ? { recordHeatLoss: record.heatLoss } : {}),
+    ...(loss.wPerK === undefined ? {} : { typedHeatLossWPerK: loss.wPerK }),
+    ...(record.yearsAhead ? { yearsAhead: record.yearsAhead } : {}),
     recordWeather: record.weather,
   };
 }
 
-function askOfHousehold(household: Household): Question[] {
+function askOfHousehold(household: Household, recordKWh: number): Question[] {
   const { otherHeat, efficiency, system } = household.present;
   const questions: Question[] = [];
   if (otherHeat && otherHeat !== 'none') {
-    questions.push(ask('other-heat', 'question', { kind: otherHeat }, 'present.otherHeat'));
+    questions.push(
+      ask(
+        'other-heat',
+        'question',
+        { kind: otherHeat, perhapsKWh: otherHeatKWh(household, recordKWh) },
+        'present.otherHeat',
+      ),
+    );
   }
   if (efficiency && efficiency.value > 1 && system !== 'heat-pump') {
     questions.push(ask('efficiency-above-one', 'question', { efficiency: efficiency.value }, 'present.efficiency'));

@@ -47,8 +47,8 @@ const monthsEvenOut = (months: number): number => MONTH_HABITS / Math.sqrt(Math.
 
 /** Share by which a record's years and months may lie beside the household's long-run mean in the same weather. */
 export function habitsOfRecord({ yearShare, recordYears, byDay }: Habits): number {
-  const years = Math.max(1, recordYears);
-  return Math.hypot(yearShare / Math.sqrt(years), byDay ? monthsEvenOut(HEATING_MONTHS * years) : 0);
+  const ofYears = yearShare / Math.sqrt(Math.max(1, recordYears));
+  return Math.hypot(ofYears, byDay ? monthsEvenOut(HEATING_MONTHS * recordYears) : 0);
 }
 
 export const yearsOf = (days: number): number => days / DAYS_OF_YEAR;

@@ -8,10 +8,12 @@ export type DemandQuestionCode =
   | 'estimates-disagree'
   /** The way the installer chose cannot be gone. data: way, reason */
   | 'chosen-way-missing'
-  /** Heat that no meter sees. data: kind */
+  /** Heat that no meter sees. data: kind, perhapsKWh (a usual second heater's, beside the record's rooms; 0 unknown) */
   | 'other-heat'
   /** Whole-house electricity: the daily base is other electricity and hot water together. data, kWh a year: baseKWh, waterKWh */
   | 'whole-house-meter'
+  /** Use in the same weather fell or rose from a day on. data: on, earliest, latest, carrier, share, shareLow, shareHigh, sure, used ("after", "whole"), beforeSlope, afterSlope */
+  | 'house-changed'
   /** data: share (0 to 1), count */
   | 'estimated-readings'
   /** Periods with less than no use, or with no days, were left out. data: count */

@@ -1,5 +1,5 @@
 /** What is odd about a record, as questions. */
-import type { Question } from '../appraisal/appraisal.ts';
+import type { HouseChange, Question } from '../appraisal/appraisal.ts';
 import type { Household } from '../household/household.ts';
 import type { TypicalYear } from '../weather/typical-year.ts';
 import type { FittedRecord } from './fit-record.ts';
@@ -14,6 +14,24 @@ const R2_POOR = 0.4;
 /** Share of the base, and heat, from which an unexplained rest is worth a question. Common practice, no source. */
 const LEFTOVER_SHARE = 0.35;
 const LEFTOVER_KWH = 800;
+
+/** What the household is asked about a change in its house. */
+export function askOfChange(change: HouseChange, carrier: string): Question {
+  const { on, earliest, latest, share, shareLow, shareHigh, sure, used, before, after } = change;
+  return ask('house-changed', 'question', {
+    on,
+    earliest,
+    latest,
+    carrier,
+    share,
+    shareLow,
+    shareHigh,
+    sure,
+    used: used ? 'after' : 'whole',
+    beforeSlope: before.slopeKWhPerKDay,
+    afterSlope: after.slopeKWhPerKDay,
+  });
+}
 
 /** Questions and notes that a record gives rise to. */
 export function questionsOfRecord(

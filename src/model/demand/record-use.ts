@@ -19,6 +19,8 @@ export interface TypicalUse {
   readonly baseKWh: number;
   readonly baseErrorKWh: number;
   readonly baseC: number;
+  /** Relative standard error of the weather that stands in; 0 with the record's own. */
+  readonly weatherShare: number;
   readonly by: 'signature' | 'total';
   readonly degreeDays: number;
 }
@@ -47,7 +49,7 @@ export function typicalUse(
   const weatherShare = informed ? standIn * WINTER_UNSEEN : standIn;
   // Bills show in their scatter how months differ; days do not, and a total shows nothing.
   const byDay = fitted.weather.period === 'day' || !informed;
-  const habitsShare = habitsOfRecord({ yearShare: spread.habits, recordYears: years, byDay });
+  const habitsShare = habitsOfRecord({ yearShare: spread.habits, recordYears: fitted.days / DAYS_OF_YEAR, byDay });
   if (informed) {
     const use = predictInformed(informed, yearDays(year));
     return {
@@ -56,11 +58,12 @@ export function typicalUse(
       baseKWh: use.baseKWh,
       baseErrorKWh: together(use.baseErrorKWh, use.baseKWh * habitsShare),
       baseC: informed.baseC,
+      weatherShare,
       by: 'signature',
       degreeDays: degreeDaysFromMeans(year.dailyMeanC, informed.baseC),
     };
   }
-  return byTotal(record, fitted, year, expected, together(weatherShare, habitsShare));
+  return byTotal(record, fitted, year, expected, { weatherShare, habitsShare });
 }
 
 function byTotal(
@@ -68,7 +71,7 @@ function byTotal(
   fitted: FittedRecord,
   year: TypicalYear,
   expected: { readonly baseKWh: number; readonly baseErrorKWh: number; readonly baseC?: number },
-  share: number,
+  shares: { readonly weatherShare: number; readonly habitsShare: number },
 ): TypicalUse | null {
   const baseC = expected.baseC ?? BASE_C;
   const degreeDays = degreeDaysFromMeans(year.dailyMeanC, baseC);
@@ -85,10 +88,15 @@ function byTotal(
   const baseError = (expected.baseErrorKWh * days) / year.dailyMeanC.length;
   return {
     spaceKWh,
-    spaceErrorKWh: together(tank * scale, baseError * scale, spaceKWh * share),
+    spaceErrorKWh: together(
+      tank * scale,
+      baseError * scale,
+      spaceKWh * together(shares.weatherShare, shares.habitsShare),
+    ),
     baseKWh: (baseOfRecord * year.dailyMeanC.length) / days,
     baseErrorKWh: expected.baseErrorKWh,
     baseC,
+    weatherShare: shares.weatherShare,
     by: 'total',
     degreeDays,
   };

@@ -13,7 +13,7 @@ import { useHeatVoice } from './use-heat-voice.ts';
 import { WaterFields } from './water-fields.tsx';
 
 export function HeatStage() {
-  const { appraisal } = useHousehold();
+  const { demand } = useHousehold().appraisal;
   const voice = useHeatVoice();
   return (
     <>
@@ -26,7 +26,7 @@ export function HeatStage() {
       <PresentFields />
       <WaterFields />
       <MonthsFigure />
-      {appraisal.demand.signature ? <SignatureFigure signature={appraisal.demand.signature} /> : null}
+      {demand.signature ? <SignatureFigure signature={demand.signature} demand={demand} /> : null}
     </>
   );
 }

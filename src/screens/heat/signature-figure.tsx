@@ -3,8 +3,9 @@ import { SignaturePicture } from '../../charts/signature/picture.tsx';
 import { SIGNATURE_NAME, signatureChartSentence } from '../../charts/signature/sentence.ts';
 import { signatureSeries } from '../../charts/signature/series.ts';
 import { signatureTable } from '../../charts/signature/table.ts';
-import type { Signature } from '../../model/appraisal/appraisal.ts';
-import { counted, longDate, percent } from '../../words/numbers.ts';
+import type { Demand, Signature } from '../../model/appraisal/appraisal.ts';
+import { changeSentence, fitSentence, heatLossSentence, yearsAheadSentence } from '../../words/heat.ts';
+import { counted, longDate } from '../../words/numbers.ts';
 import { lastDayOf } from '../evidence/day-words.ts';
 
 const PERIOD_WORDS: { readonly [period in Signature['period']]: readonly [string, string] } = {
@@ -14,10 +15,16 @@ const PERIOD_WORDS: { readonly [period in Signature['period']]: readonly [string
 };
 
 /** The line laid through the record: use against the weather. */
-export function SignatureFigure(props: { readonly signature: Signature }) {
-  const { signature } = props;
+export function SignatureFigure(props: { readonly signature: Signature; readonly demand: Demand }) {
+  const { signature, demand } = props;
   const series = signatureSeries(signature);
   const [one, many] = PERIOD_WORDS[signature.period];
+  const said = [
+    fitSentence(signature),
+    changeSentence(demand),
+    heatLossSentence(demand),
+    yearsAheadSentence(demand),
+  ].filter((sentence) => sentence !== '');
   return (
     <section>
       <ChartFigure
@@ -25,8 +32,11 @@ export function SignatureFigure(props: { readonly signature: Signature }) {
         sentence={signatureChartSentence(series)}
         picture={<SignaturePicture series={series} size="desk" />}
         table={signatureTable(series)}
-        note={`${counted(signature.count, one, many)}, ${longDate(signature.from)} to ${longDate(lastDayOf(signature.to))}. The line explains ${percent(signature.r2)} of the ups and downs.`}
+        note={`${counted(signature.count, one, many)}, ${longDate(signature.from)} to ${longDate(lastDayOf(signature.to))}.`}
       />
+      {said.map((sentence) => (
+        <p key={sentence}>{sentence}</p>
+      ))}
     </section>
   );
 }

@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { rankDrivers } from '../../../src/model/uncertainty/drivers.ts';
 import { evenSpread, multiplierAt, NO_SPREAD, spreadOfRange } from '../../../src/model/uncertainty/multiplier.ts';
 import { normalQuantile, Z90 } from '../../../src/model/uncertainty/normal-quantile.ts';
+import { normalShare } from '../../../src/model/uncertainty/normal-share.ts';
 import { INPUTS, normalDraws } from '../../../src/model/uncertainty/normals.ts';
 import {
   quantileOfSorted,
@@ -25,8 +26,18 @@ describe('normal quantile', () => {
     [0.01, -2.326347874],
   ])('of %f is %f', (p, z) => {
     expect(normalQuantile(p)).toBeCloseTo(z, 7);
+    expect(normalShare(z)).toBeCloseTo(p, 9);
   });
 
+  test('the share below any value lies between 0 and 1, and rises', () => {
+    expect([normalShare(-40), normalShare(40)]).toEqual([0, 1]);
+    fc.assert(
+      fc.property(fc.double({ min: -9, max: 9, noNaN: true }), (z) => {
+        expect(normalShare(z) + normalShare(-z)).toBeCloseTo(1, 12);
+        expect(normalShare(z + 0.01)).toBeGreaterThanOrEqual(normalShare(z));
+      }),
+    );
+  });
   test('has the ends at infinity and is odd about one half', () => {
     expect(normalQuantile(0)).toBe(Number.NEGATIVE_INFINITY);
     expect(normalQuantile(1)).toBe(Number.POSITIVE_INFINITY);

@@ -11,7 +11,7 @@ import * as heat from '../../../src/words/heat.ts';
 import * as machine from '../../../src/words/machine.ts';
 import * as prices from '../../../src/words/prices.ts';
 import * as promise from '../../../src/words/promise.ts';
-import { QUESTION_CODES } from '../../../src/words/questions.ts';
+import { QUESTION_CODES, questionSentence } from '../../../src/words/questions.ts';
 import * as sure from '../../../src/words/sure.ts';
 import * as watch from '../../../src/words/watch.ts';
 import { larchRise } from '../leave-behind/larch-rise.ts';
@@ -34,6 +34,28 @@ const signature = {
   rho: 0.2,
   points: [],
 };
+const part = { from: '2025-01-01', to: '2025-10-01', count: 270, baseC: 15.5, basePerDayKWh: 7, r2: 0.9 };
+const change = {
+  on: '2025-10-01',
+  earliest: '2025-09-20',
+  latest: '2025-10-08',
+  share: -0.29,
+  shareLow: -0.35,
+  shareHigh: -0.23,
+  sure: 0.985,
+  used: true,
+  before: { ...part, slopeKWhPerKDay: 5.2 },
+  after: { ...part, slopeKWhPerKDay: 3.7 },
+};
+const ofHeat = {
+  unit: 'W/K',
+  grade: 'estimated' as const,
+  working: { title: '', formula: '', inputs: [], result: { value: 238, unit: 'W/K' } },
+};
+const recordHeatLoss = { value: 238, low: 205, high: 276, ...ofHeat };
+const yearsAhead = (['mild', 'typical', 'cold'] as const).map((winter, i) => {
+  return { winter, degreeDays: 1900 + 180 * i, kWh: 15_100 + 1100 * i, low: 13_000, high: 19_000 };
+});
 const rise = larchRise();
 const dear = larchRise({ electricityShare: 2 });
 const pump = rise.systems[0]!;
@@ -55,6 +77,14 @@ const pages: Record<string, string[]> = {
     heat.missingWaySentence('heat-loss', 'no-heat-loss'),
     heat.missingWaySentence('floor-area', 'no-floor-area'),
     heat.signatureSentence(signature),
+    heat.fitSentence(signature),
+    heat.changeSentence({ change, signature }),
+    heat.heatLossSentence({ recordHeatLoss, typedHeatLossWPerK: 261 }),
+    heat.yearsAheadSentence({ yearsAhead, signature }),
+    questionSentence({
+      code: 'house-changed',
+      data: { ...change, carrier: 'gas', used: 'after', before: 0, after: 0 },
+    }),
   ],
   machine: [
     machine.addsSentence(rise.machine),

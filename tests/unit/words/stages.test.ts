@@ -23,6 +23,34 @@ test.each([
   expect(heat.heatSentence({ total: figure(value, low, high, 'kWh') })).toBe(said);
 });
 
+const line = { carrier: 'gas', period: 'month' as const, r2: 0.94, cvRmse: 0.08, slopeKWhPerKDay: 5 };
+test.each([
+  [
+    line,
+    'The weather explains 94% of this home’s gas use. A single month is missed by about 8%; over a year that evens out.',
+  ],
+  [{ ...line, r2: 0.31, period: 'day' as const }, 'Most of the rest is how the home is lived in.'],
+  [
+    { ...line, carrier: 'electricity', slopeKWhPerKDay: 0 },
+    'The weather explains nothing of this home’s electricity use.',
+  ],
+])('how well the line fits: %o', (signature, said) => expect(heat.fitSentence(signature)).toContain(said));
+
+test.each([
+  [undefined, 'loses about 240 W for each degree colder, 210 to 280.'],
+  [240, 'The two agree.'],
+  [330, 'That is more: rooms may be left cool'],
+  [150, 'That is less: something the survey did not see'],
+])('heat loss of the record beside a typed one of %s W/K', (typedHeatLossWPerK, said) => {
+  const recordHeatLoss = figure(238, 205, 276, 'W/K');
+  expect(heat.heatLossSentence({ recordHeatLoss, ...(typedHeatLossWPerK ? { typedHeatLossWPerK } : {}) })).toContain(
+    said,
+  );
+});
+test('without a line there is nothing to say of the loss, the years to come or a change', () => {
+  expect([heat.heatLossSentence({}), heat.yearsAheadSentence({}), heat.changeSentence({})]).toEqual(['', '', '']);
+});
+
 test('the weather and the ways behind the heat', () => {
   expect(heat.weatherSentence(rise.climate)).toContain('a typical year of your region (Midlands) stands in');
   expect(heat.basisSentence(rise.demand)).toBe('The figure stands on your own record.');
