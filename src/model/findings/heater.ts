@@ -47,7 +47,7 @@ export function isHeater(load: EvenLoad, days: MeterDays): boolean {
 }
 
 /** Whether most gaps between the days are whole weeks. */
-function isWeekly(load: EvenLoad, days: MeterDays): boolean {
+export function isWeekly(load: EvenLoad, days: MeterDays): boolean {
   const gaps = load.days.slice(1).map((day, i) => days.dayNumber[day]! - days.dayNumber[load.days[i]!]!);
   return gaps.length >= 3 && gaps.filter((gap) => gap % 7 === 0).length >= 0.7 * gaps.length;
 }

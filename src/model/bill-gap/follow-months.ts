@@ -1,0 +1,109 @@
+/** Month by month, the promise against what the meter says, with the weather put right. */
+import type { KeptPromise } from '../appraisal/promise.ts';
+import { toCivilDate, toDayNumber } from '../calendar/civil.ts';
+import type { Series } from '../evidence/evidence.ts';
+import type { Reference } from '../reference.ts';
+import type { CivilDate } from '../tariff/tariff.ts';
+import { actualWeather } from './actual-weather.ts';
+import { spaceInWeather } from './cost-state.ts';
+import { expectedRange } from './expected-range.ts';
+import { heatPumpOf, promisedDays } from './promised-days.ts';
+
+export interface FollowedMonth {
+  /** "2026-01". */
+  readonly month: string;
+  /** Days of the month that the series has; `to` exclusive. */
+  readonly from: CivilDate;
+  readonly to: CivilDate;
+  readonly days: number;
+  /** For these days in a typical year, and in the weather that came with its 10 and 90 % points, kWh. */
+  readonly promisedKWh: number;
+  readonly expectedKWh: number;
+  readonly lowKWh: number;
+  readonly highKWh: number;
+  /** Null where days in between are missing. */
+  readonly actualKWh: number | null;
+  readonly weatherKnown: boolean;
+  readonly verdict: 'inside' | 'above' | 'below' | 'unknown';
+  /** Actual less expected since the first month, months that are not known left out, kWh. */
+  readonly gapSoFarKWh: number;
+}
+
+/** Fewer days are no month to judge by. Common practice, no source. */
+const LEAST_DAYS = 7;
+
+/**
+ * Each month of a heat pump's daily record [kWh] against the promise for the same days: promised, expected in the
+ * weather that came (as `checkBill` has it), the range about it, and the meter. Spans under a week are left out.
+ */
+export function followMonths(
+  promise: KeptPromise,
+  series: Series,
+  weather: Series | undefined,
+  reference: Pick<Reference, 'spread'>,
+): FollowedMonth[] {
+  const pump = heatPumpOf(promise);
+  let gapSoFarKWh = 0;
+  return spansOf(series).map(({ from, to }): FollowedMonth => {
+    const promised = promisedDays(promise, from, to);
+    const bill = { promiseId: '', from, to, boughtKWh: 0, otherKWh: 0, meter: 'heat-pump', pencePerKWh: 0 } as const;
+    const baseC = promise.appraisal.demand.baseC;
+    const known = actualWeather({ ...bill, readings: 'actual' }, baseC, promised.degreeDays, weather);
+    const typical = promised.degreeDays.reduce((sum, value) => sum + value, 0);
+    const expectedKWh = spaceInWeather(promised, known ? known.degreeDays - typical : 0) + promised.otherKWh;
+    // A thousand times the units, since the range comes in whole numbers.
+    const range = expectedRange({
+      expectedPence: expectedKWh * 1000,
+      bought: pump.bought,
+      days: promised.days,
+      spaceShare: promised.spaceShare,
+      weatherKnown: known !== null,
+      spread: reference.spread,
+    });
+    const lowKWh = range.low / 1000;
+    const highKWh = range.high / 1000;
+    const actualKWh = unitsOf(series, from, to);
+    if (actualKWh !== null) gapSoFarKWh += actualKWh - expectedKWh;
+    return {
+      month: from.slice(0, 7),
+      from,
+      to,
+      days: promised.days,
+      promisedKWh: promised.spaceKWh + promised.otherKWh,
+      expectedKWh,
+      lowKWh,
+      highKWh,
+      actualKWh,
+      weatherKnown: known !== null,
+      verdict: actualKWh === null ? 'unknown' : actualKWh > highKWh ? 'above' : actualKWh < lowKWh ? 'below' : 'inside',
+      gapSoFarKWh,
+    };
+  });
+}
+
+/** The series' days cut at the beginnings of months. */
+function spansOf(series: Series): { from: CivilDate; to: CivilDate }[] {
+  if (!series.days) return [];
+  const first = toDayNumber(series.days.first);
+  const end = first + series.days.values.length;
+  const spans: { from: CivilDate; to: CivilDate }[] = [];
+  for (let start = first; start < end; ) {
+    const month = toCivilDate(start).slice(0, 7);
+    let next = start + 1;
+    while (next < end && toCivilDate(next).startsWith(month)) next++;
+    if (next - start >= LEAST_DAYS) spans.push({ from: toCivilDate(start), to: toCivilDate(next) });
+    start = next;
+  }
+  return spans;
+}
+
+function unitsOf({ days }: Series, from: CivilDate, to: CivilDate): number | null {
+  const offset = toDayNumber(from) - toDayNumber(days!.first);
+  let sum = 0;
+  for (let i = 0; i < toDayNumber(to) - toDayNumber(from); i++) {
+    const value = days!.values[offset + i];
+    if (value === null || value === undefined) return null;
+    sum += value;
+  }
+  return sum;
+}

@@ -1,0 +1,158 @@
+/** What the readings say for the days of a bill, in the fields that separate the causes of a difference. */
+import type { BillCheckInput } from '../appraisal/promise.ts';
+import { toDayNumber } from '../calendar/civil.ts';
+import type { Series } from '../evidence/evidence.ts';
+import { coldLine } from '../findings/cold-line.ts';
+import { findEvenLoads } from '../findings/even-loads.ts';
+import { isHeater, isWeekly } from '../findings/heater.ts';
+import { type MeterDays, type MeterReadings, meterDays, type OutdoorDays } from '../findings/meter-days.ts';
+import { bandPrices, bandsOf } from '../findings/slot-prices.ts';
+import type { TariffVersion } from '../tariff/tariff.ts';
+
+export interface BillEvidence {
+  readonly series: readonly Series[];
+  /** Half-hours or hours of the meters, if the store has them. */
+  readonly readings: readonly MeterReadings[];
+  /** Prices of the bill's days, where they hang on the hour. */
+  readonly version?: TariffVersion;
+}
+
+/** Days of which readings must be there to speak for a bill. Common practice, no source. */
+const LEAST_SHARE = 0.95;
+/** Days without heating from which the line takes what does not follow the cold. */
+const LEAST_WARM = 15;
+const LEAST_DAYS = 60;
+/** Older days are of another year's habits. */
+const MOST_DAYS_BACK = 400;
+const WARM_C = 16;
+
+/**
+ * The bill with what the readings add to it [kWh]; what somebody typed stands.
+ * Sub-meter and heat meter: sums of their days. Heater: even steps on the machine's meter, the weekly one left out since
+ * the promise has it; on half-hours none seen counts as none. Units that rose with the cold: all units less the line's
+ * use on warm days. Units by price: by the clock.
+ */
+export function withEvidence(bill: BillCheckInput, evidence: BillEvidence): BillCheckInput {
+  const { series, readings, version } = evidence;
+  const used: string[] = [];
+  const totalOf = (role: Series['role'], carrier: Series['carrier']): number | undefined => {
+    for (const one of series) {
+      if (one.role !== role || one.carrier !== carrier) continue;
+      const kWh = sumOfDays(one, bill);
+      if (kWh === undefined) continue;
+      used.push(one.id);
+      return kWh;
+    }
+    return undefined;
+  };
+  const machineKWh = totalOf('heat-pump', 'electricity');
+  const heatKWh = totalOf('heat-output', 'heat');
+  const outdoor = outdoorOf(series);
+  const machine = readings.find(({ meter }) => meter === 'heat-pump');
+  const machineDays = machine ? meterDays(machine, outdoor) : null;
+  const heater = machineDays ? heaterByDay(machineDays) : null;
+  const immersionKWh = machineDays && heater ? heaterOf(machineDays, heater, bill) : undefined;
+  const spaceKWh = outdoor ? spaceOf(bill, series, outdoor, heater, machineKWh, immersionKWh ?? 0) : undefined;
+  const ratesKWh = machineDays && version ? ratesOf(machineDays, version, bill) : undefined;
+  const found = {
+    heatPumpKWh: bill.meter === 'whole-house' ? machineKWh : undefined,
+    readKWh: bill.meter === 'heat-pump' && bill.readings !== 'actual' ? machineKWh : undefined,
+    heatKWh,
+    immersionKWh,
+    spaceKWh,
+    ratesKWh,
+    seriesIds: used.length > 0 ? used : undefined,
+  };
+  const known = Object.fromEntries(Object.entries(found).filter(([, value]) => value !== undefined));
+  return { ...known, ...bill };
+}
+
+/** Units of a series over the bill's days; undefined where a day is missing. */
+function sumOfDays({ days }: Series, { from, to }: BillCheckInput): number | undefined {
+  if (!days) return undefined;
+  const offset = toDayNumber(from) - toDayNumber(days.first);
+  let sum = 0;
+  for (let i = 0; i < toDayNumber(to) - toDayNumber(from); i++) {
+    const value = days.values[offset + i] ?? null;
+    if (value === null) return undefined;
+    sum += value;
+  }
+  return sum;
+}
+
+function outdoorOf(series: readonly Series[]): OutdoorDays | undefined {
+  return series.find(({ carrier, days }) => carrier === 'outdoor-temperature' && days)?.days;
+}
+
+const isInBill = (dayNumber: number, { from, to }: BillCheckInput) =>
+  dayNumber >= toDayNumber(from) && dayNumber < toDayNumber(to);
+
+const covers = ({ dayNumber }: MeterDays, bill: BillCheckInput) =>
+  dayNumber.filter((day) => isInBill(day, bill)).length >=
+  LEAST_SHARE * (toDayNumber(bill.to) - toDayNumber(bill.from));
+
+/** Units of heaters other than the weekly one, by day number, kWh. */
+function heaterByDay(days: MeterDays): Map<number, number> {
+  const byDay = new Map<number, number>();
+  for (const load of findEvenLoads(days)) {
+    if (!isHeater(load, days) || isWeekly(load, days)) continue;
+    for (const { day, kWh } of load.steps) {
+      byDay.set(days.dayNumber[day]!, (byDay.get(days.dayNumber[day]!) ?? 0) + kWh);
+    }
+  }
+  return byDay;
+}
+
+function heaterOf(days: MeterDays, byDay: ReadonlyMap<number, number>, bill: BillCheckInput): number | undefined {
+  if (!covers(days, bill)) return undefined;
+  let sum = 0;
+  for (const [day, kWh] of byDay) if (isInBill(day, bill)) sum += kWh;
+  // By the hour a short run hides; a heater that was not seen may still be there.
+  return sum > 0 || days.hours <= 0.5 ? sum : undefined;
+}
+
+/** Units of the bill that followed the cold; undefined without warm days to take the others from. */
+function spaceOf(
+  bill: BillCheckInput,
+  series: readonly Series[],
+  outdoor: OutdoorDays,
+  heater: ReadonlyMap<number, number> | null,
+  machineKWh: number | undefined,
+  immersionKWh: number,
+): number | undefined {
+  const ofMachine = machineKWh !== undefined;
+  const role = ofMachine ? 'heat-pump' : 'import';
+  const meter = series.find((one) => one.role === role && one.carrier === 'electricity' && one.days);
+  if (!meter?.days || (!ofMachine && bill.meter === 'heat-pump')) return undefined;
+  const first = toDayNumber(meter.days.first);
+  const end = toDayNumber(bill.to);
+  const rows: { day: number; kWh: number; outdoorC: number }[] = [];
+  for (let day = Math.max(first, end - MOST_DAYS_BACK); day < end; day++) {
+    const kWh = meter.days.values[day - first] ?? null;
+    const outdoorC = outdoor.values[day - toDayNumber(outdoor.first)] ?? null;
+    if (kWh !== null && outdoorC !== null) rows.push({ day, kWh: kWh - (heater?.get(day) ?? 0), outdoorC });
+  }
+  const warm = rows.filter(({ outdoorC }) => outdoorC > WARM_C).length;
+  if (rows.length < LEAST_DAYS || warm < LEAST_WARM) return undefined;
+  const line = coldLine(
+    rows.map(({ day }) => day),
+    rows.map(({ kWh }) => kWh),
+    rows.map(({ outdoorC }) => outdoorC),
+  );
+  const steadyKWh = line.intercept * (end - toDayNumber(bill.from));
+  const totalKWh = machineKWh ?? bill.boughtKWh + bill.otherKWh;
+  return Math.max(0, totalKWh - immersionKWh - steadyKWh);
+}
+
+/** The machine's units in the bill's days by the tariff's bands. */
+function ratesOf(days: MeterDays, version: TariffVersion, bill: BillCheckInput): BillCheckInput['ratesKWh'] {
+  const prices = bandPrices(version);
+  if (new Set(prices).size < 2 || !covers(days, bill)) return undefined;
+  const bands = bandsOf(days, version);
+  const sums = prices.map(() => 0);
+  for (let i = 0; i < days.kWh.length; i++) {
+    const band = bands[i]!;
+    if (band >= 0 && isInBill(days.dayNumber[Math.floor(i / days.perDay)]!, bill)) sums[band]! += days.kWh[i]!;
+  }
+  return version.bands.map(({ name }, i) => ({ name, kWh: sums[i]!, pencePerKWh: prices[i]! }));
+}
