@@ -16,7 +16,7 @@ async function readStages(page: Page): Promise<string[]> {
   for (const stage of STAGES) {
     await openStage(page, stage);
     await expect(page.getByText('Reading the promise …')).toHaveCount(0);
-    said.push(`${stage}: ${await page.getByRole('main').innerText()}`);
+    said.push(`${stage}: ${await page.getByRole('main').textContent()}`);
   }
   return said;
 }
@@ -56,7 +56,7 @@ test('households are found, copied, archived, taken out as a file, erased and br
         .filter({ has: row(desk, name) })
         .getByRole('cell')
         .nth(1)
-        .innerText();
+        .textContent();
     expect(await pieces('Mill Lane, copy')).toBe(await pieces('Mill Lane'));
     await more(desk, 'Mill Lane');
   });

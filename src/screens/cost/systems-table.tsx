@@ -1,12 +1,11 @@
 import { GradeMark } from '../../charts/grade-mark.tsx';
-import type { Appraisal, Figure } from '../../model/appraisal/appraisal.ts';
+import type { Appraisal, Figure, SystemResult } from '../../model/appraisal/appraisal.ts';
+import { type CostPart, partWorking } from '../../model/comparison/part-working.ts';
 import { exactPounds, grouped } from '../../words/numbers.ts';
 import { systemName } from '../../words/systems.ts';
 import { useHousehold } from '../household-context.tsx';
 import { FigureButton } from '../shared/spoken.tsx';
 
-/** A part that costs nothing is a dash, as on a bill. */
-const part = (pence: number) => (pence === 0 ? '–' : exactPounds(pence));
 const HEADS = ['Units bought, kWh', 'For units', 'Standing', 'Service', 'Together', 'Carbon, kg'];
 
 /** Every way of heating with what its year is made of. */
@@ -15,6 +14,13 @@ export function SystemsTable({ appraisal }: { readonly appraisal: Appraisal }) {
   const open = (figure: Figure, text: string) => (
     <FigureButton text={text} working={figure.working} onOpen={openWorking} />
   );
+  /** A part that costs nothing is a dash, as on a bill. */
+  const openPart = ({ cost }: SystemResult, part: CostPart, pence: number) =>
+    pence === 0 ? (
+      '–'
+    ) : (
+      <FigureButton text={exactPounds(pence)} working={partWorking(cost.working, part, pence)} onOpen={openWorking} />
+    );
   return (
     <div className="scroll-x">
       <table className="systems">
@@ -36,9 +42,9 @@ export function SystemsTable({ appraisal }: { readonly appraisal: Appraisal }) {
                 <GradeMark grade={system.grade} /> {systemName(system.id, system.kind, appraisal.machine.source)}
               </th>
               <td className="number">{open(system.bought, grouped(system.bought.value))}</td>
-              <td className="number">{part(system.split.unitsPence)}</td>
-              <td className="number">{part(system.split.standingPence)}</td>
-              <td className="number">{part(system.split.servicePence)}</td>
+              <td className="number">{openPart(system, 'units', system.split.unitsPence)}</td>
+              <td className="number">{openPart(system, 'standing', system.split.standingPence)}</td>
+              <td className="number">{openPart(system, 'service', system.split.servicePence)}</td>
               <td className="number">{open(system.cost, exactPounds(system.cost.value))}</td>
               <td className="number">{open(system.carbonKg, grouped(system.carbonKg.value))}</td>
             </tr>

@@ -1,4 +1,4 @@
-import { type ReactNode, useEffect, useId, useRef } from 'react';
+import { type ReactNode, useId, useLayoutEffect, useRef } from 'react';
 
 /**
  * The browser's own modal dialog: it keeps the focus inside, gives it back, and closes on Esc.
@@ -12,7 +12,8 @@ export function Dialog(props: {
 }) {
   const ref = useRef<HTMLDialogElement>(null);
   const titleId = useId();
-  useEffect(() => {
+  // Before the page is painted and, on leaving, before the dialog is taken out: only then is the focus given back.
+  useLayoutEffect(() => {
     const dialog = ref.current;
     if (dialog && !dialog.open) dialog.showModal();
     return () => dialog?.close();

@@ -1,0 +1,133 @@
+/** Every figure that opens its working: the sum is there, its inputs carry their grade, and it comes to what was shown. */
+import type { Locator, Page } from '@playwright/test';
+import { expect, openStage, STAGES, test, walkThrough } from './host.ts';
+
+const GRADE = /^(measured|estimated|assumed)/;
+
+interface Amount {
+  readonly value: number;
+  /** How far the shown figure may lie from the exact one by rounding alone. */
+  readonly slack: number;
+}
+
+/** The amount in a text such as "£1,190", "−£13.20", "13,900 units", "26.3 p", with the rounding of its kind. */
+function amountIn(text: string): Amount | null {
+  const found = /([−-]?)\s*(£?)([\d,]+)(\.\d+)?/.exec(text.replace(/^\+/, ''));
+  if (!found) return null;
+  const [, minus, pound, whole, decimals] = found;
+  const size = Number(`${whole!.replaceAll(',', '')}${decimals ?? ''}`);
+  const value = minus ? -size : size;
+  if (decimals) return { value, slack: 0.5 * 10 ** (1 - decimals.length) };
+  // Speech rounds pounds to tens from £100 on, and units to three leading digits from 1,000 on.
+  if (pound) return { value, slack: size >= 100 && size % 10 === 0 ? 5 : 0.5 };
+  const step = size >= 1000 ? 10 ** (Math.floor(Math.log10(size)) - 2) : size >= 100 ? 10 : 1;
+  return { value, slack: size % step === 0 ? step / 2 : 0.5 };
+}
+
+/** What is wrong with one working as it stands open; empty when nothing is. */
+async function findFaults(working: Locator): Promise<string[]> {
+  const faults: string[] = [];
+  const formula = working.locator('.working-formula').first();
+  if (!/\S{3}/.test((await formula.textContent()) ?? '')) faults.push('no formula');
+  const origins = await working.locator('.working-origin').allTextContents();
+  if (origins.length === 0) faults.push('no input');
+  for (const origin of origins) {
+    if (!GRADE.test(origin)) faults.push(`an input without a grade: ${origin}`);
+    if (!/· \S/.test(origin)) faults.push(`an input without an origin: ${origin}`);
+  }
+  const text = (await working.textContent()) ?? '';
+  if (/NaN|undefined|Infinity/.test(text)) faults.push('a number that is none');
+  return faults;
+}
+
+async function openEachFigure(page: Page, where: string): Promise<number> {
+  const figures = page.getByRole('main').locator('button.figure-link');
+  const count = await figures.count();
+  for (let index = 0; index < count; index++) {
+    const figure = figures.nth(index);
+    const shown = ((await figure.textContent()) ?? '').trim();
+    const at = `${where}: ${shown}`;
+    await figure.click();
+    const dialog = page.getByRole('dialog');
+    await expect(dialog, at).toBeVisible();
+    expect.soft(await findFaults(dialog), at).toEqual([]);
+    const result = (await dialog.locator('.working-result').first().textContent()) ?? '';
+    const [here, there] = [amountIn(shown), amountIn(result)];
+    if (/ of 20| in 20| out of 20/.test(shown)) {
+      // A count of futures stands on a difference that is a sum of its own.
+      expect.soft(there, `${at} opens ${result}`).not.toBeNull();
+    } else if (expect.soft(here && there, `${at} opens ${result}`) && here && there) {
+      expect
+        .soft(Math.abs(here.value - there.value), `${at} opens ${result}`)
+        .toBeLessThanOrEqual(here.slack + there.slack);
+    }
+    await page.keyboard.press('Escape');
+    await expect(dialog).toBeHidden();
+    await expect(figure).toBeFocused();
+  }
+  return count;
+}
+
+for (const [folder, name] of [
+  ['larch-rise', 'Larch Rise'],
+  ['mill-lane', 'Mill Lane'],
+] as const) {
+  test.describe(name, () => {
+    test.use({ sampleName: folder });
+    test(`${name}: every figure on every stage opens a sum that comes to it`, async ({ desk, host }) => {
+      test.slow();
+      const { id } = (await host.call('household.list', {}))[0]!;
+      if ((await host.call('household.open', { id })).promises.length === 0) {
+        await host.call('promise.keep', { householdId: id, note: '' });
+      }
+      await desk.getByRole('link', { name }).click();
+      const counts: string[] = [];
+      for (const stage of STAGES) {
+        await openStage(desk, stage);
+        await expect(desk.getByText('Reading the promise …')).toHaveCount(0);
+        counts.push(`${stage} ${await openEachFigure(desk, stage)}`);
+      }
+      console.log(`  Figures opened: ${counts.join(', ')}.`);
+    });
+  });
+}
+
+test('every figure in the table of running costs opens a sum', async ({ desk }) => {
+  await desk.getByRole('link', { name: 'Larch Rise' }).click();
+  await openStage(desk, 'Running cost');
+  const table = desk.getByRole('table', { name: /A typical year of heating/ });
+  const cells = await table.getByRole('cell').all();
+  const without: string[] = [];
+  for (const cell of cells) {
+    const text = (await cell.textContent()) ?? '';
+    if (/\d/.test(text) && (await cell.getByRole('button').count()) === 0) without.push(text);
+  }
+  expect(cells.length).toBeGreaterThan(30);
+  expect(without, 'figures without a working').toEqual([]);
+});
+
+test('every page of the walk-through says how we know', async ({ desk }) => {
+  test.slow();
+  await desk.getByRole('link', { name: 'Larch Rise' }).click();
+  await openStage(desk, 'Running cost');
+  await walkThrough(desk, async (number) => {
+    await desk.getByRole('button', { name: 'How we know' }).click();
+    const dialog = desk.getByRole('dialog');
+    const workings = dialog.locator('.panel-inside > .working');
+    expect(await workings.count(), `page ${number}`).toBeGreaterThan(0);
+    for (const working of await workings.all()) {
+      expect
+        .soft(await findFaults(working), `page ${number}: ${await working.locator('h3').first().textContent()}`)
+        .toEqual([]);
+    }
+    // The amount that the page says in its sentence is the result of one of them.
+    const said = amountIn((await desk.getByRole('heading', { level: 1 }).textContent()) ?? '');
+    const results = (await dialog.locator('.working-result').allTextContents()).map(amountIn);
+    if (said && [1, 2, 4].includes(number)) {
+      const near = results.some((result) => result && Math.abs(result.value - said.value) <= said.slack + result.slack);
+      expect.soft(near, `page ${number} says ${said.value}`).toBe(true);
+    }
+    await desk.keyboard.press('Escape');
+    await expect(dialog).toBeHidden();
+  });
+});
