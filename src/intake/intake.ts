@@ -12,6 +12,8 @@ export type EnergyUnit = z.infer<typeof EnergyUnit>;
 /** What the installer may correct in the preview. Absent means: decide from the file. */
 export const IntakeChoices = z.object({
   shape: z.string().optional(),
+  /** Sheet of a workbook, by its name. */
+  sheet: z.string().max(200).optional(),
   unit: EnergyUnit.optional(),
   /** Whether a stamp names the start or the end of its interval. */
   stamp: z.enum(['start', 'end']).optional(),
@@ -51,6 +53,8 @@ export const IntakePreview = z.object({
   candidates: z.array(z.object({ shape: z.string(), fit: z.number(), reason: z.string() })),
   /** All choices as they were settled, from the file or by the installer. */
   choices: IntakeChoices,
+  /** Sheets of a workbook that hold rows, in its own order; absent for other files. */
+  sheets: z.array(z.string()).optional(),
   /** Column headings, or "column 1" ... where there are none. */
   columns: z.array(z.string()),
   /** The first rows as text, for the table in the preview; `line` counts from 1. */

@@ -1,11 +1,12 @@
 /** From bytes to a sheet, or to a refusal that says what kind of file it is and what to do with it. */
-import type { IntakeContext } from './intake.ts';
+import type { IntakeChoices, IntakeContext } from './intake.ts';
 import { layOutSheet, type Sheet } from './layout/sheet.ts';
 import type { RemarkBook } from './remark-book.ts';
 import { decodeText } from './text/decode.ts';
 import { recogniseForeign } from './text/foreign.ts';
 import { findSeparator } from './text/separator.ts';
 import { splitTable } from './text/table.ts';
+import { openWorkbook } from './workbook/open-workbook.ts';
 
 /** Ten years of quarter-hours are some 10 MB; a larger file is something else, or should come in pieces. */
 export const MAX_FILE_BYTES = 64 * 1024 * 1024;
@@ -15,6 +16,7 @@ export function openSheet(
   bytes: Uint8Array,
   context: Pick<IntakeContext, 'onProgress'>,
   book: RemarkBook,
+  choices: Pick<IntakeChoices, 'sheet'> = {},
 ): Sheet | undefined {
   if (bytes.length === 0) {
     book.add('file-empty', 'refusal');
@@ -28,6 +30,7 @@ export function openSheet(
     return undefined;
   }
   const foreign = recogniseForeign(bytes);
+  if (foreign === 'spreadsheet') return openWorkbook(fileName, bytes, choices.sheet, book, context.onProgress);
   if (foreign) {
     book.add('file-foreign', 'refusal', { found: foreign });
     return undefined;

@@ -1,9 +1,10 @@
 /** Reads any evidence file: one function for the preview and for the import, so that both see the same values. */
+import { FORMS } from './forms/index.ts';
 import type { IntakeChoices, IntakeContext, IntakePreview, IntakeResult } from './intake.ts';
 import { remarkPreamble } from './layout/explain-strays.ts';
 import type { Sheet } from './layout/sheet.ts';
 import { columnName } from './layout/value-cells.ts';
-import { openSheet } from './open-sheet.ts';
+import { MAX_FILE_BYTES, openSheet } from './open-sheet.ts';
 import { openRemarkBook, type RemarkBook } from './remark-book.ts';
 import { SHAPES } from './shapes/index.ts';
 import { nothingRead, type ShapeReading } from './shapes/shape.ts';
@@ -16,11 +17,14 @@ const PREVIEW_ROWS = 12;
 export function readFile(
   fileName: string,
   bytes: Uint8Array,
-  choices: IntakeChoices,
+  given: IntakeChoices,
   context: IntakeContext,
 ): IntakeResult {
   const book = openRemarkBook(fileName);
-  const sheet = openSheet(fileName, bytes, context, book);
+  const whole = readWhole(fileName, bytes, given, context, book);
+  if (whole) return whole;
+  const sheet = openSheet(fileName, bytes, context, book, given);
+  const choices = sheet?.workbook?.hasNumbers ? { decimal: '.' as const, ...given } : given;
   if (!sheet) return { preview: emptyPreview(fileName, choices, book), intervals: [] };
   const candidates = SHAPES.map((shape) => ({ shape: shape.name, ...shape.detect(sheet) })).sort(
     (a, b) => b.fit - a.fit,
@@ -43,10 +47,42 @@ export function readFile(
       fileName,
       shape: shape?.name ?? null,
       candidates,
-      choices: reading.choices,
+      choices: sheet.workbook ? { ...reading.choices, sheet: sheet.workbook.sheet } : reading.choices,
+      ...(sheet.workbook ? { sheets: [...sheet.workbook.sheets] } : {}),
       columns: sheet.columns.map((c) => columnName(sheet, c.index)),
       rows: previewRows(sheet),
       dataRows: reading.dataRows,
+      series: refused ? [] : [...reading.series],
+      firstDays: refused ? [] : [...reading.firstDays],
+      remarks: book.list(),
+    },
+    intervals: refused ? [] : reading.intervals,
+  };
+}
+
+/** Files that are no table, such as meter data in XML; undefined where the file may be a table. */
+function readWhole(
+  fileName: string,
+  bytes: Uint8Array,
+  choices: IntakeChoices,
+  context: IntakeContext,
+  book: RemarkBook,
+): IntakeResult | undefined {
+  const form = bytes.length > MAX_FILE_BYTES ? undefined : FORMS.find((one) => one.matches(bytes));
+  const reading = form?.read({ fileName, bytes, choices, context, book });
+  if (!form || !reading) return undefined;
+  context.onProgress?.(1);
+  const refused = book.refused();
+  const { columns, rows, dataRows } = reading;
+  return {
+    preview: {
+      fileName,
+      shape: form.name,
+      candidates: [{ shape: form.name, fit: 1, reason: form.reason }],
+      choices: reading.choices,
+      columns: [...columns],
+      rows,
+      dataRows,
       series: refused ? [] : [...reading.series],
       firstDays: refused ? [] : [...reading.firstDays],
       remarks: book.list(),

@@ -3,7 +3,9 @@
  * A code without a sentence of its own does not compile.
  */
 import type { RemarkCode } from '../intake/remark-codes.ts';
+import { addDays, toDayNumber } from '../model/calendar/civil.ts';
 import type { Remark } from '../model/evidence/evidence.ts';
+import { longDate } from './numbers.ts';
 
 type Sentence = (r: Remark) => string;
 
@@ -22,6 +24,17 @@ const alike = (r: Remark): string =>
   r.count === undefined || r.count < 2 ? '' : ` There are ${r.count} lines like it.`;
 const span = (r: Remark): string => `from ${r.from ?? '?'} to ${r.to ?? '?'}`;
 
+/** "1 March 2025 to 4 March 2025" of days whose end is exclusive; "between" where days of others lie among them. */
+function days(r: Remark): string {
+  if (r.from === undefined || r.to === undefined) return 'on days not named';
+  const last = addDays(r.to, -1);
+  if (last === r.from) return longDate(r.from);
+  const whole = toDayNumber(r.to) - toDayNumber(r.from) === count(r);
+  return whole ? `${longDate(r.from)} to ${longDate(last)}` : `between ${longDate(r.from)} and ${longDate(last)}`;
+}
+const moreOrLess = (r: Remark): string =>
+  r.effectKWh === undefined ? '' : `: ${kWh(r.effectKWh)} ${r.effectKWh < 0 ? 'less' : 'more'}`;
+
 /** A common slip made plain: "1O.5 (a letter O)". */
 function foundNumber(text: string | undefined): string {
   if (text === undefined) return 'nothing';
@@ -37,7 +50,7 @@ const FOREIGN: Record<string, string> = {
   PDF: 'a PDF. Ask for the data as CSV, or type the figures in',
   picture: 'a picture. Type the figures in',
   'web page': 'a web page. Look there for a download as CSV',
-  XML: 'an XML file, which is not read yet. Ask for the data as CSV',
+  XML: 'an XML file, but not of the open standard for meter data. Ask for the data as CSV',
   database: 'a database. Export the table as CSV, then import that',
 };
 
@@ -152,6 +165,15 @@ const SENTENCES: Record<RemarkCode, Sentence> = {
   'temperature-absurd': (r) =>
     `${at(r)}: ${column(r)} reads ${r.found}, which no weather here reaches. It counts as missing. Check the unit.${alike(r)}`,
 
+  filled: (r) =>
+    `${r.file}: ${readings(r)} missing ${span(r)} were filled with the mean of the same weekday, ${kWh(r.effectKWh ?? 0)} in all. They count as estimated.`,
+  'fill-left-open': (r) =>
+    `${r.file}: ${plural(count(r), 'missing reading')} could not be filled, since ${r.expected}. They stay missing.`,
+  'overlap-same': (r) =>
+    `${r.file} repeats ${plural(count(r), 'day')} that ${r.found} had, ${days(r)}, with the same values. They count once.`,
+  'overlap-different': (r) =>
+    `${r.file} says something else than ${r.found} of ${plural(count(r), 'day')}, ${days(r)}${moreOrLess(r)}. The newer import counts. Take it back if the older is right.`,
+
   'to-inclusive-asked': (r) =>
     `${at(r)}: does the bill include its last day, ${r.found}? We took it as ${r.expected}. Choose the other if bills overlap by a day.`,
   'period-overlap': (r) =>
@@ -178,6 +200,66 @@ const SENTENCES: Record<RemarkCode, Sentence> = {
     `${at(r)}: the counter fell (${r.found}), so the meter was changed or a figure is wrong. The use between is not known. Add the last reading of the old meter.${alike(r)}`,
   'register-alone': (r) => `${r.file} has too few readings of the counter. Two are needed to know what was used.`,
 
+  'estimated-merged': (r) =>
+    `${at(r)} was estimated, and a later actual reading put it right. The rows ${span(r)} are read as one period, ${kWh(r.effectKWh ?? 0)} in all.${alike(r)}`,
+  'cost-of-several': (r) =>
+    `${r.file}: ${column(r)} is one amount for several registers, ${r.found} in all. It cannot be shared out, so it was left out.`,
+
+  'xml-broken': (r) => `${at(r)} is no valid XML (${r.found || 'it ends too early'}). Download the file again.`,
+  'xml-doctype': (r) =>
+    `${at(r)} declares a document type, which meter data has no need of and which can do harm. The file was not read. Download it again from the source.`,
+  'espi-empty': (r) =>
+    `${r.file} is meter data in the open XML standard, but none of its ${plural(r.count ?? 0, 'reading')} could be used. Ask for electricity or gas in energy or volume.`,
+  'espi-unlinked': (r) =>
+    `${r.file} has ${plural(count(r), 'block')} of readings that no link ties to a meter. They are kept as a record of their own. Check its name.`,
+  'espi-type-missing': (r) =>
+    `${r.file} does not say the unit of ${r.column ? `"${r.column}"` : 'its readings'}, since its reading type is missing. We took ${r.expected}. Choose the unit.`,
+  'espi-left-out': (r) =>
+    `${r.file}: we left out ${r.column ? `"${r.column}"` : 'a record'}, since it is no energy we can use (${r.found}).${alike(r)}`,
+  'espi-power': (r) =>
+    `${r.file} gives ${r.column ? `"${r.column}"` : 'a record'} as power. Each value was taken as the mean over its interval.${alike(r)}`,
+  'espi-net': (r) =>
+    `${r.file} gives use less export in one record. We keep what was bought and what was sent out apart.`,
+  'espi-coarser': (r) =>
+    `${r.file} gives the same meter twice: "${r.column}" repeats "${r.found}" in longer steps. The finer one was kept.${alike(r)}`,
+  'espi-no-length': (r) =>
+    `${at(r)}: the reading spans no time (its value is ${r.found}), as happens when clocks change. It was left out.${alike(r)}`,
+  'espi-long-reading': (r) =>
+    `${at(r)}: the reading spans ${r.found} where the others span ${r.expected}. It was shared out evenly.${alike(r)}`,
+  'espi-clock-asked': (r) =>
+    `${r.file} should count in UTC, yet it skips the hours that local clocks skip. We took local time. Choose UTC if the evening peak comes an hour late.`,
+  'espi-other-clock': (r) =>
+    `${r.file} cuts its days by ${r.found}, not by the home's (${r.expected}). The days were kept as they were cut.`,
+  'espi-currency': (r) => `${r.file} has costs that are not in pounds (${r.found}). They were left out.`,
+  'espi-cost-left-out': (r) =>
+    `${r.file} has a cost beside each reading, ${r.found} in all. Costs are kept for bills only, so they were left out.`,
+  'espi-summary': (r) =>
+    `${r.file} also holds ${plural(count(r), 'billing summary', 'billing summaries')}, which we do not read. Type the bill in if you need it.`,
+
+  'workbook-broken': (r) =>
+    `${r.file} is a damaged workbook (${r.found}). Open it, save it again, or save the sheet as CSV.`,
+  'workbook-too-large': (r) =>
+    `${r.file} unpacks to ${r.found}; we read ${r.expected}. Save the sheet you need as CSV.`,
+  'workbook-locked': (r) => `${r.file} is locked or not an XLSX workbook. Save it without a password, or as CSV.`,
+  'workbook-empty': (r) => `${r.file} has no sheet with rows in it. Save the data as CSV, or choose another file.`,
+  'sheet-asked': (r) =>
+    `${r.file} has ${plural(count(r), 'sheet')} with data (${r.found}). We read "${r.expected}". Choose another if that is wrong.`,
+  'sheet-taken': (r) => `We read the sheet "${r.expected}" of ${r.file}.`,
+
+  'epw-title': (r) =>
+    `${at(r)} should end with the place and its clock; ${quoted(r.found)} is no number of ${r.expected}. Download the weather file again.`,
+  'epw-years-mixed': (r) =>
+    `${r.file} joins months of ${plural(count(r), 'year')} (${r.found}) into one typical year. It is no record of real days, so it cannot be set beside meter readings. Use a file of measured weather.`,
+  'epw-place': (r) =>
+    `${r.file} is the weather of ${r.found}, written in ${r.expected} all year. It was turned into local time.`,
+
+  'registers-by-column': (r) =>
+    `${r.file} tells its registers apart in ${column(r)} (${r.found}). Each is kept by itself, and export is never added to import.`,
+  'heat-pump-taken': (r) =>
+    `${r.file} has heat beside electricity, so ${column(r)} was taken for the heat pump's own meter. Choose another role if it is the whole house.`,
+
+  'tariff-prices': (r) =>
+    `${r.file} holds ${plural(count(r), 'half-hourly price')} ${span(r)}. Outside those days their mean, ${r.found}, was taken.`,
   'tariff-not-json': (r) => `${at(r)} is no valid JSON (${r.found}). Correct it, or save the tariff as CSV.`,
   'tariff-wrong': (r) =>
     `${r.file}: ${r.column === undefined ? 'the tariff' : r.column} is ${quoted(r.found)}; ${r.expected} is expected. Correct the file.`,

@@ -18,6 +18,13 @@ export interface Sheet {
   readonly dateForm: 'calendar' | 'serial' | 'seconds' | 'milliseconds';
   /** Column of the dates, -1 where none was found. */
   readonly dateColumn: number;
+  /** Where the sheet comes from a workbook: all its sheets with rows, and which of them this is. */
+  readonly workbook?: {
+    readonly sheets: readonly string[];
+    readonly sheet: string;
+    /** Numbers stand there as numbers, so that no decimal sign is in doubt. */
+    readonly hasNumbers: boolean;
+  };
 }
 
 const SAMPLE_ROWS = 300;

@@ -251,7 +251,7 @@ const REFUSED: readonly [file: string, code: string, sentence: RegExp][] = [
   ['refused-empty.csv', 'file-empty', /refused-empty\.csv is empty/],
   ['refused-blank.csv', 'file-empty', /Download it again/],
   ['refused-picture.csv', 'file-foreign', /is a picture\. Type the figures in/],
-  ['refused-workbook.xlsx', 'file-foreign', /save the sheet as CSV/],
+  ['refused-workbook.xlsx', 'workbook-locked', /Save it without a password, or as CSV/],
   ['refused-paper.pdf', 'file-foreign', /is a PDF/],
   ['refused-page.csv', 'file-foreign', /is a web page/],
   ['refused-binary.dat', 'file-binary', /is not text/],

@@ -1,0 +1,63 @@
+/** A workbook to the sheet that holds the data: the first with dates, unless the installer names another. */
+import { layOutSheet, type Sheet } from '../layout/sheet.ts';
+import type { RemarkBook } from '../remark-book.ts';
+import { readParts } from './parts.ts';
+import { readSheetTable, type SheetTable } from './sheet-table.ts';
+import { MAX_UNPACKED_BYTES, unpack } from './unpack.ts';
+
+interface Opened {
+  readonly name: string;
+  readonly sheet: Sheet;
+  readonly numbers: number;
+}
+
+export function openWorkbook(
+  fileName: string,
+  bytes: Uint8Array,
+  wanted: string | undefined,
+  book: RemarkBook,
+  onProgress?: (share: number) => void,
+): Sheet | undefined {
+  const unpacked = unpack(bytes, onProgress);
+  if ('fault' in unpacked) {
+    if (unpacked.fault === 'too large')
+      book.add('workbook-too-large', 'refusal', {
+        found: unpacked.found,
+        expected: `at most ${MAX_UNPACKED_BYTES / 1_048_576} MB`,
+      });
+    else book.add('workbook-broken', 'refusal', { found: unpacked.found.slice(0, 80) });
+    return undefined;
+  }
+  const parts = readParts(unpacked.parts);
+  if ('fault' in parts) {
+    book.add(parts.fault === '' ? 'workbook-locked' : 'workbook-broken', 'refusal', { found: parts.fault });
+    return undefined;
+  }
+  const opened: Opened[] = [];
+  let damaged = 0;
+  for (const { name, part } of parts.sheets) {
+    const own = unpacked.parts.get(part);
+    const read: SheetTable | undefined = own && readSheetTable(own, parts);
+    if (!read) damaged++;
+    else if (read.table.rowCount > 1)
+      opened.push({ name, sheet: layOutSheet(fileName, read.table), numbers: read.numbers });
+  }
+  if (opened.length === 0) {
+    if (damaged > 0) book.add('workbook-broken', 'refusal', { found: 'its sheet cannot be read' });
+    else book.add('workbook-empty', 'refusal');
+    return undefined;
+  }
+  const dated = opened.filter((o) => o.sheet.dateColumn >= 0);
+  const taken = opened.find((o) => o.name === wanted) ?? dated[0] ?? opened[0]!;
+  const names = opened.map((o) => o.name);
+  if (taken.name !== wanted && opened.length > 1)
+    book.add(dated.length > 1 ? 'sheet-asked' : 'sheet-taken', dated.length > 1 ? 'question' : 'note', {
+      count: dated.length,
+      found: dated
+        .map((o) => o.name)
+        .join(', ')
+        .slice(0, 120),
+      expected: taken.name,
+    });
+  return { ...taken.sheet, workbook: { sheets: names, sheet: taken.name, hasNumbers: taken.numbers > 0 } };
+}

@@ -1,0 +1,63 @@
+/** The parts of a workbook out of its packed archive, never more than we are ready to hold, whatever the archive claims. */
+import { Unzip, UnzipInflate } from 'fflate';
+
+/** Ten years of half-hours are some 25 MB of sheet. */
+export const MAX_UNPACKED_BYTES = 96 * 1024 * 1024;
+/** Small pieces, so that a packed bomb is noticed before it has grown. */
+const CHUNK = 1 << 13;
+const MOST_PARTS = 2000;
+const WANTED =
+  /^xl\/(workbook\.xml|_rels\/workbook\.xml\.rels|sharedStrings\.xml|styles\.xml|worksheets\/[^/]+\.xml)$/i;
+
+export type Unpacked =
+  | { readonly parts: ReadonlyMap<string, Uint8Array> }
+  | { readonly fault: 'too large' | 'damaged'; readonly found: string };
+
+class TooLarge extends Error {}
+
+export function unpack(bytes: Uint8Array, onProgress?: (share: number) => void): Unpacked {
+  const parts = new Map<string, Uint8Array>();
+  let held = 0;
+  let entries = 0;
+  let failure: string | undefined;
+  const unzip = new Unzip((file) => {
+    if (++entries > MOST_PARTS) throw new TooLarge();
+    const name = file.name.replaceAll('\\', '/').replace(/^\/+/, '');
+    if (!WANTED.test(name)) return;
+    const pieces: Uint8Array[] = [];
+    let size = 0;
+    file.ondata = (error, piece, isLast) => {
+      if (error) {
+        failure ??= error.message;
+        return;
+      }
+      held += piece.length;
+      size += piece.length;
+      if (held > MAX_UNPACKED_BYTES) throw new TooLarge();
+      pieces.push(piece);
+      if (isLast) parts.set(name.toLowerCase(), joined(pieces, size));
+    };
+    file.start();
+  });
+  unzip.register(UnzipInflate);
+  try {
+    for (let at = 0; at < bytes.length; at += CHUNK) {
+      unzip.push(bytes.subarray(at, at + CHUNK), at + CHUNK >= bytes.length);
+      if ((at & 0xfffff) === 0) onProgress?.((at / bytes.length) * 0.3);
+    }
+  } catch (error) {
+    if (error instanceof TooLarge) return { fault: 'too large', found: `over ${MAX_UNPACKED_BYTES / 1_048_576} MB` };
+    failure = error instanceof Error ? error.message : String(error);
+  }
+  return failure === undefined || parts.has('xl/workbook.xml') ? { parts } : { fault: 'damaged', found: failure };
+}
+
+function joined(pieces: readonly Uint8Array[], size: number): Uint8Array {
+  const whole = new Uint8Array(size);
+  let at = 0;
+  for (const piece of pieces) {
+    whole.set(piece, at);
+    at += piece.length;
+  }
+  return whole;
+}
