@@ -5,7 +5,7 @@
 import { z } from 'zod';
 import { IntakeChoices, IntakePreview } from '../intake/intake.ts';
 import { BillCheck, BillCheckInput, KeptPromise } from '../model/appraisal/promise.ts';
-import { Carrier, Evidence, EvidencePeriod, SeriesRole } from '../model/evidence/evidence.ts';
+import { Carrier, Evidence, EvidencePeriod, Series, SeriesRole } from '../model/evidence/evidence.ts';
 import { Household } from '../model/household/household.ts';
 import { CivilDate, Tariff } from '../model/tariff/tariff.ts';
 
@@ -49,6 +49,8 @@ export const OpenHousehold = z.object({
   revision: z.int(),
   archived: z.boolean(),
   evidence: z.array(Evidence),
+  /** What the model takes: the series of all imports, each day of a register counted once, the newest import of it first. */
+  series: z.array(Series),
   promises: z.array(PromiseSummary),
   checks: z.array(BillCheck),
   /** Imports that were taken back; `evidence.restore` brings them again. */

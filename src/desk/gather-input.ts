@@ -66,10 +66,6 @@ function refuseTwice(seen: Map<string, string>, { sha256, fileName }: Evidence):
   seen.set(sha256, fileName);
 }
 
-/** Evidence that was there on the day of the promise. */
-export const seriesBefore = (series: readonly Series[], day: string): Series[] =>
-  series.filter(({ from }) => from < day);
-
 /** The bill to check; its units come from the heat pump's own readings where the file does not say them. */
 export function billOf(check: InputCheck, promiseId: string, series: readonly Series[]): BillCheckInput {
   const boughtKWh = check.boughtKWh ?? heatPumpUnits(series, check.from, check.to);

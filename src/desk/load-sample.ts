@@ -2,7 +2,8 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Household } from '../model/household/household.ts';
-import { billOf, gatherInput, seriesBefore } from './gather-input.ts';
+import { billOf, gatherInput } from './gather-input.ts';
+import { seriesInMemory } from './join/stored-series.ts';
 import { makePromise } from './keep-promise.ts';
 import { parseHouseholdInput } from './parse-household.ts';
 import type { DeskPorts } from './ports.ts';
@@ -24,7 +25,7 @@ export function loadSample(folder: string, { store, today, now, newId }: SampleP
     now: now(),
     newId,
   });
-  const series = whole.evidence.flatMap(({ import: evidence }) => evidence.series);
+  const series = seriesInMemory(whole);
   const { household } = whole;
   const promises = input.promise
     ? [
@@ -35,7 +36,7 @@ export function loadSample(folder: string, { store, today, now, newId }: SampleP
           asOf: input.promise.asOf,
           note: input.promise.note ?? '',
           household,
-          series: seriesBefore(series, input.promise.asOf),
+          series: seriesInMemory(whole, input.promise.asOf),
         }),
       ]
     : [];

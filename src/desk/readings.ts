@@ -1,8 +1,9 @@
 /** Readings of one series for a picture, whatever they are kept as. */
 import type { IntervalDays } from '../intake/intake.ts';
-import { addDays, toDayNumber } from '../model/calendar/civil.ts';
+import { addDays, toCivilDate, toDayNumber } from '../model/calendar/civil.ts';
 import { localStamp, startOfDay } from '../model/calendar/zone.ts';
 import type { Series } from '../model/evidence/evidence.ts';
+import type { JoinedDay } from './join/join-readings.ts';
 import type { Point } from './thin.ts';
 
 export function pointsOfIntervals({ intervalMinutes, days }: IntervalDays, zone: string): Point[] {
@@ -13,6 +14,13 @@ export function pointsOfIntervals({ intervalMinutes, days }: IntervalDays, zone:
       value: Number.isNaN(value) ? null : value,
     }));
   });
+}
+
+/** Days joined over several imports, each with its own length of reading. */
+export function pointsOfJoined(days: readonly JoinedDay[], zone: string): Point[] {
+  return days.flatMap(({ day, minutes, values }) =>
+    pointsOfIntervals({ seriesId: '', intervalMinutes: minutes, days: [{ date: toCivilDate(day), values }] }, zone),
+  );
 }
 
 /** Days of a series that has no finer readings; bills are spread evenly over their days. */

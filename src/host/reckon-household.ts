@@ -2,8 +2,9 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { basename, dirname, join } from 'node:path';
 import { DeskError } from '../desk/contract.ts';
-import { billOf, gatherInput, seriesBefore } from '../desk/gather-input.ts';
+import { billOf, gatherInput } from '../desk/gather-input.ts';
 import type { WholeHousehold } from '../desk/household-file.ts';
+import { seriesInMemory } from '../desk/join/stored-series.ts';
 import { makePromise, takeSnapshot } from '../desk/keep-promise.ts';
 import { parseHouseholdInput } from '../desk/parse-household.ts';
 import { runCheck } from '../desk/run-check.ts';
@@ -57,7 +58,7 @@ export function reckonHousehold(path: string, today: string, { withCheck, withDo
     now: madeOn,
     newId,
   });
-  const series = whole.evidence.flatMap(({ import: evidence }) => evidence.series);
+  const series = seriesInMemory(whole);
   const reckonDay = withCheck || withDocument ? makePromise : takeSnapshot;
   const promise = reckonDay({
     id: newId(),
@@ -66,7 +67,7 @@ export function reckonHousehold(path: string, today: string, { withCheck, withDo
     asOf,
     note: input.promise?.note ?? '',
     household: whole.household,
-    series: withCheck && input.promise ? seriesBefore(series, input.promise.asOf) : series,
+    series: withCheck && input.promise ? seriesInMemory(whole, input.promise.asOf) : series,
   });
   if (!withCheck) return { whole, series, promise, check: null };
   if (!input.check) {

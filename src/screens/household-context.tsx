@@ -12,7 +12,7 @@ import type { Stage } from './routes.ts';
 export interface OpenDesk {
   readonly household: Household;
   readonly evidence: readonly Evidence[];
-  /** All series of the evidence, in one list, as `appraise()` takes them. */
+  /** All series of the evidence, joined over the imports so that no day counts twice, as `appraise()` takes them. */
   readonly series: readonly Series[];
   /** Imports that were taken back and can be brought again. */
   readonly undone: OpenHousehold['undone'];

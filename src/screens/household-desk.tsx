@@ -25,11 +25,10 @@ export function HouseholdDesk(props: {
 }) {
   const { stage, today, settings } = props;
   const state = useOpenHousehold(props.open);
-  const { household, evidence, undone, promises, checks } = state.open;
+  const { household, evidence, series, undone, promises, checks } = state.open;
   const [working, setWorking] = useState<Working | null>(null);
   const [said, say] = useSaid();
 
-  const series = useMemo(() => evidence.flatMap((one) => one.series), [evidence]);
   const reckoned = useMemo(
     () => reckon(() => appraise({ household, series, reference, asOf: today })),
     [household, series, today],

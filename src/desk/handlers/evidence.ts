@@ -1,12 +1,19 @@
+import type { IntervalDays } from '../../intake/intake.ts';
 import { readFile } from '../../intake/read-file.ts';
+import type { Remark, Series } from '../../model/evidence/evidence.ts';
 import { DeskError } from '../contract.ts';
 import { dayOf } from '../days.ts';
 import { findEvidence, findHousehold, findSeries } from '../find.ts';
 import { hashOf } from '../hash.ts';
+import { findOverlaps, withOverlaps } from '../join/find-overlaps.ts';
+import { type Group, groupSeries } from '../join/group-series.ts';
+import { joinPeriods } from '../join/join-periods.ts';
+import { joinReadings } from '../join/join-readings.ts';
+import { readFrom } from '../join/stored-series.ts';
 import type { DeskContext, Handlers, Work } from '../ports.ts';
-import { pointsOfDays, pointsOfIntervals } from '../readings.ts';
+import { pointsOfDays, pointsOfIntervals, pointsOfJoined } from '../readings.ts';
 import { intakeContext, takeIn } from '../take-in.ts';
-import { thin } from '../thin.ts';
+import { type Point, thin } from '../thin.ts';
 import { typeEvidence } from '../typed-evidence.ts';
 
 type EvidenceHandlers = Pick<
@@ -20,11 +27,38 @@ type EvidenceHandlers = Pick<
   | 'evidence.readings'
 >;
 
+interface Coming {
+  readonly householdId: string;
+  readonly fileName: string;
+  readonly shape: string | null;
+  readonly series: readonly Series[];
+}
+
 const MOST_POINTS = 2000;
 
 export function evidenceHandlers({ ports, store, files }: DeskContext): EvidenceHandlers {
   const contextFor = (householdId: string, work: Work) =>
     intakeContext(findHousehold(store, householdId).household.zone, ports.today(), work.onProgress);
+
+  /** What a file on its way in repeats of the imports that are here. */
+  function overlapsOf(coming: Coming, intervals: readonly IntervalDays[]): Remark[] {
+    const { householdId, fileName, shape, series } = coming;
+    const evidence = {
+      id: '',
+      householdId,
+      fileName,
+      importedOn: '',
+      sha256: '',
+      shape: shape ?? '',
+      series,
+      remarks: [],
+    };
+    const stored = readFrom(store);
+    return findOverlaps(
+      [...store.listEvidence(householdId), { ...evidence, series: [...series] }],
+      (seriesId) => intervals.find((one) => one.seriesId === seriesId) ?? stored(seriesId),
+    );
+  }
 
   return {
     'file.offer'({ fileName, bytes }) {
@@ -34,7 +68,12 @@ export function evidenceHandlers({ ports, store, files }: DeskContext): Evidence
     },
     'evidence.preview'({ fileId, householdId, choices }, work) {
       const { fileName, bytes } = files.take(fileId);
-      return readFile(fileName, bytes, choices, contextFor(householdId, work)).preview;
+      const { preview, intervals } = readFile(fileName, bytes, choices, contextFor(householdId, work));
+      const { shape, series } = preview;
+      return {
+        ...preview,
+        remarks: [...preview.remarks, ...overlapsOf({ householdId, fileName, shape, series }, intervals)],
+      };
     },
     'evidence.accept'({ fileId, householdId, choices }, work) {
       const context = contextFor(householdId, work);
@@ -49,10 +88,10 @@ export function evidenceHandlers({ ports, store, files }: DeskContext): Evidence
         importedOn: ports.now(),
         newId: ports.newId,
       });
-      work.onProgress?.(0.95);
+      const overlaps = overlapsOf(evidence, intervals);
       store.addEvidence(evidence, file.bytes, intervals);
       files.drop(fileId);
-      return { evidence, duplicateOf: null };
+      return { evidence: withOverlaps(evidence, overlaps), duplicateOf: null };
     },
     'evidence.type'(input) {
       findHousehold(store, input.householdId);
@@ -64,8 +103,9 @@ export function evidenceHandlers({ ports, store, files }: DeskContext): Evidence
           remedy: 'Change the name or a figure if they are meant to count twice.',
         });
       }
+      const overlaps = overlapsOf(evidence, []);
       store.addEvidence(evidence, null, []);
-      return evidence;
+      return withOverlaps(evidence, overlaps);
     },
     'evidence.undo'({ evidenceId }) {
       findEvidence(store, evidenceId);
@@ -81,9 +121,21 @@ export function evidenceHandlers({ ports, store, files }: DeskContext): Evidence
       dayOf(to, 'to');
       const { series, evidence } = findSeries(store, seriesId);
       const { zone } = findHousehold(store, evidence.householdId).household;
-      const intervals = store.readIntervals(seriesId, from, to);
-      const points = intervals ? pointsOfIntervals(intervals, zone) : pointsOfDays(series, from, to);
-      return [...thin(points, MOST_POINTS)];
+      const group = groupSeries(store.listEvidence(evidence.householdId)).find((members) =>
+        members.some((member) => member.series.id === seriesId),
+      );
+      return [...thin(pointsOf(group ?? [{ series, fileName: evidence.fileName, rank: 0 }]), MOST_POINTS)];
+
+      function pointsOf(group: Group): Point[] {
+        const read = readFrom(store, { from, to });
+        if (group.length > 1 && series.resolution !== 'period') {
+          const days = joinReadings(group, zone, read)?.days ?? [];
+          return pointsOfJoined(days, zone).filter(({ at }) => at >= from && at < to);
+        }
+        const one = group.length > 1 ? joinPeriods(group) : group[0]!.series;
+        const intervals = read(one.id);
+        return intervals ? pointsOfIntervals(intervals, zone) : pointsOfDays(one, from, to);
+      }
     },
   };
 }

@@ -4,6 +4,7 @@ import type { KeptPromise } from '../../model/appraisal/promise.ts';
 import { DeskError, type FileOut } from '../contract.ts';
 import { fileNameOf, toFileOut } from '../file-out.ts';
 import { findHousehold, findPromise } from '../find.ts';
+import { storedSeries } from '../join/stored-series.ts';
 import { makePromise } from '../keep-promise.ts';
 import type { DeskContext, Handlers } from '../ports.ts';
 import { runCheck } from '../run-check.ts';
@@ -18,8 +19,6 @@ const NO_PRINTER = new DeskError({
 });
 
 export function promiseHandlers({ ports, store }: DeskContext): PromiseHandlers {
-  const seriesOf = (householdId: string) => store.listEvidence(householdId).flatMap(({ series }) => series);
-
   async function print(promise: KeptPromise, format: 'pdf' | 'html' | 'csv'): Promise<FileOut> {
     const fileName = fileNameOf(`${promise.household.name}, promise ${promise.number}`, format);
     if (format === 'csv') return toFileOut(fileName, 'text/csv', leaveBehindCsv(promise));
@@ -41,7 +40,7 @@ export function promiseHandlers({ ports, store }: DeskContext): PromiseHandlers 
         asOf: ports.today(),
         note,
         household,
-        series: seriesOf(householdId),
+        series: storedSeries(store, householdId),
       });
       store.addPromise(promise);
       return promise;
@@ -50,7 +49,7 @@ export function promiseHandlers({ ports, store }: DeskContext): PromiseHandlers 
     'promise.print': ({ promiseId, format }) => print(findPromise(store, promiseId), format),
     'check.run'(bill) {
       const promise = findPromise(store, bill.promiseId);
-      const series = seriesOf(promise.householdId);
+      const series = storedSeries(store, promise.householdId);
       const check = runCheck({ id: ports.newId(), madeOn: ports.now(), promise, bill, series });
       store.addCheck(check, promise.householdId);
       return check;

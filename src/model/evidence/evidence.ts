@@ -49,6 +49,8 @@ export const Series = z.object({
   present: z.int(),
   expected: z.int(),
   estimatedCount: z.int(),
+  /** Readings that were missing and were filled by rule, by local day; they count as estimated. A day that is one reading has one slot. */
+  filled: z.array(z.object({ date: CivilDate, firstSlot: z.int(), slots: z.int(), kWh: z.number() })).optional(),
 });
 export type Series = z.infer<typeof Series>;
 

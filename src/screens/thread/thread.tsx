@@ -8,10 +8,10 @@ import { formatRoute, type Stage } from '../routes.ts';
 import { placeLine } from './place-line.ts';
 
 export function Thread(props: { readonly stage: Stage; readonly children: ReactNode }) {
-  const { household, evidence, appraisal, promises, checks } = useHousehold();
+  const { household, series, appraisal, promises, checks } = useHousehold();
   // The readings at the plant stand behind the bill check and have no line of their own.
   const behind = props.stage === 'site' ? 'check' : null;
-  const lines = threadLines({ evidence, appraisal, promises, checks });
+  const lines = threadLines({ evidence: [{ series: [...series] }], appraisal, promises, checks });
   return (
     <aside className="thread" aria-label="The case">
       <header className="thread-head">

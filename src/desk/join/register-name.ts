@@ -1,0 +1,22 @@
+/** Which register of a meter a heading names, so that two files of one register are known for the same. */
+
+/** Words that say what is counted or when, but not by which register. */
+const GENERAL = new Set(
+  (
+    'a actual amount and at by consumed consumption cost daily data date delivered delivery electric electrical ' +
+    'electricity end energy export exported export fuel gas generation half half-hourly halfhourly hh hour hourly ' +
+    'import imported in interval kwh kw kvah local lpg mean mains meter mwh of oil outdoor output per period power ' +
+    'profile quantity read reading readings smart start supply temperature the time to usage use used utc value ' +
+    'volume wh c m3 m³ ft3 ft³ hcf litre litres liter l therm therms °c heat bill bills units unit total temp ' +
+    'verbrauch energie bezug kubikmeter consommation énergie energía consumo'
+  ).split(' '),
+);
+
+/** "Night reading (kWh)" is "night", "Energy used (kWh)" is "": what tells registers apart and nothing else. */
+export function registerName(heading: string): string {
+  return heading
+    .toLowerCase()
+    .split(/[^\p{L}\p{N}°³]+/u)
+    .filter((word) => word !== '' && !GENERAL.has(word))
+    .join(' ');
+}

@@ -1,0 +1,30 @@
+/** The series of a stored household, joined over its imports. */
+import type { Series } from '../../model/evidence/evidence.ts';
+import type { Store } from '../../store/store.ts';
+import { findHousehold } from '../find.ts';
+import type { WholeHousehold } from '../household-file.ts';
+import type { ReadIntervals } from './day-layers.ts';
+import { joinEvidence } from './join-evidence.ts';
+
+const EVER = { from: '1900-01-01', to: '9999-12-31' } as const;
+
+export const readFrom =
+  (store: Store, { from, to }: { from: string; to: string } = EVER): ReadIntervals =>
+  (seriesId) =>
+    store.readIntervals(seriesId, from, to);
+
+export function storedSeries(store: Store, householdId: string): Series[] {
+  const { household } = findHousehold(store, householdId);
+  return joinEvidence(store.listEvidence(householdId), household.zone, readFrom(store));
+}
+
+/** The same for a household that is still in memory. `before` leaves out series that begin on that day or later. */
+export function seriesInMemory({ household, evidence }: WholeHousehold, before?: string): Series[] {
+  const imports = evidence.map(({ import: one }) => ({
+    ...one,
+    series: before === undefined ? one.series : one.series.filter(({ from }) => from < before),
+  }));
+  return joinEvidence(imports, household.zone, (seriesId) =>
+    evidence.flatMap(({ intervals }) => intervals).find((one) => one.seriesId === seriesId),
+  );
+}
