@@ -2,6 +2,7 @@
 
 import type { CheckedBill, Explanation } from '../model/bill/check-bill-sums.ts';
 import type { BillRow } from '../model/bill/compare-rows.ts';
+import type { Piece } from '../model/bill/terms.ts';
 import { counted, grouped, longDate, percent, poundsAndPence } from './numbers.ts';
 
 /** The answer in one sentence. */
@@ -122,10 +123,12 @@ export function rowValue(row: BillRow, value: number | undefined): string {
 }
 
 /** The sum behind a row of money: "900 kWh at 24.67 p"; both prices where they change within it. */
-export function rowSum({ kind, pieces = [], quantity = 0 }: BillRow): string {
+export function rowSum({ kind, pieces = [], quantity = 0, per = 'day' }: BillRow): string {
   const days = pieces.reduce((sum, piece) => sum + piece.quantity, 0);
-  if (kind === 'standing')
-    return pieces.map((piece) => `${plain(piece.quantity)} at ${plain(piece.price)} p`).join(', ');
+  if (kind === 'standing') {
+    const said = (piece: Piece) => `${plain(piece.quantity)} ${per}${piece.quantity === 1 ? '' : 's'}`;
+    return pieces.map((piece) => `${said(piece)} at ${plain(piece.price)} p`).join(', ');
+  }
   if (kind !== 'units') return '';
   return pieces
     .map(({ price, quantity: part }) => `${kWh(days > 0 ? (quantity * part) / days : quantity)} at ${plain(price)} p`)

@@ -19,6 +19,8 @@ export interface BillRow {
   /** Units of a line of money, and the prices it was reckoned at. */
   readonly quantity?: number;
   readonly pieces?: readonly Piece[];
+  /** Of a standing charge, what its pieces count. */
+  readonly per?: 'day' | 'month';
 }
 
 /** Every row of a bill under some terms; money rows add up to the last one. */
@@ -50,7 +52,7 @@ export function compareRows(bill: Bill, terms: BillTerms): BillRow[] {
     ...terms.standing.flatMap(({ from, to, unit, pieces }, i) => {
       const line = bill.standing[i]!;
       const quantity = pieces.reduce((sum, piece) => sum + piece.quantity, 0);
-      const money = row('standing', '', line.pence, reckoned.standing[i]!, { from, to, quantity, pieces });
+      const money = row('standing', '', line.pence, reckoned.standing[i]!, { from, to, quantity, pieces, per: unit });
       if (line.days === undefined) return [money];
       return [row('days', '', line.days, unit === 'day' ? quantity : daysBetween(from, to)), money];
     }),

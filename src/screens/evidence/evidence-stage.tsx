@@ -1,5 +1,6 @@
 /** What the case stands on: drop a file, or type a bill, and see what is kept. */
 import { useState } from 'react';
+import { BillSums } from '../bill-sums/bill-sums.tsx';
 import { useHousehold } from '../household-context.tsx';
 import { DropZone } from '../shared/drop-zone.tsx';
 import { offerFile } from '../shared/offer-file.ts';
@@ -15,6 +16,7 @@ import { TypedEntry } from './typed-entry.tsx';
 type Open =
   | { readonly kind: 'list' }
   | { readonly kind: 'typing' }
+  | { readonly kind: 'sums' }
   | { readonly kind: 'preview'; readonly fileId: string; readonly fileName: string; readonly size: number };
 
 const ACCEPTED = '.csv,.txt,.tsv,.json,.xml,.epw,text/csv,application/json,text/plain';
@@ -56,9 +58,10 @@ export function EvidenceStage() {
       />
     );
   }
-  if (open.kind === 'typing') {
+  if (open.kind === 'typing' || open.kind === 'sums') {
+    const Entry = open.kind === 'typing' ? TypedEntry : BillSums;
     return (
-      <TypedEntry
+      <Entry
         onDone={async (message) => {
           await reload();
           say(message);
@@ -88,6 +91,9 @@ export function EvidenceStage() {
       <div className="actions">
         <button type="button" onClick={() => setOpen({ kind: 'typing' })}>
           Type bills or readings
+        </button>
+        <button type="button" onClick={() => setOpen({ kind: 'sums' })}>
+          Check a bill’s sums
         </button>
       </div>
       <KeptList />

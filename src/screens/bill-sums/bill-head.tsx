@@ -1,0 +1,75 @@
+import { useId } from 'react';
+import type { Bill, MeterUnit } from '../../model/bill/bill.ts';
+import { reference } from '../../reference/index.ts';
+import { PickField } from '../shared/choice-field.tsx';
+import { DateEntry } from '../shared/date-entry.tsx';
+import { Field, fieldIds } from '../shared/field.tsx';
+import { NumberField } from '../shared/number-field.tsx';
+import type { BillDraft } from './bill-draft.ts';
+
+const FUELS = [
+  { value: 'electricity', label: 'electricity' },
+  { value: 'gas', label: 'gas' },
+] as const;
+const GAS_UNITS: readonly { readonly value: MeterUnit; readonly label: string }[] = [
+  { value: 'm³', label: 'm³' },
+  { value: 'hundred ft³', label: '100 ft³' },
+  { value: 'kWh', label: 'kWh' },
+];
+
+/** Fuel, days, and for gas how its volume becomes energy. */
+export function BillHead(props: {
+  readonly draft: BillDraft;
+  readonly onChange: (part: Partial<BillDraft>) => void;
+  readonly onFuel: (fuel: Bill['fuel']) => void;
+}) {
+  const { draft, onChange } = props;
+  const { correction, calorificMJPerM3 } = reference.gasVolume;
+  return (
+    <div className="fields fields-tight">
+      <PickField label="Bill for" value={draft.fuel} choices={FUELS} onChange={props.onFuel} />
+      <Day label="First day" value={draft.from} onChange={(from) => onChange({ from })} />
+      <Day label="Last day, part of the bill" value={draft.lastDay} onChange={(lastDay) => onChange({ lastDay })} />
+      {draft.fuel === 'gas' ? (
+        <PickField
+          label="The meter counts"
+          value={draft.meterUnit}
+          choices={GAS_UNITS}
+          onChange={(meterUnit) => onChange({ meterUnit })}
+        />
+      ) : null}
+      {draft.meterUnit === 'kWh' ? null : (
+        <>
+          <NumberField
+            label="Calorific value"
+            value={draft.calorific}
+            placeholder={String(calorificMJPerM3.value)}
+            limits={{ min: 30, max: 50, unit: 'MJ/m³', why: 'British gas lies between 37.5 and 43.' }}
+            onChange={(calorific) => onChange({ calorific })}
+          />
+          <NumberField
+            label="Volume correction"
+            value={draft.correction}
+            placeholder={String(correction.value)}
+            limits={{ min: 0.9, max: 1.1, unit: '' }}
+            onChange={(next) => onChange({ correction: next })}
+          />
+        </>
+      )}
+    </div>
+  );
+}
+
+/** A day with its label. */
+export function Day(props: {
+  readonly label: string;
+  readonly value: string;
+  readonly onChange: (date: string) => void;
+}) {
+  const ids = fieldIds(useId());
+  return (
+    <Field ids={ids} label={props.label}>
+      <DateEntry id={ids.entry} value={props.value} onChange={props.onChange} />
+    </Field>
+  );
+}
