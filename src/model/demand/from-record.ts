@@ -4,7 +4,6 @@ import type { Series } from '../evidence/evidence.ts';
 import type { Household } from '../household/household.ts';
 import type { Reference } from '../reference.ts';
 import type { TypicalYear } from '../weather/typical-year.ts';
-import { cookingGasKWh } from './assumptions.ts';
 import { together } from './figure.ts';
 import { type FittedRecord, fitRecord, informFit } from './fit-record.ts';
 import type { HotWaterDemand } from './hot-water.ts';
@@ -12,7 +11,7 @@ import { changeOf, showChange } from './house-change.ts';
 import { knownBase } from './known-base.ts';
 import { otherHeatKWh } from './other-heat.ts';
 import { yearsOf } from './predict-span.ts';
-import { type PresentEfficiency, presentEfficiency } from './present-efficiency.ts';
+import { presentEfficiency } from './present-efficiency.ts';
 import { findRecord, type HeatRecord } from './record.ts';
 import { askOfChange, questionsOfRecord } from './record-questions.ts';
 import { typicalUse } from './record-use.ts';
@@ -76,7 +75,9 @@ function answerOf(input: RecordInput, record: HeatRecord, fitted: FittedRecord, 
   const efficiency = presentEfficiency(household, record.meter, reference);
   const known = knownBase(household, record.meter, efficiency, water);
   const informed = informFit(fitted, known, household.heat.baseC?.value);
-  const use = typicalUse(record, fitted, year, expectedBase(input, record, efficiency), spread, informed);
+  const typed = household.heat.baseC?.value;
+  const expected = { known, ...(typed === undefined ? {} : { baseC: typed }) };
+  const use = typicalUse(record, fitted, year, expected, spread, informed);
   const { weather, period } = fitted.weather;
   if (!use) return { ...NOTHING, weather, estimatedShare: fitted.estimatedShare, missing: 'record-too-short' };
   const base = { kWh: use.baseKWh, errorKWh: use.baseErrorKWh };
@@ -112,17 +113,4 @@ function answerOf(input: RecordInput, record: HeatRecord, fitted: FittedRecord, 
 function widenForOtherHeat(household: Household, estimate: DemandEstimate): DemandEstimate {
   const kWh = otherHeatKWh(household, estimate.spaceKWh);
   return kWh > 0 ? { ...estimate, spaceErrorKWh: together(estimate.spaceErrorKWh, kWh) } : estimate;
-}
-
-/** What the record's base would be by the hot-water method, where only a total is known. */
-function expectedBase(input: RecordInput, record: HeatRecord, efficiency: PresentEfficiency) {
-  const { household, water } = input;
-  const elsewhere = household.present.hotWaterFrom === 'immersion' && record.meter === 'fuel';
-  const cookingKWh = record.meter === 'fuel' && household.present.cooksOnGas ? cookingGasKWh(water.people) : 0;
-  const typed = household.heat.baseC?.value;
-  return {
-    baseKWh: (elsewhere ? 0 : water.kWh / efficiency.water.value) + cookingKWh,
-    baseErrorKWh: elsewhere ? 0 : water.errorKWh / efficiency.water.value,
-    ...(typed === undefined ? {} : { baseC: typed }),
-  };
 }

@@ -156,7 +156,7 @@ function levelOf(data: SignatureData, plain: FittedSignature, raw: Float64Array,
 
 interface Fitted {
   readonly line: readonly [number, number, number];
-  readonly covariance: readonly (readonly number[])[];
+  readonly covariance: number[][];
   readonly log: number;
 }
 
@@ -194,7 +194,10 @@ function fitAt(x: Float64Array, rows: Rows): Fitted | null {
     kept.map((r) => b[r]!),
   );
   if (!part || part.solution[0]! < 0) return null;
-  return toFitted(part, kept, b, square, pxx);
+  const held = toFitted(part, kept, b, square, pxx);
+  // A slope held at nothing is no surer than it was before.
+  if (all && !kept.includes(2)) held.covariance[2]![2] = all.inverse[2]![2]!;
+  return held;
 }
 
 function toFitted(solved: Solved, kept: readonly number[], b: readonly number[], square: number, pxx: number): Fitted {

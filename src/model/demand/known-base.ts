@@ -1,6 +1,7 @@
 /** What is known of a record's daily base before looking at it: about how much, and how far it swings with the seasons. */
 import type { Household } from '../household/household.ts';
-import { cookingGasKWh, FLOOR_AREA_M2 } from './assumptions.ts';
+import { COOKING_ERROR, cookingGasKWh, FLOOR_AREA_M2 } from './assumptions.ts';
+import { together } from './figure.ts';
 import type { HotWaterDemand } from './hot-water.ts';
 import type { PresentEfficiency } from './present-efficiency.ts';
 import type { RecordMeter } from './record.ts';
@@ -9,6 +10,8 @@ export interface KnownBase {
   /** Use as metered, kWh a day, with one standard error. */
   readonly perDayKWh: number;
   readonly errorPerDayKWh: number;
+  /** One standard error of the methods themselves, for where the record has no say in it. */
+  readonly methodErrorPerDayKWh: number;
   /** Half the swing from winter to summer as a share of it, with one standard error. */
   readonly swing: number;
   readonly swingError: number;
@@ -23,6 +26,9 @@ const SWING = 0.2;
 const SWING_ERROR = 0.06;
 /** A home may be far from the method; the record is to speak. Common practice, no source. */
 const ERROR_SHARE = 0.45;
+
+/** One standard error of lights and appliances of so many people, as a share. Common practice, no source. */
+const OTHER_ERROR = 0.35;
 
 /** Lights and appliances [kWh a year] of N people on A m²: 231 (A N)^0.4714. Source: SAP 10.2 Appendix L, from memory. */
 export const otherElectricityKWh = (people: number, floorAreaM2: number): number =>
@@ -42,5 +48,17 @@ export function knownBase(
   const areaM2 = household.home.floorAreaM2?.value ?? FLOOR_AREA_M2;
   const otherKWh = meter === 'whole-house' ? otherElectricityKWh(water.people, areaM2) : 0;
   const perDayKWh = (waterKWh + cookingKWh + otherKWh) / DAYS_OF_YEAR;
-  return { perDayKWh, errorPerDayKWh: ERROR_SHARE * perDayKWh, swing: SWING, swingError: SWING_ERROR };
+  const methodErrorKWh = together(
+    elsewhere ? 0 : water.errorKWh / efficiency.water.value,
+    waterKWh * efficiency.water.error,
+    cookingKWh * COOKING_ERROR,
+    otherKWh * OTHER_ERROR,
+  );
+  return {
+    perDayKWh,
+    errorPerDayKWh: ERROR_SHARE * perDayKWh,
+    methodErrorPerDayKWh: methodErrorKWh / DAYS_OF_YEAR,
+    swing: SWING,
+    swingError: SWING_ERROR,
+  };
 }

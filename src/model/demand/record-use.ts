@@ -6,9 +6,11 @@ import { BASE_C, TANK_ERROR } from './assumptions.ts';
 import { together } from './figure.ts';
 import { degreeDaysOfRecord, type FittedRecord } from './fit-record.ts';
 import type { InformedFit } from './informed-fit.ts';
+import type { KnownBase } from './known-base.ts';
 import { predictInformed } from './predict-informed.ts';
 import { habitsOfRecord } from './predict-span.ts';
 import type { HeatRecord } from './record.ts';
+import { meanWave } from './season.ts';
 import { yearDays } from './year-days.ts';
 
 export interface TypicalUse {
@@ -25,9 +27,21 @@ export interface TypicalUse {
   readonly degreeDays: number;
 }
 
+/** What the base would be by the methods, and the base temperature where one was typed. */
+interface Expected {
+  readonly known: KnownBase;
+  readonly baseC?: number;
+}
+
 const DAYS_OF_YEAR = 365.25;
+/** A base temperature that only custom gives may be this far off, K; it matters where the record is not a whole year. */
+const BASE_ERROR_K = 1.8;
+const TYPED_ERROR_K = 0.8;
 /** Share of a winter's difference that the scatter of its months about the line does not show already. Common practice, no source. */
 const WINTER_UNSEEN = 0.9;
+/** Sun differs from autumn to spring at the same temperature: a part of a year says so much less. Common practice, no source. */
+const PART_YEAR_SHARE = 0.1;
+const WHOLE_YEAR_DAYS = 330;
 /** Below this a span says nothing of the heating, K·day. */
 const DEGREE_DAYS_LEAST = 150;
 
@@ -40,7 +54,7 @@ export function typicalUse(
   record: HeatRecord,
   fitted: FittedRecord,
   year: TypicalYear,
-  expected: { readonly baseKWh: number; readonly baseErrorKWh: number; readonly baseC?: number },
+  expected: Expected,
   spread: { readonly winter: number; readonly habits: number },
   informed: InformedFit | null,
 ): TypicalUse | null {
@@ -70,7 +84,7 @@ function byTotal(
   record: HeatRecord,
   fitted: FittedRecord,
   year: TypicalYear,
-  expected: { readonly baseKWh: number; readonly baseErrorKWh: number; readonly baseC?: number },
+  expected: Expected,
   shares: { readonly weatherShare: number; readonly habitsShare: number },
 ): TypicalUse | null {
   const baseC = expected.baseC ?? BASE_C;
@@ -79,22 +93,31 @@ function byTotal(
   const ofRecord = degreeDaysOfRecord(fitted.weather, baseC);
   if (ofRecord < DEGREE_DAYS_LEAST || fitted.days === 0) return null;
   const days = data.outdoorC.length;
+  const yearDays = year.dailyMeanC.length;
   const kWh = data.perDayKWh.reduce((sum, perDay, i) => sum + perDay * data.days[i]!, 0);
-  const baseOfRecord = Math.min(kWh, (expected.baseKWh * days) / year.dailyMeanC.length);
+  const { known } = expected;
+  // A record of the winter months has more of the base than its days say, since hot water and lights take more then.
+  const season = data.days.reduce((sum, length, i) => sum + length * meanWave(data.first[i]!, length), 0) / days;
+  const byMethod = known.perDayKWh * days * (1 + known.swing * season);
+  const baseOfRecord = Math.min(kWh, byMethod);
   const scale = degreeDays / ofRecord;
   const spaceKWh = correctForWeather(kWh - baseOfRecord, degreeDays, ofRecord);
   const meanDelivery = kWh / Math.max(1, record.spans.length);
   const tank = record.deliveries ? Math.SQRT2 * TANK_ERROR * meanDelivery : 0;
-  const baseError = (expected.baseErrorKWh * days) / year.dailyMeanC.length;
+  const errorK = expected.baseC === undefined ? BASE_ERROR_K : TYPED_ERROR_K;
+  const scaleAt = (c: number) => degreeDaysFromMeans(year.dailyMeanC, c) / degreeDaysOfRecord(fitted.weather, c);
+  const ofBaseC = Math.abs(scaleAt(baseC + errorK) - scaleAt(baseC - errorK)) / (2 * scale);
+  const ofSeason = days < WHOLE_YEAR_DAYS ? PART_YEAR_SHARE : 0;
+  const ofHabits = together(shares.weatherShare, shares.habitsShare, ofSeason);
   return {
     spaceKWh,
     spaceErrorKWh: together(
       tank * scale,
-      baseError * scale,
-      spaceKWh * together(shares.weatherShare, shares.habitsShare),
+      known.methodErrorPerDayKWh * days * scale,
+      spaceKWh * together(ofHabits, Number.isFinite(ofBaseC) ? ofBaseC : 1),
     ),
-    baseKWh: (baseOfRecord * year.dailyMeanC.length) / days,
-    baseErrorKWh: expected.baseErrorKWh,
+    baseKWh: byMethod > 0 ? (known.perDayKWh * yearDays * baseOfRecord) / byMethod : 0,
+    baseErrorKWh: known.methodErrorPerDayKWh * yearDays,
     baseC,
     weatherShare: shares.weatherShare,
     by: 'total',

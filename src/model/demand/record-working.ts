@@ -66,14 +66,16 @@ function workingOfUse(record: HeatRecord, fitted: FittedRecord, use: TypicalUse,
     origin: 'monthly means of the region',
   };
   const origin = originOf(record, fitted);
-  const line = fitted.signature?.line;
-  const inputs = line
-    ? [{ name: 'slope', value: line.slope, unit: 'kWh per K and day', grade, origin }, degreeDays]
+  const bySignature = use.by === 'signature' && use.degreeDays > 0;
+  // All base temperatures answered together: this is the slope that gives their answer at the mean one.
+  const slope = bySignature ? use.spaceKWh / use.degreeDays : 0;
+  const inputs = bySignature
+    ? [{ name: 'slope', value: slope, unit: 'kWh per K and day', grade, origin }, degreeDays]
     : [{ name: 'total of the record', value: fitted.kWh, unit: 'kWh', grade, origin }, degreeDays];
   const habits = reference.spread.habits;
   return {
     title: 'Use that follows the weather',
-    formula: line
+    formula: bySignature
       ? 'slope of the signature × degree days of the typical year'
       : '(total − daily base × days) × degree days of the typical year / degree days of the span',
     inputs: [
@@ -87,6 +89,12 @@ function workingOfUse(record: HeatRecord, fitted: FittedRecord, use: TypicalUse,
       },
     ],
     result: { value: use.spaceKWh, unit: 'kWh a year' },
+    ...(bySignature
+      ? {
+          source:
+            'energy signature by least squares; base temperatures from 8 to 22 °C weighed by fit and by what homes are like',
+        }
+      : {}),
   };
 }
 

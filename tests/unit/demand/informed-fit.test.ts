@@ -10,7 +10,7 @@ import { solveSymmetric } from '../../../src/model/demand/symmetric.ts';
 import { reference } from '../../../src/reference/index.ts';
 import { household, madeRecord, periodSeries, typed, year } from './fixtures.ts';
 
-const known = { perDayKWh: 8, errorPerDayKWh: 4, swing: 0, swingError: 0.01 };
+const known = { perDayKWh: 8, errorPerDayKWh: 4, methodErrorPerDayKWh: 3, swing: 0, swingError: 0.01 };
 const circumstances = { known, weatherErrorK: 0 };
 const ofDays = (outdoorC: number[], perDayKWh: number[]): SignatureData => ({
   first: Int32Array.from(outdoorC, (_, i) => toDayNumber('2024-01-01') + i),
