@@ -5,7 +5,17 @@ import type { Remark } from '../model/evidence/evidence.ts';
 import { causeSentence, nextSentence, verdictSentence } from '../words/check.ts';
 import { costSentence, LEAST_FACTOR, rangeSentence } from '../words/cost.ts';
 import { gradeName } from '../words/grades.ts';
-import { basisSentence, heatSentence, missingWaySentence, waterSentence, wayName } from '../words/heat.ts';
+import {
+  basisSentence,
+  changeSentence,
+  fitSentence,
+  heatLossSentence,
+  heatSentence,
+  missingWaySentence,
+  waterSentence,
+  wayName,
+  yearsAheadSentence,
+} from '../words/heat.ts';
 import { boundaryName } from '../words/machine.ts';
 import { exactKWh, exactPounds, factor, grouped, longDate, pence, percent, poundsRange } from '../words/numbers.ts';
 import { questionSentence } from '../words/questions.ts';
@@ -30,6 +40,10 @@ function heatLines({ demand }: Appraisal): string[] {
     basisSentence(demand),
     ...inColumns(estimates),
     ...demand.missing.map(({ way, reason }) => missingWaySentence(way, reason)),
+    demand.signature ? fitSentence(demand.signature) : '',
+    changeSentence(demand),
+    heatLossSentence(demand),
+    yearsAheadSentence(demand),
   ].filter((line) => line !== '');
 }
 

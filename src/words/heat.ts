@@ -83,7 +83,8 @@ export function fitSentence(
   const { carrier, period, r2, cvRmse, slopeKWhPerKDay } = signature;
   const use = `this home’s ${carrierName(carrier)} use`;
   if (!(slopeKWhPerKDay > 0)) return `The weather explains nothing of ${use}.`;
-  const explained = `The weather explains ${percent(r2)} of ${use}.`;
+  // A record of few bills can seem to fit to the last unit; nobody should read 100 %.
+  const explained = `The weather explains ${r2 > 0.985 ? 'nearly all' : percent(r2)} of ${use}.`;
   const misses = `A single ${PERIODS[period]} is missed by about ${percent(cvRmse)}; over a year that evens out.`;
   return r2 < 0.5 ? `${explained} Most of the rest is how the home is lived in. ${misses}` : `${explained} ${misses}`;
 }
