@@ -1,5 +1,5 @@
 /** Month by month, the promise against what the meter says, with the weather put right. */
-import type { KeptPromise } from '../appraisal/promise.ts';
+import type { FollowedMonth, KeptPromise } from '../appraisal/promise.ts';
 import { toCivilDate, toDayNumber } from '../calendar/civil.ts';
 import type { Series } from '../evidence/evidence.ts';
 import type { Reference } from '../reference.ts';
@@ -8,26 +8,6 @@ import { actualWeather } from './actual-weather.ts';
 import { spaceInWeather } from './cost-state.ts';
 import { expectedRange } from './expected-range.ts';
 import { heatPumpOf, promisedDays } from './promised-days.ts';
-
-export interface FollowedMonth {
-  /** "2026-01". */
-  readonly month: string;
-  /** Days of the month that the series has; `to` exclusive. */
-  readonly from: CivilDate;
-  readonly to: CivilDate;
-  readonly days: number;
-  /** For these days in a typical year, and in the weather that came with its 10 and 90 % points, kWh. */
-  readonly promisedKWh: number;
-  readonly expectedKWh: number;
-  readonly lowKWh: number;
-  readonly highKWh: number;
-  /** Null where days in between are missing. */
-  readonly actualKWh: number | null;
-  readonly weatherKnown: boolean;
-  readonly verdict: 'inside' | 'above' | 'below' | 'unknown';
-  /** Actual less expected since the first month, months that are not known left out, kWh. */
-  readonly gapSoFarKWh: number;
-}
 
 /** Fewer days are no month to judge by. Common practice, no source. */
 const LEAST_DAYS = 7;
@@ -79,6 +59,28 @@ export function followMonths(
       gapSoFarKWh,
     };
   });
+}
+
+/**
+ * The months since the promise [kWh] on the machine's own meter; empty without one, since a meter of the whole house
+ * does not say what the heating took.
+ */
+export function followPromise(
+  promise: KeptPromise,
+  series: readonly Series[],
+  reference: Pick<Reference, 'spread'>,
+): FollowedMonth[] {
+  const since = promise.appraisal.asOf;
+  const meters = series.filter(({ role, carrier, days }) => role === 'heat-pump' && carrier === 'electricity' && days);
+  const newest = meters.toSorted((a, b) => b.to.localeCompare(a.to)).map((one) => daysSince(one, since))[0];
+  const weather = series.find(({ carrier, days }) => carrier === 'outdoor-temperature' && days);
+  return newest ? followMonths(promise, newest, weather, reference) : [];
+}
+
+function daysSince(series: Series, since: CivilDate): Series {
+  const { first, values } = series.days!;
+  const skip = toDayNumber(since) - toDayNumber(first);
+  return skip > 0 ? { ...series, days: { first: since, values: values.slice(skip) } } : series;
 }
 
 /** The series' days cut at the beginnings of months. */

@@ -55,7 +55,12 @@ export function priceLevers(
   };
 }
 
-const plainName = (name: string) => name.trim().toLowerCase();
+/** A promise writes the fuel before a band's name, "electricity, night"; a bill writes "Night". */
+const plainName = (name: string) =>
+  name
+    .trim()
+    .toLowerCase()
+    .replace(/^electricity,\s*/, '');
 
 /** Prices and shares of both sides by name; null where the names are not the same or there is one price only. */
 function matchRates(

@@ -3,8 +3,8 @@ import type { BillCheckInput } from '../appraisal/promise.ts';
 import { toDayNumber } from '../calendar/civil.ts';
 import type { Series } from '../evidence/evidence.ts';
 import { coldLine } from '../findings/cold-line.ts';
-import { findEvenLoads } from '../findings/even-loads.ts';
 import { isHeater, isWeekly } from '../findings/heater.ts';
+import { loadsOf } from '../findings/loads-of.ts';
 import { type MeterDays, type MeterReadings, meterDays, type OutdoorDays } from '../findings/meter-days.ts';
 import { bandPrices, bandsOf } from '../findings/slot-prices.ts';
 import type { TariffVersion } from '../tariff/tariff.ts';
@@ -25,11 +25,13 @@ const LEAST_DAYS = 60;
 /** Older days are of another year's habits. */
 const MOST_DAYS_BACK = 400;
 const WARM_C = 16;
+/** Day number of a 23 January, the darkest day for appliances by SAP's formula. */
+const DARKEST_DAY = toDayNumber('2020-01-23');
 
 /**
  * The bill with what the readings add to it [kWh]; what somebody typed stands.
  * Sub-meter and heat meter: sums of their days. Heater: even steps on the machine's meter, the weekly one left out since
- * the promise has it; on half-hours none seen counts as none. Units that rose with the cold: all units less the line's
+ * the promise has it; where none was seen it stays unknown. Units that rose with the cold: all units less the line's
  * use on warm days. Units by price: by the clock.
  */
 export function withEvidence(bill: BillCheckInput, evidence: BillEvidence): BillCheckInput {
@@ -94,7 +96,7 @@ const covers = ({ dayNumber }: MeterDays, bill: BillCheckInput) =>
 /** Units of heaters other than the weekly one, by day number, kWh. */
 function heaterByDay(days: MeterDays): Map<number, number> {
   const byDay = new Map<number, number>();
-  for (const load of findEvenLoads(days)) {
+  for (const load of loadsOf(days)) {
     if (!isHeater(load, days) || isWeekly(load, days)) continue;
     for (const { day, kWh } of load.steps) {
       byDay.set(days.dayNumber[day]!, (byDay.get(days.dayNumber[day]!) ?? 0) + kWh);
@@ -107,8 +109,8 @@ function heaterOf(days: MeterDays, byDay: ReadonlyMap<number, number>, bill: Bil
   if (!covers(days, bill)) return undefined;
   let sum = 0;
   for (const [day, kWh] of byDay) if (isInBill(day, bill)) sum += kWh;
-  // By the hour a short run hides; a heater that was not seen may still be there.
-  return sum > 0 || days.hours <= 0.5 ? sum : undefined;
+  // One heater in five is not seen (see the proof): none seen is not known to be none.
+  return sum > 0 ? sum : undefined;
 }
 
 /** Units of the bill that followed the cold; undefined without warm days to take the others from. */
@@ -126,11 +128,13 @@ function spaceOf(
   if (!meter?.days || (!ofMachine && bill.meter === 'heat-pump')) return undefined;
   const first = toDayNumber(meter.days.first);
   const end = toDayNumber(bill.to);
+  const otherOn = otherByDay(bill);
   const rows: { day: number; kWh: number; outdoorC: number }[] = [];
   for (let day = Math.max(first, end - MOST_DAYS_BACK); day < end; day++) {
     const kWh = meter.days.values[day - first] ?? null;
     const outdoorC = outdoor.values[day - toDayNumber(outdoor.first)] ?? null;
-    if (kWh !== null && outdoorC !== null) rows.push({ day, kWh: kWh - (heater?.get(day) ?? 0), outdoorC });
+    if (kWh === null || outdoorC === null) continue;
+    rows.push({ day, kWh: kWh - (heater?.get(day) ?? 0) - (ofMachine ? 0 : otherOn(day)), outdoorC });
   }
   const warm = rows.filter(({ outdoorC }) => outdoorC > WARM_C).length;
   if (rows.length < LEAST_DAYS || warm < LEAST_WARM) return undefined;
@@ -140,8 +144,19 @@ function spaceOf(
     rows.map(({ outdoorC }) => outdoorC),
   );
   const steadyKWh = line.intercept * (end - toDayNumber(bill.from));
-  const totalKWh = machineKWh ?? bill.boughtKWh + bill.otherKWh;
+  const totalKWh = machineKWh ?? bill.boughtKWh;
   return Math.max(0, totalKWh - immersionKWh - steadyKWh);
+}
+
+/**
+ * The usual other electricity of a day [kWh]: the bill's, with more of it in the dark months.
+ * Source of the shape: use of appliances by month in SAP, 1 + 0.157 cos(2π (month − 1.78) / 12), here by days (from memory).
+ */
+function otherByDay({ from, to, otherKWh }: BillCheckInput): (dayNumber: number) => number {
+  const share = (day: number) => 1 + 0.157 * Math.cos((2 * Math.PI * (day - DARKEST_DAY)) / 365.25);
+  let sum = 0;
+  for (let day = toDayNumber(from); day < toDayNumber(to); day++) sum += share(day);
+  return (day) => (otherKWh * share(day)) / sum;
 }
 
 /** The machine's units in the bill's days by the tariff's bands. */

@@ -4,10 +4,10 @@ import { findBaseLoad } from './base-load.ts';
 import { findBehaviour } from './behaviour.ts';
 import { findDearHours } from './dear-hours.ts';
 import { findEstimateCorrected } from './estimate-corrected.ts';
-import { findEvenLoads } from './even-loads.ts';
 import type { Finding } from './finding.ts';
 import { findHeater } from './heater.ts';
 import { findLargeLoad } from './large-load.ts';
+import { loadsOf } from './loads-of.ts';
 import { type MeterDays, type MeterReadings, meterDays, type OutdoorDays, type Prices } from './meter-days.ts';
 import { findNightSetback } from './night-setback.ts';
 import { findRegistersSwapped, type TwoRegisters } from './registers-swapped.ts';
@@ -45,7 +45,7 @@ export function findInReadings({ readings, outdoor, prices, periods, registers }
 
 /** `heats` where the heating is on this meter: nights, mornings and the weather speak of it only there. */
 function findOnMeter(days: MeterDays, prices: Prices, heats: boolean): Finding[] {
-  const loads = findEvenLoads(days);
+  const loads = loadsOf(days);
   const heaters = findHeater(days, loads, prices);
   const large = findLargeLoad(days, loads, prices);
   const found = new Set([...heaters, ...large].map(({ seen }) => seen.powerKW));
