@@ -1,5 +1,5 @@
 /** The machine: what it gives for each unit bought, at which boundary, and beside what was measured in other homes. */
-import { useMemo } from 'react';
+import { useDeferredValue, useMemo } from 'react';
 import { wayExplained } from '../../words/full-year.ts';
 import { addsSentence, factorSentence } from '../../words/machine.ts';
 import { factor, spokenRatio } from '../../words/numbers.ts';
@@ -61,7 +61,9 @@ function Quick() {
 }
 
 function Full() {
-  const { household, series, today, appraisal } = useHousehold();
+  const { household: typed, series, today, appraisal } = useHousehold();
+  // Several years are run here, so typing goes first.
+  const household = useDeferredValue(typed);
   const pencePerKWh = appraisal.prices.electricityPencePerKWh;
   const worked = useMemo(
     () => workOutYear({ household, series, today, pencePerKWh }),
@@ -72,7 +74,7 @@ function Full() {
       <FullResult worked={worked} />
       <QuestionList stage="machine" />
       <MachineFields />
-      <FullFields worked={worked} key={household.machine.source} />
+      <FullFields worked={worked} key={typed.machine.source} />
     </>
   );
 }
