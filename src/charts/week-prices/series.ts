@@ -1,7 +1,9 @@
 /** The price of every half-hour of a week, as one version of a tariff has it. */
+import { monthOf, toDayNumber, weekdayIndex } from '../../model/calendar/civil.ts';
 import { bandAt } from '../../model/tariff/band-times.ts';
 import { inclVat } from '../../model/tariff/price.ts';
-import type { TariffVersion } from '../../model/tariff/tariff.ts';
+import { sortIntoClasses } from '../../model/tariff/price-classes.ts';
+import type { PriceSeries, TariffVersion } from '../../model/tariff/tariff.ts';
 
 export interface WeekPrices {
   /** 336 half-hours from Monday midnight on, and one entry past the end so that the last step has its width. */
@@ -10,13 +12,19 @@ export interface WeekPrices {
   readonly bands: readonly { readonly name: string; readonly pence: number; readonly share: number }[];
   /** 1 to 12. */
   readonly month: number;
+  /** Of dated prices, which differ from week to week. */
+  readonly isMean?: boolean;
 }
 
 export const HALVES_A_DAY = 48;
 const HALVES_A_WEEK = 7 * HALVES_A_DAY;
 
-/** A week in the month given (1 to 12), prices with VAT; a half-hour without a price stays a gap. */
+/**
+ * A week in the month given (1 to 12) without bank holidays, prices with VAT; a half-hour without a price stays a gap.
+ * Of dated prices it is the mean at each half-hour and weekday of that month, of all days where the month has none.
+ */
 export function weekPricesSeries(version: TariffVersion, month: number): WeekPrices {
+  if (version.series) return meanWeek(version, version.series, month);
   const counts = new Map<number, number>();
   const steps = Array.from({ length: HALVES_A_WEEK }, (_, half) => {
     const index = bandAt(version, month, Math.floor(half / HALVES_A_DAY), (half % HALVES_A_DAY) * 30);
@@ -35,5 +43,39 @@ export function weekPricesSeries(version: TariffVersion, month: number): WeekPri
     steps: [...steps, { ...last, half: HALVES_A_WEEK }],
     bands: bands.sort((a, b) => a.pence - b.pence),
     month,
+  };
+}
+
+function meanWeek(version: TariffVersion, series: PriceSeries, month: number): WeekPrices {
+  const ofMonth = series.days.filter(({ date }) => monthOf(date) === month);
+  const days = ofMonth.length >= 7 ? ofMonth : series.days;
+  const sums = new Float64Array(HALVES_A_WEEK);
+  const counts = new Float64Array(HALVES_A_WEEK);
+  for (const { date, pencePerKWh } of days) {
+    // The two days on which the clock changes have no place at some half-hours.
+    if (pencePerKWh.length !== HALVES_A_DAY) continue;
+    const monday = weekdayIndex(toDayNumber(date)) * HALVES_A_DAY;
+    pencePerKWh.forEach((pence, half) => {
+      if (pence === null) return;
+      sums[monday + half]! += inclVat(version, pence);
+      counts[monday + half]! += 1;
+    });
+  }
+  const means = Array.from(sums, (sum, half) => (counts[half]! > 0 ? sum / counts[half]! : null));
+  const known = means.filter((pence) => pence !== null);
+  const classes = sortIntoClasses(known);
+  const shares = new Float64Array(classes.names.length);
+  let at = 0;
+  const steps = means.map((pence, half) => {
+    if (pence === null) return { half, pence, band: '' };
+    const place = classes.bucketOfSlot[at++]!;
+    shares[place]! += 1 / known.length;
+    return { half, pence, band: classes.names[place]! };
+  });
+  return {
+    steps: [...steps, { ...steps.at(-1)!, half: HALVES_A_WEEK }],
+    bands: classes.names.map((name, place) => ({ name, pence: classes.pencePerKWh[place]!, share: shares[place]! })),
+    month,
+    isMean: true,
   };
 }

@@ -1,5 +1,6 @@
 import { NumberField } from '../shared/number-field.tsx';
 import { TextField } from '../shared/text-field.tsx';
+import { BlockEditor } from './block-editor.tsx';
 import { type BandDraft, NIGHT, type WindowDraft } from './tariff-draft.ts';
 import { WindowEditor } from './window-editor.tsx';
 
@@ -7,6 +8,7 @@ import { WindowEditor } from './window-editor.tsx';
 export function BandEditor(props: {
   readonly band: BandDraft;
   readonly isOnly: boolean;
+  readonly hasBankHolidays: boolean;
   readonly onChange: (band: BandDraft) => void;
   readonly onDrop: () => void;
 }) {
@@ -43,6 +45,7 @@ export function BandEditor(props: {
               key={index}
               window={window}
               about={band.name || 'this price'}
+              hasBankHolidays={props.hasBankHolidays}
               onChange={(next) => setWindow(index, next)}
               onDrop={
                 windows.length > 1
@@ -67,6 +70,7 @@ export function BandEditor(props: {
           </div>
         </div>
       )}
+      <BlockEditor band={band} onChange={onChange} />
     </div>
   );
 }

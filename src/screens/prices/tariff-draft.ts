@@ -1,6 +1,15 @@
 /** A tariff while it is being typed: some figures may still be missing. */
 
-import type { CivilDate, DayKind, Tariff, TariffBand, TariffVersion, TariffWindow } from '../../model/tariff/tariff.ts';
+import type {
+  CivilDate,
+  DayKind,
+  DemandCharge,
+  PriceSeries,
+  Tariff,
+  TariffBand,
+  TariffVersion,
+  TariffWindow,
+} from '../../model/tariff/tariff.ts';
 import { readDate } from '../shared/date-text.ts';
 
 export interface WindowDraft {
@@ -11,15 +20,29 @@ export interface WindowDraft {
   /** Empty means every month. */
   readonly months: readonly number[];
 }
+/** Steps from the first unit of each day or month on. */
+export interface BlocksDraft {
+  readonly per: 'day' | 'month';
+  readonly steps: readonly { readonly upToKWh: number | undefined; readonly pencePerKWh: number | undefined }[];
+}
 export interface BandDraft {
   readonly name: string;
   readonly pencePerKWh: number | undefined;
   /** Null is every time that no other band claims. */
   readonly windows: readonly WindowDraft[] | null;
+  readonly blocks?: BlocksDraft | undefined;
 }
 export interface VersionDraft {
   readonly from: string;
   readonly standingPencePerDay: number | undefined;
+  /** Where it is charged by the month; `standingPencePerDay` is then not asked for. */
+  readonly standingBy?: 'month' | undefined;
+  readonly standingPoundsPerMonth?: number | undefined;
+  readonly bankHolidays?: TariffVersion['bankHolidays'];
+  readonly exportPencePerKWh?: number | undefined;
+  readonly demandPencePerKW?: number | undefined;
+  readonly agreedKW?: number | undefined;
+  readonly series?: PriceSeries | undefined;
   readonly vatRate: number;
   readonly vatIncluded: boolean;
   readonly bands: readonly BandDraft[];
@@ -85,12 +108,20 @@ export function draftOf(tariff: Tariff): TariffDraft {
     until: tariff.until ?? '',
     versions: tariff.versions.map((version) => ({
       from: version.from,
-      standingPencePerDay: version.standingPencePerDay,
+      standingPencePerDay: version.standingPencePerMonth ? undefined : version.standingPencePerDay,
+      standingBy: version.standingPencePerMonth ? 'month' : undefined,
+      standingPoundsPerMonth: version.standingPencePerMonth ? version.standingPencePerMonth / 100 : undefined,
+      bankHolidays: version.bankHolidays,
+      exportPencePerKWh: version.exportPencePerKWh,
+      demandPencePerKW: version.demand?.pencePerKWPerMonth,
+      agreedKW: version.demand?.agreedKW,
+      series: version.series,
       vatRate: version.vat.rate,
       vatIncluded: version.vat.included,
       bands: version.bands.map((band) => ({
         name: band.name,
         pencePerKWh: band.pencePerKWh,
+        blocks: band.blocks,
         windows:
           band.times === 'rest'
             ? null
@@ -114,7 +145,10 @@ export function finishDraft(draft: TariffDraft): { readonly tariff: Tariff } | {
 
 function finishVersion(version: VersionDraft, missing: string[]): TariffVersion {
   if (readDate(version.from).kind !== 'day') missing.push('Say from which day these prices hold, as in 31/12/2025.');
-  if (version.standingPencePerDay === undefined) missing.push('The standing charge is missing.');
+  const byMonth = version.standingBy === 'month';
+  if ((byMonth ? version.standingPoundsPerMonth : version.standingPencePerDay) === undefined) {
+    missing.push('The standing charge is missing.');
+  }
   const bands = version.bands.map((band): TariffBand => {
     if (band.name.trim() === '') missing.push('Each price needs a name, such as day or night.');
     if (band.pencePerKWh === undefined) missing.push(`The price for ${band.name || 'one of the times'} is missing.`);
@@ -125,13 +159,39 @@ function finishVersion(version: VersionDraft, missing: string[]): TariffVersion 
       name: band.name.trim(),
       pencePerKWh: band.pencePerKWh ?? 0,
       times: band.windows === null ? 'rest' : band.windows.map(finishWindow),
+      ...finishBlocks(band, missing),
     };
   });
   return {
     from: version.from,
-    standingPencePerDay: version.standingPencePerDay ?? 0,
+    standingPencePerDay: byMonth ? 0 : (version.standingPencePerDay ?? 0),
+    ...(byMonth ? { standingPencePerMonth: Math.round((version.standingPoundsPerMonth ?? 0) * 10_000) / 100 } : {}),
     vat: { rate: version.vatRate, included: version.vatIncluded },
     bands,
+    ...finishExtras(version, missing),
+  };
+}
+
+function finishBlocks({ name, blocks }: BandDraft, missing: string[]): Pick<TariffBand, 'blocks'> {
+  if (!blocks || blocks.steps.length === 0) return {};
+  const whole = blocks.steps.every(({ upToKWh, pencePerKWh }) => upToKWh !== undefined && pencePerKWh !== undefined);
+  if (!whole) missing.push(`The steps of ${name || 'one of the prices'} are not complete.`);
+  const steps = blocks.steps.map((step) => ({ upToKWh: step.upToKWh ?? 1, pencePerKWh: step.pencePerKWh ?? 0 }));
+  return { blocks: { per: blocks.per, steps } };
+}
+
+function finishExtras(version: VersionDraft, missing: string[]) {
+  const { bankHolidays, exportPencePerKWh, demandPencePerKW, agreedKW, series } = version;
+  if (agreedKW !== undefined && demandPencePerKW === undefined) missing.push('The price of a kW is missing.');
+  const demand: DemandCharge | undefined =
+    demandPencePerKW === undefined
+      ? undefined
+      : { pencePerKWPerMonth: demandPencePerKW, ...(agreedKW === undefined ? {} : { agreedKW }) };
+  return {
+    ...(series ? { series } : {}),
+    ...(bankHolidays ? { bankHolidays } : {}),
+    ...(demand ? { demand } : {}),
+    ...(exportPencePerKWh === undefined ? {} : { exportPencePerKWh }),
   };
 }
 

@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import { versionOn } from '../../model/tariff/price.ts';
 import type { Tariff } from '../../model/tariff/tariff.ts';
-import { call } from '../desk.ts';
+import { call, saveFile } from '../desk.ts';
 import { useHousehold } from '../household-context.tsx';
 import { ChoiceField } from '../shared/choice-field.tsx';
 import { FileButton } from '../shared/file-button.tsx';
@@ -10,6 +10,7 @@ import { offerFile } from '../shared/offer-file.ts';
 import { describeFailure } from '../state/describe-failure.ts';
 import { draftOf, newDraft, type TariffDraft } from './tariff-draft.ts';
 import { TariffEditor } from './tariff-editor.tsx';
+import { tariffFile } from './tariff-file.ts';
 import { tariffInShort } from './tariff-in-short.ts';
 import { dropTariff, freeTariffId, pickTariff, placeTariff, type TariffUse } from './use-tariffs.ts';
 
@@ -54,6 +55,11 @@ export function TariffSection(props: {
     }
   };
 
+  const save = async (tariff: Tariff) => {
+    const file = tariffFile(tariff);
+    if (await saveFile(file)) say(`${file.fileName} is saved.`);
+  };
+
   return (
     <section>
       <h3>{props.title}</h3>
@@ -85,6 +91,9 @@ export function TariffSection(props: {
                 </button>
                 <button type="button" className="plain" onClick={() => shelve(used)}>
                   Keep on the shelf
+                </button>
+                <button type="button" className="plain" onClick={() => save(used)}>
+                  Save as a file
                 </button>
                 <button type="button" className="plain" onClick={() => change(dropTariff(used.id))}>
                   Take it out

@@ -1,18 +1,12 @@
 import { useId } from 'react';
 import type { Tariff } from '../../model/tariff/tariff.ts';
+import { percent } from '../../words/numbers.ts';
 import { ChoiceField, PickField } from '../shared/choice-field.tsx';
 import { DateEntry } from '../shared/date-entry.tsx';
 import { NumberField } from '../shared/number-field.tsx';
 import { BandEditor } from './band-editor.tsx';
-import {
-  type BandDraft,
-  bandsOf,
-  DOMESTIC_VAT,
-  NIGHT,
-  patternOf,
-  type TariffPattern,
-  type VersionDraft,
-} from './tariff-draft.ts';
+import { type BandDraft, bandsOf, NIGHT, patternOf, type TariffPattern, type VersionDraft } from './tariff-draft.ts';
+import { VersionExtras } from './version-extras.tsx';
 
 const PATTERNS: readonly { readonly value: TariffPattern; readonly label: string }[] = [
   { value: 'flat', label: 'one price' },
@@ -21,7 +15,16 @@ const PATTERNS: readonly { readonly value: TariffPattern; readonly label: string
 ];
 const VAT = [
   { value: 'in', label: 'with VAT in them' },
-  { value: 'out', label: 'without VAT (5 % is added)' },
+  { value: 'out', label: 'without VAT' },
+] as const;
+const VAT_RATES = [
+  { value: '0.05', label: '5%' },
+  { value: '0.2', label: '20%' },
+  { value: '0', label: 'none' },
+] as const;
+const STANDING = [
+  { value: 'day', label: 'p a day' },
+  { value: 'month', label: '£ a month' },
 ] as const;
 
 /** The prices that hold from one day on. */
@@ -49,17 +52,38 @@ export function VersionEditor(props: {
             <DateEntry id={dateId} value={version.from} onChange={(from) => onChange({ ...version, from })} />
           </div>
         </div>
-        <NumberField
-          label="Standing charge"
-          value={version.standingPencePerDay}
-          limits={{ min: 0, max: 1000, unit: 'p a day' }}
-          onChange={(standingPencePerDay) => onChange({ ...version, standingPencePerDay })}
+        {version.standingBy === 'month' ? (
+          <NumberField
+            label="Standing charge"
+            value={version.standingPoundsPerMonth}
+            limits={{ min: 0, max: 300, unit: '£ a month' }}
+            onChange={(standingPoundsPerMonth) => onChange({ ...version, standingPoundsPerMonth })}
+          />
+        ) : (
+          <NumberField
+            label="Standing charge"
+            value={version.standingPencePerDay}
+            limits={{ min: 0, max: 1000, unit: 'p a day' }}
+            onChange={(standingPencePerDay) => onChange({ ...version, standingPencePerDay })}
+          />
+        )}
+        <PickField
+          label="Standing charge in"
+          value={version.standingBy ?? 'day'}
+          choices={STANDING}
+          onChange={(by) => onChange({ ...version, standingBy: by === 'month' ? 'month' : undefined })}
         />
         <ChoiceField
           label="Prices are"
           value={version.vatIncluded ? 'in' : 'out'}
           choices={VAT}
-          onChange={(vat) => onChange({ ...version, vatIncluded: vat !== 'out', vatRate: DOMESTIC_VAT })}
+          onChange={(vat) => onChange({ ...version, vatIncluded: vat !== 'out' })}
+        />
+        <PickField
+          label="VAT"
+          value={String(version.vatRate)}
+          choices={knownRates(version.vatRate)}
+          onChange={(rate) => onChange({ ...version, vatRate: Number(rate) })}
         />
         {props.fuel === 'electricity' ? (
           <PickField
@@ -76,10 +100,12 @@ export function VersionEditor(props: {
           key={index}
           band={band}
           isOnly={version.bands.length === 1}
+          hasBankHolidays={version.bankHolidays !== undefined}
           onChange={(next) => setBand(index, next)}
           onDrop={() => onChange({ ...version, bands: version.bands.filter((_, at) => at !== index) })}
         />
       ))}
+      {props.fuel === 'electricity' ? <VersionExtras version={version} onChange={onChange} /> : null}
       <div className="actions">
         {pattern === 'bands' ? (
           <button
@@ -104,4 +130,10 @@ export function VersionEditor(props: {
       </div>
     </fieldset>
   );
+}
+
+/** The three rates of Britain; one that a tariff brought with it stays choosable. */
+function knownRates(now: number): readonly { readonly value: string; readonly label: string }[] {
+  const known = VAT_RATES.some(({ value }) => Number(value) === now);
+  return known ? VAT_RATES : [...VAT_RATES, { value: String(now), label: percent(now) }];
 }

@@ -13,14 +13,20 @@ import { electricityInUse } from './tariff-in-use.ts';
 export function WeekFigure() {
   const { household, today } = useHousehold();
   const tariff = electricityInUse(household, reference, today);
-  const series = weekPricesSeries(versionOn(tariff, today), monthOf(today));
+  const version = versionOn(tariff, today);
+  const series = weekPricesSeries(version, monthOf(today));
+  const notes = [
+    version.bankHolidays ? ' Bank holidays are not in this week.' : '',
+    version.bands.some(({ blocks }) => blocks) ? ' The first units of each day or month cost another price.' : '',
+    version.series ? ' The mean of the same half-hours, weekday by weekday.' : '',
+  ];
   return (
     <ChartFigure
       name={WEEK_PRICES_NAME}
       sentence={weekPricesSentence(series)}
       picture={<WeekPricesPicture series={series} size="desk" />}
       table={weekPricesTable(series)}
-      note={`${tariff.name}. VAT is in the price.`}
+      note={`${tariff.name}. VAT is in the price.${notes.join('')}`}
     />
   );
 }

@@ -13,12 +13,15 @@ const DAYS: readonly { readonly value: DayKind; readonly short: string; readonly
   { value: 'sat', short: 'Sa', long: 'Saturday' },
   { value: 'sun', short: 'Su', long: 'Sunday' },
 ];
+const BANK_HOLIDAY = { value: 'bank-holiday', short: 'bank holidays', long: 'bank holidays' } as const;
 const MONTHS = MONTH_NAMES.map((long, index) => ({ value: index + 1, short: SHORT_MONTH_NAMES[index]!, long }));
 
 /** From when to when, on which days, in which months. None ticked means all. */
 export function WindowEditor(props: {
   readonly window: WindowDraft;
   readonly about: string;
+  /** Whether bank holidays are days of their own. */
+  readonly hasBankHolidays: boolean;
   readonly onChange: (window: WindowDraft) => void;
   readonly onDrop: (() => void) | undefined;
 }) {
@@ -58,7 +61,7 @@ export function WindowEditor(props: {
         <>
           <Toggles
             legend={`Days, ${about}`}
-            all={DAYS}
+            all={props.hasBankHolidays ? [...DAYS, BANK_HOLIDAY] : DAYS}
             chosen={window.days}
             onChange={(days) => onChange({ ...window, days })}
           />
@@ -83,7 +86,9 @@ function clockChoices(now: string, end: 'from' | 'to'): readonly string[] {
 }
 
 function describeReach(window: WindowDraft): string {
-  const days = window.days.length === 0 ? 'every day' : `${window.days.length} days a week`;
+  const weekdays = window.days.filter((day) => day !== 'bank-holiday').length;
+  const holidays = weekdays === window.days.length ? '' : weekdays === 0 ? 'bank holidays' : ' and bank holidays';
+  const days = window.days.length === 0 ? 'every day' : `${weekdays === 0 ? '' : `${weekdays} days a week`}${holidays}`;
   const months = window.months.length === 0 ? 'all year' : `${window.months.length} months`;
   return `${days}, ${months}`;
 }

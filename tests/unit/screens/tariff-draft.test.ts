@@ -11,7 +11,10 @@ import {
   patternOf,
   type TariffDraft,
 } from '../../../src/screens/prices/tariff-draft.ts';
+import { tariffFile } from '../../../src/screens/prices/tariff-file.ts';
+import { tariffInShort } from '../../../src/screens/prices/tariff-in-short.ts';
 import { dropTariff, freeTariffId, pickTariff, placeTariff } from '../../../src/screens/prices/use-tariffs.ts';
+import { fullTariff } from '../tariff/tariffs.ts';
 
 const twoRate: TariffDraft = {
   ...newDraft('electricity', 'electricity-1', '2026-11-25'),
@@ -99,4 +102,29 @@ describe('tariffs of a household', () => {
     expect(pickTariff(undefined, 'electricityTariffId')(home).prices).toEqual({}));
   test('a new id is free', () =>
     expect(freeTariffId([{ ...tariff, id: 'electricity-2' }], 'electricity')).toBe('electricity-3'));
+});
+
+describe('a tariff with everything', () => {
+  test('comes back from the editor as it went in', () => {
+    expect(finish(draftOf(fullTariff))).toEqual(fullTariff);
+  });
+  test('comes back from its file as it went out', () => {
+    const { fileName, base64 } = tariffFile({ ...fullTariff, name: 'Night & day, ’26' });
+    expect(fileName).toBe('tariff-Night-day-26.json');
+    const text = new TextDecoder().decode(Uint8Array.from(atob(base64), (letter) => letter.charCodeAt(0)));
+    expect(Tariff.parse(JSON.parse(text))).toEqual({ ...fullTariff, name: 'Night & day, ’26' });
+  });
+  test('a standing charge of £15.30 a month is 1,530 p', () => {
+    const version = { ...twoRate.versions[0]!, standingBy: 'month' as const, standingPoundsPerMonth: 15.3 };
+    const tariff = finish({ ...twoRate, versions: [version] });
+    expect(tariff.versions[0]).toMatchObject({ standingPencePerDay: 0, standingPencePerMonth: 1530 });
+    expect(tariffInShort(tariff.versions[0]!)).toMatch(/standing charge £15\.30 a month\.$/);
+  });
+  test('steps begun and not finished are asked for', () => {
+    const [day, night] = twoRate.versions[0]!.bands;
+    const steps = [{ upToKWh: 2, pencePerKWh: undefined }];
+    const version = { ...twoRate.versions[0]!, bands: [{ ...day!, blocks: { per: 'day' as const, steps } }, night!] };
+    const finished = finishDraft({ ...twoRate, versions: [version] });
+    expect('missing' in finished && finished.missing).toEqual(['The steps of day are not complete.']);
+  });
 });
