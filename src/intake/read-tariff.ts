@@ -3,6 +3,7 @@ import type { Remark } from '../model/evidence/evidence.ts';
 import { Tariff, TariffVersion } from '../model/tariff/tariff.ts';
 import { MAX_FILE_BYTES } from './open-sheet.ts';
 import { openRemarkBook, type RemarkBook } from './remark-book.ts';
+import { readPriceSeries, seriesColumns } from './tariff/price-series-csv.ts';
 import { readTariffCsv } from './tariff/tariff-csv.ts';
 import { decodeText } from './text/decode.ts';
 import { recogniseForeign } from './text/foreign.ts';
@@ -37,7 +38,9 @@ function readText(fileName: string, bytes: Uint8Array, book: RemarkBook): Tariff
     return null;
   }
   const text = decoded.text.replace(/^\uFEFF/, '');
-  return /^\s*[[{]/.test(text) ? readJson(fileName, text, book) : readTariffCsv(fileName, text, book);
+  if (/^\s*[[{]/.test(text)) return readJson(fileName, text, book);
+  const columns = seriesColumns(text);
+  return columns ? readPriceSeries(fileName, text, columns, book) : readTariffCsv(fileName, text, book);
 }
 
 function readJson(fileName: string, text: string, book: RemarkBook): Tariff | null {

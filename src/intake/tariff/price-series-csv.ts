@@ -1,0 +1,164 @@
+/**
+ * Reads a price series: a row for each half-hour, with the time that it begins at and the price of a unit. Times with an
+ * offset or a Z are instants; times without are those of the local clock, whose doubled hour in autumn stands twice.
+ */
+import { toCivilDate } from '../../model/calendar/civil.ts';
+import { localDay, minutesInDay, startOfDay } from '../../model/calendar/zone.ts';
+import { Tariff } from '../../model/tariff/tariff.ts';
+import { readStamp } from '../dates/read-stamp.ts';
+import { createStampReader, READ } from '../dates/stamp-reader.ts';
+import { isMissing, readAwkwardNumber } from '../numbers/read-number.ts';
+import type { RemarkBook } from '../remark-book.ts';
+import { findSeparator } from '../text/separator.ts';
+import { rowTexts, splitTable } from '../text/table.ts';
+
+const TIME = /^(time|date|start|from|valid.?from|period|half.?hour|interval|timestamp)/i;
+const PRICE = /p(ence)? ?\/ ?kwh|pence|price|rate|value.?(inc|exc)/i;
+const END = /\b(to|end|until)\b|valid.?to/i;
+const MS_PER_MINUTE = 60_000;
+const HALF_HOUR = 30;
+
+interface Columns {
+  readonly time: number;
+  readonly price: number;
+  readonly included: boolean | undefined;
+}
+
+/** The columns of a header that names a time and a price and no band or hours; undefined where it is no such file. */
+export function seriesColumns(text: string): Columns | undefined {
+  const { separator, start } = findSeparator(text);
+  const table = splitTable(text.slice(0, 4000), separator, start);
+  if (!table || table.rowCount < 2) return undefined;
+  const heads = rowTexts(table, 0).map((cell) => cell.replaceAll('_', ' ').trim());
+  if (heads.some((head) => /^(band|name|days?|months?)$/i.test(head))) return undefined;
+  const time = heads.findIndex((head) => TIME.test(head) && !END.test(head));
+  const prices = heads.flatMap((head, i) => (i !== time && PRICE.test(head) && !END.test(head) ? [i] : []));
+  const price = prices.find((i) => /inc/i.test(heads[i]!)) ?? prices[0];
+  if (time < 0 || price === undefined) return undefined;
+  const reader = createStampReader();
+  const cell = rowTexts(table, 1)[time] ?? '';
+  if (readStamp(cell, 0, cell.length, true, reader) !== READ || reader.kind !== 'time') return undefined;
+  const head = heads[price]!;
+  return { time, price, included: /exc|without/i.test(head) ? false : /inc|with vat/i.test(head) ? true : undefined };
+}
+
+/** The series as a tariff of one price, its mean, with no standing charge; the rest is typed in the editor. */
+export function readPriceSeries(
+  fileName: string,
+  text: string,
+  columns: Columns,
+  book: RemarkBook,
+  zone = 'Europe/London',
+): Tariff | null {
+  const { separator, start } = findSeparator(text);
+  const table = splitTable(text, separator, start);
+  if (!table) return null;
+  const decimal = separator === ';' && /\d,\d/.test(text) ? ',' : '.';
+  const prices = new Map<number, (number | null)[]>();
+  const reader = createStampReader();
+  let lastCivil = Number.NaN;
+  let lastHalf = -1;
+  for (let row = 1; row < table.rowCount; row++) {
+    const cells = rowTexts(table, row);
+    const stamp = cells[columns.time] ?? '';
+    const written = cells[columns.price] ?? '';
+    const wrong = (column: string, found: string, expected: string) =>
+      book.tally('tariff-row', 'refusal', { row: table.lineOfRow[row]!, column, found: found.slice(0, 60), expected });
+    if (readStamp(stamp, 0, stamp.length, true, reader) !== READ || reader.kind !== 'time') {
+      wrong('time', stamp, 'a date with its time');
+      continue;
+    }
+    const pence = readAwkwardNumber(written, decimal);
+    if (!isMissing(written) && Number.isNaN(pence)) {
+      wrong('pence per kWh', written, 'a number');
+      continue;
+    }
+    const { civilMinute } = reader;
+    if (civilMinute % HALF_HOUR !== 0) {
+      wrong('time', stamp, 'the beginning of a half-hour');
+      continue;
+    }
+    const place = Number.isNaN(reader.offsetMinutes)
+      ? placeOfCivil(civilMinute, zone, lastCivil, lastHalf)
+      : placeOfInstant((civilMinute - reader.offsetMinutes) * MS_PER_MINUTE, zone);
+    lastCivil = civilMinute;
+    lastHalf = place.half;
+    const day = prices.get(place.day) ?? new Array<number | null>(minutesInDay(zone, place.day) / HALF_HOUR).fill(null);
+    prices.set(place.day, day);
+    if (place.half >= day.length) {
+      wrong('time', stamp, 'a half-hour that the clock has on this day');
+      continue;
+    }
+    const before = day[place.half];
+    if (before !== null && before !== undefined && before !== pence) {
+      wrong('time', stamp, `one price; ${before} stands there already`);
+      continue;
+    }
+    if (!isMissing(written)) day[place.half] = pence;
+  }
+  if (book.refused() || prices.size === 0) return null;
+  if (columns.included === undefined) book.add('tariff-vat-guessed', 'question');
+  book.add('tariff-wrong', 'question', {
+    column: 'standing',
+    found: '',
+    expected: 'the standing charge in pence a day (0 was taken)',
+  });
+  return build(fileName, prices, zone, columns.included ?? true, book);
+}
+
+function placeOfInstant(epochMs: number, zone: string): { day: number; half: number } {
+  const { dayNumber, elapsedMinutes } = localDay(zone, epochMs);
+  return { day: dayNumber, half: elapsedMinutes / HALF_HOUR };
+}
+
+/** Place of a reading of the local clock; one that goes back within a day is the second of a doubled hour. */
+function placeOfCivil(civilMinute: number, zone: string, before: number, halfBefore: number) {
+  const day = Math.floor(civilMinute / 1440);
+  const minute = civilMinute - day * 1440;
+  const length = minutesInDay(zone, day);
+  if (length === 1440) return { day, half: minute / HALF_HOUR };
+  if (Math.floor(before / 1440) === day && halfBefore >= 0) return { day, half: halfBefore + 1 };
+  const instant = startOfDay(zone, day) + minute * MS_PER_MINUTE;
+  return { day, half: placeOfInstant(instant, zone).half };
+}
+
+function build(
+  fileName: string,
+  prices: ReadonlyMap<number, (number | null)[]>,
+  zone: string,
+  included: boolean,
+  book: RemarkBook,
+): Tariff | null {
+  const sorted = [...prices.keys()].sort((a, b) => a - b);
+  const days = sorted.map((day) => ({ date: toCivilDate(day), pencePerKWh: prices.get(day)! }));
+  // A file in universal time begins and ends within a local day: its edges are left out, gaps inside are not.
+  const isWhole = ({ pencePerKWh }: (typeof days)[number]) => pencePerKWh.every((pence) => pence !== null);
+  if (days.length > 2 && !isWhole(days[0]!)) days.shift();
+  if (days.length > 2 && !isWhole(days.at(-1)!)) days.pop();
+  const all = days.flatMap(({ pencePerKWh }) => pencePerKWh.filter((pence) => pence !== null));
+  const mean = all.reduce((sum, pence) => sum + pence, 0) / Math.max(1, all.length);
+  const parsed = Tariff.safeParse({
+    id: 'tariff-1',
+    name: fileName.replace(/\.[a-z]{2,5}$/i, '').slice(0, 120) || 'Half-hourly prices',
+    fuel: 'electricity',
+    origin: `file ${fileName}`,
+    grade: 'measured',
+    versions: [
+      {
+        from: days[0]!.date,
+        standingPencePerDay: 0,
+        vat: { rate: 0.05, included },
+        bands: [{ name: 'all hours', pencePerKWh: Math.round(mean * 100) / 100, times: 'rest' }],
+        series: { zone, days },
+      },
+    ],
+  });
+  if (parsed.success) return parsed.data;
+  const [issue] = parsed.error.issues;
+  book.add('tariff-wrong', 'refusal', {
+    column: 'prices',
+    found: '',
+    expected: issue?.message ?? 'prices of a tariff',
+  });
+  return null;
+}

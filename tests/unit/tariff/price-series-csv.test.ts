@@ -1,0 +1,73 @@
+import { describe, expect, test } from 'vitest';
+import { readTariff } from '../../../src/intake/read-tariff.ts';
+import { toDayNumber } from '../../../src/model/calendar/civil.ts';
+import { startOfDay } from '../../../src/model/calendar/zone.ts';
+import { findTariffFaults } from '../../../src/model/tariff/check-tariff.ts';
+import { priceSeries } from './tariffs.ts';
+
+const ZONE = 'Europe/London';
+const read = (text: string) => readTariff('prices.csv', new TextEncoder().encode(text));
+const seriesOf = (text: string) => read(text).tariff?.versions[0]?.series;
+
+/** The same prices as a file: instants in UTC, or readings of the local clock. */
+function written(first: string, days: number, clock: 'utc' | 'local', head: string): string {
+  const series = priceSeries(first, days, (day, half) => day + half / 100);
+  const rows = series.days.flatMap(({ date, pencePerKWh }) =>
+    pencePerKWh.map((pence, half) => {
+      const at = startOfDay(ZONE, toDayNumber(date)) + half * 1_800_000;
+      const local = new Intl.DateTimeFormat('sv-SE', { timeZone: ZONE, dateStyle: 'short', timeStyle: 'short' }).format(
+        at,
+      );
+      return `${clock === 'utc' ? new Date(at).toISOString() : local},${pence}`;
+    }),
+  );
+  return `${head}\n${rows.join('\n')}\n`;
+}
+
+describe('a price for each half-hour in a file', () => {
+  test.each([
+    ['summer, universal time', '2026-06-10', 'utc'],
+    ['summer, local time', '2026-06-10', 'local'],
+    ['over the clock change in spring, universal time', '2026-03-27', 'utc'],
+    ['over the clock change in spring, local time', '2026-03-27', 'local'],
+    ['over the clock change in autumn, universal time', '2026-10-23', 'utc'],
+    ['over the clock change in autumn, local time with the hour twice', '2026-10-23', 'local'],
+  ] as const)('%s', (_, first, clock) => {
+    const text = written(first, 4, clock, 'start,price incl VAT p/kWh');
+    expect(seriesOf(text)).toEqual(priceSeries(first, 4, (day, half) => day + half / 100));
+  });
+
+  test('the head says whether VAT is in the prices', () => {
+    const vatOf = (head: string) => read(written('2026-06-10', 2, 'utc', head)).tariff!.versions[0]!.vat;
+    expect(vatOf('time,price inc VAT')).toEqual({ rate: 0.05, included: true });
+    expect(vatOf('time,pence per kWh excl VAT')).toEqual({ rate: 0.05, included: false });
+  });
+
+  test('a missing price is left open and then refused with its hour', () => {
+    const text = written('2026-06-10', 3, 'local', 'time,p/kWh').replace('2026-06-11 17:30,1.35', '2026-06-11 17:30,');
+    expect(findTariffFaults(read(text).tariff!).filter(({ weight }) => weight === 'refusal')).toMatchObject([
+      { code: 'series-gap', data: { date: '2026-06-11', time: '17:30', count: 1 } },
+    ]);
+  });
+
+  test.each([
+    [
+      'no number',
+      'time,p/kWh\n2026-06-10 00:00,12\n2026-06-10 00:30,1O.5\n',
+      { code: 'tariff-row', row: 3, found: '1O.5' },
+    ],
+    ['no time', 'time,p/kWh\n2026-06-10 00:00,12\nsoon,10\n', { code: 'tariff-row', row: 3, found: 'soon' }],
+    ['off the half-hour', 'time,p/kWh\n2026-06-10 00:00,12\n2026-06-10 00:10,10\n', { code: 'tariff-row', row: 3 }],
+    ['two prices at once', 'time,p/kWh\n2026-06-10 00:00,12\n2026-06-10 00:00,13\n', { code: 'tariff-row', row: 3 }],
+  ])('%s is refused with its line', (_, text, remark) => {
+    const { tariff, remarks } = read(text);
+    expect(tariff).toBeNull();
+    expect(remarks[0]).toMatchObject({ weight: 'refusal', ...remark });
+  });
+
+  test('a file of bands is still read as bands', () => {
+    const text =
+      'tariff,Night\nfuel,electricity\nvalid from,2026-10-01\nstanding,50\nvat,5 % included\nband,from,to,pence per kWh\nnight,00:30,05:30,14\nday,,,30\n';
+    expect(read(text).tariff?.versions[0]?.bands.map(({ name }) => name)).toEqual(['night', 'day']);
+  });
+});
