@@ -63,6 +63,7 @@ function Painted(props: {
         ticks={dayTicks(series.readings, Math.max(2, Math.floor(width / 90)))}
         tickFormatter={dayName}
         tick={tick}
+        tickMargin={6}
         stroke="var(--ink)"
         strokeWidth={1.5}
         interval={0}

@@ -52,7 +52,7 @@ function Painted(props: {
       width={width}
       height={height}
       accessibilityLayer={false}
-      margin={{ top: font * 2, right: font, bottom: font * 1.6, left: 4 }}
+      margin={{ top: font * 2, right: font * 1.8, bottom: font * 1.6, left: 4 }}
     >
       <CartesianGrid vertical={false} stroke="var(--line)" />
       <XAxis
@@ -62,6 +62,7 @@ function Painted(props: {
         ticks={ticks}
         interval={0}
         tick={tick}
+        tickMargin={6}
         tickFormatter={(value: number) => degrees(value)}
         stroke="var(--ink)"
         strokeWidth={1.5}

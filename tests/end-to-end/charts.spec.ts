@@ -1,0 +1,170 @@
+/** Each picture: the same figures as a table, as files, on paper, enlarged, and in the person's own colours. */
+import AxeBuilder from '@axe-core/playwright';
+import type { Locator, Page } from '@playwright/test';
+import { download, expect, openStage, STAGES, takePicture, test } from './host.ts';
+import { findTextOutside } from './inspect.ts';
+
+// With evidence, a promise and a bill check, so that every kind of picture has something to draw.
+test.use({ sampleName: 'mill-lane' });
+
+async function forEachStage(page: Page, look: (stage: string) => Promise<void>): Promise<void> {
+  await page.getByRole('link', { name: 'Mill Lane' }).click();
+  for (const stage of STAGES) {
+    await openStage(page, stage);
+    await expect(page.getByRole('main').getByRole('heading').first()).toBeVisible();
+    await expect(page.getByText('Reading the promise …')).toHaveCount(0);
+    await look(stage);
+  }
+}
+
+/** The pictures that can be saved; by their place, since the words on their buttons change with what they show. */
+async function chartsOf(page: Page): Promise<Locator[]> {
+  const all = await page.locator('figure.chart').all();
+  const savable = await Promise.all(all.map((chart) => chart.getByRole('button', { name: /^Save figures/ }).count()));
+  return all.filter((_, index) => savable[index]! > 0);
+}
+
+/** The cells of a table, row by row. */
+const cellsOf = (table: Locator): Promise<string[][]> =>
+  table
+    .locator('tr')
+    .evaluateAll((rows) =>
+      rows.map((row) => [...row.querySelectorAll('th, td')].map((cell) => cell.textContent?.trim() ?? '')),
+    );
+
+/** Reads back what we write: quoted cells, doubled quotes, an apostrophe before what a spreadsheet would take for a formula. */
+function readCsv(text: string): string[][] {
+  return text
+    .replace(/^\uFEFF/, '')
+    .trimEnd()
+    .split('\r\n')
+    .map((line) =>
+      [...line.matchAll(/("(?:[^"]|"")*"|[^,]*)(,|$)/g)]
+        .filter((match, index, all) => index < all.length - 1 || match[0] !== '')
+        .map(([, cell]) => (cell!.startsWith('"') ? cell!.slice(1, -1).replaceAll('""', '"') : cell!)),
+    );
+}
+const asInCsv = (cell: string) => cell.replaceAll('−', '-');
+
+test('every picture gives its figures as a table, by key and by button, and as files', async ({ desk }) => {
+  test.slow();
+  const seen: string[] = [];
+  // A window of its own reads the files, since the desk's own lets no foreign style in.
+  const reader = await desk.context().newPage();
+  await forEachStage(desk, async (stage) => {
+    for (const chart of await chartsOf(desk)) {
+      const name = ((await chart.getByRole('button', { name: /^Save figures/ }).textContent()) ?? '').replace(
+        /^.*: /,
+        '',
+      );
+      const at = `${stage}, ${name}`;
+      const picture = chart.getByRole('img').first();
+      expect((await picture.getAttribute('aria-label'))?.length, `${at}: a sentence as its name`).toBeGreaterThan(20);
+
+      await picture.focus();
+      await desk.keyboard.press('t');
+      const table = chart.getByRole('table');
+      await expect(table, at).toBeVisible();
+      await expect(chart.getByRole('region', { name: 'as a table' }), `${at}: the stop stays`).toBeFocused();
+      const byKey = await cellsOf(table);
+      expect(byKey.length, at).toBeGreaterThan(1);
+      expect(byKey.every((row) => row[0] !== ''), `${at}: every row has its name`).toBe(true);
+      await desk.keyboard.press('t');
+      await expect(table).toBeHidden();
+      await chart.getByRole('button', { name: /^As a table/ }).click();
+      expect(await cellsOf(table), at).toEqual(byKey);
+      const figures = await download(desk, chart.getByRole('button', { name: /^Save figures/ }));
+      expect(figures.name).toMatch(/^[a-z0-9-]+\.csv$/);
+      const read = readCsv(figures.bytes.toString()).map((row) => row.map((cell) => cell.replace(/^'/, '')));
+      expect(read, at).toEqual(byKey.map((row) => row.map(asInCsv)));
+      await chart.getByRole('button', { name: /^As a picture/ }).click();
+
+      const saved = await download(desk, chart.getByRole('button', { name: /^Save picture/ }));
+      const svg = saved.bytes.toString();
+      expect(saved.name).toMatch(/^[a-z0-9-]+\.svg$/);
+      expect(svg, at).not.toContain('var(');
+      const drawn = await reader.evaluate((text) => {
+        const root = new DOMParser().parseFromString(text, 'image/svg+xml').documentElement;
+        return { name: root.nodeName, marks: root.querySelectorAll('rect, circle, path, line').length };
+      }, svg);
+      expect(drawn.name, at).toBe('svg');
+      expect(drawn.marks, at).toBeGreaterThan(2);
+      seen.push(name);
+    }
+  });
+  await reader.close();
+  console.log(`  Pictures: ${seen.join('; ')}.`);
+  expect(new Set(seen).size).toBeGreaterThanOrEqual(7);
+});
+
+test('on paper no button stands, and every picture still does', async ({ desk }) => {
+  await forEachStage(desk, async (stage) => {
+    const pictures = await desk.locator('.chart-picture').count();
+    await desk.emulateMedia({ media: 'print' });
+    const left = await desk
+      .locator('button:visible, input[type="range"]:visible')
+      .evaluateAll((buttons) =>
+        buttons.filter((button) => !button.matches('.figure-link')).map((button) => button.textContent),
+      );
+    expect.soft(left, `${stage}: buttons on paper`).toEqual([]);
+    await expect(desk.locator('.chart-picture:visible')).toHaveCount(pictures);
+    if (stage === 'Running cost') await takePicture(desk, 'print-running-cost');
+    await desk.emulateMedia({ media: 'screen' });
+  });
+});
+
+/** All that can be pressed, filled in or read as a heading, by its name. */
+const offered = (page: Page): Promise<string[]> =>
+  page.locator('h1, h2, h3, a, button, input, select, textarea, summary').evaluateAll((elements) =>
+    elements
+      .filter((element) => element.checkVisibility() && !element.matches('.unseen'))
+      .map((element) => {
+        const labels = 'labels' in element ? [...((element as HTMLInputElement).labels ?? [])] : [];
+        const text = element.getAttribute('aria-label') ?? labels[0]?.textContent ?? element.textContent ?? '';
+        return `${element.tagName.toLowerCase()} ${text.replace(/\s+/g, ' ').trim()}`;
+      }),
+  );
+
+test('enlarged to 200 %, nothing is lost and nothing scrolls sideways', async ({ desk }) => {
+  const [whole, half] = [
+    { width: 1280, height: 800 },
+    { width: 640, height: 400 },
+  ];
+  await forEachStage(desk, async (stage) => {
+    await desk.setViewportSize(whole!);
+    const before = await offered(desk);
+    await desk.setViewportSize(half!);
+    await desk.evaluate(() => new Promise((drawn) => requestAnimationFrame(() => requestAnimationFrame(drawn))));
+    expect.soft(await offered(desk), stage).toEqual(before);
+    expect.soft(await findTextOutside(desk), stage).toEqual([]);
+    await takePicture(desk, `zoom-${stage.toLowerCase().replaceAll(' ', '-')}`);
+  });
+});
+
+test('in the colours of the person every mark still stands out', async ({ desk }) => {
+  test.slow();
+  await desk.emulateMedia({ forcedColors: 'active' });
+  await forEachStage(desk, async (stage) => {
+    const { violations } = await new AxeBuilder({ page: desk }).withTags(['wcag2a', 'wcag2aa', 'wcag22aa']).analyze();
+    const serious = violations.filter(({ impact }) => impact === 'serious' || impact === 'critical');
+    expect
+      .soft(
+        serious.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.target).join(' ')}`),
+        stage,
+      )
+      .toEqual([]);
+    const faint = await desk.locator('.chart-picture svg').evaluateAll((pictures) =>
+      pictures.map((picture) => {
+        const paper = getComputedStyle(document.body).backgroundColor;
+        const marks = [...picture.querySelectorAll('rect, circle, path, line')].filter((mark) => {
+          const { fill, stroke } = getComputedStyle(mark);
+          const drawn = (colour: string) => colour !== 'none' && colour !== paper && colour !== 'rgba(0, 0, 0, 0)';
+          return drawn(stroke) || (drawn(fill) && mark.tagName !== 'line');
+        });
+        return marks.length;
+      }),
+    );
+    for (const marks of faint) expect.soft(marks, `${stage}: marks that differ from the paper`).toBeGreaterThan(2);
+    await takePicture(desk, `forced-colours-${stage.toLowerCase().replaceAll(' ', '-')}`);
+  });
+});
