@@ -25,8 +25,11 @@ interface Detector {
 const has = (meter: 'machine' | 'house') => (made: MadeCase) => made.meters.includes(meter);
 
 /**
- * Limits: measured over 1,000 households (seed 1), false alarms doubled or at least 1 in 50, hits less 0.08, both rounded
- * to the worse side. What is seen only on the house's meter, beside ovens and vehicles, is seen less often.
+ * Limits: measured with seed 1 until each had 400 to 2,700 households without its effect; the false alarms roughly
+ * doubled and at least 1 in 100, the hits less about 8 in 100, for a seed draws other homes. Detectors are set to speak seldom
+ * without reason and therefore miss much: a heater left on is not seen where a compressor starts and stops beside it,
+ * where readings are hourly and it runs for less than two hours, or where only the house's meter is there; a change is
+ * not judged where the days before and after were not equally cold.
  */
 export const DETECTORS: readonly Detector[] = [
   {
@@ -34,8 +37,8 @@ export const DETECTORS: readonly Detector[] = [
     code: 'heater-running',
     applies: (made) => has('machine')(made) && made.heaterOnMachine && made.minutes === 30,
     present: ({ home }) => home.effects.heater !== undefined,
-    mostFalse: 0.02,
-    leastHits: 0.9,
+    mostFalse: 0.015,
+    leastHits: 0.68,
   },
   {
     name: 'heater, machine’s meter by the hour',
@@ -43,39 +46,39 @@ export const DETECTORS: readonly Detector[] = [
     applies: (made) => has('machine')(made) && made.heaterOnMachine && made.minutes === 60,
     present: ({ home }) => home.effects.heater !== undefined,
     mostFalse: 0.02,
-    leastHits: 0.5,
+    leastHits: 0.38,
   },
   {
     name: 'heater, house’s meter only',
     code: 'heater-running',
     applies: (made) => made.meters.length === 1 && has('house')(made),
     present: ({ home }) => home.effects.heater !== undefined,
-    mostFalse: 0.05,
-    leastHits: 0.7,
+    mostFalse: 0.02,
+    leastHits: 0.22,
   },
   {
     name: 'weekly pasteurisation',
     code: 'weekly-pasteurisation',
     applies: (made) => has('machine')(made) && made.heaterOnMachine && made.home.effects.heater === undefined,
     present: ({ home }) => home.weeklyPasteurisation,
-    mostFalse: 0.02,
-    leastHits: 0.8,
+    mostFalse: 0.01,
+    leastHits: 0.5,
   },
   {
     name: 'hot water too often',
     code: 'water-often',
     applies: (made) => has('machine')(made) && made.warmDays >= 12,
     present: ({ home }) => home.effects.waterOften ?? false,
-    mostFalse: 0.02,
-    leastHits: 0.9,
+    mostFalse: 0.01,
+    leastHits: 0.82,
   },
   {
     name: 'night setback',
     code: 'night-setback',
     applies: (made) => made.coldDays >= 20 && (has('machine')(made) || made.warmDays >= 20),
     present: ({ home }) => home.effects.setback ?? false,
-    mostFalse: 0.02,
-    leastHits: 0.8,
+    mostFalse: 0.015,
+    leastHits: 0.72,
   },
   {
     name: 'base load rose',
@@ -83,16 +86,16 @@ export const DETECTORS: readonly Detector[] = [
     applies: has('house'),
     present: ({ home }) => home.effects.baseLoad !== undefined,
     since: ({ home }) => home.effects.baseLoad?.from,
-    mostFalse: 0.02,
-    leastHits: 0.6,
+    mostFalse: 0.03,
+    leastHits: 0.66,
   },
   {
     name: 'vehicle or large load',
     code: 'large-load',
     applies: has('house'),
     present: ({ home }) => home.effects.vehicle !== undefined,
-    mostFalse: 0.02,
-    leastHits: 0.8,
+    mostFalse: 0.04,
+    leastHits: 0.7,
   },
   {
     name: 'moved to dear hours',
@@ -100,8 +103,8 @@ export const DETECTORS: readonly Detector[] = [
     applies: has('machine'),
     present: ({ home }) => home.effects.dearHours !== undefined,
     since: ({ home }) => home.effects.dearHours?.from,
-    mostFalse: 0.02,
-    leastHits: 0.8,
+    mostFalse: 0.03,
+    leastHits: 0.7,
   },
   {
     name: 'behaviour changed',
@@ -111,24 +114,24 @@ export const DETECTORS: readonly Detector[] = [
     alsoTrue: ({ home: { effects } }) =>
       effects.baseLoad !== undefined || effects.heater !== undefined || (effects.vehicle?.from ?? 0) > 0,
     since: ({ home }) => home.effects.behaviour?.from,
-    mostFalse: 0.05,
-    leastHits: 0.6,
+    mostFalse: 0.01,
+    leastHits: 0.62,
   },
   {
     name: 'estimate corrected',
     code: 'estimate-corrected',
     applies: has('house'),
     present: ({ wrongEstimate }) => wrongEstimate,
-    mostFalse: 0.02,
-    leastHits: 0.6,
+    mostFalse: 0.01,
+    leastHits: 0.64,
   },
   {
     name: 'registers swapped',
     code: 'registers-swapped',
     applies: has('house'),
     present: ({ swapped }) => swapped,
-    mostFalse: 0.02,
-    leastHits: 0.8,
+    mostFalse: 0.01,
+    leastHits: 0.9,
   },
 ];
 
@@ -150,13 +153,13 @@ export interface FindingsProof extends ProofTable {
 /** Makes households until each detector has been tried on at least `count` without its effect. */
 export function proveFindings(count: number, seed = 1): FindingsProof {
   const tallies = DETECTORS.map((): Tally => ({ without: 0, falseAlarms: 0, with: 0, hits: 0, daysOff: [] }));
-  const most = count * 8;
+  const most = count * 14;
   let made = 0;
   for (; made < most && tallies.some(({ without }) => without < count); made++) {
     const one = drawCase(seed * 100_000 + made);
     const findings = findInReadings(one.input);
     DETECTORS.forEach((detector, i) => {
-      count1(detector, tallies[i]!, one, findings);
+      countOne(detector, tallies[i]!, one, findings);
     });
   }
   const rows = DETECTORS.map((detector, i) => rowOf(detector, tallies[i]!));
@@ -169,7 +172,7 @@ export function proveFindings(count: number, seed = 1): FindingsProof {
   };
 }
 
-function count1(detector: Detector, tally: Tally, made: MadeCase, findings: readonly Finding[]): void {
+function countOne(detector: Detector, tally: Tally, made: MadeCase, findings: readonly Finding[]): void {
   if (!detector.applies(made)) return;
   const found = findings.filter(({ code }) => code === detector.code);
   if (!detector.present(made)) {

@@ -1,0 +1,20 @@
+/** Seasonal factors of typical homes beside the field's, as a table of the proofs. */
+import { spfSpread } from './spf-spread.ts';
+import type { ProofTable } from './table.ts';
+
+/** Limit: the middle of the homes reckoned lies inside the quartiles of the field, for both sources. */
+export function proveSpfSpread(count = 1000): ProofTable {
+  const { rows, medianInside } = spfSpread(count);
+  return {
+    title: `Seasonal factor of the whole house (H4), ${count} typical homes of each source`,
+    columns: ['source', 'what', 'reckoned', 'field', 'middle inside the field’s quartiles'],
+    rows: rows.map(({ source, what, reckoned, field }) => [
+      source,
+      what,
+      reckoned.toFixed(2),
+      field.toFixed(2),
+      what === 'middle' ? (medianInside[source] ? 'yes' : 'NO') : '',
+    ]),
+    within: medianInside.ground && medianInside.air,
+  };
+}
