@@ -1,14 +1,18 @@
 /** Values by civil day as a series: energies as they are, temperatures as means. */
 import { toCivilDate } from '../../model/calendar/civil.ts';
 import type { Series } from '../../model/evidence/evidence.ts';
+import type { IntakeChoices } from '../intake.ts';
 import type { Quantity } from '../layout/settle-unit.ts';
+import { remarkFilled } from '../readings/remark-filled.ts';
 import type { RemarkBook } from '../remark-book.ts';
+import { fillDays } from './fill-days.ts';
 
 export interface DayValue {
   readonly day: number;
   /** kWh or °C; NaN where missing. */
   readonly value: number;
   readonly line: number;
+  readonly estimated?: boolean;
 }
 
 const LISTED_GAPS = 12;
@@ -18,31 +22,44 @@ export function daySeries(
   name: string,
   quantity: Quantity,
   values: readonly DayValue[],
-  estimatedCount: number,
+  /** Rows that are marked as estimated, where the values do not say it themselves. */
+  marked: number,
   book: RemarkBook,
+  fill: IntakeChoices['fill'] = 'none',
 ): Series | undefined {
   const isTemperature = quantity.carrier === 'outdoor-temperature';
   const byDay = new Map<number, number>();
-  for (const { day, value, line } of values) {
+  const estimated = new Set<number>();
+  for (const { day, value, line, estimated: isEstimated } of values) {
     if (Number.isNaN(value)) continue;
     const known = byDay.get(day);
-    if (known === value) book.tally('duplicate-same', 'note', { row: line, count: 1 });
+    if (known === value) book.tally('duplicate-same', 'note', { row: line, from: toCivilDate(day), count: 1 });
     else if (known !== undefined)
       book.tally('duplicate-different', 'note', {
         row: line,
+        from: toCivilDate(day),
         count: 1,
         ...(isTemperature ? {} : { effectKWh: value - known }),
       });
     byDay.set(day, value);
+    if (isEstimated) estimated.add(day);
+    else estimated.delete(day);
   }
   if (byDay.size === 0) return undefined;
   const days = [...byDay.keys()].sort((a, b) => a - b);
   const first = days[0]!;
   const last = days.at(-1)!;
-  const list = Array.from({ length: last - first + 1 }, (_, i) => byDay.get(first + i) ?? null);
+  const asRead = Array.from({ length: last - first + 1 }, (_, i) => byDay.get(first + i) ?? null);
   const sum = days.reduce((total, day) => total + byDay.get(day)!, 0);
   remarkMissingDays(days, isTemperature ? Number.NaN : sum / days.length, book);
-  if (estimatedCount > 0) book.add('estimated', 'note', { count: estimatedCount });
+  const estimatedCount = Math.max(marked, estimated.size);
+  if (estimatedCount > 0)
+    book.add('estimated', 'note', { count: estimatedCount, ...estimatedSpan(estimated, byDay, isTemperature) });
+  const filling = fill === 'none' || isTemperature ? undefined : fillDays(asRead, first);
+  if (filling) remarkFilled(filling.filled, filling.left, book);
+  const list = filling?.values ?? asRead;
+  const filled = filling?.filled ?? [];
+  const filledKWh = filled.reduce((total, { kWh }) => total + kWh, 0);
   return {
     id,
     evidenceId: '',
@@ -52,12 +69,21 @@ export function daySeries(
     resolution: 'day',
     from: toCivilDate(first),
     to: toCivilDate(last + 1),
-    total: isTemperature ? sum / days.length : sum,
+    total: isTemperature ? sum / days.length : sum + filledKWh,
     days: { first: toCivilDate(first), values: list },
     present: days.length,
     expected: list.length,
-    estimatedCount,
+    estimatedCount: estimatedCount + filled.length,
+    ...(filled.length > 0 ? { filled } : {}),
   };
+}
+
+function estimatedSpan(estimated: ReadonlySet<number>, byDay: ReadonlyMap<number, number>, isTemperature: boolean) {
+  if (estimated.size === 0) return {};
+  const days = [...estimated].sort((a, b) => a - b);
+  const kWh = days.reduce((sum, day) => sum + byDay.get(day)!, 0);
+  const span = { from: toCivilDate(days[0]!), to: toCivilDate(days.at(-1)!) };
+  return isTemperature ? span : { ...span, effectKWh: Math.round(kWh * 10) / 10 };
 }
 
 function remarkMissingDays(days: readonly number[], meanKWh: number, book: RemarkBook): void {

@@ -3,6 +3,7 @@
  * Long and wide files come together here.
  */
 
+import { localStamp } from '../../model/calendar/zone.ts';
 import type { Series } from '../../model/evidence/evidence.ts';
 import { type ClockSettled, settleClock } from '../clock/settle-clock.ts';
 import { toInstants } from '../clock/to-instants.ts';
@@ -13,8 +14,10 @@ import { type Quantity, settleUnit } from '../layout/settle-unit.ts';
 import type { Sheet } from '../layout/sheet.ts';
 import { columnName } from '../layout/value-cells.ts';
 import type { RemarkBook } from '../remark-book.ts';
+import { type FilledSlots, fillGaps } from './fill-gaps.ts';
 import { remarkFrozen, remarkGaps } from './find-gaps.ts';
-import { placeReadings } from './place-readings.ts';
+import { type Placed, placeReadings } from './place-readings.ts';
+import { remarkFilled } from './remark-filled.ts';
 import { screenEnergy, screenTemperature } from './screen-values.ts';
 import { type StampSide, sideOfStamps } from './stamp-side.ts';
 import { firstDays, intervalDays, summariseReadings } from './summarise.ts';
@@ -37,7 +40,8 @@ export interface ReadColumn {
   readonly column: ColumnFacts;
   /** As written, NaN where missing; changed in place to kWh. */
   readonly values: Float64Array;
-  readonly estimatedCount: number;
+  /** 1 for each reading that is marked as an estimate; null where the file has no marks. */
+  readonly estimated: Uint8Array | null;
 }
 
 export interface BuiltSeries {
@@ -116,24 +120,34 @@ export function buildIntervalSeries(
     hours: intervalMinutes / 60,
     lineOf: (i: number) => sheet.table.lineOfRow[rows[i]!]!,
     column: columnName(sheet, column.index),
+    whenOf: (i: number) => civilStamp(raw.civil[i]!),
   };
   if (isTemperature) screenTemperature(screen, book);
   else screenEnergy(screen, book);
+  context.onProgress?.(0.2);
+  const estimatedCount = remarkEstimated(raw, read, isTemperature, book);
   const placed = placeReadings(clock.start, values, count, intervalMinutes, clock.zone, rows);
   if (!placed) return undefined;
   if (placed.present === 0) return undefined;
-  const line = (row: number) => ({ row: sheet.table.lineOfRow[row]! });
+  context.onProgress?.(0.5);
+  const line = (row: number, at: number) => ({
+    row: sheet.table.lineOfRow[row]!,
+    from: localStamp(context.zone, at * 60_000).replace('T', ' '),
+  });
   if (placed.sameAgain.count > 0)
-    book.add('duplicate-same', 'note', { ...line(placed.sameAgain.row), count: placed.sameAgain.count });
+    book.add('duplicate-same', 'note', {
+      ...line(placed.sameAgain.row, placed.sameAgain.at),
+      count: placed.sameAgain.count,
+    });
   if (placed.different.count > 0)
     book.add('duplicate-different', 'note', {
-      ...line(placed.different.row),
+      ...line(placed.different.row, placed.different.at),
       count: placed.different.count,
       ...(isTemperature ? {} : { effectKWh: placed.different.effect }),
     });
   if (placed.offGrid.count > 0)
     book.add('stamp-off-grid', 'note', {
-      ...line(placed.offGrid.row),
+      ...line(placed.offGrid.row, placed.offGrid.at),
       count: placed.offGrid.count,
       expected: `${intervalMinutes} minutes`,
     });
@@ -142,10 +156,11 @@ export function buildIntervalSeries(
     name: column.heading === '' ? nameOf(quantity) : column.heading,
     carrier: quantity.carrier,
     role: quantity.role,
-    estimatedCount: read.estimatedCount,
+    estimatedCount,
   };
-  const series = summariseReadings(title, placed);
-  const likelyKWh = isTemperature ? Number.NaN : series.total / placed.present;
+  const asRead = summariseReadings(title, placed);
+  context.onProgress?.(0.7);
+  const likelyKWh = isTemperature ? Number.NaN : asRead.total / placed.present;
   remarkGaps(placed, clock.zone, context.zone, likelyKWh, book);
   remarkFrozen(
     placed,
@@ -153,14 +168,54 @@ export function buildIntervalSeries(
     context.zone,
     quantity.carrier === 'electricity' && quantity.role === 'import',
     book,
+    likelyKWh,
   );
-  if (read.estimatedCount > 0) book.add('estimated', 'note', { count: read.estimatedCount });
+  context.onProgress?.(0.9);
+  const fill = choices.fill === 'same weekday mean' && !isTemperature;
+  const kept: FilledPlaced = fill ? fillPlaced(placed, clock.zone, book) : { ...placed, filled: [] };
+  const series = kept.filled.length > 0 ? withFilled(summariseReadings(title, kept), kept.filled) : asRead;
   return {
     series,
-    intervals: intervalDays(id, placed),
-    firstDays: firstDays(placed, clock.zone, context.zone),
+    intervals: intervalDays(id, kept),
+    firstDays: firstDays(kept, clock.zone, context.zone),
     quantity,
   };
+}
+
+/** Marks of readings that are no reading (a spike taken out, an empty cell) do not count. */
+function remarkEstimated(raw: RawReadings, read: ReadColumn, isTemperature: boolean, book: RemarkBook): number {
+  const { estimated, values } = read;
+  let [count, sum, from, to] = [0, 0, Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
+  for (let i = 0; estimated && i < raw.count; i++) {
+    if (estimated[i] === 0 || Number.isNaN(values[i]!)) continue;
+    count++;
+    sum += values[i]!;
+    from = Math.min(from, raw.civil[i]!);
+    to = Math.max(to, raw.civil[i]!);
+  }
+  if (count === 0) return 0;
+  const effect = isTemperature ? {} : { effectKWh: Math.round(sum * 10) / 10 };
+  book.add('estimated', 'note', { count, from: civilStamp(from), to: civilStamp(to), ...effect });
+  return count;
+}
+
+/** A stamp as the file has it: civil minutes since 1970. */
+const civilStamp = (minutes: number): string => new Date(minutes * 60_000).toISOString().slice(0, 16).replace('T', ' ');
+
+interface FilledPlaced extends Placed {
+  readonly filled: FilledSlots;
+}
+
+function fillPlaced(placed: Placed, zone: ZoneTable, book: RemarkBook): FilledPlaced {
+  const { days, filled, left } = fillGaps(placed, zone);
+  remarkFilled(filled, left, book);
+  return { ...placed, days, filled };
+}
+
+/** What was filled is estimated, and is not among the readings that are there. */
+function withFilled(series: Series, filled: FilledSlots): Series {
+  const count = filled.reduce((sum, { slots }) => sum + slots, 0);
+  return { ...series, estimatedCount: series.estimatedCount + count, filled };
 }
 
 const nameOf = ({ carrier }: Quantity): string => carrier.replace('-', ' ');

@@ -62,18 +62,23 @@ function missingRuns(placed: Placed, table: ZoneTable): Run[] {
   return runs;
 }
 
-/** @param zeroMatters whether nought for a whole day is odd: for electricity it is, for gas in summer it is not */
+/** @param zeroMatters whether nought for a whole day is odd: for electricity it is, for gas in summer it is not
+ *  @param likelyKWh what a reading usually is; NaN for temperatures */
 export function remarkFrozen(
   placed: Placed,
   table: ZoneTable,
   zone: string,
   zeroMatters: boolean,
   book: RemarkBook,
+  likelyKWh = Number.NaN,
 ): void {
   const { intervalMinutes, days } = placed;
   let value = Number.NaN;
   let since = 0;
   let until = 0;
+  /** What the run itself came to; for a run of noughts what was likely used and not counted. */
+  const effectOf = (count: number) =>
+    Number.isNaN(likelyKWh) ? {} : { effectKWh: round(count * (value === 0 ? likelyKWh : value)) };
   const close = () => {
     if (until - since < FROZEN_MINUTES) return;
     const code = value === 0 ? 'zero-run' : 'frozen';
@@ -83,6 +88,7 @@ export function remarkFrozen(
       to: stampAt(zone, until),
       found: String(value),
       count: (until - since) / intervalMinutes,
+      ...effectOf((until - since) / intervalMinutes),
     });
   };
   for (const { day, values } of days) {

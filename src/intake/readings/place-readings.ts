@@ -17,9 +17,10 @@ export interface Placed {
   /** UTC minutes of the first slot and of the end of the last. */
   readonly from: number;
   readonly to: number;
-  readonly sameAgain: { readonly count: number; readonly row: number };
-  readonly different: { readonly count: number; readonly row: number; readonly effect: number };
-  readonly offGrid: { readonly count: number; readonly row: number };
+  /** The first of each with its row and its UTC minute. */
+  readonly sameAgain: { readonly count: number; readonly row: number; readonly at: number };
+  readonly different: { readonly count: number; readonly row: number; readonly at: number; readonly effect: number };
+  readonly offGrid: { readonly count: number; readonly row: number; readonly at: number };
 }
 
 /** @param rows row of the table for each reading @param newestFirst whether an earlier row is the later reading */
@@ -31,9 +32,13 @@ export function placeReadings(
   zone: ZoneTable,
   rows: ArrayLike<number>,
 ): Placed | undefined {
-  const sameAgain = { count: 0, row: -1 };
-  const different = { count: 0, row: -1, effect: 0 };
-  const offGrid = { count: 0, row: -1 };
+  const sameAgain = { count: 0, row: -1, at: 0 };
+  const different = { count: 0, row: -1, at: 0, effect: 0 };
+  const offGrid = { count: 0, row: -1, at: 0 };
+  const note = (first: { row: number; at: number }, i: number) => {
+    first.row = rows[i]!;
+    first.at = start[i]!;
+  };
   const byDay = new Map<number, Float64Array>();
   let first = Number.POSITIVE_INFINITY;
   let last = Number.NEGATIVE_INFINITY;
@@ -57,7 +62,7 @@ export function placeReadings(
     }
     const position = (minute - dayStart) / intervalMinutes;
     const slot = Math.floor(position);
-    if (slot !== position && offGrid.count++ === 0) offGrid.row = rows[i]!;
+    if (slot !== position && offGrid.count++ === 0) note(offGrid, i);
     const slotStart = dayStart + slot * intervalMinutes;
     if (slotStart < first) first = slotStart;
     if (slotStart > last) last = slotStart;
@@ -66,9 +71,9 @@ export function placeReadings(
     const before = slots[slot]!;
     if (!Number.isNaN(before)) {
       if (before === value) {
-        if (sameAgain.count++ === 0) sameAgain.row = rows[i]!;
+        if (sameAgain.count++ === 0) note(sameAgain, i);
       } else {
-        if (different.count++ === 0) different.row = rows[i]!;
+        if (different.count++ === 0) note(different, i);
         different.effect += value - before;
       }
     }

@@ -12,15 +12,23 @@ interface Screen {
   readonly hours: number;
   readonly lineOf: (index: number) => number;
   readonly column: string;
+  /** Time or day of a reading as the file has it. */
+  readonly whenOf?: (index: number) => string;
 }
 
 /** Energies in kWh: negative readings and spikes become missing. */
-export function screenEnergy({ values, count, hours, lineOf, column }: Screen, book: RemarkBook): void {
+export function screenEnergy({ values, count, hours, lineOf, column, whenOf }: Screen, book: RemarkBook): void {
   const most = MAX_HOUSE_KW * hours;
   for (let i = 0; i < count; i++) {
     const value = values[i]!;
     if (value < 0) {
-      book.tally('negative', 'note', { row: lineOf(i), column, found: `${round(value)} kWh`, effectKWh: value });
+      book.tally('negative', 'note', {
+        row: lineOf(i),
+        column,
+        found: `${round(value)} kWh`,
+        effectKWh: value,
+        ...when(i, whenOf),
+      });
       values[i] = Number.NaN;
     } else if (value > most) {
       book.tally('spike', 'note', {
@@ -29,20 +37,24 @@ export function screenEnergy({ values, count, hours, lineOf, column }: Screen, b
         found: `${round(value)} kWh`,
         expected: `at most ${round(most)} kWh`,
         effectKWh: value,
+        ...when(i, whenOf),
       });
       values[i] = Number.NaN;
     }
   }
 }
 
-export function screenTemperature({ values, count, lineOf, column }: Screen, book: RemarkBook): void {
+export function screenTemperature({ values, count, lineOf, column, whenOf }: Screen, book: RemarkBook): void {
   for (let i = 0; i < count; i++) {
     const value = values[i]!;
     if (value >= COLDEST_C && value <= HOTTEST_C) continue;
     if (Number.isNaN(value)) continue;
-    book.tally('temperature-absurd', 'note', { row: lineOf(i), column, found: `${round(value)} °C` });
+    const found = `${round(value)} °C`;
+    book.tally('temperature-absurd', 'note', { row: lineOf(i), column, found, ...when(i, whenOf) });
     values[i] = Number.NaN;
   }
 }
+
+const when = (i: number, whenOf: Screen['whenOf']) => (whenOf ? { from: whenOf(i) } : {});
 
 const round = (value: number): string => String(Number(value.toPrecision(4)));

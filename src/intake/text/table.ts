@@ -3,6 +3,8 @@
  * so that ten years of half-hours are split in a few milliseconds and read straight from the text.
  */
 
+import { ROWS_A_STEP } from '../progress.ts';
+
 export interface Table {
   readonly text: string;
   readonly separator: string;
@@ -29,7 +31,7 @@ const MAX_LINES_IN_CELL = 20;
 /** Offsets of more cells than this would not fit in the memory we allow an import. */
 export const MAX_CELLS = 12_000_000;
 
-/** Splits the text; undefined where it has more cells than we take. `onRow` is called every 16,384 rows. */
+/** Splits the text; undefined where it has more cells than we take. `onProgress` is called every 16,384 rows. */
 export function splitTable(
   text: string,
   separator: string,
@@ -51,8 +53,8 @@ export function splitTable(
     if (rows + 1 >= rowStart.length) {
       rowStart = grown(rowStart);
       lineOfRow = grown(lineOfRow);
-      onProgress?.(at / end);
     }
+    if (rows % ROWS_A_STEP === 0) onProgress?.(at / end);
     const rowFirst = cells;
     const rowLine = line;
     let anything = false;

@@ -12,8 +12,10 @@ export interface Completeness {
 
 export function completenessOf(series: Series): Completeness {
   const daysSpan = Math.max(1, Math.round((Date.parse(series.to) - Date.parse(series.from)) / MS_PER_DAY));
+  // A day that was filled by rule is no day that we have.
+  const filledDays = new Set(series.filled?.map(({ date }) => date)).size;
   const daysHave = series.days
-    ? series.days.values.filter((value) => value !== null).length
+    ? series.days.values.filter((value) => value !== null).length - filledDays
     : (series.periods ?? []).reduce((sum, p) => sum + (Date.parse(p.to) - Date.parse(p.from)) / MS_PER_DAY, 0);
   const share = Math.min(1, daysHave / daysSpan);
   return { daysHave: Math.round(daysHave), daysSpan, inHundred: share === 1 ? 100 : Math.floor(share * 100) };
