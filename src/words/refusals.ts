@@ -57,6 +57,8 @@ const CATALOGUE: Readonly<Record<string, (data: Data) => string>> = {
     `The standing charge stands twice: ${pence(number('pence'))} a day and ${poundsAndPence(number('monthPence'))} a month. Keep one.`,
   'blocks-order': ({ number, text }) =>
     `The steps of “${text('name')}” go back from ${grouped(number('before'))} to ${grouped(number('upTo'))} units. Put them in order.`,
+  'blocks-with-series': ({ text }) =>
+    `“${text('name')}” has steps, and each half-hour has its own price too. Keep one of the two.`,
   'blocks-heating-alone': ({ text }) =>
     `“${text('name')}” has steps. The comparison counts the heating alone, so lights and cooking take none of the first units.`,
   'demand-left-out': () => 'The charge by the kW is in a bill’s sums. It is not in the comparison.',

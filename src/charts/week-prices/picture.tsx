@@ -41,7 +41,11 @@ function Painted(props: {
   // Many bands cannot all be named at the edge: the cheapest and the dearest are.
   const named =
     series.bands.length <= MOST_NAMED ? series.bands : [series.bands[0]!, series.bands[series.bands.length - 1]!];
-  const labels = named.map((band) => `${wrapText(band.name, font, width * 0.18, 1)[0] ?? ''} ${pence(band.pence)}`);
+  const labels = named.map((band) => {
+    const name = wrapText(band.name, font, width * 0.18, 1)[0] ?? '';
+    // A class of dated prices bears its prices in its name.
+    return series.isMean ? name : `${name} ${pence(band.pence)}`;
+  });
   const right = Math.max(20, ...labels.map((label) => textWidth(label, font, true))) + 12;
   const top = font;
   const y = placeOn(axis, height - AXIS_HEIGHT - 4, top);

@@ -3,7 +3,13 @@ import { inclVat } from './price.ts';
 import type { Tariff, TariffVersion } from './tariff.ts';
 
 export interface ChargeFault {
-  readonly code: 'standing-twice' | 'blocks-order' | 'blocks-heating-alone' | 'demand-left-out' | 'export-unusual';
+  readonly code:
+    | 'standing-twice'
+    | 'blocks-with-series'
+    | 'blocks-order'
+    | 'blocks-heating-alone'
+    | 'demand-left-out'
+    | 'export-unusual';
   readonly weight: 'refusal' | 'question';
   readonly data: { readonly [name: string]: string | number };
 }
@@ -25,7 +31,9 @@ export function findChargeFaults(fuel: Tariff['fuel'], version: TariffVersion): 
   }
   const stepped = bands.find(({ blocks }) => blocks);
   // The appliances of the home take the first units too, and nobody has said how many they are.
-  if (stepped && fuel === 'electricity') {
+  if (stepped && version.series) {
+    faults.push({ code: 'blocks-with-series', weight: 'refusal', data: { name: stepped.name } });
+  } else if (stepped && fuel === 'electricity') {
     faults.push({ code: 'blocks-heating-alone', weight: 'question', data: { name: stepped.name } });
   }
   if (demand) faults.push({ code: 'demand-left-out', weight: 'question', data: { pence: demand.pencePerKWPerMonth } });

@@ -63,6 +63,11 @@ describe('stepped blocks', () => {
     ]);
   });
 
+  test('steps beside dated prices are refused', () => {
+    const both = version([stepped('day', [2, 40])], { series: priceSeries('2026-01-01', 365, () => 20) });
+    expect(findTariffFaults(tariff([both]))).toMatchObject([{ code: 'blocks-with-series', weight: 'refusal' }]);
+  });
+
   test('steps that go back are refused, and electricity asks about other use', () => {
     const faults = findTariffFaults(tariff([version([stepped('month', [300, 30], [100, 40])])]));
     expect(faults).toMatchObject([
