@@ -59,7 +59,8 @@ export function ChartFigure(props: ChartFigureProps) {
           // biome-ignore lint/a11y/noNoninteractiveTabindex: a chart is one stop for the keyboard.
           tabIndex={0}
         >
-          {props.picture}
+          {/* Groups that the painter listens on would each become a stop of their own. */}
+          <div inert>{props.picture}</div>
         </div>
       )}
       {props.note ? <p className="chart-note quiet small">{props.note}</p> : null}

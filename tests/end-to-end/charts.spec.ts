@@ -32,17 +32,18 @@ const cellsOf = (table: Locator): Promise<string[][]> =>
       rows.map((row) => [...row.querySelectorAll('th, td')].map((cell) => cell.textContent?.trim() ?? '')),
     );
 
-/** Reads back what we write: quoted cells, doubled quotes, an apostrophe before what a spreadsheet would take for a formula. */
+/** Reads back what we write: quoted cells, and doubled quotes in them. */
 function readCsv(text: string): string[][] {
-  return text
+  const lines = text
     .replace(/^\uFEFF/, '')
     .trimEnd()
-    .split('\r\n')
-    .map((line) =>
-      [...line.matchAll(/("(?:[^"]|"")*"|[^,]*)(,|$)/g)]
-        .filter((match, index, all) => index < all.length - 1 || match[0] !== '')
-        .map(([, cell]) => (cell!.startsWith('"') ? cell!.slice(1, -1).replaceAll('""', '"') : cell!)),
-    );
+    .split('\r\n');
+  // A comma before each line makes every cell one comma and what follows it.
+  return lines.map((line) =>
+    [...`,${line}`.matchAll(/,("(?:[^"]|"")*"|[^,]*)/g)].map(([, cell]) =>
+      cell!.startsWith('"') ? cell!.slice(1, -1).replaceAll('""', '"') : cell!,
+    ),
+  );
 }
 const asInCsv = (cell: string) => cell.replaceAll('−', '-');
 
@@ -68,7 +69,10 @@ test('every picture gives its figures as a table, by key and by button, and as f
       await expect(chart.getByRole('region', { name: 'as a table' }), `${at}: the stop stays`).toBeFocused();
       const byKey = await cellsOf(table);
       expect(byKey.length, at).toBeGreaterThan(1);
-      expect(byKey.every((row) => row[0] !== ''), `${at}: every row has its name`).toBe(true);
+      expect(
+        byKey.every((row) => row[0] !== ''),
+        `${at}: every row has its name`,
+      ).toBe(true);
       await desk.keyboard.press('t');
       await expect(table).toBeHidden();
       await chart.getByRole('button', { name: /^As a table/ }).click();

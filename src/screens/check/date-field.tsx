@@ -1,4 +1,5 @@
 import { useId } from 'react';
+import { DateEntry } from '../shared/date-entry.tsx';
 import { Field, fieldIds } from '../shared/field.tsx';
 
 export function DateField(props: {
@@ -9,7 +10,7 @@ export function DateField(props: {
   const ids = fieldIds(useId());
   return (
     <Field ids={ids} label={props.label}>
-      <input id={ids.entry} type="date" value={props.value} onChange={(event) => props.onChange(event.target.value)} />
+      <DateEntry id={ids.entry} value={props.value} onChange={props.onChange} />
     </Field>
   );
 }

@@ -1,4 +1,4 @@
-import { type FormEvent, useEffect, useRef, useState } from 'react';
+import { type FormEvent, useLayoutEffect, useRef, useState } from 'react';
 import { call } from '../desk.ts';
 import { describeFailure } from '../state/describe-failure.ts';
 import { go } from '../use-route.ts';
@@ -8,7 +8,14 @@ export function NewHousehold(props: { readonly onDone: () => void }) {
   const [name, setName] = useState('');
   const [refusal, setRefusal] = useState<string | null>(null);
   const field = useRef<HTMLInputElement>(null);
-  useEffect(() => field.current?.focus(), []);
+  useLayoutEffect(() => {
+    const opener = document.activeElement;
+    field.current?.focus();
+    // Whoever thinks better of it stands where they were.
+    return () => {
+      if (opener instanceof HTMLElement && opener.isConnected) opener.focus();
+    };
+  }, []);
 
   const make = async (event: FormEvent) => {
     event.preventDefault();

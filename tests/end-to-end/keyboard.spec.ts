@@ -1,0 +1,168 @@
+import { expect, sample, takePicture, test, waitUntilKept } from './host.ts';
+import { pressAt, tabTo, typeAt, whereAmI } from './keyboard.ts';
+
+test('the whole path without a mouse', async ({ desk }) => {
+  test.slow();
+  const main = desk.getByRole('main');
+  const { keyboard } = desk;
+
+  await test.step('a new household; Esc leaves the form and the focus is not lost', async () => {
+    await pressAt(desk, 'New household');
+    await expect(desk.getByLabel('Name of the home')).toBeFocused();
+    await keyboard.press('Escape');
+    await expect(desk.getByLabel('Name of the home')).toBeHidden();
+    await expect(desk.getByRole('button', { name: 'New household' })).toBeFocused();
+    await keyboard.press('Enter');
+    await keyboard.type('Fern Bank');
+    await keyboard.press('Enter');
+    await expect(desk.getByRole('heading', { name: 'Fern Bank', level: 1 })).toBeVisible();
+  });
+
+  await test.step('the first stop skips the thread', async () => {
+    await tabTo(desk, 'Skip to the page');
+    await keyboard.press('Enter');
+    await expect(main).toBeFocused();
+  });
+
+  await test.step('bills typed into the grid', async () => {
+    await pressAt(desk, 'Type bills or readings');
+    await tabTo(desk, 'First day, row 1');
+    const bills = [
+      ['1/10/2025', '31/12/2025', '5200', '412.60'],
+      ['1/1/2026', '31/3/2026', '6100', '480.10'],
+      ['1/4/2026', '30/6/2026', '2300', '190.40'],
+    ];
+    for (const [index, bill] of bills.entries()) {
+      expect((await whereAmI(desk)).name).toBe(`First day, row ${index + 1}`);
+      for (const [cell, value] of bill.entries()) {
+        await keyboard.press('ControlOrMeta+a');
+        await keyboard.type(value);
+        // Enter in the last cell goes to the next row, Tab to the next cell.
+        await keyboard.press(cell === bill.length - 1 ? 'Enter' : 'Tab');
+      }
+    }
+    // The next row begins the day after the last bill.
+    expect((await whereAmI(desk)).name).toBe('First day, row 4');
+    await expect(desk.getByLabel('First day, row 4')).toHaveValue('1 Jul 2026');
+    await keyboard.press('Tab');
+    await keyboard.type('30/9/2026');
+    await keyboard.press('Tab');
+    await keyboard.type('900');
+    await expect(main).toContainText('So far 14,500 units of gas');
+    await takePicture(desk, 'keyboard-grid');
+    await pressAt(desk, 'Keep this evidence');
+    await expect(main).toContainText('Gas');
+    await expect(main).not.toContainText('Typed at the table');
+    expect((await whereAmI(desk)).kind, 'the focus after a form has closed').not.toBe('nowhere');
+  });
+
+  await test.step('a file through the picker that Enter opens', async () => {
+    const chosen = desk.waitForEvent('filechooser');
+    await pressAt(desk, 'Choose a file');
+    await (await chosen).setFiles(sample('larch-rise/electricity-half-hourly.csv'));
+    await expect(desk.getByRole('button', { name: 'Keep this evidence' })).toBeEnabled();
+    await pressAt(desk, 'Keep this evidence');
+    await expect(desk.getByRole('button', { name: 'Take back electricity-half-hourly.csv' })).toBeVisible();
+  });
+
+  await test.step('fields, and the grade of one by the arrow keys', async () => {
+    await pressAt(desk, /^Heat needed/);
+    await expect(main.getByRole('heading', { level: 2 }).first()).toContainText('of heat a year');
+    await typeAt(desk, 'Postcode', 'DE6');
+    await typeAt(desk, 'Floor area', '96');
+    await tabTo(desk, /^(measured|estimated|assumed)$/);
+    await keyboard.press('ArrowRight');
+    await typeAt(desk, 'People', '3');
+    await typeAt(desk, 'Heat loss on the design day', '6.1');
+    await waitUntilKept(desk);
+    await pressAt(desk, /^The machine/);
+    await typeAt(desk, 'Factor for the rooms', '3.7');
+    await expect(main).toContainText('What the meter sees');
+  });
+
+  await test.step('a tariff of two prices', async () => {
+    await pressAt(desk, /^Prices/);
+    await pressAt(desk, 'Type a tariff');
+    await typeAt(desk, 'Name of the tariff', 'Night saver');
+    await typeAt(desk, 'Taken from', 'bill of March 2026');
+    await typeAt(desk, 'Standing charge', '54.8');
+    await tabTo(desk, 'one price');
+    await keyboard.press('ArrowRight');
+    await typeAt(desk, 'Price', '31.2');
+    await typeAt(desk, 'Price', '14.5');
+    await pressAt(desk, 'Keep this tariff');
+    await expect(main).toContainText('day 31.2 p and night 14.5 p');
+  });
+
+  await test.step('a figure opens its working; Esc closes it and the focus is back on the figure', async () => {
+    await pressAt(desk, /^Running cost/);
+    await tabTo(desk, /^£[\d,]+$/);
+    const { name } = await whereAmI(desk);
+    await keyboard.press('Enter');
+    await expect(desk.getByRole('dialog')).toBeVisible();
+    await keyboard.press('Escape');
+    await expect(desk.getByRole('dialog')).toBeHidden();
+    expect((await whereAmI(desk)).name).toBe(name);
+  });
+
+  await test.step('a chart is one stop, T shows its table, and a slider moves by the arrow keys', async () => {
+    await tabTo(desk, /^The heat pump should cost/);
+    await keyboard.press('t');
+    await expect(main.getByRole('table').first()).toBeVisible();
+    await expect(main.getByRole('region', { name: 'as a table' }).first()).toBeFocused();
+    await keyboard.press('t');
+    await tabTo(desk, 'Electricity');
+    await keyboard.press('ArrowRight');
+    await expect(main).toContainText('What if: electricity');
+    await pressAt(desk, /^As it is/);
+    await expect(main).not.toContainText('What if: electricity');
+  });
+
+  await test.step('the walk-through, its working, and back to where it was opened', async () => {
+    await pressAt(desk, 'Show it at the table');
+    const counter = desk.getByText(/^\d+ of \d+$/);
+    const pages = Number((await counter.textContent())?.split(' of ')[1]);
+    for (let number = 1; number < pages; number++) {
+      await expect(counter).toHaveText(`${number} of ${pages}`);
+      await keyboard.press('ArrowRight');
+    }
+    await expect(counter).toHaveText(`${pages} of ${pages}`);
+    await keyboard.press('Home');
+    await expect(counter).toHaveText(`1 of ${pages}`);
+    await pressAt(desk, 'How we know');
+    await keyboard.press('Escape');
+    await expect(desk.getByRole('dialog')).toBeHidden();
+    await expect(counter).toHaveText(`1 of ${pages}`);
+    expect((await whereAmI(desk)).name).toBe('How we know');
+    await keyboard.press('Escape');
+    await expect(desk.getByRole('navigation', { name: 'Stages' })).toBeVisible();
+  });
+
+  await test.step('a promise, its paper, and a bill check', async () => {
+    await pressAt(desk, /^Promise/);
+    await pressAt(desk, 'Keep as a promise');
+    await expect(main).toContainText('Promise 1');
+    const coming = desk.waitForEvent('download');
+    await pressAt(desk, /^figures as CSV/);
+    expect((await coming).suggestedFilename()).toMatch(/\.csv$/);
+    await pressAt(desk, /^Bill check/);
+    await typeAt(desk, 'First day', '1/12/2026');
+    await typeAt(desk, 'Last day', '28/2/2027');
+    await typeAt(desk, 'Units of the heat pump', '2400');
+    await typeAt(desk, 'Price of a unit', '29');
+    await pressAt(desk, 'Check the bill');
+    await expect(main).toContainText('Look at next');
+    await takePicture(desk, 'keyboard-check');
+  });
+
+  await test.step('erasing asks in a dialog that Esc closes, and the focus is back on its button', async () => {
+    await pressAt(desk, 'All households');
+    await pressAt(desk, 'More for Fern Bank');
+    await pressAt(desk, 'Erase for good');
+    await expect(desk.getByRole('dialog')).toBeVisible();
+    await keyboard.press('Escape');
+    await expect(desk.getByRole('dialog')).toBeHidden();
+    expect((await whereAmI(desk)).name).toBe('Erase for good');
+    await expect(desk.getByRole('link', { name: 'Fern Bank' })).toBeVisible();
+  });
+});
