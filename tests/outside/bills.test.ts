@@ -27,12 +27,15 @@ describe('gas volume to energy, by the sum of the regulation', () => {
     [100, 'hundred ft³', 39.3, 3159.361, 0.001, 'guide of an energy consultant'],
     [100, 'm³', 38.0, 1079.45, 0.005, 'help page of a gas supplier'],
     [145, 'hundred ft³', 39.7, 4627.7, 0.015, 'consumer guide, which prints 4627.69 after rounding on the way'],
-  ] as const)('%d %s at %d MJ/m³ are %d kWh within %d (%s)', (...[units, meterUnit, calorificMJPerM3, kWh, tolerance]) => {
-    const bill = { ...BARE, meterUnit, calorificMJPerM3 };
-    expect(Math.abs(energyOfUnits(bill, units, GAS) - kWh)).toBeLessThanOrEqual(tolerance);
-    const whole = check({ ...bill, meters: [{ name: 'gas', opening: 1200, closing: 1200 + units }] });
-    expect(whole.rows[0]!.reckoned).toBeCloseTo(energyOfUnits(bill, units, GAS), 9);
-  });
+  ] as const)(
+    '%d %s at %d MJ/m³ are %d kWh within %d (%s)',
+    (...[units, meterUnit, calorificMJPerM3, kWh, tolerance]) => {
+      const bill = { ...BARE, meterUnit, calorificMJPerM3 };
+      expect(Math.abs(energyOfUnits(bill, units, GAS) - kWh)).toBeLessThanOrEqual(tolerance);
+      const whole = check({ ...bill, meters: [{ name: 'gas', opening: 1200, closing: 1200 + units }] });
+      expect(whole.rows[0]!.reckoned).toBeCloseTo(energyOfUnits(bill, units, GAS), 9);
+    },
+  );
   test('a bill that prints the rounded 4627.69 kWh is not called wrong', () => {
     const bill: Bill = {
       ...BARE,

@@ -66,11 +66,22 @@ function kWhOfCharge(bill: Bill, charge: BillCharge, kWh: number | undefined): n
   return (kWh * days(charge)) / sum(own.map(days));
 }
 
-/** The band that a meter's units are charged at: the one of its name, or the only one. */
+/**
+ * The band that a meter's units are charged at: the one of its name, or the only one. None where the price hangs on the
+ * half-hour or on how many units came before, which a bill's own lines cannot tell.
+ */
 export function bandFor(version: TariffVersion, meter: string) {
+  if (version.series) return undefined;
   const plain = (name: string) => name.trim().toLowerCase();
   const named = version.bands.find(({ name }) => plain(name) === plain(meter));
-  return named ?? (version.bands.length === 1 && !version.series ? version.bands[0] : undefined);
+  const found = named ?? (version.bands.length === 1 ? version.bands[0] : undefined);
+  return found?.blocks ? undefined : found;
+}
+
+/** Whether a tariff leaves some unit price of the bill unchecked. */
+export function leavesPricesOpen(bill: Bill, tariff: Tariff): boolean {
+  const spans = cutByVersion(tariff, bill.from, bill.to);
+  return bill.charges.some(({ meter }) => spans.some(({ version }) => bandFor(version, meter) === undefined));
 }
 
 /** A price of the tariff as the bill states its prices, with or without VAT. */

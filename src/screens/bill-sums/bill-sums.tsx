@@ -1,6 +1,7 @@
 /** A bill typed from the paper, worked out again line by line. */
 import { useState } from 'react';
 import { type CheckedBill, checkBillSums } from '../../model/bill/check-bill-sums.ts';
+import { leavesPricesOpen } from '../../model/bill/expected-terms.ts';
 import { findTariffFaults } from '../../model/tariff/check-tariff.ts';
 import { reference } from '../../reference/index.ts';
 import { billSumsSentence } from '../../words/bill-sums.ts';
@@ -19,6 +20,11 @@ import { SumsResult } from './sums-result.tsx';
 /** On domestic fuel and power; VAT Notice 701/19. */
 const DOMESTIC_VAT = 0.05;
 
+const NO_TARIFF = 'Type the tariff under Prices, and the prices on the bill are checked too.';
+const WITH_TARIFF = 'With a tariff the prices are checked too, also where they change within the bill.';
+const PRICES_OPEN =
+  'Some unit prices are taken from the bill: no price of this tariff has the name of the register, or it has steps or half-hours.';
+
 export function BillSums(props: { readonly onDone: (message: string) => Promise<void>; readonly onLeave: () => void }) {
   const { household } = useHousehold();
   const burnsGas = household.present.system.startsWith('gas');
@@ -32,6 +38,7 @@ export function BillSums(props: { readonly onDone: (message: string) => Promise<
   const tariff = fitting.find(({ id }) => id === tariffId);
   const reading = readBill(draft);
   const checked = reading.kind === 'whole' ? check(reading.bill, tariff) : null;
+  const open = tariff !== undefined && reading.kind === 'whole' && leavesPricesOpen(reading.bill, tariff);
   const keep = async () => {
     setAsked(true);
     if (reading.kind !== 'whole' || !checked) return;
@@ -60,11 +67,7 @@ export function BillSums(props: { readonly onDone: (message: string) => Promise<
             emptyLabel="the prices on the bill itself"
             choices={fitting.map(({ id, name }) => ({ value: id, label: name }))}
             onChange={setTariffId}
-            note={
-              fitting.length === 0
-                ? 'Type the tariff under Prices, and the prices on the bill are checked too.'
-                : 'With a tariff the prices are checked too, also where they change within the bill.'
-            }
+            note={fitting.length === 0 ? NO_TARIFF : open ? PRICES_OPEN : WITH_TARIFF}
           />
         </div>
         <section className="sums-result" aria-label="Line by line">
