@@ -6,7 +6,7 @@ import { z } from 'zod';
 import { Carrier, Remark, Series, SeriesRole } from '../model/evidence/evidence.ts';
 import { Tariff } from '../model/tariff/tariff.ts';
 
-export const EnergyUnit = z.enum(['Wh', 'kWh', 'MWh', 'm³', 'hundred ft³', 'therm', 'litre', '°C']);
+export const EnergyUnit = z.enum(['Wh', 'kWh', 'MWh', 'GJ', 'm³', 'hundred ft³', 'therm', 'litre', '°C']);
 export type EnergyUnit = z.infer<typeof EnergyUnit>;
 
 /** What the installer may correct in the preview. Absent means: decide from the file. */
@@ -37,6 +37,8 @@ export const IntakeChoices = z.object({
   decimal: z.enum(['.', ',']).optional(),
   /** Whether the last day written on a bill belongs to it. */
   toInclusive: z.boolean().optional(),
+  /** Whether missing readings stay missing (as they do without this) or are filled by rule and marked. */
+  fill: z.enum(['none', 'same weekday mean']).optional(),
   carrier: Carrier.optional(),
   role: SeriesRole.optional(),
   /** MJ per m³ as printed on the gas bill. */

@@ -2,9 +2,12 @@
 import { FORMS } from './forms/index.ts';
 import type { IntakeChoices, IntakeContext, IntakePreview, IntakeResult } from './intake.ts';
 import { remarkPreamble } from './layout/explain-strays.ts';
+import { splitByRegister } from './layout/register-rows.ts';
 import type { Sheet } from './layout/sheet.ts';
 import { columnName } from './layout/value-cells.ts';
 import { MAX_FILE_BYTES, openSheet } from './open-sheet.ts';
+import { stageOf } from './progress.ts';
+import { readRegisters } from './read-registers.ts';
 import { openRemarkBook, type RemarkBook } from './remark-book.ts';
 import { SHAPES } from './shapes/index.ts';
 import { nothingRead, type ShapeReading } from './shapes/shape.ts';
@@ -23,10 +26,12 @@ export function readFile(
   const book = openRemarkBook(fileName);
   const whole = readWhole(fileName, bytes, given, context, book);
   if (whole) return whole;
-  const sheet = openSheet(fileName, bytes, context, book, given);
+  const sheet = openSheet(fileName, bytes, { onProgress: stageOf(context.onProgress, 0, 0.35) }, book, given);
   const choices = sheet?.workbook?.hasNumbers ? { decimal: '.' as const, ...given } : given;
   if (!sheet) return { preview: emptyPreview(fileName, choices, book), intervals: [] };
-  const candidates = SHAPES.map((shape) => ({ shape: shape.name, ...shape.detect(sheet) })).sort(
+  const registers = splitByRegister(sheet);
+  const looked = registers?.sheets[0]?.sheet ?? sheet;
+  const candidates = SHAPES.map((shape) => ({ shape: shape.name, ...shape.detect(looked) })).sort(
     (a, b) => b.fit - a.fit,
   );
   const best = candidates[0];
@@ -35,8 +40,12 @@ export function readFile(
   remarkPreamble(sheet, book);
   if (sheet.dateForm === 'serial') book.add('dates-are-serials', 'note');
   let reading: ShapeReading;
-  if (shape && sheet.dateColumn >= 0) reading = shape.parse({ sheet, choices, context, book });
-  else {
+  if (shape && sheet.dateColumn >= 0) {
+    const onProgress = stageOf(context.onProgress, 0.35, 1);
+    reading = registers
+      ? readRegisters(registers, shape, choices, context, book)
+      : shape.parse({ sheet, choices, context: { ...context, onProgress }, book });
+  } else {
     remarkNoFit(sheet, best?.reason ?? '', book);
     reading = nothingRead(choices, 0);
   }
@@ -47,7 +56,11 @@ export function readFile(
       fileName,
       shape: shape?.name ?? null,
       candidates,
-      choices: sheet.workbook ? { ...reading.choices, sheet: sheet.workbook.sheet } : reading.choices,
+      choices: {
+        ...reading.choices,
+        ...(sheet.workbook ? { sheet: sheet.workbook.sheet } : {}),
+        ...(given.fill ? { fill: given.fill } : {}),
+      },
       ...(sheet.workbook ? { sheets: [...sheet.workbook.sheets] } : {}),
       columns: sheet.columns.map((c) => columnName(sheet, c.index)),
       rows: previewRows(sheet),

@@ -19,6 +19,15 @@ export interface RemarkBook {
 
 const RANK: Record<Weight, number> = { refusal: 0, question: 1, note: 2 };
 
+/** Several meters in one file may give rise to one and the same remark. */
+function onceEach(remarks: readonly Remark[]): Remark[] {
+  const seen = new Set<string>();
+  return remarks.filter((remark) => {
+    const key = JSON.stringify(remark);
+    return !seen.has(key) && seen.add(key);
+  });
+}
+
 export function openRemarkBook(file: string): RemarkBook {
   const remarks: Remark[] = [];
   const tallies = new Map<string, { count: number; first: Remark | undefined; effectKWh: number }>();
@@ -52,6 +61,6 @@ export function openRemarkBook(file: string): RemarkBook {
     },
     has: (code) => remarks.some((r) => r.code === code),
     refused: () => remarks.some((r) => r.weight === 'refusal'),
-    list: () => remarks.toSorted((a, b) => RANK[a.weight] - RANK[b.weight]),
+    list: () => onceEach(remarks).toSorted((a, b) => RANK[a.weight] - RANK[b.weight]),
   };
 }

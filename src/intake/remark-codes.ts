@@ -116,7 +116,6 @@ export const REMARK_CODES = [
   'registers-by-column',
   'heat-pump-taken',
   // Tariffs
-  'tariff-prices',
   'tariff-not-json',
   'tariff-wrong',
   'tariff-columns',

@@ -22,6 +22,8 @@ export function kWhPerUnit(
       return 1;
     case 'MWh':
       return 1000;
+    case 'GJ':
+      return 1000 / MJ_PER_KWH;
     case 'm³':
       return kWhPerM3;
     case 'hundred ft³':

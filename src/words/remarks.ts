@@ -22,6 +22,8 @@ const about = (r: Remark): string => (r.effectKWh === undefined ? '' : `, about 
 /** "and 12 more lines like it" where one remark stands for many. */
 const alike = (r: Remark): string =>
   r.count === undefined || r.count < 2 ? '' : ` There are ${r.count} lines like it.`;
+/** The time or day of one row. */
+const when = (r: Remark): string => (r.from === undefined ? '' : ` (${r.from})`);
 const span = (r: Remark): string => `from ${r.from ?? '?'} to ${r.to ?? '?'}`;
 
 /** "1 March 2025 to 4 March 2025" of days whose end is exclusive; "between" where days of others lie among them. */
@@ -149,21 +151,22 @@ const SENTENCES: Record<RemarkCode, Sentence> = {
     `${r.file} has nothing ${span(r)}: ${plural(count(r), 'reading')} missing${about(r)}. They count as missing, not as nought.`,
   'gaps-more': (r) =>
     `${r.file} has ${plural(count(r), 'more gap', 'more gaps')}, each shorter than those listed${about(r)} in all.`,
-  'duplicate-same': (r) => `${at(r)} repeats a reading with the same value. It counts once. ${rows(r)} of this kind.`,
+  'duplicate-same': (r) =>
+    `${at(r)}${when(r)} repeats a reading with the same value. It counts once. ${rows(r)} of this kind.`,
   'duplicate-different': (r) =>
-    `${at(r)} gives another value for a time that had one. The later row counts. ${rows(r)} of this kind${about(r)} of difference. Check which is right.`,
+    `${at(r)}${when(r)} gives another value for a time that had one. The later row counts. ${rows(r)} of this kind${about(r)} of difference. Check which is right.`,
   estimated: (r) =>
-    `${r.file} marks ${plural(count(r), 'row')} as estimated${about(r)}. They are kept with that mark. Actual readings would make the answer surer.`,
+    `${r.file} marks ${plural(count(r), 'row')} as estimated${r.from && r.to ? ` between ${r.from} and ${r.to}` : ''}${about(r)}. They are kept with that mark. Actual readings would make the answer surer.`,
   negative: (r) =>
-    `${at(r)}: ${column(r)} reads ${r.found}, and use cannot be negative. It counts as missing. If this is export, choose that in the preview.${alike(r)}`,
+    `${at(r)}${when(r)}: ${column(r)} reads ${r.found}, and use cannot be negative. It counts as missing. If this is export, choose that in the preview.${alike(r)}`,
   spike: (r) =>
-    `${at(r)}: ${column(r)} reads ${r.found}; ${r.expected} is what a house can draw. It counts as missing. Check the unit and the row.${alike(r)}`,
+    `${at(r)}${when(r)}: ${column(r)} reads ${r.found}; ${r.expected} is what a house can draw. It counts as missing. Check the unit and the row.${alike(r)}`,
   frozen: (r) =>
-    `${r.file} shows the same value, ${r.found}, ${span(r)}. The meter may have stood still. Check those days.${alike(r)}`,
+    `${r.file} shows the same value, ${r.found}, ${span(r)}${about(r)} in all. The meter may have stood still. Check those days.${alike(r)}`,
   'zero-run': (r) =>
-    `${r.file} shows nought ${span(r)}. The supply or the meter may have been off. Check those days.${alike(r)}`,
+    `${r.file} shows nought ${span(r)}${r.effectKWh === undefined ? '' : `, where ${kWh(r.effectKWh)} would be usual`}. The supply or the meter may have been off. Check those days.${alike(r)}`,
   'temperature-absurd': (r) =>
-    `${at(r)}: ${column(r)} reads ${r.found}, which no weather here reaches. It counts as missing. Check the unit.${alike(r)}`,
+    `${at(r)}${when(r)}: ${column(r)} reads ${r.found}, which no weather here reaches. It counts as missing. Check the unit.${alike(r)}`,
 
   filled: (r) =>
     `${r.file}: ${readings(r)} missing ${span(r)} were filled with the mean of the same weekday, ${kWh(r.effectKWh ?? 0)} in all. They count as estimated.`,
@@ -177,9 +180,9 @@ const SENTENCES: Record<RemarkCode, Sentence> = {
   'to-inclusive-asked': (r) =>
     `${at(r)}: does the bill include its last day, ${r.found}? We took it as ${r.expected}. Choose the other if bills overlap by a day.`,
   'period-overlap': (r) =>
-    `${at(r)} overlaps the bill before it ${span(r)}, ${plural(count(r), 'day')}. Correct a date, or leave one of the bills out.`,
+    `${at(r)} overlaps the bill before it ${span(r)}, ${plural(count(r), 'day')}${about(r)}. Correct a date, or leave one of the bills out.`,
   'period-hole': (r) =>
-    `${r.file} has no bill ${span(r)}, ${plural(count(r), 'day')}. Add the missing bill if you have it.`,
+    `${r.file} has no bill ${span(r)}, ${plural(count(r), 'day')}${about(r)}. Add the missing bill if you have it.`,
   'period-backwards': (r) =>
     `${at(r)} ends (${r.to}) before it begins (${r.from}). The row was left out. Correct its dates.${alike(r)}`,
   'months-by-first-day': (r) =>
@@ -258,8 +261,6 @@ const SENTENCES: Record<RemarkCode, Sentence> = {
   'heat-pump-taken': (r) =>
     `${r.file} has heat beside electricity, so ${column(r)} was taken for the heat pump's own meter. Choose another role if it is the whole house.`,
 
-  'tariff-prices': (r) =>
-    `${r.file} holds ${plural(count(r), 'half-hourly price')} ${span(r)}. Outside those days their mean, ${r.found}, was taken.`,
   'tariff-not-json': (r) => `${at(r)} is no valid JSON (${r.found}). Correct it, or save the tariff as CSV.`,
   'tariff-wrong': (r) =>
     `${r.file}: ${r.column === undefined ? 'the tariff' : r.column} is ${quoted(r.found)}; ${r.expected} is expected. Correct the file.`,

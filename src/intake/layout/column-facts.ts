@@ -2,7 +2,7 @@
 import { isClock } from '../dates/read-clock.ts';
 import { readStamp } from '../dates/read-stamp.ts';
 import { createStampReader, type StampKind, UNREADABLE } from '../dates/stamp-reader.ts';
-import { isMissing, readAwkwardNumber } from '../numbers/read-number.ts';
+import { isMissing, markBehind, readAwkwardNumber } from '../numbers/read-number.ts';
 import { cellText, type Table } from '../text/table.ts';
 import { type HeadingMeaning, meaningOf } from './headings.ts';
 
@@ -28,6 +28,8 @@ export interface ColumnFacts {
   readonly largest: number;
   /** Marks of how a reading came about: E, A, C and the words for them. */
   readonly marks: number;
+  /** Such marks behind the number, in one cell with it. */
+  readonly marksBehind: number;
   /** Numbers with a currency sign. */
   readonly money: number;
   /** Unit written behind the numbers, as in "3.4 kWh". */
@@ -39,7 +41,17 @@ const MARK = /^(e|a|c|est\.?|estimated?|actual|act\.?|customer( read(ing)?)?|sma
 export function columnFacts(table: Table, column: number, rows: readonly number[], heading: string): ColumnFacts {
   const reader = createStampReader();
   const kinds = new Map<StampKind, number>();
-  const facts = { sampled: 0, dates: 0, clocks: 0, numbers: 0, missing: 0, words: 0, marks: 0, money: 0 };
+  const facts = {
+    sampled: 0,
+    dates: 0,
+    clocks: 0,
+    numbers: 0,
+    missing: 0,
+    words: 0,
+    marks: 0,
+    marksBehind: 0,
+    money: 0,
+  };
   let previous = Number.NaN;
   let steps = 0;
   let ones = 0;
@@ -59,6 +71,7 @@ export function columnFacts(table: Table, column: number, rows: readonly number[
       kinds.set(reader.kind, (kinds.get(reader.kind) ?? 0) + 1);
     } else if (isClock(cell)) facts.clocks++;
     if (MARK.test(cell)) facts.marks++;
+    if (markBehind(cell) !== undefined) facts.marksBehind++;
     if (/^[-(]?[£€$]|[£€]$/.test(cell)) facts.money++;
     const number = numberEitherWay(cell);
     if (Number.isNaN(number)) {

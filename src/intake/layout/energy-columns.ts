@@ -15,7 +15,7 @@ export function quantityColumns(sheet: Sheet, taken: readonly (number | undefine
       !taken.includes(c.index) &&
       !(c.counting && (c.meaning.role === 'index' || c.index === 0)) &&
       !isMoneyColumn(c) &&
-      !['rate', 'calorific', 'quality'].includes(c.meaning.role),
+      !['rate', 'calorific', 'quality', 'beside'].includes(c.meaning.role),
   );
   const score = (c: ColumnFacts) =>
     (c.meaning.unit ? 4 : 0) +
@@ -45,6 +45,11 @@ export function seriesColumns(
   const found = readings.length > 0 ? readings : all;
   const best = found[0];
   if (!best) return [];
+  const log = logColumns(found);
+  if (log) {
+    remarkLog(sheet, log, all, book);
+    return log;
+  }
   // One energy in two units (m³ and kWh) is one series; kWh is taken.
   const kWh = found.filter((c) => c.meaning.unit === 'kWh');
   const pool = kWh.length > 0 ? kWh : found;
@@ -73,6 +78,65 @@ export function seriesColumns(
   return columns.toSorted((a, b) => a.index - b.index);
 }
 
+/**
+ * Heat and the electricity it is made with, side by side as heat pumps and heat meters log them, in whichever units;
+ * the outdoor temperature comes along. Where one of them has a total, its parts are left out. Undefined for other files.
+ */
+export function logColumns(found: readonly ColumnFacts[]): ColumnFacts[] | undefined {
+  const energies = found.filter((c) => c.meaning.unit !== '°C');
+  const of = (pick: (c: ColumnFacts) => boolean): ColumnFacts[] => {
+    const own = energies.filter(pick);
+    const inKWh = own.filter((c) => c.meaning.unit === 'kWh');
+    const pool = inKWh.length > 0 ? inKWh : own;
+    const totals = pool.filter((c) => /total|sum|all\b/i.test(c.heading));
+    return totals.length > 0 ? totals.slice(0, 1) : pool;
+  };
+  const heat = of((c) => c.meaning.carrier === 'heat');
+  const electricity = of((c) => c.meaning.carrier === 'electricity');
+  if (heat.length === 0 || electricity.length === 0) return undefined;
+  const outdoor = found.filter((c) => c.meaning.carrier === 'outdoor-temperature').slice(0, 1);
+  return [...electricity, ...heat, ...outdoor].toSorted((a, b) => a.index - b.index);
+}
+
+/** @param all the columns it was chosen from */
+export function remarkLog(
+  sheet: Sheet,
+  log: readonly ColumnFacts[],
+  all: readonly ColumnFacts[],
+  book: RemarkBook,
+): void {
+  const names = (columns: readonly ColumnFacts[]) =>
+    columns
+      .map((c) => columnName(sheet, c.index))
+      .join(', ')
+      .slice(0, 120);
+  const beside = sheet.columns.filter((c) => c.meaning.role === 'beside');
+  const leftOut = [...all.filter((c) => !log.includes(c)), ...beside];
+  if (leftOut.length > 0) book.add('columns-left-out', 'note', { found: names(leftOut), expected: names(log) });
+  book.add('several-series', 'note', { count: log.length, found: names(log) });
+  const pump = log.find((c) => isBesideHeat(sheet, c));
+  const said = [sheet.fileName, ...sheet.preamble.map((p) => p.text), ...sheet.columns.map((c) => c.heading)].join(' ');
+  if (pump && !/heat ?pump|\bhp\b/i.test(plainWords(said.replaceAll(/[-_.]/g, ' '))))
+    book.add('heat-pump-taken', 'note', { column: columnName(sheet, pump.index) });
+}
+
+/** One unit for several series only where it is that of them all; temperatures have their own. */
+export function commonUnit(quantities: readonly { readonly unit: EnergyUnit }[]): { unit?: EnergyUnit } {
+  const unit = quantities[0]?.unit;
+  return unit !== undefined && quantities.every((q) => q.unit === unit) ? { unit } : {};
+}
+
+/** Electricity beside heat is what the heat was made with, unless it is said to be the whole house's. */
+function isBesideHeat(sheet: Sheet, column: ColumnFacts): boolean {
+  const words = plainWords(column.heading);
+  return (
+    column.meaning.carrier === 'electricity' &&
+    column.meaning.seriesRole === undefined &&
+    !/house|whole|grid|import|mains/.test(words) &&
+    sheet.columns.some((c) => c.meaning.carrier === 'heat' && isNumberColumn(c))
+  );
+}
+
 /** "Amount" or "Total" without a unit, beside a column that has one. */
 export const mayBeMoney = (c: ColumnFacts, quantity: ColumnFacts): boolean =>
   c !== quantity &&
@@ -81,7 +145,7 @@ export const mayBeMoney = (c: ColumnFacts, quantity: ColumnFacts): boolean =>
   /^(total|amount|paid|sum|gross|net|betrag)( (paid|due|total|amount))?$/i.test(c.heading.trim());
 
 /** Whether a heading tells one register from another. */
-const namesItself = (c: ColumnFacts): boolean =>
+export const namesItself = (c: ColumnFacts): boolean =>
   c.meaning.carrier !== undefined ||
   /\b(day|night|peak|off.?peak|low|normal|rate ?[12]|r[12])\b/.test(plainWords(c.heading));
 
@@ -101,6 +165,7 @@ export function statedCarrier(
   column: ColumnFacts,
 ): { carrier: Carrier; seriesRole?: SeriesRole } | undefined {
   const { carrier, seriesRole } = column.meaning;
+  if (isBesideHeat(sheet, column)) return { carrier: 'electricity', seriesRole: 'heat-pump' };
   if (carrier !== undefined) return seriesRole === undefined ? { carrier } : { carrier, seriesRole };
   const headings = sheet.columns.map((c) => plainWords(c.heading)).join(' ; ');
   const titles = plainWords(sheet.preamble.map((p) => p.text).join(' ; '));

@@ -14,6 +14,8 @@ export type HeadingRole =
   | 'calorific'
   | 'quality'
   | 'index'
+  /** What stands beside the energy in a log and is none: flow temperature, factor, frequency, state. */
+  | 'beside'
   | 'maximum'
   | 'minimum'
   | 'unknown';
@@ -42,6 +44,7 @@ export function unitOfWords(words: string): EnergyUnit | undefined {
   if (/\bmwh\b|megawatt/.test(words)) return 'MWh';
   if (/\bkwh\b|kilowatt|\bkw h\b/.test(words)) return 'kWh';
   if (/\bwh\b|watt.?hours?/.test(words)) return 'Wh';
+  if (/\bgj\b|gigajoule/.test(words)) return 'GJ';
   if (/m³|\bm3\b|\bm\^3|cubic met/.test(words)) return 'm³';
   if (/ft³|\bft3\b|\bccf\b|\bhcf\b|cubic f|100 ?cu/.test(words)) return 'hundred ft³';
   if (/\btherms?\b/.test(words)) return 'therm';
@@ -51,7 +54,11 @@ export function unitOfWords(words: string): EnergyUnit | undefined {
 }
 
 export function carrierOfWords(words: string): { carrier: Carrier; seriesRole?: SeriesRole } | undefined {
-  if (/heat (output|out|produced|delivered|meter|generated)|thermal (energy|output)/.test(words))
+  if (
+    /heat (output|out|produced|delivered|meter|generated|energy|supplied)|thermal|\bheat(?= ?(\(|[mk]?wh\b|gj\b|$))/.test(
+      words,
+    )
+  )
     return { carrier: 'heat', seriesRole: 'heat-output' };
   if (/°c|temp|celsius|outdoor|outside air|weather|dry bulb/.test(words))
     return { carrier: 'outdoor-temperature', seriesRole: 'weather' };
@@ -64,9 +71,16 @@ export function carrierOfWords(words: string): { carrier: Carrier; seriesRole?: 
   return undefined;
 }
 
+/** Temperatures that are no weather. */
+const INDOORS =
+  /\b(flow|return|supply|leaving|entering|lwt|ewt|source|brine|ground|borehole|tank|cylinder|dhw|hot water|water|room|indoor|inside|set ?point|target|refrigerant)\b/;
+const BESIDE = /\bs?cop\b|\bspf\b|\b(l|m³|m3|litres?) ?\/ ?(min|h|s|hr|sec)\b|\bhz\b|\bbar\b|\brpm\b|%/;
+
 function roleOf(words: string, unit: EnergyUnit | undefined): HeadingRole {
   if (words === '' || /^(index|idx|#|no\.?|nr\.?|row|id|line)$/.test(words)) return 'index';
   if (/calorific|\bcv\b/.test(words)) return 'calorific';
+  if (unit === '°C' && INDOORS.test(words)) return 'beside';
+  if (BESIDE.test(words)) return 'beside';
   if (/p ?\/ ?kwh|pence per|per kwh|\/ ?kwh|unit (price|rate)|\brate\b|tariff|ppl\b|per lit|standing/.test(words))
     return 'rate';
   if (
@@ -105,6 +119,7 @@ export function meaningOf(heading: string): HeadingMeaning {
   const words = plainWords(heading);
   const unit = unitOfWords(words);
   const role = roleOf(words, unit);
+  if (role === 'beside') return { role };
   const carrier = carrierOfWords(words);
   return {
     role,

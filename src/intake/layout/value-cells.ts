@@ -1,7 +1,8 @@
 /** Number columns of the rows that have a date, as typed arrays; what is no number is named by line. */
 import type { IntakeChoices } from '../intake.ts';
 import { type DecimalDecision, decideDecimal } from '../numbers/decide-decimal.ts';
-import { isMissing, readNumber } from '../numbers/read-number.ts';
+import { isMissing, markBehind, readNumber } from '../numbers/read-number.ts';
+import { type Progress, ROWS_A_STEP } from '../progress.ts';
 import type { RemarkBook } from '../remark-book.ts';
 import { cellAt, cellText } from '../text/table.ts';
 import { isNumberColumn } from './column-facts.ts';
@@ -34,10 +35,12 @@ export function readValues(
   decimal: '.' | ',',
   expected: string,
   book: RemarkBook,
+  onProgress?: Progress,
 ): Float64Array {
   const { table } = sheet;
   const values = new Float64Array(count);
   for (let i = 0; i < count; i++) {
+    if (i % ROWS_A_STEP === 0) onProgress?.(i / count);
     const cell = cellAt(table, rows[i]!, column);
     const value = cell < 0 ? Number.NaN : readNumber(table.text, table.cellFrom[cell]!, table.cellTo[cell]!, decimal);
     values[i] = value;
@@ -66,7 +69,8 @@ export type Quality = 'actual' | 'estimated' | 'customer' | 'unknown';
 
 /** Mark beside a reading: E, A, C and the words for them. A column named "estimated" answers yes or no. */
 export function readQuality(sheet: Sheet, column: number, row: number): Quality {
-  const cell = cellText(sheet.table, row, column);
+  const text = cellText(sheet.table, row, column);
+  const cell = /^[-+£]?\d{2}/.test(text) ? (markBehind(text) ?? '') : text;
   if (ESTIMATED.test(cell)) return 'estimated';
   if (CUSTOMER.test(cell)) return 'customer';
   return cell === '' ? 'unknown' : 'actual';

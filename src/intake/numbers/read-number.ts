@@ -56,14 +56,25 @@ const MOST = 1e15;
  * A single l is a litre only after a space, since 1l may be 11.
  */
 const UNIT =
-  /^([kmg]?wh|k?w|m3|m³|cu ?m|ft3|ft³|cu ?ft|[hc]cf|cf|l(itres?|iters?|tr?s?)|th(er)?ms?|°?[cf]|°|%|p(ence)?|gbp|eur|usd|[£€])$/i;
+  /^([kmg]?wh|gj|k?w|m3|m³|cu ?m|ft3|ft³|cu ?ft|[hc]cf|cf|l(itres?|iters?|tr?s?)|th(er)?ms?|°?[cf]|°|%|p(ence)?|gbp|eur|usd|[£€])$/i;
 const AWKWARD =
   /^(\()?\s*([£€$]?)\s*([-+−]?)\s*[£€$]?\s*([\d.,'’ \u00a0\u202f]+)(e[-+]?\d{1,3})?\s*(%|[a-zµ³°£€]{0,8}\d?)\s*(\))?$/i;
 
+/** A mark of how a reading came about behind its number: "12345 E", "12345 (A)", "900 est." */
+const MARK_BEHIND =
+  /^(.*\d)(?:\s*[([]\s*(e|a|c|est\.?|estimated?|actual|customer)\s*[)\]]|\s+(e|a|est\.?|estimated?|actual|customer))$/i;
+
+/** The mark behind a number, in its own letters; undefined where none stands there. */
+export function markBehind(cell: string): string | undefined {
+  const match = cell.length <= 40 ? MARK_BEHIND.exec(cell.trim()) : null;
+  return match ? (match[2] ?? match[3]) : undefined;
+}
+
 /** Thousands signs, exponents, currency before, unit behind, minus signs of the typographer, brackets for negative. */
 export function readAwkwardNumber(cell: string, decimal: '.' | ','): number {
-  const trimmed = cell.trim();
-  if (trimmed.length > 40) return Number.NaN;
+  const outer = cell.trim();
+  const trimmed = MARK_BEHIND.exec(outer.slice(0, 41))?.[1]?.trim() ?? outer;
+  if (outer.length > 40) return Number.NaN;
   const match = AWKWARD.exec(trimmed);
   if (!match) return Number.NaN;
   const [, open, , sign, body, exponent, unit, close] = match;

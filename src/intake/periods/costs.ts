@@ -5,7 +5,7 @@ import type { IntakeChoices } from '../intake.ts';
 import { type ColumnFacts, isMoneyColumn, isNumberColumn } from '../layout/column-facts.ts';
 import { mayBeMoney } from '../layout/energy-columns.ts';
 import type { Sheet } from '../layout/sheet.ts';
-import { readValues, settleDecimal } from '../layout/value-cells.ts';
+import { columnName, readValues, settleDecimal } from '../layout/value-cells.ts';
 import type { RemarkBook } from '../remark-book.ts';
 
 export interface Costs {
@@ -31,6 +31,17 @@ export function readCosts(
       : alone
         ? (totals ?? costs[0])
         : costs.find((c) => c.meaning.carrier !== undefined && c.meaning.carrier === quantity.meaning.carrier);
+  const shared = totals ?? costs[0];
+  if (!chosen && shared && shared.meaning.carrier === undefined && !book.has('cost-of-several')) {
+    const sum = readValues(sheet, shared.index, dates.rows, dates.count, choices.decimal ?? '.', 'an amount', book)
+      .filter((v) => !Number.isNaN(v))
+      .reduce((total, v) => total + v, 0);
+    const inPence = shared.meaning.inPence === true || shared.suffix === 'p';
+    book.add('cost-of-several', 'note', {
+      column: columnName(sheet, shared.index),
+      found: `£${(inPence ? sum / 100 : sum).toFixed(2)}`,
+    });
+  }
   if (!chosen) return { column: undefined, pence: undefined };
   const decimal = settleDecimal(sheet, chosen.index, choices, book);
   const values = readValues(sheet, chosen.index, dates.rows, dates.count, decimal, 'an amount in pounds', book);

@@ -5,6 +5,7 @@ import type { Quantity } from '../layout/settle-unit.ts';
 import type { Quality } from '../layout/value-cells.ts';
 import { MAX_HOUSE_KW } from '../readings/screen-values.ts';
 import type { RemarkBook } from '../remark-book.ts';
+import { mergeEstimated } from './merge-estimated.ts';
 
 export interface RawPeriod {
   readonly fromDay: number;
@@ -25,9 +26,10 @@ export function periodSeries(
   raw: readonly RawPeriod[],
   book: RemarkBook,
 ): Series | undefined {
-  const sorted = dropRepeats(dropAbsurd(raw, book), book).toSorted(
+  const inOrder = dropRepeats(dropAbsurd(raw, book), book).toSorted(
     (a, b) => a.fromDay - b.fromDay || a.toDay - b.toDay,
   );
+  const sorted = mergeEstimated(inOrder, book);
   const first = sorted[0];
   if (!first) return undefined;
   const { covered, lastDay } = remarkHoles(sorted, book);
@@ -95,6 +97,8 @@ function dropRepeats(raw: readonly RawPeriod[], book: RemarkBook): RawPeriod[] {
 }
 
 function remarkHoles(sorted: readonly RawPeriod[], book: RemarkBook): { covered: number; lastDay: number } {
+  const kWh = sorted.reduce((sum, period) => sum + period.kWh, 0);
+  const perDayKWh = kWh / sorted.reduce((days, period) => days + period.toDay - period.fromDay, 0);
   let covered = 0;
   let lastDay = sorted[0]!.fromDay;
   for (const period of sorted) {
@@ -104,6 +108,7 @@ function remarkHoles(sorted: readonly RawPeriod[], book: RemarkBook): { covered:
         from: toCivilDate(lastDay),
         to: toCivilDate(period.fromDay),
         count: period.fromDay - lastDay,
+        effectKWh: Math.round((period.fromDay - lastDay) * perDayKWh * 10) / 10,
       });
     else if (period.fromDay < lastDay)
       book.tally('period-overlap', 'note', {
@@ -111,6 +116,10 @@ function remarkHoles(sorted: readonly RawPeriod[], book: RemarkBook): { covered:
         from: toCivilDate(period.fromDay),
         to: toCivilDate(Math.min(lastDay, period.toDay)),
         count: Math.min(lastDay, period.toDay) - period.fromDay,
+        effectKWh:
+          Math.round(
+            ((Math.min(lastDay, period.toDay) - period.fromDay) / (period.toDay - period.fromDay)) * period.kWh * 10,
+          ) / 10,
       });
     covered += Math.max(0, period.toDay - Math.max(lastDay, period.fromDay));
     lastDay = Math.max(lastDay, period.toDay);

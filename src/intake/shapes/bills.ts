@@ -1,7 +1,7 @@
 /** One bill or month a row: from, to and what was used between, or the label of a month or quarter. */
 import { readDates, settleDayFirst } from '../dates/read-dates.ts';
 import type { ColumnFacts } from '../layout/column-facts.ts';
-import { quantityColumns, seriesColumns } from '../layout/energy-columns.ts';
+import { commonUnit, quantityColumns, seriesColumns } from '../layout/energy-columns.ts';
 import { explainStrays } from '../layout/explain-strays.ts';
 import { type Quantity, settleUnit } from '../layout/settle-unit.ts';
 import type { Sheet } from '../layout/sheet.ts';
@@ -74,7 +74,7 @@ export const bills: IntakeShape = {
     return {
       choices: {
         shape: bills.name,
-        unit: first.quantity.unit,
+        ...commonUnit(built.map((b) => b.quantity)),
         ...(periods.stamp === undefined ? {} : { stamp: periods.stamp }),
         ...(dayFirst === undefined ? {} : { dayFirst }),
         columns: {

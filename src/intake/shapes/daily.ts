@@ -1,17 +1,19 @@
 /** One day a row: a date and what was used on it, or its mean, highest and lowest temperature. */
+import { toCivilDate } from '../../model/calendar/civil.ts';
 import { zoneTable } from '../clock/zone-table.ts';
 import { type Dates, readDates, settleDayFirst } from '../dates/read-dates.ts';
 import { type ColumnFacts, isNumberColumn } from '../layout/column-facts.ts';
-import { quantityColumns, seriesColumns } from '../layout/energy-columns.ts';
+import { commonUnit, quantityColumns, seriesColumns } from '../layout/energy-columns.ts';
 import { explainStrays } from '../layout/explain-strays.ts';
 import { type Quantity, settleUnit } from '../layout/settle-unit.ts';
 import type { Sheet } from '../layout/sheet.ts';
 import { stepOf } from '../layout/sheet-step.ts';
 import { columnName, readValues, settleDecimal } from '../layout/value-cells.ts';
 import { dayPicture, daySeries } from '../periods/day-series.ts';
+import { remarkFrozenDays } from '../periods/frozen-days.ts';
 import { remarkAfterToday, remarkOrder } from '../readings/remark-order.ts';
 import { screenEnergy, screenTemperature } from '../readings/screen-values.ts';
-import { countEstimated, findQualityColumn } from './long-interval.ts';
+import { estimatedRows, findQualityColumn } from './long-interval.ts';
 import { type IntakeShape, nothingRead, type ShapeInput } from './shape.ts';
 
 export const daily: IntakeShape = {
@@ -48,7 +50,7 @@ export const daily: IntakeShape = {
     remarkOrder(dates, book);
     const dayOfRow = localDays(dates, context.zone);
     const quality = choices.columns?.quality ?? findQualityColumn(sheet);
-    const estimated = quality === undefined ? 0 : countEstimated(sheet, quality, dates);
+    const estimated = quality === undefined ? null : estimatedRows(sheet, quality, dates);
     const decimal = settleDecimal(sheet, columns[0]!.index, choices, book);
     const built = columns.flatMap((facts, i) => {
       const values = readValues(sheet, facts.index, dates.rows, dates.count, decimal, 'a number', book);
@@ -69,9 +71,11 @@ export const daily: IntakeShape = {
         day: dayOfRow[r]!,
         value,
         line: sheet.table.lineOfRow[dates.rows[r]!]!,
+        estimated: estimated?.[r] === 1,
       }));
       const name = extremes ? 'mean of highest and lowest' : facts.heading || quantity.carrier;
-      const series = daySeries(`series-${i + 1}`, name, quantity, list, estimated, book);
+      const series = daySeries(`series-${i + 1}`, name, quantity, list, 0, book, choices.fill);
+      if (series) remarkFrozenDays(series, book);
       return series ? [{ series, quantity }] : [];
     });
     const first = built[0];
@@ -82,7 +86,7 @@ export const daily: IntakeShape = {
     return {
       choices: {
         shape: daily.name,
-        unit: first.quantity.unit,
+        ...commonUnit(built.map((b) => b.quantity)),
         ...(dayFirst === undefined ? {} : { dayFirst }),
         columns: {
           stamp: column,
@@ -140,7 +144,8 @@ function screen(
 ): void {
   if (quantity.kWhPerUnit !== 1) for (let i = 0; i < values.length; i++) values[i]! *= quantity.kWhPerUnit;
   const lineOf = (i: number) => sheet.table.lineOfRow[dates.rows[i]!]!;
-  const what = { values, count: values.length, hours: 24, lineOf, column: columnName(sheet, facts.index) };
+  const whenOf = (i: number) => toCivilDate(Math.floor(dates.civilMinute[i]! / 1440));
+  const what = { values, count: values.length, hours: 24, lineOf, column: columnName(sheet, facts.index), whenOf };
   if (quantity.carrier === 'outdoor-temperature') screenTemperature(what, book);
   else screenEnergy(what, book);
 }

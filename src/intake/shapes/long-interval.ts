@@ -1,12 +1,13 @@
 /** One reading a row: a stamp and a value, every few minutes to every few hours. */
 import { readDates, settleDayFirst } from '../dates/read-dates.ts';
 import type { IntakeChoices } from '../intake.ts';
-import { isMarkColumn, isWordColumn } from '../layout/column-facts.ts';
-import { quantityColumns, seriesColumns } from '../layout/energy-columns.ts';
+import { isMarkColumn, isNumberColumn, isWordColumn } from '../layout/column-facts.ts';
+import { commonUnit, quantityColumns, seriesColumns } from '../layout/energy-columns.ts';
 import { explainStrays } from '../layout/explain-strays.ts';
 import type { Sheet } from '../layout/sheet.ts';
 import { stepOf } from '../layout/sheet-step.ts';
 import { columnName, readQuality, readValues, settleDecimal } from '../layout/value-cells.ts';
+import { stageOf } from '../progress.ts';
 import {
   buildIntervalSeries,
   placeClock,
@@ -39,7 +40,7 @@ export const longInterval: IntakeShape = {
     const column = choices.columns?.stamp ?? choices.columns?.from ?? sheet.dateColumn;
     const dayFirst = settleDayFirst(sheet, column, choices, context.zone, book);
     const timeColumn = choices.columns?.time ?? step.timeColumn;
-    const dates = readDates(sheet, column, timeColumn, dayFirst, context.onProgress);
+    const dates = readDates(sheet, column, timeColumn, dayFirst, stageOf(context.onProgress, 0, 0.45));
     explainStrays(sheet, dates, book);
     const intervalMinutes = commonestStep(dates.civilMinute, dates.count);
     if (dates.count === 0 || intervalMinutes === undefined) {
@@ -50,6 +51,7 @@ export const longInterval: IntakeShape = {
       book.add('interval-uneven', 'refusal', { found: `${intervalMinutes} minutes` });
       return nothingRead(choices, dates.count);
     }
+    context.onProgress?.(0.47);
     remarkAfterToday(sheet, dates, context, book);
     const order = remarkOrder(dates, book);
     const toColumn = choices.columns?.to ?? step.toColumn ?? step.endTimeColumn;
@@ -96,9 +98,9 @@ function readColumns(input: ShapeInput, raw: RawReadings, settled: Settled): Sha
     return nothingRead(choices, raw.count);
   }
   const quality = choices.columns?.quality ?? findQualityColumn(sheet);
-  const estimatedCount = quality === undefined ? 0 : countEstimated(sheet, quality, raw);
+  const estimated = quality === undefined ? null : estimatedRows(sheet, quality, raw);
   const decimal = settleDecimal(sheet, columns[0]!.index, choices, book);
-  const read = columns.map((facts) => ({
+  const read = columns.map((facts, i) => ({
     column: facts,
     values: readValues(
       sheet,
@@ -108,13 +110,22 @@ function readColumns(input: ShapeInput, raw: RawReadings, settled: Settled): Sha
       decimal,
       `a number in ${facts.meaning.unit ?? 'kWh'}`,
       book,
+      stageOf(context.onProgress, 0.5 + (0.2 * i) / columns.length, 0.5 + (0.2 * (i + 1)) / columns.length),
     ),
-    estimatedCount,
+    estimated,
   }));
+  context.onProgress?.(0.7);
   const clock = placeClock(raw, read[0]!.values, choices, context, book);
   const side = settled.side ?? sideByLocalEdges(clock, raw.intervalMinutes);
   const built = read
-    .map((one, i) => buildIntervalSeries(`series-${i + 1}`, raw, one, clock, choices, context, book))
+    .map((one, i) => {
+      const onProgress = stageOf(
+        context.onProgress,
+        0.75 + (0.25 * i) / read.length,
+        0.75 + (0.25 * (i + 1)) / read.length,
+      );
+      return buildIntervalSeries(`series-${i + 1}`, raw, one, clock, choices, { ...context, onProgress }, book);
+    })
     .filter((one) => one !== undefined);
   const first = built[0];
   if (!first) {
@@ -128,7 +139,7 @@ function readColumns(input: ShapeInput, raw: RawReadings, settled: Settled): Sha
   return {
     choices: {
       shape: longInterval.name,
-      unit: first.quantity.unit,
+      ...commonUnit(built.map((b) => b.quantity)),
       stamp: side ?? raw.stamp,
       ...(dayFirst === undefined ? {} : { dayFirst }),
       ...(clock.settled.clock === undefined ? {} : { clock: clock.settled.clock }),
@@ -179,11 +190,17 @@ export function findQualityColumn(sheet: Sheet): number | undefined {
   const named = sheet.columns.find(
     (c) => c.meaning.role === 'quality' && (isWordColumn(c) || c.numbers + c.missing === c.sampled),
   );
-  return (named ?? sheet.columns.find(isMarkColumn))?.index;
+  const behind = sheet.columns.find((c) => isNumberColumn(c) && c.marksBehind > 0);
+  return (named ?? sheet.columns.find(isMarkColumn) ?? behind)?.index;
 }
 
-export function countEstimated(sheet: Sheet, column: number, raw: { rows: ArrayLike<number>; count: number }): number {
-  let count = 0;
-  for (let i = 0; i < raw.count; i++) if (readQuality(sheet, column, raw.rows[i]!) === 'estimated') count++;
-  return count;
+/** Which readings bear the mark of an estimate. */
+export function estimatedRows(
+  sheet: Sheet,
+  column: number,
+  raw: { readonly rows: ArrayLike<number>; readonly count: number },
+): Uint8Array {
+  const marks = new Uint8Array(raw.count);
+  for (let i = 0; i < raw.count; i++) if (readQuality(sheet, column, raw.rows[i]!) === 'estimated') marks[i] = 1;
+  return marks;
 }

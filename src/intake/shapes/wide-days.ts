@@ -6,10 +6,11 @@ import { explainStrays } from '../layout/explain-strays.ts';
 import { slotOfHeading } from '../layout/headings.ts';
 import type { Sheet } from '../layout/sheet.ts';
 import { readValues, settleDecimal } from '../layout/value-cells.ts';
+import { stageOf } from '../progress.ts';
 import { buildIntervalSeries, placeClock, type RawReadings } from '../readings/build-interval-series.ts';
 import { remarkAfterToday, remarkOrder } from '../readings/remark-order.ts';
 import type { StampSide } from '../readings/stamp-side.ts';
-import { countEstimated, findQualityColumn } from './long-interval.ts';
+import { estimatedRows, findQualityColumn } from './long-interval.ts';
 import { type IntakeShape, nothingRead } from './shape.ts';
 
 interface WideLayout {
@@ -62,7 +63,7 @@ export const wideDays: IntakeShape = {
     const layout = findLayout(sheet);
     const column = choices.columns?.stamp ?? sheet.dateColumn;
     const dayFirst = settleDayFirst(sheet, column, choices, context.zone, book);
-    const dates = readDates(sheet, column, undefined, dayFirst, context.onProgress);
+    const dates = readDates(sheet, column, undefined, dayFirst, stageOf(context.onProgress, 0, 0.2));
     explainStrays(sheet, dates, book);
     if (!layout || dates.count === 0) {
       book.add('no-readable-rows', 'refusal');
@@ -71,8 +72,21 @@ export const wideDays: IntakeShape = {
     remarkAfterToday(sheet, dates, context, book);
     remarkOrder(dates, book);
     const decimal = settleDecimal(sheet, layout.columns[Math.min(16, layout.columns.length - 1)]!.index, choices, book);
-    const table = layout.columns.map((c) =>
-      readValues(sheet, c.index, dates.rows, dates.count, decimal, 'a number in kWh', book),
+    const table = layout.columns.map((c, i) =>
+      readValues(
+        sheet,
+        c.index,
+        dates.rows,
+        dates.count,
+        decimal,
+        'a number in kWh',
+        book,
+        stageOf(
+          context.onProgress,
+          0.2 + (0.5 * i) / layout.columns.length,
+          0.2 + (0.5 * (i + 1)) / layout.columns.length,
+        ),
+      ),
     );
     const days = unfold(layout, dates.civilMinute, dates.rows, dates.count, table, context.zone);
     const stamp = choices.stamp ?? layout.stamp;
@@ -92,11 +106,11 @@ export const wideDays: IntakeShape = {
     };
     const facts = valueFacts(sheet, layout);
     const quality = choices.columns?.quality ?? findQualityColumn(sheet);
-    const estimatedCount =
-      quality === undefined ? 0 : countEstimated(sheet, quality, dates) * Math.round(1440 / layout.intervalMinutes);
+    const estimated = quality === undefined ? null : estimatedRows(sheet, quality, raw);
     const clock = placeClock(raw, raw.civil.length > 0 ? days.values : new Float64Array(0), choices, context, book);
-    const read = { column: facts, values: days.values, estimatedCount };
-    const built = buildIntervalSeries('series-1', raw, read, clock, choices, context, book);
+    const read = { column: facts, values: days.values, estimated };
+    const onProgress = stageOf(context.onProgress, 0.75, 1);
+    const built = buildIntervalSeries('series-1', raw, read, clock, choices, { ...context, onProgress }, book);
     if (!built) {
       book.add('no-readable-rows', 'refusal');
       return nothingRead(choices, dates.count);

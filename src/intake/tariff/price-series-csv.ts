@@ -22,6 +22,8 @@ interface Columns {
   readonly time: number;
   readonly price: number;
   readonly included: boolean | undefined;
+  /** The heading names pounds and no pence. */
+  readonly inPounds: boolean;
 }
 
 /** The columns of a header that names a time and a price and no band or hours; undefined where it is no such file. */
@@ -39,7 +41,9 @@ export function seriesColumns(text: string): Columns | undefined {
   const cell = rowTexts(table, 1)[time] ?? '';
   if (readStamp(cell, 0, cell.length, true, reader) !== READ || reader.kind !== 'time') return undefined;
   const head = heads[price]!;
-  return { time, price, included: /exc|without/i.test(head) ? false : /inc|with vat/i.test(head) ? true : undefined };
+  const inPounds = /£|\bgbp\b|\bpounds?\b/i.test(head) && !/pence|\bp ?\//i.test(head);
+  const included = /exc|without/i.test(head) ? false : /inc|with vat/i.test(head) ? true : undefined;
+  return { time, price, included, inPounds };
 }
 
 /** The series as a tariff of one price, its mean, with no standing charge; the rest is typed in the editor. */
@@ -68,7 +72,8 @@ export function readPriceSeries(
       wrong('time', stamp, 'a date with its time');
       continue;
     }
-    const pence = readAwkwardNumber(written, decimal);
+    const amount = readAwkwardNumber(written, decimal);
+    const pence = columns.inPounds ? Math.round(amount * 1_000_000) / 10_000 : amount;
     if (!isMissing(written) && Number.isNaN(pence)) {
       wrong('pence per kWh', written, 'a number');
       continue;
@@ -97,6 +102,7 @@ export function readPriceSeries(
     if (!isMissing(written)) day[place.half] = pence;
   }
   if (book.refused() || prices.size === 0) return null;
+  if (isHourly(prices)) for (const day of prices.values()) for (let i = 1; i < day.length; i += 2) day[i] = day[i - 1]!;
   if (columns.included === undefined) book.add('tariff-vat-guessed', 'question');
   book.add('tariff-wrong', 'question', {
     column: 'standing',
@@ -104,6 +110,18 @@ export function readPriceSeries(
     expected: 'the standing charge in pence a day (0 was taken)',
   });
   return build(fileName, prices, zone, columns.included ?? true, book);
+}
+
+/** Prices at every full hour and at no half hour hold for the whole hour. */
+function isHourly(prices: ReadonlyMap<number, readonly (number | null)[]>): boolean {
+  let full = 0;
+  for (const day of prices.values())
+    for (let i = 0; i < day.length; i++) {
+      if (day[i] === null) continue;
+      if (i % 2 === 1) return false;
+      full++;
+    }
+  return full >= 24;
 }
 
 function placeOfInstant(epochMs: number, zone: string): { day: number; half: number } {

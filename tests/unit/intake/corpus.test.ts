@@ -115,6 +115,12 @@ const CASES: readonly [file: string, shape: string, series: string | readonly st
     "electricity 30' 2025-01-14..2025-01-17 75.8 143/144 2d",
     'number-unreadable@11 gap',
   ],
+  [
+    'long-letter-o-inside.csv',
+    'readings',
+    "electricity 30' 2025-01-14..2025-01-17 75.8 143/144 2d",
+    'number-unreadable@11 gap',
+  ],
   ['long-missing-words.csv', 'readings', "electricity 30' 2025-01-14..2025-01-17 75.5 141/144 2d", 'gap'],
   // Long: text
   ['long-latin1.csv', 'readings', THREE_DAYS, 'encoding-taken'],
@@ -171,7 +177,7 @@ const CASES: readonly [file: string, shape: string, series: string | readonly st
   ['days-mean.csv', 'days', 'outdoor-temperature day 2025-01-10..2025-01-20 6.25 10/10 10d', ''],
   ['days-max-min.csv', 'days', 'outdoor-temperature day 2025-01-10..2025-01-20 9.25 10/10 10d', ''],
   // Bills
-  ['bills-inclusive.csv', 'bills', 'electricity period 2025-01-01..2025-10-01 3060 273/273 3p', 'estimated'],
+  ['bills-inclusive.csv', 'bills', 'electricity period 2025-01-01..2025-10-01 3060 273/273 2p', 'estimated-merged@3'],
   ['bills-exclusive.csv', 'bills', 'gas period 2025-01-14..2025-10-14 5900 273/273 3p', ''],
   // 100 m³ at 39.3 MJ/m³ are 1,116.382 kWh, 100 m³ at 38.0 are 1,079.45 kWh: bill arithmetic of public consumer guides.
   ['bills-gas-calorific.csv', 'bills', 'gas period 2025-01-01..2025-07-01 2195.835 181/181 2p', ''],
@@ -213,7 +219,7 @@ const CASES: readonly [file: string, shape: string, series: string | readonly st
       'electricity period 2025-01-01..2025-07-01 920 181/181 2p',
       'electricity period 2025-01-01..2025-07-01 2000 181/181 2p',
     ],
-    'carrier-guessed? several-series',
+    'carrier-guessed? several-series cost-of-several',
   ],
   [
     'bills-two-fuels.csv',
@@ -245,6 +251,157 @@ const CASES: readonly [file: string, shape: string, series: string | readonly st
   ['counter-half-hours.csv', 'counter', SPRING, ''],
   // 11 days of 4.5 m³ × 1.02264 × 39.5 ÷ 3.6
   ['counter-days.csv', 'counter', 'gas day 2025-01-10..2025-01-21 555.421 11/11 11d', 'calorific-assumed?'],
+  // Meter data in the open XML standard
+  ['espi-hours.xml', 'open meter XML', "electricity 60' 2025-01-14..2025-01-17 35.1 72/72 3d", ''],
+  ['espi-kilowatt-hours.xml', 'open meter XML', "electricity 60' 2025-01-14..2025-01-17 144 72/72 3d", ''],
+  // 2 × 6 m³ × 1.02264 × 39.5 ÷ 3.6
+  [
+    'espi-three-records.xml',
+    'open meter XML',
+    [
+      "electricity 30' 2025-01-14..2025-01-16 28.8 96/96 2d",
+      "electricity export 30' 2025-01-14..2025-01-16 7.2 96/96 2d",
+      'gas day 2025-01-14..2025-01-16 134.648 2/2 2d',
+    ],
+    'calorific-assumed? several-series',
+  ],
+  [
+    'espi-spring-no-length.xml',
+    'open meter XML',
+    "electricity 60' 2025-03-29..2025-03-31 22.075 47/47 2d",
+    'espi-no-length@39',
+  ],
+  [
+    'espi-autumn-two-hours.xml',
+    'open meter XML',
+    "electricity 60' 2025-10-25..2025-10-27 22.975 49/49 2d",
+    'espi-long-reading@39',
+  ],
+  ['espi-days.xml', 'open meter XML', 'electricity day 2025-03-28..2025-04-01 36.1 4/4 4d', 'estimated'],
+  ['espi-days-long.xml', 'open meter XML', 'electricity day 2025-10-25..2025-10-28 27.6 3/3 3d', ''],
+  [
+    'espi-repeats.xml',
+    'open meter XML',
+    "electricity 60' 2025-01-14..2025-01-16 23.95 48/48 2d",
+    'duplicate-same@62 duplicate-different@86',
+  ],
+  ['espi-no-type.xml', 'open meter XML', "electricity 60' 2025-01-14..2025-01-16 23.4 48/48 2d", 'espi-type-missing?'],
+  ['espi-counter.xml', 'open meter XML', "electricity 60' 2025-01-14..2025-01-16 23.4 48/48 2d", ''],
+  ['espi-hours-and-days.xml', 'open meter XML', "electricity 60' 2025-01-14..2025-01-16 23.4 48/48 2d", 'espi-coarser'],
+  [
+    'espi-local-clock.xml',
+    'open meter XML',
+    "electricity 60' 2025-03-29..2025-03-31 22.075 47/47 2d",
+    'espi-clock-asked?',
+  ],
+  [
+    'espi-bills.xml',
+    'open meter XML',
+    'electricity period 2025-01-01..2025-04-01 1140 90/90 2p',
+    'estimated-merged@15',
+  ],
+  [
+    'espi-net.xml',
+    'open meter XML',
+    [
+      "electricity 60' 2025-01-14..2025-01-16 16 48/48 2d",
+      "electricity export 60' 2025-01-14..2025-01-16 2.4 48/48 2d",
+    ],
+    'espi-net several-series',
+  ],
+  // 4 × 3 hundred cubic feet × 2.83 m³ × 1.02264 × 39.5 ÷ 3.6
+  ['espi-gas-feet.xml', 'open meter XML', 'gas day 2025-01-14..2025-01-18 381.053 4/4 4d', 'calorific-assumed?'],
+  ['espi-power.xml', 'open meter XML', "electricity 30' 2025-01-14..2025-01-16 28.8 96/96 2d", 'espi-power'],
+  ['espi-water-beside.xml', 'open meter XML', "electricity 60' 2025-01-14..2025-01-16 23.4 48/48 2d", 'espi-left-out'],
+  // Workbooks
+  ['book-half-hours.xlsx', 'readings', "electricity 30' 2025-01-14..2025-01-16 41.76 96/96 2d", ''],
+  ['book-cover-first.xlsx', 'readings', "electricity 30' 2025-01-14..2025-01-16 41.76 96/96 2d", 'sheet-taken'],
+  ['book-two-meters.xlsx', 'readings', "electricity 30' 2025-01-14..2025-01-16 41.76 96/96 2d", 'sheet-asked?'],
+  ['book-bills-1904.xlsx', 'bills', 'gas period 2025-01-01..2025-04-01 4900 90/90 3p', 'preamble-skipped@1'],
+  ['book-date-and-time.xlsx', 'readings', "electricity 30' 2025-01-14..2025-01-16 41.76 96/96 2d", 'carrier-guessed?'],
+  // 9.125 is a number there and no nine thousand.
+  ['book-thousandths.xlsx', 'days', 'electricity day 2025-01-14..2025-01-22 101 8/8 8d', ''],
+  // Weather files
+  ['weather-record.epw', 'weather file', "outdoor-temperature 60' 2025-03-28..2025-04-02 6 96/96 4d", 'epw-place'],
+  // Logs of heat pumps and heat meters
+  [
+    'log-hours.csv',
+    'readings',
+    [
+      "electricity heat-pump 60' 2025-01-14..2025-01-17 66.6 72/72 3d",
+      "heat heat-output 60' 2025-01-14..2025-01-17 221.4 72/72 3d",
+      "outdoor-temperature 60' 2025-01-14..2025-01-17 5.958 72/72 3d",
+    ],
+    'columns-left-out several-series heat-pump-taken',
+  ],
+  [
+    'log-counters.csv',
+    'counter',
+    [
+      'heat heat-output period 2024-10-01..2025-02-01 5900 123/123 4p',
+      'electricity heat-pump period 2024-10-01..2025-02-01 1740 123/123 4p',
+    ],
+    'date-order-asked@2? decimal-asked@2? columns-left-out several-series heat-pump-taken',
+  ],
+  [
+    'log-running-totals.csv',
+    'counter',
+    [
+      "electricity heat-pump 60' 2025-01-14..2025-01-17 66.6 72/72 3d",
+      "heat heat-output 60' 2025-01-14..2025-01-17 221.4 72/72 3d",
+    ],
+    'columns-left-out several-series heat-pump-taken',
+  ],
+  [
+    'log-days.csv',
+    'days',
+    [
+      'electricity heat-pump day 2025-01-14..2025-01-24 165 10/10 10d',
+      'heat heat-output day 2025-01-14..2025-01-24 535 10/10 10d',
+    ],
+    'columns-left-out several-series heat-pump-taken',
+  ],
+  // 6.48 + 5.40 + 4.32 GJ ÷ 3.6 MJ a kWh
+  ['heat-meter-gigajoules.csv', 'bills', 'heat heat-output period 2025-01-01..2025-04-01 4500 90/90 3p', ''],
+  // Registers named in a column
+  [
+    'registers-import-export.csv',
+    'readings',
+    [
+      "electricity 30' 2025-01-14..2025-01-16 41.76 96/96 2d",
+      "electricity export 30' 2025-01-14..2025-01-16 7.2 96/96 2d",
+    ],
+    'registers-by-column',
+  ],
+  [
+    'registers-one-after-another.csv',
+    'days',
+    ['electricity day 2025-01-14..2025-01-26 120 12/12 12d', 'gas day 2025-01-14..2025-01-26 666 12/12 12d'],
+    'registers-by-column',
+  ],
+  [
+    'registers-day-night-bills.csv',
+    'bills',
+    [
+      'electricity period 2025-01-01..2025-07-01 920 181/181 2p',
+      'electricity period 2025-01-01..2025-07-01 2000 181/181 2p',
+    ],
+    'carrier-guessed? registers-by-column',
+  ],
+  ['long-peak-label.csv', 'readings', "electricity 30' 2025-01-14..2025-01-16 41.76 96/96 2d", ''],
+  // Estimates put right by a later actual reading
+  [
+    'counter-marks-behind.csv',
+    'counter',
+    'electricity period 2024-12-31..2025-04-30 1655 120/120 2p',
+    'estimated-merged@3 estimated',
+  ],
+  [
+    'bills-estimated-then-actual.csv',
+    'bills',
+    'gas period 2025-01-01..2025-05-01 6400 120/120 3p',
+    'estimated-merged@3 estimated',
+  ],
 ];
 
 const REFUSED: readonly [file: string, code: string, sentence: RegExp][] = [
@@ -260,6 +417,14 @@ const REFUSED: readonly [file: string, code: string, sentence: RegExp][] = [
   ['refused-heading-only.csv', 'no-dates', /Its columns are Start, kWh/],
   ['refused-letter.csv', 'no-shape-fits', /Its columns are Date, Name/],
   ['refused-comma-inside.csv', 'comma-inside-numbers', /^Line 2 of refused-comma-inside\.csv/],
+  ['refused-empty-book.xlsx', 'workbook-empty', /no sheet with rows in it/],
+  ['refused-damaged.xlsx', 'workbook-broken', /is a damaged workbook/],
+  ['refused-cut-off.xml', 'xml-broken', /^Line \d+ of refused-cut-off\.xml is no valid XML/],
+  ['refused-doctype.xml', 'xml-doctype', /^Line 2 of refused-doctype\.xml declares a document type/],
+  ['refused-news.xml', 'file-foreign', /not of the open standard for meter data/],
+  ['refused-water-only.xml', 'espi-empty', /none of its 24 readings could be used/],
+  ['refused-typical-year.epw', 'epw-years-mixed', /joins months of 2 years \(2004, 2009\) into one typical year/],
+  ['refused-no-clock.epw', 'epw-title', /hours east of Greenwich/],
   ['oil-one-delivery.csv', 'delivery-alone', /one delivery only/],
 ];
 
@@ -289,7 +454,7 @@ describe('what is refused, and in which words', () => {
   test('a file of 200 MB is refused before it is read', () => {
     const { preview } = readFile('large.csv', new Uint8Array(200 * 1024 * 1024), {}, context);
     expect(preview.remarks.map(remarkSentence)).toEqual([
-      'large.csv has 200 MB; we read at most 64 MB. Export a shorter span, or one meter at a time.',
+      'large.csv has 200 MB; we read at most 32 MB. Export a shorter span, or one meter at a time.',
     ]);
   });
 });
@@ -361,7 +526,7 @@ describe('sentences name file, line and remedy', () => {
     [
       'bills-overlap-hole.csv',
       'period-hole',
-      'bills-overlap-hole.csv has no bill from 2025-04-01 to 2025-05-01, 30 days. Add the missing bill if you have it.',
+      'bills-overlap-hole.csv has no bill from 2025-04-01 to 2025-05-01, 30 days, about 272.3 kWh. Add the missing bill if you have it.',
     ],
   ])('%s: %s', (file, code, sentence) => {
     const remark = read(file).preview.remarks.find((r) => r.code === code);

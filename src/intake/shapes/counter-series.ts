@@ -1,0 +1,118 @@
+/** One counter of a file as a series: of intervals, days or periods, by how far its readings are apart. */
+import type { Series } from '../../model/evidence/evidence.ts';
+import { zoneTable } from '../clock/zone-table.ts';
+import type { Dates } from '../dates/read-dates.ts';
+import type { IntakeChoices, IntervalDays } from '../intake.ts';
+import type { ColumnFacts } from '../layout/column-facts.ts';
+import { type Quantity, settleUnit } from '../layout/settle-unit.ts';
+import type { Sheet } from '../layout/sheet.ts';
+import { readQuality, readValues } from '../layout/value-cells.ts';
+import { dayPicture, daySeries } from '../periods/day-series.ts';
+import { periodPicture, periodSeries } from '../periods/period-series.ts';
+import { type RegisterStep, registerSteps } from '../periods/register-steps.ts';
+import { buildIntervalSeries, placeClock, type RawReadings } from '../readings/build-interval-series.ts';
+import { commonestStep, isIntervalLength } from '../readings/interval.ts';
+import type { ShapeInput } from './shape.ts';
+
+export interface CounterInput {
+  readonly facts: ColumnFacts;
+  readonly id: string;
+  readonly dates: Dates;
+  /** Indices of the rows in order of time. */
+  readonly inOrder: readonly number[];
+  readonly decimal: '.' | ',';
+  readonly quality: number | undefined;
+}
+
+export interface CounterSeries {
+  readonly series: Series;
+  readonly intervals?: IntervalDays;
+  readonly firstDays: readonly { readonly at: string; readonly value: number | null }[];
+  readonly quantity: Quantity;
+  readonly clock?: NonNullable<IntakeChoices['clock']>;
+}
+
+export function readCounter(counter: CounterInput, input: ShapeInput): CounterSeries | undefined {
+  const { sheet, choices, context, book } = input;
+  const { facts, dates, inOrder, decimal } = counter;
+  const readings = readValues(sheet, facts.index, dates.rows, dates.count, decimal, 'a reading of the counter', book);
+  const lineOf = (i: number) => sheet.table.lineOfRow[dates.rows[i]!]!;
+  const steps = registerSteps(inOrder, readings, lineOf, book);
+  const stepMinutes = commonestStep(dates.civilMinute, dates.count);
+  if (dates.kind === 'time' && isIntervalLength(stepMinutes)) {
+    const raw = stepsAsReadings(sheet, dates, steps, stepMinutes, context.zone);
+    const clock = placeClock(raw.raw, raw.values, choices, context, book);
+    const read = { column: facts, values: raw.values, estimated: null };
+    const built = buildIntervalSeries(counter.id, raw.raw, read, clock, choices, context, book);
+    if (built) return { ...built, ...(clock.settled.clock === undefined ? {} : { clock: clock.settled.clock }) };
+  }
+  return readByDays(counter, steps, stepMinutes, lineOf, input);
+}
+
+function readByDays(
+  { facts, id, dates, quality }: CounterInput,
+  steps: readonly RegisterStep[],
+  stepMinutes: number | undefined,
+  lineOf: (index: number) => number,
+  { sheet, choices, context, book }: ShapeInput,
+): CounterSeries | undefined {
+  const dayAt = (i: number) => Math.floor(dates.civilMinute[i]! / 1440);
+  const used = steps.filter((s) => !Number.isNaN(s.used) && dayAt(s.after) > dayAt(s.before));
+  const days = used.reduce((sum, s) => sum + dayAt(s.after) - dayAt(s.before), 0);
+  const perDay = used.reduce((sum, s) => sum + s.used, 0) / Math.max(1, days);
+  const quantity = settleUnit(sheet, facts, days > 0 ? perDay : Number.NaN, choices, context, book);
+  const name = facts.heading || quantity.carrier;
+  if (stepMinutes === 1440 && used.length > 2) {
+    const values = used
+      .filter((s) => dayAt(s.after) - dayAt(s.before) === 1)
+      .map((s) => ({ day: dayAt(s.before), value: s.used * quantity.kWhPerUnit, line: lineOf(s.after) }));
+    const series = daySeries(id, name, quantity, values, 0, book);
+    return series && { series, firstDays: dayPicture(series), quantity };
+  }
+  const periods = used.map((s) => ({
+    fromDay: dayAt(s.before),
+    toDay: dayAt(s.after),
+    quantity: s.used,
+    kWh: s.used * quantity.kWhPerUnit,
+    quality: quality === undefined ? ('unknown' as const) : readQuality(sheet, quality, dates.rows[s.after]!),
+    line: lineOf(s.after),
+  }));
+  const series = periodSeries(id, name, quantity, periods, book);
+  return series && { series, firstDays: periodPicture(series), quantity };
+}
+
+/** Use between two readings one interval apart belongs to the interval that the earlier one starts. */
+function stepsAsReadings(
+  sheet: Sheet,
+  dates: Dates,
+  steps: readonly RegisterStep[],
+  intervalMinutes: number,
+  zoneName: string,
+): { raw: RawReadings; values: Float64Array } {
+  const civil = dates.civilMinute;
+  const days = civil.slice(0, dates.count).sort();
+  const zone = zoneTable(zoneName, Math.floor(days[0]! / 1440), Math.floor(days.at(-1)! / 1440));
+  const offset = (minute: number): number => zone.offsetAt(minute - zone.offsetAt(minute));
+  const apart = (s: RegisterStep): boolean => {
+    const step = civil[s.after]! - civil[s.before]!;
+    // Over a clock change the clock steps by an hour more or less than the time that went by.
+    const change = offset(civil[s.after]!) - offset(civil[s.before]!);
+    return (
+      step === intervalMinutes || step === intervalMinutes - 60 || (change > 0 && step === intervalMinutes + change)
+    );
+  };
+  const used = steps.filter(apart);
+  const raw: RawReadings = {
+    sheet,
+    rows: Uint32Array.from(used, (s) => dates.rows[s.before]!),
+    civil: Float64Array.from(used, (s) => dates.civilMinute[s.before]!),
+    offsets: dates.offsets ? Float64Array.from(used, (s) => dates.offsets![s.before]!) : null,
+    count: used.length,
+    intervalMinutes,
+    stamp: 'start',
+    newestFirst: false,
+    fixedColumns: false,
+    headingSaysUtc: sheet.columns[sheet.dateColumn]?.meaning.utc === true,
+  };
+  return { raw, values: Float64Array.from(used, (s) => s.used) };
+}
