@@ -9,10 +9,12 @@ import './shared/fields.css';
 import './thread/thread.css';
 import './stages.css';
 import { App } from './app.tsx';
+import { keepFocus } from './keep-focus.ts';
 
 // Under the content security policy nothing may build functions from text, so schemas are walked instead.
 z.config({ jitless: true });
 
 const root = document.getElementById('root');
 if (!root) throw new Error('index.html has no element named root');
+keepFocus(root);
 createRoot(root).render(<App />);

@@ -1,5 +1,10 @@
+import type { Page } from '@playwright/test';
 import { expect, sample, takePicture, test, waitUntilKept } from './host.ts';
 import { pressAt, tabTo, typeAt, whereAmI } from './keyboard.ts';
+
+/** What had the focus may go away; then the focus is to be on something that stays. */
+const expectSomewhere = (page: Page) =>
+  expect.poll(async () => (await whereAmI(page)).kind, { message: 'where the focus is' }).not.toBe('nowhere');
 
 test('the whole path without a mouse', async ({ desk }) => {
   test.slow();
@@ -53,7 +58,7 @@ test('the whole path without a mouse', async ({ desk }) => {
     await pressAt(desk, 'Keep this evidence');
     await expect(main).toContainText('Gas');
     await expect(main).not.toContainText('Typed at the table');
-    expect((await whereAmI(desk)).kind, 'the focus after a form has closed').not.toBe('nowhere');
+    await expectSomewhere(desk);
   });
 
   await test.step('a file through the picker that Enter opens', async () => {
@@ -83,6 +88,7 @@ test('the whole path without a mouse', async ({ desk }) => {
   await test.step('a tariff of two prices', async () => {
     await pressAt(desk, /^Prices/);
     await pressAt(desk, 'Type a tariff');
+    await expectSomewhere(desk);
     await typeAt(desk, 'Name of the tariff', 'Night saver');
     await typeAt(desk, 'Taken from', 'bill of March 2026');
     await typeAt(desk, 'Standing charge', '54.8');
@@ -92,6 +98,7 @@ test('the whole path without a mouse', async ({ desk }) => {
     await typeAt(desk, 'Price', '14.5');
     await pressAt(desk, 'Keep this tariff');
     await expect(main).toContainText('day 31.2 p and night 14.5 p');
+    await expectSomewhere(desk);
   });
 
   await test.step('a figure opens its working; Esc closes it and the focus is back on the figure', async () => {
@@ -136,12 +143,14 @@ test('the whole path without a mouse', async ({ desk }) => {
     expect((await whereAmI(desk)).name).toBe('How we know');
     await keyboard.press('Escape');
     await expect(desk.getByRole('navigation', { name: 'Stages' })).toBeVisible();
+    await expectSomewhere(desk);
   });
 
   await test.step('a promise, its paper, and a bill check', async () => {
     await pressAt(desk, /^Promise/);
     await pressAt(desk, 'Keep as a promise');
     await expect(main).toContainText('Promise 1');
+    await expectSomewhere(desk);
     const coming = desk.waitForEvent('download');
     await pressAt(desk, /^figures as CSV/);
     expect((await coming).suggestedFilename()).toMatch(/\.csv$/);
@@ -152,6 +161,7 @@ test('the whole path without a mouse', async ({ desk }) => {
     await typeAt(desk, 'Price of a unit', '29');
     await pressAt(desk, 'Check the bill');
     await expect(main).toContainText('Look at next');
+    await expectSomewhere(desk);
     await takePicture(desk, 'keyboard-check');
   });
 

@@ -6,7 +6,6 @@ import { DropZone } from '../shared/drop-zone.tsx';
 import { offerFile } from '../shared/offer-file.ts';
 import { QuestionList } from '../shared/question-list.tsx';
 import { StageHead } from '../shared/stage-head.tsx';
-import { useFocusKept } from '../shared/use-focus-kept.ts';
 import { describeFailure } from '../state/describe-failure.ts';
 import { evidenceVoice } from './evidence-voice.ts';
 import { KeptList } from './kept-list.tsx';
@@ -25,7 +24,6 @@ const ACCEPTED = '.csv,.txt,.tsv,.json,.xml,.epw,text/csv,application/json,text/
 export function EvidenceStage() {
   const { evidence, series, reload, say } = useHousehold();
   const [open, setOpen] = useState<Open>({ kind: 'list' });
-  useFocusKept(open.kind);
   const [failure, setFailure] = useState<string | null>(null);
   const [offering, setOffering] = useState<string | null>(null);
 
