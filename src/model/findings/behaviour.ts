@@ -4,7 +4,7 @@ import { coldLine } from './cold-line.ts';
 import { type Finding, sureOf, yearOfDays } from './finding.ts';
 import type { MeterDays, Prices } from './meter-days.ts';
 import { knownWeather } from './meter-days.ts';
-import { findLineChange } from './two-lines.ts';
+import { changeKind, findLineChange } from './two-lines.ts';
 
 const LEAST_DAYS = 28;
 /** Less than this share of the use is the ordinary unsteadiness of a household, and of its lights on the house's meter. */
@@ -12,6 +12,8 @@ const LEAST_SHARE = { 'heat-pump': 0.1, 'whole-house': 0.18 } as const;
 /** The best of many days differs by chance too; see the proof of false alarms. */
 const LEAST_F = 10;
 const LEAST_T = 6;
+/** Outdoor temperature below which a home is heated, °C. */
+const HEATING_BELOW_C = 15.5;
 /** A whole year of days shows every season, so that a difference can be said for the year. */
 const NEARLY_A_YEAR = 330;
 
@@ -32,23 +34,21 @@ export function findBehaviour(days: MeterDays, prices: Prices): Finding[] {
   const split = findLineChange(below, use, LEAST_DAYS);
   if (!split || split.f < LEAST_F || split.t < LEAST_T) return [];
   const { at, before, after } = split;
+  const cold = outdoor.map((outdoorC) => Math.max(0, HEATING_BELOW_C - outdoorC));
   const share = split.change / split.was;
   if (!(split.was > 0) || Math.abs(share) < LEAST_SHARE[days.meter]) return [];
   let kWh = 0;
   let year = 0;
-  let fromCold = 0;
   for (let i = 0; i < use.length; i++) {
     const was = before.intercept + before.slope * below[i]!;
     const difference = after.intercept - before.intercept + (after.slope - before.slope) * below[i]!;
     year += difference;
     if (i < at) continue;
     kWh += use[i]! - was;
-    fromCold += (after.slope - before.slope) * below[i]!;
   }
   const span = use.length >= NEARLY_A_YEAR;
   const kWhYear = span ? yearOfDays(year, use.length) : yearOfDays(kWh, use.length - at);
   const more = kWh > 0;
-  const kind = Math.abs(fromCold) > Math.abs(kWh) / 2 ? 'with-the-cold' : 'steady';
   return [
     {
       code: 'behaviour-changed',
@@ -57,7 +57,7 @@ export function findBehaviour(days: MeterDays, prices: Prices): Finding[] {
       to: toCivilDate(days.dayNumber[known.at(-1)!]! + 1),
       sure: sureOf(0.6 + Math.min(0.2, split.f / 200) + Math.min(0.15, Math.abs(share) / 2)),
       grade: span ? 'estimated' : 'assumed',
-      seen: { share, kind, kWhPerDay: kWh / (use.length - at) },
+      seen: { share, kind: changeKind(split, below, use, cold), kWhPerDay: kWh / (use.length - at) },
       kWh,
       pence: kWh * prices.pencePerKWh,
       kWhYear,

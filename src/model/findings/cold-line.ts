@@ -28,25 +28,3 @@ export function coldLine(
   const below = Float64Array.from({ length: n }, (_, i) => Math.max(0, baseC - outdoorC[i]!));
   return { baseC, intercept: line.intercept, slope: line.slope, below };
 }
-
-/**
- * What is left of values when a straight line in `x` is taken out, their mean kept.
- * The slope comes from least squares; a row of equal x is left as it is.
- */
-export function withoutSlope(values: readonly number[], x: ArrayLike<number>): number[] {
-  const n = values.length;
-  let meanX = 0;
-  let meanY = 0;
-  for (let i = 0; i < n; i++) {
-    meanX += x[i]! / n;
-    meanY += values[i]! / n;
-  }
-  let sxx = 0;
-  let sxy = 0;
-  for (let i = 0; i < n; i++) {
-    sxx += (x[i]! - meanX) ** 2;
-    sxy += (x[i]! - meanX) * (values[i]! - meanY);
-  }
-  const slope = sxx > 0 ? sxy / sxx : 0;
-  return values.map((value, i) => value - slope * (x[i]! - meanX));
-}

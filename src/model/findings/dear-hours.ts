@@ -1,7 +1,7 @@
 /** Use that moved into hours at which a unit costs more. */
 import { toCivilDate } from '../calendar/civil.ts';
 import { type Finding, sureOf, yearOfDays } from './finding.ts';
-import type { MeterDays, Prices } from './meter-days.ts';
+import { type MeterDays, meanOf, type Prices } from './meter-days.ts';
 import { bandPrices, bandsOf } from './slot-prices.ts';
 import { findLineChange } from './two-lines.ts';
 
@@ -13,8 +13,8 @@ const LEAST_SHARE = 0.05;
 const HEATING_BELOW_C = 15.5;
 
 /**
- * Day from which the price paid a unit, over the plain mean price of the day's hours, stands higher on days as cold as
- * before, since a longer run of the heating spreads its units over other hours. Units [kWh] are zero: no more
+ * Day from which the pence paid over the plain mean price of the day's hours stand higher on days as cold as before,
+ * since a longer run of the heating spreads its units over other hours. Units [kWh] are zero: no more
  * is used, it only costs more.
  */
 export function findDearHours(days: MeterDays, { version }: Prices): Finding[] {
@@ -22,14 +22,17 @@ export function findDearHours(days: MeterDays, { version }: Prices): Finding[] {
   const bands = bandsOf(days, version);
   const prices = bandPrices(version);
   const used = Array.from({ length: days.count }, (_, day) => day).filter((day) => days.dayKWh[day]! > 0);
-  const plain = (day: number) => meanPrice(days, bands, prices, day, () => 1);
-  const ratio = used.map((day) => meanPrice(days, bands, prices, day, (i) => days.kWh[i]!) / plain(day));
+  // Pence a day over the plain mean price: unlike the price itself they follow a straight line with the cold.
+  const premium = used.map((day) => premiumPence(days, bands, prices, day));
   const weatherKnown = used.every((day) => Number.isFinite(days.outdoorC[day]));
   const below = used.map((day) => (weatherKnown ? Math.max(0, HEATING_BELOW_C - days.outdoorC[day]!) : 0));
-  const shift = findLineChange(below, ratio, LEAST_DAYS);
-  if (!shift || shift.f < LEAST_F || shift.t < LEAST_T || shift.change / shift.was < LEAST_SHARE) return [];
+  const shift = findLineChange(below, premium, LEAST_DAYS);
+  if (!shift || shift.f < LEAST_F || shift.t < LEAST_T) return [];
   const since = used.slice(shift.at);
-  const pence = since.reduce((sum, day) => sum + shift.change * plain(day) * days.dayKWh[day]!, 0);
+  const plainPence = meanOf(since.map((day) => days.dayKWh[day]! * plainPrice(days, bands, prices, day)));
+  const share = shift.change / plainPence;
+  if (share < LEAST_SHARE) return [];
+  const pence = shift.change * since.length;
   const first = days.dayNumber[since[0]!]!;
   const end = days.dayNumber[since.at(-1)!]! + 1;
   return [
@@ -40,7 +43,7 @@ export function findDearHours(days: MeterDays, { version }: Prices): Finding[] {
       to: toCivilDate(end),
       sure: sureOf(0.6 + Math.min(0.3, shift.t / 60)),
       grade: weatherKnown ? 'estimated' : 'assumed',
-      seen: { priceShareBefore: shift.was, priceShareAfter: shift.was + shift.change, share: shift.change / shift.was },
+      seen: { share, pencePerDay: shift.change },
       kWh: 0,
       pence,
       kWhYear: 0,
@@ -52,20 +55,16 @@ export function findDearHours(days: MeterDays, { version }: Prices): Finding[] {
   ];
 }
 
-function meanPrice(
-  days: MeterDays,
-  bands: Int8Array,
-  prices: readonly number[],
-  day: number,
-  weight: (i: number) => number,
-): number {
-  let total = 0;
+/** Plain mean price of a day's hours, p/kWh. */
+function plainPrice(days: MeterDays, bands: Int8Array, prices: readonly number[], day: number): number {
   let sum = 0;
-  for (let i = day * days.perDay; i < (day + 1) * days.perDay; i++) {
-    const price = prices[bands[i]!];
-    if (price === undefined) continue;
-    total += weight(i);
-    sum += weight(i) * price;
-  }
-  return sum / total;
+  for (let i = day * days.perDay; i < (day + 1) * days.perDay; i++) sum += prices[bands[i]!] ?? 0;
+  return sum / days.perDay;
+}
+
+/** What a day's units cost beyond the plain mean price, pence; below zero where they fall on cheap hours. */
+function premiumPence(days: MeterDays, bands: Int8Array, prices: readonly number[], day: number): number {
+  let pence = 0;
+  for (let i = day * days.perDay; i < (day + 1) * days.perDay; i++) pence += days.kWh[i]! * (prices[bands[i]!] ?? 0);
+  return pence - plainPrice(days, bands, prices, day) * days.dayKWh[day]!;
 }

@@ -61,10 +61,8 @@ function measureStep(days: MeterDays, first: number, last: number): Step {
   const { kWh, hours, perDay } = days;
   const base = baseAbout(days, first, last);
   const heights = Array.from({ length: last - first + 1 }, (_, i) => kWh[first + i]! / hours - base);
-  const top = Math.max(...heights);
-  const full = heights.filter((height) => height >= (1 - LEVEL_SHARE) * top);
-  // The first and the last full reading may be cut a little too.
-  const inner = full.length > 2 ? full.slice(1, -1) : [Math.max(...full)];
+  // The clock cuts the first and the last reading; between them the step is level.
+  const inner = heights.length > 2 ? heights.slice(1, -1) : [Math.max(...heights)];
   const powerKW = inner.reduce((sum, height) => sum + height, 0) / inner.length;
   return {
     day: Math.floor(first / perDay),

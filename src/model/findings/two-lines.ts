@@ -17,8 +17,8 @@ export interface LineChange extends TwoLines {
   readonly was: number;
   /** `change` over its standard error, the likeness of neighbouring days allowed for. */
   readonly t: number;
-  /** Days since that are as cold as days before were. */
-  readonly compared: number;
+  /** Places of the days since that are as cold as days before were. */
+  readonly common: readonly number[];
 }
 
 const LEAST_DEGREES = 1e-9;
@@ -44,7 +44,7 @@ export function findTwoLines(x: ArrayLike<number>, y: ArrayLike<number>, leastDa
   const before = fitLine(part(x, 0, best.at), part(y, 0, best.at));
   const after = fitLine(part(x, best.at, n), part(y, best.at, n));
   const rho = lagOne(x, y, best.at, before, after);
-  const f = best.error > 0 ? (one - best.error) / 2 / (best.error / (n - 4)) : 0;
+  const f = one > best.error ? (one - best.error) / 2 / (best.error / (n - 4)) : 0;
   return { at: best.at, before, after, f: (f * (1 - rho)) / (1 + rho), rho };
 }
 
@@ -60,16 +60,35 @@ export function findLineChange(x: ArrayLike<number>, y: ArrayLike<number>, least
   const sorted = all.slice(0, at).sort((a, b) => a - b);
   const low = sorted[Math.floor(EDGE * (at - 1))]!;
   const high = sorted[Math.ceil((1 - EDGE) * (at - 1))]!;
-  const common = all.slice(at).filter((value) => value >= low && value <= high);
+  const common = Array.from(all.keys()).filter((i) => i >= at && all[i]! >= low && all[i]! <= high);
   if (common.length < leastDays / 2) return null;
-  const meanX = common.reduce((sum, value) => sum + value, 0) / common.length;
+  const meanX = common.reduce((sum, i) => sum + all[i]!, 0) / common.length;
   const valueAt = (line: FittedLine) => line.intercept + line.slope * meanX;
   const errorAt = (line: FittedLine) =>
     line.interceptError ** 2 + 2 * meanX * line.covariance + (meanX * line.slopeError) ** 2;
   const change = valueAt(after) - valueAt(before);
   const variance = (Math.max(0, errorAt(before)) + Math.max(0, errorAt(after))) * ((1 + rho) / (1 - rho));
-  const t = variance > 0 ? Math.abs(change) / Math.sqrt(variance) : 0;
-  return { ...lines, change, was: valueAt(before), t, compared: common.length };
+  const t = change === 0 ? 0 : Math.abs(change) / Math.sqrt(variance);
+  return { ...lines, change, was: valueAt(before), t, common };
+}
+
+/**
+ * Whether the difference grows with the cold or is the same every day: over the days in common, by which of the two
+ * leaves less of it unexplained. `cold` are degrees below a temperature at which homes are heated.
+ */
+export function changeKind(
+  { before, common }: LineChange,
+  x: ArrayLike<number>,
+  y: ArrayLike<number>,
+  cold: ArrayLike<number>,
+): 'with-the-cold' | 'steady' {
+  const more = common.map((i) => y[i]! - before.intercept - before.slope * x[i]!);
+  const left = (by: readonly number[]) => {
+    const square = by.reduce((sum, value) => sum + value * value, 0);
+    const share = square > 0 ? by.reduce((sum, value, i) => sum + value * more[i]!, 0) / square : 0;
+    return more.reduce((sum, value, i) => sum + (value - share * by[i]!) ** 2, 0);
+  };
+  return left(common.map((i) => cold[i]!)) < left(common.map(() => 1)) ? 'with-the-cold' : 'steady';
 }
 
 function runningSums(x: ArrayLike<number>, y: ArrayLike<number>): Float64Array[] {

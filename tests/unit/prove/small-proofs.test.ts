@@ -1,0 +1,18 @@
+/** The proofs of `npm run prove` at a small size, with their own allowance for chance. */
+import { expect, test } from 'vitest';
+import { proveBillGap } from '../../prove/bill-gap-recovery.ts';
+import { DETECTORS, proveFindings } from '../../prove/false-alarms.ts';
+
+test('60 made bills: every cause is found again within its limit, and the parts sum to the penny', () => {
+  const proof = proveBillGap(60);
+  expect(proof.worstSum).toBe(0);
+  expect(proof.rows.filter((row) => row.at(-1) !== 'yes')).toEqual([]);
+  expect(proof.within).toBe(true);
+});
+
+test('each detector over at least 20 made homes without its effect, and some with it', () => {
+  const proof = proveFindings(20);
+  expect(proof.rows.filter((row) => row.at(-1) !== 'yes')).toEqual([]);
+  expect(proof.tallies.every((tally) => tally.without >= 20 && tally.with > 0)).toBe(true);
+  expect(proof.rows).toHaveLength(DETECTORS.length);
+});
