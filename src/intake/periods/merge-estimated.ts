@@ -4,7 +4,7 @@
  */
 import { toCivilDate } from '../../model/calendar/civil.ts';
 import type { RemarkBook } from '../remark-book.ts';
-import type { RawPeriod } from './period-series.ts';
+import type { RawPeriod } from './raw-period.ts';
 
 /** @param sorted in order of time */
 export function mergeEstimated(sorted: readonly RawPeriod[], book: RemarkBook): RawPeriod[] {

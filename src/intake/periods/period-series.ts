@@ -2,22 +2,10 @@
 import { toCivilDate } from '../../model/calendar/civil.ts';
 import type { EvidencePeriod, Series } from '../../model/evidence/evidence.ts';
 import type { Quantity } from '../layout/settle-unit.ts';
-import type { Quality } from '../layout/value-cells.ts';
 import { MAX_HOUSE_KW } from '../readings/screen-values.ts';
 import type { RemarkBook } from '../remark-book.ts';
 import { mergeEstimated } from './merge-estimated.ts';
-
-export interface RawPeriod {
-  readonly fromDay: number;
-  /** Exclusive. */
-  readonly toDay: number;
-  /** As written. */
-  readonly quantity: number;
-  readonly kWh: number;
-  readonly costPence?: number;
-  readonly quality: Quality;
-  readonly line: number;
-}
+import type { RawPeriod } from './raw-period.ts';
 
 export function periodSeries(
   id: string,

@@ -11,7 +11,8 @@ import { settleUnit } from '../layout/settle-unit.ts';
 import { stepOf } from '../layout/sheet-step.ts';
 import { columnName, readValues, settleDecimal } from '../layout/value-cells.ts';
 import { readCosts } from '../periods/costs.ts';
-import { periodPicture, periodSeries, type RawPeriod } from '../periods/period-series.ts';
+import { periodPicture, periodSeries } from '../periods/period-series.ts';
+import type { RawPeriod } from '../periods/raw-period.ts';
 import { remarkAfterToday } from '../readings/remark-order.ts';
 import { type IntakeShape, nothingRead } from './shape.ts';
 
