@@ -62,6 +62,21 @@ export type OpenHousehold = z.infer<typeof OpenHousehold>;
 export const FileOut = z.object({ fileName: z.string(), mediaType: z.string(), base64: z.string() });
 export type FileOut = z.infer<typeof FileOut>;
 
+/** The fields of a bill that kept readings and the tariff fill in; what they do not say is left to be asked. */
+export const BillPrefill = z.object({
+  from: CivilDate,
+  /** Exclusive. */
+  to: CivilDate,
+  meter: z.enum(['heat-pump', 'whole-house']),
+  kWh: z.number(),
+  /** VAT included; where the price hangs on the hour, the mean over the units used. */
+  pencePerKWh: z.number().optional(),
+  readings: z.enum(['actual', 'estimated', 'unknown']),
+  meterName: z.string(),
+  tariffName: z.string().optional(),
+});
+export type BillPrefill = z.infer<typeof BillPrefill>;
+
 const request = <I extends z.ZodType, O extends z.ZodType>(input: I, output: O) => ({ input, output });
 
 export const contract = {
@@ -139,6 +154,13 @@ export const contract = {
   'promise.print': request(z.object({ promiseId: Id, format: z.enum(['pdf', 'html', 'csv']) }), FileOut),
 
   'check.run': request(BillCheckInput, BillCheck),
+  /** What the evidence says of a bill's days; without days, the newest whole months since the promise. Null where it says nothing. */
+  'check.prefill': request(
+    z.object({ promiseId: Id, from: CivilDate.optional(), to: CivilDate.optional() }),
+    BillPrefill.nullable(),
+  ),
+  /** The letter of a check: a page for the household, the working, and what to read from now on. */
+  'check.print': request(z.object({ checkId: Id, format: z.enum(['pdf', 'html']) }), FileOut),
   'check.drop': request(z.object({ checkId: Id }), Nothing),
 } as const;
 
@@ -180,8 +202,22 @@ export interface Bridge {
   onMenu(listener: (command: MenuCommand) => void): () => void;
 }
 
-/** Largest file that is taken in, bytes. */
-export const LARGEST_FILE_BYTES = 64 * 1024 * 1024;
+/**
+ * Largest file that is taken in, bytes; ten years of half-hours are 5 MB. Reading a file takes some six times its size
+ * in memory; what was measured at this size stands beside MAX_FILE_BYTES of intake, which is the same.
+ */
+export const LARGEST_FILE_BYTES = 32 * 1024 * 1024;
+
+const megabytes = (bytes: number) => `${Math.ceil(bytes / 1024 / 1024).toLocaleString('en-GB')} MB`;
+
+/** The one refusal of a file that is too large, wherever its size comes to light. */
+export const refuseLargeFile = (fileName: string, bytes: number): DeskError =>
+  new DeskError({
+    code: 'file-too-large',
+    message: `${fileName} has ${megabytes(bytes)}; files up to ${megabytes(LARGEST_FILE_BYTES)} are taken.`,
+    where: fileName,
+    remedy: 'Ten years of half-hours need about 5 MB. Export a shorter span, or only the meter that is wanted.',
+  });
 
 /** How every refusal looks, over HTTP and over IPC alike. */
 export const DeskRefusal = z.object({

@@ -2,6 +2,7 @@
 import { StoreFault } from '../store/store-fault.ts';
 import { contract, DeskError, type RequestName } from './contract.ts';
 import { appHandlers } from './handlers/app.ts';
+import { checkHandlers } from './handlers/checks.ts';
 import { evidenceHandlers } from './handlers/evidence.ts';
 import { householdFileHandlers } from './handlers/household-files.ts';
 import { householdHandlers } from './handlers/households.ts';
@@ -27,6 +28,7 @@ export function createDesk(ports: DeskPorts): Desk {
     ...evidenceHandlers(context),
     ...tariffHandlers(context),
     ...promiseHandlers(context),
+    ...checkHandlers(context),
   };
 
   return {

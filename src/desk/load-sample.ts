@@ -3,6 +3,7 @@ import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Household } from '../model/household/household.ts';
 import { billOf, gatherInput } from './gather-input.ts';
+import { readingsInMemory } from './join/meter-readings.ts';
 import { seriesInMemory } from './join/stored-series.ts';
 import { makePromise } from './keep-promise.ts';
 import { parseHouseholdInput } from './parse-household.ts';
@@ -25,8 +26,8 @@ export function loadSample(folder: string, { store, today, now, newId }: SampleP
     now: now(),
     newId,
   });
-  const series = seriesInMemory(whole);
   const { household } = whole;
+  const known = { household, series: seriesInMemory(whole), readings: readingsInMemory(whole) };
   const promises = input.promise
     ? [
         makePromise({
@@ -42,7 +43,15 @@ export function loadSample(folder: string, { store, today, now, newId }: SampleP
     : [];
   const checks = promises.flatMap((promise) =>
     input.check
-      ? [runCheck({ id: newId(), madeOn: now(), promise, bill: billOf(input.check, promise.id, series), series })]
+      ? [
+          runCheck({
+            id: newId(),
+            madeOn: now(),
+            promise,
+            bill: billOf(input.check, promise.id, known.series),
+            ...known,
+          }),
+        ]
       : [],
   );
   storeHousehold(store, { ...whole, promises, checks }, now());

@@ -1,31 +1,105 @@
-/** Holds a promise against a later bill. */
-import type { BillCheck, BillCheckInput, KeptPromise } from '../model/appraisal/promise.ts';
+/** Holds a promise against a later bill, with everything that the evidence says about its days. */
+import type { BillCheck, BillCheckInput, CheckFinding, KeptPromise } from '../model/appraisal/promise.ts';
 import { findBillFaults } from '../model/bill-gap/bill-faults.ts';
 import { checkBill } from '../model/bill-gap/check-bill.ts';
-import { toDayNumber } from '../model/calendar/civil.ts';
-import type { Series } from '../model/evidence/evidence.ts';
+import { followPromise } from '../model/bill-gap/follow-months.ts';
+import { withEvidence } from '../model/bill-gap/read-evidence.ts';
+import { addDays, toDayNumber } from '../model/calendar/civil.ts';
+import type { EvidencePeriod, Series } from '../model/evidence/evidence.ts';
+import { findInReadings } from '../model/findings/find-in-readings.ts';
+import { findingWorking } from '../model/findings/finding-working.ts';
+import { type MeterReadings, meterDays } from '../model/findings/meter-days.ts';
+import { typicalDay } from '../model/findings/typical-day.ts';
+import type { Household } from '../model/household/household.ts';
+import { versionOn } from '../model/tariff/price.ts';
+import type { TariffVersion } from '../model/tariff/tariff.ts';
 import { reference } from '../reference/index.ts';
+import { findingName } from '../words/findings.ts';
 import { billFaultSentence } from '../words/refusals.ts';
 import { DeskError } from './contract.ts';
 import { dayOf } from './days.ts';
 
-export interface CheckRun {
+/** What is known of a household today: its own tariffs, and what its meters and its weather say. */
+export interface KnownSince {
+  readonly household: Household;
+  readonly series: readonly Series[];
+  readonly readings: readonly MeterReadings[];
+}
+
+export interface CheckRun extends KnownSince {
   readonly id: string;
   readonly madeOn: string;
   readonly promise: KeptPromise;
   readonly bill: BillCheckInput;
-  readonly series: readonly Series[];
 }
 
-export function runCheck({ id, madeOn, promise, bill, series }: CheckRun): BillCheck {
-  dayOf(bill.from, 'from');
-  dayOf(bill.to, 'to');
-  const [fault] = findBillFaults(promise, bill);
+/** Readings older than this before the end of the bill are of another year's habits, days. */
+const LOOK_BACK_DAYS = 400;
+
+export function runCheck(run: CheckRun): BillCheck {
+  const { id, madeOn, promise, series, readings } = run;
+  dayOf(run.bill.from, 'from');
+  dayOf(run.bill.to, 'to');
+  const [fault] = findBillFaults(promise, run.bill);
   if (fault) throw new DeskError({ code: fault.code, message: billFaultSentence(fault), where: 'the bill' });
+  const version = tariffOn(run.household, run.bill.from);
+  const bill = withEvidence(run.bill, { series, readings, ...(version ? { version } : {}) });
   const weather = series.find(
     ({ carrier, from, to }) => carrier === 'outdoor-temperature' && from <= bill.from && to >= bill.to,
   );
-  return checkBill({ promise, bill, reference, id, madeOn, ...(weather ? { weather } : {}) });
+  const check = checkBill({ promise, bill, reference, id, madeOn, ...(weather ? { weather } : {}) });
+  const months = followPromise(promise, series, reference);
+  return {
+    ...check,
+    ...(readings.length > 0 ? { findings: findingsOf(run, check, version) } : {}),
+    ...(months.length > 0 ? { months } : {}),
+  };
+}
+
+/** Prices of a day by the clock, where the household has a tariff of its own; none where they hang on the date or the amount. */
+export function tariffOn({ tariffs, prices }: Household, date: string): TariffVersion | undefined {
+  const tariff = tariffs.find(({ id }) => id === prices.electricityTariffId);
+  const version = tariff && versionOn(tariff, date);
+  return version && !version.series && version.bands.every(({ blocks }) => !blocks) ? version : undefined;
+}
+
+function findingsOf({ series, readings }: CheckRun, check: BillCheck, version?: TariffVersion): CheckFinding[] {
+  const { bill, pencePerKWh } = { bill: check.input, pencePerKWh: priceOf(check) };
+  const since = addDays(bill.to, -LOOK_BACK_DAYS);
+  const looked = readings.map((one) => ({
+    ...one,
+    days: one.days.filter(({ date }) => date >= since && date < bill.to),
+  }));
+  const outdoor = series.find(({ carrier, days }) => carrier === 'outdoor-temperature' && days)?.days;
+  const periods = billsSince(series, since, bill.to);
+  const found = findInReadings({
+    readings: looked,
+    prices: { pencePerKWh, ...(version ? { version } : {}) },
+    ...(outdoor ? { outdoor } : {}),
+    ...(periods ? { periods } : {}),
+  });
+  const days = looked.flatMap((one) => meterDays(one, outdoor) ?? []);
+  return found
+    .filter(({ from, to }) => from < bill.to && to > bill.from)
+    .map((finding) => {
+      const meter = days.find((one) => one.meter === finding.meter);
+      const day = meter ? typicalDay(meter, finding) : null;
+      const working = findingWorking(finding, findingName(finding));
+      return { ...finding, working, ...(day ? { typicalDay: day } : {}) };
+    });
+}
+
+function priceOf({ input, actualPence, standing }: BillCheck): number {
+  const units = actualPence - (standing?.billedPence ?? 0);
+  return input.boughtKWh > 0 && units > 0 ? units / input.boughtKWh : input.pencePerKWh;
+}
+
+/** Electricity bills and meter readings by hand, for estimates that were put right. */
+function billsSince(series: readonly Series[], since: string, to: string): EvidencePeriod[] | undefined {
+  const bills = series.find(
+    ({ carrier, role, periods }) => carrier === 'electricity' && (role === 'import' || role === 'heat-pump') && periods,
+  );
+  return bills?.periods?.filter((period) => period.from >= since && period.to <= to);
 }
 
 /** Units that the heat pump's own meter shows for the days of a bill; undefined where days are missing. */

@@ -7,6 +7,7 @@ import { toRefusal } from '../desk/refusal.ts';
 import { intakeContext } from '../desk/take-in.ts';
 import { readFile } from '../intake/read-file.ts';
 import { renderLeaveBehind } from '../leave-behind/leave-behind.tsx';
+import { renderLetter } from '../leave-behind/letter.tsx';
 import { printWithChromium } from './print-pdf.ts';
 import { readText } from './read-text.ts';
 import { type Reckoned, readOrRefuse, reckonHousehold } from './reckon-household.ts';
@@ -37,25 +38,37 @@ export function reckonJson({ whole, promise, check }: Reckoned) {
   };
 }
 
-async function writeDocuments({ html, pdf }: ReckonOptions, { promise }: Reckoned, { err }: Terminal): Promise<void> {
-  if (html === null && pdf === null) return;
-  const document = renderLeaveBehind(promise, Settings.parse({}));
-  if (html !== null) {
-    writeFileSync(html, document);
-    err(`Wrote ${html}\n`);
-  }
-  if (pdf === null) return;
+async function writePdf(path: string, document: string, option: string, { err }: Terminal): Promise<void> {
   const bytes = await printWithChromium(document);
   if (!bytes) {
     throw new DeskError({
       code: 'no-printer',
       message: 'No browser that can write a PDF was found on this computer.',
-      where: '--pdf',
-      remedy: 'Take --html instead and print the document from a browser, or name one in PLAINWARMTH_CHROMIUM.',
+      where: option,
+      remedy: 'Write HTML instead and print the document from a browser, or name one in PLAINWARMTH_CHROMIUM.',
     });
   }
-  writeFileSync(pdf, bytes);
-  err(`Wrote ${pdf}\n`);
+  writeFileSync(path, bytes);
+  err(`Wrote ${path}\n`);
+}
+
+async function writeDocuments({ html, pdf, letter }: ReckonOptions, reckoned: Reckoned, terminal: Terminal) {
+  const { promise, check, whole } = reckoned;
+  const settings = Settings.parse({});
+  const writeHtml = (path: string, document: string) => {
+    writeFileSync(path, document);
+    terminal.err(`Wrote ${path}\n`);
+  };
+  if (html !== null || pdf !== null) {
+    const document = renderLeaveBehind(promise, settings);
+    if (html !== null) writeHtml(html, document);
+    if (pdf !== null) await writePdf(pdf, document, '--pdf', terminal);
+  }
+  if (letter !== null && check) {
+    const document = renderLetter(check, promise, whole.household, settings);
+    if (/\.pdf$/i.test(letter)) await writePdf(letter, document, '--letter', terminal);
+    else writeHtml(letter, document);
+  }
 }
 
 function explainFile({ file, json }: ReckonOptions, terminal: Terminal): 0 | 2 {

@@ -4,6 +4,7 @@ import { basename, dirname, join } from 'node:path';
 import { DeskError } from '../desk/contract.ts';
 import { billOf, gatherInput } from '../desk/gather-input.ts';
 import type { WholeHousehold } from '../desk/household-file.ts';
+import { readingsInMemory } from '../desk/join/meter-readings.ts';
 import { seriesInMemory } from '../desk/join/stored-series.ts';
 import { makePromise, takeSnapshot } from '../desk/keep-promise.ts';
 import { parseHouseholdInput } from '../desk/parse-household.ts';
@@ -79,10 +80,11 @@ export function reckonHousehold(path: string, today: string, { withCheck, withDo
     });
   }
   const bill = billOf(input.check, promise.id, series);
+  const known = { household: whole.household, series, readings: readingsInMemory(whole) };
   return {
     whole,
     series,
     promise,
-    check: runCheck({ id: newId(), madeOn: `${today}T12:00:00.000Z`, promise, bill, series }),
+    check: runCheck({ id: newId(), madeOn: `${today}T12:00:00.000Z`, promise, bill, ...known }),
   };
 }

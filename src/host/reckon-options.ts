@@ -11,6 +11,8 @@ export interface ReckonOptions {
   readonly html: string | null;
   readonly pdf: string | null;
   readonly check: boolean;
+  /** Where the letter of the bill check goes; PDF or HTML by its ending. */
+  readonly letter: string | null;
 }
 
 export const RECKON_USAGE = `npm run reckon -- FILE [options]
@@ -19,6 +21,7 @@ export const RECKON_USAGE = `npm run reckon -- FILE [options]
   --check       hold the bill in the file against the promise in the file
   --html OUT    write the document for the household
   --pdf OUT     the same as PDF
+  --letter OUT  hold the bill against the promise and write the letter, PDF or HTML by the ending
   --read FILE   say what is understood of one raw file, and stop
   --help        this text
 Exit code 0: done. 2: the input was refused, with the reasons. 1: our own failure.`;
@@ -39,10 +42,14 @@ export function readReckonOptions(args: readonly string[]): ReckonOptions {
   const { values, positionals } = parsed;
   const rest = {
     json: values.json ?? false,
-    check: values.check ?? false,
+    check: (values.check ?? false) || values.letter !== undefined,
+    letter: values.letter === undefined ? null : fromHere(values.letter),
     html: values.html === undefined ? null : fromHere(values.html),
     pdf: values.pdf === undefined ? null : fromHere(values.pdf),
   };
+  if (rest.letter !== null && !/\.(pdf|html?)$/i.test(rest.letter)) {
+    throw refuse(`The letter is written as PDF or HTML, and ${rest.letter} ends in neither.`);
+  }
   if (values.help) return { task: 'help', file: '', ...rest };
   if (values.read !== undefined) return { task: 'read', file: fromHere(values.read), ...rest };
   if (positionals.length !== 1) throw refuse(`One household file is expected, and ${positionals.length} were named.`);
@@ -58,6 +65,7 @@ function parse(args: readonly string[]) {
       check: { type: 'boolean' },
       html: { type: 'string' },
       pdf: { type: 'string' },
+      letter: { type: 'string' },
       read: { type: 'string' },
       help: { type: 'boolean' },
     },

@@ -2,8 +2,21 @@
 import type { Appraisal, SystemResult, Versus } from '../model/appraisal/appraisal.ts';
 import type { BillCheck } from '../model/appraisal/promise.ts';
 import type { Remark } from '../model/evidence/evidence.ts';
-import { causeSentence, nextSentence, verdictSentence } from '../words/check.ts';
+import { causeName, insideOf, nextSentence, verdictSentence } from '../words/check.ts';
 import { costSentence, LEAST_FACTOR, rangeSentence } from '../words/cost.ts';
+import {
+  askSentence,
+  costOfFinding,
+  findingCaution,
+  findingCheckSentence,
+  findingName,
+  noFindingsSentence,
+  noReadingsSentence,
+  seenSentence,
+  sureShort,
+  whenSentence,
+} from '../words/findings.ts';
+import { followedSentence, monthVerdict, nextBillSentence } from '../words/following.ts';
 import { gradeName } from '../words/grades.ts';
 import {
   basisSentence,
@@ -17,7 +30,18 @@ import {
   yearsAheadSentence,
 } from '../words/heat.ts';
 import { boundaryName } from '../words/machine.ts';
-import { exactKWh, exactPounds, factor, grouped, longDate, pence, percent, poundsRange } from '../words/numbers.ts';
+import {
+  exactKWh,
+  exactPounds,
+  factor,
+  grouped,
+  longDate,
+  monthSpan,
+  pence,
+  percent,
+  poundsAndPence,
+  poundsRange,
+} from '../words/numbers.ts';
 import { questionSentence } from '../words/questions.ts';
 import { remarkSentence } from '../words/remarks.ts';
 import { systemName } from '../words/systems.ts';
@@ -127,10 +151,46 @@ function sourceLines({ prices, climate, machine, modelVersion, asOf }: Appraisal
   ];
 }
 
+function findingLines({ findings }: BillCheck): string[] {
+  if (findings === undefined) return [noReadingsSentence()];
+  if (findings.length === 0) return [noFindingsSentence()];
+  return findings.flatMap((finding) => [
+    `${findingName(finding)}, ${whenSentence(finding)}, ${sureShort(finding)}: ${seenSentence(finding)} ${costOfFinding(finding)}`,
+    `  Ask: ${finding.ask.map(askSentence).join(' ')}`,
+    `  Check: ${finding.check.map(findingCheckSentence).join(' ')}`,
+    `  Care: ${finding.cautions.map(findingCaution).join(' ')}`,
+  ]);
+}
+
+function monthLines({ months, input }: BillCheck): string[] {
+  if (!months) return [];
+  const rows = months.map((month) => [
+    monthSpan(month.from, month.from),
+    exactKWh(month.promisedKWh),
+    exactKWh(month.expectedKWh),
+    `${exactKWh(month.lowKWh)} to ${exactKWh(month.highKWh)}`,
+    month.actualKWh === null ? 'not known' : exactKWh(month.actualKWh),
+    monthVerdict(month.verdict),
+  ]);
+  return [
+    followedSentence(months, input.pencePerKWh),
+    nextBillSentence(months),
+    ...inColumns([['month', 'promised', 'in this weather', 'range', 'meter', 'it lies'], ...rows]),
+  ];
+}
+
 export function checkText(check: BillCheck): string[] {
   return [
     verdictSentence(check),
-    ...check.parts.map(({ cause, pence: part }) => causeSentence(cause, part)),
+    ...inColumns([
+      ['from the promise to the bill', 'amount', 'trust', 'joined in it'],
+      ...check.parts.map((part) => [
+        causeName(part.cause, part.pence),
+        poundsAndPence(part.pence),
+        gradeName(part.grade),
+        insideOf(part),
+      ]),
+    ]),
     ...check.next.map(nextSentence),
   ];
 }
@@ -149,6 +209,8 @@ export function reckonText({ whole, promise, check }: Reckoned): string {
     ...section('Running cost', costLines(appraisal)),
     ...section('Where both cost the same', evenLines(appraisal)),
     ...section('Bill check', check ? checkText(check) : []),
+    ...section('What the readings show', check ? findingLines(check) : []),
+    ...section('Since the promise', check ? monthLines(check) : []),
     ...section('Questions', appraisal.questions.map(questionSentence)),
     ...section('Prices and sources', sourceLines(appraisal)),
     '',

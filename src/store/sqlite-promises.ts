@@ -5,7 +5,14 @@ import type { Store } from './store.ts';
 
 type PromisePart = Pick<
   Store,
-  'nextPromiseNumber' | 'addPromise' | 'listPromises' | 'readPromise' | 'addCheck' | 'listChecks' | 'dropCheck'
+  | 'nextPromiseNumber'
+  | 'addPromise'
+  | 'listPromises'
+  | 'readPromise'
+  | 'addCheck'
+  | 'listChecks'
+  | 'readCheck'
+  | 'dropCheck'
 >;
 
 /** Name in `settings` under which the highest number given so far is kept, since numbers of erased promises are not used again. */
@@ -28,6 +35,7 @@ export function openPromises(database: Database): PromisePart {
   const listChecks = database.prepare<[string], { document: string }>(
     'SELECT document FROM checks WHERE household_id = ? ORDER BY place',
   );
+  const checkById = database.prepare<[string], { document: string }>('SELECT document FROM checks WHERE id = ?');
   const dropCheck = database.prepare('DELETE FROM checks WHERE id = ?');
 
   const lastNumber = () => Number(readCounter.get(COUNTER)?.value ?? 0);
@@ -47,6 +55,10 @@ export function openPromises(database: Database): PromisePart {
       addCheck.run(check.id, householdId, check.promiseId, JSON.stringify(check));
     },
     listChecks: (householdId) => listChecks.all(householdId).map(({ document }) => JSON.parse(document) as BillCheck),
+    readCheck(id) {
+      const row = checkById.get(id);
+      return row && (JSON.parse(row.document) as BillCheck);
+    },
     dropCheck(id) {
       dropCheck.run(id);
     },

@@ -30,7 +30,13 @@ export interface Store {
   archiveHousehold(id: string, archived: boolean, now: string): void;
   eraseHousehold(id: string): void;
 
-  addEvidence(evidence: Evidence, rawFile: Uint8Array | null, intervals: readonly IntervalDays[]): void;
+  /** `onProgress` hears the share done; thrown from, nothing is stored. */
+  addEvidence(
+    evidence: Evidence,
+    rawFile: Uint8Array | null,
+    intervals: readonly IntervalDays[],
+    onProgress?: (share: number) => void,
+  ): void;
   listEvidence(householdId: string): Evidence[];
   /** Imports that were taken back and can be brought again. */
   listUndone(householdId: string): Evidence[];
@@ -49,6 +55,7 @@ export interface Store {
   readPromise(id: string): KeptPromise | undefined;
   addCheck(check: BillCheck, householdId: string): void;
   listChecks(householdId: string): BillCheck[];
+  readCheck(id: string): BillCheck | undefined;
   dropCheck(id: string): void;
 
   readSettings(): unknown;

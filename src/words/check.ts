@@ -1,6 +1,6 @@
 /** A bill held against a promise: first whether it lies inside what was promised, then why it differs. */
 import type { BillCheck } from '../model/appraisal/promise.ts';
-import { poundsRange, spokenPounds } from './numbers.ts';
+import { listed, poundsRange, spokenPounds } from './numbers.ts';
 
 /** Differences below a pound are not spoken of. */
 const NOTHING_PENCE = 100;
@@ -47,21 +47,35 @@ export function differenceFromPromise(check: Promised): string {
 const PUT_RIGHT = ['days', 'price', 'unit-price', 'when', 'standing-charge', 'weather'];
 
 /** What stays when price and weather are put right: the rest of the same split that the picture shows. */
-export function leftOverSentence(check: Verdict): string {
-  const { actualPence, expected, verdict, parts } = check;
+function leftSentence(check: Verdict): string {
+  const { actualPence, expected, parts } = check;
   const right = `Put right for ${knowsWeather(check) ? 'weather' : 'season'} and price`;
   const left =
     parts?.filter(({ cause }) => !PUT_RIGHT.includes(cause)).reduce((sum, { pence }) => sum + pence, 0) ??
     actualPence - expected.value;
   if (!Number.isFinite(left)) return '';
   if (Math.abs(left) < NOTHING_PENCE) return `${right}, nothing is left over.`;
-  const inside = verdict === 'inside' ? 'That is inside what was promised.' : 'That is outside what was promised.';
-  return `${right}, ${spokenPounds(Math.abs(left))} ${left > 0 ? 'too much' : 'too little'} is left over. ${inside}`;
+  return `${right}, ${spokenPounds(Math.abs(left))} ${left > 0 ? 'too much' : 'too little'} is left over.`;
 }
 
-/** The opening of the page: the difference, then what is left of it. */
+/** The same with where that puts the bill. */
+export function leftOverSentence(check: Verdict): string {
+  const left = leftSentence(check);
+  if (left === '' || left.includes('nothing')) return left;
+  return `${left} That is ${check.verdict === 'inside' ? 'inside' : 'outside'} what was promised.`;
+}
+
+const LIES: Readonly<Record<BillCheck['verdict'], string>> = {
+  inside: 'The bill lies inside the promised range.',
+  above: 'The bill lies above the promised range.',
+  below: 'The bill lies below the promised range.',
+};
+
+/** The opening of the page: inside, above or below; then the difference, and what is left of it. */
 export function checkSentence(check: Verdict & Promised): string {
-  return `${differenceFromPromise(check)} ${leftOverSentence(check)}`.trim();
+  const difference = differenceFromPromise(check).replace(/^The bill is/, 'It is');
+  const lies = Number.isFinite(check.actualPence) ? LIES[check.verdict] : '';
+  return [lies, difference, leftSentence(check)].filter(Boolean).join(' ');
 }
 
 /** Why a winter bill is no even slice of the yearly figure; empty where the season makes no odds. */
@@ -107,9 +121,51 @@ export function causeSentence(cause: string, pence: number): string {
   return `${name} ${pence > 0 ? 'added' : 'took away'} about ${spokenPounds(Math.abs(pence))}.`;
 }
 
+type Part = Pick<BillCheck['parts'][number], 'cause' | 'joined' | 'pence'>;
+
+/** A part's label; one that stands for several causes says so: "All the rest, joined". */
+export function partName({ cause, joined, pence }: Part): string {
+  return `${causeName(cause, pence)}${joined && joined.length > 1 ? ', joined' : ''}`;
+}
+
+const INSIDE: Readonly<Record<string, string>> = {
+  price: 'the price',
+  when: 'the hours of use',
+  'heat-used': 'heat used',
+  'hot-water': 'hot water',
+  efficiency: 'how well the machine works',
+  backup: 'the backup heater',
+  'other-electricity': 'other electricity',
+  metering: 'an estimated reading',
+  weather: 'the weather',
+};
+
+/** What is inside a joined part, "heat used and how well the machine works"; empty for one cause alone. */
+export function insideOf({ joined }: Pick<Part, 'joined'>): string {
+  return joined && joined.length > 1 ? listed(joined.map((cause) => INSIDE[cause] ?? cause)) : '';
+}
+
 /** What cannot be told apart with what is known. */
-export function joinedSentence(): string {
-  return 'How much heat was used and how well the machine worked cannot be told apart with one meter. They are shown as one.';
+export function joinedSentence(part: Part): string {
+  return `“${causeName(part.cause, part.pence)}” holds ${insideOf(part)}. They cannot be told apart yet, so they are shown as one.`;
+}
+
+/** What the evidence of a check cannot say. */
+export function unknownSentences({ input, parts }: Pick<BillCheck, 'input' | 'parts'>): string[] {
+  const sentences = parts.filter(({ joined }) => joined && joined.length > 1).map(joinedSentence);
+  if (!parts.some(({ cause }) => cause === 'weather')) {
+    sentences.push('We have no weather of these days, so the weather is in that part too.');
+  }
+  if (input.readings === 'estimated' && input.readKWh === undefined) {
+    sentences.push('The bill rests on an estimated reading. It may be put right by the next one.');
+  }
+  if (input.readings === 'unknown' && input.readKWh === undefined) {
+    sentences.push('The bill does not say whether the meter was read.');
+  }
+  if (input.meter === 'whole-house' && input.heatPumpKWh === undefined) {
+    sentences.push('How much of the bill went into other things was told, not metered.');
+  }
+  return sentences;
 }
 
 const NEXT: Readonly<Record<string, string>> = {

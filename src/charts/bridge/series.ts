@@ -1,7 +1,7 @@
 /** From promised to paid: each step starts where the last one ended. */
 import type { BillCheck } from '../../model/appraisal/promise.ts';
 import type { Grade } from '../../model/working.ts';
-import { causeName, partsForDays, promisedForDays } from '../../words/check.ts';
+import { partName, partsForDays, promisedForDays } from '../../words/check.ts';
 
 export type BridgeColour = 'ground' | 'sky' | 'meter' | 'over' | 'fuel';
 export interface BridgeStep {
@@ -24,6 +24,7 @@ export interface BridgeSeries {
 const CAUSE_COLOURS: Readonly<Record<string, BridgeColour>> = {
   weather: 'sky',
   price: 'meter',
+  when: 'meter',
   days: 'fuel',
   'standing-charge': 'meter',
 };
@@ -40,7 +41,7 @@ export function bridgeSeries(
     const from = at;
     at += part.pence;
     return {
-      name: causeName(part.cause, part.pence),
+      name: partName(part),
       kind: 'part',
       colour: colourOf(part.cause, part.pence),
       grade: part.grade,

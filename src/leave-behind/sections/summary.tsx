@@ -59,7 +59,9 @@ function SpreadFigure({ parts }: { readonly parts: PromiseParts }) {
       <div role="img" aria-label={spreadSentence(rows)}>
         <SpreadPicture rows={rows} size="paper" width={PAPER_WIDTH} height={44 + 42 * rows.length} />
       </div>
-      <figcaption>Cost of a year. The dot is the sum with the figures given here; 8 homes like yours in 10 lie inside the band.</figcaption>
+      <figcaption>
+        Cost of a year. The dot is the sum with the figures given here; 8 homes like yours in 10 lie inside the band.
+      </figcaption>
     </figure>
   );
 }

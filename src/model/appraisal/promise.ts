@@ -1,6 +1,7 @@
 /** A promise: a frozen snapshot of what was handed over. It is written once and never changed. */
 import { z } from 'zod';
 import { Series } from '../evidence/evidence.ts';
+import { Finding } from '../findings/finding.ts';
 import { Household } from '../household/household.ts';
 import { CivilDate } from '../tariff/tariff.ts';
 import { Grade, Working } from '../working.ts';
@@ -78,6 +79,42 @@ export const BillCheckPart = z.object({
 });
 export type BillCheckPart = z.infer<typeof BillCheckPart>;
 
+/** Mean use of a day by the clock [kWh each reading], with what was seen and on days as cold without it. */
+export const TypicalDay = z.object({
+  minutes: z.number(),
+  seen: z.array(z.number()),
+  seenDays: z.int(),
+  /** Absent where every day has it. */
+  otherwise: z.array(z.number()).optional(),
+});
+export type TypicalDay = z.infer<typeof TypicalDay>;
+
+/** What the readings of the bill's days show, with the sum of its cost and the picture of its day. */
+export const CheckFinding = Finding.extend({ working: Working, typicalDay: TypicalDay.optional() });
+export type CheckFinding = z.infer<typeof CheckFinding>;
+
+/** One month after the promise, kWh. */
+export const FollowedMonth = z.object({
+  /** "2026-01". */
+  month: z.string(),
+  /** Days of the month that the series has; `to` exclusive. */
+  from: CivilDate,
+  to: CivilDate,
+  days: z.int(),
+  /** For these days in a typical year, and in the weather that came with its 10 and 90 % points. */
+  promisedKWh: z.number(),
+  expectedKWh: z.number(),
+  lowKWh: z.number(),
+  highKWh: z.number(),
+  /** Null where days in between are missing. */
+  actualKWh: z.number().nullable(),
+  weatherKnown: z.boolean(),
+  verdict: z.enum(['inside', 'above', 'below', 'unknown']),
+  /** Actual less expected since the first month, months that are not known left out. */
+  gapSoFarKWh: z.number(),
+});
+export type FollowedMonth = z.infer<typeof FollowedMonth>;
+
 export const BillCheck = z.object({
   id: z.string(),
   promiseId: z.string(),
@@ -101,5 +138,9 @@ export const BillCheck = z.object({
   parts: z.array(BillCheckPart),
   /** Codes of what to read or ask next; `NextStep` in `bill-gap/next-steps.ts` lists them. */
   next: z.array(z.string()),
+  /** What readings finer than a day show in the days of the bill, the dearest first; absent without such readings. */
+  findings: z.array(CheckFinding).optional(),
+  /** Month by month since the promise, as far as a meter on the machine was read on the day of the check. */
+  months: z.array(FollowedMonth).optional(),
 });
 export type BillCheck = z.infer<typeof BillCheck>;

@@ -1,5 +1,6 @@
 /** A bill as it is being typed, and the input of a check that it makes once it is whole. */
 
+import type { BillPrefill } from '../../desk/contract.ts';
 import type { BillCheckInput } from '../../model/appraisal/promise.ts';
 import { daysBetween, isCivilDay } from '../../model/calendar/civil.ts';
 import type { Series } from '../../model/evidence/evidence.ts';
@@ -59,6 +60,20 @@ export function draftOfBill(draft: BillDraft, { period, meter }: KnownBill): Bil
     pencePerKWh:
       draft.pencePerKWh ?? (costPence !== undefined && kWh > 0 ? Number((costPence / kWh).toFixed(2)) : undefined),
     readings: period.quality === 'estimated' ? 'estimated' : period.quality === 'unknown' ? 'unknown' : 'actual',
+  };
+}
+
+/** Takes over what kept readings and the tariff say; what they do not say stays as it was typed. */
+export function draftOfReadings(draft: BillDraft, found: BillPrefill): BillDraft {
+  return {
+    ...draft,
+    from: found.from,
+    lastDay: dayBefore(found.to),
+    kWh: Number(found.kWh.toFixed(1)),
+    meter: found.meter,
+    totalPounds: undefined,
+    pencePerKWh: found.pencePerKWh === undefined ? draft.pencePerKWh : Number(found.pencePerKWh.toFixed(2)),
+    readings: found.readings,
   };
 }
 

@@ -1,13 +1,23 @@
 /** A later bill, taken from the evidence or typed from the paper. */
-import { useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
+import type { BillPrefill } from '../../desk/contract.ts';
 import type { BillCheckInput } from '../../model/appraisal/promise.ts';
 import { civilDateOf } from '../../model/calendar/instant.ts';
-import { counted, exactKWh, longDate } from '../../words/numbers.ts';
+import { counted, exactKWh, longDate, monthSpan } from '../../words/numbers.ts';
+import { call } from '../desk.ts';
 import { useHousehold } from '../household-context.tsx';
 import { ChoiceField, PickField } from '../shared/choice-field.tsx';
 import { NumberField } from '../shared/number-field.tsx';
-import { type BillDraft, draftOfBill, emptyDraft, findOwnWeather, finishDraft, spanOf } from './bill-draft.ts';
-import { dayBefore, daysOf, listBills, listMeters } from './bills.ts';
+import {
+  type BillDraft,
+  draftOfBill,
+  draftOfReadings,
+  emptyDraft,
+  findOwnWeather,
+  finishDraft,
+  spanOf,
+} from './bill-draft.ts';
+import { dayBefore, daysOf, listBills, listMeters, listSpans } from './bills.ts';
 import { DateField } from './date-field.tsx';
 
 export function BillForm(props: { readonly busy: boolean; readonly onRun: (input: BillCheckInput) => void }) {
@@ -15,10 +25,44 @@ export function BillForm(props: { readonly busy: boolean; readonly onRun: (input
   const newest = promises.toSorted((a, b) => b.number - a.number)[0]!;
   const [draft, setDraft] = useState<BillDraft>(() => emptyDraft(newest.id));
   const [asked, setAsked] = useState(false);
-  const set = (part: Partial<BillDraft>) => setDraft((before) => ({ ...before, ...part }));
+  const [filled, setFilled] = useState<BillPrefill | null>(null);
+  const typed = useRef(false);
+  const set = (part: Partial<BillDraft>) => {
+    typed.current = true;
+    setDraft((before) => ({ ...before, ...part }));
+  };
 
   const promise = promises.find(({ id }) => id === draft.promiseId) ?? newest;
-  const bills = listBills(series, civilDateOf(promise.madeOn, household.zone));
+  const promisedOn = civilDateOf(promise.madeOn, household.zone);
+  const bills = listBills(series, promisedOn);
+  const spans = listSpans(series, promisedOn);
+  const hasSpans = spans.length > 0;
+
+  // What the readings say stands there before anything is typed; a failure leaves the fields empty, as without readings.
+  useEffect(() => {
+    if (!hasSpans || typed.current) return;
+    let gone = false;
+    call('check.prefill', { promiseId: promise.id }).then(
+      (found) => {
+        if (gone || typed.current || !found) return;
+        setFilled(found);
+        setDraft((before) => draftOfReadings(before, found));
+      },
+      () => {},
+    );
+    return () => {
+      gone = true;
+    };
+  }, [promise.id, hasSpans]);
+  const takeReadings = async (span: { from: string; to: string }) => {
+    typed.current = true;
+    const found = await call('check.prefill', { promiseId: promise.id, from: span.from, to: span.to }).catch(
+      () => null,
+    );
+    if (!found) return;
+    setFilled(found);
+    setDraft((before) => draftOfReadings(before, found));
+  };
   const span = spanOf(draft);
   const meters = span
     ? listMeters(series).flatMap((meter) => {
@@ -50,18 +94,28 @@ export function BillForm(props: { readonly busy: boolean; readonly onRun: (input
             onChange={(promiseId) => set({ promiseId: promiseId ?? newest.id })}
           />
         ) : null}
-        {bills.length > 0 ? (
+        {bills.length > 0 || hasSpans ? (
           <ChoiceField
             label="Take it from the evidence"
             value={undefined}
             emptyLabel="or type it below"
-            choices={bills.map(({ key, period, series: { name } }) => ({
-              value: key,
-              label: `${longDate(period.from)} to ${longDate(dayBefore(period.to))}, ${exactKWh(period.kWh)}, ${name}`,
-            }))}
+            choices={[
+              ...spans.map(({ key, name, from, to }) => ({
+                value: key,
+                label: `${name}, ${monthSpan(from, dayBefore(to))}`,
+              })),
+              ...bills.map(({ key, period, series: { name } }) => ({
+                value: key,
+                label: `${longDate(period.from)} to ${longDate(dayBefore(period.to))}, ${exactKWh(period.kWh)}, ${name}`,
+              })),
+            ]}
             onChange={(key) => {
-              const bill = bills.find((one) => one.key === key);
-              if (bill) setDraft((before) => draftOfBill(before, bill));
+              const [bill, span] = [bills.find((one) => one.key === key), spans.find((one) => one.key === key)];
+              if (bill) {
+                typed.current = true;
+                setFilled(null);
+                setDraft((before) => draftOfBill(before, bill));
+              } else if (span) void takeReadings(span);
             }}
           />
         ) : null}
@@ -125,6 +179,7 @@ export function BillForm(props: { readonly busy: boolean; readonly onRun: (input
           />
         ) : null}
       </div>
+      {filled ? <p className="quiet small">{filledSentence(filled)}</p> : null}
       {meters.map(({ meter, kWh }) => (
         <p key={meter.id} className="small">
           {meter.name} shows {exactKWh(kWh)} for these days.{' '}
@@ -152,4 +207,9 @@ export function BillForm(props: { readonly busy: boolean; readonly onRun: (input
       ) : null}
     </section>
   );
+}
+
+function filledSentence({ meterName, tariffName, from, to }: BillPrefill): string {
+  const price = tariffName ? `, the price from ${tariffName}` : '. The price is not known from the evidence; type it';
+  return `Units of ${monthSpan(from, dayBefore(to))} from ${meterName}${price}.`;
 }

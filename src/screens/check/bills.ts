@@ -34,6 +34,49 @@ export function listBills(series: readonly Series[], promisedOn: CivilDate): Kno
 export const listMeters = (series: readonly Series[]): Series[] =>
   series.filter((one) => isBought(one) && one.days !== undefined);
 
+export interface KnownSpan {
+  readonly key: string;
+  readonly name: string;
+  readonly from: CivilDate;
+  /** Exclusive. */
+  readonly to: CivilDate;
+}
+
+const monthBefore = (month: CivilDate): CivilDate => `${addDays(month, -1).slice(0, 7)}-01`;
+const monthAfter = (month: CivilDate): CivilDate => `${addDays(month, 31).slice(0, 7)}-01`;
+
+/** Whole months since the promise that a meter has been read through: the newest, the newest three, and all in a row. */
+export function listSpans(series: readonly Series[], promisedOn: CivilDate): KnownSpan[] {
+  const meters = listMeters(series).toSorted((a, b) => Number(b.role === 'heat-pump') - Number(a.role === 'heat-pump'));
+  for (const meter of meters) {
+    const months: CivilDate[] = [];
+    const first = meter.days!.first;
+    for (
+      let month = `${meter.to.slice(0, 7)}-01`;
+      month >= promisedOn && monthAfter(month) > first;
+      month = monthBefore(month)
+    ) {
+      if (daysOf(meter, month, monthAfter(month)) !== null) months.push(month);
+      else if (months.length > 0) break;
+    }
+    const newest = months[0];
+    if (newest === undefined) continue;
+    const to = monthAfter(newest);
+    const span = (count: number, name: string): KnownSpan => ({
+      key: `readings|${count}`,
+      name,
+      from: months[count - 1]!,
+      to,
+    });
+    return [
+      span(1, 'the newest month'),
+      ...(months.length > 3 ? [span(3, 'the newest three months')] : []),
+      ...(months.length > 1 ? [span(months.length, 'all months since the promise')] : []),
+    ];
+  }
+  return [];
+}
+
 /** Values of the days from `from` to `to` (exclusive), or null where a day is missing or outside the series. */
 export function daysOf(series: Series, from: CivilDate, to: CivilDate): number[] | null {
   if (!series.days || daysBetween(from, to) <= 0) return null;

@@ -6,66 +6,82 @@ import { bridgeTable } from '../../charts/bridge/table.ts';
 import { ChartFigure } from '../../charts/figure.tsx';
 import { GradeMark } from '../../charts/grade-mark.tsx';
 import type { BillCheck } from '../../model/appraisal/promise.ts';
-import { causeName, checkCaution, nextSentence, partsForDays, promisedForDays } from '../../words/check.ts';
+import {
+  causeName,
+  checkCaution,
+  insideOf,
+  nextSentence,
+  partsForDays,
+  promisedForDays,
+  unknownSentences,
+} from '../../words/check.ts';
 import { gradeName } from '../../words/grades.ts';
 import { poundsAndPence } from '../../words/numbers.ts';
 import { useHousehold } from '../household-context.tsx';
 import { FigureButton } from '../shared/spoken.tsx';
-import { unknownSentences } from './unknowns.ts';
+import { FindingsList } from './findings-list.tsx';
 
 export function CheckResult({ check }: { readonly check: BillCheck }) {
   const { openWorking } = useHousehold();
   const series = bridgeSeries(check);
+  const unknown = unknownSentences(check);
   return (
-    <div className="check-two">
-      <div className="stack">
-        <ChartFigure
-          name={BRIDGE_NAME}
-          sentence={bridgeSentence(series)}
-          sentenceSaid
-          picture={<BridgePicture series={series} size="desk" height={380} />}
-          table={bridgeTable(series)}
-        />
-        <table>
-          <caption>Where the difference comes from. Each amount opens its sum.</caption>
-          <tbody>
-            {partsForDays(check).map((part) => (
-              <tr key={part.cause}>
-                <th scope="row">{causeName(part.cause, part.pence)}</th>
-                <td className="number">
-                  <FigureButton text={signed(part.pence)} working={part.working} onOpen={openWorking} />
-                </td>
-                <td className="quiet">
-                  <GradeMark grade={part.grade} silent /> {gradeName(part.grade)}
-                </td>
-              </tr>
-            ))}
-            <tr className="ours">
-              <th scope="row">Together</th>
-              <td className="number">{signed(check.actualPence - promisedForDays(check))}</td>
-              <td />
+    <>
+      <div className="check-two">
+        <div className="stack">
+          <ChartFigure
+            name={BRIDGE_NAME}
+            sentence={bridgeSentence(series)}
+            sentenceSaid
+            picture={<BridgePicture series={series} size="desk" height={380} />}
+            table={bridgeTable(series)}
+          />
+        </div>
+        <div className="check-next">
+          <h3>What we do not know yet</h3>
+          {unknown.map((sentence) => (
+            <p key={sentence}>{sentence}</p>
+          ))}
+          {unknown.length === 0 ? <p>Every part was metered or read, so nothing is joined.</p> : null}
+          <h3>Look at next</h3>
+          {check.next.length > 0 ? (
+            <ol>
+              {check.next.map((code) => (
+                <li key={code}>{nextSentence(code)}</li>
+              ))}
+            </ol>
+          ) : (
+            <p>Nothing for now. Read the meter on the first of each month.</p>
+          )}
+          <p className="quiet small">{checkCaution()} Mains wiring is for a qualified electrician.</p>
+        </div>
+      </div>
+      <FindingsList findings={check.findings} />
+      <table>
+        <caption>Where the difference comes from. Each amount opens its sum.</caption>
+        <tbody>
+          {partsForDays(check).map((part) => (
+            <tr key={part.cause}>
+              <th scope="row">
+                {causeName(part.cause, part.pence)}
+                {insideOf(part) ? <span className="quiet small check-inside">joined: {insideOf(part)}</span> : null}
+              </th>
+              <td className="number">
+                <FigureButton text={signed(part.pence)} working={part.working} onOpen={openWorking} />
+              </td>
+              <td className="quiet">
+                <GradeMark grade={part.grade} silent /> {gradeName(part.grade)}
+              </td>
             </tr>
-          </tbody>
-        </table>
-      </div>
-      <div className="check-next">
-        <h3>What we do not know yet</h3>
-        {unknownSentences(check).map((sentence) => (
-          <p key={sentence}>{sentence}</p>
-        ))}
-        <h3>Look at next</h3>
-        {check.next.length > 0 ? (
-          <ol>
-            {check.next.map((code) => (
-              <li key={code}>{nextSentence(code)}</li>
-            ))}
-          </ol>
-        ) : (
-          <p>Nothing for now. Read the meter on the first of each month.</p>
-        )}
-        <p className="quiet small">{checkCaution()} Mains wiring is for a qualified electrician.</p>
-      </div>
-    </div>
+          ))}
+          <tr className="ours">
+            <th scope="row">Together</th>
+            <td className="number">{signed(check.actualPence - promisedForDays(check))}</td>
+            <td />
+          </tr>
+        </tbody>
+      </table>
+    </>
   );
 }
 

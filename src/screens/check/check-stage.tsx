@@ -12,7 +12,9 @@ import { describeFailure } from '../state/describe-failure.ts';
 import { BillForm } from './bill-form.tsx';
 import { dayBefore } from './bills.ts';
 import { CheckResult } from './check-result.tsx';
+import { FollowingFigure } from './following-figure.tsx';
 import { KeptChecks } from './kept-checks.tsx';
+import { LetterButtons } from './letter-buttons.tsx';
 import './check.css';
 
 export function CheckStage() {
@@ -57,6 +59,7 @@ export function CheckStage() {
       setBusy(false);
     }
   };
+  const newestPromise = promises.toSorted((a, b) => b.number - a.number)[0]!;
   const shown = checks.find(({ id }) => id === chosen) ?? newest;
   return (
     <>
@@ -72,7 +75,11 @@ export function CheckStage() {
           Its days, price and weather are put right first. What is left over is judged against the promised range.
         </StageHead>
       )}
-      <div className="actions">{toSite}</div>
+      <div className="actions">
+        {shown ? <LetterButtons checkId={shown.id} key={shown.id} /> : null}
+        {toSite}
+      </div>
+      <FollowingFigure promiseId={shown?.promiseId ?? newestPromise.id} pencePerKWh={shown?.input.pencePerKWh} />
       <BillForm busy={busy} onRun={run} />
       {failure === null ? null : (
         <p className="refusal" role="alert">

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import type { Series } from '../../../src/model/evidence/evidence.ts';
 import { draftOfBill, emptyDraft, findOwnWeather, finishDraft, spanOf } from '../../../src/screens/check/bill-draft.ts';
 import { daysOf, listBills, listMeters } from '../../../src/screens/check/bills.ts';
-import { unknownSentences } from '../../../src/screens/check/unknowns.ts';
+import { unknownSentences } from '../../../src/words/check.ts';
 
 const series = (part: Partial<Series>): Series => ({
   id: 's1',
@@ -144,7 +144,7 @@ describe('what of the evidence can be held against a promise', () => {
 
 test('what is not known is said: weather, reading and other electricity', () => {
   const { input } = finishDraft(whole) as { input: Parameters<typeof unknownSentences>[0]['input'] };
-  expect(unknownSentences({ input, parts: [] })).toHaveLength(2);
+  expect(unknownSentences({ input, parts: [] })).toHaveLength(1);
   expect(
     unknownSentences({ input: { ...input, readings: 'estimated', meter: 'whole-house' }, parts: [] }).join(' '),
   ).toMatch(/no weather.*estimated reading.*not metered/);

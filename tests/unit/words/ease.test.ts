@@ -141,7 +141,7 @@ const pages: Record<string, string[]> = {
     check.verdictSentence(bill),
     check.causeSentence('weather', 5_800),
     check.causeSentence('price', 9_200),
-    check.joinedSentence(),
+    check.joinedSentence({ cause: 'rest', joined: ['heat-used', 'hot-water', 'efficiency', 'backup'], pence: 4_000 }),
     ...check.NEXT_CODES.map(check.nextSentence),
     check.checkCaution(),
   ],

@@ -114,9 +114,9 @@ describe('a bill against the promise', () => {
   ] as const)('%s at %d pence', (verdict, actualPence, said) => {
     expect(check.verdictSentence({ verdict, expected, actualPence })).toContain(said);
   });
-  test('the difference first, then what is left of it', () => {
+  test('where it lies first, then the difference, then what is left of it', () => {
     expect(check.checkSentence({ verdict: 'above', expected, actualPence: 67_400, promisedPence: 46_200 })).toBe(
-      'The bill is £210 above the promise. Put right for weather and price, £69 too much is left over. That is outside what was promised.',
+      'The bill lies above the promised range. It is £210 above the promise. Put right for weather and price, £69 too much is left over.',
     );
     expect(check.differenceFromPromise({ actualPence: 5, promisedPence: 6 })).toBe('The bill is as promised.');
   });

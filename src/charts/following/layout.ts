@@ -1,0 +1,140 @@
+/** A band for what was promised in the weather that came, a short dashed line for a usual year, a mark for the meter. */
+import type { FollowedMonth } from '../../model/appraisal/promise.ts';
+import { monthOf, yearOf } from '../../model/calendar/civil.ts';
+import { SHORT_MONTH_NAMES, spokenCount } from '../../words/numbers.ts';
+import { axisFor, placeOn } from '../frame/scale.ts';
+import { measuresOf, type PictureSize } from '../frame/size.ts';
+import { textWidth } from '../frame/text.ts';
+import { type FollowingSeries, shownMonths } from './series.ts';
+
+export interface FollowingMark {
+  readonly month: string;
+  readonly name: string;
+  /** Under January and the first month. */
+  readonly year: string | null;
+  readonly x: number;
+  readonly width: number;
+  readonly middle: number;
+  readonly band: { readonly y: number; readonly height: number };
+  readonly expectedY: number;
+  readonly promisedY: number;
+  readonly actual: { readonly y: number; readonly label: string; readonly labelY: number } | null;
+  readonly verdict: FollowedMonth['verdict'];
+  readonly weatherKnown: boolean;
+}
+export interface FollowingName {
+  readonly text: string;
+  readonly x: number;
+  readonly y: number;
+  /** Height of the mark that it names. */
+  readonly markY: number;
+}
+export interface FollowingLayout {
+  readonly width: number;
+  readonly height: number;
+  readonly font: number;
+  readonly faint: number;
+  readonly left: number;
+  readonly right: number;
+  readonly baseY: number;
+  readonly ticks: readonly { readonly y: number; readonly label: string }[];
+  readonly marks: readonly FollowingMark[];
+  readonly names: readonly FollowingName[];
+}
+
+const HEIGHT = { desk: 330, table: 400, paper: 250 } as const;
+const WIDEST_STEP = 90;
+export const MARK_NAMES = {
+  actual: 'the meter',
+  band: 'promised, in',
+  band2: 'this weather',
+  promised: 'usual weather',
+};
+
+const sound = (value: number): number => (Number.isFinite(value) ? Math.max(0, value) : 0);
+
+export function layOutFollowing(
+  series: FollowingSeries,
+  size: PictureSize,
+  place: { width?: number; height?: number } = {},
+): FollowingLayout {
+  const { width, font, faint } = measuresOf(size, place.width);
+  const height = place.height ?? HEIGHT[size];
+  const months = shownMonths(series);
+  const baseY = height - faint * 2.4 - 10;
+  const highs = months.flatMap(({ highKWh, promisedKWh, actualKWh }) => [
+    sound(highKWh),
+    sound(promisedKWh),
+    sound(actualKWh ?? 0),
+  ]);
+  const axis = axisFor(highs, 4, 10);
+  const labels = axis.ticks.map(spokenCount);
+  const left = Math.max(...labels.map((label) => textWidth(label, faint))) + 12;
+  const longest = Math.max(...Object.values(MARK_NAMES).map((name) => textWidth(name, font)));
+  const room = width - longest - 18 - left;
+  const step = Math.min(WIDEST_STEP, room / Math.max(1, months.length));
+  const right = left + step * Math.max(1, months.length);
+  const y = placeOn(axis, baseY, font * 1.6);
+  const marks = months.map((month, index): FollowingMark => {
+    const x = left + step * (index + 0.2);
+    const [low, high] = [y(sound(month.lowKWh)), y(sound(month.highKWh))];
+    const actualY = month.actualKWh === null ? null : y(sound(month.actualKWh));
+    const showsYear = index === 0 || monthOf(month.from) === 1;
+    return {
+      month: month.month,
+      name: SHORT_MONTH_NAMES[monthOf(month.from) - 1]!,
+      year: showsYear ? String(yearOf(month.from)) : null,
+      x,
+      width: step * 0.6,
+      middle: x + step * 0.3,
+      band: { y: high, height: Math.max(low - high, 2) },
+      expectedY: y(sound(month.expectedKWh)),
+      promisedY: y(sound(month.promisedKWh)),
+      actual:
+        actualY === null
+          ? null
+          : {
+              y: actualY,
+              label: spokenCount(month.actualKWh!),
+              // Above the band, so that it lies on none of its lines.
+              labelY: Math.min(high, actualY - font * 0.35) - font * 0.35,
+            },
+      verdict: month.verdict,
+      weatherKnown: month.weatherKnown,
+    };
+  });
+  return {
+    width,
+    height,
+    font,
+    faint,
+    left,
+    right,
+    baseY,
+    ticks: axis.ticks.map((value, index) => ({ y: y(value), label: labels[index]! })),
+    marks,
+    names: placeNames(marks.at(-1), right + 10, font, baseY),
+  };
+}
+
+/** Names beside the last month, one below the other in the order of their marks. */
+function placeNames(last: FollowingMark | undefined, x: number, font: number, baseY: number): FollowingName[] {
+  if (!last) return [];
+  const line = font * 1.25;
+  const wanted = [
+    ...(last.actual ? [{ lines: [MARK_NAMES.actual], markY: last.actual.y }] : []),
+    { lines: [MARK_NAMES.band, MARK_NAMES.band2], markY: last.expectedY },
+    { lines: [MARK_NAMES.promised], markY: last.promisedY },
+  ].toSorted((a, b) => a.markY - b.markY);
+  const total = wanted.reduce((sum, { lines }) => sum + lines.length, 0);
+  let next = Math.min(wanted[0]!.markY + font * 0.35, baseY - (total - 1) * line);
+  next = Math.max(next, font);
+  return wanted.flatMap(({ lines, markY }) => {
+    // Never so low that those below have no room left above the base line.
+    return lines.map((text) => {
+      const name = { text, x, y: next, markY };
+      next += line;
+      return name;
+    });
+  });
+}

@@ -1,0 +1,103 @@
+import { Measured } from '../frame/measured.tsx';
+import { measuresOf, type PictureSize } from '../frame/size.ts';
+import { type FollowingLayout, type FollowingMark, layOutFollowing } from './layout.ts';
+import type { FollowingSeries } from './series.ts';
+
+/** Promised against metered, month by month. */
+export function FollowingPicture(props: {
+  readonly series: FollowingSeries;
+  readonly size: PictureSize;
+  readonly width?: number;
+  readonly height?: number;
+}) {
+  const { series, size, width, height } = props;
+  const paint = (given: number) => (
+    <Painted layout={layOutFollowing(series, size, { width: given, ...(height === undefined ? {} : { height }) })} />
+  );
+  return width === undefined ? <Measured initial={measuresOf(size).width}>{paint}</Measured> : paint(width);
+}
+
+function Painted({ layout }: { readonly layout: FollowingLayout }) {
+  const { width, height, left, right, baseY, font, faint } = layout;
+  return (
+    <svg viewBox={`0 0 ${width} ${height}`} width={width} height={height} aria-hidden="true">
+      {layout.ticks.map((tick) => (
+        <g key={tick.label}>
+          <line x1={left} x2={right} y1={tick.y} y2={tick.y} stroke="var(--line)" />
+          <text className="faint" x={left - 8} y={tick.y + faint * 0.35} fontSize={faint} textAnchor="end">
+            {tick.label}
+          </text>
+        </g>
+      ))}
+      {layout.marks.map((mark) => (
+        <Month key={mark.month} mark={mark} layout={layout} />
+      ))}
+      <line x1={left} x2={right} y1={baseY} y2={baseY} stroke="var(--ink)" strokeWidth={1.5} />
+      {layout.names.map((name) => (
+        <text key={name.text} x={name.x} y={name.y} fontSize={font}>
+          {name.text}
+        </text>
+      ))}
+    </svg>
+  );
+}
+
+function Month({ mark, layout }: { readonly mark: FollowingMark; readonly layout: FollowingLayout }) {
+  const { x, width, middle, band, actual, verdict } = mark;
+  const { baseY, faint, font } = layout;
+  return (
+    <g data-month={mark.month} data-verdict={verdict}>
+      <rect
+        x={x}
+        y={band.y}
+        width={width}
+        height={band.height}
+        fill="var(--ground-tint)"
+        stroke="var(--ground)"
+        strokeWidth={1.5}
+        {...(mark.weatherKnown ? {} : { strokeDasharray: '5 4' })}
+      />
+      <line x1={x} x2={x + width} y1={mark.expectedY} y2={mark.expectedY} stroke="var(--ground)" strokeWidth={2.5} />
+      <line
+        x1={x - width * 0.25}
+        x2={x + width * 1.25}
+        y1={mark.promisedY}
+        y2={mark.promisedY}
+        stroke="var(--quiet)"
+        strokeWidth={1.5}
+        strokeDasharray="3 3"
+      />
+      {actual ? <Meter x={middle} y={actual.y} radius={font * 0.4} verdict={verdict} /> : null}
+      {actual ? (
+        <text x={middle} y={actual.labelY} fontSize={faint} textAnchor="middle">
+          {actual.label}
+        </text>
+      ) : null}
+      <text className="faint" x={middle} y={baseY + faint + 6} fontSize={faint} textAnchor="middle">
+        {mark.name}
+      </text>
+      {mark.year ? (
+        <text className="faint" x={middle} y={baseY + faint * 2.2 + 6} fontSize={faint} textAnchor="middle">
+          {mark.year}
+        </text>
+      ) : null}
+    </g>
+  );
+}
+
+/** A dot inside, a diamond outside: the colour is not the only cue. */
+function Meter(props: { readonly x: number; readonly y: number; readonly radius: number; readonly verdict: string }) {
+  const { x, y, radius, verdict } = props;
+  if (verdict === 'inside') {
+    return <circle cx={x} cy={y} r={radius} fill="var(--meter)" stroke="var(--paper)" strokeWidth={1.5} />;
+  }
+  const r = radius * 1.35;
+  return (
+    <path
+      d={`M${x} ${y - r}l${r} ${r}l${-r} ${r}l${-r} ${-r}z`}
+      fill={verdict === 'above' ? 'var(--over)' : 'var(--meter)'}
+      stroke="var(--paper)"
+      strokeWidth={1.5}
+    />
+  );
+}

@@ -1,0 +1,63 @@
+import { Measured } from '../frame/measured.tsx';
+import { measuresOf, type PictureSize } from '../frame/size.ts';
+import { type DayLayout, layOutDay } from './layout.ts';
+import type { DaySeries } from './series.ts';
+
+/** A day by the clock with what was seen in it. */
+export function DayPicture(props: {
+  readonly series: DaySeries;
+  readonly size: PictureSize;
+  readonly width?: number;
+  readonly height?: number;
+}) {
+  const { series, size, width, height } = props;
+  const paint = (given: number) => (
+    <Painted layout={layOutDay(series, size, { width: given, ...(height === undefined ? {} : { height }) })} />
+  );
+  return width === undefined ? <Measured initial={measuresOf(size).width}>{paint}</Measured> : paint(width);
+}
+
+function Painted({ layout }: { readonly layout: DayLayout }) {
+  const { width, height, left, right, baseY, font, faint } = layout;
+  return (
+    <svg viewBox={`0 0 ${width} ${height}`} width={width} height={height} aria-hidden="true">
+      {layout.ticks.map((tick) => (
+        <g key={tick.label}>
+          <line x1={left} x2={right} y1={tick.y} y2={tick.y} stroke="var(--line)" />
+          <text className="faint" x={left - 8} y={tick.y + faint * 0.35} fontSize={faint} textAnchor="end">
+            {tick.label}
+          </text>
+        </g>
+      ))}
+      <path d={layout.seenPath} fill="var(--meter-tint)" stroke="var(--meter)" strokeWidth={1.5} data-part="seen" />
+      {layout.otherwisePath ? (
+        <path
+          d={layout.otherwisePath}
+          fill="none"
+          stroke="var(--ink)"
+          strokeWidth={1.5}
+          strokeDasharray="5 4"
+          data-part="otherwise"
+        />
+      ) : null}
+      <line x1={left} x2={right} y1={baseY} y2={baseY} stroke="var(--ink)" strokeWidth={1.5} />
+      {layout.hours.map((hour, index) => (
+        <text
+          key={hour.label}
+          className="faint"
+          x={hour.x}
+          y={baseY + faint + 6}
+          fontSize={faint}
+          textAnchor={index === 0 ? 'start' : index === layout.hours.length - 1 ? 'end' : 'middle'}
+        >
+          {hour.label}
+        </text>
+      ))}
+      {layout.names.map((name) => (
+        <text key={name.text} x={name.x} y={name.y} fontSize={font}>
+          {name.text}
+        </text>
+      ))}
+    </svg>
+  );
+}

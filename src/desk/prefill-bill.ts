@@ -1,0 +1,96 @@
+/** A bill as the kept readings and the tariff give it, so that a check needs no typing where nothing is unknown. */
+import type { KeptPromise } from '../model/appraisal/promise.ts';
+import { withEvidence } from '../model/bill-gap/read-evidence.ts';
+import { addDays, daysInMonth, toDayNumber } from '../model/calendar/civil.ts';
+import type { Series } from '../model/evidence/evidence.ts';
+import { bandPrices } from '../model/findings/slot-prices.ts';
+import type { BillPrefill } from './contract.ts';
+import { type KnownSince, tariffOn } from './run-check.ts';
+
+interface Span {
+  readonly from: string;
+  /** Exclusive. */
+  readonly to: string;
+}
+
+/** Whole months that are taken where nobody says which days. */
+const MONTHS = 3;
+
+export interface PrefillInput extends KnownSince {
+  readonly promise: KeptPromise;
+  readonly span: { readonly from: number; readonly to: number } | null;
+}
+
+/** Null where no meter covers the days. The machine's own meter comes before the house's. */
+export function prefillBill({ promise, span, household, series, readings }: PrefillInput): BillPrefill | null {
+  const meters = series
+    .filter(
+      ({ carrier, role, days }) => carrier === 'electricity' && (role === 'heat-pump' || role === 'import') && days,
+    )
+    .toSorted((a, b) => Number(b.role === 'heat-pump') - Number(a.role === 'heat-pump'));
+  for (const meter of meters) {
+    const days = span ? { from: dateOf(span.from), to: dateOf(span.to) } : newestMonths(meter, promise.appraisal.asOf);
+    const kWh = days && unitsOf(meter, days);
+    if (!days || kWh === null) continue;
+    const pencePerKWh = priceOf({ household, series, readings }, promise.id, meter, days, kWh);
+    const tariff = household.tariffs.find(({ id }) => id === household.prices.electricityTariffId);
+    return {
+      ...days,
+      meter: meter.role === 'heat-pump' ? 'heat-pump' : 'whole-house',
+      kWh,
+      ...(pencePerKWh === undefined ? {} : { pencePerKWh }),
+      readings: meter.estimatedCount === 0 ? 'actual' : 'unknown',
+      meterName: meter.name,
+      ...(tariff && pencePerKWh !== undefined ? { tariffName: tariff.name } : {}),
+    };
+  }
+  return null;
+}
+
+const dateOf = (day: number): string => addDays('1970-01-01', day - toDayNumber('1970-01-01'));
+
+function unitsOf({ days }: Series, { from, to }: Span): number | null {
+  const offset = toDayNumber(from) - toDayNumber(days!.first);
+  let sum = 0;
+  for (let i = 0; i < toDayNumber(to) - toDayNumber(from); i++) {
+    const value = days!.values[offset + i] ?? null;
+    if (value === null) return null;
+    sum += value;
+  }
+  return sum;
+}
+
+/** Up to three whole months in a row, the newest that the meter has since the promise. */
+export function newestMonths(meter: Series, since: string): Span | null {
+  const last = addDays(meter.days!.first, meter.days!.values.length - 1);
+  let from: string | null = null;
+  let to: string | null = null;
+  let count = 0;
+  for (
+    let month = `${last.slice(0, 7)}-01`;
+    month >= since && month >= `${meter.from.slice(0, 7)}-01` && count < MONTHS;
+  ) {
+    const [year, number] = month.split('-').map(Number) as [number, number];
+    const end = addDays(month, daysInMonth(year, number));
+    if (unitsOf(meter, { from: month, to: end }) !== null) {
+      from = month;
+      to ??= end;
+      count++;
+    } else if (to !== null) break;
+    month = `${addDays(month, -1).slice(0, 7)}-01`;
+  }
+  return from !== null && to !== null ? { from, to } : null;
+}
+
+/** Price of a unit [p/kWh]: the only one there is, else the mean over the hours at which the machine ran. */
+function priceOf(known: KnownSince, promiseId: string, meter: Series, { from, to }: Span, kWh: number) {
+  const version = tariffOn(known.household, from);
+  if (!version) return undefined;
+  const [first, ...others] = bandPrices(version);
+  if (others.every((price) => price === first)) return first;
+  if (meter.role !== 'heat-pump') return undefined;
+  const bill = { promiseId, from, to, boughtKWh: kWh, otherKWh: 0, meter: 'heat-pump', readings: 'actual' } as const;
+  const { ratesKWh } = withEvidence({ ...bill, pencePerKWh: 1 }, { ...known, version });
+  const units = ratesKWh?.reduce((sum, rate) => sum + rate.kWh, 0) ?? 0;
+  return units > 0 ? ratesKWh!.reduce((sum, rate) => sum + rate.kWh * rate.pencePerKWh, 0) / units : undefined;
+}

@@ -1,0 +1,56 @@
+/** The shell of every document: one HTML text with its style and both faces inside, and nothing to fetch or run. */
+import type { ReactNode } from 'react';
+import { renderToStaticMarkup } from 'react-dom/server';
+import tokens from '../charts/look/tokens.css?raw';
+import documentStyle from './document.css?raw';
+import { FONT_FACES } from './fonts.ts';
+import type { DocumentSettings } from './parts.ts';
+
+/** Text inside a quoted CSS string that stands in a style element: no quote, backslash, bracket or line end gets out. */
+const cssText = (text: string) => text.replace(/[\\"<>\n\r\f]/g, (char) => `\\${char.codePointAt(0)!.toString(16)} `);
+
+/** A name as it fits the foot of a page. */
+export const shorten = (text: string, most: number) =>
+  text.length > most ? `${text.slice(0, most - 1).trimEnd()}…` : text;
+
+function pageRule(paper: DocumentSettings['paper'], foot: string): string {
+  const letter = paper === 'Letter';
+  const size = letter ? '8.5in 11in' : '210mm 297mm';
+  // Letter is 18 mm lower: it gives up some of its margins, so that both papers break at the same places.
+  const margin = letter ? '12mm 22mm 17mm' : '15mm 19mm 20mm';
+  const type =
+    'font: 14px "Source Sans 3 Variable", sans-serif; color: #55605f; vertical-align: top; padding-top: 8px; border-top: 1.5px solid #1d2528;';
+  return `@page { size: ${size}; margin: ${margin}; @bottom-left { content: "${cssText(foot)}"; ${type} } @bottom-center { content: ""; width: 0; } @bottom-right { content: "page " counter(page) " of " counter(pages); ${type} } }`;
+}
+
+export function renderDocument(document: {
+  readonly title: string;
+  /** Left in the foot of every page. */
+  readonly foot: string;
+  readonly settings: DocumentSettings;
+  /** Style of this document alone. */
+  readonly style?: string;
+  readonly children: ReactNode;
+}): string {
+  const { title, foot, settings, style, children } = document;
+  const styles = [FONT_FACES, tokens, documentStyle, ...(style ? [style] : []), pageRule(settings.paper, foot)];
+  const body = renderToStaticMarkup(
+    <html lang="en-GB" data-theme="light">
+      <head>
+        <meta charSet="utf-8" />
+        <meta name="viewport" content="width=device-width, initial-scale=1" />
+        <title>{title}</title>
+        {settings.installerName ? <meta name="author" content={settings.installerName} /> : null}
+        {/* The style is our own text; what comes from outside is escaped in pageRule. */}
+        <style
+          // biome-ignore lint/security/noDangerouslySetInnerHtml: React would escape quotes inside a style element.
+          dangerouslySetInnerHTML={{ __html: styles.join('\n') }}
+        />
+      </head>
+      <body>
+        <main>{children}</main>
+      </body>
+    </html>,
+  );
+  return `<!doctype html>${body}\n`;
+}

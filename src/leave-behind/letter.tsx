@@ -1,0 +1,36 @@
+/**
+ * The letter that answers a bill: a page for the household, the working for the installer, what to read from now on.
+ * Dates come from the check and the promise alone, so the same check gives the same bytes.
+ */
+import type { BillCheck, KeptPromise } from '../model/appraisal/promise.ts';
+import type { Household } from '../model/household/household.ts';
+import { longDate } from '../words/numbers.ts';
+import { renderDocument, shorten } from './document.tsx';
+import { HomePage } from './letter/home-page.tsx';
+import { readLetter } from './letter/letter-parts.ts';
+import { SchedulePage } from './letter/schedule-page.tsx';
+import { WorkingPage } from './letter/working-page.tsx';
+import letterStyle from './letter.css?raw';
+import type { DocumentSettings } from './parts.ts';
+
+export function renderLetter(
+  check: BillCheck,
+  promise: KeptPromise,
+  household: Household,
+  settings: DocumentSettings,
+): string {
+  const parts = readLetter(check, promise, household, settings);
+  return renderDocument({
+    title: `${household.name}: a bill held against promise ${promise.number}`,
+    foot: `Letter of ${longDate(parts.writtenOn)} · promise ${promise.number} · ${shorten(household.name, 28)}`,
+    settings,
+    style: letterStyle,
+    children: (
+      <>
+        <HomePage parts={parts} />
+        <WorkingPage parts={parts} />
+        <SchedulePage parts={parts} />
+      </>
+    ),
+  });
+}

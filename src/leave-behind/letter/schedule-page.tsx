@@ -1,0 +1,67 @@
+import { FollowingPicture } from '../../charts/following/picture.tsx';
+import { followingSentence } from '../../charts/following/sentence.ts';
+import { readSentences, scheduleNote, scheduleSentence } from '../../words/letter.ts';
+import { exactKWh, longDate } from '../../words/numbers.ts';
+import { NumberHead } from '../number-head.tsx';
+import { PAPER_WIDTH } from '../paper.ts';
+import { readingDays } from '../schedule.ts';
+import type { LetterParts } from './letter-parts.ts';
+
+const PICTURE_HEIGHT = 215;
+
+/** What to read from now on, with how it has gone so far. */
+export function SchedulePage({ parts }: { readonly parts: LetterParts }) {
+  const { check, promise } = parts;
+  const months = check.months ?? [];
+  const series = { months, pencePerKWh: check.input.pencePerKWh };
+  return (
+    <section>
+      <h2>What to read from now on</h2>
+      {months.length > 0 ? (
+        <figure>
+          <div role="img" aria-label={followingSentence(series)}>
+            <FollowingPicture series={series} size="paper" width={PAPER_WIDTH} height={PICTURE_HEIGHT} />
+          </div>
+          <figcaption>Units by month. {followingSentence(series)}</figcaption>
+        </figure>
+      ) : null}
+      <p className="plain">{scheduleSentence()}</p>
+      <table className="schedule">
+        <thead>
+          <tr>
+            <th scope="col">Read on</th>
+            <th scope="col" className="blank">
+              Heat pump’s meter
+            </th>
+            <th scope="col" className="blank">
+              Heat made
+            </th>
+            <th scope="col" className="blank">
+              Heater’s hours
+            </th>
+            <NumberHead>Units to expect</NumberHead>
+            <NumberHead>Ring us above</NumberHead>
+          </tr>
+        </thead>
+        <tbody>
+          {readingDays(check, promise).map(({ on, expected }) => (
+            <tr key={on}>
+              <td>{longDate(on)}</td>
+              <td className="blank" />
+              <td className="blank" />
+              <td className="blank" />
+              <td className="number">{expected ? exactKWh(expected.kWh) : ''}</td>
+              <td className="number">{expected ? exactKWh(expected.highKWh) : ''}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+      <p className="quiet">{scheduleNote()}</p>
+      <ul className="steps">
+        {readSentences(check).map((sentence) => (
+          <li key={sentence}>{sentence}</li>
+        ))}
+      </ul>
+    </section>
+  );
+}

@@ -1,0 +1,146 @@
+import { GradeMark } from '../../charts/grade-mark.tsx';
+import { DayPicture } from '../../charts/typical-day/picture.tsx';
+import { daySentence } from '../../charts/typical-day/sentence.ts';
+import { daySeries } from '../../charts/typical-day/series.ts';
+import type { CheckFinding } from '../../model/appraisal/promise.ts';
+import { causeName, checkCaution, insideOf, nextSentence, seasonSentence } from '../../words/check.ts';
+import {
+  askSentence,
+  costOfFinding,
+  findingCaution,
+  findingCheckSentence,
+  findingName,
+  noFindingsSentence,
+  noReadingsSentence,
+  seenSentence,
+  sureShort,
+  whenSentence,
+} from '../../words/findings.ts';
+import { gradeName } from '../../words/grades.ts';
+import { daysOfBill } from '../../words/letter.ts';
+import { poundsAndPence } from '../../words/numbers.ts';
+import { workingValue } from '../../words/working.ts';
+import { NumberHead } from '../number-head.tsx';
+import { PAPER_WIDTH } from '../paper.ts';
+import type { LetterParts } from './letter-parts.ts';
+
+const DAY_HEIGHT = 150;
+
+/** For the installer: the parts with their sums, what the readings show, and the cautions. */
+export function WorkingPage({ parts }: { readonly parts: LetterParts }) {
+  const { check } = parts;
+  return (
+    <section className="letter-working">
+      <h2>Working, for the installer</h2>
+      <p className="quiet">
+        Bill of {daysOfBill(check.input)}: {workingValue(check.input.boughtKWh, 'kWh')} at{' '}
+        {workingValue(check.input.pencePerKWh, 'p/kWh')}. {seasonSentence(check)}
+      </p>
+      <PartsTable parts={parts} />
+      <h3>The sums</h3>
+      {check.parts.map(({ cause, working, pence }) => (
+        <p key={cause} className="sum">
+          <strong>
+            {working.title}: {poundsAndPence(pence)}.
+          </strong>{' '}
+          {working.inputs
+            .map(({ name, value, unit, grade }) => `${name} ${workingValue(value, unit)} (${gradeName(grade)})`)
+            .join('; ')}
+          .
+        </p>
+      ))}
+      <p className="quiet">{check.parts.find(({ cause }) => cause !== 'days')?.working.formula}</p>
+      <h3>What the readings show</h3>
+      {check.findings === undefined ? <p>{noReadingsSentence()}</p> : null}
+      {check.findings?.length === 0 ? <p>{noFindingsSentence()}</p> : null}
+      {check.findings?.map((finding, index) => (
+        <FindingBlock key={`${finding.code}|${finding.from}`} finding={finding} pictured={index === 0} />
+      ))}
+      <h3>Look at next</h3>
+      <ul className="steps">
+        {check.next.map((code) => (
+          <li key={code}>{nextSentence(code)}</li>
+        ))}
+      </ul>
+      <Cautions findings={check.findings ?? []} />
+    </section>
+  );
+}
+
+function PartsTable({ parts }: { readonly parts: LetterParts }) {
+  const { check } = parts;
+  return (
+    <table>
+      <thead>
+        <tr>
+          <th scope="col">From an even share of the year to the bill</th>
+          <NumberHead>Amount</NumberHead>
+          <th scope="col">How far to trust it</th>
+        </tr>
+      </thead>
+      <tbody>
+        <tr>
+          <td>Promised, an even share of the year</td>
+          <td className="number">{poundsAndPence(check.promisedPence)}</td>
+          <td />
+        </tr>
+        {check.parts.map((part) => (
+          <tr key={part.cause}>
+            <td>
+              {causeName(part.cause, part.pence)}
+              {insideOf(part) ? <span className="quiet">, joined: {insideOf(part)}</span> : null}
+            </td>
+            <td className="number">{poundsAndPence(part.pence)}</td>
+            <td>
+              <GradeMark grade={part.grade} size={13} silent /> {gradeName(part.grade)}
+            </td>
+          </tr>
+        ))}
+        <tr className="sum">
+          <td>The bill</td>
+          <td className="number">{poundsAndPence(check.actualPence)}</td>
+          <td />
+        </tr>
+        <tr>
+          <td>Promised for these days, this price and weather</td>
+          <td className="number">{poundsAndPence(check.expected.value)}</td>
+          <td>
+            {poundsAndPence(check.expected.low)} to {poundsAndPence(check.expected.high)}
+          </td>
+        </tr>
+      </tbody>
+    </table>
+  );
+}
+
+function FindingBlock({ finding, pictured }: { readonly finding: CheckFinding; readonly pictured: boolean }) {
+  const day = pictured && finding.typicalDay ? daySeries(finding, finding.typicalDay) : null;
+  return (
+    <div className="finding">
+      <p>
+        <strong>{findingName(finding)}</strong>, {whenSentence(finding)}, {sureShort(finding)}. {seenSentence(finding)}{' '}
+        {costOfFinding(finding)}
+      </p>
+      {day ? (
+        <figure>
+          <div role="img" aria-label={daySentence(day)}>
+            <DayPicture series={day} size="paper" width={PAPER_WIDTH} height={DAY_HEIGHT} />
+          </div>
+          <figcaption>{daySentence(day)}</figcaption>
+        </figure>
+      ) : null}
+      <p>
+        Ask: {finding.ask.map(askSentence).join(' ')} Check: {finding.check.map(findingCheckSentence).join(' ')}
+      </p>
+    </div>
+  );
+}
+
+function Cautions({ findings }: { readonly findings: readonly CheckFinding[] }) {
+  const codes = [...new Set(findings.flatMap(({ cautions }) => cautions))];
+  return (
+    <p className="quiet">
+      {[...codes.map(findingCaution), checkCaution(), 'Local codes and the maker’s instructions come first.'].join(' ')}
+    </p>
+  );
+}

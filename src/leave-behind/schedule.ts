@@ -1,0 +1,45 @@
+/** What to read from now on: the first of each month, with what the promise has for the month before it. */
+import type { BillCheck, KeptPromise } from '../model/appraisal/promise.ts';
+import { expectedRange } from '../model/bill-gap/expected-range.ts';
+import { heatPumpOf, promisedDays } from '../model/bill-gap/promised-days.ts';
+import { monthOf, yearOf } from '../model/calendar/civil.ts';
+import { civilDateOf } from '../model/calendar/instant.ts';
+import type { CivilDate } from '../model/tariff/tariff.ts';
+import { reference } from '../reference/index.ts';
+
+export interface ReadingDay {
+  readonly on: CivilDate;
+  /** Units since the reading before, kWh: the middle, and what 9 months in 10 stay under. Null for the first reading. */
+  readonly expected: { readonly kWh: number; readonly highKWh: number } | null;
+}
+
+const READINGS = 13;
+
+export function readingDays(check: Pick<BillCheck, 'madeOn'>, promise: KeptPromise): ReadingDay[] {
+  const pump = heatPumpOf(promise);
+  let on = firstOfNext(civilDateOf(check.madeOn, promise.household.zone));
+  const days: ReadingDay[] = [{ on, expected: null }];
+  while (days.length < READINGS) {
+    const next = firstOfNext(on);
+    const { spaceKWh, otherKWh, days: count, spaceShare } = promisedDays(promise, on, next);
+    const kWh = spaceKWh + otherKWh;
+    // A thousand times the units, since the range comes in whole numbers.
+    const range = expectedRange({
+      expectedPence: kWh * 1000,
+      bought: pump.bought,
+      days: count,
+      spaceShare,
+      weatherKnown: false,
+      spread: reference.spread,
+    });
+    days.push({ on: next, expected: { kWh, highKWh: range.high / 1000 } });
+    on = next;
+  }
+  return days;
+}
+
+function firstOfNext(date: CivilDate): CivilDate {
+  const [year, month] = [yearOf(date), monthOf(date)];
+  const next = month === 12 ? [year + 1, 1] : [year, month + 1];
+  return `${next[0]}-${String(next[1]).padStart(2, '0')}-01`;
+}

@@ -1,0 +1,84 @@
+/** What the readings show: each with when, how sure, what it costs; its day, its questions and its checks one key away. */
+import { ChartFigure } from '../../charts/figure.tsx';
+import { DayPicture } from '../../charts/typical-day/picture.tsx';
+import { DAY_NAME, daySentence } from '../../charts/typical-day/sentence.ts';
+import { daySeries } from '../../charts/typical-day/series.ts';
+import { dayTable } from '../../charts/typical-day/table.ts';
+import type { BillCheck, CheckFinding } from '../../model/appraisal/promise.ts';
+import {
+  askSentence,
+  costOfFinding,
+  findingCaution,
+  findingCheckSentence,
+  findingName,
+  noFindingsSentence,
+  noReadingsSentence,
+  seenSentence,
+  sureShort,
+  whenSentence,
+} from '../../words/findings.ts';
+import { useHousehold } from '../household-context.tsx';
+import { FigureButton } from '../shared/spoken.tsx';
+
+export function FindingsList({ findings }: Pick<BillCheck, 'findings'>) {
+  return (
+    <section className="stack" aria-labelledby="findings-head">
+      <h3 id="findings-head">What the readings show</h3>
+      {findings && findings.length > 0 ? (
+        <ul className="findings">
+          {findings.map((finding) => (
+            <FindingItem key={`${finding.code}|${finding.meter}|${finding.from}`} finding={finding} />
+          ))}
+        </ul>
+      ) : (
+        <p className="quiet">{findings ? noFindingsSentence() : noReadingsSentence()}</p>
+      )}
+    </section>
+  );
+}
+
+function FindingItem({ finding }: { readonly finding: CheckFinding }) {
+  const { openWorking } = useHousehold();
+  const day = finding.typicalDay ? daySeries(finding, finding.typicalDay) : null;
+  return (
+    <li className="finding">
+      <h4>{findingName(finding)}</h4>
+      <p className="quiet small">
+        {whenSentence(finding)} · {sureShort(finding)}
+      </p>
+      <p>{seenSentence(finding)}</p>
+      <p>
+        <FigureButton text={costOfFinding(finding)} working={finding.working} onOpen={openWorking} />
+      </p>
+      <details>
+        <summary>
+          {day ? 'Its day by the clock, what to ask, what to check' : 'What to ask, what to check'}
+          <span className="unseen">: {findingName(finding)}</span>
+        </summary>
+        <div className="finding-more">
+          {day ? (
+            <ChartFigure
+              name={`${DAY_NAME}: ${findingName(finding).toLowerCase()}`}
+              sentence={daySentence(day)}
+              picture={<DayPicture series={day} size="desk" />}
+              table={dayTable(day)}
+            />
+          ) : null}
+          <h5>Ask</h5>
+          <ul>
+            {finding.ask.map((code) => (
+              <li key={code}>{askSentence(code)}</li>
+            ))}
+          </ul>
+          <h5>Check</h5>
+          <ul>
+            {finding.check.map((code) => (
+              <li key={code}>{findingCheckSentence(code)}</li>
+            ))}
+          </ul>
+          <p className="quiet small">{finding.cautions.map(findingCaution).join(' ')}</p>
+        </div>
+      </details>
+    </li>
+  );
+}

@@ -1,0 +1,44 @@
+/** Month by month since the promise; it needs no bill. */
+import { ChartFigure } from '../../charts/figure.tsx';
+import { FollowingPicture } from '../../charts/following/picture.tsx';
+import { FOLLOWING_NAME, followingSentence } from '../../charts/following/sentence.ts';
+import { followingTable } from '../../charts/following/table.ts';
+import { followPromise } from '../../model/bill-gap/follow-months.ts';
+import { heatPumpOf } from '../../model/bill-gap/promised-days.ts';
+import { reference } from '../../reference/index.ts';
+import { notFollowedSentence } from '../../words/following.ts';
+import { useHousehold } from '../household-context.tsx';
+import { usePromise } from '../promise/use-promise.ts';
+
+export function FollowingFigure(props: { readonly promiseId: string; readonly pencePerKWh: number | undefined }) {
+  const { series } = useHousehold();
+  const read = usePromise(props.promiseId);
+  if (read.kind !== 'read') return null;
+  const { promise } = read;
+  const months = followPromise(promise, series, reference);
+  const { split, bought } = heatPumpOf(promise);
+
+  const following = {
+    months,
+    pencePerKWh: props.pencePerKWh ?? (bought.value > 0 ? split.unitsPence / bought.value : Number.NaN),
+  };
+  const hasHouseMeter = series.some(
+    ({ carrier, role, to }) => carrier === 'electricity' && role === 'import' && to > promise.appraisal.asOf,
+  );
+  return (
+    <section className="stack" aria-labelledby="following-head">
+      <h3 id="following-head">Month by month since the promise</h3>
+      {months.length > 0 ? (
+        <ChartFigure
+          name={FOLLOWING_NAME}
+          sentence={followingSentence(following)}
+          picture={<FollowingPicture series={following} size="desk" />}
+          table={followingTable(following)}
+          note="Units by month. The box is what 8 months in 10 should take in the weather that came; a diamond lies outside."
+        />
+      ) : (
+        <p className="quiet">{notFollowedSentence(hasHouseMeter)}</p>
+      )}
+    </section>
+  );
+}
