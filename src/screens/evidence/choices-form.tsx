@@ -1,9 +1,10 @@
 import type { EnergyUnit, IntakeChoices, IntakePreview } from '../../intake/intake.ts';
 import { type Choice, ChoiceField } from '../shared/choice-field.tsx';
 import { NumberField } from '../shared/number-field.tsx';
+import { sheetChoice } from './remark-answers.ts';
 import { CARRIER_WORDS } from './series-words.ts';
 
-const UNITS: readonly EnergyUnit[] = ['kWh', 'Wh', 'MWh', 'm³', 'hundred ft³', 'therm', 'litre', '°C'];
+const UNITS: readonly EnergyUnit[] = ['kWh', 'Wh', 'MWh', 'GJ', 'm³', 'hundred ft³', 'therm', 'litre', '°C'];
 const CARRIERS = ['electricity', 'gas', 'oil', 'lpg', 'heat', 'outdoor-temperature'] as const;
 const STAMPS: readonly Choice<'start' | 'end'>[] = [
   { value: 'start', label: 'the start of its interval' },
@@ -52,6 +53,14 @@ export function ChoicesForm(props: {
           note={reason}
           onChange={(shape) => onChoose({ shape })}
         />
+        {preview.sheets === undefined || preview.sheets.length < 2 ? null : (
+          <ChoiceField
+            label="Sheet of the workbook"
+            value={choices.sheet}
+            choices={preview.sheets.map((value) => ({ value, label: value }))}
+            onChange={(sheet) => sheet !== undefined && onChoose(sheetChoice(sheet))}
+          />
+        )}
         <ChoiceField
           label="It is"
           value={choices.carrier}
@@ -100,7 +109,7 @@ export function ChoicesForm(props: {
             onChange={(last) => onChoose({ toInclusive: last === 'in' })}
           />
         )}
-        {choices.unit === 'm³' || choices.unit === 'hundred ft³' ? (
+        {isOfGasVolume(preview) ? (
           <NumberField
             label="Calorific value on the bill"
             value={choices.calorificMJPerM3}
@@ -111,4 +120,10 @@ export function ChoicesForm(props: {
       </div>
     </section>
   );
+}
+
+/** Whether any record is gas by volume, whose calorific value can be given. */
+function isOfGasVolume({ choices, remarks }: IntakePreview): boolean {
+  if (choices.unit === 'm³' || choices.unit === 'hundred ft³') return true;
+  return choices.calorificMJPerM3 !== undefined || remarks.some((remark) => remark.code === 'calorific-assumed');
 }

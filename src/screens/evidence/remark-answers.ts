@@ -10,22 +10,28 @@ export interface Answer {
   readonly holds: boolean;
 }
 
-const UNITS: readonly EnergyUnit[] = ['kWh', 'Wh', 'm³', 'hundred ft³', 'therm', 'litre'];
+const UNITS: readonly EnergyUnit[] = ['kWh', 'Wh', 'MWh', 'm³', 'hundred ft³', 'therm', 'litre'];
 
 export function answersTo(remark: Remark, preview: IntakePreview): readonly Answer[] {
   const { choices } = preview;
   switch (remark.code) {
     case 'date-order-asked':
+    case 'date-order-mixed':
       return [
         { label: 'Day first', choice: { dayFirst: true }, holds: choices.dayFirst === true },
         { label: 'Month first', choice: { dayFirst: false }, holds: choices.dayFirst === false },
       ];
     case 'decimal-asked':
+    case 'decimal-mixed':
       return [
         { label: 'A point is the decimal', choice: { decimal: '.' }, holds: choices.decimal === '.' },
         { label: 'A comma is the decimal', choice: { decimal: ',' }, holds: choices.decimal === ',' },
       ];
     case 'clock-asked':
+    case 'clock-assumed':
+    case 'clock-autumn-asked':
+    case 'clock-mixed':
+    case 'espi-clock-asked':
       return [
         { label: 'Local time', choice: { clock: 'local' }, holds: choices.clock === 'local' },
         { label: 'UTC', choice: { clock: 'utc' }, holds: choices.clock === 'utc' },
@@ -51,8 +57,40 @@ export function answersTo(remark: Remark, preview: IntakePreview): readonly Answ
     case 'unit-guessed':
     case 'unit-doubtful':
     case 'unit-not-of-carrier':
+    case 'espi-type-missing':
       return UNITS.map((unit) => ({ label: unit, choice: { unit }, holds: choices.unit === unit }));
+    case 'calorific-assumed':
+      return calorificAnswers(remark, choices);
+    case 'sheet-asked':
+      return sheetChoices(preview);
     default:
       return [];
   }
 }
+
+/** The value taken can be confirmed; another is typed in its field below. */
+function calorificAnswers(remark: Remark, choices: IntakeChoices): readonly Answer[] {
+  const calorificMJPerM3 = Number(remark.expected);
+  if (!(calorificMJPerM3 >= 30 && calorificMJPerM3 <= 50)) return [];
+  const holds = choices.calorificMJPerM3 === calorificMJPerM3;
+  return [{ label: `${remark.expected} is right`, choice: { calorificMJPerM3 }, holds }];
+}
+
+/** Another sheet is another table: what was chosen for the first one's columns does not hold for it. */
+export const sheetChoice = (sheet: string): IntakeChoices => ({
+  sheet,
+  shape: undefined,
+  columns: undefined,
+  unit: undefined,
+  carrier: undefined,
+  role: undefined,
+  stamp: undefined,
+  toInclusive: undefined,
+});
+
+const sheetChoices = (preview: IntakePreview): readonly Answer[] =>
+  (preview.sheets ?? []).map((sheet) => ({
+    label: sheet,
+    choice: sheetChoice(sheet),
+    holds: preview.choices.sheet === sheet,
+  }));
