@@ -78,7 +78,7 @@ export const DETECTORS: readonly Detector[] = [
     applies: (made) => made.coldDays >= 20 && (has('machine')(made) || made.warmDays >= 20),
     present: ({ home }) => home.effects.setback ?? false,
     mostFalse: 0.015,
-    leastHits: 0.72,
+    leastHits: 0.7,
   },
   {
     name: 'base load rose',
