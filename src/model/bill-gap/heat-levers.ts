@@ -2,7 +2,7 @@
 import type { Grade } from '../working.ts';
 import { weakestGrade } from '../working.ts';
 import { type Lever, workingLine as line } from './cost-state.ts';
-import type { UnitsInput, UnitsLeft } from './unit-levers.ts';
+import type { UnitsInput, UnitsLeft } from './units-input.ts';
 
 /** Below this the machine hardly ran and nothing can be divided by its units, kWh. */
 const LEAST_KWH = 1;

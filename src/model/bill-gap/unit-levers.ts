@@ -1,26 +1,8 @@
 /** The units of a bill taken apart as far as the evidence reaches; what it cannot separate stays joined and is named so. */
 import type { BillCheckInput } from '../appraisal/promise.ts';
-import type { Grade } from '../working.ts';
 import { type Lever, workingLine as line } from './cost-state.ts';
 import { heatLevers } from './heat-levers.ts';
-import type { PromisedDays } from './promised-days.ts';
-
-export interface UnitsInput {
-  readonly bill: BillCheckInput;
-  readonly promised: PromisedDays;
-  readonly spaceFactor: number;
-  readonly waterFactor: number;
-  /** Units for the rooms expected in the weather that came, kWh. */
-  readonly expectedSpaceKWh: number;
-  readonly weatherGrade: Grade | null;
-}
-
-/** What remains for the machine once metering, other electricity and heaters are taken off, as far as they are known. */
-export interface UnitsLeft {
-  readonly kWh: number;
-  /** Causes that could not be taken off and are still inside. */
-  readonly inside: readonly string[];
-}
+import type { UnitsInput } from './units-input.ts';
 
 /** Levers of everything counted in units [kWh]; with all of them switched, the units are those of the bill. */
 export function unitLevers(input: UnitsInput): Lever[] {

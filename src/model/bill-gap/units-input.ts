@@ -1,0 +1,21 @@
+/** What the levers of the units are reckoned from. */
+import type { BillCheckInput } from '../appraisal/promise.ts';
+import type { Grade } from '../working.ts';
+import type { PromisedDays } from './promised-days.ts';
+
+export interface UnitsInput {
+  readonly bill: BillCheckInput;
+  readonly promised: PromisedDays;
+  readonly spaceFactor: number;
+  readonly waterFactor: number;
+  /** Units for the rooms expected in the weather that came, kWh. */
+  readonly expectedSpaceKWh: number;
+  readonly weatherGrade: Grade | null;
+}
+
+/** What remains for the machine once metering, other electricity and heaters are taken off, as far as they are known. */
+export interface UnitsLeft {
+  readonly kWh: number;
+  /** Causes that could not be taken off and are still inside. */
+  readonly inside: readonly string[];
+}
