@@ -21,9 +21,7 @@ function newestChange(folder: string): number {
 function isCurrent(): boolean {
   if (!existsSync(stamp)) return false;
   const built = statSync(stamp).mtimeMs;
-  const sources = ['src', 'electron', 'build', 'tests/bench', 'tests/prove'].filter((folder) =>
-    existsSync(join(root, folder)),
-  );
+  const sources = ['src', 'electron', 'build', 'tests/bench'].filter((folder) => existsSync(join(root, folder)));
   const lock = statSync(join(root, 'package-lock.json')).mtimeMs;
   return built > Math.max(lock, ...sources.map(newestChange));
 }

@@ -9,7 +9,6 @@ const entries = {
   'node/desk-worker': 'src/host/desk-worker.ts',
   'node/reckon': 'src/host/reckon.ts',
   'node/bench': 'tests/bench/bench.ts',
-  'node/prove': 'tests/prove/prove.ts',
   'electron/main': 'electron/main.ts',
 };
 
