@@ -92,7 +92,7 @@ function readWhole(
       fileName,
       shape: form.name,
       candidates: [{ shape: form.name, fit: 1, reason: form.reason }],
-      choices: reading.choices,
+      choices: { ...reading.choices, ...(choices.fill ? { fill: choices.fill } : {}) },
       columns: [...columns],
       rows,
       dataRows,

@@ -20,10 +20,10 @@ export function readTariff(fileName: string, bytes: Uint8Array): TariffReading {
 }
 
 function readText(fileName: string, bytes: Uint8Array, book: RemarkBook): Tariff | null {
-  if (bytes.length > MAX_FILE_BYTES / 16) {
+  if (bytes.length > MAX_FILE_BYTES / 4) {
     book.add('file-too-large', 'refusal', {
       found: `${Math.round(bytes.length / 1_048_576)} MB`,
-      expected: `at most ${MAX_FILE_BYTES / 16 / 1_048_576} MB`,
+      expected: `at most ${MAX_FILE_BYTES / 4 / 1_048_576} MB`,
     });
     return null;
   }

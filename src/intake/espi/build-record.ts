@@ -5,9 +5,11 @@ import type { IntakeChoices, IntakeContext, IntervalDays } from '../intake.ts';
 import { dayPicture, daySeries } from '../periods/day-series.ts';
 import { periodPicture, periodSeries } from '../periods/period-series.ts';
 import type { RawPeriod } from '../periods/raw-period.ts';
+import { fillPlaced, withFilled } from '../readings/build-interval-series.ts';
 import { remarkFrozen, remarkGaps } from '../readings/find-gaps.ts';
 import { isIntervalLength } from '../readings/interval.ts';
 import { placeReadings } from '../readings/place-readings.ts';
+import { remarkPlaced } from '../readings/remark-placed.ts';
 import { screenEnergy } from '../readings/screen-values.ts';
 import { firstDays, intervalDays, summariseReadings } from '../readings/summarise.ts';
 import type { RemarkBook } from '../remark-book.ts';
@@ -50,7 +52,7 @@ export function buildRecord(
   if (seconds === undefined) return undefined;
   const inKWh = readings.map((r) => ({ ...r, value: kWhOf(r, quantity) }));
   if (isIntervalLength(seconds / 60)) return buildIntervals(input, inKWh, seconds, choices, context, book);
-  if (isDayLength(seconds)) return buildDays(input, inKWh, context, book);
+  if (isDayLength(seconds)) return buildDays(input, inKWh, choices, context, book);
   if (seconds > 90_000) return buildPeriods(input, inKWh, context, book);
   book.add('espi-left-out', 'note', {
     column: input.name,
@@ -83,28 +85,25 @@ function buildIntervals(
   const start = Float64Array.from(moved, (r) => r.start / 60);
   const placed = placeReadings(start, values, values.length, seconds / 60, zone, lines);
   if (!placed || placed.present === 0) return undefined;
-  const { sameAgain, different, offGrid } = placed;
-  if (sameAgain.count > 0) book.add('duplicate-same', 'note', sameAgain);
-  if (different.count > 0)
-    book.add('duplicate-different', 'note', {
-      row: different.row,
-      count: different.count,
-      effectKWh: different.effect,
-    });
-  if (offGrid.count > 0) book.add('stamp-off-grid', 'note', { ...offGrid, expected: `${seconds / 60} minutes` });
+  remarkPlaced(placed, context.zone, true, book);
   const estimatedCount = Math.min(placed.present, moved.filter((r) => r.estimated).length);
-  const series = summariseReadings({ ...titleOf(input), estimatedCount }, placed);
-  remarkGaps(placed, zone, context.zone, series.total / placed.present, book);
-  remarkFrozen(placed, zone, context.zone, series.carrier === 'electricity' && series.role === 'import', book);
+  const title = { ...titleOf(input), estimatedCount };
+  const asRead = summariseReadings(title, placed);
+  const likelyKWh = asRead.total / placed.present;
+  remarkGaps(placed, zone, context.zone, likelyKWh, book);
+  const zeroMatters = asRead.carrier === 'electricity' && asRead.role === 'import';
+  remarkFrozen(placed, zone, context.zone, zeroMatters, book, likelyKWh);
   if (estimatedCount > 0)
     book.add('estimated', 'note', {
       count: estimatedCount,
       effectKWh: moved.reduce((sum, r) => sum + (r.estimated ? r.value : 0), 0),
     });
+  const kept = choices.fill === 'same weekday mean' ? fillPlaced(placed, zone, book) : { ...placed, filled: [] };
+  const series = kept.filled.length > 0 ? withFilled(summariseReadings(title, kept), kept.filled) : asRead;
   return {
     series,
-    intervals: intervalDays(input.id, placed),
-    firstDays: firstDays(placed, zone, context.zone),
+    intervals: intervalDays(input.id, kept),
+    firstDays: firstDays(kept, zone, context.zone),
     clock,
   };
 }
@@ -112,6 +111,7 @@ function buildIntervals(
 function buildDays(
   input: RecordInput,
   readings: readonly SpanReading[],
+  choices: IntakeChoices,
   context: IntakeContext,
   book: RemarkBook,
 ): BuiltRecord | undefined {
@@ -123,10 +123,9 @@ function buildDays(
   });
   const values = Float64Array.from(even, (r) => r.value);
   screenEnergy({ values, count: values.length, hours: 24, lineOf: (i) => even[i]!.line, column: input.name }, book);
-  const list = even.map((r, i) => ({ day: r.day, value: values[i]!, line: r.line }));
-  const estimated = new Set(even.filter((r) => r.estimated).map((r) => r.day)).size;
+  const list = even.map((r, i) => ({ day: r.day, value: values[i]!, line: r.line, estimated: r.estimated }));
   const { id, name, quantity } = input;
-  const series = daySeries(id, titleOf(input).name, quantity, list, estimated, book);
+  const series = daySeries(id, titleOf(input).name, quantity, list, 0, book, choices.fill);
   return series && { series: { ...series, id, name: name || series.name }, firstDays: dayPicture(series) };
 }
 

@@ -95,7 +95,11 @@ function countersToUse(all: readonly SpanReading[], book: RemarkBook): SpanReadi
   const list = [...points.values()].sort((a, b) => at(a) - at(b));
   const order = list.map((_, i) => i);
   const values = Float64Array.from(list, (r) => r.value);
-  return registerSteps(order, values, (i) => list[i]!.line, book).flatMap(({ before, after, used }) => {
+  const places = {
+    lineOf: (i: number) => list[i]!.line,
+    dayOf: (i: number) => new Date(at(list[i]!) * 1000).toISOString().slice(0, 10),
+  };
+  return registerSteps(order, values, places, book).flatMap(({ before, after, used }) => {
     if (Number.isNaN(used)) return [];
     const later = list[after]!;
     const start = at(list[before]!);

@@ -1,5 +1,6 @@
 /** Says of each row without a date what it is: totals, headings again, a last row cut off, or a row we cannot read. */
 import type { Dates } from '../dates/read-dates.ts';
+import { ROWS_A_STEP } from '../progress.ts';
 import type { RemarkBook } from '../remark-book.ts';
 import { cellCount, cellText, rowTexts } from '../text/table.ts';
 import type { Sheet } from './sheet.ts';
@@ -7,11 +8,12 @@ import type { Sheet } from './sheet.ts';
 const TOTALS =
   /^(grand |sub ?)?(totals?|sum|summe|gesamt|average|mean|durchschnitt|maximum|minimum|max|min|count|overall)\b/i;
 
-export function explainStrays(sheet: Sheet, dates: Dates, book: RemarkBook): void {
+export function explainStrays(sheet: Sheet, dates: Dates, book: RemarkBook, onStep?: () => void): void {
   const { table } = sheet;
   const columnName = sheet.columns[sheet.dateColumn]?.heading || `column ${sheet.dateColumn + 1}`;
   const heading = sheet.headingRow >= 0 ? rowTexts(table, sheet.headingRow).join('\u0000') : undefined;
-  for (const stray of dates.strays) {
+  for (const [i, stray] of dates.strays.entries()) {
+    if (i % ROWS_A_STEP === 0) onStep?.();
     const { row } = stray;
     const line = table.lineOfRow[row]!;
     const found = cellText(table, row, sheet.dateColumn).slice(0, 60);

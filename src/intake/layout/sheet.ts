@@ -29,6 +29,8 @@ export interface Sheet {
 }
 
 const SAMPLE_ROWS = 300;
+/** No title is longer; a file whose data begin later is none that could be read. */
+const SEARCHED_ROWS = 20_000;
 
 export function layOutSheet(fileName: string, table: Table): Sheet {
   const sample = Math.min(table.rowCount, SAMPLE_ROWS);
@@ -87,11 +89,12 @@ function finishSheet(fileName: string, table: Table, dateColumn: number, dateFor
   const looksLikeData = (row: number) =>
     dateColumn >= 0 && row < table.rowCount && isDate(row) && hasValue(table, row, dateColumn);
   let firstRow = 0;
-  while (firstRow < table.rowCount && !looksLikeData(firstRow)) firstRow++;
+  const end = Math.min(table.rowCount, SEARCHED_ROWS);
+  while (firstRow < end && !looksLikeData(firstRow)) firstRow++;
   // Without dates the first row is taken for headings, so that the preview can show the file.
-  if (firstRow >= table.rowCount) {
+  if (firstRow >= end) {
     firstRow = Math.min(1, table.rowCount);
-    if (dateColumn >= 0) for (let row = 0; row < table.rowCount; row++) if (isDate(row)) return lay(row);
+    if (dateColumn >= 0) for (let row = 0; row < end; row++) if (isDate(row)) return lay(row);
   }
   return lay(firstRow);
 

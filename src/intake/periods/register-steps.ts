@@ -1,4 +1,5 @@
 /** Differences of a cumulative register: never negative, with rollover and exchange of the meter told apart. */
+import { ROWS_A_STEP } from '../progress.ts';
 import type { RemarkBook } from '../remark-book.ts';
 
 export interface RegisterStep {
@@ -9,16 +10,24 @@ export interface RegisterStep {
   readonly used: number;
 }
 
+/** Where the readings stand, for what is remarked of them. */
+export interface RegisterPlaces {
+  readonly lineOf: (index: number) => number;
+  readonly dayOf: (index: number) => string;
+  readonly onStep?: () => void;
+}
+
 /** @param order indices of the readings in order of time */
 export function registerSteps(
   order: readonly number[],
   readings: Float64Array,
-  lineOf: (index: number) => number,
+  { lineOf, dayOf, onStep }: RegisterPlaces,
   book: RemarkBook,
 ): RegisterStep[] {
   const steps: RegisterStep[] = [];
   let before: number | undefined;
-  for (const after of order) {
+  for (const [place, after] of order.entries()) {
+    if (place % ROWS_A_STEP === 0) onStep?.();
     if (Number.isNaN(readings[after]!)) continue;
     if (before !== undefined) steps.push({ before, after, used: difference(before, after) });
     before = after;
@@ -30,7 +39,7 @@ export function registerSteps(
     const high = readings[to]!;
     if (high >= low) return high - low;
     const range = 10 ** Math.ceil(Math.log10(low + 1));
-    const where = { row: lineOf(to), found: `${low} then ${high}` };
+    const where = { row: lineOf(to), found: `${low} then ${high}`, from: dayOf(from), to: dayOf(to) };
     // A register turns over from just below a power of ten to just above nought; any other fall is another meter.
     if (range >= 1000 && low >= 0.9 * range && high < 0.1 * range) {
       book.tally('register-rollover', 'note', { ...where, expected: String(range), effectKWh: high + range - low });

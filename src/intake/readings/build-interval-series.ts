@@ -202,18 +202,18 @@ function remarkEstimated(raw: RawReadings, read: ReadColumn, isTemperature: bool
 /** A stamp as the file has it: civil minutes since 1970. */
 const civilStamp = (minutes: number): string => new Date(minutes * 60_000).toISOString().slice(0, 16).replace('T', ' ');
 
-interface FilledPlaced extends Placed {
+export interface FilledPlaced extends Placed {
   readonly filled: FilledSlots;
 }
 
-function fillPlaced(placed: Placed, zone: ZoneTable, book: RemarkBook): FilledPlaced {
+export function fillPlaced(placed: Placed, zone: ZoneTable, book: RemarkBook): FilledPlaced {
   const { days, filled, left } = fillGaps(placed, zone);
   remarkFilled(filled, left, book);
   return { ...placed, days, filled };
 }
 
 /** What was filled is estimated, and is not among the readings that are there. */
-function withFilled(series: Series, filled: FilledSlots): Series {
+export function withFilled(series: Series, filled: FilledSlots): Series {
   const count = filled.reduce((sum, { slots }) => sum + slots, 0);
   return { ...series, estimatedCount: series.estimatedCount + count, filled };
 }

@@ -1,4 +1,5 @@
 /** One counter of a file as a series: of intervals, days or periods, by how far its readings are apart. */
+import { toCivilDate } from '../../model/calendar/civil.ts';
 import type { Series } from '../../model/evidence/evidence.ts';
 import { zoneTable } from '../clock/zone-table.ts';
 import type { Dates } from '../dates/read-dates.ts';
@@ -10,6 +11,7 @@ import { readQuality, readValues } from '../layout/value-cells.ts';
 import { dayPicture, daySeries } from '../periods/day-series.ts';
 import { periodPicture, periodSeries } from '../periods/period-series.ts';
 import { type RegisterStep, registerSteps } from '../periods/register-steps.ts';
+import { stageOf } from '../progress.ts';
 import { buildIntervalSeries, placeClock, type RawReadings } from '../readings/build-interval-series.ts';
 import { commonestStep, isIntervalLength } from '../readings/interval.ts';
 import type { ShapeInput } from './shape.ts';
@@ -35,15 +37,28 @@ export interface CounterSeries {
 export function readCounter(counter: CounterInput, input: ShapeInput): CounterSeries | undefined {
   const { sheet, choices, context, book } = input;
   const { facts, dates, inOrder, decimal } = counter;
-  const readings = readValues(sheet, facts.index, dates.rows, dates.count, decimal, 'a reading of the counter', book);
+  const readings = readValues(
+    sheet,
+    facts.index,
+    dates.rows,
+    dates.count,
+    decimal,
+    'a reading of the counter',
+    book,
+    stageOf(context.onProgress, 0.5, 0.6),
+  );
   const lineOf = (i: number) => sheet.table.lineOfRow[dates.rows[i]!]!;
-  const steps = registerSteps(inOrder, readings, lineOf, book);
+  const dayOf = (i: number) => toCivilDate(Math.floor(dates.civilMinute[i]! / 1440));
+  const steps = registerSteps(inOrder, readings, { lineOf, dayOf, onStep: () => context.onProgress?.(0.65) }, book);
+  context.onProgress?.(0.7);
   const stepMinutes = commonestStep(dates.civilMinute, dates.count);
   if (dates.kind === 'time' && isIntervalLength(stepMinutes)) {
     const raw = stepsAsReadings(sheet, dates, steps, stepMinutes, context.zone);
     const clock = placeClock(raw.raw, raw.values, choices, context, book);
     const read = { column: facts, values: raw.values, estimated: null };
-    const built = buildIntervalSeries(counter.id, raw.raw, read, clock, choices, context, book);
+    const rest = { ...context, onProgress: stageOf(context.onProgress, 0.8, 1) };
+    rest.onProgress(0);
+    const built = buildIntervalSeries(counter.id, raw.raw, read, clock, choices, rest, book);
     if (built) return { ...built, ...(clock.settled.clock === undefined ? {} : { clock: clock.settled.clock }) };
   }
   return readByDays(counter, steps, stepMinutes, lineOf, input);

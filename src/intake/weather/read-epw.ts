@@ -11,6 +11,7 @@ import { civilDay } from '../dates/stamp-reader.ts';
 import { type FormInput, type FormReading, firstLetters, type IntakeForm, nothingOfForm } from '../forms/form.ts';
 import { remarkGaps } from '../readings/find-gaps.ts';
 import { placeReadings } from '../readings/place-readings.ts';
+import { remarkPlaced } from '../readings/remark-placed.ts';
 import { screenTemperature } from '../readings/screen-values.ts';
 import { firstDays, intervalDays, summariseReadings } from '../readings/summarise.ts';
 import { decodeText } from '../text/decode.ts';
@@ -77,10 +78,7 @@ function readEpw({ bytes, choices, context, book }: FormInput): FormReading {
     book.add('no-readable-rows', 'refusal');
     return nothingOfForm(choices);
   }
-  if (placed.sameAgain.count > 0) book.add('duplicate-same', 'note', placed.sameAgain);
-  if (placed.different.count > 0)
-    book.add('duplicate-different', 'note', { row: placed.different.row, count: placed.different.count });
-  if (placed.offGrid.count > 0) book.add('stamp-off-grid', 'note', { ...placed.offGrid, expected: '60 minutes' });
+  remarkPlaced(placed, context.zone, false, book);
   remarkGaps(placed, zone, context.zone, Number.NaN, book);
   const series = summariseReadings(
     { id: 'series-1', name: place, carrier: 'outdoor-temperature', role: 'weather', estimatedCount: 0 },

@@ -13,27 +13,30 @@ export type Unpacked =
   | { readonly parts: ReadonlyMap<string, Uint8Array> }
   | { readonly fault: 'too large' | 'damaged'; readonly found: string };
 
-class TooLarge extends Error {}
-
 export function unpack(bytes: Uint8Array, onProgress?: (share: number) => void): Unpacked {
   const parts = new Map<string, Uint8Array>();
   let held = 0;
   let entries = 0;
+  // The unpacker catches what its callbacks throw, so that a flag must stop it.
+  let isTooLarge = false;
   let failure: string | undefined;
   const unzip = new Unzip((file) => {
-    if (++entries > MOST_PARTS) throw new TooLarge();
+    if (++entries > MOST_PARTS) isTooLarge = true;
+    if (isTooLarge) return;
     const name = file.name.replaceAll('\\', '/').replace(/^\/+/, '');
     if (!WANTED.test(name)) return;
     const pieces: Uint8Array[] = [];
     let size = 0;
     file.ondata = (error, piece, isLast) => {
-      if (error) {
-        failure ??= error.message;
-        return;
-      }
+      if (error) failure ??= error.message;
+      if (error || isTooLarge) return;
       held += piece.length;
       size += piece.length;
-      if (held > MAX_UNPACKED_BYTES) throw new TooLarge();
+      if (held > MAX_UNPACKED_BYTES) {
+        isTooLarge = true;
+        pieces.length = 0;
+        return;
+      }
       pieces.push(piece);
       if (isLast) parts.set(name.toLowerCase(), joined(pieces, size));
     };
@@ -41,14 +44,14 @@ export function unpack(bytes: Uint8Array, onProgress?: (share: number) => void):
   });
   unzip.register(UnzipInflate);
   try {
-    for (let at = 0; at < bytes.length; at += CHUNK) {
+    for (let at = 0; at < bytes.length && !isTooLarge; at += CHUNK) {
       unzip.push(bytes.subarray(at, at + CHUNK), at + CHUNK >= bytes.length);
       if ((at & 0xfffff) === 0) onProgress?.((at / bytes.length) * 0.3);
     }
   } catch (error) {
-    if (error instanceof TooLarge) return { fault: 'too large', found: `over ${MAX_UNPACKED_BYTES / 1_048_576} MB` };
-    failure = error instanceof Error ? error.message : String(error);
+    failure ??= error instanceof Error ? error.message : String(error);
   }
+  if (isTooLarge) return { fault: 'too large', found: `over ${MAX_UNPACKED_BYTES / 1_048_576} MB` };
   return failure === undefined || parts.has('xl/workbook.xml') ? { parts } : { fault: 'damaged', found: failure };
 }
 
