@@ -4,7 +4,8 @@
  */
 import { type KeyboardEvent, type ReactNode, useId, useRef, useState } from 'react';
 import { type ChartTable, ChartTableView } from './frame/chart-table.tsx';
-import { fileNameOf, pictureText, saveText } from './frame/save.ts';
+import { PictureTools } from './frame/picture-tools.tsx';
+import { fileNameOf, saveFile } from './frame/save.ts';
 import { tableCsv } from './frame/table-csv.ts';
 
 export interface ChartFigureProps {
@@ -25,6 +26,7 @@ export interface ChartFigureProps {
 export function ChartFigure(props: ChartFigureProps) {
   const { name, sentence, table, savable = true } = props;
   const [asTable, setAsTable] = useState(false);
+  const [said, setSaid] = useState('');
   const place = useRef<HTMLDivElement>(null);
   const id = useId();
   const onKeyDown = (event: KeyboardEvent) => {
@@ -36,10 +38,7 @@ export function ChartFigure(props: ChartFigureProps) {
     // The stop stays where it was, whichever of the two is shown.
     requestAnimationFrame(() => place.current?.focus());
   };
-  const savePicture = () => {
-    const svg = place.current?.querySelector('svg');
-    if (svg) saveText(pictureText(svg), `${fileNameOf(name)}.svg`, 'image/svg+xml');
-  };
+  const saveFigures = () => saveFile(new Blob([tableCsv(table)], { type: 'text/csv' }), `${fileNameOf(name)}.csv`);
   return (
     <figure className="chart" onKeyDown={onKeyDown}>
       <figcaption className={props.sentenceSaid ? 'unseen' : 'voice'}>{sentence}</figcaption>
@@ -72,20 +71,19 @@ export function ChartFigure(props: ChartFigureProps) {
         {savable ? (
           <>
             {asTable ? null : (
-              <button type="button" className="plain" onClick={savePicture}>
-                Save picture<span className="unseen">: {name}</span>
-              </button>
+              <PictureTools name={name} find={() => place.current?.querySelector('svg') ?? null} say={setSaid} />
             )}
-            <button
-              type="button"
-              className="plain"
-              onClick={() => saveText(tableCsv(table), `${fileNameOf(name)}.csv`, 'text/csv')}
-            >
+            <button type="button" className="plain" onClick={saveFigures}>
               Save figures<span className="unseen">: {name}</span>
             </button>
           </>
         ) : null}
       </div>
+      {savable ? (
+        <p className="chart-said quiet small screen-only" role="status">
+          {said}
+        </p>
+      ) : null}
       <p className="chart-print-note small">The exact figures stand in the table that belongs to this picture.</p>
     </figure>
   );

@@ -2,14 +2,14 @@
 
 const MARGIN = 24;
 
-/** The picture as a document of its own: colour names replaced by the colours in use. */
-export function pictureText(svg: SVGElement): string {
+/** The picture as a document of its own: colour names replaced by the colours in use. `face` is a rule to go with it. */
+export function pictureText(svg: SVGElement, face = ''): string {
   const styles = getComputedStyle(svg);
   const copy = svg.cloneNode(true) as SVGElement;
   copy.setAttribute('xmlns', 'http://www.w3.org/2000/svg');
   copy.setAttribute('font-family', "'Source Sans 3 Variable', 'Source Sans 3', 'Segoe UI', sans-serif");
   const letters = document.createElementNS('http://www.w3.org/2000/svg', 'style');
-  letters.textContent = 'text{fill:var(--ink);font-variant-numeric:tabular-nums} text.faint{fill:var(--quiet)}';
+  letters.textContent = `${face}text{fill:var(--ink);font-variant-numeric:tabular-nums} text.faint{fill:var(--quiet)}`;
   // A sheet of its own, so that the letters can be read wherever the picture is pasted; its margin leaves room for
   // letters that come out wider where our face is not installed.
   const width = svg.clientWidth || Number(svg.getAttribute('width'));
@@ -26,8 +26,8 @@ export function pictureText(svg: SVGElement): string {
     .replace(/var\((--[a-z0-9-]+)\)/g, (_, name: string) => styles.getPropertyValue(name).trim());
 }
 
-export function saveText(text: string, fileName: string, mediaType: string): void {
-  const address = URL.createObjectURL(new Blob([text], { type: mediaType }));
+export function saveFile(file: Blob, fileName: string): void {
+  const address = URL.createObjectURL(file);
   const link = document.createElement('a');
   link.href = address;
   link.download = fileName;

@@ -64,14 +64,16 @@ describe(`the window (${NOTE})`, () => {
     }
   });
 
-  test('no new window, no embedded page, no permission', () => {
+  test('no new window, no embedded page, no permission but to put a picture into the clipboard', () => {
     expect(shell.window.webContents.openHandler?.()).toEqual({ action: 'deny' });
     let prevented = false;
     shell.window.webContents.emit('will-attach-webview', { preventDefault: () => (prevented = true) });
     expect(prevented).toBe(true);
+    const asked = ['geolocation', 'clipboard-read', 'media', 'clipboard-sanitized-write'];
     const answers: boolean[] = [];
-    shell.standIn.session.request!({}, 'geolocation', (granted) => answers.push(granted));
-    expect([...answers, shell.standIn.session.check!()]).toEqual([false, false]);
+    for (const permission of asked) shell.standIn.session.request!({}, permission, (granted) => answers.push(granted));
+    expect(answers).toEqual([false, false, false, true]);
+    expect(asked.map((permission) => shell.standIn.session.check!({}, permission))).toEqual(answers);
   });
 
   test.each([

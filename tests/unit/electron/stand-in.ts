@@ -29,7 +29,7 @@ class Contents extends EventEmitter {
 
 export class FakeSession {
   request: ((contents: unknown, permission: string, answer: (granted: boolean) => void) => void) | undefined;
-  check: (() => boolean) | undefined;
+  check: ((contents: unknown, permission: string) => boolean) | undefined;
   setPermissionRequestHandler = (handler: FakeSession['request']) => {
     this.request = handler;
   };
