@@ -25,6 +25,11 @@ export function verdictSentence(check: Verdict): string {
   return `${bill} ${fair} The bill lies ${by} ${verdict} that.`;
 }
 
+/** The same where the page has said already that the bill lies inside. */
+export function fairSentence(check: Verdict): string {
+  return verdictSentence(check).replace(' The bill lies inside.', '');
+}
+
 type Promised = Pick<BillCheck, 'actualPence' | 'promisedPence' | 'seasonPence'>;
 
 /** The promise for exactly the days of the bill: winter days take more than their share of the year. */

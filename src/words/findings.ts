@@ -1,7 +1,7 @@
 /** What readings show, in words: what was seen, when, how sure, what it costs, what to ask and what to check. */
 import { addDays } from '../model/calendar/civil.ts';
 import type { AskCode, CautionCode, Finding, FindingCheckCode, FindingCode } from '../model/findings/finding.ts';
-import { capitalised, counted, grouped, longDate, percent, spokenKWh, spokenPounds } from './numbers.ts';
+import { counted, grouped, longDate, percent, spokenKWh, spokenPounds } from './numbers.ts';
 
 type Seen = Pick<Finding, 'code' | 'seen'>;
 
@@ -111,13 +111,13 @@ const LEAST_PENCE = 100;
 export function costOfFinding({ pence: cost, penceYear, kWh }: Pick<Finding, 'pence' | 'penceYear' | 'kWh'>): string {
   if (Math.abs(cost) < LEAST_PENCE && Math.abs(penceYear) < LEAST_PENCE) return 'It makes no lasting cost.';
   const way = (amount: number) => (amount < 0 ? 'less' : 'more');
-  const units = Math.abs(kWh) < 1 ? '' : `${capitalised(spokenKWh(Math.abs(kWh)))}, `;
-  const these = `${units}about ${spokenPounds(Math.abs(cost))} ${way(cost)} in these days.`;
+  const units = Math.abs(kWh) < 1 ? 'it cost' : `it took ${spokenKWh(Math.abs(kWh))} ${way(kWh)} and cost`;
+  const these = `In these days ${units} about ${spokenPounds(Math.abs(cost))} ${way(cost)}.`;
   const year =
     Math.abs(penceYear) < LEAST_PENCE
       ? 'Over a year it evens out.'
-      : `If it went on, about ${spokenPounds(Math.abs(penceYear))} ${way(penceYear)} a year.`;
-  return `${capitalised(these)} ${year}`;
+      : `A year like these days would cost about ${spokenPounds(Math.abs(penceYear))} ${way(penceYear)}.`;
+  return `${these} ${year}`;
 }
 
 const ASKS: Readonly<Record<AskCode, string>> = {

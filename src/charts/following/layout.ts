@@ -26,8 +26,8 @@ export interface FollowingName {
   readonly text: string;
   readonly x: number;
   readonly y: number;
-  /** Height of the mark that it names. */
-  readonly markY: number;
+  /** Mark that stands before it; none before the second line of a name. */
+  readonly mark: 'actual' | 'band' | 'promised' | null;
 }
 export interface FollowingLayout {
   readonly width: number;
@@ -44,6 +44,8 @@ export interface FollowingLayout {
 
 const HEIGHT = { desk: 330, table: 400, paper: 250 } as const;
 const WIDEST_STEP = 90;
+/** Room of a mark before its name. */
+export const KEY_WIDTH = 26;
 export const MARK_NAMES = {
   actual: 'the meter',
   band: 'promised, in',
@@ -71,7 +73,7 @@ export function layOutFollowing(
   const labels = axis.ticks.map(spokenCount);
   const left = Math.max(...labels.map((label) => textWidth(label, faint))) + 12;
   const longest = Math.max(...Object.values(MARK_NAMES).map((name) => textWidth(name, font)));
-  const room = width - longest - 18 - left;
+  const room = width - longest - KEY_WIDTH - 20 - left;
   const step = Math.min(WIDEST_STEP, room / Math.max(1, months.length));
   const right = left + step * Math.max(1, months.length);
   const y = placeOn(axis, baseY, font * 1.6);
@@ -113,28 +115,23 @@ export function layOutFollowing(
     baseY,
     ticks: axis.ticks.map((value, index) => ({ y: y(value), label: labels[index]! })),
     marks,
-    names: placeNames(marks.at(-1), right + 10, font, baseY),
+    names: placeNames(marks.at(-1), right + 14 + KEY_WIDTH, font, baseY),
   };
 }
 
-/** Names beside the last month, one below the other in the order of their marks. */
+/** Names beside the last month with their marks, one below the other in the order of the marks there. */
 function placeNames(last: FollowingMark | undefined, x: number, font: number, baseY: number): FollowingName[] {
   if (!last) return [];
   const line = font * 1.25;
   const wanted = [
-    ...(last.actual ? [{ lines: [MARK_NAMES.actual], markY: last.actual.y }] : []),
-    { lines: [MARK_NAMES.band, MARK_NAMES.band2], markY: last.expectedY },
-    { lines: [MARK_NAMES.promised], markY: last.promisedY },
-  ].toSorted((a, b) => a.markY - b.markY);
-  const total = wanted.reduce((sum, { lines }) => sum + lines.length, 0);
-  let next = Math.min(wanted[0]!.markY + font * 0.35, baseY - (total - 1) * line);
-  next = Math.max(next, font);
-  return wanted.flatMap(({ lines, markY }) => {
-    // Never so low that those below have no room left above the base line.
-    return lines.map((text) => {
-      const name = { text, x, y: next, markY };
-      next += line;
-      return name;
-    });
-  });
+    ...(last.actual ? [{ mark: 'actual' as const, lines: [MARK_NAMES.actual], at: last.actual.y }] : []),
+    { mark: 'band' as const, lines: [MARK_NAMES.band, MARK_NAMES.band2], at: last.expectedY },
+    { mark: 'promised' as const, lines: [MARK_NAMES.promised], at: last.promisedY },
+  ].toSorted((a, b) => a.at - b.at);
+  const lines = wanted.flatMap(({ mark, lines: texts }) =>
+    texts.map((text, i) => ({ text, mark: i === 0 ? mark : null })),
+  );
+  // Never so low that those below have no room left above the base line.
+  const first = Math.max(font, Math.min(wanted[0]!.at + font * 0.35, baseY - (lines.length - 1) * line));
+  return lines.map(({ text, mark }, i) => ({ text, mark, x, y: first + i * line }));
 }

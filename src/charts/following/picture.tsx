@@ -1,6 +1,6 @@
 import { Measured } from '../frame/measured.tsx';
 import { measuresOf, type PictureSize } from '../frame/size.ts';
-import { type FollowingLayout, type FollowingMark, layOutFollowing } from './layout.ts';
+import { type FollowingLayout, type FollowingMark, type FollowingName, KEY_WIDTH, layOutFollowing } from './layout.ts';
 import type { FollowingSeries } from './series.ts';
 
 /** Promised against metered, month by month. */
@@ -34,9 +34,12 @@ function Painted({ layout }: { readonly layout: FollowingLayout }) {
       ))}
       <line x1={left} x2={right} y1={baseY} y2={baseY} stroke="var(--ink)" strokeWidth={1.5} />
       {layout.names.map((name) => (
-        <text key={name.text} x={name.x} y={name.y} fontSize={font}>
-          {name.text}
-        </text>
+        <g key={name.text}>
+          <Key name={name} font={font} />
+          <text x={name.x} y={name.y} fontSize={font}>
+            {name.text}
+          </text>
+        </g>
       ))}
     </svg>
   );
@@ -82,6 +85,30 @@ function Month({ mark, layout }: { readonly mark: FollowingMark; readonly layout
         </text>
       ) : null}
     </g>
+  );
+}
+
+/** The mark that a name stands for. */
+function Key({ name, font }: { readonly name: FollowingName; readonly font: number }) {
+  const x = name.x - KEY_WIDTH;
+  const y = name.y - font * 0.33;
+  if (name.mark === 'actual') return <Meter x={x + 9} y={y} radius={font * 0.4} verdict="inside" />;
+  if (name.mark === 'promised')
+    return <line x1={x} x2={x + 18} y1={y} y2={y} stroke="var(--quiet)" strokeWidth={1.5} strokeDasharray="3 3" />;
+  if (name.mark === null) return null;
+  return (
+    <>
+      <rect
+        x={x + 3}
+        y={y - font * 0.4}
+        width={12}
+        height={font * 1.2}
+        fill="var(--ground-tint)"
+        stroke="var(--ground)"
+        strokeWidth={1.5}
+      />
+      <line x1={x + 3} x2={x + 15} y1={y + font * 0.2} y2={y + font * 0.2} stroke="var(--ground)" strokeWidth={2.5} />
+    </>
   );
 }
 

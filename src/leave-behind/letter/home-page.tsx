@@ -15,7 +15,7 @@ import { GradeLegend } from '../grade-legend.tsx';
 import { PAPER_WIDTH } from '../paper.ts';
 import type { LetterParts } from './letter-parts.ts';
 
-const PICTURE_HEIGHT = 262;
+const PICTURE_HEIGHT = 236;
 
 /** The page for the household: verdict, picture, what is known, what is not, what happens next. */
 export function HomePage({ parts }: { readonly parts: LetterParts }) {

@@ -7,7 +7,7 @@ import { PAPER_WIDTH } from '../paper.ts';
 import { readingDays } from '../schedule.ts';
 import type { LetterParts } from './letter-parts.ts';
 
-const PICTURE_HEIGHT = 215;
+const PICTURE_HEIGHT = 200;
 
 /** What to read from now on, with how it has gone so far. */
 export function SchedulePage({ parts }: { readonly parts: LetterParts }) {
@@ -15,7 +15,7 @@ export function SchedulePage({ parts }: { readonly parts: LetterParts }) {
   const months = check.months ?? [];
   const series = { months, pencePerKWh: check.input.pencePerKWh };
   return (
-    <section>
+    <section className="letter-schedule">
       <h2>What to read from now on</h2>
       {months.length > 0 ? (
         <figure>

@@ -3,7 +3,7 @@ import { DayPicture } from '../../charts/typical-day/picture.tsx';
 import { daySentence } from '../../charts/typical-day/sentence.ts';
 import { daySeries } from '../../charts/typical-day/series.ts';
 import type { CheckFinding } from '../../model/appraisal/promise.ts';
-import { causeName, checkCaution, insideOf, nextSentence, seasonSentence } from '../../words/check.ts';
+import { causeName, checkCaution, insideOf, nextSentence } from '../../words/check.ts';
 import {
   askSentence,
   costOfFinding,
@@ -24,7 +24,7 @@ import { NumberHead } from '../number-head.tsx';
 import { PAPER_WIDTH } from '../paper.ts';
 import type { LetterParts } from './letter-parts.ts';
 
-const DAY_HEIGHT = 150;
+const DAY_HEIGHT = 116;
 
 /** For the installer: the parts with their sums, what the readings show, and the cautions. */
 export function WorkingPage({ parts }: { readonly parts: LetterParts }) {
@@ -34,7 +34,7 @@ export function WorkingPage({ parts }: { readonly parts: LetterParts }) {
       <h2>Working, for the installer</h2>
       <p className="quiet">
         Bill of {daysOfBill(check.input)}: {workingValue(check.input.boughtKWh, 'kWh')} at{' '}
-        {workingValue(check.input.pencePerKWh, 'p/kWh')}. {seasonSentence(check)}
+        {workingValue(check.input.pencePerKWh, 'p/kWh')}.
       </p>
       <PartsTable parts={parts} />
       <h3>The sums</h3>

@@ -1,4 +1,5 @@
 /** What a check found: the bridge from promised to paid, what is not known, what to look at next. */
+import type { ReactNode } from 'react';
 import { BridgePicture } from '../../charts/bridge/picture.tsx';
 import { BRIDGE_NAME, bridgeSentence } from '../../charts/bridge/sentence.ts';
 import { bridgeSeries } from '../../charts/bridge/series.ts';
@@ -21,7 +22,8 @@ import { useHousehold } from '../household-context.tsx';
 import { FigureButton } from '../shared/spoken.tsx';
 import { FindingsList } from './findings-list.tsx';
 
-export function CheckResult({ check }: { readonly check: BillCheck }) {
+export function CheckResult(props: { readonly check: BillCheck; readonly children: ReactNode }) {
+  const { check } = props;
   const { openWorking } = useHousehold();
   const series = bridgeSeries(check);
   const unknown = unknownSentences(check);
@@ -36,6 +38,7 @@ export function CheckResult({ check }: { readonly check: BillCheck }) {
             picture={<BridgePicture series={series} size="desk" height={380} />}
             table={bridgeTable(series)}
           />
+          <div className="actions">{props.children}</div>
         </div>
         <div className="check-next">
           <h3>What we do not know yet</h3>

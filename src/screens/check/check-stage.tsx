@@ -3,7 +3,7 @@ import { useState } from 'react';
 import type { BillCheck, BillCheckInput } from '../../model/appraisal/promise.ts';
 import { daysBetween } from '../../model/calendar/civil.ts';
 import { civilDateOf } from '../../model/calendar/instant.ts';
-import { checkSentence, seasonSentence, verdictSentence } from '../../words/check.ts';
+import { checkSentence, fairSentence, seasonSentence } from '../../words/check.ts';
 import { counted, longDate } from '../../words/numbers.ts';
 import { call } from '../desk.ts';
 import { useHousehold } from '../household-context.tsx';
@@ -66,19 +66,19 @@ export function CheckStage() {
       {shown ? (
         <>
           <StageHead sentence={checkSentence(shown)}>
-            {verdictSentence(shown)} {seasonSentence(shown)} {sayBill(shown)}
+            {fairSentence(shown)} {seasonSentence(shown)} {sayBill(shown)}
           </StageHead>
-          <CheckResult check={shown} key={shown.id} />
+          <CheckResult check={shown} key={shown.id}>
+            <LetterButtons checkId={shown.id} />
+            {toSite}
+          </CheckResult>
         </>
       ) : (
         <StageHead sentence="Has a bill come? Type it, and we hold it against the promise.">
           Its days, price and weather are put right first. What is left over is judged against the promised range.
         </StageHead>
       )}
-      <div className="actions">
-        {shown ? <LetterButtons checkId={shown.id} key={shown.id} /> : null}
-        {toSite}
-      </div>
+      {shown ? null : <div className="actions">{toSite}</div>}
       <FollowingFigure promiseId={shown?.promiseId ?? newestPromise.id} pencePerKWh={shown?.input.pencePerKWh} />
       <BillForm busy={busy} onRun={run} />
       {failure === null ? null : (

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { Series } from '../../../src/model/evidence/evidence.ts';
 import { draftOfBill, emptyDraft, findOwnWeather, finishDraft, spanOf } from '../../../src/screens/check/bill-draft.ts';
-import { daysOf, listBills, listMeters } from '../../../src/screens/check/bills.ts';
+import { daysOf, listBills, listMeters, listSpans } from '../../../src/screens/check/bills.ts';
 import { unknownSentences } from '../../../src/words/check.ts';
 
 const series = (part: Partial<Series>): Series => ({
@@ -124,6 +124,38 @@ describe('what of the evidence can be held against a promise', () => {
   });
   test('meters read by the day can be summed', () => {
     expect(listMeters([daily, series({ periods })])).toEqual([daily]);
+  });
+
+  const year = (from: string, count: number, missing: readonly number[] = []) =>
+    series({
+      role: 'heat-pump',
+      to: '2027-01-15',
+      days: { first: from, values: Array.from({ length: count }, (_, i) => (missing.includes(i) ? null : 1)) },
+    });
+  test.each([
+    [
+      'a year and a bit',
+      year('2026-01-10', 371),
+      '2026-03-01',
+      [
+        ['2026-12-01', '2027-01-01'],
+        ['2026-10-01', '2027-01-01'],
+        ['2026-03-01', '2027-01-01'],
+      ],
+    ],
+    [
+      'a hole in October',
+      year('2026-01-10', 371, [280]),
+      '2026-03-01',
+      [
+        ['2026-12-01', '2027-01-01'],
+        ['2026-11-01', '2027-01-01'],
+      ],
+    ],
+    ['no whole month since the promise', year('2026-12-20', 27), '2026-03-01', []],
+    ['promised after them', year('2026-01-10', 371), '2027-01-05', []],
+  ] as [string, Series, string, string[][]][])('whole months of readings: %s', (_, meter, promisedOn, expected) => {
+    expect(listSpans([meter], promisedOn).map(({ from, to }) => [from, to])).toEqual(expected);
   });
 
   test('weather serves where it covers all the days', () => {

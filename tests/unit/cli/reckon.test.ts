@@ -115,6 +115,11 @@ describe('a household file', () => {
     expect(BillCheck.safeParse(check).error?.issues).toBeUndefined();
     expect(check.actualPence).toBeCloseTo(2900 * 27, 6);
     expect((await run(path, '--check')).out).toContain('Bill check');
+    expect((await run(path, '--check')).out).toMatch(/joined in it[\s\S]*What the readings show/);
+    const letter = join(folder, 'letter.html');
+    expect((await run(path, '--letter', letter)).err).toContain('Wrote');
+    expect(readFileSync(letter, 'utf8')).toContain('What we do not know yet');
+    expect((await run(path, '--letter', join(folder, 'letter.doc'))).code).toBe(2);
   });
 
   test('takes the units of the bill from the heat pump’s own readings', async () => {

@@ -236,7 +236,15 @@ export function contractSuite(name: string, open: () => Promise<OpenedClient>): 
       const sum = check.parts.reduce((total, part) => total + part.pence, 0);
       expect(sum).toBeCloseTo(check.actualPence - check.promisedPence, 6);
       expect((await call('household.open', { id: householdId })).checks).toEqual([check]);
+      // Half-hours of the whole home from before the promise say nothing of its days.
+      expect(await call('check.prefill', { promiseId: check.promiseId })).toBeNull();
+      const letter = await call('check.print', { checkId: check.id, format: 'html' });
+      expect(letter.fileName).toMatch(/letter of 2026-11-25\.html$/);
+      expect(contentOf(letter).toString('utf8')).toContain('What we do not know yet');
+      const pdf = await call('check.print', { checkId: check.id, format: 'pdf' });
+      expect(contentOf(pdf)).toEqual(Buffer.from(printedAs(contentOf(letter).toString('utf8'))));
       await call('check.drop', { checkId: check.id });
+      expect((await refusalOf(call('check.print', { checkId: check.id, format: 'html' }))).code).toBe('not-there');
       expect((await call('household.open', { id: householdId })).checks).toEqual([]);
     });
 

@@ -3,11 +3,16 @@
  * The gates are those of plain-language guidance for a reader of 12; formulae: Flesch 1948, Kincaid 1975.
  */
 import { describe, expect, test } from 'vitest';
+import type { BillCheck } from '../../../src/model/appraisal/promise.ts';
+import { AskCode, CautionCode, FindingCheckCode, FindingCode } from '../../../src/model/findings/finding.ts';
 import { changeSentence } from '../../../src/words/change.ts';
 import * as check from '../../../src/words/check.ts';
 import * as cost from '../../../src/words/cost.ts';
+import * as findings from '../../../src/words/findings.ts';
+import * as following from '../../../src/words/following.ts';
 import { GLOSSARY, meaningOf } from '../../../src/words/glossary.ts';
 import * as heat from '../../../src/words/heat.ts';
+import * as letter from '../../../src/words/letter.ts';
 import * as machine from '../../../src/words/machine.ts';
 import * as prices from '../../../src/words/prices.ts';
 import * as promise from '../../../src/words/promise.ts';
@@ -15,6 +20,7 @@ import { QUESTION_CODES, questionSentence } from '../../../src/words/questions.t
 import * as sure from '../../../src/words/sure.ts';
 import * as watch from '../../../src/words/watch.ts';
 import { larchRise } from '../leave-behind/larch-rise.ts';
+import { made } from './made-findings.ts';
 import { readingEase, sentencesOf, wordsOf } from './reading-ease.ts';
 
 const signature = {
@@ -65,6 +71,52 @@ const bill = {
   expected: { value: 60_500, low: 54_000, high: 67_000 },
   actualPence: 67_400,
   promisedPence: 46_200,
+};
+
+const { working } = rise.demand.total;
+const complaint: BillCheck = {
+  id: 'c',
+  promiseId: 'p',
+  madeOn: '2026-03-10T10:00:00Z',
+  input: {
+    promiseId: 'p',
+    from: '2025-12-01',
+    to: '2026-03-01',
+    boughtKWh: 2264,
+    otherKWh: 0,
+    meter: 'whole-house',
+    pencePerKWh: 27.7,
+    readings: 'estimated',
+  },
+  ...bill,
+  seasonPence: 52_000,
+  parts: [
+    { cause: 'price', pence: 3_900, grade: 'measured', working },
+    { cause: 'backup', pence: 6_700, grade: 'estimated', working },
+    {
+      cause: 'rest',
+      joined: ['heat-used', 'hot-water', 'efficiency', 'other-electricity', 'metering', 'weather'],
+      pence: 4_000,
+      grade: 'assumed',
+      working,
+    },
+  ],
+  next: [...check.NEXT_CODES],
+  findings: [{ ...made('heater-running'), working }],
+};
+const followed = {
+  month: '2026-01',
+  from: '2026-01-01',
+  to: '2026-02-01',
+  days: 31,
+  promisedKWh: 95,
+  expectedKWh: 100,
+  lowKWh: 70,
+  highKWh: 130,
+  actualKWh: 150,
+  weatherKnown: true,
+  verdict: 'above' as const,
+  gapSoFarKWh: 50,
 };
 
 const pages: Record<string, string[]> = {
@@ -144,6 +196,36 @@ const pages: Record<string, string[]> = {
     check.joinedSentence({ cause: 'rest', joined: ['heat-used', 'hot-water', 'efficiency', 'backup'], pence: 4_000 }),
     ...check.NEXT_CODES.map(check.nextSentence),
     check.checkCaution(),
+  ],
+  'findings, at home': [
+    ...FindingCode.options.flatMap((code) => [findings.homeSentence(made(code)), findings.costOfFinding(made(code))]),
+    ...AskCode.options.map(findings.askSentence),
+  ],
+  'findings, for the installer': [
+    ...FindingCode.options.map((code) => findings.seenSentence(made(code))),
+    ...FindingCheckCode.options.map(findings.findingCheckSentence),
+    ...CautionCode.options.map(findings.findingCaution),
+    findings.noFindingsSentence(),
+    findings.noReadingsSentence(),
+  ],
+  following: [
+    following.followedSentence([followed], 25),
+    following.nextBillSentence([followed]),
+    following.nextBillSentence([{ ...followed, verdict: 'inside', actualKWh: 105 }]),
+    following.notFollowedSentence(true),
+    following.notFollowedSentence(false),
+  ],
+  letter: [
+    letter.letterThanks(),
+    letter.letterVerdict(complaint),
+    ...letter.knownSentences(complaint),
+    ...check.unknownSentences(complaint),
+    ...letter.weDoSentences({ next: check.NEXT_CODES.slice(), findings: complaint.findings }),
+    ...letter.askSentences(complaint),
+    letter.leaveItSentence(),
+    letter.scheduleSentence(),
+    letter.scheduleNote(),
+    ...letter.readSentences(complaint),
   ],
   glossary: GLOSSARY.map((entry) => entry.meaning),
 };

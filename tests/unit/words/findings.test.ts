@@ -1,6 +1,5 @@
-/** Findings of made homes in words: every code has a sentence, and every figure that a sentence speaks of is there. */
+/** Every finding that the model can name has its words, and whatever its data they are whole sentences. */
 import { describe, expect, test } from 'vitest';
-import { findInReadings } from '../../../src/model/findings/find-in-readings.ts';
 import {
   AskCode,
   CautionCode,
@@ -8,6 +7,7 @@ import {
   FindingCheckCode,
   FindingCode,
 } from '../../../src/model/findings/finding.ts';
+import { NEXT_CODES } from '../../../src/words/check.ts';
 import {
   askSentence,
   costOfFinding,
@@ -19,47 +19,61 @@ import {
   sureShort,
   whenSentence,
 } from '../../../src/words/findings.ts';
-import { drawCase } from '../../prove/finding-case.ts';
-import { sentencesOf, wordsOf } from './reading-ease.ts';
+import { LETTER_NEXT_CODES } from '../../../src/words/letter.ts';
+import { made } from './made-findings.ts';
 
-const byCode = new Map<string, Finding>();
-for (let seed = 100_000; seed < 100_150 && byCode.size < FindingCode.options.length; seed++) {
-  for (const finding of findInReadings(drawCase(seed).input)) byCode.set(finding.code, finding);
-}
-const findings = [...byCode.values()];
-const saidOf = (finding: Finding) => [
-  seenSentence(finding),
-  homeSentence(finding),
-  whenSentence(finding),
-  sureShort(finding),
-  costOfFinding(finding),
-  findingName(finding),
-];
+const SENTENCE = /^[A-Z“].*[.?]$/s;
 
-describe('words of findings', () => {
-  test('made homes show every finding there is', () => {
-    expect([...byCode.keys()].sort()).toEqual(FindingCode.options.toSorted());
+describe.each(FindingCode.options)('%s', (code) => {
+  const finding = made(code);
+  test('is named, seen and said at home', () => {
+    expect(findingName(finding)).toMatch(/^[A-Z]/);
+    for (const text of [seenSentence(finding), homeSentence(finding)]) {
+      expect(text).toMatch(SENTENCE);
+      expect(text).not.toMatch(/NaN|undefined|not known/);
+    }
+    expect(homeSentence(finding), 'no power on the household’s page').not.toMatch(/\bk?W\b/);
   });
-  test.each(findings.map((finding) => [finding.code, finding] as const))('%s', (_, finding) => {
-    const said = saidOf(finding);
-    expect(said.filter((text) => /NaN|undefined|not known|Infinity/.test(text) || text.length === 0)).toEqual([]);
-    const long = said.flatMap(sentencesOf).filter((sentence) => wordsOf(sentence).length > 25);
-    expect(long).toEqual([]);
-    expect(finding.ask.length).toBeGreaterThan(0);
-    expect(finding.check.length).toBeGreaterThan(0);
-    expect(finding.sure).toBeLessThan(1);
-  });
-  test('every question, check and caution has its sentence', () => {
-    const all = [
-      ...AskCode.options.map(askSentence),
-      ...FindingCheckCode.options.map(findingCheckSentence),
-      ...CautionCode.options.map(findingCaution),
-    ];
-    expect(all.every((text) => /^[A-Z].*[.?]$/.test(text))).toBe(true);
-    expect(new Set(all).size).toBe(all.length);
-  });
-  test('electric heaters and hot tanks bring their cautions', () => {
-    expect(byCode.get('heater-running')!.cautions).toEqual(['electrical', 'scalding', 'legionella']);
-    expect(byCode.get('water-often')!.cautions).toEqual(['scalding', 'legionella']);
-  });
+});
+
+test.each([
+  ...AskCode.options.map((code) => [code, askSentence(code)]),
+  ...FindingCheckCode.options.map((code) => [code, findingCheckSentence(code)]),
+  ...CautionCode.options.map((code) => [code, findingCaution(code)]),
+])('%s has its sentence', (_, text) => expect(text).toMatch(SENTENCE));
+
+test.each([
+  [
+    { pence: 7000, penceYear: 61_000, kWh: 252 },
+    'In these days it took 250 units more and cost about £70 more. A year like these days would cost about £610 more.',
+  ],
+  [
+    { pence: 2000, penceYear: 8000, kWh: 0 },
+    'In these days it cost about £20 more. A year like these days would cost about £80 more.',
+  ],
+  [
+    { pence: -2000, penceYear: -8000, kWh: -80 },
+    'In these days it took 80 units less and cost about £20 less. A year like these days would cost about £80 less.',
+  ],
+  [
+    { pence: 5000, penceYear: 0, kWh: 180 },
+    'In these days it took 180 units more and cost about £50 more. Over a year it evens out.',
+  ],
+  [{ pence: 20, penceYear: 0, kWh: 0 }, 'It makes no lasting cost.'],
+] as [Pick<Finding, 'pence' | 'penceYear' | 'kWh'>, string][])('cost of %o', (cost, said) => {
+  expect(costOfFinding(cost)).toBe(said);
+});
+
+test.each([
+  [0.97, 'about 19 in 20 sure'],
+  [0.5, 'about 10 in 20 sure'],
+  [1, 'about 19 in 20 sure'],
+])('%d is never certain', (sure, said) => expect(sureShort({ sure })).toBe(said));
+
+test('the last day belongs to it', () => {
+  expect(whenSentence({ from: '2026-01-08', to: '2026-02-19' })).toBe('8 January 2026 to 18 February 2026');
+});
+
+test('each next step is said in the letter, by us or as a question', () => {
+  expect(LETTER_NEXT_CODES.toSorted()).toEqual(NEXT_CODES.toSorted());
 });

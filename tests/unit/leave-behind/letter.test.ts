@@ -1,0 +1,80 @@
+import { describe, expect, test } from 'vitest';
+import { renderLetter } from '../../../src/leave-behind/letter.tsx';
+import { readingDays } from '../../../src/leave-behind/schedule.ts';
+import type { BillCheckInput } from '../../../src/model/appraisal/promise.ts';
+import { checkBill } from '../../../src/model/bill-gap/check-bill.ts';
+import { sampleBill, samplePromise, spreads } from '../bill-gap/sample-promise.ts';
+
+const settings = { installerName: 'Hill & Daughters', installerContact: '01234 567 890', paper: 'A4' as const };
+const promise = samplePromise();
+const check = (change: Partial<BillCheckInput> = {}) =>
+  checkBill({
+    promise,
+    bill: sampleBill({ degreeDays: 465, ...change }),
+    reference: spreads,
+    id: 'c',
+    madeOn: '2027-02-10T09:00:00.000Z',
+  });
+const render = (change: Partial<BillCheckInput> = {}, name = 'Invented household', paper: 'A4' | 'Letter' = 'A4') =>
+  renderLetter(check(change), promise, { ...promise.household, name }, { ...settings, paper });
+const textOf = (html: string) =>
+  html
+    .replace(/<style[\s\S]*?<\/style>/g, ' ')
+    .replace(/<[^>]+>/g, ' ')
+    .replaceAll('&amp;', '&')
+    .replaceAll('&#x27;', "'")
+    .replace(/\s+/g, ' ');
+
+describe('the letter', () => {
+  test('inside, above or below stands on the first page, with both amounts', () => {
+    expect(textOf(render())).toContain('The bill lies inside.');
+    // 155 kWh promised; three times as many are far above the range.
+    expect(textOf(render({ boughtKWh: 465 }))).toMatch(/Your bill is £120.*The bill lies £\d+ above that/);
+    expect(textOf(render({ boughtKWh: 20 }))).toMatch(/The bill lies £\d+ below that/);
+  });
+  test.each([
+    'What we know',
+    'What we do not know yet',
+    'What happens next',
+    'The sums',
+    'What the readings show',
+    'Look at next',
+  ])('has the heading "%s"', (heading) => expect(render({ boughtKWh: 465 })).toContain(`<h3>${heading}</h3>`));
+  test('what is joined is named as joined, and every part has its sum', () => {
+    const text = textOf(render({ boughtKWh: 300 }));
+    expect(text).toContain('joined: heat used, hot water, how well the machine works and the backup heater');
+    for (const { working } of check({ boughtKWh: 300 }).parts) expect(text).toContain(`${working.title}: `);
+  });
+  test('with readings by the hour missing it says what they would show', () => {
+    expect(textOf(render())).toContain('There are no readings by the hour for these days.');
+  });
+  test('the same twice; nothing fetched, nothing run, names escaped', () => {
+    const name = 'A <b>"home"</b> </style><script>x';
+    expect(render({}, name)).toBe(render({}, name));
+    const html = render({}, name);
+    expect(html).not.toMatch(/<script|<b>|https?:\/\/(?!www\.w3\.org)/);
+    expect(textOf(html)).not.toMatch(/NaN|undefined|Infinity/);
+    expect(render({}, 'x', 'Letter')).toContain('8.5in 11in');
+  });
+});
+
+describe('what to read from now on', () => {
+  const days = readingDays(check(), promise);
+  test('the first of each month after the letter, for a year', () => {
+    expect(days.map(({ on }) => on)).toEqual([
+      ...['03', '04', '05', '06', '07', '08', '09', '10', '11', '12'].map((month) => `2027-${month}-01`),
+      '2028-01-01',
+      '2028-02-01',
+      '2028-03-01',
+    ]);
+    expect(days[0]!.expected).toBeNull();
+  });
+  test('a month has the units of the promise: 5 a day in winter, 2 in summer', () => {
+    expect(days[1]!.expected!.kWh).toBeCloseTo(5 * 31, 6); // March
+    expect(days[4]!.expected!.kWh).toBeCloseTo(2 * 30, 6); // June
+    for (const { expected } of days.slice(1)) expect(expected!.highKWh).toBeGreaterThan(expected!.kWh);
+  });
+  test('a letter of December goes on in January', () => {
+    expect(readingDays({ madeOn: '2027-12-31T12:00:00Z' }, promise)[0]!.on).toBe('2028-01-01');
+  });
+});
