@@ -1,0 +1,130 @@
+/** The customer rings: the bill is higher than promised. From the readings to the letter, on the invented complaint. */
+import type { Page } from '@playwright/test';
+import { download, expect, openStage, takePicture, test, typeInto } from './host.ts';
+import { findLabelsOverLabels, findOddWords, findTextOutside } from './inspect.ts';
+import { textOfPdf } from './pdf-text.ts';
+
+test.use({ sampleName: 'mill-lane' });
+const main = (page: Page) => page.getByRole('main');
+
+test('a winter bill is checked, the heater found with its dates, and the letter written', async ({ desk, host }) => {
+  test.slow();
+  await desk.getByRole('link', { name: 'Mill Lane' }).click();
+  await openStage(desk, 'Bill check');
+  const page = main(desk);
+
+  await test.step('the sample brings its promise of August; its own check is dropped to begin afresh', async () => {
+    await expect(page).toContainText('Promise 1 of 20 August 2025');
+    await page.getByRole('button', { name: /^Drop/ }).click();
+    await expect(page).toContainText('Has a bill come?');
+  });
+
+  await test.step('without any bill the months are followed, with the next bill foretold', async () => {
+    const months = page.getByRole('region', { name: 'Month by month since the promise' });
+    await expect(months).toBeVisible();
+    await expect(months.getByText(/next bill/)).toBeVisible();
+    await months.getByRole('img', { name: /In \d+ of 12 months/ }).focus();
+    await desk.keyboard.press('t');
+    const january = months.getByRole('row', { name: /^January 2026/ });
+    await expect(january).toContainText('840 kWh');
+    await desk.keyboard.press('t');
+  });
+
+  await test.step('the readings fill the bill in; the price is asked', async () => {
+    await expect(page.getByLabel('Units of the heat pump')).not.toHaveValue('');
+    await page
+      .getByLabel('Take it from the evidence')
+      .selectOption({ label: 'all months since the promise, September 2025 to August 2026' });
+    await expect(page).toContainText('The price is not known from the evidence');
+    await desk.getByRole('button', { name: 'Check the bill' }).click();
+    await expect(page.getByRole('alert')).toContainText('Type the price of a unit');
+  });
+
+  await test.step('the winter bill', async () => {
+    await typeInto(desk, 'First day', '2025-12-01');
+    await typeInto(desk, 'Last day', '2026-02-28');
+    await page.getByRole('button', { name: 'Take it' }).click();
+    await expect(page.getByLabel('Units of the heat pump')).toHaveValue('2264.4');
+    await typeInto(desk, 'Price of a unit', '27.69');
+    await desk.getByRole('button', { name: 'Check the bill' }).click();
+    await expect(page.getByRole('heading', { level: 2 })).toHaveText(
+      /^The bill lies inside the promised range\. It is £1\d0 above the promise\. Put right for weather and price, £\d+ too much is left over\.$/,
+    );
+  });
+
+  await test.step('weather, price and heater stand apart, and what is joined says so', async () => {
+    const table = page.getByRole('table', { name: /Where the difference comes from/ });
+    for (const name of [
+      /^Dearer electricity/,
+      /^Colder weather/,
+      /^Backup heater/,
+      /^All the rest\s*joined: heat used/,
+    ])
+      await expect(table.getByRole('row', { name })).toBeVisible();
+    const parts = (await host.call('household.open', { id: (await host.call('household.list', {}))[0]!.id }))
+      .checks[0]!;
+    expect(parts.parts.reduce((sum, { pence }) => sum + pence, 0)).toBe(parts.actualPence - parts.promisedPence);
+    await table
+      .getByRole('row', { name: /^Backup heater/ })
+      .getByRole('button')
+      .click();
+    await expect(desk.getByRole('dialog')).toContainText('Units of the heater');
+    await desk.keyboard.press('Escape');
+  });
+
+  await test.step('the immersion heater, with its dates, its cost, its day, what to ask and what to check', async () => {
+    const finding = page
+      .getByRole('listitem')
+      .filter({ has: desk.getByRole('heading', { name: 'Immersion or backup heater' }) });
+    await expect(finding).toContainText('8 January 2026 to 18 February 2026');
+    await expect(finding).toContainText('about 19 in 20 sure');
+    await finding.locator('summary').focus();
+    await desk.keyboard.press('Enter');
+    await expect(finding.getByRole('img', { name: /3\.\d kW at 0[23]:00/ })).toBeVisible();
+    await expect(finding).toContainText('Is there a switch for an electric heater');
+    await expect(finding).toContainText('Read the heater’s hours');
+    await expect(finding).toContainText('Mains wiring is for an electrician');
+    await finding.getByRole('button', { name: /^In these days/ }).click();
+    await expect(desk.getByRole('dialog')).toContainText('price of a unit');
+    await desk.keyboard.press('Escape');
+  });
+
+  await test.step('at both sizes, light and dark, nothing is cut off or laid over', async () => {
+    for (const [width, height] of [
+      [1280, 800],
+      [1024, 768],
+    ] as const) {
+      for (const colorScheme of ['light', 'dark'] as const) {
+        await desk.setViewportSize({ width, height });
+        await desk.emulateMedia({ colorScheme });
+        await takePicture(desk, `complaint-${colorScheme}-${width}`);
+        expect(await findOddWords(desk)).toEqual([]);
+        expect(await findTextOutside(desk)).toEqual([]);
+        expect(await findLabelsOverLabels(desk)).toEqual([]);
+      }
+    }
+  });
+
+  await test.step('the letter, read back from its PDF', async () => {
+    const { name, bytes } = await download(desk, desk.getByRole('button', { name: 'Write the letter' }));
+    expect(name).toMatch(/^Mill Lane, letter of .*\.pdf$/);
+    const text = await textOfPdf(bytes);
+    for (const said of [
+      'Thank you for telling us.',
+      'from 1 December 2025 to 28 February 2026',
+      'Put right for weather and price',
+      'from 8 January 2026 to 18 February 2026, on 42 days',
+      'What we do not know yet',
+      'What happens next',
+      'Working, for the installer',
+      'joined: heat used, hot water and how well the machine works',
+      'What to read from now on',
+      'Ring us above',
+      'page 1 of 3',
+    ])
+      expect(text).toContain(said);
+    const first = await download(desk, desk.getByRole('button', { name: /^as a page/ }));
+    const again = await download(desk, desk.getByRole('button', { name: /^as a page/ }));
+    expect(first.bytes.equals(again.bytes)).toBe(true);
+  });
+});
