@@ -14,5 +14,15 @@ export function settlePdf(pdf: Uint8Array): Uint8Array {
     .replace(/(\/ID ?\[ ?<)([0-9A-Fa-f]+)(> ?<)([0-9A-Fa-f]+)(> ?\])/g, (_, a, first: string, b, second: string, c) => {
       return `${a}${'0'.repeat(first.length)}${b}${'0'.repeat(second.length)}${c}`;
     });
-  return new Uint8Array(Buffer.from(settled, 'latin1'));
+  return new Uint8Array(Buffer.from(renumberTags(settled), 'latin1'));
+}
+
+/**
+ * A table's cells name their headings by the browser's own count of nodes, which begins elsewhere on a busy machine.
+ * They are counted from 1 instead; their order stays, since the tree of names is searched by it.
+ */
+function renumberTags(text: string): string {
+  const names = [...new Set(text.match(/(?<=\(node)\d{8}(?=\))/g))].sort();
+  const ranks = new Map(names.map((name, index) => [name, String(index + 1).padStart(8, '0')]));
+  return text.replace(/(?<=\(node)\d{8}(?=\))/g, (name) => ranks.get(name)!);
 }

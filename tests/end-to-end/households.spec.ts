@@ -10,13 +10,19 @@ async function more(page: Page, name: string): Promise<void> {
   await page.getByRole('button', { name: `More for ${name}`, exact: true }).click();
 }
 
-/** All that the seven stages say of a household, in words. */
+/** All that the seven stages say of a household, in words, once what is reckoned behind them has come. */
 async function readStages(page: Page): Promise<string[]> {
   const said: string[] = [];
   for (const stage of STAGES) {
     await openStage(page, stage);
     await expect(page.getByText('Reading the promise …')).toHaveCount(0);
-    said.push(`${stage}: ${await page.getByRole('main').textContent()}`);
+    let text = '';
+    await expect(async () => {
+      const before = text;
+      text = (await page.getByRole('main').textContent()) ?? '';
+      expect(text).toBe(before);
+    }).toPass({ intervals: [250] });
+    said.push(`${stage}: ${text}`);
   }
   return said;
 }

@@ -35,6 +35,15 @@ test('dates and numbers of the printing go, every other byte stays where it was'
   expect(settled).toBe(
     "%PDF-1.4\n<</CreationDate (D:20000101000000+00'00')\n/ModDate (D:20000101000000+00'00')>>/ID [<0000> <0000>]",
   );
+  // Headings of tables are named by the browser's own count of nodes; the order of the names stays.
+  const tagged = (first: number) =>
+    Buffer.from(
+      `/Headers [(node0000${first + 7}) (node0000${first})] /Limits [(node0000${first}) (node0000${first + 9})]`,
+    );
+  expect(settlePdf(tagged(1075))).toEqual(settlePdf(tagged(1074)));
+  expect(Buffer.from(settlePdf(tagged(1075))).toString()).toBe(
+    '/Headers [(node00000002) (node00000001)] /Limits [(node00000001) (node00000003)]',
+  );
   const bytes = Uint8Array.from({ length: 256 }, (_, i) => i);
   expect(settlePdf(bytes)).toEqual(bytes);
 });
