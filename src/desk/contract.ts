@@ -17,6 +17,8 @@ export const Settings = z.object({
   installerContact: z.string().max(400).default(''),
   theme: z.enum(['as the system', 'light', 'dark']).default('as the system'),
   paper: z.enum(['A4', 'Letter']).default('A4'),
+  /** The installer's own logo, a PNG or JPEG as a data address; empty for none. Its bytes are checked when it is written. */
+  logo: z.string().default(''),
 });
 export type Settings = z.infer<typeof Settings>;
 
@@ -203,10 +205,10 @@ export interface Bridge {
 }
 
 /**
- * Largest file that is taken in, bytes; ten years of half-hours are 5 MB. Reading a file takes some six times its size
- * in memory; what was measured at this size stands beside MAX_FILE_BYTES of intake, which is the same.
+ * Largest file that is taken in, bytes; ten years of half-hours are 5 to 14 MB. Reading takes many times its size in
+ * memory: the numbers that led to this limit stand beside MAX_FILE_BYTES of intake, which is the same.
  */
-export const LARGEST_FILE_BYTES = 32 * 1024 * 1024;
+export const LARGEST_FILE_BYTES = 16 * 1024 * 1024;
 
 const megabytes = (bytes: number) => `${Math.ceil(bytes / 1024 / 1024).toLocaleString('en-GB')} MB`;
 
@@ -216,7 +218,18 @@ export const refuseLargeFile = (fileName: string, bytes: number): DeskError =>
     code: 'file-too-large',
     message: `${fileName} has ${megabytes(bytes)}; files up to ${megabytes(LARGEST_FILE_BYTES)} are taken.`,
     where: fileName,
-    remedy: 'Ten years of half-hours need about 5 MB. Export a shorter span, or only the meter that is wanted.',
+    remedy: 'Ten years of half-hours need 5 to 14 MB. Export a shorter span, or only the meter that is wanted.',
+  });
+
+/** Largest logo, bytes: it goes into every document that is printed. */
+export const LARGEST_LOGO_BYTES = 200_000;
+
+export const refuseLargeLogo = (bytes: number): DeskError =>
+  new DeskError({
+    code: 'logo-too-large',
+    message: `This logo has ${Math.ceil(bytes / 1000).toLocaleString('en-GB')} kB; up to ${LARGEST_LOGO_BYTES / 1000} kB are taken.`,
+    where: 'logo',
+    remedy: 'Save it smaller: 800 pixels across are plenty for paper.',
   });
 
 /** How every refusal looks, over HTTP and over IPC alike. */

@@ -1,5 +1,5 @@
 /** Files handed in by the window, kept in memory for the session until they are taken or grow old. */
-import { DeskError, LARGEST_FILE_BYTES } from './contract.ts';
+import { DeskError, LARGEST_FILE_BYTES, refuseLargeFile } from './contract.ts';
 
 export interface OfferedFile {
   readonly fileName: string;
@@ -12,9 +12,9 @@ export interface OfferedFiles {
   drop(id: string): void;
 }
 
-export const MOST_BYTES_TOGETHER = 256 * 1024 * 1024;
+/** Files that wait count towards the 300 MB that an import may take, so three of the largest at once are enough. */
+export const MOST_BYTES_TOGETHER = 48 * 1024 * 1024;
 const KEPT_MS = 2 * 60 * 60 * 1000;
-const megabytes = (bytes: number) => `${Math.ceil(bytes / 1024 / 1024)} MB`;
 
 /** `now` answers an ISO instant. The oldest files go first when room runs out. */
 export function keepOfferedFiles(now: () => string): OfferedFiles {
@@ -34,12 +34,7 @@ export function keepOfferedFiles(now: () => string): OfferedFiles {
   return {
     offer(id, { fileName, bytes }) {
       if (bytes.byteLength > LARGEST_FILE_BYTES) {
-        throw new DeskError({
-          code: 'file-too-large',
-          message: `${fileName} has ${megabytes(bytes.byteLength)}; files up to ${megabytes(LARGEST_FILE_BYTES)} are taken.`,
-          where: fileName,
-          remedy: 'Ten years of half-hours need about 5 MB. Export a shorter span, or only the meter that is wanted.',
-        });
+        throw refuseLargeFile(fileName, bytes.byteLength);
       }
       makeRoom(bytes.byteLength);
       files.set(id, { fileName, bytes, at: Date.parse(now()) });

@@ -33,6 +33,15 @@ export interface LinkOptions {
   readonly onFailure?: (detail: string) => void;
 }
 
+/** A file goes over as it is: a copy would hold its memory twice. Its sender has no more use for it. */
+function bytesToHandOver(name: string, input: unknown): ArrayBuffer[] {
+  if (name !== 'file.offer') return [];
+  const bytes = (input as { bytes?: unknown } | null)?.bytes;
+  if (!(bytes instanceof Uint8Array) || !(bytes.buffer instanceof ArrayBuffer)) return [];
+  // A part of a larger buffer is not ours to give away.
+  return bytes.byteLength === bytes.buffer.byteLength ? [bytes.buffer] : [];
+}
+
 export function linkDesk({ port, stops, printPdf, onFailure }: LinkOptions): DeskLink {
   const waiting = new Map<number, Waiting>();
   const ready = Promise.withResolvers<void>();
@@ -80,7 +89,7 @@ export function linkDesk({ port, stops, printPdf, onFailure }: LinkOptions): Des
       try {
         return await new Promise((resolve, reject) => {
           waiting.set(id, { ...work, resolve, reject });
-          port.postMessage({ kind: 'call', id, name, input } satisfies ToDesk);
+          port.postMessage({ kind: 'call', id, name, input } satisfies ToDesk, bytesToHandOver(name, input));
         });
       } finally {
         waiting.delete(id);

@@ -8,6 +8,7 @@ import { toRefusal } from '../desk/refusal.ts';
 import { openSqliteStore, type SqliteStore } from '../store/sqlite-store.ts';
 import { DATABASE_NAME } from './data-folder.ts';
 import type { DeskWorkerData, FromDesk } from './desk-messages.ts';
+import { createGiveBack } from './give-back.ts';
 import { localToday } from './local-today.ts';
 import { describeOpening } from './opening-notice.ts';
 import { printWithChromium } from './print-pdf.ts';
@@ -46,6 +47,7 @@ try {
     stops,
     desk,
     printer,
+    giveBack: createGiveBack(),
     close() {
       store.close();
       port.close();

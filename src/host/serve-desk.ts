@@ -35,9 +35,14 @@ export interface ServedDesk {
   readonly desk: Desk;
   readonly printer: AskedPrinter | null;
   readonly close: () => void;
+  /** Called after each answer. */
+  readonly giveBack?: () => void;
 }
 
-export function serveDesk({ port, stops, desk, printer, close }: ServedDesk): void {
+/** Share of the work that a bar on the screen shows. */
+const LEAST_STEP = 0.005;
+
+export function serveDesk({ port, stops, desk, printer, close, giveBack }: ServedDesk): void {
   const running = new Map<number, AbortController>();
   const send = (message: FromDesk) => port.postMessage(message);
   const stop = (id: number) => running.get(id)?.abort();
@@ -52,11 +57,16 @@ export function serveDesk({ port, stops, desk, printer, close }: ServedDesk): vo
     const controller = new AbortController();
     running.set(id, controller);
     lookForStops();
+    let told = -1;
     try {
       const result = await desk.handle(name, input, {
         signal: controller.signal,
         onProgress(share) {
-          send({ kind: 'progress', id, share });
+          // Work says how far it is far more often than a bar can show; stops are looked for each time.
+          if (share >= told + LEAST_STEP || share === 1) {
+            told = share;
+            send({ kind: 'progress', id, share });
+          }
           lookForStops();
         },
       });
@@ -67,6 +77,7 @@ export function serveDesk({ port, stops, desk, printer, close }: ServedDesk): vo
       send({ kind: 'refusal', id, refusal, ...(detail === undefined ? {} : { detail }) });
     } finally {
       running.delete(id);
+      giveBack?.();
     }
   }
 

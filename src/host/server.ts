@@ -8,7 +8,7 @@ import { DeskError, type DeskRefusal } from '../desk/contract.ts';
 import { toRefusal } from '../desk/refusal.ts';
 import type { DeskLink } from './desk-link.ts';
 import { makeToken, refuseStranger, refuseToken } from './guard.ts';
-import { readInput } from './request-body.ts';
+import { discardRest, readInput } from './request-body.ts';
 import { readWebFile, SECURITY_HEADERS } from './web-files.ts';
 
 export interface LoopbackOptions {
@@ -30,7 +30,7 @@ const LINES = { ...SECURITY_HEADERS, 'Content-Type': 'application/x-ndjson', 'Ca
 const line = (content: object) => `${JSON.stringify(content)}\n`;
 
 function refuse(response: ServerResponse, status: number, refusal: DeskRefusal): void {
-  response.writeHead(status, { ...LINES, ...(status === 413 ? { Connection: 'close' } : {}) });
+  response.writeHead(status, LINES);
   response.end(line({ refusal }));
 }
 
@@ -60,6 +60,7 @@ async function answerCall(
   } catch (error) {
     if (request.destroyed && !request.complete && !(error instanceof DeskError)) return;
     const refusal = toRefusal(error);
+    discardRest(request);
     return refuse(response, refusal.code === 'file-too-large' ? 413 : 400, refusal);
   }
   response.writeHead(200, LINES);

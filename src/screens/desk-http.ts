@@ -1,5 +1,5 @@
 /** Calls to the desk over the loopback host: one POST a request, answered line by line. */
-import { type Call, DeskError, type DeskRefusal, LARGEST_FILE_BYTES } from '../desk/contract.ts';
+import { type Call, DeskError, type DeskRefusal, LARGEST_FILE_BYTES, refuseLargeFile } from '../desk/contract.ts';
 
 export interface HttpDesk {
   /** "http://127.0.0.1:4180", without a slash at the end. */
@@ -43,12 +43,7 @@ function bodyOf(name: string, input: unknown): { body: BodyInit; headers: Record
   }
   const { fileName, bytes } = input as { fileName: string; bytes: Uint8Array<ArrayBuffer> };
   if (bytes.byteLength > LARGEST_FILE_BYTES) {
-    throw new DeskError({
-      code: 'file-too-large',
-      message: `${fileName} has ${Math.ceil(bytes.byteLength / 1024 / 1024)} MB; files up to 64 MB are taken.`,
-      where: fileName,
-      remedy: 'Ten years of half-hours need about 5 MB. Export a shorter span, or only the meter that is wanted.',
-    });
+    throw refuseLargeFile(fileName, bytes.byteLength);
   }
   return {
     body: bytes,

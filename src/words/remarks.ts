@@ -200,7 +200,7 @@ const SENTENCES: Record<RemarkCode, Sentence> = {
   'register-rollover': (r) =>
     `${at(r)}: the counter went past its end (${r.found}) and began again at nought. The use between was kept${about(r)}.${alike(r)}`,
   'register-exchange': (r) =>
-    `${at(r)}: the counter fell (${r.found}), so the meter was changed or a figure is wrong. The use between is not known. Add the last reading of the old meter.${alike(r)}`,
+    `${at(r)}: the counter fell (${r.found})${r.from ? ` between ${r.from} and ${r.to}` : ''}, so the meter was changed or a figure is wrong. The use between is not known. Add the last reading of the old meter.${alike(r)}`,
   'register-alone': (r) => `${r.file} has too few readings of the counter. Two are needed to know what was used.`,
 
   'estimated-merged': (r) =>

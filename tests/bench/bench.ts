@@ -3,6 +3,7 @@
  * The aims are for two ordinary cores; ratios matter more than milliseconds on a machine that is shared.
  */
 import type { BenchRow } from './bench-row.ts';
+import { importMemoryBench } from './import-memory-bench.ts';
 import { intakeBench } from './intake-bench.ts';
 import { modelBench } from './model-bench.ts';
 import { storeBench } from './store-bench.ts';
@@ -11,6 +12,7 @@ const PARTS: readonly (readonly [string, () => readonly BenchRow[] | Promise<rea
   ['The model', modelBench],
   ['Files taken in', intakeBench],
   ['The store', storeBench],
+  ['The largest file', importMemoryBench],
 ];
 
 const figure = (value: number) => (value >= 100 ? value.toFixed(0) : value.toPrecision(3));

@@ -1,4 +1,5 @@
 import type { IntervalDays } from '../../intake/intake.ts';
+import { stageOf } from '../../intake/progress.ts';
 import { readFile } from '../../intake/read-file.ts';
 import type { Remark, Series } from '../../model/evidence/evidence.ts';
 import { DeskError } from '../contract.ts';
@@ -26,6 +27,9 @@ type EvidenceHandlers = Pick<
   | 'evidence.restore'
   | 'evidence.readings'
 >;
+
+/** Reading a file takes about this share of an import, storing it the rest. */
+const READING_SHARE = 0.65;
 
 interface Coming {
   readonly householdId: string;
@@ -76,7 +80,8 @@ export function evidenceHandlers({ ports, store, files }: DeskContext): Evidence
       };
     },
     'evidence.accept'({ fileId, householdId, choices }, work) {
-      const context = contextFor(householdId, work);
+      const { zone } = findHousehold(store, householdId).household;
+      const context = intakeContext(zone, ports.today(), stageOf(work.onProgress, 0, READING_SHARE));
       const file = files.take(fileId);
       const earlier = store.findEvidenceByHash(householdId, hashOf(file.bytes));
       if (earlier) return { evidence: null, duplicateOf: earlier.id };
@@ -89,7 +94,7 @@ export function evidenceHandlers({ ports, store, files }: DeskContext): Evidence
         newId: ports.newId,
       });
       const overlaps = overlapsOf(evidence, intervals);
-      store.addEvidence(evidence, file.bytes, intervals);
+      store.addEvidence(evidence, file.bytes, intervals, stageOf(work.onProgress, READING_SHARE, 1));
       files.drop(fileId);
       return { evidence: withOverlaps(evidence, overlaps), duplicateOf: null };
     },

@@ -67,7 +67,7 @@ function summariseLayer(newest: Series, minutes: number, layer: Layer, zone: str
   const to = startOfDay(zone, lastDay) / 60_000 + (lastSlot < 0 ? last.values.length : lastSlot + 1) * minutes;
   const present = days.reduce((sum, [, { values }]) => sum + values.reduce((n, v) => n + Number(isThere(v)), 0), 0);
   const { id, name, carrier, role, evidenceId } = newest;
-  const none = { count: 0, row: -1, effect: 0 };
+  const none = { count: 0, row: -1, at: 0, effect: 0 };
   const filled = days.flatMap(([day, { values, filled: marks }]) => filledRuns(day, marks, values));
   const { dayShape, ...series } = summariseReadings(
     { id, name, carrier, role, estimatedCount: 0 },
