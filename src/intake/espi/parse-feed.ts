@@ -49,7 +49,7 @@ export function parseFeed(text: string, onProgress?: (share: number) => void): F
     return entries.length - 1;
   };
 
-  parser.on('error', (error) => fail('broken', error.message.replace(/^\d+:\d+:?\s*/, '')));
+  parser.on('error', (error) => fail('broken', plainMessage(error.message)));
   parser.on('doctype', () => fail('doctype', 'DOCTYPE'));
   const addText = (piece: string) => {
     if (words.length < LONGEST_TEXT) words += piece.slice(0, LONGEST_TEXT);
@@ -137,6 +137,13 @@ export function parseFeed(text: string, onProgress?: (share: number) => void): F
   if (fault.fault === 'none') parser.close();
   return fault.fault === 'none' ? { entries, blocks, summaries, isMeterData } : fault;
 }
+
+/** The parser's words without their place, which the line says, and without their full stop. */
+const plainMessage = (message: string): string =>
+  message
+    .replace(/^\d+:\d+:?\s*/, '')
+    .replace(/\.$/, '')
+    .replace('undefined', 'unknown');
 
 const emptyReading = (line: number): Reading => ({
   start: Number.NaN,

@@ -2,7 +2,10 @@
 import { Unzip, UnzipInflate } from 'fflate';
 
 /** Ten years of half-hours are some 25 MB of sheet. */
-export const MAX_UNPACKED_BYTES = 96 * 1024 * 1024;
+export const MAX_UNPACKED_BYTES = 64 * 1024 * 1024;
+/** A sheet of readings packs some ten to fifty times; beyond this, once it has grown, it is made to hurt. */
+const MOST_TIMES = 250;
+const GROWN_BYTES = 8 * 1024 * 1024;
 /** Small pieces, so that a packed bomb is noticed before it has grown. */
 const CHUNK = 1 << 13;
 const MOST_PARTS = 2000;
@@ -45,6 +48,8 @@ export function unpack(bytes: Uint8Array, onProgress?: (share: number) => void):
   unzip.register(UnzipInflate);
   try {
     for (let at = 0; at < bytes.length && !isTooLarge; at += CHUNK) {
+      if (held > GROWN_BYTES && held > MOST_TIMES * at)
+        return { fault: 'damaged', found: `it unpacks to over ${MOST_TIMES} times its size` };
       unzip.push(bytes.subarray(at, at + CHUNK), at + CHUNK >= bytes.length);
       if ((at & 0xfffff) === 0) onProgress?.((at / bytes.length) * 0.3);
     }

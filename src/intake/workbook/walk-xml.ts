@@ -17,7 +17,7 @@ export function walkXml(bytes: Uint8Array, walker: XmlWalker): string | undefine
   let words = '';
   let depth = 0;
   parser.on('error', (error) => {
-    fault ??= error.message.slice(0, 80);
+    fault ??= error.message.replace('undefined', 'unknown').slice(0, 80);
   });
   parser.on('doctype', () => {
     fault ??= 'a document type';

@@ -150,29 +150,32 @@ describe('a series written as a workbook reads back the same', () => {
 });
 
 describe('a packed file that is made to hurt', () => {
-  test('120 MB of noughts in a small archive are refused before they are held', () => {
+  test('noughts without end are given up while they are still few', () => {
     const bomb = zipSync({
       'xl/workbook.xml': strToU8('<workbook><sheets><sheet name="A"/></sheets></workbook>'),
-      'xl/worksheets/sheet1.xml': new Uint8Array(120 * 1024 * 1024).fill(48),
+      'xl/worksheets/sheet1.xml': new Uint8Array(100 * 1024 * 1024).fill(48),
     });
     expect(bomb.length).toBeLessThan(300_000);
-    const started = performance.now();
     const { preview } = readFile('bomb.xlsx', bomb, {}, contextOf('Europe/London'));
     expect(preview.remarks.map(remarkSentence)).toEqual([
-      'bomb.xlsx unpacks to over 96 MB; we read at most 96 MB. Save the sheet you need as CSV.',
+      'bomb.xlsx is a damaged workbook (it unpacks to over 250 times its size). Open it, save it again, or save the sheet as CSV.',
     ]);
-    expect(performance.now() - started).toBeLessThan(2000);
   });
   test('an archive that understates what is in it is measured, not believed', () => {
-    const bomb = zipSync({ 'xl/worksheets/sheet1.xml': new Uint8Array(120 * 1024 * 1024).fill(48) });
+    // A pattern of 3,000 bytes packs some hundred times, as no mere noughts do.
+    const sheet = new Uint8Array(70 * 1024 * 1024);
+    for (let i = 0; i < sheet.length; i++) sheet[i] = 48 + (((i % 3000) * 7919) % 61);
+    const bomb = zipSync({ 'xl/worksheets/sheet1.xml': sheet }, { level: 1 });
+    expect(bomb.length).toBeGreaterThan(70 * 4096);
     const view = new DataView(bomb.buffer, bomb.byteOffset, bomb.byteLength);
-    for (let at = 0; at < bomb.length - 30; at++) {
-      // Uncompressed size in the local header and in the directory (PKWARE APPNOTE 4.3.7 and 4.3.12).
-      if (view.getUint32(at, true) === 0x04034b50) view.setUint32(at + 22, 100, true);
+    // Uncompressed size in the local header and in the directory (PKWARE APPNOTE 4.3.7 and 4.3.12).
+    view.setUint32(22, 100, true);
+    for (let at = bomb.length - 200; at < bomb.length - 30; at++)
       if (view.getUint32(at, true) === 0x02014b50) view.setUint32(at + 24, 100, true);
-    }
     const { preview } = readFile('bomb.xlsx', bomb, {}, contextOf('Europe/London'));
-    expect(preview.remarks.map((r) => r.code)).toEqual(['workbook-too-large']);
+    expect(preview.remarks.map(remarkSentence)).toEqual([
+      'bomb.xlsx unpacks to over 64 MB; we read at most 64 MB. Save the sheet you need as CSV.',
+    ]);
   });
   test('entities are not expanded, whatever they are called', () => {
     const record = { point: '1', record: '1', title: '&bomb;', kind: 0, type: ELECTRICITY, readings: [] };
