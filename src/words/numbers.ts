@@ -26,14 +26,21 @@ export const MONTH_NAMES = [
 ] as const;
 export const SHORT_MONTH_NAMES = MONTH_NAMES.map((name) => name.slice(0, 3));
 
+/** A format takes far longer to make than to use, and a screen writes hundreds of numbers. */
+const FORMATS = new Map<number, Intl.NumberFormat>();
+function formatOf(decimals: number): Intl.NumberFormat {
+  const known = FORMATS.get(decimals);
+  if (known) return known;
+  const digits = { minimumFractionDigits: decimals, maximumFractionDigits: decimals };
+  const made = new Intl.NumberFormat('en-GB', { ...digits, useGrouping: true });
+  FORMATS.set(decimals, made);
+  return made;
+}
+
 /** A whole number with commas and a true minus sign; never "−0". */
 export function grouped(value: number, decimals = 0): string {
   if (!Number.isFinite(value)) return UNKNOWN;
-  const size = Math.abs(value).toLocaleString('en-GB', {
-    minimumFractionDigits: decimals,
-    maximumFractionDigits: decimals,
-    useGrouping: true,
-  });
+  const size = formatOf(decimals).format(Math.abs(value));
   return value < 0 && /[1-9]/.test(size) ? `−${size}` : size;
 }
 

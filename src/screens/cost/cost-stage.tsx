@@ -1,5 +1,5 @@
 /** What heating costs: the sentence, the spread, what would move it, and what it is made of. */
-import { useState } from 'react';
+import { useMemo, useState } from 'react';
 import { useHousehold } from '../household-context.tsx';
 import { QuestionList } from '../shared/question-list.tsx';
 import { StageHead } from '../shared/stage-head.tsx';
@@ -11,6 +11,7 @@ import { SpreadFigure } from './spread-figure.tsx';
 import { SystemsTable } from './systems-table.tsx';
 import { TwentyFigure } from './twenty-figure.tsx';
 import { useCostVoice } from './use-cost-voice.ts';
+import { useFollowing } from './use-following.ts';
 import { useWhatIf } from './use-what-if.ts';
 import { WhatIfRow } from './what-if-row.tsx';
 import './cost.css';
@@ -21,10 +22,34 @@ export function CostStage() {
   const { appraisal } = state;
   const voice = useCostVoice(state);
   const [asTable, setAsTable] = useState(false);
+  // What is beside the sliders follows them first; what lies further down comes when that is painted.
+  const below = useFollowing(appraisal);
+  const first = useMemo(
+    () => (asTable ? <SystemsTable appraisal={appraisal} /> : <SpreadFigure appraisal={appraisal} />),
+    [appraisal, asTable],
+  );
+  const rest = useMemo(
+    () => (
+      <>
+        <TwentyFigure appraisal={below} />
+        <MonthsFigure appraisal={below} />
+        {asTable ? null : (
+          <section aria-labelledby="made-of">
+            <h3 id="made-of">What it is made of</h3>
+            <SystemsTable appraisal={below} />
+          </section>
+        )}
+        <BalanceLines appraisal={below} />
+        <DriversSection />
+        <LifetimeSection appraisal={below} />
+      </>
+    ),
+    [below, asTable],
+  );
   return (
     <>
       <StageHead {...voice} />
-      {asTable ? <SystemsTable appraisal={appraisal} /> : <SpreadFigure appraisal={appraisal} />}
+      {first}
       <div className="cost-low screen-only">
         <WhatIfRow state={state} />
         <div className="actions">
@@ -41,17 +66,7 @@ export function CostStage() {
         </div>
       </div>
       <QuestionList stage="cost" />
-      <TwentyFigure appraisal={appraisal} />
-      <MonthsFigure appraisal={appraisal} />
-      {asTable ? null : (
-        <section aria-labelledby="made-of">
-          <h3 id="made-of">What it is made of</h3>
-          <SystemsTable appraisal={appraisal} />
-        </section>
-      )}
-      <BalanceLines appraisal={appraisal} />
-      <DriversSection />
-      <LifetimeSection appraisal={appraisal} />
+      {rest}
     </>
   );
 }
