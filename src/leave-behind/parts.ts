@@ -10,6 +10,8 @@ export interface DocumentSettings {
   readonly installerName: string;
   readonly installerContact: string;
   readonly paper: 'A4' | 'Letter';
+  /** A picture as a data address; none when empty or absent. */
+  readonly logo?: string;
 }
 
 export interface PromiseParts extends SideBySide {

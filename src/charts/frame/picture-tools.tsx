@@ -1,5 +1,4 @@
 /** What can be taken away of a picture: into the clipboard, as a drawing, as dots. */
-import { useState } from 'react';
 import { copyPicture, picturePng } from './picture-png.ts';
 import { fileNameOf, pictureText, saveFile } from './save.ts';
 
@@ -15,17 +14,14 @@ export function PictureTools(props: {
   readonly say: (sentence: string) => void;
 }) {
   const { name, find, say } = props;
-  const [busy, setBusy] = useState(false);
   const paint = async (work: (svg: SVGElement) => Promise<void>, done: string, refused: string) => {
     const svg = find();
-    if (!svg || busy) return;
-    setBusy(true);
+    if (!svg) return;
     say('');
     await work(svg).then(
       () => say(done),
       () => say(refused),
     );
-    setBusy(false);
   };
   const saveDrawing = () => {
     const svg = find();

@@ -1,6 +1,7 @@
 import { join } from 'node:path';
 import { MODEL_VERSION } from '../../model/appraisal/appraise.ts';
 import { Settings } from '../contract.ts';
+import { settleLogo } from '../logo.ts';
 import type { DeskContext, Handlers } from '../ports.ts';
 import { readSettings } from '../settings.ts';
 import { VERSION } from '../version.ts';
@@ -26,7 +27,8 @@ export function appHandlers({
     },
     'settings.read': () => readSettings(store),
     'settings.write'(settings) {
-      const kept = Settings.parse(settings);
+      const parsed = Settings.parse(settings);
+      const kept = { ...parsed, logo: settleLogo(parsed.logo) };
       store.writeSettings(kept);
       return kept;
     },

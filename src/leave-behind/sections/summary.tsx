@@ -21,7 +21,13 @@ export function SummaryPart({ parts }: { readonly parts: PromiseParts }) {
   return (
     <section className="first">
       <div className="letterhead">
-        <span>{settings.installerName}</span>
+        <span className="sender">
+          {/* Beside the name it says nothing more; alone it stands for it. */}
+          {settings.logo ? (
+            <img src={settings.logo} alt={settings.installerName ? '' : 'Logo of the installer'} />
+          ) : null}
+          {settings.installerName}
+        </span>
         <span>
           Promise {promise.number} · {longDate(madeOn)}
         </span>

@@ -4,6 +4,7 @@ import { call } from '../desk.ts';
 import { PickField } from '../shared/choice-field.tsx';
 import { TextField } from '../shared/text-field.tsx';
 import { describeFailure } from '../state/describe-failure.ts';
+import { LogoField } from './logo-field.tsx';
 
 const KEEP_DELAY_MS = 400;
 const same = <T extends string>(values: readonly T[]) => values.map((value) => ({ value, label: value }));
@@ -31,6 +32,14 @@ export function SettingsScreen(props: {
     setStatus('keeping …');
     if (waiting.current) clearTimeout(waiting.current.timer);
     waiting.current = { settings: next, timer: setTimeout(() => keep(next), KEEP_DELAY_MS) };
+  };
+  // Reading and checking a logo takes a moment in which the name may be typed on.
+  const latest = useRef(change);
+  latest.current = change;
+  const keepLogo = async (address: string) => {
+    const { logo } = await call('settings.write', { ...settings, logo: address });
+    latest.current({ logo });
+    return logo;
   };
   useEffect(
     () => () => {
@@ -65,6 +74,7 @@ export function SettingsScreen(props: {
             note="Address, telephone, e-mail: as you want it printed."
             onChange={(installerContact) => change({ installerContact })}
           />
+          <LogoField logo={settings.logo} onKeep={keepLogo} />
           <PickField
             label="Paper"
             value={settings.paper}

@@ -6,6 +6,7 @@ import { readFileSync, rmSync } from 'node:fs';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { type Call, contract, DeskError, type FileOut, type RequestName } from '../../../src/desk/contract.ts';
 import type { Household } from '../../../src/model/household/household.ts';
+import { logoAddress, smallPng } from './logos.ts';
 import { NOW, printedAs, TODAY } from './open-desk.ts';
 
 export interface OpenedClient {
@@ -92,8 +93,12 @@ export function contractSuite(name: string, open: () => Promise<OpenedClient>): 
 
     test('settings are kept', async () => {
       expect(await call('settings.read', {})).toMatchObject({ installerName: '', paper: 'A4' });
-      const settings = { installerName: 'R. Ash', installerContact: '', theme: 'dark', paper: 'Letter' } as const;
+      const logo = logoAddress(smallPng());
+      const settings = { installerName: 'R. Ash', installerContact: '', theme: 'dark', paper: 'Letter', logo } as const;
       await call('settings.write', settings);
+      expect(await call('settings.read', {})).toEqual(settings);
+      const refusal = await refusalOf(call('settings.write', { ...settings, logo: logoAddress(bytesOf('<svg/>')) }));
+      expect(refusal.code).toBe('logo-unknown');
       expect(await call('settings.read', {})).toEqual(settings);
     });
 

@@ -60,6 +60,18 @@ describe('the document', () => {
     expect(text).toContain(sentence);
   });
 
+  test('bears the logo of the day once, on its first page, and not one figure changes', () => {
+    const logo = 'data:image/png;base64,iVBORw0KGgo=';
+    const withLogo = renderLeaveBehind(larchRisePromise(), { ...settings, logo });
+    expect(withLogo.split(logo)).toHaveLength(2);
+    expect(withLogo.indexOf(logo)).toBeLessThan(withLogo.indexOf('<h1'));
+    expect(textOf(withLogo)).toBe(text);
+    expect(withLogo).toContain(`<img src="${logo}" alt=""/>`);
+    expect(renderLeaveBehind(larchRisePromise(), { ...settings, installerName: '', logo })).toContain(
+      'alt="Logo of the installer"',
+    );
+  });
+
   test('fetches nothing and runs nothing', () => {
     expect(html).not.toMatch(/<script|<link|<iframe|\son[a-z]+=|@import/i);
     const addresses = [...html.matchAll(/(?:src|href)=["']([^"']+)["']|url\(["']?([^"')]+)/g)].map(

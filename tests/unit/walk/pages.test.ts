@@ -27,7 +27,13 @@ function walk(variant: Variant = {}, more: Partial<WalkInput> = {}) {
     lifetime: reckonLifetime({ household, appraisal, reference, draws: 100 }),
     series: [],
     promises: [],
-    settings: { installerName: 'Hill Heating', installerContact: '01234 567 890', theme: 'light', paper: 'A4' },
+    settings: {
+      installerName: 'Hill Heating',
+      installerContact: '01234 567 890',
+      theme: 'light',
+      paper: 'A4',
+      logo: '',
+    },
     today: '2026-11-25',
     changed: false,
     changes: [

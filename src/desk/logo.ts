@@ -1,0 +1,79 @@
+/**
+ * The installer's own logo: a PNG or JPEG, known by its bytes and not by its name. Drawings that can run script or fetch
+ * something (SVG) are not taken, since the logo goes into documents that must do neither.
+ */
+import { DeskError, LARGEST_LOGO_BYTES, refuseLargeLogo } from './contract.ts';
+
+/** No printer resolves more over the width of a page, and a small file can unfold into a huge picture. */
+const MOST_PIXELS = 4000;
+const ADDRESS = /^data:[a-z0-9.+/-]*;base64,([A-Za-z0-9+/]+={0,2})$/;
+const PNG_HEAD = [0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a];
+
+export interface LogoFacts {
+  readonly mediaType: 'image/png' | 'image/jpeg';
+  readonly width: number;
+  readonly height: number;
+}
+
+/** PNG specification (W3C), 5.2 signature and 11.2.2 IHDR: width and height are the first two numbers of the first chunk. */
+function readPng(bytes: Uint8Array): LogoFacts | null {
+  if (bytes.length < 33 || PNG_HEAD.some((byte, at) => bytes[at] !== byte)) return null;
+  if (String.fromCharCode(...bytes.subarray(12, 16)) !== 'IHDR') return null;
+  const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
+  return { mediaType: 'image/png', width: view.getUint32(16), height: view.getUint32(20) };
+}
+
+/** Frames that carry a size: ITU-T T.81, table B.1, SOF0 to SOF15 without DHT, JPG and DAC. */
+const isFrame = (marker: number) =>
+  marker >= 0xc0 && marker <= 0xcf && marker !== 0xc4 && marker !== 0xc8 && marker !== 0xcc;
+
+/** ITU-T T.81, annex B: segments of marker, length and content up to the frame's head. */
+function readJpeg(bytes: Uint8Array): LogoFacts | null {
+  if (bytes[0] !== 0xff || bytes[1] !== 0xd8) return null;
+  const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
+  let at = 2;
+  while (at + 9 < bytes.length) {
+    if (bytes[at] !== 0xff) return null;
+    const marker = bytes[at + 1]!;
+    // Any number of FF may stand before a marker.
+    if (marker === 0xff) at += 1;
+    else if (isFrame(marker)) {
+      return { mediaType: 'image/jpeg', width: view.getUint16(at + 7), height: view.getUint16(at + 5) };
+    } else at += 2 + Math.max(2, view.getUint16(at + 2));
+  }
+  return null;
+}
+
+export const readLogo = (bytes: Uint8Array): LogoFacts | null => readPng(bytes) ?? readJpeg(bytes);
+
+const startsAsText = (bytes: Uint8Array) =>
+  /^\s*<(\?xml|svg|!)/i.test(new TextDecoder().decode(bytes.subarray(0, 200)));
+
+/** The logo under the media type that its bytes have, or a refusal in words. An empty one stays empty. */
+export function settleLogo(address: string): string {
+  if (address === '') return '';
+  const base64 = ADDRESS.exec(address)?.[1];
+  const bytes = base64 === undefined ? new Uint8Array() : new Uint8Array(Buffer.from(base64, 'base64'));
+  if (bytes.length > LARGEST_LOGO_BYTES) throw refuseLargeLogo(bytes.length);
+  const facts = readLogo(bytes);
+  if (!facts) {
+    throw new DeskError({
+      code: 'logo-unknown',
+      message: startsAsText(bytes)
+        ? 'This logo is a drawing (SVG), which can carry programs; only PNG and JPEG pictures are taken.'
+        : 'This logo is neither a PNG nor a JPEG picture.',
+      where: 'logo',
+      remedy: 'Save the logo as PNG and choose that file.',
+    });
+  }
+  const { mediaType, width, height } = facts;
+  if (width < 1 || height < 1 || width > MOST_PIXELS || height > MOST_PIXELS) {
+    throw new DeskError({
+      code: 'logo-pixels',
+      message: `This logo is ${width} by ${height} pixels; up to ${MOST_PIXELS} a side are taken.`,
+      where: 'logo',
+      remedy: 'Save it smaller: 800 pixels across are plenty for paper.',
+    });
+  }
+  return `data:${mediaType};base64,${base64}`;
+}

@@ -1,0 +1,76 @@
+import { useState } from 'react';
+import { DeskError, LARGEST_LOGO_BYTES, refuseLargeLogo } from '../../desk/contract.ts';
+import { FileButton } from '../shared/file-button.tsx';
+import { describeFailure } from '../state/describe-failure.ts';
+
+const readAsAddress = (file: File): Promise<string> =>
+  new Promise((resolve, reject) => {
+    const reader = new FileReader();
+    reader.onload = () => resolve(String(reader.result));
+    reader.onerror = () => reject(reader.error ?? new Error('The file cannot be read.'));
+    reader.readAsDataURL(file);
+  });
+
+/** A file that begins well may still be cut off: what cannot be painted here is not printed either. */
+async function refuseBroken(address: string): Promise<void> {
+  const picture = new Image();
+  picture.src = address;
+  await picture.decode().catch(() => {
+    throw new DeskError({
+      code: 'logo-broken',
+      message: 'This logo cannot be painted; the file may be cut off.',
+      remedy: 'Save the logo anew as PNG and choose that file.',
+    });
+  });
+}
+
+/** The installer's own logo, as it will be printed; chosen, replaced or taken away. */
+export function LogoField(props: {
+  readonly logo: string;
+  /** Keeps the logo and answers it as kept; an empty one takes it away. */
+  readonly onKeep: (address: string) => Promise<string>;
+}) {
+  const { logo, onKeep } = props;
+  const [refusal, setRefusal] = useState<string | null>(null);
+  const keep = async (find: () => Promise<string>) => {
+    setRefusal(null);
+    try {
+      const kept = await onKeep(await find());
+      if (kept !== '') await refuseBroken(kept);
+    } catch (reason) {
+      if (reason instanceof DeskError && reason.code === 'logo-broken') await onKeep(logo);
+      setRefusal(`Not kept. ${describeFailure(reason)}`);
+    }
+  };
+  const read = async (file: File) => {
+    if (file.size > LARGEST_LOGO_BYTES) throw refuseLargeLogo(file.size);
+    return readAsAddress(file);
+  };
+  return (
+    <fieldset className="field logo-field">
+      <legend className="field-label">Logo</legend>
+      {logo ? <img className="logo" src={logo} alt="Your logo" /> : null}
+      <div className="pick-row">
+        <FileButton
+          label={logo ? 'Another logo …' : 'Choose a logo …'}
+          accept="image/png,image/jpeg"
+          onFile={(file) => void keep(() => read(file))}
+        />
+        {logo ? (
+          <button type="button" onClick={() => void keep(async () => '')}>
+            Take it away
+          </button>
+        ) : null}
+      </div>
+      <p className="field-note">
+        PNG or JPEG, up to {LARGEST_LOGO_BYTES / 1000} kB. Stands on the first page of what is printed from now on;
+        figures of a promise stay as they were.
+      </p>
+      {refusal ? (
+        <p className="field-refusal" role="alert">
+          {refusal}
+        </p>
+      ) : null}
+    </fieldset>
+  );
+}
