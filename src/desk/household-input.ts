@@ -60,6 +60,7 @@ export const HouseholdInput = z.strictObject({
   purchase: loosen(Purchase).optional(),
   tariffs: z.array(Tariff).max(50).optional(),
   siteReadings: Household.shape.siteReadings,
+  walk: Household.shape.walk,
   files: z.array(InputFile).max(100).optional(),
   typed: z.array(TypedEvidence).max(100).optional(),
   /** Day on which prices are looked up; today when absent. */
@@ -87,5 +88,6 @@ export function toHousehold(input: HouseholdInput, id: string): Household {
     purchase: tighten(Purchase, input.purchase ?? {}),
     tariffs: input.tariffs ?? [],
     ...(input.siteReadings === undefined ? {} : { siteReadings: input.siteReadings }),
+    ...(input.walk === undefined ? {} : { walk: input.walk }),
   });
 }

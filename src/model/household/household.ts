@@ -212,6 +212,8 @@ export const Household = z.object({
   tariffs: z.array(Tariff).max(50),
   /** What was read at the plant, visit by visit. */
   siteReadings: z.array(SiteVisit).max(200).optional(),
+  /** Pages of the walk-through that this household is not shown, by name. */
+  walk: z.object({ leaveOut: z.array(z.string().max(20)).max(20) }).optional(),
 });
 export type Household = z.infer<typeof Household>;
 

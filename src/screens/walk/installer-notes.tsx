@@ -1,8 +1,12 @@
-/** For the installer's eyes: shown only while N holds it open. */
-export function InstallerNotes({ notes }: { readonly notes: readonly string[] }) {
+import type { ReactNode } from 'react';
+
+/** For the installer's eyes: hidden until N is pressed, and again by N. */
+export function InstallerNotes(props: { readonly notes: readonly string[]; readonly children?: ReactNode }) {
+  const { notes, children } = props;
   return (
     <aside className="walk-notes small" aria-label="Notes for the installer">
       {notes.length > 0 ? notes.join(' ') : 'No notes on this page.'} <span className="quiet">(N hides this)</span>
+      {children}
     </aside>
   );
 }

@@ -1,5 +1,5 @@
 /** The walk-through in its order: one idea a page, the household's own name and numbers on each. */
-import type { WalkInput, WalkPage } from './page.ts';
+import type { PageName, WalkInput, WalkPage } from './page.ts';
 import { changePage } from './pages/change-page.ts';
 import { costPage } from './pages/cost-page.ts';
 import { heatPage } from './pages/heat-page.ts';
@@ -22,4 +22,12 @@ export function walkPages(input: WalkInput): WalkPage[] {
     watchPage(input),
     nextPage(input),
   ];
+}
+
+/** Without the first page there would be no place to bring the others back, and the last says what was agreed. */
+export const mayBeLeftOut = (name: PageName): boolean => name !== 'home' && name !== 'next';
+
+/** The pages that this household is shown. */
+export function shownPages(pages: readonly WalkPage[], leaveOut: readonly string[]): WalkPage[] {
+  return pages.filter(({ name }) => !(mayBeLeftOut(name) && leaveOut.includes(name)));
 }

@@ -16,10 +16,10 @@ export interface PageTurn {
 }
 
 const isEntry = (target: EventTarget | null) =>
-  target instanceof HTMLElement && target.matches('input, select, textarea, [contenteditable]');
+  target instanceof HTMLElement && target.matches('input:not([type="checkbox"]), select, textarea, [contenteditable]');
 /** Space presses what has the focus; only elsewhere does it turn the page. */
 const isPressable = (target: EventTarget | null) =>
-  target instanceof HTMLElement && target.closest('button, a, summary') !== null;
+  target instanceof HTMLElement && target.closest('button, a, summary, input, label') !== null;
 
 export function usePageTurn(
   pages: number,

@@ -10,8 +10,9 @@ import { useHousehold } from '../household-context.tsx';
 import { Bore } from './bore.tsx';
 import { InsideMachine } from './inside/inside-machine.tsx';
 import { InstallerNotes } from './installer-notes.tsx';
+import { LeaveOut } from './leave-out.tsx';
 import { PagePicture } from './page-picture.tsx';
-import { walkPages } from './pages.ts';
+import { shownPages, walkPages } from './pages.ts';
 import { reckonChanges } from './reckon-changes.ts';
 import { useFill } from './use-fill.ts';
 import { usePageTurn } from './use-page-turn.ts';
@@ -20,10 +21,11 @@ import './walk.css';
 
 /** Single changes need the middle only. */
 const NO_RANGES = 0;
+const NONE: readonly string[] = [];
 
 export function WalkThrough(props: { readonly onClose: () => void }) {
   const { onClose } = props;
-  const { household, series, promises, settings, today, appraisal: asItIs } = useHousehold();
+  const { household, series, promises, settings, today, appraisal: asItIs, change } = useHousehold();
   const state = useWhatIf();
   const { appraisal, followed } = state;
   const changed = appraisal !== asItIs;
@@ -40,10 +42,12 @@ export function WalkThrough(props: { readonly onClose: () => void }) {
     [household, appraisal, followed, series, today],
   );
   const lifetime = useMemo(() => reckonLifetime({ household, appraisal, reference }), [household, appraisal]);
-  const pages = useMemo(
+  const all = useMemo(
     () => walkPages({ household, appraisal, series, promises, settings, today, changes, changed, lifetime }),
     [household, appraisal, series, promises, settings, today, changes, changed, lifetime],
   );
+  const leaveOut = household.walk?.leaveOut ?? NONE;
+  const pages = shownPages(all, leaveOut);
   const turn = usePageTurn(pages.length, { onClose, onNotes: toggleNotes });
   const turned = pages[turn.page]!;
   // A page without sliders speaks of today, whatever the sliders of the others say.
@@ -63,7 +67,7 @@ export function WalkThrough(props: { readonly onClose: () => void }) {
       }),
     [household, asItIs, series, promises, settings, today, changes, lifetime],
   );
-  const page = turned.knobs.length > 0 ? turned : still[turn.page]!;
+  const page = turned.knobs.length > 0 ? turned : still.find(({ name }) => name === turned.name)!;
   const place = useRef<HTMLDivElement>(null);
   const height = useFill(place);
   const whatIf = state.changed && page.knobs.length > 0 ? sayWhatIf(state.knobs, state.whatIf) : '';
@@ -84,7 +88,17 @@ export function WalkThrough(props: { readonly onClose: () => void }) {
         ) : (
           <p className="walk-say voice">{page.say}</p>
         )}
-        {showsNotes ? <InstallerNotes notes={page.notes} /> : null}
+        {showsNotes ? (
+          <InstallerNotes notes={page.notes}>
+            {turn.page === 0 ? (
+              <LeaveOut
+                names={all.map(({ name }) => name)}
+                leaveOut={leaveOut}
+                onChange={(names) => change((before) => ({ ...before, walk: { leaveOut: names } }))}
+              />
+            ) : null}
+          </InstallerNotes>
+        ) : null}
         <footer className="walk-foot">
           <span className="quiet walk-home">{page.foot}</span>
           <span className="walk-actions screen-only">

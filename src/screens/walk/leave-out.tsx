@@ -1,0 +1,46 @@
+import { TickField } from '../shared/choice-field.tsx';
+import type { PageName } from './page.ts';
+import { mayBeLeftOut } from './pages.ts';
+
+const PAGE_TITLES: Readonly<Record<PageName, string>> = {
+  home: 'The home and its bills now',
+  heat: 'The heat it needs',
+  source: 'Where the heat comes from',
+  cost: 'What it costs',
+  sure: 'How sure we are',
+  change: 'What could change it',
+  years: 'What the next years may bring',
+  watch: 'What to watch, and when to call',
+  next: 'What was agreed, and what comes next',
+};
+
+/** Which pages this household is shown: a folded list for the installer. */
+export function LeaveOut(props: {
+  /** All that there are, in their order. */
+  readonly names: readonly PageName[];
+  readonly leaveOut: readonly string[];
+  readonly onChange: (leaveOut: string[]) => void;
+}) {
+  const { names, leaveOut, onChange } = props;
+  const offered = names.filter(mayBeLeftOut);
+  const shown = names.length - offered.filter((name) => leaveOut.includes(name)).length;
+  const turn = (name: PageName, show: boolean) => {
+    const others = leaveOut.filter((one) => one !== name);
+    onChange(show ? others : [...others, name]);
+  };
+  return (
+    <details className="walk-leave-out">
+      <summary>
+        Pages shown: {shown} of {names.length}
+      </summary>
+      {offered.map((name) => (
+        <TickField
+          key={name}
+          label={PAGE_TITLES[name]}
+          checked={!leaveOut.includes(name)}
+          onChange={(show) => turn(name, show)}
+        />
+      ))}
+    </details>
+  );
+}
