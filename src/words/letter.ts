@@ -10,6 +10,8 @@ const LEAST_PENCE = 500;
 const MOST_PARTS = 4;
 const MOST_FINDINGS = 2;
 const MOST_ASKS = 4;
+/** The household's page is one page; the installer's has them all. */
+const MOST_STEPS = 4;
 
 /** "1 December 2025 to 28 February 2026". */
 export const daysOfBill = ({ from, to }: Pick<BillCheck['input'], 'from' | 'to'>): string =>
@@ -62,7 +64,7 @@ export function weDoSentences({ next, findings }: Pick<BillCheck, 'next' | 'find
     : [];
   return [
     ...heater,
-    ...next.flatMap((code) => WE_DO[code] ?? []),
+    ...next.flatMap((code) => WE_DO[code] ?? []).slice(0, MOST_STEPS),
     'Then we will write again, with what it was and what it saves.',
   ];
 }
