@@ -33,14 +33,16 @@ export function LeaveOut(props: {
       <summary>
         Pages shown: {shown} of {names.length}
       </summary>
-      {offered.map((name) => (
-        <TickField
-          key={name}
-          label={PAGE_TITLES[name]}
-          checked={!leaveOut.includes(name)}
-          onChange={(show) => turn(name, show)}
-        />
-      ))}
+      <div className="walk-leave-out-list">
+        {offered.map((name) => (
+          <TickField
+            key={name}
+            label={PAGE_TITLES[name]}
+            checked={!leaveOut.includes(name)}
+            onChange={(show) => turn(name, show)}
+          />
+        ))}
+      </div>
     </details>
   );
 }
