@@ -204,19 +204,16 @@ export interface Bridge {
   onMenu(listener: (command: MenuCommand) => void): () => void;
 }
 
-/**
- * Largest file that is taken in, bytes; ten years of half-hours are 5 to 14 MB. Reading takes many times its size in
- * memory: the numbers that led to this limit stand beside MAX_FILE_BYTES of intake, which is the same.
- */
-export const LARGEST_FILE_BYTES = 16 * 1024 * 1024;
+/** Largest file that may be handed in, bytes: a household with all its raw files takes the most. */
+export const LARGEST_FILE_BYTES = 64 * 1024 * 1024;
 
 const megabytes = (bytes: number) => `${Math.ceil(bytes / 1024 / 1024).toLocaleString('en-GB')} MB`;
 
 /** The one refusal of a file that is too large, wherever its size comes to light. */
-export const refuseLargeFile = (fileName: string, bytes: number): DeskError =>
+export const refuseLargeFile = (fileName: string, bytes: number, limit = LARGEST_FILE_BYTES): DeskError =>
   new DeskError({
     code: 'file-too-large',
-    message: `${fileName} has ${megabytes(bytes)}; files up to ${megabytes(LARGEST_FILE_BYTES)} are taken.`,
+    message: `${fileName} has ${megabytes(bytes)}; files up to ${megabytes(limit)} are taken.`,
     where: fileName,
     remedy: 'Ten years of half-hours need 5 to 14 MB. Export a shorter span, or only the meter that is wanted.',
   });

@@ -12,8 +12,8 @@ export interface OfferedFiles {
   drop(id: string): void;
 }
 
-/** Files that wait count towards the 300 MB that an import may take, so three of the largest at once are enough. */
-export const MOST_BYTES_TOGETHER = 48 * 1024 * 1024;
+/** Room for the largest household and two of the largest files of evidence. */
+export const MOST_BYTES_TOGETHER = 96 * 1024 * 1024;
 const KEPT_MS = 2 * 60 * 60 * 1000;
 
 /** `now` answers an ISO instant. The oldest files go first when room runs out. */

@@ -1,5 +1,5 @@
 /** From bytes to a sheet, or to a refusal that says what kind of file it is and what to do with it. */
-import type { IntakeChoices, IntakeContext } from './intake.ts';
+import { type IntakeChoices, type IntakeContext, LARGEST_EVIDENCE_BYTES } from './intake.ts';
 import { layOutSheet, type Sheet } from './layout/sheet.ts';
 import { stageOf } from './progress.ts';
 import type { RemarkBook } from './remark-book.ts';
@@ -8,15 +8,6 @@ import { recogniseForeign } from './text/foreign.ts';
 import { findSeparator } from './text/separator.ts';
 import { splitTable } from './text/table.ts';
 import { openWorkbook } from './workbook/open-workbook.ts';
-
-/**
- * Ten years of half-hours are 5 to 14 MB. A file is held as bytes, as text and as the places of its cells, and some
- * layouts as rows besides. Measured in the built host above idle, a file of 16 MB offered, previewed and kept takes
- * 130 MB of memory with its readings in two columns, 170 as XML, 210 across the day, and 265 as a counter or with rows
- * that have no date. We promise to stay within 300 whatever the file, so no larger one is taken. Reading in pieces would
- * take more, but each shape looks at the whole column to decide day and month, unit and clock.
- */
-export const MAX_FILE_BYTES = 16 * 1024 * 1024;
 
 export function openSheet(
   fileName: string,
@@ -29,10 +20,10 @@ export function openSheet(
     book.add('file-empty', 'refusal');
     return undefined;
   }
-  if (bytes.length > MAX_FILE_BYTES) {
+  if (bytes.length > LARGEST_EVIDENCE_BYTES) {
     book.add('file-too-large', 'refusal', {
       found: `${Math.round(bytes.length / 1_048_576)} MB`,
-      expected: `at most ${MAX_FILE_BYTES / 1_048_576} MB`,
+      expected: `at most ${LARGEST_EVIDENCE_BYTES / 1_048_576} MB`,
     });
     return undefined;
   }

@@ -1,11 +1,17 @@
 /** Reads any evidence file: one function for the preview and for the import, so that both see the same values. */
 import { FORMS } from './forms/index.ts';
-import type { IntakeChoices, IntakeContext, IntakePreview, IntakeResult } from './intake.ts';
+import {
+  type IntakeChoices,
+  type IntakeContext,
+  type IntakePreview,
+  type IntakeResult,
+  LARGEST_EVIDENCE_BYTES,
+} from './intake.ts';
 import { remarkPreamble } from './layout/explain-strays.ts';
 import { splitByRegister } from './layout/register-rows.ts';
 import type { Sheet } from './layout/sheet.ts';
 import { columnName } from './layout/value-cells.ts';
-import { MAX_FILE_BYTES, openSheet } from './open-sheet.ts';
+import { openSheet } from './open-sheet.ts';
 import { stageOf } from './progress.ts';
 import { readRegisters } from './read-registers.ts';
 import { openRemarkBook, type RemarkBook } from './remark-book.ts';
@@ -81,7 +87,7 @@ function readWhole(
   context: IntakeContext,
   book: RemarkBook,
 ): IntakeResult | undefined {
-  const form = bytes.length > MAX_FILE_BYTES ? undefined : FORMS.find((one) => one.matches(bytes));
+  const form = bytes.length > LARGEST_EVIDENCE_BYTES ? undefined : FORMS.find((one) => one.matches(bytes));
   const reading = form?.read({ fileName, bytes, choices, context, book });
   if (!form || !reading) return undefined;
   context.onProgress?.(1);

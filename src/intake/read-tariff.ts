@@ -1,7 +1,7 @@
 /** Reads a tariff file: our JSON (a tariff, or the list of its versions) or our CSV. Gaps and overlaps are the model's to find. */
 import type { Remark } from '../model/evidence/evidence.ts';
 import { Tariff, TariffVersion } from '../model/tariff/tariff.ts';
-import { MAX_FILE_BYTES } from './open-sheet.ts';
+import { LARGEST_EVIDENCE_BYTES } from './intake.ts';
 import { openRemarkBook, type RemarkBook } from './remark-book.ts';
 import { readPriceSeries, seriesColumns } from './tariff/price-series-csv.ts';
 import { readTariffCsv } from './tariff/tariff-csv.ts';
@@ -20,10 +20,10 @@ export function readTariff(fileName: string, bytes: Uint8Array): TariffReading {
 }
 
 function readText(fileName: string, bytes: Uint8Array, book: RemarkBook): Tariff | null {
-  if (bytes.length > MAX_FILE_BYTES / 4) {
+  if (bytes.length > LARGEST_EVIDENCE_BYTES / 4) {
     book.add('file-too-large', 'refusal', {
       found: `${Math.round(bytes.length / 1_048_576)} MB`,
-      expected: `at most ${MAX_FILE_BYTES / 4 / 1_048_576} MB`,
+      expected: `at most ${LARGEST_EVIDENCE_BYTES / 4 / 1_048_576} MB`,
     });
     return null;
   }

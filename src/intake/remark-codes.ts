@@ -35,6 +35,7 @@ export const REMARK_CODES = [
   // What the file is about
   'unit-guessed',
   'unit-doubtful',
+  'unit-mixed',
   'unit-not-of-carrier',
   'carrier-guessed',
   'columns-left-out',

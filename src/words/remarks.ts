@@ -110,6 +110,8 @@ const SENTENCES: Record<RemarkCode, Sentence> = {
     `${r.file} does not say the unit of ${column(r)}. It has ${r.found || 'amounts'}, so we took ${r.expected}. A home uses 5 to 60 kWh of electricity a day. Confirm or choose the unit.`,
   'unit-doubtful': (r) =>
     `${column(r)} of ${r.file} says ${r.expected}, which makes ${r.found}. A home uses 5 to 60 kWh of electricity a day and seldom over 300 kWh of gas. Confirm or choose the unit.`,
+  'unit-mixed': (r) =>
+    `${at(r)}: ${column(r)} reads ${r.found}, where the column is in ${r.expected}. It counts as missing. Write it in ${r.expected} too.${alike(r)}`,
   'unit-not-of-carrier': (r) =>
     `${column(r)} of ${r.file} says ${r.found}, which does not go with what it is of. We took ${r.expected}. Choose what the file is of, or its unit.`,
   'carrier-guessed': (r) =>

@@ -2,17 +2,17 @@
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { LARGEST_FILE_BYTES } from '../../src/desk/contract.ts';
+import { LARGEST_EVIDENCE_BYTES } from '../../src/intake/intake.ts';
 import type { BenchRow } from './bench-row.ts';
 import { startHost } from './host-process.ts';
 
 /** Quarter-hours up to the limit. */
 function largestFile(): Uint8Array {
   const line = (at: number) => `${new Date(at).toISOString().slice(0, 19)}Z,${((at / 900_000) % 2000) / 1000}\n`;
-  const bytes = new Uint8Array(LARGEST_FILE_BYTES);
+  const bytes = new Uint8Array(LARGEST_EVIDENCE_BYTES);
   const encoder = new TextEncoder();
   let size = encoder.encodeInto('Start,Electricity kWh\n', bytes).written;
-  for (let at = Date.UTC(1990, 0, 1); size < LARGEST_FILE_BYTES - 64; at += 900_000) {
+  for (let at = Date.UTC(1990, 0, 1); size < LARGEST_EVIDENCE_BYTES - 64; at += 900_000) {
     size += encoder.encodeInto(line(at), bytes.subarray(size)).written;
   }
   return bytes.subarray(0, size);
@@ -36,7 +36,7 @@ export async function importMemoryBench(): Promise<BenchRow[]> {
     await host.call('evidence.preview', request);
     await host.call('evidence.accept', request);
     const seconds = (performance.now() - begun) / 1000;
-    const what = `the largest file that is taken (${LARGEST_FILE_BYTES / 1024 / 1024} MB), offered, previewed and kept`;
+    const what = `the largest file that is taken (${LARGEST_EVIDENCE_BYTES / 1024 / 1024} MB), offered, previewed and kept`;
     return [
       { what: `${what}: memory above idle`, value: host.memory()!.most - idle.now, unit: 'MB', aim: 300 },
       { what: `${what}: time`, value: seconds * 1000, unit: 'ms' },

@@ -6,6 +6,7 @@ import { type Progress, ROWS_A_STEP } from '../progress.ts';
 import type { RemarkBook } from '../remark-book.ts';
 import { cellAt, cellText } from '../text/table.ts';
 import { isNumberColumn } from './column-facts.ts';
+import { unitOfWords } from './headings.ts';
 import type { Sheet } from './sheet.ts';
 
 export const columnName = (sheet: Sheet, column: number): string =>
@@ -27,6 +28,9 @@ export function settleDecimal(sheet: Sheet, column: number, choices: IntakeChoic
   return decision.decimal;
 }
 
+const DIGIT_NINE = 57;
+
+/** A number with another unit behind it than its column's is not taken for one in the column's. */
 export function readValues(
   sheet: Sheet,
   column: number,
@@ -39,12 +43,23 @@ export function readValues(
 ): Float64Array {
   const { table } = sheet;
   const values = new Float64Array(count);
+  const facts = sheet.columns[column];
+  const columnUnit = unitOfWords(facts?.suffix.toLowerCase() ?? '') ?? facts?.meaning.unit;
   for (let i = 0; i < count; i++) {
     if (i % ROWS_A_STEP === 0) onProgress?.(i / count);
     const cell = cellAt(table, rows[i]!, column);
     const value = cell < 0 ? Number.NaN : readNumber(table.text, table.cellFrom[cell]!, table.cellTo[cell]!, decimal);
     values[i] = value;
-    if (!Number.isNaN(value)) continue;
+    if (!Number.isNaN(value)) {
+      if (table.text.charCodeAt(table.cellTo[cell]! - 1) <= DIGIT_NINE) continue;
+      const unit = unitOfWords(/[^\d.,\s]+\d?$/.exec(cellText(table, rows[i]!, column))?.[0].toLowerCase() ?? '');
+      if (unit === undefined || columnUnit === undefined || unit === columnUnit) continue;
+      values[i] = Number.NaN;
+      const found = cellText(table, rows[i]!, column).slice(0, 40);
+      const where = { row: table.lineOfRow[rows[i]!]!, column: columnName(sheet, column) };
+      book.tally('unit-mixed', 'note', { ...where, found, expected: columnUnit });
+      continue;
+    }
     const text = cellText(table, rows[i]!, column);
     if (isMissing(text)) {
       const cut = cell < 0 && rows[i] === table.rowCount - 1 && table.openEnd;

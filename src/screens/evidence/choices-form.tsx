@@ -26,6 +26,10 @@ const DAY_ORDERS: readonly Choice<'day' | 'month'>[] = [
   { value: 'day', label: 'day first: 3/4 is 3 April' },
   { value: 'month', label: 'month first: 3/4 is 4 March' },
 ];
+const FILLS: readonly Choice<NonNullable<IntakeChoices['fill']>>[] = [
+  { value: 'none', label: 'stay missing' },
+  { value: 'same weekday mean', label: 'filled with the mean of the same weekday' },
+];
 const LAST_DAYS: readonly Choice<'in' | 'out'>[] = [
   { value: 'in', label: 'belongs to the bill' },
   { value: 'out', label: 'begins the next bill' },
@@ -109,6 +113,15 @@ export function ChoicesForm(props: {
             onChange={(last) => onChoose({ toInclusive: last === 'in' })}
           />
         )}
+        {choices.fill !== undefined || canFill(preview) ? (
+          <ChoiceField
+            label="Missing readings"
+            value={choices.fill ?? 'none'}
+            choices={FILLS}
+            note="What is filled is listed, and counts as estimated."
+            onChange={(fill) => onChoose({ fill })}
+          />
+        ) : null}
         {isOfGasVolume(preview) ? (
           <NumberField
             label="Calorific value on the bill"
@@ -121,6 +134,10 @@ export function ChoicesForm(props: {
     </section>
   );
 }
+
+/** Whether readings or days of use are missing; weather is not made up. */
+const canFill = ({ series }: IntakePreview): boolean =>
+  series.some((one) => one.days && one.carrier !== 'outdoor-temperature' && one.present < one.expected);
 
 /** Whether any record is gas by volume, whose calorific value can be given. */
 function isOfGasVolume({ choices, remarks }: IntakePreview): boolean {

@@ -1,5 +1,6 @@
 /** What the case stands on: drop a file, or type a bill, and see what is kept. */
 import { useState } from 'react';
+import { LARGEST_EVIDENCE_BYTES } from '../../intake/intake.ts';
 import { BillSums } from '../bill-sums/bill-sums.tsx';
 import { useHousehold } from '../household-context.tsx';
 import { DropZone } from '../shared/drop-zone.tsx';
@@ -19,7 +20,7 @@ type Open =
   | { readonly kind: 'sums' }
   | { readonly kind: 'preview'; readonly fileId: string; readonly fileName: string; readonly size: number };
 
-const ACCEPTED = '.csv,.txt,.tsv,.json,.xml,.epw,text/csv,application/json,text/plain';
+const ACCEPTED = '.csv,.txt,.tsv,.json,.xml,.epw,.xlsx,text/csv,application/json,text/plain';
 
 export function EvidenceStage() {
   const { evidence, series, reload, say } = useHousehold();
@@ -33,7 +34,7 @@ export function EvidenceStage() {
     setFailure(null);
     setOffering(file.name);
     try {
-      const offered = await offerFile(file);
+      const offered = await offerFile(file, LARGEST_EVIDENCE_BYTES);
       setOpen({ kind: 'preview', ...offered });
       if (files.length > 1) say(`One file at a time: ${file.name} comes first.`);
     } catch (reason) {

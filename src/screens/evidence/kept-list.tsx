@@ -86,6 +86,9 @@ function KeptOne(props: { readonly one: Evidence; readonly onUndo: () => void })
                   ? `${series.total.toFixed(1)} °C on average`
                   : `${spokenKWh(series.total)} together`}
                 , {completenessWords(completenessOf(series))}
+                {series.filled
+                  ? `, ${grouped(series.filled.reduce((sum, { slots }) => sum + slots, 0))} filled by rule`
+                  : ''}
                 {series.estimatedCount > 0
                   ? `, ${grouped(series.estimatedCount)} of ${grouped(series.present)} estimated`
                   : ''}

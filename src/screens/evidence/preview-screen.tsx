@@ -20,27 +20,28 @@ export function PreviewScreen(props: {
 }) {
   const { household } = useHousehold();
   const view = usePreview(props.fileId, household.id);
-  const [keeping, setKeeping] = useState(false);
+  const [keeping, setKeeping] = useState<Keeping | null>(null);
   const [refusal, setRefusal] = useState<string | null>(null);
   const { preview } = view;
 
   const keep = async () => {
-    setKeeping(true);
+    const stop = new AbortController();
+    setKeeping({ share: null, stop });
     setRefusal(null);
     try {
-      const { evidence, duplicateOf } = await call('evidence.accept', {
-        fileId: props.fileId,
-        householdId: household.id,
-        choices: view.choices,
-      });
+      const { evidence, duplicateOf } = await call(
+        'evidence.accept',
+        { fileId: props.fileId, householdId: household.id, choices: view.choices },
+        { signal: stop.signal, onProgress: (share) => setKeeping({ share, stop }) },
+      );
       await props.onDone(
         evidence === null && duplicateOf !== null
           ? `${props.fileName} is here already. It counts once.`
           : `${props.fileName} is kept.`,
       );
     } catch (reason) {
-      setRefusal(describeFailure(reason));
-      setKeeping(false);
+      setRefusal(stop.signal.aborted ? 'Keeping was stopped. Nothing is kept.' : describeFailure(reason));
+      setKeeping(null);
     }
   };
   const canKeep =
@@ -59,6 +60,14 @@ export function PreviewScreen(props: {
           <progress value={view.share ?? undefined} max={1} aria-label={`Reading ${props.fileName}`} />
           <button type="button" onClick={view.cancel}>
             Stop reading
+          </button>
+        </div>
+      ) : null}
+      {keeping ? (
+        <div className="progress">
+          <progress value={keeping.share ?? undefined} max={1} aria-label={`Keeping ${props.fileName}`} />
+          <button type="button" onClick={() => keeping.stop.abort()}>
+            Stop keeping
           </button>
         </div>
       ) : null}
@@ -88,7 +97,7 @@ export function PreviewScreen(props: {
         </p>
       )}
       <div className="actions stand-low">
-        <button type="button" className="main" disabled={!canKeep || keeping || view.busy} onClick={keep}>
+        <button type="button" className="main" disabled={!canKeep || keeping !== null || view.busy} onClick={keep}>
           {keeping ? 'Keeping …' : 'Keep this evidence'}
         </button>
         <button type="button" onClick={props.onLeave}>
@@ -98,6 +107,11 @@ export function PreviewScreen(props: {
       </div>
     </>
   );
+}
+
+interface Keeping {
+  readonly share: number | null;
+  readonly stop: AbortController;
 }
 
 type Preview = NonNullable<ReturnType<typeof usePreview>['preview']>;

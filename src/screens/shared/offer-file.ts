@@ -1,11 +1,12 @@
 import { LARGEST_FILE_BYTES, type Output, refuseLargeFile } from '../../desk/contract.ts';
 import { call } from '../desk.ts';
 
-/** Hands a chosen file to the desk, which keeps it for this session only. A file that is too large is refused unread. */
-export async function offerFile(file: File, signal?: AbortSignal): Promise<Output<'file.offer'>> {
-  if (file.size > LARGEST_FILE_BYTES) {
-    throw refuseLargeFile(file.name, file.size);
-  }
+/**
+ * Hands a chosen file to the desk, which keeps it for this session only. A file that is too large is refused unread;
+ * evidence may be smaller than a whole household.
+ */
+export async function offerFile(file: File, limitBytes = LARGEST_FILE_BYTES): Promise<Output<'file.offer'>> {
+  if (file.size > limitBytes) throw refuseLargeFile(file.name, file.size, limitBytes);
   const bytes = new Uint8Array(await file.arrayBuffer());
-  return call('file.offer', { fileName: file.name, bytes }, signal ? { signal } : {});
+  return call('file.offer', { fileName: file.name, bytes });
 }

@@ -19,7 +19,7 @@ describe('files that were handed in', () => {
   test('the oldest goes when room runs out', () => {
     const files = keepOfferedFiles(() => '2026-11-25T10:00:00Z');
     const most = MOST_BYTES_TOGETHER / 1024 / 1024;
-    for (let n = 0; n < most / 16 + 1; n++) files.offer(`f${n}`, file(16));
+    for (let n = 0; n < most / 32 + 1; n++) files.offer(`f${n}`, file(32));
     expect(() => files.take('f0')).toThrow(expect.objectContaining({ code: 'file-gone' }));
     expect(files.take('f1').fileName).toBe('a.csv');
   });

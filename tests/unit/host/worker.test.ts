@@ -170,7 +170,7 @@ describe('files that are too large', () => {
     expect(status).toBe(413);
     const { refusal } = JSON.parse(text) as { refusal: { code: string; message: string; remedy: string } };
     expect(refusal.code).toBe('file-too-large');
-    expect(refusal.message).toMatch(/^sparse\.csv has [\d,]+ MB; files up to 16 MB are taken\.$/);
+    expect(refusal.message).toMatch(/^sparse\.csv has [\d,]+ MB; files up to 64 MB are taken\.$/);
     expect(refusal.remedy).toContain('Export a shorter span');
     expect(ms).toBeLessThan(2000);
     expect(sent).toBeLessThan(256 * MB);
@@ -188,7 +188,7 @@ describe('files that are too large', () => {
     const refusal = await refusalOf(call('file.offer', { fileName: 'years.csv', bytes }));
     expect(refusal).toMatchObject({
       where: 'years.csv',
-      message: 'years.csv has 200 MB; files up to 16 MB are taken.',
+      message: 'years.csv has 200 MB; files up to 64 MB are taken.',
     });
   });
 });
