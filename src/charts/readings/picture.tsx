@@ -6,6 +6,8 @@ import { measuresOf, type PictureSize } from '../frame/size.ts';
 import { dayTicks, type ReadingsSeries } from './series.ts';
 import { thinReadings } from './thin.ts';
 
+/** Room for the units at the axis. */
+const UNITS_WIDTH = 80;
 const HEIGHT = { desk: 240, table: 320, paper: 200 } as const;
 const COLOURS: Readonly<Record<string, string>> = {
   electricity: 'var(--meter)',
@@ -40,7 +42,7 @@ function Painted(props: {
 }) {
   const { series, size, width, height } = props;
   const { faint } = measuresOf(size);
-  const shown = thinReadings(series.readings, Math.max(50, Math.round(width)));
+  const shown = thinReadings(series.readings, Math.max(50, Math.floor(width - UNITS_WIDTH)));
   const axis = axisFor(
     shown.map((reading) => reading.value ?? 0),
     4,

@@ -5,7 +5,10 @@ import { Measured } from '../frame/measured.tsx';
 import { axisFor, niceStep } from '../frame/scale.ts';
 import { measuresOf, type PictureSize } from '../frame/size.ts';
 import type { SignatureSeries } from './series.ts';
+import { thinPoints } from './thin.ts';
 
+/** Room for the units at the axis. */
+const UNITS_WIDTH = 80;
 const HEIGHT = { desk: 340, table: 420, paper: 280 } as const;
 
 /** One ring a day or bill; the line is ink, so that it differs from the rings without colour. */
@@ -85,7 +88,7 @@ function Painted(props: {
         tickFormatter={(value: number) => grouped(value, axis.step < 1 ? 1 : 0)}
       />
       <Scatter
-        data={[...series.points]}
+        data={[...thinPoints(series.points, Math.max(50, Math.floor(width - UNITS_WIDTH)))]}
         shape={({ cx, cy }: { cx?: number; cy?: number }) => (
           <circle cx={cx} cy={cy} r={3} fill={`var(--${strong}-tint)`} stroke={`var(--${strong})`} />
         )}

@@ -6,11 +6,14 @@ import { measuresOf, type PictureSize } from '../frame/size.ts';
 import { textWidth, wrapText } from '../frame/text.ts';
 import { spreadLabels } from './labels.ts';
 import { HALVES_A_DAY, type WeekPrices } from './series.ts';
+import { thinSteps } from './thin.ts';
 
 const HEIGHT = { desk: 280, table: 360, paper: 230 } as const;
 const DAYS = ['Monday', 'Tuesday', 'Wednesday', 'Thursday', 'Friday', 'Saturday', 'Sunday'];
 const AXIS_HEIGHT = 30;
 const MOST_NAMED = 6;
+/** Room for the prices at the axis. */
+const PRICES_WIDTH = 50;
 
 /** The price as a step, each band named at its height. */
 export function WeekPricesPicture(props: {
@@ -57,7 +60,7 @@ function Painted(props: {
     <AreaChart
       width={width}
       height={height}
-      data={[...series.steps]}
+      data={[...thinSteps(series.steps, Math.max(50, Math.floor(width - right - PRICES_WIDTH)))]}
       accessibilityLayer={false}
       margin={{ top, right, bottom: 4, left: 4 }}
     >
