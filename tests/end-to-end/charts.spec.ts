@@ -103,7 +103,7 @@ test('every picture gives its figures as a table, by key and by button, and as f
 
 test('on paper no button stands, and every picture still does', async ({ desk }) => {
   await forEachStage(desk, async (stage) => {
-    const pictures = await desk.locator('.chart-picture').count();
+    const pictures = await desk.locator('.chart-picture:visible').count();
     await desk.emulateMedia({ media: 'print' });
     const left = await desk
       .locator('button:visible, input[type="range"]:visible')

@@ -1,5 +1,6 @@
 /** The machine: what it gives for each unit bought, at which boundary, and beside what was measured in other homes. */
 import { useDeferredValue, useMemo } from 'react';
+import { addedWorking } from '../../model/heat-pump/added-working.ts';
 import { wayExplained } from '../../words/full-year.ts';
 import { addsSentence, factorSentence } from '../../words/machine.ts';
 import { factor, spokenRatio } from '../../words/numbers.ts';
@@ -32,7 +33,7 @@ export function MachineStage() {
     <>
       <StageHead
         sentence={addsSentence(machine)}
-        figures={[{ text: spokenRatio(whole.value - 1), working: whole.working }]}
+        figures={[{ text: spokenRatio(whole.value - 1), working: addedWorking(whole) }]}
         remainder={factorSentence(machine)}
         remainderFigures={[{ text: factor(whole.value), working: whole.working }]}
       />
