@@ -1,8 +1,8 @@
 import type { FullMachine, Household } from '../../model/household/household.ts';
 import { reference } from '../../reference/index.ts';
-import { fallbackFor } from '../heat/fallbacks.ts';
+import { CylinderFields, PasteuriseField } from '../heat/cylinder-fields.tsx';
 import { useHousehold } from '../household-context.tsx';
-import { type Choice, PickField, TickField } from '../shared/choice-field.tsx';
+import { type Choice, PickField } from '../shared/choice-field.tsx';
 import { GivenField } from '../shared/given-field.tsx';
 import { patchSection } from '../shared/patch.ts';
 import { BrineMonths } from './brine-months.tsx';
@@ -106,8 +106,8 @@ function MoreFields(props: {
   readonly ground: (part: Partial<NonNullable<FullMachine['ground']>>) => void;
 }) {
   const { worked, patch, ground } = props;
-  const { household, appraisal, today, change } = useHousehold();
-  const { machine, hotWater } = household;
+  const { household, today, change } = useHousehold();
+  const { machine } = household;
   const full = machine.full ?? {};
   const usually = (name: string, scale?: number) => settledFallback(worked.settled, name, scale);
   const array = reference.ground.arrays[full.ground?.kind ?? 'vertical'];
@@ -137,28 +137,8 @@ function MoreFields(props: {
         fallback={usually('Standby')}
         onChange={(standbyW) => patch({ standbyW })}
       />
-      <GivenField
-        label="Hot water kept at"
-        given={hotWater.hotC}
-        limits={{ min: 35, max: 80, unit: '°C' }}
-        today={today}
-        fallback={fallbackFor('hotC', household, appraisal)}
-        onChange={(hotC) => change(patchSection('hotWater', { hotC }))}
-      />
-      <GivenField
-        label="Cylinder"
-        given={hotWater.cylinderLitres}
-        limits={{ min: 1, max: 2000, unit: 'litres' }}
-        today={today}
-        fallback={fallbackFor('cylinderLitres', household, appraisal)}
-        onChange={(cylinderLitres) => change(patchSection('hotWater', { cylinderLitres }))}
-      />
-      <TickField
-        label="Heated to 60 °C once a week"
-        checked={hotWater.pasteuriseWeekly ?? true}
-        note="By the immersion heater, against legionella."
-        onChange={(pasteuriseWeekly) => change(patchSection('hotWater', { pasteuriseWeekly }))}
-      />
+      <CylinderFields keptAtLabel="Hot water kept at" />
+      <PasteuriseField />
       <GivenField
         label="Flow less return, coldest day"
         given={full.spreadK}
