@@ -62,6 +62,7 @@ function heatLines({ demand }: Appraisal): string[] {
     heatSentence(demand),
     waterSentence(demand),
     basisSentence(demand),
+    ...(estimates.length > 0 ? ['For the rooms, hot water left out:'] : []),
     ...inColumns(estimates),
     ...demand.missing.map(({ way, reason }) => missingWaySentence(way, reason)),
     demand.signature ? fitSentence(demand.signature) : '',

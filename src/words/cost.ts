@@ -1,6 +1,6 @@
 /** What heating costs: the opening sentence and those around it. When the heat pump costs more, they say so as plainly. */
 import type { Appraisal, SystemResult, Versus } from '../model/appraisal/appraisal.ts';
-import { capitalised, factor, pence, poundsRange, spokenPounds } from './numbers.ts';
+import { capitalised, factor, grouped, pence, poundsRange, spokenPounds } from './numbers.ts';
 import { savingRange } from './sure.ts';
 import { systemInSentence, systemVerb } from './systems.ts';
 
@@ -108,15 +108,29 @@ export function heatPriceSentence(appraisal: Systems): string {
   return `${own} and ${pence(beside.pencePerKWhHeat.value)} with ${systemInSentence(beside.id, beside.kind)}.`;
 }
 
+/** The rule of the trade on the spot: unit price over room factor or efficiency, to a hundredth of a penny. */
+export function roomHeatPriceSentence(appraisal: Systems): string {
+  const { pump, beside } = pairOf(appraisal);
+  const own = pump?.pencePerKWhSpaceHeat;
+  const other = beside?.pencePerKWhSpaceHeat;
+  if (!own || !other || !Number.isFinite(own) || !Number.isFinite(other)) return '';
+  return `For the rooms alone, with pumps left out, it is ${grouped(own, 2)} p and ${grouped(other, 2)} p.`;
+}
+
 /** A heat pump gives at least the electricity it takes, so that no seasonal factor lies below this. */
 export const LEAST_FACTOR = 1;
 
-/** Where both would cost the same. */
-export function breakEvenSentence(versus: Pick<Versus, 'against' | 'breakEvenFactor'>, kind: string): string {
+/** Where a unit of heat costs the same in both, and where the whole year does, standing charge and service counted. */
+export function breakEvenSentence(
+  versus: Pick<Versus, 'against' | 'breakEvenFactor' | 'breakEvenFactorAllCosts'>,
+  kind: string,
+): string {
   const against = systemInSentence(versus.against, kind);
-  const { breakEvenFactor: even } = versus;
+  const { breakEvenFactor: even, breakEvenFactorAllCosts: all } = versus;
   if (even === null || !Number.isFinite(even)) return `No factor makes the heat pump cost the same as ${against}.`;
   if (even < LEAST_FACTOR)
     return `At any factor it can have, a unit of heat costs less with the heat pump than with ${against}.`;
-  return `At a factor of ${factor(even)} the heat pump costs the same as ${against}. Below that it costs more.`;
+  const heat = `At a factor of ${factor(even)} a unit of heat costs the same as with ${against}.`;
+  if (!all || !Number.isFinite(all) || all < LEAST_FACTOR) return `${heat} Below that it costs more.`;
+  return `${heat} With standing charge, service and pumps in, the whole year costs the same at ${factor(all)}. Below that the heat pump costs more.`;
 }

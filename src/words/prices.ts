@@ -42,5 +42,5 @@ export function ratioSentence(now: number | null, even: number | null, fuel: str
   if (now === null || !Number.isFinite(now)) return '';
   const first = `A unit of electricity costs ${now.toFixed(1)} times as much as a unit of ${carrierName(fuel)}.`;
   if (even === null || !Number.isFinite(even)) return first;
-  return `${first} At ${even.toFixed(1)} times, both ways of heating would cost the same.`;
+  return `${first} At ${even.toFixed(1)} times, a unit of heat would cost the same from both.`;
 }

@@ -1,6 +1,12 @@
 import type { Appraisal } from '../../model/appraisal/appraisal.ts';
 import { findSideBySide } from '../../model/appraisal/beside.ts';
-import { breakEvenSentence, differenceSentence, heatPriceSentence, winterSentence } from '../../words/cost.ts';
+import {
+  breakEvenSentence,
+  differenceSentence,
+  heatPriceSentence,
+  roomHeatPriceSentence,
+  winterSentence,
+} from '../../words/cost.ts';
 import { factor, pence } from '../../words/numbers.ts';
 import { ratioSentence } from '../../words/prices.ts';
 import { useHousehold } from '../household-context.tsx';
@@ -37,7 +43,8 @@ export function BalanceLines({ appraisal }: { readonly appraisal: Appraisal }) {
             ...(beside ? [{ text: pence(beside.pencePerKWhHeat.value), working: beside.pencePerKWhHeat.working }] : []),
           ]}
           onOpen={openWorking}
-        />
+        />{' '}
+        {roomHeatPriceSentence(appraisal)}
       </p>
       <p className="explain">{winterSentence(pump)}</p>
     </section>

@@ -58,7 +58,11 @@ export function ListScreen(props: {
           </p>
         ) : null}
         <p className="unseen" role="status">
-          {list.rows === null ? 'Reading the list' : `${list.rows.length} households listed`}
+          {list.rows === null
+            ? 'Reading the list'
+            : list.rows.length === 1
+              ? 'One household listed'
+              : `${list.rows.length} households listed`}
         </p>
         {list.rows !== null && !isEmpty ? <HouseholdTable rows={list.rows} list={list} /> : null}
         {isEmpty && !isFirstStart ? (

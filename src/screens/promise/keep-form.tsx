@@ -61,7 +61,10 @@ export function KeepForm() {
             working={appraisal.demand.total.working}
             onOpen={openWorking}
           />{' '}
-          a year, from {series.length === 1 ? 'one record' : `${series.length} records`}
+          a year,{' '}
+          {series.length === 0
+            ? 'without any record of this home'
+            : `from ${series.length === 1 ? 'one record' : `${series.length} records`}`}
         </dd>
         <dt>Electricity</dt>
         <dd>

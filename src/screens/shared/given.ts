@@ -26,7 +26,8 @@ export function shortSource(source: string): string {
   const first = source
     .split(/[;(]|, codes? /)[0]!
     .trim()
-    .replace(/[.,]$/, '');
+    .replace(/[.,]$/, '')
+    .replace(/^assumed, /, '');
   return `${first}.`;
 }
 

@@ -82,8 +82,16 @@ describe('around it', () => {
     expect(cost.heatPriceSentence({ systems: priced })).toBe(
       'A unit of heat costs 7.0 p with the heat pump and 7.8 p with the gas boiler you have now.',
     );
-    expect(cost.breakEvenSentence({ against: 'present', breakEvenFactor: 28 / (7 / 0.9) }, 'gas-old')).toContain(
-      'At a factor of 3.6',
+    const rooms = systems.map((one, i) => ({ ...one, pencePerKWhSpaceHeat: [28 / 4, 7 / 0.9][i]! }));
+    expect(cost.roomHeatPriceSentence({ systems: rooms })).toBe(
+      'For the rooms alone, with pumps left out, it is 7.00 p and 7.78 p.',
+    );
+    const even = { against: 'present', breakEvenFactor: 28 / (7 / 0.9) } as const;
+    expect(cost.breakEvenSentence(even, 'gas-old')).toBe(
+      'At a factor of 3.6 a unit of heat costs the same as with the gas boiler you have now. Below that it costs more.',
+    );
+    expect(cost.breakEvenSentence({ ...even, breakEvenFactorAllCosts: 3.39 }, 'gas-old')).toContain(
+      'the whole year costs the same at 3.4. Below that the heat pump costs more.',
     );
     expect(cost.breakEvenSentence({ against: 'present', breakEvenFactor: null }, 'oil')).toContain('No factor');
     expect(cost.breakEvenSentence({ against: 'storage', breakEvenFactor: 0.9 }, 'storage')).toContain('At any factor');

@@ -159,6 +159,7 @@ const pages: Record<string, string[]> = {
     cost.winterSentence(pump),
     cost.heatPriceSentence(rise),
     cost.breakEvenSentence(versus, 'gas-old'),
+    cost.breakEvenSentence({ ...versus, breakEvenFactorAllCosts: 2.9 }, 'gas-old'),
   ],
   'cost, where the heat pump costs more': [
     cost.costSentence(dear),
