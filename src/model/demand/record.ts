@@ -3,6 +3,7 @@
 import { toDayNumber } from '../calendar/civil.ts';
 import type { Series } from '../evidence/evidence.ts';
 import type { Household } from '../household/household.ts';
+import { sumRegisters } from './sum-registers.ts';
 
 /** Use over whole days. */
 export interface RecordSpan {
@@ -57,7 +58,7 @@ export function findRecord(system: Household['present']['system'], series: reado
   for (const wanted of WANTED[system]) {
     const fitting = series.filter((s) => s.carrier === wanted.carrier && s.role === wanted.role);
     if (fitting.length === 0) continue;
-    const record = putTogether(wanted, fitting);
+    const record = putTogether(wanted, sumRegisters(fitting));
     if (record.spans.length > 0) return record;
   }
   return null;
