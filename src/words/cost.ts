@@ -120,6 +120,12 @@ export function roomHeatPriceSentence(appraisal: Systems): string {
 /** A heat pump gives at least the electricity it takes, so that no seasonal factor lies below this. */
 export const LEAST_FACTOR = 1;
 
+/** Said first where every estimate of the heat is assumed; empty otherwise. */
+export function usualHomeSentence({ demand }: { readonly demand: Pick<Appraisal['demand'], 'estimates'> }): string {
+  if (demand.estimates.some(({ grade }) => grade !== 'assumed')) return '';
+  return 'No bill, heat loss or certificate is known yet. So this is a usual home, with the heating set under “Heat needed”.';
+}
+
 /** Where a unit of heat costs the same in both, and where the whole year does, standing charge and service counted. */
 export function breakEvenSentence(
   versus: Pick<Versus, 'against' | 'breakEvenFactor' | 'breakEvenFactorAllCosts'>,

@@ -1,6 +1,6 @@
 /** The opening sentence of the running cost and the line below it, for what is shown. */
 import { findSideBySide } from '../../model/appraisal/beside.ts';
-import { costSentence } from '../../words/cost.ts';
+import { costSentence, usualHomeSentence } from '../../words/cost.ts';
 import { poundsRange, spokenPounds } from '../../words/numbers.ts';
 import { ageSentence, datesSentence } from '../../words/prices.ts';
 import { futuresSentence } from '../../words/sure.ts';
@@ -22,6 +22,7 @@ export function useCostVoice({ appraisal, knobs, followed, changed }: WhatIfStat
   const futures = versus ? futuresSentence(versus.twenty) : '';
   const parts = [
     changed ? `What if: ${sayWhatIf(knobs, followed)}.` : '',
+    usualHomeSentence(appraisal),
     futures,
     `It should lie within ${range} in 8 years out of 10.`,
     datesSentence(electricity),

@@ -97,6 +97,14 @@ describe('around it', () => {
     expect(cost.breakEvenSentence({ against: 'storage', breakEvenFactor: 0.9 }, 'storage')).toContain('At any factor');
   });
 
+  test('a home of which nothing is known is called a usual one', () => {
+    const estimate = { way: 'floor-area', spaceKWh: 6680, spaceErrorKWh: 5530, working: { title: '' } };
+    const home = (...grades: string[]) =>
+      cost.usualHomeSentence({ demand: { estimates: grades.map((grade) => ({ ...estimate, grade })) } as never });
+    expect(home('assumed')).toMatch(/^No bill, heat loss or certificate is known yet/);
+    expect(home('estimated', 'assumed')).toBe('');
+  });
+
   test('nothing is over 25 words, and nobody is told that something “will save”', () => {
     const values = [Number.NaN, -50_000, 0, 30, 119_000, 119_900, 5e9];
     for (const pump of values) {
