@@ -24,7 +24,7 @@ import { loosen, tighten } from './loose-section.ts';
 /** A raw file beside the household file, with corrections of what intake would decide by itself. */
 export const InputFile = z.strictObject({
   file: z.string().regex(/^(?!.*\.\.)[^/\\:][^:]*$/, 'the name of a file beside the household file'),
-  choices: IntakeChoices.optional(),
+  choices: IntakeChoices.omit({ anew: true }).optional(),
 });
 
 /** Bills, readings or deliveries written out in the household file. */

@@ -1,5 +1,5 @@
 /** A file on its way in: intake reads it, the desk gives the identifiers, and the same values go to the store as were shown. */
-import type { IntakeChoices, IntakeContext, IntakePreview, IntervalDays } from '../intake/intake.ts';
+import type { IntakeChoices, IntakeContext, IntakePreview, IntakeResult, IntervalDays } from '../intake/intake.ts';
 import { readFile } from '../intake/read-file.ts';
 import type { Evidence } from '../model/evidence/evidence.ts';
 import { reference } from '../reference/index.ts';
@@ -28,18 +28,27 @@ export interface TakenIn {
   readonly preview: IntakePreview;
 }
 
-export interface TakeInInput {
+export interface ReadIn {
   readonly file: OfferedFile;
-  readonly choices: IntakeChoices;
-  readonly context: IntakeContext;
   readonly householdId: string;
   readonly importedOn: string;
   readonly newId: () => string;
 }
 
+export interface TakeInInput extends ReadIn {
+  readonly choices: IntakeChoices;
+  readonly context: IntakeContext;
+}
+
 /** Reads a file for good; refuses it with intake's sentence when it cannot be taken. */
-export function takeIn({ file, choices, context, householdId, importedOn, newId }: TakeInInput): TakenIn {
-  const { preview, intervals } = readFile(file.fileName, file.bytes, choices, context);
+export const takeIn = ({ choices, context, ...input }: TakeInInput): TakenIn =>
+  takeRead(readFile(input.file.fileName, input.file.bytes, choices, context), input);
+
+/** The same for a file that has been read already. */
+export function takeRead(
+  { preview, intervals }: IntakeResult,
+  { file, householdId, importedOn, newId }: ReadIn,
+): TakenIn {
   refuseRemarks(preview.remarks, file.fileName, preview.series.length > 0);
   const evidenceId = newId();
   const newIds = new Map(preview.series.map(({ id }) => [id, newId()]));

@@ -52,6 +52,8 @@ export const IntakeChoices = z.object({
   role: SeriesRole.optional(),
   /** MJ per m³ as printed on the gas bill. */
   calorificMJPerM3: z.number().min(30).max(50).optional(),
+  /** Sets aside what was chosen for an earlier file with the same headings. */
+  anew: z.boolean().optional(),
 });
 export type IntakeChoices = z.infer<typeof IntakeChoices>;
 

@@ -12,6 +12,7 @@ export const REMARK_CODES = [
   'no-readable-rows',
   'comma-inside-numbers',
   'encoding-taken',
+  'layout-remembered',
   // Rows
   'preamble-skipped',
   'totals-skipped',

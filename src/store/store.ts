@@ -60,6 +60,10 @@ export interface Store {
 
   readSettings(): unknown;
   writeSettings(settings: unknown): void;
+  /** What was chosen for files of one layout; undefined where nothing is remembered. */
+  readLayout(key: string): unknown;
+  /** Undefined forgets it. */
+  writeLayout(key: string, layout: unknown): void;
   listShelf(): Tariff[];
   keepOnShelf(tariff: Tariff): void;
   dropFromShelf(id: string): void;

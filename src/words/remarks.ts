@@ -75,6 +75,9 @@ const SENTENCES: Record<RemarkCode, Sentence> = {
     `${at(r)} reads ${quoted(r.found)}: a comma separates both the columns and the decimals. Export the file with semicolons, or with decimal points.`,
   'encoding-taken': (r) => `${r.file} is not in UTF-8. It was read as Latin-1; check any accents and signs.`,
 
+  'layout-remembered': (r) =>
+    `${r.file} has the headings of an earlier file, so what you chose for that was taken here too: ${r.found}. Look whether it holds for this file.`,
+
   'preamble-skipped': (r) =>
     `${r.file} begins with ${plural(count(r), 'title line')} (${quoted(r.found)}), which ${count(r) === 1 ? 'was' : 'were'} skipped.`,
   'totals-skipped': (r) => `${at(r)} is a row of totals (${quoted(r.found)}) and was skipped.${alike(r)}`,

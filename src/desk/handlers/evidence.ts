@@ -1,6 +1,5 @@
 import type { IntervalDays } from '../../intake/intake.ts';
 import { stageOf } from '../../intake/progress.ts';
-import { readFile } from '../../intake/read-file.ts';
 import type { Remark, Series } from '../../model/evidence/evidence.ts';
 import { DeskError } from '../contract.ts';
 import { dayOf } from '../days.ts';
@@ -13,7 +12,8 @@ import { joinReadings } from '../join/join-readings.ts';
 import { readFrom } from '../join/stored-series.ts';
 import type { DeskContext, Handlers, Work } from '../ports.ts';
 import { pointsOfDays, pointsOfIntervals, pointsOfJoined } from '../readings.ts';
-import { intakeContext, takeIn } from '../take-in.ts';
+import { readRemembered, rememberLayout } from '../remembered-layout.ts';
+import { intakeContext, takeRead } from '../take-in.ts';
 import { type Point, thin } from '../thin.ts';
 import { typeEvidence } from '../typed-evidence.ts';
 
@@ -71,9 +71,9 @@ export function evidenceHandlers({ ports, store, files }: DeskContext): Evidence
       return { fileId, fileName, size: bytes.byteLength };
     },
     'evidence.preview'({ fileId, householdId, choices }, work) {
-      const { fileName, bytes } = files.take(fileId);
-      const { preview, intervals } = readFile(fileName, bytes, choices, contextFor(householdId, work));
-      const { shape, series } = preview;
+      const file = files.take(fileId);
+      const { preview, intervals } = readRemembered(store, file, choices, contextFor(householdId, work)).result;
+      const { fileName, shape, series } = preview;
       return {
         ...preview,
         remarks: [...preview.remarks, ...overlapsOf({ householdId, fileName, shape, series }, intervals)],
@@ -85,16 +85,12 @@ export function evidenceHandlers({ ports, store, files }: DeskContext): Evidence
       const file = files.take(fileId);
       const earlier = store.findEvidenceByHash(householdId, hashOf(file.bytes));
       if (earlier) return { evidence: null, duplicateOf: earlier.id };
-      const { evidence, intervals } = takeIn({
-        file,
-        choices,
-        context,
-        householdId,
-        importedOn: ports.now(),
-        newId: ports.newId,
-      });
+      const { result, layout } = readRemembered(store, file, choices, context);
+      const own = { file, householdId, importedOn: ports.now(), newId: ports.newId };
+      const { evidence, intervals } = takeRead(result, own);
       const overlaps = overlapsOf(evidence, intervals);
       store.addEvidence(evidence, file.bytes, intervals, stageOf(work.onProgress, READING_SHARE, 1));
+      rememberLayout(store, layout);
       files.drop(fileId);
       return { evidence: withOverlaps(evidence, overlaps), duplicateOf: null };
     },

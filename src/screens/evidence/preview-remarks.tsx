@@ -18,6 +18,16 @@ export function PreviewQuestions(props: {
           {remarkSentence(remark)}
         </p>
       ))}
+      {remarks.filter(isRemembered).map((remark) => (
+        <div className="ask" key={keyOf(remark)}>
+          <p>{remarkSentence(remark)}</p>
+          <div className="actions">
+            <button type="button" onClick={() => props.onChoose({ anew: true })}>
+              Decide from this file anew
+            </button>
+          </div>
+        </div>
+      ))}
       {ofWeight(remarks, 'question').map((remark) => (
         <div className="ask" key={keyOf(remark)}>
           <p>{remarkSentence(remark)}</p>
@@ -40,7 +50,7 @@ export function PreviewQuestions(props: {
 }
 
 export function PreviewNotes(props: { readonly preview: IntakePreview }) {
-  const notes = ofWeight(props.preview.remarks, 'note');
+  const notes = ofWeight(props.preview.remarks, 'note').filter((remark) => !isRemembered(remark));
   if (notes.length === 0) return null;
   return (
     <details className="notes" open={notes.length <= SHOWN_NOTES}>
@@ -56,4 +66,5 @@ export function PreviewNotes(props: { readonly preview: IntakePreview }) {
 
 const ofWeight = (remarks: readonly Remark[], weight: Remark['weight']) =>
   remarks.filter((remark) => remark.weight === weight);
+const isRemembered = (remark: Remark) => remark.code === 'layout-remembered';
 const keyOf = (remark: Remark) => `${remark.code} ${remark.row ?? ''} ${remark.column ?? ''} ${remark.found ?? ''}`;
