@@ -1,7 +1,7 @@
 /** One household file reckoned through: evidence, comparison, and where asked the promise and the bill check. */
-import { existsSync, readFileSync } from 'node:fs';
+import { existsSync, readFileSync, statSync } from 'node:fs';
 import { basename, dirname, join } from 'node:path';
-import { DeskError } from '../desk/contract.ts';
+import { DeskError, LARGEST_FILE_BYTES, refuseLargeFile } from '../desk/contract.ts';
 import { billOf, gatherInput } from '../desk/gather-input.ts';
 import type { WholeHousehold } from '../desk/household-file.ts';
 import { readingsInMemory } from '../desk/join/meter-readings.ts';
@@ -29,6 +29,13 @@ export function readOrRefuse(path: string): Uint8Array {
       remedy: 'Correct the path.',
     });
   }
+  return readWithin(path);
+}
+
+/** The size is asked first: a file beyond the limit is refused before any of it is held. */
+function readWithin(path: string): Uint8Array {
+  const { size } = statSync(path);
+  if (size > LARGEST_FILE_BYTES) throw refuseLargeFile(basename(path), size);
   return new Uint8Array(readFileSync(path));
 }
 
@@ -53,7 +60,7 @@ export function reckonHousehold(path: string, today: string, { withCheck, withDo
     input,
     readBeside: (name) => {
       const beside = join(dirname(path), name);
-      return existsSync(beside) ? new Uint8Array(readFileSync(beside)) : undefined;
+      return existsSync(beside) ? readWithin(beside) : undefined;
     },
     today,
     now: madeOn,

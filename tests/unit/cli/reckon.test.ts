@@ -1,4 +1,4 @@
-import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdtempSync, readFileSync, rmSync, truncateSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
@@ -221,6 +221,15 @@ describe('what is refused, with exit code 2', () => {
     const { code, out, err } = await run(write({ name: 'x', heat: { heatLossKW: 5 }, files }));
     // Whether a bad row stops the file or is left out is for intake to say; either way it names file and line.
     expect(code === 2 ? err : out).toMatch(/line 3[^\n]*gas\.csv/i);
+  });
+
+  test('a raw file of a gigabyte, before any of it is read', async () => {
+    const path = join(folder, 'huge.csv');
+    writeFileSync(path, '');
+    truncateSync(path, 1024 ** 3);
+    const { code, err } = await run('--read', path);
+    expect(code).toBe(2);
+    expect(err).toContain('huge.csv has 1,024 MB');
   });
 
   test('a household file that is not there', async () => {
