@@ -3,6 +3,7 @@ import type { KeptPromise } from '../model/appraisal/promise.ts';
 import { withEvidence } from '../model/bill-gap/read-evidence.ts';
 import { addDays, daysInMonth, toDayNumber } from '../model/calendar/civil.ts';
 import type { Series } from '../model/evidence/evidence.ts';
+import { sumRegisters } from '../model/evidence/sum-registers.ts';
 import { bandPrices } from '../model/findings/slot-prices.ts';
 import type { BillPrefill } from './contract.ts';
 import { type KnownSince, tariffOn } from './run-check.ts';
@@ -22,7 +23,8 @@ export interface PrefillInput extends KnownSince {
 }
 
 /** Null where no meter covers the days. The machine's own meter comes before the house's. */
-export function prefillBill({ promise, span, household, series, readings }: PrefillInput): BillPrefill | null {
+export function prefillBill({ promise, span, household, readings, ...known }: PrefillInput): BillPrefill | null {
+  const series = sumRegisters(known.series);
   const meters = series
     .filter(
       ({ carrier, role, days }) => carrier === 'electricity' && (role === 'heat-pump' || role === 'import') && days,

@@ -6,6 +6,7 @@ import { followPromise } from '../model/bill-gap/follow-months.ts';
 import { withEvidence } from '../model/bill-gap/read-evidence.ts';
 import { addDays, toDayNumber } from '../model/calendar/civil.ts';
 import type { EvidencePeriod, Series } from '../model/evidence/evidence.ts';
+import { sumRegisters } from '../model/evidence/sum-registers.ts';
 import { findInReadings } from '../model/findings/find-in-readings.ts';
 import { findingWorking } from '../model/findings/finding-working.ts';
 import { type MeterReadings, meterDays } from '../model/findings/meter-days.ts';
@@ -18,6 +19,7 @@ import { findingName } from '../words/findings.ts';
 import { billFaultSentence } from '../words/refusals.ts';
 import { DeskError } from './contract.ts';
 import { dayOf } from './days.ts';
+import { registersOf } from './join/rate-pairs.ts';
 
 /** What is known of a household today: its own tariffs, and what its meters and its weather say. */
 export interface KnownSince {
@@ -37,7 +39,8 @@ export interface CheckRun extends KnownSince {
 const LOOK_BACK_DAYS = 400;
 
 export function runCheck(run: CheckRun): BillCheck {
-  const { id, madeOn, promise, series, readings } = run;
+  const { id, madeOn, promise, readings } = run;
+  const series = sumRegisters(run.series);
   dayOf(run.bill.from, 'from');
   dayOf(run.bill.to, 'to');
   const [fault] = findBillFaults(promise, run.bill);
@@ -71,12 +74,14 @@ function findingsOf({ series, readings }: CheckRun, check: BillCheck, version?: 
     days: one.days.filter(({ date }) => date >= since && date < bill.to),
   }));
   const outdoor = series.find(({ carrier, days }) => carrier === 'outdoor-temperature' && days)?.days;
-  const periods = billsSince(series, since, bill.to);
+  const periods = billsSince(sumRegisters(series), since, bill.to);
+  const registers = registersOf(series).filter(({ from, to }) => from >= since && to <= bill.to);
   const found = findInReadings({
     readings: looked,
     prices: { pencePerKWh, ...(version ? { version } : {}) },
     ...(outdoor ? { outdoor } : {}),
     ...(periods ? { periods } : {}),
+    ...(registers.length > 0 ? { registers } : {}),
   });
   const days = looked.flatMap((one) => meterDays(one, outdoor) ?? []);
   return found

@@ -8,24 +8,48 @@ import type { WholeHousehold } from '../household-file.ts';
 import type { ReadIntervals } from './day-layers.ts';
 import { type Group, groupSeries } from './group-series.ts';
 import { type JoinedDay, joinReadings } from './join-readings.ts';
+import { findRatePairs } from './rate-pairs.ts';
 import { readFrom } from './stored-series.ts';
 
 /** Readings longer than an hour show no hours of the day. */
 const LONGEST_MINUTES = 60;
 
-/** One meter of the machine and one of the house; of several registers, the one with the most days. */
+/**
+ * One meter of the machine and one of the house; day and night registers of one meter are added together, and of
+ * several other registers the one with the most days is taken.
+ */
 export function meterReadings(evidence: readonly Evidence[], zone: string, read: ReadIntervals): MeterReadings[] {
   const groups = groupSeries(evidence).filter((group) => group.at(-1)!.series.carrier === 'electricity');
   return (['heat-pump', 'import'] as const).flatMap((role) => {
-    const found = groups
-      .filter((group) => group.at(-1)!.series.role === role)
-      .flatMap((group) => readingsOf(group, zone, read) ?? [])
-      .toSorted((a, b) => b.days.length - a.days.length)[0];
+    const fine = new Map<string, Fine>();
+    const ofRole = groups.filter((group) => group.at(-1)!.series.role === role);
+    for (const group of ofRole) {
+      const readings = readingsOf(group, zone, read);
+      if (readings) fine.set(group.at(-1)!.series.id, readings);
+    }
+    for (const { dear, cheap } of findRatePairs(ofRole.map((group) => group.at(-1)!.series))) {
+      const [a, b] = [fine.get(dear.id), fine.get(cheap.id)];
+      if (!a || !b || a.intervalMinutes !== b.intervalMinutes) continue;
+      fine.set(dear.id, addReadings(a, b));
+      fine.delete(cheap.id);
+    }
+    const found = [...fine.values()].toSorted((a, b) => b.days.length - a.days.length)[0];
     return found ? [{ ...found, meter: role === 'import' ? ('whole-house' as const) : role }] : [];
   });
 }
 
 type Fine = Omit<MeterReadings, 'meter'>;
+
+/** Both registers of a meter, on the days that both have. */
+function addReadings(a: Fine, b: Fine): Fine {
+  const ofDay = new Map(b.days.map(({ date, values }) => [date, values]));
+  const days = a.days.flatMap(({ date, values }) => {
+    const other = ofDay.get(date);
+    if (other?.length !== values.length) return [];
+    return [{ date, values: Float64Array.from(values, (value, i) => value + other[i]!) }];
+  });
+  return { intervalMinutes: a.intervalMinutes, days };
+}
 
 function readingsOf(group: Group, zone: string, read: ReadIntervals): Fine | null {
   const joined = joinReadings(group, zone, read)?.days ?? [];

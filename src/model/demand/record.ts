@@ -2,8 +2,8 @@
 
 import { toDayNumber } from '../calendar/civil.ts';
 import type { Series } from '../evidence/evidence.ts';
+import { sumRegisters } from '../evidence/sum-registers.ts';
 import type { Household } from '../household/household.ts';
-import { sumRegisters } from './sum-registers.ts';
 
 /** Use over whole days. */
 export interface RecordSpan {

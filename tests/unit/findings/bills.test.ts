@@ -1,7 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import { addDays } from '../../../src/model/calendar/civil.ts';
+import { addDays, toCivilDate } from '../../../src/model/calendar/civil.ts';
 import type { EvidencePeriod } from '../../../src/model/evidence/evidence.ts';
 import { findInReadings } from '../../../src/model/findings/find-in-readings.ts';
+import { meterDays } from '../../../src/model/findings/meter-days.ts';
+import { bandsOf } from '../../../src/model/findings/slot-prices.ts';
 import type { TariffVersion } from '../../../src/model/tariff/tariff.ts';
 import { FIRST, outdoor, outdoorOn, readingsOf } from './made-days.ts';
 
@@ -53,5 +55,24 @@ describe('registers', () => {
     const findings = findInReadings({ readings: [readings], prices: { pencePerKWh: 25, version }, registers });
     const swapped = findings.filter(({ code }) => code === 'registers-swapped');
     expect(swapped.map((finding) => Math.round(finding.pence))).toEqual(pence);
+  });
+  test('a bank holiday has the price of its own kind of day', () => {
+    const holidays: TariffVersion = {
+      ...version,
+      bankHolidays: 'england-and-wales',
+      bands: [
+        { name: 'night', pencePerKWh: 12, times: [{ days: ['bank-holiday'], from: '00:00', to: '24:00' }] },
+        version.bands[1]!,
+      ],
+    };
+    const days = meterDays(
+      readingsOf(90, () => 1, { meter: 'whole-house' }),
+      undefined,
+    )!;
+    const bands = bandsOf(days, holidays);
+    const cheap = Array.from(days.dayNumber)
+      .filter((_, day) => bands[day * days.perDay] === 0)
+      .map(toCivilDate);
+    expect(cheap).toEqual(['2025-12-25', '2025-12-26']); // Banking and Financial Dealings Act 1971, Schedule 1
   });
 });

@@ -1,6 +1,6 @@
 /** Day and night registers of one meter are one use: they are added before a record is laid through it. */
 import { toCivilDate, toDayNumber } from '../calendar/civil.ts';
-import type { EvidencePeriod, Series } from '../evidence/evidence.ts';
+import type { EvidencePeriod, Series } from './evidence.ts';
 
 /** Names that a meter's register bears when it counts some hours only. Common practice, no source. */
 const HOURS_ONLY =
@@ -16,7 +16,7 @@ export function sumRegisters(series: readonly Series[]): Series[] {
     [one.evidenceId, one.carrier, one.role, one.days ? 'days' : 'periods'].join('|'),
   );
   return [...meters.values()].flatMap((registers) => {
-    const some = registers.filter(({ name }) => HOURS_ONLY.test(name));
+    const some = registers.filter(({ carrier, name }) => carrier !== 'outdoor-temperature' && HOURS_ONLY.test(name));
     if (some.length < 2) return registers;
     return some.length < registers.length ? registers.filter((one) => !some.includes(one)) : [addUp(some)];
   });
@@ -28,8 +28,9 @@ function addUp(registers: readonly Series[]): Series {
     .map((one) => one.to)
     .sort()
     .at(-1)!;
+  const { dayShape: _, filled: __, ...one } = registers[0]!;
   const whole = {
-    ...registers[0]!,
+    ...one,
     name: registers.map(({ name }) => name).join(' and '),
     from,
     to,
