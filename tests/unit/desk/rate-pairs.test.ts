@@ -1,0 +1,45 @@
+import { describe, expect, test } from 'vitest';
+import { findRatePairs, registersOf } from '../../../src/desk/join/rate-pairs.ts';
+import type { Series } from '../../../src/model/evidence/evidence.ts';
+
+const register = (name: string, kWh: readonly number[], evidenceId = 'one-bill'): Series => ({
+  id: name,
+  evidenceId,
+  name,
+  carrier: 'electricity',
+  role: 'import',
+  resolution: 'period',
+  from: '2025-01-01',
+  to: '2025-03-01',
+  total: kWh.reduce((sum, one) => sum + one, 0),
+  periods: kWh.map((one, i) => ({
+    from: i === 0 ? '2025-01-01' : '2025-02-01',
+    to: i === 0 ? '2025-02-01' : '2025-03-01',
+    kWh: one,
+    quality: 'actual',
+  })),
+  present: kWh.length,
+  expected: kWh.length,
+  estimatedCount: 0,
+});
+
+describe('day and night registers of one meter', () => {
+  const day = register('Day kWh', [120, 110]);
+  const night = register('Night kWh', [480, 450]);
+  test('each bill gives the units of both, the dear hours first', () => {
+    expect(registersOf([night, day])).toEqual([
+      { from: '2025-01-01', to: '2025-02-01', dearKWh: 120, cheapKWh: 480 },
+      { from: '2025-02-01', to: '2025-03-01', dearKWh: 110, cheapKWh: 450 },
+    ]);
+  });
+  test('a bill that only one register has gives nothing', () => {
+    expect(registersOf([day, register('Night kWh', [480])])).toHaveLength(1);
+  });
+  test.each([
+    ['two files', [day, register('Night kWh', [480, 450], 'another-bill')]],
+    ['a third register beside them', [day, night, register('Evening kWh', [30, 30])]],
+    ['names that do not say which hours', [register('Rate 1', [120, 110]), register('Rate 2', [480, 450])]],
+  ])('%s are not paired', (_, series) => {
+    expect(findRatePairs(series)).toEqual([]);
+  });
+});
