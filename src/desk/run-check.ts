@@ -54,7 +54,7 @@ export function runCheck(run: CheckRun): BillCheck {
   const months = followPromise(promise, series, reference);
   return {
     ...check,
-    ...(readings.length > 0 ? { findings: findingsOf(run, check, version) } : {}),
+    ...(readings.length > 0 ? { findings: findingsOf({ ...run, meters: series }, check, version) } : {}),
     ...(months.length > 0 ? { months } : {}),
   };
 }
@@ -66,15 +66,21 @@ export function tariffOn({ tariffs, prices }: Household, date: string): TariffVe
   return version && !version.series && version.bands.every(({ blocks }) => !blocks) ? version : undefined;
 }
 
-function findingsOf({ series, readings }: CheckRun, check: BillCheck, version?: TariffVersion): CheckFinding[] {
-  const { bill, pencePerKWh } = { bill: check.input, pencePerKWh: priceOf(check) };
+/** `series` are the registers one by one, `meters` the same with those of one meter added. */
+function findingsOf(
+  { series, meters, readings }: CheckRun & { readonly meters: readonly Series[] },
+  check: BillCheck,
+  version?: TariffVersion,
+): CheckFinding[] {
+  const bill = check.input;
+  const pencePerKWh = priceOf(check);
   const since = addDays(bill.to, -LOOK_BACK_DAYS);
   const looked = readings.map((one) => ({
     ...one,
     days: one.days.filter(({ date }) => date >= since && date < bill.to),
   }));
-  const outdoor = series.find(({ carrier, days }) => carrier === 'outdoor-temperature' && days)?.days;
-  const periods = billsSince(sumRegisters(series), since, bill.to);
+  const outdoor = meters.find(({ carrier, days }) => carrier === 'outdoor-temperature' && days)?.days;
+  const periods = billsSince(meters, since, bill.to);
   const registers = registersOf(series).filter(({ from, to }) => from >= since && to <= bill.to);
   const found = findInReadings({
     readings: looked,
