@@ -4,7 +4,7 @@
  */
 import type { Figure, SystemResult } from '../model/appraisal/appraisal.ts';
 import type { KeptPromise } from '../model/appraisal/promise.ts';
-import { MONTH_NAMES } from '../words/numbers.ts';
+import { monthNames } from '../words/numbers.ts';
 import { systemName } from '../words/systems.ts';
 import { listAssumptions } from './assumptions.ts';
 import { readPromise } from './parts.ts';
@@ -51,7 +51,7 @@ function systemLines(system: SystemResult, name: string): Line[] {
     year('together, cold winter', system.coldYearPence),
     { part: 'energy', system: name, time: 'year', what: 'units bought', unit: 'kWh', ...figureLine(system.bought) },
     { part: 'carbon', system: name, time: 'year', what: 'carbon', unit: 'kg', ...figureLine(system.carbonKg) },
-    ...MONTH_NAMES.flatMap((time, month): Line[] => [
+    ...monthNames().flatMap((time, month): Line[] => [
       { part: 'energy', system: name, time, what: 'units bought', value: monthly.boughtKWh[month]!, unit: 'kWh' },
       { part: 'cost', system: name, time, what: 'units', value: monthly.unitsPence[month]! / 100, unit: 'GBP' },
       {

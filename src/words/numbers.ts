@@ -3,45 +3,48 @@
  * A value that is not a number is said to be unknown and never shown as 0.
  */
 import { TZDate } from '@date-fns/tz';
-import { format, isSameYear } from 'date-fns';
+import { format, isSameYear, type Locale } from 'date-fns';
+import { de } from 'date-fns/locale/de';
 import { enGB } from 'date-fns/locale/en-GB';
 import type { CivilDate } from '../model/tariff/tariff.ts';
+import { type Currency, currency, type Language, language, phrase, say } from './say.ts';
 
-export const UNKNOWN = 'not known';
-const UNKNOWN_AMOUNT = 'an unknown amount';
+export const unknown = (): string => say('not known');
+const unknownAmount = (): string => say('an unknown amount');
 
-export const MONTH_NAMES = [
-  'January',
-  'February',
-  'March',
-  'April',
-  'May',
-  'June',
-  'July',
-  'August',
-  'September',
-  'October',
-  'November',
-  'December',
-] as const;
-export const SHORT_MONTH_NAMES = MONTH_NAMES.map((name) => name.slice(0, 3));
+const LOCALES: Readonly<Record<Language, Locale>> = { 'en-GB': enGB, 'de-DE': de };
+const MONTHS = [0, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11] as const;
+type Month = (typeof MONTHS)[number];
+
+/** "January" to "December" in the language spoken. */
+export function monthNames(): readonly string[] {
+  return MONTHS.map((month: Month) => LOCALES[language()].localize.month(month));
+}
+/** "Jan" to "Dec": three letters and no full stop, in every language. */
+export const shortMonthNames = (): readonly string[] => monthNames().map((name) => name.slice(0, 3));
 
 /** A format takes far longer to make than to use, and a screen writes hundreds of numbers. */
-const FORMATS = new Map<number, Intl.NumberFormat>();
-function formatOf(decimals: number): Intl.NumberFormat {
-  const known = FORMATS.get(decimals);
+const FORMATS = new Map<string, Intl.NumberFormat>();
+function formatOf(decimals: number, money?: Currency): Intl.NumberFormat {
+  const key = `${language()} ${decimals} ${money}`;
+  const known = FORMATS.get(key);
   if (known) return known;
-  const digits = { minimumFractionDigits: decimals, maximumFractionDigits: decimals };
-  const made = new Intl.NumberFormat('en-GB', { ...digits, useGrouping: true });
-  FORMATS.set(decimals, made);
+  const digits = { minimumFractionDigits: decimals, maximumFractionDigits: decimals, useGrouping: true };
+  const style = money && ({ style: 'currency', currency: money, currencyDisplay: 'narrowSymbol' } as const);
+  const made = new Intl.NumberFormat(language(), { ...digits, ...style });
+  FORMATS.set(key, made);
   return made;
 }
 
-/** A whole number with commas and a true minus sign; never "−0". */
-export function grouped(value: number, decimals = 0): string {
-  if (!Number.isFinite(value)) return UNKNOWN;
-  const size = formatOf(decimals).format(Math.abs(value));
+/** With a true minus sign; never "−0". */
+function signed(value: number, format: Intl.NumberFormat): string {
+  const size = format.format(Math.abs(value));
   return value < 0 && /[1-9]/.test(size) ? `−${size}` : size;
+}
+
+/** A number with its thousands set apart and a true minus sign. */
+export function grouped(value: number, decimals = 0): string {
+  return Number.isFinite(value) ? signed(value, formatOf(decimals)) : unknown();
 }
 
 /** Rounds to a step: 1,234 to 1,230 for a step of 10. */
@@ -49,40 +52,37 @@ export function roundTo(value: number, step: number): number {
   return Math.round(value / step) * step;
 }
 
-function withPound(pounds: number, decimals = 0): string {
-  const text = grouped(pounds, decimals);
-  return text.startsWith('−') ? `−£${text.slice(1)}` : `£${text}`;
-}
+const money = (pounds: number, decimals = 0): string => signed(pounds, formatOf(decimals, currency()));
 
 /** Money in speech: to the nearest £10 from £100 on, below that to the nearest £1. */
 export function spokenPounds(pence: number): string {
-  if (!Number.isFinite(pence)) return UNKNOWN_AMOUNT;
+  if (!Number.isFinite(pence)) return unknownAmount();
   const pounds = pence / 100;
-  return withPound(roundTo(pounds, Math.abs(pounds) >= 100 ? 10 : 1));
+  return money(roundTo(pounds, Math.abs(pounds) >= 100 ? 10 : 1));
 }
 
 /** Money in a table of yearly costs: to the pound. */
 export function exactPounds(pence: number): string {
-  return Number.isFinite(pence) ? withPound(pence / 100) : UNKNOWN;
+  return Number.isFinite(pence) ? money(pence / 100) : unknown();
 }
 
 /** Money where the penny matters, as on a bill: "£1,194.35". */
 export function poundsAndPence(pence: number): string {
-  return Number.isFinite(pence) ? withPound(pence / 100, 2) : UNKNOWN;
+  return Number.isFinite(pence) ? money(pence / 100, 2) : unknown();
 }
 
 /** A change of money with its sign: "+£58", "−£13". */
 export function signedPounds(pence: number): string {
-  if (!Number.isFinite(pence)) return UNKNOWN;
-  const text = withPound(pence / 100);
-  return text.startsWith('−') || text === '£0' ? text : `+${text}`;
+  if (!Number.isFinite(pence)) return unknown();
+  const text = money(pence / 100);
+  return text.startsWith('−') || !/[1-9]/.test(text) ? text : `+${text}`;
 }
 
 /** A range of money in speech, both ends with their sign: "£1,040 to £1,400". */
 export function poundsRange(lowPence: number, highPence: number): string {
-  if (!Number.isFinite(lowPence) || !Number.isFinite(highPence)) return UNKNOWN_AMOUNT;
+  if (!Number.isFinite(lowPence) || !Number.isFinite(highPence)) return unknownAmount();
   const [low, high] = [spokenPounds(Math.min(lowPence, highPence)), spokenPounds(Math.max(lowPence, highPence))];
-  return low === high ? low : `${low} to ${high}`;
+  return low === high ? low : say('{low} to {high}', { low, high });
 }
 
 /** Three leading digits from 1,000 on, tens from 100 on, whole numbers below. */
@@ -99,24 +99,28 @@ export function spokenCount(kWh: number): string {
 
 /** Energy in speech, in the units that the bill counts: "13,900 units". */
 export function spokenKWh(kWh: number): string {
-  if (!Number.isFinite(kWh)) return 'an unknown number of units';
+  if (!Number.isFinite(kWh)) return say('an unknown number of units');
   const count = spokenCount(kWh);
-  return count === '1' ? '1 unit' : `${count} units`;
+  return count === '1' ? say('1 unit') : say('{count} units', { count });
 }
 
 /** Energy in a table: "13,874 kWh". */
 export function exactKWh(kWh: number): string {
-  return Number.isFinite(kWh) ? `${grouped(kWh)} kWh` : UNKNOWN;
+  return Number.isFinite(kWh) ? `${grouped(kWh)} kWh` : unknown();
 }
 
+const HUNDREDTHS: Readonly<Record<Currency, string>> = { GBP: 'p', EUR: 'ct', USD: '¢' };
+/** The sign of a hundredth of the money spoken in: "p". */
+export const penceSign = (): string => HUNDREDTHS[currency()];
+
 /** A price or other small amount of pence: "26.3 p". */
-export function pence(amount: number): string {
-  return Number.isFinite(amount) ? `${grouped(amount, 1)} p` : UNKNOWN;
+export function pence(amount: number, decimals = 1): string {
+  return Number.isFinite(amount) ? `${grouped(amount, decimals)} ${penceSign()}` : unknown();
 }
 
 /** A share as a percentage: 0.84 gives "84%". */
 export function percent(share: number): string {
-  return Number.isFinite(share) ? `${grouped(share * 100)}%` : UNKNOWN;
+  return Number.isFinite(share) ? say('{count}%', { count: grouped(share * 100) }) : unknown();
 }
 
 /** A seasonal factor: "3.4". */
@@ -125,54 +129,80 @@ export function factor(value: number): string {
 }
 
 export function degrees(celsius: number): string {
-  if (!Number.isFinite(celsius)) return UNKNOWN;
+  if (!Number.isFinite(celsius)) return unknown();
   return `${grouped(celsius, Number.isInteger(Math.round(celsius * 10) / 10) ? 0 : 1)} °C`;
 }
 
+const WHOLE = [
+  phrase('no'),
+  phrase('one'),
+  phrase('two'),
+  phrase('three'),
+  phrase('four'),
+  phrase('five'),
+  phrase('six'),
+  phrase('seven'),
+  phrase('eight'),
+  phrase('nine'),
+];
+const AND_A_HALF = [
+  phrase('half a unit'),
+  phrase('one and a half'),
+  phrase('two and a half'),
+  phrase('three and a half'),
+  phrase('four and a half'),
+  phrase('five and a half'),
+  phrase('six and a half'),
+  phrase('seven and a half'),
+  phrase('eight and a half'),
+  phrase('nine and a half'),
+];
+
 /** "one and a half", "two", "two and a half": small ratios to the nearest half, as they are said. */
 export function spokenRatio(value: number): string {
-  if (!Number.isFinite(value) || value < 0) return UNKNOWN;
+  if (!Number.isFinite(value) || value < 0) return unknown();
   const halves = Math.round(value * 2);
-  const words = ['no', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine'];
-  const whole = Math.floor(halves / 2);
-  if (halves === 0) return 'almost nothing';
-  if (halves === 1) return 'half a unit';
-  const name = words[whole] ?? grouped(whole);
-  return halves % 2 === 1 ? `${name} and a half` : name;
+  if (halves === 0) return say('almost nothing');
+  const named = (halves % 2 === 1 ? AND_A_HALF : WHOLE)[Math.floor(halves / 2)];
+  return named === undefined ? grouped(halves / 2, halves % 2) : say(named);
 }
 
 /** The day in UTC, so that no zone of the machine shifts it; date-fns knows the months' names. */
 const dayOf = (date: CivilDate) => new TZDate(`${date.slice(0, 10)}T00:00:00Z`, 'UTC');
-const said = (date: CivilDate, pattern: string): string => format(dayOf(date), pattern, { locale: enGB });
+const said = (date: CivilDate, pattern: string): string =>
+  format(dayOf(date), pattern, { locale: LOCALES[language()] });
 
-/** "25 November 2026". */
-export const longDate = (date: CivilDate): string => said(date, 'd MMMM yyyy');
+/** "25 November 2026", "25. November 2026". */
+export const longDate = (date: CivilDate): string =>
+  said(date, language() === 'de-DE' ? 'd. MMMM yyyy' : 'd MMMM yyyy');
 
 /** First and last day, both belonging to it, as months: "October to December 2026". */
 export function monthSpan(from: CivilDate, to?: CivilDate): string {
   const last = to === undefined ? undefined : said(to, 'MMMM yyyy');
   const first = said(from, 'MMMM yyyy');
-  if (last === undefined) return `${first} on`;
+  if (last === undefined) return say('{month} on', { month: first });
   if (first === last) return first;
-  return isSameYear(dayOf(from), dayOf(to!)) ? `${said(from, 'MMMM')} to ${last}` : `${first} to ${last}`;
+  const begin = isSameYear(dayOf(from), dayOf(to!)) ? said(from, 'MMMM') : first;
+  return say('{low} to {high}', { low: begin, high: last });
 }
 
 /** "a", "a and b", "a, b and c". */
 export function listed(items: readonly string[]): string {
   if (items.length < 2) return items[0] ?? '';
-  return `${items.slice(0, -1).join(', ')} and ${items.at(-1)}`;
+  return say('{items} and {last}', { items: items.slice(0, -1).join(', '), last: items.at(-1)! });
 }
 
 /** "1 day", "123 days". */
 export function counted(count: number, one: string, many = `${one}s`): string {
-  return `${grouped(count)} ${count === 1 ? one : many}`;
+  return `${grouped(count)} ${say(count === 1 ? one : many)}`;
 }
 
 export function capitalised(text: string): string {
   return text.charAt(0).toUpperCase() + text.slice(1);
 }
 
-/** A label inside a sentence: its first letter small, unless it is an abbreviation such as LPG. */
+/** A label inside a sentence: its first letter small, unless it is an abbreviation such as LPG or German, whose nouns are tall. */
 export function uncapitalised(text: string): string {
+  if (language() === 'de-DE') return text;
   return /^[A-Z][a-z ]/.test(text) ? text.charAt(0).toLowerCase() + text.slice(1) : text;
 }

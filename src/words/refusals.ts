@@ -1,6 +1,6 @@
 /** What is wrong with a tariff, with the hour named and what to do. */
 import type { TariffFault } from '../model/tariff/check-tariff.ts';
-import { capitalised, counted, grouped, longDate, MONTH_NAMES, pence, percent, poundsAndPence } from './numbers.ts';
+import { capitalised, counted, grouped, longDate, monthNames, pence, percent, poundsAndPence } from './numbers.ts';
 
 const DAYS: Readonly<Record<string, string>> = {
   mon: 'Mondays',
@@ -20,7 +20,7 @@ interface Data {
 
 /** "on Mondays in January from 00:30 to 05:30". */
 const when = ({ number, text }: Data): string =>
-  `on ${DAYS[text('day')] ?? text('day')} in ${MONTH_NAMES[number('month') - 1] ?? 'every month'} from ${text('from')} to ${text('to')}`;
+  `on ${DAYS[text('day')] ?? text('day')} in ${monthNames()[number('month') - 1] ?? 'every month'} from ${text('from')} to ${text('to')}`;
 const oftener = ({ number }: Data): string => {
   const others = number('count') - 1;
   return others > 0 ? ` There are ${counted(others, 'more such stretch', 'more such stretches')}.` : '';

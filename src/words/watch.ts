@@ -1,6 +1,6 @@
 /** What to watch in the first winter, and when to call. */
 import type { SystemResult } from '../model/appraisal/appraisal.ts';
-import { MONTH_NAMES, spokenKWh, spokenPounds } from './numbers.ts';
+import { monthNames, spokenKWh, spokenPounds } from './numbers.ts';
 
 /** October to March, as months from 0. */
 const WINTER_MONTHS: readonly number[] = [9, 10, 11, 0, 1, 2];
@@ -15,7 +15,7 @@ export function winterBillSentences(pump: Pick<SystemResult, 'monthly' | 'bought
   const cost = unitsPence[dearest]! + standingPence[dearest]! + servicePence[dearest]!;
   return [
     `Expect about ${spokenKWh(winter)} of the year’s ${spokenKWh(pump.bought.value)} from October to March.`,
-    `${MONTH_NAMES[dearest]} is likely to be the dearest month, at about ${spokenPounds(cost)}.`,
+    `${monthNames()[dearest]} is likely to be the dearest month, at about ${spokenPounds(cost)}.`,
   ];
 }
 

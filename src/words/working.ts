@@ -1,5 +1,5 @@
 /** How values of a working are written: the number, its unit, the line that names an input. */
-import { degrees, exactKWh, factor, grouped, pence, percent, poundsAndPence, UNKNOWN } from './numbers.ts';
+import { degrees, exactKWh, factor, grouped, pence, percent, poundsAndPence, unknown } from './numbers.ts';
 
 const significant = (value: number): string => {
   const size = Math.abs(value);
@@ -12,7 +12,7 @@ const significant = (value: number): string => {
 /** A value with its unit, as it stands in a working: "£1,194.35", "13,874 kWh", "84%", "3.4". */
 export function workingValue(value: number | string, unit?: string): string {
   if (typeof value === 'string') return unit && unit !== '' ? `${value} ${unit}` : value;
-  if (!Number.isFinite(value)) return UNKNOWN;
+  if (!Number.isFinite(value)) return unknown();
   switch (unit) {
     case 'pence':
     case 'pence a year':

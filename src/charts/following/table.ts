@@ -1,5 +1,5 @@
 import { monthVerdict } from '../../words/following.ts';
-import { exactKWh, monthSpan, UNKNOWN } from '../../words/numbers.ts';
+import { exactKWh, monthSpan, unknown } from '../../words/numbers.ts';
 import type { ChartTable } from '../frame/chart-table.tsx';
 import type { FollowingSeries } from './series.ts';
 
@@ -22,10 +22,10 @@ export function followingTable({ months }: FollowingSeries): ChartTable {
         monthSpan(month.from, month.from),
         String(month.days),
         exactKWh(month.promisedKWh),
-        month.weatherKnown ? exactKWh(month.expectedKWh) : UNKNOWN,
+        month.weatherKnown ? exactKWh(month.expectedKWh) : unknown(),
         exactKWh(month.lowKWh),
         exactKWh(month.highKWh),
-        month.actualKWh === null ? UNKNOWN : exactKWh(month.actualKWh),
+        month.actualKWh === null ? unknown() : exactKWh(month.actualKWh),
         monthVerdict(month.verdict),
         exactKWh(month.gapSoFarKWh),
       ],

@@ -1,5 +1,5 @@
 /** Bars from zero, the upper part on the lower, both named beside December. */
-import { MONTH_NAMES, SHORT_MONTH_NAMES, spokenCount, spokenPounds } from '../../words/numbers.ts';
+import { monthNames, shortMonthNames, spokenCount, spokenPounds } from '../../words/numbers.ts';
 import { axisFor, placeOn } from '../frame/scale.ts';
 import { measuresOf, type PictureSize } from '../frame/size.ts';
 import { textWidth } from '../frame/text.ts';
@@ -36,7 +36,7 @@ export function layOutMonthParts(
   const { width, font, faint } = measuresOf(size, place.width);
   const height = place.height ?? HEIGHT[size];
   const baseY = height - faint - 14;
-  const sums = MONTH_NAMES.map(
+  const sums = monthNames().map(
     (_, month) => atLeastZero(parts.lower.values[month]) + atLeastZero(parts.upper.values[month]),
   );
   const axis = axisFor(sums, 4, parts.what === 'heat' ? 10 : 100);
@@ -46,11 +46,11 @@ export function layOutMonthParts(
   const right = width - Math.max(...[parts.lower, parts.upper].map(({ name }) => textWidth(name, font))) - 16;
   const y = placeOn(axis, baseY, faint);
   const step = (right - left) / 12;
-  const bars = MONTH_NAMES.map((_, month): MonthBar => {
+  const bars = monthNames().map((_, month): MonthBar => {
     const lower = y(atLeastZero(parts.lower.values[month]));
     const top = y(sums[month]!);
     return {
-      month: SHORT_MONTH_NAMES[month]!,
+      month: shortMonthNames()[month]!,
       x: left + step * (month + 0.18),
       width: step * 0.64,
       lower: { y: lower, height: baseY - lower },

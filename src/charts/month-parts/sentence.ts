@@ -1,4 +1,4 @@
-import { MONTH_NAMES, spokenKWh, spokenPounds } from '../../words/numbers.ts';
+import { monthNames, spokenKWh, spokenPounds } from '../../words/numbers.ts';
 import { type MonthParts, monthSums } from './series.ts';
 
 export const MONTH_PARTS_NAMES = { heat: 'Heat needed by month', cost: 'Cost by month today' } as const;
@@ -14,5 +14,5 @@ export function monthPartsSentence(parts: MonthParts): string {
   if (sums[most]! <= 0) return heat ? 'No heat is needed in any month.' : 'No month costs anything.';
   const spoken = heat ? spokenKWh : spokenPounds;
   const verb = heat ? 'needs' : 'costs';
-  return `${MONTH_NAMES[most]} ${verb} most, ${spoken(sums[most]!)}. ${MONTH_NAMES[least]} ${verb} least, ${spoken(sums[least]!)}.`;
+  return `${monthNames()[most]} ${verb} most, ${spoken(sums[most]!)}. ${monthNames()[least]} ${verb} least, ${spoken(sums[least]!)}.`;
 }

@@ -1,4 +1,4 @@
-import { capitalised, exactKWh, exactPounds, MONTH_NAMES } from '../../words/numbers.ts';
+import { capitalised, exactKWh, exactPounds, monthNames } from '../../words/numbers.ts';
 import type { ChartTable } from '../frame/chart-table.tsx';
 import { type MonthParts, monthSums } from './series.ts';
 
@@ -16,7 +16,7 @@ export function monthPartsTable(parts: MonthParts): ChartTable {
       { name: capitalised(parts.upper.name), number: true },
       { name: 'Together', number: true },
     ],
-    rows: MONTH_NAMES.map((name, month) => ({
+    rows: monthNames().map((name, month) => ({
       cells: [
         name,
         exact(parts.lower.values[month] ?? Number.NaN),

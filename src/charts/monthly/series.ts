@@ -1,7 +1,7 @@
 /** Cost by month of the heat pump beside what it is held against. */
 import type { Appraisal, SystemResult } from '../../model/appraisal/appraisal.ts';
 import { pairOf } from '../../words/cost.ts';
-import { MONTH_NAMES } from '../../words/numbers.ts';
+import { monthNames } from '../../words/numbers.ts';
 import { systemName } from '../../words/systems.ts';
 
 export interface MonthlyRow {
@@ -30,7 +30,7 @@ export function monthlySeries(appraisal: Pick<Appraisal, 'systems' | 'machine'>)
   return {
     pumpName: systemName('heat-pump', 'heat-pump', appraisal.machine.source),
     besideName: beside ? systemName(beside.id, beside.kind) : '',
-    rows: MONTH_NAMES.map((month, index) => ({
+    rows: monthNames().map((month, index) => ({
       month,
       pump: monthPence(pump, index),
       beside: monthPence(beside, index),

@@ -1,4 +1,4 @@
-import { MONTH_NAMES, pence, percent } from '../../words/numbers.ts';
+import { monthNames, pence, percent } from '../../words/numbers.ts';
 import type { WeekPrices } from './series.ts';
 
 export const WEEK_PRICES_NAME = 'The price through a week';
@@ -8,7 +8,7 @@ export function weekPricesSentence({ bands, month, steps, isMean }: WeekPrices):
   const dearest = bands.at(-1);
   if (!cheapest || !dearest) return 'No price is known for this week.';
   if (bands.length === 1) return `A unit costs ${pence(cheapest.pence)} at every hour.`;
-  const when = MONTH_NAMES[month - 1] ?? 'any month';
+  const when = monthNames()[month - 1] ?? 'any month';
   if (isMean) {
     const prices = steps.flatMap((step) => (step.pence === null ? [] : [step.pence]));
     return `In a usual week of ${when} a unit costs ${pence(Math.min(...prices))} to ${pence(Math.max(...prices))}, by the half-hour.`;

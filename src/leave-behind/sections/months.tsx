@@ -1,5 +1,5 @@
 import type { SystemResult } from '../../model/appraisal/appraisal.ts';
-import { exactPounds, grouped, MONTH_NAMES } from '../../words/numbers.ts';
+import { exactPounds, grouped, monthNames } from '../../words/numbers.ts';
 import { systemName } from '../../words/systems.ts';
 import { NumberHead } from '../number-head.tsx';
 import type { PromiseParts } from '../parts.ts';
@@ -27,7 +27,7 @@ export function MonthsPart({ parts }: { readonly parts: PromiseParts }) {
             </tr>
           </thead>
           <tbody>
-            {MONTH_NAMES.map((month, index) => (
+            {monthNames().map((month, index) => (
               <tr key={month}>
                 <th scope="row">{month}</th>
                 {shown.flatMap((system) => [

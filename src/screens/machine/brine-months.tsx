@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import type { FullMachine } from '../../model/household/household.ts';
 import type { CivilDate } from '../../model/tariff/tariff.ts';
-import { MONTH_NAMES, SHORT_MONTH_NAMES } from '../../words/numbers.ts';
+import { monthNames, shortMonthNames } from '../../words/numbers.ts';
 import { regrade, sentenceOf, typeGiven } from '../shared/given.ts';
 import { GradePicker } from '../shared/grade-picker.tsx';
 import { formatPlain } from '../shared/number-text.ts';
@@ -17,7 +17,9 @@ export function BrineMonths(props: {
   readonly onChange: (given: Brine) => void;
 }) {
   const { given, today } = props;
-  const [texts, setTexts] = useState<readonly string[]>(() => MONTH_NAMES.map((_, m) => String(given?.value[m] ?? '')));
+  const [texts, setTexts] = useState<readonly string[]>(() =>
+    monthNames().map((_, m) => String(given?.value[m] ?? '')),
+  );
   const typed = readMonths(texts);
   const set = (month: number, text: string) => {
     const next = texts.map((before, at) => (at === month ? text : before));
@@ -30,9 +32,9 @@ export function BrineMonths(props: {
     <fieldset className="field">
       <legend className="field-label">Brine coming in, month by month, °C</legend>
       <div className="brine-months">
-        {MONTH_NAMES.map((name, month) => (
+        {monthNames().map((name, month) => (
           <label key={name}>
-            <span aria-hidden="true">{SHORT_MONTH_NAMES[month]}</span>
+            <span aria-hidden="true">{shortMonthNames()[month]}</span>
             <input
               type="text"
               inputMode="decimal"

@@ -3,7 +3,7 @@ import { BOUNDARIES } from '../../model/heat-pump/boundaries.ts';
 import type { Balance } from '../../model/heat-pump/full/year.ts';
 import { drivesSentence, electricUseName } from '../../words/full-year.ts';
 import { boundaryName } from '../../words/machine.ts';
-import { exactKWh, MONTH_NAMES, percent } from '../../words/numbers.ts';
+import { exactKWh, monthNames, percent } from '../../words/numbers.ts';
 import { useHousehold } from '../household-context.tsx';
 import { FigureButton } from '../shared/spoken.tsx';
 import { listUses, type WorkedYear } from './full-year.ts';
@@ -83,8 +83,8 @@ export function FullResult({ worked }: { readonly worked: WorkedYear }) {
             </thead>
             <tbody>
               {monthly.map((balance, month) => (
-                <tr key={MONTH_NAMES[month]}>
-                  <th scope="row">{MONTH_NAMES[month]}</th>
+                <tr key={monthNames()[month]}>
+                  <th scope="row">{monthNames()[month]}</th>
                   <td className="number">{exactKWh(heatKWh(balance))}</td>
                   <td className="number">{exactKWh(listUses(balance).reduce((sum, { kWh }) => sum + kWh, 0))}</td>
                   {BOUNDARIES.map((boundary) => (

@@ -1,6 +1,6 @@
 /** Rated points and brine by month as they are being typed: kept only once they are whole. */
 import { RatedPoint } from '../../model/household/household.ts';
-import { MONTH_NAMES } from '../../words/numbers.ts';
+import { monthNames } from '../../words/numbers.ts';
 import { type NumberLimits, readNumber, refuseNumber } from '../shared/number-text.ts';
 
 export interface PointRow {
@@ -72,10 +72,10 @@ export function readMonths(texts: readonly string[]): Typed<number[]> {
   const values: number[] = [];
   for (const [month, reading] of readings.entries()) {
     const refused = refuseNumber(reading, BRINE_LIMITS);
-    if (refused !== null) return { kind: 'wanting', sentence: `${MONTH_NAMES[month]}: ${refused}` };
+    if (refused !== null) return { kind: 'wanting', sentence: `${monthNames()[month]}: ${refused}` };
     if (reading.kind === 'number') values.push(reading.value);
   }
-  const missing = readings.flatMap(({ kind }, month) => (kind === 'empty' ? [MONTH_NAMES[month]!] : []));
+  const missing = readings.flatMap(({ kind }, month) => (kind === 'empty' ? [monthNames()[month]!] : []));
   if (missing.length > 0) {
     return { kind: 'wanting', sentence: `All twelve months are needed. ${missing[0]} is the first that is missing.` };
   }

@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import { clockTimeOf } from '../../model/tariff/band-times.ts';
 import type { DayKind } from '../../model/tariff/tariff.ts';
-import { MONTH_NAMES, SHORT_MONTH_NAMES } from '../../words/numbers.ts';
+import { monthNames, shortMonthNames } from '../../words/numbers.ts';
 import type { WindowDraft } from './tariff-draft.ts';
 
 const DAYS: readonly { readonly value: DayKind; readonly short: string; readonly long: string }[] = [
@@ -14,7 +14,7 @@ const DAYS: readonly { readonly value: DayKind; readonly short: string; readonly
   { value: 'sun', short: 'Su', long: 'Sunday' },
 ];
 const BANK_HOLIDAY = { value: 'bank-holiday', short: 'bank holidays', long: 'bank holidays' } as const;
-const MONTHS = MONTH_NAMES.map((long, index) => ({ value: index + 1, short: SHORT_MONTH_NAMES[index]!, long }));
+const months = () => monthNames().map((long, index) => ({ value: index + 1, short: shortMonthNames()[index]!, long }));
 
 /** From when to when, on which days, in which months. None ticked means all. */
 export function WindowEditor(props: {
@@ -67,7 +67,7 @@ export function WindowEditor(props: {
           />
           <Toggles
             legend={`Months, ${about}`}
-            all={MONTHS}
+            all={months()}
             chosen={window.months}
             onChange={(months) => onChange({ ...window, months })}
           />

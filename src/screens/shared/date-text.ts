@@ -1,6 +1,6 @@
 /** Days as people write them on paper. Day before month always, since this is Britain; ISO dates are known too. */
 import { isCivilDay } from '../../model/calendar/civil.ts';
-import { MONTH_NAMES, SHORT_MONTH_NAMES } from '../../words/numbers.ts';
+import { monthNames, shortMonthNames } from '../../words/numbers.ts';
 
 export type DateReading =
   | { readonly kind: 'empty' }
@@ -32,7 +32,7 @@ const fullYear = (digits: string): number => (digits.length === 2 ? 2000 + Numbe
 
 function monthNamed(name: string): number {
   const lower = name.toLowerCase();
-  return MONTH_NAMES.findIndex((month) => month.toLowerCase().startsWith(lower) && lower.length >= 3) + 1;
+  return monthNames().findIndex((month) => month.toLowerCase().startsWith(lower) && lower.length >= 3) + 1;
 }
 
 /** "1 Oct 2025": short, and no month can be taken for a day. Anything that is no day stays as it was typed. */
@@ -40,5 +40,5 @@ export function showDate(text: string): string {
   const reading = readDate(text);
   if (reading.kind !== 'day') return text;
   const [year, month, day] = reading.date.split('-').map(Number);
-  return `${day} ${SHORT_MONTH_NAMES[month! - 1]} ${year}`;
+  return `${day} ${shortMonthNames()[month! - 1]} ${year}`;
 }

@@ -1,5 +1,5 @@
 import { findSideBySide } from '../../../model/appraisal/beside.ts';
-import { MONTH_NAMES } from '../../../words/numbers.ts';
+import { monthNames } from '../../../words/numbers.ts';
 import { callSentences, cautionSentences, winterBillSentences } from '../../../words/watch.ts';
 import type { WalkInput, WalkPage, WatchRow } from '../page.ts';
 
@@ -11,7 +11,7 @@ const CALL_SHARE = 1.25;
 export function watchPage({ household, appraisal, settings }: WalkInput): WalkPage {
   const { bought, monthly } = findSideBySide(appraisal).pump;
   const rows: WatchRow[] = WINTER_MONTHS.map((month) => ({
-    month: MONTH_NAMES[month]!,
+    month: monthNames()[month]!,
     units: monthly.boughtKWh[month]!,
     callAbove: monthly.boughtKWh[month]! * CALL_SHARE,
     pence: monthly.unitsPence[month]! + monthly.standingPence[month]! + monthly.servicePence[month]!,

@@ -1,0 +1,5 @@
+/** All German texts, by their English. One file a folder of the source. */
+import type { Catalogue } from '../say.ts';
+import { NUMBERS } from './numbers.ts';
+
+export const german: Catalogue = { ...NUMBERS };
