@@ -1,7 +1,7 @@
 /** A band for what was promised in the weather that came, a short dashed line for a usual year, a mark for the meter. */
 import type { FollowedMonth } from '../../model/appraisal/promise.ts';
 import { monthOf, yearOf } from '../../model/calendar/civil.ts';
-import { SHORT_MONTH_NAMES, spokenCount } from '../../words/numbers.ts';
+import { shortMonthNames, spokenCount } from '../../words/numbers.ts';
 import { axisFor, placeOn } from '../frame/scale.ts';
 import { measuresOf, type PictureSize } from '../frame/size.ts';
 import { textWidth } from '../frame/text.ts';
@@ -84,7 +84,7 @@ export function layOutFollowing(
     const showsYear = index === 0 || monthOf(month.from) === 1;
     return {
       month: month.month,
-      name: SHORT_MONTH_NAMES[monthOf(month.from) - 1]!,
+      name: shortMonthNames()[monthOf(month.from) - 1]!,
       year: showsYear ? String(yearOf(month.from)) : null,
       x,
       width: step * 0.6,

@@ -1,5 +1,5 @@
 import { CartesianGrid, Line, LineChart, XAxis, YAxis } from 'recharts';
-import { grouped, SHORT_MONTH_NAMES } from '../../words/numbers.ts';
+import { grouped, shortMonthNames } from '../../words/numbers.ts';
 import { Measured } from '../frame/measured.tsx';
 import { axisFor } from '../frame/scale.ts';
 import { measuresOf, type PictureSize } from '../frame/size.ts';
@@ -17,7 +17,7 @@ const COLOURS: Readonly<Record<string, string>> = {
 
 const dayName = (minute: number): string => {
   const date = new Date(minute * 60_000);
-  return `${date.getUTCDate()} ${SHORT_MONTH_NAMES[date.getUTCMonth()]}`;
+  return `${date.getUTCDate()} ${shortMonthNames()[date.getUTCMonth()]}`;
 };
 
 /** Energy as steps from zero, temperature as a line; never more marks than pixels. */
