@@ -40,7 +40,9 @@ export interface FuturesInput {
  * that of gas moves with electricity as the reference's price correlation has it, that of oil and LPG by itself.
  */
 export function drawFutures(input: FuturesInput, count: number): Future[] {
-  const points = sobolPoints(count, DIMENSIONS, SEED);
+  const [firsts, seconds, electricities, others] = sobolPoints(count, DIMENSIONS, SEED).map((values) =>
+    values.map(normalQuantile),
+  ) as [Float64Array, Float64Array, Float64Array, Float64Array];
   const together = input.carrier === 'gas' ? input.spread.priceCorrelation.value : 0;
   const apart = Math.sqrt(Math.max(0, 1 - together * together));
   const follow = input.savingWithCost;
@@ -48,22 +50,17 @@ export function drawFutures(input: FuturesInput, count: number): Future[] {
   const besideUnits = input.beside.electricityPence + input.beside.fuelPence;
   const growthAt = (growth: number, z: number) => Math.max(STEEPEST_FALL, growth + input.growthSpread * z);
   return Array.from({ length: count }, (_, i) => {
-    const [first, second, electricity, other] = points.map((values) => normalQuantile(values[i]!)) as [
-      number,
-      number,
-      number,
-      number,
-    ];
+    const [first, electricity] = [firsts[i]!, electricities[i]!];
     const pumpShare = multiplierAt(input.pump.spread, first);
     const pumpPence = (input.pump.electricityPence + input.pump.fuelPence) * pumpShare + input.pump.fixedPence;
-    const saving = quantileOfSorted(input.twenty, normalShare(follow * first + alone * second));
+    const saving = quantileOfSorted(input.twenty, normalShare(follow * first + alone * seconds[i]!));
     const besidePence = Math.max(0, pumpPence + saving - input.beside.fixedPence);
     return {
       pumpShare,
       besideShare: besideUnits > 0 ? besidePence / besideUnits : 1,
       growth: {
         electricity: growthAt(input.electricityGrowth, electricity),
-        fuel: growthAt(input.fuelGrowth, together * electricity + apart * other),
+        fuel: growthAt(input.fuelGrowth, together * electricity + apart * others[i]!),
       },
     };
   });

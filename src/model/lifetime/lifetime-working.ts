@@ -4,7 +4,17 @@ import type { Household } from '../household/household.ts';
 import type { Grade, Working, WorkingInput } from '../working.ts';
 import { weakestGrade } from '../working.ts';
 import type { LifetimeInputs } from './assumptions.ts';
-import type { Path, Side } from './reckon-path.ts';
+import type { Side } from './reckon-path.ts';
+
+/** The figures with every input at its middle, pence and years; infinite where nothing is brought back. */
+export interface MiddlePath {
+  readonly saved: number;
+  readonly simple: number;
+  readonly discounted: number;
+  readonly netPresentValue: number;
+  readonly pumpAnnual: number;
+  readonly besideAnnual: number;
+}
 
 export interface WorkingParts {
   readonly purchase: Household['purchase'];
@@ -12,7 +22,7 @@ export interface WorkingParts {
   readonly pump: SystemResult;
   readonly beside: SystemResult;
   readonly sides: { readonly pump: Side; readonly beside: Side };
-  readonly path: Path;
+  readonly path: MiddlePath;
   readonly whole: boolean;
 }
 
@@ -36,7 +46,6 @@ export function lifetimeWorkings(parts: WorkingParts): LifetimeWorkings {
   const yearly = [costLine('heat pump', pump), costLine('the other', beside)];
   const lasting = [inputs.years.line, ...growths];
   const worth = [...bought, ...yearly, ...lasting, inputs.discount.line];
-  const saved = path.beside.at(-1)! - path.pump.at(-1)!;
   const left = [leftLine('heat pump', sides.pump), leftLine('the other', sides.beside)];
   const make = (
     title: string,
@@ -55,28 +64,27 @@ export function lifetimeWorkings(parts: WorkingParts): LifetimeWorkings {
       title: `${rest.title}: ${i === 0 ? 'heat pump' : 'the other'}`,
     })),
   });
-  const years = (value: number | null) => value ?? Number.POSITIVE_INFINITY;
   return {
     grade: weakestGrade([...worth, ...left].map(({ grade }) => grade)),
     saved: make(
       'Saved over the years with the heat pump',
       'all that is paid with the other − all that is paid with the heat pump; a year: units × (1 + growth)^(year − 1) + standing charge + service',
       [...bought, ...yearly, ...lasting],
-      saved,
+      path.saved,
       'p',
     ),
     simple: make(
       'Years until the purchase is brought back',
       'the year from which all that was paid with the heat pump stays below the other',
       [...bought, ...yearly, ...lasting],
-      years(path.simple.payback),
+      path.simple,
       'years',
     ),
     discounted: make(
       'Years until it is brought back, in money of today’s worth',
       'the same, each amount / (1 + discount)^year',
       worth,
-      years(path.discounted.payback),
+      path.discounted,
       'years',
     ),
     netPresentValue: make(

@@ -3,14 +3,14 @@ import type { Appraisal } from '../appraisal/appraisal.ts';
 import { findSideBySide } from '../appraisal/beside.ts';
 import type { Household } from '../household/household.ts';
 import type { Reference } from '../reference.ts';
-import { quantileOfSorted, shareAboveZero } from '../uncertainty/quantiles.ts';
+import { quantileOf, shareAboveZero, valueAtPlace } from '../uncertainty/quantiles.ts';
 import type { Working } from '../working.ts';
 import { type LifetimeInputs, settleInputs } from './assumptions.ts';
-import { drawFutures } from './draw-futures.ts';
+import { drawFutures, type Future } from './draw-futures.ts';
 import type { Lifetime, LifetimeFigure, LifetimeNote, Payback, YearPoint } from './lifetime.ts';
-import { lifetimeWorkings } from './lifetime-working.ts';
+import { lifetimeWorkings, type MiddlePath } from './lifetime-working.ts';
 import { type Outlays, presentOutlays, pumpOutlays } from './outlays.ts';
-import { type Path, reckonPath } from './reckon-path.ts';
+import { type Paths, reckonPaths } from './reckon-path.ts';
 import { runningCost, savingWithCost } from './running-cost.ts';
 
 export interface LifetimeInput {
@@ -53,9 +53,9 @@ export function reckonLifetime({
     },
   };
   const growth = { electricity: inputs.electricityGrowth.value, fuel: inputs.fuelGrowth.value };
-  const middle = { pumpShare: 1, besideShare: 1, growth };
-  const follow = (future: typeof middle) => reckonPath(sides.pump, sides.beside, future, years, inputs.discount.value);
-  const path = follow(middle);
+  const follow = (futures: readonly Future[]) =>
+    reckonPaths(sides.pump, sides.beside, futures, years, inputs.discount.value);
+  const path = follow([{ pumpShare: 1, besideShare: 1, growth }]);
   const futures = drawFutures(
     {
       pump: sides.pump.running,
@@ -70,37 +70,35 @@ export function reckonLifetime({
     },
     draws,
   );
-  const paths = futures.map(follow);
-  const workings = lifetimeWorkings({ purchase, inputs, pump, beside, sides, path, whole });
-  const figure = (of: (path: Path) => number, unit: string, working: Working): LifetimeFigure => ({
-    ...pointsOf(of(path), sorted(paths, of)),
-    unit,
-    grade: workings.grade,
-    working,
-  });
-  const savedOf = (one: Path) => one.beside.at(-1)! - one.pump.at(-1)!;
-  const savings = sorted(draws > 0 ? paths : [path], savedOf);
+  const paths = follow(futures);
+  const workings = lifetimeWorkings({ purchase, inputs, pump, beside, sides, path: middleOf(path), whole });
+  const figure = (
+    of: 'saved' | 'netPresentValue' | 'pumpAnnual' | 'besideAnnual',
+    unit: string,
+    working: Working,
+  ): LifetimeFigure => ({ ...pointsOf(path[of][0]!, paths[of]), unit, grade: workings.grade, working });
+  const savings = (draws > 0 ? paths : path).saved.toSorted();
   return {
     kind: whole ? 'whole' : 'running',
     years,
     pumpSource: appraisal.machine.source,
     against: { id: beside.id, kind: beside.kind },
-    pump: pathPoints((one) => one.pump, path, paths, sides.pump.outlays),
-    beside: pathPoints((one) => one.beside, path, paths, sides.beside.outlays),
-    saved: figure(savedOf, 'p', workings.saved),
+    pump: pathPoints(path.pump, paths.pump, sides.pump.outlays),
+    beside: pathPoints(path.beside, paths.beside, sides.beside.outlays),
+    saved: figure('saved', 'p', workings.saved),
     chanceLess: shareAboveZero(savings),
     payback: whole
       ? {
-          simple: paybackOf((one) => one.simple.payback, path, paths, workings.simple),
-          discounted: paybackOf((one) => one.discounted.payback, path, paths, workings.discounted),
+          simple: paybackOf(path.simple[0]!, paths.simple, workings.simple),
+          discounted: paybackOf(path.discounted[0]!, paths.discounted, workings.discounted),
         }
       : null,
-    fallsBehind: whole ? path.simple.fallsBehind : null,
-    netPresentValue: whole ? figure((one) => one.netPresentValue, 'p', workings.netPresentValue) : null,
+    fallsBehind: whole ? yearsOrNull(path.fallsBehind[0]!) : null,
+    netPresentValue: whole ? figure('netPresentValue', 'p', workings.netPresentValue) : null,
     annual: whole
       ? {
-          pump: figure((one) => one.pumpAnnual, 'pence a year', workings.pumpAnnual),
-          beside: figure((one) => one.besideAnnual, 'pence a year', workings.besideAnnual),
+          pump: figure('pumpAnnual', 'pence a year', workings.pumpAnnual),
+          beside: figure('besideAnnual', 'pence a year', workings.besideAnnual),
         }
       : null,
     inputs,
@@ -108,43 +106,38 @@ export function reckonLifetime({
   };
 }
 
-const sorted = (paths: readonly Path[], of: (path: Path) => number) => Float64Array.from(paths, of).sort();
+const yearsOrNull = (years: number) => (years === Number.POSITIVE_INFINITY ? null : years);
 
-/** 10, 50 and 90 % points, widened to hold the value itself; the value alone without futures. */
-function pointsOf(value: number, values: Float64Array) {
-  if (values.length === 0) return { value, low: value, middle: value, high: value };
-  const at = (p: number) => quantileOfSorted(values, p);
-  return { value, low: Math.min(value, at(0.1)), middle: at(0.5), high: Math.max(value, at(0.9)) };
+function middleOf(path: Paths): MiddlePath {
+  return {
+    saved: path.saved[0]!,
+    simple: path.simple[0]!,
+    discounted: path.discounted[0]!,
+    netPresentValue: path.netPresentValue[0]!,
+    pumpAnnual: path.pumpAnnual[0]!,
+    besideAnnual: path.besideAnnual[0]!,
+  };
 }
 
-function pathPoints(
-  of: (path: Path) => Float64Array,
-  path: Path,
-  paths: readonly Path[],
-  outlays: Outlays,
-): YearPoint[] {
-  return Array.from(of(path), (value, year) => ({
-    year,
-    ...pointsOf(
-      value,
-      sorted(paths, (one) => of(one)[year]!),
-    ),
-    outlay: outlays.byYear[year]!,
-  }));
+/** 10, 50 and 90 % points, widened to hold the value itself; the value alone without futures. Reorders `values`. */
+function pointsOf(value: number, values: Float64Array) {
+  if (values.length === 0) return { value, low: value, middle: value, high: value };
+  const [low, middle, high] = [0.1, 0.5, 0.9].map((p) => quantileOf(values, p)) as [number, number, number];
+  return { value, low: Math.min(value, low), middle, high: Math.max(value, high) };
+}
+
+function pathPoints(path: readonly Float64Array[], paths: readonly Float64Array[], outlays: Outlays): YearPoint[] {
+  return path.map(([value], year) => ({ year, ...pointsOf(value!, paths[year]!), outlay: outlays.byYear[year]! }));
 }
 
 /** Points of a payback: futures in which it never comes stand behind all others, and no point lies between the two. */
-function paybackOf(of: (path: Path) => number | null, path: Path, paths: readonly Path[], working: Working): Payback {
-  const years = of(path);
-  if (paths.length === 0)
+function paybackOf(middle: number, values: Float64Array, working: Working): Payback {
+  const years = yearsOrNull(middle);
+  if (values.length === 0)
     return { years, low: years, middle: years, high: years, chance: Number(years !== null), working };
-  const never = Number.POSITIVE_INFINITY;
-  const values = sorted(paths, (one) => of(one) ?? never);
-  const at = (p: number) => {
-    const found = values[Math.min(values.length - 1, Math.floor(p * values.length))]!;
-    return found === never ? null : found;
-  };
-  const chance = values.filter((value) => value !== never).length / values.length;
+  const at = (p: number) =>
+    yearsOrNull(valueAtPlace(values, Math.min(values.length - 1, Math.floor(p * values.length))));
+  const chance = values.filter((value) => value !== Number.POSITIVE_INFINITY).length / values.length;
   return { years, low: at(0.1), middle: at(0.5), high: at(0.9), chance, working };
 }
 

@@ -43,20 +43,18 @@ export function savingWithCost(pump: Range, beside: Range, saving: Range): numbe
   return Math.max(-1, Math.min(1, (b * b - a * a - s * s) / (2 * a * s)));
 }
 
-/** Running cost of each year [pence, from year 1]: units × (1 + growth)^(year − 1) + fixed. */
+/** Running cost of each year [pence, from year 1], written into `byYear`: units × (1 + growth)^(year − 1) + fixed. */
 export function costByYear(
   cost: RunningCost,
   growth: { readonly electricity: number; readonly fuel: number },
-  years: number,
-  unitsShare = 1,
-): Float64Array {
-  const byYear = new Float64Array(years);
+  unitsShare: number,
+  byYear: Float64Array,
+): void {
   let electricity = cost.electricityPence * unitsShare;
   let fuel = cost.fuelPence * unitsShare;
-  for (let year = 0; year < years; year++) {
+  for (let year = 0; year < byYear.length; year++) {
     byYear[year] = electricity + fuel + cost.fixedPence;
     electricity *= 1 + growth.electricity;
     fuel *= 1 + growth.fuel;
   }
-  return byYear;
 }

@@ -24,23 +24,25 @@ export function shareAboveZero(sorted: ArrayLike<number>): number {
   return (sorted.length - upTo + (upTo - negative) / 2) / sorted.length;
 }
 
-/** The 10 and 90 % points of an unsorted sample, which is left in another order (Hoare's selection). */
-export function tenAndNinety(values: Float64Array): { low: number; high: number } {
-  const pointAt = (p: number) => {
-    const place = Math.min(values.length - 1, Math.max(0, p * values.length - 0.5));
-    const below = Math.floor(place);
-    const lower = select(values, below);
-    if (place === below) return lower;
-    // After selecting, the next value in order is the least of those above the place.
-    let upper = Number.POSITIVE_INFINITY;
-    for (let i = below + 1; i < values.length; i++) if (values[i]! < upper) upper = values[i]!;
-    return lower + (place - below) * (upper - lower);
-  };
-  return { low: pointAt(0.1), high: pointAt(0.9) };
+/** `quantileOfSorted` for an unsorted sample, which is left in another order: a few points cost less than sorting it all. */
+export function quantileOf(values: Float64Array, p: number): number {
+  const place = Math.min(values.length - 1, Math.max(0, p * values.length - 0.5));
+  const below = Math.floor(place);
+  const lower = valueAtPlace(values, below);
+  if (place === below) return lower;
+  // After selecting, the next value in order is the least of those above the place.
+  let upper = Number.POSITIVE_INFINITY;
+  for (let i = below + 1; i < values.length; i++) if (values[i]! < upper) upper = values[i]!;
+  return lower + (place - below) * (upper - lower);
 }
 
-/** Puts the value that would stand at `place` in sorted order there, smaller ones before it and larger ones after it. */
-function select(values: Float64Array, place: number): number {
+/** The 10 and 90 % points of an unsorted sample, which is left in another order. */
+export function tenAndNinety(values: Float64Array): { low: number; high: number } {
+  return { low: quantileOf(values, 0.1), high: quantileOf(values, 0.9) };
+}
+
+/** Puts the value that would stand at `place` in sorted order there, smaller ones before and larger ones after it (Hoare). */
+export function valueAtPlace(values: Float64Array, place: number): number {
   let from = 0;
   let to = values.length - 1;
   while (from < to) {
