@@ -8,6 +8,7 @@ import { BillCheck, BillCheckInput, KeptPromise } from '../model/appraisal/promi
 import { Carrier, Evidence, EvidencePeriod, Series, SeriesRole } from '../model/evidence/evidence.ts';
 import { Household } from '../model/household/household.ts';
 import { CivilDate, Tariff } from '../model/tariff/tariff.ts';
+import { CURRENCIES, LANGUAGES } from '../words/say.ts';
 
 const Id = z.string().min(1).max(64);
 const Nothing = z.object({});
@@ -17,6 +18,9 @@ export const Settings = z.object({
   installerContact: z.string().max(400).default(''),
   theme: z.enum(['as the system', 'light', 'dark']).default('as the system'),
   paper: z.enum(['A4', 'Letter']).default('A4'),
+  language: z.enum(LANGUAGES).default('en-GB'),
+  /** Money that prices are typed and shown in; a promise keeps the one of its day. */
+  currency: z.enum(CURRENCIES).default('GBP'),
   /** The installer's own logo, a PNG or JPEG as a data address; empty for none. Its bytes are checked when it is written. */
   logo: z.string().default(''),
 });

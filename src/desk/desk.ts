@@ -11,6 +11,7 @@ import { tariffHandlers } from './handlers/tariffs.ts';
 import { keepOfferedFiles } from './offered-files.ts';
 import type { DeskContext, DeskPorts, Handlers, Work } from './ports.ts';
 import { explainIssue, explainStoreFault } from './refusal.ts';
+import { readSettings, speakAsSet } from './settings.ts';
 
 export type { DeskPorts, PrintPdf } from './ports.ts';
 
@@ -37,6 +38,7 @@ export function createDesk(ports: DeskPorts): Desk {
         throw new DeskError({ code: 'unknown-request', message: `There is no request called “${name.slice(0, 60)}”.` });
       }
       refuseIfStopped(work.signal);
+      await speakAsSet(readSettings(ports.store));
       const known = name as RequestName;
       const checked = contract[known].input.safeParse(input);
       if (!checked.success) throw new DeskError(explainIssue(checked.error.issues[0]!, input));

@@ -6,6 +6,7 @@ import type { Household } from '../model/household/household.ts';
 import type { CivilDate } from '../model/tariff/tariff.ts';
 import { reference } from '../reference/index.ts';
 import { questionSentence } from '../words/questions.ts';
+import { currency } from '../words/say.ts';
 import { DeskError } from './contract.ts';
 
 export interface PromiseInput {
@@ -30,7 +31,7 @@ export function takeSnapshot({ household, series, asOf, ...rest }: PromiseInput)
       remedy: 'Settle this first.',
     });
   }
-  return { ...rest, householdId: household.id, household, evidence: [...series], appraisal };
+  return { ...rest, currency: currency(), householdId: household.id, household, evidence: [...series], appraisal };
 }
 
 /** A typical home may stand in at the table, but nobody is to be promised anything about it. */

@@ -2,6 +2,7 @@
 import type { ReactNode } from 'react';
 import { renderToStaticMarkup } from 'react-dom/server';
 import tokens from '../charts/look/tokens.css?raw';
+import { language } from '../words/say.ts';
 import documentStyle from './document.css?raw';
 import { FONT_FACES } from './fonts.ts';
 import type { DocumentSettings } from './parts.ts';
@@ -35,7 +36,7 @@ export function renderDocument(document: {
   const { title, foot, settings, style, children } = document;
   const styles = [FONT_FACES, tokens, documentStyle, ...(style ? [style] : []), pageRule(settings.paper, foot)];
   const body = renderToStaticMarkup(
-    <html lang="en-GB" data-theme="light">
+    <html lang={language()} data-theme="light">
       <head>
         <meta charSet="utf-8" />
         <meta name="viewport" content="width=device-width, initial-scale=1" />

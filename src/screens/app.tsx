@@ -1,6 +1,8 @@
 /** Which screen is open, and what all screens share: the day, the settings, the theme. */
 import { useCallback, useEffect, useState } from 'react';
 import type { Output, Settings } from '../desk/contract.ts';
+import { catalogueOf } from '../words/catalogues.ts';
+import { speak } from '../words/say.ts';
 import { call } from './desk.ts';
 import { HouseholdScreen } from './household-screen.tsx';
 import { ListScreen } from './list/list-screen.tsx';
@@ -13,6 +15,11 @@ import { useRoute } from './use-route.ts';
 interface Begun {
   readonly app: Output<'app.read'>;
   readonly settings: Settings;
+}
+
+async function speakAs({ language, currency }: Settings): Promise<void> {
+  speak({ language, currency }, await catalogueOf(language));
+  document.documentElement.lang = language;
 }
 
 function applyTheme(theme: Settings['theme']): void {
@@ -40,19 +47,21 @@ export function App() {
   );
 
   useEffect(() => {
-    Promise.all([call('app.read', {}), call('settings.read', {})]).then(
-      ([app, settings]) => setBegun({ app, settings }),
-      (reason) => setFailure(describeFailure(reason)),
-    );
+    Promise.all([call('app.read', {}), call('settings.read', {})])
+      .then(async ([app, settings]) => {
+        await speakAs(settings);
+        setBegun({ app, settings });
+      })
+      .catch((reason) => setFailure(describeFailure(reason)));
   }, []);
   const theme = begun?.settings.theme;
   useEffect(() => {
     if (theme) applyTheme(theme);
   }, [theme]);
-  const keepSettings = useCallback(
-    (settings: Settings) => setBegun((before) => (before ? { ...before, settings } : before)),
-    [],
-  );
+  const keepSettings = useCallback((settings: Settings) => {
+    // All words on the screen are said anew, so the language has to be known first.
+    void speakAs(settings).then(() => setBegun((before) => (before ? { ...before, settings } : before)));
+  }, []);
 
   if (failure !== null) {
     return <Stopped sentence="Plainwarmth cannot reach its desk." detail={failure} remedy="Start it anew." />;

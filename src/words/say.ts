@@ -39,6 +39,17 @@ export function speak(next: Speech, translated: Catalogue | null = null): void {
 export const language = (): Language => speech.language;
 export const currency = (): Currency => speech.currency;
 
+/** Says what `work` says in the money of a kept promise, whatever money is spoken now. */
+export function inMoneyOf<T>(promise: { readonly currency?: Currency | undefined }, work: () => T): T {
+  const before = speech;
+  speech = { ...speech, currency: promise.currency ?? 'GBP' };
+  try {
+    return work();
+  } finally {
+    speech = before;
+  }
+}
+
 export type Value = string | number;
 
 function messageOf(text: string): IntlMessageFormat {

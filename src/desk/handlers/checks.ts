@@ -1,4 +1,5 @@
 import { renderLetter } from '../../leave-behind/letter.tsx';
+import { inMoneyOf } from '../../words/say.ts';
 import { DeskError } from '../contract.ts';
 import { dayOf } from '../days.ts';
 import { fileNameOf } from '../file-out.ts';
@@ -54,7 +55,7 @@ export function checkHandlers({ ports, store }: DeskContext): CheckHandlers {
       const { household } = findHousehold(store, promise.householdId);
       const settings = readSettings(store);
       return printDocument(ports, {
-        html: renderLetter(check, promise, household, settings),
+        html: inMoneyOf(promise, () => renderLetter(check, promise, household, settings)),
         fileName: fileNameOf(`${household.name}, letter of ${check.madeOn.slice(0, 10)}`, format),
         format,
         paper: settings.paper,

@@ -1,6 +1,7 @@
 import { renderLeaveBehind } from '../../leave-behind/leave-behind.tsx';
 import { leaveBehindCsv } from '../../leave-behind/leave-behind-csv.ts';
 import type { KeptPromise } from '../../model/appraisal/promise.ts';
+import { inMoneyOf } from '../../words/say.ts';
 import type { FileOut } from '../contract.ts';
 import { fileNameOf, toFileOut } from '../file-out.ts';
 import { findHousehold, findPromise } from '../find.ts';
@@ -15,10 +16,15 @@ type PromiseHandlers = Pick<Handlers, 'promise.keep' | 'promise.read' | 'promise
 export function promiseHandlers({ ports, store }: DeskContext): PromiseHandlers {
   async function print(promise: KeptPromise, format: 'pdf' | 'html' | 'csv'): Promise<FileOut> {
     const fileName = fileNameOf(`${promise.household.name}, promise ${promise.number}`, format);
-    if (format === 'csv') return toFileOut(fileName, 'text/csv', leaveBehindCsv(promise));
+    if (format === 'csv')
+      return toFileOut(
+        fileName,
+        'text/csv',
+        inMoneyOf(promise, () => leaveBehindCsv(promise)),
+      );
     const settings = readSettings(store);
     return printDocument(ports, {
-      html: renderLeaveBehind(promise, settings),
+      html: inMoneyOf(promise, () => renderLeaveBehind(promise, settings)),
       fileName,
       format,
       paper: settings.paper,

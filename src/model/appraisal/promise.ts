@@ -14,6 +14,8 @@ export const KeptPromise = z.object({
   householdId: z.string(),
   madeOn: z.iso.datetime(),
   note: z.string(),
+  /** Money of all its amounts; pounds where it is absent. */
+  currency: z.enum(['GBP', 'EUR', 'USD']).optional(),
   household: Household,
   evidence: z.array(Series),
   appraisal: Appraisal,

@@ -1,5 +1,6 @@
 import { useEffect, useRef, useState } from 'react';
 import type { Output, Settings } from '../../desk/contract.ts';
+import { say } from '../../words/say.ts';
 import { call } from '../desk.ts';
 import { PickField } from '../shared/choice-field.tsx';
 import { TextField } from '../shared/text-field.tsx';
@@ -8,6 +9,17 @@ import { LogoField } from './logo-field.tsx';
 
 const KEEP_DELAY_MS = 400;
 const same = <T extends string>(values: readonly T[]) => values.map((value) => ({ value, label: value }));
+
+// Each language is named in itself, so that nobody is locked out of their own.
+const LANGUAGE_CHOICES = [
+  { value: 'en-GB', label: 'English' },
+  { value: 'de-DE', label: 'Deutsch' },
+] as const;
+const CURRENCY_CHOICES = [
+  { value: 'GBP', label: '£' },
+  { value: 'EUR', label: '€' },
+  { value: 'USD', label: '$' },
+] as const;
 
 /** What is printed on the leave-behind, and how the window looks. */
 export function SettingsScreen(props: {
@@ -80,6 +92,20 @@ export function SettingsScreen(props: {
             value={settings.paper}
             choices={same(['A4', 'Letter'] as const)}
             onChange={(paper) => change({ paper })}
+          />
+          <PickField
+            label={say('Language')}
+            value={settings.language}
+            choices={LANGUAGE_CHOICES}
+            note={say('Of the screens, the walk-through and all that is printed.')}
+            onChange={(language) => change({ language })}
+          />
+          <PickField
+            label={say('Money')}
+            value={settings.currency}
+            choices={CURRENCY_CHOICES}
+            note={say('Built-in prices are British. With other money, type your own prices.')}
+            onChange={(currency) => change({ currency })}
           />
           <PickField
             label="Light or dark"

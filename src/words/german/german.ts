@@ -1,5 +1,6 @@
 /** All German texts, by their English. One file a folder of the source. */
 import type { Catalogue } from '../say.ts';
+import { CHARTS } from './charts.ts';
 import { NUMBERS } from './numbers.ts';
 
-export const german: Catalogue = { ...NUMBERS };
+export const german: Catalogue = { ...NUMBERS, ...CHARTS };

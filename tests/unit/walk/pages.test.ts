@@ -32,6 +32,8 @@ function walk(variant: Variant = {}, more: Partial<WalkInput> = {}) {
       installerContact: '01234 567 890',
       theme: 'light',
       paper: 'A4',
+      language: 'en-GB',
+      currency: 'GBP',
       logo: '',
     },
     today: '2026-11-25',

@@ -1,0 +1,51 @@
+import { IntlMessageFormat } from 'intl-messageformat';
+import { describe, expect, test } from 'vitest';
+import { german } from '../../../src/words/german/german.ts';
+import { readSource, type SourceText, sourceFiles } from './source-texts.ts';
+
+/** What is checked: all of it, or for a moment only the paths in TEXTS, parted by commas. */
+const PATHS = process.env.TEXTS?.split(',') ?? ['src/words/numbers.ts', 'src/charts/working-view.tsx'];
+const texts = ['src/words', 'src/charts', 'src/screens', 'src/leave-behind', 'src/desk']
+  .flatMap(sourceFiles)
+  .filter((file) => PATHS.some((path) => file.startsWith(path)))
+  .map(readSource);
+const said = texts.flatMap((one) => one.said);
+const place = ({ file, line, text }: SourceText) => `${file}:${line} ${text}`;
+
+/** The names of a message's gaps, those inside plurals too. */
+function gapsOf(message: string): string[] {
+  const names = new Set<string>();
+  const visit = (parts: ReturnType<IntlMessageFormat['getAst']>): void => {
+    for (const part of parts) {
+      if ('options' in part) for (const option of Object.values(part.options)) visit(option.value);
+      if ('children' in part) visit(part.children);
+      if (part.type !== 0 && part.type !== 7) names.add((part as { value: string }).value);
+    }
+  };
+  visit(new IntlMessageFormat(message, 'en-GB').getAst());
+  return [...names].toSorted();
+}
+
+/** English in the sources that nobody is shown, or that is the same in every language. */
+const NO_TEXT = new Set<string>([]);
+
+describe('every text has its German', () => {
+  test('no English is written past it', () => {
+    expect(texts.flatMap(({ unsaid }) => unsaid.filter(({ text }) => !NO_TEXT.has(text))).map(place)).toEqual([]);
+  });
+  test('none is missing', () => {
+    expect(said.filter(({ text }) => german[text] === undefined).map(place)).toEqual([]);
+  });
+  test('each is said after the language is known', () => {
+    expect(said.filter(({ tooEarly }) => tooEarly).map(place)).toEqual([]);
+  });
+  test('each call fills the gaps of its text, and no other', () => {
+    const wrong = said.filter(({ text, gaps }) => gaps !== null && gaps.toSorted().join() !== gapsOf(text).join());
+    expect(wrong.map(place)).toEqual([]);
+  });
+  test('English and German have the same gaps', () => {
+    const messages = Object.entries(german).filter(([english]) => !/\{\d+\}/.test(english));
+    const wrong = messages.filter(([english, other]) => gapsOf(english).join() !== gapsOf(other).join());
+    expect(wrong).toEqual([]);
+  });
+});
