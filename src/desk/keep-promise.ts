@@ -3,6 +3,7 @@ import { appraise } from '../model/appraisal/appraise.ts';
 import type { KeptPromise } from '../model/appraisal/promise.ts';
 import type { Series } from '../model/evidence/evidence.ts';
 import type { Household } from '../model/household/household.ts';
+import { reckonLifetime } from '../model/lifetime/reckon-lifetime.ts';
 import type { CivilDate } from '../model/tariff/tariff.ts';
 import { reference } from '../reference/index.ts';
 import { questionSentence } from '../words/questions.ts';
@@ -31,7 +32,16 @@ export function takeSnapshot({ household, series, asOf, ...rest }: PromiseInput)
       remedy: 'Settle this first.',
     });
   }
-  return { ...rest, currency: currency(), householdId: household.id, household, evidence: [...series], appraisal };
+  const lifetime = reckonLifetime({ household, appraisal, reference });
+  return {
+    ...rest,
+    currency: currency(),
+    householdId: household.id,
+    household,
+    evidence: [...series],
+    appraisal,
+    ...(lifetime ? { lifetime } : {}),
+  };
 }
 
 /** A typical home may stand in at the table, but nobody is to be promised anything about it. */

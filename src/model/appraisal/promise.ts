@@ -3,6 +3,7 @@ import { z } from 'zod';
 import { Series } from '../evidence/evidence.ts';
 import { Finding } from '../findings/finding.ts';
 import { Household } from '../household/household.ts';
+import { Lifetime } from '../lifetime/lifetime.ts';
 import { CivilDate } from '../tariff/tariff.ts';
 import { Grade, Working } from '../working.ts';
 import { Appraisal } from './appraisal.ts';
@@ -19,6 +20,8 @@ export const KeptPromise = z.object({
   household: Household,
   evidence: z.array(Series),
   appraisal: Appraisal,
+  /** What the next years may bring, as reckoned on that day; absent in promises from before it was kept with them. */
+  lifetime: Lifetime.optional(),
 });
 export type KeptPromise = z.infer<typeof KeptPromise>;
 

@@ -1,6 +1,7 @@
 /** What a look at the years to come rests on: as typed, else the usual value, each with its grade and origin. */
+import { z } from 'zod';
 import type { Given, Household } from '../household/household.ts';
-import type { Grade, WorkingInput } from '../working.ts';
+import { type Grade, WorkingInput } from '../working.ts';
 
 type Purchase = Household['purchase'];
 
@@ -19,21 +20,19 @@ export const USUAL = {
   growthSpreadPerYear: { value: 0.02, origin: `one standard deviation; a judgement, ${CUSTOM}` },
 } as const;
 
-export interface Settled {
-  readonly value: number;
-  readonly line: WorkingInput;
-}
+const Settled = z.object({ value: z.number(), line: WorkingInput });
 
-export interface LifetimeInputs {
-  readonly years: Settled;
-  readonly discount: Settled;
-  readonly electricityGrowth: Settled;
-  readonly fuelGrowth: Settled;
-  readonly growthSpread: Settled;
-  readonly pumpLife: Settled;
-  readonly replacementLife: Settled;
-  readonly presentYearsLeft: Settled;
-}
+export const LifetimeInputs = z.object({
+  years: Settled,
+  discount: Settled,
+  electricityGrowth: Settled,
+  fuelGrowth: Settled,
+  growthSpread: Settled,
+  pumpLife: Settled,
+  replacementLife: Settled,
+  presentYearsLeft: Settled,
+});
+export type LifetimeInputs = z.infer<typeof LifetimeInputs>;
 
 function settle(
   name: string,

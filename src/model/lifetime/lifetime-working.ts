@@ -6,11 +6,11 @@ import { weakestGrade } from '../working.ts';
 import type { LifetimeInputs } from './assumptions.ts';
 import type { Side } from './reckon-path.ts';
 
-/** The figures with every input at its middle, pence and years; infinite where nothing is brought back. */
+/** The figures with every input at its middle, pence and years; null where nothing is brought back. */
 export interface MiddlePath {
   readonly saved: number;
-  readonly simple: number;
-  readonly discounted: number;
+  readonly simple: number | null;
+  readonly discounted: number | null;
   readonly netPresentValue: number;
   readonly pumpAnnual: number;
   readonly besideAnnual: number;
@@ -77,15 +77,13 @@ export function lifetimeWorkings(parts: WorkingParts): LifetimeWorkings {
       'Years until the purchase is brought back',
       'the year from which all that was paid with the heat pump stays below the other',
       [...bought, ...yearly, ...lasting],
-      path.simple,
-      'years',
+      ...broughtBack(path.simple, inputs.years.value),
     ),
     discounted: make(
       'Years until it is brought back, in money of today’s worth',
       'the same, each amount / (1 + discount)^year',
       worth,
-      path.discounted,
-      'years',
+      ...broughtBack(path.discounted, inputs.years.value),
     ),
     netPresentValue: make(
       'Worth today of all that is saved',
@@ -110,6 +108,10 @@ export function lifetimeWorkings(parts: WorkingParts): LifetimeWorkings {
     ),
   };
 }
+
+/** A payback that does not come is no number; what can be said is that so many years are too few. */
+const broughtBack = (found: number | null, years: number): [number, string] =>
+  found === null ? [years, 'years are too few'] : [found, 'years'];
 
 function costLine(whose: string, { cost }: SystemResult): WorkingInput {
   return {

@@ -1,55 +1,65 @@
 /** What the next years may bring: the shapes. `reckonLifetime()` beside this file fills them. Money in pence of today. */
-import type { Figure, SystemResult } from '../appraisal/appraisal.ts';
-import type { Working } from '../working.ts';
-import type { LifetimeInputs } from './assumptions.ts';
+import { z } from 'zod';
+import { Figure, SystemResult } from '../appraisal/appraisal.ts';
+import { Working } from '../working.ts';
+import { LifetimeInputs } from './assumptions.ts';
 
 /** A figure with its 50 % point besides: `value` is reckoned with every input at its middle. */
-export interface LifetimeFigure extends Figure {
-  readonly middle: number;
-}
+export const LifetimeFigure = Figure.extend({ middle: z.number() });
+export type LifetimeFigure = z.infer<typeof LifetimeFigure>;
 
 /** What has been paid by the end of a year, with the 10, 50 and 90 % points. */
-export interface YearPoint {
-  readonly year: number;
-  readonly value: number;
-  readonly low: number;
-  readonly middle: number;
-  readonly high: number;
+export const YearPoint = z.object({
+  year: z.int(),
+  value: z.number(),
+  low: z.number(),
+  middle: z.number(),
+  high: z.number(),
   /** Paid for equipment at the end of this year, contained in the figures above. */
-  readonly outlay: number;
-}
+  outlay: z.number(),
+});
+export type YearPoint = z.infer<typeof YearPoint>;
 
 /** Years until a purchase is brought back. Null stands for: not within the years looked ahead. */
-export interface Payback {
-  readonly years: number | null;
-  readonly low: number | null;
-  readonly middle: number | null;
-  readonly high: number | null;
+export const Payback = z.object({
+  years: z.number().nullable(),
+  low: z.number().nullable(),
+  middle: z.number().nullable(),
+  high: z.number().nullable(),
   /** Share of the futures in which it is brought back within the years, 0 to 1. */
-  readonly chance: number;
-  readonly working: Working;
-}
+  chance: z.number(),
+  working: Working,
+});
+export type Payback = z.infer<typeof Payback>;
 
 /** What was not given or had to be taken, to be said beside the figures. */
-export type LifetimeNote = 'no-purchase' | 'no-grant' | 'no-replacement' | 'present-due-now' | 'renewal-at-full-price';
+export const LifetimeNote = z.enum([
+  'no-purchase',
+  'no-grant',
+  'no-replacement',
+  'present-due-now',
+  'renewal-at-full-price',
+]);
+export type LifetimeNote = z.infer<typeof LifetimeNote>;
 
-export interface Lifetime {
+export const Lifetime = z.object({
   /** `running` where the price of the heat pump was not given: then nothing is counted but running costs. */
-  readonly kind: 'whole' | 'running';
-  readonly years: number;
-  readonly pumpSource: 'ground' | 'air';
-  readonly against: Pick<SystemResult, 'id' | 'kind'>;
-  readonly pump: readonly YearPoint[];
-  readonly beside: readonly YearPoint[];
+  kind: z.enum(['whole', 'running']),
+  years: z.int(),
+  pumpSource: z.enum(['ground', 'air']),
+  against: SystemResult.pick({ id: true, kind: true }),
+  pump: z.array(YearPoint),
+  beside: z.array(YearPoint),
   /** What the heat pump has saved in all by the end of the years; positive means that it has cost less. */
-  readonly saved: LifetimeFigure;
+  saved: LifetimeFigure,
   /** Share of the futures in which it has cost less in all by the end, 0 to 1; the same counts half. */
-  readonly chanceLess: number;
-  readonly payback: { readonly simple: Payback; readonly discounted: Payback } | null;
+  chanceLess: z.number(),
+  payback: z.object({ simple: Payback, discounted: Payback }).nullable(),
   /** Years after which it falls behind, where it cost less before; null where it does not. */
-  readonly fallsBehind: number | null;
-  readonly netPresentValue: LifetimeFigure | null;
-  readonly annual: { readonly pump: LifetimeFigure; readonly beside: LifetimeFigure } | null;
-  readonly inputs: LifetimeInputs;
-  readonly notes: readonly LifetimeNote[];
-}
+  fallsBehind: z.number().nullable(),
+  netPresentValue: LifetimeFigure.nullable(),
+  annual: z.object({ pump: LifetimeFigure, beside: LifetimeFigure }).nullable(),
+  inputs: LifetimeInputs,
+  notes: z.array(LifetimeNote),
+});
+export type Lifetime = z.infer<typeof Lifetime>;

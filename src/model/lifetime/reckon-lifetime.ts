@@ -111,8 +111,8 @@ const yearsOrNull = (years: number) => (years === Number.POSITIVE_INFINITY ? nul
 function middleOf(path: Paths): MiddlePath {
   return {
     saved: path.saved[0]!,
-    simple: path.simple[0]!,
-    discounted: path.discounted[0]!,
+    simple: yearsOrNull(path.simple[0]!),
+    discounted: yearsOrNull(path.discounted[0]!),
     netPresentValue: path.netPresentValue[0]!,
     pumpAnnual: path.pumpAnnual[0]!,
     besideAnnual: path.besideAnnual[0]!,
