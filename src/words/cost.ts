@@ -1,8 +1,9 @@
 /** What heating costs: the opening sentence and those around it. When the heat pump costs more, they say so as plainly. */
 import type { Appraisal, SystemResult, Versus } from '../model/appraisal/appraisal.ts';
-import { capitalised, factor, grouped, pence, poundsRange, spokenPounds } from './numbers.ts';
+import { capitalised, factor, listed, pence, spokenPounds } from './numbers.ts';
+import { say } from './say.ts';
 import { savingRange } from './sure.ts';
-import { systemInSentence, systemVerb } from './systems.ts';
+import { systemInSentence, systemNumber } from './systems.ts';
 
 /** Below £20 a year apart nobody can tell two costs from each other. */
 export const ABOUT_THE_SAME_PENCE = 2000;
@@ -32,35 +33,53 @@ export function standing(pumpPence: number, otherPence: number): 'less' | 'more'
 export function costSentence(appraisal: Systems): string {
   const { pump, beside } = pairOf(appraisal);
   if (!pump || !Number.isFinite(pump.cost.value))
-    return 'We do not know yet what heating this home with a heat pump would cost.';
-  const first = `Heating this home with a heat pump should cost about ${spokenPounds(pump.cost.value)} a year.`;
+    return say('We do not know yet what heating this home with a heat pump would cost.');
+  const first = say('Heating this home with a heat pump should cost about {amount} a year.', {
+    amount: spokenPounds(pump.cost.value),
+  });
   if (!beside) return first;
-  const other = capitalised(systemInSentence(beside.id, beside.kind));
   const now = beside.id === 'present';
   if (!Number.isFinite(beside.cost.value)) {
-    return now ? `${first} What you pay for heating now is not known yet.` : first;
+    return now ? `${first} ${say('What you pay for heating now is not known yet.')}` : first;
   }
-  const costs = now ? systemVerb(beside.id, beside.kind, 'costs', 'cost') : 'would cost';
+  const same = standing(pump.cost.value, beside.cost.value) === 'same' ? 'yes' : 'no';
+  const other = capitalised(systemInSentence(beside.id, beside.kind));
   const amount = spokenPounds(beside.cost.value);
-  return standing(pump.cost.value, beside.cost.value) === 'same'
-    ? `${first} ${other} ${costs} about the same, ${amount}.`
-    : `${first} ${other} ${costs} about ${amount}.`;
+  const number = systemNumber(beside.id, beside.kind);
+  const second = now
+    ? say(
+        '{other} {number, select, many {cost} other {costs}} about {same, select, yes {the same, {amount}} other {{amount}}}.',
+        { other, number, same, amount },
+      )
+    : say('{other} would cost about {same, select, yes {the same, {amount}} other {{amount}}}.', {
+        other,
+        same,
+        amount,
+      });
+  return `${first} ${second}`;
 }
 
 /** The heat pump's range, and how often it will be missed. */
 export function rangeSentence(system: Pick<SystemResult, 'cost'>): string {
   const { low, high } = system.cost;
-  if (!Number.isFinite(low) || !Number.isFinite(high)) return 'We cannot give a range yet.';
-  return `We are not sure to the pound. In 8 cases out of 10 it should lie between ${poundsRange(low, high).replace(' to ', ' and ')}. In 2 it will not.`;
+  if (!Number.isFinite(low) || !Number.isFinite(high)) return say('We cannot give a range yet.');
+  return say(
+    'We are not sure to the pound. In 8 cases out of 10 it should lie between {low} and {high}. In 2 it will not.',
+    { low: spokenPounds(low), high: spokenPounds(high) },
+  );
 }
 
 /** "By the month that is about £99. The gas boiler you have now costs about £130." */
 export function monthSentence(appraisal: Systems): string {
   const { pump, beside } = pairOf(appraisal);
   if (!pump || !Number.isFinite(pump.cost.value)) return '';
-  const own = `By the month that is about ${spokenPounds(pump.cost.value / 12)}`;
-  if (!beside || !Number.isFinite(beside.cost.value)) return `${own}.`;
-  return `${own}, beside ${spokenPounds(beside.cost.value / 12)} for ${systemInSentence(beside.id, beside.kind)}.`;
+  const amount = spokenPounds(pump.cost.value / 12);
+  if (!beside || !Number.isFinite(beside.cost.value)) return say('By the month that is about {amount}.', { amount });
+  return say('By the month that is about {amount}, beside {otherAmount} for {other}.', {
+    amount,
+    otherAmount: spokenPounds(beside.cost.value / 12),
+    other: systemInSentence(beside.id, beside.kind),
+  });
 }
 
 /** The difference, always with its range. */
@@ -69,25 +88,26 @@ export function differenceSentence(appraisal: Pick<Appraisal, 'systems' | 'versu
   const versus = appraisal.versus.find((one) => one.against === beside?.id);
   if (!pump || !beside || !versus) return '';
   const { value, low, high } = versus.saving;
-  const against = `Against ${systemInSentence(beside.id, beside.kind)} the heat pump`;
-  if (!Number.isFinite(value)) return `${against} cannot be judged yet.`;
+  const other = systemInSentence(beside.id, beside.kind);
+  if (!Number.isFinite(value)) return say('Against {other} the heat pump cannot be judged yet.', { other });
   const range = savingRange(low, high);
-  if (Math.abs(value) < ABOUT_THE_SAME_PENCE) return `${against} costs about the same. It could be ${range} a year.`;
-  return `${against} should cost about ${spokenPounds(Math.abs(value))} a year ${value > 0 ? 'less' : 'more'}. It could be ${range}.`;
+  if (Math.abs(value) < ABOUT_THE_SAME_PENCE)
+    return say('Against {other} the heat pump costs about the same. It could be {range} a year.', { other, range });
+  return say(
+    'Against {other} the heat pump should cost about {amount} a year {way, select, less {less} other {more}}. It could be {range}.',
+    { other, amount: spokenPounds(Math.abs(value)), way: value > 0 ? 'less' : 'more', range },
+  );
 }
 
 /** Units, standing charge and service, leaving out what is nothing. */
 export function splitSentence({ split }: Pick<SystemResult, 'split'>): string {
   const parts = [
-    [split.unitsPence, 'for units'],
-    [split.standingPence, 'for the standing charge'],
-    [split.servicePence, 'for the yearly service'],
+    [split.unitsPence, (amount: string) => say('{amount} for units', { amount })],
+    [split.standingPence, (amount: string) => say('{amount} for the standing charge', { amount })],
+    [split.servicePence, (amount: string) => say('{amount} for the yearly service', { amount })],
   ] as const;
-  const shown = parts
-    .filter(([amount]) => Math.abs(amount) >= 50)
-    .map(([amount, what]) => `${spokenPounds(amount)} ${what}`);
-  if (shown.length === 0) return 'Nothing is paid in a year.';
-  return `That is ${shown.length === 1 ? shown[0] : `${shown.slice(0, -1).join(', ')} and ${shown.at(-1)}`}.`;
+  const shown = parts.filter(([amount]) => Math.abs(amount) >= 50).map(([amount, part]) => part(spokenPounds(amount)));
+  return shown.length === 0 ? say('Nothing is paid in a year.') : say('That is {parts}.', { parts: listed(shown) });
 }
 
 /** A cold and a mild winter, each met about 1 year in 10. */
@@ -95,17 +115,25 @@ export function winterSentence(system: Pick<SystemResult, 'coldYearPence' | 'mil
   const { coldYearPence: cold, mildYearPence: mild } = system;
   if (!Number.isFinite(cold) || !Number.isFinite(mild)) return '';
   if (spokenPounds(cold) === spokenPounds(mild))
-    return `A cold winter and a mild one cost about the same, ${spokenPounds(cold)}.`;
-  return `A cold winter, as comes once in 10 years, would bring it to about ${spokenPounds(cold)}. A mild one would bring it to ${spokenPounds(mild)}.`;
+    return say('A cold winter and a mild one cost about the same, {amount}.', { amount: spokenPounds(cold) });
+  return say(
+    'A cold winter, as comes once in 10 years, would bring it to about {cold}. A mild one would bring it to {mild}.',
+    { cold: spokenPounds(cold), mild: spokenPounds(mild) },
+  );
 }
 
 /** Price of one unit of heat, side by side. */
 export function heatPriceSentence(appraisal: Systems): string {
   const { pump, beside } = pairOf(appraisal);
   if (!pump || !Number.isFinite(pump.pencePerKWhHeat.value)) return '';
-  const own = `A unit of heat costs ${pence(pump.pencePerKWhHeat.value)} with the heat pump`;
-  if (!beside || !Number.isFinite(beside.pencePerKWhHeat.value)) return `${own}.`;
-  return `${own} and ${pence(beside.pencePerKWhHeat.value)} with ${systemInSentence(beside.id, beside.kind)}.`;
+  const price = pence(pump.pencePerKWhHeat.value);
+  if (!beside || !Number.isFinite(beside.pencePerKWhHeat.value))
+    return say('A unit of heat costs {price} with the heat pump.', { price });
+  return say('A unit of heat costs {price} with the heat pump and {otherPrice} with {other}.', {
+    price,
+    otherPrice: pence(beside.pencePerKWhHeat.value),
+    other: systemInSentence(beside.id, beside.kind),
+  });
 }
 
 /** The rule of the trade on the spot: unit price over room factor or efficiency, to a hundredth of a penny. */
@@ -114,7 +142,10 @@ export function roomHeatPriceSentence(appraisal: Systems): string {
   const own = pump?.pencePerKWhSpaceHeat;
   const other = beside?.pencePerKWhSpaceHeat;
   if (!own || !other || !Number.isFinite(own) || !Number.isFinite(other)) return '';
-  return `For the rooms alone, with pumps left out, it is ${grouped(own, 2)} p and ${grouped(other, 2)} p.`;
+  return say('For the rooms alone, with pumps left out, it is {price} and {otherPrice}.', {
+    price: pence(own, 2),
+    otherPrice: pence(other, 2),
+  });
 }
 
 /** A heat pump gives at least the electricity it takes, so that no seasonal factor lies below this. */
@@ -123,7 +154,9 @@ export const LEAST_FACTOR = 1;
 /** Said first where every estimate of the heat is assumed; empty otherwise. */
 export function usualHomeSentence({ demand }: { readonly demand: Pick<Appraisal['demand'], 'estimates'> }): string {
   if (demand.estimates.some(({ grade }) => grade !== 'assumed')) return '';
-  return 'No bill, heat loss or certificate is known yet. So this is a usual home, with the heating set under “Heat needed”.';
+  return say(
+    'No bill, heat loss or certificate is known yet. So this is a usual home, with the heating set under “Heat needed”.',
+  );
 }
 
 /** Where a unit of heat costs the same in both, and where the whole year does, standing charge and service counted. */
@@ -131,12 +164,20 @@ export function breakEvenSentence(
   versus: Pick<Versus, 'against' | 'breakEvenFactor' | 'breakEvenFactorAllCosts'>,
   kind: string,
 ): string {
-  const against = systemInSentence(versus.against, kind);
+  const other = systemInSentence(versus.against, kind);
   const { breakEvenFactor: even, breakEvenFactorAllCosts: all } = versus;
-  if (even === null || !Number.isFinite(even)) return `No factor makes the heat pump cost the same as ${against}.`;
+  if (even === null || !Number.isFinite(even))
+    return say('No factor makes the heat pump cost the same as {other}.', { other });
   if (even < LEAST_FACTOR)
-    return `At any factor it can have, a unit of heat costs less with the heat pump than with ${against}.`;
-  const heat = `At a factor of ${factor(even)} a unit of heat costs the same as with ${against}.`;
-  if (!all || !Number.isFinite(all) || all < LEAST_FACTOR) return `${heat} Below that it costs more.`;
-  return `${heat} With standing charge, service and pumps in, the whole year costs the same at ${factor(all)}. Below that the heat pump costs more.`;
+    return say('At any factor it can have, a unit of heat costs less with the heat pump than with {other}.', { other });
+  const heat = say('At a factor of {factor} a unit of heat costs the same as with {other}.', {
+    factor: factor(even),
+    other,
+  });
+  if (!all || !Number.isFinite(all) || all < LEAST_FACTOR) return `${heat} ${say('Below that it costs more.')}`;
+  const year = say(
+    'With standing charge, service and pumps in, the whole year costs the same at {factor}. Below that the heat pump costs more.',
+    { factor: factor(all) },
+  );
+  return `${heat} ${year}`;
 }

@@ -1,29 +1,30 @@
 /** The grades in words. Their shapes (filled, half-filled, open, dashed circle) are drawn by the charts. */
 import type { Grade } from '../model/working.ts';
+import { phrase, say } from './say.ts';
 
 /** A stage or a field that has nothing yet is `missing`. */
 export type ShownGrade = Grade | 'missing';
 
 const NAMES: Readonly<Record<ShownGrade, string>> = {
-  measured: 'measured',
-  estimated: 'estimated',
-  assumed: 'assumed',
-  missing: 'not there yet',
+  measured: phrase('measured'),
+  estimated: phrase('estimated'),
+  assumed: phrase('assumed'),
+  missing: phrase('not there yet'),
 };
 const MEANINGS: Readonly<Record<ShownGrade, string>> = {
-  measured: 'Read from a meter, a bill or a rating plate.',
-  estimated: 'Worked out from something that was measured.',
-  assumed: 'Taken from a table, since nobody has told us.',
-  missing: 'Not there yet.',
+  measured: phrase('Read from a meter, a bill or a rating plate.'),
+  estimated: phrase('Worked out from something that was measured.'),
+  assumed: phrase('Taken from a table, since nobody has told us.'),
+  missing: phrase('Not there yet.'),
 };
 /** For plain text such as a printed table. */
 const SIGNS: Readonly<Record<ShownGrade, string>> = { measured: '●', estimated: '◐', assumed: '○', missing: '◌' };
 
 export function gradeName(grade: ShownGrade): string {
-  return NAMES[grade];
+  return say(NAMES[grade]);
 }
 export function gradeMeaning(grade: ShownGrade): string {
-  return MEANINGS[grade];
+  return say(MEANINGS[grade]);
 }
 export function gradeSign(grade: ShownGrade): string {
   return SIGNS[grade];

@@ -1,6 +1,7 @@
 /** How sure we are, counted both ways, and what the answer hangs on. */
 import type { Appraisal, Versus } from '../model/appraisal/appraisal.ts';
 import { capitalised, listed, spokenPounds } from './numbers.ts';
+import { phrase, say } from './say.ts';
 import { systemInSentence } from './systems.ts';
 
 export interface Futures {
@@ -21,41 +22,54 @@ export function countFutures(savingsPence: readonly number[]): Futures {
 /** "In 18 futures out of 20 the heat pump costs less, in 2 it costs more." */
 export function futuresSentence(savingsPence: readonly number[]): string {
   const { all, less, more, same } = countFutures(savingsPence);
-  if (all === 0) return 'We cannot say yet how often the heat pump would cost less.';
+  if (all === 0) return say('We cannot say yet how often the heat pump would cost less.');
   if (less === all)
-    return `In all ${all} futures out of ${all} the heat pump costs less. It is likely, but nobody can be certain.`;
-  if (more === all) return `In all ${all} futures out of ${all} the heat pump costs more.`;
-  if (same === all) return `In all ${all} futures out of ${all} both cost the same.`;
-  const rest = same > 0 ? ` In ${same} they cost the same.` : '';
-  if (less === 0) return `In no future out of ${all} does the heat pump cost less. In ${more} it costs more.${rest}`;
-  const first = `In ${less} ${less === 1 ? 'future' : 'futures'} out of ${all} the heat pump costs less`;
-  return more === 0 ? `${first}.${rest}` : `${first}, in ${more} it costs more.${rest}`;
+    return say('In all {all} futures out of {all} the heat pump costs less. It is likely, but nobody can be certain.', {
+      all,
+    });
+  if (more === all) return say('In all {all} futures out of {all} the heat pump costs more.', { all });
+  if (same === all) return say('In all {all} futures out of {all} both cost the same.', { all });
+  const rest = same > 0 ? ` ${say('In {same} they cost the same.', { same })}` : '';
+  if (less === 0)
+    return `${say('In no future out of {all} does the heat pump cost less. In {more} it costs more.', { all, more })}${rest}`;
+  const first =
+    more === 0
+      ? say('In {less} {less, plural, one {future} other {futures}} out of {all} the heat pump costs less.', {
+          less,
+          all,
+        })
+      : say(
+          'In {less} {less, plural, one {future} other {futures}} out of {all} the heat pump costs less, in {more} it costs more.',
+          { less, all, more },
+        );
+  return `${first}${rest}`;
 }
 
 /** The futures, with what the heat pump is held against. */
 export function sureSentence(versus: Pick<Versus, 'against' | 'twenty'>, kind: string): string {
-  const against = systemInSentence(versus.against, kind);
-  return `${futuresSentence(versus.twenty)} That is against ${against}.`;
+  const other = systemInSentence(versus.against, kind);
+  return `${futuresSentence(versus.twenty)} ${say('That is against {other}.', { other })}`;
 }
 
 export function dotsSentence(): string {
-  return 'Each dot is one future, as likely as any other. It has its own winter, prices and way of living.';
+  return say('Each dot is one future, as likely as any other. It has its own winter, prices and way of living.');
 }
 
 const DRIVERS: Readonly<Record<string, string>> = {
-  'electricity-price': 'the price of electricity',
-  'other-fuel-price': 'the price of the other fuel',
-  'space-factor': 'how well the machine heats the rooms',
-  'water-factor': 'how well the machine makes hot water',
-  'space-heat': 'how much heat the rooms need',
-  'water-heat': 'how much hot water you use',
-  winter: 'how cold the winter is',
-  'other-efficiency': 'how well the other heating works',
-  habits: 'how you live',
+  'electricity-price': phrase('the price of electricity'),
+  'other-fuel-price': phrase('the price of the other fuel'),
+  'space-factor': phrase('how well the machine heats the rooms'),
+  'water-factor': phrase('how well the machine makes hot water'),
+  'space-heat': phrase('how much heat the rooms need'),
+  'water-heat': phrase('how much hot water you use'),
+  winter: phrase('how cold the winter is'),
+  'other-efficiency': phrase('how well the other heating works'),
+  habits: phrase('how you live'),
 };
 
 export function driverName(input: string): string {
-  return DRIVERS[input] ?? input.replaceAll('-', ' ');
+  const name = DRIVERS[input];
+  return name === undefined ? input.replaceAll('-', ' ') : say(name);
 }
 
 /** What the answer hangs on most: up to three things that carry at least a tenth of the doubt each. */
@@ -65,18 +79,18 @@ export function driversSentence(drivers: Appraisal['drivers']): string {
     .toSorted((a, b) => b.share - a.share)
     .slice(0, 3)
     .map((driver) => driverName(driver.input));
-  if (first === undefined) return 'No single thing decides the answer.';
-  const most = `What matters most is ${first}.`;
-  return rest.length === 0
-    ? most
-    : `${most} ${capitalised(listed(rest))} ${rest.length === 1 ? 'comes' : 'come'} next.`;
+  if (first === undefined) return say('No single thing decides the answer.');
+  const most = say('What matters most is {driver}.', { driver: first });
+  if (rest.length === 0) return most;
+  const next = capitalised(listed(rest));
+  return `${most} ${say('{next} {count, plural, one {comes} other {come}} next.', { next, count: rest.length })}`;
 }
 
 /** A saving with its range: "£150 to £650 less", "from £100 more to £700 less". Never a bare promise. */
 export function savingRange(lowPence: number, highPence: number): string {
-  if (!Number.isFinite(lowPence) || !Number.isFinite(highPence)) return 'an unknown amount more or less';
+  if (!Number.isFinite(lowPence) || !Number.isFinite(highPence)) return say('an unknown amount more or less');
   const [low, high] = [Math.min(lowPence, highPence), Math.max(lowPence, highPence)];
-  if (low >= 0) return `${spokenPounds(low)} to ${spokenPounds(high)} less`;
-  if (high <= 0) return `${spokenPounds(-high)} to ${spokenPounds(-low)} more`;
-  return `from ${spokenPounds(-low)} more to ${spokenPounds(high)} less`;
+  if (low >= 0) return say('{low} to {high} less', { low: spokenPounds(low), high: spokenPounds(high) });
+  if (high <= 0) return say('{low} to {high} more', { low: spokenPounds(-high), high: spokenPounds(-low) });
+  return say('from {more} more to {less} less', { more: spokenPounds(-low), less: spokenPounds(high) });
 }

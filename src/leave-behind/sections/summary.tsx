@@ -3,7 +3,8 @@ import { spreadSentence } from '../../charts/spread/sentence.ts';
 import { spreadSeries } from '../../charts/spread/series.ts';
 import { pickForPicture } from '../../model/appraisal/beside.ts';
 import { capitalised, longDate, poundsRange, spokenPounds } from '../../words/numbers.ts';
-import { systemInSentence, systemVerb } from '../../words/systems.ts';
+import { say } from '../../words/say.ts';
+import { systemInSentence, systemNumber } from '../../words/systems.ts';
 import { GradeLegend } from '../grade-legend.tsx';
 import { PAPER_WIDTH, ROWS_IN_PICTURE } from '../paper.ts';
 import type { PromiseParts } from '../parts.ts';
@@ -40,7 +41,11 @@ export function SummaryPart({ parts }: { readonly parts: PromiseParts }) {
         of today. In 8 years out of 10 it should lie between{' '}
         {poundsRange(pump.cost.low, pump.cost.high).replace(' to ', ' and ')}.{' '}
         {present
-          ? `${capitalised(systemInSentence(present.id, present.kind))} ${systemVerb(present.id, present.kind, 'costs', 'cost')} about ${spokenPounds(present.cost.value)}.`
+          ? say('{other} {number, select, many {cost} other {costs}} about {amount}.', {
+              other: capitalised(systemInSentence(present.id, present.kind)),
+              number: systemNumber(present.id, present.kind),
+              amount: spokenPounds(present.cost.value),
+            })
           : beside
             ? `With ${systemInSentence(beside.id, beside.kind)} it would be about ${spokenPounds(beside.cost.value)}.`
             : ''}{' '}

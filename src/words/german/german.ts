@@ -1,6 +1,7 @@
 /** All German texts, by their English. One file a folder of the source. */
 import type { Catalogue } from '../say.ts';
 import { CHARTS } from './charts.ts';
+import { COST } from './cost.ts';
 import { NUMBERS } from './numbers.ts';
 
-export const german: Catalogue = { ...NUMBERS, ...CHARTS };
+export const german: Catalogue = { ...NUMBERS, ...COST, ...CHARTS };
