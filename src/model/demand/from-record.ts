@@ -80,9 +80,12 @@ function answerOf(input: RecordInput, record: HeatRecord, fitted: FittedRecord, 
   const use = typicalUse(record, fitted, year, expected, spread, informed);
   const { weather, period } = fitted.weather;
   if (!use) return { ...NOTHING, weather, estimatedShare: fitted.estimatedShare, missing: 'record-too-short' };
-  const base = { kWh: use.baseKWh, errorKWh: use.baseErrorKWh };
+  const base = { kWh: use.baseKWh, errorKWh: use.baseErrorKWh, seen: use.by === 'signature' };
   const split = splitBase(base, record.meter, household, efficiency.water, water);
-  const estimate = widenForOtherHeat(household, estimateOfRecord(record, fitted, use, split, efficiency, reference));
+  const estimate = widenForOtherHeat(
+    household,
+    estimateOfRecord(record, fitted, use, { split, water }, efficiency, reference),
+  );
   const plain = fitted.signature;
   const habits = { yearShare: spread.habits, recordYears: yearsOf(fitted.days), byDay: period === 'day' };
   const outlook = informed && plain ? { informed, plain, habits, weatherShare: use.weatherShare } : null;

@@ -34,6 +34,16 @@ const OTHER_ERROR = 0.35;
 export const otherElectricityKWh = (people: number, floorAreaM2: number): number =>
   231 * (floorAreaM2 * people) ** 0.4714;
 
+/** Use of every day beside hot water [kWh a year as metered]: cooking on gas, or lights and appliances, with one standard error. */
+export function besideWater(meter: RecordMeter, { home, present }: Household, people: number) {
+  if (meter === 'whole-house') {
+    const kWh = otherElectricityKWh(people, home.floorAreaM2?.value ?? FLOOR_AREA_M2);
+    return { kWh, errorKWh: kWh * OTHER_ERROR };
+  }
+  const kWh = meter === 'fuel' && present.cooksOnGas ? cookingGasKWh(people) : 0;
+  return { kWh, errorKWh: kWh * COOKING_ERROR };
+}
+
 /** Base of a record [kWh a day as metered] by the hot-water method, cooking and, on a whole-house meter, everything else electric. */
 export function knownBase(
   household: Household,
@@ -41,18 +51,15 @@ export function knownBase(
   efficiency: PresentEfficiency,
   water: HotWaterDemand,
 ): KnownBase {
-  const { hotWaterFrom, cooksOnGas } = household.present;
+  const { hotWaterFrom } = household.present;
   const elsewhere = hotWaterFrom === 'immersion' && meter !== 'whole-house';
   const waterKWh = elsewhere ? 0 : water.kWh / efficiency.water.value;
-  const cookingKWh = meter === 'fuel' && cooksOnGas ? cookingGasKWh(water.people) : 0;
-  const areaM2 = household.home.floorAreaM2?.value ?? FLOOR_AREA_M2;
-  const otherKWh = meter === 'whole-house' ? otherElectricityKWh(water.people, areaM2) : 0;
-  const perDayKWh = (waterKWh + cookingKWh + otherKWh) / DAYS_OF_YEAR;
+  const beside = besideWater(meter, household, water.people);
+  const perDayKWh = (waterKWh + beside.kWh) / DAYS_OF_YEAR;
   const methodErrorKWh = together(
     elsewhere ? 0 : water.errorKWh / efficiency.water.value,
     waterKWh * efficiency.water.error,
-    cookingKWh * COOKING_ERROR,
-    otherKWh * OTHER_ERROR,
+    beside.errorKWh,
   );
   return {
     perDayKWh,

@@ -5,20 +5,22 @@ import type { Reference } from '../reference.ts';
 import type { Grade, Working } from '../working.ts';
 import { together } from './figure.ts';
 import type { FittedRecord } from './fit-record.ts';
+import type { HotWaterDemand } from './hot-water.ts';
 import { efficiencyInput, type PresentEfficiency } from './present-efficiency.ts';
 import type { HeatRecord } from './record.ts';
 import type { TypicalUse } from './record-use.ts';
-import type { BaseSplit } from './split-base.ts';
+import { type BaseSplit, UNCOUNTED_KWH } from './split-base.ts';
 
 /** The estimate with its error and its working. */
 export function estimateOfRecord(
   record: HeatRecord,
   fitted: FittedRecord,
   use: TypicalUse,
-  split: BaseSplit,
+  of: { readonly split: BaseSplit; readonly water: HotWaterDemand },
   efficiency: PresentEfficiency,
   reference: Reference,
 ): DemandEstimate {
+  const { split } = of;
   const spaceKWh = use.spaceKWh * efficiency.space.value;
   const spaceErrorKWh = together(use.spaceErrorKWh * efficiency.space.value, spaceKWh * efficiency.space.error);
   const measured =
@@ -42,7 +44,7 @@ export function estimateOfRecord(
     ],
     result: { value: spaceKWh, unit: 'kWh a year' },
     source: 'three-parameter energy signature by ordinary least squares; seasonal efficiency as named',
-    steps: [workingOfUse(record, fitted, use, reference), workingOfWater(use, split, efficiency, grade)],
+    steps: [workingOfUse(record, fitted, use, reference), workingOfWater(record, use, of, efficiency, grade)],
   };
   const water =
     split.waterKWh === undefined ? {} : { waterKWh: split.waterKWh, waterErrorKWh: split.waterErrorKWh ?? 0 };
@@ -98,22 +100,51 @@ function workingOfUse(record: HeatRecord, fitted: FittedRecord, use: TypicalUse,
   };
 }
 
-function workingOfWater(use: TypicalUse, split: BaseSplit, efficiency: PresentEfficiency, grade: Grade): Working {
+function workingOfWater(
+  record: HeatRecord,
+  use: TypicalUse,
+  { split, water }: { readonly split: BaseSplit; readonly water: HotWaterDemand },
+  efficiency: PresentEfficiency,
+  grade: Grade,
+): Working {
+  const whole = record.meter === 'whole-house';
   return {
     title: 'Heat for hot water, from the record',
     formula:
-      '(use of every day − cooking) × seasonal efficiency, joined with the hot-water method and no more than the base gives',
+      'what the people need, moved towards (use of every day − what else runs in any weather) × seasonal efficiency, as far as the spread of each allows',
     inputs: [
-      { name: 'use of every day', value: use.baseKWh, unit: 'kWh a year', grade, origin: 'base of the record' },
       {
-        name: 'cooking',
-        value: split.cookingKWh,
+        name: 'what the people need',
+        value: water.kWh,
+        unit: 'kWh a year',
+        grade: water.grade,
+        origin: `sum below, ± ${Math.round(water.errorKWh)} kWh (one standard error)`,
+      },
+      {
+        name: 'use of every day',
+        value: use.baseKWh,
+        unit: 'kWh a year',
+        grade,
+        origin: `base of the record, ± ${Math.round(use.baseErrorKWh)} kWh (one standard error)`,
+      },
+      {
+        name: whole ? 'lights and appliances' : 'cooking',
+        value: split.besideKWh,
         unit: 'kWh a year',
         grade: 'assumed',
-        origin: 'BREDEM 2012, from memory',
+        origin: whole ? 'SAP 10.2 Appendix L, from memory' : 'BREDEM 2012, from memory',
       },
       efficiencyInput('seasonal efficiency for hot water', efficiency.water),
+      {
+        name: 'left over: losses and anything else',
+        value: split.leftoverKWh,
+        unit: 'kWh a year',
+        grade: 'estimated',
+        origin: `what neither explains; ${UNCOUNTED_KWH} kWh are usual (pipes between boiler and cylinder, SAP 2009 Table 3)`,
+      },
     ],
     result: { value: split.waterKWh ?? 0, unit: 'kWh a year' },
+    source: 'Bayes’ rule: need and cooking normal, the rest exponential',
+    steps: [water.working],
   };
 }
