@@ -12,9 +12,12 @@ import {
   percent,
   spokenCount,
   spokenKWh,
+  spokenPounds,
 } from './numbers.ts';
 import { TARIFF_FAULT_CODES, tariffFaultSentence } from './refusals.ts';
 import { carrierName } from './systems.ts';
+
+const kW = (value: number): string => `${grouped(value, 1)} kW`;
 
 interface Data {
   readonly number: (name: string) => number;
@@ -143,6 +146,22 @@ const COST: Readonly<Record<string, Sentence>> = {
     `The ${carrierName(text('fuel'))} prices used here ended ${counted(number('days'), 'day')} ago. Put in today’s before anything is promised.`,
   'tariff-missing': ({ text }) =>
     `The ${carrierName(text('fuel'))} tariff chosen for this home is not there any more. The built-in price stands in, so choose a tariff again.`,
+  'blocks-other-use': ({ number, text }) => {
+    const much = `“${text('tariff')}” has steps. About ${spokenKWh(number('kWh'))} a year of other electricity fill the first ones, and the heating pays what comes on top.`;
+    if (text('grade') !== 'assumed') return `${much} That is taken from this home’s own record.`;
+    return `${much} That is the usual use of such a home. A year of its electricity bills would make it surer.`;
+  },
+  'power-charge-counted': ({ number, text }) =>
+    `“${text('tariff')}” charges for the highest half-hour of each month. The home alone reaches ${kW(number('homeKW'))}, with the heat pump about ${kW(number('withKW'))}. That adds ${spokenPounds(number('pence'))} a year, counted with the standing charge.`,
+  'power-charge-unknown': ({ number, text }) => {
+    const each = `Each kW more costs ${spokenPounds(number('pence'))} a year.`;
+    if (text('why') === 'no-half-hours') {
+      return `“${text('tariff')}” charges for the highest half-hour of each month. Nobody can know that without half-hourly readings, so it is not counted. ${each} Ask for the meter’s half-hourly record.`;
+    }
+    return `“${text('tariff')}” charges for the highest half-hour of each month. This meter counts the old heating too, so what a new one adds cannot be known. It is not counted. ${each} Ask what power the home uses without heating.`;
+  },
+  'power-agreed': ({ number, text }) =>
+    `“${text('tariff')}” charges for ${kW(number('kW'))} agreed, ${spokenPounds(number('pence'))} a year whatever heats the home, so it is not in the comparison. Ask whether the heat pump needs more.`,
   'tariff-other-fuel': ({ text }) =>
     `The tariff chosen for ${carrierName(text('fuel'))} is one for another fuel. The built-in price stands in, so choose a tariff again.`,
   'present-not-priced': () =>

@@ -58,10 +58,7 @@ const CATALOGUE: Readonly<Record<string, (data: Data) => string>> = {
   'blocks-order': ({ number, text }) =>
     `The steps of “${text('name')}” go back from ${grouped(number('before'))} to ${grouped(number('upTo'))} units. Put them in order.`,
   'blocks-with-series': ({ text }) =>
-    `“${text('name')}” has steps, and each half-hour has its own price too. Keep one of the two.`,
-  'blocks-heating-alone': ({ text }) =>
-    `“${text('name')}” has steps. The comparison counts the heating alone, so lights and cooking take none of the first units.`,
-  'demand-left-out': () => 'The charge by the kW is in a bill’s sums. It is not in the comparison.',
+    `“${text('name')}” has steps, and each half-hour has its own price too. Take the steps out, or the half-hours. Prices that change over from one to the other are two versions, each with its first day.`,
   'export-unusual': ({ number }) =>
     `Export at ${pence(number('pence'))} pays more than a unit costs, ${pence(number('dearest'))}. Check the figure.`,
   'series-order': ({ text }) =>

@@ -69,7 +69,7 @@ function summariseLayer(newest: Series, minutes: number, layer: Layer, zone: str
   const { id, name, carrier, role, evidenceId } = newest;
   const none = { count: 0, row: -1, at: 0, effect: 0 };
   const filled = days.flatMap(([day, { values, filled: marks }]) => filledRuns(day, marks, values));
-  const { dayShape, ...series } = summariseReadings(
+  const { dayShape, dayPeaks, ...series } = summariseReadings(
     { id, name, carrier, role, estimatedCount: 0 },
     {
       intervalMinutes: minutes,
@@ -84,7 +84,8 @@ function summariseLayer(newest: Series, minutes: number, layer: Layer, zone: str
     },
   );
   const withFill = { ...series, evidenceId, ...(filled.length > 0 ? { filled } : {}) };
-  if (minutes < DAY_MINUTES) return { ...withFill, ...(dayShape ? { dayShape } : {}) };
+  if (minutes < DAY_MINUTES)
+    return { ...withFill, ...(dayShape ? { dayShape } : {}), ...(dayPeaks ? { dayPeaks } : {}) };
   const { intervalMinutes: _, ...daily } = withFill;
   return { ...daily, resolution: 'day' };
 }
@@ -134,6 +135,7 @@ function mixLayers(newest: Series, layers: readonly Summed[], estimatedCount: nu
       total: isTemperature ? sum / Math.max(1, whole.length) : sum,
       days: { first: toCivilDate(firstDay), values },
       ...(finest?.series.dayShape ? { dayShape: finest.series.dayShape } : {}),
+      ...(finest?.series.dayPeaks ? { dayPeaks: finest.series.dayPeaks } : {}),
       present: whole.length,
       expected: values.length,
       estimatedCount: Math.min(estimatedCount, whole.length),

@@ -49,7 +49,7 @@ export function summariseReadings(title: SeriesTitle, placed: Placed): Series {
     to: toCivilDate(lastDay + 1),
     total: isTemperature ? sum / Math.max(1, placed.present) : sum,
     days: { first: toCivilDate(firstDay), values },
-    ...(isTemperature ? {} : { dayShape: meanDayShape(placed) }),
+    ...(isTemperature ? {} : { dayShape: meanDayShape(placed), ...peaksOf(placed) }),
     present: placed.present,
     expected: placed.expected,
     estimatedCount: title.estimatedCount,
@@ -90,6 +90,23 @@ export function meanDayShape(placed: Placed): number[][] {
     });
     return toHalfHours(means);
   });
+}
+
+/** Most kWh met in each of 48 half-hours by month, days of another length left out as above; none where a reading is longer. */
+function peaksOf({ days, intervalMinutes }: Placed): Pick<Series, 'dayPeaks'> {
+  if (30 % intervalMinutes !== 0) return {};
+  const finer = 30 / intervalMinutes;
+  const dayPeaks = Array.from({ length: 12 }, () => new Array<number>(48).fill(0));
+  for (const { day, values } of days) {
+    if (values.length !== 48 * finer) continue;
+    const ofMonth = dayPeaks[monthOf(toCivilDate(day)) - 1]!;
+    for (let half = 0; half < 48; half++) {
+      let kWh = 0;
+      for (let part = 0; part < finer; part++) kWh += values[half * finer + part]!;
+      if (kWh > ofMonth[half]!) ofMonth[half] = kWh;
+    }
+  }
+  return { dayPeaks };
 }
 
 /** Finer readings are summed into half-hours, coarser ones shared out evenly. */

@@ -58,6 +58,7 @@ export function appraise({
     reference,
     slots: year.slots,
     spaceShare: estimated.heatBySlot.spaceShare,
+    series,
     ...withWhatIf,
     draws,
   });

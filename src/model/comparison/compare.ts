@@ -1,6 +1,7 @@
 /** Every system beside every other over one typical year, with ranges where draws are asked for. */
 import type { Appraisal, Demand, Question, WhatIf } from '../appraisal/appraisal.ts';
 import type { YearSlots } from '../calendar/zone.ts';
+import type { Series } from '../evidence/evidence.ts';
 import type { ReckonedMachine } from '../heat-pump/quick-factors.ts';
 import type { Household } from '../household/household.ts';
 import type { Reference } from '../reference.ts';
@@ -12,6 +13,8 @@ import { type ResultContext, systemResult } from './cost-figures.ts';
 import { planSystems } from './plan-systems.ts';
 import { createPricer, type PricedPlan } from './price-plan.ts';
 import type { PricesInUse } from './prices-of.ts';
+import { askAboutHome } from './questions.ts';
+import { restOfHome } from './rest-of-home.ts';
 import { holdAgainst, type Side, savingsOf } from './versus.ts';
 
 export interface CompareInput {
@@ -26,6 +29,8 @@ export interface CompareInput {
   /** Share of each day in the year's heat for rooms; sums to 1. */
   readonly spaceShare: ArrayLike<number>;
   readonly whatIf?: WhatIf;
+  /** Records of the household, for what its home uses beside heating. */
+  readonly series?: readonly Series[];
   /** Possible years to draw; 0 for none, and then every range is its value. */
   readonly draws: number;
 }
@@ -42,8 +47,14 @@ export function compare(input: CompareInput): Comparison {
   const { demand, machine, prices, reference, draws } = input;
   const questions: Question[] = [];
   const plans = planSystems(input, questions);
-  const price = createPricer(input, prices);
+  const { electricity, storage } = prices;
+  const hangsOnHome = [electricity, storage].some(
+    ({ version }) => version.demand || version.bands.some(({ blocks }) => blocks),
+  );
+  const home = hangsOnHome ? restOfHome(input.household, input.series ?? []) : null;
+  const price = createPricer({ ...input, home }, prices);
   const priced = plans.map(price);
+  if (home) questions.push(...askAboutHome(electricity, home, priced[0]!.power));
   const shared = sharedSpreads(input, priced[1]);
   const years =
     draws > 0

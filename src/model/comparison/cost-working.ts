@@ -5,6 +5,7 @@ import type { Grade, Working, WorkingInput } from '../working.ts';
 import type { Plan } from './plan.ts';
 import type { PricedPlan } from './price-plan.ts';
 import type { PriceBasis, PricesInUse } from './prices-of.ts';
+import type { RestOfHome } from './rest-of-home.ts';
 
 const kWhInput = (name: string, value: number, grade: Grade, origin: string): WorkingInput => ({
   name,
@@ -45,7 +46,7 @@ export function boughtWorking(plan: Plan, demand: Demand, boughtKWh: number): Wo
 }
 
 export function costWorking(
-  { plan, rates }: PricedPlan,
+  { plan, rates, power, besideSteps }: PricedPlan,
   bought: Working,
   costPence: number,
   prices: PricesInUse,
@@ -55,7 +56,9 @@ export function costWorking(
   const electricity = prices.electricity.basis;
   return {
     title: 'Cost of a year',
-    formula: 'units × unit price, band by band + standing charge + service',
+    formula: power
+      ? 'units × unit price, band by band + standing charge + charge on power + service'
+      : 'units × unit price, band by band + standing charge + service',
     inputs: [
       ...rates.flatMap(({ name, kWh, pencePerKWh, beside }): WorkingInput[] => {
         const { grade, origin } = beside ? electricity : basis;
@@ -64,14 +67,34 @@ export function costWorking(
           { name: `Unit price, ${name}`, value: pencePerKWh, unit: 'p/kWh', grade, origin },
         ];
       }),
-      standingInput(standingPence, prices.gas.basis),
+      ...(besideSteps ? [otherUseInput(besideSteps)] : []),
+      standingInput(standingPence - (power?.pence ?? 0), prices.gas.basis),
+      ...(power
+        ? [
+            {
+              name: 'Charge on power',
+              value: power.pence,
+              unit: 'p',
+              grade: 'assumed' as const,
+              origin: power.working.formula,
+            },
+          ]
+        : []),
       plan.serviceGBP,
     ],
     result: { value: costPence, unit: 'p' },
     source: `${basis.name}: ${basis.origin}`,
-    steps: [bought],
+    steps: power ? [bought, power.working] : [bought],
   };
 }
+
+const otherUseInput = ({ monthlyKWh, grade, origin }: RestOfHome): WorkingInput =>
+  kWhInput(
+    'Other electricity of the home, which fills the first steps',
+    monthlyKWh.reduce((sum, kWh) => sum + kWh, 0),
+    grade,
+    origin,
+  );
 
 function standingInput(value: number, gas: PriceBasis): WorkingInput {
   const name = 'Standing charge';

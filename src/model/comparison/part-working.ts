@@ -13,12 +13,12 @@ const PLANS: { readonly [part in CostPart]: PartPlan } = {
   units: {
     title: 'Units of a year',
     formula: 'units × unit price, band by band',
-    isOfIt: ({ name }) => /^(Units|Unit price), /.test(name),
+    isOfIt: ({ name }) => /^(Units|Unit price|Other electricity of the home), /.test(name),
   },
   standing: {
     title: 'Standing charge of a year',
     formula: 'the standing charge that this way of heating needs, for the days of a year',
-    isOfIt: ({ name }) => name === 'Standing charge',
+    isOfIt: ({ name }) => name === 'Standing charge' || name === 'Charge on power',
   },
   service: {
     title: 'Service of a year',
@@ -30,12 +30,14 @@ const PLANS: { readonly [part in CostPart]: PartPlan } = {
 /** One part of the cost of a year [p] with its own inputs; `cost` is the working of the whole cost. */
 export function partWorking(cost: Working, part: CostPart, pence: number): Working {
   const { title, formula, isOfIt } = PLANS[part];
+  const isPower = (step: Working) => step.title === 'Charge on power';
+  const steps = part === 'service' ? [] : (cost.steps ?? []).filter((step) => isPower(step) === (part === 'standing'));
   return {
     title,
     formula,
     inputs: cost.inputs.filter(isOfIt),
     result: { value: pence, unit: 'p' },
     ...(cost.source === undefined || part !== 'units' ? {} : { source: cost.source }),
-    ...(cost.steps === undefined || part !== 'units' ? {} : { steps: cost.steps }),
+    ...(steps.length > 0 ? { steps } : {}),
   };
 }

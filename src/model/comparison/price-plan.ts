@@ -17,7 +17,9 @@ import {
   WAKING_HOURS,
 } from './day-profiles.ts';
 import type { Hours, Plan } from './plan.ts';
+import { type DayUse, heaviestOf, heaviestOfSlots, type PowerCharge, powerCharge } from './power-charge.ts';
 import type { PricesInUse, TariffInUse } from './prices-of.ts';
+import type { RestOfHome } from './rest-of-home.ts';
 import { type BandShares, blend, cheapestHours, daysFromMonths, shareOut, sharesOfSlots } from './share-out.ts';
 import { meanPrice, monthsOf, type Rate, type Rates, ratesOf, totalOf, type Use } from './uses.ts';
 
@@ -31,6 +33,10 @@ export interface PricedPlan {
   };
   readonly rates: Rate[];
   readonly terms: YearTerms;
+  /** What the charge on power adds to its prices, where they have one and it can be known. */
+  readonly power: PowerCharge | null;
+  /** Other electricity of the home that fills the first steps of its prices, where they have steps. */
+  readonly besideSteps: RestOfHome | null;
   /** Mean unit price of the main carrier over this system's own hours, p/kWh. */
   readonly meanPencePerKWh: number;
 }
@@ -40,11 +46,13 @@ export interface PricedYear {
   readonly slots: YearSlots;
   readonly spaceShare: ArrayLike<number>;
   readonly demand: Demand;
+  /** What the home uses beside heating, where its prices hang on that. */
+  readonly home: RestOfHome | null;
 }
 
 /** Prices plans over one year; what the plans have in common is sorted into bands once. */
 export function createPricer(year: PricedYear, prices: PricesInUse) {
-  const { slots, spaceShare } = year;
+  const { slots, spaceShare, home } = year;
   const waterShare = daysFromMonths(year.demand.monthlyWaterKWh, slots);
   const evenShare = new Float64Array(slots.dayStart.length - 1).fill(1 / (slots.dayStart.length - 1));
   const kept = new Map<string, { space: BandShares; water: BandShares; steady: BandShares }>();
@@ -55,19 +63,53 @@ export function createPricer(year: PricedYear, prices: PricesInUse) {
     if (known) return known;
     const lay = (days: ArrayLike<number>, weights: readonly number[]) => shareOut(days, weights, slots, buckets);
     const steady = lay(evenShare, ALL_DAY);
-    let space: BandShares;
-    let water: BandShares;
-    if (hours === 'storage') {
-      const night = cheapestHours(slots, buckets) ?? NIGHT;
-      space = blend(lay(spaceShare, night), lay(spaceShare, EVENING), STORAGE_BOOST_SHARE);
-      water = blend(lay(waterShare, night), lay(waterShare, DRAWN_WATER), CYLINDER_BOOST_SHARE);
-    } else {
-      space = lay(spaceShare, hours === 'heat-pump' ? STEADY_HEATING : WAKING_HOURS);
-      water = lay(waterShare, hours === 'heat-pump' ? CYLINDER_WINDOWS : DRAWN_WATER);
-    }
-    const shares = { space, water, steady };
+    const blended = (days: ArrayLike<number>, [first, second, share]: TwoProfiles) =>
+      share > 0 ? blend(lay(days, first), lay(days, second), share) : lay(days, first);
+    const { space, water } = hoursOf(hours, buckets);
+    const shares = { space: blended(spaceShare, space), water: blended(waterShare, water), steady };
     kept.set(key, shares);
     return shares;
+  }
+
+  /** Electricity on the heaviest day of each month. */
+  function heaviest(plan: Plan, buckets: RateBuckets) {
+    if (plan.bySlot) return heaviestOfSlots(Object.values(plan.bySlot), slots);
+    const hours = hoursOf(plan.hours, buckets);
+    const [space, water] = [mixed(hours.space), mixed(hours.water)];
+    const day = (kWh: number, dayShare: ArrayLike<number>, weights: readonly number[]): DayUse => ({
+      kWh,
+      dayShare,
+      weights,
+    });
+    if (plan.carrier !== 'electricity') {
+      return heaviestOf([day(plan.pumpKWh, spaceShare, space), day(plan.electricWaterKWh, waterShare, water)], slots);
+    }
+    const usual = {
+      standby: 'even',
+      pasteurisation: 'water',
+      'source-pump': 'space',
+      backup: 'space',
+      circulator: 'space',
+    };
+    const extras = plan.extras.map(({ name, kWh }) =>
+      usual[name] === 'even'
+        ? day(kWh, evenShare, ALL_DAY)
+        : usual[name] === 'water'
+          ? day(kWh, waterShare, water)
+          : day(kWh, spaceShare, space),
+    );
+    return heaviestOf([day(plan.spaceKWh, spaceShare, space), day(plan.waterKWh, waterShare, water), ...extras], slots);
+  }
+
+  /** At which half-hours of the day rooms and hot water are bought, as weights. */
+  function hoursOf(hours: Hours, buckets: RateBuckets): { readonly space: TwoProfiles; readonly water: TwoProfiles } {
+    if (hours === 'storage') {
+      const night = cheapestHours(slots, buckets) ?? NIGHT;
+      return { space: [night, EVENING, STORAGE_BOOST_SHARE], water: [night, DRAWN_WATER, CYLINDER_BOOST_SHARE] };
+    }
+    return hours === 'heat-pump'
+      ? { space: [STEADY_HEATING, ALL_DAY, 0], water: [CYLINDER_WINDOWS, ALL_DAY, 0] }
+      : { space: [WAKING_HOURS, ALL_DAY, 0], water: [DRAWN_WATER, ALL_DAY, 0] };
   }
 
   function tariffUse(hours: Hours, inUse: TariffInUse, share: number, prefix: string, beside = false) {
@@ -112,9 +154,13 @@ export function createPricer(year: PricedYear, prices: PricesInUse) {
       (bySlot && sharesOfSlots(bySlot[name], slots, main.buckets)) ?? otherwise;
     const use = (kWh: number, shares: BandShares, rates: Rates): Use => ({ kWh, shares, rates });
     const stepped = (list: readonly Use[]) => {
-      const split = main.version ? splitByBlocks(list, main.rates, main.version, slots) : list;
-      return burns && beside.version ? splitByBlocks(split, beside.rates, beside.version, slots) : split;
+      const other = home?.monthlyKWh;
+      const ofMain = plan.carrier === 'electricity' ? other : undefined;
+      const split = main.version ? splitByBlocks(list, main.rates, main.version, slots, ofMain) : list;
+      return burns && beside.version ? splitByBlocks(split, beside.rates, beside.version, slots, other) : split;
     };
+    const electric = burns ? beside : main;
+    const power = home && powerCharge(electric.version!, home.peaks, heaviest(plan, electric.buckets));
     const plainSpace = use(plan.spaceKWh, ownHours('space', space), main.rates);
     const plainWater = use(plan.waterKWh, ownHours('water', water), main.rates);
     const plainSteady = plan.extras.map((line) => use(line.kWh, ownHours(line.name, usual[line.name]), main.rates));
@@ -126,7 +172,7 @@ export function createPricer(year: PricedYear, prices: PricesInUse) {
     const servicePence = plan.serviceGBP.value * 100;
     const monthly = {
       ...monthsOf(uses),
-      standingPence: COMMON_MONTH_DAYS.map((days) => days * standing),
+      standingPence: COMMON_MONTH_DAYS.map((days, month) => days * standing + (power?.byMonthPence[month] ?? 0)),
       servicePence: COMMON_MONTH_DAYS.map((days) => (servicePence * days) / 365),
     };
     const ofSteady = totalOf(steadyUses);
@@ -146,11 +192,13 @@ export function createPricer(year: PricedYear, prices: PricesInUse) {
         steadyPence: ofSteady.pence,
         ownElectricityPence: totalOf([pumpUse]).pence,
         electricWaterPence: totalOf([electricWaterUse]).pence,
-        fixedPence: standing * 365 + servicePence,
+        fixedPence: standing * 365 + servicePence + (power?.pence ?? 0),
         spaceSpread: plan.spaceSpread,
         waterSpread: plan.waterSpread,
         moves: plan.moves,
       },
+      power,
+      besideSteps: electric.version?.bands.some(({ blocks }) => blocks) ? home : null,
       meanPencePerKWh: meanPrice([spaceUse, waterUse, ...steadyUses]),
     };
   };
@@ -159,3 +207,14 @@ export function createPricer(year: PricedYear, prices: PricesInUse) {
 const NO_BUCKETS = new Uint8Array(0);
 /** 00:30 to 07:30, where the tariff has no cheap night of its own. */
 const NIGHT: readonly number[] = Array.from({ length: 48 }, (_, half) => (half >= 1 && half < 15 ? 1 : 0));
+
+/** Weights of the half-hours of a day, and others that the share of the third place goes by. */
+type TwoProfiles = readonly [first: readonly number[], second: readonly number[], secondShare: number];
+
+/** The two as one set of weights that sums to 1. */
+function mixed([first, second, secondShare]: TwoProfiles): number[] {
+  const total = (weights: readonly number[]) => weights.reduce((sum, weight) => sum + weight, 0);
+  return first.map(
+    (weight, i) => (weight * (1 - secondShare)) / total(first) + (second[i]! * secondShare) / total(second),
+  );
+}

@@ -45,6 +45,8 @@ export const Series = z.object({
   periods: z.array(EvidencePeriod).optional(),
   /** Mean kWh in each of 48 half-hours of the day, by month (12 × 48), where readings are finer than a day. */
   dayShape: z.array(z.array(z.number())).optional(),
+  /** Most kWh met in each of 48 half-hours of the day, by month (12 × 48; 0 where a month has none), where readings are by the half-hour or finer. */
+  dayPeaks: z.array(z.array(z.number())).optional(),
   /** Readings there are, of readings there should be. */
   present: z.int(),
   expected: z.int(),

@@ -28,7 +28,7 @@ function addUp(registers: readonly Series[]): Series {
     .map((one) => one.to)
     .sort()
     .at(-1)!;
-  const { dayShape: _, filled: __, ...one } = registers[0]!;
+  const { dayShape: _, dayPeaks: __, filled: ___, ...one } = registers[0]!;
   const whole = {
     ...one,
     name: registers.map(({ name }) => name).join(' and '),

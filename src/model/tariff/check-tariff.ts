@@ -14,7 +14,7 @@ import type { Tariff, TariffBand, TariffVersion } from './tariff.ts';
  * `price-unusual` { name, pence, low, high }; `vat-unusual` { rate }; `gas-with-times` { name }.
  * `holidays-without-region` { name }; those of a price series in `series-faults.ts` (`series-order`, `series-hole`,
  * `series-day-length`, `series-gap`, `series-part-year`); those of other charges in `charge-faults.ts` (`standing-twice`,
- * `blocks-order`, `blocks-with-series`, `blocks-heating-alone`, `demand-left-out`, `export-unusual`).
+ * `blocks-order`, `blocks-with-series`, `export-unusual`).
  * `month` is 1 to 12, `day` a kind of day such as "mon" or "bank-holiday", `from` and `to` clock times, `count` how many stretches
  * of the twelve typical weeks are so; the first one is named.
  */
@@ -43,7 +43,7 @@ export function findTariffFaults(tariff: Tariff): TariffFault[] {
       ...hourFaults(version, place),
       ...priceFaults(tariff, version, place),
       ...placed(version.series ? findSeriesFaults(version.series) : [], place),
-      ...placed(findChargeFaults(tariff.fuel, version), place),
+      ...placed(findChargeFaults(version), place),
     ]),
   ];
 }

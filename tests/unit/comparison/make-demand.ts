@@ -3,6 +3,7 @@ import type { Demand, Figure, WhatIf } from '../../../src/model/appraisal/apprai
 import { yearSlots } from '../../../src/model/calendar/zone.ts';
 import { compare } from '../../../src/model/comparison/compare.ts';
 import { choosePrices } from '../../../src/model/comparison/prices-of.ts';
+import type { Series } from '../../../src/model/evidence/evidence.ts';
 import { reckonMachine } from '../../../src/model/heat-pump/quick-factors.ts';
 import type { Household } from '../../../src/model/household/household.ts';
 import { reference } from '../../../src/reference/index.ts';
@@ -48,9 +49,9 @@ export const SPACE_SHARE = Float64Array.from({ length: 365 }, (_, day) => {
 export function compareBy(
   household: Household,
   demand: Demand,
-  more: { asOf?: string; draws?: number; whatIf?: WhatIf } = {},
+  more: { asOf?: string; draws?: number; whatIf?: WhatIf; series?: readonly Series[] } = {},
 ) {
-  const { asOf = '2026-11-25', draws = 0 } = more;
+  const { asOf = '2026-11-25', draws = 0, series = [] } = more;
   const whatIf = more.whatIf ? { whatIf: more.whatIf } : {};
   return compare({
     household,
@@ -60,6 +61,7 @@ export function compareBy(
     reference,
     slots: SLOTS_2026,
     spaceShare: SPACE_SHARE,
+    series,
     draws,
     ...whatIf,
   });

@@ -68,12 +68,9 @@ describe('stepped blocks', () => {
     expect(findTariffFaults(tariff([both]))).toMatchObject([{ code: 'blocks-with-series', weight: 'refusal' }]);
   });
 
-  test('steps that go back are refused, and electricity asks about other use', () => {
+  test('steps that go back are refused', () => {
     const faults = findTariffFaults(tariff([version([stepped('month', [300, 30], [100, 40])])]));
-    expect(faults).toMatchObject([
-      { code: 'blocks-order', weight: 'refusal', data: { before: 300, upTo: 100 } },
-      { code: 'blocks-heating-alone', weight: 'question' },
-    ]);
+    expect(faults).toMatchObject([{ code: 'blocks-order', weight: 'refusal', data: { before: 300, upTo: 100 } }]);
   });
 });
 

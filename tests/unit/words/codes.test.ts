@@ -31,8 +31,9 @@ describe('codes in the model have sentences', () => {
     expect(questions.length).toBeGreaterThan(20);
     expect(questions.filter((code) => !QUESTION_CODES.includes(code))).toEqual([]);
   });
-  test('questions of the demand part that are only named in its list', () => {
-    const listed = [...readFileSync(join(model, 'demand/questions.ts'), 'utf8').matchAll(/^\s+\| '([a-z-]+)'/gm)];
+  test.each(['demand', 'comparison'])('questions of the %s part that are only named in its list', (part) => {
+    const listed = [...readFileSync(join(model, part, 'questions.ts'), 'utf8').matchAll(/^\s+\| '([a-z-]+)'/gm)];
+    expect(listed.length).toBeGreaterThan(4);
     expect(listed.map((m) => m[1]!).filter((code) => !QUESTION_CODES.includes(code))).toEqual([]);
   });
   test('reasons', () => {
@@ -64,6 +65,12 @@ const DATA = {
   way: 'certificate',
   kind: 'wood stove',
   baseKWh: 5200,
+  homeKW: 4.2,
+  withKW: 7.9,
+  kW: 8,
+  why: 'no-half-hours',
+  grade: 'assumed',
+  tariff: 'Invented prices',
   waterKWh: 2300,
   share: 0.34,
   count: 3,

@@ -1,0 +1,91 @@
+/** What the home uses beside heating and hot water: it fills the first steps of a stepped price, and sets its own highest half-hour. */
+import { COMMON_MONTH_DAYS, monthOf, toCivilDate } from '../calendar/civil.ts';
+import { FLOOR_AREA_M2 } from '../demand/assumptions.ts';
+import { otherElectricityKWh } from '../demand/known-base.ts';
+import { peopleOfFloorArea } from '../demand/occupancy.ts';
+import { findRecord } from '../demand/record.ts';
+import type { Series } from '../evidence/evidence.ts';
+import { sumRegisters } from '../evidence/sum-registers.ts';
+import type { Household } from '../household/household.ts';
+import type { Grade } from '../working.ts';
+
+export interface RestOfHome {
+  /** Electricity for all but heating and hot water, by month of a year. */
+  readonly monthlyKWh: readonly number[];
+  readonly grade: Grade;
+  readonly origin: string;
+  readonly peaks: HomePeaks;
+}
+
+/** Most kWh met in each half-hour of the day, by month (12 × 48), without heating; or why nobody can know it. */
+export type HomePeaks =
+  | { readonly known: true; readonly kWh: readonly (readonly number[])[]; readonly months: number }
+  | { readonly known: false; readonly why: 'no-half-hours' | 'heating-in-record' };
+
+/** A record shorter than this says too little of a year. Common practice, no source. */
+const ENOUGH_DAYS = 300;
+const ENOUGH_DAYS_OF_MONTH = 10;
+const FUELS: ReadonlySet<string> = new Set(['gas-condensing', 'gas-old', 'oil', 'lpg']);
+
+/** The household's electricity beside heating [kWh by month]: its own record where that holds no heating, else as usual for its people and floor area. */
+export function restOfHome(household: Household, series: readonly Series[]): RestOfHome {
+  const { present } = household;
+  const imports = series.filter(({ carrier, role }) => carrier === 'electricity' && role === 'import');
+  const heatElsewhere =
+    FUELS.has(present.system) && present.hotWaterFrom !== 'immersion' && present.otherHeat !== 'electric heaters';
+  const peaks = heatElsewhere ? peaksOf(imports) : ({ known: false, why: 'heating-in-record' } as const);
+  return { ...((heatElsewhere && recorded(imports)) || usual(household)), peaks };
+}
+
+function recorded(imports: readonly Series[]): Omit<RestOfHome, 'peaks'> | null {
+  const spans = findRecord('direct-electric', imports)?.spans ?? [];
+  const end = Math.max(...spans.map(({ first, days }) => first + days));
+  const kWh = new Float64Array(12);
+  const days = new Float64Array(12);
+  let estimated = false;
+  for (const span of spans) {
+    for (let day = Math.max(span.first, end - 365); day < span.first + span.days; day++) {
+      const month = monthOf(toCivilDate(day)) - 1;
+      kWh[month]! += span.kWh / span.days;
+      days[month]! += 1;
+      estimated ||= span.estimated;
+    }
+  }
+  const allDays = days.reduce((sum, count) => sum + count, 0);
+  if (allDays < ENOUGH_DAYS) return null;
+  const perDay = kWh.reduce((sum, one) => sum + one, 0) / allDays;
+  return {
+    monthlyKWh: COMMON_MONTH_DAYS.map((count, month) => {
+      const known = days[month]! >= ENOUGH_DAYS_OF_MONTH;
+      return count * (known ? kWh[month]! / days[month]! : perDay);
+    }),
+    grade: estimated ? 'estimated' : 'measured',
+    origin: 'the record of the whole home, which holds no heating',
+  };
+}
+
+/** Lights and appliances of so many people, more of them in the dark months: 1 + 0.157 cos(2π (m − 1.78) / 12), SAP 10.2 Appendix L, from memory. */
+function usual({ home }: Household): Omit<RestOfHome, 'peaks'> {
+  const areaM2 = home.floorAreaM2?.value ?? FLOOR_AREA_M2;
+  const people = home.people?.value ?? peopleOfFloorArea(areaM2);
+  const yearKWh = otherElectricityKWh(people, areaM2);
+  const weights = COMMON_MONTH_DAYS.map(
+    (days, month) => days * (1 + 0.157 * Math.cos((2 * Math.PI * (month + 1 - 1.78)) / 12)),
+  );
+  const whole = weights.reduce((sum, weight) => sum + weight, 0);
+  return {
+    monthlyKWh: weights.map((weight) => (yearKWh * weight) / whole),
+    grade: 'assumed',
+    origin: 'lights and appliances as usual for its people and floor area (SAP 10.2 Appendix L, from memory)',
+  };
+}
+
+/** A month without readings takes the highest of all months at each half-hour. */
+function peaksOf(imports: readonly Series[]): HomePeaks {
+  const found = sumRegisters(imports).find(({ dayPeaks }) => dayPeaks)?.dayPeaks;
+  const isKnown = (halves: readonly number[]) => halves.some((kWh) => kWh > 0);
+  const months = found?.filter(isKnown) ?? [];
+  if (months.length === 0) return { known: false, why: 'no-half-hours' };
+  const highest = Array.from({ length: 48 }, (_, half) => Math.max(...months.map((halves) => halves[half]!)));
+  return { known: true, kWh: found!.map((halves) => (isKnown(halves) ? halves : highest)), months: months.length };
+}

@@ -1,0 +1,118 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { addDays, daysBetween } from '../../../src/model/calendar/civil.ts';
+import { type Block, blocksOf, splitIntoBlocks } from '../../../src/model/tariff/blocks.ts';
+import { recomputeBill } from '../../../src/model/tariff/recompute-bill.ts';
+import { allHours, tariff, version } from './tariffs.ts';
+
+const kWh = fc.double({ min: 0, max: 20_000, noNaN: true });
+/** One to six steps that go up, each with a price. */
+const blocks = fc
+  .array(
+    fc.record({ wide: fc.double({ min: 0.5, max: 3000, noNaN: true }), pence: fc.integer({ min: -20, max: 90 }) }),
+    {
+      minLength: 1,
+      maxLength: 6,
+    },
+  )
+  .map((steps): Block[] => {
+    let fromKWh = 0;
+    return steps.map(({ wide, pence }, i) => {
+      const block = { name: String(i), pencePerKWh: pence, fromKWh };
+      fromKWh += wide;
+      return block;
+    });
+  });
+const sum = (values: readonly number[]) => values.reduce((total, value) => total + value, 0);
+const costOf = (parts: readonly number[], of: readonly Block[]) =>
+  sum(parts.map((part, i) => part * of[i]!.pencePerKWh));
+
+describe('units sorted into steps', () => {
+  test('the steps together are the whole, and none is less than nothing', () => {
+    fc.assert(
+      fc.property(kWh, blocks, fc.double({ min: 0.01, max: 31, noNaN: true }), (amount, of, times) => {
+        const parts = splitIntoBlocks(amount, of, times);
+        expect(sum(parts)).toBeCloseTo(amount, 6);
+        for (const part of parts) expect(part).toBeGreaterThanOrEqual(0);
+      }),
+    );
+  });
+  test('more units never make a step smaller', () => {
+    fc.assert(
+      fc.property(kWh, kWh, blocks, (amount, more, of) => {
+        const before = splitIntoBlocks(amount, of);
+        const after = splitIntoBlocks(amount + more, of);
+        for (const [i, part] of after.entries()) expect(part).toBeGreaterThanOrEqual(before[i]! - 1e-9);
+      }),
+    );
+  });
+  test('a step fills only when those below it are full', () => {
+    fc.assert(
+      fc.property(kWh, blocks, (amount, of) => {
+        const parts = splitIntoBlocks(amount, of);
+        parts.slice(0, -1).forEach((part, i) => {
+          if (parts[i + 1]! > 0) expect(part).toBeCloseTo(of[i + 1]!.fromKWh - of[i]!.fromKWh, 9);
+        });
+      }),
+    );
+  });
+  test('two uses cost together the same whichever comes first', () => {
+    fc.assert(
+      fc.property(kWh, kWh, blocks, (one, other, of) => {
+        const added = (first: number, second: number) => {
+          const filled = splitIntoBlocks(first, of);
+          const onTop = splitIntoBlocks(first + second, of).map((part, i) => part - filled[i]!);
+          return costOf(filled, of) + costOf(onTop, of);
+        };
+        expect(added(one, other)).toBeCloseTo(added(other, one), 3);
+      }),
+    );
+  });
+  test('where no step costs less than nothing, more units never cost less', () => {
+    const paid = blocks.filter((of) => of.every(({ pencePerKWh }) => pencePerKWh >= 0));
+    fc.assert(
+      fc.property(kWh, kWh, paid, (amount, more, of) => {
+        const cost = (units: number) => costOf(splitIntoBlocks(units, of), of);
+        expect(cost(amount + more)).toBeGreaterThanOrEqual(cost(amount) - 1e-6);
+      }),
+    );
+  });
+});
+
+describe('steps in a bill', () => {
+  const stepped = (per: 'day' | 'month') => ({
+    ...allHours(20),
+    blocks: { per, steps: [{ upToKWh: per === 'day' ? 4 : 120, pencePerKWh: 35 }] },
+  });
+  const span = fc.record({ start: fc.integer({ min: 0, max: 700 }), days: fc.integer({ min: 1, max: 400 }) });
+  test.each(['day', 'month'] as const)(
+    'by the %s the lines hold all units, and cost no less than at the last price',
+    (per) => {
+      fc.assert(
+        fc.property(span, fc.integer({ min: 0, max: 9000 }), ({ start, days }, units) => {
+          const from = addDays('2026-01-01', start);
+          const to = addDays(from, days);
+          const { lines } = recomputeBill({
+            tariff: tariff([version([stepped(per)])]),
+            from,
+            to,
+            zone: 'Europe/London',
+            use: { kind: 'total', kWh: units },
+          });
+          const ofUnits = lines.filter(({ kind }) => kind === 'units');
+          expect(sum(ofUnits.map(({ quantity }) => quantity))).toBeCloseTo(units, 6);
+          const pence = sum(ofUnits.map((line) => line.pence));
+          // The first step is dearer here; rounding is at most half a penny a line.
+          expect(pence).toBeGreaterThanOrEqual(units * 20 - 1);
+          expect(pence).toBeLessThanOrEqual(units * 35 + 1);
+          const most = per === 'day' ? 4 * daysBetween(from, to) : Number.POSITIVE_INFINITY;
+          expect(ofUnits[0]!.quantity).toBeLessThanOrEqual(most + 1e-6);
+        }),
+        { numRuns: 60 },
+      );
+    },
+  );
+  test('the steps of a band begin where those before them end', () => {
+    expect(blocksOf(stepped('month')).map(({ fromKWh }) => fromKWh)).toEqual([0, 120]);
+  });
+});
