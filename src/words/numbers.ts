@@ -47,6 +47,12 @@ export function grouped(value: number, decimals = 0): string {
   return Number.isFinite(value) ? signed(value, formatOf(decimals)) : unknown();
 }
 
+/** A number below 1, to three digits that count: "0.0123". */
+export function threeDigits(value: number): string {
+  const digits = { minimumSignificantDigits: 3, maximumSignificantDigits: 3 };
+  return signed(value, new Intl.NumberFormat(language(), digits));
+}
+
 /** Rounds to a step: 1,234 to 1,230 for a step of 10. */
 export function roundTo(value: number, step: number): number {
   return Math.round(value / step) * step;
@@ -121,6 +127,14 @@ export function pence(amount: number, decimals = 1): string {
 /** A share as a percentage: 0.84 gives "84%". */
 export function percent(share: number): string {
   return Number.isFinite(share) ? say('{count}%', { count: grouped(share * 100) }) : unknown();
+}
+
+/** The same to a tenth where it has one: 0.035 gives "3.5%". */
+export function exactPercent(share: number): string {
+  const tenths = Math.round(share * 1000) / 10;
+  return Number.isFinite(tenths) && !Number.isInteger(tenths)
+    ? say('{count}%', { count: grouped(tenths, 1) })
+    : percent(share);
 }
 
 /** A seasonal factor: "3.4". */

@@ -1,5 +1,6 @@
 /** The promise in words: what was kept, when, and what it means. */
-import { counted, longDate, poundsRange, spokenPounds } from './numbers.ts';
+import { longDate, spokenPounds } from './numbers.ts';
+import { say } from './say.ts';
 
 export interface SpokenPromise {
   readonly number: number;
@@ -12,27 +13,37 @@ export interface SpokenPromise {
 /** "Promise 12 of 25 November 2026: about £1,190 a year. In 8 years out of 10 it should lie between £1,040 and £1,400." */
 export function promiseSentence(promise: SpokenPromise): string {
   const { number, madeOn, heatPumpPence, lowPence, highPence } = promise;
-  const range = poundsRange(lowPence, highPence).replace(' to ', ' and ');
-  return `Promise ${number} of ${longDate(madeOn.slice(0, 10))}: about ${spokenPounds(heatPumpPence)} a year. In 8 years out of 10 it should lie between ${range}.`;
+  return say(
+    'Promise {number} of {date}: about {amount} a year. In 8 years out of 10 it should lie between {low} and {high}.',
+    {
+      number: String(number),
+      date: longDate(madeOn.slice(0, 10)),
+      amount: spokenPounds(heatPumpPence),
+      low: spokenPounds(lowPence),
+      high: spokenPounds(highPence),
+    },
+  );
 }
 
 export function promiseMeaning(): string {
-  return 'A promise is a copy of these figures with their date. It never changes afterwards, whatever you change here.';
+  return say(
+    'A promise is a copy of these figures with their date. It never changes afterwards, whatever you change here.',
+  );
 }
 
 export function noPromiseSentence(): string {
-  return 'Nothing is promised yet. Keep a promise when you hand the figures over.';
+  return say('Nothing is promised yet. Keep a promise when you hand the figures over.');
 }
 
 /** What the sums leave out, for the page that is handed over. */
 export function limitsSentences(): string[] {
   return [
-    'The figures hold for heating and hot water in a typical year, at the prices named.',
-    'What other things in the home use is not counted.',
-    'About 2 homes in 10 will fall outside the range we give.',
+    say('The figures hold for heating and hot water in a typical year, at the prices named.'),
+    say('What other things in the home use is not counted.'),
+    say('About 2 homes in 10 will fall outside the range we give.'),
   ];
 }
 
 export function promiseCountSentence(count: number): string {
-  return count === 0 ? 'No promise is kept yet.' : `${counted(count, 'promise', 'promises')} kept.`;
+  return say('{count, plural, =0 {No promise is kept yet.} one {1 promise kept.} other {# promises kept.}}', { count });
 }

@@ -16,6 +16,7 @@ import {
   spokenPounds,
 } from './numbers.ts';
 import type { SpokenPromise } from './promise.ts';
+import { phrase, say } from './say.ts';
 import { carrierName } from './systems.ts';
 
 export type ThreadStage = 'evidence' | 'heat' | 'machine' | 'prices' | 'cost' | 'promise' | 'check';
@@ -34,25 +35,27 @@ export interface ThreadInput {
   readonly checks: readonly Pick<BillCheck, 'verdict' | 'actualPence' | 'expected' | 'madeOn'>[];
 }
 
-export const STAGE_NAMES: Readonly<Record<ThreadStage, string>> = {
-  evidence: 'Evidence',
-  heat: 'Heat needed',
-  machine: 'The machine',
-  prices: 'Prices',
-  cost: 'Running cost',
-  promise: 'Promise',
-  check: 'Bill check',
+const STAGE_NAMES: Readonly<Record<ThreadStage, string>> = {
+  evidence: phrase('Evidence'),
+  heat: phrase('Heat needed'),
+  machine: phrase('The machine'),
+  prices: phrase('Prices'),
+  cost: phrase('Running cost'),
+  promise: phrase('Promise'),
+  check: phrase('Bill check'),
 };
+
+export const stageName = (stage: ThreadStage): string => say(STAGE_NAMES[stage]);
 
 export function threadLines(input: ThreadInput): ThreadLine[] {
   const { appraisal } = input;
   const line = (stage: ThreadStage, result: string, grade: ShownGrade): ThreadLine => ({
     stage,
-    name: STAGE_NAMES[stage],
+    name: stageName(stage),
     result,
     grade,
   });
-  const waiting = (stage: ThreadStage) => line(stage, 'nothing to show yet', 'missing');
+  const waiting = (stage: ThreadStage) => line(stage, say('nothing to show yet'), 'missing');
   return [
     evidenceLine(input, line),
     ...(appraisal
@@ -78,71 +81,87 @@ function seriesInShort(series: Series): string {
   if (series.resolution === 'period') return `${name} ${counted(Math.max(1, Math.round(days / 30.4)), 'month')}`;
   const share = series.expected > 0 ? series.present / series.expected : 1;
   const there = Math.round(days * Math.min(share, 1));
-  return there === days ? `${name} ${counted(days, 'day')}` : `${name} ${grouped(there)} days in ${grouped(days)}`;
+  if (there === days) return `${name} ${counted(days, 'day')}`;
+  return say('{name} {there} days in {days}', { name, there: grouped(there), days: grouped(days) });
 }
 
 function evidenceLine({ evidence }: ThreadInput, line: Line): ThreadLine {
   const all = evidence.flatMap((one) => one.series);
-  if (all.length === 0) return line('evidence', 'needs a bill or a meter file', 'missing');
+  if (all.length === 0) return line('evidence', say('needs a bill or a meter file'), 'missing');
   const shown = all.slice(0, 3).map(seriesInShort).join(', ');
-  const more = all.length > 3 ? ` and ${grouped(all.length - 3)} more` : '';
+  const inShort = all.length > 3 ? say('{shown} and {count} more', { shown, count: all.length - 3 }) : shown;
   const grades = all.map((series): Grade => {
     const count = Math.max(series.present, 1);
     return series.estimatedCount / count > 0.1 ? 'estimated' : 'measured';
   });
-  return line('evidence', `${shown}${more}`, weakestGrade(grades));
+  return line('evidence', inShort, weakestGrade(grades));
 }
 
 function heatLine({ demand: { total } }: Appraisal, line: Line): ThreadLine {
-  if (!Number.isFinite(total.value)) return line('heat', 'needs a record, a heat loss or a floor area', 'missing');
+  if (!Number.isFinite(total.value)) return line('heat', say('needs a record, a heat loss or a floor area'), 'missing');
   const spread = (total.high - total.low) / 2;
-  const give = Number.isFinite(spread) && spread >= 1 ? `, give or take ${spokenCount(spread)}` : '';
-  return line('heat', `${spokenCount(total.value)} kWh a year${give}`, total.grade);
+  const count = spokenCount(total.value);
+  const result =
+    Number.isFinite(spread) && spread >= 1
+      ? say('{count} kWh a year, give or take {spread}', { count, spread: spokenCount(spread) })
+      : say('{count} kWh a year', { count });
+  return line('heat', result, total.grade);
 }
 
 function machineLine({ machine: { whole } }: Appraisal, line: Line): ThreadLine {
-  if (!Number.isFinite(whole.value)) return line('machine', 'needs a seasonal factor', 'missing');
-  return line('machine', `factor ${factor(whole.value)} for heat and hot water (H4)`, whole.grade);
+  if (!Number.isFinite(whole.value)) return line('machine', say('needs a seasonal factor'), 'missing');
+  return line(
+    'machine',
+    say('factor {factor} for heat and hot water (H4)', { factor: factor(whole.value) }),
+    whole.grade,
+  );
 }
 
 function pricesLine({ prices, systems }: Appraisal, line: Line): ThreadLine {
   const { electricity } = prices;
-  if (!Number.isFinite(prices.electricityPencePerKWh)) return line('prices', 'needs a tariff', 'missing');
+  if (!Number.isFinite(prices.electricityPencePerKWh)) return line('prices', say('needs a tariff'), 'missing');
   const carrier = systems.find((system) => system.id === 'present')?.carrier ?? 'gas';
   const other = { gas: prices.gasPencePerKWh, oil: prices.oilPencePerKWh, lpg: prices.lpgPencePerKWh };
-  const beside = carrier === 'electricity' || !Number.isFinite(other[carrier]) ? '' : ` and ${pence(other[carrier])}`;
-  const dates =
-    electricity.to === undefined
-      ? `from ${monthSpan(electricity.from, electricity.from)}`
-      : monthSpan(electricity.from, electricity.to);
-  const old = electricity.staleDays === undefined ? '' : ', old';
-  return line('prices', `${pence(prices.electricityPencePerKWh)}${beside}, ${dates}${old}`, electricity.grade);
+  const own = pence(prices.electricityPencePerKWh);
+  const both =
+    carrier === 'electricity' || !Number.isFinite(other[carrier])
+      ? own
+      : say('{items} and {last}', { items: own, last: pence(other[carrier]) });
+  const { from, to, staleDays } = electricity;
+  const dates = to === undefined ? say('from {month}', { month: monthSpan(from, from) }) : monthSpan(from, to);
+  const parts = [both, dates, ...(staleDays === undefined ? [] : [say('old')])];
+  return line('prices', parts.join(', '), electricity.grade);
 }
 
 function costLine({ systems }: Appraisal, line: Line): ThreadLine {
   const cost = systems.find((system) => system.id === 'heat-pump')?.cost;
-  if (!cost || !Number.isFinite(cost.value)) return line('cost', 'needs heat, a machine and prices', 'missing');
-  return line('cost', `${spokenPounds(cost.value)} a year, ${poundsRange(cost.low, cost.high)}`, cost.grade);
+  if (!cost || !Number.isFinite(cost.value)) return line('cost', say('needs heat, a machine and prices'), 'missing');
+  const range = poundsRange(cost.low, cost.high);
+  return line('cost', say('{amount} a year, {range}', { amount: spokenPounds(cost.value), range }), cost.grade);
 }
 
 function promiseLine({ promises }: ThreadInput, line: Line): ThreadLine {
   const last = promises.toSorted((a, b) => a.number - b.number).at(-1);
-  if (!last) return line('promise', 'none kept yet', 'missing');
+  if (!last) return line('promise', say('none kept yet'), 'missing');
   return line(
     'promise',
-    `${spokenPounds(last.heatPumpPence)} a year, number ${last.number} of ${longDate(last.madeOn.slice(0, 10))}`,
+    say('{amount} a year, number {number} of {date}', {
+      amount: spokenPounds(last.heatPumpPence),
+      number: String(last.number),
+      date: longDate(last.madeOn.slice(0, 10)),
+    }),
     'measured',
   );
 }
 
 const VERDICTS = {
-  inside: 'inside what was promised',
-  above: 'above what was promised',
-  below: 'below what was promised',
+  inside: phrase('{amount}, inside what was promised'),
+  above: phrase('{amount}, above what was promised'),
+  below: phrase('{amount}, below what was promised'),
 };
 
 function checkLine({ checks, promises }: ThreadInput, line: Line): ThreadLine {
   const last = checks.toSorted((a, b) => a.madeOn.localeCompare(b.madeOn)).at(-1);
-  if (last) return line('check', `${spokenPounds(last.actualPence)}, ${VERDICTS[last.verdict]}`, 'measured');
-  return line('check', promises.length > 0 ? 'needs a later bill' : 'needs a promise and a later bill', 'missing');
+  if (last) return line('check', say(VERDICTS[last.verdict], { amount: spokenPounds(last.actualPence) }), 'measured');
+  return line('check', say(promises.length > 0 ? 'needs a later bill' : 'needs a promise and a later bill'), 'missing');
 }

@@ -1,6 +1,7 @@
 /** What to watch in the first winter, and when to call. */
 import type { SystemResult } from '../model/appraisal/appraisal.ts';
 import { monthNames, spokenKWh, spokenPounds } from './numbers.ts';
+import { say } from './say.ts';
 
 /** October to March, as months from 0. */
 const WINTER_MONTHS: readonly number[] = [9, 10, 11, 0, 1, 2];
@@ -14,34 +15,40 @@ export function winterBillSentences(pump: Pick<SystemResult, 'monthly' | 'bought
   const { unitsPence, standingPence, servicePence } = pump.monthly;
   const cost = unitsPence[dearest]! + standingPence[dearest]! + servicePence[dearest]!;
   return [
-    `Expect about ${spokenKWh(winter)} of the year’s ${spokenKWh(pump.bought.value)} from October to March.`,
-    `${monthNames()[dearest]} is likely to be the dearest month, at about ${spokenPounds(cost)}.`,
+    say('Expect about {winter} of the year’s {year} from October to March.', {
+      winter: spokenKWh(winter),
+      year: spokenKWh(pump.bought.value),
+    }),
+    say('{month} is likely to be the dearest month, at about {amount}.', {
+      month: monthNames()[dearest]!,
+      amount: spokenPounds(cost),
+    }),
   ];
 }
 
 /** What a household can do with a pencil. */
 export function watchSentences(): string[] {
   return [
-    'Read the meter on the first day of each month and write it down.',
-    'Keep the paper we gave you beside your bills.',
-    'Change one setting at a time, and wait two days before the next.',
+    say('Read the meter on the first day of each month and write it down.'),
+    say('Keep the paper we gave you beside your bills.'),
+    say('Change one setting at a time, and wait two days before the next.'),
   ];
 }
 
 /** When to call the installer. */
 export function callSentences(): string[] {
   return [
-    'Call us if a month uses a quarter more than the paper says and the weather was not colder.',
-    'Call us if the rooms stay cold or the hot water runs out.',
-    'Call us if the backup heater comes on day after day.',
+    say('Call us if a month uses a quarter more than the paper says and the weather was not colder.'),
+    say('Call us if the rooms stay cold or the hot water runs out.'),
+    say('Call us if the backup heater comes on day after day.'),
   ];
 }
 
 /** The usual cautions, for the household. */
 export function cautionSentences(): string[] {
   return [
-    'Do not open the machine. It holds pressure, very hot water and live wires.',
-    'If you smell burning or a safety switch trips again, turn the machine off and call.',
-    'Work on wiring and on the cooling circuit is for certified people only.',
+    say('Do not open the machine. It holds pressure, very hot water and live wires.'),
+    say('If you smell burning or a safety switch trips again, turn the machine off and call.'),
+    say('Work on wiring and on the cooling circuit is for certified people only.'),
   ];
 }

@@ -1,17 +1,28 @@
 /** How values of a working are written: the number, its unit, the line that names an input. */
-import { degrees, exactKWh, factor, grouped, pence, percent, poundsAndPence, unknown } from './numbers.ts';
+import {
+  degrees,
+  exactKWh,
+  exactPercent,
+  factor,
+  grouped,
+  pence,
+  poundsAndPence,
+  threeDigits,
+  unknown,
+} from './numbers.ts';
+import { reword, say } from './say.ts';
 
 const significant = (value: number): string => {
   const size = Math.abs(value);
   if (size === 0 || Number.isInteger(value)) return grouped(value);
   if (size >= 100) return grouped(value);
-  if (size >= 1) return grouped(value, 2).replace(/\.?0+$/, '');
-  return value.toPrecision(3).replace('-', '−');
+  if (size >= 1) return grouped(value, 2).replace(/[.,]?0+$/, '');
+  return threeDigits(value);
 };
 
 /** A value with its unit, as it stands in a working: "£1,194.35", "13,874 kWh", "84%", "3.4". */
 export function workingValue(value: number | string, unit?: string): string {
-  if (typeof value === 'string') return unit && unit !== '' ? `${value} ${unit}` : value;
+  if (typeof value === 'string') return unit && unit !== '' ? `${value} ${unit}` : reword(value);
   if (!Number.isFinite(value)) return unknown();
   switch (unit) {
     case 'pence':
@@ -20,7 +31,7 @@ export function workingValue(value: number | string, unit?: string): string {
     case 'p':
       return Math.abs(value) < 100 ? pence(value) : poundsAndPence(value);
     case 'p/kWh':
-      return `${pence(value)} a unit`;
+      return say('{price} a unit', { price: pence(value) });
     case 'GBP':
     case '£':
       return poundsAndPence(value * 100);
@@ -31,12 +42,12 @@ export function workingValue(value: number | string, unit?: string): string {
     case 'factor':
       return factor(value);
     case 'share':
-      return percent(value);
+      return exactPercent(value);
     case '':
     case '1':
     case undefined:
       return significant(value);
     default:
-      return `${significant(value)} ${unit}`;
+      return `${significant(value)} ${reword(unit)}`;
   }
 }

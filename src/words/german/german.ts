@@ -3,5 +3,6 @@ import type { Catalogue } from '../say.ts';
 import { CHARTS } from './charts.ts';
 import { COST } from './cost.ts';
 import { NUMBERS } from './numbers.ts';
+import { THREAD } from './thread.ts';
 
-export const german: Catalogue = { ...NUMBERS, ...COST, ...CHARTS };
+export const german: Catalogue = { ...NUMBERS, ...COST, ...THREAD, ...CHARTS };

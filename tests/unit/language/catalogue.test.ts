@@ -12,6 +12,12 @@ const PATHS = process.env.TEXTS?.split(',') ?? [
   'src/words/grades.ts',
   'src/words/choices.ts',
   'src/words/change.ts',
+  'src/words/glossary.ts',
+  'src/words/thread.ts',
+  'src/words/prices.ts',
+  'src/words/promise.ts',
+  'src/words/watch.ts',
+  'src/words/working.ts',
   'src/charts/working-view.tsx',
 ];
 const texts = ['src/words', 'src/charts', 'src/screens', 'src/leave-behind', 'src/desk']

@@ -89,7 +89,8 @@ export function readSource(file: string): SourceTexts {
           const gaps = callee === 'phrase' ? null : gapsOf(given[1]);
           for (const text of literalsOf(given[0]))
             said.push({ ...at(node, text), text, gaps, tooEarly: !inFunction && callee !== 'phrase' });
-          for (const one of given.slice(1)) visit(one, inFunction, node, 'arguments');
+          for (const one of literalsOf(given[0]).length > 0 ? given.slice(1) : given)
+            visit(one, inFunction, node, 'arguments');
           return;
         }
         if (callee === 'counted') {

@@ -10,13 +10,13 @@ import * as check from '../../../src/words/check.ts';
 import * as cost from '../../../src/words/cost.ts';
 import * as findings from '../../../src/words/findings.ts';
 import * as following from '../../../src/words/following.ts';
-import { GLOSSARY, meaningOf } from '../../../src/words/glossary.ts';
+import { glossary } from '../../../src/words/glossary.ts';
 import * as heat from '../../../src/words/heat.ts';
 import * as letter from '../../../src/words/letter.ts';
 import * as machine from '../../../src/words/machine.ts';
 import * as prices from '../../../src/words/prices.ts';
 import * as promise from '../../../src/words/promise.ts';
-import { QUESTION_CODES, questionSentence } from '../../../src/words/questions.ts';
+import { questionSentence } from '../../../src/words/questions.ts';
 import * as sure from '../../../src/words/sure.ts';
 import * as watch from '../../../src/words/watch.ts';
 import { larchRise } from '../leave-behind/larch-rise.ts';
@@ -228,7 +228,7 @@ const pages: Record<string, string[]> = {
     letter.scheduleNote(),
     ...letter.readSentences(complaint),
   ],
-  glossary: GLOSSARY.map((entry) => entry.meaning),
+  glossary: glossary().map((entry) => entry.meaning),
 };
 
 describe.each(Object.entries(pages))('%s', (name, texts) => {
@@ -253,9 +253,6 @@ test('the measure itself: short words are easier than long ones', () => {
 });
 
 test('the glossary is there, alphabet or not: about 25 terms, no term twice', () => {
-  expect(GLOSSARY.length).toBeGreaterThanOrEqual(25);
-  expect(new Set(GLOSSARY.map((entry) => entry.term.toLowerCase())).size).toBe(GLOSSARY.length);
-  expect(meaningOf('Unit')).toContain('kWh');
-  expect(meaningOf('nothing of the kind')).toBeUndefined();
-  expect(QUESTION_CODES.length).toBeGreaterThan(20);
+  expect(glossary().length).toBeGreaterThanOrEqual(25);
+  expect(new Set(glossary().map((entry) => entry.term.toLowerCase())).size).toBe(glossary().length);
 });
