@@ -54,10 +54,10 @@ export function openRemarkBook(file: string): RemarkBook {
       }
       known.effectKWh += details.effectKWh ?? 0;
       if (known.first) {
-        known.first.count = known.count - NAMED_ROWS;
+        known.first.count = (known.first.count ?? 0) + (details.count ?? 1);
         if (details.effectKWh !== undefined && Number.isFinite(known.effectKWh))
           known.first.effectKWh = known.effectKWh;
-      } else known.first = write(code, weight, { ...details, count: 1 });
+      } else known.first = write(code, weight, { ...details, count: details.count ?? 1 });
     },
     has: (code) => remarks.some((r) => r.code === code),
     refused: () => remarks.some((r) => r.weight === 'refusal'),

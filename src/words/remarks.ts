@@ -167,9 +167,9 @@ const SENTENCES: Record<RemarkCode, Sentence> = {
   spike: (r) =>
     `${at(r)}${when(r)}: ${column(r)} reads ${r.found}; ${r.expected} is what a house can draw. It counts as missing. Check the unit and the row.${alike(r)}`,
   frozen: (r) =>
-    `${r.file} shows the same value, ${r.found}, ${span(r)}${about(r)} in all. The meter may have stood still. Check those days.${alike(r)}`,
+    `${r.file} shows the same value, ${r.found}, in ${readings(r)} ${span(r)}${about(r)} in all. The meter may have stood still. Check those days.`,
   'zero-run': (r) =>
-    `${r.file} shows nought ${span(r)}${r.effectKWh === undefined ? '' : `, where ${kWh(r.effectKWh)} would be usual`}. The supply or the meter may have been off. Check those days.${alike(r)}`,
+    `${r.file} shows nought in ${readings(r)} ${span(r)}${r.effectKWh === undefined ? '' : `, where ${kWh(r.effectKWh)} would be usual`}. The supply or the meter may have been off. Check those days.`,
   'temperature-absurd': (r) =>
     `${at(r)}${when(r)}: ${column(r)} reads ${r.found}, which no weather here reaches. It counts as missing. Check the unit.${alike(r)}`,
 

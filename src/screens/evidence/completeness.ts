@@ -16,9 +16,21 @@ export function completenessOf(series: Series): Completeness {
   const filledDays = new Set(series.filled?.map(({ date }) => date)).size;
   const daysHave = series.days
     ? series.days.values.filter((value) => value !== null).length - filledDays
-    : (series.periods ?? []).reduce((sum, p) => sum + (Date.parse(p.to) - Date.parse(p.from)) / MS_PER_DAY, 0);
+    : daysOfPeriods(series.periods ?? []);
   const share = Math.min(1, daysHave / daysSpan);
   return { daysHave: Math.round(daysHave), daysSpan, inHundred: share === 1 ? 100 : Math.floor(share * 100) };
+}
+
+/** A day that two bills claim is one day. */
+function daysOfPeriods(periods: NonNullable<Series['periods']>): number {
+  let days = 0;
+  let end = Number.NEGATIVE_INFINITY;
+  for (const { from, to } of periods.toSorted((a, b) => a.from.localeCompare(b.from))) {
+    const start = Math.max(end, Date.parse(from) / MS_PER_DAY);
+    end = Math.max(end, Date.parse(to) / MS_PER_DAY);
+    days += end - Math.min(start, end);
+  }
+  return days;
 }
 
 export function completenessWords(completeness: Completeness): string {

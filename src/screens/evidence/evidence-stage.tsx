@@ -23,7 +23,7 @@ type Open =
 const ACCEPTED = '.csv,.txt,.tsv,.json,.xml,.epw,.xlsx,text/csv,application/json,text/plain';
 
 export function EvidenceStage() {
-  const { evidence, series, reload, say } = useHousehold();
+  const { evidence, series, reload, tell } = useHousehold();
   const [open, setOpen] = useState<Open>({ kind: 'list' });
   const [failure, setFailure] = useState<string | null>(null);
   const [offering, setOffering] = useState<string | null>(null);
@@ -36,7 +36,7 @@ export function EvidenceStage() {
     try {
       const offered = await offerFile(file, LARGEST_EVIDENCE_BYTES);
       setOpen({ kind: 'preview', ...offered });
-      if (files.length > 1) say(`One file at a time: ${file.name} comes first.`);
+      if (files.length > 1) tell(`One file at a time: ${file.name} comes first.`);
     } catch (reason) {
       setFailure(describeFailure(reason));
     } finally {
@@ -52,7 +52,7 @@ export function EvidenceStage() {
         fileName={open.fileName}
         onDone={async (message) => {
           await reload();
-          say(message);
+          tell(message);
           setOpen({ kind: 'list' });
         }}
         onLeave={() => setOpen({ kind: 'list' })}
@@ -65,7 +65,7 @@ export function EvidenceStage() {
       <Entry
         onDone={async (message) => {
           await reload();
-          say(message);
+          tell(message);
           setOpen({ kind: 'list' });
         }}
         onLeave={() => setOpen({ kind: 'list' })}

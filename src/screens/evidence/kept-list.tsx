@@ -12,7 +12,7 @@ import { gradeOfSeries, seriesWords } from './series-words.ts';
 
 /** Everything kept for this household; each piece can be taken back, and brought again. */
 export function KeptList() {
-  const { evidence, undone, reload, say } = useHousehold();
+  const { evidence, undone, reload, tell } = useHousehold();
   const [failure, setFailure] = useState<string | null>(null);
 
   const attempt = async (work: () => Promise<unknown>, done: string) => {
@@ -20,7 +20,7 @@ export function KeptList() {
     try {
       await work();
       await reload();
-      say(done);
+      tell(done);
     } catch (reason) {
       setFailure(describeFailure(reason));
     }

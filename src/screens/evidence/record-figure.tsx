@@ -8,8 +8,8 @@ import { recordPoints } from './record-points.ts';
 import { recordSentence } from './record-sentence.ts';
 
 /** The whole of a record, day by day. */
-export function RecordFigure(props: { readonly series: Series }) {
-  const { series } = props;
+export function RecordFigure(props: { readonly series: Series; readonly savable?: boolean }) {
+  const { series, savable = true } = props;
   const readings = useMemo(() => readingsSeries(recordPoints(series), series.carrier), [series]);
   return (
     <ChartFigure
@@ -17,6 +17,7 @@ export function RecordFigure(props: { readonly series: Series }) {
       sentence={recordSentence(series, readings.readings)}
       picture={<ReadingsPicture series={readings} size="desk" height={230} />}
       table={readingsTable(readings)}
+      savable={savable}
       note={series.periods ? 'kWh a day, each bill spread evenly over its days.' : 'kWh a day.'}
     />
   );

@@ -106,6 +106,19 @@ describe('each doubt with its dates and its effect', () => {
   });
 });
 
+test('of seven holes between bills five are named, and the last two are one remark with the days of both', () => {
+  const bills = Array.from({ length: 8 }, (_, month) => {
+    const first = `2025-${String(month + 1).padStart(2, '0')}`;
+    return `${first}-01,${first}-20,200`;
+  });
+  const holes = read(['From,To,Electricity kWh', ...bills]).preview.remarks.filter(
+    ({ code }) => code === 'period-hole',
+  );
+  // June has 10 days after the 20th, July 11.
+  expect(holes.map(({ count }) => count)).toEqual([11, 8, 11, 10, 11, 21]);
+  expect(remarkSentence(holes[0]!)).toMatch('no bill from 2025-01-21 to 2025-02-01, 11 days, about 110 kWh');
+});
+
 describe('filling', () => {
   const holed = halfHours(28, (slot) => (slot >= 48 * 14 + 10 && slot < 48 * 15 + 5 ? null : ''));
 

@@ -51,6 +51,19 @@ describe('completeness', () => {
     });
     expect(completenessOf(bills)).toEqual({ daysHave: 269, daysSpan: 360, inHundred: 74 });
   });
+  test('a day that two bills claim is one day', () => {
+    const bills = series({
+      resolution: 'period',
+      from: '2025-01-01',
+      to: '2025-04-11',
+      periods: [
+        { from: '2025-02-20', to: '2025-04-01', kWh: 1, quality: 'actual' },
+        { from: '2025-01-01', to: '2025-03-01', kWh: 1, quality: 'actual' },
+        { from: '2025-01-05', to: '2025-01-20', kWh: 1, quality: 'actual' },
+      ],
+    });
+    expect(completenessOf(bills)).toEqual({ daysHave: 90, daysSpan: 100, inHundred: 90 });
+  });
 });
 
 describe('what is said of the evidence', () => {
