@@ -29,7 +29,7 @@ export interface OpenDesk {
   /** Shows the sum behind a figure beside the page. */
   readonly openWorking: (working: Working) => void;
   /** One line in the status bar, read out by screen readers. */
-  readonly say: (message: string) => void;
+  readonly tell: (message: string) => void;
   /** Opens a stage of this household, or the walk-through. */
   readonly goTo: (stage: Stage) => void;
 }

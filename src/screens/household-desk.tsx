@@ -27,7 +27,7 @@ export function HouseholdDesk(props: {
   const state = useOpenHousehold(props.open);
   const { household, evidence, series, undone, promises, checks } = state.open;
   const [working, setWorking] = useState<Working | null>(null);
-  const [said, say] = useSaid();
+  const [said, tell] = useSaid();
 
   const reckoned = useMemo(
     () => reckon(() => appraise({ household, series, reference, asOf: today })),
@@ -53,10 +53,10 @@ export function HouseholdDesk(props: {
         change,
         reload,
         openWorking: setWorking,
-        say,
+        tell,
         goTo,
       },
-    [household, evidence, series, undone, promises, checks, reckoned, today, settings, change, reload, say, goTo],
+    [household, evidence, series, undone, promises, checks, reckoned, today, settings, change, reload, tell, goTo],
   );
 
   if (desk === null) {

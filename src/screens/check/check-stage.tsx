@@ -18,7 +18,7 @@ import { LetterButtons } from './letter-buttons.tsx';
 import './check.css';
 
 export function CheckStage() {
-  const { household, promises, checks, reload, say, goTo } = useHousehold();
+  const { household, promises, checks, reload, tell, goTo } = useHousehold();
   const newest = checks.toSorted((a, b) => b.madeOn.localeCompare(a.madeOn))[0];
   const [chosen, setChosen] = useState<string | null>(null);
   const [busy, setBusy] = useState(false);
@@ -52,7 +52,7 @@ export function CheckStage() {
       const check = await call('check.run', input);
       await reload();
       setChosen(check.id);
-      say('The check is kept.');
+      tell('The check is kept.');
     } catch (reason) {
       setFailure(describeFailure(reason));
     } finally {

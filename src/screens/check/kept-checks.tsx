@@ -9,7 +9,7 @@ import { dayBefore } from './bills.ts';
 
 /** Every check of this household, to be looked at again or dropped. */
 export function KeptChecks(props: { readonly shown: string | null; readonly onShow: (id: string) => void }) {
-  const { checks, reload, say } = useHousehold();
+  const { checks, reload, tell } = useHousehold();
   const [failure, setFailure] = useState<string | null>(null);
   if (checks.length === 0) return null;
   const drop = async (check: BillCheck) => {
@@ -17,7 +17,7 @@ export function KeptChecks(props: { readonly shown: string | null; readonly onSh
     try {
       await call('check.drop', { checkId: check.id });
       await reload();
-      say('The check is dropped. The promise and the evidence stay.');
+      tell('The check is dropped. The promise and the evidence stay.');
     } catch (reason) {
       setFailure(describeFailure(reason));
     }

@@ -7,7 +7,7 @@ import { describeFailure } from '../state/describe-failure.ts';
 type Format = 'pdf' | 'html';
 
 export function LetterButtons({ checkId }: { readonly checkId: string }) {
-  const { say } = useHousehold();
+  const { tell } = useHousehold();
   const [busy, setBusy] = useState<Format | null>(null);
   const [failure, setFailure] = useState<string | null>(null);
   const write = async (format: Format) => {
@@ -15,7 +15,7 @@ export function LetterButtons({ checkId }: { readonly checkId: string }) {
     setFailure(null);
     try {
       const file = await call('check.print', { checkId, format });
-      if (await saveFile(file)) say(`${file.fileName} is saved.`);
+      if (await saveFile(file)) tell(`${file.fileName} is saved.`);
     } catch (reason) {
       setFailure(describeFailure(reason));
     } finally {

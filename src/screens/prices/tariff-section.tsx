@@ -21,7 +21,7 @@ export function TariffSection(props: {
   readonly title: string;
 }) {
   const { fuel, use } = props;
-  const { household, appraisal, today, change, say } = useHousehold();
+  const { household, appraisal, today, change, tell } = useHousehold();
   const [draft, setDraft] = useState<TariffDraft | null>(null);
   const [failure, setFailure] = useState<string | null>(null);
   const fitting = household.tariffs.filter((tariff) => tariff.fuel === fuel);
@@ -49,7 +49,7 @@ export function TariffSection(props: {
     setFailure(null);
     try {
       await call('tariff.keep', { tariff: { ...tariff, id: `${tariff.id}-${household.id}`.slice(0, 64) } });
-      say(`${tariff.name} is on the shelf, for other households too.`);
+      tell(`${tariff.name} is on the shelf, for other households too.`);
     } catch (reason) {
       setFailure(describeFailure(reason));
     }
@@ -57,7 +57,7 @@ export function TariffSection(props: {
 
   const save = async (tariff: Tariff) => {
     const file = tariffFile(tariff);
-    if (await saveFile(file)) say(`${file.fileName} is saved.`);
+    if (await saveFile(file)) tell(`${file.fileName} is saved.`);
   };
 
   return (
@@ -112,7 +112,7 @@ export function TariffSection(props: {
           onKeep={(tariff) => {
             change(placeTariff(tariff, use));
             setDraft(null);
-            say(`${tariff.name} holds now.`);
+            tell(`${tariff.name} holds now.`);
           }}
         />
       )}

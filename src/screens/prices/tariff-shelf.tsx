@@ -9,7 +9,7 @@ import { freeTariffId, placeTariff } from './use-tariffs.ts';
 
 /** Tariffs kept for other households; a copy is taken, so that a change here changes no promise there. */
 export function TariffShelf() {
-  const { household, today, change, say } = useHousehold();
+  const { household, today, change, tell } = useHousehold();
   const [shelf, setShelf] = useState<readonly Tariff[] | null>(null);
   const [failure, setFailure] = useState<string | null>(null);
   const read = useCallback(
@@ -28,7 +28,7 @@ export function TariffShelf() {
   const take = (tariff: Tariff) => {
     const copy = { ...tariff, id: freeTariffId(household.tariffs, tariff.fuel) };
     change(placeTariff(copy, tariff.fuel === 'gas' ? 'gasTariffId' : 'electricityTariffId'));
-    say(`${tariff.name} holds now.`);
+    tell(`${tariff.name} holds now.`);
   };
   const drop = async (tariff: Tariff) => {
     try {

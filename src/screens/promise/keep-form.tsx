@@ -10,7 +10,7 @@ import { describeFailure } from '../state/describe-failure.ts';
 
 /** What would be kept, the note beside it, and the button that keeps it. */
 export function KeepForm() {
-  const { household, appraisal, series, reload, say, today, openWorking } = useHousehold();
+  const { household, appraisal, series, reload, tell, today, openWorking } = useHousehold();
   const [note, setNote] = useState('');
   const [keeping, setKeeping] = useState(false);
   const [failure, setFailure] = useState<string | null>(null);
@@ -27,7 +27,7 @@ export function KeepForm() {
       const promise = await call('promise.keep', { householdId: household.id, note: note.trim() });
       setNote('');
       await reload();
-      say(`Promise ${promise.number} is kept.`);
+      tell(`Promise ${promise.number} is kept.`);
     } catch (reason) {
       setFailure(describeFailure(reason));
     } finally {

@@ -18,7 +18,7 @@ const FORMATS: readonly (readonly [Format, string])[] = [
 /** One kept promise: what it says, what has moved since, and its papers. */
 export function PromiseRow(props: { readonly summary: PromiseSummary; readonly newest: boolean }) {
   const { summary, newest } = props;
-  const { household, appraisal, series, say, openWorking } = useHousehold();
+  const { household, appraisal, series, tell, openWorking } = useHousehold();
   const read = usePromise(summary.id);
   const [busy, setBusy] = useState<Format | null>(null);
   const [failure, setFailure] = useState<string | null>(null);
@@ -28,7 +28,7 @@ export function PromiseRow(props: { readonly summary: PromiseSummary; readonly n
     setFailure(null);
     try {
       const file = await call('promise.print', { promiseId: summary.id, format });
-      if (await saveFile(file)) say(`${file.fileName} is saved.`);
+      if (await saveFile(file)) tell(`${file.fileName} is saved.`);
     } catch (reason) {
       setFailure(describeFailure(reason));
     } finally {

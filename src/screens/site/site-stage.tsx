@@ -26,7 +26,7 @@ const TABLES = { refrigerants, fluids, bands: siteBands };
 const MOST_NOTE = 2000;
 
 export function SiteStage() {
-  const { household, series, today, change, say, goTo } = useHousehold();
+  const { household, series, today, change, tell, goTo } = useHousehold();
   const begin = (): SiteVisit => beginVisit(crypto.randomUUID(), today, household);
   const visits = household.siteReadings ?? [];
   const [visit, setVisit] = useState<SiteVisit>(
@@ -117,7 +117,7 @@ export function SiteStage() {
             onDrop={(gone) => {
               change((before) => dropVisit(before, gone.id));
               if (gone.id === visit.id) open(begin());
-              say('The visit is dropped.');
+              tell('The visit is dropped.');
             }}
             onNew={() => open(begin())}
           />

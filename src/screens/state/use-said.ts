@@ -7,10 +7,10 @@ export function useSaid(): readonly [string, (message: string) => void] {
   const [said, setSaid] = useState('');
   const timer = useRef<ReturnType<typeof setTimeout>>(undefined);
   useEffect(() => () => clearTimeout(timer.current), []);
-  const say = useCallback((message: string) => {
+  const tell = useCallback((message: string) => {
     clearTimeout(timer.current);
     setSaid(message);
     timer.current = setTimeout(() => setSaid(''), SHOWN_MS);
   }, []);
-  return [said, say];
+  return [said, tell];
 }
