@@ -2,7 +2,7 @@
 import { useCallback, useEffect, useState } from 'react';
 import type { Output, Settings } from '../desk/contract.ts';
 import { catalogueOf } from '../words/catalogues.ts';
-import { speak } from '../words/say.ts';
+import { say, speak } from '../words/say.ts';
 import { call } from './desk.ts';
 import { HouseholdScreen } from './household-screen.tsx';
 import { ListScreen } from './list/list-screen.tsx';
@@ -64,9 +64,11 @@ export function App() {
   }, []);
 
   if (failure !== null) {
-    return <Stopped sentence="Plainwarmth cannot reach its desk." detail={failure} remedy="Start it anew." />;
+    return (
+      <Stopped sentence={say('Plainwarmth cannot reach its desk.')} detail={failure} remedy={say('Start it anew.')} />
+    );
   }
-  if (begun === null) return <p className="opening quiet">Opening …</p>;
+  if (begun === null) return <p className="opening quiet">{say('Opening …')}</p>;
   if (route.screen === 'settings') {
     return <SettingsScreen app={begun.app} settings={begun.settings} onKept={keepSettings} />;
   }

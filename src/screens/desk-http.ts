@@ -1,5 +1,7 @@
 /** Calls to the desk over the loopback host: one POST a request, answered line by line. */
+
 import { type Call, DeskError, type DeskRefusal, LARGEST_FILE_BYTES, refuseLargeFile } from '../desk/contract.ts';
+import { say } from '../words/say.ts';
 
 export interface HttpDesk {
   /** "http://127.0.0.1:4180", without a slash at the end. */
@@ -14,11 +16,11 @@ interface Line {
   refusal?: DeskRefusal;
 }
 
-const GONE: DeskRefusal = {
+const gone = (): DeskRefusal => ({
   code: 'host-gone',
-  message: 'Plainwarmth does not answer any more; it was probably closed.',
-  remedy: 'Start it again with npm start and open the address that it prints. What was saved before is safe.',
-};
+  message: say('Plainwarmth does not answer any more; it was probably closed.'),
+  remedy: say('Start it again with npm start and open the address that it prints. What was saved before is safe.'),
+});
 
 /** The answer's lines as they come in. */
 async function* linesOf(body: ReadableStream<Uint8Array>): AsyncGenerator<Line> {
@@ -72,9 +74,9 @@ export function callOverHttp(desk: HttpDesk): Call {
       }
     } catch (error) {
       if (error instanceof DeskError || isAbort(error)) throw error;
-      throw new DeskError(GONE);
+      throw new DeskError(gone());
     }
-    throw new DeskError(GONE);
+    throw new DeskError(gone());
   }
   return call as Call;
 }

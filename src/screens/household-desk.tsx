@@ -1,10 +1,12 @@
 /** The desk of one household: the thread at the left edge, the open stage beside it, the working panel over it. */
+
 import { useCallback, useMemo, useState } from 'react';
 import type { OpenHousehold, Settings } from '../desk/contract.ts';
 import { appraise } from '../model/appraisal/appraise.ts';
 import type { CivilDate } from '../model/tariff/tariff.ts';
 import type { Working } from '../model/working.ts';
 import { reference } from '../reference/index.ts';
+import { say } from '../words/say.ts';
 import { HouseholdContext, type OpenDesk } from './household-context.tsx';
 import type { Stage } from './routes.ts';
 import { WorkingPanel } from './shared/working-panel.tsx';
@@ -69,7 +71,7 @@ export function HouseholdDesk(props: {
       ) : (
         <div className="desk">
           <button type="button" className="skip" onClick={skipToPage}>
-            Skip to the page
+            {say('Skip to the page')}
           </button>
           <Thread stage={stage}>
             <KeepLine state={state} said={said} />
@@ -92,12 +94,12 @@ function skipToPage(): void {
 function CannotReckon(props: { readonly name: string; readonly failure: string }) {
   return (
     <Stopped
-      sentence={`We could not reckon ${props.name}.`}
-      detail={`What is kept is safe. Our own fault was: ${props.failure}`}
-      remedy="Export the household from the list and send it to us with this line."
+      sentence={say('We could not reckon {name}.', { name: props.name })}
+      detail={say('What is kept is safe. Our own fault was: {failure}', { failure: props.failure })}
+      remedy={say('Export the household from the list and send it to us with this line.')}
     >
       <a className="btn" href="#/">
-        All households
+        {say('All households')}
       </a>
     </Stopped>
   );

@@ -1,6 +1,7 @@
 import { useEffect, useState } from 'react';
 import type { OpenHousehold, Settings } from '../desk/contract.ts';
 import type { CivilDate } from '../model/tariff/tariff.ts';
+import { say } from '../words/say.ts';
 import { call } from './desk.ts';
 import { HouseholdDesk } from './household-desk.tsx';
 import type { Stage } from './routes.ts';
@@ -29,13 +30,13 @@ export function HouseholdScreen(props: {
 
   if (failure !== null) {
     return (
-      <Stopped sentence="This household cannot be opened." detail={failure}>
+      <Stopped sentence={say('This household cannot be opened.')} detail={failure}>
         <a className="btn" href="#/">
-          All households
+          {say('All households')}
         </a>
       </Stopped>
     );
   }
-  if (open === null) return <p className="opening quiet">Opening the household …</p>;
+  if (open === null) return <p className="opening quiet">{say('Opening the household …')}</p>;
   return <HouseholdDesk open={open} stage={props.stage} today={props.today} settings={props.settings} />;
 }

@@ -190,6 +190,9 @@ const said = (date: CivilDate, pattern: string): string =>
 export const longDate = (date: CivilDate): string =>
   said(date, language() === 'de-DE' ? 'd. MMMM yyyy' : 'd MMMM yyyy');
 
+/** A date as it stands in texts that are kept, whatever language is spoken. */
+export const keptDate = (date: CivilDate): string => format(dayOf(date), 'd MMMM yyyy', { locale: enGB });
+
 /** First and last day, both belonging to it, as months: "October to December 2026". */
 export function monthSpan(from: CivilDate, to?: CivilDate): string {
   const last = to === undefined ? undefined : said(to, 'MMMM yyyy');

@@ -81,6 +81,8 @@ interface Pattern {
   readonly text: string;
 }
 
+const KEPT_DATE = /^\d{1,2} [A-Z][a-z]{2,8} \d{4}$/;
+const LONG_DATE = (spoken: Language) => new Intl.DateTimeFormat(spoken, { dateStyle: 'long', timeZone: 'UTC' });
 const GAP = /\\\{(\d+)\\\}/g;
 
 /** Texts of the model have numbered gaps, `line {0} of {1}`; the longest comes first, since it fits least by chance. */
@@ -102,6 +104,7 @@ export function reword(text: string): string {
   if (catalogue === null) return text;
   const whole = catalogue[text];
   if (whole !== undefined) return whole;
+  if (KEPT_DATE.test(text)) return LONG_DATE(speech.language).format(new Date(`${text} UTC`));
   for (const { match, text: translated } of patterns) {
     const found = match.exec(text);
     if (found) return translated.replace(/\{(\d+)\}/g, (_, gap: string) => reword(found[Number(gap) + 1] ?? ''));

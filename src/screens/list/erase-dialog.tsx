@@ -1,5 +1,6 @@
 import { type FormEvent, useState } from 'react';
 import type { HouseholdSummary } from '../../desk/contract.ts';
+import { say } from '../../words/say.ts';
 import { Dialog } from '../shared/dialog.tsx';
 import { TextField } from '../shared/text-field.tsx';
 import { describeFailure } from '../state/describe-failure.ts';
@@ -15,7 +16,7 @@ export function EraseDialog(props: {
   const erase = async (event: FormEvent) => {
     event.preventDefault();
     if (typed.trim() !== props.row.name) {
-      return setRefusal(`The name typed is not “${props.row.name}”. Nothing was erased.`);
+      return setRefusal(say('The name typed is not “{name}”. Nothing was erased.', { name: props.row.name }));
     }
     try {
       await props.onErase(props.row, typed.trim());
@@ -25,14 +26,15 @@ export function EraseDialog(props: {
     }
   };
   return (
-    <Dialog title={`Erase ${props.row.name}?`} onClose={props.onClose}>
+    <Dialog title={say('Erase {name}?', { name: props.row.name })} onClose={props.onClose}>
       <form onSubmit={erase} className="stack">
         <p>
-          The household goes with all its evidence, promises and bill checks. It cannot be brought back. To keep a copy,
-          export it first.
+          {say(
+            'The household goes with all its evidence, promises and bill checks. It cannot be brought back. To keep a copy, export it first.',
+          )}
         </p>
         <TextField
-          label={`Type the name “${props.row.name}” to erase it`}
+          label={say('Type the name “{name}” to erase it', { name: props.row.name })}
           value={typed}
           maxLength={120}
           refusal={refusal}
@@ -43,10 +45,10 @@ export function EraseDialog(props: {
         />
         <div className="actions">
           <button type="submit" className="danger">
-            Erase for good
+            {say('Erase for good')}
           </button>
           <button type="button" onClick={props.onClose}>
-            Leave it
+            {say('Leave it')}
           </button>
         </div>
       </form>

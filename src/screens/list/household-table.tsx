@@ -1,12 +1,10 @@
 import { Fragment, useId, useState } from 'react';
 import type { HouseholdSummary } from '../../desk/contract.ts';
 import { longDate } from '../../words/numbers.ts';
+import { say } from '../../words/say.ts';
 import { formatRoute } from '../routes.ts';
 import { EraseDialog } from './erase-dialog.tsx';
 import type { HouseholdList } from './use-household-list.ts';
-
-const countWords = (count: number, one: string, many: string) =>
-  count === 0 ? 'none' : count === 1 ? `1 ${one}` : `${count} ${many}`;
 
 export function HouseholdTable(props: { readonly rows: readonly HouseholdSummary[]; readonly list: HouseholdList }) {
   const [opened, setOpened] = useState<string | null>(null);
@@ -17,13 +15,13 @@ export function HouseholdTable(props: { readonly rows: readonly HouseholdSummary
       <table className="households">
         <thead>
           <tr>
-            <th scope="col">Home</th>
-            <th scope="col">Place</th>
-            <th scope="col">Evidence</th>
-            <th scope="col">Promises</th>
-            <th scope="col">Changed</th>
+            <th scope="col">{say('Home')}</th>
+            <th scope="col">{say('Place')}</th>
+            <th scope="col">{say('Evidence')}</th>
+            <th scope="col">{say('Promises')}</th>
+            <th scope="col">{say('Changed')}</th>
             <th scope="col">
-              <span className="unseen">More</span>
+              <span className="unseen">{say('More')}</span>
             </th>
           </tr>
         </thead>
@@ -42,11 +40,15 @@ export function HouseholdTable(props: { readonly rows: readonly HouseholdSummary
                   >
                     {row.name}
                   </a>
-                  {row.jobNumber ? <span className="quiet job">job {row.jobNumber}</span> : null}
+                  {row.jobNumber ? (
+                    <span className="quiet job">{say('job {number}', { number: row.jobNumber })}</span>
+                  ) : null}
                 </th>
-                <td>{row.place || <span className="quiet">not given</span>}</td>
-                <td>{countWords(row.evidenceCount, 'piece', 'pieces')}</td>
-                <td>{countWords(row.promiseCount, 'kept', 'kept')}</td>
+                <td>{row.place || <span className="quiet">{say('not given')}</span>}</td>
+                <td>
+                  {say('{count, plural, =0 {none} one {1 piece} other {# pieces}}', { count: row.evidenceCount })}
+                </td>
+                <td>{say('{count, plural, =0 {none} other {# kept}}', { count: row.promiseCount })}</td>
                 <td>{longDate(row.changedOn.slice(0, 10))}</td>
                 <td className="more">
                   <button
@@ -54,10 +56,10 @@ export function HouseholdTable(props: { readonly rows: readonly HouseholdSummary
                     className="plain"
                     aria-expanded={opened === row.id}
                     aria-controls={`${base}-${row.id}`}
-                    aria-label={`More for ${row.name}`}
+                    aria-label={say('More for {name}', { name: row.name })}
                     onClick={() => setOpened(opened === row.id ? null : row.id)}
                   >
-                    {opened === row.id ? 'Less' : 'More'}
+                    {say(opened === row.id ? 'Less' : 'More')}
                   </button>
                 </td>
               </tr>
@@ -65,16 +67,16 @@ export function HouseholdTable(props: { readonly rows: readonly HouseholdSummary
                 <td colSpan={6}>
                   <div className="actions">
                     <button type="button" onClick={() => props.list.duplicate(row)}>
-                      Duplicate
+                      {say('Duplicate')}
                     </button>
                     <button type="button" onClick={() => props.list.exportFile(row)}>
-                      Export as a file
+                      {say('Export as a file')}
                     </button>
                     <button type="button" onClick={() => props.list.archive(row, !row.archived)}>
-                      {row.archived ? 'Bring back' : 'Archive'}
+                      {row.archived ? say('Bring back') : say('Archive')}
                     </button>
                     <button type="button" className="danger" onClick={() => setErasing(row)}>
-                      Erase for good
+                      {say('Erase for good')}
                     </button>
                   </div>
                 </td>

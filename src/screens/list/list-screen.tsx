@@ -1,4 +1,5 @@
 /** All households: find one, make one, bring one in. */
+import { say } from '../../words/say.ts';
 import { DropZone } from '../shared/drop-zone.tsx';
 import { HouseholdTable } from './household-table.tsx';
 import { NewHousehold } from './new-household.tsx';
@@ -18,24 +19,27 @@ export function ListScreen(props: {
     <div className="list-screen">
       <header className="list-head">
         <p className="mark voice">Plainwarmth</p>
-        <a href="#/settings">Settings</a>
+        <a href="#/settings">{say('Settings')}</a>
       </header>
       <main className="list-page">
-        <h1 className="voice">{isFirstStart ? 'No household is kept here yet.' : 'Which home are we looking at?'}</h1>
+        <h1 className="voice">
+          {isFirstStart ? say('No household is kept here yet.') : say('Which home are we looking at?')}
+        </h1>
         {props.notice ? <p className="refusal">{props.notice}</p> : null}
         {isFirstStart ? (
           <p className="lead">
-            Make one with the name of the home. Then drop its bills or its meter file on it. Or bring in a household
-            file from another computer.
+            {say(
+              'Make one with the name of the home. Then drop its bills or its meter file on it. Or bring in a household file from another computer.',
+            )}
           </p>
         ) : null}
         <div className="list-tools">
           <label className="list-find">
-            <span className="unseen">Find by name, place or job number</span>
+            <span className="unseen">{say('Find by name, place or job number')}</span>
             <input
               type="search"
               value={list.find}
-              placeholder="Find by name, place or job number"
+              placeholder={say('Find by name, place or job number')}
               onChange={(event) => list.setFind(event.target.value)}
             />
           </label>
@@ -45,10 +49,10 @@ export function ListScreen(props: {
               checked={list.archived}
               onChange={(event) => list.setArchived(event.target.checked)}
             />
-            <span>Show the archive</span>
+            <span>{say('Show the archive')}</span>
           </label>
           <button type="button" className="main push" onClick={() => props.onMaking(true)}>
-            New household
+            {say('New household')}
           </button>
         </div>
         {props.making ? <NewHousehold onDone={() => props.onMaking(false)} /> : null}
@@ -59,21 +63,21 @@ export function ListScreen(props: {
         ) : null}
         <p className="unseen" role="status">
           {list.rows === null
-            ? 'Reading the list'
+            ? say('Reading the list')
             : list.rows.length === 1
-              ? 'One household listed'
-              : `${list.rows.length} households listed`}
+              ? say('One household listed')
+              : say('{count} households listed', { count: list.rows.length })}
         </p>
         {list.rows !== null && !isEmpty ? <HouseholdTable rows={list.rows} list={list} /> : null}
         {isEmpty && !isFirstStart ? (
           <p className="quiet nothing">
             {list.find
-              ? `Nothing here is called “${list.find}”. Try a shorter word, or look in the archive.`
-              : 'The archive is empty.'}
+              ? say('Nothing here is called “{find}”. Try a shorter word, or look in the archive.', { find: list.find })
+              : say('The archive is empty.')}
           </p>
         ) : null}
-        <DropZone label="Choose a household file" accept=".json,application/json" onFiles={list.bringIn}>
-          <p>Drop a household file here to bring it in.</p>
+        <DropZone label={say('Choose a household file')} accept=".json,application/json" onFiles={list.bringIn}>
+          <p>{say('Drop a household file here to bring it in.')}</p>
         </DropZone>
       </main>
     </div>

@@ -1,4 +1,5 @@
 import { type FormEvent, useLayoutEffect, useRef, useState } from 'react';
+import { say } from '../../words/say.ts';
 import { call } from '../desk.ts';
 import { describeFailure } from '../state/describe-failure.ts';
 import { go } from '../use-route.ts';
@@ -19,7 +20,7 @@ export function NewHousehold(props: { readonly onDone: () => void }) {
 
   const make = async (event: FormEvent) => {
     event.preventDefault();
-    if (name.trim() === '') return setRefusal('Give the home a name, such as the house or the family.');
+    if (name.trim() === '') return setRefusal(say('Give the home a name, such as the house or the family.'));
     try {
       const open = await call('household.create', { name: name.trim() });
       props.onDone();
@@ -31,7 +32,7 @@ export function NewHousehold(props: { readonly onDone: () => void }) {
   return (
     <form className="new-household" onSubmit={make}>
       <label className="field-label" htmlFor="new-name">
-        Name of the home
+        {say('Name of the home')}
       </label>
       <div className="field-entry">
         <input
@@ -48,10 +49,10 @@ export function NewHousehold(props: { readonly onDone: () => void }) {
           }}
         />
         <button type="submit" className="main">
-          Make it
+          {say('Make it')}
         </button>
         <button type="button" onClick={props.onDone}>
-          Leave it
+          {say('Leave it')}
         </button>
       </div>
       {refusal === null ? null : (

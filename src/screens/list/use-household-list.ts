@@ -1,5 +1,6 @@
 import { useCallback, useEffect, useState } from 'react';
 import type { HouseholdSummary } from '../../desk/contract.ts';
+import { say } from '../../words/say.ts';
 import { call, saveFile } from '../desk.ts';
 import { offerFile } from '../shared/offer-file.ts';
 import { describeFailure } from '../state/describe-failure.ts';
@@ -71,7 +72,7 @@ export function useHouseholdList(): HouseholdList {
       }),
     duplicate: (row) =>
       attempt(async () => {
-        await call('household.duplicate', { id: row.id, name: `${row.name}, copy`.slice(0, 120) });
+        await call('household.duplicate', { id: row.id, name: say('{name}, copy', { name: row.name }).slice(0, 120) });
         again();
       }),
     archive: (row, to) =>

@@ -1,5 +1,6 @@
 import { useState } from 'react';
 import { DeskError, LARGEST_LOGO_BYTES, refuseLargeLogo } from '../../desk/contract.ts';
+import { say } from '../../words/say.ts';
 import { FileButton } from '../shared/file-button.tsx';
 import { describeFailure } from '../state/describe-failure.ts';
 
@@ -7,7 +8,7 @@ const readAsAddress = (file: File): Promise<string> =>
   new Promise((resolve, reject) => {
     const reader = new FileReader();
     reader.onload = () => resolve(String(reader.result));
-    reader.onerror = () => reject(reader.error ?? new Error('The file cannot be read.'));
+    reader.onerror = () => reject(reader.error ?? new Error(say('The file cannot be read.')));
     reader.readAsDataURL(file);
   });
 
@@ -18,8 +19,8 @@ async function refuseBroken(address: string): Promise<void> {
   await picture.decode().catch(() => {
     throw new DeskError({
       code: 'logo-broken',
-      message: 'This logo cannot be painted; the file may be cut off.',
-      remedy: 'Save the logo anew as PNG and choose that file.',
+      message: say('This logo cannot be painted; the file may be cut off.'),
+      remedy: say('Save the logo anew as PNG and choose that file.'),
     });
   });
 }
@@ -39,7 +40,7 @@ export function LogoField(props: {
       if (kept !== '') await refuseBroken(kept);
     } catch (reason) {
       if (reason instanceof DeskError && reason.code === 'logo-broken') await onKeep(logo);
-      setRefusal(`Not kept. ${describeFailure(reason)}`);
+      setRefusal(say('Not kept. {reason}', { reason: describeFailure(reason) }));
     }
   };
   const read = async (file: File) => {
@@ -48,23 +49,25 @@ export function LogoField(props: {
   };
   return (
     <fieldset className="field logo-field">
-      <legend className="field-label">Logo</legend>
-      {logo ? <img className="logo" src={logo} alt="Your logo" /> : null}
+      <legend className="field-label">{say('Logo')}</legend>
+      {logo ? <img className="logo" src={logo} alt={say('Your logo')} /> : null}
       <div className="pick-row">
         <FileButton
-          label={logo ? 'Another logo …' : 'Choose a logo …'}
+          label={logo ? say('Another logo …') : say('Choose a logo …')}
           accept="image/png,image/jpeg"
           onFile={(file) => void keep(() => read(file))}
         />
         {logo ? (
           <button type="button" onClick={() => void keep(async () => '')}>
-            Take it away
+            {say('Take it away')}
           </button>
         ) : null}
       </div>
       <p className="field-note">
-        PNG or JPEG, up to {LARGEST_LOGO_BYTES / 1000} kB. Stands on the first page of what is printed from now on;
-        figures of a promise stay as they were.
+        {say(
+          'PNG or JPEG, up to {size} kB. Stands on the first page of what is printed from now on; figures of a promise stay as they were.',
+          { size: LARGEST_LOGO_BYTES / 1000 },
+        )}
       </p>
       {refusal ? (
         <p className="field-refusal" role="alert">

@@ -1,6 +1,6 @@
 import { useEffect, useRef, useState } from 'react';
 import type { Output, Settings } from '../../desk/contract.ts';
-import { say } from '../../words/say.ts';
+import { phrase, say } from '../../words/say.ts';
 import { call } from '../desk.ts';
 import { PickField } from '../shared/choice-field.tsx';
 import { TextField } from '../shared/text-field.tsx';
@@ -21,6 +21,8 @@ const CURRENCY_CHOICES = [
   { value: 'USD', label: '$' },
 ] as const;
 
+const THEMES = [phrase('as the system'), phrase('light'), phrase('dark')] as const;
+
 /** What is printed on the leave-behind, and how the window looks. */
 export function SettingsScreen(props: {
   readonly app: Output<'app.read'>;
@@ -28,20 +30,20 @@ export function SettingsScreen(props: {
   readonly onKept: (settings: Settings) => void;
 }) {
   const { settings, onKept } = props;
-  const [status, setStatus] = useState('all kept');
+  const [status, setStatus] = useState(say('all kept'));
   const waiting = useRef<{ timer: ReturnType<typeof setTimeout>; settings: Settings } | null>(null);
 
   const keep = (next: Settings) => {
     waiting.current = null;
     call('settings.write', next).then(
-      () => setStatus('all kept'),
-      (reason) => setStatus(`Not kept. ${describeFailure(reason)}`),
+      () => setStatus(say('all kept')),
+      (reason) => setStatus(say('Not kept. {reason}', { reason: describeFailure(reason) })),
     );
   };
   const change = (part: Partial<Settings>) => {
     const next = { ...settings, ...part };
     onKept(next);
-    setStatus('keeping …');
+    setStatus(say('keeping …'));
     if (waiting.current) clearTimeout(waiting.current.timer);
     waiting.current = { settings: next, timer: setTimeout(() => keep(next), KEEP_DELAY_MS) };
   };
@@ -66,29 +68,29 @@ export function SettingsScreen(props: {
     <div className="list-screen">
       <header className="list-head">
         <p className="mark voice">Plainwarmth</p>
-        <a href="#/">All households</a>
+        <a href="#/">{say('All households')}</a>
       </header>
       <main className="list-page settings">
-        <h1 className="voice">Your name goes on what you leave behind.</h1>
-        <section className="fields" aria-label="On the leave-behind">
+        <h1 className="voice">{say('Your name goes on what you leave behind.')}</h1>
+        <section className="fields" aria-label={say('On the leave-behind')}>
           <TextField
-            label="Installer’s name"
+            label={say('Installer’s name')}
             value={settings.installerName}
             maxLength={120}
-            note="Stands at the top of every leave-behind."
+            note={say('Stands at the top of every leave-behind.')}
             onChange={(installerName) => change({ installerName })}
           />
           <TextField
-            label="How to reach you"
+            label={say('How to reach you')}
             value={settings.installerContact}
             maxLength={400}
             lines={3}
-            note="Address, telephone, e-mail: as you want it printed."
+            note={say('Address, telephone, e-mail: as you want it printed.')}
             onChange={(installerContact) => change({ installerContact })}
           />
           <LogoField logo={settings.logo} onKeep={keepLogo} />
           <PickField
-            label="Paper"
+            label={say('Paper')}
             value={settings.paper}
             choices={same(['A4', 'Letter'] as const)}
             onChange={(paper) => change({ paper })}
@@ -108,9 +110,9 @@ export function SettingsScreen(props: {
             onChange={(currency) => change({ currency })}
           />
           <PickField
-            label="Light or dark"
+            label={say('Light or dark')}
             value={settings.theme}
-            choices={same(['as the system', 'light', 'dark'] as const)}
+            choices={THEMES.map((value) => ({ value, label: say(value) }))}
             onChange={(theme) => change({ theme })}
           />
         </section>
@@ -118,14 +120,14 @@ export function SettingsScreen(props: {
           {status}
         </p>
         <dl className="facts">
-          <dt>Kept in</dt>
+          <dt>{say('Kept in')}</dt>
           <dd>{props.app.dataFolder}</dd>
-          <dt>Version</dt>
-          <dd>
-            {props.app.version}, model {props.app.modelVersion}
-          </dd>
+          <dt>{say('Version')}</dt>
+          <dd>{say('{version}, model {model}', { version: props.app.version, model: props.app.modelVersion })}</dd>
         </dl>
-        <p className="quiet">Nothing leaves this computer. There is no account and no counting of what you do.</p>
+        <p className="quiet">
+          {say('Nothing leaves this computer. There is no account and no counting of what you do.')}
+        </p>
       </main>
     </div>
   );

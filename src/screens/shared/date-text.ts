@@ -1,4 +1,5 @@
 /** Days as people write them on paper. Day before month always, since this is Britain; ISO dates are known too. */
+
 import { isCivilDay } from '../../model/calendar/civil.ts';
 import { monthNames, shortMonthNames } from '../../words/numbers.ts';
 

@@ -1,4 +1,5 @@
 import { type ReactNode, useId, useLayoutEffect, useRef } from 'react';
+import { say } from '../../words/say.ts';
 
 /**
  * The browser's own modal dialog: it keeps the focus inside, gives it back, and closes on Esc.
@@ -38,7 +39,7 @@ export function Dialog(props: {
             {props.title}
           </h2>
           <button type="button" onClick={props.onClose}>
-            Close
+            {say('Close')}
           </button>
         </header>
         {props.children}

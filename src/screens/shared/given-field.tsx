@@ -2,6 +2,7 @@ import { type ReactNode, useId } from 'react';
 import { GradeMark } from '../../charts/grade-mark.tsx';
 import type { Given } from '../../model/household/household.ts';
 import type { CivilDate } from '../../model/tariff/tariff.ts';
+import { reword, say } from '../../words/say.ts';
 import { describedBy, Field, fieldIds } from './field.tsx';
 import { type Fallback, regrade, sentenceOf, shortSource, typeGiven } from './given.ts';
 import { GradePicker } from './grade-picker.tsx';
@@ -33,12 +34,12 @@ export function GivenField(props: {
       {props.help ? <span className="field-help">{props.help} </span> : null}
       <span>
         {given
-          ? sentenceOf(given.origin)
+          ? sentenceOf(reword(given.origin))
           : fallback
-            ? `Assumed: ${shortSource(fallback.source)}`
+            ? say('Assumed: {source}', { source: reword(shortSource(fallback.source)) })
             : props.help
               ? ''
-              : 'Not given.'}
+              : say('Not given.')}
       </span>
     </>
   );

@@ -1,10 +1,12 @@
 /** Making and marking given values: what is typed is estimated until the installer says that it was measured. */
+
 import type { Given } from '../../model/household/household.ts';
 import type { CivilDate } from '../../model/tariff/tariff.ts';
 import type { Grade } from '../../model/working.ts';
-import { longDate } from '../../words/numbers.ts';
+import { keptDate } from '../../words/numbers.ts';
 
-export const typedOrigin = (today: CivilDate): string => `typed by the installer, ${longDate(today)}`;
+/** Kept with the household, so it is English like all that the model writes, and reworded where it is shown. */
+export const typedOrigin = (today: CivilDate): string => `typed by the installer, ${keptDate(today)}`;
 
 /** A typed value; an earlier grade stays, since correcting a digit does not make a reading less of a reading. */
 export function typeGiven<T>(value: T, before: Given<T> | undefined, today: CivilDate): Given<T> {

@@ -1,6 +1,8 @@
 import { useId } from 'react';
 import { GradeMark } from '../../charts/grade-mark.tsx';
 import type { Grade } from '../../model/working.ts';
+import { gradeName } from '../../words/grades.ts';
+import { say } from '../../words/say.ts';
 
 const GRADES: readonly Grade[] = ['measured', 'estimated', 'assumed'];
 
@@ -13,9 +15,9 @@ export function GradePicker(props: {
   const name = useId();
   return (
     <fieldset className="grade-picker">
-      <legend className="unseen">How sure: {props.about}</legend>
+      <legend className="unseen">{say('How sure: {about}', { about: props.about })}</legend>
       {GRADES.map((grade) => (
-        <label key={grade} title={grade}>
+        <label key={grade} title={gradeName(grade)}>
           <input
             type="radio"
             name={name}
@@ -24,7 +26,7 @@ export function GradePicker(props: {
             onChange={() => props.onChange(grade)}
           />
           <GradeMark grade={grade} silent />
-          <span className="unseen">{grade}</span>
+          <span className="unseen">{gradeName(grade)}</span>
         </label>
       ))}
     </fieldset>

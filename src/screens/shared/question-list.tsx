@@ -1,12 +1,13 @@
 import type { Question } from '../../model/appraisal/appraisal.ts';
 import { questionSentence } from '../../words/questions.ts';
+import { phrase, say } from '../../words/say.ts';
 import { useHousehold } from '../household-context.tsx';
 
 const WEIGHT_ORDER: readonly Question['weight'][] = ['refusal', 'question', 'note'];
 const HEADS: { readonly [weight in Question['weight']]: string } = {
-  refusal: 'This cannot stand as it is',
-  question: 'To ask',
-  note: 'To know',
+  refusal: phrase('This cannot stand as it is'),
+  question: phrase('To ask'),
+  note: phrase('To know'),
 };
 
 /** What the numbers cannot settle at this stage, with likely reasons. */
@@ -21,7 +22,7 @@ export function QuestionList(props: { readonly stage: Question['stage'] }) {
         if (some.length === 0) return null;
         return (
           <div key={weight} className={`question-group ${weight}`}>
-            <h3>{HEADS[weight]}</h3>
+            <h3>{say(HEADS[weight])}</h3>
             <ul>
               {some.map((question) => (
                 <li key={question.code + (question.field ?? '') + JSON.stringify(question.data)}>

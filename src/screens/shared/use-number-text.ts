@@ -1,5 +1,6 @@
 import { useState } from 'react';
-import { formatPlain, type NumberLimits, readNumber, refuseNumber } from './number-text.ts';
+import { say } from '../../words/say.ts';
+import { formatPlain, type NumberLimits, readNumber, refuseNumber, sayNumber } from './number-text.ts';
 
 export interface NumberText {
   readonly text: string;
@@ -26,7 +27,10 @@ export function useNumberText(
     if (value !== inText) setText(value === undefined ? '' : formatPlain(value));
   }
   const refused = refuseNumber(reading, limits);
-  const keeps = value === undefined ? '' : ` ${formatPlain(value)}${limits.unit ? ` ${limits.unit}` : ''} still holds.`;
+  const keeps =
+    value === undefined
+      ? ''
+      : ` ${say('{value} still holds.', { value: `${sayNumber(value)} ${limits.unit}`.trim() })}`;
   return {
     text,
     refusal: refused === null ? null : refused + keeps,

@@ -1,3 +1,4 @@
+import { say } from '../../words/say.ts';
 import { describeFailure } from '../state/describe-failure.ts';
 import type { OpenState } from '../state/use-open-household.ts';
 
@@ -7,13 +8,13 @@ export function KeepLine(props: { readonly state: OpenState; readonly said: stri
   if (status.kind === 'conflict') {
     return (
       <div className="keep-line keep-trouble" role="alert">
-        <p>This household was changed in another window since you opened it.</p>
+        <p>{say('This household was changed in another window since you opened it.')}</p>
         <div className="actions">
           <button type="button" onClick={takeTheirs}>
-            Take theirs
+            {say('Take theirs')}
           </button>
           <button type="button" onClick={keepMine}>
-            Keep mine
+            {say('Keep mine')}
           </button>
         </div>
       </div>
@@ -22,14 +23,14 @@ export function KeepLine(props: { readonly state: OpenState; readonly said: stri
   if (status.kind === 'failed') {
     return (
       <div className="keep-line keep-trouble" role="alert">
-        <p>Not kept. {describeFailure(status.reason)}</p>
+        <p>{say('Not kept. {reason}', { reason: describeFailure(status.reason) })}</p>
         <button type="button" onClick={tryAgain}>
-          Try again
+          {say('Try again')}
         </button>
       </div>
     );
   }
-  const words = status.kind === 'kept' ? 'all kept' : 'keeping …';
+  const words = status.kind === 'kept' ? say('all kept') : say('keeping …');
   return (
     <div className="keep-line">
       <p role="status">{props.said}</p>

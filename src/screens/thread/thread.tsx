@@ -1,7 +1,9 @@
 /** The left edge: the sum itself. Somebody who reads down it has read the whole case. */
+
 import type { ReactNode } from 'react';
 import { GradeMark } from '../../charts/grade-mark.tsx';
 import { gradeName } from '../../words/grades.ts';
+import { say } from '../../words/say.ts';
 import { threadLines } from '../../words/thread.ts';
 import { useHousehold } from '../household-context.tsx';
 import { formatRoute, type Stage } from '../routes.ts';
@@ -13,15 +15,15 @@ export function Thread(props: { readonly stage: Stage; readonly children: ReactN
   const behind = props.stage === 'site' ? 'check' : null;
   const lines = threadLines({ evidence: [{ series: [...series] }], appraisal, promises, checks });
   return (
-    <aside className="thread" aria-label="The case">
+    <aside className="thread" aria-label={say('The case')}>
       <header className="thread-head">
         <a className="back" href="#/">
-          All households
+          {say('All households')}
         </a>
         <h1>{household.name}</h1>
         <p className="quiet">{placeLine(household, appraisal.climate.regionName)}</p>
       </header>
-      <nav aria-label="Stages">
+      <nav aria-label={say('Stages')}>
         <ol>
           {lines.map((line) => (
             <li key={line.stage} className={line.grade === 'missing' ? 'later' : undefined}>
@@ -45,7 +47,7 @@ export function Thread(props: { readonly stage: Stage; readonly children: ReactN
         <p className="legend">
           {(['measured', 'estimated', 'assumed'] as const).map((grade) => (
             <span key={grade} className="legend-one">
-              <GradeMark grade={grade} size={12} silent /> {grade}
+              <GradeMark grade={grade} size={12} silent /> {gradeName(grade)}
             </span>
           ))}
         </p>

@@ -2,7 +2,8 @@
 import type { Catalogue } from '../say.ts';
 import { CHARTS } from './charts.ts';
 import { COST } from './cost.ts';
+import { FRAME } from './frame.ts';
 import { NUMBERS } from './numbers.ts';
 import { THREAD } from './thread.ts';
 
-export const german: Catalogue = { ...NUMBERS, ...COST, ...THREAD, ...CHARTS };
+export const german: Catalogue = { ...NUMBERS, ...COST, ...FRAME, ...THREAD, ...CHARTS };

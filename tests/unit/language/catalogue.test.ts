@@ -19,6 +19,20 @@ const PATHS = process.env.TEXTS?.split(',') ?? [
   'src/words/watch.ts',
   'src/words/working.ts',
   'src/charts/working-view.tsx',
+  'src/screens/list',
+  'src/screens/settings',
+  'src/screens/shared',
+  'src/screens/state',
+  'src/screens/thread',
+  'src/screens/app',
+  'src/screens/desk',
+  'src/screens/household',
+  'src/screens/keep',
+  'src/screens/main',
+  'src/screens/routes',
+  'src/screens/stage-view',
+  'src/screens/stopped',
+  'src/screens/use-',
 ];
 const texts = ['src/words', 'src/charts', 'src/screens', 'src/leave-behind', 'src/desk']
   .flatMap(sourceFiles)
@@ -42,7 +56,17 @@ function gapsOf(message: string): string[] {
 }
 
 /** English in the sources that nobody is shown, or that is the same in every language. */
-const NO_TEXT = new Set<string>([]);
+const NO_TEXT = new Set([
+  'Plainwarmth',
+  'English',
+  'Deutsch',
+  // Values of a shape, not their names.
+  'as the system',
+  'no day',
+  'plainwarmth token',
+  // Kept with a household and reworded where it is shown.
+  'typed by the installer, {}',
+]);
 
 describe('every text has its German', () => {
   test('no English is written past it', () => {
