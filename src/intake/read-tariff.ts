@@ -1,8 +1,11 @@
 /** Reads a tariff file: our JSON (a tariff, or the list of its versions) or our CSV. Gaps and overlaps are the model's to find. */
+import type { z } from 'zod';
 import type { Remark } from '../model/evidence/evidence.ts';
 import { Tariff, TariffVersion } from '../model/tariff/tariff.ts';
 import { LARGEST_EVIDENCE_BYTES } from './intake.ts';
 import { openRemarkBook, type RemarkBook } from './remark-book.ts';
+import { closest, expectedWords } from './schema-issue.ts';
+import { lineOfPath } from './tariff/line-of-path.ts';
 import { readPriceSeries, seriesColumns } from './tariff/price-series-csv.ts';
 import { readTariffCsv } from './tariff/tariff-csv.ts';
 import { decodeText } from './text/decode.ts';
@@ -50,37 +53,41 @@ function readJson(fileName: string, text: string, book: RemarkBook): Tariff | nu
   } catch (error) {
     const message = error instanceof Error ? error.message : String(error);
     const position = /position (\d+)/.exec(message)?.[1];
-    const row = position === undefined ? {} : { row: text.slice(0, Number(position)).split('\n').length };
-    book.add('tariff-not-json', 'refusal', { ...row, found: message.slice(0, 80) });
+    // Where the text ends too early no place is named.
+    const before = position === undefined ? text.trimEnd() : text.slice(0, Number(position));
+    const row = before.split('\n').length;
+    book.add('tariff-not-json', 'refusal', { row, found: (text.split('\n')[row - 1] ?? '').trim().slice(0, 60) });
     return null;
   }
   if (Array.isArray(parsed)) {
-    const versions = settle(TariffVersion.array().min(1), parsed, book);
+    const versions = settle(TariffVersion.array().min(1), parsed, text, [], book);
     if (!versions) return null;
     book.add('tariff-fuel-guessed', 'question', { expected: 'electricity' });
     return { ...titleOf(fileName), fuel: 'electricity', versions };
   }
-  const inner = typeof parsed === 'object' && parsed !== null && 'tariff' in parsed ? parsed.tariff : parsed;
-  return settle(Tariff, inner, book);
+  return typeof parsed === 'object' && parsed !== null && 'tariff' in parsed
+    ? settle(Tariff, parsed.tariff, text, ['tariff'], book)
+    : settle(Tariff, parsed, text, [], book);
 }
 
-interface Schema<T> {
-  safeParse(
-    data: unknown,
-  ):
-    | { success: true; data: T }
-    | { success: false; error: { issues: readonly { path: readonly PropertyKey[]; message: string }[] } };
-}
-
-function settle<T>(schema: Schema<T>, data: unknown, book: RemarkBook): T | null {
+/** @param outer path from the whole of the text to the data */
+function settle<T>(
+  schema: z.ZodType<T>,
+  data: unknown,
+  text: string,
+  outer: readonly string[],
+  book: RemarkBook,
+): T | null {
   const result = schema.safeParse(data);
   if (result.success) return result.data;
-  for (const issue of result.error.issues.slice(0, 5)) {
+  for (const given of result.error.issues.slice(0, 5)) {
+    const issue = closest(given);
     const path = issue.path.map(String).join('.');
     book.add('tariff-wrong', 'refusal', {
+      row: lineOfPath(text, [...outer, ...issue.path]),
       ...(path === '' ? {} : { column: path }),
       found: shown(valueAt(data, issue.path)),
-      expected: issue.message,
+      expected: expectedWords(issue),
     });
   }
   return null;
@@ -95,7 +102,12 @@ function valueAt(data: unknown, path: readonly PropertyKey[]): unknown {
   return value;
 }
 
-const shown = (value: unknown): string => (value === undefined ? '' : (JSON.stringify(value) ?? '').slice(0, 60));
+const shown = (value: unknown): string =>
+  value === undefined
+    ? ''
+    : typeof value === 'string'
+      ? value.slice(0, 60)
+      : (JSON.stringify(value) ?? '').slice(0, 60);
 
 /** Name and origin of a tariff that does not say them itself. */
 export const titleOf = (fileName: string) => ({

@@ -266,9 +266,10 @@ const SENTENCES: Record<RemarkCode, Sentence> = {
   'heat-pump-taken': (r) =>
     `${r.file} has heat beside electricity, so ${column(r)} was taken for the heat pump's own meter. Choose another role if it is the whole house.`,
 
-  'tariff-not-json': (r) => `${at(r)} is no valid JSON (${r.found}). Correct it, or save the tariff as CSV.`,
+  'tariff-not-json': (r) =>
+    `${at(r)} breaks the rules of JSON at “${r.found}” or just before it. Look for a comma, bracket or quotation mark too many or too few, or save the tariff as CSV.`,
   'tariff-wrong': (r) =>
-    `${r.file}: ${r.column === undefined ? 'the tariff' : r.column} is ${quoted(r.found)}; ${r.expected} is expected. Correct the file.`,
+    `${at(r)}: ${r.column === undefined ? 'the tariff' : r.column} is ${r.found === '' ? 'missing' : quoted(r.found)}; it must be ${r.expected}. Correct the file.`,
   'tariff-columns': (r) =>
     `${r.file} has no column "${r.expected}". A tariff file has the columns band, from, to, days, months and pence per kWh.`,
   'tariff-row': (r) => `${at(r)}: ${column(r)} is ${quoted(r.found)}; ${r.expected} is expected. Correct the row.`,

@@ -30,6 +30,14 @@ export function axisFor(values: readonly number[], count = 4, smallestStep = 0):
   return { low: ticks[0]!, high: ticks.at(-1)!, step, ticks };
 }
 
+/** Decimals that name every tick of a step as it is: 1 for steps of 2.5, 0 for steps of 20; at most 3. */
+export function decimalsOf(step: number): number {
+  const enough = [0, 1, 2].find(
+    (decimals) => Math.abs(step * 10 ** decimals - Math.round(step * 10 ** decimals)) < 1e-6,
+  );
+  return enough ?? 3;
+}
+
 /** Maps a value of the axis to a place between two pixels. */
 export function placeOn(axis: Pick<Axis, 'low' | 'high'>, from: number, to: number): (value: number) => number {
   return (value) => from + ((value - axis.low) / (axis.high - axis.low)) * (to - from);

@@ -1,7 +1,7 @@
 import { CartesianGrid, Line, LineChart, XAxis, YAxis } from 'recharts';
 import { grouped, shortMonthNames } from '../../words/numbers.ts';
 import { Measured } from '../frame/measured.tsx';
-import { axisFor } from '../frame/scale.ts';
+import { axisFor, decimalsOf } from '../frame/scale.ts';
 import { measuresOf, type PictureSize } from '../frame/size.ts';
 import { dayTicks, type ReadingsSeries } from './series.ts';
 import { thinReadings } from './thin.ts';
@@ -47,7 +47,7 @@ function Painted(props: {
     shown.map((reading) => reading.value ?? 0),
     4,
   );
-  const decimals = axis.step < 1 ? Math.min(3, Math.ceil(-Math.log10(axis.step) - 1e-9)) : 0;
+  const decimals = decimalsOf(axis.step);
   const tick = { fontSize: faint, fill: 'var(--quiet)' };
   return (
     <LineChart

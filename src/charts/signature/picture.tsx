@@ -2,7 +2,7 @@ import { CartesianGrid, ComposedChart, Line, ReferenceLine, Scatter, XAxis, YAxi
 import { degrees, grouped } from '../../words/numbers.ts';
 import { carrierName } from '../../words/systems.ts';
 import { Measured } from '../frame/measured.tsx';
-import { axisFor, niceStep } from '../frame/scale.ts';
+import { axisFor, decimalsOf, niceStep } from '../frame/scale.ts';
 import { measuresOf, type PictureSize } from '../frame/size.ts';
 import type { SignatureSeries } from './series.ts';
 import { thinPoints } from './thin.ts';
@@ -85,7 +85,7 @@ function Painted(props: {
         tick={tick}
         tickLine={false}
         axisLine={false}
-        tickFormatter={(value: number) => grouped(value, axis.step < 1 ? 1 : 0)}
+        tickFormatter={(value: number) => grouped(value, decimalsOf(axis.step))}
       />
       <Scatter
         data={[...thinPoints(series.points, Math.max(50, Math.floor(width - UNITS_WIDTH)))]}

@@ -1,6 +1,6 @@
 /** Two stepped lines over the 24 hours: the day with the finding filled, the other dashed. */
 import { grouped } from '../../words/numbers.ts';
-import { axisFor, placeOn } from '../frame/scale.ts';
+import { axisFor, decimalsOf, placeOn } from '../frame/scale.ts';
 import { measuresOf, type PictureSize } from '../frame/size.ts';
 import { textWidth } from '../frame/text.ts';
 import { type DaySeries, mostDifferent } from './series.ts';
@@ -35,7 +35,7 @@ export function layOutDay(
   const baseY = height - faint - 12;
   const axis = axisFor([...series.seenKW, ...(series.otherwiseKW ?? [])].map(sound), 3, 0.2);
   const labels = axis.ticks.map(
-    (value, i) => `${grouped(value, axis.step < 1 ? 1 : 0)}${i === axis.ticks.length - 1 ? ' kW' : ''}`,
+    (value, i) => `${grouped(value, decimalsOf(axis.step))}${i === axis.ticks.length - 1 ? ' kW' : ''}`,
   );
   const left = Math.max(...labels.map((label) => textWidth(label, faint))) + 12;
   const right = width - font;

@@ -1,7 +1,7 @@
 import { Area, AreaChart, CartesianGrid, ReferenceLine, XAxis, YAxis } from 'recharts';
 import { grouped, pence } from '../../words/numbers.ts';
 import { Measured } from '../frame/measured.tsx';
-import { axisFor, placeOn } from '../frame/scale.ts';
+import { axisFor, decimalsOf, placeOn } from '../frame/scale.ts';
 import { measuresOf, type PictureSize } from '../frame/size.ts';
 import { textWidth, wrapText } from '../frame/text.ts';
 import { spreadLabels } from './labels.ts';
@@ -91,7 +91,7 @@ function Painted(props: {
         tick={tick}
         tickLine={false}
         axisLine={false}
-        tickFormatter={(value: number) => `${grouped(value, axis.step < 1 ? 1 : 0)} p`}
+        tickFormatter={(value: number) => `${grouped(value, decimalsOf(axis.step))} p`}
       />
       <Area
         dataKey="pence"

@@ -38,7 +38,9 @@ export function TariffSection(props: {
     try {
       const { fileId } = await offerFile(file);
       const tariff = await call('tariff.read', { fileId });
-      if (tariff.fuel !== fuel) throw new Error(`${file.name} holds a tariff for ${tariff.fuel}.`);
+      if (tariff.fuel !== fuel) {
+        throw new Error(`${file.name} holds a tariff for ${tariff.fuel}. Bring it in under ${tariff.fuel}.`);
+      }
       // Shown in the editor first: nothing is taken over unseen.
       setDraft({ ...draftOf(tariff), id: freeTariffId(household.tariffs, fuel) });
     } catch (reason) {

@@ -1,7 +1,10 @@
 import { readFileSync } from 'node:fs';
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { readTariff } from '../../../src/intake/read-tariff.ts';
+import { lineOfPath } from '../../../src/intake/tariff/line-of-path.ts';
 import { remarkSentence } from '../../../src/words/remarks.ts';
+import { fullTariff } from '../tariff/tariffs.ts';
 
 const read = (name: string) =>
   readTariff(name, new Uint8Array(readFileSync(new URL(`../../corpus/${name}`, import.meta.url))));
@@ -58,8 +61,17 @@ describe('tariff files', () => {
     expect(remarks.map((r) => r.code)).toEqual(['tariff-fuel-guessed']);
   });
   test.each([
-    ['tariff-broken.json', [/^Line 4 of tariff-broken\.json is no valid JSON/]],
-    ['tariff-absurd.json', [/fuel is "\\?"steam/, /pencePerKWh is "9000"/]],
+    [
+      'tariff-broken.json',
+      [/^Line 4 of tariff-broken\.json breaks the rules of JSON at “"fuel": "gas"” or just before it/],
+    ],
+    [
+      'tariff-absurd.json',
+      [
+        /^Line 1 of tariff-absurd\.json: fuel is "steam"; it must be one of “electricity”, “gas”\. Correct the file\.$/,
+        /versions\.0\.bands\.0\.pencePerKWh is "9000"; it must be at most 500\./,
+      ],
+    ],
     ['tariff-no-columns.csv', [/no column "pence per kWh"/]],
     [
       'tariff-wrong-row.csv',
@@ -79,5 +91,39 @@ describe('tariff files', () => {
     sentences.forEach((sentence, i) => {
       expect(refusals[i]).toMatch(sentence);
     });
+  });
+});
+
+describe('the line of what is wrong in a JSON tariff', () => {
+  const laid = JSON.stringify(fullTariff, null, 2);
+  const lines = laid.split('\n');
+  const lineWith = (sign: string, which = 0) => lines.flatMap((line, i) => (line.includes(sign) ? [i + 1] : []))[which];
+  test.each<[string, (string | number)[], number | undefined]>([
+    ['a field', ['grade'], lineWith('"grade"')],
+    ['a group', ['versions', 0, 'vat'], lineWith('"vat"')],
+    ['a band', ['versions', 0, 'bands', 1, 'name'], lineWith('"rest days"')],
+    ['deep down', ['versions', 0, 'bands', 2, 'blocks', 'steps', 1, 'upToKWh'], lineWith('"upToKWh"', 1)],
+    ['a later version', ['versions', 1, 'from'], lineWith('"2026-06-01"')],
+    ['what is not there', ['versions', 0, 'vat', 'nothing'], lineWith('"vat"')],
+    ['nothing', [], 1],
+  ])('%s', (_, path, line) => expect(lineOfPath(laid, path)).toBe(line));
+
+  test('every value of any JSON begins on its own line', () => {
+    const paths = (of: unknown, path: (string | number)[]): (string | number)[][] =>
+      of !== null && typeof of === 'object'
+        ? [
+            path,
+            ...Object.entries(of).flatMap(([key, inner]) =>
+              paths(inner, [...path, Array.isArray(of) ? Number(key) : key]),
+            ),
+          ]
+        : [path];
+    fc.assert(
+      fc.property(fc.jsonValue({ maxDepth: 4 }), fc.integer({ min: 1, max: 4 }), (value, indent) => {
+        const text = JSON.stringify(value, null, indent);
+        const opening = text.split('\n').flatMap((line, i) => (/^\s*[\]}],?$/.test(line) ? [] : [i + 1]));
+        expect(paths(JSON.parse(text), []).map((path) => lineOfPath(text, path))).toEqual(opening);
+      }),
+    );
   });
 });
