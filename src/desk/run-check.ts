@@ -1,5 +1,5 @@
 /** Holds a promise against a later bill, with everything that the evidence says about its days. */
-import type { BillCheck, BillCheckInput, CheckFinding, KeptPromise } from '../model/appraisal/promise.ts';
+import type { BillCheck, BillCheckInput, CheckFinding, KeptPromise, NotSeen } from '../model/appraisal/promise.ts';
 import { findBillFaults } from '../model/bill-gap/bill-faults.ts';
 import { checkBill } from '../model/bill-gap/check-bill.ts';
 import { followPromise } from '../model/bill-gap/follow-months.ts';
@@ -7,25 +7,27 @@ import { withEvidence } from '../model/bill-gap/read-evidence.ts';
 import { addDays, toDayNumber } from '../model/calendar/civil.ts';
 import type { EvidencePeriod, Series } from '../model/evidence/evidence.ts';
 import { sumRegisters } from '../model/evidence/sum-registers.ts';
+import { isPricedByAmount } from '../model/findings/clock-prices.ts';
 import { findInReadings } from '../model/findings/find-in-readings.ts';
 import { findingWorking } from '../model/findings/finding-working.ts';
-import { type MeterReadings, meterDays } from '../model/findings/meter-days.ts';
+import { meterDays } from '../model/findings/meter-days.ts';
+import { registersOf } from '../model/findings/two-registers.ts';
 import { typicalDay } from '../model/findings/typical-day.ts';
 import type { Household } from '../model/household/household.ts';
 import { versionOn } from '../model/tariff/price.ts';
-import type { TariffVersion } from '../model/tariff/tariff.ts';
+import type { Tariff, TariffVersion } from '../model/tariff/tariff.ts';
 import { reference } from '../reference/index.ts';
 import { findingName } from '../words/findings.ts';
 import { billFaultSentence } from '../words/refusals.ts';
 import { DeskError } from './contract.ts';
 import { dayOf } from './days.ts';
-import { registersOf } from './join/rate-pairs.ts';
+import type { LookedThrough } from './join/meter-readings.ts';
 
 /** What is known of a household today: its own tariffs, and what its meters and its weather say. */
 export interface KnownSince {
   readonly household: Household;
   readonly series: readonly Series[];
-  readonly readings: readonly MeterReadings[];
+  readonly readings: readonly LookedThrough[];
 }
 
 export interface CheckRun extends KnownSince {
@@ -52,26 +54,43 @@ export function runCheck(run: CheckRun): BillCheck {
   );
   const check = checkBill({ promise, bill, reference, id, madeOn, ...(weather ? { weather } : {}) });
   const months = followPromise(promise, series, reference);
+  const notSeen = notSeenIn(run);
   return {
     ...check,
-    ...(readings.length > 0 ? { findings: findingsOf({ ...run, meters: series }, check, version) } : {}),
+    ...(readings.length > 0 ? { findings: findingsOf({ ...run, meters: series }, check) } : {}),
     ...(months.length > 0 ? { months } : {}),
+    ...(notSeen.length > 0 ? { notSeen } : {}),
   };
 }
 
+/** Reasons why findings may be missing that are no fault of the house. */
+function notSeenIn({ household, bill, readings }: CheckRun): NotSeen[] {
+  const tariff = tariffOf(household);
+  const stepped = readings.length > 0 && tariff && isPricedByAmount(versionOn(tariff, bill.from));
+  return [
+    ...(stepped ? [{ code: 'prices-by-amount' as const, names: [tariff.name] }] : []),
+    ...readings.flatMap(({ name, leftOut }) =>
+      leftOut.length > 0 ? [{ code: 'registers-left-out' as const, names: [name, ...leftOut] }] : [],
+    ),
+  ];
+}
+
+const tariffOf = ({ tariffs, prices }: Household): Tariff | undefined =>
+  tariffs.find(({ id }) => id === prices.electricityTariffId);
+
 /** Prices of a day by the clock, where the household has a tariff of its own; none where they hang on the date or the amount. */
-export function tariffOn({ tariffs, prices }: Household, date: string): TariffVersion | undefined {
-  const tariff = tariffs.find(({ id }) => id === prices.electricityTariffId);
+export function tariffOn(household: Household, date: string): TariffVersion | undefined {
+  const tariff = tariffOf(household);
   const version = tariff && versionOn(tariff, date);
   return version && !version.series && version.bands.every(({ blocks }) => !blocks) ? version : undefined;
 }
 
 /** `series` are the registers one by one, `meters` the same with those of one meter added. */
 function findingsOf(
-  { series, meters, readings }: CheckRun & { readonly meters: readonly Series[] },
+  { household, series, meters, readings }: CheckRun & { readonly meters: readonly Series[] },
   check: BillCheck,
-  version?: TariffVersion,
 ): CheckFinding[] {
+  const tariff = tariffOf(household);
   const bill = check.input;
   const pencePerKWh = priceOf(check);
   const since = addDays(bill.to, -LOOK_BACK_DAYS);
@@ -84,7 +103,7 @@ function findingsOf(
   const registers = registersOf(series).filter(({ from, to }) => from >= since && to <= bill.to);
   const found = findInReadings({
     readings: looked,
-    prices: { pencePerKWh, ...(version ? { version } : {}) },
+    prices: { pencePerKWh, ...(tariff ? { versions: tariff.versions } : {}) },
     ...(outdoor ? { outdoor } : {}),
     ...(periods ? { periods } : {}),
     ...(registers.length > 0 ? { registers } : {}),

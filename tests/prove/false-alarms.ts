@@ -100,7 +100,16 @@ export const DETECTORS: readonly Detector[] = [
   {
     name: 'moved to dear hours',
     code: 'dear-hours',
-    applies: has('machine'),
+    applies: (made) => has('machine')(made) && (made.prices === 'two' || made.prices === 'three'),
+    present: ({ home }) => home.effects.dearHours !== undefined,
+    since: ({ home }) => home.effects.dearHours?.from,
+    mostFalse: 0.04,
+    leastHits: 0.76,
+  },
+  {
+    name: 'moved to dear hours, dated prices',
+    code: 'dear-hours',
+    applies: (made) => has('machine')(made) && (made.prices === 'dated' || made.prices === 'changed'),
     present: ({ home }) => home.effects.dearHours !== undefined,
     since: ({ home }) => home.effects.dearHours?.from,
     mostFalse: 0.04,

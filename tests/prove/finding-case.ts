@@ -1,9 +1,9 @@
 /** A made household as the detectors meet it: some meters, a thermometer that is a little off, bills by the month. */
 import { toCivilDate, toDayNumber } from '../../src/model/calendar/civil.ts';
-import type { EvidencePeriod } from '../../src/model/evidence/evidence.ts';
+import type { EvidencePeriod, Series } from '../../src/model/evidence/evidence.ts';
 import type { FindingsInput } from '../../src/model/findings/find-in-readings.ts';
 import type { MeterReadings } from '../../src/model/findings/meter-days.ts';
-import type { TwoRegisters } from '../../src/model/findings/registers-swapped.ts';
+import { registersOf, type TwoRegisters } from '../../src/model/findings/two-registers.ts';
 import type { TariffVersion } from '../../src/model/tariff/tariff.ts';
 import { type Chance, chanceOf } from './chance.ts';
 import { type MadeEffects, type MadeHome, type MadeRecord, makeRecord } from './made-home.ts';
@@ -19,6 +19,7 @@ export interface MadeCase {
   readonly coldDays: number;
   readonly wrongEstimate: boolean;
   readonly swapped: boolean;
+  readonly prices: 'two' | 'three' | 'dated' | 'changed';
   readonly input: FindingsInput;
   readonly dayOf: (date: string) => number;
 }
@@ -44,6 +45,33 @@ const TWO_PRICES: TariffVersion = {
     { name: 'day', pencePerKWh: 32, times: 'rest' },
   ],
 };
+
+/** Every half-hour at a price of its own: dear from 16:00 to 19:00 and in winter, with days that are dear or cheap all day. */
+function datedPrices(first: number, days: number, seed: number): TariffVersion {
+  const chance = chanceOf(seed + 29);
+  const ofDay = (day: number) => {
+    const level = 21 + 5 * Math.cos((2 * Math.PI * (first + day)) / 365.25) + chance.normal(0, 4);
+    return Array.from({ length: SLOTS }, (_, half) => {
+      const byClock = half < 10 ? -6 : half >= 32 && half < 38 ? 13 : 0;
+      return Math.round(100 * (level + byClock + chance.normal(0, 1.5))) / 100;
+    });
+  };
+  const series = Array.from({ length: days }, (_, day) => ({
+    date: toCivilDate(first + day),
+    pencePerKWh: ofDay(day),
+  }));
+  return { ...THREE_PRICES, series: { zone: 'Etc/UTC', days: series } };
+}
+
+/** The same hours at other prices from the middle on. */
+const changedPrices = (first: number, days: number): TariffVersion[] => [
+  THREE_PRICES,
+  {
+    ...THREE_PRICES,
+    from: toCivilDate(first + Math.floor(days / 2)),
+    bands: THREE_PRICES.bands.map((band, i) => ({ ...band, pencePerKWh: [52, 15, 31][i]! })),
+  },
+];
 
 /** A home drawn by chance: no effects unless they are given. */
 export function drawHome(seed: number, chance: Chance, effects: MadeEffects, days = 365): MadeHome {
@@ -115,8 +143,14 @@ export function drawCase(seed: number): MadeCase {
   const wrongEstimate = chance.yes(0.4);
   const swapped = chance.yes(0.3);
   const twoPrices = chance.yes(0.5) && home.effects.dearHours === undefined;
-  const version = twoPrices ? TWO_PRICES : THREE_PRICES;
   const { first } = record;
+  const prices = twoPrices ? 'two' : seed % 4 === 0 ? 'dated' : seed % 4 === 1 ? 'changed' : 'three';
+  const versions = {
+    two: () => [TWO_PRICES],
+    three: () => [THREE_PRICES],
+    dated: () => [datedPrices(first, days, seed)],
+    changed: () => changedPrices(first, days),
+  }[prices]();
   return {
     home,
     record,
@@ -127,6 +161,7 @@ export function drawCase(seed: number): MadeCase {
     coldDays: thermometer.filter((outdoorC) => outdoorC < 9).length,
     wrongEstimate,
     swapped: swapped && twoPrices,
+    prices,
     dayOf: (date) => toDayNumber(date) - first,
     input: {
       readings: [
@@ -134,9 +169,9 @@ export function drawCase(seed: number): MadeCase {
         ...(meters.some((meter) => meter === 'house') ? [readingsOf('whole-house', house, first, minutes)] : []),
       ],
       outdoor: { first: toCivilDate(first), values: thermometer },
-      prices: { pencePerKWh: 27, version },
+      prices: { pencePerKWh: 27, versions },
       periods: billsOf(record, house, wrongEstimate, chance),
-      ...(twoPrices ? { registers: registersOf(record, house, swapped) } : {}),
+      ...(twoPrices ? { registers: twoRegisters(record, house, swapped) } : {}),
     },
   };
 }
@@ -172,7 +207,7 @@ function billsOf(record: MadeRecord, house: Float64Array, wrong: boolean, chance
   }));
 }
 
-function registersOf(record: MadeRecord, house: Float64Array, swapped: boolean): TwoRegisters[] {
+function twoRegisters(record: MadeRecord, house: Float64Array, swapped: boolean): TwoRegisters[] {
   const days = Math.min(84, record.count);
   let night = 0;
   for (let day = 0; day < days; day++) {
@@ -180,7 +215,16 @@ function registersOf(record: MadeRecord, house: Float64Array, swapped: boolean):
   }
   const day = sumOf(house, 0, days) - night;
   const span = { from: toCivilDate(record.first), to: toCivilDate(record.first + days) };
-  return [{ ...span, dearKWh: swapped ? night : day, cheapKWh: swapped ? day : night }];
+  const [billedDay, billedNight] = swapped ? [night, day] : [day, night];
+  return registersOf([billed('Day units (kWh)', billedDay, span), billed('Night units (kWh)', billedNight, span)]);
+}
+
+/** One register of a bill, as an import has it. */
+function billed(name: string, kWh: number, { from, to }: { from: string; to: string }): Series {
+  return {
+    ...{ id: name, evidenceId: 'bill', name, carrier: 'electricity', role: 'import', resolution: 'period', from, to },
+    ...{ total: kWh, periods: [{ from, to, kWh, quality: 'actual' }], present: 1, expected: 1, estimatedCount: 0 },
+  };
 }
 
 function sumOf(kWh: Float64Array, fromDay: number, toDay: number): number {

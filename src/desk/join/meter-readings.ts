@@ -1,6 +1,7 @@
 /** The half-hours or hours of the electricity meters, joined over the imports, as the detectors take them. */
 import { toCivilDate } from '../../model/calendar/civil.ts';
-import type { Evidence } from '../../model/evidence/evidence.ts';
+import type { Evidence, Series } from '../../model/evidence/evidence.ts';
+import { registersOfSomeHours, seriesByMeter } from '../../model/evidence/register-hours.ts';
 import type { MeterReadings } from '../../model/findings/meter-days.ts';
 import type { Store } from '../../store/store.ts';
 import { findHousehold } from '../find.ts';
@@ -8,50 +9,61 @@ import type { WholeHousehold } from '../household-file.ts';
 import type { ReadIntervals } from './day-layers.ts';
 import { type Group, groupSeries } from './group-series.ts';
 import { type JoinedDay, joinReadings } from './join-readings.ts';
-import { findRatePairs } from './rate-pairs.ts';
 import { readFrom } from './stored-series.ts';
 
 /** Readings longer than an hour show no hours of the day. */
 const LONGEST_MINUTES = 60;
 
+/** What is looked through of one meter, and the names of other registers beside it that are not. */
+export interface LookedThrough extends MeterReadings {
+  readonly name: string;
+  readonly leftOut: readonly string[];
+}
+
 /**
- * One meter of the machine and one of the house; day and night registers of one meter are added together, and of
- * several other registers the one with the most days is taken.
+ * One meter of the machine and one of the house; registers of one meter that count some hours each are added together,
+ * and of several others the one with the most days is taken, since nobody says whether one of them holds another.
  */
-export function meterReadings(evidence: readonly Evidence[], zone: string, read: ReadIntervals): MeterReadings[] {
+export function lookThrough(evidence: readonly Evidence[], zone: string, read: ReadIntervals): LookedThrough[] {
   const groups = groupSeries(evidence).filter((group) => group.at(-1)!.series.carrier === 'electricity');
   return (['heat-pump', 'import'] as const).flatMap((role) => {
-    const fine = new Map<string, Fine>();
-    const ofRole = groups.filter((group) => group.at(-1)!.series.role === role);
-    for (const group of ofRole) {
-      const readings = readingsOf(group, zone, read);
-      if (readings) fine.set(group.at(-1)!.series.id, readings);
+    const fine = new Map<Series, Fine>();
+    for (const group of groups) {
+      const { series } = group.at(-1)!;
+      const readings = series.role === role ? readingsOf(group, zone, read) : null;
+      if (readings) fine.set(series, { ...readings, name: series.name });
     }
-    for (const { dear, cheap } of findRatePairs(ofRole.map((group) => group.at(-1)!.series))) {
-      const [a, b] = [fine.get(dear.id), fine.get(cheap.id)];
-      if (!a || !b || a.intervalMinutes !== b.intervalMinutes) continue;
-      fine.set(dear.id, addReadings(a, b));
-      fine.delete(cheap.id);
+    for (const ofMeter of seriesByMeter([...fine.keys()])) {
+      const some = registersOfSomeHours(ofMeter);
+      if (some.length === 0) continue;
+      const sum = some.length === ofMeter.length ? addReadings(some.map((one) => fine.get(one)!)) : null;
+      for (const one of some) fine.delete(one);
+      if (sum) fine.set(some[0]!, sum);
     }
-    const found = [...fine.values()].toSorted((a, b) => b.days.length - a.days.length)[0];
-    return found ? [{ ...found, meter: role === 'import' ? ('whole-house' as const) : role }] : [];
+    const [most, ...others] = [...fine.values()].toSorted((a, b) => b.days.length - a.days.length);
+    if (!most) return [];
+    const meter = role === 'import' ? ('whole-house' as const) : role;
+    return [{ ...most, meter, leftOut: others.map(({ name }) => name) }];
   });
 }
 
-type Fine = Omit<MeterReadings, 'meter'>;
+type Readings = Omit<MeterReadings, 'meter'>;
+type Fine = Readings & { readonly name: string };
 
-/** Both registers of a meter, on the days that both have. */
-function addReadings(a: Fine, b: Fine): Fine {
-  const ofDay = new Map(b.days.map(({ date, values }) => [date, values]));
-  const days = a.days.flatMap(({ date, values }) => {
-    const other = ofDay.get(date);
-    if (other?.length !== values.length) return [];
-    return [{ date, values: Float64Array.from(values, (value, i) => value + other[i]!) }];
+/** All registers of a meter, on the days that every one has; null where they are not read as often as each other. */
+function addReadings(registers: readonly Fine[]): Fine | null {
+  const [first, ...others] = registers.map(({ days }) => new Map(days.map(({ date, values }) => [date, values])));
+  const { intervalMinutes } = registers[0]!;
+  if (registers.some((one) => one.intervalMinutes !== intervalMinutes)) return null;
+  const days = [...first!].flatMap(([date, values]) => {
+    const beside = others.map((of) => of.get(date));
+    if (beside.some((one) => one?.length !== values.length)) return [];
+    return [{ date, values: Float64Array.from(values, (kWh, i) => beside.reduce((sum, one) => sum + one![i]!, kWh)) }];
   });
-  return { intervalMinutes: a.intervalMinutes, days };
+  return { intervalMinutes, days, name: registers.map(({ name }) => name).join(' and ') };
 }
 
-function readingsOf(group: Group, zone: string, read: ReadIntervals): Fine | null {
+function readingsOf(group: Group, zone: string, read: ReadIntervals): Readings | null {
   const joined = joinReadings(group, zone, read)?.days ?? [];
   const fine = Map.groupBy(
     joined.filter(({ minutes }) => minutes <= LONGEST_MINUTES),
@@ -63,15 +75,15 @@ function readingsOf(group: Group, zone: string, read: ReadIntervals): Fine | nul
   return { intervalMinutes, days: days.map(({ day, values }) => ({ date: toCivilDate(day), values })) };
 }
 
-export function storedReadings(store: Store, householdId: string): MeterReadings[] {
+export function storedReadings(store: Store, householdId: string): LookedThrough[] {
   const { household } = findHousehold(store, householdId);
-  return meterReadings(store.listEvidence(householdId), household.zone, readFrom(store));
+  return lookThrough(store.listEvidence(householdId), household.zone, readFrom(store));
 }
 
 /** The same for a household that is still in memory. */
-export function readingsInMemory({ household, evidence }: WholeHousehold): MeterReadings[] {
+export function readingsInMemory({ household, evidence }: WholeHousehold): LookedThrough[] {
   const intervals = new Map(evidence.flatMap((one) => one.intervals.map((days) => [days.seriesId, days] as const)));
-  return meterReadings(
+  return lookThrough(
     evidence.map(({ import: one }) => one),
     household.zone,
     (seriesId) => intervals.get(seriesId),

@@ -98,6 +98,16 @@ export type TypicalDay = z.infer<typeof TypicalDay>;
 export const CheckFinding = Finding.extend({ working: Working, typicalDay: TypicalDay.optional() });
 export type CheckFinding = z.infer<typeof CheckFinding>;
 
+/**
+ * What was not looked for, and why. "prices-by-amount": dear hours, under a tariff whose units cost by their number too;
+ * its name. "registers-left-out": the register that was looked through, then those beside it that were not.
+ */
+export const NotSeen = z.object({
+  code: z.enum(['prices-by-amount', 'registers-left-out']),
+  names: z.array(z.string()),
+});
+export type NotSeen = z.infer<typeof NotSeen>;
+
 /** One month after the promise, kWh. */
 export const FollowedMonth = z.object({
   /** "2026-01". */
@@ -147,5 +157,7 @@ export const BillCheck = z.object({
   findings: z.array(CheckFinding).optional(),
   /** Month by month since the promise, as far as a meter on the machine was read on the day of the check. */
   months: z.array(FollowedMonth).optional(),
+  /** Absent in checks from before it was kept, and where all was looked for. */
+  notSeen: z.array(NotSeen).optional(),
 });
 export type BillCheck = z.infer<typeof BillCheck>;

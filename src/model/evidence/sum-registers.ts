@@ -1,10 +1,7 @@
 /** Day and night registers of one meter are one use: they are added before a record is laid through it. */
 import { toCivilDate, toDayNumber } from '../calendar/civil.ts';
 import type { EvidencePeriod, Series } from './evidence.ts';
-
-/** Names that a meter's register bears when it counts some hours only. Common practice, no source. */
-const HOURS_ONLY =
-  /\b(day|night|off[- ]?peak|peak|low|high|normal|evening|weekend|weekday|rate ?\d|register ?\d|[rt]\d|ht|nt)\b/i;
+import { registersOfSomeHours, seriesByMeter } from './register-hours.ts';
 
 /**
  * The series, with the registers of one import that count different hours of one meter put together [kWh].
@@ -12,13 +9,10 @@ const HOURS_ONLY =
  * A day or a period counts only where every register has it.
  */
 export function sumRegisters(series: readonly Series[]): Series[] {
-  const meters = Map.groupBy(series, (one) =>
-    [one.evidenceId, one.carrier, one.role, one.days ? 'days' : 'periods'].join('|'),
-  );
-  return [...meters.values()].flatMap((registers) => {
-    const some = registers.filter(({ carrier, name }) => carrier !== 'outdoor-temperature' && HOURS_ONLY.test(name));
-    if (some.length < 2) return registers;
-    return some.length < registers.length ? registers.filter((one) => !some.includes(one)) : [addUp(some)];
+  return seriesByMeter(series).flatMap((ofMeter) => {
+    const some = registersOfSomeHours(ofMeter);
+    if (some.length === 0) return ofMeter;
+    return some.length < ofMeter.length ? ofMeter.filter((one) => !some.includes(one)) : [addUp(some)];
   });
 }
 

@@ -1,8 +1,8 @@
 /** Use that moved into hours at which a unit costs more. */
 import { toCivilDate } from '../calendar/civil.ts';
+import { clockPrices } from './clock-prices.ts';
 import { type Finding, sureOf, yearOfDays } from './finding.ts';
 import { type MeterDays, meanOf, type Prices } from './meter-days.ts';
-import { bandPrices, bandsOf } from './slot-prices.ts';
 import { findLineChange } from './two-lines.ts';
 
 const LEAST_DAYS = 21;
@@ -17,19 +17,18 @@ const HEATING_BELOW_C = 15.5;
  * since a longer run of the heating spreads its units over other hours. Units [kWh] are zero: no more
  * is used, it only costs more.
  */
-export function findDearHours(days: MeterDays, { version }: Prices): Finding[] {
-  if (!version || new Set(version.bands.map(({ pencePerKWh }) => pencePerKWh)).size < 2) return [];
-  const bands = bandsOf(days, version);
-  const prices = bandPrices(version);
+export function findDearHours(days: MeterDays, { versions = [] }: Prices): Finding[] {
+  const prices = clockPrices(days, versions);
+  if (!prices) return [];
   const used = Array.from({ length: days.count }, (_, day) => day).filter((day) => days.dayKWh[day]! > 0);
   // Pence a day over the plain mean price: unlike the price itself they follow a straight line with the cold.
-  const premium = used.map((day) => premiumPence(days, bands, prices, day));
+  const premium = used.map((day) => premiumPence(days, prices, day));
   const weatherKnown = used.every((day) => Number.isFinite(days.outdoorC[day]));
   const below = used.map((day) => (weatherKnown ? Math.max(0, HEATING_BELOW_C - days.outdoorC[day]!) : 0));
   const shift = findLineChange(below, premium, LEAST_DAYS);
   if (!shift || shift.f < LEAST_F || shift.t < LEAST_T) return [];
   const since = used.slice(shift.at);
-  const plainPence = meanOf(since.map((day) => days.dayKWh[day]! * plainPrice(days, bands, prices, day)));
+  const plainPence = meanOf(since.map((day) => days.dayKWh[day]! * plainPrice(days, prices, day)));
   const share = shift.change / plainPence;
   if (share < LEAST_SHARE) return [];
   const pence = shift.change * since.length;
@@ -56,15 +55,15 @@ export function findDearHours(days: MeterDays, { version }: Prices): Finding[] {
 }
 
 /** Plain mean price of a day's hours, p/kWh. */
-function plainPrice(days: MeterDays, bands: Int8Array, prices: readonly number[], day: number): number {
+function plainPrice(days: MeterDays, prices: Float64Array, day: number): number {
   let sum = 0;
-  for (let i = day * days.perDay; i < (day + 1) * days.perDay; i++) sum += prices[bands[i]!] ?? 0;
+  for (let i = day * days.perDay; i < (day + 1) * days.perDay; i++) sum += prices[i]!;
   return sum / days.perDay;
 }
 
 /** What a day's units cost beyond the plain mean price, pence; below zero where they fall on cheap hours. */
-function premiumPence(days: MeterDays, bands: Int8Array, prices: readonly number[], day: number): number {
+function premiumPence(days: MeterDays, prices: Float64Array, day: number): number {
   let pence = 0;
-  for (let i = day * days.perDay; i < (day + 1) * days.perDay; i++) pence += days.kWh[i]! * (prices[bands[i]!] ?? 0);
-  return pence - plainPrice(days, bands, prices, day) * days.dayKWh[day]!;
+  for (let i = day * days.perDay; i < (day + 1) * days.perDay; i++) pence += days.kWh[i]! * prices[i]!;
+  return pence - plainPrice(days, prices, day) * days.dayKWh[day]!;
 }

@@ -10,7 +10,8 @@ import { findLargeLoad } from './large-load.ts';
 import { loadsOf } from './loads-of.ts';
 import { type MeterDays, type MeterReadings, meterDays, type OutdoorDays, type Prices } from './meter-days.ts';
 import { findNightSetback } from './night-setback.ts';
-import { findRegistersSwapped, type TwoRegisters } from './registers-swapped.ts';
+import { findRegistersSwapped } from './registers-swapped.ts';
+import type { TwoRegisters } from './two-registers.ts';
 import { findWaterOften } from './water-often.ts';
 import { withoutLoads, withoutMachine } from './without-loads.ts';
 

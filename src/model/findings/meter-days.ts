@@ -32,8 +32,8 @@ export interface MeterDays {
 export interface Prices {
   /** Mean price, p/kWh with VAT. */
   readonly pencePerKWh: number;
-  /** Where the price hangs on the hour. */
-  readonly version?: TariffVersion;
+  /** Of the household's own tariff. */
+  readonly versions?: readonly TariffVersion[];
 }
 
 /**

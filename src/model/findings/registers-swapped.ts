@@ -1,18 +1,10 @@
 /** Day and night registers of a two-rate meter, held against the readings by the clock. */
 import { toDayNumber } from '../calendar/civil.ts';
-import type { CivilDate } from '../tariff/tariff.ts';
+import { versionOn } from '../tariff/price.ts';
 import { type Finding, sureOf, yearOfDays } from './finding.ts';
 import type { MeterDays, Prices } from './meter-days.ts';
 import { bandPrices, bandsOf } from './slot-prices.ts';
-
-/** What a bill of a two-rate tariff says. */
-export interface TwoRegisters {
-  readonly from: CivilDate;
-  /** Exclusive. */
-  readonly to: CivilDate;
-  readonly dearKWh: number;
-  readonly cheapKWh: number;
-}
+import type { TwoRegisters } from './two-registers.ts';
 
 const LEAST_SHARE_KNOWN = 0.9;
 /** Misfit as a share of the units: as billed at least this, exchanged at most that. */
@@ -23,13 +15,15 @@ const MOST_SWAPPED = 0.12;
 export function findRegistersSwapped(
   registers: readonly TwoRegisters[],
   days: MeterDays,
-  { version }: Prices,
+  { versions = [] }: Prices,
 ): Finding[] {
-  if (version?.bands.length !== 2) return [];
-  const prices = bandPrices(version);
-  const dear = prices[0]! > prices[1]! ? 0 : 1;
-  const bands = bandsOf(days, version);
+  if (versions.length === 0) return [];
   return registers.flatMap((bill): Finding[] => {
+    const version = versionOn({ versions }, bill.from);
+    if (version.bands.length !== 2 || version.series || version.bands.some(({ blocks }) => blocks)) return [];
+    const prices = bandPrices(version);
+    const dear = prices[0]! > prices[1]! ? 0 : 1;
+    const bands = bandsOf(days, version);
     const read = readRegisters(days, bands, dear, bill);
     const total = bill.dearKWh + bill.cheapKWh;
     if (!read || !(total > 0)) return [];

@@ -7,7 +7,7 @@ import { withoutVat, withVat } from '../units/money.ts';
 import { BANK_HOLIDAY, bandAt, clockTimeOf, DAY_KINDS, dayKindsOf } from './band-times.ts';
 import { sortIntoClasses } from './price-classes.ts';
 import { seriesOverYear } from './series-prices.ts';
-import type { CivilDate, Tariff, TariffVersion } from './tariff.ts';
+import type { CivilDate, TariffVersion } from './tariff.ts';
 
 /** A year sorted into prices: `bucketOfSlot[slot]` points into `names` and `pencePerKWh` (VAT included). */
 export interface RateBuckets {
@@ -22,7 +22,7 @@ const SLOTS_PER_DAY = 48;
 const known = new WeakMap<TariffVersion, WeakMap<YearSlots, RateBuckets>>();
 
 /** Version that holds on a date: the newest that has begun; before the first one, the first stands in. */
-export function versionOn(tariff: Tariff, date: CivilDate): TariffVersion {
+export function versionOn(tariff: { readonly versions: readonly TariffVersion[] }, date: CivilDate): TariffVersion {
   let found = tariff.versions[0]!;
   for (const version of tariff.versions) {
     const begun = version.from <= date;

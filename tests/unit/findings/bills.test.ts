@@ -52,7 +52,11 @@ describe('registers', () => {
     ['exchanged', { dearKWh: 210, cheapKWh: 1020 }, [-16_200]], // 810 kWh × (12 − 32) p
   ])('%s', (_, bill, pence) => {
     const registers = [{ ...span, ...bill }];
-    const findings = findInReadings({ readings: [readings], prices: { pencePerKWh: 25, version }, registers });
+    const findings = findInReadings({
+      readings: [readings],
+      prices: { pencePerKWh: 25, versions: [version] },
+      registers,
+    });
     const swapped = findings.filter(({ code }) => code === 'registers-swapped');
     expect(swapped.map((finding) => Math.round(finding.pence))).toEqual(pence);
   });

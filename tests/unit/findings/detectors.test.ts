@@ -120,7 +120,7 @@ describe('a change from a day on', () => {
       return at >= start && at < start + 1.5 ? 2 : 0;
     };
     const readings = readingsOf(DAYS, (d, h) => heating(d, h) + water(d, h));
-    const findings = found('dear-hours', [readings], DAYS, { pencePerKWh: 25, version });
+    const findings = found('dear-hours', [readings], DAYS, { pencePerKWh: 25, versions: [version] });
     expect(findings).toHaveLength(count);
     if (count > 0) {
       expect(findings[0]).toMatchObject({ from: addDays(FIRST, 130), kWh: 0 });

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { findRatePairs, registersOf } from '../../../src/desk/join/rate-pairs.ts';
 import type { Series } from '../../../src/model/evidence/evidence.ts';
+import { registerHours } from '../../../src/model/evidence/register-hours.ts';
+import { registersOf } from '../../../src/model/findings/two-registers.ts';
 
 const register = (name: string, kWh: readonly number[], evidenceId = 'one-bill'): Series => ({
   id: name,
@@ -38,8 +39,27 @@ describe('day and night registers of one meter', () => {
   test.each([
     ['two files', [day, register('Night kWh', [480, 450], 'another-bill')]],
     ['a third register beside them', [day, night, register('Evening kWh', [30, 30])]],
+    ['a total and one of its parts', [register('Total kWh', [600, 560]), night]],
     ['names that do not say which hours', [register('Rate 1', [120, 110]), register('Rate 2', [480, 450])]],
   ])('%s are not paired', (_, series) => {
-    expect(findRatePairs(series)).toEqual([]);
+    expect(registersOf(series)).toEqual([]);
+  });
+  test('a total beside them is no third register', () => {
+    expect(registersOf([register('Total kWh', [600, 560]), day, night])).toHaveLength(2);
   });
 });
+
+test.each([
+  ['Day rate import (kWh)', 'dear'],
+  ['Normal rate', 'dear'],
+  ['Rate 1 (day)', 'dear'],
+  ['HT', 'dear'],
+  ['Off-peak (kWh)', 'cheap'],
+  ['Low rate units', 'cheap'],
+  ['NT', 'cheap'],
+  ['Rate 2', 'some'],
+  ['Weekday evening', 'some'],
+  ['Reading R01', 'some'],
+  ['Daily use (kWh)', 'all'],
+  ['Import (kWh)', 'all'],
+])('“%s” counts %s hours', (name, hours) => expect(registerHours(name)).toBe(hours));

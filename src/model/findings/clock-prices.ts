@@ -1,0 +1,65 @@
+/** What a unit costs by the clock, for seeing whether use moved into dear hours. */
+
+import { toCivilDate, weekdayIndex } from '../calendar/civil.ts';
+import { inclVat, versionOn } from '../tariff/price.ts';
+import { seriesPriceOn } from '../tariff/series-prices.ts';
+import type { TariffVersion } from '../tariff/tariff.ts';
+import type { MeterDays } from './meter-days.ts';
+import { bandPrices, bandsOf } from './slot-prices.ts';
+
+const SATURDAY = 5;
+
+/** Whether a unit's price hangs on how much was used as well as on the hour: then the hour alone gives none. */
+export const isPricedByAmount = ({ bands }: TariffVersion): boolean =>
+  bands.length > 1 && bands.some(({ blocks }) => blocks);
+
+/**
+ * Price of each reading [p/kWh, VAT included] by the tariff in force at its time; null where it is the same at all hours
+ * or hangs on the amount. Where the prices are dated or changed in these days, each hour of the clock has its mean price
+ * on weekdays and at weekends, so that a move of use is seen and no move of prices.
+ */
+export function clockPrices(days: MeterDays, versions: readonly TariffVersion[]): Float64Array | null {
+  if (versions.length === 0 || days.count === 0) return null;
+  const ofDay = Array.from(days.dayNumber, (day) => versionOn({ versions }, toCivilDate(day)));
+  const used = [...new Set(ofDay)];
+  if (used.some(isPricedByAmount)) return null;
+  const inForce = pricesInForce(days, ofDay);
+  const prices = used.length > 1 || used[0]!.series ? meanByClock(days, inForce) : inForce;
+  return prices.every((price) => price === prices[0]) ? null : prices;
+}
+
+function pricesInForce(days: MeterDays, ofDay: readonly TariffVersion[]): Float64Array {
+  const { perDay, dayNumber } = days;
+  const prices = new Float64Array(days.kWh.length);
+  for (const version of new Set(ofDay)) {
+    const bands = bandsOf(days, version);
+    const ofBand = bandPrices(version);
+    for (let i = 0; i < prices.length; i++) {
+      const day = Math.floor(i / perDay);
+      if (ofDay[day] !== version) continue;
+      const dated = version.series ? datedPrice(version, dayNumber[day]!, i % perDay, perDay) : Number.NaN;
+      prices[i] = Number.isFinite(dated) ? dated : (ofBand[bands[i]!] ?? 0);
+    }
+  }
+  return prices;
+}
+
+/** Price of a half-hour, or of the two of an hour, of a day of 24 hours; NaN where the series has none. */
+function datedPrice(version: TariffVersion, dayNumber: number, slot: number, perDay: number): number {
+  const each = 48 / perDay;
+  let sum = 0;
+  for (let half = slot * each; half < (slot + 1) * each; half++) sum += seriesPriceOn(version.series!, dayNumber, half);
+  return inclVat(version, sum / each);
+}
+
+function meanByClock({ dayNumber, perDay }: MeterDays, prices: Float64Array): Float64Array {
+  const placeOf = (i: number) =>
+    (weekdayIndex(dayNumber[Math.floor(i / perDay)]!) >= SATURDAY ? perDay : 0) + (i % perDay);
+  const sums = new Float64Array(2 * perDay);
+  const counts = new Float64Array(2 * perDay);
+  for (let i = 0; i < prices.length; i++) {
+    sums[placeOf(i)]! += prices[i]!;
+    counts[placeOf(i)]! += 1;
+  }
+  return prices.map((_, i) => sums[placeOf(i)]! / counts[placeOf(i)]!);
+}

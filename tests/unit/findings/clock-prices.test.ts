@@ -1,0 +1,80 @@
+import { describe, expect, test } from 'vitest';
+import { toCivilDate, toDayNumber } from '../../../src/model/calendar/civil.ts';
+import { clockPrices } from '../../../src/model/findings/clock-prices.ts';
+import { meterDays } from '../../../src/model/findings/meter-days.ts';
+import type { TariffVersion } from '../../../src/model/tariff/tariff.ts';
+
+/** Four weeks from a Monday. */
+const FIRST = toDayNumber('2025-06-02');
+const DAYS = 28;
+const readings = (minutes: number) => ({
+  meter: 'heat-pump' as const,
+  intervalMinutes: minutes,
+  days: Array.from({ length: DAYS }, (_, day) => ({
+    date: toCivilDate(FIRST + day),
+    values: Float64Array.from({ length: 1440 / minutes }, () => 0.2),
+  })),
+});
+const days = meterDays(readings(30))!;
+const twoRates = (from: string, night: number, day: number): TariffVersion => ({
+  from,
+  standingPencePerDay: 50,
+  vat: { rate: 0.05, included: true },
+  bands: [
+    { name: 'night', pencePerKWh: night, times: [{ from: '00:00', to: '06:00' }] },
+    { name: 'day', pencePerKWh: day, times: 'rest' },
+  ],
+});
+const plain = twoRates('2024-01-01', 15, 30);
+/** Day 0 at 10 p by night and 20 by day, and a penny more each day after. */
+const dated = (included = true): TariffVersion => ({
+  ...plain,
+  vat: { rate: 0.05, included },
+  series: {
+    zone: 'Europe/London',
+    days: Array.from({ length: DAYS }, (_, day) => ({
+      date: toCivilDate(FIRST + day),
+      pencePerKWh: Array.from({ length: 48 }, (_, half) => day + (half < 12 ? 10 : 20)),
+    })),
+  },
+});
+const at = (prices: Float64Array | null, day: number, hour: number) => prices?.[day * 48 + hour * 2];
+
+describe('price of each reading by the clock', () => {
+  test.each([
+    ['one version by its bands', [plain], [15, 30]],
+    // Half of the days at 15 and 30 p, half at 17 and 40 p.
+    ['a change in the middle: the mean of both', [plain, twoRates('2025-06-16', 17, 40)], [16, 35]],
+    // Weekdays are days 0 to 4, 7 to 11, 14 to 18 and 21 to 25: 12.5 in the mean.
+    ['dated prices: the mean of the weekdays', [dated()], [22.5, 32.5]],
+    ['the same with VAT put on', [dated(false)], [22.5 * 1.05, 32.5 * 1.05]],
+    ['dated prices that begin later do not count before', [plain, { ...dated(), from: '2026-01-01' }], [15, 30]],
+  ])('%s', (_, versions, [night, day]) => {
+    const prices = clockPrices(days, versions);
+    expect(at(prices, 0, 2)).toBeCloseTo(night!, 9);
+    expect(at(prices, 0, 12)).toBeCloseTo(day!, 9);
+  });
+  test('weekends have their own mean: days 5, 6, 12, 13, 19, 20, 26, 27 are 16 in the mean', () => {
+    expect(at(clockPrices(days, [dated()]), 5, 12)).toBeCloseTo(36, 9);
+  });
+  test('an hour takes both its half-hours', () => {
+    const hours = clockPrices(meterDays(readings(60))!, [dated()])!;
+    expect(hours[12]).toBeCloseTo(32.5, 9);
+  });
+  test.each([
+    ['no tariff', []],
+    ['the same price at all hours', [twoRates('2024-01-01', 28, 28)]],
+    [
+      'a price that hangs on the amount too',
+      [
+        {
+          ...plain,
+          bands: plain.bands.map((band) => ({
+            ...band,
+            blocks: { per: 'day' as const, steps: [{ upToKWh: 5, pencePerKWh: 40 }] },
+          })),
+        },
+      ],
+    ],
+  ])('none for %s', (_, versions) => expect(clockPrices(days, versions)).toBeNull());
+});
