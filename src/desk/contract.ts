@@ -5,7 +5,7 @@
 import { z } from 'zod';
 import { IntakeChoices, IntakePreview } from '../intake/intake.ts';
 import { BillCheck, BillCheckInput, KeptPromise } from '../model/appraisal/promise.ts';
-import { Carrier, Evidence, EvidencePeriod, Series, SeriesRole } from '../model/evidence/evidence.ts';
+import { Carrier, Evidence, EvidencePeriod, Remark, Series, SeriesRole } from '../model/evidence/evidence.ts';
 import { Household } from '../model/household/household.ts';
 import { CivilDate, Tariff } from '../model/tariff/tariff.ts';
 import { CURRENCIES, LANGUAGES } from '../words/say.ts';
@@ -148,8 +148,8 @@ export const contract = {
     z.object({ seriesId: Id, from: CivilDate, to: CivilDate }),
     z.array(z.object({ at: z.string(), value: z.number().nullable() })),
   ),
-  /** Reads a tariff file (JSON or CSV) and answers the tariff; nothing is stored. */
-  'tariff.read': request(z.object({ fileId: Id }), Tariff),
+  /** Reads a tariff file (JSON or CSV) and answers the tariff with what had to be guessed; nothing is stored. */
+  'tariff.read': request(z.object({ fileId: Id }), z.object({ tariff: Tariff, remarks: z.array(Remark) })),
   /** Tariffs kept for use in other households. */
   'tariff.shelf': request(Nothing, z.array(Tariff)),
   'tariff.keep': request(z.object({ tariff: Tariff }), Nothing),

@@ -14,7 +14,7 @@ export function tariffHandlers({
       refuseRemarks(remarks, fileName, tariff !== null);
       refuseFaultyTariffs([tariff!]);
       files.drop(fileId);
-      return tariff!;
+      return { tariff: tariff!, remarks };
     },
     'tariff.shelf': () => store.listShelf(),
     'tariff.keep'({ tariff }) {

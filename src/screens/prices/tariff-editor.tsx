@@ -16,6 +16,8 @@ const GRADES = [
 
 export function TariffEditor(props: {
   readonly start: TariffDraft;
+  /** What had to be guessed of a file, to be looked at. */
+  readonly guesses: readonly string[];
   readonly onKeep: (tariff: Tariff) => void;
   readonly onLeave: () => void;
 }) {
@@ -24,7 +26,8 @@ export function TariffEditor(props: {
   const finished = finishDraft(draft);
   const faults = 'tariff' in finished ? findTariffFaults(finished.tariff) : [];
   const refusals = faults.filter((fault) => fault.weight === 'refusal').map(tariffFaultSentence);
-  const questions = faults.filter((fault) => fault.weight === 'question').map(tariffFaultSentence);
+  const doubts = faults.filter((fault) => fault.weight === 'question').map(tariffFaultSentence);
+  const questions = [...props.guesses, ...doubts];
   const missing = 'missing' in finished ? [...new Set(finished.missing)] : [];
   const wrong = [...(asked ? missing : []), ...refusals];
 

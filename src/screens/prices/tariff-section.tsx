@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import { versionOn } from '../../model/tariff/price.ts';
 import type { Tariff } from '../../model/tariff/tariff.ts';
+import { remarkSentence } from '../../words/remarks.ts';
 import { call, saveFile } from '../desk.ts';
 import { useHousehold } from '../household-context.tsx';
 import { ChoiceField } from '../shared/choice-field.tsx';
@@ -23,6 +24,7 @@ export function TariffSection(props: {
   const { fuel, use } = props;
   const { household, appraisal, today, change, tell } = useHousehold();
   const [draft, setDraft] = useState<TariffDraft | null>(null);
+  const [guesses, setGuesses] = useState<readonly string[]>([]);
   const [failure, setFailure] = useState<string | null>(null);
   const fitting = household.tariffs.filter((tariff) => tariff.fuel === fuel);
   const used = fitting.find((tariff) => tariff.id === household.prices[use]);
@@ -37,7 +39,11 @@ export function TariffSection(props: {
     setFailure(null);
     try {
       const { fileId } = await offerFile(file);
-      const tariff = await call('tariff.read', { fileId });
+      const { tariff: read, remarks } = await call('tariff.read', { fileId });
+      // A file that names no fuel is of the fuel it was brought in under.
+      const isGuessed = remarks.some(({ code }) => code === 'tariff-fuel-guessed');
+      const tariff = isGuessed ? { ...read, fuel } : read;
+      setGuesses(remarks.filter(({ code }) => code !== 'tariff-fuel-guessed').map(remarkSentence));
       if (tariff.fuel !== fuel) {
         throw new Error(`${file.name} holds a tariff for ${tariff.fuel}. Bring it in under ${tariff.fuel}.`);
       }
@@ -77,7 +83,10 @@ export function TariffSection(props: {
           <div className="actions">
             <button
               type="button"
-              onClick={() => setDraft(newDraft(fuel, freeTariffId(household.tariffs, fuel), today))}
+              onClick={() => {
+                setGuesses([]);
+                setDraft(newDraft(fuel, freeTariffId(household.tariffs, fuel), today));
+              }}
             >
               Type a tariff
             </button>
@@ -88,7 +97,14 @@ export function TariffSection(props: {
             />
             {used ? (
               <>
-                <button type="button" className="plain" onClick={() => setDraft(draftOf(used))}>
+                <button
+                  type="button"
+                  className="plain"
+                  onClick={() => {
+                    setGuesses([]);
+                    setDraft(draftOf(used));
+                  }}
+                >
                   Change it
                 </button>
                 <button type="button" className="plain" onClick={() => shelve(used)}>
@@ -110,6 +126,7 @@ export function TariffSection(props: {
         <TariffEditor
           key={draft.id}
           start={draft}
+          guesses={guesses}
           onLeave={() => setDraft(null)}
           onKeep={(tariff) => {
             change(placeTariff(tariff, use));

@@ -296,7 +296,8 @@ export function contractSuite(name: string, open: () => Promise<OpenedClient>): 
       });
       const offer = { fileName: 'tariff.json', bytes: bytesOf(JSON.stringify(tariff('00:30'))) };
       const { fileId } = await call('file.offer', offer);
-      const read = await call('tariff.read', { fileId });
+      const { tariff: read, remarks } = await call('tariff.read', { fileId });
+      expect(remarks).toEqual([]);
       expect(read).toMatchObject({ name: 'Two rates', versions: tariff('00:30').versions });
       await call('tariff.keep', { tariff: read });
       expect(await call('tariff.shelf', {})).toEqual([read]);
