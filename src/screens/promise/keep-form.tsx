@@ -1,6 +1,8 @@
 import { useState } from 'react';
+import { Said } from '../../charts/said.tsx';
 import { findSideBySide } from '../../model/appraisal/beside.ts';
 import { longDate, pence, poundsRange, spokenCount, spokenPounds } from '../../words/numbers.ts';
+import { reword, say } from '../../words/say.ts';
 import { systemInSentence } from '../../words/systems.ts';
 import { call } from '../desk.ts';
 import { useHousehold } from '../household-context.tsx';
@@ -27,7 +29,7 @@ export function KeepForm() {
       const promise = await call('promise.keep', { householdId: household.id, note: note.trim() });
       setNote('');
       await reload();
-      tell(`Promise ${promise.number} is kept.`);
+      tell(say('Promise {number} is kept.', { number: String(promise.number) }));
     } catch (reason) {
       setFailure(describeFailure(reason));
     } finally {
@@ -37,60 +39,87 @@ export function KeepForm() {
 
   return (
     <section className="stack" aria-labelledby="keep-head">
-      <h3 id="keep-head">What would be kept</h3>
+      <h3 id="keep-head">{say('What would be kept')}</h3>
       <dl className="facts">
-        <dt>Heat pump</dt>
+        <dt>{say('Heat pump')}</dt>
         <dd>
-          <FigureButton text={spokenPounds(pump.cost.value)} working={pump.cost.working} onOpen={openWorking} /> a year,{' '}
-          {poundsRange(pump.cost.low, pump.cost.high)} in 8 years out of 10
+          <Said
+            text="{amount} a year, {range} in 8 years out of 10"
+            with={{
+              range: poundsRange(pump.cost.low, pump.cost.high),
+              amount: (
+                <FigureButton text={spokenPounds(pump.cost.value)} working={pump.cost.working} onOpen={openWorking} />
+              ),
+            }}
+          />
         </dd>
         {beside ? (
           <>
-            <dt>Beside it</dt>
+            <dt>{say('Beside it')}</dt>
             <dd>
-              {systemInSentence(beside.id, beside.kind)}, about{' '}
-              <FigureButton text={spokenPounds(beside.cost.value)} working={beside.cost.working} onOpen={openWorking} />{' '}
-              a year
+              <Said
+                text="{other}, about {amount} a year"
+                with={{
+                  other: systemInSentence(beside.id, beside.kind),
+                  amount: (
+                    <FigureButton
+                      text={spokenPounds(beside.cost.value)}
+                      working={beside.cost.working}
+                      onOpen={openWorking}
+                    />
+                  ),
+                }}
+              />
             </dd>
           </>
         ) : null}
-        <dt>Heat</dt>
+        <dt>{say('Heat')}</dt>
         <dd>
-          <FigureButton
-            text={`${spokenCount(appraisal.demand.total.value)} kWh`}
-            working={appraisal.demand.total.working}
-            onOpen={openWorking}
-          />{' '}
-          a year,{' '}
-          {series.length === 0
-            ? 'without any record of this home'
-            : `from ${series.length === 1 ? 'one record' : `${series.length} records`}`}
+          <Said
+            text="{heat} a year, {count, plural, =0 {without any record of this home} one {from one record} other {from # records}}"
+            with={{
+              count: series.length,
+              heat: (
+                <FigureButton
+                  text={`${spokenCount(appraisal.demand.total.value)} kWh`}
+                  working={appraisal.demand.total.working}
+                  onOpen={openWorking}
+                />
+              ),
+            }}
+          />
         </dd>
-        <dt>Electricity</dt>
+        <dt>{say('Electricity')}</dt>
         <dd>
-          {pence(appraisal.prices.electricityPencePerKWh)} a unit, {electricity.name}
+          {say('{price} a unit, {tariff}', {
+            price: pence(appraisal.prices.electricityPencePerKWh),
+            tariff: reword(electricity.name),
+          })}
         </dd>
-        <dt>Date</dt>
+        <dt>{say('Date')}</dt>
         <dd>{longDate(today)}</dd>
       </dl>
       {open > 0 ? (
         <p>
-          {open === 1 ? 'One question is' : `${open} questions are`} still open. They go into the promise as they stand.
+          {say(
+            '{count, plural, one {One question is} other {# questions are}} still open. They go into the promise as they stand.',
+            { count: open },
+          )}
         </p>
       ) : null}
       <TextField
-        label="A note to it, if you like"
+        label={say('A note to it, if you like')}
         value={note}
         onChange={setNote}
         maxLength={2000}
         lines={2}
-        note="It stands in the household’s paper."
+        note={say('It stands in the household’s paper.')}
       />
       <div className="actions">
         <button type="button" className="main" disabled={keeping} onClick={keep}>
-          {keeping ? 'Keeping …' : 'Keep as a promise'}
+          {keeping ? say('Keeping …') : say('Keep as a promise')}
         </button>
-        <span className="quiet small">A promise never changes. A new reckoning gets a new number.</span>
+        <span className="quiet small">{say('A promise never changes. A new reckoning gets a new number.')}</span>
       </div>
       {failure === null ? null : (
         <p className="refusal" role="alert">

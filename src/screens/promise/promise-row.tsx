@@ -1,7 +1,9 @@
 import { useState } from 'react';
+import { Said } from '../../charts/said.tsx';
 import type { PromiseSummary } from '../../desk/contract.ts';
 import { civilDateOf } from '../../model/calendar/instant.ts';
 import { longDate, poundsRange, spokenPounds } from '../../words/numbers.ts';
+import { phrase, say } from '../../words/say.ts';
 import { call, saveFile } from '../desk.ts';
 import { useHousehold } from '../household-context.tsx';
 import { describeFailure } from '../state/describe-failure.ts';
@@ -10,9 +12,9 @@ import { usePromise } from './use-promise.ts';
 
 type Format = 'pdf' | 'html' | 'csv';
 const FORMATS: readonly (readonly [Format, string])[] = [
-  ['pdf', 'Leave-behind as PDF'],
-  ['html', 'as a page'],
-  ['csv', 'figures as CSV'],
+  ['pdf', phrase('Leave-behind as PDF')],
+  ['html', phrase('as a page')],
+  ['csv', phrase('figures as CSV')],
 ];
 
 /** One kept promise: what it says, what has moved since, and its papers. */
@@ -28,7 +30,7 @@ export function PromiseRow(props: { readonly summary: PromiseSummary; readonly n
     setFailure(null);
     try {
       const file = await call('promise.print', { promiseId: summary.id, format });
-      if (await saveFile(file)) tell(`${file.fileName} is saved.`);
+      if (await saveFile(file)) tell(say('{fileName} is saved.', { fileName: file.fileName }));
     } catch (reason) {
       setFailure(describeFailure(reason));
     } finally {
@@ -42,17 +44,25 @@ export function PromiseRow(props: { readonly summary: PromiseSummary; readonly n
     <li className="promise">
       <div className="promise-head">
         <h4>
-          Promise {summary.number} · {longDate(civilDateOf(summary.madeOn, household.zone))}
+          {say('Promise {number} · {date}', {
+            number: String(summary.number),
+            date: longDate(civilDateOf(summary.madeOn, household.zone)),
+          })}
         </h4>
         <p>
-          {pump ? (
-            <button type="button" className="figure-link strong" onClick={() => openWorking(pump.cost.working)}>
-              {spokenPounds(summary.heatPumpPence)}
-            </button>
-          ) : (
-            <span className="strong">{spokenPounds(summary.heatPumpPence)}</span>
-          )}{' '}
-          a year, {range} in 8 years out of 10
+          <Said
+            text="{amount} a year, {range} in 8 years out of 10"
+            with={{
+              range,
+              amount: pump ? (
+                <button type="button" className="figure-link strong" onClick={() => openWorking(pump.cost.working)}>
+                  {spokenPounds(summary.heatPumpPence)}
+                </button>
+              ) : (
+                <span className="strong">{spokenPounds(summary.heatPumpPence)}</span>
+              ),
+            }}
+          />
         </p>
       </div>
       {summary.note ? <p className="promise-note">{summary.note}</p> : null}
@@ -61,7 +71,7 @@ export function PromiseRow(props: { readonly summary: PromiseSummary; readonly n
           ? sayChanges(read.promise, { appraisal, series })
           : read.kind === 'failed'
             ? read.sentence
-            : 'Reading the promise …'}
+            : say('Reading the promise …')}
       </p>
       <div className="actions">
         {FORMATS.map(([format, label]) => (
@@ -72,8 +82,8 @@ export function PromiseRow(props: { readonly summary: PromiseSummary; readonly n
             disabled={busy !== null}
             onClick={() => print(format)}
           >
-            {busy === format ? 'Writing …' : label}
-            <span className="unseen">, promise {summary.number}</span>
+            {busy === format ? say('Writing …') : say(label)}
+            <span className="unseen">{say(', promise {number}', { number: String(summary.number) })}</span>
           </button>
         ))}
       </div>

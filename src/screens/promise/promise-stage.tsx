@@ -1,7 +1,9 @@
 /** What was handed over: keep what stands now, and print what was kept. */
+
 import { findSideBySide } from '../../model/appraisal/beside.ts';
 import { civilDateOf } from '../../model/calendar/instant.ts';
-import { longDate, poundsRange, spokenPounds } from '../../words/numbers.ts';
+import { longDate, spokenPounds } from '../../words/numbers.ts';
+import { say } from '../../words/say.ts';
 import { useHousehold } from '../household-context.tsx';
 import { StageHead } from '../shared/stage-head.tsx';
 import { KeepForm } from './keep-form.tsx';
@@ -19,19 +21,27 @@ export function PromiseStage() {
       <StageHead
         sentence={
           newest
-            ? `We promised about ${spokenPounds(newest.heatPumpPence)} a year on ${longDate(civilDateOf(newest.madeOn, household.zone))}.`
-            : `Nothing is promised yet. It would be about ${cost} a year.`
+            ? say('We promised about {amount} a year on {date}.', {
+                amount: spokenPounds(newest.heatPumpPence),
+                date: longDate(civilDateOf(newest.madeOn, household.zone)),
+              })
+            : say('Nothing is promised yet. It would be about {cost} a year.', { cost })
         }
         figures={newest ? [] : [{ text: cost, working: pump.cost.working }]}
       >
         {newest
-          ? `In 8 years out of 10 it should lie between ${poundsRange(newest.lowPence, newest.highPence).replace(' to ', ' and ')}.`
-          : 'A promise keeps every figure with its date and its sums, so that a later bill can be held against it.'}
+          ? say('In 8 years out of 10 it should lie between {low} and {high}.', {
+              low: spokenPounds(newest.lowPence),
+              high: spokenPounds(newest.highPence),
+            })
+          : say(
+              'A promise keeps every figure with its date and its sums, so that a later bill can be held against it.',
+            )}
       </StageHead>
       {kept.length > 0 ? (
         <section aria-labelledby="kept-head">
           <h3 id="kept-head" className="unseen">
-            Kept promises
+            {say('Kept promises')}
           </h3>
           <ol className="promises">
             {kept.map((summary) => (

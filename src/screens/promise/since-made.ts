@@ -1,9 +1,11 @@
 /** What is different now from what a promise was made with, in one line. */
+
 import type { Appraisal } from '../../model/appraisal/appraisal.ts';
 import { findSideBySide } from '../../model/appraisal/beside.ts';
 import type { KeptPromise } from '../../model/appraisal/promise.ts';
 import type { Series } from '../../model/evidence/evidence.ts';
 import { factor, listed, pence, spokenCount, spokenPounds } from '../../words/numbers.ts';
+import { say } from '../../words/say.ts';
 
 interface Now {
   readonly appraisal: Appraisal;
@@ -16,14 +18,14 @@ export function listChanges(promise: KeptPromise, now: Now): string[] {
   const is = now.appraisal;
   const changes: string[] = [];
   const compare = (name: string, before: string, after: string) => {
-    if (before !== after) changes.push(`${name} ${before} then, ${after} now`);
+    if (before !== after) changes.push(say('{name} {before} then, {after} now', { name, before, after }));
   };
-  compare('electricity', pence(was.prices.electricityPencePerKWh), pence(is.prices.electricityPencePerKWh));
-  compare('gas', pence(was.prices.gasPencePerKWh), pence(is.prices.gasPencePerKWh));
-  compare('heat', `${spokenCount(was.demand.total.value)} kWh`, `${spokenCount(is.demand.total.value)} kWh`);
-  compare('factor', factor(was.machine.whole.value), factor(is.machine.whole.value));
-  compare('records', String(promise.evidence.length), String(now.series.length));
-  compare('model', was.modelVersion, is.modelVersion);
+  compare(say('electricity'), pence(was.prices.electricityPencePerKWh), pence(is.prices.electricityPencePerKWh));
+  compare(say('gas'), pence(was.prices.gasPencePerKWh), pence(is.prices.gasPencePerKWh));
+  compare(say('heat'), `${spokenCount(was.demand.total.value)} kWh`, `${spokenCount(is.demand.total.value)} kWh`);
+  compare(say('factor'), factor(was.machine.whole.value), factor(is.machine.whole.value));
+  compare(say('records'), String(promise.evidence.length), String(now.series.length));
+  compare(say('model'), was.modelVersion, is.modelVersion);
   return changes;
 }
 
@@ -33,12 +35,12 @@ export function sayChanges(promise: KeptPromise, now: Now): string {
   const after = spokenPounds(findSideBySide(now.appraisal).pump.cost.value);
   if (changes.length === 0) {
     return before === after
-      ? 'Nothing has changed since it was made.'
-      : `The same sums say about ${after} a year now, since the day of the reckoning moved on.`;
+      ? say('Nothing has changed since it was made.')
+      : say('The same sums say about {after} a year now, since the day of the reckoning moved on.', { after });
   }
   const cost =
     before === after
-      ? `The cost comes out the same, about ${after} a year.`
-      : `Today it would be about ${after} a year.`;
-  return `Since it was made: ${listed(changes)}. ${cost}`;
+      ? say('The cost comes out the same, about {after} a year.', { after })
+      : say('Today it would be about {after} a year.', { after });
+  return say('Since it was made: {changes}. {cost}', { changes: listed(changes), cost });
 }

@@ -1,4 +1,6 @@
 /** Where we are among the pages: a house at the top, and a bore below it that goes one mark deeper a page. */
+import { say } from '../../words/say.ts';
+
 const HEIGHT = 760;
 const GROUND_Y = 107;
 const MIDDLE = 56;
@@ -11,7 +13,7 @@ export function Bore(props: { readonly page: number; readonly pages: number }) {
       className="bore"
       viewBox={`0 0 112 ${HEIGHT}`}
       role="img"
-      aria-label={`Page ${page} of ${pages}`}
+      aria-label={say('Page {page} of {pages}', { page, pages })}
       preserveAspectRatio="xMidYMin meet"
     >
       <path
@@ -47,7 +49,7 @@ export function Bore(props: { readonly page: number; readonly pages: number }) {
         );
       })}
       <text x={MIDDLE} y={HEIGHT - 10} textAnchor="middle" fontSize={17}>
-        {page} of {pages}
+        {say('{page} of {pages}', { page, pages })}
       </text>
     </svg>
   );

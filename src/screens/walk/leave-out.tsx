@@ -1,17 +1,18 @@
+import { phrase, say } from '../../words/say.ts';
 import { TickField } from '../shared/choice-field.tsx';
 import type { PageName } from './page.ts';
 import { mayBeLeftOut } from './pages.ts';
 
 const PAGE_TITLES: Readonly<Record<PageName, string>> = {
-  home: 'The home and its bills now',
-  heat: 'The heat it needs',
-  source: 'Where the heat comes from',
-  cost: 'What it costs',
-  sure: 'How sure we are',
-  change: 'What could change it',
-  years: 'What the next years may bring',
-  watch: 'What to watch, and when to call',
-  next: 'What was agreed, and what comes next',
+  home: phrase('The home and its bills now'),
+  heat: phrase('The heat it needs'),
+  source: phrase('Where the heat comes from'),
+  cost: phrase('What it costs'),
+  sure: phrase('How sure we are'),
+  change: phrase('What could change it'),
+  years: phrase('What the next years may bring'),
+  watch: phrase('What to watch, and when to call'),
+  next: phrase('What was agreed, and what comes next'),
 };
 
 /** Which pages this household is shown: a folded list for the installer. */
@@ -30,14 +31,12 @@ export function LeaveOut(props: {
   };
   return (
     <details className="walk-leave-out">
-      <summary>
-        Pages shown: {shown} of {names.length}
-      </summary>
+      <summary>{say('Pages shown: {shown} of {all}', { shown, all: names.length })}</summary>
       <div className="walk-leave-out-list">
         {offered.map((name) => (
           <TickField
             key={name}
-            label={PAGE_TITLES[name]}
+            label={say(PAGE_TITLES[name])}
             checked={!leaveOut.includes(name)}
             onChange={(show) => turn(name, show)}
           />

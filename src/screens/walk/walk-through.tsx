@@ -1,8 +1,10 @@
 /** The walk-through: full window, one idea a page, for reading across a table. */
+
 import { useCallback, useMemo, useRef, useState } from 'react';
 import { appraise } from '../../model/appraisal/appraise.ts';
 import { reckonLifetime } from '../../model/lifetime/reckon-lifetime.ts';
 import { reference } from '../../reference/index.ts';
+import { say } from '../../words/say.ts';
 import { sayWhatIf } from '../cost/knobs.ts';
 import { useWhatIf } from '../cost/use-what-if.ts';
 import { WhatIfRow } from '../cost/what-if-row.tsx';
@@ -74,12 +76,14 @@ export function WalkThrough(props: { readonly onClose: () => void }) {
 
   return (
     <div className="walk" onPointerDown={turn.onPointerDown} onPointerUp={turn.onPointerUp}>
-      <nav className="walk-bore" aria-label="Pages">
+      <nav className="walk-bore" aria-label={say('Pages')}>
         <Bore page={turn.page + 1} pages={pages.length} />
       </nav>
       <main className="walk-page" aria-live="polite">
         <h1 className="voice">{page.sentence}</h1>
-        {whatIf ? <p className="walk-what-if">What if: {whatIf}. These are not today’s figures.</p> : null}
+        {whatIf ? (
+          <p className="walk-what-if">{say('What if: {whatIf}. These are not today’s figures.', { whatIf })}</p>
+        ) : null}
         <div className="walk-fill" ref={place} key={page.name}>
           <PagePicture picture={page.picture} appraisal={page === turned ? appraisal : asItIs} height={height} />
         </div>
@@ -104,32 +108,32 @@ export function WalkThrough(props: { readonly onClose: () => void }) {
           <span className="walk-actions screen-only">
             {page.knobs.length > 0 ? (
               <button type="button" aria-pressed={showsKnobs} onClick={() => setShowsKnobs(!showsKnobs)}>
-                What if …
+                {say('What if …')}
               </button>
             ) : null}
             {page.inside ? (
               <button type="button" onClick={() => setShowsInside(true)}>
-                Inside the machine
+                {say('Inside the machine')}
               </button>
             ) : null}
             <WorkingChoice workings={page.workings} key={page.name} />
             <button type="button" disabled={turn.page === 0} onClick={() => turn.goTo(turn.page - 1)}>
-              Back
+              {say('Back')}
             </button>
             {turn.page === pages.length - 1 ? (
               <button type="button" className="main" onClick={onClose}>
-                To the desk
+                {say('To the desk')}
               </button>
             ) : (
               <button type="button" className="main" onClick={() => turn.goTo(turn.page + 1)}>
-                Next
+                {say('Next')}
               </button>
             )}
           </span>
         </footer>
       </main>
       <button type="button" className="plain walk-close screen-only" onClick={onClose}>
-        Close
+        {say('Close')}
       </button>
       {showsInside ? <InsideMachine whatIf={followed} onClose={() => setShowsInside(false)} /> : null}
     </div>

@@ -1,4 +1,5 @@
 import { exactPounds, grouped, roundedUnits } from '../../words/numbers.ts';
+import { say } from '../../words/say.ts';
 import type { WatchRow } from './page.ts';
 
 /** The winter months as they should come, and above which number of units to call. */
@@ -7,15 +8,15 @@ export function WatchTable({ rows }: { readonly rows: readonly WatchRow[] }) {
     <table className="walk-table">
       <thead>
         <tr>
-          <th scope="col">Month</th>
+          <th scope="col">{say('Month')}</th>
           <th scope="col" className="number">
-            Units we expect
+            {say('Units we expect')}
           </th>
           <th scope="col" className="number">
-            Cost
+            {say('Cost')}
           </th>
           <th scope="col" className="number">
-            Call us above
+            {say('Call us above')}
           </th>
         </tr>
       </thead>

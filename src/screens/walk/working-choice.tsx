@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import { WorkingView } from '../../charts/working-view.tsx';
 import type { Working } from '../../model/working.ts';
+import { say } from '../../words/say.ts';
 import { Dialog } from '../shared/dialog.tsx';
 
 /** "How we know": the sums behind a page, one under the other. */
@@ -10,10 +11,10 @@ export function WorkingChoice({ workings }: { readonly workings: readonly Workin
   return (
     <>
       <button type="button" onClick={() => setOpen(true)}>
-        How we know
+        {say('How we know')}
       </button>
       {open ? (
-        <Dialog title="How we know" side onClose={() => setOpen(false)}>
+        <Dialog title={say('How we know')} side onClose={() => setOpen(false)}>
           {workings.map((working) => (
             <WorkingView key={working.title} working={working} withTitle />
           ))}

@@ -5,5 +5,6 @@ import { COST } from './cost.ts';
 import { FRAME } from './frame.ts';
 import { NUMBERS } from './numbers.ts';
 import { THREAD } from './thread.ts';
+import { WALK } from './walk.ts';
 
-export const german: Catalogue = { ...NUMBERS, ...COST, ...FRAME, ...THREAD, ...CHARTS };
+export const german: Catalogue = { ...NUMBERS, ...COST, ...FRAME, ...THREAD, ...WALK, ...CHARTS };

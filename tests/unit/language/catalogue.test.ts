@@ -20,6 +20,8 @@ const PATHS = process.env.TEXTS?.split(',') ?? [
   'src/words/working.ts',
   'src/charts/working-view.tsx',
   'src/screens/list',
+  'src/screens/promise',
+  'src/screens/walk/pages',
   'src/screens/settings',
   'src/screens/shared',
   'src/screens/state',

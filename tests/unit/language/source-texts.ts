@@ -84,6 +84,8 @@ export function readSource(file: string): SourceTexts {
         return;
       case 'CallExpression': {
         const callee = (node.callee as Node).type === 'Identifier' ? String((node.callee as Node).name) : '';
+        const target = node.callee as Node;
+        const called = target.type === 'MemberExpression' ? String((target.property as Node).name) : callee;
         const given = node.arguments as Node[];
         if (SAYING.has(callee)) {
           const gaps = callee === 'phrase' ? null : gapsOf(given[1]);
@@ -101,7 +103,7 @@ export function readSource(file: string): SourceTexts {
           visit(given[0]!, inFunction, node, 'arguments');
           return;
         }
-        if (/^(defineConfig|querySelector|matchMedia|getElementById|require|prepare|exec)$/.test(callee)) return;
+        if (/^(querySelector(All)?|closest|matches|matchMedia)$/.test(called)) return;
         break;
       }
       case 'JSXElement': {
@@ -124,7 +126,7 @@ export function readSource(file: string): SourceTexts {
         const name = (node.name as Node).type === 'JSXIdentifier' ? String((node.name as Node).name) : '';
         const value = node.value;
         if (
-          /^(className|id|key|type|role|name|htmlFor|d|viewBox|href|style|transform)$/.test(name) ||
+          /^(className|id|key|type|role|name|htmlFor|d|viewBox|href|style|transform|preserveAspectRatio)$/.test(name) ||
           name.startsWith('data-')
         )
           return;

@@ -1,5 +1,6 @@
 import { findSideBySide } from '../../../model/appraisal/beside.ts';
 import { changeSentence } from '../../../words/change.ts';
+import { say } from '../../../words/say.ts';
 import type { WalkInput, WalkPage } from '../page.ts';
 
 export function changePage({ household, appraisal, changes }: WalkInput): WalkPage {
@@ -10,12 +11,14 @@ export function changePage({ household, appraisal, changes }: WalkInput): WalkPa
   const largest = ordered[0];
   return {
     name: 'change',
-    sentence: largest ? changeSentence(largest.code, largest.pence) : 'We cannot say yet what would change your cost.',
-    say: 'The price and the winter nobody can choose. The rooms, the hot water and the settings are yours.',
-    foot: `${household.name} · each change by itself, all else as it is`,
+    sentence: largest
+      ? changeSentence(largest.code, largest.pence)
+      : say('We cannot say yet what would change your cost.'),
+    say: say('The price and the winter nobody can choose. The rooms, the hot water and the settings are yours.'),
+    foot: say('{name} · each change by itself, all else as it is', { name: household.name }),
     picture: largest ? { kind: 'changes', changes: ordered } : { kind: 'none' },
     knobs: ['flow', 'room', 'water', 'electricity', 'winter'],
     workings: [pump.cost.working],
-    notes: ['Move a slider while they watch, then take it back. Leave the reckoning as it was found.'],
+    notes: [say('Move a slider while they watch, then take it back. Leave the reckoning as it was found.')],
   };
 }

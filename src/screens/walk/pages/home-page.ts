@@ -2,6 +2,7 @@ import { costParts } from '../../../charts/month-parts/series.ts';
 import { findSideBySide } from '../../../model/appraisal/beside.ts';
 import { addDays } from '../../../model/calendar/civil.ts';
 import { longDate, poundsRange, spokenKWh, spokenPounds } from '../../../words/numbers.ts';
+import { say } from '../../../words/say.ts';
 import { systemInSentence } from '../../../words/systems.ts';
 import { costWorking } from '../name-working.ts';
 import type { WalkInput, WalkPage } from '../page.ts';
@@ -20,13 +21,17 @@ export function homePage(input: WalkInput): WalkPage {
   if (!present) {
     return {
       name: 'home',
-      sentence: `${household.name}: we have no bills of yours yet, so we start from the home itself.`,
-      say: 'Its size, age and place tell us roughly how much heat it needs. Your own bills would make the answer surer.',
+      sentence: say('{name}: we have no bills of yours yet, so we start from the home itself.', {
+        name: household.name,
+      }),
+      say: say(
+        'Its size, age and place tell us roughly how much heat it needs. Your own bills would make the answer surer.',
+      ),
       foot,
       picture: { kind: 'none' },
       knobs: [],
       workings: [appraisal.demand.total.working],
-      notes: ['Ask for a year of bills or meter readings before any figure is promised.'],
+      notes: [say('Ask for a year of bills or meter readings before any figure is promised.')],
     };
   }
   const cost = spokenPounds(present.cost.value);
@@ -35,27 +40,38 @@ export function homePage(input: WalkInput): WalkPage {
   return {
     name: 'home',
     sentence: hasRecord
-      ? `${household.name}: heating and hot water cost about ${cost} a year today.`
-      : `${household.name}: we have no bills of yours yet. A home like it pays about ${cost} a year.`,
+      ? say('{name}: heating and hot water cost about {cost} a year today.', { name: household.name, cost })
+      : say('{name}: we have no bills of yours yet. A home like it pays about {cost} a year.', {
+          name: household.name,
+          cost,
+        }),
     say: hasRecord
       ? [
-          `That is for ${spokenKWh(present.bought.value)} a year through ${now}, in a typical winter.`,
+          say('That is for {bought} a year through {now}, in a typical winter.', {
+            bought: spokenKWh(present.bought.value),
+            now,
+          }),
           record
-            ? `It comes from your own records of ${longDate(record.from)} to ${longDate(addDays(record.to, -1))}.`
-            : 'It comes from your own records.',
+            ? say('It comes from your own records of {from} to {to}.', {
+                from: longDate(record.from),
+                to: longDate(addDays(record.to, -1)),
+              })
+            : say('It comes from your own records.'),
         ].join(' ')
       : [
           known
-            ? 'That is worked out from the home itself.'
-            : 'Nothing is known of this home yet, so a typical one stands in.',
-          `It could be ${poundsRange(present.cost.low, present.cost.high)}. Your own bills would make it surer.`,
+            ? say('That is worked out from the home itself.')
+            : say('Nothing is known of this home yet, so a typical one stands in.'),
+          say('It could be {range}. Your own bills would make it surer.', {
+            range: poundsRange(present.cost.low, present.cost.high),
+          }),
         ].join(' '),
     foot,
     picture: { kind: 'months', parts: costParts(present) },
     knobs: [],
     workings: [costWorking(present), present.bought.working],
     notes: hasRecord
-      ? ['Ask: does that sound like your bills? If not, stop here and look at them together.']
-      : ['No record was given. Ask for a year of bills or readings before any figure is promised.'],
+      ? [say('Ask: does that sound like your bills? If not, stop here and look at them together.')]
+      : [say('No record was given. Ask for a year of bills or readings before any figure is promised.')],
   };
 }

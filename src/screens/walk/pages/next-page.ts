@@ -1,6 +1,7 @@
 import { findSideBySide } from '../../../model/appraisal/beside.ts';
 import { civilDateOf } from '../../../model/calendar/instant.ts';
 import { longDate, spokenPounds } from '../../../words/numbers.ts';
+import { say } from '../../../words/say.ts';
 import type { WalkInput, WalkPage } from '../page.ts';
 
 export function nextPage({ household, appraisal, promises, settings, today }: WalkInput): WalkPage {
@@ -9,27 +10,47 @@ export function nextPage({ household, appraisal, promises, settings, today }: Wa
   const questions = appraisal.questions.filter((question) => question.weight !== 'note').length;
   const steps = [
     ...(latest
-      ? [`The paper you keep has the number ${latest.number}. Put it where you will find it.`]
-      : ['We write all this down with a number and a date, and you keep the paper.']),
-    ...(hasRecord ? [] : ['You look for a year of bills or readings, and we work it out again.']),
+      ? [
+          say('The paper you keep has the number {number}. Put it where you will find it.', {
+            number: String(latest.number),
+          }),
+        ]
+      : [say('We write all this down with a number and a date, and you keep the paper.')]),
+    ...(hasRecord ? [] : [say('You look for a year of bills or readings, and we work it out again.')]),
     ...(questions > 0
-      ? [`We settle ${questions === 1 ? 'one open question' : `${questions} open questions`} first.`]
+      ? [
+          say('We settle {count, plural, one {one open question} other {# open questions}} first.', {
+            count: questions,
+          }),
+        ]
       : []),
-    'When the first winter’s bills are in, we hold them against the paper together.',
-    'If they differ, we show how much is weather, how much is price and what is left.',
+    say('When the first winter’s bills are in, we hold them against the paper together.'),
+    say('If they differ, we show how much is weather, how much is price and what is left.'),
   ];
   return {
     name: 'next',
     sentence: latest
-      ? `We have put it in writing: about ${spokenPounds(latest.heatPumpPence)} a year, promise ${latest.number} of ${longDate(civilDateOf(latest.madeOn, household.zone))}.`
-      : 'Nothing is promised yet. If you agree, we put these figures in writing.',
+      ? say('We have put it in writing: about {amount} a year, promise {number} of {date}.', {
+          amount: spokenPounds(latest.heatPumpPence),
+          number: String(latest.number),
+          date: longDate(civilDateOf(latest.madeOn, household.zone)),
+        })
+      : say('Nothing is promised yet. If you agree, we put these figures in writing.'),
     say: latest
-      ? `It says ${spokenPounds(latest.lowPence)} to ${spokenPounds(latest.highPence)} in 8 years out of 10. It never changes afterwards.`
-      : `Today’s figure is about ${spokenPounds(pump.cost.value)} a year, with the range you saw.`,
+      ? say('It says {low} to {high} in 8 years out of 10. It never changes afterwards.', {
+          low: spokenPounds(latest.lowPence),
+          high: spokenPounds(latest.highPence),
+        })
+      : say('Today’s figure is about {amount} a year, with the range you saw.', {
+          amount: spokenPounds(pump.cost.value),
+        }),
     foot: [household.name, longDate(today), settings.installerName].filter(Boolean).join(' · '),
     picture: { kind: 'steps', steps },
     knobs: [],
     workings: [pump.cost.working],
-    notes: ['Ask what they will do first, and write it into the notes.', 'Keep the promise before you leave.'],
+    notes: [
+      say('Ask what they will do first, and write it into the notes.'),
+      say('Keep the promise before you leave.'),
+    ],
   };
 }

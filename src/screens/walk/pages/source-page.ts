@@ -3,6 +3,7 @@ import { unitsSeries } from '../../../charts/units/series.ts';
 import { findSideBySide } from '../../../model/appraisal/beside.ts';
 import { addsSentence, fieldSentence, leanSentence, shareSentence } from '../../../words/machine.ts';
 import { factor } from '../../../words/numbers.ts';
+import { say } from '../../../words/say.ts';
 import type { WalkInput, WalkPage } from '../page.ts';
 
 export function sourcePage({ household, appraisal }: WalkInput): WalkPage {
@@ -11,13 +12,18 @@ export function sourcePage({ household, appraisal }: WalkInput): WalkPage {
   const { space, whole } = machine;
   const counted =
     space.value - whole.value < 0.05
-      ? 'Hot water, pumps and standby are counted in.'
-      : `Hot water, pumps and standby are counted; for the rooms alone the factor is ${factor(space.value)}.`;
+      ? say('Hot water, pumps and standby are counted in.')
+      : say('Hot water, pumps and standby are counted; for the rooms alone the factor is {factor}.', {
+          factor: factor(space.value),
+        });
   return {
     name: 'source',
     sentence: addsSentence(machine),
     say: `${unitsSentence(unitsSeries(appraisal))} ${counted}`,
-    foot: `${household.name} · factor ${factor(whole.value)} for heat and hot water together, pumps included`,
+    foot: say('{name} · factor {factor} for heat and hot water together, pumps included', {
+      name: household.name,
+      factor: factor(whole.value),
+    }),
     picture: { kind: 'units' },
     knobs: ['flow', 'water'],
     inside: machine.source === 'ground',
@@ -25,7 +31,7 @@ export function sourcePage({ household, appraisal }: WalkInput): WalkPage {
     notes: [
       `${fieldSentence(machine)} ${leanSentence(machine)}`.trim(),
       shareSentence(machine),
-      'A factor for the rooms alone is not the household’s factor. Say so now, before the first bill does.',
+      say('A factor for the rooms alone is not the household’s factor. Say so now, before the first bill does.'),
     ],
   };
 }

@@ -1,4 +1,5 @@
 import { findSideBySide } from '../../../model/appraisal/beside.ts';
+import { say } from '../../../words/say.ts';
 import { dotsSentence, driversSentence, futuresSentence } from '../../../words/sure.ts';
 import { systemInSentence } from '../../../words/systems.ts';
 import type { WalkInput, WalkPage } from '../page.ts';
@@ -8,8 +9,8 @@ export function surePage({ household, appraisal }: WalkInput): WalkPage {
   if (!versus || !beside) {
     return {
       name: 'sure',
-      sentence: 'We have nothing yet to hold the heat pump against.',
-      say: 'Once we know what you pay now, this page counts how often the heat pump comes out dearer.',
+      sentence: say('We have nothing yet to hold the heat pump against.'),
+      say: say('Once we know what you pay now, this page counts how often the heat pump comes out dearer.'),
       foot: household.name,
       picture: { kind: 'none' },
       knobs: [],
@@ -21,10 +22,10 @@ export function surePage({ household, appraisal }: WalkInput): WalkPage {
     name: 'sure',
     sentence: futuresSentence(versus.twenty),
     say: `${dotsSentence()} ${driversSentence(appraisal.drivers.toSorted((a, b) => b.share - a.share).slice(0, 1))}`,
-    foot: `${household.name} · against ${systemInSentence(beside.id, beside.kind)}`,
+    foot: say('{name} · against {other}', { name: household.name, other: systemInSentence(beside.id, beside.kind) }),
     picture: { kind: 'twenty', versus },
     knobs: ['flow', 'electricity', 'winter'],
     workings: [versus.saving.working],
-    notes: ['Ask: how would you put that to somebody who was not here? It shows whether the page was clear.'],
+    notes: [say('Ask: how would you put that to somebody who was not here? It shows whether the page was clear.')],
   };
 }

@@ -1,5 +1,6 @@
 import { findSideBySide } from '../../../model/appraisal/beside.ts';
 import { monthNames } from '../../../words/numbers.ts';
+import { say } from '../../../words/say.ts';
 import { callSentences, cautionSentences, winterBillSentences } from '../../../words/watch.ts';
 import type { WalkInput, WalkPage, WatchRow } from '../page.ts';
 
@@ -19,15 +20,15 @@ export function watchPage({ household, appraisal, settings }: WalkInput): WalkPa
   const contact = settings.installerContact.split('\n')[0];
   return {
     name: 'watch',
-    sentence: 'Read the meter on the first of each month, and call us if it runs high.',
+    sentence: say('Read the meter on the first of each month, and call us if it runs high.'),
     say: [
       ...winterBillSentences({ bought, monthly }).slice(0, 1),
-      'A colder month needs more, and that is no fault.',
+      say('A colder month needs more, and that is no fault.'),
     ].join(' '),
     foot: [household.name, settings.installerName, contact].filter(Boolean).join(' · '),
     picture: bought.value > 0 ? { kind: 'watch', rows } : { kind: 'none' },
     knobs: [],
     workings: [bought.working],
-    notes: ['Show where the meter is and how it is read.', ...callSentences().slice(1), ...cautionSentences()],
+    notes: [say('Show where the meter is and how it is read.'), ...callSentences().slice(1), ...cautionSentences()],
   };
 }

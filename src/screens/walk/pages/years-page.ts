@@ -10,6 +10,7 @@ import {
   savedSentence,
   worthSentence,
 } from '../../../words/lifetime.ts';
+import { say } from '../../../words/say.ts';
 import type { WalkInput, WalkPage } from '../page.ts';
 
 /** What the next years may bring; left out where there is nothing to hold the heat pump against. */
@@ -17,7 +18,6 @@ export function yearsPages({ household, lifetime }: WalkInput): WalkPage[] {
   if (!lifetime) return [];
   const { saved, netPresentValue, payback } = lifetime;
   const [notAdvice, nobodyKnows] = lifetimeCautions();
-  const counted = lifetime.kind === 'whole' ? 'purchase and running costs' : 'running costs only';
   const sentence = lifetimeSentence(lifetime);
   const saysAmount = sentence.includes('£');
   return [
@@ -25,7 +25,12 @@ export function yearsPages({ household, lifetime }: WalkInput): WalkPage[] {
       name: 'years',
       sentence,
       say: [saysAmount ? savedRangeSentence(lifetime) : savedSentence(lifetime), notAdvice, nobodyKnows].join(' '),
-      foot: `${household.name} · ${counted}, in the money of today · the bands hold 8 cases in 10`,
+      foot: say(
+        lifetime.kind === 'whole'
+          ? '{name} · purchase and running costs, in the money of today · the bands hold 8 cases in 10'
+          : '{name} · running costs only, in the money of today · the bands hold 8 cases in 10',
+        { name: household.name },
+      ),
       picture: { kind: 'years', lifetime, series: yearsSeries(lifetime) },
       knobs: ['electricity', 'flow', 'room'],
       workings: [
@@ -39,7 +44,7 @@ export function yearsPages({ household, lifetime }: WalkInput): WalkPage[] {
         worthSentence(lifetime),
         pathsSentence(lifetime),
         ...lifetime.notes.map(noteSentence),
-        'Do not sell this page. The prices of the years to come are anybody’s guess.',
+        say('Do not sell this page. The prices of the years to come are anybody’s guess.'),
       ].filter(Boolean),
     },
   ];
