@@ -51,23 +51,24 @@ export function differenceFromPromise(check: Promised): string {
 /** Causes that nobody in the house can help: what is left without them is what has to be explained. */
 const PUT_RIGHT = ['days', 'price', 'unit-price', 'when', 'standing-charge', 'weather'];
 
-/** What stays when price and weather are put right: the rest of the same split that the picture shows. */
+/** What stays when price and weather are put right: the rest of the same split that the picture shows [pence]. */
+const leftPence = ({ actualPence, expected, parts }: Verdict): number =>
+  parts?.filter(({ cause }) => !PUT_RIGHT.includes(cause)).reduce((sum, { pence }) => sum + pence, 0) ??
+  actualPence - expected.value;
+
 function leftSentence(check: Verdict): string {
-  const { actualPence, expected, parts } = check;
-  const right = `Put right for ${knowsWeather(check) ? 'weather' : 'season'} and price`;
-  const left =
-    parts?.filter(({ cause }) => !PUT_RIGHT.includes(cause)).reduce((sum, { pence }) => sum + pence, 0) ??
-    actualPence - expected.value;
+  const left = leftPence(check);
+  const right = `With ${knowsWeather(check) ? 'weather' : 'season'} and price put right, the bill is`;
   if (!Number.isFinite(left)) return '';
-  if (Math.abs(left) < NOTHING_PENCE) return `${right}, nothing is left over.`;
-  return `${right}, ${spokenPounds(Math.abs(left))} ${left > 0 ? 'too much' : 'too little'} is left over.`;
+  if (Math.abs(left) < NOTHING_PENCE) return `${right} as promised.`;
+  return `${right} still ${spokenPounds(Math.abs(left))} ${left > 0 ? 'higher' : 'lower'} than promised.`;
 }
 
 /** The same with where that puts the bill. */
 export function leftOverSentence(check: Verdict): string {
   const left = leftSentence(check);
-  if (left === '' || left.includes('nothing')) return left;
-  return `${left} That is ${check.verdict === 'inside' ? 'inside' : 'outside'} what was promised.`;
+  if (!(Math.abs(leftPence(check)) >= NOTHING_PENCE)) return left;
+  return `${left} That is ${check.verdict === 'inside' ? 'within' : 'outside'} the range we gave.`;
 }
 
 const LIES: Readonly<Record<BillCheck['verdict'], string>> = {
@@ -118,9 +119,18 @@ export function causeName(cause: string, pence: number): string {
   return pence < 0 ? names.down : names.up;
 }
 
+/** Causes that need another word where they do something. */
+const DOERS: Readonly<Record<string, { readonly up: string; readonly down: string }>> = {
+  'standing-charge': { up: 'A higher standing charge', down: 'A lower standing charge' },
+  'heat-used': { up: 'Using more heat', down: 'Using less heat' },
+  efficiency: { up: 'A lower factor', down: 'A better factor' },
+  backup: { up: 'The backup heater', down: 'The backup heater' },
+  metering: { up: 'An estimated reading', down: 'An estimated reading' },
+};
+
 /** One step of the bridge: "Colder weather added about £58." */
 export function causeSentence(cause: string, pence: number): string {
-  const name = causeName(cause, pence);
+  const name = DOERS[cause]?.[pence < 0 ? 'down' : 'up'] ?? causeName(cause, pence);
   if (!Number.isFinite(pence)) return `${name}: not known.`;
   if (Math.abs(pence) < NOTHING_PENCE) return `${name} made no difference.`;
   return `${name} ${pence > 0 ? 'added' : 'took away'} about ${spokenPounds(Math.abs(pence))}.`;

@@ -116,7 +116,7 @@ export function costOfFinding({ pence: cost, penceYear, kWh }: Pick<Finding, 'pe
   const year =
     Math.abs(penceYear) < LEAST_PENCE
       ? 'Over a year it evens out.'
-      : `A year like these days would cost about ${spokenPounds(Math.abs(penceYear))} ${way(penceYear)}.`;
+      : `If it ran like that all year, it would cost about ${spokenPounds(Math.abs(penceYear))} ${way(penceYear)}.`;
   return `${these} ${year}`;
 }
 

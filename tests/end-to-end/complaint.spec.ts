@@ -48,7 +48,7 @@ test('a winter bill is checked, the heater found with its dates, and the letter 
     await typeInto(desk, 'Price of a unit', '27.69');
     await desk.getByRole('button', { name: 'Check the bill' }).click();
     await expect(page.getByRole('heading', { level: 2 })).toHaveText(
-      /^The bill lies inside the promised range\. It is £1\d0 above the promise\. Put right for weather and price, £\d+ too much is left over\.$/,
+      /^The bill lies inside the promised range\. It is £1\d0 above the promise\. With weather and price put right, the bill is still £\d+ higher than promised\.$/,
     );
   });
 
@@ -112,7 +112,8 @@ test('a winter bill is checked, the heater found with its dates, and the letter 
     for (const said of [
       'Thank you for telling us.',
       'from 1 December 2025 to 28 February 2026',
-      'Put right for weather and price',
+      'With weather and price put right',
+      'The backup heater added about',
       'from 8 January 2026 to 18 February 2026, on 42 days',
       'What we do not know yet',
       'What happens next',

@@ -45,15 +45,15 @@ test.each([
 test.each([
   [
     { pence: 7000, penceYear: 61_000, kWh: 252 },
-    'In these days it took 250 units more and cost about £70 more. A year like these days would cost about £610 more.',
+    'In these days it took 250 units more and cost about £70 more. If it ran like that all year, it would cost about £610 more.',
   ],
   [
     { pence: 2000, penceYear: 8000, kWh: 0 },
-    'In these days it cost about £20 more. A year like these days would cost about £80 more.',
+    'In these days it cost about £20 more. If it ran like that all year, it would cost about £80 more.',
   ],
   [
     { pence: -2000, penceYear: -8000, kWh: -80 },
-    'In these days it took 80 units less and cost about £20 less. A year like these days would cost about £80 less.',
+    'In these days it took 80 units less and cost about £20 less. If it ran like that all year, it would cost about £80 less.',
   ],
   [
     { pence: 5000, penceYear: 0, kWh: 180 },

@@ -116,7 +116,7 @@ describe('a bill against the promise', () => {
   });
   test('where it lies first, then the difference, then what is left of it', () => {
     expect(check.checkSentence({ verdict: 'above', expected, actualPence: 67_400, promisedPence: 46_200 })).toBe(
-      'The bill lies above the promised range. It is £210 above the promise. Put right for weather and price, £69 too much is left over.',
+      'The bill lies above the promised range. It is £210 above the promise. With weather and price put right, the bill is still £69 higher than promised.',
     );
     expect(check.differenceFromPromise({ actualPence: 5, promisedPence: 6 })).toBe('The bill is as promised.');
   });
