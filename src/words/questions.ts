@@ -152,7 +152,7 @@ const COST: Readonly<Record<string, Sentence>> = {
     return `${much} That is the usual use of such a home. A year of its electricity bills would make it surer.`;
   },
   'power-charge-counted': ({ number, text }) =>
-    `“${text('tariff')}” charges for the highest half-hour of each month. The home alone reaches ${kW(number('homeKW'))}, with the heat pump about ${kW(number('withKW'))}. That adds ${spokenPounds(number('pence'))} a year, counted with the standing charge.`,
+    `“${text('tariff')}” charges for the highest half-hour of each month. The home alone reaches ${kW(number('homeKW'))}, with the heat pump about ${kW(number('withKW'))} if it runs evenly. That adds ${spokenPounds(number('pence'))} a year, counted with the standing charge.`,
   'power-charge-unknown': ({ number, text }) => {
     const each = `Each kW more costs ${spokenPounds(number('pence'))} a year.`;
     if (text('why') === 'no-half-hours') {

@@ -3,10 +3,12 @@ import type { WeekPrices } from './series.ts';
 
 export const WEEK_PRICES_NAME = 'The price through a week';
 
-export function weekPricesSentence({ bands, month, steps, isMean }: WeekPrices): string {
+export function weekPricesSentence({ bands, month, steps, isMean, isStepped }: WeekPrices): string {
   const cheapest = bands[0];
   const dearest = bands.at(-1);
   if (!cheapest || !dearest) return 'No price is known for this week.';
+  if (bands.length === 1 && isStepped)
+    return `After the first ones a unit costs ${pence(cheapest.pence)} at every hour.`;
   if (bands.length === 1) return `A unit costs ${pence(cheapest.pence)} at every hour.`;
   const when = monthNames()[month - 1] ?? 'any month';
   if (isMean) {

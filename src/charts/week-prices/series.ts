@@ -12,6 +12,8 @@ export interface WeekPrices {
   readonly bands: readonly { readonly name: string; readonly pence: number; readonly share: number }[];
   /** 1 to 12. */
   readonly month: number;
+  /** The first units of a day or month cost another price than the one shown. */
+  readonly isStepped?: boolean;
   /** Of dated prices, which differ from week to week. */
   readonly isMean?: boolean;
 }
@@ -43,6 +45,7 @@ export function weekPricesSeries(version: TariffVersion, month: number): WeekPri
     steps: [...steps, { ...last, half: HALVES_A_WEEK }],
     bands: bands.sort((a, b) => a.pence - b.pence),
     month,
+    ...(version.bands.some(({ blocks }) => blocks) ? { isStepped: true } : {}),
   };
 }
 

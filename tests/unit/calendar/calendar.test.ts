@@ -35,6 +35,52 @@ describe('local time', () => {
   ])('%s in London has %i minutes', (date, minutes) => {
     expect(minutesInDay(LONDON, toDayNumber(date))).toBe(minutes);
   });
+  // Last Sundays of March and October at 01:00 UTC (Directive 2000/84/EC; in Ireland S.I. No. 506/2001); second Sunday
+  // of March and first of November at 02:00 local time (US Energy Policy Act of 2005, section 110); Arizona keeps its clocks.
+  test.each([
+    ['Europe/London', '2025-03-30', '01:00', '2025-10-26', '01:00'],
+    ['Europe/Dublin', '2025-03-30', '01:00', '2025-10-26', '01:00'],
+    ['Europe/Berlin', '2025-03-30', '02:00', '2025-10-26', '02:00'],
+    ['Europe/Vienna', '2024-03-31', '02:00', '2024-10-27', '02:00'],
+    ['America/New_York', '2025-03-09', '02:00', '2025-11-02', '01:00'],
+    ['America/Chicago', '2025-03-09', '02:00', '2025-11-02', '01:00'],
+    ['America/Los_Angeles', '2024-03-10', '02:00', '2024-11-03', '01:00'],
+  ])('%s leaves out an hour on %s from %s and doubles one on %s from %s', (zone, spring, left, autumn, doubled) => {
+    const clocks = (date: string) => {
+      const day = toDayNumber(date);
+      const halves = minutesInDay(zone, day) / 30;
+      return Array.from({ length: halves }, (_, i) =>
+        localStamp(zone, startOfDay(zone, day) + i * 1_800_000).slice(11),
+      );
+    };
+    const half = (clock: string) => `${clock.slice(0, 2)}:30`;
+    const [short, long] = [clocks(spring), clocks(autumn)];
+    expect([short.length, long.length]).toEqual([46, 50]);
+    expect(short.filter((clock) => clock === left || clock === half(left))).toEqual([]);
+    expect(long.filter((clock) => clock === doubled || clock === half(doubled))).toEqual([
+      doubled,
+      half(doubled),
+      doubled,
+      half(doubled),
+    ]);
+    // Every other half-hour of the clock is there once.
+    expect([new Set(short).size, new Set(long).size]).toEqual([46, 48]);
+  });
+  test('where the clocks stay every day has 48', () => {
+    for (const date of ['2025-03-09', '2025-11-02'])
+      expect(minutesInDay('America/Phoenix', toDayNumber(date))).toBe(1440);
+  });
+  test.each(['Europe/London', 'Europe/Dublin', 'Europe/Berlin', 'America/New_York'])(
+    'in %s a leap year has a 29 February of 48 half-hours, and 17,568 in all',
+    (zone) => {
+      const slots = yearSlots(2024, zone);
+      const leap = toDayNumber('2024-02-29') - toDayNumber('2024-01-01');
+      expect(slots.count).toBe(17_568);
+      expect(slots.month[slots.dayStart[leap]!]).toBe(1);
+      expect(slots.dayStart[leap + 1]! - slots.dayStart[leap]!).toBe(48);
+      expect(slots.month[slots.dayStart[leap + 1]!]).toBe(2);
+    },
+  );
   test('a summer day begins an hour before UTC midnight', () => {
     expect(startOfDay(LONDON, toDayNumber('2025-07-01'))).toBe(Date.UTC(2025, 5, 30, 23));
     expect(localStamp(LONDON, Date.UTC(2025, 5, 30, 23))).toBe('2025-07-01T00:00');

@@ -186,6 +186,11 @@ describe('the price through a week', () => {
     expect(weekPricesSentence(series)).toBe(
       'In a week of January a unit costs 13.0 p at best (“Night”, 25% of the hours). At worst it costs 28.0 p (“Day”, 75%).',
     );
+    const blocks = { per: 'day' as const, steps: [{ upToKWh: 3, pencePerKWh: 35 }] };
+    const stepped = version([{ name: 'All', pencePerKWh: 20, times: 'rest', blocks }]);
+    expect(weekPricesSentence(weekPricesSeries(stepped, 6))).toBe(
+      'After the first ones a unit costs 20.0 p at every hour.',
+    );
     expect(weekPricesSentence(weekPricesSeries(version([{ name: 'All', pencePerKWh: 20, times: 'rest' }]), 6))).toBe(
       'A unit costs 20.0 p at every hour.',
     );

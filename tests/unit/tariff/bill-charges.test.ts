@@ -1,3 +1,4 @@
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { monthsBetween, splitIntoBlocks } from '../../../src/model/tariff/blocks.ts';
 import { findTariffFaults } from '../../../src/model/tariff/check-tariff.ts';
@@ -74,6 +75,34 @@ describe('stepped blocks', () => {
   });
 });
 
+describe('a bill over a leap day', () => {
+  // 29 days of February 2024 at 50 p; 290 kWh with 5 kWh a day at 40 p and the rest at 20 p.
+  test('has 29 days, and 29 first steps', () => {
+    const leap = version([stepped('day', [5, 40])], { from: '2024-01-01' });
+    expect(bill(leap, 290, '2024-02-01', '2024-03-01').totalPence).toBe(29 * 50 + 145 * 40 + 145 * 20);
+  });
+  test('a price change on it cuts the bill there', () => {
+    const change = tariff([
+      version([allHours(20)], { from: '2024-01-01' }),
+      version([allHours(30)], { from: '2024-02-29' }),
+    ]);
+    const { lines } = recomputeBill({
+      tariff: change,
+      from: '2024-02-01',
+      to: '2024-03-01',
+      zone: 'Europe/London',
+      use: { kind: 'total', kWh: 290 },
+    });
+    const units = lines
+      .filter(({ kind }) => kind === 'units')
+      .map(({ from, to, quantity, pence }) => [from, to, quantity, pence]);
+    expect(units).toEqual([
+      ['2024-02-01', '2024-02-29', 280, 5600],
+      ['2024-02-29', '2024-03-01', 10, 300],
+    ]);
+  });
+});
+
 describe('standing charge by the month', () => {
   const monthly = version([allHours(20)], { standingPencePerDay: 0, standingPencePerMonth: 1500 });
   test.each([
@@ -110,6 +139,51 @@ describe('demand, export and dated prices', () => {
     )!;
     // 3 kWh in a half-hour is 6 kW; two of 31 days at 310 p a month are 20 p a kW.
     expect(line.pence).toBe(120);
+  });
+  describe('over any readings of February', () => {
+    const charged = version([allHours(20)], { demand: { pencePerKWPerMonth: 310 } });
+    const readings = fc.array(fc.array(fc.double({ min: 0, max: 8, noNaN: true }), { minLength: 48, maxLength: 48 }), {
+      minLength: 28,
+      maxLength: 28,
+    });
+    const demandOf = (days: readonly (readonly number[])[]) =>
+      recomputeBill({
+        tariff: tariff([charged]),
+        from: '2026-02-01',
+        to: '2026-03-01',
+        zone: 'Europe/London',
+        use: { kind: 'half-hours', readings: { first: '2026-02-01', days: days.map((day) => Float64Array.from(day)) } },
+      }).lines.filter(({ kind }) => kind === 'demand');
+
+    test('it is twice the largest half-hour, whatever the order', () => {
+      fc.assert(
+        fc.property(readings, (days) => {
+          const [line, ...more] = demandOf(days);
+          expect(more).toEqual([]);
+          const kW = 2 * Math.max(...days.flat());
+          expect(line!.quantity).toBeCloseTo(kW, 9);
+          expect(Math.abs(line!.pence - kW * 310)).toBeLessThanOrEqual(0.5 + 1e-6);
+          const turned = days.toReversed().map((day) => day.toReversed());
+          expect(demandOf(turned)[0]!.pence).toBe(line!.pence);
+        }),
+        { numRuns: 20 },
+      );
+    });
+    test('more use in any half-hour never makes it less', () => {
+      fc.assert(
+        fc.property(
+          readings,
+          fc.nat(27),
+          fc.nat(47),
+          fc.double({ min: 0, max: 9, noNaN: true }),
+          (days, d, h, more) => {
+            const raised = days.map((day, i) => day.map((kWh, half) => (i === d && half === h ? kWh + more : kWh)));
+            expect(demandOf(raised)[0]!.pence).toBeGreaterThanOrEqual(demandOf(days)[0]!.pence);
+          },
+        ),
+        { numRuns: 20 },
+      );
+    });
   });
   test('an agreed power needs no readings', () => {
     const agreed = version([allHours(20)], { demand: { pencePerKWPerMonth: 310, agreedKW: 8 } });
