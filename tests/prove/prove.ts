@@ -12,6 +12,7 @@ const FULL_SIZE: Readonly<Record<string, number>> = {
   calibration: 200,
   'false-alarms': 500,
   'spf-spread-table': 1000,
+  sureness: 1000,
 };
 
 type Proof = (count?: number) => ProofTable | Promise<ProofTable>;

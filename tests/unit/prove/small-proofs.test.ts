@@ -2,6 +2,7 @@
 import { expect, test } from 'vitest';
 import { proveBillGap } from '../../prove/bill-gap-recovery.ts';
 import { DETECTORS, proveFindings } from '../../prove/false-alarms.ts';
+import { proveSureness } from '../../prove/sureness.ts';
 
 test('60 made bills: every cause is found again within its limit, and the parts sum to the penny', () => {
   const proof = proveBillGap(60);
@@ -15,4 +16,8 @@ test('each detector over at least 20 made homes without its effect, and some wit
   expect(proof.rows.filter((row) => row.at(-1) !== 'yes')).toEqual([]);
   expect(proof.tallies.every((tally) => tally.without >= 20 && tally.with > 0)).toBe(true);
   expect(proof.rows).toHaveLength(DETECTORS.length);
+});
+
+test('findings over 80 made homes are true at least as often as they say', () => {
+  expect(proveSureness(80).rows.filter((row) => row.at(-1) !== 'yes')).toEqual([]);
 });
