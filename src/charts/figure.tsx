@@ -13,6 +13,8 @@ export interface ChartFigureProps {
   readonly name: string;
   /** What the picture shows, in this household's numbers. */
   readonly sentence: string;
+  /** The same sentence with figures that open their working; the text alone where left out. */
+  readonly spoken?: ReactNode;
   readonly picture: ReactNode;
   readonly table: ChartTable;
   /** Small print below the picture: measure, place, time, source. */
@@ -41,7 +43,7 @@ export function ChartFigure(props: ChartFigureProps) {
   const saveFigures = () => saveFile(new Blob([tableCsv(table)], { type: 'text/csv' }), `${fileNameOf(name)}.csv`);
   return (
     <figure className="chart" onKeyDown={onKeyDown}>
-      <figcaption className={props.sentenceSaid ? 'unseen' : 'voice'}>{sentence}</figcaption>
+      <figcaption className={props.sentenceSaid ? 'unseen' : 'voice'}>{props.spoken ?? sentence}</figcaption>
       {asTable ? (
         // biome-ignore lint/a11y/noNoninteractiveTabindex: one stop for the keyboard, and a wide table can be scrolled.
         <section ref={place} className="chart-as-table" id={id} tabIndex={0} aria-label={`${name}, as a table`}>

@@ -1,85 +1,127 @@
-/** What drives the running cost, one thing at a time: each sentence from the model's own steps about today. */
-import type { Driver, DriverName, EmitterCase } from '../model/what-drives/what-drives.ts';
-import { degrees, grouped, spokenPounds } from './numbers.ts';
+/** What drives the running cost, one thing at a time: each sentence from the model's own steps about what is shown. */
+import type { Figure } from '../model/appraisal/appraisal.ts';
+import type { Driver, DriverName, EmitterCase, WhatDrives } from '../model/what-drives/what-drives.ts';
+import { degrees, grouped, poundsRange, spokenPounds } from './numbers.ts';
+import { say } from './say.ts';
 
 /** Below £5 a year nobody would notice. */
 const NOTHING_PENCE = 500;
 
-/** Pence a year for one unit of the driver more, from the steps on both sides of today. */
-export function slopeAtToday({ points, today }: Driver): number {
-  const index = points.findIndex(({ at }) => at === today);
-  const before = points[Math.max(0, index - 1)];
-  const after = points[Math.min(points.length - 1, index + 1)];
-  if (!before || !after || after.at === before.at) return 0;
-  return (after.costPence - before.costPence) / (after.at - before.at);
+/** The amount of an effect as its sentence has it; the same text opens its working. */
+export const effectAmount = ({ value }: Pick<Figure, 'value'>): string => spokenPounds(Math.abs(value));
+
+type Range = Pick<Figure, 'value' | 'low' | 'high'>;
+const isNothing = ({ value, low, high }: Range) => [value, low, high].every((pence) => Math.abs(pence) < NOTHING_PENCE);
+const isEitherWay = ({ low, high }: Range) => low <= -NOTHING_PENCE && high >= NOTHING_PENCE;
+
+/** "saves about £70 a year, £50 to £100 in 8 cases of 10", for pence a year more or less. */
+function effect(figure: Range): string {
+  const { value, low, high } = figure;
+  if (![value, low, high].every(Number.isFinite)) return say('changes the cost by an unknown amount');
+  if (isNothing(figure)) return say('changes almost nothing');
+  const amount = effectAmount(figure);
+  if (isEitherWay(figure)) {
+    const gaps = { saved: spokenPounds(-low), more: spokenPounds(high) };
+    return say('may save up to {saved} a year or cost up to {more} more, in 8 cases of 10', gaps);
+  }
+  const range = poundsRange(Math.max(0, value < 0 ? -high : low), value < 0 ? -low : high);
+  return value < 0
+    ? say('saves about {amount} a year, {range} in 8 cases of 10', { amount, range })
+    : say('costs about {amount} a year more, {range} in 8 cases of 10', { amount, range });
 }
 
-const costAt = ({ points }: Driver, at: number) => points.find((point) => point.at === at)?.costPence;
-
-/** "saves about £70 a year" or its contrary, for a change in pence. */
-function effect(pence: number): string {
-  if (!Number.isFinite(pence)) return 'changes the cost by an unknown amount';
-  if (Math.abs(pence) < NOTHING_PENCE) return 'changes almost nothing';
-  return pence < 0 ? `saves about ${spokenPounds(-pence)} a year` : `costs about ${spokenPounds(pence)} a year more`;
-}
-
-export function driverSentence(driver: Driver): string {
-  const slope = slopeAtToday(driver);
-  switch (driver.name) {
+export function driverSentence({ name, effects }: Pick<Driver, 'name' | 'effects'>): string {
+  const [first, second] = effects.map(effect);
+  if (first === undefined) return '';
+  switch (name) {
     case 'flow':
-      return `Cooler heating water: every 5 degrees lower ${effect(-5 * slope)}.`;
+      return say('Cooler heating water: every 5 degrees lower {effect}.', { effect: first });
     case 'room':
-      return `Warmer rooms: every degree more ${effect(slope)}.`;
+      return say('Warmer rooms: every degree more {effect}.', { effect: first });
     case 'water-temperature':
-      return `A hotter cylinder: every 5 degrees more ${effect(5 * slope)}.`;
+      return say('A hotter cylinder: every 5 degrees more {effect}.', { effect: first });
     case 'water-use':
-      return `Half as much hot water again ${effect(0.5 * slope)}.`;
+      return say('Half as much hot water again {effect}.', { effect: first });
     case 'array': {
-      const [now, half, more] = [driver.today, 0.5, 1.5].map((size) => costAt(driver, size));
-      if (now === undefined || half === undefined || more === undefined)
-        return 'The pipes in the ground count as well.';
-      return `Half the usual length of pipe in the ground ${effect(half - now)}. Half as much again ${effect(more - now)}.`;
+      const half = say('Half the usual length of pipe in the ground {effect}.', { effect: first });
+      return second === undefined
+        ? half
+        : `${half} ${say('Half as much again as usual {effect}.', { effect: second })}`;
     }
   }
 }
 
-const NAMES: Readonly<Record<DriverName, string>> = {
-  flow: 'Heating water on a very cold day',
-  room: 'Rooms',
-  'water-temperature': 'Hot water in the cylinder',
-  'water-use': 'Hot water used, against today',
-  array: 'Pipes in the ground, against the usual',
-};
-export const driverName = (name: DriverName): string => NAMES[name];
+/** What the charts begin from: the household as typed, or the sliders' settings in words. */
+export const startsFromSentence = (whatIf: string): string =>
+  whatIf === ''
+    ? say('Each thing by itself, all else as typed. Steps are reckoned from this home, not from a rule of thumb.')
+    : say('Each thing by itself, all else as the sliders have it: {whatIf}. Steps are reckoned from this home.', {
+        whatIf,
+      });
+
+export function driverName(name: DriverName): string {
+  switch (name) {
+    case 'flow':
+      return say('Heating water on a very cold day');
+    case 'room':
+      return say('Rooms');
+    case 'water-temperature':
+      return say('Hot water in the cylinder');
+    case 'water-use':
+      return say('Hot water used, against today');
+    case 'array':
+      return say('Pipes in the ground, against the usual');
+  }
+}
 
 /** The same on an axis, with its unit once. */
 export const driverAxisName = (name: DriverName): string =>
-  name === 'water-use' || name === 'array' ? NAMES[name] : `${NAMES[name]}, °C`;
+  name === 'water-use' || name === 'array' ? driverName(name) : `${driverName(name)}, °C`;
 
 /** A place on the axis, without its unit where the axis has it. */
 export const driverTick = (name: DriverName, at: number): string => driverValue(name, at).replace(/ °C$/, '');
 
-/** A place on the axis: "45 °C", "150%", "1.5 times". */
+/** A place on the axis: "45 °C", "150%", "1.5×". */
 export function driverValue(name: DriverName, at: number): string {
   if (name === 'water-use') return `${grouped(at * 100)}%`;
-  if (name === 'array') return `${Number(at.toFixed(2))}×`;
+  if (name === 'array') return `${grouped(at, 2)}×`;
   return degrees(at);
 }
 
-export const emitterName = ({ emitters, flowC }: EmitterCase): string =>
-  `${emitters === 'floor' ? 'Floor' : 'Radiators'}, ${degrees(flowC)}`;
+export const shownLabel = (amount: string): string => say('as shown {amount}', { amount });
+export const shownRow = (place: string): string => say('{place}, as shown', { place });
 
-/** "A warm floor at 35 °C would cost about £150 a year less than radiators at 50 °C." */
-export function emitterSentence(cases: readonly EmitterCase[]): string {
-  const today = cases.find((one) => one.today);
-  const other = cases.find((one) => !one.today);
-  if (!today || !other) return 'We cannot say yet what other emitters would change.';
-  const name = (one: EmitterCase) =>
-    `${one.emitters === 'floor' ? 'a warm floor' : 'radiators'} at ${degrees(one.flowC)}`;
-  const said = name(other);
-  const apart = other.cost.value - today.cost.value;
-  const start = `${said.charAt(0).toUpperCase()}${said.slice(1)} would cost`;
-  if (!Number.isFinite(apart)) return 'We cannot say yet what other emitters would change.';
-  if (Math.abs(apart) < NOTHING_PENCE) return `${start} about the same as ${name(today)}.`;
-  return `${start} about ${spokenPounds(Math.abs(apart))} a year ${apart < 0 ? 'less' : 'more'} than ${name(today)}.`;
+export const emitterName = ({ emitters, flowC }: EmitterCase): string =>
+  emitters === 'floor'
+    ? say('Floor, {flow}', { flow: degrees(flowC) })
+    : say('Radiators, {flow}', { flow: degrees(flowC) });
+
+/** "A warm floor at 35 °C would cost about £150 a year less than radiators at 50 °C, £110 to £200 in 8 cases of 10." */
+export function emitterSentence({ emitters, emittersApart }: Pick<WhatDrives, 'emitters' | 'emittersApart'>): string {
+  const shown = emitters.find(({ now }) => now);
+  const other = emitters.find(({ now }) => !now);
+  const { value, low, high } = emittersApart;
+  if (!shown || !other || ![value, low, high].every(Number.isFinite)) {
+    return say('We cannot say yet what other emitters would change.');
+  }
+  const gaps = { other: degrees(other.flowC), shown: degrees(shown.flowC), does: apart(emittersApart) };
+  return other.emitters === 'floor'
+    ? say('A warm floor at {other} would cost {does} radiators at {shown}.', gaps)
+    : say('Radiators at {other} would cost {does} a warm floor at {shown}.', gaps);
+}
+
+function apart(figure: Range): string {
+  if (isNothing(figure)) return say('about the same as');
+  const { value, low, high } = figure;
+  if (isEitherWay(figure)) {
+    return say('up to {less} a year less or up to {more} more, in 8 cases of 10, than', {
+      less: spokenPounds(-low),
+      more: spokenPounds(high),
+    });
+  }
+  const amount = effectAmount(figure);
+  const range = poundsRange(Math.max(0, value < 0 ? -high : low), value < 0 ? -low : high);
+  return value < 0
+    ? say('about {amount} a year less ({range} in 8 cases of 10) than', { amount, range })
+    : say('about {amount} a year more ({range} in 8 cases of 10) than', { amount, range });
 }

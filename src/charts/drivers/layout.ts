@@ -1,6 +1,6 @@
 /** One line of cost against one thing that drives it: where each mark goes. */
 import type { Driver } from '../../model/what-drives/what-drives.ts';
-import { driverAxisName, driverTick } from '../../words/drivers.ts';
+import { driverAxisName, driverTick, shownLabel } from '../../words/drivers.ts';
 import { factor, spokenPounds } from '../../words/numbers.ts';
 import { axisFor, placeOn } from '../frame/scale.ts';
 import { measuresOf, type PictureSize } from '../frame/size.ts';
@@ -12,7 +12,7 @@ export interface DriverMark {
   /** Empty where the axis has no room for it. */
   readonly label: string;
   readonly factor: string;
-  readonly today: boolean;
+  readonly now: boolean;
 }
 export interface DriverLayout {
   readonly width: number;
@@ -27,7 +27,7 @@ export interface DriverLayout {
   readonly line: string;
   readonly marks: readonly DriverMark[];
   readonly moneyTicks: readonly { readonly y: number; readonly label: string }[];
-  readonly todayLabel: {
+  readonly nowLabel: {
     readonly x: number;
     readonly y: number;
     readonly text: string;
@@ -62,11 +62,11 @@ export function layOutDriver(
       y: y(point.costPence),
       label: driverTick(driver.name, point.at),
       factor: factor(point.factor),
-      today: point.at === driver.today,
+      now: point.at === driver.now,
     })),
     faint,
   );
-  const today = points.find(({ at }) => at === driver.today);
+  const now = points.find(({ at }) => at === driver.now);
   return {
     width,
     height,
@@ -80,12 +80,12 @@ export function layOutDriver(
     line: `M${marks.map((mark) => `${mark.x.toFixed(1)} ${mark.y.toFixed(1)}`).join('L')}`,
     marks,
     moneyTicks: money.map(({ value, label }) => ({ y: y(value), label })),
-    todayLabel: today
-      ? placeToday(
+    nowLabel: now
+      ? placeNow(
           {
-            x: x(today.at),
-            y: y(today.costPence),
-            costPence: today.costPence,
+            x: x(now.at),
+            y: y(now.costPence),
+            costPence: now.costPence,
             rising: points.at(-1)!.costPence >= points[0]!.costPence,
           },
           { font, left, right },
@@ -94,10 +94,10 @@ export function layOutDriver(
   };
 }
 
-/** Today's label stays; of the others those that would touch a label already there fall away, from left to right. */
+/** The label of what is shown stays; of the others those that would touch a label already there fall away, from left to right. */
 function labelled(marks: readonly DriverMark[], faint: number): DriverMark[] {
   const half = (mark: DriverMark) => textWidth(mark.label, faint) / 2 + 4;
-  const kept = marks.filter(({ today }) => today);
+  const kept = marks.filter(({ now }) => now);
   for (const mark of marks) {
     if (kept.includes(mark)) continue;
     if (kept.every((other) => Math.abs(other.x - mark.x) >= half(other) + half(mark))) kept.push(mark);
@@ -106,12 +106,12 @@ function labelled(marks: readonly DriverMark[], faint: number): DriverMark[] {
 }
 
 /** Beside the dot, on the side where the line lies lower, so that no step is covered. */
-function placeToday(
+function placeNow(
   mark: { readonly x: number; readonly y: number; readonly costPence: number; readonly rising: boolean },
   frame: { readonly font: number; readonly left: number; readonly right: number },
-): NonNullable<DriverLayout['todayLabel']> {
+): NonNullable<DriverLayout['nowLabel']> {
   const { font, left, right } = frame;
-  const text = `as it is ${spokenPounds(mark.costPence)}`;
+  const text = shownLabel(spokenPounds(mark.costPence));
   const wide = textWidth(text, font, true);
   const y = mark.y - font * 0.8;
   if (mark.rising && mark.x + 6 - wide >= left) return { x: mark.x + 6, y, text, anchor: 'end' };

@@ -1,9 +1,10 @@
 import type { Driver } from '../../model/what-drives/what-drives.ts';
+import { say } from '../../words/say.ts';
 import { Measured } from '../frame/measured.tsx';
 import { measuresOf, type PictureSize } from '../frame/size.ts';
 import { type DriverLayout, layOutDriver } from './layout.ts';
 
-/** The heat pump's yearly cost against one thing that drives it; the filled dot is today. */
+/** The heat pump's yearly cost against one thing that drives it; the filled dot is what is shown. */
 export function DriverPicture(props: {
   readonly driver: Driver;
   readonly size: PictureSize;
@@ -21,11 +22,11 @@ export function DriverPicture(props: {
 }
 
 function Painted({ layout }: { readonly layout: DriverLayout }) {
-  const { width, height, left, right, top, bottom, font, faint, todayLabel } = layout;
+  const { width, height, left, right, top, bottom, font, faint, nowLabel } = layout;
   return (
     <svg viewBox={`0 0 ${width} ${height}`} width={width} height={height} aria-hidden="true">
       <text className="faint" x={0} y={faint} fontSize={faint}>
-        cost of a year
+        {say('cost of a year')}
       </text>
       {layout.moneyTicks.map((tick) => (
         <g key={tick.label}>
@@ -49,18 +50,18 @@ function Painted({ layout }: { readonly layout: DriverLayout }) {
           <circle
             cx={mark.x}
             cy={mark.y}
-            r={mark.today ? font * 0.42 : font * 0.24}
-            fill={mark.today ? 'var(--ground)' : 'var(--paper)'}
-            stroke={mark.today ? 'var(--paper)' : 'var(--ground)'}
+            r={mark.now ? font * 0.42 : font * 0.24}
+            fill={mark.now ? 'var(--ground)' : 'var(--paper)'}
+            stroke={mark.now ? 'var(--paper)' : 'var(--ground)'}
             strokeWidth={2}
-            data-part={mark.today ? 'today' : 'step'}
+            data-part={mark.now ? 'now' : 'step'}
           />
           <text
             x={mark.x}
             y={bottom + faint * 1.35}
             fontSize={faint}
             textAnchor="middle"
-            fontWeight={mark.today ? 650 : 400}
+            fontWeight={mark.now ? 650 : 400}
           >
             {mark.label}
           </text>
@@ -70,23 +71,23 @@ function Painted({ layout }: { readonly layout: DriverLayout }) {
         </g>
       ))}
       <text className="faint" x={left - 8} y={bottom + faint * 2.6} fontSize={faint} textAnchor="end">
-        factor
+        {say('factor')}
       </text>
       <text className="faint" x={(left + right) / 2} y={bottom + faint * 3.9} fontSize={faint} textAnchor="middle">
         {layout.name}
       </text>
-      {todayLabel ? (
+      {nowLabel ? (
         <text
-          x={todayLabel.x}
-          y={Math.max(top, todayLabel.y)}
+          x={nowLabel.x}
+          y={Math.max(top, nowLabel.y)}
           fontSize={font}
           fontWeight={650}
-          textAnchor={todayLabel.anchor}
+          textAnchor={nowLabel.anchor}
           stroke="var(--paper)"
           strokeWidth={5}
           paintOrder="stroke"
         >
-          {todayLabel.text}
+          {nowLabel.text}
         </text>
       ) : null}
     </svg>

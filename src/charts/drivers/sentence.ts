@@ -1,15 +1,17 @@
 import type { Driver } from '../../model/what-drives/what-drives.ts';
 import { driverSentence } from '../../words/drivers.ts';
+import { phrase } from '../../words/say.ts';
 
+/** Short name of each figure, for its buttons and its saved files: to be said. */
 export const DRIVER_NAMES = {
-  flow: 'Cost by heating water temperature',
-  room: 'Cost by room temperature',
-  'water-temperature': 'Cost by hot water temperature',
-  'water-use': 'Cost by hot water used',
-  array: 'Cost by size of the ground array',
-  emitters: 'Cost with radiators and with a warm floor',
+  flow: phrase('Cost by heating water temperature'),
+  room: phrase('Cost by room temperature'),
+  'water-temperature': phrase('Cost by hot water temperature'),
+  'water-use': phrase('Cost by hot water used'),
+  array: phrase('Cost by size of the ground array'),
+  emitters: phrase('Cost with radiators and with a warm floor'),
 };
 
-export function driversSentence(driver: Driver): string {
+export function driversSentence(driver: Pick<Driver, 'name' | 'effects'>): string {
   return driverSentence(driver);
 }

@@ -9,7 +9,7 @@ export function emitterRows(cases: readonly EmitterCase[]): SpreadRow[] {
     name: emitterName(one),
     // Both are the heat pump, so both are green.
     ours: true,
-    grade: one.today ? one.cost.grade : 'assumed',
+    grade: one.now ? one.cost.grade : 'assumed',
     cost: { low: one.cost.low, middle: one.cost.value, high: one.cost.high },
   }));
 }

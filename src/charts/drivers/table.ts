@@ -1,35 +1,45 @@
 import type { Driver, EmitterCase } from '../../model/what-drives/what-drives.ts';
-import { driverName, driverValue, emitterName } from '../../words/drivers.ts';
+import { driverName, driverValue, emitterName, shownRow } from '../../words/drivers.ts';
 import { exactPounds, factor } from '../../words/numbers.ts';
+import { say } from '../../words/say.ts';
 import type { ChartTable } from '../frame/chart-table.tsx';
 
-const CAPTION = 'The heat pump’s year, all else as it is. The factor is for rooms and hot water, pumps counted (H4).';
+const caption = () =>
+  say('The heat pump’s year, all else as shown. The factor is for rooms and hot water, pumps counted (H4).');
 
-export function driverTable({ name, today, points }: Driver): ChartTable {
+export function driverTable({ name, now, points }: Driver): ChartTable {
   return {
-    caption: CAPTION,
-    columns: [{ name: driverName(name) }, { name: 'Cost of a year', number: true }, { name: 'Factor', number: true }],
+    caption: caption(),
+    columns: [
+      { name: driverName(name) },
+      { name: say('Cost of a year'), number: true },
+      { name: say('Factor'), number: true },
+    ],
     rows: points.map(({ at, costPence, factor: reached }) => ({
-      cells: [`${driverValue(name, at)}${at === today ? ', as it is' : ''}`, exactPounds(costPence), factor(reached)],
-      ours: at === today,
+      cells: [
+        at === now ? shownRow(driverValue(name, at)) : driverValue(name, at),
+        exactPounds(costPence),
+        factor(reached),
+      ],
+      ours: at === now,
     })),
   };
 }
 
 export function emitterTable(cases: readonly EmitterCase[]): ChartTable {
   return {
-    caption: `${CAPTION} 8 cases in 10 lie between low and high.`,
+    caption: `${caption()} ${say('8 cases in 10 lie between low and high.')}`,
     columns: [
-      { name: 'Emitters' },
-      ...['As reckoned', 'Low', 'High', 'Factor'].map((name) => ({ name, number: true })),
+      { name: say('Emitters') },
+      ...[say('As reckoned'), say('Low'), say('High'), say('Factor')].map((name) => ({ name, number: true })),
     ],
     rows: cases.map((one) => ({
       cells: [
-        `${emitterName(one)}${one.today ? ', as it is' : ''}`,
+        one.now ? shownRow(emitterName(one)) : emitterName(one),
         ...[one.cost.value, one.cost.low, one.cost.high].map(exactPounds),
         factor(one.factor),
       ],
-      ours: one.today,
+      ours: one.now,
     })),
   };
 }

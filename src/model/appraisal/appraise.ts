@@ -33,14 +33,23 @@ export interface AppraiseInput {
  * What the model says of a household on a day [kWh, pence, °C a typical year]. Pure: the same input gives the same
  * answer to the last digit. Always answers; what it had to assume, refuse or leave open stands in `questions`.
  */
-export function appraise({
+export const appraise = (input: AppraiseInput): Appraisal => appraiseYears(input).appraisal;
+
+export interface AppraisedYears {
+  readonly appraisal: Appraisal;
+  /** The heat pump's cost [pence] in each possible year, the same years in the same order for the same `draws`. */
+  readonly pumpYearsPence: Float64Array | null;
+}
+
+/** The same with the possible years themselves, so that two cases can be held against each other year by year. */
+export function appraiseYears({
   household,
   series,
   reference,
   asOf,
   whatIf,
   draws = USUAL_DRAWS,
-}: AppraiseInput): Appraisal {
+}: AppraiseInput): AppraisedYears {
   const region = findRegion(household.home, reference).region;
   const year = typicalYear(region, commonYear(asOf), household.zone);
   const withWhatIf = whatIf ? { whatIf } : {};
@@ -62,7 +71,7 @@ export function appraise({
     ...withWhatIf,
     draws,
   });
-  return {
+  const appraisal: Appraisal = {
     modelVersion: MODEL_VERSION,
     asOf,
     climate,
@@ -89,6 +98,7 @@ export function appraise({
       ...compared.questions,
     ],
   };
+  return { appraisal, pumpYearsPence: compared.pumpYearsPence };
 }
 
 /** `prices-old`: prices that ended before the day of the comparison, asked about where this home pays them. */

@@ -40,6 +40,8 @@ export interface Comparison extends Pick<Appraisal, 'systems' | 'versus' | 'driv
   /** Yearly mean unit price over the heat pump's own hours, and over a gas boiler's, p/kWh. */
   readonly electricityPencePerKWh: number;
   readonly gasPencePerKWh: number;
+  /** The heat pump's cost in each possible year, pence; null without draws. */
+  readonly pumpYearsPence: Float64Array | null;
 }
 
 /** Costs [pence], energy [kWh] and carbon [kg] of every system over a typical year; each heat pump saving with its chance. */
@@ -84,6 +86,7 @@ export function compare(input: CompareInput): Comparison {
     questions,
     electricityPencePerKWh: pump.priced.meanPencePerKWh,
     gasPencePerKWh: meanOf(sides, 'gas') ?? 0,
+    pumpYearsPence: pump.costPence,
   };
 }
 

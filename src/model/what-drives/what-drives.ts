@@ -1,15 +1,24 @@
 /** What drives the running cost: one thing moved at a time, all else as it is, each step reckoned by the whole model. */
-import type { Appraisal, WhatIf } from '../appraisal/appraisal.ts';
-import { type AppraiseInput, appraise } from '../appraisal/appraise.ts';
+import type { Appraisal, Figure, WhatIf } from '../appraisal/appraisal.ts';
+import { type AppraisedYears, appraiseYears } from '../appraisal/appraise.ts';
 import { findSideBySide } from '../appraisal/beside.ts';
-import { HOT_C } from '../demand/assumptions.ts';
 import { designFlow } from '../heat-pump/flow.ts';
-import type { Household } from '../household/household.ts';
+import { effectOf, type Stood } from './effect.ts';
+import {
+  type Case,
+  type DriverName,
+  degrees,
+  listEffects,
+  listSweeps,
+  moved,
+  type Step,
+  type Sweep,
+} from './sweeps.ts';
 
-export type DriverName = 'flow' | 'room' | 'water-temperature' | 'water-use' | 'array';
+export type { DriverName } from './sweeps.ts';
 
 export interface DriverPoint {
-  /** °C; for hot water used and for the array, today's or the usual size as 1. */
+  /** °C; for hot water used and for the array, the household's or the usual size as 1. */
   readonly at: number;
   readonly costPence: number;
   /** Seasonal factor of rooms and hot water together, at H4. */
@@ -18,115 +27,114 @@ export interface DriverPoint {
 
 export interface Driver {
   readonly name: DriverName;
-  readonly today: number;
-  /** Ascending; today's is one of them. */
+  /** Where it stands in what is shown. */
+  readonly now: number;
+  /** Ascending; the one that is shown is among them. */
   readonly points: readonly DriverPoint[];
+  /** What is said of it, pence a year more: one step, or for the array half the size and half as much again. */
+  readonly effects: readonly Figure[];
 }
 
 export interface EmitterCase {
   readonly emitters: 'radiators' | 'floor';
   readonly flowC: number;
-  readonly today: boolean;
-  readonly cost: Appraisal['systems'][number]['cost'];
+  /** Whether it is the one that is shown. */
+  readonly now: boolean;
+  readonly cost: Figure;
   readonly factor: number;
 }
 
 export interface WhatDrives {
+  /** What it started from. */
+  readonly whatIf: WhatIf;
   readonly emitters: readonly EmitterCase[];
+  /** Pence a year more with the other emitters. */
+  readonly emittersApart: Figure;
   readonly drivers: readonly Driver[];
 }
 
-type Case = Pick<AppraiseInput, 'household' | 'series' | 'reference' | 'asOf'>;
-interface Step {
-  readonly household?: Household;
-  readonly whatIf?: WhatIf;
-}
-
-const FLOWS_C = [35, 40, 45, 50, 55, 60, 65];
-const HOT_WATER_C = [45, 50, 55, 60, 65];
-const WATER_SHARES = [0.5, 0.75, 1, 1.25, 1.5, 2];
-const ARRAY_SIZES = [0.5, 0.75, 1, 1.25, 1.5, 2];
-const ROOM_STEPS_K = [-3, -2, -1, 0, 1, 2, 3];
-const COOLEST_ROOM_C = 10;
-const WARMEST_ROOM_C = 30;
-/** Ranges of the two emitters stand side by side, so they are drawn; a line through many steps needs its middle only. */
-const EMITTER_DRAWS = 500;
-
 /**
  * Cost [pence a year] and factor [1] of the heat pump against flow temperature, room temperature and hot water, and with
- * radiators against a warm floor. Temperature of the hot water and size of the array only where the factor is worked out
- * the full way, since a typed factor does not know of them; how much hot water is used otherwise.
+ * radiators against a warm floor, each moved by itself from what is shown. Temperature of the hot water and size of the
+ * array only where the factor is worked out the full way, since a typed factor does not know of them; how much hot water
+ * is used otherwise. Some thirty years are reckoned: it pauses after each, so that a screen can do other things between.
  */
-export function reckonWhatDrives(now: Case): WhatDrives {
-  const { machine } = now.household;
-  const today = appraise({ ...now, draws: 0 });
-  const sweep = (name: DriverName, current: number, values: readonly number[], step: (at: number) => Step): Driver => ({
-    name,
-    today: current,
-    points: [...new Set([...values, current])]
-      .sort((a, b) => a - b)
-      .map((at) => pointAt(at, at === current ? today : appraise({ ...now, ...step(at), draws: 0 }))),
-  });
-  const room = Math.round(today.demand.roomC * 2) / 2;
-  const drivers = [
-    sweep('flow', designFlow(machine).flowC, FLOWS_C, (flowC) => ({ whatIf: { flowC } })),
-    sweep('room', today.demand.roomC, ROOM_STEPS_K.map((kelvin) => room + kelvin).filter(isRoom), (roomC) => ({
-      whatIf: { roomC },
-    })),
+export function* stepWhatDrives(shown: Case): Generator<void, WhatDrives> {
+  const { machine } = shown.household;
+  const now = appraiseYears(shown);
+  yield;
+  const drivers: Driver[] = [];
+  for (const sweep of listSweeps(shown, now.appraisal)) drivers.push(yield* runSweep(shown, now, sweep));
+  const emitters = machine.emitters ?? 'radiators';
+  const other = emitters === 'floor' ? 'radiators' : 'floor';
+  const otherFlowC = designFlow({ source: machine.source, emitters: other }).flowC;
+  const flowC = shown.whatIf.flowC ?? designFlow(machine).flowC;
+  const turned = appraiseYears({ ...shown, ...emitterStep(shown, other, otherFlowC) });
+  const cases = [
+    emitterCase(emitters, flowC, true, now.appraisal),
+    emitterCase(other, otherFlowC, false, turned.appraisal),
   ];
-  if (machine.way === 'full') {
-    drivers.push(
-      sweep('water-temperature', now.household.hotWater.hotC?.value ?? HOT_C, HOT_WATER_C, hotWaterStep(now, today)),
-    );
-    if (machine.source === 'ground' && !machine.full?.brineMonthlyC) {
-      drivers.push(sweep('array', machine.full?.ground?.size?.value ?? 1, ARRAY_SIZES, (size) => arrayStep(now, size)));
-    }
-  } else if (today.demand.water.value > 0) {
-    drivers.push(sweep('water-use', 1, WATER_SHARES, (waterShare) => ({ whatIf: { waterShare } })));
-  }
-  return { emitters: emitterCases(now), drivers };
+  const nameOf = (one: EmitterCase) => `${one.emitters} at ${degrees(one.flowC)}`;
+  return {
+    whatIf: shown.whatIf,
+    emitters: cases.toSorted((a, b) => Number(a.emitters === 'floor') - Number(b.emitters === 'floor')),
+    emittersApart: effectOf(
+      'What other emitters would change',
+      { name: nameOf(cases[0]!), years: now },
+      { name: nameOf(cases[1]!), years: turned },
+      1,
+    ),
+    drivers,
+  };
 }
 
-const isRoom = (roomC: number) => roomC >= COOLEST_ROOM_C && roomC <= WARMEST_ROOM_C;
+/** The same without a pause. */
+export function reckonWhatDrives(shown: Case): WhatDrives {
+  const steps = stepWhatDrives(shown);
+  for (;;) {
+    const next = steps.next();
+    if (next.done) return next.value;
+  }
+}
+
+function* runSweep(shown: Case, now: AppraisedYears, sweep: Sweep): Generator<void, Driver> {
+  const values = [...new Set([...sweep.values, sweep.now])].sort((a, b) => a - b);
+  const wanted = listEffects(sweep, values);
+  const stood = new Map<number, Stood>();
+  for (const at of values) {
+    // A line through the steps needs their middles only; what is said of them has its range.
+    const draws = wanted.some(({ here, there }) => at === here || at === there) ? {} : { draws: 0 };
+    const years = at === sweep.now ? now : appraiseYears({ ...shown, ...sweep.step(at), ...draws });
+    stood.set(at, { name: sweep.nameOf(at), years });
+    yield;
+  }
+  return {
+    name: sweep.name,
+    now: sweep.now,
+    points: values.map((at) => pointAt(at, stood.get(at)!.years.appraisal)),
+    effects: wanted.map(({ title, here, there, times }) =>
+      effectOf(title, stood.get(here)!, stood.get(there)!, times, sweep.source),
+    ),
+  };
+}
 
 function pointAt(at: number, appraisal: Appraisal): DriverPoint {
   return { at, costPence: findSideBySide(appraisal).pump.cost.value, factor: appraisal.machine.whole.value };
 }
 
-const moved = (value: number) => ({ value, grade: 'assumed' as const, origin: 'what if' });
-
-/** A hotter or cooler cylinder that gives the same heat at the tap: less of hotter water is drawn. */
-function hotWaterStep(now: Case, today: Appraisal): (hotC: number) => Step {
-  return (hotC) => {
-    const { household } = now;
-    const changed = { ...household, hotWater: { ...household.hotWater, hotC: moved(hotC) } };
-    const { value } = appraise({ ...now, household: changed, draws: 0 }).demand.water;
-    return { household: changed, whatIf: value > 0 ? { waterShare: today.demand.water.value / value } : {} };
-  };
+function emitterCase(
+  emitters: EmitterCase['emitters'],
+  flowC: number,
+  now: boolean,
+  appraisal: Appraisal,
+): EmitterCase {
+  return { emitters, flowC, now, cost: findSideBySide(appraisal).pump.cost, factor: appraisal.machine.whole.value };
 }
 
-function arrayStep({ household }: Case, size: number): Step {
+/** The other emitters at the flow that is usual for them. A typed factor moves with the flow; one worked out knows both. */
+function emitterStep({ household, whatIf }: Case, emitters: EmitterCase['emitters'], flowC: number): Step {
   const { machine } = household;
-  const ground = { ...(machine.full?.ground ?? { kind: 'vertical' as const }), size: moved(size) };
-  return { household: { ...household, machine: { ...machine, full: { ...machine.full, ground } } } };
-}
-
-/** Both emitters at their flow: today's as it is, the other at the flow that is usual for it. */
-function emitterCases(now: Case): EmitterCase[] {
-  const { machine } = now.household;
-  const present = machine.emitters ?? 'radiators';
-  return (['radiators', 'floor'] as const).map((emitters) => {
-    const today = emitters === present;
-    const flowC = today ? designFlow(machine).flowC : designFlow({ source: machine.source, emitters }).flowC;
-    const appraisal = appraise({ ...now, ...(today ? {} : emitterStep(now, emitters, flowC)), draws: EMITTER_DRAWS });
-    const { cost } = findSideBySide(appraisal).pump;
-    return { emitters, flowC, today, cost, factor: appraisal.machine.whole.value };
-  });
-}
-
-/** The typed factor moves with the flow; one that is worked out knows the emitters as well. */
-function emitterStep({ household }: Case, emitters: 'radiators' | 'floor', flowC: number): Step {
-  const { machine } = household;
-  if (machine.way !== 'full') return { whatIf: { flowC } };
-  return { household: { ...household, machine: { ...machine, emitters, flowC: moved(flowC) } } };
+  if (machine.way !== 'full') return { whatIf: { ...whatIf, flowC } };
+  const { flowC: _, ...rest } = whatIf;
+  return { household: { ...household, machine: { ...machine, emitters, flowC: moved(flowC) } }, whatIf: rest };
 }

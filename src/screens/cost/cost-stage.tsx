@@ -40,12 +40,11 @@ export function CostStage() {
           </section>
         )}
         <BalanceLines appraisal={below} />
-        <DriversSection />
-        <LifetimeSection appraisal={below} />
       </>
     ),
     [below, asTable],
   );
+  const years = useMemo(() => <LifetimeSection appraisal={below} />, [below]);
   return (
     <>
       <StageHead {...voice} />
@@ -67,6 +66,8 @@ export function CostStage() {
       </div>
       <QuestionList stage="cost" />
       {rest}
+      <DriversSection state={state} />
+      {years}
     </>
   );
 }

@@ -2,9 +2,10 @@
 import type { Catalogue } from '../say.ts';
 import { CHARTS } from './charts.ts';
 import { COST } from './cost.ts';
+import { DRIVERS } from './drivers.ts';
 import { FRAME } from './frame.ts';
 import { NUMBERS } from './numbers.ts';
 import { THREAD } from './thread.ts';
 import { WALK } from './walk.ts';
 
-export const german: Catalogue = { ...NUMBERS, ...COST, ...FRAME, ...THREAD, ...WALK, ...CHARTS };
+export const german: Catalogue = { ...NUMBERS, ...COST, ...DRIVERS, ...FRAME, ...THREAD, ...WALK, ...CHARTS };

@@ -17,6 +17,8 @@ const PATHS = process.env.TEXTS?.split(',') ?? [
   'src/words/prices.ts',
   'src/words/promise.ts',
   'src/words/watch.ts',
+  'src/words/drivers.ts',
+  'src/charts/drivers',
   'src/words/working.ts',
   'src/charts/working-view.tsx',
   'src/screens/list',

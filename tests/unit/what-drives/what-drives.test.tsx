@@ -5,15 +5,22 @@ import { DriverPicture } from '../../../src/charts/drivers/picture.tsx';
 import { driversSentence } from '../../../src/charts/drivers/sentence.ts';
 import { emitterRows, highestPence } from '../../../src/charts/drivers/series.ts';
 import { driverTable, emitterTable } from '../../../src/charts/drivers/table.ts';
-import type { WhatIf } from '../../../src/model/appraisal/appraisal.ts';
-import { appraise } from '../../../src/model/appraisal/appraise.ts';
-import { type Driver, reckonWhatDrives } from '../../../src/model/what-drives/what-drives.ts';
+import type { Figure, WhatIf } from '../../../src/model/appraisal/appraisal.ts';
+import { appraise, appraiseYears } from '../../../src/model/appraisal/appraise.ts';
+import { effectOf } from '../../../src/model/what-drives/effect.ts';
+import { type Driver, reckonWhatDrives, stepWhatDrives } from '../../../src/model/what-drives/what-drives.ts';
 import { reference } from '../../../src/reference/index.ts';
-import { emitterSentence } from '../../../src/words/drivers.ts';
+import { emitterSentence, startsFromSentence } from '../../../src/words/drivers.ts';
 import { makeHousehold } from '../appraisal/make-household.ts';
 import { readingEase } from '../words/reading-ease.ts';
 
-const about = (household = makeHousehold()) => ({ household, series: [], reference, asOf: '2026-11-25' });
+const about = (household = makeHousehold(), whatIf: WhatIf = {}) => ({
+  household,
+  series: [],
+  reference,
+  asOf: '2026-11-25',
+  whatIf,
+});
 const quick = reckonWhatDrives(about());
 const full = reckonWhatDrives(about(makeHousehold({ machine: { way: 'full' } })));
 const find = (drives: typeof quick, name: string) => drives.drivers.find((one) => one.name === name)!;
@@ -39,9 +46,9 @@ describe('each step is what the model says', () => {
     const air = reckonWhatDrives(about(makeHousehold({ machine: { way: 'full', source: 'air' } })));
     expect(air.drivers.map(({ name }) => name)).not.toContain('array');
   });
-  test('as it is stands among the steps, 35 to 65 °C among the flows', () => {
+  test('what is shown stands among the steps, 35 to 65 °C among the flows', () => {
     for (const driver of [...quick.drivers, ...full.drivers]) {
-      expect(driver.points.filter(({ at }) => at === driver.today)).toHaveLength(1);
+      expect(driver.points.filter(({ at }) => at === driver.now)).toHaveLength(1);
       expect(rises(driver.points.map(({ at }) => at))).toBe(true);
     }
     expect(find(quick, 'flow').points.map(({ at }) => at)).toEqual([35, 40, 45, 50, 55, 60, 65]);
@@ -64,83 +71,155 @@ describe.each([
   });
   test('a warm floor costs less than radiators, at its own flow', () => {
     const [radiators, floor] = drives.emitters;
-    expect([radiators!.flowC, floor!.flowC, radiators!.today]).toEqual([45, 35, true]);
+    expect([radiators!.flowC, floor!.flowC, radiators!.now]).toEqual([45, 35, true]);
     expect(floor!.cost.value).toBeLessThan(radiators!.cost.value);
   });
   test('the same heat at the tap from a hotter cylinder: the heat needed does not move', () => {
     const driver = drives.drivers.find(({ name }) => name === 'water-temperature');
     if (!driver) return;
     // At the temperature that stands, the step and the case as it is agree.
-    const at = driver.points.find((point) => point.at === driver.today)!;
+    const at = driver.points.find((point) => point.at === driver.now)!;
     expect(at.costPence).toBe(find(drives, 'flow').points.find((point) => point.at === 45)!.costPence);
   });
 });
 
-describe('words', () => {
-  const line = (name: Driver['name'], today: number, points: [number, number][]): Driver => ({
-    name,
-    today,
-    points: points.map(([at, costPence]) => ({ at, costPence, factor: 3 })),
+describe('from what the sliders show', () => {
+  const whatIf: WhatIf = { flowC: 52, waterShare: 1.4, electricityShare: 1.2, winter: 'cold', roomC: 21.5 };
+  const shown = appraise({ ...about(), whatIf });
+  const cost = shown.systems[0]!.cost;
+  const turned = reckonWhatDrives(about(makeHousehold(), whatIf));
+  test.each([
+    ['flow', 52],
+    ['room', 21.5],
+    ['water-use', 1.4],
+  ])('%s stands at %d, at the cost that is shown', (name, at) => {
+    const driver = find(turned, name);
+    expect(driver.now).toBe(at);
+    expect(driver.points.find((point) => point.at === at)!.costPence).toBe(cost.value);
   });
+  test('a step keeps every other slider where it is', () => {
+    const warmer = appraise({ ...about(), whatIf: { ...whatIf, roomC: 22.5 }, draws: 0 });
+    expect(find(turned, 'room').points.find(({ at }) => at === 22.5)!.costPence).toBe(warmer.systems[0]!.cost.value);
+  });
+  test('the emitters that stand are what is shown, range and all', () => {
+    const now = turned.emitters.find((one) => one.now)!;
+    expect([now.flowC, now.cost.value, now.cost.low, now.cost.high]).toEqual([52, cost.value, cost.low, cost.high]);
+  });
+  test('the full way as well: hot water, array and emitters', () => {
+    const household = makeHousehold({ machine: { way: 'full' } });
+    const drives = reckonWhatDrives(about(household, whatIf));
+    const value = appraise({ ...about(household), whatIf, draws: 0 }).systems[0]!.cost.value;
+    for (const driver of drives.drivers) {
+      expect(driver.points.find(({ at }) => at === driver.now)!.costPence, driver.name).toBe(value);
+    }
+    const [radiators, floor] = drives.emitters;
+    expect([radiators!.now, radiators!.flowC, floor!.flowC]).toEqual([true, 52, 35]);
+  });
+  test('it pauses after each year it reckons', () => {
+    const steps = stepWhatDrives({ ...about(), draws: 16 });
+    let pauses = 0;
+    while (!steps.next().done) pauses++;
+    expect(pauses).toBeGreaterThan(15);
+  });
+});
+
+describe('ranges', () => {
+  const effects = [...quick.drivers, ...full.drivers].flatMap((driver) => driver.effects);
+  test.each(effects.map((one) => [one.working.title, one] as const))(
+    '%s: holds its value and is narrower than the bill’s',
+    (_, one) => {
+      expect(one.low).toBeLessThan(one.high);
+      expect(one.low).toBeLessThanOrEqual(one.value);
+      expect(one.high).toBeGreaterThanOrEqual(one.value);
+      const cost = quick.emitters[0]!.cost;
+      // Each possible year is held against itself: what moves both cases alike takes no part.
+      expect(one.high - one.low).toBeLessThan(0.35 * (cost.high - cost.low));
+    },
+  );
+  test('the slope is that of the costs on both sides', () => {
+    const flow = find(quick, 'flow');
+    const at = (c: number) => flow.points.find((point) => point.at === c)!.costPence;
+    expect(flow.effects[0]!.value).toBeCloseTo((at(40) - at(50)) / 2, 6);
+  });
+  test('against itself a case changes nothing, in any possible year', () => {
+    const years = appraiseYears({ ...about(), draws: 64 });
+    const one = { name: 'so', years };
+    expect(effectOf('nothing', one, one, 1)).toMatchObject({ value: 0, low: 0, high: 0 });
+  });
+  test('each says its sum: both costs, what they rest on, how many years', () => {
+    for (const { value, working } of [...effects, quick.emittersApart]) {
+      expect(working.result.value).toBe(value);
+      const [there, here, times] = working.inputs.map((input) => Number(input.value)) as [number, number, number?];
+      expect((times ?? 1) * (there - here)).toBeCloseTo(value, 0);
+      expect(working.steps).toHaveLength(2);
+      expect(working.source).toContain('4096 possible years');
+      expect(working.inputs.every(({ grade, origin }) => grade && origin)).toBe(true);
+    }
+    expect(find(quick, 'flow').effects[0]!.working.source).toContain('123 brine units');
+  });
+});
+
+describe('words', () => {
+  const figure = (value: number, low: number, high: number) =>
+    ({ value: value * 100, low: low * 100, high: high * 100 }) as Figure;
   test.each([
     [
-      line('flow', 50, [
-        [45, 93_000],
-        [50, 100_000],
-        [55, 107_000],
-      ]),
-      'Cooler heating water: every 5 degrees lower saves about £70 a year.',
+      'flow',
+      [figure(-70, -100, -50)],
+      'Cooler heating water: every 5 degrees lower saves about £70 a year, £50 to £100 in 8 cases of 10.',
+    ],
+    ['flow', [figure(-1, -4, 2)], 'Cooler heating water: every 5 degrees lower changes almost nothing.'],
+    [
+      'flow',
+      [figure(3, -20, 30)],
+      'Cooler heating water: every 5 degrees lower may save up to £20 a year or cost up to £30 more, in 8 cases of 10.',
     ],
     [
-      line('flow', 50, [
-        [45, 99_900],
-        [50, 100_000],
-        [55, 100_100],
-      ]),
-      'Cooler heating water: every 5 degrees lower changes almost nothing.',
+      'flow',
+      [figure(Number.NaN, 0, 0)],
+      'Cooler heating water: every 5 degrees lower changes the cost by an unknown amount.',
     ],
     [
-      line('room', 20, [
-        [20, 100_000],
-        [21, 111_000],
-      ]),
-      'Warmer rooms: every degree more costs about £110 a year more.',
+      'room',
+      [figure(110, 80, 150)],
+      'Warmer rooms: every degree more costs about £110 a year more, £80 to £150 in 8 cases of 10.',
     ],
     [
-      line('water-use', 1, [
-        [0.75, 90_000],
-        [1, 100_000],
-        [1.25, 110_000],
-      ]),
-      'Half as much hot water again costs about £200 a year more.',
+      'water-use',
+      [figure(200, 150, 260)],
+      'Half as much hot water again costs about £200 a year more, £150 to £260 in 8 cases of 10.',
     ],
     [
-      line('water-temperature', 52, [
-        [50, 100_000],
-        [52, 101_000],
-        [55, 102_000],
-      ]),
-      'A hotter cylinder: every 5 degrees more costs about £20 a year more.',
+      'water-temperature',
+      [figure(20, -2, 30)],
+      'A hotter cylinder: every 5 degrees more costs about £20 a year more, £0 to £30 in 8 cases of 10.',
     ],
     [
-      line('array', 1, [
-        [0.5, 110_000],
-        [1, 100_000],
-        [1.5, 97_000],
-      ]),
-      'Half the usual length of pipe in the ground costs about £100 a year more. Half as much again saves about £30 a year.',
+      'array',
+      [figure(100, 70, 140), figure(-30, -40, -20)],
+      'Half the usual length of pipe in the ground costs about £100 a year more, £70 to £140 in 8 cases of 10. Half as much again as usual saves about £30 a year, £20 to £40 in 8 cases of 10.',
     ],
-    [line('array', 0.9, [[0.9, 100_000]]), 'The pipes in the ground count as well.'],
-    [line('flow', 50, [[50, 100_000]]), 'Cooler heating water: every 5 degrees lower changes almost nothing.'],
-  ])('%#', (driver, sentence) => expect(driversSentence(driver)).toBe(sentence));
-  test('emitters, either way round, and alike', () => {
-    expect(emitterSentence(quick.emitters)).toMatch(
-      /^A warm floor at 35 °C would cost about £\d+ a year less than radiators at 45 °C\.$/,
+  ] as const)('%s %#', (name, effects, sentence) => expect(driversSentence({ name, effects })).toBe(sentence));
+  test('emitters, either way round, alike and unsure', () => {
+    expect(emitterSentence(quick)).toMatch(
+      /^A warm floor at 35 °C would cost about £\d+ a year less \(£\d+ to £\d+ in 8 cases of 10\) than radiators at 45 °C\.$/,
     );
-    const turned = quick.emitters.map((one) => ({ ...one, today: !one.today }));
-    expect(emitterSentence(turned)).toMatch(/^Radiators at 45 °C would cost about £\d+ a year more than a warm floor/);
-    const alike = quick.emitters.map((one) => ({ ...one, cost: quick.emitters[0]!.cost }));
-    expect(emitterSentence(alike)).toContain('about the same');
+    const turned = {
+      ...quick,
+      emitters: quick.emitters.map((one) => ({ ...one, now: !one.now })),
+      emittersApart: figure(90, 60, 120),
+    };
+    expect(emitterSentence(turned)).toBe(
+      'Radiators at 45 °C would cost about £90 a year more (£60 to £120 in 8 cases of 10) than a warm floor at 35 °C.',
+    );
+    expect(emitterSentence({ ...quick, emittersApart: figure(0, -1, 1) })).toContain('about the same');
+    expect(emitterSentence({ ...quick, emittersApart: figure(5, -20, 30) })).toContain(
+      'up to £20 a year less or up to £30 more, in 8 cases of 10, than radiators',
+    );
+  });
+  test('where they start from is said', () => {
+    expect(startsFromSentence('')).toContain('all else as typed');
+    expect(startsFromSentence('rooms 22 °C')).toContain('as the sliders have it: rooms 22 °C.');
   });
   test('the section reads easily', () => {
     const text = [...quick.drivers, ...full.drivers].map(driversSentence).join(' ');
@@ -164,7 +243,7 @@ describe('pictures and tables', () => {
     for (const driver of [...quick.drivers, ...full.drivers]) {
       const { marks, left, right, top, bottom } = layOutDriver(driver, 'desk', { width });
       const shown = marks.filter(({ label }) => label !== '');
-      expect(shown.some(({ today }) => today)).toBe(true);
+      expect(shown.some(({ now }) => now)).toBe(true);
       for (const [i, mark] of marks.entries()) {
         expect(mark.x).toBeGreaterThan(left);
         expect(mark.x).toBeLessThanOrEqual(right);
@@ -175,9 +254,9 @@ describe('pictures and tables', () => {
       for (const [i, mark] of shown.entries()) if (i > 0) expect(mark.x - shown[i - 1]!.x).toBeGreaterThan(20);
     }
   });
-  test('one dot is as it is, nothing goes wrong', () => {
+  test('one dot is what is shown, nothing goes wrong', () => {
     const html = renderToStaticMarkup(<DriverPicture driver={flow} size="desk" width={440} />);
-    expect(html.match(/data-part="today"/g)).toHaveLength(1);
+    expect(html.match(/data-part="now"/g)).toHaveLength(1);
     expect(html.match(/data-part="step"/g)).toHaveLength(6);
     expect(html).not.toMatch(/NaN|Infinity|style=/);
   });
@@ -185,14 +264,14 @@ describe('pictures and tables', () => {
     expect(driverTable(flow).rows.map(({ cells }) => cells[0])).toEqual([
       '35 °C',
       '40 °C',
-      '45 °C, as it is',
+      '45 °C, as shown',
       '50 °C',
       '55 °C',
       '60 °C',
       '65 °C',
     ]);
     expect(emitterTable(quick.emitters).rows.map(({ cells }) => cells[0])).toEqual([
-      'Radiators, 45 °C, as it is',
+      'Radiators, 45 °C, as shown',
       'Floor, 35 °C',
     ]);
     for (const { cost } of emitterRows(quick.emitters)) expect(cost!.low).toBeLessThan(cost!.high);

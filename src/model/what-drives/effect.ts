@@ -1,0 +1,53 @@
+/** What a step does to the heat pump's year, in money: with its range and the sum behind it. */
+import type { Figure } from '../appraisal/appraisal.ts';
+import type { AppraisedYears } from '../appraisal/appraise.ts';
+import { findSideBySide } from '../appraisal/beside.ts';
+import { withRange } from '../comparison/cost-figures.ts';
+import { tenAndNinety } from '../uncertainty/quantiles.ts';
+import { type WorkingInput, weakestGrade } from '../working.ts';
+
+/** One case of the sweep: what it is called in a sum, and what the model says of it. */
+export interface Stood {
+  readonly name: string;
+  readonly years: AppraisedYears;
+}
+
+/**
+ * Pence a year more when the step is made: `times` × (cost there − cost here) [p], 10 and 90 % points of the same in each
+ * possible year. Both cases meet the same years (prices, winter, habits, heat, how well the machine does), so what moves
+ * both alike takes no part in the range. Source: common random numbers, any text on simulation.
+ */
+export function effectOf(title: string, here: Stood, there: Stood, times: number, source?: string): Figure {
+  const [from, to] = [here, there].map(({ years }) => findSideBySide(years.appraisal).pump.cost) as [Figure, Figure];
+  const value = times * (to.value - from.value);
+  const [a, b] = [here.years.pumpYearsPence, there.years.pumpYearsPence];
+  const points = a && b ? tenAndNinety(a.map((pence, i) => times * (b[i]! - pence))) : null;
+  const grade = weakestGrade([from.grade, to.grade]);
+  const line = ({ name }: Stood, cost: Figure): WorkingInput => ({
+    name: `cost of a year, ${name}`,
+    value: cost.value,
+    unit: 'p',
+    grade: cost.grade,
+    origin: 'the whole comparison reckoned so, sum below',
+  });
+  const share: WorkingInput = {
+    name: 'times',
+    value: Number(times.toFixed(4)),
+    grade: 'assumed',
+    origin: 'the step that is spoken of, over the step that was reckoned',
+  };
+  return withRange(value, points, {
+    unit: 'p',
+    grade,
+    working: {
+      title,
+      formula: times === 1 ? 'cost there − cost here' : 'times × (cost there − cost here)',
+      inputs: [line(there, to), line(here, from), ...(times === 1 ? [] : [share])],
+      result: { value, unit: 'p a year' },
+      source: [source, a ? `range: ${a.length} possible years, each with the step and without it` : 'no range drawn']
+        .filter((part) => part !== undefined)
+        .join('; '),
+      steps: [to.working, from.working],
+    },
+  });
+}

@@ -1,0 +1,139 @@
+/** Each thing that drives the cost: where it stands, the steps to reckon, and what is to be said of them. */
+import type { Appraisal, WhatIf } from '../appraisal/appraisal.ts';
+import { type AppraiseInput, appraiseYears } from '../appraisal/appraise.ts';
+import { HOT_C } from '../demand/assumptions.ts';
+import { designFlow, FLOW_SOURCE } from '../heat-pump/flow.ts';
+
+export type DriverName = 'flow' | 'room' | 'water-temperature' | 'water-use' | 'array';
+
+export type Case = Pick<AppraiseInput, 'household' | 'series' | 'reference' | 'asOf' | 'draws'> & {
+  readonly whatIf: WhatIf;
+};
+export type Step = Partial<Pick<Case, 'household' | 'whatIf'>>;
+/** One thing moved by itself. */
+export interface Sweep {
+  readonly name: DriverName;
+  readonly now: number;
+  readonly values: readonly number[];
+  readonly step: (at: number) => Step;
+  readonly nameOf: (at: number) => string;
+  /** What the steps rest on, where it is a published rule. */
+  readonly source?: string;
+}
+
+const FLOWS_C = [35, 40, 45, 50, 55, 60, 65];
+const HOT_WATER_C = [45, 50, 55, 60, 65];
+const WATER_SHARES = [0.5, 0.75, 1, 1.25, 1.5, 2];
+const ARRAY_SIZES = [0.5, 0.75, 1, 1.25, 1.5, 2];
+const HALF = 0.5;
+const HALF_AGAIN = 1.5;
+const ROOM_STEPS_K = [-3, -2, -1, 0, 1, 2, 3];
+const COOLEST_ROOM_C = 10;
+const WARMEST_ROOM_C = 30;
+
+export const degrees = (c: number) => `${Number(c.toFixed(1))} °C`;
+
+/** What is moved for this home, in the order shown. */
+export function listSweeps(shown: Case, now: Appraisal): Sweep[] {
+  const { household, whatIf } = shown;
+  const { machine } = household;
+  const room = Math.round(now.demand.roomC * 2) / 2;
+  const flowC = whatIf.flowC ?? designFlow(machine).flowC;
+  const sweeps: Sweep[] = [
+    {
+      name: 'flow',
+      now: flowC,
+      values: FLOWS_C,
+      step: (at) => ({ whatIf: { ...whatIf, flowC: at } }),
+      nameOf: (at) => `heating water at ${degrees(at)}`,
+      ...(machine.way === 'full'
+        ? {}
+        : { source: `${FLOW_SOURCE}; the middle only, since no spread of it is published` }),
+    },
+    {
+      name: 'room',
+      now: now.demand.roomC,
+      values: ROOM_STEPS_K.map((kelvin) => room + kelvin).filter(isRoom),
+      step: (roomC) => ({ whatIf: { ...whatIf, roomC } }),
+      nameOf: (at) => `rooms at ${degrees(at)}`,
+    },
+  ];
+  if (machine.way === 'full') {
+    sweeps.push({
+      name: 'water-temperature',
+      now: household.hotWater.hotC?.value ?? HOT_C,
+      values: HOT_WATER_C,
+      step: hotWaterStep(shown, now),
+      nameOf: (at) => `hot water at ${degrees(at)}`,
+    });
+    if (machine.source === 'ground' && !machine.full?.brineMonthlyC) {
+      sweeps.push({
+        name: 'array',
+        now: machine.full?.ground?.size?.value ?? 1,
+        values: ARRAY_SIZES,
+        step: (size) => arrayStep(shown, size),
+        nameOf: (at) => `pipes in the ground ${Number(at.toFixed(2))} times the usual`,
+      });
+    }
+  } else if (now.demand.water.value > 0) {
+    sweeps.push({
+      name: 'water-use',
+      now: whatIf.waterShare ?? 1,
+      values: WATER_SHARES,
+      step: (waterShare) => ({ whatIf: { ...whatIf, waterShare } }),
+      nameOf: (at) => `hot water ${Number(at.toFixed(2))} times the household’s`,
+    });
+  }
+  return sweeps;
+}
+
+export interface WantedEffect {
+  readonly title: string;
+  readonly here: number;
+  readonly there: number;
+  readonly times: number;
+}
+
+/** What is said of each: a step of a usual size, from the steps on both sides of what is shown. */
+export function listEffects({ name, now }: Sweep, values: readonly number[]): WantedEffect[] {
+  const index = values.indexOf(now);
+  const here = values[Math.max(0, index - 1)]!;
+  const there = values[Math.min(values.length - 1, index + 1)]!;
+  const step = (title: string, by: number) => [{ title, here, there, times: by / (there - here) }];
+  switch (name) {
+    case 'flow':
+      return step('Heating water 5 degrees cooler', -5);
+    case 'room':
+      return step('Rooms a degree warmer', 1);
+    case 'water-temperature':
+      return step('Hot water 5 degrees hotter', 5);
+    case 'water-use':
+      return step('Half as much hot water again', HALF * now);
+    case 'array':
+      return [
+        { title: 'Half the usual length of pipe', here: now, there: HALF, times: 1 },
+        { title: 'Half as much pipe again as usual', here: now, there: HALF_AGAIN, times: 1 },
+      ];
+  }
+}
+
+const isRoom = (roomC: number) => roomC >= COOLEST_ROOM_C && roomC <= WARMEST_ROOM_C;
+
+export const moved = (value: number) => ({ value, grade: 'assumed' as const, origin: 'what if' });
+
+/** A hotter or cooler cylinder that gives the same heat at the tap: less of hotter water is drawn. */
+function hotWaterStep(shown: Case, now: Appraisal): (hotC: number) => Step {
+  return (hotC) => {
+    const { household, whatIf } = shown;
+    const changed = { ...household, hotWater: { ...household.hotWater, hotC: moved(hotC) } };
+    const { value } = appraiseYears({ ...shown, household: changed, draws: 0 }).appraisal.demand.water;
+    const waterShare = value > 0 ? ((whatIf.waterShare ?? 1) * now.demand.water.value) / value : 1;
+    return { household: changed, whatIf: { ...whatIf, waterShare } };
+  };
+}
+
+function arrayStep({ household }: Case, size: number): Step {
+  const { machine } = household;
+  const ground = { ...(machine.full?.ground ?? { kind: 'vertical' as const }), size: moved(size) };
+  return { household: { ...household, machine: { ...machine, full: { ...machine.full, ground } } } };
+}
