@@ -21,6 +21,8 @@ export interface ChartFigureProps {
   readonly note?: ReactNode;
   /** True where the screen has said the sentence already: it is then only read aloud. */
   readonly sentenceSaid?: boolean;
+  /** What opens the sums behind the picture; it stands first among the tools. */
+  readonly known?: ReactNode;
   /** False where nothing is to be saved, as in the walk-through. */
   readonly savable?: boolean;
 }
@@ -66,6 +68,7 @@ export function ChartFigure(props: ChartFigureProps) {
       )}
       {props.note ? <p className="chart-note quiet small">{props.note}</p> : null}
       <div className="chart-tools screen-only">
+        {props.known}
         <button type="button" className="plain" aria-controls={id} onClick={() => setAsTable(!asTable)}>
           {asTable ? 'As a picture' : 'As a table'}
           <span className="unseen">: {name}</span>

@@ -52,7 +52,7 @@ export function differenceFromPromise(check: Promised): string {
 const PUT_RIGHT = ['days', 'price', 'unit-price', 'when', 'standing-charge', 'weather'];
 
 /** What stays when price and weather are put right: the rest of the same split that the picture shows [pence]. */
-const leftPence = ({ actualPence, expected, parts }: Verdict): number =>
+export const leftPence = ({ actualPence, expected, parts }: Verdict): number =>
   parts?.filter(({ cause }) => !PUT_RIGHT.includes(cause)).reduce((sum, { pence }) => sum + pence, 0) ??
   actualPence - expected.value;
 

@@ -2,7 +2,7 @@
 import { expect, type Page } from '@playwright/test';
 
 /** More stops than any screen has between two things that follow each other. */
-const MOST_STOPS = 120;
+const MOST_STOPS = 160;
 
 interface Stop {
   readonly name: string;

@@ -31,7 +31,7 @@ function Painted({ layout }: { readonly layout: DriverLayout }) {
       {layout.moneyTicks.map((tick) => (
         <g key={tick.label}>
           <line x1={left} x2={right} y1={tick.y} y2={tick.y} stroke="var(--line)" />
-          <text className="faint" x={left - 8} y={tick.y + faint * 0.35} fontSize={faint} textAnchor="end">
+          <text data-axis="" className="faint" x={left - 8} y={tick.y + faint * 0.35} fontSize={faint} textAnchor="end">
             {tick.label}
           </text>
         </g>

@@ -24,7 +24,7 @@ function Painted({ layout }: { readonly layout: SpreadLayout }) {
       {layout.ticks.map((tick) => (
         <g key={tick.label}>
           <line x1={tick.x} x2={tick.x} y1={top} y2={bottom} stroke="var(--line)" />
-          <text className="faint" x={tick.x} y={bottom + faint + 8} fontSize={faint} textAnchor="middle">
+          <text data-axis="" className="faint" x={tick.x} y={bottom + faint + 8} fontSize={faint} textAnchor="middle">
             {tick.label}
           </text>
         </g>

@@ -54,6 +54,7 @@ function Painted({ layout }: { readonly layout: TwentyLayout }) {
       <line x1={zeroX} x2={zeroX} y1={top} y2={base + 8} stroke="var(--ink)" strokeWidth={2} />
       {layout.ticks.map((tick) => (
         <text
+          data-axis=""
           key={tick.label}
           className="faint"
           x={tick.x}

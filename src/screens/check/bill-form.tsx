@@ -3,11 +3,13 @@ import { useEffect, useRef, useState } from 'react';
 import type { BillPrefill } from '../../desk/contract.ts';
 import type { BillCheckInput } from '../../model/appraisal/promise.ts';
 import { civilDateOf } from '../../model/calendar/instant.ts';
+import { daysWorking } from '../../model/explained/record.ts';
 import { counted, exactKWh, longDate, monthSpan } from '../../words/numbers.ts';
 import { call } from '../desk.ts';
 import { useHousehold } from '../household-context.tsx';
 import { ChoiceField, PickField } from '../shared/choice-field.tsx';
 import { NumberField } from '../shared/number-field.tsx';
+import { FigureButton } from '../shared/spoken.tsx';
 import {
   type BillDraft,
   draftOfBill,
@@ -21,7 +23,7 @@ import { dayBefore, daysOf, listBills, listMeters, listSpans } from './bills.ts'
 import { DateField } from './date-field.tsx';
 
 export function BillForm(props: { readonly busy: boolean; readonly onRun: (input: BillCheckInput) => void }) {
-  const { household, series, promises } = useHousehold();
+  const { household, series, promises, openWorking } = useHousehold();
   const newest = promises.toSorted((a, b) => b.number - a.number)[0]!;
   const [draft, setDraft] = useState<BillDraft>(() => emptyDraft(newest.id));
   const [asked, setAsked] = useState(false);
@@ -182,7 +184,13 @@ export function BillForm(props: { readonly busy: boolean; readonly onRun: (input
       {filled ? <p className="quiet small">{filledSentence(filled)}</p> : null}
       {meters.map(({ meter, kWh }) => (
         <p key={meter.id} className="small">
-          {meter.name} shows {exactKWh(kWh)} for these days.{' '}
+          {meter.name} shows{' '}
+          <FigureButton
+            text={exactKWh(kWh)}
+            working={daysWorking(meter, { from: draft.from, to: draft.lastDay, kWh })}
+            onOpen={openWorking}
+          />{' '}
+          for these days.{' '}
           <button
             type="button"
             onClick={() =>

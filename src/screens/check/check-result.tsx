@@ -19,7 +19,9 @@ import {
 import { gradeName } from '../../words/grades.ts';
 import { poundsAndPence } from '../../words/numbers.ts';
 import { useHousehold } from '../household-context.tsx';
+import { HowWeKnow } from '../shared/how-we-know.tsx';
 import { FigureButton } from '../shared/spoken.tsx';
+import { checkWorking } from './check-working.ts';
 import { FindingsList } from './findings-list.tsx';
 
 export function CheckResult(props: { readonly check: BillCheck; readonly children: ReactNode }) {
@@ -37,6 +39,7 @@ export function CheckResult(props: { readonly check: BillCheck; readonly childre
             sentenceSaid
             picture={<BridgePicture series={series} size="desk" height={380} />}
             table={bridgeTable(series)}
+            known={<HowWeKnow find={() => [checkWorking(check)]} about={BRIDGE_NAME} plain />}
           />
           <div className="actions">{props.children}</div>
         </div>
@@ -79,7 +82,13 @@ export function CheckResult(props: { readonly check: BillCheck; readonly childre
           ))}
           <tr className="ours">
             <th scope="row">Together</th>
-            <td className="number">{signed(check.actualPence - promisedForDays(check))}</td>
+            <td className="number">
+              <FigureButton
+                text={signed(check.actualPence - promisedForDays(check))}
+                working={checkWorking(check)}
+                onOpen={openWorking}
+              />
+            </td>
             <td />
           </tr>
         </tbody>

@@ -7,11 +7,13 @@ import { checkSentence, fairSentence, seasonSentence } from '../../words/check.t
 import { counted, longDate } from '../../words/numbers.ts';
 import { call } from '../desk.ts';
 import { useHousehold } from '../household-context.tsx';
+import { HowWeKnow } from '../shared/how-we-know.tsx';
 import { StageHead } from '../shared/stage-head.tsx';
 import { describeFailure } from '../state/describe-failure.ts';
 import { BillForm } from './bill-form.tsx';
 import { dayBefore } from './bills.ts';
 import { CheckResult } from './check-result.tsx';
+import { checkWorking } from './check-working.ts';
 import { FollowingFigure } from './following-figure.tsx';
 import { KeptChecks } from './kept-checks.tsx';
 import { LetterButtons } from './letter-buttons.tsx';
@@ -66,7 +68,8 @@ export function CheckStage() {
       {shown ? (
         <>
           <StageHead sentence={checkSentence(shown)}>
-            {fairSentence(shown)} {seasonSentence(shown)} {sayBill(shown)}
+            {fairSentence(shown)} {seasonSentence(shown)} {sayBill(shown)}{' '}
+            <HowWeKnow find={() => [checkWorking(shown)]} about="this check" plain />
           </StageHead>
           <CheckResult check={shown} key={shown.id}>
             <LetterButtons checkId={shown.id} />

@@ -5,10 +5,12 @@ import { FOLLOWING_NAME, followingSentence } from '../../charts/following/senten
 import { followingTable } from '../../charts/following/table.ts';
 import { followPromise } from '../../model/bill-gap/follow-months.ts';
 import { heatPumpOf } from '../../model/bill-gap/promised-days.ts';
+import { followingWorking } from '../../model/explained/promise.ts';
 import { reference } from '../../reference/index.ts';
 import { notFollowedSentence } from '../../words/following.ts';
 import { useHousehold } from '../household-context.tsx';
 import { usePromise } from '../promise/use-promise.ts';
+import { HowWeKnow } from '../shared/how-we-know.tsx';
 
 export function FollowingFigure(props: { readonly promiseId: string; readonly pencePerKWh: number | undefined }) {
   const { series } = useHousehold();
@@ -34,6 +36,9 @@ export function FollowingFigure(props: { readonly promiseId: string; readonly pe
           sentence={followingSentence(following)}
           picture={<FollowingPicture series={following} size="desk" />}
           table={followingTable(following)}
+          known={
+            <HowWeKnow find={() => [followingWorking(months, following.pencePerKWh)]} about={FOLLOWING_NAME} plain />
+          }
           note="Units by month. The box is what 8 months in 10 should take in the weather that came; a diamond lies outside."
         />
       ) : (

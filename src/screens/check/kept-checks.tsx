@@ -4,8 +4,10 @@ import { differenceFromPromise } from '../../words/check.ts';
 import { longDate } from '../../words/numbers.ts';
 import { call } from '../desk.ts';
 import { useHousehold } from '../household-context.tsx';
+import { HowWeKnow } from '../shared/how-we-know.tsx';
 import { describeFailure } from '../state/describe-failure.ts';
 import { dayBefore } from './bills.ts';
+import { checkWorking } from './check-working.ts';
 
 /** Every check of this household, to be looked at again or dropped. */
 export function KeptChecks(props: { readonly shown: string | null; readonly onShow: (id: string) => void }) {
@@ -31,7 +33,12 @@ export function KeptChecks(props: { readonly shown: string | null; readonly onSh
           .map((check) => (
             <li key={check.id}>
               <span>
-                {longDate(check.input.from)} to {longDate(dayBefore(check.input.to))}. {differenceFromPromise(check)}
+                {longDate(check.input.from)} to {longDate(dayBefore(check.input.to))}. {differenceFromPromise(check)}{' '}
+                <HowWeKnow
+                  find={() => [checkWorking(check)]}
+                  about={`the check of ${longDate(check.input.from)}`}
+                  plain
+                />
               </span>
               <span className="actions">
                 <button

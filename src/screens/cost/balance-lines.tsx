@@ -1,5 +1,7 @@
 import type { Appraisal } from '../../model/appraisal/appraisal.ts';
 import { findSideBySide } from '../../model/appraisal/beside.ts';
+import { breakEvenWorkings, roomHeatWorking, winterWorkings } from '../../model/explained/balance.ts';
+import { rangedWorking } from '../../model/explained/ranged.ts';
 import {
   breakEvenSentence,
   differenceSentence,
@@ -10,6 +12,8 @@ import {
 import { factor, pence } from '../../words/numbers.ts';
 import { ratioSentence } from '../../words/prices.ts';
 import { useHousehold } from '../household-context.tsx';
+import { HowWeKnow } from '../shared/how-we-know.tsx';
+import { costWorking } from '../shared/name-working.ts';
 import { Spoken } from '../shared/spoken.tsx';
 
 /** Where the balance would tip, and what another winter would do. */
@@ -17,6 +21,14 @@ export function BalanceLines({ appraisal }: { readonly appraisal: Appraisal }) {
   const { openWorking } = useHousehold();
   const { pump, beside, versus } = findSideBySide(appraisal);
   const { whole } = appraisal.machine;
+  const find = () => [
+    ...(versus ? [rangedWorking(versus.saving)] : []),
+    ...(versus && beside ? breakEvenWorkings(appraisal, pump, beside, versus) : []),
+    ...[pump, ...(beside ? [beside] : [])].flatMap((system) =>
+      roomHeatWorking(system, `Heat for the rooms. ${costWorking(system).title}`),
+    ),
+    ...winterWorkings(pump),
+  ];
   return (
     <section aria-labelledby="balance">
       <h3 id="balance">Where the balance tips</h3>
@@ -46,7 +58,9 @@ export function BalanceLines({ appraisal }: { readonly appraisal: Appraisal }) {
         />{' '}
         {roomHeatPriceSentence(appraisal)}
       </p>
-      <p className="explain">{winterSentence(pump)}</p>
+      <p className="explain">
+        {winterSentence(pump)} <HowWeKnow find={find} about="Where the balance tips" plain />
+      </p>
     </section>
   );
 }

@@ -6,6 +6,8 @@ import { YEARS_NAME, yearsSentence } from '../../charts/years/sentence.ts';
 import { yearsSeries } from '../../charts/years/series.ts';
 import { yearsTable } from '../../charts/years/table.ts';
 import type { Appraisal } from '../../model/appraisal/appraisal.ts';
+import { rangedWorking } from '../../model/explained/ranged.ts';
+import { yearsWorkings } from '../../model/explained/years.ts';
 import { reckonLifetime } from '../../model/lifetime/reckon-lifetime.ts';
 import { reference } from '../../reference/index.ts';
 import {
@@ -22,6 +24,7 @@ import {
 } from '../../words/lifetime.ts';
 import { spokenPounds } from '../../words/numbers.ts';
 import { useHousehold } from '../household-context.tsx';
+import { HowWeKnow } from '../shared/how-we-know.tsx';
 import { Spoken, type SpokenFigure } from '../shared/spoken.tsx';
 
 export function LifetimeSection({ appraisal }: { readonly appraisal: Appraisal }) {
@@ -32,7 +35,7 @@ export function LifetimeSection({ appraisal }: { readonly appraisal: Appraisal }
   const series = yearsSeries(lifetime);
   const rough = (pence: number) => spokenPounds(roughPence(Math.abs(pence)));
   const lines: [string, SpokenFigure[]][] = [
-    [savedSentence(lifetime), [{ text: rough(saved.value), working: saved.working }]],
+    [savedSentence(lifetime), [{ text: rough(saved.value), working: rangedWorking(saved) }]],
     [chanceSentence(lifetime), []],
     [
       paybackSentence(lifetime),
@@ -40,7 +43,7 @@ export function LifetimeSection({ appraisal }: { readonly appraisal: Appraisal }
     ],
     [
       worthSentence(lifetime),
-      netPresentValue ? [{ text: rough(netPresentValue.value), working: netPresentValue.working }] : [],
+      netPresentValue ? [{ text: rough(netPresentValue.value), working: rangedWorking(netPresentValue) }] : [],
     ],
     [
       annualSentence(lifetime),
@@ -56,6 +59,7 @@ export function LifetimeSection({ appraisal }: { readonly appraisal: Appraisal }
         sentence={yearsSentence(lifetime)}
         picture={<YearsPicture series={series} size="desk" />}
         table={yearsTable(series)}
+        known={<HowWeKnow find={() => yearsWorkings(lifetime)} about={YEARS_NAME} plain />}
         note={lifetimeCautions().join(' ')}
       />
       {lines

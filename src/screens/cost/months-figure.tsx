@@ -4,9 +4,18 @@ import { MONTHLY_NAME, monthlySentence } from '../../charts/monthly/sentence.ts'
 import { monthlySeries } from '../../charts/monthly/series.ts';
 import { monthlyTable } from '../../charts/monthly/table.ts';
 import type { Appraisal } from '../../model/appraisal/appraisal.ts';
+import { findSideBySide } from '../../model/appraisal/beside.ts';
+import { costByMonth } from '../../model/explained/months.ts';
+import { HowWeKnow } from '../shared/how-we-know.tsx';
+import { costWorking } from '../shared/name-working.ts';
 
 export function MonthsFigure({ appraisal }: { readonly appraisal: Appraisal }) {
   const series = monthlySeries(appraisal);
+  const { pump, beside } = findSideBySide(appraisal);
+  const find = () =>
+    [pump, ...(beside ? [beside] : [])].map((system) =>
+      costByMonth(system, `By the month. ${costWorking(system).title}`),
+    );
   return (
     <section>
       <ChartFigure
@@ -14,6 +23,7 @@ export function MonthsFigure({ appraisal }: { readonly appraisal: Appraisal }) {
         sentence={monthlySentence(series)}
         picture={<MonthlyPicture series={series} size="desk" />}
         table={monthlyTable(series)}
+        known={<HowWeKnow find={find} about={MONTHLY_NAME} plain />}
       />
     </section>
   );

@@ -5,6 +5,8 @@ import { spreadSeries } from '../../charts/spread/series.ts';
 import { spreadTable } from '../../charts/spread/table.ts';
 import type { Appraisal } from '../../model/appraisal/appraisal.ts';
 import { pickForPicture } from '../../model/appraisal/beside.ts';
+import { HowWeKnow } from '../shared/how-we-know.tsx';
+import { costWorking } from '../shared/name-working.ts';
 
 /** Five in one picture; the table below holds every way of heating. */
 const MOST_ROWS = 5;
@@ -18,6 +20,7 @@ export function SpreadFigure({ appraisal }: { readonly appraisal: Appraisal }) {
       sentenceSaid
       picture={<SpreadPicture rows={rows} size="desk" height={300} />}
       table={spreadTable(spreadSeries(appraisal))}
+      known={<HowWeKnow find={() => appraisal.systems.map(costWorking)} about={SPREAD_NAME} plain />}
     />
   );
 }

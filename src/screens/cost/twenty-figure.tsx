@@ -4,8 +4,10 @@ import { TWENTY_NAME, twentySentence } from '../../charts/twenty/sentence.ts';
 import { twentyTable } from '../../charts/twenty/table.ts';
 import type { Appraisal } from '../../model/appraisal/appraisal.ts';
 import { findSideBySide } from '../../model/appraisal/beside.ts';
+import { rangedWorking } from '../../model/explained/ranged.ts';
 import { dotsSentence, driversSentence } from '../../words/sure.ts';
 import { systemInSentence } from '../../words/systems.ts';
+import { HowWeKnow } from '../shared/how-we-know.tsx';
 
 export function TwentyFigure({ appraisal }: { readonly appraisal: Appraisal }) {
   const { versus, beside } = findSideBySide(appraisal);
@@ -17,6 +19,7 @@ export function TwentyFigure({ appraisal }: { readonly appraisal: Appraisal }) {
         sentence={twentySentence(versus.twenty)}
         picture={<TwentyPicture savingsPence={versus.twenty} size="desk" height={270} />}
         table={twentyTable(versus.twenty)}
+        known={<HowWeKnow find={() => [rangedWorking(versus.saving)]} about={TWENTY_NAME} plain />}
         note={`Against ${systemInSentence(beside.id, beside.kind)}. ${dotsSentence()} ${driversSentence(appraisal.drivers)}`}
       />
     </section>

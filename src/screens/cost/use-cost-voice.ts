@@ -1,5 +1,6 @@
 /** The opening sentence of the running cost and the line below it, for what is shown. */
 import { findSideBySide } from '../../model/appraisal/beside.ts';
+import { rangedWorking } from '../../model/explained/ranged.ts';
 import { costSentence, usualHomeSentence } from '../../words/cost.ts';
 import { poundsRange, spokenPounds } from '../../words/numbers.ts';
 import { ageSentence, datesSentence } from '../../words/prices.ts';
@@ -31,8 +32,8 @@ export function useCostVoice({ appraisal, knobs, followed, changed }: WhatIfStat
   return {
     sentence: costSentence(appraisal),
     figures: [
-      { text: spokenPounds(pump.cost.value), working: pump.cost.working },
-      ...(beside ? [{ text: spokenPounds(beside.cost.value), working: beside.cost.working }] : []),
+      { text: spokenPounds(pump.cost.value), working: rangedWorking(pump.cost) },
+      ...(beside ? [{ text: spokenPounds(beside.cost.value), working: rangedWorking(beside.cost) }] : []),
     ],
     remainder: parts.filter(Boolean).join(' '),
     remainderFigures: versus

@@ -1,10 +1,12 @@
 import { useState } from 'react';
 import { GradeMark } from '../../charts/grade-mark.tsx';
 import type { Evidence } from '../../model/evidence/evidence.ts';
+import { recordWorking } from '../../model/explained/record.ts';
 import { grouped, longDate, spokenKWh } from '../../words/numbers.ts';
 import { remarkSentence } from '../../words/remarks.ts';
 import { call } from '../desk.ts';
 import { useHousehold } from '../household-context.tsx';
+import { HowWeKnow } from '../shared/how-we-know.tsx';
 import { describeFailure } from '../state/describe-failure.ts';
 import { completenessOf, completenessWords } from './completeness.ts';
 import { lastDayOf } from './day-words.ts';
@@ -97,7 +99,8 @@ function KeptOne(props: { readonly one: Evidence; readonly onUndo: () => void })
           </div>
         ))}
         <p className="quiet small kept-source">
-          {one.fileName}, kept {longDate(one.importedOn.slice(0, 10))}
+          {one.fileName}, kept {longDate(one.importedOn.slice(0, 10))}{' '}
+          <HowWeKnow find={() => one.series.map((series) => recordWorking(series, [one]))} about={one.fileName} plain />
         </p>
         {one.remarks.length === 0 ? null : (
           <details className="small">

@@ -4,12 +4,16 @@ import { ReadingsPicture } from '../../charts/readings/picture.tsx';
 import { readingsSeries } from '../../charts/readings/series.ts';
 import { readingsTable } from '../../charts/readings/table.ts';
 import type { Series } from '../../model/evidence/evidence.ts';
+import { recordWorking } from '../../model/explained/record.ts';
+import { useHousehold } from '../household-context.tsx';
+import { HowWeKnow } from '../shared/how-we-know.tsx';
 import { recordPoints } from './record-points.ts';
 import { recordSentence } from './record-sentence.ts';
 
 /** The whole of a record, day by day. */
 export function RecordFigure(props: { readonly series: Series; readonly savable?: boolean }) {
   const { series, savable = true } = props;
+  const { evidence } = useHousehold();
   const readings = useMemo(() => readingsSeries(recordPoints(series), series.carrier), [series]);
   return (
     <ChartFigure
@@ -18,6 +22,7 @@ export function RecordFigure(props: { readonly series: Series; readonly savable?
       picture={<ReadingsPicture series={readings} size="desk" height={230} />}
       table={readingsTable(readings)}
       savable={savable}
+      known={<HowWeKnow find={() => [recordWorking(series, evidence)]} about={series.name} plain />}
       note={series.periods ? 'kWh a day, each bill spread evenly over its days.' : 'kWh a day.'}
     />
   );

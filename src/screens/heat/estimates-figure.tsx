@@ -1,7 +1,9 @@
 import { ChartFigure } from '../../charts/figure.tsx';
 import type { Demand } from '../../model/appraisal/appraisal.ts';
+import { rangedWorking } from '../../model/explained/ranged.ts';
 import { exactKWh, spokenCount } from '../../words/numbers.ts';
 import { useHousehold } from '../household-context.tsx';
+import { HowWeKnow } from '../shared/how-we-know.tsx';
 import type { RangeRow } from '../shared/ranges/layout.ts';
 import { RangesPicture } from '../shared/ranges/picture.tsx';
 import { WAY_NEEDS, WAY_WORDS } from './way-words.ts';
@@ -41,6 +43,12 @@ export function estimateRows(demand: Demand): RangeRow[] {
   ];
 }
 
+/** Each way's sum with its range, then what the sums rest on. */
+const estimateWorkings = ({ estimates, space }: Demand, rows: readonly RangeRow[]) =>
+  [...estimates, space].map(({ working }, index) =>
+    rangedWorking({ working, value: rows[index]!.middle, low: rows[index]!.low, high: rows[index]!.high, unit: 'kWh' }),
+  );
+
 export function EstimatesFigure() {
   const { appraisal, openWorking } = useHousehold();
   const { demand } = appraisal;
@@ -51,6 +59,7 @@ export function EstimatesFigure() {
         name="Heat for the rooms"
         sentence={`Heat for the rooms, units a year, worked out ${demand.estimates.length === 1 ? 'one way' : `${demand.estimates.length} ways`}. We are not sure: each band holds 8 cases in 10.`}
         picture={<RangesPicture rows={rows} tickLabel={spokenCount} smallestStep={500} />}
+        known={<HowWeKnow find={() => estimateWorkings(demand, rows)} about="Heat for the rooms" plain />}
         table={{
           caption: 'Heat for the rooms in a typical year. 8 cases in 10 lie between low and high.',
           columns: [

@@ -17,7 +17,7 @@ export function HeatStage() {
   const voice = useHeatVoice();
   return (
     <>
-      <StageHead sentence={voice.sentence} figures={voice.figures} remainder={voice.remainder} />
+      <StageHead {...voice} />
       <EstimatesFigure />
       <RestOn />
       <QuestionList stage="heat" />

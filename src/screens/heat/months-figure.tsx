@@ -3,10 +3,13 @@ import { MonthPartsPicture } from '../../charts/month-parts/picture.tsx';
 import { MONTH_PARTS_NAMES, monthPartsSentence } from '../../charts/month-parts/sentence.ts';
 import { heatParts } from '../../charts/month-parts/series.ts';
 import { monthPartsTable } from '../../charts/month-parts/table.ts';
+import { heatByMonth } from '../../model/explained/months.ts';
 import { useHousehold } from '../household-context.tsx';
+import { HowWeKnow } from '../shared/how-we-know.tsx';
 
 export function MonthsFigure() {
-  const parts = heatParts(useHousehold().appraisal);
+  const { appraisal } = useHousehold();
+  const parts = heatParts(appraisal);
   return (
     <section>
       <ChartFigure
@@ -14,6 +17,7 @@ export function MonthsFigure() {
         sentence={monthPartsSentence(parts)}
         picture={<MonthPartsPicture parts={parts} size="desk" />}
         table={monthPartsTable(parts)}
+        known={<HowWeKnow find={() => [heatByMonth(appraisal.demand)]} about={MONTH_PARTS_NAMES.heat} plain />}
       />
     </section>
   );

@@ -4,9 +4,11 @@ import { SIGNATURE_NAME, signatureChartSentence } from '../../charts/signature/s
 import { signatureSeries } from '../../charts/signature/series.ts';
 import { signatureTable } from '../../charts/signature/table.ts';
 import type { Demand, Signature } from '../../model/appraisal/appraisal.ts';
+import { heatLossWorkings, signatureWorking, yearsAheadWorking } from '../../model/explained/signature.ts';
 import { changeSentence, fitSentence, heatLossSentence, yearsAheadSentence } from '../../words/heat.ts';
 import { counted, longDate } from '../../words/numbers.ts';
 import { lastDayOf } from '../evidence/day-words.ts';
+import { HowWeKnow } from '../shared/how-we-know.tsx';
 
 const PERIOD_WORDS: { readonly [period in Signature['period']]: readonly [string, string] } = {
   day: ['day', 'days'],
@@ -32,6 +34,17 @@ export function SignatureFigure(props: { readonly signature: Signature; readonly
         sentence={signatureChartSentence(series)}
         picture={<SignaturePicture series={series} size="desk" />}
         table={signatureTable(series)}
+        known={
+          <HowWeKnow
+            find={() => [
+              signatureWorking(signature, demand.change),
+              ...yearsAheadWorking(demand),
+              ...heatLossWorkings(demand),
+            ]}
+            about={SIGNATURE_NAME}
+            plain
+          />
+        }
         note={`${counted(signature.count, one, many)}, ${longDate(signature.from)} to ${longDate(lastDayOf(signature.to))}.`}
       />
       {said.map((sentence) => (

@@ -1,8 +1,11 @@
 import { ChartFigure } from '../../charts/figure.tsx';
 import type { MachineResult } from '../../model/appraisal/appraisal.ts';
+import { extrasWorking, fieldWorking } from '../../model/explained/field.ts';
+import { rangedWorking } from '../../model/explained/ranged.ts';
 import { fieldSentence, leanSentence } from '../../words/machine.ts';
 import { factor } from '../../words/numbers.ts';
 import { useHousehold } from '../household-context.tsx';
+import { HowWeKnow } from '../shared/how-we-know.tsx';
 import type { RangeRow } from '../shared/ranges/layout.ts';
 import { RangesPicture } from '../shared/ranges/picture.tsx';
 
@@ -43,6 +46,13 @@ export function FactorFigure() {
       name="Seasonal factor beside field trials"
       sentence={fieldSentence(machine)}
       picture={<RangesPicture rows={rows} tickLabel={(value) => factor(value)} smallestStep={0.5} />}
+      known={
+        <HowWeKnow
+          find={() => [rangedWorking(machine.whole), fieldWorking(machine), extrasWorking(machine)]}
+          about="Seasonal factor"
+          plain
+        />
+      }
       note={`${leanSentence(machine)} Units of heat for each unit bought, over a year, at ${fieldSpread.boundary}. Source: ${fieldSpread.source}.`}
       table={{
         caption: `Seasonal factor at ${fieldSpread.boundary}. 8 cases in 10 lie between low and high.`,

@@ -1,5 +1,6 @@
 /** The machine: what it gives for each unit bought, at which boundary, and beside what was measured in other homes. */
 import { useDeferredValue, useMemo } from 'react';
+import { rangedWorking } from '../../model/explained/ranged.ts';
 import { addedWorking } from '../../model/heat-pump/added-working.ts';
 import { wayExplained } from '../../words/full-year.ts';
 import { addsSentence, factorSentence } from '../../words/machine.ts';
@@ -10,6 +11,7 @@ import { patchSection } from '../shared/patch.ts';
 import { QuestionList } from '../shared/question-list.tsx';
 import { StageHead } from '../shared/stage-head.tsx';
 import { FactorFigure } from './factor-figure.tsx';
+import { FlowFigure } from './flow-figure.tsx';
 import { FullFields } from './full-fields.tsx';
 import { FullResult } from './full-result.tsx';
 import { workOutYear } from './full-year.ts';
@@ -35,8 +37,9 @@ export function MachineStage() {
         sentence={addsSentence(machine)}
         figures={[{ text: spokenRatio(whole.value - 1), working: addedWorking(whole) }]}
         remainder={factorSentence(machine)}
-        remainderFigures={[{ text: factor(whole.value), working: whole.working }]}
+        remainderFigures={[{ text: factor(whole.value), working: rangedWorking(whole) }]}
       />
+      <FlowFigure />
       <FactorFigure />
       <PickField
         label="How its year is worked out"

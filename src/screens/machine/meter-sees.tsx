@@ -1,7 +1,8 @@
+import { extrasWorking } from '../../model/explained/field.ts';
 import { shareSentence } from '../../words/machine.ts';
-import { factor } from '../../words/numbers.ts';
+import { factor, spokenKWh } from '../../words/numbers.ts';
 import { useHousehold } from '../household-context.tsx';
-import { FigureButton } from '../shared/spoken.tsx';
+import { FigureButton, Spoken } from '../shared/spoken.tsx';
 
 /** Why the meter sees a lower factor than the data sheet says. */
 export function MeterSees() {
@@ -16,7 +17,13 @@ export function MeterSees() {
   return (
     <section>
       <h3>What the meter will see</h3>
-      <p className="explain">{shareSentence(machine)} Say this before the first bill does.</p>
+      <p className="explain">
+        <Spoken
+          sentence={`${shareSentence(machine)} Say this before the first bill does.`}
+          figures={[{ text: spokenKWh(machine.extraKWh), working: extrasWorking(machine) }]}
+          onOpen={openWorking}
+        />
+      </p>
       <table className="narrow">
         <thead>
           <tr>

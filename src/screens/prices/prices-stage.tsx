@@ -1,4 +1,6 @@
 /** What a unit costs: electricity by the clock, gas, oil, LPG, and the yearly visit. */
+import { electricityPriceWorking, fuelPriceWorking } from '../../model/explained/prices.ts';
+import { pence } from '../../words/numbers.ts';
 import { ageSentence, gradeSentence, pricesSentence } from '../../words/prices.ts';
 import { useHousehold } from '../household-context.tsx';
 import { QuestionList } from '../shared/question-list.tsx';
@@ -28,7 +30,16 @@ export function PricesStage() {
     .filter((sentence) => sentence !== '');
   return (
     <>
-      <StageHead sentence={pricesSentence(prices, fuel)} remainder={gradeSentence(prices.electricity, 'electricity')} />
+      <StageHead
+        sentence={pricesSentence(prices, fuel)}
+        figures={[
+          { text: pence(prices.electricityPencePerKWh), working: electricityPriceWorking(appraisal) },
+          ...(fuel === null
+            ? []
+            : [{ text: pence(prices[`${fuel}PencePerKWh`]), working: fuelPriceWorking(appraisal, fuel) }]),
+        ]}
+        remainder={gradeSentence(prices.electricity, 'electricity')}
+      />
       {stale.map((sentence) => (
         <p key={sentence} className="refusal">
           {sentence}

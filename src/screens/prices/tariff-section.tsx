@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import { tariffWorking } from '../../model/explained/prices.ts';
 import { versionOn } from '../../model/tariff/price.ts';
 import type { Tariff } from '../../model/tariff/tariff.ts';
 import { remarkSentence } from '../../words/remarks.ts';
@@ -7,6 +8,7 @@ import { useHousehold } from '../household-context.tsx';
 import { ChoiceField } from '../shared/choice-field.tsx';
 import { FileButton } from '../shared/file-button.tsx';
 import { sentenceOf } from '../shared/given.ts';
+import { HowWeKnow } from '../shared/how-we-know.tsx';
 import { offerFile } from '../shared/offer-file.ts';
 import { describeFailure } from '../state/describe-failure.ts';
 import { draftOf, newDraft, type TariffDraft } from './tariff-draft.ts';
@@ -121,7 +123,10 @@ export function TariffSection(props: {
           </div>
         ) : null}
       </div>
-      <p className="quiet small explain">{note}</p>
+      <p className="quiet small explain">
+        {note}{' '}
+        {used ? <HowWeKnow find={() => [tariffWorking(versionOn(used, today), used)]} about={used.name} plain /> : null}
+      </p>
       {draft === null ? null : (
         <TariffEditor
           key={draft.id}

@@ -1,8 +1,10 @@
 import { useCallback, useEffect, useState } from 'react';
+import { tariffWorking } from '../../model/explained/prices.ts';
 import { versionOn } from '../../model/tariff/price.ts';
 import type { Tariff } from '../../model/tariff/tariff.ts';
 import { call } from '../desk.ts';
 import { useHousehold } from '../household-context.tsx';
+import { HowWeKnow } from '../shared/how-we-know.tsx';
 import { describeFailure } from '../state/describe-failure.ts';
 import { tariffInShort } from './tariff-in-short.ts';
 import { freeTariffId, placeTariff } from './use-tariffs.ts';
@@ -59,7 +61,10 @@ export function TariffShelf() {
               <p>
                 <strong>{tariff.name}</strong>, {tariff.fuel}
               </p>
-              <p className="quiet small">{tariffInShort(versionOn(tariff, today))}</p>
+              <p className="quiet small">
+                {tariffInShort(versionOn(tariff, today))}{' '}
+                <HowWeKnow find={() => [tariffWorking(versionOn(tariff, today), tariff)]} about={tariff.name} plain />
+              </p>
             </div>
             <button type="button" onClick={() => take(tariff)}>
               Use it here<span className="unseen">: {tariff.name}</span>

@@ -4,9 +4,11 @@ import { WEEK_PRICES_NAME, weekPricesSentence } from '../../charts/week-prices/s
 import { weekPricesSeries } from '../../charts/week-prices/series.ts';
 import { weekPricesTable } from '../../charts/week-prices/table.ts';
 import { monthOf } from '../../model/calendar/civil.ts';
+import { tariffWorking } from '../../model/explained/prices.ts';
 import { versionOn } from '../../model/tariff/price.ts';
 import { reference } from '../../reference/index.ts';
 import { useHousehold } from '../household-context.tsx';
+import { HowWeKnow } from '../shared/how-we-know.tsx';
 import { electricityInUse } from './tariff-in-use.ts';
 
 /** The price of electricity through a week of this month. */
@@ -26,6 +28,7 @@ export function WeekFigure() {
       sentence={weekPricesSentence(series)}
       picture={<WeekPricesPicture series={series} size="desk" />}
       table={weekPricesTable(series)}
+      known={<HowWeKnow find={() => [tariffWorking(version, tariff, series.bands)]} about={WEEK_PRICES_NAME} plain />}
       note={`${tariff.name}. VAT is in the price.${notes.join('')}`}
     />
   );

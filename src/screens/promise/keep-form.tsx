@@ -1,6 +1,8 @@
 import { useState } from 'react';
 import { Said } from '../../charts/said.tsx';
 import { findSideBySide } from '../../model/appraisal/beside.ts';
+import { electricityPriceWorking } from '../../model/explained/prices.ts';
+import { rangedWorking } from '../../model/explained/ranged.ts';
 import { longDate, pence, poundsRange, spokenCount, spokenPounds } from '../../words/numbers.ts';
 import { reword, say } from '../../words/say.ts';
 import { systemInSentence } from '../../words/systems.ts';
@@ -48,7 +50,11 @@ export function KeepForm() {
             with={{
               range: poundsRange(pump.cost.low, pump.cost.high),
               amount: (
-                <FigureButton text={spokenPounds(pump.cost.value)} working={pump.cost.working} onOpen={openWorking} />
+                <FigureButton
+                  text={spokenPounds(pump.cost.value)}
+                  working={rangedWorking(pump.cost)}
+                  onOpen={openWorking}
+                />
               ),
             }}
           />
@@ -91,10 +97,19 @@ export function KeepForm() {
         </dd>
         <dt>{say('Electricity')}</dt>
         <dd>
-          {say('{price} a unit, {tariff}', {
-            price: pence(appraisal.prices.electricityPencePerKWh),
-            tariff: reword(electricity.name),
-          })}
+          <Said
+            text="{price} a unit, {tariff}"
+            with={{
+              tariff: reword(electricity.name),
+              price: (
+                <FigureButton
+                  text={pence(appraisal.prices.electricityPencePerKWh)}
+                  working={electricityPriceWorking(appraisal)}
+                  onOpen={openWorking}
+                />
+              ),
+            }}
+          />
         </dd>
         <dt>{say('Date')}</dt>
         <dd>{longDate(today)}</dd>

@@ -2,12 +2,14 @@ import { useState } from 'react';
 import { Said } from '../../charts/said.tsx';
 import type { PromiseSummary } from '../../desk/contract.ts';
 import { civilDateOf } from '../../model/calendar/instant.ts';
+import { rangedWorking } from '../../model/explained/ranged.ts';
 import { longDate, poundsRange, spokenPounds } from '../../words/numbers.ts';
 import { phrase, say } from '../../words/say.ts';
 import { call, saveFile } from '../desk.ts';
 import { useHousehold } from '../household-context.tsx';
+import { HowWeKnow } from '../shared/how-we-know.tsx';
 import { describeFailure } from '../state/describe-failure.ts';
-import { sayChanges } from './since-made.ts';
+import { sayChanges, sinceWorkings } from './since-made.ts';
 import { usePromise } from './use-promise.ts';
 
 type Format = 'pdf' | 'html' | 'csv';
@@ -55,7 +57,11 @@ export function PromiseRow(props: { readonly summary: PromiseSummary; readonly n
             with={{
               range,
               amount: pump ? (
-                <button type="button" className="figure-link strong" onClick={() => openWorking(pump.cost.working)}>
+                <button
+                  type="button"
+                  className="figure-link strong"
+                  onClick={() => openWorking(rangedWorking(pump.cost))}
+                >
                   {spokenPounds(summary.heatPumpPence)}
                 </button>
               ) : (
@@ -71,7 +77,14 @@ export function PromiseRow(props: { readonly summary: PromiseSummary; readonly n
           ? sayChanges(read.promise, { appraisal, series })
           : read.kind === 'failed'
             ? read.sentence
-            : say('Reading the promise …')}
+            : say('Reading the promise …')}{' '}
+        {read.kind === 'read' ? (
+          <HowWeKnow
+            find={() => sinceWorkings(read.promise.appraisal, appraisal)}
+            about={say('Promise {number}', { number: String(summary.number) })}
+            plain
+          />
+        ) : null}
       </p>
       <div className="actions">
         {FORMATS.map(([format, label]) => (

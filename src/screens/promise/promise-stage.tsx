@@ -2,6 +2,7 @@
 
 import { findSideBySide } from '../../model/appraisal/beside.ts';
 import { civilDateOf } from '../../model/calendar/instant.ts';
+import { promiseWorking } from '../../model/explained/promise.ts';
 import { longDate, spokenPounds } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 import { useHousehold } from '../household-context.tsx';
@@ -27,7 +28,11 @@ export function PromiseStage() {
               })
             : say('Nothing is promised yet. It would be about {cost} a year.', { cost })
         }
-        figures={newest ? [] : [{ text: cost, working: pump.cost.working }]}
+        figures={[
+          newest
+            ? { text: spokenPounds(newest.heatPumpPence), working: promiseWorking(newest) }
+            : { text: cost, working: pump.cost.working },
+        ]}
       >
         {newest
           ? say('In 8 years out of 10 it should lie between {low} and {high}.', {

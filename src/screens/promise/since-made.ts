@@ -4,6 +4,9 @@ import type { Appraisal } from '../../model/appraisal/appraisal.ts';
 import { findSideBySide } from '../../model/appraisal/beside.ts';
 import type { KeptPromise } from '../../model/appraisal/promise.ts';
 import type { Series } from '../../model/evidence/evidence.ts';
+import { electricityPriceWorking, fuelPriceWorking } from '../../model/explained/prices.ts';
+import { rangedWorking } from '../../model/explained/ranged.ts';
+import type { Working } from '../../model/working.ts';
 import { factor, listed, pence, spokenCount, spokenPounds } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 
@@ -43,4 +46,14 @@ export function sayChanges(promise: KeptPromise, now: Now): string {
       ? say('The cost comes out the same, about {after} a year.', { after })
       : say('Today it would be about {after} a year.', { after });
   return say('Since it was made: {changes}. {cost}', { changes: listed(changes), cost });
+}
+
+/** The sums of what is compared, as they were and as they are. */
+export function sinceWorkings(was: Appraisal, is: Appraisal): Working[] {
+  const of = (appraisal: Appraisal, when: string) =>
+    [findSideBySide(appraisal).pump.cost, appraisal.demand.total, appraisal.machine.whole]
+      .map(rangedWorking)
+      .concat(electricityPriceWorking(appraisal), fuelPriceWorking(appraisal, 'gas'))
+      .map((working) => ({ ...working, title: `${when}: ${working.title}` }));
+  return [...of(was, 'Then'), ...of(is, 'Now')];
 }

@@ -1,7 +1,9 @@
 import type { Question } from '../../model/appraisal/appraisal.ts';
+import { questionWorkings } from '../../model/explained/question.ts';
 import { questionSentence } from '../../words/questions.ts';
 import { phrase, say } from '../../words/say.ts';
 import { useHousehold } from '../household-context.tsx';
+import { HowWeKnow } from './how-we-know.tsx';
 
 const WEIGHT_ORDER: readonly Question['weight'][] = ['refusal', 'question', 'note'];
 const HEADS: { readonly [weight in Question['weight']]: string } = {
@@ -15,6 +17,7 @@ export function QuestionList(props: { readonly stage: Question['stage'] }) {
   const { appraisal } = useHousehold();
   const here = appraisal.questions.filter((question) => question.stage === props.stage);
   if (here.length === 0) return null;
+  const workings = here.flatMap(questionWorkings);
   return (
     <section className="questions">
       {WEIGHT_ORDER.map((weight) => {
@@ -33,6 +36,7 @@ export function QuestionList(props: { readonly stage: Question['stage'] }) {
           </div>
         );
       })}
+      {workings.length > 0 ? <HowWeKnow find={() => workings} about="these questions" plain /> : null}
     </section>
   );
 }

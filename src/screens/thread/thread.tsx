@@ -7,10 +7,14 @@ import { say } from '../../words/say.ts';
 import { threadLines } from '../../words/thread.ts';
 import { useHousehold } from '../household-context.tsx';
 import { formatRoute, type Stage } from '../routes.ts';
+import { HowWeKnow } from '../shared/how-we-know.tsx';
 import { placeLine } from './place-line.ts';
+import { threadWorkings } from './thread-workings.ts';
 
 export function Thread(props: { readonly stage: Stage; readonly children: ReactNode }) {
-  const { household, series, appraisal, promises, checks } = useHousehold();
+  const desk = useHousehold();
+  const { household, series, appraisal, promises, checks } = desk;
+  const find = () => threadWorkings(desk);
   // The readings at the plant stand behind the bill check and have no line of their own.
   const behind = props.stage === 'site' ? 'check' : null;
   const lines = threadLines({ evidence: [{ series: [...series] }], appraisal, promises, checks });
@@ -44,6 +48,7 @@ export function Thread(props: { readonly stage: Stage; readonly children: ReactN
       </nav>
       <div className="thread-foot">
         {props.children}
+        <HowWeKnow find={find} about="all of these lines" plain />
         <p className="legend">
           {(['measured', 'estimated', 'assumed'] as const).map((grade) => (
             <span key={grade} className="legend-one">

@@ -9,6 +9,7 @@ import { sayWhatIf } from '../cost/knobs.ts';
 import { useWhatIf } from '../cost/use-what-if.ts';
 import { WhatIfRow } from '../cost/what-if-row.tsx';
 import { useHousehold } from '../household-context.tsx';
+import { HowWeKnow } from '../shared/how-we-know.tsx';
 import { Bore } from './bore.tsx';
 import { InsideMachine } from './inside/inside-machine.tsx';
 import { InstallerNotes } from './installer-notes.tsx';
@@ -18,7 +19,6 @@ import { shownPages, walkPages } from './pages.ts';
 import { reckonChanges } from './reckon-changes.ts';
 import { useFill } from './use-fill.ts';
 import { usePageTurn } from './use-page-turn.ts';
-import { WorkingChoice } from './working-choice.tsx';
 import './walk.css';
 
 /** Single changes need the middle only. */
@@ -116,7 +116,7 @@ export function WalkThrough(props: { readonly onClose: () => void }) {
                 {say('Inside the machine')}
               </button>
             ) : null}
-            <WorkingChoice workings={page.workings} key={page.name} />
+            {page.workings.length > 0 ? <HowWeKnow find={() => page.workings} key={page.name} /> : null}
             <button type="button" disabled={turn.page === 0} onClick={() => turn.goTo(turn.page - 1)}>
               {say('Back')}
             </button>

@@ -27,7 +27,7 @@ function Painted({ layout }: { readonly layout: RangesLayout }) {
       {layout.ticks.map((tick) => (
         <g key={tick.x}>
           <line x1={tick.x} x2={tick.x} y1={top} y2={bottom} stroke="var(--line)" />
-          <text className="faint" x={tick.x} y={bottom + 22} fontSize={15} textAnchor="middle">
+          <text data-axis="" className="faint" x={tick.x} y={bottom + 22} fontSize={15} textAnchor="middle">
             {tick.label}
           </text>
         </g>

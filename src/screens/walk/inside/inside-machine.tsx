@@ -14,7 +14,7 @@ import { refrigerants } from '../../../reference/refrigerants.ts';
 import { cycleFaultSentence, cycleStepName } from '../../../words/cycle.ts';
 import { insideFoot } from '../../../words/inside.ts';
 import { useHousehold } from '../../household-context.tsx';
-import { WorkingChoice } from '../working-choice.tsx';
+import { HowWeKnow } from '../../shared/how-we-know.tsx';
 import { SHOWN, type Shown, stepOf } from './steps.ts';
 import '../../../charts/cycle/cycle.css';
 import './inside.css';
@@ -56,6 +56,9 @@ export function InsideMachine(props: { readonly onClose: () => void; readonly wh
   const made = design?.result.ok
     ? cycleSeries(design.result.loop, household.machine.emitters === 'floor' ? 'floor' : 'radiators')
     : null;
+  const loopWorkings = design?.result.ok
+    ? [loopWorking(design.result.loop, design.inputs, refrigerants[design.result.loop.refrigerant].source)]
+    : [];
   const at = SHOWN.indexOf(shown);
   return (
     <dialog
@@ -112,13 +115,7 @@ export function InsideMachine(props: { readonly onClose: () => void; readonly wh
           {design && made ? insideFoot(household, design.designOutdoorC) : household.name}
         </span>
         <span className="walk-actions screen-only">
-          {design?.result.ok ? (
-            <WorkingChoice
-              workings={[
-                loopWorking(design.result.loop, design.inputs, refrigerants[design.result.loop.refrigerant].source),
-              ]}
-            />
-          ) : null}
+          {design?.result.ok ? <HowWeKnow find={() => loopWorkings} /> : null}
           {made ? (
             <>
               <button type="button" disabled={at === 0} onClick={() => setShown(SHOWN[at - 1]!)}>

@@ -1,4 +1,6 @@
+import { changeRows } from '../../../charts/changes/series.ts';
 import { findSideBySide } from '../../../model/appraisal/beside.ts';
+import { changesWorking } from '../../../model/explained/steps.ts';
 import { changeSentence } from '../../../words/change.ts';
 import { say } from '../../../words/say.ts';
 import type { WalkInput, WalkPage } from '../page.ts';
@@ -18,7 +20,7 @@ export function changePage({ household, appraisal, changes }: WalkInput): WalkPa
     foot: say('{name} · each change by itself, all else as it is', { name: household.name }),
     picture: largest ? { kind: 'changes', changes: ordered } : { kind: 'none' },
     knobs: ['flow', 'room', 'water', 'electricity', 'winter'],
-    workings: [pump.cost.working],
+    workings: [changesWorking(pump.cost, changeRows(ordered))],
     notes: [say('Move a slider while they watch, then take it back. Leave the reckoning as it was found.')],
   };
 }

@@ -1,15 +1,17 @@
 import type { SystemResult } from '../../../model/appraisal/appraisal.ts';
 import { findSideBySide } from '../../../model/appraisal/beside.ts';
+import { costByMonth } from '../../../model/explained/months.ts';
+import { rangedWorking } from '../../../model/explained/ranged.ts';
 import { ABOUT_THE_SAME_PENCE } from '../../../words/cost.ts';
 import { spokenPounds } from '../../../words/numbers.ts';
 import { datesInShort } from '../../../words/prices.ts';
 import { say } from '../../../words/say.ts';
 import { systemInSentence } from '../../../words/systems.ts';
-import { costWorking } from '../name-working.ts';
+import { costWorking } from '../../shared/name-working.ts';
 import type { WalkInput, WalkPage } from '../page.ts';
 
 export function costPage({ household, appraisal, changed }: WalkInput): WalkPage {
-  const { pump, beside, hasRecord } = findSideBySide(appraisal);
+  const { pump, beside, versus, hasRecord } = findSideBySide(appraisal);
   const { electricity } = appraisal.prices;
   const cost = spokenPounds(pump.cost.value);
   const first = say('Your heating and hot water would cost about {cost} a year.', { cost });
@@ -45,7 +47,15 @@ export function costPage({ household, appraisal, changed }: WalkInput): WalkPage
     }),
     picture: { kind: 'spread' },
     knobs: ['flow', 'room', 'water', 'electricity', 'winter'],
-    workings: [pump, ...(beside ? [beside] : [])].map(costWorking),
+    workings: [
+      ...[pump, ...(beside ? [beside] : []), ...appraisal.systems.filter((one) => one !== pump && one !== beside)].map(
+        costWorking,
+      ),
+      ...(versus ? [rangedWorking(versus.saving)] : []),
+      ...[pump, ...(beside ? [beside] : [])].map((system) =>
+        costByMonth(system, `By the month. ${costWorking(system).title}`),
+      ),
+    ],
     notes: [
       ...(more >= ABOUT_THE_SAME_PENCE
         ? [say('It costs more to run here. Say it plainly; do not move on until they have heard it.')]

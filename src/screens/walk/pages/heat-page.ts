@@ -1,5 +1,7 @@
 import { heatParts } from '../../../charts/month-parts/series.ts';
 import { findSideBySide } from '../../../model/appraisal/beside.ts';
+import { heatByMonth } from '../../../model/explained/months.ts';
+import { rangedWorking } from '../../../model/explained/ranged.ts';
 import { spokenKWh } from '../../../words/numbers.ts';
 import { say } from '../../../words/say.ts';
 import type { WalkInput, WalkPage } from '../page.ts';
@@ -30,7 +32,7 @@ export function heatPage({ household, appraisal }: WalkInput): WalkPage {
     }),
     picture: { kind: 'months', parts: heatParts(appraisal) },
     knobs: ['room', 'water', 'winter'],
-    workings: [demand.total.working, demand.space.working, demand.water.working],
+    workings: [rangedWorking(demand.total), demand.space.working, demand.water.working, heatByMonth(demand)],
     notes: [
       say('Any boiler or heat pump must make this heat. Only what is bought to make it differs.'),
       ...(demand.estimates.length > 1

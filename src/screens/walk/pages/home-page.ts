@@ -1,10 +1,11 @@
 import { costParts } from '../../../charts/month-parts/series.ts';
 import { findSideBySide } from '../../../model/appraisal/beside.ts';
 import { addDays } from '../../../model/calendar/civil.ts';
+import { costByMonth } from '../../../model/explained/months.ts';
 import { longDate, poundsRange, spokenKWh, spokenPounds } from '../../../words/numbers.ts';
 import { say } from '../../../words/say.ts';
 import { systemInSentence } from '../../../words/systems.ts';
-import { costWorking } from '../name-working.ts';
+import { costWorking } from '../../shared/name-working.ts';
 import type { WalkInput, WalkPage } from '../page.ts';
 
 /** The record that speaks for the home: the longest series that somebody pays for. */
@@ -69,7 +70,7 @@ export function homePage(input: WalkInput): WalkPage {
     foot,
     picture: { kind: 'months', parts: costParts(present) },
     knobs: [],
-    workings: [costWorking(present), present.bought.working],
+    workings: [costWorking(present), costByMonth(present, 'Cost of each month'), present.bought.working],
     notes: hasRecord
       ? [say('Ask: does that sound like your bills? If not, stop here and look at them together.')]
       : [say('No record was given. Ask for a year of bills or readings before any figure is promised.')],

@@ -1,7 +1,9 @@
 import { findSideBySide } from '../../../model/appraisal/beside.ts';
 import { civilDateOf } from '../../../model/calendar/instant.ts';
+import { promiseWorking } from '../../../model/explained/promise.ts';
 import { longDate, spokenPounds } from '../../../words/numbers.ts';
 import { say } from '../../../words/say.ts';
+import { costWorking } from '../../shared/name-working.ts';
 import type { WalkInput, WalkPage } from '../page.ts';
 
 export function nextPage({ household, appraisal, promises, settings, today }: WalkInput): WalkPage {
@@ -47,7 +49,7 @@ export function nextPage({ household, appraisal, promises, settings, today }: Wa
     foot: [household.name, longDate(today), settings.installerName].filter(Boolean).join(' · '),
     picture: { kind: 'steps', steps },
     knobs: [],
-    workings: [pump.cost.working],
+    workings: [latest ? promiseWorking(latest) : costWorking(pump)],
     notes: [
       say('Ask what they will do first, and write it into the notes.'),
       say('Keep the promise before you leave.'),

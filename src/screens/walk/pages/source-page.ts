@@ -1,9 +1,12 @@
 import { unitsSentence } from '../../../charts/units/sentence.ts';
 import { unitsSeries } from '../../../charts/units/series.ts';
 import { findSideBySide } from '../../../model/appraisal/beside.ts';
+import { sourceWorking } from '../../../model/explained/flow.ts';
+import { addedWorking } from '../../../model/heat-pump/added-working.ts';
 import { addsSentence, fieldSentence, leanSentence, shareSentence } from '../../../words/machine.ts';
 import { factor } from '../../../words/numbers.ts';
 import { say } from '../../../words/say.ts';
+import { costWorking } from '../../shared/name-working.ts';
 import type { WalkInput, WalkPage } from '../page.ts';
 
 export function sourcePage({ household, appraisal }: WalkInput): WalkPage {
@@ -27,7 +30,14 @@ export function sourcePage({ household, appraisal }: WalkInput): WalkPage {
     picture: { kind: 'units' },
     knobs: ['flow', 'water'],
     inside: machine.source === 'ground',
-    workings: [whole.working, space.working, machine.water.working, pump.bought.working],
+    workings: [
+      whole.working,
+      space.working,
+      machine.water.working,
+      addedWorking(whole),
+      costWorking(pump),
+      sourceWorking(appraisal),
+    ],
     notes: [
       `${fieldSentence(machine)} ${leanSentence(machine)}`.trim(),
       shareSentence(machine),

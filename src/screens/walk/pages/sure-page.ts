@@ -1,4 +1,5 @@
 import { findSideBySide } from '../../../model/appraisal/beside.ts';
+import { rangedWorking } from '../../../model/explained/ranged.ts';
 import { say } from '../../../words/say.ts';
 import { dotsSentence, driversSentence, futuresSentence } from '../../../words/sure.ts';
 import { systemInSentence } from '../../../words/systems.ts';
@@ -25,7 +26,7 @@ export function surePage({ household, appraisal }: WalkInput): WalkPage {
     foot: say('{name} · against {other}', { name: household.name, other: systemInSentence(beside.id, beside.kind) }),
     picture: { kind: 'twenty', versus },
     knobs: ['flow', 'electricity', 'winter'],
-    workings: [versus.saving.working],
+    workings: [rangedWorking(versus.saving)],
     notes: [say('Ask: how would you put that to somebody who was not here? It shows whether the page was clear.')],
   };
 }

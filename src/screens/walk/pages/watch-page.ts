@@ -1,4 +1,5 @@
 import { findSideBySide } from '../../../model/appraisal/beside.ts';
+import { costByMonth, unitsByMonth } from '../../../model/explained/months.ts';
 import { monthNames } from '../../../words/numbers.ts';
 import { say } from '../../../words/say.ts';
 import { callSentences, cautionSentences, winterBillSentences } from '../../../words/watch.ts';
@@ -10,7 +11,8 @@ const WINTER_MONTHS = [9, 10, 11, 0, 1, 2];
 const CALL_SHARE = 1.25;
 
 export function watchPage({ household, appraisal, settings }: WalkInput): WalkPage {
-  const { bought, monthly } = findSideBySide(appraisal).pump;
+  const { pump } = findSideBySide(appraisal);
+  const { bought, monthly } = pump;
   const rows: WatchRow[] = WINTER_MONTHS.map((month) => ({
     month: monthNames()[month]!,
     units: monthly.boughtKWh[month]!,
@@ -28,7 +30,7 @@ export function watchPage({ household, appraisal, settings }: WalkInput): WalkPa
     foot: [household.name, settings.installerName, contact].filter(Boolean).join(' · '),
     picture: bought.value > 0 ? { kind: 'watch', rows } : { kind: 'none' },
     knobs: [],
-    workings: [bought.working],
+    workings: [unitsByMonth({ monthly, bought }, CALL_SHARE), costByMonth(pump, 'Cost of each month')],
     notes: [say('Show where the meter is and how it is read.'), ...callSentences().slice(1), ...cautionSentences()],
   };
 }

@@ -1,4 +1,5 @@
 import { yearsSeries } from '../../../charts/years/series.ts';
+import { yearsWorkings } from '../../../model/explained/years.ts';
 import {
   chanceSentence,
   lifetimeCautions,
@@ -16,7 +17,6 @@ import type { WalkInput, WalkPage } from '../page.ts';
 /** What the next years may bring; left out where there is nothing to hold the heat pump against. */
 export function yearsPages({ household, lifetime }: WalkInput): WalkPage[] {
   if (!lifetime) return [];
-  const { saved, netPresentValue, payback } = lifetime;
   const [notAdvice, nobodyKnows] = lifetimeCautions();
   const sentence = lifetimeSentence(lifetime);
   const saysAmount = sentence.includes('£');
@@ -33,11 +33,7 @@ export function yearsPages({ household, lifetime }: WalkInput): WalkPage[] {
       ),
       picture: { kind: 'years', lifetime, series: yearsSeries(lifetime) },
       knobs: ['electricity', 'flow', 'room'],
-      workings: [
-        saved.working,
-        ...(payback ? [payback.simple.working, payback.discounted.working] : []),
-        ...(netPresentValue ? [netPresentValue.working] : []),
-      ],
+      workings: yearsWorkings(lifetime),
       notes: [
         chanceSentence(lifetime),
         paybackSentence(lifetime),

@@ -1,9 +1,10 @@
 /** Sums of the same kind stand under each other on a page, so each says whose it is. */
 import type { SystemResult } from '../../model/appraisal/appraisal.ts';
+import { rangedWorking } from '../../model/explained/ranged.ts';
 import type { Working } from '../../model/working.ts';
 import { reword } from '../../words/say.ts';
 import { systemInSentence } from '../../words/systems.ts';
 
 export function costWorking({ id, kind, cost }: SystemResult): Working {
-  return { ...cost.working, title: `${reword(cost.working.title)}: ${systemInSentence(id, kind)}` };
+  return { ...rangedWorking(cost), title: `${reword(cost.working.title)}: ${systemInSentence(id, kind)}` };
 }

@@ -1,0 +1,75 @@
+/** The prices that the sums rest on: the mean over the heat pump's own hours, and each price of the tariff. */
+import type { Appraisal, PriceBasis } from '../appraisal/appraisal.ts';
+import { findSideBySide } from '../appraisal/beside.ts';
+import { inclVat } from '../tariff/price.ts';
+import type { Tariff, TariffVersion } from '../tariff/tariff.ts';
+import type { Working, WorkingInput } from '../working.ts';
+
+type Basis = ReturnType<typeof PriceBasis.parse>;
+
+/** Price of a unit [p/kWh] as reckoned: what all units cost / the units, over the hours in which they are bought. */
+export function electricityPriceWorking(appraisal: Appraisal): Working {
+  const { prices } = appraisal;
+  const { rates } = findSideBySide(appraisal).pump;
+  const { grade, origin, name } = prices.electricity;
+  return {
+    title: 'Price of a unit of electricity',
+    formula: 'units × price, band by band, over the heat pump’s own hours / all units',
+    inputs: rates.flatMap((rate): WorkingInput[] => [
+      { name: `Units, ${rate.name}`, value: rate.kWh, unit: 'kWh', grade, origin: 'energy bought, by the clock' },
+      { name: `Price, ${rate.name}`, value: rate.pencePerKWh, unit: 'p/kWh', grade, origin },
+    ]),
+    result: { value: prices.electricityPencePerKWh, unit: 'p/kWh' },
+    source: `${name}: ${origin}`,
+  };
+}
+
+/** Price of a unit of a fuel [p/kWh], VAT in it. */
+export function fuelPriceWorking({ prices }: Appraisal, fuel: 'gas' | 'oil' | 'lpg'): Working {
+  const { grade, origin, name } = prices[fuel];
+  const value = prices[`${fuel}PencePerKWh`];
+  return {
+    title: `Price of a unit of ${fuel === 'lpg' ? 'LPG' : fuel}`,
+    formula: fuel === 'gas' ? 'as the tariff has it, VAT included' : 'price of a litre / kWh in a litre',
+    inputs: [{ name: 'Unit price', value, unit: 'p/kWh', grade, origin }],
+    result: { value, unit: 'p/kWh' },
+    source: `${name}: ${origin}`,
+  };
+}
+
+/** Every price of one version of a tariff with VAT [p/kWh, p a day], and how many kWh each step holds. */
+export function tariffWorking(
+  version: TariffVersion,
+  tariff: Pick<Tariff, 'name' | 'grade' | 'origin'> | Basis,
+  met: readonly { readonly name: string; readonly pence: number; readonly share: number }[] = [],
+): Working {
+  const { grade, origin } = tariff;
+  const line = (name: string, value: number, unit: string): WorkingInput => ({ name, value, unit, grade, origin });
+  const vat = version.vat.included ? 'VAT is in it already' : `price × ${(1 + version.vat.rate).toFixed(2)} with VAT`;
+  const bands = version.bands.flatMap((band) => [
+    ...(band.blocks?.steps ?? []).map(({ upToKWh, pencePerKWh }) =>
+      line(`${band.name}, first ${upToKWh} kWh`, inclVat(version, pencePerKWh), 'p/kWh'),
+    ),
+    line(band.name, inclVat(version, band.pencePerKWh), 'p/kWh'),
+  ]);
+  // Dated prices are met as means of the same half-hours.
+  const means = version.series ? met.map(({ name, pence }) => line(`Mean, ${name}`, pence, 'p/kWh')) : [];
+  const standing = version.standingPencePerMonth
+    ? line('Standing charge a month', inclVat(version, version.standingPencePerMonth), 'p')
+    : line('Standing charge a day', inclVat(version, version.standingPencePerDay), 'p');
+  const shares = met.map(({ name, share }) => line(`Hours of the week, ${name}`, share, 'share'));
+  const first = (means[0] ?? bands.at(-1)!).value;
+  return {
+    title: `Prices of ${tariff.name}`,
+    formula: `each price as the tariff has it from ${version.from} on; ${vat}`,
+    inputs: [
+      ...means,
+      ...bands,
+      ...shares,
+      standing,
+      ...(version.exportPencePerKWh === undefined ? [] : [line('Sent out', version.exportPencePerKWh, 'p/kWh')]),
+    ],
+    result: { value: Number(first), unit: 'p/kWh' },
+    source: `${tariff.name}: ${origin}`,
+  };
+}

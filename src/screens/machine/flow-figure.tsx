@@ -1,0 +1,24 @@
+import { ChartFigure } from '../../charts/figure.tsx';
+import { FlowPicture } from '../../charts/flow/picture.tsx';
+import { FLOW_NAME, flowSentence } from '../../charts/flow/sentence.ts';
+import { flowInput } from '../../charts/flow/series.ts';
+import { flowTable } from '../../charts/flow/table.ts';
+import { sourceWorking } from '../../model/explained/flow.ts';
+import { useHousehold } from '../household-context.tsx';
+import { HowWeKnow } from '../shared/how-we-know.tsx';
+
+/** What comes in from ground and meter, and what goes out to rooms and taps. */
+export function FlowFigure() {
+  const { appraisal } = useHousehold();
+  const input = flowInput(appraisal);
+  return (
+    <ChartFigure
+      name={FLOW_NAME}
+      sentence={flowSentence(input)}
+      picture={<FlowPicture input={input} size="desk" />}
+      table={flowTable(input)}
+      known={<HowWeKnow find={() => [sourceWorking(appraisal)]} about={FLOW_NAME} plain />}
+      note="Units of a typical year. Pumps and standby are counted in what the meter shows."
+    />
+  );
+}

@@ -1,0 +1,30 @@
+import { findSideBySide } from '../../model/appraisal/beside.ts';
+import { electricityPriceWorking, fuelPriceWorking } from '../../model/explained/prices.ts';
+import { promiseWorking } from '../../model/explained/promise.ts';
+import { rangedWorking } from '../../model/explained/ranged.ts';
+import { recordWorking } from '../../model/explained/record.ts';
+import type { Working } from '../../model/working.ts';
+import { checkWorking } from '../check/check-working.ts';
+import type { OpenDesk } from '../household-context.tsx';
+import { costWorking } from '../shared/name-working.ts';
+
+/** The sums behind the thread's lines, from the evidence down to the last check. */
+export function threadWorkings(
+  desk: Pick<OpenDesk, 'series' | 'evidence' | 'appraisal' | 'promises' | 'checks'>,
+): Working[] {
+  const { series, evidence, appraisal, promises, checks } = desk;
+  const { pump, present } = findSideBySide(appraisal);
+  const carrier = present?.carrier ?? 'gas';
+  const promise = promises.toSorted((a, b) => a.number - b.number).at(-1);
+  const check = checks.toSorted((a, b) => a.madeOn.localeCompare(b.madeOn)).at(-1);
+  return [
+    ...series.map((one) => recordWorking(one, evidence)),
+    rangedWorking(appraisal.demand.total),
+    rangedWorking(appraisal.machine.whole),
+    electricityPriceWorking(appraisal),
+    ...(carrier === 'electricity' ? [] : [fuelPriceWorking(appraisal, carrier)]),
+    costWorking(pump),
+    ...(promise ? [promiseWorking(promise)] : []),
+    ...(check ? [checkWorking(check)] : []),
+  ];
+}

@@ -1,0 +1,161 @@
+/** Every amount that a screen shows, and whether a working within its figure or section lists it. */
+import type { Page } from '@playwright/test';
+
+/** What opens a working: an underlined figure, or one "How do we know?" for a picture or a section. */
+const WAYS = 'button.figure-link, button.how-known';
+
+/** Where no way is asked for, each with its reason. */
+const EXCUSED = [
+  // Typed values stand in their own field, with grade and origin below it; so do the offers of a choice.
+  'input, select, textarea, label, .field-note, .what-if',
+  // The notes are somebody's own words.
+  '.promise-note, .installer-notes',
+  // Marks of an axis are no figures of this home.
+  '[class*="axis-tick"], [class*="Axis-tick"], [data-axis], .bore',
+  // Read aloud only, from what is seen beside it.
+  '.unseen',
+  // The painter of charts measures letters here, off the screen.
+  '[id^="recharts_measurement"]',
+];
+
+/** A custom said as one, which is no figure of this home. */
+const CUSTOM = 'A home uses 5 to 60 kWh of electricity a day';
+
+export interface Shown {
+  /** The words around the amount. */
+  readonly words: string;
+  readonly amount: string;
+  readonly value: number;
+  readonly slack: number;
+  /** Index of the place it stands in; -1 where no way leads on. */
+  readonly place: number;
+}
+
+export interface Places {
+  readonly shown: readonly Shown[];
+  /** How many ways each place has; they are marked `data-way="place:index"`. */
+  readonly ways: readonly number[];
+}
+
+/** Marks the ways of the window and answers the amounts with the place each stands in. */
+export function findAmounts(page: Page, root = 'body'): Promise<Places> {
+  return page.evaluate(
+    ({ WAYS, CUSTOM, excused, root }) => {
+      const MONTHS =
+        'January|February|March|April|May|June|July|August|September|October|November|December|Jan|Feb|Mar|Apr|Jun|Jul|Aug|Sep|Oct|Nov|Dec';
+      const dates = new RegExp(
+        `\\b\\d{4}-\\d{2}-\\d{2}\\b|\\b\\d{1,2} (?:${MONTHS})\\b(?: \\d{4})?|\\b(?:${MONTHS}) \\d{4}|\\b\\d{1,2}:\\d{2}\\b`,
+        'g',
+      );
+      const UNIT = '(?:[ \\u00a0]?(?:p|kWh|units?|°C|%|kW|W/K|litres?|kg|times)(?![\\p{L}/]))';
+      const NUMBER = '\\d[\\d,]*(?:\\.\\d+)?';
+      const amounts = new RegExp(
+        `£${NUMBER}|${NUMBER}(?=${UNIT}|(?: to ${NUMBER}${UNIT}))|(?<=factor )${NUMBER}`,
+        'gu',
+      );
+      const bare = new RegExp(`^[−+-]?(${NUMBER})$`);
+      const places: Element[] = [];
+      const ways: number[] = [];
+      const placeOf = (element: Element): number => {
+        // A picture without a way of its own may lean on its section; beyond that nobody would look for it.
+        let scope = element.closest(
+          'figure, section, header, aside, table, dialog, .walk-page, main:not(.walk-page) > *, li.promise',
+        );
+        for (let climbs = 0; scope && climbs < 3; climbs++) {
+          if (scope.querySelector(WAYS)) {
+            const known = places.indexOf(scope);
+            if (known >= 0) return known;
+            places.push(scope);
+            const found = [...scope.querySelectorAll(WAYS)];
+            for (const [index, way] of found.entries())
+              way.setAttribute(`data-way-${places.length - 1}`, String(index));
+            ways.push(found.length);
+            return places.length - 1;
+          }
+          if (scope.matches('section, header, aside, dialog, main:not(.walk-page) > *, .walk-page')) return -1;
+          scope =
+            scope.parentElement?.closest(
+              'figure, section, header, aside, dialog, .walk-page, main:not(.walk-page) > *',
+            ) ?? null;
+        }
+        return -1;
+      };
+      const slackOf = (text: string): number => {
+        const size = Number(text.replace(/[£,]/g, ''));
+        const decimals = /\.(\d+)/.exec(text)?.[1];
+        if (decimals) return 0.5 * 10 ** -decimals.length;
+        // Speech rounds to two or three leading digits; a round figure may be as far off as that.
+        const power = 10 ** Math.floor(Math.log10(Math.max(1, size)));
+        if (size >= 1000)
+          return size % (power / 10) === 0 ? power / 20 : size % (power / 100) === 0 ? power / 200 : 0.5;
+        if (size >= 100 && size % 10 === 0) return 5;
+        return 0.5;
+      };
+      const shown: Shown[] = [];
+      const walker = document.createTreeWalker(document.querySelector(root) ?? document.body, NodeFilter.SHOW_TEXT);
+      const blocks = new Set<Element>();
+      for (let node = walker.nextNode(); node; node = walker.nextNode()) {
+        const element = node.parentElement;
+        if (!element || !/\d/.test(node.textContent ?? '') || element.closest(excused) || !element.checkVisibility())
+          continue;
+        // An underlined figure is its own way; the block around it is read whole, since React splits its text.
+        const block = element.closest('svg')
+          ? element.closest('text')!
+          : element.closest('p, li, td, th, dd, dt, h1, h2, h3, h4, h5, caption, summary, figcaption, a, span, div')!;
+        blocks.add(block.closest('p, h2, h1, dd, li') ?? block);
+      }
+      for (const block of blocks) {
+        const copy = block.cloneNode(true) as Element;
+        for (const part of copy.querySelectorAll(
+          `.unseen, input, select, ul, ol, table, p, div, h4, h5, details, ${excused}`,
+        ))
+          part.remove();
+        const text = (copy.textContent ?? '').replace(CUSTOM, '').replace(dates, ' ').replaceAll('\u00a0', ' ');
+        const found = [...text.matchAll(amounts)].map(([amount]) => amount);
+        const plain = bare.exec(text.trim())?.[1];
+        const isCell = block.matches('td.number');
+        const isMark = block.closest('svg') !== null && !block.matches('.faint');
+        if (plain && (isCell || isMark)) found.push(plain);
+        for (const amount of new Set(found)) {
+          shown.push({
+            words: text.replace(/\s+/g, ' ').trim().slice(0, 140),
+            amount,
+            value: Number(amount.replace(/[£,]/g, '')),
+            slack: slackOf(amount),
+            place: placeOf(block),
+          });
+        }
+      }
+      return { shown, ways };
+    },
+    { WAYS, CUSTOM, excused: EXCUSED.join(', '), root },
+  );
+}
+
+/** Every number in an open working, with the rounding of its kind. */
+export function numbersIn(text: string): { readonly value: number; readonly slack: number }[] {
+  return [...text.matchAll(/\d[\d,]*(?:\.(\d+))?/g)].map(([number, decimals]) => ({
+    value: Number(number.replaceAll(',', '')),
+    slack: 0.5 * 10 ** -(decimals?.length ?? 0),
+  }));
+}
+
+/** What no working lists: amounts without a way, and amounts that their place's workings do not come to. */
+export async function findUnexplained(page: Page, root = 'body'): Promise<string[]> {
+  const { shown, ways } = await findAmounts(page, root);
+  const faults = shown.filter(({ place }) => place < 0).map(({ words, amount }) => `no way: ${amount} in “${words}”`);
+  for (const [place, count] of ways.entries()) {
+    const wanting = new Set(shown.filter((one) => one.place === place));
+    for (let index = 0; index < count && wanting.size > 0; index++) {
+      await page.locator(`[data-way-${place}="${index}"]`).click();
+      const dialog = page.getByRole('dialog').last();
+      const numbers = numbersIn((await dialog.textContent()) ?? '');
+      for (const one of wanting) {
+        if (numbers.some(({ value, slack }) => Math.abs(value - one.value) <= slack + one.slack)) wanting.delete(one);
+      }
+      await page.keyboard.press('Escape');
+    }
+    for (const { words, amount } of wanting) faults.push(`not listed: ${amount} in “${words}”`);
+  }
+  return [...new Set(faults)];
+}
