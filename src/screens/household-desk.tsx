@@ -9,6 +9,7 @@ import { reference } from '../reference/index.ts';
 import { say } from '../words/say.ts';
 import { HouseholdContext, type OpenDesk } from './household-context.tsx';
 import type { Stage } from './routes.ts';
+import { GlossaryPage } from './shared/glossary-page.tsx';
 import { WorkingPanel } from './shared/working-panel.tsx';
 import { StageView } from './stage-view.tsx';
 import { reckon } from './state/reckon.ts';
@@ -77,7 +78,9 @@ export function HouseholdDesk(props: {
             <KeepLine state={state} said={said} />
           </Thread>
           <main className="page" id="page" tabIndex={-1} key={stage}>
-            <StageView stage={stage} />
+            <GlossaryPage>
+              <StageView stage={stage} />
+            </GlossaryPage>
           </main>
         </div>
       )}

@@ -1,6 +1,6 @@
 /** Words of the trade in everyday words. Each entry stands by itself and uses no other unexplained term. */
 
-import { phrase, say } from './say.ts';
+import { type Language, language, phrase, say } from './say.ts';
 
 export interface Term {
   readonly term: string;
@@ -149,4 +149,36 @@ const TERMS: readonly Term[] = [
 /** All terms with their meanings, in the language spoken. */
 export function glossary(): readonly Term[] {
   return TERMS.map(({ term, meaning }) => ({ term: say(term), meaning: say(meaning) }));
+}
+
+export interface FoundTerm {
+  readonly at: number;
+  readonly end: number;
+  readonly entry: Term;
+}
+
+/** Plurals of both languages; a longer word that only begins like a term is another word. */
+const ENDINGS = '(?:s|es|n|en)?';
+let found: { readonly language: Language; readonly pattern: RegExp; readonly byTerm: ReadonlyMap<string, Term> };
+
+function finder(): typeof found {
+  if (found?.language === language()) return found;
+  const terms = glossary().filter(({ term }) => !term.includes(','));
+  const longestFirst = terms.map(({ term }) => term).toSorted((a, b) => b.length - a.length);
+  const escaped = longestFirst.map((term) => term.replace(/[()]/g, '\\$&'));
+  const pattern = new RegExp(`(?<![\\p{L}-])(${escaped.join('|')})${ENDINGS}(?![\\p{L}-])`, 'giu');
+  found = { language: language(), pattern, byTerm: new Map(terms.map((entry) => [entry.term.toLowerCase(), entry])) };
+  return found;
+}
+
+/** Where terms of the glossary stand in a text, each at its first standing. */
+export function findTerms(text: string): FoundTerm[] {
+  const { pattern, byTerm } = finder();
+  const seen = new Set<string>();
+  return [...text.matchAll(pattern)].flatMap((match) => {
+    const key = match[1]!.toLowerCase();
+    if (seen.has(key)) return [];
+    seen.add(key);
+    return [{ at: match.index, end: match.index + match[0].length, entry: byTerm.get(key)! }];
+  });
 }

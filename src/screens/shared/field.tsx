@@ -1,5 +1,6 @@
 /** A label, an entry, a note under it and a refusal in words: the frame of every field. */
 import type { ReactNode } from 'react';
+import { TermMark } from './glossary-page.tsx';
 
 export interface FieldIds {
   readonly entry: string;
@@ -23,9 +24,12 @@ export function Field(props: {
 }) {
   return (
     <div className="field">
-      <label className="field-label" htmlFor={props.ids.entry}>
-        {props.label}
-      </label>
+      <div className="field-head">
+        <label className="field-label" htmlFor={props.ids.entry}>
+          {props.label}
+        </label>
+        <TermMark label={props.label} />
+      </div>
       <div className="field-entry">{props.children}</div>
       {props.refusal ? (
         <p className="field-refusal" id={props.ids.refusal} role="alert">

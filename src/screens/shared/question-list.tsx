@@ -3,6 +3,7 @@ import { questionWorkings } from '../../model/explained/question.ts';
 import { questionSentence } from '../../words/questions.ts';
 import { phrase, say } from '../../words/say.ts';
 import { useHousehold } from '../household-context.tsx';
+import { Glossed } from './glossary-page.tsx';
 import { HowWeKnow } from './how-we-know.tsx';
 
 const WEIGHT_ORDER: readonly Question['weight'][] = ['refusal', 'question', 'note'];
@@ -29,7 +30,7 @@ export function QuestionList(props: { readonly stage: Question['stage'] }) {
             <ul>
               {some.map((question) => (
                 <li key={question.code + (question.field ?? '') + JSON.stringify(question.data)}>
-                  {questionSentence(question)}
+                  <Glossed text={questionSentence(question)} />
                 </li>
               ))}
             </ul>

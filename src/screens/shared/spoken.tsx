@@ -1,6 +1,6 @@
 /** A sentence in which figures that have a working are underlined and open it. */
-import { Fragment } from 'react';
 import type { Working } from '../../model/working.ts';
+import { Glossed } from './glossary-page.tsx';
 import { keepTogether, splitSpoken } from './split-spoken.ts';
 
 export interface SpokenFigure {
@@ -21,7 +21,7 @@ export function Spoken(props: {
         props.figures.map((figure) => figure.text),
       ).map((part) =>
         part.figure === null ? (
-          <Fragment key={part.at}>{keepTogether(part.text)}</Fragment>
+          <Glossed key={part.at} text={part.text} show={keepTogether} />
         ) : (
           <FigureButton
             key={part.at}

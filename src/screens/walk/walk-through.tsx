@@ -9,6 +9,7 @@ import { sayWhatIf } from '../cost/knobs.ts';
 import { useWhatIf } from '../cost/use-what-if.ts';
 import { WhatIfRow } from '../cost/what-if-row.tsx';
 import { useHousehold } from '../household-context.tsx';
+import { GlossaryPage, Glossed } from '../shared/glossary-page.tsx';
 import { HowWeKnow } from '../shared/how-we-know.tsx';
 import { Bore } from './bore.tsx';
 import { InsideMachine } from './inside/inside-machine.tsx';
@@ -80,18 +81,24 @@ export function WalkThrough(props: { readonly onClose: () => void }) {
         <Bore page={turn.page + 1} pages={pages.length} />
       </nav>
       <main className="walk-page" aria-live="polite">
-        <h1 className="voice">{page.sentence}</h1>
-        {whatIf ? (
-          <p className="walk-what-if">{say('What if: {whatIf}. These are not today’s figures.', { whatIf })}</p>
-        ) : null}
-        <div className="walk-fill" ref={place} key={page.name}>
-          <PagePicture picture={page.picture} appraisal={page === turned ? appraisal : asItIs} height={height} />
-        </div>
-        {showsKnobs && page.knobs.length > 0 ? (
-          <WhatIfRow state={state} only={page.knobs} />
-        ) : (
-          <p className="walk-say voice">{page.say}</p>
-        )}
+        <GlossaryPage key={page.name}>
+          <h1 className="voice">
+            <Glossed text={page.sentence} />
+          </h1>
+          {whatIf ? (
+            <p className="walk-what-if">{say('What if: {whatIf}. These are not today’s figures.', { whatIf })}</p>
+          ) : null}
+          <div className="walk-fill" ref={place}>
+            <PagePicture picture={page.picture} appraisal={page === turned ? appraisal : asItIs} height={height} />
+          </div>
+          {showsKnobs && page.knobs.length > 0 ? (
+            <WhatIfRow state={state} only={page.knobs} />
+          ) : (
+            <p className="walk-say voice">
+              <Glossed text={page.say} />
+            </p>
+          )}
+        </GlossaryPage>
         {showsNotes ? (
           <InstallerNotes notes={page.notes}>
             {turn.page === 0 ? (

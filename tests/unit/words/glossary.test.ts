@@ -1,0 +1,40 @@
+import { afterEach, describe, expect, test } from 'vitest';
+import { german } from '../../../src/words/german/german.ts';
+import { findTerms, glossary } from '../../../src/words/glossary.ts';
+import { speak } from '../../../src/words/say.ts';
+
+const standing = (text: string) => findTerms(text).map(({ at, end, entry }) => [text.slice(at, end), entry.term]);
+
+describe('terms are found where they stand', () => {
+  test.each<[string, string[][]]>([
+    ['For every unit you buy, the ground adds two units.', [['unit', 'unit']]],
+    ['Units of heat', [['Units', 'unit']]],
+    ['A two-rate tariff', [['two-rate tariff', 'two-rate tariff']]],
+    [
+      'the unit rate and the standing charges',
+      [
+        ['unit rate', 'unit rate'],
+        ['standing charges', 'standing charge'],
+      ],
+    ],
+    ['a community of factories', []],
+    ['Nothing is promised yet.', []],
+    ['', []],
+  ])('%s', (text, found) => expect(standing(text)).toEqual(found));
+
+  test('every term of the glossary is found in itself, but for the one that names three grades', () => {
+    const lost = glossary().filter(({ term }) => findTerms(term)[0]?.entry.term !== term);
+    expect(lost.map(({ term }) => term)).toEqual(['measured, estimated, assumed']);
+  });
+});
+
+describe('in German', () => {
+  afterEach(() => speak({ language: 'en-GB', currency: 'GBP' }));
+  test('its own terms, its own plurals', () => {
+    speak({ language: 'de-DE', currency: 'EUR' }, german);
+    expect(standing('Die Vorlauftemperaturen und die Arbeitszahl')).toEqual([
+      ['Vorlauftemperaturen', 'Vorlauftemperatur'],
+      ['Arbeitszahl', 'Arbeitszahl'],
+    ]);
+  });
+});
