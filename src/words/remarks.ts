@@ -153,7 +153,7 @@ const SENTENCES: Record<RemarkCode, Sentence> = {
     `${at(r)} does not stand on a step of ${r.expected}. ${readings(r)} went into the step they fall in.`,
 
   gap: (r) =>
-    `${r.file} has nothing ${span(r)}: ${plural(count(r), 'reading')} missing${about(r)}. They count as missing, not as nought.`,
+    `${r.file} has nothing ${span(r)}: ${plural(count(r), 'reading')} missing${about(r)}. They are not taken for nought.`,
   'gaps-more': (r) =>
     `${r.file} has ${plural(count(r), 'more gap', 'more gaps')}, each shorter than those listed${about(r)} in all.`,
   'duplicate-same': (r) =>

@@ -516,7 +516,7 @@ describe('sentences name file, line and remedy', () => {
     [
       'long-gap.csv',
       'gap',
-      'long-gap.csv has nothing from 2025-01-15 05:30 to 2025-01-15 10:30: 10 readings missing, about 5.3 kWh. They count as missing, not as nought.',
+      'long-gap.csv has nothing from 2025-01-15 05:30 to 2025-01-15 10:30: 10 readings missing, about 5.3 kWh. They are not taken for nought.',
     ],
     [
       'long-impossible-date.csv',
