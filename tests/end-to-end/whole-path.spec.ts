@@ -209,7 +209,7 @@ test('from an empty household to the leave-behind and a bill check', async ({ de
   });
 
   await test.step('a figure opens its working', async () => {
-    await desk.getByRole('heading', { level: 2 }).first().getByRole('button').first().click();
+    await desk.getByRole('heading', { level: 2 }).first().locator('.figure-link').first().click();
     await expect(desk.getByRole('dialog')).toContainText('£');
     await expect(desk.getByRole('dialog')).toContainText(/assumed|estimated|measured/);
     await takePicture(desk, 'path-working');
