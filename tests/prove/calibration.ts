@@ -39,8 +39,11 @@ const YEAR_DAYS = 365;
 export function proveCalibration(count: number): CalibrationTable {
   const kinds = KINDS.map((kind) => tallyYears(kind, count));
   const months = KINDS.map((kind) => tallyAfter(kind, count)).filter((pair) => pair !== null);
+  const water = KINDS.map((kind) => tallyWater(kind, count));
   const tallies = [
     ...kinds,
+    ...water,
+    total('made homes together: heat for hot water in a year', water),
     total('made homes together: heat for the rooms in a typical year', kinds),
     tallyParts(count),
     ...months.map((pair) => pair.months),
@@ -87,6 +90,17 @@ function tallyYears(kind: Kind, count: number): Tally {
     if (home.spaceKWh >= space.low && home.spaceKWh <= space.high) inside++;
   }
   return { name: `${kind}: heat for the rooms in a typical year`, count, held: inside, judged: count >= HOMES_LEAST };
+}
+
+/** Heat for hot water, from the people and the record's base, against what the home was made with. */
+function tallyWater(kind: Kind, count: number): Tally {
+  let inside = 0;
+  for (let seed = 1; seed <= count; seed++) {
+    const { household, series, year, waterKWh } = madeHome(kind, seed);
+    const { water } = estimateDemand({ household, series, reference, year }).demand;
+    if (waterKWh >= water.low && waterKWh <= water.high) inside++;
+  }
+  return { name: `${kind}: heat for hot water in a year`, count, held: inside, judged: count >= HOMES_LEAST };
 }
 
 /** The same from records of a part of a year, four to nine months, whatever the season; all kinds together. */

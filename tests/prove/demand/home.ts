@@ -6,6 +6,7 @@ import { COMMON_MONTH_DAYS, toDayNumber } from '../../../src/model/calendar/civi
 import { cookingGasKWh } from '../../../src/model/demand/assumptions.ts';
 import { reckonHotWater } from '../../../src/model/demand/hot-water.ts';
 import { typicalOn } from '../../../src/model/demand/record-weather.ts';
+import { UNCOUNTED_KWH } from '../../../src/model/demand/split-base.ts';
 import type { Series } from '../../../src/model/evidence/evidence.ts';
 import { emptyHousehold, type Household } from '../../../src/model/household/household.ts';
 import { type TypicalYear, typicalYear } from '../../../src/model/weather/typical-year.ts';
@@ -38,6 +39,8 @@ export interface MadeHome {
   readonly year: TypicalYear;
   /** Heat for the rooms in a typical year at the household's usual habits, kWh. */
   readonly spaceKWh: number;
+  /** Heat for hot water in a year at the household's usual habits, kWh. */
+  readonly waterKWh: number;
   /** Heat loss, W/K. */
   readonly wPerK: number;
   /** The days of the record, and those of a year after it. */
@@ -57,6 +60,7 @@ interface Nature {
   readonly baseC: number;
   readonly sunK: number;
   readonly efficiency: number;
+  readonly waterKWh: number;
   readonly basePerDay: number;
   readonly swing: number;
   readonly peakDay: number;
@@ -83,7 +87,7 @@ export function madeHome(kind: Kind, seed: number, options: MadeOptions = {}): M
   const carrier = kind.startsWith('gas') ? 'gas' : kind.startsWith('oil') ? 'oil' : 'electricity';
   const system = { gas: 'gas-condensing', oil: 'oil', electricity: 'direct-electric' } as const;
   const household = madeHousehold(random, region.id, system[carrier]);
-  const nature = madeNature(random, household);
+  const nature = madeNature(random, household, seeded(seed * 6_700_417 + KINDS.indexOf(kind) + 1));
   const first = toDayNumber('2022-01-01') + Math.floor(random() * 365);
   const drawn = carrier === 'oil' ? 700 + 500 * random() : 335 + (random() < 0.3 ? 400 : 60) * random();
   const recordDays = options.recordDays ?? Math.floor(drawn);
@@ -99,7 +103,8 @@ export function madeHome(kind: Kind, seed: number, options: MadeOptions = {}): M
     spaceKWh += (wPerK * 24 * degreesAsked(nature, start + i, typicalOn(year, start + i))) / 1000;
   }
   const series = madeSeries(random, kind, carrier, record);
-  return { kind, household, series, year, spaceKWh, wPerK, record, after: days.slice(recordDays) };
+  const { waterKWh } = nature;
+  return { kind, household, series, year, spaceKWh, waterKWh, wPerK, record, after: days.slice(recordDays) };
 }
 
 function madeHousehold(random: Random, regionId: number, system: Household['present']['system']): Household {
@@ -113,7 +118,7 @@ function madeHousehold(random: Random, regionId: number, system: Household['pres
   };
 }
 
-function madeNature(random: Random, household: Household): Nature {
+function madeNature(random: Random, household: Household, apart: Random): Nature {
   const areaM2 = household.home.floorAreaM2!.value;
   const people = household.home.people!.value;
   const { system, cooksOnGas } = household.present;
@@ -124,12 +129,19 @@ function madeNature(random: Random, household: Household): Nature {
   const ofWater = about(random, table.water.middle, spreadOf(table.water));
   const cooking = cooksOnGas ? about(random, cookingGasKWh(people), 0.4) : 0;
   const other = system === 'direct-electric' ? about(random, 231 * (areaM2 * people) ** 0.4714, 0.35) : cooking;
+  // Pipes between boiler and cylinder lose heat in any weather, in some homes hardly any and in others much.
+  const uncountedKWh = system === 'direct-electric' ? 0 : -UNCOUNTED_KWH * Math.log(1 - apart());
+  const wPerK = areaM2 * (0.9 + 2.4 * random());
+  const baseC = Math.min(18.5, Math.max(11.5, 15 + 1.4 * normal(random)));
+  const sunK = 1.2 * random();
+  const waterKWh = about(random, water.kWh, water.errorKWh / water.kWh);
   return {
-    wPerK: areaM2 * (0.9 + 2.4 * random()),
-    baseC: Math.min(18.5, Math.max(11.5, 15 + 1.4 * normal(random))),
-    sunK: 1.2 * random(),
+    wPerK,
+    baseC,
+    sunK,
     efficiency,
-    basePerDay: (about(random, water.kWh, 0.3) / ofWater + other) / 365.25,
+    waterKWh,
+    basePerDay: ((waterKWh + uncountedKWh) / ofWater + other) / 365.25,
     swing: 0.08 + 0.22 * random(),
     peakDay: -10 + 45 * random(),
   };
