@@ -40,6 +40,8 @@ export const REMARK_CODES = [
   'unit-not-of-carrier',
   'carrier-guessed',
   'columns-left-out',
+  'columns-not-understood',
+  'standing-taken',
   'several-series',
   'calorific-assumed',
   // Time

@@ -121,6 +121,10 @@ const SENTENCES: Record<RemarkCode, Sentence> = {
     `${r.file} does not say what was metered. We took it for ${r.expected}. Confirm or choose the fuel.`,
   'columns-left-out': (r) =>
     `${r.file}: we read ${r.expected} and left out ${r.found}. Choose another column if that is wrong.`,
+  'columns-not-understood': (r) =>
+    `${r.file}: we do not know what ${r.found} ${count(r) === 1 ? 'means, so it was' : 'mean, so they were'} left out. Nothing else is missing.`,
+  'standing-taken': (r) =>
+    `${r.file}: ${column(r)} does not say its unit. We took ${r.expected}. Compare it with the paper.`,
   'several-series': (r) => `${r.file} holds ${count(r)} meters or registers (${r.found}). Each is kept by itself.`,
   'calorific-assumed': (r) =>
     `${r.file} gives gas by volume without its calorific value. We took ${r.expected} MJ per m³. Give the value printed on the bill.`,

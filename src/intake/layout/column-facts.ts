@@ -2,7 +2,7 @@
 import { isClock } from '../dates/read-clock.ts';
 import { readStamp } from '../dates/read-stamp.ts';
 import { createStampReader, type StampKind, UNREADABLE } from '../dates/stamp-reader.ts';
-import { isMissing, markBehind, readAwkwardNumber } from '../numbers/read-number.ts';
+import { isMissing, markBeside, readAwkwardNumber } from '../numbers/read-number.ts';
 import { cellText, type Table } from '../text/table.ts';
 import { type HeadingMeaning, meaningOf } from './headings.ts';
 
@@ -28,8 +28,8 @@ export interface ColumnFacts {
   readonly largest: number;
   /** Marks of how a reading came about: E, A, C and the words for them. */
   readonly marks: number;
-  /** Such marks behind the number, in one cell with it. */
-  readonly marksBehind: number;
+  /** Such marks beside the number, in one cell with it. */
+  readonly marksBeside: number;
   /** Numbers with a currency sign. */
   readonly money: number;
   /** Unit written behind the numbers, as in "3.4 kWh". */
@@ -49,7 +49,7 @@ export function columnFacts(table: Table, column: number, rows: readonly number[
     missing: 0,
     words: 0,
     marks: 0,
-    marksBehind: 0,
+    marksBeside: 0,
     money: 0,
   };
   let previous = Number.NaN;
@@ -71,7 +71,7 @@ export function columnFacts(table: Table, column: number, rows: readonly number[
       kinds.set(reader.kind, (kinds.get(reader.kind) ?? 0) + 1);
     } else if (isClock(cell)) facts.clocks++;
     if (MARK.test(cell)) facts.marks++;
-    if (markBehind(cell) !== undefined) facts.marksBehind++;
+    if (markBeside(cell) !== undefined) facts.marksBeside++;
     if (/^[-(]?[£€$]|[£€]$/.test(cell)) facts.money++;
     const number = numberEitherWay(cell);
     if (Number.isNaN(number)) {

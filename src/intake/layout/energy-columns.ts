@@ -15,7 +15,7 @@ export function quantityColumns(sheet: Sheet, taken: readonly (number | undefine
       !taken.includes(c.index) &&
       !(c.counting && (c.meaning.role === 'index' || c.index === 0)) &&
       !isMoneyColumn(c) &&
-      !['rate', 'calorific', 'quality', 'beside'].includes(c.meaning.role),
+      !['rate', 'calorific', 'quality', 'beside', 'bill'].includes(c.meaning.role),
   );
   const score = (c: ColumnFacts) =>
     (c.meaning.unit ? 4 : 0) +

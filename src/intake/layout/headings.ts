@@ -1,6 +1,7 @@
 /** What the words above a column say about it. Words only propose; the cells below confirm. */
 import type { Carrier, SeriesRole } from '../../model/evidence/evidence.ts';
 import type { EnergyUnit } from '../intake.ts';
+import { type BillPart, billPartOf, isOfEnergy } from './bill-headings.ts';
 
 export type HeadingRole =
   | 'stamp'
@@ -18,6 +19,8 @@ export type HeadingRole =
   | 'beside'
   | 'maximum'
   | 'minimum'
+  /** What only a bill has: days, VAT, discounts, credits. */
+  | 'bill'
   | 'unknown';
 
 export interface HeadingMeaning {
@@ -28,6 +31,8 @@ export interface HeadingMeaning {
   /** Costs in pence rather than pounds. */
   readonly inPence?: boolean;
   readonly utc?: boolean;
+  /** What the column says of a bill, where its rows are bills. */
+  readonly bill?: BillPart;
 }
 
 /** "startTime_kWh" → "start time kwh". */
@@ -115,10 +120,17 @@ function roleOf(words: string, unit: EnergyUnit | undefined): HeadingRole {
   return 'unknown';
 }
 
+/** Readings and what only a bill has go before the other words; prices and money keep the role they have. */
+function roleBy(bill: BillPart | undefined): HeadingRole | undefined {
+  if (bill === 'opening' || bill === 'closing') return 'reading';
+  return bill === undefined || isOfEnergy(bill) ? undefined : 'bill';
+}
+
 export function meaningOf(heading: string): HeadingMeaning {
   const words = plainWords(heading);
   const unit = unitOfWords(words);
-  const role = roleOf(words, unit);
+  const bill = billPartOf(words);
+  const role = roleBy(bill) ?? roleOf(words, unit);
   if (role === 'beside') return { role };
   const carrier = carrierOfWords(words);
   return {
@@ -126,6 +138,7 @@ export function meaningOf(heading: string): HeadingMeaning {
     ...(unit === undefined ? {} : { unit }),
     ...(carrier === undefined ? {} : carrier),
     ...(role === 'cost' && /pence|\(p\)|\bp$/.test(words) ? { inPence: true } : {}),
+    ...(bill === undefined ? {} : { bill }),
     ...(/\butc\b|\bgmt\b|\bzulu\b/.test(words) ? { utc: true } : {}),
   };
 }

@@ -1,7 +1,7 @@
 /** Number columns of the rows that have a date, as typed arrays; what is no number is named by line. */
 import type { IntakeChoices } from '../intake.ts';
 import { type DecimalDecision, decideDecimal } from '../numbers/decide-decimal.ts';
-import { isMissing, markBehind, readNumber } from '../numbers/read-number.ts';
+import { isMissing, markBeside, readNumber } from '../numbers/read-number.ts';
 import { type Progress, ROWS_A_STEP } from '../progress.ts';
 import type { RemarkBook } from '../remark-book.ts';
 import { cellAt, cellText } from '../text/table.ts';
@@ -85,7 +85,7 @@ export type Quality = 'actual' | 'estimated' | 'customer' | 'unknown';
 /** Mark beside a reading: E, A, C and the words for them. A column named "estimated" answers yes or no. */
 export function readQuality(sheet: Sheet, column: number, row: number): Quality {
   const text = cellText(sheet.table, row, column);
-  const cell = /^[-+£]?\d{2}/.test(text) ? (markBehind(text) ?? '') : text;
+  const cell = markBeside(text) ?? (/^[-+£]?\d{2}/.test(text) ? '' : text);
   if (ESTIMATED.test(cell)) return 'estimated';
   if (CUSTOMER.test(cell)) return 'customer';
   return cell === '' ? 'unknown' : 'actual';

@@ -60,21 +60,29 @@ const UNIT =
 const AWKWARD =
   /^(\()?\s*([£€$]?)\s*([-+−]?)\s*[£€$]?\s*([\d.,'’ \u00a0\u202f]+)(e[-+]?\d{1,3})?\s*(%|[a-zµ³°£€]{0,8}\d?)\s*(\))?$/i;
 
-/** A mark of how a reading came about behind its number: "12345 E", "12345 (A)", "900 est." */
+/** A mark of how a reading came about behind its number: "12345 E", "12345E", "12345 (A)", "900 est." */
 const MARK_BEHIND =
-  /^(.*\d)(?:\s*[([]\s*(e|a|c|est\.?|estimated?|actual|customer)\s*[)\]]|\s+(e|a|est\.?|estimated?|actual|customer))$/i;
+  /^(.*\d)(?:\s*[([]\s*(e|a|c|est\.?|estimated?|actual|customer)\s*[)\]]|\s*(e|a|est\.?|estimated?|actual|customer))$/i;
+/** The same before it: "E12345", "est. 900". Three digits at least, for "A1" is a name. */
+const MARK_BEFORE = /^(e|a|est\.?|estimated?|actual)[\s:]*(\d[\d.,'’ ]*\d{2})$/i;
 
-/** The mark behind a number, in its own letters; undefined where none stands there. */
-export function markBehind(cell: string): string | undefined {
-  const match = cell.length <= 40 ? MARK_BEHIND.exec(cell.trim()) : null;
-  return match ? (match[2] ?? match[3]) : undefined;
+/** Number and mark of a cell that has both, in its own letters. */
+function splitMark(cell: string): { readonly number: string; readonly mark: string } | undefined {
+  if (cell.length > 40) return undefined;
+  const behind = MARK_BEHIND.exec(cell);
+  if (behind) return { number: behind[1]!.trim(), mark: (behind[2] ?? behind[3])! };
+  const before = MARK_BEFORE.exec(cell);
+  return before ? { number: before[2]!, mark: before[1]! } : undefined;
 }
+
+/** The mark behind or before a number, in its own letters; undefined where there is none. */
+export const markBeside = (cell: string): string | undefined => splitMark(cell.trim())?.mark;
 
 /** Thousands signs, exponents, currency before, unit behind, minus signs of the typographer, brackets for negative. */
 export function readAwkwardNumber(cell: string, decimal: '.' | ','): number {
   const outer = cell.trim();
-  const trimmed = MARK_BEHIND.exec(outer.slice(0, 41))?.[1]?.trim() ?? outer;
   if (outer.length > 40) return Number.NaN;
+  const trimmed = splitMark(outer)?.number ?? outer;
   const match = AWKWARD.exec(trimmed);
   if (!match) return Number.NaN;
   const [, open, , sign, body, exponent, unit, close] = match;

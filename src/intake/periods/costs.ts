@@ -12,6 +12,8 @@ export interface Costs {
   readonly column: number | undefined;
   /** NaN where none is written. */
   readonly pence: Float64Array | undefined;
+  /** Whether it is what the units alone cost, and no total. */
+  readonly isUnits?: boolean;
 }
 
 /** With several energies in one file a cost belongs to the one that its heading names. */
@@ -23,8 +25,12 @@ export function readCosts(
   choices: IntakeChoices,
   book: RemarkBook,
 ): Costs {
-  const costs = sheet.columns.filter((c) => isNumberColumn(c) && (isMoneyColumn(c) || mayBeMoney(c, quantity)));
-  const totals = costs.find((c) => /total|incl/i.test(c.heading));
+  const costs = sheet.columns
+    .filter((c) => isNumberColumn(c) && (isMoneyColumn(c) || mayBeMoney(c, quantity)))
+    .filter(({ meaning: { bill } }) => bill === undefined || bill === 'total' || bill === 'unit-charge')
+    // What the units alone cost is taken where nothing else is.
+    .toSorted((a, b) => Number(a.meaning.bill === 'unit-charge') - Number(b.meaning.bill === 'unit-charge'));
+  const totals = costs.find((c) => c.meaning.bill === 'total' || /total|incl/i.test(c.heading));
   const chosen =
     choices.columns?.cost !== undefined
       ? sheet.columns[choices.columns.cost]
@@ -46,5 +52,6 @@ export function readCosts(
   const decimal = settleDecimal(sheet, chosen.index, choices, book);
   const values = readValues(sheet, chosen.index, dates.rows, dates.count, decimal, 'an amount in pounds', book);
   const inPence = chosen.meaning.inPence === true || chosen.suffix === 'p';
-  return { column: chosen.index, pence: values.map((v) => (inPence ? v : Math.round(v * 10_000) / 100)) };
+  const pence = values.map((v) => (inPence ? v : Math.round(v * 10_000) / 100));
+  return { column: chosen.index, pence, isUnits: chosen.meaning.bill === 'unit-charge' };
 }

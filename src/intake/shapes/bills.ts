@@ -7,6 +7,8 @@ import { type Quantity, settleUnit } from '../layout/settle-unit.ts';
 import type { Sheet } from '../layout/sheet.ts';
 import { stepOf } from '../layout/sheet-step.ts';
 import { columnName, readQuality, readValues, settleDecimal } from '../layout/value-cells.ts';
+import { billPartColumns, readingsOf, remarkUnread, valuesBetween, volumesBeside } from '../periods/bill-columns.ts';
+import { fileBills } from '../periods/bill-details.ts';
 import { type Costs, readCosts } from '../periods/costs.ts';
 import { periodPicture, periodSeries } from '../periods/period-series.ts';
 import type { RawPeriod } from '../periods/raw-period.ts';
@@ -26,6 +28,8 @@ export const bills: IntakeShape = {
     if (sheet.dateColumn < 0) return { fit: 0, reason: 'no column of dates' };
     const step = stepOf(sheet);
     const quantities = quantityColumns(sheet, [sheet.dateColumn, step.toColumn]);
+    if (billPartColumns(sheet, 'opening').length > 0 && billPartColumns(sheet, 'closing').length > 0)
+      return { fit: 0.96, reason: 'a reading before and after in each row' };
     const onlyReadings = quantities.every((c) => c.meaning.role === 'reading');
     if (quantities.length === 0 || onlyReadings) return { fit: 0.1, reason: 'no column of amounts used' };
     if (step.kind === 'time') return { fit: 0.1, reason: 'times of day, as readings have' };
@@ -47,7 +51,7 @@ export const bills: IntakeShape = {
     const dates = readDates(sheet, column, undefined, dayFirst, context.onProgress);
     explainStrays(sheet, dates, book);
     const toColumn = choices.columns?.to ?? stepOf(sheet).toColumn;
-    const columns = dates.count === 0 ? [] : seriesColumns(sheet, choices, [column, toColumn], book);
+    const columns = dates.count === 0 ? [] : energyColumns(input, [column, toColumn]);
     if (columns.length === 0) {
       book.add(dates.count === 0 ? 'no-readable-rows' : 'no-numbers', 'refusal', { column: columnName(sheet, column) });
       return nothingRead(choices, dates.count);
@@ -57,17 +61,26 @@ export const bills: IntakeShape = {
     const quality = choices.columns?.quality ?? findQualityColumn(sheet);
     const decimal = settleDecimal(sheet, columns[0]!.index, choices, book);
     const read = columns.map((facts, i) => {
-      const values = readValues(sheet, facts.index, dates.rows, dates.count, decimal, 'a number', book);
+      const written = readValues(sheet, facts.index, dates.rows, dates.count, decimal, 'a number', book);
+      const between = readingsOf(sheet, facts, dates, decimal, book);
+      const values = between ? valuesBetween(between) : written;
       const quantity = settleUnit(sheet, facts, meanPerDay(values, periods), choices, context, book);
       const costs = readCosts(sheet, dates, facts, columns.length === 1, { ...choices, decimal }, book);
       const lines = dates.rows.subarray(0, dates.count);
       const raw = toRawPeriods(input, { facts, quantity, values, costs, quality, periods, rows: lines, decimal });
       const name = facts.heading === '' ? quantity.carrier : facts.heading;
-      return { quantity, costs, series: periodSeries(`series-${i + 1}`, name, quantity, raw, book) };
+      const series = periodSeries(`series-${i + 1}`, name, quantity, raw, book);
+      return { facts, quantity, costs, values, series };
     });
-    const built = read.filter((r) => r.series !== undefined);
+    const filed = fileBills(input, { dates, periods, decimal, quality, energies: read });
+    remarkUnread(input, [column, toColumn, quality, ...columns.map((c) => c.index), ...filed.used]);
+    const built = read.flatMap((one, i) => {
+      const bills = filed.bills[i];
+      if (!one.series) return [];
+      return [{ ...one, series: { ...one.series, ...(bills && bills.length > 0 ? { bills } : {}) } }];
+    });
     const first = built[0];
-    if (!first?.series) {
+    if (!first) {
       book.add('no-readable-rows', 'refusal');
       return nothingRead(choices, dates.count);
     }
@@ -90,13 +103,22 @@ export const bills: IntakeShape = {
         ...(alone ? { carrier: first.quantity.carrier, role: first.quantity.role } : {}),
         ...calorificChoice(input, sheet, first.quantity),
       },
-      series: built.map((b) => b.series!),
+      series: built.map((b) => b.series),
       intervals: [],
       firstDays: periodPicture(first.series),
       dataRows: dates.count,
     };
   },
 };
+
+/** Readings before and after are details of a bill where it says its units, else what is used lies between them. */
+function energyColumns({ sheet, choices, book }: ShapeInput, taken: readonly (number | undefined)[]): ColumnFacts[] {
+  const closing = billPartColumns(sheet, 'closing');
+  const readings = [...closing, ...billPartColumns(sheet, 'opening')];
+  const aside = [...readings, ...volumesBeside(sheet)].map((c) => c.index);
+  const columns = seriesColumns(sheet, choices, [...taken, ...(closing.length === 0 ? [] : aside)], book);
+  return columns.length > 0 ? columns : closing;
+}
 
 /** A calorific value that came from the file's own column stays with its rows and is no choice. */
 function calorificChoice(

@@ -188,10 +188,14 @@ function settleSide(
 /** By its heading, or by cells that are nothing but marks. */
 export function findQualityColumn(sheet: Sheet): number | undefined {
   const named = sheet.columns.find(
-    (c) => c.meaning.role === 'quality' && (isWordColumn(c) || c.numbers + c.missing === c.sampled),
+    (c) =>
+      c.meaning.role === 'quality' &&
+      c.meaning.bill !== 'opening-kind' &&
+      (isWordColumn(c) || c.numbers + c.missing === c.sampled),
   );
-  const behind = sheet.columns.find((c) => isNumberColumn(c) && c.marksBehind > 0);
-  return (named ?? sheet.columns.find(isMarkColumn) ?? behind)?.index;
+  const marked = sheet.columns.filter((c) => isNumberColumn(c) && c.marksBeside > 0);
+  const beside = marked.find((c) => c.meaning.bill !== 'opening') ?? marked[0];
+  return (named ?? sheet.columns.find(isMarkColumn) ?? beside)?.index;
 }
 
 /** Which readings bear the mark of an estimate. */

@@ -14,6 +14,8 @@ export const BillMeter = z.object({
   openingKind: ReadingKind.optional(),
   closing: z.number().min(0).optional(),
   closingKind: ReadingKind.optional(),
+  /** Units in the meter's own unit, where a bill prints them and no readings. */
+  metered: z.number().min(0).optional(),
   /** Energy that the bill prints for the register, kWh. */
   kWh: z.number().optional(),
   /** Energy of the same days by the household's own readings, kWh; it goes before what the bill says. */
@@ -70,3 +72,11 @@ export const Bill = z.object({
   totalPence: z.number().optional(),
 });
 export type Bill = z.infer<typeof Bill>;
+
+/** A bill as a row of a file gives it. */
+export const FiledBill = z.object({
+  /** Line of the file, counted from 1. */
+  row: z.int(),
+  bill: Bill,
+});
+export type FiledBill = z.infer<typeof FiledBill>;

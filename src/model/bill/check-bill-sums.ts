@@ -95,11 +95,18 @@ function judge(causes: readonly Suspicion[], gap: Gap, before: Gap, ofLines: boo
   return closesMost && gap.total <= Math.max(before.total, PENNY) ? [{ causes: named, reach: 'most', leftPence }] : [];
 }
 
-/** The closest first, each cause once; where one closes all, what closes only most is left out. */
+/**
+ * The closest first, each cause once; where one closes all, what closes only most is left out. That the units do not
+ * follow from the readings says no more than the line itself, and gives way to whatever says why.
+ */
 function ranked(list: readonly Explanation[]): Explanation[] {
-  const whole = list.some(({ reach }) => reach === 'whole');
+  const isWhole = ({ reach }: Explanation) => reach === 'whole';
+  const isReason = ({ causes }: Explanation) => causes.some(({ code }) => code !== 'units-not-from-readings');
+  const whole = list.some(isWhole);
+  const reason = list.some((one) => isWhole(one) && isReason(one));
   const fitting = list
-    .filter(({ reach }) => !whole || reach === 'whole')
+    .filter((one) => !whole || isWhole(one))
+    .filter((one) => !reason || isReason(one))
     .toSorted((a, b) => a.causes.length - b.causes.length || a.leftPence - b.leftPence);
   const seen = new Set<string>();
   return fitting

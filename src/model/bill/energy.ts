@@ -10,9 +10,9 @@ export interface GasConstants {
   readonly calorificMJPerM3: number;
 }
 
-/** Metered units between the readings, in the meter's own unit; undefined where a reading is missing. A counter that passed its end goes on from 0. */
-export function meteredUnits({ opening, closing }: BillMeter): number | undefined {
-  if (opening === undefined || closing === undefined) return undefined;
+/** Metered units between the readings, in the meter's own unit, or as printed; undefined where neither is known. A counter that passed its end goes on from 0. */
+export function meteredUnits({ opening, closing, metered }: BillMeter): number | undefined {
+  if (opening === undefined || closing === undefined) return metered;
   if (closing >= opening) return closing - opening;
   const end = 10 ** Math.max(4, String(Math.floor(opening)).length);
   return opening > end * ROLLED_OVER ? closing + end - opening : closing - opening;

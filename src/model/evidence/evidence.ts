@@ -3,6 +3,7 @@
  * Half-hourly values stay in the store; a day's total and the mean shape of a day are enough for the sums here.
  */
 import { z } from 'zod';
+import { FiledBill } from '../bill/bill.ts';
 import { CivilDate } from '../tariff/tariff.ts';
 
 export const Carrier = z.enum(['electricity', 'gas', 'oil', 'lpg', 'heat', 'outdoor-temperature']);
@@ -43,6 +44,8 @@ export const Series = z.object({
   /** kWh (or mean °C) by local day from `first` on; null where the day is missing or incomplete. Absent for periods. */
   days: z.object({ first: CivilDate, values: z.array(z.number().nullable()) }).optional(),
   periods: z.array(EvidencePeriod).optional(),
+  /** Bills as the file prints them, with readings, prices and VAT; a bill of several registers stands with the first. */
+  bills: z.array(FiledBill).optional(),
   /** Mean kWh in each of 48 half-hours of the day, by month (12 × 48), where readings are finer than a day. */
   dayShape: z.array(z.array(z.number())).optional(),
   /** Most kWh met in each of 48 half-hours of the day, by month (12 × 48; 0 where a month has none), where readings are by the half-hour or finer. */

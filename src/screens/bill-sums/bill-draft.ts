@@ -10,6 +10,8 @@ export interface LineDraft {
   readonly from: string;
   readonly opening?: number | undefined;
   readonly closing?: number | undefined;
+  /** In the meter's unit, where no readings are printed. */
+  readonly metered?: number | undefined;
   readonly estimated: boolean;
   readonly kWh?: number | undefined;
   readonly pencePerKWh?: number | undefined;
@@ -39,8 +41,9 @@ export interface BillDraft {
   readonly standing: readonly StandingDraft[];
   readonly adjustments: readonly AdjustmentDraft[];
   readonly vatIncluded: boolean;
-  readonly vatPercent: '0' | '5' | '20';
+  readonly vatPercent: string;
   readonly vatPounds?: number | undefined;
+  readonly netPounds?: number | undefined;
   readonly totalPounds?: number | undefined;
 }
 
@@ -110,7 +113,7 @@ export function readBill(draft: BillDraft): BillReading {
       rate: Number(draft.vatPercent) / 100,
       ...given({ pence: pennies(draft.vatPounds) }),
     },
-    ...given({ totalPence: pennies(draft.totalPounds) }),
+    ...given({ netPence: pennies(draft.netPounds), totalPence: pennies(draft.totalPounds) }),
   };
   return { kind: 'whole', bill, days: daysBetween(from, to) };
 }
@@ -125,6 +128,7 @@ function meterOf(name: string, { lines }: BillDraft): BillMeter {
     ...given({
       opening: first.opening,
       closing: first.closing,
+      metered: first.metered,
       kWh: whole ? printed.reduce((sum: number, kWh) => sum + kWh!, 0) : undefined,
       ownKWh: first.ownKWh,
     }),
@@ -162,7 +166,7 @@ function findMissing(draft: BillDraft): string[] {
     const said = own.length > 0 && draft.lines.length > 1 ? ` of ${name}` : '';
     if (name === '') missing.push('Give each register a name, as it stands on the bill.');
     const [first] = own;
-    const read = first!.opening !== undefined && first!.closing !== undefined;
+    const read = (first!.opening !== undefined && first!.closing !== undefined) || first!.metered !== undefined;
     const units = own.every(({ kWh }) => kWh !== undefined) || first!.ownKWh !== undefined;
     if (!read && !units) missing.push(`Type both readings, or the units${said}.`);
     if (own.some(({ pencePerKWh }) => pencePerKWh === undefined)) missing.push(`Type the price of a unit${said}.`);

@@ -1,9 +1,6 @@
-/** A bill typed from the paper, worked out again line by line. */
+/** A bill typed from the paper or taken from a file, worked out again line by line. */
 import { useState } from 'react';
-import { type CheckedBill, checkBillSums } from '../../model/bill/check-bill-sums.ts';
 import { leavesPricesOpen } from '../../model/bill/expected-terms.ts';
-import { findTariffFaults } from '../../model/tariff/check-tariff.ts';
-import { reference } from '../../reference/index.ts';
 import { billSumsSentence } from '../../words/bill-sums.ts';
 import { call } from '../desk.ts';
 import { useHousehold } from '../household-context.tsx';
@@ -14,30 +11,37 @@ import { BillHead } from './bill-head.tsx';
 import './bill-sums.css';
 import { ChargeLines } from './charge-lines.tsx';
 import { ClosingLines } from './closing-lines.tsx';
+import { draftOfBill } from './draft-of-bill.ts';
+import type { FiledBillOpened } from './filed-bill.ts';
 import { periodOf } from './keep-bill.ts';
+import { fittingTariffs, sumsOf, tariffOfBill } from './sums-of.ts';
 import { SumsResult } from './sums-result.tsx';
-
-/** On domestic fuel and power; VAT Notice 701/19. */
-const DOMESTIC_VAT = 0.05;
 
 const NO_TARIFF = 'Type the tariff under Prices, and the prices on the bill are checked too.';
 const WITH_TARIFF = 'With a tariff the prices are checked too, also where they change within the bill.';
 const PRICES_OPEN =
   'Some unit prices are taken from the bill: no price of this tariff has the name of the register, or it has steps or half-hours.';
 
-export function BillSums(props: { readonly onDone: (message: string) => Promise<void>; readonly onLeave: () => void }) {
+export function BillSums(props: {
+  readonly filed?: FiledBillOpened;
+  readonly onDone: (message: string) => Promise<void>;
+  readonly onLeave: () => void;
+}) {
+  const { filed } = props;
   const { household } = useHousehold();
   const burnsGas = household.present.system.startsWith('gas');
-  const [draft, setDraft] = useState<BillDraft>(() => emptyBill(burnsGas ? 'gas' : 'electricity'));
-  const [tariffId, setTariffId] = useState<string | undefined>();
+  const [draft, setDraft] = useState<BillDraft>(() =>
+    filed ? draftOfBill(filed.bill) : emptyBill(burnsGas ? 'gas' : 'electricity'),
+  );
+  const [tariffId, setTariffId] = useState(() => (filed ? tariffOfBill(household.tariffs, filed.bill)?.id : undefined));
   const [asked, setAsked] = useState(false);
   const [failure, setFailure] = useState<string | null>(null);
   const set = (part: Partial<BillDraft>) => setDraft((before) => ({ ...before, ...part }));
 
-  const fitting = household.tariffs.filter((one) => one.fuel === draft.fuel && !isRefused(one));
+  const fitting = fittingTariffs(household.tariffs, draft.fuel);
   const tariff = fitting.find(({ id }) => id === tariffId);
   const reading = readBill(draft);
-  const checked = reading.kind === 'whole' ? check(reading.bill, tariff) : null;
+  const checked = reading.kind === 'whole' ? sumsOf(reading.bill, tariff) : null;
   const open = tariff !== undefined && reading.kind === 'whole' && leavesPricesOpen(reading.bill, tariff);
   const keep = async () => {
     setAsked(true);
@@ -53,7 +57,7 @@ export function BillSums(props: { readonly onDone: (message: string) => Promise<
   return (
     <>
       <header className="stage-head" aria-live="polite">
-        <p className="quiet">A bill’s sums</p>
+        <p className="quiet">A bill’s sums{filed ? `, line ${filed.row} of ${filed.fileName}` : ''}</p>
         <h2 className="voice">{checked ? billSumsSentence(checked) : 'Copy the bill, and its sums are done again.'}</h2>
       </header>
       <div className="sums">
@@ -90,28 +94,26 @@ export function BillSums(props: { readonly onDone: (message: string) => Promise<
           {failure}
         </p>
       )}
-      <div className="actions stand-low">
-        <button type="button" className="main" onClick={keep}>
-          Keep this bill, to count as evidence
-        </button>
-        <button type="button" onClick={props.onLeave}>
-          Leave it
-        </button>
-        <span className="quiet small">It then counts in the heat and in the bill check.</span>
-      </div>
+      {filed ? (
+        <div className="actions stand-low">
+          <button type="button" className="main" onClick={props.onLeave}>
+            Back to the evidence
+          </button>
+          <span className="quiet small">
+            The bill is kept with its file. What you change here changes only these sums.
+          </span>
+        </div>
+      ) : (
+        <div className="actions stand-low">
+          <button type="button" className="main" onClick={keep}>
+            Keep this bill, to count as evidence
+          </button>
+          <button type="button" onClick={props.onLeave}>
+            Leave it
+          </button>
+          <span className="quiet small">It then counts in the heat and in the bill check.</span>
+        </div>
+      )}
     </>
   );
-}
-
-type Tariff = Parameters<typeof findTariffFaults>[0];
-const isRefused = (tariff: Tariff) => findTariffFaults(tariff).some(({ weight }) => weight === 'refusal');
-
-function check(bill: Parameters<typeof periodOf>[0], tariff: Tariff | undefined): CheckedBill {
-  const { correction, imperialM3PerHundredCubicFeet, calorificMJPerM3 } = reference.gasVolume;
-  const gas = {
-    correction: correction.value,
-    imperialM3PerHundredCubicFeet: imperialM3PerHundredCubicFeet.value,
-    calorificMJPerM3: calorificMJPerM3.value,
-  };
-  return checkBillSums({ bill, gas, vatRate: DOMESTIC_VAT, tariff });
 }

@@ -61,6 +61,14 @@ export function ChargeLines(props: {
                 />
               </>
             )}
+            {draft.meterUnit === 'kWh' || isLater(at) || line.opening !== undefined ? null : (
+              <Amount
+                label="Volume used"
+                unit={unitOf(draft)}
+                value={line.metered}
+                onChange={(metered) => put(at, { metered })}
+              />
+            )}
             <Amount label="Units" unit="kWh" value={line.kWh} onChange={(kWh) => put(at, { kWh })} />
             <Amount
               label="Price"

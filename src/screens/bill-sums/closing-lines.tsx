@@ -13,11 +13,12 @@ const PRICES = [
   { value: 'out', label: 'VAT comes on top' },
   { value: 'in', label: 'VAT is in the prices' },
 ] as const;
-const RATES = [
+const RATES: readonly { readonly value: string; readonly label: string }[] = [
   { value: '5', label: '5%' },
   { value: '20', label: '20%' },
   { value: '0', label: 'none' },
-] as const;
+];
+const ownRate = (percent: string) => ({ value: percent, label: `${percent}%` });
 
 /** Standing charge, discounts and credits, VAT and total. */
 export function ClosingLines(props: {
@@ -108,10 +109,18 @@ export function ClosingLines(props: {
           <PickField
             label="VAT on the bill"
             value={draft.vatPercent}
-            choices={RATES}
+            choices={
+              RATES.some(({ value }) => value === draft.vatPercent) ? RATES : [...RATES, ownRate(draft.vatPercent)]
+            }
             onChange={(vatPercent) => onChange({ vatPercent })}
           />
           <Amount label="VAT" unit="£" value={draft.vatPounds} onChange={(vatPounds) => onChange({ vatPounds })} />
+          <Amount
+            label="Before VAT"
+            unit="£"
+            value={draft.netPounds}
+            onChange={(netPounds) => onChange({ netPounds })}
+          />
           <Amount
             label="Total"
             unit="£"

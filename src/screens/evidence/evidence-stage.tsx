@@ -2,6 +2,7 @@
 import { useState } from 'react';
 import { LARGEST_EVIDENCE_BYTES } from '../../intake/intake.ts';
 import { BillSums } from '../bill-sums/bill-sums.tsx';
+import type { FiledBillOpened } from '../bill-sums/filed-bill.ts';
 import { useHousehold } from '../household-context.tsx';
 import { DropZone } from '../shared/drop-zone.tsx';
 import { offerFile } from '../shared/offer-file.ts';
@@ -17,7 +18,7 @@ import { TypedEntry } from './typed-entry.tsx';
 type Open =
   | { readonly kind: 'list' }
   | { readonly kind: 'typing' }
-  | { readonly kind: 'sums' }
+  | { readonly kind: 'sums'; readonly filed?: FiledBillOpened }
   | { readonly kind: 'preview'; readonly fileId: string; readonly fileName: string; readonly size: number };
 
 const ACCEPTED = '.csv,.txt,.tsv,.json,.xml,.epw,.xlsx,text/csv,application/json,text/plain';
@@ -60,17 +61,14 @@ export function EvidenceStage() {
     );
   }
   if (open.kind === 'typing' || open.kind === 'sums') {
-    const Entry = open.kind === 'typing' ? TypedEntry : BillSums;
-    return (
-      <Entry
-        onDone={async (message) => {
-          await reload();
-          tell(message);
-          setOpen({ kind: 'list' });
-        }}
-        onLeave={() => setOpen({ kind: 'list' })}
-      />
-    );
+    const onDone = async (message: string) => {
+      await reload();
+      tell(message);
+      setOpen({ kind: 'list' });
+    };
+    const onLeave = () => setOpen({ kind: 'list' });
+    if (open.kind === 'typing') return <TypedEntry onDone={onDone} onLeave={onLeave} />;
+    return <BillSums {...(open.filed ? { filed: open.filed } : {})} onDone={onDone} onLeave={onLeave} />;
   }
   const voice = evidenceVoice(series);
   return (
@@ -97,7 +95,7 @@ export function EvidenceStage() {
           Check a bill’s sums
         </button>
       </div>
-      <KeptList />
+      <KeptList onSums={(filed) => setOpen({ kind: 'sums', filed })} />
       <QuestionList stage="evidence" />
     </>
   );

@@ -4,16 +4,18 @@ import type { Evidence } from '../../model/evidence/evidence.ts';
 import { recordWorking } from '../../model/explained/record.ts';
 import { grouped, longDate, spokenKWh } from '../../words/numbers.ts';
 import { remarkSentence } from '../../words/remarks.ts';
+import type { FiledBillOpened } from '../bill-sums/filed-bill.ts';
 import { call } from '../desk.ts';
 import { useHousehold } from '../household-context.tsx';
 import { HowWeKnow } from '../shared/how-we-know.tsx';
 import { describeFailure } from '../state/describe-failure.ts';
 import { completenessOf, completenessWords } from './completeness.ts';
 import { lastDayOf } from './day-words.ts';
+import { FiledBills } from './filed-bills.tsx';
 import { gradeOfSeries, seriesWords } from './series-words.ts';
 
 /** Everything kept for this household; each piece can be taken back, and brought again. */
-export function KeptList() {
+export function KeptList({ onSums }: { readonly onSums: (filed: FiledBillOpened) => void }) {
   const { evidence, undone, reload, tell } = useHousehold();
   const [failure, setFailure] = useState<string | null>(null);
 
@@ -47,7 +49,7 @@ export function KeptList() {
           <h3>What is kept</h3>
           <ul className="kept">
             {evidence.map((one) => (
-              <KeptOne key={one.id} one={one} onUndo={() => undo(one)} />
+              <KeptOne key={one.id} one={one} onUndo={() => undo(one)} onSums={onSums} />
             ))}
           </ul>
         </section>
@@ -71,7 +73,11 @@ export function KeptList() {
   );
 }
 
-function KeptOne(props: { readonly one: Evidence; readonly onUndo: () => void }) {
+function KeptOne(props: {
+  readonly one: Evidence;
+  readonly onUndo: () => void;
+  readonly onSums: (filed: FiledBillOpened) => void;
+}) {
   const { one } = props;
   return (
     <li className="kept-one">
@@ -102,6 +108,7 @@ function KeptOne(props: { readonly one: Evidence; readonly onUndo: () => void })
           {one.fileName}, kept {longDate(one.importedOn.slice(0, 10))}{' '}
           <HowWeKnow find={() => one.series.map((series) => recordWorking(series, [one]))} about={one.fileName} plain />
         </p>
+        <FiledBills one={one} onOpen={props.onSums} />
         {one.remarks.length === 0 ? null : (
           <details className="small">
             <summary>

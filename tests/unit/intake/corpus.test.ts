@@ -397,6 +397,34 @@ const CASES: readonly [file: string, shape: string, series: string | readonly st
     'estimated-merged@3 estimated',
   ],
   [
+    'counter-marks-close.csv',
+    'counter',
+    'electricity period 2024-12-31..2025-04-30 1655 120/120 2p',
+    'estimated-merged@3 estimated',
+  ],
+  // Bills with all that they print; the bills themselves are checked in bill-files.test.ts
+  [
+    'bills-whole-electricity.csv',
+    'bills',
+    'electricity period 2026-01-01..2026-07-01 1500 181/181 2p',
+    'estimated columns-not-understood',
+  ],
+  [
+    'bills-whole-day-night.csv',
+    'bills',
+    ['electricity period 2026-01-01..2026-03-01 580 59/59 2p', 'electricity period 2026-01-01..2026-03-01 950 59/59 2p'],
+    'carrier-guessed? several-series decimal-comma cost-of-several standing-taken',
+  ],
+  ['bills-whole-gas-m3.csv', 'bills', 'gas period 2026-01-01..2026-03-01 3021.9 59/59 2p', 'estimated'],
+  // 61 hundred cubic feet × 2.83 × 1.02264 × 39.5 ÷ 3.6 = 1,937.018 kWh, from readings alone
+  ['bills-whole-feet.csv', 'bills', 'gas period 2026-01-01..2026-03-01 1937.018 59/59 2p', 'estimated'],
+  [
+    'bills-whole-unknown.csv',
+    'bills',
+    'electricity period 2026-01-01..2026-03-01 700 59/59 2p',
+    'columns-left-out standing-taken columns-not-understood',
+  ],
+  [
     'bills-estimated-then-actual.csv',
     'bills',
     'gas period 2025-01-01..2025-05-01 6400 120/120 3p',

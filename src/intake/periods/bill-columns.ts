@@ -1,0 +1,77 @@
+/** The columns of a bill beside its energy: found by what their words say, named where nothing is made of them. */
+
+import { meteredUnits } from '../../model/bill/energy.ts';
+import type { Dates } from '../dates/read-dates.ts';
+import type { BillPart } from '../layout/bill-headings.ts';
+import { registerWord } from '../layout/bill-headings.ts';
+import { type ColumnFacts, isNumberColumn } from '../layout/column-facts.ts';
+import { mayBeMoney, quantityColumns } from '../layout/energy-columns.ts';
+import { plainWords } from '../layout/headings.ts';
+import type { Sheet } from '../layout/sheet.ts';
+import { columnName, readValues } from '../layout/value-cells.ts';
+import type { RemarkBook } from '../remark-book.ts';
+import type { ShapeInput } from '../shapes/shape.ts';
+import { isVolumeOfGas } from '../units.ts';
+
+/** Columns of numbers that say one thing of a bill. */
+export const billPartColumns = (sheet: Sheet, part: BillPart): ColumnFacts[] =>
+  sheet.columns.filter((c) => c.meaning.bill === part && isNumberColumn(c));
+
+/** A column without a register's word is that of the only register. */
+export const isOfRegister = (column: ColumnFacts, register: string | undefined): boolean =>
+  (registerWord(plainWords(column.heading)) ?? register) === register;
+
+/** Gas by volume beside its energy in kWh: one use in two units. */
+export function volumesBeside(sheet: Sheet): ColumnFacts[] {
+  const numbers = sheet.columns.filter((c) => isNumberColumn(c) && c.meaning.role === 'value');
+  const inKWh = numbers.some((c) => c.meaning.unit === 'kWh' && (c.meaning.carrier ?? 'gas') === 'gas');
+  return inKWh ? numbers.filter((c) => c.meaning.unit !== undefined && isVolumeOfGas(c.meaning.unit)) : [];
+}
+
+export interface Readings {
+  readonly opening: Float64Array;
+  readonly closing: Float64Array;
+}
+
+/** Both readings of each row, where the column is the closing one and another has the opening. */
+export function readingsOf(
+  sheet: Sheet,
+  closing: ColumnFacts,
+  dates: Dates,
+  decimal: '.' | ',',
+  book: RemarkBook,
+): Readings | undefined {
+  if (closing.meaning.bill !== 'closing') return undefined;
+  const register = registerWord(plainWords(closing.heading));
+  const opening = billPartColumns(sheet, 'opening').find((c) => isOfRegister(c, register));
+  if (!opening) return undefined;
+  const values = (column: ColumnFacts) =>
+    readValues(sheet, column.index, dates.rows, dates.count, decimal, 'a meter reading', book);
+  return { opening: values(opening), closing: values(closing) };
+}
+
+/** What was used between two readings, in the meter's unit; NaN where one is missing. */
+export const valuesBetween = ({ opening, closing }: Readings): Float64Array =>
+  closing.map((after, i) =>
+    Number.isNaN(after) || Number.isNaN(opening[i]!)
+      ? Number.NaN
+      : meteredUnits({ name: 'meter', opening: opening[i]!, closing: after })!,
+  );
+
+/** Names the columns that nothing was made of. Amounts left out for others are named already. */
+export function remarkUnread({ sheet, choices, book }: ShapeInput, used: readonly (number | undefined)[]): void {
+  const best = sheet.columns[used.find((index) => index !== undefined && index > 0) ?? 0]!;
+  const named =
+    choices.columns?.value === undefined ? quantityColumns(sheet, used).filter((c) => !mayBeMoney(c, best)) : [];
+  const unread = sheet.columns.filter(
+    (c) =>
+      c.heading !== '' &&
+      c.missing < c.sampled &&
+      !used.includes(c.index) &&
+      !named.includes(c) &&
+      !['index', 'calorific'].includes(c.meaning.role),
+  );
+  if (unread.length === 0) return;
+  const found = unread.map((c) => `"${columnName(sheet, c.index)}"`).join(', ');
+  book.add('columns-not-understood', 'note', { found: found.slice(0, 400), count: unread.length });
+}

@@ -1,0 +1,8 @@
+import type { Bill } from '../../model/bill/bill.ts';
+
+/** A bill of a kept file, opened from its row. */
+export interface FiledBillOpened {
+  readonly fileName: string;
+  readonly row: number;
+  readonly bill: Bill;
+}

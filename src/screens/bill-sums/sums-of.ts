@@ -1,0 +1,32 @@
+/** The sums of a bill with what holds for homes in Britain, and the tariff that a bill from a file is held against. */
+import type { Bill } from '../../model/bill/bill.ts';
+import { type CheckedBill, checkBillSums } from '../../model/bill/check-bill-sums.ts';
+import { findTariffFaults } from '../../model/tariff/check-tariff.ts';
+import type { Tariff } from '../../model/tariff/tariff.ts';
+import { reference } from '../../reference/index.ts';
+
+/** On domestic fuel and power; VAT Notice 701/19. */
+const DOMESTIC_VAT = 0.05;
+
+export function sumsOf(bill: Bill, tariff: Tariff | undefined): CheckedBill {
+  const { correction, imperialM3PerHundredCubicFeet, calorificMJPerM3 } = reference.gasVolume;
+  const gas = {
+    correction: correction.value,
+    imperialM3PerHundredCubicFeet: imperialM3PerHundredCubicFeet.value,
+    calorificMJPerM3: calorificMJPerM3.value,
+  };
+  return checkBillSums({ bill, gas, vatRate: DOMESTIC_VAT, tariff });
+}
+
+const isRefused = (tariff: Tariff) => findTariffFaults(tariff).some(({ weight }) => weight === 'refusal');
+
+/** Tariffs that a bill of a fuel can be held against. */
+export const fittingTariffs = (tariffs: readonly Tariff[], fuel: Bill['fuel']): Tariff[] =>
+  tariffs.filter((one) => one.fuel === fuel && !isRefused(one));
+
+/** The only tariff of the fuel, where it was in force on the bill's first day. */
+export function tariffOfBill(tariffs: readonly Tariff[], { fuel, from }: Bill): Tariff | undefined {
+  const fitting = fittingTariffs(tariffs, fuel);
+  const [only] = fitting;
+  return fitting.length === 1 && only!.versions.some((version) => version.from <= from) ? only : undefined;
+}

@@ -1,0 +1,43 @@
+import type { FiledBill } from '../../model/bill/bill.ts';
+import { addDays } from '../../model/calendar/civil.ts';
+import type { Evidence } from '../../model/evidence/evidence.ts';
+import { billSumsSentence } from '../../words/bill-sums.ts';
+import { counted, longDate } from '../../words/numbers.ts';
+import { readBill } from '../bill-sums/bill-draft.ts';
+import { draftOfBill } from '../bill-sums/draft-of-bill.ts';
+import type { FiledBillOpened } from '../bill-sums/filed-bill.ts';
+import { sumsOf, tariffOfBill } from '../bill-sums/sums-of.ts';
+import { useHousehold } from '../household-context.tsx';
+
+/** The bills that a kept file prints, each with what its sums come to; a press opens them line by line. */
+export function FiledBills(props: { readonly one: Evidence; readonly onOpen: (filed: FiledBillOpened) => void }) {
+  const { household } = useHousehold();
+  const bills = props.one.series.flatMap((series) => (series.bills ?? []).map((filed) => ({ series, filed })));
+  if (bills.length === 0) return null;
+  const verdict = ({ bill }: FiledBill): string => {
+    const reading = readBill(draftOfBill(bill));
+    if (reading.kind === 'wanting') return 'Something is missing for its sums.';
+    return billSumsSentence(sumsOf(reading.bill, tariffOfBill(household.tariffs, bill)));
+  };
+  return (
+    <details className="small">
+      <summary>{counted(bills.length, 'bill')} with prices in it</summary>
+      <ul className="filed-bills">
+        {bills.map(({ series, filed }) => (
+          <li key={`${series.id} ${filed.row}`}>
+            <span>
+              {longDate(filed.bill.from)} to {longDate(addDays(filed.bill.to, -1))}. {verdict(filed)}
+            </span>
+            <button
+              type="button"
+              className="plain"
+              onClick={() => props.onOpen({ fileName: props.one.fileName, ...filed })}
+            >
+              Check its sums<span className="unseen">, line {filed.row}</span>
+            </button>
+          </li>
+        ))}
+      </ul>
+    </details>
+  );
+}
