@@ -7,11 +7,14 @@ import { longDate } from './numbers.ts';
 
 /** Parts below this are left to the working. */
 const LEAST_PENCE = 500;
-const MOST_PARTS = 4;
-const MOST_FINDINGS = 2;
-const MOST_ASKS = 4;
-/** The household's page is one page; the installer's has them all. */
-const MOST_STEPS = 4;
+
+/** How many sentences of each kind there is room for: the household's page is one page; the installer's has them all. */
+export interface SentenceRoom {
+  readonly parts: number;
+  readonly findings: number;
+  readonly steps: number;
+  readonly asks: number;
+}
 
 /** "1 December 2025 to 28 February 2026". */
 export const daysOfBill = ({ from, to }: Pick<BillCheck['input'], 'from' | 'to'>): string =>
@@ -28,17 +31,17 @@ export function letterThanks(): string {
 }
 
 /** The largest steps, then what the readings show. */
-export function knownSentences(check: BillCheck): string[] {
+export function knownSentences(check: BillCheck, room: SentenceRoom): string[] {
   const parts = partsForDays(check)
     .filter(({ pence, joined }) => Math.abs(pence) >= LEAST_PENCE && !(joined && joined.length > 1))
     .toSorted((a, b) => Math.abs(b.pence) - Math.abs(a.pence))
-    .slice(0, MOST_PARTS)
+    .slice(0, room.parts)
     .map(({ cause, pence }) => causeSentence(cause, pence));
   const season = seasonSentence(check);
   return [
     ...(season ? [season] : []),
     ...(parts.length > 0 ? [parts.join(' ')] : []),
-    ...(check.findings ?? []).slice(0, MOST_FINDINGS).map(findingLine),
+    ...(check.findings ?? []).slice(0, room.findings).map(findingLine),
   ];
 }
 
@@ -58,21 +61,21 @@ const YOU_TELL: Readonly<Record<string, string>> = {
 };
 
 /** What the installer does next. */
-export function weDoSentences({ next, findings }: Pick<BillCheck, 'next' | 'findings'>): string[] {
+export function weDoSentences({ next, findings }: Pick<BillCheck, 'next' | 'findings'>, room: SentenceRoom): string[] {
   const heater = findings?.some(({ code }) => code === 'heater-running')
     ? ['We will see why the electric heater came on, and set it right if you wish.']
     : [];
   return [
     ...heater,
-    ...next.flatMap((code) => WE_DO[code] ?? []).slice(0, MOST_STEPS),
+    ...next.flatMap((code) => WE_DO[code] ?? []).slice(0, room.steps),
     'Then we will write again, with what it was and what it saves.',
   ];
 }
 
 /** What the household is asked; everyday questions first come from what the readings show. */
-export function askSentences({ next, findings }: Pick<BillCheck, 'next' | 'findings'>): string[] {
+export function askSentences({ next, findings }: Pick<BillCheck, 'next' | 'findings'>, room: SentenceRoom): string[] {
   const asked = (findings ?? []).flatMap(({ ask }) => ask.map(askSentence));
-  return [...new Set([...asked, ...next.flatMap((code) => YOU_TELL[code] ?? [])])].slice(0, MOST_ASKS);
+  return [...new Set([...asked, ...next.flatMap((code) => YOU_TELL[code] ?? [])])].slice(0, room.asks);
 }
 
 export function leaveItSentence(): string {

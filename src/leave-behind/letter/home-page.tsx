@@ -13,61 +13,72 @@ import {
 import { longDate } from '../../words/numbers.ts';
 import { GradeLegend } from '../grade-legend.tsx';
 import { PAPER_WIDTH } from '../paper.ts';
+import { fitPage, type LetterRoom, type PageTexts, senderText } from './fit-page.ts';
 import type { LetterParts } from './letter-parts.ts';
-
-const PICTURE_HEIGHT = 236;
 
 /** The page for the household: verdict, picture, what is known, what is not, what happens next. */
 export function HomePage({ parts }: { readonly parts: LetterParts }) {
-  const { check, promise, household, settings, writtenOn, promisedOn } = parts;
-  const series = bridgeSeries(check);
-  const unknown = unknownSentences(check);
-  const asks = askSentences(check);
+  const { check, settings, writtenOn } = parts;
+  const room = fitPage((tried) => textsOf(parts, tried), settings.paper);
+  const { sender, heading, opening, caption, lists } = textsOf(parts, room);
+  const [known = [], unknown = [], next = []] = lists;
   return (
     <section className="first">
       <div className="letterhead">
-        <span className="contact">
-          {[settings.installerName, settings.installerContact].filter(Boolean).join('\n')}
+        <span className="sender">
+          {settings.logo ? (
+            <img src={settings.logo} alt={settings.installerName ? '' : 'Logo of the installer'} />
+          ) : null}
+          <span className="contact">{sender}</span>
         </span>
-        <span>{longDate(writtenOn)}</span>
+        <span className="date">{longDate(writtenOn)}</span>
       </div>
-      <h1 className="long">
-        {household.name}: your bill and our promise {promise.number} of {longDate(promisedOn)}
-      </h1>
-      <p className="say">
-        {letterThanks()} {letterVerdict(check)}
-      </p>
+      <h1 className="long">{heading}</h1>
+      <p className="say">{opening}</p>
       <figure>
-        <div role="img" aria-label={bridgeSentence(series)}>
-          <BridgePicture series={series} size="paper" width={PAPER_WIDTH} height={PICTURE_HEIGHT} />
+        <div role="img" aria-label={caption}>
+          <BridgePicture series={bridgeSeries(check)} size="paper" width={PAPER_WIDTH} height={room.pictureHeight} />
         </div>
-        <figcaption>{bridgeSentence(series)}</figcaption>
+        <figcaption>{caption}</figcaption>
       </figure>
       <GradeLegend />
-      <h3>What we know</h3>
-      <ul className="steps">
-        {knownSentences(check).map((sentence) => (
-          <li key={sentence}>{sentence}</li>
-        ))}
-      </ul>
-      {unknown.length > 0 ? (
-        <>
-          <h3>What we do not know yet</h3>
-          <ul className="steps">
-            {unknown.map((sentence) => (
-              <li key={sentence}>{sentence}</li>
-            ))}
-          </ul>
-        </>
-      ) : null}
-      <h3>What happens next</h3>
-      <ul className="steps">
-        {weDoSentences(check).map((sentence) => (
-          <li key={sentence}>{sentence}</li>
-        ))}
-        {asks.length > 0 ? <li>Please tell us: {asks.join(' ')}</li> : null}
-        <li>{leaveItSentence()}</li>
-      </ul>
+      <Steps heading="What we know" sentences={known} />
+      <Steps heading="What we do not know yet" sentences={unknown} />
+      <Steps heading="What happens next" sentences={next} />
     </section>
+  );
+}
+
+/** All the texts of the page with so much room. */
+function textsOf({ check, promise, household, settings, promisedOn }: LetterParts, room: LetterRoom): PageTexts {
+  const asks = askSentences(check, room);
+  return {
+    sender: senderText(settings),
+    heading: `${household.name}: your bill and our promise ${promise.number} of ${longDate(promisedOn)}`,
+    opening: `${letterThanks()} ${letterVerdict(check)}`,
+    caption: bridgeSentence(bridgeSeries(check)),
+    lists: [
+      knownSentences(check, room),
+      unknownSentences(check).slice(0, room.unknown),
+      [
+        ...weDoSentences(check, room),
+        ...(asks.length > 0 ? [`Please tell us: ${asks.join(' ')}`] : []),
+        leaveItSentence(),
+      ],
+    ],
+  };
+}
+
+function Steps({ heading, sentences }: { readonly heading: string; readonly sentences: readonly string[] }) {
+  if (sentences.length === 0) return null;
+  return (
+    <>
+      <h3>{heading}</h3>
+      <ul className="steps">
+        {sentences.map((sentence) => (
+          <li key={sentence}>{sentence}</li>
+        ))}
+      </ul>
+    </>
   );
 }

@@ -16,6 +16,7 @@ import {
   sureShort,
   whenSentence,
 } from '../../words/findings.ts';
+import { heatersSeen, notSeenSentence, sureMeaning, worthOf } from '../../words/findings-worth.ts';
 import { gradeName } from '../../words/grades.ts';
 import { daysOfBill } from '../../words/letter.ts';
 import { poundsAndPence } from '../../words/numbers.ts';
@@ -56,6 +57,14 @@ export function WorkingPage({ parts }: { readonly parts: LetterParts }) {
       {check.findings?.map((finding, index) => (
         <FindingBlock key={`${finding.code}|${finding.from}`} finding={finding} pictured={index === 0} />
       ))}
+      {check.notSeen?.map((one) => (
+        <p key={notSeenSentence(one)}>{notSeenSentence(one)}</p>
+      ))}
+      {check.findings ? (
+        <p className="quiet">
+          {sureMeaning()} {heatersSeen()}
+        </p>
+      ) : null}
       <h3>Look at next</h3>
       <ul className="steps">
         {check.next.map((code) => (
@@ -130,7 +139,8 @@ function FindingBlock({ finding, pictured }: { readonly finding: CheckFinding; r
         </figure>
       ) : null}
       <p>
-        Ask: {finding.ask.map(askSentence).join(' ')} Check: {finding.check.map(findingCheckSentence).join(' ')}
+        Ask: {finding.ask.map(askSentence).join(' ')} Check: {finding.check.map(findingCheckSentence).join(' ')}{' '}
+        <span className="quiet">{worthOf(finding.code)}</span>
       </p>
     </div>
   );

@@ -6,10 +6,11 @@ import type { MeterDays, Prices } from './meter-days.ts';
 import { median } from './meter-days.ts';
 
 /**
- * Powers of heaters sold for cylinders and heat pumps [kW], with the mains between 225 and 245 V about the rated 240.
- * Heaters of 1 and 2 kW are left out: compressors run at such powers, and the readings cannot tell. Common practice, no source.
+ * Powers of heaters sold for cylinders and heat pumps [kW], with the mains between 225 and 245 V about the rated 240;
+ * common practice, no source. Heaters of 1 and 2 kW are left out: compressors run at such powers. With 2 kW among them
+ * 9 made homes in 100 without a heater were said to have one. On the house's meter other powers have too many owners.
  */
-const RATED_KW = [3, 6, 9] as const;
+export const SEEN_KW = { 'heat-pump': [3, 6, 9], 'whole-house': [3] } as const;
 const LOW_SHARE = 0.86;
 const HIGH_SHARE = 1.06;
 /** Alike enough, where the power is seen to stay level, and where the steps are too short to show it. */
@@ -25,14 +26,13 @@ const LEAST_OFTEN = 0.4;
 /** Longer runs of such power on the meter of the whole house are rather a charger, hours. */
 const LONGEST_HOURS = { 'heat-pump': 12, 'whole-house': 4.2 } as const;
 
-export function ratedPower(powerKW: number): number | null {
-  return RATED_KW.find((rated) => powerKW >= rated * LOW_SHARE && powerKW <= rated * HIGH_SHARE) ?? null;
+function ratedPower(powerKW: number, meter: MeterDays['meter']): number | null {
+  return SEEN_KW[meter].find((rated) => powerKW >= rated * LOW_SHARE && powerKW <= rated * HIGH_SHARE) ?? null;
 }
 
 /** Whether an even load is one of a heater: near a rated power, alike, level, at its own hour, not for half a night. */
 export function isHeater(load: EvenLoad, days: MeterDays): boolean {
-  const rated = ratedPower(load.powerKW);
-  if (rated === null || (days.meter === 'whole-house' && rated !== 3)) return false;
+  if (ratedPower(load.powerKW, days.meter) === null) return false;
   const hours = median(load.steps.map(({ kWh, powerKW }) => kWh / powerKW));
   const weekly = isWeekly(load, days);
   const span = days.dayNumber[load.days.at(-1)!]! - days.dayNumber[load.days[0]!]! + 1;
@@ -54,7 +54,6 @@ export function isWeekly(load: EvenLoad, days: MeterDays): boolean {
 
 /**
  * A heater's days, hours and units [kWh]. Once a week it is most likely the weekly heating of the cylinder.
- * On the whole house's meter only 3 kW is called a heater: other powers have too many owners.
  */
 export function findHeater(days: MeterDays, loads: readonly EvenLoad[], prices: Prices): Finding[] {
   return loads
@@ -64,7 +63,7 @@ export function findHeater(days: MeterDays, loads: readonly EvenLoad[], prices: 
       const last = days.dayNumber[load.days.at(-1)!]! + 1;
       const weekly = isWeekly(load, days);
       const kWhYear = yearOfDays(load.kWh, last - first);
-      const rated = ratedPower(load.powerKW)!;
+      const rated = ratedPower(load.powerKW, days.meter)!;
       const onMachine = days.meter === 'heat-pump' ? 0.2 : 0;
       return {
         code: weekly ? 'weekly-pasteurisation' : 'heater-running',

@@ -62,7 +62,7 @@ export function CheckResult(props: { readonly check: BillCheck; readonly childre
           <p className="quiet small">{checkCaution()} Mains wiring is for a qualified electrician.</p>
         </div>
       </div>
-      <FindingsList findings={check.findings} />
+      <FindingsList findings={check.findings} notSeen={check.notSeen} />
       <table>
         <caption>Where the difference comes from. Each amount opens its sum.</caption>
         <tbody>

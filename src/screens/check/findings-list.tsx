@@ -17,10 +17,11 @@ import {
   sureShort,
   whenSentence,
 } from '../../words/findings.ts';
+import { heatersSeen, notSeenSentence, sureMeaning, worthOf } from '../../words/findings-worth.ts';
 import { useHousehold } from '../household-context.tsx';
 import { FigureButton } from '../shared/spoken.tsx';
 
-export function FindingsList({ findings }: Pick<BillCheck, 'findings'>) {
+export function FindingsList({ findings, notSeen }: Pick<BillCheck, 'findings' | 'notSeen'>) {
   return (
     <section className="stack" aria-labelledby="findings-head">
       <h3 id="findings-head">What the readings show</h3>
@@ -33,6 +34,18 @@ export function FindingsList({ findings }: Pick<BillCheck, 'findings'>) {
       ) : (
         <p className="quiet">{findings ? noFindingsSentence() : noReadingsSentence()}</p>
       )}
+      {notSeen?.map((one) => (
+        <p key={notSeenSentence(one)} className="quiet">
+          {notSeenSentence(one)}
+        </p>
+      ))}
+      {findings ? (
+        <details>
+          <summary>What “sure” means, and what can be seen</summary>
+          <p className="quiet">{sureMeaning()}</p>
+          <p className="quiet">{heatersSeen()}</p>
+        </details>
+      ) : null}
     </section>
   );
 }
@@ -77,6 +90,7 @@ function FindingItem({ finding }: { readonly finding: CheckFinding }) {
             ))}
           </ul>
           <p className="quiet small">{finding.cautions.map(findingCaution).join(' ')}</p>
+          <p className="quiet small">{worthOf(finding.code)}</p>
         </div>
       </details>
     </li>

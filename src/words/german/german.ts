@@ -3,9 +3,19 @@ import type { Catalogue } from '../say.ts';
 import { CHARTS } from './charts.ts';
 import { COST } from './cost.ts';
 import { DRIVERS } from './drivers.ts';
+import { FINDINGS_WORTH } from './findings-worth.ts';
 import { FRAME } from './frame.ts';
 import { NUMBERS } from './numbers.ts';
 import { THREAD } from './thread.ts';
 import { WALK } from './walk.ts';
 
-export const german: Catalogue = { ...NUMBERS, ...COST, ...DRIVERS, ...FRAME, ...THREAD, ...WALK, ...CHARTS };
+export const german: Catalogue = {
+  ...NUMBERS,
+  ...COST,
+  ...DRIVERS,
+  ...FINDINGS_WORTH,
+  ...FRAME,
+  ...THREAD,
+  ...WALK,
+  ...CHARTS,
+};

@@ -23,6 +23,8 @@ import { larchRise } from '../leave-behind/larch-rise.ts';
 import { made } from './made-findings.ts';
 import { readingEase, sentencesOf, wordsOf } from './reading-ease.ts';
 
+/** All that the letter can say. */
+const ROOM = { parts: 4, findings: 2, steps: 4, asks: 4 };
 const signature = {
   carrier: 'gas',
   seriesId: 's',
@@ -219,10 +221,10 @@ const pages: Record<string, string[]> = {
   letter: [
     letter.letterThanks(),
     letter.letterVerdict(complaint),
-    ...letter.knownSentences(complaint),
+    ...letter.knownSentences(complaint, ROOM),
     ...check.unknownSentences(complaint),
-    ...letter.weDoSentences({ next: check.NEXT_CODES.slice(), findings: complaint.findings }),
-    ...letter.askSentences(complaint),
+    ...letter.weDoSentences({ next: check.NEXT_CODES.slice(), findings: complaint.findings }, ROOM),
+    ...letter.askSentences(complaint, ROOM),
     letter.leaveItSentence(),
     letter.scheduleSentence(),
     letter.scheduleNote(),

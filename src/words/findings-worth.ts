@@ -1,0 +1,63 @@
+/** What findings are worth: how often they are true, what can be missed, and what was not looked for. */
+import type { NotSeen } from '../model/appraisal/promise.ts';
+import type { FindingCode } from '../model/findings/finding.ts';
+import { SEEN_KW } from '../model/findings/heater.ts';
+import { DETECTOR_RATES, HEATER_FOUND, TRUE_FINDINGS } from '../model/findings/measured.ts';
+import { listed } from './numbers.ts';
+import { say } from './say.ts';
+
+const inHundred = (share: number): number => Math.round(share * 100);
+
+/** What "about 15 in 20 sure" stands for. */
+export function sureMeaning(): string {
+  const [little, middle, much] = TRUE_FINDINGS;
+  return say(
+    '“Sure” is our own weighing, tried on 1,000 made households. Of findings less than {middle} in 20 sure, at least {littleTrue} in 100 were true; from {middle} in 20 on {middleTrue}; from {much} in 20 on {muchTrue}. A real home may differ from made ones.',
+    {
+      middle: middle.sure * 20,
+      much: much.sure * 20,
+      littleTrue: inHundred(little.leastTrue),
+      middleTrue: inHundred(middle.leastTrue),
+      muchTrue: inHundred(much.leastTrue),
+    },
+  );
+}
+
+/** How often a finding of this kind is wrong or missed. */
+export function worthOf(code: FindingCode): string {
+  const { mostFalse, leastFound } = DETECTOR_RATES[code];
+  return say(
+    'Of 100 made homes without it at most {wrong, plural, one {# was} other {# were}} said to have it; of 100 with it at least {found} were found.',
+    { wrong: Math.ceil(mostFalse * 100), found: inHundred(leastFound) },
+  );
+}
+
+/** Which electric heaters can be seen at all, and how many are missed. */
+export function heatersSeen(): string {
+  return say(
+    'Electric heaters of {machine} kW are seen on the machine’s own meter and of {house} kW on the house’s. Smaller ones run at powers that the machine has too, so they are not named. Of 100 heaters in half-hours at least {found} were found, by the hour {hourly}, on the house’s meter alone {houseOnly}.',
+    {
+      machine: listed(SEEN_KW['heat-pump'].map(String)),
+      house: listed(SEEN_KW['whole-house'].map(String)),
+      found: inHundred(DETECTOR_RATES['heater-running'].leastFound),
+      hourly: inHundred(HEATER_FOUND.byTheHour),
+      houseOnly: inHundred(HEATER_FOUND.houseOnly),
+    },
+  );
+}
+
+/** Why something may be missing from what was found. */
+export function notSeenSentence({ code, names }: NotSeen): string {
+  const [first = '', ...others] = names;
+  switch (code) {
+    case 'prices-by-amount':
+      return say('Use at dear hours cannot be judged: under “{first}” a unit’s price hangs on the amount too.', {
+        first,
+      });
+    case 'registers-left-out':
+      return say(
+        'Only “{first}” was looked through. Beside it stands {others}, and nobody says whether that counts the same units.',
+        { first, others: listed(others.map((name) => `“${name}”`)) },
+      );
+  }
+}
