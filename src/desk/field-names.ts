@@ -10,6 +10,7 @@ const FACTOR_REASON =
 
 const FIELDS: Readonly<Record<string, FieldWords>> = {
   name: { name: 'the name of the household' },
+  zone: { name: 'the time zone' },
   'home.floorAreaM2': { name: 'the floor area', unit: 'm²' },
   'home.people': { name: 'the number of people' },
   'home.postcode': { name: 'the postcode' },

@@ -6,6 +6,7 @@
 import { z } from 'zod';
 import { IntakeChoices } from '../intake/intake.ts';
 import { BillCheckInput } from '../model/appraisal/promise.ts';
+import { TimeZone } from '../model/calendar/time-zone.ts';
 import { Carrier, EvidencePeriod, SeriesRole } from '../model/evidence/evidence.ts';
 import {
   emptyHousehold,
@@ -50,7 +51,7 @@ export const HouseholdInput = z.strictObject({
   name: Household.shape.name,
   jobNumber: Household.shape.jobNumber,
   notes: Household.shape.notes,
-  zone: z.string().optional(),
+  zone: TimeZone.optional(),
   home: loosen(Home).optional(),
   present: loosen(Present).optional(),
   heat: loosen(Heat).optional(),

@@ -9,11 +9,11 @@ import { rankDrivers } from '../uncertainty/drivers.ts';
 import { spreadOfRange } from '../uncertainty/multiplier.ts';
 import { normalDraws } from '../uncertainty/normals.ts';
 import { type SharedSpreads, simulateYears } from '../uncertainty/simulate.ts';
+import { askAboutHome } from './ask-about-home.ts';
 import { type ResultContext, systemResult } from './cost-figures.ts';
 import { planSystems } from './plan-systems.ts';
 import { createPricer, type PricedPlan } from './price-plan.ts';
 import type { PricesInUse } from './prices-of.ts';
-import { askAboutHome } from './questions.ts';
 import { restOfHome } from './rest-of-home.ts';
 import { holdAgainst, type Side, savingsOf } from './versus.ts';
 

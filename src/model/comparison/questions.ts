@@ -1,9 +1,5 @@
 /** What the prices and the comparison ask or remark, with the data that the sentence needs. The sentences are in `words`. */
 import type { Question } from '../appraisal/appraisal.ts';
-import { inclVat } from '../tariff/price.ts';
-import type { PowerCharge } from './power-charge.ts';
-import type { TariffInUse } from './prices-of.ts';
-import type { RestOfHome } from './rest-of-home.ts';
 
 export type PriceQuestionCode =
   /** The prices ended before the day of the comparison. data: fuel, name, from, to ('' for an open end), days */
@@ -45,33 +41,4 @@ export function askAboutCost(
   data: Question['data'] = {},
 ): Question {
   return { code, weight, stage: 'cost', field, data };
-}
-
-/** What prices that hang on the whole home's use say or ask; `power` is that of the heat pump. */
-export function askAboutHome(
-  { tariff, version }: TariffInUse,
-  home: RestOfHome,
-  power: PowerCharge | null,
-): Question[] {
-  const questions: Question[] = [];
-  const named = { tariff: tariff.name };
-  if (version.bands.some(({ blocks }) => blocks)) {
-    const kWh = home.monthlyKWh.reduce((sum, one) => sum + one, 0);
-    const weight = home.grade === 'assumed' ? 'question' : 'note';
-    questions.push(askAboutPrices('blocks-other-use', weight, { ...named, kWh, grade: home.grade }));
-  }
-  const { demand } = version;
-  if (!demand) return questions;
-  const yearPence = 12 * inclVat(version, demand.pencePerKWPerMonth);
-  if (demand.agreedKW !== undefined) {
-    const data = { ...named, kW: demand.agreedKW, pence: demand.agreedKW * yearPence };
-    questions.push(askAboutPrices('power-agreed', 'question', data));
-  } else if (power) {
-    const { homeKW, withKW, pence } = power;
-    questions.push(askAboutPrices('power-charge-counted', 'note', { ...named, homeKW, withKW, pence }));
-  } else if (!home.peaks.known) {
-    const data = { ...named, why: home.peaks.why, pence: yearPence };
-    questions.push(askAboutPrices('power-charge-unknown', 'question', data));
-  }
-  return questions;
 }

@@ -4,6 +4,7 @@
  * A field that is absent is not zero: the model takes a default from the reference tables and grades it assumed.
  */
 import { z } from 'zod';
+import { TimeZone } from '../calendar/time-zone.ts';
 import { RefrigerantName } from '../cycle/refrigerant.ts';
 import { SiteVisit } from '../site-readings/site-readings.ts';
 import { Tariff } from '../tariff/tariff.ts';
@@ -201,7 +202,7 @@ export const Household = z.object({
   /** The installer's own number for the job. */
   jobNumber: z.string().max(60).optional(),
   notes: z.string().max(20_000).optional(),
-  zone: z.string().default('Europe/London'),
+  zone: TimeZone.default('Europe/London'),
   home: Home,
   present: Present,
   heat: Heat,

@@ -4,6 +4,7 @@
  */
 import { z } from 'zod';
 import { BANK_HOLIDAY_DIVISIONS } from '../calendar/bank-holiday-divisions.ts';
+import { TimeZone } from '../calendar/time-zone.ts';
 
 export const CivilDate = z.string().regex(/^\d{4}-\d{2}-\d{2}$/, 'a date written as year-month-day');
 export type CivilDate = z.infer<typeof CivilDate>;
@@ -55,7 +56,7 @@ export type TariffBand = z.infer<typeof TariffBand>;
  * The days follow each other without a hole; a null is a price that is missing, and is refused.
  */
 export const PriceSeries = z.object({
-  zone: z.string().min(1),
+  zone: TimeZone,
   days: z
     .array(z.object({ date: CivilDate, pencePerKWh: z.array(z.number().min(-1000).max(1000).nullable()).max(50) }))
     .min(1)

@@ -8,9 +8,19 @@ import {
   toDayNumber,
   weekdayOf,
 } from '../../../src/model/calendar/civil.ts';
+import { TimeZone } from '../../../src/model/calendar/time-zone.ts';
 import { localDay, localStamp, minutesInDay, startOfDay, yearSlots } from '../../../src/model/calendar/zone.ts';
 
 const LONDON = 'Europe/London';
+
+test.each([
+  ['Europe/London', true],
+  ['America/Phoenix', true],
+  ['UTC', true],
+  ['Mars/Phobos', false],
+  ['London', false],
+  ['', false],
+])('“%s” is a time zone: %s', (name, known) => expect(TimeZone.safeParse(name).success).toBe(known));
 
 describe('civil dates', () => {
   test('a date goes to its day number and back', () => {
