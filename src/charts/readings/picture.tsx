@@ -1,10 +1,10 @@
 import { CartesianGrid, Line, LineChart, XAxis, YAxis } from 'recharts';
+import { thinReadings } from '../../model/thin/thin-readings.ts';
 import { grouped, shortMonthNames } from '../../words/numbers.ts';
 import { Measured } from '../frame/measured.tsx';
 import { axisFor, decimalsOf } from '../frame/scale.ts';
 import { measuresOf, type PictureSize } from '../frame/size.ts';
 import { dayTicks, type ReadingsSeries } from './series.ts';
-import { thinReadings } from './thin.ts';
 
 /** Room for the units at the axis. */
 const UNITS_WIDTH = 80;

@@ -1,6 +1,6 @@
 /** Readings of a file as a line over local time; what is missing stays a gap. */
 import type { Carrier } from '../../model/evidence/evidence.ts';
-import type { Reading } from './thin.ts';
+import type { Reading } from '../../model/thin/thin-readings.ts';
 
 export interface ReadingsSeries {
   readonly carrier: Carrier;

@@ -1,11 +1,11 @@
 import { CartesianGrid, ComposedChart, Line, ReferenceLine, Scatter, XAxis, YAxis } from 'recharts';
+import { thinPoints } from '../../model/thin/thin-points.ts';
 import { degrees, grouped } from '../../words/numbers.ts';
 import { carrierName } from '../../words/systems.ts';
 import { Measured } from '../frame/measured.tsx';
 import { axisFor, decimalsOf, niceStep } from '../frame/scale.ts';
 import { measuresOf, type PictureSize } from '../frame/size.ts';
 import type { SignatureSeries } from './series.ts';
-import { thinPoints } from './thin.ts';
 
 /** Room for the units at the axis. */
 const UNITS_WIDTH = 80;

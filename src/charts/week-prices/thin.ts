@@ -1,5 +1,5 @@
 /** Thins the half-hours of a week to the pixels they are drawn on. */
-import { thinReadings } from '../readings/thin.ts';
+import { thinReadings } from '../../model/thin/thin-readings.ts';
 import type { WeekPrices } from './series.ts';
 
 type Steps = WeekPrices['steps'];

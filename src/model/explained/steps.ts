@@ -1,75 +1,54 @@
 /** The year reckoned anew with one thing moved: what each step came to. */
 import type { Figure } from '../appraisal/appraisal.ts';
-import type { Driver, EmitterCase } from '../what-drives/what-drives.ts';
+import type { Driver, EmitterCase, WhatDrives } from '../what-drives/what-drives.ts';
 import type { Working, WorkingInput } from '../working.ts';
 import { rangedWorking } from './ranged.ts';
 
 const ANEW = 'the whole year reckoned anew, all else as it is';
 
-/** A driver's steps [p a year]; `effect` is what its sentence says of them. */
-export function driverWorking(
-  { points, today }: Driver,
-  cost: Figure,
-  said: { readonly title: string; readonly name: (at: number) => string; readonly effectPence: readonly number[] },
-): Working {
-  const at = points.find((point) => point.at === today);
-  return {
-    title: said.title,
-    formula: 'cost of a year at each step; what is said is the difference between steps beside today’s',
-    inputs: [
-      ...points.map(
-        (point): WorkingInput => ({
-          name: point.at === today ? `${said.name(point.at)}, as it is` : said.name(point.at),
-          value: point.costPence,
-          unit: 'p',
-          grade: point.at === today ? cost.grade : 'estimated',
-          origin: ANEW,
-        }),
-      ),
-      ...said.effectPence.map(
-        (value): WorkingInput => ({
-          name: 'Difference as said',
-          value,
-          unit: 'p',
-          grade: 'estimated',
-          origin: 'slope between the steps beside today’s',
-        }),
-      ),
-    ],
-    result: { value: at?.costPence ?? cost.value, unit: 'p' },
-    steps: [cost.working],
-  };
-}
-
-/** Radiators and a warm floor: each year's own sum and range, and what lies between them [p]. */
-export function emitterWorkings(cases: readonly EmitterCase[], name: (one: EmitterCase) => string): Working[] {
-  const today = cases.find((one) => one.today);
-  const other = cases.find((one) => !one.today);
-  if (!today || !other) return [];
-  const line = (one: EmitterCase): WorkingInput => ({
-    name: name(one),
-    value: one.cost.value,
-    unit: 'p',
-    grade: one.cost.grade,
-    origin: ANEW,
-  });
-  const flow = (one: EmitterCase): WorkingInput => ({
-    name: `Water at its hottest, ${name(one)}`,
-    value: one.flowC,
-    unit: '°C',
-    grade: one.today ? one.cost.grade : 'assumed',
-    origin: one.today ? 'as it is' : 'usual for it; common practice, no source',
-  });
+/** A driver's steps [p a year], then the effects that its sentence names with their ranges. */
+export function driverWorkings(
+  { points, now, effects }: Pick<Driver, 'points' | 'now' | 'effects'>,
+  said: { readonly title: string; readonly name: (at: number) => string },
+): Working[] {
+  const shown = points.find(({ at }) => at === now) ?? points[0];
+  if (!shown) return [];
   return [
     {
-      title: 'Other emitters',
-      formula: 'cost of a year with the other − cost of a year as it is',
-      inputs: [line(other), line(today), flow(other), flow(today)],
-      result: { value: other.cost.value - today.cost.value, unit: 'p' },
+      title: said.title,
+      formula: 'cost of a year at each step, the year reckoned anew',
+      inputs: points.map(
+        ({ at, costPence }): WorkingInput => ({
+          name: said.name(at),
+          value: costPence,
+          unit: 'p',
+          grade: 'estimated',
+          origin: at === now ? 'as it is shown' : ANEW,
+        }),
+      ),
+      result: { value: shown.costPence, unit: 'p' },
     },
-    ...[today, other].map((one) => {
+    ...effects.map(rangedWorking),
+  ];
+}
+
+/** Radiators and a warm floor: what lies between them, then each year's own sum and range [p]. */
+export function emitterWorkings(
+  { emitters, emittersApart }: Pick<WhatDrives, 'emitters' | 'emittersApart'>,
+  name: (one: EmitterCase) => string,
+): Working[] {
+  return [
+    rangedWorking(emittersApart),
+    ...emitters.map((one): Working => {
       const working = rangedWorking(one.cost);
-      return { ...working, title: `${working.title}: ${name(one)}` };
+      const flow: WorkingInput = {
+        name: 'Water at its hottest',
+        value: one.flowC,
+        unit: '°C',
+        grade: one.now ? one.cost.grade : 'assumed',
+        origin: one.now ? 'as it is shown' : 'usual for it; common practice, no source',
+      };
+      return { ...working, title: `${working.title}: ${name(one)}`, inputs: [...working.inputs, flow] };
     }),
   ];
 }

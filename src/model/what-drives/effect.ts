@@ -43,7 +43,7 @@ export function effectOf(title: string, here: Stood, there: Stood, times: number
       title,
       formula: times === 1 ? 'cost there − cost here' : 'times × (cost there − cost here)',
       inputs: [line(there, to), line(here, from), ...(times === 1 ? [] : [share])],
-      result: { value, unit: 'p a year' },
+      result: { value, unit: 'pence a year' },
       source: [source, a ? `range: ${a.length} possible years, each with the step and without it` : 'no range drawn']
         .filter((part) => part !== undefined)
         .join('; '),

@@ -7,10 +7,12 @@ import { driverTable, emitterTable } from '../../charts/drivers/table.ts';
 import { ChartFigure } from '../../charts/figure.tsx';
 import { SpreadPicture } from '../../charts/spread/picture.tsx';
 import type { Figure } from '../../model/appraisal/appraisal.ts';
+import { driverWorkings, emitterWorkings } from '../../model/explained/steps.ts';
 import type { WhatDrives } from '../../model/what-drives/what-drives.ts';
-import { effectAmount, emitterSentence, startsFromSentence } from '../../words/drivers.ts';
+import { driverValue, effectAmount, emitterName, emitterSentence, startsFromSentence } from '../../words/drivers.ts';
 import { say } from '../../words/say.ts';
 import { useHousehold } from '../household-context.tsx';
+import { HowWeKnow } from '../shared/how-we-know.tsx';
 import { Spoken } from '../shared/spoken.tsx';
 import { sayWhatIf } from './knobs.ts';
 import { useDrives } from './use-drives.ts';
@@ -48,6 +50,18 @@ function DriverFigures({ drives }: { readonly drives: WhatDrives }) {
           spoken={spoken(driversSentence(driver), driver.effects)}
           picture={<DriverPicture driver={driver} size="desk" highestPence={highestPence(drives)} />}
           table={driverTable(driver)}
+          known={
+            <HowWeKnow
+              find={() =>
+                driverWorkings(driver, {
+                  title: say(DRIVER_NAMES[driver.name]),
+                  name: (at) => driverValue(driver.name, at),
+                })
+              }
+              about={say(DRIVER_NAMES[driver.name])}
+              plain
+            />
+          }
         />
       ))}
       <ChartFigure
@@ -56,6 +70,7 @@ function DriverFigures({ drives }: { readonly drives: WhatDrives }) {
         spoken={spoken(emitters, [drives.emittersApart])}
         picture={<SpreadPicture rows={emitterRows(drives.emitters)} size="desk" height={200} />}
         table={emitterTable(drives.emitters)}
+        known={<HowWeKnow find={() => emitterWorkings(drives, emitterName)} about={say(DRIVER_NAMES.emitters)} plain />}
       />
     </div>
   );

@@ -13,7 +13,8 @@ export function WhatIfRow(props: { readonly state: WhatIfState; readonly only?: 
       {shown.map((knob) => (
         <WhatIfSlider key={knob.name} knob={knob} whatIf={whatIf} onTurn={turn} />
       ))}
-      <button type="button" className="plain what-if-reset" disabled={!changed} onClick={reset}>
+      {/* Not disabled: the focus would fall out of the page with the press that takes everything back. */}
+      <button type="button" className="plain what-if-reset" aria-disabled={!changed} onClick={reset}>
         As it is
         <span className="unseen">: takes every what-if back</span>
       </button>

@@ -82,10 +82,13 @@ const distance = (a: Rgb, b: Rgb) => Math.hypot(a[0] - b[0], a[1] - b[1], a[2] -
 
 describe.each(Object.entries(SIMULATED))('seen with %s', (_, matrix) => {
   // A distance of 10 is told apart at a glance; common practice, no source.
-  test.each(['meter/ground', 'ground/over', 'meter-tint/ground-tint'])('%s differ', (pair) => {
-    const [a, b] = pair.split('/') as [string, string];
-    for (const [theme, colours] of THEMES) {
-      expect(distance(lab(seen(colours[a]!, matrix)), lab(seen(colours[b]!, matrix))), theme).toBeGreaterThan(10);
-    }
-  });
+  test.each(['meter/ground', 'ground/fuel', 'meter/fuel', 'fuel/sky', 'ground/over', 'meter-tint/ground-tint'])(
+    '%s differ',
+    (pair) => {
+      const [a, b] = pair.split('/') as [string, string];
+      for (const [theme, colours] of THEMES) {
+        expect(distance(lab(seen(colours[a]!, matrix)), lab(seen(colours[b]!, matrix))), theme).toBeGreaterThan(10);
+      }
+    },
+  );
 });

@@ -7,7 +7,6 @@ import { monthlyTable } from '../../../src/charts/monthly/table.ts';
 import { readingsSentence } from '../../../src/charts/readings/sentence.ts';
 import { dayTicks, readingsSeries } from '../../../src/charts/readings/series.ts';
 import { readingsTable } from '../../../src/charts/readings/table.ts';
-import { thinReadings } from '../../../src/charts/readings/thin.ts';
 import { signatureChartSentence } from '../../../src/charts/signature/sentence.ts';
 import { signatureSeries } from '../../../src/charts/signature/series.ts';
 import { signatureTable } from '../../../src/charts/signature/table.ts';
@@ -16,6 +15,7 @@ import { weekPricesSentence } from '../../../src/charts/week-prices/sentence.ts'
 import { weekPricesSeries } from '../../../src/charts/week-prices/series.ts';
 import { weekPricesTable } from '../../../src/charts/week-prices/table.ts';
 import type { TariffVersion } from '../../../src/model/tariff/tariff.ts';
+import { thinReadings } from '../../../src/model/thin/thin-readings.ts';
 import { larchRise } from '../leave-behind/larch-rise.ts';
 
 describe('cost by month', () => {

@@ -1,8 +1,7 @@
 /** Thins the days of a signature to the pixels it is drawn on: by temperature, so that no cold or dear day is lost. */
-import { thinReadings } from '../readings/thin.ts';
-import type { SignatureSeries } from './series.ts';
+import { thinReadings } from './thin-readings.ts';
 
-type Points = SignatureSeries['points'];
+type Points = readonly { readonly outdoorC: number; readonly kWhPerDay: number }[];
 
 /** Keeps the coldest and the warmest day and, of each slice between, the lowest and the highest use. */
 export function thinPoints(points: Points, most: number): Points {
