@@ -1,9 +1,10 @@
 /** The sum behind a figure: in words, with its inputs, their grades and origins, the source, and the sums before it. */
 import type { Working, WorkingInput } from '../model/working.ts';
 import { gradeName } from '../words/grades.ts';
-import { reword, say } from '../words/say.ts';
 import { workingValue } from '../words/working.ts';
 import { GradeMark } from './grade-mark.tsx';
+import { Reworded } from './reworded.tsx';
+import { Said } from './said.tsx';
 
 function InputRow({ input }: { readonly input: WorkingInput }) {
   return (
@@ -12,10 +13,12 @@ function InputRow({ input }: { readonly input: WorkingInput }) {
         <GradeMark grade={input.grade} silent />
         <span className="unseen">{gradeName(input.grade)}: </span>
       </span>
-      <span className="working-name">{reword(input.name)}</span>
+      <span className="working-name">
+        <Reworded text={input.name} />
+      </span>
       <span className="working-value">{workingValue(input.value, input.unit)}</span>
       <span className="working-origin quiet small">
-        {gradeName(input.grade)} · {reword(input.origin)}
+        {gradeName(input.grade)} · <Reworded text={input.origin} />
       </span>
     </li>
   );
@@ -25,11 +28,17 @@ export function WorkingView(props: { readonly working: Working; readonly withTit
   const { working, withTitle = false } = props;
   return (
     <div className="working">
-      {withTitle ? <h3>{reword(working.title)}</h3> : null}
+      {withTitle ? (
+        <h3>
+          <Reworded text={working.title} />
+        </h3>
+      ) : null}
       <p className="working-result">
         <strong>{workingValue(working.result.value, working.result.unit)}</strong>
       </p>
-      <p className="working-formula voice">{reword(working.formula)}</p>
+      <p className="working-formula voice">
+        <Reworded text={working.formula} />
+      </p>
       {working.inputs.length > 0 ? (
         <ul className="working-inputs">
           {working.inputs.map((input) => (
@@ -38,12 +47,14 @@ export function WorkingView(props: { readonly working: Working; readonly withTit
         </ul>
       ) : null}
       {working.source ? (
-        <p className="working-source quiet small">{say('Source: {source}', { source: reword(working.source) })}</p>
+        <p className="working-source quiet small">
+          <Said text="Source: {source}" with={{ source: <Reworded text={working.source} /> }} />
+        </p>
       ) : null}
       {(working.steps ?? []).map((step) => (
         <details key={`${step.title}|${step.result.value}`} className="working-step">
           <summary>
-            {reword(step.title)}: {workingValue(step.result.value, step.result.unit)}
+            <Reworded text={step.title} />: {workingValue(step.result.value, step.result.unit)}
           </summary>
           <WorkingView working={step} />
         </details>
