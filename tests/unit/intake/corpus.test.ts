@@ -412,7 +412,10 @@ const CASES: readonly [file: string, shape: string, series: string | readonly st
   [
     'bills-whole-day-night.csv',
     'bills',
-    ['electricity period 2026-01-01..2026-03-01 580 59/59 2p', 'electricity period 2026-01-01..2026-03-01 950 59/59 2p'],
+    [
+      'electricity period 2026-01-01..2026-03-01 580 59/59 2p',
+      'electricity period 2026-01-01..2026-03-01 950 59/59 2p',
+    ],
     'carrier-guessed? several-series decimal-comma cost-of-several standing-taken',
   ],
   ['bills-whole-gas-m3.csv', 'bills', 'gas period 2026-01-01..2026-03-01 3021.9 59/59 2p', 'estimated'],
