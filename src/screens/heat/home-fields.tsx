@@ -7,6 +7,7 @@ import { GivenField } from '../shared/given-field.tsx';
 import { patchSection } from '../shared/patch.ts';
 import { TextField } from '../shared/text-field.tsx';
 import { fallbackFor } from './fallbacks.ts';
+import { ZoneField } from './zone-field.tsx';
 
 const KIND_WORDS: { readonly [kind in HomeKind]: string } = {
   detached: 'detached house',
@@ -53,6 +54,7 @@ export function HomeFields() {
           choices={reference.regions.map(({ id, name }) => ({ value: String(id), label: name }))}
           onChange={(id) => change(patchSection('home', { regionId: id === undefined ? undefined : Number(id) }))}
         />
+        <ZoneField />
         <ChoiceField
           label="Kind of home"
           value={home.kind}
