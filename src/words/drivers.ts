@@ -7,12 +7,13 @@ import { say } from './say.ts';
 /** Below £5 a year nobody would notice. */
 const NOTHING_PENCE = 500;
 
-/** The amount of an effect as its sentence has it; the same text opens its working. */
-export const effectAmount = ({ value }: Pick<Figure, 'value'>): string => spokenPounds(Math.abs(value));
-
 type Range = Pick<Figure, 'value' | 'low' | 'high'>;
 const isNothing = ({ value, low, high }: Range) => [value, low, high].every((pence) => Math.abs(pence) < NOTHING_PENCE);
 const isEitherWay = ({ low, high }: Range) => low <= -NOTHING_PENCE && high >= NOTHING_PENCE;
+
+/** The amount of an effect as its sentence has it; the same text opens its working. */
+export const effectAmount = (figure: Range): string =>
+  spokenPounds(isEitherWay(figure) ? figure.high : Math.abs(figure.value));
 
 /** "saves about £70 a year, £50 to £100 in 8 cases of 10", for pence a year more or less. */
 function effect(figure: Range): string {
@@ -21,7 +22,7 @@ function effect(figure: Range): string {
   if (isNothing(figure)) return say('changes almost nothing');
   const amount = effectAmount(figure);
   if (isEitherWay(figure)) {
-    const gaps = { saved: spokenPounds(-low), more: spokenPounds(high) };
+    const gaps = { saved: spokenPounds(-low), more: effectAmount(figure) };
     return say('may save up to {saved} a year or cost up to {more} more, in 8 cases of 10', gaps);
   }
   const range = poundsRange(Math.max(0, value < 0 ? -high : low), value < 0 ? -low : high);
@@ -58,6 +59,12 @@ export const startsFromSentence = (whatIf: string): string =>
     : say('Each thing by itself, all else as the sliders have it: {whatIf}. Steps are reckoned from this home.', {
         whatIf,
       });
+
+/** Why the factor may rise with warmer rooms, which nobody should take for thrift; else nothing. */
+export function driverNote({ name, points }: Pick<Driver, 'name' | 'points'>): string {
+  const rises = name === 'room' && points.length > 1 && points.at(-1)!.factor > points[0]!.factor;
+  return rises ? say('The factor rises only because hot water, the harder work, becomes a smaller part.') : '';
+}
 
 export function driverName(name: DriverName): string {
   switch (name) {
@@ -116,7 +123,7 @@ function apart(figure: Range): string {
   if (isEitherWay(figure)) {
     return say('up to {less} a year less or up to {more} more, in 8 cases of 10, than', {
       less: spokenPounds(-low),
-      more: spokenPounds(high),
+      more: effectAmount(figure),
     });
   }
   const amount = effectAmount(figure);

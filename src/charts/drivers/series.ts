@@ -6,7 +6,8 @@ import type { SpreadRow } from '../spread/series.ts';
 export function emitterRows(cases: readonly EmitterCase[]): SpreadRow[] {
   return cases.map((one) => ({
     id: one.emitters,
-    name: emitterName(one),
+    // A figure never stands on another line than its unit.
+    name: emitterName(one).replaceAll(' °C', '\u00a0°C'),
     // Both are the heat pump, so both are green.
     ours: true,
     grade: one.now ? one.cost.grade : 'assumed',

@@ -34,7 +34,7 @@ export function effectOf(title: string, here: Stood, there: Stood, times: number
     name: 'times',
     value: Number(times.toFixed(4)),
     grade: 'assumed',
-    origin: 'the step that is spoken of, over the step that was reckoned',
+    origin: 'the step in the sentence ÷ the step reckoned',
   };
   return withRange(value, points, {
     unit: 'p',

@@ -97,9 +97,12 @@ export interface WantedEffect {
 /** What is said of each: a step of a usual size, from the steps on both sides of what is shown. */
 export function listEffects({ name, now }: Sweep, values: readonly number[]): WantedEffect[] {
   const index = values.indexOf(now);
-  const here = values[Math.max(0, index - 1)]!;
-  const there = values[Math.min(values.length - 1, index + 1)]!;
-  const step = (title: string, by: number) => [{ title, here, there, times: by / (there - here) }];
+  const below = values[Math.max(0, index - 1)]!;
+  const above = values[Math.min(values.length - 1, index + 1)]!;
+  const step = (title: string, by: number) => {
+    const [here, there] = by < 0 ? [above, below] : [below, above];
+    return [{ title, here, there, times: by / (there - here) }];
+  };
   switch (name) {
     case 'flow':
       return step('Heating water 5 degrees cooler', -5);

@@ -50,6 +50,7 @@ function DriverFigures({ drives }: { readonly drives: WhatDrives }) {
           spoken={spoken(driversSentence(driver), driver.effects)}
           picture={<DriverPicture driver={driver} size="desk" highestPence={highestPence(drives)} />}
           table={driverTable(driver)}
+          note={driverNote(driver)}
           known={
             <HowWeKnow
               find={() =>

@@ -20,6 +20,8 @@ export const DRIVERS: Catalogue = {
     'Jedes für sich, alles andere wie eingegeben. Die Schritte sind für dieses Haus gerechnet, nicht nach einer Faustregel.',
   'Each thing by itself, all else as the sliders have it: {whatIf}. Steps are reckoned from this home.':
     'Jedes für sich, alles andere wie an den Reglern: {whatIf}. Die Schritte sind für dieses Haus gerechnet.',
+  'The factor rises only because hot water, the harder work, becomes a smaller part.':
+    'Die Arbeitszahl steigt nur, weil das Warmwasser, die schwerere Arbeit, einen kleineren Teil ausmacht.',
   'Heating water on a very cold day': 'Heizwasser an einem sehr kalten Tag',
   Rooms: 'Räume',
   'Hot water in the cylinder': 'Warmwasser im Speicher',

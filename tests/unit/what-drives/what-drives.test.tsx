@@ -10,7 +10,7 @@ import { appraise, appraiseYears } from '../../../src/model/appraisal/appraise.t
 import { effectOf } from '../../../src/model/what-drives/effect.ts';
 import { type Driver, reckonWhatDrives, stepWhatDrives } from '../../../src/model/what-drives/what-drives.ts';
 import { reference } from '../../../src/reference/index.ts';
-import { emitterSentence, startsFromSentence } from '../../../src/words/drivers.ts';
+import { driverNote, emitterSentence, startsFromSentence } from '../../../src/words/drivers.ts';
 import { makeHousehold } from '../appraisal/make-household.ts';
 import { readingEase } from '../words/reading-ease.ts';
 
@@ -216,6 +216,15 @@ describe('words', () => {
     expect(emitterSentence({ ...quick, emittersApart: figure(5, -20, 30) })).toContain(
       'up to £20 a year less or up to £30 more, in 8 cases of 10, than radiators',
     );
+  });
+  test('a factor that rises with warmer rooms is explained; one that falls needs no word', () => {
+    const points = [
+      { at: 18, costPence: 1, factor: 3.1 },
+      { at: 22, costPence: 2, factor: 3.3 },
+    ];
+    expect(driverNote({ name: 'room', points })).toContain('smaller part');
+    expect(driverNote({ name: 'room', points: points.toReversed() })).toBe('');
+    expect(driverNote({ name: 'flow', points })).toBe('');
   });
   test('where they start from is said', () => {
     expect(startsFromSentence('')).toContain('all else as typed');
