@@ -42,6 +42,13 @@ export const COST: Catalogue = {
   LPG: 'Flüssiggas',
   heat: 'Wärme',
   'outdoor temperature': 'Außentemperatur',
+  'flow temperature': 'Vorlauftemperatur',
+  'The log says {mean} on average while the machine made heat, hot water included, in {readings} readings. The coldest day usually needs more.':
+    'Das Protokoll nennt im Mittel {mean}, während die Maschine Wärme erzeugte, Warmwasser eingeschlossen, in {readings} Messwerten. Der kälteste Tag braucht meist mehr.',
+  '{mean} on average': '{mean} im Mittel',
+  '{mean} while the machine made heat': '{mean}, während die Maschine Wärme erzeugte',
+  'return temperature': 'Rücklauftemperatur',
+  'source temperature': 'Quellentemperatur',
   // Cost
   'We do not know yet what heating this home with a heat pump would cost.':
     'Wir wissen noch nicht, was das Heizen mit einer Wärmepumpe hier kosten würde.',
@@ -161,6 +168,7 @@ export const COST: Catalogue = {
   'what the heat pump uses': 'was die Wärmepumpe braucht',
   'heat given out': 'abgegebene Wärme',
   weather: 'Wetter',
+  'a temperature of the machine': 'eine Temperatur der Maschine',
   'local time': 'Ortszeit',
   UTC: 'UTC',
   'winter time all year': 'das ganze Jahr Winterzeit',

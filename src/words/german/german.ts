@@ -5,11 +5,13 @@ import { COST } from './cost.ts';
 import { DRIVERS } from './drivers.ts';
 import { FINDINGS_WORTH } from './findings-worth.ts';
 import { FRAME } from './frame.ts';
+import { MODEL } from './model.ts';
 import { NUMBERS } from './numbers.ts';
 import { THREAD } from './thread.ts';
 import { WALK } from './walk.ts';
 
 export const german: Catalogue = {
+  ...MODEL,
   ...NUMBERS,
   ...COST,
   ...DRIVERS,

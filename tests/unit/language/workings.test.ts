@@ -1,0 +1,60 @@
+/** Whatever a working says of the invented households has its German; where a figure comes from may stay a British title. */
+import { describe, expect, test } from 'vitest';
+import { reckonHousehold } from '../../../src/host/reckon-household.ts';
+import type { Working } from '../../../src/model/working.ts';
+import { german } from '../../../src/words/german/german.ts';
+import { reword, speak } from '../../../src/words/say.ts';
+
+/** The same in both languages. */
+const SAME = new Set([
+  '',
+  'kWh',
+  'W',
+  'h',
+  'W/K',
+  '°C',
+  'kW',
+  'm²',
+  'p',
+  'p/kWh',
+  '£',
+  'GBP',
+  'kg',
+  'share',
+  'factor',
+  'pence',
+  'pence a year',
+  'H3',
+  'H4',
+  'K',
+  'm',
+  'bar',
+  'kJ/kg',
+  'kg/h',
+  '%',
+]);
+
+function workingsIn(value: unknown): Working[] {
+  if (Array.isArray(value)) return value.flatMap(workingsIn);
+  if (typeof value !== 'object' || value === null) return [];
+  const own = 'formula' in value && 'inputs' in value ? [value as Working] : [];
+  return [...own, ...Object.values(value).flatMap(workingsIn)];
+}
+
+describe.each(['larch-rise', 'holm-farm', 'mill-lane', 'quay-flat', 'beacon-view'])('%s', (name) => {
+  test('title, formula, inputs and units', () => {
+    const task = { withCheck: name === 'mill-lane', withDocument: false };
+    const { promise, check } = reckonHousehold(`sample-bills/${name}/household.json`, '2026-11-25', task);
+    speak({ language: 'de-DE', currency: 'GBP' }, german);
+    const texts = workingsIn([promise, check]).flatMap(({ title, formula, inputs, result }) => [
+      title,
+      formula,
+      result.unit,
+      ...inputs.flatMap((input) => [input.name, input.unit ?? '']),
+    ]);
+    speak({ language: 'de-DE', currency: 'GBP' }, german);
+    const english = [...new Set(texts)].filter((text) => !SAME.has(text) && reword(text) === text);
+    speak({ language: 'en-GB', currency: 'GBP' });
+    expect(english).toEqual([]);
+  });
+});
