@@ -1,0 +1,108 @@
+/** What is taken away and set for good: a picture in each form, the logo, the pages left out of the walk. */
+import { crc32 } from 'node:zlib';
+import { smallPng } from '../unit/desk/logos.ts';
+import { chooseFile, download, expect, openStage, test, waitUntilKept, writeFile } from './host.ts';
+
+test.describe('a picture', () => {
+  test.beforeEach(async ({ desk }) => {
+    await desk.getByRole('link', { name: 'Larch Rise' }).click();
+    await openStage(desk, 'Running cost');
+  });
+
+  test('is saved as dots, whole and twice as fine as the screen', async ({ desk }) => {
+    const chart = desk.locator('figure.chart').first();
+    const drawn = (await chart.locator('svg').first().boundingBox())!;
+    const { name, bytes } = await download(desk, chart.getByRole('button', { name: /^Save as PNG/ }));
+    expect(name).toMatch(/^[a-z0-9-]+\.png$/);
+    expect(bytes.subarray(1, 4).toString()).toBe('PNG');
+    // The margin of the sheet lies around it on both sides.
+    expect(bytes.readUInt32BE(16)).toBeGreaterThanOrEqual(2 * Math.floor(drawn.width));
+    expect(bytes.readUInt32BE(20)).toBeGreaterThanOrEqual(2 * Math.floor(drawn.height));
+    // Cut off anywhere, the last chunk and its sum would be wrong.
+    expect(bytes.subarray(-8, -4).toString('latin1')).toBe('IEND');
+    expect(bytes.readUInt32BE(bytes.length - 4)).toBe(crc32(Buffer.from('IEND')));
+  });
+
+  test('goes into the clipboard as a picture, and a line says so', async ({ desk, host }) => {
+    await desk.context().grantPermissions(['clipboard-read', 'clipboard-write'], { origin: new URL(host.url).origin });
+    const chart = desk.locator('figure.chart').first();
+    await chart.getByRole('button', { name: /^Copy picture/ }).click();
+    await expect(chart.getByRole('status')).toHaveText('The picture is in the clipboard.');
+    const kinds = await desk.evaluate(async () => (await navigator.clipboard.read()).flatMap(({ types }) => types));
+    expect(kinds).toContain('image/png');
+  });
+
+  test('that the browser does not let be copied says what to do instead', async ({ desk }) => {
+    await desk.evaluate(() => {
+      Object.defineProperty(navigator, 'clipboard', {
+        value: { write: () => Promise.reject(new DOMException('no', 'NotAllowedError')) },
+      });
+    });
+    const chart = desk.locator('figure.chart').first();
+    await chart.getByRole('button', { name: /^Copy picture/ }).click();
+    await expect(chart.getByRole('status')).toHaveText(/Save it as PNG instead/);
+  });
+});
+
+test('the logo of the installer is shown, printed on the paper, and taken away again', async ({ desk, host }) => {
+  await desk.goto(`${host.url.split('#')[0]}#/settings`);
+  const field = desk.getByRole('group', { name: 'Logo' });
+  await chooseFile(desk, field.getByRole('button', { name: /^Choose a logo/ }), writeFile('logo.png', smallPng()));
+  const shown = field.getByRole('img', { name: 'Your logo' });
+  await expect(shown).toBeVisible();
+  const address = await shown.getAttribute('src');
+  expect((await host.call('settings.read', {})).logo).toBe(address);
+
+  const { id } = (await host.call('household.list', {}))[0]!;
+  const promise = await host.call('promise.keep', { householdId: id, note: '' });
+  const page = async () => {
+    const { base64 } = await host.call('promise.print', { promiseId: promise.id, format: 'html' });
+    return Buffer.from(base64, 'base64').toString();
+  };
+  expect(await page()).toContain(address);
+
+  await chooseFile(desk, field.getByRole('button', { name: /^Another logo/ }), writeFile('no-logo.png', 'no picture'));
+  await expect(field.getByRole('alert')).toContainText('Not kept.');
+  await expect(shown).toHaveAttribute('src', address!);
+
+  await field.getByRole('button', { name: 'Take it away' }).click();
+  await expect(shown).toHaveCount(0);
+  expect(await page()).not.toContain(address);
+});
+
+test('a page left out of the walk stays out, and comes back', async ({ desk }) => {
+  await desk.getByRole('link', { name: 'Larch Rise' }).click();
+  await openStage(desk, 'Running cost');
+  await desk.getByRole('button', { name: 'Show it at the table' }).click();
+  const counter = desk.getByText(/^\d+ of \d+$/);
+  const all = Number((await counter.textContent())!.split(' of ')[1]);
+  await desk.keyboard.press('n');
+  await desk.getByText(`Pages shown: ${all} of ${all}`).click();
+  const heat = desk.getByRole('checkbox', { name: 'The heat it needs' });
+  await heat.uncheck();
+  await expect(counter).toHaveText(`1 of ${all - 1}`);
+  await desk.keyboard.press('n');
+  await desk.getByRole('button', { name: 'Next' }).click();
+  await expect(desk.getByRole('heading', { level: 1 })).not.toHaveText(/needs about .* of heat/);
+  await desk.getByRole('button', { name: 'Close' }).click();
+  await waitUntilKept(desk);
+  await desk.reload();
+  await desk.getByRole('button', { name: 'Show it at the table' }).click();
+  await expect(counter).toHaveText(`1 of ${all - 1}`);
+  await desk.keyboard.press('n');
+  await desk.getByText(`Pages shown: ${all - 1} of ${all}`).click();
+  await heat.check();
+  await expect(counter).toHaveText(`1 of ${all}`);
+});
+
+test('the press that takes every what-if back keeps the focus', async ({ desk }) => {
+  await desk.getByRole('link', { name: 'Larch Rise' }).click();
+  await openStage(desk, 'Running cost');
+  await desk.getByRole('slider').first().press('ArrowRight');
+  const reset = desk.getByRole('button', { name: /^As it is/ });
+  await expect(reset).toBeEnabled();
+  await reset.focus();
+  await desk.keyboard.press('Enter');
+  await expect(reset).toHaveAttribute('aria-disabled', 'true');
+  await expect(reset).toBeFocused();
+});
