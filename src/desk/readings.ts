@@ -2,7 +2,7 @@
 import type { IntervalDays } from '../intake/intake.ts';
 import { addDays, toCivilDate, toDayNumber } from '../model/calendar/civil.ts';
 import { localStamp, startOfDay } from '../model/calendar/zone.ts';
-import type { Series } from '../model/evidence/evidence.ts';
+import { isTemperature, type Series } from '../model/evidence/evidence.ts';
 import type { JoinedDay } from './join/join-readings.ts';
 import type { Point } from './thin.ts';
 
@@ -34,7 +34,7 @@ export function pointsOfDays(series: Series, from: string, to: string): Point[] 
   } else {
     for (const period of periods ?? []) {
       const length = toDayNumber(period.to) - toDayNumber(period.from);
-      const value = series.carrier === 'outdoor-temperature' ? period.kWh : period.kWh / length;
+      const value = isTemperature(series.carrier) ? period.kWh : period.kWh / length;
       for (let i = 0; i < length; i++) points.push({ at: addDays(period.from, i), value });
     }
   }

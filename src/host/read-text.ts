@@ -1,6 +1,6 @@
 /** What intake understood of one raw file, as text for a terminal. */
 import type { IntakePreview } from '../intake/intake.ts';
-import type { Series } from '../model/evidence/evidence.ts';
+import { isTemperature, type Series } from '../model/evidence/evidence.ts';
 import { exactKWh, grouped, longDate } from '../words/numbers.ts';
 import { remarkSentence } from '../words/remarks.ts';
 import { inColumns } from './columns.ts';
@@ -17,7 +17,7 @@ function seriesLine({
   present,
   expected,
 }: Series): string {
-  const amount = carrier === 'outdoor-temperature' ? `mean ${grouped(total, 1)} °C` : exactKWh(total);
+  const amount = isTemperature(carrier) ? `mean ${grouped(total, 1)} °C` : exactKWh(total);
   const step = intervalMinutes === undefined ? resolution : `every ${intervalMinutes} minutes`;
   return `${name}: ${carrier}, ${role}, ${step}, ${longDate(from)} to before ${longDate(to)}, ${amount}, ${grouped(present)} of ${grouped(expected)} readings`;
 }

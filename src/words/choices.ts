@@ -10,6 +10,7 @@ const ROLES: Record<SeriesRole, string> = {
   'heat-pump': phrase('what the heat pump uses'),
   'heat-output': phrase('heat given out'),
   weather: phrase('weather'),
+  machine: phrase('a temperature of the machine'),
 };
 const CLOCKS = { local: phrase('local time'), utc: phrase('UTC'), standard: phrase('winter time all year') } as const;
 

@@ -69,6 +69,9 @@ const CARRIERS: Readonly<Record<string, string>> = {
   lpg: phrase('LPG'),
   heat: phrase('heat'),
   'outdoor-temperature': phrase('outdoor temperature'),
+  'flow-temperature': phrase('flow temperature'),
+  'return-temperature': phrase('return temperature'),
+  'source-temperature': phrase('source temperature'),
 };
 
 /** What is bought or measured: "electricity", "LPG". */

@@ -13,6 +13,9 @@ const COLOURS: Readonly<Record<string, string>> = {
   electricity: 'var(--meter)',
   heat: 'var(--ground)',
   'outdoor-temperature': 'var(--sky)',
+  'flow-temperature': 'var(--ground)',
+  'return-temperature': 'var(--ground)',
+  'source-temperature': 'var(--sky)',
 };
 
 const dayName = (minute: number): string => {

@@ -1,5 +1,5 @@
 /** Readings of a file as a line over local time; what is missing stays a gap. */
-import type { Carrier } from '../../model/evidence/evidence.ts';
+import { type Carrier, isTemperature } from '../../model/evidence/evidence.ts';
 import type { Reading } from '../../model/thin/thin-readings.ts';
 
 export interface ReadingsSeries {
@@ -27,7 +27,7 @@ export function readingsSeries(
   }));
   return {
     carrier,
-    unit: carrier === 'outdoor-temperature' ? '°C' : 'kWh',
+    unit: isTemperature(carrier) ? '°C' : 'kWh',
     readings,
     missing: readings.filter((reading) => reading.value === null).length,
     first: points[0]?.at ?? '',

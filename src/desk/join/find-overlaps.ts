@@ -1,6 +1,6 @@
 /** What an import says again that an earlier one said: the days, and by how much it differs. */
 import { toCivilDate, toDayNumber } from '../../model/calendar/civil.ts';
-import type { Evidence, Remark, Series } from '../../model/evidence/evidence.ts';
+import { type Evidence, isTemperature, type Remark, type Series } from '../../model/evidence/evidence.ts';
 import { DAY_MINUTES, layersOf, type ReadIntervals } from './day-layers.ts';
 import { type Group, groupSeries, type Member } from './group-series.ts';
 
@@ -91,7 +91,7 @@ function perDay({ periods, carrier }: Series): Map<number, number> {
   const days = new Map<number, number>();
   for (const { from, to, kWh } of periods ?? []) {
     const [first, end] = [toDayNumber(from), toDayNumber(to)];
-    const share = carrier === 'outdoor-temperature' ? 1 : end - first;
+    const share = isTemperature(carrier) ? 1 : end - first;
     for (let day = first; day < end; day++) days.set(day, kWh / share);
   }
   return days;
@@ -102,7 +102,7 @@ function remarksOf(file: string, earlier: Group, { carrier }: Series, common: re
   const names = [...new Set(earlier.map(({ fileName }) => fileName))];
   const found = names.length > 2 ? `${names[0]} and ${names.length - 1} others` : names.join(' and ');
   const effect = (days: readonly CommonDay[]) =>
-    carrier === 'outdoor-temperature'
+    isTemperature(carrier)
       ? {}
       : { effectKWh: Math.round(days.reduce((sum, { difference }) => sum + difference, 0) * 1000) / 1000 };
   const remark = (code: string, days: readonly CommonDay[]): Remark => ({

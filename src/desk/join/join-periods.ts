@@ -1,17 +1,17 @@
 /** One series from the bills or deliveries of several imports: each day counts once, the newest import of it wins. */
 import { toCivilDate, toDayNumber } from '../../model/calendar/civil.ts';
-import type { EvidencePeriod, Series } from '../../model/evidence/evidence.ts';
+import { type EvidencePeriod, isTemperature, type Series } from '../../model/evidence/evidence.ts';
 import type { Group } from './group-series.ts';
 
 export function joinPeriods(group: Group): Series {
   const newest = group.at(-1)!.series;
   const covered = new Set<number>();
   const kept: EvidencePeriod[] = [];
-  const isTemperature = newest.carrier === 'outdoor-temperature';
+  const inDegrees = isTemperature(newest.carrier);
   for (const { series } of group.toReversed()) {
     const ownDays: number[] = [];
     for (const period of series.periods ?? []) {
-      kept.push(...uncovered(period, covered, isTemperature));
+      kept.push(...uncovered(period, covered, inDegrees));
       for (let day = toDayNumber(period.from); day < toDayNumber(period.to); day++) ownDays.push(day);
     }
     // Bills of one import may overlap among themselves; that has its own remark and is not settled here.
@@ -24,12 +24,12 @@ export function joinPeriods(group: Group): Series {
       .map((period) => period.to)
       .toSorted()
       .at(-1) ?? from;
-  const sum = periods.reduce((total, p) => total + p.kWh * (isTemperature ? length(p) : 1), 0);
+  const sum = periods.reduce((total, p) => total + p.kWh * (inDegrees ? length(p) : 1), 0);
   return {
     ...newest,
     from,
     to,
-    total: isTemperature
+    total: inDegrees
       ? sum /
         Math.max(
           1,
@@ -46,7 +46,7 @@ export function joinPeriods(group: Group): Series {
 const length = ({ from, to }: EvidencePeriod): number => toDayNumber(to) - toDayNumber(from);
 
 /** The parts of a bill that no newer import covers; a part has its share by days and is an estimate. */
-function uncovered(period: EvidencePeriod, covered: ReadonlySet<number>, isTemperature: boolean): EvidencePeriod[] {
+function uncovered(period: EvidencePeriod, covered: ReadonlySet<number>, inDegrees: boolean): EvidencePeriod[] {
   const [from, to] = [toDayNumber(period.from), toDayNumber(period.to)];
   const parts: EvidencePeriod[] = [];
   for (let day = from; day < to; day++) {
@@ -54,18 +54,18 @@ function uncovered(period: EvidencePeriod, covered: ReadonlySet<number>, isTempe
     const start = day;
     while (day < to && !covered.has(day)) day++;
     if (start === from && day === to) return [period];
-    parts.push(partOf(period, start, day, isTemperature));
+    parts.push(partOf(period, start, day, inDegrees));
   }
   return parts;
 }
 
-function partOf(period: EvidencePeriod, from: number, to: number, isTemperature: boolean): EvidencePeriod {
+function partOf(period: EvidencePeriod, from: number, to: number, inDegrees: boolean): EvidencePeriod {
   const share = (to - from) / length(period);
   return {
     ...period,
     from: toCivilDate(from),
     to: toCivilDate(to),
-    kWh: isTemperature ? period.kWh : period.kWh * share,
+    kWh: inDegrees ? period.kWh : period.kWh * share,
     ...(period.quantity === undefined ? {} : { quantity: period.quantity * share }),
     ...(period.costPence === undefined ? {} : { costPence: period.costPence * share }),
     quality: 'estimated',

@@ -2,7 +2,7 @@
 import { summariseReadings } from '../../intake/readings/summarise.ts';
 import { toCivilDate, toDayNumber } from '../../model/calendar/civil.ts';
 import { startOfDay } from '../../model/calendar/zone.ts';
-import type { Series } from '../../model/evidence/evidence.ts';
+import { isTemperature, type Series } from '../../model/evidence/evidence.ts';
 import { DAY_MINUTES, type Layer, type LayerDay, layersOf, type ReadIntervals } from './day-layers.ts';
 import type { Group } from './group-series.ts';
 
@@ -117,8 +117,8 @@ function mixLayers(newest: Series, layers: readonly Summed[], estimatedCount: nu
   const [firstDay, lastDay] = [days[0]!.day, days.at(-1)!.day];
   const values = Array.from({ length: lastDay - firstDay + 1 }, (_, i) => picked.get(firstDay + i)?.total ?? null);
   const whole = values.filter((value) => value !== null);
-  const isTemperature = newest.carrier === 'outdoor-temperature';
-  const sum = isTemperature ? whole.reduce((a, b) => a + b, 0) : days.reduce((a, { values: v }) => a + sumOf(v), 0);
+  const inDegrees = isTemperature(newest.carrier);
+  const sum = inDegrees ? whole.reduce((a, b) => a + b, 0) : days.reduce((a, { values: v }) => a + sumOf(v), 0);
   const finest = [...layers].sort((a, b) => b.layer.size - a.layer.size).find(({ series }) => series.dayShape);
   const { id, evidenceId, name, carrier, role } = newest;
   return {
@@ -132,7 +132,7 @@ function mixLayers(newest: Series, layers: readonly Summed[], estimatedCount: nu
       resolution: 'day',
       from: toCivilDate(firstDay),
       to: toCivilDate(lastDay + 1),
-      total: isTemperature ? sum / Math.max(1, whole.length) : sum,
+      total: inDegrees ? sum / Math.max(1, whole.length) : sum,
       days: { first: toCivilDate(firstDay), values },
       ...(finest?.series.dayShape ? { dayShape: finest.series.dayShape } : {}),
       ...(finest?.series.dayPeaks ? { dayPeaks: finest.series.dayPeaks } : {}),

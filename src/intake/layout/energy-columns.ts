@@ -45,7 +45,8 @@ export function seriesColumns(
   const found = readings.length > 0 ? readings : all;
   const best = found[0];
   if (!best) return [];
-  const log = logColumns(found);
+  const energies = logColumns(found);
+  const log = energies && [...energies, ...machineColumns(sheet, taken)].toSorted((a, b) => a.index - b.index);
   if (log) {
     remarkLog(sheet, log, all, book);
     return log;
@@ -98,6 +99,14 @@ export function logColumns(found: readonly ColumnFacts[]): ColumnFacts[] | undef
   return [...electricity, ...heat, ...outdoor].toSorted((a, b) => a.index - b.index);
 }
 
+/** Flow, return and source of the machine: the first column of each. */
+export function machineColumns(sheet: Sheet, taken: readonly (number | undefined)[]): ColumnFacts[] {
+  const own = sheet.columns.filter(
+    (c) => c.meaning.seriesRole === 'machine' && isNumberColumn(c) && !taken.includes(c.index),
+  );
+  return own.filter((c) => own.find((first) => first.meaning.carrier === c.meaning.carrier) === c);
+}
+
 /** @param all the columns it was chosen from */
 export function remarkLog(
   sheet: Sheet,
@@ -110,7 +119,7 @@ export function remarkLog(
       .map((c) => columnName(sheet, c.index))
       .join(', ')
       .slice(0, 120);
-  const beside = sheet.columns.filter((c) => c.meaning.role === 'beside');
+  const beside = sheet.columns.filter((c) => c.meaning.role === 'beside' && !log.includes(c));
   const leftOut = [...all.filter((c) => !log.includes(c)), ...beside];
   if (leftOut.length > 0) book.add('columns-left-out', 'note', { found: names(leftOut), expected: names(log) });
   book.add('several-series', 'note', { count: log.length, found: names(log) });

@@ -76,6 +76,20 @@ export function carrierOfWords(words: string): { carrier: Carrier; seriesRole?: 
   return undefined;
 }
 
+/** Temperatures that are neither weather nor the machine's own, or only what is asked of it. */
+const NOT_OF_MACHINE = /\b(tank|cylinder|dhw|hot water|room|indoor|inside|set ?point|target|refrigerant)\b/;
+
+/** What a machine's log says of its water and its source; in a log these columns are kept beside the energy. */
+function machineTemperature(words: string): { unit: EnergyUnit; carrier: Carrier; seriesRole: SeriesRole } | undefined {
+  const of = (carrier: Carrier) => ({ unit: '°C' as const, carrier, seriesRole: 'machine' as const });
+  if (NOT_OF_MACHINE.test(words) || !isOfDegrees(words)) return undefined;
+  if (/\b(source|brine|ground|borehole)\b/.test(words)) return of('source-temperature');
+  if (/\b(return|entering|ewt)\b/.test(words)) return of('return-temperature');
+  return /\b(flow|supply|leaving|lwt)\b/.test(words) ? of('flow-temperature') : undefined;
+}
+
+const isOfDegrees = (words: string): boolean => unitOfWords(words) === '°C' || /\btemp|\blwt\b|\bewt\b/.test(words);
+
 /** Temperatures that are no weather. */
 const INDOORS =
   /\b(flow|return|supply|leaving|entering|lwt|ewt|source|brine|ground|borehole|tank|cylinder|dhw|hot water|water|room|indoor|inside|set ?point|target|refrigerant)\b/;
@@ -84,7 +98,7 @@ const BESIDE = /\bs?cop\b|\bspf\b|\b(l|m³|m3|litres?) ?\/ ?(min|h|s|hr|sec)\b|\
 function roleOf(words: string, unit: EnergyUnit | undefined): HeadingRole {
   if (words === '' || /^(index|idx|#|no\.?|nr\.?|row|id|line)$/.test(words)) return 'index';
   if (/calorific|\bcv\b/.test(words)) return 'calorific';
-  if (unit === '°C' && INDOORS.test(words)) return 'beside';
+  if (isOfDegrees(words) && INDOORS.test(words)) return 'beside';
   if (BESIDE.test(words)) return 'beside';
   if (/p ?\/ ?kwh|pence per|per kwh|\/ ?kwh|unit (price|rate)|\brate\b|tariff|ppl\b|per lit|standing/.test(words))
     return 'rate';
@@ -131,7 +145,7 @@ export function meaningOf(heading: string): HeadingMeaning {
   const unit = unitOfWords(words);
   const bill = billPartOf(words);
   const role = roleBy(bill) ?? roleOf(words, unit);
-  if (role === 'beside') return { role };
+  if (role === 'beside') return { role, ...machineTemperature(words) };
   const carrier = carrierOfWords(words);
   return {
     role,

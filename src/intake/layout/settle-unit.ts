@@ -1,5 +1,5 @@
 /** Settles what a column is of and in which unit: as written, else from its size, and says what was guessed. */
-import type { Carrier, SeriesRole } from '../../model/evidence/evidence.ts';
+import { type Carrier, isTemperature, type SeriesRole } from '../../model/evidence/evidence.ts';
 import type { EnergyUnit, IntakeChoices, IntakeContext } from '../intake.ts';
 import type { RemarkBook } from '../remark-book.ts';
 import { isVolumeOfGas, kWhPerUnit, LEAST_KWH_A_DAY, MOST_KWH_A_DAY } from '../units.ts';
@@ -34,8 +34,8 @@ export function settleUnit(
     book.add('carrier-guessed', 'question', { column: name, expected: 'heating oil' });
   const settledCarrier = carrier ?? 'electricity';
   const unit = stated ?? guessUnit(settledCarrier, perDay);
-  const fits = settledCarrier === 'outdoor-temperature' ? unit === '°C' : unit !== '°C';
-  const settled: EnergyUnit = fits ? unit : settledCarrier === 'outdoor-temperature' ? '°C' : 'kWh';
+  const fits = isTemperature(settledCarrier) === (unit === '°C');
+  const settled: EnergyUnit = fits ? unit : isTemperature(settledCarrier) ? '°C' : 'kWh';
   if (!fits) book.add('unit-not-of-carrier', 'question', { column: name, found: unit, expected: settled });
   if (stated === undefined && settled !== '°C')
     book.add('unit-guessed', 'question', { column: name, found: perDayText(perDay), expected: settled });
@@ -53,7 +53,7 @@ export function settleUnit(
 
 /** A unit may settle the carrier, or contradict what the words said. */
 function carrierFor(unit: EnergyUnit | undefined, said: Carrier | undefined): Carrier | undefined {
-  if (unit === '°C') return 'outdoor-temperature';
+  if (unit === '°C') return said !== undefined && isTemperature(said) ? said : 'outdoor-temperature';
   if (unit === 'litre') return said === 'lpg' ? 'lpg' : 'oil';
   if (unit === 'm³' || unit === 'hundred ft³' || unit === 'therm') return said === 'lpg' ? 'lpg' : 'gas';
   return said;
@@ -61,12 +61,12 @@ function carrierFor(unit: EnergyUnit | undefined, said: Carrier | undefined): Ca
 
 function roleFor(carrier: Carrier, said: SeriesRole | undefined): SeriesRole {
   if (said !== undefined) return said;
-  if (carrier === 'outdoor-temperature') return 'weather';
+  if (isTemperature(carrier)) return carrier === 'outdoor-temperature' ? 'weather' : 'machine';
   return carrier === 'heat' ? 'heat-output' : 'import';
 }
 
 function guessUnit(carrier: Carrier, perDay: number): EnergyUnit {
-  if (carrier === 'outdoor-temperature') return '°C';
+  if (isTemperature(carrier)) return '°C';
   if (carrier === 'oil' || carrier === 'lpg') return 'litre';
   return perDay > MOST_KWH_A_DAY ? 'Wh' : 'kWh';
 }

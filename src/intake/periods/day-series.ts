@@ -1,6 +1,6 @@
 /** Values by civil day as a series: energies as they are, temperatures as means. */
 import { toCivilDate } from '../../model/calendar/civil.ts';
-import type { Series } from '../../model/evidence/evidence.ts';
+import { isTemperature, type Series } from '../../model/evidence/evidence.ts';
 import type { IntakeChoices } from '../intake.ts';
 import type { Quantity } from '../layout/settle-unit.ts';
 import { remarkFilled } from '../readings/remark-filled.ts';
@@ -27,7 +27,7 @@ export function daySeries(
   book: RemarkBook,
   fill: IntakeChoices['fill'] = 'none',
 ): Series | undefined {
-  const isTemperature = quantity.carrier === 'outdoor-temperature';
+  const inDegrees = isTemperature(quantity.carrier);
   const byDay = new Map<number, number>();
   const estimated = new Set<number>();
   for (const { day, value, line, estimated: isEstimated } of values) {
@@ -39,7 +39,7 @@ export function daySeries(
         row: line,
         from: toCivilDate(day),
         count: 1,
-        ...(isTemperature ? {} : { effectKWh: value - known }),
+        ...(inDegrees ? {} : { effectKWh: value - known }),
       });
     byDay.set(day, value);
     if (isEstimated) estimated.add(day);
@@ -51,11 +51,11 @@ export function daySeries(
   const last = days.at(-1)!;
   const asRead = Array.from({ length: last - first + 1 }, (_, i) => byDay.get(first + i) ?? null);
   const sum = days.reduce((total, day) => total + byDay.get(day)!, 0);
-  remarkMissingDays(days, isTemperature ? Number.NaN : sum / days.length, book);
+  remarkMissingDays(days, inDegrees ? Number.NaN : sum / days.length, book);
   const estimatedCount = Math.max(marked, estimated.size);
   if (estimatedCount > 0)
-    book.add('estimated', 'note', { count: estimatedCount, ...estimatedSpan(estimated, byDay, isTemperature) });
-  const filling = fill === 'none' || isTemperature ? undefined : fillDays(asRead, first);
+    book.add('estimated', 'note', { count: estimatedCount, ...estimatedSpan(estimated, byDay, inDegrees) });
+  const filling = fill === 'none' || inDegrees ? undefined : fillDays(asRead, first);
   if (filling) remarkFilled(filling.filled, filling.left, book);
   const list = filling?.values ?? asRead;
   const filled = filling?.filled ?? [];
@@ -69,7 +69,7 @@ export function daySeries(
     resolution: 'day',
     from: toCivilDate(first),
     to: toCivilDate(last + 1),
-    total: isTemperature ? sum / days.length : sum + filledKWh,
+    total: inDegrees ? sum / days.length : sum + filledKWh,
     days: { first: toCivilDate(first), values: list },
     present: days.length,
     expected: list.length,
@@ -78,12 +78,12 @@ export function daySeries(
   };
 }
 
-function estimatedSpan(estimated: ReadonlySet<number>, byDay: ReadonlyMap<number, number>, isTemperature: boolean) {
+function estimatedSpan(estimated: ReadonlySet<number>, byDay: ReadonlyMap<number, number>, inDegrees: boolean) {
   if (estimated.size === 0) return {};
   const days = [...estimated].sort((a, b) => a - b);
   const kWh = days.reduce((sum, day) => sum + byDay.get(day)!, 0);
   const span = { from: toCivilDate(days[0]!), to: toCivilDate(days.at(-1)!) };
-  return isTemperature ? span : { ...span, effectKWh: Math.round(kWh * 10) / 10 };
+  return inDegrees ? span : { ...span, effectKWh: Math.round(kWh * 10) / 10 };
 }
 
 function remarkMissingDays(days: readonly number[], meanKWh: number, book: RemarkBook): void {

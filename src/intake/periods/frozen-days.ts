@@ -1,6 +1,6 @@
 /** Runs of the same daily value: a meter that stood still, or a supply that was off. */
 import { toCivilDate, toDayNumber } from '../../model/calendar/civil.ts';
-import type { Series } from '../../model/evidence/evidence.ts';
+import { isTemperature, type Series } from '../../model/evidence/evidence.ts';
 import type { RemarkBook } from '../remark-book.ts';
 
 /** Daily values have three decimals or none; five whole numbers alike by chance are rare. Common practice, no source. */
@@ -10,7 +10,7 @@ const ZERO_DAYS = 2;
 
 /** Not for counters: one that rises evenly does not stand still. */
 export function remarkFrozenDays({ carrier, role, days, total, present, filled }: Series, book: RemarkBook): void {
-  if (!days || carrier === 'outdoor-temperature') return;
+  if (!days || isTemperature(carrier)) return;
   const zeroMatters = carrier === 'electricity' && role === 'import';
   const likelyKWh = (total - (filled ?? []).reduce((sum, { kWh }) => sum + kWh, 0)) / present;
   const { values } = days;

@@ -4,7 +4,7 @@
  */
 
 import { localStamp } from '../../model/calendar/zone.ts';
-import type { Series } from '../../model/evidence/evidence.ts';
+import { isTemperature, type Series } from '../../model/evidence/evidence.ts';
 import { type ClockSettled, settleClock } from '../clock/settle-clock.ts';
 import { toInstants } from '../clock/to-instants.ts';
 import { type ZoneTable, zoneTable } from '../clock/zone-table.ts';
@@ -112,7 +112,7 @@ export function buildIntervalSeries(
   const { sheet, rows, count, intervalMinutes } = raw;
   const { column, values } = read;
   const quantity = settleUnit(sheet, column, meanPerDay(values, count, intervalMinutes), choices, context, book);
-  const isTemperature = quantity.carrier === 'outdoor-temperature';
+  const inDegrees = isTemperature(quantity.carrier);
   if (quantity.kWhPerUnit !== 1) for (let i = 0; i < count; i++) values[i]! *= quantity.kWhPerUnit;
   const screen = {
     values,
@@ -122,10 +122,10 @@ export function buildIntervalSeries(
     column: columnName(sheet, column.index),
     whenOf: (i: number) => civilStamp(raw.civil[i]!),
   };
-  if (isTemperature) screenTemperature(screen, book);
+  if (inDegrees) screenTemperature(screen, quantity.carrier, book);
   else screenEnergy(screen, book);
   context.onProgress?.(0.2);
-  const estimatedCount = remarkEstimated(raw, read, isTemperature, book);
+  const estimatedCount = remarkEstimated(raw, read, inDegrees, book);
   const placed = placeReadings(clock.start, values, count, intervalMinutes, clock.zone, rows);
   if (!placed) return undefined;
   if (placed.present === 0) return undefined;
@@ -143,7 +143,7 @@ export function buildIntervalSeries(
     book.add('duplicate-different', 'note', {
       ...line(placed.different.row, placed.different.at),
       count: placed.different.count,
-      ...(isTemperature ? {} : { effectKWh: placed.different.effect }),
+      ...(inDegrees ? {} : { effectKWh: placed.different.effect }),
     });
   if (placed.offGrid.count > 0)
     book.add('stamp-off-grid', 'note', {
@@ -160,7 +160,7 @@ export function buildIntervalSeries(
   };
   const asRead = summariseReadings(title, placed);
   context.onProgress?.(0.7);
-  const likelyKWh = isTemperature ? Number.NaN : asRead.total / placed.present;
+  const likelyKWh = inDegrees ? Number.NaN : asRead.total / placed.present;
   remarkGaps(placed, clock.zone, context.zone, likelyKWh, book);
   remarkFrozen(
     placed,
@@ -171,7 +171,7 @@ export function buildIntervalSeries(
     likelyKWh,
   );
   context.onProgress?.(0.9);
-  const fill = choices.fill === 'same weekday mean' && !isTemperature;
+  const fill = choices.fill === 'same weekday mean' && !inDegrees;
   const kept: FilledPlaced = fill ? fillPlaced(placed, clock.zone, book) : { ...placed, filled: [] };
   const series = kept.filled.length > 0 ? withFilled(summariseReadings(title, kept), kept.filled) : asRead;
   return {
@@ -183,7 +183,7 @@ export function buildIntervalSeries(
 }
 
 /** Marks of readings that are no reading (a spike taken out, an empty cell) do not count. */
-function remarkEstimated(raw: RawReadings, read: ReadColumn, isTemperature: boolean, book: RemarkBook): number {
+function remarkEstimated(raw: RawReadings, read: ReadColumn, inDegrees: boolean, book: RemarkBook): number {
   const { estimated, values } = read;
   let [count, sum, from, to] = [0, 0, Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
   for (let i = 0; estimated && i < raw.count; i++) {
@@ -194,7 +194,7 @@ function remarkEstimated(raw: RawReadings, read: ReadColumn, isTemperature: bool
     to = Math.max(to, raw.civil[i]!);
   }
   if (count === 0) return 0;
-  const effect = isTemperature ? {} : { effectKWh: Math.round(sum * 10) / 10 };
+  const effect = inDegrees ? {} : { effectKWh: Math.round(sum * 10) / 10 };
   book.add('estimated', 'note', { count, from: civilStamp(from), to: civilStamp(to), ...effect });
   return count;
 }

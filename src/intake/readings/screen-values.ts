@@ -1,10 +1,13 @@
 /** Takes out what no house can have used and no weather can have been; each with its line and its effect. */
+import type { Carrier } from '../../model/evidence/evidence.ts';
 import type { RemarkBook } from '../remark-book.ts';
 
 /** No British house fuse or domestic gas meter passes more for long: 50 kW. Common practice, no source. */
 export const MAX_HOUSE_KW = 50;
 const COLDEST_C = -40;
 const HOTTEST_C = 50;
+/** Water in a heating circuit does not boil. */
+const HOTTEST_WATER_C = 100;
 
 interface Screen {
   readonly values: Float64Array;
@@ -44,10 +47,15 @@ export function screenEnergy({ values, count, hours, lineOf, column, whenOf }: S
   }
 }
 
-export function screenTemperature({ values, count, lineOf, column, whenOf }: Screen, book: RemarkBook): void {
+export function screenTemperature(
+  { values, count, lineOf, column, whenOf }: Screen,
+  carrier: Carrier,
+  book: RemarkBook,
+): void {
+  const hottest = carrier === 'outdoor-temperature' ? HOTTEST_C : HOTTEST_WATER_C;
   for (let i = 0; i < count; i++) {
     const value = values[i]!;
-    if (value >= COLDEST_C && value <= HOTTEST_C) continue;
+    if (value >= COLDEST_C && value <= hottest) continue;
     if (Number.isNaN(value)) continue;
     const found = `${round(value)} °C`;
     book.tally('temperature-absurd', 'note', { row: lineOf(i), column, found, ...when(i, whenOf) });

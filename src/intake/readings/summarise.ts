@@ -1,7 +1,7 @@
 /** Placed readings as the model's series: daily totals, the mean shape of a day by month, and how much of it is there. */
 import { monthOf, toCivilDate } from '../../model/calendar/civil.ts';
 import { localStamp } from '../../model/calendar/zone.ts';
-import type { Carrier, Series, SeriesRole } from '../../model/evidence/evidence.ts';
+import { type Carrier, isTemperature, type Series, type SeriesRole } from '../../model/evidence/evidence.ts';
 import type { ZoneTable } from '../clock/zone-table.ts';
 import type { IntervalDays } from '../intake.ts';
 import type { Placed } from './place-readings.ts';
@@ -18,7 +18,7 @@ export interface SeriesTitle {
 }
 
 export function summariseReadings(title: SeriesTitle, placed: Placed): Series {
-  const isTemperature = title.carrier === 'outdoor-temperature';
+  const inDegrees = isTemperature(title.carrier);
   const firstDay = placed.days[0]!.day;
   const lastDay = placed.days.at(-1)!.day;
   const values: (number | null)[] = new Array(lastDay - firstDay + 1).fill(null);
@@ -33,7 +33,7 @@ export function summariseReadings(title: SeriesTitle, placed: Placed): Series {
       there++;
     }
     sum += total;
-    if (isTemperature) {
+    if (inDegrees) {
       if (there >= slots.length * ENOUGH_FOR_A_MEAN) values[day - firstDay] = total / there;
     } else if (there === slots.length) values[day - firstDay] = total;
   }
@@ -47,9 +47,9 @@ export function summariseReadings(title: SeriesTitle, placed: Placed): Series {
     intervalMinutes: placed.intervalMinutes,
     from: toCivilDate(firstDay),
     to: toCivilDate(lastDay + 1),
-    total: isTemperature ? sum / Math.max(1, placed.present) : sum,
+    total: inDegrees ? sum / Math.max(1, placed.present) : sum,
     days: { first: toCivilDate(firstDay), values },
-    ...(isTemperature ? {} : { dayShape: meanDayShape(placed), ...peaksOf(placed) }),
+    ...(inDegrees ? {} : { dayShape: meanDayShape(placed), ...peaksOf(placed) }),
     present: placed.present,
     expected: placed.expected,
     estimatedCount: title.estimatedCount,

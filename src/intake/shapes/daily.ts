@@ -1,5 +1,7 @@
 /** One day a row: a date and what was used on it, or its mean, highest and lowest temperature. */
+
 import { toCivilDate } from '../../model/calendar/civil.ts';
+import { isTemperature } from '../../model/evidence/evidence.ts';
 import { zoneTable } from '../clock/zone-table.ts';
 import { type Dates, readDates, settleDayFirst } from '../dates/read-dates.ts';
 import { type ColumnFacts, isNumberColumn } from '../layout/column-facts.ts';
@@ -146,7 +148,7 @@ function screen(
   const lineOf = (i: number) => sheet.table.lineOfRow[dates.rows[i]!]!;
   const whenOf = (i: number) => toCivilDate(Math.floor(dates.civilMinute[i]! / 1440));
   const what = { values, count: values.length, hours: 24, lineOf, column: columnName(sheet, facts.index), whenOf };
-  if (quantity.carrier === 'outdoor-temperature') screenTemperature(what, book);
+  if (isTemperature(quantity.carrier)) screenTemperature(what, quantity.carrier, book);
   else screenEnergy(what, book);
 }
 

@@ -1,4 +1,5 @@
 /** One reading a row: a stamp and a value, every few minutes to every few hours. */
+import { isTemperature } from '../../model/evidence/evidence.ts';
 import { readDates, settleDayFirst } from '../dates/read-dates.ts';
 import type { IntakeChoices } from '../intake.ts';
 import { isMarkColumn, isNumberColumn, isWordColumn } from '../layout/column-facts.ts';
@@ -16,6 +17,7 @@ import {
 } from '../readings/build-interval-series.ts';
 import { commonestStep, isIntervalLength } from '../readings/interval.ts';
 import { remarkAfterToday, remarkOrder } from '../readings/remark-order.ts';
+import { withRunningMeans } from '../readings/running-means.ts';
 import { type StampSide, sideOfStamps } from '../readings/stamp-side.ts';
 import { cellText } from '../text/table.ts';
 import { type IntakeShape, nothingRead, type ShapeInput, type ShapeReading } from './shape.ts';
@@ -132,7 +134,7 @@ function readColumns(input: ShapeInput, raw: RawReadings, settled: Settled): Sha
     book.add('no-readable-rows', 'refusal');
     return nothingRead(choices, raw.count);
   }
-  if (side === undefined && first.quantity.carrier !== 'outdoor-temperature')
+  if (side === undefined && !isTemperature(first.quantity.carrier))
     book.add('stamp-side-asked', 'question', { column: columnName(sheet, column), expected: 'start' });
   if (side === 'end' && choices.stamp === undefined)
     book.add('stamp-is-end', 'note', { column: columnName(sheet, column) });
@@ -154,7 +156,7 @@ function readColumns(input: ShapeInput, raw: RawReadings, settled: Settled): Sha
       ...(built.length === 1 ? { carrier: first.quantity.carrier, role: first.quantity.role } : {}),
       ...(choices.calorificMJPerM3 === undefined ? {} : { calorificMJPerM3: choices.calorificMJPerM3 }),
     },
-    series: built.map((b) => b.series),
+    series: withRunningMeans(built),
     intervals: built.map((b) => b.intervals),
     firstDays: first.firstDays,
     dataRows: raw.count,

@@ -65,7 +65,8 @@ function readEpw({ bytes, choices, context, book }: FormInput): FormReading {
   }
   const values = Float64Array.from(hours.values);
   const lineOf = (i: number) => hours.lines[i]!;
-  screenTemperature({ values, count: values.length, hours: 1, lineOf, column: 'dry bulb' }, book);
+  const dryBulb = { values, count: values.length, hours: 1, lineOf, column: 'dry bulb' };
+  screenTemperature(dryBulb, 'outdoor-temperature', book);
   let first = Number.POSITIVE_INFINITY;
   let last = Number.NEGATIVE_INFINITY;
   for (const minute of hours.start) {

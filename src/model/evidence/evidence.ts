@@ -6,10 +6,25 @@ import { z } from 'zod';
 import { FiledBill } from '../bill/bill.ts';
 import { CivilDate } from '../tariff/tariff.ts';
 
-export const Carrier = z.enum(['electricity', 'gas', 'oil', 'lpg', 'heat', 'outdoor-temperature']);
+export const Carrier = z.enum([
+  'electricity',
+  'gas',
+  'oil',
+  'lpg',
+  'heat',
+  'outdoor-temperature',
+  'flow-temperature',
+  'return-temperature',
+  'source-temperature',
+]);
 export type Carrier = z.infer<typeof Carrier>;
-/** What the meter stands for. `heat-pump` is a sub-meter on the machine, `export` is never summed with `import`. */
-export const SeriesRole = z.enum(['import', 'export', 'heat-pump', 'heat-output', 'weather']);
+/** Degrees rather than energy: their total is a mean. */
+export const isTemperature = (carrier: Carrier): boolean => carrier.endsWith('-temperature');
+/**
+ * What the meter stands for. `heat-pump` is a sub-meter on the machine, `export` is never summed with `import`,
+ * `machine` are the machine's own temperatures.
+ */
+export const SeriesRole = z.enum(['import', 'export', 'heat-pump', 'heat-output', 'weather', 'machine']);
 export type SeriesRole = z.infer<typeof SeriesRole>;
 
 /** A bill, a meter-reading period or a delivery. `to` is exclusive: the first day after it. */
@@ -54,6 +69,8 @@ export const Series = z.object({
   present: z.int(),
   expected: z.int(),
   estimatedCount: z.int(),
+  /** Mean (°C) of a machine's temperature over the readings in which it made heat, and how many those are. */
+  whileRunning: z.object({ meanC: z.number(), readings: z.int() }).optional(),
   /** Readings that were missing and were filled by rule, by local day; they count as estimated. A day that is one reading has one slot. */
   filled: z.array(z.object({ date: CivilDate, firstSlot: z.int(), slots: z.int(), kWh: z.number() })).optional(),
 });

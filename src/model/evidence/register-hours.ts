@@ -1,5 +1,5 @@
 /** Which hours a register of a meter counts, by its name: the one list for all who add registers or hold them apart. */
-import type { Series } from './evidence.ts';
+import { isTemperature, type Series } from './evidence.ts';
 
 /** All hours of the day; the dear or the cheap ones; some, where the name does not say which. */
 export type RegisterHours = 'all' | 'dear' | 'cheap' | 'some';
@@ -16,9 +16,7 @@ export const registerHours = (name: string): RegisterHours => HOURS.find(([words
 
 /** The registers of some hours that make up one meter; fewer than two are no parts of anything. */
 export function registersOfSomeHours(ofMeter: readonly Series[]): Series[] {
-  const some = ofMeter.filter(
-    ({ carrier, name }) => carrier !== 'outdoor-temperature' && registerHours(name) !== 'all',
-  );
+  const some = ofMeter.filter(({ carrier, name }) => !isTemperature(carrier) && registerHours(name) !== 'all');
   return some.length < 2 ? [] : some;
 }
 

@@ -1,5 +1,5 @@
 /** What a record comes to, read by read: the file, its rows, and the days that are there. */
-import type { Evidence, Remark, Series } from '../evidence/evidence.ts';
+import { type Evidence, isTemperature, type Remark, type Series } from '../evidence/evidence.ts';
 import type { Grade, Working, WorkingInput } from '../working.ts';
 
 /** Bills and readings of periods that are named one by one; longer records are told in sums. */
@@ -10,12 +10,12 @@ const MS_PER_DAY = 86_400_000;
 export function recordWorking(series: Series, evidence: readonly Evidence[]): Working {
   const found = evidence.find(({ id }) => id === series.evidenceId);
   const file = found ? `${found.fileName}, kept ${found.importedOn.slice(0, 10)}` : series.name;
-  const isTemperature = series.carrier === 'outdoor-temperature';
-  const unit = isTemperature ? '°C' : 'kWh';
+  const inDegrees = isTemperature(series.carrier);
+  const unit = inDegrees ? '°C' : 'kWh';
   const rows = found?.remarks ?? [];
   return {
     title: series.name,
-    formula: isTemperature ? 'mean of all days that are there' : 'all readings of the record together',
+    formula: inDegrees ? 'mean of all days that are there' : 'all readings of the record together',
     inputs: [
       ...(series.periods && series.periods.length <= MOST_PERIODS
         ? periodLines(series, found?.fileName ?? series.name)

@@ -1,11 +1,12 @@
 import type { EnergyUnit, IntakeChoices, IntakePreview } from '../../intake/intake.ts';
+import { Carrier, isTemperature } from '../../model/evidence/evidence.ts';
 import { type Choice, ChoiceField } from '../shared/choice-field.tsx';
 import { NumberField } from '../shared/number-field.tsx';
 import { sheetChoice } from './remark-answers.ts';
 import { CARRIER_WORDS } from './series-words.ts';
 
 const UNITS: readonly EnergyUnit[] = ['kWh', 'Wh', 'MWh', 'GJ', 'm³', 'hundred ft³', 'therm', 'litre', '°C'];
-const CARRIERS = ['electricity', 'gas', 'oil', 'lpg', 'heat', 'outdoor-temperature'] as const;
+const CARRIERS = Carrier.options;
 const STAMPS: readonly Choice<'start' | 'end'>[] = [
   { value: 'start', label: 'the start of its interval' },
   { value: 'end', label: 'the end of its interval' },
@@ -21,6 +22,7 @@ const ROLES: readonly Choice<NonNullable<IntakeChoices['role']>>[] = [
   { value: 'export', label: 'what the home sends out' },
   { value: 'heat-output', label: 'heat given out' },
   { value: 'weather', label: 'weather' },
+  { value: 'machine', label: 'a temperature of the machine' },
 ];
 const DAY_ORDERS: readonly Choice<'day' | 'month'>[] = [
   { value: 'day', label: 'day first: 3/4 is 3 April' },
@@ -137,7 +139,7 @@ export function ChoicesForm(props: {
 
 /** Whether readings or days of use are missing; weather is not made up. */
 const canFill = ({ series }: IntakePreview): boolean =>
-  series.some((one) => one.days && one.carrier !== 'outdoor-temperature' && one.present < one.expected);
+  series.some((one) => one.days && !isTemperature(one.carrier) && one.present < one.expected);
 
 /** Whether any record is gas by volume, whose calorific value can be given. */
 function isOfGasVolume({ choices, remarks }: IntakePreview): boolean {

@@ -1,4 +1,4 @@
-import type { Series } from '../../model/evidence/evidence.ts';
+import { isTemperature, type Series } from '../../model/evidence/evidence.ts';
 import { completenessOf } from './completeness.ts';
 import { CARRIER_WORDS } from './series-words.ts';
 
@@ -17,7 +17,7 @@ export function spanWords(days: number): string {
 
 /** The sentence of the stage: what is known of this home from its own meters and bills. */
 export function evidenceVoice(series: readonly Series[]): { readonly sentence: string; readonly remainder: string } {
-  const energy = series.filter((one) => one.carrier !== 'outdoor-temperature' && one.role !== 'export');
+  const energy = series.filter((one) => !isTemperature(one.carrier) && one.role !== 'export');
   if (energy.length === 0) {
     return {
       sentence: 'Nothing is known yet of what this home uses.',

@@ -1,7 +1,8 @@
 import { useState } from 'react';
 import { GradeMark } from '../../charts/grade-mark.tsx';
-import type { Evidence } from '../../model/evidence/evidence.ts';
+import { type Evidence, isTemperature } from '../../model/evidence/evidence.ts';
 import { recordWorking } from '../../model/explained/record.ts';
+import { temperatureTotal } from '../../words/logged-flow.ts';
 import { grouped, longDate, spokenKWh } from '../../words/numbers.ts';
 import { remarkSentence } from '../../words/remarks.ts';
 import type { FiledBillOpened } from '../bill-sums/filed-bill.ts';
@@ -90,10 +91,8 @@ function KeptOne(props: {
                 <strong>{seriesWords(series)}</strong>, {longDate(series.from)} to {longDate(lastDayOf(series.to))}
               </p>
               <p className="quiet small">
-                {series.carrier === 'outdoor-temperature'
-                  ? `${series.total.toFixed(1)} °C on average`
-                  : `${spokenKWh(series.total)} together`}
-                , {completenessWords(completenessOf(series))}
+                {isTemperature(series.carrier) ? temperatureTotal(series) : `${spokenKWh(series.total)} together`},{' '}
+                {completenessWords(completenessOf(series))}
                 {series.filled
                   ? `, ${grouped(series.filled.reduce((sum, { slots }) => sum + slots, 0))} filled by rule`
                   : ''}

@@ -1,5 +1,5 @@
 import type { IntakePreview } from '../../intake/intake.ts';
-import type { Remark } from '../../model/evidence/evidence.ts';
+import { isTemperature, type Remark } from '../../model/evidence/evidence.ts';
 import { counted, degrees, exactKWh, grouped, longDate } from '../../words/numbers.ts';
 import { completenessOf } from './completeness.ts';
 import { lastDayOf } from './day-words.ts';
@@ -44,7 +44,7 @@ export function PreviewFacts(props: { readonly preview: IntakePreview }) {
               <td>{longDate(series.from)}</td>
               <td>{longDate(lastDayOf(series.to))}</td>
               <td className="number">
-                {series.carrier === 'outdoor-temperature' ? degrees(series.total) : exactKWh(series.total)}
+                {isTemperature(series.carrier) ? degrees(series.total) : exactKWh(series.total)}
               </td>
               <td className="number">
                 {grouped(whole.daysHave)} of {grouped(whole.daysSpan)}

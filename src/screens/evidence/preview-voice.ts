@@ -1,4 +1,5 @@
 import type { IntakePreview } from '../../intake/intake.ts';
+import { isTemperature } from '../../model/evidence/evidence.ts';
 import { degrees, listed, longDate, spokenKWh } from '../../words/numbers.ts';
 import { lastDayOf } from './day-words.ts';
 import { CARRIER_WORDS, resolutionWords } from './series-words.ts';
@@ -14,8 +15,8 @@ export function previewVoice(preview: IntakePreview): string {
 
 function describeSeries(series: IntakePreview['series'][number]): string {
   const days = `${longDate(series.from)} to ${longDate(lastDayOf(series.to))}`;
-  if (series.carrier === 'outdoor-temperature') {
-    return `outdoor temperature ${resolutionWords(series)} from ${days}, ${degrees(series.total)} on average`;
+  if (isTemperature(series.carrier)) {
+    return `${CARRIER_WORDS[series.carrier]} ${resolutionWords(series)} from ${days}, ${degrees(series.total)} on average`;
   }
   const how = series.resolution === 'period' ? `in ${resolutionWords(series)}` : resolutionWords(series);
   return `${spokenKWh(series.total)} of ${CARRIER_WORDS[series.carrier]} ${how}, ${days}`;

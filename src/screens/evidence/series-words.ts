@@ -8,6 +8,9 @@ export const CARRIER_WORDS: { readonly [carrier in Carrier]: string } = {
   lpg: 'LPG',
   heat: 'heat',
   'outdoor-temperature': 'outdoor temperature',
+  'flow-temperature': 'flow temperature',
+  'return-temperature': 'return temperature',
+  'source-temperature': 'source temperature',
 };
 
 const ROLE_WORDS: { readonly [role in Series['role']]: string } = {
@@ -16,6 +19,7 @@ const ROLE_WORDS: { readonly [role in Series['role']]: string } = {
   'heat-pump': ' of the heat pump',
   'heat-output': ' given out',
   weather: '',
+  machine: ' of the machine',
 };
 
 export function resolutionWords(series: Series): string {

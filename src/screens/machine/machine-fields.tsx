@@ -1,6 +1,7 @@
 import { RefrigerantName } from '../../model/cycle/refrigerant.ts';
 import { USUAL_REFRIGERANT } from '../../model/heat-pump/full/design-loop.ts';
 import type { Household } from '../../model/household/household.ts';
+import { loggedFlowSentence } from '../../words/logged-flow.ts';
 import { fallbackFor } from '../heat/fallbacks.ts';
 import { useHousehold } from '../household-context.tsx';
 import { type Choice, ChoiceField, PickField } from '../shared/choice-field.tsx';
@@ -20,7 +21,7 @@ const EMITTERS: readonly Choice<Emitters>[] = [
 
 /** What holds for the machine whichever way its year is worked out. */
 export function MachineFields() {
-  const { household, appraisal, today, change } = useHousehold();
+  const { household, appraisal, evidence, today, change } = useHousehold();
   const { machine } = household;
   return (
     <section>
@@ -45,6 +46,7 @@ export function MachineFields() {
           limits={{ min: 25, max: 75, unit: '°C', why: 'Below 25 it warms no room; above 75 no heat pump runs.' }}
           today={today}
           fallback={fallbackFor('flowC', household, appraisal)}
+          help={loggedFlowSentence(evidence) ?? undefined}
           onChange={(flowC) => change(patchSection('machine', { flowC }))}
         />
         <ChoiceField

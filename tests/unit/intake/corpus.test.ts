@@ -330,6 +330,8 @@ const CASES: readonly [file: string, shape: string, series: string | readonly st
     [
       "electricity heat-pump 60' 2025-01-14..2025-01-17 66.6 72/72 3d",
       "heat heat-output 60' 2025-01-14..2025-01-17 221.4 72/72 3d",
+      "flow-temperature machine 60' 2025-01-14..2025-01-17 39 72/72 3d",
+      "return-temperature machine 60' 2025-01-14..2025-01-17 34 72/72 3d",
       "outdoor-temperature 60' 2025-01-14..2025-01-17 5.958 72/72 3d",
     ],
     'columns-left-out several-series heat-pump-taken',
@@ -421,6 +423,13 @@ const CASES: readonly [file: string, shape: string, series: string | readonly st
   ['bills-whole-gas-m3.csv', 'bills', 'gas period 2026-01-01..2026-03-01 3021.9 59/59 2p', 'estimated'],
   // 61 hundred cubic feet × 2.83 × 1.02264 × 39.5 ÷ 3.6 = 1,937.018 kWh, from readings alone
   ['bills-whole-feet.csv', 'bills', 'gas period 2026-01-01..2026-03-01 1937.018 59/59 2p', 'estimated'],
+  // The second bill keeps the first one's price after a change, the third has VAT of 20%.
+  [
+    'bills-whole-old-rate.csv',
+    'bills',
+    'electricity period 2026-01-01..2026-10-01 2000 273/273 3p',
+    'carrier-guessed? estimated columns-not-understood',
+  ],
   [
     'bills-whole-unknown.csv',
     'bills',
