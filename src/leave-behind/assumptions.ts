@@ -1,12 +1,17 @@
 /** What the promise's sums rest on: each input once, in the chapter that needs it first, the surest first. */
+import type { Lifetime } from '../model/lifetime/lifetime.ts';
 import type { Working, WorkingInput } from '../model/working.ts';
+import { say } from '../words/say.ts';
 import { systemInSentence } from '../words/systems.ts';
 import type { PromiseParts } from './parts.ts';
 
 const ORDER = { measured: 0, estimated: 1, assumed: 2 } as const;
 
+const inputKey = ({ name, value, unit, origin }: WorkingInput) => `${name}|${value}|${unit ?? ''}|${origin}`;
+
 export interface Chapter {
   readonly title: string;
+  readonly note?: string;
   readonly workings: readonly Working[];
 }
 export interface AssumptionChapter {
@@ -15,8 +20,9 @@ export interface AssumptionChapter {
 }
 
 /** The sums behind what the document says: heat, machine, then a year of the heat pump and of what stands beside it. */
-export function listChapters({ appraisal, pump, beside, versus }: PromiseParts): Chapter[] {
+export function listChapters({ promise, appraisal, pump, beside, versus }: PromiseParts): Chapter[] {
   const { demand, machine } = appraisal;
+  const costs = [pump, ...(beside ? [beside] : [])].map(({ cost }) => cost.working);
   return [
     { title: 'The heat', workings: [demand.total.working] },
     { title: 'The machine', workings: [machine.whole.working] },
@@ -25,14 +31,42 @@ export function listChapters({ appraisal, pump, beside, versus }: PromiseParts):
       ? [{ title: `A year with ${systemInSentence(beside.id, beside.kind)}`, workings: [beside.cost.working] }]
       : []),
     ...(versus ? [{ title: 'The difference', workings: [versus.saving.working] }] : []),
+    ...(promise.lifetime
+      ? [
+          {
+            title: say('The years to come'),
+            note: say('Each further sum rests on the inputs of the first and on those that stand with it.'),
+            workings: yearsWorkings(promise.lifetime, costs),
+          },
+        ]
+      : []),
+  ];
+}
+
+/** The sums of the years to come rest on nearly the same inputs: what stood with the first is not written out again. */
+function yearsWorkings({ saved, payback, netPresentValue, annual }: Lifetime, costs: readonly Working[]): Working[] {
+  const first = { ...saved.working, steps: costs };
+  const others = [
+    ...(payback ? [payback.simple, payback.discounted] : []),
+    ...(netPresentValue ? [netPresentValue] : []),
+    ...(annual ? [annual.pump, annual.beside] : []),
+  ].map(({ working }) => working);
+  const told = new Set(first.inputs.map(inputKey));
+  return [
+    first,
+    ...others.map(({ steps: _, ...working }) => {
+      const inputs = working.inputs.filter((input) => !told.has(inputKey(input)));
+      for (const input of inputs) told.add(inputKey(input));
+      return { ...working, inputs };
+    }),
   ];
 }
 
 /** Six digits tell two results apart whatever their units are called; whole numbers may meet by chance and are kept. */
 const resultKey = (value: number) => (Number.isInteger(value) ? null : value.toPrecision(6));
 /** Origins of values that a sum has worked out on the way, though without steps of their own. */
-const WORKED_OUT = /^(sum below|energy bought|heat needed|heat \/|heat for [a-z ]+ \/|power ×|cost of a year)/;
-const inputKey = ({ name, value, unit, origin }: WorkingInput) => `${name}|${value}|${unit ?? ''}|${origin}`;
+const WORKED_OUT =
+  /^(sum below|energy bought|heat needed|heat \/|heat for [a-z ]+ \/|power ×|cost of a year|price × years left)/;
 
 /** Every result that some sum works out: where it comes back as an input it is no assumption of its own. */
 function collectResults(working: Working, into: Set<string>): void {

@@ -2,12 +2,14 @@
  * The figures of a promise as comma-separated text: one line a figure, so that any sheet can sort and sum them.
  * Lines end as RFC 4180 asks; the byte-order mark lets spreadsheets read "°" and "²".
  */
+import { yearsSeries } from '../charts/years/series.ts';
 import type { Figure, SystemResult } from '../model/appraisal/appraisal.ts';
 import type { KeptPromise } from '../model/appraisal/promise.ts';
+import type { Payback } from '../model/lifetime/lifetime.ts';
 import { monthNames } from '../words/numbers.ts';
 import { systemName } from '../words/systems.ts';
 import { listAssumptions } from './assumptions.ts';
-import { readPromise } from './parts.ts';
+import { type PromiseParts, readPromise } from './parts.ts';
 
 const COLUMNS = ['part', 'system', 'time', 'what', 'value', 'unit', 'low', 'high', 'grade', 'origin'] as const;
 type Line = Partial<Record<(typeof COLUMNS)[number], string | number>>;
@@ -67,6 +69,49 @@ function systemLines(system: SystemResult, name: string): Line[] {
   ];
 }
 
+/** What the next years may bring, each year and in all; nothing where it was not kept with the promise. */
+function yearsLines({ promise }: PromiseParts): Line[] {
+  const { lifetime } = promise;
+  if (!lifetime) return [];
+  const { kind, years, saved, chanceLess, payback, netPresentValue, annual } = lifetime;
+  const { pump, beside } = yearsSeries(lifetime);
+  const inAll = { part: 'years', time: `${years} years` };
+  const pounds = (what: string, found: Figure | null | undefined, system = ''): Line[] =>
+    found ? [{ ...inAll, what, system, unit: 'GBP', ...figureLine(found, 0.01) }] : [];
+  const until = (what: string, { years: value, low, high }: Payback): Line => ({
+    ...inAll,
+    what,
+    unit: 'years',
+    value: value ?? Number.NaN,
+    low: low ?? Number.NaN,
+    high: high ?? Number.NaN,
+  });
+  return [
+    ...[pump, beside].flatMap(({ name, points }) =>
+      points.map(
+        ({ year, value, low, high }): Line => ({
+          part: 'years',
+          system: name,
+          time: `year ${year}`,
+          what: kind === 'whole' ? 'paid in all' : 'paid to run it',
+          value: value / 100,
+          unit: 'GBP',
+          low: low / 100,
+          high: high / 100,
+        }),
+      ),
+    ),
+    ...pounds('saved with the heat pump', saved),
+    { ...inAll, what: 'share of futures in which the heat pump costs less', value: chanceLess },
+    ...(payback
+      ? [until('years until paid back', payback.simple), until('years until paid back, discounted', payback.discounted)]
+      : []),
+    ...pounds('worth today of what is saved', netPresentValue),
+    ...pounds('level cost a year', annual?.pump, pump.name),
+    ...pounds('level cost a year', annual?.beside, beside.name),
+  ];
+}
+
 export function leaveBehindCsv(promise: KeptPromise): string {
   const parts = readPromise(promise, { installerName: '', installerContact: '', paper: 'A4' });
   const { appraisal, madeOn } = parts;
@@ -92,6 +137,7 @@ export function leaveBehindCsv(promise: KeptPromise): string {
         unit: 'GBP',
       }),
     ) ?? []),
+    ...yearsLines(parts),
     ...listAssumptions(parts).flatMap(({ title, inputs }) =>
       inputs.map(
         (input): Line => ({

@@ -16,6 +16,7 @@ import { SourcesPart } from './sections/sources.tsx';
 import { SummaryPart } from './sections/summary.tsx';
 import { SurePart } from './sections/sure.tsx';
 import { WorkingsPart } from './sections/workings.tsx';
+import { YearsPart } from './sections/years.tsx';
 
 export function renderLeaveBehind(promise: KeptPromise, settings: DocumentSettings): string {
   const parts = readPromise(promise, settings);
@@ -30,6 +31,7 @@ export function renderLeaveBehind(promise: KeptPromise, settings: DocumentSettin
         <ComparisonPart parts={parts} />
         <MonthsPart parts={parts} />
         <SurePart parts={parts} />
+        <YearsPart parts={parts} />
         <FirstWinterPart parts={parts} />
         <CautionsPart parts={parts} />
         <AssumptionsPart parts={parts} />

@@ -1,6 +1,6 @@
 /** What the next years may bring, in words. Money far ahead is said roughly, and always with its range and its cautions. */
 import type { Lifetime, LifetimeNote, Payback } from '../model/lifetime/lifetime.ts';
-import { percent, poundsRange, roundTo, spokenPounds } from './numbers.ts';
+import { exactPercent, poundsRange, roundTo, spokenPounds } from './numbers.ts';
 import { systemInSentence } from './systems.ts';
 
 /** Below this nobody can tell two sums over many years apart: £20 for each year. */
@@ -108,7 +108,7 @@ function paybackRange({ low, high }: Payback, years: number): string {
 /** Payback is not worth: what the sums come to once money later counts less. */
 export function worthSentence({ netPresentValue, payback, inputs }: Lifetime): string {
   if (!netPresentValue || !payback) return '';
-  const rate = percentOf(inputs.discount.value);
+  const rate = exactPercent(inputs.discount.value);
   const counted = `Money later is worth less than money now, here by ${rate} a year.`;
   const value = Math.abs(netPresentValue.value);
   if (value < 10_000) return `${counted} Seen so, both come out about the same.`;
@@ -127,18 +127,13 @@ export function annualSentence(lifetime: Lifetime): string {
   return `Spread evenly, all that is paid is about ${spokenPounds(annual.pump.value)} a year with the heat pump. With ${othersName(lifetime)} it is about ${spokenPounds(annual.beside.value)}.`;
 }
 
-const percentOf = (share: number): string => {
-  const tenths = Math.round(share * 1000) / 10;
-  return Number.isInteger(tenths) ? percent(share) : `${tenths}%`;
-};
-
 /** What prices are taken to do. */
 export function pathsSentence({ inputs, against }: Lifetime): string {
   const [electricity, fuel] = [inputs.electricityGrowth.value, inputs.fuelGrowth.value];
   const path = (share: number) =>
     share === 0
       ? 'keeps pace with other prices'
-      : `${share > 0 ? 'rises' : 'falls'} ${percentOf(Math.abs(share))} a year against other prices`;
+      : `${share > 0 ? 'rises' : 'falls'} ${exactPercent(Math.abs(share))} a year against other prices`;
   const electric = ['direct-electric', 'storage', 'heat-pump'].includes(against.kind);
   if (electric) return `We let the price of electricity go its own way: in the middle it ${path(electricity)}.`;
   if (electricity === fuel && electricity === 0)

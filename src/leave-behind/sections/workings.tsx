@@ -23,16 +23,18 @@ export function markRepeats(working: Working, seen: Set<string>): Written {
 /** The sums as an appendix: heat, machine, then a year of the heat pump and of what stands beside it. */
 export function WorkingsPart({ parts }: { readonly parts: PromiseParts }) {
   const seen = new Set<string>();
-  const chapters = listChapters(parts).map(({ title, workings }) => ({
+  const chapters = listChapters(parts).map(({ title, note, workings }) => ({
     title,
+    note,
     written: workings.map((working) => markRepeats(working, seen)),
   }));
   return (
     <section>
       <h2>The sums</h2>
-      {chapters.map(({ title, written }) => (
+      {chapters.map(({ title, note, written }) => (
         <div key={title}>
           <h3>{title}</h3>
+          {note ? <p className="quiet">{note}</p> : null}
           {written.map((one) => (
             <WorkingBlock key={keyOf(one.working)} written={one} />
           ))}

@@ -36,7 +36,8 @@ export interface LifetimeWorkings {
   readonly besideAnnual: Working;
 }
 
-const GRADIENT = 'yearly amounts at the end of their year, the first at the end of year 1 and not yet escalated';
+const YEARLY = 'a year: units × (1 + growth)^(year − 1) + standing charge + service, at its end';
+const SOURCE = 'geometric gradient series and present worth, any textbook of engineering economics';
 
 /** The workings of all figures; the purchase stands in them only where it is counted. */
 export function lifetimeWorkings(parts: WorkingParts): LifetimeWorkings {
@@ -58,7 +59,7 @@ export function lifetimeWorkings(parts: WorkingParts): LifetimeWorkings {
     formula,
     inputs: lines,
     result: { value, unit },
-    source: GRADIENT,
+    source: SOURCE,
     steps: [pump.cost.working, beside.cost.working].map(({ steps: _, ...rest }, i) => ({
       ...rest,
       title: `${rest.title}: ${i === 0 ? 'heat pump' : 'the other'}`,
@@ -68,7 +69,7 @@ export function lifetimeWorkings(parts: WorkingParts): LifetimeWorkings {
     grade: weakestGrade([...worth, ...left].map(({ grade }) => grade)),
     saved: make(
       'Saved over the years with the heat pump',
-      'all that is paid with the other − all that is paid with the heat pump; a year: units × (1 + growth)^(year − 1) + standing charge + service',
+      `all that is paid with the other − all that is paid with the heat pump; ${YEARLY}`,
       [...bought, ...yearly, ...lasting],
       path.saved,
       'p',

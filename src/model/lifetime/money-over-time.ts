@@ -56,6 +56,6 @@ export function discountedPayback(cost: number, saving: number, rate: number, gr
   if (cost <= 0) return 0;
   if (!(saving > 0)) return null;
   if (Math.abs(rate - growth) < SAME_RATE) return (cost * (1 + rate)) / saving;
-  const left = 1 - (cost * (rate - growth)) / saving;
-  return left > 0 ? Math.log(left) / (Math.log1p(growth) - Math.log1p(rate)) : null;
+  const spent = (cost * (rate - growth)) / saving;
+  return spent < 1 ? Math.log1p(-spent) / (Math.log1p(growth) - Math.log1p(rate)) : null;
 }

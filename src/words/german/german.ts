@@ -5,6 +5,7 @@ import { COST } from './cost.ts';
 import { DRIVERS } from './drivers.ts';
 import { FINDINGS_WORTH } from './findings-worth.ts';
 import { FRAME } from './frame.ts';
+import { LEAVE_BEHIND } from './leave-behind.ts';
 import { MODEL } from './model.ts';
 import { NUMBERS } from './numbers.ts';
 import { THREAD } from './thread.ts';
@@ -13,6 +14,7 @@ import { WALK } from './walk.ts';
 export const german: Catalogue = {
   ...MODEL,
   ...NUMBERS,
+  ...LEAVE_BEHIND,
   ...COST,
   ...DRIVERS,
   ...FINDINGS_WORTH,

@@ -1,0 +1,98 @@
+import { YearsPicture } from '../../charts/years/picture.tsx';
+import { YEARS_NAME, yearsSentence } from '../../charts/years/sentence.ts';
+import { type YearsSeries, yearsSeries } from '../../charts/years/series.ts';
+import type { Lifetime, YearPoint } from '../../model/lifetime/lifetime.ts';
+import {
+  annualSentence,
+  chanceSentence,
+  lifetimeCautions,
+  noteSentence,
+  pathsSentence,
+  paybackSentence,
+  savedSentence,
+  worthSentence,
+} from '../../words/lifetime.ts';
+import { exactPounds, poundsRange } from '../../words/numbers.ts';
+import { say } from '../../words/say.ts';
+import { NumberHead } from '../number-head.tsx';
+import { PAPER_WIDTH } from '../paper.ts';
+import type { PromiseParts } from '../parts.ts';
+
+/** What the next years may bring, as kept with the promise; a promise from before it was kept says nothing of them. */
+export function YearsPart({ parts }: { readonly parts: PromiseParts }) {
+  const { lifetime } = parts.promise;
+  if (!lifetime) return null;
+  const series = yearsSeries(lifetime);
+  const told = [savedSentence, chanceSentence, paybackSentence, worthSentence, annualSentence].map((tell) =>
+    tell(lifetime),
+  );
+  return (
+    <section>
+      <h2>{say('What the next years may bring')}</h2>
+      <p className="say">{yearsSentence(lifetime)}</p>
+      <figure>
+        <div role="img" aria-label={`${YEARS_NAME}. ${yearsSentence(lifetime)}`}>
+          <YearsPicture series={series} size="paper" width={PAPER_WIDTH} />
+        </div>
+        <figcaption>
+          {lifetime.kind === 'whole'
+            ? say('Paid in all, purchase and running costs, in the money of today. 8 cases in 10 lie inside the bands.')
+            : say('Paid in all, running costs alone, in the money of today. 8 cases in 10 lie inside the bands.')}
+        </figcaption>
+      </figure>
+      <p className="plain">
+        <strong>{lifetimeCautions().join(' ')}</strong>
+      </p>
+      <p className="plain">{told.filter(Boolean).join(' ')}</p>
+      <YearsTable lifetime={lifetime} series={series} />
+      <p className="plain quiet">{[pathsSentence(lifetime), ...lifetime.notes.map(noteSentence)].join(' ')}</p>
+    </section>
+  );
+}
+
+/** More rows make no page clearer. */
+const ROWS_MOST = 8;
+
+/** The years that stand on paper: evenly apart, the last one, and each in which equipment is paid. */
+export function printedYears({ kind, pump, beside, years }: Lifetime): number[] {
+  const step = [1, 2, 5].find((apart) => years / apart + 1 <= ROWS_MOST) ?? 10;
+  return pump
+    .map(({ year }) => year)
+    .filter((year) => year > 0 || kind === 'whole')
+    .filter((year) => year % step === 0 || year === years || pump[year]!.outlay !== 0 || beside[year]!.outlay !== 0);
+}
+
+function YearsTable({ lifetime, series }: { readonly lifetime: Lifetime; readonly series: YearsSeries }) {
+  const { pump, beside } = series;
+  const cells = ({ value, low, high }: YearPoint) => [exactPounds(value), poundsRange(low, high)];
+  return (
+    <div className="wide">
+      <table className="years">
+        <thead>
+          <tr>
+            <th scope="col">{say('Paid in all after')}</th>
+            <NumberHead>{pump.name}</NumberHead>
+            <NumberHead>{say('8 cases in 10 inside')}</NumberHead>
+            <NumberHead>{beside.name}</NumberHead>
+            <NumberHead>{say('8 cases in 10 inside')}</NumberHead>
+          </tr>
+        </thead>
+        <tbody>
+          {printedYears(lifetime).map((year) => (
+            <tr key={year}>
+              <th scope="row">
+                {year === 0 ? say('putting it in') : say('{year, plural, one {# year} other {# years}}', { year })}
+              </th>
+              {[...cells(pump.points[year]!), ...cells(beside.points[year]!)].map((cell, column) => (
+                // biome-ignore lint/suspicious/noArrayIndexKey: the columns are fixed, and cells may be alike.
+                <td key={column} className="number">
+                  {cell}
+                </td>
+              ))}
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </div>
+  );
+}
