@@ -39,9 +39,9 @@ const CATALOGUE: Readonly<Record<string, (data: Data) => string>> = {
   'units-not-from-readings': ({ number, text }) =>
     `The units for “${text('meter')}” do not follow from the two readings. They are ${apart(number('billedKWh'), number('readKWh'))}.`,
   'old-rate': ({ text }) =>
-    `${partOf(text('part'))} priced as from ${longDate(text('versionFrom'))} for the whole bill. Newer prices hold for some or all of its days.`,
+    `${partOf(text('part'))} charged at the old price, that of ${longDate(text('versionFrom'))}. ${text('newerFrom') === '' ? 'Newer prices hold for some or all of the days.' : `A new price holds from ${longDate(text('newerFrom'))} on.`}`,
   'rate-too-early': ({ text }) =>
-    `${partOf(text('part'))} priced as from ${longDate(text('versionFrom'))} for the whole bill. Those prices begin later than the bill does.`,
+    `${partOf(text('part'))} charged at the price of ${longDate(text('versionFrom'))} on all days. That price begins later than the bill does.`,
   'calorific-value': ({ number, text }) =>
     `The units of “${text('meter')}” were worked out with a calorific value of ${plain(number('used'))}. The bill says ${plain(number('printed'))} MJ/m³.`,
   'correction-missing': ({ number }) =>

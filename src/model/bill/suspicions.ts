@@ -12,8 +12,9 @@ export type SuspicionCode =
   | 'reading-differs'
   /** The units charged do not follow from the bill's readings. data: meter, billedKWh, readKWh */
   | 'units-not-from-readings'
-  /** Prices from before a change, or of a later one. data: versionFrom, part ('all', 'units', 'standing') */
+  /** Prices from before a change. data: versionFrom, newerFrom, part ('units', 'standing', 'all') */
   | 'old-rate'
+  /** Prices of a later change. data: versionFrom, part */
   | 'rate-too-early'
   /** data: used, printed (MJ/m³), meter */
   | 'calorific-value'
@@ -141,11 +142,14 @@ function rateSuspicions({ bill, tariff }: TermsInput): Suspicion[] {
       ...terms,
       standing: terms.standing.map((term) => standingAt(bill, term, version)),
     });
-    const data = (part: string) => ({ versionFrom: version.from, part });
+    const newer = tariff.versions.map(({ from }) => from).filter((from) => from > version.from && from < bill.to);
+    const newerFrom = newer.toSorted()[0];
+    const data = (part: string) => ({ versionFrom: version.from, part, ...(newerFrom ? { newerFrom } : {}) });
+    // The part alone comes first: where only one of the two changed, both together fit as well.
     return [
-      { code, data: data('all'), change: (terms) => standing(units(terms)) },
       { code, data: data('units'), change: units },
       { code, data: data('standing'), change: standing },
+      { code, data: data('all'), change: (terms) => standing(units(terms)) },
     ];
   });
 }

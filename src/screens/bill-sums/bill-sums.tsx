@@ -1,5 +1,5 @@
 /** A bill typed from the paper or taken from a file, worked out again line by line. */
-import { useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import { leavesPricesOpen } from '../../model/bill/expected-terms.ts';
 import { billSumsSentence } from '../../words/bill-sums.ts';
 import { call } from '../desk.ts';
@@ -36,6 +36,9 @@ export function BillSums(props: {
   const [tariffId, setTariffId] = useState(() => (filed ? tariffOfBill(household.tariffs, filed.bill)?.id : undefined));
   const [asked, setAsked] = useState(false);
   const [failure, setFailure] = useState<string | null>(null);
+  const head = useRef<HTMLElement>(null);
+  // Opened from far down a list, the answer stands at the top.
+  useEffect(() => head.current?.scrollIntoView(), []);
   const set = (part: Partial<BillDraft>) => setDraft((before) => ({ ...before, ...part }));
 
   const fitting = fittingTariffs(household.tariffs, draft.fuel);
@@ -56,11 +59,11 @@ export function BillSums(props: {
 
   return (
     <>
-      <header className="stage-head" aria-live="polite">
+      <header className="stage-head" aria-live="polite" ref={head}>
         <p className="quiet">A bill’s sums{filed ? `, line ${filed.row} of ${filed.fileName}` : ''}</p>
         <h2 className="voice">{checked ? billSumsSentence(checked) : 'Copy the bill, and its sums are done again.'}</h2>
       </header>
-      <div className="sums">
+      <div className={filed ? 'sums sums-filed' : 'sums'}>
         <div className="sums-form">
           <BillHead draft={draft} onChange={set} onFuel={(fuel) => setDraft(emptyBill(fuel))} />
           <ChargeLines draft={draft} onChange={set} />

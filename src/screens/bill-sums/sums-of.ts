@@ -24,9 +24,10 @@ const isRefused = (tariff: Tariff) => findTariffFaults(tariff).some(({ weight })
 export const fittingTariffs = (tariffs: readonly Tariff[], fuel: Bill['fuel']): Tariff[] =>
   tariffs.filter((one) => one.fuel === fuel && !isRefused(one));
 
-/** The only tariff of the fuel, where it was in force on the bill's first day. */
-export function tariffOfBill(tariffs: readonly Tariff[], { fuel, from }: Bill): Tariff | undefined {
+/** The only tariff of the fuel, where it was in force on the bill's first day and has as many prices as the bill. */
+export function tariffOfBill(tariffs: readonly Tariff[], { fuel, from, meters }: Bill): Tariff | undefined {
   const fitting = fittingTariffs(tariffs, fuel);
   const [only] = fitting;
-  return fitting.length === 1 && only!.versions.some((version) => version.from <= from) ? only : undefined;
+  if (fitting.length !== 1 || !only!.versions.some((version) => version.from <= from)) return undefined;
+  return only!.versions.every(({ bands }) => bands.length === meters.length) ? only : undefined;
 }
