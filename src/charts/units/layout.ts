@@ -53,8 +53,15 @@ export function countTiles(input: UnitsInput): { meter: number; source: number; 
 
 const GAP = 3;
 const ROWS = 10;
+const USUAL_TILE = 26;
+/** Where there is height for it, tiles grow to this, px. */
+const LARGEST_TILE = 44;
 
-export function layOutUnits(input: UnitsInput, size: PictureSize, place: { width?: number } = {}): UnitsLayout {
+export function layOutUnits(
+  input: UnitsInput,
+  size: PictureSize,
+  place: { width?: number; height?: number } = {},
+): UnitsLayout {
   const { width, font, faint } = measuresOf(size, place.width);
   const { meter, source, total, tileKWh } = countTiles(input);
   const sourceKWh = Math.max(input.heatKWh - input.meterKWh, 0);
@@ -80,7 +87,8 @@ export function layOutUnits(input: UnitsInput, size: PictureSize, place: { width
     return stacked ? Math.max(first + second, arrowWidth + both) : first + second + arrowWidth + both;
   };
   // The largest tile with which the groups, or their words where those are wider, fit beside each other.
-  let tile = size === 'paper' || stacked ? 16 : 26;
+  const roomy = place.height === undefined ? USUAL_TILE : (place.height - (font + faint + 40)) / ROWS - GAP;
+  let tile = size === 'paper' || stacked ? 16 : Math.max(USUAL_TILE, Math.min(LARGEST_TILE, Math.floor(roomy)));
   while (tile > 4 && needed(tile) > width) tile -= 0.5;
   const [first, second] = widthsAt(tile) as [number, number, number];
   const blockHeight = ROWS * (tile + GAP) - GAP;

@@ -7,9 +7,13 @@ export function UnitsPicture(props: {
   readonly input: UnitsInput;
   readonly size: PictureSize;
   readonly width?: number;
+  /** Height there is, px. */
+  readonly height?: number;
 }) {
-  const { input, size, width } = props;
-  const paint = (given: number) => <Painted layout={layOutUnits(input, size, { width: given })} />;
+  const { input, size, width, height } = props;
+  const paint = (given: number) => (
+    <Painted layout={layOutUnits(input, size, { width: given, ...(height === undefined ? {} : { height }) })} />
+  );
   return width === undefined ? <Measured initial={measuresOf(size).width}>{paint}</Measured> : paint(width);
 }
 

@@ -9,7 +9,14 @@ import { SpreadPicture } from '../../charts/spread/picture.tsx';
 import type { Figure } from '../../model/appraisal/appraisal.ts';
 import { driverWorkings, emitterWorkings } from '../../model/explained/steps.ts';
 import type { WhatDrives } from '../../model/what-drives/what-drives.ts';
-import { driverValue, effectAmount, emitterName, emitterSentence, startsFromSentence } from '../../words/drivers.ts';
+import {
+  driverNote,
+  driverValue,
+  effectAmount,
+  emitterName,
+  emitterSentence,
+  startsFromSentence,
+} from '../../words/drivers.ts';
 import { say } from '../../words/say.ts';
 import { useHousehold } from '../household-context.tsx';
 import { HowWeKnow } from '../shared/how-we-know.tsx';

@@ -55,7 +55,7 @@ export function PagePicture(props: {
           {...shared}
           name={UNITS_NAME}
           sentence={unitsSentence(input)}
-          picture={<UnitsPicture input={input} size="table" />}
+          picture={<UnitsPicture input={input} size="table" height={height} />}
           table={unitsTable(input)}
         />
       );
