@@ -38,7 +38,9 @@ export function BillSums(props: {
   const [failure, setFailure] = useState<string | null>(null);
   const head = useRef<HTMLElement>(null);
   // Opened from far down a list, the answer stands at the top.
-  useEffect(() => head.current?.scrollIntoView(), []);
+  useEffect(() => {
+    head.current?.scrollIntoView();
+  }, []);
   const set = (part: Partial<BillDraft>) => setDraft((before) => ({ ...before, ...part }));
 
   const fitting = fittingTariffs(household.tariffs, draft.fuel);
