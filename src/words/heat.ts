@@ -1,6 +1,7 @@
 /** How much heat the home needs, and how we know. */
 import type { Appraisal, Demand, DemandEstimate, DemandWay } from '../model/appraisal/appraisal.ts';
 import { capitalised, degrees, grouped, listed, longDate, percent, spokenCount, spokenKWh } from './numbers.ts';
+import { say } from './say.ts';
 import { carrierName } from './systems.ts';
 
 /** "This home needs about 13,900 units of heat a year, give or take 1,100." */
@@ -105,13 +106,26 @@ export function heatLossSentence({
   return `${own} ${typed} The two agree.`;
 }
 
-/** What the meter should show in a year to come. */
+/** What the meter should show in a year to come: each winter with the range of a single such year. */
 export function yearsAheadSentence({ yearsAhead, signature }: Pick<Demand, 'yearsAhead' | 'signature'>): string {
   const of = (winter: 'mild' | 'typical' | 'cold') => yearsAhead?.find((one) => one.winter === winter);
   const [mild, typical, cold] = [of('mild'), of('typical'), of('cold')];
   if (!mild || !typical || !cold || !signature) return '';
-  const carrier = carrierName(signature.carrier);
-  return `As it is, the meter should show about ${spokenKWh(typical.kWh)} of ${carrier} in a typical year. In 8 years of 10 it lies between ${spokenCount(typical.low)} and ${spokenCount(typical.high)}. A cold year (1 in 10) takes ${spokenCount(cold.kWh)}, a mild one ${spokenCount(mild.kWh)}.`;
+  return say(
+    'As it is, the meter should show about {typical} of {carrier} in a typical year. A cold year (1 in 10) takes about {cold}, a mild one {mild}. We are not sure: 8 times in 10 a typical year lies between {typicalLow} and {typicalHigh}. A cold one lies between {coldLow} and {coldHigh}, a mild one between {mildLow} and {mildHigh}.',
+    {
+      carrier: carrierName(signature.carrier),
+      typical: spokenKWh(typical.kWh),
+      cold: spokenCount(cold.kWh),
+      mild: spokenCount(mild.kWh),
+      typicalLow: spokenCount(typical.low),
+      typicalHigh: spokenCount(typical.high),
+      coldLow: spokenCount(cold.low),
+      coldHigh: spokenCount(cold.high),
+      mildLow: spokenCount(mild.low),
+      mildHigh: spokenCount(mild.high),
+    },
+  );
 }
 
 /** The line before and after a change in the house. */

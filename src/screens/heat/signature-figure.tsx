@@ -1,8 +1,10 @@
 import { ChartFigure } from '../../charts/figure.tsx';
+import { ChartTableView } from '../../charts/frame/chart-table.tsx';
 import { SignaturePicture } from '../../charts/signature/picture.tsx';
 import { SIGNATURE_NAME, signatureChartSentence } from '../../charts/signature/sentence.ts';
 import { signatureSeries } from '../../charts/signature/series.ts';
 import { signatureTable } from '../../charts/signature/table.ts';
+import { yearsAheadTable } from '../../charts/signature/years-ahead-table.ts';
 import type { Demand, Signature } from '../../model/appraisal/appraisal.ts';
 import { heatLossWorkings, signatureWorking, yearsAheadWorking } from '../../model/explained/signature.ts';
 import { changeSentence, fitSentence, heatLossSentence, yearsAheadSentence } from '../../words/heat.ts';
@@ -50,6 +52,7 @@ export function SignatureFigure(props: { readonly signature: Signature; readonly
       {said.map((sentence) => (
         <p key={sentence}>{sentence}</p>
       ))}
+      {demand.yearsAhead ? <ChartTableView table={yearsAheadTable(demand.yearsAhead)} /> : null}
     </section>
   );
 }
