@@ -221,16 +221,40 @@ describe.each([
   });
 });
 
-describe('points of a sheet foretold from the others', () => {
+/** How far a sheet's point, foretold from the points given, lies off the published COP [1]. */
+function missed(
+  sheet: readonly SheetRow[],
+  given: (row: SheetRow) => boolean,
+  [, sourceC, flowC, heatW, powerW]: SheetRow,
+) {
+  const { surface } = perHeatSurface(sheet.filter(given).map(pointOf));
+  return 1 / readSurface(surface, sourceC, flowC) / (heatW / powerW) - 1;
+}
+
+describe('each point of a sheet foretold from all others', () => {
+  test.each<[string, readonly SheetRow[], number]>([
+    // Reached / with the Carnot fraction run straight between the points: 2.2 % / 7.3 %.
+    ['brine: all nine within 3 %', BRINE_15_KW, 0.03],
+    // A point in the middle: 1.8 % / 2.3 %.
+    ['air, A2: within 3 %', AIR_20_KW.filter(([, sourceC]) => sourceC === 2), 0.03],
+    // An outer point, 12 K beyond the next of its flow: 6.7 % / 14.7 %. Not within 3 %, and the screen says so.
+    ['air, A-10 and A7: within 7 %', AIR_20_KW.filter(([, sourceC]) => sourceC !== 2), 0.07],
+  ])('%s', (_, left, within) => {
+    const sheet = left === BRINE_15_KW ? BRINE_15_KW : AIR_20_KW;
+    for (const row of left) expect(Math.abs(missed(sheet, (each) => each !== row, row)), row[0]).toBeLessThan(within);
+  });
+});
+
+describe('many points of a sheet foretold from a few', () => {
   test.each<[string, readonly SheetRow[], (row: SheetRow) => boolean, number]>([
+    // One source only, so nothing is known of the other sources: Carnot's limit has to do. Reached: 5.1 %.
     ['brine, from B0/W35, B0/W45 and B0/W55', BRINE_15_KW, ([, sourceC]) => sourceC === 0, 0.052],
-    ['brine, from its four corners', BRINE_15_KW, ([, sourceC, flowC]) => sourceC !== 0 && flowC !== 45, 0.045],
-    ['air, A2 from A-10 and A7', AIR_20_KW, ([, sourceC]) => sourceC !== 2, 0.04],
+    // Reached / before: 1.6 % / 4.3 %.
+    ['brine, from its four corners', BRINE_15_KW, ([, sourceC, flowC]) => sourceC !== 0 && flowC !== 45, 0.02],
+    // Reached / before: 1.8 % / 3.9 %.
+    ['air, A2 from A-10 and A7', AIR_20_KW, ([, sourceC]) => sourceC !== 2, 0.02],
   ])('%s', (_, sheet, isGiven, within) => {
-    const { surface } = perHeatSurface(sheet.filter(isGiven).map(pointOf));
-    for (const { sourceC, flowC, cop } of sheet.map(pointOf)) {
-      expect(Math.abs(1 / readSurface(surface, sourceC, flowC) / cop - 1)).toBeLessThan(within);
-    }
+    for (const row of sheet) expect(Math.abs(missed(sheet, isGiven, row)), row[0]).toBeLessThan(within);
   });
 });
 

@@ -1,6 +1,7 @@
 /** COP and output of a machine as tables over source and flow, read a hundred thousand times a second. */
 import type { RatedPoint } from '../../household/household.ts';
-import { carnotFraction, carnotLimit, LEAST_LIFT_K, throughPoints } from './rated-points.ts';
+import { copThrough } from './cop-shape.ts';
+import { LEAST_LIFT_K, throughPoints } from './rated-points.ts';
 
 /** Source and flow that the tables span, °C, one node a kelvin; what lies beyond is taken at the edge. */
 export const SOURCE_FROM_C = -30;
@@ -50,8 +51,9 @@ function isInUse(at: number): boolean {
 const BENT = 0.02;
 
 /**
- * Electricity a unit of heat [1] over source and flow: 1 / (fraction × Carnot COP), the fraction run through the rated
- * points and brought down to the share [1] that an installed machine reaches. 1/COP lies all but straight between nodes of a kelvin (error below 0.01 %). A warmer flow or a colder source
+ * Electricity a unit of heat [1] over source and flow: 1 / COP by `copThrough`, the COP brought down to the share [1]
+ * that an installed machine reaches.
+ * 1/COP lies all but straight between nodes of a kelvin (error below 0.01 %). A warmer flow or a colder source
  * never takes less: where points say so, the table is bent to the least that does not; and never more than 1, a
  * resistance heater.
  */
@@ -67,10 +69,8 @@ export function perHeatSurface(points: readonly RatedPoint[], installedShare = 1
 const kept = new WeakMap<readonly RatedPoint[], Map<number, PerHeat>>();
 
 function bendSurface(points: readonly RatedPoint[], installedShare: number): PerHeat {
-  const fraction = throughPoints(points.map((point) => ({ ...point, value: carnotFraction(point) })));
-  const surface = fill((sourceC, flowC) =>
-    Math.min(1, 1 / (installedShare * fraction(sourceC, flowC) * carnotLimit(sourceC, flowC))),
-  );
+  const copAt = copThrough(points);
+  const surface = fill((sourceC, flowC) => Math.min(1, 1 / (installedShare * copAt(sourceC, flowC))));
   let bent = false;
   const raise = (at: number, neighbour: number) => {
     if (surface[at]! >= surface[neighbour]!) return;
