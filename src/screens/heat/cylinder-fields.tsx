@@ -1,3 +1,4 @@
+import { say } from '../../words/say.ts';
 import { useHousehold } from '../household-context.tsx';
 import { TickField } from '../shared/choice-field.tsx';
 import { GivenField } from '../shared/given-field.tsx';
@@ -19,7 +20,7 @@ export function CylinderFields(props: { readonly keptAtLabel: string }) {
         onChange={(hotC) => change(patchSection('hotWater', { hotC }))}
       />
       <GivenField
-        label="Cylinder"
+        label={say('Cylinder')}
         given={cylinderLitres}
         limits={{ min: 1, max: 2000, unit: 'litres' }}
         today={today}
@@ -35,9 +36,9 @@ export function PasteuriseField() {
   const { household, change } = useHousehold();
   return (
     <TickField
-      label="Heated to 60 °C once a week"
+      label={say('Heated to 60 °C once a week')}
       checked={household.hotWater.pasteuriseWeekly ?? true}
-      note="By the immersion heater, against legionella."
+      note={say('By the immersion heater, against legionella.')}
       onChange={(pasteuriseWeekly) => change(patchSection('hotWater', { pasteuriseWeekly }))}
     />
   );

@@ -1,12 +1,13 @@
 import { ChartFigure } from '../../charts/figure.tsx';
 import type { Demand } from '../../model/appraisal/appraisal.ts';
 import { rangedWorking } from '../../model/explained/ranged.ts';
-import { exactKWh, spokenCount } from '../../words/numbers.ts';
+import { exactKWh, spokenCount, spokenKWh } from '../../words/numbers.ts';
+import { say } from '../../words/say.ts';
 import { useHousehold } from '../household-context.tsx';
 import { HowWeKnow } from '../shared/how-we-know.tsx';
 import type { RangeRow } from '../shared/ranges/layout.ts';
 import { RangesPicture } from '../shared/ranges/picture.tsx';
-import { WAY_NEEDS, WAY_WORDS } from './way-words.ts';
+import { WAY_WORDS } from './way-words.ts';
 
 /** 10 and 90 % points of a normal distribution, in standard errors. */
 const NORMAL_90 = 1.2816;
@@ -17,28 +18,28 @@ export function estimateRows(demand: Demand): RangeRow[] {
     const low = Math.max(0, estimate.spaceKWh - NORMAL_90 * estimate.spaceErrorKWh);
     const high = estimate.spaceKWh + NORMAL_90 * estimate.spaceErrorKWh;
     return {
-      name: `From ${WAY_WORDS[estimate.way]}`,
+      name: say(WAY_WORDS[estimate.way].from),
       kind: 'beside',
       grade: estimate.grade,
       low,
       middle: estimate.spaceKWh,
       high,
       label: spokenCount(estimate.spaceKWh),
-      range: `${spokenCount(low)} to ${spokenCount(high)}`,
+      range: say('{low} to {high}', { low: spokenCount(low), high: spokenCount(high) }),
     };
   });
   const { value, low, high, grade } = demand.space;
   return [
     ...rows,
     {
-      name: 'What the sums rest on',
+      name: say('What the sums rest on'),
       kind: 'sum',
       grade,
       low: Math.max(0, low),
       middle: value,
       high,
       label: spokenCount(value),
-      range: `${spokenCount(Math.max(0, low))} to ${spokenCount(high)}`,
+      range: say('{low} to {high}', { low: spokenCount(Math.max(0, low)), high: spokenCount(high) }),
     },
   ];
 }
@@ -56,17 +57,20 @@ export function EstimatesFigure() {
   return (
     <>
       <ChartFigure
-        name="Heat for the rooms"
-        sentence={`Heat for the rooms, units a year, worked out ${demand.estimates.length === 1 ? 'one way' : `${demand.estimates.length} ways`}. We are not sure: each band holds 8 cases in 10.`}
+        name={say('Heat for the rooms')}
+        sentence={say(
+          'Heat for the rooms, units a year, worked out {count, plural, one {one way} other {# ways}}. We are not sure: each band holds 8 cases in 10.',
+          { count: demand.estimates.length },
+        )}
         picture={<RangesPicture rows={rows} tickLabel={spokenCount} smallestStep={500} />}
-        known={<HowWeKnow find={() => estimateWorkings(demand, rows)} about="Heat for the rooms" plain />}
+        known={<HowWeKnow find={() => estimateWorkings(demand, rows)} about={say('Heat for the rooms')} plain />}
         table={{
-          caption: 'Heat for the rooms in a typical year. 8 cases in 10 lie between low and high.',
+          caption: say('Heat for the rooms in a typical year. 8 cases in 10 lie between low and high.'),
           columns: [
-            { name: 'Way' },
-            { name: 'Most likely', number: true },
-            { name: 'Low', number: true },
-            { name: 'High', number: true },
+            { name: say('Way') },
+            { name: say('Most likely'), number: true },
+            { name: say('Low'), number: true },
+            { name: say('High'), number: true },
           ],
           rows: rows.map((row) => ({
             cells: [row.name, exactKWh(row.middle), exactKWh(row.low), exactKWh(row.high)],
@@ -77,15 +81,15 @@ export function EstimatesFigure() {
       <ul className="ways">
         {demand.estimates.map((estimate) => (
           <li key={estimate.way}>
-            From {WAY_WORDS[estimate.way]}:{' '}
+            {say(WAY_WORDS[estimate.way].from)}:{' '}
             <button type="button" className="figure-link" onClick={() => openWorking(estimate.working)}>
-              {spokenCount(estimate.spaceKWh)} units
+              {spokenKWh(estimate.spaceKWh)}
             </button>
           </li>
         ))}
         {demand.missing.map(({ way }) => (
           <li key={way} className="quiet">
-            From {WAY_WORDS[way]}: {WAY_NEEDS[way]}
+            {say(WAY_WORDS[way].wanting)}
           </li>
         ))}
       </ul>

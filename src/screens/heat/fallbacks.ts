@@ -1,4 +1,5 @@
 /** What the model takes where a field is left empty, and where that comes from. Asked of the model's own assumptions, so that both agree. */
+
 import type { Appraisal } from '../../model/appraisal/appraisal.ts';
 import { BASE_C, CYLINDER_LITRES, FLOOR_AREA_M2, HOT_C, PEOPLE, ROOM_C } from '../../model/demand/assumptions.ts';
 import { cylinderLossKWhPerDay } from '../../model/demand/cylinder-loss.ts';
@@ -7,6 +8,7 @@ import { designFlow } from '../../model/heat-pump/flow.ts';
 import type { Household } from '../../model/household/household.ts';
 import { reference } from '../../reference/index.ts';
 import { grouped } from '../../words/numbers.ts';
+import { say } from '../../words/say.ts';
 import type { Fallback } from '../shared/given.ts';
 import { formatPlain } from '../shared/number-text.ts';
 
@@ -31,42 +33,48 @@ export function fallbackFor(field: FallbackField, household: Household, appraisa
   const area = household.home.floorAreaM2?.value;
   switch (field) {
     case 'floorAreaM2':
-      return fallback(String(FLOOR_AREA_M2), 'a typical British home.');
+      return fallback(formatPlain(FLOOR_AREA_M2), say('a typical British home.'));
     case 'people':
       return area === undefined
-        ? fallback(formatPlain(PEOPLE), 'the mean British household.')
-        : fallback(grouped(peopleOfFloorArea(area), 1), 'as many as usually live on this floor area.');
+        ? fallback(formatPlain(PEOPLE), say('the mean British household.'))
+        : fallback(grouped(peopleOfFloorArea(area), 1), say('as many as usually live on this floor area.'));
     case 'designOutdoorC': {
       const taken = appraisal.questions.find((question) => question.code === 'design-temperature-assumed')?.data;
       return taken
-        ? fallback(formatPlain(Number(taken.outdoorC)), `${taken.place}, the ${taken.rule} set.`)
-        : fallback('', 'the nearest place in the table, once a heat loss is typed.');
+        ? fallback(
+            formatPlain(Number(taken.outdoorC)),
+            say('{place}, the {rule} set.', { place: String(taken.place), rule: String(taken.rule) }),
+          )
+        : fallback('', say('the nearest place in the table, once a heat loss is typed.'));
     }
     case 'roomC':
-      return fallback(String(ROOM_C), 'what most British homes keep.');
+      return fallback(formatPlain(ROOM_C), say('what most British homes keep.'));
     case 'baseC':
       return household.heat.roomC || household.heat.heatLossKW
-        ? fallback(grouped(appraisal.demand.baseC, 1), 'room temperature less what people, sun and appliances give.')
-        : fallback(grouped(appraisal.demand.signature?.baseC ?? BASE_C, 1), 'the record, or common practice.');
+        ? fallback(
+            grouped(appraisal.demand.baseC, 1),
+            say('room temperature less what people, sun and appliances give.'),
+          )
+        : fallback(grouped(appraisal.demand.signature?.baseC ?? BASE_C, 1), say('the record, or common practice.'));
     case 'efficiency': {
       const { system } = household.present;
       const row = reference.efficiency[system === 'heat-pump' || system === 'other' ? 'gas-condensing' : system];
       return fallback(grouped(row.space.middle * 100), row.space.source);
     }
     case 'litresPerDay':
-      return fallback('', 'worked out from the number of people.');
+      return fallback('', say('worked out from the number of people.'));
     case 'hotC':
-      return fallback(String(HOT_C), 'the usual draw-off temperature.');
+      return fallback(formatPlain(HOT_C), say('the usual draw-off temperature.'));
     case 'cylinderLitres':
-      return fallback(String(CYLINDER_LITRES), 'the usual size beside a heat pump.');
+      return fallback(formatPlain(CYLINDER_LITRES), say('the usual size beside a heat pump.'));
     case 'cylinderLossKWhPerDay': {
       const litres = household.hotWater.cylinderLitres?.value ?? CYLINDER_LITRES;
       const loss = cylinderLossKWhPerDay({ litres, foamMm: FOAM_MM, separatelyTimed: true });
-      return fallback(grouped(loss, 1), 'its size, behind 50 mm of foam.');
+      return fallback(grouped(loss, 1), say('its size, behind 50 mm of foam.'));
     }
     case 'flowC':
-      return fallback(String(designFlow(household.machine).flowC), 'the usual one for these emitters.');
+      return fallback(String(designFlow(household.machine).flowC), say('the usual one for these emitters.'));
     case 'backupShare':
-      return fallback('0', 'none but the weekly hot cylinder.');
+      return fallback('0', say('none but the weekly hot cylinder.'));
   }
 }

@@ -1,17 +1,18 @@
 import type { Household } from '../../model/household/household.ts';
 import { reference } from '../../reference/index.ts';
 import { degrees } from '../../words/numbers.ts';
+import { phrase, say } from '../../words/say.ts';
 import { useHousehold } from '../household-context.tsx';
-import { type Choice, ChoiceField } from '../shared/choice-field.tsx';
+import { type Choice, ChoiceField, sayChoices } from '../shared/choice-field.tsx';
 import { GivenField } from '../shared/given-field.tsx';
 import { patchSection } from '../shared/patch.ts';
 import { fallbackFor } from './fallbacks.ts';
 
 type Rule = NonNullable<Household['heat']['designRule']>;
 const RULES: readonly Choice<Rule>[] = [
-  { value: '99 %', label: 'the 99 % set' },
-  { value: '99.6 %', label: 'the 99.6 % set' },
-  { value: 'typed', label: 'a figure of your own' },
+  { value: '99 %', label: phrase('the 99 % set') },
+  { value: '99.6 %', label: phrase('the 99.6 % set') },
+  { value: 'typed', label: phrase('a figure of your own') },
 ];
 
 /** Heat loss and the certificate: what was worked out or printed by somebody else. */
@@ -21,31 +22,31 @@ export function HeatFields() {
   const places = reference.designTemperatures.filter((row) => row.rule === heat.designRule);
   return (
     <section>
-      <h3>Heat loss and certificate</h3>
+      <h3>{say('Heat loss and certificate')}</h3>
       <div className="fields">
         <GivenField
-          label="Heat loss on the design day"
+          label={say('Heat loss on the design day')}
           given={heat.heatLossKW}
           limits={{
             min: 0.2,
             max: 200,
             unit: 'kW',
-            why: 'A home that loses nothing needs no heating, and 200 kW would heat a school.',
+            why: say('A home that loses nothing needs no heating, and 200 kW would heat a school.'),
           }}
           today={today}
-          help="From your own room-by-room sum, or the survey."
+          help={say('From your own room-by-room sum, or the survey.')}
           onChange={(heatLossKW) => change(patchSection('heat', { heatLossKW }))}
         />
         <ChoiceField
-          label="Worked out for"
+          label={say('Worked out for')}
           value={heat.designRule}
-          emptyLabel="not said"
-          choices={RULES}
-          note="Two sets are in use. They differ by 1.2 to 2.3 degrees at the same place."
+          emptyLabel={say('not said')}
+          choices={sayChoices(RULES)}
+          note={say('Two sets are in use. They differ by 1.2 to 2.3 degrees at the same place.')}
           onChange={(designRule) => change(patchSection('heat', { designRule }))}
         />
         <GivenField
-          label="Outdoors on the design day"
+          label={say('Outdoors on the design day')}
           given={heat.designOutdoorC}
           limits={{ min: -30, max: 15, unit: '°C' }}
           today={today}
@@ -58,7 +59,7 @@ export function HeatFields() {
           onChange={(designOutdoorC) => change(patchSection('heat', { designOutdoorC }))}
         />
         <GivenField
-          label="Rooms kept at"
+          label={say('Rooms kept at')}
           given={heat.roomC}
           limits={{ min: 10, max: 30, unit: '°C' }}
           today={today}
@@ -66,28 +67,28 @@ export function HeatFields() {
           onChange={(roomC) => change(patchSection('heat', { roomC }))}
         />
         <GivenField
-          label="No heating needed above"
+          label={say('No heating needed above')}
           given={heat.baseC}
           limits={{
             min: 5,
             max: 25,
             unit: '°C',
-            why: 'This is the outdoor temperature at which the heating goes off.',
+            why: say('This is the outdoor temperature at which the heating goes off.'),
           }}
           today={today}
           fallback={fallbackFor('baseC', household, appraisal)}
           onChange={(baseC) => change(patchSection('heat', { baseC }))}
         />
         <GivenField
-          label="Certificate: heat for rooms"
+          label={say('Certificate: heat for rooms')}
           given={heat.certificateSpaceKWh}
           limits={{ min: 0, max: 500_000, unit: 'kWh/yr' }}
           today={today}
-          help="From the energy certificate of the home."
+          help={say('From the energy certificate of the home.')}
           onChange={(certificateSpaceKWh) => change(patchSection('heat', { certificateSpaceKWh }))}
         />
         <GivenField
-          label="Certificate: hot water"
+          label={say('Certificate: hot water')}
           given={heat.certificateWaterKWh}
           limits={{ min: 0, max: 50_000, unit: 'kWh/yr' }}
           today={today}

@@ -1,5 +1,6 @@
 import { AgeBand, HomeKind } from '../../model/household/household.ts';
 import { reference } from '../../reference/index.ts';
+import { phrase, reword, say } from '../../words/say.ts';
 import { useHousehold } from '../household-context.tsx';
 import { ChoiceField } from '../shared/choice-field.tsx';
 import { sentenceOf, typeGiven } from '../shared/given.ts';
@@ -10,12 +11,12 @@ import { fallbackFor } from './fallbacks.ts';
 import { ZoneField } from './zone-field.tsx';
 
 const KIND_WORDS: { readonly [kind in HomeKind]: string } = {
-  detached: 'detached house',
-  semi: 'semi-detached house',
-  terrace: 'terraced house',
-  bungalow: 'bungalow',
-  flat: 'flat',
-  other: 'something else',
+  detached: phrase('detached house'),
+  semi: phrase('semi-detached house'),
+  terrace: phrase('terraced house'),
+  bungalow: phrase('bungalow'),
+  flat: phrase('flat'),
+  other: phrase('something else'),
 };
 
 /** The home and the people in it. */
@@ -24,50 +25,50 @@ export function HomeFields() {
   const { home } = household;
   return (
     <section>
-      <h3>The home</h3>
+      <h3>{say('The home')}</h3>
       <div className="fields">
         <TextField
-          label="Name of the home"
+          label={say('Name of the home')}
           value={household.name}
           maxLength={120}
-          refusal={household.name.trim() === '' ? 'A home needs a name.' : null}
+          refusal={household.name.trim() === '' ? say('A home needs a name.') : null}
           onChange={(name) => change((before) => ({ ...before, name }))}
         />
         <TextField
-          label="Job number"
+          label={say('Job number')}
           value={household.jobNumber ?? ''}
           maxLength={60}
-          note="Your own number, if you keep one."
+          note={say('Your own number, if you keep one.')}
           onChange={(jobNumber) => change((before) => withText(before, 'jobNumber', jobNumber))}
         />
         <TextField
-          label="Postcode"
+          label={say('Postcode')}
           value={home.postcode ?? ''}
           maxLength={10}
-          note={`Weather of: ${appraisal.climate.regionName}. The first part is enough.`}
+          note={say('Weather of: {region}. The first part is enough.', { region: appraisal.climate.regionName })}
           onChange={(postcode) => change(patchSection('home', { postcode: postcode === '' ? undefined : postcode }))}
         />
         <ChoiceField
-          label="Region for the weather"
+          label={say('Region for the weather')}
           value={home.regionId === undefined ? undefined : String(home.regionId)}
-          emptyLabel="from the postcode"
+          emptyLabel={say('from the postcode')}
           choices={reference.regions.map(({ id, name }) => ({ value: String(id), label: name }))}
           onChange={(id) => change(patchSection('home', { regionId: id === undefined ? undefined : Number(id) }))}
         />
         <ZoneField />
         <ChoiceField
-          label="Kind of home"
+          label={say('Kind of home')}
           value={home.kind}
-          emptyLabel="not said"
-          choices={HomeKind.options.map((value) => ({ value, label: KIND_WORDS[value] }))}
+          emptyLabel={say('not said')}
+          choices={HomeKind.options.map((value) => ({ value, label: say(KIND_WORDS[value]) }))}
           onChange={(kind) => change(patchSection('home', { kind }))}
         />
         <ChoiceField
-          label="Built"
+          label={say('Built')}
           value={home.ageBand?.value}
-          emptyLabel="not said"
-          choices={AgeBand.options.map((value) => ({ value, label: value }))}
-          note={home.ageBand ? sentenceOf(home.ageBand.origin) : undefined}
+          emptyLabel={say('not said')}
+          choices={AgeBand.options.map((value) => ({ value, label: reword(value) }))}
+          note={home.ageBand ? sentenceOf(reword(home.ageBand.origin)) : undefined}
           onChange={(band) =>
             change(
               patchSection('home', { ageBand: band === undefined ? undefined : typeGiven(band, home.ageBand, today) }),
@@ -75,15 +76,15 @@ export function HomeFields() {
           }
         />
         <GivenField
-          label="Floor area"
+          label={say('Floor area')}
           given={home.floorAreaM2}
-          limits={{ min: 10, max: 5000, unit: 'm²', why: 'A home smaller than a garage is not meant, surely.' }}
+          limits={{ min: 10, max: 5000, unit: 'm²', why: say('A home smaller than a garage is not meant, surely.') }}
           today={today}
           fallback={fallbackFor('floorAreaM2', household, appraisal)}
           onChange={(floorAreaM2) => change(patchSection('home', { floorAreaM2 }))}
         />
         <GivenField
-          label="People"
+          label={say('People')}
           given={home.people}
           limits={{ min: 1, max: 30, whole: true, unit: '' }}
           today={today}

@@ -1,32 +1,33 @@
 import { type Household, PresentSystem } from '../../model/household/household.ts';
+import { phrase, say } from '../../words/say.ts';
 import { useHousehold } from '../household-context.tsx';
-import { type Choice, ChoiceField, TickField } from '../shared/choice-field.tsx';
+import { type Choice, ChoiceField, sayChoices, TickField } from '../shared/choice-field.tsx';
 import { GivenField } from '../shared/given-field.tsx';
 import { patchSection } from '../shared/patch.ts';
 import { fallbackFor } from './fallbacks.ts';
 
 const SYSTEM_WORDS: { readonly [system in PresentSystem]: string } = {
-  'gas-condensing': 'gas boiler, condensing',
-  'gas-old': 'gas boiler, older',
-  oil: 'oil boiler',
-  lpg: 'LPG boiler',
-  'direct-electric': 'electric heaters',
-  storage: 'storage heaters',
-  'heat-pump': 'heat pump',
-  other: 'something else',
+  'gas-condensing': phrase('gas boiler, condensing'),
+  'gas-old': phrase('gas boiler, older'),
+  oil: phrase('oil boiler'),
+  lpg: phrase('LPG boiler'),
+  'direct-electric': phrase('electric heaters'),
+  storage: phrase('storage heaters'),
+  'heat-pump': phrase('heat pump'),
+  other: phrase('something else'),
 };
 type Present = Household['present'];
 const WATER_FROM: readonly Choice<NonNullable<Present['hotWaterFrom']>>[] = [
-  { value: 'same', label: 'the same system' },
-  { value: 'immersion', label: 'an immersion heater' },
-  { value: 'electric-shower', label: 'electric showers' },
+  { value: 'same', label: phrase('the same system') },
+  { value: 'immersion', label: phrase('an immersion heater') },
+  { value: 'electric-shower', label: phrase('electric showers') },
 ];
 const OTHER_HEAT: readonly Choice<NonNullable<Present['otherHeat']>>[] = [
-  { value: 'none', label: 'none' },
-  { value: 'wood stove', label: 'a wood stove' },
-  { value: 'open fire', label: 'an open fire' },
-  { value: 'electric heaters', label: 'electric heaters' },
-  { value: 'solar thermal', label: 'solar panels for hot water' },
+  { value: 'none', label: phrase('none') },
+  { value: 'wood stove', label: phrase('a wood stove') },
+  { value: 'open fire', label: phrase('an open fire') },
+  { value: 'electric heaters', label: phrase('electric heaters') },
+  { value: 'solar thermal', label: phrase('solar panels for hot water') },
 ];
 const BURNS_GAS: readonly PresentSystem[] = ['gas-condensing', 'gas-old'];
 
@@ -36,12 +37,12 @@ export function PresentFields() {
   const { present } = household;
   return (
     <section>
-      <h3>What heats it now</h3>
+      <h3>{say('What heats it now')}</h3>
       <div className="fields">
         <ChoiceField
-          label="Heating today"
+          label={say('Heating today')}
           value={present.system}
-          choices={PresentSystem.options.map((value) => ({ value, label: SYSTEM_WORDS[value] }))}
+          choices={PresentSystem.options.map((value) => ({ value, label: say(SYSTEM_WORDS[value]) }))}
           onChange={(system) => {
             // Another system has another efficiency; a figure typed for the old one would be wrong.
             if (system) change(patchSection('present', { system, efficiency: undefined }));
@@ -49,13 +50,13 @@ export function PresentFields() {
         />
         {present.system === 'heat-pump' ? null : (
           <GivenField
-            label="Seasonal efficiency"
+            label={say('Seasonal efficiency')}
             given={present.efficiency}
             limits={{
               min: 20,
               max: 110,
               unit: '%',
-              why: 'No boiler gives more than 110 %, and below 20 % nobody would keep it.',
+              why: say('No boiler gives more than 110 %, and below 20 % nobody would keep it.'),
             }}
             scale={100}
             today={today}
@@ -64,25 +65,25 @@ export function PresentFields() {
           />
         )}
         <ChoiceField
-          label="Hot water comes from"
+          label={say('Hot water comes from')}
           value={present.hotWaterFrom}
-          emptyLabel="the same system, assumed"
-          choices={WATER_FROM}
+          emptyLabel={say('the same system, assumed')}
+          choices={sayChoices(WATER_FROM)}
           onChange={(hotWaterFrom) => change(patchSection('present', { hotWaterFrom }))}
         />
         <ChoiceField
-          label="Other heat"
+          label={say('Other heat')}
           value={present.otherHeat}
-          emptyLabel="not said"
-          choices={OTHER_HEAT}
-          note="Heat that none of the meters sees."
+          emptyLabel={say('not said')}
+          choices={sayChoices(OTHER_HEAT)}
+          note={say('Heat that none of the meters sees.')}
           onChange={(otherHeat) => change(patchSection('present', { otherHeat }))}
         />
         {BURNS_GAS.includes(present.system) ? (
           <TickField
-            label="They cook on gas"
+            label={say('They cook on gas')}
             checked={present.cooksOnGas ?? false}
-            note="Gas for cooking stays in the bill, and so does the standing charge."
+            note={say('Gas for cooking stays in the bill, and so does the standing charge.')}
             onChange={(cooksOnGas) => change(patchSection('present', { cooksOnGas }))}
           />
         ) : null}

@@ -1,4 +1,5 @@
 import type { DemandChoice } from '../../model/household/household.ts';
+import { say } from '../../words/say.ts';
 import { useHousehold } from '../household-context.tsx';
 import { PickField } from '../shared/choice-field.tsx';
 import { patchSection } from '../shared/patch.ts';
@@ -13,10 +14,17 @@ export function RestOn() {
   if (options.length < 2) return null;
   return (
     <PickField
-      label="The sums rest on"
+      label={say('The sums rest on')}
       value={demand.chosen}
-      choices={options.map((value) => ({ value, label: value === 'together' ? 'all together' : WAY_WORDS[value] }))}
-      note={demand.chosen === 'together' ? 'Each counts for as much as it is sure of.' : 'One alone, chosen by you.'}
+      choices={options.map((value) => ({
+        value,
+        label: value === 'together' ? say('all together') : say(WAY_WORDS[value].name),
+      }))}
+      note={
+        demand.chosen === 'together'
+          ? say('Each counts for as much as it is sure of.')
+          : say('One alone, chosen by you.')
+      }
       onChange={(use) =>
         change(patchSection('heat', { use: use === 'together' && !household.heat.use ? undefined : use }))
       }

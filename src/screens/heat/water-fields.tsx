@@ -1,3 +1,4 @@
+import { say } from '../../words/say.ts';
 import { useHousehold } from '../household-context.tsx';
 import { GivenField } from '../shared/given-field.tsx';
 import { patchSection } from '../shared/patch.ts';
@@ -10,19 +11,19 @@ export function WaterFields() {
   const water = household.hotWater;
   return (
     <section>
-      <h3>Hot water</h3>
+      <h3>{say('Hot water')}</h3>
       <div className="fields">
         <GivenField
-          label="Used a day"
+          label={say('Used a day')}
           given={water.litresPerDay}
           limits={{ min: 1, max: 3000, unit: 'litres' }}
           today={today}
           fallback={fallbackFor('litresPerDay', household, appraisal)}
           onChange={(litresPerDay) => change(patchSection('hotWater', { litresPerDay }))}
         />
-        <CylinderFields keptAtLabel="Kept at" />
+        <CylinderFields keptAtLabel={say('Kept at')} />
         <GivenField
-          label="Cylinder loses"
+          label={say('Cylinder loses')}
           given={water.cylinderLossKWhPerDay}
           limits={{ min: 0, max: 20, unit: 'kWh/day' }}
           today={today}

@@ -1,15 +1,16 @@
+import { phrase, say } from '../../words/say.ts';
 import { useHousehold } from '../household-context.tsx';
-import { type Choice, ChoiceField } from '../shared/choice-field.tsx';
+import { type Choice, ChoiceField, sayChoices } from '../shared/choice-field.tsx';
 
 const ZONES: readonly Choice<string>[] = [
-  { value: 'Europe/London', label: 'United Kingdom' },
-  { value: 'Europe/Dublin', label: 'Ireland' },
-  { value: 'Europe/Berlin', label: 'central Europe' },
-  { value: 'America/New_York', label: 'US, Eastern' },
-  { value: 'America/Chicago', label: 'US, Central' },
-  { value: 'America/Denver', label: 'US, Mountain' },
-  { value: 'America/Phoenix', label: 'US, Arizona' },
-  { value: 'America/Los_Angeles', label: 'US, Pacific' },
+  { value: 'Europe/London', label: phrase('United Kingdom') },
+  { value: 'Europe/Dublin', label: phrase('Ireland') },
+  { value: 'Europe/Berlin', label: phrase('central Europe') },
+  { value: 'America/New_York', label: phrase('US, Eastern') },
+  { value: 'America/Chicago', label: phrase('US, Central') },
+  { value: 'America/Denver', label: phrase('US, Mountain') },
+  { value: 'America/Phoenix', label: phrase('US, Arizona') },
+  { value: 'America/Los_Angeles', label: phrase('US, Pacific') },
 ];
 
 /** By which clock the home lives; fixed once readings finer than a day are kept, whose days it has cut. */
@@ -21,13 +22,13 @@ export function ZoneField() {
   const others = isFixed ? [] : ZONES.filter(({ value }) => value !== zone);
   return (
     <ChoiceField
-      label="Clock of the home"
+      label={say('Clock of the home')}
       value={zone}
-      choices={[named, ...others]}
+      choices={sayChoices([named, ...others])}
       note={
         isFixed
-          ? 'The readings kept were cut into days by this clock. Take them back to change it.'
-          : 'When its clocks change in spring and autumn.'
+          ? say('The readings kept were cut into days by this clock. Take them back to change it.')
+          : say('When its clocks change in spring and autumn.')
       }
       onChange={(next) => change((before) => ({ ...before, zone: next ?? before.zone }))}
     />

@@ -1,10 +1,15 @@
 import { type ReactNode, useId } from 'react';
+import { say } from '../../words/say.ts';
 import { describedBy, Field, fieldIds } from './field.tsx';
 
 export interface Choice<T extends string> {
   readonly value: T;
   readonly label: string;
 }
+
+/** Choices of a table of ours, their labels in the language spoken. */
+export const sayChoices = <T extends string>(choices: readonly Choice<T>[]): Choice<T>[] =>
+  choices.map(({ value, label }) => ({ value, label: say(label) }));
 
 /** One of several, in a drop-down list. `emptyLabel` says what holds when nothing is chosen. */
 export function ChoiceField<T extends string>(props: {

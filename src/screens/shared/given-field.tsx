@@ -57,7 +57,7 @@ export function GivenField(props: {
           aria-describedby={describedBy(ids, true, entry.refusal !== null)}
           onChange={(event) => entry.type(event.target.value)}
         />
-        {props.limits.unit ? <span className="unit">{props.limits.unit}</span> : null}
+        {props.limits.unit ? <span className="unit">{reword(props.limits.unit)}</span> : null}
       </span>
       {given ? (
         <GradePicker

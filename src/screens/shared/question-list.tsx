@@ -37,7 +37,7 @@ export function QuestionList(props: { readonly stage: Question['stage'] }) {
           </div>
         );
       })}
-      {workings.length > 0 ? <HowWeKnow find={() => workings} about="these questions" plain /> : null}
+      {workings.length > 0 ? <HowWeKnow find={() => workings} about={say('these questions')} plain /> : null}
     </section>
   );
 }

@@ -48,7 +48,7 @@ export function Thread(props: { readonly stage: Stage; readonly children: ReactN
       </nav>
       <div className="thread-foot">
         {props.children}
-        <HowWeKnow find={find} about="all of these lines" plain />
+        <HowWeKnow find={find} about={say('all of these lines')} plain />
         <p className="legend">
           {(['measured', 'estimated', 'assumed'] as const).map((grade) => (
             <span key={grade} className="legend-one">

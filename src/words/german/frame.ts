@@ -113,6 +113,8 @@ export const FRAME: Catalogue = {
   'This cannot stand as it is': 'Das kann so nicht bleiben',
   'To ask': 'Zu fragen',
   'To know': 'Zu wissen',
+  'these questions': 'diese Fragen',
+  'all of these lines': 'alle diese Zeilen',
   'typed by the installer, {0}': 'vom Fachbetrieb eingegeben, {0}',
   // Left edge
   'This household was changed in another window since you opened it.':

@@ -5,11 +5,13 @@ import { COST } from './cost.ts';
 import { DRIVERS } from './drivers.ts';
 import { FINDINGS_WORTH } from './findings-worth.ts';
 import { FRAME } from './frame.ts';
+import { HEAT_SCREEN } from './heat-screen.ts';
 import { LEAVE_BEHIND } from './leave-behind.ts';
 import { MODEL } from './model.ts';
 import { NUMBERS } from './numbers.ts';
 import { THREAD } from './thread.ts';
 import { WALK } from './walk.ts';
+import { YEARS_AHEAD } from './years-ahead.ts';
 
 export const german: Catalogue = {
   ...MODEL,
@@ -19,7 +21,9 @@ export const german: Catalogue = {
   ...DRIVERS,
   ...FINDINGS_WORTH,
   ...FRAME,
+  ...HEAT_SCREEN,
   ...THREAD,
   ...WALK,
+  ...YEARS_AHEAD,
   ...CHARTS,
 };

@@ -29,6 +29,7 @@ export const WALK: Catalogue = {
   'Promise {number} · {date}': 'Zusage {number} · {date}',
   'Reading the promise …': 'Die Zusage wird gelesen …',
   'Writing …': 'Wird geschrieben …',
+  'Promise {number}': 'Zusage {number}',
   ', promise {number}': ', Zusage {number}',
   'We promised about {amount} a year on {date}.': 'Wir haben am {date} etwa {amount} im Jahr zugesagt.',
   'Nothing is promised yet. It would be about {cost} a year.':
@@ -171,6 +172,8 @@ export const WALK: Catalogue = {
     '{name} · nur Betrieb, in heutigem Geld · die Bänder halten 8 von 10 Fällen',
   'Do not sell this page. The prices of the years to come are anybody’s guess.':
     'Verkaufen Sie diese Seite nicht. Die Preise der kommenden Jahre kennt niemand.',
+  'By the month. {title}': 'Nach Monaten. {title}',
+  'Cost of each month': 'Kosten jedes Monats',
   Pages: 'Seiten',
   'What if: {whatIf}. These are not today’s figures.': 'Was wäre, wenn: {whatIf}. Das sind nicht die Zahlen von heute.',
   'What if …': 'Was wäre, wenn …',

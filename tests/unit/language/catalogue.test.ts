@@ -21,6 +21,7 @@ const PATHS = process.env.TEXTS?.split(',') ?? [
   'src/charts/drivers',
   'src/words/working.ts',
   'src/charts/working-view.tsx',
+  'src/screens/heat',
   'src/screens/list',
   'src/screens/promise',
   'src/screens/walk/pages',

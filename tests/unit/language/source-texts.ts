@@ -145,6 +145,8 @@ export function readSource(file: string): SourceTexts {
       case 'Literal':
         if (typeof node.value === 'string') {
           const field = parent?.type === 'Property' && key === 'value' ? (parent.key as Node) : null;
+          // Values that a choice stands for.
+          if (field?.type === 'Identifier' && field.name === 'value') return;
           const shown = field?.type === 'Identifier' && SHOWN.test(String(field.name));
           if (parent?.type === 'Property' && key === 'key') return;
           if (parent?.type === 'BinaryExpression' && /^[!=]==?$/.test(String(parent.operator))) return;

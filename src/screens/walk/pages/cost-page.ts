@@ -53,7 +53,7 @@ export function costPage({ household, appraisal, changed }: WalkInput): WalkPage
       ),
       ...(versus ? [rangedWorking(versus.saving)] : []),
       ...[pump, ...(beside ? [beside] : [])].map((system) =>
-        costByMonth(system, `By the month. ${costWorking(system).title}`),
+        costByMonth(system, say('By the month. {title}', { title: costWorking(system).title })),
       ),
     ],
     notes: [

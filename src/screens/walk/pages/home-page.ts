@@ -70,7 +70,7 @@ export function homePage(input: WalkInput): WalkPage {
     foot,
     picture: { kind: 'months', parts: costParts(present) },
     knobs: [],
-    workings: [costWorking(present), costByMonth(present, 'Cost of each month'), present.bought.working],
+    workings: [costWorking(present), costByMonth(present, say('Cost of each month')), present.bought.working],
     notes: hasRecord
       ? [say('Ask: does that sound like your bills? If not, stop here and look at them together.')]
       : [say('No record was given. Ask for a year of bills or readings before any figure is promised.')],

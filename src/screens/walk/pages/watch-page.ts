@@ -30,7 +30,7 @@ export function watchPage({ household, appraisal, settings }: WalkInput): WalkPa
     foot: [household.name, settings.installerName, contact].filter(Boolean).join(' · '),
     picture: bought.value > 0 ? { kind: 'watch', rows } : { kind: 'none' },
     knobs: [],
-    workings: [unitsByMonth({ monthly, bought }, CALL_SHARE), costByMonth(pump, 'Cost of each month')],
+    workings: [unitsByMonth({ monthly, bought }, CALL_SHARE), costByMonth(pump, say('Cost of each month'))],
     notes: [say('Show where the meter is and how it is read.'), ...callSentences().slice(1), ...cautionSentences()],
   };
 }
