@@ -10,15 +10,15 @@ export function billSumsSentence(checked: CheckedBill): string {
   const { differencePence, reckonedPence, rows } = checked;
   if (checked.agrees) {
     return differencePence === undefined
-      ? `By what is typed here the bill comes to ${poundsAndPence(reckonedPence)}.`
+      ? `By these figures the bill comes to ${poundsAndPence(reckonedPence)}.`
       : 'The sums on this bill are right to the penny.';
   }
   const size = Math.abs(differencePence ?? 0);
   if (size > 1) {
-    return `This bill asks ${poundsAndPence(size)} too ${differencePence! > 0 ? 'much' : 'little'}, by what is typed here.`;
+    return `This bill asks ${poundsAndPence(size)} too ${differencePence! > 0 ? 'much' : 'little'}, by these figures.`;
   }
   const wrong = rows.filter(({ kind, difference = 0 }) => MONEY.includes(kind) && Math.abs(difference) > 1).length;
-  const total = differencePence === undefined ? 'No total is typed, and' : 'The total is right, but';
+  const total = differencePence === undefined ? 'No total is given, and' : 'The total is right, but';
   return `${total} ${counted(wrong, 'line differs', 'lines differ')} from what ${wrong === 1 ? 'it' : 'they'} should be.`;
 }
 const MONEY: readonly BillRow['kind'][] = ['units', 'standing', 'vat'];
@@ -31,19 +31,23 @@ const kWh = (value: number) => `${grouped(value, Number.isInteger(Number(value.t
 const plain = (value: number) => grouped(value, 3).replace(/\.?0+$/, '');
 const apart = (a: number, b: number) => `${kWh(Math.abs(a - b))} too ${a > b ? 'many' : 'few'}`;
 
+/** A bill's only register needs no name. */
+const forMeter = (text: Data['text']): string =>
+  text('meter') === 'gas' || text('meter') === 'all hours' ? '' : ` for “${text('meter')}”`;
+
 const CATALOGUE: Readonly<Record<string, (data: Data) => string>> = {
   'estimated-reading': ({ number, text }) =>
-    `The bill rests on an estimated reading. It charges ${kWh(number('billedKWh'))} for “${text('meter')}”, your readings say ${kWh(number('ownKWh'))}. Give the supplier your reading.`,
+    `The bill rests on an estimated reading. It charges ${kWh(number('billedKWh'))}${forMeter(text)}, your readings say ${kWh(number('ownKWh'))}. Give the supplier your reading.`,
   'reading-differs': ({ number, text }) =>
-    `The bill charges ${kWh(number('billedKWh'))} for “${text('meter')}”. Your own readings say ${kWh(number('ownKWh'))}. Look at the meter again, then tell the supplier.`,
+    `The bill charges ${kWh(number('billedKWh'))}${forMeter(text)}. Your own readings say ${kWh(number('ownKWh'))}. Look at the meter again, then tell the supplier.`,
   'units-not-from-readings': ({ number, text }) =>
-    `The units for “${text('meter')}” do not follow from the two readings. They are ${apart(number('billedKWh'), number('readKWh'))}.`,
+    `The units${forMeter(text)} do not follow from the two readings. They are ${apart(number('billedKWh'), number('readKWh'))}.`,
   'old-rate': ({ text }) =>
     `${partOf(text('part'))} charged at the old price, that of ${longDate(text('versionFrom'))}. ${text('newerFrom') === '' ? 'Newer prices hold for some or all of the days.' : `A new price holds from ${longDate(text('newerFrom'))} on.`}`,
   'rate-too-early': ({ text }) =>
     `${partOf(text('part'))} charged at the price of ${longDate(text('versionFrom'))} on all days. That price begins later than the bill does.`,
   'calorific-value': ({ number, text }) =>
-    `The units of “${text('meter')}” were worked out with a calorific value of ${plain(number('used'))}. The bill says ${plain(number('printed'))} MJ/m³.`,
+    `The units${forMeter(text)} were worked out with a calorific value of ${plain(number('used'))}. The bill says ${plain(number('printed'))} MJ/m³.`,
   'correction-missing': ({ number }) =>
     `The volume was not corrected. The gas should be multiplied by ${grouped(number('correction'), 5)} before it becomes kWh.`,
   'meter-unit': ({ text }) =>

@@ -61,7 +61,7 @@ export function BillSums(props: {
 
   return (
     <>
-      <header className="stage-head" aria-live="polite" ref={head}>
+      <header className="stage-head sums-head" aria-live="polite" ref={head}>
         <p className="quiet">A bill’s sums{filed ? `, line ${filed.row} of ${filed.fileName}` : ''}</p>
         <h2 className="voice">{checked ? billSumsSentence(checked) : 'Copy the bill, and its sums are done again.'}</h2>
       </header>

@@ -45,7 +45,7 @@ export function SumsResult({ checked }: { readonly checked: CheckedBill }) {
                   {rowName(row, several)}
                   {rowSum(row) === '' ? null : <span className="quiet small sums-how">{rowSum(row)}</span>}
                 </th>
-                <td className="number">{rowValue(row, row.printed) || <span className="quiet">not typed</span>}</td>
+                <td className="number">{rowValue(row, row.printed) || <span className="quiet">not given</span>}</td>
                 <td className="number">{rowValue(row, row.reckoned)}</td>
                 <td className="number">{differenceOf(row)}</td>
               </tr>

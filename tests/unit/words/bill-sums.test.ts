@@ -74,10 +74,10 @@ describe('the answer', () => {
   const base = { rows: [], reckonedPence: 10_000, agrees: false, explanations: [] };
   const off: BillRow = { kind: 'units', name: 'day', unit: 'p', printed: 500, reckoned: 400, difference: 100 };
   test.each([
-    ['too much', { ...base, differencePence: 1234 }, 'This bill asks £12.34 too much, by what is typed here.'],
-    ['too little', { ...base, differencePence: -5 }, 'This bill asks £0.05 too little, by what is typed here.'],
+    ['too much', { ...base, differencePence: 1234 }, 'This bill asks £12.34 too much, by these figures.'],
+    ['too little', { ...base, differencePence: -5 }, 'This bill asks £0.05 too little, by these figures.'],
     ['right', { ...base, agrees: true, differencePence: 0 }, 'The sums on this bill are right to the penny.'],
-    ['no total', { ...base, agrees: true }, 'By what is typed here the bill comes to £100.00.'],
+    ['no total', { ...base, agrees: true }, 'By these figures the bill comes to £100.00.'],
     [
       'lines that cancel',
       { ...base, rows: [off], differencePence: 0 },
