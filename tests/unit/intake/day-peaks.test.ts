@@ -1,0 +1,56 @@
+/** The highest use of each half-hour of the day by month, which a charge on power hangs on. */
+import { describe, expect, test } from 'vitest';
+import type { IntakeContext } from '../../../src/intake/intake.ts';
+import { readFile } from '../../../src/intake/read-file.ts';
+import { sumRegisters } from '../../../src/model/evidence/sum-registers.ts';
+
+const context: IntakeContext = {
+  zone: 'Europe/London',
+  today: '2026-11-25',
+  kWhPerLitre: { oil: 10.3, lpg: 7.21 },
+  gasVolume: { correction: 1.02264, calorificMJPerM3: 39.5, imperialM3PerHundredCubicFeet: 2.83 },
+};
+/** Days of readings from a day of 2026 on, winter time; the value may be left out. */
+const seriesOf = (first: string, days: number, minutes: number, kWh: (day: number, slot: number) => number | null) => {
+  const perDay = 1440 / minutes;
+  const rows = Array.from({ length: days * perDay }, (_, i) => {
+    const value = kWh(Math.floor(i / perDay), i % perDay);
+    const at = new Date(Date.parse(`${first}T00:00Z`) + i * minutes * 60_000).toISOString().slice(0, 16);
+    return value === null ? null : `${at.replace('T', ' ')},${value}`;
+  });
+  const text = ['Start,Electricity kWh', ...rows.filter((row) => row !== null)].join('\n');
+  return readFile('made.csv', new TextEncoder().encode(text), {}, context).preview.series[0]!;
+};
+
+describe('the highest half-hours', () => {
+  test('are those of any day of the month, each by itself', () => {
+    const { dayPeaks } = seriesOf('2026-01-30', 4, 30, (day, half) => (half === 36 ? 1 + day / 10 : 0.2 + half / 1000));
+    // 30 and 31 January, then 1 and 2 February.
+    expect([dayPeaks![0]![36], dayPeaks![1]![36]]).toEqual([1.1, 1.3]);
+    expect(dayPeaks![0]![10]).toBeCloseTo(0.21, 12);
+    expect(dayPeaks![2]).toEqual(new Array(48).fill(0));
+  });
+  test('come of two quarters of an hour together', () => {
+    const { dayPeaks } = seriesOf('2026-01-12', 3, 15, (_, slot) =>
+      slot === 73 ? 0.9 : slot === 72 ? 0.4 : 0.1 + (slot % 5) / 100,
+    );
+    expect(dayPeaks![0]![36]).toBeCloseTo(1.3, 12);
+  });
+  test('leave out a half-hour that is not there', () => {
+    const { dayPeaks } = seriesOf('2026-01-12', 3, 30, (day, half) =>
+      day === 0 && half === 21 ? null : 0.5 - day / 10 + (half % 7) / 100,
+    );
+    // 0.50 + 0.06 on the first day; it lacks half-hour 21, so that takes the 0.40 of the second.
+    expect([dayPeaks![0]![20], dayPeaks![0]![21]].map((kWh) => kWh!.toFixed(3))).toEqual(['0.560', '0.400']);
+  });
+  test('are not known of hours, nor of registers that were added', () => {
+    expect(seriesOf('2026-01-12', 4, 60, (_, hour) => 0.2 + hour / 100).dayPeaks).toBeUndefined();
+    const one = seriesOf('2026-01-12', 3, 30, (_, half) => 0.3 + (half % 7) / 100);
+    expect(one.dayPeaks).toBeDefined();
+    const day = { ...one, id: 'd', name: 'Day' };
+    const night = { ...one, id: 'n', name: 'Night' };
+    expect(sumRegisters([day, night]).map(({ name, dayPeaks }) => [name, dayPeaks])).toEqual([
+      ['Day and Night', undefined],
+    ]);
+  });
+});
