@@ -1,6 +1,7 @@
 /** The reckoning as text for a terminal. */
 import type { Appraisal, SystemResult, Versus } from '../model/appraisal/appraisal.ts';
 import type { BillCheck } from '../model/appraisal/promise.ts';
+import { rangeOf } from '../model/demand/figure.ts';
 import type { Remark } from '../model/evidence/evidence.ts';
 import { causeName, insideOf, nextSentence, verdictSentence } from '../words/check.ts';
 import { costSentence, LEAST_FACTOR, rangeSentence } from '../words/cost.ts';
@@ -52,18 +53,25 @@ const section = (title: string, lines: readonly string[]): string[] =>
   lines.length === 0 ? [] : ['', title, ...lines.map((line) => `  ${line}`)];
 
 function heatLines({ demand }: Appraisal): string[] {
-  const estimates = demand.estimates.map(({ way, spaceKWh, spaceErrorKWh, grade }) => [
-    wayName(way),
-    exactKWh(spaceKWh),
-    `give or take ${exactKWh(spaceErrorKWh)}`,
-    gradeName(grade),
-  ]);
+  const estimates = demand.estimates.map(({ way, spaceKWh, spaceErrorKWh, waterKWh, grade }) => {
+    const { low, high } = rangeOf(spaceKWh, spaceErrorKWh);
+    const water = waterKWh === undefined ? 'not said' : exactKWh(waterKWh);
+    return [wayName(way), exactKWh(spaceKWh), `${exactKWh(low)} to ${exactKWh(high)}`, water, gradeName(grade)];
+  });
+  const { space, water } = demand;
+  const sum = [
+    'what the sums rest on',
+    exactKWh(space.value),
+    `${exactKWh(space.low)} to ${exactKWh(space.high)}`,
+    exactKWh(water.value),
+    gradeName(space.grade),
+  ];
+  const head = ['heat a year', 'rooms only', 'rooms, 8 cases of 10', 'hot water', 'rooms are'];
   return [
     heatSentence(demand),
     waterSentence(demand),
     basisSentence(demand),
-    ...(estimates.length > 0 ? ['For the rooms, hot water left out:'] : []),
-    ...inColumns(estimates),
+    ...inColumns([head, ...estimates, sum]),
     ...demand.missing.map(({ way, reason }) => missingWaySentence(way, reason)),
     demand.signature ? fitSentence(demand.signature) : '',
     changeSentence(demand),
