@@ -6,6 +6,7 @@ import { checkBillSums } from '../../src/model/bill/check-bill-sums.ts';
 import type { Tariff } from '../../src/model/tariff/tariff.ts';
 import { readBill } from '../../src/screens/bill-sums/bill-draft.ts';
 import { draftOfBill } from '../../src/screens/bill-sums/draft-of-bill.ts';
+import { type Cell, serialOf, writeWorkbook } from '../unit/intake/write-workbook.ts';
 import { gasKWh, times, vatOn } from './pennies.ts';
 
 const GAS = { correction: 1.02264, imperialM3PerHundredCubicFeet: 2.83, calorificMJPerM3: 39.5 };
@@ -22,6 +23,13 @@ const billsIn = (text: string, name = 'bills.csv'): Bill[] =>
 const corpus = (name: string): Bill[] =>
   billsIn(readFileSync(new URL(`../corpus/${name}`, import.meta.url), 'utf8'), name);
 const check = (bill: Bill, tariff?: Tariff) => checkBillSums({ bill, gas: GAS, vatRate: 0.05, tariff });
+
+/** Days as a workbook has them, money and figures as numbers. */
+function workbookCell(cell: string, row: number): Cell {
+  if (row === 0 || cell === '') return cell;
+  if (/^\d{4}-/.test(cell)) return { serial: serialOf(`${cell}T00:00`), form: 'date' };
+  return Number.isNaN(Number(cell.replace('£', ''))) ? cell : Number(cell.replace('£', ''));
+}
 
 const prices = (changes: readonly (readonly [from: string, pencePerKWh: number])[]): Tariff => ({
   id: 'held',
@@ -60,6 +68,13 @@ describe('the bills of the corpus come to the pennies reckoned in whole numbers'
   ])('%s, bill %i: %i p', (file, place, pence) => {
     const checked = check(corpus(file)[place]!);
     expect([checked.reckonedPence, checked.printedPence, checked.agrees]).toEqual([pence, pence, true]);
+  });
+  test('a workbook gives the bill of the same rows as text', () => {
+    const text = readFileSync(new URL('../corpus/bills-whole-gas-m3.csv', import.meta.url), 'utf8');
+    const rows = text.trim().split('\n');
+    const cells = rows.map((line, at) => line.split(',').map((cell) => workbookCell(cell, at)));
+    const book = readFile('bills.xlsx', writeWorkbook([{ name: 'Bills', rows: cells }]), {}, CONTEXT);
+    expect(book.preview.series[0]!.bills!.map(({ bill }) => bill)).toEqual(corpus('bills-whole-gas-m3.csv'));
   });
   test('what the screen makes of a bill is the bill of the file', () => {
     for (const file of ['electricity', 'day-night', 'gas-m3', 'feet', 'unknown']) {
