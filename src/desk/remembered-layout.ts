@@ -1,5 +1,6 @@
 /**
- * What the installer corrected of a file is remembered for the next file with the same headings, whoever's it is.
+ * What the installer corrected of a file is remembered for the next file with the same headings, whoever's it is;
+ * where a file has none, for the next of as many columns that are written alike.
  * It is said in a remark, any new choice goes before it, and `anew` sets it aside.
  */
 import { IntakeChoices, type IntakeContext, type IntakePreview, type IntakeResult } from '../intake/intake.ts';
@@ -14,7 +15,7 @@ const Layout = IntakeChoices.omit({ sheet: true, fill: true, calorificMJPerM3: t
 
 export interface RememberedReading {
   readonly result: IntakeResult;
-  /** Under what the choices are to be remembered, and which they are; without headings a file cannot be told again. */
+  /** Under what the choices are to be remembered, and which they are; undefined for what is no table. */
   readonly layout: { readonly key: string; readonly choices: IntakeChoices } | undefined;
 }
 
@@ -36,7 +37,7 @@ export function readRemembered(
   const choices = { ...stored, ...given, ...columns };
   const { preview, intervals } = readFile(file.fileName, file.bytes, choices, context);
   const remark = {
-    code: 'layout-remembered',
+    code: hasHeadings(first.preview) ? 'layout-remembered' : 'layout-remembered-bare',
     weight: 'note' as const,
     file: file.fileName,
     found: choicesInWords(stored),
@@ -56,11 +57,31 @@ export function rememberLayout(store: LayoutStore, layout: RememberedReading['la
   store.writeLayout(layout.key, isNothing ? undefined : kept);
 }
 
-/** Headings in their order. Only tables have a choice of shapes; "column 1" stands where there is no heading. */
-function keyOf({ candidates, columns }: IntakePreview): string | undefined {
-  if (candidates.length < 2 || columns.every((name) => /^column \d+$/.test(name))) return undefined;
-  const headings = columns.map((name) => name.trim().toLowerCase());
-  return hashOf(new TextEncoder().encode(JSON.stringify(headings)));
+/** "column 1" stands where there is no heading. */
+const hasHeadings = ({ columns }: IntakePreview): boolean => !columns.every((name) => /^column \d+$/.test(name));
+
+/** Headings in their order, or how each column is written. Only tables have a choice of shapes. */
+function keyOf(preview: IntakePreview): string | undefined {
+  const { candidates, columns, rows } = preview;
+  if (candidates.length < 2 || columns.length === 0) return undefined;
+  const marks = hasHeadings(preview)
+    ? columns.map((name) => name.trim().toLowerCase())
+    : { written: columns.map((_, column) => commonest(rows.map(({ cells }) => writingOf(cells[column] ?? '')))) };
+  return hashOf(new TextEncoder().encode(JSON.stringify(marks)));
+}
+
+/** A date as its pattern ("99/99/9999 99:99"), else whether it is a number, a word or nothing. */
+function writingOf(cell: string): string {
+  const text = cell.trim();
+  if (text === '') return 'nothing';
+  if (/^[-+]?[\d., ]+$/.test(text) && !/\d[.,]\d+[.,]\d/.test(text)) return 'number';
+  return /\d.*[-/.:].*\d/.test(text) ? text.replaceAll(/\d/g, '9').replaceAll(/\b9\b/g, '99') : 'word';
+}
+
+function commonest(names: readonly string[]): string {
+  const counts = new Map<string, number>();
+  for (const name of names) counts.set(name, (counts.get(name) ?? 0) + 1);
+  return [...counts].reduce((best, one) => (one[1] > best[1] ? one : best), ['nothing', 0] as const)[0];
 }
 
 const withoutAbsent = (choices: IntakeChoices): IntakeChoices =>

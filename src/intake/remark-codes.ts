@@ -13,6 +13,7 @@ export const REMARK_CODES = [
   'comma-inside-numbers',
   'encoding-taken',
   'layout-remembered',
+  'layout-remembered-bare',
   // Rows
   'preamble-skipped',
   'totals-skipped',

@@ -24,6 +24,11 @@ const alike = (r: Remark): string =>
   r.count === undefined || r.count < 2 ? '' : ` There are ${r.count} lines like it.`;
 /** The time or day of one row. */
 const when = (r: Remark): string => (r.from === undefined ? '' : ` (${r.from})`);
+/** " on 3 March 2025" or " between 3 March 2025 and 9 March 2025" of stamps that both count. */
+const spanOfDays = (from: string, to: string): string =>
+  from.slice(0, 10) === to.slice(0, 10)
+    ? ` on ${longDate(from.slice(0, 10))}`
+    : ` between ${longDate(from.slice(0, 10))} and ${longDate(to.slice(0, 10))}`;
 const span = (r: Remark): string => `from ${r.from ?? '?'} to ${r.to ?? '?'}`;
 
 /** "1 March 2025 to 4 March 2025" of days whose end is exclusive; "between" where days of others lie among them. */
@@ -77,6 +82,9 @@ const SENTENCES: Record<RemarkCode, Sentence> = {
 
   'layout-remembered': (r) =>
     `${r.file} has the headings of an earlier file, so what you chose for that was taken here too: ${r.found}. Look whether it holds for this file.`,
+
+  'layout-remembered-bare': (r) =>
+    `${r.file} has no headings, but its columns are written as in an earlier file, so what you chose for that was taken here too: ${r.found}. Look whether it holds for this file.`,
 
   'preamble-skipped': (r) =>
     `${r.file} begins with ${plural(count(r), 'title line')} (${quoted(r.found)}), which ${count(r) === 1 ? 'was' : 'were'} skipped.`,
@@ -165,7 +173,7 @@ const SENTENCES: Record<RemarkCode, Sentence> = {
   'duplicate-different': (r) =>
     `${at(r)}${when(r)} gives another value for a time that had one. The later row counts. ${rows(r)} of this kind${about(r)} of difference. Check which is right.`,
   estimated: (r) =>
-    `${r.file} marks ${plural(count(r), 'row')} as estimated${r.from && r.to ? ` between ${r.from} and ${r.to}` : ''}${about(r)}. They are kept with that mark. Actual readings would make the answer surer.`,
+    `${r.file} marks ${plural(count(r), 'row')} as estimated${r.from && r.to ? spanOfDays(r.from, r.to) : ''}${about(r)}. They are kept with that mark. Actual readings would make the answer surer.`,
   negative: (r) =>
     `${at(r)}${when(r)}: ${column(r)} reads ${r.found}, and use cannot be negative. It counts as missing. If this is export, choose that in the preview.${alike(r)}`,
   spike: (r) =>

@@ -14,6 +14,7 @@ const pictures = join(root, 'tests/output/screens');
 export interface Host {
   /** The address with the token of this start. */
   readonly url: string;
+  readonly pid: number;
   /** The contract, as the screens have it. */
   readonly call: Call;
   stop(): Promise<void>;
@@ -48,6 +49,7 @@ export async function startHost(dataFolder: string, sampleName: string | null = 
   const [base, token] = url.split('/#token=') as [string, string];
   return {
     url,
+    pid: child.pid!,
     call: callOverHttp({ base, token }),
     stop: () => ended(child, 'SIGTERM'),
     kill: () => ended(child, 'SIGKILL'),

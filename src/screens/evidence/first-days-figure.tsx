@@ -4,6 +4,7 @@ import { readingsSentence } from '../../charts/readings/sentence.ts';
 import { readingsSeries } from '../../charts/readings/series.ts';
 import { readingsTable } from '../../charts/readings/table.ts';
 import type { IntakePreview } from '../../intake/intake.ts';
+import { isTemperature, type Series } from '../../model/evidence/evidence.ts';
 import { RecordFigure } from './record-figure.tsx';
 
 /** The first days of the file as a picture: a day that peaks at night says that the clock is wrong. */
@@ -19,8 +20,14 @@ export function FirstDaysFigure(props: { readonly preview: IntakePreview }) {
       sentence={readingsSentence(readings)}
       picture={<ReadingsPicture series={readings} size="desk" height={220} />}
       table={readingsTable(readings)}
-      note="By local clock time. Does the home wake when it should?"
+      note={noteOf(first)}
       savable={false}
     />
   );
+}
+
+/** Only what a home uses within the day tells by its hours whether the clock is right. */
+function noteOf({ carrier, resolution }: Series): string {
+  if (resolution !== 'interval') return 'One value a day.';
+  return isTemperature(carrier) ? 'By local clock time.' : 'By local clock time. Does the home wake when it should?';
 }

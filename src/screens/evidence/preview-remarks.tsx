@@ -66,5 +66,5 @@ export function PreviewNotes(props: { readonly preview: IntakePreview }) {
 
 const ofWeight = (remarks: readonly Remark[], weight: Remark['weight']) =>
   remarks.filter((remark) => remark.weight === weight);
-const isRemembered = (remark: Remark) => remark.code === 'layout-remembered';
+const isRemembered = (remark: Remark) => remark.code.startsWith('layout-remembered');
 const keyOf = (remark: Remark) => `${remark.code} ${remark.row ?? ''} ${remark.column ?? ''} ${remark.found ?? ''}`;

@@ -1,8 +1,8 @@
 import type { IntakePreview } from '../../intake/intake.ts';
-import { isTemperature } from '../../model/evidence/evidence.ts';
+import { isTemperature, type Series } from '../../model/evidence/evidence.ts';
 import { degrees, listed, longDate, spokenKWh } from '../../words/numbers.ts';
 import { lastDayOf } from './day-words.ts';
-import { CARRIER_WORDS, resolutionWords } from './series-words.ts';
+import { CARRIER_WORDS, resolutionWords, whatWords } from './series-words.ts';
 
 /** One sentence that says what was understood, with the total, so that a wrong unit is heard at once. */
 export function previewVoice(preview: IntakePreview): string {
@@ -10,14 +10,29 @@ export function previewVoice(preview: IntakePreview): string {
     if (preview.tariff) return `This is a tariff, “${preview.tariff.name}”, and no record of use.`;
     return 'We could not find readings or bills in this file.';
   }
-  return `${listed(preview.series.map(describeSeries)).replace(/^./, (first) => first.toUpperCase())}.`;
+  const [first] = preview.series;
+  const alike = preview.series.every(
+    ({ from, to, resolution }) => from === first!.from && to === first!.to && resolution === first!.resolution,
+  );
+  const said =
+    alike && preview.series.length > 1 && first!.resolution !== 'period'
+      ? `${listed(preview.series.map(amountWords))}, ${resolutionWords(first!)}, ${daysOf(first!)}`
+      : listed(preview.series.map(describeSeries));
+  return `${said.replace(/^./, (letter) => letter.toUpperCase())}.`;
 }
 
-function describeSeries(series: IntakePreview['series'][number]): string {
-  const days = `${longDate(series.from)} to ${longDate(lastDayOf(series.to))}`;
+const daysOf = ({ from, to }: Series): string => `${longDate(from)} to ${longDate(lastDayOf(to))}`;
+
+const amountWords = (series: Series): string =>
+  isTemperature(series.carrier)
+    ? `${CARRIER_WORDS[series.carrier]} of ${degrees(series.total)} on average`
+    : `${spokenKWh(series.total)} of ${whatWords(series)}`;
+
+function describeSeries(series: Series): string {
+  const days = daysOf(series);
   if (isTemperature(series.carrier)) {
     return `${CARRIER_WORDS[series.carrier]} ${resolutionWords(series)} from ${days}, ${degrees(series.total)} on average`;
   }
   const how = series.resolution === 'period' ? `in ${resolutionWords(series)}` : resolutionWords(series);
-  return `${spokenKWh(series.total)} of ${CARRIER_WORDS[series.carrier]} ${how}, ${days}`;
+  return `${amountWords(series)} ${how}, ${days}`;
 }

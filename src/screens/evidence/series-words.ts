@@ -39,8 +39,12 @@ export function resolutionWords(series: Series): string {
   return `${count} ${count === 1 ? noun[0] : noun[1]}`;
 }
 
+/** "electricity sent out", "flow temperature of the machine". */
+export const whatWords = ({ carrier, role }: Pick<Series, 'carrier' | 'role'>): string =>
+  CARRIER_WORDS[carrier] + ROLE_WORDS[role];
+
 export function seriesWords(series: Series): string {
-  const what = CARRIER_WORDS[series.carrier] + ROLE_WORDS[series.role];
+  const what = whatWords(series);
   return `${what.charAt(0).toUpperCase()}${what.slice(1)}, ${resolutionWords(series)}`;
 }
 

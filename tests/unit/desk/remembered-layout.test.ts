@@ -64,3 +64,24 @@ test('a file that is refused leaves the memory as it was', async () => {
   await expect(home.bring('bad.csv', 'When,Used\nno,table\n', { carrier: 'gas' })).rejects.toThrow();
   expect(remembered(await look(fileOf(6)))).toEqual([]);
 });
+
+const bare = (rows: string) => fileOf(0, '').trim().replaceAll(/,0$/gm, rows);
+
+test.each<[string, string, boolean]>([
+  ['as many columns, written alike', bare(',6.5'), true],
+  ['one column more', bare(',6.5,1'), false],
+  ['dates written another way', bare(',6.5').replaceAll('/', '-'), false],
+  ['headings', fileOf(6), false],
+])('without headings, then %s: taken over %s', async (_, text, taken) => {
+  const { home, look } = await openLook();
+  await home.bring('first.csv', bare(',5'), { carrier: 'gas', unit: 'm³', dayFirst: false });
+  const next = await look(text);
+  expect(next.choices.carrier === 'gas').toBe(taken);
+  expect(next.remarks.filter(({ code }) => code === 'layout-remembered-bare').map(remarkSentence)).toEqual(
+    taken
+      ? [
+          'next.csv has no headings, but its columns are written as in an earlier file, so what you chose for that was taken here too: gas, in m³, month first. Look whether it holds for this file.',
+        ]
+      : [],
+  );
+});

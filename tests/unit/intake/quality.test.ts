@@ -102,7 +102,7 @@ describe('each doubt with its dates and its effect', () => {
   ])('$name', ({ lines, remark }) => {
     const found = read(lines).preview.remarks.find(({ code }) => code === remark.code);
     expect(found).toMatchObject(remark);
-    expect(remarkSentence(found!)).toMatch(/2026-01-/);
+    expect(remarkSentence(found!)).toMatch(/2026-01-|January 2026/);
   });
 });
 
