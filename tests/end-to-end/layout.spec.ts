@@ -11,7 +11,7 @@ import { findLabelsOverLabels, findTextOutside } from './inspect.ts';
 
 test.use({ sampleName: 'mill-lane' });
 
-const BASELINE = join(import.meta.dirname, 'layout-baseline.json');
+const BASELINE = join(import.meta.dirname, 'layout-baseline.jsonl');
 const isNew = process.env.PLAINWARMTH_NEW_LAYOUT === '1';
 const SIZES = [
   [1280, 800],
@@ -59,7 +59,17 @@ function findOverlaps(page: Page): Promise<string[]> {
   });
 }
 
-const baseline: Baseline = !isNew && existsSync(BASELINE) ? JSON.parse(readFileSync(BASELINE, 'utf8')) : {};
+/** One line a screen, so that a change shows which moved. */
+const readBaseline = (): Baseline =>
+  existsSync(BASELINE)
+    ? Object.fromEntries(
+        readFileSync(BASELINE, 'utf8')
+          .trim()
+          .split('\n')
+          .map((line): [string, Boxes] => JSON.parse(line)),
+      )
+    : {};
+const baseline = isNew ? {} : readBaseline();
 const found: Baseline = {};
 
 /** Sideways nothing may move; downwards a line of text may come or go where letters fall out a hair wider. */
@@ -91,6 +101,16 @@ for (const [width, height] of SIZES) {
     await desk.setViewportSize({ width, height });
     const look = async (screen: string) => {
       const at = `${screen} ${width}`;
+      await desk.evaluate(() => document.fonts.ready.then(() => new Promise(requestAnimationFrame)));
+      // A stage may paint its last picture a moment after its first.
+      let last = '';
+      await expect
+        .poll(async () => {
+          const before = last;
+          last = JSON.stringify(await findBoxes(desk));
+          return last === before;
+        })
+        .toBe(true);
       const light = await findBoxes(desk);
       expectAsBefore(light, at);
       expect.soft(await findTextOutside(desk), at).toEqual([]);
@@ -102,13 +122,13 @@ for (const [width, height] of SIZES) {
       await takePicture(desk, `layout-${at}-dark`.replaceAll(' ', '-'));
       await desk.emulateMedia({ colorScheme: 'light' });
     };
+    await expect(desk.getByRole('link', { name: 'Mill Lane' })).toBeVisible();
     await look('list');
     await desk.getByRole('link', { name: 'Mill Lane' }).click();
     for (const stage of STAGES) {
       await openStage(desk, stage);
       await expect(desk.getByText('Reading the promise …')).toHaveCount(0);
       if (stage === 'Running cost') await expect(desk.locator('.drivers figure')).toHaveCount(4);
-      await desk.evaluate(() => document.fonts.ready.then(() => new Promise(requestAnimationFrame)));
       await look(stage);
     }
     await openStage(desk, 'Running cost');
@@ -118,6 +138,6 @@ for (const [width, height] of SIZES) {
 
 test.afterAll(() => {
   if (!isNew) return;
-  const kept: Baseline = existsSync(BASELINE) ? JSON.parse(readFileSync(BASELINE, 'utf8')) : {};
-  writeFileSync(BASELINE, `${JSON.stringify({ ...kept, ...found })}\n`);
+  const lines = Object.entries({ ...readBaseline(), ...found }).sort(([a], [b]) => a.localeCompare(b));
+  writeFileSync(BASELINE, `${lines.map((line) => JSON.stringify(line)).join('\n')}\n`);
 });
