@@ -83,7 +83,7 @@ const DEMAND: Readonly<Record<string, Sentence>> = {
     return `Since ${on} this home takes ${percent(Math.abs(share))} ${more} ${carrier} in the same weather (${low} to ${high}). In ${grouped(Math.min(99, Math.floor(100 * number('sure'))))} cases out of 100 that is more than habit. ${why} ${rest}`;
   },
   'whole-house-meter': ({ number }) =>
-    `This meter counts the whole home. Of about ${spokenKWh(number('baseKWh'))} used in any weather, ${spokenCount(number('waterKWh'))} are taken as hot water.`,
+    `This meter counts the whole home. Of about ${spokenKWh(number('baseKWh'))} used in any weather, ${spokenCount(number('waterKWh'))} are taken as hot water. The rest runs lights, appliances and anything else.`,
   'estimated-readings': ({ number }) =>
     `About ${percent(number('share'))} of this record are estimated readings. Ask for the meter’s own readings.`,
   'periods-left-out': ({ number }) =>
@@ -95,7 +95,7 @@ const DEMAND: Readonly<Record<string, Sentence>> = {
   'typical-weather-stands-in': ({ number, text }) =>
     `We have no weather for ${counted(number('days'), 'day')} of the record. A typical year of the region (${text('region')}) stands in. A weather file would make the answer surer.`,
   'base-unexplained': ({ number }) =>
-    `In a year about ${spokenKWh(number('leftoverKWh'))} of heat go in any weather, beyond hot water and cooking. What else runs on it?`,
+    `In a year about ${spokenKWh(number('leftoverKWh'))} of heat go in any weather, beyond what the people use as hot water and for cooking. Pipes lose some of it. What else runs on it?`,
   'base-below-hot-water': ({ number }) =>
     `The record’s use in warm weather is less than hot water for ${counted(number('people'), 'person', 'people')} needs. Is the water heated another way?`,
   'total-only': ({ number }) =>

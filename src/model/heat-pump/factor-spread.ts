@@ -30,7 +30,6 @@ export function designedSpread(claimed: number, wholeFactor: number, field: Fiel
 /** Spread of a metered factor: only what one year differs from the next. */
 export const meteredSpread = (): Spread => evenSpread(METERED_DEVIATION);
 
-/** Spread of a factor taken from the field: that of the homes measured. */
 /** The field's own figures as they stand beside the machine's, at H4. */
 export function describeField({ low, middle, high, count, reachedDesignShare, source }: FieldFactor): FieldSpread {
   return {
@@ -44,6 +43,7 @@ export function describeField({ low, middle, high, count, reachedDesignShare, so
   };
 }
 
+/** Spread of a factor taken from the field: that of the homes measured. */
 export const fieldSpread = (field: FieldFactor): Spread =>
   spreadOfRange({ value: field.middle, low: field.low, high: field.high });
 
