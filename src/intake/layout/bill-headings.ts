@@ -7,6 +7,8 @@ export type BillPart =
   | 'closing-kind'
   | 'unit-price'
   | 'unit-charge'
+  /** What a fuel cost: its units where a total stands beside it, else the whole bill. */
+  | 'fuel-cost'
   | 'standing-price'
   | 'standing-charge'
   /** A standing charge whose words do not say whether it is for a day or the whole. */
@@ -25,7 +27,7 @@ export type BillPart =
 
 const READ = /\b(meter )?(read(ing)?s?|index|register)\b/;
 const BEGINS = /\b(opening|previous|prev|start(ing)?|first|initial|old|last time|from)\b/;
-const ENDS = /\b(closing|present|current|end(ing)?|latest|final|new|this time|to)\b/;
+const ENDS = /\b(closing|present|current|end(ing)?|latest|final|new|this|to)\b/;
 const KIND = /\b(type|kind|status|quality|basis|estimated|e ?\/ ?a|a ?\/ ?e)\b/;
 const TAKEN_OFF = [
   ['discount', /discount|rebate|reduction/],
@@ -43,6 +45,7 @@ export function billPartOf(words: string): BillPart | undefined {
   if (/\bnet\b|sub ?total|(before|excl?(uding|usive|\.)?|ex|without)[ .]*vat/.test(words) && !isPrice(words))
     return 'net';
   if (/\bvat\b/.test(words) && !withVat.test(words)) {
+    if (/\d ?%/.test(words)) return 'vat-charge';
     if (/%|rate|per ?cent/.test(words)) return 'vat-rate';
     return /£|\bgbp\b|amount|charge|pounds?|pence|\(p\)/.test(words) ? 'vat-charge' : 'vat';
   }
@@ -53,9 +56,9 @@ export function billPartOf(words: string): BillPart | undefined {
   if (taken) return taken[0];
   if (/\b(total|bill|invoice|amount due|payable|to pay)\b/.test(words) && isMoney(words)) return 'total';
   if (isPrice(words)) return 'unit-price';
-  const ofUnits = /\b(units?|energy|usage|consumption|day|night|peak|off.?peak|electricity|gas|fuel|heating)\b/;
-  if (/\b(cost|charges?|amount)\b|£/.test(words) && ofUnits.test(words) && !/\bwh\b|\bkwh\b|\bm3\b|m³/.test(words))
-    return 'unit-charge';
+  if (!/\b(cost|charges?|amount)\b|£/.test(words) || /\bwh\b|\bkwh\b|\bm3\b|m³/.test(words)) return undefined;
+  if (/\b(units?|energy|usage|consumption|day|night|peak|off.?peak)\b/.test(words)) return 'unit-charge';
+  if (/\b(electricity|gas|fuel|heating)\b/.test(words)) return 'fuel-cost';
   return undefined;
 }
 
@@ -85,9 +88,17 @@ const isMoney = (words: string): boolean =>
 
 /** Parts that a file of readings may have too; their columns keep the role that their words give them anyway. */
 export const isOfEnergy = (part: BillPart): boolean =>
-  ['unit-price', 'unit-charge', 'total', 'net', 'opening-kind', 'closing-kind', 'standing-price', 'standing'].includes(
-    part,
-  );
+  [
+    'unit-price',
+    'unit-charge',
+    'fuel-cost',
+    'total',
+    'net',
+    'opening-kind',
+    'closing-kind',
+    'standing-price',
+    'standing',
+  ].includes(part);
 
 /** The register that a heading names: "Night rate p/kWh" → "night". */
 export const registerWord = (words: string): string | undefined =>

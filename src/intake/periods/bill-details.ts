@@ -99,20 +99,25 @@ function billsOf(input: ShapeInput, rows: BillRows, { fuel, own, several, used }
     return column?.index;
   };
 
+  const fuelCost = free('total').length > 0 ? 'fuel-cost' : 'unit-charge';
+  const chargeOf = (at: number) => {
+    const units = ofRegister('unit-charge', at);
+    return units.column ? units : ofRegister(fuelCost, at);
+  };
   const meters = own.map((energy, at) => ({
     energy,
     name: (registers[at] ?? (fuel === 'gas' ? 'gas' : 'all hours')).replaceAll('-', ' '),
     opening: ofRegister('opening', at),
     closing: ofRegister('closing', at),
     price: ofRegister('unit-price', at),
-    charge: ofRegister('unit-charge', at),
+    charge: chargeOf(at),
   }));
   const volume = fuel === 'gas' ? volumesBeside(sheet)[0] : undefined;
   const volumes = numbers(volume);
   const calorific = sheet.columns.find((c) => c.meaning.role === 'calorific' && isNumberColumn(c));
   const calorifics = fuel === 'gas' ? numbers(calorific) : undefined;
   const correction = fuel === 'gas' ? ofWhole('correction').values : undefined;
-  const standing = settleStanding(free('standing')[0], book, sheet);
+  const standing = settleStanding(free('standing')[0], free('standing-price').length > 0, book, sheet);
   const [standingPrice, standingCharge] = [
     standing === 'price' ? ofWhole('standing') : ofWhole('standing-price'),
     standing === 'charge' ? ofWhole('standing') : ofWhole('standing-charge'),

@@ -30,10 +30,12 @@ export function priceOf(
 /** Whether a standing charge without words for it is for a day: below £3, or the same in every row. */
 export function settleStanding(
   column: ColumnFacts | undefined,
+  hasPrice: boolean,
   book: RemarkBook,
   sheet: Sheet,
 ): 'price' | 'charge' | undefined {
   if (!column) return undefined;
+  if (hasPrice) return 'charge';
   const isPrice = column.largest < 3 || (column.smallest === column.largest && !inPounds(column));
   const unit = isPrice ? (column.largest < 3 ? '£ a day' : 'p a day') : '£ for the whole bill';
   book.add('standing-taken', 'note', { column: columnName(sheet, column.index), expected: unit });

@@ -27,7 +27,7 @@ export function readCosts(
 ): Costs {
   const costs = sheet.columns
     .filter((c) => isNumberColumn(c) && (isMoneyColumn(c) || mayBeMoney(c, quantity)))
-    .filter(({ meaning: { bill } }) => bill === undefined || bill === 'total' || bill === 'unit-charge')
+    .filter(({ meaning: { bill } }) => bill === undefined || ['total', 'fuel-cost', 'unit-charge'].includes(bill))
     // What the units alone cost is taken where nothing else is.
     .toSorted((a, b) => Number(a.meaning.bill === 'unit-charge') - Number(b.meaning.bill === 'unit-charge'));
   const totals = costs.find((c) => c.meaning.bill === 'total' || /total|incl/i.test(c.heading));

@@ -115,8 +115,9 @@ export const bills: IntakeShape = {
 function energyColumns({ sheet, choices, book }: ShapeInput, taken: readonly (number | undefined)[]): ColumnFacts[] {
   const closing = billPartColumns(sheet, 'closing');
   const readings = [...closing, ...billPartColumns(sheet, 'opening')];
-  const aside = [...readings, ...volumesBeside(sheet)].map((c) => c.index);
-  const columns = seriesColumns(sheet, choices, [...taken, ...(closing.length === 0 ? [] : aside)], book);
+  const isBill = closing.length + billPartColumns(sheet, 'unit-price').length > 0;
+  const aside = isBill ? [...readings, ...volumesBeside(sheet)].map((c) => c.index) : [];
+  const columns = seriesColumns(sheet, choices, [...taken, ...aside], book);
   return columns.length > 0 ? columns : closing;
 }
 
