@@ -24,6 +24,22 @@ const CASES: Case[] = [
     /line 52/i,
     'without the row',
   ],
+  [
+    'units.csv',
+    `time,amount\n${stamps(96)
+      .map((stamp, i) => `${stamp},${i < 48 ? `0.${(i % 7) + 1} kWh` : '200 Wh'}`)
+      .join('\n')}\n`,
+    /reads 200 Wh, where the column is in kWh/,
+    'without the row',
+  ],
+  [
+    'cut.csv',
+    `time,kWh\n${stamps(96)
+      .map((stamp) => `${stamp},0.2`)
+      .join('\n')}\n2025-01-03T0`,
+    /line 98/i,
+    'without the row',
+  ],
 ];
 
 test('a bad file gets a sentence that names it, and nothing stored changes', async ({ desk }) => {

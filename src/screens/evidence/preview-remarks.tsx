@@ -52,17 +52,28 @@ export function PreviewQuestions(props: {
 export function PreviewNotes(props: { readonly preview: IntakePreview }) {
   const notes = ofWeight(props.preview.remarks, 'note').filter((remark) => !isRemembered(remark));
   if (notes.length === 0) return null;
+  const more = notes.slice(SHOWN_NOTES);
   return (
-    <details className="notes" open={notes.length <= SHOWN_NOTES}>
+    <details className="notes" open>
       <summary>{notes.length === 1 ? 'One thing to know' : `${notes.length} things to know`}</summary>
-      <ul>
-        {notes.map((remark) => (
-          <li key={keyOf(remark)}>{remarkSentence(remark)}</li>
-        ))}
-      </ul>
+      <NoteList notes={notes.slice(0, SHOWN_NOTES)} />
+      {more.length === 0 ? null : (
+        <details>
+          <summary>{`${more.length} more`}</summary>
+          <NoteList notes={more} />
+        </details>
+      )}
     </details>
   );
 }
+
+const NoteList = (props: { readonly notes: readonly Remark[] }) => (
+  <ul>
+    {props.notes.map((remark) => (
+      <li key={keyOf(remark)}>{remarkSentence(remark)}</li>
+    ))}
+  </ul>
+);
 
 const ofWeight = (remarks: readonly Remark[], weight: Remark['weight']) =>
   remarks.filter((remark) => remark.weight === weight);

@@ -16,17 +16,24 @@ export function previewVoice(preview: IntakePreview): string {
   );
   const said =
     alike && preview.series.length > 1 && first!.resolution !== 'period'
-      ? `${listed(preview.series.map(amountWords))}, ${resolutionWords(first!)}, ${daysOf(first!)}`
+      ? `${amountsWords(preview.series)}, ${resolutionWords(first!)}, ${daysOf(first!)}`
       : listed(preview.series.map(describeSeries));
   return `${said.replace(/^./, (letter) => letter.toUpperCase())}.`;
 }
 
 const daysOf = ({ from, to }: Series): string => `${longDate(from)} to ${longDate(lastDayOf(to))}`;
 
-const amountWords = (series: Series): string =>
-  isTemperature(series.carrier)
-    ? `${CARRIER_WORDS[series.carrier]} of ${degrees(series.total)} on average`
-    : `${spokenKWh(series.total)} of ${whatWords(series)}`;
+const amountWords = (series: Series): string => `${spokenKWh(series.total)} of ${whatWords(series)}`;
+
+/** Energies first, then the temperatures beside them. */
+function amountsWords(series: readonly Series[]): string {
+  const energies = series.filter(({ carrier }) => !isTemperature(carrier)).map(amountWords);
+  const warmths = series
+    .filter(({ carrier }) => isTemperature(carrier))
+    .map(({ carrier, total }) => `${CARRIER_WORDS[carrier].replace(' temperature', '')} ${degrees(total)}`);
+  const mean = warmths.length === 0 ? [] : [`on average ${listed(warmths)}`];
+  return [...(energies.length === 0 ? [] : [listed(energies)]), ...mean].join(', ');
+}
 
 function describeSeries(series: Series): string {
   const days = daysOf(series);
