@@ -12,7 +12,7 @@ const inHundred = (share: number): number => Math.round(share * 100);
 export function sureMeaning(): string {
   const [little, middle, much] = TRUE_FINDINGS;
   return say(
-    '“Sure” is our own weighing, tried on 1,000 made households. Of findings less than {middle} in 20 sure, at least {littleTrue} in 100 were true; from {middle} in 20 on {middleTrue}; from {much} in 20 on {muchTrue}. A real home may differ from made ones.',
+    'What “sure” is worth, on 1,000 made homes: of findings under {middle} in 20 sure at least {littleTrue} in 100 were true, from {middle} in 20 on {middleTrue}, from {much} in 20 on {muchTrue}. A real home may differ.',
     {
       middle: middle.sure * 20,
       much: much.sure * 20,
@@ -26,10 +26,10 @@ export function sureMeaning(): string {
 /** How often a finding of this kind is wrong or missed. */
 export function worthOf(code: FindingCode): string {
   const { mostFalse, leastFound } = DETECTOR_RATES[code];
-  return say(
-    'Of 100 made homes without it at most {wrong, plural, one {# was} other {# were}} said to have it; of 100 with it at least {found} were found.',
-    { wrong: Math.ceil(mostFalse * 100), found: inHundred(leastFound) },
-  );
+  return say('On made homes: named without cause in at most {wrong} of 100, found in at least {found} of 100.', {
+    wrong: Math.ceil(mostFalse * 100),
+    found: inHundred(leastFound),
+  });
 }
 
 /** Which electric heaters can be seen at all, and how many are missed. */

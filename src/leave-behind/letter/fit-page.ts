@@ -19,43 +19,59 @@ export interface PageTexts {
   readonly lists: readonly (readonly string[])[];
 }
 
+/** Lower, the words of the picture lie over its bars. */
+const LEAST_PICTURE = 205;
 /** From the fullest page on: first the picture gets lower, then what is in the working as well goes. */
 const ROOMS: readonly LetterRoom[] = [
   { parts: 4, findings: 2, unknown: 9, steps: 4, asks: 4, pictureHeight: 236 },
-  { parts: 4, findings: 2, unknown: 9, steps: 4, asks: 4, pictureHeight: 190 },
-  { parts: 4, findings: 2, unknown: 3, steps: 3, asks: 3, pictureHeight: 180 },
-  { parts: 3, findings: 2, unknown: 2, steps: 3, asks: 2, pictureHeight: 170 },
-  { parts: 3, findings: 1, unknown: 2, steps: 2, asks: 2, pictureHeight: 160 },
-  { parts: 2, findings: 1, unknown: 1, steps: 1, asks: 1, pictureHeight: 150 },
+  { parts: 4, findings: 2, unknown: 9, steps: 4, asks: 4, pictureHeight: LEAST_PICTURE },
+  { parts: 4, findings: 2, unknown: 3, steps: 3, asks: 3, pictureHeight: LEAST_PICTURE },
+  { parts: 3, findings: 2, unknown: 2, steps: 3, asks: 2, pictureHeight: LEAST_PICTURE },
+  { parts: 3, findings: 1, unknown: 2, steps: 2, asks: 2, pictureHeight: LEAST_PICTURE },
+  { parts: 3, findings: 1, unknown: 1, steps: 1, asks: 1, pictureHeight: LEAST_PICTURE },
+  { parts: 2, findings: 1, unknown: 1, steps: 1, asks: 0, pictureHeight: LEAST_PICTURE },
+  { parts: 2, findings: 0, unknown: 0, steps: 1, asks: 0, pictureHeight: LEAST_PICTURE },
 ];
 
-/** Height between the margins [CSS pixels], less 14 for what the measure of a text may be out. */
-const PAGE_HEIGHT = { A4: 990 - 14, Letter: 946 - 14 } as const;
+/** Height between the margins [CSS pixels], less 30 for what the measure of a text may be out. */
+const PAGE_HEIGHT = { A4: 990 - 30, Letter: 946 - 30 } as const;
+interface Type {
+  readonly font: number;
+  readonly line: number;
+  readonly round: number;
+}
+
 /** Sizes of `letter.css` [CSS pixels]: type, height of a line, and what stands round it. The serif runs a little wider. */
 const TYPE = {
   heading: { font: 26, line: 28.4, round: 16 },
+  longHeading: { font: 21, line: 22.5, round: 16 },
   opening: { font: 17.2, line: 23.1, round: 6 },
   caption: { font: 15, line: 21.8, round: 12 },
   item: { font: 16, line: 20.5, round: 2 },
-} as const;
+} as const satisfies Readonly<Record<string, Type>>;
 const SENDER_LINE = 23.2;
+const SENDER_WIDTH = 330;
+const MOST_SENDER_LINES = 4;
 const LEAST_SENDER = 44;
 const LEGEND = 26;
 const LIST_HEAD = 36;
 const LIST_INDENT = 20;
 
-function heightOf(text: string, { font, line, round }: (typeof TYPE)[keyof typeof TYPE], width = PAPER_WIDTH): number {
+function heightOf(text: string, { font, line, round }: Type, width = PAPER_WIDTH): number {
   // A word longer than the line is broken on paper, which the second sum knows.
   const lines = Math.max(wrapText(text, font, width, 99).length, Math.ceil(textWidth(text, font) / width));
   return lines * line + round;
 }
 
+/** A heading that is set smaller. */
+export const isLong = (heading: string): boolean => heading.length > 90;
+
 /** Height that these texts take [CSS pixels]. */
 export function pageHeight(texts: PageTexts, pictureHeight: number): number {
   const lists = texts.lists.filter((list) => list.length > 0);
   return (
-    Math.max(LEAST_SENDER, texts.sender.split('\n').length * SENDER_LINE) +
-    heightOf(texts.heading, TYPE.heading) +
+    Math.max(LEAST_SENDER, senderLines(texts.sender) * SENDER_LINE) +
+    heightOf(texts.heading, isLong(texts.heading) ? TYPE.longHeading : TYPE.heading) +
     heightOf(texts.opening, TYPE.opening) +
     pictureHeight +
     heightOf(texts.caption, TYPE.caption) +
@@ -71,24 +87,17 @@ export function fitPage(textsFor: (room: LetterRoom) => PageTexts, paper: Docume
   return ROOMS.find(fits) ?? ROOMS.at(-1)!;
 }
 
-const MOST_SENDER_CHARS = 62;
-const MOST_SENDER_LINES = 5;
-
-/** Name and contact in at most five lines of the letterhead. */
+/** Name and contact, as lines where they are few and else run on; the style cuts what is over four lines. */
 export function senderText({ installerName, installerContact }: DocumentSettings): string {
   const given = [installerName, ...installerContact.split('\n')].map((line) => line.trim()).filter(Boolean);
-  const joined = given.length > MOST_SENDER_LINES ? [given[0]!, given.slice(1).join(' · ')] : given;
-  const lines = joined.flatMap((line) => breakText(line, MOST_SENDER_CHARS));
-  return lines.slice(0, MOST_SENDER_LINES).join('\n');
+  return given.length > MOST_SENDER_LINES ? `${given[0]}\n${given.slice(1).join(' · ')}` : given.join('\n');
 }
 
-/** Lines of at most so many signs, broken at spaces where there are any. */
-function breakText(text: string, most: number): string[] {
-  const lines: string[] = [];
-  for (const word of text.split(' ').flatMap((one) => one.match(new RegExp(`.{1,${most}}`, 'gu')) ?? [])) {
-    const last = lines.at(-1);
-    if (last !== undefined && last.length + 1 + word.length <= most) lines[lines.length - 1] = `${last} ${word}`;
-    else lines.push(word);
-  }
-  return lines;
+/** Lines of the sender beside the logo and the date. */
+function senderLines(sender: string): number {
+  const lines = sender.split('\n').map((line) => heightOf(line, { ...TYPE.item, line: 1, round: 0 }, SENDER_WIDTH));
+  return Math.min(
+    MOST_SENDER_LINES,
+    lines.reduce((sum, one) => sum + one, 0),
+  );
 }

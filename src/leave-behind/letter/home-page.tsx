@@ -13,7 +13,7 @@ import {
 import { longDate } from '../../words/numbers.ts';
 import { GradeLegend } from '../grade-legend.tsx';
 import { PAPER_WIDTH } from '../paper.ts';
-import { fitPage, type LetterRoom, type PageTexts, senderText } from './fit-page.ts';
+import { fitPage, isLong, type LetterRoom, type PageTexts, senderText } from './fit-page.ts';
 import type { LetterParts } from './letter-parts.ts';
 
 /** The page for the household: verdict, picture, what is known, what is not, what happens next. */
@@ -33,7 +33,7 @@ export function HomePage({ parts }: { readonly parts: LetterParts }) {
         </span>
         <span className="date">{longDate(writtenOn)}</span>
       </div>
-      <h1 className="long">{heading}</h1>
+      <h1 className={isLong(heading) ? 'long longer' : 'long'}>{heading}</h1>
       <p className="say">{opening}</p>
       <figure>
         <div role="img" aria-label={caption}>

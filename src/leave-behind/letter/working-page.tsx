@@ -25,7 +25,7 @@ import { NumberHead } from '../number-head.tsx';
 import { PAPER_WIDTH } from '../paper.ts';
 import type { LetterParts } from './letter-parts.ts';
 
-const DAY_HEIGHT = 116;
+const DAY_HEIGHT = 88;
 
 /** For the installer: the parts with their sums, what the readings show, and the cautions. */
 export function WorkingPage({ parts }: { readonly parts: LetterParts }) {
@@ -61,8 +61,8 @@ export function WorkingPage({ parts }: { readonly parts: LetterParts }) {
         <p key={notSeenSentence(one)}>{notSeenSentence(one)}</p>
       ))}
       {check.findings ? (
-        <p className="quiet">
-          {sureMeaning()} {heatersSeen()}
+        <p className="sum quiet">
+          {sureMeaning()} {check.findings.some(({ code }) => code === 'heater-running') ? '' : heatersSeen()}
         </p>
       ) : null}
       <h3>Look at next</h3>

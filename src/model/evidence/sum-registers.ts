@@ -29,6 +29,7 @@ function addUp(registers: readonly Series[]): Series {
     from,
     to,
     total: registers.reduce((sum, { total }) => sum + total, 0),
+    estimatedCount: Math.max(...registers.map(({ estimatedCount }) => estimatedCount)),
   };
   return registers[0]!.days ? { ...whole, days: addDays(registers) } : { ...whole, periods: addPeriods(registers) };
 }

@@ -1,8 +1,10 @@
 /** A later bill, taken from the evidence or typed from the paper. */
+
 import { useEffect, useRef, useState } from 'react';
 import type { BillPrefill } from '../../desk/contract.ts';
 import type { BillCheckInput } from '../../model/appraisal/promise.ts';
 import { civilDateOf } from '../../model/calendar/instant.ts';
+import { sumRegisters } from '../../model/evidence/sum-registers.ts';
 import { daysWorking } from '../../model/explained/record.ts';
 import { counted, exactKWh, longDate, monthSpan } from '../../words/numbers.ts';
 import { call } from '../desk.ts';
@@ -23,7 +25,8 @@ import { dayBefore, daysOf, listBills, listMeters, listSpans } from './bills.ts'
 import { DateField } from './date-field.tsx';
 
 export function BillForm(props: { readonly busy: boolean; readonly onRun: (input: BillCheckInput) => void }) {
-  const { household, series, promises, openWorking } = useHousehold();
+  const { household, series: registers, promises, openWorking } = useHousehold();
+  const series = sumRegisters(registers);
   const newest = promises.toSorted((a, b) => b.number - a.number)[0]!;
   const [draft, setDraft] = useState<BillDraft>(() => emptyDraft(newest.id));
   const [asked, setAsked] = useState(false);

@@ -1,10 +1,12 @@
 /** Month by month since the promise; it needs no bill. */
+
 import { ChartFigure } from '../../charts/figure.tsx';
 import { FollowingPicture } from '../../charts/following/picture.tsx';
 import { FOLLOWING_NAME, followingSentence } from '../../charts/following/sentence.ts';
 import { followingTable } from '../../charts/following/table.ts';
 import { followPromise } from '../../model/bill-gap/follow-months.ts';
 import { heatPumpOf } from '../../model/bill-gap/promised-days.ts';
+import { sumRegisters } from '../../model/evidence/sum-registers.ts';
 import { followingWorking } from '../../model/explained/promise.ts';
 import { reference } from '../../reference/index.ts';
 import { notFollowedSentence } from '../../words/following.ts';
@@ -13,7 +15,7 @@ import { usePromise } from '../promise/use-promise.ts';
 import { HowWeKnow } from '../shared/how-we-know.tsx';
 
 export function FollowingFigure(props: { readonly promiseId: string; readonly pencePerKWh: number | undefined }) {
-  const { series } = useHousehold();
+  const series = sumRegisters(useHousehold().series);
   const read = usePromise(props.promiseId);
   if (read.kind !== 'read') return null;
   const { promise } = read;
