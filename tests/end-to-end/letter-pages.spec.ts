@@ -1,0 +1,77 @@
+/** The household's page of the letter is one page on both papers, whatever the names, the logo and the parts. */
+import { mkdirSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import type { BillCheckInput } from '../../src/model/appraisal/promise.ts';
+import { logoAddress, smallPng } from '../unit/desk/logos.ts';
+import { expect, root, test } from './host.ts';
+import { pagesOfPdf } from './pdf-text.ts';
+
+test.use({ sampleName: 'mill-lane' });
+
+const LONG_NAME =
+  'The Old Rectory Cottage and Stables beside the Mill Pond, Upper Slaughterford-under-Edge, Wilhelmina and Bartholomew X';
+const SENDERS = [
+  { label: 'usual', name: 'Mill Lane', installerName: 'Hill & Daughters', installerContact: '01234 567 890' },
+  {
+    label: 'long',
+    name: LONG_NAME,
+    installerName:
+      'Hill & Daughters Heating, Plumbing, Ground Works and Electrical Contractors of the Marches, Limited',
+    installerContact: Array.from({ length: 12 }, (_, i) => `Line ${i + 1} of a long address`).join('\n'),
+  },
+  {
+    label: 'unbroken',
+    name: 'M'.repeat(120),
+    installerName: 'W'.repeat(120),
+    installerContact: 'm'.repeat(400),
+  },
+] as const;
+
+/** Bills of the same winter with as many parts, unknowns and questions as there can be. */
+const BILLS: Readonly<Record<string, Partial<BillCheckInput>>> = {
+  'heater and little known': {},
+  'whole house, estimated': { meter: 'whole-house', boughtKWh: 3400, otherKWh: 1135.6, readings: 'estimated' },
+  'all metered': {
+    heatKWh: 6900,
+    waterHeatKWh: 1200,
+    spaceKWh: 1700,
+    immersionKWh: 250,
+    readings: 'estimated',
+    readKWh: 2150,
+    billedStandingPence: 6500,
+  },
+};
+
+for (const { label, name, installerName, installerContact } of SENDERS) {
+  test(`${label} names`, async ({ host }) => {
+    test.slow();
+    const { call } = host;
+    const { id } = (await call('household.list', {}))[0]!;
+    const { household, revision, promises, checks } = await call('household.open', { id });
+    await call('household.save', { household: { ...household, name }, revision });
+    const settings = await call('settings.read', {});
+    const made = [];
+    for (const change of Object.values(BILLS)) {
+      const { input } = checks[0]!;
+      made.push(await call('check.run', { ...input, promiseId: promises[0]!.id, ...change }));
+    }
+    for (const paper of ['A4', 'Letter'] as const) {
+      const logo = logoAddress(smallPng(400, 120));
+      await call('settings.write', { ...settings, installerName, installerContact, paper, logo });
+      for (const [i, check] of made.entries()) {
+        const { base64 } = await call('check.print', { checkId: check.id, format: 'pdf' });
+        const bytes = Buffer.from(base64, 'base64');
+        const file = `letter-${label}-${i}-${paper}.pdf`;
+        mkdirSync(join(root, 'tests/output'), { recursive: true });
+        writeFileSync(join(root, 'tests/output', file), bytes);
+        const pages = await pagesOfPdf(bytes);
+        expect(pages[0], `${file}, page 1`).toContain('do not open it');
+        expect(pages[1], `${file}, page 2`).toContain('Working, for the installer');
+        expect(
+          pages.findIndex((page) => page.includes('What to read from now on')),
+          file,
+        ).toBe(pages.length - 1);
+      }
+    }
+  });
+}
