@@ -36,7 +36,7 @@ export function PreviewScreen(props: {
       );
       await props.onDone(
         evidence === null && duplicateOf !== null
-          ? `${props.fileName} is here already. It counts once.`
+          ? `${props.fileName} is here already. It counts once.${(preview?.sheets?.length ?? 0) > 1 ? ' To keep another of its sheets too, save that sheet as CSV and choose that file.' : ''}`
           : `${props.fileName} is kept.`,
       );
     } catch (reason) {
