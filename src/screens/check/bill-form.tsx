@@ -68,6 +68,16 @@ export function BillForm(props: { readonly busy: boolean; readonly onRun: (input
     setFilled(found);
     setDraft((before) => draftOfReadings(before, found));
   };
+  /** The price of other days goes, one that somebody typed stays. */
+  const takePrice = async (days: { from: string; to: string }) => {
+    const before = filled?.pencePerKWh === undefined ? undefined : Number(filled.pencePerKWh.toFixed(2));
+    if (draft.pencePerKWh !== undefined && draft.pencePerKWh !== before) return;
+    const found = await call('check.prefill', { promiseId: promise.id, from: days.from, to: days.to }).catch(
+      () => null,
+    );
+    setFilled(found);
+    set({ pencePerKWh: found?.pencePerKWh === undefined ? undefined : Number(found.pencePerKWh.toFixed(2)) });
+  };
   const span = spanOf(draft);
   const meters = span
     ? listMeters(series).flatMap((meter) => {
@@ -196,9 +206,10 @@ export function BillForm(props: { readonly busy: boolean; readonly onRun: (input
           for these days.{' '}
           <button
             type="button"
-            onClick={() =>
-              set({ kWh: Number(kWh.toFixed(1)), meter: meter.role === 'heat-pump' ? 'heat-pump' : 'whole-house' })
-            }
+            onClick={() => {
+              set({ kWh: Number(kWh.toFixed(1)), meter: meter.role === 'heat-pump' ? 'heat-pump' : 'whole-house' });
+              if (span) takePrice(span);
+            }}
           >
             Take it
           </button>
