@@ -12,6 +12,7 @@ import { CautionsPart } from './sections/cautions.tsx';
 import { ComparisonPart } from './sections/comparison.tsx';
 import { FirstWinterPart } from './sections/first-winter.tsx';
 import { MonthsPart } from './sections/months.tsx';
+import { SourcePart } from './sections/source.tsx';
 import { SourcesPart } from './sections/sources.tsx';
 import { SummaryPart } from './sections/summary.tsx';
 import { SurePart } from './sections/sure.tsx';
@@ -29,6 +30,7 @@ export function renderLeaveBehind(promise: KeptPromise, settings: DocumentSettin
       <>
         <SummaryPart parts={parts} />
         <ComparisonPart parts={parts} />
+        <SourcePart parts={parts} />
         <MonthsPart parts={parts} />
         <SurePart parts={parts} />
         <YearsPart parts={parts} />

@@ -47,6 +47,8 @@ export function findAmounts(page: Page, root = 'body'): Promise<Places> {
         `\\b\\d{4}-\\d{2}-\\d{2}\\b|\\b\\d{1,2} (?:${MONTHS})\\b(?: \\d{4})?|\\b(?:${MONTHS}) \\d{4}|\\b\\d{1,2}:\\d{2}\\b`,
         'g',
       );
+      // "8 times in 10" says how often, and is no amount.
+      const often = /\b\d+ times (?:in|of|out of) \d+/g;
       const UNIT = '(?:[ \\u00a0]?(?:p|kWh|units?|°C|%|kW|W/K|litres?|kg|times)(?![\\p{L}/]))';
       const NUMBER = '\\d[\\d,]*(?:\\.\\d+)?';
       const amounts = new RegExp(
@@ -110,7 +112,11 @@ export function findAmounts(page: Page, root = 'body'): Promise<Places> {
           `.unseen, input, select, ul, ol, table, p, div, h4, h5, details, ${excused}`,
         ))
           part.remove();
-        const text = (copy.textContent ?? '').replace(CUSTOM, '').replace(dates, ' ').replaceAll('\u00a0', ' ');
+        const text = (copy.textContent ?? '')
+          .replace(CUSTOM, '')
+          .replace(often, ' ')
+          .replace(dates, ' ')
+          .replaceAll('\u00a0', ' ');
         const found = [...text.matchAll(amounts)].map(([amount]) => amount);
         const plain = bare.exec(text.trim())?.[1];
         const isCell = block.matches('td.number');

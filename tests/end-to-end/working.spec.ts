@@ -35,7 +35,9 @@ function slackOf(size: number, decimals: string | undefined, isMoney: boolean, i
   return size % step === 0 ? step / 2 : 0.5;
 }
 
-const isNear = (shown: Amount, exact: Amount) => Math.abs(shown.value - exact.value) <= shown.slack + exact.slack;
+/** By size: a sentence says "saves £59" where the sum comes to −£58.50. */
+const isNear = (shown: Amount, exact: Amount) =>
+  Math.abs(Math.abs(shown.value) - Math.abs(exact.value)) <= shown.slack + exact.slack;
 
 /** What is wrong with one working as it stands open; empty when nothing is. */
 async function findFaults(working: Locator): Promise<string[]> {

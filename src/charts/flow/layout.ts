@@ -1,5 +1,6 @@
 /** Where the ribbons of heat lie: in from the left, through the machine, out to the right; widths in proportion to kWh. */
 import { spokenKWh } from '../../words/numbers.ts';
+import { say } from '../../words/say.ts';
 import { measuresOf, type PictureSize } from '../frame/size.ts';
 import { textWidth } from '../frame/text.ts';
 import { type FlowInput, flowSeries } from './series.ts';
@@ -52,13 +53,17 @@ export function layOutFlow(
   const there = (parts: readonly Part[]) => parts.filter(({ kWh }) => kWh > 0);
   // The meter stands above the ground, as the house does above the bore.
   const coming = there([
-    { kind: 'meter', name: 'from the meter', kWh: flow.meterKWh },
-    { kind: 'source', name: `from the ${flow.source}`, kWh: flow.sourceKWh },
+    { kind: 'meter', name: say('from the meter'), kWh: flow.meterKWh },
+    {
+      kind: 'source',
+      name: say('from the {source, select, air {air} other {ground}}', { source: flow.source }),
+      kWh: flow.sourceKWh,
+    },
   ]);
   const going = there([
-    { kind: 'rooms', name: 'rooms', kWh: flow.roomsKWh },
-    { kind: 'taps', name: 'taps', kWh: flow.tapsKWh },
-    { kind: 'lost', name: 'no heat of any room', kWh: flow.lostKWh },
+    { kind: 'rooms', name: say('rooms'), kWh: flow.roomsKWh },
+    { kind: 'taps', name: say('taps'), kWh: flow.tapsKWh },
+    { kind: 'lost', name: say('no heat of any room'), kWh: flow.lostKWh },
   ]);
   const wordWidth = (parts: readonly Part[]) =>
     Math.max(...parts.map(({ name, kWh }) => Math.max(textWidth(name, font, true), textWidth(spokenKWh(kWh), faint))));

@@ -1,3 +1,4 @@
+import { say } from '../../words/say.ts';
 import { Measured } from '../frame/measured.tsx';
 import { measuresOf, type PictureSize } from '../frame/size.ts';
 import { type FlowKind, type FlowLayout, layOutFlow } from './layout.ts';
@@ -50,7 +51,7 @@ function Painted({ layout }: { readonly layout: FlowLayout }) {
         fontSize={faint}
         textAnchor="middle"
       >
-        heat
+        {say('heat')}
       </text>
       <text
         x={machine.x + machine.width / 2}
@@ -58,7 +59,7 @@ function Painted({ layout }: { readonly layout: FlowLayout }) {
         fontSize={faint}
         textAnchor="middle"
       >
-        pump
+        {say('pump')}
       </text>
       {ribbons.map(({ kind, name, amount, at }) => (
         <g key={kind}>

@@ -1,4 +1,5 @@
 import { exactKWh, percent } from '../../words/numbers.ts';
+import { say } from '../../words/say.ts';
 import type { ChartTable } from '../frame/chart-table.tsx';
 import { type FlowInput, flowSeries } from './series.ts';
 
@@ -10,16 +11,26 @@ export function flowTable(input: FlowInput): ChartTable {
     ours,
   });
   return {
-    caption:
+    caption: say(
       'Heat of a typical year: where it comes from and where it goes. Pumps and standby are in the meter’s part.',
-    columns: [{ name: 'Part' }, { name: 'Side' }, { name: 'A year', number: true }, { name: 'Of all', number: true }],
+    ),
+    columns: [
+      { name: say('Part') },
+      { name: say('Side') },
+      { name: say('A year'), number: true },
+      { name: say('Of all'), number: true },
+    ],
     rows: flow
       ? [
-          row(`From the ${flow.source}`, 'comes in', flow.sourceKWh),
-          row('From the meter', 'comes in', flow.meterKWh),
-          row('Rooms', 'goes out', flow.roomsKWh, true),
-          row('Taps', 'goes out', flow.tapsKWh, true),
-          ...(flow.lostKWh > 0 ? [row('No heat of any room', 'goes out', flow.lostKWh)] : []),
+          row(
+            say('From the {source, select, air {air} other {ground}}', { source: flow.source }),
+            say('comes in'),
+            flow.sourceKWh,
+          ),
+          row(say('From the meter'), say('comes in'), flow.meterKWh),
+          row(say('Rooms'), say('goes out'), flow.roomsKWh, true),
+          row(say('Taps'), say('goes out'), flow.tapsKWh, true),
+          ...(flow.lostKWh > 0 ? [row(say('No heat of any room'), say('goes out'), flow.lostKWh)] : []),
         ]
       : [],
   };

@@ -4,6 +4,7 @@ import { FLOW_NAME, flowSentence } from '../../charts/flow/sentence.ts';
 import { flowInput } from '../../charts/flow/series.ts';
 import { flowTable } from '../../charts/flow/table.ts';
 import { sourceWorking } from '../../model/explained/flow.ts';
+import { say } from '../../words/say.ts';
 import { useHousehold } from '../household-context.tsx';
 import { HowWeKnow } from '../shared/how-we-know.tsx';
 
@@ -18,7 +19,7 @@ export function FlowFigure() {
       picture={<FlowPicture input={input} size="desk" />}
       table={flowTable(input)}
       known={<HowWeKnow find={() => [sourceWorking(appraisal)]} about={FLOW_NAME} plain />}
-      note="Units of a typical year. Pumps and standby are counted in what the meter shows."
+      note={say('Units of a typical year. Pumps and standby are counted in what the meter shows.')}
     />
   );
 }

@@ -14,4 +14,24 @@ export const CHARTS: Catalogue = {
   '{comes} become {taps} of hot water.': '{comes} zu {taps} warmem Wasser.',
   '{comes} become {rooms} for the rooms and {tapsCount} for the taps.':
     '{comes} zu {rooms} für die Räume und {tapsCount} für die Hähne.',
+  'Units of a typical year. Pumps and standby are counted in what the meter shows.':
+    'Einheiten eines üblichen Jahres. Pumpen und Bereitschaft sind in dem enthalten, was der Zähler zeigt.',
+  'from the meter': 'vom Zähler',
+  'from the {source, select, air {air} other {ground}}': 'aus {source, select, air {der Luft} other {dem Boden}}',
+  'no heat of any room': 'keine Wärme im Haus',
+  rooms: 'Räume',
+  taps: 'Hähne',
+  heat: 'Wärme-',
+  pump: 'pumpe',
+  'comes in': 'kommt herein',
+  'goes out': 'geht hinaus',
+  'From the meter': 'Vom Zähler',
+  'From the {source, select, air {air} other {ground}}': 'Aus {source, select, air {der Luft} other {dem Boden}}',
+  Taps: 'Hähne',
+  'No heat of any room': 'Keine Wärme im Haus',
+  Part: 'Teil',
+  Side: 'Seite',
+  'Of all': 'Vom Ganzen',
+  'Heat of a typical year: where it comes from and where it goes. Pumps and standby are in the meter’s part.':
+    'Wärme eines üblichen Jahres: woher sie kommt und wohin sie geht. Pumpen und Bereitschaft sind im Teil des Zählers.',
 };
