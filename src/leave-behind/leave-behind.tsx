@@ -30,10 +30,10 @@ export function renderLeaveBehind(promise: KeptPromise, settings: DocumentSettin
       <>
         <SummaryPart parts={parts} />
         <ComparisonPart parts={parts} />
-        <SourcePart parts={parts} />
         <MonthsPart parts={parts} />
         <SurePart parts={parts} />
         <YearsPart parts={parts} />
+        <SourcePart parts={parts} />
         <FirstWinterPart parts={parts} />
         <CautionsPart parts={parts} />
         <AssumptionsPart parts={parts} />

@@ -12,7 +12,7 @@ export function SourcePart({ parts }: { readonly parts: PromiseParts }) {
   const input = flowInput(parts.appraisal);
   if (!flowSeries(input)) return null;
   return (
-    <section>
+    <section className="follows whole">
       <h2>{say('Where the heat comes from')}</h2>
       <p className="say">{flowSentence(input)}</p>
       <figure>
