@@ -100,8 +100,9 @@ function roleOf(words: string, unit: EnergyUnit | undefined): HeadingRole {
   if (/calorific|\bcv\b/.test(words)) return 'calorific';
   if (isOfDegrees(words) && INDOORS.test(words)) return 'beside';
   if (BESIDE.test(words)) return 'beside';
-  if (/p ?\/ ?kwh|pence per|per kwh|\/ ?kwh|unit (price|rate)|\brate\b|tariff|ppl\b|per lit|standing/.test(words))
-    return 'rate';
+  if (/p ?\/ ?kwh|pence per|per kwh|\/ ?kwh|unit (price|rate)|ppl\b|per lit|standing/.test(words)) return 'rate';
+  // "Rate 1 (kWh)" is a register; "Rate" alone is a price.
+  if (unit === undefined && /\brate\b|tariff/.test(words)) return 'rate';
   if (
     unit === undefined &&
     /cost|charge|price|£|\bgbp\b|€|\beur\b|\bpence\b|\bpounds?\b|net amount|gross amount/.test(words)
