@@ -15,6 +15,7 @@ import {
   spokenPounds,
 } from './numbers.ts';
 import { TARIFF_FAULT_CODES, tariffFaultSentence } from './refusals.ts';
+import { phrase, say } from './say.ts';
 import { carrierName } from './systems.ts';
 
 const kW = (value: number): string => `${grouped(value, 1)} kW`;
@@ -27,147 +28,290 @@ type Sentence = (data: Data) => string;
 
 /** Reasons why two estimates differ. */
 const REASONS: Readonly<Record<string, string>> = {
-  'unheated-rooms': 'rooms that are not heated',
-  'cooler-rooms': 'rooms kept cooler than reckoned',
-  'warmer-rooms': 'rooms kept warmer than reckoned',
-  'other-heat': 'heat that no meter sees, such as a stove',
-  efficiency: 'a boiler that works better or worse than reckoned',
-  'heat-loss-too-low': 'a heat loss that was put too low',
-  'estimated-bills': 'bills with estimated readings',
+  'unheated-rooms': phrase('rooms that are not heated'),
+  'cooler-rooms': phrase('rooms kept cooler than reckoned'),
+  'warmer-rooms': phrase('rooms kept warmer than reckoned'),
+  'other-heat': phrase('heat that no meter sees, such as a stove'),
+  efficiency: phrase('a boiler that works better or worse than reckoned'),
+  'heat-loss-too-low': phrase('a heat loss that was put too low'),
+  'estimated-bills': phrase('bills with estimated readings'),
 };
 
 /** Codes of reasons that have words. */
 export const REASON_CODES: readonly string[] = Object.keys(REASONS);
 
 export function reasonName(code: string): string {
-  return REASONS[code] ?? code.replaceAll('-', ' ');
+  return say(REASONS[code] ?? code.replaceAll('-', ' '));
 }
 
 const OTHER_HEAT: Readonly<Record<string, string>> = {
-  'wood stove': 'the wood stove',
-  'open fire': 'the open fire',
-  'electric heaters': 'the electric heaters',
-  'solar thermal': 'the solar panels for hot water',
+  'wood stove': phrase('the wood stove'),
+  'open fire': phrase('the open fire'),
+  'electric heaters': phrase('the electric heaters'),
+  'solar thermal': phrase('the solar panels for hot water'),
 };
 
 const DEMAND: Readonly<Record<string, Sentence>> = {
   'demand-unknown': ({ number }) =>
-    `Nothing is known of this home’s heat yet. A typical home of about ${spokenKWh(number('spaceKWh'))} stands in. Add a record, the heat loss or the floor area.`,
+    say(
+      'Nothing is known of this home’s heat yet. A typical home of about {heat} stands in. Add a record, the heat loss or the floor area.',
+      { heat: spokenKWh(number('spaceKWh')) },
+    ),
   'estimates-disagree': ({ number, text }) => {
     const reasons = text('likely')
       .split(',')
       .map((code) => code.trim())
       .filter(Boolean)
       .map(reasonName);
-    const why = reasons.length > 0 ? ` Likely reasons: ${listed(reasons.slice(0, 3))}.` : '';
-    return `${capitalised(wayName(text('a')))} says ${spokenKWh(number('aKWh'))}, ${wayName(text('b'))} says ${spokenCount(number('bKWh'))}. That is too far apart for chance.${why}`;
+    const apart = say('{way} says {heat}, {otherWay} says {otherHeat}. That is too far apart for chance.', {
+      way: capitalised(wayName(text('a'))),
+      heat: spokenKWh(number('aKWh')),
+      otherWay: wayName(text('b')),
+      otherHeat: spokenCount(number('bKWh')),
+    });
+    if (reasons.length === 0) return apart;
+    return `${apart} ${say('Likely reasons: {reasons}.', { reasons: listed(reasons.slice(0, 3)) })}`;
   },
   'chosen-way-missing': ({ text }) =>
-    `The heat cannot be taken from ${wayName(text('way'))}, as was chosen. The other ways are used until it is there.`,
+    say('The heat cannot be taken from {way}, as was chosen. The other ways are used until it is there.', {
+      way: wayName(text('way')),
+    }),
   'other-heat': ({ number, text }) => {
-    const kind = OTHER_HEAT[text('kind')] ?? text('kind');
-    const much = number('perhapsKWh') > 0 ? ` A usual one brings about ${spokenKWh(number('perhapsKWh'))} a year.` : '';
-    return `Some heat comes from ${kind}, and no meter sees it.${much} It is not counted in. Without it the home needs more from its main heating.`;
+    const kind = say(OTHER_HEAT[text('kind')] ?? text('kind'));
+    const unseen = say('Some heat comes from {kind}, and no meter sees it.', { kind });
+    const left = say('It is not counted in. Without it the home needs more from its main heating.');
+    if (!(number('perhapsKWh') > 0)) return `${unseen} ${left}`;
+    return `${unseen} ${say('A usual one brings about {heat} a year.', { heat: spokenKWh(number('perhapsKWh')) })} ${left}`;
   },
   'house-changed': ({ number, text }) => {
     const share = number('share');
-    const on = Number.isNaN(Date.parse(text('on'))) ? 'some day' : `about ${longDate(text('on'))}`;
-    const carrier = carrierName(text('carrier'));
-    const low = percent(Math.min(Math.abs(number('shareLow')), Math.abs(number('shareHigh'))));
-    const high = percent(Math.max(Math.abs(number('shareLow')), Math.abs(number('shareHigh'))));
-    const more = share > 0 ? 'more' : 'less';
-    const why =
-      share > 0 ? 'Did more people move in, or was it built on?' : 'Was it insulated, or was the boiler changed?';
-    const rest =
-      text('used') === 'after' ? 'The sums use the days since then.' : 'The sums still use the whole record.';
-    return `Since ${on} this home takes ${percent(Math.abs(share))} ${more} ${carrier} in the same weather (${low} to ${high}). In ${grouped(Math.min(99, Math.floor(100 * number('sure'))))} cases out of 100 that is more than habit. ${why} ${rest}`;
+    const on = text('on');
+    const known = !Number.isNaN(Date.parse(on));
+    const changed = say(
+      'Since {known, select, yes {about {day}} other {some day}} this home takes {share} {way, select, more {more} other {less}} {carrier} in the same weather ({low} to {high}).',
+      {
+        known: known ? 'yes' : 'no',
+        day: known ? longDate(on) : '',
+        share: percent(Math.abs(share)),
+        way: share > 0 ? 'more' : 'less',
+        carrier: carrierName(text('carrier')),
+        low: percent(Math.min(Math.abs(number('shareLow')), Math.abs(number('shareHigh')))),
+        high: percent(Math.max(Math.abs(number('shareLow')), Math.abs(number('shareHigh')))),
+      },
+    );
+    const sure = say('In {cases} cases out of 100 that is more than habit.', {
+      cases: grouped(Math.min(99, Math.floor(100 * number('sure')))),
+    });
+    const why = say(
+      share > 0 ? 'Did more people move in, or was it built on?' : 'Was it insulated, or was the boiler changed?',
+    );
+    const used = say(
+      text('used') === 'after' ? 'The sums use the days since then.' : 'The sums still use the whole record.',
+    );
+    return `${changed} ${sure} ${why} ${used}`;
   },
   'whole-house-meter': ({ number }) =>
-    `This meter counts the whole home. Of about ${spokenKWh(number('baseKWh'))} used in any weather, ${spokenCount(number('waterKWh'))} are taken as hot water. The rest runs lights, appliances and anything else.`,
+    say(
+      'This meter counts the whole home. Of about {base} used in any weather, {water} are taken as hot water. The rest runs lights, appliances and anything else.',
+      { base: spokenKWh(number('baseKWh')), water: spokenCount(number('waterKWh')) },
+    ),
   'estimated-readings': ({ number }) =>
-    `About ${percent(number('share'))} of this record are estimated readings. Ask for the meter’s own readings.`,
+    say('About {share} of this record are estimated readings. Ask for the meter’s own readings.', {
+      share: percent(number('share')),
+    }),
   'periods-left-out': ({ number }) =>
-    `We left out ${counted(number('count'), 'bill or reading', 'bills or readings')} with no days or less than no use. Look at their dates and numbers.`,
+    say('We left out {bills} with no days or less than no use. Look at their dates and numbers.', {
+      bills: counted(number('count'), 'bill or reading', 'bills or readings'),
+    }),
   'no-heating-in-record': ({ text }) =>
-    `The ${carrierName(text('carrier'))} record does not rise when it gets colder. Was the home heated by something else?`,
+    say('The {carrier} record does not rise when it gets colder. Was the home heated by something else?', {
+      carrier: carrierName(text('carrier')),
+    }),
   'record-scatter': ({ number }) =>
-    `The weather explains only ${percent(number('r2'))} of this record. Long absences, a fire or wrong dates may stand behind it.`,
+    say('The weather explains only {share} of this record. Long absences, a fire or wrong dates may stand behind it.', {
+      share: percent(number('r2')),
+    }),
   'typical-weather-stands-in': ({ number, text }) =>
-    `We have no weather for ${counted(number('days'), 'day')} of the record. A typical year of the region (${text('region')}) stands in. A weather file would make the answer surer.`,
+    say(
+      'We have no weather for {days} of the record. A typical year of the region ({region}) stands in. A weather file would make the answer surer.',
+      { days: counted(number('days'), 'day'), region: text('region') },
+    ),
   'base-unexplained': ({ number }) =>
-    `In a year about ${spokenKWh(number('leftoverKWh'))} of heat go in any weather, beyond what the people use as hot water and for cooking. Pipes lose some of it. What else runs on it?`,
+    say(
+      'In a year about {heat} of heat go in any weather, beyond what the people use as hot water and for cooking. Pipes lose some of it. What else runs on it?',
+      { heat: spokenKWh(number('leftoverKWh')) },
+    ),
   'base-below-hot-water': ({ number }) =>
-    `The record’s use in warm weather is less than hot water for ${counted(number('people'), 'person', 'people')} needs. Is the water heated another way?`,
+    say(
+      'The record’s use in warm weather is less than hot water for {people} needs. Is the water heated another way?',
+      { people: counted(number('people'), 'person', 'people') },
+    ),
   'total-only': ({ number }) =>
-    `Only the total of ${counted(number('days'), 'day')} is known, so weather and hot water cannot be told apart. More dates would make it surer.`,
-  'heat-loss-zero': () => 'A heat loss of 0 cannot be. Type the heat loss in kW at the design temperature.',
+    say(
+      'Only the total of {days} is known, so weather and hot water cannot be told apart. More dates would make it surer.',
+      { days: counted(number('days'), 'day') },
+    ),
+  'heat-loss-zero': () => say('A heat loss of 0 cannot be. Type the heat loss in kW at the design temperature.'),
   'heat-loss-unlikely': ({ number }) => {
+    const loss = grouped(number('heatLossWPerK'));
     const area = number('floorAreaM2');
-    const size = area > 0 ? ` for ${grouped(area)} m²` : '';
-    return `A heat loss of ${grouped(number('heatLossWPerK'))} W for each degree is unusual${size}. Check the figure and its unit.`;
+    if (!(area > 0))
+      return say('A heat loss of {loss} W for each degree is unusual. Check the figure and its unit.', { loss });
+    return say('A heat loss of {loss} W for each degree is unusual for {area} m². Check the figure and its unit.', {
+      loss,
+      area: grouped(area),
+    });
   },
   'room-below-design': ({ number }) =>
-    `The rooms are at ${degrees(number('roomC'))}, not above the design outdoor temperature of ${degrees(number('designOutdoorC'))}. One of the two is wrong.`,
+    say('The rooms are at {room}, not above the design outdoor temperature of {outdoor}. One of the two is wrong.', {
+      room: degrees(number('roomC')),
+      outdoor: degrees(number('designOutdoorC')),
+    }),
   'design-temperature-assumed': ({ number, text }) =>
-    `No design temperature was given, so ${degrees(number('outdoorC'))} is taken (${text('place')}, the ${text('rule')} set). Two sets are in use, so ask which one the heat loss was made for.`,
+    say(
+      'No design temperature was given, so {outdoor} is taken ({place}, the {rule} set). Two sets are in use, so ask which one the heat loss was made for.',
+      { outdoor: degrees(number('outdoorC')), place: text('place'), rule: text('rule') },
+    ),
   'efficiency-above-one': ({ number }) =>
-    `A boiler that gives ${percent(number('efficiency'))} gives more than it burns. Some papers count that way, yet it is rare in a home.`,
+    say('A boiler that gives {share} gives more than it burns. Some papers count that way, yet it is rare in a home.', {
+      share: percent(number('efficiency')),
+    }),
 };
 
 const MACHINE: Readonly<Record<string, Sentence>> = {
   'factor-refused': ({ number }) =>
-    `A factor of ${factor(number('found'))} cannot be. It must lie between ${grouped(number('low'))} and ${grouped(number('high'))}, so it is left out until you correct it.`,
+    say(
+      'A factor of {found} cannot be. It must lie between {low} and {high}, so it is left out until you correct it.',
+      {
+        found: factor(number('found')),
+        low: grouped(number('low')),
+        high: grouped(number('high')),
+      },
+    ),
   'factor-from-field': ({ number }) =>
-    `No factor was given, so the middle of metered homes stands in: ${factor(number('middle'))}, most between ${factor(number('low'))} and ${factor(number('high'))}.`,
+    say('No factor was given, so the middle of metered homes stands in: {middle}, most between {low} and {high}.', {
+      middle: factor(number('middle')),
+      low: factor(number('low')),
+      high: factor(number('high')),
+    }),
   'factor-above-field': ({ number }) =>
-    `A factor of ${factor(number('typed'))} is above what most metered homes reach, ${factor(number('low'))} to ${factor(number('high'))}. What makes this home better?`,
+    say('A factor of {typed} is above what most metered homes reach, {low} to {high}. What makes this home better?', {
+      typed: factor(number('typed')),
+      low: factor(number('low')),
+      high: factor(number('high')),
+    }),
   'boundary-not-named': ({ text }) =>
-    `Nobody said what the factor counts. We take it as ${text('taken')}: pumps for the heat and the backup heater, without the pumps in the home. Ask the maker’s sheet.`,
+    say(
+      'Nobody said what the factor counts. We take it as {taken}: pumps for the heat and the backup heater, without the pumps in the home. Ask the maker’s sheet.',
+      { taken: text('taken') },
+    ),
   'water-factor-derived': ({ number }) =>
-    `No factor for hot water was given. From ${factor(number('typed'))} for the rooms we take ${factor(number('derived'))}, with a wider range.`,
+    say('No factor for hot water was given. From {typed} for the rooms we take {derived}, with a wider range.', {
+      typed: factor(number('typed')),
+      derived: factor(number('derived')),
+    }),
   'water-factor-above-space': ({ number }) =>
-    `The factor for hot water, ${factor(number('water'))}, is above the one for the rooms, ${factor(number('space'))}. Hot water is hotter, so it is usually below. Are they swapped?`,
+    say(
+      'The factor for hot water, {water}, is above the one for the rooms, {space}. Hot water is hotter, so it is usually below. Are they swapped?',
+      { water: factor(number('water')), space: factor(number('space')) },
+    ),
   'points-assumed': () =>
-    'No points of the data sheet were given, so those of a usual machine stand in. Type two or more from the sheet, such as B0/W35 and B0/W55.',
+    say(
+      'No points of the data sheet were given, so those of a usual machine stand in. Type two or more from the sheet, such as B0/W35 and B0/W55.',
+    ),
   'points-bent': () =>
-    'In the points of the data sheet a harder task gives a better figure. That cannot be, so the worse of the two is used. Check them.',
+    say(
+      'In the points of the data sheet a harder task gives a better figure. That cannot be, so the worse of the two is used. Check them.',
+    ),
   'brine-too-cold': ({ number }) =>
-    `The fluid from the ground would come in at ${degrees(number('coldestC'))} on the coldest day. A larger array keeps it above ${degrees(0)}.`,
+    say(
+      'The fluid from the ground would come in at {coldest} on the coldest day. A larger array keeps it above {frost}.',
+      { coldest: degrees(number('coldestC')), frost: degrees(0) },
+    ),
   'capacity-short': ({ number }) =>
-    `The machine is too small for the coldest days. The backup heater gives ${percent(number('share'))} of the heat. Check its output and the heat loss.`,
+    say(
+      'The machine is too small for the coldest days. The backup heater gives {share} of the heat. Check its output and the heat loss.',
+      { share: percent(number('share')) },
+    ),
   'full-above-field': ({ number }) =>
-    `The sum gives a factor of ${factor(number('reckoned'))}, above what most metered homes reach, ${factor(number('low'))} to ${factor(number('high'))}. What makes this home better?`,
+    say(
+      'The sum gives a factor of {reckoned}, above what most metered homes reach, {low} to {high}. What makes this home better?',
+      { reckoned: factor(number('reckoned')), low: factor(number('low')), high: factor(number('high')) },
+    ),
   'array-depth-refused': ({ number, text }) =>
-    `A depth of ${grouped(number('found'))} m does not suit ${text('kind') === 'vertical' ? 'boreholes' : 'pipes in a trench'}. It should lie between ${grouped(number('low'))} and ${grouped(number('high'))} m, so the usual depth is taken.`,
+    say(
+      'A depth of {found} m does not suit {kind, select, vertical {boreholes} other {pipes in a trench}}. It should lie between {low} and {high} m, so the usual depth is taken.',
+      {
+        found: grouped(number('found')),
+        kind: text('kind'),
+        low: grouped(number('low')),
+        high: grouped(number('high')),
+      },
+    ),
 };
 
 const COST: Readonly<Record<string, Sentence>> = {
   'prices-old': ({ number, text }) =>
-    `The ${carrierName(text('fuel'))} prices used here ended ${counted(number('days'), 'day')} ago. Put in today’s before anything is promised.`,
+    say('The {fuel} prices used here ended {days} ago. Put in today’s before anything is promised.', {
+      fuel: carrierName(text('fuel')),
+      days: counted(number('days'), 'day'),
+    }),
   'tariff-missing': ({ text }) =>
-    `The ${carrierName(text('fuel'))} tariff chosen for this home is not there any more. The built-in price stands in, so choose a tariff again.`,
+    say(
+      'The {fuel} tariff chosen for this home is not there any more. The built-in price stands in, so choose a tariff again.',
+      { fuel: carrierName(text('fuel')) },
+    ),
   'blocks-other-use': ({ number, text }) => {
-    const much = `“${text('tariff')}” has steps. About ${spokenKWh(number('kWh'))} a year of other electricity fill the first ones, and the heating pays what comes on top.`;
-    if (text('grade') !== 'assumed') return `${much} That is taken from this home’s own record.`;
-    return `${much} That is the usual use of such a home. A year of its electricity bills would make it surer.`;
+    const much = say(
+      '“{tariff}” has steps. About {use} a year of other electricity fill the first ones, and the heating pays what comes on top.',
+      { tariff: text('tariff'), use: spokenKWh(number('kWh')) },
+    );
+    if (text('grade') !== 'assumed') return `${much} ${say('That is taken from this home’s own record.')}`;
+    const usual = say('That is the usual use of such a home. A year of its electricity bills would make it surer.');
+    return `${much} ${usual}`;
   },
   'power-charge-counted': ({ number, text }) =>
-    `“${text('tariff')}” charges for the highest half-hour of each month. The home alone reaches ${kW(number('homeKW'))}, with the heat pump about ${kW(number('withKW'))} if it runs evenly. That adds ${spokenPounds(number('pence'))} a year, counted with the standing charge.`,
+    say(
+      '“{tariff}” charges for the highest half-hour of each month. The home alone reaches {home}, with the heat pump about {together} if it runs evenly. That adds {amount} a year, counted with the standing charge.',
+      {
+        tariff: text('tariff'),
+        home: kW(number('homeKW')),
+        together: kW(number('withKW')),
+        amount: spokenPounds(number('pence')),
+      },
+    ),
   'power-charge-unknown': ({ number, text }) => {
-    const each = `Each kW more costs ${spokenPounds(number('pence'))} a year.`;
+    const gaps = { tariff: text('tariff'), amount: spokenPounds(number('pence')) };
     if (text('why') === 'no-half-hours') {
-      return `“${text('tariff')}” charges for the highest half-hour of each month. Nobody can know that without half-hourly readings, so it is not counted. ${each} Ask for the meter’s half-hourly record.`;
+      return say(
+        '“{tariff}” charges for the highest half-hour of each month. Nobody can know that without half-hourly readings, so it is not counted. Each kW more costs {amount} a year. Ask for the meter’s half-hourly record.',
+        gaps,
+      );
     }
-    return `“${text('tariff')}” charges for the highest half-hour of each month. This meter counts the old heating too, so what a new one adds cannot be known. It is not counted. ${each} Ask what power the home uses without heating.`;
+    return say(
+      '“{tariff}” charges for the highest half-hour of each month. This meter counts the old heating too, so what a new one adds cannot be known. It is not counted. Each kW more costs {amount} a year. Ask what power the home uses without heating.',
+      gaps,
+    );
   },
   'power-agreed': ({ number, text }) =>
-    `“${text('tariff')}” charges for ${kW(number('kW'))} agreed, ${spokenPounds(number('pence'))} a year whatever heats the home, so it is not in the comparison. Ask whether the heat pump needs more.`,
+    say(
+      '“{tariff}” charges for {power} agreed, {amount} a year whatever heats the home, so it is not in the comparison. Ask whether the heat pump needs more.',
+      { tariff: text('tariff'), power: kW(number('kW')), amount: spokenPounds(number('pence')) },
+    ),
   'tariff-other-fuel': ({ text }) =>
-    `The tariff chosen for ${carrierName(text('fuel'))} is one for another fuel. The built-in price stands in, so choose a tariff again.`,
+    say(
+      'The tariff chosen for {fuel} is one for another fuel. The built-in price stands in, so choose a tariff again.',
+      { fuel: carrierName(text('fuel')) },
+    ),
   'present-not-priced': () =>
-    'We cannot say what heating costs now, since its kind is not one we can price. Choose the nearest kind, or leave it out.',
+    say(
+      'We cannot say what heating costs now, since its kind is not one we can price. Choose the nearest kind, or leave it out.',
+    ),
   'efficiency-refused': ({ number }) =>
-    `An efficiency of ${percent(number('found'))} cannot be. It must lie above 0 and be at most ${percent(number('high'))}, so it is left out until you correct it.`,
+    say(
+      'An efficiency of {found} cannot be. It must lie above 0 and be at most {high}, so it is left out until you correct it.',
+      { found: percent(number('found')), high: percent(number('high')) },
+    ),
 };
 
 const CATALOGUE: Readonly<Record<string, Sentence>> = { ...DEMAND, ...MACHINE, ...COST };
@@ -179,7 +323,10 @@ export function questionSentence(question: Pick<Question, 'code' | 'data'>): str
   const sentence = CATALOGUE[question.code];
   const fault = question.code.replace(/^tariff-/, '');
   if (!sentence && TARIFF_FAULT_CODES.includes(fault)) {
-    return `“${question.data.tariff}”: ${tariffFaultSentence({ code: fault, data: question.data })}`;
+    return say('“{tariff}”: {fault}', {
+      tariff: String(question.data.tariff),
+      fault: tariffFaultSentence({ code: fault, data: question.data }),
+    });
   }
   if (!sentence) return `${capitalised(question.code.replaceAll('-', ' '))}.`;
   return sentence({

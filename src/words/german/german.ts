@@ -9,6 +9,7 @@ import { HEAT_SCREEN } from './heat-screen.ts';
 import { LEAVE_BEHIND } from './leave-behind.ts';
 import { MODEL } from './model.ts';
 import { NUMBERS } from './numbers.ts';
+import { QUESTIONS } from './questions.ts';
 import { THREAD } from './thread.ts';
 import { WALK } from './walk.ts';
 import { YEARS_AHEAD } from './years-ahead.ts';
@@ -26,4 +27,5 @@ export const german: Catalogue = {
   ...WALK,
   ...YEARS_AHEAD,
   ...CHARTS,
+  ...QUESTIONS,
 };
