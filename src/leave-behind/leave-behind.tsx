@@ -12,7 +12,6 @@ import { CautionsPart } from './sections/cautions.tsx';
 import { ComparisonPart } from './sections/comparison.tsx';
 import { FirstWinterPart } from './sections/first-winter.tsx';
 import { MonthsPart } from './sections/months.tsx';
-import { SourcePart } from './sections/source.tsx';
 import { SourcesPart } from './sections/sources.tsx';
 import { SummaryPart } from './sections/summary.tsx';
 import { SurePart } from './sections/sure.tsx';
@@ -33,7 +32,6 @@ export function renderLeaveBehind(promise: KeptPromise, settings: DocumentSettin
         <MonthsPart parts={parts} />
         <SurePart parts={parts} />
         <YearsPart parts={parts} />
-        <SourcePart parts={parts} />
         <FirstWinterPart parts={parts} />
         <CautionsPart parts={parts} />
         <AssumptionsPart parts={parts} />
