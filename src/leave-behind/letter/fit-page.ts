@@ -30,11 +30,12 @@ const ROOMS: readonly LetterRoom[] = [
   { parts: 3, findings: 1, unknown: 2, steps: 2, asks: 2, pictureHeight: LEAST_PICTURE },
   { parts: 3, findings: 1, unknown: 1, steps: 1, asks: 1, pictureHeight: LEAST_PICTURE },
   { parts: 2, findings: 1, unknown: 1, steps: 1, asks: 0, pictureHeight: LEAST_PICTURE },
+  { parts: 2, findings: 1, unknown: 0, steps: 1, asks: 0, pictureHeight: LEAST_PICTURE },
   { parts: 2, findings: 0, unknown: 0, steps: 1, asks: 0, pictureHeight: LEAST_PICTURE },
 ];
 
-/** Height between the margins [CSS pixels], less 30 for what the measure of a text may be out. */
-const PAGE_HEIGHT = { A4: 990 - 30, Letter: 946 - 30 } as const;
+/** Height between the margins [CSS pixels], less 14 for what the measure of a text may be out. */
+const PAGE_HEIGHT = { A4: 990 - 14, Letter: 946 - 14 } as const;
 interface Type {
   readonly font: number;
   readonly line: number;
