@@ -1,16 +1,17 @@
 /** What is wrong with a tariff, with the hour named and what to do. */
 import type { TariffFault } from '../model/tariff/check-tariff.ts';
 import { capitalised, counted, grouped, longDate, monthNames, pence, percent, poundsAndPence } from './numbers.ts';
+import { phrase, say } from './say.ts';
 
 const DAYS: Readonly<Record<string, string>> = {
-  mon: 'Mondays',
-  tue: 'Tuesdays',
-  wed: 'Wednesdays',
-  thu: 'Thursdays',
-  fri: 'Fridays',
-  sat: 'Saturdays',
-  sun: 'Sundays',
-  'bank-holiday': 'bank holidays',
+  mon: phrase('Mondays'),
+  tue: phrase('Tuesdays'),
+  wed: phrase('Wednesdays'),
+  thu: phrase('Thursdays'),
+  fri: phrase('Fridays'),
+  sat: phrase('Saturdays'),
+  sun: phrase('Sundays'),
+  'bank-holiday': phrase('bank holidays'),
 };
 
 interface Data {
@@ -18,61 +19,122 @@ interface Data {
   readonly text: (name: string) => string;
 }
 
-/** "on Mondays in January from 00:30 to 05:30". */
-const when = ({ number, text }: Data): string =>
-  `on ${DAYS[text('day')] ?? text('day')} in ${monthNames()[number('month') - 1] ?? 'every month'} from ${text('from')} to ${text('to')}`;
+/** For "on Mondays in January from 00:30 to 05:30". */
+const when = ({ number, text }: Data) => ({
+  days: say(DAYS[text('day')] ?? text('day')),
+  month: monthNames()[number('month') - 1] ?? say('every month'),
+  from: text('from'),
+  to: text('to'),
+});
 const oftener = ({ number }: Data): string => {
-  const others = number('count') - 1;
-  return others > 0 ? ` There are ${counted(others, 'more such stretch', 'more such stretches')}.` : '';
+  const count = number('count') - 1;
+  if (!(count > 0)) return '';
+  return ` ${say('{count, plural, one {There is # more such stretch.} other {There are # more such stretches.}}', { count })}`;
 };
 
 const CATALOGUE: Readonly<Record<string, (data: Data) => string>> = {
   'band-gap': (data) =>
-    `There is no price ${when(data)}.${oftener(data)} Give the hours a band, or name one band “rest”.`,
-  'band-overlap': (data) =>
-    `Two prices claim the same time ${when(data)}: “${data.text('first')}” and “${data.text('second')}”.${oftener(data)} Change the hours of one of them.`,
+    `${say('There is no price on {days} in {month} from {from} to {to}.', when(data))}${oftener(data)} ${say('Give the hours a band, or name one band “rest”.')}`,
+  'band-overlap': (data) => {
+    const claim = say(
+      'Two prices claim the same time on {days} in {month} from {from} to {to}: “{first}” and “{second}”.',
+      { ...when(data), first: data.text('first'), second: data.text('second') },
+    );
+    return `${claim}${oftener(data)} ${say('Change the hours of one of them.')}`;
+  },
   'versions-order': ({ text }) =>
-    `The prices from ${longDate(text('from'))} stand after those from ${longDate(text('previous'))}. Put them in order of date.`,
-  'version-twice': ({ text }) => `Two sets of prices begin on ${longDate(text('from'))}. Take one of them out.`,
+    say('The prices from {from} stand after those from {previous}. Put them in order of date.', {
+      from: longDate(text('from')),
+      previous: longDate(text('previous')),
+    }),
+  'version-twice': ({ text }) =>
+    say('Two sets of prices begin on {from}. Take one of them out.', { from: longDate(text('from')) }),
   'until-before-version': ({ text }) =>
-    `The prices end on ${longDate(text('until'))}, before they begin on ${longDate(text('from'))}. Correct one of the dates.`,
+    say('The prices end on {until}, before they begin on {from}. Correct one of the dates.', {
+      until: longDate(text('until')),
+      from: longDate(text('from')),
+    }),
   'rest-twice': ({ text }) =>
-    `Both “${text('first')}” and “${text('second')}” claim the rest of the time. Only one band may.`,
-  'rest-empty': ({ text }) => `No time is left for “${text('name')}”. Take it out, or change the hours of the others.`,
-  'band-name-twice': ({ text }) => `Two bands are named “${text('name')}”. Give each its own name.`,
-  'window-empty': ({ text }) => `“${text('name')}” begins and ends at ${text('time')}. Give it a time that lasts.`,
+    say('Both “{first}” and “{second}” claim the rest of the time. Only one band may.', {
+      first: text('first'),
+      second: text('second'),
+    }),
+  'rest-empty': ({ text }) =>
+    say('No time is left for “{name}”. Take it out, or change the hours of the others.', { name: text('name') }),
+  'band-name-twice': ({ text }) => say('Two bands are named “{name}”. Give each its own name.', { name: text('name') }),
+  'window-empty': ({ text }) =>
+    say('“{name}” begins and ends at {time}. Give it a time that lasts.', { name: text('name'), time: text('time') }),
   'window-off-half-hour': ({ text }) =>
-    `“${text('name')}” changes at ${text('time')}. Sums here go by the half-hour, so the change is taken at the next one.`,
+    say('“{name}” changes at {time}. Sums here go by the half-hour, so the change is taken at the next one.', {
+      name: text('name'),
+      time: text('time'),
+    }),
   'standing-negative': ({ number }) =>
-    `A standing charge of ${pence(number('pence'))} a day is below zero. Type what is paid for each day.`,
+    say('A standing charge of {price} a day is below zero. Type what is paid for each day.', {
+      price: pence(number('pence')),
+    }),
   'standing-unusual': ({ number }) =>
-    `A standing charge of ${pence(number('pence'))} a day is high. Is it perhaps for a month?`,
+    say('A standing charge of {price} a day is high. Is it perhaps for a month?', { price: pence(number('pence')) }),
   'price-unusual': ({ number, text }) =>
-    `“${text('name')}” at ${pence(number('pence'))} a unit is unusual. Most lie between ${pence(number('low'))} and ${pence(number('high'))}. Is it in pence?`,
+    say('“{name}” at {price} a unit is unusual. Most lie between {low} and {high}. Is it in pence?', {
+      name: text('name'),
+      price: pence(number('pence')),
+      low: pence(number('low')),
+      high: pence(number('high')),
+    }),
   'vat-unusual': ({ number }) =>
-    `VAT of ${percent(number('rate'))} is unusual. Homes pay 5% on energy. Check the bill.`,
+    say('VAT of {rate} is unusual. Homes pay 5% on energy. Check the bill.', { rate: percent(number('rate')) }),
   'holidays-without-region': ({ text }) =>
-    `“${text('name')}” has a price for bank holidays. Say which country's bank holidays count.`,
+    say('“{name}” has a price for bank holidays. Say which country’s bank holidays count.', { name: text('name') }),
   'standing-twice': ({ number }) =>
-    `The standing charge stands twice: ${pence(number('pence'))} a day and ${poundsAndPence(number('monthPence'))} a month. Keep one.`,
+    say('The standing charge stands twice: {daily} a day and {monthly} a month. Keep one.', {
+      daily: pence(number('pence')),
+      monthly: poundsAndPence(number('monthPence')),
+    }),
   'blocks-order': ({ number, text }) =>
-    `The steps of “${text('name')}” go back from ${grouped(number('before'))} to ${grouped(number('upTo'))} units. Put them in order.`,
+    say('The steps of “{name}” go back from {before} to {upTo} units. Put them in order.', {
+      name: text('name'),
+      before: grouped(number('before')),
+      upTo: grouped(number('upTo')),
+    }),
   'blocks-with-series': ({ text }) =>
-    `“${text('name')}” has steps, and each half-hour has its own price too. Take the steps out, or the half-hours. Prices that change over from one to the other are two versions, each with its first day.`,
+    say(
+      '“{name}” has steps, and each half-hour has its own price too. Take the steps out, or the half-hours. Prices that change over from one to the other are two versions, each with its first day.',
+      { name: text('name') },
+    ),
   'export-unusual': ({ number }) =>
-    `Export at ${pence(number('pence'))} pays more than a unit costs, ${pence(number('dearest'))}. Check the figure.`,
+    say('Export at {price} pays more than a unit costs, {dearest}. Check the figure.', {
+      price: pence(number('pence')),
+      dearest: pence(number('dearest')),
+    }),
   'series-order': ({ text }) =>
-    `The prices of ${longDate(text('date'))} stand after those of ${longDate(text('previous'))}. Put the days in order, each once.`,
+    say('The prices of {date} stand after those of {previous}. Put the days in order, each once.', {
+      date: longDate(text('date')),
+      previous: longDate(text('previous')),
+    }),
   'series-hole': ({ number, text }) =>
-    `There is no price from ${longDate(text('date'))} at ${text('time')} on, for ${counted(number('days'), 'day')}. Add the missing prices.`,
+    say('There is no price from {date} at {time} on, for {days}. Add the missing prices.', {
+      date: longDate(text('date')),
+      time: text('time'),
+      days: counted(number('days'), 'day'),
+    }),
   'series-gap': ({ number, text }) =>
-    `There is no price on ${longDate(text('date'))} at ${text('time')}. ${counted(number('count'), 'half-hour is', 'half-hours are')} missing. Add ${number('count') === 1 ? 'it' : 'them'}.`,
+    say(
+      'There is no price on {date} at {time}. {count, plural, one {# half-hour is missing. Add it.} other {# half-hours are missing. Add them.}}',
+      { date: longDate(text('date')), time: text('time'), count: number('count') },
+    ),
   'series-day-length': ({ number, text }) =>
-    `${longDate(text('date'))} has ${counted(number('found'), 'price')}, yet only ${counted(number('expected'), 'half-hour')}. Take out what is too much.`,
+    say(
+      '{date} has {found, plural, one {# price} other {# prices}}, yet only {expected, plural, one {# half-hour} other {# half-hours}}. Take out what is too much.',
+      { date: longDate(text('date')), found: number('found'), expected: number('expected') },
+    ),
   'series-part-year': ({ number }) =>
-    `The half-hourly prices cover ${counted(number('days'), 'day')} of a year. The other ${counted(number('without'), 'day')} take the price beside them.`,
+    say('The half-hourly prices cover {days} of a year. The other {without} take the price beside them.', {
+      days: counted(number('days'), 'day'),
+      without: counted(number('without'), 'day'),
+    }),
   'gas-with-times': ({ text }) =>
-    `Gas seldom has a price by the hour, yet “${text('name')}” has one. Is this electricity?`,
+    say('Gas seldom has a price by the hour, yet “{name}” has one. Is this electricity?', { name: text('name') }),
 };
 
 /** Codes that have a sentence. */
@@ -89,12 +151,18 @@ export function tariffFaultSentence(fault: Pick<TariffFault, 'code' | 'data'>): 
 
 const BILL_FAULTS: Readonly<Record<string, (data: Data) => string>> = {
   'bill-ends-before-it-begins': ({ text }) =>
-    `The bill ends on ${longDate(text('to'))}, before it begins on ${longDate(text('from'))}. Correct one of the dates.`,
+    say('The bill ends on {to}, before it begins on {from}. Correct one of the dates.', {
+      to: longDate(text('to')),
+      from: longDate(text('from')),
+    }),
   'bill-too-long': ({ number }) =>
-    `The bill covers ${counted(number('days'), 'day')}. At most ${counted(number('most'), 'day')} can be checked at once, so take them in parts.`,
+    say('The bill covers {days}. At most {most} can be checked at once, so take them in parts.', {
+      days: counted(number('days'), 'day'),
+      most: counted(number('most'), 'day'),
+    }),
   'bill-price-missing': () =>
-    'The bill has units but no price. Type the price of a unit, or what the units cost together.',
-  'promise-without-heat-pump': () => 'This promise holds no heat pump, so no bill can be checked against it.',
+    say('The bill has units but no price. Type the price of a unit, or what the units cost together.'),
+  'promise-without-heat-pump': () => say('This promise holds no heat pump, so no bill can be checked against it.'),
 };
 
 export const BILL_FAULT_CODES: readonly string[] = Object.keys(BILL_FAULTS);

@@ -10,6 +10,7 @@ import { LEAVE_BEHIND } from './leave-behind.ts';
 import { MODEL } from './model.ts';
 import { NUMBERS } from './numbers.ts';
 import { QUESTIONS } from './questions.ts';
+import { REFUSALS } from './refusals.ts';
 import { THREAD } from './thread.ts';
 import { WALK } from './walk.ts';
 import { YEARS_AHEAD } from './years-ahead.ts';
@@ -28,4 +29,5 @@ export const german: Catalogue = {
   ...YEARS_AHEAD,
   ...CHARTS,
   ...QUESTIONS,
+  ...REFUSALS,
 };
