@@ -11,6 +11,7 @@ import { MODEL } from './model.ts';
 import { NUMBERS } from './numbers.ts';
 import { QUESTIONS } from './questions.ts';
 import { REFUSALS } from './refusals.ts';
+import { SITE_READINGS } from './site-readings.ts';
 import { THREAD } from './thread.ts';
 import { WALK } from './walk.ts';
 import { YEARS_AHEAD } from './years-ahead.ts';
@@ -30,4 +31,5 @@ export const german: Catalogue = {
   ...CHARTS,
   ...QUESTIONS,
   ...REFUSALS,
+  ...SITE_READINGS,
 };

@@ -1,0 +1,159 @@
+import type { Catalogue } from '../say.ts';
+
+/** What was read at the plant, and what it can mean. */
+export const SITE_READINGS: Catalogue = {
+  'brine coming in': 'Sole am Eintritt',
+  'brine in less brine out': 'Abkühlung der Sole',
+  'heat taken from the brine': 'der Sole entzogene Wärme',
+  'flow less return': 'Vorlauf minus Rücklauf',
+  'heat given to the water': 'an das Heizwasser abgegebene Wärme',
+  'heat by the water against heat by the brine': 'Wärme im Heizwasser gegen Wärme aus der Sole',
+  'heat for each unit of electricity just now (COP)': 'Wärme je Kilowattstunde Strom im Augenblick (COP)',
+  'boiling point at the suction pressure': 'Siedepunkt beim Druck der Saugseite',
+  'condensing point at the discharge pressure': 'Verflüssigungspunkt beim Druck der Druckseite',
+  'brine out less boiling point': 'Soleaustritt minus Siedepunkt',
+  'condensing point less flow': 'Verflüssigungspunkt minus Vorlauf',
+  'suction gas above its boiling point (superheat)': 'Sauggas über seinem Siedepunkt (Überhitzung)',
+  'liquid below its condensing point (subcooling)': 'Flüssigkeit unter ihrem Verflüssigungspunkt (Unterkühlung)',
+  'hot gas temperature': 'Heißgastemperatur',
+  'discharge pressure over suction pressure': 'Druckverhältnis von Druckseite zu Saugseite',
+  'glycol by weight': 'Glykol nach Gewicht',
+  'freezing point of the brine': 'Gefrierpunkt der Sole',
+  'freezing point below the coldest brine': 'Abstand des Gefrierpunkts zur kältesten Sole',
+  'brine in': 'Soleeintritt',
+  'brine out': 'Soleaustritt',
+  'flow rate of the brine': 'Durchfluss der Sole',
+  'coldest brine of the season': 'kälteste Sole der Heizzeit',
+  'kind and share of glycol': 'Art und Anteil des Glykols',
+  'flow rate of the water': 'Durchfluss des Heizwassers',
+  'input power': 'aufgenommene Leistung',
+  'suction pressure': 'Druck der Saugseite',
+  'discharge pressure': 'Druck der Druckseite',
+  'suction pipe temperature': 'Temperatur der Saugleitung',
+  'discharge pipe temperature': 'Temperatur der Druckleitung',
+  'liquid pipe temperature': 'Temperatur der Flüssigkeitsleitung',
+  'no usual band': 'kein üblicher Bereich',
+  '{value} or more': '{value} oder mehr',
+  '{value} or less': '{value} oder weniger',
+  '{quantity}: {found}.': '{quantity}: {found}.',
+  '{quantity}: {found}, {standing, select, inside {inside} above {above} other {below}} the usual {band}.':
+    '{quantity}: {found}, {standing, select, inside {im} above {über dem} other {unter dem}} üblichen Bereich ({band}).',
+  'We expect about {value}.': 'Zu erwarten sind etwa {value}.',
+  'There is too little to judge by yet. Read more at the plant.':
+    'Für ein Urteil ist es noch zu wenig. Lesen Sie an der Anlage mehr ab.',
+  'All {all} results lie in their usual band. That does not rule out a fault at other times.':
+    'Alle {all} Ergebnisse liegen im üblichen Bereich. Einen Fehler zu anderer Zeit schließt das nicht aus.',
+  '{outside} of {all} results {outside, plural, one {lies} other {lie}} outside the usual band. These are hints, not a diagnosis.':
+    '{outside} von {all} Ergebnissen {outside, plural, one {liegt} other {liegen}} außerhalb des üblichen Bereichs. Das sind Hinweise, keine Diagnose.',
+  'Too little to judge by.': 'Zu wenig für ein Urteil.',
+  '{count, plural, =0 {Nothing} one {# result} other {# results}} outside the usual band.':
+    '{count, plural, =0 {Nichts} one {# Ergebnis} other {# Ergebnisse}} außerhalb des üblichen Bereichs.',
+  // Causes, and what to look at first
+  'The readings may not belong together: taken at different moments, or one meter or sensor is off.':
+    'Die Ablesungen gehören vielleicht nicht zusammen: zu verschiedener Zeit abgelesen, oder ein Zähler oder Fühler zeigt falsch.',
+  'Let it run steadily for ten minutes and read all again. Check the flow meter and how the sensors sit.':
+    'Lassen Sie die Anlage zehn Minuten ruhig laufen und lesen Sie alles neu ab. Prüfen Sie Durchflussmesser und Sitz der Fühler.',
+  'Too little brine may be going round: a dirty filter, air in the loop, or the pump set too low.':
+    'Vielleicht fließt zu wenig Sole: Filter verschmutzt, Luft im Kreis oder Pumpe zu niedrig eingestellt.',
+  'Look at the brine filter, the pump setting and the loop pressure. Listen for air.':
+    'Sehen Sie nach Solefilter, Pumpeneinstellung und Druck im Kreis. Horchen Sie auf Luft.',
+  'The ground loop may be giving all it can: too small, too hard worked, or at the end of a cold winter.':
+    'Der Solekreis gibt vielleicht alles her: zu klein, zu stark beansprucht oder am Ende eines kalten Winters.',
+  'Set today’s brine beside last year’s at the same time. Ask about more heating or hot water.':
+    'Vergleichen Sie die Sole mit der vom Vorjahr zur gleichen Zeit. Fragen Sie, ob mehr geheizt oder Warmwasser gebraucht wird.',
+  'The brine may be too weak and could freeze in the machine. This is urgent, even if it costs nothing yet.':
+    'Die Sole ist vielleicht zu schwach und könnte im Gerät gefrieren. Das eilt, auch wenn es noch nichts kostet.',
+  'Test the brine with a refractometer, twice. Stop the machine if the brine may reach its freezing point.':
+    'Prüfen Sie die Sole zweimal mit dem Refraktometer. Halten Sie das Gerät an, wenn die Sole ihren Gefrierpunkt erreichen kann.',
+  'The brine may be stronger than it needs to be. It then carries less heat and is harder to pump.':
+    'Die Sole ist vielleicht stärker als nötig. Dann trägt sie weniger Wärme und ist schwerer zu pumpen.',
+  'Test the brine with a refractometer, and ask whether the share was given by weight or by volume.':
+    'Prüfen Sie die Sole mit dem Refraktometer. Fragen Sie, ob der Anteil nach Gewicht oder nach Volumen angegeben war.',
+  'Too little water may be going round: a dirty strainer, closed valves, or the pump set too low.':
+    'Vielleicht fließt zu wenig Heizwasser: Schmutzfänger voll, Ventile zu oder Pumpe zu niedrig eingestellt.',
+  'Look at the strainer, once shut off and cool, then at valves, thermostats and the pump setting.':
+    'Sehen Sie nach dem Schmutzfänger, abgesperrt und abgekühlt, dann nach Ventilen, Thermostaten und Pumpeneinstellung.',
+  'More water may be going round than is needed, or the machine may be running at part power.':
+    'Vielleicht fließt mehr Heizwasser als nötig, oder das Gerät läuft mit Teillast.',
+  'Check the pump setting and a bypass, and whether the machine was at full power.':
+    'Prüfen Sie Pumpeneinstellung und Überströmventil, und ob das Gerät mit voller Leistung lief.',
+  'The water may be hotter than the rooms need. It may also just have been heating the hot water tank.':
+    'Das Heizwasser ist vielleicht heißer, als die Räume brauchen. Oder es wurde gerade der Warmwasserspeicher geladen.',
+  'Ask whether hot water was being made. Then check the heating curve against the weather outside.':
+    'Fragen Sie, ob gerade Warmwasser bereitet wurde. Prüfen Sie dann die Heizkurve am Wetter draußen.',
+  'An electric heater may be running beside the machine, or be counted in the input power.':
+    'Vielleicht läuft ein Heizstab mit, oder er ist in der aufgenommenen Leistung mitgezählt.',
+  'Look at the heater’s hours and its switch in the controls. Measure the machine’s own supply.':
+    'Sehen Sie nach den Stunden des Heizstabs und seinem Schalter in der Regelung. Messen Sie die Zuleitung des Geräts allein.',
+  'Heat may be passing badly to the water: scale or sludge in the condenser, or air in it.':
+    'Die Wärme geht vielleicht schlecht ins Heizwasser über: Kalk, Schlamm oder Luft im Verflüssiger.',
+  'Check the water flow first. Then compare both sides of the strainer and ask about water treatment.':
+    'Prüfen Sie zuerst den Durchfluss. Vergleichen Sie dann beide Seiten des Schmutzfängers und fragen Sie nach der Wasseraufbereitung.',
+  'The machine may be short of refrigerant, which can mean a leak.':
+    'Dem Gerät fehlt vielleicht Kältemittel, was ein Leck bedeuten kann.',
+  'Rule out low brine flow first. Then have a certified person look for traces of oil and test for leaks.':
+    'Schließen Sie zuerst zu wenig Sole aus. Lassen Sie dann eine zertifizierte Fachkraft nach Ölspuren und Lecks suchen.',
+  'The expansion valve may be letting too little through, or its filter may be blocked.':
+    'Das Expansionsventil lässt vielleicht zu wenig durch, oder sein Filter ist verstopft.',
+  'Rule out low brine flow first. Then have a certified person check the valve, its sensor and the filter.':
+    'Schließen Sie zuerst zu wenig Sole aus. Lassen Sie dann eine zertifizierte Fachkraft Ventil, Fühler und Filter prüfen.',
+  'The expansion valve may be letting too much through. Liquid can then reach the compressor and harm it.':
+    'Das Expansionsventil lässt vielleicht zu viel durch. Dann kann Flüssigkeit in den Verdichter gelangen und ihn schädigen.',
+  'Check first how the suction sensor sits. Then have a certified person check the valve and its sensor.':
+    'Prüfen Sie zuerst den Sitz des Saugfühlers. Lassen Sie dann eine zertifizierte Fachkraft Ventil und Fühler prüfen.',
+  'The compressor may be worn. This is seldom so, and all else should be ruled out first.':
+    'Der Verdichter ist vielleicht verschlissen. Das ist selten; alles andere sollte zuerst ausgeschlossen sein.',
+  'Have a certified person compare current and pressures with the maker’s sheet.':
+    'Lassen Sie eine zertifizierte Fachkraft Strom und Drücke mit dem Datenblatt vergleichen.',
+  'A heating installer may look into this.': 'Das darf ein Heizungsfachbetrieb prüfen.',
+  'Only an electrician, or a person competent in electrics, may open this.':
+    'Das darf nur eine Elektrofachkraft öffnen.',
+  'Only a person certified for refrigerant may open this.':
+    'Das darf nur öffnen, wer für Kältemittel zertifiziert ist.',
+  'What points to it: {names}.': 'Was dafür spricht: {names}.',
+  'What speaks against it: {names}.': 'Was dagegen spricht: {names}.',
+  'Not known yet: {names}.': 'Noch nicht bekannt: {names}.',
+  'For “{quantity}” we also need: {needs}.': 'Für „{quantity}“ fehlt noch: {needs}.',
+  // Cautions
+  'Only people certified for it may open, fill or test the refrigerant circuit. Fitting gauges is such work.':
+    'Nur wer dafür zertifiziert ist, darf den Kältekreis öffnen, füllen oder prüfen. Manometer anzuschließen gehört dazu.',
+  'This refrigerant can burn. Keep sparks and flames away, air the room, and leave it to trained people.':
+    'Dieses Kältemittel ist brennbar. Halten Sie Funken und Flammen fern, lüften Sie und überlassen Sie es Geschulten.',
+  'Switch off, lock off and prove dead before a panel is opened. Parts can stay charged for minutes.':
+    'Vor dem Öffnen freischalten, gegen Einschalten sichern und Spannungsfreiheit prüfen. Teile können noch Minuten geladen sein.',
+  'Water and pipes can scald. Let them cool, shut off and let the pressure down before a joint is opened.':
+    'An Wasser und Rohren kann man sich verbrühen. Vor dem Öffnen abkühlen lassen, absperren und Druck ablassen.',
+  'The hot gas pipe can pass 100 °C. Do not touch it, and clip sensors on only when it is cool.':
+    'Die Heißgasleitung kann über 100 °C heiß sein. Nicht berühren; Fühler nur anklemmen, wenn sie kalt ist.',
+  'Glycol can harm people, animals and water. Wear gloves and goggles, and never pour it down a drain.':
+    'Glykol kann Menschen, Tieren und Gewässern schaden. Tragen Sie Handschuhe und Schutzbrille; nie in den Abfluss gießen.',
+  'Never bridge a pressure switch or another safety device.':
+    'Überbrücken Sie nie einen Druckschalter oder eine andere Sicherheitseinrichtung.',
+  'Local codes, the maker’s instructions and permits come before anything said here.':
+    'Örtliche Vorschriften, Herstellerangaben und Genehmigungen gehen allem vor, was hier steht.',
+  // Readings that cannot be
+  'The brine leaves no colder than it came. Check whether in and out were exchanged.':
+    'Die Sole verlässt das Gerät nicht kälter, als sie kam. Prüfen Sie, ob Eintritt und Austritt vertauscht sind.',
+  'The flow is no warmer than the return. Check whether the two were exchanged.':
+    'Der Vorlauf ist nicht wärmer als der Rücklauf. Prüfen Sie, ob beide vertauscht sind.',
+  'This pressure lies outside our table. Check the unit, and gauge or absolute.':
+    'Dieser Druck liegt außerhalb unserer Tabelle. Prüfen Sie die Einheit, und ob Überdruck oder absolut.',
+  'The discharge pressure is not above the suction pressure. Check whether they were exchanged.':
+    'Der Druck der Druckseite liegt nicht über dem der Saugseite. Prüfen Sie, ob beide vertauscht sind.',
+  'The hot gas is no hotter than the suction gas. Check both sensors.':
+    'Das Heißgas ist nicht heißer als das Sauggas. Prüfen Sie beide Fühler.',
+  'This share of glycol lies outside our table. Check it, and whether it is by weight or volume.':
+    'Dieser Glykolanteil liegt außerhalb unserer Tabelle. Prüfen Sie ihn, und ob er nach Gewicht oder Volumen gilt.',
+  'This water temperature lies outside our table. Check it.':
+    'Diese Wassertemperatur liegt außerhalb unserer Tabelle. Prüfen Sie sie.',
+  'A pressure says nothing without its refrigerant. Read the name from the plate.':
+    'Ein Druck sagt ohne das Kältemittel nichts. Lesen Sie den Namen vom Typenschild ab.',
+  '{field}: {found}; expected {expected}.': '{field}: {found}; erwartet wird: {expected}.',
+  'below {0}': 'unter {0}',
+  'above {0}': 'über {0}',
+  '5 to 75 °C': '5 bis 75 °C',
+  '0 to 40 % by mass': '0 bis 40 % nach Gewicht',
+  'its name, from the plate': 'sein Name, vom Typenschild',
+  'above the suction pressure': 'über dem Druck der Saugseite',
+  '{0} to {1} bar absolute': '{0} bis {1} bar absolut',
+};
