@@ -104,7 +104,7 @@ export function visitSentence(values: readonly SiteValue[]): string {
   const outside = say('{count, plural, =0 {Nothing} one {# result} other {# results}} outside the usual band.', {
     count: judged.filter(({ standing }) => standing !== 'inside').length,
   });
-  return cop ? `COP ${siteNumber(cop.value, cop.unit)}. ${outside}` : outside;
+  return cop ? say('COP {cop}. {outside}', { cop: siteNumber(cop.value, cop.unit), outside }) : outside;
 }
 
 const MEANINGS: Readonly<Record<CauseId, readonly [meaning: string, check: string]>> = {

@@ -48,6 +48,7 @@ export const SITE_READINGS: Catalogue = {
   'Too little to judge by.': 'Zu wenig für ein Urteil.',
   '{count, plural, =0 {Nothing} one {# result} other {# results}} outside the usual band.':
     '{count, plural, =0 {Nichts} one {# Ergebnis} other {# Ergebnisse}} außerhalb des üblichen Bereichs.',
+  'COP {cop}. {outside}': 'COP {cop}. {outside}',
   // Causes, and what to look at first
   'The readings may not belong together: taken at different moments, or one meter or sensor is off.':
     'Die Ablesungen gehören vielleicht nicht zusammen: zu verschiedener Zeit abgelesen, oder ein Zähler oder Fühler zeigt falsch.',
