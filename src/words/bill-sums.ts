@@ -3,23 +3,29 @@
 import type { CheckedBill, Explanation } from '../model/bill/check-bill-sums.ts';
 import type { BillRow } from '../model/bill/compare-rows.ts';
 import type { Piece } from '../model/bill/terms.ts';
-import { counted, grouped, longDate, percent, poundsAndPence } from './numbers.ts';
+import { counted, grouped, longDate, penceSign, percent, poundsAndPence } from './numbers.ts';
+import { phrase, reword, say } from './say.ts';
 
 /** The answer in one sentence. */
 export function billSumsSentence(checked: CheckedBill): string {
   const { differencePence, reckonedPence, rows } = checked;
   if (checked.agrees) {
     return differencePence === undefined
-      ? `By these figures the bill comes to ${poundsAndPence(reckonedPence)}.`
-      : 'The sums on this bill are right to the penny.';
+      ? say('By these figures the bill comes to {amount}.', { amount: poundsAndPence(reckonedPence) })
+      : say('The sums on this bill are right to the penny.');
   }
   const size = Math.abs(differencePence ?? 0);
   if (size > 1) {
-    return `This bill asks ${poundsAndPence(size)} too ${differencePence! > 0 ? 'much' : 'little'}, by these figures.`;
+    return say('This bill asks {amount} too {way, select, much {much} other {little}}, by these figures.', {
+      amount: poundsAndPence(size),
+      way: differencePence! > 0 ? 'much' : 'little',
+    });
   }
-  const wrong = rows.filter(({ kind, difference = 0 }) => MONEY.includes(kind) && Math.abs(difference) > 1).length;
-  const total = differencePence === undefined ? 'No total is given, and' : 'The total is right, but';
-  return `${total} ${counted(wrong, 'line differs', 'lines differ')} from what ${wrong === 1 ? 'it' : 'they'} should be.`;
+  const count = rows.filter(({ kind, difference = 0 }) => MONEY.includes(kind) && Math.abs(difference) > 1).length;
+  return say(
+    '{total, select, none {No total is given, and} other {The total is right, but}} {count, plural, one {# line differs from what it should be} other {# lines differ from what they should be}}.',
+    { total: differencePence === undefined ? 'none' : 'right', count },
+  );
 }
 const MONEY: readonly BillRow['kind'][] = ['units', 'standing', 'vat'];
 
@@ -28,50 +34,87 @@ interface Data {
   readonly text: (name: string) => string;
 }
 const kWh = (value: number) => `${grouped(value, Number.isInteger(Number(value.toFixed(2))) ? 0 : 1)} kWh`;
-const plain = (value: number) => grouped(value, 3).replace(/\.?0+$/, '');
-const apart = (a: number, b: number) => `${kWh(Math.abs(a - b))} too ${a > b ? 'many' : 'few'}`;
+const plain = (value: number) => grouped(value, 3).replace(/[.,]?0+$/, '');
+const price = (value: number) => `${plain(value)} ${penceSign()}`;
 
-/** A bill's only register needs no name. */
-const forMeter = (text: Data['text']): string =>
-  text('meter') === 'gas' || text('meter') === 'all hours' ? '' : ` for “${text('meter')}”`;
+/** For "{named, select, yes { for “{meter}”} other {}}": a bill's only register needs no name. */
+const meterOf = (text: Data['text']) => ({
+  named: text('meter') === 'gas' || text('meter') === 'all hours' ? 'no' : 'yes',
+  meter: reword(text('meter')),
+});
 
 const CATALOGUE: Readonly<Record<string, (data: Data) => string>> = {
   'estimated-reading': ({ number, text }) =>
-    `The bill rests on an estimated reading. It charges ${kWh(number('billedKWh'))}${forMeter(text)}, your readings say ${kWh(number('ownKWh'))}. Give the supplier your reading.`,
+    say(
+      'The bill rests on an estimated reading. It charges {billed}{named, select, yes { for “{meter}”} other {}}, your readings say {own}. Give the supplier your reading.',
+      { billed: kWh(number('billedKWh')), own: kWh(number('ownKWh')), ...meterOf(text) },
+    ),
   'reading-differs': ({ number, text }) =>
-    `The bill charges ${kWh(number('billedKWh'))}${forMeter(text)}. Your own readings say ${kWh(number('ownKWh'))}. Look at the meter again, then tell the supplier.`,
-  'units-not-from-readings': ({ number, text }) =>
-    `The units${forMeter(text)} do not follow from the two readings. They are ${apart(number('billedKWh'), number('readKWh'))}.`,
-  'old-rate': ({ text }) =>
-    `${partOf(text('part'))} charged at the old price, that of ${longDate(text('versionFrom'))}. ${text('newerFrom') === '' ? 'Newer prices hold for some or all of the days.' : `A new price holds from ${longDate(text('newerFrom'))} on.`}`,
+    say(
+      'The bill charges {billed}{named, select, yes { for “{meter}”} other {}}. Your own readings say {own}. Look at the meter again, then tell the supplier.',
+      { billed: kWh(number('billedKWh')), own: kWh(number('ownKWh')), ...meterOf(text) },
+    ),
+  'units-not-from-readings': ({ number, text }) => {
+    const apart = number('billedKWh') - number('readKWh');
+    return say(
+      'The units{named, select, yes { for “{meter}”} other {}} do not follow from the two readings. They are {apart} too {way, select, many {many} other {few}}.',
+      { apart: kWh(Math.abs(apart)), way: apart > 0 ? 'many' : 'few', ...meterOf(text) },
+    );
+  },
+  'old-rate': ({ text }) => {
+    const old = say(
+      '{part, select, units {The units were} standing {The standing charge was} other {Units and standing charge were}} charged at the old price, that of {date}.',
+      { part: text('part'), date: longDate(text('versionFrom')) },
+    );
+    const newer =
+      text('newerFrom') === ''
+        ? say('Newer prices hold for some or all of the days.')
+        : say('A new price holds from {date} on.', { date: longDate(text('newerFrom')) });
+    return `${old} ${newer}`;
+  },
   'rate-too-early': ({ text }) =>
-    `${partOf(text('part'))} charged at the price of ${longDate(text('versionFrom'))} on all days. That price begins later than the bill does.`,
+    say(
+      '{part, select, units {The units were} standing {The standing charge was} other {Units and standing charge were}} charged at the price of {date} on all days. That price begins later than the bill does.',
+      { part: text('part'), date: longDate(text('versionFrom')) },
+    ),
   'calorific-value': ({ number, text }) =>
-    `The units${forMeter(text)} were worked out with a calorific value of ${plain(number('used'))}. The bill says ${plain(number('printed'))} MJ/m³.`,
+    say(
+      'The units{named, select, yes { for “{meter}”} other {}} were worked out with a calorific value of {used}. The bill says {printed} MJ/m³.',
+      { used: plain(number('used')), printed: plain(number('printed')), ...meterOf(text) },
+    ),
   'correction-missing': ({ number }) =>
-    `The volume was not corrected. The gas should be multiplied by ${grouped(number('correction'), 5)} before it becomes kWh.`,
+    say('The volume was not corrected. The gas should be multiplied by {correction} before it becomes kWh.', {
+      correction: grouped(number('correction'), 5),
+    }),
   'meter-unit': ({ text }) =>
-    `The meter counts ${text('printed')}, but the bill was worked out as if it counted ${text('used')}.`,
+    say('The meter counts {printed}, but the bill was worked out as if it counted {used}.', {
+      printed: text('printed'),
+      used: text('used'),
+    }),
   'registers-swapped': ({ text }) =>
-    `“${text('first')}” and “${text('second')}” are swapped. The units of one were charged at the price of the other.`,
-  'vat-rate': ({ number }) =>
-    number('rate') === 0
-      ? `No VAT was charged. It should be ${percent(number('expected'))}.`
-      : `VAT was charged at ${percent(number('rate'))}. It should be ${percent(number('expected'))}.`,
-  'vat-twice': ({ number }) => `VAT of ${percent(number('rate'))} was charged twice: it was already in the sum.`,
-  'vat-order': () => 'VAT was worked out on the wrong side of the discounts and credits.',
+    say('“{first}” and “{second}” are swapped. The units of one were charged at the price of the other.', {
+      first: reword(text('first')),
+      second: reword(text('second')),
+    }),
+  'vat-rate': ({ number }) => {
+    const expected = percent(number('expected'));
+    if (number('rate') === 0) return say('No VAT was charged. It should be {expected}.', { expected });
+    return say('VAT was charged at {rate}. It should be {expected}.', { rate: percent(number('rate')), expected });
+  },
+  'vat-twice': ({ number }) =>
+    say('VAT of {rate} was charged twice: it was already in the sum.', { rate: percent(number('rate')) }),
+  'vat-order': () => say('VAT was worked out on the wrong side of the discounts and credits.'),
   'standing-days': ({ number }) =>
-    `The standing charge is for ${counted(number('days'), 'day')}. From the first day to the last there are ${grouped(number('expected'))}.`,
+    say('The standing charge is for {days}. From the first day to the last there are {expected}.', {
+      days: counted(number('days'), 'day'),
+      expected: grouped(number('expected')),
+    }),
   'discount-missing': ({ number, text }) =>
-    `“${text('name')}”, ${poundsAndPence(number('pence'))}, was not taken off the total.`,
+    say('“{name}”, {amount}, was not taken off the total.', {
+      name: text('name'),
+      amount: poundsAndPence(number('pence')),
+    }),
 };
-
-const partOf = (part: string): string =>
-  part === 'units'
-    ? 'The units were'
-    : part === 'standing'
-      ? 'The standing charge was'
-      : 'Units and standing charge were';
 
 /** Causes that have words. */
 export const BILL_CAUSE_CODES: readonly string[] = Object.keys(CATALOGUE);
@@ -87,35 +130,38 @@ export function billCauseSentence({ code, data }: Explanation['causes'][number])
 
 /** How far an explanation reaches: stands before its causes. */
 export function reachSentence({ reach, causes, leftPence }: Explanation): string {
-  if (reach === 'most') return `This would explain most of it, all but ${poundsAndPence(leftPence)}:`;
-  return causes.length > 1
-    ? 'These two together would explain it to the penny:'
-    : 'This would explain it to the penny:';
+  if (reach === 'most')
+    return say('This would explain most of it, all but {amount}:', { amount: poundsAndPence(leftPence) });
+  return say(
+    causes.length > 1 ? 'These two together would explain it to the penny:' : 'This would explain it to the penny:',
+  );
 }
 
 /** What stands where no explanation fits. */
-export const NO_EXPLANATION =
-  'None of the usual slips explains this. Compare the readings, dates and prices with the paper once more, then ask the supplier.';
+export const NO_EXPLANATION = phrase(
+  'None of the usual slips explains this. Compare the readings, dates and prices with the paper once more, then ask the supplier.',
+);
 
 /** Name of a row in the table. */
 export function rowName(row: BillRow, several: boolean): string {
+  const name = reword(row.name);
   switch (row.kind) {
     case 'energy':
-      return several ? `Units, ${row.name}` : 'Units';
+      return several ? say('Units, {name}', { name }) : say('Units');
     case 'units':
-      return several ? `Charge for ${row.name}` : 'Charge for units';
+      return several ? say('Charge for {name}', { name }) : say('Charge for units');
     case 'days':
-      return 'Days of standing charge';
+      return say('Days of standing charge');
     case 'standing':
-      return 'Standing charge';
+      return say('Standing charge');
     case 'adjustment':
       return row.name;
     case 'net':
-      return 'Before VAT';
+      return say('Before VAT');
     case 'vat':
-      return 'VAT';
+      return say('VAT');
     case 'total':
-      return 'Total';
+      return say('Total');
   }
 }
 
@@ -129,12 +175,11 @@ export function rowValue(row: BillRow, value: number | undefined): string {
 /** The sum behind a row of money: "900 kWh at 24.67 p"; both prices where they change within it. */
 export function rowSum({ kind, pieces = [], quantity = 0, per = 'day' }: BillRow): string {
   const days = pieces.reduce((sum, piece) => sum + piece.quantity, 0);
+  const at = (amount: string, piece: Piece) => say('{amount} at {price}', { amount, price: price(piece.price) });
   if (kind === 'standing') {
-    const said = (piece: Piece) => `${plain(piece.quantity)} ${per}${piece.quantity === 1 ? '' : 's'}`;
-    return pieces.map((piece) => `${said(piece)} at ${plain(piece.price)} p`).join(', ');
+    const amount = ({ quantity }: Piece) => `${plain(quantity)} ${say(quantity === 1 ? per : `${per}s`)}`;
+    return pieces.map((piece) => at(amount(piece), piece)).join(', ');
   }
   if (kind !== 'units') return '';
-  return pieces
-    .map(({ price, quantity: part }) => `${kWh(days > 0 ? (quantity * part) / days : quantity)} at ${plain(price)} p`)
-    .join(', ');
+  return pieces.map((piece) => at(kWh(days > 0 ? (quantity * piece.quantity) / days : quantity), piece)).join(', ');
 }

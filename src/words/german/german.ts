@@ -1,5 +1,6 @@
 /** All German texts, by their English. One file a folder of the source. */
 import type { Catalogue } from '../say.ts';
+import { BILL_SUMS } from './bill-sums.ts';
 import { CHARTS } from './charts.ts';
 import { COST } from './cost.ts';
 import { DRIVERS } from './drivers.ts';
@@ -32,4 +33,5 @@ export const german: Catalogue = {
   ...QUESTIONS,
   ...REFUSALS,
   ...SITE_READINGS,
+  ...BILL_SUMS,
 };
