@@ -23,6 +23,10 @@ export function monthNames(): readonly string[] {
 /** "Jan" to "Dec": three letters and no full stop, in every language. */
 export const shortMonthNames = (): readonly string[] => monthNames().map((name) => name.slice(0, 3));
 
+const WEEK = [1, 2, 3, 4, 5, 6, 0] as const;
+/** "Monday" to "Sunday" in the language spoken. */
+export const weekdayNames = (): readonly string[] => WEEK.map((day) => LOCALES[language()].localize.day(day));
+
 /** A format takes far longer to make than to use, and a screen writes hundreds of numbers. */
 const FORMATS = new Map<string, Intl.NumberFormat>();
 function formatOf(decimals: number, money?: Currency): Intl.NumberFormat {
@@ -118,6 +122,12 @@ export function exactKWh(kWh: number): string {
 const HUNDREDTHS: Readonly<Record<Currency, string>> = { GBP: 'p', EUR: 'ct', USD: '¢' };
 /** The sign of a hundredth of the money spoken in: "p". */
 export const penceSign = (): string => HUNDREDTHS[currency()];
+
+/** The sign of the money spoken in: "£". */
+export const moneySign = (): string =>
+  formatOf(0, currency())
+    .formatToParts(0)
+    .find(({ type }) => type === 'currency')!.value;
 
 /** A price or other small amount of pence: "26.3 p". */
 export function pence(amount: number, decimals = 1): string {

@@ -1,7 +1,9 @@
 /** A bill while it is typed: any figure may still be missing. */
+
 import type { Bill, BillAdjustment, BillMeter, MeterUnit } from '../../model/bill/bill.ts';
 import { addDays, daysBetween } from '../../model/calendar/civil.ts';
 import { counted } from '../../words/numbers.ts';
+import { say } from '../../words/say.ts';
 import { readDate } from '../shared/date-text.ts';
 
 /** One register with its readings, units and price; `from` is a day inside the bill where a later price begins. */
@@ -106,7 +108,7 @@ export function readBill(draft: BillDraft): BillReading {
         ...given({ days: line.days, pencePerDay: line.pencePerDay, pence: pennies(line.pounds) }),
       })),
     adjustments: draft.adjustments.flatMap(({ kind, name, pounds, vat }) =>
-      pounds === undefined ? [] : [{ kind, name: name.trim() || kind, pence: pennies(pounds)!, vat }],
+      pounds === undefined ? [] : [{ kind, name: name.trim() || say(kind), pence: pennies(pounds)!, vat }],
     ),
     vat: {
       included: draft.vatIncluded,
@@ -149,27 +151,30 @@ function spanOf(begins: string, ends: string | undefined, from: string, to: stri
 function findMissing(draft: BillDraft): string[] {
   const missing: string[] = [];
   const isDay = (text: string) => readDate(text).kind === 'day';
-  if (!isDay(draft.from)) missing.push('Type the first day of the bill.');
-  if (!isDay(draft.lastDay)) missing.push('Type the last day of the bill.');
+  if (!isDay(draft.from)) missing.push(say('Type the first day of the bill.'));
+  if (!isDay(draft.lastDay)) missing.push(say('Type the last day of the bill.'));
   if (isDay(draft.from) && isDay(draft.lastDay)) {
     const days = daysBetween(draft.from, draft.lastDay) + 1;
-    if (days <= 0) missing.push('The last day is before the first. Correct one of them.');
-    if (days > MOST_DAYS) missing.push(`This is ${counted(days, 'day')}. Take a long bill in parts.`);
+    if (days <= 0) missing.push(say('The last day is before the first. Correct one of them.'));
+    if (days > MOST_DAYS)
+      missing.push(say('This is {days}. Take a long bill in parts.', { days: counted(days, 'day') }));
     for (const { from } of [...draft.lines, ...draft.standing]) {
       if (from !== '' && !(isDay(from) && from > draft.from && from <= draft.lastDay)) {
-        missing.push('A later price must begin on a day inside the bill.');
+        missing.push(say('A later price must begin on a day inside the bill.'));
       }
     }
   }
   for (const name of new Set(draft.lines.map((line) => line.name.trim()))) {
     const own = draft.lines.filter((line) => line.name.trim() === name);
-    const said = own.length > 0 && draft.lines.length > 1 ? ` of ${name}` : '';
-    if (name === '') missing.push('Give each register a name, as it stands on the bill.');
+    const said = { lines: draft.lines.length > 1 ? 'several' : 'one', name };
+    if (name === '') missing.push(say('Give each register a name, as it stands on the bill.'));
     const [first] = own;
     const read = (first!.opening !== undefined && first!.closing !== undefined) || first!.metered !== undefined;
     const units = own.every(({ kWh }) => kWh !== undefined) || first!.ownKWh !== undefined;
-    if (!read && !units) missing.push(`Type both readings, or the units${said}.`);
-    if (own.some(({ pencePerKWh }) => pencePerKWh === undefined)) missing.push(`Type the price of a unit${said}.`);
+    if (!read && !units)
+      missing.push(say('Type both readings, or the units{lines, select, one {} other { of {name}}}.', said));
+    if (own.some(({ pencePerKWh }) => pencePerKWh === undefined))
+      missing.push(say('Type the price of a unit{lines, select, one {} other { of {name}}}.', said));
   }
   return [...new Set(missing)];
 }

@@ -1,15 +1,17 @@
 import { useId } from 'react';
 import type { Bill, MeterUnit } from '../../model/bill/bill.ts';
 import { reference } from '../../reference/index.ts';
-import { PickField } from '../shared/choice-field.tsx';
+import { phrase, say } from '../../words/say.ts';
+import { PickField, sayChoices } from '../shared/choice-field.tsx';
 import { DateEntry } from '../shared/date-entry.tsx';
 import { Field, fieldIds } from '../shared/field.tsx';
 import { NumberField } from '../shared/number-field.tsx';
+import { formatPlain } from '../shared/number-text.ts';
 import type { BillDraft } from './bill-draft.ts';
 
 const FUELS = [
-  { value: 'electricity', label: 'electricity' },
-  { value: 'gas', label: 'gas' },
+  { value: 'electricity', label: phrase('electricity') },
+  { value: 'gas', label: phrase('gas') },
 ] as const;
 const GAS_UNITS: readonly { readonly value: MeterUnit; readonly label: string }[] = [
   { value: 'm³', label: 'm³' },
@@ -27,12 +29,16 @@ export function BillHead(props: {
   const { correction, calorificMJPerM3 } = reference.gasVolume;
   return (
     <div className="fields fields-tight">
-      <PickField label="Bill for" value={draft.fuel} choices={FUELS} onChange={props.onFuel} />
-      <Day label="First day" value={draft.from} onChange={(from) => onChange({ from })} />
-      <Day label="Last day, part of the bill" value={draft.lastDay} onChange={(lastDay) => onChange({ lastDay })} />
+      <PickField label={say('Bill for')} value={draft.fuel} choices={sayChoices(FUELS)} onChange={props.onFuel} />
+      <Day label={say('First day')} value={draft.from} onChange={(from) => onChange({ from })} />
+      <Day
+        label={say('Last day, part of the bill')}
+        value={draft.lastDay}
+        onChange={(lastDay) => onChange({ lastDay })}
+      />
       {draft.fuel === 'gas' ? (
         <PickField
-          label="The meter counts"
+          label={say('The meter counts')}
           value={draft.meterUnit}
           choices={GAS_UNITS}
           onChange={(meterUnit) => onChange({ meterUnit })}
@@ -41,16 +47,16 @@ export function BillHead(props: {
       {draft.meterUnit === 'kWh' ? null : (
         <>
           <NumberField
-            label="Calorific value"
+            label={say('Calorific value')}
             value={draft.calorific}
-            placeholder={String(calorificMJPerM3.value)}
-            limits={{ min: 30, max: 50, unit: 'MJ/m³', why: 'British gas lies between 37.5 and 43.' }}
+            placeholder={formatPlain(calorificMJPerM3.value)}
+            limits={{ min: 30, max: 50, unit: 'MJ/m³', why: say('British gas lies between 37.5 and 43.') }}
             onChange={(calorific) => onChange({ calorific })}
           />
           <NumberField
-            label="Volume correction"
+            label={say('Volume correction')}
             value={draft.correction}
-            placeholder={String(correction.value)}
+            placeholder={formatPlain(correction.value)}
             limits={{ min: 0.9, max: 1.1, unit: '' }}
             onChange={(next) => onChange({ correction: next })}
           />

@@ -1,7 +1,9 @@
 /** A bill typed from the paper or taken from a file, worked out again line by line. */
+
 import { useEffect, useRef, useState } from 'react';
 import { leavesPricesOpen } from '../../model/bill/expected-terms.ts';
 import { billSumsSentence } from '../../words/bill-sums.ts';
+import { phrase, say } from '../../words/say.ts';
 import { call } from '../desk.ts';
 import { useHousehold } from '../household-context.tsx';
 import { ChoiceField } from '../shared/choice-field.tsx';
@@ -17,10 +19,11 @@ import { periodOf } from './keep-bill.ts';
 import { fittingTariffs, sumsOf, tariffOfBill } from './sums-of.ts';
 import { SumsResult } from './sums-result.tsx';
 
-const NO_TARIFF = 'Type the tariff under Prices, and the prices on the bill are checked too.';
-const WITH_TARIFF = 'With a tariff the prices are checked too, also where they change within the bill.';
-const PRICES_OPEN =
-  'Some unit prices are taken from the bill: no price of this tariff has the name of the register, or it has steps or half-hours.';
+const NO_TARIFF = phrase('Type the tariff under Prices, and the prices on the bill are checked too.');
+const WITH_TARIFF = phrase('With a tariff the prices are checked too, also where they change within the bill.');
+const PRICES_OPEN = phrase(
+  'Some unit prices are taken from the bill: no price of this tariff has the name of the register, or it has steps or half-hours.',
+);
 
 export function BillSums(props: {
   readonly filed?: FiledBillOpened;
@@ -53,7 +56,7 @@ export function BillSums(props: {
     if (reading.kind !== 'whole' || !checked) return;
     try {
       await call('evidence.type', { householdId: household.id, ...periodOf(reading.bill, checked) });
-      await props.onDone('The bill is kept. It counts in the heat and in the bill check.');
+      await props.onDone(say('The bill is kept. It counts in the heat and in the bill check.'));
     } catch (reason) {
       setFailure(describeFailure(reason));
     }
@@ -62,8 +65,14 @@ export function BillSums(props: {
   return (
     <>
       <header className="stage-head sums-head" aria-live="polite" ref={head}>
-        <p className="quiet">A bill’s sums{filed ? `, line ${filed.row} of ${filed.fileName}` : ''}</p>
-        <h2 className="voice">{checked ? billSumsSentence(checked) : 'Copy the bill, and its sums are done again.'}</h2>
+        <p className="quiet">
+          {filed
+            ? say('A bill’s sums, line {row} of {fileName}', { row: String(filed.row), fileName: filed.fileName })
+            : say('A bill’s sums')}
+        </p>
+        <h2 className="voice">
+          {checked ? billSumsSentence(checked) : say('Copy the bill, and its sums are done again.')}
+        </h2>
       </header>
       <div className={filed ? 'sums sums-filed' : 'sums'}>
         <div className="sums-form">
@@ -71,20 +80,20 @@ export function BillSums(props: {
           <ChargeLines draft={draft} onChange={set} />
           <ClosingLines draft={draft} onChange={set} />
           <ChoiceField
-            label="Held against"
+            label={say('Held against')}
             value={tariff?.id}
-            emptyLabel="the prices on the bill itself"
+            emptyLabel={say('the prices on the bill itself')}
             choices={fitting.map(({ id, name }) => ({ value: id, label: name }))}
             onChange={setTariffId}
-            note={fitting.length === 0 ? NO_TARIFF : open ? PRICES_OPEN : WITH_TARIFF}
+            note={say(fitting.length === 0 ? NO_TARIFF : open ? PRICES_OPEN : WITH_TARIFF)}
           />
         </div>
-        <section className="sums-result" aria-label="Line by line">
+        <section className="sums-result" aria-label={say('Line by line')}>
           {checked ? (
             <SumsResult checked={checked} />
           ) : (
             <>
-              <h3>Still to type</h3>
+              <h3>{say('Still to type')}</h3>
               <ul className={asked ? 'refusal' : 'quiet'} role={asked ? 'alert' : undefined}>
                 {(reading.kind === 'wanting' ? reading.sentences : []).map((sentence) => (
                   <li key={sentence}>{sentence}</li>
@@ -102,21 +111,21 @@ export function BillSums(props: {
       {filed ? (
         <div className="actions stand-low">
           <button type="button" className="main" onClick={props.onLeave}>
-            Back to the evidence
+            {say('Back to the evidence')}
           </button>
           <span className="quiet small">
-            The bill is kept with its file. What you change here changes only these sums.
+            {say('The bill is kept with its file. What you change here changes only these sums.')}
           </span>
         </div>
       ) : (
         <div className="actions stand-low">
           <button type="button" className="main" onClick={keep}>
-            Keep this bill, to count as evidence
+            {say('Keep this bill, to count as evidence')}
           </button>
           <button type="button" onClick={props.onLeave}>
-            Leave it
+            {say('Leave it')}
           </button>
-          <span className="quiet small">It then counts in the heat and in the bill check.</span>
+          <span className="quiet small">{say('It then counts in the heat and in the bill check.')}</span>
         </div>
       )}
     </>

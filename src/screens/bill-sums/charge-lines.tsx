@@ -1,3 +1,5 @@
+import { moneySign, penceSign } from '../../words/numbers.ts';
+import { reword, say } from '../../words/say.ts';
 import { NumberField } from '../shared/number-field.tsx';
 import { TextField } from '../shared/text-field.tsx';
 import { type BillDraft, type LineDraft, laterLine, lineNamed } from './bill-draft.ts';
@@ -18,43 +20,48 @@ export function ChargeLines(props: {
   /** Another name for a register goes through all its lines. */
   const rename = (before: string, name: string) =>
     onChange({ lines: lines.map((line) => (line.name === before ? { ...line, name } : line)) });
-  const freeName = ['day', 'night', 'evening', 'other'].find((name) => !lines.some((line) => line.name === name));
+  const freeName = [say('day'), say('night'), say('evening'), say('other')].find(
+    (name) => !lines.some((line) => line.name === name),
+  );
   const addRegister = () => {
     const [first] = lines;
-    const named = lines.length === 1 && first!.name === 'all hours' ? [{ ...first!, name: 'day' }] : lines;
-    onChange({ lines: [...named, lineNamed(named === lines ? (freeName ?? '') : 'night')] });
+    const named = lines.length === 1 && first!.name === 'all hours' ? [{ ...first!, name: say('day') }] : lines;
+    onChange({ lines: [...named, lineNamed(named === lines ? (freeName ?? '') : say('night'))] });
   };
   return (
     <section className="sums-part">
-      <h3>Units</h3>
+      <h3>{say('Units')}</h3>
       {lines.map((line, at) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: a line is its place on the bill.
         <fieldset key={at} className="sums-line">
           <legend className="unseen">
-            {line.name || 'register without a name'}
-            {isLater(at) ? ', later price' : ''}
+            {isLater(at) ? say('{name}, later price', { name: nameOf(line) }) : nameOf(line)}
           </legend>
           <div className="sums-fields">
             {isLater(at) ? (
-              <Day label={`${line.name}, price from`} value={line.from} onChange={(from) => put(at, { from })} />
+              <Day
+                label={say('{name}, price from', { name: nameOf(line) })}
+                value={line.from}
+                onChange={(from) => put(at, { from })}
+              />
             ) : (
               <>
                 {lines.length > 1 ? (
                   <TextField
-                    label="Register"
+                    label={say('Register')}
                     value={line.name}
                     maxLength={60}
                     onChange={(name) => rename(line.name, name)}
                   />
                 ) : null}
                 <Amount
-                  label="First reading"
+                  label={say('First reading')}
                   unit={unitOf(draft)}
                   value={line.opening}
                   onChange={(opening) => put(at, { opening })}
                 />
                 <Amount
-                  label="Last reading"
+                  label={say('Last reading')}
                   unit={unitOf(draft)}
                   value={line.closing}
                   onChange={(closing) => put(at, { closing })}
@@ -63,23 +70,28 @@ export function ChargeLines(props: {
             )}
             {draft.meterUnit === 'kWh' || isLater(at) || line.opening !== undefined ? null : (
               <Amount
-                label="Volume used"
+                label={say('Volume used')}
                 unit={unitOf(draft)}
                 value={line.metered}
                 onChange={(metered) => put(at, { metered })}
               />
             )}
-            <Amount label="Units" unit="kWh" value={line.kWh} onChange={(kWh) => put(at, { kWh })} />
+            <Amount label={say('Units')} unit="kWh" value={line.kWh} onChange={(kWh) => put(at, { kWh })} />
             <Amount
-              label="Price"
-              unit="p/kWh"
+              label={say('Price')}
+              unit={`${penceSign()}/kWh`}
               value={line.pencePerKWh}
               onChange={(pencePerKWh) => put(at, { pencePerKWh })}
             />
-            <Amount label="Charge" unit="£" value={line.pounds} onChange={(pounds) => put(at, { pounds })} />
+            <Amount
+              label={say('Charge')}
+              unit={moneySign()}
+              value={line.pounds}
+              onChange={(pounds) => put(at, { pounds })}
+            />
             {isLater(at) || !line.estimated ? null : (
               <Amount
-                label="Units by your own readings"
+                label={say('Units by your own readings')}
                 unit="kWh"
                 value={line.ownKWh}
                 onChange={(ownKWh) => put(at, { ownKWh })}
@@ -94,11 +106,12 @@ export function ChargeLines(props: {
                   checked={line.estimated}
                   onChange={(event) => put(at, { estimated: event.target.checked, ownKWh: undefined })}
                 />
-                <span>a reading is estimated</span>
+                <span>{say('a reading is estimated')}</span>
               </label>
             )}
             <button type="button" className="plain" onClick={() => insertAfter(at, laterLine(line))}>
-              Another price from a later day<span className="unseen"> for {line.name}</span>
+              {say('Another price from a later day')}
+              <span className="unseen">: {nameOf(line)}</span>
             </button>
             {lines.length > 1 ? (
               <button
@@ -106,7 +119,8 @@ export function ChargeLines(props: {
                 className="plain"
                 onClick={() => onChange({ lines: lines.filter((_, i) => i !== at) })}
               >
-                Take out<span className="unseen"> {line.name}</span>
+                {say('Take out')}
+                <span className="unseen"> {nameOf(line)}</span>
               </button>
             ) : null}
           </div>
@@ -115,7 +129,7 @@ export function ChargeLines(props: {
       {draft.fuel === 'electricity' && lines.length < 8 ? (
         <div className="actions">
           <button type="button" className="plain" onClick={addRegister}>
-            Add a register, such as night
+            {say('Add a register, such as night')}
           </button>
         </div>
       ) : null}
@@ -123,6 +137,7 @@ export function ChargeLines(props: {
   );
 }
 
+const nameOf = ({ name }: LineDraft): string => reword(name) || say('register without a name');
 const unitOf = (draft: BillDraft): string => (draft.meterUnit === 'hundred ft³' ? '100 ft³' : draft.meterUnit);
 
 export function Amount(props: {
@@ -131,7 +146,7 @@ export function Amount(props: {
   readonly value: number | undefined;
   readonly onChange: (value: number | undefined) => void;
 }) {
-  const low = props.unit === '£' || props.unit === 'p/kWh' ? -1_000_000 : 0;
+  const low = [moneySign(), `${penceSign()}/kWh`].includes(props.unit) ? -1_000_000 : 0;
   return (
     <NumberField
       label={props.label}

@@ -1,24 +1,25 @@
-import { PickField } from '../shared/choice-field.tsx';
+import { exactPercent, moneySign, penceSign } from '../../words/numbers.ts';
+import { phrase, say } from '../../words/say.ts';
+import { PickField, sayChoices } from '../shared/choice-field.tsx';
 import { TextField } from '../shared/text-field.tsx';
 import type { AdjustmentDraft, BillDraft, StandingDraft } from './bill-draft.ts';
 import { Day } from './bill-head.tsx';
 import { Amount } from './charge-lines.tsx';
 
 const KINDS = [
-  { value: 'discount', label: 'discount' },
-  { value: 'credit', label: 'credit' },
-  { value: 'charge', label: 'charge' },
+  { value: 'discount', label: phrase('discount') },
+  { value: 'credit', label: phrase('credit') },
+  { value: 'charge', label: phrase('charge') },
 ] as const;
 const PRICES = [
-  { value: 'out', label: 'VAT comes on top' },
-  { value: 'in', label: 'VAT is in the prices' },
+  { value: 'out', label: phrase('VAT comes on top') },
+  { value: 'in', label: phrase('VAT is in the prices') },
 ] as const;
-const RATES: readonly { readonly value: string; readonly label: string }[] = [
-  { value: '5', label: '5%' },
-  { value: '20', label: '20%' },
-  { value: '0', label: 'none' },
-];
-const ownRate = (percent: string) => ({ value: percent, label: `${percent}%` });
+const RATES = ['5', '20', '0'];
+const rateChoice = (rate: string) => ({
+  value: rate,
+  label: rate === '0' ? say('none') : exactPercent(Number(rate) / 100),
+});
 
 /** Standing charge, discounts and credits, VAT and total. */
 export function ClosingLines(props: {
@@ -34,48 +35,60 @@ export function ClosingLines(props: {
   return (
     <>
       <section className="sums-part">
-        <h3>Standing charge</h3>
+        <h3>{say('Standing charge')}</h3>
         {standing.map((line, at) => (
           // biome-ignore lint/suspicious/noArrayIndexKey: a line is its place on the bill.
           <div key={at} className="sums-fields">
-            {at === 0 ? null : <Day label="From" value={line.from} onChange={(from) => putStanding(at, { from })} />}
-            <Amount label="Days" unit="" value={line.days} onChange={(days) => putStanding(at, { days })} />
+            {at === 0 ? null : (
+              <Day label={say('From')} value={line.from} onChange={(from) => putStanding(at, { from })} />
+            )}
+            <Amount label={say('Days')} unit="" value={line.days} onChange={(days) => putStanding(at, { days })} />
             <Amount
-              label="Standing charge"
-              unit="p a day"
+              label={say('Standing charge')}
+              unit={say('{sign} a day', { sign: penceSign() })}
               value={line.pencePerDay}
               onChange={(pencePerDay) => putStanding(at, { pencePerDay })}
             />
-            <Amount label="Charge" unit="£" value={line.pounds} onChange={(pounds) => putStanding(at, { pounds })} />
+            <Amount
+              label={say('Charge')}
+              unit={moneySign()}
+              value={line.pounds}
+              onChange={(pounds) => putStanding(at, { pounds })}
+            />
           </div>
         ))}
         <div className="actions">
           <button type="button" className="plain" onClick={() => onChange({ standing: [...standing, { from: '' }] })}>
-            Another standing charge from a later day
+            {say('Another standing charge from a later day')}
           </button>
           {standing.length > 1 ? (
             <button type="button" className="plain" onClick={() => onChange({ standing: standing.slice(0, -1) })}>
-              Take the last one out
+              {say('Take the last one out')}
             </button>
           ) : null}
         </div>
       </section>
       <section className="sums-part">
-        <h3>Discounts and credits</h3>
+        <h3>{say('Discounts and credits')}</h3>
         {adjustments.map((line, at) => (
           // biome-ignore lint/suspicious/noArrayIndexKey: a line is its place on the bill.
           <div key={at} className="sums-fields">
             <TextField
-              label="What it is called"
+              label={say('What it is called')}
               value={line.name}
               maxLength={80}
               onChange={(name) => putAdjustment(at, { name })}
             />
-            <Amount label="Amount" unit="£" value={line.pounds} onChange={(pounds) => putAdjustment(at, { pounds })} />
+            <Amount
+              label={say('Amount')}
+              unit={moneySign()}
+              value={line.pounds}
+              onChange={(pounds) => putAdjustment(at, { pounds })}
+            />
             <PickField
-              label="It is a"
+              label={say('It is a')}
               value={line.kind}
-              choices={KINDS}
+              choices={sayChoices(KINDS)}
               onChange={(kind) => putAdjustment(at, { kind, vat: kind === 'discount' ? 'before' : 'after' })}
             />
             <button
@@ -83,7 +96,8 @@ export function ClosingLines(props: {
               className="plain"
               onClick={() => onChange({ adjustments: adjustments.filter((_, i) => i !== at) })}
             >
-              Take out<span className="unseen"> {line.name || line.kind}</span>
+              {say('Take out')}
+              <span className="unseen"> {line.name || say(line.kind)}</span>
             </button>
           </div>
         ))}
@@ -93,37 +107,40 @@ export function ClosingLines(props: {
             className="plain"
             onClick={() => onChange({ adjustments: [...adjustments, { kind: 'discount', name: '', vat: 'before' }] })}
           >
-            Add a discount, credit or charge
+            {say('Add a discount, credit or charge')}
           </button>
         </div>
       </section>
       <section className="sums-part">
-        <h3>VAT and total</h3>
+        <h3>{say('VAT and total')}</h3>
         <div className="sums-fields">
           <PickField
-            label="Prices"
+            label={say('Prices')}
             value={draft.vatIncluded ? 'in' : 'out'}
-            choices={PRICES}
+            choices={sayChoices(PRICES)}
             onChange={(vat) => onChange({ vatIncluded: vat === 'in' })}
           />
           <PickField
-            label="VAT on the bill"
+            label={say('VAT on the bill')}
             value={draft.vatPercent}
-            choices={
-              RATES.some(({ value }) => value === draft.vatPercent) ? RATES : [...RATES, ownRate(draft.vatPercent)]
-            }
+            choices={[...new Set([...RATES, draft.vatPercent])].map(rateChoice)}
             onChange={(vatPercent) => onChange({ vatPercent })}
           />
-          <Amount label="VAT" unit="£" value={draft.vatPounds} onChange={(vatPounds) => onChange({ vatPounds })} />
           <Amount
-            label="Before VAT"
-            unit="£"
+            label={say('VAT')}
+            unit={moneySign()}
+            value={draft.vatPounds}
+            onChange={(vatPounds) => onChange({ vatPounds })}
+          />
+          <Amount
+            label={say('Before VAT')}
+            unit={moneySign()}
             value={draft.netPounds}
             onChange={(netPounds) => onChange({ netPounds })}
           />
           <Amount
-            label="Total"
-            unit="£"
+            label={say('Total')}
+            unit={moneySign()}
             value={draft.totalPounds}
             onChange={(totalPounds) => onChange({ totalPounds })}
           />

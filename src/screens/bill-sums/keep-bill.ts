@@ -2,7 +2,7 @@ import type { Bill } from '../../model/bill/bill.ts';
 import type { CheckedBill } from '../../model/bill/check-bill-sums.ts';
 import { addDays } from '../../model/calendar/civil.ts';
 import type { EvidencePeriod } from '../../model/evidence/evidence.ts';
-import { longDate } from '../../words/numbers.ts';
+import { keptDate } from '../../words/numbers.ts';
 
 /** The bill as typed evidence: the units that it should have charged, and the money that it asks. */
 export function periodOf(bill: Bill, checked: CheckedBill) {
@@ -18,6 +18,7 @@ export function periodOf(bill: Bill, checked: CheckedBill) {
     quality: isEstimated ? 'estimated' : 'actual',
   };
   const fuel = bill.fuel === 'gas' ? 'Gas' : 'Electricity';
-  const name = `${fuel} bill, ${longDate(bill.from)} to ${longDate(addDays(bill.to, -1))}`;
+  // Kept with the household, so it is English, and reworded where it is shown.
+  const name = `${fuel} bill, ${keptDate(bill.from)} to ${keptDate(addDays(bill.to, -1))}`;
   return { name, carrier: bill.fuel, role: 'import' as const, periods: [period] };
 }

@@ -1,6 +1,7 @@
 import type { CheckedBill } from '../../model/bill/check-bill-sums.ts';
 import type { BillRow } from '../../model/bill/compare-rows.ts';
 import { billCauseSentence, NO_EXPLANATION, reachSentence, rowName, rowSum, rowValue } from '../../words/bill-sums.ts';
+import { say } from '../../words/say.ts';
 
 /** What would explain a difference; then line by line what is on the bill, worked out, and apart. */
 export function SumsResult({ checked }: { readonly checked: CheckedBill }) {
@@ -9,7 +10,7 @@ export function SumsResult({ checked }: { readonly checked: CheckedBill }) {
     <>
       {checked.agrees ? null : (
         <div className="ask" role="status">
-          {checked.explanations.length === 0 ? <p>{NO_EXPLANATION}</p> : null}
+          {checked.explanations.length === 0 ? <p>{say(NO_EXPLANATION)}</p> : null}
           {checked.explanations.map((one) => (
             <div key={one.causes.map(({ code }) => code).join(' ')}>
               <p className="quiet small">{reachSentence(one)}</p>
@@ -20,20 +21,20 @@ export function SumsResult({ checked }: { readonly checked: CheckedBill }) {
           ))}
         </div>
       )}
-      <h3>Line by line</h3>
+      <h3>{say('Line by line')}</h3>
       <div className="scroll-x">
         <table className="sums-table">
           <thead>
             <tr>
-              <th scope="col">Line</th>
+              <th scope="col">{say('Line')}</th>
               <th scope="col" className="number">
-                On the bill
+                {say('On the bill')}
               </th>
               <th scope="col" className="number">
-                Worked out
+                {say('Worked out')}
               </th>
               <th scope="col" className="number">
-                Difference
+                {say('Difference')}
               </th>
             </tr>
           </thead>
@@ -45,7 +46,9 @@ export function SumsResult({ checked }: { readonly checked: CheckedBill }) {
                   {rowName(row, several)}
                   {rowSum(row) === '' ? null : <span className="quiet small sums-how">{rowSum(row)}</span>}
                 </th>
-                <td className="number">{rowValue(row, row.printed) || <span className="quiet">not given</span>}</td>
+                <td className="number">
+                  {rowValue(row, row.printed) || <span className="quiet">{say('not given')}</span>}
+                </td>
                 <td className="number">{rowValue(row, row.reckoned)}</td>
                 <td className="number">{differenceOf(row)}</td>
               </tr>
@@ -62,7 +65,7 @@ function differenceOf(row: BillRow) {
   const { difference } = row;
   if (difference === undefined) return '';
   const least = row.unit === 'kWh' ? 0.05 : 0.5;
-  if (Math.abs(difference) < least) return <span className="quiet">none</span>;
+  if (Math.abs(difference) < least) return <span className="quiet">{say('none')}</span>;
   const text = rowValue(row, difference);
   return <strong>{difference > 0 ? `+${text}` : text}</strong>;
 }

@@ -1,3 +1,5 @@
+import { penceSign } from '../../words/numbers.ts';
+import { say } from '../../words/say.ts';
 import { NumberField } from '../shared/number-field.tsx';
 import { TextField } from '../shared/text-field.tsx';
 import { BlockEditor } from './block-editor.tsx';
@@ -20,12 +22,17 @@ export function BandEditor(props: {
     <div className="band">
       <div className="band-price">
         {isOnly ? null : (
-          <TextField label="Name" value={band.name} maxLength={60} onChange={(name) => onChange({ ...band, name })} />
+          <TextField
+            label={say('Name')}
+            value={band.name}
+            maxLength={60}
+            onChange={(name) => onChange({ ...band, name })}
+          />
         )}
         <NumberField
-          label={isOnly ? 'Price of a unit' : 'Price'}
+          label={isOnly ? say('Price of a unit') : say('Price')}
           value={band.pencePerKWh}
-          limits={{ min: -200, max: 500, unit: 'p/kWh' }}
+          limits={{ min: -200, max: 500, unit: `${penceSign()}/kWh` }}
           onChange={(pencePerKWh) => onChange({ ...band, pencePerKWh })}
         />
       </div>
@@ -37,14 +44,14 @@ export function BandEditor(props: {
               checked={band.windows === null}
               onChange={(event) => onChange({ ...band, windows: event.target.checked ? null : [NIGHT] })}
             />
-            <span>at all other times</span>
+            <span>{say('at all other times')}</span>
           </label>
           {windows.map((window, index) => (
             <WindowEditor
               // biome-ignore lint/suspicious/noArrayIndexKey: a window has no name.
               key={index}
               window={window}
-              about={band.name || 'this price'}
+              about={band.name || say('this price')}
               hasBankHolidays={props.hasBankHolidays}
               onChange={(next) => setWindow(index, next)}
               onDrop={
@@ -61,11 +68,11 @@ export function BandEditor(props: {
                 className="plain"
                 onClick={() => onChange({ ...band, windows: [...windows, NIGHT] })}
               >
-                Add a time
+                {say('Add a time')}
               </button>
             )}
             <button type="button" className="plain" onClick={props.onDrop}>
-              Take this price out
+              {say('Take this price out')}
             </button>
           </div>
         </div>

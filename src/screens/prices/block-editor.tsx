@@ -1,10 +1,12 @@
-import { PickField } from '../shared/choice-field.tsx';
+import { penceSign } from '../../words/numbers.ts';
+import { phrase, reword, say } from '../../words/say.ts';
+import { PickField, sayChoices } from '../shared/choice-field.tsx';
 import { NumberField } from '../shared/number-field.tsx';
 import type { BandDraft, BlocksDraft } from './tariff-draft.ts';
 
 const PER = [
-  { value: 'day', label: 'each day' },
-  { value: 'month', label: 'each month' },
+  { value: 'day', label: phrase('each day') },
+  { value: 'month', label: phrase('each month') },
 ] as const;
 const EMPTY_STEP = { upToKWh: undefined, pencePerKWh: undefined };
 const MOST_STEPS = 8;
@@ -17,7 +19,8 @@ export function BlockEditor(props: { readonly band: BandDraft; readonly onChange
   if (!blocks) {
     return (
       <button type="button" className="plain" onClick={() => set({ per: 'day', steps: [EMPTY_STEP] })}>
-        The first units cost another price<span className="unseen">, {band.name}</span>
+        {say('The first units cost another price')}
+        <span className="unseen">, {reword(band.name)}</span>
       </button>
     );
   }
@@ -25,26 +28,31 @@ export function BlockEditor(props: { readonly band: BandDraft; readonly onChange
     set({ ...blocks, steps: blocks.steps.map((step, i) => (i === at ? { ...step, ...part } : step)) });
   return (
     <fieldset className="blocks">
-      <legend className="unseen">Steps of {band.name}</legend>
-      <PickField label="Counted anew" value={blocks.per} choices={PER} onChange={(per) => set({ ...blocks, per })} />
+      <legend className="unseen">{say('Steps of {name}', { name: reword(band.name) })}</legend>
+      <PickField
+        label={say('Counted anew')}
+        value={blocks.per}
+        choices={sayChoices(PER)}
+        onChange={(per) => set({ ...blocks, per })}
+      />
       {blocks.steps.map((step, at) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: a step is its place in the order.
         <div key={at} className="band-price">
           <NumberField
-            label={at === 0 ? 'The first' : 'Then up to'}
+            label={at === 0 ? say('The first') : say('Then up to')}
             value={step.upToKWh}
             limits={{ min: 0.1, max: 1_000_000, unit: 'kWh' }}
             onChange={(upToKWh) => put(at, { upToKWh })}
           />
           <NumberField
-            label="Price of these"
+            label={say('Price of these')}
             value={step.pencePerKWh}
-            limits={{ min: -200, max: 500, unit: 'p/kWh' }}
+            limits={{ min: -200, max: 500, unit: `${penceSign()}/kWh` }}
             onChange={(pencePerKWh) => put(at, { pencePerKWh })}
           />
         </div>
       ))}
-      <p className="quiet small">The price above holds for all units beyond.</p>
+      <p className="quiet small">{say('The price above holds for all units beyond.')}</p>
       <div className="actions">
         {blocks.steps.length < MOST_STEPS ? (
           <button
@@ -52,7 +60,7 @@ export function BlockEditor(props: { readonly band: BandDraft; readonly onChange
             className="plain"
             onClick={() => set({ ...blocks, steps: [...blocks.steps, EMPTY_STEP] })}
           >
-            Add a step
+            {say('Add a step')}
           </button>
         ) : null}
         <button
@@ -60,7 +68,7 @@ export function BlockEditor(props: { readonly band: BandDraft; readonly onChange
           className="plain"
           onClick={() => set(blocks.steps.length > 1 ? { ...blocks, steps: blocks.steps.slice(0, -1) } : undefined)}
         >
-          Take the last step out
+          {say('Take the last step out')}
         </button>
       </div>
     </fieldset>

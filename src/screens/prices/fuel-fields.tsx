@@ -1,20 +1,22 @@
 import type { Value } from '../../model/reference.ts';
 import { reference } from '../../reference/index.ts';
-import { pence } from '../../words/numbers.ts';
+import { grouped, moneySign, penceSign } from '../../words/numbers.ts';
 import { datesInShort } from '../../words/prices.ts';
+import { phrase, say } from '../../words/say.ts';
 import { useHousehold } from '../household-context.tsx';
 import type { Fallback } from '../shared/given.ts';
 import { GivenField } from '../shared/given-field.tsx';
+import { formatPlain } from '../shared/number-text.ts';
 import { patchSection } from '../shared/patch.ts';
 
 const SERVICES = [
-  { field: 'serviceHeatPumpGBP', label: 'Heat pump, yearly visit', of: 'heat-pump' },
-  { field: 'serviceGasGBP', label: 'Gas boiler, yearly visit', of: 'gas' },
-  { field: 'serviceOilGBP', label: 'Oil boiler, yearly visit', of: 'oil' },
-  { field: 'serviceLpgGBP', label: 'LPG boiler, yearly visit', of: 'lpg' },
+  { field: 'serviceHeatPumpGBP', label: phrase('Heat pump, yearly visit'), of: 'heat-pump' },
+  { field: 'serviceGasGBP', label: phrase('Gas boiler, yearly visit'), of: 'gas' },
+  { field: 'serviceOilGBP', label: phrase('Oil boiler, yearly visit'), of: 'oil' },
+  { field: 'serviceLpgGBP', label: phrase('LPG boiler, yearly visit'), of: 'lpg' },
 ] as const;
 const serviceFallback = (value: Value): Fallback => ({
-  text: String(value.value),
+  text: formatPlain(value.value),
   source: `${value.source} (${value.provenance})`,
 });
 
@@ -25,25 +27,25 @@ export function FuelFields() {
   const litre = (fuel: 'oil' | 'lpg'): Fallback => {
     const basis = appraisal.prices[fuel];
     const perLitre = appraisal.prices[`${fuel}PencePerKWh`] * reference.kWhPerLitre[fuel].value;
-    return { text: pence(perLitre).replace(' p', ''), source: `${basis.origin} (${datesInShort(basis)})` };
+    return { text: grouped(perLitre, 1), source: `${basis.origin} (${datesInShort(basis)})` };
   };
   return (
     <>
       <section>
-        <h3>Oil and LPG</h3>
+        <h3>{say('Oil and LPG')}</h3>
         <div className="fields">
           <GivenField
-            label="Heating oil"
+            label={say('Heating oil')}
             given={prices.oilPencePerLitre}
-            limits={{ min: 10, max: 500, unit: 'p/litre' }}
+            limits={{ min: 10, max: 500, unit: say('{sign}/litre', { sign: penceSign() }) }}
             today={today}
             fallback={litre('oil')}
             onChange={(oilPencePerLitre) => change(patchSection('prices', { oilPencePerLitre }))}
           />
           <GivenField
-            label="LPG"
+            label={say('LPG')}
             given={prices.lpgPencePerLitre}
-            limits={{ min: 10, max: 500, unit: 'p/litre' }}
+            limits={{ min: 10, max: 500, unit: say('{sign}/litre', { sign: penceSign() }) }}
             today={today}
             fallback={litre('lpg')}
             onChange={(lpgPencePerLitre) => change(patchSection('prices', { lpgPencePerLitre }))}
@@ -51,14 +53,14 @@ export function FuelFields() {
         </div>
       </section>
       <section>
-        <h3>Service</h3>
+        <h3>{say('Service')}</h3>
         <div className="fields">
           {SERVICES.map(({ field, label, of }) => (
             <GivenField
               key={field}
-              label={label}
+              label={say(label)}
               given={prices[field]}
-              limits={{ min: 0, max: 5000, unit: '£ a year' }}
+              limits={{ min: 0, max: 5000, unit: say('{sign} a year', { sign: moneySign() }) }}
               today={today}
               fallback={serviceFallback(reference.service[of])}
               onChange={(value) => change(patchSection('prices', { [field]: value }))}

@@ -1,7 +1,9 @@
 /** What a unit costs: electricity by the clock, gas, oil, LPG, and the yearly visit. */
+
 import { electricityPriceWorking, fuelPriceWorking } from '../../model/explained/prices.ts';
 import { pence } from '../../words/numbers.ts';
 import { ageSentence, gradeSentence, pricesSentence } from '../../words/prices.ts';
+import { say } from '../../words/say.ts';
 import { useHousehold } from '../household-context.tsx';
 import { QuestionList } from '../shared/question-list.tsx';
 import { StageHead } from '../shared/stage-head.tsx';
@@ -47,12 +49,12 @@ export function PricesStage() {
       ))}
       <WeekFigure />
       <QuestionList stage="prices" />
-      <TariffSection fuel="electricity" use="electricityTariffId" title="Electricity" />
-      <TariffSection fuel="gas" use="gasTariffId" title="Gas" />
+      <TariffSection fuel="electricity" use="electricityTariffId" title={say('Electricity')} />
+      <TariffSection fuel="gas" use="gasTariffId" title={say('Gas')} />
       <TariffSection
         fuel="electricity"
         use="storageTariffId"
-        title="Electricity by day and night, for storage heaters"
+        title={say('Electricity by day and night, for storage heaters')}
       />
       <TariffShelf />
       <FuelFields />

@@ -1,16 +1,21 @@
 import { USUAL } from '../../model/lifetime/assumptions.ts';
+import { moneySign } from '../../words/numbers.ts';
+import { phrase, say } from '../../words/say.ts';
 import { useHousehold } from '../household-context.tsx';
 import type { Fallback } from '../shared/given.ts';
 import { GivenField } from '../shared/given-field.tsx';
 import { formatPlain } from '../shared/number-text.ts';
 import { patchSection } from '../shared/patch.ts';
 
-const POUNDS = { min: 0, max: 500_000, unit: '£' } as const;
 const PRICES = [
-  { field: 'heatPumpGBP', label: 'Heat pump, put in' },
-  { field: 'grantGBP', label: 'Grant' },
-  { field: 'replacementGBP', label: 'New boiler instead' },
-  { field: 'renewalGBP', label: 'Heat pump again, pipes kept', help: 'Only where the years outlast the machine.' },
+  { field: 'heatPumpGBP', label: phrase('Heat pump, put in') },
+  { field: 'grantGBP', label: phrase('Grant') },
+  { field: 'replacementGBP', label: phrase('New boiler instead') },
+  {
+    field: 'renewalGBP',
+    label: phrase('Heat pump again, pipes kept'),
+    help: phrase('Only where the years outlast the machine.'),
+  },
 ] as const;
 
 const fallback = ({ value, origin }: { value: number; origin: string }, scale = 1): Fallback => ({
@@ -18,7 +23,7 @@ const fallback = ({ value, origin }: { value: number; origin: string }, scale = 
   source: origin,
 });
 const PER_CENT = 100;
-const RATE = { min: -10, max: 20, unit: '% a year' } as const;
+const RATE = { min: -10, max: 20 } as const;
 
 /** Purchase, lives and what prices do: only for the years to come. */
 export function PurchaseFields() {
@@ -26,66 +31,80 @@ export function PurchaseFields() {
   const { purchase, machine } = household;
   const life = machine.source === 'ground' ? USUAL.groundLifeYears : USUAL.airLifeYears;
   const spans = [
-    { field: 'years', label: 'Look ahead', min: 1, max: 40, usual: USUAL.years },
-    { field: 'heatPumpLifeYears', label: 'Heat pump lasts', min: 5, max: 50, usual: life },
-    { field: 'replacementLifeYears', label: 'New boiler lasts', min: 5, max: 50, usual: USUAL.replacementLifeYears },
-    { field: 'presentYearsLeft', label: 'Present heating still lasts', min: 0, max: 40, usual: USUAL.presentYearsLeft },
+    { field: 'years', label: say('Look ahead'), min: 1, max: 40, usual: USUAL.years },
+    { field: 'heatPumpLifeYears', label: say('Heat pump lasts'), min: 5, max: 50, usual: life },
+    {
+      field: 'replacementLifeYears',
+      label: say('New boiler lasts'),
+      min: 5,
+      max: 50,
+      usual: USUAL.replacementLifeYears,
+    },
+    {
+      field: 'presentYearsLeft',
+      label: say('Present heating still lasts'),
+      min: 0,
+      max: 40,
+      usual: USUAL.presentYearsLeft,
+    },
   ] as const;
   const rates = [
-    { field: 'electricityGrowthPerYear', label: 'Electricity grows', ...RATE, usual: USUAL.growthPerYear },
-    { field: 'fuelGrowthPerYear', label: 'Fuel grows', ...RATE, usual: USUAL.growthPerYear },
+    { field: 'electricityGrowthPerYear', label: say('Electricity grows'), ...RATE, usual: USUAL.growthPerYear },
+    { field: 'fuelGrowthPerYear', label: say('Fuel grows'), ...RATE, usual: USUAL.growthPerYear },
     {
       field: 'growthSpreadPerYear',
-      label: 'Doubt of both',
+      label: say('Doubt of both'),
       ...RATE,
       min: 0,
       max: 10,
       usual: USUAL.growthSpreadPerYear,
     },
-    { field: 'discountPerYear', label: 'Discount', ...RATE, min: 0, usual: USUAL.discountPerYear },
+    { field: 'discountPerYear', label: say('Discount'), ...RATE, min: 0, usual: USUAL.discountPerYear },
   ] as const;
   return (
     <>
       <section>
-        <h3>What it costs to put in</h3>
+        <h3>{say('What it costs to put in')}</h3>
         <p className="explain quiet">
-          Only for the years to come. No price is assumed: without the heat pump’s own, running costs alone are shown.
+          {say(
+            'Only for the years to come. No price is assumed: without the heat pump’s own, running costs alone are shown.',
+          )}
         </p>
         <div className="fields">
           {PRICES.map(({ field, label, ...more }) => (
             <GivenField
               key={field}
-              label={label}
+              label={say(label)}
               given={purchase[field]}
-              limits={POUNDS}
+              limits={{ min: 0, max: 500_000, unit: moneySign() }}
               today={today}
-              {...more}
+              help={'help' in more ? say(more.help) : undefined}
               onChange={(value) => change(patchSection('purchase', { [field]: value }))}
             />
           ))}
         </div>
       </section>
       <section>
-        <h3>The years to come</h3>
-        <p className="explain quiet">Growth and discount are beyond general inflation. Nobody knows them.</p>
+        <h3>{say('The years to come')}</h3>
+        <p className="explain quiet">{say('Growth and discount are beyond general inflation. Nobody knows them.')}</p>
         <div className="fields">
           {spans.map(({ field, label, min, max, usual }) => (
             <GivenField
               key={field}
               label={label}
               given={purchase[field]}
-              limits={{ min, max, whole: true, unit: 'years' }}
+              limits={{ min, max, whole: true, unit: say('years') }}
               today={today}
               fallback={fallback(usual)}
               onChange={(value) => change(patchSection('purchase', { [field]: value }))}
             />
           ))}
-          {rates.map(({ field, label, min, max, unit, usual }) => (
+          {rates.map(({ field, label, min, max, usual }) => (
             <GivenField
               key={field}
               label={label}
               given={purchase[field]}
-              limits={{ min, max, unit }}
+              limits={{ min, max, unit: say('% a year') }}
               today={today}
               scale={PER_CENT}
               fallback={fallback(usual, PER_CENT)}

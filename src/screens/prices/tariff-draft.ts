@@ -10,6 +10,7 @@ import type {
   TariffVersion,
   TariffWindow,
 } from '../../model/tariff/tariff.ts';
+import { reword, say } from '../../words/say.ts';
 import { readDate } from '../shared/date-text.ts';
 
 export interface WindowDraft {
@@ -71,14 +72,14 @@ export function bandsOf(pattern: TariffPattern, before: readonly BandDraft[] = [
   }
   if (pattern === 'two-rate') {
     return [
-      { name: 'day', pencePerKWh: price(0), windows: null },
-      { name: 'night', pencePerKWh: price(1), windows: [NIGHT] },
+      { name: say('day'), pencePerKWh: price(0), windows: null },
+      { name: say('night'), pencePerKWh: price(1), windows: [NIGHT] },
     ];
   }
   return [
-    { name: 'day', pencePerKWh: price(0), windows: null },
-    { name: 'night', pencePerKWh: price(1), windows: [NIGHT] },
-    { name: 'evening', pencePerKWh: price(2), windows: [{ from: '16:00', to: '19:00', days: [], months: [] }] },
+    { name: say('day'), pencePerKWh: price(0), windows: null },
+    { name: say('night'), pencePerKWh: price(1), windows: [NIGHT] },
+    { name: say('evening'), pencePerKWh: price(2), windows: [{ from: '16:00', to: '19:00', days: [], months: [] }] },
   ];
 }
 
@@ -134,8 +135,8 @@ export function draftOf(tariff: Tariff): TariffDraft {
 /** The finished tariff, or what is still missing, as sentences. */
 export function finishDraft(draft: TariffDraft): { readonly tariff: Tariff } | { readonly missing: readonly string[] } {
   const missing: string[] = [];
-  if (draft.name.trim() === '') missing.push('Give the tariff a name, as it stands on the bill.');
-  if (draft.origin.trim() === '') missing.push('Say where the prices were taken from, such as the bill of March.');
+  if (draft.name.trim() === '') missing.push(say('Give the tariff a name, as it stands on the bill.'));
+  if (draft.origin.trim() === '') missing.push(say('Say where the prices were taken from, such as the bill of March.'));
   const versions = draft.versions.map((version) => finishVersion(version, missing));
   if (missing.length > 0) return { missing };
   const { id, fuel, grade } = draft;
@@ -144,16 +145,18 @@ export function finishDraft(draft: TariffDraft): { readonly tariff: Tariff } | {
 }
 
 function finishVersion(version: VersionDraft, missing: string[]): TariffVersion {
-  if (readDate(version.from).kind !== 'day') missing.push('Say from which day these prices hold, as in 31/12/2025.');
+  if (readDate(version.from).kind !== 'day')
+    missing.push(say('Say from which day these prices hold, as in 31/12/2025.'));
   const byMonth = version.standingBy === 'month';
   if ((byMonth ? version.standingPoundsPerMonth : version.standingPencePerDay) === undefined) {
-    missing.push('The standing charge is missing.');
+    missing.push(say('The standing charge is missing.'));
   }
   const bands = version.bands.map((band): TariffBand => {
-    if (band.name.trim() === '') missing.push('Each price needs a name, such as day or night.');
-    if (band.pencePerKWh === undefined) missing.push(`The price for ${band.name || 'one of the times'} is missing.`);
+    if (band.name.trim() === '') missing.push(say('Each price needs a name, such as day or night.'));
+    if (band.pencePerKWh === undefined)
+      missing.push(say('The price for {name} is missing.', { name: reword(band.name) || say('one of the times') }));
     if (band.windows?.some((window) => window.from === '' || window.to === '')) {
-      missing.push(`The times of ${band.name || 'one of the prices'} are not complete.`);
+      missing.push(say('The times of {name} are not complete.', { name: band.name || say('one of the prices') }));
     }
     return {
       name: band.name.trim(),
@@ -175,14 +178,15 @@ function finishVersion(version: VersionDraft, missing: string[]): TariffVersion 
 function finishBlocks({ name, blocks }: BandDraft, missing: string[]): Pick<TariffBand, 'blocks'> {
   if (!blocks || blocks.steps.length === 0) return {};
   const whole = blocks.steps.every(({ upToKWh, pencePerKWh }) => upToKWh !== undefined && pencePerKWh !== undefined);
-  if (!whole) missing.push(`The steps of ${name || 'one of the prices'} are not complete.`);
+  if (!whole)
+    missing.push(say('The steps of {name} are not complete.', { name: reword(name) || say('one of the prices') }));
   const steps = blocks.steps.map((step) => ({ upToKWh: step.upToKWh ?? 1, pencePerKWh: step.pencePerKWh ?? 0 }));
   return { blocks: { per: blocks.per, steps } };
 }
 
 function finishExtras(version: VersionDraft, missing: string[]) {
   const { bankHolidays, exportPencePerKWh, demandPencePerKW, agreedKW, series } = version;
-  if (agreedKW !== undefined && demandPencePerKW === undefined) missing.push('The price of a kW is missing.');
+  if (agreedKW !== undefined && demandPencePerKW === undefined) missing.push(say('The price of a kW is missing.'));
   const demand: DemandCharge | undefined =
     demandPencePerKW === undefined
       ? undefined

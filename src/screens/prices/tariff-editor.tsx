@@ -1,17 +1,19 @@
 /** Types a tariff, version by version; an hour without a price, or with two, is refused and named. */
+
 import { useState } from 'react';
 import { findTariffFaults } from '../../model/tariff/check-tariff.ts';
 import type { Tariff } from '../../model/tariff/tariff.ts';
 import { tariffFaultSentence } from '../../words/refusals.ts';
-import { ChoiceField } from '../shared/choice-field.tsx';
+import { phrase, say } from '../../words/say.ts';
+import { ChoiceField, sayChoices } from '../shared/choice-field.tsx';
 import { TextField } from '../shared/text-field.tsx';
 import { finishDraft, type TariffDraft, type VersionDraft } from './tariff-draft.ts';
 import { VersionEditor } from './version-editor.tsx';
 
 const GRADES = [
-  { value: 'measured', label: 'measured: read from a bill or letter' },
-  { value: 'estimated', label: 'estimated' },
-  { value: 'assumed', label: 'assumed' },
+  { value: 'measured', label: phrase('measured: read from a bill or letter') },
+  { value: 'estimated', label: phrase('estimated') },
+  { value: 'assumed', label: phrase('assumed') },
 ] as const;
 
 export function TariffEditor(props: {
@@ -43,25 +45,28 @@ export function TariffEditor(props: {
   };
 
   return (
-    <section className="tariff-editor" aria-label={`Tariff for ${draft.fuel}`}>
+    <section
+      className="tariff-editor"
+      aria-label={say('Tariff for {fuel, select, gas {gas} other {electricity}}', { fuel: draft.fuel })}
+    >
       <div className="fields">
         <TextField
-          label="Name of the tariff"
+          label={say('Name of the tariff')}
           value={draft.name}
           maxLength={120}
           onChange={(name) => setDraft({ ...draft, name })}
         />
         <TextField
-          label="Taken from"
+          label={say('Taken from')}
           value={draft.origin}
           maxLength={300}
-          placeholder="bill of March 2026"
+          placeholder={say('bill of March 2026')}
           onChange={(origin) => setDraft({ ...draft, origin })}
         />
         <ChoiceField
-          label="How sure"
+          label={say('How sure')}
           value={draft.grade}
-          choices={GRADES}
+          choices={sayChoices(GRADES)}
           onChange={(grade) => setDraft({ ...draft, grade: grade ?? draft.grade })}
         />
       </div>
@@ -78,7 +83,7 @@ export function TariffEditor(props: {
       ))}
       <div className="actions">
         <button type="button" className="plain" onClick={addVersion}>
-          Add prices from a later day
+          {say('Add prices from a later day')}
         </button>
       </div>
       {wrong.length === 0 ? null : (
@@ -97,10 +102,10 @@ export function TariffEditor(props: {
       )}
       <div className="actions">
         <button type="button" className="main" onClick={keep}>
-          Keep this tariff
+          {say('Keep this tariff')}
         </button>
         <button type="button" onClick={props.onLeave}>
-          Leave it
+          {say('Leave it')}
         </button>
       </div>
     </section>

@@ -1,22 +1,28 @@
 import { inclVat } from '../../model/tariff/price.ts';
 import type { TariffVersion } from '../../model/tariff/tariff.ts';
 import { counted, listed, pence, poundsAndPence } from '../../words/numbers.ts';
+import { reword, say } from '../../words/say.ts';
 
 /** A version in one line, VAT in it: "day 29.1 p, night 14.0 p, standing 54.8 p a day". */
 export function tariffInShort(version: TariffVersion): string {
   const bands = version.bands.map((band) => {
     const price = pence(inclVat(version, band.pencePerKWh));
-    return version.bands.length === 1 ? `${price} a unit` : `${band.name} ${price}`;
+    return version.bands.length === 1 ? say('{price} a unit', { price }) : `${reword(band.name)} ${price}`;
   });
   const byMonth = version.standingPencePerMonth;
-  const standing = byMonth
-    ? `${poundsAndPence(inclVat(version, byMonth))} a month`
-    : `${pence(inclVat(version, version.standingPencePerDay))} a day`;
-  const dated = version.series
-    ? `Half-hourly prices for ${counted(version.series.days.length, 'day')}; beside them `
-    : '';
-  const steps = version.bands.some(({ blocks }) => blocks) ? ', after the first units' : '';
   const paid = version.exportPencePerKWh;
-  const sent = paid === undefined ? '' : `, export ${pence(paid)}`;
-  return `${dated}${listed(bands)}${steps}, standing charge ${standing}${sent}.`;
+  return say(
+    '{dated, select, no {} other {Half-hourly prices for {days}; beside them }}{bands}{steps, select, no {} other {, after the first units}}, standing charge {standing}{sent, select, no {} other {, export {paid}}}.',
+    {
+      dated: version.series ? 'yes' : 'no',
+      days: counted(version.series?.days.length ?? 0, 'day'),
+      bands: listed(bands),
+      steps: version.bands.some(({ blocks }) => blocks) ? 'yes' : 'no',
+      standing: byMonth
+        ? say('{price} a month', { price: poundsAndPence(inclVat(version, byMonth)) })
+        : say('{price} a day', { price: pence(inclVat(version, version.standingPencePerDay)) }),
+      sent: paid === undefined ? 'no' : 'yes',
+      paid: pence(paid ?? 0),
+    },
+  );
 }

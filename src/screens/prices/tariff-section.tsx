@@ -3,6 +3,7 @@ import { tariffWorking } from '../../model/explained/prices.ts';
 import { versionOn } from '../../model/tariff/price.ts';
 import type { Tariff } from '../../model/tariff/tariff.ts';
 import { remarkSentence } from '../../words/remarks.ts';
+import { phrase, reword, say } from '../../words/say.ts';
 import { call, saveFile } from '../desk.ts';
 import { useHousehold } from '../household-context.tsx';
 import { ChoiceField } from '../shared/choice-field.tsx';
@@ -16,6 +17,10 @@ import { TariffEditor } from './tariff-editor.tsx';
 import { tariffFile } from './tariff-file.ts';
 import { tariffInShort } from './tariff-in-short.ts';
 import { dropTariff, freeTariffId, pickTariff, placeTariff, type TariffUse } from './use-tariffs.ts';
+
+const OTHER_FUEL = phrase(
+  '{name} holds a tariff for {fuel, select, gas {gas} other {electricity}}. Bring it in under {fuel, select, gas {gas} other {electricity}}.',
+);
 
 /** Which tariff holds for one fuel, and the ways to get another. */
 export function TariffSection(props: {
@@ -32,10 +37,10 @@ export function TariffSection(props: {
   const used = fitting.find((tariff) => tariff.id === household.prices[use]);
   const builtIn = appraisal.prices[fuel];
   const note = used
-    ? `${tariffInShort(versionOn(used, today))} Taken from: ${sentenceOf(used.origin)}`
+    ? `${tariffInShort(versionOn(used, today))} ${say('Taken from: {origin}', { origin: sentenceOf(reword(used.origin)) })}`
     : use === 'storageTariffId'
-      ? 'Storage heaters need a cheap night. They are reckoned on these prices, the other ways of heating are not.'
-      : `${builtIn.name}. Source: ${sentenceOf(builtIn.origin)}`;
+      ? say('Storage heaters need a cheap night. They are reckoned on these prices, the other ways of heating are not.')
+      : `${sentenceOf(reword(builtIn.name))} ${say('Source: {source}', { source: sentenceOf(reword(builtIn.origin)) })}`;
 
   const readFile = async (file: File) => {
     setFailure(null);
@@ -47,7 +52,7 @@ export function TariffSection(props: {
       const tariff = isGuessed ? { ...read, fuel } : read;
       setGuesses(remarks.filter(({ code }) => code !== 'tariff-fuel-guessed').map(remarkSentence));
       if (tariff.fuel !== fuel) {
-        throw new Error(`${file.name} holds a tariff for ${tariff.fuel}. Bring it in under ${tariff.fuel}.`);
+        throw new Error(say(OTHER_FUEL, { name: file.name, fuel: tariff.fuel }));
       }
       // Shown in the editor first: nothing is taken over unseen.
       setDraft({ ...draftOf(tariff), id: freeTariffId(household.tariffs, fuel) });
@@ -59,7 +64,7 @@ export function TariffSection(props: {
     setFailure(null);
     try {
       await call('tariff.keep', { tariff: { ...tariff, id: `${tariff.id}-${household.id}`.slice(0, 64) } });
-      tell(`${tariff.name} is on the shelf, for other households too.`);
+      tell(say('{name} is on the shelf, for other households too.', { name: tariff.name }));
     } catch (reason) {
       setFailure(describeFailure(reason));
     }
@@ -67,7 +72,7 @@ export function TariffSection(props: {
 
   const save = async (tariff: Tariff) => {
     const file = tariffFile(tariff);
-    if (await saveFile(file)) tell(`${file.fileName} is saved.`);
+    if (await saveFile(file)) tell(say('{fileName} is saved.', { fileName: file.fileName }));
   };
 
   return (
@@ -75,9 +80,9 @@ export function TariffSection(props: {
       <h3>{props.title}</h3>
       <div className="tariff-row">
         <ChoiceField
-          label="Prices used"
+          label={say('Prices used')}
           value={used?.id}
-          emptyLabel={use === 'storageTariffId' ? 'built-in day and night prices' : 'the published average'}
+          emptyLabel={use === 'storageTariffId' ? say('built-in day and night prices') : say('the published average')}
           choices={fitting.map((tariff) => ({ value: tariff.id, label: tariff.name }))}
           onChange={(id) => change(pickTariff(id, use))}
         />
@@ -90,10 +95,10 @@ export function TariffSection(props: {
                 setDraft(newDraft(fuel, freeTariffId(household.tariffs, fuel), today));
               }}
             >
-              Type a tariff
+              {say('Type a tariff')}
             </button>
             <FileButton
-              label="Bring in a tariff file"
+              label={say('Bring in a tariff file')}
               accept=".json,.csv,application/json,text/csv"
               onFile={readFile}
             />
@@ -107,16 +112,16 @@ export function TariffSection(props: {
                     setDraft(draftOf(used));
                   }}
                 >
-                  Change it
+                  {say('Change it')}
                 </button>
                 <button type="button" className="plain" onClick={() => shelve(used)}>
-                  Keep on the shelf
+                  {say('Keep on the shelf')}
                 </button>
                 <button type="button" className="plain" onClick={() => save(used)}>
-                  Save as a file
+                  {say('Save as a file')}
                 </button>
                 <button type="button" className="plain" onClick={() => change(dropTariff(used.id))}>
-                  Take it out
+                  {say('Take it out')}
                 </button>
               </>
             ) : null}
@@ -136,7 +141,7 @@ export function TariffSection(props: {
           onKeep={(tariff) => {
             change(placeTariff(tariff, use));
             setDraft(null);
-            tell(`${tariff.name} holds now.`);
+            tell(say('{name} holds now.', { name: tariff.name }));
           }}
         />
       )}

@@ -2,6 +2,7 @@ import { useCallback, useEffect, useState } from 'react';
 import { tariffWorking } from '../../model/explained/prices.ts';
 import { versionOn } from '../../model/tariff/price.ts';
 import type { Tariff } from '../../model/tariff/tariff.ts';
+import { say } from '../../words/say.ts';
 import { call } from '../desk.ts';
 import { useHousehold } from '../household-context.tsx';
 import { HowWeKnow } from '../shared/how-we-know.tsx';
@@ -30,7 +31,7 @@ export function TariffShelf() {
   const take = (tariff: Tariff) => {
     const copy = { ...tariff, id: freeTariffId(household.tariffs, tariff.fuel) };
     change(placeTariff(copy, tariff.fuel === 'gas' ? 'gasTariffId' : 'electricityTariffId'));
-    tell(`${tariff.name} holds now.`);
+    tell(say('{name} holds now.', { name: tariff.name }));
   };
   const drop = async (tariff: Tariff) => {
     try {
@@ -43,8 +44,11 @@ export function TariffShelf() {
   return (
     <details className="shelf" onToggle={(event) => event.currentTarget.open && void read()}>
       <summary>
-        The shelf: tariffs for any household
-        {shelf === null ? '' : shelf.length === 0 ? ', none yet' : `, ${shelf.length}`}
+        {shelf === null
+          ? say('The shelf: tariffs for any household')
+          : say('The shelf: tariffs for any household, {count, plural, =0 {none yet} other {#}}', {
+              count: shelf.length,
+            })}
       </summary>
       {failure === null ? null : (
         <p className="refusal" role="alert">
@@ -52,14 +56,16 @@ export function TariffShelf() {
         </p>
       )}
       {shelf?.length === 0 ? (
-        <p className="quiet">Use a tariff above, then keep it on the shelf. It is then here for the next home.</p>
+        <p className="quiet">
+          {say('Use a tariff above, then keep it on the shelf. It is then here for the next home.')}
+        </p>
       ) : null}
       <ul className="kept">
         {(shelf ?? []).map((tariff) => (
           <li key={tariff.id} className="kept-one">
             <div className="kept-series">
               <p>
-                <strong>{tariff.name}</strong>, {tariff.fuel}
+                <strong>{tariff.name}</strong>, {say(tariff.fuel)}
               </p>
               <p className="quiet small">
                 {tariffInShort(versionOn(tariff, today))}{' '}
@@ -67,10 +73,12 @@ export function TariffShelf() {
               </p>
             </div>
             <button type="button" onClick={() => take(tariff)}>
-              Use it here<span className="unseen">: {tariff.name}</span>
+              {say('Use it here')}
+              <span className="unseen">: {tariff.name}</span>
             </button>
             <button type="button" className="plain" onClick={() => drop(tariff)}>
-              Off the shelf<span className="unseen">: {tariff.name}</span>
+              {say('Off the shelf')}
+              <span className="unseen">: {tariff.name}</span>
             </button>
           </li>
         ))}

@@ -1,7 +1,8 @@
 import { useId } from 'react';
 import type { Tariff } from '../../model/tariff/tariff.ts';
-import { percent } from '../../words/numbers.ts';
-import { ChoiceField, PickField } from '../shared/choice-field.tsx';
+import { moneySign, penceSign, percent } from '../../words/numbers.ts';
+import { phrase, say } from '../../words/say.ts';
+import { ChoiceField, PickField, sayChoices } from '../shared/choice-field.tsx';
 import { DateEntry } from '../shared/date-entry.tsx';
 import { NumberField } from '../shared/number-field.tsx';
 import { BandEditor } from './band-editor.tsx';
@@ -9,23 +10,15 @@ import { type BandDraft, bandsOf, NIGHT, patternOf, type TariffPattern, type Ver
 import { VersionExtras } from './version-extras.tsx';
 
 const PATTERNS: readonly { readonly value: TariffPattern; readonly label: string }[] = [
-  { value: 'flat', label: 'one price' },
-  { value: 'two-rate', label: 'day and night' },
-  { value: 'bands', label: 'more prices' },
+  { value: 'flat', label: phrase('one price') },
+  { value: 'two-rate', label: phrase('day and night') },
+  { value: 'bands', label: phrase('more prices') },
 ];
 const VAT = [
-  { value: 'in', label: 'with VAT in them' },
-  { value: 'out', label: 'without VAT' },
+  { value: 'in', label: phrase('with VAT in them') },
+  { value: 'out', label: phrase('without VAT') },
 ] as const;
-const VAT_RATES = [
-  { value: '0.05', label: '5%' },
-  { value: '0.2', label: '20%' },
-  { value: '0', label: 'none' },
-] as const;
-const STANDING = [
-  { value: 'day', label: 'p a day' },
-  { value: 'month', label: '£ a month' },
-] as const;
+const VAT_RATES = [0.05, 0.2, 0];
 
 /** The prices that hold from one day on. */
 export function VersionEditor(props: {
@@ -38,15 +31,17 @@ export function VersionEditor(props: {
   const { version, onChange } = props;
   const dateId = useId();
   const pattern = patternOf(version);
+  const penceADay = say('{sign} a day', { sign: penceSign() });
+  const poundsAMonth = say('{sign} a month', { sign: moneySign() });
   const setBand = (index: number, band: BandDraft) =>
     onChange({ ...version, bands: version.bands.map((before, at) => (at === index ? band : before)) });
   return (
     <fieldset className="version">
-      <legend className="unseen">Prices from {version.from || 'a day not said yet'}</legend>
+      <legend className="unseen">{say('Prices from {day}', { day: version.from || say('a day not said yet') })}</legend>
       <div className="fields fields-tight fields-wide">
         <div className="field">
           <label className="field-label" htmlFor={dateId}>
-            Prices from
+            {say('Prices from')}
           </label>
           <div className="field-entry">
             <DateEntry id={dateId} value={version.from} onChange={(from) => onChange({ ...version, from })} />
@@ -54,42 +49,45 @@ export function VersionEditor(props: {
         </div>
         {version.standingBy === 'month' ? (
           <NumberField
-            label="Standing charge"
+            label={say('Standing charge')}
             value={version.standingPoundsPerMonth}
-            limits={{ min: 0, max: 300, unit: '£ a month' }}
+            limits={{ min: 0, max: 300, unit: poundsAMonth }}
             onChange={(standingPoundsPerMonth) => onChange({ ...version, standingPoundsPerMonth })}
           />
         ) : (
           <NumberField
-            label="Standing charge"
+            label={say('Standing charge')}
             value={version.standingPencePerDay}
-            limits={{ min: 0, max: 1000, unit: 'p a day' }}
+            limits={{ min: 0, max: 1000, unit: penceADay }}
             onChange={(standingPencePerDay) => onChange({ ...version, standingPencePerDay })}
           />
         )}
         <PickField
-          label="Standing charge in"
+          label={say('Standing charge in')}
           value={version.standingBy ?? 'day'}
-          choices={STANDING}
+          choices={[
+            { value: 'day', label: penceADay },
+            { value: 'month', label: poundsAMonth },
+          ]}
           onChange={(by) => onChange({ ...version, standingBy: by === 'month' ? 'month' : undefined })}
         />
         <ChoiceField
-          label="Prices are"
+          label={say('Prices are')}
           value={version.vatIncluded ? 'in' : 'out'}
-          choices={VAT}
+          choices={sayChoices(VAT)}
           onChange={(vat) => onChange({ ...version, vatIncluded: vat !== 'out' })}
         />
         <PickField
-          label="VAT"
+          label={say('VAT')}
           value={String(version.vatRate)}
           choices={knownRates(version.vatRate)}
           onChange={(rate) => onChange({ ...version, vatRate: Number(rate) })}
         />
         {props.fuel === 'electricity' ? (
           <PickField
-            label="By the clock"
+            label={say('By the clock')}
             value={pattern}
-            choices={PATTERNS}
+            choices={sayChoices(PATTERNS)}
             onChange={(next) => onChange({ ...version, bands: bandsOf(next, version.bands) })}
           />
         ) : null}
@@ -119,12 +117,12 @@ export function VersionEditor(props: {
               })
             }
           >
-            Add a price
+            {say('Add a price')}
           </button>
         ) : null}
         {props.canDrop ? (
           <button type="button" className="plain" onClick={props.onDrop}>
-            Take these prices out
+            {say('Take these prices out')}
           </button>
         ) : null}
       </div>
@@ -134,6 +132,6 @@ export function VersionEditor(props: {
 
 /** The three rates of Britain; one that a tariff brought with it stays choosable. */
 function knownRates(now: number): readonly { readonly value: string; readonly label: string }[] {
-  const known = VAT_RATES.some(({ value }) => Number(value) === now);
-  return known ? VAT_RATES : [...VAT_RATES, { value: String(now), label: percent(now) }];
+  const rates = new Set([...VAT_RATES, now]);
+  return [...rates].map((rate) => ({ value: String(rate), label: rate === 0 ? say('none') : percent(rate) }));
 }

@@ -1,13 +1,14 @@
 import type { BankHolidayDivision } from '../../model/calendar/bank-holiday-divisions.ts';
-import { counted, longDate } from '../../words/numbers.ts';
-import { ChoiceField } from '../shared/choice-field.tsx';
+import { counted, longDate, penceSign } from '../../words/numbers.ts';
+import { phrase, say } from '../../words/say.ts';
+import { ChoiceField, sayChoices } from '../shared/choice-field.tsx';
 import { NumberField } from '../shared/number-field.tsx';
 import type { VersionDraft } from './tariff-draft.ts';
 
 const DIVISIONS: readonly { readonly value: BankHolidayDivision; readonly label: string }[] = [
-  { value: 'england-and-wales', label: 'England and Wales' },
-  { value: 'scotland', label: 'Scotland' },
-  { value: 'northern-ireland', label: 'Northern Ireland' },
+  { value: 'england-and-wales', label: phrase('England and Wales') },
+  { value: 'scotland', label: phrase('Scotland') },
+  { value: 'northern-ireland', label: phrase('Northern Ireland') },
 ];
 
 /** What few tariffs have: bank holidays, export, a charge on power, prices by the dated half-hour. */
@@ -21,45 +22,48 @@ export function VersionExtras(props: {
   const used = [version.bankHolidays, version.exportPencePerKWh, version.demandPencePerKW, series];
   return (
     <details className="extras" open={used.some((value) => value !== undefined) || undefined}>
-      <summary>Bank holidays, export, a charge on power</summary>
+      <summary>{say('Bank holidays, export, a charge on power')}</summary>
       <div className="fields fields-tight">
         <ChoiceField
-          label="Bank holidays priced apart"
+          label={say('Bank holidays priced apart')}
           value={version.bankHolidays}
-          emptyLabel="no, like any weekday"
-          choices={DIVISIONS}
+          emptyLabel={say('no, like any weekday')}
+          choices={sayChoices(DIVISIONS)}
           onChange={(bankHolidays) => set({ bankHolidays })}
-          note="Then tick “bank holidays” among the days of a price."
+          note={say('Then tick “bank holidays” among the days of a price.')}
         />
         <NumberField
-          label="Paid for export"
+          label={say('Paid for export')}
           value={version.exportPencePerKWh}
-          limits={{ min: -200, max: 500, unit: 'p/kWh' }}
+          limits={{ min: -200, max: 500, unit: `${penceSign()}/kWh` }}
           onChange={(exportPencePerKWh) => set({ exportPencePerKWh })}
         />
         <NumberField
-          label="Charge on power"
+          label={say('Charge on power')}
           value={version.demandPencePerKW}
-          limits={{ min: 0, max: 10_000, unit: 'p a kW' }}
+          limits={{ min: 0, max: 10_000, unit: say('{sign} a kW', { sign: penceSign() }) }}
           onChange={(demandPencePerKW) => set({ demandPencePerKW })}
-          note="For each kW and month."
+          note={say('For each kW and month.')}
         />
         {version.demandPencePerKW === undefined ? null : (
           <NumberField
-            label="Power agreed"
+            label={say('Power agreed')}
             value={version.agreedKW}
             limits={{ min: 0.1, max: 1000, unit: 'kW' }}
             onChange={(agreedKW) => set({ agreedKW })}
-            note="Left empty, the largest half-hour of the month counts."
+            note={say('Left empty, the largest half-hour of the month counts.')}
           />
         )}
       </div>
       {series ? (
         <p>
-          A price for each half-hour of {counted(series.days.length, 'day')}, {longDate(series.days[0]!.date)} to{' '}
-          {longDate(series.days.at(-1)!.date)}. Other days take the prices above.{' '}
+          {say('A price for each half-hour of {days}, {from} to {to}. Other days take the prices above.', {
+            days: counted(series.days.length, 'day'),
+            from: longDate(series.days[0]!.date),
+            to: longDate(series.days.at(-1)!.date),
+          })}{' '}
           <button type="button" className="plain" onClick={() => set({ series: undefined })}>
-            Take the half-hours out
+            {say('Take the half-hours out')}
           </button>
         </p>
       ) : null}

@@ -7,6 +7,7 @@ import { monthOf } from '../../model/calendar/civil.ts';
 import { tariffWorking } from '../../model/explained/prices.ts';
 import { versionOn } from '../../model/tariff/price.ts';
 import { reference } from '../../reference/index.ts';
+import { reword, say } from '../../words/say.ts';
 import { useHousehold } from '../household-context.tsx';
 import { HowWeKnow } from '../shared/how-we-know.tsx';
 import { electricityInUse } from './tariff-in-use.ts';
@@ -18,9 +19,12 @@ export function WeekFigure() {
   const version = versionOn(tariff, today);
   const series = weekPricesSeries(version, monthOf(today));
   const notes = [
-    version.bankHolidays ? ' Bank holidays are not in this week.' : '',
-    version.bands.some(({ blocks }) => blocks) ? ' The first units of each day or month cost another price.' : '',
-    version.series ? ' The mean of the same half-hours, weekday by weekday.' : '',
+    say('{tariff}. VAT is in the price.', { tariff: reword(tariff.name) }),
+    ...(version.bankHolidays ? [say('Bank holidays are not in this week.')] : []),
+    ...(version.bands.some(({ blocks }) => blocks)
+      ? [say('The first units of each day or month cost another price.')]
+      : []),
+    ...(version.series ? [say('The mean of the same half-hours, weekday by weekday.')] : []),
   ];
   return (
     <ChartFigure
@@ -29,7 +33,7 @@ export function WeekFigure() {
       picture={<WeekPricesPicture series={series} size="desk" />}
       table={weekPricesTable(series)}
       known={<HowWeKnow find={() => [tariffWorking(version, tariff, series.bands)]} about={WEEK_PRICES_NAME} plain />}
-      note={`${tariff.name}. VAT is in the price.${notes.join('')}`}
+      note={notes.join(' ')}
     />
   );
 }

@@ -1,19 +1,14 @@
 import { useState } from 'react';
 import { clockTimeOf } from '../../model/tariff/band-times.ts';
 import type { DayKind } from '../../model/tariff/tariff.ts';
-import { monthNames, shortMonthNames } from '../../words/numbers.ts';
+import { monthNames, shortMonthNames, weekdayNames } from '../../words/numbers.ts';
+import { say } from '../../words/say.ts';
 import type { WindowDraft } from './tariff-draft.ts';
 
-const DAYS: readonly { readonly value: DayKind; readonly short: string; readonly long: string }[] = [
-  { value: 'mon', short: 'Mo', long: 'Monday' },
-  { value: 'tue', short: 'Tu', long: 'Tuesday' },
-  { value: 'wed', short: 'We', long: 'Wednesday' },
-  { value: 'thu', short: 'Th', long: 'Thursday' },
-  { value: 'fri', short: 'Fr', long: 'Friday' },
-  { value: 'sat', short: 'Sa', long: 'Saturday' },
-  { value: 'sun', short: 'Su', long: 'Sunday' },
-];
-const BANK_HOLIDAY = { value: 'bank-holiday', short: 'bank holidays', long: 'bank holidays' } as const;
+const DAYS: readonly DayKind[] = ['mon', 'tue', 'wed', 'thu', 'fri', 'sat', 'sun'];
+const days = () =>
+  DAYS.map((value, at) => ({ value, short: weekdayNames()[at]!.slice(0, 2), long: weekdayNames()[at]! }));
+const bankHoliday = () => ({ value: 'bank-holiday' as const, short: say('bank holidays'), long: say('bank holidays') });
 const months = () => monthNames().map((long, index) => ({ value: index + 1, short: shortMonthNames()[index]!, long }));
 
 /** From when to when, on which days, in which months. None ticked means all. */
@@ -46,27 +41,27 @@ export function WindowEditor(props: {
   return (
     <div className="window">
       <div className="window-row">
-        {time('from', 'from')}
-        {time('to', 'to')}
+        {time('from', say('from'))}
+        {time('to', say('to'))}
         <button type="button" className="plain" aria-expanded={narrow} onClick={() => setNarrow(!narrow)}>
           {describeReach(window)}
         </button>
         {props.onDrop ? (
           <button type="button" className="plain" onClick={props.onDrop}>
-            Take out
+            {say('Take out')}
           </button>
         ) : null}
       </div>
       {narrow ? (
         <>
           <Toggles
-            legend={`Days, ${about}`}
-            all={props.hasBankHolidays ? [...DAYS, BANK_HOLIDAY] : DAYS}
+            legend={say('Days, {about}', { about })}
+            all={props.hasBankHolidays ? [...days(), bankHoliday()] : days()}
             chosen={window.days}
             onChange={(days) => onChange({ ...window, days })}
           />
           <Toggles
-            legend={`Months, ${about}`}
+            legend={say('Months, {about}', { about })}
             all={months()}
             chosen={window.months}
             onChange={(months) => onChange({ ...window, months })}
@@ -87,10 +82,17 @@ function clockChoices(now: string, end: 'from' | 'to'): readonly string[] {
 
 function describeReach(window: WindowDraft): string {
   const weekdays = window.days.filter((day) => day !== 'bank-holiday').length;
-  const holidays = weekdays === window.days.length ? '' : weekdays === 0 ? 'bank holidays' : ' and bank holidays';
-  const days = window.days.length === 0 ? 'every day' : `${weekdays === 0 ? '' : `${weekdays} days a week`}${holidays}`;
-  const months = window.months.length === 0 ? 'all year' : `${window.months.length} months`;
-  return `${days}, ${months}`;
+  const week = say('{weekdays} days a week', { weekdays });
+  const holidays = window.days.length > weekdays;
+  const days = !holidays
+    ? weekdays === 0
+      ? say('every day')
+      : week
+    : weekdays === 0
+      ? say('bank holidays')
+      : say('{week} and bank holidays', { week });
+  const months = window.months.length;
+  return `${days}, ${months === 0 ? say('all year') : say('{months} months', { months })}`;
 }
 
 function Toggles<T extends string | number>(props: {

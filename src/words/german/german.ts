@@ -1,6 +1,7 @@
 /** All German texts, by their English. One file a folder of the source. */
 import type { Catalogue } from '../say.ts';
 import { BILL_SUMS } from './bill-sums.ts';
+import { BILL_SUMS_SCREEN } from './bill-sums-screen.ts';
 import { CHARTS } from './charts.ts';
 import { COST } from './cost.ts';
 import { DRIVERS } from './drivers.ts';
@@ -10,6 +11,7 @@ import { HEAT_SCREEN } from './heat-screen.ts';
 import { LEAVE_BEHIND } from './leave-behind.ts';
 import { MODEL } from './model.ts';
 import { NUMBERS } from './numbers.ts';
+import { PRICES_SCREEN } from './prices-screen.ts';
 import { QUESTIONS } from './questions.ts';
 import { REFUSALS } from './refusals.ts';
 import { SITE_READINGS } from './site-readings.ts';
@@ -32,6 +34,8 @@ export const german: Catalogue = {
   ...CHARTS,
   ...QUESTIONS,
   ...REFUSALS,
+  ...BILL_SUMS_SCREEN,
+  ...PRICES_SCREEN,
   ...SITE_READINGS,
   ...BILL_SUMS,
 };

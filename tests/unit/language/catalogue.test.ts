@@ -19,6 +19,8 @@ const PATHS = process.env.TEXTS?.split(',') ?? [
   'src/words/watch.ts',
   'src/words/drivers.ts',
   'src/charts/drivers',
+  'src/screens/bill-sums',
+  'src/screens/prices',
   'src/words/working.ts',
   'src/charts/working-view.tsx',
   'src/screens/heat',
@@ -71,6 +73,9 @@ const NO_TEXT = new Set([
   'plainwarmth token',
   // Kept with a household and reworded where it is shown.
   'typed by the installer, {}',
+  '{} bill, {} to {}',
+  'all hours',
+  '100 ft³',
 ]);
 
 describe('every text has its German', () => {
