@@ -1,14 +1,15 @@
 import type { IntakeChoices, IntakePreview } from '../../intake/intake.ts';
+import { phrase, say } from '../../words/say.ts';
 
 type ColumnRole = keyof NonNullable<IntakeChoices['columns']>;
 const ROLE_WORDS: { readonly [role in ColumnRole]: string } = {
-  stamp: 'date and time',
-  time: 'clock time',
-  from: 'first day',
-  to: 'last day',
-  value: 'amount',
-  cost: 'cost',
-  quality: 'read or estimated',
+  stamp: phrase('date and time'),
+  time: phrase('clock time'),
+  from: phrase('first day'),
+  to: phrase('last day'),
+  value: phrase('amount'),
+  cost: phrase('cost'),
+  quality: phrase('read or estimated'),
 };
 const ROLES = Object.keys(ROLE_WORDS) as ColumnRole[];
 const SHOWN_ROWS = 8;
@@ -28,13 +29,13 @@ export function ColumnTable(props: {
   };
   return (
     <section>
-      <h3>The first rows of the file</h3>
+      <h3>{say('The first rows of the file')}</h3>
       <div className="scroll-x">
         <table className="columns">
           <thead>
             <tr>
               <th scope="col" className="number">
-                Line
+                {say('Line')}
               </th>
               {preview.columns.map((name, index) => (
                 // biome-ignore lint/suspicious/noArrayIndexKey: two columns may bear the same heading.
@@ -42,14 +43,14 @@ export function ColumnTable(props: {
                   <span className="column-name">{name}</span>
                   {preview.choices.columns === undefined ? null : (
                     <select
-                      aria-label={`Column ${name} is`}
+                      aria-label={say('Column {name} is', { name })}
                       value={roleOf(index) ?? ''}
                       onChange={(event) => pick(index, event.target.value)}
                     >
-                      <option value="">not used</option>
+                      <option value="">{say('not used')}</option>
                       {ROLES.map((role) => (
                         <option key={role} value={role}>
-                          {ROLE_WORDS[role]}
+                          {say(ROLE_WORDS[role])}
                         </option>
                       ))}
                     </select>

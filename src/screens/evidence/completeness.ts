@@ -1,5 +1,7 @@
 /** How much of its own span a series covers. */
+
 import type { Series } from '../../model/evidence/evidence.ts';
+import { say } from '../../words/say.ts';
 
 const MS_PER_DAY = 86_400_000;
 
@@ -34,6 +36,6 @@ function daysOfPeriods(periods: NonNullable<Series['periods']>): number {
 }
 
 export function completenessWords(completeness: Completeness): string {
-  if (completeness.inHundred === 100) return 'no day is missing';
-  return `we have ${completeness.inHundred} days in 100`;
+  if (completeness.inHundred === 100) return say('no day is missing');
+  return say('we have {inHundred} days in 100', { inHundred: completeness.inHundred });
 }

@@ -1,6 +1,8 @@
 /** What the case stands on: drop a file, or type a bill, and see what is kept. */
+
 import { useState } from 'react';
 import { LARGEST_EVIDENCE_BYTES } from '../../intake/intake.ts';
+import { say } from '../../words/say.ts';
 import { BillSums } from '../bill-sums/bill-sums.tsx';
 import type { FiledBillOpened } from '../bill-sums/filed-bill.ts';
 import { useHousehold } from '../household-context.tsx';
@@ -37,7 +39,7 @@ export function EvidenceStage() {
     try {
       const offered = await offerFile(file, LARGEST_EVIDENCE_BYTES);
       setOpen({ kind: 'preview', ...offered });
-      if (files.length > 1) tell(`One file at a time: ${file.name} comes first.`);
+      if (files.length > 1) tell(say('One file at a time: {name} comes first.', { name: file.name }));
     } catch (reason) {
       setFailure(describeFailure(reason));
     } finally {
@@ -75,11 +77,13 @@ export function EvidenceStage() {
     <>
       <StageHead sentence={voice.sentence}>{voice.remainder}</StageHead>
       <RecordPicture />
-      <DropZone label="Choose a file" accept={ACCEPTED} onFiles={offer} main={evidence.length === 0}>
+      <DropZone label={say('Choose a file')} accept={ACCEPTED} onFiles={offer} main={evidence.length === 0}>
         <p>
           {offering === null
-            ? 'Drop a file on this line: meter readings, bills, deliveries, or weather. You see what we understood before it is kept.'
-            : `Reading ${offering} …`}
+            ? say(
+                'Drop a file on this line: meter readings, bills, deliveries, or weather. You see what we understood before it is kept.',
+              )
+            : say('Reading {offering} …', { offering })}
         </p>
       </DropZone>
       {failure === null ? null : (
@@ -89,10 +93,10 @@ export function EvidenceStage() {
       )}
       <div className="actions">
         <button type="button" onClick={() => setOpen({ kind: 'typing' })}>
-          Type bills or readings
+          {say('Type bills or readings')}
         </button>
         <button type="button" onClick={() => setOpen({ kind: 'sums' })}>
-          Check a bill’s sums
+          {say('Check a bill’s sums')}
         </button>
       </div>
       <KeptList onSums={(filed) => setOpen({ kind: 'sums', filed })} />

@@ -1,18 +1,37 @@
 import { isTemperature, type Series } from '../../model/evidence/evidence.ts';
+import { listed } from '../../words/numbers.ts';
+import { phrase, say } from '../../words/say.ts';
 import { completenessOf } from './completeness.ts';
 import { CARRIER_WORDS } from './series-words.ts';
 
 const MONTH_DAYS = 365.25 / 12;
-const NUMBER_WORDS = ['no', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten', 'eleven'];
+const NUMBER_WORDS = [
+  phrase('no'),
+  phrase('one'),
+  phrase('two'),
+  phrase('three'),
+  phrase('four'),
+  phrase('five'),
+  phrase('six'),
+  phrase('seven'),
+  phrase('eight'),
+  phrase('nine'),
+  phrase('ten'),
+  phrase('eleven'),
+];
+const numberWord = (count: number): string => {
+  const word = NUMBER_WORDS[count];
+  return word === undefined ? String(count) : say(word);
+};
 
 export function spanWords(days: number): string {
   const months = Math.round(days / MONTH_DAYS);
-  if (months < 1) return days === 1 ? 'one day' : `${days} days`;
+  if (months < 1) return say('{days, plural, one {one day} other {# days}}', { days });
   if (months % 12 === 0) {
     const years = months / 12;
-    return years === 1 ? 'a year' : `${NUMBER_WORDS[years] ?? years} years`;
+    return say('{years, plural, one {a year} other {{word} years}}', { years, word: numberWord(years) });
   }
-  return months === 1 ? 'one month' : `${NUMBER_WORDS[months] ?? months} months`;
+  return say('{months, plural, one {one month} other {{word} months}}', { months, word: numberWord(months) });
 }
 
 /** The sentence of the stage: what is known of this home from its own meters and bills. */
@@ -20,19 +39,24 @@ export function evidenceVoice(series: readonly Series[]): { readonly sentence: s
   const energy = series.filter((one) => !isTemperature(one.carrier) && one.role !== 'export');
   if (energy.length === 0) {
     return {
-      sentence: 'Nothing is known yet of what this home uses.',
-      remainder:
+      sentence: say('Nothing is known yet of what this home uses.'),
+      remainder: say(
         'A year of bills is enough to begin. Without any, the sums rest on size and age, and the ranges are wide.',
+      ),
     };
   }
-  const parts = energy.map((one) => `${spanWords(completenessOf(one).daysSpan)} of ${CARRIER_WORDS[one.carrier]}`);
-  const unique = [...new Set(parts)];
-  const list = unique.length === 1 ? unique[0]! : `${unique.slice(0, -1).join(', ')} and ${unique.at(-1)}`;
+  const parts = energy.map((one) =>
+    say('{amount} of {what}', {
+      amount: spanWords(completenessOf(one).daysSpan),
+      what: say(CARRIER_WORDS[one.carrier]),
+    }),
+  );
+  const list = listed([...new Set(parts)]);
   const weather = series.some((one) => one.carrier === 'outdoor-temperature');
   return {
-    sentence: `We know ${list} in this home.`,
+    sentence: say('We know {list} in this home.', { list }),
     remainder: weather
-      ? 'The outdoor temperatures of the same days are its own.'
-      : 'The weather of those days is taken from the typical year of the region.',
+      ? say('The outdoor temperatures of the same days are its own.')
+      : say('The weather of those days is taken from the typical year of the region.'),
   };
 }

@@ -1,13 +1,13 @@
 import type { FiledBill } from '../../model/bill/bill.ts';
-import { addDays } from '../../model/calendar/civil.ts';
 import type { Evidence } from '../../model/evidence/evidence.ts';
 import { billSumsSentence } from '../../words/bill-sums.ts';
-import { counted, longDate } from '../../words/numbers.ts';
+import { say } from '../../words/say.ts';
 import { readBill } from '../bill-sums/bill-draft.ts';
 import { draftOfBill } from '../bill-sums/draft-of-bill.ts';
 import type { FiledBillOpened } from '../bill-sums/filed-bill.ts';
 import { sumsOf, tariffOfBill } from '../bill-sums/sums-of.ts';
 import { useHousehold } from '../household-context.tsx';
+import { daysWords } from './day-words.ts';
 
 /** The bills that a kept file prints, each with what its sums come to; a press opens them line by line. */
 export function FiledBills(props: { readonly one: Evidence; readonly onOpen: (filed: FiledBillOpened) => void }) {
@@ -16,24 +16,27 @@ export function FiledBills(props: { readonly one: Evidence; readonly onOpen: (fi
   if (bills.length === 0) return null;
   const verdict = ({ bill }: FiledBill): string => {
     const reading = readBill(draftOfBill(bill));
-    if (reading.kind === 'wanting') return 'Something is missing for its sums.';
+    if (reading.kind === 'wanting') return say('Something is missing for its sums.');
     return billSumsSentence(sumsOf(reading.bill, tariffOfBill(household.tariffs, bill)));
   };
   return (
     <details className="small">
-      <summary>{counted(bills.length, 'bill')} with prices in it</summary>
+      <summary>
+        {say('{count, plural, one {# bill} other {# bills}} with prices in it', { count: bills.length })}
+      </summary>
       <ul className="filed-bills">
         {bills.map(({ series, filed }) => (
           <li key={`${series.id} ${filed.row}`}>
             <span>
-              {longDate(filed.bill.from)} to {longDate(addDays(filed.bill.to, -1))}. {verdict(filed)}
+              {daysWords(filed.bill)}. {verdict(filed)}
             </span>
             <button
               type="button"
               className="plain"
               onClick={() => props.onOpen({ fileName: props.one.fileName, ...filed })}
             >
-              Check its sums<span className="unseen">, line {filed.row}</span>
+              {say('Check its sums')}
+              <span className="unseen">, {say('line {row}', { row: String(filed.row) })}</span>
             </button>
           </li>
         ))}

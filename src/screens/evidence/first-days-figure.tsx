@@ -5,6 +5,7 @@ import { readingsSeries } from '../../charts/readings/series.ts';
 import { readingsTable } from '../../charts/readings/table.ts';
 import type { IntakePreview } from '../../intake/intake.ts';
 import { isTemperature, type Series } from '../../model/evidence/evidence.ts';
+import { say } from '../../words/say.ts';
 import { RecordFigure } from './record-figure.tsx';
 
 /** The first days of the file as a picture: a day that peaks at night says that the clock is wrong. */
@@ -16,7 +17,7 @@ export function FirstDaysFigure(props: { readonly preview: IntakePreview }) {
   const readings = readingsSeries(props.preview.firstDays, first.carrier);
   return (
     <ChartFigure
-      name="The first days"
+      name={say('The first days')}
       sentence={readingsSentence(readings)}
       picture={<ReadingsPicture series={readings} size="desk" height={220} />}
       table={readingsTable(readings)}
@@ -28,6 +29,8 @@ export function FirstDaysFigure(props: { readonly preview: IntakePreview }) {
 
 /** Only what a home uses within the day tells by its hours whether the clock is right. */
 function noteOf({ carrier, resolution }: Series): string {
-  if (resolution !== 'interval') return 'One value a day.';
-  return isTemperature(carrier) ? 'By local clock time.' : 'By local clock time. Does the home wake when it should?';
+  if (resolution !== 'interval') return say('One value a day.');
+  return isTemperature(carrier)
+    ? say('By local clock time.')
+    : say('By local clock time. Does the home wake when it should?');
 }

@@ -1,17 +1,18 @@
 import { useState } from 'react';
 import { GradeMark } from '../../charts/grade-mark.tsx';
-import { type Evidence, isTemperature } from '../../model/evidence/evidence.ts';
+import { type Evidence, isTemperature, type Series } from '../../model/evidence/evidence.ts';
 import { recordWorking } from '../../model/explained/record.ts';
 import { temperatureTotal } from '../../words/logged-flow.ts';
 import { grouped, longDate, spokenKWh } from '../../words/numbers.ts';
 import { remarkSentence } from '../../words/remarks.ts';
+import { reword, say } from '../../words/say.ts';
 import type { FiledBillOpened } from '../bill-sums/filed-bill.ts';
 import { call } from '../desk.ts';
 import { useHousehold } from '../household-context.tsx';
 import { HowWeKnow } from '../shared/how-we-know.tsx';
 import { describeFailure } from '../state/describe-failure.ts';
 import { completenessOf, completenessWords } from './completeness.ts';
-import { lastDayOf } from './day-words.ts';
+import { daysWords } from './day-words.ts';
 import { FiledBills } from './filed-bills.tsx';
 import { gradeOfSeries, seriesWords } from './series-words.ts';
 
@@ -33,10 +34,10 @@ export function KeptList({ onSums }: { readonly onSums: (filed: FiledBillOpened)
   const undo = (one: Evidence) =>
     attempt(
       () => call('evidence.undo', { evidenceId: one.id }),
-      `${one.fileName} was taken back. It can be brought again below.`,
+      say('{fileName} was taken back. It can be brought again below.', { fileName: reword(one.fileName) }),
     );
   const restore = (evidenceId: string, fileName: string) =>
-    attempt(() => call('evidence.restore', { evidenceId }), `${fileName} is back.`);
+    attempt(() => call('evidence.restore', { evidenceId }), say('{fileName} is back.', { fileName: reword(fileName) }));
 
   return (
     <>
@@ -47,7 +48,7 @@ export function KeptList({ onSums }: { readonly onSums: (filed: FiledBillOpened)
       )}
       {evidence.length === 0 ? null : (
         <section>
-          <h3>What is kept</h3>
+          <h3>{say('What is kept')}</h3>
           <ul className="kept">
             {evidence.map((one) => (
               <KeptOne key={one.id} one={one} onUndo={() => undo(one)} onSums={onSums} />
@@ -57,13 +58,13 @@ export function KeptList({ onSums }: { readonly onSums: (filed: FiledBillOpened)
       )}
       {undone.length === 0 ? null : (
         <section>
-          <h3>Taken back</h3>
+          <h3>{say('Taken back')}</h3>
           <ul className="kept">
             {undone.map((one) => (
               <li key={one.id} className="kept-one">
-                <span className="quiet">{one.fileName}</span>
+                <span className="quiet">{reword(one.fileName)}</span>
                 <button type="button" className="plain push" onClick={() => restore(one.id, one.fileName)}>
-                  Bring it again
+                  {say('Bring it again')}
                 </button>
               </li>
             ))}
@@ -80,6 +81,7 @@ function KeptOne(props: {
   readonly onSums: (filed: FiledBillOpened) => void;
 }) {
   const { one } = props;
+  const fileName = reword(one.fileName);
   return (
     <li className="kept-one">
       <div className="kept-series">
@@ -88,30 +90,23 @@ function KeptOne(props: {
             <GradeMark grade={gradeOfSeries(series)} />
             <div>
               <p>
-                <strong>{seriesWords(series)}</strong>, {longDate(series.from)} to {longDate(lastDayOf(series.to))}
+                <strong>{seriesWords(series)}</strong>, {daysWords(series)}
               </p>
-              <p className="quiet small">
-                {isTemperature(series.carrier) ? temperatureTotal(series) : `${spokenKWh(series.total)} together`},{' '}
-                {completenessWords(completenessOf(series))}
-                {series.filled
-                  ? `, ${grouped(series.filled.reduce((sum, { slots }) => sum + slots, 0))} filled by rule`
-                  : ''}
-                {series.estimatedCount > 0
-                  ? `, ${grouped(series.estimatedCount)} of ${grouped(series.present)} estimated`
-                  : ''}
-              </p>
+              <p className="quiet small">{standingOf(series).join(', ')}</p>
             </div>
           </div>
         ))}
         <p className="quiet small kept-source">
-          {one.fileName}, kept {longDate(one.importedOn.slice(0, 10))}{' '}
-          <HowWeKnow find={() => one.series.map((series) => recordWorking(series, [one]))} about={one.fileName} plain />
+          {say('{fileName}, kept {date}', { fileName, date: longDate(one.importedOn.slice(0, 10)) })}{' '}
+          <HowWeKnow find={() => one.series.map((series) => recordWorking(series, [one]))} about={fileName} plain />
         </p>
         <FiledBills one={one} onOpen={props.onSums} />
         {one.remarks.length === 0 ? null : (
           <details className="small">
             <summary>
-              {one.remarks.length === 1 ? 'One thing was noted' : `${one.remarks.length} things were noted`}
+              {say('{count, plural, one {One thing was noted} other {# things were noted}}', {
+                count: one.remarks.length,
+              })}
             </summary>
             <ul>
               {one.remarks.map((remark) => (
@@ -121,9 +116,30 @@ function KeptOne(props: {
           </details>
         )}
       </div>
-      <button type="button" className="plain" onClick={props.onUndo} aria-label={`Take back ${one.fileName}`}>
-        Take back
+      <button
+        type="button"
+        className="plain"
+        onClick={props.onUndo}
+        aria-label={say('Take back {fileName}', { fileName })}
+      >
+        {say('Take back')}
       </button>
     </li>
   );
+}
+
+/** How much a record holds, how whole it is, and what of it was not read. */
+function standingOf(series: Series): string[] {
+  const filled = series.filled?.reduce((sum, { slots }) => sum + slots, 0);
+  const { estimatedCount, present } = series;
+  return [
+    isTemperature(series.carrier)
+      ? temperatureTotal(series)
+      : say('{total} together', { total: spokenKWh(series.total) }),
+    completenessWords(completenessOf(series)),
+    ...(filled === undefined ? [] : [say('{count} filled by rule', { count: grouped(filled) })]),
+    ...(estimatedCount > 0
+      ? [say('{count} of {all} estimated', { count: grouped(estimatedCount), all: grouped(present) })]
+      : []),
+  ];
 }

@@ -1,6 +1,7 @@
 import type { IntakePreview } from '../../intake/intake.ts';
 import { isTemperature, type Remark } from '../../model/evidence/evidence.ts';
 import { counted, degrees, exactKWh, grouped, longDate } from '../../words/numbers.ts';
+import { phrase, reword, say } from '../../words/say.ts';
 import { completenessOf } from './completeness.ts';
 import { lastDayOf } from './day-words.ts';
 
@@ -11,27 +12,30 @@ export function PreviewFacts(props: { readonly preview: IntakePreview }) {
   return (
     <table className="preview-facts">
       <caption>
-        {counted(preview.dataRows, 'row')} of data, read as {choiceWords(preview)}
+        {say('{rows} of data, read as {choices}', {
+          rows: counted(preview.dataRows, 'row'),
+          choices: choiceWords(preview),
+        })}
       </caption>
       <thead>
         <tr>
-          <th scope="col">Record</th>
-          <th scope="col">First day</th>
-          <th scope="col">Last day</th>
+          <th scope="col">{say('Record')}</th>
+          <th scope="col">{say('First day')}</th>
+          <th scope="col">{say('Last day')}</th>
           <th scope="col" className="number">
-            Together
+            {say('Together')}
           </th>
           <th scope="col" className="number">
-            Days there
+            {say('Days there')}
           </th>
           <th scope="col" className="number">
-            Gaps
+            {say('Gaps')}
           </th>
           <th scope="col" className="number">
-            Twice
+            {say('Twice')}
           </th>
           <th scope="col" className="number">
-            Estimated
+            {say('Estimated')}
           </th>
         </tr>
       </thead>
@@ -40,14 +44,14 @@ export function PreviewFacts(props: { readonly preview: IntakePreview }) {
           const whole = completenessOf(series);
           return (
             <tr key={series.id}>
-              <th scope="row">{series.name}</th>
+              <th scope="row">{reword(series.name)}</th>
               <td>{longDate(series.from)}</td>
               <td>{longDate(lastDayOf(series.to))}</td>
               <td className="number">
                 {isTemperature(series.carrier) ? degrees(series.total) : exactKWh(series.total)}
               </td>
               <td className="number">
-                {grouped(whole.daysHave)} of {grouped(whole.daysSpan)}
+                {say('{count} of {all}', { count: grouped(whole.daysHave), all: grouped(whole.daysSpan) })}
               </td>
               <td className="number">{grouped(Math.max(0, series.expected - series.present))}</td>
               <td className="number">{grouped(countOf(preview.remarks, /duplicate|repeat|twice/))}</td>
@@ -66,12 +70,16 @@ const countOf = (remarks: readonly Remark[], code: RegExp): number =>
 function choiceWords(preview: IntakePreview): string {
   const { unit, clock, stamp } = preview.choices;
   const parts = [
-    preview.shape ?? 'nothing that we know',
-    ...(unit ? [`in ${unit}`] : []),
-    ...(clock ? [CLOCK_WORDS[clock]] : []),
-    ...(stamp ? [`stamps name the ${stamp}`] : []),
+    preview.shape ? reword(preview.shape) : say('nothing that we know'),
+    ...(unit ? [say('in {unit}', { unit: reword(unit) })] : []),
+    ...(clock ? [say(CLOCK_WORDS[clock])] : []),
+    ...(stamp ? [say('stamps name the {stamp, select, start {start} other {end}}', { stamp })] : []),
   ];
   return parts.join(', ');
 }
 
-const CLOCK_WORDS = { local: 'local time', utc: 'UTC', standard: 'winter time all year' } as const;
+const CLOCK_WORDS = {
+  local: phrase('local time'),
+  utc: phrase('UTC'),
+  standard: phrase('winter time all year'),
+} as const;

@@ -1,6 +1,7 @@
 import type { IntakeChoices, IntakePreview } from '../../intake/intake.ts';
 import type { Remark } from '../../model/evidence/evidence.ts';
 import { remarkSentence } from '../../words/remarks.ts';
+import { say } from '../../words/say.ts';
 import { answersTo } from './remark-answers.ts';
 
 const SHOWN_NOTES = 6;
@@ -23,7 +24,7 @@ export function PreviewQuestions(props: {
           <p>{remarkSentence(remark)}</p>
           <div className="actions">
             <button type="button" onClick={() => props.onChoose({ anew: true })}>
-              Decide from this file anew
+              {say('Decide from this file anew')}
             </button>
           </div>
         </div>
@@ -55,11 +56,13 @@ export function PreviewNotes(props: { readonly preview: IntakePreview }) {
   const more = notes.slice(SHOWN_NOTES);
   return (
     <details className="notes" open>
-      <summary>{notes.length === 1 ? 'One thing to know' : `${notes.length} things to know`}</summary>
+      <summary>
+        {say('{count, plural, one {One thing to know} other {# things to know}}', { count: notes.length })}
+      </summary>
       <NoteList notes={notes.slice(0, SHOWN_NOTES)} />
       {more.length === 0 ? null : (
         <details>
-          <summary>{`${more.length} more`}</summary>
+          <summary>{say('{count} more', { count: more.length })}</summary>
           <NoteList notes={more} />
         </details>
       )}

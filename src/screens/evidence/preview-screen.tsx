@@ -1,5 +1,7 @@
 /** What we understood of a file, before anything is kept. Every choice can be corrected; the preview is the import. */
+
 import { useState } from 'react';
+import { say } from '../../words/say.ts';
 import { call } from '../desk.ts';
 import { useHousehold } from '../household-context.tsx';
 import { keepTogether } from '../shared/split-spoken.ts';
@@ -23,6 +25,7 @@ export function PreviewScreen(props: {
   const [keeping, setKeeping] = useState<Keeping | null>(null);
   const [refusal, setRefusal] = useState<string | null>(null);
   const { preview } = view;
+  const { fileName } = props;
 
   const keep = async () => {
     const stop = new AbortController();
@@ -36,11 +39,16 @@ export function PreviewScreen(props: {
       );
       await props.onDone(
         evidence === null && duplicateOf !== null
-          ? `${props.fileName} is here already. It counts once.${(preview?.sheets?.length ?? 0) > 1 ? ' To keep another of its sheets too, save that sheet as CSV and choose that file.' : ''}`
-          : `${props.fileName} is kept.`,
+          ? [
+              say('{fileName} is here already. It counts once.', { fileName }),
+              ...((preview?.sheets?.length ?? 0) > 1
+                ? [say('To keep another of its sheets too, save that sheet as CSV and choose that file.')]
+                : []),
+            ].join(' ')
+          : say('{fileName} is kept.', { fileName }),
       );
     } catch (reason) {
-      setRefusal(stop.signal.aborted ? 'Keeping was stopped. Nothing is kept.' : describeFailure(reason));
+      setRefusal(stop.signal.aborted ? say('Keeping was stopped. Nothing is kept.') : describeFailure(reason));
       setKeeping(null);
     }
   };
@@ -50,24 +58,24 @@ export function PreviewScreen(props: {
   return (
     <>
       <header className="stage-head">
-        <p className="quiet">Before anything is kept · {props.fileName}</p>
+        <p className="quiet">{say('Before anything is kept · {fileName}', { fileName })}</p>
         <h2 className="voice">
-          {preview === null ? `Reading ${props.fileName} …` : keepTogether(previewVoice(preview))}
+          {preview === null ? say('Reading {fileName} …', { fileName }) : keepTogether(previewVoice(preview))}
         </h2>
       </header>
       {view.busy ? (
         <div className="progress">
-          <progress value={view.share ?? undefined} max={1} aria-label={`Reading ${props.fileName}`} />
+          <progress value={view.share ?? undefined} max={1} aria-label={say('Reading {fileName}', { fileName })} />
           <button type="button" onClick={view.cancel}>
-            Stop reading
+            {say('Stop reading')}
           </button>
         </div>
       ) : null}
       {keeping ? (
         <div className="progress">
-          <progress value={keeping.share ?? undefined} max={1} aria-label={`Keeping ${props.fileName}`} />
+          <progress value={keeping.share ?? undefined} max={1} aria-label={say('Keeping {fileName}', { fileName })} />
           <button type="button" onClick={() => keeping.stop.abort()}>
-            Stop keeping
+            {say('Stop keeping')}
           </button>
         </div>
       ) : null}
@@ -76,7 +84,7 @@ export function PreviewScreen(props: {
           <p>{view.failure}</p>
           <div className="actions">
             <button type="button" onClick={view.readAgain}>
-              Read it again
+              {say('Read it again')}
             </button>
           </div>
         </div>
@@ -98,10 +106,10 @@ export function PreviewScreen(props: {
       )}
       <div className="actions stand-low">
         <button type="button" className="main" disabled={!canKeep || keeping !== null || view.busy} onClick={keep}>
-          {keeping ? 'Keeping …' : 'Keep this evidence'}
+          {keeping ? say('Keeping …') : say('Keep this evidence')}
         </button>
         <button type="button" onClick={props.onLeave}>
-          Leave it
+          {say('Leave it')}
         </button>
         {preview !== null && view.isCurrent && !canKeep ? <span className="quiet">{whyNot(preview)}</span> : null}
       </div>
@@ -118,7 +126,7 @@ type Preview = NonNullable<ReturnType<typeof usePreview>['preview']>;
 const hasRefusal = (preview: Preview) => preview.remarks.some((remark) => remark.weight === 'refusal');
 
 function whyNot(preview: Preview): string {
-  if (preview.tariff && preview.series.length === 0) return 'This is a tariff. Bring it in under Prices.';
-  if (hasRefusal(preview)) return 'It cannot be kept while a refusal stands.';
-  return 'Choose what the columns are, or leave it.';
+  if (preview.tariff && preview.series.length === 0) return say('This is a tariff. Bring it in under Prices.');
+  if (hasRefusal(preview)) return say('It cannot be kept while a refusal stands.');
+  return say('Choose what the columns are, or leave it.');
 }

@@ -1,14 +1,15 @@
 import type { IntakePreview } from '../../intake/intake.ts';
 import { isTemperature, type Series } from '../../model/evidence/evidence.ts';
-import { degrees, listed, longDate, spokenKWh } from '../../words/numbers.ts';
-import { lastDayOf } from './day-words.ts';
+import { capitalised, degrees, listed, spokenKWh } from '../../words/numbers.ts';
+import { phrase, say } from '../../words/say.ts';
+import { daysWords } from './day-words.ts';
 import { CARRIER_WORDS, resolutionWords, whatWords } from './series-words.ts';
 
 /** One sentence that says what was understood, with the total, so that a wrong unit is heard at once. */
 export function previewVoice(preview: IntakePreview): string {
   if (preview.series.length === 0) {
-    if (preview.tariff) return `This is a tariff, “${preview.tariff.name}”, and no record of use.`;
-    return 'We could not find readings or bills in this file.';
+    if (preview.tariff) return say('This is a tariff, “{name}”, and no record of use.', { name: preview.tariff.name });
+    return say('We could not find readings or bills in this file.');
   }
   const [first] = preview.series;
   const alike = preview.series.every(
@@ -16,30 +17,38 @@ export function previewVoice(preview: IntakePreview): string {
   );
   const said =
     alike && preview.series.length > 1 && first!.resolution !== 'period'
-      ? `${amountsWords(preview.series)}, ${resolutionWords(first!)}, ${daysOf(first!)}`
+      ? `${amountsWords(preview.series)}, ${resolutionWords(first!)}, ${daysWords(first!)}`
       : listed(preview.series.map(describeSeries));
-  return `${said.replace(/^./, (letter) => letter.toUpperCase())}.`;
+  return `${capitalised(said)}.`;
 }
 
-const daysOf = ({ from, to }: Series): string => `${longDate(from)} to ${longDate(lastDayOf(to))}`;
+const amountWords = (series: Series): string =>
+  say('{amount} of {what}', { amount: spokenKWh(series.total), what: whatWords(series) });
 
-const amountWords = (series: Series): string => `${spokenKWh(series.total)} of ${whatWords(series)}`;
+const MEANS = phrase('{of, select, outdoor {outdoor} flow {flow} return {return} other {source}} {mean}');
 
 /** Energies first, then the temperatures beside them. */
 function amountsWords(series: readonly Series[]): string {
   const energies = series.filter(({ carrier }) => !isTemperature(carrier)).map(amountWords);
   const warmths = series
     .filter(({ carrier }) => isTemperature(carrier))
-    .map(({ carrier, total }) => `${CARRIER_WORDS[carrier].replace(' temperature', '')} ${degrees(total)}`);
-  const mean = warmths.length === 0 ? [] : [`on average ${listed(warmths)}`];
+    .map(({ carrier, total }) => say(MEANS, { of: carrier.replace('-temperature', ''), mean: degrees(total) }));
+  const mean = warmths.length === 0 ? [] : [say('on average {warmths}', { warmths: listed(warmths) })];
   return [...(energies.length === 0 ? [] : [listed(energies)]), ...mean].join(', ');
 }
 
 function describeSeries(series: Series): string {
-  const days = daysOf(series);
+  const days = daysWords(series);
   if (isTemperature(series.carrier)) {
-    return `${CARRIER_WORDS[series.carrier]} ${resolutionWords(series)} from ${days}, ${degrees(series.total)} on average`;
+    return say('{carrier} {how} from {days}, {mean} on average', {
+      carrier: say(CARRIER_WORDS[series.carrier]),
+      how: resolutionWords(series),
+      days,
+      mean: degrees(series.total),
+    });
   }
-  const how = series.resolution === 'period' ? `in ${resolutionWords(series)}` : resolutionWords(series);
-  return `${amountWords(series)} ${how}, ${days}`;
+  const parts = { amount: amountWords(series), how: resolutionWords(series), days };
+  return series.resolution === 'period'
+    ? say('{amount} in {how}, {days}', parts)
+    : say('{amount} {how}, {days}', parts);
 }

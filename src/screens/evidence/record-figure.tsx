@@ -5,6 +5,7 @@ import { readingsSeries } from '../../charts/readings/series.ts';
 import { readingsTable } from '../../charts/readings/table.ts';
 import type { Series } from '../../model/evidence/evidence.ts';
 import { recordWorking } from '../../model/explained/record.ts';
+import { reword, say } from '../../words/say.ts';
 import { useHousehold } from '../household-context.tsx';
 import { HowWeKnow } from '../shared/how-we-know.tsx';
 import { recordPoints } from './record-points.ts';
@@ -17,13 +18,13 @@ export function RecordFigure(props: { readonly series: Series; readonly savable?
   const readings = useMemo(() => readingsSeries(recordPoints(series), series.carrier), [series]);
   return (
     <ChartFigure
-      name={`${series.name}, day by day`}
+      name={say('{name}, day by day', { name: reword(series.name) })}
       sentence={recordSentence(series, readings.readings)}
       picture={<ReadingsPicture series={readings} size="desk" height={230} />}
       table={readingsTable(readings)}
       savable={savable}
-      known={<HowWeKnow find={() => [recordWorking(series, evidence)]} about={series.name} plain />}
-      note={series.periods ? 'kWh a day, each bill spread evenly over its days.' : 'kWh a day.'}
+      known={<HowWeKnow find={() => [recordWorking(series, evidence)]} about={reword(series.name)} plain />}
+      note={series.periods ? say('kWh a day, each bill spread evenly over its days.') : say('kWh a day.')}
     />
   );
 }

@@ -1,6 +1,9 @@
 /** What can be answered to a question of intake: each answer is a choice with which the file is read again. */
+
 import type { EnergyUnit, IntakeChoices, IntakePreview } from '../../intake/intake.ts';
 import type { Remark } from '../../model/evidence/evidence.ts';
+import { reword, say } from '../../words/say.ts';
+import { formatPlain } from '../shared/number-text.ts';
 import { CARRIER_WORDS } from './series-words.ts';
 
 export interface Answer {
@@ -18,14 +21,14 @@ export function answersTo(remark: Remark, preview: IntakePreview): readonly Answ
     case 'date-order-asked':
     case 'date-order-mixed':
       return [
-        { label: 'Day first', choice: { dayFirst: true }, holds: choices.dayFirst === true },
-        { label: 'Month first', choice: { dayFirst: false }, holds: choices.dayFirst === false },
+        { label: say('Day first'), choice: { dayFirst: true }, holds: choices.dayFirst === true },
+        { label: say('Month first'), choice: { dayFirst: false }, holds: choices.dayFirst === false },
       ];
     case 'decimal-asked':
     case 'decimal-mixed':
       return [
-        { label: 'A point is the decimal', choice: { decimal: '.' }, holds: choices.decimal === '.' },
-        { label: 'A comma is the decimal', choice: { decimal: ',' }, holds: choices.decimal === ',' },
+        { label: say('A point is the decimal'), choice: { decimal: '.' }, holds: choices.decimal === '.' },
+        { label: say('A comma is the decimal'), choice: { decimal: ',' }, holds: choices.decimal === ',' },
       ];
     case 'clock-asked':
     case 'clock-assumed':
@@ -33,24 +36,24 @@ export function answersTo(remark: Remark, preview: IntakePreview): readonly Answ
     case 'clock-mixed':
     case 'espi-clock-asked':
       return [
-        { label: 'Local time', choice: { clock: 'local' }, holds: choices.clock === 'local' },
-        { label: 'UTC', choice: { clock: 'utc' }, holds: choices.clock === 'utc' },
-        { label: 'Winter time', choice: { clock: 'standard' }, holds: choices.clock === 'standard' },
+        { label: say('Local time'), choice: { clock: 'local' }, holds: choices.clock === 'local' },
+        { label: say('UTC'), choice: { clock: 'utc' }, holds: choices.clock === 'utc' },
+        { label: say('Winter time'), choice: { clock: 'standard' }, holds: choices.clock === 'standard' },
       ];
     case 'stamp-side-asked':
     case 'period-side-asked':
       return [
-        { label: 'The start', choice: { stamp: 'start' }, holds: choices.stamp === 'start' },
-        { label: 'The end', choice: { stamp: 'end' }, holds: choices.stamp === 'end' },
+        { label: say('The start'), choice: { stamp: 'start' }, holds: choices.stamp === 'start' },
+        { label: say('The end'), choice: { stamp: 'end' }, holds: choices.stamp === 'end' },
       ];
     case 'to-inclusive-asked':
       return [
-        { label: 'It belongs to the bill', choice: { toInclusive: true }, holds: choices.toInclusive === true },
-        { label: 'It begins the next', choice: { toInclusive: false }, holds: choices.toInclusive === false },
+        { label: say('It belongs to the bill'), choice: { toInclusive: true }, holds: choices.toInclusive === true },
+        { label: say('It begins the next'), choice: { toInclusive: false }, holds: choices.toInclusive === false },
       ];
     case 'carrier-guessed':
       return (['electricity', 'gas', 'oil', 'lpg'] as const).map((carrier) => ({
-        label: CARRIER_WORDS[carrier],
+        label: say(CARRIER_WORDS[carrier]),
         choice: { carrier },
         holds: choices.carrier === carrier,
       }));
@@ -58,7 +61,7 @@ export function answersTo(remark: Remark, preview: IntakePreview): readonly Answ
     case 'unit-doubtful':
     case 'unit-not-of-carrier':
     case 'espi-type-missing':
-      return UNITS.map((unit) => ({ label: unit, choice: { unit }, holds: choices.unit === unit }));
+      return UNITS.map((unit) => ({ label: reword(unit), choice: { unit }, holds: choices.unit === unit }));
     case 'calorific-assumed':
       return calorificAnswers(remark, choices);
     case 'sheet-asked':
@@ -73,7 +76,9 @@ function calorificAnswers(remark: Remark, choices: IntakeChoices): readonly Answ
   const calorificMJPerM3 = Number(remark.expected);
   if (!(calorificMJPerM3 >= 30 && calorificMJPerM3 <= 50)) return [];
   const holds = choices.calorificMJPerM3 === calorificMJPerM3;
-  return [{ label: `${remark.expected} is right`, choice: { calorificMJPerM3 }, holds }];
+  return [
+    { label: say('{value} is right', { value: formatPlain(calorificMJPerM3) }), choice: { calorificMJPerM3 }, holds },
+  ];
 }
 
 /** Another sheet is another table: what was chosen for the first one's columns does not hold for it. */

@@ -1,51 +1,50 @@
 import type { Carrier, Series } from '../../model/evidence/evidence.ts';
 import type { Grade } from '../../model/working.ts';
+import { capitalised } from '../../words/numbers.ts';
+import { phrase, say } from '../../words/say.ts';
 
 export const CARRIER_WORDS: { readonly [carrier in Carrier]: string } = {
-  electricity: 'electricity',
-  gas: 'gas',
-  oil: 'heating oil',
-  lpg: 'LPG',
-  heat: 'heat',
-  'outdoor-temperature': 'outdoor temperature',
-  'flow-temperature': 'flow temperature',
-  'return-temperature': 'return temperature',
-  'source-temperature': 'source temperature',
+  electricity: phrase('electricity'),
+  gas: phrase('gas'),
+  oil: phrase('heating oil'),
+  lpg: phrase('LPG'),
+  heat: phrase('heat'),
+  'outdoor-temperature': phrase('outdoor temperature'),
+  'flow-temperature': phrase('flow temperature'),
+  'return-temperature': phrase('return temperature'),
+  'source-temperature': phrase('source temperature'),
 };
 
 const ROLE_WORDS: { readonly [role in Series['role']]: string } = {
-  import: '',
-  export: ' sent out',
-  'heat-pump': ' of the heat pump',
-  'heat-output': ' given out',
-  weather: '',
-  machine: ' of the machine',
+  import: '{carrier}',
+  export: phrase('{carrier} sent out'),
+  'heat-pump': phrase('{carrier} of the heat pump'),
+  'heat-output': phrase('{carrier} given out'),
+  weather: '{carrier}',
+  machine: phrase('{carrier} of the machine'),
 };
 
 export function resolutionWords(series: Series): string {
-  if (series.resolution === 'day') return 'by the day';
+  if (series.resolution === 'day') return say('by the day');
   if (series.resolution === 'interval') {
     return series.intervalMinutes === 60
-      ? 'by the hour'
+      ? say('by the hour')
       : series.intervalMinutes === 30
-        ? 'by the half-hour'
-        : 'by the minute';
+        ? say('by the half-hour')
+        : say('by the minute');
   }
   const count = series.periods?.length ?? series.present;
-  const noun =
-    series.carrier === 'oil' || series.carrier === 'lpg'
-      ? ['delivery', 'deliveries']
-      : ['bill or reading', 'bills or readings'];
-  return `${count} ${count === 1 ? noun[0] : noun[1]}`;
+  return series.carrier === 'oil' || series.carrier === 'lpg'
+    ? say('{count, plural, one {# delivery} other {# deliveries}}', { count })
+    : say('{count, plural, one {# bill or reading} other {# bills or readings}}', { count });
 }
 
 /** "electricity sent out", "flow temperature of the machine". */
 export const whatWords = ({ carrier, role }: Pick<Series, 'carrier' | 'role'>): string =>
-  CARRIER_WORDS[carrier] + ROLE_WORDS[role];
+  say(ROLE_WORDS[role], { carrier: say(CARRIER_WORDS[carrier]) });
 
 export function seriesWords(series: Series): string {
-  const what = whatWords(series);
-  return `${what.charAt(0).toUpperCase()}${what.slice(1)}, ${resolutionWords(series)}`;
+  return `${capitalised(whatWords(series))}, ${resolutionWords(series)}`;
 }
 
 /** Readings are measured; a record of which more than half is estimated is estimated. */

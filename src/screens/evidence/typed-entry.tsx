@@ -1,11 +1,14 @@
 /** Bills, readings or deliveries typed at the table. */
+
 import { useState } from 'react';
 import { reference } from '../../reference/index.ts';
 import { capitalised, counted, spokenKWh } from '../../words/numbers.ts';
+import { phrase, reword, say } from '../../words/say.ts';
 import { call } from '../desk.ts';
 import { useHousehold } from '../household-context.tsx';
 import { ChoiceField, PickField } from '../shared/choice-field.tsx';
 import { NumberField } from '../shared/number-field.tsx';
+import { formatPlain } from '../shared/number-text.ts';
 import { describeFailure } from '../state/describe-failure.ts';
 import { CARRIER_WORDS } from './series-words.ts';
 import { TypedGrid } from './typed-grid.tsx';
@@ -14,10 +17,13 @@ import { TYPED_CARRIERS, type TypedCarrier, unitsFor } from './typed-units.ts';
 
 const FIRST_ROWS = [EMPTY_ROW, EMPTY_ROW, EMPTY_ROW];
 const KIND_WORDS: { readonly [kind in TypedKind]: string } = {
-  bills: 'bills',
-  readings: 'meter readings',
-  deliveries: 'deliveries',
+  bills: phrase('bills'),
+  readings: phrase('meter readings'),
+  deliveries: phrase('deliveries'),
 };
+const COPY = phrase(
+  'Copy the {kind, select, bills {bills} readings {meter readings} other {deliveries}} row by row, the oldest first.',
+);
 const kindsFor = (carrier: TypedCarrier): readonly TypedKind[] =>
   carrier === 'oil' || carrier === 'lpg' ? ['deliveries', 'bills'] : ['bills', 'readings'];
 
@@ -54,13 +60,18 @@ export function TypedEntry(props: {
     if (result.faults.length > 0) return;
     if (result.periods.length === 0) {
       return setRefusal(
-        kind === 'bills' ? 'Type at least one bill.' : 'Two rows are needed: what was used lies between two days.',
+        kind === 'bills'
+          ? say('Type at least one bill.')
+          : say('Two rows are needed: what was used lies between two days.'),
       );
     }
+    // Kept with the household, so it is English, and reworded where it is shown.
     const name = `${capitalised(CARRIER_WORDS[carrier])} ${KIND_WORDS[kind]}, typed`;
     try {
       await call('evidence.type', { householdId: household.id, name, carrier, role, periods: [...result.periods] });
-      await props.onDone(`${counted(result.periods.length, 'row')} kept, ${spokenKWh(total)} together.`);
+      await props.onDone(
+        say('{rows} kept, {total} together.', { rows: counted(result.periods.length, 'row'), total: spokenKWh(total) }),
+      );
     } catch (reason) {
       setRefusal(describeFailure(reason));
     }
@@ -69,69 +80,69 @@ export function TypedEntry(props: {
   return (
     <>
       <header className="stage-head">
-        <p className="quiet">Typed at the table</p>
+        <p className="quiet">{say('Typed at the table')}</p>
         <h2 className="voice">
           {total > 0
-            ? `So far ${spokenKWh(total)} of ${CARRIER_WORDS[carrier]}.`
-            : `Copy the ${KIND_WORDS[kind]} row by row, the oldest first.`}
+            ? say('So far {total} of {carrier}.', { total: spokenKWh(total), carrier: say(CARRIER_WORDS[carrier]) })
+            : say(COPY, { kind })}
         </h2>
       </header>
       <div className="fields fields-tight fields-wide">
         <PickField
-          label="What"
+          label={say('What')}
           value={carrier}
-          choices={TYPED_CARRIERS.map((value) => ({ value, label: CARRIER_WORDS[value] }))}
+          choices={TYPED_CARRIERS.map((value) => ({ value, label: say(CARRIER_WORDS[value]) }))}
           onChange={pickCarrier}
         />
         <PickField
-          label="From"
+          label={say('From')}
           value={kind}
-          choices={kindsFor(carrier).map((value) => ({ value, label: KIND_WORDS[value] }))}
+          choices={kindsFor(carrier).map((value) => ({ value, label: say(KIND_WORDS[value]) }))}
           onChange={setKind}
           note={
             kind === 'deliveries'
-              ? 'A delivery fills the tank again. Its litres are what was burnt since the one before.'
+              ? say('A delivery fills the tank again. Its litres are what was burnt since the one before.')
               : kind === 'readings'
-                ? 'What was used is the difference between one reading and the next.'
+                ? say('What was used is the difference between one reading and the next.')
                 : undefined
           }
         />
         {units.length > 1 ? (
           <PickField
-            label="Unit"
+            label={say('Unit')}
             value={unit.name}
-            choices={units.map(({ name }) => ({ value: name, label: name }))}
+            choices={units.map(({ name }) => ({ value: name, label: reword(name) }))}
             onChange={setUnitName}
             note={unit.sum || undefined}
           />
         ) : null}
         {unit.name === 'm³' || unit.name === 'hundred ft³' ? (
           <NumberField
-            label="Calorific value on the bill"
+            label={say('Calorific value on the bill')}
             value={calorific}
-            placeholder={String(reference.gasVolume.calorificMJPerM3.value)}
-            limits={{ min: 30, max: 50, unit: 'MJ/m³', why: 'British gas lies between 37.5 and 43.' }}
+            placeholder={formatPlain(reference.gasVolume.calorificMJPerM3.value)}
+            limits={{ min: 30, max: 50, unit: 'MJ/m³', why: say('British gas lies between 37.5 and 43.') }}
             onChange={setCalorific}
           />
         ) : null}
         {carrier === 'electricity' ? (
           <ChoiceField
-            label="Measured for"
+            label={say('Measured for')}
             value={role}
             choices={[
-              { value: 'import', label: 'the whole home' },
-              { value: 'heat-pump', label: 'the heat pump alone' },
+              { value: 'import', label: say('the whole home') },
+              { value: 'heat-pump', label: say('the heat pump alone') },
             ]}
             onChange={(next) => setRole(next ?? 'import')}
           />
         ) : null}
         {kind === 'bills' ? (
           <PickField
-            label="The last day on the bill"
+            label={say('The last day on the bill')}
             value={toInclusive ? 'in' : 'out'}
             choices={[
-              { value: 'in', label: 'belongs to it' },
-              { value: 'out', label: 'begins the next' },
+              { value: 'in', label: say('belongs to it') },
+              { value: 'out', label: say('begins the next') },
             ]}
             onChange={(last) => setToInclusive(last === 'in')}
           />
@@ -152,10 +163,10 @@ export function TypedEntry(props: {
       )}
       <div className="actions stand-low">
         <button type="button" className="main" onClick={keep}>
-          Keep this evidence
+          {say('Keep this evidence')}
         </button>
         <button type="button" onClick={props.onLeave}>
-          Leave it
+          {say('Leave it')}
         </button>
       </div>
     </>

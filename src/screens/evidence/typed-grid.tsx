@@ -1,5 +1,7 @@
 import { type KeyboardEvent, useRef } from 'react';
 import { flushSync } from 'react-dom';
+import { moneySign } from '../../words/numbers.ts';
+import { currency, reword, say } from '../../words/say.ts';
 import { DateEntry } from '../shared/date-entry.tsx';
 import { EMPTY_ROW, type RowFault, type TypedKind, type TypedRow } from './typed-rows.ts';
 
@@ -15,11 +17,13 @@ export function TypedGrid(props: {
   const body = useRef<HTMLTableSectionElement>(null);
   const isBills = kind === 'bills';
   const heads = [
-    isBills ? 'First day' : kind === 'readings' ? 'Day of the reading' : 'Day of the delivery',
-    ...(isBills ? ['Last day'] : []),
-    kind === 'readings' ? `Reading, ${props.unit}` : `Amount, ${props.unit}`,
-    ...(kind === 'readings' ? [] : ['Cost, £']),
-    'Estimated',
+    isBills ? say('First day') : kind === 'readings' ? say('Day of the reading') : say('Day of the delivery'),
+    ...(isBills ? [say('Last day')] : []),
+    kind === 'readings'
+      ? say('Reading, {unit}', { unit: reword(props.unit) })
+      : say('Amount, {unit}', { unit: reword(props.unit) }),
+    ...(kind === 'readings' ? [] : [say('Cost, {sign}', { sign: moneySign() })]),
+    say('Estimated'),
   ];
   const set = (index: number, part: Partial<TypedRow>) =>
     onRows(rows.map((row, at) => (at === index ? { ...row, ...part } : row)));
@@ -42,7 +46,7 @@ export function TypedGrid(props: {
     <td>
       {name === 'from' || name === 'to' ? (
         <DateEntry
-          label={`${head}, row ${index + 1}`}
+          label={say('{head}, row {row}', { head, row: index + 1 })}
           invalid={isFaulty(index, name)}
           value={rows[index]![name]}
           onChange={(date) => set(index, { [name]: date })}
@@ -53,7 +57,7 @@ export function TypedGrid(props: {
           type="text"
           inputMode="decimal"
           autoComplete="off"
-          aria-label={`${head}, row ${index + 1}`}
+          aria-label={say('{head}, row {row}', { head, row: index + 1 })}
           aria-invalid={isFaulty(index, name)}
           value={rows[index]![name]}
           onChange={(event) => set(index, { [name]: event.target.value })}
@@ -68,7 +72,7 @@ export function TypedGrid(props: {
         <thead>
           <tr>
             <th scope="col" className="number">
-              Row
+              {say('Row')}
             </th>
             {heads.map((head) => (
               <th key={head} scope="col">
@@ -83,13 +87,19 @@ export function TypedGrid(props: {
             <tr key={index}>
               <td className="number quiet">{index + 1}</td>
               {cell(index, 'from', heads[0]!)}
-              {isBills ? cell(index, 'to', 'Last day') : null}
-              {cell(index, 'amount', kind === 'readings' ? 'Reading' : 'Amount')}
-              {kind === 'readings' ? null : cell(index, 'costPounds', 'Cost in pounds')}
+              {isBills ? cell(index, 'to', say('Last day')) : null}
+              {cell(index, 'amount', kind === 'readings' ? say('Reading') : say('Amount'))}
+              {kind === 'readings'
+                ? null
+                : cell(
+                    index,
+                    'costPounds',
+                    say('Cost in {money, select, EUR {euros} USD {dollars} other {pounds}}', { money: currency() }),
+                  )}
               <td>
                 <input
                   type="checkbox"
-                  aria-label={`Estimated, row ${index + 1}`}
+                  aria-label={say('{head}, row {row}', { head: say('Estimated'), row: index + 1 })}
                   checked={row.estimated}
                   onChange={(event) => set(index, { estimated: event.target.checked })}
                   onKeyDown={(event) => onKeyDown(event, index)}
@@ -100,7 +110,7 @@ export function TypedGrid(props: {
         </tbody>
       </table>
       <button type="button" className="plain" onClick={add}>
-        One more row (Enter)
+        {say('One more row (Enter)')}
       </button>
     </div>
   );

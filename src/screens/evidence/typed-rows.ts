@@ -1,5 +1,7 @@
 /** Bills, meter readings and deliveries typed at the table, turned into periods of evidence. */
+
 import type { EvidencePeriod } from '../../model/evidence/evidence.ts';
+import { reword, say } from '../../words/say.ts';
 import { readNumber, sayNumber } from '../shared/number-text.ts';
 import type { TypedUnit } from './typed-units.ts';
 
@@ -60,21 +62,26 @@ export function readTypedSheet(sheet: TypedSheet): TypedResult {
     if (isBlank(row)) return;
     const before = faults.length;
     const fault = (cell: keyof TypedRow, sentence: string) =>
-      faults.push({ row: index + 1, cell, sentence: `Row ${index + 1}: ${sentence}` });
-    const day = (cell: 'from' | 'to', name: string) => {
+      faults.push({ row: index + 1, cell, sentence: say('Row {row}: {sentence}', { row: index + 1, sentence }) });
+    const day = (cell: 'from' | 'to', missing: string) => {
       if (isDate(row[cell])) return;
-      fault(cell, row[cell] === '' ? `${name} is missing.` : `“${row[cell]}” is no day. Write it as 31/12/2025.`);
+      fault(cell, row[cell] === '' ? missing : say('“{text}” is no day. Write it as 31/12/2025.', { text: row[cell] }));
     };
-    day('from', sheet.kind === 'bills' ? 'the first day' : 'the day');
-    if (sheet.kind === 'bills') day('to', 'the last day');
+    day('from', sheet.kind === 'bills' ? say('the first day is missing.') : say('the day is missing.'));
+    if (sheet.kind === 'bills') day('to', say('the last day is missing.'));
     const amount = readNumber(row.amount);
-    if (amount.kind === 'empty') fault('amount', `the amount in ${sheet.unit.name} is missing.`);
-    if (amount.kind === 'not a number') fault('amount', `“${amount.text}” is not a number.`);
+    if (amount.kind === 'empty')
+      fault('amount', say('the amount in {unit} is missing.', { unit: reword(sheet.unit.name) }));
+    if (amount.kind === 'not a number') fault('amount', say('“{text}” is not a number.', { text: amount.text }));
     if (amount.kind === 'number' && amount.value < 0) {
-      fault('amount', `the amount is ${sayNumber(amount.value)}; less than nothing cannot be used.`);
+      fault(
+        'amount',
+        say('the amount is {value}; less than nothing cannot be used.', { value: sayNumber(amount.value) }),
+      );
     }
     const cost = readNumber(row.costPounds);
-    if (cost.kind === 'not a number') fault('costPounds', `“${cost.text}” is not an amount of money.`);
+    if (cost.kind === 'not a number')
+      fault('costPounds', say('“{text}” is not an amount of money.', { text: cost.text }));
     if (faults.length > before || amount.kind !== 'number') return;
     read.push({
       row: index + 1,
@@ -107,17 +114,17 @@ function betweenDays(read: readonly ReadRow[], kind: 'readings' | 'deliveries'):
 function toPeriod(span: ReadRow, unit: TypedUnit, faults: RowFault[]): EvidencePeriod[] {
   const days = daysBetween(span.from, span.to);
   const fault = (cell: keyof TypedRow, sentence: string) =>
-    faults.push({ row: span.row, cell, sentence: `Row ${span.row}: ${sentence}` });
+    faults.push({ row: span.row, cell, sentence: say('Row {row}: {sentence}', { row: span.row, sentence }) });
   if (days <= 0) {
-    fault('to', 'the last day comes before the first, or both are the same day.');
+    fault('to', say('the last day comes before the first, or both are the same day.'));
     return [];
   }
   if (days > MAX_DAYS_IN_ROW) {
-    fault('to', `${days} days in one row are too many. Is a year mistyped?`);
+    fault('to', say('{days} days in one row are too many. Is a year mistyped?', { days }));
     return [];
   }
   if (span.amount < 0) {
-    fault('amount', 'this reading is lower than the one before. If the meter was changed, make two lists.');
+    fault('amount', say('this reading is lower than the one before. If the meter was changed, make two lists.'));
     return [];
   }
   return [
@@ -141,7 +148,10 @@ function findOverlaps(periods: readonly EvidencePeriod[], faults: RowFault[]): v
     faults.push({
       row: later.row ?? 0,
       cell: 'from',
-      sentence: `Row ${later.row}: its days overlap those of row ${earlier.row}. Each day belongs to one row only.`,
+      sentence: say('Row {row}: its days overlap those of row {earlier}. Each day belongs to one row only.', {
+        row: later.row ?? 0,
+        earlier: earlier.row ?? 0,
+      }),
     });
   });
 }

@@ -2,6 +2,8 @@ import type { Carrier } from '../../model/evidence/evidence.ts';
 import type { Reference } from '../../model/reference.ts';
 import { litresToKWh } from '../../model/units/energy.ts';
 import { gasVolumeToKWh } from '../../model/units/gas-volume.ts';
+import { reword, say } from '../../words/say.ts';
+import { formatPlain } from '../shared/number-text.ts';
 
 /** A unit in which an amount may be typed, with its conversion. */
 export interface TypedUnit {
@@ -27,20 +29,27 @@ export function unitsFor(carrier: TypedCarrier, reference: Reference, calorificM
       calorificMJPerM3: calorificMJPerM3 ?? usual.value,
       imperialM3PerHundredCubicFeet: imperial.value,
     };
-    const rest = `${factors.correction} × ${factors.calorificMJPerM3} MJ per m³ ÷ 3.6`;
+    const rest = say('{correction} × {calorific} MJ per m³ ÷ 3.6', {
+      correction: formatPlain(factors.correction),
+      calorific: formatPlain(factors.calorificMJPerM3),
+    });
     return [
       KWH,
       { name: 'm³', toKWh: (amount) => gasVolumeToKWh(amount, 'm³', factors), sum: `kWh = m³ × ${rest}` },
       {
         name: 'hundred ft³',
         toKWh: (amount) => gasVolumeToKWh(amount, 'hundred ft³', factors),
-        sum: `kWh = hundred ft³ × ${imperial.value} × ${rest}`,
+        sum: say('kWh = hundred ft³ × {value} × {rest}', { value: formatPlain(imperial.value), rest }),
       },
     ];
   }
   const { value, source } = reference.kWhPerLitre[carrier];
   return [
-    { name: 'litres', toKWh: (amount) => litresToKWh(amount, value), sum: `kWh = litres × ${value} (${source})` },
+    {
+      name: 'litres',
+      toKWh: (amount) => litresToKWh(amount, value),
+      sum: say('kWh = litres × {value} ({source})', { value: formatPlain(value), source: reword(source) }),
+    },
     KWH,
   ];
 }

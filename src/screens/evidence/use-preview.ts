@@ -1,5 +1,6 @@
 import { useCallback, useEffect, useRef, useState } from 'react';
 import type { IntakeChoices, IntakePreview } from '../../intake/intake.ts';
+import { say } from '../../words/say.ts';
 import { call } from '../desk.ts';
 import { describeFailure, isAbort } from '../state/describe-failure.ts';
 
@@ -39,7 +40,9 @@ export function usePreview(fileId: string, householdId: string): PreviewState {
       .catch((reason) => {
         if (running.current !== stop) return;
         setFailure(
-          isAbort(reason) || stop.signal.aborted ? 'Reading was stopped. Nothing is kept.' : describeFailure(reason),
+          isAbort(reason) || stop.signal.aborted
+            ? say('Reading was stopped. Nothing is kept.')
+            : describeFailure(reason),
         );
       })
       .finally(() => {

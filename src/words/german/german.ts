@@ -5,6 +5,7 @@ import { BILL_SUMS_SCREEN } from './bill-sums-screen.ts';
 import { CHARTS } from './charts.ts';
 import { COST } from './cost.ts';
 import { DRIVERS } from './drivers.ts';
+import { EVIDENCE_SCREEN } from './evidence-screen.ts';
 import { FINDINGS_WORTH } from './findings-worth.ts';
 import { FRAME } from './frame.ts';
 import { HEAT_SCREEN } from './heat-screen.ts';
@@ -36,6 +37,7 @@ export const german: Catalogue = {
   ...REFUSALS,
   ...BILL_SUMS_SCREEN,
   ...PRICES_SCREEN,
+  ...EVIDENCE_SCREEN,
   ...SITE_READINGS,
   ...BILL_SUMS,
 };

@@ -20,6 +20,7 @@ const PATHS = process.env.TEXTS?.split(',') ?? [
   'src/words/drivers.ts',
   'src/charts/drivers',
   'src/screens/bill-sums',
+  'src/screens/evidence',
   'src/screens/prices',
   'src/words/working.ts',
   'src/charts/working-view.tsx',
@@ -76,6 +77,7 @@ const NO_TEXT = new Set([
   '{} bill, {} to {}',
   'all hours',
   '100 ft³',
+  'hundred ft³',
 ]);
 
 describe('every text has its German', () => {
