@@ -15,6 +15,7 @@ import { NUMBERS } from './numbers.ts';
 import { PRICES_SCREEN } from './prices-screen.ts';
 import { QUESTIONS } from './questions.ts';
 import { REFUSALS } from './refusals.ts';
+import { REMARKS } from './remarks.ts';
 import { SITE_READINGS } from './site-readings.ts';
 import { THREAD } from './thread.ts';
 import { WALK } from './walk.ts';
@@ -40,4 +41,5 @@ export const german: Catalogue = {
   ...EVIDENCE_SCREEN,
   ...SITE_READINGS,
   ...BILL_SUMS,
+  ...REMARKS,
 };

@@ -1,0 +1,344 @@
+import type { Catalogue } from '../say.ts';
+
+/** What intake remarks of a file. */
+export const REMARKS: Catalogue = {
+  'column {number}': 'Spalte {number}',
+  nothing: 'nichts',
+  '"{text}"': '„{text}“',
+  '{text} (with a letter O)': '{text} (mit einem Buchstaben O)',
+  '{text} (with a letter l)': '{text} (mit einem Buchstaben l)',
+  'on days not named': 'an nicht genannten Tagen',
+  'between {low} and {high}': 'zwischen {low} und {high}',
+  'Line {row} of {file}': 'Zeile {row} von {file}',
+  'the column': 'Spalte ohne Namen',
+  'column "{name}"': 'Spalte „{name}“',
+  'the tariff': 'der Tarif',
+  'a record': 'eine Messreihe',
+  'There are {count} lines like it.': 'Solche Zeilen gibt es {count}.',
+  '{file} is a spreadsheet workbook. Open it and save the sheet as CSV, then import that.':
+    '{file} ist eine Tabellenmappe. Öffnen Sie sie, speichern Sie das Blatt als CSV und importieren Sie das.',
+  '{file} is a workbook or document of an older office program. Open it and save it as CSV, then import that.':
+    '{file} ist eine Mappe oder ein Dokument eines älteren Büroprogramms. Öffnen Sie sie, speichern Sie sie als CSV und importieren Sie das.',
+  '{file} is a packed archive. Unpack it first, then import the file inside.':
+    '{file} ist ein gepacktes Archiv. Entpacken Sie es zuerst und importieren Sie die Datei darin.',
+  '{file} is a PDF. Ask for the data as CSV, or type the figures in.':
+    '{file} ist ein PDF. Bitten Sie um die Daten als CSV, oder geben Sie die Zahlen ein.',
+  '{file} is a picture. Type the figures in.': '{file} ist ein Bild. Geben Sie die Zahlen ein.',
+  '{file} is a web page. Look there for a download as CSV.':
+    '{file} ist eine Webseite. Suchen Sie dort nach den Daten als CSV.',
+  '{file} is an XML file, but not of the open standard for meter data. Ask for the data as CSV.':
+    '{file} ist eine XML-Datei, aber nicht nach dem offenen Standard für Zählerdaten. Bitten Sie um die Daten als CSV.',
+  '{file} is a database. Export the table as CSV, then import that.':
+    '{file} ist eine Datenbank. Exportieren Sie die Tabelle als CSV und importieren Sie das.',
+  '{file} is empty. A table of dates and numbers is expected. Download it again.':
+    '{file} ist leer. Erwartet wird eine Tabelle mit Daten und Zahlen. Laden Sie sie noch einmal herunter.',
+  '{file} has {words}; we read {expected}. Export a shorter span, or one meter at a time.':
+    '{file} hat {words}; wir lesen {expected}. Exportieren Sie eine kürzere Zeit oder einen Zähler nach dem anderen.',
+  '{file} has more cells than we can hold. Export a shorter span, or fewer columns.':
+    '{file} hat mehr Zellen, als wir fassen. Exportieren Sie eine kürzere Zeit oder weniger Spalten.',
+  '{file} is not a text file. Save the data as CSV.': '{file} ist keine Textdatei. Speichern Sie die Daten als CSV.',
+  '{file} is not text. A CSV file is expected. Save the data as CSV and import that.':
+    '{file} ist kein Text. Erwartet wird eine CSV-Datei. Speichern Sie die Daten als CSV und importieren Sie das.',
+  '{file} fits no layout we know ({expected}). Its columns are {names}. Choose the layout and the columns yourself, or export the data another way.':
+    '{file} hat keinen Aufbau, den wir kennen ({expected}). Die Spalten sind {names}. Wählen Sie Aufbau und Spalten selbst, oder exportieren Sie die Daten anders.',
+  '{file} has no column of dates. Its columns are {names}. Each row needs a date, such as 2025-03-01 or 01/03/2025.':
+    '{file} hat keine Spalte mit Daten. Die Spalten sind {names}. Jede Zeile braucht ein Datum, etwa 2025-03-01 oder 01/03/2025.',
+  '{file} has dates but no column of numbers beside them. Choose the column that holds the readings.':
+    '{file} hat Daten, aber daneben keine Spalte mit Zahlen. Wählen Sie die Spalte mit den Messwerten.',
+  'No row of {file} gave a usable reading. Look at the rows below and choose the right columns.':
+    'Keine Zeile von {file} ergab einen brauchbaren Messwert. Sehen Sie die Zeilen unten an und wählen Sie die richtigen Spalten.',
+  '{at} reads {found}: a comma separates both the columns and the decimals. Export the file with semicolons, or with decimal points.':
+    '{at} lautet {found}: Ein Komma trennt sowohl die Spalten als auch die Dezimalen. Exportieren Sie mit Strichpunkten oder mit Dezimalpunkten.',
+  '{file} is not in UTF-8. It was read as Latin-1; check any accents and signs.':
+    '{file} ist nicht in UTF-8. Es wurde als Latin-1 gelesen; prüfen Sie Akzente und Zeichen.',
+  '{file} has the headings of an earlier file, so what you chose for that was taken here too: {names}. Look whether it holds for this file.':
+    '{file} hat die Überschriften einer früheren Datei. Darum gilt auch hier, was Sie dort gewählt haben: {names}. Prüfen Sie, ob es für diese Datei stimmt.',
+  '{file} has no headings, but its columns are written as in an earlier file, so what you chose for that was taken here too: {names}. Look whether it holds for this file.':
+    '{file} hat keine Überschriften, aber Spalten wie eine frühere Datei. Darum gilt auch hier, was Sie dort gewählt haben: {names}. Prüfen Sie, ob es für diese Datei stimmt.',
+  '{file} begins with {count, plural, one {# title line ({found}), which was} other {# title lines ({found}), which were}} skipped.':
+    '{file} beginnt mit {count, plural, one {# Titelzeile ({found}). Sie wurde} other {# Titelzeilen ({found}). Sie wurden}} übersprungen.',
+  '{at} is a row of totals ({found}) and was skipped.{alike}':
+    '{at} ist eine Summenzeile ({found}) und wurde übersprungen.{alike}',
+  '{at} repeats the headings and was skipped.{alike}':
+    '{at} wiederholt die Überschriften und wurde übersprungen.{alike}',
+  '{at} has no date ({found}) and was skipped. Add a date if the row matters.{alike}':
+    '{at} hat kein Datum ({found}) und wurde übersprungen. Fügen Sie eines hinzu, wenn die Zeile wichtig ist.{alike}',
+  '{at} is cut off ({found}). The row was left out. Download the file again if it should go on.':
+    '{at} ist abgeschnitten ({found}). Die Zeile wurde weggelassen. Laden Sie die Datei neu herunter, wenn sie weitergehen sollte.',
+  '{file} has the newest row first. The rows were put in order of time.':
+    '{file} hat die neueste Zeile zuerst. Die Zeilen wurden nach der Zeit geordnet.',
+  '{file} is not in order of time in {count, plural, one {# place} other {# places}}. The rows were sorted.':
+    '{file} ist an {count, plural, one {# Stelle} other {# Stellen}} nicht nach der Zeit geordnet. Die Zeilen wurden sortiert.',
+  '{at}: {found} in {column} is no day of the calendar. The row was left out. Correct the date in the file.{alike}':
+    '{at}: {found} ({column}) ist kein Tag des Kalenders. Die Zeile wurde weggelassen. Berichtigen Sie das Datum in der Datei.{alike}',
+  '{at}: {found} in {column} is not a date we can read. The row was left out. Write it as 2025-03-01.{alike}':
+    '{at}: {found} ({column}) können wir nicht als Datum lesen. Die Zeile wurde weggelassen. Schreiben Sie es wie 2025-03-01.{alike}',
+  '{at}: {found} may be {expectedCode, select, day {day first or month first} other {month first or day first}}, and no date in {column} tells. We took it as {expected}. Choose the other if the dates look wrong.':
+    '{at}: {found} kann {expectedCode, select, day {Tag zuerst oder Monat zuerst} other {Monat zuerst oder Tag zuerst}} heißen, und kein Datum verrät es ({column}). Wir lesen es so: {expected}. Wählen Sie das andere, wenn die Daten falsch aussehen.',
+  '{at}: {found} does not fit the other dates in {column}, which are {expected}. {count, plural, one {# row} other {# rows}} of this kind. Correct the file or choose the order.':
+    '{at}: {found} passt nicht zu den anderen Daten ({column}), sonst gilt: {expected}. {count, plural, one {# Zeile} other {# Zeilen}} dieser Art. Berichtigen Sie die Datei, oder wählen Sie die Reihenfolge.',
+  '{file} has dates as day numbers of a spreadsheet. They were turned into dates.':
+    '{file} hat Daten als Tagesnummern einer Tabelle. Sie wurden in Daten umgerechnet.',
+  '{at}: {found} is later than today, {expected}. {count, plural, one {# row} other {# rows}} of this kind. Check the order of day and month.':
+    '{at}: {found} liegt nach dem heutigen Tag, {expected}. {count, plural, one {# Zeile} other {# Zeilen}} dieser Art. Prüfen Sie die Reihenfolge von Tag und Monat.',
+  '{at}: the reading is {number}; {expected} is expected. It counts as missing. Correct the file or leave the row out.{alike}':
+    '{at}: Der Messwert ist {number}; erwartet wird {expected}. Er gilt als fehlend. Berichtigen Sie die Datei, oder lassen Sie die Zeile weg.{alike}',
+  '{at}: {found} in {column} may have a decimal sign or a thousands sign. We took "{expectedNames}" for the decimal sign. Choose the other if the total looks wrong.':
+    '{at}: {found} ({column}) kann ein Dezimalzeichen oder ein Tausenderzeichen haben. Wir nehmen „{expectedNames}“ als Dezimalzeichen. Wählen Sie das andere, wenn die Summe falsch aussieht.',
+  '{at}: {found} is written unlike the other numbers in {column}, whose decimal sign is "{expectedNames}". Correct the file or choose the sign.':
+    '{at}: {found} ist anders geschrieben als die anderen Zahlen ({column}); deren Dezimalzeichen ist „{expectedNames}“. Berichtigen Sie die Datei, oder wählen Sie das Zeichen.',
+  '{file} writes decimals with a comma ({column}). They were read so.':
+    '{file} schreibt Dezimalen mit Komma ({column}). So wurden sie gelesen.',
+  '{file} does not say the unit of {column}. It has {said, select, yes {{words}} other {amounts}}, so we took {expected}. A home uses 5 to 60 kWh of electricity a day. Confirm or choose the unit.':
+    '{file} nennt die Einheit nicht ({column}). Dort stehen {said, select, yes {{words}} other {Mengen}}, darum nehmen wir {expected}. Ein Haus braucht 5 bis 60 kWh Strom am Tag. Bestätigen oder wählen Sie die Einheit.',
+  '{column} of {file} says {expected}, which makes {words}. A home uses 5 to 60 kWh of electricity a day and seldom over 300 kWh of gas. Confirm or choose the unit.':
+    '{column} von {file} nennt {expected}, das ergibt {words}. Ein Haus braucht 5 bis 60 kWh Strom am Tag und selten über 300 kWh Gas. Bestätigen oder wählen Sie die Einheit.',
+  '{at}: {column} reads {names}, where the column is in {expectedNames}. It counts as missing. Write it in {expectedNames} too.{alike}':
+    '{at}: {column} lautet {names}, die Spalte ist aber in {expectedNames}. Der Wert gilt als fehlend. Schreiben Sie auch ihn in {expectedNames}.{alike}',
+  '{column} of {file} says {words}, which does not go with what it is of. We took {expected}. Choose what the file is of, or its unit.':
+    '{column} von {file} nennt {words}, was nicht zu dem passt, was gemessen wurde. Wir nehmen {expected}. Wählen Sie, was die Datei misst, oder die Einheit.',
+  '{file} does not say what was metered. We took it for {expected}. Confirm or choose the fuel.':
+    '{file} sagt nicht, was gemessen wurde. Wir nehmen {expected} an. Bestätigen oder wählen Sie den Energieträger.',
+  '{file}: we read {expectedNames} and left out {names}. Choose another column if that is wrong.':
+    '{file}: Gelesen wurde {expectedNames}, weggelassen {names}. Wählen Sie eine andere Spalte, wenn das falsch ist.',
+  '{file}: we do not know what {names} {count, plural, one {means, so it was} other {mean, so they were}} left out. Nothing else is missing.':
+    '{file}: Was {names} {count, plural, one {bedeutet, wissen wir nicht; es wurde} other {bedeuten, wissen wir nicht; sie wurden}} weggelassen. Sonst fehlt nichts.',
+  '{file}: {column} does not say its unit. We took {expected}. Compare it with the paper.':
+    '{file}: {column} nennt keine Einheit. Wir nehmen {expected}. Vergleichen Sie es mit dem Papier.',
+  '{file} holds {count} meters or registers ({names}). Each is kept by itself.':
+    '{file} enthält {count} Zähler oder Zählwerke ({names}). Jedes wird für sich behalten.',
+  '{file} gives gas by volume without its calorific value. We took {expected} MJ per m³. Give the value printed on the bill.':
+    '{file} nennt Gas nach Volumen ohne Brennwert. Wir nehmen {expected} MJ je m³. Geben Sie den Wert auf der Rechnung an.',
+  '{foundCode, select, utc {{file} writes its times in UTC. They were turned into local time.} other {{file} writes the offset from UTC beside its times. It was used as written.}}':
+    '{foundCode, select, utc {{file} schreibt die Zeiten in UTC. Sie wurden in Ortszeit umgerechnet.} other {{file} schreibt den Abstand zu UTC neben die Zeiten. Er wurde so übernommen.}}',
+  '{foundCode, select, heading {{file} says that its times are in UTC.} other {{file} does not change its clocks in March and October, so its times are UTC.}} They were turned into local time.':
+    '{foundCode, select, heading {{file} sagt, dass die Zeiten in UTC sind.} other {{file} stellt die Uhr im März und Oktober nicht um, also sind die Zeiten UTC.}} Sie wurden in Ortszeit umgerechnet.',
+  '{file} does not say whether its times are local or UTC, and no change of the clocks lies in it. We took local time. Choose UTC if the evening peak comes an hour early.':
+    '{file} sagt nicht, ob die Zeiten Ortszeit oder UTC sind, und keine Zeitumstellung liegt darin. Wir nehmen Ortszeit. Wählen Sie UTC, wenn die Abendspitze eine Stunde zu früh kommt.',
+  '{file} does not change its clocks in spring and autumn. It may be in winter time or in UTC; we took winter time. Choose the other if that is wrong.':
+    '{file} stellt die Uhr im Frühling und Herbst nicht um. Es kann Winterzeit oder UTC sein; wir nehmen Winterzeit. Wählen Sie das andere, wenn das falsch ist.',
+  '{file} changes its clocks on some of the {count} change days and not on others. We took {expectedCode, select, local {local time} other {UTC}}. Look at those days and choose.':
+    '{file} stellt die Uhr nur an einigen der {count} Umstellungstage um. Wir nehmen {expectedCode, select, local {Ortszeit} other {UTC}}. Sehen Sie diese Tage an und wählen Sie.',
+  '{file} has the hour that October doubles only once. Its times may be UTC, or local with an hour lost. We took UTC. Choose local time if that is wrong.':
+    '{file} hat die doppelte Stunde im Oktober nur einmal. Die Zeiten können UTC sein oder Ortszeit, der eine Stunde fehlt. Wir nehmen UTC. Wählen Sie Ortszeit, wenn das falsch ist.',
+  '{file} has readings in the hour that the clocks skip in March. They were left out, since that hour did not exist.':
+    '{file} hat Messwerte in der Stunde, die im März übersprungen wird. Sie wurden weggelassen, denn diese Stunde gab es nicht.',
+  '{file} has the doubled hour of October only once. The second hour counts as missing.':
+    '{file} hat die doppelte Stunde im Oktober nur einmal. Die zweite gilt als fehlend.',
+  '{file} does not say whether {column} names the start or the end of each reading. We took the {expectedCode, select, end {end} other {start}}. Choose the other if that is wrong.':
+    '{file} sagt nicht, ob {column} den Beginn oder das Ende jedes Messwerts nennt. Wir nehmen {expectedCode, select, end {das Ende} other {den Beginn}}. Wählen Sie das andere, wenn das falsch ist.',
+  '{column} of {file} names the end of each reading. It was read so.':
+    '{column} von {file} nennt das Ende jedes Messwerts. So wurde es gelesen.',
+  '{file} has most rows {words} apart, which does not divide a day. Readings every 5, 10, 15, 30 or 60 minutes are expected. Export the data anew, or as daily values.':
+    '{file}: Die meisten Zeilen haben einen Abstand von {words}, der einen Tag nicht teilt. Erwartet werden Messwerte alle 5, 10, 15, 30 oder 60 Minuten. Exportieren Sie die Daten neu oder als Tageswerte.',
+  '{at} does not stand on a step of {expected}. {count, plural, one {# reading} other {# readings}} went into the step they fall in.':
+    '{at} liegt nicht auf einem Schritt von {expected}. {count, plural, one {# Messwert kam} other {# Messwerte kamen}} in den Schritt, in den sie fallen.',
+  '{file} has nothing from {from} to {to}: {count, plural, one {# reading} other {# readings}} missing{effect, select, none {} other {, about {energy}}}. They are not taken for nought.':
+    '{file} hat nichts von {from} bis {to}: {count, plural, one {# Messwert fehlt} other {# Messwerte fehlen}}{effect, select, none {} other {, etwa {energy}}}. Das zählt nicht als null.',
+  '{file} has {count, plural, one {# more gap} other {# more gaps}}, each shorter than those listed{effect, select, none {} other {, about {energy}}} in all.':
+    '{file} hat {count, plural, one {# weitere Lücke} other {# weitere Lücken}}, kürzer als die genannten{effect, select, none {} other {, zusammen etwa {energy}}}.',
+  '{at}{when} repeats a reading with the same value. It counts once. {count, plural, one {# row} other {# rows}} of this kind.':
+    '{at}{when} wiederholt einen Messwert mit demselben Wert. Er zählt einmal. {count, plural, one {# Zeile} other {# Zeilen}} dieser Art.',
+  '{at}{when} gives another value for a time that had one. The later row counts. {count, plural, one {# row} other {# rows}} of this kind{effect, select, none {} other {, about {energy}}} of difference. Check which is right.':
+    '{at}{when} nennt einen anderen Wert für eine Zeit, die schon einen hatte. Die spätere Zeile zählt. {count, plural, one {# Zeile} other {# Zeilen}} dieser Art{effect, select, none {} other {, Unterschied etwa {energy}}}. Prüfen Sie, was stimmt.',
+  '{file} marks {count, plural, one {# row} other {# rows}} as estimated{span, select, day { on {firstDay}} days { between {firstDay} and {lastDay}} other {}}{effect, select, none {} other {, about {energy}}}. They are kept with that mark. Actual readings would make the answer surer.':
+    '{file} nennt {count, plural, one {# Zeile} other {# Zeilen}} geschätzt{span, select, day { am {firstDay}} days { zwischen {firstDay} und {lastDay}} other {}}{effect, select, none {} other {, etwa {energy}}}. Das bleibt vermerkt. Abgelesene Werte machen die Antwort sicherer.',
+  '{at}{when}: {column} reads {names}, and use cannot be negative. It counts as missing. If this is export, choose that in the preview.{alike}':
+    '{at}{when}: {column} lautet {names}, doch Verbrauch kann nicht negativ sein. Der Wert gilt als fehlend. Ist es Einspeisung, wählen Sie das in der Vorschau.{alike}',
+  '{at}{when}: {column} reads {names}; {expected} is what a house can draw. It counts as missing. Check the unit and the row.{alike}':
+    '{at}{when}: {column} lautet {names}; ein Haus kann {expected} ziehen. Der Wert gilt als fehlend. Prüfen Sie Einheit und Zeile.{alike}',
+  '{file} shows the same value, {names}, in {count, plural, one {# reading} other {# readings}} from {from} to {to}{effect, select, none {} other {, about {energy}}} in all. The meter may have stood still. Check those days.':
+    '{file} zeigt denselben Wert, {names}, in {count, plural, one {# Messwert} other {# Messwerten}} von {from} bis {to}{effect, select, none {} other {, zusammen etwa {energy}}}. Der Zähler stand vielleicht still. Prüfen Sie diese Tage.',
+  '{file} shows nought in {count, plural, one {# reading} other {# readings}} from {from} to {to}{effect, select, none {} other {, where {energy} would be usual}}. The supply or the meter may have been off. Check those days.':
+    '{file} zeigt null in {count, plural, one {# Messwert} other {# Messwerten}} von {from} bis {to}{effect, select, none {} other {, wo {energy} üblich wären}}. Versorgung oder Zähler waren vielleicht aus. Prüfen Sie diese Tage.',
+  '{at}{when}: {column} reads {names}, which no weather here reaches. It counts as missing. Check the unit.{alike}':
+    '{at}{when}: {column} lautet {names}, so wird das Wetter hier nie. Der Wert gilt als fehlend. Prüfen Sie die Einheit.{alike}',
+  '{file}: {count, plural, one {# reading} other {# readings}} missing from {from} to {to} were filled with the mean of the same weekday, {energy} in all. They count as estimated.':
+    '{file}: {count, plural, one {# fehlender Messwert} other {# fehlende Messwerte}} von {from} bis {to} mit dem Mittel desselben Wochentags gefüllt, zusammen {energy}. Das gilt als geschätzt.',
+  '{file}: {count, plural, one {# missing reading} other {# missing readings}} could not be filled, since {expected}. They stay missing.':
+    '{file}: {count, plural, one {# fehlender Messwert ließ} other {# fehlende Messwerte ließen}} sich nicht füllen. Der Grund: {expected}. Sie fehlen weiter.',
+  '{file} repeats {count, plural, one {# day} other {# days}} that {names} had, {days}, with the same values. They count once.':
+    '{file} wiederholt {count, plural, one {# Tag} other {# Tage}} aus {names}, {days}, mit denselben Werten. Sie zählen einmal.',
+  '{file} says something else than {names} of {count, plural, one {# day} other {# days}}, {days}{effect, select, none {} less {: {energy} less} other {: {energy} more}}. The newer import counts. Take it back if the older is right.':
+    '{file} sagt über {count, plural, one {# Tag} other {# Tage}} etwas anderes als {names}, {days}{effect, select, none {} less {: {energy} weniger} other {: {energy} mehr}}. Der neuere Import zählt. Nehmen Sie ihn zurück, wenn der ältere stimmt.',
+  '{at}: does the bill include its last day, {names}? We took it as {expected}. Choose the other if bills overlap by a day.':
+    '{at}: Gehört der letzte Tag, {names}, zur Rechnung? Wir nehmen an: {expected}. Wählen Sie das andere, wenn sich Rechnungen um einen Tag überschneiden.',
+  '{at} overlaps the bill before it from {from} to {to}, {count, plural, one {# day} other {# days}}{effect, select, none {} other {, about {energy}}}. Correct a date, or leave one of the bills out.':
+    '{at} überschneidet sich mit der Rechnung davor von {from} bis {to}, {count, plural, one {# Tag} other {# Tage}}{effect, select, none {} other {, etwa {energy}}}. Berichtigen Sie ein Datum, oder lassen Sie eine der Rechnungen weg.',
+  '{file} has no bill from {from} to {to}, {count, plural, one {# day} other {# days}}{effect, select, none {} other {, about {energy}}}. Add the missing bill if you have it.':
+    '{file} hat keine Rechnung von {from} bis {to}, {count, plural, one {# Tag} other {# Tage}}{effect, select, none {} other {, etwa {energy}}}. Fügen Sie die fehlende hinzu, wenn Sie sie haben.',
+  '{at} ends ({to}) before it begins ({from}). The row was left out. Correct its dates.{alike}':
+    '{at} endet ({to}), bevor sie beginnt ({from}). Die Zeile wurde weggelassen. Berichtigen Sie die Daten.{alike}',
+  '{file} names each month by its {expectedCode, select, ends {last} other {first}} day. Each row was read as that whole month.':
+    '{file} nennt jeden Monat mit seinem {expectedCode, select, ends {letzten} other {ersten}} Tag. Jede Zeile wurde als dieser ganze Monat gelesen.',
+  '{at} ({found}) has no date {expectedCode, select, end {before} other {after}} it, so its period is not known. The row was left out.':
+    '{at} ({found}) hat kein Datum {expectedCode, select, end {davor} other {danach}}, darum ist die Zeitspanne nicht bekannt. Die Zeile wurde weggelassen.',
+  '{file} has one date a row. We took {column} for the {expectedCode, select, end {end} other {start}} of each period. Choose the other if that is wrong.':
+    '{file} hat ein Datum je Zeile. {column} gilt als {expectedCode, select, end {Ende} other {Beginn}} jeder Zeitspanne. Wählen Sie das andere, wenn das falsch ist.',
+  '{file}: each delivery is taken to replace what was burnt since the one before. So the first, {words} on {from}, only starts the count.':
+    '{file}: Jede Lieferung ersetzt, was seit der vorigen verbrannt wurde. Mit der ersten, {words} am {from}, beginnt nur die Zählung.',
+  '{file} has {hasDays, select, yes {one delivery only} other {no delivery}}. Two are needed to know how long the fuel lasted. Add the delivery before it.':
+    '{file} hat {hasDays, select, yes {nur eine Lieferung} other {keine Lieferung}}. Zwei sind nötig, um zu wissen, wie lange der Brennstoff reichte. Fügen Sie die vorige hinzu.',
+  '{at}: the counter went past its end ({words}) and began again at nought. The use between was kept{effect, select, none {} other {, about {energy}}}.{alike}':
+    '{at}: Das Zählwerk lief über sein Ende ({words}) und begann wieder bei null. Der Verbrauch dazwischen ist erhalten{effect, select, none {} other {, etwa {energy}}}.{alike}',
+  '{at}: the counter fell ({words}){hasDays, select, yes { between {from} and {to}} other {}}, so the meter was changed or a figure is wrong. The use between is not known. Add the last reading of the old meter.{alike}':
+    '{at}: Das Zählwerk fiel ({words}){hasDays, select, yes { zwischen {from} und {to}} other {}}. Der Zähler wurde getauscht, oder eine Zahl ist falsch. Der Verbrauch dazwischen ist nicht bekannt. Fügen Sie den letzten Stand des alten Zählers hinzu.{alike}',
+  '{file} has too few readings of the counter. Two are needed to know what was used.':
+    '{file} hat zu wenige Zählerstände. Zwei sind nötig, um den Verbrauch zu kennen.',
+  '{at} was estimated, and a later actual reading put it right. The rows from {from} to {to} are read as one period, {energy} in all.{alike}':
+    '{at} war geschätzt, und eine spätere Ablesung stellte es richtig. Die Zeilen von {from} bis {to} gelten als eine Zeitspanne, zusammen {energy}.{alike}',
+  '{file}: {column} is one amount for several registers, {names} in all. It cannot be shared out, so it was left out.':
+    '{file}: {column} ist ein Betrag für mehrere Zählwerke, zusammen {names}. Er lässt sich nicht aufteilen und wurde weggelassen.',
+  '{at} is no valid XML ({said, select, yes {{words}} other {it ends too early}}). Download the file again.':
+    '{at} ist kein gültiges XML ({said, select, yes {{words}} other {es endet zu früh}}). Laden Sie die Datei noch einmal herunter.',
+  '{at} declares a document type, which meter data has no need of and which can do harm. The file was not read. Download it again from the source.':
+    '{at} nennt einen Dokumenttyp, den Zählerdaten nicht brauchen und der schaden kann. Die Datei wurde nicht gelesen. Laden Sie sie noch einmal von der Quelle.',
+  '{file} is meter data in the open XML standard, but none of its {count, plural, one {# reading} other {# readings}} could be used. Ask for electricity or gas in energy or volume.':
+    '{file} enthält Zählerdaten nach dem offenen XML-Standard, aber {count, plural, one {# Messwert war nicht} other {keiner der # Messwerte war}} brauchbar. Bitten Sie um Strom oder Gas als Energie oder Volumen.',
+  '{file} has {count, plural, one {# block} other {# blocks}} of readings that no link ties to a meter. They are kept as a record of their own. Check its name.':
+    '{file} hat {count, plural, one {# Block} other {# Blöcke}} mit Messwerten ohne Verweis auf einen Zähler. Sie werden als eigene Messreihe behalten. Prüfen Sie den Namen.',
+  '{file} does not say the unit of {hasName, select, yes {{record}} other {its readings}}, since its reading type is missing. We took {expected}. Choose the unit.':
+    '{file} nennt keine Einheit für {hasName, select, yes {{record}} other {die Messwerte}}, weil die Art der Messung fehlt. Wir nehmen {expected}. Wählen Sie die Einheit.',
+  '{file}: we left out {record}, since it is no energy we can use ({words}).{alike}':
+    '{file}: {record} wurde weggelassen, weil es keine Energie ist, die wir brauchen können ({words}).{alike}',
+  '{file} gives {record} as power. Each value was taken as the mean over its interval.{alike}':
+    '{file} nennt {record} als Leistung. Jeder Wert gilt als Mittel über seine Zeitspanne.{alike}',
+  '{file} gives use less export in one record. We keep what was bought and what was sent out apart.':
+    '{file} nennt Verbrauch minus Einspeisung in einer Messreihe. Wir halten Gekauftes und Abgegebenes getrennt.',
+  '{file} gives the same meter twice: {record} repeats {found} in longer steps. The finer one was kept.{alike}':
+    '{file} nennt denselben Zähler zweimal: {record} wiederholt {found} in längeren Schritten. Die feinere Messreihe bleibt.{alike}',
+  '{at}: the reading spans no time (its value is {words}), as happens when clocks change. It was left out.{alike}':
+    '{at}: Der Messwert umfasst keine Zeit (sein Wert ist {words}), wie es bei der Zeitumstellung vorkommt. Er wurde weggelassen.{alike}',
+  '{at}: the reading spans {words} where the others span {expected}. It was shared out evenly.{alike}':
+    '{at}: Der Messwert umfasst {words}, die anderen {expected}. Er wurde gleichmäßig verteilt.{alike}',
+  '{file} should count in UTC, yet it skips the hours that local clocks skip. We took local time. Choose UTC if the evening peak comes an hour late.':
+    '{file} sollte in UTC zählen, überspringt aber die Stunden der Zeitumstellung. Wir nehmen Ortszeit. Wählen Sie UTC, wenn die Abendspitze eine Stunde zu spät kommt.',
+  "{file} cuts its days by {names}, not by the home's ({expectedNames}). The days were kept as they were cut.":
+    '{file} teilt die Tage nach {names}, nicht nach der Zeit des Hauses ({expectedNames}). Die Tage blieben, wie sie sind.',
+  '{file} has costs that are not in pounds ({names}). They were left out.':
+    '{file} hat Kosten, die nicht in Pfund sind ({names}). Sie wurden weggelassen.',
+  '{file} has a cost beside each reading, {names} in all. Costs are kept for bills only, so they were left out.':
+    '{file} hat Kosten neben jedem Messwert, zusammen {names}. Kosten werden nur bei Rechnungen behalten, darum fallen sie hier weg.',
+  '{file} also holds {count, plural, one {# billing summary} other {# billing summaries}}, which we do not read. Type the bill in if you need it.':
+    '{file} enthält auch {count, plural, one {# Abrechnung, die} other {# Abrechnungen, die}} wir nicht lesen. Geben Sie die Rechnung ein, wenn Sie sie brauchen.',
+  '{file} is a damaged workbook ({words}). Open it, save it again, or save the sheet as CSV.':
+    '{file} ist eine beschädigte Tabellenmappe ({words}). Öffnen Sie sie und speichern Sie sie neu, oder das Blatt als CSV.',
+  '{file} unpacks to {words}; we read {expected}. Save the sheet you need as CSV.':
+    '{file} hat entpackt {words}; wir lesen {expected}. Speichern Sie das nötige Blatt als CSV.',
+  '{file} is locked or not an XLSX workbook. Save it without a password, or as CSV.':
+    '{file} ist gesperrt oder keine XLSX-Mappe. Speichern Sie sie ohne Kennwort oder als CSV.',
+  '{file} has no sheet with rows in it. Save the data as CSV, or choose another file.':
+    '{file} hat kein Blatt mit Zeilen. Speichern Sie die Daten als CSV, oder wählen Sie eine andere Datei.',
+  '{file} has {count, plural, one {# sheet} other {# sheets}} with data ({names}). We read "{expectedNames}". Choose another if that is wrong.':
+    '{file} hat {count, plural, one {# Blatt} other {# Blätter}} mit Daten ({names}). Gelesen wurde „{expectedNames}“. Wählen Sie ein anderes, wenn das falsch ist.',
+  'We read the sheet "{expectedNames}" of {file}.': 'Gelesen wurde das Blatt „{expectedNames}“ von {file}.',
+  '{at} should end with the place and its clock; {found} is no number of {expected}. Download the weather file again.':
+    '{at} sollte mit dem Ort und seiner Uhrzeit enden; {found} ist keine Zahl der {expected}. Laden Sie die Wetterdatei noch einmal herunter.',
+  '{file} joins months of {count, plural, one {# year} other {# years}} ({names}) into one typical year. It is no record of real days, so it cannot be set beside meter readings. Use a file of measured weather.':
+    '{file} fügt Monate aus {count, plural, one {# Jahr} other {# Jahren}} ({names}) zu einem typischen Jahr zusammen. Das sind keine wirklichen Tage und passt nicht neben Messwerte. Nehmen Sie gemessenes Wetter.',
+  '{file} is the weather of {names}, written in {expected} all year. It was turned into local time.':
+    '{file} ist das Wetter von {names}, das ganze Jahr in {expected}. Es wurde in Ortszeit umgerechnet.',
+  '{file} tells its registers apart in {column} ({names}). Each is kept by itself, and export is never added to import.':
+    '{file} unterscheidet die Zählwerke durch {column} ({names}). Jedes wird für sich behalten; Einspeisung wird nie zum Bezug gezählt.',
+  "{file} has heat beside electricity, so {column} was taken for the heat pump's own meter. Choose another role if it is the whole house.":
+    '{file} hat Wärme neben Strom, darum gilt {column} als eigener Zähler der Wärmepumpe. Wählen Sie etwas anderes, wenn es das ganze Haus ist.',
+  '{at} breaks the rules of JSON at “{names}” or just before it. Look for a comma, bracket or quotation mark too many or too few, or save the tariff as CSV.':
+    '{at} verletzt die Regeln von JSON bei „{names}“ oder kurz davor. Suchen Sie ein Komma, eine Klammer oder ein Anführungszeichen zu viel oder zu wenig, oder speichern Sie den Tarif als CSV.',
+  '{at}: {field} is {said, select, yes {{found}} other {missing}}; it must be {expected}. Correct the file.':
+    '{at}: {field}: {said, select, yes {{found}} other {fehlt}}; verlangt ist {expected}. Berichtigen Sie die Datei.',
+  '{file} has no column "{expectedNames}". A tariff file has the columns band, from, to, days, months and pence per kWh.':
+    '{file} hat keine Spalte „{expectedNames}“. Eine Tarifdatei hat die Spalten band, from, to, days, months und pence per kWh.',
+  '{at}: {column} is {found}; {expected} is expected. Correct the row.':
+    '{at}: {column} lautet {found}; erwartet wird {expected}. Berichtigen Sie die Zeile.',
+  '{file} does not say which fuel it prices. We took {expected}. Confirm it.':
+    '{file} sagt nicht, für welchen Energieträger die Preise gelten. Wir nehmen {expected} an. Bestätigen Sie das.',
+  '{file} does not say whether its prices include VAT. We took them as including 5 % VAT. Confirm it.':
+    '{file} sagt nicht, ob die Preise Mehrwertsteuer enthalten. Wir nehmen an: mit 5 % Mehrwertsteuer. Bestätigen Sie das.',
+  // What intake finds or expects, in its own words
+  'heating oil': 'Heizöl',
+  '{0} a day': '{0} am Tag',
+  '{0} kWh a day': '{0} kWh am Tag',
+  '{0} minutes': '{0} Minuten',
+  '{0} days': '{0} Tage',
+  '1 day': '1 Tag',
+  '{0} litres': '{0} Liter',
+  litre: 'Liter',
+  therm: 'Therm',
+  'hundred ft³': 'hundert ft³',
+  '£ a day': '£ am Tag',
+  'p a day': 'p am Tag',
+  '£ for the whole bill': '£ für die ganze Rechnung',
+  '{0} then {1}': '{0}, dann {1}',
+  included: 'enthalten',
+  'at most {0}': 'höchstens {0}',
+  'at least {0}': 'mindestens {0}',
+  'more than {0}': 'mehr als {0}',
+  'less than {0}': 'weniger als {0}',
+  'over {0} MB': 'über {0} MB',
+  'over {0} readings': 'über {0} Messwerte',
+  'a gap is longer than {0} days, or too few days of the same weekday are near':
+    'Eine Lücke ist länger als {0} Tage, oder zu wenige gleiche Wochentage liegen in der Nähe',
+  'unit code {0}': 'Einheit mit Code {0}',
+  'service kind {0}': 'Art der Versorgung {0}',
+  'commodity {0}': 'Ware {0}',
+  'litres of another liquid': 'Liter einer anderen Flüssigkeit',
+  'it unpacks to over {0} times its size': 'sie wird entpackt über {0}-mal so groß',
+  'its sheet cannot be read': 'ihr Blatt lässt sich nicht lesen',
+  'hours east of Greenwich': 'Stunden östlich von Greenwich',
+  'a number': 'eine Zahl',
+  'a whole number': 'eine ganze Zahl',
+  'a number of litres': 'eine Zahl Liter',
+  'a reading of the counter': 'ein Zählerstand',
+  'a meter reading': 'ein Zählerstand',
+  'an amount': 'ein Betrag',
+  'an amount in pounds': 'ein Betrag in Pfund',
+  'a calorific value in MJ per m³': 'ein Brennwert in MJ je m³',
+  'a date with its time': 'ein Datum mit Uhrzeit',
+  'the beginning of a half-hour': 'der Beginn einer halben Stunde',
+  'a half-hour that the clock has on this day': 'eine halbe Stunde, die es an diesem Tag gibt',
+  'one price; {0} stands there already': 'ein Preis; {0} steht dort schon',
+  'the standing charge in pence a day (0 was taken)': 'der Grundpreis in Pence am Tag (0 wurde angenommen)',
+  'the first day of these prices': 'der erste Tag dieser Preise',
+  'electricity or gas': 'electricity oder gas',
+  'a date such as 2026-10-01': 'ein Datum wie 2026-10-01',
+  'pence a day': 'Pence am Tag',
+  '"5 % included" or "5 % not included"': '„5 % included“ oder „5 % not included“',
+  '{0}, as in the other row of {1}': '{0}, wie in der anderen Zeile von {1}',
+  'days such as mon-fri': 'Tage wie mon-fri',
+  'months such as oct-mar': 'Monate wie oct-mar',
+  'a time such as {0}': 'eine Zeit wie {0}',
+  'prices of a tariff': 'Preise eines Tarifs',
+  // Why a layout fits a file, or does not
+  'the open XML standard for meter data': 'der offene XML-Standard für Zählerdaten',
+  'begins with LOCATION, as EPW weather files do': 'beginnt mit LOCATION, wie EPW-Wetterdateien',
+  'no column of dates': 'keine Spalte mit Daten',
+  'no column of numbers': 'keine Spalte mit Zahlen',
+  'no column of amounts used': 'keine Spalte mit Verbrauch',
+  'a reading before and after in each row': 'alter und neuer Zählerstand in jeder Zeile',
+  'times of day, as readings have': 'Uhrzeiten, wie Messwerte sie haben',
+  'a month and an amount in each row': 'ein Monat und eine Menge in jeder Zeile',
+  'a quarter and an amount in each row': 'ein Quartal und eine Menge in jeder Zeile',
+  'two dates and an amount in each row': 'zwei Daten und eine Menge in jeder Zeile',
+  'one date and an amount in each row, days apart': 'ein Datum und eine Menge in jeder Zeile, Tage auseinander',
+  'dates day by day': 'Daten Tag für Tag',
+  'dates without a time of day': 'Daten ohne Uhrzeit',
+  'a time and a number every {0} minutes': 'eine Zeit und eine Zahl alle {0} Minuten',
+  'times of day, but at no even distance': 'Uhrzeiten, aber in ungleichem Abstand',
+  'many columns of numbers': 'viele Spalten mit Zahlen',
+  'months rather than days': 'Monate statt Tage',
+  'periods longer than a day': 'Zeitspannen länger als ein Tag',
+  'a date and a number for each day': 'ein Datum und eine Zahl für jeden Tag',
+  'dates that are not a day apart': 'Daten, die nicht einen Tag auseinanderliegen',
+  'no 24, 48 or 96 columns of readings': 'nicht 24, 48 oder 96 Spalten mit Messwerten',
+  'a date and {0} columns of {1} minutes': 'ein Datum und {0} Spalten zu {1} Minuten',
+  'periods rather than single dates': 'Zeitspannen statt einzelner Daten',
+  'rows too close in time': 'Zeilen zu dicht beieinander',
+  'a date and litres in each row': 'ein Datum und Liter in jeder Zeile',
+  'a date and an amount delivered in each row': 'ein Datum und eine gelieferte Menge in jeder Zeile',
+  'the file speaks of oil or LPG': 'die Datei spricht von Öl oder Flüssiggas',
+  'no litres': 'keine Liter',
+  'no column that only goes up': 'keine Spalte, die nur steigt',
+  'a counter, but a column of amounts used as well': 'ein Zählwerk, aber auch eine Spalte mit Verbrauch',
+  '"{0}" is named a reading': '„{0}“ heißt Zählerstand',
+  '"{0}" never goes down': '„{0}“ fällt nie',
+};
