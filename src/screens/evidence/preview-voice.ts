@@ -33,7 +33,7 @@ function amountsWords(series: readonly Series[]): string {
   const warmths = series
     .filter(({ carrier }) => isTemperature(carrier))
     .map(({ carrier, total }) => say(MEANS, { of: carrier.replace('-temperature', ''), mean: degrees(total) }));
-  const mean = warmths.length === 0 ? [] : [say('on average {warmths}', { warmths: listed(warmths) })];
+  const mean = warmths.length === 0 ? [] : [say('on average {means}', { means: listed(warmths) })];
   return [...(energies.length === 0 ? [] : [listed(energies)]), ...mean].join(', ');
 }
 

@@ -2,6 +2,7 @@ import { useState } from 'react';
 import type { FullMachine } from '../../model/household/household.ts';
 import type { CivilDate } from '../../model/tariff/tariff.ts';
 import { monthNames, shortMonthNames } from '../../words/numbers.ts';
+import { reword, say } from '../../words/say.ts';
 import { regrade, sentenceOf, typeGiven } from '../shared/given.ts';
 import { GradePicker } from '../shared/grade-picker.tsx';
 import { formatPlain } from '../shared/number-text.ts';
@@ -18,7 +19,7 @@ export function BrineMonths(props: {
 }) {
   const { given, today } = props;
   const [texts, setTexts] = useState<readonly string[]>(() =>
-    monthNames().map((_, m) => String(given?.value[m] ?? '')),
+    monthNames().map((_, m) => (given ? formatPlain(given.value[m]!) : '')),
   );
   const typed = readMonths(texts);
   const set = (month: number, text: string) => {
@@ -30,7 +31,7 @@ export function BrineMonths(props: {
   };
   return (
     <fieldset className="field">
-      <legend className="field-label">Brine coming in, month by month, °C</legend>
+      <legend className="field-label">{say('Brine coming in, month by month, °C')}</legend>
       <div className="brine-months">
         {monthNames().map((name, month) => (
           <label key={name}>
@@ -39,7 +40,7 @@ export function BrineMonths(props: {
               type="text"
               inputMode="decimal"
               autoComplete="off"
-              aria-label={`Brine in ${name}`}
+              aria-label={say('Brine in {name}', { name })}
               placeholder={formatPlain(Number(props.workedOutC[month]?.toFixed(1) ?? 0))}
               value={texts[month]}
               onChange={(event) => set(month, event.target.value)}
@@ -49,7 +50,7 @@ export function BrineMonths(props: {
       </div>
       {given ? (
         <GradePicker
-          about="Brine month by month"
+          about={say('Brine month by month')}
           value={given.grade}
           onChange={(grade) => props.onChange(regrade(given, grade))}
         />
@@ -61,8 +62,10 @@ export function BrineMonths(props: {
       ) : null}
       <p className="field-note">
         {given
-          ? `${sentenceOf(given.origin)} It stands above kind and depth of the array.`
-          : 'Measured somewhere near? Then type all twelve. Until then the grey figures are worked out from the ground.'}
+          ? `${sentenceOf(reword(given.origin))} ${say('It stands above kind and depth of the array.')}`
+          : say(
+              'Measured somewhere near? Then type all twelve. Until then the grey figures are worked out from the ground.',
+            )}
       </p>
     </fieldset>
   );

@@ -3,7 +3,8 @@ import type { MachineResult } from '../../model/appraisal/appraisal.ts';
 import { extrasWorking, fieldWorking } from '../../model/explained/field.ts';
 import { rangedWorking } from '../../model/explained/ranged.ts';
 import { fieldSentence, leanSentence } from '../../words/machine.ts';
-import { factor } from '../../words/numbers.ts';
+import { factor, grouped } from '../../words/numbers.ts';
+import { reword, say } from '../../words/say.ts';
 import { useHousehold } from '../household-context.tsx';
 import { HowWeKnow } from '../shared/how-we-know.tsx';
 import type { RangeRow } from '../shared/ranges/layout.ts';
@@ -11,10 +12,10 @@ import { RangesPicture } from '../shared/ranges/picture.tsx';
 
 export function factorRows(machine: MachineResult): RangeRow[] {
   const { whole, fieldSpread } = machine;
-  const range = (low: number, high: number) => `${factor(low)} to ${factor(high)}`;
+  const range = (low: number, high: number) => say('{low} to {high}', { low: factor(low), high: factor(high) });
   return [
     {
-      name: 'This machine, all counted',
+      name: say('This machine, all counted'),
       kind: 'pump',
       grade: whole.grade,
       low: whole.low,
@@ -24,7 +25,7 @@ export function factorRows(machine: MachineResult): RangeRow[] {
       range: range(whole.low, whole.high),
     },
     {
-      name: 'Measured in other homes',
+      name: say('Measured in other homes'),
       kind: 'beside',
       grade: 'measured',
       low: fieldSpread.low,
@@ -43,27 +44,33 @@ export function FactorFigure() {
   const { fieldSpread } = machine;
   return (
     <ChartFigure
-      name="Seasonal factor beside field trials"
+      name={say('Seasonal factor beside field trials')}
       sentence={fieldSentence(machine)}
       picture={<RangesPicture rows={rows} tickLabel={(value) => factor(value)} smallestStep={0.5} />}
       known={
         <HowWeKnow
           find={() => [rangedWorking(machine.whole), fieldWorking(machine), extrasWorking(machine)]}
-          about="Seasonal factor"
+          about={say('Seasonal factor')}
           plain
         />
       }
-      note={`${leanSentence(machine)} Units of heat for each unit bought, over a year, at ${fieldSpread.boundary}. Source: ${fieldSpread.source}.`}
+      note={[
+        leanSentence(machine),
+        say('Units of heat for each unit bought, over a year, at {boundary}.', { boundary: fieldSpread.boundary }),
+        say('Source: {source}', { source: `${reword(fieldSpread.source)}.` }),
+      ].join(' ')}
       table={{
-        caption: `Seasonal factor at ${fieldSpread.boundary}. 8 cases in 10 lie between low and high.`,
+        caption: say('Seasonal factor at {boundary}. 8 cases in 10 lie between low and high.', {
+          boundary: fieldSpread.boundary,
+        }),
         columns: [
-          { name: 'What' },
-          { name: 'As reckoned', number: true },
-          { name: 'Low', number: true },
-          { name: 'High', number: true },
+          { name: say('What') },
+          { name: say('As reckoned'), number: true },
+          { name: say('Low'), number: true },
+          { name: say('High'), number: true },
         ],
         rows: rows.map((row) => ({
-          cells: [row.name, ...[row.middle, row.low, row.high].map((value) => value.toFixed(2))],
+          cells: [row.name, ...[row.middle, row.low, row.high].map((value) => grouped(value, 2))],
           ours: row.kind === 'pump',
         })),
       }}

@@ -1,16 +1,18 @@
 /** What the machine's worked-out year comes to: factors at each boundary, electricity by use, what it hangs on. */
+
 import { BOUNDARIES } from '../../model/heat-pump/boundaries.ts';
 import type { Balance } from '../../model/heat-pump/full/year.ts';
 import { drivesSentence, electricUseName } from '../../words/full-year.ts';
 import { boundaryName } from '../../words/machine.ts';
-import { exactKWh, monthNames, percent } from '../../words/numbers.ts';
+import { capitalised, exactKWh, grouped, monthNames, percent } from '../../words/numbers.ts';
+import { say } from '../../words/say.ts';
 import { useHousehold } from '../household-context.tsx';
 import { FigureButton } from '../shared/spoken.tsx';
 import { listUses, type WorkedYear } from './full-year.ts';
 
 const DECIMALS = 2;
 const factorText = (balance: Balance, boundary: (typeof BOUNDARIES)[number]) =>
-  balance.factors === null ? 'none' : balance.factors[boundary].toFixed(DECIMALS);
+  balance.factors === null ? say('none') : grouped(balance.factors[boundary], DECIMALS);
 
 export function FullResult({ worked }: { readonly worked: WorkedYear }) {
   const { year, monthly } = worked.full;
@@ -18,15 +20,15 @@ export function FullResult({ worked }: { readonly worked: WorkedYear }) {
   const heatKWh = (balance: Balance) => balance.spaceHeatKWh + balance.waterHeatKWh + balance.resistanceHeatKWh;
   return (
     <section>
-      <h3>The year, half-hour by half-hour</h3>
+      <h3>{say('The year, half-hour by half-hour')}</h3>
       <p className="explain voice full-drives">{drivesSentence(worked.drives)}</p>
       <div className="full-tables">
         <table className="narrow">
-          <caption>Units of heat for each unit bought (SPF), by what is counted</caption>
+          <caption>{say('Units of heat for each unit bought (SPF), by what is counted')}</caption>
           <tbody>
             {BOUNDARIES.map((boundary) => (
               <tr key={boundary} className={boundary === 'H4' ? 'ours' : undefined}>
-                <th scope="row">{capital(boundaryName(boundary))}</th>
+                <th scope="row">{capitalised(boundaryName(boundary))}</th>
                 <td className="number">
                   {boundary === 'H4' ? (
                     <FigureButton
@@ -43,7 +45,7 @@ export function FullResult({ worked }: { readonly worked: WorkedYear }) {
           </tbody>
         </table>
         <table className="narrow">
-          <caption>Where the electricity goes in a year</caption>
+          <caption>{say('Where the electricity goes in a year')}</caption>
           <tbody>
             {listUses(year).map(({ use, kWh, share }) => (
               <tr key={use}>
@@ -53,7 +55,7 @@ export function FullResult({ worked }: { readonly worked: WorkedYear }) {
               </tr>
             ))}
             <tr className="ours">
-              <th scope="row">All of it</th>
+              <th scope="row">{say('All of it')}</th>
               <td className="number">{exactKWh(worked.full.electricityKWh)}</td>
               <td />
             </tr>
@@ -61,18 +63,18 @@ export function FullResult({ worked }: { readonly worked: WorkedYear }) {
         </table>
       </div>
       <details className="notes">
-        <summary>Month by month</summary>
+        <summary>{say('Month by month')}</summary>
         <div className="scroll-x">
           <table className="full-months">
-            <caption className="unseen">Heat, electricity and factors by month</caption>
+            <caption className="unseen">{say('Heat, electricity and factors by month')}</caption>
             <thead>
               <tr>
-                <th scope="col">Month</th>
+                <th scope="col">{say('Month')}</th>
                 <th scope="col" className="number">
-                  Heat
+                  {say('Heat')}
                 </th>
                 <th scope="col" className="number">
-                  Electricity
+                  {say('Electricity')}
                 </th>
                 {BOUNDARIES.map((boundary) => (
                   <th key={boundary} scope="col" className="number">
@@ -101,5 +103,3 @@ export function FullResult({ worked }: { readonly worked: WorkedYear }) {
     </section>
   );
 }
-
-const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);

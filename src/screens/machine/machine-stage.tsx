@@ -1,12 +1,14 @@
 /** The machine: what it gives for each unit bought, at which boundary, and beside what was measured in other homes. */
+
 import { useDeferredValue, useMemo } from 'react';
 import { rangedWorking } from '../../model/explained/ranged.ts';
 import { addedWorking } from '../../model/heat-pump/added-working.ts';
 import { wayExplained } from '../../words/full-year.ts';
 import { addsSentence, factorSentence } from '../../words/machine.ts';
 import { factor, spokenRatio } from '../../words/numbers.ts';
+import { phrase, say } from '../../words/say.ts';
 import { useHousehold } from '../household-context.tsx';
-import { type Choice, PickField } from '../shared/choice-field.tsx';
+import { type Choice, PickField, sayChoices } from '../shared/choice-field.tsx';
 import { patchSection } from '../shared/patch.ts';
 import { QuestionList } from '../shared/question-list.tsx';
 import { StageHead } from '../shared/stage-head.tsx';
@@ -22,8 +24,8 @@ import './machine.css';
 
 type Way = 'quick' | 'full';
 const WAYS: readonly Choice<Way>[] = [
-  { value: 'quick', label: 'Quick: factors typed' },
-  { value: 'full', label: 'Full: worked out by the half-hour' },
+  { value: 'quick', label: phrase('Quick: factors typed') },
+  { value: 'full', label: phrase('Full: worked out by the half-hour') },
 ];
 
 export function MachineStage() {
@@ -42,9 +44,9 @@ export function MachineStage() {
       <FlowFigure />
       <FactorFigure />
       <PickField
-        label="How its year is worked out"
+        label={say('How its year is worked out')}
         value={way}
-        choices={WAYS}
+        choices={sayChoices(WAYS)}
         note={wayExplained(way)}
         onChange={(next) => change(patchSection('machine', { way: next }))}
       />

@@ -1,6 +1,7 @@
 import { extrasWorking } from '../../model/explained/field.ts';
 import { shareSentence } from '../../words/machine.ts';
 import { factor, spokenKWh } from '../../words/numbers.ts';
+import { say } from '../../words/say.ts';
 import { useHousehold } from '../household-context.tsx';
 import { FigureButton, Spoken } from '../shared/spoken.tsx';
 
@@ -10,16 +11,16 @@ export function MeterSees() {
   const { machine } = appraisal;
   const { space, water, whole, boundary } = machine;
   const rows = [
-    { name: 'Rooms alone', figure: space, at: boundary },
-    { name: 'Hot water alone', figure: water, at: boundary },
-    { name: 'What the meter sees', figure: whole, at: 'H4' },
+    { name: say('Rooms alone'), figure: space, at: boundary },
+    { name: say('Hot water alone'), figure: water, at: boundary },
+    { name: say('What the meter sees'), figure: whole, at: 'H4' },
   ] as const;
   return (
     <section>
-      <h3>What the meter will see</h3>
+      <h3>{say('What the meter will see')}</h3>
       <p className="explain">
         <Spoken
-          sentence={`${shareSentence(machine)} Say this before the first bill does.`}
+          sentence={`${shareSentence(machine)} ${say('Say this before the first bill does.')}`}
           figures={[{ text: spokenKWh(machine.extraKWh), working: extrasWorking(machine) }]}
           onOpen={openWorking}
         />
@@ -27,10 +28,10 @@ export function MeterSees() {
       <table className="narrow">
         <thead>
           <tr>
-            <th scope="col">Units of heat for each unit bought</th>
-            <th scope="col">Counted at</th>
+            <th scope="col">{say('Units of heat for each unit bought')}</th>
+            <th scope="col">{say('Counted at')}</th>
             <th scope="col" className="number">
-              Factor
+              {say('Factor')}
             </th>
           </tr>
         </thead>

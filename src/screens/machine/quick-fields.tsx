@@ -1,5 +1,6 @@
 import { Boundary } from '../../model/household/household.ts';
 import { factor } from '../../words/numbers.ts';
+import { phrase, say } from '../../words/say.ts';
 import { fallbackFor } from '../heat/fallbacks.ts';
 import { useHousehold } from '../household-context.tsx';
 import { ChoiceField } from '../shared/choice-field.tsx';
@@ -8,12 +9,12 @@ import { patchSection } from '../shared/patch.ts';
 
 /** What electricity each boundary counts. Source: SEPEMO-Build, Concept for evaluation of SPF, version 2.2, 2012. */
 const BOUNDARY_WORDS: { readonly [boundary in Boundary]: string } = {
-  H1: 'H1: the compressor alone',
-  H2: 'H2: with the brine pump or fan',
-  H3: 'H3: with the backup heater too',
-  H4: 'H4: with all pumps, as the meter sees it',
+  H1: phrase('H1: the compressor alone'),
+  H2: phrase('H2: with the brine pump or fan'),
+  H3: phrase('H3: with the backup heater too'),
+  H4: phrase('H4: with all pumps, as the meter sees it'),
 };
-const WHY_FACTOR = 'Below 1 it would be worse than a plain heater; above 8 no home has been measured.';
+const WHY_FACTOR = phrase('Below 1 it would be worse than a plain heater; above 8 no home has been measured.');
 
 /** The quick way: factors for the whole year. Nothing here must be filled: field trials stand in. */
 export function QuickFields() {
@@ -22,44 +23,44 @@ export function QuickFields() {
   const given = machine.spaceFactor ?? machine.waterFactor;
   return (
     <section>
-      <h3>Factors for the year</h3>
+      <h3>{say('Factors for the year')}</h3>
       <div className="fields">
         <GivenField
-          label="Factor for the rooms"
+          label={say('Factor for the rooms')}
           given={machine.spaceFactor}
-          limits={{ min: 1, max: 8, unit: '', why: WHY_FACTOR }}
+          limits={{ min: 1, max: 8, unit: '', why: say(WHY_FACTOR) }}
           today={today}
           fallback={{ text: factor(appraisal.machine.space.value), source: fieldSource(appraisal.machine.source) }}
-          help="Seasonal, not the factor of one moment."
+          help={say('Seasonal, not the factor of one moment.')}
           onChange={(spaceFactor) => change(patchSection('machine', { spaceFactor }))}
         />
         <GivenField
-          label="Factor for hot water"
+          label={say('Factor for hot water')}
           given={machine.waterFactor}
-          limits={{ min: 1, max: 8, unit: '', why: WHY_FACTOR }}
+          limits={{ min: 1, max: 8, unit: '', why: say(WHY_FACTOR) }}
           today={today}
           fallback={{
             text: factor(appraisal.machine.water.value),
             source: machine.spaceFactor
-              ? 'worked out from the factor for the rooms'
+              ? say('worked out from the factor for the rooms')
               : fieldSource(appraisal.machine.source),
           }}
           onChange={(waterFactor) => change(patchSection('machine', { waterFactor }))}
         />
         <ChoiceField
-          label="These factors count"
+          label={say('These factors count')}
           value={machine.boundary}
-          emptyLabel={`not said: taken as ${appraisal.machine.boundary}`}
-          choices={Boundary.options.map((value) => ({ value, label: BOUNDARY_WORDS[value] }))}
+          emptyLabel={say('not said: taken as {name}', { name: appraisal.machine.boundary })}
+          choices={Boundary.options.map((value) => ({ value, label: say(BOUNDARY_WORDS[value]) }))}
           note={
             given
-              ? 'A factor without its boundary misleads. Ask whoever gave it.'
-              : 'The same machine has a lower factor the more is counted.'
+              ? say('A factor without its boundary misleads. Ask whoever gave it.')
+              : say('The same machine has a lower factor the more is counted.')
           }
           onChange={(boundary) => change(patchSection('machine', { boundary }))}
         />
         <GivenField
-          label="Heat from the backup heater"
+          label={say('Heat from the backup heater')}
           given={machine.backupShare}
           limits={{ min: 0, max: 100, unit: '%' }}
           scale={100}
@@ -72,4 +73,5 @@ export function QuickFields() {
   );
 }
 
-const fieldSource = (source: 'ground' | 'air') => `the middle of British ${source}-source field trials`;
+const fieldSource = (source: 'ground' | 'air') =>
+  say('the middle of British {source, select, ground {ground} other {air}}-source field trials', { source });

@@ -1,7 +1,9 @@
 /** Rated points and brine by month as they are being typed: kept only once they are whole. */
+
 import { RatedPoint } from '../../model/household/household.ts';
 import { monthNames } from '../../words/numbers.ts';
-import { type NumberLimits, readNumber, refuseNumber } from '../shared/number-text.ts';
+import { phrase, say } from '../../words/say.ts';
+import { formatPlain, type NumberLimits, readNumber, refuseNumber } from '../shared/number-text.ts';
 
 export interface PointRow {
   readonly sourceC: string;
@@ -19,10 +21,10 @@ export const POINT_LIMITS: { readonly [cell in keyof PointRow]: NumberLimits } =
   outputKW: { min: 0.1, max: 200, unit: 'kW' },
 };
 const CELL_NAMES: { readonly [cell in keyof PointRow]: string } = {
-  sourceC: 'source',
-  flowC: 'water',
+  sourceC: phrase('source'),
+  flowC: phrase('water'),
   cop: 'COP',
-  outputKW: 'output',
+  outputKW: phrase('output'),
 };
 
 export type Typed<T> =
@@ -32,10 +34,10 @@ export type Typed<T> =
 
 export const pointRows = (points: readonly RatedPoint[]): PointRow[] =>
   points.map(({ sourceC, flowC, cop, outputKW }) => ({
-    sourceC: String(sourceC),
-    flowC: String(flowC),
-    cop: String(cop),
-    outputKW: outputKW === undefined ? '' : String(outputKW),
+    sourceC: formatPlain(sourceC),
+    flowC: formatPlain(flowC),
+    cop: formatPlain(cop),
+    outputKW: outputKW === undefined ? '' : formatPlain(outputKW),
   }));
 
 const cells = ['sourceC', 'flowC', 'cop', 'outputKW'] as const;
@@ -44,20 +46,29 @@ const isBlank = (row: PointRow) => cells.every((cell) => row[cell].trim() === ''
 /** Points of the rows that hold any; the output may stay open, the other three may not. */
 export function readPoints(rows: readonly PointRow[]): Typed<RatedPoint[]> {
   const points: RatedPoint[] = [];
-  for (const [index, row] of rows.entries()) {
-    if (isBlank(row)) continue;
+  for (const [index, cellsTyped] of rows.entries()) {
+    if (isBlank(cellsTyped)) continue;
+    const row = index + 1;
     const value: Partial<Record<keyof PointRow, number>> = {};
     for (const cell of cells) {
-      const reading = readNumber(row[cell]);
+      const reading = readNumber(cellsTyped[cell]);
       const refused = refuseNumber(reading, POINT_LIMITS[cell]);
-      if (refused !== null) return { kind: 'wanting', sentence: `Row ${index + 1}, ${CELL_NAMES[cell]}: ${refused}` };
+      if (refused !== null)
+        return {
+          kind: 'wanting',
+          sentence: say('Row {row}, {cell}: {refused}', { row, cell: say(CELL_NAMES[cell]), refused }),
+        };
       if (reading.kind === 'number') value[cell] = reading.value;
       else if (cell !== 'outputKW') {
-        return { kind: 'wanting', sentence: `Row ${index + 1} still needs its ${CELL_NAMES[cell]}.` };
+        return {
+          kind: 'wanting',
+          sentence: say('Row {row} still needs its {cell}.', { row, cell: say(CELL_NAMES[cell]) }),
+        };
       }
     }
     const same = points.find(({ sourceC, flowC }) => sourceC === value.sourceC && flowC === value.flowC);
-    if (same) return { kind: 'wanting', sentence: `Row ${index + 1} is at the same temperatures as an earlier row.` };
+    if (same)
+      return { kind: 'wanting', sentence: say('Row {row} is at the same temperatures as an earlier row.', { row }) };
     points.push(RatedPoint.parse(value));
   }
   return points.length === 0 ? { kind: 'empty' } : { kind: 'whole', value: points };
@@ -77,7 +88,10 @@ export function readMonths(texts: readonly string[]): Typed<number[]> {
   }
   const missing = readings.flatMap(({ kind }, month) => (kind === 'empty' ? [monthNames()[month]!] : []));
   if (missing.length > 0) {
-    return { kind: 'wanting', sentence: `All twelve months are needed. ${missing[0]} is the first that is missing.` };
+    return {
+      kind: 'wanting',
+      sentence: say('All twelve months are needed. {month} is the first that is missing.', { month: missing[0]! }),
+    };
   }
   return { kind: 'whole', value: values };
 }

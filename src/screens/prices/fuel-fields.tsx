@@ -2,7 +2,7 @@ import type { Value } from '../../model/reference.ts';
 import { reference } from '../../reference/index.ts';
 import { grouped, moneySign, penceSign } from '../../words/numbers.ts';
 import { datesInShort } from '../../words/prices.ts';
-import { phrase, say } from '../../words/say.ts';
+import { phrase, reword, say } from '../../words/say.ts';
 import { useHousehold } from '../household-context.tsx';
 import type { Fallback } from '../shared/given.ts';
 import { GivenField } from '../shared/given-field.tsx';
@@ -17,7 +17,7 @@ const SERVICES = [
 ] as const;
 const serviceFallback = (value: Value): Fallback => ({
   text: formatPlain(value.value),
-  source: `${value.source} (${value.provenance})`,
+  source: `${reword(value.source)} (${value.provenance})`,
 });
 
 /** Litres and service. */
@@ -27,7 +27,7 @@ export function FuelFields() {
   const litre = (fuel: 'oil' | 'lpg'): Fallback => {
     const basis = appraisal.prices[fuel];
     const perLitre = appraisal.prices[`${fuel}PencePerKWh`] * reference.kWhPerLitre[fuel].value;
-    return { text: grouped(perLitre, 1), source: `${basis.origin} (${datesInShort(basis)})` };
+    return { text: grouped(perLitre, 1), source: `${reword(basis.origin)} (${datesInShort(basis)})` };
   };
   return (
     <>

@@ -168,7 +168,7 @@ export const COST: Catalogue = {
   'what the heat pump uses': 'was die Wärmepumpe braucht',
   'heat given out': 'abgegebene Wärme',
   weather: 'Wetter',
-  'a temperature of the machine': 'eine Temperatur der Maschine',
+  'a temperature of the machine': 'eine Temperatur des Geräts',
   'local time': 'Ortszeit',
   UTC: 'UTC',
   'winter time all year': 'das ganze Jahr Winterzeit',

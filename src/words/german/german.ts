@@ -10,6 +10,7 @@ import { FINDINGS_WORTH } from './findings-worth.ts';
 import { FRAME } from './frame.ts';
 import { HEAT_SCREEN } from './heat-screen.ts';
 import { LEAVE_BEHIND } from './leave-behind.ts';
+import { MACHINE_SCREEN } from './machine-screen.ts';
 import { MODEL } from './model.ts';
 import { NUMBERS } from './numbers.ts';
 import { PRICES_SCREEN } from './prices-screen.ts';
@@ -39,6 +40,7 @@ export const german: Catalogue = {
   ...BILL_SUMS_SCREEN,
   ...PRICES_SCREEN,
   ...EVIDENCE_SCREEN,
+  ...MACHINE_SCREEN,
   ...SITE_READINGS,
   ...BILL_SUMS,
   ...REMARKS,
