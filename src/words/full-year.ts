@@ -1,17 +1,18 @@
 /** The machine's year worked out by the half-hour, in words: what uses electricity, and what it hangs on most. */
 import type { ElectricUse } from '../model/heat-pump/full/year.ts';
 import { spokenKWh, spokenPounds } from './numbers.ts';
+import { phrase, say } from './say.ts';
 
 const USES: Readonly<Record<ElectricUse, string>> = {
-  space: 'Compressor, for the rooms',
-  water: 'Compressor, for hot water',
-  'source-pump': 'Source pump or fan',
-  backup: 'Backup heater',
-  pasteurisation: 'Weekly heating of the hot water tank',
-  circulator: 'Pump of the heating circuit',
-  standby: 'Standby',
+  space: phrase('Compressor, for the rooms'),
+  water: phrase('Compressor, for hot water'),
+  'source-pump': phrase('Source pump or fan'),
+  backup: phrase('Backup heater'),
+  pasteurisation: phrase('Weekly heating of the hot water tank'),
+  circulator: phrase('Pump of the heating circuit'),
+  standby: phrase('Standby'),
 };
-export const electricUseName = (use: ElectricUse): string => USES[use];
+export const electricUseName = (use: ElectricUse): string => say(USES[use]);
 
 /** What less of something would bring in a year; negative where it would cost more. */
 export interface Drive {
@@ -20,10 +21,10 @@ export interface Drive {
   readonly savedPence: number;
 }
 
-const SUBJECTS: Readonly<Record<Drive['driver'], string>> = {
-  flow: 'Heating water 5 degrees cooler',
-  'hot-water': 'Hot water 5 degrees cooler',
-  array: 'Half as much pipe again in the ground',
+const SAVINGS: Readonly<Record<Drive['driver'], string>> = {
+  flow: phrase('Heating water 5 degrees cooler would save about {amount} a year ({units}).'),
+  'hot-water': phrase('Hot water 5 degrees cooler would save about {amount} a year ({units}).'),
+  array: phrase('Half as much pipe again in the ground would save about {amount} a year ({units}).'),
 };
 
 /** Below so much a year nobody would change anything for it. */
@@ -35,16 +36,15 @@ export function drivesSentence(drives: readonly Drive[]): string {
     .filter((drive) => drive.savedPence >= LEAST_PENCE)
     .toSorted((a, b) => b.savedKWh - a.savedKWh)
     .slice(0, 2);
-  if (worth.length === 0) return 'Cooler water or more pipe in the ground would change little here.';
+  if (worth.length === 0) return say('Cooler water or more pipe in the ground would change little here.');
   return worth
-    .map(
-      ({ driver, savedKWh, savedPence }) =>
-        `${SUBJECTS[driver]} would save about ${spokenPounds(savedPence)} a year (${spokenKWh(savedKWh)}).`,
+    .map(({ driver, savedKWh, savedPence }) =>
+      say(SAVINGS[driver], { amount: spokenPounds(savedPence), units: spokenKWh(savedKWh) }),
     )
     .join(' ');
 }
 
 export const wayExplained = (way: 'quick' | 'full'): string =>
   way === 'quick'
-    ? 'Two factors for the whole year, from a data sheet or a certificate.'
-    : 'From the rated points, the ground and the weather, half-hour by half-hour.';
+    ? say('Two factors for the whole year, from a data sheet or a certificate.')
+    : say('From the rated points, the ground and the weather, half-hour by half-hour.');

@@ -8,8 +8,11 @@ import { DRIVERS } from './drivers.ts';
 import { EVIDENCE_SCREEN } from './evidence-screen.ts';
 import { FINDINGS_WORTH } from './findings-worth.ts';
 import { FRAME } from './frame.ts';
+import { HEAT } from './heat.ts';
 import { HEAT_SCREEN } from './heat-screen.ts';
 import { LEAVE_BEHIND } from './leave-behind.ts';
+import { LIFETIME } from './lifetime.ts';
+import { MACHINE } from './machine.ts';
 import { MACHINE_SCREEN } from './machine-screen.ts';
 import { MODEL } from './model.ts';
 import { NUMBERS } from './numbers.ts';
@@ -44,4 +47,7 @@ export const german: Catalogue = {
   ...SITE_READINGS,
   ...BILL_SUMS,
   ...REMARKS,
+  ...HEAT,
+  ...MACHINE,
+  ...LIFETIME,
 };

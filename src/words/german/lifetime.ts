@@ -1,0 +1,80 @@
+import type { Catalogue } from '../say.ts';
+
+/** What the next years may bring. */
+export const LIFETIME: Catalogue = {
+  '{years, plural, one {one year} other {# years}}': '{years, plural, one {ein Jahr} other {# Jahre}}',
+  'We cannot say yet what the next years may bring.':
+    'Was die nächsten Jahre bringen können, lässt sich noch nicht sagen.',
+  'Over {years, plural, one {one year} other {# years}} both would cost about the same to run.':
+    'In {years, plural, one {einem Jahr} other {# Jahren}} würden beide im Betrieb etwa gleich viel kosten.',
+  'Over {years, plural, one {one year} other {# years}} the heat pump might cost about {amount} {way, select, less {less} other {more}} to run.':
+    'In {years, plural, one {einem Jahr} other {# Jahren}} könnte die Wärmepumpe im Betrieb etwa {amount} {way, select, less {weniger} other {mehr}} kosten.',
+  'Over {years, plural, one {one year} other {# years}} both would cost about the same, the price of putting them in counted.':
+    'In {years, plural, one {einem Jahr} other {# Jahren}} würden beide etwa gleich viel kosten, den Einbau mitgezählt.',
+  'Over {years, plural, one {one year} other {# years}} the heat pump might cost about {amount} more in all.':
+    'In {years, plural, one {einem Jahr} other {# Jahren}} könnte die Wärmepumpe insgesamt etwa {amount} mehr kosten.',
+  'At first the heat pump costs less. Over {years, plural, one {one year} other {# years}} it might cost about {amount} more in all.':
+    'Am Anfang kostet die Wärmepumpe weniger. In {years, plural, one {einem Jahr} other {# Jahren}} könnte sie insgesamt etwa {amount} mehr kosten.',
+  'Over {years, plural, one {one year} other {# years}} the heat pump might cost about {amount} less in all, from the first day on.':
+    'In {years, plural, one {einem Jahr} other {# Jahren}} könnte die Wärmepumpe insgesamt etwa {amount} weniger kosten, vom ersten Tag an.',
+  'Over {years, plural, one {one year} other {# years}} the heat pump might cost about {amount} less in all.':
+    'In {years, plural, one {einem Jahr} other {# Jahren}} könnte die Wärmepumpe insgesamt etwa {amount} weniger kosten.',
+  'The heat pump costs more to put in. After about {paid, plural, one {one year} other {# years}} it might have paid that back.':
+    'Der Einbau der Wärmepumpe kostet mehr. Nach etwa {paid, plural, one {einem Jahr} other {# Jahren}} könnte das wieder hereingeholt sein.',
+  'We are not sure: {range} in 8 cases out of 10.': 'Sicher ist das nicht: in 8 von 10 Fällen {range}.',
+  'Against {other} it comes out about the same {kind, select, whole {in all} other {to run}}.':
+    'Gegen {other} ist es {kind, select, whole {insgesamt} other {im Betrieb}} etwa gleich viel.',
+  'Against {other} it comes out about {amount} {way, select, less {less} other {more}} {kind, select, whole {in all} other {to run}}.':
+    'Gegen {other} sind es {kind, select, whole {insgesamt} other {im Betrieb}} etwa {amount} {way, select, less {weniger} other {mehr}}.',
+  'We are not sure: against {other} it is {range} in 8 cases out of 10.':
+    'Sicher ist das nicht: Gegen {other} sind es in 8 von 10 Fällen {range}.',
+  '{range} less': '{range} weniger',
+  '{range} more': '{range} mehr',
+  '{more} more to {less} less': '{more} mehr bis {less} weniger',
+  'After {years, plural, one {one year} other {# years}} it has cost less {kind, select, whole {in all} other {to run}} in nearly all futures. Nobody can be certain.':
+    'Nach {years, plural, one {einem Jahr} other {# Jahren}} hat sie in fast allen möglichen Verläufen {kind, select, whole {insgesamt} other {im Betrieb}} weniger gekostet. Sicher sein kann niemand.',
+  'After {years, plural, one {one year} other {# years}} it has cost less {kind, select, whole {in all} other {to run}} in hardly any future.':
+    'Nach {years, plural, one {einem Jahr} other {# Jahren}} hat sie in kaum einem möglichen Verlauf {kind, select, whole {insgesamt} other {im Betrieb}} weniger gekostet.',
+  'After {years, plural, one {one year} other {# years}} it has cost less {kind, select, whole {in all} other {to run}} in {less, plural, one {# future} other {# futures}} out of {all}, and more in {more}.':
+    'Nach {years, plural, one {einem Jahr} other {# Jahren}} hat sie in {less, plural, other {#}} von {all} möglichen Verläufen {kind, select, whole {insgesamt} other {im Betrieb}} weniger gekostet, in {more} mehr.',
+  'It costs less to put in, but after about {years, plural, one {one year} other {# years}} it has cost more in all.':
+    'Der Einbau kostet weniger, aber nach etwa {years, plural, one {einem Jahr} other {# Jahren}} hat sie insgesamt mehr gekostet.',
+  'The heat pump costs no more to put in, so nothing has to be paid back.':
+    'Der Einbau der Wärmepumpe kostet nicht mehr, also ist nichts hereinzuholen.',
+  'The price of putting it in is not paid back within {years, plural, one {one year} other {# years}}.':
+    'Der Preis des Einbaus kommt in {years, plural, one {einem Jahr} other {# Jahren}} nicht wieder herein.',
+  'The price of putting it in might be paid back after about {years, plural, one {one year} other {# years}}.':
+    'Der Preis des Einbaus könnte nach etwa {years, plural, one {einem Jahr} other {# Jahren}} wieder herein sein.',
+  'Hardly any of the futures we tried changes that.':
+    'Kaum einer der Verläufe, die wir durchgerechnet haben, ändert das.',
+  'It could be {from}, or not within {years, plural, one {one year} other {# years}} at all.':
+    'Es kann {from} dauern, oder in {years, plural, one {einem Jahr} other {# Jahren}} gar nicht gelingen.',
+  'It could be {from} or as many as {to}.': 'Es kann {from} dauern oder auch {to}.',
+  'Money later is worth less than money now, here by {rate} a year.':
+    'Späteres Geld ist weniger wert als heutiges, hier um {rate} im Jahr.',
+  'Seen so, both come out about the same.': 'So gesehen kommen beide etwa gleich heraus.',
+  'Seen so, the heat pump is about {amount} {side, select, ahead {ahead} other {behind}}.':
+    'So gesehen liegt die Wärmepumpe etwa {amount} {side, select, ahead {vorn} other {zurück}}.',
+  'So a price that is paid back can still be a loss.': 'Ein Preis kann also hereinkommen und doch ein Verlust sein.',
+  'Spread evenly, all that is paid is about {amount} a year with the heat pump. With {other} it is about {otherAmount}.':
+    'Gleichmäßig verteilt zahlt man mit der Wärmepumpe alles in allem etwa {amount} im Jahr. Zum Vergleich, {other}: etwa {otherAmount}.',
+  'We let the price of electricity go its own way: in the middle it {way, select, level {keeps pace with other prices} up {rises {rate} a year against other prices} other {falls {rate} a year against other prices}}.':
+    'Den Strompreis lassen wir seinen eigenen Weg gehen: Im Mittel {way, select, level {hält er mit anderen Preisen Schritt} up {steigt er um {rate} im Jahr gegenüber anderen Preisen} other {fällt er um {rate} im Jahr gegenüber anderen Preisen}}.',
+  'In the middle, fuel and electricity keep pace with other prices.':
+    'Im Mittel halten Brennstoff und Strom mit anderen Preisen Schritt.',
+  'In the middle, electricity {way, select, level {keeps pace with other prices} up {rises {rate} a year against other prices} other {falls {rate} a year against other prices}}.':
+    'Im Mittel {way, select, level {hält Strom mit anderen Preisen Schritt} up {steigt Strom um {rate} im Jahr gegenüber anderen Preisen} other {fällt Strom um {rate} im Jahr gegenüber anderen Preisen}}.',
+  'The other fuel {way, select, level {keeps pace with other prices} up {rises {rate} a year against other prices} other {falls {rate} a year against other prices}}.':
+    'Der andere Brennstoff {way, select, level {hält mit anderen Preisen Schritt} up {steigt um {rate} im Jahr gegenüber anderen Preisen} other {fällt um {rate} im Jahr gegenüber anderen Preisen}}.',
+  'This is a picture of what may come, not advice.': 'Das ist ein Bild von dem, was kommen kann, und kein Rat.',
+  'Nobody knows the prices of the years to come.': 'Niemand kennt die Preise der kommenden Jahre.',
+  'All sums are in the money of today.': 'Alle Beträge sind in heutigem Geld.',
+  'What it costs to put in is not counted, as no price was given.':
+    'Der Einbau ist nicht gezählt, weil kein Preis angegeben ist.',
+  'No grant is counted.': 'Ein Zuschuss ist nicht gezählt.',
+  'Nothing is counted for a new boiler or heater later, as no price was given.':
+    'Für eine spätere neue Heizung ist nichts gezählt, weil kein Preis angegeben ist.',
+  'What you have now is taken to be due for replacing today.': 'Die jetzige Heizung gilt als heute zu ersetzen.',
+  'At the end of its life the heat pump is bought again at its full price.':
+    'Am Ende ihrer Lebensdauer wird die Wärmepumpe zum vollen Preis neu gekauft.',
+};
