@@ -2,22 +2,25 @@ import { RefrigerantName } from '../../model/cycle/refrigerant.ts';
 import { USUAL_REFRIGERANT } from '../../model/heat-pump/full/design-loop.ts';
 import type { Household } from '../../model/household/household.ts';
 import { loggedFlowSentence } from '../../words/logged-flow.ts';
+import { phrase, reword, say } from '../../words/say.ts';
 import { fallbackFor } from '../heat/fallbacks.ts';
 import { useHousehold } from '../household-context.tsx';
-import { type Choice, ChoiceField, PickField } from '../shared/choice-field.tsx';
+import { type Choice, ChoiceField, PickField, sayChoices } from '../shared/choice-field.tsx';
 import { sentenceOf, typeGiven } from '../shared/given.ts';
 import { GivenField } from '../shared/given-field.tsx';
 import { patchSection } from '../shared/patch.ts';
 
 type Emitters = NonNullable<Household['machine']['emitters']>;
 const SOURCES: readonly Choice<'ground' | 'air'>[] = [
-  { value: 'ground', label: 'the ground' },
-  { value: 'air', label: 'the air' },
+  { value: 'ground', label: phrase('the ground') },
+  { value: 'air', label: phrase('the air') },
 ];
 const EMITTERS: readonly Choice<Emitters>[] = [
-  { value: 'radiators', label: 'radiators' },
-  { value: 'floor', label: 'underfloor' },
+  { value: 'radiators', label: phrase('radiators') },
+  { value: 'floor', label: phrase('underfloor') },
 ];
+
+const WHY_FLOW = phrase('Below 25 it warms no room; above 75 no heat pump runs.');
 
 /** What holds for the machine whichever way its year is worked out. */
 export function MachineFields() {
@@ -25,39 +28,39 @@ export function MachineFields() {
   const { machine } = household;
   return (
     <section>
-      <h3>The machine</h3>
+      <h3>{say('The machine')}</h3>
       <div className="fields">
         <PickField
-          label="Takes its heat from"
+          label={say('Takes its heat from')}
           value={machine.source}
-          choices={SOURCES}
+          choices={sayChoices(SOURCES)}
           onChange={(source) => change(patchSection('machine', { source }))}
         />
         <PickField
-          label="Gives it to"
+          label={say('Gives it to')}
           value={machine.emitters ?? 'radiators'}
-          choices={EMITTERS}
-          note={machine.emitters === undefined ? 'Assumed: radiators.' : undefined}
+          choices={sayChoices(EMITTERS)}
+          note={machine.emitters === undefined ? say('Assumed: radiators.') : undefined}
           onChange={(emitters) => change(patchSection('machine', { emitters }))}
         />
         <GivenField
-          label="Water to the rooms, coldest day"
+          label={say('Water to the rooms, coldest day')}
           given={machine.flowC}
-          limits={{ min: 25, max: 75, unit: '°C', why: 'Below 25 it warms no room; above 75 no heat pump runs.' }}
+          limits={{ min: 25, max: 75, unit: '°C', why: say(WHY_FLOW) }}
           today={today}
           fallback={fallbackFor('flowC', household, appraisal)}
           help={loggedFlowSentence(evidence) ?? undefined}
           onChange={(flowC) => change(patchSection('machine', { flowC }))}
         />
         <ChoiceField
-          label="Refrigerant"
+          label={say('Refrigerant')}
           value={machine.refrigerant?.value}
-          emptyLabel={`not said: taken as ${USUAL_REFRIGERANT}`}
+          emptyLabel={say('not said: taken as {name}', { name: USUAL_REFRIGERANT })}
           choices={RefrigerantName.options.map((value) => ({ value, label: value }))}
           note={
             machine.refrigerant
-              ? sentenceOf(machine.refrigerant.origin)
-              : 'On the plate. Only the picture inside the machine and the site readings hang on it.'
+              ? sentenceOf(reword(machine.refrigerant.origin))
+              : say('On the plate. Only the picture inside the machine and the site readings hang on it.')
           }
           onChange={(refrigerant) =>
             change(

@@ -3,18 +3,22 @@ import { GradeMark } from '../../charts/grade-mark.tsx';
 import type { FullMachine, RatedPoint } from '../../model/household/household.ts';
 import type { CivilDate } from '../../model/tariff/tariff.ts';
 import { reference } from '../../reference/index.ts';
+import { phrase, reword, say } from '../../words/say.ts';
 import { regrade, sentenceOf, shortSource, typeGiven } from '../shared/given.ts';
 import { GradePicker } from '../shared/grade-picker.tsx';
 import { EMPTY_POINT, type PointRow, pointRows, readPoints } from './typed-list.ts';
 
 type Points = FullMachine['ratedPoints'];
 const HEADS: readonly [keyof PointRow, string, string][] = [
-  ['sourceC', 'Source', '°C'],
-  ['flowC', 'Water', '°C'],
-  ['cop', 'COP', ''],
-  ['outputKW', 'Output', 'kW'],
+  ['sourceC', phrase('Source'), '°C'],
+  ['flowC', phrase('Water'), '°C'],
+  ['cop', phrase('COP'), ''],
+  ['outputKW', phrase('Output'), 'kW'],
 ];
 const LEAST_ROWS = 2;
+const TESTED = phrase(
+  'Tested as {letter}0/W35 and the like (EN 14511): two temperatures, then heat for each unit of electricity.',
+);
 
 const padded = (rows: readonly PointRow[]): PointRow[] => [
   ...rows,
@@ -46,16 +50,16 @@ export function RatedPointsField(props: {
     <div className="points">
       <div className="typed">
         <table className="typed-grid points-grid">
-          <caption className="unseen">Rated points of the data sheet</caption>
+          <caption className="unseen">{say('Rated points of the data sheet')}</caption>
           <thead>
             <tr>
               {HEADS.map(([cell, name, unit]) => (
                 <th key={cell} scope="col">
-                  {unit ? `${name}, ${unit}` : name}
+                  {unit ? `${say(name)}, ${unit}` : say(name)}
                 </th>
               ))}
               <th scope="col">
-                <span className="unseen">Take out</span>
+                <span className="unseen">{say('Take out')}</span>
               </th>
             </tr>
           </thead>
@@ -69,7 +73,7 @@ export function RatedPointsField(props: {
                       type="text"
                       inputMode="decimal"
                       autoComplete="off"
-                      aria-label={`${name}, point ${index + 1}`}
+                      aria-label={say('{name}, point {number}', { name: say(name), number: index + 1 })}
                       placeholder={given ? '' : (usualRows[index]?.[cell] ?? '')}
                       value={row[cell]}
                       onChange={(event) => set(index, { [cell]: event.target.value })}
@@ -82,7 +86,8 @@ export function RatedPointsField(props: {
                     className="plain"
                     onClick={() => lay(padded(rows.filter((_, at) => at !== index)))}
                   >
-                    Take out<span className="unseen"> point {index + 1}</span>
+                    {say('Take out')}
+                    <span className="unseen"> {say('point {number}', { number: index + 1 })}</span>
                   </button>
                 </td>
               </tr>
@@ -91,11 +96,11 @@ export function RatedPointsField(props: {
         </table>
         <div className="actions">
           <button type="button" className="plain" onClick={() => setRows([...rows, EMPTY_POINT])}>
-            One more point
+            {say('One more point')}
           </button>
           {given ? (
             <GradePicker
-              about="Rated points"
+              about={say('Rated points')}
               value={given.grade}
               onChange={(grade) => props.onChange(regrade(given, grade))}
             />
@@ -106,12 +111,15 @@ export function RatedPointsField(props: {
       </div>
       {typed.kind === 'wanting' ? (
         <p className="field-refusal" role="alert">
-          {typed.sentence} {given ? 'The points kept before still hold.' : 'Until then the usual points hold.'}
+          {typed.sentence}{' '}
+          {given ? say('The points kept before still hold.') : say('Until then the usual points hold.')}
         </p>
       ) : null}
       <p className="field-note">
-        Tested as {letter}0/W35 and the like (EN 14511): two temperatures, then heat for each unit of electricity.{' '}
-        {given ? sentenceOf(given.origin) : `Assumed: ${shortSource(usual.source)}`}
+        {say(TESTED, { letter })}{' '}
+        {given
+          ? sentenceOf(reword(given.origin))
+          : say('Assumed: {source}', { source: shortSource(reword(usual.source)) })}
       </p>
     </div>
   );

@@ -61,6 +61,7 @@ export const MACHINE_SCREEN: Catalogue = {
   'Month by month': 'Monat für Monat',
   'Heat, electricity and factors by month': 'Wärme, Strom und Arbeitszahlen je Monat',
   'Takes its heat from': 'Holt die Wärme aus',
+  'the ground': 'dem Boden',
   'the air': 'der Luft',
   'Gives it to': 'Gibt sie ab über',
   radiators: 'Heizkörper',

@@ -31,6 +31,7 @@ const PATHS = process.env.TEXTS?.split(',') ?? [
   'src/charts/working-view.tsx',
   'src/screens/heat',
   'src/screens/list',
+  'src/screens/machine',
   'src/screens/promise',
   'src/screens/walk/pages',
   'src/screens/settings',
