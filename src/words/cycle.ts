@@ -1,5 +1,5 @@
 /** How the machine does it: a name and one everyday sentence for each place on the round, in the household's numbers. */
-import type { HouseholdLoop, LoopFault } from '../model/cycle/household-loop.ts';
+import type { HeatFrom, HouseholdLoop, LoopFault } from '../model/cycle/household-loop.ts';
 import { degrees, grouped } from './numbers.ts';
 
 export const CYCLE_STEPS = ['ground', 'evaporator', 'compressor', 'condenser', 'house', 'valve'] as const;
@@ -14,7 +14,8 @@ const NAMES: Readonly<Record<CycleStep, string>> = {
   house: 'The house',
   valve: 'Expansion valve',
 };
-export const cycleStepName = (step: CycleStep): string => NAMES[step];
+export const cycleStepName = (step: CycleStep, from: HeatFrom = 'ground'): string =>
+  step === 'ground' && from === 'air' ? 'Outdoor air' : NAMES[step];
 
 /** A temperature as it is said: whole degrees. */
 export const wholeDegrees = (celsius: number): string => degrees(Math.round(celsius));
@@ -30,13 +31,20 @@ export const barText = (barGauge: number): string => `${grouped(barGauge, 1)} ba
 export const psiText = (psiGauge: number): string => `${grouped(psiGauge)} psi`;
 
 /** One sentence for a place on the round. */
-export function cycleStepSentence(step: CycleStep, loop: HouseholdLoop, heatedBy: HeatedBy): string {
+export function cycleStepSentence(
+  step: CycleStep,
+  loop: HouseholdLoop,
+  heatedBy: HeatedBy,
+  from: HeatFrom = 'ground',
+): string {
   const emitters = heatedBy === 'floor' ? 'floor' : 'radiators';
   switch (step) {
     case 'ground':
+      if (from === 'air')
+        return `A fan draws in air at ${wholeDegrees(loop.brineInC)} and blows it out at ${wholeDegrees(loop.brineOutC)}. At times the machine stops to melt its frost.`;
       return `Water with frost protection comes up from the ground at ${wholeDegrees(loop.brineInC)} and goes back at ${wholeDegrees(loop.brineOutC)}.`;
     case 'evaporator':
-      return `That warms a liquid which boils at ${wholeDegrees(loop.evaporatingC)}. As it boils, it takes up the heat of the ground.`;
+      return `That warms a liquid which boils at ${wholeDegrees(loop.evaporatingC)}. As it boils, it takes up the heat of the ${from}.`;
     case 'compressor':
       return `The compressor squeezes the vapour until it is ${wholeDegrees(loop.dischargeC)} hot. This is what the meter counts.`;
     case 'condenser':
@@ -49,9 +57,9 @@ export function cycleStepSentence(step: CycleStep, loop: HouseholdLoop, heatedBy
 }
 
 /** The whole round in one sentence. */
-export function cycleWholeSentence(loop: HouseholdLoop): string {
+export function cycleWholeSentence(loop: HouseholdLoop, from: HeatFrom = 'ground'): string {
   const plain = (kW: number) => unitsAnHour(kW).replace(/ units? an hour$/, '');
-  return `Each hour the ground gives ${plain(loop.groundKW)} units of heat and the meter adds ${plain(loop.meterKW)}. The house gets ${plain(loop.houseKW)}.`;
+  return `Each hour the ${from} gives ${plain(loop.groundKW)} units of heat and the meter adds ${plain(loop.meterKW)}. The house gets ${plain(loop.houseKW)}.`;
 }
 
 const FAULT_PLACES: Readonly<Record<LoopFault['where'], string>> = {

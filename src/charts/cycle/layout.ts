@@ -163,7 +163,7 @@ export function layOutCycle(series: CycleSeries, size: PictureSize, place: { wid
     label('ground', nearBrine, brine.inY - 0.5 * font, wholeDegrees(loop.brineInC), 'figure', 'middle'),
     label('ground', nearBrine, brine.outY + 1.2 * font, wholeDegrees(loop.brineOutC), 'figure', 'middle'),
     label('ground', ground.x, belowBlock, unitsAnHour(loop.groundKW), 'figure'),
-    label('ground', ground.x, belowBlock + 1.25 * font, 'from the ground', 'quiet'),
+    label('ground', ground.x, belowBlock + 1.25 * font, `from the ${series.from}`, 'quiet'),
     label('evaporator', evaporatorNameX, belowEvaporator, name('evaporator'), 'name'),
     label('evaporator', innerLeft, middle - 1.1 * font, wholeDegrees(loop.evaporatingC)),
     label('evaporator', innerLeft, middle + 0.35 * font, barText(loop.low.barGauge), 'quiet'),

@@ -1,4 +1,4 @@
-/** The two ends of the round: the ground with its pipe and the house with its floor or radiators. */
+/** The two ends of the round: the ground with its pipe or the unit in the outdoor air, and the house with its floor or radiators. */
 import type { CycleLayout } from './layout.ts';
 
 /** `lit` is the step being told, `still` the others meanwhile, `plain` when nothing is lit. */
@@ -43,6 +43,54 @@ export function GroundMark({ layout, strength }: { readonly layout: CycleLayout;
       />
       <path
         d={`M${right + 10} ${brine.inY - 5}l5 5l-5 5M${right + 15} ${brine.outY - 5}l-5 5l5 5`}
+        stroke="var(--ground)"
+        strokeWidth={2}
+      />
+    </g>
+  );
+}
+
+/** The unit outside: a fan in its frame, air drawn in through the evaporator and blown out again. */
+export function AirMark({ layout, strength }: { readonly layout: CycleLayout; readonly strength: Strength }) {
+  const { ground, brine } = layout;
+  const right = ground.x + ground.width;
+  const centre = { x: ground.x + ground.width / 2, y: ground.y + ground.height / 2 };
+  const radius = Math.min(ground.width, ground.height) * 0.36;
+  const wave = (y: number) => {
+    const half = (brine.right - right) / 4;
+    return `M${right} ${y}q${half / 2} -5 ${half} 0t${half} 0t${half} 0t${half} 0`;
+  };
+  return (
+    <g data-step="ground" fill="none">
+      <rect
+        x={ground.x}
+        y={ground.y}
+        width={ground.width}
+        height={ground.height}
+        rx={4}
+        fill="var(--sheet)"
+        stroke={edgeOf(strength)}
+        strokeWidth={strength === 'lit' ? 3.5 : 1.5}
+      />
+      {/* Its feet, since it stands outside. */}
+      <path
+        d={`M${ground.x + ground.width * 0.15} ${ground.y + ground.height}v6M${right - ground.width * 0.15} ${ground.y + ground.height}v6`}
+        stroke={edgeOf(strength)}
+        strokeWidth={3}
+      />
+      <circle cx={centre.x} cy={centre.y} r={radius} stroke={edgeOf(strength)} strokeWidth={1.5} />
+      {[0, 120, 240].map((turn) => (
+        <path
+          key={turn}
+          transform={`rotate(${turn} ${centre.x} ${centre.y})`}
+          d={`M${centre.x} ${centre.y}q${radius * 0.75} ${-radius * 0.25} ${radius * 0.35} ${-radius * 0.8}q${-radius * 0.5} ${radius * 0.1} ${-radius * 0.35} ${radius * 0.8}`}
+          stroke="var(--ground)"
+          strokeWidth={2}
+        />
+      ))}
+      <path d={`${wave(brine.inY)}${wave(brine.outY)}`} stroke="var(--ground)" strokeWidth={3} />
+      <path
+        d={`M${brine.right - 9} ${brine.inY - 6}l7 6l-7 6M${right + 9} ${brine.outY - 6}l-7 6l7 6`}
         stroke="var(--ground)"
         strokeWidth={2}
       />

@@ -2,7 +2,7 @@ import type { CycleStep } from '../../words/cycle.ts';
 import { Measured } from '../frame/measured.tsx';
 import { measuresOf, type PictureSize } from '../frame/size.ts';
 import { type Box, type CycleLayout, type Label, layOutCycle } from './layout.ts';
-import { GroundMark, HouseMark, type Strength } from './marks.tsx';
+import { AirMark, GroundMark, HouseMark, type Strength } from './marks.tsx';
 import type { CycleSeries } from './series.ts';
 
 /**
@@ -23,6 +23,7 @@ export function CyclePicture(props: {
       lit={lit}
       moving={moving}
       floor={series.heatedBy === 'floor'}
+      air={series.from === 'air'}
     />
   );
   return width === undefined ? <Measured initial={measuresOf(size).width}>{paint}</Measured> : paint(width);
@@ -33,12 +34,14 @@ function Painted(props: {
   readonly lit: CycleStep | null;
   readonly moving: boolean;
   readonly floor: boolean;
+  readonly air: boolean;
 }) {
   const { layout, lit, moving } = props;
   const { width, height, font, evaporator, condenser, compressor, valve } = layout;
   const strength = (step: CycleStep): Strength => (lit === null ? 'plain' : lit === step ? 'lit' : 'still');
   const stroke = (step: CycleStep) => (strength(step) === 'lit' ? 3.5 : 1.5);
   const edge = (step: CycleStep) => (strength(step) === 'still' ? 'var(--quiet)' : 'var(--ink)');
+  const Source = props.air ? AirMark : GroundMark;
   return (
     <svg
       viewBox={`0 0 ${width} ${height}`}
@@ -48,7 +51,7 @@ function Painted(props: {
       className={moving ? 'cycle-moving' : undefined}
       data-lit={lit ?? 'none'}
     >
-      <GroundMark layout={layout} strength={strength('ground')} />
+      <Source layout={layout} strength={strength('ground')} />
       <HouseMark layout={layout} strength={strength('house')} floor={props.floor} />
       <Bands layout={layout} />
       <Round layout={layout} />

@@ -1,5 +1,5 @@
 /** The six places of the round with this household's numbers, ready to be drawn or listed. */
-import type { HouseholdLoop } from '../../model/cycle/household-loop.ts';
+import type { HeatFrom, HouseholdLoop } from '../../model/cycle/household-loop.ts';
 import {
   barText,
   CYCLE_STEPS,
@@ -31,16 +31,17 @@ export interface CycleSeries {
   readonly meterShare: number;
   readonly loop: HouseholdLoop;
   readonly heatedBy: HeatedBy;
+  readonly from: HeatFrom;
 }
 
-function readingsOf(step: CycleStep, loop: HouseholdLoop): CycleReading[] {
+function readingsOf(step: CycleStep, loop: HouseholdLoop, from: HeatFrom): CycleReading[] {
   const warm = (name: string, celsius: number) => ({ name, text: wholeDegrees(celsius) });
   const heat = (name: string, kW: number) => ({ name, text: unitsAnHour(kW) });
   switch (step) {
     case 'ground':
       return [
-        warm('From the ground', loop.brineInC),
-        warm('Back to it', loop.brineOutC),
+        warm(from === 'air' ? 'Air in' : 'From the ground', loop.brineInC),
+        warm(from === 'air' ? 'Air out' : 'Back to it', loop.brineOutC),
         heat('Heat taken', loop.groundKW),
       ];
     case 'evaporator':
@@ -67,18 +68,19 @@ function readingsOf(step: CycleStep, loop: HouseholdLoop): CycleReading[] {
   }
 }
 
-export function cycleSeries(loop: HouseholdLoop, heatedBy: HeatedBy): CycleSeries {
+export function cycleSeries(loop: HouseholdLoop, heatedBy: HeatedBy, from: HeatFrom = 'ground'): CycleSeries {
   return {
     places: CYCLE_STEPS.map((step, index) => ({
       step,
       number: index + 1,
-      name: cycleStepName(step),
-      sentence: cycleStepSentence(step, loop, heatedBy),
-      readings: readingsOf(step, loop),
+      name: cycleStepName(step, from),
+      sentence: cycleStepSentence(step, loop, heatedBy, from),
+      readings: readingsOf(step, loop, from),
     })),
     groundShare: loop.groundKW / loop.houseKW,
     meterShare: loop.meterKW / loop.houseKW,
     loop,
     heatedBy,
+    from,
   };
 }

@@ -10,6 +10,9 @@ export type Compression =
   | { readonly kind: 'efficiency'; readonly isentropic: number }
   | { readonly kind: 'cop'; readonly cop: number };
 
+/** What the machine takes its heat from; of an air machine, the brine temperatures are those of the air. */
+export type HeatFrom = 'ground' | 'air';
+
 export interface LoopInput {
   readonly refrigerant: Refrigerant;
   readonly brineInC: number;

@@ -1,6 +1,6 @@
 /** The sums behind the numbers of a household's loop. */
 import { type Grade, type Working, type WorkingInput, weakestGrade } from '../working.ts';
-import type { HouseholdLoop } from './household-loop.ts';
+import type { HeatFrom, HouseholdLoop } from './household-loop.ts';
 
 const HANDBOOK = 'single-stage cycle of any handbook, such as ASHRAE Fundamentals';
 
@@ -9,7 +9,14 @@ const HANDBOOK = 'single-stage cycle of any handbook, such as ASHRAE Fundamental
  * pressures [bar on the gauge] and flows of heat [kW] as steps. `inputs` are what the loop was reckoned from; `source`
  * names the saturation table. COP = (h2 − h3) / (h2 − h1), h at the compressor's inlet 1, its outlet 2 and the valve 3.
  */
-export function loopWorking(loop: HouseholdLoop, inputs: readonly WorkingInput[], source: string): Working {
+export function loopWorking(
+  loop: HouseholdLoop,
+  inputs: readonly WorkingInput[],
+  source: string,
+  from: HeatFrom = 'ground',
+): Working {
+  const fluid = from === 'air' ? 'air' : 'brine';
+  const Fluid = from === 'air' ? 'Air' : 'Brine';
   const grade: Grade = weakestGrade(inputs.map((input) => input.grade));
   const { kJPerKg } = loop.cycle;
   const of = (name: string, value: number, unit: string, origin: string): WorkingInput => ({
@@ -26,7 +33,7 @@ export function loopWorking(loop: HouseholdLoop, inputs: readonly WorkingInput[]
     result: { value, unit },
     source,
   });
-  const evaporating = of('Boiling point', loop.evaporatingC, '°C', 'brine out less the approach');
+  const evaporating = of('Boiling point', loop.evaporatingC, '°C', `${fluid} out less the approach`);
   const condensing = of('Condensing point', loop.condensingC, '°C', 'flow plus the approach');
   const suction = of('Heat content at suction', kJPerKg.suction, 'kJ/kg', 'table');
   const discharge = of('Heat content at discharge', kJPerKg.discharge, 'kJ/kg', 'table');
@@ -39,8 +46,8 @@ export function loopWorking(loop: HouseholdLoop, inputs: readonly WorkingInput[]
     result: { value: loop.cop, unit: '' },
     source: `${HANDBOOK}; ${source}`,
     steps: [
-      step('Boiling point', loop.evaporatingC, '°C', 'brine out − approach', [
-        of('Brine out', loop.brineOutC, '°C', 'brine in less its drop'),
+      step('Boiling point', loop.evaporatingC, '°C', `${fluid} out − approach`, [
+        of(`${Fluid} out`, loop.brineOutC, '°C', `${fluid} in less its drop`),
       ]),
       step('Low pressure on the gauge', loop.low.barGauge, 'bar', 'saturation table − 1.01325 bar', [evaporating]),
       step('Condensing point', loop.condensingC, '°C', 'flow + approach', [
@@ -52,10 +59,10 @@ export function loopWorking(loop: HouseholdLoop, inputs: readonly WorkingInput[]
         of('Ideal work', kJPerKg.idealDischarge - kJPerKg.suction, 'kJ/kg', 'table, same entropy'),
         of('Ideal over real work', loop.isentropicEfficiency, '', 'compressor'),
       ]),
-      step('Heat from the ground', loop.groundKW, 'kW', 'refrigerant × (suction − liquid)', [round, suction, liquid]),
+      step(`Heat from the ${from}`, loop.groundKW, 'kW', 'refrigerant × (suction − liquid)', [round, suction, liquid]),
       step('From the meter', loop.meterKW, 'kW', 'refrigerant × (discharge − suction)', [round, suction, discharge]),
-      step('Heat to the house', loop.houseKW, 'kW', 'from the ground + from the meter', [
-        of('From the ground', loop.groundKW, 'kW', 'above'),
+      step('Heat to the house', loop.houseKW, 'kW', `from the ${from} + from the meter`, [
+        of(`From the ${from}`, loop.groundKW, 'kW', 'above'),
         of('From the meter', loop.meterKW, 'kW', 'above'),
       ]),
     ],

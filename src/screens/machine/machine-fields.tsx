@@ -1,5 +1,5 @@
 import { RefrigerantName } from '../../model/cycle/refrigerant.ts';
-import { USUAL_REFRIGERANT } from '../../model/heat-pump/full/design-loop.ts';
+import { usualRefrigerant } from '../../model/heat-pump/full/design-loop.ts';
 import type { Household } from '../../model/household/household.ts';
 import { loggedFlowSentence } from '../../words/logged-flow.ts';
 import { phrase, reword, say } from '../../words/say.ts';
@@ -55,7 +55,7 @@ export function MachineFields() {
         <ChoiceField
           label={say('Refrigerant')}
           value={machine.refrigerant?.value}
-          emptyLabel={say('not said: taken as {name}', { name: USUAL_REFRIGERANT })}
+          emptyLabel={say('not said: taken as {name}', { name: usualRefrigerant(machine.source) })}
           choices={RefrigerantName.options.map((value) => ({ value, label: value }))}
           note={
             machine.refrigerant

@@ -25,6 +25,16 @@ const padded = (rows: readonly PointRow[]): PointRow[] => [
   ...Array.from({ length: Math.max(0, LEAST_ROWS - rows.length) }, () => EMPTY_POINT),
 ];
 
+/** How true the COP is where no point stands; measured on two published sheets, each point left out in turn. */
+const rangeNote = (source: 'ground' | 'air') =>
+  source === 'ground'
+    ? say(
+        'Between the points the COP is true to about 3 %; with one source temperature only, to 5 %. Type all points of the sheet.',
+      )
+    : say(
+        'Between the points the COP is true to about 3 %; beyond the coldest or warmest, to 7 %. Type all points of the sheet.',
+      );
+
 /** The points of the data sheet, such as B0/W35. Until they are whole, those kept before still hold. */
 export function RatedPointsField(props: {
   readonly source: 'ground' | 'air';
@@ -116,7 +126,7 @@ export function RatedPointsField(props: {
         </p>
       ) : null}
       <p className="field-note">
-        {say(TESTED, { letter })}{' '}
+        {say(TESTED, { letter })} {rangeNote(source)}{' '}
         {given
           ? sentenceOf(reword(given.origin))
           : say('Assumed: {source}', { source: shortSource(reword(usual.source)) })}

@@ -34,7 +34,7 @@ export function SiteStage() {
   );
   const coldestBrineOutC = useMemo(() => {
     const design = designLoop(heatOfHousehold({ household, series, reference, asOf: today }), refrigerants);
-    return design?.result.ok ? design.result.loop.brineOutC : null;
+    return design.from === 'ground' && design.result.ok ? design.result.loop.brineOutC : null;
   }, [household, series, today]);
   const judge = (readings: SiteReadings) => checkSite(toJudge(readings, coldestBrineOutC), TABLES);
   const check = judge(visit.readings);

@@ -7,12 +7,12 @@ import { cycleSeries } from '../../../src/charts/cycle/series.ts';
 import { cycleTable } from '../../../src/charts/cycle/table.ts';
 import type { PictureSize } from '../../../src/charts/frame/size.ts';
 import { textWidth } from '../../../src/charts/frame/text.ts';
-import { type LoopInput, reckonLoop } from '../../../src/model/cycle/household-loop.ts';
+import { type HeatFrom, type LoopInput, reckonLoop } from '../../../src/model/cycle/household-loop.ts';
 import { refrigerants } from '../../../src/reference/refrigerants.ts';
 import { CYCLE_STEPS } from '../../../src/words/cycle.ts';
 import { readingEase, sentencesOf, wordsOf } from '../words/reading-ease.ts';
 
-function seriesOf(change: Partial<LoopInput> = {}) {
+function seriesOf(change: Partial<LoopInput> = {}, from: HeatFrom = 'ground') {
   const result = reckonLoop({
     refrigerant: refrigerants.R407C,
     brineInC: 5,
@@ -24,7 +24,7 @@ function seriesOf(change: Partial<LoopInput> = {}) {
     ...change,
   });
   if (!result.ok) throw new Error(JSON.stringify(result.fault));
-  return cycleSeries(result.loop, 'floor');
+  return cycleSeries(result.loop, 'floor', from);
 }
 const series = seriesOf();
 const big = seriesOf({
@@ -35,6 +35,7 @@ const big = seriesOf({
   flowC: 55,
   returnC: 47,
 });
+const air = seriesOf({ refrigerant: refrigerants.R290, brineInC: -13, brineOutC: -18, flowC: 55, returnC: 47 }, 'air');
 
 describe('layout', () => {
   test.each([
@@ -45,7 +46,7 @@ describe('layout', () => {
     ['desk', 380],
     ['desk', 300],
   ] as const)('%s at %d: no words over other words, none outside', (size: PictureSize, width) => {
-    for (const each of [series, big]) {
+    for (const each of [series, big, air]) {
       const layout = layOutCycle(each, size, { width });
       const boxOf = (label: Label) => {
         const height = label.weight === 'quiet' ? layout.faint : layout.font;
@@ -84,6 +85,15 @@ describe('picture', () => {
     expect(html).toContain('var(--meter-tint)');
     expect(html).toContain('var(--ground-tint)');
   });
+  test('an air machine: a fan and air, no ground anywhere', () => {
+    const html = renderToStaticMarkup(<CyclePicture series={air} size="desk" lit={null} width={900} />);
+    const words = [html, JSON.stringify(cycleTable(air)), ...air.places.map(({ sentence }) => sentence)].join(' ');
+    expect(html).toContain('>Outdoor air<');
+    expect(html).toContain('>from the air<');
+    expect(html).toContain('<circle');
+    expect(words).toContain('frost');
+    expect(words).not.toMatch(/the ground|The ground|frost protection/);
+  });
   test('moves only when asked to, and its style only where motion is welcome', async () => {
     const { readFileSync } = await import('node:fs');
     const still = renderToStaticMarkup(<CyclePicture series={series} size="desk" lit={null} width={900} />);
@@ -98,7 +108,7 @@ describe('picture', () => {
 });
 
 test('a sentence a step, short and plain; the whole round when none is lit', () => {
-  const texts = [null, ...CYCLE_STEPS].flatMap((lit) => [cycleSentence(series, lit), cycleSentence(big, lit)]);
+  const texts = [null, ...CYCLE_STEPS].flatMap((lit) => [series, big, air].map((each) => cycleSentence(each, lit)));
   for (const text of texts) {
     expect(wordsOf(text).length, text).toBeLessThanOrEqual(25);
     for (const sentence of sentencesOf(text)) expect(wordsOf(sentence).length).toBeLessThanOrEqual(20);

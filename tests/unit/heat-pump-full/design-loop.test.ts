@@ -2,7 +2,12 @@ import { describe, expect, test } from 'vitest';
 import { USUAL_EFFICIENCY } from '../../../src/model/cycle/household-loop.ts';
 import { loopWorking } from '../../../src/model/cycle/loop-working.ts';
 import { RefrigerantName } from '../../../src/model/cycle/refrigerant.ts';
-import { designLoop, USUAL_BRINE_DROP_K, USUAL_REFRIGERANT } from '../../../src/model/heat-pump/full/design-loop.ts';
+import {
+  designLoop,
+  USUAL_AIR_DROP_K,
+  USUAL_BRINE_DROP_K,
+  usualRefrigerant,
+} from '../../../src/model/heat-pump/full/design-loop.ts';
 import { settleFull } from '../../../src/model/heat-pump/full/settle.ts';
 import { readSurface } from '../../../src/model/heat-pump/full/surface.ts';
 import type { FullMachine } from '../../../src/model/household/household.ts';
@@ -53,11 +58,20 @@ describe('the loop stands on the household’s own numbers', () => {
   });
   test('none chosen: the usual one, graded assumed', () => {
     const { loop, design } = loopOf();
-    expect(loop.refrigerant).toBe(USUAL_REFRIGERANT);
+    expect(loop.refrigerant).toBe(usualRefrigerant('ground'));
     expect(design.inputs.find((input) => input.name === 'Refrigerant')!.grade).toBe('assumed');
   });
-  test('an air machine has no brine, and no loop of it', () =>
-    expect(designLoop(settleInput(fullHousehold({}, { machine: { source: 'air' } })), refrigerants)).toBeNull());
+  test('an air machine draws in the air of the design day; its gas, air and drop are named', () => {
+    const { loop, design } = loopOf({}, { machine: { source: 'air' } });
+    expect(design.from).toBe('air');
+    expect(loop.brineInC).toBe(design.designOutdoorC);
+    expect(loop.brineInC - loop.brineOutC).toBeCloseTo(USUAL_AIR_DROP_K, 9);
+    expect(loop.refrigerant).toBe(usualRefrigerant('air'));
+    expect(loop.groundKW + loop.meterKW).toBeCloseTo(loop.houseKW, 9);
+    const working = loopWorking(loop, design.inputs, refrigerants[loop.refrigerant].source, design.from);
+    expect(JSON.stringify(working)).toContain('Heat from the air');
+    expect(JSON.stringify(working)).not.toMatch(/[Bb]rine|ground\b/);
+  });
 });
 
 describe('the working of the loop', () => {

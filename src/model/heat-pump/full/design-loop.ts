@@ -1,5 +1,11 @@
 /** The refrigerant's round of a household's own machine, on a day as cold as the heating is designed for. */
-import { type LoopResult, reckonLoop, USUAL_EFFICIENCY, USUAL_EXCHANGE } from '../../cycle/household-loop.ts';
+import {
+  type HeatFrom,
+  type LoopResult,
+  reckonLoop,
+  USUAL_EFFICIENCY,
+  USUAL_EXCHANGE,
+} from '../../cycle/household-loop.ts';
 import type { RefrigerantName, Refrigerants } from '../../cycle/refrigerant.ts';
 import type { Household } from '../../household/household.ts';
 import type { Grade, WorkingInput } from '../../working.ts';
@@ -8,13 +14,17 @@ import { runDays } from './run-days.ts';
 import { type SettleInput, settleFull } from './settle.ts';
 import { readSurface } from './surface.ts';
 
-/** In many ground-source machines of the last twenty years. Common practice, no source. */
-export const USUAL_REFRIGERANT: RefrigerantName = 'R407C';
+/** In many ground-source machines of the last twenty years, and in many new air machines. Common practice, no source. */
+const USUAL_REFRIGERANTS: Readonly<Record<HeatFrom, RefrigerantName>> = { ground: 'R407C', air: 'R290' };
+export const usualRefrigerant = (from: HeatFrom): RefrigerantName => USUAL_REFRIGERANTS[from];
 /** Brine in less brine out, K: EN 14511 rates at 0 °C in and −3 °C out, from memory. */
 export const USUAL_BRINE_DROP_K = 3;
+/** Air in less air out, K; with the approach it boils 8 K under the air. Common practice, no source. */
+export const USUAL_AIR_DROP_K = 5;
 const CUSTOM = 'common practice, no source';
 
 export interface DesignLoop {
+  readonly from: HeatFrom;
   readonly result: LoopResult;
   /** Everything that was taken, typed or assumed. */
   readonly inputs: readonly WorkingInput[];
@@ -22,24 +32,26 @@ export interface DesignLoop {
 }
 
 /**
- * The loop [°C, bar, kW] at the coldest brine of a typical year and the design flow temperature; null for an air machine,
- * which has no brine. A machine worked out the full way gives its own COP there, else a usual compressor is taken.
+ * The loop [°C, bar, kW] at the coldest brine of a typical year, or the design outdoor air between two defrosts, and the
+ * design flow temperature. A machine worked out the full way gives its own COP there, else a usual compressor is taken.
  * A fixed-speed machine gives its output while it runs, a variable one what the design day asks. Source: `reckonLoop`.
  */
-export function designLoop(settle: SettleInput, refrigerants: Refrigerants): DesignLoop | null {
+export function designLoop(settle: SettleInput, refrigerants: Refrigerants): DesignLoop {
   const { machine } = settle.household;
-  if (machine.source !== 'ground') return null;
+  const from = machine.source;
+  const dropK = from === 'air' ? USUAL_AIR_DROP_K : USUAL_BRINE_DROP_K;
   const { input, inputs: settled } = settleFull(settle);
   const { curve } = input;
-  const refrigerant = machine.refrigerant?.value ?? USUAL_REFRIGERANT;
-  const brineInC = runDays(input, flowTable(curve)).sourceC.reduce((least, c) => Math.min(least, c));
+  const refrigerant = machine.refrigerant?.value ?? usualRefrigerant(from);
+  const coldestBrineC = () => runDays(input, flowTable(curve)).sourceC.reduce((least, c) => Math.min(least, c));
+  const brineInC = from === 'air' ? curve.designOutdoorC : coldestBrineC();
   const flowC = curve.designFlowC + curve.shiftK;
   const mostKW = readSurface(input.outputKW, brineInC, flowC);
   const heatKW = input.leastShare === 1 ? mostKW : Math.min(mostKW, input.designKW);
   const asked = {
     refrigerant: refrigerants[refrigerant],
     brineInC,
-    brineOutC: brineInC - USUAL_BRINE_DROP_K,
+    brineOutC: brineInC - dropK,
     flowC,
     returnC: flowC - curve.spreadK,
     heatKW,
@@ -58,11 +70,25 @@ export function designLoop(settle: SettleInput, refrigerants: Refrigerants): Des
   });
   const taken = (name: string) => settled.filter((each) => each.name === name);
   return {
+    from,
     result: outOfReach ? usual() : own,
     designOutdoorC: curve.designOutdoorC,
     inputs: [
-      line('Brine in, coldest day of a typical year', brineInC, '°C', gradeOfBrine(machine), 'source of the machine'),
-      line('Brine in less brine out', USUAL_BRINE_DROP_K, 'K', 'assumed', 'EN 14511 rating, from memory'),
+      ...(from === 'air'
+        ? [
+            line('Outdoor air, design day', brineInC, '°C', 'estimated', 'climate region of the home'),
+            line('Air in less air out', dropK, 'K', 'assumed', CUSTOM),
+          ]
+        : [
+            line(
+              'Brine in, coldest day of a typical year',
+              brineInC,
+              '°C',
+              gradeOfBrine(machine),
+              'source of the machine',
+            ),
+            line('Brine in less brine out', dropK, 'K', 'assumed', 'EN 14511 rating, from memory'),
+          ]),
       ...taken('Design flow temperature'),
       ...taken('Flow less return'),
       line(
@@ -77,7 +103,7 @@ export function designLoop(settle: SettleInput, refrigerants: Refrigerants): Des
         refrigerant,
         '',
         machine.refrigerant?.grade ?? 'assumed',
-        machine.refrigerant?.origin ?? `usual in ground-source machines; ${CUSTOM}`,
+        machine.refrigerant?.origin ?? `usual in ${from}-source machines; ${CUSTOM}`,
       ),
       known && !outOfReach
         ? line(
@@ -85,10 +111,18 @@ export function designLoop(settle: SettleInput, refrigerants: Refrigerants): Des
             cop,
             '',
             taken('Rated points')[0]?.grade ?? 'assumed',
-            'rated points, installed',
+            from === 'air'
+              ? 'rated points, installed, fan and frost included, so the hot gas comes out warmer here than on a gauge'
+              : 'rated points, installed',
           )
         : line('Ideal work over real work', USUAL_EFFICIENCY, '', 'assumed', 'compressors of house size, from memory'),
-      line('Boiling point below brine out', USUAL_EXCHANGE.evaporatorApproachK, 'K', 'assumed', CUSTOM),
+      line(
+        `Boiling point below ${from === 'air' ? 'air' : 'brine'} out`,
+        USUAL_EXCHANGE.evaporatorApproachK,
+        'K',
+        'assumed',
+        CUSTOM,
+      ),
       line('Condensing point above flow', USUAL_EXCHANGE.condenserApproachK, 'K', 'assumed', CUSTOM),
       line('Superheat', USUAL_EXCHANGE.superheatK, 'K', 'assumed', CUSTOM),
       line('Subcooling', USUAL_EXCHANGE.subcoolingK, 'K', 'assumed', CUSTOM),

@@ -53,11 +53,11 @@ export function InsideMachine(props: { readonly onClose: () => void; readonly wh
     event.preventDefault();
     setShown(to);
   };
-  const made = design?.result.ok
-    ? cycleSeries(design.result.loop, household.machine.emitters === 'floor' ? 'floor' : 'radiators')
+  const made = design.result.ok
+    ? cycleSeries(design.result.loop, household.machine.emitters === 'floor' ? 'floor' : 'radiators', design.from)
     : null;
-  const loopWorkings = design?.result.ok
-    ? [loopWorking(design.result.loop, design.inputs, refrigerants[design.result.loop.refrigerant].source)]
+  const loopWorkings = design.result.ok
+    ? [loopWorking(design.result.loop, design.inputs, refrigerants[design.result.loop.refrigerant].source, design.from)]
     : [];
   const at = SHOWN.indexOf(shown);
   return (
@@ -76,7 +76,7 @@ export function InsideMachine(props: { readonly onClose: () => void; readonly wh
       <h1 className="voice" id={titleId} aria-live="polite">
         {made ? cycleSentence(made, shown) : 'The round cannot be shown with these temperatures.'}
       </h1>
-      {made && design?.result.ok ? (
+      {made ? (
         <>
           <div className="inside-fill">
             <ChartFigure
@@ -96,26 +96,18 @@ export function InsideMachine(props: { readonly onClose: () => void; readonly wh
                 aria-current={step === shown ? 'step' : undefined}
                 onClick={() => setShown(step)}
               >
-                {step === null ? 'The whole' : `${index} ${cycleStepName(step)}`}
+                {step === null ? 'The whole' : `${index} ${cycleStepName(step, design.from)}`}
               </button>
             ))}
           </nav>
         </>
       ) : (
-        <p className="walk-say voice">
-          {design === null
-            ? 'This machine takes its heat from the air, and we have no picture of that yet.'
-            : design.result.ok
-              ? ''
-              : cycleFaultSentence(design.result.fault)}
-        </p>
+        <p className="walk-say voice">{design.result.ok ? '' : cycleFaultSentence(design.result.fault)}</p>
       )}
       <footer className="walk-foot">
-        <span className="quiet walk-home">
-          {design && made ? insideFoot(household, design.designOutdoorC) : household.name}
-        </span>
+        <span className="quiet walk-home">{made ? insideFoot(household, design.designOutdoorC) : household.name}</span>
         <span className="walk-actions screen-only">
-          {design?.result.ok ? <HowWeKnow find={() => loopWorkings} /> : null}
+          {design.result.ok ? <HowWeKnow find={() => loopWorkings} /> : null}
           {made ? (
             <>
               <button type="button" disabled={at === 0} onClick={() => setShown(SHOWN[at - 1]!)}>
