@@ -2,6 +2,7 @@
 import { findTariffFaults } from '../model/tariff/check-tariff.ts';
 import type { Tariff } from '../model/tariff/tariff.ts';
 import { tariffFaultSentence } from '../words/refusals.ts';
+import { say } from '../words/say.ts';
 import { DeskError } from './contract.ts';
 
 export function refuseFaultyTariffs(tariffs: readonly Tariff[]): void {
@@ -11,7 +12,7 @@ export function refuseFaultyTariffs(tariffs: readonly Tariff[]): void {
     throw new DeskError({
       code: `tariff-${fault.code}`,
       message: tariffFaultSentence(fault),
-      where: `tariff ${tariff.name}`,
+      where: say('tariff {name}', { name: tariff.name }),
     });
   }
 }

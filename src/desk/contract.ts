@@ -8,7 +8,7 @@ import { BillCheck, BillCheckInput, KeptPromise } from '../model/appraisal/promi
 import { Carrier, Evidence, EvidencePeriod, Remark, Series, SeriesRole } from '../model/evidence/evidence.ts';
 import { Household } from '../model/household/household.ts';
 import { CivilDate, Tariff } from '../model/tariff/tariff.ts';
-import { CURRENCIES, LANGUAGES } from '../words/say.ts';
+import { CURRENCIES, LANGUAGES, language, say } from '../words/say.ts';
 
 const Id = z.string().min(1).max(64);
 const Nothing = z.object({});
@@ -124,7 +124,7 @@ export const contract = {
     z.object({ fileId: Id, fileName: z.string(), size: z.int() }),
   ),
   'evidence.preview': request(z.object({ fileId: Id, householdId: Id, choices: IntakeChoices }), IntakePreview),
-  /** Stores what the preview with the same choices showed, in one transaction. `duplicateOf` names an earlier import of the same bytes. */
+  /** Stores what the preview with the same choices showed, in one transaction. `duplicateOf` names an earlier import of the same part of the same file. */
   'evidence.accept': request(
     z.object({ fileId: Id, householdId: Id, choices: IntakeChoices }),
     z.object({ evidence: Evidence.nullable(), duplicateOf: Id.nullable() }),
@@ -211,15 +211,19 @@ export interface Bridge {
 /** Largest file that may be handed in, bytes: a household with all its raw files takes the most. */
 export const LARGEST_FILE_BYTES = 64 * 1024 * 1024;
 
-const megabytes = (bytes: number) => `${Math.ceil(bytes / 1024 / 1024).toLocaleString('en-GB')} MB`;
+const megabytes = (bytes: number) => `${Math.ceil(bytes / 1024 / 1024).toLocaleString(language())} MB`;
 
 /** The one refusal of a file that is too large, wherever its size comes to light. */
 export const refuseLargeFile = (fileName: string, bytes: number, limit = LARGEST_FILE_BYTES): DeskError =>
   new DeskError({
     code: 'file-too-large',
-    message: `${fileName} has ${megabytes(bytes)}; files up to ${megabytes(limit)} are taken.`,
+    message: say('{fileName} has {size}; files up to {limit} are taken.', {
+      fileName,
+      size: megabytes(bytes),
+      limit: megabytes(limit),
+    }),
     where: fileName,
-    remedy: 'Ten years of half-hours need 5 to 14 MB. Export a shorter span, or only the meter that is wanted.',
+    remedy: say('Ten years of half-hours need 5 to 14 MB. Export a shorter span, or only the meter that is wanted.'),
   });
 
 /** Largest logo, bytes: it goes into every document that is printed. */
@@ -228,9 +232,12 @@ export const LARGEST_LOGO_BYTES = 200_000;
 export const refuseLargeLogo = (bytes: number): DeskError =>
   new DeskError({
     code: 'logo-too-large',
-    message: `This logo has ${Math.ceil(bytes / 1000).toLocaleString('en-GB')} kB; up to ${LARGEST_LOGO_BYTES / 1000} kB are taken.`,
+    message: say('This logo has {size} kB; up to {limit} kB are taken.', {
+      size: Math.ceil(bytes / 1000).toLocaleString(language()),
+      limit: LARGEST_LOGO_BYTES / 1000,
+    }),
     where: 'logo',
-    remedy: 'Save it smaller: 800 pixels across are plenty for paper.',
+    remedy: say('Save it smaller: 800 pixels across are plenty for paper.'),
   });
 
 /** How every refusal looks, over HTTP and over IPC alike. */

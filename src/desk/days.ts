@@ -1,4 +1,5 @@
 import { toDayNumber } from '../model/calendar/civil.ts';
+import { say } from '../words/say.ts';
 import { DeskError } from './contract.ts';
 
 /** Day number of a date that somebody typed; refuses one that the calendar does not have. */
@@ -8,9 +9,9 @@ export function dayOf(date: string, where: string): number {
   } catch {
     throw new DeskError({
       code: 'no-such-date',
-      message: `${date} is not a date of the calendar.`,
+      message: say('{date} is not a date of the calendar.', { date }),
       where,
-      remedy: 'Correct the date.',
+      remedy: say('Correct the date.'),
     });
   }
 }

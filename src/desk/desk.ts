@@ -1,5 +1,6 @@
 /** The services behind the contract: every request is checked against its schema, then handled. */
 import { StoreFault } from '../store/store-fault.ts';
+import { say } from '../words/say.ts';
 import { contract, DeskError, type RequestName } from './contract.ts';
 import { appHandlers } from './handlers/app.ts';
 import { checkHandlers } from './handlers/checks.ts';
@@ -35,7 +36,10 @@ export function createDesk(ports: DeskPorts): Desk {
   return {
     async handle(name, input, work) {
       if (!Object.hasOwn(contract, name)) {
-        throw new DeskError({ code: 'unknown-request', message: `There is no request called “${name.slice(0, 60)}”.` });
+        throw new DeskError({
+          code: 'unknown-request',
+          message: say('There is no request called “{name}”.', { name: name.slice(0, 60) }),
+        });
       }
       refuseIfStopped(work.signal);
       await speakAsSet(readSettings(ports.store));
@@ -60,5 +64,5 @@ export function createDesk(ports: DeskPorts): Desk {
 }
 
 function refuseIfStopped(signal: AbortSignal | undefined): void {
-  if (signal?.aborted) throw new DeskError({ code: 'stopped', message: 'Stopped. Nothing was stored.' });
+  if (signal?.aborted) throw new DeskError({ code: 'stopped', message: say('Stopped. Nothing was stored.') });
 }

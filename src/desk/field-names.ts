@@ -1,50 +1,54 @@
 /** Names in words for the fields that a person fills in, and why a figure cannot be taken where the reason is not plain. */
+import { phrase, say } from '../words/say.ts';
+
 interface FieldWords {
   readonly name: string;
   readonly unit?: string;
   readonly reason?: string;
 }
 
-const FACTOR_REASON =
-  'Below 1 a heat pump would give less heat than a plain electric heater; above 8 is far beyond what field trials have measured.';
+const FACTOR_REASON = phrase(
+  'Below 1 a heat pump would give less heat than a plain electric heater; above 8 is far beyond what field trials have measured.',
+);
 
 const FIELDS: Readonly<Record<string, FieldWords>> = {
-  name: { name: 'the name of the household' },
-  zone: { name: 'the time zone' },
-  'home.floorAreaM2': { name: 'the floor area', unit: 'm²' },
-  'home.people': { name: 'the number of people' },
-  'home.postcode': { name: 'the postcode' },
-  'home.regionId': { name: 'the climate region' },
-  'present.system': { name: 'the present heating' },
+  name: { name: phrase('The name of the household') },
+  zone: { name: phrase('The time zone') },
+  'home.floorAreaM2': { name: phrase('The floor area'), unit: 'm²' },
+  'home.people': { name: phrase('The number of people') },
+  'home.postcode': { name: phrase('The postcode') },
+  'home.regionId': { name: phrase('The climate region') },
+  'present.system': { name: phrase('The present heating') },
   'present.efficiency': {
-    name: 'the efficiency of the present heating',
-    reason:
+    name: phrase('The efficiency of the present heating'),
+    reason: phrase(
       'It is written as a fraction, 0.84 for 84 %. No boiler gives out more than 110 % of the energy in its fuel.',
+    ),
   },
   'heat.heatLossKW': {
-    name: 'the heat loss',
+    name: phrase('The heat loss'),
     unit: 'kW',
-    reason: 'Every home loses heat in winter; without a figure the field stays empty.',
+    reason: phrase('Every home loses heat in winter; without a figure the field stays empty.'),
   },
-  'heat.designOutdoorC': { name: 'the outdoor temperature of the heat loss', unit: '°C' },
-  'heat.roomC': { name: 'the room temperature', unit: '°C' },
-  'heat.baseC': { name: 'the base temperature', unit: '°C' },
-  'heat.certificateSpaceKWh': { name: "the certificate's figure for heating the rooms", unit: 'kWh' },
-  'heat.certificateWaterKWh': { name: "the certificate's figure for hot water", unit: 'kWh' },
-  'hotWater.litresPerDay': { name: 'the hot water a day', unit: 'litres' },
-  'hotWater.hotC': { name: 'the hot water temperature', unit: '°C' },
-  'hotWater.cylinderLitres': { name: 'the size of the cylinder', unit: 'litres' },
-  'hotWater.cylinderLossKWhPerDay': { name: 'the heat lost from the cylinder', unit: 'kWh a day' },
-  'machine.source': { name: 'the source of the heat pump' },
-  'machine.spaceFactor': { name: 'the seasonal factor for heating the rooms', reason: FACTOR_REASON },
-  'machine.waterFactor': { name: 'the seasonal factor for hot water', reason: FACTOR_REASON },
-  'machine.flowC': { name: 'the flow temperature', unit: '°C' },
-  'machine.backupShare': { name: 'the share of the backup heater' },
-  'prices.oilPencePerLitre': { name: 'the price of oil', unit: 'p a litre' },
-  'prices.lpgPencePerLitre': { name: 'the price of LPG', unit: 'p a litre' },
-  boughtKWh: { name: 'the units on the bill', unit: 'kWh' },
-  otherKWh: { name: 'the other electricity', unit: 'kWh' },
-  pencePerKWh: { name: 'the unit price', unit: 'p/kWh' },
+  'heat.designOutdoorC': { name: phrase('The outdoor temperature of the heat loss'), unit: '°C' },
+  'heat.roomC': { name: phrase('The room temperature'), unit: '°C' },
+  'heat.baseC': { name: phrase('The base temperature'), unit: '°C' },
+  'heat.certificateSpaceKWh': { name: phrase('The certificate’s figure for heating the rooms'), unit: 'kWh' },
+  'heat.certificateWaterKWh': { name: phrase('The certificate’s figure for hot water'), unit: 'kWh' },
+  'hotWater.litresPerDay': { name: phrase('The hot water a day'), unit: 'litres' },
+  'hotWater.hotC': { name: phrase('The hot water temperature'), unit: '°C' },
+  'hotWater.cylinderLitres': { name: phrase('The size of the cylinder'), unit: 'litres' },
+  'hotWater.cylinderLossKWhPerDay': { name: phrase('The heat lost from the cylinder'), unit: 'kWh a day' },
+  'machine.source': { name: phrase('The source of the heat pump') },
+  'machine.spaceFactor': { name: phrase('The seasonal factor for heating the rooms'), reason: FACTOR_REASON },
+  'machine.waterFactor': { name: phrase('The seasonal factor for hot water'), reason: FACTOR_REASON },
+  'machine.flowC': { name: phrase('The flow temperature'), unit: '°C' },
+  'machine.backupShare': { name: phrase('The share of the backup heater') },
+  'prices.oilPencePerLitre': { name: phrase('The price of oil'), unit: 'p a litre' },
+  'prices.lpgPencePerLitre': { name: phrase('The price of LPG'), unit: 'p a litre' },
+  boughtKWh: { name: phrase('The units on the bill'), unit: 'kWh' },
+  otherKWh: { name: phrase('The other electricity'), unit: 'kWh' },
+  pencePerKWh: { name: phrase('The unit price'), unit: 'p/kWh' },
 };
 
 /** "household.heat.heatLossKW.value" and "heat.heatLossKW" are the same field to a person. */
@@ -56,5 +60,7 @@ export function fieldOfPath(path: readonly PropertyKey[]): string {
 }
 
 export function fieldWords(field: string): FieldWords {
-  return FIELDS[field] ?? { name: field === '' ? 'the whole' : `the field ${field}` };
+  const known = FIELDS[field];
+  if (!known) return { name: field === '' ? say('The whole') : say('The field {field}', { field }) };
+  return { ...known, name: say(known.name), ...(known.reason === undefined ? {} : { reason: say(known.reason) }) };
 }

@@ -2,12 +2,14 @@
 import type { IntervalDays } from '../intake/intake.ts';
 import type { BillCheckInput } from '../model/appraisal/promise.ts';
 import type { Evidence, Series } from '../model/evidence/evidence.ts';
+import { say } from '../words/say.ts';
 import { refuseFaultyTariffs } from './check-tariffs.ts';
 import { DeskError } from './contract.ts';
 import type { WholeHousehold } from './household-file.ts';
 import type { InputCheck } from './household-input.ts';
 import { type HouseholdInput, toHousehold } from './household-input.ts';
 import { heatPumpUnits } from './run-check.ts';
+import { isSamePart } from './same-part.ts';
 import { intakeContext, takeIn } from './take-in.ts';
 import { typeEvidence } from './typed-evidence.ts';
 
@@ -23,15 +25,15 @@ export interface GatherInput {
 export function gatherInput({ input, readBeside, today, now, newId }: GatherInput): WholeHousehold {
   const household = toHousehold(input, newId());
   refuseFaultyTariffs(household.tariffs);
-  const seen = new Map<string, string>();
+  const seen: Evidence[] = [];
   const fromFiles = (input.files ?? []).map(({ file: fileName, choices }) => {
     const bytes = readBeside(fileName);
     if (!bytes) {
       throw new DeskError({
         code: 'no-such-file',
-        message: `The household file names ${fileName}, which does not lie beside it.`,
+        message: say('The household file names {fileName}, which does not lie beside it.', { fileName }),
         where: fileName,
-        remedy: 'Put the file into the same folder, or correct its name.',
+        remedy: say('Put the file into the same folder, or correct its name.'),
       });
     }
     const taken = takeIn({
@@ -53,17 +55,18 @@ export function gatherInput({ input, readBeside, today, now, newId }: GatherInpu
   return { household, evidence: [...fromFiles, ...typed], promises: [], checks: [] };
 }
 
-function refuseTwice(seen: Map<string, string>, { sha256, fileName }: Evidence): void {
-  const earlier = seen.get(sha256);
+function refuseTwice(seen: Evidence[], evidence: Evidence): void {
+  const { fileName } = evidence;
+  const earlier = seen.find((one) => isSamePart(one, evidence))?.fileName;
   if (earlier !== undefined) {
     throw new DeskError({
       code: 'file-twice',
-      message: `${fileName} holds exactly the same as ${earlier}, so it would count twice.`,
+      message: say('{fileName} holds exactly the same as {earlier}, so it would count twice.', { fileName, earlier }),
       where: fileName,
-      remedy: 'Take one of the two out of the household file.',
+      remedy: say('Take one of the two out of the household file.'),
     });
   }
-  seen.set(sha256, fileName);
+  seen.push(evidence);
 }
 
 /** The bill to check; its units come from the heat pump's own readings where the file does not say them. */
@@ -72,9 +75,12 @@ export function billOf(check: InputCheck, promiseId: string, series: readonly Se
   if (boughtKWh === undefined) {
     throw new DeskError({
       code: 'no-units',
-      message: `The units bought from ${check.from} to ${check.to} are not given, and no readings of the heat pump cover all those days.`,
+      message: say(
+        'The units bought from {from} to {to} are not given, and no readings of the heat pump cover all those days.',
+        { from: check.from, to: check.to },
+      ),
       where: 'check.boughtKWh',
-      remedy: 'Write the units of the bill, or name a file with the heat pump’s own readings for those days.',
+      remedy: say('Write the units of the bill, or name a file with the heat pump’s own readings for those days.'),
     });
   }
   return { ...check, promiseId, boughtKWh, otherKWh: check.otherKWh ?? 0 };

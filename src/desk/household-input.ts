@@ -20,11 +20,12 @@ import {
   Purchase,
 } from '../model/household/household.ts';
 import { CivilDate, Tariff } from '../model/tariff/tariff.ts';
+import { phrase } from '../words/say.ts';
 import { loosen, tighten } from './loose-section.ts';
 
 /** A raw file beside the household file, with corrections of what intake would decide by itself. */
 export const InputFile = z.strictObject({
-  file: z.string().regex(/^(?!.*\.\.)[^/\\:][^:]*$/, 'the name of a file beside the household file'),
+  file: z.string().regex(/^(?!.*\.\.)[^/\\:][^:]*$/, phrase('the name of a file beside the household file')),
   choices: IntakeChoices.omit({ anew: true }).optional(),
 });
 

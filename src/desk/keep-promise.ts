@@ -7,7 +7,7 @@ import { reckonLifetime } from '../model/lifetime/reckon-lifetime.ts';
 import type { CivilDate } from '../model/tariff/tariff.ts';
 import { reference } from '../reference/index.ts';
 import { questionSentence } from '../words/questions.ts';
-import { currency } from '../words/say.ts';
+import { currency, say } from '../words/say.ts';
 import { DeskError } from './contract.ts';
 
 export interface PromiseInput {
@@ -29,7 +29,7 @@ export function takeSnapshot({ household, series, asOf, ...rest }: PromiseInput)
       code: refusal.code,
       message: questionSentence(refusal),
       ...(refusal.field === undefined ? {} : { where: refusal.field }),
-      remedy: 'Settle this first.',
+      remedy: say('Settle this first.'),
     });
   }
   const lifetime = reckonLifetime({ household, appraisal, reference });
@@ -51,9 +51,11 @@ export function makePromise(input: PromiseInput): KeptPromise {
   if (demand.estimates.length === 0 || questions.some(({ code }) => code === 'demand-unknown')) {
     throw new DeskError({
       code: 'nothing-known',
-      message: 'Nothing is known yet of how much heat this home needs, so nothing can be promised.',
-      where: 'heat needed',
-      remedy: 'Import bills or readings, or give the heat loss, the figure of the certificate, or floor area and age.',
+      message: say('Nothing is known yet of how much heat this home needs, so nothing can be promised.'),
+      where: say('heat needed'),
+      remedy: say(
+        'Import bills or readings, or give the heat loss, the figure of the certificate, or floor area and age.',
+      ),
     });
   }
   return promise;

@@ -2,6 +2,7 @@
  * The installer's own logo: a PNG or JPEG, known by its bytes and not by its name. Drawings that can run script or fetch
  * something (SVG) are not taken, since the logo goes into documents that must do neither.
  */
+import { say } from '../words/say.ts';
 import { DeskError, LARGEST_LOGO_BYTES, refuseLargeLogo } from './contract.ts';
 
 /** No printer resolves more over the width of a page, and a small file can unfold into a huge picture. */
@@ -60,19 +61,23 @@ export function settleLogo(address: string): string {
     throw new DeskError({
       code: 'logo-unknown',
       message: startsAsText(bytes)
-        ? 'This logo is a drawing (SVG), which can carry programs; only PNG and JPEG pictures are taken.'
-        : 'This logo is neither a PNG nor a JPEG picture.',
+        ? say('This logo is a drawing (SVG), which can carry programs; only PNG and JPEG pictures are taken.')
+        : say('This logo is neither a PNG nor a JPEG picture.'),
       where: 'logo',
-      remedy: 'Save the logo as PNG and choose that file.',
+      remedy: say('Save the logo as PNG and choose that file.'),
     });
   }
   const { mediaType, width, height } = facts;
   if (width < 1 || height < 1 || width > MOST_PIXELS || height > MOST_PIXELS) {
     throw new DeskError({
       code: 'logo-pixels',
-      message: `This logo is ${width} by ${height} pixels; up to ${MOST_PIXELS} a side are taken.`,
+      message: say('This logo is {width} by {height} pixels; up to {most} a side are taken.', {
+        width,
+        height,
+        most: MOST_PIXELS,
+      }),
       where: 'logo',
-      remedy: 'Save it smaller: 800 pixels across are plenty for paper.',
+      remedy: say('Save it smaller: 800 pixels across are plenty for paper.'),
     });
   }
   return `data:${mediaType};base64,${base64}`;

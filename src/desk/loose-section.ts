@@ -5,9 +5,10 @@
 import { z } from 'zod';
 import type { Given } from '../model/household/household.ts';
 import { Grade } from '../model/working.ts';
+import { phrase } from '../words/say.ts';
 
 /** Origin of a value that the file gives without saying where it is from. */
-export const WRITTEN = 'written in the household file';
+export const WRITTEN = phrase('written in the household file');
 
 export type Loose<T> = {
   [K in keyof T]: NonNullable<T[K]> extends Given<infer V> ? T[K] | V | Partial<Given<V>> : T[K];

@@ -1,4 +1,5 @@
 /** Files handed in by the window, kept in memory for the session until they are taken or grow old. */
+import { say } from '../words/say.ts';
 import { DeskError, LARGEST_FILE_BYTES, refuseLargeFile } from './contract.ts';
 
 export interface OfferedFile {
@@ -44,8 +45,8 @@ export function keepOfferedFiles(now: () => string): OfferedFiles {
       if (!file) {
         throw new DeskError({
           code: 'file-gone',
-          message: 'This file is no longer held; files wait here for two hours only.',
-          remedy: 'Choose the file again.',
+          message: say('This file is no longer held; files wait here for two hours only.'),
+          remedy: say('Choose the file again.'),
         });
       }
       return file;

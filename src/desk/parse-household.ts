@@ -1,10 +1,12 @@
 /** Reads the JSON of a household file, ours or one written by hand, or refuses it naming the place in it. */
 import type { z } from 'zod';
+import { say } from '../words/say.ts';
 import { DeskError, type DeskRefusal } from './contract.ts';
 import { hashOf } from './hash.ts';
 import { HouseholdFile, readHouseholdFile, type WholeHousehold } from './household-file.ts';
 import { HouseholdInput, toHousehold } from './household-input.ts';
 import { explainIssues } from './refusal.ts';
+import { isSamePart } from './same-part.ts';
 
 export function parseJson(bytes: Uint8Array, fileName: string): unknown {
   let text: string;
@@ -13,9 +15,9 @@ export function parseJson(bytes: Uint8Array, fileName: string): unknown {
   } catch {
     throw new DeskError({
       code: 'not-text',
-      message: `${fileName} is not a text file, so it cannot be a household file.`,
+      message: say('{fileName} is not a text file, so it cannot be a household file.', { fileName }),
       where: fileName,
-      remedy: 'Choose the JSON file that was exported or written for the household.',
+      remedy: say('Choose the JSON file that was exported or written for the household.'),
     });
   }
   try {
@@ -23,9 +25,9 @@ export function parseJson(bytes: Uint8Array, fileName: string): unknown {
   } catch (error) {
     throw new DeskError({
       code: 'not-json',
-      message: `${fileName} is not a whole JSON file: ${(error as Error).message}.`,
+      message: say('{fileName} is not a whole JSON file: {message}.', { fileName, message: (error as Error).message }),
       where: fileName,
-      remedy: 'It may have been cut off on the way. Export it again, or correct it at the place named.',
+      remedy: say('It may have been cut off on the way. Export it again, or correct it at the place named.'),
     });
   }
 }
@@ -58,9 +60,12 @@ function refuseNewer(value: unknown, fileName: string): void {
   if (typeof version !== 'number' || version <= 1) return;
   throw new DeskError({
     code: 'file-newer',
-    message: `${fileName} was written by a newer Plainwarmth: version ${version} of the file, and this one reads version 1.`,
+    message: say(
+      '{fileName} was written by a newer Plainwarmth: version {version} of the file, and this one reads version 1.',
+      { fileName, version: String(version) },
+    ),
     where: `${fileName}, version`,
-    remedy: 'Bring this Plainwarmth up to date, or export the file again from the older one.',
+    remedy: say('Bring this Plainwarmth up to date, or export the file again from the older one.'),
   });
 }
 
@@ -92,7 +97,8 @@ function refuseLoose({ household, evidence, promises, checks }: WholeHousehold, 
   const promiseIds = new Set(promises.map(({ id }) => id));
   const faults: readonly (readonly [boolean, string])[] = [
     [imports.every(({ householdId }) => householdId === household.id), 'evidence'],
-    [once(imports.map(({ id }) => id)) && once(imports.map(({ sha256 }) => sha256)) && once(seriesIds), 'evidence'],
+    [once(imports.map(({ id }) => id)) && once(seriesIds), 'evidence'],
+    [imports.every((one, i) => !imports.slice(0, i).some((other) => isSamePart(one, other))), 'evidence'],
     [
       evidence.every(({ intervals }) =>
         intervals.every(({ seriesId, days }) => seriesIds.includes(seriesId) && once(days.map(({ date }) => date))),
@@ -109,9 +115,12 @@ function refuseLoose({ household, evidence, promises, checks }: WholeHousehold, 
   if (!fault) return;
   throw new DeskError({
     code: 'file-does-not-fit',
-    message: `The parts of ${fileName} do not fit together: something in “${fault[1]}” stands twice or belongs to a part that is not in the file.`,
+    message: say(
+      'The parts of {fileName} do not fit together: something in “{part}” stands twice or belongs to a part that is not in the file.',
+      { fileName, part: fault[1] },
+    ),
     where: `${fileName}, ${fault[1]}`,
-    remedy: 'Export the household again where it came from.',
+    remedy: say('Export the household again where it came from.'),
   });
 }
 
@@ -121,9 +130,12 @@ function refuseChanged({ evidence }: WholeHousehold, fileName: string): void {
     if (!rawFile || hashOf(rawFile) === sha256) return;
     throw new DeskError({
       code: 'raw-file-changed',
-      message: `The file ${rawName} inside ${fileName} is not the one that was imported: its hash differs.`,
+      message: say('The file {rawName} inside {fileName} is not the one that was imported: its hash differs.', {
+        rawName,
+        fileName,
+      }),
       where: `${fileName}, evidence.${i}.rawFile`,
-      remedy: 'Export the household again where it came from.',
+      remedy: say('Export the household again where it came from.'),
     });
   });
 }

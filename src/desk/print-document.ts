@@ -1,13 +1,15 @@
 /** A document handed out as it is, or printed by whichever browser is at hand. */
+import { say } from '../words/say.ts';
 import { DeskError, type FileOut } from './contract.ts';
 import { toFileOut } from './file-out.ts';
 import type { DeskPorts } from './ports.ts';
 
-const NO_PRINTER = new DeskError({
-  code: 'no-printer',
-  message: 'No browser that can write a PDF was found on this computer.',
-  remedy: 'Save the document as HTML instead, open it in a browser and print it from there.',
-});
+const noPrinter = () =>
+  new DeskError({
+    code: 'no-printer',
+    message: say('No browser that can write a PDF was found on this computer.'),
+    remedy: say('Save the document as HTML instead, open it in a browser and print it from there.'),
+  });
 
 export interface PrintTask {
   readonly html: string;
@@ -23,6 +25,6 @@ export async function printDocument(
 ): Promise<FileOut> {
   if (format === 'html') return toFileOut(fileName, 'text/html', html);
   const pdf = await printPdf?.(html, paper);
-  if (!pdf) throw NO_PRINTER;
+  if (!pdf) throw noPrinter();
   return toFileOut(fileName, 'application/pdf', pdf);
 }

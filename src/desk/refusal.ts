@@ -2,12 +2,11 @@
 import type { z } from 'zod';
 import { closest, expectedWords } from '../intake/schema-issue.ts';
 import { StoreFault, type StoreFaultData } from '../store/store-fault.ts';
+import { reword, say } from '../words/say.ts';
 import { DeskError, type DeskRefusal } from './contract.ts';
 import { fieldOfPath, fieldWords } from './field-names.ts';
 
 type Issue = z.core.$ZodIssue;
-
-const upperFirst = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 
 function valueAt(input: unknown, path: readonly PropertyKey[]): unknown {
   return path.reduce<unknown>(
@@ -18,11 +17,11 @@ function valueAt(input: unknown, path: readonly PropertyKey[]): unknown {
 }
 
 function foundWords(value: unknown): string {
-  if (value === undefined) return 'missing';
+  if (value === undefined) return say('missing');
   if (typeof value === 'number') return String(value);
-  if (typeof value === 'string') return value === '' ? 'empty' : `“${value.slice(0, 60)}”`;
-  if (Array.isArray(value)) return value.length === 0 ? 'an empty list' : 'a list';
-  return value === null ? 'null' : typeof value === 'object' ? 'a group of fields' : String(value);
+  if (typeof value === 'string') return value === '' ? say('empty') : say('“{text}”', { text: value.slice(0, 60) });
+  if (Array.isArray(value)) return value.length === 0 ? say('an empty list') : say('a list');
+  return value === null ? 'null' : typeof value === 'object' ? say('a group of fields') : String(value);
 }
 
 /** One complaint of a schema as a sentence with its field. */
@@ -34,20 +33,25 @@ export function explainIssue(given: Issue, input: unknown): DeskRefusal {
     const key = issue.keys[0]!;
     return {
       code: 'unknown-field',
-      message: `“${key}” is not a field that is known here.`,
+      message: say('“{key}” is not a field that is known here.', { key }),
       where: field === '' ? key : `${field}.${key}`,
-      remedy: 'Correct the spelling or take the field out.',
+      remedy: say('Correct the spelling or take the field out.'),
     };
   }
   const value = valueAt(input, issue.path);
   const found = foundWords(value);
-  const unit = typeof value === 'number' && words.unit ? ` ${words.unit}` : '';
-  const sentence = `${upperFirst(words.name)} is ${found}${unit}; it must be ${expectedWords(issue, words.unit)}.`;
+  const unit = typeof value === 'number' && words.unit ? ` ${reword(words.unit)}` : '';
+  const sentence = say('{name} is {found}{unit}; it must be {expected}.', {
+    name: words.name,
+    found,
+    unit,
+    expected: reword(expectedWords(issue, words.unit)),
+  });
   return {
     code: 'bad-value',
     message: words.reason && typeof value === 'number' ? `${sentence} ${words.reason}` : sentence,
-    where: field === '' ? 'the request' : field,
-    remedy: value === undefined ? 'Fill it in.' : 'Correct it, or leave it empty if it may stay unknown.',
+    where: field === '' ? say('the request') : field,
+    remedy: value === undefined ? say('Fill it in.') : say('Correct it, or leave it empty if it may stay unknown.'),
   };
 }
 
@@ -61,29 +65,32 @@ export function explainStoreFault({ code, path, found, expected }: StoreFaultDat
     case 'in-use':
       return {
         code: 'store-in-use',
-        message: `The data in ${path} is open in another Plainwarmth.`,
+        message: say('The data in {path} is open in another Plainwarmth.', { path }),
         where: path,
-        remedy: 'Close the other one first, or start this one with another data folder (--data DIR).',
+        remedy: say('Close the other one first, or start this one with another data folder (--data DIR).'),
       };
     case 'newer':
       return {
         code: 'store-newer',
-        message: `The data in ${path} was written by a newer Plainwarmth (version ${found} of the file; this one knows ${expected}).`,
+        message: say(
+          'The data in {path} was written by a newer Plainwarmth (version {found} of the file; this one knows {expected}).',
+          { path, found: String(found), expected: String(expected) },
+        ),
         where: path,
-        remedy: 'Start the newer Plainwarmth. The file was not touched.',
+        remedy: say('Start the newer Plainwarmth. The file was not touched.'),
       };
     case 'already-there':
       return {
         code: 'already-there',
-        message: 'The same file has been imported again since, so that it would count twice.',
-        remedy: 'Take the newer import back first.',
+        message: say('The same file has been imported again since, so that it would count twice.'),
+        remedy: say('Take the newer import back first.'),
       };
     case 'unreadable':
       return {
         code: 'store-unreadable',
-        message: `The data file ${path} cannot be opened or written.`,
+        message: say('The data file {path} cannot be opened or written.', { path }),
         where: path,
-        remedy: 'Look whether the folder exists, is yours to write to and has room left.',
+        remedy: say('Look whether the folder exists, is yours to write to and has room left.'),
       };
   }
 }
@@ -95,7 +102,7 @@ export function toRefusal(error: unknown): DeskRefusal {
   const detail = error instanceof Error ? error.message : String(error);
   return {
     code: 'own-failure',
-    message: `Plainwarmth itself failed: ${detail}`,
-    remedy: 'What was kept before is safe. Try again; if it fails again, report it with this sentence.',
+    message: say('Plainwarmth itself failed: {detail}', { detail }),
+    remedy: say('What was kept before is safe. Try again; if it fails again, report it with this sentence.'),
   };
 }

@@ -1,13 +1,14 @@
 /** Refuses a file of which intake says that it cannot be taken, with intake's own sentence. */
 import type { Remark } from '../model/evidence/evidence.ts';
 import { remarkSentence } from '../words/remarks.ts';
+import { say } from '../words/say.ts';
 import { DeskError } from './contract.ts';
 
 export const whereOf = (remark: Remark): string =>
   [
     remark.file,
-    ...(remark.row === undefined ? [] : [`line ${remark.row}`]),
-    ...(remark.column === undefined ? [] : [`column ${remark.column}`]),
+    ...(remark.row === undefined ? [] : [say('line {row}', { row: String(remark.row) })]),
+    ...(remark.column === undefined ? [] : [say('column {column}', { column: remark.column })]),
   ].join(', ');
 
 /** `understood` is whether anything usable came out; nothing usable is a refusal even without a remark that says so. */
@@ -19,9 +20,9 @@ export function refuseRemarks(remarks: readonly Remark[], fileName: string, unde
   if (!understood) {
     throw new DeskError({
       code: 'not-understood',
-      message: `Nothing in ${fileName} could be read as readings, bills, weather or a tariff.`,
+      message: say('Nothing in {fileName} could be read as readings, bills, weather or a tariff.', { fileName }),
       where: fileName,
-      remedy: 'Look in the preview at the columns, and name the shape, the unit or the columns there.',
+      remedy: say('Look in the preview at the columns, and name the shape, the unit or the columns there.'),
     });
   }
 }

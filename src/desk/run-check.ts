@@ -19,6 +19,7 @@ import type { Tariff, TariffVersion } from '../model/tariff/tariff.ts';
 import { reference } from '../reference/index.ts';
 import { findingName } from '../words/findings.ts';
 import { billFaultSentence } from '../words/refusals.ts';
+import { say } from '../words/say.ts';
 import { DeskError } from './contract.ts';
 import { dayOf } from './days.ts';
 import type { LookedThrough } from './join/meter-readings.ts';
@@ -46,7 +47,7 @@ export function runCheck(run: CheckRun): BillCheck {
   dayOf(run.bill.from, 'from');
   dayOf(run.bill.to, 'to');
   const [fault] = findBillFaults(promise, run.bill);
-  if (fault) throw new DeskError({ code: fault.code, message: billFaultSentence(fault), where: 'the bill' });
+  if (fault) throw new DeskError({ code: fault.code, message: billFaultSentence(fault), where: say('the bill') });
   const version = tariffOn(run.household, run.bill.from);
   const bill = withEvidence(run.bill, { series, readings, ...(version ? { version } : {}) });
   const weather = series.find(

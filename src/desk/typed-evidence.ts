@@ -1,6 +1,7 @@
 /** Bills, readings or deliveries typed at the table, as evidence. */
 import { toDayNumber } from '../model/calendar/civil.ts';
 import type { Carrier, Evidence, EvidencePeriod, SeriesRole } from '../model/evidence/evidence.ts';
+import { say } from '../words/say.ts';
 import { DeskError } from './contract.ts';
 import { dayOf } from './days.ts';
 import { hashOf } from './hash.ts';
@@ -13,21 +14,26 @@ export interface TypedInput {
   readonly periods: readonly EvidencePeriod[];
 }
 
+const rowName = (row: number) => say('row {row}', { row: String(row) });
+
 /** Refuses periods that end before they begin or that count a day twice. */
 function refuseImpossible(periods: readonly EvidencePeriod[]): void {
   const spans = periods.map((period, i) => ({
     ...period,
     row: i + 1,
-    start: dayOf(period.from, `row ${i + 1}`),
-    end: dayOf(period.to, `row ${i + 1}`),
+    start: dayOf(period.from, rowName(i + 1)),
+    end: dayOf(period.to, rowName(i + 1)),
   }));
   for (const { row, from, to, start, end } of spans) {
     if (end > start) continue;
     throw new DeskError({
       code: 'period-backwards',
-      message: `The period from ${from} to ${to} has no days; the second date is the first day after it.`,
-      where: `row ${row}`,
-      remedy: 'Correct one of the two dates.',
+      message: say('The period from {from} to {to} has no days; the second date is the first day after it.', {
+        from,
+        to,
+      }),
+      where: rowName(row),
+      remedy: say('Correct one of the two dates.'),
     });
   }
   const inOrder = spans.toSorted((a, b) => a.start - b.start);
@@ -36,9 +42,12 @@ function refuseImpossible(periods: readonly EvidencePeriod[]): void {
     if (after.start >= before.end) continue;
     throw new DeskError({
       code: 'periods-overlap',
-      message: `The days from ${after.from} on would count twice: they are in the period from ${before.from} to ${before.to} and in the one from ${after.from} to ${after.to}.`,
-      where: `row ${after.row}`,
-      remedy: 'Correct the dates. The end of a period is the first day after it.',
+      message: say(
+        'The days from {from} on would count twice: they are in the period from {earlier} to {earlierEnd} and in the one from {from} to {to}.',
+        { from: after.from, to: after.to, earlier: before.from, earlierEnd: before.to },
+      ),
+      where: rowName(after.row),
+      remedy: say('Correct the dates. The end of a period is the first day after it.'),
     });
   }
 }

@@ -1,5 +1,5 @@
 import { renderLetter } from '../../leave-behind/letter.tsx';
-import { inMoneyOf } from '../../words/say.ts';
+import { inMoneyOf, say } from '../../words/say.ts';
 import { DeskError } from '../contract.ts';
 import { dayOf } from '../days.ts';
 import { fileNameOf } from '../file-out.ts';
@@ -14,11 +14,12 @@ import { readSettings } from '../settings.ts';
 
 type CheckHandlers = Pick<Handlers, 'check.run' | 'check.prefill' | 'check.print' | 'check.drop'>;
 
-const NO_CHECK = new DeskError({
-  code: 'not-there',
-  message: 'This bill check is not there any more.',
-  remedy: 'Hold the bill against the promise again.',
-});
+const noCheck = () =>
+  new DeskError({
+    code: 'not-there',
+    message: say('This bill check is not there any more.'),
+    remedy: say('Hold the bill against the promise again.'),
+  });
 
 export function checkHandlers({ ports, store }: DeskContext): CheckHandlers {
   const known = (householdId: string): KnownSince => ({
@@ -28,7 +29,7 @@ export function checkHandlers({ ports, store }: DeskContext): CheckHandlers {
   });
   const findCheck = (checkId: string) => {
     const check = store.readCheck(checkId);
-    if (!check) throw NO_CHECK;
+    if (!check) throw noCheck();
     return check;
   };
   return {
@@ -56,7 +57,10 @@ export function checkHandlers({ ports, store }: DeskContext): CheckHandlers {
       const settings = readSettings(store);
       return printDocument(ports, {
         html: inMoneyOf(promise, () => renderLetter(check, promise, household, settings)),
-        fileName: fileNameOf(`${household.name}, letter of ${check.madeOn.slice(0, 10)}`, format),
+        fileName: fileNameOf(
+          say('{name}, letter of {date}', { name: household.name, date: check.madeOn.slice(0, 10) }),
+          format,
+        ),
         format,
         paper: settings.paper,
       });

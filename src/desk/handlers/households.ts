@@ -1,5 +1,6 @@
 import { emptyHousehold } from '../../model/household/household.ts';
 import type { HouseholdRow } from '../../store/store.ts';
+import { say } from '../../words/say.ts';
 import { refuseFaultyTariffs } from '../check-tariffs.ts';
 import { DeskError, type HouseholdSummary } from '../contract.ts';
 import { findHousehold } from '../find.ts';
@@ -39,8 +40,10 @@ export function householdHandlers({ ports, store }: DeskContext): HouseholdHandl
       if (!saved) {
         throw new DeskError({
           code: 'stale',
-          message: `${household.name} was saved elsewhere after it was opened here, so this change was not stored over it.`,
-          remedy: 'Open the household again and make the change once more.',
+          message: say('{name} was saved elsewhere after it was opened here, so this change was not stored over it.', {
+            name: household.name,
+          }),
+          remedy: say('Open the household again and make the change once more.'),
         });
       }
       return { revision: saved.revision };
@@ -55,9 +58,9 @@ export function householdHandlers({ ports, store }: DeskContext): HouseholdHandl
       if (confirmName.trim() !== household.name.trim()) {
         throw new DeskError({
           code: 'wrong-name',
-          message: `The name typed is not the name of this household, so nothing was erased.`,
-          where: 'the name',
-          remedy: `Type ${household.name} to erase it with all evidence and promises.`,
+          message: say('The name typed is not the name of this household, so nothing was erased.'),
+          where: say('the name'),
+          remedy: say('Type {name} to erase it with all evidence and promises.', { name: household.name }),
         });
       }
       store.eraseHousehold(id);

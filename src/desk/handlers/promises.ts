@@ -1,7 +1,7 @@
 import { renderLeaveBehind } from '../../leave-behind/leave-behind.tsx';
 import { leaveBehindCsv } from '../../leave-behind/leave-behind-csv.ts';
 import type { KeptPromise } from '../../model/appraisal/promise.ts';
-import { inMoneyOf } from '../../words/say.ts';
+import { inMoneyOf, say } from '../../words/say.ts';
 import type { FileOut } from '../contract.ts';
 import { fileNameOf, toFileOut } from '../file-out.ts';
 import { findHousehold, findPromise } from '../find.ts';
@@ -15,7 +15,10 @@ type PromiseHandlers = Pick<Handlers, 'promise.keep' | 'promise.read' | 'promise
 
 export function promiseHandlers({ ports, store }: DeskContext): PromiseHandlers {
   async function print(promise: KeptPromise, format: 'pdf' | 'html' | 'csv'): Promise<FileOut> {
-    const fileName = fileNameOf(`${promise.household.name}, promise ${promise.number}`, format);
+    const fileName = fileNameOf(
+      say('{name}, promise {number}', { name: promise.household.name, number: String(promise.number) }),
+      format,
+    );
     if (format === 'csv')
       return toFileOut(
         fileName,

@@ -1,8 +1,10 @@
 /** What an import says again that an earlier one said: the days, and by how much it differs. */
 import { toCivilDate, toDayNumber } from '../../model/calendar/civil.ts';
 import { type Evidence, isTemperature, type Remark, type Series } from '../../model/evidence/evidence.ts';
+import { listed } from '../../words/numbers.ts';
+import { say } from '../../words/say.ts';
 import { DAY_MINUTES, layersOf, type ReadIntervals } from './day-layers.ts';
-import { type Group, groupSeries, type Member } from './group-series.ts';
+import { type Group, groupSeries, type Member, meet } from './group-series.ts';
 
 /** Runs of differing days that are named one by one; the rest are put together. */
 const LISTED_RUNS = 5;
@@ -32,8 +34,6 @@ export function findOverlaps(evidence: readonly Evidence[], read: ReadIntervals)
     return remarksOf(newest.fileName, earlier, own.series, common);
   });
 }
-
-const meet = (a: Series, b: Series): boolean => a.from < b.to && b.from < a.to;
 
 function commonDays(earlier: Group, own: Member, read: ReadIntervals): CommonDay[] {
   const below = layersOf(earlier, read);
@@ -100,7 +100,8 @@ function perDay({ periods, carrier }: Series): Map<number, number> {
 function remarksOf(file: string, earlier: Group, { carrier }: Series, common: readonly CommonDay[]): Remark[] {
   if (common.length === 0) return [];
   const names = [...new Set(earlier.map(({ fileName }) => fileName))];
-  const found = names.length > 2 ? `${names[0]} and ${names.length - 1} others` : names.join(' and ');
+  const found =
+    names.length > 2 ? say('{file} and {count} others', { file: names[0]!, count: names.length - 1 }) : listed(names);
   const effect = (days: readonly CommonDay[]) =>
     isTemperature(carrier)
       ? {}

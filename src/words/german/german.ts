@@ -4,6 +4,7 @@ import { BILL_SUMS } from './bill-sums.ts';
 import { BILL_SUMS_SCREEN } from './bill-sums-screen.ts';
 import { CHARTS } from './charts.ts';
 import { COST } from './cost.ts';
+import { DESK } from './desk.ts';
 import { DRIVERS } from './drivers.ts';
 import { EVIDENCE_SCREEN } from './evidence-screen.ts';
 import { FINDINGS_WORTH } from './findings-worth.ts';
@@ -50,4 +51,5 @@ export const german: Catalogue = {
   ...HEAT,
   ...MACHINE,
   ...LIFETIME,
+  ...DESK,
 };

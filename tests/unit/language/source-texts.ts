@@ -80,8 +80,11 @@ export function readSource(file: string): SourceTexts {
     switch (node.type) {
       case 'ImportDeclaration':
       case 'ExportAllDeclaration':
-      case 'ThrowStatement':
         return;
+      case 'ThrowStatement':
+        // A refusal is shown; any other error is our own failure.
+        if (!source.slice(node.start, node.end).includes('DeskError(')) return;
+        break;
       case 'CallExpression': {
         const callee = (node.callee as Node).type === 'Identifier' ? String((node.callee as Node).name) : '';
         const target = node.callee as Node;
