@@ -60,6 +60,7 @@ export function takeRead(
       fileName: file.fileName,
       importedOn,
       sha256: hashOf(file.bytes),
+      ...(preview.part ? { part: preview.part } : {}),
       shape: preview.shape ?? '',
       series: preview.series.map((series) => ({ ...series, id: newIds.get(series.id)!, evidenceId })),
       remarks: preview.remarks,

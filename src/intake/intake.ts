@@ -3,7 +3,7 @@
  * A new shape is one new file in `shapes/` that exports an `IntakeShape`, added to the list in `shapes/index.ts`.
  */
 import { z } from 'zod';
-import { Carrier, Remark, Series, SeriesRole } from '../model/evidence/evidence.ts';
+import { Carrier, FilePart, Remark, Series, SeriesRole } from '../model/evidence/evidence.ts';
 import { Tariff } from '../model/tariff/tariff.ts';
 
 /**
@@ -73,6 +73,8 @@ export const IntakePreview = z.object({
   /** The first rows as text, for the table in the preview; `line` counts from 1. */
   rows: z.array(z.object({ line: z.int(), cells: z.array(z.string()) })),
   dataRows: z.int(),
+  /** What of the file was read; absent for files that are read whole. */
+  part: FilePart.optional(),
   series: z.array(Series),
   /** The first days as a picture: local time (ISO without offset) and kWh or °C of each reading; at most 7 days of the first series. */
   firstDays: z.array(z.object({ at: z.string(), value: z.number().nullable() })),

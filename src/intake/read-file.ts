@@ -1,4 +1,5 @@
 /** Reads any evidence file: one function for the preview and for the import, so that both see the same values. */
+import type { Series } from '../model/evidence/evidence.ts';
 import { FORMS } from './forms/index.ts';
 import {
   type IntakeChoices,
@@ -71,12 +72,21 @@ export function readFile(
       columns: sheet.columns.map((c) => columnName(sheet, c.index)),
       rows: previewRows(sheet),
       dataRows: reading.dataRows,
-      series: refused ? [] : [...reading.series],
+      part: {
+        ...((sheet.workbook?.sheets.length ?? 0) > 1 ? { sheet: sheet.workbook!.sheet } : {}),
+        ...(reading.valueColumns ? { columns: [...new Set(reading.valueColumns)] } : {}),
+      },
+      series: refused ? [] : reading.series.map((series) => ofSheet(series, sheet)),
       firstDays: refused ? [] : [...reading.firstDays],
       remarks: book.list(),
     },
     intervals: refused ? [] : reading.intervals,
   };
+}
+
+/** Every sheet but the one that is taken by itself names its records, so that no two sheets' are one. */
+function ofSheet(series: Series, { workbook }: Sheet): Series {
+  return workbook && !workbook.isFirst ? { ...series, name: `${workbook.sheet}: ${series.name}` } : series;
 }
 
 /** Files that are no table, such as meter data in XML; undefined where the file may be a table. */

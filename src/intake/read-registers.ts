@@ -45,6 +45,7 @@ export function readRegisters(
     intervals: renamed.flatMap((r) => r.intervals),
     firstDays: first.firstDays,
     dataRows: readings.reduce((sum, r) => sum + r.dataRows, 0),
+    ...(readings.every((r) => r.valueColumns) ? { valueColumns: readings.flatMap((r) => r.valueColumns ?? []) } : {}),
   };
 }
 

@@ -90,4 +90,13 @@ export const MIGRATIONS: readonly Migration[] = [
       ) STRICT;
     `,
   },
+  {
+    version: 2,
+    what: 'another sheet or another column of one file is an import of its own',
+    sql: `
+      DROP INDEX evidence_once;
+      CREATE UNIQUE INDEX evidence_once
+        ON evidence (household_id, sha256, coalesce(json_extract(document, '$.part'), '')) WHERE undone = 0;
+    `,
+  },
 ];

@@ -13,7 +13,6 @@ type EvidencePart = Pick<
   | 'addEvidence'
   | 'listEvidence'
   | 'listUndone'
-  | 'findEvidenceByHash'
   | 'findEvidence'
   | 'findEvidenceOfSeries'
   | 'readRawFile'
@@ -44,9 +43,6 @@ export function openEvidence(database: Database): EvidencePart {
   const hasRaw = database.prepare<[string], { size: number }>('SELECT size FROM raw_files WHERE sha256 = ?');
   const list = database.prepare<[string, number], DocumentRow>(
     'SELECT document FROM evidence WHERE household_id = ? AND undone = ? ORDER BY place',
-  );
-  const byHash = database.prepare<[string, string], DocumentRow>(
-    'SELECT document FROM evidence WHERE household_id = ? AND sha256 = ? AND undone = 0',
   );
   const byId = database.prepare<[string], DocumentRow>('SELECT document FROM evidence WHERE id = ?');
   const bySeries = database.prepare<[string], DocumentRow>(
@@ -91,7 +87,6 @@ export function openEvidence(database: Database): EvidencePart {
     addEvidence: database.transaction(add),
     listEvidence: (householdId) => list.all(householdId, 0).map((row) => read(row)!),
     listUndone: (householdId) => list.all(householdId, 1).map((row) => read(row)!),
-    findEvidenceByHash: (householdId, sha256) => read(byHash.get(householdId, sha256)),
     findEvidence: (id) => read(byId.get(id)),
     findEvidenceOfSeries: (seriesId) => read(bySeries.get(seriesId)),
     readRawFile(evidenceId) {

@@ -42,7 +42,6 @@ export interface Store {
   listUndone(householdId: string): Evidence[];
   findEvidence(evidenceId: string): Evidence | undefined;
   findEvidenceOfSeries(seriesId: string): Evidence | undefined;
-  findEvidenceByHash(householdId: string, sha256: string): Evidence | undefined;
   readRawFile(evidenceId: string): Uint8Array | undefined;
   undoEvidence(evidenceId: string): void;
   /** Throws StoreFault `already-there` when the same file has been imported again meanwhile. */

@@ -1,6 +1,8 @@
 import type { IntervalDays } from '../../intake/intake.ts';
 import { stageOf } from '../../intake/progress.ts';
-import type { Remark, Series } from '../../model/evidence/evidence.ts';
+import type { Evidence, Remark, Series } from '../../model/evidence/evidence.ts';
+import { StoreFault } from '../../store/store-fault.ts';
+import { say } from '../../words/say.ts';
 import { DeskError } from '../contract.ts';
 import { dayOf } from '../days.ts';
 import { findEvidence, findHousehold, findSeries } from '../find.ts';
@@ -13,6 +15,7 @@ import { readFrom } from '../join/stored-series.ts';
 import type { DeskContext, Handlers, Work } from '../ports.ts';
 import { pointsOfDays, pointsOfIntervals, pointsOfJoined } from '../readings.ts';
 import { readRemembered, rememberLayout } from '../remembered-layout.ts';
+import { isSamePart } from '../same-part.ts';
 import { intakeContext, takeRead } from '../take-in.ts';
 import { type Point, thin } from '../thin.ts';
 import { typeEvidence } from '../typed-evidence.ts';
@@ -34,6 +37,7 @@ const READING_SHARE = 0.65;
 interface Coming {
   readonly householdId: string;
   readonly fileName: string;
+  readonly sha256: string;
   readonly shape: string | null;
   readonly series: readonly Series[];
 }
@@ -44,15 +48,18 @@ export function evidenceHandlers({ ports, store, files }: DeskContext): Evidence
   const contextFor = (householdId: string, work: Work) =>
     intakeContext(findHousehold(store, householdId).household.zone, ports.today(), work.onProgress);
 
+  const keptPartOf = (evidence: Evidence): Evidence | undefined =>
+    store.listEvidence(evidence.householdId).find((one) => one.id !== evidence.id && isSamePart(one, evidence));
+
   /** What a file on its way in repeats of the imports that are here. */
   function overlapsOf(coming: Coming, intervals: readonly IntervalDays[]): Remark[] {
-    const { householdId, fileName, shape, series } = coming;
+    const { householdId, fileName, sha256, shape, series } = coming;
     const evidence = {
       id: '',
       householdId,
       fileName,
       importedOn: '',
-      sha256: '',
+      sha256,
       shape: shape ?? '',
       series,
       remarks: [],
@@ -74,20 +81,21 @@ export function evidenceHandlers({ ports, store, files }: DeskContext): Evidence
       const file = files.take(fileId);
       const { preview, intervals } = readRemembered(store, file, choices, contextFor(householdId, work)).result;
       const { fileName, shape, series } = preview;
+      const coming = { householdId, fileName, sha256: hashOf(file.bytes), shape, series };
       return {
         ...preview,
-        remarks: [...preview.remarks, ...overlapsOf({ householdId, fileName, shape, series }, intervals)],
+        remarks: [...preview.remarks, ...overlapsOf(coming, intervals)],
       };
     },
     'evidence.accept'({ fileId, householdId, choices }, work) {
       const { zone } = findHousehold(store, householdId).household;
       const context = intakeContext(zone, ports.today(), stageOf(work.onProgress, 0, READING_SHARE));
       const file = files.take(fileId);
-      const earlier = store.findEvidenceByHash(householdId, hashOf(file.bytes));
-      if (earlier) return { evidence: null, duplicateOf: earlier.id };
       const { result, layout } = readRemembered(store, file, choices, context);
       const own = { file, householdId, importedOn: ports.now(), newId: ports.newId };
       const { evidence, intervals } = takeRead(result, own);
+      const earlier = keptPartOf(evidence);
+      if (earlier) return { evidence: null, duplicateOf: earlier.id };
       const overlaps = overlapsOf(evidence, intervals);
       store.addEvidence(evidence, file.bytes, intervals, stageOf(work.onProgress, READING_SHARE, 1));
       rememberLayout(store, layout);
@@ -97,11 +105,11 @@ export function evidenceHandlers({ ports, store, files }: DeskContext): Evidence
     'evidence.type'(input) {
       findHousehold(store, input.householdId);
       const evidence = typeEvidence(input, ports.now(), ports.newId);
-      if (store.findEvidenceByHash(input.householdId, evidence.sha256)) {
+      if (keptPartOf(evidence)) {
         throw new DeskError({
           code: 'typed-twice',
-          message: 'Exactly these figures have been typed for this household before.',
-          remedy: 'Change the name or a figure if they are meant to count twice.',
+          message: say('Exactly these figures have been typed for this household before.'),
+          remedy: say('Change the name or a figure if they are meant to count twice.'),
         });
       }
       const overlaps = overlapsOf(evidence, []);
@@ -114,7 +122,8 @@ export function evidenceHandlers({ ports, store, files }: DeskContext): Evidence
       return {};
     },
     'evidence.restore'({ evidenceId }) {
-      findEvidence(store, evidenceId);
+      if (keptPartOf(findEvidence(store, evidenceId)))
+        throw new StoreFault({ code: 'already-there', path: evidenceId });
       return store.restoreEvidence(evidenceId)!;
     },
     'evidence.readings'({ seriesId, from, to }) {

@@ -12,23 +12,29 @@ export interface Member {
 /** Bills and readings of one meter are kept apart: neither can stand in for the other. */
 export type Group = readonly Member[];
 
-/** Two series of one import are never the same register, whatever their names. */
+/**
+ * Two series of one import are never the same register, whatever their names; nor are those of two sheets or columns
+ * of one file that tell of the same days.
+ */
 export function groupSeries(evidence: readonly Evidence[]): Group[] {
   const groups = new Map<string, Member[]>();
+  const isApart = (one: Evidence, series: Series) => (member: Member) => {
+    const other = evidence[member.rank]!;
+    return other === one || (other.sha256 === one.sha256 && meet(member.series, series));
+  };
   evidence.forEach((one, rank) => {
-    const seen = new Map<string, number>();
     for (const series of one.series) {
       const name = identityOf(series, one.shape);
-      const occurrence = (seen.get(name) ?? 0) + 1;
-      seen.set(name, occurrence);
+      let occurrence = 1;
+      while (groups.get(`${name}|${occurrence}`)?.some(isApart(one, series))) occurrence++;
       const key = `${name}|${occurrence}`;
-      const group = groups.get(key) ?? [];
-      group.push({ series, fileName: one.fileName, rank });
-      groups.set(key, group);
+      groups.set(key, [...(groups.get(key) ?? []), { series, fileName: one.fileName, rank }]);
     }
   });
   return [...groups.values()];
 }
+
+export const meet = (a: Series, b: Series): boolean => a.from < b.to && b.from < a.to;
 
 /** A name typed at the table is a title, not a register. */
 function identityOf({ carrier, role, name, resolution }: Series, shape: string): string {

@@ -8,15 +8,19 @@ const GENERAL = new Set(
     'import imported in interval kwh kw kvah local lpg mean mains meter mwh of oil outdoor output per period power ' +
     'profile quantity read reading readings smart start supply temperature the time to usage use used utc value ' +
     'volume wh c m3 m³ ft3 ft³ hcf litre litres liter l therm therms °c heat bill bills units unit total temp ' +
+    'january february march april may june july august september october november december ' +
+    'jan feb mar apr jun jul aug sep sept oct nov dec q1 q2 q3 q4 ' +
     'verbrauch energie bezug kubikmeter consommation énergie energía consumo'
   ).split(' '),
 );
+
+const YEAR = /^(19|20)\d\d$/;
 
 /** "Night reading (kWh)" is "night", "Energy used (kWh)" is "": what tells registers apart and nothing else. */
 export function registerName(heading: string): string {
   return heading
     .toLowerCase()
     .split(/[^\p{L}\p{N}°³]+/u)
-    .filter((word) => word !== '' && !GENERAL.has(word))
+    .filter((word) => word !== '' && !GENERAL.has(word) && !YEAR.test(word))
     .join(' ');
 }

@@ -23,6 +23,8 @@ export interface Sheet {
   readonly workbook?: {
     readonly sheets: readonly string[];
     readonly sheet: string;
+    /** Whether it is the one that is taken where none is named. */
+    readonly isFirst: boolean;
     /** Numbers stand there as numbers, so that no decimal sign is in doubt. */
     readonly hasNumbers: boolean;
   };

@@ -107,6 +107,7 @@ export const bills: IntakeShape = {
       intervals: [],
       firstDays: periodPicture(first.series),
       dataRows: dates.count,
+      valueColumns: columns.map((c) => c.index),
     };
   },
 };

@@ -103,6 +103,7 @@ export const daily: IntakeShape = {
       intervals: [],
       firstDays: dayPicture(first.series),
       dataRows: dates.count,
+      valueColumns: (extremes ? [extremes.maximum, extremes.minimum] : columns).map((c) => c.index),
     };
   },
 };

@@ -93,6 +93,7 @@ export const deliveries: IntakeShape = {
       intervals: [],
       firstDays: periodPicture(series),
       dataRows: dates.count,
+      valueColumns: [facts.index],
     };
   },
 };

@@ -160,6 +160,7 @@ function readColumns(input: ShapeInput, raw: RawReadings, settled: Settled): Sha
     intervals: built.map((b) => b.intervals),
     firstDays: first.firstDays,
     dataRows: raw.count,
+    valueColumns: columns.map((c) => c.index),
   };
 }
 

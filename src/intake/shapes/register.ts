@@ -82,6 +82,7 @@ export const register: IntakeShape = {
       intervals: built.flatMap((b) => b.intervals ?? []),
       firstDays: first.firstDays,
       dataRows: dates.count,
+      valueColumns: columns.map((c) => c.index),
     };
   },
 };

@@ -23,6 +23,8 @@ export interface ShapeReading {
   readonly intervals: readonly IntervalDays[];
   readonly firstDays: readonly { readonly at: string; readonly value: number | null }[];
   readonly dataRows: number;
+  /** Columns of the amounts; absent where the whole sheet is one record. */
+  readonly valueColumns?: readonly number[];
 }
 
 export interface IntakeShape {

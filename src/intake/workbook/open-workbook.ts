@@ -48,7 +48,8 @@ export function openWorkbook(
     return undefined;
   }
   const dated = opened.filter((o) => o.sheet.dateColumn >= 0);
-  const taken = opened.find((o) => o.name === wanted) ?? dated[0] ?? opened[0]!;
+  const first = dated[0] ?? opened[0]!;
+  const taken = opened.find((o) => o.name === wanted) ?? first;
   const names = opened.map((o) => o.name);
   if (taken.name !== wanted && opened.length > 1)
     book.add(dated.length > 1 ? 'sheet-asked' : 'sheet-taken', dated.length > 1 ? 'question' : 'note', {
@@ -59,5 +60,6 @@ export function openWorkbook(
         .slice(0, 120),
       expected: taken.name,
     });
-  return { ...taken.sheet, workbook: { sheets: names, sheet: taken.name, hasNumbers: taken.numbers > 0 } };
+  const workbook = { sheets: names, sheet: taken.name, isFirst: taken === first, hasNumbers: taken.numbers > 0 };
+  return { ...taken.sheet, workbook };
 }

@@ -95,6 +95,15 @@ export const Remark = z.object({
 });
 export type Remark = z.infer<typeof Remark>;
 
+/** What of its file an import holds, where the file may hold more. */
+export const FilePart = z.object({
+  /** Sheet of a workbook of several. */
+  sheet: z.string().optional(),
+  /** Zero-based columns of the amounts; absent where all of it is read. */
+  columns: z.array(z.int().min(0)).optional(),
+});
+export type FilePart = z.infer<typeof FilePart>;
+
 /** One import, typed or from a file, with the series it gave. */
 export const Evidence = z.object({
   id: z.string(),
@@ -102,6 +111,7 @@ export const Evidence = z.object({
   fileName: z.string(),
   importedOn: z.string(),
   sha256: z.string(),
+  part: FilePart.optional(),
   shape: z.string(),
   series: z.array(Series),
   remarks: z.array(Remark),

@@ -82,6 +82,7 @@ function KeptOne(props: {
 }) {
   const { one } = props;
   const fileName = reword(one.fileName);
+  const date = longDate(one.importedOn.slice(0, 10));
   return (
     <li className="kept-one">
       <div className="kept-series">
@@ -97,7 +98,9 @@ function KeptOne(props: {
           </div>
         ))}
         <p className="quiet small kept-source">
-          {say('{fileName}, kept {date}', { fileName, date: longDate(one.importedOn.slice(0, 10)) })}{' '}
+          {one.part?.sheet === undefined
+            ? say('{fileName}, kept {date}', { fileName, date })
+            : say('{fileName}, sheet {sheet}, kept {date}', { fileName, sheet: one.part.sheet, date })}{' '}
           <HowWeKnow find={() => one.series.map((series) => recordWorking(series, [one]))} about={fileName} plain />
         </p>
         <FiledBills one={one} onOpen={props.onSums} />

@@ -42,7 +42,7 @@ export function PreviewScreen(props: {
           ? [
               say('{fileName} is here already. It counts once.', { fileName }),
               ...((preview?.sheets?.length ?? 0) > 1
-                ? [say('To keep another of its sheets too, save that sheet as CSV and choose that file.')]
+                ? [say('To keep another of its sheets too, choose the file again, and then that sheet.')]
                 : []),
             ].join(' ')
           : say('{fileName} is kept.', { fileName }),

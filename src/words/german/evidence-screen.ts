@@ -86,6 +86,7 @@ export const EVIDENCE_SCREEN: Catalogue = {
   'Taken back': 'Zurückgenommen',
   'Bring it again': 'Wieder hereinholen',
   '{fileName}, kept {date}': '{fileName}, gespeichert am {date}',
+  '{fileName}, sheet {sheet}, kept {date}': '{fileName}, Blatt {sheet}, gespeichert am {date}',
   '{0} bills, typed': 'Rechnungen für {0}, eingegeben',
   '{0} meter readings, typed': 'Zählerstände für {0}, eingegeben',
   '{0} deliveries, typed': 'Lieferungen von {0}, eingegeben',
@@ -116,8 +117,8 @@ export const EVIDENCE_SCREEN: Catalogue = {
     '{count, plural, one {Eine Anmerkung} other {# Anmerkungen}}',
   '{count} more': '{count} weitere',
   '{fileName} is here already. It counts once.': '{fileName} ist schon hier. Es zählt einmal.',
-  'To keep another of its sheets too, save that sheet as CSV and choose that file.':
-    'Für ein weiteres ihrer Blätter speichern Sie dieses als CSV und wählen diese Datei.',
+  'To keep another of its sheets too, choose the file again, and then that sheet.':
+    'Für ein weiteres Blatt wählen Sie die Datei noch einmal und dann dieses Blatt.',
   '{fileName} is kept.': '{fileName} ist gespeichert.',
   'Keeping was stopped. Nothing is kept.': 'Das Speichern wurde angehalten. Nichts ist gespeichert.',
   'Before anything is kept · {fileName}': 'Bevor etwas gespeichert wird · {fileName}',

@@ -122,7 +122,6 @@ describe('evidence', () => {
     store.undoEvidence('e');
     expect(store.listEvidence('h')).toEqual([]);
     expect(store.listUndone('h')).toEqual([evidence]);
-    expect(store.findEvidenceByHash('h', evidence.sha256)).toBeUndefined();
     expect(store.readRawFile('e')).toEqual(new Uint8Array([7]));
     expect(store.restoreEvidence('e')).toEqual(evidence);
     expect(store.listEvidence('h')).toEqual([evidence]);
@@ -134,6 +133,15 @@ describe('evidence', () => {
     store.addEvidence(madeEvidence('f', 'h', { sha256: 'same', series: [] }), null, []);
     expect(() => store.restoreEvidence('e')).toThrow(/already-there/);
     expect(store.listEvidence('h').map(({ id }) => id)).toEqual(['f']);
+  });
+
+  test('the same part of one file is kept once, another beside it', () => {
+    const keep = (id: string, columns: number[]) =>
+      store.addEvidence(madeEvidence(id, 'h', { sha256: 'same', part: { sheet: 'A', columns } }), null, []);
+    keep('e', [1]);
+    keep('f', [2]);
+    expect(() => keep('g', [1])).toThrow(/UNIQUE/);
+    expect(store.listEvidence('h').map(({ id }) => id)).toEqual(['e', 'f']);
   });
 
   test('an import that fails half-way leaves nothing', () => {
