@@ -148,5 +148,10 @@ export interface Reference {
     readonly electricityPrice: Value;
     readonly gasPrice: Value;
     readonly priceCorrelation: Value;
+    /** Pumps, standby and what else a machine's meter sees beside its factors; a boiler's pump and fan. */
+    readonly machineExtras: Value;
+    readonly boilerElectricity: Value;
+    /** Price of a yearly service where nobody typed one. */
+    readonly service: Value;
   };
 }

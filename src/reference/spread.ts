@@ -31,4 +31,24 @@ export const spread: Reference['spread'] = {
   electricityPrice: fromQuarters(prices.electricity, 'relative standard deviation'),
   gasPrice: fromQuarters(prices.gas, 'relative standard deviation'),
   priceCorrelation: fromQuarters(prices.correlation, 'correlation of electricity and gas price'),
+  machineExtras: {
+    value: 0.3,
+    unit: 'relative standard deviation',
+    source: 'a pump left on a high speed takes half as much again, one well set a third less; a judgement',
+    provenance: 'common practice, no source',
+  },
+  // With the fan of 45 kWh 86 to 210 kWh about 160; as 10 and 90 % points (210 − 86) / 2 / 1.2816 / 160 = 0.30.
+  boilerElectricity: {
+    value: 0.3,
+    unit: 'relative standard deviation',
+    source: 'SAP 10.2 Table 4f, heating pump 41 kWh (2013 or later) to 165 kWh (2012 or earlier)',
+    provenance: 'memory',
+  },
+  // A visit costs about £75 to £140 where £100 is usual: as 10 and 90 % points 0.25.
+  service: {
+    value: 0.25,
+    unit: 'relative standard deviation',
+    source: 'price of one visit from region to region and firm to firm',
+    provenance: 'common practice, no source',
+  },
 };

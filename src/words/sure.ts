@@ -65,6 +65,8 @@ const DRIVERS: Readonly<Record<string, string>> = {
   winter: phrase('how cold the winter is'),
   'other-efficiency': phrase('how well the other heating works'),
   habits: phrase('how you live'),
+  'own-electricity': phrase('how much pumps, fans and standby use'),
+  service: phrase('what a service costs'),
 };
 
 export function driverName(input: string): string {

@@ -245,9 +245,9 @@ export const Versus = z.object({
 export type Versus = z.infer<typeof Versus>;
 
 export const Driver = z.object({
-  /** "electricity-price", "space-factor", "space-heat", "water-heat", "winter", "other-fuel-price", "other-efficiency", "habits" */
+  /** "electricity-price", "space-factor", "space-heat", "water-heat", "winter", "other-fuel-price", "other-efficiency", "habits", "own-electricity", "service" */
   input: z.string(),
-  /** Share of the variance of the saving against the present system, 0 to 1. */
+  /** Share of the variance of the saving against the present system (the cheapest other where it has no price), 0 to 1. */
   share: z.number(),
 });
 

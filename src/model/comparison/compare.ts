@@ -82,7 +82,7 @@ export function compare(input: CompareInput): Comparison {
   return {
     systems: [pump, ...ordered].map(({ result }) => result),
     versus: ordered.map((other) => holdAgainst(pump, other, demand, machine.machine.whole.value)),
-    drivers: findDrivers(pump, ordered, draws),
+    drivers: findDrivers(pump, ordered[0], draws),
     questions,
     electricityPencePerKWh: pump.priced.meanPencePerKWh,
     gasPencePerKWh: meanOf(sides, 'gas') ?? 0,
@@ -97,14 +97,10 @@ function orderSides(others: readonly Side[]): Side[] {
   return [...present, ...rest.sort((a, b) => a.result.cost.value - b.result.cost.value)];
 }
 
-/** Drivers of the saving against the present system, or against the first of the others where that does not vary. */
-function findDrivers(pump: Side, ordered: readonly Side[], draws: number): Appraisal['drivers'] {
-  for (const other of ordered) {
-    if (!pump.costPence || !other.costPence) return [];
-    const drivers = rankDrivers(savingsOf(pump.costPence, other.costPence), normalDraws(draws));
-    if (drivers.length > 0) return drivers;
-  }
-  return [];
+/** Drivers of the saving against what the heat pump is shown beside: the present system, else the cheapest other. */
+function findDrivers(pump: Side, beside: Side | undefined, draws: number): Appraisal['drivers'] {
+  if (!pump.costPence || !beside?.costPence) return [];
+  return rankDrivers(savingsOf(pump.costPence, beside.costPence), normalDraws(draws));
 }
 
 const meanOf = (sides: readonly Side[], carrier: string) =>
@@ -126,6 +122,8 @@ function sharedSpreads(input: CompareInput, present: PricedPlan | undefined): Sh
     priceCorrelation: spread.priceCorrelation.value,
     oilPrice: prices.oil.spread,
     lpgPrice: prices.lpg.spread,
+    machineExtras: spread.machineExtras.value,
+    boilerElectricity: spread.boilerElectricity.value,
     useful: { spaceKWh: demand.space.value, waterKWh: demand.water.value },
   };
 }

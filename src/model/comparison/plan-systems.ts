@@ -87,7 +87,7 @@ function planHeatPump({ household, demand, machine, reference }: PlanInput, id: 
     pumpSource: '',
     electricWaterKWh: 0,
     standing: standingOf('electricity', household),
-    serviceGBP: serviceOf('heat-pump', household, reference),
+    ...serviceOf('heat-pump', household, reference),
   };
 }
 
@@ -123,7 +123,7 @@ function planAirSource({ household, demand, reference, whatIf }: PlanInput): Pla
     pumpSource: '',
     electricWaterKWh: 0,
     standing: standingOf('electricity', household),
-    serviceGBP: serviceOf('heat-pump', household, reference),
+    ...serviceOf('heat-pump', household, reference),
   };
 }
 
@@ -203,7 +203,7 @@ function planBoiler(id: SystemName, kind: Boiler, input: PlanInput, own?: TwoEff
     pumpSource: table.ownElectricityKWh.source,
     electricWaterKWh: immersion ? demand.water.value : 0,
     standing: standingOf(carrier, household),
-    serviceGBP: serviceOf(carrier === 'electricity' ? 'electric' : carrier, household, reference),
+    ...serviceOf(carrier === 'electricity' ? 'electric' : carrier, household, reference),
   };
 }
 
@@ -215,7 +215,7 @@ function serviceOf(
   system: keyof Reference['service'],
   { prices }: Household,
   reference: Reference,
-): Plan['serviceGBP'] {
+): Pick<Plan, 'serviceGBP' | 'serviceSpread'> {
   const typed = {
     'heat-pump': prices.serviceHeatPumpGBP,
     gas: prices.serviceGasGBP,
@@ -225,12 +225,14 @@ function serviceOf(
   }[system];
   const fallback = reference.service[system];
   const name = 'Service of a year';
-  if (typed) return { name, value: typed.value, unit: '£', grade: typed.grade, origin: typed.origin };
+  // A price that was typed is a price agreed.
+  if (typed) {
+    const { value, grade, origin } = typed;
+    return { serviceGBP: { name, value, unit: '£', grade, origin }, serviceSpread: 0 };
+  }
+  const origin = `${fallback.provenance}: ${fallback.source}`;
   return {
-    name,
-    value: fallback.value,
-    unit: '£',
-    grade: 'assumed',
-    origin: `${fallback.provenance}: ${fallback.source}`,
+    serviceGBP: { name, value: fallback.value, unit: '£', grade: 'assumed', origin },
+    serviceSpread: reference.spread.service.value,
   };
 }

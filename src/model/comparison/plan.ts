@@ -40,6 +40,8 @@ export interface Plan {
   readonly electricWaterKWh: number;
   readonly standing: 'gas' | 'none';
   readonly serviceGBP: WorkingInput & { readonly value: number };
+  /** Relative standard deviation of its price. */
+  readonly serviceSpread: number;
 }
 
 export type Carrier = SystemResult['carrier'];

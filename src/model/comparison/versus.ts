@@ -54,7 +54,7 @@ function breakEven(pump: Side, other: Side, demand: Demand, wholeFactor: number)
   if (!(fuelHeatKWh > 0) || !(fuelKWh > 0) || !(fuelPence > 0) || !(electricityPence > 0)) return none;
   const efficiency = fuelHeatKWh / fuelKWh;
   const fuelPrice = fuelPence / fuelKWh;
-  const left = other.result.cost.value - pump.priced.terms.fixedPence;
+  const left = other.result.cost.value - pump.priced.terms.fixedPence - pump.priced.terms.servicePence;
   return {
     breakEvenFactor: (electricityPence / fuelPrice) * efficiency,
     // The pump's units may cost what the other costs in all, less the pump's own standing charge and service.

@@ -3,6 +3,7 @@ import type { Figure } from '../appraisal/appraisal.ts';
 import type { Working } from '../working.ts';
 
 const DRAWN = '10 and 90 % points over the possible years, every doubtful input drawn from its own spread';
+const DRAWN_MONEY = `${DRAWN}; standing charge, VAT and a service price that was typed are agreed and stay`;
 
 /**
  * The sum behind a figure with the step that its range came from [unit of the figure].
@@ -11,7 +12,8 @@ const DRAWN = '10 and 90 % points over the possible years, every doubtful input 
 export function rangedWorking(figure: Omit<Figure, 'grade'>): Working {
   const { low, high, unit, working } = figure;
   if (!(high > low)) return working;
-  const end = (name: string, value: number) => ({ name, value, unit, grade: 'estimated', origin: DRAWN }) as const;
+  const origin = unit === 'p' ? DRAWN_MONEY : DRAWN;
+  const end = (name: string, value: number) => ({ name, value, unit, grade: 'estimated', origin }) as const;
   const range: Working = {
     title: 'How wide it may lie',
     formula: 'high − low: 8 cases in 10 lie between the two, 1 in 10 below and 1 in 10 above',

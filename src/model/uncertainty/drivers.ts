@@ -2,7 +2,7 @@
 import type { Appraisal } from '../appraisal/appraisal.ts';
 import { INPUTS, type Normals, type UncertainInput } from './normals.ts';
 
-/** Names under which the inputs are shown. The machine's two factors count as one, and so do the prices of the fuels. */
+/** Names under which the inputs are shown. The machine's two factors count as one, and so do the fuels' prices, own electricity and services. */
 const SHOWN_AS: { readonly [input in UncertainInput]: string } = {
   electricityPrice: 'electricity-price',
   spaceFactor: 'space-factor',
@@ -15,6 +15,10 @@ const SHOWN_AS: { readonly [input in UncertainInput]: string } = {
   lpgPrice: 'other-fuel-price',
   efficiency: 'other-efficiency',
   otherEfficiency: 'other-efficiency',
+  machineExtras: 'own-electricity',
+  boilerElectricity: 'own-electricity',
+  machineService: 'service',
+  otherService: 'service',
   winter: 'winter',
   habits: 'habits',
 };

@@ -17,6 +17,10 @@ export const INPUTS = [
   'lpgPrice',
   'otherFactor',
   'otherEfficiency',
+  'machineExtras',
+  'boilerElectricity',
+  'machineService',
+  'otherService',
 ] as const;
 export type UncertainInput = (typeof INPUTS)[number];
 export type Normals = { readonly [input in UncertainInput]: Float64Array };

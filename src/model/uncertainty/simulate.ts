@@ -24,8 +24,11 @@ export interface YearTerms {
   readonly steadyPence: number;
   readonly ownElectricityPence: number;
   readonly electricWaterPence: number;
-  /** Standing charge and service. */
+  /** Agreed in a contract, and so the same in every year: standing charge and charge on power. */
   readonly fixedPence: number;
+  readonly servicePence: number;
+  /** Relative standard deviation; 0 where the price was typed. */
+  readonly serviceSpread: number;
   /** Spread of the real factor or efficiency over the one reckoned with. */
   readonly spaceSpread: Spread;
   readonly waterSpread: Spread;
@@ -56,6 +59,8 @@ export interface SharedSpreads {
   readonly priceCorrelation: number;
   readonly oilPrice: number;
   readonly lpgPrice: number;
+  readonly machineExtras: number;
+  readonly boilerElectricity: number;
   readonly useful: { readonly spaceKWh: number; readonly waterKWh: number };
 }
 
@@ -131,6 +136,7 @@ function drawSystem(terms: YearTerms, shared: SharedSpreads, normals: Normals, d
   // A boiler's two efficiencies move together; a machine's hot-water factor follows its room factor only in part.
   const follow = boiler ? 1 : FACTOR_CORRELATION;
   const alone = Math.sqrt(1 - follow * follow);
+  const service = normals[boiler ? 'otherService' : 'machineService'];
   const sameSpread = follow === 1 && sameAs(terms.spaceSpread, terms.waterSpread);
   for (let i = 0; i < count; i++) {
     const bySpace = multiplierAt(terms.spaceSpread, first[i]!);
@@ -139,18 +145,23 @@ function drawSystem(terms: YearTerms, shared: SharedSpreads, normals: Normals, d
       : multiplierAt(terms.waterSpread, follow * first[i]! + alone * normals.waterFactor[i]!);
     const space = drawn.space[i]! / bySpace;
     const water = drawn.water[i]! / byWater;
-    const mainKWh = terms.spaceKWh * space + terms.waterKWh * water + terms.steadyKWh;
+    const steady = around(shared.machineExtras, normals.machineExtras[i]!);
+    const own = around(shared.boilerElectricity, normals.boilerElectricity[i]!);
+    const mainKWh = terms.spaceKWh * space + terms.waterKWh * water + terms.steadyKWh * steady;
     const units =
-      (terms.spacePence * space + terms.waterPence * water + terms.steadyPence) * price[i]! +
-      (terms.ownElectricityPence + terms.electricWaterPence * drawn.water[i]!) * electricity[i]!;
-    const besideKWh = terms.ownElectricityKWh + terms.electricWaterKWh * drawn.water[i]!;
+      (terms.spacePence * space + terms.waterPence * water + terms.steadyPence * steady) * price[i]! +
+      (terms.ownElectricityPence * own + terms.electricWaterPence * drawn.water[i]!) * electricity[i]!;
+    const besideKWh = terms.ownElectricityKWh * own + terms.electricWaterKWh * drawn.water[i]!;
     const heatKWh = shared.useful.spaceKWh * drawn.space[i]! + shared.useful.waterKWh * drawn.water[i]!;
-    costPence[i] = units + terms.fixedPence;
+    costPence[i] = units + terms.servicePence * around(terms.serviceSpread, service[i]!) + terms.fixedPence;
     boughtKWh[i] = mainKWh + besideKWh;
     pencePerKWhHeat[i] = heatKWh > 0 ? units / heatKWh : 0;
   }
   return { costPence, boughtKWh, pencePerKWhHeat };
 }
+
+/** What to multiply a small amount by: even about 1, never below nothing. */
+const around = (deviation: number, z: number): number => Math.max(0, 1 + deviation * z);
 
 const DRAWS = {
   machine: 'spaceFactor',

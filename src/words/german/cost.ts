@@ -124,6 +124,8 @@ export const COST: Catalogue = {
   'how much heat the rooms need': 'wie viel Wärme die Räume brauchen',
   'how much hot water you use': 'wie viel Warmwasser Sie brauchen',
   'how cold the winter is': 'wie kalt der Winter ist',
+  'how much pumps, fans and standby use': 'wie viel Pumpen, Gebläse und Bereitschaft verbrauchen',
+  'what a service costs': 'was eine Wartung kostet',
   'how well the other heating works': 'wie gut die andere Heizung arbeitet',
   'how you live': 'wie Sie leben',
   'No single thing decides the answer.': 'Nichts allein entscheidet die Antwort.',

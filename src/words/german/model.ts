@@ -2,6 +2,16 @@ import type { Catalogue } from '../say.ts';
 
 /** What the model writes into the workings; `{0}` stands for what differs. Titles of British publications stay English. */
 export const MODEL: Catalogue = {
+  // Ranges
+  'How wide it may lie': 'Wie weit es auseinanderliegen kann',
+  'high − low: 8 cases in 10 lie between the two, 1 in 10 below and 1 in 10 above':
+    'hoch − niedrig: 8 von 10 Fällen liegen zwischen beiden, 1 von 10 darunter und 1 von 10 darüber',
+  '10 and 90 % points over the possible years, every doubtful input drawn from its own spread':
+    '10- und 90-%-Punkte über die möglichen Jahre; jede unsichere Angabe ist aus ihrer eigenen Spanne gezogen',
+  '10 and 90 % points over the possible years, every doubtful input drawn from its own spread; standing charge, VAT and a service price that was typed are agreed and stay':
+    '10- und 90-%-Punkte über die möglichen Jahre; jede unsichere Angabe ist aus ihrer eigenen Spanne gezogen; Grundpreis, Mehrwertsteuer und ein eingegebener Wartungspreis sind vereinbart und bleiben',
+  'Give or take': 'Mehr oder weniger',
+  'half of what lies between': 'die Hälfte dessen, was dazwischen liegt',
   // Heat needed
   'Heat for the rooms, from the record': 'Wärme für die Räume, aus den Messwerten',
   'Heat for the rooms, from the heat loss': 'Wärme für die Räume, aus der Heizlast',

@@ -125,6 +125,9 @@ export const spreads: Pick<Reference, 'spread'> = {
     electricityPrice: value(0.09),
     gasPrice: value(0.11),
     priceCorrelation: value(0.88),
+    machineExtras: value(0.3),
+    boilerElectricity: value(0.3),
+    service: value(0.25),
   },
 };
 

@@ -253,6 +253,22 @@ describe('ranges', () => {
     expect(drivers[0]!.share).toBeGreaterThanOrEqual(drivers.at(-1)!.share);
   });
 
+  test.each([
+    ['by custom', {}, true],
+    ['typed for both', { serviceHeatPumpGBP: typed(180), serviceGasGBP: typed(100) }, false],
+  ])('service %s', (_, prices, moves) => {
+    const ranked = compareBy(makeHousehold({ prices }), demand, { draws: 2000 }).drivers;
+    expect(ranked.some(({ input }) => input === 'service')).toBe(moves);
+  });
+
+  test.each([
+    ['a heat pump that stands there already', { present: { system: 'heat-pump' } }, []],
+    ['no priced system: the cheapest other', { present: { system: 'other' } }, [expect.anything()]],
+  ] as const)('drivers are those of what it is shown beside, %s', (_, change, first) => {
+    const ranked = compareBy(makeHousehold(change), demand, { draws: 2000 }).drivers;
+    expect(ranked.slice(0, 1)).toEqual(first);
+  });
+
   test('the same again to the last digit', () => {
     expect(compareBy(makeHousehold(), demand, { draws: 2000 })).toEqual({
       systems,

@@ -171,6 +171,8 @@ const TERMS: YearTerms = {
   ownElectricityPence: 0,
   electricWaterPence: 0,
   fixedPence: 10_000,
+  servicePence: 0,
+  serviceSpread: 0,
   spaceSpread: evenSpread(0.1),
   waterSpread: evenSpread(0.1),
   moves: 'machine',
@@ -186,6 +188,8 @@ const CERTAIN: SharedSpreads = {
   priceCorrelation: 0.9,
   oilPrice: 0,
   lpgPrice: 0,
+  machineExtras: 0,
+  boilerElectricity: 0,
   useful: { spaceKWh: 10_000, waterKWh: 3000 },
 };
 
@@ -224,6 +228,44 @@ describe('possible years', () => {
     // 10 and 90 % points of a lognormal price: 120,000 × e^(∓1.2816 × 0.1) + 10,000.
     expect(low).toBeCloseTo(120_000 * Math.exp(-0.12815515655) + 10_000, -1.5);
     expect(high).toBeCloseTo(120_000 * Math.exp(0.12815515655) + 10_000, -1.5);
+  });
+});
+
+describe('small amounts move too', () => {
+  const sure = { ...TERMS, spaceSpread: NO_SPREAD, waterSpread: NO_SPREAD };
+  const boiler: YearTerms = { ...sure, carrier: 'gas', moves: 'efficiency' };
+  // 10 and 90 % points of 1 + 0.3 z and 1 + 0.25 z: half the range is 1.2816 × 0.3 × 20,000 p, or 1.2816 × 0.25 × 18,000 p.
+  test.each([
+    ['pumps and standby', { ...sure, steadyPence: 20_000 }, { machineExtras: 0.3 }, 7689],
+    ['electricity of a boiler', { ...boiler, ownElectricityPence: 20_000 }, { boilerElectricity: 0.3 }, 7689],
+    ['service of a machine', { ...sure, servicePence: 18_000, serviceSpread: 0.25 }, {}, 5767],
+    ['service of a boiler', { ...boiler, servicePence: 18_000, serviceSpread: 0.25 }, {}, 5767],
+    ['a service price agreed', { ...sure, servicePence: 18_000 }, {}, 0],
+    ['a standing charge', { ...sure, fixedPence: 50_000 }, { machineExtras: 0.3, boilerElectricity: 0.3 }, 0],
+  ] satisfies [string, YearTerms, Partial<SharedSpreads>, number][])('%s', (_, terms, spreads, half) => {
+    const [years] = simulateYears([terms], { ...CERTAIN, ...spreads }, 8192);
+    const { low, high } = tenAndNinety(years!.costPence);
+    expect((high - low) / 2).toBeCloseTo(half, -1.5);
+  });
+
+  test('a machine and a boiler are serviced at their own prices', () => {
+    const serviced = { servicePence: 10_000, serviceSpread: 0.25 };
+    const [a, b] = simulateYears(
+      [
+        { ...sure, ...serviced },
+        { ...boiler, ...serviced },
+      ],
+      CERTAIN,
+      8192,
+    );
+    const { low, high } = tenAndNinety(b!.costPence.map((cost, i) => cost - a!.costPence[i]!));
+    // Two independent spreads: √2 × 1.2816 × 0.25 × 10,000 p.
+    expect((high - low) / 2 / 4531).toBeCloseTo(1, 2);
+  });
+
+  test('never below nothing', () => {
+    const [years] = simulateYears([{ ...sure, steadyPence: 20_000 }], { ...CERTAIN, machineExtras: 1 }, 4096);
+    expect(Math.min(...years!.costPence)).toBeCloseTo(130_000, 6);
   });
 });
 
