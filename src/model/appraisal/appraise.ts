@@ -15,7 +15,7 @@ import type { Appraisal, Question, WhatIf } from './appraisal.ts';
 import { commonYear } from './heat-of-household.ts';
 
 /** Goes up with every change that moves a figure, so that a promise says which model made it. */
-export const MODEL_VERSION = '1.0.0';
+export const MODEL_VERSION = '1.1.0';
 /** Possible years behind every range that is shown or kept: a power of two, for which the Sobol points lie evenly. */
 export const USUAL_DRAWS = 4096;
 
