@@ -81,8 +81,14 @@ interface Pattern {
   readonly text: string;
 }
 
-const KEPT_DATE = /^\d{1,2} [A-Z][a-z]{2,8} \d{4}$/;
-const LONG_DATE = (spoken: Language) => new Intl.DateTimeFormat(spoken, { dateStyle: 'long', timeZone: 'UTC' });
+/** "25 November 2026", "November 2026" or "November". */
+const KEPT_DATE =
+  /^(\d{1,2} )?(January|February|March|April|May|June|July|August|September|October|November|December)( \d{4})?$/;
+function sayKeptDate([, day, month, year]: RegExpExecArray): string {
+  const parts = { ...(day && { day: 'numeric' }), month: 'long', ...(year && { year: 'numeric' }) } as const;
+  const date = new Date(`${day ?? 1} ${month} ${year ?? 2000} UTC`);
+  return new Intl.DateTimeFormat(speech.language, { ...parts, timeZone: 'UTC' }).format(date);
+}
 const GAP = /\\\{(\d+)\\\}/g;
 
 /** Texts of the model have numbered gaps, `line {0} of {1}`; the longest comes first, since it fits least by chance. */
@@ -104,7 +110,8 @@ export function reword(text: string): string {
   if (catalogue === null) return text;
   const whole = catalogue[text];
   if (whole !== undefined) return whole;
-  if (KEPT_DATE.test(text)) return LONG_DATE(speech.language).format(new Date(`${text} UTC`));
+  const date = KEPT_DATE.exec(text);
+  if (date) return sayKeptDate(date);
   for (const { match, text: translated } of patterns) {
     const found = match.exec(text);
     if (found) return translated.replace(/\{(\d+)\}/g, (_, gap: string) => reword(found[Number(gap) + 1] ?? ''));

@@ -27,7 +27,10 @@ export function FuelFields() {
   const litre = (fuel: 'oil' | 'lpg'): Fallback => {
     const basis = appraisal.prices[fuel];
     const perLitre = appraisal.prices[`${fuel}PencePerKWh`] * reference.kWhPerLitre[fuel].value;
-    return { text: grouped(perLitre, 1), source: `${reword(basis.origin)} (${datesInShort(basis)})` };
+    return {
+      text: grouped(perLitre, 1),
+      source: `${reword(basis.origin.replace(/^assumed, /, ''))} (${datesInShort(basis)})`,
+    };
   };
   return (
     <>

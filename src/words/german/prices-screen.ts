@@ -27,6 +27,12 @@ export const PRICES_SCREEN: Catalogue = {
   'Heating oil': 'Heizöl',
   '{sign}/litre': '{sign}/Liter',
   Service: 'Wartung',
+  'usual price of one visit a year': 'üblicher Preis eines Besuchs im Jahr',
+  'no published price found': 'kein veröffentlichter Preis gefunden',
+  'public guide page, {0}': 'öffentliche Ratgeberseite, {0}',
+  'Ofgem price cap, {0}, average for Great Britain, as quoted alike in two public files':
+    'Ofgem price cap, {0}, Mittel für Großbritannien, gleich angegeben in zwei öffentlichen Dateien',
+  'UK Treasury Green Book, real rate, from memory': 'UK Treasury Green Book, realer Satz, aus dem Gedächtnis',
   '{sign} a year': '{sign}/Jahr',
   Gas: 'Gas',
   'Electricity by day and night, for storage heaters': 'Strom bei Tag und Nacht, für Nachtspeicherheizungen',
