@@ -85,9 +85,11 @@ interface Pattern {
 const KEPT_DATE =
   /^(\d{1,2} )?(January|February|March|April|May|June|July|August|September|October|November|December)( \d{4})?$/;
 function sayKeptDate([, day, month, year]: RegExpExecArray): string {
-  const parts = { ...(day && { day: 'numeric' }), month: 'long', ...(year && { year: 'numeric' }) } as const;
   const date = new Date(`${day ?? 1} ${month} ${year ?? 2000} UTC`);
-  return new Intl.DateTimeFormat(speech.language, { ...parts, timeZone: 'UTC' }).format(date);
+  const parts: Intl.DateTimeFormatOptions = { month: 'long', timeZone: 'UTC' };
+  if (day) parts.day = 'numeric';
+  if (year) parts.year = 'numeric';
+  return new Intl.DateTimeFormat(speech.language, parts).format(date);
 }
 const GAP = /\\\{(\d+)\\\}/g;
 
