@@ -5,6 +5,7 @@ import type { BillCheckInput } from '../../model/appraisal/promise.ts';
 import { daysBetween, isCivilDay } from '../../model/calendar/civil.ts';
 import type { Series } from '../../model/evidence/evidence.ts';
 import type { CivilDate } from '../../model/tariff/tariff.ts';
+import { say } from '../../words/say.ts';
 import { dayAfter, dayBefore, type KnownBill } from './bills.ts';
 
 const isDate = (text: string): text is CivilDate => {
@@ -92,18 +93,19 @@ export function findOwnWeather(series: readonly Series[], from: CivilDate, to: C
 
 export function finishDraft(draft: BillDraft): DraftResult {
   const { from, lastDay, kWh, meter, otherKWh, pencePerKWh, totalPounds } = draft;
-  if (!isDate(from) || !isDate(lastDay)) return wanting('Type the first and the last day of the bill.');
+  if (!isDate(from) || !isDate(lastDay)) return wanting(say('Type the first and the last day of the bill.'));
   const to = dayAfter(lastDay);
   const days = daysBetween(from, to);
-  if (days <= 0) return wanting('The last day is before the first day.');
-  if (days > 731) return wanting('The bill is longer than two years. Check its days.');
-  if (kWh === undefined) return wanting('Type the units of the bill in kWh.');
-  if (pencePerKWh === undefined || pencePerKWh <= 0) return wanting('Type the price of a unit in pence, VAT included.');
+  if (days <= 0) return wanting(say('The last day is before the first day.'));
+  if (days > 731) return wanting(say('The bill is longer than two years. Check its days.'));
+  if (kWh === undefined) return wanting(say('Type the units of the bill in kWh.'));
+  if (pencePerKWh === undefined || pencePerKWh <= 0)
+    return wanting(say('Type the price of a unit in pence, VAT included.'));
   if (meter === 'whole-house' && otherKWh === undefined) {
-    return wanting('Type how many units of the bill went into other things than heating and hot water.');
+    return wanting(say('Type how many units of the bill went into other things than heating and hot water.'));
   }
   const other = meter === 'whole-house' ? otherKWh! : 0;
-  if (other > kWh) return wanting('The other electricity is more than the whole bill.');
+  if (other > kWh) return wanting(say('The other electricity is more than the whole bill.'));
   return {
     kind: 'whole',
     days,

@@ -1,12 +1,14 @@
 /** A later bill, taken from the evidence or typed from the paper. */
 
 import { useEffect, useRef, useState } from 'react';
+import { Said } from '../../charts/said.tsx';
 import type { BillPrefill } from '../../desk/contract.ts';
 import type { BillCheckInput } from '../../model/appraisal/promise.ts';
 import { civilDateOf } from '../../model/calendar/instant.ts';
 import { sumRegisters } from '../../model/evidence/sum-registers.ts';
 import { daysWorking } from '../../model/explained/record.ts';
-import { counted, exactKWh, longDate, monthSpan } from '../../words/numbers.ts';
+import { counted, exactKWh, longDate, moneySign, monthSpan, penceSign } from '../../words/numbers.ts';
+import { say } from '../../words/say.ts';
 import { call } from '../desk.ts';
 import { useHousehold } from '../household-context.tsx';
 import { ChoiceField, PickField } from '../shared/choice-field.tsx';
@@ -94,26 +96,29 @@ export function BillForm(props: { readonly busy: boolean; readonly onRun: (input
 
   return (
     <section className="stack" aria-labelledby="bill-head">
-      <h3 id="bill-head">A later bill</h3>
+      <h3 id="bill-head">{say('A later bill')}</h3>
       <div className="fields fields-tight">
         {promises.length > 1 ? (
           <ChoiceField
-            label="Held against"
+            label={say('Held against')}
             value={draft.promiseId}
             choices={promises
               .toSorted((a, b) => b.number - a.number)
               .map(({ id, number, madeOn }) => ({
                 value: id,
-                label: `promise ${number} of ${longDate(civilDateOf(madeOn, household.zone))}`,
+                label: say('promise {number} of {date}', {
+                  number: String(number),
+                  date: longDate(civilDateOf(madeOn, household.zone)),
+                }),
               }))}
             onChange={(promiseId) => set({ promiseId: promiseId ?? newest.id })}
           />
         ) : null}
         {bills.length > 0 || hasSpans ? (
           <ChoiceField
-            label="Take it from the evidence"
+            label={say('Take it from the evidence')}
             value={undefined}
-            emptyLabel="or type it below"
+            emptyLabel={say('or type it below')}
             choices={[
               ...spans.map(({ key, name, from, to }) => ({
                 value: key,
@@ -134,76 +139,82 @@ export function BillForm(props: { readonly busy: boolean; readonly onRun: (input
             }}
           />
         ) : null}
-        <DateField label="First day" value={draft.from} onChange={(from) => set({ from })} />
-        <DateField label="Last day" value={draft.lastDay} onChange={(lastDay) => set({ lastDay })} />
+        <DateField label={say('First day')} value={draft.from} onChange={(from) => set({ from })} />
+        <DateField label={say('Last day')} value={draft.lastDay} onChange={(lastDay) => set({ lastDay })} />
         <PickField
-          label="Read on"
+          label={say('Read on')}
           value={draft.meter}
           choices={[
-            { value: 'heat-pump', label: 'own meter' },
-            { value: 'whole-house', label: 'whole home' },
+            { value: 'heat-pump', label: say('own meter') },
+            { value: 'whole-house', label: say('whole home') },
           ]}
           onChange={(meter) => set({ meter })}
         />
         <NumberField
-          label={draft.meter === 'heat-pump' ? 'Units of the heat pump' : 'Units of the whole bill'}
+          label={draft.meter === 'heat-pump' ? say('Units of the heat pump') : say('Units of the whole bill')}
           value={draft.kWh}
           limits={{ min: 0, max: 200_000, unit: 'kWh' }}
           onChange={(kWh) => set({ kWh })}
         />
         {draft.meter === 'whole-house' ? (
           <NumberField
-            label="Of these for other things"
+            label={say('Of these for other things')}
             value={draft.otherKWh}
             limits={{ min: 0, max: 200_000, unit: 'kWh' }}
             onChange={(otherKWh) => set({ otherKWh })}
-            note="Lights, cooking and the rest, for the same days. Summer months without heating show it."
+            note={say('Lights, cooking and the rest, for the same days. Summer months without heating show it.')}
           />
         ) : null}
         <NumberField
-          label="Price of a unit"
+          label={say('Price of a unit')}
           value={draft.pencePerKWh}
-          limits={{ min: 0.1, max: 200, unit: 'p' }}
+          limits={{ min: 0.1, max: 200, unit: penceSign() }}
           onChange={(pencePerKWh) => set({ pencePerKWh })}
-          note="VAT included."
+          note={say('VAT included.')}
         />
         <NumberField
-          label="Charged for these units"
+          label={say('Charged for these units')}
           value={draft.totalPounds}
-          limits={{ min: 0, max: 50_000, unit: '£' }}
+          limits={{ min: 0, max: 50_000, unit: moneySign() }}
           onChange={(totalPounds) => set({ totalPounds })}
-          note="Only where it is not units times price. Leave the standing charge out."
+          note={say('Only where it is not units times price. Leave the standing charge out.')}
         />
         <PickField
-          label="The reading is"
+          label={say('The reading is')}
           value={draft.readings}
           choices={[
-            { value: 'actual', label: 'read' },
-            { value: 'estimated', label: 'estimated' },
-            { value: 'unknown', label: 'not said' },
+            { value: 'actual', label: say('read') },
+            { value: 'estimated', label: say('estimated') },
+            { value: 'unknown', label: say('not said') },
           ]}
           onChange={(readings) => set({ readings })}
         />
         {span !== null && weather === null ? (
           <NumberField
-            label="Degree days of these days"
+            label={say('Degree days of these days')}
             value={draft.degreeDays}
-            limits={{ min: 0, max: 10_000, unit: 'K day' }}
+            limits={{ min: 0, max: 10_000, unit: say('K day') }}
             onChange={(degreeDays) => set({ degreeDays })}
-            note="No weather of your own covers them. Leave it empty, and the weather stays with the rest."
+            note={say('No weather of your own covers them. Leave it empty, and the weather stays with the rest.')}
           />
         ) : null}
       </div>
       {filled ? <p className="quiet small">{filledSentence(filled)}</p> : null}
       {meters.map(({ meter, kWh }) => (
         <p key={meter.id} className="small">
-          {meter.name} shows{' '}
-          <FigureButton
-            text={exactKWh(kWh)}
-            working={daysWorking(meter, { from: draft.from, to: draft.lastDay, kWh })}
-            onOpen={openWorking}
+          <Said
+            text="{meter} shows {kWh} for these days."
+            with={{
+              meter: meter.name,
+              kWh: (
+                <FigureButton
+                  text={exactKWh(kWh)}
+                  working={daysWorking(meter, { from: draft.from, to: draft.lastDay, kWh })}
+                  onOpen={openWorking}
+                />
+              ),
+            }}
           />{' '}
-          for these days.{' '}
           <button
             type="button"
             onClick={() => {
@@ -211,14 +222,16 @@ export function BillForm(props: { readonly busy: boolean; readonly onRun: (input
               if (span) takePrice(span);
             }}
           >
-            Take it
+            {say('Take it')}
           </button>
         </p>
       ))}
-      {weather ? <p className="quiet small">The weather of these days comes from {weather.name}.</p> : null}
+      {weather ? (
+        <p className="quiet small">{say('The weather of these days comes from {name}.', { name: weather.name })}</p>
+      ) : null}
       <div className="actions">
         <button type="button" className="main" disabled={props.busy} onClick={run}>
-          {props.busy ? 'Checking …' : 'Check the bill'}
+          {props.busy ? say('Checking …') : say('Check the bill')}
         </button>
         {result.kind === 'whole' ? <span className="quiet small">{counted(result.days, 'day')}</span> : null}
       </div>
@@ -232,6 +245,8 @@ export function BillForm(props: { readonly busy: boolean; readonly onRun: (input
 }
 
 function filledSentence({ meterName, tariffName, from, to }: BillPrefill): string {
-  const price = tariffName ? `, the price from ${tariffName}` : '. The price is not known from the evidence; type it';
-  return `Units of ${monthSpan(from, dayBefore(to))} from ${meterName}${price}.`;
+  const values = { months: monthSpan(from, dayBefore(to)), meter: meterName };
+  return tariffName
+    ? say('Units of {months} from {meter}, the price from {tariff}.', { ...values, tariff: tariffName })
+    : say('Units of {months} from {meter}. The price is not known from the evidence; type it.', values);
 }

@@ -1,7 +1,9 @@
 /** Bills and readings among the evidence that can be held against a promise. */
+
 import { addDays, daysBetween } from '../../model/calendar/civil.ts';
 import type { EvidencePeriod, Series } from '../../model/evidence/evidence.ts';
 import type { CivilDate } from '../../model/tariff/tariff.ts';
+import { say } from '../../words/say.ts';
 
 export interface KnownBill {
   readonly key: string;
@@ -69,9 +71,9 @@ export function listSpans(series: readonly Series[], promisedOn: CivilDate): Kno
       to,
     });
     return [
-      span(1, 'the newest month'),
-      ...(months.length > 3 ? [span(3, 'the newest three months')] : []),
-      ...(months.length > 1 ? [span(months.length, 'all months since the promise')] : []),
+      span(1, say('the newest month')),
+      ...(months.length > 3 ? [span(3, say('the newest three months'))] : []),
+      ...(months.length > 1 ? [span(months.length, say('all months since the promise'))] : []),
     ];
   }
   return [];

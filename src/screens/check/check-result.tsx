@@ -1,7 +1,8 @@
 /** What a check found: the bridge from promised to paid, what is not known, what to look at next. */
+
 import type { ReactNode } from 'react';
 import { BridgePicture } from '../../charts/bridge/picture.tsx';
-import { BRIDGE_NAME, bridgeSentence } from '../../charts/bridge/sentence.ts';
+import { bridgeName, bridgeSentence } from '../../charts/bridge/sentence.ts';
 import { bridgeSeries } from '../../charts/bridge/series.ts';
 import { bridgeTable } from '../../charts/bridge/table.ts';
 import { ChartFigure } from '../../charts/figure.tsx';
@@ -18,6 +19,7 @@ import {
 } from '../../words/check.ts';
 import { gradeName } from '../../words/grades.ts';
 import { poundsAndPence } from '../../words/numbers.ts';
+import { say } from '../../words/say.ts';
 import { useHousehold } from '../household-context.tsx';
 import { HowWeKnow } from '../shared/how-we-know.tsx';
 import { FigureButton } from '../shared/spoken.tsx';
@@ -34,22 +36,22 @@ export function CheckResult(props: { readonly check: BillCheck; readonly childre
       <div className="check-two">
         <div className="stack">
           <ChartFigure
-            name={BRIDGE_NAME}
+            name={bridgeName()}
             sentence={bridgeSentence(series)}
             sentenceSaid
             picture={<BridgePicture series={series} size="desk" height={380} />}
             table={bridgeTable(series)}
-            known={<HowWeKnow find={() => [checkWorking(check)]} about={BRIDGE_NAME} plain />}
+            known={<HowWeKnow find={() => [checkWorking(check)]} about={bridgeName()} plain />}
           />
           <div className="actions">{props.children}</div>
         </div>
         <div className="check-next">
-          <h3>What we do not know yet</h3>
+          <h3>{say('What we do not know yet')}</h3>
           {unknown.map((sentence) => (
             <p key={sentence}>{sentence}</p>
           ))}
-          {unknown.length === 0 ? <p>Every part was metered or read, so nothing is joined.</p> : null}
-          <h3>Look at next</h3>
+          {unknown.length === 0 ? <p>{say('Every part was metered or read, so nothing is joined.')}</p> : null}
+          <h3>{say('Look at next')}</h3>
           {check.next.length > 0 ? (
             <ol>
               {check.next.map((code) => (
@@ -57,20 +59,24 @@ export function CheckResult(props: { readonly check: BillCheck; readonly childre
               ))}
             </ol>
           ) : (
-            <p>Nothing for now. Read the meter on the first of each month.</p>
+            <p>{say('Nothing for now. Read the meter on the first of each month.')}</p>
           )}
-          <p className="quiet small">{checkCaution()} Mains wiring is for a qualified electrician.</p>
+          <p className="quiet small">
+            {checkCaution()} {say('Mains wiring is for a qualified electrician.')}
+          </p>
         </div>
       </div>
       <FindingsList findings={check.findings} notSeen={check.notSeen} />
       <table>
-        <caption>Where the difference comes from. Each amount opens its sum.</caption>
+        <caption>{say('Where the difference comes from. Each amount opens its sum.')}</caption>
         <tbody>
           {partsForDays(check).map((part) => (
             <tr key={part.cause}>
               <th scope="row">
                 {causeName(part.cause, part.pence)}
-                {insideOf(part) ? <span className="quiet small check-inside">joined: {insideOf(part)}</span> : null}
+                {insideOf(part) ? (
+                  <span className="quiet small check-inside">{say('joined: {parts}', { parts: insideOf(part) })}</span>
+                ) : null}
               </th>
               <td className="number">
                 <FigureButton text={signed(part.pence)} working={part.working} onOpen={openWorking} />
@@ -81,7 +87,7 @@ export function CheckResult(props: { readonly check: BillCheck; readonly childre
             </tr>
           ))}
           <tr className="ours">
-            <th scope="row">Together</th>
+            <th scope="row">{say('Together')}</th>
             <td className="number">
               <FigureButton
                 text={signed(check.actualPence - promisedForDays(check))}

@@ -1,10 +1,12 @@
 /** A promise held against a later bill: the verdict first, then where the difference comes from. */
+
 import { useState } from 'react';
 import type { BillCheck, BillCheckInput } from '../../model/appraisal/promise.ts';
 import { daysBetween } from '../../model/calendar/civil.ts';
 import { civilDateOf } from '../../model/calendar/instant.ts';
 import { checkSentence, fairSentence, seasonSentence } from '../../words/check.ts';
-import { counted, longDate } from '../../words/numbers.ts';
+import { longDate } from '../../words/numbers.ts';
+import { say } from '../../words/say.ts';
 import { call } from '../desk.ts';
 import { useHousehold } from '../household-context.tsx';
 import { HowWeKnow } from '../shared/how-we-know.tsx';
@@ -28,18 +30,20 @@ export function CheckStage() {
 
   const toSite = (
     <button type="button" onClick={() => goTo('site')}>
-      Site readings
+      {say('Site readings')}
     </button>
   );
   if (promises.length === 0) {
     return (
       <>
-        <StageHead sentence="A bill check needs a promise to hold the bill against.">
-          Keep a promise first. When a bill comes, its days, price and weather are put right before anybody judges it.
+        <StageHead sentence={say('A bill check needs a promise to hold the bill against.')}>
+          {say(
+            'Keep a promise first. When a bill comes, its days, price and weather are put right before anybody judges it.',
+          )}
         </StageHead>
         <div className="actions">
           <button type="button" className="main" onClick={() => goTo('promise')}>
-            To the promise
+            {say('To the promise')}
           </button>
           {toSite}
         </div>
@@ -54,7 +58,7 @@ export function CheckStage() {
       const check = await call('check.run', input);
       await reload();
       setChosen(check.id);
-      tell('The check is kept.');
+      tell(say('The check is kept.'));
     } catch (reason) {
       setFailure(describeFailure(reason));
     } finally {
@@ -69,7 +73,7 @@ export function CheckStage() {
         <>
           <StageHead sentence={checkSentence(shown)}>
             {fairSentence(shown)} {seasonSentence(shown)} {sayBill(shown)}{' '}
-            <HowWeKnow find={() => [checkWorking(shown)]} about="this check" plain />
+            <HowWeKnow find={() => [checkWorking(shown)]} about={say('this check')} plain />
           </StageHead>
           <CheckResult check={shown} key={shown.id}>
             <LetterButtons checkId={shown.id} />
@@ -77,8 +81,10 @@ export function CheckStage() {
           </CheckResult>
         </>
       ) : (
-        <StageHead sentence="Has a bill come? Type it, and we hold it against the promise.">
-          Its days, price and weather are put right first. What is left over is judged against the promised range.
+        <StageHead sentence={say('Has a bill come? Type it, and we hold it against the promise.')}>
+          {say(
+            'Its days, price and weather are put right first. What is left over is judged against the promised range.',
+          )}
         </StageHead>
       )}
       {shown ? null : <div className="actions">{toSite}</div>}
@@ -95,8 +101,14 @@ export function CheckStage() {
 
   function sayBill({ input, promiseId }: BillCheck): string {
     const promise = promises.find(({ id }) => id === promiseId);
-    const of = promise ? `Promise ${promise.number} of ${longDate(civilDateOf(promise.madeOn, household.zone))}, ` : '';
-    const days = counted(daysBetween(input.from, input.to), 'day');
-    return `${of}bill of ${longDate(input.from)} to ${longDate(dayBefore(input.to))}, ${days}.`;
+    const days = daysBetween(input.from, input.to);
+    const values = { from: longDate(input.from), to: longDate(dayBefore(input.to)), days };
+    return promise
+      ? say('Promise {number} of {date}, bill of {from} to {to}, {days, plural, one {# day} other {# days}}.', {
+          ...values,
+          number: String(promise.number),
+          date: longDate(civilDateOf(promise.madeOn, household.zone)),
+        })
+      : say('Bill of {from} to {to}, {days, plural, one {# day} other {# days}}.', values);
   }
 }

@@ -1,7 +1,8 @@
 /** What the readings show: each with when, how sure, what it costs; its day, its questions and its checks one key away. */
+
 import { ChartFigure } from '../../charts/figure.tsx';
 import { DayPicture } from '../../charts/typical-day/picture.tsx';
-import { DAY_NAME, daySentence } from '../../charts/typical-day/sentence.ts';
+import { dayName, daySentence } from '../../charts/typical-day/sentence.ts';
 import { daySeries } from '../../charts/typical-day/series.ts';
 import { dayTable } from '../../charts/typical-day/table.ts';
 import type { BillCheck, CheckFinding } from '../../model/appraisal/promise.ts';
@@ -18,13 +19,14 @@ import {
   whenSentence,
 } from '../../words/findings.ts';
 import { heatersSeen, notSeenSentence, sureMeaning, worthOf } from '../../words/findings-worth.ts';
+import { say } from '../../words/say.ts';
 import { useHousehold } from '../household-context.tsx';
 import { FigureButton } from '../shared/spoken.tsx';
 
 export function FindingsList({ findings, notSeen }: Pick<BillCheck, 'findings' | 'notSeen'>) {
   return (
     <section className="stack" aria-labelledby="findings-head">
-      <h3 id="findings-head">What the readings show</h3>
+      <h3 id="findings-head">{say('What the readings show')}</h3>
       {findings && findings.length > 0 ? (
         <ul className="findings">
           {findings.map((finding) => (
@@ -41,7 +43,7 @@ export function FindingsList({ findings, notSeen }: Pick<BillCheck, 'findings' |
       ))}
       {findings ? (
         <details>
-          <summary>What “sure” means, and what can be seen</summary>
+          <summary>{say('What “sure” means, and what can be seen')}</summary>
           <p className="quiet">{sureMeaning()}</p>
           <p className="quiet">{heatersSeen()}</p>
         </details>
@@ -65,25 +67,25 @@ function FindingItem({ finding }: { readonly finding: CheckFinding }) {
       </p>
       <details>
         <summary>
-          {day ? 'Its day by the clock, what to ask, what to check' : 'What to ask, what to check'}
+          {day ? say('Its day by the clock, what to ask, what to check') : say('What to ask, what to check')}
           <span className="unseen">: {findingName(finding)}</span>
         </summary>
         <div className="finding-more">
           {day ? (
             <ChartFigure
-              name={`${DAY_NAME}: ${findingName(finding).toLowerCase()}`}
+              name={dayName(findingName(finding))}
               sentence={daySentence(day)}
               picture={<DayPicture series={day} size="desk" />}
               table={dayTable(day)}
             />
           ) : null}
-          <h5>Ask</h5>
+          <h5>{say('Ask')}</h5>
           <ul>
             {finding.ask.map((code) => (
               <li key={code}>{askSentence(code)}</li>
             ))}
           </ul>
-          <h5>Check</h5>
+          <h5>{say('Check')}</h5>
           <ul>
             {finding.check.map((code) => (
               <li key={code}>{findingCheckSentence(code)}</li>

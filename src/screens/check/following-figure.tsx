@@ -2,7 +2,7 @@
 
 import { ChartFigure } from '../../charts/figure.tsx';
 import { FollowingPicture } from '../../charts/following/picture.tsx';
-import { FOLLOWING_NAME, followingSentence } from '../../charts/following/sentence.ts';
+import { followingName, followingSentence } from '../../charts/following/sentence.ts';
 import { followingTable } from '../../charts/following/table.ts';
 import { followPromise } from '../../model/bill-gap/follow-months.ts';
 import { heatPumpOf } from '../../model/bill-gap/promised-days.ts';
@@ -10,6 +10,7 @@ import { sumRegisters } from '../../model/evidence/sum-registers.ts';
 import { followingWorking } from '../../model/explained/promise.ts';
 import { reference } from '../../reference/index.ts';
 import { notFollowedSentence } from '../../words/following.ts';
+import { say } from '../../words/say.ts';
 import { useHousehold } from '../household-context.tsx';
 import { usePromise } from '../promise/use-promise.ts';
 import { HowWeKnow } from '../shared/how-we-know.tsx';
@@ -31,17 +32,19 @@ export function FollowingFigure(props: { readonly promiseId: string; readonly pe
   );
   return (
     <section className="stack" aria-labelledby="following-head">
-      <h3 id="following-head">Month by month since the promise</h3>
+      <h3 id="following-head">{say('Month by month since the promise')}</h3>
       {months.length > 0 ? (
         <ChartFigure
-          name={FOLLOWING_NAME}
+          name={followingName()}
           sentence={followingSentence(following)}
           picture={<FollowingPicture series={following} size="desk" />}
           table={followingTable(following)}
           known={
-            <HowWeKnow find={() => [followingWorking(months, following.pencePerKWh)]} about={FOLLOWING_NAME} plain />
+            <HowWeKnow find={() => [followingWorking(months, following.pencePerKWh)]} about={followingName()} plain />
           }
-          note="Units by month. The box is what 8 months in 10 should take in the weather that came; a diamond lies outside."
+          note={say(
+            'Units by month. The box is what 8 months in 10 should take in the weather that came; a diamond lies outside.',
+          )}
         />
       ) : (
         <p className="quiet">{notFollowedSentence(hasHouseMeter)}</p>

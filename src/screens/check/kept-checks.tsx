@@ -2,6 +2,7 @@ import { useState } from 'react';
 import type { BillCheck } from '../../model/appraisal/promise.ts';
 import { differenceFromPromise } from '../../words/check.ts';
 import { longDate } from '../../words/numbers.ts';
+import { say } from '../../words/say.ts';
 import { call } from '../desk.ts';
 import { useHousehold } from '../household-context.tsx';
 import { HowWeKnow } from '../shared/how-we-know.tsx';
@@ -19,24 +20,25 @@ export function KeptChecks(props: { readonly shown: string | null; readonly onSh
     try {
       await call('check.drop', { checkId: check.id });
       await reload();
-      tell('The check is dropped. The promise and the evidence stay.');
+      tell(say('The check is dropped. The promise and the evidence stay.'));
     } catch (reason) {
       setFailure(describeFailure(reason));
     }
   };
   return (
     <section aria-labelledby="checks-head">
-      <h3 id="checks-head">Checks kept</h3>
+      <h3 id="checks-head">{say('Checks kept')}</h3>
       <ul className="checks">
         {checks
           .toSorted((a, b) => b.input.from.localeCompare(a.input.from))
           .map((check) => (
             <li key={check.id}>
               <span>
-                {longDate(check.input.from)} to {longDate(dayBefore(check.input.to))}. {differenceFromPromise(check)}{' '}
+                {say('{low} to {high}', { low: longDate(check.input.from), high: longDate(dayBefore(check.input.to)) })}
+                . {differenceFromPromise(check)}{' '}
                 <HowWeKnow
                   find={() => [checkWorking(check)]}
-                  about={`the check of ${longDate(check.input.from)}`}
+                  about={say('the check of {from}', { from: longDate(check.input.from) })}
                   plain
                 />
               </span>
@@ -47,11 +49,11 @@ export function KeptChecks(props: { readonly shown: string | null; readonly onSh
                   disabled={check.id === props.shown}
                   onClick={() => props.onShow(check.id)}
                 >
-                  {check.id === props.shown ? 'Shown above' : 'Show'}
+                  {check.id === props.shown ? say('Shown above') : say('Show')}
                 </button>
                 <button type="button" className="plain" onClick={() => drop(check)}>
-                  Drop
-                  <span className="unseen"> the check of {longDate(check.input.from)}</span>
+                  {say('Drop')}
+                  <span className="unseen">: {say('the check of {from}', { from: longDate(check.input.from) })}</span>
                 </button>
               </span>
             </li>

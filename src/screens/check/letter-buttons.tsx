@@ -1,5 +1,7 @@
 /** The letter of a check, as PDF or as a page. */
+
 import { useState } from 'react';
+import { say } from '../../words/say.ts';
 import { call, saveFile } from '../desk.ts';
 import { useHousehold } from '../household-context.tsx';
 import { describeFailure } from '../state/describe-failure.ts';
@@ -15,7 +17,7 @@ export function LetterButtons({ checkId }: { readonly checkId: string }) {
     setFailure(null);
     try {
       const file = await call('check.print', { checkId, format });
-      if (await saveFile(file)) tell(`${file.fileName} is saved.`);
+      if (await saveFile(file)) tell(say('{fileName} is saved.', { fileName: file.fileName }));
     } catch (reason) {
       setFailure(describeFailure(reason));
     } finally {
@@ -25,11 +27,11 @@ export function LetterButtons({ checkId }: { readonly checkId: string }) {
   return (
     <>
       <button type="button" className="main" disabled={busy !== null} onClick={() => write('pdf')}>
-        {busy === 'pdf' ? 'Writing …' : 'Write the letter'}
+        {busy === 'pdf' ? say('Writing …') : say('Write the letter')}
       </button>
       <button type="button" disabled={busy !== null} onClick={() => write('html')}>
-        {busy === 'html' ? 'Writing …' : 'as a page'}
-        <span className="unseen">, the letter</span>
+        {busy === 'html' ? say('Writing …') : say('as a page')}
+        <span className="unseen">{say(', the letter')}</span>
       </button>
       {failure === null ? null : (
         <p className="refusal" role="alert">

@@ -1,6 +1,7 @@
 import type { SiteCheck } from '../../model/site-readings/check-site.ts';
 import type { SiteReadings, SiteVisit } from '../../model/site-readings/site-readings.ts';
 import { longDate } from '../../words/numbers.ts';
+import { say } from '../../words/say.ts';
 import { visitSentence } from '../../words/site-readings.ts';
 import { newestFirst } from './visits.ts';
 
@@ -17,7 +18,7 @@ export function EarlierVisits(props: {
   if (visits.length === 0) return null;
   return (
     <section aria-labelledby="visits-head">
-      <h3 id="visits-head">Visits kept</h3>
+      <h3 id="visits-head">{say('Visits kept')}</h3>
       <ul className="visits">
         {newestFirst(visits).map((visit) => (
           <li key={visit.id}>
@@ -31,11 +32,12 @@ export function EarlierVisits(props: {
                 disabled={visit.id === open}
                 onClick={() => props.onOpen(visit)}
               >
-                {visit.id === open ? 'Open above' : 'Open'}
-                <span className="unseen">: the visit of {longDate(visit.date)}</span>
+                {visit.id === open ? say('Open above') : say('Open')}
+                <span className="unseen">: {say('the visit of {date}', { date: longDate(visit.date) })}</span>
               </button>
               <button type="button" className="plain" onClick={() => props.onDrop(visit)}>
-                Drop<span className="unseen"> the visit of {longDate(visit.date)}</span>
+                {say('Drop')}
+                <span className="unseen">: {say('the visit of {date}', { date: longDate(visit.date) })}</span>
               </button>
             </span>
           </li>
@@ -43,7 +45,7 @@ export function EarlierVisits(props: {
       </ul>
       <div className="actions">
         <button type="button" onClick={props.onNew}>
-          Another visit
+          {say('Another visit')}
         </button>
       </div>
     </section>

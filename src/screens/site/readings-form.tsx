@@ -1,10 +1,12 @@
 /** What is read at the plant: every reading optional, judged as it is typed. */
+
 import { useState } from 'react';
 import { type PressureBasis, PressureUnit } from '../../model/cycle/pressure.ts';
 import { RefrigerantName } from '../../model/cycle/refrigerant.ts';
 import type { SiteReadings } from '../../model/site-readings/site-readings.ts';
 import { degrees } from '../../words/numbers.ts';
-import { type Choice, ChoiceField } from '../shared/choice-field.tsx';
+import { phrase, say } from '../../words/say.ts';
+import { type Choice, ChoiceField, sayChoices } from '../shared/choice-field.tsx';
 import { NumberField } from '../shared/number-field.tsx';
 import { FLOW_UNITS, type FlowUnit, fromLPerMin, toLPerMin } from './flow-units.ts';
 
@@ -17,16 +19,16 @@ const TEMPERATURE = { min: -40, max: 160, unit: '°C' };
 const same = <T extends string>(options: readonly T[]): Choice<T>[] =>
   options.map((value) => ({ value, label: value }));
 const GLYCOLS: readonly Choice<Glycol['kind']>[] = [
-  { value: 'propylene', label: 'propylene' },
-  { value: 'ethylene', label: 'ethylene' },
+  { value: 'propylene', label: phrase('propylene') },
+  { value: 'ethylene', label: phrase('ethylene') },
 ];
 const SHARES: readonly Choice<Glycol['basis']>[] = [
-  { value: 'volume', label: 'by volume' },
-  { value: 'mass', label: 'by weight' },
+  { value: 'volume', label: phrase('by volume') },
+  { value: 'mass', label: phrase('by weight') },
 ];
 const BASES: readonly Choice<PressureBasis>[] = [
-  { value: 'gauge', label: 'the air (gauge)' },
-  { value: 'absolute', label: 'nothing (absolute)' },
+  { value: 'gauge', label: phrase('the air (gauge)') },
+  { value: 'absolute', label: phrase('nothing (absolute)') },
 ];
 
 interface Part {
@@ -68,39 +70,41 @@ export function ReadingsForm(props: Part & { readonly coldestBrineOutC: number |
   return (
     <>
       <section>
-        <h3>From the ground</h3>
+        <h3>{say('From the ground')}</h3>
         <div className="fields fields-tight site-fields">
-          <Temperature {...part} field="brineInC" label="Brine in" />
-          <Temperature {...part} field="brineOutC" label="Brine out" />
-          <FlowRate {...part} field="brineFlowLPerMin" label="Flow rate of the brine" unit={flowUnit} />
+          <Temperature {...part} field="brineInC" label={say('Brine in')} />
+          <Temperature {...part} field="brineOutC" label={say('Brine out')} />
+          <FlowRate {...part} field="brineFlowLPerMin" label={say('Flow rate of the brine')} unit={flowUnit} />
           <GlycolFields {...part} />
           <Temperature
             {...part}
             field="coldestBrineC"
-            label="Coldest brine of the season"
+            label={say('Coldest brine of the season')}
             note={
               props.coldestBrineOutC === null
-                ? 'Without it, the brine of today stands in.'
-                : `Without it, ${degrees(props.coldestBrineOutC)} stands in, worked out from the ground.`
+                ? say('Without it, the brine of today stands in.')
+                : say('Without it, {brine} stands in, worked out from the ground.', {
+                    brine: degrees(props.coldestBrineOutC),
+                  })
             }
           />
         </div>
       </section>
       <section>
-        <h3>To the house</h3>
+        <h3>{say('To the house')}</h3>
         <div className="fields fields-tight site-fields">
-          <Temperature {...part} field="flowC" label="Flow" />
-          <Temperature {...part} field="returnC" label="Return" />
-          <FlowRate {...part} field="waterFlowLPerMin" label="Flow rate of the water" unit={flowUnit} />
+          <Temperature {...part} field="flowC" label={say('Flow')} />
+          <Temperature {...part} field="returnC" label={say('Return')} />
+          <FlowRate {...part} field="waterFlowLPerMin" label={say('Flow rate of the water')} unit={flowUnit} />
           <NumberField
-            label="Input power"
+            label={say('Input power')}
             value={readings.inputKW}
             limits={{ min: 0.01, max: 200, unit: 'kW' }}
-            note="Electricity into the machine just now."
+            note={say('Electricity into the machine just now.')}
             onChange={(inputKW) => onChange({ inputKW })}
           />
           <ChoiceField
-            label="Flow meters show"
+            label={say('Flow meters show')}
             value={flowUnit}
             choices={same(FLOW_UNITS)}
             onChange={(unit) => setFlowUnit(unit ?? 'l/min')}
@@ -108,7 +112,7 @@ export function ReadingsForm(props: Part & { readonly coldestBrineOutC: number |
         </div>
       </section>
       <section>
-        <h3>Refrigerant, where it can be read</h3>
+        <h3>{say('Refrigerant, where it can be read')}</h3>
         <div className="fields fields-tight site-fields">
           <RefrigerantFields {...part} />
         </div>
@@ -129,21 +133,21 @@ function GlycolFields({ readings, onChange }: Part) {
   return (
     <>
       <NumberField
-        label="Share of glycol"
+        label={say('Share of glycol')}
         value={glycol?.percent}
         limits={{ min: 0, max: 60, unit: '%' }}
         onChange={(percent) => onChange({ glycol: percent === undefined ? undefined : { kind, basis, percent } })}
       />
       <ChoiceField
-        label="Kind of glycol"
+        label={say('Kind of glycol')}
         value={kind}
-        choices={GLYCOLS}
+        choices={sayChoices(GLYCOLS)}
         onChange={(next) => set({ kind: next ?? kind })}
       />
       <ChoiceField
-        label="Its share is"
+        label={say('Its share is')}
         value={basis}
-        choices={SHARES}
+        choices={sayChoices(SHARES)}
         onChange={(next) => set({ basis: next ?? basis })}
       />
     </>
@@ -172,30 +176,30 @@ function RefrigerantFields({ readings, onChange }: Part) {
   return (
     <>
       <ChoiceField
-        label="Refrigerant"
+        label={say('Refrigerant')}
         value={readings.refrigerant}
-        emptyLabel="not read yet"
+        emptyLabel={say('not read yet')}
         choices={same(RefrigerantName.options)}
-        note="From the plate."
+        note={say('From the plate.')}
         onChange={(refrigerant) => onChange({ refrigerant })}
       />
-      {pressure('suction', 'Suction pressure')}
-      {pressure('discharge', 'Discharge pressure')}
+      {pressure('suction', say('Suction pressure'))}
+      {pressure('discharge', say('Discharge pressure'))}
       <ChoiceField
-        label="Pressures in"
+        label={say('Pressures in')}
         value={unit}
         choices={same(PressureUnit.options)}
         onChange={(next) => set({ unit: next ?? 'bar' })}
       />
       <ChoiceField
-        label="Counted from"
+        label={say('Counted from')}
         value={basis}
-        choices={BASES}
+        choices={sayChoices(BASES)}
         onChange={(next) => set({ basis: next ?? basis })}
       />
-      <Temperature {...{ readings, onChange }} field="suctionC" label="Suction pipe" />
-      <Temperature {...{ readings, onChange }} field="dischargeC" label="Hot gas pipe" />
-      <Temperature {...{ readings, onChange }} field="liquidC" label="Liquid pipe" />
+      <Temperature {...{ readings, onChange }} field="suctionC" label={say('Suction pipe')} />
+      <Temperature {...{ readings, onChange }} field="dischargeC" label={say('Hot gas pipe')} />
+      <Temperature {...{ readings, onChange }} field="liquidC" label={say('Liquid pipe')} />
     </>
   );
 }

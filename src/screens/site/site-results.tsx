@@ -1,7 +1,10 @@
 /** What the readings come to: each result with its usual band, then what it can mean and what to look at first. */
+
+import { Reworded } from '../../charts/reworded.tsx';
 import type { SiteCheck } from '../../model/site-readings/check-site.ts';
 import type { LikelyCause } from '../../model/site-readings/likely-causes.ts';
 import { capitalised } from '../../words/numbers.ts';
+import { say } from '../../words/say.ts';
 import {
   bandText,
   causeSentence,
@@ -29,11 +32,11 @@ export function SiteResults({ check }: { readonly check: SiteCheck }) {
         </ul>
       ) : null}
       <section aria-labelledby="site-found">
-        <h3 id="site-found">What they come to</h3>
-        {check.values.length > 0 ? <ValuesTable check={check} /> : <p className="quiet">Nothing typed yet.</p>}
+        <h3 id="site-found">{say('What they come to')}</h3>
+        {check.values.length > 0 ? <ValuesTable check={check} /> : <p className="quiet">{say('Nothing typed yet.')}</p>}
         {check.gaps.length > 0 ? (
           <details className="notes">
-            <summary>More could be worked out with more readings</summary>
+            <summary>{say('More could be worked out with more readings')}</summary>
             <ul>
               {check.gaps.map((gap) => (
                 <li key={gap.quantity}>{gapSentence(gap)}</li>
@@ -44,12 +47,14 @@ export function SiteResults({ check }: { readonly check: SiteCheck }) {
       </section>
       {check.causes.length > 0 ? (
         <section aria-labelledby="site-causes">
-          <h3 id="site-causes">What it can mean, likeliest first</h3>
-          <p className="quiet">The order is a judgement, not a diagnosis. Rule out one before you turn to the next.</p>
+          <h3 id="site-causes">{say('What it can mean, likeliest first')}</h3>
+          <p className="quiet">
+            {say('The order is a judgement, not a diagnosis. Rule out one before you turn to the next.')}
+          </p>
           <Causes causes={check.causes.slice(0, SHOWN_CAUSES)} from={1} />
           {check.causes.length > SHOWN_CAUSES ? (
             <details className="notes">
-              <summary>Less likely</summary>
+              <summary>{say('Less likely')}</summary>
               <Causes causes={check.causes.slice(SHOWN_CAUSES)} from={SHOWN_CAUSES + 1} />
             </details>
           ) : null}
@@ -63,17 +68,17 @@ function ValuesTable({ check }: { readonly check: SiteCheck }) {
   return (
     <div className="scroll-x">
       <table className="site-values">
-        <caption className="unseen">Results of the readings against their usual bands</caption>
+        <caption className="unseen">{say('Results of the readings against their usual bands')}</caption>
         <thead>
           <tr>
-            <th scope="col">What</th>
+            <th scope="col">{say('What')}</th>
             <th scope="col" className="number">
-              Found
+              {say('Found')}
             </th>
             <th scope="col" className="number">
-              Usual
+              {say('Usual')}
             </th>
-            <th scope="col">Where it stands</th>
+            <th scope="col">{say('Where it stands')}</th>
           </tr>
         </thead>
         <tbody>
@@ -84,7 +89,9 @@ function ValuesTable({ check }: { readonly check: SiteCheck }) {
               <td className="number quiet">
                 {value.band === null ? '' : bandText(value)}
                 {value.expected === undefined ? null : (
-                  <span className="site-expected">we expect {siteNumber(value.expected, value.unit)}</span>
+                  <span className="site-expected">
+                    {say('we expect {value}', { value: siteNumber(value.expected, value.unit) })}
+                  </span>
                 )}
               </td>
               <td>
@@ -105,10 +112,12 @@ function SiteSources({ check }: { readonly check: SiteCheck }) {
   if (sources.length === 0) return null;
   return (
     <details className="notes">
-      <summary>Where the usual bands come from</summary>
+      <summary>{say('Where the usual bands come from')}</summary>
       <ul>
         {sources.map((source) => (
-          <li key={source}>{capitalised(source)}.</li>
+          <li key={source}>
+            <Reworded text={`${capitalised(source)}.`} />
+          </li>
         ))}
       </ul>
     </details>
@@ -122,7 +131,7 @@ function Causes(props: { readonly causes: readonly LikelyCause[]; readonly from:
         <li key={cause.cause}>
           <p>{causeSentence(cause.cause)}</p>
           <p>
-            <strong>First:</strong> {firstCheckSentence(cause.cause)}
+            <strong>{say('First:')}</strong> {firstCheckSentence(cause.cause)}
           </p>
           <p className="quiet small">
             {evidenceSentence(cause)} {tradeSentence(cause.trade)}

@@ -1,4 +1,5 @@
 /** Site readings: what is read at the plant, judged at once, kept with the household visit by visit. */
+
 import { useId, useMemo, useState } from 'react';
 import { heatOfHousehold } from '../../model/appraisal/heat-of-household.ts';
 import { designLoop } from '../../model/heat-pump/full/design-loop.ts';
@@ -9,6 +10,7 @@ import { reference } from '../../reference/index.ts';
 import { refrigerants } from '../../reference/refrigerants.ts';
 import { siteBands } from '../../reference/site-bands.ts';
 import { longDate } from '../../words/numbers.ts';
+import { say } from '../../words/say.ts';
 import { cautionSentence, siteSummary, visitSentence } from '../../words/site-readings.ts';
 import { useHousehold } from '../household-context.tsx';
 import { DateEntry } from '../shared/date-entry.tsx';
@@ -53,19 +55,21 @@ export function SiteStage() {
     <>
       <StageHead
         sentence={
-          check.values.length === 0 ? 'Type what you read at the plant. Nothing is a must.' : siteSummary(check.values)
+          check.values.length === 0
+            ? say('Type what you read at the plant. Nothing is a must.')
+            : siteSummary(check.values)
         }
       >
-        Read all of it within the same few minutes, once the machine has run steadily for ten.
+        {say('Read all of it within the same few minutes, once the machine has run steadily for ten.')}
       </StageHead>
       <div className="site-two">
         <aside className="site-cautions" aria-labelledby="site-cautions">
           {check.values.length > 0 ? (
             <p className="site-so-far" role="status">
-              <strong>So far:</strong> {visitSentence(check.values)}
+              <strong>{say('So far:')}</strong> {visitSentence(check.values)}
             </p>
           ) : null}
-          <h3 id="site-cautions">Before you touch anything</h3>
+          <h3 id="site-cautions">{say('Before you touch anything')}</h3>
           <ul>
             {cautionsShown(check.cautions).map((caution) => (
               <li key={caution}>{cautionSentence(caution)}</li>
@@ -77,9 +81,11 @@ export function SiteStage() {
             <div className="fields fields-tight">
               <Field
                 ids={dateIds}
-                label="Day of the visit"
+                label={say('Day of the visit')}
                 refusal={
-                  readDate(dateText).kind === 'day' ? null : `This is no day. ${longDate(visit.date)} still holds.`
+                  readDate(dateText).kind === 'day'
+                    ? null
+                    : say('This is no day. {date} still holds.', { date: longDate(visit.date) })
                 }
               >
                 <DateEntry
@@ -93,7 +99,7 @@ export function SiteStage() {
                 />
               </Field>
               <TextField
-                label="What was noticed"
+                label={say('What was noticed')}
                 value={visit.note ?? ''}
                 maxLength={MOST_NOTE}
                 onChange={(text) => {
@@ -117,13 +123,13 @@ export function SiteStage() {
             onDrop={(gone) => {
               change((before) => dropVisit(before, gone.id));
               if (gone.id === visit.id) open(begin());
-              tell('The visit is dropped.');
+              tell(say('The visit is dropped.'));
             }}
             onNew={() => open(begin())}
           />
           <div className="actions">
             <button type="button" onClick={() => goTo('check')}>
-              To the bill check
+              {say('To the bill check')}
             </button>
           </div>
         </div>

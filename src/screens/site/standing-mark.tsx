@@ -1,5 +1,7 @@
 /** Where a reading stands against its usual band: a bracket for the band and a mark inside or outside it. */
+
 import type { Standing } from '../../model/site-readings/site-readings.ts';
+import { phrase, say } from '../../words/say.ts';
 
 const WIDTH = 64;
 const HEIGHT = 20;
@@ -7,10 +9,10 @@ const BAND = { left: 18, right: 46 };
 const MIDDLE = HEIGHT / 2;
 const X: { readonly [standing in Standing]: number } = { below: 7, inside: WIDTH / 2, above: WIDTH - 7, 'no band': 0 };
 const WORDS: { readonly [standing in Standing]: string } = {
-  inside: 'inside',
-  below: 'below',
-  above: 'above',
-  'no band': 'no usual band',
+  inside: phrase('inside'),
+  below: phrase('below'),
+  above: phrase('above'),
+  'no band': phrase('no usual band'),
 };
 
 export function StandingMark({ standing }: { readonly standing: Standing }) {
@@ -36,7 +38,7 @@ export function StandingMark({ standing }: { readonly standing: Standing }) {
           )}
         </svg>
       )}
-      <span>{WORDS[standing]}</span>
+      <span>{say(WORDS[standing])}</span>
     </span>
   );
 }

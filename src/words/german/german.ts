@@ -3,6 +3,7 @@ import type { Catalogue } from '../say.ts';
 import { BILL_SUMS } from './bill-sums.ts';
 import { BILL_SUMS_SCREEN } from './bill-sums-screen.ts';
 import { CHARTS } from './charts.ts';
+import { CHECK_SCREEN } from './check-screen.ts';
 import { COST } from './cost.ts';
 import { DESK } from './desk.ts';
 import { DRIVERS } from './drivers.ts';
@@ -11,6 +12,7 @@ import { FINDINGS_WORTH } from './findings-worth.ts';
 import { FRAME } from './frame.ts';
 import { HEAT } from './heat.ts';
 import { HEAT_SCREEN } from './heat-screen.ts';
+import { HOST } from './host.ts';
 import { LEAVE_BEHIND } from './leave-behind.ts';
 import { LIFETIME } from './lifetime.ts';
 import { MACHINE } from './machine.ts';
@@ -30,6 +32,7 @@ export const german: Catalogue = {
   ...MODEL,
   ...NUMBERS,
   ...LEAVE_BEHIND,
+  ...CHECK_SCREEN,
   ...COST,
   ...DRIVERS,
   ...FINDINGS_WORTH,
@@ -52,4 +55,5 @@ export const german: Catalogue = {
   ...MACHINE,
   ...LIFETIME,
   ...DESK,
+  ...HOST,
 };

@@ -18,18 +18,29 @@ const PATHS = process.env.TEXTS?.split(',') ?? [
   'src/words/promise.ts',
   'src/words/watch.ts',
   'src/words/drivers.ts',
+  'src/words/lifetime.ts',
+  'src/words/heat.ts',
+  'src/words/machine.ts',
+  'src/words/full-year.ts',
+  'src/words/cycle.ts',
+  'src/words/inside.ts',
+  'src/words/logged-flow.ts',
   'src/words/questions.ts',
   'src/words/refusals.ts',
   'src/words/site-readings.ts',
   'src/words/bill-sums.ts',
   'src/words/remarks.ts',
   'src/desk',
-  'src/charts/drivers',
+  // The rest of the command line is English.
+  'src/host/reckon-text.ts',
+  'src/host/read-text.ts',
+  'src/host/opening-notice.ts',
+  'src/charts',
   'src/screens/bill-sums',
   'src/screens/evidence',
   'src/screens/prices',
   'src/words/working.ts',
-  'src/charts/working-view.tsx',
+  'src/screens/check',
   'src/screens/heat',
   'src/screens/list',
   'src/screens/machine',
@@ -45,11 +56,12 @@ const PATHS = process.env.TEXTS?.split(',') ?? [
   'src/screens/keep',
   'src/screens/main',
   'src/screens/routes',
+  'src/screens/site',
   'src/screens/stage-view',
   'src/screens/stopped',
   'src/screens/use-',
 ];
-const texts = ['src/words', 'src/charts', 'src/screens', 'src/leave-behind', 'src/desk']
+const texts = ['src/words', 'src/charts', 'src/screens', 'src/leave-behind', 'src/desk', 'src/host']
   .flatMap(sourceFiles)
   .filter((file) => PATHS.some((path) => file.startsWith(path)))
   // Words looked for in the headings of files.
@@ -81,6 +93,13 @@ const NO_TEXT = new Set([
   'as the system',
   'no day',
   'plainwarmth token',
+  'heat',
+  'cost',
+  // Fonts, and faults that turn into another sentence.
+  'Source Sans 3 Variable',
+  "'Source Sans 3 Variable', 'Source Sans 3', 'Segoe UI', sans-serif",
+  'The face cannot be read.',
+  'The picture came out empty.',
   // Kept with a household and reworded where it is shown.
   'typed by the installer, {}',
   '{} bill, {} to {}',

@@ -1,0 +1,70 @@
+import type { Catalogue } from '../say.ts';
+
+/** The reckoning as text, and how the store opened. */
+export const HOST: Catalogue = {
+  'mean {mean} °C': 'Mittel {mean} °C',
+  'every {minutes} minutes': 'alle {minutes} Minuten',
+  '{name}: {carrier}, {role}, {step}, {from} to before {to}, {amount}, {present} of {expected} readings':
+    '{name}: {carrier}, {role}, {step}, {from} bis vor {to}, {amount}, {present} von {expected} Messwerten',
+  'no known shape': 'keine bekannte Form',
+  '{fileName}: {understood}, {rows} rows': '{fileName}: {understood}, {rows} Zeilen',
+  'Columns: {names}': 'Spalten: {names}',
+  'Taken as: {choices}': 'Gelesen als: {choices}',
+  'Tariff: {name}, {count} version(s)': 'Tarif: {name}, Preislisten: {count}',
+  // Heat and machine
+  'what the sums rest on': 'worauf die Rechnung beruht',
+  'heat a year': 'Wärme im Jahr',
+  'rooms only': 'nur Räume',
+  'rooms, 8 cases of 10': 'Räume, 8 von 10 Fällen',
+  'rooms are': 'Räume sind',
+  'Rooms {rooms}, hot water {water}, measured at {boundary}: {counts}.':
+    'Räume {rooms}, Warmwasser {water}, gemessen bei {boundary}: {counts}.',
+  'The whole house as its meter sees it: {whole} ({low} to {high}).':
+    'Das ganze Haus, wie sein Zähler es sieht: {whole} ({low} bis {high}).',
+  'Measured in homes: {low} to {high}, middle {middle}.': 'In Häusern gemessen: {low} bis {high}, Mitte {middle}.',
+  // Cost
+  '8 years of 10': '8 von 10 Jahren',
+  units: 'Arbeit',
+  standing: 'Grundpreis',
+  service: 'Wartung',
+  bought: 'gekauft',
+  'per kWh heat': 'je kWh Wärme',
+  'heat pump less': 'Wärmepumpe günstiger',
+  'the heat pump’s heat costs less at any factor it can have':
+    'bei jeder möglichen Arbeitszahl kostet die Wärme der Wärmepumpe weniger',
+  'even at a whole-house factor of {factor}, or at a price ratio of {ratio} (now {now})':
+    'gleich teuer bei einer Arbeitszahl des ganzen Hauses von {factor} oder bei einem Preisverhältnis von {ratio} (jetzt {now})',
+  'even at a whole-house factor of {factor}': 'gleich teuer bei einer Arbeitszahl des ganzen Hauses von {factor}',
+  'even at a price ratio of {ratio} (now {now})': 'gleich teuer bei einem Preisverhältnis von {ratio} (jetzt {now})',
+  Oil: 'Öl',
+  '{fuel}: {name}, from {from}{ends, select, yes { to {to}} other {}}, {grade}; {origin}':
+    '{fuel}: {name}, ab {from}{ends, select, yes { bis {to}} other {}}, {grade}; {origin}',
+  'Climate: {region}; {source}': 'Klima: {region}; {source}',
+  'Factors met in homes: {source}': 'In Häusern erreichte Arbeitszahlen: {source}',
+  'Reckoned for {date} with model {version}.': 'Gerechnet für den {date} mit Modell {version}.',
+  // Bill check
+  'Ask: {questions}': 'Fragen: {questions}',
+  'Check: {checks}': 'Prüfen: {checks}',
+  'Care: {cautions}': 'Vorsicht: {cautions}',
+  promised: 'zugesagt',
+  'in this weather': 'bei diesem Wetter',
+  meter: 'Zähler',
+  'it lies': 'das liegt',
+  'from the promise to the bill': 'von der Zusage zur Rechnung',
+  difference: 'Unterschied',
+  trust: 'wie sicher',
+  'joined in it': 'darin enthalten',
+  Files: 'Dateien',
+  'Where both cost the same': 'Wo beide gleich viel kosten',
+  'What the readings show': 'Was die Messwerte zeigen',
+  'Since the promise': 'Seit der Zusage',
+  Questions: 'Fragen',
+  'Prices and sources': 'Preise und Quellen',
+  recollection: 'aus dem Gedächtnis',
+  // Opening
+  'The data file was damaged. It was set aside as {path}, nothing in it was changed, and an empty one was begun. Keep it: somebody who knows databases may get the households out of it.':
+    'Die Datendatei war beschädigt. Sie wurde unverändert als {path} beiseitegelegt, und eine leere wurde begonnen. Heben Sie sie auf: Wer sich mit Datenbanken auskennt, kann die Haushalte vielleicht retten.',
+  'The data file was brought to the newest form. A copy of it as it was lies at {path}.':
+    'Die Datendatei wurde auf die neueste Form gebracht. Eine Kopie, wie sie war, liegt in {path}.',
+  'The invented household could not be put in: {reason}': 'Der erfundene Haushalt ließ sich nicht einfügen: {reason}',
+};
