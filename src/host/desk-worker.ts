@@ -5,7 +5,9 @@ import { parentPort, workerData } from 'node:worker_threads';
 import { createDesk } from '../desk/desk.ts';
 import { loadSample } from '../desk/load-sample.ts';
 import { toRefusal } from '../desk/refusal.ts';
+import { readSettings, speakAsSet } from '../desk/settings.ts';
 import { openSqliteStore, type SqliteStore } from '../store/sqlite-store.ts';
+import { say } from '../words/say.ts';
 import { DATABASE_NAME } from './data-folder.ts';
 import type { DeskWorkerData, FromDesk } from './desk-messages.ts';
 import { createGiveBack } from './give-back.ts';
@@ -25,12 +27,13 @@ function putSample(store: SqliteStore): string | undefined {
     loadSample(sample, { store, ...clock });
     return undefined;
   } catch (error) {
-    return `The invented household could not be put in: ${toRefusal(error).message}`;
+    return say('The invented household could not be put in: {reason}', { reason: toRefusal(error).message });
   }
 }
 
 try {
   const store = openSqliteStore(join(dataFolder, DATABASE_NAME));
+  await speakAsSet(readSettings(store));
   const sampleNotice = putSample(store);
   const notice = [describeOpening(store.opening), sampleNotice].filter((part) => part !== undefined).join(' ');
   const printer = host === 'electron' ? askToPrint(port) : null;

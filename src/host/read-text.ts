@@ -3,6 +3,7 @@ import type { IntakePreview } from '../intake/intake.ts';
 import { isTemperature, type Series } from '../model/evidence/evidence.ts';
 import { exactKWh, grouped, longDate } from '../words/numbers.ts';
 import { remarkSentence } from '../words/remarks.ts';
+import { reword, say } from '../words/say.ts';
 import { inColumns } from './columns.ts';
 
 function seriesLine({
@@ -17,9 +18,20 @@ function seriesLine({
   present,
   expected,
 }: Series): string {
-  const amount = isTemperature(carrier) ? `mean ${grouped(total, 1)} °C` : exactKWh(total);
-  const step = intervalMinutes === undefined ? resolution : `every ${intervalMinutes} minutes`;
-  return `${name}: ${carrier}, ${role}, ${step}, ${longDate(from)} to before ${longDate(to)}, ${amount}, ${grouped(present)} of ${grouped(expected)} readings`;
+  const amount = isTemperature(carrier) ? say('mean {mean} °C', { mean: grouped(total, 1) }) : exactKWh(total);
+  const step =
+    intervalMinutes === undefined ? resolution : say('every {minutes} minutes', { minutes: intervalMinutes });
+  return say('{name}: {carrier}, {role}, {step}, {from} to before {to}, {amount}, {present} of {expected} readings', {
+    name,
+    carrier,
+    role,
+    step,
+    from: longDate(from),
+    to: longDate(to),
+    amount,
+    present: grouped(present),
+    expected: grouped(expected),
+  });
 }
 
 /** A wide file has 49 columns; the first and a sign that there are more tell enough. */
@@ -28,16 +40,20 @@ const shortened = (cells: readonly string[]): string[] =>
 
 export function readText(preview: IntakePreview): string {
   const { fileName, shape, candidates, choices, columns, dataRows, rows, series, remarks, tariff } = preview;
-  const understood = shape === null ? 'no known shape' : shape;
+  const understood = shape === null ? say('no known shape') : shape;
   return [
-    `${fileName}: ${understood}, ${grouped(dataRows)} rows`,
-    ...candidates.slice(0, 3).map(({ shape: name, fit, reason }) => `  ${name} ${grouped(fit, 2)}: ${reason}`),
-    `Columns: ${shortened(columns).join(' | ')}`,
-    `Taken as: ${JSON.stringify(choices)}`,
+    say('{fileName}: {understood}, {rows} rows', { fileName, understood, rows: grouped(dataRows) }),
+    ...candidates.slice(0, 3).map(({ shape: name, fit, reason }) => `  ${name} ${grouped(fit, 2)}: ${reword(reason)}`),
+    say('Columns: {names}', { names: shortened(columns).join(' | ') }),
+    say('Taken as: {choices}', { choices: JSON.stringify(choices) }),
     ...series.map(seriesLine),
-    ...(tariff ? [`Tariff: ${tariff.name}, ${tariff.versions.length} version(s)`] : []),
+    ...(tariff
+      ? [say('Tariff: {name}, {count} version(s)', { name: tariff.name, count: tariff.versions.length })]
+      : []),
     ...remarks.map((remark) => `${remark.weight}: ${remarkSentence(remark)}`),
-    ...inColumns(rows.slice(0, 5).map(({ line, cells }) => [`line ${line}`, ...shortened(cells)])),
+    ...inColumns(
+      rows.slice(0, 5).map(({ line, cells }) => [say('line {row}', { row: String(line) }), ...shortened(cells)]),
+    ),
     '',
   ].join('\n');
 }

@@ -8,6 +8,8 @@ import { intakeContext } from '../desk/take-in.ts';
 import { readFile } from '../intake/read-file.ts';
 import { renderLeaveBehind } from '../leave-behind/leave-behind.tsx';
 import { renderLetter } from '../leave-behind/letter.tsx';
+import { catalogueOf } from '../words/catalogues.ts';
+import { speak } from '../words/say.ts';
 import { printWithChromium } from './print-pdf.ts';
 import { readText } from './read-text.ts';
 import { type Reckoned, readOrRefuse, reckonHousehold } from './reckon-household.ts';
@@ -90,6 +92,7 @@ export async function reckon(args: readonly string[], terminal: Terminal): Promi
       terminal.out(`${RECKON_USAGE}\n`);
       return 0;
     }
+    speak({ language: options.language, currency: 'GBP' }, await catalogueOf(options.language));
     if (options.task === 'read') return explainFile(options, terminal);
     const reckoned = reckonHousehold(options.file, terminal.today, {
       withCheck: options.check,

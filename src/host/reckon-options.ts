@@ -2,6 +2,7 @@
 import { resolve } from 'node:path';
 import { parseArgs } from 'node:util';
 import { DeskError } from '../desk/contract.ts';
+import type { Language } from '../words/say.ts';
 
 export interface ReckonOptions {
   readonly task: 'compare' | 'read' | 'help';
@@ -13,6 +14,8 @@ export interface ReckonOptions {
   readonly check: boolean;
   /** Where the letter of the bill check goes; PDF or HTML by its ending. */
   readonly letter: string | null;
+  /** Of the text and the documents; usage and faults of the command line itself stay English. */
+  readonly language: Language;
 }
 
 export const RECKON_USAGE = `npm run reckon -- FILE [options]
@@ -22,12 +25,15 @@ export const RECKON_USAGE = `npm run reckon -- FILE [options]
   --html OUT    write the document for the household
   --pdf OUT     the same as PDF
   --letter OUT  hold the bill against the promise and write the letter, PDF or HTML by the ending
+  --language L  write the text and the documents in en (English) or de (German)
   --read FILE   say what is understood of one raw file, and stop
   --help        this text
 Exit code 0: done. 2: the input was refused, with the reasons. 1: our own failure.`;
 
 /** npm starts scripts in the project's folder and says here where the person stood. */
 const fromHere = (path: string): string => resolve(process.env.INIT_CWD ?? '.', path);
+
+const LANGUAGE_NAMES: Readonly<Record<string, Language>> = { en: 'en-GB', de: 'de-DE' };
 
 const refuse = (message: string) =>
   new DeskError({ code: 'bad-option', message, where: 'the command line', remedy: RECKON_USAGE });
@@ -40,7 +46,10 @@ export function readReckonOptions(args: readonly string[]): ReckonOptions {
     throw refuse((error as Error).message);
   }
   const { values, positionals } = parsed;
+  const language = LANGUAGE_NAMES[values.language ?? 'en'];
+  if (language === undefined) throw refuse(`The languages are en and de, and “${values.language}” was named.`);
   const rest = {
+    language,
     json: values.json ?? false,
     check: (values.check ?? false) || values.letter !== undefined,
     letter: values.letter === undefined ? null : fromHere(values.letter),
@@ -66,6 +75,7 @@ function parse(args: readonly string[]) {
       html: { type: 'string' },
       pdf: { type: 'string' },
       letter: { type: 'string' },
+      language: { type: 'string' },
       read: { type: 'string' },
       help: { type: 'boolean' },
     },

@@ -42,31 +42,34 @@ import {
   percent,
   poundsAndPence,
   poundsRange,
+  unknown,
 } from '../words/numbers.ts';
 import { questionSentence } from '../words/questions.ts';
 import { remarkSentence } from '../words/remarks.ts';
+import { reword, say } from '../words/say.ts';
 import { systemName } from '../words/systems.ts';
 import { inColumns } from './columns.ts';
 import type { Reckoned } from './reckon-household.ts';
 
+const range = (low: string, high: string) => say('{low} to {high}', { low, high });
 const section = (title: string, lines: readonly string[]): string[] =>
   lines.length === 0 ? [] : ['', title, ...lines.map((line) => `  ${line}`)];
 
 function heatLines({ demand }: Appraisal): string[] {
   const estimates = demand.estimates.map(({ way, spaceKWh, spaceErrorKWh, waterKWh, grade }) => {
     const { low, high } = rangeOf(spaceKWh, spaceErrorKWh);
-    const water = waterKWh === undefined ? 'not said' : exactKWh(waterKWh);
-    return [wayName(way), exactKWh(spaceKWh), `${exactKWh(low)} to ${exactKWh(high)}`, water, gradeName(grade)];
+    const water = waterKWh === undefined ? say('not said') : exactKWh(waterKWh);
+    return [wayName(way), exactKWh(spaceKWh), range(exactKWh(low), exactKWh(high)), water, gradeName(grade)];
   });
   const { space, water } = demand;
   const sum = [
-    'what the sums rest on',
+    say('what the sums rest on'),
     exactKWh(space.value),
-    `${exactKWh(space.low)} to ${exactKWh(space.high)}`,
+    range(exactKWh(space.low), exactKWh(space.high)),
     exactKWh(water.value),
     gradeName(space.grade),
   ];
-  const head = ['heat a year', 'rooms only', 'rooms, 8 cases of 10', 'hot water', 'rooms are'];
+  const head = [say('heat a year'), say('rooms only'), say('rooms, 8 cases of 10'), say('hot water'), say('rooms are')];
   return [
     heatSentence(demand),
     waterSentence(demand),
@@ -83,9 +86,22 @@ function heatLines({ demand }: Appraisal): string[] {
 function machineLines({ machine }: Appraisal): string[] {
   const { space, water, whole, boundary, fieldSpread } = machine;
   return [
-    `Rooms ${factor(space.value)}, hot water ${factor(water.value)}, measured at ${boundary}: ${boundaryName(boundary)}.`,
-    `The whole house as its meter sees it: ${factor(whole.value)} (${factor(whole.low)} to ${factor(whole.high)}).`,
-    `Measured in homes: ${factor(fieldSpread.low)} to ${factor(fieldSpread.high)}, middle ${factor(fieldSpread.middle)}.`,
+    say('Rooms {rooms}, hot water {water}, measured at {boundary}: {counts}.', {
+      rooms: factor(space.value),
+      water: factor(water.value),
+      boundary,
+      counts: boundaryName(boundary),
+    }),
+    say('The whole house as its meter sees it: {whole} ({low} to {high}).', {
+      whole: factor(whole.value),
+      low: factor(whole.low),
+      high: factor(whole.high),
+    }),
+    say('Measured in homes: {low} to {high}, middle {middle}.', {
+      low: factor(fieldSpread.low),
+      high: factor(fieldSpread.high),
+      middle: factor(fieldSpread.middle),
+    }),
   ];
 }
 
@@ -106,15 +122,15 @@ function costRow(system: SystemResult, source: 'ground' | 'air', versus: Versus 
 
 function costLines({ systems, versus, machine }: Appraisal): string[] {
   const head = [
-    'a year',
-    'cost',
-    '8 years of 10',
-    'units',
-    'standing',
-    'service',
-    'bought',
-    'per kWh heat',
-    'heat pump less',
+    say('a year'),
+    say('cost'),
+    say('8 years of 10'),
+    say('units'),
+    say('standing'),
+    say('service'),
+    say('bought'),
+    say('per kWh heat'),
+    say('heat pump less'),
   ];
   const rows = systems.map((system) =>
     costRow(
@@ -131,32 +147,47 @@ function evenLines({ versus, systems }: Appraisal): string[] {
     if (breakEvenFactor === null && breakEvenPriceRatio === null) return [];
     const kind = systems.find(({ id }) => id === against)?.kind ?? against;
     const never = breakEvenFactor !== null && breakEvenFactor < LEAST_FACTOR;
-    const parts = [
-      ...(breakEvenFactor === null || never ? [] : [`a whole-house factor of ${factor(breakEvenFactor)}`]),
-      ...(priceRatio === null || breakEvenPriceRatio === null
-        ? []
-        : [`a price ratio of ${grouped(breakEvenPriceRatio, 2)} (now ${grouped(priceRatio, 2)})`]),
+    const factorThen = breakEvenFactor === null || never ? null : factor(breakEvenFactor);
+    const ratios =
+      priceRatio === null || breakEvenPriceRatio === null
+        ? null
+        : { ratio: grouped(breakEvenPriceRatio, 2), now: grouped(priceRatio, 2) };
+    const facts = [
+      never ? say('the heat pump’s heat costs less at any factor it can have') : '',
+      factorThen !== null && ratios
+        ? say('even at a whole-house factor of {factor}, or at a price ratio of {ratio} (now {now})', {
+            factor: factorThen,
+            ...ratios,
+          })
+        : '',
+      factorThen !== null && !ratios ? say('even at a whole-house factor of {factor}', { factor: factorThen }) : '',
+      factorThen === null && ratios ? say('even at a price ratio of {ratio} (now {now})', ratios) : '',
     ];
-    const even = parts.length === 0 ? '' : `even at ${parts.join(', or at ')}`;
-    const cheaper = never ? 'the heat pump’s heat costs less at any factor it can have' : '';
-    return [`${systemName(against, kind)}: ${[cheaper, even].filter((part) => part !== '').join('; ')}`];
+    return [`${systemName(against, kind)}: ${facts.filter((fact) => fact !== '').join('; ')}`];
   });
 }
 
 function priceLine(fuel: string, { name, from, to, grade, origin }: Appraisal['prices']['gas']): string {
-  const until = to === undefined ? '' : ` to ${longDate(to)}`;
-  return `${fuel}: ${name}, from ${longDate(from)}${until}, ${gradeName(grade)}; ${origin}`;
+  return say('{fuel}: {name}, from {from}{ends, select, yes { to {to}} other {}}, {grade}; {origin}', {
+    fuel,
+    name: reword(name),
+    from: longDate(from),
+    ends: to === undefined ? 'no' : 'yes',
+    to: to === undefined ? '' : longDate(to),
+    grade: gradeName(grade),
+    origin: reword(origin),
+  });
 }
 
 function sourceLines({ prices, climate, machine, modelVersion, asOf }: Appraisal): string[] {
   return [
-    priceLine('Electricity', prices.electricity),
-    priceLine('Gas', prices.gas),
-    priceLine('Oil', prices.oil),
-    priceLine('LPG', prices.lpg),
-    `Climate: ${climate.regionName}; ${climate.source}`,
-    `Factors met in homes: ${machine.fieldSpread.source}`,
-    `Reckoned for ${longDate(asOf)} with model ${modelVersion}.`,
+    priceLine(say('Electricity'), prices.electricity),
+    priceLine(say('Gas'), prices.gas),
+    priceLine(say('Oil'), prices.oil),
+    priceLine(say('LPG'), prices.lpg),
+    say('Climate: {region}; {source}', { region: reword(climate.regionName), source: climate.source }),
+    say('Factors met in homes: {source}', { source: reword(machine.fieldSpread.source) }),
+    say('Reckoned for {date} with model {version}.', { date: longDate(asOf), version: modelVersion }),
   ];
 }
 
@@ -165,9 +196,9 @@ function findingLines({ findings }: BillCheck): string[] {
   if (findings.length === 0) return [noFindingsSentence()];
   return findings.flatMap((finding) => [
     `${findingName(finding)}, ${whenSentence(finding)}, ${sureShort(finding)}: ${seenSentence(finding)} ${costOfFinding(finding)}`,
-    `  Ask: ${finding.ask.map(askSentence).join(' ')}`,
-    `  Check: ${finding.check.map(findingCheckSentence).join(' ')}`,
-    `  Care: ${finding.cautions.map(findingCaution).join(' ')}`,
+    `  ${say('Ask: {questions}', { questions: finding.ask.map(askSentence).join(' ') })}`,
+    `  ${say('Check: {checks}', { checks: finding.check.map(findingCheckSentence).join(' ') })}`,
+    `  ${say('Care: {cautions}', { cautions: finding.cautions.map(findingCaution).join(' ') })}`,
   ]);
 }
 
@@ -177,14 +208,17 @@ function monthLines({ months, input }: BillCheck): string[] {
     monthSpan(month.from, month.from),
     exactKWh(month.promisedKWh),
     exactKWh(month.expectedKWh),
-    `${exactKWh(month.lowKWh)} to ${exactKWh(month.highKWh)}`,
-    month.actualKWh === null ? 'not known' : exactKWh(month.actualKWh),
+    range(exactKWh(month.lowKWh), exactKWh(month.highKWh)),
+    month.actualKWh === null ? unknown() : exactKWh(month.actualKWh),
     monthVerdict(month.verdict),
   ]);
   return [
     followedSentence(months, input.pencePerKWh),
     nextBillSentence(months),
-    ...inColumns([['month', 'promised', 'in this weather', 'range', 'meter', 'it lies'], ...rows]),
+    ...inColumns([
+      [say('month'), say('promised'), say('in this weather'), say('range'), say('meter'), say('it lies')],
+      ...rows,
+    ]),
   ];
 }
 
@@ -192,7 +226,7 @@ export function checkText(check: BillCheck): string[] {
   return [
     verdictSentence(check),
     ...inColumns([
-      ['from the promise to the bill', 'amount', 'trust', 'joined in it'],
+      [say('from the promise to the bill'), say('difference'), say('trust'), say('joined in it')],
       ...check.parts.map((part) => [
         causeName(part.cause, part.pence),
         poundsAndPence(part.pence),
@@ -212,16 +246,16 @@ export function reckonText({ whole, promise, check }: Reckoned): string {
     promise.household.name,
     costSentence(appraisal),
     ...(pump ? [rangeSentence(pump)] : []),
-    ...section('Files', remarks.map(remarkSentence)),
-    ...section('Heat needed', heatLines(appraisal)),
-    ...section('The machine', machineLines(appraisal)),
-    ...section('Running cost', costLines(appraisal)),
-    ...section('Where both cost the same', evenLines(appraisal)),
-    ...section('Bill check', check ? checkText(check) : []),
-    ...section('What the readings show', check ? findingLines(check) : []),
-    ...section('Since the promise', check ? monthLines(check) : []),
-    ...section('Questions', appraisal.questions.map(questionSentence)),
-    ...section('Prices and sources', sourceLines(appraisal)),
+    ...section(say('Files'), remarks.map(remarkSentence)),
+    ...section(say('Heat needed'), heatLines(appraisal)),
+    ...section(say('The machine'), machineLines(appraisal)),
+    ...section(say('Running cost'), costLines(appraisal)),
+    ...section(say('Where both cost the same'), evenLines(appraisal)),
+    ...section(say('Bill check'), check ? checkText(check) : []),
+    ...section(say('What the readings show'), check ? findingLines(check) : []),
+    ...section(say('Since the promise'), check ? monthLines(check) : []),
+    ...section(say('Questions'), appraisal.questions.map(questionSentence)),
+    ...section(say('Prices and sources'), sourceLines(appraisal)),
     '',
   ].join('\n');
 }

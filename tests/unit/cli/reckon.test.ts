@@ -139,6 +139,30 @@ describe('a household file', () => {
   });
 });
 
+describe('in German', () => {
+  test('text, document and letter are, and the figures stay the same', async () => {
+    const path = write({ ...HOUSEHOLD, ...CHECK });
+    const [document, letter] = [join(folder, 'unterlage.html'), join(folder, 'brief.html')];
+    const { code, out } = await run(path, '--check', '--language', 'de', '--html', document, '--letter', letter);
+    expect(code).toBe(0);
+    for (const part of ['Wärmebedarf', 'Das Gerät', 'Heizkosten', 'Rechnungsprüfung', 'Preise und Quellen'])
+      expect(out).toContain(`\n${part}\n`);
+    expect(out).toMatch(/Wärmepumpe, Erde +[\d.]+\s£ /);
+    for (const file of [document, letter]) expect(readFileSync(file, 'utf8')).toContain('<html lang="de-DE"');
+    const [english, german] = [await run(path, '--json'), await run(path, '--json', '--language', 'de')];
+    expect(JSON.parse(german.out).appraisal.systems).toEqual(JSON.parse(english.out).appraisal.systems);
+  });
+  test('a refusal is too, and the next run without it is English', async () => {
+    const path = write({ ...HOUSEHOLD, machine: { spaceFactor: 0.5 } });
+    expect((await run(path, '--language', 'de')).err).toContain('Die Arbeitszahl für die Räume ist 0.5; verlangt ist');
+    expect((await run(path)).err).toContain('The seasonal factor for heating the rooms is 0.5');
+  });
+  test('another language is refused', async () => {
+    const { code, err } = await run(write(HOUSEHOLD), '--language', 'fr');
+    expect([code, err]).toEqual([2, expect.stringContaining('The languages are en and de, and “fr” was named.')]);
+  });
+});
+
 describe('what is refused, with exit code 2', () => {
   const CASES: readonly { name: string; file: unknown; args?: string[]; says: readonly string[] }[] = [
     {
