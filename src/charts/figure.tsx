@@ -3,6 +3,7 @@
  * The picture is one stop for the keyboard with the sentence as its name; T shows the table and T the picture again.
  */
 import { type KeyboardEvent, type ReactNode, useId, useRef, useState } from 'react';
+import { say } from '../words/say.ts';
 import { type ChartTable, ChartTableView } from './frame/chart-table.tsx';
 import { PictureTools } from './frame/picture-tools.tsx';
 import { fileNameOf, saveFile } from './frame/save.ts';
@@ -33,6 +34,7 @@ export function ChartFigure(props: ChartFigureProps) {
   const [said, setSaid] = useState('');
   const place = useRef<HTMLDivElement>(null);
   const id = useId();
+  const tableName = say('{name}, as a table', { name });
   const onKeyDown = (event: KeyboardEvent) => {
     if (event.key.toLowerCase() !== 't' || event.ctrlKey || event.metaKey || event.altKey) return;
     if (event.target instanceof HTMLElement && event.target.matches('input, select, textarea')) return;
@@ -48,7 +50,7 @@ export function ChartFigure(props: ChartFigureProps) {
       <figcaption className={props.sentenceSaid ? 'unseen' : 'voice'}>{props.spoken ?? sentence}</figcaption>
       {asTable ? (
         // biome-ignore lint/a11y/noNoninteractiveTabindex: one stop for the keyboard, and a wide table can be scrolled.
-        <section ref={place} className="chart-as-table" id={id} tabIndex={0} aria-label={`${name}, as a table`}>
+        <section ref={place} className="chart-as-table" id={id} tabIndex={0} aria-label={tableName}>
           <ChartTableView table={table} />
         </section>
       ) : (
@@ -70,16 +72,17 @@ export function ChartFigure(props: ChartFigureProps) {
       <div className="chart-tools screen-only">
         {props.known}
         <button type="button" className="plain" aria-controls={id} onClick={() => setAsTable(!asTable)}>
-          {asTable ? 'As a picture' : 'As a table'}
+          {asTable ? say('As a picture') : say('As a table')}
           <span className="unseen">: {name}</span>
         </button>
         {savable ? (
           <>
             {asTable ? null : (
-              <PictureTools name={name} find={() => place.current?.querySelector('svg') ?? null} say={setSaid} />
+              <PictureTools name={name} find={() => place.current?.querySelector('svg') ?? null} tell={setSaid} />
             )}
             <button type="button" className="plain" onClick={saveFigures}>
-              Save figures<span className="unseen">: {name}</span>
+              {say('Save figures')}
+              <span className="unseen">: {name}</span>
             </button>
           </>
         ) : null}
@@ -89,7 +92,9 @@ export function ChartFigure(props: ChartFigureProps) {
           {said}
         </p>
       ) : null}
-      <p className="chart-print-note small">The exact figures stand in the table that belongs to this picture.</p>
+      <p className="chart-print-note small">
+        {say('The exact figures stand in the table that belongs to this picture.')}
+      </p>
     </figure>
   );
 }

@@ -1,5 +1,6 @@
 /** A figure that opens its working: underlined, a button for keyboard and screen reader. */
 import type { Working } from '../model/working.ts';
+import { say } from '../words/say.ts';
 
 export function Figured(props: {
   readonly figure: { readonly working: Working };
@@ -10,7 +11,7 @@ export function Figured(props: {
   return (
     <button type="button" className="figure-link" onClick={() => props.onOpen(props.figure.working)}>
       {props.text}
-      <span className="unseen"> (opens its working)</span>
+      <span className="unseen"> {say('(opens its working)')}</span>
     </button>
   );
 }

@@ -1,31 +1,38 @@
 /** How the machine does it: a name and one everyday sentence for each place on the round, in the household's numbers. */
 import type { HeatFrom, HouseholdLoop, LoopFault } from '../model/cycle/household-loop.ts';
 import { degrees, grouped } from './numbers.ts';
+import { phrase, reword, say } from './say.ts';
 
 export const CYCLE_STEPS = ['ground', 'evaporator', 'compressor', 'condenser', 'house', 'valve'] as const;
 export type CycleStep = (typeof CYCLE_STEPS)[number];
 export type HeatedBy = 'floor' | 'radiators';
 
 const NAMES: Readonly<Record<CycleStep, string>> = {
-  ground: 'The ground',
-  evaporator: 'Evaporator',
-  compressor: 'Compressor',
-  condenser: 'Condenser',
-  house: 'The house',
-  valve: 'Expansion valve',
+  ground: phrase('The ground'),
+  evaporator: phrase('Evaporator'),
+  compressor: phrase('Compressor'),
+  condenser: phrase('Condenser'),
+  house: phrase('The house'),
+  valve: phrase('Expansion valve'),
 };
 export const cycleStepName = (step: CycleStep, from: HeatFrom = 'ground'): string =>
-  step === 'ground' && from === 'air' ? 'Outdoor air' : NAMES[step];
+  step === 'ground' && from === 'air' ? say('Outdoor air') : say(NAMES[step]);
 
 /** A temperature as it is said: whole degrees. */
 export const wholeDegrees = (celsius: number): string => degrees(Math.round(celsius));
 
 /** Heat or electricity at this moment, in the units that the meter counts: "2.1 units an hour". */
 export function unitsAnHour(kW: number): string {
-  if (!Number.isFinite(kW)) return 'an unknown number of units an hour';
-  const count = grouped(kW, kW < 20 ? 1 : 0).replace(/\.0$/, '');
-  return `${count} ${count === '1' ? 'unit' : 'units'} an hour`;
+  if (!Number.isFinite(kW)) return say('an unknown number of units an hour');
+  const count = shortCount(kW);
+  return count === '1' ? say('1 unit an hour') : say('{count} units an hour', { count });
 }
+
+/** To a tenth below 20, but "2" and not "2.0". */
+const shortCount = (value: number): string => {
+  const tenths = Math.round(value * 10) / 10;
+  return grouped(tenths, value < 20 && !Number.isInteger(tenths) ? 1 : 0);
+};
 
 export const barText = (barGauge: number): string => `${grouped(barGauge, 1)} bar`;
 export const psiText = (psiGauge: number): string => `${grouped(psiGauge)} psi`;
@@ -37,48 +44,77 @@ export function cycleStepSentence(
   heatedBy: HeatedBy,
   from: HeatFrom = 'ground',
 ): string {
-  const emitters = heatedBy === 'floor' ? 'floor' : 'radiators';
   switch (step) {
     case 'ground':
       if (from === 'air')
-        return `A fan draws in air at ${wholeDegrees(loop.brineInC)} and blows it out at ${wholeDegrees(loop.brineOutC)}. At times the machine stops to melt its frost.`;
-      return `Water with frost protection comes up from the ground at ${wholeDegrees(loop.brineInC)} and goes back at ${wholeDegrees(loop.brineOutC)}.`;
+        return say(
+          'A fan draws in air at {airIn} and blows it out at {airOut}. At times the machine stops to melt its frost.',
+          { airIn: wholeDegrees(loop.brineInC), airOut: wholeDegrees(loop.brineOutC) },
+        );
+      return say('Water with frost protection comes up from the ground at {brineIn} and goes back at {brineOut}.', {
+        brineIn: wholeDegrees(loop.brineInC),
+        brineOut: wholeDegrees(loop.brineOutC),
+      });
     case 'evaporator':
-      return `That warms a liquid which boils at ${wholeDegrees(loop.evaporatingC)}. As it boils, it takes up the heat of the ${from}.`;
+      return say(
+        'That warms a liquid which boils at {boiling}. As it boils, it takes up the heat of the {source, select, air {air} other {ground}}.',
+        { boiling: wholeDegrees(loop.evaporatingC), source: from },
+      );
     case 'compressor':
-      return `The compressor squeezes the vapour until it is ${wholeDegrees(loop.dischargeC)} hot. This is what the meter counts.`;
+      return say('The compressor squeezes the vapour until it is {hot} hot. This is what the meter counts.', {
+        hot: wholeDegrees(loop.dischargeC),
+      });
     case 'condenser':
-      return `The hot vapour warms your heating water. It turns back into liquid at about ${wholeDegrees(loop.condensingC)}.`;
+      return say('The hot vapour warms your heating water. It turns back into liquid at about {condensing}.', {
+        condensing: wholeDegrees(loop.condensingC),
+      });
     case 'house':
-      return `The water goes to your ${emitters} at ${wholeDegrees(loop.flowC)} and comes back at ${wholeDegrees(loop.returnC)}.`;
+      return say(
+        'The water goes to your {emitters, select, floor {floor} other {radiators}} at {flow} and comes back at {back}.',
+        { emitters: heatedBy, flow: wholeDegrees(loop.flowC), back: wholeDegrees(loop.returnC) },
+      );
     case 'valve':
-      return `A narrow valve lets the pressure go. The liquid cools to ${wholeDegrees(loop.afterValveC)}, and the round begins again.`;
+      return say('A narrow valve lets the pressure go. The liquid cools to {after}, and the round begins again.', {
+        after: wholeDegrees(loop.afterValveC),
+      });
   }
 }
 
 /** The whole round in one sentence. */
 export function cycleWholeSentence(loop: HouseholdLoop, from: HeatFrom = 'ground'): string {
-  const plain = (kW: number) => unitsAnHour(kW).replace(/ units? an hour$/, '');
-  return `Each hour the ${from} gives ${plain(loop.groundKW)} units of heat and the meter adds ${plain(loop.meterKW)}. The house gets ${plain(loop.houseKW)}.`;
+  return say(
+    'Each hour the {source, select, air {air} other {ground}} gives {added} units of heat and the meter adds {bought}. The house gets {given}.',
+    {
+      source: from,
+      added: shortCount(loop.groundKW),
+      bought: shortCount(loop.meterKW),
+      given: shortCount(loop.houseKW),
+    },
+  );
 }
 
 const FAULT_PLACES: Readonly<Record<LoopFault['where'], string>> = {
-  refrigerant: 'The refrigerant',
-  evaporatingC: 'The boiling temperature',
-  condensingC: 'The condensing temperature',
-  superheatK: 'The superheat',
-  subcoolingK: 'The subcooling',
-  isentropicEfficiency: 'The compressor’s efficiency',
-  shellLossShare: 'The loss of the compressor’s shell',
-  dischargeC: 'The hot gas temperature',
-  brineOutC: 'The brine going back to the ground',
-  returnC: 'The return temperature',
-  heatKW: 'The heat wanted',
-  cop: 'The COP',
+  refrigerant: phrase('The refrigerant'),
+  evaporatingC: phrase('The boiling temperature'),
+  condensingC: phrase('The condensing temperature'),
+  superheatK: phrase('The superheat'),
+  subcoolingK: phrase('The subcooling'),
+  isentropicEfficiency: phrase('The compressor’s efficiency'),
+  shellLossShare: phrase('The loss of the compressor’s shell'),
+  dischargeC: phrase('The hot gas temperature'),
+  brineOutC: phrase('The brine going back to the ground'),
+  returnC: phrase('The return temperature'),
+  heatKW: phrase('The heat wanted'),
+  cop: phrase('The COP'),
 };
 
 /** Why the round cannot be shown: where, what was found, what is expected. */
 export function cycleFaultSentence(fault: LoopFault): string {
-  const found = Number.isFinite(fault.found) ? `is ${grouped(fault.found, 1).replace(/\.0$/, '')}` : 'is out of reach';
-  return `${FAULT_PLACES[fault.where]} ${found}; expected is ${fault.expected}. Correct the temperatures and try again.`;
+  const values = { place: say(FAULT_PLACES[fault.where]), expected: reword(fault.expected) };
+  if (!Number.isFinite(fault.found))
+    return say('{place} is out of reach; expected is {expected}. Correct the temperatures and try again.', values);
+  return say('{place} is {found}; expected is {expected}. Correct the temperatures and try again.', {
+    ...values,
+    found: shortCount(fault.found),
+  });
 }

@@ -2,11 +2,21 @@
 import { usualRefrigerant } from '../model/heat-pump/full/design-loop.ts';
 import type { Household } from '../model/household/household.ts';
 import { wholeDegrees } from './cycle.ts';
+import { gradeName } from './grades.ts';
+import { say } from './say.ts';
 
 /** "Larch Rise · a very cold day, −3 °C outside · R407C, assumed": the round is never the same for long. */
 export function insideFoot({ name, machine }: Pick<Household, 'name' | 'machine'>, designOutdoorC: number): string {
   const { refrigerant } = machine;
-  const gas = `${refrigerant?.value ?? usualRefrigerant(machine.source)}, ${refrigerant?.grade ?? 'assumed'}`;
-  const day = machine.source === 'air' ? 'a very cold day between two defrosts' : 'a very cold day';
-  return `${name} · ${day}, ${wholeDegrees(designOutdoorC)} outside · ${gas}`;
+  const gas = refrigerant?.value ?? usualRefrigerant(machine.source);
+  return say(
+    '{name} · {source, select, air {a very cold day between two defrosts} other {a very cold day}}, {outdoor} outside · {gas}, {grade}',
+    {
+      name,
+      source: machine.source,
+      outdoor: wholeDegrees(designOutdoorC),
+      gas,
+      grade: gradeName(refrigerant?.grade ?? 'assumed'),
+    },
+  );
 }

@@ -1,5 +1,6 @@
 /** Where each step of the bridge stands, with the dashed box of what was promised for these days. */
 import { exactPounds, poundsRange, signedPounds } from '../../words/numbers.ts';
+import { say } from '../../words/say.ts';
 import { axisFor, placeOn } from '../frame/scale.ts';
 import { measuresOf, type PictureSize } from '../frame/size.ts';
 import { textWidth, wrapText } from '../frame/text.ts';
@@ -106,7 +107,10 @@ function layOutBox(
   const margin = Math.min(18, (room.step - room.thickness) / 2);
   const y = at(expected.high);
   const height = Math.max(at(expected.low) - y, 3);
-  const lines = ['promised for these days', `and prices: ${poundsRange(expected.low, expected.high)}`];
+  const lines = [
+    say('promised for these days'),
+    say('and prices: {range}', { range: poundsRange(expected.low, expected.high) }),
+  ];
   const textX = last.x - margin - 10;
   const textLeft = textX - Math.max(...lines.map((line) => textWidth(line, font)));
   // The words go below the lowest step that stands over them, else above the base line.

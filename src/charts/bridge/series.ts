@@ -2,6 +2,7 @@
 import type { BillCheck } from '../../model/appraisal/promise.ts';
 import type { Grade } from '../../model/working.ts';
 import { partName, partsForDays, promisedForDays } from '../../words/check.ts';
+import { say } from '../../words/say.ts';
 
 export type BridgeColour = 'ground' | 'sky' | 'meter' | 'over' | 'fuel';
 export interface BridgeStep {
@@ -61,7 +62,7 @@ export function bridgeSeries(
   });
   const { low, high } = check.expected;
   return {
-    steps: [end('Promised', 'promised', start), ...parts, end('Paid', 'paid', check.actualPence)],
+    steps: [end(say('Promised'), 'promised', start), ...parts, end(say('Paid'), 'paid', check.actualPence)],
     expected:
       Number.isFinite(low) && Number.isFinite(high) ? { low: Math.min(low, high), high: Math.max(low, high) } : null,
   };

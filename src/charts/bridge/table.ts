@@ -1,5 +1,6 @@
 import { gradeName } from '../../words/grades.ts';
 import { poundsAndPence } from '../../words/numbers.ts';
+import { say } from '../../words/say.ts';
 import type { ChartTable } from '../frame/chart-table.tsx';
 import type { BridgeSeries } from './series.ts';
 
@@ -10,13 +11,13 @@ export function bridgeTable({ steps, expected }: BridgeSeries): ChartTable {
   }));
   const range = expected
     ? [
-        { cells: ['Promised for these days and prices, low', poundsAndPence(expected.low), ''] },
-        { cells: ['Promised for these days and prices, high', poundsAndPence(expected.high), ''] },
+        { cells: [say('Promised for these days and prices, low'), poundsAndPence(expected.low), ''] },
+        { cells: [say('Promised for these days and prices, high'), poundsAndPence(expected.high), ''] },
       ]
     : [];
   return {
-    caption: 'From the promised amount to the bill. The steps add up to the difference to the penny.',
-    columns: [{ name: 'Step' }, { name: 'Amount', number: true }, { name: 'How far to trust it' }],
+    caption: say('From the promised amount to the bill. The steps add up to the difference to the penny.'),
+    columns: [{ name: say('Step') }, { name: say('Amount'), number: true }, { name: say('How far to trust it') }],
     rows: [...rows, ...range],
   };
 }

@@ -1,9 +1,10 @@
 import { changeSentence } from '../../words/change.ts';
+import { say } from '../../words/say.ts';
 import type { ChangeRow } from './series.ts';
 
-export const CHANGES_NAME = 'What could change the cost';
+export const changesName = () => say('What could change the cost');
 
 export function changesSentence(rows: readonly ChangeRow[]): string {
   const largest = rows[0];
-  return largest ? changeSentence(largest.code, largest.pence) : 'We cannot say yet what would change the cost.';
+  return largest ? changeSentence(largest.code, largest.pence) : say('We cannot say yet what would change the cost.');
 }

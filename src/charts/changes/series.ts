@@ -1,4 +1,7 @@
 /** What single changes do to the yearly cost, the largest first. */
+import { pence } from '../../words/numbers.ts';
+import { phrase, say } from '../../words/say.ts';
+
 export interface Change {
   /** As `changeSentence` of the words knows it. */
   readonly code: string;
@@ -9,21 +12,25 @@ export interface ChangeRow extends Change {
 }
 
 const NAMES: Readonly<Record<string, string>> = {
-  'electricity-up': 'A unit of electricity 5 p dearer',
-  'electricity-down': 'A unit of electricity 5 p cheaper',
-  'flow-up': 'Water to the radiators 5 degrees hotter',
-  'flow-down': 'Water to the radiators 5 degrees cooler',
-  'room-up': 'Rooms one degree warmer',
-  'room-down': 'Rooms one degree cooler',
-  'water-up': 'Half as much hot water again',
-  'water-down': 'Half the hot water',
-  'winter-cold': 'A cold winter',
-  'winter-mild': 'A mild winter',
+  'electricity-up': phrase('A unit of electricity {price} dearer'),
+  'electricity-down': phrase('A unit of electricity {price} cheaper'),
+  'flow-up': phrase('Water to the radiators 5 degrees hotter'),
+  'flow-down': phrase('Water to the radiators 5 degrees cooler'),
+  'room-up': phrase('Rooms one degree warmer'),
+  'room-down': phrase('Rooms one degree cooler'),
+  'water-up': phrase('Half as much hot water again'),
+  'water-down': phrase('Half the hot water'),
+  'winter-cold': phrase('A cold winter'),
+  'winter-mild': phrase('A mild winter'),
 };
 
 export function changeRows(changes: readonly Change[]): ChangeRow[] {
   return changes
     .filter(({ pence }) => Number.isFinite(pence))
     .toSorted((a, b) => Math.abs(b.pence) - Math.abs(a.pence))
-    .map((change) => ({ ...change, name: NAMES[change.code] ?? change.code.replaceAll('-', ' ') }));
+    .map((change) => {
+      const name = NAMES[change.code];
+      const said = name === undefined ? change.code.replaceAll('-', ' ') : say(name, { price: pence(5, 0) });
+      return { ...change, name: said };
+    });
 }

@@ -4,6 +4,7 @@
  * Where the line is too narrow for words beside the marks, they stand below as a list with the same numbers.
  */
 import { barText, type CycleStep, psiText, unitsAnHour, wholeDegrees } from '../../words/cycle.ts';
+import { say } from '../../words/say.ts';
 import { measuresOf, type PictureSize } from '../frame/size.ts';
 import { textWidth, wrapText } from '../frame/text.ts';
 import type { CycleSeries } from './series.ts';
@@ -163,14 +164,20 @@ export function layOutCycle(series: CycleSeries, size: PictureSize, place: { wid
     label('ground', nearBrine, brine.inY - 0.5 * font, wholeDegrees(loop.brineInC), 'figure', 'middle'),
     label('ground', nearBrine, brine.outY + 1.2 * font, wholeDegrees(loop.brineOutC), 'figure', 'middle'),
     label('ground', ground.x, belowBlock, unitsAnHour(loop.groundKW), 'figure'),
-    label('ground', ground.x, belowBlock + 1.25 * font, `from the ${series.from}`, 'quiet'),
+    label(
+      'ground',
+      ground.x,
+      belowBlock + 1.25 * font,
+      say('from the {source, select, air {air} other {ground}}', { source: series.from }),
+      'quiet',
+    ),
     label('evaporator', evaporatorNameX, belowEvaporator, name('evaporator'), 'name'),
     label('evaporator', innerLeft, middle - 1.1 * font, wholeDegrees(loop.evaporatingC)),
     label('evaporator', innerLeft, middle + 0.35 * font, barText(loop.low.barGauge), 'quiet'),
     label('evaporator', innerLeft, middle + 1.7 * font, psiText(loop.low.psiGauge), 'quiet'),
     label('compressor', compressorX, top - 0.9 * font, name('compressor'), 'name'),
     label('compressor', compressor.x + meterThick / 2 + gap, meterTop + 1.2 * font, unitsAnHour(loop.meterKW)),
-    label('compressor', compressor.x + meterThick / 2 + gap, meterTop + 2.45 * font, 'from the meter', 'quiet'),
+    label('compressor', compressor.x + meterThick / 2 + gap, meterTop + 2.45 * font, say('from the meter'), 'quiet'),
     label('compressor', compressor.x + compressor.radius + gap, top - 0.9 * font, wholeDegrees(loop.dischargeC)),
     label('condenser', right + beside + past, aboveCondenser, name('condenser'), 'name'),
     label('condenser', innerRight, middle - 1.1 * font, wholeDegrees(loop.condensingC), 'figure', 'end'),
@@ -180,7 +187,7 @@ export function layOutCycle(series: CycleSeries, size: PictureSize, place: { wid
     label('house', nearWater, water.flowY - 0.5 * font, wholeDegrees(loop.flowC), 'figure', 'middle'),
     label('house', nearWater, water.returnY + 1.2 * font, wholeDegrees(loop.returnC), 'figure', 'middle'),
     label('house', houseEnd, belowBlock, unitsAnHour(loop.houseKW), 'figure', 'end'),
-    label('house', houseEnd, belowBlock + 1.25 * font, 'to the house', 'quiet', 'end'),
+    label('house', houseEnd, belowBlock + 1.25 * font, say('to the house'), 'quiet', 'end'),
     label('valve', valveX + past, bottom + 2.7 * font, name('valve'), 'name'),
     label('valve', valve.x + valve.half + gap, bottom - 0.6 * font, wholeDegrees(loop.liquidC)),
     label('valve', valve.x - valve.half - gap, bottom - 0.6 * font, wholeDegrees(loop.afterValveC), 'figure', 'end'),

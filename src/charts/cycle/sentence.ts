@@ -1,7 +1,8 @@
 import { type CycleStep, cycleWholeSentence } from '../../words/cycle.ts';
+import { say } from '../../words/say.ts';
 import type { CycleSeries } from './series.ts';
 
-export const CYCLE_NAME = 'How the machine does it';
+export const cycleName = () => say('How the machine does it');
 
 /** The sentence of the step that is lit, or of the whole round when none is. */
 export function cycleSentence(series: CycleSeries, lit: CycleStep | null): string {

@@ -11,6 +11,7 @@ import {
   unitsAnHour,
   wholeDegrees,
 } from '../../words/cycle.ts';
+import { say } from '../../words/say.ts';
 
 export interface CycleReading {
   readonly name: string;
@@ -40,31 +41,37 @@ function readingsOf(step: CycleStep, loop: HouseholdLoop, from: HeatFrom): Cycle
   switch (step) {
     case 'ground':
       return [
-        warm(from === 'air' ? 'Air in' : 'From the ground', loop.brineInC),
-        warm(from === 'air' ? 'Air out' : 'Back to it', loop.brineOutC),
-        heat('Heat taken', loop.groundKW),
+        warm(from === 'air' ? say('Air in') : say('From the ground'), loop.brineInC),
+        warm(from === 'air' ? say('Air out') : say('Back to it'), loop.brineOutC),
+        heat(say('Heat taken'), loop.groundKW),
       ];
     case 'evaporator':
       return [
-        warm('Boils at', loop.evaporatingC),
-        { name: 'Low pressure on the gauge', text: `${barText(loop.low.barGauge)}, ${psiText(loop.low.psiGauge)}` },
-        warm('Gas on its way out', loop.suctionC),
+        warm(say('Boils at'), loop.evaporatingC),
+        {
+          name: say('Low pressure on the gauge'),
+          text: `${barText(loop.low.barGauge)}, ${psiText(loop.low.psiGauge)}`,
+        },
+        warm(say('Gas on its way out'), loop.suctionC),
       ];
     case 'compressor':
       return [
-        warm('Gas after cooling the motor', loop.afterMotorC),
-        warm('Hot gas', loop.dischargeC),
-        heat('From the meter', loop.meterKW),
+        warm(say('Gas after cooling the motor'), loop.afterMotorC),
+        warm(say('Hot gas'), loop.dischargeC),
+        heat(say('From the meter'), loop.meterKW),
       ];
     case 'condenser':
       return [
-        warm('Turns to liquid at', loop.condensingC),
-        { name: 'High pressure on the gauge', text: `${barText(loop.high.barGauge)}, ${psiText(loop.high.psiGauge)}` },
+        warm(say('Turns to liquid at'), loop.condensingC),
+        {
+          name: say('High pressure on the gauge'),
+          text: `${barText(loop.high.barGauge)}, ${psiText(loop.high.psiGauge)}`,
+        },
       ];
     case 'house':
-      return [warm('Flow', loop.flowC), warm('Return', loop.returnC), heat('Heat given', loop.houseKW)];
+      return [warm(say('Flow'), loop.flowC), warm(say('Return'), loop.returnC), heat(say('Heat given'), loop.houseKW)];
     case 'valve':
-      return [warm('Liquid before', loop.liquidC), warm('Cold mix behind', loop.afterValveC)];
+      return [warm(say('Liquid before'), loop.liquidC), warm(say('Cold mix behind'), loop.afterValveC)];
   }
 }
 

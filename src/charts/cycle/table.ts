@@ -1,10 +1,14 @@
+import { say } from '../../words/say.ts';
 import type { ChartTable } from '../frame/chart-table.tsx';
 import type { CycleSeries } from './series.ts';
 
 export function cycleTable({ places, loop }: CycleSeries): ChartTable {
   return {
-    caption: `The round of the heat at this moment, with ${loop.refrigerant} in the machine. Pressures as a gauge shows them.`,
-    columns: [{ name: 'Place' }, { name: 'What' }, { name: 'How much', number: true }],
+    caption: say(
+      'The round of the heat at this moment, with {refrigerant} in the machine. Pressures as a gauge shows them.',
+      { refrigerant: loop.refrigerant },
+    ),
+    columns: [{ name: say('Place') }, { name: say('What') }, { name: say('How much'), number: true }],
     rows: places.flatMap((place) =>
       place.readings.map((reading) => ({
         cells: [`${place.number} ${place.name}`, reading.name, reading.text],

@@ -2,7 +2,7 @@ import { spokenCount, spokenKWh } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 import { type FlowInput, flowSeries } from './series.ts';
 
-export const FLOW_NAME = 'From ground and meter to rooms and taps';
+export const flowName = () => say('From ground and meter to rooms and taps');
 
 /** "In a year 9,690 units from the ground and 4,210 from the meter become 11,800 units for the rooms and 2,060 for the taps." */
 export function flowSentence(input: FlowInput): string {

@@ -2,6 +2,7 @@
 import type { FollowedMonth } from '../../model/appraisal/promise.ts';
 import { monthOf, yearOf } from '../../model/calendar/civil.ts';
 import { shortMonthNames, spokenCount } from '../../words/numbers.ts';
+import { say } from '../../words/say.ts';
 import { axisFor, placeOn } from '../frame/scale.ts';
 import { measuresOf, type PictureSize } from '../frame/size.ts';
 import { textWidth } from '../frame/text.ts';
@@ -46,12 +47,12 @@ const HEIGHT = { desk: 330, table: 400, paper: 250 } as const;
 const WIDEST_STEP = 90;
 /** Room of a mark before its name. */
 export const KEY_WIDTH = 26;
-export const MARK_NAMES = {
-  actual: 'the meter',
-  band: 'promised, in',
-  band2: 'this weather',
-  promised: 'usual weather',
-};
+const markNames = () => ({
+  actual: say('the meter'),
+  band: say('promised, in'),
+  band2: say('this weather'),
+  promised: say('usual weather'),
+});
 
 const sound = (value: number): number => (Number.isFinite(value) ? Math.max(0, value) : 0);
 
@@ -72,7 +73,7 @@ export function layOutFollowing(
   const axis = axisFor(highs, 4, 10);
   const labels = axis.ticks.map(spokenCount);
   const left = Math.max(...labels.map((label) => textWidth(label, faint))) + 12;
-  const longest = Math.max(...Object.values(MARK_NAMES).map((name) => textWidth(name, font)));
+  const longest = Math.max(...Object.values(markNames()).map((name) => textWidth(name, font)));
   const room = width - longest - KEY_WIDTH - 20 - left;
   const step = Math.min(WIDEST_STEP, room / Math.max(1, months.length));
   const right = left + step * Math.max(1, months.length);
@@ -123,10 +124,11 @@ export function layOutFollowing(
 function placeNames(last: FollowingMark | undefined, x: number, font: number, baseY: number): FollowingName[] {
   if (!last) return [];
   const line = font * 1.25;
+  const names = markNames();
   const wanted = [
-    ...(last.actual ? [{ mark: 'actual' as const, lines: [MARK_NAMES.actual], at: last.actual.y }] : []),
-    { mark: 'band' as const, lines: [MARK_NAMES.band, MARK_NAMES.band2], at: last.expectedY },
-    { mark: 'promised' as const, lines: [MARK_NAMES.promised], at: last.promisedY },
+    ...(last.actual ? [{ mark: 'actual' as const, lines: [names.actual], at: last.actual.y }] : []),
+    { mark: 'band' as const, lines: [names.band, names.band2], at: last.expectedY },
+    { mark: 'promised' as const, lines: [names.promised], at: last.promisedY },
   ].toSorted((a, b) => a.at - b.at);
   const lines = wanted.flatMap(({ mark, lines: texts }) =>
     texts.map((text, i) => ({ text, mark: i === 0 ? mark : null })),

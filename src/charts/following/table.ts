@@ -1,21 +1,22 @@
 import { monthVerdict } from '../../words/following.ts';
 import { exactKWh, monthSpan, unknown } from '../../words/numbers.ts';
+import { say } from '../../words/say.ts';
 import type { ChartTable } from '../frame/chart-table.tsx';
 import type { FollowingSeries } from './series.ts';
 
 export function followingTable({ months }: FollowingSeries): ChartTable {
   return {
-    caption: 'The promise for the days of each month that were read, and what the heat pump’s meter shows.',
+    caption: say('The promise for the days of each month that were read, and what the heat pump’s meter shows.'),
     columns: [
-      { name: 'Month' },
-      { name: 'Days', number: true },
-      { name: 'In usual weather', number: true },
-      { name: 'In this weather', number: true },
-      { name: 'Low', number: true },
-      { name: 'High', number: true },
-      { name: 'Meter', number: true },
-      { name: 'It lies' },
-      { name: 'Gap so far', number: true },
+      { name: say('Month') },
+      { name: say('Days'), number: true },
+      { name: say('In usual weather'), number: true },
+      { name: say('In this weather'), number: true },
+      { name: say('Low'), number: true },
+      { name: say('High'), number: true },
+      { name: say('Meter'), number: true },
+      { name: say('It lies') },
+      { name: say('Gap so far'), number: true },
     ],
     rows: months.map((month) => ({
       cells: [

@@ -36,11 +36,14 @@ export function saveFile(file: Blob, fileName: string): void {
   setTimeout(() => URL.revokeObjectURL(address), 10_000);
 }
 
+const PLAIN: Readonly<Record<string, string>> = { ä: 'ae', ö: 'oe', ü: 'ue', ß: 'ss' };
+
 /** A chart's name as a file name: "Cost by month" gives "cost-by-month". */
 export function fileNameOf(name: string): string {
   return (
     name
       .toLowerCase()
+      .replace(/[äöüß]/g, (letter) => PLAIN[letter]!)
       .replace(/[^a-z0-9]+/g, '-')
       .replace(/^-|-$/g, '') || 'picture'
   );

@@ -4,7 +4,7 @@ const WIDTHS: readonly (readonly [RegExp, number])[] = [
   [/[ilI.,:;'|!]/, 0.26],
   [/[fjrt()\s-]/, 0.33],
   [/[mwMW]/, 0.83],
-  [/[A-Z£]/, 0.58],
+  [/[A-ZÄÖÜ£€$]/, 0.58],
 ];
 
 export function textWidth(text: string, fontSize: number, bold = false): number {

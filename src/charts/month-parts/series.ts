@@ -1,5 +1,6 @@
 /** Twelve months in two parts, one on the other: heat of rooms and hot water, or what a system costs. */
 import type { Appraisal, SystemResult } from '../../model/appraisal/appraisal.ts';
+import { say } from '../../words/say.ts';
 
 export interface MonthPart {
   readonly name: string;
@@ -15,17 +16,17 @@ export interface MonthParts {
 export function heatParts({ demand }: Pick<Appraisal, 'demand'>): MonthParts {
   return {
     what: 'heat',
-    lower: { name: 'rooms', values: demand.monthlySpaceKWh },
-    upper: { name: 'hot water', values: demand.monthlyWaterKWh },
+    lower: { name: say('rooms'), values: demand.monthlySpaceKWh },
+    upper: { name: say('hot water'), values: demand.monthlyWaterKWh },
   };
 }
 
 export function costParts({ monthly }: Pick<SystemResult, 'monthly'>): MonthParts {
   return {
     what: 'cost',
-    lower: { name: 'units', values: monthly.unitsPence },
+    lower: { name: say('units'), values: monthly.unitsPence },
     upper: {
-      name: 'fixed',
+      name: say('fixed'),
       values: monthly.standingPence.map((standing, month) => standing + (monthly.servicePence[month] ?? 0)),
     },
   };

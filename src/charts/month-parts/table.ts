@@ -1,4 +1,5 @@
 import { capitalised, exactKWh, exactPounds, monthNames } from '../../words/numbers.ts';
+import { say } from '../../words/say.ts';
 import type { ChartTable } from '../frame/chart-table.tsx';
 import { type MonthParts, monthSums } from './series.ts';
 
@@ -8,13 +9,13 @@ export function monthPartsTable(parts: MonthParts): ChartTable {
   return {
     caption:
       parts.what === 'heat'
-        ? 'Heat needed in a typical year, by month.'
-        : 'Cost by month of a typical year. Fixed is the standing charge and the service, shared out.',
+        ? say('Heat needed in a typical year, by month.')
+        : say('Cost by month of a typical year. Fixed is the standing charge and the service, shared out.'),
     columns: [
-      { name: 'Month' },
+      { name: say('Month') },
       { name: capitalised(parts.lower.name), number: true },
       { name: capitalised(parts.upper.name), number: true },
-      { name: 'Together', number: true },
+      { name: say('Together'), number: true },
     ],
     rows: monthNames().map((name, month) => ({
       cells: [

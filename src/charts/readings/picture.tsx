@@ -1,6 +1,7 @@
 import { CartesianGrid, Line, LineChart, XAxis, YAxis } from 'recharts';
 import { thinReadings } from '../../model/thin/thin-readings.ts';
 import { grouped, shortMonthNames } from '../../words/numbers.ts';
+import { say } from '../../words/say.ts';
 import { Measured } from '../frame/measured.tsx';
 import { axisFor, decimalsOf } from '../frame/scale.ts';
 import { measuresOf, type PictureSize } from '../frame/size.ts';
@@ -20,7 +21,7 @@ const COLOURS: Readonly<Record<string, string>> = {
 
 const dayName = (minute: number): string => {
   const date = new Date(minute * 60_000);
-  return `${date.getUTCDate()} ${shortMonthNames()[date.getUTCMonth()]}`;
+  return say('{day} {month}', { day: date.getUTCDate(), month: shortMonthNames()[date.getUTCMonth()]! });
 };
 
 /** Energy as steps from zero, temperature as a line; never more marks than pixels. */

@@ -1,4 +1,5 @@
 import { grouped } from '../../words/numbers.ts';
+import { say } from '../../words/say.ts';
 import type { ChartTable } from '../frame/chart-table.tsx';
 import type { ReadingsSeries } from './series.ts';
 
@@ -10,10 +11,10 @@ export function readingsTable({ readings, unit }: ReadingsSeries): ChartTable {
   const digits = unit === '°C' ? 1 : 3;
   if (readings.length <= MOST_ROWS) {
     return {
-      caption: 'Readings by local clock time.',
-      columns: [{ name: 'Time' }, { name: unit, number: true }],
+      caption: say('Readings by local clock time.'),
+      columns: [{ name: say('Time') }, { name: unit, number: true }],
       rows: readings.map(({ minute, value }) => ({
-        cells: [stampOf(minute), value === null ? 'missing' : grouped(value, digits)],
+        cells: [stampOf(minute), value === null ? say('missing') : grouped(value, digits)],
       })),
     };
   }
@@ -28,12 +29,12 @@ export function readingsTable({ readings, unit }: ReadingsSeries): ChartTable {
     });
   }
   return {
-    caption: unit === '°C' ? 'Mean of each day.' : 'Sum of each day.',
-    columns: [{ name: 'Day' }, { name: unit, number: true }, { name: 'Missing', number: true }],
+    caption: unit === '°C' ? say('Mean of each day.') : say('Sum of each day.'),
+    columns: [{ name: say('Day') }, { name: unit, number: true }, { name: say('Missing'), number: true }],
     rows: [...days].map(([name, day]) => ({
       cells: [
         name,
-        day.known === 0 ? 'missing' : grouped(unit === '°C' ? day.sum / day.known : day.sum, digits),
+        day.known === 0 ? say('missing') : grouped(unit === '°C' ? day.sum / day.known : day.sum, digits),
         String(day.missing),
       ],
     })),

@@ -1,6 +1,7 @@
 import { CartesianGrid, ComposedChart, Line, ReferenceLine, Scatter, XAxis, YAxis } from 'recharts';
 import { thinPoints } from '../../model/thin/thin-points.ts';
 import { degrees, grouped } from '../../words/numbers.ts';
+import { say } from '../../words/say.ts';
 import { carrierName } from '../../words/systems.ts';
 import { Measured } from '../frame/measured.tsx';
 import { axisFor, decimalsOf, niceStep } from '../frame/scale.ts';
@@ -70,7 +71,7 @@ function Painted(props: {
         stroke="var(--ink)"
         strokeWidth={1.5}
         label={{
-          value: 'outside, mean of the day',
+          value: say('outside, mean of the day'),
           position: 'bottom',
           offset: 2,
           fontSize: faint,
@@ -110,7 +111,7 @@ function Painted(props: {
           stroke="var(--quiet)"
           strokeDasharray="4 4"
           label={{
-            value: `no heating above ${degrees(series.baseC)}`,
+            value: say('no heating above {base}', { base: degrees(series.baseC) }),
             position: 'insideTopRight',
             fontSize: faint,
             fill: 'var(--ink)',
@@ -118,7 +119,7 @@ function Painted(props: {
         />
       ) : null}
       <text className="faint" x={4} y={font} fontSize={faint}>
-        {`units of ${carrierName(series.carrier)} a day`}
+        {say('units of {carrier} a day', { carrier: carrierName(series.carrier) })}
       </text>
     </ComposedChart>
   );

@@ -1,4 +1,5 @@
 import { grouped } from '../../words/numbers.ts';
+import { say } from '../../words/say.ts';
 import type { ChartTable } from '../frame/chart-table.tsx';
 import type { SignatureSeries } from './series.ts';
 
@@ -12,12 +13,12 @@ export function signatureTable(series: SignatureSeries): ChartTable {
   const line = (outdoorC: number) =>
     series.basePerDayKWh + series.slopeKWhPerKDay * Math.max(0, series.baseC - outdoorC);
   return {
-    caption: 'Mean use a day by outdoor temperature, and the line laid through it.',
+    caption: say('Mean use a day by outdoor temperature, and the line laid through it.'),
     columns: [
-      { name: 'Outside, °C' },
-      { name: series.period === 'day' ? 'Days' : 'Bills', number: true },
-      { name: 'Mean use, kWh a day', number: true },
-      { name: 'The line, kWh a day', number: true },
+      { name: say('Outside, °C') },
+      { name: series.period === 'day' ? say('Days') : say('Bills'), number: true },
+      { name: say('Mean use, kWh a day'), number: true },
+      { name: say('The line, kWh a day'), number: true },
     ],
     rows: [...bins]
       .sort(([a], [b]) => a - b)

@@ -1,3 +1,4 @@
+import { say } from '../../words/say.ts';
 import { Measured } from '../frame/measured.tsx';
 import { measuresOf, type PictureSize } from '../frame/size.ts';
 import { layOutSpread, type SpreadLayout, type SpreadMark } from './layout.ts';
@@ -71,7 +72,7 @@ function Row({ mark, layout }: { readonly mark: SpreadMark; readonly layout: Spr
             strokeDasharray="5 4"
           />
           <text className="faint" x={layout.openBar.x + layout.openBar.width + 12} y={baseline} fontSize={font}>
-            not known yet
+            {say('not known yet')}
           </text>
         </>
       ) : (

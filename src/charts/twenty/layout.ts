@@ -1,5 +1,6 @@
 /** Twenty equally likely savings as dots in bins, on the sides "costs more" and "costs less". */
 import { spokenPounds } from '../../words/numbers.ts';
+import { say } from '../../words/say.ts';
 import { niceStep, placeOn } from '../frame/scale.ts';
 import { measuresOf, type PictureSize } from '../frame/size.ts';
 import { textWidth } from '../frame/text.ts';
@@ -90,14 +91,21 @@ export function layOutTwenty(
     })),
     ticks: ticksWithin(axis, step).map((value) => ({
       x: x(value),
-      label: value === 0 ? 'the same' : `${spokenPounds(Math.abs(value))} ${value < 0 ? 'more' : 'less'}`,
+      label: savingText(value),
       anchor: x(value) < left + faint * 3 ? 'start' : x(value) > right - faint * 3 ? 'end' : 'middle',
     })),
     room: {
-      more: x(0) - left > textWidth('costs more', font) + 24,
-      less: right - x(0) > textWidth('costs less', font) + 24,
+      more: x(0) - left > textWidth(say('costs more'), font) + 24,
+      less: right - x(0) > textWidth(say('costs less'), font) + 24,
     },
   };
+}
+
+/** What the heat pump costs in one future: "the same", "£200 less". */
+export function savingText(pence: number): string {
+  if (pence === 0) return say('the same');
+  const amount = spokenPounds(Math.abs(pence));
+  return pence < 0 ? say('{amount} more', { amount }) : say('{amount} less', { amount });
 }
 
 function ticksWithin(axis: { low: number; high: number }, step: number): number[] {

@@ -1,3 +1,4 @@
+import { say } from '../../words/say.ts';
 import { Measured } from '../frame/measured.tsx';
 import { measuresOf, type PictureSize } from '../frame/size.ts';
 import { layOutTwenty, type TwentyLayout } from './layout.ts';
@@ -30,12 +31,12 @@ function Painted({ layout }: { readonly layout: TwentyLayout }) {
       />
       {layout.room.more ? (
         <text className="faint" x={left + 12} y={top + font + 6} fontSize={font}>
-          costs more
+          {say('costs more')}
         </text>
       ) : null}
       {layout.room.less ? (
         <text className="faint" x={right} y={top + font + 6} fontSize={font} textAnchor="end">
-          costs less
+          {say('costs less')}
         </text>
       ) : null}
       {layout.dots.map((dot) => (

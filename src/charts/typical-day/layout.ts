@@ -1,5 +1,6 @@
 /** Two stepped lines over the 24 hours: the day with the finding filled, the other dashed. */
-import { grouped } from '../../words/numbers.ts';
+import { grouped, uncapitalised } from '../../words/numbers.ts';
+import { say } from '../../words/say.ts';
 import { axisFor, decimalsOf, placeOn } from '../frame/scale.ts';
 import { measuresOf, type PictureSize } from '../frame/size.ts';
 import { textWidth } from '../frame/text.ts';
@@ -75,7 +76,7 @@ function placeNames(
   const { seenKW } = series;
   const place = mostDifferent(series);
   const top = at.y(sound(seenKW[place]!)) + at.font * 0.9;
-  const texts = [series.name.toLowerCase(), ...(series.otherwiseKW ? ['dashed: days as cold'] : [])];
+  const texts = [uncapitalised(series.name), ...(series.otherwiseKW ? [say('dashed: days as cold')] : [])];
   const widest = Math.max(...texts.map((text) => textWidth(text, at.font)));
   let end = place;
   // Past the neighbours that stand as high, so that the words lie on none of it.

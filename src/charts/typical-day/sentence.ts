@@ -1,7 +1,9 @@
-import { counted, grouped } from '../../words/numbers.ts';
+import { grouped, uncapitalised } from '../../words/numbers.ts';
+import { say } from '../../words/say.ts';
 import { type DaySeries, mostDifferent } from './series.ts';
 
-export const DAY_NAME = 'The day by the clock';
+/** Name of the figure of one finding. */
+export const dayName = (finding: string) => say('The day by the clock: {finding}', { finding: uncapitalised(finding) });
 
 /** "02:00" for the reading that begins at two. */
 export const clockOf = (reading: number, minutes: number): string => {
@@ -12,8 +14,15 @@ export const clockOf = (reading: number, minutes: number): string => {
 export function daySentence(series: DaySeries): string {
   const place = mostDifferent(series);
   const at = clockOf(place, series.minutes);
-  const seen = `${grouped(series.seenKW[place] ?? Number.NaN, 1)} kW at ${at}`;
-  const days = `On the mean of ${counted(series.seenDays, 'day')} the meter shows ${seen}`;
-  if (!series.otherwiseKW) return `${days}.`;
-  return `${days}, against ${grouped(series.otherwiseKW[place] ?? Number.NaN, 1)} kW on days as cold.`;
+  const values = {
+    days: series.seenDays,
+    power: grouped(series.seenKW[place] ?? Number.NaN, 1),
+    at,
+  };
+  if (!series.otherwiseKW)
+    return say('On the mean of {days, plural, one {# day} other {# days}} the meter shows {power} kW at {at}.', values);
+  return say(
+    'On the mean of {days, plural, one {# day} other {# days}} the meter shows {power} kW at {at}, against {otherPower} kW on days as cold.',
+    { ...values, otherPower: grouped(series.otherwiseKW[place] ?? Number.NaN, 1) },
+  );
 }

@@ -1,5 +1,6 @@
 /** Heat as tiles: what is bought at the meter, what the ground or the air adds, and both together. */
 import { spokenCount, spokenKWh, spokenPounds } from '../../words/numbers.ts';
+import { say } from '../../words/say.ts';
 import { niceStep } from '../frame/scale.ts';
 import { measuresOf, type PictureSize } from '../frame/size.ts';
 import { textWidth } from '../frame/text.ts';
@@ -66,11 +67,17 @@ export function layOutUnits(
   const { meter, source, total, tileKWh } = countTiles(input);
   const sourceKWh = Math.max(input.heatKWh - input.meterKWh, 0);
   const words = [
-    { title: 'from the meter', below: `${spokenKWh(input.meterKWh)} · ${spokenPounds(input.meterPence)}` },
-    { title: `from the ${input.source}`, below: `${spokenKWh(sourceKWh)} · no charge` },
+    { title: say('from the meter'), below: `${spokenKWh(input.meterKWh)} · ${spokenPounds(input.meterPence)}` },
     {
-      title: 'heat in rooms and taps',
-      below: `${spokenKWh(input.heatKWh)}${tileKWh > 0 ? ` · one tile is ${spokenCount(tileKWh)}` : ''}`,
+      title: say('from the {source, select, air {air} other {ground}}', { source: input.source }),
+      below: say('{units} · no charge', { units: spokenKWh(sourceKWh) }),
+    },
+    {
+      title: say('heat in rooms and taps'),
+      below:
+        tileKWh > 0
+          ? say('{units} · one tile is {tile}', { units: spokenKWh(input.heatKWh), tile: spokenCount(tileKWh) })
+          : spokenKWh(input.heatKWh),
     },
   ];
   const wordWidths = words.map(

@@ -1,14 +1,22 @@
 import { spokenCount, spokenKWh } from '../../words/numbers.ts';
+import { say } from '../../words/say.ts';
 import type { UnitsInput } from './layout.ts';
 
-export const UNITS_NAME = 'Where the heat comes from';
+export const unitsName = () => say('Where the heat comes from');
 
 export function unitsSentence({ meterKWh, heatKWh, source }: UnitsInput): string {
-  if (!Number.isFinite(meterKWh) || !Number.isFinite(heatKWh)) return 'We do not know yet how much heat is needed.';
-  if (heatKWh <= 0) return 'This home needs no heat, so nothing is bought.';
+  if (!Number.isFinite(meterKWh) || !Number.isFinite(heatKWh))
+    return say('We do not know yet how much heat is needed.');
+  if (heatKWh <= 0) return say('This home needs no heat, so nothing is bought.');
   const sourceKWh = heatKWh - meterKWh;
   if (sourceKWh <= 0) {
-    return `In a year the meter counts ${spokenKWh(meterKWh)} for ${spokenKWh(heatKWh)} of heat. The ${source} adds nothing.`;
+    return say(
+      'In a year the meter counts {meter} for {heat} of heat. The {source, select, air {air} other {ground}} adds nothing.',
+      { meter: spokenKWh(meterKWh), heat: spokenKWh(heatKWh), source },
+    );
   }
-  return `In a year: ${spokenKWh(meterKWh)} from the meter and ${spokenCount(sourceKWh)} from the ${source} make ${spokenKWh(heatKWh)} of heat.`;
+  return say(
+    'In a year: {meter} from the meter and {added} from the {source, select, air {air} other {ground}} make {heat} of heat.',
+    { meter: spokenKWh(meterKWh), added: spokenCount(sourceKWh), source, heat: spokenKWh(heatKWh) },
+  );
 }

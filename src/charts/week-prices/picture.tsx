@@ -1,15 +1,14 @@
 import { Area, AreaChart, CartesianGrid, ReferenceLine, XAxis, YAxis } from 'recharts';
-import { grouped, pence } from '../../words/numbers.ts';
+import { pence, weekdayNames } from '../../words/numbers.ts';
 import { Measured } from '../frame/measured.tsx';
 import { axisFor, decimalsOf, placeOn } from '../frame/scale.ts';
 import { measuresOf, type PictureSize } from '../frame/size.ts';
 import { textWidth, wrapText } from '../frame/text.ts';
 import { spreadLabels } from './labels.ts';
-import { HALVES_A_DAY, type WeekPrices } from './series.ts';
+import { HALVES_A_DAY, shortDay, type WeekPrices } from './series.ts';
 import { thinSteps } from './thin.ts';
 
 const HEIGHT = { desk: 280, table: 360, paper: 230 } as const;
-const DAYS = ['Monday', 'Tuesday', 'Wednesday', 'Thursday', 'Friday', 'Saturday', 'Sunday'];
 const AXIS_HEIGHT = 30;
 const MOST_NAMED = 6;
 /** Room for the prices at the axis. */
@@ -55,7 +54,7 @@ function Painted(props: {
   const places = named.map((band) => y(band.pence));
   const moved = spreadLabels(places, font * 1.25);
   const tick = { fontSize: faint, fill: 'var(--quiet)' };
-  const letters = width - right > 800 ? 9 : 3;
+  const days = weekdayNames().map((name) => (width - right > 800 ? name : shortDay(name)));
   return (
     <AreaChart
       width={width}
@@ -68,7 +67,7 @@ function Painted(props: {
         stroke="var(--line)"
         horizontal={false}
         verticalCoordinatesGenerator={({ offset }) =>
-          DAYS.map((_, day) => (offset.left ?? 0) + ((offset.width ?? 0) * day) / 7)
+          days.map((_, day) => (offset.left ?? 0) + ((offset.width ?? 0) * day) / 7)
         }
       />
       <XAxis
@@ -76,9 +75,9 @@ function Painted(props: {
         type="number"
         height={AXIS_HEIGHT}
         domain={[0, 7 * HALVES_A_DAY]}
-        ticks={DAYS.map((_, day) => (day + 0.5) * HALVES_A_DAY)}
+        ticks={days.map((_, day) => (day + 0.5) * HALVES_A_DAY)}
         interval={0}
-        tickFormatter={(half: number) => (DAYS[Math.floor(half / HALVES_A_DAY)] ?? '').slice(0, letters)}
+        tickFormatter={(half: number) => days[Math.floor(half / HALVES_A_DAY)] ?? ''}
         tick={tick}
         tickLine={false}
         stroke="var(--ink)"
@@ -91,7 +90,7 @@ function Painted(props: {
         tick={tick}
         tickLine={false}
         axisLine={false}
-        tickFormatter={(value: number) => `${grouped(value, decimalsOf(axis.step))} p`}
+        tickFormatter={(value: number) => pence(value, decimalsOf(axis.step))}
       />
       <Area
         dataKey="pence"

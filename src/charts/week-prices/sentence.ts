@@ -1,19 +1,36 @@
 import { monthNames, pence, percent } from '../../words/numbers.ts';
+import { reword, say } from '../../words/say.ts';
 import type { WeekPrices } from './series.ts';
 
-export const WEEK_PRICES_NAME = 'The price through a week';
+export const weekPricesName = () => say('The price through a week');
 
 export function weekPricesSentence({ bands, month, steps, isMean, isStepped }: WeekPrices): string {
   const cheapest = bands[0];
   const dearest = bands.at(-1);
-  if (!cheapest || !dearest) return 'No price is known for this week.';
-  if (bands.length === 1 && isStepped)
-    return `After the first ones a unit costs ${pence(cheapest.pence)} at every hour.`;
-  if (bands.length === 1) return `A unit costs ${pence(cheapest.pence)} at every hour.`;
-  const when = monthNames()[month - 1] ?? 'any month';
+  if (!cheapest || !dearest) return say('No price is known for this week.');
+  if (bands.length === 1)
+    return isStepped
+      ? say('After the first ones a unit costs {price} at every hour.', { price: pence(cheapest.pence) })
+      : say('A unit costs {price} at every hour.', { price: pence(cheapest.pence) });
+  const when = monthNames()[month - 1] ?? say('any month');
   if (isMean) {
     const prices = steps.flatMap((step) => (step.pence === null ? [] : [step.pence]));
-    return `In a usual week of ${when} a unit costs ${pence(Math.min(...prices))} to ${pence(Math.max(...prices))}, by the half-hour.`;
+    return say('In a usual week of {month} a unit costs {low} to {high}, by the half-hour.', {
+      month: when,
+      low: pence(Math.min(...prices)),
+      high: pence(Math.max(...prices)),
+    });
   }
-  return `In a week of ${when} a unit costs ${pence(cheapest.pence)} at best (“${cheapest.name}”, ${percent(cheapest.share)} of the hours). At worst it costs ${pence(dearest.pence)} (“${dearest.name}”, ${percent(dearest.share)}).`;
+  return say(
+    'In a week of {month} a unit costs {low} at best (“{cheapest}”, {lowShare} of the hours). At worst it costs {high} (“{dearest}”, {highShare}).',
+    {
+      month: when,
+      low: pence(cheapest.pence),
+      cheapest: reword(cheapest.name),
+      lowShare: percent(cheapest.share),
+      high: pence(dearest.pence),
+      dearest: reword(dearest.name),
+      highShare: percent(dearest.share),
+    },
+  );
 }

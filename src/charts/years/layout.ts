@@ -1,6 +1,7 @@
 /** Two lines with their bands over the years: where each mark goes. */
-import { roughPence, sayYears } from '../../words/lifetime.ts';
+import { roughPence } from '../../words/lifetime.ts';
 import { spokenPounds } from '../../words/numbers.ts';
+import { say } from '../../words/say.ts';
 import { axisFor, niceStep, placeOn } from '../frame/scale.ts';
 import { measuresOf, type PictureSize } from '../frame/size.ts';
 import { textWidth, wrapText } from '../frame/text.ts';
@@ -80,7 +81,7 @@ export function layOutYears(
     bottom,
     yearTicks: Array.from({ length: Math.floor(years / yearStep) + 1 }, (_, index) => index * yearStep).map((year) => ({
       x: x(year),
-      label: year === 0 ? 'now' : String(year),
+      label: year === 0 ? say('now') : String(year),
     })),
     moneyTicks: money.map(({ value, label }) => ({ y: y(value), label })),
     marks: lines.map((line, index) => ({
@@ -157,7 +158,7 @@ function markBreakEven(
   { years, pence }: NonNullable<YearsSeries['breakEven']>,
   frame: { x: Place; y: Place; left: number; right: number; font: number },
 ): NonNullable<YearsLayout['breakEven']> {
-  const label = `the same after ${sayYears(years)}`;
+  const label = say('the same after {years, plural, one {one year} other {# years}}', { years: Math.round(years) });
   const x = frame.x(years);
   const wide = textWidth(label, frame.font, true) + 8;
   const anchor = x + wide <= frame.right ? 'start' : 'end';

@@ -1,3 +1,4 @@
+import { say } from '../../words/say.ts';
 import { Measured } from '../frame/measured.tsx';
 import { measuresOf, type PictureSize } from '../frame/size.ts';
 import { layOutYears, type YearsLayout, type YearsMark } from './layout.ts';
@@ -27,7 +28,7 @@ function Painted({ layout }: { readonly layout: YearsLayout }) {
   return (
     <svg viewBox={`0 0 ${width} ${height}`} width={width} height={height} aria-hidden="true">
       <text className="faint" x={0} y={faint} fontSize={faint}>
-        paid in all, in the money of today
+        {say('paid in all, in the money of today')}
       </text>
       {layout.moneyTicks.map((tick) => (
         <g key={tick.label}>
@@ -51,7 +52,7 @@ function Painted({ layout }: { readonly layout: YearsLayout }) {
         </text>
       ))}
       <text className="faint" x={(left + right) / 2} y={bottom + faint * 2.6} fontSize={faint} textAnchor="middle">
-        years from now
+        {say('years from now')}
       </text>
       {layout.marks.toReversed().map((mark) => (
         <Band key={mark.whose} mark={mark} />

@@ -1,7 +1,8 @@
 import type { Lifetime } from '../../model/lifetime/lifetime.ts';
 import { lifetimeSentence } from '../../words/lifetime.ts';
+import { say } from '../../words/say.ts';
 
-export const YEARS_NAME = 'What is paid over the years';
+export const yearsName = () => say('What is paid over the years');
 
 export function yearsSentence(lifetime: Lifetime): string {
   return lifetimeSentence(lifetime);

@@ -1,5 +1,5 @@
 import { YearsPicture } from '../../charts/years/picture.tsx';
-import { YEARS_NAME, yearsSentence } from '../../charts/years/sentence.ts';
+import { yearsName, yearsSentence } from '../../charts/years/sentence.ts';
 import { type YearsSeries, yearsSeries } from '../../charts/years/series.ts';
 import type { Lifetime, YearPoint } from '../../model/lifetime/lifetime.ts';
 import {
@@ -31,7 +31,7 @@ export function YearsPart({ parts }: { readonly parts: PromiseParts }) {
       <h2>{say('What the next years may bring')}</h2>
       <p className="say">{yearsSentence(lifetime)}</p>
       <figure>
-        <div role="img" aria-label={`${YEARS_NAME}. ${yearsSentence(lifetime)}`}>
+        <div role="img" aria-label={`${yearsName()}. ${yearsSentence(lifetime)}`}>
           <YearsPicture series={series} size="paper" width={PAPER_WIDTH} />
         </div>
         <figcaption>

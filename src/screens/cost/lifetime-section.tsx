@@ -2,7 +2,7 @@
 import { useMemo } from 'react';
 import { ChartFigure } from '../../charts/figure.tsx';
 import { YearsPicture } from '../../charts/years/picture.tsx';
-import { YEARS_NAME, yearsSentence } from '../../charts/years/sentence.ts';
+import { yearsName, yearsSentence } from '../../charts/years/sentence.ts';
 import { yearsSeries } from '../../charts/years/series.ts';
 import { yearsTable } from '../../charts/years/table.ts';
 import type { Appraisal } from '../../model/appraisal/appraisal.ts';
@@ -55,11 +55,11 @@ export function LifetimeSection({ appraisal }: { readonly appraisal: Appraisal }
     <section aria-labelledby="years-to-come">
       <h3 id="years-to-come">What the next years may bring</h3>
       <ChartFigure
-        name={YEARS_NAME}
+        name={yearsName()}
         sentence={yearsSentence(lifetime)}
         picture={<YearsPicture series={series} size="desk" />}
         table={yearsTable(series)}
-        known={<HowWeKnow find={() => yearsWorkings(lifetime)} about={YEARS_NAME} plain />}
+        known={<HowWeKnow find={() => yearsWorkings(lifetime)} about={yearsName()} plain />}
         note={lifetimeCautions().join(' ')}
       />
       {lines

@@ -1,6 +1,6 @@
 import { ChartFigure } from '../../charts/figure.tsx';
 import { MonthlyPicture } from '../../charts/monthly/picture.tsx';
-import { MONTHLY_NAME, monthlySentence } from '../../charts/monthly/sentence.ts';
+import { monthlyName, monthlySentence } from '../../charts/monthly/sentence.ts';
 import { monthlySeries } from '../../charts/monthly/series.ts';
 import { monthlyTable } from '../../charts/monthly/table.ts';
 import type { Appraisal } from '../../model/appraisal/appraisal.ts';
@@ -19,11 +19,11 @@ export function MonthsFigure({ appraisal }: { readonly appraisal: Appraisal }) {
   return (
     <section>
       <ChartFigure
-        name={MONTHLY_NAME}
+        name={monthlyName()}
         sentence={monthlySentence(series)}
         picture={<MonthlyPicture series={series} size="desk" />}
         table={monthlyTable(series)}
-        known={<HowWeKnow find={find} about={MONTHLY_NAME} plain />}
+        known={<HowWeKnow find={find} about={monthlyName()} plain />}
       />
     </section>
   );

@@ -1,6 +1,6 @@
 import { ChartFigure } from '../../charts/figure.tsx';
 import { SpreadPicture } from '../../charts/spread/picture.tsx';
-import { SPREAD_NAME, spreadSentence } from '../../charts/spread/sentence.ts';
+import { spreadName, spreadSentence } from '../../charts/spread/sentence.ts';
 import { spreadSeries } from '../../charts/spread/series.ts';
 import { spreadTable } from '../../charts/spread/table.ts';
 import type { Appraisal } from '../../model/appraisal/appraisal.ts';
@@ -15,12 +15,12 @@ export function SpreadFigure({ appraisal }: { readonly appraisal: Appraisal }) {
   const rows = spreadSeries({ ...appraisal, systems: pickForPicture(appraisal, MOST_ROWS) });
   return (
     <ChartFigure
-      name={SPREAD_NAME}
+      name={spreadName()}
       sentence={spreadSentence(rows)}
       sentenceSaid
       picture={<SpreadPicture rows={rows} size="desk" height={300} />}
       table={spreadTable(spreadSeries(appraisal))}
-      known={<HowWeKnow find={() => appraisal.systems.map(costWorking)} about={SPREAD_NAME} plain />}
+      known={<HowWeKnow find={() => appraisal.systems.map(costWorking)} about={spreadName()} plain />}
     />
   );
 }

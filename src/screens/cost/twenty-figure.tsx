@@ -1,6 +1,6 @@
 import { ChartFigure } from '../../charts/figure.tsx';
 import { TwentyPicture } from '../../charts/twenty/picture.tsx';
-import { TWENTY_NAME, twentySentence } from '../../charts/twenty/sentence.ts';
+import { twentyName, twentySentence } from '../../charts/twenty/sentence.ts';
 import { twentyTable } from '../../charts/twenty/table.ts';
 import type { Appraisal } from '../../model/appraisal/appraisal.ts';
 import { findSideBySide } from '../../model/appraisal/beside.ts';
@@ -15,11 +15,11 @@ export function TwentyFigure({ appraisal }: { readonly appraisal: Appraisal }) {
   return (
     <section>
       <ChartFigure
-        name={TWENTY_NAME}
+        name={twentyName()}
         sentence={twentySentence(versus.twenty)}
         picture={<TwentyPicture savingsPence={versus.twenty} size="desk" height={270} />}
         table={twentyTable(versus.twenty)}
-        known={<HowWeKnow find={() => [rangedWorking(versus.saving)]} about={TWENTY_NAME} plain />}
+        known={<HowWeKnow find={() => [rangedWorking(versus.saving)]} about={twentyName()} plain />}
         note={`Against ${systemInSentence(beside.id, beside.kind)}. ${dotsSentence()} ${driversSentence(appraisal.drivers)}`}
       />
     </section>

@@ -1,6 +1,6 @@
 import { ChartFigure } from '../../charts/figure.tsx';
 import { MonthPartsPicture } from '../../charts/month-parts/picture.tsx';
-import { MONTH_PARTS_NAMES, monthPartsSentence } from '../../charts/month-parts/sentence.ts';
+import { monthPartsName, monthPartsSentence } from '../../charts/month-parts/sentence.ts';
 import { heatParts } from '../../charts/month-parts/series.ts';
 import { monthPartsTable } from '../../charts/month-parts/table.ts';
 import { heatByMonth } from '../../model/explained/months.ts';
@@ -13,11 +13,11 @@ export function MonthsFigure() {
   return (
     <section>
       <ChartFigure
-        name={MONTH_PARTS_NAMES.heat}
+        name={monthPartsName('heat')}
         sentence={monthPartsSentence(parts)}
         picture={<MonthPartsPicture parts={parts} size="desk" />}
         table={monthPartsTable(parts)}
-        known={<HowWeKnow find={() => [heatByMonth(appraisal.demand)]} about={MONTH_PARTS_NAMES.heat} plain />}
+        known={<HowWeKnow find={() => [heatByMonth(appraisal.demand)]} about={monthPartsName('heat')} plain />}
       />
     </section>
   );

@@ -1,7 +1,7 @@
 import { ChartFigure } from '../../charts/figure.tsx';
 import { ChartTableView } from '../../charts/frame/chart-table.tsx';
 import { SignaturePicture } from '../../charts/signature/picture.tsx';
-import { SIGNATURE_NAME, signatureChartSentence } from '../../charts/signature/sentence.ts';
+import { signatureChartSentence, signatureName } from '../../charts/signature/sentence.ts';
 import { signatureSeries } from '../../charts/signature/series.ts';
 import { signatureTable } from '../../charts/signature/table.ts';
 import { yearsAheadTable } from '../../charts/signature/years-ahead-table.ts';
@@ -32,7 +32,7 @@ export function SignatureFigure(props: { readonly signature: Signature; readonly
   return (
     <section>
       <ChartFigure
-        name={SIGNATURE_NAME}
+        name={signatureName()}
         sentence={signatureChartSentence(series)}
         picture={<SignaturePicture series={series} size="desk" />}
         table={signatureTable(series)}
@@ -43,7 +43,7 @@ export function SignatureFigure(props: { readonly signature: Signature; readonly
               ...yearsAheadWorking(demand),
               ...heatLossWorkings(demand),
             ]}
-            about={SIGNATURE_NAME}
+            about={signatureName()}
             plain
           />
         }

@@ -1,6 +1,6 @@
 import { ChartFigure } from '../../charts/figure.tsx';
 import { FlowPicture } from '../../charts/flow/picture.tsx';
-import { FLOW_NAME, flowSentence } from '../../charts/flow/sentence.ts';
+import { flowName, flowSentence } from '../../charts/flow/sentence.ts';
 import { flowInput } from '../../charts/flow/series.ts';
 import { flowTable } from '../../charts/flow/table.ts';
 import { sourceWorking } from '../../model/explained/flow.ts';
@@ -14,11 +14,11 @@ export function FlowFigure() {
   const input = flowInput(appraisal);
   return (
     <ChartFigure
-      name={FLOW_NAME}
+      name={flowName()}
       sentence={flowSentence(input)}
       picture={<FlowPicture input={input} size="desk" />}
       table={flowTable(input)}
-      known={<HowWeKnow find={() => [sourceWorking(appraisal)]} about={FLOW_NAME} plain />}
+      known={<HowWeKnow find={() => [sourceWorking(appraisal)]} about={flowName()} plain />}
       note={say('Units of a typical year. Pumps and standby are counted in what the meter shows.')}
     />
   );

@@ -1,6 +1,6 @@
 import { ChartFigure } from '../../charts/figure.tsx';
 import { WeekPricesPicture } from '../../charts/week-prices/picture.tsx';
-import { WEEK_PRICES_NAME, weekPricesSentence } from '../../charts/week-prices/sentence.ts';
+import { weekPricesName, weekPricesSentence } from '../../charts/week-prices/sentence.ts';
 import { weekPricesSeries } from '../../charts/week-prices/series.ts';
 import { weekPricesTable } from '../../charts/week-prices/table.ts';
 import { monthOf } from '../../model/calendar/civil.ts';
@@ -28,11 +28,11 @@ export function WeekFigure() {
   ];
   return (
     <ChartFigure
-      name={WEEK_PRICES_NAME}
+      name={weekPricesName()}
       sentence={weekPricesSentence(series)}
       picture={<WeekPricesPicture series={series} size="desk" />}
       table={weekPricesTable(series)}
-      known={<HowWeKnow find={() => [tariffWorking(version, tariff, series.bands)]} about={WEEK_PRICES_NAME} plain />}
+      known={<HowWeKnow find={() => [tariffWorking(version, tariff, series.bands)]} about={weekPricesName()} plain />}
       note={notes.join(' ')}
     />
   );

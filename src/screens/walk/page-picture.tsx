@@ -1,25 +1,25 @@
 /** The picture of a page, with its table one key away. */
 import { ChangesPicture } from '../../charts/changes/picture.tsx';
-import { CHANGES_NAME, changesSentence } from '../../charts/changes/sentence.ts';
+import { changesName, changesSentence } from '../../charts/changes/sentence.ts';
 import { changeRows } from '../../charts/changes/series.ts';
 import { changesTable } from '../../charts/changes/table.ts';
 import { ChartFigure } from '../../charts/figure.tsx';
 import { MonthPartsPicture } from '../../charts/month-parts/picture.tsx';
-import { MONTH_PARTS_NAMES, monthPartsSentence } from '../../charts/month-parts/sentence.ts';
+import { monthPartsName, monthPartsSentence } from '../../charts/month-parts/sentence.ts';
 import { monthPartsTable } from '../../charts/month-parts/table.ts';
 import { SpreadPicture } from '../../charts/spread/picture.tsx';
-import { SPREAD_NAME, spreadSentence } from '../../charts/spread/sentence.ts';
+import { spreadName, spreadSentence } from '../../charts/spread/sentence.ts';
 import { spreadSeries } from '../../charts/spread/series.ts';
 import { spreadTable } from '../../charts/spread/table.ts';
 import { TwentyPicture } from '../../charts/twenty/picture.tsx';
-import { TWENTY_NAME, twentySentence } from '../../charts/twenty/sentence.ts';
+import { twentyName, twentySentence } from '../../charts/twenty/sentence.ts';
 import { twentyTable } from '../../charts/twenty/table.ts';
 import { UnitsPicture } from '../../charts/units/picture.tsx';
-import { UNITS_NAME, unitsSentence } from '../../charts/units/sentence.ts';
+import { unitsName, unitsSentence } from '../../charts/units/sentence.ts';
 import { unitsSeries } from '../../charts/units/series.ts';
 import { unitsTable } from '../../charts/units/table.ts';
 import { YearsPicture } from '../../charts/years/picture.tsx';
-import { YEARS_NAME, yearsSentence } from '../../charts/years/sentence.ts';
+import { yearsName, yearsSentence } from '../../charts/years/sentence.ts';
 import { yearsTable } from '../../charts/years/table.ts';
 import type { Appraisal } from '../../model/appraisal/appraisal.ts';
 import { pickForPicture } from '../../model/appraisal/beside.ts';
@@ -42,7 +42,7 @@ export function PagePicture(props: {
       return (
         <ChartFigure
           {...shared}
-          name={MONTH_PARTS_NAMES[picture.parts.what]}
+          name={monthPartsName(picture.parts.what)}
           sentence={monthPartsSentence(picture.parts)}
           picture={<MonthPartsPicture parts={picture.parts} size="table" height={height} />}
           table={monthPartsTable(picture.parts)}
@@ -53,7 +53,7 @@ export function PagePicture(props: {
       return (
         <ChartFigure
           {...shared}
-          name={UNITS_NAME}
+          name={unitsName()}
           sentence={unitsSentence(input)}
           picture={<UnitsPicture input={input} size="table" height={height} />}
           table={unitsTable(input)}
@@ -65,7 +65,7 @@ export function PagePicture(props: {
       return (
         <ChartFigure
           {...shared}
-          name={SPREAD_NAME}
+          name={spreadName()}
           sentence={spreadSentence(rows)}
           picture={<SpreadPicture rows={rows} size="table" height={height} />}
           table={spreadTable(rows)}
@@ -76,7 +76,7 @@ export function PagePicture(props: {
       return (
         <ChartFigure
           {...shared}
-          name={TWENTY_NAME}
+          name={twentyName()}
           sentence={twentySentence(picture.versus.twenty)}
           picture={<TwentyPicture savingsPence={picture.versus.twenty} size="table" height={height} />}
           table={twentyTable(picture.versus.twenty)}
@@ -87,7 +87,7 @@ export function PagePicture(props: {
       return (
         <ChartFigure
           {...shared}
-          name={CHANGES_NAME}
+          name={changesName()}
           sentence={changesSentence(rows)}
           picture={<ChangesPicture rows={rows} size="table" height={height} />}
           table={changesTable(rows)}
@@ -98,7 +98,7 @@ export function PagePicture(props: {
       return (
         <ChartFigure
           {...shared}
-          name={YEARS_NAME}
+          name={yearsName()}
           sentence={yearsSentence(picture.lifetime)}
           picture={<YearsPicture series={picture.series} size="table" height={height} />}
           table={yearsTable(picture.series)}

@@ -47,4 +47,74 @@ export const MACHINE: Catalogue = {
     'Zwei Arbeitszahlen für das ganze Jahr, aus einem Datenblatt oder Zertifikat.',
   'From the rated points, the ground and the weather, half-hour by half-hour.':
     'Aus den Prüfpunkten, dem Boden und dem Wetter, halbe Stunde um halbe Stunde.',
+  'The ground': 'Der Boden',
+  Evaporator: 'Verdampfer',
+  Compressor: 'Verdichter',
+  Condenser: 'Verflüssiger',
+  'The house': 'Das Haus',
+  'Expansion valve': 'Expansionsventil',
+  'Outdoor air': 'Außenluft',
+  'an unknown number of units an hour': 'unbekannt viele kWh je Stunde',
+  '1 unit an hour': '1 kWh je Stunde',
+  '{count} units an hour': '{count} kWh je Stunde',
+  'A fan draws in air at {airIn} and blows it out at {airOut}. At times the machine stops to melt its frost.':
+    'Ein Lüfter saugt Luft mit {airIn} an und bläst sie mit {airOut} wieder hinaus. Ab und zu hält das Gerät an und taut seinen Reif ab.',
+  'Water with frost protection comes up from the ground at {brineIn} and goes back at {brineOut}.':
+    'Wasser mit Frostschutz kommt mit {brineIn} aus dem Boden und geht mit {brineOut} zurück.',
+  'That warms a liquid which boils at {boiling}. As it boils, it takes up the heat of the {source, select, air {air} other {ground}}.':
+    'Das wärmt eine Flüssigkeit, die bei {boiling} siedet. Beim Sieden nimmt sie die Wärme {source, select, air {der Luft} other {des Bodens}} auf.',
+  'The compressor squeezes the vapour until it is {hot} hot. This is what the meter counts.':
+    'Der Verdichter presst den Dampf zusammen, bis er {hot} heiß ist. Das ist es, was der Zähler zählt.',
+  'The hot vapour warms your heating water. It turns back into liquid at about {condensing}.':
+    'Der heiße Dampf wärmt Ihr Heizwasser. Bei etwa {condensing} wird er wieder flüssig.',
+  'The water goes to your {emitters, select, floor {floor} other {radiators}} at {flow} and comes back at {back}.':
+    'Das Wasser geht mit {flow} zu {emitters, select, floor {Ihrer Fußbodenheizung} other {Ihren Heizkörpern}} und kommt mit {back} zurück.',
+  'A narrow valve lets the pressure go. The liquid cools to {after}, and the round begins again.':
+    'Ein enges Ventil nimmt den Druck weg. Die Flüssigkeit kühlt auf {after} ab, und der Kreis beginnt von vorn.',
+  'Each hour the {source, select, air {air} other {ground}} gives {added} units of heat and the meter adds {bought}. The house gets {given}.':
+    'Jede Stunde gibt {source, select, air {die Luft} other {der Boden}} {added} kWh Wärme, und der Zähler gibt {bought} dazu. Das Haus bekommt {given}.',
+  'The refrigerant': 'Das Kältemittel',
+  'The boiling temperature': 'Die Verdampfungstemperatur',
+  'The condensing temperature': 'Die Verflüssigungstemperatur',
+  'The superheat': 'Die Überhitzung',
+  'The subcooling': 'Die Unterkühlung',
+  'The compressor’s efficiency': 'Der Wirkungsgrad des Verdichters',
+  'The loss of the compressor’s shell': 'Der Verlust des Verdichtergehäuses',
+  'The hot gas temperature': 'Die Heißgastemperatur',
+  'The brine going back to the ground': 'Die Sole auf dem Rückweg in den Boden',
+  'The return temperature': 'Die Rücklauftemperatur',
+  'The heat wanted': 'Die gewünschte Wärme',
+  'The COP': 'Der COP',
+  '{place} is out of reach; expected is {expected}. Correct the temperatures and try again.':
+    '{place} ist nicht erreichbar; erwartet wird {expected}. Berichtigen Sie die Temperaturen und versuchen Sie es noch einmal.',
+  '{place} is {found}; expected is {expected}. Correct the temperatures and try again.':
+    '{place} ist {found}; erwartet wird {expected}. Berichtigen Sie die Temperaturen und versuchen Sie es noch einmal.',
+  '{name} · {source, select, air {a very cold day between two defrosts} other {a very cold day}}, {outdoor} outside · {gas}, {grade}':
+    '{name} · {source, select, air {ein sehr kalter Tag zwischen zwei Abtauungen} other {ein sehr kalter Tag}}, {outdoor} draußen · {gas}, {grade}',
+  'to the house': 'ins Haus',
+  'How the machine does it': 'Wie das Gerät es macht',
+  'Air in': 'Luft hinein',
+  'From the ground': 'Aus dem Boden',
+  'Air out': 'Luft hinaus',
+  'Back to it': 'Zurück hinein',
+  'Heat taken': 'Wärme geholt',
+  'Boils at': 'Siedet bei',
+  'Low pressure on the gauge': 'Niederdruck am Manometer',
+  'Gas on its way out': 'Gas am Ausgang',
+  'Gas after cooling the motor': 'Gas nach Kühlung des Motors',
+  'Hot gas': 'Heißgas',
+  'Turns to liquid at': 'Wird flüssig bei',
+  'High pressure on the gauge': 'Hochdruck am Manometer',
+  Flow: 'Vorlauf',
+  Return: 'Rücklauf',
+  'Heat given': 'Wärme gegeben',
+  'Liquid before': 'Flüssigkeit davor',
+  'Cold mix behind': 'Kaltes Gemisch dahinter',
+  'The round of the heat at this moment, with {refrigerant} in the machine. Pressures as a gauge shows them.':
+    'Der Kreis der Wärme in diesem Augenblick, mit {refrigerant} im Gerät. Drücke, wie ein Manometer sie zeigt.',
+  'How much': 'Wie viel',
+  'below {0} °C': 'unter {0} °C',
+  'above 0 kW': 'über 0 kW',
+  'above 1': 'über 1',
+  'below {0} at these temperatures': 'unter {0} bei diesen Temperaturen',
 };

@@ -1,7 +1,7 @@
 /** Inside the machine: the round of the heat with this household's own numbers, place by place, for reading across a table. */
 import { type KeyboardEvent, useEffect, useId, useMemo, useRef, useState } from 'react';
 import { CyclePicture } from '../../../charts/cycle/picture.tsx';
-import { CYCLE_NAME, cycleSentence } from '../../../charts/cycle/sentence.ts';
+import { cycleName, cycleSentence } from '../../../charts/cycle/sentence.ts';
 import { cycleSeries } from '../../../charts/cycle/series.ts';
 import { cycleTable } from '../../../charts/cycle/table.ts';
 import { ChartFigure } from '../../../charts/figure.tsx';
@@ -82,7 +82,7 @@ export function InsideMachine(props: { readonly onClose: () => void; readonly wh
             <ChartFigure
               sentenceSaid
               savable={false}
-              name={CYCLE_NAME}
+              name={cycleName()}
               sentence={cycleSentence(made, shown)}
               picture={<CyclePicture series={made} size="table" lit={shown} moving />}
               table={cycleTable(made)}
