@@ -37,7 +37,7 @@ export const REFUSALS: Catalogue = {
   '“{name}” changes at {time}. Sums here go by the half-hour, so the change is taken at the next one.':
     '„{name}“ wechselt um {time} Uhr. Gerechnet wird in halben Stunden, darum gilt der Wechsel ab der nächsten.',
   'A standing charge of {price} a day is below zero. Type what is paid for each day.':
-    'Ein Grundpreis von {price} am Tag liegt unter null. Geben Sie ein, was je Tag gezahlt wird.',
+    'Ein Grundpreis von {price} am Tag ist negativ. Geben Sie ein, was je Tag gezahlt wird.',
   'A standing charge of {price} a day is high. Is it perhaps for a month?':
     'Ein Grundpreis von {price} am Tag ist hoch. Gilt er vielleicht für einen Monat?',
   '“{name}” at {price} a unit is unusual. Most lie between {low} and {high}. Is it in pence?':

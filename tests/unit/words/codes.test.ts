@@ -1,8 +1,9 @@
 /** Every code that the model gives has a sentence; every sentence holds for whatever data comes. */
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { describe, expect, test } from 'vitest';
+import { afterEach, describe, expect, test } from 'vitest';
 import { NEXT_CODES, nextSentence } from '../../../src/words/check.ts';
+import { german } from '../../../src/words/german/german.ts';
 import { QUESTION_CODES, questionSentence, REASON_CODES } from '../../../src/words/questions.ts';
 import {
   BILL_FAULT_CODES,
@@ -10,6 +11,7 @@ import {
   TARIFF_FAULT_CODES,
   tariffFaultSentence,
 } from '../../../src/words/refusals.ts';
+import { speak } from '../../../src/words/say.ts';
 import { sentencesOf, wordsOf } from './reading-ease.ts';
 
 const model = join(import.meta.dirname, '../../../src/model');
@@ -133,7 +135,8 @@ const DATA = {
 const CLOCKS = { ...DATA, from: '00:30', to: '05:30' };
 
 describe('sentences stand for any data', () => {
-  const all: [string, string][] = [
+  afterEach(() => speak({ language: 'en-GB', currency: 'GBP' }));
+  const all = (): [string, string][] => [
     ...QUESTION_CODES.map((code): [string, string] => [code, questionSentence({ code, data: DATA })]),
     ...TARIFF_FAULT_CODES.map((code): [string, string] => [
       code,
@@ -142,10 +145,19 @@ describe('sentences stand for any data', () => {
     ...BILL_FAULT_CODES.map((code): [string, string] => [code, billFaultSentence({ code, data: DATA })]),
     ...NEXT_CODES.map((code): [string, string] => [code, nextSentence(code)]),
   ];
-  test.each(all)('%s: %s', (_, text) => {
+  const stand = (text: string): void => {
     expect(text).not.toMatch(/NaN|undefined|not known|null|!|\[object/);
     expect(text).toMatch(/[.?]$/);
     for (const sentence of sentencesOf(text)) expect(wordsOf(sentence).length, sentence).toBeLessThanOrEqual(25);
+  };
+  test.each(all())('%s: %s', (_, text) => stand(text));
+  test('in German too', () => {
+    const english = new Map(all());
+    speak({ language: 'de-DE', currency: 'GBP' }, german);
+    for (const [code, text] of all()) {
+      stand(text);
+      if (!NEXT_CODES.includes(code)) expect(text, code).not.toBe(english.get(code));
+    }
   });
   test.each(QUESTION_CODES)('%s without data says nothing false', (code) => {
     expect(questionSentence({ code, data: {} })).not.toMatch(/NaN|undefined/);

@@ -5,6 +5,7 @@ import type { Remark } from '../../../src/model/evidence/evidence.ts';
 import { german } from '../../../src/words/german/german.ts';
 import { remarkSentence } from '../../../src/words/remarks.ts';
 import { speak } from '../../../src/words/say.ts';
+import { sentencesOf, wordsOf } from './reading-ease.ts';
 
 afterEach(() => speak({ language: 'en-GB', currency: 'GBP' }));
 const inGerman = () => speak({ language: 'de-DE', currency: 'GBP' }, german);
@@ -38,6 +39,7 @@ describe('every remark', () => {
       expect(text).toMatch(/\.$/);
       expect(text).not.toMatch(/NaN|undefined|[{}]/);
       expect(text).not.toMatch(ENGLISH);
+      for (const sentence of sentencesOf(text)) expect(wordsOf(sentence).length, sentence).toBeLessThanOrEqual(25);
     }
   });
 });
