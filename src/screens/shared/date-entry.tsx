@@ -1,4 +1,5 @@
 import { type KeyboardEvent, useState } from 'react';
+import { say } from '../../words/say.ts';
 import { readDate, showDate } from './date-text.ts';
 
 /**
@@ -28,7 +29,7 @@ export function DateEntry(props: {
       type="text"
       className="date-entry"
       autoComplete="off"
-      placeholder="31/12/2025"
+      placeholder={say('31/12/2025')}
       aria-label={props.label}
       aria-invalid={props.invalid || readDate(text).kind === 'no day' ? true : undefined}
       aria-describedby={props.describedBy}

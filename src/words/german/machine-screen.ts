@@ -21,7 +21,7 @@ export const MACHINE_SCREEN: Catalogue = {
   'Electrification of Heat demonstration, final performance analysis (for DESNZ, December 2024), open data set, deciles at H4, up to 742 homes, as held in a public research code; share that reached the design figure from the analysis of Ofgem data 2017-2022':
     'Electrification of Heat demonstration, final performance analysis (für DESNZ, Dezember 2024), offener Datensatz, Dezile bei H4, bis zu 742 Häuser, aus einem öffentlichen Forschungsprogramm; Anteil, der den Planwert erreichte, aus der Analyse der Ofgem-Daten 2017-2022',
   'on and off': 'an und aus',
-  'variable speed': 'mit Drehzahlregelung',
+  'variable speed': 'geregelt',
   'by weather': 'nach Wetter',
   fixed: 'fest',
   boreholes: 'Erdsonden',
@@ -75,7 +75,7 @@ export const MACHINE_SCREEN: Catalogue = {
   'Below 25 it warms no room; above 75 no heat pump runs.':
     'Unter 25 wärmt es keinen Raum; über 75 läuft keine Wärmepumpe.',
   Refrigerant: 'Kältemittel',
-  'not said: taken as {name}': 'nicht gesagt: {name} angenommen',
+  'not said: taken as {name}': 'angenommen: {name}',
   'On the plate. Only the picture inside the machine and the site readings hang on it.':
     'Steht auf dem Typenschild. Nur das Bild vom Inneren des Geräts und die Messungen vor Ort hängen davon ab.',
   'Quick: factors typed': 'Schnell: Arbeitszahlen eingeben',
@@ -89,7 +89,7 @@ export const MACHINE_SCREEN: Catalogue = {
   'Units of heat for each unit bought': 'Kilowattstunden Wärme je gekaufter Kilowattstunde',
   'Counted at': 'Gezählt bei',
   'H1: the compressor alone': 'H1: der Verdichter allein',
-  'H2: with the brine pump or fan': 'H2: mit Solepumpe oder Ventilator',
+  'H2: with the brine pump or fan': 'H2: mit Solepumpe oder Lüfter',
   'H3: with the backup heater too': 'H3: dazu der Heizstab',
   'H4: with all pumps, as the meter sees it': 'H4: mit allen Pumpen, wie der Zähler es sieht',
   'Below 1 it would be worse than a plain heater; above 8 no home has been measured.':

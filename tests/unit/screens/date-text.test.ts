@@ -1,7 +1,11 @@
 import fc from 'fast-check';
-import { describe, expect, test } from 'vitest';
+import { afterEach, describe, expect, test } from 'vitest';
 import { toCivilDate } from '../../../src/model/calendar/civil.ts';
 import { readDate, showDate } from '../../../src/screens/shared/date-text.ts';
+import { german } from '../../../src/words/german/german.ts';
+import { LANGUAGES, speak } from '../../../src/words/say.ts';
+
+afterEach(() => speak({ language: 'en-GB', currency: 'GBP' }));
 
 describe('days as they are typed', () => {
   test.each([
@@ -20,11 +24,19 @@ describe('days as they are typed', () => {
     (text) => expect(readDate(text).kind).toBe('no day'),
   );
 
-  test('what is shown is read back as the same day', () =>
+  test.each(LANGUAGES)('what is shown in %s is read back as the same day', (language) => {
+    speak({ language, currency: 'GBP' }, german);
     fc.assert(
       fc.property(fc.integer({ min: 7000, max: 30_000 }), (dayNumber) => {
         const date = toCivilDate(dayNumber);
         expect(readDate(showDate(date))).toEqual({ kind: 'day', date });
       }),
-    ));
+    );
+  });
+
+  test('a German day has its stop', () => {
+    speak({ language: 'de-DE', currency: 'GBP' }, german);
+    expect(showDate('2026-03-01')).toBe('1. Mär 2026');
+    expect(readDate('1. März 2026')).toEqual({ kind: 'day', date: '2026-03-01' });
+  });
 });
