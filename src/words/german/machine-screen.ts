@@ -21,6 +21,33 @@ export const MACHINE_SCREEN: Catalogue = {
   'Electrification of Heat demonstration, final performance analysis (for DESNZ, December 2024), open data set, deciles at H4, up to 742 homes, as held in a public research code; share that reached the design figure from the analysis of Ofgem data 2017-2022':
     'Electrification of Heat demonstration, final performance analysis (für DESNZ, Dezember 2024), offener Datensatz, Dezile bei H4, bis zu 742 Häuser, aus einem öffentlichen Forschungsprogramm; Anteil, der den Planwert erreichte, aus der Analyse der Ofgem-Daten 2017-2022',
   'on and off': 'an und aus',
+  // Where a figure of the machine comes from
+  'at the rated points': 'bei den Nennpunkten',
+  'sized to the heat loss; common practice, no source': 'passend zur Heizlast; gängige Praxis, ohne Quelle',
+  'usual for the heat loss': 'üblich für die Heizlast',
+  'usual borehole': 'übliche Sonde',
+  'usual trench': 'üblicher Graben',
+  'the fan is counted in the rated COP (EN 14511)': 'der Lüfter ist im geprüften COP enthalten (EN 14511)',
+  'median standby 11 W': 'mittlere Bereitschaft 11 W',
+  '90 W source pump, 45 W circulator; a judgement, not a measurement':
+    'Pumpe der Quelle 90 W, Heizungspumpe 45 W; eine Einschätzung, keine Messung',
+  'common practice, no source: {0}': 'gängige Praxis, ohne Quelle: {0}',
+  'worked example of an 8 kW house: {0}': 'Rechenbeispiel eines Hauses mit 8 kW: {0}',
+  'declared no-load powers of 123 brine units: {0}': 'angegebene Leerlaufleistung von 123 Solegeräten: {0}',
+  'measured fleets lie below certificates: Carnot fraction 0.42 to 0.50 against a declared median of 0.508; a judgement':
+    'gemessene Geräte liegen unter den Prüfwerten: Gütegrad 0,42 bis 0,50 gegen angegebene 0,508 im Mittel; eine Einschätzung',
+  'declared EN 14825 certificates, statistics of an open certification data dump (2024): median COP at test point A, {0} brine units':
+    'Zertifikate nach EN 14825, Statistik eines offenen Datensatzes (2024): mittlerer COP am Prüfpunkt A, {0} Solegeräte',
+  'declared EN 14825 certificates, statistics of an open certification data dump (2024): median COP at test point A, 1,615 air units':
+    'Zertifikate nach EN 14825, Statistik eines offenen Datensatzes (2024): mittlerer COP am Prüfpunkt A, 1.615 Luftgeräte',
+  '{0}, 99 % set': '{0}, Reihe zu 99 %',
+  '{0}, 99.6 % set': '{0}, Reihe zu 99,6 %',
+  'outdoor air': 'Außenluft',
+  Control: 'Regelung',
+  'memory: set so that brine enters at 4 to 9 °C over a season (boreholes) and 0 to 4 °C at the end of winter (trenches), usual in Britain, from memory; a judgement':
+    'aus dem Gedächtnis: so gesetzt, dass die Sole über einen Winter mit 4 bis 9 °C ankommt (Sonden) und am Ende des Winters mit 0 bis 4 °C (Kollektor), üblich in Großbritannien; eine Einschätzung',
+  variable: 'geregelt',
+  'weather-compensated': 'nach Wetter',
   'variable speed': 'geregelt',
   'by weather': 'nach Wetter',
   fixed: 'fest',
