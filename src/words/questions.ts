@@ -63,12 +63,17 @@ const DEMAND: Readonly<Record<string, Sentence>> = {
       .map((code) => code.trim())
       .filter(Boolean)
       .map(reasonName);
-    const apart = say('{way} says {heat}, {otherWay} says {otherHeat}. That is too far apart for chance.', {
-      way: capitalised(wayName(text('a'))),
-      heat: spokenKWh(number('aKWh')),
-      otherWay: wayName(text('b')),
-      otherHeat: spokenCount(number('bKWh')),
-    });
+    const apart = say(
+      '{way} says {heat}, {otherWay} {number, select, many {say} other {says}} {otherHeat}. That is too far apart for chance.',
+      {
+        way: capitalised(wayName(text('a'))),
+        heat: spokenKWh(number('aKWh')),
+        otherWay: wayName(text('b')),
+        // Floor area and age are two, and come last among the ways.
+        number: text('b') === 'floor-area' ? 'many' : 'one',
+        otherHeat: spokenCount(number('bKWh')),
+      },
+    );
     if (reasons.length === 0) return apart;
     return `${apart} ${say('Likely reasons: {reasons}.', { reasons: listed(reasons.slice(0, 3)) })}`;
   },

@@ -1,6 +1,7 @@
 /** Every system beside every other over one typical year, with ranges where draws are asked for. */
 import type { Appraisal, Demand, Question, WhatIf } from '../appraisal/appraisal.ts';
 import type { YearSlots } from '../calendar/zone.ts';
+import { weightOf } from '../demand/combine.ts';
 import type { Series } from '../evidence/evidence.ts';
 import type { ReckonedMachine } from '../heat-pump/quick-factors.ts';
 import type { Household } from '../household/household.ts';
@@ -135,8 +136,8 @@ function restsOn(demand: Demand, present: PricedPlan | undefined): SharedSpreads
   const { moves, spaceSpread } = present.terms;
   if (moves !== 'machine' && moves !== 'efficiency') return null;
   if (demand.chosen !== 'record' && demand.chosen !== 'together') return null;
-  const precision = (error: number) => 1 / Math.max(error, 1) ** 2;
-  const all = demand.estimates.reduce((sum, { spaceErrorKWh }) => sum + precision(spaceErrorKWh), 0);
-  const weight = demand.chosen === 'record' ? 1 : precision(record.spaceErrorKWh) / all;
+  const counts = (e: Demand['estimates'][number]) => weightOf({ value: e.spaceKWh, error: e.spaceErrorKWh });
+  const all = demand.estimates.reduce((sum, estimate) => sum + counts(estimate), 0);
+  const weight = demand.chosen === 'record' ? 1 : counts(record) / all;
   return { moves, spread: spaceSpread, weight };
 }

@@ -129,10 +129,10 @@ function joinedWorking(
   const shares = inputs.map((input, i) => `${Math.round(100 * joined.shares[i]!)} % ${input.name}`).join(', ');
   return {
     title,
-    formula: `mean weighted by 1/error²: ${shares}`,
+    formula: `mean of ratios weighted by (value/error)²: ${shares}`,
     inputs,
     result: { value: joined.value, unit: 'kWh a year' },
-    source: 'combination of independent measurements by inverse variance',
+    source: 'combination of independent measurements by inverse variance, on logarithms',
     steps,
   };
 }

@@ -15,25 +15,33 @@ export interface Combined extends Estimated {
   readonly shares: readonly number[];
 }
 
-/** An error of nothing would silence every other estimate; kWh. */
-const ERROR_LEAST = 1;
+/** An error of nothing would silence every other estimate, and nothing has no logarithm; kWh. */
+const LEAST_KWH = 1;
 /** An estimate that carries at least this share of the value passes its grade on. */
 const SHARE_OF_GRADE = 0.25;
 
 /**
- * Mean weighted by inverse variance: value = Σ x/e² / Σ 1/e², error = (Σ 1/e²)^−½, widened by √(χ²/(n − 1)) where the
- * estimates lie further apart than their errors explain. Source: combination of independent measurements (Birge's ratio).
+ * Mean of ratios weighted by inverse variance, since the errors are shares of their values: with σ = e/x,
+ * ln value = Σ ln x/σ² / Σ 1/σ², error/value = (Σ 1/σ²)^−½, widened by √(χ²/(n − 1)) where the estimates lie further
+ * apart than their errors explain. An error in units would count the lower of two equally sure estimates for more.
+ * Source: combination of independent measurements (Birge's ratio), on logarithms.
  */
 export function combine(estimates: readonly Estimated[]): Combined {
-  const weights = estimates.map((e) => 1 / Math.max(ERROR_LEAST, e.error) ** 2);
+  const logs = estimates.map((e) => Math.log(Math.max(LEAST_KWH, e.value)));
+  const weights = estimates.map(weightOf);
   const whole = weights.reduce((sum, w) => sum + w, 0);
   const shares = weights.map((w) => w / whole);
-  const value = estimates.reduce((sum, e, i) => sum + shares[i]! * e.value, 0);
-  const chiSquared = estimates.reduce((sum, e, i) => sum + weights[i]! * (e.value - value) ** 2, 0);
+  const middle = logs.reduce((sum, log, i) => sum + shares[i]! * log, 0);
+  const chiSquared = logs.reduce((sum, log, i) => sum + weights[i]! * (log - middle) ** 2, 0);
   const birge = estimates.length > 1 ? Math.sqrt(Math.max(1, chiSquared / (estimates.length - 1))) : 1;
   const grades = estimates.filter((_, i) => shares[i]! >= SHARE_OF_GRADE).map((e) => e.grade);
-  return { value, error: birge / Math.sqrt(whole), grade: weakestGrade(grades), shares };
+  const value = Math.exp(middle);
+  return { value, error: (value * birge) / Math.sqrt(whole), grade: weakestGrade(grades), shares };
 }
+
+/** For how much an estimate counts beside others [1]: (value/error)². */
+export const weightOf = ({ value, error }: Pick<Estimated, 'value' | 'error'>): number =>
+  (Math.max(LEAST_KWH, value) / Math.max(LEAST_KWH, error)) ** 2;
 
 /** Likely reasons, as codes that `words` has sentences for: what to look at when the lower way is right, or the higher. */
 function likelyReasons(lower: DemandEstimate, estimatedShare: number): string {

@@ -1,5 +1,6 @@
 import { ChartFigure } from '../../charts/figure.tsx';
 import type { Demand } from '../../model/appraisal/appraisal.ts';
+import { rangeOf } from '../../model/demand/figure.ts';
 import { rangedWorking } from '../../model/explained/ranged.ts';
 import { exactKWh, spokenCount, spokenKWh } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
@@ -9,14 +10,10 @@ import type { RangeRow } from '../shared/ranges/layout.ts';
 import { RangesPicture } from '../shared/ranges/picture.tsx';
 import { WAY_WORDS } from './way-words.ts';
 
-/** 10 and 90 % points of a normal distribution, in standard errors. */
-const NORMAL_90 = 1.2816;
-
 /** Heat for rooms a year, one row for each way it can be worked out, and what the sums rest on. */
 export function estimateRows(demand: Demand): RangeRow[] {
   const rows = demand.estimates.map((estimate): RangeRow => {
-    const low = Math.max(0, estimate.spaceKWh - NORMAL_90 * estimate.spaceErrorKWh);
-    const high = estimate.spaceKWh + NORMAL_90 * estimate.spaceErrorKWh;
+    const { low, high } = rangeOf(estimate.spaceKWh, estimate.spaceErrorKWh);
     return {
       name: say(WAY_WORDS[estimate.way].from),
       kind: 'beside',

@@ -44,6 +44,7 @@ export const MODEL: Catalogue = {
   'floor area × heat per m² × degree days of the region / degree days of the United Kingdom':
     'Fläche × Wärme je m² × Gradtage der Region / Gradtage des Vereinigten Königreichs',
   'mean weighted by 1/error²: {0}': 'Mittel, gewichtet mit 1/Fehler²: {0}',
+  'mean of ratios weighted by (value/error)²: {0}': 'Mittel der Verhältnisse, gewichtet mit (Wert/Fehler)²: {0}',
   '{0} % from the record, {1}': '{0} % aus den Messwerten, {1}',
   '{0} % from the heat loss, {1}': '{0} % aus der Heizlast, {1}',
   '{0} % from the certificate, {1}': '{0} % aus dem Energieausweis, {1}',

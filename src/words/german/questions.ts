@@ -16,8 +16,8 @@ export const QUESTIONS: Catalogue = {
   'the solar panels for hot water': 'Sonnenkollektoren für Warmwasser',
   'Nothing is known of this home’s heat yet. A typical home of about {heat} stands in. Add a record, the heat loss or the floor area.':
     'Über die Wärme dieses Hauses ist noch nichts bekannt. Darum steht hier ein übliches Haus mit etwa {heat}. Fügen Sie Messwerte, die Heizlast oder die Wohnfläche hinzu.',
-  '{way} says {heat}, {otherWay} says {otherHeat}. That is too far apart for chance.':
-    '{way}: {heat}. Dagegen {otherWay}: {otherHeat}. Das liegt für einen Zufall zu weit auseinander.',
+  '{way} says {heat}, {otherWay} {number, select, many {say} other {says}} {otherHeat}. That is too far apart for chance.':
+    '{way}: {heat}. Dagegen {number, select, many {sagen} other {sagt}} {otherWay}: {otherHeat}. Das liegt für einen Zufall zu weit auseinander.',
   'Likely reasons: {reasons}.': 'Wahrscheinliche Gründe: {reasons}.',
   'The heat cannot be taken from {way}, as was chosen. The other ways are used until it is there.':
     'Die gewählte Grundlage fehlt noch: {way}. Bis sie da ist, gelten die anderen Wege.',
