@@ -34,6 +34,8 @@ const REASONS: Readonly<Record<string, string>> = {
   'other-heat': phrase('heat that no meter sees, such as a stove'),
   efficiency: phrase('a boiler that works better or worse than reckoned'),
   'heat-loss-too-low': phrase('a heat loss that was put too low'),
+  'usual-household': phrase('a certificate made for a usual household, not for this one'),
+  'unlike-its-age': phrase('a home unlike others of its size and age'),
   'estimated-bills': phrase('bills with estimated readings'),
 };
 

@@ -43,12 +43,20 @@ export function combine(estimates: readonly Estimated[]): Combined {
 export const weightOf = ({ value, error }: Pick<Estimated, 'value' | 'error'>): number =>
   (Math.max(LEAST_KWH, value) / Math.max(LEAST_KWH, error)) ** 2;
 
+/** What an estimate that is no record may have got wrong where it is the lower one. */
+const PAPER_TOO_LOW = {
+  record: '',
+  'heat-loss': 'heat-loss-too-low',
+  certificate: 'usual-household',
+  'floor-area': 'unlike-its-age',
+} as const;
+
 /** Likely reasons, as codes that `words` has sentences for: what to look at when the lower way is right, or the higher. */
 function likelyReasons(lower: DemandEstimate, estimatedShare: number): string {
   const bills = estimatedShare > 0.1 ? ['estimated-bills'] : [];
   return lower.way === 'record'
     ? ['unheated-rooms', 'cooler-rooms', 'other-heat', 'efficiency', ...bills].join(',')
-    : ['efficiency', 'warmer-rooms', 'heat-loss-too-low', ...bills].join(',');
+    : ['efficiency', 'warmer-rooms', PAPER_TOO_LOW[lower.way], ...bills].join(',');
 }
 
 /** A question for every pair of ways that differ by more than twice their joint error: |a − b| > 2 √(ea² + eb²). */

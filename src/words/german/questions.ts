@@ -9,6 +9,9 @@ export const QUESTIONS: Catalogue = {
   'a boiler that works better or worse than reckoned':
     'eine Heizung, die besser oder schlechter arbeitet als gerechnet',
   'a heat loss that was put too low': 'eine zu niedrig angesetzte Heizlast',
+  'a certificate made for a usual household, not for this one':
+    'ein Ausweis, der für einen üblichen Haushalt gilt und nicht für diesen',
+  'a home unlike others of its size and age': 'ein Haus, das anders ist als andere seiner Größe und seines Alters',
   'bills with estimated readings': 'Rechnungen mit geschätzten Ablesungen',
   'the wood stove': 'Holzofen',
   'the open fire': 'offener Kamin',

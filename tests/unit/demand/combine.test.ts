@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { combine } from '../../../src/model/demand/combine.ts';
+import type { DemandEstimate } from '../../../src/model/appraisal/appraisal.ts';
+import { combine, findContradictions } from '../../../src/model/demand/combine.ts';
 
 const estimate = (value: number, share: number) => ({ value, error: value * share, grade: 'estimated' as const });
 
@@ -37,5 +38,23 @@ describe('estimates taken together', () => {
         expect(tenfold.error / error).toBeCloseTo(10, 6);
       }),
     );
+  });
+});
+
+describe('a contradiction names what the lower way may have got wrong', () => {
+  const of = (way: DemandEstimate['way'], spaceKWh: number): DemandEstimate => ({
+    way,
+    spaceKWh,
+    spaceErrorKWh: 0.1 * spaceKWh,
+    grade: 'estimated',
+    working: { title: '', formula: '', inputs: [], result: { value: spaceKWh, unit: 'kWh' } },
+  });
+  test.each([
+    ['heat-loss', 'heat-loss-too-low'],
+    ['certificate', 'usual-household'],
+    ['floor-area', 'unlike-its-age'],
+  ] as const)('%s: %s', (way, reason) => {
+    const [question] = findContradictions([of('record', 20_000), of(way, 6000)], 0);
+    expect(String(question!.data.likely).split(',')).toContain(reason);
   });
 });
