@@ -55,20 +55,22 @@ export function runCheck(run: CheckRun): BillCheck {
   );
   const check = checkBill({ promise, bill, reference, id, madeOn, ...(weather ? { weather } : {}) });
   const months = followPromise(promise, series, reference);
-  const notSeen = notSeenIn(run);
+  const findings = findingsOf({ ...run, meters: series }, check);
+  const notSeen = notSeenIn(run, findings);
   return {
     ...check,
-    ...(readings.length > 0 ? { findings: findingsOf({ ...run, meters: series }, check) } : {}),
+    ...(readings.length > 0 || findings.length > 0 ? { findings } : {}),
     ...(months.length > 0 ? { months } : {}),
     ...(notSeen.length > 0 ? { notSeen } : {}),
   };
 }
 
 /** Reasons why findings may be missing that are no fault of the house. */
-function notSeenIn({ household, bill, readings }: CheckRun): NotSeen[] {
+function notSeenIn({ household, bill, readings }: CheckRun, findings: readonly CheckFinding[]): NotSeen[] {
   const tariff = tariffOf(household);
   const stepped = readings.length > 0 && tariff && isPricedByAmount(versionOn(tariff, bill.from));
   return [
+    ...(readings.length === 0 && findings.length > 0 ? [{ code: 'no-readings' as const, names: [] }] : []),
     ...(stepped ? [{ code: 'prices-by-amount' as const, names: [tariff.name] }] : []),
     ...readings.flatMap(({ name, leftOut }) =>
       leftOut.length > 0 ? [{ code: 'registers-left-out' as const, names: [name, ...leftOut] }] : [],
@@ -100,7 +102,7 @@ function findingsOf(
     days: one.days.filter(({ date }) => date >= since && date < bill.to),
   }));
   const outdoor = meters.find(({ carrier, days }) => carrier === 'outdoor-temperature' && days)?.days;
-  const periods = billsSince(meters, since, bill.to);
+  const periods = billsSince(meters, since);
   const registers = registersOf(series).filter(({ from, to }) => from >= since && to <= bill.to);
   const found = findInReadings({
     readings: looked,
@@ -125,12 +127,12 @@ function priceOf({ input, actualPence, standing }: BillCheck): number {
   return input.boughtKWh > 0 && units > 0 ? units / input.boughtKWh : input.pencePerKWh;
 }
 
-/** Electricity bills and meter readings by hand, for estimates that were put right. */
-function billsSince(series: readonly Series[], since: string, to: string): EvidencePeriod[] | undefined {
+/** Electricity bills and meter readings by hand, for estimates that were put right: by a bill after this one too. */
+function billsSince(series: readonly Series[], since: string): EvidencePeriod[] | undefined {
   const bills = series.find(
     ({ carrier, role, periods }) => carrier === 'electricity' && (role === 'import' || role === 'heat-pump') && periods,
   );
-  return bills?.periods?.filter((period) => period.from >= since && period.to <= to);
+  return bills?.periods?.filter((period) => period.from >= since);
 }
 
 /** Units that the heat pump's own meter shows for the days of a bill; undefined where days are missing. */

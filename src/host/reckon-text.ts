@@ -17,6 +17,7 @@ import {
   sureShort,
   whenSentence,
 } from '../words/findings.ts';
+import { notSeenSentence } from '../words/findings-worth.ts';
 import { followedSentence, monthVerdict, nextBillSentence } from '../words/following.ts';
 import { gradeName } from '../words/grades.ts';
 import {
@@ -191,15 +192,17 @@ function sourceLines({ prices, climate, machine, modelVersion, asOf }: Appraisal
   ];
 }
 
-function findingLines({ findings }: BillCheck): string[] {
-  if (findings === undefined) return [noReadingsSentence()];
-  if (findings.length === 0) return [noFindingsSentence()];
-  return findings.flatMap((finding) => [
+function findingLines({ findings, notSeen = [] }: BillCheck): string[] {
+  const why = notSeen.map(notSeenSentence);
+  if (findings === undefined) return [noReadingsSentence(), ...why];
+  if (findings.length === 0) return [noFindingsSentence(), ...why];
+  const lines = findings.flatMap((finding) => [
     `${findingName(finding)}, ${whenSentence(finding)}, ${sureShort(finding)}: ${seenSentence(finding)} ${costOfFinding(finding)}`,
     `  ${say('Ask: {questions}', { questions: finding.ask.map(askSentence).join(' ') })}`,
     `  ${say('Check: {checks}', { checks: finding.check.map(findingCheckSentence).join(' ') })}`,
     `  ${say('Care: {cautions}', { cautions: finding.cautions.map(findingCaution).join(' ') })}`,
   ]);
+  return [...lines, ...why];
 }
 
 function monthLines({ months, input }: BillCheck): string[] {

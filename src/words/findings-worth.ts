@@ -3,6 +3,7 @@ import type { NotSeen } from '../model/appraisal/promise.ts';
 import type { FindingCode } from '../model/findings/finding.ts';
 import { SEEN_KW } from '../model/findings/heater.ts';
 import { DETECTOR_RATES, HEATER_FOUND, TRUE_FINDINGS } from '../model/findings/measured.ts';
+import { noReadingsSentence } from './findings.ts';
 import { listed } from './numbers.ts';
 import { say } from './say.ts';
 
@@ -56,8 +57,10 @@ export function notSeenSentence({ code, names }: NotSeen): string {
       });
     case 'registers-left-out':
       return say(
-        'Only “{first}” was looked through. Beside it stands {others}, and nobody says whether that counts the same units.',
+        'Only “{first}” was looked through. There is {others} beside it, and nobody says whether the same units count in both.',
         { first, others: listed(others.map((name) => `“${name}”`)) },
       );
+    case 'no-readings':
+      return noReadingsSentence();
   }
 }

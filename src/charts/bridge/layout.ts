@@ -23,6 +23,8 @@ export interface BridgeLayout {
   readonly width: number;
   readonly height: number;
   readonly font: number;
+  /** Of the names below; smaller where a word would not fit below its bar. */
+  readonly nameFont: number;
   readonly left: number;
   readonly baseY: number;
   readonly namesY: number;
@@ -40,6 +42,7 @@ export interface BridgeLayout {
 
 const HEIGHT = { desk: 420, table: 460, paper: 330 } as const;
 const SMALLEST_BAR = 2;
+const SMALLEST_NAME = 0.7;
 
 export function layOutBridge(
   series: BridgeSeries,
@@ -53,7 +56,10 @@ export function layOutBridge(
   const step = (width - left - 8) / series.steps.length;
   const thickness = step * 0.62;
   const lineHeight = font * 1.25;
-  const names = series.steps.map((one) => wrapText(one.name, font, step - 8, 3));
+  const words = series.steps.flatMap((one) => one.name.split(/\s+/));
+  const widestWord = Math.max(...words.map((word) => textWidth(word, font)));
+  const nameFont = font * Math.min(1, Math.max(SMALLEST_NAME, (step - 6) / widestWord));
+  const names = series.steps.map((one) => wrapText(one.name, nameFont, step - 5, 3));
   const bottom = font + Math.max(...names.map((lines) => lines.length)) * lineHeight + font * 1.6;
   const known = series.steps.flatMap((one) => [one.from, one.to]);
   const axis = axisFor(series.expected ? [...known, series.expected.low, series.expected.high] : known, 4, 100);
@@ -85,6 +91,7 @@ export function layOutBridge(
     width,
     height,
     font,
+    nameFont,
     left,
     baseY: y(0),
     namesY: Math.max(y(0), y(tight.low)) + font * 1.35,

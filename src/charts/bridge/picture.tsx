@@ -60,7 +60,7 @@ function Painted({ layout }: { readonly layout: BridgeLayout }) {
 
 function Step({ mark, layout }: { readonly mark: BridgeMark; readonly layout: BridgeLayout }) {
   const { step, x, y, width, height } = mark;
-  const { font, namesY } = layout;
+  const { font, nameFont, namesY } = layout;
   const strong = `var(--${step.colour})`;
   const middle = x + width / 2;
   return (
@@ -89,7 +89,7 @@ function Step({ mark, layout }: { readonly mark: BridgeMark; readonly layout: Br
         {mark.label}
       </text>
       {mark.nameLines.map((line, index) => (
-        <text key={line} x={middle} y={namesY + index * font * 1.25} fontSize={font} textAnchor="middle">
+        <text key={line} x={middle} y={namesY + index * font * 1.25} fontSize={nameFont} textAnchor="middle">
           {line}
         </text>
       ))}

@@ -66,7 +66,7 @@ function addReadings(registers: readonly Fine[]): Fine | null {
 function readingsOf(group: Group, zone: string, read: ReadIntervals): Readings | null {
   const joined = joinReadings(group, zone, read)?.days ?? [];
   const fine = Map.groupBy(
-    joined.filter(({ minutes }) => minutes <= LONGEST_MINUTES),
+    joined.filter(({ minutes, values }) => minutes <= LONGEST_MINUTES && values.some(Number.isFinite)),
     ({ minutes }: JoinedDay) => minutes,
   );
   const [most] = [...fine].toSorted((a, b) => b[1].length - a[1].length);

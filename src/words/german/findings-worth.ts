@@ -10,6 +10,6 @@ export const FINDINGS_WORTH: Catalogue = {
     'Heizstäbe mit {machine} kW sind am eigenen Zähler der Maschine zu sehen, solche mit {house} kW am Zähler des Hauses. Kleinere laufen mit Leistungen, die auch die Maschine hat, und werden darum nicht genannt. Von 100 Heizstäben wurden aus halben Stunden mindestens {found} gefunden, aus Stunden {hourly}, am Hauszähler allein {houseOnly}.',
   'Use at dear hours cannot be judged: under “{first}” a unit’s price hangs on the amount too.':
     'Verbrauch zu teuren Stunden lässt sich nicht beurteilen: Im Tarif „{first}“ hängt der Preis einer Einheit auch von der Menge ab.',
-  'Only “{first}” was looked through. Beside it stands {others}, and nobody says whether that counts the same units.':
-    'Nur „{first}“ wurde durchgesehen. Daneben steht {others}, und niemand sagt, ob das dieselben Einheiten zählt.',
+  'Only “{first}” was looked through. There is {others} beside it, and nobody says whether the same units count in both.':
+    'Nur „{first}“ wurde durchgesehen. Daneben gibt es {others}, und niemand sagt, ob beide dieselben Einheiten zählen.',
 };

@@ -74,6 +74,20 @@ describe('layout', () => {
     const over = marks.filter((mark) => mark.step.kind === 'part' && mark.x + mark.width > box!.textX - 170);
     for (const mark of over) expect(box!.textY - 16).toBeGreaterThanOrEqual(mark.y + mark.height);
   });
+  test('no name is cut, however many the causes and as low as the letter draws it', () => {
+    const causes = ['price', 'when', 'standing-charge', 'weather', 'heat-used', 'hot-water', 'efficiency', 'backup'];
+    for (const all of [causes, [...causes, 'other-electricity', 'metering']]) {
+      const series = bridgeSeries(
+        check(
+          46_200,
+          all.map((cause) => [cause, 1_000] as const),
+        ),
+      );
+      const { marks, nameFont, font } = layOutBridge(series, 'paper', { width: 650, height: 205 });
+      for (const mark of marks) expect(mark.nameLines.join(' ')).toBe(mark.step.name);
+      expect(nameFont).toBeGreaterThan(0.69 * font);
+    }
+  });
   test('without a range there is no box', () =>
     expect(
       layOutBridge(bridgeSeries({ ...sketch, expected: { value: 1, low: Number.NaN, high: 1 } }), 'desk').box,

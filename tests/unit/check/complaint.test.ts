@@ -1,6 +1,7 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import type { BillPrefill, OpenHousehold } from '../../../src/desk/contract.ts';
 import { BillCheck } from '../../../src/model/appraisal/promise.ts';
+import { addDays } from '../../../src/model/calendar/civil.ts';
 import type { Household } from '../../../src/model/household/household.ts';
 import { openMillLane } from './mill-lane.ts';
 
@@ -48,6 +49,42 @@ describe('a check with all that the evidence offers', () => {
     ]);
     const summed = check.months!.reduce((sum, { actualKWh, expectedKWh }) => sum + actualKWh! - expectedKWh, 0);
     expect(check.months!.at(-1)!.gapSoFarKWh).toBeCloseTo(summed, 6);
+  });
+  test('an estimate that a later bill put right is seen from bills alone, and so is said', async () => {
+    const { call, store, householdId } = openMillLane();
+    const whole = await call('household.open', { id: householdId });
+    const meter = whole.series.find(({ role }) => role === 'heat-pump')!;
+    const months = ['09', '10', '11', '12', '01', '02', '03', '04', '05', '06', '07', '08'];
+    const kWhOf = (month: string) => {
+      const start = new Date(meter.days!.first).getTime();
+      const values = meter.days!.values.filter(
+        (_, i) => new Date(start + i * 86_400_000).toISOString().slice(5, 7) === month,
+      );
+      return values.reduce<number>((sum, value) => sum + value!, 0);
+    };
+    const wrong: Readonly<Record<string, number>> = { '02': 400, '03': -400 };
+    const periods = months.map((month) => {
+      const from = `${Number(month) >= 9 ? 2025 : 2026}-${month}-01`;
+      const to = `${addDays(from, 31).slice(0, 7)}-01`;
+      const quality = month === '02' ? ('estimated' as const) : ('actual' as const);
+      return { from, to, kWh: kWhOf(month) + (wrong[month] ?? 0), quality };
+    });
+    for (const { id, series } of whole.evidence) {
+      if (series.some(({ carrier }) => carrier === 'electricity')) await call('evidence.undo', { evidenceId: id });
+    }
+    await call('evidence.type', { householdId, name: 'bills', carrier: 'electricity', role: 'heat-pump', periods });
+    // The bill ends before the one that put it right begins.
+    const estimated = await call('check.run', {
+      ...winter,
+      promiseId: whole.promises[0]!.id,
+      meter: 'heat-pump',
+      readings: 'estimated',
+      boughtKWh: 2664,
+    });
+    expect(estimated.findings).toMatchObject([{ code: 'estimate-corrected', from: '2026-02-01', to: '2026-04-01' }]);
+    expect(estimated.findings![0]!.kWh).toBeGreaterThan(250);
+    expect(estimated.notSeen).toEqual([{ code: 'no-readings', names: [] }]);
+    store.close();
   });
   test('without readings nothing is said of them', async () => {
     for (const { id } of home.evidence) await opened.call('evidence.undo', { evidenceId: id });
