@@ -1,7 +1,7 @@
 /** A file on its way in: intake reads it, the desk gives the identifiers, and the same values go to the store as were shown. */
 import type { IntakeChoices, IntakeContext, IntakePreview, IntakeResult, IntervalDays } from '../intake/intake.ts';
 import { readFile } from '../intake/read-file.ts';
-import type { Evidence } from '../model/evidence/evidence.ts';
+import { type Evidence, isCutByClock } from '../model/evidence/evidence.ts';
 import { reference } from '../reference/index.ts';
 import { hashOf } from './hash.ts';
 import type { OfferedFile } from './offered-files.ts';
@@ -30,24 +30,26 @@ export interface TakenIn {
 
 export interface ReadIn {
   readonly file: OfferedFile;
+  /** Clock of the home. */
+  readonly zone: string;
   readonly householdId: string;
   readonly importedOn: string;
   readonly newId: () => string;
 }
 
-export interface TakeInInput extends ReadIn {
+export interface TakeInInput extends Omit<ReadIn, 'zone'> {
   readonly choices: IntakeChoices;
   readonly context: IntakeContext;
 }
 
 /** Reads a file for good; refuses it with intake's sentence when it cannot be taken. */
 export const takeIn = ({ choices, context, ...input }: TakeInInput): TakenIn =>
-  takeRead(readFile(input.file.fileName, input.file.bytes, choices, context), input);
+  takeRead(readFile(input.file.fileName, input.file.bytes, choices, context), { ...input, zone: context.zone });
 
 /** The same for a file that has been read already. */
 export function takeRead(
   { preview, intervals }: IntakeResult,
-  { file, householdId, importedOn, newId }: ReadIn,
+  { file, zone, householdId, importedOn, newId }: ReadIn,
 ): TakenIn {
   refuseRemarks(preview.remarks, file.fileName, preview.series.length > 0);
   const evidenceId = newId();
@@ -61,6 +63,7 @@ export function takeRead(
       importedOn,
       sha256: hashOf(file.bytes),
       ...(preview.part ? { part: preview.part } : {}),
+      ...(preview.series.some(isCutByClock) ? { zone } : {}),
       shape: preview.shape ?? '',
       series: preview.series.map((series) => ({ ...series, id: newIds.get(series.id)!, evidenceId })),
       remarks: preview.remarks,

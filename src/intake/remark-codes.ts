@@ -87,6 +87,7 @@ export const REMARK_CODES = [
   'register-rollover',
   'register-exchange',
   'register-alone',
+  'register-still',
   'estimated-merged',
   'cost-of-several',
   // Meter data in XML

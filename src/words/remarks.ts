@@ -45,6 +45,7 @@ function gapsOf(remark: Remark): Readonly<Record<string, Value>> {
     column: column === undefined ? say('the column') : say('column "{name}"', { name: columnNames(column) }),
     field: column ?? say('the tariff'),
     record: column === undefined ? say('a record') : say('"{text}"', { text: column }),
+    carrier: remark.carrier ?? 'none',
     hasName: column === undefined ? 'no' : 'yes',
     /** As it stands in the file. */
     found: quoted(found),
@@ -159,10 +160,10 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
   ),
   'decimal-comma': phrase('{file} writes decimals with a comma ({column}). They were read so.'),
   'unit-guessed': phrase(
-    '{file} does not say the unit of {column}. It has {said, select, yes {{words}} other {amounts}}, so we took {expected}. A home uses 5 to 60 kWh of electricity a day. Confirm or choose the unit.',
+    '{file} does not say the unit of {column}. It has {said, select, yes {{words}} other {amounts}}, so we took {expected}. {carrier, select, electricity {A home uses 5 to 60 kWh of electricity a day. } gas {A home seldom uses more than 300 kWh of gas a day. } other {}}Confirm or choose the unit.',
   ),
   'unit-doubtful': phrase(
-    '{column} of {file} says {expected}, which makes {words}. A home uses 5 to 60 kWh of electricity a day and seldom over 300 kWh of gas. Confirm or choose the unit.',
+    '{column} of {file} says {expected}, which makes {words}. {carrier, select, electricity {A home uses 5 to 60 kWh of electricity a day. } gas {A home seldom uses more than 300 kWh of gas a day. } other {}}Confirm or choose the unit.',
   ),
   'unit-mixed': phrase(
     '{at}: {column} reads {names}, where the column is in {expectedNames}. It counts as missing. Write it in {expectedNames} too.{alike}',
@@ -292,6 +293,9 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
     '{at}: the counter fell ({words}){hasDays, select, yes { between {from} and {to}} other {}}, so the meter was changed or a figure is wrong. The use between is not known. Add the last reading of the old meter.{alike}',
   ),
   'register-alone': phrase('{file} has too few readings of the counter. Two are needed to know what was used.'),
+  'register-still': phrase(
+    '{file} shows {found} in each of {count, plural, one {# row} other {# rows}} of {column}. We took it for a counter that stood still, so that nothing was used. If each row is an amount used, choose that.',
+  ),
   'estimated-merged': phrase(
     '{at} was estimated, and a later actual reading put it right. The rows from {from} to {to} are read as one period, {energy} in all.{alike}',
   ),

@@ -53,10 +53,21 @@ function onTop(lines: readonly bigint[], after = 0n, percent = 5n): number {
 const gas = (units: string, price: string) => times(gasKWh(units, false, 102_264n, '39.4', 2), price);
 const feet = (units: string) => times(gasKWh(units, true, 102_264n, '39.5', 2), '6.03');
 
+test.each([
+  ['Last reading', 'This reading', 10_000, 10_300],
+  ['This reading', 'Last reading', 10_300, 10_000],
+  ['First reading', 'Last reading', 10_000, 10_300],
+])('%s beside %s are the readings before and after', (left, right, ...cells) => {
+  const [bill] = billsIn(`From,To,${left},${right},Units (kWh)\n2026-01-01,2026-01-31,${cells.join(',')},300\n`);
+  expect(bill?.meters).toMatchObject([{ opening: 10_000, closing: 10_300 }]);
+});
+
 describe('the bills of the corpus come to the pennies reckoned in whole numbers', () => {
   test.each([
     ['bills-whole-electricity.csv', 0, onTop([times('900', '24.5'), times('90', '53'), -500n])],
     ['bills-whole-electricity.csv', 1, onTop([times('600', '24.5'), times('91', '53')])],
+    ['bills-last-reading.csv', 0, onTop([times('300', '24.67'), times('31', '53.8')])],
+    ['bills-last-reading.csv', 1, onTop([times('260', '24.67'), times('28', '53.8')])],
     ['bills-whole-day-night.csv', 0, onTop([times('300', '28.5'), times('500', '12.25'), times('31', '48.2')])],
     ['bills-whole-day-night.csv', 1, onTop([times('280', '28.5'), times('450', '12.25'), times('28', '48.2')])],
     ['bills-whole-gas-m3.csv', 0, onTop([gas('150', '5.74'), times('31', '29.11')], 2000n)],

@@ -44,6 +44,20 @@ interface Coming {
 
 const MOST_POINTS = 2000;
 
+/** Days cut by one clock do not stand beside days cut by another. */
+function refuseOtherClock({ fileName, zone }: Evidence, zoneOfHome: string): void {
+  if (zone === undefined || zone === zoneOfHome) return;
+  throw new DeskError({
+    code: 'other-clock',
+    message: say('{fileName} was cut into days by the clock of {zone}; the home now goes by {zoneOfHome}.', {
+      fileName,
+      zone,
+      zoneOfHome,
+    }),
+    remedy: say('Choose the file again, or set the clock of the home back in “Heat needed”.'),
+  });
+}
+
 export function evidenceHandlers({ ports, store, files }: DeskContext): EvidenceHandlers {
   const contextFor = (householdId: string, work: Work) =>
     intakeContext(findHousehold(store, householdId).household.zone, ports.today(), work.onProgress);
@@ -92,7 +106,7 @@ export function evidenceHandlers({ ports, store, files }: DeskContext): Evidence
       const context = intakeContext(zone, ports.today(), stageOf(work.onProgress, 0, READING_SHARE));
       const file = files.take(fileId);
       const { result, layout } = readRemembered(store, file, choices, context);
-      const own = { file, householdId, importedOn: ports.now(), newId: ports.newId };
+      const own = { file, zone, householdId, importedOn: ports.now(), newId: ports.newId };
       const { evidence, intervals } = takeRead(result, own);
       const earlier = keptPartOf(evidence);
       if (earlier) return { evidence: null, duplicateOf: earlier.id };
@@ -122,8 +136,9 @@ export function evidenceHandlers({ ports, store, files }: DeskContext): Evidence
       return {};
     },
     'evidence.restore'({ evidenceId }) {
-      if (keptPartOf(findEvidence(store, evidenceId)))
-        throw new StoreFault({ code: 'already-there', path: evidenceId });
+      const evidence = findEvidence(store, evidenceId);
+      if (keptPartOf(evidence)) throw new StoreFault({ code: 'already-there', path: evidenceId });
+      refuseOtherClock(evidence, findHousehold(store, evidence.householdId).household.zone);
       return store.restoreEvidence(evidenceId)!;
     },
     'evidence.readings'({ seriesId, from, to }) {

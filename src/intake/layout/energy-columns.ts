@@ -45,8 +45,9 @@ export function seriesColumns(
   const found = readings.length > 0 ? readings : all;
   const best = found[0];
   if (!best) return [];
-  const energies = logColumns(found);
-  const log = energies && [...energies, ...machineColumns(sheet, taken)].toSorted((a, b) => a.index - b.index);
+  const machine = machineColumns(sheet, taken);
+  const energies = logColumns(found) ?? heatAlone(found, machine.length > 0);
+  const log = energies && [...energies, ...machine].toSorted((a, b) => a.index - b.index);
   if (log) {
     remarkLog(sheet, log, all, book);
     return log;
@@ -89,7 +90,7 @@ export function logColumns(found: readonly ColumnFacts[]): ColumnFacts[] | undef
     const own = energies.filter(pick);
     const inKWh = own.filter((c) => c.meaning.unit === 'kWh');
     const pool = inKWh.length > 0 ? inKWh : own;
-    const totals = pool.filter((c) => /total|sum|all\b/i.test(c.heading));
+    const totals = pool.filter(isTotal);
     return totals.length > 0 ? totals.slice(0, 1) : pool;
   };
   const heat = of((c) => c.meaning.carrier === 'heat');
@@ -98,6 +99,21 @@ export function logColumns(found: readonly ColumnFacts[]): ColumnFacts[] | undef
   const outdoor = found.filter((c) => c.meaning.carrier === 'outdoor-temperature').slice(0, 1);
   return [...electricity, ...heat, ...outdoor].toSorted((a, b) => a.index - b.index);
 }
+
+/** Heat without electricity and with temperatures, as heat meters log it; the volume of the water is no gas. */
+function heatAlone(found: readonly ColumnFacts[], hasMachine: boolean): ColumnFacts[] | undefined {
+  const heat = found.filter((c) => c.meaning.carrier === 'heat');
+  const outdoor = found.filter((c) => c.meaning.carrier === 'outdoor-temperature').slice(0, 1);
+  const isWater = (c: ColumnFacts) => c.meaning.unit === 'm³' && !/gas/i.test(c.heading);
+  const others = found.filter((c) => c.meaning.unit !== '°C' && c.meaning.carrier !== 'heat' && !isWater(c));
+  if (heat.length === 0 || others.length > 0 || !(hasMachine || outdoor.length > 0)) return undefined;
+  const inKWh = heat.filter((c) => c.meaning.unit === 'kWh');
+  const pool = inKWh.length > 0 ? inKWh : heat;
+  const total = pool.find((c) => isTotal(c));
+  return [...(total ? [total] : pool), ...outdoor];
+}
+
+const isTotal = (c: ColumnFacts): boolean => /total|sum|all\b/i.test(c.heading);
 
 /** Flow, return and source of the machine: the first column of each. */
 export function machineColumns(sheet: Sheet, taken: readonly (number | undefined)[]): ColumnFacts[] {

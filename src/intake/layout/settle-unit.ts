@@ -38,9 +38,15 @@ export function settleUnit(
   const settled: EnergyUnit = fits ? unit : isTemperature(settledCarrier) ? '°C' : 'kWh';
   if (!fits) book.add('unit-not-of-carrier', 'question', { column: name, found: unit, expected: settled });
   if (stated === undefined && settled !== '°C')
-    book.add('unit-guessed', 'question', { column: name, found: perDayText(perDay), expected: settled });
+    book.add('unit-guessed', 'question', {
+      column: name,
+      carrier: settledCarrier,
+      found: perDayText(perDay),
+      expected: settled,
+    });
   const factor = kWhPerUnit(settled, settledCarrier, context, choices.calorificMJPerM3);
-  if (choices.unit === undefined && settled !== '°C') doubtUnit(name, settled, perDay * factor, book);
+  if (choices.unit === undefined && settled !== '°C')
+    doubtUnit({ column: name, carrier: settledCarrier, expected: settled }, perDay * factor, book);
   if (
     isVolumeOfGas(settled) &&
     choices.calorificMJPerM3 === undefined &&
@@ -73,10 +79,13 @@ function guessUnit(carrier: Carrier, perDay: number): EnergyUnit {
 
 const perDayText = (perDay: number): string => (Number.isNaN(perDay) ? '' : `${Number(perDay.toPrecision(3))} a day`);
 
-function doubtUnit(column: string, unit: EnergyUnit, kWhPerDay: number, book: RemarkBook): void {
-  if (Number.isNaN(kWhPerDay)) return;
-  const found = `${Number(kWhPerDay.toPrecision(3))} kWh a day`;
-  if (kWhPerDay > MOST_KWH_A_DAY) book.add('unit-doubtful', 'question', { column, found, expected: unit });
-  else if (kWhPerDay < LEAST_KWH_A_DAY && kWhPerDay > 0 && (unit === 'Wh' || unit === 'kWh'))
-    book.add('unit-doubtful', 'question', { column, found, expected: unit });
+function doubtUnit(
+  settled: { readonly column: string; readonly carrier: Carrier; readonly expected: EnergyUnit },
+  kWhPerDay: number,
+  book: RemarkBook,
+): void {
+  const isSmall = settled.expected === 'Wh' || settled.expected === 'kWh';
+  const isOdd = kWhPerDay > MOST_KWH_A_DAY || (isSmall && kWhPerDay > 0 && kWhPerDay < LEAST_KWH_A_DAY);
+  if (isOdd)
+    book.add('unit-doubtful', 'question', { ...settled, found: `${Number(kWhPerDay.toPrecision(3))} kWh a day` });
 }

@@ -4,6 +4,7 @@ import { createStampReader, UNREADABLE } from '../dates/stamp-reader.ts';
 import { isMissing, readAwkwardNumber } from '../numbers/read-number.ts';
 import { cellCount, cellText, rowTexts, type Table } from '../text/table.ts';
 import { type ColumnFacts, columnFacts, isDateColumn } from './column-facts.ts';
+import { pairLastReadings } from './last-reading.ts';
 import { nameLogColumns } from './log-headings.ts';
 
 export interface Sheet {
@@ -116,7 +117,8 @@ function describeSheet(
   const width = widthOf(table, firstRow, headingRow);
   const headings = joinHeadings(table, headingRow, firstRow, width);
   const rows = sampleRows(table, firstRow);
-  const columns = nameLogColumns(headings.map((heading, index) => columnFacts(table, index, rows, heading)));
+  const facts = headings.map((heading, index) => columnFacts(table, index, rows, heading));
+  const columns = pairLastReadings(nameLogColumns(facts));
   const preamble = Array.from({ length: Math.max(0, headingRow < 0 ? firstRow : headingRow) }, (_, row) => ({
     line: table.lineOfRow[row]!,
     text: rowTexts(table, row).join(' ').trim(),

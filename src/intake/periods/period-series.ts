@@ -1,6 +1,6 @@
 /** Bills, meter-reading periods and deliveries as a series of periods, with holes and overlaps named. */
 import { toCivilDate } from '../../model/calendar/civil.ts';
-import type { EvidencePeriod, Series } from '../../model/evidence/evidence.ts';
+import { type EvidencePeriod, isTemperature, type Series } from '../../model/evidence/evidence.ts';
 import type { Quantity } from '../layout/settle-unit.ts';
 import { MAX_HOUSE_KW } from '../readings/screen-values.ts';
 import type { RemarkBook } from '../remark-book.ts';
@@ -14,13 +14,14 @@ export function periodSeries(
   raw: readonly RawPeriod[],
   book: RemarkBook,
 ): Series | undefined {
-  const inOrder = dropRepeats(dropAbsurd(raw, book), book).toSorted(
+  const inDegrees = isTemperature(quantity.carrier);
+  const inOrder = dropRepeats(inDegrees ? raw : dropAbsurd(raw, book), inDegrees, book).toSorted(
     (a, b) => a.fromDay - b.fromDay || a.toDay - b.toDay,
   );
-  const sorted = mergeEstimated(inOrder, book);
+  const sorted = inDegrees ? inOrder : mergeEstimated(inOrder, book);
   const first = sorted[0];
   if (!first) return undefined;
-  const { covered, lastDay } = remarkHoles(sorted, book);
+  const { covered, lastDay } = remarkHoles(sorted, inDegrees, book);
   const periods = sorted.map(
     (period): EvidencePeriod => ({
       from: toCivilDate(period.fromDay),
@@ -33,7 +34,7 @@ export function periodSeries(
     }),
   );
   const estimatedCount = periods.filter((p) => p.quality === 'estimated').length;
-  if (estimatedCount > 0)
+  if (estimatedCount > 0 && !inDegrees)
     book.add('estimated', 'note', {
       count: estimatedCount,
       effectKWh: periods.reduce((sum, p) => sum + (p.quality === 'estimated' ? p.kWh : 0), 0),
@@ -47,12 +48,18 @@ export function periodSeries(
     resolution: 'period',
     from: toCivilDate(first.fromDay),
     to: toCivilDate(lastDay),
-    total: periods.reduce((sum, p) => sum + p.kWh, 0),
+    total: inDegrees ? meanOf(sorted) : periods.reduce((sum, p) => sum + p.kWh, 0),
     periods,
     present: covered,
     expected: lastDay - first.fromDay,
     estimatedCount,
   };
+}
+
+/** Mean over the days [°C]. */
+function meanOf(periods: readonly RawPeriod[]): number {
+  const days = ({ fromDay, toDay }: RawPeriod) => toDay - fromDay;
+  return periods.reduce((sum, p) => sum + p.kWh * days(p), 0) / periods.reduce((sum, p) => sum + days(p), 0);
 }
 
 /** More a day than a house can draw is a slip of the pen or the unit. */
@@ -71,20 +78,29 @@ function dropAbsurd(raw: readonly RawPeriod[], book: RemarkBook): RawPeriod[] {
 }
 
 /** The same period twice counts once; with another value, the later row counts. */
-function dropRepeats(raw: readonly RawPeriod[], book: RemarkBook): RawPeriod[] {
+function dropRepeats(raw: readonly RawPeriod[], inDegrees: boolean, book: RemarkBook): RawPeriod[] {
   const kept = new Map<string, RawPeriod>();
   for (const period of raw) {
     const key = `${period.fromDay} ${period.toDay}`;
     const known = kept.get(key);
     if (known?.kWh === period.kWh) book.tally('duplicate-same', 'note', { row: period.line, count: 1 });
     else if (known)
-      book.tally('duplicate-different', 'note', { row: period.line, count: 1, effectKWh: period.kWh - known.kWh });
+      book.tally('duplicate-different', 'note', {
+        row: period.line,
+        count: 1,
+        ...(inDegrees ? {} : { effectKWh: period.kWh - known.kWh }),
+      });
     kept.set(key, period);
   }
   return [...kept.values()];
 }
 
-function remarkHoles(sorted: readonly RawPeriod[], book: RemarkBook): { covered: number; lastDay: number } {
+function remarkHoles(
+  sorted: readonly RawPeriod[],
+  inDegrees: boolean,
+  book: RemarkBook,
+): { covered: number; lastDay: number } {
+  const effect = (kWh: number) => (inDegrees ? {} : { effectKWh: Math.round(kWh * 10) / 10 });
   const kWh = sorted.reduce((sum, period) => sum + period.kWh, 0);
   const perDayKWh = kWh / sorted.reduce((days, period) => days + period.toDay - period.fromDay, 0);
   let covered = 0;
@@ -96,7 +112,7 @@ function remarkHoles(sorted: readonly RawPeriod[], book: RemarkBook): { covered:
         from: toCivilDate(lastDay),
         to: toCivilDate(period.fromDay),
         count: period.fromDay - lastDay,
-        effectKWh: Math.round((period.fromDay - lastDay) * perDayKWh * 10) / 10,
+        ...effect((period.fromDay - lastDay) * perDayKWh),
       });
     else if (period.fromDay < lastDay)
       book.tally('period-overlap', 'note', {
@@ -104,10 +120,7 @@ function remarkHoles(sorted: readonly RawPeriod[], book: RemarkBook): { covered:
         from: toCivilDate(period.fromDay),
         to: toCivilDate(Math.min(lastDay, period.toDay)),
         count: Math.min(lastDay, period.toDay) - period.fromDay,
-        effectKWh:
-          Math.round(
-            ((Math.min(lastDay, period.toDay) - period.fromDay) / (period.toDay - period.fromDay)) * period.kWh * 10,
-          ) / 10,
+        ...effect(((Math.min(lastDay, period.toDay) - period.fromDay) / (period.toDay - period.fromDay)) * period.kWh),
       });
     covered += Math.max(0, period.toDay - Math.max(lastDay, period.fromDay));
     lastDay = Math.max(lastDay, period.toDay);

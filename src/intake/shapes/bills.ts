@@ -1,4 +1,5 @@
 /** One bill or month a row: from, to and what was used between, or the label of a month or quarter. */
+import { isTemperature } from '../../model/evidence/evidence.ts';
 import { readDates, settleDayFirst } from '../dates/read-dates.ts';
 import type { ColumnFacts } from '../layout/column-facts.ts';
 import { commonUnit, quantityColumns, seriesColumns } from '../layout/energy-columns.ts';
@@ -156,7 +157,7 @@ function toRawPeriods({ sheet, choices, context, book }: ShapeInput, one: RowsOf
     const value = values[i]!;
     const line = sheet.table.lineOfRow[rows[i]!]!;
     if (Number.isNaN(value) || Number.isNaN(periods.fromDay[i]!) || Number.isNaN(periods.toDay[i]!)) continue;
-    if (value < 0) {
+    if (value < 0 && !isTemperature(quantity.carrier)) {
       book.tally('negative', 'note', { row: line, column: columnName(sheet, one.facts.index), found: String(value) });
       continue;
     }

@@ -6,6 +6,7 @@ import type { Sheet } from '../layout/sheet.ts';
 import { stepOf } from '../layout/sheet-step.ts';
 import { columnName, settleDecimal } from '../layout/value-cells.ts';
 import { remarkAfterToday, remarkOrder } from '../readings/remark-order.ts';
+import { cellText } from '../text/table.ts';
 import { readCounter } from './counter-series.ts';
 import { findQualityColumn } from './long-interval.ts';
 import { type IntakeShape, nothingRead, type ShapeInput } from './shape.ts';
@@ -62,6 +63,12 @@ export const register: IntakeShape = {
       book.add('register-alone', 'refusal', { column: columnName(sheet, columns[0]!.index) });
       return nothingRead(choices, dates.count);
     }
+    if (choices.shape === undefined && built.every((b) => b.series.total === 0))
+      book.add('register-still', 'question', {
+        column: columnName(sheet, columns[0]!.index),
+        found: cellText(sheet.table, dates.rows[0]!, columns[0]!.index),
+        count: dates.count,
+      });
     return {
       choices: {
         shape: register.name,

@@ -76,6 +76,10 @@ export const Series = z.object({
 });
 export type Series = z.infer<typeof Series>;
 
+/** Whether its days were cut out of finer readings by the clock of the home. */
+export const isCutByClock = ({ resolution, dayShape }: Series): boolean =>
+  resolution === 'interval' || dayShape !== undefined;
+
 /** What intake has to say about a file: data here, a sentence in `words`. */
 export const Remark = z.object({
   code: z.string(),
@@ -85,6 +89,8 @@ export const Remark = z.object({
   /** Line of the file, counted from 1. */
   row: z.int().optional(),
   column: z.string().optional(),
+  /** What the column is of, where the usual amount depends on it. */
+  carrier: Carrier.optional(),
   found: z.string().optional(),
   expected: z.string().optional(),
   /** How often, where a remark stands for many rows. */
@@ -112,6 +118,8 @@ export const Evidence = z.object({
   importedOn: z.string(),
   sha256: z.string(),
   part: FilePart.optional(),
+  /** Clock that its days were cut by, where its readings are finer than a day. */
+  zone: z.string().optional(),
   shape: z.string(),
   series: z.array(Series),
   remarks: z.array(Remark),

@@ -2,6 +2,7 @@ import type { CheckedBill } from '../../model/bill/check-bill-sums.ts';
 import type { BillRow } from '../../model/bill/compare-rows.ts';
 import { billCauseSentence, NO_EXPLANATION, reachSentence, rowName, rowSum, rowValue } from '../../words/bill-sums.ts';
 import { say } from '../../words/say.ts';
+import { keepTogether } from '../shared/split-spoken.ts';
 
 /** What would explain a difference; then line by line what is on the bill, worked out, and apart. */
 export function SumsResult({ checked }: { readonly checked: CheckedBill }) {
@@ -44,12 +45,14 @@ export function SumsResult({ checked }: { readonly checked: CheckedBill }) {
               <tr key={at} className={row.kind === 'total' ? 'sums-total' : undefined}>
                 <th scope="row">
                   {rowName(row, several)}
-                  {rowSum(row) === '' ? null : <span className="quiet small sums-how">{rowSum(row)}</span>}
+                  {rowSum(row) === '' ? null : (
+                    <span className="quiet small sums-how">{keepTogether(rowSum(row))}</span>
+                  )}
                 </th>
                 <td className="number">
-                  {rowValue(row, row.printed) || <span className="quiet">{say('not given')}</span>}
+                  {keepTogether(rowValue(row, row.printed)) || <span className="quiet">{say('not given')}</span>}
                 </td>
-                <td className="number">{rowValue(row, row.reckoned)}</td>
+                <td className="number">{keepTogether(rowValue(row, row.reckoned))}</td>
                 <td className="number">{differenceOf(row)}</td>
               </tr>
             ))}
@@ -66,6 +69,6 @@ function differenceOf(row: BillRow) {
   if (difference === undefined) return '';
   const least = row.unit === 'kWh' ? 0.05 : 0.5;
   if (Math.abs(difference) < least) return <span className="quiet">{say('none')}</span>;
-  const text = rowValue(row, difference);
+  const text = keepTogether(rowValue(row, difference));
   return <strong>{difference > 0 ? `+${text}` : text}</strong>;
 }

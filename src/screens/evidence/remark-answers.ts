@@ -64,11 +64,22 @@ export function answersTo(remark: Remark, preview: IntakePreview): readonly Answ
       return UNITS.map((unit) => ({ label: reword(unit), choice: { unit }, holds: choices.unit === unit }));
     case 'calorific-assumed':
       return calorificAnswers(remark, choices);
+    case 'register-still':
+      return stillAnswers(preview);
     case 'sheet-asked':
       return sheetChoices(preview);
     default:
       return [];
   }
+}
+
+/** Amounts are of the shape that fits best after the counter. */
+function stillAnswers({ candidates, shape }: IntakePreview): readonly Answer[] {
+  const amounts = candidates.find((one) => one.shape !== shape)?.shape;
+  return [
+    { label: say('A counter'), choice: { shape: shape ?? undefined }, holds: true },
+    { label: say('Amounts used'), choice: { shape: amounts }, holds: false },
+  ];
 }
 
 /** The value taken can be confirmed; another is typed in its field below. */

@@ -1,3 +1,4 @@
+import { isCutByClock } from '../../model/evidence/evidence.ts';
 import { phrase, say } from '../../words/say.ts';
 import { useHousehold } from '../household-context.tsx';
 import { type Choice, ChoiceField, sayChoices } from '../shared/choice-field.tsx';
@@ -17,7 +18,7 @@ const ZONES: readonly Choice<string>[] = [
 export function ZoneField() {
   const { household, series, change } = useHousehold();
   const { zone } = household;
-  const isFixed = series.some(({ resolution, dayShape }) => resolution === 'interval' || dayShape !== undefined);
+  const isFixed = series.some(isCutByClock);
   const named = ZONES.find(({ value }) => value === zone) ?? { value: zone, label: zone };
   const others = isFixed ? [] : ZONES.filter(({ value }) => value !== zone);
   return (

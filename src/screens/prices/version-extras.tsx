@@ -37,6 +37,7 @@ export function VersionExtras(props: {
           value={version.exportPencePerKWh}
           limits={{ min: -200, max: 500, unit: `${penceSign()}/kWh` }}
           onChange={(exportPencePerKWh) => set({ exportPencePerKWh })}
+          note={say('Kept with the tariff. The comparison does not count what is sent out.')}
         />
         <NumberField
           label={say('Charge on power')}

@@ -179,6 +179,10 @@ export const DESK: Catalogue = {
   'The same file has been imported again since, so that it would count twice.':
     'Dieselbe Datei wurde seither noch einmal importiert und würde doppelt zählen.',
   'Take the newer import back first.': 'Nehmen Sie zuerst den neueren Import zurück.',
+  '{fileName} was cut into days by the clock of {zone}; the home now goes by {zoneOfHome}.':
+    'Die Tage von {fileName} sind nach der Uhr von {zone} geschnitten; das Haus geht jetzt nach {zoneOfHome}.',
+  'Choose the file again, or set the clock of the home back in “Heat needed”.':
+    'Wählen Sie die Datei noch einmal, oder stellen Sie die Uhr des Hauses unter „Wärmebedarf“ zurück.',
   'The data file {path} cannot be opened or written.': 'Die Datendatei {path} lässt sich nicht öffnen oder schreiben.',
   'Look whether the folder exists, is yours to write to and has room left.':
     'Prüfen Sie, ob es den Ordner gibt, ob Sie darin schreiben dürfen und ob Platz frei ist.',

@@ -84,6 +84,8 @@ export const EVIDENCE_SCREEN: Catalogue = {
   '{fileName} is back.': '{fileName} ist wieder da.',
   'What is kept': 'Was gespeichert ist',
   'Taken back': 'Zurückgenommen',
+  'A counter': 'Ein Zähler',
+  'Amounts used': 'Verbrauch',
   'Bring it again': 'Wieder hereinholen',
   '{fileName}, kept {date}': '{fileName}, gespeichert am {date}',
   '{fileName}, sheet {sheet}, kept {date}': '{fileName}, Blatt {sheet}, gespeichert am {date}',

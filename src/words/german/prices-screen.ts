@@ -125,6 +125,8 @@ export const PRICES_SCREEN: Catalogue = {
   'Then tick “bank holidays” among the days of a price.':
     'Kreuzen Sie dann bei den Tagen eines Preises „an Feiertagen“ an.',
   'Paid for export': 'Vergütung für Einspeisung',
+  'Kept with the tariff. The comparison does not count what is sent out.':
+    'Bleibt beim Tarif stehen. Der Vergleich zählt Eingespeistes nicht.',
   '{sign} a kW': '{sign}/kW',
   'For each kW and month.': 'Je kW und Monat.',
   'Power agreed': 'Vereinbarte Leistung',

@@ -89,10 +89,10 @@ export const REMARKS: Catalogue = {
     '{at}: {found} ist anders geschrieben als die anderen Zahlen ({column}); deren Dezimalzeichen ist „{expectedNames}“. Berichtigen Sie die Datei, oder wählen Sie das Zeichen.',
   '{file} writes decimals with a comma ({column}). They were read so.':
     '{file} schreibt Dezimalen mit Komma ({column}). So wurden sie gelesen.',
-  '{file} does not say the unit of {column}. It has {said, select, yes {{words}} other {amounts}}, so we took {expected}. A home uses 5 to 60 kWh of electricity a day. Confirm or choose the unit.':
-    '{file} nennt die Einheit nicht ({column}). Dort stehen {said, select, yes {{words}} other {Mengen}}, darum nehmen wir {expected}. Ein Haus braucht 5 bis 60 kWh Strom am Tag. Bestätigen oder wählen Sie die Einheit.',
-  '{column} of {file} says {expected}, which makes {words}. A home uses 5 to 60 kWh of electricity a day and seldom over 300 kWh of gas. Confirm or choose the unit.':
-    '{column} von {file} nennt {expected}, das ergibt {words}. Ein Haus braucht 5 bis 60 kWh Strom am Tag und selten über 300 kWh Gas. Bestätigen oder wählen Sie die Einheit.',
+  '{file} does not say the unit of {column}. It has {said, select, yes {{words}} other {amounts}}, so we took {expected}. {carrier, select, electricity {A home uses 5 to 60 kWh of electricity a day. } gas {A home seldom uses more than 300 kWh of gas a day. } other {}}Confirm or choose the unit.':
+    '{file} nennt die Einheit nicht ({column}). Dort stehen {said, select, yes {{words}} other {Mengen}}, darum nehmen wir {expected}. {carrier, select, electricity {Ein Haus braucht 5 bis 60 kWh Strom am Tag. } gas {Ein Haus braucht selten mehr als 300 kWh Gas am Tag. } other {}}Bestätigen oder wählen Sie die Einheit.',
+  '{column} of {file} says {expected}, which makes {words}. {carrier, select, electricity {A home uses 5 to 60 kWh of electricity a day. } gas {A home seldom uses more than 300 kWh of gas a day. } other {}}Confirm or choose the unit.':
+    '{column} von {file} nennt {expected}, das ergibt {words}. {carrier, select, electricity {Ein Haus braucht 5 bis 60 kWh Strom am Tag. } gas {Ein Haus braucht selten mehr als 300 kWh Gas am Tag. } other {}}Bestätigen oder wählen Sie die Einheit.',
   '{at}: {column} reads {names}, where the column is in {expectedNames}. It counts as missing. Write it in {expectedNames} too.{alike}':
     '{at}: {column} lautet {names}, die Spalte ist aber in {expectedNames}. Der Wert gilt als fehlend. Schreiben Sie auch ihn in {expectedNames}.{alike}',
   '{column} of {file} says {words}, which does not go with what it is of. We took {expected}. Choose what the file is of, or its unit.':
@@ -185,6 +185,8 @@ export const REMARKS: Catalogue = {
     '{at}: Das Zählwerk fiel ({words}){hasDays, select, yes { zwischen {from} und {to}} other {}}. Der Zähler wurde getauscht, oder eine Zahl ist falsch. Der Verbrauch dazwischen ist nicht bekannt. Fügen Sie den letzten Stand des alten Zählers hinzu.{alike}',
   '{file} has too few readings of the counter. Two are needed to know what was used.':
     '{file} hat zu wenige Zählerstände. Zwei sind nötig, um den Verbrauch zu kennen.',
+  '{file} shows {found} in each of {count, plural, one {# row} other {# rows}} of {column}. We took it for a counter that stood still, so that nothing was used. If each row is an amount used, choose that.':
+    '{file} zeigt {found} in {count, plural, one {# Zeile} other {jeder von # Zeilen}} ({column}). Wir nehmen einen Zähler an, der stillstand; dann wurde nichts verbraucht. Ist jede Zeile ein Verbrauch, wählen Sie das.',
   '{at} was estimated, and a later actual reading put it right. The rows from {from} to {to} are read as one period, {energy} in all.{alike}':
     '{at} war geschätzt, und eine spätere Ablesung stellte es richtig. Die Zeilen von {from} bis {to} gelten als eine Zeitspanne, zusammen {energy}.{alike}',
   '{file}: {column} is one amount for several registers, {names} in all. It cannot be shared out, so it was left out.':

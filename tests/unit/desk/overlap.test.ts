@@ -92,6 +92,26 @@ describe('which import counts', () => {
     expect((await home.open()).series).toEqual([joined]);
   });
 
+  test('an import cut by another clock is not brought again', async () => {
+    const home = openHome();
+    await home.create();
+    const { id } = await home.bring('old.csv', fileOf(0, 48 * 4));
+    await home.call('evidence.undo', { evidenceId: id });
+    const { household, revision } = await home.open();
+    const { revision: next } = await home.call<{ revision: number }>('household.save', {
+      household: { ...household, zone: 'America/New_York' },
+      revision,
+    });
+    await expect(home.call('evidence.restore', { evidenceId: id })).rejects.toMatchObject({
+      code: 'other-clock',
+      message: expect.stringContaining('old.csv was cut into days by the clock of Europe/London'),
+    });
+    expect((await home.open()).evidence).toEqual([]);
+    await home.call('household.save', { household, revision: next });
+    await home.call('evidence.restore', { evidenceId: id });
+    expect((await home.open()).evidence).toHaveLength(1);
+  });
+
   test('the preview says it before anything is kept, and nothing is said once the older is gone', async () => {
     const home = openHome();
     const householdId = await home.create();

@@ -249,6 +249,12 @@ const CASES: readonly [file: string, shape: string, series: string | readonly st
     'unit-guessed? register-exchange@4 period-hole@5',
   ],
   ['counter-half-hours.csv', 'counter', SPRING, ''],
+  [
+    'counter-still.csv',
+    'counter',
+    'electricity day 2025-01-01..2025-01-20 0 19/19 19d',
+    'carrier-guessed? unit-guessed? register-still?',
+  ],
   // 11 days of 4.5 m³ × 1.02264 × 39.5 ÷ 3.6
   ['counter-days.csv', 'counter', 'gas day 2025-01-10..2025-01-21 555.421 11/11 11d', 'calorific-assumed?'],
   // Meter data in the open XML standard
@@ -365,6 +371,27 @@ const CASES: readonly [file: string, shape: string, series: string | readonly st
   ],
   // 6.48 + 5.40 + 4.32 GJ ÷ 3.6 MJ a kWh
   ['heat-meter-gigajoules.csv', 'bills', 'heat heat-output period 2025-01-01..2025-04-01 4500 90/90 3p', ''],
+  // A heat meter without the machine's electricity; the degrees are means by the day: (31 × -1.5 + 28 × 5.1 + 31 × 7.2) ÷ 90
+  [
+    'heat-meter-months.csv',
+    'bills',
+    [
+      'heat heat-output period 2025-01-01..2025-04-01 2300 90/90 3p',
+      'outdoor-temperature period 2025-01-01..2025-04-01 3.55 90/90 3p',
+      'flow-temperature machine period 2025-01-01..2025-04-01 37.224 90/90 3p',
+    ],
+    'several-series',
+  ],
+  [
+    'heat-meter-hours.csv',
+    'readings',
+    [
+      "heat heat-output 60' 2025-01-01..2025-01-03 68.8 48/48 2d",
+      "flow-temperature machine 60' 2025-01-01..2025-01-03 38.433 48/48 2d",
+      "return-temperature machine 60' 2025-01-01..2025-01-03 33.294 48/48 2d",
+    ],
+    'columns-left-out several-series',
+  ],
   // Registers named in a column
   [
     'registers-import-export.csv',
@@ -410,6 +437,12 @@ const CASES: readonly [file: string, shape: string, series: string | readonly st
     'bills',
     'electricity period 2026-01-01..2026-07-01 1500 181/181 2p',
     'estimated columns-not-understood',
+  ],
+  [
+    'bills-last-reading.csv',
+    'bills',
+    'electricity period 2026-01-01..2026-03-01 560 59/59 2p',
+    'carrier-guessed?',
   ],
   [
     'bills-whole-day-night.csv',

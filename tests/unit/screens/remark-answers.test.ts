@@ -45,10 +45,18 @@ describe('every question of the corpus can be answered', () => {
         'decimal-mixed',
         'calorific-assumed',
         'sheet-asked',
+        'register-still',
         'espi-type-missing',
         'espi-clock-asked',
       ].filter((code) => !codes.has(code)),
     ).toEqual([]);
+  });
+
+  test('a column that never changes is amounts, if that is chosen', () => {
+    const still = read('counter-still.csv');
+    const [, amounts] = answersTo(still.remarks.find((r) => r.code === 'register-still')!, still);
+    const chosen = read('counter-still.csv', amounts?.choice);
+    expect([chosen.shape, chosen.series[0]?.total.toFixed(6)]).toEqual(['days', '4.000000']);
   });
 
   test('another sheet is read as what it is, whatever was chosen for the first', () => {
