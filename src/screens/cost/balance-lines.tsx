@@ -11,6 +11,7 @@ import {
 } from '../../words/cost.ts';
 import { factor, pence } from '../../words/numbers.ts';
 import { ratioSentence } from '../../words/prices.ts';
+import { say } from '../../words/say.ts';
 import { useHousehold } from '../household-context.tsx';
 import { HowWeKnow } from '../shared/how-we-know.tsx';
 import { costWorking } from '../shared/name-working.ts';
@@ -25,20 +26,20 @@ export function BalanceLines({ appraisal }: { readonly appraisal: Appraisal }) {
     ...(versus ? [rangedWorking(versus.saving)] : []),
     ...(versus && beside ? breakEvenWorkings(appraisal, pump, beside, versus) : []),
     ...[pump, ...(beside ? [beside] : [])].flatMap((system) =>
-      roomHeatWorking(system, `Heat for the rooms. ${costWorking(system).title}`),
+      roomHeatWorking(system, say('Heat for the rooms. {title}', { title: costWorking(system).title })),
     ),
     ...winterWorkings(pump),
   ];
   return (
     <section aria-labelledby="balance">
-      <h3 id="balance">Where the balance tips</h3>
+      <h3 id="balance">{say('Where the balance tips')}</h3>
       {versus && beside ? (
         <>
           <p className="explain">{differenceSentence(appraisal)}</p>
           <p className="explain">
             <Spoken
-              sentence={`${breakEvenSentence(versus, beside.kind)} Here it is ${factor(whole.value)}.`}
-              figures={[{ text: `is ${factor(whole.value)}`, working: whole.working }]}
+              sentence={`${breakEvenSentence(versus, beside.kind)} ${say('Here it is {factor}.', { factor: factor(whole.value) })}`}
+              figures={[{ text: say('is {factor}', { factor: factor(whole.value) }), working: whole.working }]}
               onOpen={openWorking}
             />{' '}
             {beside.carrier === 'electricity'
@@ -59,7 +60,7 @@ export function BalanceLines({ appraisal }: { readonly appraisal: Appraisal }) {
         {roomHeatPriceSentence(appraisal)}
       </p>
       <p className="explain">
-        {winterSentence(pump)} <HowWeKnow find={find} about="Where the balance tips" plain />
+        {winterSentence(pump)} <HowWeKnow find={find} about={say('Where the balance tips')} plain />
       </p>
     </section>
   );

@@ -15,6 +15,7 @@ import { useFollowing } from './use-following.ts';
 import { useWhatIf } from './use-what-if.ts';
 import { WhatIfRow } from './what-if-row.tsx';
 import './cost.css';
+import { say } from '../../words/say.ts';
 
 export function CostStage() {
   const { goTo } = useHousehold();
@@ -35,7 +36,7 @@ export function CostStage() {
         <MonthsFigure appraisal={below} />
         {asTable ? null : (
           <section aria-labelledby="made-of">
-            <h3 id="made-of">What it is made of</h3>
+            <h3 id="made-of">{say('What it is made of')}</h3>
             <SystemsTable appraisal={below} />
           </section>
         )}
@@ -53,15 +54,15 @@ export function CostStage() {
         <WhatIfRow state={state} />
         <div className="actions">
           <button type="button" className="main" onClick={() => goTo('walk')}>
-            Show it at the table
+            {say('Show it at the table')}
           </button>
           <button type="button" onClick={() => goTo('promise')}>
-            Keep as a promise
+            {say('Keep as a promise')}
           </button>
           <button type="button" aria-pressed={asTable} onClick={() => setAsTable(!asTable)}>
-            {asTable ? 'As a picture' : 'All as a table'}
+            {asTable ? say('As a picture') : say('All as a table')}
           </button>
-          <span className="quiet small push">underlined figures open their working</span>
+          <span className="quiet small push">{say('underlined figures open their working')}</span>
         </div>
       </div>
       <QuestionList stage="cost" />

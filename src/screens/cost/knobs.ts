@@ -2,12 +2,13 @@
 import type { Appraisal, WhatIf } from '../../model/appraisal/appraisal.ts';
 import { designFlow } from '../../model/heat-pump/flow.ts';
 import type { Household } from '../../model/household/household.ts';
-import { degrees, grouped, pence } from '../../words/numbers.ts';
+import { degrees, grouped, pence, penceSign, uncapitalised } from '../../words/numbers.ts';
+import { phrase, say } from '../../words/say.ts';
 
 export const KNOB_NAMES = ['flow', 'room', 'water', 'electricity', 'winter'] as const;
 export type KnobName = (typeof KNOB_NAMES)[number];
 
-export const WINTERS = ['mild', 'typical', 'cold'] as const;
+export const WINTERS = [phrase('mild'), phrase('typical'), phrase('cold')] as const;
 
 export interface Knob {
   readonly name: KnobName;
@@ -59,13 +60,13 @@ function knobOf({ field, scale, ...plan }: Plan): Knob {
 function winterKnob(): Knob {
   return {
     name: 'winter',
-    label: 'Winter',
+    label: say('Winter'),
     unit: '',
     min: 0,
     max: 2,
     step: 1,
     today: 1,
-    say: (value) => WINTERS[value] ?? 'typical',
+    say: (value) => say(WINTERS[value] ?? 'typical'),
     read: (whatIf) => WINTERS.indexOf(whatIf.winter ?? 'typical'),
     write: ({ winter: _, ...rest }, value) => {
       const winter = WINTERS[Math.round(value)];
@@ -82,7 +83,7 @@ export function listKnobs(household: Household, appraisal: Appraisal): Knob[] {
     knobOf({
       name: 'flow',
       field: 'flowC',
-      label: emitters === 'floor' ? 'Floor water' : 'Radiator water',
+      label: emitters === 'floor' ? say('Floor water') : say('Radiator water'),
       unit: '°C',
       min: 30,
       max: 60,
@@ -94,7 +95,7 @@ export function listKnobs(household: Household, appraisal: Appraisal): Knob[] {
     knobOf({
       name: 'room',
       field: 'roomC',
-      label: 'Rooms',
+      label: say('Rooms'),
       unit: '°C',
       min: 16,
       max: 24,
@@ -106,20 +107,20 @@ export function listKnobs(household: Household, appraisal: Appraisal): Knob[] {
     knobOf({
       name: 'water',
       field: 'waterShare',
-      label: 'Hot water',
+      label: say('Hot water'),
       unit: '%',
       min: 50,
       max: 200,
       step: 5,
       today: 100,
       scale: 100,
-      say: (value) => `${grouped(value)}% of today’s`,
+      say: (value) => say('{count}% of today’s', { count: grouped(value) }),
     }),
     knobOf({
       name: 'electricity',
       field: 'electricityShare',
-      label: 'Electricity',
-      unit: 'p',
+      label: say('Electricity'),
+      unit: penceSign(),
       min: 10,
       max: 45,
       step: 0.1,
@@ -137,6 +138,6 @@ export const isUnchanged = (whatIf: WhatIf): boolean => Object.keys(whatIf).leng
 export function sayWhatIf(knobs: readonly Knob[], whatIf: WhatIf): string {
   return knobs
     .filter((knob) => knob.read(whatIf) !== knob.today)
-    .map((knob) => `${knob.label.charAt(0).toLowerCase()}${knob.label.slice(1)} ${knob.say(knob.read(whatIf))}`)
+    .map((knob) => `${uncapitalised(knob.label)} ${knob.say(knob.read(whatIf))}`)
     .join(', ');
 }

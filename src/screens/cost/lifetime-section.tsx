@@ -23,6 +23,7 @@ import {
   worthSentence,
 } from '../../words/lifetime.ts';
 import { spokenPounds } from '../../words/numbers.ts';
+import { say } from '../../words/say.ts';
 import { useHousehold } from '../household-context.tsx';
 import { HowWeKnow } from '../shared/how-we-know.tsx';
 import { Spoken, type SpokenFigure } from '../shared/spoken.tsx';
@@ -53,7 +54,7 @@ export function LifetimeSection({ appraisal }: { readonly appraisal: Appraisal }
   ];
   return (
     <section aria-labelledby="years-to-come">
-      <h3 id="years-to-come">What the next years may bring</h3>
+      <h3 id="years-to-come">{say('What the next years may bring')}</h3>
       <ChartFigure
         name={yearsName()}
         sentence={yearsSentence(lifetime)}
@@ -71,7 +72,7 @@ export function LifetimeSection({ appraisal }: { readonly appraisal: Appraisal }
         ))}
       <p className="explain">
         <button type="button" className="plain" onClick={() => goTo('prices')}>
-          {lifetime.kind === 'whole' ? 'Change what it costs to put in' : 'Say what it costs to put in'}
+          {lifetime.kind === 'whole' ? say('Change what it costs to put in') : say('Say what it costs to put in')}
         </button>
       </p>
     </section>

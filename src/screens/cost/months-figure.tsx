@@ -6,6 +6,7 @@ import { monthlyTable } from '../../charts/monthly/table.ts';
 import type { Appraisal } from '../../model/appraisal/appraisal.ts';
 import { findSideBySide } from '../../model/appraisal/beside.ts';
 import { costByMonth } from '../../model/explained/months.ts';
+import { say } from '../../words/say.ts';
 import { HowWeKnow } from '../shared/how-we-know.tsx';
 import { costWorking } from '../shared/name-working.ts';
 
@@ -14,7 +15,7 @@ export function MonthsFigure({ appraisal }: { readonly appraisal: Appraisal }) {
   const { pump, beside } = findSideBySide(appraisal);
   const find = () =>
     [pump, ...(beside ? [beside] : [])].map((system) =>
-      costByMonth(system, `By the month. ${costWorking(system).title}`),
+      costByMonth(system, say('By the month. {title}', { title: costWorking(system).title })),
     );
   return (
     <section>

@@ -2,11 +2,19 @@ import { GradeMark } from '../../charts/grade-mark.tsx';
 import type { Appraisal, Figure, SystemResult } from '../../model/appraisal/appraisal.ts';
 import { type CostPart, partWorking } from '../../model/comparison/part-working.ts';
 import { exactPounds, grouped } from '../../words/numbers.ts';
+import { phrase, say } from '../../words/say.ts';
 import { systemName } from '../../words/systems.ts';
 import { useHousehold } from '../household-context.tsx';
 import { FigureButton } from '../shared/spoken.tsx';
 
-const HEADS = ['Units bought, kWh', 'For units', 'Standing', 'Service', 'Together', 'Carbon, kg'];
+const HEADS = [
+  phrase('Units bought, kWh'),
+  phrase('For units'),
+  phrase('Standing'),
+  phrase('Service'),
+  phrase('Together'),
+  phrase('Carbon, kg'),
+];
 
 /** Every way of heating with what its year is made of. */
 export function SystemsTable({ appraisal }: { readonly appraisal: Appraisal }) {
@@ -24,13 +32,13 @@ export function SystemsTable({ appraisal }: { readonly appraisal: Appraisal }) {
   return (
     <div className="scroll-x">
       <table className="systems">
-        <caption>A typical year of heating and hot water, at the prices of today.</caption>
+        <caption>{say('A typical year of heating and hot water, at the prices of today.')}</caption>
         <thead>
           <tr>
-            <th scope="col">Way of heating</th>
+            <th scope="col">{say('Way of heating')}</th>
             {HEADS.map((head) => (
               <th key={head} scope="col" className="number">
-                {head}
+                {say(head)}
               </th>
             ))}
           </tr>

@@ -5,6 +5,7 @@ import { twentyTable } from '../../charts/twenty/table.ts';
 import type { Appraisal } from '../../model/appraisal/appraisal.ts';
 import { findSideBySide } from '../../model/appraisal/beside.ts';
 import { rangedWorking } from '../../model/explained/ranged.ts';
+import { say } from '../../words/say.ts';
 import { dotsSentence, driversSentence } from '../../words/sure.ts';
 import { systemInSentence } from '../../words/systems.ts';
 import { HowWeKnow } from '../shared/how-we-know.tsx';
@@ -20,7 +21,11 @@ export function TwentyFigure({ appraisal }: { readonly appraisal: Appraisal }) {
         picture={<TwentyPicture savingsPence={versus.twenty} size="desk" height={270} />}
         table={twentyTable(versus.twenty)}
         known={<HowWeKnow find={() => [rangedWorking(versus.saving)]} about={twentyName()} plain />}
-        note={`Against ${systemInSentence(beside.id, beside.kind)}. ${dotsSentence()} ${driversSentence(appraisal.drivers)}`}
+        note={[
+          say('Against {other}.', { other: systemInSentence(beside.id, beside.kind) }),
+          dotsSentence(),
+          driversSentence(appraisal.drivers),
+        ].join(' ')}
       />
     </section>
   );

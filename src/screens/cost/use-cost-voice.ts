@@ -4,6 +4,7 @@ import { rangedWorking } from '../../model/explained/ranged.ts';
 import { costSentence, usualHomeSentence } from '../../words/cost.ts';
 import { poundsRange, spokenPounds } from '../../words/numbers.ts';
 import { ageSentence, datesSentence } from '../../words/prices.ts';
+import { say } from '../../words/say.ts';
 import { futuresSentence } from '../../words/sure.ts';
 import type { SpokenFigure } from '../shared/spoken.tsx';
 import { sayWhatIf } from './knobs.ts';
@@ -22,10 +23,10 @@ export function useCostVoice({ appraisal, knobs, followed, changed }: WhatIfStat
   const range = poundsRange(pump.cost.low, pump.cost.high);
   const futures = versus ? futuresSentence(versus.twenty) : '';
   const parts = [
-    changed ? `What if: ${sayWhatIf(knobs, followed)}.` : '',
+    changed ? say('What if: {changes}.', { changes: sayWhatIf(knobs, followed) }) : '',
     usualHomeSentence(appraisal),
     futures,
-    `It should lie within ${range} in 8 years out of 10.`,
+    say('It should lie within {range} in 8 years out of 10.', { range }),
     datesSentence(electricity),
     ageSentence(electricity, 'electricity'),
   ];
@@ -37,7 +38,7 @@ export function useCostVoice({ appraisal, knobs, followed, changed }: WhatIfStat
     ],
     remainder: parts.filter(Boolean).join(' '),
     remainderFigures: versus
-      ? [{ text: futures.slice(0, futures.indexOf(' the heat pump')), working: versus.saving.working }]
+      ? [{ text: futures.slice(0, futures.indexOf(say(' the heat pump'))), working: versus.saving.working }]
       : [],
   };
 }

@@ -1,5 +1,6 @@
 import { type ChangeEvent, useId } from 'react';
 import type { WhatIf } from '../../model/appraisal/appraisal.ts';
+import { say } from '../../words/say.ts';
 import { useNumberText } from '../shared/use-number-text.ts';
 import { type Knob, WINTERS } from './knobs.ts';
 
@@ -77,7 +78,7 @@ function WinterField({ knob, value, onTurn }: EntryProps) {
       <select aria-label={knob.label} value={value} onChange={(event) => onTurn(knob, Number(event.target.value))}>
         {WINTERS.map((winter, index) => (
           <option key={winter} value={index}>
-            {winter}
+            {say(winter)}
           </option>
         ))}
       </select>

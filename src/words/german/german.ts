@@ -3,8 +3,10 @@ import type { Catalogue } from '../say.ts';
 import { BILL_SUMS } from './bill-sums.ts';
 import { BILL_SUMS_SCREEN } from './bill-sums-screen.ts';
 import { CHARTS } from './charts.ts';
+import { CHECK } from './check.ts';
 import { CHECK_SCREEN } from './check-screen.ts';
 import { COST } from './cost.ts';
+import { COST_SCREEN } from './cost-screen.ts';
 import { DESK } from './desk.ts';
 import { DRIVERS } from './drivers.ts';
 import { EVIDENCE_SCREEN } from './evidence-screen.ts';
@@ -13,6 +15,7 @@ import { FRAME } from './frame.ts';
 import { HEAT } from './heat.ts';
 import { HEAT_SCREEN } from './heat-screen.ts';
 import { HOST } from './host.ts';
+import { INSIDE } from './inside.ts';
 import { LEAVE_BEHIND } from './leave-behind.ts';
 import { LIFETIME } from './lifetime.ts';
 import { MACHINE } from './machine.ts';
@@ -32,8 +35,11 @@ export const german: Catalogue = {
   ...MODEL,
   ...NUMBERS,
   ...LEAVE_BEHIND,
+  ...INSIDE,
+  ...CHECK,
   ...CHECK_SCREEN,
   ...COST,
+  ...COST_SCREEN,
   ...DRIVERS,
   ...FINDINGS_WORTH,
   ...FRAME,

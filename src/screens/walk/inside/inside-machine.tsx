@@ -18,6 +18,7 @@ import { HowWeKnow } from '../../shared/how-we-know.tsx';
 import { SHOWN, type Shown, stepOf } from './steps.ts';
 import '../../../charts/cycle/cycle.css';
 import './inside.css';
+import { say } from '../../../words/say.ts';
 
 export function InsideMachine(props: { readonly onClose: () => void; readonly whatIf?: WhatIf | undefined }) {
   const { onClose, whatIf } = props;
@@ -74,7 +75,7 @@ export function InsideMachine(props: { readonly onClose: () => void; readonly wh
       }}
     >
       <h1 className="voice" id={titleId} aria-live="polite">
-        {made ? cycleSentence(made, shown) : 'The round cannot be shown with these temperatures.'}
+        {made ? cycleSentence(made, shown) : say('The round cannot be shown with these temperatures.')}
       </h1>
       {made ? (
         <>
@@ -88,7 +89,7 @@ export function InsideMachine(props: { readonly onClose: () => void; readonly wh
               table={cycleTable(made)}
             />
           </div>
-          <nav className="inside-steps screen-only" aria-label="Places on the round">
+          <nav className="inside-steps screen-only" aria-label={say('Places on the round')}>
             {SHOWN.map((step, index) => (
               <button
                 key={step ?? 'whole'}
@@ -96,7 +97,7 @@ export function InsideMachine(props: { readonly onClose: () => void; readonly wh
                 aria-current={step === shown ? 'step' : undefined}
                 onClick={() => setShown(step)}
               >
-                {step === null ? 'The whole' : `${index} ${cycleStepName(step, design.from)}`}
+                {step === null ? say('The whole') : `${index} ${cycleStepName(step, design.from)}`}
               </button>
             ))}
           </nav>
@@ -111,7 +112,7 @@ export function InsideMachine(props: { readonly onClose: () => void; readonly wh
           {made ? (
             <>
               <button type="button" disabled={at === 0} onClick={() => setShown(SHOWN[at - 1]!)}>
-                Step back
+                {say('Step back')}
               </button>
               <button
                 type="button"
@@ -119,12 +120,12 @@ export function InsideMachine(props: { readonly onClose: () => void; readonly wh
                 disabled={at === SHOWN.length - 1}
                 onClick={() => setShown(SHOWN[at + 1]!)}
               >
-                Next step
+                {say('Next step')}
               </button>
             </>
           ) : null}
           <button type="button" onClick={onClose}>
-            Close
+            {say('Close')}
           </button>
         </span>
       </footer>
