@@ -1,6 +1,7 @@
 /** A bill held against a promise: first whether it lies inside what was promised, then why it differs. */
 import type { BillCheck } from '../model/appraisal/promise.ts';
 import { listed, poundsRange, spokenPounds } from './numbers.ts';
+import { phrase, say } from './say.ts';
 
 /** Differences below a pound are not spoken of. */
 const NOTHING_PENCE = 100;
@@ -12,22 +13,37 @@ const knowsWeather = ({ parts }: Verdict): boolean =>
   parts === undefined || parts.some(({ cause }) => cause === 'weather');
 
 /** First: inside, above or below what was promised for these very days, price and weather. */
-export function verdictSentence(check: Verdict): string {
-  const { verdict, expected, actualPence } = check;
-  if (!Number.isFinite(actualPence) || !Number.isFinite(expected.value)) return 'This bill cannot be judged yet.';
-  const range = poundsRange(expected.low, expected.high);
-  const bill = `The bill is ${spokenPounds(actualPence)}.`;
-  const days = knowsWeather(check) ? 'these days, this price and this weather' : 'these days and this price';
-  const fair = `For ${days} the promise comes to ${range}.`;
-  if (verdict === 'inside') return `${bill} ${fair} The bill lies inside.`;
-  const edge = verdict === 'above' ? actualPence - expected.high : expected.low - actualPence;
-  const by = Math.abs(edge) < NOTHING_PENCE ? 'just' : spokenPounds(Math.abs(edge));
-  return `${bill} ${fair} The bill lies ${by} ${verdict} that.`;
+export function verdictSentence(check: Verdict, whose: 'the' | 'your' = 'the'): string {
+  const fair = fairSentence(check, whose);
+  return isJudged(check) && check.verdict === 'inside' ? `${fair} ${say('The bill lies inside.')}` : fair;
 }
 
+const isJudged = ({ expected, actualPence }: Verdict): boolean =>
+  Number.isFinite(actualPence) && Number.isFinite(expected.value);
+
 /** The same where the page has said already that the bill lies inside. */
-export function fairSentence(check: Verdict): string {
-  return verdictSentence(check).replace(' The bill lies inside.', '');
+export function fairSentence(check: Verdict, whose: 'the' | 'your' = 'the'): string {
+  const { verdict, expected, actualPence } = check;
+  if (!isJudged(check)) return say('This bill cannot be judged yet.');
+  const fair = say(
+    '{whose, select, your {Your} other {The}} bill is {amount}. For {weather, select, known {these days, this price and this weather} other {these days and this price}} the promise comes to {range}.',
+    {
+      whose,
+      amount: spokenPounds(actualPence),
+      weather: knowsWeather(check) ? 'known' : 'unknown',
+      range: poundsRange(expected.low, expected.high),
+    },
+  );
+  if (verdict === 'inside') return fair;
+  const edge = Math.abs(verdict === 'above' ? actualPence - expected.high : expected.low - actualPence);
+  const lies =
+    edge < NOTHING_PENCE
+      ? say('The bill lies just {verdict, select, above {above} other {below}} that.', { verdict })
+      : say('The bill lies {amount} {verdict, select, above {above} other {below}} that.', {
+          verdict,
+          amount: spokenPounds(edge),
+        });
+  return `${fair} ${lies}`;
 }
 
 type Promised = Pick<BillCheck, 'actualPence' | 'promisedPence' | 'seasonPence'>;
@@ -43,10 +59,23 @@ export const partsForDays = ({ parts, seasonPence }: Pick<BillCheck, 'parts' | '
 /** Against the promise for these days: "The bill is £212 above the promise." */
 export function differenceFromPromise(check: Promised): string {
   const difference = check.actualPence - promisedForDays(check);
-  if (!Number.isFinite(difference)) return 'The bill and the promise cannot be compared yet.';
-  if (Math.abs(difference) < NOTHING_PENCE) return 'The bill is as promised.';
-  return `The bill is ${spokenPounds(Math.abs(difference))} ${difference > 0 ? 'above' : 'below'} the promise.`;
+  if (!Number.isFinite(difference)) return say('The bill and the promise cannot be compared yet.');
+  if (Math.abs(difference) < NOTHING_PENCE) return say('The bill is as promised.');
+  return say('The bill is {amount} {way, select, above {above} other {below}} the promise.', byHowMuch(difference));
 }
+
+/** The same where the sentence before has named the bill: "It is £212 above the promise." */
+function andDifference(check: Promised): string {
+  const difference = check.actualPence - promisedForDays(check);
+  if (!Number.isFinite(difference)) return differenceFromPromise(check);
+  if (Math.abs(difference) < NOTHING_PENCE) return say('It is as promised.');
+  return say('It is {amount} {way, select, above {above} other {below}} the promise.', byHowMuch(difference));
+}
+
+const byHowMuch = (difference: number) => ({
+  amount: spokenPounds(Math.abs(difference)),
+  way: difference > 0 ? 'above' : 'below',
+});
 
 /** Causes that nobody in the house can help: what is left without them is what has to be explained. */
 const PUT_RIGHT = ['days', 'price', 'unit-price', 'when', 'standing-charge', 'weather'];
@@ -58,30 +87,37 @@ export const leftPence = ({ actualPence, expected, parts }: Verdict): number =>
 
 function leftSentence(check: Verdict): string {
   const left = leftPence(check);
-  const right = `With ${knowsWeather(check) ? 'weather' : 'season'} and price put right, the bill is`;
   if (!Number.isFinite(left)) return '';
-  if (Math.abs(left) < NOTHING_PENCE) return `${right} as promised.`;
-  return `${right} still ${spokenPounds(Math.abs(left))} ${left > 0 ? 'higher' : 'lower'} than promised.`;
+  const right = knowsWeather(check) ? 'weather' : 'season';
+  if (Math.abs(left) < NOTHING_PENCE)
+    return say('With {right, select, weather {weather} other {season}} and price put right, the bill is as promised.', {
+      right,
+    });
+  return say(
+    'With {right, select, weather {weather} other {season}} and price put right, the bill is still {amount} {way, select, above {higher} other {lower}} than promised.',
+    { right, ...byHowMuch(left) },
+  );
 }
 
 /** The same with where that puts the bill. */
 export function leftOverSentence(check: Verdict): string {
   const left = leftSentence(check);
   if (!(Math.abs(leftPence(check)) >= NOTHING_PENCE)) return left;
-  return `${left} That is ${check.verdict === 'inside' ? 'within' : 'outside'} the range we gave.`;
+  return `${left} ${say(
+    check.verdict === 'inside' ? 'That is within the range we gave.' : 'That is outside the range we gave.',
+  )}`;
 }
 
 const LIES: Readonly<Record<BillCheck['verdict'], string>> = {
-  inside: 'The bill lies inside the promised range.',
-  above: 'The bill lies above the promised range.',
-  below: 'The bill lies below the promised range.',
+  inside: phrase('The bill lies inside the promised range.'),
+  above: phrase('The bill lies above the promised range.'),
+  below: phrase('The bill lies below the promised range.'),
 };
 
 /** The opening of the page: inside, above or below; then the difference, and what is left of it. */
 export function checkSentence(check: Verdict & Promised): string {
-  const difference = differenceFromPromise(check).replace(/^The bill is/, 'It is');
-  const lies = Number.isFinite(check.actualPence) ? LIES[check.verdict] : '';
-  return [lies, difference, leftSentence(check)].filter(Boolean).join(' ');
+  const lies = Number.isFinite(check.actualPence) ? say(LIES[check.verdict]) : '';
+  return [lies, andDifference(check), leftSentence(check)].filter(Boolean).join(' ');
 }
 
 /** Why a winter bill is no even slice of the yearly figure; empty where the season makes no odds. */
@@ -90,116 +126,133 @@ export function seasonSentence({
   seasonPence,
 }: Pick<BillCheck, 'promisedPence' | 'seasonPence'>): string {
   if (seasonPence === undefined || !(Math.abs(seasonPence - promisedPence) >= NOTHING_PENCE)) return '';
-  const [season, share] = seasonPence > promisedPence ? ['cold', 'more'] : ['mild', 'less'];
-  return `An even slice of the year would be ${spokenPounds(promisedPence)}. These are ${season} days, so the promise for them is ${share}: ${spokenPounds(seasonPence)}.`;
+  return say(
+    'An even slice of the year would be {slice}. These are {season, select, cold {cold} other {mild}} days, so the promise for them is {season, select, cold {more} other {less}}: {amount}.',
+    {
+      slice: spokenPounds(promisedPence),
+      season: seasonPence > promisedPence ? 'cold' : 'mild',
+      amount: spokenPounds(seasonPence),
+    },
+  );
 }
 
 const CAUSES: Readonly<Record<string, { readonly up: string; readonly down: string }>> = {
-  days: { up: 'Days of winter', down: 'Days of summer' },
-  price: { up: 'Dearer electricity', down: 'Cheaper electricity' },
-  'unit-price': { up: 'Dearer electricity', down: 'Cheaper electricity' },
-  weather: { up: 'Colder weather', down: 'Milder weather' },
-  when: { up: 'Used at dearer hours', down: 'Used at cheaper hours' },
-  'standing-charge': { up: 'Higher standing charge', down: 'Lower standing charge' },
-  'heat-used': { up: 'More heat used', down: 'Less heat used' },
-  'hot-water': { up: 'More hot water', down: 'Less hot water' },
-  efficiency: { up: 'Lower factor', down: 'Better factor' },
-  backup: { up: 'Backup heater', down: 'Backup heater' },
-  'other-electricity': { up: 'Other electricity', down: 'Other electricity' },
-  rooms: { up: 'More for warm rooms', down: 'Less for warm rooms' },
-  steady: { up: 'More all year round', down: 'Less all year round' },
-  metering: { up: 'Estimated reading', down: 'Estimated reading' },
-  rest: { up: 'All the rest', down: 'All the rest' },
+  days: { up: phrase('Days of winter'), down: phrase('Days of summer') },
+  price: { up: phrase('Dearer electricity'), down: phrase('Cheaper electricity') },
+  'unit-price': { up: phrase('Dearer electricity'), down: phrase('Cheaper electricity') },
+  weather: { up: phrase('Colder weather'), down: phrase('Milder weather') },
+  when: { up: phrase('Used at dearer hours'), down: phrase('Used at cheaper hours') },
+  'standing-charge': { up: phrase('Higher standing charge'), down: phrase('Lower standing charge') },
+  'heat-used': { up: phrase('More heat used'), down: phrase('Less heat used') },
+  'hot-water': { up: phrase('More hot water'), down: phrase('Less hot water') },
+  efficiency: { up: phrase('Lower factor'), down: phrase('Better factor') },
+  backup: { up: phrase('Backup heater'), down: phrase('Backup heater') },
+  'other-electricity': { up: phrase('Other electricity'), down: phrase('Other electricity') },
+  rooms: { up: phrase('More for warm rooms'), down: phrase('Less for warm rooms') },
+  steady: { up: phrase('More all year round'), down: phrase('Less all year round') },
+  metering: { up: phrase('Estimated reading'), down: phrase('Estimated reading') },
+  rest: { up: phrase('All the rest'), down: phrase('All the rest') },
 };
 
 /** A cause as a short label, said by its direction: "Colder weather", "Cheaper electricity". */
 export function causeName(cause: string, pence: number): string {
   const names = CAUSES[cause];
   if (!names) return cause.replaceAll('-', ' ');
-  return pence < 0 ? names.down : names.up;
+  return say(pence < 0 ? names.down : names.up);
 }
 
 /** Causes that need another word where they do something. */
 const DOERS: Readonly<Record<string, { readonly up: string; readonly down: string }>> = {
-  'standing-charge': { up: 'A higher standing charge', down: 'A lower standing charge' },
-  'heat-used': { up: 'Using more heat', down: 'Using less heat' },
-  efficiency: { up: 'A lower factor', down: 'A better factor' },
-  backup: { up: 'The backup heater', down: 'The backup heater' },
-  metering: { up: 'An estimated reading', down: 'An estimated reading' },
+  'standing-charge': { up: phrase('A higher standing charge'), down: phrase('A lower standing charge') },
+  'heat-used': { up: phrase('Using more heat'), down: phrase('Using less heat') },
+  efficiency: { up: phrase('A lower factor'), down: phrase('A better factor') },
+  backup: { up: phrase('The backup heater'), down: phrase('The backup heater') },
+  metering: { up: phrase('An estimated reading'), down: phrase('An estimated reading') },
 };
 
 /** One step of the bridge: "Colder weather added about £58." */
 export function causeSentence(cause: string, pence: number): string {
-  const name = DOERS[cause]?.[pence < 0 ? 'down' : 'up'] ?? causeName(cause, pence);
-  if (!Number.isFinite(pence)) return `${name}: not known.`;
-  if (Math.abs(pence) < NOTHING_PENCE) return `${name} made no difference.`;
-  return `${name} ${pence > 0 ? 'added' : 'took away'} about ${spokenPounds(Math.abs(pence))}.`;
+  const doer = DOERS[cause]?.[pence < 0 ? 'down' : 'up'];
+  const name = doer === undefined ? causeName(cause, pence) : say(doer);
+  if (!Number.isFinite(pence)) return say('{name}: not known.', { name });
+  if (Math.abs(pence) < NOTHING_PENCE) return say('{name} made no difference.', { name });
+  const amount = spokenPounds(Math.abs(pence));
+  return say('{name} {way, select, added {added} other {took away}} about {amount}.', {
+    name,
+    way: pence > 0 ? 'added' : 'took',
+    amount,
+  });
 }
 
 type Part = Pick<BillCheck['parts'][number], 'cause' | 'joined' | 'pence'>;
 
 /** A part's label; one that stands for several causes says so: "All the rest, joined". */
 export function partName({ cause, joined, pence }: Part): string {
-  return `${causeName(cause, pence)}${joined && joined.length > 1 ? ', joined' : ''}`;
+  const name = causeName(cause, pence);
+  return joined && joined.length > 1 ? say('{name}, joined', { name }) : name;
 }
 
 const INSIDE: Readonly<Record<string, string>> = {
-  price: 'the price',
-  when: 'the hours of use',
-  'heat-used': 'heat used',
-  'hot-water': 'hot water',
-  efficiency: 'how well the machine works',
-  backup: 'the backup heater',
-  'other-electricity': 'other electricity',
-  metering: 'an estimated reading',
-  weather: 'the weather',
+  price: phrase('the price'),
+  when: phrase('the hours of use'),
+  'heat-used': phrase('heat used'),
+  'hot-water': phrase('hot water'),
+  efficiency: phrase('how well the machine works'),
+  backup: phrase('the backup heater'),
+  'other-electricity': phrase('other electricity'),
+  metering: phrase('an estimated reading'),
+  weather: phrase('the weather'),
 };
 
 /** What is inside a joined part, "heat used and how well the machine works"; empty for one cause alone. */
 export function insideOf({ joined }: Pick<Part, 'joined'>): string {
-  return joined && joined.length > 1 ? listed(joined.map((cause) => INSIDE[cause] ?? cause)) : '';
+  return joined && joined.length > 1 ? listed(joined.map((cause) => say(INSIDE[cause] ?? cause))) : '';
 }
 
 /** What cannot be told apart with what is known. */
 export function joinedSentence(part: Part): string {
-  return `“${causeName(part.cause, part.pence)}” holds ${insideOf(part)}. They cannot be told apart yet, so they are shown as one.`;
+  return say('“{name}” holds {parts}. They cannot be told apart yet, so they are shown as one.', {
+    name: causeName(part.cause, part.pence),
+    parts: insideOf(part),
+  });
 }
 
 /** What the evidence of a check cannot say. */
 export function unknownSentences({ input, parts }: Pick<BillCheck, 'input' | 'parts'>): string[] {
   const sentences = parts.filter(({ joined }) => joined && joined.length > 1).map(joinedSentence);
   if (!parts.some(({ cause }) => cause === 'weather')) {
-    sentences.push('We have no weather of these days, so the weather is in that part too.');
+    sentences.push(say('We have no weather of these days, so the weather is in that part too.'));
   }
   if (input.readings === 'estimated' && input.readKWh === undefined) {
-    sentences.push('The bill rests on an estimated reading. It may be put right by the next one.');
+    sentences.push(say('The bill rests on an estimated reading. It may be put right by the next one.'));
   }
   if (input.readings === 'unknown' && input.readKWh === undefined) {
-    sentences.push('The bill does not say whether the meter was read.');
+    sentences.push(say('The bill does not say whether the meter was read.'));
   }
   if (input.meter === 'whole-house' && input.heatPumpKWh === undefined) {
-    sentences.push('How much of the bill went into other things was told, not metered.');
+    sentences.push(say('How much of the bill went into other things was told, not metered.'));
   }
   return sentences;
 }
 
 const NEXT: Readonly<Record<string, string>> = {
-  'actual-reading': 'Read the meter yourself today, since the bill rests on an estimate.',
-  'outdoor-temperature': 'Find how cold those days were, from a file of outdoor temperatures near the home.',
-  'heat-pump-meter': 'Read the machine’s own meter, or have one fitted by a licensed electrician.',
-  'heat-meter': 'Read how much heat the machine says it has made. It tells heat used from how well it works.',
-  'flow-temperature': 'Note how hot the water to the radiators is, and how cold it is outside at that hour.',
-  'immersion-hours': 'See how many hours the immersion or backup heater has run.',
-  'who-is-at-home': 'Ask who is at home, how warm the rooms are, and whether more rooms are heated.',
+  'actual-reading': phrase('Read the meter yourself today, since the bill rests on an estimate.'),
+  'outdoor-temperature': phrase('Find how cold those days were, from a file of outdoor temperatures near the home.'),
+  'heat-pump-meter': phrase('Read the machine’s own meter, or have one fitted by a licensed electrician.'),
+  'heat-meter': phrase('Read how much heat the machine says it has made. It tells heat used from how well it works.'),
+  'flow-temperature': phrase('Note how hot the water to the radiators is, and how cold it is outside at that hour.'),
+  'immersion-hours': phrase('See how many hours the immersion or backup heater has run.'),
+  'who-is-at-home': phrase('Ask who is at home, how warm the rooms are, and whether more rooms are heated.'),
 };
 
 export function nextSentence(code: string): string {
-  return NEXT[code] ?? `${code.replaceAll('-', ' ')}.`;
+  const next = NEXT[code];
+  return next === undefined ? `${code.replaceAll('-', ' ')}.` : say(next);
 }
 
 /** Codes that have a sentence; a test holds the model's codes against it. */
 export const NEXT_CODES: readonly string[] = Object.keys(NEXT);
 
 export function checkCaution(): string {
-  return 'Work on the cooling circuit is for certified people only. Isolate the unit before opening it.';
+  return say('Work on the cooling circuit is for certified people only. Isolate the unit before opening it.');
 }

@@ -1,26 +1,27 @@
 /** What readings show, in words: what was seen, when, how sure, what it costs, what to ask and what to check. */
 import { addDays } from '../model/calendar/civil.ts';
 import type { AskCode, CautionCode, Finding, FindingCheckCode, FindingCode } from '../model/findings/finding.ts';
-import { counted, grouped, longDate, percent, spokenKWh, spokenPounds } from './numbers.ts';
+import { grouped, longDate, percent, spokenKWh, spokenPounds } from './numbers.ts';
+import { phrase, say } from './say.ts';
 
 type Seen = Pick<Finding, 'code' | 'seen'>;
 
 const NAMES: Readonly<Record<FindingCode, string>> = {
-  'heater-running': 'Immersion or backup heater',
-  'weekly-pasteurisation': 'Weekly hot tank',
-  'water-often': 'Hot water made often',
-  'night-setback': 'Cold nights, hard mornings',
-  'base-load-rose': 'More use all night',
-  'large-load': 'A large load that is not the heating',
-  'dear-hours': 'Used at dearer hours',
-  'behaviour-changed': 'More used in the same weather',
-  'estimate-corrected': 'An estimate put right',
-  'registers-swapped': 'Day and night exchanged',
+  'heater-running': phrase('Immersion or backup heater'),
+  'weekly-pasteurisation': phrase('Weekly hot tank'),
+  'water-often': phrase('Hot water made often'),
+  'night-setback': phrase('Cold nights, hard mornings'),
+  'base-load-rose': phrase('More use all night'),
+  'large-load': phrase('A large load that is not the heating'),
+  'dear-hours': phrase('Used at dearer hours'),
+  'behaviour-changed': phrase('More used in the same weather'),
+  'estimate-corrected': phrase('An estimate put right'),
+  'registers-swapped': phrase('Day and night exchanged'),
 };
 
 /** Short name of a finding, by its direction. */
 export function findingName({ code, kWh }: Pick<Finding, 'code' | 'kWh'>): string {
-  return code === 'behaviour-changed' && kWh < 0 ? 'Less used in the same weather' : NAMES[code];
+  return say(code === 'behaviour-changed' && kWh < 0 ? phrase('Less used in the same weather') : NAMES[code]);
 }
 
 const numberOf = ({ seen }: Seen, name: string): number => {
@@ -32,7 +33,9 @@ const clock = (hour: number): string => {
   const minutes = Math.round((((hour % 24) + 24) % 24) * 60) % 1440;
   return `${String(Math.floor(minutes / 60)).padStart(2, '0')}:${String(minutes % 60).padStart(2, '0')}`;
 };
-const about = (hour: number): string => (Number.isFinite(hour) ? `, mostly from about ${clock(hour)}` : '');
+/** For a gap at the end of a sentence: when in the day, if that is known. */
+const about = (hour: number): string =>
+  Number.isFinite(hour) ? say(', mostly from about {time}', { time: clock(hour) }) : '';
 const watts = (value: number): string => `${grouped(Math.round(value / 10) * 10)} W`;
 
 /** What was seen, for the installer. */
@@ -40,68 +43,116 @@ export function seenSentence(finding: Pick<Finding, 'code' | 'seen' | 'kWh'>): s
   const n = (name: string) => numberOf(finding, name);
   switch (finding.code) {
     case 'heater-running':
-      return `A steady ${grouped(n('powerKW'), 1)} kW ran on ${counted(n('days'), 'day')}, ${grouped(n('hours'))} hours in all${about(n('hour'))}. That is what an immersion or backup heater looks like.`;
+      return say(
+        'A steady {power} kW ran on {days, plural, one {# day} other {# days}}, {hours} hours in all{about}. That is what an immersion or backup heater looks like.',
+        {
+          power: grouped(n('powerKW'), 1),
+          days: n('days'),
+          hours: grouped(n('hours')),
+          about: about(n('hour')),
+        },
+      );
     case 'weekly-pasteurisation':
-      return `A steady ${grouped(n('powerKW'), 1)} kW ran once a week, ${counted(n('days'), 'time')}${about(n('hour'))}. That is most likely the weekly heating of the tank against germs.`;
+      return say(
+        'A steady {power} kW ran once a week, {times, plural, one {# time} other {# times}}{about}. That is most likely the weekly heating of the tank against germs.',
+        { power: grouped(n('powerKW'), 1), times: n('days'), about: about(n('hour')) },
+      );
     case 'water-often':
-      return `On warm days the tank was heated ${grouped(n('cyclesPerDay'), 1)} times a day, with ${grouped(n('kWhPerDay'), 1)} units a day.`;
+      return say('On warm days the tank was heated {times} times a day, with {units} units a day.', {
+        times: grouped(n('cyclesPerDay'), 1),
+        units: grouped(n('kWhPerDay'), 1),
+      });
     case 'night-setback':
-      return `On ${counted(n('days'), 'cold day')} the machine rested at night at ${percent(n('nightShare'))} of the day’s power. Each morning it ran at ${percent(n('morningShare'))}.`;
+      return say(
+        'On {days, plural, one {# cold day} other {# cold days}} the machine rested at night at {night} of the day’s power. Each morning it ran at {morning}.',
+        { days: n('days'), night: percent(n('nightShare')), morning: percent(n('morningShare')) },
+      );
     case 'base-load-rose':
-      return `What runs all night rose from ${watts(n('beforeW'))} to ${watts(n('afterW'))}, and not with the cold.`;
+      return say('What runs all night rose from {before} to {after}, and not with the cold.', {
+        before: watts(n('beforeW')),
+        after: watts(n('afterW')),
+      });
     case 'large-load':
-      return `A steady ${grouped(n('powerKW'), 1)} kW ran on ${counted(n('days'), 'day')}, ${grouped(n('hoursEach'), 1)} hours each${about(n('hour'))}. It is not the heating.`;
+      return say(
+        'A steady {power} kW ran on {days, plural, one {# day} other {# days}}, {hours} hours each{about}. It is not the heating.',
+        {
+          power: grouped(n('powerKW'), 1),
+          days: n('days'),
+          hours: grouped(n('hoursEach'), 1),
+          about: about(n('hour')),
+        },
+      );
     case 'dear-hours':
-      return `Since then a unit has cost ${percent(n('share'))} more on average, since more is used at dear hours.`;
-    case 'behaviour-changed':
-      return `Since then ${grouped(Math.abs(n('kWhPerDay')), 1)} units a day ${finding.kWh < 0 ? 'less' : 'more'} are used in the same weather. ${
-        finding.seen.kind === 'with-the-cold'
-          ? 'It grows with the cold, so it is the rooms.'
-          : 'It does not follow the cold.'
-      }`;
+      return say('Since then a unit has cost {share} more on average, since more is used at dear hours.', {
+        share: percent(n('share')),
+      });
+    case 'behaviour-changed': {
+      const units = say(
+        'Since then {units} units a day {way, select, less {less} other {more}} are used in the same weather.',
+        {
+          units: grouped(Math.abs(n('kWhPerDay')), 1),
+          way: finding.kWh < 0 ? 'less' : 'more',
+        },
+      );
+      const withCold = finding.seen.kind === 'with-the-cold';
+      return `${units} ${say(withCold ? 'It grows with the cold, so it is the rooms.' : 'It does not follow the cold.')}`;
+    }
     case 'estimate-corrected':
-      return `The estimate said ${spokenKWh(n('estimatedKWh'))}, where ${spokenKWh(n('likelyKWh'))} are likely. The next reading put it right.`;
+      return say('The estimate said {estimated}, where {likely} are likely. The next reading put it right.', {
+        estimated: spokenKWh(n('estimatedKWh')),
+        likely: spokenKWh(n('likelyKWh')),
+      });
     case 'registers-swapped':
-      return `The bill has ${spokenKWh(n('billedDearKWh'))} at the dear rate. By the clock it was ${spokenKWh(n('dearKWh'))}.`;
+      return say('The bill has {billed} at the dear rate. By the clock it was {dear}.', {
+        billed: spokenKWh(n('billedDearKWh')),
+        dear: spokenKWh(n('dearKWh')),
+      });
   }
 }
 
 /** The same for the household: no powers, no shares. */
 export function homeSentence(finding: Pick<Finding, 'code' | 'seen' | 'kWh' | 'from' | 'to'>): string {
-  const days = numberOf(finding, 'days');
-  const when = `from ${longDate(finding.from)} to ${longDate(addDays(finding.to, -1))}`;
+  const since = longDate(finding.from);
   switch (finding.code) {
     case 'heater-running':
-      return `A plain electric heater in the tank or the machine seems to have run ${when}, on ${counted(days, 'day')}.`;
+      return say(
+        'A plain electric heater in the tank or the machine seems to have run from {from} to {to}, on {days, plural, one {# day} other {# days}}.',
+        { from: since, to: longDate(addDays(finding.to, -1)), days: numberOf(finding, 'days') },
+      );
     case 'weekly-pasteurisation':
-      return 'The tank is made very hot once a week, to keep it clean. That is usual.';
+      return say('The tank is made very hot once a week, to keep it clean. That is usual.');
     case 'water-often':
-      return `The hot water tank is heated about ${grouped(numberOf(finding, 'cyclesPerDay'))} times a day.`;
+      return say('The hot water tank is heated about {times} times a day.', {
+        times: grouped(numberOf(finding, 'cyclesPerDay')),
+      });
     case 'night-setback':
-      return 'The rooms go cool at night, and the machine has to work hard in the morning.';
+      return say('The rooms go cool at night, and the machine has to work hard in the morning.');
     case 'base-load-rose':
-      return `Something has run day and night since ${longDate(finding.from)}.`;
+      return say('Something has run day and night since {since}.', { since });
     case 'large-load':
-      return 'Something large that is not the heating runs on your meter, such as a car on charge.';
+      return say('Something large that is not the heating runs on your meter, such as a car on charge.');
     case 'dear-hours':
-      return `Since ${longDate(finding.from)} more is used at the hours that cost more.`;
+      return say('Since {since} more is used at the hours that cost more.', { since });
     case 'behaviour-changed':
-      return `Since ${longDate(finding.from)} you have used ${finding.kWh < 0 ? 'less' : 'more'} in the same weather.`;
+      return say('Since {since} you have used {way, select, less {less} other {more}} in the same weather.', {
+        since,
+        way: finding.kWh < 0 ? 'less' : 'more',
+      });
     case 'estimate-corrected':
-      return 'One bill was a guess, and the next one put it right.';
+      return say('One bill was a guess, and the next one put it right.');
     case 'registers-swapped':
-      return 'The day and the night figures of the meter may have been mixed up.';
+      return say('The day and the night figures of the meter may have been mixed up.');
   }
 }
 
 /** First and last day. */
 export function whenSentence({ from, to }: Pick<Finding, 'from' | 'to'>): string {
-  return `${longDate(from)} to ${longDate(addDays(to, -1))}`;
+  return say('{low} to {high}', { low: longDate(from), high: longDate(addDays(to, -1)) });
 }
 
 /** "about 19 in 20 sure". */
 export function sureShort({ sure }: Pick<Finding, 'sure'>): string {
-  return `about ${Math.min(19, Math.max(10, Math.round(sure * 20)))} in 20 sure`;
+  return say('about {count} in 20 sure', { count: Math.min(19, Math.max(10, Math.round(sure * 20))) });
 }
 
 /** A pound is the least that is spoken of. */
@@ -109,67 +160,80 @@ const LEAST_PENCE = 100;
 
 /** Cost of these days and of a year of such days. */
 export function costOfFinding({ pence: cost, penceYear, kWh }: Pick<Finding, 'pence' | 'penceYear' | 'kWh'>): string {
-  if (Math.abs(cost) < LEAST_PENCE && Math.abs(penceYear) < LEAST_PENCE) return 'It makes no lasting cost.';
+  if (Math.abs(cost) < LEAST_PENCE && Math.abs(penceYear) < LEAST_PENCE) return say('It makes no lasting cost.');
   const way = (amount: number) => (amount < 0 ? 'less' : 'more');
-  const units = Math.abs(kWh) < 1 ? 'it cost' : `it took ${spokenKWh(Math.abs(kWh))} ${way(kWh)} and cost`;
-  const these = `In these days ${units} about ${spokenPounds(Math.abs(cost))} ${way(cost)}.`;
+  const amount = spokenPounds(Math.abs(cost));
+  const these =
+    Math.abs(kWh) < 1
+      ? say('In these days it cost about {amount} {way, select, less {less} other {more}}.', { amount, way: way(cost) })
+      : say(
+          'In these days it took {units} {unitsWay, select, less {less} other {more}} and cost about {amount} {way, select, less {less} other {more}}.',
+          { units: spokenKWh(Math.abs(kWh)), unitsWay: way(kWh), amount, way: way(cost) },
+        );
   const year =
     Math.abs(penceYear) < LEAST_PENCE
-      ? 'Over a year it evens out.'
-      : `If it ran like that all year, it would cost about ${spokenPounds(Math.abs(penceYear))} ${way(penceYear)}.`;
+      ? say('Over a year it evens out.')
+      : say('If it ran like that all year, it would cost about {amount} {way, select, less {less} other {more}}.', {
+          amount: spokenPounds(Math.abs(penceYear)),
+          way: way(penceYear),
+        });
   return `${these} ${year}`;
 }
 
 const ASKS: Readonly<Record<AskCode, string>> = {
-  'heater-switch': 'Is there a switch for an electric heater, and is it on?',
-  'water-times': 'At what hours is the hot water made, and who set them?',
-  baths: 'Are there more baths or longer showers than before?',
-  'night-setting': 'Are the rooms set cooler at night, or is the heating off?',
-  'new-appliance': 'Is there something new that runs day and night?',
-  vehicle: 'Is a car charged at home?',
-  'tub-or-pool': 'Is there a hot tub, a pool or a heated shed?',
-  'timer-changed': 'Was a timer or a clock changed, or did the power fail?',
-  'tariff-changed': 'Did you change your supplier or your rates?',
-  'more-people': 'Are more people at home than before?',
-  'rooms-warmer': 'Are the rooms kept warmer than before?',
-  'rooms-added': 'Are rooms heated now that were not before?',
-  away: 'Were you away?',
-  'settings-changed': 'Did anybody change the settings at that time?',
-  'meter-exchanged': 'Was the meter changed?',
+  'heater-switch': phrase('Is there a switch for an electric heater, and is it on?'),
+  'water-times': phrase('At what hours is the hot water made, and who set them?'),
+  baths: phrase('Are there more baths or longer showers than before?'),
+  'night-setting': phrase('Are the rooms set cooler at night, or is the heating off?'),
+  'new-appliance': phrase('Is there something new that runs day and night?'),
+  vehicle: phrase('Is a car charged at home?'),
+  'tub-or-pool': phrase('Is there a hot tub, a pool or a heated shed?'),
+  'timer-changed': phrase('Was a timer or a clock changed, or did the power fail?'),
+  'tariff-changed': phrase('Did you change your supplier or your rates?'),
+  'more-people': phrase('Are more people at home than before?'),
+  'rooms-warmer': phrase('Are the rooms kept warmer than before?'),
+  'rooms-added': phrase('Are rooms heated now that were not before?'),
+  away: phrase('Were you away?'),
+  'settings-changed': phrase('Did anybody change the settings at that time?'),
+  'meter-exchanged': phrase('Was the meter changed?'),
 };
-export const askSentence = (code: AskCode): string => ASKS[code];
+export const askSentence = (code: AskCode): string => say(ASKS[code]);
 
 const CHECKS: Readonly<Record<FindingCheckCode, string>> = {
-  'heater-hours': 'Read the heater’s hours on the control.',
-  'heater-control': 'See when the control lets the heater on, and whether it is on by hand.',
-  'water-setpoint': 'Note how hot the tank is set.',
-  'pasteurisation-setting': 'Note day, hour and heat of the weekly hot tank, and what heats it.',
-  'cylinder-loss': 'Feel whether the tank and its pipes lose heat, and whether water is pumped round.',
-  'heating-curve': 'Hold the heating curve against the one promised.',
-  'night-setting': 'Try an even night for a week, and read the meter before and after.',
-  'pump-always-on': 'See whether a pump runs when nothing is asked of it.',
-  'sub-meter': 'Read this load on a meter of its own.',
-  timer: 'Hold the timer’s clock against the true time.',
-  'meter-clock': 'Hold the hours of the rates against the meter’s own clock.',
-  'own-reading': 'Read the meter yourself and give it to the supplier.',
-  'register-labels': 'See which figure of the meter counts up by night.',
-  'supplier-bill': 'Ask the supplier to work out the bill again.',
+  'heater-hours': phrase('Read the heater’s hours on the control.'),
+  'heater-control': phrase('See when the control lets the heater on, and whether it is on by hand.'),
+  'water-setpoint': phrase('Note how hot the tank is set.'),
+  'pasteurisation-setting': phrase('Note day, hour and heat of the weekly hot tank, and what heats it.'),
+  'cylinder-loss': phrase('Feel whether the tank and its pipes lose heat, and whether water is pumped round.'),
+  'heating-curve': phrase('Hold the heating curve against the one promised.'),
+  'night-setting': phrase('Try an even night for a week, and read the meter before and after.'),
+  'pump-always-on': phrase('See whether a pump runs when nothing is asked of it.'),
+  'sub-meter': phrase('Read this load on a meter of its own.'),
+  timer: phrase('Hold the timer’s clock against the true time.'),
+  'meter-clock': phrase('Hold the hours of the rates against the meter’s own clock.'),
+  'own-reading': phrase('Read the meter yourself and give it to the supplier.'),
+  'register-labels': phrase('See which figure of the meter counts up by night.'),
+  'supplier-bill': phrase('Ask the supplier to work out the bill again.'),
 };
-export const findingCheckSentence = (code: FindingCheckCode): string => CHECKS[code];
+export const findingCheckSentence = (code: FindingCheckCode): string => say(CHECKS[code]);
 
 const CAUTIONS: Readonly<Record<CautionCode, string>> = {
-  electrical: 'Switch off, lock off and prove dead before a cover is opened. Mains wiring is for an electrician.',
-  scalding: 'Water of the tank can scald.',
-  legionella: 'Do not turn the weekly hot tank off without other care against germs; local codes come first.',
-  refrigerant: 'Work on the cooling circuit is for certified people only.',
+  electrical: phrase(
+    'Switch off, lock off and prove dead before a cover is opened. Mains wiring is for an electrician.',
+  ),
+  scalding: phrase('Water of the tank can scald.'),
+  legionella: phrase('Do not turn the weekly hot tank off without other care against germs; local codes come first.'),
+  refrigerant: phrase('Work on the cooling circuit is for certified people only.'),
 };
-export const findingCaution = (code: CautionCode): string => CAUTIONS[code];
+export const findingCaution = (code: CautionCode): string => say(CAUTIONS[code]);
 
 /** Nothing in the readings: what that does and does not mean. */
 export function noFindingsSentence(): string {
-  return 'The readings of these days show none of the ten things that we look for. That does not rule them out.';
+  return say('The readings of these days show none of the ten things that we look for. That does not rule them out.');
 }
 /** No readings finer than a day. */
 export function noReadingsSentence(): string {
-  return 'There are no readings by the hour for these days. They would show heaters, timers and changes with their dates.';
+  return say(
+    'There are no readings by the hour for these days. They would show heaters, timers and changes with their dates.',
+  );
 }

@@ -4,6 +4,7 @@ import { addDays } from '../model/calendar/civil.ts';
 import { causeSentence, leftOverSentence, partsForDays, seasonSentence, verdictSentence } from './check.ts';
 import { askSentence, costOfFinding, homeSentence, sureShort } from './findings.ts';
 import { longDate } from './numbers.ts';
+import { phrase, say } from './say.ts';
 
 /** Parts below this are left to the working. */
 const LEAST_PENCE = 500;
@@ -18,16 +19,20 @@ export interface SentenceRoom {
 
 /** "1 December 2025 to 28 February 2026". */
 export const daysOfBill = ({ from, to }: Pick<BillCheck['input'], 'from' | 'to'>): string =>
-  `${longDate(from)} to ${longDate(addDays(to, -1))}`;
+  say('{low} to {high}', { low: longDate(from), high: longDate(addDays(to, -1)) });
 
 /** Whether it is inside what was promised stands first. */
 export function letterVerdict(check: BillCheck): string {
-  const which = `This is about your heating from ${daysOfBill(check.input)}.`;
-  return `${which} ${verdictSentence(check).replace('The bill is', 'Your bill is')} ${leftOverSentence(check)}`.trim();
+  const { from, to } = check.input;
+  const which = say('This is about your heating from {from} to {to}.', {
+    from: longDate(from),
+    to: longDate(addDays(to, -1)),
+  });
+  return [which, verdictSentence(check, 'your'), leftOverSentence(check)].filter(Boolean).join(' ');
 }
 
 export function letterThanks(): string {
-  return 'Thank you for telling us. We have held your bill against the paper that we gave you.';
+  return say('Thank you for telling us. We have held your bill against the paper that we gave you.');
 }
 
 /** The largest steps, then what the readings show. */
@@ -46,57 +51,63 @@ export function knownSentences(check: BillCheck, room: SentenceRoom): string[] {
 }
 
 const findingLine = (finding: CheckFinding): string =>
-  `${homeSentence(finding)} We are ${sureShort(finding)}. ${costOfFinding(finding)}`;
+  [homeSentence(finding), say('We are {sure}.', { sure: sureShort(finding) }), costOfFinding(finding)].join(' ');
 
 const WE_DO: Readonly<Record<string, string>> = {
-  'outdoor-temperature': 'We will find out how cold those days were.',
-  'heat-pump-meter': 'We will read the heat pump’s own meter, or talk with you about having one.',
-  'heat-meter': 'We will read how much heat the machine has made. It tells us how well it works.',
-  'flow-temperature': 'We will see how hot the water to your radiators is, and whether it needs to be.',
-  'immersion-hours': 'We will see for how many hours the electric heater has run.',
+  'outdoor-temperature': phrase('We will find out how cold those days were.'),
+  'heat-pump-meter': phrase('We will read the heat pump’s own meter, or talk with you about having one.'),
+  'heat-meter': phrase('We will read how much heat the machine has made. It tells us how well it works.'),
+  'flow-temperature': phrase('We will see how hot the water to your radiators is, and whether it needs to be.'),
+  'immersion-hours': phrase('We will see for how many hours the electric heater has run.'),
 };
 const YOU_TELL: Readonly<Record<string, string>> = {
-  'actual-reading': 'What does the meter show today?',
-  'who-is-at-home': 'Are more people at home, are rooms warmer, or are more rooms heated than before?',
+  'actual-reading': phrase('What does the meter show today?'),
+  'who-is-at-home': phrase('Are more people at home, are rooms warmer, or are more rooms heated than before?'),
 };
+
+const sayIf = (text: string | undefined): string[] => (text === undefined ? [] : [say(text)]);
 
 /** What the installer does next. */
 export function weDoSentences({ next, findings }: Pick<BillCheck, 'next' | 'findings'>, room: SentenceRoom): string[] {
   const heater = findings?.some(({ code }) => code === 'heater-running')
-    ? ['We will see why the electric heater came on, and set it right if you wish.']
+    ? [say('We will see why the electric heater came on, and set it right if you wish.')]
     : [];
   return [
     ...heater,
-    ...next.flatMap((code) => WE_DO[code] ?? []).slice(0, room.steps),
-    'Then we will write again, with what it was and what it saves.',
+    ...next.flatMap((code) => sayIf(WE_DO[code])).slice(0, room.steps),
+    say('Then we will write again, with what it was and what it saves.'),
   ];
 }
 
 /** What the household is asked; everyday questions first come from what the readings show. */
 export function askSentences({ next, findings }: Pick<BillCheck, 'next' | 'findings'>, room: SentenceRoom): string[] {
   const asked = (findings ?? []).flatMap(({ ask }) => ask.map(askSentence));
-  return [...new Set([...asked, ...next.flatMap((code) => YOU_TELL[code] ?? [])])].slice(0, room.asks);
+  return [...new Set([...asked, ...next.flatMap((code) => sayIf(YOU_TELL[code]))])].slice(0, room.asks);
 }
 
 export function leaveItSentence(): string {
-  return 'Please leave the machine as it is set, and do not open it. It holds pressure, hot water and live wires.';
+  return say('Please leave the machine as it is set, and do not open it. It holds pressure, hot water and live wires.');
 }
 
 export function scheduleSentence(): string {
-  return 'Read the meter on the first day of each month and write it here. Ring us if a month takes more than the last column says.';
+  return say(
+    'Read the meter on the first day of each month and write it here. Ring us if a month takes more than the last column says.',
+  );
 }
 export function scheduleNote(): string {
-  return 'The units are those of a usual year. In a cold month it may be more. One month in 10 lies above the last column with nothing wrong.';
+  return say(
+    'The units are those of a usual year. In a cold month it may be more. One month in 10 lies above the last column with nothing wrong.',
+  );
 }
 /** What else to write down, and how often. */
 export function readSentences({ next, input }: Pick<BillCheck, 'next' | 'input'>): string[] {
   return [
-    'Once a week: the outdoor temperature, and how hot the water to the radiators is at that hour.',
-    'Once a month: the hours of the electric heater, if the control shows them.',
+    say('Once a week: the outdoor temperature, and how hot the water to the radiators is at that hour.'),
+    say('Once a month: the hours of the electric heater, if the control shows them.'),
     ...(input.heatKWh === undefined && next.includes('heat-meter')
-      ? ['Once a month: the heat made, from the heat meter or the machine’s own display.']
+      ? [say('Once a month: the heat made, from the heat meter or the machine’s own display.')]
       : []),
-    'On the day itself: any change of settings, people staying, or a window left open for long.',
+    say('On the day itself: any change of settings, people staying, or a window left open for long.'),
   ];
 }
 

@@ -1,0 +1,272 @@
+import type { Catalogue } from '../say.ts';
+
+/** A bill held against a promise: verdict, causes, findings, the months followed, the letter. */
+export const CHECK: Catalogue = {
+  'The bill lies inside.': 'Die Rechnung liegt darin.',
+  'This bill cannot be judged yet.': 'Diese Rechnung lässt sich noch nicht beurteilen.',
+  '{whose, select, your {Your} other {The}} bill is {amount}. For {weather, select, known {these days, this price and this weather} other {these days and this price}} the promise comes to {range}.':
+    '{whose, select, your {Ihre} other {Die}} Rechnung beträgt {amount}. Für {weather, select, known {diese Tage, diesen Preis und dieses Wetter} other {diese Tage und diesen Preis}} ergibt die Zusage {range}.',
+  'The bill lies just {verdict, select, above {above} other {below}} that.':
+    'Die Rechnung liegt knapp {verdict, select, above {darüber} other {darunter}}.',
+  'The bill lies {amount} {verdict, select, above {above} other {below}} that.':
+    'Die Rechnung liegt {amount} {verdict, select, above {darüber} other {darunter}}.',
+  'The bill and the promise cannot be compared yet.': 'Rechnung und Zusage lassen sich noch nicht vergleichen.',
+  'The bill is as promised.': 'Die Rechnung ist wie zugesagt.',
+  'The bill is {amount} {way, select, above {above} other {below}} the promise.':
+    'Die Rechnung liegt {amount} {way, select, above {über} other {unter}} der Zusage.',
+  'It is as promised.': 'Sie ist wie zugesagt.',
+  'It is {amount} {way, select, above {above} other {below}} the promise.':
+    'Sie liegt {amount} {way, select, above {über} other {unter}} der Zusage.',
+  'With {right, select, weather {weather} other {season}} and price put right, the bill is as promised.':
+    'Um {right, select, weather {Wetter} other {Jahreszeit}} und Preis bereinigt ist die Rechnung wie zugesagt.',
+  'With {right, select, weather {weather} other {season}} and price put right, the bill is still {amount} {way, select, above {higher} other {lower}} than promised.':
+    'Um {right, select, weather {Wetter} other {Jahreszeit}} und Preis bereinigt liegt die Rechnung noch {amount} {way, select, above {höher} other {niedriger}} als zugesagt.',
+  'That is within the range we gave.': 'Das liegt in der Spanne, die wir genannt haben.',
+  'That is outside the range we gave.': 'Das liegt außerhalb der Spanne, die wir genannt haben.',
+  'The bill lies inside the promised range.': 'Die Rechnung liegt in der zugesagten Spanne.',
+  'The bill lies above the promised range.': 'Die Rechnung liegt über der zugesagten Spanne.',
+  'The bill lies below the promised range.': 'Die Rechnung liegt unter der zugesagten Spanne.',
+  'An even slice of the year would be {slice}. These are {season, select, cold {cold} other {mild}} days, so the promise for them is {season, select, cold {more} other {less}}: {amount}.':
+    'Ein gleicher Teil des Jahres wären {slice}. Dies sind {season, select, cold {kalte} other {milde}} Tage, darum ist die Zusage dafür {season, select, cold {mehr} other {weniger}}: {amount}.',
+  'Days of winter': 'Wintertage',
+  'Days of summer': 'Sommertage',
+  'Dearer electricity': 'Teurerer Strom',
+  'Cheaper electricity': 'Billigerer Strom',
+  'Colder weather': 'Kälteres Wetter',
+  'Milder weather': 'Milderes Wetter',
+  'Used at dearer hours': 'Verbrauch zu teureren Stunden',
+  'Used at cheaper hours': 'Verbrauch zu billigeren Stunden',
+  'Higher standing charge': 'Höherer Grundpreis',
+  'Lower standing charge': 'Niedrigerer Grundpreis',
+  'More heat used': 'Mehr Wärme',
+  'Less heat used': 'Weniger Wärme',
+  'More hot water': 'Mehr Warmwasser',
+  'Less hot water': 'Weniger Warmwasser',
+  'Lower factor': 'Niedrigere Arbeitszahl',
+  'Better factor': 'Bessere Arbeitszahl',
+  'Backup heater': 'Heizstab',
+  'More for warm rooms': 'Mehr für warme Räume',
+  'Less for warm rooms': 'Weniger für warme Räume',
+  'More all year round': 'Das ganze Jahr mehr',
+  'Less all year round': 'Das ganze Jahr weniger',
+  'All the rest': 'Alles Übrige',
+  'A higher standing charge': 'Ein höherer Grundpreis',
+  'A lower standing charge': 'Ein niedrigerer Grundpreis',
+  'Using more heat': 'Mehr verbrauchte Wärme',
+  'Using less heat': 'Weniger verbrauchte Wärme',
+  'A lower factor': 'Eine niedrigere Arbeitszahl',
+  'A better factor': 'Eine bessere Arbeitszahl',
+  'The backup heater': 'Der Heizstab',
+  'An estimated reading': 'Ein geschätzter Zählerstand',
+  '{name}: not known.': '{name}: nicht bekannt.',
+  '{name} made no difference.': '{name} machte keinen Unterschied.',
+  '{name} {way, select, added {added} other {took away}} about {amount}.':
+    '{name} {way, select, added {brachte etwa {amount} dazu} other {nahm etwa {amount} weg}}.',
+  '{name}, joined': '{name}, zusammen',
+  'the price': 'der Preis',
+  'the hours of use': 'die Stunden des Verbrauchs',
+  'heat used': 'verbrauchte Wärme',
+  'how well the machine works': 'wie gut das Gerät arbeitet',
+  'the backup heater': 'der Heizstab',
+  'other electricity': 'anderer Strom',
+  'an estimated reading': 'ein geschätzter Zählerstand',
+  'the weather': 'das Wetter',
+  '“{name}” holds {parts}. They cannot be told apart yet, so they are shown as one.':
+    '„{name}“ enthält: {parts}. Das lässt sich noch nicht trennen und steht darum als eines da.',
+  'We have no weather of these days, so the weather is in that part too.':
+    'Für diese Tage haben wir kein Wetter, darum steckt auch das Wetter darin.',
+  'The bill rests on an estimated reading. It may be put right by the next one.':
+    'Die Rechnung beruht auf einem geschätzten Stand. Der nächste kann es richtigstellen.',
+  'The bill does not say whether the meter was read.': 'Die Rechnung sagt nicht, ob der Zähler abgelesen wurde.',
+  'How much of the bill went into other things was told, not metered.':
+    'Wie viel der Rechnung in anderes ging, wurde gesagt, nicht gemessen.',
+  'Read the meter yourself today, since the bill rests on an estimate.':
+    'Lesen Sie den Zähler heute selbst ab, denn die Rechnung beruht auf einer Schätzung.',
+  'Find how cold those days were, from a file of outdoor temperatures near the home.':
+    'Finden Sie heraus, wie kalt diese Tage waren, aus einer Datei mit Außentemperaturen in der Nähe.',
+  'Read the machine’s own meter, or have one fitted by a licensed electrician.':
+    'Lesen Sie den eigenen Zähler des Geräts ab, oder lassen Sie einen von einer Elektrofachkraft einbauen.',
+  'Read how much heat the machine says it has made. It tells heat used from how well it works.':
+    'Lesen Sie ab, wie viel Wärme das Gerät erzeugt hat. Das trennt verbrauchte Wärme von der Arbeitszahl.',
+  'Note how hot the water to the radiators is, and how cold it is outside at that hour.':
+    'Notieren Sie, wie heiß das Wasser zu den Heizkörpern ist und wie kalt es dann draußen ist.',
+  'See how many hours the immersion or backup heater has run.':
+    'Sehen Sie nach, wie viele Stunden der Heizstab gelaufen ist.',
+  'Ask who is at home, how warm the rooms are, and whether more rooms are heated.':
+    'Fragen Sie, wer zu Hause ist, wie warm die Räume sind und ob mehr Räume geheizt werden.',
+  'Work on the cooling circuit is for certified people only. Isolate the unit before opening it.':
+    'Am Kältekreis arbeiten nur zugelassene Fachleute. Trennen Sie das Gerät vom Netz, bevor es geöffnet wird.',
+  // Findings
+  'Weekly hot tank': 'Wöchentlich heißer Speicher',
+  'Hot water made often': 'Oft erwärmtes Warmwasser',
+  'Cold nights, hard mornings': 'Kalte Nächte, harte Morgen',
+  'More use all night': 'Mehr Verbrauch die ganze Nacht',
+  'A large load that is not the heating': 'Ein großer Verbraucher, der nicht die Heizung ist',
+  'More used in the same weather': 'Mehr Verbrauch bei gleichem Wetter',
+  'Less used in the same weather': 'Weniger Verbrauch bei gleichem Wetter',
+  'An estimate put right': 'Eine berichtigte Schätzung',
+  'Day and night exchanged': 'Tag und Nacht vertauscht',
+  ', mostly from about {time}': ', meist ab etwa {time}',
+  'A steady {power} kW ran on {days, plural, one {# day} other {# days}}, {hours} hours in all{about}. That is what an immersion or backup heater looks like.':
+    'An {days, plural, one {# Tag} other {# Tagen}} liefen gleichmäßig {power} kW, zusammen {hours} Stunden{about}. So sieht ein Heizstab aus.',
+  'A steady {power} kW ran once a week, {times, plural, one {# time} other {# times}}{about}. That is most likely the weekly heating of the tank against germs.':
+    'Einmal in der Woche liefen gleichmäßig {power} kW, {times, plural, one {# Mal} other {# Mal}}{about}. Das ist wohl das wöchentliche Aufheizen des Speichers gegen Keime.',
+  'On warm days the tank was heated {times} times a day, with {units} units a day.':
+    'An warmen Tagen wurde der Speicher {times}-mal am Tag erwärmt, mit {units} Kilowattstunden am Tag.',
+  'On {days, plural, one {# cold day} other {# cold days}} the machine rested at night at {night} of the day’s power. Each morning it ran at {morning}.':
+    'An {days, plural, one {# kalten Tag} other {# kalten Tagen}} ruhte das Gerät nachts bei {night} der Tagesleistung. Jeden Morgen lief es mit {morning}.',
+  'What runs all night rose from {before} to {after}, and not with the cold.':
+    'Was die ganze Nacht läuft, stieg von {before} auf {after}, und nicht mit der Kälte.',
+  'A steady {power} kW ran on {days, plural, one {# day} other {# days}}, {hours} hours each{about}. It is not the heating.':
+    'An {days, plural, one {# Tag} other {# Tagen}} liefen gleichmäßig {power} kW, je {hours} Stunden{about}. Das ist nicht die Heizung.',
+  'Since then a unit has cost {share} more on average, since more is used at dear hours.':
+    'Seither kostet eine Kilowattstunde im Mittel {share} mehr, weil mehr zu teuren Stunden verbraucht wird.',
+  'Since then {units} units a day {way, select, less {less} other {more}} are used in the same weather.':
+    'Seither werden bei gleichem Wetter am Tag {units} Kilowattstunden {way, select, less {weniger} other {mehr}} verbraucht.',
+  'It grows with the cold, so it is the rooms.': 'Es wächst mit der Kälte, also sind es die Räume.',
+  'It does not follow the cold.': 'Es folgt nicht der Kälte.',
+  'The estimate said {estimated}, where {likely} are likely. The next reading put it right.':
+    'Geschätzt waren {estimated}, wahrscheinlich sind {likely}. Die nächste Ablesung stellte es richtig.',
+  'The bill has {billed} at the dear rate. By the clock it was {dear}.':
+    'Die Rechnung hat {billed} zum teuren Preis. Nach der Uhr waren es {dear}.',
+  'A plain electric heater in the tank or the machine seems to have run from {from} to {to}, on {days, plural, one {# day} other {# days}}.':
+    'Ein elektrischer Heizstab im Speicher oder im Gerät lief wohl vom {from} bis {to}, an {days, plural, one {# Tag} other {# Tagen}}.',
+  'The tank is made very hot once a week, to keep it clean. That is usual.':
+    'Der Speicher wird einmal in der Woche sehr heiß gemacht, um ihn rein zu halten. Das ist üblich.',
+  'The hot water tank is heated about {times} times a day.':
+    'Der Warmwasserspeicher wird etwa {times}-mal am Tag erwärmt.',
+  'The rooms go cool at night, and the machine has to work hard in the morning.':
+    'Die Räume werden nachts kühl, und das Gerät muss morgens schwer arbeiten.',
+  'Something has run day and night since {since}.': 'Seit {since} läuft etwas Tag und Nacht.',
+  'Something large that is not the heating runs on your meter, such as a car on charge.':
+    'An Ihrem Zähler läuft etwas Großes, das nicht die Heizung ist, etwa ein Auto beim Laden.',
+  'Since {since} more is used at the hours that cost more.':
+    'Seit {since} wird mehr zu den teureren Stunden verbraucht.',
+  'Since {since} you have used {way, select, less {less} other {more}} in the same weather.':
+    'Seit {since} haben Sie bei gleichem Wetter {way, select, less {weniger} other {mehr}} verbraucht.',
+  'One bill was a guess, and the next one put it right.':
+    'Eine Rechnung war geschätzt, und die nächste hat es richtiggestellt.',
+  'The day and the night figures of the meter may have been mixed up.':
+    'Tag- und Nachtwerte des Zählers sind vielleicht vertauscht worden.',
+  'about {count} in 20 sure': 'zu etwa {count} von 20 sicher',
+  'It makes no lasting cost.': 'Auf Dauer kostet es nichts.',
+  'In these days it cost about {amount} {way, select, less {less} other {more}}.':
+    'In diesen Tagen kostete es etwa {amount} {way, select, less {weniger} other {mehr}}.',
+  'In these days it took {units} {unitsWay, select, less {less} other {more}} and cost about {amount} {way, select, less {less} other {more}}.':
+    'In diesen Tagen brauchte es {units} {unitsWay, select, less {weniger} other {mehr}} und kostete etwa {amount} {way, select, less {weniger} other {mehr}}.',
+  'Over a year it evens out.': 'Über ein Jahr gleicht es sich aus.',
+  'If it ran like that all year, it would cost about {amount} {way, select, less {less} other {more}}.':
+    'Liefe es das ganze Jahr so, würde es etwa {amount} {way, select, less {weniger} other {mehr}} kosten.',
+  'Is there a switch for an electric heater, and is it on?':
+    'Gibt es einen Schalter für einen Heizstab, und ist er an?',
+  'At what hours is the hot water made, and who set them?':
+    'Zu welchen Stunden wird das Wasser erwärmt, und wer hat sie eingestellt?',
+  'Are there more baths or longer showers than before?': 'Wird öfter gebadet oder länger geduscht als früher?',
+  'Are the rooms set cooler at night, or is the heating off?':
+    'Sind die Räume nachts kühler eingestellt, oder ist die Heizung aus?',
+  'Is there something new that runs day and night?': 'Gibt es etwas Neues, das Tag und Nacht läuft?',
+  'Is a car charged at home?': 'Wird zu Hause ein Auto geladen?',
+  'Is there a hot tub, a pool or a heated shed?':
+    'Gibt es einen Whirlpool, ein Schwimmbecken oder einen beheizten Schuppen?',
+  'Was a timer or a clock changed, or did the power fail?':
+    'Wurde eine Schaltuhr verstellt, oder ist der Strom ausgefallen?',
+  'Did you change your supplier or your rates?': 'Haben Sie den Versorger oder den Tarif gewechselt?',
+  'Are more people at home than before?': 'Sind mehr Personen zu Hause als früher?',
+  'Are the rooms kept warmer than before?': 'Sind die Räume wärmer als früher?',
+  'Are rooms heated now that were not before?': 'Werden jetzt Räume geheizt, die es früher nicht wurden?',
+  'Were you away?': 'Waren Sie verreist?',
+  'Did anybody change the settings at that time?': 'Hat damals jemand die Einstellungen geändert?',
+  'Was the meter changed?': 'Wurde der Zähler getauscht?',
+  'Read the heater’s hours on the control.': 'Lesen Sie die Stunden des Heizstabs an der Regelung ab.',
+  'See when the control lets the heater on, and whether it is on by hand.':
+    'Sehen Sie, wann die Regelung den Heizstab freigibt und ob er von Hand an ist.',
+  'Note how hot the tank is set.': 'Notieren Sie, wie heiß der Speicher eingestellt ist.',
+  'Note day, hour and heat of the weekly hot tank, and what heats it.':
+    'Notieren Sie Tag, Stunde und Temperatur des wöchentlichen Aufheizens und was es macht.',
+  'Feel whether the tank and its pipes lose heat, and whether water is pumped round.':
+    'Fühlen Sie, ob Speicher und Rohre Wärme verlieren und ob Wasser umläuft.',
+  'Hold the heating curve against the one promised.': 'Vergleichen Sie die Heizkurve mit der zugesagten.',
+  'Try an even night for a week, and read the meter before and after.':
+    'Versuchen Sie eine Woche ohne Absenkung, und lesen Sie den Zähler vorher und nachher ab.',
+  'See whether a pump runs when nothing is asked of it.': 'Sehen Sie, ob eine Pumpe läuft, wenn nichts verlangt wird.',
+  'Read this load on a meter of its own.': 'Messen Sie diesen Verbraucher mit einem eigenen Zähler.',
+  'Hold the timer’s clock against the true time.': 'Vergleichen Sie die Schaltuhr mit der wirklichen Zeit.',
+  'Hold the hours of the rates against the meter’s own clock.':
+    'Vergleichen Sie die Stunden des Tarifs mit der Uhr des Zählers.',
+  'Read the meter yourself and give it to the supplier.':
+    'Lesen Sie den Zähler selbst ab und melden Sie den Stand dem Versorger.',
+  'See which figure of the meter counts up by night.': 'Sehen Sie, welches Zählwerk nachts weiterzählt.',
+  'Ask the supplier to work out the bill again.': 'Bitten Sie den Versorger, die Rechnung neu zu berechnen.',
+  'Switch off, lock off and prove dead before a cover is opened. Mains wiring is for an electrician.':
+    'Abschalten, gegen Wiedereinschalten sichern und Spannungsfreiheit prüfen, bevor etwas geöffnet wird. Netzspannung ist Sache einer Elektrofachkraft.',
+  'Water of the tank can scald.': 'Wasser aus dem Speicher kann verbrühen.',
+  'Do not turn the weekly hot tank off without other care against germs; local codes come first.':
+    'Schalten Sie das wöchentliche Aufheizen nicht ohne anderen Schutz gegen Keime ab; örtliche Vorschriften gehen vor.',
+  'Work on the cooling circuit is for certified people only.': 'Am Kältekreis arbeiten nur zugelassene Fachleute.',
+  'The readings of these days show none of the ten things that we look for. That does not rule them out.':
+    'Die Messwerte dieser Tage zeigen nichts von den zehn Dingen, nach denen wir suchen. Das schließt sie nicht aus.',
+  'There are no readings by the hour for these days. They would show heaters, timers and changes with their dates.':
+    'Für diese Tage gibt es keine stündlichen Messwerte. Sie würden Heizstäbe, Schaltuhren und Änderungen mit Datum zeigen.',
+  // The months followed
+  'No month since the promise has been read from end to end.': 'Seit der Zusage ist noch kein Monat ganz abgelesen.',
+  '{month} was {verdict, select, inside {inside} above {above} other {below}} what we promised.':
+    '{month} lag {verdict, select, inside {innerhalb} above {oberhalb} other {unterhalb}} unserer Zusage.',
+  'In {inside} of {count} months the meter was inside what we promised.':
+    'In {inside} von {count} Monaten lag der Zähler innerhalb unserer Zusage.',
+  'Together they are as we thought, give or take little.': 'Zusammen ist es etwa wie gedacht.',
+  'Together they took {units} {way, select, more {more} other {less}} than the middle of it, about {amount}.':
+    'Zusammen brauchten sie {units} {way, select, more {mehr} other {weniger}} als deren Mitte, etwa {amount}.',
+  'Together they took {units} {way, select, more {more} other {less}} than the middle of it.':
+    'Zusammen brauchten sie {units} {way, select, more {mehr} other {weniger}} als deren Mitte.',
+  'So we cannot say yet what the next bill will do.':
+    'Darum lässt sich noch nicht sagen, was die nächste Rechnung bringt.',
+  '{month} lay above it. Expect the next bill above the promise too, unless something changes.':
+    '{month} lag darüber. Auch die nächste Rechnung dürfte über der Zusage liegen, wenn sich nichts ändert.',
+  '{month} lay below it. Expect the next bill below the promise.':
+    '{month} lag darunter. Rechnen Sie mit einer Rechnung unter der Zusage.',
+  'If it goes on like this, the next bill should hold no surprise.':
+    'Geht es so weiter, dürfte die nächste Rechnung keine Überraschung bringen.',
+  '{months, plural, one {The last month} other {The last # months}} ran high. Expect the next bill on the high side of the promise.':
+    '{months, plural, one {Der letzte Monat lag} other {Die letzten # Monate lagen}} hoch. Rechnen Sie mit einer Rechnung am oberen Rand der Zusage.',
+  '{months, plural, one {The last month} other {The last # months}} ran low. Expect the next bill on the low side of the promise.':
+    '{months, plural, one {Der letzte Monat lag} other {Die letzten # Monate lagen}} niedrig. Rechnen Sie mit einer Rechnung am unteren Rand der Zusage.',
+  'The meter of the whole home does not say what the heating took. A meter on the heat pump would let us follow it by month.':
+    'Der Zähler des ganzen Hauses sagt nicht, was die Heizung brauchte. Ein Zähler an der Wärmepumpe ließe es uns Monat für Monat verfolgen.',
+  'Bring in the heat pump’s own readings since the promise, and we follow them by month.':
+    'Bringen Sie die eigenen Messwerte der Wärmepumpe seit der Zusage, dann verfolgen wir sie Monat für Monat.',
+  // The letter
+  'This is about your heating from {from} to {to}.': 'Es geht um Ihre Heizung vom {from} bis {to}.',
+  'Thank you for telling us. We have held your bill against the paper that we gave you.':
+    'Danke, dass Sie es uns gesagt haben. Wir haben Ihre Rechnung neben unsere Unterlage gelegt.',
+  'We are {sure}.': 'Wir sind {sure}.',
+  'We will find out how cold those days were.': 'Wir finden heraus, wie kalt diese Tage waren.',
+  'We will read the heat pump’s own meter, or talk with you about having one.':
+    'Wir lesen den eigenen Zähler der Wärmepumpe ab oder sprechen mit Ihnen über einen.',
+  'We will read how much heat the machine has made. It tells us how well it works.':
+    'Wir lesen ab, wie viel Wärme das Gerät erzeugt hat. Das sagt uns, wie gut es arbeitet.',
+  'We will see how hot the water to your radiators is, and whether it needs to be.':
+    'Wir sehen nach, wie heiß das Wasser zu Ihren Heizkörpern ist und ob es das sein muss.',
+  'We will see for how many hours the electric heater has run.':
+    'Wir sehen nach, wie viele Stunden der Heizstab gelaufen ist.',
+  'What does the meter show today?': 'Was zeigt der Zähler heute?',
+  'Are more people at home, are rooms warmer, or are more rooms heated than before?':
+    'Sind mehr Personen zu Hause, sind Räume wärmer, oder werden mehr Räume geheizt als früher?',
+  'We will see why the electric heater came on, and set it right if you wish.':
+    'Wir sehen nach, warum der Heizstab anging, und stellen es richtig, wenn Sie möchten.',
+  'Then we will write again, with what it was and what it saves.':
+    'Dann schreiben wir wieder, was es war und was es spart.',
+  'Please leave the machine as it is set, and do not open it. It holds pressure, hot water and live wires.':
+    'Bitte lassen Sie das Gerät eingestellt, wie es ist, und öffnen Sie es nicht. Es steht unter Druck, enthält heißes Wasser und führt Spannung.',
+  'Read the meter on the first day of each month and write it here. Ring us if a month takes more than the last column says.':
+    'Lesen Sie am Ersten jedes Monats den Zähler ab und schreiben Sie es hier auf. Rufen Sie uns an, wenn ein Monat mehr braucht, als in der letzten Spalte steht.',
+  'The units are those of a usual year. In a cold month it may be more. One month in 10 lies above the last column with nothing wrong.':
+    'Die Kilowattstunden sind die eines üblichen Jahres. In einem kalten Monat kann es mehr sein. Einer von 10 Monaten liegt über der letzten Spalte, ohne dass etwas nicht stimmt.',
+  'Once a week: the outdoor temperature, and how hot the water to the radiators is at that hour.':
+    'Einmal in der Woche: die Außentemperatur und wie heiß das Wasser zu den Heizkörpern dann ist.',
+  'Once a month: the hours of the electric heater, if the control shows them.':
+    'Einmal im Monat: die Stunden des Heizstabs, wenn die Regelung sie zeigt.',
+  'Once a month: the heat made, from the heat meter or the machine’s own display.':
+    'Einmal im Monat: die erzeugte Wärme, vom Wärmemengenzähler oder der Anzeige des Geräts.',
+  'On the day itself: any change of settings, people staying, or a window left open for long.':
+    'Am selben Tag: jede geänderte Einstellung, Besuch über Nacht oder ein lange offenes Fenster.',
+};
