@@ -88,8 +88,8 @@ const CATALOGUE: Readonly<Record<string, (data: Data) => string>> = {
     }),
   'meter-unit': ({ text }) =>
     say('The meter counts {printed}, but the bill was worked out as if it counted {used}.', {
-      printed: text('printed'),
-      used: text('used'),
+      printed: reword(text('printed')),
+      used: reword(text('used')),
     }),
   'registers-swapped': ({ text }) =>
     say('“{first}” and “{second}” are swapped. The units of one were charged at the price of the other.', {

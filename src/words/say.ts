@@ -91,6 +91,17 @@ function sayKeptDate([, day, month, year]: RegExpExecArray): string {
   if (year) parts.year = 'numeric';
   return new Intl.DateTimeFormat(speech.language, parts).format(date);
 }
+/** As the model writes numbers: "38.5", "−1,234.5 kWh". A bare whole number may be a year and stays. */
+const KEPT_NUMBER = /^([-−]?)(\d{1,3}(?:,\d{3})+(?:\.\d+)?|\d+\.\d+)( ?[^\s\d.,]{1,5})?$/;
+function sayKeptNumber([, sign, size = '', unit = '']: RegExpExecArray): string {
+  const digits = size.split('.')[1]?.length ?? 0;
+  const format = new Intl.NumberFormat(speech.language, {
+    minimumFractionDigits: digits,
+    maximumFractionDigits: digits,
+    useGrouping: size.includes(','),
+  });
+  return `${sign}${format.format(Number(size.replaceAll(',', '')))}${unit}`;
+}
 const GAP = /\\\{(\d+)\\\}/g;
 
 /** Texts of the model have numbered gaps, `line {0} of {1}`; the longest comes first, since it fits least by chance. */
@@ -114,6 +125,8 @@ export function reword(text: string): string {
   if (whole !== undefined) return whole;
   const date = KEPT_DATE.exec(text);
   if (date) return sayKeptDate(date);
+  const number = KEPT_NUMBER.exec(text);
+  if (number) return sayKeptNumber(number);
   for (const { match, text: translated } of patterns) {
     const found = match.exec(text);
     if (found) return translated.replace(/\{(\d+)\}/g, (_, gap: string) => reword(found[Number(gap) + 1] ?? ''));
