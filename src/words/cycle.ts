@@ -1,4 +1,5 @@
 /** How the machine does it: a name and one everyday sentence for each place on the round, in the household's numbers. */
+import type { AirSide } from '../model/cycle/air-side.ts';
 import type { HeatFrom, HouseholdLoop, LoopFault } from '../model/cycle/household-loop.ts';
 import { degrees, grouped } from './numbers.ts';
 import { phrase, reword, say } from './say.ts';
@@ -61,6 +62,10 @@ export function cycleStepSentence(
         { boiling: wholeDegrees(loop.evaporatingC), source: from },
       );
     case 'compressor':
+      if (from === 'air')
+        return say('The compressor squeezes the vapour until it is {hot} hot. This is most of what the meter counts.', {
+          hot: wholeDegrees(loop.dischargeC),
+        });
       return say('The compressor squeezes the vapour until it is {hot} hot. This is what the meter counts.', {
         hot: wholeDegrees(loop.dischargeC),
       });
@@ -81,7 +86,17 @@ export function cycleStepSentence(
 }
 
 /** The whole round in one sentence. */
-export function cycleWholeSentence(loop: HouseholdLoop, from: HeatFrom = 'ground'): string {
+export function cycleWholeSentence(loop: HouseholdLoop, from: HeatFrom = 'ground', air: AirSide | null = null): string {
+  if (air)
+    return say(
+      'Each hour the air gives {added} units of heat and the compressor adds {bought}. The house gets {given}. Fan and frost take {beside} more.',
+      {
+        added: shortCount(loop.groundKW),
+        bought: shortCount(loop.meterKW),
+        given: shortCount(loop.houseKW),
+        beside: shortCount(air.fanKW + air.frostKW),
+      },
+    );
   return say(
     'Each hour the {source, select, air {air} other {ground}} gives {added} units of heat and the meter adds {bought}. The house gets {given}.',
     {

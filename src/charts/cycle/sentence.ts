@@ -6,5 +6,8 @@ export const cycleName = () => say('How the machine does it');
 
 /** The sentence of the step that is lit, or of the whole round when none is. */
 export function cycleSentence(series: CycleSeries, lit: CycleStep | null): string {
-  return series.places.find((place) => place.step === lit)?.sentence ?? cycleWholeSentence(series.loop, series.from);
+  return (
+    series.places.find((place) => place.step === lit)?.sentence ??
+    cycleWholeSentence(series.loop, series.from, series.air)
+  );
 }

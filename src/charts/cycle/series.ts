@@ -1,4 +1,5 @@
 /** The six places of the round with this household's numbers, ready to be drawn or listed. */
+import type { AirSide } from '../../model/cycle/air-side.ts';
 import type { HeatFrom, HouseholdLoop } from '../../model/cycle/household-loop.ts';
 import {
   barText,
@@ -33,9 +34,11 @@ export interface CycleSeries {
   readonly loop: HouseholdLoop;
   readonly heatedBy: HeatedBy;
   readonly from: HeatFrom;
+  /** Of an air machine, what it uses beside its compressor. */
+  readonly air: AirSide | null;
 }
 
-function readingsOf(step: CycleStep, loop: HouseholdLoop, from: HeatFrom): CycleReading[] {
+function readingsOf(step: CycleStep, loop: HouseholdLoop, from: HeatFrom, air: AirSide | null): CycleReading[] {
   const warm = (name: string, celsius: number) => ({ name, text: wholeDegrees(celsius) });
   const heat = (name: string, kW: number) => ({ name, text: unitsAnHour(kW) });
   switch (step) {
@@ -44,6 +47,7 @@ function readingsOf(step: CycleStep, loop: HouseholdLoop, from: HeatFrom): Cycle
         warm(from === 'air' ? say('Air in') : say('From the ground'), loop.brineInC),
         warm(from === 'air' ? say('Air out') : say('Back to it'), loop.brineOutC),
         heat(say('Heat taken'), loop.groundKW),
+        ...(air ? [heat(say('Fan'), air.fanKW), heat(say('Melting frost, on average'), air.frostKW)] : []),
       ];
     case 'evaporator':
       return [
@@ -75,19 +79,25 @@ function readingsOf(step: CycleStep, loop: HouseholdLoop, from: HeatFrom): Cycle
   }
 }
 
-export function cycleSeries(loop: HouseholdLoop, heatedBy: HeatedBy, from: HeatFrom = 'ground'): CycleSeries {
+export function cycleSeries(
+  loop: HouseholdLoop,
+  heatedBy: HeatedBy,
+  from: HeatFrom = 'ground',
+  air: AirSide | null = null,
+): CycleSeries {
   return {
     places: CYCLE_STEPS.map((step, index) => ({
       step,
       number: index + 1,
       name: cycleStepName(step, from),
       sentence: cycleStepSentence(step, loop, heatedBy, from),
-      readings: readingsOf(step, loop, from),
+      readings: readingsOf(step, loop, from, air),
     })),
     groundShare: loop.groundKW / loop.houseKW,
     meterShare: loop.meterKW / loop.houseKW,
     loop,
     heatedBy,
     from,
+    air,
   };
 }

@@ -1,20 +1,21 @@
 /** The sums behind the numbers of a household's loop. */
 import { type Grade, type Working, type WorkingInput, weakestGrade } from '../working.ts';
+import type { AirSide } from './air-side.ts';
 import type { HeatFrom, HouseholdLoop } from './household-loop.ts';
 
 const HANDBOOK = 'single-stage cycle of any handbook, such as ASHRAE Fundamentals';
 
 /**
- * Units of heat for one of electricity [1] at the temperatures of a loop, with the sums of its temperatures [°C],
+ * Units of heat for one of the compressor's electricity [1] at the temperatures of a loop, with the sums of its temperatures [°C],
  * pressures [bar on the gauge] and flows of heat [kW] as steps. `inputs` are what the loop was reckoned from; `source`
  * names the saturation table. COP = (h2 − h3) / (h2 − h1), h at the compressor's inlet 1, its outlet 2 and the valve 3.
  */
 export function loopWorking(
   loop: HouseholdLoop,
-  inputs: readonly WorkingInput[],
+  design: { readonly inputs: readonly WorkingInput[]; readonly from: HeatFrom; readonly air: AirSide | null },
   source: string,
-  from: HeatFrom = 'ground',
 ): Working {
+  const { inputs, from, air } = design;
   const fluid = from === 'air' ? 'air' : 'brine';
   const Fluid = from === 'air' ? 'Air' : 'Brine';
   const grade: Grade = weakestGrade(inputs.map((input) => input.grade));
@@ -33,6 +34,13 @@ export function loopWorking(
     result: { value, unit },
     source,
   });
+  const compressor = air ? 'Compressor, from the meter' : 'From the meter';
+  const meterStep = ({ fanKW, frostKW }: AirSide) =>
+    step('All from the meter', loop.meterKW + fanKW + frostKW, 'kW', 'compressor + fan + frost', [
+      of(compressor, loop.meterKW, 'kW', 'above'),
+      of('Fan', fanKW, 'kW', 'heat to the house × power for each kW'),
+      of('Melting frost', frostKW, 'kW', '(compressor + fan) × share / (1 − share), spread over the time of running'),
+    ]);
   const evaporating = of('Boiling point', loop.evaporatingC, '°C', `${fluid} out less the approach`);
   const condensing = of('Condensing point', loop.condensingC, '°C', 'flow plus the approach');
   const suction = of('Heat content at suction', kJPerKg.suction, 'kJ/kg', 'table');
@@ -40,7 +48,9 @@ export function loopWorking(
   const liquid = of('Heat content of the liquid', kJPerKg.liquid, 'kJ/kg', 'table');
   const round = of('Refrigerant going round', loop.refrigerantGPerS, 'g/s', 'heat to the house / heat of a kilogram');
   return {
-    title: 'Heat for each unit of electricity at this moment (COP)',
+    title: air
+      ? 'Heat for each unit of the compressor’s electricity at this moment (COP)'
+      : 'Heat for each unit of electricity at this moment (COP)',
     formula: '(heat content at discharge − of the liquid) / (at discharge − at suction)',
     inputs: [...inputs, suction, discharge, liquid],
     result: { value: loop.cop, unit: '' },
@@ -60,11 +70,12 @@ export function loopWorking(
         of('Ideal over real work', loop.isentropicEfficiency, '', 'compressor'),
       ]),
       step(`Heat from the ${from}`, loop.groundKW, 'kW', 'refrigerant × (suction − liquid)', [round, suction, liquid]),
-      step('From the meter', loop.meterKW, 'kW', 'refrigerant × (discharge − suction)', [round, suction, discharge]),
+      step(compressor, loop.meterKW, 'kW', 'refrigerant × (discharge − suction)', [round, suction, discharge]),
       step('Heat to the house', loop.houseKW, 'kW', `from the ${from} + from the meter`, [
         of(`From the ${from}`, loop.groundKW, 'kW', 'above'),
-        of('From the meter', loop.meterKW, 'kW', 'above'),
+        of(compressor, loop.meterKW, 'kW', 'above'),
       ]),
+      ...(air ? [meterStep(air)] : []),
     ],
   };
 }

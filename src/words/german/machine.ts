@@ -63,6 +63,8 @@ export const MACHINE: Catalogue = {
     'Wasser mit Frostschutz kommt mit {brineIn} aus dem Boden und geht mit {brineOut} zurück.',
   'That warms a liquid which boils at {boiling}. As it boils, it takes up the heat of the {source, select, air {air} other {ground}}.':
     'Das wärmt eine Flüssigkeit, die bei {boiling} siedet. Beim Sieden nimmt sie die Wärme {source, select, air {der Luft} other {des Bodens}} auf.',
+  'The compressor squeezes the vapour until it is {hot} hot. This is most of what the meter counts.':
+    'Der Verdichter presst den Dampf zusammen, bis er {hot} heiß ist. Das ist das meiste von dem, was der Zähler zählt.',
   'The compressor squeezes the vapour until it is {hot} hot. This is what the meter counts.':
     'Der Verdichter presst den Dampf zusammen, bis er {hot} heiß ist. Das ist es, was der Zähler zählt.',
   'The hot vapour warms your heating water. It turns back into liquid at about {condensing}.':
@@ -71,6 +73,8 @@ export const MACHINE: Catalogue = {
     'Das Wasser geht mit {flow} zu {emitters, select, floor {Ihrer Fußbodenheizung} other {Ihren Heizkörpern}} und kommt mit {back} zurück.',
   'A narrow valve lets the pressure go. The liquid cools to {after}, and the round begins again.':
     'Ein enges Ventil nimmt den Druck weg. Die Flüssigkeit kühlt auf {after} ab, und der Kreis beginnt von vorn.',
+  'Each hour the air gives {added} units of heat and the compressor adds {bought}. The house gets {given}. Fan and frost take {beside} more.':
+    'Jede Stunde gibt die Luft {added} kWh Wärme, und der Verdichter gibt {bought} dazu. Das Haus bekommt {given}. Lüfter und Abtauen brauchen noch {beside}.',
   'Each hour the {source, select, air {air} other {ground}} gives {added} units of heat and the meter adds {bought}. The house gets {given}.':
     'Jede Stunde gibt {source, select, air {die Luft} other {der Boden}} {added} kWh Wärme, und der Zähler gibt {bought} dazu. Das Haus bekommt {given}.',
   'The refrigerant': 'Das Kältemittel',
@@ -103,6 +107,8 @@ export const MACHINE: Catalogue = {
   'Gas on its way out': 'Gas am Ausgang',
   'Gas after cooling the motor': 'Gas nach Kühlung des Motors',
   'Hot gas': 'Heißgas',
+  Fan: 'Lüfter',
+  'Melting frost, on average': 'Abtauen, im Mittel',
   'Turns to liquid at': 'Wird flüssig bei',
   'High pressure on the gauge': 'Hochdruck am Manometer',
   Flow: 'Vorlauf',

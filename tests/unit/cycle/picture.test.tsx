@@ -7,6 +7,7 @@ import { cycleSeries } from '../../../src/charts/cycle/series.ts';
 import { cycleTable } from '../../../src/charts/cycle/table.ts';
 import type { PictureSize } from '../../../src/charts/frame/size.ts';
 import { textWidth } from '../../../src/charts/frame/text.ts';
+import { reckonAirSide } from '../../../src/model/cycle/air-side.ts';
 import { type HeatFrom, type LoopInput, reckonLoop } from '../../../src/model/cycle/household-loop.ts';
 import { refrigerants } from '../../../src/reference/refrigerants.ts';
 import { CYCLE_STEPS } from '../../../src/words/cycle.ts';
@@ -24,7 +25,8 @@ function seriesOf(change: Partial<LoopInput> = {}, from: HeatFrom = 'ground') {
     ...change,
   });
   if (!result.ok) throw new Error(JSON.stringify(result.fault));
-  return cycleSeries(result.loop, 'floor', from);
+  const beside = from === 'air' ? reckonAirSide(result.loop.houseKW, result.loop.meterKW, 2) : null;
+  return cycleSeries(result.loop, 'floor', from, beside);
 }
 const series = seriesOf();
 const big = seriesOf({
@@ -92,6 +94,8 @@ describe('picture', () => {
     expect(html).toContain('>from the air<');
     expect(html).toContain('<circle');
     expect(words).toContain('frost');
+    expect(cycleSentence(air, null)).toMatch(/Fan and frost take [\d.]+ more\.$/);
+    expect(JSON.stringify(cycleTable(air))).toMatch(/"Fan","0\.\d units an hour"/);
     expect(words).not.toMatch(/the ground|The ground|frost protection/);
   });
   test('moves only when asked to, and its style only where motion is welcome', async () => {

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { FAN_W_PER_KW, frostShare } from '../../../src/model/cycle/air-side.ts';
 import { USUAL_EFFICIENCY } from '../../../src/model/cycle/household-loop.ts';
 import { loopWorking } from '../../../src/model/cycle/loop-working.ts';
 import { RefrigerantName } from '../../../src/model/cycle/refrigerant.ts';
@@ -68,15 +69,51 @@ describe('the loop stands on the household’s own numbers', () => {
     expect(loop.brineInC - loop.brineOutC).toBeCloseTo(USUAL_AIR_DROP_K, 9);
     expect(loop.refrigerant).toBe(usualRefrigerant('air'));
     expect(loop.groundKW + loop.meterKW).toBeCloseTo(loop.houseKW, 9);
-    const working = loopWorking(loop, design.inputs, refrigerants[loop.refrigerant].source, design.from);
+    const working = loopWorking(loop, design, refrigerants[loop.refrigerant].source);
     expect(JSON.stringify(working)).toContain('Heat from the air');
     expect(JSON.stringify(working)).not.toMatch(/[Bb]rine|ground\b/);
   });
 });
 
+describe('an air machine: fan and frost stand beside the compressor', () => {
+  const airLoop = (flowC: number, full: FullMachine = {}) => loopOf(full, { machine: { source: 'air' } }, flowC);
+
+  test.each([35, 45, 55])('at %d °C the compressor and its hot gas are those of a house machine', (flowC) => {
+    const { loop } = airLoop(flowC);
+    // Scroll and rotary compressors with their motor reach 0.5 to 0.75; from memory. So does the ground machine here.
+    expect(loop.isentropicEfficiency).toBeGreaterThan(0.48);
+    expect(loop.isentropicEfficiency).toBeLessThan(0.75);
+    // Discharge of propane is kept under about 110 °C; from memory.
+    expect(loop.dischargeC).toBeLessThan(110);
+  });
+  test.each([35, 45, 55])('at %d °C compressor, fan and frost are together what the rated points tell', (flowC) => {
+    const { settle, design, loop } = airLoop(flowC);
+    const cop = 1 / readSurface(settleFull(settle).input.perHeat, loop.brineInC, flowC);
+    const { fanKW, frostKW } = design.air!;
+    expect(loop.houseKW / (loop.meterKW + fanKW + frostKW)).toBeCloseTo(cop, 9);
+    expect(loop.groundKW + loop.meterKW).toBeCloseTo(loop.houseKW, 9);
+    expect(frostKW / (loop.meterKW + fanKW + frostKW)).toBeCloseTo(frostShare(loop.brineInC), 9);
+    expect(fanKW / loop.houseKW).toBeCloseTo(FAN_W_PER_KW / 1000, 9);
+  });
+  test('air too cold and dry for frost brings none', () => {
+    const designOutdoorC = { value: -15, grade: 'estimated' as const, origin: 'typed' };
+    const { design, loop } = loopOf({}, { machine: { source: 'air' }, heat: { designOutdoorC } });
+    expect(loop.brineInC).toBe(-15);
+    expect(design.air!.frostKW).toBe(0);
+  });
+  test('its working sums all that the meter gives', () => {
+    const { design, loop } = airLoop(45);
+    const { steps } = loopWorking(loop, design, refrigerants[loop.refrigerant].source);
+    const all = steps!.find(({ title }) => title === 'All from the meter')!;
+    expect(all.inputs.map(({ name }) => name)).toEqual(['Compressor, from the meter', 'Fan', 'Melting frost']);
+    expect(all.inputs.reduce((sum, { value }) => sum + Number(value), 0)).toBeCloseTo(all.result.value, 9);
+  });
+  test('the ground machine has neither', () => expect(loopOf().design.air).toBeNull());
+});
+
 describe('the working of the loop', () => {
   const { design, loop } = loopOf();
-  const working = loopWorking(loop, design.inputs, refrigerants[loop.refrigerant].source);
+  const working = loopWorking(loop, design, refrigerants[loop.refrigerant].source);
   const value = (name: string) => working.inputs.find((input) => input.name === name)!.value as number;
   const step = (title: string) => working.steps!.find((one) => one.title === title)!;
 

@@ -1,4 +1,5 @@
 /** The refrigerant's round of a household's own machine, on a day as cold as the heating is designed for. */
+import { type AirSide, compressorCop, FAN_W_PER_KW, frostShare, reckonAirSide } from '../../cycle/air-side.ts';
 import {
   type HeatFrom,
   type LoopResult,
@@ -26,6 +27,8 @@ const CUSTOM = 'common practice, no source';
 export interface DesignLoop {
   readonly from: HeatFrom;
   readonly result: LoopResult;
+  /** Of an air machine, what it uses beside its compressor. */
+  readonly air: AirSide | null;
   /** Everything that was taken, typed or assumed. */
   readonly inputs: readonly WorkingInput[];
   readonly designOutdoorC: number;
@@ -33,8 +36,8 @@ export interface DesignLoop {
 
 /**
  * The loop [°C, bar, kW] at the coldest brine of a typical year, or the design outdoor air between two defrosts, and the
- * design flow temperature. A machine worked out the full way gives its own COP there, else a usual compressor is taken.
- * A fixed-speed machine gives its output while it runs, a variable one what the design day asks. Source: `reckonLoop`.
+ * design flow temperature. A machine worked out the full way gives its own COP there, less fan and frost where it has
+ * them in it, else a usual compressor is taken. A fixed-speed machine gives its output while it runs, a variable one what the design day asks. Source: `reckonLoop`.
  */
 export function designLoop(settle: SettleInput, refrigerants: Refrigerants): DesignLoop {
   const { machine } = settle.household;
@@ -59,8 +62,10 @@ export function designLoop(settle: SettleInput, refrigerants: Refrigerants): Des
   const usual = () => reckonLoop({ ...asked, compression: { kind: 'efficiency', isentropic: USUAL_EFFICIENCY } });
   const known = machine.way === 'full';
   const cop = 1 / readSurface(input.perHeat, brineInC, flowC);
-  const own = known ? reckonLoop({ ...asked, compression: { kind: 'cop', cop } }) : usual();
+  const ofCompressor = from === 'air' ? compressorCop(cop, brineInC) : cop;
+  const own = known ? reckonLoop({ ...asked, compression: { kind: 'cop', cop: ofCompressor } }) : usual();
   const outOfReach = !own.ok && own.fault.code === 'cop-out-of-reach';
+  const result = outOfReach ? usual() : own;
   const line = (name: string, value: number | string, unit: string, grade: Grade, origin: string): WorkingInput => ({
     name,
     value,
@@ -71,7 +76,8 @@ export function designLoop(settle: SettleInput, refrigerants: Refrigerants): Des
   const taken = (name: string) => settled.filter((each) => each.name === name);
   return {
     from,
-    result: outOfReach ? usual() : own,
+    result,
+    air: from === 'air' && result.ok ? reckonAirSide(heatKW, result.loop.meterKW, brineInC) : null,
     designOutdoorC: curve.designOutdoorC,
     inputs: [
       ...(from === 'air'
@@ -111,11 +117,15 @@ export function designLoop(settle: SettleInput, refrigerants: Refrigerants): Des
             cop,
             '',
             taken('Rated points')[0]?.grade ?? 'assumed',
-            from === 'air'
-              ? 'rated points, installed, fan and frost included, so the hot gas comes out warmer here than on a gauge'
-              : 'rated points, installed',
+            from === 'air' ? 'rated points, installed; fan and frost in it' : 'rated points, installed',
           )
         : line('Ideal work over real work', USUAL_EFFICIENCY, '', 'assumed', 'compressors of house size, from memory'),
+      ...(from === 'air'
+        ? [
+            line('Fan, for each kW of heat', FAN_W_PER_KW, 'W', 'assumed', CUSTOM),
+            line('Melting frost', frostShare(brineInC), 'of all electricity', 'assumed', CUSTOM),
+          ]
+        : []),
       line(
         `Boiling point below ${from === 'air' ? 'air' : 'brine'} out`,
         USUAL_EXCHANGE.evaporatorApproachK,

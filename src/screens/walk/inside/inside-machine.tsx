@@ -55,10 +55,15 @@ export function InsideMachine(props: { readonly onClose: () => void; readonly wh
     setShown(to);
   };
   const made = design.result.ok
-    ? cycleSeries(design.result.loop, household.machine.emitters === 'floor' ? 'floor' : 'radiators', design.from)
+    ? cycleSeries(
+        design.result.loop,
+        household.machine.emitters === 'floor' ? 'floor' : 'radiators',
+        design.from,
+        design.air,
+      )
     : null;
   const loopWorkings = design.result.ok
-    ? [loopWorking(design.result.loop, design.inputs, refrigerants[design.result.loop.refrigerant].source, design.from)]
+    ? [loopWorking(design.result.loop, design, refrigerants[design.result.loop.refrigerant].source)]
     : [];
   const at = SHOWN.indexOf(shown);
   return (
