@@ -30,6 +30,7 @@ const COLOURS: { readonly [kind in FlowKind]: { readonly fill: string; readonly 
 
 function Painted({ layout }: { readonly layout: FlowLayout }) {
   const { width, height, font, faint, ribbons, machine } = layout;
+  const [upper, lower] = say('heat / pump').split(' / ');
   return (
     <svg viewBox={`0 0 ${width} ${height}`} width={width} height={height} aria-hidden="true">
       {ribbons.map(({ kind, path }) => (
@@ -51,7 +52,7 @@ function Painted({ layout }: { readonly layout: FlowLayout }) {
         fontSize={faint}
         textAnchor="middle"
       >
-        {say('heat')}
+        {upper}
       </text>
       <text
         x={machine.x + machine.width / 2}
@@ -59,7 +60,7 @@ function Painted({ layout }: { readonly layout: FlowLayout }) {
         fontSize={faint}
         textAnchor="middle"
       >
-        {say('pump')}
+        {lower}
       </text>
       {ribbons.map(({ kind, name, amount, at }) => (
         <g key={kind}>

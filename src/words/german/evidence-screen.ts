@@ -5,7 +5,7 @@ export const EVIDENCE_SCREEN: Catalogue = {
   'the start of its interval': 'den Anfang der Messzeit',
   'the end of its interval': 'das Ende der Messzeit',
   'local time, summer and winter': 'Ortszeit, Sommer und Winter',
-  'UTC all year': 'UTC, das ganze Jahr',
+  'UTC all year': 'das ganze Jahr UTC',
   'day first: 3/4 is 3 April': 'erst der Tag: 3/4 ist der 3. April',
   'month first: 3/4 is 4 March': 'erst der Monat: 3/4 ist der 4. März',
   'stay missing': 'bleiben offen',

@@ -73,7 +73,7 @@ export const MACHINE_SCREEN: Catalogue = {
   'Curve set too high by': 'Heizkurve zu hoch um',
   'just what the rooms need': 'genau so viel, wie die Räume brauchen',
   'Least output without stopping': 'Kleinste Leistung ohne Anhalten',
-  'Installed against tested': 'Eingebaut gegen geprüft',
+  'Installed against tested': 'Eingebaut gegenüber geprüft',
   'How much of the tested COP is reached in homes.': 'Wie viel der geprüften Leistungszahl (COP) in Häusern ankommt.',
   'measured homes lie below certificates': 'gemessene Häuser liegen unter den Prüfwerten',
   'Heat from the backup heater': 'Wärme vom Heizstab',

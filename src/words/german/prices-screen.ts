@@ -67,7 +67,7 @@ export const PRICES_SCREEN: Catalogue = {
   'one of the prices': 'einen der Preise',
   'The steps of {name} are not complete.': 'Die Mengenstufen sind nicht vollständig für: {name}.',
   'The price of a kW is missing.': 'Der Preis für ein kW fehlt.',
-  'measured: read from a bill or letter': 'gemessen: aus Rechnung oder Brief abgelesen',
+  'measured: read from a bill or letter': 'gemessen: aus Rechnung oder Brief',
   'Tariff for {fuel, select, gas {gas} other {electricity}}': 'Tarif für {fuel, select, gas {Gas} other {Strom}}',
   'Name of the tariff': 'Name des Tarifs',
   'Taken from': 'Herkunft',
