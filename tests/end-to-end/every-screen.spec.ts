@@ -16,6 +16,11 @@ async function expectNoSideways(page: Page): Promise<void> {
   expect(await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth)).toBeLessThanOrEqual(0);
 }
 
+/** The desk fills the window and its page scrolls within: the window itself has nothing below. */
+async function expectNothingBelow(page: Page): Promise<void> {
+  expect(await page.evaluate(() => document.documentElement.scrollHeight - window.innerHeight)).toBeLessThanOrEqual(0);
+}
+
 for (const theme of ['light', 'dark'] as const) {
   for (const [width, height] of [
     [1280, 800],
@@ -33,6 +38,7 @@ for (const theme of ['light', 'dark'] as const) {
         await expect(desk.getByRole('main').getByRole('heading').first()).toBeVisible();
         await expectAccessible(desk);
         await expectNoSideways(desk);
+        await expectNothingBelow(desk);
         await takePicture(desk, `${stage.toLowerCase().replaceAll(' ', '-')}-${theme}-${width}`);
       }
       await openStage(desk, 'Running cost');
