@@ -160,5 +160,4 @@ export const CHECK_SCREEN: Catalogue = {
   inside: 'im Üblichen',
   below: 'darunter',
   above: 'darüber',
-  'no usual band': 'ohne üblichen Bereich',
 };
