@@ -1,6 +1,6 @@
 import { CartesianGrid, ComposedChart, Line, ReferenceLine, Scatter, XAxis, YAxis } from 'recharts';
 import { thinPoints } from '../../model/thin/thin-points.ts';
-import { degrees, grouped } from '../../words/numbers.ts';
+import { degrees, grouped, longDate } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 import { carrierName } from '../../words/systems.ts';
 import { Measured } from '../frame/measured.tsx';
@@ -43,7 +43,7 @@ function Painted(props: {
 }) {
   const { series, size, width, height } = props;
   const { font, faint } = measuresOf(size);
-  const all = [...series.points, ...series.line];
+  const all = [...series.points, ...series.line, ...(series.before?.line ?? [])];
   const axis = axisFor(
     all.map((point) => point.kWhPerDay),
     4,
@@ -105,6 +105,25 @@ function Painted(props: {
         dot={false}
         isAnimationActive={false}
       />
+      {series.before ? (
+        <Line
+          data={[...series.before.line]}
+          dataKey="kWhPerDay"
+          type="linear"
+          stroke="var(--ink)"
+          strokeWidth={1.5}
+          strokeDasharray="7 5"
+          dot={false}
+          label={({ x, y, index }: { x?: number | string; y?: number | string; index?: number }) =>
+            index === 0 ? (
+              <text x={Number(x) + font} y={Number(y) + 4} fontSize={faint} fill="var(--ink)">
+                {say('before {date}', { date: longDate(series.before!.until) })}
+              </text>
+            ) : null
+          }
+          isAnimationActive={false}
+        />
+      ) : null}
       {series.slopeKWhPerKDay > 0 && Number.isFinite(series.baseC) ? (
         <ReferenceLine
           x={series.baseC}

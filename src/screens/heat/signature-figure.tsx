@@ -21,7 +21,7 @@ const PERIOD_WORDS: { readonly [period in Signature['period']]: readonly [string
 /** The line laid through the record: use against the weather. */
 export function SignatureFigure(props: { readonly signature: Signature; readonly demand: Demand }) {
   const { signature, demand } = props;
-  const series = signatureSeries(signature);
+  const series = signatureSeries(signature, demand.change);
   const [one, many] = PERIOD_WORDS[signature.period];
   const said = [
     fitSentence(signature),

@@ -127,6 +127,7 @@ export const CHARTS: Catalogue = {
   Missing: 'Fehlend',
   'outside, mean of the day': 'draußen, Mittel des Tages',
   'no heating above {base}': 'kein Heizen über {base}',
+  'before {date}': 'vor dem {date}',
   'units of {carrier} a day': 'Kilowattstunden {carrier} am Tag',
   'Use against the weather': 'Verbrauch gegen das Wetter',
   'There are no days to show yet.': 'Noch gibt es keine Tage zu zeigen.',

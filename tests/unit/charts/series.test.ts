@@ -143,6 +143,18 @@ describe('use against the weather', () => {
     expect(signatureTable(series).rows).toEqual([{ cells: ['5', '2', '56.0', '57.0'] }]);
   });
   test.each([
+    [true, [77, 7, 7]],
+    [false, undefined],
+  ])('the line before a change stands over the same temperatures where the days since are used: %s', (used, kWh) => {
+    const part = { from: '2024-10-01', to: '2025-10-01', count: 365, r2: 0.9 };
+    const before = { ...part, baseC: 15, basePerDayKWh: 7, slopeKWhPerKDay: 7 };
+    const sure = { share: -0.28, shareLow: -0.3, shareHigh: -0.26, sure: 0.98, used };
+    const day = '2025-10-01';
+    const change = { on: day, earliest: day, latest: day, ...sure, before, after: before };
+    const { line } = signatureSeries(signature, change).before ?? {};
+    expect(line?.map((point) => point.kWhPerDay)).toEqual(kWh);
+  });
+  test.each([
     [
       series,
       'Below 15 °C outside, each degree colder takes 5.0 more units of gas a day. About 7 a day are used in any weather.',
