@@ -24,13 +24,18 @@ export function listChapters({ promise, appraisal, pump, beside, versus }: Promi
   const { demand, machine } = appraisal;
   const costs = [pump, ...(beside ? [beside] : [])].map(({ cost }) => cost.working);
   return [
-    { title: 'The heat', workings: [demand.total.working] },
-    { title: 'The machine', workings: [machine.whole.working] },
-    { title: 'A year with the heat pump', workings: [pump.cost.working, pump.carbonKg.working] },
+    { title: say('The heat'), workings: [demand.total.working] },
+    { title: say('The machine'), workings: [machine.whole.working] },
+    { title: say('A year with the heat pump'), workings: [pump.cost.working, pump.carbonKg.working] },
     ...(beside
-      ? [{ title: `A year with ${systemInSentence(beside.id, beside.kind)}`, workings: [beside.cost.working] }]
+      ? [
+          {
+            title: say('A year with {other}', { other: systemInSentence(beside.id, beside.kind) }),
+            workings: [beside.cost.working],
+          },
+        ]
       : []),
-    ...(versus ? [{ title: 'The difference', workings: [versus.saving.working] }] : []),
+    ...(versus ? [{ title: say('The difference'), workings: [versus.saving.working] }] : []),
     ...(promise.lifetime
       ? [
           {

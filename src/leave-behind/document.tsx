@@ -2,7 +2,7 @@
 import type { ReactNode } from 'react';
 import { renderToStaticMarkup } from 'react-dom/server';
 import tokens from '../charts/look/tokens.css?raw';
-import { language } from '../words/say.ts';
+import { language, say } from '../words/say.ts';
 import documentStyle from './document.css?raw';
 import { FONT_FACES } from './fonts.ts';
 import type { DocumentSettings } from './parts.ts';
@@ -14,6 +14,10 @@ const cssText = (text: string) => text.replace(/[\\"<>\n\r\f]/g, (char) => `\\${
 export const shorten = (text: string, most: number) =>
   text.length > most ? `${text.slice(0, most - 1).trimEnd()}…` : text;
 
+/** "page 2 of 9", with the counters of the style in its gaps. */
+const pageOf = () =>
+  `"${say('page {page} of {pages}', { page: '" counter(page) "', pages: '" counter(pages) "' })}"`.replace(/ ""$/, '');
+
 function pageRule(paper: DocumentSettings['paper'], foot: string): string {
   const letter = paper === 'Letter';
   const size = letter ? '8.5in 11in' : '210mm 297mm';
@@ -21,7 +25,7 @@ function pageRule(paper: DocumentSettings['paper'], foot: string): string {
   const margin = letter ? '12mm 22mm 17mm' : '15mm 19mm 20mm';
   const type =
     'font: 14px "Source Sans 3 Variable", sans-serif; color: #55605f; vertical-align: top; padding-top: 8px; border-top: 1.5px solid #1d2528;';
-  return `@page { size: ${size}; margin: ${margin}; @bottom-left { content: "${cssText(foot)}"; ${type} } @bottom-center { content: ""; width: 0; } @bottom-right { content: "page " counter(page) " of " counter(pages); ${type} } }`;
+  return `@page { size: ${size}; margin: ${margin}; @bottom-left { content: "${cssText(foot)}"; ${type} } @bottom-center { content: ""; width: 0; } @bottom-right { content: ${pageOf()}; ${type} } }`;
 }
 
 export function renderDocument(document: {

@@ -6,13 +6,28 @@ import { yearsSeries } from '../charts/years/series.ts';
 import type { Figure, SystemResult } from '../model/appraisal/appraisal.ts';
 import type { KeptPromise } from '../model/appraisal/promise.ts';
 import type { Payback } from '../model/lifetime/lifetime.ts';
+import { gradeName } from '../words/grades.ts';
 import { monthNames } from '../words/numbers.ts';
+import { currency, phrase, reword, say } from '../words/say.ts';
 import { systemName } from '../words/systems.ts';
 import { listAssumptions } from './assumptions.ts';
 import { type PromiseParts, readPromise } from './parts.ts';
 
-const COLUMNS = ['part', 'system', 'time', 'what', 'value', 'unit', 'low', 'high', 'grade', 'origin'] as const;
-type Line = Partial<Record<(typeof COLUMNS)[number], string | number>>;
+const HEADS = {
+  part: phrase('part'),
+  system: phrase('system'),
+  time: phrase('time'),
+  what: phrase('what'),
+  value: phrase('value'),
+  // A unit elsewhere is a kilowatt-hour, which other languages call by another word.
+  unit: phrase('{of, select, other {unit}}'),
+  low: phrase('low'),
+  high: phrase('high'),
+  grade: phrase('grade'),
+  origin: phrase('origin'),
+} as const;
+const COLUMNS = Object.keys(HEADS) as readonly (keyof typeof HEADS)[];
+type Line = Partial<Record<keyof typeof HEADS, string | number>>;
 
 /** At most four decimals, no grouping, no exponent; an unknown stays empty, never 0. */
 function numberText(value: number): string {
@@ -31,40 +46,82 @@ const figureLine = (figure: Figure, scale = 1) => ({
   value: figure.value * scale,
   low: figure.low * scale,
   high: figure.high * scale,
-  grade: figure.grade,
+  grade: gradeName(figure.grade),
 });
 
 function systemLines(system: SystemResult, name: string): Line[] {
   const { split, monthly } = system;
   const year = (what: string, pence: number): Line => ({
-    part: 'cost',
+    part: say('cost'),
     system: name,
-    time: 'year',
+    time: say('year'),
     what,
     value: pence / 100,
-    unit: 'GBP',
+    unit: currency(),
   });
   return [
-    { part: 'cost', system: name, time: 'year', what: 'together', unit: 'GBP', ...figureLine(system.cost, 0.01) },
-    year('units', split.unitsPence),
-    year('standing charge', split.standingPence),
-    year('service', split.servicePence),
-    year('together, mild winter', system.mildYearPence),
-    year('together, cold winter', system.coldYearPence),
-    { part: 'energy', system: name, time: 'year', what: 'units bought', unit: 'kWh', ...figureLine(system.bought) },
-    { part: 'carbon', system: name, time: 'year', what: 'carbon', unit: 'kg', ...figureLine(system.carbonKg) },
+    {
+      part: say('cost'),
+      system: name,
+      time: say('year'),
+      what: say('together'),
+      unit: currency(),
+      ...figureLine(system.cost, 0.01),
+    },
+    year(say('units'), split.unitsPence),
+    year(say('standing charge'), split.standingPence),
+    year(say('service'), split.servicePence),
+    year(say('together, mild winter'), system.mildYearPence),
+    year(say('together, cold winter'), system.coldYearPence),
+    {
+      part: say('energy'),
+      system: name,
+      time: say('year'),
+      what: say('units bought'),
+      unit: 'kWh',
+      ...figureLine(system.bought),
+    },
+    {
+      part: say('carbon'),
+      system: name,
+      time: say('year'),
+      what: say('carbon'),
+      unit: 'kg',
+      ...figureLine(system.carbonKg),
+    },
     ...monthNames().flatMap((time, month): Line[] => [
-      { part: 'energy', system: name, time, what: 'units bought', value: monthly.boughtKWh[month]!, unit: 'kWh' },
-      { part: 'cost', system: name, time, what: 'units', value: monthly.unitsPence[month]! / 100, unit: 'GBP' },
       {
-        part: 'cost',
+        part: say('energy'),
         system: name,
         time,
-        what: 'standing charge',
-        value: monthly.standingPence[month]! / 100,
-        unit: 'GBP',
+        what: say('units bought'),
+        value: monthly.boughtKWh[month]!,
+        unit: 'kWh',
       },
-      { part: 'cost', system: name, time, what: 'service', value: monthly.servicePence[month]! / 100, unit: 'GBP' },
+      {
+        part: say('cost'),
+        system: name,
+        time,
+        what: say('units'),
+        value: monthly.unitsPence[month]! / 100,
+        unit: currency(),
+      },
+      {
+        part: say('cost'),
+        system: name,
+        time,
+        what: say('standing charge'),
+        value: monthly.standingPence[month]! / 100,
+        unit: currency(),
+      },
+      {
+        part: say('cost'),
+        system: name,
+        time,
+        what: say('service'),
+        value: monthly.servicePence[month]! / 100,
+        unit: currency(),
+      },
     ]),
   ];
 }
@@ -75,13 +132,13 @@ function yearsLines({ promise }: PromiseParts): Line[] {
   if (!lifetime) return [];
   const { kind, years, saved, chanceLess, payback, netPresentValue, annual } = lifetime;
   const { pump, beside } = yearsSeries(lifetime);
-  const inAll = { part: 'years', time: `${years} years` };
+  const inAll = { part: say('years'), time: say('{years} years', { years: String(years) }) };
   const pounds = (what: string, found: Figure | null | undefined, system = ''): Line[] =>
-    found ? [{ ...inAll, what, system, unit: 'GBP', ...figureLine(found, 0.01) }] : [];
+    found ? [{ ...inAll, what, system, unit: currency(), ...figureLine(found, 0.01) }] : [];
   const until = (what: string, { years: value, low, high }: Payback): Line => ({
     ...inAll,
     what,
-    unit: 'years',
+    unit: say('years'),
     value: value ?? Number.NaN,
     low: low ?? Number.NaN,
     high: high ?? Number.NaN,
@@ -90,25 +147,28 @@ function yearsLines({ promise }: PromiseParts): Line[] {
     ...[pump, beside].flatMap(({ name, points }) =>
       points.map(
         ({ year, value, low, high }): Line => ({
-          part: 'years',
+          part: say('years'),
           system: name,
-          time: `year ${year}`,
-          what: kind === 'whole' ? 'paid in all' : 'paid to run it',
+          time: say('year {year}', { year: String(year) }),
+          what: kind === 'whole' ? say('paid in all') : say('paid to run it'),
           value: value / 100,
-          unit: 'GBP',
+          unit: currency(),
           low: low / 100,
           high: high / 100,
         }),
       ),
     ),
-    ...pounds('saved with the heat pump', saved),
-    { ...inAll, what: 'share of futures in which the heat pump costs less', value: chanceLess },
+    ...pounds(say('saved with the heat pump'), saved),
+    { ...inAll, what: say('share of futures in which the heat pump costs less'), value: chanceLess },
     ...(payback
-      ? [until('years until paid back', payback.simple), until('years until paid back, discounted', payback.discounted)]
+      ? [
+          until(say('years until paid back'), payback.simple),
+          until(say('years until paid back, discounted'), payback.discounted),
+        ]
       : []),
-    ...pounds('worth today of what is saved', netPresentValue),
-    ...pounds('level cost a year', annual?.pump, pump.name),
-    ...pounds('level cost a year', annual?.beside, beside.name),
+    ...pounds(say('worth today of what is saved'), netPresentValue),
+    ...pounds(say('level cost a year'), annual?.pump, pump.name),
+    ...pounds(say('level cost a year'), annual?.beside, beside.name),
   ];
 }
 
@@ -117,41 +177,54 @@ export function leaveBehindCsv(promise: KeptPromise): string {
   const { appraisal, madeOn } = parts;
   const { demand, machine, prices } = appraisal;
   const lines: Line[] = [
-    { part: 'promise', what: 'number', value: promise.number },
-    { part: 'promise', what: 'made on', value: madeOn },
-    { part: 'promise', what: 'id', value: promise.id },
-    { part: 'promise', what: 'household', value: promise.household.name },
-    { part: 'promise', what: 'model', value: appraisal.modelVersion },
-    { part: 'promise', what: 'electricity prices', value: prices.electricity.name, time: prices.electricity.from },
-    { part: 'heat', time: 'year', what: 'rooms', unit: 'kWh', ...figureLine(demand.space) },
-    { part: 'heat', time: 'year', what: 'hot water', unit: 'kWh', ...figureLine(demand.water) },
-    { part: 'heat', time: 'year', what: 'together', unit: 'kWh', ...figureLine(demand.total) },
-    { part: 'machine', time: 'year', what: 'factor, heat and hot water (H4)', ...figureLine(machine.whole) },
+    { part: say('promise'), what: say('number'), value: promise.number },
+    { part: say('promise'), what: say('made on'), value: madeOn },
+    { part: say('promise'), what: say('id'), value: promise.id },
+    { part: say('promise'), what: say('household'), value: promise.household.name },
+    { part: say('promise'), what: say('model'), value: appraisal.modelVersion },
+    {
+      part: say('promise'),
+      what: say('electricity prices'),
+      value: reword(prices.electricity.name),
+      time: prices.electricity.from,
+    },
+    { part: say('heat'), time: say('year'), what: say('rooms'), unit: 'kWh', ...figureLine(demand.space) },
+    { part: say('heat'), time: say('year'), what: say('hot water'), unit: 'kWh', ...figureLine(demand.water) },
+    { part: say('heat'), time: say('year'), what: say('together'), unit: 'kWh', ...figureLine(demand.total) },
+    {
+      part: say('machine'),
+      time: say('year'),
+      what: say('factor, heat and hot water (H4)'),
+      ...figureLine(machine.whole),
+    },
     ...appraisal.systems.flatMap((system) => systemLines(system, systemName(system.id, system.kind, machine.source))),
     ...(parts.versus?.twenty.map(
       (pence, index): Line => ({
-        part: 'futures',
+        part: say('futures'),
         system: parts.beside ? systemName(parts.beside.id, parts.beside.kind) : '',
-        what: `difference ${index + 1} of 20`,
+        what: say('difference {index} of 20', { index: index + 1 }),
         value: pence / 100,
-        unit: 'GBP',
+        unit: currency(),
       }),
     ) ?? []),
     ...yearsLines(parts),
     ...listAssumptions(parts).flatMap(({ title, inputs }) =>
       inputs.map(
         (input): Line => ({
-          part: 'input',
+          part: say('input'),
           system: title,
-          what: input.name,
-          value: input.value,
-          unit: input.unit ?? '',
-          grade: input.grade,
-          origin: input.origin,
+          what: reword(input.name),
+          value: typeof input.value === 'string' ? reword(input.value) : input.value,
+          unit: reword(input.unit ?? ''),
+          grade: gradeName(input.grade),
+          origin: reword(input.origin),
         }),
       ),
     ),
   ];
-  const rows = [[...COLUMNS], ...lines.map((line) => COLUMNS.map((column) => cell(line[column])))];
+  const rows = [
+    COLUMNS.map((column) => say(HEADS[column], { of: 'measure' })),
+    ...lines.map((line) => COLUMNS.map((column) => cell(line[column]))),
+  ];
   return `\uFEFF${rows.map((row) => row.join(',')).join('\r\n')}\r\n`;
 }

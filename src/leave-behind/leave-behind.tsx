@@ -4,6 +4,7 @@
  */
 import type { KeptPromise } from '../model/appraisal/promise.ts';
 import { longDate } from '../words/numbers.ts';
+import { say } from '../words/say.ts';
 import { renderDocument, shorten } from './document.tsx';
 import { type DocumentSettings, readPromise } from './parts.ts';
 import { AboutPart } from './sections/about.tsx';
@@ -21,9 +22,10 @@ import { YearsPart } from './sections/years.tsx';
 export function renderLeaveBehind(promise: KeptPromise, settings: DocumentSettings): string {
   const parts = readPromise(promise, settings);
   const { name } = promise.household;
+  const number = String(promise.number);
   return renderDocument({
-    title: `What it would cost to heat ${name}: promise ${promise.number}`,
-    foot: `Promise ${promise.number} · ${longDate(parts.madeOn)} · ${shorten(name, 34)}`,
+    title: say('What it would cost to heat {name}: promise {number}', { name, number }),
+    foot: `${say('Promise {number}', { number })} · ${longDate(parts.madeOn)} · ${shorten(name, 34)}`,
     settings,
     children: (
       <>

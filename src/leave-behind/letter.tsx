@@ -5,6 +5,7 @@
 import type { BillCheck, KeptPromise } from '../model/appraisal/promise.ts';
 import type { Household } from '../model/household/household.ts';
 import { longDate } from '../words/numbers.ts';
+import { say } from '../words/say.ts';
 import { renderDocument, shorten } from './document.tsx';
 import { HomePage } from './letter/home-page.tsx';
 import { readLetter } from './letter/letter-parts.ts';
@@ -20,9 +21,14 @@ export function renderLetter(
   settings: DocumentSettings,
 ): string {
   const parts = readLetter(check, promise, household, settings);
+  const number = String(promise.number);
   return renderDocument({
-    title: `${household.name}: a bill held against promise ${promise.number}`,
-    foot: `Letter of ${longDate(parts.writtenOn)} · promise ${promise.number} · ${shorten(household.name, 28)}`,
+    title: say('{name}: a bill held against promise {number}', { name: household.name, number }),
+    foot: say('Letter of {date} · promise {number} · {name}', {
+      date: longDate(parts.writtenOn),
+      number,
+      name: shorten(household.name, 28),
+    }),
     settings,
     style: letterStyle,
     children: (

@@ -11,6 +11,7 @@ import {
   weDoSentences,
 } from '../../words/letter.ts';
 import { longDate } from '../../words/numbers.ts';
+import { say } from '../../words/say.ts';
 import { GradeLegend } from '../grade-legend.tsx';
 import { PAPER_WIDTH } from '../paper.ts';
 import { fitPage, isLong, type LetterRoom, type PageTexts, senderText } from './fit-page.ts';
@@ -27,7 +28,7 @@ export function HomePage({ parts }: { readonly parts: LetterParts }) {
       <div className="letterhead">
         <span className="sender">
           {settings.logo ? (
-            <img src={settings.logo} alt={settings.installerName ? '' : 'Logo of the installer'} />
+            <img src={settings.logo} alt={settings.installerName ? '' : say('Logo of the installer')} />
           ) : null}
           <span className="contact">{sender}</span>
         </span>
@@ -42,9 +43,9 @@ export function HomePage({ parts }: { readonly parts: LetterParts }) {
         <figcaption>{caption}</figcaption>
       </figure>
       <GradeLegend />
-      <Steps heading="What we know" sentences={known} />
-      <Steps heading="What we do not know yet" sentences={unknown} />
-      <Steps heading="What happens next" sentences={next} />
+      <Steps heading={say('What we know')} sentences={known} />
+      <Steps heading={say('What we do not know yet')} sentences={unknown} />
+      <Steps heading={say('What happens next')} sentences={next} />
     </section>
   );
 }
@@ -54,7 +55,11 @@ function textsOf({ check, promise, household, settings, promisedOn }: LetterPart
   const asks = askSentences(check, room);
   return {
     sender: senderText(settings),
-    heading: `${household.name}: your bill and our promise ${promise.number} of ${longDate(promisedOn)}`,
+    heading: say('{name}: your bill and our promise {number} of {date}', {
+      name: household.name,
+      number: String(promise.number),
+      date: longDate(promisedOn),
+    }),
     opening: `${letterThanks()} ${letterVerdict(check)}`,
     caption: bridgeSentence(bridgeSeries(check)),
     lists: [
@@ -62,7 +67,7 @@ function textsOf({ check, promise, household, settings, promisedOn }: LetterPart
       unknownSentences(check).slice(0, room.unknown),
       [
         ...weDoSentences(check, room),
-        ...(asks.length > 0 ? [`Please tell us: ${asks.join(' ')}`] : []),
+        ...(asks.length > 0 ? [say('Please tell us: {questions}', { questions: asks.join(' ') })] : []),
         leaveItSentence(),
       ],
     ],

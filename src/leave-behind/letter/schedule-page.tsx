@@ -2,6 +2,7 @@ import { FollowingPicture } from '../../charts/following/picture.tsx';
 import { followingSentence } from '../../charts/following/sentence.ts';
 import { readSentences, scheduleNote, scheduleSentence } from '../../words/letter.ts';
 import { exactKWh, longDate } from '../../words/numbers.ts';
+import { say } from '../../words/say.ts';
 import { NumberHead } from '../number-head.tsx';
 import { PAPER_WIDTH } from '../paper.ts';
 import { readingDays } from '../schedule.ts';
@@ -16,31 +17,33 @@ export function SchedulePage({ parts }: { readonly parts: LetterParts }) {
   const series = { months, pencePerKWh: check.input.pencePerKWh };
   return (
     <section className="letter-schedule">
-      <h2>What to read from now on</h2>
+      <h2>{say('What to read from now on')}</h2>
       {months.length > 0 ? (
         <figure>
           <div role="img" aria-label={followingSentence(series)}>
             <FollowingPicture series={series} size="paper" width={PAPER_WIDTH} height={PICTURE_HEIGHT} />
           </div>
-          <figcaption>Units by month. {followingSentence(series)}</figcaption>
+          <figcaption>
+            {say('Units by month.')} {followingSentence(series)}
+          </figcaption>
         </figure>
       ) : null}
       <p className="plain">{scheduleSentence()}</p>
       <table className="schedule">
         <thead>
           <tr>
-            <th scope="col">Read on</th>
+            <th scope="col">{say('Read on')}</th>
             <th scope="col" className="blank">
-              Heat pump’s meter
+              {say('Heat pump’s meter')}
             </th>
             <th scope="col" className="blank">
-              Heat made
+              {say('Heat made')}
             </th>
             <th scope="col" className="blank">
-              Heater’s hours
+              {say('Heater’s hours')}
             </th>
-            <NumberHead>Units to expect</NumberHead>
-            <NumberHead>Ring us above</NumberHead>
+            <NumberHead>{say('Units to expect')}</NumberHead>
+            <NumberHead>{say('Ring us above')}</NumberHead>
           </tr>
         </thead>
         <tbody>

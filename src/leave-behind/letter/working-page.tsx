@@ -1,4 +1,5 @@
 import { GradeMark } from '../../charts/grade-mark.tsx';
+import { Reworded } from '../../charts/reworded.tsx';
 import { DayPicture } from '../../charts/typical-day/picture.tsx';
 import { daySentence } from '../../charts/typical-day/sentence.ts';
 import { daySeries } from '../../charts/typical-day/series.ts';
@@ -20,6 +21,7 @@ import { heatersSeen, notSeenSentence, sureMeaning, worthOf } from '../../words/
 import { gradeName } from '../../words/grades.ts';
 import { daysOfBill } from '../../words/letter.ts';
 import { poundsAndPence } from '../../words/numbers.ts';
+import { reword, say } from '../../words/say.ts';
 import { workingValue } from '../../words/working.ts';
 import { NumberHead } from '../number-head.tsx';
 import { PAPER_WIDTH } from '../paper.ts';
@@ -32,26 +34,31 @@ export function WorkingPage({ parts }: { readonly parts: LetterParts }) {
   const { check } = parts;
   return (
     <section className="letter-working">
-      <h2>Working, for the installer</h2>
+      <h2>{say('Working, for the installer')}</h2>
       <p className="quiet">
-        Bill of {daysOfBill(check.input)}: {workingValue(check.input.boughtKWh, 'kWh')} at{' '}
-        {workingValue(check.input.pencePerKWh, 'p/kWh')}.
+        {say('Bill of {days}: {units} at {price}.', {
+          days: daysOfBill(check.input),
+          units: workingValue(check.input.boughtKWh, 'kWh'),
+          price: workingValue(check.input.pencePerKWh, 'p/kWh'),
+        })}
       </p>
       <PartsTable parts={parts} />
-      <h3>The sums</h3>
+      <h3>{say('The sums')}</h3>
       {check.parts.map(({ cause, working, pence }) => (
         <p key={cause} className="sum">
           <strong>
-            {working.title}: {poundsAndPence(pence)}.
+            {reword(working.title)}: {poundsAndPence(pence)}.
           </strong>{' '}
           {working.inputs
-            .map(({ name, value, unit, grade }) => `${name} ${workingValue(value, unit)} (${gradeName(grade)})`)
+            .map(({ name, value, unit, grade }) => `${reword(name)} ${workingValue(value, unit)} (${gradeName(grade)})`)
             .join('; ')}
           .
         </p>
       ))}
-      <p className="quiet">{check.parts.find(({ cause }) => cause !== 'days')?.working.formula}</p>
-      <h3>What the readings show</h3>
+      <p className="quiet">
+        <Reworded text={check.parts.find(({ cause }) => cause !== 'days')?.working.formula ?? ''} />
+      </p>
+      <h3>{say('What the readings show')}</h3>
       {check.findings === undefined ? <p>{noReadingsSentence()}</p> : null}
       {check.findings?.length === 0 ? <p>{noFindingsSentence()}</p> : null}
       {check.findings?.map((finding, index) => (
@@ -65,7 +72,7 @@ export function WorkingPage({ parts }: { readonly parts: LetterParts }) {
           {sureMeaning()} {check.findings.some(({ code }) => code === 'heater-running') ? '' : heatersSeen()}
         </p>
       ) : null}
-      <h3>Look at next</h3>
+      <h3>{say('Look at next')}</h3>
       <ul className="steps">
         {check.next.map((code) => (
           <li key={code}>{nextSentence(code)}</li>
@@ -82,14 +89,14 @@ function PartsTable({ parts }: { readonly parts: LetterParts }) {
     <table>
       <thead>
         <tr>
-          <th scope="col">From an even share of the year to the bill</th>
-          <NumberHead>Amount</NumberHead>
-          <th scope="col">How far to trust it</th>
+          <th scope="col">{say('From an even share of the year to the bill')}</th>
+          <NumberHead>{say('Amount')}</NumberHead>
+          <th scope="col">{say('How far to trust it')}</th>
         </tr>
       </thead>
       <tbody>
         <tr>
-          <td>Promised, an even share of the year</td>
+          <td>{say('Promised, an even share of the year')}</td>
           <td className="number">{poundsAndPence(check.promisedPence)}</td>
           <td />
         </tr>
@@ -97,7 +104,9 @@ function PartsTable({ parts }: { readonly parts: LetterParts }) {
           <tr key={part.cause}>
             <td>
               {causeName(part.cause, part.pence)}
-              {insideOf(part) ? <span className="quiet">, joined: {insideOf(part)}</span> : null}
+              {insideOf(part) ? (
+                <span className="quiet">{say(', joined: {causes}', { causes: insideOf(part) })}</span>
+              ) : null}
             </td>
             <td className="number">{poundsAndPence(part.pence)}</td>
             <td>
@@ -106,15 +115,18 @@ function PartsTable({ parts }: { readonly parts: LetterParts }) {
           </tr>
         ))}
         <tr className="sum">
-          <td>The bill</td>
+          <td>{say('The bill')}</td>
           <td className="number">{poundsAndPence(check.actualPence)}</td>
           <td />
         </tr>
         <tr>
-          <td>Promised for these days, this price and weather</td>
+          <td>{say('Promised for these days, this price and weather')}</td>
           <td className="number">{poundsAndPence(check.expected.value)}</td>
           <td>
-            {poundsAndPence(check.expected.low)} to {poundsAndPence(check.expected.high)}
+            {say('{low} to {high}', {
+              low: poundsAndPence(check.expected.low),
+              high: poundsAndPence(check.expected.high),
+            })}
           </td>
         </tr>
       </tbody>
@@ -139,7 +151,8 @@ function FindingBlock({ finding, pictured }: { readonly finding: CheckFinding; r
         </figure>
       ) : null}
       <p>
-        Ask: {finding.ask.map(askSentence).join(' ')} Check: {finding.check.map(findingCheckSentence).join(' ')}{' '}
+        {say('Ask: {questions}', { questions: finding.ask.map(askSentence).join(' ') })}{' '}
+        {say('Check: {steps}', { steps: finding.check.map(findingCheckSentence).join(' ') })}{' '}
         <span className="quiet">{worthOf(finding.code)}</span>
       </p>
     </div>
@@ -150,7 +163,9 @@ function Cautions({ findings }: { readonly findings: readonly CheckFinding[] }) 
   const codes = [...new Set(findings.flatMap(({ cautions }) => cautions))];
   return (
     <p className="quiet">
-      {[...codes.map(findingCaution), checkCaution(), 'Local codes and the maker’s instructions come first.'].join(' ')}
+      {[...codes.map(findingCaution), checkCaution(), say('Local codes and the maker’s instructions come first.')].join(
+        ' ',
+      )}
     </p>
   );
 }

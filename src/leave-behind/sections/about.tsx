@@ -1,12 +1,31 @@
+import { Reworded } from '../../charts/reworded.tsx';
+import { Said } from '../../charts/said.tsx';
 import type { Appraisal } from '../../model/appraisal/appraisal.ts';
-import { longDate } from '../../words/numbers.ts';
+import { degrees, grouped, longDate } from '../../words/numbers.ts';
 import { limitsSentences, promiseMeaning } from '../../words/promise.ts';
+import { phrase, say } from '../../words/say.ts';
 import type { PromiseParts } from '../parts.ts';
 
-function priceText(basis: Appraisal['prices']['electricity']): string {
-  const span = basis.to ? `${longDate(basis.from)} to ${longDate(basis.to)}` : `from ${longDate(basis.from)} on`;
-  const stale = basis.staleDays ? ` They had ended ${basis.staleDays} days before this paper was made.` : '';
-  return `${basis.name}, prices of ${span}. ${basis.origin}.${stale}`.replaceAll('..', '.');
+/** What a unit costs, of when and from where; a source that is named in English is marked so. */
+function PriceText({ basis }: { readonly basis: Appraisal['prices']['electricity'] }) {
+  const { from, to, staleDays } = basis;
+  const named = {
+    name: <Reworded text={basis.name} />,
+    from: longDate(from),
+    origin: <Reworded text={basis.origin.replace(/\.$/, '')} />,
+  };
+  return (
+    <>
+      {to ? (
+        <Said text="{name}, prices of {from} to {to}. {origin}." with={{ ...named, to: longDate(to) }} />
+      ) : (
+        <Said text="{name}, prices from {from} on. {origin}." with={named} />
+      )}
+      {staleDays
+        ? ` ${say('They had ended {days, plural, one {# day} other {# days}} before this paper was made.', { days: staleDays })}`
+        : ''}
+    </>
+  );
 }
 
 /** Number, date, model and prices: what somebody needs who wants to do the sums again. */
@@ -15,39 +34,47 @@ export function AboutPart({ parts }: { readonly parts: PromiseParts }) {
   const carriers = new Set([pump, ...(beside ? [beside] : [])].map((system) => system.carrier));
   return (
     <section className="follows whole">
-      <h2>About this paper</h2>
+      <h2>{say('About this paper')}</h2>
       <dl className="facts">
-        <dt>Promise</dt>
+        <dt>{say('Promise')}</dt>
         <dd>
-          number {promise.number}, {longDate(madeOn)}, {promise.id}
+          {say('number {number}', { number: String(promise.number) })}, {longDate(madeOn)}, {promise.id}
         </dd>
-        <dt>Home</dt>
+        <dt>{say('Home')}</dt>
         <dd>{[promise.household.name, promise.household.jobNumber].filter(Boolean).join(', ')}</dd>
         {promise.note ? (
           <>
-            <dt>Note</dt>
+            <dt>{say('Note')}</dt>
             <dd>{promise.note}</dd>
           </>
         ) : null}
-        <dt>Electricity</dt>
-        <dd>{priceText(appraisal.prices.electricity)}</dd>
+        <dt>{say('Electricity')}</dt>
+        <dd>
+          <PriceText basis={appraisal.prices.electricity} />
+        </dd>
         {(['gas', 'oil', 'lpg'] as const)
           .filter((fuel) => carriers.has(fuel) || (!present && fuel === 'gas'))
           .map((fuel) => (
-            <FuelFact key={fuel} fuel={fuel} text={priceText(appraisal.prices[fuel])} />
+            <FuelFact key={fuel} fuel={fuel} basis={appraisal.prices[fuel]} />
           ))}
-        <dt>Weather</dt>
+        <dt>{say('Weather')}</dt>
         <dd>
-          typical year of {appraisal.climate.regionName},{' '}
-          {Math.round(appraisal.climate.degreeDays).toLocaleString('en-GB')} degree days to {appraisal.climate.baseC} °C
+          {say('typical year of {region}, {days} degree days to {base}', {
+            region: appraisal.climate.regionName,
+            days: grouped(appraisal.climate.degreeDays),
+            base: degrees(appraisal.climate.baseC),
+          })}
         </dd>
-        <dt>Reckoned by</dt>
+        <dt>{say('Reckoned by')}</dt>
         <dd>
-          Plainwarmth, model {appraisal.modelVersion}, as of {longDate(appraisal.asOf)}
+          {say('Plainwarmth, model {version}, as of {date}', {
+            version: appraisal.modelVersion,
+            date: longDate(appraisal.asOf),
+          })}
         </dd>
         {settings.installerName ? (
           <>
-            <dt>From</dt>
+            <dt>{say('From')}</dt>
             <dd style={{ whiteSpace: 'pre-line' }}>
               {[settings.installerName, settings.installerContact].filter(Boolean).join('\n')}
             </dd>
@@ -58,20 +85,28 @@ export function AboutPart({ parts }: { readonly parts: PromiseParts }) {
         {[
           promiseMeaning(),
           ...limitsSentences(),
-          'What it costs to put the heating in is not part of these figures.',
+          say('What it costs to put the heating in is not part of these figures.'),
         ].join(' ')}
       </p>
     </section>
   );
 }
 
-const FUELS = { gas: 'Gas', oil: 'Oil', lpg: 'LPG' } as const;
+const FUELS = { gas: phrase('Gas'), oil: phrase('Oil'), lpg: phrase('LPG') } as const;
 
-function FuelFact({ fuel, text }: { readonly fuel: keyof typeof FUELS; readonly text: string }) {
+function FuelFact({
+  fuel,
+  basis,
+}: {
+  readonly fuel: keyof typeof FUELS;
+  readonly basis: Appraisal['prices']['electricity'];
+}) {
   return (
     <>
-      <dt>{FUELS[fuel]}</dt>
-      <dd>{text}</dd>
+      <dt>{say(FUELS[fuel])}</dt>
+      <dd>
+        <PriceText basis={basis} />
+      </dd>
     </>
   );
 }

@@ -1,6 +1,8 @@
 import { GradeMark } from '../../charts/grade-mark.tsx';
+import { Reworded } from '../../charts/reworded.tsx';
 import { gradeMeaning, gradeName } from '../../words/grades.ts';
 import { capitalised } from '../../words/numbers.ts';
+import { reword, say } from '../../words/say.ts';
 import { workingValue } from '../../words/working.ts';
 import { listAssumptions } from '../assumptions.ts';
 import type { PromiseParts } from '../parts.ts';
@@ -10,7 +12,7 @@ import { OtherWays } from './other-ways.tsx';
 export function AssumptionsPart({ parts }: { readonly parts: PromiseParts }) {
   return (
     <section>
-      <h2>What went into it</h2>
+      <h2>{say('What went into it')}</h2>
       <p className="plain">
         {(['measured', 'estimated', 'assumed'] as const).map((grade) => (
           <span key={grade}>
@@ -27,10 +29,12 @@ export function AssumptionsPart({ parts }: { readonly parts: PromiseParts }) {
                 {inputs.map((input) => (
                   <tr key={`${input.name}|${input.value}|${input.unit ?? ''}|${input.origin}`}>
                     <td>
-                      <GradeMark grade={input.grade} size={13} /> {capitalised(input.name)}
+                      <GradeMark grade={input.grade} size={13} /> {capitalised(reword(input.name))}
                     </td>
                     <td className="number">{workingValue(input.value, input.unit)}</td>
-                    <td>{input.origin}</td>
+                    <td>
+                      <Reworded text={input.origin} />
+                    </td>
                   </tr>
                 ))}
               </tbody>

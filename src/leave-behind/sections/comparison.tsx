@@ -1,6 +1,7 @@
 import { breakEvenSentence } from '../../words/cost.ts';
 import { exactPounds, factor, grouped, pence, poundsRange } from '../../words/numbers.ts';
 import { ratioSentence } from '../../words/prices.ts';
+import { say } from '../../words/say.ts';
 import { systemName } from '../../words/systems.ts';
 import { NumberHead } from '../number-head.tsx';
 import type { PromiseParts } from '../parts.ts';
@@ -11,22 +12,24 @@ export function ComparisonPart({ parts }: { readonly parts: PromiseParts }) {
   const { appraisal } = parts;
   return (
     <section>
-      <h2>Every way of heating, side by side</h2>
+      <h2>{say('Every way of heating, side by side')}</h2>
       <p className="plain">
-        All of them make the same heat for the same home in a typical winter: {grouped(appraisal.demand.total.value)}{' '}
-        kWh. A standing charge is counted only where that way of heating brings it into the home.
+        {say(
+          'All of them make the same heat for the same home in a typical winter: {count} kWh. A standing charge is counted only where that way of heating brings it into the home.',
+          { count: grouped(appraisal.demand.total.value) },
+        )}
       </p>
       <CostTable parts={parts} />
-      <h3>How sure, and in another winter</h3>
+      <h3>{say('How sure, and in another winter')}</h3>
       <div className="wide">
         <table>
           <thead>
             <tr>
-              <th scope="col">Cost of a year</th>
-              <NumberHead>8 years in 10 inside</NumberHead>
-              <NumberHead>mild winter</NumberHead>
-              <NumberHead>cold winter</NumberHead>
-              <NumberHead>a unit of heat</NumberHead>
+              <th scope="col">{say('Cost of a year')}</th>
+              <NumberHead>{say('8 years in 10 inside')}</NumberHead>
+              <NumberHead>{say('mild winter')}</NumberHead>
+              <NumberHead>{say('cold winter')}</NumberHead>
+              <NumberHead>{say('a unit of heat')}</NumberHead>
             </tr>
           </thead>
           <tbody>
@@ -42,7 +45,7 @@ export function ComparisonPart({ parts }: { readonly parts: PromiseParts }) {
           </tbody>
         </table>
       </div>
-      <p className="plain quiet">Mild and cold are winters met about 1 year in 10.</p>
+      <p className="plain quiet">{say('Mild and cold are winters met about 1 year in 10.')}</p>
       <BreakEven parts={parts} />
     </section>
   );
@@ -53,9 +56,10 @@ function BreakEven({ parts }: { readonly parts: PromiseParts }) {
   if (!versus || !beside) return null;
   return (
     <>
-      <h3>Where the balance tips</h3>
+      <h3>{say('Where the balance tips')}</h3>
       <p className="plain">
-        {breakEvenSentence(versus, beside.kind)} Here it is {factor(appraisal.machine.whole.value)}.{' '}
+        {breakEvenSentence(versus, beside.kind)}{' '}
+        {say('Here it is {factor}.', { factor: factor(appraisal.machine.whole.value) })}{' '}
         {beside.carrier === 'electricity'
           ? ''
           : ratioSentence(versus.priceRatio, versus.breakEvenPriceRatio, beside.carrier)}

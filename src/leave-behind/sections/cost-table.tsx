@@ -1,5 +1,6 @@
 import type { SystemResult } from '../../model/appraisal/appraisal.ts';
 import { exactKWh, exactPounds, grouped } from '../../words/numbers.ts';
+import { say } from '../../words/say.ts';
 import { systemName } from '../../words/systems.ts';
 import { NumberHead } from '../number-head.tsx';
 import type { PromiseParts } from '../parts.ts';
@@ -23,13 +24,13 @@ export function CostTable({ parts, short = false }: { readonly parts: PromisePar
       <table>
         <thead>
           <tr>
-            <th scope="col">A year, at today’s prices</th>
-            <NumberHead>{short ? 'units bought' : 'units bought (kWh)'}</NumberHead>
-            <NumberHead>for units</NumberHead>
-            <NumberHead>standing</NumberHead>
-            <NumberHead>service</NumberHead>
-            <NumberHead>together</NumberHead>
-            {short ? null : <NumberHead>carbon (kg)</NumberHead>}
+            <th scope="col">{say('A year, at today’s prices')}</th>
+            <NumberHead>{short ? say('units bought') : say('units bought (kWh)')}</NumberHead>
+            <NumberHead>{say('for units')}</NumberHead>
+            <NumberHead>{say('standing')}</NumberHead>
+            <NumberHead>{say('service')}</NumberHead>
+            <NumberHead>{say('together')}</NumberHead>
+            {short ? null : <NumberHead>{say('carbon (kg)')}</NumberHead>}
           </tr>
         </thead>
         <tbody>

@@ -1,4 +1,5 @@
 import { spokenKWh } from '../../words/numbers.ts';
+import { say } from '../../words/say.ts';
 import { callSentences, watchSentences, winterBillSentences } from '../../words/watch.ts';
 import type { PromiseParts } from '../parts.ts';
 
@@ -9,30 +10,37 @@ export function FirstWinterPart({ parts }: { readonly parts: PromiseParts }) {
   const contact = [settings.installerName, ...settings.installerContact.split('\n')].filter(Boolean).join(', ');
   return (
     <section>
-      <h2>Your first winter</h2>
-      <h3>What to expect</h3>
+      <h2>{say('Your first winter')}</h2>
+      <h3>{say('What to expect')}</h3>
       <ul className="steps">
         {winterBillSentences(pump).map((sentence) => (
           <li key={sentence}>{sentence}</li>
         ))}
-        <li>Your electricity bill also holds everything else you use at home.</li>
+        <li>{say('Your electricity bill also holds everything else you use at home.')}</li>
         <li>
-          The warmth is steady. Radiators feel warm, not hot, and the machine runs for long hours. That is how it should
-          be.
+          {say(
+            'The warmth is steady. Radiators feel warm, not hot, and the machine runs for long hours. That is how it should be.',
+          )}
         </li>
-        <li>A new house or a new floor dries out in its first winter and can need more heat than later.</li>
-        <li>About 1 home in 10 uses more than {spokenKWh(bought.high)} in a year with nothing wrong.</li>
+        <li>{say('A new house or a new floor dries out in its first winter and can need more heat than later.')}</li>
+        <li>
+          {say('About 1 home in 10 uses more than {units} in a year with nothing wrong.', {
+            units: spokenKWh(bought.high),
+          })}
+        </li>
       </ul>
-      <h3>What to do</h3>
+      <h3>{say('What to do')}</h3>
       <ul className="steps">
         {watchSentences().map((sentence) => (
           <li key={sentence}>{sentence}</li>
         ))}
         <li>
-          After the winter we hold your bill against this paper, and show what the weather, the price and the rest did.
+          {say(
+            'After the winter we hold your bill against this paper, and show what the weather, the price and the rest did.',
+          )}
         </li>
       </ul>
-      <h3>When to call</h3>
+      <h3>{say('When to call')}</h3>
       <ul className="steps">
         {callSentences().map((sentence) => (
           <li key={sentence}>{sentence}</li>

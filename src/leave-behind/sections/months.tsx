@@ -1,5 +1,6 @@
 import type { SystemResult } from '../../model/appraisal/appraisal.ts';
 import { exactPounds, grouped, monthNames } from '../../words/numbers.ts';
+import { say } from '../../words/say.ts';
 import { systemName } from '../../words/systems.ts';
 import { NumberHead } from '../number-head.tsx';
 import type { PromiseParts } from '../parts.ts';
@@ -14,15 +15,15 @@ export function MonthsPart({ parts }: { readonly parts: PromiseParts }) {
   const name = (system: SystemResult) => systemName(system.id, system.kind, appraisal.machine.source);
   return (
     <section>
-      <h2>Month by month</h2>
+      <h2>{say('Month by month')}</h2>
       <div className="wide">
         <table className="months">
           <thead>
             <tr>
-              <th scope="col">Typical year</th>
+              <th scope="col">{say('Typical year')}</th>
               {shown.flatMap((system) => [
-                <NumberHead key={`${system.id}-units`}>{name(system)}, kWh</NumberHead>,
-                <NumberHead key={`${system.id}-cost`}>{name(system)}, cost</NumberHead>,
+                <NumberHead key={`${system.id}-units`}>{`${name(system)}, kWh`}</NumberHead>,
+                <NumberHead key={`${system.id}-cost`}>{say('{name}, cost', { name: name(system) })}</NumberHead>,
               ])}
             </tr>
           </thead>
@@ -41,7 +42,7 @@ export function MonthsPart({ parts }: { readonly parts: PromiseParts }) {
               </tr>
             ))}
             <tr className="sum">
-              <th scope="row">Together</th>
+              <th scope="row">{say('Together')}</th>
               {shown.flatMap((system) => [
                 <td key={`${system.id}-units`} className="number">
                   {grouped(system.bought.value)}
@@ -55,7 +56,7 @@ export function MonthsPart({ parts }: { readonly parts: PromiseParts }) {
         </table>
       </div>
       <p className="plain quiet">
-        Standing charge and service are shared out over the months. Real months differ with the weather.
+        {say('Standing charge and service are shared out over the months. Real months differ with the weather.')}
       </p>
     </section>
   );

@@ -1,6 +1,7 @@
 import { GradeMark } from '../../charts/grade-mark.tsx';
 import type { SystemResult } from '../../model/appraisal/appraisal.ts';
 import { exactPounds, grouped, pence, percent } from '../../words/numbers.ts';
+import { say } from '../../words/say.ts';
 import { systemName } from '../../words/systems.ts';
 import { NumberHead } from '../number-head.tsx';
 import type { PromiseParts } from '../parts.ts';
@@ -18,16 +19,16 @@ export function OtherWays({ parts }: { readonly parts: PromiseParts }) {
   if (others.length === 0) return null;
   return (
     <>
-      <h3>The other ways of heating</h3>
+      <h3>{say('The other ways of heating')}</h3>
       <div className="wide">
         <table className="others">
           <thead>
             <tr>
-              <th scope="col">For the same heat</th>
-              <NumberHead>efficiency, rooms</NumberHead>
-              <NumberHead>hot water</NumberHead>
-              <NumberHead>price a unit</NumberHead>
-              <NumberHead>service</NumberHead>
+              <th scope="col">{say('For the same heat')}</th>
+              <NumberHead>{say('efficiency, rooms')}</NumberHead>
+              <NumberHead>{say('hot water')}</NumberHead>
+              <NumberHead>{say('price a unit')}</NumberHead>
+              <NumberHead>{say('service')}</NumberHead>
             </tr>
           </thead>
           <tbody>

@@ -1,13 +1,17 @@
+import { Reworded } from '../../charts/reworded.tsx';
+import { say } from '../../words/say.ts';
 import { listSources } from '../assumptions.ts';
 import type { PromiseParts } from '../parts.ts';
 
 export function SourcesPart({ parts }: { readonly parts: PromiseParts }) {
   return (
     <section className="follows">
-      <h2>Sources</h2>
+      <h2>{say('Sources')}</h2>
       <ol className="steps">
         {listSources(parts).map((source) => (
-          <li key={source}>{source}</li>
+          <li key={source}>
+            <Reworded text={source} />
+          </li>
         ))}
       </ol>
     </section>

@@ -1,6 +1,7 @@
 import { GradeMark } from '../../charts/grade-mark.tsx';
 import type { Grade } from '../../model/working.ts';
-import { counted, degrees, factor, pence, spokenCount } from '../../words/numbers.ts';
+import { degrees, factor, pence, spokenCount } from '../../words/numbers.ts';
+import { reword, say } from '../../words/say.ts';
 import type { PromiseParts } from '../parts.ts';
 
 interface Ground {
@@ -18,23 +19,34 @@ function listGrounds({ appraisal, promise, hasRecord }: PromiseParts): Ground[] 
   return [
     {
       grade: demand.total.grade,
-      what: hasRecord ? 'heat: your record, put right for weather' : 'heat: worked out without bills',
-      value: `${spokenCount(demand.total.value)} kWh a year, ${spokenCount(demand.total.low)} to ${spokenCount(demand.total.high)}`,
+      what: hasRecord ? say('heat: your record, put right for weather') : say('heat: worked out without bills'),
+      value: say('{count} kWh a year, {low} to {high}', {
+        count: spokenCount(demand.total.value),
+        low: spokenCount(demand.total.low),
+        high: spokenCount(demand.total.high),
+      }),
     },
     {
       grade: demand.water.grade,
-      what: people ? `hot water for ${counted(people, 'person', 'people')}` : 'hot water, people not counted',
-      value: `${spokenCount(demand.water.value)} kWh of that heat`,
+      what: people
+        ? say('hot water for {people, plural, one {# person} other {# people}}', { people })
+        : say('hot water, people not counted'),
+      value: say('{count} kWh of that heat', { count: spokenCount(demand.water.value) }),
     },
     {
       grade: machine.whole.grade,
-      what: `heat from the ${machine.source}${flow ? `, water to the ${emitters} at ${degrees(flow.value)}` : ''}`,
-      value: `factor ${factor(machine.whole.value)}, pumps included (H4)`,
+      what: flow
+        ? say(
+            'heat from the {source, select, air {air} other {ground}}, water to the {emitters, select, floor {floor} other {radiators}} at {flow}',
+            { source: machine.source, emitters, flow: degrees(flow.value) },
+          )
+        : say('heat from the {source, select, air {air} other {ground}}', { source: machine.source }),
+      value: say('factor {factor}, pumps included (H4)', { factor: factor(machine.whole.value) }),
     },
     {
       grade: prices.electricity.grade,
-      what: prices.electricity.name,
-      value: `${pence(prices.electricityPencePerKWh)} a unit of electricity`,
+      what: reword(prices.electricity.name),
+      value: say('{price} a unit of electricity', { price: pence(prices.electricityPencePerKWh) }),
     },
   ];
 }
@@ -42,7 +54,7 @@ function listGrounds({ appraisal, promise, hasRecord }: PromiseParts): Ground[] 
 export function StandsOn({ parts }: { readonly parts: PromiseParts }) {
   return (
     <>
-      <h3>What this stands on</h3>
+      <h3>{say('What this stands on')}</h3>
       <table className="grounds">
         <tbody>
           {listGrounds(parts).map(({ grade, what, value }) => (

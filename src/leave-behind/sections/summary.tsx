@@ -1,8 +1,9 @@
+import { Said } from '../../charts/said.tsx';
 import { SpreadPicture } from '../../charts/spread/picture.tsx';
 import { spreadSentence } from '../../charts/spread/sentence.ts';
 import { spreadSeries } from '../../charts/spread/series.ts';
 import { pickForPicture } from '../../model/appraisal/beside.ts';
-import { capitalised, longDate, poundsRange, spokenPounds } from '../../words/numbers.ts';
+import { capitalised, longDate, spokenPounds } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 import { systemInSentence, systemNumber } from '../../words/systems.ts';
 import { GradeLegend } from '../grade-legend.tsx';
@@ -25,21 +26,26 @@ export function SummaryPart({ parts }: { readonly parts: PromiseParts }) {
         <span className="sender">
           {/* Beside the name it says nothing more; alone it stands for it. */}
           {settings.logo ? (
-            <img src={settings.logo} alt={settings.installerName ? '' : 'Logo of the installer'} />
+            <img src={settings.logo} alt={settings.installerName ? '' : say('Logo of the installer')} />
           ) : null}
           {settings.installerName}
         </span>
         <span>
-          Promise {promise.number} · {longDate(madeOn)}
+          {say('Promise {number}', { number: String(promise.number) })} · {longDate(madeOn)}
         </span>
       </div>
       <h1 className={promise.household.name.length > LONG_NAME ? 'long' : undefined}>
-        What it would cost to heat {promise.household.name} with a heat pump
+        {say('What it would cost to heat {name} with a heat pump', { name: promise.household.name })}
       </h1>
       <p className="say">
-        About <strong>{spokenPounds(pump.cost.value)} a year</strong> for rooms and hot water, at the electricity price
-        of today. In 8 years out of 10 it should lie between{' '}
-        {poundsRange(pump.cost.low, pump.cost.high).replace(' to ', ' and ')}.{' '}
+        <Said
+          text="About {amount} for rooms and hot water, at the electricity price of today."
+          with={{ amount: <strong>{say('{amount} a year', { amount: spokenPounds(pump.cost.value) })}</strong> }}
+        />{' '}
+        {say('In 8 years out of 10 it should lie between {low} and {high}.', {
+          low: spokenPounds(pump.cost.low),
+          high: spokenPounds(pump.cost.high),
+        })}{' '}
         {present
           ? say('{other} {number, select, many {cost} other {costs}} about {amount}.', {
               other: capitalised(systemInSentence(present.id, present.kind)),
@@ -47,9 +53,14 @@ export function SummaryPart({ parts }: { readonly parts: PromiseParts }) {
               amount: spokenPounds(present.cost.value),
             })
           : beside
-            ? `With ${systemInSentence(beside.id, beside.kind)} it would be about ${spokenPounds(beside.cost.value)}.`
+            ? say('With {other} it would be about {amount}.', {
+                other: systemInSentence(beside.id, beside.kind),
+                amount: spokenPounds(beside.cost.value),
+              })
             : ''}{' '}
-        {more >= 1000 ? `So the heat pump costs about ${spokenPounds(more)} a year more to run.` : ''}
+        {more >= 1000
+          ? say('So the heat pump costs about {amount} a year more to run.', { amount: spokenPounds(more) })
+          : ''}
       </p>
       <SpreadFigure parts={parts} />
       <CostTable parts={parts} short />
@@ -71,7 +82,9 @@ function SpreadFigure({ parts }: { readonly parts: PromiseParts }) {
         <SpreadPicture rows={rows} size="paper" width={PAPER_WIDTH} height={44 + 42 * rows.length} />
       </div>
       <figcaption>
-        Cost of a year. The dot is the sum with the figures given here; 8 homes like yours in 10 lie inside the band.
+        {say(
+          'Cost of a year. The dot is the sum with the figures given here; 8 homes like yours in 10 lie inside the band.',
+        )}
       </figcaption>
     </figure>
   );

@@ -1,6 +1,7 @@
 import { TwentyPicture } from '../../charts/twenty/picture.tsx';
 import { twentySentence } from '../../charts/twenty/sentence.ts';
 import { poundsRange, spokenPounds } from '../../words/numbers.ts';
+import { say } from '../../words/say.ts';
 import { driversSentence } from '../../words/sure.ts';
 import { systemInSentence } from '../../words/systems.ts';
 import { PAPER_WIDTH } from '../paper.ts';
@@ -11,7 +12,7 @@ export function SurePart({ parts }: { readonly parts: PromiseParts }) {
   const { versus, beside, appraisal, pump, settings } = parts;
   return (
     <section className="follows">
-      <h2>How sure we are</h2>
+      <h2>{say('How sure we are')}</h2>
       {versus && beside ? (
         <>
           <p className="say">{twentySentence(versus.twenty)}</p>
@@ -25,24 +26,33 @@ export function SurePart({ parts }: { readonly parts: PromiseParts }) {
               />
             </div>
             <figcaption>
-              Against {systemInSentence(beside.id, beside.kind)}. Each dot is one future, as likely as any other: a
-              different winter, price, factor and way of living.
+              {say('Against {other}.', { other: systemInSentence(beside.id, beside.kind) })}{' '}
+              {say(
+                'Each dot is one future, as likely as any other: a different winter, price, factor and way of living.',
+              )}
             </figcaption>
           </figure>
           <p className="plain">
-            Worst to best for the heat pump, a year: {versus.twenty.map(sayDifference).join(', ')}.
+            {say('Worst to best for the heat pump, a year: {list}.', {
+              list: versus.twenty.map(sayDifference).join(', '),
+            })}
           </p>
         </>
       ) : (
-        <p className="say">We had nothing to hold the heat pump against.</p>
+        <p className="say">{say('We had nothing to hold the heat pump against.')}</p>
       )}
       <p className="plain">
-        In 8 years out of 10 the cost should lie within {poundsRange(pump.cost.low, pump.cost.high)}; in 2 it will not.{' '}
+        {say('In 8 years out of 10 the cost should lie within {range}; in 2 it will not.', {
+          range: poundsRange(pump.cost.low, pump.cost.high),
+        })}{' '}
         {driversSentence(appraisal.drivers)}
       </p>
     </section>
   );
 }
 
-const sayDifference = (pence: number): string =>
-  pence === 0 ? 'the same' : `${spokenPounds(Math.abs(pence))} ${pence < 0 ? 'more' : 'less'}`;
+function sayDifference(pence: number): string {
+  const amount = spokenPounds(Math.abs(pence));
+  if (pence === 0) return say('the same');
+  return pence < 0 ? say('{amount} more', { amount }) : say('{amount} less', { amount });
+}

@@ -1,5 +1,8 @@
+import { Reworded } from '../../charts/reworded.tsx';
+import { Said } from '../../charts/said.tsx';
 import type { Working } from '../../model/working.ts';
 import { gradeName } from '../../words/grades.ts';
+import { reword, say } from '../../words/say.ts';
 import { workingValue } from '../../words/working.ts';
 import { listChapters } from '../assumptions.ts';
 import type { PromiseParts } from '../parts.ts';
@@ -30,7 +33,7 @@ export function WorkingsPart({ parts }: { readonly parts: PromiseParts }) {
   }));
   return (
     <section>
-      <h2>The sums</h2>
+      <h2>{say('The sums')}</h2>
       {chapters.map(({ title, note, written }) => (
         <div key={title}>
           <h3>{title}</h3>
@@ -50,32 +53,40 @@ function WorkingBlock({ written }: { readonly written: Written }) {
   if (before) {
     return (
       <p className="working quiet">
-        {working.title}: {result}, worked out above.
+        {say('{title}: {result}, worked out above.', { title: reword(working.title), result })}
       </p>
     );
   }
   return (
     <div className="working">
       <h4>
-        {working.title}: {result}
+        {reword(working.title)}: {result}
       </h4>
-      <p className="quiet">{working.formula}</p>
+      <p className="quiet">
+        <Reworded text={working.formula} />
+      </p>
       {working.inputs.length > 0 ? (
         <table>
           <tbody>
             {working.inputs.map((input) => (
               <tr key={`${input.name}|${input.value}|${input.origin}`}>
-                <td>{input.name}</td>
+                <td>
+                  <Reworded text={input.name} />
+                </td>
                 <td className="number">{workingValue(input.value, input.unit)}</td>
                 <td>
-                  {gradeName(input.grade)}, {input.origin}
+                  {gradeName(input.grade)}, <Reworded text={input.origin} />
                 </td>
               </tr>
             ))}
           </tbody>
         </table>
       ) : null}
-      {working.source ? <p className="quiet">Source: {working.source}</p> : null}
+      {working.source ? (
+        <p className="quiet">
+          <Said text="Source: {source}" with={{ source: <Reworded text={working.source} /> }} />
+        </p>
+      ) : null}
       {steps.map((step) => (
         <WorkingBlock key={keyOf(step.working)} written={step} />
       ))}

@@ -13,4 +13,180 @@ export const LEAVE_BEHIND: Catalogue = {
   'The years to come': 'Die kommenden Jahre',
   'Each further sum rests on the inputs of the first and on those that stand with it.':
     'Jede weitere Rechnung ruht auf den Angaben der ersten und auf denen, die bei ihr stehen.',
+  // The document
+  'The heat': 'Die Wärme',
+  'A year with the heat pump': 'Ein Jahr mit der Wärmepumpe',
+  'A year with {other}': 'Ein Jahr, Vergleich: {other}',
+  'The difference': 'Der Unterschied',
+  'page {page} of {pages}': 'Seite {page} von {pages}',
+  'What it would cost to heat {name}: promise {number}': '{name}: Was das Heizen kosten würde, Zusage {number}',
+  'What it would cost to heat {name} with a heat pump': '{name}: Was das Heizen mit einer Wärmepumpe kosten würde',
+  'Logo of the installer': 'Logo des Fachbetriebs',
+  'About {amount} for rooms and hot water, at the electricity price of today.':
+    'Etwa {amount} für Räume und Warmwasser, zum heutigen Strompreis.',
+  '{amount} a year': '{amount} im Jahr',
+  'So the heat pump costs about {amount} a year more to run.':
+    'Die Wärmepumpe kostet im Betrieb also etwa {amount} im Jahr mehr.',
+  'Cost of a year. The dot is the sum with the figures given here; 8 homes like yours in 10 lie inside the band.':
+    'Kosten eines Jahres. Der Punkt ist das Ergebnis mit den hier genannten Zahlen. 8 von 10 Häusern wie Ihres liegen im Band.',
+  'A year, at today’s prices': 'Ein Jahr, zu heutigen Preisen',
+  'units bought': 'gekauft',
+  'units bought (kWh)': 'gekauft (kWh)',
+  'for units': 'Arbeitspreis',
+  together: 'zusammen',
+  'carbon (kg)': 'CO₂ (kg)',
+  'What this stands on': 'Worauf das beruht',
+  'heat: your record, put right for weather': 'Wärme: Ihr Verbrauch, auf übliches Wetter umgerechnet',
+  'heat: worked out without bills': 'Wärme: ohne Rechnungen ermittelt',
+  '{count} kWh a year, {low} to {high}': '{count} kWh im Jahr, {low} bis {high}',
+  'hot water for {people, plural, one {# person} other {# people}}':
+    'Warmwasser für {people, plural, one {# Person} other {# Personen}}',
+  'hot water, people not counted': 'Warmwasser, Personen nicht gezählt',
+  '{count} kWh of that heat': '{count} kWh dieser Wärme',
+  'heat from the {source, select, air {air} other {ground}}, water to the {emitters, select, floor {floor} other {radiators}} at {flow}':
+    'Wärme aus {source, select, air {der Luft} other {dem Boden}}, Wasser zu {emitters, select, floor {der Fußbodenheizung} other {den Heizkörpern}} mit {flow}',
+  'heat from the {source, select, air {air} other {ground}}':
+    'Wärme aus {source, select, air {der Luft} other {dem Boden}}',
+  'factor {factor}, pumps included (H4)': 'Arbeitszahl {factor}, mit Pumpen (H4)',
+  '{price} a unit of electricity': '{price} je Kilowattstunde Strom',
+  'If electricity rises by {step} a unit, add about {amount} a year.':
+    'Steigt Strom um {step} je Kilowattstunde, kommen etwa {amount} im Jahr dazu.',
+  'A cold winter, met about 1 year in 10, adds about {amount}.':
+    'Ein kalter Winter, wie er etwa in 1 von 10 Jahren kommt, kostet etwa {amount} mehr.',
+  'Every way of heating, side by side': 'Alle Heizungen nebeneinander',
+  'All of them make the same heat for the same home in a typical winter: {count} kWh. A standing charge is counted only where that way of heating brings it into the home.':
+    'Alle erzeugen dieselbe Wärme für dasselbe Haus in einem durchschnittlichen Winter: {count} kWh. Ein Grundpreis zählt nur, wo ihn diese Heizung ins Haus bringt.',
+  'How sure, and in another winter': 'Wie sicher, und in einem anderen Winter',
+  '8 years in 10 inside': '8 von 10 Jahren dazwischen',
+  'mild winter': 'milder Winter',
+  'cold winter': 'kalter Winter',
+  'a unit of heat': 'je kWh Wärme',
+  'Mild and cold are winters met about 1 year in 10.': 'Milde und kalte Winter kommen jeweils etwa in 1 von 10 Jahren.',
+  'Typical year': 'Durchschnittliches Jahr',
+  '{name}, cost': '{name}, Kosten',
+  'Standing charge and service are shared out over the months. Real months differ with the weather.':
+    'Grundpreis und Wartung sind auf die Monate verteilt. Wirkliche Monate weichen mit dem Wetter ab.',
+  'Each dot is one future, as likely as any other: a different winter, price, factor and way of living.':
+    'Jeder Punkt ist ein möglicher Verlauf, so wahrscheinlich wie jeder andere: mit anderem Winter, Preis, anderer Arbeitszahl und anderen Gewohnheiten.',
+  'Worst to best for the heat pump, a year: {list}.':
+    'Für die Wärmepumpe vom schlechtesten zum besten, im Jahr: {list}.',
+  'We had nothing to hold the heat pump against.': 'Wir hatten nichts, womit sich die Wärmepumpe vergleichen ließe.',
+  'In 8 years out of 10 the cost should lie within {range}; in 2 it will not.':
+    'In 8 von 10 Jahren dürften die Kosten bei {range} liegen, in 2 Jahren nicht.',
+  'Your first winter': 'Ihr erster Winter',
+  'What to expect': 'Was zu erwarten ist',
+  'Your electricity bill also holds everything else you use at home.':
+    'Ihre Stromrechnung enthält auch alles andere, was Sie im Haus verbrauchen.',
+  'The warmth is steady. Radiators feel warm, not hot, and the machine runs for long hours. That is how it should be.':
+    'Die Wärme ist gleichmäßig. Heizkörper fühlen sich warm an, nicht heiß, und das Gerät läuft viele Stunden. So soll es sein.',
+  'A new house or a new floor dries out in its first winter and can need more heat than later.':
+    'Ein neues Haus oder ein neuer Fußboden trocknet im ersten Winter und kann mehr Wärme brauchen als später.',
+  'About 1 home in 10 uses more than {units} in a year with nothing wrong.':
+    'Etwa 1 von 10 Häusern braucht im Jahr mehr als {units}, ohne dass etwas nicht stimmt.',
+  'What to do': 'Was zu tun ist',
+  'After the winter we hold your bill against this paper, and show what the weather, the price and the rest did.':
+    'Nach dem Winter halten wir Ihre Rechnung neben dieses Papier und zeigen, was Wetter, Preis und der Rest ausmachten.',
+  'When to call': 'Wann Sie anrufen sollten',
+  'Before anybody opens or changes anything': 'Bevor jemand etwas öffnet oder ändert',
+  'Electricity.': 'Strom.',
+  'The machine and its heaters run on mains voltage. Only a qualified electrician works on the wiring, after switching off, locking off and proving dead.':
+    'Gerät und Heizstäbe laufen mit Netzspannung. An der Elektrik arbeitet nur eine Elektrofachkraft: erst abschalten, gegen Wiedereinschalten sichern und Spannungsfreiheit prüfen.',
+  'Refrigerant.': 'Kältemittel.',
+  'It is under pressure, and some kinds burn. Only people certified for it open that circuit. If you smell or hear a leak, air the room, keep flames and switches away, leave and call.':
+    'Es steht unter Druck, und manche Sorten brennen. Diesen Kreis öffnen nur Leute, die dafür zugelassen sind. Riechen oder hören Sie ein Leck, dann lüften Sie, meiden Sie Flammen und Schalter, gehen Sie hinaus und rufen Sie an.',
+  'Hot water that scalds.': 'Heißes Wasser, das verbrüht.',
+  'Above about 50 °C water burns skin in seconds, children’s and old people’s soonest. Keep the mixing valves that were fitted.':
+    'Über etwa 50 °C verbrennt Wasser die Haut in Sekunden, am schnellsten bei Kindern und Alten. Lassen Sie eingebaute Mischventile, wie sie sind.',
+  'Legionella.': 'Legionellen.',
+  'Water kept lukewarm lets it grow. Do not turn the cylinder below what your installer set, and leave the weekly heating to 60 °C on.':
+    'In lauwarmem Wasser vermehren sie sich. Stellen Sie den Speicher nicht kühler, als Ihr Fachbetrieb ihn eingestellt hat. Lassen Sie das wöchentliche Aufheizen auf 60 °C an.',
+  'The fluid in the ground loop.': 'Die Flüssigkeit in den Erdrohren.',
+  'It holds antifreeze (glycol) and other additives. Do not drink, drain or top it up yourself; keep spills out of drains and water.':
+    'Sie enthält Frostschutz (Glykol) und andere Zusätze. Trinken Sie sie nicht, und lassen Sie sie nicht selbst ab oder nach. Halten Sie Verschüttetes von Abfluss und Gewässern fern.',
+  'The outdoor unit.': 'Das Außengerät.',
+  'Keep its fan and grille clear and keep hands out. Ice or a noise that is new is for your installer.':
+    'Halten Sie Gebläse und Gitter frei und die Hände draußen. Neues Eis oder ein neues Geräusch ist Sache Ihres Fachbetriebs.',
+  'Pressure.': 'Druck.',
+  'Leave safety valves and expansion vessels alone; the systems are closed and hot.':
+    'Lassen Sie Sicherheitsventile und Ausdehnungsgefäße in Ruhe. Die Anlagen sind geschlossen und heiß.',
+  'National and local rules and the maker’s instructions come first wherever this paper says something else. Work that needs a licence is done by those who hold it.':
+    'Landesweite und örtliche Vorschriften und die Anleitung des Herstellers gehen vor, wo dieses Papier etwas anderes sagt. Arbeiten, für die man zugelassen sein muss, machen nur Zugelassene.',
+  'What went into it': 'Was hineinging',
+  'The other ways of heating': 'Die anderen Heizungen',
+  'For the same heat': 'Für dieselbe Wärme',
+  'efficiency, rooms': 'Nutzungsgrad, Räume',
+  'price a unit': 'Preis je kWh',
+  Sources: 'Quellen',
+  'About this paper': 'Über dieses Papier',
+  '{name}, prices of {from} to {to}. {origin}.': '{name}, Preise vom {from} bis {to}. {origin}.',
+  '{name}, prices from {from} on. {origin}.': '{name}, Preise ab {from}. {origin}.',
+  'They had ended {days, plural, one {# day} other {# days}} before this paper was made.':
+    'Sie waren {days, plural, one {# Tag} other {# Tage}} vor diesem Papier abgelaufen.',
+  'number {number}': 'Nummer {number}',
+  Note: 'Notiz',
+  'typical year of {region}, {days} degree days to {base}':
+    'durchschnittliches Jahr ({region}), {days} Gradtage, Heizgrenze {base}',
+  'Reckoned by': 'Gerechnet mit',
+  'Plainwarmth, model {version}, as of {date}': 'Plainwarmth, Modell {version}, Stand {date}',
+  'What it costs to put the heating in is not part of these figures.':
+    'Was der Einbau der Heizung kostet, steht nicht in diesen Zahlen.',
+  'The sums': 'Die Rechnungen',
+  '{title}: {result}, worked out above.': '{title}: {result}, oben ausgerechnet.',
+  // Figures as CSV
+  part: 'Teil',
+  system: 'Heizung',
+  time: 'Zeit',
+  what: 'Größe',
+  value: 'Wert',
+  '{of, select, other {unit}}': '{of, select, other {Einheit}}',
+  grade: 'Sicherheit',
+  origin: 'Herkunft',
+  year: 'Jahr',
+  'together, mild winter': 'zusammen, milder Winter',
+  'together, cold winter': 'zusammen, kalter Winter',
+  energy: 'Energie',
+  carbon: 'CO₂',
+  '{years} years': '{years} Jahre',
+  'year {year}': 'Jahr {year}',
+  'paid in all': 'insgesamt bezahlt',
+  'paid to run it': 'für den Betrieb bezahlt',
+  'saved with the heat pump': 'mit der Wärmepumpe gespart',
+  'share of futures in which the heat pump costs less': 'Anteil der Verläufe, in denen die Wärmepumpe weniger kostet',
+  'years until paid back': 'Jahre, bis es sich bezahlt macht',
+  'years until paid back, discounted': 'Jahre, bis es sich bezahlt macht, abgezinst',
+  'worth today of what is saved': 'heutiger Wert der Ersparnis',
+  'level cost a year': 'gleichmäßige Kosten im Jahr',
+  number: 'Nummer',
+  'made on': 'gemacht am',
+  id: 'Kennung',
+  household: 'Haushalt',
+  'electricity prices': 'Strompreise',
+  machine: 'Gerät',
+  'factor, heat and hot water (H4)': 'Arbeitszahl, Heizung und Warmwasser (H4)',
+  futures: 'Verläufe',
+  'difference {index} of 20': 'Unterschied {index} von 20',
+  input: 'Angabe',
+  // The letter
+  '{name}: a bill held against promise {number}': '{name}: eine Rechnung neben Zusage {number}',
+  'Letter of {date} · promise {number} · {name}': 'Brief vom {date} · Zusage {number} · {name}',
+  '{name}: your bill and our promise {number} of {date}': '{name}: Ihre Rechnung und unsere Zusage {number} vom {date}',
+  'What we know': 'Was wir wissen',
+  'What happens next': 'Wie es weitergeht',
+  'Please tell us: {questions}': 'Bitte sagen Sie uns: {questions}',
+  'What to read from now on': 'Was von jetzt an abzulesen ist',
+  'Units by month.': 'Kilowattstunden nach Monat.',
+  'Heat pump’s meter': 'Zähler der Wärmepumpe',
+  'Heater’s hours': 'Stunden des Heizstabs',
+  'Units to expect': 'Zu erwarten',
+  'Ring us above': 'Anruf, wenn über',
+  'Working, for the installer': 'Rechenweg, für den Fachbetrieb',
+  'Bill of {days}: {units} at {price}.': 'Rechnung vom {days}: {units} zu {price}.',
+  'From an even share of the year to the bill': 'Vom gleichmäßigen Anteil am Jahr zur Rechnung',
+  'Promised, an even share of the year': 'Zugesagt, gleichmäßiger Anteil am Jahr',
+  ', joined: {causes}': ', zusammen: {causes}',
+  'The bill': 'Die Rechnung',
+  'Promised for these days, this price and weather': 'Zugesagt für diese Tage, diesen Preis und dieses Wetter',
+  'Check: {steps}': 'Prüfen: {steps}',
+  'Local codes and the maker’s instructions come first.':
+    'Örtliche Vorschriften und die Anleitung des Herstellers gehen vor.',
 };

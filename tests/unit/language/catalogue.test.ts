@@ -44,6 +44,7 @@ const PATHS = process.env.TEXTS?.split(',') ?? [
   'src/screens/evidence',
   'src/screens/prices',
   'src/words/working.ts',
+  'src/leave-behind',
   'src/screens/check',
   'src/screens/cost',
   'src/screens/heat',
@@ -106,6 +107,11 @@ const NO_TEXT = new Set([
   "'Source Sans 3 Variable', 'Source Sans 3', 'Segoe UI', sans-serif",
   'The face cannot be read.',
   'The picture came out empty.',
+  // The shell and the style of a document.
+  '<!doctype html>{}',
+  'width=device-width, initial-scale=1',
+  'Source Serif 4 Variable',
+  'font: 14px "Source Sans 3 Variable", sans-serif; color: #55605f; vertical-align: top; padding-top: 8px; border-top: 1.5px solid #1d2528;',
   // Kept with a household and reworded where it is shown.
   'typed by the installer, {}',
   '{} bill, {} to {}',
