@@ -29,7 +29,7 @@ export function sourcePage({ household, appraisal }: WalkInput): WalkPage {
     }),
     picture: { kind: 'units' },
     knobs: ['flow', 'water'],
-    inside: machine.source === 'ground',
+    inside: true,
     workings: [
       whole.working,
       space.working,
