@@ -17,7 +17,7 @@ export const CHECK_SCREEN: Catalogue = {
   'or type it below': 'oder unten eingeben',
   'First day': 'Erster Tag',
   'Last day': 'Letzter Tag',
-  'Read on': 'Abgelesen am',
+  'Read on': 'Ablesung',
   'own meter': 'eigenem Zähler',
   'whole home': 'Zähler des Hauses',
   'Units of the heat pump': 'Kilowattstunden der Wärmepumpe',
