@@ -105,7 +105,6 @@ export const CHECK_SCREEN: Catalogue = {
   'by weight': 'nach Gewicht',
   'the air (gauge)': 'der Luft (Überdruck)',
   'nothing (absolute)': 'null (absolut)',
-  'From the ground': 'Aus der Erde',
   'Brine in': 'Sole ein',
   'Brine out': 'Sole aus',
   'Flow rate of the brine': 'Volumenstrom der Sole',

@@ -154,7 +154,6 @@ export const MODEL: Catalogue = {
   'Source, mean by heat': 'Quelle, nach Wärme gemittelt',
   'Left after stopping and starting': 'Bleibt nach Aus- und Einschalten',
   'Flow to the cylinder': 'Vorlauf zum Speicher',
-  'Source pump or fan': 'Pumpe oder Lüfter der Quelle',
   'Output of the machine': 'Leistung des Geräts',
   'Least output': 'Kleinste Leistung',
   'Heat from ground or air in them': 'darin Wärme aus Erde oder Luft',

@@ -96,7 +96,6 @@ export const WALK: Catalogue = {
   'Your home needs about {heat} of heat in a typical year.':
     'Ihr Haus braucht in einem durchschnittlichen Jahr etwa {heat} Wärme.',
   'About {water} of it is hot water.': 'Etwa {water} davon sind für Warmwasser.',
-  'None of it is hot water.': 'Nichts davon ist für Warmwasser.',
   'It could be as low as {low} or as high as {high}.': 'Es können auch nur {low} sein oder bis zu {high}.',
   '{name} · typical winter, {region} · a unit is one kWh on your bill':
     '{name} · üblicher Winter, {region} · Kilowattstunden wie auf Ihrer Rechnung',

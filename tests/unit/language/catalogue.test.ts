@@ -1,6 +1,7 @@
 import { IntlMessageFormat } from 'intl-messageformat';
 import { describe, expect, test } from 'vitest';
 import { german } from '../../../src/words/german/german.ts';
+import type { Catalogue } from '../../../src/words/say.ts';
 import { readSource, type SourceText, sourceFiles } from './source-texts.ts';
 
 /** What is checked: all of it, or for a moment only the paths in TEXTS, parted by commas. */
@@ -138,5 +139,13 @@ describe('every text has its German', () => {
     const messages = Object.entries(german).filter(([english]) => !/\{\d+\}/.test(english));
     const wrong = messages.filter(([english, other]) => gapsOf(english).join() !== gapsOf(other).join());
     expect(wrong).toEqual([]);
+  });
+  test('each English text has one German only', async () => {
+    const files = import.meta.glob<Record<string, Catalogue>>('../../../src/words/german/*.ts', { eager: true });
+    const all = Object.values(files)
+      .flatMap((file) => Object.values(file))
+      .filter((one) => one !== german);
+    const parted = all.flatMap((one) => Object.entries(one).filter(([english, said]) => german[english] !== said));
+    expect(parted).toEqual([]);
   });
 });
