@@ -26,6 +26,7 @@ import { workingValue } from '../../words/working.ts';
 import { NumberHead } from '../number-head.tsx';
 import { PAPER_WIDTH } from '../paper.ts';
 import type { LetterParts } from './letter-parts.ts';
+import { PlantSection } from './plant-section.tsx';
 
 const DAY_HEIGHT = 88;
 
@@ -72,6 +73,7 @@ export function WorkingPage({ parts }: { readonly parts: LetterParts }) {
           {sureMeaning()} {check.findings.some(({ code }) => code === 'heater-running') ? '' : heatersSeen()}
         </p>
       ) : null}
+      <PlantSection parts={parts} />
       <h3>{say('Look at next')}</h3>
       <ul className="steps">
         {check.next.map((code) => (

@@ -7,7 +7,7 @@ import type { BillCheckInput } from '../../model/appraisal/promise.ts';
 import { civilDateOf } from '../../model/calendar/instant.ts';
 import { sumRegisters } from '../../model/evidence/sum-registers.ts';
 import { daysWorking } from '../../model/explained/record.ts';
-import { counted, exactKWh, longDate, moneySign, monthSpan, penceSign } from '../../words/numbers.ts';
+import { counted, exactKWh, longDate, moneySign, monthSpan, penceSign, spokenKWh } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 import { call } from '../desk.ts';
 import { useHousehold } from '../household-context.tsx';
@@ -23,7 +23,7 @@ import {
   finishDraft,
   spanOf,
 } from './bill-draft.ts';
-import { dayBefore, daysOf, listBills, listMeters, listSpans } from './bills.ts';
+import { dayBefore, daysOf, hasHole, listBills, listMeters, listSpans, usualOtherKWh } from './bills.ts';
 import { DateField } from './date-field.tsx';
 
 export function BillForm(props: { readonly busy: boolean; readonly onRun: (input: BillCheckInput) => void }) {
@@ -70,15 +70,19 @@ export function BillForm(props: { readonly busy: boolean; readonly onRun: (input
     setFilled(found);
     setDraft((before) => draftOfReadings(before, found));
   };
-  /** The price of other days goes, one that somebody typed stays. */
+  /** The price of other days goes, one that somebody typed stays: before the answer came or while it was on its way. */
   const takePrice = async (days: { from: string; to: string }) => {
-    const before = filled?.pencePerKWh === undefined ? undefined : Number(filled.pencePerKWh.toFixed(2));
-    if (draft.pencePerKWh !== undefined && draft.pencePerKWh !== before) return;
+    const rounded = (one: BillPrefill | null) =>
+      one?.pencePerKWh === undefined ? undefined : Number(one.pencePerKWh.toFixed(2));
     const found = await call('check.prefill', { promiseId: promise.id, from: days.from, to: days.to }).catch(
       () => null,
     );
     setFilled(found);
-    set({ pencePerKWh: found?.pencePerKWh === undefined ? undefined : Number(found.pencePerKWh.toFixed(2)) });
+    setDraft((now) =>
+      now.pencePerKWh === undefined || now.pencePerKWh === rounded(filled)
+        ? { ...now, pencePerKWh: rounded(found) }
+        : now,
+    );
   };
   const span = spanOf(draft);
   const meters = span
@@ -87,6 +91,8 @@ export function BillForm(props: { readonly busy: boolean; readonly onRun: (input
         return days ? [{ meter, kWh: days.reduce((sum, value) => sum + value, 0) }] : [];
       })
     : [];
+  const withHoles = span ? listMeters(series).filter((meter) => hasHole(meter, span.from, span.to)) : [];
+  const usualOther = span && draft.meter === 'whole-house' ? usualOtherKWh(household, span) : null;
   const weather = span ? findOwnWeather(series, span.from, span.to) : null;
   const result = finishDraft(draft);
   const run = () => {
@@ -226,6 +232,23 @@ export function BillForm(props: { readonly busy: boolean; readonly onRun: (input
           </button>
         </p>
       ))}
+      {withHoles.map((meter) => (
+        <p key={meter.id} className="small">
+          {say('{meter} has days missing among these, as where a meter was changed. Type the units from the bill.', {
+            meter: meter.name,
+          })}
+        </p>
+      ))}
+      {usualOther === null ? null : (
+        <p className="small">
+          {say('A home like this takes about {units} for other things in these days.', {
+            units: spokenKWh(usualOther),
+          })}{' '}
+          <button type="button" onClick={() => set({ otherKWh: Math.round(usualOther) })}>
+            {say('Take it')}
+          </button>
+        </p>
+      )}
       {weather ? (
         <p className="quiet small">{say('The weather of these days comes from {name}.', { name: weather.name })}</p>
       ) : null}

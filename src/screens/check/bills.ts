@@ -1,7 +1,9 @@
 /** Bills and readings among the evidence that can be held against a promise. */
 
-import { addDays, daysBetween } from '../../model/calendar/civil.ts';
+import { addDays, COMMON_MONTH_DAYS, daysBetween, monthOf } from '../../model/calendar/civil.ts';
+import { restOfHome } from '../../model/comparison/rest-of-home.ts';
 import type { EvidencePeriod, Series } from '../../model/evidence/evidence.ts';
+import type { Household } from '../../model/household/household.ts';
 import type { CivilDate } from '../../model/tariff/tariff.ts';
 import { say } from '../../words/say.ts';
 
@@ -92,3 +94,25 @@ export function daysOf(series: Series, from: CivilDate, to: CivilDate): number[]
 /** The bill's last day is written on it; the model counts to the first day after. */
 export const dayAfter = (lastDay: CivilDate): CivilDate => addDays(lastDay, 1);
 export const dayBefore = (to: CivilDate): CivilDate => addDays(to, -1);
+
+/** Whether a series is there before and after these days but not on all of them. */
+export function hasHole({ days }: Series, from: CivilDate, to: CivilDate): boolean {
+  if (!days || daysBetween(from, to) <= 0) return false;
+  const start = daysBetween(days.first, from);
+  const end = start + daysBetween(from, to);
+  return start >= 0 && end <= days.values.length && days.values.slice(start, end).includes(null);
+}
+
+/** Electricity for all but heating and hot water in these days [kWh]: as usual for its people and its floor. */
+export function usualOtherKWh(
+  household: Household,
+  { from, to }: { readonly from: CivilDate; readonly to: CivilDate },
+): number {
+  const { monthlyKWh } = restOfHome(household, []);
+  let kWh = 0;
+  for (let day = from; day < to; day = addDays(day, 1)) {
+    const month = monthOf(day) - 1;
+    kWh += monthlyKWh[month]! / COMMON_MONTH_DAYS[month]!;
+  }
+  return kWh;
+}

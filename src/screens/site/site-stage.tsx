@@ -5,10 +5,9 @@ import { heatOfHousehold } from '../../model/appraisal/heat-of-household.ts';
 import { designLoop } from '../../model/heat-pump/full/design-loop.ts';
 import { checkSite } from '../../model/site-readings/check-site.ts';
 import type { SiteReadings, SiteVisit } from '../../model/site-readings/site-readings.ts';
-import { fluids } from '../../reference/brine.ts';
+import { toJudge } from '../../model/site-readings/to-judge.ts';
 import { reference } from '../../reference/index.ts';
-import { refrigerants } from '../../reference/refrigerants.ts';
-import { siteBands } from '../../reference/site-bands.ts';
+import { siteTables } from '../../reference/site-tables.ts';
 import { longDate } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 import { cautionSentence, siteSummary, visitSentence } from '../../words/site-readings.ts';
@@ -21,10 +20,9 @@ import { TextField } from '../shared/text-field.tsx';
 import { EarlierVisits } from './earlier-visits.tsx';
 import { ReadingsForm } from './readings-form.tsx';
 import { SiteResults } from './site-results.tsx';
-import { beginVisit, cautionsShown, dropVisit, keepVisit, newestFirst, patchReadings, toJudge } from './visits.ts';
+import { beginVisit, cautionsShown, dropVisit, keepVisit, newestFirst, patchReadings } from './visits.ts';
 import './site.css';
 
-const TABLES = { refrigerants, fluids, bands: siteBands };
 const MOST_NOTE = 2000;
 
 export function SiteStage() {
@@ -35,10 +33,10 @@ export function SiteStage() {
     () => newestFirst(visits).find(({ date }) => date === today) ?? begin(),
   );
   const coldestBrineOutC = useMemo(() => {
-    const design = designLoop(heatOfHousehold({ household, series, reference, asOf: today }), refrigerants);
+    const design = designLoop(heatOfHousehold({ household, series, reference, asOf: today }), siteTables.refrigerants);
     return design.from === 'ground' && design.result.ok ? design.result.loop.brineOutC : null;
   }, [household, series, today]);
-  const judge = (readings: SiteReadings) => checkSite(toJudge(readings, coldestBrineOutC), TABLES);
+  const judge = (readings: SiteReadings) => checkSite(toJudge(readings, coldestBrineOutC), siteTables);
   const check = judge(visit.readings);
   const lay = (next: SiteVisit) => {
     setVisit(next);

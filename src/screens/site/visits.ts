@@ -41,15 +41,6 @@ export function dropVisit(household: Household, id: string): Household {
 export const newestFirst = (visits: readonly SiteVisit[]): SiteVisit[] =>
   visits.toReversed().toSorted((a, b) => b.date.localeCompare(a.date));
 
-/**
- * What the readings are judged with. The coldest brine of the year stands for one not read, so that frost is judged by
- * the winter and not by the day of the visit.
- */
-export function toJudge(readings: SiteReadings, coldestBrineOutC: number | null): SiteReadings {
-  if (readings.coldestBrineC !== undefined || coldestBrineOutC === null || !readings.glycol) return readings;
-  return { ...readings, coldestBrineC: Math.min(coldestBrineOutC, readings.brineOutC ?? Number.POSITIVE_INFINITY) };
-}
-
 /** Cautions that hold at any plant; those that the readings call for come with them. */
 const ALWAYS: readonly Caution[] = ['refrigerant', 'electric', 'scald', 'glycol', 'local-codes'];
 export const cautionsShown = (called: readonly Caution[]): Caution[] =>

@@ -38,6 +38,10 @@ export const CHECK_SCREEN: Catalogue = {
     'Eigenes Wetter dafür fehlt. Lassen Sie es leer, dann bleibt das Wetter beim Rest.',
   '{meter} shows {kWh} for these days.': '{meter} zeigt {kWh} für diese Tage.',
   'Take it': 'Übernehmen',
+  '{meter} has days missing among these, as where a meter was changed. Type the units from the bill.':
+    'Bei {meter} fehlen einige dieser Tage, etwa nach einem Zählerwechsel. Geben Sie die Kilowattstunden der Rechnung ein.',
+  'A home like this takes about {units} for other things in these days.':
+    'Ein Haus wie dieses braucht in diesen Tagen etwa {units} für anderes.',
   'The weather of these days comes from {name}.': 'Das Wetter dieser Tage kommt aus {name}.',
   'Checking …': 'Wird geprüft …',
   'Check the bill': 'Rechnung prüfen',

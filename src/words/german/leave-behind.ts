@@ -189,4 +189,7 @@ export const LEAVE_BEHIND: Catalogue = {
   'Check: {steps}': 'Prüfen: {steps}',
   'Local codes and the maker’s instructions come first.':
     'Örtliche Vorschriften und die Anleitung des Herstellers gehen vor.',
+  'At the plant on {date}': 'An der Anlage am {date}',
+  'What it can mean, likeliest first. The order is a judgement, not a diagnosis.':
+    'Was es heißen kann, das Wahrscheinlichste zuerst. Die Reihenfolge ist eine Einschätzung, keine Diagnose.',
 };

@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import type { Series } from '../../../src/model/evidence/evidence.ts';
+import { emptyHousehold } from '../../../src/model/household/household.ts';
 import { draftOfBill, emptyDraft, findOwnWeather, finishDraft, spanOf } from '../../../src/screens/check/bill-draft.ts';
-import { daysOf, listBills, listMeters, listSpans } from '../../../src/screens/check/bills.ts';
+import { daysOf, hasHole, listBills, listMeters, listSpans, usualOtherKWh } from '../../../src/screens/check/bills.ts';
 import { unknownSentences } from '../../../src/words/check.ts';
 
 const series = (part: Partial<Series>): Series => ({
@@ -121,6 +122,24 @@ describe('what of the evidence can be held against a promise', () => {
     ['2026-10-02', '2026-10-02', null],
   ])('days from %s to %s: %o', (from, to, expected) => {
     expect(daysOf(daily, from, to)).toEqual(expected);
+  });
+  test.each([
+    ['2026-10-01', '2026-10-05', true],
+    ['2026-10-01', '2026-10-03', false],
+    ['2026-09-30', '2026-10-05', false],
+    ['2026-10-02', '2026-10-06', false],
+  ])('days missing within %s to %s: %s', (from, to, expected) => {
+    expect(hasHole(daily, from, to)).toBe(expected);
+  });
+  test('other things take their share of the year, more of it in winter', () => {
+    const known = (value: number) => ({ value, grade: 'measured' as const, origin: 'invented' });
+    const empty = emptyHousehold('h1', 'Invented home');
+    const household = { ...empty, home: { ...empty.home, floorAreaM2: known(100), people: known(2) } };
+    const year = usualOtherKWh(household, { from: '2027-01-01', to: '2028-01-01' });
+    expect(year).toBeCloseTo(231 * 200 ** 0.4714, 3); // SAP 10.2 Appendix L, from memory
+    const winter = usualOtherKWh(household, { from: '2026-12-01', to: '2027-03-01' });
+    expect(winter).toBeGreaterThan((1.1 * year * 90) / 365);
+    expect(winter).toBeLessThan((1.16 * year * 90) / 365);
   });
   test('meters read by the day can be summed', () => {
     expect(listMeters([daily, series({ periods })])).toEqual([daily]);

@@ -40,6 +40,25 @@ describe('the letter', () => {
     'What the readings show',
     'Look at next',
   ])('has the heading "%s"', (heading) => expect(render({ boughtKWh: 465 })).toContain(`<h3>${heading}</h3>`));
+  test('the newest visit to the plant since the bill began is in the working, as hints and with its cautions', () => {
+    const visit = (date: string, brineOutC: number) => ({
+      id: date,
+      date,
+      note: `Seen on ${date}.`,
+      readings: { brineInC: 3, brineOutC, glycol: { kind: 'propylene' as const, percent: 15, basis: 'mass' as const } },
+    });
+    const { from } = check().input;
+    const household = { ...promise.household, siteReadings: [visit(from, -4), visit('2020-01-01', 1)] };
+    const text = textOf(renderLetter(check(), promise, household, settings));
+    expect(text).toContain(`Seen on ${from}.`);
+    expect(text).not.toContain('Seen on 2020-01-01.');
+    expect(text).toMatch(
+      /At the plant on .*These are hints, not a diagnosis\..*Brine in less brine out: 7\.0 K, above/,
+    );
+    expect(text).toMatch(/likeliest first\. The order is a judgement, not a diagnosis\. .*may be/);
+    expect(text).toContain('Glycol can harm people');
+    expect(textOf(render())).not.toContain('At the plant on');
+  });
   test('what is joined is named as joined, and every part has its sum', () => {
     const text = textOf(render({ boughtKWh: 300 }));
     expect(text).toContain('joined: heat used, hot water, how well the machine works and the backup heater');

@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { emptyHousehold, Household } from '../../../src/model/household/household.ts';
 import { checkSite } from '../../../src/model/site-readings/check-site.ts';
 import type { SiteReadings, SiteVisit } from '../../../src/model/site-readings/site-readings.ts';
+import { toJudge } from '../../../src/model/site-readings/to-judge.ts';
 import { fluids } from '../../../src/reference/brine.ts';
 import { refrigerants } from '../../../src/reference/refrigerants.ts';
 import { siteBands } from '../../../src/reference/site-bands.ts';
@@ -15,7 +16,6 @@ import {
   keepVisit,
   newestFirst,
   patchReadings,
-  toJudge,
 } from '../../../src/screens/site/visits.ts';
 import { SHOWN, stepOf } from '../../../src/screens/walk/inside/steps.ts';
 import { insideFoot } from '../../../src/words/inside.ts';
