@@ -3,6 +3,7 @@
  * as bands whose thickness is its amount, so that what the house gets is the ground's band and the meter's, stacked.
  * Where the line is too narrow for words beside the marks, they stand below as a list with the same numbers.
  */
+import type { AirSide } from '../../model/cycle/air-side.ts';
 import { barText, type CycleStep, psiText, unitsAnHour, wholeDegrees } from '../../words/cycle.ts';
 import { say } from '../../words/say.ts';
 import { measuresOf, type PictureSize } from '../frame/size.ts';
@@ -53,6 +54,9 @@ export interface CycleLayout {
   readonly labels: readonly Label[];
   readonly badges: readonly Badge[];
 }
+
+const besideText = ({ fanKW, frostKW }: AirSide) =>
+  say('fan and frost: {amount}', { amount: unitsAnHour(fanKW + frostKW) });
 
 const MOST_BAND = 2.6;
 const LEAST_BAND = 2;
@@ -171,6 +175,7 @@ export function layOutCycle(series: CycleSeries, size: PictureSize, place: { wid
       say('from the {source, select, air {air} other {ground}}', { source: series.from }),
       'quiet',
     ),
+    ...(series.air ? [label('ground', ground.x, belowBlock + 2.8 * font, besideText(series.air), 'quiet')] : []),
     label('evaporator', evaporatorNameX, belowEvaporator, name('evaporator'), 'name'),
     label('evaporator', innerLeft, middle - 1.1 * font, wholeDegrees(loop.evaporatingC)),
     label('evaporator', innerLeft, middle + 0.35 * font, barText(loop.low.barGauge), 'quiet'),

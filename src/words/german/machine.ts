@@ -108,6 +108,7 @@ export const MACHINE: Catalogue = {
   'Gas after cooling the motor': 'Gas nach Kühlung des Motors',
   'Hot gas': 'Heißgas',
   Fan: 'Lüfter',
+  'fan and frost: {amount}': 'Lüfter und Abtauen: {amount}',
   'Melting frost, on average': 'Abtauen, im Mittel',
   'Turns to liquid at': 'Wird flüssig bei',
   'High pressure on the gauge': 'Hochdruck am Manometer',
