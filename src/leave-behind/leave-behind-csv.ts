@@ -7,7 +7,7 @@ import type { Figure, SystemResult } from '../model/appraisal/appraisal.ts';
 import type { KeptPromise } from '../model/appraisal/promise.ts';
 import type { Payback } from '../model/lifetime/lifetime.ts';
 import { gradeName } from '../words/grades.ts';
-import { monthNames } from '../words/numbers.ts';
+import { moneySign, monthNames, penceSign } from '../words/numbers.ts';
 import { currency, phrase, reword, say } from '../words/say.ts';
 import { systemName } from '../words/systems.ts';
 import { listAssumptions } from './assumptions.ts';
@@ -41,6 +41,10 @@ function cell(value: string | number | undefined): string {
   const safe = /^[=+\-@\t\r]/.test(value) ? `'${value}` : value;
   return /[",\r\n]/.test(safe) ? `"${safe.replaceAll('"', '""')}"` : safe;
 }
+
+/** The model calls the money of the promise p, £ and GBP, whatever it is. */
+const unitText = (unit: string): string =>
+  unit === 'GBP' ? currency() : reword(unit.replace(/^p(?=$|\/)/, penceSign()).replace('£', moneySign()));
 
 const figureLine = (figure: Figure, scale = 1) => ({
   value: figure.value * scale,
@@ -215,7 +219,7 @@ export function leaveBehindCsv(promise: KeptPromise): string {
           system: title,
           what: reword(input.name),
           value: typeof input.value === 'string' ? reword(input.value) : input.value,
-          unit: reword(input.unit ?? ''),
+          unit: unitText(input.unit ?? ''),
           grade: gradeName(input.grade),
           origin: reword(input.origin),
         }),
