@@ -173,8 +173,10 @@ export function worthSentence({ netPresentValue, payback, inputs }: Lifetime): s
     amount: rough(value),
     side: netPresentValue.value > 0 ? 'ahead' : 'behind',
   });
-  if (netPresentValue.value >= 0 || payback.simple.years === null) return `${counted} ${sum}`;
-  return `${counted} ${sum} ${say('So a price that is paid back can still be a loss.')}`;
+  const { low, high } = netPresentValue;
+  const range = say('In 8 cases out of 10 it costs {range}.', { range: roughRange(low, high) });
+  if (netPresentValue.value >= 0 || payback.simple.years === null) return `${counted} ${sum} ${range}`;
+  return `${counted} ${sum} ${range} ${say('So a price that is paid back can still be a loss.')}`;
 }
 
 /** One level amount a year for each, purchase and all. */

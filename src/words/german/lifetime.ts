@@ -53,6 +53,7 @@ export const LIFETIME: Catalogue = {
   'Money later is worth less than money now, here by {rate} a year.':
     'Späteres Geld ist weniger wert als heutiges, hier um {rate} im Jahr.',
   'Seen so, both come out about the same.': 'So gesehen kommen beide etwa gleich heraus.',
+  'In 8 cases out of 10 it costs {range}.': 'In 8 von 10 Fällen kostet sie {range}.',
   'Seen so, the heat pump is about {amount} {side, select, ahead {ahead} other {behind}}.':
     'So gesehen liegt die Wärmepumpe etwa {amount} {side, select, ahead {vorn} other {zurück}}.',
   'So a price that is paid back can still be a loss.': 'Ein Preis kann also hereinkommen und doch ein Verlust sein.',
