@@ -22,6 +22,13 @@ function numberFound(text: string | undefined): string {
   return say('"{text}"', { text });
 }
 
+/** "2025-01-15 05:30" is "15 January 2025, 05:30"; what is no such stamp stays as it is. */
+function stampWords(stamp = '?'): string {
+  const [, day, time] = /^(\d{4}-\d{2}-\d{2})(?:[ T](\d{2}:\d{2}))?$/.exec(stamp) ?? [];
+  if (day === undefined || Number.isNaN(Date.parse(day))) return stamp;
+  return time === undefined ? longDate(day) : `${longDate(day)}, ${time}`;
+}
+
 /** "1 March 2025 to 4 March 2025" of days whose end is exclusive; "between" where days of others lie among them. */
 function daysOf({ from, to, count = 1 }: Remark): string {
   if (from === undefined || to === undefined) return say('on days not named');
@@ -59,8 +66,8 @@ function gapsOf(remark: Remark): Readonly<Record<string, Value>> {
     foundCode: found ?? '',
     expectedCode: expected?.split(' ')[0] ?? '',
     count,
-    from: from ?? '?',
-    to: to ?? '?',
+    from: stampWords(from),
+    to: stampWords(to),
     hasDays: from === undefined ? 'no' : 'yes',
     get days() {
       return daysOf(remark);
@@ -75,7 +82,7 @@ function gapsOf(remark: Remark): Readonly<Record<string, Value>> {
     },
     energy: `${energy} kWh`,
     effect: effectKWh === undefined ? 'none' : effectKWh < 0 ? 'less' : 'more',
-    when: from === undefined ? '' : ` (${from})`,
+    when: from === undefined ? '' : ` (${stampWords(from)})`,
     /** A sentence of its own, where one remark stands for many. */
     alike: count < 2 ? '' : ` ${say('There are {count} lines like it.', { count })}`,
   };

@@ -15,8 +15,9 @@ export function previewVoice(preview: IntakePreview): string {
   const alike = preview.series.every(
     ({ from, to, resolution }) => from === first!.from && to === first!.to && resolution === first!.resolution,
   );
+  const withDegrees = preview.series.some(({ carrier }) => isTemperature(carrier));
   const said =
-    alike && preview.series.length > 1 && first!.resolution !== 'period'
+    alike && preview.series.length > 1 && (first!.resolution !== 'period' || withDegrees)
       ? `${amountsWords(preview.series)}, ${resolutionWords(first!)}, ${daysWords(first!)}`
       : listed(preview.series.map(describeSeries));
   return `${capitalised(said)}.`;

@@ -134,7 +134,7 @@ export const REMARKS: Catalogue = {
   '{at} does not stand on a step of {expected}. {count, plural, one {# reading} other {# readings}} went into the step they fall in.':
     '{at} liegt nicht auf einem Schritt von {expected}. {count, plural, one {# Messwert kam} other {# Messwerte kamen}} in den Schritt, in den sie fallen.',
   '{file} has nothing from {from} to {to}: {count, plural, one {# reading} other {# readings}} missing{effect, select, none {} other {, about {energy}}}. They are not taken for nought.':
-    '{file} hat nichts von {from} bis {to}: {count, plural, one {# Messwert fehlt} other {# Messwerte fehlen}}{effect, select, none {} other {, etwa {energy}}}. Das zählt nicht als null.',
+    '{file} hat nichts vom {from} bis {to}: {count, plural, one {# Messwert fehlt} other {# Messwerte fehlen}}{effect, select, none {} other {, etwa {energy}}}. Das zählt nicht als null.',
   '{file} has {count, plural, one {# more gap} other {# more gaps}}, each shorter than those listed{effect, select, none {} other {, about {energy}}} in all.':
     '{file} hat {count, plural, one {# weitere Lücke} other {# weitere Lücken}}, kürzer als die genannten{effect, select, none {} other {, zusammen etwa {energy}}}.',
   '{at}{when} repeats a reading with the same value. It counts once. {count, plural, one {# row} other {# rows}} of this kind.':
@@ -148,13 +148,13 @@ export const REMARKS: Catalogue = {
   '{at}{when}: {column} reads {names}; {expected} is what a house can draw. It counts as missing. Check the unit and the row.{alike}':
     '{at}{when}: {column} lautet {names}; ein Haus kann {expected} ziehen. Der Wert gilt als fehlend. Prüfen Sie Einheit und Zeile.{alike}',
   '{file} shows the same value, {names}, in {count, plural, one {# reading} other {# readings}} from {from} to {to}{effect, select, none {} other {, about {energy}}} in all. The meter may have stood still. Check those days.':
-    '{file} zeigt denselben Wert, {names}, in {count, plural, one {# Messwert} other {# Messwerten}} von {from} bis {to}{effect, select, none {} other {, zusammen etwa {energy}}}. Der Zähler stand vielleicht still. Prüfen Sie diese Tage.',
+    '{file} zeigt denselben Wert, {names}, in {count, plural, one {# Messwert} other {# Messwerten}} vom {from} bis {to}{effect, select, none {} other {, zusammen etwa {energy}}}. Der Zähler stand vielleicht still. Prüfen Sie diese Tage.',
   '{file} shows nought in {count, plural, one {# reading} other {# readings}} from {from} to {to}{effect, select, none {} other {, where {energy} would be usual}}. The supply or the meter may have been off. Check those days.':
-    '{file} zeigt null in {count, plural, one {# Messwert} other {# Messwerten}} von {from} bis {to}{effect, select, none {} other {, wo {energy} üblich wären}}. Versorgung oder Zähler waren vielleicht aus. Prüfen Sie diese Tage.',
+    '{file} zeigt null in {count, plural, one {# Messwert} other {# Messwerten}} vom {from} bis {to}{effect, select, none {} other {, wo {energy} üblich wären}}. Versorgung oder Zähler waren vielleicht aus. Prüfen Sie diese Tage.',
   '{at}{when}: {column} reads {names}, which no weather here reaches. It counts as missing. Check the unit.{alike}':
     '{at}{when}: {column} lautet {names}, so wird das Wetter hier nie. Der Wert gilt als fehlend. Prüfen Sie die Einheit.{alike}',
   '{file}: {count, plural, one {# reading} other {# readings}} missing from {from} to {to} were filled with the mean of the same weekday, {energy} in all. They count as estimated.':
-    '{file}: {count, plural, one {# fehlender Messwert} other {# fehlende Messwerte}} von {from} bis {to} mit dem Mittel desselben Wochentags gefüllt, zusammen {energy}. Das gilt als geschätzt.',
+    '{file}: {count, plural, one {# fehlender Messwert} other {# fehlende Messwerte}} vom {from} bis {to} mit dem Mittel desselben Wochentags gefüllt, zusammen {energy}. Das gilt als geschätzt.',
   '{file}: {count, plural, one {# missing reading} other {# missing readings}} could not be filled, since {expected}. They stay missing.':
     '{file}: {count, plural, one {# fehlender Messwert ließ} other {# fehlende Messwerte ließen}} sich nicht füllen. Der Grund: {expected}. Sie fehlen weiter.',
   '{file} repeats {count, plural, one {# day} other {# days}} that {names} had, {days}, with the same values. They count once.':
@@ -164,9 +164,9 @@ export const REMARKS: Catalogue = {
   '{at}: does the bill include its last day, {names}? We took it as {expected}. Choose the other if bills overlap by a day.':
     '{at}: Gehört der letzte Tag, {names}, zur Rechnung? Wir nehmen an: {expected}. Wählen Sie das andere, wenn sich Rechnungen um einen Tag überschneiden.',
   '{at} overlaps the bill before it from {from} to {to}, {count, plural, one {# day} other {# days}}{effect, select, none {} other {, about {energy}}}. Correct a date, or leave one of the bills out.':
-    '{at} überschneidet sich mit der Rechnung davor von {from} bis {to}, {count, plural, one {# Tag} other {# Tage}}{effect, select, none {} other {, etwa {energy}}}. Berichtigen Sie ein Datum, oder lassen Sie eine der Rechnungen weg.',
+    '{at} überschneidet sich mit der Rechnung davor vom {from} bis {to}, {count, plural, one {# Tag} other {# Tage}}{effect, select, none {} other {, etwa {energy}}}. Berichtigen Sie ein Datum, oder lassen Sie eine der Rechnungen weg.',
   '{file} has no bill from {from} to {to}, {count, plural, one {# day} other {# days}}{effect, select, none {} other {, about {energy}}}. Add the missing bill if you have it.':
-    '{file} hat keine Rechnung von {from} bis {to}, {count, plural, one {# Tag} other {# Tage}}{effect, select, none {} other {, etwa {energy}}}. Fügen Sie die fehlende hinzu, wenn Sie sie haben.',
+    '{file} hat keine Rechnung vom {from} bis {to}, {count, plural, one {# Tag} other {# Tage}}{effect, select, none {} other {, etwa {energy}}}. Fügen Sie die fehlende hinzu, wenn Sie sie haben.',
   '{at} ends ({to}) before it begins ({from}). The row was left out. Correct its dates.{alike}':
     '{at} endet ({to}), bevor sie beginnt ({from}). Die Zeile wurde weggelassen. Berichtigen Sie die Daten.{alike}',
   '{file} names each month by its {expectedCode, select, ends {last} other {first}} day. Each row was read as that whole month.':
@@ -182,13 +182,13 @@ export const REMARKS: Catalogue = {
   '{at}: the counter went past its end ({words}) and began again at nought. The use between was kept{effect, select, none {} other {, about {energy}}}.{alike}':
     '{at}: Das Zählwerk lief über sein Ende ({words}) und begann wieder bei null. Der Verbrauch dazwischen ist erhalten{effect, select, none {} other {, etwa {energy}}}.{alike}',
   '{at}: the counter fell ({words}){hasDays, select, yes { between {from} and {to}} other {}}, so the meter was changed or a figure is wrong. The use between is not known. Add the last reading of the old meter.{alike}':
-    '{at}: Das Zählwerk fiel ({words}){hasDays, select, yes { zwischen {from} und {to}} other {}}. Der Zähler wurde getauscht, oder eine Zahl ist falsch. Der Verbrauch dazwischen ist nicht bekannt. Fügen Sie den letzten Stand des alten Zählers hinzu.{alike}',
+    '{at}: Das Zählwerk fiel ({words}){hasDays, select, yes { zwischen dem {from} und dem {to}} other {}}. Der Zähler wurde getauscht, oder eine Zahl ist falsch. Der Verbrauch dazwischen ist nicht bekannt. Fügen Sie den letzten Stand des alten Zählers hinzu.{alike}',
   '{file} has too few readings of the counter. Two are needed to know what was used.':
     '{file} hat zu wenige Zählerstände. Zwei sind nötig, um den Verbrauch zu kennen.',
   '{file} shows {found} in each of {count, plural, one {# row} other {# rows}} of {column}. We took it for a counter that stood still, so that nothing was used. If each row is an amount used, choose that.':
     '{file} zeigt {found} in {count, plural, one {# Zeile} other {jeder von # Zeilen}} ({column}). Wir nehmen einen Zähler an, der stillstand; dann wurde nichts verbraucht. Ist jede Zeile ein Verbrauch, wählen Sie das.',
   '{at} was estimated, and a later actual reading put it right. The rows from {from} to {to} are read as one period, {energy} in all.{alike}':
-    '{at} war geschätzt, und eine spätere Ablesung stellte es richtig. Die Zeilen von {from} bis {to} gelten als eine Zeitspanne, zusammen {energy}.{alike}',
+    '{at} war geschätzt, und eine spätere Ablesung stellte es richtig. Die Zeilen vom {from} bis {to} gelten als eine Zeitspanne, zusammen {energy}.{alike}',
   '{file}: {column} is one amount for several registers, {names} in all. It cannot be shared out, so it was left out.':
     '{file}: {column} ist ein Betrag für mehrere Zählwerke, zusammen {names}. Er lässt sich nicht aufteilen und wurde weggelassen.',
   '{at} is no valid XML ({said, select, yes {{words}} other {it ends too early}}). Download the file again.':

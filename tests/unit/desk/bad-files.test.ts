@@ -129,7 +129,7 @@ const DOUBTED: readonly { name: string; text: string; code: string; words: RegEx
     name: 'a negative reading',
     text: rows(96, (slot) => (slot === 50 ? '-3' : '0.4')),
     code: 'negative',
-    words: /Line 52 of doubt\.csv \(2026-01-06 01:00\)/,
+    words: /Line 52 of doubt\.csv \(6 January 2026, 01:00\)/,
   },
   {
     name: 'an absurd reading',

@@ -589,7 +589,7 @@ describe('sentences name file, line and remedy', () => {
     [
       'long-gap.csv',
       'gap',
-      'long-gap.csv has nothing from 2025-01-15 05:30 to 2025-01-15 10:30: 10 readings missing, about 5.3 kWh. They are not taken for nought.',
+      'long-gap.csv has nothing from 15 January 2025, 05:30 to 15 January 2025, 10:30: 10 readings missing, about 5.3 kWh. They are not taken for nought.',
     ],
     [
       'long-impossible-date.csv',
@@ -599,7 +599,7 @@ describe('sentences name file, line and remedy', () => {
     [
       'bills-overlap-hole.csv',
       'period-hole',
-      'bills-overlap-hole.csv has no bill from 2025-04-01 to 2025-05-01, 30 days, about 272.3 kWh. Add the missing bill if you have it.',
+      'bills-overlap-hole.csv has no bill from 1 April 2025 to 1 May 2025, 30 days, about 272.3 kWh. Add the missing bill if you have it.',
     ],
   ])('%s: %s', (file, code, sentence) => {
     const remark = read(file).preview.remarks.find((r) => r.code === code);

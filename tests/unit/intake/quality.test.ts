@@ -116,7 +116,7 @@ test('of seven holes between bills five are named, and the last two are one rema
   );
   // June has 10 days after the 20th, July 11.
   expect(holes.map(({ count }) => count)).toEqual([11, 8, 11, 10, 11, 21]);
-  expect(remarkSentence(holes[0]!)).toMatch('no bill from 2025-01-21 to 2025-02-01, 11 days, about 110 kWh');
+  expect(remarkSentence(holes[0]!)).toMatch('no bill from 21 January 2025 to 1 February 2025, 11 days, about 110 kWh');
 });
 
 describe('filling', () => {
@@ -143,7 +143,7 @@ describe('filling', () => {
     const codes = preview.remarks.map(({ code }) => code);
     expect(codes).toContain('gap');
     expect(remarkSentence(preview.remarks.find(({ code }) => code === 'filled')!)).toBe(
-      'made.csv: 43 readings missing from 2026-01-19 to 2026-01-20 were filled with the mean of the same weekday, 15.2 kWh in all. They count as estimated.',
+      'made.csv: 43 readings missing from 19 January 2026 to 20 January 2026 were filled with the mean of the same weekday, 15.2 kWh in all. They count as estimated.',
     );
   });
 

@@ -52,8 +52,8 @@ test.each([
   ],
   [
     'gap',
-    'meter.csv has nothing from 2025-03-01 to 2025-03-04: 1,200 readings missing, about 12.3 kWh. They are not taken for nought.',
-    'meter.csv hat nichts von 2025-03-01 bis 2025-03-04: 1.200 Messwerte fehlen, etwa 12,3 kWh. Das zählt nicht als null.',
+    'meter.csv has nothing from 1 March 2025 to 4 March 2025: 1,200 readings missing, about 12.3 kWh. They are not taken for nought.',
+    'meter.csv hat nichts vom 1. März 2025 bis 4. März 2025: 1.200 Messwerte fehlen, etwa 12,3 kWh. Das zählt nicht als null.',
   ],
 ] as const)('%s in both languages', (code, english, other) => {
   expect(remarkSentence({ ...FULL, code })).toBe(english);
