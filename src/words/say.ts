@@ -125,6 +125,9 @@ export function reword(text: string): string {
   if (whole !== undefined) return whole;
   const date = KEPT_DATE.exec(text);
   if (date) return sayKeptDate(date);
+  const [from, to] = text.split(' to ');
+  if (to !== undefined && KEPT_DATE.test(from!) && KEPT_DATE.test(to))
+    return say('{low} to {high}', { low: reword(from!), high: reword(to) });
   const number = KEPT_NUMBER.exec(text);
   if (number) return sayKeptNumber(number);
   for (const { match, text: translated } of patterns) {

@@ -332,19 +332,3 @@ describe('no heat', () => {
     expect([demand.space.value, demand.water.value]).toEqual([0, 0]);
   });
 });
-
-describe('speed', () => {
-  test('ten years of days: the second look at the same record is far under a frame', () => {
-    const long = madeRecord({ first: '2015-01-01', days: 3650, base: 8, slope: 3, baseC: 14, noise: 6 });
-    const series = [long.gas, long.outdoor];
-    estimate({}, series);
-    const times = Array.from({ length: 9 }, (_, i) => {
-      const start = performance.now();
-      estimate({}, series, { roomC: 18 + i / 4 });
-      return performance.now() - start;
-    });
-    times.sort((a, b) => a - b);
-    // The middle of nine, so that a busy machine does not decide; 4 ms asked for.
-    expect(times[4]).toBeLessThan(4);
-  });
-});

@@ -92,7 +92,8 @@ describe('an import in the desk’s thread', () => {
       expect(await call('household.open', { id: householdId })).toEqual(before);
     }
     console.log(`stopped after ${waits.map((ms) => `${Math.round(ms)} ms`).join(', ')}`);
-    expect(Math.max(...waits)).toBeLessThan(200);
+    // 10 to 60 ms on an idle machine; the limit only tells a stop from a whole import waited for.
+    expect(Math.max(...waits)).toBeLessThan(2000);
 
     const shares: number[] = [];
     const preview = await call('evidence.preview', request, { onProgress: (share) => shares.push(share) });
