@@ -26,6 +26,9 @@ export const shortMonthNames = (): readonly string[] => monthNames().map((name) 
 const WEEK = [1, 2, 3, 4, 5, 6, 0] as const;
 /** "Monday" to "Sunday" in the language spoken. */
 export const weekdayNames = (): readonly string[] => WEEK.map((day) => LOCALES[language()].localize.day(day));
+/** "Mon" to "Sun", "Mo" to "So". */
+export const shortWeekdayNames = (): readonly string[] =>
+  weekdayNames().map((name) => name.slice(0, language() === 'de-DE' ? 2 : 3));
 
 /** A format takes far longer to make than to use, and a screen writes hundreds of numbers. */
 const FORMATS = new Map<string, Intl.NumberFormat>();

@@ -2,6 +2,7 @@
 import type { Driver } from '../../model/what-drives/what-drives.ts';
 import { driverAxisName, driverTick, shownLabel } from '../../words/drivers.ts';
 import { factor, spokenPounds } from '../../words/numbers.ts';
+import { say } from '../../words/say.ts';
 import { axisFor, placeOn } from '../frame/scale.ts';
 import { measuresOf, type PictureSize } from '../frame/size.ts';
 import { textWidth } from '../frame/text.ts';
@@ -48,7 +49,8 @@ export function layOutDriver(
   const { points } = driver;
   const axis = axisFor([...points.map(({ costPence }) => costPence), place.highestPence ?? 0], 4, 100);
   const money = axis.ticks.map((value) => ({ value, label: spokenPounds(value) }));
-  const left = Math.max(...money.map(({ label }) => textWidth(label, faint))) + 10;
+  const left =
+    Math.max(...[...money.map(({ label }) => label), say('factor')].map((text) => textWidth(text, faint))) + 10;
   const right = width - font * 1.6;
   const top = font * 1.9;
   const bottom = height - faint * 4.1;

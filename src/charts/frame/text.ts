@@ -16,7 +16,8 @@ export function textWidth(text: string, fontSize: number, bold = false): number 
 /** Breaks a text into at most `most` lines no wider than `width`; what is left over is cut with an ellipsis. */
 export function wrapText(text: string, fontSize: number, width: number, most = 2): string[] {
   const lines: string[] = [];
-  for (const word of text.split(/\s+/).filter(Boolean)) {
+  // A space that holds together, as in "45 °C", is no place to break.
+  for (const word of text.split(/[^\S\u00a0]+/).filter(Boolean)) {
     const last = lines.at(-1);
     if (last !== undefined && textWidth(`${last} ${word}`, fontSize) <= width)
       lines[lines.length - 1] = `${last} ${word}`;

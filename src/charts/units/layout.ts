@@ -58,6 +58,12 @@ const USUAL_TILE = 26;
 /** Where there is height for it, tiles grow to this, px. */
 const LARGEST_TILE = 44;
 
+/** Units with the shortest word there is for them, so that three groups stand beside each other. */
+const shortUnits = (kWh: number): string =>
+  Number.isFinite(kWh)
+    ? say('{count, select, 1 {1 unit} other {{count} units}}', { count: spokenCount(kWh) })
+    : spokenKWh(kWh);
+
 export function layOutUnits(
   input: UnitsInput,
   size: PictureSize,
@@ -67,17 +73,17 @@ export function layOutUnits(
   const { meter, source, total, tileKWh } = countTiles(input);
   const sourceKWh = Math.max(input.heatKWh - input.meterKWh, 0);
   const words = [
-    { title: say('from the meter'), below: `${spokenKWh(input.meterKWh)} · ${spokenPounds(input.meterPence)}` },
+    { title: say('from the meter'), below: `${shortUnits(input.meterKWh)} · ${spokenPounds(input.meterPence)}` },
     {
       title: say('from the {source, select, air {air} other {ground}}', { source: input.source }),
-      below: say('{units} · no charge', { units: spokenKWh(sourceKWh) }),
+      below: say('{units} · no charge', { units: shortUnits(sourceKWh) }),
     },
     {
       title: say('heat in rooms and taps'),
       below:
         tileKWh > 0
-          ? say('{units} · one tile is {tile}', { units: spokenKWh(input.heatKWh), tile: spokenCount(tileKWh) })
-          : spokenKWh(input.heatKWh),
+          ? say('{units} · one tile is {tile}', { units: shortUnits(input.heatKWh), tile: spokenCount(tileKWh) })
+          : shortUnits(input.heatKWh),
     },
   ];
   const wordWidths = words.map(
@@ -96,10 +102,12 @@ export function layOutUnits(
   // The largest tile with which the groups, or their words where those are wider, fit beside each other.
   const roomy = place.height === undefined ? USUAL_TILE : (place.height - (font + faint + 40)) / ROWS - GAP;
   let tile = size === 'paper' || stacked ? 16 : Math.max(USUAL_TILE, Math.min(LARGEST_TILE, Math.floor(roomy)));
-  while (tile > 4 && needed(tile) > width) tile -= 0.5;
+  const wordsHeight = font + faint + 40;
+  const tall = (edge: number) => (stacked ? 2 : 1) * (ROWS * (edge + GAP) - GAP + wordsHeight) + 4;
+  const fits = (edge: number) => needed(edge) <= width && (place.height === undefined || tall(edge) <= place.height);
+  while (tile > 4 && !fits(tile)) tile -= 0.5;
   const [first, second] = widthsAt(tile) as [number, number, number];
   const blockHeight = ROWS * (tile + GAP) - GAP;
-  const wordsHeight = font + faint + 40;
   const tops = stacked ? [4, 4, 4 + blockHeight + wordsHeight] : [4, 4, 4];
   const xs = stacked ? [2, 2 + first, arrowWidth] : [2, 2 + first, 2 + first + second + arrowWidth];
   const tilesOf = (count: number, group: number, kind: (index: number) => Tile['from']): Tile[] =>

@@ -1,11 +1,12 @@
 import { Area, AreaChart, CartesianGrid, ReferenceLine, XAxis, YAxis } from 'recharts';
-import { pence, weekdayNames } from '../../words/numbers.ts';
+import { pence, shortWeekdayNames, weekdayNames } from '../../words/numbers.ts';
+import { reword } from '../../words/say.ts';
 import { Measured } from '../frame/measured.tsx';
 import { axisFor, decimalsOf, placeOn } from '../frame/scale.ts';
 import { measuresOf, type PictureSize } from '../frame/size.ts';
 import { textWidth, wrapText } from '../frame/text.ts';
 import { spreadLabels } from './labels.ts';
-import { HALVES_A_DAY, shortDay, type WeekPrices } from './series.ts';
+import { HALVES_A_DAY, type WeekPrices } from './series.ts';
 import { thinSteps } from './thin.ts';
 
 const HEIGHT = { desk: 280, table: 360, paper: 230 } as const;
@@ -44,7 +45,7 @@ function Painted(props: {
   const named =
     series.bands.length <= MOST_NAMED ? series.bands : [series.bands[0]!, series.bands[series.bands.length - 1]!];
   const labels = named.map((band) => {
-    const name = wrapText(band.name, font, width * 0.18, 1)[0] ?? '';
+    const name = wrapText(reword(band.name), font, width * 0.18, 1)[0] ?? '';
     // A class of dated prices bears its prices in its name.
     return series.isMean ? name : `${name} ${pence(band.pence)}`;
   });
@@ -54,7 +55,7 @@ function Painted(props: {
   const places = named.map((band) => y(band.pence));
   const moved = spreadLabels(places, font * 1.25);
   const tick = { fontSize: faint, fill: 'var(--quiet)' };
-  const days = weekdayNames().map((name) => (width - right > 800 ? name : shortDay(name)));
+  const days = width - right > 800 ? weekdayNames() : shortWeekdayNames();
   return (
     <AreaChart
       width={width}

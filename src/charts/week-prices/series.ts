@@ -18,9 +18,6 @@ export interface WeekPrices {
   readonly isMean?: boolean;
 }
 
-/** "Mon", "Mon": three letters do in both languages. */
-export const shortDay = (weekday: string): string => weekday.slice(0, 3);
-
 export const HALVES_A_DAY = 48;
 const HALVES_A_WEEK = 7 * HALVES_A_DAY;
 

@@ -1,7 +1,7 @@
-import { pence, percent, weekdayNames } from '../../words/numbers.ts';
+import { pence, percent, shortWeekdayNames } from '../../words/numbers.ts';
 import { reword, say } from '../../words/say.ts';
 import type { ChartTable } from '../frame/chart-table.tsx';
-import { HALVES_A_DAY, shortDay, type WeekPrices } from './series.ts';
+import { HALVES_A_DAY, type WeekPrices } from './series.ts';
 
 const clock = (half: number): string =>
   `${String(Math.floor(half / 2)).padStart(2, '0')}:${half % 2 === 0 ? '00' : '30'}`;
@@ -9,7 +9,7 @@ const clock = (half: number): string =>
 /** Stretches of one price, day by day; days that are alike stand together. */
 export function weekPricesTable({ steps, bands }: WeekPrices): ChartTable {
   const stretches = new Map<string, { days: string[]; price: string }>();
-  weekdayNames().forEach((day, index) => {
+  shortWeekdayNames().forEach((day, index) => {
     let from = 0;
     for (let half = 1; half <= HALVES_A_DAY; half++) {
       const here = steps[index * HALVES_A_DAY + from]!;
@@ -18,7 +18,7 @@ export function weekPricesTable({ steps, bands }: WeekPrices): ChartTable {
       const key = `${say('{low} to {high}', { low: clock(from), high: clock(half) })}|${here.band}`;
       const price = here.pence === null ? say('no price') : pence(here.pence);
       const known = stretches.get(key) ?? { days: [], price };
-      known.days.push(shortDay(day));
+      known.days.push(day);
       stretches.set(key, known);
       from = half;
     }

@@ -24,7 +24,7 @@ export const HOST: Catalogue = {
   'Measured in homes: {low} to {high}, middle {middle}.': 'In Häusern gemessen: {low} bis {high}, Mitte {middle}.',
   // Cost
   '8 years of 10': '8 von 10 Jahren',
-  units: 'Arbeit',
+  units: 'Verbrauch',
   standing: 'Grundpreis',
   service: 'Wartung',
   bought: 'gekauft',
