@@ -174,9 +174,9 @@ export function worthSentence({ netPresentValue, payback, inputs }: Lifetime): s
     side: netPresentValue.value > 0 ? 'ahead' : 'behind',
   });
   const { low, high } = netPresentValue;
-  const range = say('In 8 cases out of 10 it costs {range}.', { range: roughRange(low, high) });
-  if (netPresentValue.value >= 0 || payback.simple.years === null) return `${counted} ${sum} ${range}`;
-  return `${counted} ${sum} ${range} ${say('So a price that is paid back can still be a loss.')}`;
+  const range = high > low ? ` ${say('In 8 cases out of 10 it costs {range}.', { range: roughRange(low, high) })}` : '';
+  if (netPresentValue.value >= 0 || payback.simple.years === null) return `${counted} ${sum}${range}`;
+  return `${counted} ${sum}${range} ${say('So a price that is paid back can still be a loss.')}`;
 }
 
 /** One level amount a year for each, purchase and all. */
