@@ -85,7 +85,18 @@ function placeNames(
   let start = place;
   while (start > 0 && at.y(sound(seenKW[start - 1]!)) < top + at.font * 1.6) start--;
   const before = at.x(start) - 10 - widest;
-  const x = after + widest <= at.right ? after : Math.max(at.left + 4, before);
+  // Where neither side has room, as in a low picture, they stand in one line above the highest reading.
+  if (after + widest > at.right && before < at.left + 4) {
+    const gap = at.font * 1.5;
+    const whole = texts.reduce((sum, text) => sum + textWidth(text, at.font) + gap, -gap);
+    let x = Math.max(at.left, Math.min(at.x(place), at.right - whole));
+    return texts.map((text) => {
+      const name = { text, x, y: at.font };
+      x += textWidth(text, at.font) + gap;
+      return name;
+    });
+  }
+  const x = after + widest <= at.right ? after : before;
   return texts.map((text, i) => ({ text, x, y: top + i * at.font * 1.25 }));
 }
 

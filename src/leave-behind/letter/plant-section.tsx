@@ -45,7 +45,7 @@ export function PlantSection({ parts }: { readonly parts: LetterParts }) {
         {site.remarks.map(siteRemarkSentence).join(' ')} {visit.note}
       </p>
       {site.causes.length > 0 ? (
-        <>
+        <div className="finding">
           <p>{say('What it can mean, likeliest first. The order is a judgement, not a diagnosis.')}</p>
           <ol className="steps">
             {site.causes.slice(0, MOST_CAUSES).map(({ cause, trade }) => (
@@ -54,7 +54,7 @@ export function PlantSection({ parts }: { readonly parts: LetterParts }) {
               </li>
             ))}
           </ol>
-        </>
+        </div>
       ) : null}
       <p className="quiet">{site.cautions.map(cautionSentence).join(' ')}</p>
     </>

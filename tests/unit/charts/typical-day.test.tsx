@@ -52,6 +52,17 @@ describe('layout', () => {
       { numRuns: 60 },
     );
   });
+  test('as low as the letter draws it, the names lie on no part of the day', () => {
+    const seen = Array.from({ length: 24 }, (_, hour) => (hour === 2 || hour === 3 ? 3.9 : hour === 13 ? 2.5 : 0.9));
+    const layout = layOutDay(daySeries(heater, { ...day, minutes: 60, seen, otherwise: flat(0.9, 24) }), 'paper', {
+      width: 650,
+      height: 88,
+    });
+    const top = Math.min(...layout.ticks.map(({ y }) => y));
+    expect(layout.names).toHaveLength(2);
+    for (const name of layout.names) expect(name.y).toBeLessThan(top);
+    expect(layout.names[1]!.x).toBeGreaterThan(layout.names[0]!.x + 100);
+  });
   test('the other day is dashed', () => {
     const html = renderToStaticMarkup(<DayPicture series={daySeries(heater, day)} size="paper" width={650} />);
     expect(html).toMatch(/stroke-dasharray="5 4"[^>]*data-part="otherwise"/);
