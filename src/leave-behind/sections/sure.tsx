@@ -1,7 +1,7 @@
 import { TwentyPicture } from '../../charts/twenty/picture.tsx';
 import { twentySentence } from '../../charts/twenty/sentence.ts';
 import { poundsRange, spokenPounds } from '../../words/numbers.ts';
-import { say } from '../../words/say.ts';
+import { language, say } from '../../words/say.ts';
 import { driversSentence } from '../../words/sure.ts';
 import { systemInSentence } from '../../words/systems.ts';
 import { PAPER_WIDTH } from '../paper.ts';
@@ -22,7 +22,7 @@ export function SurePart({ parts }: { readonly parts: PromiseParts }) {
                 savingsPence={versus.twenty}
                 size="paper"
                 width={PAPER_WIDTH}
-                height={settings.paper === 'Letter' ? 150 : 190}
+                height={settings.paper === 'A4' && language() === 'en-GB' ? 190 : 150}
               />
             </div>
             <figcaption>

@@ -28,7 +28,7 @@ export const LEAVE_BEHIND: Catalogue = {
   'So the heat pump costs about {amount} a year more to run.':
     'Die Wärmepumpe kostet im Betrieb also etwa {amount} im Jahr mehr.',
   'Cost of a year. The dot is the sum with the figures given here; 8 homes like yours in 10 lie inside the band.':
-    'Kosten eines Jahres. Der Punkt ist das Ergebnis mit den hier genannten Zahlen. 8 von 10 Häusern wie Ihres liegen im Band.',
+    'Kosten eines Jahres. Punkt: mit den hier genannten Zahlen. 8 von 10 Häusern wie Ihres liegen im Band.',
   'A year, at today’s prices': 'Ein Jahr, zu heutigen Preisen',
   'units bought': 'gekauft',
   'units bought (kWh)': 'gekauft (kWh)',
@@ -36,7 +36,7 @@ export const LEAVE_BEHIND: Catalogue = {
   together: 'zusammen',
   'carbon (kg)': 'CO₂ (kg)',
   'What this stands on': 'Worauf das beruht',
-  'heat: your record, put right for weather': 'Wärme: Ihr Verbrauch, auf übliches Wetter umgerechnet',
+  'heat: your record, put right for weather': 'Wärme: Ihr Verbrauch bei üblichem Wetter',
   'heat: worked out without bills': 'Wärme: ohne Rechnungen ermittelt',
   '{count} kWh a year, {low} to {high}': '{count} kWh im Jahr, {low} bis {high}',
   'hot water for {people, plural, one {# person} other {# people}}':
@@ -44,11 +44,11 @@ export const LEAVE_BEHIND: Catalogue = {
   'hot water, people not counted': 'Warmwasser, Personen nicht gezählt',
   '{count} kWh of that heat': '{count} kWh dieser Wärme',
   'heat from the {source, select, air {air} other {ground}}, water to the {emitters, select, floor {floor} other {radiators}} at {flow}':
-    'Wärme aus {source, select, air {der Luft} other {dem Boden}}, Wasser zu {emitters, select, floor {der Fußbodenheizung} other {den Heizkörpern}} mit {flow}',
+    'Wärme aus {source, select, air {der Luft} other {dem Boden}}, {emitters, select, floor {Fußboden} other {Heizkörper}} mit {flow}',
   'heat from the {source, select, air {air} other {ground}}':
     'Wärme aus {source, select, air {der Luft} other {dem Boden}}',
   'factor {factor}, pumps included (H4)': 'Arbeitszahl {factor}, mit Pumpen (H4)',
-  '{price} a unit of electricity': '{price} je Kilowattstunde Strom',
+  '{price} a unit of electricity': '{price} je kWh Strom',
   'If electricity rises by {step} a unit, add about {amount} a year.':
     'Steigt Strom um {step} je Kilowattstunde, kommen etwa {amount} im Jahr dazu.',
   'A cold winter, met about 1 year in 10, adds about {amount}.':
@@ -65,9 +65,9 @@ export const LEAVE_BEHIND: Catalogue = {
   'Typical year': 'Durchschnittliches Jahr',
   '{name}, cost': '{name}, Kosten',
   'Standing charge and service are shared out over the months. Real months differ with the weather.':
-    'Grundpreis und Wartung sind auf die Monate verteilt. Wirkliche Monate weichen mit dem Wetter ab.',
+    'Grundpreis und Wartung sind verteilt. Wirkliche Monate weichen mit dem Wetter ab.',
   'Each dot is one future, as likely as any other: a different winter, price, factor and way of living.':
-    'Jeder Punkt ist ein möglicher Verlauf, so wahrscheinlich wie jeder andere: mit anderem Winter, Preis, anderer Arbeitszahl und anderen Gewohnheiten.',
+    'Jeder Punkt ist ein möglicher Verlauf, alle gleich wahrscheinlich: mit anderem Winter, Preis, Gerät und Alltag.',
   'Worst to best for the heat pump, a year: {list}.':
     'Für die Wärmepumpe vom schlechtesten zum besten, im Jahr: {list}.',
   'We had nothing to hold the heat pump against.': 'Wir hatten nichts, womit sich die Wärmepumpe vergleichen ließe.',
@@ -80,9 +80,9 @@ export const LEAVE_BEHIND: Catalogue = {
   'The warmth is steady. Radiators feel warm, not hot, and the machine runs for long hours. That is how it should be.':
     'Die Wärme ist gleichmäßig. Heizkörper fühlen sich warm an, nicht heiß, und das Gerät läuft viele Stunden. So soll es sein.',
   'A new house or a new floor dries out in its first winter and can need more heat than later.':
-    'Ein neues Haus oder ein neuer Fußboden trocknet im ersten Winter und kann mehr Wärme brauchen als später.',
+    'Neue Häuser oder Fußböden trocknen im ersten Winter und können mehr Wärme brauchen.',
   'About 1 home in 10 uses more than {units} in a year with nothing wrong.':
-    'Etwa 1 von 10 Häusern braucht im Jahr mehr als {units}, ohne dass etwas nicht stimmt.',
+    'Etwa 1 von 10 Häusern braucht mehr als {units} im Jahr, ganz ohne Fehler.',
   'What to do': 'Was zu tun ist',
   'After the winter we hold your bill against this paper, and show what the weather, the price and the rest did.':
     'Nach dem Winter halten wir Ihre Rechnung neben dieses Papier und zeigen, was Wetter, Preis und der Rest ausmachten.',
@@ -90,7 +90,7 @@ export const LEAVE_BEHIND: Catalogue = {
   'Before anybody opens or changes anything': 'Bevor jemand etwas öffnet oder ändert',
   'Electricity.': 'Strom.',
   'The machine and its heaters run on mains voltage. Only a qualified electrician works on the wiring, after switching off, locking off and proving dead.':
-    'Gerät und Heizstäbe laufen mit Netzspannung. An der Elektrik arbeitet nur eine Elektrofachkraft: erst abschalten, gegen Wiedereinschalten sichern und Spannungsfreiheit prüfen.',
+    'Gerät und Heizstäbe laufen mit Netzspannung. Nur eine Elektrofachkraft arbeitet daran: abschalten, gegen Wiedereinschalten sichern, Spannungsfreiheit prüfen.',
   'Refrigerant.': 'Kältemittel.',
   'It is under pressure, and some kinds burn. Only people certified for it open that circuit. If you smell or hear a leak, air the room, keep flames and switches away, leave and call.':
     'Es steht unter Druck, und manche Sorten brennen. Diesen Kreis öffnen nur Leute, die dafür zugelassen sind. Riechen oder hören Sie ein Leck, dann lüften Sie, meiden Sie Flammen und Schalter, gehen Sie hinaus und rufen Sie an.',
@@ -102,13 +102,13 @@ export const LEAVE_BEHIND: Catalogue = {
     'In lauwarmem Wasser vermehren sie sich. Stellen Sie den Speicher nicht kühler, als Ihr Fachbetrieb ihn eingestellt hat. Lassen Sie das wöchentliche Aufheizen auf 60 °C an.',
   'The fluid in the ground loop.': 'Die Flüssigkeit in den Erdrohren.',
   'It holds antifreeze (glycol) and other additives. Do not drink, drain or top it up yourself; keep spills out of drains and water.':
-    'Sie enthält Frostschutz (Glykol) und andere Zusätze. Trinken Sie sie nicht, und lassen Sie sie nicht selbst ab oder nach. Halten Sie Verschüttetes von Abfluss und Gewässern fern.',
+    'Sie enthält Frostschutz (Glykol) und andere Zusätze. Nicht trinken, nicht selbst ablassen oder nachfüllen. Nichts davon darf in Abfluss oder Gewässer.',
   'The outdoor unit.': 'Das Außengerät.',
   'Keep its fan and grille clear and keep hands out. Ice or a noise that is new is for your installer.':
     'Halten Sie Gebläse und Gitter frei und die Hände draußen. Neues Eis oder ein neues Geräusch ist Sache Ihres Fachbetriebs.',
   'Pressure.': 'Druck.',
   'Leave safety valves and expansion vessels alone; the systems are closed and hot.':
-    'Lassen Sie Sicherheitsventile und Ausdehnungsgefäße in Ruhe. Die Anlagen sind geschlossen und heiß.',
+    'Sicherheitsventile und Ausdehnungsgefäße in Ruhe lassen: alles ist geschlossen und heiß.',
   'National and local rules and the maker’s instructions come first wherever this paper says something else. Work that needs a licence is done by those who hold it.':
     'Landesweite und örtliche Vorschriften und die Anleitung des Herstellers gehen vor, wo dieses Papier etwas anderes sagt. Arbeiten, für die man zugelassen sein muss, machen nur Zugelassene.',
   'What went into it': 'Was hineinging',
