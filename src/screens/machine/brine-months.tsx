@@ -57,7 +57,8 @@ export function BrineMonths(props: {
       ) : null}
       {typed.kind === 'wanting' ? (
         <p className="field-refusal" role="alert">
-          {typed.sentence}
+          {typed.sentence}{' '}
+          {given ? say('The months kept before still hold.') : say('Until then the ground is reckoned.')}
         </p>
       ) : null}
       <p className="field-note">

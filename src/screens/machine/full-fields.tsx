@@ -5,7 +5,7 @@ import { CylinderFields, PasteuriseField } from '../heat/cylinder-fields.tsx';
 import { useHousehold } from '../household-context.tsx';
 import { type Choice, PickField, sayChoices } from '../shared/choice-field.tsx';
 import { GivenField } from '../shared/given-field.tsx';
-import { formatPlain } from '../shared/number-text.ts';
+import { formatPlain, type NumberLimits } from '../shared/number-text.ts';
 import { patchSection } from '../shared/patch.ts';
 import { BrineMonths } from './brine-months.tsx';
 import { brineByMonth, type WorkedYear } from './full-year.ts';
@@ -27,6 +27,12 @@ const ARRAYS: readonly Choice<ArrayKind>[] = [
   { value: 'vertical', label: phrase('boreholes') },
   { value: 'horizontal', label: phrase('trenches') },
 ];
+
+/** Nobody digs a trench deeper or drills a borehole shallower. Common practice, no source. */
+const DEPTHS: Readonly<Record<ArrayKind, NumberLimits>> = {
+  vertical: { min: 10, max: 400, unit: 'm' },
+  horizontal: { min: 0.3, max: 5, unit: 'm' },
+};
 
 /** What the full way asks first: the data sheet, the output, the ground, the control of the flow. */
 export function FullFields({ worked }: { readonly worked: WorkedYear }) {
@@ -83,7 +89,7 @@ export function FullFields({ worked }: { readonly worked: WorkedYear }) {
               <GivenField
                 label={say('Depth')}
                 given={full.ground?.depthM}
-                limits={{ min: 0.3, max: 400, unit: 'm' }}
+                limits={DEPTHS[kind]}
                 today={today}
                 fallback={
                   full.brineMonthlyC

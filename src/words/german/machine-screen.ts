@@ -139,6 +139,8 @@ export const MACHINE_SCREEN: Catalogue = {
   'point {number}': 'Punkt {number}',
   'One more point': 'Noch ein Punkt',
   'The points kept before still hold.': 'Die vorher gespeicherten Punkte gelten weiter.',
+  'The months kept before still hold.': 'Die zuletzt behaltenen Monate gelten weiter.',
+  'Until then the ground is reckoned.': 'Bis dahin wird der Boden berechnet.',
   'Until then the usual points hold.': 'Bis dahin gelten die üblichen Punkte.',
   'Tested as {letter}0/W35 and the like (EN 14511): two temperatures, then heat for each unit of electricity.':
     'Geprüft wie {letter}0/W35 (EN 14511): zwei Temperaturen, dann Wärme je Kilowattstunde Strom.',

@@ -15,6 +15,7 @@ import { cycleFaultSentence, cycleStepName } from '../../../words/cycle.ts';
 import { insideFoot } from '../../../words/inside.ts';
 import { useHousehold } from '../../household-context.tsx';
 import { HowWeKnow } from '../../shared/how-we-know.tsx';
+import { keepTogether } from '../../shared/split-spoken.ts';
 import { SHOWN, type Shown, stepOf } from './steps.ts';
 import '../../../charts/cycle/cycle.css';
 import './inside.css';
@@ -80,7 +81,7 @@ export function InsideMachine(props: { readonly onClose: () => void; readonly wh
       }}
     >
       <h1 className="voice" id={titleId} aria-live="polite">
-        {made ? cycleSentence(made, shown) : say('The round cannot be shown with these temperatures.')}
+        {made ? keepTogether(cycleSentence(made, shown)) : say('The round cannot be shown with these temperatures.')}
       </h1>
       {made ? (
         <>
