@@ -46,7 +46,7 @@ export const MACHINE: Catalogue = {
   'Two factors for the whole year, from a data sheet or a certificate.':
     'Zwei Arbeitszahlen für das ganze Jahr, aus einem Datenblatt oder Zertifikat.',
   'From the rated points, the ground and the weather, half-hour by half-hour.':
-    'Aus den Prüfpunkten, dem Boden und dem Wetter, halbe Stunde um halbe Stunde.',
+    'Aus den Nennpunkten, dem Boden und dem Wetter, halbe Stunde um halbe Stunde.',
   'The ground': 'Der Boden',
   Evaporator: 'Verdampfer',
   Compressor: 'Verdichter',
