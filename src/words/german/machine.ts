@@ -54,9 +54,9 @@ export const MACHINE: Catalogue = {
   'The house': 'Das Haus',
   'Expansion valve': 'Expansionsventil',
   'Outdoor air': 'Außenluft',
-  'an unknown number of units an hour': 'unbekannt viele kWh je Stunde',
-  '1 unit an hour': '1 kWh je Stunde',
-  '{count} units an hour': '{count} kWh je Stunde',
+  'an unknown number of units an hour': 'unbekannt viele kWh/Stunde',
+  '1 unit an hour': '1 kWh/Stunde',
+  '{count} units an hour': '{count} kWh/Stunde',
   'A fan draws in air at {airIn} and blows it out at {airOut}. At times the machine stops to melt its frost.':
     'Ein Lüfter saugt Luft mit {airIn} an und bläst sie mit {airOut} wieder hinaus. Ab und zu hält das Gerät an und taut seinen Reif ab.',
   'Water with frost protection comes up from the ground at {brineIn} and goes back at {brineOut}.':
