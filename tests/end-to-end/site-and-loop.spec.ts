@@ -104,6 +104,42 @@ for (const reducedMotion of ['reduce', 'no-preference'] as const) {
   });
 }
 
+test('inside an air machine: air, fan and frost, and no ground', async ({ desk }) => {
+  await openHome(desk);
+  await openStage(desk, 'The machine');
+  await desk.getByLabel('Full: worked out by the half-hour').check();
+  await desk.getByRole('group', { name: 'Takes its heat from' }).getByLabel('the air').check();
+  await expect(main(desk)).toContainText('Most output, coldest day');
+  await openStage(desk, 'Running cost');
+  await desk.getByRole('button', { name: 'Show it at the table' }).click();
+  for (const page of ['1', '2']) {
+    await expect(desk.getByText(new RegExp(`^${page} of \\d+$`))).toBeVisible();
+    await desk.keyboard.press('ArrowRight');
+  }
+  await desk.getByRole('button', { name: 'Inside the machine' }).click();
+  const inside = desk.getByRole('dialog');
+  const sentence = inside.getByRole('heading', { level: 1 });
+  await expect(sentence).toHaveText(
+    /^Each hour the air gives .+ and the compressor adds .+\. Fan and frost take .+ more\.$/,
+  );
+  const given = (await sentence.textContent())!.match(/[\d.]+\d|\d/g)!.map(Number);
+  // Air and compressor make what the house gets, each said to a tenth.
+  expect(Math.abs(given[0]! + given[1]! - given[2]!)).toBeLessThan(0.16);
+  await expect(inside).toContainText('fan and frost:');
+  for (const step of ['Outdoor air', 'Evaporator', 'Compressor', 'Condenser', 'The house', 'Expansion valve']) {
+    await desk.keyboard.press('ArrowRight');
+    await expect(inside.getByRole('button', { name: step })).toHaveAttribute('aria-current', 'step');
+    await expect(inside).not.toContainText(/the ground|frost protection/i);
+  }
+  await expectAccessible(desk);
+  await takePicture(desk, 'inside-air');
+  await desk.keyboard.press('t');
+  await expect(inside.getByRole('row', { name: /Melting frost, on average/ })).toContainText('units an hour');
+  await desk.keyboard.press('t');
+  await inside.getByRole('button', { name: 'How we know' }).click();
+  await expect(desk.getByRole('dialog', { name: 'How we know' })).toContainText('All from the meter');
+});
+
 test('readings at the plant, judged at once and kept', async ({ desk }) => {
   await openHome(desk);
   await openStage(desk, 'Bill check');
