@@ -7,6 +7,12 @@ import { systemInSentence } from '../../words/systems.ts';
 import { PAPER_WIDTH } from '../paper.ts';
 import type { PromiseParts } from '../parts.ts';
 
+/** So high that the section ends with its page, also where its sentences are longer. */
+const PICTURE_HEIGHT = {
+  'en-GB': { A4: 190, Letter: 150 },
+  'de-DE': { A4: 130, Letter: 110 },
+} as const;
+
 /** Twenty equally likely futures, counted both ways, and what moves them most. */
 export function SurePart({ parts }: { readonly parts: PromiseParts }) {
   const { versus, beside, appraisal, pump, settings } = parts;
@@ -22,7 +28,7 @@ export function SurePart({ parts }: { readonly parts: PromiseParts }) {
                 savingsPence={versus.twenty}
                 size="paper"
                 width={PAPER_WIDTH}
-                height={settings.paper === 'A4' && language() === 'en-GB' ? 190 : 150}
+                height={PICTURE_HEIGHT[language()][settings.paper]}
               />
             </div>
             <figcaption>

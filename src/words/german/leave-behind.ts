@@ -68,8 +68,7 @@ export const LEAVE_BEHIND: Catalogue = {
     'Grundpreis und Wartung sind verteilt. Wirkliche Monate weichen mit dem Wetter ab.',
   'Each dot is one future, as likely as any other: a different winter, price, factor and way of living.':
     'Jeder Punkt ist ein möglicher Verlauf, alle gleich wahrscheinlich: mit anderem Winter, Preis, Gerät und Alltag.',
-  'Worst to best for the heat pump, a year: {list}.':
-    'Für die Wärmepumpe vom schlechtesten zum besten, im Jahr: {list}.',
+  'Worst to best for the heat pump, a year: {list}.': 'Vom schlechtesten zum besten, im Jahr: {list}.',
   'We had nothing to hold the heat pump against.': 'Wir hatten nichts, womit sich die Wärmepumpe vergleichen ließe.',
   'In 8 years out of 10 the cost should lie within {range}; in 2 it will not.':
     'In 8 von 10 Jahren dürften die Kosten bei {range} liegen, in 2 Jahren nicht.',
