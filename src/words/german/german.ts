@@ -26,6 +26,7 @@ import { PRICES_SCREEN } from './prices-screen.ts';
 import { QUESTIONS } from './questions.ts';
 import { REFUSALS } from './refusals.ts';
 import { REMARKS } from './remarks.ts';
+import { ROUND } from './round.ts';
 import { SITE_READINGS } from './site-readings.ts';
 import { THREAD } from './thread.ts';
 import { WALK } from './walk.ts';
@@ -54,6 +55,7 @@ export const german: Catalogue = {
   ...PRICES_SCREEN,
   ...EVIDENCE_SCREEN,
   ...MACHINE_SCREEN,
+  ...ROUND,
   ...SITE_READINGS,
   ...BILL_SUMS,
   ...REMARKS,
