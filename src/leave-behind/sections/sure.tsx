@@ -1,17 +1,11 @@
 import { TwentyPicture } from '../../charts/twenty/picture.tsx';
 import { twentySentence } from '../../charts/twenty/sentence.ts';
 import { poundsRange, spokenPounds } from '../../words/numbers.ts';
-import { language, say } from '../../words/say.ts';
+import { say } from '../../words/say.ts';
 import { driversSentence } from '../../words/sure.ts';
 import { systemInSentence } from '../../words/systems.ts';
 import { PAPER_WIDTH } from '../paper.ts';
 import type { PromiseParts } from '../parts.ts';
-
-/** So high that the section ends with its page, also where its sentences are longer. */
-const PICTURE_HEIGHT = {
-  'en-GB': { A4: 190, Letter: 150 },
-  'de-DE': { A4: 130, Letter: 110 },
-} as const;
 
 /** Twenty equally likely futures, counted both ways, and what moves them most. */
 export function SurePart({ parts }: { readonly parts: PromiseParts }) {
@@ -28,7 +22,7 @@ export function SurePart({ parts }: { readonly parts: PromiseParts }) {
                 savingsPence={versus.twenty}
                 size="paper"
                 width={PAPER_WIDTH}
-                height={PICTURE_HEIGHT[language()][settings.paper]}
+                height={settings.paper === 'Letter' ? 150 : 190}
               />
             </div>
             <figcaption>
