@@ -17,7 +17,7 @@ const HEADS: readonly [keyof PointRow, string, string][] = [
 ];
 const LEAST_ROWS = 2;
 const TESTED = phrase(
-  'Tested as {letter}0/W35 and the like (EN 14511): two temperatures, then heat for each unit of electricity.',
+  'Tested as {point} and the like (EN 14511): two temperatures, then heat for each unit of electricity.',
 );
 
 const padded = (rows: readonly PointRow[]): PointRow[] => [
@@ -46,7 +46,7 @@ export function RatedPointsField(props: {
   const [rows, setRows] = useState(() => padded(pointRows(given?.value ?? [])));
   const typed = readPoints(rows);
   const usual = reference.ratedPoints[source];
-  const letter = source === 'ground' ? 'B' : 'A';
+  const point = source === 'ground' ? 'B0/W35' : 'A7/W35';
   const lay = (next: readonly PointRow[]) => {
     setRows([...next]);
     const read = readPoints(next);
@@ -126,7 +126,7 @@ export function RatedPointsField(props: {
         </p>
       ) : null}
       <p className="field-note">
-        {say(TESTED, { letter })} {rangeNote(source)}{' '}
+        {say(TESTED, { point })} {rangeNote(source)}{' '}
         {given
           ? sentenceOf(reword(given.origin))
           : say('Assumed: {source}', { source: shortSource(reword(usual.source)) })}

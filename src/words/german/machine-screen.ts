@@ -142,8 +142,8 @@ export const MACHINE_SCREEN: Catalogue = {
   'The months kept before still hold.': 'Die zuletzt behaltenen Monate gelten weiter.',
   'Until then the ground is reckoned.': 'Bis dahin wird der Boden berechnet.',
   'Until then the usual points hold.': 'Bis dahin gelten die üblichen Punkte.',
-  'Tested as {letter}0/W35 and the like (EN 14511): two temperatures, then heat for each unit of electricity.':
-    'Geprüft wie {letter}0/W35 (EN 14511): zwei Temperaturen, dann Wärme je Kilowattstunde Strom.',
+  'Tested as {point} and the like (EN 14511): two temperatures, then heat for each unit of electricity.':
+    'Geprüft wie {point} (EN 14511): zwei Temperaturen, dann Wärme je Kilowattstunde Strom.',
   'Between the points the COP is true to about 3 %; with one source temperature only, to 5 %. Type all points of the sheet.':
     'Zwischen den Punkten stimmt der COP auf etwa 3 %, bei nur einer Quellentemperatur auf 5 %. Geben Sie alle Punkte des Blatts ein.',
   'Between the points the COP is true to about 3 %; beyond the coldest or warmest, to 7 %. Type all points of the sheet.':

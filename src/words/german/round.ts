@@ -76,5 +76,5 @@ export const ROUND: Catalogue = {
   'hot water + 5 K': 'Warmwasser + 5 K',
   'from the machine': 'vom Gerät',
   'heat less the compressor’s electricity': 'Wärme weniger Strom des Verdichters',
-  'fixed-speed': 'Ein und Aus',
+  'fixed-speed': 'an und aus',
 };
