@@ -1,6 +1,7 @@
 /** How much of the letter stands on the household's page, so that it stays one page whatever the names and the parts. */
 import { textWidth, wrapText } from '../../charts/frame/text.ts';
 import type { SentenceRoom } from '../../words/letter.ts';
+import { language } from '../../words/say.ts';
 import { PAPER_WIDTH } from '../paper.ts';
 import type { DocumentSettings } from '../parts.ts';
 
@@ -36,6 +37,9 @@ const ROOMS: readonly LetterRoom[] = [
 
 /** Height between the margins [CSS pixels], less 14 for what the measure of a text may be out. */
 const PAGE_HEIGHT = { A4: 990 - 14, Letter: 946 - 14 } as const;
+/** How large a document is set in a language, as in `document.css`. */
+const SET_AT = { 'en-GB': 1, 'de-DE': 0.95 } as const;
+
 interface Type {
   readonly font: number;
   readonly line: number;
@@ -84,7 +88,8 @@ export function pageHeight(texts: PageTexts, pictureHeight: number): number {
 
 /** The fullest page that fits the paper; the emptiest where none does. */
 export function fitPage(textsFor: (room: LetterRoom) => PageTexts, paper: DocumentSettings['paper']): LetterRoom {
-  const fits = (room: LetterRoom) => pageHeight(textsFor(room), room.pictureHeight) <= PAGE_HEIGHT[paper];
+  const fits = (room: LetterRoom) =>
+    pageHeight(textsFor(room), room.pictureHeight) <= PAGE_HEIGHT[paper] / SET_AT[language()];
   return ROOMS.find(fits) ?? ROOMS.at(-1)!;
 }
 
