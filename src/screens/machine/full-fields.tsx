@@ -124,7 +124,7 @@ function MoreFields(props: {
   return (
     <div className="fields machine-finer">
       <GivenField
-        label={say('Source pump, running')}
+        label={machine.source === 'ground' ? say('Source pump, running') : say('Fan, beyond the tested COP')}
         given={full.sourcePumpW}
         limits={{ min: 0, max: 5000, unit: 'W' }}
         today={today}

@@ -66,6 +66,7 @@ export const MACHINE_SCREEN: Catalogue = {
   'not needed, since the brine is typed': 'nicht nötig, denn die Sole ist eingegeben',
   'Pumps, hot water and finer points, if you have them': 'Pumpen, Warmwasser und Feineres, falls bekannt',
   'Source pump, running': 'Pumpe der Quelle, im Lauf',
+  'Fan, beyond the tested COP': 'Lüfter, soweit nicht im geprüften COP',
   'Heating pump, running': 'Heizungspumpe, im Lauf',
   'Standby, all year': 'Bereitschaft, das ganze Jahr',
   'Hot water kept at': 'Warmwasser gehalten bei',
