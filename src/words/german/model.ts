@@ -388,10 +388,6 @@ export const MODEL: Catalogue = {
   'Published average oil price, {0}: {1}': 'Veröffentlichter durchschnittlicher Ölpreis, {0}: {1}',
   'Assumed LPG price, {0}: {1}': 'Angenommener Preis für Flüssiggas, {0}: {1}',
   'Assumed day and night prices, {0}: {1}': 'Angenommene Preise für Tag und Nacht, {0}: {1}',
-  'Ofgem price cap, {0}, average for Great Britain, as quoted alike in two public files':
-    'Preisobergrenze von Ofgem, {0}, Mittel für Großbritannien, in zwei öffentlichen Dateien gleich zitiert',
-  'illustrative pair, not published; derived from the cap of {0} and a 58/42 split':
-    'anschauliches Paar, nicht veröffentlicht; aus der Obergrenze von {0} und einer Teilung 58/42 abgeleitet',
   'public guide page, {0}': 'öffentliche Ratgeberseite, {0}',
   'Typed {0} price: {1}': 'Eingegebener Preis für {0}: {1}',
   'Typed {0} price': 'Eingegebener Preis für {0}',
