@@ -82,7 +82,7 @@ export function toHousehold(input: HouseholdInput, id: string): Household {
     ...(input.notes === undefined ? {} : { notes: input.notes }),
     zone: input.zone ?? empty.zone,
     home: tighten(Home, input.home ?? {}),
-    present: { ...empty.present, ...tighten(Present, input.present ?? {}) },
+    present: { ...(input.present?.system ? {} : empty.present), ...tighten(Present, input.present ?? {}) },
     heat: tighten(Heat, input.heat ?? {}),
     hotWater: tighten(HotWater, input.hotWater ?? {}),
     machine: { ...empty.machine, ...tighten(Machine, input.machine ?? {}) },

@@ -314,6 +314,8 @@ const COST: Readonly<Record<string, Sentence>> = {
     say(
       'We cannot say what heating costs now, since its kind is not one we can price. Choose the nearest kind, or leave it out.',
     ),
+  'present-assumed': () =>
+    say('Nobody has said what heats the home now, so a gas boiler stands in. Choose it under “Heat needed”.'),
   'efficiency-refused': ({ number }) =>
     say(
       'An efficiency of {found} cannot be. It must lie above 0 and be at most {high}, so it is left out until you correct it.',

@@ -195,7 +195,7 @@ export type SystemId = z.infer<typeof SystemId>;
 /** One way of heating over a typical year, heat for rooms and hot water together. */
 export const SystemResult = z.object({
   id: SystemId,
-  /** What `present` is; for the others equal to `id`. */
+  /** What `present` is, `gas-assumed` where nobody has said; for the others equal to `id`. */
   kind: z.string(),
   carrier: z.enum(['electricity', 'gas', 'oil', 'lpg']),
   spaceEfficiency: z.number(),

@@ -50,8 +50,8 @@ export function planSystems(input: PlanInput, questions: Question[]): Plan[] {
   const plans = [planHeatPump(input), ...(present ? [present] : [])];
   for (const boiler of others) {
     // The same kind with the same efficiency would be what they have now, twice.
-    if (present?.kind === boiler && !input.household.present.efficiency) continue;
-    if (present?.kind === boiler && boiler !== 'gas-condensing') continue;
+    const same = present !== null && input.household.present.system === boiler;
+    if (same && (boiler !== 'gas-condensing' || !input.household.present.efficiency)) continue;
     plans.push(planBoiler(boiler, boiler, input));
   }
   if (input.household.machine.source === 'ground') plans.push(planAirSource(input));
@@ -143,7 +143,12 @@ function planPresent(input: PlanInput, questions: Question[]): Plan | null {
   // A machine that stands there already is the one described; a changed flow temperature is a plan, not the present.
   if (system === 'heat-pump') return planHeatPump({ ...input, machine: presentMachine ?? input.machine }, 'present');
   const accepted = acceptEfficiency(household, questions);
-  return planBoiler('present', system, input, presentEfficiency(accepted, 'fuel', input.reference));
+  const plan = planBoiler('present', system, input, presentEfficiency(accepted, 'fuel', input.reference));
+  // The home's own gas record says it as well as a word would.
+  const isAssumed = household.present.assumed && !input.demand.estimates.some(({ way }) => way === 'record');
+  if (!isAssumed) return plan;
+  questions.push(askAboutCost('present-assumed', 'question', 'present.system'));
+  return { ...plan, kind: 'gas-assumed' };
 }
 
 /** The household, without its efficiency where that is not above 0 and at most 110 %. */

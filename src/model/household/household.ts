@@ -65,6 +65,8 @@ export const Home = z.object({
 
 export const Present = z.object({
   system: PresentSystem,
+  /** Nobody has said what heats the home: `system` only stands in. */
+  assumed: z.boolean().optional(),
   /** Seasonal efficiency as a fraction, 0.84 for 84 %. At most 1.1. */
   efficiency: given(z.number().min(0.2).max(1.1)).optional(),
   hotWaterFrom: z.enum(['same', 'immersion', 'electric-shower']).optional(),
@@ -227,7 +229,7 @@ export function emptyHousehold(id: string, name: string): Household {
     name,
     zone: 'Europe/London',
     home: {},
-    present: { system: 'gas-condensing' },
+    present: { system: 'gas-condensing', assumed: true },
     heat: {},
     hotWater: {},
     machine: { source: 'ground' },

@@ -41,11 +41,14 @@ export function PresentFields() {
       <div className="fields">
         <ChoiceField
           label={say('Heating today')}
-          value={present.system}
+          value={present.assumed ? undefined : present.system}
+          {...(present.assumed
+            ? { emptyLabel: say('not said: taken as {name}', { name: say(SYSTEM_WORDS[present.system]) }) }
+            : {})}
           choices={PresentSystem.options.map((value) => ({ value, label: say(SYSTEM_WORDS[value]) }))}
           onChange={(system) => {
             // Another system has another efficiency; a figure typed for the old one would be wrong.
-            if (system) change(patchSection('present', { system, efficiency: undefined }));
+            if (system) change(patchSection('present', { system, assumed: undefined, efficiency: undefined }));
           }}
         />
         {present.system === 'heat-pump' ? null : (
@@ -61,7 +64,7 @@ export function PresentFields() {
             scale={100}
             today={today}
             fallback={fallbackFor('efficiency', household, appraisal)}
-            onChange={(efficiency) => change(patchSection('present', { efficiency }))}
+            onChange={(efficiency) => change(patchSection('present', { assumed: undefined, efficiency }))}
           />
         )}
         <ChoiceField

@@ -115,6 +115,8 @@ export const QUESTIONS: Catalogue = {
     'Der für {fuel} gewählte Tarif gilt für einen anderen Energieträger. Es gilt der eingebaute Preis. Wählen Sie wieder einen Tarif.',
   'We cannot say what heating costs now, since its kind is not one we can price. Choose the nearest kind, or leave it out.':
     'Was das Heizen jetzt kostet, lässt sich nicht sagen, weil wir für diese Heizung keine Preise haben. Wählen Sie die ähnlichste Art oder lassen Sie sie weg.',
+  'Nobody has said what heats the home now, so a gas boiler stands in. Choose it under “Heat needed”.':
+    'Noch hat niemand gesagt, womit jetzt geheizt wird. Deshalb steht hier eine Gasheizung. Wählen Sie die Heizung unter „Wärmebedarf“.',
   'An efficiency of {found} cannot be. It must lie above 0 and be at most {high}, so it is left out until you correct it.':
     'Ein Nutzungsgrad von {found} kann es nicht geben. Er muss über 0 und höchstens bei {high} liegen. Bis Sie ihn berichtigen, bleibt er weg.',
   '“{tariff}”: {fault}': '„{tariff}“: {fault}',

@@ -47,6 +47,20 @@ describe('which systems', () => {
     expect(ids(change)[0]).toBe('heat-pump');
   });
 
+  test('what nobody has said is called assumed and asked about, until a record or a word says it', () => {
+    const unsaid = compareBy(makeHousehold({ present: { assumed: true } }), demand);
+    expect(find(unsaid.systems, 'present').kind).toBe('gas-assumed');
+    expect(unsaid.systems.map(({ id }) => id)).not.toContain('gas-condensing');
+    expect(unsaid.questions).toEqual([expect.objectContaining({ code: 'present-assumed', field: 'present.system' })]);
+    const { working } = demand.space;
+    const { questions, systems } = compareBy(makeHousehold({ present: { assumed: true } }), {
+      ...demand,
+      estimates: [{ way: 'record', spaceKWh: 12_000, spaceErrorKWh: 900, grade: 'measured', working }],
+    });
+    expect(find(systems, 'present').kind).toBe('gas-condensing');
+    expect(questions).toEqual([]);
+  });
+
   test('a typed efficiency brings a new gas boiler beside the present one', () => {
     expect(ids({ present: { system: 'gas-condensing', efficiency: typed(0.78) } })).toContain('gas-condensing');
   });

@@ -55,6 +55,9 @@ describe('a household file', () => {
       origin: 'written in the household file',
     });
     expect(evidence).toEqual([]);
+    expect(household.present).toEqual({ system: 'gas-condensing', assumed: true });
+    const heated = await importing(JSON.stringify({ ...written, present: { system: 'oil' } }));
+    expect(heated.household.present).toEqual({ system: 'oil' });
   });
 
   const CASES: readonly { name: string; change: (text: string) => string; refusal: object }[] = [

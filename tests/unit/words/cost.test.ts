@@ -41,6 +41,10 @@ describe('the opening sentence over the whole range', () => {
     [Number.NaN, 160_000, 'We do not know yet what heating this home with a heat pump would cost.'],
   ])('%d against %d pence', (pump, present, said) => expect(cost.costSentence(pair(pump, present))).toBe(said));
 
+  test('what nobody has said is not told as theirs', () =>
+    expect(cost.costSentence(pair(119_000, 160_000, 'gas-assumed'))).toContain(
+      'The gas boiler we assume you have costs about £1,600.',
+    ));
   test('heaters are many', () =>
     expect(cost.costSentence(pair(119_000, 160_000, 'storage'))).toContain(
       'The storage heaters you have now cost about',

@@ -75,7 +75,7 @@ export function costPage({ household, appraisal, changed }: WalkInput): WalkPage
 /** What is held against the heat pump: what the household pays today, or would pay. */
 function besideSentence({ id, kind, cost }: SystemResult, supposed: boolean): string {
   const amount = spokenPounds(cost.value);
-  if (id !== 'present')
+  if (id !== 'present' || kind === 'gas-assumed')
     return say('With {other} it would be about {amount}.', { other: systemInSentence(id, kind), amount });
   if (supposed) return say('With what you have now it would be about {amount}.', { amount });
   return say('Today they cost about {amount}.', { amount });
