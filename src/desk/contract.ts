@@ -46,6 +46,8 @@ export const PromiseSummary = z.object({
   heatPumpPence: z.number(),
   lowPence: z.number(),
   highPence: z.number(),
+  /** Money of these amounts; absent means pounds. */
+  currency: z.enum(CURRENCIES).optional(),
 });
 export type PromiseSummary = z.infer<typeof PromiseSummary>;
 

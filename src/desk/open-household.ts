@@ -17,6 +17,7 @@ export function summarisePromise(promise: KeptPromise): PromiseSummary {
     heatPumpPence: heatPump?.value ?? 0,
     lowPence: heatPump?.low ?? 0,
     highPence: heatPump?.high ?? 0,
+    ...(promise.currency === undefined ? {} : { currency: promise.currency }),
   };
 }
 

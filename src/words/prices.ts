@@ -1,7 +1,7 @@
 /** Which prices the sums rest on, from when, and whether they are old. */
 import type { Appraisal } from '../model/appraisal/appraisal.ts';
-import { factor, monthSpan, pence } from './numbers.ts';
-import { reword, say } from './say.ts';
+import { factor, listed, moneySign, monthSpan, pence } from './numbers.ts';
+import { currency, reword, say } from './say.ts';
 import { carrierName } from './systems.ts';
 
 type Prices = Appraisal['prices'];
@@ -42,6 +42,16 @@ export function ageSentence(basis: Pick<Basis, 'staleDays'>, carrier: string): s
   return say(
     'The {fuel} prices ended {days, plural, one {# day} other {# days}} ago. Put in today’s before you promise anything.',
     { fuel: carrierName(carrier), days: basis.staleDays },
+  );
+}
+
+/** What is built in is British; with other money that is said as long as any of it is in use, else nothing. */
+export function britishSentence(prices: Prices): string {
+  const builtIn = (['electricity', 'gas', 'oil', 'lpg'] as const).filter((fuel) => prices[fuel].grade === 'assumed');
+  if (currency() === 'GBP' || builtIn.length === 0) return '';
+  return say(
+    'The prices for {fuels} are British, with pounds written as {money}. Put in your own before you promise anything.',
+    { fuels: listed(builtIn.map(carrierName)), money: moneySign() },
   );
 }
 

@@ -1,6 +1,6 @@
 /** The promise in words: what was kept, when, and what it means. */
 import { longDate, spokenPounds } from './numbers.ts';
-import { say } from './say.ts';
+import { type Currency, say } from './say.ts';
 
 export interface SpokenPromise {
   readonly number: number;
@@ -8,6 +8,9 @@ export interface SpokenPromise {
   readonly heatPumpPence: number;
   readonly lowPence: number;
   readonly highPence: number;
+  readonly id?: string;
+  /** Money of its amounts; absent means pounds. */
+  readonly currency?: Currency | undefined;
 }
 
 /** "Promise 12 of 25 November 2026: about £1,190 a year. In 8 years out of 10 it should lie between £1,040 and £1,400." */

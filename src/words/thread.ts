@@ -16,7 +16,7 @@ import {
   spokenPounds,
 } from './numbers.ts';
 import type { SpokenPromise } from './promise.ts';
-import { phrase, say } from './say.ts';
+import { inMoneyOf, phrase, say } from './say.ts';
 import { carrierName } from './systems.ts';
 
 export type ThreadStage = 'evidence' | 'heat' | 'machine' | 'prices' | 'cost' | 'promise' | 'check';
@@ -32,7 +32,9 @@ export interface ThreadInput {
   /** Null while nothing can be reckoned. */
   readonly appraisal: Appraisal | null;
   readonly promises: readonly SpokenPromise[];
-  readonly checks: readonly Pick<BillCheck, 'verdict' | 'actualPence' | 'expected' | 'madeOn'>[];
+  readonly checks: readonly (Pick<BillCheck, 'verdict' | 'actualPence' | 'expected' | 'madeOn'> & {
+    readonly promiseId?: string;
+  })[];
 }
 
 const STAGE_NAMES: Readonly<Record<ThreadStage, string>> = {
@@ -146,7 +148,7 @@ function promiseLine({ promises }: ThreadInput, line: Line): ThreadLine {
   return line(
     'promise',
     say('{amount} a year, number {number} of {date}', {
-      amount: spokenPounds(last.heatPumpPence),
+      amount: inMoneyOf(last, () => spokenPounds(last.heatPumpPence)),
       number: String(last.number),
       date: longDate(last.madeOn.slice(0, 10)),
     }),
@@ -162,6 +164,10 @@ const VERDICTS = {
 
 function checkLine({ checks, promises }: ThreadInput, line: Line): ThreadLine {
   const last = checks.toSorted((a, b) => a.madeOn.localeCompare(b.madeOn)).at(-1);
-  if (last) return line('check', say(VERDICTS[last.verdict], { amount: spokenPounds(last.actualPence) }), 'measured');
+  if (last) {
+    const promise = promises.find(({ id }) => id === last.promiseId) ?? {};
+    const amount = inMoneyOf(promise, () => spokenPounds(last.actualPence));
+    return line('check', say(VERDICTS[last.verdict], { amount }), 'measured');
+  }
   return line('check', say(promises.length > 0 ? 'needs a later bill' : 'needs a promise and a later bill'), 'missing');
 }

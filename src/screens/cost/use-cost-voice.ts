@@ -3,7 +3,7 @@ import { findSideBySide } from '../../model/appraisal/beside.ts';
 import { rangedWorking } from '../../model/explained/ranged.ts';
 import { costSentence, usualHomeSentence } from '../../words/cost.ts';
 import { poundsRange, spokenPounds } from '../../words/numbers.ts';
-import { ageSentence, datesSentence } from '../../words/prices.ts';
+import { ageSentence, britishSentence, datesSentence } from '../../words/prices.ts';
 import { say } from '../../words/say.ts';
 import { futuresSentence } from '../../words/sure.ts';
 import type { SpokenFigure } from '../shared/spoken.tsx';
@@ -24,6 +24,7 @@ export function useCostVoice({ appraisal, knobs, followed, changed }: WhatIfStat
   const futures = versus ? futuresSentence(versus.twenty) : '';
   const parts = [
     changed ? say('What if: {changes}.', { changes: sayWhatIf(knobs, followed) }) : '',
+    britishSentence(appraisal.prices),
     usualHomeSentence(appraisal),
     futures,
     say('It should lie within {range} in 8 years out of 10.', { range }),

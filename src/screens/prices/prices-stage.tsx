@@ -2,7 +2,7 @@
 
 import { electricityPriceWorking, fuelPriceWorking } from '../../model/explained/prices.ts';
 import { pence } from '../../words/numbers.ts';
-import { ageSentence, gradeSentence, pricesSentence } from '../../words/prices.ts';
+import { ageSentence, britishSentence, gradeSentence, pricesSentence } from '../../words/prices.ts';
 import { say } from '../../words/say.ts';
 import { useHousehold } from '../household-context.tsx';
 import { QuestionList } from '../shared/question-list.tsx';
@@ -26,10 +26,10 @@ export function PricesStage() {
   const { household, appraisal } = useHousehold();
   const { prices } = appraisal;
   const fuel = fuelBeside(household.present.system);
-  const stale = (['electricity', ...FUELS] as const)
-    .filter((carrier) => carrier === 'electricity' || carrier === fuel)
-    .map((carrier) => ageSentence(prices[carrier], carrier))
-    .filter((sentence) => sentence !== '');
+  const inUse = (['electricity', ...FUELS] as const).filter((carrier) => carrier === 'electricity' || carrier === fuel);
+  const warnings = [britishSentence(prices), ...inUse.map((carrier) => ageSentence(prices[carrier], carrier))].filter(
+    (sentence) => sentence !== '',
+  );
   return (
     <>
       <StageHead
@@ -42,7 +42,7 @@ export function PricesStage() {
         ]}
         remainder={gradeSentence(prices.electricity, 'electricity')}
       />
-      {stale.map((sentence) => (
+      {warnings.map((sentence) => (
         <p key={sentence} className="refusal">
           {sentence}
         </p>

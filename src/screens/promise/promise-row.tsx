@@ -4,7 +4,7 @@ import type { PromiseSummary } from '../../desk/contract.ts';
 import { civilDateOf } from '../../model/calendar/instant.ts';
 import { rangedWorking } from '../../model/explained/ranged.ts';
 import { longDate, poundsRange, spokenPounds } from '../../words/numbers.ts';
-import { phrase, say } from '../../words/say.ts';
+import { inMoneyOf, phrase, say } from '../../words/say.ts';
 import { call, saveFile } from '../desk.ts';
 import { useHousehold } from '../household-context.tsx';
 import { HowWeKnow } from '../shared/how-we-know.tsx';
@@ -40,7 +40,8 @@ export function PromiseRow(props: { readonly summary: PromiseSummary; readonly n
     }
   };
 
-  const range = poundsRange(summary.lowPence, summary.highPence);
+  const range = inMoneyOf(summary, () => poundsRange(summary.lowPence, summary.highPence));
+  const amount = inMoneyOf(summary, () => spokenPounds(summary.heatPumpPence));
   const pump = read.kind === 'read' ? read.promise.appraisal.systems.find(({ id }) => id === 'heat-pump') : undefined;
   return (
     <li className="promise">
@@ -62,10 +63,10 @@ export function PromiseRow(props: { readonly summary: PromiseSummary; readonly n
                   className="figure-link strong"
                   onClick={() => openWorking(rangedWorking(pump.cost))}
                 >
-                  {spokenPounds(summary.heatPumpPence)}
+                  {amount}
                 </button>
               ) : (
-                <span className="strong">{spokenPounds(summary.heatPumpPence)}</span>
+                <span className="strong">{amount}</span>
               ),
             }}
           />

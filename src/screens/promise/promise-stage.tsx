@@ -1,20 +1,26 @@
 /** What was handed over: keep what stands now, and print what was kept. */
 
+import { useState } from 'react';
 import { findSideBySide } from '../../model/appraisal/beside.ts';
 import { civilDateOf } from '../../model/calendar/instant.ts';
 import { promiseWorking } from '../../model/explained/promise.ts';
 import { longDate, spokenPounds } from '../../words/numbers.ts';
-import { say } from '../../words/say.ts';
+import { inMoneyOf, say } from '../../words/say.ts';
 import { useHousehold } from '../household-context.tsx';
 import { StageHead } from '../shared/stage-head.tsx';
 import { KeepForm } from './keep-form.tsx';
 import { PromiseRow } from './promise-row.tsx';
 import './promise.css';
 
+/** So many of the newest promises stand open; the form for the next one must not lie below years of them. */
+const IN_SIGHT = 3;
+
 export function PromiseStage() {
+  const [olderOpen, setOlderOpen] = useState(false);
   const { household, promises, appraisal } = useHousehold();
   const kept = promises.toSorted((a, b) => b.number - a.number);
   const newest = kept[0];
+  const spokenThen = (pence: number) => inMoneyOf(newest ?? {}, () => spokenPounds(pence));
   const { pump } = findSideBySide(appraisal);
   const cost = spokenPounds(pump.cost.value);
   return (
@@ -23,21 +29,21 @@ export function PromiseStage() {
         sentence={
           newest
             ? say('We promised about {amount} a year on {date}.', {
-                amount: spokenPounds(newest.heatPumpPence),
+                amount: spokenThen(newest.heatPumpPence),
                 date: longDate(civilDateOf(newest.madeOn, household.zone)),
               })
             : say('Nothing is promised yet. It would be about {cost} a year.', { cost })
         }
         figures={[
           newest
-            ? { text: spokenPounds(newest.heatPumpPence), working: promiseWorking(newest) }
+            ? { text: spokenThen(newest.heatPumpPence), working: promiseWorking(newest) }
             : { text: cost, working: pump.cost.working },
         ]}
       >
         {newest
           ? say('In 8 years out of 10 it should lie between {low} and {high}.', {
-              low: spokenPounds(newest.lowPence),
-              high: spokenPounds(newest.highPence),
+              low: spokenThen(newest.lowPence),
+              high: spokenThen(newest.highPence),
             })
           : say(
               'A promise keeps every figure with its date and its sums, so that a later bill can be held against it.',
@@ -49,10 +55,26 @@ export function PromiseStage() {
             {say('Kept promises')}
           </h3>
           <ol className="promises">
-            {kept.map((summary) => (
+            {kept.slice(0, IN_SIGHT).map((summary) => (
               <PromiseRow key={summary.id} summary={summary} newest={summary === newest} />
             ))}
           </ol>
+          {kept.length > IN_SIGHT ? (
+            <details className="older" onToggle={(event) => setOlderOpen(event.currentTarget.open)}>
+              <summary>
+                {say('{count, plural, one {# older promise} other {# older promises}}', {
+                  count: kept.length - IN_SIGHT,
+                })}
+              </summary>
+              <ol className="promises">
+                {olderOpen
+                  ? kept
+                      .slice(IN_SIGHT)
+                      .map((summary) => <PromiseRow key={summary.id} summary={summary} newest={false} />)
+                  : null}
+              </ol>
+            </details>
+          ) : null}
         </section>
       ) : null}
       <KeepForm />

@@ -8,7 +8,7 @@ import { electricityPriceWorking, fuelPriceWorking } from '../../model/explained
 import { rangedWorking } from '../../model/explained/ranged.ts';
 import type { Working } from '../../model/working.ts';
 import { factor, listed, pence, spokenCount, spokenPounds } from '../../words/numbers.ts';
-import { say } from '../../words/say.ts';
+import { inMoneyOf, say } from '../../words/say.ts';
 
 interface Now {
   readonly appraisal: Appraisal;
@@ -23,8 +23,9 @@ export function listChanges(promise: KeptPromise, now: Now): string[] {
   const compare = (name: string, before: string, after: string) => {
     if (before !== after) changes.push(say('{name} {before} then, {after} now', { name, before, after }));
   };
-  compare(say('electricity'), pence(was.prices.electricityPencePerKWh), pence(is.prices.electricityPencePerKWh));
-  compare(say('gas'), pence(was.prices.gasPencePerKWh), pence(is.prices.gasPencePerKWh));
+  const priceThen = (price: number) => inMoneyOf(promise, () => pence(price));
+  compare(say('electricity'), priceThen(was.prices.electricityPencePerKWh), pence(is.prices.electricityPencePerKWh));
+  compare(say('gas'), priceThen(was.prices.gasPencePerKWh), pence(is.prices.gasPencePerKWh));
   compare(say('heat'), `${spokenCount(was.demand.total.value)} kWh`, `${spokenCount(is.demand.total.value)} kWh`);
   compare(say('factor'), factor(was.machine.whole.value), factor(is.machine.whole.value));
   compare(say('records'), String(promise.evidence.length), String(now.series.length));
@@ -34,7 +35,7 @@ export function listChanges(promise: KeptPromise, now: Now): string[] {
 
 export function sayChanges(promise: KeptPromise, now: Now): string {
   const changes = listChanges(promise, now);
-  const before = spokenPounds(findSideBySide(promise.appraisal).pump.cost.value);
+  const before = inMoneyOf(promise, () => spokenPounds(findSideBySide(promise.appraisal).pump.cost.value));
   const after = spokenPounds(findSideBySide(now.appraisal).pump.cost.value);
   if (changes.length === 0) {
     return before === after

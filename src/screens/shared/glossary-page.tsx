@@ -3,6 +3,7 @@ import { createContext, type ReactNode, use, useCallback, useEffect, useId, useM
 import { findTerms, type Term } from '../../words/glossary.ts';
 import { capitalised } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
+import { closingMarks } from './split-spoken.ts';
 
 interface GlossaryOfPage {
   /** Whether this place is the one where the page marks the term; the first to ask has it. */
@@ -54,6 +55,18 @@ function useTerms(text: string) {
   return { terms, open: glossary?.open };
 }
 
+/** A button in a sentence with the marks behind it: a line may break beside a button, even before a full stop. */
+export function Closed({ marks, children }: { readonly marks: string; readonly children: ReactNode }) {
+  return marks === '' ? (
+    children
+  ) : (
+    <span className="closed">
+      {children}
+      {marks}
+    </span>
+  );
+}
+
 /** Text whose terms open their meaning; `show` finishes what is shown of each piece. */
 export function Glossed(props: { readonly text: string; readonly show?: (text: string) => string }) {
   const { text, show = (piece) => piece } = props;
@@ -61,13 +74,16 @@ export function Glossed(props: { readonly text: string; readonly show?: (text: s
   const pieces: ReactNode[] = [];
   let done = 0;
   for (const { at, end, entry } of terms) {
+    const marks = closingMarks(text.slice(end));
     pieces.push(
       show(text.slice(done, at)),
-      <button key={at} type="button" className="term" onClick={(event) => open?.(entry, event.currentTarget)}>
-        {show(text.slice(at, end))}
-      </button>,
+      <Closed key={at} marks={marks}>
+        <button type="button" className="term" onClick={(event) => open?.(entry, event.currentTarget)}>
+          {show(text.slice(at, end))}
+        </button>
+      </Closed>,
     );
-    done = end;
+    done = end + marks.length;
   }
   return [...pieces, show(text.slice(done))];
 }

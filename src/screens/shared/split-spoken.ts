@@ -29,6 +29,9 @@ export function splitSpoken(sentence: string, figures: readonly string[]): Spoke
   return parts;
 }
 
+/** The marks that close what stands before a text: "." of ". These are prices". A line must not begin with them. */
+export const closingMarks = (text: string): string => /^[.,;:)”“…]*/.exec(text)![0];
+
 const NO_BREAK_SPACE = '\u00a0';
 const NO_BREAK_HYPHEN = '\u2011';
 

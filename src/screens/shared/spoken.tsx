@@ -1,7 +1,7 @@
 /** A sentence in which figures that have a working are underlined and open it. */
 import type { Working } from '../../model/working.ts';
-import { Glossed } from './glossary-page.tsx';
-import { keepTogether, splitSpoken } from './split-spoken.ts';
+import { Closed, Glossed } from './glossary-page.tsx';
+import { closingMarks, keepTogether, splitSpoken } from './split-spoken.ts';
 
 export interface SpokenFigure {
   /** The figure as it stands in the sentence. */
@@ -14,25 +14,25 @@ export function Spoken(props: {
   readonly figures: readonly SpokenFigure[];
   readonly onOpen: (working: Working) => void;
 }) {
-  return (
-    <>
-      {splitSpoken(
-        props.sentence,
-        props.figures.map((figure) => figure.text),
-      ).map((part) =>
-        part.figure === null ? (
-          <Glossed key={part.at} text={part.text} show={keepTogether} />
-        ) : (
-          <FigureButton
-            key={part.at}
-            text={keepTogether(part.text)}
-            working={props.figures[part.figure]!.working}
-            onOpen={props.onOpen}
-          />
-        ),
-      )}
-    </>
+  const parts = splitSpoken(
+    props.sentence,
+    props.figures.map((figure) => figure.text),
   );
+  return parts.map((part, index) => {
+    if (part.figure === null) {
+      const text = index === 0 ? part.text : part.text.slice(closingMarks(part.text).length);
+      return <Glossed key={part.at} text={text} show={keepTogether} />;
+    }
+    return (
+      <Closed key={part.at} marks={closingMarks(parts[index + 1]?.text ?? '')}>
+        <FigureButton
+          text={keepTogether(part.text)}
+          working={props.figures[part.figure]!.working}
+          onOpen={props.onOpen}
+        />
+      </Closed>
+    );
+  });
 }
 
 export function FigureButton(props: {

@@ -44,6 +44,8 @@ export const THREAD: Catalogue = {
   'prices of {months}': 'Preise von {months}',
   'The {fuel} prices ended {days, plural, one {# day} other {# days}} ago. Put in today’s before you promise anything.':
     'Die Preise für {fuel} endeten vor {days, plural, one {# Tag} other {# Tagen}}. Geben Sie heutige ein, bevor Sie etwas zusagen.',
+  'The prices for {fuels} are British, with pounds written as {money}. Put in your own before you promise anything.':
+    'Die Preise für {fuels} sind britische, ihre Pfund als {money} geschrieben. Geben Sie eigene ein, bevor Sie etwas zusagen.',
   'The {fuel} price comes from {origin}.': 'Woher der Preis für {fuel} kommt: {origin}.',
   'Nobody has given the {fuel} price, so a published one stands in. Its source is named in the working.':
     'Niemand hat den Preis für {fuel} genannt, darum steht hier ein veröffentlichter. Seine Quelle nennt der Rechenweg.',

@@ -39,6 +39,8 @@ export const WALK: Catalogue = {
   'A promise keeps every figure with its date and its sums, so that a later bill can be held against it.':
     'Eine Zusage hält jede Zahl mit Datum und Rechenweg fest, um eine spätere Rechnung daneben zu legen.',
   'Kept promises': 'Aufbewahrte Zusagen',
+  '{count, plural, one {# older promise} other {# older promises}}':
+    '{count, plural, one {# ältere Zusage} other {# ältere Zusagen}}',
   '{name} {before} then, {after} now': '{name} damals {before}, jetzt {after}',
   records: 'Messreihen',
   model: 'Modell',

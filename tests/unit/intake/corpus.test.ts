@@ -438,12 +438,7 @@ const CASES: readonly [file: string, shape: string, series: string | readonly st
     'electricity period 2026-01-01..2026-07-01 1500 181/181 2p',
     'estimated columns-not-understood',
   ],
-  [
-    'bills-last-reading.csv',
-    'bills',
-    'electricity period 2026-01-01..2026-03-01 560 59/59 2p',
-    'carrier-guessed?',
-  ],
+  ['bills-last-reading.csv', 'bills', 'electricity period 2026-01-01..2026-03-01 560 59/59 2p', 'carrier-guessed?'],
   [
     'bills-whole-day-night.csv',
     'bills',

@@ -43,6 +43,16 @@ const results = (input: Parameters<typeof threadLines>[0]) =>
   threadLines(input).map((line) => [line.name, line.result, line.grade]);
 
 describe('the thread', () => {
+  test('a promise and its check stay in the money of their day', () => {
+    const inEuros = { ...promise, id: 'p1', currency: 'EUR' as const };
+    const checks = [{ ...check, promiseId: 'p1' }];
+    const input = { evidence: [], appraisal: null, promises: [inEuros], checks };
+    expect(
+      results(input)
+        .slice(-2)
+        .map(([, result]) => result),
+    ).toEqual(['€1,190 a year, number 12 of 25 November 2026', '€670, above what was promised']);
+  });
   test('an empty household says what each stage needs', () => {
     expect(results({ evidence: [], appraisal: null, promises: [], checks: [] })).toEqual([
       ['Evidence', 'needs a bill or a meter file', 'missing'],

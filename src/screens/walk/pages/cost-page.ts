@@ -4,7 +4,7 @@ import { costByMonth } from '../../../model/explained/months.ts';
 import { rangedWorking } from '../../../model/explained/ranged.ts';
 import { ABOUT_THE_SAME_PENCE } from '../../../words/cost.ts';
 import { spokenPounds } from '../../../words/numbers.ts';
-import { datesInShort } from '../../../words/prices.ts';
+import { britishSentence, datesInShort } from '../../../words/prices.ts';
 import { say } from '../../../words/say.ts';
 import { systemInSentence } from '../../../words/systems.ts';
 import { costWorking } from '../../shared/name-working.ts';
@@ -67,6 +67,7 @@ export function costPage({ household, appraisal, changed }: WalkInput): WalkPage
             }),
           ]
         : []),
+      ...[britishSentence(appraisal.prices)].filter(Boolean),
       say('Standing charges and yearly service are in these figures; the price of putting it in is not.'),
     ],
   };

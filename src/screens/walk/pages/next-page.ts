@@ -2,7 +2,7 @@ import { findSideBySide } from '../../../model/appraisal/beside.ts';
 import { civilDateOf } from '../../../model/calendar/instant.ts';
 import { promiseWorking } from '../../../model/explained/promise.ts';
 import { longDate, spokenPounds } from '../../../words/numbers.ts';
-import { say } from '../../../words/say.ts';
+import { inMoneyOf, say } from '../../../words/say.ts';
 import { costWorking } from '../../shared/name-working.ts';
 import type { WalkInput, WalkPage } from '../page.ts';
 
@@ -33,15 +33,15 @@ export function nextPage({ household, appraisal, promises, settings, today }: Wa
     name: 'next',
     sentence: latest
       ? say('We have put it in writing: about {amount} a year, promise {number} of {date}.', {
-          amount: spokenPounds(latest.heatPumpPence),
+          amount: inMoneyOf(latest, () => spokenPounds(latest.heatPumpPence)),
           number: String(latest.number),
           date: longDate(civilDateOf(latest.madeOn, household.zone)),
         })
       : say('Nothing is promised yet. If you agree, we put these figures in writing.'),
     say: latest
       ? say('It says {low} to {high} in 8 years out of 10. It never changes afterwards.', {
-          low: spokenPounds(latest.lowPence),
-          high: spokenPounds(latest.highPence),
+          low: inMoneyOf(latest, () => spokenPounds(latest.lowPence)),
+          high: inMoneyOf(latest, () => spokenPounds(latest.highPence)),
         })
       : say('Today’s figure is about {amount} a year, with the range you saw.', {
           amount: spokenPounds(pump.cost.value),

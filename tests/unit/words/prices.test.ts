@@ -1,0 +1,28 @@
+import { afterEach, describe, expect, test } from 'vitest';
+import { britishSentence } from '../../../src/words/prices.ts';
+import { type Currency, speak } from '../../../src/words/say.ts';
+import { larchRise } from '../leave-behind/larch-rise.ts';
+
+const { prices } = larchRise();
+const graded = (grade: 'assumed' | 'measured', gas: 'assumed' | 'measured' = grade): typeof prices => ({
+  ...prices,
+  electricity: { ...prices.electricity, grade },
+  gas: { ...prices.gas, grade: gas },
+  oil: { ...prices.oil, grade },
+  lpg: { ...prices.lpg, grade },
+});
+
+describe('built-in prices are said to be British where the money is another', () => {
+  afterEach(() => speak({ language: 'en-GB', currency: 'GBP' }));
+  const said = (fuels: string, money: string) =>
+    `The prices for ${fuels} are British, with pounds written as ${money}. Put in your own before you promise anything.`;
+  test.each([
+    ['pounds', 'GBP', graded('assumed'), ''],
+    ['euros', 'EUR', graded('assumed'), said('electricity, gas, oil and LPG', '€')],
+    ['dollars, all but gas typed', 'USD', graded('measured', 'assumed'), said('gas', '$')],
+    ['euros, all typed', 'EUR', graded('measured'), ''],
+  ] as const)('%s', (_, currency: Currency, given, expected) => {
+    speak({ language: 'en-GB', currency });
+    expect(britishSentence(given)).toBe(expected);
+  });
+});
