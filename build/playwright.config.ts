@@ -24,7 +24,8 @@ export default defineConfig({
   testDir: fileURLToPath(new URL('../tests/end-to-end', import.meta.url)),
   outputDir: fileURLToPath(new URL('../tests/output/end-to-end', import.meta.url)),
   fullyParallel: false,
-  workers: 1,
+  // Each test has a host and a data folder of its own; the files share two browsers.
+  workers: 2,
   timeout: 90_000,
   expect: { timeout: 10_000 },
   reporter: [['list']],
