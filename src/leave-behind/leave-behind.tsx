@@ -16,6 +16,7 @@ import { MonthsPart } from './sections/months.tsx';
 import { SourcesPart } from './sections/sources.tsx';
 import { SummaryPart } from './sections/summary.tsx';
 import { SurePart } from './sections/sure.tsx';
+import { WordsPart } from './sections/words.tsx';
 import { WorkingsPart } from './sections/workings.tsx';
 import { YearsPart } from './sections/years.tsx';
 
@@ -23,22 +24,28 @@ export function renderLeaveBehind(promise: KeptPromise, settings: DocumentSettin
   const parts = readPromise(promise, settings);
   const { name } = promise.household;
   const number = String(promise.number);
+  const forTheHousehold = (
+    <>
+      <SummaryPart parts={parts} />
+      <ComparisonPart parts={parts} />
+      <MonthsPart parts={parts} />
+      <SurePart parts={parts} />
+      <YearsPart parts={parts} />
+      <FirstWinterPart parts={parts} />
+      <CautionsPart parts={parts} />
+    </>
+  );
   return renderDocument({
     title: say('What it would cost to heat {name}: promise {number}', { name, number }),
     foot: `${say('Promise {number}', { number })} · ${longDate(parts.madeOn)} · ${shorten(name, 34)}`,
     settings,
     children: (
       <>
-        <SummaryPart parts={parts} />
-        <ComparisonPart parts={parts} />
-        <MonthsPart parts={parts} />
-        <SurePart parts={parts} />
-        <YearsPart parts={parts} />
-        <FirstWinterPart parts={parts} />
-        <CautionsPart parts={parts} />
+        {forTheHousehold}
         <AssumptionsPart parts={parts} />
         <SourcesPart parts={parts} />
         <AboutPart parts={parts} />
+        <WordsPart of={forTheHousehold} />
         <WorkingsPart parts={parts} />
       </>
     ),

@@ -38,6 +38,7 @@ describe('the document', () => {
     'What went into it',
     'Sources',
     'About this paper',
+    'Words in this paper',
     'The sums',
   ])('has the heading "%s"', (heading) => {
     expect(html).toContain(`<h2>${heading}</h2>`);
@@ -101,6 +102,19 @@ describe('the document', () => {
     ['Letter', 'size: 8.5in 11in'],
   ] as const)('%s is set by @page', (paper, rule) => {
     expect(render({}, paper)).toContain(rule);
+  });
+});
+
+describe('the words in the document', () => {
+  const listed = (html: string) => [...html.matchAll(/<dt>([^<]*)<\/dt><dd>/g)].map((match) => match[1]!);
+  test('are the terms that the household meets in it, each with its meaning', () => {
+    const words = listed(render().split('<dl class="words">')[1]!.split('</dl>')[0]!);
+    expect(words).toEqual(expect.arrayContaining(['Backup heater', 'Factor', 'Glycol', 'Standing charge', 'Unit']));
+    expect(words).not.toContain('Tariff');
+    expect(words).toEqual(words.toSorted((a, b) => a.localeCompare(b, 'en-GB')));
+  });
+  test('leave out what stands in another home’s paper only', () => {
+    expect(render({ source: 'air' }).split('<dl class="words">')[1]).not.toContain('<dt>Glycol</dt>');
   });
 });
 
