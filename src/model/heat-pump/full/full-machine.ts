@@ -1,6 +1,7 @@
 /** The machine, full way: a year of half-hours in, the same answer out as from two typed factors. */
 
 import type { Figure, MachineResult, Question } from '../../appraisal/appraisal.ts';
+import type { Household } from '../../household/household.ts';
 import { evenSpread, multiplierAt, type Spread } from '../../uncertainty/multiplier.ts';
 import { Z90 } from '../../uncertainty/normal-quantile.ts';
 import { type Grade, weakestGrade } from '../../working.ts';
@@ -21,10 +22,12 @@ export interface FullReckoned extends ReckonedMachine {
  * are known, and where the machine itself is assumed. Judgements; the whole spread of metered homes is 0.17.
  */
 const DEVIATION = { sheet: 0.11, assumed: 0.14 };
+export const fullWaySpread = ({ full }: Household['machine']): Spread =>
+  evenSpread(full?.ratedPoints ? DEVIATION.sheet : DEVIATION.assumed);
 
 /**
  * Seasonal factors [1] and electricity [kWh a year, and by the half-hour] of a machine worked out from its data sheet.
- * Factors for rooms and hot water are those of the compressor (H1, without standby); pumps, resistance, standby and the
+ * Factors for rooms and hot water are those of the tested COP (H1, with the fan of an air machine H2, without standby); pumps, resistance, standby and the
  * weekly heating of the cylinder are lines of their own; the whole factor is H4 (SEPEMO-Build D4.2).
  */
 export function reckonFullMachine(settle: SettleInput): FullReckoned {
@@ -35,7 +38,7 @@ export function reckonFullMachine(settle: SettleInput): FullReckoned {
   const { year } = full;
   const field = reference.fieldFactor[machine.source];
   const grade: Grade = weakestGrade(['estimated', ...settled.inputs.slice(0, 1).map((input) => input.grade)]);
-  const spread = evenSpread(machine.full?.ratedPoints ? DEVIATION.sheet : DEVIATION.assumed);
+  const spread = fullWaySpread(machine);
   const parts = { settled, full };
   const spaceValue = year.spaceHeatKWh > 0 ? year.spaceHeatKWh / year.electricityKWh.space : 1;
   const waterValue = year.waterHeatKWh > 0 ? year.waterHeatKWh / year.electricityKWh.water : 1;
@@ -59,7 +62,8 @@ export function reckonFullMachine(settle: SettleInput): FullReckoned {
   };
   const result: MachineResult = {
     source: machine.source,
-    boundary: 'H1',
+    // The tested COP of an air machine holds its fan (EN 14511).
+    boundary: machine.source === 'air' ? 'H2' : 'H1',
     space,
     water,
     whole,

@@ -1,6 +1,6 @@
 /** The machine's year by the half-hour. */
 import { CYLINDER_WINDOWS, STEADY_HEATING } from '../../comparison/day-profiles.ts';
-import { balanceYear } from './balance.ts';
+import { balanceYear, fanInCop } from './balance.ts';
 import { flowTable, readFlow } from './heating-curve.ts';
 import { partLoadShare } from './part-load.ts';
 import { runDays } from './run-days.ts';
@@ -94,7 +94,7 @@ export function runYear(input: YearInput): FullYear {
     }
   }
   pasteurise(bySlot.pasteurisation, input);
-  const balances = balanceYear(bySlot, heatOfMonth, slots);
+  const balances = balanceYear(bySlot, heatOfMonth, slots, fanInCop(input.source.kind));
   const { year } = balances;
   const electricityKWh = Object.values(year.electricityKWh).reduce((sum, kWh) => sum + kWh, 0);
   const heatKWh = year.spaceHeatKWh + year.waterHeatKWh + year.electricityKWh.backup;
