@@ -1,7 +1,15 @@
 import { describe, expect, test } from 'vitest';
 import { balanceOf, fanInCop } from '../../../src/model/heat-pump/full/balance.ts';
 
-const uses = { space: 3000, water: 1000, 'source-pump': 100, backup: 50, pasteurisation: 0, circulator: 80, standby: 60 };
+const uses = {
+  space: 3000,
+  water: 1000,
+  'source-pump': 100,
+  backup: 50,
+  pasteurisation: 0,
+  circulator: 80,
+  standby: 60,
+};
 const factorsOf = (kind: 'ground' | 'air') => balanceOf(9000, 3000, uses, fanInCop(kind)).factors!;
 
 describe('where the fan of an air machine stands (SEPEMO-Build D4.2: outside H1, inside H2)', () => {
