@@ -1,6 +1,7 @@
 /** What the plant shows, in words: what was found, what it can mean, what to look at first. Never a certain diagnosis. */
 import type { CauseId, Caution, LikelyCause, Trade } from '../model/site-readings/likely-causes.ts';
 import type {
+  ExpectedFrom,
   SiteField,
   SiteGap,
   SiteQuantity,
@@ -79,8 +80,26 @@ export function standingSentence(value: SiteValue): string {
     { quantity, found, standing: value.standing, band: bandText(value) },
   );
   if (value.expected === undefined) return stands;
-  return `${stands} ${say('We expect about {value}.', { value: siteNumber(value.expected, value.unit) })}`;
+  return `${stands} ${expectedSentence(value.expected, value)}`;
 }
+
+function expectedSentence(expected: number, { unit, expectedFrom }: SiteValue): string {
+  const value = siteNumber(expected, unit);
+  if (expectedFrom === 'rated-points')
+    return say('At these temperatures we expect about {value}, from the rated points of this machine.', { value });
+  if (expectedFrom === 'usual-machine')
+    return say('At these temperatures we expect about {value}, from the points of a usual machine.', { value });
+  return say('We expect about {value}.', { value });
+}
+
+const EXPECTED: Readonly<Record<ExpectedFrom, string>> = {
+  'rated-points': phrase('we expect {value}, from its rated points'),
+  'usual-machine': phrase('we expect {value}, from a usual machine’s points'),
+  'any-machine': phrase('we expect {value}'),
+};
+/** What is expected, for a cell of a table: "we expect 4.32, from its rated points". */
+export const expectedText = ({ expected, expectedFrom = 'any-machine', unit }: SiteValue): string | null =>
+  expected === undefined ? null : say(EXPECTED[expectedFrom], { value: siteNumber(expected, unit) });
 
 /** What comes first: how many readings stand outside, and that this is no diagnosis. */
 export function siteSummary(values: readonly SiteValue[]): string {

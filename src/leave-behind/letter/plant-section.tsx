@@ -2,6 +2,7 @@
 import { heatOfHousehold } from '../../model/appraisal/heat-of-household.ts';
 import { designLoop } from '../../model/heat-pump/full/design-loop.ts';
 import { checkSite } from '../../model/site-readings/check-site.ts';
+import { ownMachine } from '../../model/site-readings/expected-cop.ts';
 import type { SiteVisit } from '../../model/site-readings/site-readings.ts';
 import { toJudge } from '../../model/site-readings/to-judge.ts';
 import { reference } from '../../reference/index.ts';
@@ -33,7 +34,8 @@ export function visitOf({ household, check }: LetterParts): SiteVisit | undefine
 export function PlantSection({ parts }: { readonly parts: LetterParts }) {
   const visit = visitOf(parts);
   if (!visit) return null;
-  const site = checkSite(toJudge(visit.readings, coldestBrine(parts)), siteTables);
+  const own = ownMachine(parts.household, reference);
+  const site = checkSite(toJudge(visit.readings, coldestBrine(parts)), siteTables, own);
   const told = site.values.filter(
     ({ quantity, standing }) => quantity === 'cop' || standing === 'above' || standing === 'below',
   );

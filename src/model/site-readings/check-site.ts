@@ -11,6 +11,7 @@ import {
   massPercent,
   waterProperties,
 } from './brine.ts';
+import { type ExpectedCop, expectedCop, type OwnMachine } from './expected-cop.ts';
 import { type Caution, cautionsFor, type LikelyCause, likelyCauses } from './likely-causes.ts';
 import type {
   Band,
@@ -40,7 +41,6 @@ export interface SiteCheck {
   readonly cautions: readonly Caution[];
 }
 
-const KELVIN = 273.15;
 /** Of a blend's glide, the part below the dew point at which its evaporation has its mean, 0.3 having flashed. */
 const MEAN_BELOW_DEW = 0.35;
 /** Superheat taken where the suction pipe was not measured, as in the discharge to be expected. Common practice. */
@@ -66,10 +66,11 @@ const NEEDS: Readonly<Partial<Record<SiteQuantity, readonly SiteField[]>>> = {
 
 /**
  * Heat output [kW] by the water and by the brine, COP of the moment, saturation temperatures [°C], superheat and
- * subcooling [K], approaches [K], freezing point [°C], each with its band. COP to be expected = fraction ×
- * T_flow / (T_flow − T_brine in). Valid in steady running, readings of the same minutes. Source: each band names its own.
+ * subcooling [K], approaches [K], freezing point [°C], each with its band. COP to be expected: `expectedCop`, of the
+ * household's own machine where it is given. Valid in steady running, readings of the same minutes. Source: each band
+ * names its own.
  */
-export function checkSite(readings: SiteReadings, tables: SiteTables): SiteCheck {
+export function checkSite(readings: SiteReadings, tables: SiteTables, own: OwnMachine | null = null): SiteCheck {
   const { fluids, bands } = tables;
   const values: SiteValue[] = [];
   const remarks: SiteRemark[] = [];
@@ -78,7 +79,7 @@ export function checkSite(readings: SiteReadings, tables: SiteTables): SiteCheck
     value: number | null,
     unit: SiteUnit,
     band: Band | null = bands.fixed[quantity as FixedBand] ?? null,
-    expected?: number,
+    expected?: ExpectedCop,
   ) => {
     if (value === null || !Number.isFinite(value)) return;
     values.push({
@@ -87,7 +88,7 @@ export function checkSite(readings: SiteReadings, tables: SiteTables): SiteCheck
       unit,
       band,
       standing: stand(value, band),
-      ...(expected === undefined ? {} : { expected }),
+      ...(expected ? { expected: expected.value, expectedFrom: expected.from } : {}),
     });
   };
   const { brineInC, brineOutC, flowC, returnC, inputKW, glycol } = readings;
@@ -130,11 +131,9 @@ export function checkSite(readings: SiteReadings, tables: SiteTables): SiteCheck
   // COP of the moment: by the water where its flow is known, else by the brine.
   const houseKW = waterKW ?? fromBrineKW;
   if (houseKW !== null && inputKW !== undefined) {
-    const carnot =
-      flowC !== undefined && brineInC !== undefined && flowC > brineInC ? (flowC + KELVIN) / (flowC - brineInC) : null;
-    const fraction = bands.carnotFraction;
-    const band = carnot === null ? null : { ...fraction, low: fraction.low * carnot, high: fraction.high * carnot };
-    add('cop', houseKW / inputKW, '', band, carnot === null ? undefined : fraction.middle * carnot);
+    const expected =
+      brineInC === undefined || flowC === undefined ? null : expectedCop(brineInC, flowC, own, bands.carnotFraction);
+    add('cop', houseKW / inputKW, '', expected?.band ?? null, expected ?? undefined);
   }
 
   addRefrigerant(readings, tables, add, remarks);
@@ -154,13 +153,7 @@ export function checkSite(readings: SiteReadings, tables: SiteTables): SiteCheck
   return { values, remarks, gaps: findGaps(readings, values), causes, cautions: cautionsFor(readings, causes) };
 }
 
-type Add = (
-  quantity: SiteQuantity,
-  value: number | null,
-  unit: SiteUnit,
-  band?: Band | null,
-  expected?: number,
-) => void;
+type Add = (quantity: SiteQuantity, value: number | null, unit: SiteUnit, band?: Band | null) => void;
 
 function addRefrigerant(readings: SiteReadings, tables: SiteTables, add: Add, remarks: SiteRemark[]): void {
   const { suction, discharge, suctionC, dischargeC, liquidC, brineOutC, flowC } = readings;

@@ -95,6 +95,8 @@ export interface SiteBands {
   readonly compression: Band & { readonly low: number; readonly high: number };
 }
 
+/** What an expected value is worked out from: this machine's data sheet, a usual machine of its kind, or any machine. */
+export type ExpectedFrom = 'rated-points' | 'usual-machine' | 'any-machine';
 export type Standing = 'inside' | 'below' | 'above' | 'no band';
 export interface SiteValue {
   readonly quantity: SiteQuantity;
@@ -104,6 +106,7 @@ export interface SiteValue {
   readonly standing: Standing;
   /** What the model expects at these temperatures, where it does. */
   readonly expected?: number;
+  readonly expectedFrom?: ExpectedFrom;
 }
 
 /** Readings that cannot be, or cannot belong together. */

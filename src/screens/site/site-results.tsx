@@ -9,6 +9,7 @@ import {
   bandText,
   causeSentence,
   evidenceSentence,
+  expectedText,
   firstCheckSentence,
   gapSentence,
   quantityName,
@@ -88,11 +89,7 @@ function ValuesTable({ check }: { readonly check: SiteCheck }) {
               <td className="number">{siteNumber(value.value, value.unit)}</td>
               <td className="number quiet">
                 {value.band === null ? '' : bandText(value)}
-                {value.expected === undefined ? null : (
-                  <span className="site-expected">
-                    {say('we expect {value}', { value: siteNumber(value.expected, value.unit) })}
-                  </span>
-                )}
+                <span className="site-expected">{expectedText(value)}</span>
               </td>
               <td>
                 <StandingMark standing={value.standing} />

@@ -4,6 +4,7 @@ import { useId, useMemo, useState } from 'react';
 import { heatOfHousehold } from '../../model/appraisal/heat-of-household.ts';
 import { designLoop } from '../../model/heat-pump/full/design-loop.ts';
 import { checkSite } from '../../model/site-readings/check-site.ts';
+import { ownMachine } from '../../model/site-readings/expected-cop.ts';
 import type { SiteReadings, SiteVisit } from '../../model/site-readings/site-readings.ts';
 import { toJudge } from '../../model/site-readings/to-judge.ts';
 import { reference } from '../../reference/index.ts';
@@ -36,7 +37,8 @@ export function SiteStage() {
     const design = designLoop(heatOfHousehold({ household, series, reference, asOf: today }), siteTables.refrigerants);
     return design.from === 'ground' && design.result.ok ? design.result.loop.brineOutC : null;
   }, [household, series, today]);
-  const judge = (readings: SiteReadings) => checkSite(toJudge(readings, coldestBrineOutC), siteTables);
+  const own = useMemo(() => ownMachine(household, reference), [household]);
+  const judge = (readings: SiteReadings) => checkSite(toJudge(readings, coldestBrineOutC), siteTables, own);
   const check = judge(visit.readings);
   const lay = (next: SiteVisit) => {
     setVisit(next);

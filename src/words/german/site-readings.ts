@@ -38,7 +38,13 @@ export const SITE_READINGS: Catalogue = {
   '{quantity}: {found}.': '{quantity}: {found}.',
   '{quantity}: {found}, {standing, select, inside {inside} above {above} other {below}} the usual {band}.':
     '{quantity}: {found}, {standing, select, inside {im} above {über dem} other {unter dem}} üblichen Bereich ({band}).',
+  'At these temperatures we expect about {value}, from the rated points of this machine.':
+    'Bei diesen Temperaturen sind nach den Nennpunkten dieses Geräts etwa {value} zu erwarten.',
+  'At these temperatures we expect about {value}, from the points of a usual machine.':
+    'Bei diesen Temperaturen sind nach den Nennpunkten eines üblichen Geräts etwa {value} zu erwarten.',
   'We expect about {value}.': 'Zu erwarten sind etwa {value}.',
+  'we expect {value}, from its rated points': 'wir erwarten {value}, nach seinen Nennpunkten',
+  'we expect {value}, from a usual machine’s points': 'wir erwarten {value}, nach einem üblichen Gerät',
   'There is too little to judge by yet. Read more at the plant.':
     'Für ein Urteil ist es noch zu wenig. Lesen Sie an der Anlage mehr ab.',
   'All {all} results lie in their usual band. That does not rule out a fault at other times.':

@@ -1,10 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { pressureAt } from '../../../src/model/cycle/saturation.ts';
+import { emptyHousehold, type Household } from '../../../src/model/household/household.ts';
 import { checkSite } from '../../../src/model/site-readings/check-site.ts';
+import { ownMachine } from '../../../src/model/site-readings/expected-cop.ts';
 import { CAUSES, CAUTIONS } from '../../../src/model/site-readings/likely-causes.ts';
 import { SiteReadings } from '../../../src/model/site-readings/site-readings.ts';
 import { fluids } from '../../../src/reference/brine.ts';
+import { reference } from '../../../src/reference/index.ts';
 import { refrigerants } from '../../../src/reference/refrigerants.ts';
 import { siteBands } from '../../../src/reference/site-bands.ts';
 import * as words from '../../../src/words/site-readings.ts';
@@ -207,5 +210,72 @@ describe('words', () => {
     expect(gaps.map(words.gapSentence)).toContain(
       'For “heat for each unit of electricity just now (COP)” we also need: flow rate of the water.',
     );
+  });
+});
+
+describe('COP to be expected of the household’s own machine', () => {
+  const home = emptyHousehold('h', 'Fern Bank');
+  const withPoints: Household = {
+    ...home,
+    machine: {
+      ...home.machine,
+      source: 'ground',
+      full: {
+        ratedPoints: {
+          grade: 'measured',
+          origin: 'data sheet',
+          value: [
+            { sourceC: 0, flowC: 35, cop: 5.4 },
+            { sourceC: 0, flowC: 55, cop: 3.5 },
+          ],
+        },
+        installedShare: { value: 0.8, grade: 'assumed', origin: 'ours' },
+      },
+    },
+  };
+  const copAt = (household: Household, brineInC: number, flowC: number) =>
+    checkSite(
+      { ...sound, brineInC, brineOutC: brineInC - 3, flowC, returnC: flowC - 5 },
+      tables,
+      ownMachine(household, reference),
+    ).values.find(({ quantity }) => quantity === 'cop')!;
+  const air: Household = { ...home, machine: { ...home.machine, source: 'air' } };
+  const usual: Household = { ...home, machine: { ...home.machine, source: 'ground' } };
+  test.each([
+    // At a rated point: its COP by the share that an installed machine reaches.
+    ['typed, B0/W35', withPoints, 0, 35, 5.4 * 0.8, 'rated-points'],
+    ['typed, B0/W55', withPoints, 0, 55, 3.5 * 0.8, 'rated-points'],
+    ['usual, B0/W34', usual, 0, 34, 4.59 * 0.9, 'usual-machine'],
+    ['usual, B0/W52', usual, 0, 52, 3.14 * 0.9, 'usual-machine'],
+    // No points for brine: the share of Carnot for any machine.
+    ['air', air, 0, 35, (0.46 * 308.15) / 35, 'any-machine'],
+  ] as const)('%s', (_, household, brineInC, flowC, cop, from) => {
+    const { expected, expectedFrom, band } = copAt(household, brineInC, flowC);
+    expect(expected).toBeCloseTo(cop, 2);
+    expect(expectedFrom).toBe(from);
+    expect(band!.low!).toBeLessThan(expected!);
+    expect(band!.high!).toBeGreaterThan(expected!);
+  });
+  test('warmer brine and cooler water: more; the band of a data sheet is the narrower', () => {
+    expect(copAt(withPoints, 8, 35).expected!).toBeGreaterThan(copAt(withPoints, 0, 35).expected!);
+    const width = (household: Household) => copAt(household, 0, 40).band!.high! / copAt(household, 0, 40).band!.low!;
+    expect(width(withPoints)).toBeCloseTo(Math.exp(2 * 1.2816 * 0.11), 3);
+    expect(width(usual)).toBeCloseTo(Math.exp(2 * 1.2816 * 0.14), 3);
+  });
+  test('a COP that any machine may have is low for a very good one', () => {
+    const readings = { ...sound, inputKW: 2.05 };
+    const standing = (household: Household) =>
+      checkSite(readings, tables, ownMachine(household, reference)).values.find(({ quantity }) => quantity === 'cop')!
+        .standing;
+    const good = structuredClone(withPoints);
+    good.machine.full!.installedShare!.value = 1;
+    expect([standing(usual), standing(good)]).toEqual(['inside', 'below']);
+  });
+  test('the sentence says from what', () => {
+    const said = (household: Household) => words.standingSentence(copAt(household, 0, 35));
+    expect(said(withPoints)).toContain('we expect about 4.32, from the rated points of this machine.');
+    expect(said(usual)).toContain('from the points of a usual machine.');
+    expect(said(air)).toContain('We expect about 4.05.');
+    expect(words.expectedText(copAt(withPoints, 0, 35))).toBe('we expect 4.32, from its rated points');
   });
 });
