@@ -1,6 +1,7 @@
 import AxeBuilder from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
 import { expect, openStage, STAGES, takePicture, test, walkThrough } from './host.ts';
+import { findLabelsOverLabels } from './inspect.ts';
 
 /** Nothing that axe calls serious or critical, by the rules of WCAG 2.2 A and AA. */
 async function expectAccessible(page: Page): Promise<void> {
@@ -49,3 +50,36 @@ for (const theme of ['light', 'dark'] as const) {
     });
   }
 }
+
+test('in a window of 1280 by 800 enlarged to 200 % no label of the walk-through lies over another', async ({
+  desk,
+}) => {
+  test.slow();
+  await desk.setViewportSize({ width: 640, height: 400 });
+  await desk.getByRole('link', { name: 'Larch Rise' }).click();
+  await openStage(desk, 'Running cost');
+  await expectNoSideways(desk);
+  await walkThrough(desk, async (number) => {
+    await expectNoSideways(desk);
+    expect.soft(await findLabelsOverLabels(desk), `page ${number}`).toEqual([]);
+  });
+});
+
+test('in the person’s own colours a dark button keeps its letters', async ({ desk }) => {
+  await desk.emulateMedia({ forcedColors: 'active' });
+  await desk.getByRole('link', { name: 'Larch Rise' }).click();
+  await openStage(desk, 'Running cost');
+  // Else the browser lays a plate in the colour of the paper behind letters of that same colour.
+  await expect(desk.getByRole('button', { name: 'Show it at the table' })).toHaveCSS('forced-color-adjust', 'none');
+});
+
+test('older promises fold, so that the form for the next one stays near', async ({ desk, host }) => {
+  const [home] = await host.call('household.list', {});
+  for (let kept = 0; kept < 5; kept++) await host.call('promise.keep', { householdId: home!.id, note: '' });
+  await desk.getByRole('link', { name: 'Larch Rise' }).click();
+  await openStage(desk, 'Promise');
+  const heads = desk.getByRole('heading', { name: /^Promise \d+ ·/ });
+  await expect(heads).toHaveCount(3);
+  await desk.getByText('2 older promises').click();
+  await expect(heads).toHaveCount(5);
+});

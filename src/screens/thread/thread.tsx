@@ -11,6 +11,9 @@ import { HowWeKnow } from '../shared/how-we-know.tsx';
 import { placeLine } from './place-line.ts';
 import { threadWorkings } from './thread-workings.ts';
 
+/** Letters from which a name is set smaller, so that it does not push the stages down. */
+const LONG_NAME = 48;
+
 export function Thread(props: { readonly stage: Stage; readonly children: ReactNode }) {
   const desk = useHousehold();
   const { household, series, appraisal, promises, checks } = desk;
@@ -24,7 +27,7 @@ export function Thread(props: { readonly stage: Stage; readonly children: ReactN
         <a className="back" href="#/">
           {say('All households')}
         </a>
-        <h1>{household.name}</h1>
+        <h1 className={household.name.length > LONG_NAME ? 'long' : undefined}>{household.name}</h1>
         <p className="quiet">{placeLine(household, appraisal.climate.regionName)}</p>
       </header>
       <nav aria-label={say('Stages')}>
