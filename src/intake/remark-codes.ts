@@ -86,6 +86,7 @@ export const REMARK_CODES = [
   'delivery-alone',
   'register-rollover',
   'register-exchange',
+  'register-exchange-read',
   'register-alone',
   'register-still',
   'estimated-merged',

@@ -299,6 +299,9 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
   'register-exchange': phrase(
     '{at}: the counter fell ({words}){hasDays, select, yes { between {from} and {to}} other {}}, so the meter was changed or a figure is wrong. The use between is not known. Add the last reading of the old meter.{alike}',
   ),
+  'register-exchange-read': phrase(
+    '{at}: the meter was changed on {from} ({words}), and the last reading of the old one is given. No use is lost.{alike}',
+  ),
   'register-alone': phrase('{file} has too few readings of the counter. Two are needed to know what was used.'),
   'register-still': phrase(
     '{file} shows {found} in each of {count, plural, one {# row} other {# rows}} of {column}. We took it for a counter that stood still, so that nothing was used. If each row is an amount used, choose that.',

@@ -1,7 +1,8 @@
 /** The half-hours or hours of the electricity meters, joined over the imports, as the detectors take them. */
 import { toCivilDate } from '../../model/calendar/civil.ts';
 import type { Evidence, Series } from '../../model/evidence/evidence.ts';
-import { registersOfSomeHours, seriesByMeter } from '../../model/evidence/register-hours.ts';
+import { seriesByMeter } from '../../model/evidence/register-hours.ts';
+import { splitMeter } from '../../model/evidence/sum-registers.ts';
 import type { MeterReadings } from '../../model/findings/meter-days.ts';
 import type { Store } from '../../store/store.ts';
 import { findHousehold } from '../find.ts';
@@ -22,7 +23,8 @@ export interface LookedThrough extends MeterReadings {
 
 /**
  * One meter of the machine and one of the house; registers of one meter that count some hours each are added together,
- * and of several others the one with the most days is taken, since nobody says whether one of them holds another.
+ * and of several others the one with the most days is taken, of those the one with the most units, since nobody says
+ * whether one of them holds another.
  */
 export function lookThrough(evidence: readonly Evidence[], zone: string, read: ReadIntervals): LookedThrough[] {
   const groups = groupSeries(evidence).filter((group) => group.at(-1)!.series.carrier === 'electricity');
@@ -34,13 +36,14 @@ export function lookThrough(evidence: readonly Evidence[], zone: string, read: R
       if (readings) fine.set(series, { ...readings, name: series.name });
     }
     for (const ofMeter of seriesByMeter([...fine.keys()])) {
-      const some = registersOfSomeHours(ofMeter);
-      if (some.length === 0) continue;
-      const sum = some.length === ofMeter.length ? addReadings(some.map((one) => fine.get(one)!)) : null;
-      for (const one of some) fine.delete(one);
-      if (sum) fine.set(some[0]!, sum);
+      const { added, kept } = splitMeter(ofMeter);
+      const sum = added.length > 0 ? addReadings(added.map((one) => fine.get(one)!)) : null;
+      for (const one of ofMeter) if (!kept.includes(one)) fine.delete(one);
+      if (sum) fine.set(added[0]!, sum);
     }
-    const [most, ...others] = [...fine.values()].toSorted((a, b) => b.days.length - a.days.length);
+    const [most, ...others] = [...fine.values()].toSorted(
+      (a, b) => b.days.length - a.days.length || unitsOf(b) - unitsOf(a),
+    );
     if (!most) return [];
     const meter = role === 'import' ? ('whole-house' as const) : role;
     return [{ ...most, meter, leftOut: others.map(({ name }) => name) }];
@@ -48,6 +51,8 @@ export function lookThrough(evidence: readonly Evidence[], zone: string, read: R
 }
 
 type Readings = Omit<MeterReadings, 'meter'>;
+const unitsOf = ({ days }: Readings): number =>
+  days.reduce((sum, { values }) => Array.from(values).reduce((all, kWh) => (kWh > 0 ? all + kWh : all), sum), 0);
 type Fine = Readings & { readonly name: string };
 
 /** All registers of a meter, on the days that every one has; null where they are not read as often as each other. */

@@ -97,6 +97,7 @@ function countersToUse(all: readonly SpanReading[], book: RemarkBook): SpanReadi
   const values = Float64Array.from(list, (r) => r.value);
   const places = {
     lineOf: (i: number) => list[i]!.line,
+    timeOf: (i: number) => at(list[i]!),
     dayOf: (i: number) => new Date(at(list[i]!) * 1000).toISOString().slice(0, 10),
   };
   return registerSteps(order, values, places, book).flatMap(({ before, after, used }) => {

@@ -27,7 +27,7 @@ export function quantityColumns(sheet: Sheet, taken: readonly (number | undefine
 
 /**
  * Columns read as one series each: the chosen one, else all that name an energy of their own (import and export,
- * electricity and heat); the rest is named as left out.
+ * electricity and heat), else the registers of one meter; the rest is named as left out.
  */
 export function seriesColumns(
   sheet: Sheet,
@@ -56,7 +56,13 @@ export function seriesColumns(
   const kWh = found.filter((c) => c.meaning.unit === 'kWh');
   const pool = kWh.length > 0 ? kWh : found;
   const several = pool.filter((c) => c.meaning.unit !== undefined || namesItself(c));
-  const columns = several.length > 1 && several.every((c) => namesItself(c)) ? several : [pool[0] ?? best];
+  const registers = several.filter((c) => namesRegister(c));
+  const columns =
+    several.length > 1 && several.every((c) => namesItself(c))
+      ? several
+      : registers.length > 1
+        ? registers
+        : [pool[0] ?? best];
   const leftOut = all.filter((c) => !columns.includes(c) && c.meaning.role !== 'index' && !mayBeMoney(c, best));
   if (leftOut.length > 0)
     book.add('columns-left-out', 'note', {
@@ -170,8 +176,9 @@ export const mayBeMoney = (c: ColumnFacts, quantity: ColumnFacts): boolean =>
   /^(total|amount|paid|sum|gross|net|betrag)( (paid|due|total|amount))?$/i.test(c.heading.trim());
 
 /** Whether a heading tells one register from another. */
-export const namesItself = (c: ColumnFacts): boolean =>
-  c.meaning.carrier !== undefined ||
+export const namesItself = (c: ColumnFacts): boolean => c.meaning.carrier !== undefined || namesRegister(c);
+
+const namesRegister = (c: ColumnFacts): boolean =>
   /\b(day|night|peak|off.?peak|low|normal|rate ?[12]|r[12])\b/.test(plainWords(c.heading));
 
 /** Unit as written: above the column, behind the numbers, in the title lines, in the file's name. */

@@ -6,7 +6,7 @@ export interface RegisterStep {
   /** Index into the readings, of the earlier and the later one. */
   readonly before: number;
   readonly after: number;
-  /** In the register's unit; NaN where the meter was exchanged between. */
+  /** In the register's unit; NaN where the meter was exchanged between, or at that moment. */
   readonly used: number;
 }
 
@@ -14,6 +14,8 @@ export interface RegisterStep {
 export interface RegisterPlaces {
   readonly lineOf: (index: number) => number;
   readonly dayOf: (index: number) => string;
+  /** Any measure of time: two readings of one moment are the old meter's last and the new one's first. */
+  readonly timeOf: (index: number) => number;
   readonly onStep?: () => void;
 }
 
@@ -21,7 +23,7 @@ export interface RegisterPlaces {
 export function registerSteps(
   order: readonly number[],
   readings: Float64Array,
-  { lineOf, dayOf, onStep }: RegisterPlaces,
+  { lineOf, dayOf, timeOf, onStep }: RegisterPlaces,
   book: RemarkBook,
 ): RegisterStep[] {
   const steps: RegisterStep[] = [];
@@ -40,6 +42,10 @@ export function registerSteps(
     if (high >= low) return high - low;
     const range = 10 ** Math.ceil(Math.log10(low + 1));
     const where = { row: lineOf(to), found: `${low} then ${high}`, from: dayOf(from), to: dayOf(to) };
+    if (timeOf(from) === timeOf(to)) {
+      book.tally('register-exchange-read', 'note', where);
+      return Number.NaN;
+    }
     // A register turns over from just below a power of ten to just above nought; any other fall is another meter.
     if (range >= 1000 && low >= 0.9 * range && high < 0.1 * range) {
       book.tally('register-rollover', 'note', { ...where, expected: String(range), effectKWh: high + range - low });

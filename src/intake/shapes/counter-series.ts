@@ -49,7 +49,9 @@ export function readCounter(counter: CounterInput, input: ShapeInput): CounterSe
   );
   const lineOf = (i: number) => sheet.table.lineOfRow[dates.rows[i]!]!;
   const dayOf = (i: number) => toCivilDate(Math.floor(dates.civilMinute[i]! / 1440));
-  const steps = registerSteps(inOrder, readings, { lineOf, dayOf, onStep: () => context.onProgress?.(0.65) }, book);
+  const timeOf = (i: number) => dates.civilMinute[i]!;
+  const places = { lineOf, dayOf, timeOf, onStep: () => context.onProgress?.(0.65) };
+  const steps = registerSteps(inOrder, readings, places, book);
   context.onProgress?.(0.7);
   const stepMinutes = commonestStep(dates.civilMinute, dates.count);
   if (dates.kind === 'time' && isIntervalLength(stepMinutes)) {

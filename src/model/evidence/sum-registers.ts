@@ -5,15 +5,51 @@ import { registersOfSomeHours, seriesByMeter } from './register-hours.ts';
 
 /**
  * The series, with the registers of one import that count different hours of one meter put together [kWh].
- * A register that counts all hours stands for itself, and those of some hours beside it are left out of the sum.
+ * Beside a register that holds their sum they are left out; any other one is another meter and stands for itself.
  * A day or a period counts only where every register has it.
  */
 export function sumRegisters(series: readonly Series[]): Series[] {
   return seriesByMeter(series).flatMap((ofMeter) => {
-    const some = registersOfSomeHours(ofMeter);
-    if (some.length === 0) return ofMeter;
-    return some.length < ofMeter.length ? ofMeter.filter((one) => !some.includes(one)) : [addUp(some)];
+    const { added, kept } = splitMeter(ofMeter);
+    return added.length > 0 ? [addUp(added), ...kept] : kept;
   });
+}
+
+/** Of the series of one import, the registers to be added, none where another holds their sum, and those kept as they are. */
+export function splitMeter(ofMeter: readonly Series[]): {
+  readonly added: readonly Series[];
+  readonly kept: readonly Series[];
+} {
+  const some = registersOfSomeHours(ofMeter);
+  const kept = ofMeter.filter((one) => !some.includes(one));
+  if (some.length === 0) return { added: [], kept };
+  const sum = addUp(some);
+  return { added: kept.some((one) => holdsAll(one, sum)) ? [] : some, kept };
+}
+
+/** By how much a total may part from the sum of its registers: rounding, a day read at another hour. A judgement. */
+const APART = 0.05;
+
+/** Whether a register comes to the same as the sum of others on what both have; with nothing in common it may. */
+function holdsAll(whole: Series, sum: Series): boolean {
+  const [own, parts] = sharedKWh(whole, sum);
+  return Math.abs(own - parts) <= APART * parts;
+}
+
+function sharedKWh(whole: Series, sum: Series): [number, number] {
+  const pairs = sum.days
+    ? sum.days.values.map((kWh, i) => [
+        whole.days?.values[toDayNumber(sum.days!.first) + i - toDayNumber(whole.days.first)] ?? null,
+        kWh,
+      ])
+    : (sum.periods ?? []).map(({ from, to, kWh }) => [
+        whole.periods?.find((one) => one.from === from && one.to === to)?.kWh ?? null,
+        kWh,
+      ]);
+  return pairs.reduce<[number, number]>(
+    ([own, parts], [one, other]) => (one == null || other == null ? [own, parts] : [own + one, parts + other]),
+    [0, 0],
+  );
 }
 
 function addUp(registers: readonly Series[]): Series {

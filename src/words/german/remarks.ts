@@ -183,6 +183,8 @@ export const REMARKS: Catalogue = {
     '{at}: Das Zählwerk lief über sein Ende ({words}) und begann wieder bei null. Der Verbrauch dazwischen ist erhalten{effect, select, none {} other {, etwa {energy}}}.{alike}',
   '{at}: the counter fell ({words}){hasDays, select, yes { between {from} and {to}} other {}}, so the meter was changed or a figure is wrong. The use between is not known. Add the last reading of the old meter.{alike}':
     '{at}: Das Zählwerk fiel ({words}){hasDays, select, yes { zwischen dem {from} und dem {to}} other {}}. Der Zähler wurde getauscht, oder eine Zahl ist falsch. Der Verbrauch dazwischen ist nicht bekannt. Fügen Sie den letzten Stand des alten Zählers hinzu.{alike}',
+  '{at}: the meter was changed on {from} ({words}), and the last reading of the old one is given. No use is lost.{alike}':
+    '{at}: Der Zähler wurde am {from} getauscht ({words}), und der letzte Stand des alten liegt vor. Kein Verbrauch geht verloren.{alike}',
   '{file} has too few readings of the counter. Two are needed to know what was used.':
     '{file} hat zu wenige Zählerstände. Zwei sind nötig, um den Verbrauch zu kennen.',
   '{file} shows {found} in each of {count, plural, one {# row} other {# rows}} of {column}. We took it for a counter that stood still, so that nothing was used. If each row is an amount used, choose that.':

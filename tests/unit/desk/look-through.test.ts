@@ -68,6 +68,18 @@ describe('registers of one import', () => {
     );
     expect(found).toMatchObject([{ name: 'Total import (kWh)', leftOut: [], firstKWh: 0.75 }]);
   });
+  test('one that does not come to the sum of the two is another meter, and is named', () => {
+    const found = look(
+      csv({
+        'Garage import (kWh)': { kWh: 0.1 },
+        'Day import (kWh)': { kWh: 0.5 },
+        'Night import (kWh)': { kWh: 0.25 },
+      }),
+    );
+    expect(found).toMatchObject([
+      { name: 'Day import (kWh) and Night import (kWh)', leftOut: ['Garage import (kWh)'], firstKWh: 0.75 },
+    ]);
+  });
   test('gas is none of it', () => {
     expect(look(csv({ 'Gas (kWh)': { kWh: 2 } }), { carrier: 'gas', role: 'import', unit: 'kWh' })).toEqual([]);
   });

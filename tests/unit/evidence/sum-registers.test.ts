@@ -29,6 +29,13 @@ describe('registers of one meter', () => {
   test('beside a register of all hours the others are not counted again', () => {
     expect(sumRegisters([register('Total (kWh)', [13, 14, 17]), day, night])).toHaveLength(1);
   });
+  test('one that does not come to their sum is another meter: it stays, and they are added', () => {
+    const garage = register('Garage import (kWh)', [1, 1, 1]);
+    expect(sumRegisters([garage, day, night]).map(({ name }) => name)).toEqual([
+      'Day (kWh) and Night (kWh)',
+      'Garage import (kWh)',
+    ]);
+  });
   test('files of their own stay apart', () => {
     expect(sumRegisters([day, { ...night, evidenceId: 'another-file' }])).toHaveLength(2);
   });

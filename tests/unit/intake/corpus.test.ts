@@ -248,6 +248,13 @@ const CASES: readonly [file: string, shape: string, series: string | readonly st
     'electricity period 2025-01-01..2025-04-01 750 62/90 2p',
     'unit-guessed? register-exchange@4 period-hole@5',
   ],
+  // 490 to the old meter's last reading, 350 from the new one's first
+  [
+    'counter-exchange-read.csv',
+    'counter',
+    'electricity period 2025-01-01..2025-03-15 840 73/73 3p',
+    'register-exchange-read@5',
+  ],
   ['counter-half-hours.csv', 'counter', SPRING, ''],
   [
     'counter-still.csv',
@@ -416,6 +423,13 @@ const CASES: readonly [file: string, shape: string, series: string | readonly st
       'electricity period 2025-01-01..2025-07-01 2000 181/181 2p',
     ],
     'carrier-guessed? registers-by-column',
+  ],
+  // Two registers of one meter and another meter beside them
+  [
+    'days-day-night-garage.csv',
+    'days',
+    ['electricity day 2025-01-01..2025-01-06 40.6 5/5 5d', 'electricity day 2025-01-01..2025-01-06 15.5 5/5 5d'],
+    'carrier-guessed? columns-left-out several-series',
   ],
   ['long-peak-label.csv', 'readings', "electricity 30' 2025-01-14..2025-01-16 41.76 96/96 2d", ''],
   // Estimates put right by a later actual reading
