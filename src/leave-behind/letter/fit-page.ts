@@ -86,11 +86,22 @@ export function pageHeight(texts: PageTexts, pictureHeight: number): number {
   );
 }
 
-/** The fullest page that fits the paper; the emptiest where none does. */
+/** What goes into the space that a room leaves, first what we do not know. */
+const FILLING = ['unknown', 'asks', 'steps'] as const;
+
+function fillUp(room: LetterRoom, fits: (room: LetterRoom) => boolean): LetterRoom {
+  let filled = room;
+  for (const list of FILLING)
+    for (let most = room[list] + 1; most <= ROOMS[0]![list]; most++)
+      if (fits({ ...filled, [list]: most })) filled = { ...filled, [list]: most };
+  return filled;
+}
+
+/** The fullest page that fits the paper, one sentence after the other; the emptiest where none does. */
 export function fitPage(textsFor: (room: LetterRoom) => PageTexts, paper: DocumentSettings['paper']): LetterRoom {
   const fits = (room: LetterRoom) =>
     pageHeight(textsFor(room), room.pictureHeight) <= PAGE_HEIGHT[paper] / SET_AT[language()];
-  return ROOMS.find(fits) ?? ROOMS.at(-1)!;
+  return fillUp(ROOMS.find(fits) ?? ROOMS.at(-1)!, fits);
 }
 
 /** Name and contact, as lines where they are few and else run on; the style cuts what is over four lines. */
