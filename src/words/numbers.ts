@@ -160,6 +160,7 @@ export function degrees(celsius: number): string {
   return `${grouped(celsius, Number.isInteger(Math.round(celsius * 10) / 10) ? 0 : 1)} °C`;
 }
 
+/** "no" to "eleven". */
 const WHOLE = [
   phrase('no'),
   phrase('one'),
@@ -171,6 +172,8 @@ const WHOLE = [
   phrase('seven'),
   phrase('eight'),
   phrase('nine'),
+  phrase('ten'),
+  phrase('eleven'),
 ];
 const AND_A_HALF = [
   phrase('half a unit'),
@@ -184,6 +187,12 @@ const AND_A_HALF = [
   phrase('eight and a half'),
   phrase('nine and a half'),
 ];
+
+/** A small count as a word, a large one in digits. */
+export function numberWord(count: number): string {
+  const word = WHOLE[count];
+  return word === undefined ? grouped(count) : say(word);
+}
 
 /** "one and a half", "two", "two and a half": small ratios to the nearest half, as they are said. */
 export function spokenRatio(value: number): string {

@@ -1,29 +1,10 @@
 import { isTemperature, type Series } from '../../model/evidence/evidence.ts';
-import { listed } from '../../words/numbers.ts';
-import { phrase, say } from '../../words/say.ts';
+import { listed, numberWord } from '../../words/numbers.ts';
+import { say } from '../../words/say.ts';
 import { completenessOf } from './completeness.ts';
 import { CARRIER_WORDS } from './series-words.ts';
 
 const MONTH_DAYS = 365.25 / 12;
-const NUMBER_WORDS = [
-  phrase('no'),
-  phrase('one'),
-  phrase('two'),
-  phrase('three'),
-  phrase('four'),
-  phrase('five'),
-  phrase('six'),
-  phrase('seven'),
-  phrase('eight'),
-  phrase('nine'),
-  phrase('ten'),
-  phrase('eleven'),
-];
-const numberWord = (count: number): string => {
-  const word = NUMBER_WORDS[count];
-  return word === undefined ? String(count) : say(word);
-};
-
 export function spanWords(days: number): string {
   const months = Math.round(days / MONTH_DAYS);
   if (months < 1) return say('{days, plural, one {one day} other {# days}}', { days });
