@@ -99,9 +99,9 @@ export const CHARTS: Catalogue = {
   'No month costs anything.': 'Kein Monat kostet etwas.',
   '{most} {what, select, heat {needs} other {costs}} most, {amount}. {least} {what, select, heat {needs} other {costs}} least, {leastAmount}.':
     'Am meisten {what, select, heat {braucht} other {kostet}} der {most}, {amount}. Am wenigsten {what, select, heat {braucht} other {kostet}} der {least}, {leastAmount}.',
-  'Heat needed in a typical year, by month.': 'Wärmebedarf eines durchschnittlichen Jahres, nach Monat.',
+  'Heat needed in a typical year, by month.': 'Wärmebedarf eines üblichen Jahres, nach Monat.',
   'Cost by month of a typical year. Fixed is the standing charge and the service, shared out.':
-    'Kosten eines durchschnittlichen Jahres, nach Monat. Fest sind Grundpreis und Wartung, gleichmäßig verteilt.',
+    'Kosten eines üblichen Jahres, nach Monat. Fest sind Grundpreis und Wartung, gleichmäßig verteilt.',
   'Cost by month': 'Kosten nach Monat',
   'The cost by month is not known yet.': 'Die Kosten nach Monat sind noch nicht bekannt.',
   'Every month costs about {amount} with the heat pump.': 'Mit der Wärmepumpe kostet jeder Monat etwa {amount}.',
@@ -110,7 +110,7 @@ export const CHARTS: Catalogue = {
   'It costs less than “{name}” in {count, select, all {every month} none {no month} other {{less, plural, one {# month} other {# months}} of {months}}}.':
     'Weniger als „{name}“ kostet sie in {count, select, all {jedem Monat} none {keinem Monat} other {{less, plural, other {#}} von {months} Monaten}}.',
   'Units, standing charge and service together, by month of a typical year.':
-    'Kilowattstunden, Grundpreis und Wartung zusammen, nach Monat eines durchschnittlichen Jahres.',
+    'Kilowattstunden, Grundpreis und Wartung zusammen, nach Monat eines üblichen Jahres.',
   '{day} {month}': '{day}. {month}',
   'No readings could be shown.': 'Es ließen sich keine Messwerte zeigen.',
   'On {from} each reading of {carrier} lies between {low} and {high} {unit}.':
@@ -185,7 +185,7 @@ export const CHARTS: Catalogue = {
   'In a year: {meter} from the meter and {added} from the {source, select, air {air} other {ground}} make {heat} of heat.':
     'In einem Jahr: {meter} vom Zähler und {added} aus {source, select, air {der Luft} other {dem Boden}} ergeben {heat} Wärme.',
   'Heat for rooms and taps in a typical year, and where it comes from.':
-    'Wärme für Räume und Hähne in einem durchschnittlichen Jahr, und woher sie kommt.',
+    'Wärme für Räume und Hähne in einem üblichen Jahr, und woher sie kommt.',
   'Paid for units': 'Bezahlt für Kilowattstunden',
   'In rooms and taps': 'In Räumen und Hähnen',
   'The price through a week': 'Der Preis durch die Woche',

@@ -23,7 +23,7 @@ export const COST_SCREEN: Catalogue = {
   Standing: 'Grundpreis',
   'Carbon, kg': 'CO₂, kg',
   'A typical year of heating and hot water, at the prices of today.':
-    'Ein durchschnittliches Jahr Heizung und Warmwasser, zu heutigen Preisen.',
+    'Ein übliches Jahr Heizung und Warmwasser, zu heutigen Preisen.',
   'Against {other}.': 'Gegen {other}.',
   'What if: {changes}.': 'Was wäre, wenn: {changes}.',
   'It should lie within {range} in 8 years out of 10.': 'In 8 von 10 Jahren dürfte es bei {range} liegen.',

@@ -46,9 +46,9 @@ export const COST: Catalogue = {
   'outdoor temperature': 'Außentemperatur',
   'flow temperature': 'Vorlauftemperatur',
   'The log says {mean} on average while the machine made heat, hot water included, in {readings} readings. The coldest day usually needs more.':
-    'Das Protokoll nennt im Mittel {mean}, während die Maschine Wärme erzeugte, Warmwasser eingeschlossen, in {readings} Messwerten. Der kälteste Tag braucht meist mehr.',
+    'Das Protokoll nennt im Mittel {mean}, während das Gerät Wärme erzeugte, Warmwasser eingeschlossen, in {readings} Messwerten. Der kälteste Tag braucht meist mehr.',
   '{mean} on average': '{mean} im Mittel',
-  '{mean} while the machine made heat': '{mean}, während die Maschine Wärme erzeugte',
+  '{mean} while the machine made heat': '{mean}, während das Gerät Wärme erzeugte',
   'return temperature': 'Rücklauftemperatur',
   'source temperature': 'Quellentemperatur',
   // Cost

@@ -68,7 +68,7 @@ export const EVIDENCE_SCREEN: Catalogue = {
   'We know {list} in this home.': 'Wir kennen {list} aus diesem Haus.',
   'The outdoor temperatures of the same days are its own.': 'Die Außentemperaturen derselben Tage sind seine eigenen.',
   'The weather of those days is taken from the typical year of the region.':
-    'Das Wetter dieser Tage stammt aus dem durchschnittlichen Jahr der Region.',
+    'Das Wetter dieser Tage stammt aus dem üblichen Jahr der Region.',
   'Something is missing for its sums.': 'Zum Nachrechnen fehlt etwas.',
   '{count, plural, one {# bill} other {# bills}} with prices in it':
     '{count, plural, one {# Rechnung} other {# Rechnungen}} mit Preisen darin',

@@ -8,7 +8,7 @@ export const HEAT_SCREEN: Catalogue = {
   'Heat for the rooms, units a year, worked out {count, plural, one {one way} other {# ways}}. We are not sure: each band holds 8 cases in 10.':
     'Wärme für die Räume, Kilowattstunden im Jahr, auf {count, plural, one {einem Weg} other {# Wegen}} errechnet. Sicher ist das nicht: Jedes Band hält 8 von 10 Fällen.',
   'Heat for the rooms in a typical year. 8 cases in 10 lie between low and high.':
-    'Wärme für die Räume in einem durchschnittlichen Jahr. 8 von 10 Fällen liegen zwischen niedrig und hoch.',
+    'Wärme für die Räume in einem üblichen Jahr. 8 von 10 Fällen liegen zwischen niedrig und hoch.',
   Way: 'Weg',
   'Most likely': 'Am wahrscheinlichsten',
   'a typical British home.': 'ein übliches britisches Haus.',

@@ -33,11 +33,11 @@ export const HEAT: Catalogue = {
   'Type the floor area and the age of the home.': 'Tippen Sie die Wohnfläche und das Baujahr ein.',
   'Nothing yet from {way}.': 'Noch nichts da: {way}.',
   'Your record was put right with its own weather, then set to a typical year of your region ({regionName}).':
-    'Ihre Messwerte sind um ihr eigenes Wetter bereinigt. Dann sind sie auf ein durchschnittliches Jahr Ihrer Region ({regionName}) umgerechnet.',
+    'Ihre Messwerte sind um ihr eigenes Wetter bereinigt. Dann sind sie auf ein übliches Jahr Ihrer Region ({regionName}) umgerechnet.',
   'We have no weather of those days, so a typical year of your region ({regionName}) stands in.':
-    'Das Wetter jener Tage haben wir nicht. Darum steht ein durchschnittliches Jahr Ihrer Region ({regionName}) dafür.',
+    'Das Wetter jener Tage haben wir nicht. Darum steht ein übliches Jahr Ihrer Region ({regionName}) dafür.',
   'The weather is that of a typical year in your region ({regionName}).':
-    'Das Wetter ist das eines durchschnittlichen Jahres Ihrer Region ({regionName}).',
+    'Das Wetter ist das eines üblichen Jahres Ihrer Region ({regionName}).',
   'The weather explains nothing of this home’s {carrier} use.':
     'Das Wetter erklärt nichts vom Verbrauch dieses Hauses ({carrier}).',
   'The weather explains nearly all of this home’s {carrier} use.':

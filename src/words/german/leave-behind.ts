@@ -133,7 +133,7 @@ export const LEAVE_BEHIND: Catalogue = {
   'number {number}': 'Nummer {number}',
   Note: 'Notiz',
   'typical year of {region}, {days} degree days to {base}':
-    'durchschnittliches Jahr ({region}), {days} Gradtage, Heizgrenze {base}',
+    'übliches Jahr ({region}), {days} Gradtage, Heizgrenze {base}',
   'Reckoned by': 'Gerechnet mit',
   'Plainwarmth, model {version}, as of {date}': 'Plainwarmth, Modell {version}, Stand {date}',
   'What it costs to put the heating in is not part of these figures.':

@@ -49,7 +49,7 @@ export const QUESTIONS: Catalogue = {
   'The weather explains only {share} of this record. Long absences, a fire or wrong dates may stand behind it.':
     'Das Wetter erklärt nur {share} dieser Messwerte. Lange Abwesenheit, ein Kamin oder falsche Daten können dahinter stehen.',
   'We have no weather for {days} of the record. A typical year of the region ({region}) stands in. A weather file would make the answer surer.':
-    'Für einen Teil der Messwerte fehlt das Wetter: {days}. Dafür steht ein durchschnittliches Jahr der Gegend ({region}). Eine Wetterdatei macht die Antwort sicherer.',
+    'Für einen Teil der Messwerte fehlt das Wetter: {days}. Dafür steht ein übliches Jahr der Gegend ({region}). Eine Wetterdatei macht die Antwort sicherer.',
   'In a year about {heat} of heat go in any weather, beyond what the people use as hot water and for cooking. Pipes lose some of it. What else runs on it?':
     'Im Jahr gehen bei jedem Wetter etwa {heat} Wärme weg, mehr als Warmwasser und Kochen brauchen. Einiges verlieren die Rohre. Was hängt noch daran?',
   'The record’s use in warm weather is less than hot water for {people} needs. Is the water heated another way?':

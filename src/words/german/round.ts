@@ -6,7 +6,7 @@ export const ROUND: Catalogue = {
   'Outdoor air, design day': 'Außenluft am kältesten Auslegungstag',
   'climate region of the home': 'Klimaregion der Wohnung',
   'Air in less air out': 'Luft hinein weniger Luft hinaus',
-  'Brine in, coldest day of a typical year': 'Sole hinein am kältesten Tag eines durchschnittlichen Jahres',
+  'Brine in, coldest day of a typical year': 'Sole hinein am kältesten Tag eines üblichen Jahres',
   'source of the machine': 'Wärmequelle des Geräts',
   'Brine in less brine out': 'Sole hinein weniger Sole hinaus',
   'EN 14511 rating, from memory': 'Prüfung nach EN 14511, aus dem Gedächtnis',

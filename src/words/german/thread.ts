@@ -62,7 +62,7 @@ export const THREAD: Catalogue = {
   'Nothing is promised yet. Keep a promise when you hand the figures over.':
     'Noch ist nichts zugesagt. Bewahren Sie eine Zusage auf, wenn Sie die Zahlen übergeben.',
   'The figures hold for heating and hot water in a typical year, at the prices named.':
-    'Die Zahlen gelten für Heizung und Warmwasser in einem durchschnittlichen Jahr, zu den genannten Preisen.',
+    'Die Zahlen gelten für Heizung und Warmwasser in einem üblichen Jahr, zu den genannten Preisen.',
   'What other things in the home use is not counted.': 'Was andere Geräte im Haus brauchen, ist nicht mitgezählt.',
   'About 2 homes in 10 will fall outside the range we give.':
     'Etwa 2 von 10 Häusern werden außerhalb unserer Spanne liegen.',
@@ -150,7 +150,7 @@ export const THREAD: Catalogue = {
   'base temperature': 'Heizgrenze',
   'The warmth outside above which your home needs no heating.':
     'Die Wärme draußen, ab der Ihr Haus keine Heizung braucht.',
-  'typical year': 'durchschnittliches Jahr',
+  'typical year': 'übliches Jahr',
   'A year with the usual weather of your region, neither cold nor mild.':
     'Ein Jahr mit dem üblichen Wetter Ihrer Gegend, weder kalt noch mild.',
   'backup heater': 'Heizstab',

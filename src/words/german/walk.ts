@@ -96,7 +96,7 @@ export const WALK: Catalogue = {
   'It comes from the home itself, not from bills, so it is less sure.':
     'Das kommt aus dem Haus selbst, nicht aus Rechnungen, und ist darum weniger sicher.',
   'Your home needs about {heat} of heat in a typical year.':
-    'Ihr Haus braucht in einem durchschnittlichen Jahr etwa {heat} Wärme.',
+    'Ihr Haus braucht in einem üblichen Jahr etwa {heat} Wärme.',
   'About {water} of it is hot water.': 'Etwa {water} davon sind für Warmwasser.',
   'It could be as low as {low} or as high as {high}.': 'Es können auch nur {low} sein oder bis zu {high}.',
   '{name} · typical winter, {region} · a unit is one kWh on your bill':
