@@ -15,7 +15,7 @@ export const CHARTS: Catalogue = {
   '{comes} become {rooms} for the rooms and {tapsCount} for the taps.':
     '{comes} zu {rooms} für die Räume und {tapsCount} für die Hähne.',
   'Units of a typical year. Pumps and standby are counted in what the meter shows.':
-    'Einheiten eines üblichen Jahres. Pumpen und Bereitschaft sind in dem enthalten, was der Zähler zeigt.',
+    'Kilowattstunden eines üblichen Jahres. Pumpen und Bereitschaft sind in dem enthalten, was der Zähler zeigt.',
   'from the meter': 'vom Zähler',
   'from the {source, select, air {air} other {ground}}': 'aus {source, select, air {der Luft} other {dem Boden}}',
   'no heat of any room': 'keine Wärme im Haus',

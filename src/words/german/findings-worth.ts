@@ -11,5 +11,5 @@ export const FINDINGS_WORTH: Catalogue = {
   'Use at dear hours cannot be judged: under “{first}” a unit’s price hangs on the amount too.':
     'Verbrauch zu teuren Stunden lässt sich nicht beurteilen: Im Tarif „{first}“ hängt der Preis einer Kilowattstunde auch von der Menge ab.',
   'Only “{first}” was looked through. There is {others} beside it, and nobody says whether the same units count in both.':
-    'Nur „{first}“ wurde durchgesehen. Daneben gibt es {others}, und niemand sagt, ob beide dieselben Einheiten zählen.',
+    'Nur „{first}“ wurde durchgesehen. Daneben gibt es {others}, und niemand sagt, ob beide dieselben Kilowattstunden zählen.',
 };

@@ -29,8 +29,7 @@ export const MODEL: Catalogue = {
   'Use that follows the weather': 'Verbrauch, der dem Wetter folgt',
   'use of a typical year that follows the weather × seasonal efficiency':
     'wetterabhängiger Verbrauch eines üblichen Jahres × Nutzungsgrad',
-  'slope of the signature × degree days of the typical year':
-    'Steigung der Kennlinie × Gradtage des üblichen Jahres',
+  'slope of the signature × degree days of the typical year': 'Steigung der Kennlinie × Gradtage des üblichen Jahres',
   '(total − daily base × days) × degree days of the typical year / degree days of the span':
     '(Summe − täglicher Grundverbrauch × Tage) × Gradtage des üblichen Jahres / Gradtage der Zeit',
   'what the people need, moved towards (use of every day − what else runs in any weather) × seasonal efficiency, as far as the spread of each allows':
