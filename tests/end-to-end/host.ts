@@ -114,6 +114,8 @@ export async function openStage(page: Page, name: string): Promise<void> {
   const link = page.getByRole('navigation').getByRole('link', { name: new RegExp(`^${name}`) });
   await link.click();
   await expect(link).toHaveAttribute('aria-current', /step|page|true/);
+  // What is reckoned only once the sliders rest is a part of the stage too.
+  await expect(page.locator('[aria-busy="true"]')).toHaveCount(0);
 }
 
 /** Keeps a picture of the screen among the test output. */
