@@ -26,6 +26,8 @@ export default defineConfig({
   fullyParallel: false,
   // Each test has a host and a data folder of its own; the files share two browsers.
   workers: 2,
+  // A busy machine may miss a wait; what passes only the second time is listed as flaky.
+  retries: 1,
   timeout: 90_000,
   expect: { timeout: 10_000 },
   reporter: [['list']],
