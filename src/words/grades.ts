@@ -17,15 +17,10 @@ const MEANINGS: Readonly<Record<ShownGrade, string>> = {
   assumed: phrase('Taken from a table, since nobody has told us.'),
   missing: phrase('Not there yet.'),
 };
-/** For plain text such as a printed table. */
-const SIGNS: Readonly<Record<ShownGrade, string>> = { measured: '●', estimated: '◐', assumed: '○', missing: '◌' };
 
 export function gradeName(grade: ShownGrade): string {
   return say(NAMES[grade]);
 }
 export function gradeMeaning(grade: ShownGrade): string {
   return say(MEANINGS[grade]);
-}
-export function gradeSign(grade: ShownGrade): string {
-  return SIGNS[grade];
 }

@@ -234,6 +234,5 @@ const NOTES: Readonly<Record<LifetimeNote, string>> = {
   'present-due-now': phrase('What you have now is taken to be due for replacing today.'),
   'renewal-at-full-price': phrase('At the end of its life the heat pump is bought again at its full price.'),
 };
-export const NOTE_CODES = Object.keys(NOTES) as LifetimeNote[];
 
 export const noteSentence = (note: LifetimeNote): string => say(NOTES[note]);

@@ -46,7 +46,3 @@ export function limitsSentences(): string[] {
     say('About 2 homes in 10 will fall outside the range we give.'),
   ];
 }
-
-export function promiseCountSentence(count: number): string {
-  return say('{count, plural, =0 {No promise is kept yet.} one {1 promise kept.} other {# promises kept.}}', { count });
-}

@@ -1,4 +1,5 @@
 /** Ways of heating, as they are named in tables and charts and as they stand inside a sentence. */
+import type { Carrier } from '../model/evidence/evidence.ts';
 import { phrase, say } from './say.ts';
 
 type Source = 'ground' | 'air';
@@ -64,7 +65,8 @@ export function systemNumber(id: string, kind: string): 'one' | 'many' {
   return what === 'storage' || what === 'direct-electric' ? 'many' : 'one';
 }
 
-const CARRIERS: Readonly<Record<string, string>> = {
+/** What is bought or measured. */
+export const CARRIERS = {
   electricity: phrase('electricity'),
   gas: phrase('gas'),
   oil: phrase('oil'),
@@ -74,9 +76,9 @@ const CARRIERS: Readonly<Record<string, string>> = {
   'flow-temperature': phrase('flow temperature'),
   'return-temperature': phrase('return temperature'),
   'source-temperature': phrase('source temperature'),
-};
+} as const satisfies Readonly<Record<Carrier, string>>;
 
-/** What is bought or measured: "electricity", "LPG". */
+/** "electricity", "LPG". */
 export function carrierName(carrier: string): string {
-  return say(CARRIERS[carrier] ?? carrier);
+  return say((CARRIERS as Readonly<Record<string, string>>)[carrier] ?? carrier);
 }

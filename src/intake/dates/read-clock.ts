@@ -4,7 +4,6 @@ import { IMPOSSIBLE, isDigit, READ, type StampReader, type StampStatus, UNREADAB
 export const CLOCK_IMPOSSIBLE = 10_000;
 /** Where the last clock time read ended. */
 let clockEnd = 0;
-export const endOfClock = (): number => clockEnd;
 
 /** Minutes after midnight of 00:30, 0:30, 0030, 00:29:59 (rounded), 12:30 pm, 24:00; -1 where it is none. */
 export function readClock(text: string, from: number, to: number): number {

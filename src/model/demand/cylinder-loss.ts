@@ -14,9 +14,6 @@ const TIMED = 0.9;
 /** Loss per litre [kWh/litre/day] behind factory foam of a thickness [mm]: 0.005 + 0.55/(t + 4). Source: SAP Table 2. */
 export const lossPerLitreFoam = (foamMm: number): number => 0.005 + 0.55 / (foamMm + 4);
 
-/** The same behind a loose jacket: 0.005 + 1.76/(t + 12.8). Source: SAP Table 2. */
-export const lossPerLitreJacket = (jacketMm: number): number => 0.005 + 1.76 / (jacketMm + 12.8);
-
 /** Volume factor (120/V)^(1/3) of a cylinder of V litres. Source: SAP Table 2a. */
 export const volumeFactor = (litres: number): number => Math.cbrt(120 / litres);
 

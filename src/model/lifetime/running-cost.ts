@@ -15,9 +15,6 @@ export interface RunningCost {
   readonly spread: Spread;
 }
 
-export const firstYear = ({ electricityPence, fuelPence, fixedPence }: RunningCost): number =>
-  electricityPence + fuelPence + fixedPence;
-
 /** A year's cost by what it follows. A boiler's own electricity is priced at the heat pump's mean price. */
 export function runningCost(system: SystemResult, prices: Appraisal['prices']): RunningCost {
   const { split, cost } = system;

@@ -2,18 +2,10 @@ import type { Carrier, Series } from '../../model/evidence/evidence.ts';
 import type { Grade } from '../../model/working.ts';
 import { capitalised } from '../../words/numbers.ts';
 import { phrase, say } from '../../words/say.ts';
+import { CARRIERS } from '../../words/systems.ts';
 
-export const CARRIER_WORDS: { readonly [carrier in Carrier]: string } = {
-  electricity: phrase('electricity'),
-  gas: phrase('gas'),
-  oil: phrase('heating oil'),
-  lpg: phrase('LPG'),
-  heat: phrase('heat'),
-  'outdoor-temperature': phrase('outdoor temperature'),
-  'flow-temperature': phrase('flow temperature'),
-  'return-temperature': phrase('return temperature'),
-  'source-temperature': phrase('source temperature'),
-};
+/** As elsewhere, but that oil is named in full among files and meters. */
+export const CARRIER_WORDS: { readonly [carrier in Carrier]: string } = { ...CARRIERS, oil: phrase('heating oil') };
 
 const ROLE_WORDS: { readonly [role in Series['role']]: string } = {
   import: '{carrier}',

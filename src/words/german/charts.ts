@@ -39,7 +39,6 @@ export const CHARTS: Catalogue = {
   'Save figures': 'Zahlen sichern',
   'The exact figures stand in the table that belongs to this picture.':
     'Die genauen Zahlen stehen in der Tabelle zu diesem Bild.',
-  '(opens its working)': '(öffnet den Rechenweg)',
   'The picture is in the clipboard.': 'Das Bild ist in der Zwischenablage.',
   'This browser does not let the picture be copied. Save it as PNG instead.':
     'Dieser Browser lässt das Bild nicht kopieren. Sichern Sie es als PNG.',

@@ -66,8 +66,6 @@ export const THREAD: Catalogue = {
   'What other things in the home use is not counted.': 'Was andere Geräte im Haus brauchen, ist nicht mitgezählt.',
   'About 2 homes in 10 will fall outside the range we give.':
     'Etwa 2 von 10 Häusern werden außerhalb unserer Spanne liegen.',
-  '{count, plural, =0 {No promise is kept yet.} one {1 promise kept.} other {# promises kept.}}':
-    '{count, plural, =0 {Noch keine Zusage ist aufbewahrt.} one {1 Zusage aufbewahrt.} other {# Zusagen aufbewahrt.}}',
   // What to watch
   'Expect about {winter} of the year’s {year} from October to March.':
     'Rechnen Sie von Oktober bis März mit etwa {winter}, im ganzen Jahr mit {year}.',
