@@ -3,7 +3,7 @@ import { fileURLToPath } from 'node:url';
 import { type IntakeContext, IntakePreview } from '../src/intake/intake.ts';
 import { readFile } from '../src/intake/read-file.ts';
 import { readTariff } from '../src/intake/read-tariff.ts';
-import { Tariff } from '../src/model/tariff/tariff.ts';
+import { Tariff } from '../src/model/shapes/tariff.ts';
 import { remarkSentence } from '../src/words/remarks.ts';
 import { damagedFile, readCorpus, seededRandom } from './damage.ts';
 import { fuzzStore } from './fuzz-store.ts';

@@ -1,5 +1,5 @@
 /** The sum behind a figure: in words, with its inputs, their grades and origins, the source, and the sums before it. */
-import type { Working, WorkingInput } from '../model/working.ts';
+import type { Working, WorkingInput } from '../model/shapes/working.ts';
 import { gradeName } from '../words/grades.ts';
 import { workingValue } from '../words/working.ts';
 import { GradeMark } from './grade-mark.tsx';

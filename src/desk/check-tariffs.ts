@@ -1,6 +1,7 @@
 /** Refuses a tariff whose bands leave an hour without a price or give one hour two prices. */
+
+import type { Tariff } from '../model/shapes/tariff.ts';
 import { findTariffFaults } from '../model/tariff/check-tariff.ts';
-import type { Tariff } from '../model/tariff/tariff.ts';
 import { tariffFaultSentence } from '../words/refusals.ts';
 import { say } from '../words/say.ts';
 import { DeskError } from './contract.ts';

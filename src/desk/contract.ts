@@ -4,10 +4,11 @@
  */
 import { z } from 'zod';
 import { IntakeChoices, IntakePreview } from '../intake/intake.ts';
-import { BillCheck, BillCheckInput, KeptPromise } from '../model/appraisal/promise.ts';
-import { Carrier, Evidence, EvidencePeriod, Remark, Series, SeriesRole } from '../model/evidence/evidence.ts';
-import { Household } from '../model/household/household.ts';
-import { CivilDate, Tariff } from '../model/tariff/tariff.ts';
+import { CivilDate } from '../model/shapes/dates.ts';
+import { Carrier, Evidence, EvidencePeriod, Remark, Series, SeriesRole } from '../model/shapes/evidence.ts';
+import { Household } from '../model/shapes/household.ts';
+import { BillCheck, BillCheckInput, KeptPromise } from '../model/shapes/promise.ts';
+import { Tariff } from '../model/shapes/tariff.ts';
 import { CURRENCIES, LANGUAGES, language, say } from '../words/say.ts';
 
 const Id = z.string().min(1).max(64);

@@ -1,6 +1,7 @@
 /** Finds what a request names, or refuses in words. */
-import type { KeptPromise } from '../model/appraisal/promise.ts';
-import type { Evidence, Series } from '../model/evidence/evidence.ts';
+
+import type { Evidence, Series } from '../model/shapes/evidence.ts';
+import type { KeptPromise } from '../model/shapes/promise.ts';
 import type { Store, StoredHousehold } from '../store/store.ts';
 import { say } from '../words/say.ts';
 import { DeskError } from './contract.ts';

@@ -5,10 +5,10 @@
 import { Buffer } from 'node:buffer';
 import { z } from 'zod';
 import type { IntervalDays } from '../intake/intake.ts';
-import { BillCheck, KeptPromise } from '../model/appraisal/promise.ts';
-import { Evidence } from '../model/evidence/evidence.ts';
-import { Household } from '../model/household/household.ts';
-import { CivilDate } from '../model/tariff/tariff.ts';
+import { CivilDate } from '../model/shapes/dates.ts';
+import { Evidence } from '../model/shapes/evidence.ts';
+import { Household } from '../model/shapes/household.ts';
+import { BillCheck, KeptPromise } from '../model/shapes/promise.ts';
 import type { Store } from '../store/store.ts';
 
 /** Readings by local day; null where one is missing. */

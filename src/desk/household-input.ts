@@ -5,9 +5,8 @@
  */
 import { z } from 'zod';
 import { IntakeChoices } from '../intake/intake.ts';
-import { BillCheckInput } from '../model/appraisal/promise.ts';
-import { TimeZone } from '../model/calendar/time-zone.ts';
-import { Carrier, EvidencePeriod, SeriesRole } from '../model/evidence/evidence.ts';
+import { CivilDate, TimeZone } from '../model/shapes/dates.ts';
+import { Carrier, EvidencePeriod, SeriesRole } from '../model/shapes/evidence.ts';
 import {
   emptyHousehold,
   Heat,
@@ -18,8 +17,9 @@ import {
   Present,
   Prices,
   Purchase,
-} from '../model/household/household.ts';
-import { CivilDate, Tariff } from '../model/tariff/tariff.ts';
+} from '../model/shapes/household.ts';
+import { BillCheckInput } from '../model/shapes/promise.ts';
+import { Tariff } from '../model/shapes/tariff.ts';
 import { phrase } from '../words/say.ts';
 import { loosen, tighten } from './loose-section.ts';
 

@@ -1,6 +1,6 @@
 /** The JSON Schemas published beside the code, made from the schemas that the program itself reads by. */
 import { z } from 'zod';
-import { Tariff } from '../model/tariff/tariff.ts';
+import { Tariff } from '../model/shapes/tariff.ts';
 import { HouseholdFile } from './household-file.ts';
 import { HouseholdInput } from './household-input.ts';
 

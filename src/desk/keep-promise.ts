@@ -1,10 +1,10 @@
 /** Makes the frozen snapshot that is handed over; refuses where nothing could honestly be promised. */
-import { appraise } from '../model/appraisal/appraise.ts';
-import type { KeptPromise } from '../model/appraisal/promise.ts';
-import type { Series } from '../model/evidence/evidence.ts';
-import type { Household } from '../model/household/household.ts';
+import { appraise } from '../model/appraise.ts';
 import { reckonLifetime } from '../model/lifetime/reckon-lifetime.ts';
-import type { CivilDate } from '../model/tariff/tariff.ts';
+import type { CivilDate } from '../model/shapes/dates.ts';
+import type { Series } from '../model/shapes/evidence.ts';
+import type { Household } from '../model/shapes/household.ts';
+import type { KeptPromise } from '../model/shapes/promise.ts';
 import { reference } from '../reference/index.ts';
 import { questionSentence } from '../words/questions.ts';
 import { currency, say } from '../words/say.ts';

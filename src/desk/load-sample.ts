@@ -1,7 +1,7 @@
 /** Puts an invented household into an empty store, through the same intake as an import by hand. */
 import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import type { Household } from '../model/household/household.ts';
+import type { Household } from '../model/shapes/household.ts';
 import { billOf, gatherInput } from './gather-input.ts';
 import { readingsInMemory } from './join/meter-readings.ts';
 import { seriesInMemory } from './join/stored-series.ts';

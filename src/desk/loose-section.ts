@@ -3,8 +3,8 @@
  * a value with grade and origin, and unknown field names are refused, since a misspelt field would be left out in silence.
  */
 import { z } from 'zod';
-import type { Given } from '../model/household/household.ts';
-import { Grade } from '../model/working.ts';
+import type { Given } from '../model/shapes/household.ts';
+import { Grade } from '../model/shapes/working.ts';
 import { phrase } from '../words/say.ts';
 
 /** Origin of a value that the file gives without saying where it is from. */

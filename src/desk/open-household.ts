@@ -1,5 +1,5 @@
 /** A household as the window gets it: the document with its evidence, promises and checks. */
-import type { KeptPromise } from '../model/appraisal/promise.ts';
+import type { KeptPromise } from '../model/shapes/promise.ts';
 import type { Store } from '../store/store.ts';
 import type { OpenHousehold, PromiseSummary } from './contract.ts';
 import { findHousehold } from './find.ts';

@@ -1,7 +1,7 @@
 /** What the desk needs from the host that it stands in: clock, identifiers, store and printer come in from outside. */
 
 import type { z } from 'zod';
-import type { CivilDate } from '../model/tariff/tariff.ts';
+import type { CivilDate } from '../model/shapes/dates.ts';
 import type { Store } from '../store/store.ts';
 import type { Contract, Output, RequestName } from './contract.ts';
 import type { OfferedFiles } from './offered-files.ts';

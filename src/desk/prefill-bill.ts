@@ -1,10 +1,11 @@
 /** A bill as the kept readings and the tariff give it, so that a check needs no typing where nothing is unknown. */
-import type { KeptPromise } from '../model/appraisal/promise.ts';
+
 import { withEvidence } from '../model/bill-gap/read-evidence.ts';
 import { addDays, daysInMonth, toDayNumber } from '../model/calendar/civil.ts';
-import type { Series } from '../model/evidence/evidence.ts';
 import { sumRegisters } from '../model/evidence/sum-registers.ts';
 import { bandPrices } from '../model/findings/slot-prices.ts';
+import type { Series } from '../model/shapes/evidence.ts';
+import type { KeptPromise } from '../model/shapes/promise.ts';
 import type { BillPrefill } from './contract.ts';
 import { type KnownSince, tariffOn } from './run-check.ts';
 

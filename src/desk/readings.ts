@@ -2,7 +2,7 @@
 import type { IntervalDays } from '../intake/intake.ts';
 import { addDays, toCivilDate, toDayNumber } from '../model/calendar/civil.ts';
 import { localStamp, startOfDay } from '../model/calendar/zone.ts';
-import { isTemperature, type Series } from '../model/evidence/evidence.ts';
+import { isTemperature, type Series } from '../model/shapes/evidence.ts';
 import type { JoinedDay } from './join/join-readings.ts';
 import type { Point } from './thin.ts';
 

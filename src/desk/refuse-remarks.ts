@@ -1,5 +1,5 @@
 /** Refuses a file of which intake says that it cannot be taken, with intake's own sentence. */
-import type { Remark } from '../model/evidence/evidence.ts';
+import type { Remark } from '../model/shapes/evidence.ts';
 import { remarkSentence } from '../words/remarks.ts';
 import { say } from '../words/say.ts';
 import { DeskError } from './contract.ts';

@@ -1,5 +1,5 @@
 /** Gives a household and everything that belongs to it new identifiers, so that it can stand beside the one it came from. */
-import type { Series } from '../model/evidence/evidence.ts';
+import type { Series } from '../model/shapes/evidence.ts';
 import type { WholeHousehold } from './household-file.ts';
 
 export function renewIds(whole: WholeHousehold, newId: () => string): WholeHousehold {

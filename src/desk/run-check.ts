@@ -1,11 +1,10 @@
 /** Holds a promise against a later bill, with everything that the evidence says about its days. */
-import type { BillCheck, BillCheckInput, CheckFinding, KeptPromise, NotSeen } from '../model/appraisal/promise.ts';
+
 import { findBillFaults } from '../model/bill-gap/bill-faults.ts';
 import { checkBill } from '../model/bill-gap/check-bill.ts';
 import { followPromise } from '../model/bill-gap/follow-months.ts';
 import { withEvidence } from '../model/bill-gap/read-evidence.ts';
 import { addDays, toDayNumber } from '../model/calendar/civil.ts';
-import type { EvidencePeriod, Series } from '../model/evidence/evidence.ts';
 import { sumRegisters } from '../model/evidence/sum-registers.ts';
 import { isPricedByAmount } from '../model/findings/clock-prices.ts';
 import { findInReadings } from '../model/findings/find-in-readings.ts';
@@ -13,9 +12,11 @@ import { findingWorking } from '../model/findings/finding-working.ts';
 import { meterDays } from '../model/findings/meter-days.ts';
 import { registersOf } from '../model/findings/two-registers.ts';
 import { typicalDay } from '../model/findings/typical-day.ts';
-import type { Household } from '../model/household/household.ts';
+import type { EvidencePeriod, Series } from '../model/shapes/evidence.ts';
+import type { Household } from '../model/shapes/household.ts';
+import type { BillCheck, BillCheckInput, CheckFinding, KeptPromise, NotSeen } from '../model/shapes/promise.ts';
+import type { Tariff, TariffVersion } from '../model/shapes/tariff.ts';
 import { versionOn } from '../model/tariff/price.ts';
-import type { Tariff, TariffVersion } from '../model/tariff/tariff.ts';
 import { reference } from '../reference/index.ts';
 import { findingName } from '../words/findings.ts';
 import { billFaultSentence } from '../words/refusals.ts';

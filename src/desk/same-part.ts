@@ -1,4 +1,4 @@
-import type { Evidence } from '../model/evidence/evidence.ts';
+import type { Evidence } from '../model/shapes/evidence.ts';
 
 /** Whether two imports hold the same sheet and any column of it in common, so that both would count it twice. */
 export function isSamePart(one: Pick<Evidence, 'sha256' | 'part'>, other: Pick<Evidence, 'sha256' | 'part'>): boolean {

@@ -1,7 +1,7 @@
 /** A file on its way in: intake reads it, the desk gives the identifiers, and the same values go to the store as were shown. */
 import type { IntakeChoices, IntakeContext, IntakePreview, IntakeResult, IntervalDays } from '../intake/intake.ts';
 import { readFile } from '../intake/read-file.ts';
-import { type Evidence, isCutByClock } from '../model/evidence/evidence.ts';
+import { type Evidence, isCutByClock } from '../model/shapes/evidence.ts';
 import { reference } from '../reference/index.ts';
 import { hashOf } from './hash.ts';
 import type { OfferedFile } from './offered-files.ts';

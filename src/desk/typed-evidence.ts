@@ -1,6 +1,6 @@
 /** Bills, readings or deliveries typed at the table, as evidence. */
 import { toDayNumber } from '../model/calendar/civil.ts';
-import type { Carrier, Evidence, EvidencePeriod, SeriesRole } from '../model/evidence/evidence.ts';
+import type { Carrier, Evidence, EvidencePeriod, SeriesRole } from '../model/shapes/evidence.ts';
 import { say } from '../words/say.ts';
 import { DeskError } from './contract.ts';
 import { dayOf } from './days.ts';

@@ -1,6 +1,6 @@
 /** What intake understood of one raw file, as text for a terminal. */
 import type { IntakePreview } from '../intake/intake.ts';
-import { isTemperature, type Series } from '../model/evidence/evidence.ts';
+import { isTemperature, type Series } from '../model/shapes/evidence.ts';
 import { exactKWh, grouped, longDate } from '../words/numbers.ts';
 import { remarkSentence } from '../words/remarks.ts';
 import { reword, say } from '../words/say.ts';

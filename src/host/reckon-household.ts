@@ -9,8 +9,8 @@ import { seriesInMemory } from '../desk/join/stored-series.ts';
 import { makePromise, takeSnapshot } from '../desk/keep-promise.ts';
 import { parseHouseholdInput } from '../desk/parse-household.ts';
 import { runCheck } from '../desk/run-check.ts';
-import type { BillCheck, KeptPromise } from '../model/appraisal/promise.ts';
-import type { Series } from '../model/evidence/evidence.ts';
+import type { Series } from '../model/shapes/evidence.ts';
+import type { BillCheck, KeptPromise } from '../model/shapes/promise.ts';
 
 export interface Reckoned {
   readonly whole: WholeHousehold;

@@ -1,8 +1,9 @@
 /** The reckoning as text for a terminal. */
-import type { Appraisal, SystemResult, Versus } from '../model/appraisal/appraisal.ts';
-import type { BillCheck } from '../model/appraisal/promise.ts';
+
 import { rangeOf } from '../model/demand/figure.ts';
-import type { Remark } from '../model/evidence/evidence.ts';
+import type { Appraisal, SystemResult, Versus } from '../model/shapes/appraisal.ts';
+import type { Remark } from '../model/shapes/evidence.ts';
+import type { BillCheck } from '../model/shapes/promise.ts';
 import { causeName, insideOf, nextSentence, verdictSentence } from '../words/check.ts';
 import { costSentence, LEAST_FACTOR, rangeSentence } from '../words/cost.ts';
 import {

@@ -3,8 +3,8 @@
  * A new shape is one new file in `shapes/` that exports an `IntakeShape`, added to the list in `shapes/index.ts`.
  */
 import { z } from 'zod';
-import { Carrier, FilePart, Remark, Series, SeriesRole } from '../model/evidence/evidence.ts';
-import { Tariff } from '../model/tariff/tariff.ts';
+import { Carrier, FilePart, Remark, Series, SeriesRole } from '../model/shapes/evidence.ts';
+import { Tariff } from '../model/shapes/tariff.ts';
 
 /**
  * Ten years of half-hours are 5 to 14 MB. A file is held as bytes, as text and as the places of its cells, and some

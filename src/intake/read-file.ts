@@ -1,5 +1,5 @@
 /** Reads any evidence file: one function for the preview and for the import, so that both see the same values. */
-import type { Series } from '../model/evidence/evidence.ts';
+import type { Series } from '../model/shapes/evidence.ts';
 import { FORMS } from './forms/index.ts';
 import {
   type IntakeChoices,

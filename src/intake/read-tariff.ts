@@ -1,7 +1,7 @@
 /** Reads a tariff file: our JSON (a tariff, or the list of its versions) or our CSV. Gaps and overlaps are the model's to find. */
 import type { z } from 'zod';
-import type { Remark } from '../model/evidence/evidence.ts';
-import { Tariff, TariffVersion } from '../model/tariff/tariff.ts';
+import type { Remark } from '../model/shapes/evidence.ts';
+import { Tariff, TariffVersion } from '../model/shapes/tariff.ts';
 import { LARGEST_EVIDENCE_BYTES } from './intake.ts';
 import { openRemarkBook, type RemarkBook } from './remark-book.ts';
 import { closest, expectedWords } from './schema-issue.ts';

@@ -1,6 +1,6 @@
 /** What the promise's sums rest on: each input once, in the chapter that needs it first, the surest first. */
-import type { Lifetime } from '../model/lifetime/lifetime.ts';
-import type { Working, WorkingInput } from '../model/working.ts';
+import type { Lifetime } from '../model/shapes/lifetime.ts';
+import type { Working, WorkingInput } from '../model/shapes/working.ts';
 import { say } from '../words/say.ts';
 import { systemInSentence } from '../words/systems.ts';
 import type { PromiseParts } from './parts.ts';

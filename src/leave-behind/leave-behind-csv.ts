@@ -3,9 +3,9 @@
  * Lines end as RFC 4180 asks; the byte-order mark lets spreadsheets read "°" and "²".
  */
 import { yearsSeries } from '../charts/years/series.ts';
-import type { Figure, SystemResult } from '../model/appraisal/appraisal.ts';
-import type { KeptPromise } from '../model/appraisal/promise.ts';
-import type { Payback } from '../model/lifetime/lifetime.ts';
+import type { Figure, SystemResult } from '../model/shapes/appraisal.ts';
+import type { Payback } from '../model/shapes/lifetime.ts';
+import type { KeptPromise } from '../model/shapes/promise.ts';
 import { gradeName } from '../words/grades.ts';
 import { moneySign, monthNames, penceSign } from '../words/numbers.ts';
 import { currency, phrase, reword, say } from '../words/say.ts';

@@ -2,7 +2,7 @@
  * The document that stays with the household: one HTML text with everything in it and nothing to fetch or run.
  * Dates and identifiers come from the promise alone, so the same promise gives the same bytes.
  */
-import type { KeptPromise } from '../model/appraisal/promise.ts';
+import type { KeptPromise } from '../model/shapes/promise.ts';
 import { longDate } from '../words/numbers.ts';
 import { say } from '../words/say.ts';
 import { renderDocument, shorten } from './document.tsx';

@@ -2,8 +2,9 @@
  * The letter that answers a bill: a page for the household, the working for the installer, what to read from now on.
  * Dates come from the check and the promise alone, so the same check gives the same bytes.
  */
-import type { BillCheck, KeptPromise } from '../model/appraisal/promise.ts';
-import type { Household } from '../model/household/household.ts';
+
+import type { Household } from '../model/shapes/household.ts';
+import type { BillCheck, KeptPromise } from '../model/shapes/promise.ts';
 import { longDate } from '../words/numbers.ts';
 import { say } from '../words/say.ts';
 import { renderDocument, shorten } from './document.tsx';

@@ -1,9 +1,10 @@
 /** What the document speaks of, found in the promise. */
-import type { Appraisal } from '../model/appraisal/appraisal.ts';
-import { findSideBySide, type SideBySide } from '../model/appraisal/beside.ts';
-import type { KeptPromise } from '../model/appraisal/promise.ts';
+
 import { civilDateOf } from '../model/calendar/instant.ts';
-import type { CivilDate } from '../model/tariff/tariff.ts';
+import { findSideBySide, type SideBySide } from '../model/comparison/beside.ts';
+import type { Appraisal } from '../model/shapes/appraisal.ts';
+import type { CivilDate } from '../model/shapes/dates.ts';
+import type { KeptPromise } from '../model/shapes/promise.ts';
 
 /** What of the settings the document shows. */
 export interface DocumentSettings {

@@ -1,10 +1,11 @@
 /** What to read from now on: the first of each month, with what the promise has for the month before it. */
-import type { BillCheck, KeptPromise } from '../model/appraisal/promise.ts';
+
 import { expectedRange } from '../model/bill-gap/expected-range.ts';
 import { heatPumpOf, promisedDays } from '../model/bill-gap/promised-days.ts';
 import { monthOf, yearOf } from '../model/calendar/civil.ts';
 import { civilDateOf } from '../model/calendar/instant.ts';
-import type { CivilDate } from '../model/tariff/tariff.ts';
+import type { CivilDate } from '../model/shapes/dates.ts';
+import type { BillCheck, KeptPromise } from '../model/shapes/promise.ts';
 import { reference } from '../reference/index.ts';
 
 export interface ReadingDay {

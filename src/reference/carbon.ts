@@ -2,7 +2,7 @@
  * Greenhouse gas of one kWh, kg CO2e: burning for the fuels, generation with losses on the wires for electricity.
  * What it takes to bring the fuel to the home is left out on both sides.
  */
-import type { Reference } from '../model/reference.ts';
+import type { Reference } from '../model/shapes/reference.ts';
 
 const SET_2025 = 'UK Government GHG conversion factors (DESNZ) 2025';
 const SET_2026 = 'UK Government GHG conversion factors (DESNZ) 2026, second hand';

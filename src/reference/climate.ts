@@ -1,5 +1,5 @@
 /** Monthly mean outdoor temperature of the 22 climate regions of the United Kingdom, at the height named. */
-import type { ClimateRegion } from '../model/reference.ts';
+import type { ClimateRegion } from '../model/shapes/reference.ts';
 
 const SOURCE =
   'SAP 2012 Tables U1 and U4 (two public transcriptions agree); Table U1 regions 0 to 7 also seen labelled SAP 10.2 with the same values';

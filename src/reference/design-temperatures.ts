@@ -1,5 +1,5 @@
 /** Outdoor temperatures for sizing. Two sets are in use; at the same city they differ by 1.2 to 2.3 K, so the rule is always named. */
-import type { Reference } from '../model/reference.ts';
+import type { Reference } from '../model/shapes/reference.ts';
 
 type Row = Reference['designTemperatures'][number];
 

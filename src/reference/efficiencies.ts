@@ -1,5 +1,5 @@
 /** Seasonal efficiencies of the other ways of heating, on gross calorific value, with the spread met in homes. */
-import type { Reference } from '../model/reference.ts';
+import type { Reference } from '../model/shapes/reference.ts';
 
 const TABLE_4B = 'SAP Table 4b (2009 edition transcription; that 10.2 has the same codes is from memory)';
 const TABLE_4A = 'SAP Table 4a (2009 edition transcription)';

@@ -1,5 +1,5 @@
 /** What heat pumps were measured to do in British homes: the spread that an installer's figure is held against. */
-import type { Reference } from '../model/reference.ts';
+import type { Reference } from '../model/shapes/reference.ts';
 
 /**
  * Ground: the mean is published. The 10 and 90 % points are worked out from the published shares: 67 % of the sites

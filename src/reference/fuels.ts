@@ -1,5 +1,5 @@
 /** Energy in a litre of oil or LPG, and what turns a gas meter's volume into energy. */
-import type { Reference, Value } from '../model/reference.ts';
+import type { Reference, Value } from '../model/shapes/reference.ts';
 
 const FACTORS_2025 = 'UK Government GHG conversion factors for company reporting (DESNZ) 2025';
 

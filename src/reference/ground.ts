@@ -1,5 +1,5 @@
 /** The ground of Britain, and what arrays laid in it give. */
-import type { Reference } from '../model/reference.ts';
+import type { Reference } from '../model/shapes/reference.ts';
 
 const BUSBY_2015 = 'Busby 2015, UK shallow ground temperatures for ground coupled heat exchangers, QJEGH 48 (abstract)';
 const BUSBY_2011 = 'Busby, Kingdon and Williams 2011, QJEGH 44 (abstract)';

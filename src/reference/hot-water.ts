@@ -1,5 +1,5 @@
 /** Monthly rows of the hot-water method, SAP 10.2 Appendix J. */
-import type { Reference } from '../model/reference.ts';
+import type { Reference } from '../model/shapes/reference.ts';
 
 export const hotWater: Reference['hotWater'] = {
   /** Table J1, cold water from the mains, °C; the January value is confirmed by two published worksheets. Read. */

@@ -1,5 +1,5 @@
 /** Every fact about the outside world that the model is told, one file a topic, each value with its source. */
-import type { Reference } from '../model/reference.ts';
+import type { Reference } from '../model/shapes/reference.ts';
 import { carbonKgPerKWh } from './carbon.ts';
 import { regions } from './climate.ts';
 import { designTemperatures } from './design-temperatures.ts';

@@ -1,5 +1,5 @@
 /** Climate region of a postcode area; a district row overrides the row of the whole area. Channel Islands and Isle of Man are absent. */
-import type { PostcodeRule, Sourced } from '../model/reference.ts';
+import type { PostcodeRule, Sourced } from '../model/shapes/reference.ts';
 
 /** Holds for every row below. */
 export const postcodesSource: Sourced = {

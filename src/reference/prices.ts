@@ -3,7 +3,7 @@
  * what households paid under the Energy Price Guarantee; later rows the default-tariff cap, single rate.
  * Every quarter gives the published typical bill back within 1.50 pounds (tests/outside/prices.test.ts).
  */
-import type { LitrePrice, PriceQuarter, Reference, Sourced } from '../model/reference.ts';
+import type { LitrePrice, PriceQuarter, Reference, Sourced } from '../model/shapes/reference.ts';
 
 type Prices = readonly [pencePerKWh: number, standingPencePerDay: number];
 

@@ -1,5 +1,5 @@
 /** Points of a usual machine, for where no data sheet is at hand. */
-import type { Reference } from '../model/reference.ts';
+import type { Reference } from '../model/shapes/reference.ts';
 
 const CERTIFICATES =
   'declared EN 14825 certificates, statistics of an open certification data dump (2024): median COP at test point A';

@@ -4,7 +4,7 @@
  * R410A at 65 and 70 °C lies close under its critical point and is indicative only.
  * Class and warming potential: ISO 817 and the fourth assessment report of the IPCC, from memory.
  */
-import type { Refrigerants, SaturationRow } from '../model/cycle/refrigerant.ts';
+import type { Refrigerants, SaturationRow } from '../model/shapes/refrigerant.ts';
 
 /** °C, bubble bar, dew bar, latent kJ/kg, liquid kg/m³, vapour kg/m³, h liquid, h vapour, s vapour, five gains. */
 type Numbers = readonly number[];

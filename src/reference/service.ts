@@ -1,5 +1,5 @@
 /** What a yearly service costs, pounds. Custom of the trade, to be overwritten with the installer's own price. */
-import type { Reference, Value } from '../model/reference.ts';
+import type { Reference, Value } from '../model/shapes/reference.ts';
 
 const custom = (value: number): Value => ({
   value,

@@ -1,5 +1,5 @@
 /** Usual bands of what is read at a ground-source plant in steady running. A reading outside is a question, not a fault. */
-import type { Band, SiteBands } from '../model/site-readings/site-readings.ts';
+import type { Band, SiteBands } from '../model/shapes/site-readings.ts';
 
 const customary = (low: number | null, high: number | null): Band => ({
   low,

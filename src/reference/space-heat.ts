@@ -2,7 +2,7 @@
  * Heat for the rooms by floor area and age, kWh of delivered heat per m² and year, UK average climate.
  * A last resort where neither a record nor a heat loss is to hand, hence the wide spread.
  */
-import type { Reference } from '../model/reference.ts';
+import type { Reference } from '../model/shapes/reference.ts';
 
 const SOURCE =
   'Set by hand, from memory, around the mean metered gas use of British homes (13,200 kWh a year, NEED 2020 Annex A, read) ' +

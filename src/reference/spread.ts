@@ -1,5 +1,5 @@
 /** Relative standard deviations that the ranges rest on. */
-import type { Reference, Value } from '../model/reference.ts';
+import type { Reference, Value } from '../model/shapes/reference.ts';
 import { priceSpread } from '../model/tariff/price-spread.ts';
 import { quarters } from './prices.ts';
 

@@ -1,12 +1,12 @@
 /** What every screen of an open household reads and may do. The provider beside this file fills it. */
 import { createContext, useContext } from 'react';
 import type { OpenHousehold, PromiseSummary, Settings } from '../desk/contract.ts';
-import type { Appraisal } from '../model/appraisal/appraisal.ts';
-import type { BillCheck } from '../model/appraisal/promise.ts';
-import type { Evidence, Series } from '../model/evidence/evidence.ts';
-import type { Household } from '../model/household/household.ts';
-import type { CivilDate } from '../model/tariff/tariff.ts';
-import type { Working } from '../model/working.ts';
+import type { Appraisal } from '../model/shapes/appraisal.ts';
+import type { CivilDate } from '../model/shapes/dates.ts';
+import type { Evidence, Series } from '../model/shapes/evidence.ts';
+import type { Household } from '../model/shapes/household.ts';
+import type { BillCheck } from '../model/shapes/promise.ts';
+import type { Working } from '../model/shapes/working.ts';
 import type { Stage } from './routes.ts';
 
 export interface OpenDesk {

@@ -2,9 +2,9 @@
 
 import { useCallback, useMemo, useState } from 'react';
 import type { OpenHousehold, Settings } from '../desk/contract.ts';
-import { appraise } from '../model/appraisal/appraise.ts';
-import type { CivilDate } from '../model/tariff/tariff.ts';
-import type { Working } from '../model/working.ts';
+import { appraise } from '../model/appraise.ts';
+import type { CivilDate } from '../model/shapes/dates.ts';
+import type { Working } from '../model/shapes/working.ts';
 import { reference } from '../reference/index.ts';
 import { say } from '../words/say.ts';
 import { HouseholdContext, type OpenDesk } from './household-context.tsx';

@@ -1,6 +1,6 @@
 import { useEffect, useState } from 'react';
 import type { OpenHousehold, Settings } from '../desk/contract.ts';
-import type { CivilDate } from '../model/tariff/tariff.ts';
+import type { CivilDate } from '../model/shapes/dates.ts';
 import { say } from '../words/say.ts';
 import { call } from './desk.ts';
 import { HouseholdDesk } from './household-desk.tsx';

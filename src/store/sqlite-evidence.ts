@@ -2,7 +2,7 @@
 import type { Database } from 'better-sqlite3';
 import type { IntervalDays } from '../intake/intake.ts';
 import { toCivilDate, toDayNumber } from '../model/calendar/civil.ts';
-import type { Evidence } from '../model/evidence/evidence.ts';
+import type { Evidence } from '../model/shapes/evidence.ts';
 import { fromBlob, toBlob } from './day-blobs.ts';
 import { packFile, unpackFile } from './pack-file.ts';
 import type { Store } from './store.ts';

@@ -1,6 +1,6 @@
 /** Households in SQLite: one JSON document each, with a revision that counts up at every save. */
 import type { Database } from 'better-sqlite3';
-import type { Household } from '../model/household/household.ts';
+import type { Household } from '../model/shapes/household.ts';
 import type { HouseholdRow, Store, StoredHousehold } from './store.ts';
 
 type HouseholdPart = Pick<

@@ -1,6 +1,6 @@
 /** Promises and bill checks in SQLite. A promise is written once; a trigger refuses every change. */
 import type { Database } from 'better-sqlite3';
-import type { BillCheck, KeptPromise } from '../model/appraisal/promise.ts';
+import type { BillCheck, KeptPromise } from '../model/shapes/promise.ts';
 import type { Store } from './store.ts';
 
 type PromisePart = Pick<

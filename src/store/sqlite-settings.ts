@@ -1,6 +1,6 @@
 /** Settings and the shelf of tariffs in SQLite. */
 import type { Database } from 'better-sqlite3';
-import type { Tariff } from '../model/tariff/tariff.ts';
+import type { Tariff } from '../model/shapes/tariff.ts';
 import type { Store } from './store.ts';
 
 type SettingsPart = Pick<

@@ -4,10 +4,10 @@
  */
 
 import type { IntervalDays } from '../intake/intake.ts';
-import type { BillCheck, KeptPromise } from '../model/appraisal/promise.ts';
-import type { Evidence } from '../model/evidence/evidence.ts';
-import type { Household } from '../model/household/household.ts';
-import type { Tariff } from '../model/tariff/tariff.ts';
+import type { Evidence } from '../model/shapes/evidence.ts';
+import type { Household } from '../model/shapes/household.ts';
+import type { BillCheck, KeptPromise } from '../model/shapes/promise.ts';
+import type { Tariff } from '../model/shapes/tariff.ts';
 
 export interface StoredHousehold {
   readonly household: Household;

@@ -1,5 +1,5 @@
 /** A bill held against a promise: first whether it lies inside what was promised, then why it differs. */
-import type { BillCheck } from '../model/appraisal/promise.ts';
+import type { BillCheck } from '../model/shapes/promise.ts';
 import { listed, poundsRange, spokenPounds } from './numbers.ts';
 import { phrase, say } from './say.ts';
 

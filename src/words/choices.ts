@@ -1,6 +1,6 @@
 /** What an installer chose for a file, said in a row: "gas, in m³, day first". */
 import type { IntakeChoices } from '../intake/intake.ts';
-import type { SeriesRole } from '../model/evidence/evidence.ts';
+import type { SeriesRole } from '../model/shapes/evidence.ts';
 import { phrase, say } from './say.ts';
 import { carrierName } from './systems.ts';
 

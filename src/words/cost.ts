@@ -1,5 +1,5 @@
 /** What heating costs: the opening sentence and those around it. When the heat pump costs more, they say so as plainly. */
-import type { Appraisal, SystemResult, Versus } from '../model/appraisal/appraisal.ts';
+import type { Appraisal, SystemResult, Versus } from '../model/shapes/appraisal.ts';
 import { capitalised, factor, listed, pence, spokenPounds } from './numbers.ts';
 import { say } from './say.ts';
 import { savingRange } from './sure.ts';

@@ -1,5 +1,5 @@
 /** What drives the running cost, one thing at a time: each sentence from the model's own steps about what is shown. */
-import type { Figure } from '../model/appraisal/appraisal.ts';
+import type { Figure } from '../model/shapes/appraisal.ts';
 import type { Driver, DriverName, EmitterCase, WhatDrives } from '../model/what-drives/what-drives.ts';
 import { degrees, grouped, poundsRange, spokenPounds } from './numbers.ts';
 import { say } from './say.ts';

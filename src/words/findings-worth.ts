@@ -1,8 +1,9 @@
 /** What findings are worth: how often they are true, what can be missed, and what was not looked for. */
-import type { NotSeen } from '../model/appraisal/promise.ts';
-import type { FindingCode } from '../model/findings/finding.ts';
+
 import { SEEN_KW } from '../model/findings/heater.ts';
 import { DETECTOR_RATES, HEATER_FOUND, TRUE_FINDINGS } from '../model/findings/measured.ts';
+import type { FindingCode } from '../model/shapes/finding.ts';
+import type { NotSeen } from '../model/shapes/promise.ts';
 import { noReadingsSentence } from './findings.ts';
 import { listed } from './numbers.ts';
 import { say } from './say.ts';

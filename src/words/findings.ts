@@ -1,6 +1,6 @@
 /** What readings show, in words: what was seen, when, how sure, what it costs, what to ask and what to check. */
 import { addDays } from '../model/calendar/civil.ts';
-import type { AskCode, CautionCode, Finding, FindingCheckCode, FindingCode } from '../model/findings/finding.ts';
+import type { AskCode, CautionCode, Finding, FindingCheckCode, FindingCode } from '../model/shapes/finding.ts';
 import { grouped, longDate, percent, spokenKWh, spokenPounds } from './numbers.ts';
 import { phrase, say } from './say.ts';
 

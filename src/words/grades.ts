@@ -1,5 +1,5 @@
 /** The grades in words. Their shapes (filled, half-filled, open, dashed circle) are drawn by the charts. */
-import type { Grade } from '../model/working.ts';
+import type { Grade } from '../model/shapes/working.ts';
 import { phrase, say } from './say.ts';
 
 /** A stage or a field that has nothing yet is `missing`. */

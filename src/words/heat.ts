@@ -1,5 +1,5 @@
 /** How much heat the home needs, and how we know. */
-import type { Appraisal, Demand, DemandEstimate, DemandWay } from '../model/appraisal/appraisal.ts';
+import type { Appraisal, Demand, DemandEstimate, DemandWay } from '../model/shapes/appraisal.ts';
 import { capitalised, degrees, grouped, listed, longDate, percent, spokenCount, spokenKWh } from './numbers.ts';
 import { phrase, say } from './say.ts';
 import { carrierName } from './systems.ts';

@@ -1,6 +1,6 @@
 /** What stands below the picture inside the machine: whose it is, what is assumed, of which moment it speaks. */
 import { usualRefrigerant } from '../model/heat-pump/full/design-loop.ts';
-import type { Household } from '../model/household/household.ts';
+import type { Household } from '../model/shapes/household.ts';
 import { wholeDegrees } from './cycle.ts';
 import { gradeName } from './grades.ts';
 import { say } from './say.ts';

@@ -1,6 +1,7 @@
 /** The letter that answers a complaint: plain, exact and kind. */
-import type { BillCheck, CheckFinding } from '../model/appraisal/promise.ts';
+
 import { addDays } from '../model/calendar/civil.ts';
+import type { BillCheck, CheckFinding } from '../model/shapes/promise.ts';
 import { causeSentence, leftOverSentence, partsForDays, seasonSentence, verdictSentence } from './check.ts';
 import { askSentence, costOfFinding, homeSentence, sureShort } from './findings.ts';
 import { longDate } from './numbers.ts';

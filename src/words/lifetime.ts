@@ -1,5 +1,5 @@
 /** What the next years may bring, in words. Money far ahead is said roughly, and always with its range and its cautions. */
-import type { Lifetime, LifetimeNote, Payback } from '../model/lifetime/lifetime.ts';
+import type { Lifetime, LifetimeNote, Payback } from '../model/shapes/lifetime.ts';
 import { exactPercent, poundsRange, roundTo, spokenPounds } from './numbers.ts';
 import { phrase, say } from './say.ts';
 import { systemInSentence } from './systems.ts';

@@ -1,5 +1,5 @@
 /** What a log says of the machine's water, beside what is typed or assumed for it. */
-import type { Evidence, Series } from '../model/evidence/evidence.ts';
+import type { Evidence, Series } from '../model/shapes/evidence.ts';
 import { degrees, grouped } from './numbers.ts';
 import { say } from './say.ts';
 

@@ -1,6 +1,6 @@
 /** What the machine does with a unit of electricity, and how far that figure can be trusted. */
-import type { MachineResult } from '../model/appraisal/appraisal.ts';
-import type { Boundary } from '../model/household/household.ts';
+import type { MachineResult } from '../model/shapes/appraisal.ts';
+import type { Boundary } from '../model/shapes/household.ts';
 import { factor, grouped, spokenKWh, spokenRatio } from './numbers.ts';
 import { phrase, say } from './say.ts';
 

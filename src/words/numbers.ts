@@ -6,7 +6,7 @@ import { TZDate } from '@date-fns/tz';
 import { format, isSameYear, type Locale } from 'date-fns';
 import { de } from 'date-fns/locale/de';
 import { enGB } from 'date-fns/locale/en-GB';
-import type { CivilDate } from '../model/tariff/tariff.ts';
+import type { CivilDate } from '../model/shapes/dates.ts';
 import { type Currency, currency, type Language, language, phrase, say } from './say.ts';
 
 export const unknown = (): string => say('not known');

@@ -1,5 +1,5 @@
 /** Which prices the sums rest on, from when, and whether they are old. */
-import type { Appraisal } from '../model/appraisal/appraisal.ts';
+import type { Appraisal } from '../model/shapes/appraisal.ts';
 import { factor, listed, moneySign, monthSpan, pence } from './numbers.ts';
 import { currency, reword, say } from './say.ts';
 import { carrierName } from './systems.ts';

@@ -1,5 +1,5 @@
 /** What the numbers cannot settle, as sentences with likely reasons. One catalogue; a test holds the model's codes against it. */
-import type { Question } from '../model/appraisal/appraisal.ts';
+import type { Question } from '../model/shapes/appraisal.ts';
 import { wayName } from './heat.ts';
 import {
   capitalised,

@@ -4,7 +4,7 @@
  */
 import type { RemarkCode } from '../intake/remark-codes.ts';
 import { addDays, toDayNumber } from '../model/calendar/civil.ts';
-import type { Remark } from '../model/evidence/evidence.ts';
+import type { Remark } from '../model/shapes/evidence.ts';
 import { longDate } from './numbers.ts';
 import { language, phrase, reword, say, type Value } from './say.ts';
 

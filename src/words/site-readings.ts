@@ -1,5 +1,5 @@
 /** What the plant shows, in words: what was found, what it can mean, what to look at first. Never a certain diagnosis. */
-import type { CauseId, Caution, LikelyCause, Trade } from '../model/site-readings/likely-causes.ts';
+
 import type {
   ExpectedFrom,
   SiteField,
@@ -8,7 +8,8 @@ import type {
   SiteRemark,
   SiteUnit,
   SiteValue,
-} from '../model/site-readings/site-readings.ts';
+} from '../model/shapes/site-readings.ts';
+import type { CauseId, Caution, LikelyCause, Trade } from '../model/site-readings/likely-causes.ts';
 import { capitalised, grouped, listed } from './numbers.ts';
 import { phrase, reword, say } from './say.ts';
 

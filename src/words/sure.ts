@@ -1,5 +1,5 @@
 /** How sure we are, counted both ways, and what the answer hangs on. */
-import type { Appraisal, Versus } from '../model/appraisal/appraisal.ts';
+import type { Appraisal, Versus } from '../model/shapes/appraisal.ts';
 import { capitalised, listed, spokenPounds } from './numbers.ts';
 import { phrase, say } from './say.ts';
 import { systemInSentence } from './systems.ts';

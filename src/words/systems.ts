@@ -1,5 +1,5 @@
 /** Ways of heating, as they are named in tables and charts and as they stand inside a sentence. */
-import type { Carrier } from '../model/evidence/evidence.ts';
+import type { Carrier } from '../model/shapes/evidence.ts';
 import { phrase, say } from './say.ts';
 
 type Source = 'ground' | 'air';

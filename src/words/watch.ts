@@ -1,5 +1,5 @@
 /** What to watch in the first winter, and when to call. */
-import type { SystemResult } from '../model/appraisal/appraisal.ts';
+import type { SystemResult } from '../model/shapes/appraisal.ts';
 import { monthNames, spokenKWh, spokenPounds } from './numbers.ts';
 import { say } from './say.ts';
 

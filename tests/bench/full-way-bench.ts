@@ -1,11 +1,11 @@
 /** Speed of the machine's year by the half-hour, alone and inside the whole comparison. */
-import { appraise } from '../../src/model/appraisal/appraise.ts';
+import { appraise } from '../../src/model/appraise.ts';
 import { estimateDemand } from '../../src/model/demand/estimate-demand.ts';
 import { runYear } from '../../src/model/heat-pump/full/run-year.ts';
 import { settleFull } from '../../src/model/heat-pump/full/settle.ts';
 import { sweepEmitters } from '../../src/model/heat-pump/full/sweep.ts';
-import type { Household } from '../../src/model/household/household.ts';
-import { typicalYear } from '../../src/model/weather/typical-year.ts';
+import type { Household } from '../../src/model/shapes/household.ts';
+import { typicalYear } from '../../src/model/year/typical-year.ts';
 import { reference } from '../../src/reference/index.ts';
 import type { BenchRow } from './bench-row.ts';
 

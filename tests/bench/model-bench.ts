@@ -1,12 +1,12 @@
 /** Speed of the model: the whole comparison, its ranges, the energy signature, prices by the half-hour, the split of a gap. */
-import { appraise } from '../../src/model/appraisal/appraise.ts';
+import { appraise } from '../../src/model/appraise.ts';
 import { shapley } from '../../src/model/bill-gap/shapley.ts';
 import { type YearSlots, yearSlots } from '../../src/model/calendar/zone.ts';
 import { fitSignature } from '../../src/model/demand/signature.ts';
-import { emptyHousehold, type Household } from '../../src/model/household/household.ts';
 import { reckonLifetime } from '../../src/model/lifetime/reckon-lifetime.ts';
+import { emptyHousehold, type Household } from '../../src/model/shapes/household.ts';
+import type { Tariff } from '../../src/model/shapes/tariff.ts';
 import { rateBuckets, sumByBucket } from '../../src/model/tariff/price.ts';
-import type { Tariff } from '../../src/model/tariff/tariff.ts';
 import { reference } from '../../src/reference/index.ts';
 import type { BenchRow } from './bench-row.ts';
 import { fullWayBench } from './full-way-bench.ts';

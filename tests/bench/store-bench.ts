@@ -4,7 +4,7 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { createDesk } from '../../src/desk/desk.ts';
-import { emptyHousehold } from '../../src/model/household/household.ts';
+import { emptyHousehold } from '../../src/model/shapes/household.ts';
 import { openSqliteStore } from '../../src/store/sqlite-store.ts';
 import { type BenchRow, medianMs } from './bench-row.ts';
 import { startHost } from './host-process.ts';

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import type { BankHolidayDivision } from '../../src/model/calendar/bank-holiday-divisions.ts';
 import { bankHolidays, easterSunday } from '../../src/model/calendar/bank-holidays.ts';
 import { toCivilDate } from '../../src/model/calendar/civil.ts';
+import type { BankHolidayDivision } from '../../src/model/shapes/dates.ts';
 
 // Source of all dates: HM Government, www.gov.uk/bank-holidays (bank-holidays.json, divisions as named there), 2019 to 2028.
 const PUBLISHED: Readonly<Record<BankHolidayDivision, Readonly<Record<number, string>>>> = {

@@ -1,9 +1,9 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { readFile } from '../../src/intake/read-file.ts';
-import type { Bill } from '../../src/model/bill/bill.ts';
 import { checkBillSums } from '../../src/model/bill/check-bill-sums.ts';
-import type { Tariff } from '../../src/model/tariff/tariff.ts';
+import type { Bill } from '../../src/model/shapes/bill.ts';
+import type { Tariff } from '../../src/model/shapes/tariff.ts';
 import { readBill } from '../../src/screens/bill-sums/bill-draft.ts';
 import { draftOfBill } from '../../src/screens/bill-sums/draft-of-bill.ts';
 import { type Cell, serialOf, writeWorkbook } from '../unit/intake/write-workbook.ts';

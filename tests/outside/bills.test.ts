@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import type { Bill, BillAdjustment, BillMeter } from '../../src/model/bill/bill.ts';
 import { checkBillSums } from '../../src/model/bill/check-bill-sums.ts';
 import { energyOfUnits } from '../../src/model/bill/energy.ts';
 import { addDays, daysBetween } from '../../src/model/calendar/civil.ts';
-import type { Tariff } from '../../src/model/tariff/tariff.ts';
+import type { Bill, BillAdjustment, BillMeter } from '../../src/model/shapes/bill.ts';
+import type { Tariff } from '../../src/model/shapes/tariff.ts';
 import { gasKWh, times, vatIn, vatOn } from './pennies.ts';
 
 const GAS = { correction: 1.02264, imperialM3PerHundredCubicFeet: 2.83, calorificMJPerM3: 39.5 };

@@ -1,6 +1,6 @@
 /** Running costs against a published rule, worked examples at published prices, and the check values of the trade. */
 import { describe, expect, test } from 'vitest';
-import type { Household } from '../../src/model/household/household.ts';
+import type { Household } from '../../src/model/shapes/household.ts';
 import { makeHousehold, makeTariff, typed } from '../unit/appraisal/make-household.ts';
 import { compareBy, makeDemand } from '../unit/comparison/make-demand.ts';
 

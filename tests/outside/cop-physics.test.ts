@@ -10,7 +10,7 @@ import {
 import { carnotFraction, carnotLimit } from '../../src/model/heat-pump/full/rated-points.ts';
 import { runYear } from '../../src/model/heat-pump/full/run-year.ts';
 import { outputSurface, perHeatSurface, readSurface } from '../../src/model/heat-pump/full/surface.ts';
-import type { RatedPoint } from '../../src/model/household/household.ts';
+import type { RatedPoint } from '../../src/model/shapes/household.ts';
 import { binClimates } from '../../src/reference/en14825.ts';
 import { ratedPoints } from '../../src/reference/rated-points.ts';
 

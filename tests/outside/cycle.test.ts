@@ -2,10 +2,10 @@
 import { describe, expect, test } from 'vitest';
 import { reckonLoop } from '../../src/model/cycle/household-loop.ts';
 import { fromBarAbsolute } from '../../src/model/cycle/pressure.ts';
-import type { RefrigerantName } from '../../src/model/cycle/refrigerant.ts';
 import { pressureAt, temperatureAt } from '../../src/model/cycle/saturation.ts';
 import { type Cycle, reckonCycle } from '../../src/model/cycle/single-stage.ts';
 import { liquidEnthalpy, vapourAt } from '../../src/model/cycle/states.ts';
+import type { RefrigerantName } from '../../src/model/shapes/refrigerant.ts';
 import { refrigerants } from '../../src/reference/refrigerants.ts';
 
 function cycleOf(

@@ -10,9 +10,9 @@ import { estimateDemand } from '../../src/model/demand/estimate-demand.ts';
 import { predictUse } from '../../src/model/demand/predict-year.ts';
 import { degreesPerDay, fitSignature } from '../../src/model/demand/signature.ts';
 import type { SignatureData } from '../../src/model/demand/signature-data.ts';
-import type { Series } from '../../src/model/evidence/evidence.ts';
-import { emptyHousehold } from '../../src/model/household/household.ts';
-import { typicalYear } from '../../src/model/weather/typical-year.ts';
+import type { Series } from '../../src/model/shapes/evidence.ts';
+import { emptyHousehold } from '../../src/model/shapes/household.ts';
+import { typicalYear } from '../../src/model/year/typical-year.ts';
 import { reference } from '../../src/reference/index.ts';
 
 const folder = resolve(import.meta.dirname, '../../../shared/reference/open-data');

@@ -9,7 +9,7 @@ import { fitLine } from '../../src/model/demand/least-squares.ts';
 import { peopleOfFloorArea } from '../../src/model/demand/occupancy.ts';
 import { habitsOfRecord } from '../../src/model/demand/predict-span.ts';
 import { fitSignatureAt } from '../../src/model/demand/signature.ts';
-import { emptyHousehold } from '../../src/model/household/household.ts';
+import { emptyHousehold } from '../../src/model/shapes/household.ts';
 import { hotWater } from '../../src/reference/hot-water.ts';
 
 const sum = (values: readonly number[]) => values.reduce((total, v) => total + v, 0);

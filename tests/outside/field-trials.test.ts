@@ -1,8 +1,8 @@
 /** Field factors and the spread of a designer's figure against published field trials. */
 import { describe, expect, test } from 'vitest';
+import { multiplierAt } from '../../src/model/chance/multiplier.ts';
+import { normalDraws } from '../../src/model/chance/normals.ts';
 import { reckonMachine } from '../../src/model/heat-pump/quick-factors.ts';
-import { multiplierAt } from '../../src/model/uncertainty/multiplier.ts';
-import { normalDraws } from '../../src/model/uncertainty/normals.ts';
 import { reference } from '../../src/reference/index.ts';
 import { makeHousehold, typed } from '../unit/appraisal/make-household.ts';
 import { makeDemand } from '../unit/comparison/make-demand.ts';

@@ -7,7 +7,7 @@ import {
   degreeDaysFromMeans,
   degreeDaysHitchin,
 } from '../../src/model/weather/degree-days.ts';
-import { typicalYear } from '../../src/model/weather/typical-year.ts';
+import { typicalYear } from '../../src/model/year/typical-year.ts';
 import { regions } from '../../src/reference/climate.ts';
 
 const hitchinYear = (monthlyMeanC: readonly number[], baseC = 15.5) =>

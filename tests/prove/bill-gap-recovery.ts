@@ -1,10 +1,11 @@
 /** How well the split finds the causes again, over made households of which each cause is known, by what was metered. */
-import type { BillCheck, BillCheckInput } from '../../src/model/appraisal/promise.ts';
+
 import { checkBill } from '../../src/model/bill-gap/check-bill.ts';
 import { withEvidence } from '../../src/model/bill-gap/read-evidence.ts';
 import { toCivilDate } from '../../src/model/calendar/civil.ts';
-import type { Series } from '../../src/model/evidence/evidence.ts';
 import type { MeterReadings } from '../../src/model/findings/meter-days.ts';
+import type { Series } from '../../src/model/shapes/evidence.ts';
+import type { BillCheck, BillCheckInput } from '../../src/model/shapes/promise.ts';
 import { reference } from '../../src/reference/index.ts';
 import { billOf, drawGapCase, type GapCase, sumOf } from './gap-case.ts';
 import { type TrueParts, trueParts } from './gap-truth.ts';

@@ -3,8 +3,8 @@
  * home's record, fitted on one year and asked for the months outside it.
  */
 import { estimateDemand } from '../../src/model/demand/estimate-demand.ts';
-import { emptyHousehold } from '../../src/model/household/household.ts';
-import { typicalYear } from '../../src/model/weather/typical-year.ts';
+import { emptyHousehold } from '../../src/model/shapes/household.ts';
+import { typicalYear } from '../../src/model/year/typical-year.ts';
 import { reference } from '../../src/reference/index.ts';
 import { byMonth, fitDays, held } from './demand/hold.ts';
 import { KINDS, type Kind, type MadeDay, madeHome } from './demand/home.ts';

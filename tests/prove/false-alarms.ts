@@ -3,8 +3,8 @@
  * Each household has each effect with a chance of its own, so that a detector is tried among all the others' effects.
  */
 import { findInReadings } from '../../src/model/findings/find-in-readings.ts';
-import type { Finding, FindingCode } from '../../src/model/findings/finding.ts';
 import { DETECTOR_RATES, HEATER_FOUND } from '../../src/model/findings/measured.ts';
+import type { Finding, FindingCode } from '../../src/model/shapes/finding.ts';
 import { drawCase, type MadeCase } from './finding-case.ts';
 import type { ProofTable } from './table.ts';
 

@@ -1,10 +1,10 @@
 /** A made household as the detectors meet it: some meters, a thermometer that is a little off, bills by the month. */
 import { toCivilDate, toDayNumber } from '../../src/model/calendar/civil.ts';
-import type { EvidencePeriod, Series } from '../../src/model/evidence/evidence.ts';
 import type { FindingsInput } from '../../src/model/findings/find-in-readings.ts';
 import type { MeterReadings } from '../../src/model/findings/meter-days.ts';
 import { registersOf, type TwoRegisters } from '../../src/model/findings/two-registers.ts';
-import type { TariffVersion } from '../../src/model/tariff/tariff.ts';
+import type { EvidencePeriod, Series } from '../../src/model/shapes/evidence.ts';
+import type { TariffVersion } from '../../src/model/shapes/tariff.ts';
 import { type Chance, chanceOf } from './chance.ts';
 import { type MadeEffects, type MadeHome, type MadeRecord, makeRecord } from './made-home.ts';
 

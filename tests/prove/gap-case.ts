@@ -1,11 +1,11 @@
 /** A made promise and a made bill after it, with every cause of the difference known. */
-import { appraise } from '../../src/model/appraisal/appraise.ts';
-import type { BillCheckInput, KeptPromise } from '../../src/model/appraisal/promise.ts';
+import { appraise } from '../../src/model/appraise.ts';
 import { heatPumpOf, type PromisedDays, promisedDays } from '../../src/model/bill-gap/promised-days.ts';
 import { toCivilDate, toDayNumber } from '../../src/model/calendar/civil.ts';
-import { emptyHousehold, type Household } from '../../src/model/household/household.ts';
-import type { Tariff } from '../../src/model/tariff/tariff.ts';
-import { typicalYear } from '../../src/model/weather/typical-year.ts';
+import { emptyHousehold, type Household } from '../../src/model/shapes/household.ts';
+import type { BillCheckInput, KeptPromise } from '../../src/model/shapes/promise.ts';
+import type { Tariff } from '../../src/model/shapes/tariff.ts';
+import { typicalYear } from '../../src/model/year/typical-year.ts';
 import { reference } from '../../src/reference/index.ts';
 import { type Chance, chanceOf } from './chance.ts';
 import { factorAt, type MadeHome, type MadeRecord, makeRecord } from './made-home.ts';

@@ -6,7 +6,7 @@
 import { heatPumpOf } from '../../src/model/bill-gap/promised-days.ts';
 import { shapley } from '../../src/model/bill-gap/shapley.ts';
 import { toDayNumber } from '../../src/model/calendar/civil.ts';
-import { typicalYear } from '../../src/model/weather/typical-year.ts';
+import { typicalYear } from '../../src/model/year/typical-year.ts';
 import { reference } from '../../src/reference/index.ts';
 import { bandShares, type GapCase, sumOf } from './gap-case.ts';
 import { promisedRatesFor } from './gap-prices.ts';

@@ -2,11 +2,12 @@
  * Seasonal factors of many typical British homes, worked out by the half-hour, beside those measured in the field.
  * How the homes are spread is a judgement made from what installers see; nothing in it is fitted to the answer.
  */
+
+import { normalQuantile, Z90 } from '../../src/model/chance/normal-quantile.ts';
 import { estimateDemand } from '../../src/model/demand/estimate-demand.ts';
 import { reckonFullMachine } from '../../src/model/heat-pump/full/full-machine.ts';
-import { emptyHousehold, type Given, type Household, type RatedPoint } from '../../src/model/household/household.ts';
-import { normalQuantile, Z90 } from '../../src/model/uncertainty/normal-quantile.ts';
-import { typicalYear } from '../../src/model/weather/typical-year.ts';
+import { emptyHousehold, type Given, type Household, type RatedPoint } from '../../src/model/shapes/household.ts';
+import { typicalYear } from '../../src/model/year/typical-year.ts';
 import { reference } from '../../src/reference/index.ts';
 
 /** A generator of even numbers from 0 to 1, the same for the same seed (mulberry32, public domain). */

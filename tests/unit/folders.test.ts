@@ -91,4 +91,25 @@ describe('the folder rule', () => {
     for (const file of files) visit(file, []);
     expect(cycles).toEqual([]);
   });
+
+  for (const area of ['src/model']) {
+    test(`the rooms of ${area}: arrows only to rooms above in its README`, () => {
+      const rooms = [...readFileSync(join(root, area, 'README.md'), 'utf8').matchAll(/^\d+\. `([^`]+)`/gm)].map(
+        (m) => m[1]!,
+      );
+      const roomOf = (file: string) => dirname(relative(area, file).replaceAll('\\', '/'));
+      const breaches = sourceFiles(area).flatMap((file) => {
+        if (!rooms.includes(roomOf(file))) return [`${roomOf(file)} is not listed in ${area}/README.md`];
+        return importsOf(file)
+          .filter((name) => name.startsWith('.'))
+          .map((name) => inProject(file, name))
+          .filter(
+            (target) => target.startsWith(`${area}/`) && rooms.indexOf(roomOf(target)) > rooms.indexOf(roomOf(file)),
+          )
+          .map((target) => `${file} imports ${target}`);
+      });
+      expect(breaches).toEqual([]);
+      expect(rooms.length).toBe(new Set(sourceFiles(area).map(roomOf)).size);
+    });
+  }
 });

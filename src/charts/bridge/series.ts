@@ -1,6 +1,6 @@
 /** From promised to paid: each step starts where the last one ended. */
-import type { BillCheck } from '../../model/appraisal/promise.ts';
-import type { Grade } from '../../model/working.ts';
+import type { BillCheck } from '../../model/shapes/promise.ts';
+import type { Grade } from '../../model/shapes/working.ts';
 import { partName, partsForDays, promisedForDays } from '../../words/check.ts';
 import { say } from '../../words/say.ts';
 

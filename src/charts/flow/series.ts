@@ -1,6 +1,7 @@
 /** Heat of a year from ground and meter through the machine to rooms and taps, kWh. */
-import type { Appraisal } from '../../model/appraisal/appraisal.ts';
-import { findSideBySide } from '../../model/appraisal/beside.ts';
+
+import { findSideBySide } from '../../model/comparison/beside.ts';
+import type { Appraisal } from '../../model/shapes/appraisal.ts';
 
 export interface FlowInput {
   readonly meterKWh: number;

@@ -1,6 +1,7 @@
 /** A band for what was promised in the weather that came, a short dashed line for a usual year, a mark for the meter. */
-import type { FollowedMonth } from '../../model/appraisal/promise.ts';
+
 import { monthOf, yearOf } from '../../model/calendar/civil.ts';
+import type { FollowedMonth } from '../../model/shapes/promise.ts';
 import { shortMonthNames, spokenCount } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 import { axisFor, placeOn } from '../frame/scale.ts';

@@ -1,5 +1,5 @@
 /** Twelve months in two parts, one on the other: heat of rooms and hot water, or what a system costs. */
-import type { Appraisal, SystemResult } from '../../model/appraisal/appraisal.ts';
+import type { Appraisal, SystemResult } from '../../model/shapes/appraisal.ts';
 import { say } from '../../words/say.ts';
 
 export interface MonthPart {

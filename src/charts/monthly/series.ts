@@ -1,5 +1,5 @@
 /** Cost by month of the heat pump beside what it is held against. */
-import type { Appraisal, SystemResult } from '../../model/appraisal/appraisal.ts';
+import type { Appraisal, SystemResult } from '../../model/shapes/appraisal.ts';
 import { pairOf } from '../../words/cost.ts';
 import { monthNames } from '../../words/numbers.ts';
 import { systemName } from '../../words/systems.ts';

@@ -1,5 +1,5 @@
 /** Readings of a file as a line over local time; what is missing stays a gap. */
-import { type Carrier, isTemperature } from '../../model/evidence/evidence.ts';
+import { type Carrier, isTemperature } from '../../model/shapes/evidence.ts';
 import type { Reading } from '../../model/thin/thin-readings.ts';
 
 export interface ReadingsSeries {

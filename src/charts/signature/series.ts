@@ -1,5 +1,5 @@
 /** Use by day against the outdoor temperature, with the line that was laid through it. */
-import type { HouseChange, Signature, SignaturePart } from '../../model/appraisal/appraisal.ts';
+import type { HouseChange, Signature, SignaturePart } from '../../model/shapes/appraisal.ts';
 
 export interface SignatureSeries {
   readonly carrier: string;

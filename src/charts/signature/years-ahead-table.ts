@@ -1,5 +1,5 @@
 /** What the meter should show in a mild, a typical and a cold year, each with its range. */
-import type { YearAhead } from '../../model/appraisal/appraisal.ts';
+import type { YearAhead } from '../../model/shapes/appraisal.ts';
 import { grouped } from '../../words/numbers.ts';
 import { phrase, say } from '../../words/say.ts';
 import type { ChartTable } from '../frame/chart-table.tsx';

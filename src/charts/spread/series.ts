@@ -1,6 +1,6 @@
 /** Yearly cost of each way of heating, as rows sorted by cost; what is not known comes last and stays open. */
-import type { Appraisal, SystemResult } from '../../model/appraisal/appraisal.ts';
-import type { Grade } from '../../model/working.ts';
+import type { Appraisal, SystemResult } from '../../model/shapes/appraisal.ts';
+import type { Grade } from '../../model/shapes/working.ts';
 import { systemName } from '../../words/systems.ts';
 
 export interface SpreadRow {

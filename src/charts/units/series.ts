@@ -1,4 +1,4 @@
-import type { Appraisal } from '../../model/appraisal/appraisal.ts';
+import type { Appraisal } from '../../model/shapes/appraisal.ts';
 import type { UnitsInput } from './layout.ts';
 
 /** What the heat pump buys and makes in a typical year. */

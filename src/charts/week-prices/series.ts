@@ -1,9 +1,9 @@
 /** The price of every half-hour of a week, as one version of a tariff has it. */
 import { monthOf, toDayNumber, weekdayIndex } from '../../model/calendar/civil.ts';
+import type { PriceSeries, TariffVersion } from '../../model/shapes/tariff.ts';
 import { bandAt } from '../../model/tariff/band-times.ts';
 import { inclVat } from '../../model/tariff/price.ts';
 import { sortIntoClasses } from '../../model/tariff/price-classes.ts';
-import type { PriceSeries, TariffVersion } from '../../model/tariff/tariff.ts';
 
 export interface WeekPrices {
   /** 336 half-hours from Monday midnight on, and one entry past the end so that the last step has its width. */

@@ -1,4 +1,4 @@
-import type { Lifetime } from '../../model/lifetime/lifetime.ts';
+import type { Lifetime } from '../../model/shapes/lifetime.ts';
 import { lifetimeSentence } from '../../words/lifetime.ts';
 import { say } from '../../words/say.ts';
 

@@ -1,5 +1,5 @@
 /** What has been paid in all by each year: the heat pump beside what it is held against. */
-import type { Lifetime, YearPoint } from '../../model/lifetime/lifetime.ts';
+import type { Lifetime, YearPoint } from '../../model/shapes/lifetime.ts';
 import { systemName } from '../../words/systems.ts';
 
 export interface YearsLine {

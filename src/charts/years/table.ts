@@ -1,4 +1,4 @@
-import type { YearPoint } from '../../model/lifetime/lifetime.ts';
+import type { YearPoint } from '../../model/shapes/lifetime.ts';
 import { exactPounds } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 import type { ChartTable } from '../frame/chart-table.tsx';

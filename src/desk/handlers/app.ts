@@ -1,5 +1,5 @@
 import { join } from 'node:path';
-import { MODEL_VERSION } from '../../model/appraisal/appraise.ts';
+import { MODEL_VERSION } from '../../model/appraise.ts';
 import { Settings } from '../contract.ts';
 import { settleLogo } from '../logo.ts';
 import type { DeskContext, Handlers } from '../ports.ts';

@@ -1,6 +1,6 @@
 import type { IntervalDays } from '../../intake/intake.ts';
 import { stageOf } from '../../intake/progress.ts';
-import type { Evidence, Remark, Series } from '../../model/evidence/evidence.ts';
+import type { Evidence, Remark, Series } from '../../model/shapes/evidence.ts';
 import { StoreFault } from '../../store/store-fault.ts';
 import { say } from '../../words/say.ts';
 import { DeskError } from '../contract.ts';

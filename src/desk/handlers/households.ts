@@ -1,4 +1,4 @@
-import { emptyHousehold } from '../../model/household/household.ts';
+import { emptyHousehold } from '../../model/shapes/household.ts';
 import type { HouseholdRow } from '../../store/store.ts';
 import { say } from '../../words/say.ts';
 import { refuseFaultyTariffs } from '../check-tariffs.ts';

@@ -1,6 +1,6 @@
 import { renderLeaveBehind } from '../../leave-behind/leave-behind.tsx';
 import { leaveBehindCsv } from '../../leave-behind/leave-behind-csv.ts';
-import type { KeptPromise } from '../../model/appraisal/promise.ts';
+import type { KeptPromise } from '../../model/shapes/promise.ts';
 import { inMoneyOf, say } from '../../words/say.ts';
 import type { FileOut } from '../contract.ts';
 import { fileNameOf, toFileOut } from '../file-out.ts';

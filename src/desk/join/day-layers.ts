@@ -1,7 +1,7 @@
 /** Readings of several imports laid over each other, the newest on top, one layer for each length of reading. */
 import type { IntervalDays } from '../../intake/intake.ts';
 import { toDayNumber } from '../../model/calendar/civil.ts';
-import type { Series } from '../../model/evidence/evidence.ts';
+import type { Series } from '../../model/shapes/evidence.ts';
 import type { Member } from './group-series.ts';
 
 export type ReadIntervals = (seriesId: string) => IntervalDays | undefined;

@@ -1,5 +1,5 @@
 /** Series of several imports that are of the same register: same carrier, same role, same name of the register. */
-import type { Evidence, Series } from '../../model/evidence/evidence.ts';
+import type { Evidence, Series } from '../../model/shapes/evidence.ts';
 import { registerName } from './register-name.ts';
 
 export interface Member {

@@ -2,7 +2,7 @@
  * Evidence as the model takes it. An overlapping file counts no day twice: where imports of one register differ, the
  * newest says what counts; where they agree, they are simply the same. Taking the newer one back brings the older again.
  */
-import type { Evidence, Series } from '../../model/evidence/evidence.ts';
+import type { Evidence, Series } from '../../model/shapes/evidence.ts';
 import type { ReadIntervals } from './day-layers.ts';
 import { groupSeries } from './group-series.ts';
 import { joinPeriods } from './join-periods.ts';

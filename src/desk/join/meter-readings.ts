@@ -1,9 +1,9 @@
 /** The half-hours or hours of the electricity meters, joined over the imports, as the detectors take them. */
 import { toCivilDate } from '../../model/calendar/civil.ts';
-import type { Evidence, Series } from '../../model/evidence/evidence.ts';
 import { seriesByMeter } from '../../model/evidence/register-hours.ts';
 import { splitMeter } from '../../model/evidence/sum-registers.ts';
 import type { MeterReadings } from '../../model/findings/meter-days.ts';
+import type { Evidence, Series } from '../../model/shapes/evidence.ts';
 import type { Store } from '../../store/store.ts';
 import { findHousehold } from '../find.ts';
 import type { WholeHousehold } from '../household-file.ts';

@@ -1,5 +1,5 @@
 /** The series of a stored household, joined over its imports. */
-import type { Series } from '../../model/evidence/evidence.ts';
+import type { Series } from '../../model/shapes/evidence.ts';
 import type { Store } from '../../store/store.ts';
 import { findHousehold } from '../find.ts';
 import type { WholeHousehold } from '../household-file.ts';

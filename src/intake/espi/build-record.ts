@@ -1,5 +1,5 @@
 /** One record of open meter data as a series: readings in their slots, days, or periods, by the length of its intervals. */
-import type { Series } from '../../model/evidence/evidence.ts';
+import type { Series } from '../../model/shapes/evidence.ts';
 import type { ZoneTable } from '../clock/zone-table.ts';
 import type { IntakeChoices, IntakeContext, IntervalDays } from '../intake.ts';
 import { dayPicture, daySeries } from '../periods/day-series.ts';

@@ -1,5 +1,5 @@
 /** What a record of open meter data is of: carrier, role, unit and kWh in one of its values. */
-import type { Carrier, SeriesRole } from '../../model/evidence/evidence.ts';
+import type { Carrier, SeriesRole } from '../../model/shapes/evidence.ts';
 import type { EnergyUnit, IntakeChoices, IntakeContext } from '../intake.ts';
 import type { Quantity } from '../layout/settle-unit.ts';
 import { kWhPerUnit } from '../units.ts';

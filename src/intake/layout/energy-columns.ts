@@ -1,5 +1,5 @@
 /** Which columns hold the energy, litres or degrees, and what each is of. */
-import type { Carrier, SeriesRole } from '../../model/evidence/evidence.ts';
+import type { Carrier, SeriesRole } from '../../model/shapes/evidence.ts';
 import type { EnergyUnit, IntakeChoices } from '../intake.ts';
 import type { RemarkBook } from '../remark-book.ts';
 import { type ColumnFacts, isMoneyColumn, isNumberColumn } from './column-facts.ts';

@@ -1,5 +1,5 @@
 /** Settles what a column is of and in which unit: as written, else from its size, and says what was guessed. */
-import { type Carrier, isTemperature, type SeriesRole } from '../../model/evidence/evidence.ts';
+import { type Carrier, isTemperature, type SeriesRole } from '../../model/shapes/evidence.ts';
 import type { EnergyUnit, IntakeChoices, IntakeContext } from '../intake.ts';
 import type { RemarkBook } from '../remark-book.ts';
 import { isVolumeOfGas, kWhPerUnit, LEAST_KWH_A_DAY, MOST_KWH_A_DAY } from '../units.ts';

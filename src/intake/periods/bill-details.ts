@@ -1,4 +1,6 @@
 /** Bills as the rows of a file print them: readings, units, prices, standing charge, VAT, discounts and total. */
+
+import { toCivilDate } from '../../model/calendar/civil.ts';
 import {
   Bill,
   type BillAdjustment,
@@ -7,8 +9,7 @@ import {
   type FiledBill,
   type MeterUnit,
   type ReadingKind,
-} from '../../model/bill/bill.ts';
-import { toCivilDate } from '../../model/calendar/civil.ts';
+} from '../../model/shapes/bill.ts';
 import type { Dates } from '../dates/read-dates.ts';
 import { type BillPart, registerWord } from '../layout/bill-headings.ts';
 import { type ColumnFacts, isMarkColumn, isNumberColumn, isWordColumn } from '../layout/column-facts.ts';

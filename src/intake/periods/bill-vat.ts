@@ -1,5 +1,5 @@
 /** Whether the prices on a bill hold VAT already. */
-import type { Bill } from '../../model/bill/bill.ts';
+import type { Bill } from '../../model/shapes/bill.ts';
 
 /** On domestic fuel and power; VAT Notice 701/19. */
 const DOMESTIC_VAT = 0.05;

@@ -1,6 +1,6 @@
 /** Values by civil day as a series: energies as they are, temperatures as means. */
 import { toCivilDate } from '../../model/calendar/civil.ts';
-import { isTemperature, type Series } from '../../model/evidence/evidence.ts';
+import { isTemperature, type Series } from '../../model/shapes/evidence.ts';
 import type { IntakeChoices } from '../intake.ts';
 import type { Quantity } from '../layout/settle-unit.ts';
 import { remarkFilled } from '../readings/remark-filled.ts';

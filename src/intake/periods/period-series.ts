@@ -1,6 +1,6 @@
 /** Bills, meter-reading periods and deliveries as a series of periods, with holes and overlaps named. */
 import { toCivilDate } from '../../model/calendar/civil.ts';
-import { type EvidencePeriod, isTemperature, type Series } from '../../model/evidence/evidence.ts';
+import { type EvidencePeriod, isTemperature, type Series } from '../../model/shapes/evidence.ts';
 import type { Quantity } from '../layout/settle-unit.ts';
 import { MAX_HOUSE_KW } from '../readings/screen-values.ts';
 import type { RemarkBook } from '../remark-book.ts';

@@ -4,7 +4,7 @@
  */
 
 import { localStamp } from '../../model/calendar/zone.ts';
-import { isTemperature, type Series } from '../../model/evidence/evidence.ts';
+import { isTemperature, type Series } from '../../model/shapes/evidence.ts';
 import { type ClockSettled, settleClock } from '../clock/settle-clock.ts';
 import { toInstants } from '../clock/to-instants.ts';
 import { type ZoneTable, zoneTable } from '../clock/zone-table.ts';

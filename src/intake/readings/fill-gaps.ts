@@ -3,7 +3,7 @@
  * weekday of the four weeks before and after. What is filled is listed, and counts as estimated.
  */
 import { toCivilDate } from '../../model/calendar/civil.ts';
-import type { Series } from '../../model/evidence/evidence.ts';
+import type { Series } from '../../model/shapes/evidence.ts';
 import type { ZoneTable } from '../clock/zone-table.ts';
 import type { Placed, PlacedDay } from './place-readings.ts';
 

@@ -1,5 +1,5 @@
 /** Takes out what no house can have used and no weather can have been; each with its line and its effect. */
-import type { Carrier } from '../../model/evidence/evidence.ts';
+import type { Carrier } from '../../model/shapes/evidence.ts';
 import type { RemarkBook } from '../remark-book.ts';
 
 /** No British house fuse or domestic gas meter passes more for long: 50 kW. Common practice, no source. */

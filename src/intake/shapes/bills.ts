@@ -1,5 +1,5 @@
 /** One bill or month a row: from, to and what was used between, or the label of a month or quarter. */
-import { isTemperature } from '../../model/evidence/evidence.ts';
+import { isTemperature } from '../../model/shapes/evidence.ts';
 import { readDates, settleDayFirst } from '../dates/read-dates.ts';
 import type { ColumnFacts } from '../layout/column-facts.ts';
 import { commonUnit, quantityColumns, seriesColumns } from '../layout/energy-columns.ts';

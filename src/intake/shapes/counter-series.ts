@@ -1,6 +1,6 @@
 /** One counter of a file as a series: of intervals, days or periods, by how far its readings are apart. */
 import { toCivilDate } from '../../model/calendar/civil.ts';
-import type { Series } from '../../model/evidence/evidence.ts';
+import type { Series } from '../../model/shapes/evidence.ts';
 import { zoneTable } from '../clock/zone-table.ts';
 import type { Dates } from '../dates/read-dates.ts';
 import type { IntakeChoices, IntervalDays } from '../intake.ts';

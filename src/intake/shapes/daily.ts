@@ -1,7 +1,7 @@
 /** One day a row: a date and what was used on it, or its mean, highest and lowest temperature. */
 
 import { toCivilDate } from '../../model/calendar/civil.ts';
-import { isTemperature } from '../../model/evidence/evidence.ts';
+import { isTemperature } from '../../model/shapes/evidence.ts';
 import { zoneTable } from '../clock/zone-table.ts';
 import { type Dates, readDates, settleDayFirst } from '../dates/read-dates.ts';
 import { type ColumnFacts, isNumberColumn } from '../layout/column-facts.ts';

@@ -1,5 +1,5 @@
 /** One reading a row: a stamp and a value, every few minutes to every few hours. */
-import { isTemperature } from '../../model/evidence/evidence.ts';
+import { isTemperature } from '../../model/shapes/evidence.ts';
 import { readDates, settleDayFirst } from '../dates/read-dates.ts';
 import type { IntakeChoices } from '../intake.ts';
 import { isMarkColumn, isNumberColumn, isWordColumn } from '../layout/column-facts.ts';

@@ -1,5 +1,5 @@
 /** What a shape of file has to answer. One shape, one file, registered in `index.ts`. */
-import type { Series } from '../../model/evidence/evidence.ts';
+import type { Series } from '../../model/shapes/evidence.ts';
 import type { IntakeChoices, IntakeContext, IntervalDays } from '../intake.ts';
 import type { Sheet } from '../layout/sheet.ts';
 import type { RemarkBook } from '../remark-book.ts';

@@ -4,7 +4,7 @@
  */
 import { toCivilDate } from '../../model/calendar/civil.ts';
 import { localDay, minutesInDay, startOfDay } from '../../model/calendar/zone.ts';
-import { Tariff } from '../../model/tariff/tariff.ts';
+import { Tariff } from '../../model/shapes/tariff.ts';
 import { readStamp } from '../dates/read-stamp.ts';
 import { createStampReader, READ } from '../dates/stamp-reader.ts';
 import { isMissing, readAwkwardNumber } from '../numbers/read-number.ts';

@@ -4,7 +4,7 @@
  * the rest of the day; a band named twice has two windows.
  */
 import { toCivilDate } from '../../model/calendar/civil.ts';
-import { Tariff, type TariffBand, type TariffVersion, type TariffWindow } from '../../model/tariff/tariff.ts';
+import { Tariff, type TariffBand, type TariffVersion, type TariffWindow } from '../../model/shapes/tariff.ts';
 import { readStamp } from '../dates/read-stamp.ts';
 import { createStampReader, READ } from '../dates/stamp-reader.ts';
 import { isMissing, readAwkwardNumber } from '../numbers/read-number.ts';

@@ -1,6 +1,6 @@
 /** Times, days and months of a tariff row in words or numbers. */
 import { WEEKDAYS } from '../../model/calendar/civil.ts';
-import type { Weekday } from '../../model/tariff/tariff.ts';
+import type { Weekday } from '../../model/shapes/dates.ts';
 import { monthOfName } from '../dates/month-names.ts';
 import { readClock } from '../dates/read-clock.ts';
 

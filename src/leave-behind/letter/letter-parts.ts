@@ -1,8 +1,9 @@
 /** What the letter speaks of, found once. */
-import type { BillCheck, KeptPromise } from '../../model/appraisal/promise.ts';
+
 import { civilDateOf } from '../../model/calendar/instant.ts';
-import type { Household } from '../../model/household/household.ts';
-import type { CivilDate } from '../../model/tariff/tariff.ts';
+import type { CivilDate } from '../../model/shapes/dates.ts';
+import type { Household } from '../../model/shapes/household.ts';
+import type { BillCheck, KeptPromise } from '../../model/shapes/promise.ts';
 import type { DocumentSettings } from '../parts.ts';
 
 export interface LetterParts {

@@ -1,9 +1,9 @@
 /** What the last visit to the plant found: hints in order of likelihood, never a diagnosis. */
-import { heatOfHousehold } from '../../model/appraisal/heat-of-household.ts';
+import { heatOfHousehold } from '../../model/heat-of-household.ts';
 import { designLoop } from '../../model/heat-pump/full/design-loop.ts';
+import type { SiteVisit } from '../../model/shapes/site-readings.ts';
 import { checkSite } from '../../model/site-readings/check-site.ts';
 import { ownMachine } from '../../model/site-readings/expected-cop.ts';
-import type { SiteVisit } from '../../model/site-readings/site-readings.ts';
 import { toJudge } from '../../model/site-readings/to-judge.ts';
 import { reference } from '../../reference/index.ts';
 import { siteTables } from '../../reference/site-tables.ts';

@@ -3,7 +3,7 @@ import { Reworded } from '../../charts/reworded.tsx';
 import { DayPicture } from '../../charts/typical-day/picture.tsx';
 import { daySentence } from '../../charts/typical-day/sentence.ts';
 import { daySeries } from '../../charts/typical-day/series.ts';
-import type { CheckFinding } from '../../model/appraisal/promise.ts';
+import type { CheckFinding } from '../../model/shapes/promise.ts';
 import { causeName, checkCaution, insideOf, nextSentence } from '../../words/check.ts';
 import {
   askSentence,

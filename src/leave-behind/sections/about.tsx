@@ -1,6 +1,6 @@
 import { Reworded } from '../../charts/reworded.tsx';
 import { Said } from '../../charts/said.tsx';
-import type { Appraisal } from '../../model/appraisal/appraisal.ts';
+import type { Appraisal } from '../../model/shapes/appraisal.ts';
 import { degrees, grouped, longDate } from '../../words/numbers.ts';
 import { limitsSentences, promiseMeaning } from '../../words/promise.ts';
 import { phrase, say } from '../../words/say.ts';

@@ -1,4 +1,4 @@
-import type { SystemResult } from '../../model/appraisal/appraisal.ts';
+import type { SystemResult } from '../../model/shapes/appraisal.ts';
 import { exactKWh, exactPounds, grouped } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 import { systemName } from '../../words/systems.ts';

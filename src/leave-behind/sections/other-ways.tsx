@@ -1,5 +1,5 @@
 import { GradeMark } from '../../charts/grade-mark.tsx';
-import type { SystemResult } from '../../model/appraisal/appraisal.ts';
+import type { SystemResult } from '../../model/shapes/appraisal.ts';
 import { exactPounds, grouped, pence, percent } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 import { systemName } from '../../words/systems.ts';

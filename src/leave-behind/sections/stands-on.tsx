@@ -1,5 +1,5 @@
 import { GradeMark } from '../../charts/grade-mark.tsx';
-import type { Grade } from '../../model/working.ts';
+import type { Grade } from '../../model/shapes/working.ts';
 import { degrees, factor, pence, spokenCount } from '../../words/numbers.ts';
 import { reword, say } from '../../words/say.ts';
 import type { PromiseParts } from '../parts.ts';

@@ -2,7 +2,7 @@ import { Said } from '../../charts/said.tsx';
 import { SpreadPicture } from '../../charts/spread/picture.tsx';
 import { spreadSentence } from '../../charts/spread/sentence.ts';
 import { spreadSeries } from '../../charts/spread/series.ts';
-import { pickForPicture } from '../../model/appraisal/beside.ts';
+import { pickForPicture } from '../../model/comparison/beside.ts';
 import { capitalised, longDate, spokenPounds } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 import { systemInSentence, systemNumber } from '../../words/systems.ts';

@@ -1,6 +1,6 @@
 import { Reworded } from '../../charts/reworded.tsx';
 import { Said } from '../../charts/said.tsx';
-import type { Working } from '../../model/working.ts';
+import type { Working } from '../../model/shapes/working.ts';
 import { gradeName } from '../../words/grades.ts';
 import { reword, say } from '../../words/say.ts';
 import { workingValue } from '../../words/working.ts';

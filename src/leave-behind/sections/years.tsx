@@ -1,7 +1,7 @@
 import { YearsPicture } from '../../charts/years/picture.tsx';
 import { yearsName, yearsSentence } from '../../charts/years/sentence.ts';
 import { type YearsSeries, yearsSeries } from '../../charts/years/series.ts';
-import type { Lifetime, YearPoint } from '../../model/lifetime/lifetime.ts';
+import type { Lifetime, YearPoint } from '../../model/shapes/lifetime.ts';
 import {
   annualSentence,
   chanceSentence,

@@ -1,8 +1,9 @@
 /** How cold the days of a bill were, as far as it is known. */
-import type { BillCheckInput } from '../appraisal/promise.ts';
+
 import { daysBetween } from '../calendar/civil.ts';
-import type { Series } from '../evidence/evidence.ts';
-import type { Grade } from '../working.ts';
+import type { Series } from '../shapes/evidence.ts';
+import type { BillCheckInput } from '../shapes/promise.ts';
+import type { Grade } from '../shapes/working.ts';
 
 export interface ActualWeather {
   readonly degreeDays: number;

@@ -1,6 +1,7 @@
 /** What keeps a bill from being held against a promise, as data. */
-import type { BillCheckInput, KeptPromise } from '../appraisal/promise.ts';
+
 import { daysBetween } from '../calendar/civil.ts';
+import type { BillCheckInput, KeptPromise } from '../shapes/promise.ts';
 
 export interface BillFault {
   readonly code: 'bill-ends-before-it-begins' | 'bill-too-long' | 'bill-price-missing' | 'promise-without-heat-pump';

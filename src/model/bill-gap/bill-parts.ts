@@ -1,7 +1,7 @@
 /** The gap between a bill and the promise in parts, each with its sum. */
-import type { SystemResult } from '../appraisal/appraisal.ts';
-import type { BillCheckInput, BillCheckPart } from '../appraisal/promise.ts';
-import { weakestGrade } from '../working.ts';
+import type { SystemResult } from '../shapes/appraisal.ts';
+import type { BillCheckInput, BillCheckPart } from '../shapes/promise.ts';
+import { weakestGrade } from '../shapes/working.ts';
 import type { ActualWeather } from './actual-weather.ts';
 import { costOf, type Lever, workingLine as line, promisedState, spaceInWeather } from './cost-state.ts';
 import { pennyParts } from './penny-parts.ts';

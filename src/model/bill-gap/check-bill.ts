@@ -1,7 +1,8 @@
 /** A later bill held against the promise: what was to be expected, whether the bill is inside it, and where the gap comes from. */
-import type { BillCheck, BillCheckInput, KeptPromise } from '../appraisal/promise.ts';
-import type { Series } from '../evidence/evidence.ts';
-import type { Reference } from '../reference.ts';
+
+import type { Series } from '../shapes/evidence.ts';
+import type { BillCheck, BillCheckInput, KeptPromise } from '../shapes/promise.ts';
+import type { Reference } from '../shapes/reference.ts';
 import { standingPencePerDayInclVat, versionOn } from '../tariff/price.ts';
 import { roundToPenny } from '../units/money.ts';
 import { actualWeather } from './actual-weather.ts';

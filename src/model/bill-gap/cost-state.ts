@@ -1,5 +1,5 @@
 /** What a bill costs, as a function of everything that can differ from the promise. */
-import type { Grade, WorkingInput } from '../working.ts';
+import type { Grade, WorkingInput } from '../shapes/working.ts';
 import type { PromisedDays } from './promised-days.ts';
 
 /** All that the cost hangs on. As promised it stands in `promisedState`; a lever changes some of it. */

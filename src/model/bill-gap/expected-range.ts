@@ -1,6 +1,6 @@
 /** How wide the promise is for the days of one bill, once price and weather are put right. */
-import type { Figure } from '../appraisal/appraisal.ts';
-import type { Reference } from '../reference.ts';
+import type { Figure } from '../shapes/appraisal.ts';
+import type { Reference } from '../shapes/reference.ts';
 
 /** Distance of the 90 % point from the middle of a normal distribution, in standard deviations. */
 const Z90 = 1.2816;

@@ -1,9 +1,10 @@
 /** Month by month, the promise against what the meter says, with the weather put right. */
-import type { FollowedMonth, KeptPromise } from '../appraisal/promise.ts';
+
 import { toCivilDate, toDayNumber } from '../calendar/civil.ts';
-import type { Series } from '../evidence/evidence.ts';
-import type { Reference } from '../reference.ts';
-import type { CivilDate } from '../tariff/tariff.ts';
+import type { CivilDate } from '../shapes/dates.ts';
+import type { Series } from '../shapes/evidence.ts';
+import type { FollowedMonth, KeptPromise } from '../shapes/promise.ts';
+import type { Reference } from '../shapes/reference.ts';
 import { actualWeather } from './actual-weather.ts';
 import { spaceInWeather } from './cost-state.ts';
 import { expectedRange } from './expected-range.ts';

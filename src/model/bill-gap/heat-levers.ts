@@ -1,6 +1,6 @@
 /** Heat used, hot water and efficiency: apart with a heat meter, by the signature's slope without one, else joined. */
-import type { Grade } from '../working.ts';
-import { weakestGrade } from '../working.ts';
+import type { Grade } from '../shapes/working.ts';
+import { weakestGrade } from '../shapes/working.ts';
 import { type Lever, workingLine as line } from './cost-state.ts';
 import type { UnitsInput, UnitsLeft } from './units-input.ts';
 

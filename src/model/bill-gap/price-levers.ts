@@ -1,6 +1,6 @@
 /** Price on the bill against the promised one, and the hours at which the units were bought. */
-import type { SystemResult } from '../appraisal/appraisal.ts';
-import type { BillCheckInput } from '../appraisal/promise.ts';
+import type { SystemResult } from '../shapes/appraisal.ts';
+import type { BillCheckInput } from '../shapes/promise.ts';
 import { type CostState, type Lever, workingLine as line } from './cost-state.ts';
 import type { PromisedDays } from './promised-days.ts';
 

@@ -1,10 +1,11 @@
 /** The promise cut to the calendar days of a bill. */
-import type { SystemResult } from '../appraisal/appraisal.ts';
-import type { KeptPromise } from '../appraisal/promise.ts';
+
 import { daysInMonth, monthOf, toCivilDate, toDayNumber, yearOf } from '../calendar/civil.ts';
-import type { ClimateRegion } from '../reference.ts';
-import type { CivilDate } from '../tariff/tariff.ts';
-import { type TypicalYear, typicalYear } from '../weather/typical-year.ts';
+import type { SystemResult } from '../shapes/appraisal.ts';
+import type { CivilDate } from '../shapes/dates.ts';
+import type { KeptPromise } from '../shapes/promise.ts';
+import type { ClimateRegion } from '../shapes/reference.ts';
+import { type TypicalYear, typicalYear } from '../year/typical-year.ts';
 
 export interface PromisedDays {
   readonly days: number;

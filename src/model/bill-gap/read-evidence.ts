@@ -1,13 +1,14 @@
 /** What the readings say for the days of a bill, in the fields that separate the causes of a difference. */
-import type { BillCheckInput } from '../appraisal/promise.ts';
+
 import { toDayNumber } from '../calendar/civil.ts';
-import type { Series } from '../evidence/evidence.ts';
 import { coldLine } from '../findings/cold-line.ts';
 import { isHeater, isWeekly } from '../findings/heater.ts';
 import { loadsOf } from '../findings/loads-of.ts';
 import { type MeterDays, type MeterReadings, meterDays, type OutdoorDays } from '../findings/meter-days.ts';
 import { bandPrices, bandsOf } from '../findings/slot-prices.ts';
-import type { TariffVersion } from '../tariff/tariff.ts';
+import type { Series } from '../shapes/evidence.ts';
+import type { BillCheckInput } from '../shapes/promise.ts';
+import type { TariffVersion } from '../shapes/tariff.ts';
 
 export interface BillEvidence {
   readonly series: readonly Series[];

@@ -1,6 +1,6 @@
 /** What the levers of the units are reckoned from. */
-import type { BillCheckInput } from '../appraisal/promise.ts';
-import type { Grade } from '../working.ts';
+import type { BillCheckInput } from '../shapes/promise.ts';
+import type { Grade } from '../shapes/working.ts';
 import type { PromisedDays } from './promised-days.ts';
 
 export interface UnitsInput {

@@ -1,7 +1,7 @@
 /** A bill worked out again from readings, dates and tariff, with what would explain a difference. */
 
-import type { Tariff } from '../tariff/tariff.ts';
-import type { Bill } from './bill.ts';
+import type { Bill } from '../shapes/bill.ts';
+import type { Tariff } from '../shapes/tariff.ts';
 import { type BillRow, compareRows, type Gap, gapOf } from './compare-rows.ts';
 import type { GasConstants } from './energy.ts';
 import { expectedTerms } from './expected-terms.ts';

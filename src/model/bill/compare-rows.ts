@@ -1,7 +1,7 @@
 /** A bill line by line: what is printed, what it comes to, and the difference. */
 import { daysBetween } from '../calendar/civil.ts';
-import type { CivilDate } from '../tariff/tariff.ts';
-import type { Bill } from './bill.ts';
+import type { Bill } from '../shapes/bill.ts';
+import type { CivilDate } from '../shapes/dates.ts';
 import { printedKWh } from './energy.ts';
 import { type BillTerms, type Piece, reckonTerms } from './terms.ts';
 

@@ -1,7 +1,7 @@
 /** Energy of a bill's meters: from its readings by the sum on every gas bill, and as the bill prints it. */
 
+import type { Bill, BillMeter } from '../shapes/bill.ts';
 import { gasVolumeToKWh } from '../units/gas-volume.ts';
-import type { Bill, BillMeter } from './bill.ts';
 
 export interface GasConstants {
   readonly correction: number;

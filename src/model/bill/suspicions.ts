@@ -1,6 +1,6 @@
 /** What may have gone wrong with a bill, each as a change of the terms that can be reckoned again. */
 import { daysBetween } from '../calendar/civil.ts';
-import type { TariffVersion } from '../tariff/tariff.ts';
+import type { TariffVersion } from '../shapes/tariff.ts';
 import { agrees, energyOfUnits, meteredUnits, printedKWh, readingsKWh } from './energy.ts';
 import { asBilled, bandFor, type TermsInput } from './expected-terms.ts';
 import type { BillTerms, Piece, StandingTerm, UnitTerm } from './terms.ts';

@@ -1,6 +1,6 @@
 /** What a bill comes to, from terms in which nothing is left open; rounded where a bill rounds. */
 
-import type { CivilDate } from '../tariff/tariff.ts';
+import type { CivilDate } from '../shapes/dates.ts';
 import { roundToPenny } from '../units/money.ts';
 
 /** Part of a line with one price: a share of its units, or some of its days. */

@@ -1,5 +1,5 @@
 /** Bank holidays of the United Kingdom by rule, with the days that a proclamation moved or added. */
-import type { BankHolidayDivision } from './bank-holiday-divisions.ts';
+import type { BankHolidayDivision } from '../shapes/dates.ts';
 import { toCivilDate, toDayNumber, weekdayIndex, yearOf } from './civil.ts';
 
 /**

@@ -1,5 +1,5 @@
 /** Civil dates as day numbers, so that a span of days is a subtraction. Proleptic Gregorian calendar, no time zone. */
-import type { CivilDate, Weekday } from '../tariff/tariff.ts';
+import type { CivilDate, Weekday } from '../shapes/dates.ts';
 
 const MS_PER_DAY = 86_400_000;
 /** In the order of the ISO week, Monday first. */

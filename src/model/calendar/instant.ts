@@ -1,5 +1,5 @@
 /** The civil date on which an instant falls in a zone. */
-import type { CivilDate } from '../tariff/tariff.ts';
+import type { CivilDate } from '../shapes/dates.ts';
 import { toCivilDate } from './civil.ts';
 import { localDay } from './zone.ts';
 

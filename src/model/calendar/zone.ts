@@ -1,6 +1,6 @@
 /** Local civil time of an IANA zone, with both clock changes. Offsets come from the platform's own zone tables. */
 import { tzOffset } from '@date-fns/tz';
-import type { CivilDate } from '../tariff/tariff.ts';
+import type { CivilDate } from '../shapes/dates.ts';
 import { toCivilDate, toDayNumber } from './civil.ts';
 
 const MS_PER_MINUTE = 60_000;

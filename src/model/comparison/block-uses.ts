@@ -1,9 +1,9 @@
 /** Stepped blocks in a comparison: the units of each month, all uses together, sorted into the steps of their price. */
 import type { YearSlots } from '../calendar/zone.ts';
+import type { TariffVersion } from '../shapes/tariff.ts';
 import { blocksOf, splitIntoBlocks } from '../tariff/blocks.ts';
 import { inclVat, rateBuckets } from '../tariff/price.ts';
-import type { TariffVersion } from '../tariff/tariff.ts';
-import type { BandShares } from './share-out.ts';
+import type { BandShares } from '../year/share-out.ts';
 import type { Rates, Use } from './uses.ts';
 
 /**

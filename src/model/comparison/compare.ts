@@ -1,14 +1,15 @@
 /** Every system beside every other over one typical year, with ranges where draws are asked for. */
-import type { Appraisal, Demand, Question, WhatIf } from '../appraisal/appraisal.ts';
+
 import type { YearSlots } from '../calendar/zone.ts';
+import { spreadOfRange } from '../chance/multiplier.ts';
+import { normalDraws } from '../chance/normals.ts';
 import { weightOf } from '../demand/combine.ts';
-import type { Series } from '../evidence/evidence.ts';
 import type { ReckonedMachine } from '../heat-pump/quick-factors.ts';
-import type { Household } from '../household/household.ts';
-import type { Reference } from '../reference.ts';
+import type { Appraisal, Demand, Question, WhatIf } from '../shapes/appraisal.ts';
+import type { Series } from '../shapes/evidence.ts';
+import type { Household } from '../shapes/household.ts';
+import type { Reference } from '../shapes/reference.ts';
 import { rankDrivers } from '../uncertainty/drivers.ts';
-import { spreadOfRange } from '../uncertainty/multiplier.ts';
-import { normalDraws } from '../uncertainty/normals.ts';
 import { type SharedSpreads, simulateYears } from '../uncertainty/simulate.ts';
 import { askAboutHome } from './ask-about-home.ts';
 import { type ResultContext, systemResult } from './cost-figures.ts';

@@ -1,10 +1,11 @@
 /** A priced plan as a result: every figure with its range and the sum it came from. */
-import type { Demand, Figure, SystemResult } from '../appraisal/appraisal.ts';
-import type { Reference } from '../reference.ts';
-import { Z90 } from '../uncertainty/normal-quantile.ts';
-import { tenAndNinety } from '../uncertainty/quantiles.ts';
+
+import { Z90 } from '../chance/normal-quantile.ts';
+import { tenAndNinety } from '../chance/quantiles.ts';
+import type { Demand, Figure, SystemResult } from '../shapes/appraisal.ts';
+import type { Reference } from '../shapes/reference.ts';
+import { type Grade, type Working, weakestGrade } from '../shapes/working.ts';
 import type { Years } from '../uncertainty/simulate.ts';
-import { type Grade, type Working, weakestGrade } from '../working.ts';
 import { boughtWorking, carbonWorking, costWorking, gradeOfPrice, perHeatWorking } from './cost-working.ts';
 import type { PricedPlan } from './price-plan.ts';
 import type { PricesInUse } from './prices-of.ts';

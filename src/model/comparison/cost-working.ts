@@ -1,7 +1,7 @@
 /** The sums behind what a system buys, costs and emits. */
-import type { Demand, Figure } from '../appraisal/appraisal.ts';
-import type { Value } from '../reference.ts';
-import type { Grade, Working, WorkingInput } from '../working.ts';
+import type { Demand, Figure } from '../shapes/appraisal.ts';
+import type { Value } from '../shapes/reference.ts';
+import type { Grade, Working, WorkingInput } from '../shapes/working.ts';
 import type { Plan } from './plan.ts';
 import type { PricedPlan } from './price-plan.ts';
 import type { PriceBasis, PricesInUse } from './prices-of.ts';

@@ -1,5 +1,5 @@
 /** The sum behind one part of a year's cost, taken out of the sum of the whole, so that the two never differ. */
-import type { Working, WorkingInput } from '../working.ts';
+import type { Working, WorkingInput } from '../shapes/working.ts';
 
 export type CostPart = 'units' | 'standing' | 'service';
 

@@ -1,13 +1,14 @@
 /** Which systems are held beside each other, and what each would buy. */
-import type { Demand, Question, WhatIf } from '../appraisal/appraisal.ts';
+
+import { evenSpread, spreadOfRange } from '../chance/multiplier.ts';
 import { type Efficiency, presentEfficiency } from '../demand/present-efficiency.ts';
 import { fieldSpread } from '../heat-pump/factor-spread.ts';
 import type { ReckonedMachine } from '../heat-pump/quick-factors.ts';
 import { settleFactors } from '../heat-pump/settle-factors.ts';
-import type { Household } from '../household/household.ts';
-import type { EfficiencyDefault, Reference } from '../reference.ts';
-import { evenSpread, spreadOfRange } from '../uncertainty/multiplier.ts';
-import { type WorkingInput, weakestGrade } from '../working.ts';
+import type { Demand, Question, WhatIf } from '../shapes/appraisal.ts';
+import type { Household } from '../shapes/household.ts';
+import type { EfficiencyDefault, Reference } from '../shapes/reference.ts';
+import { type WorkingInput, weakestGrade } from '../shapes/working.ts';
 import type { Hours, Plan, SystemName } from './plan.ts';
 import { askAboutCost } from './questions.ts';
 

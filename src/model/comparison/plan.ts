@@ -1,12 +1,12 @@
 /** One way of heating as a plan: what it buys for rooms and hot water, on which prices and at which hours. */
 
 import type { z } from 'zod';
-import type { SystemId, SystemResult } from '../appraisal/appraisal.ts';
+import type { Spread } from '../chance/multiplier.ts';
 import type { ExtraLine } from '../heat-pump/extras.ts';
 import type { ReckonedMachine } from '../heat-pump/quick-factors.ts';
-import type { Spread } from '../uncertainty/multiplier.ts';
+import type { SystemId, SystemResult } from '../shapes/appraisal.ts';
+import type { Grade, Working, WorkingInput } from '../shapes/working.ts';
 import type { Moves, PricedCarrier } from '../uncertainty/simulate.ts';
-import type { Grade, Working, WorkingInput } from '../working.ts';
 
 export type SystemName = z.infer<typeof SystemId>;
 /** How the hours of buying lie in the day. */

@@ -1,9 +1,9 @@
 /** A charge on the highest half-hour of each month: what a way of heating adds to it. */
 import { COMMON_MONTH_DAYS } from '../calendar/civil.ts';
 import type { YearSlots } from '../calendar/zone.ts';
+import type { TariffVersion } from '../shapes/tariff.ts';
+import type { Working } from '../shapes/working.ts';
 import { inclVat } from '../tariff/price.ts';
-import type { TariffVersion } from '../tariff/tariff.ts';
-import type { Working } from '../working.ts';
 import type { HomePeaks } from './rest-of-home.ts';
 
 /** Electricity of one way of heating in each half-hour of the heaviest day of each month [kWh], 12 × 48. */

@@ -1,11 +1,11 @@
 /** A plan with its prices: energy and money by month and band, and the totals that the draws act on. */
-import type { Demand } from '../appraisal/appraisal.ts';
+
 import { COMMON_MONTH_DAYS } from '../calendar/civil.ts';
 import type { YearSlots } from '../calendar/zone.ts';
 import type { ExtraLine } from '../heat-pump/extras.ts';
-import { type RateBuckets, rateBuckets, standingPencePerDayInclVat } from '../tariff/price.ts';
+import type { Demand } from '../shapes/appraisal.ts';
+import { rateBuckets, standingPencePerDayInclVat } from '../tariff/price.ts';
 import type { YearTerms } from '../uncertainty/simulate.ts';
-import { splitByBlocks } from './block-uses.ts';
 import {
   ALL_DAY,
   CYLINDER_BOOST_SHARE,
@@ -15,12 +15,21 @@ import {
   STEADY_HEATING,
   STORAGE_BOOST_SHARE,
   WAKING_HOURS,
-} from './day-profiles.ts';
+} from '../year/day-profiles.ts';
+import {
+  type BandShares,
+  blend,
+  cheapestHours,
+  daysFromMonths,
+  type RateBuckets,
+  shareOut,
+  sharesOfSlots,
+} from '../year/share-out.ts';
+import { splitByBlocks } from './block-uses.ts';
 import type { Hours, Plan } from './plan.ts';
 import { type DayUse, heaviestOf, heaviestOfSlots, type PowerCharge, powerCharge } from './power-charge.ts';
 import type { PricesInUse, TariffInUse } from './prices-of.ts';
 import type { RestOfHome } from './rest-of-home.ts';
-import { type BandShares, blend, cheapestHours, daysFromMonths, shareOut, sharesOfSlots } from './share-out.ts';
 import { meanPrice, monthsOf, type Rate, type Rates, ratesOf, totalOf, type Use } from './uses.ts';
 
 export interface PricedPlan {

@@ -1,12 +1,13 @@
 /** Which prices a comparison rests on: the household's own, else the built-in ones of the day. */
-import type { Appraisal, Question, WhatIf } from '../appraisal/appraisal.ts';
-import type { Given, Household } from '../household/household.ts';
-import type { LitrePrice, Reference } from '../reference.ts';
+import type { Appraisal, Question, WhatIf } from '../shapes/appraisal.ts';
+import type { CivilDate } from '../shapes/dates.ts';
+import type { Given, Household } from '../shapes/household.ts';
+import type { LitrePrice, Reference } from '../shapes/reference.ts';
+import type { Tariff, TariffVersion } from '../shapes/tariff.ts';
 import { litrePriceOn, quarterOn, tariffFromQuarter, twoRateTariff } from '../tariff/built-in.ts';
 import { findTariffFaults } from '../tariff/check-tariff.ts';
 import { versionOn } from '../tariff/price.ts';
 import { litrePriceBasis, priceBasis } from '../tariff/price-basis.ts';
-import type { CivilDate, Tariff, TariffVersion } from '../tariff/tariff.ts';
 import { askAboutPrices, type PriceQuestionCode } from './questions.ts';
 
 export type PriceBasis = Appraisal['prices']['electricity'];

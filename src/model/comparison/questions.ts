@@ -1,5 +1,5 @@
 /** What the prices and the comparison ask or remark, with the data that the sentence needs. The sentences are in `words`. */
-import type { Question } from '../appraisal/appraisal.ts';
+import type { Question } from '../shapes/appraisal.ts';
 
 export type PriceQuestionCode =
   /** The prices ended before the day of the comparison. data: fuel, name, from, to ('' for an open end), days */

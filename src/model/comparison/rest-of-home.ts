@@ -1,13 +1,13 @@
 /** What the home uses beside heating and hot water: it fills the first steps of a stepped price, and sets its own highest half-hour. */
 import { COMMON_MONTH_DAYS, monthOf, toCivilDate } from '../calendar/civil.ts';
-import { FLOOR_AREA_M2 } from '../demand/assumptions.ts';
 import { otherElectricityKWh } from '../demand/known-base.ts';
 import { peopleOfFloorArea } from '../demand/occupancy.ts';
 import { findRecord } from '../demand/record.ts';
-import type { Series } from '../evidence/evidence.ts';
 import { sumRegisters } from '../evidence/sum-registers.ts';
-import type { Household } from '../household/household.ts';
-import type { Grade } from '../working.ts';
+import type { Series } from '../shapes/evidence.ts';
+import type { Household } from '../shapes/household.ts';
+import { FLOOR_AREA_M2 } from '../shapes/usual-home.ts';
+import type { Grade } from '../shapes/working.ts';
 
 export interface RestOfHome {
   /** Electricity for all but heating and hot water, by month of a year. */

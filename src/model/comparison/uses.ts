@@ -1,5 +1,5 @@
 /** Energy of one use on one set of price bands, and sums over several. */
-import type { BandShares } from './share-out.ts';
+import type { BandShares } from '../year/share-out.ts';
 
 export interface Rates {
   readonly names: readonly string[];

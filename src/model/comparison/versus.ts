@@ -1,7 +1,8 @@
 /** The heat pump held against one other system. */
-import type { Demand, SystemResult, Versus } from '../appraisal/appraisal.ts';
-import { quantileOfSorted, shareAboveZero, twentyOfSorted } from '../uncertainty/quantiles.ts';
-import { type Working, weakestGrade } from '../working.ts';
+
+import { quantileOfSorted, shareAboveZero, twentyOfSorted } from '../chance/quantiles.ts';
+import type { Demand, SystemResult, Versus } from '../shapes/appraisal.ts';
+import { type Working, weakestGrade } from '../shapes/working.ts';
 import { withRange } from './cost-figures.ts';
 import { withoutSteps } from './cost-working.ts';
 import type { PricedPlan } from './price-plan.ts';

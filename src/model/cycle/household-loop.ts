@@ -1,6 +1,7 @@
 /** The refrigerant loop of one household: its own brine and water temperatures, and what follows from them. */
+
+import type { Refrigerant, RefrigerantName } from '../shapes/refrigerant.ts';
 import { fromBarAbsolute } from './pressure.ts';
-import type { Refrigerant, RefrigerantName } from './refrigerant.ts';
 import { pressureAt, temperatureAt } from './saturation.ts';
 import { type Cycle, type CycleFault, type CycleInput, reckonCycle } from './single-stage.ts';
 import { vapourAt } from './states.ts';

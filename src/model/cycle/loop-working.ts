@@ -1,5 +1,5 @@
 /** The sums behind the numbers of a household's loop. */
-import { type Grade, type Working, type WorkingInput, weakestGrade } from '../working.ts';
+import { type Grade, type Working, type WorkingInput, weakestGrade } from '../shapes/working.ts';
 import type { AirSide } from './air-side.ts';
 import type { HeatFrom, HouseholdLoop } from './household-loop.ts';
 

@@ -1,11 +1,5 @@
 /** Pressures as gauges show them and as tables list them. Inside the model: bar absolute. */
-import { z } from 'zod';
-
-export const PressureUnit = z.enum(['bar', 'psi', 'kPa']);
-export type PressureUnit = z.infer<typeof PressureUnit>;
-/** Gauge pressure counts from the air outside, absolute pressure from nothing. */
-export const PressureBasis = z.enum(['gauge', 'absolute']);
-export type PressureBasis = z.infer<typeof PressureBasis>;
+import type { PressureBasis, PressureUnit } from '../shapes/site-readings.ts';
 
 export interface Pressure {
   readonly value: number;

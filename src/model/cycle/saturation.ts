@@ -1,5 +1,5 @@
 /** Boiling and condensing: pressure by temperature and back. */
-import type { Refrigerant, SaturationRow } from './refrigerant.ts';
+import type { Refrigerant, SaturationRow } from '../shapes/refrigerant.ts';
 
 /** `dew` where vapour is compared (suction), `bubble` where liquid is (condenser outlet). Equal in a pure fluid. */
 export type Side = 'dew' | 'bubble';

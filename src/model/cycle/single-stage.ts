@@ -1,5 +1,5 @@
 /** The plain heat pump cycle: one compressor, one expansion valve. */
-import type { Refrigerant } from './refrigerant.ts';
+import type { Refrigerant } from '../shapes/refrigerant.ts';
 import { pressureAt } from './saturation.ts';
 import { boilingEnthalpies, liquidEnthalpy, MOST_SUPERHEAT_K, vapourAt } from './states.ts';
 

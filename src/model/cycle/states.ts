@@ -1,6 +1,7 @@
 /** Heat content of the refrigerant at the corners of the cycle, read from its table. */
+
+import { type Refrigerant, type SaturationRow, SUPERHEATS_K } from '../shapes/refrigerant.ts';
 import { cubicAt, findRising, through } from './interpolate.ts';
-import { type Refrigerant, type SaturationRow, SUPERHEATS_K } from './refrigerant.ts';
 import { pressureAt, temperatureAt } from './saturation.ts';
 
 const KELVIN = 273.15;

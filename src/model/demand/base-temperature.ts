@@ -1,7 +1,7 @@
 /** Outdoor temperature above which a home needs no heating, out of how it is kept warm and what warms it besides. */
-import type { Household } from '../household/household.ts';
-import type { Grade } from '../working.ts';
-import { FLOOR_AREA_M2 } from './assumptions.ts';
+import type { Household } from '../shapes/household.ts';
+import { FLOOR_AREA_M2 } from '../shapes/usual-home.ts';
+import type { Grade } from '../shapes/working.ts';
 import { peopleOfFloorArea } from './occupancy.ts';
 
 /** No home does without heating on colder days than this, whatever its gains: the foot of the signature's search, °C. */

@@ -1,9 +1,9 @@
 /** What a slider does to the heat demand: a warmer room, more hot water, a mild or a cold winter. */
-import type { WhatIf } from '../appraisal/appraisal.ts';
-import type { Reference } from '../reference.ts';
+import type { WhatIf } from '../shapes/appraisal.ts';
+import type { Reference } from '../shapes/reference.ts';
+import type { WorkingInput } from '../shapes/working.ts';
 import { degreeDaysFromMeans } from '../weather/degree-days.ts';
-import type { TypicalYear } from '../weather/typical-year.ts';
-import type { WorkingInput } from '../working.ts';
+import type { TypicalYear } from '../year/typical-year.ts';
 import { TEN_PERCENT } from './assumptions.ts';
 import type { Reckoned } from './choose.ts';
 

@@ -1,8 +1,8 @@
 /** Which heat demand the comparison rests on: one way that the installer picked, or all of them together. */
-import type { DemandEstimate, Question } from '../appraisal/appraisal.ts';
-import type { Household } from '../household/household.ts';
-import type { Grade, Working, WorkingInput } from '../working.ts';
-import { BASE_C } from './assumptions.ts';
+import type { DemandEstimate, Question } from '../shapes/appraisal.ts';
+import type { Household } from '../shapes/household.ts';
+import { BASE_C } from '../shapes/usual-home.ts';
+import type { Grade, Working, WorkingInput } from '../shapes/working.ts';
 import { type Combined, combine } from './combine.ts';
 import type { Gathered } from './gather-estimates.ts';
 import type { HotWaterDemand } from './hot-water.ts';

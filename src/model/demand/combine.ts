@@ -1,6 +1,6 @@
 /** Several estimates of one thing made into one, and where they contradict each other. */
-import type { DemandEstimate, Question } from '../appraisal/appraisal.ts';
-import { type Grade, weakestGrade } from '../working.ts';
+import type { DemandEstimate, Question } from '../shapes/appraisal.ts';
+import { type Grade, weakestGrade } from '../shapes/working.ts';
 import { ask } from './questions.ts';
 
 export interface Estimated {

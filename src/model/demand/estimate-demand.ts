@@ -1,19 +1,20 @@
 /** The household's heat demand in a typical year, every way its evidence allows, with range, months and questions. */
-import type { Climate, Demand, Question, WhatIf } from '../appraisal/appraisal.ts';
+
 import { daysInMonth } from '../calendar/civil.ts';
-import type { Series } from '../evidence/evidence.ts';
-import type { Household } from '../household/household.ts';
-import type { Reference } from '../reference.ts';
+import type { Climate, Demand, Question, WhatIf } from '../shapes/appraisal.ts';
+import type { Series } from '../shapes/evidence.ts';
+import type { Household } from '../shapes/household.ts';
+import type { Reference } from '../shapes/reference.ts';
+import { weakestGrade } from '../shapes/working.ts';
 import { degreeDaysFromMeans } from '../weather/degree-days.ts';
 import { findRegion } from '../weather/region.ts';
-import type { TypicalYear } from '../weather/typical-year.ts';
-import { weakestGrade } from '../working.ts';
+import { byMonth, spaceShareByDay, sumTo } from '../year/spread-over-year.ts';
+import type { TypicalYear } from '../year/typical-year.ts';
 import { type Changed, changeDemand } from './change-what-if.ts';
 import { chooseDemand } from './choose.ts';
 import { heatFigure, together } from './figure.ts';
 import { type Gathered, gatherEstimates } from './gather-estimates.ts';
 import { reckonHotWater } from './hot-water.ts';
-import { byMonth, spaceShareByDay, sumTo } from './spread-over-year.ts';
 
 export interface DemandInput {
   readonly household: Household;

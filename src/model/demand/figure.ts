@@ -1,6 +1,6 @@
 /** A value with one standard error turned into a figure with its 10 and 90 % points. */
-import type { Figure } from '../appraisal/appraisal.ts';
-import type { Grade, Working } from '../working.ts';
+import type { Figure } from '../shapes/appraisal.ts';
+import type { Grade, Working } from '../shapes/working.ts';
 import { TEN_PERCENT } from './assumptions.ts';
 
 /**

@@ -1,5 +1,5 @@
 /** Whether the home changed while its record ran: insulation, another boiler, other people. Found by a break in the signature. */
-import { normalShare } from '../uncertainty/normal-share.ts';
+import { normalShare } from '../chance/normal-share.ts';
 import { type FittedLine, fitLine } from './least-squares.ts';
 import { degreesPerDay, type FittedSignature } from './signature.ts';
 import type { SignatureData } from './signature-data.ts';

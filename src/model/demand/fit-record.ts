@@ -1,8 +1,8 @@
 /** Lays the signature through a household's record once and keeps it, since a slider asks for it many times a second. */
-import type { Series } from '../evidence/evidence.ts';
+import type { Series } from '../shapes/evidence.ts';
+import { BASE_C } from '../shapes/usual-home.ts';
 import { degreeDaysFromMeans } from '../weather/degree-days.ts';
-import type { TypicalYear } from '../weather/typical-year.ts';
-import { BASE_C } from './assumptions.ts';
+import type { TypicalYear } from '../year/typical-year.ts';
 import { fitInformed, type InformedFit } from './informed-fit.ts';
 import type { KnownBase } from './known-base.ts';
 import type { HeatRecord } from './record.ts';

@@ -1,14 +1,14 @@
 /** Way (b): yearly heat from the heat loss and the degree days to the base temperature that gains imply. */
-import type { DemandEstimate, Question } from '../appraisal/appraisal.ts';
-import type { Household } from '../household/household.ts';
-import type { Reference } from '../reference.ts';
+import type { DemandEstimate, Question } from '../shapes/appraisal.ts';
+import type { Household } from '../shapes/household.ts';
+import type { Reference } from '../shapes/reference.ts';
+import { type Grade, type Working, weakestGrade } from '../shapes/working.ts';
 import { heatOfDegreeDaysKWh } from '../units/energy.ts';
 import { degreeDaysFromMeans } from '../weather/degree-days.ts';
-import type { TypicalYear } from '../weather/typical-year.ts';
-import { type Grade, type Working, weakestGrade } from '../working.ts';
+import { type DesignOutdoor, designOutdoor } from '../weather/design-outdoor.ts';
+import type { TypicalYear } from '../year/typical-year.ts';
 import { HEAT_LOSS_ERROR } from './assumptions.ts';
 import { type BaseTemperature, findBaseTemperature } from './base-temperature.ts';
-import { type DesignOutdoor, designOutdoor } from './design-outdoor.ts';
 import { together } from './figure.ts';
 import { ask } from './questions.ts';
 

@@ -1,11 +1,13 @@
 /** Ways (c) and (d): the certificate's own figures, and floor area with age where nothing better is to hand. */
-import type { DemandEstimate } from '../appraisal/appraisal.ts';
+
 import { COMMON_MONTH_DAYS } from '../calendar/civil.ts';
-import type { Household } from '../household/household.ts';
-import type { ClimateRegion, EfficiencyDefault, Reference } from '../reference.ts';
+import type { DemandEstimate } from '../shapes/appraisal.ts';
+import type { Household } from '../shapes/household.ts';
+import type { ClimateRegion, EfficiencyDefault, Reference } from '../shapes/reference.ts';
+import { BASE_C, FLOOR_AREA_M2 } from '../shapes/usual-home.ts';
+import { type WorkingInput, weakestGrade } from '../shapes/working.ts';
 import { degreeDaysHitchin } from '../weather/degree-days.ts';
-import { type WorkingInput, weakestGrade } from '../working.ts';
-import { BASE_C, CERTIFICATE_ERROR, FLOOR_AREA_M2, TEN_PERCENT } from './assumptions.ts';
+import { CERTIFICATE_ERROR, TEN_PERCENT } from './assumptions.ts';
 
 /** Heat of a typical year [kWh] as the energy certificate states it; null where no figure was typed. */
 export function demandFromCertificate(heat: Household['heat']): DemandEstimate | null {

@@ -1,9 +1,9 @@
 /** Way (a): yearly heat out of the fuel or electricity record, corrected for the weather. */
-import type { DemandEstimate, Figure, HouseChange, Question, Signature, YearAhead } from '../appraisal/appraisal.ts';
-import type { Series } from '../evidence/evidence.ts';
-import type { Household } from '../household/household.ts';
-import type { Reference } from '../reference.ts';
-import type { TypicalYear } from '../weather/typical-year.ts';
+import type { DemandEstimate, Figure, HouseChange, Question, Signature, YearAhead } from '../shapes/appraisal.ts';
+import type { Series } from '../shapes/evidence.ts';
+import type { Household } from '../shapes/household.ts';
+import type { Reference } from '../shapes/reference.ts';
+import type { TypicalYear } from '../year/typical-year.ts';
 import { together } from './figure.ts';
 import { type FittedRecord, fitRecord, informFit } from './fit-record.ts';
 import type { HotWaterDemand } from './hot-water.ts';

@@ -7,13 +7,13 @@ import type {
   Question,
   Signature,
   YearAhead,
-} from '../appraisal/appraisal.ts';
-import type { Series } from '../evidence/evidence.ts';
-import type { Household } from '../household/household.ts';
-import type { Reference } from '../reference.ts';
-import type { TypicalYear } from '../weather/typical-year.ts';
-import type { Grade } from '../working.ts';
-import { ROOM_C } from './assumptions.ts';
+} from '../shapes/appraisal.ts';
+import type { Series } from '../shapes/evidence.ts';
+import type { Household } from '../shapes/household.ts';
+import type { Reference } from '../shapes/reference.ts';
+import { ROOM_C } from '../shapes/usual-home.ts';
+import type { Grade } from '../shapes/working.ts';
+import type { TypicalYear } from '../year/typical-year.ts';
 import { findContradictions } from './combine.ts';
 import { demandFromHeatLoss } from './from-heat-loss.ts';
 import { demandFromCertificate, demandFromFloorArea } from './from-papers.ts';

@@ -1,6 +1,6 @@
 /** Hot water drawn off in each month: SAP 10.2 Appendix J, and by litres a day where they are known. */
-import type { Reference } from '../reference.ts';
-import { HOT_C } from './assumptions.ts';
+import type { Reference } from '../shapes/reference.ts';
+import { HOT_C } from '../shapes/usual-home.ts';
 
 export interface HotWaterUse {
   readonly people: number;

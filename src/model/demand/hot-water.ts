@@ -1,8 +1,9 @@
 /** Yearly heat for hot water: what is drawn off, and what the cylinder loses. */
-import type { Household } from '../household/household.ts';
-import type { Reference } from '../reference.ts';
-import type { Grade, Working, WorkingInput } from '../working.ts';
-import { CYLINDER_LITRES, HOT_C, PEOPLE, WATER_ERROR } from './assumptions.ts';
+import type { Household } from '../shapes/household.ts';
+import type { Reference } from '../shapes/reference.ts';
+import { CYLINDER_LITRES, HOT_C, PEOPLE } from '../shapes/usual-home.ts';
+import type { Grade, Working, WorkingInput } from '../shapes/working.ts';
+import { WATER_ERROR } from './assumptions.ts';
 import { cylinderLossKWhPerDay } from './cylinder-loss.ts';
 import { drawOfLitres, drawOfPeople } from './hot-water-draw.ts';
 import { peopleOfFloorArea } from './occupancy.ts';

@@ -1,6 +1,7 @@
 /** A change in the house as the screens and documents see it, and the part of the record that it leaves to build on. */
-import type { HouseChange, SignaturePart } from '../appraisal/appraisal.ts';
+
 import { toCivilDate } from '../calendar/civil.ts';
+import type { HouseChange, SignaturePart } from '../shapes/appraisal.ts';
 import { TEN_PERCENT } from './assumptions.ts';
 import { type FoundChange, findChange } from './find-change.ts';
 import type { FittedRecord } from './fit-record.ts';

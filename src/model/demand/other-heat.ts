@@ -1,5 +1,5 @@
 /** Heat for the rooms that no meter of the main heating sees. */
-import type { Household } from '../household/household.ts';
+import type { Household } from '../shapes/household.ts';
 import { OTHER_HEAT_SHARE } from './assumptions.ts';
 
 /**

@@ -1,9 +1,9 @@
 /** How much heat the present system makes of a kWh it is metered by, for the rooms and for hot water. */
 import { factorsAtMeter } from '../heat-pump/meter-factors.ts';
 import type { SettledFactor } from '../heat-pump/settle-factors.ts';
-import type { Household } from '../household/household.ts';
-import type { EfficiencyDefault, Reference } from '../reference.ts';
-import type { Grade, WorkingInput } from '../working.ts';
+import type { Household } from '../shapes/household.ts';
+import type { EfficiencyDefault, Reference } from '../shapes/reference.ts';
+import type { Grade, WorkingInput } from '../shapes/working.ts';
 import { EFFICIENCY_ERROR, TEN_PERCENT } from './assumptions.ts';
 import type { RecordMeter } from './record.ts';
 

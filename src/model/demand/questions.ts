@@ -1,5 +1,5 @@
 /** What the demand part asks or remarks, with the data that the sentence needs. The sentences are in `words`. */
-import type { Question } from '../appraisal/appraisal.ts';
+import type { Question } from '../shapes/appraisal.ts';
 
 export type DemandQuestionCode =
   /** Nothing typed and no record: a typical British home stands in. data: spaceKWh */

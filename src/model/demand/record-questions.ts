@@ -1,7 +1,7 @@
 /** What is odd about a record, as questions. */
-import type { HouseChange, Question } from '../appraisal/appraisal.ts';
-import type { Household } from '../household/household.ts';
-import type { TypicalYear } from '../weather/typical-year.ts';
+import type { HouseChange, Question } from '../shapes/appraisal.ts';
+import type { Household } from '../shapes/household.ts';
+import type { TypicalYear } from '../year/typical-year.ts';
 import type { FittedRecord } from './fit-record.ts';
 import type { HotWaterDemand } from './hot-water.ts';
 import { ask } from './questions.ts';

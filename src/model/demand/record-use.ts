@@ -1,8 +1,9 @@
 /** Fuel or electricity that a typical year would take, out of the record: by its signature, or by its total alone. */
 
+import { BASE_C } from '../shapes/usual-home.ts';
 import { correctForWeather, degreeDaysFromMeans } from '../weather/degree-days.ts';
-import type { TypicalYear } from '../weather/typical-year.ts';
-import { BASE_C, TANK_ERROR } from './assumptions.ts';
+import type { TypicalYear } from '../year/typical-year.ts';
+import { TANK_ERROR } from './assumptions.ts';
 import { together } from './figure.ts';
 import { degreeDaysOfRecord, type FittedRecord } from './fit-record.ts';
 import type { InformedFit } from './informed-fit.ts';

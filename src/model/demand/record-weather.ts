@@ -1,7 +1,7 @@
 /** Puts an outdoor temperature to every day of a record: the household's own, or the typical year's where there is none. */
 import { toDayNumber } from '../calendar/civil.ts';
-import type { Series } from '../evidence/evidence.ts';
-import type { TypicalYear } from '../weather/typical-year.ts';
+import type { Series } from '../shapes/evidence.ts';
+import type { TypicalYear } from '../year/typical-year.ts';
 import type { HeatRecord, RecordSpan } from './record.ts';
 import type { SignatureData } from './signature-data.ts';
 

@@ -1,8 +1,9 @@
 /** The record's estimate of yearly heat with the sums it came from. */
-import type { DemandEstimate } from '../appraisal/appraisal.ts';
+
 import { toCivilDate } from '../calendar/civil.ts';
-import type { Reference } from '../reference.ts';
-import type { Grade, Working } from '../working.ts';
+import type { DemandEstimate } from '../shapes/appraisal.ts';
+import type { Reference } from '../shapes/reference.ts';
+import type { Grade, Working } from '../shapes/working.ts';
 import { together } from './figure.ts';
 import type { FittedRecord } from './fit-record.ts';
 import type { HotWaterDemand } from './hot-water.ts';

@@ -1,9 +1,9 @@
 /** Which of a household's series is its heating record, and the spans of use in it. */
 
 import { toDayNumber } from '../calendar/civil.ts';
-import type { Series } from '../evidence/evidence.ts';
 import { sumRegisters } from '../evidence/sum-registers.ts';
-import type { Household } from '../household/household.ts';
+import type { Series } from '../shapes/evidence.ts';
+import type { Household } from '../shapes/household.ts';
 
 /** Use over whole days. */
 export interface RecordSpan {

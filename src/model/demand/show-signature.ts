@@ -1,6 +1,7 @@
 /** The signature as the screens and documents see it, with points for its picture. */
-import type { Signature } from '../appraisal/appraisal.ts';
+
 import { toCivilDate } from '../calendar/civil.ts';
+import type { Signature } from '../shapes/appraisal.ts';
 import { thinPoints } from '../thin/thin-points.ts';
 import type { FittedRecord } from './fit-record.ts';
 import type { HeatRecord } from './record.ts';

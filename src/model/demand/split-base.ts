@@ -1,6 +1,7 @@
 /** Splits what a record uses every day of the year into hot water, cooking or appliances, and what neither explains. */
-import type { Household } from '../household/household.ts';
-import { normalShare } from '../uncertainty/normal-share.ts';
+
+import { normalShare } from '../chance/normal-share.ts';
+import type { Household } from '../shapes/household.ts';
 import { together } from './figure.ts';
 import type { HotWaterDemand } from './hot-water.ts';
 import { besideWater } from './known-base.ts';

@@ -1,6 +1,6 @@
 /** The days of a typical year as a prediction takes them. */
 import { degreeDaysFromMeans } from '../weather/degree-days.ts';
-import type { TypicalYear } from '../weather/typical-year.ts';
+import type { TypicalYear } from '../year/typical-year.ts';
 import type { DaysToCome } from './predict-informed.ts';
 
 const known = new WeakMap<TypicalYear, DaysToCome>();

@@ -1,7 +1,7 @@
 /** What the record leads one to expect: its meter in a mild, a typical and a cold year, and the home's heat loss. */
-import type { Figure, YearAhead } from '../appraisal/appraisal.ts';
-import type { TypicalYear } from '../weather/typical-year.ts';
-import type { Grade } from '../working.ts';
+import type { Figure, YearAhead } from '../shapes/appraisal.ts';
+import type { Grade } from '../shapes/working.ts';
+import type { TypicalYear } from '../year/typical-year.ts';
 import { TEN_PERCENT } from './assumptions.ts';
 import { rangeOf, together } from './figure.ts';
 import type { InformedFit } from './informed-fit.ts';

@@ -1,6 +1,6 @@
 /** Day and night registers of one meter are one use: they are added before a record is laid through it. */
 import { toCivilDate, toDayNumber } from '../calendar/civil.ts';
-import type { EvidencePeriod, Series } from './evidence.ts';
+import type { EvidencePeriod, Series } from '../shapes/evidence.ts';
 import { registersOfSomeHours, seriesByMeter } from './register-hours.ts';
 
 /**

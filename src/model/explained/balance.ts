@@ -1,6 +1,6 @@
 /** Where the balance tips and what a winter does: the sums behind figures that come out of two systems. */
-import type { Appraisal, SystemResult, Versus } from '../appraisal/appraisal.ts';
-import type { Working, WorkingInput } from '../working.ts';
+import type { Appraisal, SystemResult, Versus } from '../shapes/appraisal.ts';
+import type { Working, WorkingInput } from '../shapes/working.ts';
 
 /** The factor and the price ratio at which both cost the same [1]; empty where there is none. */
 export function breakEvenWorkings(

@@ -1,6 +1,6 @@
 /** What was measured in other homes, beside this machine's own factor. */
-import type { MachineResult } from '../appraisal/appraisal.ts';
-import type { Working } from '../working.ts';
+import type { MachineResult } from '../shapes/appraisal.ts';
+import type { Working } from '../shapes/working.ts';
 
 /** The spread met in metered homes [1], and how many reached what they were designed for. */
 export function fieldWorking({ fieldSpread }: Pick<MachineResult, 'fieldSpread'>): Working {

@@ -1,7 +1,8 @@
 /** Where the heat of a year comes from and where it goes. */
-import type { Appraisal } from '../appraisal/appraisal.ts';
-import { findSideBySide } from '../appraisal/beside.ts';
-import type { Working, WorkingInput } from '../working.ts';
+
+import { findSideBySide } from '../comparison/beside.ts';
+import type { Appraisal } from '../shapes/appraisal.ts';
+import type { Working, WorkingInput } from '../shapes/working.ts';
 
 /**
  * Heat that the source adds in a year [kWh] = heat for rooms and taps − electricity bought. Pumps and standby count as

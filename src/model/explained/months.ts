@@ -1,6 +1,6 @@
 /** The twelve months behind a picture of a year, each a line that sums to the year. */
-import type { Demand, SystemResult } from '../appraisal/appraisal.ts';
-import type { Grade, Working, WorkingInput } from '../working.ts';
+import type { Demand, SystemResult } from '../shapes/appraisal.ts';
+import type { Grade, Working, WorkingInput } from '../shapes/working.ts';
 
 const MONTHS = [
   'January',

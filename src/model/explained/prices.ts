@@ -1,9 +1,10 @@
 /** The prices that the sums rest on: the mean over the heat pump's own hours, and each price of the tariff. */
-import type { Appraisal, PriceBasis } from '../appraisal/appraisal.ts';
-import { findSideBySide } from '../appraisal/beside.ts';
+
+import { findSideBySide } from '../comparison/beside.ts';
+import type { Appraisal, PriceBasis } from '../shapes/appraisal.ts';
+import type { Tariff, TariffVersion } from '../shapes/tariff.ts';
+import type { Working, WorkingInput } from '../shapes/working.ts';
 import { inclVat } from '../tariff/price.ts';
-import type { Tariff, TariffVersion } from '../tariff/tariff.ts';
-import type { Working, WorkingInput } from '../working.ts';
 
 type Basis = ReturnType<typeof PriceBasis.parse>;
 

@@ -1,6 +1,6 @@
 /** What a promise, a bill check and the months since come to, told from what was kept. */
-import type { BillCheck, FollowedMonth } from '../appraisal/promise.ts';
-import type { Working, WorkingInput } from '../working.ts';
+import type { BillCheck, FollowedMonth } from '../shapes/promise.ts';
+import type { Working, WorkingInput } from '../shapes/working.ts';
 
 /** The cost of a year [p] as it was promised, with its range. */
 export function promiseWorking(kept: {

@@ -1,6 +1,6 @@
 /** What an open question rests on: the amounts that its sentence names. */
-import type { Question } from '../appraisal/appraisal.ts';
-import type { Working, WorkingInput } from '../working.ts';
+import type { Question } from '../shapes/appraisal.ts';
+import type { Working, WorkingInput } from '../shapes/working.ts';
 
 /** The unit that the end of a field's name tells: `spaceKWh`, `flowC`. */
 const UNITS: readonly (readonly [RegExp, string])[] = [

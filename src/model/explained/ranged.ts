@@ -1,6 +1,6 @@
 /** The range beside a figure, as one more step below its sum. */
-import type { Figure } from '../appraisal/appraisal.ts';
-import type { Working } from '../working.ts';
+import type { Figure } from '../shapes/appraisal.ts';
+import type { Working } from '../shapes/working.ts';
 
 const DRAWN = '10 and 90 % points over the possible years, every doubtful input drawn from its own spread';
 const DRAWN_MONEY = `${DRAWN}; standing charge, VAT and a service price that was typed are agreed and stay`;

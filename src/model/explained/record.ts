@@ -1,6 +1,6 @@
 /** What a record comes to, read by read: the file, its rows, and the days that are there. */
-import { type Evidence, isTemperature, type Remark, type Series } from '../evidence/evidence.ts';
-import type { Grade, Working, WorkingInput } from '../working.ts';
+import { type Evidence, isTemperature, type Remark, type Series } from '../shapes/evidence.ts';
+import type { Grade, Working, WorkingInput } from '../shapes/working.ts';
 
 /** Bills and readings of periods that are named one by one; longer records are told in sums. */
 const MOST_PERIODS = 60;

@@ -1,6 +1,6 @@
 /** The line through a record, and what the meter should show by it. */
-import type { Demand, Signature } from '../appraisal/appraisal.ts';
-import type { Working, WorkingInput } from '../working.ts';
+import type { Demand, Signature } from '../shapes/appraisal.ts';
+import type { Working, WorkingInput } from '../shapes/working.ts';
 
 /** Slope [kWh a day for each degree], base and fit of the line. */
 export function signatureWorking(signature: Signature, change: Demand['change']): Working {

@@ -1,7 +1,7 @@
 /** The year reckoned anew with one thing moved: what each step came to. */
-import type { Figure } from '../appraisal/appraisal.ts';
+import type { Figure } from '../shapes/appraisal.ts';
+import type { Working, WorkingInput } from '../shapes/working.ts';
 import type { Driver, EmitterCase, WhatDrives } from '../what-drives/what-drives.ts';
-import type { Working, WorkingInput } from '../working.ts';
 import { rangedWorking } from './ranged.ts';
 
 const ANEW = 'the whole year reckoned anew, all else as it is';

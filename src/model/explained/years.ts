@@ -1,6 +1,6 @@
 /** What has been paid by the end of each year, and what the years save. */
-import type { Lifetime, YearPoint } from '../lifetime/lifetime.ts';
-import type { Working, WorkingInput } from '../working.ts';
+import type { Lifetime, YearPoint } from '../shapes/lifetime.ts';
+import type { Working, WorkingInput } from '../shapes/working.ts';
 import { rangedWorking } from './ranged.ts';
 
 /** The saving with its range, then each side's payments year by year [p]. */

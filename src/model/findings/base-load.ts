@@ -1,6 +1,6 @@
 /** What runs all night, and the day from which it was more. */
 import { toCivilDate } from '../calendar/civil.ts';
-import { type Finding, sureOf, yearOfDays } from './finding.ts';
+import { type Finding, sureOf, yearOfDays } from '../shapes/finding.ts';
 import type { MeterDays, Prices } from './meter-days.ts';
 import { knownWeather } from './meter-days.ts';
 import { changeKind, findLineChange } from './two-lines.ts';

@@ -1,7 +1,7 @@
 /** A day from which more or less is used in the same weather. */
 import { toCivilDate } from '../calendar/civil.ts';
+import { type Finding, sureOf, yearOfDays } from '../shapes/finding.ts';
 import { coldLine } from './cold-line.ts';
-import { type Finding, sureOf, yearOfDays } from './finding.ts';
 import type { MeterDays, Prices } from './meter-days.ts';
 import { knownWeather } from './meter-days.ts';
 import { changeKind, findLineChange } from './two-lines.ts';

@@ -1,9 +1,9 @@
 /** What a unit costs by the clock, for seeing whether use moved into dear hours. */
 
 import { toCivilDate, weekdayIndex } from '../calendar/civil.ts';
+import type { TariffVersion } from '../shapes/tariff.ts';
 import { inclVat, versionOn } from '../tariff/price.ts';
 import { seriesPriceOn } from '../tariff/series-prices.ts';
-import type { TariffVersion } from '../tariff/tariff.ts';
 import type { MeterDays } from './meter-days.ts';
 import { bandPrices, bandsOf } from './slot-prices.ts';
 

@@ -1,7 +1,7 @@
 /** Use that moved into hours at which a unit costs more. */
 import { toCivilDate } from '../calendar/civil.ts';
+import { type Finding, sureOf, yearOfDays } from '../shapes/finding.ts';
 import { clockPrices } from './clock-prices.ts';
-import { type Finding, sureOf, yearOfDays } from './finding.ts';
 import { type MeterDays, meanOf, type Prices } from './meter-days.ts';
 import { findLineChange } from './two-lines.ts';
 

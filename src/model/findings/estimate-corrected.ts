@@ -1,8 +1,8 @@
 /** An estimated reading that the next reading put right. */
 import { toDayNumber } from '../calendar/civil.ts';
 import { fitLine } from '../demand/least-squares.ts';
-import type { EvidencePeriod } from '../evidence/evidence.ts';
-import { type Finding, sureOf } from './finding.ts';
+import type { EvidencePeriod } from '../shapes/evidence.ts';
+import { type Finding, sureOf } from '../shapes/finding.ts';
 import type { OutdoorDays, Prices } from './meter-days.ts';
 
 const HEATING_BELOW_C = 15.5;

@@ -1,10 +1,10 @@
 /** All detectors over what is known of a household's readings. */
-import type { EvidencePeriod } from '../evidence/evidence.ts';
+import type { EvidencePeriod } from '../shapes/evidence.ts';
+import type { Finding } from '../shapes/finding.ts';
 import { findBaseLoad } from './base-load.ts';
 import { findBehaviour } from './behaviour.ts';
 import { findDearHours } from './dear-hours.ts';
 import { findEstimateCorrected } from './estimate-corrected.ts';
-import type { Finding } from './finding.ts';
 import { findHeater } from './heater.ts';
 import { findLargeLoad } from './large-load.ts';
 import { loadsOf } from './loads-of.ts';

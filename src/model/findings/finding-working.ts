@@ -1,7 +1,7 @@
 /** The sum behind what a finding costs. */
 import { daysBetween } from '../calendar/civil.ts';
-import type { Working } from '../working.ts';
-import type { Finding } from './finding.ts';
+import type { Finding } from '../shapes/finding.ts';
+import type { Working } from '../shapes/working.ts';
 
 const UNITS: Readonly<Record<string, string>> = { KW: 'kW', W: 'W', KWh: 'kWh', Hours: 'h' };
 const unitOf = (name: string): string => {

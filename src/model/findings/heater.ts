@@ -1,7 +1,7 @@
 /** Immersion or backup heaters: even steps near a rated power. */
 import { toCivilDate } from '../calendar/civil.ts';
+import { type Finding, sureOf, yearOfDays } from '../shapes/finding.ts';
 import type { EvenLoad } from './even-loads.ts';
-import { type Finding, sureOf, yearOfDays } from './finding.ts';
 import type { MeterDays, Prices } from './meter-days.ts';
 import { median } from './meter-days.ts';
 

@@ -1,7 +1,7 @@
 /** A large load of even power on the whole house's meter that is not the heating: a vehicle, a tub. */
 import { toCivilDate } from '../calendar/civil.ts';
+import { type Finding, sureOf, yearOfDays } from '../shapes/finding.ts';
 import type { EvenLoad } from './even-loads.ts';
-import { type Finding, sureOf, yearOfDays } from './finding.ts';
 import { isHeater } from './heater.ts';
 import type { MeterDays, Prices } from './meter-days.ts';
 import { median } from './meter-days.ts';

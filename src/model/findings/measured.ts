@@ -1,5 +1,5 @@
 /** How good the detectors are on made households, as `npm run prove` measures and holds them to. */
-import type { FindingCode } from './finding.ts';
+import type { FindingCode } from '../shapes/finding.ts';
 
 export interface DetectorRates {
   /** Homes without the thing in which it is named all the same, at most this share. */

@@ -1,6 +1,7 @@
 /** Readings of one meter as the detectors take them: whole days of half-hours or hours, one after the other. */
 import { toDayNumber } from '../calendar/civil.ts';
-import type { CivilDate, TariffVersion } from '../tariff/tariff.ts';
+import type { CivilDate } from '../shapes/dates.ts';
+import type { TariffVersion } from '../shapes/tariff.ts';
 
 /** As the store hands them out: local days, values in order of time, NaN where missing. */
 export interface MeterReadings {

@@ -1,6 +1,6 @@
 /** Nights let go cold and mornings that make up for it with hot water in the radiators. */
 import { toCivilDate } from '../calendar/civil.ts';
-import { type Finding, sureOf } from './finding.ts';
+import { type Finding, sureOf } from '../shapes/finding.ts';
 import type { MeterDays, Prices } from './meter-days.ts';
 import { knownWeather, median } from './meter-days.ts';
 

@@ -1,8 +1,8 @@
 /** Price and band of every reading of a meter's days. */
 import { toCivilDate } from '../calendar/civil.ts';
+import type { TariffVersion } from '../shapes/tariff.ts';
 import { bandAt, dayKindOn } from '../tariff/band-times.ts';
 import { inclVat } from '../tariff/price.ts';
-import type { TariffVersion } from '../tariff/tariff.ts';
 import type { MeterDays } from './meter-days.ts';
 
 /**

@@ -1,7 +1,8 @@
 /** Bills of a two-rate meter, with the units of both its registers. */
-import type { Series } from '../evidence/evidence.ts';
+
 import { registerHours, registersOfSomeHours, seriesByMeter } from '../evidence/register-hours.ts';
-import type { CivilDate } from '../tariff/tariff.ts';
+import type { CivilDate } from '../shapes/dates.ts';
+import type { Series } from '../shapes/evidence.ts';
 
 /** What a bill of a two-rate tariff says. */
 export interface TwoRegisters {

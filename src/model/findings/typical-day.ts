@@ -1,7 +1,8 @@
 /** The picture behind a finding: the mean day with it, beside days as cold without it. */
-import type { TypicalDay } from '../appraisal/promise.ts';
+
 import { toDayNumber } from '../calendar/civil.ts';
-import type { Finding } from './finding.ts';
+import type { Finding } from '../shapes/finding.ts';
+import type { TypicalDay } from '../shapes/promise.ts';
 import type { MeterDays } from './meter-days.ts';
 
 const WEEK = 7;

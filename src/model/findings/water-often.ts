@@ -1,7 +1,7 @@
 /** Hot-water cycles on days without heating: how often the cylinder is brought up, and what it takes. */
 import { toCivilDate } from '../calendar/civil.ts';
+import { type Finding, sureOf, yearOfDays } from '../shapes/finding.ts';
 import { dailyLow } from './base-load.ts';
-import { type Finding, sureOf, yearOfDays } from './finding.ts';
 import type { MeterDays, Prices } from './meter-days.ts';
 import { knownWeather, meanOf, median } from './meter-days.ts';
 

@@ -1,5 +1,5 @@
-import type { Figure } from '../appraisal/appraisal.ts';
-import type { Working } from '../working.ts';
+import type { Figure } from '../shapes/appraisal.ts';
+import type { Working } from '../shapes/working.ts';
 
 /** What the source adds to each unit of electricity bought [units of heat]: the factor less the unit itself. */
 export function addedWorking({ value, grade, working }: Pick<Figure, 'value' | 'grade' | 'working'>): Working {

@@ -1,5 +1,5 @@
 /** The four boundaries of a seasonal performance factor: what electricity stands below the line. */
-import type { Boundary } from '../household/household.ts';
+import type { Boundary } from '../shapes/household.ts';
 
 /** Heat and electricity of a year at a heat pump, kWh. */
 export interface YearBalance {

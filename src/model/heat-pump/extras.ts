@@ -1,6 +1,6 @@
 /** Electricity that the household's meter sees and the typed factor does not count, each as a line of its own. */
-import type { Boundary } from '../household/household.ts';
-import type { Grade, Working, WorkingInput } from '../working.ts';
+import type { Boundary } from '../shapes/household.ts';
+import type { Grade, Working, WorkingInput } from '../shapes/working.ts';
 import { isInside } from './boundaries.ts';
 
 export type ExtraName = 'standby' | 'source-pump' | 'backup' | 'pasteurisation' | 'circulator';

@@ -1,8 +1,9 @@
 /** How far the factor that a home gets strays from the one that was given. */
-import type { FieldSpread } from '../appraisal/appraisal.ts';
-import type { FieldFactor } from '../reference.ts';
-import { evenSpread, type Spread, spreadOfRange } from '../uncertainty/multiplier.ts';
-import { normalQuantile } from '../uncertainty/normal-quantile.ts';
+
+import { evenSpread, type Spread, spreadOfRange } from '../chance/multiplier.ts';
+import { normalQuantile } from '../chance/normal-quantile.ts';
+import type { FieldSpread } from '../shapes/appraisal.ts';
+import type { FieldFactor } from '../shapes/reference.ts';
 
 /** Relative standard deviations. Metered: from one year to the next. Designed: about its own median. Both judgements. */
 const METERED_DEVIATION = 0.05;

@@ -1,5 +1,5 @@
 /** Flow temperatures: the one designed for, the mean one over a season, and what a change does to the factor. */
-import type { Household } from '../household/household.ts';
+import type { Household } from '../shapes/household.ts';
 
 type Machine = Household['machine'];
 

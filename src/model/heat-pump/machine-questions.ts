@@ -1,7 +1,7 @@
 /** What has to be asked about the machine's figures, as data; the sentences are in `words`. */
-import type { Question } from '../appraisal/appraisal.ts';
-import type { Given, Household } from '../household/household.ts';
-import type { FieldFactor } from '../reference.ts';
+import type { Question } from '../shapes/appraisal.ts';
+import type { Given, Household } from '../shapes/household.ts';
+import type { FieldFactor } from '../shapes/reference.ts';
 
 type Machine = Household['machine'];
 

@@ -1,7 +1,7 @@
 /** The sums behind the machine's factors. */
-import type { Demand, Figure } from '../appraisal/appraisal.ts';
-import type { Boundary } from '../household/household.ts';
-import type { Working, WorkingInput } from '../working.ts';
+import type { Demand, Figure } from '../shapes/appraisal.ts';
+import type { Boundary } from '../shapes/household.ts';
+import type { Working, WorkingInput } from '../shapes/working.ts';
 import type { ExtraLine } from './extras.ts';
 import { FLOW_SOURCE } from './flow.ts';
 import type { SettledFactor, SettledFactors } from './settle-factors.ts';

@@ -1,6 +1,6 @@
 /** Factors as the heat pump's own electricity meter sees them, for turning its record into heat. */
-import type { Household } from '../household/household.ts';
-import type { Reference } from '../reference.ts';
+import type { Household } from '../shapes/household.ts';
+import type { Reference } from '../shapes/reference.ts';
 import { reckonExtras } from './extras.ts';
 import { findPasteurisation } from './pasteurisation.ts';
 import { type SettledFactor, settleFactors } from './settle-factors.ts';

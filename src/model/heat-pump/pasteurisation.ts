@@ -1,7 +1,8 @@
 /** Whether a cylinder is heated to 60 °C once a week by its immersion heater, beside what the factors count. */
-import { CYLINDER_LITRES, HOT_C } from '../demand/assumptions.ts';
-import type { Household } from '../household/household.ts';
-import { weakestGrade } from '../working.ts';
+
+import type { Household } from '../shapes/household.ts';
+import { CYLINDER_LITRES, HOT_C } from '../shapes/usual-home.ts';
+import { weakestGrade } from '../shapes/working.ts';
 import { isInside } from './boundaries.ts';
 import { type Pasteurisation, pasteurisationKWh } from './extras.ts';
 import type { SettledFactors } from './settle-factors.ts';

@@ -1,10 +1,11 @@
 /** The machine, quick way: two seasonal factors and their boundary in, what the household's meter sees out. */
-import type { Demand, Figure, MachineResult, Question, WhatIf } from '../appraisal/appraisal.ts';
-import type { Household } from '../household/household.ts';
-import type { Reference } from '../reference.ts';
-import { multiplierAt, type Spread } from '../uncertainty/multiplier.ts';
-import { Z90 } from '../uncertainty/normal-quantile.ts';
-import { weakestGrade } from '../working.ts';
+
+import { multiplierAt, type Spread } from '../chance/multiplier.ts';
+import { Z90 } from '../chance/normal-quantile.ts';
+import type { Demand, Figure, MachineResult, Question, WhatIf } from '../shapes/appraisal.ts';
+import type { Household } from '../shapes/household.ts';
+import type { Reference } from '../shapes/reference.ts';
+import { weakestGrade } from '../shapes/working.ts';
 import { type ExtraLine, reckonExtras } from './extras.ts';
 import { derivedSpread, describeField, designedSpread, fieldSpread, meteredSpread } from './factor-spread.ts';
 import { factorWorking, wholeWorking } from './machine-working.ts';

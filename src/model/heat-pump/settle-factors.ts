@@ -1,7 +1,7 @@
 /** Which two factors are reckoned with, at which boundary, and how far the real ones may stray. */
-import type { Question } from '../appraisal/appraisal.ts';
-import type { Boundary, Given, Household } from '../household/household.ts';
-import type { FieldFactor, Reference } from '../reference.ts';
+import type { Question } from '../shapes/appraisal.ts';
+import type { Boundary, Given, Household } from '../shapes/household.ts';
+import type { FieldFactor, Reference } from '../shapes/reference.ts';
 import { designFlow, FLOW_SOURCE, factorAtFlow } from './flow.ts';
 import { acceptFactor, askAboutFactors } from './machine-questions.ts';
 import { waterToSpaceRatio } from './water-ratio.ts';

@@ -1,7 +1,7 @@
 /** What a look at the years to come rests on: as typed, else the usual value, each with its grade and origin. */
-import { z } from 'zod';
-import type { Given, Household } from '../household/household.ts';
-import { type Grade, WorkingInput } from '../working.ts';
+import type { Given, Household } from '../shapes/household.ts';
+import type { LifetimeInputs } from '../shapes/lifetime.ts';
+import type { Grade } from '../shapes/working.ts';
 
 type Purchase = Household['purchase'];
 
@@ -19,20 +19,6 @@ export const USUAL = {
   growthPerYear: { value: 0, origin: 'no trend assumed beyond general inflation; common practice, no source' },
   growthSpreadPerYear: { value: 0.02, origin: `one standard deviation; a judgement, ${CUSTOM}` },
 } as const;
-
-const Settled = z.object({ value: z.number(), line: WorkingInput });
-
-export const LifetimeInputs = z.object({
-  years: Settled,
-  discount: Settled,
-  electricityGrowth: Settled,
-  fuelGrowth: Settled,
-  growthSpread: Settled,
-  pumpLife: Settled,
-  replacementLife: Settled,
-  presentYearsLeft: Settled,
-});
-export type LifetimeInputs = z.infer<typeof LifetimeInputs>;
 
 function settle(
   name: string,

@@ -1,9 +1,10 @@
 /** Many possible futures: how far the first year's costs stray, and how prices grow after it. Seeded. */
-import type { Reference } from '../reference.ts';
-import { multiplierAt } from '../uncertainty/multiplier.ts';
-import { normalQuantile } from '../uncertainty/normal-quantile.ts';
-import { quantileOfSorted } from '../uncertainty/quantiles.ts';
-import { sobolPoints } from '../uncertainty/sobol.ts';
+
+import { multiplierAt } from '../chance/multiplier.ts';
+import { normalQuantile } from '../chance/normal-quantile.ts';
+import { quantileOfSorted } from '../chance/quantiles.ts';
+import { sobolPoints } from '../chance/sobol.ts';
+import type { Reference } from '../shapes/reference.ts';
 import { normalShare } from './normal-share.ts';
 import type { RunningCost } from './running-cost.ts';
 

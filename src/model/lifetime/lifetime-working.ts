@@ -1,9 +1,9 @@
 /** The sums behind the figures of the years to come. */
-import type { SystemResult } from '../appraisal/appraisal.ts';
-import type { Household } from '../household/household.ts';
-import type { Grade, Working, WorkingInput } from '../working.ts';
-import { weakestGrade } from '../working.ts';
-import type { LifetimeInputs } from './assumptions.ts';
+import type { SystemResult } from '../shapes/appraisal.ts';
+import type { Household } from '../shapes/household.ts';
+import type { LifetimeInputs } from '../shapes/lifetime.ts';
+import type { Grade, Working, WorkingInput } from '../shapes/working.ts';
+import { weakestGrade } from '../shapes/working.ts';
 import type { Side } from './reckon-path.ts';
 
 /** The figures with every input at its middle, pence and years; null where nothing is brought back. */

@@ -1,6 +1,6 @@
 /** What is paid for equipment over the years, on either side, and what is left of its life at the end. */
-import type { Household } from '../household/household.ts';
-import type { LifetimeInputs } from './assumptions.ts';
+import type { Household } from '../shapes/household.ts';
+import type { LifetimeInputs } from '../shapes/lifetime.ts';
 
 export interface Outlays {
   /** Pence by year, from 0 to the last; what falls on the last day is left to whoever looks further. */

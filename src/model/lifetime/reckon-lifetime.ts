@@ -1,13 +1,14 @@
 /** The years to come, from an appraisal and what a purchase costs. Pure, and it works on a kept promise as well. */
-import type { Appraisal } from '../appraisal/appraisal.ts';
-import { findSideBySide } from '../appraisal/beside.ts';
-import type { Household } from '../household/household.ts';
-import type { Reference } from '../reference.ts';
-import { quantileOf, shareAboveZero, valueAtPlace } from '../uncertainty/quantiles.ts';
-import type { Working } from '../working.ts';
-import { type LifetimeInputs, settleInputs } from './assumptions.ts';
+
+import { quantileOf, shareAboveZero, valueAtPlace } from '../chance/quantiles.ts';
+import { findSideBySide } from '../comparison/beside.ts';
+import type { Appraisal } from '../shapes/appraisal.ts';
+import type { Household } from '../shapes/household.ts';
+import type { Lifetime, LifetimeFigure, LifetimeInputs, LifetimeNote, Payback, YearPoint } from '../shapes/lifetime.ts';
+import type { Reference } from '../shapes/reference.ts';
+import type { Working } from '../shapes/working.ts';
+import { settleInputs } from './assumptions.ts';
 import { drawFutures, type Future } from './draw-futures.ts';
-import type { Lifetime, LifetimeFigure, LifetimeNote, Payback, YearPoint } from './lifetime.ts';
 import { lifetimeWorkings, type MiddlePath } from './lifetime-working.ts';
 import { type Outlays, presentOutlays, pumpOutlays } from './outlays.ts';
 import { type Paths, reckonPaths } from './reckon-path.ts';

@@ -1,7 +1,8 @@
 /** The running cost of a year as parts that follow different prices, and how far the first year's may stray. */
-import type { Appraisal, SystemResult } from '../appraisal/appraisal.ts';
-import { type Spread, spreadOfRange } from '../uncertainty/multiplier.ts';
-import { Z90 } from '../uncertainty/normal-quantile.ts';
+
+import { type Spread, spreadOfRange } from '../chance/multiplier.ts';
+import { Z90 } from '../chance/normal-quantile.ts';
+import type { Appraisal, SystemResult } from '../shapes/appraisal.ts';
 
 type Range = { readonly low: number; readonly high: number };
 

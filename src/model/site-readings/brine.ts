@@ -1,6 +1,6 @@
 /** Brine and heating water: density, specific heat, freezing point. */
-import type { Sourced } from '../reference.ts';
-import type { GlycolKind } from './site-readings.ts';
+import type { Sourced } from '../shapes/reference.ts';
+import type { GlycolKind } from '../shapes/site-readings.ts';
 
 export interface BrineRow {
   /** By mass. */

@@ -1,18 +1,8 @@
 /** Readings at the plant put through the sums, and each result held against its usual band. */
 import { toBarAbsolute } from '../cycle/pressure.ts';
-import type { Refrigerant, Refrigerants } from '../cycle/refrigerant.ts';
 import { temperatureAt } from '../cycle/saturation.ts';
 import { reckonCycle } from '../cycle/single-stage.ts';
-import {
-  brineProperties,
-  type FluidTables,
-  freezingPoint,
-  heatOfFlowKW,
-  massPercent,
-  waterProperties,
-} from './brine.ts';
-import { type ExpectedCop, expectedCop, type OwnMachine } from './expected-cop.ts';
-import { type Caution, cautionsFor, type LikelyCause, likelyCauses } from './likely-causes.ts';
+import type { Refrigerant, Refrigerants } from '../shapes/refrigerant.ts';
 import type {
   Band,
   FixedBand,
@@ -25,7 +15,17 @@ import type {
   SiteUnit,
   SiteValue,
   Standing,
-} from './site-readings.ts';
+} from '../shapes/site-readings.ts';
+import {
+  brineProperties,
+  type FluidTables,
+  freezingPoint,
+  heatOfFlowKW,
+  massPercent,
+  waterProperties,
+} from './brine.ts';
+import { type ExpectedCop, expectedCop, type OwnMachine } from './expected-cop.ts';
+import { type Caution, cautionsFor, type LikelyCause, likelyCauses } from './likely-causes.ts';
 
 export interface SiteTables {
   readonly refrigerants: Refrigerants;

@@ -1,11 +1,12 @@
 /** The COP that a machine should show at the plant: the household's own machine where it is known, else any. */
+
+import { multiplierAt, type Spread } from '../chance/multiplier.ts';
+import { Z90 } from '../chance/normal-quantile.ts';
 import { fullWaySpread } from '../heat-pump/full/full-machine.ts';
 import { perHeatSurface, readSurface, type Surface } from '../heat-pump/full/surface.ts';
-import type { Household } from '../household/household.ts';
-import type { Reference } from '../reference.ts';
-import { multiplierAt, type Spread } from '../uncertainty/multiplier.ts';
-import { Z90 } from '../uncertainty/normal-quantile.ts';
-import type { Band, ExpectedFrom, SiteBands } from './site-readings.ts';
+import type { Household } from '../shapes/household.ts';
+import type { Reference } from '../shapes/reference.ts';
+import type { Band, ExpectedFrom, SiteBands } from '../shapes/site-readings.ts';
 
 export interface OwnMachine {
   /** Electricity for one unit of heat over brine in and flow, as the full way takes it. */

@@ -3,7 +3,7 @@
  * cause gains by a sign that is there and loses by one that was looked for and is not, and what is met oftener and is
  * cheaper to rule out goes first. Signs and their order: common practice, no source.
  */
-import type { SiteQuantity, SiteReadings, SiteValue } from './site-readings.ts';
+import type { SiteQuantity, SiteReadings, SiteValue } from '../shapes/site-readings.ts';
 
 export const CAUSES = [
   'readings-apart',

@@ -1,4 +1,4 @@
-import type { SiteReadings } from './site-readings.ts';
+import type { SiteReadings } from '../shapes/site-readings.ts';
 
 /**
  * What the readings are judged with. The coldest brine of the year stands for one not read, so that frost is judged by

@@ -1,7 +1,7 @@
 /** Which band of a tariff version holds at a clock time. */
 import { isBankHoliday } from '../calendar/bank-holidays.ts';
 import { WEEKDAYS, weekdayIndex } from '../calendar/civil.ts';
-import type { DayKind, TariffBand, TariffVersion, TariffWindow } from './tariff.ts';
+import type { DayKind, TariffBand, TariffVersion, TariffWindow } from '../shapes/tariff.ts';
 
 export const MINUTES_PER_DAY = 1440;
 /** Kinds of day by index: the weekdays from Monday on, then the bank holiday. */

@@ -1,10 +1,11 @@
 /** The lines that one version of a tariff charges for its days of a bill. */
 import { monthOf, yearOf } from '../calendar/civil.ts';
+import type { CivilDate } from '../shapes/dates.ts';
+import type { TariffBand } from '../shapes/tariff.ts';
 import { roundToPenny } from '../units/money.ts';
 import type { BillSpan } from './bill-use.ts';
 import { type Block, blocksOf, monthPieces, monthsBetween, splitIntoBlocks } from './blocks.ts';
 import type { SpanUse } from './span-use.ts';
-import type { CivilDate, TariffBand } from './tariff.ts';
 
 export interface BillLine {
   readonly kind: 'units' | 'standing' | 'demand' | 'export';

@@ -1,7 +1,8 @@
 /** What a bill charges for: units in total, units by band, or half-hourly readings, cut to the versions of a tariff. */
 import { daysBetween } from '../calendar/civil.ts';
+import type { CivilDate } from '../shapes/dates.ts';
+import type { Tariff, TariffVersion } from '../shapes/tariff.ts';
 import { versionOn } from './price.ts';
-import type { CivilDate, Tariff, TariffVersion } from './tariff.ts';
 
 /** Half-hours of consecutive local days from `first` on [kWh]: 48 a day, 46 and 50 where the clock changes; NaN where missing. */
 export interface DayReadings {

@@ -1,6 +1,7 @@
 /** Stepped blocks: units sorted into the steps of a day or calendar month. */
 import { addDays, daysBetween, daysInMonth, monthOf, yearOf } from '../calendar/civil.ts';
-import type { CivilDate, TariffBand } from './tariff.ts';
+import type { CivilDate } from '../shapes/dates.ts';
+import type { TariffBand } from '../shapes/tariff.ts';
 
 /** A step of a band: its name, its price as the tariff states it, and where it begins [kWh a day or month]. */
 export interface Block {

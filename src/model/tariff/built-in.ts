@@ -1,6 +1,8 @@
 /** Built-in prices as tariffs: what the tool reckons with until the household's own prices are typed. */
-import type { LitrePrice, PriceQuarter, Reference } from '../reference.ts';
-import type { CivilDate, Tariff } from './tariff.ts';
+
+import type { CivilDate } from '../shapes/dates.ts';
+import type { LitrePrice, PriceQuarter, Reference } from '../shapes/reference.ts';
+import type { Tariff } from '../shapes/tariff.ts';
 
 const MONTHS = 'January February March April May June July August September October November December'.split(' ');
 

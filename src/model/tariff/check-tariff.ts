@@ -1,9 +1,10 @@
 /** What is wrong with a tariff, as data: hours without a price or with two, versions out of order, odd prices. */
+
+import type { Tariff, TariffBand, TariffVersion } from '../shapes/tariff.ts';
 import { bandNames, clockTimeOf, DAY_KINDS, dayKindsOf, MINUTES_PER_DAY, minuteOf } from './band-times.ts';
 import { findChargeFaults } from './charge-faults.ts';
 import { inclVat } from './price.ts';
 import { findSeriesFaults } from './series-faults.ts';
-import type { Tariff, TariffBand, TariffVersion } from './tariff.ts';
 
 /**
  * Codes and their data:

@@ -1,11 +1,12 @@
 /** Which prices a comparison rests on, from when, and whether they are old. */
 import type { z } from 'zod';
-import type { PriceBasis as PriceBasisShape } from '../appraisal/appraisal.ts';
 import { addDays, daysBetween } from '../calendar/civil.ts';
-import type { LitrePrice } from '../reference.ts';
+import type { PriceBasis as PriceBasisShape } from '../shapes/appraisal.ts';
+import type { CivilDate } from '../shapes/dates.ts';
+import type { LitrePrice } from '../shapes/reference.ts';
+import type { Tariff } from '../shapes/tariff.ts';
 import { spanName } from './built-in.ts';
 import { versionOn } from './price.ts';
-import type { CivilDate, Tariff } from './tariff.ts';
 
 export type PriceBasis = z.infer<typeof PriceBasisShape>;
 

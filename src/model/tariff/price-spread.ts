@@ -1,7 +1,7 @@
 /** How far prices have strayed within a year, from the published rows: what the ranges of prices rest on. */
 import { daysBetween } from '../calendar/civil.ts';
-import type { LitrePrice, PriceQuarter } from '../reference.ts';
-import type { CivilDate } from './tariff.ts';
+import type { CivilDate } from '../shapes/dates.ts';
+import type { LitrePrice, PriceQuarter } from '../shapes/reference.ts';
 
 export interface PriceSpread {
   /** One relative standard deviation of next year's mean electricity price about today's, as a fraction. */

@@ -1,22 +1,14 @@
 /** The price of every half-hour of a year, from one version of a tariff. */
-
 import { isBankHoliday } from '../calendar/bank-holidays.ts';
 import { toDayNumber } from '../calendar/civil.ts';
 import type { YearSlots } from '../calendar/zone.ts';
+import type { CivilDate } from '../shapes/dates.ts';
+import type { TariffVersion } from '../shapes/tariff.ts';
 import { withoutVat, withVat } from '../units/money.ts';
+import type { RateBuckets } from '../year/share-out.ts';
 import { BANK_HOLIDAY, bandAt, clockTimeOf, DAY_KINDS, dayKindsOf } from './band-times.ts';
 import { sortIntoClasses } from './price-classes.ts';
 import { seriesOverYear } from './series-prices.ts';
-import type { CivilDate, TariffVersion } from './tariff.ts';
-
-/** A year sorted into prices: `bucketOfSlot[slot]` points into `names` and `pencePerKWh` (VAT included). */
-export interface RateBuckets {
-  readonly names: readonly string[];
-  readonly pencePerKWh: readonly number[];
-  readonly bucketOfSlot: Uint8Array;
-  /** Price of each half-hour where it is dated [pence/kWh, VAT included]; the buckets are then classes of price. */
-  readonly penceOfSlot?: Float64Array;
-}
 
 const SLOTS_PER_DAY = 48;
 const known = new WeakMap<TariffVersion, WeakMap<YearSlots, RateBuckets>>();

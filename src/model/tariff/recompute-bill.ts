@@ -1,10 +1,11 @@
 /** A bill worked out again, line by line, with a price change in the middle if there was one. */
 import { daysBetween } from '../calendar/civil.ts';
+import type { CivilDate } from '../shapes/dates.ts';
+import type { Tariff } from '../shapes/tariff.ts';
 import { roundToPenny } from '../units/money.ts';
 import { type BillLine, linesOf } from './bill-lines.ts';
 import { type BillSpan, type BillUse, cutByVersion } from './bill-use.ts';
 import { type SpanUse, sumReadings } from './span-use.ts';
-import type { CivilDate, Tariff } from './tariff.ts';
 
 export type { BillLine } from './bill-lines.ts';
 

@@ -1,8 +1,8 @@
 /** What is wrong with a half-hourly price series: days out of order, holes, half-hours too many or too few. */
 import { addDays, daysBetween, toDayNumber } from '../calendar/civil.ts';
 import { minutesInDay } from '../calendar/zone.ts';
+import type { PriceSeries } from '../shapes/tariff.ts';
 import { daysReached, findSeriesGap } from './series-prices.ts';
-import type { PriceSeries } from './tariff.ts';
 
 export interface SeriesFault {
   readonly code: 'series-order' | 'series-hole' | 'series-day-length' | 'series-gap' | 'series-part-year';

@@ -1,6 +1,7 @@
 /** Which unknowns decide how wide the range of a saving is. */
-import type { Appraisal } from '../appraisal/appraisal.ts';
-import { INPUTS, type Normals, type UncertainInput } from './normals.ts';
+
+import { INPUTS, type Normals, type UncertainInput } from '../chance/normals.ts';
+import type { Appraisal } from '../shapes/appraisal.ts';
 
 /** Names under which the inputs are shown. The machine's two factors count as one, and so do the fuels' prices, own electricity and services. */
 const SHOWN_AS: { readonly [input in UncertainInput]: string } = {

@@ -3,8 +3,8 @@
  * prices act on each, so that what moves both sides of a comparison does not count twice.
  * The draws act on the totals of the price bands, never on half-hours.
  */
-import { multiplierAt, type Spread } from './multiplier.ts';
-import { type Normals, normalDraws } from './normals.ts';
+import { multiplierAt, type Spread } from '../chance/multiplier.ts';
+import { type Normals, normalDraws } from '../chance/normals.ts';
 
 export type PricedCarrier = 'electricity' | 'gas' | 'oil' | 'lpg';
 

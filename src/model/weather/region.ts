@@ -1,7 +1,7 @@
 /** Which climate region a home lies in: named by the installer, found from its postcode, else the UK average. */
-import type { Household } from '../household/household.ts';
-import type { ClimateRegion, PostcodeRule, Reference } from '../reference.ts';
-import type { Grade } from '../working.ts';
+import type { Household } from '../shapes/household.ts';
+import type { ClimateRegion, PostcodeRule, Reference } from '../shapes/reference.ts';
+import type { Grade } from '../shapes/working.ts';
 
 export type Home = Household['home'];
 

@@ -1,10 +1,11 @@
 /** What a step does to the heat pump's year, in money: with its range and the sum behind it. */
-import type { Figure } from '../appraisal/appraisal.ts';
-import type { AppraisedYears } from '../appraisal/appraise.ts';
-import { findSideBySide } from '../appraisal/beside.ts';
+
+import type { AppraisedYears } from '../appraise.ts';
+import { tenAndNinety } from '../chance/quantiles.ts';
+import { findSideBySide } from '../comparison/beside.ts';
 import { withRange } from '../comparison/cost-figures.ts';
-import { tenAndNinety } from '../uncertainty/quantiles.ts';
-import { type WorkingInput, weakestGrade } from '../working.ts';
+import type { Figure } from '../shapes/appraisal.ts';
+import { type WorkingInput, weakestGrade } from '../shapes/working.ts';
 
 /** One case of the sweep: what it is called in a sum, and what the model says of it. */
 export interface Stood {

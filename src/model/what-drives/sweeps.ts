@@ -1,8 +1,9 @@
 /** Each thing that drives the cost: where it stands, the steps to reckon, and what is to be said of them. */
-import type { Appraisal, WhatIf } from '../appraisal/appraisal.ts';
-import { type AppraiseInput, appraiseYears } from '../appraisal/appraise.ts';
-import { HOT_C } from '../demand/assumptions.ts';
+
+import { type AppraiseInput, appraiseYears } from '../appraise.ts';
 import { designFlow, FLOW_SOURCE } from '../heat-pump/flow.ts';
+import type { Appraisal, WhatIf } from '../shapes/appraisal.ts';
+import { HOT_C } from '../shapes/usual-home.ts';
 
 export type DriverName = 'flow' | 'room' | 'water-temperature' | 'water-use' | 'array';
 

@@ -1,8 +1,9 @@
 /** What drives the running cost: one thing moved at a time, all else as it is, each step reckoned by the whole model. */
-import type { Appraisal, Figure, WhatIf } from '../appraisal/appraisal.ts';
-import { type AppraisedYears, appraiseYears } from '../appraisal/appraise.ts';
-import { findSideBySide } from '../appraisal/beside.ts';
+
+import { type AppraisedYears, appraiseYears } from '../appraise.ts';
+import { findSideBySide } from '../comparison/beside.ts';
 import { designFlow } from '../heat-pump/flow.ts';
+import type { Appraisal, Figure, WhatIf } from '../shapes/appraisal.ts';
 import { effectOf, type Stood } from './effect.ts';
 import {
   type Case,

@@ -1,7 +1,7 @@
 /** A bill while it is typed: any figure may still be missing. */
 
-import type { Bill, BillAdjustment, BillMeter, MeterUnit } from '../../model/bill/bill.ts';
 import { addDays, daysBetween } from '../../model/calendar/civil.ts';
+import type { Bill, BillAdjustment, BillMeter, MeterUnit } from '../../model/shapes/bill.ts';
 import { counted } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 import { readDate } from '../shared/date-text.ts';

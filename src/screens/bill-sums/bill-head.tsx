@@ -1,5 +1,5 @@
 import { useId } from 'react';
-import type { Bill, MeterUnit } from '../../model/bill/bill.ts';
+import type { Bill, MeterUnit } from '../../model/shapes/bill.ts';
 import { reference } from '../../reference/index.ts';
 import { phrase, say } from '../../words/say.ts';
 import { PickField, sayChoices } from '../shared/choice-field.tsx';

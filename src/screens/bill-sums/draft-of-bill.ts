@@ -1,6 +1,7 @@
 /** A bill from a file as the draft that a person would have typed of it. */
-import type { Bill, BillMeter } from '../../model/bill/bill.ts';
+
 import { addDays } from '../../model/calendar/civil.ts';
+import type { Bill, BillMeter } from '../../model/shapes/bill.ts';
 import { type BillDraft, emptyBill, type LineDraft } from './bill-draft.ts';
 
 export function draftOfBill(bill: Bill): BillDraft {

@@ -1,4 +1,4 @@
-import type { Bill } from '../../model/bill/bill.ts';
+import type { Bill } from '../../model/shapes/bill.ts';
 
 /** A bill of a kept file, opened from its row. */
 export interface FiledBillOpened {

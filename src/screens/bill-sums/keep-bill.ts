@@ -1,7 +1,7 @@
-import type { Bill } from '../../model/bill/bill.ts';
 import type { CheckedBill } from '../../model/bill/check-bill-sums.ts';
 import { addDays } from '../../model/calendar/civil.ts';
-import type { EvidencePeriod } from '../../model/evidence/evidence.ts';
+import type { Bill } from '../../model/shapes/bill.ts';
+import type { EvidencePeriod } from '../../model/shapes/evidence.ts';
 import { keptDate } from '../../words/numbers.ts';
 
 /** The bill as typed evidence: the units that it should have charged, and the money that it asks. */

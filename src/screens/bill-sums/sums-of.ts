@@ -1,8 +1,9 @@
 /** The sums of a bill with what holds for homes in Britain, and the tariff that a bill from a file is held against. */
-import type { Bill } from '../../model/bill/bill.ts';
+
 import { type CheckedBill, checkBillSums } from '../../model/bill/check-bill-sums.ts';
+import type { Bill } from '../../model/shapes/bill.ts';
+import type { Tariff } from '../../model/shapes/tariff.ts';
 import { findTariffFaults } from '../../model/tariff/check-tariff.ts';
-import type { Tariff } from '../../model/tariff/tariff.ts';
 import { reference } from '../../reference/index.ts';
 
 /** On domestic fuel and power; VAT Notice 701/19. */

@@ -1,10 +1,10 @@
 /** A bill as it is being typed, and the input of a check that it makes once it is whole. */
 
 import type { BillPrefill } from '../../desk/contract.ts';
-import type { BillCheckInput } from '../../model/appraisal/promise.ts';
 import { daysBetween, isCivilDay } from '../../model/calendar/civil.ts';
-import type { Series } from '../../model/evidence/evidence.ts';
-import type { CivilDate } from '../../model/tariff/tariff.ts';
+import type { CivilDate } from '../../model/shapes/dates.ts';
+import type { Series } from '../../model/shapes/evidence.ts';
+import type { BillCheckInput } from '../../model/shapes/promise.ts';
 import { say } from '../../words/say.ts';
 import { dayAfter, dayBefore, type KnownBill } from './bills.ts';
 

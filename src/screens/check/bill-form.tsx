@@ -3,10 +3,10 @@
 import { useEffect, useRef, useState } from 'react';
 import { Said } from '../../charts/said.tsx';
 import type { BillPrefill } from '../../desk/contract.ts';
-import type { BillCheckInput } from '../../model/appraisal/promise.ts';
 import { civilDateOf } from '../../model/calendar/instant.ts';
 import { sumRegisters } from '../../model/evidence/sum-registers.ts';
 import { daysWorking } from '../../model/explained/record.ts';
+import type { BillCheckInput } from '../../model/shapes/promise.ts';
 import { counted, exactKWh, longDate, moneySign, monthSpan, penceSign, spokenKWh } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 import { call } from '../desk.ts';

@@ -2,9 +2,9 @@
 
 import { addDays, COMMON_MONTH_DAYS, daysBetween, monthOf } from '../../model/calendar/civil.ts';
 import { restOfHome } from '../../model/comparison/rest-of-home.ts';
-import type { EvidencePeriod, Series } from '../../model/evidence/evidence.ts';
-import type { Household } from '../../model/household/household.ts';
-import type { CivilDate } from '../../model/tariff/tariff.ts';
+import type { CivilDate } from '../../model/shapes/dates.ts';
+import type { EvidencePeriod, Series } from '../../model/shapes/evidence.ts';
+import type { Household } from '../../model/shapes/household.ts';
 import { say } from '../../words/say.ts';
 
 export interface KnownBill {

@@ -7,7 +7,7 @@ import { bridgeSeries } from '../../charts/bridge/series.ts';
 import { bridgeTable } from '../../charts/bridge/table.ts';
 import { ChartFigure } from '../../charts/figure.tsx';
 import { GradeMark } from '../../charts/grade-mark.tsx';
-import type { BillCheck } from '../../model/appraisal/promise.ts';
+import type { BillCheck } from '../../model/shapes/promise.ts';
 import {
   causeName,
   checkCaution,

@@ -1,9 +1,9 @@
 /** A promise held against a later bill: the verdict first, then where the difference comes from. */
 
 import { useState } from 'react';
-import type { BillCheck, BillCheckInput } from '../../model/appraisal/promise.ts';
 import { daysBetween } from '../../model/calendar/civil.ts';
 import { civilDateOf } from '../../model/calendar/instant.ts';
+import type { BillCheck, BillCheckInput } from '../../model/shapes/promise.ts';
 import { checkSentence, fairSentence, seasonSentence } from '../../words/check.ts';
 import { longDate } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';

@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import type { BillCheck } from '../../model/appraisal/promise.ts';
+import type { BillCheck } from '../../model/shapes/promise.ts';
 import { differenceFromPromise } from '../../words/check.ts';
 import { longDate } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';

@@ -1,7 +1,7 @@
-import type { Appraisal } from '../../model/appraisal/appraisal.ts';
-import { findSideBySide } from '../../model/appraisal/beside.ts';
+import { findSideBySide } from '../../model/comparison/beside.ts';
 import { breakEvenWorkings, roomHeatWorking, winterWorkings } from '../../model/explained/balance.ts';
 import { rangedWorking } from '../../model/explained/ranged.ts';
+import type { Appraisal } from '../../model/shapes/appraisal.ts';
 import {
   breakEvenSentence,
   differenceSentence,

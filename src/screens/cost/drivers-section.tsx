@@ -6,8 +6,8 @@ import { emitterRows, highestPence } from '../../charts/drivers/series.ts';
 import { driverTable, emitterTable } from '../../charts/drivers/table.ts';
 import { ChartFigure } from '../../charts/figure.tsx';
 import { SpreadPicture } from '../../charts/spread/picture.tsx';
-import type { Figure } from '../../model/appraisal/appraisal.ts';
 import { driverWorkings, emitterWorkings } from '../../model/explained/steps.ts';
+import type { Figure } from '../../model/shapes/appraisal.ts';
 import type { WhatDrives } from '../../model/what-drives/what-drives.ts';
 import {
   driverNote,

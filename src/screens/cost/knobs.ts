@@ -1,7 +1,8 @@
 /** What a household or the world may change, as sliders: their limits, today's value, and how they read and write a what-if. */
-import type { Appraisal, WhatIf } from '../../model/appraisal/appraisal.ts';
+
 import { designFlow } from '../../model/heat-pump/flow.ts';
-import type { Household } from '../../model/household/household.ts';
+import type { Appraisal, WhatIf } from '../../model/shapes/appraisal.ts';
+import type { Household } from '../../model/shapes/household.ts';
 import { degrees, grouped, pence, penceSign, uncapitalised } from '../../words/numbers.ts';
 import { phrase, say } from '../../words/say.ts';
 

@@ -3,8 +3,8 @@ import { SpreadPicture } from '../../charts/spread/picture.tsx';
 import { spreadName, spreadSentence } from '../../charts/spread/sentence.ts';
 import { spreadSeries } from '../../charts/spread/series.ts';
 import { spreadTable } from '../../charts/spread/table.ts';
-import type { Appraisal } from '../../model/appraisal/appraisal.ts';
-import { pickForPicture } from '../../model/appraisal/beside.ts';
+import { pickForPicture } from '../../model/comparison/beside.ts';
+import type { Appraisal } from '../../model/shapes/appraisal.ts';
 import { HowWeKnow } from '../shared/how-we-know.tsx';
 import { costWorking } from '../shared/name-working.ts';
 

@@ -1,6 +1,6 @@
 import { GradeMark } from '../../charts/grade-mark.tsx';
-import type { Appraisal, Figure, SystemResult } from '../../model/appraisal/appraisal.ts';
 import { type CostPart, partWorking } from '../../model/comparison/part-working.ts';
+import type { Appraisal, Figure, SystemResult } from '../../model/shapes/appraisal.ts';
 import { exactPounds, grouped } from '../../words/numbers.ts';
 import { phrase, say } from '../../words/say.ts';
 import { systemName } from '../../words/systems.ts';

@@ -1,5 +1,5 @@
 /** The opening sentence of the running cost and the line below it, for what is shown. */
-import { findSideBySide } from '../../model/appraisal/beside.ts';
+import { findSideBySide } from '../../model/comparison/beside.ts';
 import { rangedWorking } from '../../model/explained/ranged.ts';
 import { costSentence, usualHomeSentence } from '../../words/cost.ts';
 import { poundsRange, spokenPounds } from '../../words/numbers.ts';

@@ -1,6 +1,6 @@
 /** What drives the cost, from what the sliders show: reckoned once they rest, in pieces that hold nothing up. */
 import { startTransition, useEffect, useState } from 'react';
-import type { WhatIf } from '../../model/appraisal/appraisal.ts';
+import type { WhatIf } from '../../model/shapes/appraisal.ts';
 import { stepWhatDrives, type WhatDrives } from '../../model/what-drives/what-drives.ts';
 import { reference } from '../../reference/index.ts';
 import { useHousehold } from '../household-context.tsx';

@@ -1,7 +1,7 @@
 /** A what-if over the open household: the sliders' state, and the appraisal that follows them. */
 import { useCallback, useDeferredValue, useMemo, useState } from 'react';
-import type { Appraisal, WhatIf } from '../../model/appraisal/appraisal.ts';
-import { appraise } from '../../model/appraisal/appraise.ts';
+import { appraise } from '../../model/appraise.ts';
+import type { Appraisal, WhatIf } from '../../model/shapes/appraisal.ts';
 import { reference } from '../../reference/index.ts';
 import { useHousehold } from '../household-context.tsx';
 import { isUnchanged, type Knob, listKnobs } from './knobs.ts';

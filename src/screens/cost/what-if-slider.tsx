@@ -1,5 +1,5 @@
 import { type ChangeEvent, useId } from 'react';
-import type { WhatIf } from '../../model/appraisal/appraisal.ts';
+import type { WhatIf } from '../../model/shapes/appraisal.ts';
 import { say } from '../../words/say.ts';
 import { useNumberText } from '../shared/use-number-text.ts';
 import { type Knob, WINTERS } from './knobs.ts';

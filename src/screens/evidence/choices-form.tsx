@@ -1,5 +1,5 @@
 import type { EnergyUnit, IntakeChoices, IntakePreview } from '../../intake/intake.ts';
-import { Carrier, isTemperature } from '../../model/evidence/evidence.ts';
+import { Carrier, isTemperature } from '../../model/shapes/evidence.ts';
 import { phrase, reword, say } from '../../words/say.ts';
 import { type Choice, ChoiceField, sayChoices } from '../shared/choice-field.tsx';
 import { NumberField } from '../shared/number-field.tsx';

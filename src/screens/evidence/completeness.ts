@@ -1,6 +1,6 @@
 /** How much of its own span a series covers. */
 
-import type { Series } from '../../model/evidence/evidence.ts';
+import type { Series } from '../../model/shapes/evidence.ts';
 import { say } from '../../words/say.ts';
 
 const MS_PER_DAY = 86_400_000;

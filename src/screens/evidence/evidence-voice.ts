@@ -1,4 +1,4 @@
-import { isTemperature, type Series } from '../../model/evidence/evidence.ts';
+import { isTemperature, type Series } from '../../model/shapes/evidence.ts';
 import { listed, numberWord } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 import { completenessOf } from './completeness.ts';

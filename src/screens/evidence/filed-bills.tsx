@@ -1,5 +1,5 @@
-import type { FiledBill } from '../../model/bill/bill.ts';
-import type { Evidence } from '../../model/evidence/evidence.ts';
+import type { FiledBill } from '../../model/shapes/bill.ts';
+import type { Evidence } from '../../model/shapes/evidence.ts';
 import { billSumsSentence } from '../../words/bill-sums.ts';
 import { say } from '../../words/say.ts';
 import { readBill } from '../bill-sums/bill-draft.ts';

@@ -4,7 +4,7 @@ import { readingsSentence } from '../../charts/readings/sentence.ts';
 import { readingsSeries } from '../../charts/readings/series.ts';
 import { readingsTable } from '../../charts/readings/table.ts';
 import type { IntakePreview } from '../../intake/intake.ts';
-import { isTemperature, type Series } from '../../model/evidence/evidence.ts';
+import { isTemperature, type Series } from '../../model/shapes/evidence.ts';
 import { say } from '../../words/say.ts';
 import { RecordFigure } from './record-figure.tsx';
 

@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import { GradeMark } from '../../charts/grade-mark.tsx';
-import { type Evidence, isTemperature, type Series } from '../../model/evidence/evidence.ts';
 import { recordWorking } from '../../model/explained/record.ts';
+import { type Evidence, isTemperature, type Series } from '../../model/shapes/evidence.ts';
 import { temperatureTotal } from '../../words/logged-flow.ts';
 import { grouped, longDate, spokenKWh } from '../../words/numbers.ts';
 import { remarkSentence } from '../../words/remarks.ts';

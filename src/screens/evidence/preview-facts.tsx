@@ -1,5 +1,5 @@
 import type { IntakePreview } from '../../intake/intake.ts';
-import { isTemperature, type Remark } from '../../model/evidence/evidence.ts';
+import { isTemperature, type Remark } from '../../model/shapes/evidence.ts';
 import { counted, degrees, exactKWh, grouped, longDate } from '../../words/numbers.ts';
 import { phrase, reword, say } from '../../words/say.ts';
 import { completenessOf } from './completeness.ts';

@@ -1,5 +1,5 @@
 import type { IntakeChoices, IntakePreview } from '../../intake/intake.ts';
-import type { Remark } from '../../model/evidence/evidence.ts';
+import type { Remark } from '../../model/shapes/evidence.ts';
 import { remarkSentence } from '../../words/remarks.ts';
 import { say } from '../../words/say.ts';
 import { answersTo } from './remark-answers.ts';

@@ -1,5 +1,5 @@
 import type { IntakePreview } from '../../intake/intake.ts';
-import { isTemperature, type Series } from '../../model/evidence/evidence.ts';
+import { isTemperature, type Series } from '../../model/shapes/evidence.ts';
 import { capitalised, degrees, listed, spokenKWh } from '../../words/numbers.ts';
 import { phrase, say } from '../../words/say.ts';
 import { daysWords } from './day-words.ts';

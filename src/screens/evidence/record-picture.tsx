@@ -1,4 +1,4 @@
-import { isTemperature } from '../../model/evidence/evidence.ts';
+import { isTemperature } from '../../model/shapes/evidence.ts';
 import { useHousehold } from '../household-context.tsx';
 import { RecordFigure } from './record-figure.tsx';
 

@@ -1,5 +1,5 @@
 /** A series as one value a day, for the picture: days as they are, bills spread evenly over theirs. */
-import type { Series } from '../../model/evidence/evidence.ts';
+import type { Series } from '../../model/shapes/evidence.ts';
 
 export interface DayPoint {
   readonly at: string;

@@ -1,4 +1,4 @@
-import type { Series } from '../../model/evidence/evidence.ts';
+import type { Series } from '../../model/shapes/evidence.ts';
 import { longDate, spokenCount, spokenKWh } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 import { lastDayOf } from './day-words.ts';

@@ -1,7 +1,7 @@
 /** What can be answered to a question of intake: each answer is a choice with which the file is read again. */
 
 import type { EnergyUnit, IntakeChoices, IntakePreview } from '../../intake/intake.ts';
-import type { Remark } from '../../model/evidence/evidence.ts';
+import type { Remark } from '../../model/shapes/evidence.ts';
 import { reword, say } from '../../words/say.ts';
 import { formatPlain } from '../shared/number-text.ts';
 import { CARRIER_WORDS } from './series-words.ts';

@@ -1,5 +1,5 @@
-import type { Carrier, Series } from '../../model/evidence/evidence.ts';
-import type { Grade } from '../../model/working.ts';
+import type { Carrier, Series } from '../../model/shapes/evidence.ts';
+import type { Grade } from '../../model/shapes/working.ts';
 import { capitalised } from '../../words/numbers.ts';
 import { phrase, say } from '../../words/say.ts';
 import { CARRIERS } from '../../words/systems.ts';

@@ -1,6 +1,6 @@
 /** Bills, meter readings and deliveries typed at the table, turned into periods of evidence. */
 
-import type { EvidencePeriod } from '../../model/evidence/evidence.ts';
+import type { EvidencePeriod } from '../../model/shapes/evidence.ts';
 import { reword, say } from '../../words/say.ts';
 import { readNumber, sayNumber } from '../shared/number-text.ts';
 import type { TypedUnit } from './typed-units.ts';

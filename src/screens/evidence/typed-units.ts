@@ -1,5 +1,5 @@
-import type { Carrier } from '../../model/evidence/evidence.ts';
-import type { Reference } from '../../model/reference.ts';
+import type { Carrier } from '../../model/shapes/evidence.ts';
+import type { Reference } from '../../model/shapes/reference.ts';
 import { litresToKWh } from '../../model/units/energy.ts';
 import { gasVolumeToKWh } from '../../model/units/gas-volume.ts';
 import { reword, say } from '../../words/say.ts';

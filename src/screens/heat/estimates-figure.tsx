@@ -1,7 +1,7 @@
 import { ChartFigure } from '../../charts/figure.tsx';
-import type { Demand } from '../../model/appraisal/appraisal.ts';
 import { rangeOf } from '../../model/demand/figure.ts';
 import { rangedWorking } from '../../model/explained/ranged.ts';
+import type { Demand } from '../../model/shapes/appraisal.ts';
 import { exactKWh, spokenCount, spokenKWh } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 import { useHousehold } from '../household-context.tsx';

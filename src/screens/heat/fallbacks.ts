@@ -1,11 +1,11 @@
 /** What the model takes where a field is left empty, and where that comes from. Asked of the model's own assumptions, so that both agree. */
 
-import type { Appraisal } from '../../model/appraisal/appraisal.ts';
-import { BASE_C, CYLINDER_LITRES, FLOOR_AREA_M2, HOT_C, PEOPLE, ROOM_C } from '../../model/demand/assumptions.ts';
 import { cylinderLossKWhPerDay } from '../../model/demand/cylinder-loss.ts';
 import { peopleOfFloorArea } from '../../model/demand/occupancy.ts';
 import { designFlow } from '../../model/heat-pump/flow.ts';
-import type { Household } from '../../model/household/household.ts';
+import type { Appraisal } from '../../model/shapes/appraisal.ts';
+import type { Household } from '../../model/shapes/household.ts';
+import { BASE_C, CYLINDER_LITRES, FLOOR_AREA_M2, HOT_C, PEOPLE, ROOM_C } from '../../model/shapes/usual-home.ts';
 import { reference } from '../../reference/index.ts';
 import { grouped } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';

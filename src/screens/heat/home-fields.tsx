@@ -1,4 +1,4 @@
-import { AgeBand, HomeKind } from '../../model/household/household.ts';
+import { AgeBand, HomeKind } from '../../model/shapes/household.ts';
 import { reference } from '../../reference/index.ts';
 import { phrase, reword, say } from '../../words/say.ts';
 import { useHousehold } from '../household-context.tsx';

@@ -1,4 +1,4 @@
-import { type Household, PresentSystem } from '../../model/household/household.ts';
+import { type Household, PresentSystem } from '../../model/shapes/household.ts';
 import { phrase, say } from '../../words/say.ts';
 import { useHousehold } from '../household-context.tsx';
 import { type Choice, ChoiceField, sayChoices, TickField } from '../shared/choice-field.tsx';

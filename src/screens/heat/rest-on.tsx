@@ -1,4 +1,4 @@
-import type { DemandChoice } from '../../model/household/household.ts';
+import type { DemandChoice } from '../../model/shapes/household.ts';
 import { say } from '../../words/say.ts';
 import { useHousehold } from '../household-context.tsx';
 import { PickField } from '../shared/choice-field.tsx';

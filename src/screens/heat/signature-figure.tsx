@@ -5,8 +5,8 @@ import { signatureChartSentence, signatureName } from '../../charts/signature/se
 import { signatureSeries } from '../../charts/signature/series.ts';
 import { signatureTable } from '../../charts/signature/table.ts';
 import { yearsAheadTable } from '../../charts/signature/years-ahead-table.ts';
-import type { Demand, Signature } from '../../model/appraisal/appraisal.ts';
 import { heatLossWorkings, signatureWorking, yearsAheadWorking } from '../../model/explained/signature.ts';
+import type { Demand, Signature } from '../../model/shapes/appraisal.ts';
 import { changeSentence, fitSentence, heatLossSentence, yearsAheadSentence } from '../../words/heat.ts';
 import { counted, longDate } from '../../words/numbers.ts';
 import { lastDayOf } from '../evidence/day-words.ts';

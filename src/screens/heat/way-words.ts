@@ -1,4 +1,4 @@
-import type { DemandWay } from '../../model/appraisal/appraisal.ts';
+import type { DemandWay } from '../../model/shapes/appraisal.ts';
 import { phrase } from '../../words/say.ts';
 
 interface WayWords {

@@ -1,4 +1,4 @@
-import { isCutByClock } from '../../model/evidence/evidence.ts';
+import { isCutByClock } from '../../model/shapes/evidence.ts';
 import { phrase, say } from '../../words/say.ts';
 import { useHousehold } from '../household-context.tsx';
 import { type Choice, ChoiceField, sayChoices } from '../shared/choice-field.tsx';

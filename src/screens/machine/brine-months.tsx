@@ -1,6 +1,6 @@
 import { useState } from 'react';
-import type { FullMachine } from '../../model/household/household.ts';
-import type { CivilDate } from '../../model/tariff/tariff.ts';
+import type { CivilDate } from '../../model/shapes/dates.ts';
+import type { FullMachine } from '../../model/shapes/household.ts';
 import { monthNames, shortMonthNames } from '../../words/numbers.ts';
 import { reword, say } from '../../words/say.ts';
 import { regrade, sentenceOf, typeGiven } from '../shared/given.ts';

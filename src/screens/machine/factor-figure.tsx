@@ -1,7 +1,7 @@
 import { ChartFigure } from '../../charts/figure.tsx';
-import type { MachineResult } from '../../model/appraisal/appraisal.ts';
 import { extrasWorking, fieldWorking } from '../../model/explained/field.ts';
 import { rangedWorking } from '../../model/explained/ranged.ts';
+import type { MachineResult } from '../../model/shapes/appraisal.ts';
 import { fieldSentence, leanSentence } from '../../words/machine.ts';
 import { factor, grouped } from '../../words/numbers.ts';
 import { reword, say } from '../../words/say.ts';

@@ -1,4 +1,4 @@
-import type { FullMachine, Household } from '../../model/household/household.ts';
+import type { FullMachine, Household } from '../../model/shapes/household.ts';
 import { reference } from '../../reference/index.ts';
 import { phrase, say } from '../../words/say.ts';
 import { CylinderFields, PasteuriseField } from '../heat/cylinder-fields.tsx';

@@ -1,12 +1,12 @@
 /** The machine's year for the screen: what was taken for it, what came out, and what it hangs on. */
-import { heatOfHousehold } from '../../model/appraisal/heat-of-household.ts';
-import type { Series } from '../../model/evidence/evidence.ts';
+import { heatOfHousehold } from '../../model/heat-of-household.ts';
 import { runYear } from '../../model/heat-pump/full/run-year.ts';
 import { type Settled, settleFull } from '../../model/heat-pump/full/settle.ts';
 import { type SweepDriver, sweepDriver } from '../../model/heat-pump/full/sweep.ts';
 import { type Balance, type ElectricUse, type FullYear, USES } from '../../model/heat-pump/full/year.ts';
-import type { Household } from '../../model/household/household.ts';
-import type { CivilDate } from '../../model/tariff/tariff.ts';
+import type { CivilDate } from '../../model/shapes/dates.ts';
+import type { Series } from '../../model/shapes/evidence.ts';
+import type { Household } from '../../model/shapes/household.ts';
 import { reference } from '../../reference/index.ts';
 import type { Drive } from '../../words/full-year.ts';
 

@@ -1,6 +1,6 @@
-import { RefrigerantName } from '../../model/cycle/refrigerant.ts';
 import { usualRefrigerant } from '../../model/heat-pump/full/design-loop.ts';
-import type { Household } from '../../model/household/household.ts';
+import type { Household } from '../../model/shapes/household.ts';
+import { RefrigerantName } from '../../model/shapes/refrigerant.ts';
 import { loggedFlowSentence } from '../../words/logged-flow.ts';
 import { phrase, reword, say } from '../../words/say.ts';
 import { fallbackFor } from '../heat/fallbacks.ts';

@@ -1,4 +1,4 @@
-import { Boundary } from '../../model/household/household.ts';
+import { Boundary } from '../../model/shapes/household.ts';
 import { factor } from '../../words/numbers.ts';
 import { phrase, say } from '../../words/say.ts';
 import { fallbackFor } from '../heat/fallbacks.ts';

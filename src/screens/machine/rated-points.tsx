@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import { GradeMark } from '../../charts/grade-mark.tsx';
-import type { FullMachine, RatedPoint } from '../../model/household/household.ts';
-import type { CivilDate } from '../../model/tariff/tariff.ts';
+import type { CivilDate } from '../../model/shapes/dates.ts';
+import type { FullMachine, RatedPoint } from '../../model/shapes/household.ts';
 import { reference } from '../../reference/index.ts';
 import { phrase, reword, say } from '../../words/say.ts';
 import { regrade, sentenceOf, shortSource, typeGiven } from '../shared/given.ts';

@@ -1,6 +1,6 @@
 /** Rated points and brine by month as they are being typed: kept only once they are whole. */
 
-import { RatedPoint } from '../../model/household/household.ts';
+import { RatedPoint } from '../../model/shapes/household.ts';
 import { monthNames } from '../../words/numbers.ts';
 import { phrase, say } from '../../words/say.ts';
 import { formatPlain, type NumberLimits, readNumber, refuseNumber } from '../shared/number-text.ts';

@@ -1,4 +1,4 @@
-import type { Value } from '../../model/reference.ts';
+import type { Value } from '../../model/shapes/reference.ts';
 import { reference } from '../../reference/index.ts';
 import { grouped, moneySign, penceSign } from '../../words/numbers.ts';
 import { datesInShort } from '../../words/prices.ts';

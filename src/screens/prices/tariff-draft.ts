@@ -1,7 +1,7 @@
 /** A tariff while it is being typed: some figures may still be missing. */
 
+import type { CivilDate } from '../../model/shapes/dates.ts';
 import type {
-  CivilDate,
   DayKind,
   DemandCharge,
   PriceSeries,
@@ -9,7 +9,7 @@ import type {
   TariffBand,
   TariffVersion,
   TariffWindow,
-} from '../../model/tariff/tariff.ts';
+} from '../../model/shapes/tariff.ts';
 import { reword, say } from '../../words/say.ts';
 import { readDate } from '../shared/date-text.ts';
 

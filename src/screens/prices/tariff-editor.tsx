@@ -1,8 +1,8 @@
 /** Types a tariff, version by version; an hour without a price, or with two, is refused and named. */
 
 import { useState } from 'react';
+import type { Tariff } from '../../model/shapes/tariff.ts';
 import { findTariffFaults } from '../../model/tariff/check-tariff.ts';
-import type { Tariff } from '../../model/tariff/tariff.ts';
 import { tariffFaultSentence } from '../../words/refusals.ts';
 import { phrase, say } from '../../words/say.ts';
 import { ChoiceField, sayChoices } from '../shared/choice-field.tsx';

@@ -1,5 +1,5 @@
 import type { FileOut } from '../../desk/contract.ts';
-import type { Tariff } from '../../model/tariff/tariff.ts';
+import type { Tariff } from '../../model/shapes/tariff.ts';
 
 /** A tariff as a JSON file that fits the published schema and comes in again as it went out. */
 export function tariffFile(tariff: Tariff): FileOut {

@@ -1,5 +1,5 @@
-import type { Household } from '../../model/household/household.ts';
-import type { Tariff } from '../../model/tariff/tariff.ts';
+import type { Household } from '../../model/shapes/household.ts';
+import type { Tariff } from '../../model/shapes/tariff.ts';
 
 export type TariffUse = 'electricityTariffId' | 'gasTariffId' | 'storageTariffId';
 

@@ -1,5 +1,5 @@
 import { useId } from 'react';
-import type { Tariff } from '../../model/tariff/tariff.ts';
+import type { Tariff } from '../../model/shapes/tariff.ts';
 import { moneySign, penceSign, percent } from '../../words/numbers.ts';
 import { phrase, say } from '../../words/say.ts';
 import { ChoiceField, PickField, sayChoices } from '../shared/choice-field.tsx';

@@ -1,4 +1,4 @@
-import type { BankHolidayDivision } from '../../model/calendar/bank-holiday-divisions.ts';
+import type { BankHolidayDivision } from '../../model/shapes/dates.ts';
 import { counted, longDate, penceSign } from '../../words/numbers.ts';
 import { phrase, say } from '../../words/say.ts';
 import { ChoiceField, sayChoices } from '../shared/choice-field.tsx';

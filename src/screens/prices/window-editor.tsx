@@ -1,6 +1,6 @@
 import { useState } from 'react';
+import type { DayKind } from '../../model/shapes/tariff.ts';
 import { clockTimeOf } from '../../model/tariff/band-times.ts';
-import type { DayKind } from '../../model/tariff/tariff.ts';
 import { monthNames, shortMonthNames, weekdayNames } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 import type { WindowDraft } from './tariff-draft.ts';

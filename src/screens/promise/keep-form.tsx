@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import { Said } from '../../charts/said.tsx';
-import { findSideBySide } from '../../model/appraisal/beside.ts';
+import { findSideBySide } from '../../model/comparison/beside.ts';
 import { electricityPriceWorking } from '../../model/explained/prices.ts';
 import { rangedWorking } from '../../model/explained/ranged.ts';
 import { longDate, pence, poundsRange, spokenCount, spokenPounds } from '../../words/numbers.ts';

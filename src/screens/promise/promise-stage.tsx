@@ -1,8 +1,8 @@
 /** What was handed over: keep what stands now, and print what was kept. */
 
 import { useState } from 'react';
-import { findSideBySide } from '../../model/appraisal/beside.ts';
 import { civilDateOf } from '../../model/calendar/instant.ts';
+import { findSideBySide } from '../../model/comparison/beside.ts';
 import { promiseWorking } from '../../model/explained/promise.ts';
 import { longDate, spokenPounds } from '../../words/numbers.ts';
 import { inMoneyOf, say } from '../../words/say.ts';

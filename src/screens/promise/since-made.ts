@@ -1,12 +1,12 @@
 /** What is different now from what a promise was made with, in one line. */
 
-import type { Appraisal } from '../../model/appraisal/appraisal.ts';
-import { findSideBySide } from '../../model/appraisal/beside.ts';
-import type { KeptPromise } from '../../model/appraisal/promise.ts';
-import type { Series } from '../../model/evidence/evidence.ts';
+import { findSideBySide } from '../../model/comparison/beside.ts';
 import { electricityPriceWorking, fuelPriceWorking } from '../../model/explained/prices.ts';
 import { rangedWorking } from '../../model/explained/ranged.ts';
-import type { Working } from '../../model/working.ts';
+import type { Appraisal } from '../../model/shapes/appraisal.ts';
+import type { Series } from '../../model/shapes/evidence.ts';
+import type { KeptPromise } from '../../model/shapes/promise.ts';
+import type { Working } from '../../model/shapes/working.ts';
 import { factor, listed, pence, spokenCount, spokenPounds } from '../../words/numbers.ts';
 import { inMoneyOf, say } from '../../words/say.ts';
 

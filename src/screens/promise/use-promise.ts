@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'react';
-import type { KeptPromise } from '../../model/appraisal/promise.ts';
+import type { KeptPromise } from '../../model/shapes/promise.ts';
 import { call } from '../desk.ts';
 import { describeFailure } from '../state/describe-failure.ts';
 

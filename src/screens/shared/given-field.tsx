@@ -1,7 +1,7 @@
 import { type ReactNode, useId } from 'react';
 import { GradeMark } from '../../charts/grade-mark.tsx';
-import type { Given } from '../../model/household/household.ts';
-import type { CivilDate } from '../../model/tariff/tariff.ts';
+import type { CivilDate } from '../../model/shapes/dates.ts';
+import type { Given } from '../../model/shapes/household.ts';
 import { reword, say } from '../../words/say.ts';
 import { describedBy, Field, fieldIds } from './field.tsx';
 import { type Fallback, regrade, sentenceOf, shortSource, typeGiven } from './given.ts';

@@ -1,8 +1,8 @@
 /** Making and marking given values: what is typed is estimated until the installer says that it was measured. */
 
-import type { Given } from '../../model/household/household.ts';
-import type { CivilDate } from '../../model/tariff/tariff.ts';
-import type { Grade } from '../../model/working.ts';
+import type { CivilDate } from '../../model/shapes/dates.ts';
+import type { Given } from '../../model/shapes/household.ts';
+import type { Grade } from '../../model/shapes/working.ts';
 import { keptDate } from '../../words/numbers.ts';
 
 /** Kept with the household, so it is English like all that the model writes, and reworded where it is shown. */

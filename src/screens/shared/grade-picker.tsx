@@ -1,6 +1,6 @@
 import { useId } from 'react';
 import { GradeMark } from '../../charts/grade-mark.tsx';
-import type { Grade } from '../../model/working.ts';
+import type { Grade } from '../../model/shapes/working.ts';
 import { gradeName } from '../../words/grades.ts';
 import { say } from '../../words/say.ts';
 

@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import { WorkingView } from '../../charts/working-view.tsx';
-import type { Working } from '../../model/working.ts';
+import type { Working } from '../../model/shapes/working.ts';
 import { say } from '../../words/say.ts';
 import { Dialog } from './dialog.tsx';
 

@@ -1,7 +1,8 @@
 /** Sums of the same kind stand under each other on a page, so each says whose it is. */
-import type { SystemResult } from '../../model/appraisal/appraisal.ts';
+
 import { rangedWorking } from '../../model/explained/ranged.ts';
-import type { Working } from '../../model/working.ts';
+import type { SystemResult } from '../../model/shapes/appraisal.ts';
+import type { Working } from '../../model/shapes/working.ts';
 import { reword } from '../../words/say.ts';
 import { systemInSentence } from '../../words/systems.ts';
 

@@ -1,4 +1,4 @@
-import type { Household } from '../../model/household/household.ts';
+import type { Household } from '../../model/shapes/household.ts';
 
 type Section = 'home' | 'present' | 'heat' | 'hotWater' | 'machine' | 'prices' | 'purchase';
 

@@ -1,5 +1,5 @@
-import type { Question } from '../../model/appraisal/appraisal.ts';
 import { questionWorkings } from '../../model/explained/question.ts';
+import type { Question } from '../../model/shapes/appraisal.ts';
 import { questionSentence } from '../../words/questions.ts';
 import { phrase, say } from '../../words/say.ts';
 import { useHousehold } from '../household-context.tsx';

@@ -1,5 +1,5 @@
 /** A sentence in which figures that have a working are underlined and open it. */
-import type { Working } from '../../model/working.ts';
+import type { Working } from '../../model/shapes/working.ts';
 import { Closed, Glossed } from './glossary-page.tsx';
 import { closingMarks, keepTogether, splitSpoken } from './split-spoken.ts';
 

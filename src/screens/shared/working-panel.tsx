@@ -1,5 +1,5 @@
 import { WorkingView } from '../../charts/working-view.tsx';
-import type { Working } from '../../model/working.ts';
+import type { Working } from '../../model/shapes/working.ts';
 import { reword } from '../../words/say.ts';
 import { Dialog } from './dialog.tsx';
 

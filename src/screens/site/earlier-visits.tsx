@@ -1,5 +1,5 @@
+import type { SiteReadings, SiteVisit } from '../../model/shapes/site-readings.ts';
 import type { SiteCheck } from '../../model/site-readings/check-site.ts';
-import type { SiteReadings, SiteVisit } from '../../model/site-readings/site-readings.ts';
 import { longDate } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 import { visitSentence } from '../../words/site-readings.ts';

@@ -1,9 +1,9 @@
 /** What is read at the plant: every reading optional, judged as it is typed. */
 
 import { useState } from 'react';
-import { type PressureBasis, PressureUnit } from '../../model/cycle/pressure.ts';
-import { RefrigerantName } from '../../model/cycle/refrigerant.ts';
-import type { SiteReadings } from '../../model/site-readings/site-readings.ts';
+import { RefrigerantName } from '../../model/shapes/refrigerant.ts';
+import type { SiteReadings } from '../../model/shapes/site-readings.ts';
+import { type PressureBasis, PressureUnit } from '../../model/shapes/site-readings.ts';
 import { degrees } from '../../words/numbers.ts';
 import { phrase, say } from '../../words/say.ts';
 import { type Choice, ChoiceField, sayChoices } from '../shared/choice-field.tsx';

@@ -1,11 +1,11 @@
 /** Site readings: what is read at the plant, judged at once, kept with the household visit by visit. */
 
 import { useId, useMemo, useState } from 'react';
-import { heatOfHousehold } from '../../model/appraisal/heat-of-household.ts';
+import { heatOfHousehold } from '../../model/heat-of-household.ts';
 import { designLoop } from '../../model/heat-pump/full/design-loop.ts';
+import type { SiteReadings, SiteVisit } from '../../model/shapes/site-readings.ts';
 import { checkSite } from '../../model/site-readings/check-site.ts';
 import { ownMachine } from '../../model/site-readings/expected-cop.ts';
-import type { SiteReadings, SiteVisit } from '../../model/site-readings/site-readings.ts';
 import { toJudge } from '../../model/site-readings/to-judge.ts';
 import { reference } from '../../reference/index.ts';
 import { siteTables } from '../../reference/site-tables.ts';

@@ -1,6 +1,6 @@
 /** Where a reading stands against its usual band: a bracket for the band and a mark inside or outside it. */
 
-import type { Standing } from '../../model/site-readings/site-readings.ts';
+import type { Standing } from '../../model/shapes/site-readings.ts';
 import { phrase, say } from '../../words/say.ts';
 
 const WIDTH = 64;

@@ -1,8 +1,9 @@
 /** Visits to the plant as they are typed: begun, changed, kept with the household, dropped. Pure. */
-import type { Household } from '../../model/household/household.ts';
+
+import type { CivilDate } from '../../model/shapes/dates.ts';
+import type { Household } from '../../model/shapes/household.ts';
+import type { SiteReadings, SiteVisit } from '../../model/shapes/site-readings.ts';
 import { CAUTIONS, type Caution } from '../../model/site-readings/likely-causes.ts';
-import type { SiteReadings, SiteVisit } from '../../model/site-readings/site-readings.ts';
-import type { CivilDate } from '../../model/tariff/tariff.ts';
 
 /** A visit with nothing read yet; the refrigerant is that of the machine, where the plate was read. */
 export function beginVisit(id: string, date: CivilDate, { machine }: Pick<Household, 'machine'>): SiteVisit {

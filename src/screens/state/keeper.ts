@@ -2,7 +2,7 @@
  * Keeps a household a moment after its last change: one save at a time, the newest state wins,
  * and a save that is refused is never dropped silently.
  */
-import type { Household } from '../../model/household/household.ts';
+import type { Household } from '../../model/shapes/household.ts';
 
 export type KeepStatus =
   | { readonly kind: 'kept' }

@@ -1,4 +1,4 @@
-import type { Appraisal } from '../../model/appraisal/appraisal.ts';
+import type { Appraisal } from '../../model/shapes/appraisal.ts';
 
 export type Reckoned =
   | { readonly appraisal: Appraisal; readonly failure: '' }

@@ -1,7 +1,7 @@
 /** The open household in the window: changed at once, kept a moment later, read again on demand. */
 import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
 import { DeskError, type OpenHousehold } from '../../desk/contract.ts';
-import type { Household } from '../../model/household/household.ts';
+import type { Household } from '../../model/shapes/household.ts';
 import { call } from '../desk.ts';
 import { createKeeper, type KeepStatus } from './keeper.ts';
 

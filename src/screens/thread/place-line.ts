@@ -1,4 +1,4 @@
-import type { Household } from '../../model/household/household.ts';
+import type { Household } from '../../model/shapes/household.ts';
 import { counted, grouped } from '../../words/numbers.ts';
 import { phrase, say } from '../../words/say.ts';
 

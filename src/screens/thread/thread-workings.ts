@@ -1,9 +1,9 @@
-import { findSideBySide } from '../../model/appraisal/beside.ts';
+import { findSideBySide } from '../../model/comparison/beside.ts';
 import { electricityPriceWorking, fuelPriceWorking } from '../../model/explained/prices.ts';
 import { promiseWorking } from '../../model/explained/promise.ts';
 import { rangedWorking } from '../../model/explained/ranged.ts';
 import { recordWorking } from '../../model/explained/record.ts';
-import type { Working } from '../../model/working.ts';
+import type { Working } from '../../model/shapes/working.ts';
 import { checkWorking } from '../check/check-working.ts';
 import type { OpenDesk } from '../household-context.tsx';
 import { costWorking } from '../shared/name-working.ts';

@@ -21,8 +21,8 @@ import { unitsTable } from '../../charts/units/table.ts';
 import { YearsPicture } from '../../charts/years/picture.tsx';
 import { yearsName, yearsSentence } from '../../charts/years/sentence.ts';
 import { yearsTable } from '../../charts/years/table.ts';
-import type { Appraisal } from '../../model/appraisal/appraisal.ts';
-import { pickForPicture } from '../../model/appraisal/beside.ts';
+import { pickForPicture } from '../../model/comparison/beside.ts';
+import type { Appraisal } from '../../model/shapes/appraisal.ts';
 import type { PagePicture as Picture } from './page.ts';
 import { WatchTable } from './watch-table.tsx';
 

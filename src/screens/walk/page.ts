@@ -3,12 +3,12 @@ import type { Change } from '../../charts/changes/series.ts';
 import type { MonthParts } from '../../charts/month-parts/series.ts';
 import type { YearsSeries } from '../../charts/years/series.ts';
 import type { PromiseSummary, Settings } from '../../desk/contract.ts';
-import type { Appraisal, Versus } from '../../model/appraisal/appraisal.ts';
-import type { Series } from '../../model/evidence/evidence.ts';
-import type { Household } from '../../model/household/household.ts';
-import type { Lifetime } from '../../model/lifetime/lifetime.ts';
-import type { CivilDate } from '../../model/tariff/tariff.ts';
-import type { Working } from '../../model/working.ts';
+import type { Appraisal, Versus } from '../../model/shapes/appraisal.ts';
+import type { CivilDate } from '../../model/shapes/dates.ts';
+import type { Series } from '../../model/shapes/evidence.ts';
+import type { Household } from '../../model/shapes/household.ts';
+import type { Lifetime } from '../../model/shapes/lifetime.ts';
+import type { Working } from '../../model/shapes/working.ts';
 import type { KnobName } from '../cost/knobs.ts';
 
 export const PAGE_NAMES = ['home', 'heat', 'source', 'cost', 'sure', 'change', 'years', 'watch', 'next'] as const;

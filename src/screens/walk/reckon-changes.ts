@@ -1,9 +1,9 @@
 /** What single changes do to the heat pump's year: each is reckoned by the model, none is a rule of thumb. */
 import type { Change } from '../../charts/changes/series.ts';
-import type { Appraisal, WhatIf } from '../../model/appraisal/appraisal.ts';
-import { findSideBySide } from '../../model/appraisal/beside.ts';
+import { findSideBySide } from '../../model/comparison/beside.ts';
 import { designFlow } from '../../model/heat-pump/flow.ts';
-import type { Household } from '../../model/household/household.ts';
+import type { Appraisal, WhatIf } from '../../model/shapes/appraisal.ts';
+import type { Household } from '../../model/shapes/household.ts';
 
 const PRICE_STEP_PENCE = 5;
 const FLOW_STEP_C = 5;

@@ -1,7 +1,7 @@
 /** The walk-through: full window, one idea a page, for reading across a table. */
 
 import { useCallback, useMemo, useRef, useState } from 'react';
-import { appraise } from '../../model/appraisal/appraise.ts';
+import { appraise } from '../../model/appraise.ts';
 import { reckonLifetime } from '../../model/lifetime/reckon-lifetime.ts';
 import { reference } from '../../reference/index.ts';
 import { say } from '../../words/say.ts';

@@ -7,10 +7,10 @@ import { predictSpan, yearsOf } from '../../../src/model/demand/predict-span.ts'
 import { presentEfficiency } from '../../../src/model/demand/present-efficiency.ts';
 import { findRecord } from '../../../src/model/demand/record.ts';
 import { yearWave } from '../../../src/model/demand/season.ts';
-import type { Series } from '../../../src/model/evidence/evidence.ts';
-import type { Household } from '../../../src/model/household/household.ts';
+import type { Series } from '../../../src/model/shapes/evidence.ts';
+import type { Household } from '../../../src/model/shapes/household.ts';
 import { degreeDaysFromMeans } from '../../../src/model/weather/degree-days.ts';
-import type { TypicalYear } from '../../../src/model/weather/typical-year.ts';
+import type { TypicalYear } from '../../../src/model/year/typical-year.ts';
 import { reference } from '../../../src/reference/index.ts';
 import type { MadeDay } from './home.ts';
 

@@ -1,8 +1,8 @@
 /** Made weather: a region's typical months with cold and mild spells, winters that differ, and days that hang together. */
 
 import { COMMON_MONTH_DAYS } from '../../../src/model/calendar/civil.ts';
-import type { ClimateRegion } from '../../../src/model/reference.ts';
-import { smoothDailyMeans } from '../../../src/model/weather/mean-preserving.ts';
+import type { ClimateRegion } from '../../../src/model/shapes/reference.ts';
+import { smoothDailyMeans } from '../../../src/model/year/mean-preserving.ts';
 
 export type Random = () => number;
 

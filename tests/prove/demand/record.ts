@@ -1,6 +1,6 @@
 /** A made home's use as its meter, its bills or its delivery slips show it. */
 import { toCivilDate } from '../../../src/model/calendar/civil.ts';
-import type { EvidencePeriod, Series } from '../../../src/model/evidence/evidence.ts';
+import type { EvidencePeriod, Series } from '../../../src/model/shapes/evidence.ts';
 import type { Kind, MadeDay } from './home.ts';
 import type { Random } from './made-weather.ts';
 

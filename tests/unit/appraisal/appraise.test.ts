@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { Appraisal } from '../../../src/model/appraisal/appraisal.ts';
-import { type AppraiseInput, appraise, MODEL_VERSION } from '../../../src/model/appraisal/appraise.ts';
-import { emptyHousehold } from '../../../src/model/household/household.ts';
-import type { Working } from '../../../src/model/working.ts';
+import { type AppraiseInput, appraise, MODEL_VERSION } from '../../../src/model/appraise.ts';
+import { Appraisal } from '../../../src/model/shapes/appraisal.ts';
+import { emptyHousehold } from '../../../src/model/shapes/household.ts';
+import type { Working } from '../../../src/model/shapes/working.ts';
 import { reference } from '../../../src/reference/index.ts';
 import { makeGasBills, makeHousehold, makeTariff, typed } from './make-household.ts';
 

@@ -1,8 +1,8 @@
 /** The one maker of households for tests: an invented home of which everything is known, and what a test changes of it. */
-import type { Series } from '../../../src/model/evidence/evidence.ts';
-import { emptyHousehold, type Given, type Household } from '../../../src/model/household/household.ts';
-import type { Tariff, TariffBand } from '../../../src/model/tariff/tariff.ts';
-import type { Grade } from '../../../src/model/working.ts';
+import type { Series } from '../../../src/model/shapes/evidence.ts';
+import { emptyHousehold, type Given, type Household } from '../../../src/model/shapes/household.ts';
+import type { Tariff, TariffBand } from '../../../src/model/shapes/tariff.ts';
+import type { Grade } from '../../../src/model/shapes/working.ts';
 
 /** A value somebody typed. */
 export const typed = <T>(value: T, grade: Grade = 'estimated'): Given<T> => ({

@@ -1,9 +1,9 @@
 import { expect, test } from 'vitest';
-import { appraise } from '../../../src/model/appraisal/appraise.ts';
-import type { KeptPromise } from '../../../src/model/appraisal/promise.ts';
+import { appraise } from '../../../src/model/appraise.ts';
 import { checkBill } from '../../../src/model/bill-gap/check-bill.ts';
 import { heatPumpOf } from '../../../src/model/bill-gap/promised-days.ts';
-import { emptyHousehold, type Household } from '../../../src/model/household/household.ts';
+import { emptyHousehold, type Household } from '../../../src/model/shapes/household.ts';
+import type { KeptPromise } from '../../../src/model/shapes/promise.ts';
 import { reference } from '../../../src/reference/index.ts';
 import { sampleBill } from './sample-promise.ts';
 

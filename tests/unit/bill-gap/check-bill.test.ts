@@ -1,11 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { BillCheck, type BillCheckInput } from '../../../src/model/appraisal/promise.ts';
 import { findBillFaults } from '../../../src/model/bill-gap/bill-faults.ts';
 import { checkBill } from '../../../src/model/bill-gap/check-bill.ts';
 import { promisedDays } from '../../../src/model/bill-gap/promised-days.ts';
 import { addDays } from '../../../src/model/calendar/civil.ts';
-import type { Series } from '../../../src/model/evidence/evidence.ts';
+import type { Series } from '../../../src/model/shapes/evidence.ts';
+import { BillCheck, type BillCheckInput } from '../../../src/model/shapes/promise.ts';
 import { sampleBill, samplePromise, spreads } from './sample-promise.ts';
 
 const check = (change: Partial<BillCheckInput> = {}, promise = samplePromise(), weather?: Series) =>

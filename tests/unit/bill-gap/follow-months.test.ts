@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { followMonths } from '../../../src/model/bill-gap/follow-months.ts';
 import { addDays } from '../../../src/model/calendar/civil.ts';
-import type { Series } from '../../../src/model/evidence/evidence.ts';
+import type { Series } from '../../../src/model/shapes/evidence.ts';
 import { samplePromise, spreads } from './sample-promise.ts';
 
 const series = (first: string, values: (number | null)[], carrier: Series['carrier'] = 'electricity'): Series => ({

@@ -2,8 +2,8 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { withEvidence } from '../../../src/model/bill-gap/read-evidence.ts';
 import { addDays } from '../../../src/model/calendar/civil.ts';
-import type { Series } from '../../../src/model/evidence/evidence.ts';
 import type { MeterReadings } from '../../../src/model/findings/meter-days.ts';
+import type { Series } from '../../../src/model/shapes/evidence.ts';
 import { FIRST, heating, outdoorOn, readingsOf } from '../findings/made-days.ts';
 import { sampleBill } from './sample-promise.ts';
 

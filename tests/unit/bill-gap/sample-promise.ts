@@ -1,8 +1,8 @@
-import type { Figure } from '../../../src/model/appraisal/appraisal.ts';
-import type { BillCheckInput, KeptPromise } from '../../../src/model/appraisal/promise.ts';
 import { COMMON_MONTH_DAYS } from '../../../src/model/calendar/civil.ts';
-import { emptyHousehold } from '../../../src/model/household/household.ts';
-import type { Reference } from '../../../src/model/reference.ts';
+import type { Figure } from '../../../src/model/shapes/appraisal.ts';
+import { emptyHousehold } from '../../../src/model/shapes/household.ts';
+import type { BillCheckInput, KeptPromise } from '../../../src/model/shapes/promise.ts';
+import type { Reference } from '../../../src/model/shapes/reference.ts';
 
 const figure = (value: number, unit: string, low = value, high = value): Figure => ({
   value,

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { BillCheckInput, KeptPromise } from '../../../src/model/appraisal/promise.ts';
 import { checkBill } from '../../../src/model/bill-gap/check-bill.ts';
+import type { BillCheckInput, KeptPromise } from '../../../src/model/shapes/promise.ts';
 import { sampleBill, samplePromise, spreads } from './sample-promise.ts';
 
 // January of the sample promise: 465 degree days; 93 units for rooms at a factor of 3 (279 kWh of heat), 49.6 units for

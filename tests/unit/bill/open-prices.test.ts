@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import type { Bill } from '../../../src/model/bill/bill.ts';
 import { checkBillSums } from '../../../src/model/bill/check-bill-sums.ts';
 import { leavesPricesOpen } from '../../../src/model/bill/expected-terms.ts';
+import type { Bill } from '../../../src/model/shapes/bill.ts';
 import { allHours, nightAndDay, priceSeries, tariff, version } from '../tariff/tariffs.ts';
 
 const bill: Bill = {

@@ -8,8 +8,8 @@ import {
   toDayNumber,
   weekdayOf,
 } from '../../../src/model/calendar/civil.ts';
-import { TimeZone } from '../../../src/model/calendar/time-zone.ts';
 import { localDay, localStamp, minutesInDay, startOfDay, yearSlots } from '../../../src/model/calendar/zone.ts';
+import { TimeZone } from '../../../src/model/shapes/dates.ts';
 
 const LONDON = 'Europe/London';
 

@@ -14,7 +14,7 @@ import { spreadLabels } from '../../../src/charts/week-prices/labels.ts';
 import { weekPricesSentence } from '../../../src/charts/week-prices/sentence.ts';
 import { weekPricesSeries } from '../../../src/charts/week-prices/series.ts';
 import { weekPricesTable } from '../../../src/charts/week-prices/table.ts';
-import type { TariffVersion } from '../../../src/model/tariff/tariff.ts';
+import type { TariffVersion } from '../../../src/model/shapes/tariff.ts';
 import { thinReadings } from '../../../src/model/thin/thin-readings.ts';
 import { larchRise } from '../leave-behind/larch-rise.ts';
 

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import type { Series } from '../../../src/model/evidence/evidence.ts';
-import { emptyHousehold } from '../../../src/model/household/household.ts';
+import type { Series } from '../../../src/model/shapes/evidence.ts';
+import { emptyHousehold } from '../../../src/model/shapes/household.ts';
 import { draftOfBill, emptyDraft, findOwnWeather, finishDraft, spanOf } from '../../../src/screens/check/bill-draft.ts';
 import { daysOf, hasHole, listBills, listMeters, listSpans, usualOtherKWh } from '../../../src/screens/check/bills.ts';
 import { unknownSentences } from '../../../src/words/check.ts';

@@ -1,8 +1,8 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import type { BillPrefill, OpenHousehold } from '../../../src/desk/contract.ts';
-import { BillCheck } from '../../../src/model/appraisal/promise.ts';
 import { addDays } from '../../../src/model/calendar/civil.ts';
-import type { Household } from '../../../src/model/household/household.ts';
+import type { Household } from '../../../src/model/shapes/household.ts';
+import { BillCheck } from '../../../src/model/shapes/promise.ts';
 import { openMillLane } from './mill-lane.ts';
 
 let opened: ReturnType<typeof openMillLane>;

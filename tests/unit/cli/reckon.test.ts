@@ -3,8 +3,8 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { reckon } from '../../../src/host/reckon-command.ts';
-import { Appraisal } from '../../../src/model/appraisal/appraisal.ts';
-import { BillCheck } from '../../../src/model/appraisal/promise.ts';
+import { Appraisal } from '../../../src/model/shapes/appraisal.ts';
+import { BillCheck } from '../../../src/model/shapes/promise.ts';
 
 let folder: string;
 beforeEach(() => {

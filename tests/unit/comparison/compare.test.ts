@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { SystemResult } from '../../../src/model/appraisal/appraisal.ts';
+import type { SystemResult } from '../../../src/model/shapes/appraisal.ts';
 import { makeHousehold, makeTariff, typed } from '../appraisal/make-household.ts';
 import { compareBy, makeDemand } from './make-demand.ts';
 

@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { splitByBlocks } from '../../../src/model/comparison/block-uses.ts';
-import { STEADY_HEATING, WAKING_HOURS } from '../../../src/model/comparison/day-profiles.ts';
-import { blend, shareOut, sharesOfSlots } from '../../../src/model/comparison/share-out.ts';
 import { monthsOf, type Rates, ratesOf, totalOf, type Use } from '../../../src/model/comparison/uses.ts';
+import type { TariffBand, TariffVersion } from '../../../src/model/shapes/tariff.ts';
 import { rateBuckets } from '../../../src/model/tariff/price.ts';
-import type { TariffBand, TariffVersion } from '../../../src/model/tariff/tariff.ts';
+import { STEADY_HEATING, WAKING_HOURS } from '../../../src/model/year/day-profiles.ts';
+import { blend, shareOut, sharesOfSlots } from '../../../src/model/year/share-out.ts';
 import { allHours, priceSeries, version } from '../tariff/tariffs.ts';
 import { SLOTS_2026, SPACE_SHARE } from './make-demand.ts';
 

@@ -1,11 +1,12 @@
 /** A heat demand by hand, and the pieces that a comparison needs beside it. */
-import type { Demand, Figure, WhatIf } from '../../../src/model/appraisal/appraisal.ts';
+
 import { yearSlots } from '../../../src/model/calendar/zone.ts';
 import { compare } from '../../../src/model/comparison/compare.ts';
 import { choosePrices } from '../../../src/model/comparison/prices-of.ts';
-import type { Series } from '../../../src/model/evidence/evidence.ts';
 import { reckonMachine } from '../../../src/model/heat-pump/quick-factors.ts';
-import type { Household } from '../../../src/model/household/household.ts';
+import type { Demand, Figure, WhatIf } from '../../../src/model/shapes/appraisal.ts';
+import type { Series } from '../../../src/model/shapes/evidence.ts';
+import type { Household } from '../../../src/model/shapes/household.ts';
 import { reference } from '../../../src/reference/index.ts';
 
 const WINTER = [17, 15, 12, 8, 4, 2, 1.5, 1.5, 3, 8, 12, 16];

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { appraise } from '../../../src/model/appraisal/appraise.ts';
+import { appraise } from '../../../src/model/appraise.ts';
 import { partWorking } from '../../../src/model/comparison/part-working.ts';
 import { reference } from '../../../src/reference/index.ts';
 import { makeHousehold } from '../appraisal/make-household.ts';

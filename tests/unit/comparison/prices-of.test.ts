@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { choosePrices } from '../../../src/model/comparison/prices-of.ts';
-import type { Household } from '../../../src/model/household/household.ts';
+import type { Household } from '../../../src/model/shapes/household.ts';
 import { reference } from '../../../src/reference/index.ts';
 import { questionSentence } from '../../../src/words/questions.ts';
 import { makeHousehold, makeTariff, typed } from '../appraisal/make-household.ts';

@@ -1,20 +1,21 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { rateBuckets } from '../../../src/model/tariff/price.ts';
 import {
   ALL_DAY,
   CYLINDER_WINDOWS,
   EVENING,
   STEADY_HEATING,
   WAKING_HOURS,
-} from '../../../src/model/comparison/day-profiles.ts';
+} from '../../../src/model/year/day-profiles.ts';
 import {
   blend,
   cheapestHours,
   daysFromMonths,
+  type RateBuckets,
   shareOut,
   sharesByMonth,
-} from '../../../src/model/comparison/share-out.ts';
-import { type RateBuckets, rateBuckets } from '../../../src/model/tariff/price.ts';
+} from '../../../src/model/year/share-out.ts';
 import { makeTariff } from '../appraisal/make-household.ts';
 import { SLOTS_2026, SPACE_SHARE } from './make-demand.ts';
 

@@ -4,9 +4,9 @@ import { describe, expect, test } from 'vitest';
 import { partWorking } from '../../../src/model/comparison/part-working.ts';
 import { heaviestOf, powerCharge } from '../../../src/model/comparison/power-charge.ts';
 import { restOfHome } from '../../../src/model/comparison/rest-of-home.ts';
-import type { Series } from '../../../src/model/evidence/evidence.ts';
-import { emptyHousehold, type Household } from '../../../src/model/household/household.ts';
-import type { TariffBand, TariffVersion } from '../../../src/model/tariff/tariff.ts';
+import type { Series } from '../../../src/model/shapes/evidence.ts';
+import { emptyHousehold, type Household } from '../../../src/model/shapes/household.ts';
+import type { TariffBand, TariffVersion } from '../../../src/model/shapes/tariff.ts';
 import { allHours, tariff, version } from '../tariff/tariffs.ts';
 import { compareBy, makeDemand, SLOTS_2026 } from './make-demand.ts';
 

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { type LoopInput, reckonLoop } from '../../../src/model/cycle/household-loop.ts';
-import { RefrigerantName } from '../../../src/model/cycle/refrigerant.ts';
 import { reckonCycle } from '../../../src/model/cycle/single-stage.ts';
+import { RefrigerantName } from '../../../src/model/shapes/refrigerant.ts';
 import { refrigerants } from '../../../src/reference/refrigerants.ts';
 import { cycleFaultSentence } from '../../../src/words/cycle.ts';
 

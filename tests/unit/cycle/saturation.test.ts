@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { fromBarAbsolute, toBarAbsolute } from '../../../src/model/cycle/pressure.ts';
-import { RefrigerantName } from '../../../src/model/cycle/refrigerant.ts';
 import { pressureAt, temperatureAt } from '../../../src/model/cycle/saturation.ts';
+import { RefrigerantName } from '../../../src/model/shapes/refrigerant.ts';
 import { refrigerants } from '../../../src/reference/refrigerants.ts';
 
 const names = fc.constantFrom(...RefrigerantName.options);

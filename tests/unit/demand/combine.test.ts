@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { DemandEstimate } from '../../../src/model/appraisal/appraisal.ts';
 import { combine, findContradictions } from '../../../src/model/demand/combine.ts';
+import type { DemandEstimate } from '../../../src/model/shapes/appraisal.ts';
 
 const estimate = (value: number, share: number) => ({ value, error: value * share, grade: 'estimated' as const });
 

@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { Climate, Demand, Question } from '../../../src/model/appraisal/appraisal.ts';
 import { estimateDemand } from '../../../src/model/demand/estimate-demand.ts';
-import type { Series } from '../../../src/model/evidence/evidence.ts';
-import type { Household } from '../../../src/model/household/household.ts';
+import { Climate, Demand, Question } from '../../../src/model/shapes/appraisal.ts';
+import type { Series } from '../../../src/model/shapes/evidence.ts';
+import type { Household } from '../../../src/model/shapes/household.ts';
 import { degreeDaysFromMeans } from '../../../src/model/weather/degree-days.ts';
 import { reference } from '../../../src/reference/index.ts';
 import { household, madeRecord, periodSeries, typed, year } from './fixtures.ts';

@@ -1,9 +1,9 @@
 /** Households and records for the demand tests, made to measure. */
 import { toCivilDate, toDayNumber } from '../../../src/model/calendar/civil.ts';
 import { typicalOn } from '../../../src/model/demand/record-weather.ts';
-import type { EvidencePeriod, Series } from '../../../src/model/evidence/evidence.ts';
-import { emptyHousehold, type Household } from '../../../src/model/household/household.ts';
-import { type TypicalYear, typicalYear } from '../../../src/model/weather/typical-year.ts';
+import type { EvidencePeriod, Series } from '../../../src/model/shapes/evidence.ts';
+import { emptyHousehold, type Household } from '../../../src/model/shapes/household.ts';
+import { type TypicalYear, typicalYear } from '../../../src/model/year/typical-year.ts';
 import { reference } from '../../../src/reference/index.ts';
 
 export const year: TypicalYear = typicalYear(reference.regions[0]!, 2025, 'Europe/London');

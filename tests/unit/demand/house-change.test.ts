@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { Demand } from '../../../src/model/appraisal/appraisal.ts';
 import { toCivilDate, toDayNumber } from '../../../src/model/calendar/civil.ts';
 import { estimateDemand } from '../../../src/model/demand/estimate-demand.ts';
-import type { Series } from '../../../src/model/evidence/evidence.ts';
+import { Demand } from '../../../src/model/shapes/appraisal.ts';
+import type { Series } from '../../../src/model/shapes/evidence.ts';
 import { reference } from '../../../src/reference/index.ts';
 import { type Kind, madeHome } from '../../prove/demand/home.ts';
 import { daySeries, household, madeRecord, typed, year } from './fixtures.ts';

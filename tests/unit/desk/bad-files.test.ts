@@ -8,7 +8,7 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { DeskError, type OpenHousehold } from '../../../src/desk/contract.ts';
 import { createDesk, type Desk } from '../../../src/desk/desk.ts';
 import type { IntakePreview } from '../../../src/intake/intake.ts';
-import type { Evidence } from '../../../src/model/evidence/evidence.ts';
+import type { Evidence } from '../../../src/model/shapes/evidence.ts';
 import { openSqliteStore, type SqliteStore } from '../../../src/store/sqlite-store.ts';
 import { remarkSentence } from '../../../src/words/remarks.ts';
 import { NOW, TODAY } from './open-desk.ts';

@@ -1,7 +1,7 @@
 /** A desk with one household, and files brought in as the screens do. */
 import type { OpenHousehold } from '../../../src/desk/contract.ts';
 import type { IntakeChoices } from '../../../src/intake/intake.ts';
-import type { Evidence } from '../../../src/model/evidence/evidence.ts';
+import type { Evidence } from '../../../src/model/shapes/evidence.ts';
 import { openDesk } from './open-desk.ts';
 
 const bytesOf = (text: string) => new TextEncoder().encode(text);

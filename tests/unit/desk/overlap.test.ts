@@ -1,7 +1,7 @@
 /** A register that comes in several files counts each reading once, whatever the order of the files. */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { Evidence, Series } from '../../../src/model/evidence/evidence.ts';
+import type { Evidence, Series } from '../../../src/model/shapes/evidence.ts';
 import { completenessOf, completenessWords } from '../../../src/screens/evidence/completeness.ts';
 import { remarkSentence } from '../../../src/words/remarks.ts';
 import { openHome } from './open-home.ts';

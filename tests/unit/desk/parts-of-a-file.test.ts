@@ -3,7 +3,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import type { IntakeChoices } from '../../../src/intake/intake.ts';
-import type { Evidence } from '../../../src/model/evidence/evidence.ts';
+import type { Evidence } from '../../../src/model/shapes/evidence.ts';
 import { type Cell, writeWorkbook } from '../intake/write-workbook.ts';
 import { openHome } from './open-home.ts';
 

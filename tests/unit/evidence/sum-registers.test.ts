@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { findRecord } from '../../../src/model/demand/record.ts';
-import type { Series } from '../../../src/model/evidence/evidence.ts';
 import { sumRegisters } from '../../../src/model/evidence/sum-registers.ts';
+import type { Series } from '../../../src/model/shapes/evidence.ts';
 
 const register = (name: string, values: (number | null)[], over: Partial<Series> = {}): Series => ({
   id: name,

@@ -1,9 +1,8 @@
 /** The sums told anew for pictures and sections: each comes to the figure that it stands behind. */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { appraise } from '../../../src/model/appraisal/appraise.ts';
-import { findSideBySide } from '../../../src/model/appraisal/beside.ts';
-import type { Series } from '../../../src/model/evidence/evidence.ts';
+import { appraise } from '../../../src/model/appraise.ts';
+import { findSideBySide } from '../../../src/model/comparison/beside.ts';
 import { breakEvenWorkings, winterWorkings } from '../../../src/model/explained/balance.ts';
 import { sourceWorking } from '../../../src/model/explained/flow.ts';
 import { costByMonth, heatByMonth, unitsByMonth } from '../../../src/model/explained/months.ts';
@@ -12,7 +11,8 @@ import { questionWorkings } from '../../../src/model/explained/question.ts';
 import { rangedWorking } from '../../../src/model/explained/ranged.ts';
 import { daysWorking, recordWorking } from '../../../src/model/explained/record.ts';
 import { heatLossWorkings, signatureWorking, yearsAheadWorking } from '../../../src/model/explained/signature.ts';
-import type { Working } from '../../../src/model/working.ts';
+import type { Series } from '../../../src/model/shapes/evidence.ts';
+import type { Working } from '../../../src/model/shapes/working.ts';
 import { reference } from '../../../src/reference/index.ts';
 import { makeGasBills, makeHousehold, makeTariff } from '../appraisal/make-household.ts';
 

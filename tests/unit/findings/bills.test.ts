@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { addDays, toCivilDate } from '../../../src/model/calendar/civil.ts';
-import type { EvidencePeriod } from '../../../src/model/evidence/evidence.ts';
 import { findInReadings } from '../../../src/model/findings/find-in-readings.ts';
 import { meterDays } from '../../../src/model/findings/meter-days.ts';
 import { bandsOf } from '../../../src/model/findings/slot-prices.ts';
-import type { TariffVersion } from '../../../src/model/tariff/tariff.ts';
+import type { EvidencePeriod } from '../../../src/model/shapes/evidence.ts';
+import type { TariffVersion } from '../../../src/model/shapes/tariff.ts';
 import { FIRST, outdoor, outdoorOn, readingsOf } from './made-days.ts';
 
 /** Months of 30 days whose use follows the cold exactly. */

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { toCivilDate, toDayNumber } from '../../../src/model/calendar/civil.ts';
 import { clockPrices } from '../../../src/model/findings/clock-prices.ts';
 import { meterDays } from '../../../src/model/findings/meter-days.ts';
-import type { TariffVersion } from '../../../src/model/tariff/tariff.ts';
+import type { TariffVersion } from '../../../src/model/shapes/tariff.ts';
 
 /** Four weeks from a Monday. */
 const FIRST = toDayNumber('2025-06-02');

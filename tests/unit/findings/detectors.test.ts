@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { addDays } from '../../../src/model/calendar/civil.ts';
-import type { TariffVersion } from '../../../src/model/tariff/tariff.ts';
+import type { TariffVersion } from '../../../src/model/shapes/tariff.ts';
 import { FIRST, found, heating, noise, outdoorOn, readingsOf } from './made-days.ts';
 
 const DAYS = 300;

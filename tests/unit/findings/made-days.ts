@@ -1,8 +1,8 @@
 /** Plain days for detectors: every half-hour given by a function, so that a test says exactly what is in them. */
 import { toCivilDate, toDayNumber } from '../../../src/model/calendar/civil.ts';
 import { findInReadings } from '../../../src/model/findings/find-in-readings.ts';
-import type { Finding, FindingCode } from '../../../src/model/findings/finding.ts';
 import type { MeterReadings, OutdoorDays, Prices } from '../../../src/model/findings/meter-days.ts';
+import type { Finding, FindingCode } from '../../../src/model/shapes/finding.ts';
 
 export const FIRST = '2025-10-01';
 

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import type { Series } from '../../../src/model/evidence/evidence.ts';
 import { registerHours } from '../../../src/model/evidence/register-hours.ts';
 import { registersOf } from '../../../src/model/findings/two-registers.ts';
+import type { Series } from '../../../src/model/shapes/evidence.ts';
 
 const register = (name: string, kWh: readonly number[], evidenceId = 'one-bill'): Series => ({
   id: name,

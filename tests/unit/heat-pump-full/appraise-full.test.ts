@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest';
-import type { WhatIf } from '../../../src/model/appraisal/appraisal.ts';
-import { appraise } from '../../../src/model/appraisal/appraise.ts';
+import { appraise } from '../../../src/model/appraise.ts';
 import { yearSlots } from '../../../src/model/calendar/zone.ts';
 import { reckonFullMachine } from '../../../src/model/heat-pump/full/full-machine.ts';
 import { USES } from '../../../src/model/heat-pump/full/year.ts';
-import { type FullMachine, Household } from '../../../src/model/household/household.ts';
+import type { WhatIf } from '../../../src/model/shapes/appraisal.ts';
+import { type FullMachine, Household } from '../../../src/model/shapes/household.ts';
 import { reference } from '../../../src/reference/index.ts';
 import { makeHousehold, makeTariff, typed } from '../appraisal/make-household.ts';
 import { fullHousehold, settleInput } from './make-year.ts';

@@ -2,7 +2,6 @@ import { describe, expect, test } from 'vitest';
 import { FAN_W_PER_KW, frostShare } from '../../../src/model/cycle/air-side.ts';
 import { USUAL_EFFICIENCY } from '../../../src/model/cycle/household-loop.ts';
 import { loopWorking } from '../../../src/model/cycle/loop-working.ts';
-import { RefrigerantName } from '../../../src/model/cycle/refrigerant.ts';
 import {
   designLoop,
   USUAL_AIR_DROP_K,
@@ -11,7 +10,8 @@ import {
 } from '../../../src/model/heat-pump/full/design-loop.ts';
 import { settleFull } from '../../../src/model/heat-pump/full/settle.ts';
 import { readSurface } from '../../../src/model/heat-pump/full/surface.ts';
-import type { FullMachine } from '../../../src/model/household/household.ts';
+import type { FullMachine } from '../../../src/model/shapes/household.ts';
+import { RefrigerantName } from '../../../src/model/shapes/refrigerant.ts';
 import { refrigerants } from '../../../src/reference/refrigerants.ts';
 import type { HouseholdChange } from '../appraisal/make-household.ts';
 import { fullHousehold, reckonFull, settleInput } from './make-year.ts';

@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { reckonFullMachine } from '../../../src/model/heat-pump/full/full-machine.ts';
 import { perHeatSurface, readSurface } from '../../../src/model/heat-pump/full/surface.ts';
 import { type Balance, USES } from '../../../src/model/heat-pump/full/year.ts';
-import type { FullMachine } from '../../../src/model/household/household.ts';
+import type { FullMachine } from '../../../src/model/shapes/household.ts';
 import { typed } from '../appraisal/make-household.ts';
 import { fullHousehold, reckonFull, settleInput } from './make-year.ts';
 

@@ -1,10 +1,11 @@
 /** One maker of worked-out years for tests: an invented home, and what a test changes of it. */
-import type { WhatIf } from '../../../src/model/appraisal/appraisal.ts';
+
 import { estimateDemand } from '../../../src/model/demand/estimate-demand.ts';
 import { reckonFullMachine } from '../../../src/model/heat-pump/full/full-machine.ts';
 import type { SettleInput } from '../../../src/model/heat-pump/full/settle.ts';
-import type { FullMachine, Household } from '../../../src/model/household/household.ts';
-import { typicalYear } from '../../../src/model/weather/typical-year.ts';
+import type { WhatIf } from '../../../src/model/shapes/appraisal.ts';
+import type { FullMachine, Household } from '../../../src/model/shapes/household.ts';
+import { typicalYear } from '../../../src/model/year/typical-year.ts';
 import { reference } from '../../../src/reference/index.ts';
 import { type HouseholdChange, makeHousehold } from '../appraisal/make-household.ts';
 

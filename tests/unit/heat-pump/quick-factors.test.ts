@@ -1,13 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { multiplierAt } from '../../../src/model/chance/multiplier.ts';
+import { normalQuantile } from '../../../src/model/chance/normal-quantile.ts';
 import { reckonExtras } from '../../../src/model/heat-pump/extras.ts';
 import { designedSpread, fieldSpread } from '../../../src/model/heat-pump/factor-spread.ts';
 import { factorAtFlow } from '../../../src/model/heat-pump/flow.ts';
 import { reckonMachine } from '../../../src/model/heat-pump/quick-factors.ts';
 import { carnotCop, waterToSpaceRatio } from '../../../src/model/heat-pump/water-ratio.ts';
-import type { Boundary } from '../../../src/model/household/household.ts';
-import { multiplierAt } from '../../../src/model/uncertainty/multiplier.ts';
-import { normalQuantile } from '../../../src/model/uncertainty/normal-quantile.ts';
+import type { Boundary } from '../../../src/model/shapes/household.ts';
 import { reference } from '../../../src/reference/index.ts';
 import { makeHousehold, typed } from '../appraisal/make-household.ts';
 import { makeDemand } from '../comparison/make-demand.ts';

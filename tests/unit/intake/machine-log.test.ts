@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { IntakeContext } from '../../../src/intake/intake.ts';
 import { readFile } from '../../../src/intake/read-file.ts';
-import type { Evidence, Series } from '../../../src/model/evidence/evidence.ts';
+import type { Evidence, Series } from '../../../src/model/shapes/evidence.ts';
 import { loggedFlowSentence } from '../../../src/words/logged-flow.ts';
 
 const context: IntakeContext = {

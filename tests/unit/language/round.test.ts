@@ -2,7 +2,7 @@
 import { expect, test } from 'vitest';
 import { loopWorking } from '../../../src/model/cycle/loop-working.ts';
 import { designLoop } from '../../../src/model/heat-pump/full/design-loop.ts';
-import type { Working } from '../../../src/model/working.ts';
+import type { Working } from '../../../src/model/shapes/working.ts';
 import { refrigerants } from '../../../src/reference/refrigerants.ts';
 import { german } from '../../../src/words/german/german.ts';
 import { reword, speak } from '../../../src/words/say.ts';

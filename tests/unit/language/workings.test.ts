@@ -1,7 +1,7 @@
 /** Whatever a working says of the invented households has its German; where a figure comes from may stay a British title. */
 import { describe, expect, test } from 'vitest';
 import { reckonHousehold } from '../../../src/host/reckon-household.ts';
-import type { Working } from '../../../src/model/working.ts';
+import type { Working } from '../../../src/model/shapes/working.ts';
 import { german } from '../../../src/words/german/german.ts';
 import { reword, speak } from '../../../src/words/say.ts';
 

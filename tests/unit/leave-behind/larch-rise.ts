@@ -1,8 +1,8 @@
 /** An invented promise with figures that hang together, for the tests of the document and of the pages. */
-import type { Appraisal, Figure, SystemId, SystemResult, Versus } from '../../../src/model/appraisal/appraisal.ts';
-import type { KeptPromise } from '../../../src/model/appraisal/promise.ts';
-import { emptyHousehold, type Household } from '../../../src/model/household/household.ts';
-import type { Grade, Working } from '../../../src/model/working.ts';
+import type { Appraisal, Figure, SystemId, SystemResult, Versus } from '../../../src/model/shapes/appraisal.ts';
+import { emptyHousehold, type Household } from '../../../src/model/shapes/household.ts';
+import type { KeptPromise } from '../../../src/model/shapes/promise.ts';
+import type { Grade, Working } from '../../../src/model/shapes/working.ts';
 
 const working = (title: string, value: number, unit: string, grade: Grade = 'estimated'): Working => ({
   title,

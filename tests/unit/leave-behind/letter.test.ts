@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { renderLetter } from '../../../src/leave-behind/letter.tsx';
 import { readingDays } from '../../../src/leave-behind/schedule.ts';
-import type { BillCheckInput } from '../../../src/model/appraisal/promise.ts';
 import { checkBill } from '../../../src/model/bill-gap/check-bill.ts';
+import type { BillCheckInput } from '../../../src/model/shapes/promise.ts';
 import { sampleBill, samplePromise, spreads } from '../bill-gap/sample-promise.ts';
 
 const settings = { installerName: 'Hill & Daughters', installerContact: '01234 567 890', paper: 'A4' as const };

@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { Household } from '../../../src/model/household/household.ts';
-import type { Lifetime } from '../../../src/model/lifetime/lifetime.ts';
 import { annuityFactor, presentWorthOfGrowing } from '../../../src/model/lifetime/money-over-time.ts';
 import { reckonLifetime } from '../../../src/model/lifetime/reckon-lifetime.ts';
+import type { Household } from '../../../src/model/shapes/household.ts';
+import type { Lifetime } from '../../../src/model/shapes/lifetime.ts';
 import { reference } from '../../../src/reference/index.ts';
 import { typed } from '../appraisal/make-household.ts';
 import { larchRise, type Variant } from '../leave-behind/larch-rise.ts';

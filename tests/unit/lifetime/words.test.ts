@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { Household } from '../../../src/model/household/household.ts';
 import { reckonLifetime } from '../../../src/model/lifetime/reckon-lifetime.ts';
+import type { Household } from '../../../src/model/shapes/household.ts';
 import { reference } from '../../../src/reference/index.ts';
 import * as words from '../../../src/words/lifetime.ts';
 import { typed } from '../appraisal/make-household.ts';

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import type { Series } from '../../../src/model/evidence/evidence.ts';
-import { emptyHousehold } from '../../../src/model/household/household.ts';
+import type { Series } from '../../../src/model/shapes/evidence.ts';
+import { emptyHousehold } from '../../../src/model/shapes/household.ts';
 import { completenessOf, completenessWords } from '../../../src/screens/evidence/completeness.ts';
 import { evidenceVoice, spanWords } from '../../../src/screens/evidence/evidence-voice.ts';
 import { patchSection } from '../../../src/screens/shared/patch.ts';

@@ -1,5 +1,5 @@
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
-import { emptyHousehold, type Household } from '../../../src/model/household/household.ts';
+import { emptyHousehold, type Household } from '../../../src/model/shapes/household.ts';
 import { createKeeper, type KeepStatus } from '../../../src/screens/state/keeper.ts';
 
 const named = (name: string): Household => emptyHousehold('h1', name);

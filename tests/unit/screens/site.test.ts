@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { emptyHousehold, Household } from '../../../src/model/household/household.ts';
+import { emptyHousehold, Household } from '../../../src/model/shapes/household.ts';
+import type { SiteReadings, SiteVisit } from '../../../src/model/shapes/site-readings.ts';
 import { checkSite } from '../../../src/model/site-readings/check-site.ts';
-import type { SiteReadings, SiteVisit } from '../../../src/model/site-readings/site-readings.ts';
 import { toJudge } from '../../../src/model/site-readings/to-judge.ts';
 import { fluids } from '../../../src/reference/brine.ts';
 import { refrigerants } from '../../../src/reference/refrigerants.ts';

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { emptyHousehold } from '../../../src/model/household/household.ts';
+import { emptyHousehold } from '../../../src/model/shapes/household.ts';
+import { Tariff } from '../../../src/model/shapes/tariff.ts';
 import { findTariffFaults } from '../../../src/model/tariff/check-tariff.ts';
-import { Tariff } from '../../../src/model/tariff/tariff.ts';
 import {
   bandsOf,
   draftOf,

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { RatedPoint } from '../../../src/model/household/household.ts';
+import { RatedPoint } from '../../../src/model/shapes/household.ts';
 import {
   EMPTY_POINT,
   POINT_LIMITS,

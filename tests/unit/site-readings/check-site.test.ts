@@ -1,11 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { pressureAt } from '../../../src/model/cycle/saturation.ts';
-import { emptyHousehold, type Household } from '../../../src/model/household/household.ts';
+import { emptyHousehold, type Household } from '../../../src/model/shapes/household.ts';
+import { SiteReadings } from '../../../src/model/shapes/site-readings.ts';
 import { checkSite } from '../../../src/model/site-readings/check-site.ts';
 import { ownMachine } from '../../../src/model/site-readings/expected-cop.ts';
 import { CAUSES, CAUTIONS } from '../../../src/model/site-readings/likely-causes.ts';
-import { SiteReadings } from '../../../src/model/site-readings/site-readings.ts';
 import { fluids } from '../../../src/reference/brine.ts';
 import { reference } from '../../../src/reference/index.ts';
 import { refrigerants } from '../../../src/reference/refrigerants.ts';

@@ -1,7 +1,7 @@
 /** Invented evidence for the tests of store and desk. */
 import type { IntervalDays } from '../../../src/intake/intake.ts';
 import { addDays } from '../../../src/model/calendar/civil.ts';
-import type { Evidence, Series } from '../../../src/model/evidence/evidence.ts';
+import type { Evidence, Series } from '../../../src/model/shapes/evidence.ts';
 
 export function madeSeries(id: string, evidenceId: string, patch: Partial<Series> = {}): Series {
   return {

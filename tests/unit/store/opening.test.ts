@@ -4,7 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import Database from 'better-sqlite3';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
-import { emptyHousehold } from '../../../src/model/household/household.ts';
+import { emptyHousehold } from '../../../src/model/shapes/household.ts';
 import { MIGRATIONS, type Migration } from '../../../src/store/migrations.ts';
 import { openSqliteStore } from '../../../src/store/sqlite-store.ts';
 import { StoreFault } from '../../../src/store/store-fault.ts';

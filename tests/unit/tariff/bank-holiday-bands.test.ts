@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { toDayNumber } from '../../../src/model/calendar/civil.ts';
 import { yearSlots } from '../../../src/model/calendar/zone.ts';
+import type { TariffBand } from '../../../src/model/shapes/tariff.ts';
 import { bandAt, dayKindOn } from '../../../src/model/tariff/band-times.ts';
 import { findTariffFaults } from '../../../src/model/tariff/check-tariff.ts';
 import { rateBuckets } from '../../../src/model/tariff/price.ts';
-import type { TariffBand } from '../../../src/model/tariff/tariff.ts';
 import { allHours, tariff, version } from './tariffs.ts';
 
 const quiet: TariffBand = {

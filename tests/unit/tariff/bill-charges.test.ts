@@ -1,10 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import type { TariffBand, TariffVersion } from '../../../src/model/shapes/tariff.ts';
 import { monthsBetween, splitIntoBlocks } from '../../../src/model/tariff/blocks.ts';
 import { findTariffFaults } from '../../../src/model/tariff/check-tariff.ts';
 import { standingPencePerDayInclVat } from '../../../src/model/tariff/price.ts';
 import { recomputeBill } from '../../../src/model/tariff/recompute-bill.ts';
-import type { TariffBand, TariffVersion } from '../../../src/model/tariff/tariff.ts';
 import { allHours, priceSeries, tariff, version } from './tariffs.ts';
 
 const stepped = (per: 'day' | 'month', ...steps: [number, number][]): TariffBand => ({

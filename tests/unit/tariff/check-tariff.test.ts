@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { WEEKDAYS } from '../../../src/model/calendar/civil.ts';
+import type { TariffBand, TariffWindow } from '../../../src/model/shapes/tariff.ts';
 import { clockTimeOf } from '../../../src/model/tariff/band-times.ts';
 import { findTariffFaults } from '../../../src/model/tariff/check-tariff.ts';
-import type { TariffBand, TariffWindow } from '../../../src/model/tariff/tariff.ts';
 import { allHours, nightAndDay, tariff, version } from './tariffs.ts';
 
 const band = (name: string, ...times: TariffWindow[]): TariffBand => ({ name, pencePerKWh: 25, times });

@@ -1,11 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { yearSlots } from '../../../src/model/calendar/zone.ts';
+import type { PriceSeries } from '../../../src/model/shapes/tariff.ts';
 import { findTariffFaults } from '../../../src/model/tariff/check-tariff.ts';
 import { rateBuckets } from '../../../src/model/tariff/price.ts';
 import { sortIntoClasses } from '../../../src/model/tariff/price-classes.ts';
 import { seriesOverYear } from '../../../src/model/tariff/series-prices.ts';
-import type { PriceSeries } from '../../../src/model/tariff/tariff.ts';
 import { allHours, priceSeries, tariff, version } from './tariffs.ts';
 
 const london2026 = yearSlots(2026, 'Europe/London');

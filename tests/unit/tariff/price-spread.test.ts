@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import type { PriceQuarter } from '../../../src/model/reference.ts';
+import type { PriceQuarter } from '../../../src/model/shapes/reference.ts';
 import { oilSpread, priceSpread } from '../../../src/model/tariff/price-spread.ts';
 import { litrePrices, quarters } from '../../../src/reference/prices.ts';
 

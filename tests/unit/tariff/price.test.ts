@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { daysInMonth, WEEKDAYS } from '../../../src/model/calendar/civil.ts';
 import { yearSlots } from '../../../src/model/calendar/zone.ts';
+import type { TariffBand } from '../../../src/model/shapes/tariff.ts';
 import {
   exclVat,
   inclVat,
@@ -10,7 +11,6 @@ import {
   sumByBucket,
   versionOn,
 } from '../../../src/model/tariff/price.ts';
-import type { TariffBand } from '../../../src/model/tariff/tariff.ts';
 import { allHours, nightAndDay, tariff, version } from './tariffs.ts';
 
 const london2026 = yearSlots(2026, 'Europe/London');

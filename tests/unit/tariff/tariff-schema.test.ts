@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { schemaText } from '../../../src/desk/json-schemas.ts';
 import { readTariff } from '../../../src/intake/read-tariff.ts';
-import { Tariff } from '../../../src/model/tariff/tariff.ts';
+import { Tariff } from '../../../src/model/shapes/tariff.ts';
 import { fullTariff } from './tariffs.ts';
 
 describe('the published JSON Schema of a tariff', () => {

@@ -1,6 +1,7 @@
 import { addDays, toDayNumber } from '../../../src/model/calendar/civil.ts';
 import { minutesInDay } from '../../../src/model/calendar/zone.ts';
-import type { CivilDate, PriceSeries, Tariff, TariffBand, TariffVersion } from '../../../src/model/tariff/tariff.ts';
+import type { CivilDate } from '../../../src/model/shapes/dates.ts';
+import type { PriceSeries, Tariff, TariffBand, TariffVersion } from '../../../src/model/shapes/tariff.ts';
 
 /** A version from 1 January 2026 with VAT in its prices, unless told otherwise. */
 export function version(bands: readonly TariffBand[], change: Partial<TariffVersion> = {}): TariffVersion {

@@ -1,18 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { evenSpread, multiplierAt, NO_SPREAD, spreadOfRange } from '../../../src/model/chance/multiplier.ts';
+import { normalQuantile, Z90 } from '../../../src/model/chance/normal-quantile.ts';
+import { normalShare } from '../../../src/model/chance/normal-share.ts';
+import { INPUTS, normalDraws } from '../../../src/model/chance/normals.ts';
+import { quantileOfSorted, shareAboveZero, tenAndNinety, twentyOfSorted } from '../../../src/model/chance/quantiles.ts';
+import { MOST_DIMENSIONS, sobolPoints } from '../../../src/model/chance/sobol.ts';
 import { rankDrivers } from '../../../src/model/uncertainty/drivers.ts';
-import { evenSpread, multiplierAt, NO_SPREAD, spreadOfRange } from '../../../src/model/uncertainty/multiplier.ts';
-import { normalQuantile, Z90 } from '../../../src/model/uncertainty/normal-quantile.ts';
-import { normalShare } from '../../../src/model/uncertainty/normal-share.ts';
-import { INPUTS, normalDraws } from '../../../src/model/uncertainty/normals.ts';
-import {
-  quantileOfSorted,
-  shareAboveZero,
-  tenAndNinety,
-  twentyOfSorted,
-} from '../../../src/model/uncertainty/quantiles.ts';
 import { type SharedSpreads, simulateYears, type YearTerms } from '../../../src/model/uncertainty/simulate.ts';
-import { MOST_DIMENSIONS, sobolPoints } from '../../../src/model/uncertainty/sobol.ts';
 
 describe('normal quantile', () => {
   // Published: tables of the standard normal distribution, for example Abramowitz and Stegun, Table 26.5.

@@ -1,6 +1,6 @@
 import { renderToStaticMarkup } from 'react-dom/server';
 import { describe, expect, test } from 'vitest';
-import { Household } from '../../../src/model/household/household.ts';
+import { Household } from '../../../src/model/shapes/household.ts';
 import { InstallerNotes } from '../../../src/screens/walk/installer-notes.tsx';
 import { LeaveOut } from '../../../src/screens/walk/leave-out.tsx';
 import { PAGE_NAMES, type WalkPage } from '../../../src/screens/walk/page.ts';

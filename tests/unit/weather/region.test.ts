@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import type { Reference } from '../../../src/model/reference.ts';
+import type { Reference } from '../../../src/model/shapes/reference.ts';
 import { findRegion, readPostcode } from '../../../src/model/weather/region.ts';
 import { regions } from '../../../src/reference/climate.ts';
 import { postcodes } from '../../../src/reference/postcodes.ts';

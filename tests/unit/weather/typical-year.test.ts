@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { degreeDayOfExtremes, degreeDaysFromMeans, degreeDaysHitchin } from '../../../src/model/weather/degree-days.ts';
-import { smoothDailyMeans } from '../../../src/model/weather/mean-preserving.ts';
-import { typicalYear } from '../../../src/model/weather/typical-year.ts';
+import { smoothDailyMeans } from '../../../src/model/year/mean-preserving.ts';
+import { typicalYear } from '../../../src/model/year/typical-year.ts';
 import { regions } from '../../../src/reference/climate.ts';
 
 const LONDON = 'Europe/London';

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import type { Appraisal } from '../../../src/model/appraisal/appraisal.ts';
+import type { Appraisal } from '../../../src/model/shapes/appraisal.ts';
 import * as cost from '../../../src/words/cost.ts';
 import { figure, larchRise, system } from '../leave-behind/larch-rise.ts';
 import { sentencesOf, wordsOf } from './reading-ease.ts';

@@ -6,7 +6,7 @@ import {
   type Finding,
   FindingCheckCode,
   FindingCode,
-} from '../../../src/model/findings/finding.ts';
+} from '../../../src/model/shapes/finding.ts';
 import { NEXT_CODES } from '../../../src/words/check.ts';
 import {
   askSentence,

@@ -1,5 +1,5 @@
 /** Findings as the detectors make them, one of each kind; the numbers are made up. */
-import type { Finding, FindingCode } from '../../../src/model/findings/finding.ts';
+import type { Finding, FindingCode } from '../../../src/model/shapes/finding.ts';
 
 const SEEN: Readonly<Record<FindingCode, Finding['seen']>> = {
   'heater-running': { powerKW: 3, ratedKW: 3, days: 42, hours: 84, hour: 2 },

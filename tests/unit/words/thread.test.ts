@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import type { Series } from '../../../src/model/evidence/evidence.ts';
+import type { Series } from '../../../src/model/shapes/evidence.ts';
 import { threadLines } from '../../../src/words/thread.ts';
 import { figure, larchRise } from '../leave-behind/larch-rise.ts';
 

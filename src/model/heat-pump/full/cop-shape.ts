@@ -1,5 +1,5 @@
 /** How COP runs over source and flow between the points of a data sheet. */
-import type { RatedPoint } from '../../household/household.ts';
+import type { RatedPoint } from '../../shapes/household.ts';
 import { carnotLimit, type KnownValue, throughPoints } from './rated-points.ts';
 
 type CopAt = (sourceC: number, flowC: number) => number;

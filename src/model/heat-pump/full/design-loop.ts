@@ -7,9 +7,9 @@ import {
   USUAL_EFFICIENCY,
   USUAL_EXCHANGE,
 } from '../../cycle/household-loop.ts';
-import type { RefrigerantName, Refrigerants } from '../../cycle/refrigerant.ts';
-import type { Household } from '../../household/household.ts';
-import type { Grade, WorkingInput } from '../../working.ts';
+import type { Household } from '../../shapes/household.ts';
+import type { RefrigerantName, Refrigerants } from '../../shapes/refrigerant.ts';
+import type { Grade, WorkingInput } from '../../shapes/working.ts';
 import { flowTable } from './heating-curve.ts';
 import { runDays } from './run-days.ts';
 import { type SettleInput, settleFull } from './settle.ts';

@@ -1,10 +1,10 @@
 /** The machine, full way: a year of half-hours in, the same answer out as from two typed factors. */
 
-import type { Figure, MachineResult, Question } from '../../appraisal/appraisal.ts';
-import type { Household } from '../../household/household.ts';
-import { evenSpread, multiplierAt, type Spread } from '../../uncertainty/multiplier.ts';
-import { Z90 } from '../../uncertainty/normal-quantile.ts';
-import { type Grade, weakestGrade } from '../../working.ts';
+import { evenSpread, multiplierAt, type Spread } from '../../chance/multiplier.ts';
+import { Z90 } from '../../chance/normal-quantile.ts';
+import type { Figure, MachineResult, Question } from '../../shapes/appraisal.ts';
+import type { Household } from '../../shapes/household.ts';
+import { type Grade, weakestGrade } from '../../shapes/working.ts';
 import { describeField } from '../factor-spread.ts';
 import type { ReckonedMachine } from '../quick-factors.ts';
 import { askAboutFull } from './full-questions.ts';

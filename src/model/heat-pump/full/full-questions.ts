@@ -1,7 +1,7 @@
 /** What has to be asked about a machine's worked-out year, as data; the sentences are in `words`. */
-import type { Question } from '../../appraisal/appraisal.ts';
-import type { Household } from '../../household/household.ts';
-import type { FieldFactor } from '../../reference.ts';
+import type { Question } from '../../shapes/appraisal.ts';
+import type { Household } from '../../shapes/household.ts';
+import type { FieldFactor } from '../../shapes/reference.ts';
 import type { Settled } from './settle.ts';
 import type { FullYear } from './year.ts';
 

@@ -1,6 +1,6 @@
 /** The sums behind the factors and lines of a machine's worked-out year. */
-import type { Figure } from '../../appraisal/appraisal.ts';
-import type { Working, WorkingInput } from '../../working.ts';
+import type { Figure } from '../../shapes/appraisal.ts';
+import type { Working, WorkingInput } from '../../shapes/working.ts';
 import type { ExtraLine, ExtraName } from '../extras.ts';
 import type { Settled } from './settle.ts';
 import type { FullYear } from './year.ts';

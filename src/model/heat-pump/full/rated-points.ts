@@ -1,5 +1,5 @@
 /** What a machine does between the points of its data sheet: Carnot fraction and output over source and flow. */
-import type { RatedPoint } from '../../household/household.ts';
+import type { RatedPoint } from '../../shapes/household.ts';
 import { carnotCop } from '../water-ratio.ts';
 
 /** No machine lifts by less inside, however near source and flow lie, K. A judgement. */

@@ -1,5 +1,5 @@
 /** The machine's year by the half-hour. */
-import { CYLINDER_WINDOWS, STEADY_HEATING } from '../../comparison/day-profiles.ts';
+import { CYLINDER_WINDOWS, STEADY_HEATING } from '../../year/day-profiles.ts';
 import { balanceYear, fanInCop } from './balance.ts';
 import { flowTable, readFlow } from './heating-curve.ts';
 import { partLoadShare } from './part-load.ts';

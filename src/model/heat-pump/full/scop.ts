@@ -1,5 +1,5 @@
 /** Seasonal coefficient of performance by the bin method of EN 14825. */
-import type { Sourced } from '../../reference.ts';
+import type { Sourced } from '../../shapes/reference.ts';
 import { partLoadShare } from './part-load.ts';
 
 export interface BinClimate extends Sourced {

@@ -1,11 +1,12 @@
 /** Which temperatures the heat is taken at: air, brine as typed, or the ground of the region with its array. */
-import type { Question } from '../../appraisal/appraisal.ts';
+
 import { daysInMonth } from '../../calendar/civil.ts';
-import type { Household } from '../../household/household.ts';
-import type { ClimateRegion, GroundFacts, Reference, Value } from '../../reference.ts';
-import { smoothDailyMeans } from '../../weather/mean-preserving.ts';
-import type { TypicalYear } from '../../weather/typical-year.ts';
-import type { WorkingInput } from '../../working.ts';
+import type { Question } from '../../shapes/appraisal.ts';
+import type { Household } from '../../shapes/household.ts';
+import type { ClimateRegion, GroundFacts, Reference, Value } from '../../shapes/reference.ts';
+import type { WorkingInput } from '../../shapes/working.ts';
+import { smoothDailyMeans } from '../../year/mean-preserving.ts';
+import type { TypicalYear } from '../../year/typical-year.ts';
 import { boreholeTemperature, type GroundYear, groundTemperature, perDay } from './ground-temperature.ts';
 import type { Source } from './source.ts';
 

@@ -1,12 +1,12 @@
 /** From what was typed about a household to a machine's year: each value with its grade and where it comes from. */
-import type { Demand, Question, WhatIf } from '../../appraisal/appraisal.ts';
-import { daysFromMonths } from '../../comparison/share-out.ts';
-import { CYLINDER_LITRES, HOT_C, ROOM_C } from '../../demand/assumptions.ts';
-import { designOutdoor } from '../../demand/design-outdoor.ts';
-import type { Given, Household } from '../../household/household.ts';
-import type { Reference } from '../../reference.ts';
-import type { TypicalYear } from '../../weather/typical-year.ts';
-import type { WorkingInput } from '../../working.ts';
+import type { Demand, Question, WhatIf } from '../../shapes/appraisal.ts';
+import type { Given, Household } from '../../shapes/household.ts';
+import type { Reference } from '../../shapes/reference.ts';
+import { CYLINDER_LITRES, HOT_C, ROOM_C } from '../../shapes/usual-home.ts';
+import type { WorkingInput } from '../../shapes/working.ts';
+import { designOutdoor } from '../../weather/design-outdoor.ts';
+import { daysFromMonths } from '../../year/share-out.ts';
+import type { TypicalYear } from '../../year/typical-year.ts';
 import {
   CIRCULATOR_W,
   EXAMPLE_SOURCE,

@@ -1,5 +1,5 @@
 /** COP and output of a machine as tables over source and flow, read a hundred thousand times a second. */
-import type { RatedPoint } from '../../household/household.ts';
+import type { RatedPoint } from '../../shapes/household.ts';
 import { copThrough } from './cop-shape.ts';
 import { LEAST_LIFT_K, throughPoints } from './rated-points.ts';
 

@@ -1,9 +1,9 @@
 /** What drives the machine's year: one thing changed step by step, the rest as it is. Data for charts. */
 
-import { spaceShareByDay } from '../../demand/spread-over-year.ts';
-import type { Boundary } from '../../household/household.ts';
-import type { RateBuckets } from '../../tariff/price.ts';
+import type { Boundary } from '../../shapes/household.ts';
 import { degreeDaysFromMeans } from '../../weather/degree-days.ts';
+import type { RateBuckets } from '../../year/share-out.ts';
+import { spaceShareByDay } from '../../year/spread-over-year.ts';
 import { runYear } from './run-year.ts';
 import { type SettleInput, settleFull } from './settle.ts';
 import { type FullYear, USES } from './year.ts';

@@ -1,6 +1,6 @@
 /** What goes into and comes out of a machine's year by the half-hour: the shapes. */
 import type { YearSlots } from '../../calendar/zone.ts';
-import type { Boundary } from '../../household/household.ts';
+import type { Boundary } from '../../shapes/household.ts';
 import type { HeatingCurve } from './heating-curve.ts';
 import type { Source } from './source.ts';
 import type { Surface } from './surface.ts';

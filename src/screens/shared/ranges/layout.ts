@@ -1,7 +1,7 @@
 /** Stem, band and dot for quantities other than money: heat in kWh, seasonal factors. */
 import { axisFor, placeOn } from '../../../charts/frame/scale.ts';
 import { textWidth, wrapText } from '../../../charts/frame/text.ts';
-import type { Grade } from '../../../model/working.ts';
+import type { Grade } from '../../../model/shapes/working.ts';
 
 export interface RangeRow {
   readonly name: string;

@@ -1,5 +1,5 @@
 import { changeRows } from '../../../charts/changes/series.ts';
-import { findSideBySide } from '../../../model/appraisal/beside.ts';
+import { findSideBySide } from '../../../model/comparison/beside.ts';
 import { changesWorking } from '../../../model/explained/steps.ts';
 import { changeSentence } from '../../../words/change.ts';
 import { say } from '../../../words/say.ts';

@@ -1,7 +1,7 @@
-import type { SystemResult } from '../../../model/appraisal/appraisal.ts';
-import { findSideBySide } from '../../../model/appraisal/beside.ts';
+import { findSideBySide } from '../../../model/comparison/beside.ts';
 import { costByMonth } from '../../../model/explained/months.ts';
 import { rangedWorking } from '../../../model/explained/ranged.ts';
+import type { SystemResult } from '../../../model/shapes/appraisal.ts';
 import { ABOUT_THE_SAME_PENCE } from '../../../words/cost.ts';
 import { spokenPounds } from '../../../words/numbers.ts';
 import { britishSentence, datesInShort } from '../../../words/prices.ts';

@@ -1,5 +1,5 @@
 import { heatParts } from '../../../charts/month-parts/series.ts';
-import { findSideBySide } from '../../../model/appraisal/beside.ts';
+import { findSideBySide } from '../../../model/comparison/beside.ts';
 import { heatByMonth } from '../../../model/explained/months.ts';
 import { rangedWorking } from '../../../model/explained/ranged.ts';
 import { spokenKWh } from '../../../words/numbers.ts';

@@ -1,6 +1,6 @@
 import { costParts } from '../../../charts/month-parts/series.ts';
-import { findSideBySide } from '../../../model/appraisal/beside.ts';
 import { addDays } from '../../../model/calendar/civil.ts';
+import { findSideBySide } from '../../../model/comparison/beside.ts';
 import { costByMonth } from '../../../model/explained/months.ts';
 import { longDate, poundsRange, spokenKWh, spokenPounds } from '../../../words/numbers.ts';
 import { say } from '../../../words/say.ts';

@@ -1,5 +1,5 @@
-import { findSideBySide } from '../../../model/appraisal/beside.ts';
 import { civilDateOf } from '../../../model/calendar/instant.ts';
+import { findSideBySide } from '../../../model/comparison/beside.ts';
 import { promiseWorking } from '../../../model/explained/promise.ts';
 import { longDate, spokenPounds } from '../../../words/numbers.ts';
 import { inMoneyOf, say } from '../../../words/say.ts';

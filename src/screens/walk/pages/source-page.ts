@@ -1,6 +1,6 @@
 import { unitsSentence } from '../../../charts/units/sentence.ts';
 import { unitsSeries } from '../../../charts/units/series.ts';
-import { findSideBySide } from '../../../model/appraisal/beside.ts';
+import { findSideBySide } from '../../../model/comparison/beside.ts';
 import { sourceWorking } from '../../../model/explained/flow.ts';
 import { addedWorking } from '../../../model/heat-pump/added-working.ts';
 import { addsSentence, fieldSentence, leanSentence, shareSentence } from '../../../words/machine.ts';

@@ -1,4 +1,4 @@
-import { findSideBySide } from '../../../model/appraisal/beside.ts';
+import { findSideBySide } from '../../../model/comparison/beside.ts';
 import { rangedWorking } from '../../../model/explained/ranged.ts';
 import { say } from '../../../words/say.ts';
 import { dotsSentence, driversSentence, futuresSentence } from '../../../words/sure.ts';

@@ -1,4 +1,4 @@
-import { findSideBySide } from '../../../model/appraisal/beside.ts';
+import { findSideBySide } from '../../../model/comparison/beside.ts';
 import { costByMonth, unitsByMonth } from '../../../model/explained/months.ts';
 import { monthNames } from '../../../words/numbers.ts';
 import { say } from '../../../words/say.ts';

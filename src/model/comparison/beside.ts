@@ -1,5 +1,5 @@
 /** Which two systems are spoken of together: the heat pump, and what it is held against. */
-import type { Appraisal, SystemId, SystemResult, Versus } from './appraisal.ts';
+import type { Appraisal, SystemId, SystemResult, Versus } from '../shapes/appraisal.ts';
 
 export interface SideBySide {
   readonly pump: SystemResult;

@@ -1,18 +1,20 @@
 /** The whole model of one household: heat, machine, prices, comparison, ranges and questions, from plain data. */
 
-import { compare } from '../comparison/compare.ts';
-import { choosePrices, type PricesInUse } from '../comparison/prices-of.ts';
-import { askAboutPrices } from '../comparison/questions.ts';
-import { estimateDemand } from '../demand/estimate-demand.ts';
-import type { Series } from '../evidence/evidence.ts';
-import { reckonEitherWay } from '../heat-pump/reckon-machine.ts';
-import type { Household } from '../household/household.ts';
-import type { Reference } from '../reference.ts';
-import type { CivilDate } from '../tariff/tariff.ts';
-import { findRegion } from '../weather/region.ts';
-import { typicalYear } from '../weather/typical-year.ts';
-import type { Appraisal, Question, WhatIf } from './appraisal.ts';
+import { compare } from './comparison/compare.ts';
+import { choosePrices, type PricesInUse } from './comparison/prices-of.ts';
+import { askAboutPrices } from './comparison/questions.ts';
+import { estimateDemand } from './demand/estimate-demand.ts';
 import { commonYear } from './heat-of-household.ts';
+import { reckonFullMachine } from './heat-pump/full/full-machine.ts';
+import { type MachineInput, type ReckonedMachine, reckonMachine } from './heat-pump/quick-factors.ts';
+import type { Appraisal, Question, WhatIf } from './shapes/appraisal.ts';
+import type { CivilDate } from './shapes/dates.ts';
+import type { Series } from './shapes/evidence.ts';
+import type { Household } from './shapes/household.ts';
+import type { Reference } from './shapes/reference.ts';
+import { findRegion } from './weather/region.ts';
+import type { TypicalYear } from './year/typical-year.ts';
+import { typicalYear } from './year/typical-year.ts';
 
 /** Goes up with every change that moves a figure, so that a promise says which model made it. */
 export const MODEL_VERSION = '1.1.0';
@@ -114,3 +116,13 @@ function askAboutAge(prices: PricesInUse, household: Household): Question[] {
     return [askAboutPrices('prices-old', weight, data)];
   });
 }
+
+interface YearOfHeat {
+  readonly year: TypicalYear;
+  /** Share of each day in the year's heat for rooms; sums to 1. */
+  readonly spaceShare: ArrayLike<number>;
+}
+
+/** Factors [1] and electricity [kWh a year] of the machine: worked out by the half-hour where `machine.way` is full, else as typed. */
+const reckonEitherWay = (input: MachineInput & YearOfHeat): ReckonedMachine =>
+  input.household.machine.way === 'full' ? reckonFullMachine(input) : reckonMachine(input);

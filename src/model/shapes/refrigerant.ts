@@ -1,6 +1,6 @@
 /** A refrigerant as the cycle needs it: a saturation table and, beside each row, vapour heated beyond it. */
 import { z } from 'zod';
-import type { Sourced } from '../reference.ts';
+import type { Sourced } from './reference.ts';
 
 export const RefrigerantName = z.enum(['R410A', 'R407C', 'R134a', 'R32', 'R290']);
 export type RefrigerantName = z.infer<typeof RefrigerantName>;

@@ -3,15 +3,8 @@
  * of a bill is one more version and never an overwritten number.
  */
 import { z } from 'zod';
-import { BANK_HOLIDAY_DIVISIONS } from '../calendar/bank-holiday-divisions.ts';
-import { TimeZone } from '../calendar/time-zone.ts';
+import { BANK_HOLIDAY_DIVISIONS, CivilDate, ClockTime, TimeZone, Weekday } from './dates.ts';
 
-export const CivilDate = z.string().regex(/^\d{4}-\d{2}-\d{2}$/, 'a date written as year-month-day');
-export type CivilDate = z.infer<typeof CivilDate>;
-/** Local clock time, "00:30"; "24:00" is allowed as the end of a window. */
-export const ClockTime = z.string().regex(/^([01]\d|2[0-3]):[0-5]\d$|^24:00$/, 'a time written as 07:30');
-export const Weekday = z.enum(['mon', 'tue', 'wed', 'thu', 'fri', 'sat', 'sun']);
-export type Weekday = z.infer<typeof Weekday>;
 /** A weekday, or a bank holiday as a kind of day of its own; that needs `bankHolidays` on the version. */
 export const DayKind = z.enum([...Weekday.options, 'bank-holiday']);
 export type DayKind = z.infer<typeof DayKind>;

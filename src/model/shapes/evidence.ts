@@ -3,8 +3,8 @@
  * Half-hourly values stay in the store; a day's total and the mean shape of a day are enough for the sums here.
  */
 import { z } from 'zod';
-import { FiledBill } from '../bill/bill.ts';
-import { CivilDate } from '../tariff/tariff.ts';
+import { FiledBill } from './bill.ts';
+import { CivilDate } from './dates.ts';
 
 export const Carrier = z.enum([
   'electricity',

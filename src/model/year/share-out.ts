@@ -1,6 +1,14 @@
 /** A year's energy shared out over half-hours, and gathered again by month and price band. */
 import type { YearSlots } from '../calendar/zone.ts';
-import type { RateBuckets } from '../tariff/price.ts';
+
+/** A year sorted into prices: `bucketOfSlot[slot]` points into `names` and `pencePerKWh` (VAT included). */
+export interface RateBuckets {
+  readonly names: readonly string[];
+  readonly pencePerKWh: readonly number[];
+  readonly bucketOfSlot: Uint8Array;
+  /** Price of each half-hour where it is dated [pence/kWh, VAT included]; the buckets are then classes of price. */
+  readonly penceOfSlot?: Float64Array;
+}
 
 /** Shares of one year's use; every number is a share of the whole, and each list sums to 1. */
 export interface BandShares {

@@ -1,8 +1,22 @@
-/** What the next years may bring: the shapes. `reckonLifetime()` beside this file fills them. Money in pence of today. */
+/** What the next years may bring: the shapes. `reckonLifetime()` fills them. Money in pence of today. */
 import { z } from 'zod';
-import { Figure, SystemResult } from '../appraisal/appraisal.ts';
-import { Working } from '../working.ts';
-import { LifetimeInputs } from './assumptions.ts';
+import { Figure, SystemResult } from './appraisal.ts';
+import { Working, WorkingInput } from './working.ts';
+
+/** An input as it was settled on, with the line that a working shows of it. */
+const Settled = z.object({ value: z.number(), line: WorkingInput });
+
+export const LifetimeInputs = z.object({
+  years: Settled,
+  discount: Settled,
+  electricityGrowth: Settled,
+  fuelGrowth: Settled,
+  growthSpread: Settled,
+  pumpLife: Settled,
+  replacementLife: Settled,
+  presentYearsLeft: Settled,
+});
+export type LifetimeInputs = z.infer<typeof LifetimeInputs>;
 
 /** A figure with its 50 % point besides: `value` is reckoned with every input at its middle. */
 export const LifetimeFigure = Figure.extend({ middle: z.number() });

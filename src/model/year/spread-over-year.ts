@@ -1,5 +1,5 @@
 /** Spreads yearly heat over the days and months of the typical year. */
-import type { TypicalYear } from '../weather/typical-year.ts';
+import type { TypicalYear } from './typical-year.ts';
 
 /** Share of yearly space heat of each day: its degrees below the base over the year's degree days; they sum to 1. */
 export function spaceShareByDay(year: TypicalYear, baseC: number): Float64Array {

@@ -4,12 +4,12 @@
  * A field that is absent is not zero: the model takes a default from the reference tables and grades it assumed.
  */
 import { z } from 'zod';
-import { TimeZone } from '../calendar/time-zone.ts';
-import { RefrigerantName } from '../cycle/refrigerant.ts';
-import { SiteVisit } from '../site-readings/site-readings.ts';
-import { Tariff } from '../tariff/tariff.ts';
-import { Grade } from '../working.ts';
+import { TimeZone } from './dates.ts';
 import { RatedPoint } from './rated-point.ts';
+import { RefrigerantName } from './refrigerant.ts';
+import { SiteVisit } from './site-readings.ts';
+import { Tariff } from './tariff.ts';
+import { Grade } from './working.ts';
 
 export { RatedPoint } from './rated-point.ts';
 

@@ -1,7 +1,7 @@
 /** What readings show, as data: what was seen, when, how sure, what it costs, what to ask and what to check. */
 import { z } from 'zod';
-import { CivilDate } from '../tariff/tariff.ts';
-import { Grade } from '../working.ts';
+import { CivilDate } from './dates.ts';
+import { Grade } from './working.ts';
 
 export const FindingCode = z.enum([
   /** An immersion or backup heater: steps of even power near a rated one. */

@@ -1,7 +1,7 @@
 /** The typical year of a region: a temperature for every day and every half-hour, monthly means exact. */
 import { daysInMonth } from '../calendar/civil.ts';
 import { type YearSlots, yearSlots } from '../calendar/zone.ts';
-import type { ClimateRegion } from '../reference.ts';
+import type { ClimateRegion } from '../shapes/reference.ts';
 import { dayDeviations, swingAt } from './day-pattern.ts';
 import { smoothDailyMeans } from './mean-preserving.ts';
 

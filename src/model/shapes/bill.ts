@@ -1,6 +1,6 @@
 /** A bill as it stands on the paper: everything optional that a supplier may leave out. Money in pence. */
 import { z } from 'zod';
-import { CivilDate } from '../tariff/tariff.ts';
+import { CivilDate } from './dates.ts';
 
 export const ReadingKind = z.enum(['actual', 'estimated', 'customer', 'unknown']);
 export type ReadingKind = z.infer<typeof ReadingKind>;

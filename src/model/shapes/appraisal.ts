@@ -1,12 +1,12 @@
 /**
- * What the model says of one household: the shapes only. `appraise()` beside this file fills them.
+ * What the model says of one household: the shapes only; `appraise()` fills them.
  * Energies kWh, temperatures °C, money in pence, efficiencies and factors as fractions (0.84, 3.4).
  * Everything here is for one typical year unless its name says otherwise.
  */
 import { z } from 'zod';
-import { Boundary, DemandChoice } from '../household/household.ts';
-import { CivilDate } from '../tariff/tariff.ts';
-import { Grade, Working } from '../working.ts';
+import { CivilDate } from './dates.ts';
+import { Boundary, DemandChoice } from './household.ts';
+import { Grade, Working } from './working.ts';
 
 /** A value with its range (10 and 90 % points) and the sum it came from. */
 export const Figure = z.object({

@@ -1,9 +1,14 @@
 /** What is read at the plant, every reading optional, and what is made of it. */
 import { z } from 'zod';
-import { PressureBasis, PressureUnit } from '../cycle/pressure.ts';
-import { RefrigerantName } from '../cycle/refrigerant.ts';
-import type { Sourced } from '../reference.ts';
-import { CivilDate } from '../tariff/tariff.ts';
+import { CivilDate } from './dates.ts';
+import type { Sourced } from './reference.ts';
+import { RefrigerantName } from './refrigerant.ts';
+
+export const PressureUnit = z.enum(['bar', 'psi', 'kPa']);
+export type PressureUnit = z.infer<typeof PressureUnit>;
+/** Gauge pressure counts from the air outside, absolute pressure from nothing. */
+export const PressureBasis = z.enum(['gauge', 'absolute']);
+export type PressureBasis = z.infer<typeof PressureBasis>;
 
 export const GlycolKind = z.enum(['ethylene', 'propylene']);
 export type GlycolKind = z.infer<typeof GlycolKind>;

@@ -1,7 +1,7 @@
 /** The outdoor temperature a heat loss is stated for: typed, or the table's for the nearest city of the region. */
-import type { Household } from '../household/household.ts';
-import type { Reference } from '../reference.ts';
-import type { Grade } from '../working.ts';
+import type { Household } from '../shapes/household.ts';
+import type { Reference } from '../shapes/reference.ts';
+import type { Grade } from '../shapes/working.ts';
 
 export interface DesignOutdoor {
   readonly value: number;

@@ -1,12 +1,12 @@
 /** A promise: a frozen snapshot of what was handed over. It is written once and never changed. */
 import { z } from 'zod';
-import { Series } from '../evidence/evidence.ts';
-import { Finding } from '../findings/finding.ts';
-import { Household } from '../household/household.ts';
-import { Lifetime } from '../lifetime/lifetime.ts';
-import { CivilDate } from '../tariff/tariff.ts';
-import { Grade, Working } from '../working.ts';
 import { Appraisal } from './appraisal.ts';
+import { CivilDate } from './dates.ts';
+import { Series } from './evidence.ts';
+import { Finding } from './finding.ts';
+import { Household } from './household.ts';
+import { Lifetime } from './lifetime.ts';
+import { Grade, Working } from './working.ts';
 
 export const KeptPromise = z.object({
   id: z.string(),

@@ -1,14 +1,14 @@
 /** The heat of one household by the day, as the machine and its loop are worked out from it. */
-import { isLeapYear, yearOf } from '../calendar/civil.ts';
-import { estimateDemand } from '../demand/estimate-demand.ts';
-import type { Series } from '../evidence/evidence.ts';
-import type { SettleInput } from '../heat-pump/full/settle.ts';
-import type { Household } from '../household/household.ts';
-import type { Reference } from '../reference.ts';
-import type { CivilDate } from '../tariff/tariff.ts';
-import { findRegion } from '../weather/region.ts';
-import { typicalYear } from '../weather/typical-year.ts';
-import type { WhatIf } from './appraisal.ts';
+import { isLeapYear, yearOf } from './calendar/civil.ts';
+import { estimateDemand } from './demand/estimate-demand.ts';
+import type { SettleInput } from './heat-pump/full/settle.ts';
+import type { WhatIf } from './shapes/appraisal.ts';
+import type { CivilDate } from './shapes/dates.ts';
+import type { Series } from './shapes/evidence.ts';
+import type { Household } from './shapes/household.ts';
+import type { Reference } from './shapes/reference.ts';
+import { findRegion } from './weather/region.ts';
+import { typicalYear } from './year/typical-year.ts';
 
 /**
  * Heat demand [kWh] of a typical year and its share of each day [1], by the same steps as `appraise` takes them.

@@ -1,0 +1,19 @@
+/** Days, clock times, zones and the days on which a country rests. */
+import { tzOffset } from '@date-fns/tz';
+import { z } from 'zod';
+
+export const CivilDate = z.string().regex(/^\d{4}-\d{2}-\d{2}$/, 'a date written as year-month-day');
+export type CivilDate = z.infer<typeof CivilDate>;
+/** Local clock time, "00:30"; "24:00" is allowed as the end of a window. */
+export const ClockTime = z.string().regex(/^([01]\d|2[0-3]):[0-5]\d$|^24:00$/, 'a time written as 07:30');
+export const Weekday = z.enum(['mon', 'tue', 'wed', 'thu', 'fri', 'sat', 'sun']);
+export type Weekday = z.infer<typeof Weekday>;
+
+const isKnown = (zone: string): boolean => zone !== '' && !Number.isNaN(tzOffset(zone, new Date(0)));
+
+/** The name of a time zone, known to the platform's tables: a name that is not would leave every hour without a place. */
+export const TimeZone = z.string().refine(isKnown, 'the name of a time zone, such as Europe/London');
+
+/** The three parts of the United Kingdom that keep bank holidays of their own. */
+export const BANK_HOLIDAY_DIVISIONS = ['england-and-wales', 'scotland', 'northern-ireland'] as const;
+export type BankHolidayDivision = (typeof BANK_HOLIDAY_DIVISIONS)[number];
