@@ -1,8 +1,8 @@
 /** From bytes to a sheet, or to a refusal that says what kind of file it is and what to do with it. */
 import { type IntakeChoices, type IntakeContext, LARGEST_EVIDENCE_BYTES } from './intake.ts';
 import { layOutSheet, type Sheet } from './layout/sheet.ts';
-import { stageOf } from './progress.ts';
-import type { RemarkBook } from './remark-book.ts';
+import { stageOf } from './terms/progress.ts';
+import type { RemarkBook } from './terms/remark-book.ts';
 import { decodeText } from './text/decode.ts';
 import { recogniseForeign } from './text/foreign.ts';
 import { findSeparator } from './text/separator.ts';

@@ -1,6 +1,7 @@
 /** Reads any evidence file: one function for the preview and for the import, so that both see the same values. */
 import type { Series } from '../model/shapes/evidence.ts';
 import { FORMS } from './forms/index.ts';
+import { nothingRead, type ShapeReading } from './importer/shape.ts';
 import {
   type IntakeChoices,
   type IntakeContext,
@@ -13,11 +14,10 @@ import { splitByRegister } from './layout/register-rows.ts';
 import type { Sheet } from './layout/sheet.ts';
 import { columnName } from './layout/value-cells.ts';
 import { openSheet } from './open-sheet.ts';
-import { stageOf } from './progress.ts';
 import { readRegisters } from './read-registers.ts';
-import { openRemarkBook, type RemarkBook } from './remark-book.ts';
 import { SHAPES } from './shapes/index.ts';
-import { nothingRead, type ShapeReading } from './shapes/shape.ts';
+import { stageOf } from './terms/progress.ts';
+import { openRemarkBook, type RemarkBook } from './terms/remark-book.ts';
 import { cellText } from './text/table.ts';
 
 /** A fit below this is no fit. */

@@ -1,9 +1,10 @@
 /** Reads the registers of a file one after another with the same shape, and brings their series together. */
+
+import type { IntakeShape, ShapeReading } from './importer/shape.ts';
 import type { IntakeChoices, IntakeContext } from './intake.ts';
 import type { RegisterSheets } from './layout/register-rows.ts';
 import { columnName } from './layout/value-cells.ts';
-import type { RemarkBook } from './remark-book.ts';
-import type { IntakeShape, ShapeReading } from './shapes/shape.ts';
+import type { RemarkBook } from './terms/remark-book.ts';
 
 export function readRegisters(
   registers: RegisterSheets,

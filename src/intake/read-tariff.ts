@@ -3,11 +3,11 @@ import type { z } from 'zod';
 import type { Remark } from '../model/shapes/evidence.ts';
 import { Tariff, TariffVersion } from '../model/shapes/tariff.ts';
 import { LARGEST_EVIDENCE_BYTES } from './intake.ts';
-import { openRemarkBook, type RemarkBook } from './remark-book.ts';
 import { closest, expectedWords } from './schema-issue.ts';
 import { lineOfPath } from './tariff/line-of-path.ts';
 import { readPriceSeries, seriesColumns } from './tariff/price-series-csv.ts';
 import { readTariffCsv } from './tariff/tariff-csv.ts';
+import { openRemarkBook, type RemarkBook } from './terms/remark-book.ts';
 import { decodeText } from './text/decode.ts';
 import { recogniseForeign } from './text/foreign.ts';
 

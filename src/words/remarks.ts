@@ -2,7 +2,7 @@
  * The sentence for each thing that intake remarks: file, line, what was found, what is expected, what to do.
  * A code without a sentence of its own does not compile.
  */
-import type { RemarkCode } from '../intake/remark-codes.ts';
+import type { RemarkCode } from '../intake/terms/remark-codes.ts';
 import { addDays, toDayNumber } from '../model/calendar/civil.ts';
 import type { Remark } from '../model/shapes/evidence.ts';
 import { longDate } from './numbers.ts';

@@ -1,5 +1,5 @@
 import type { IntervalDays } from '../../intake/intake.ts';
-import { stageOf } from '../../intake/progress.ts';
+import { stageOf } from '../../intake/terms/progress.ts';
 import type { Evidence, Remark, Series } from '../../model/shapes/evidence.ts';
 import { StoreFault } from '../../store/store-fault.ts';
 import { say } from '../../words/say.ts';

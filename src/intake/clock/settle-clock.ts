@@ -1,6 +1,6 @@
 /** Settles the clock of a file from offsets, headings, change days or, failing all, the zone; and says how. */
-import type { IntakeChoices } from '../intake.ts';
-import type { RemarkBook } from '../remark-book.ts';
+import type { IntakeChoices } from '../terms/choices.ts';
+import type { RemarkBook } from '../terms/remark-book.ts';
 import { type Clock, weighClock } from './decide-clock.ts';
 import { standardOffset, type ZoneTable } from './zone-table.ts';
 

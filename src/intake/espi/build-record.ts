@@ -1,18 +1,19 @@
 /** One record of open meter data as a series: readings in their slots, days, or periods, by the length of its intervals. */
 import type { Series } from '../../model/shapes/evidence.ts';
 import type { ZoneTable } from '../clock/zone-table.ts';
-import type { IntakeChoices, IntakeContext, IntervalDays } from '../intake.ts';
+import { isIntervalLength } from '../dates/interval.ts';
 import { dayPicture, daySeries } from '../periods/day-series.ts';
 import { periodPicture, periodSeries } from '../periods/period-series.ts';
 import type { RawPeriod } from '../periods/raw-period.ts';
 import { fillPlaced, withFilled } from '../readings/build-interval-series.ts';
 import { remarkFrozen, remarkGaps } from '../readings/find-gaps.ts';
-import { isIntervalLength } from '../readings/interval.ts';
 import { placeReadings } from '../readings/place-readings.ts';
 import { remarkPlaced } from '../readings/remark-placed.ts';
 import { screenEnergy } from '../readings/screen-values.ts';
 import { firstDays, intervalDays, summariseReadings } from '../readings/summarise.ts';
-import type { RemarkBook } from '../remark-book.ts';
+import type { IntakeChoices, IntakeContext } from '../terms/choices.ts';
+import type { IntervalDays } from '../terms/preview.ts';
+import type { RemarkBook } from '../terms/remark-book.ts';
 import { commonestDuration, type SpanReading } from './clean-readings.ts';
 import type { LocalTime } from './feed.ts';
 import { midnightClock, type OffsetAt, offsetOf } from './local-time.ts';

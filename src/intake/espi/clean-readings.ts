@@ -1,6 +1,6 @@
 /** Readings of a record in order of time, without those that span no time or no sensible time; counters turned into use. */
 import { registerSteps } from '../periods/register-steps.ts';
-import type { RemarkBook } from '../remark-book.ts';
+import type { RemarkBook } from '../terms/remark-book.ts';
 import type { Block } from './feed.ts';
 
 export interface SpanReading {

@@ -1,5 +1,5 @@
 /** A feed often gives one meter's use by the hour and again by the day; the same energy must not count twice. */
-import type { RemarkBook } from '../remark-book.ts';
+import type { RemarkBook } from '../terms/remark-book.ts';
 import type { RecordInput } from './build-record.ts';
 import { commonestDuration } from './clean-readings.ts';
 

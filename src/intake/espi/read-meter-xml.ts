@@ -1,8 +1,8 @@
 /** The open XML standard for meter data (NAESB ESPI): every record of a feed as a series of its own. */
-import { type FormInput, type FormReading, firstLetters, type IntakeForm, nothingOfForm } from '../forms/form.ts';
-import type { IntakeChoices } from '../intake.ts';
+import { type FormInput, type FormReading, firstLetters, type IntakeForm, nothingOfForm } from '../importer/form.ts';
+import type { IntakeChoices } from '../terms/choices.ts';
+import { isVolumeOfGas } from '../terms/units.ts';
 import { decodeText } from '../text/decode.ts';
-import { isVolumeOfGas } from '../units.ts';
 import { type BuiltRecord, buildRecord, isSterling, type RecordInput } from './build-record.ts';
 import { cleanReadings } from './clean-readings.ts';
 import { dropCoarser } from './drop-coarser.ts';

@@ -1,8 +1,8 @@
 /** What a record of open meter data is of: carrier, role, unit and kWh in one of its values. */
 import type { Carrier, SeriesRole } from '../../model/shapes/evidence.ts';
-import type { EnergyUnit, IntakeChoices, IntakeContext } from '../intake.ts';
 import type { Quantity } from '../layout/settle-unit.ts';
-import { kWhPerUnit } from '../units.ts';
+import type { EnergyUnit, IntakeChoices, IntakeContext } from '../terms/choices.ts';
+import { kWhPerUnit } from '../terms/units.ts';
 import type { ReadingType } from './feed.ts';
 
 /** kWhPerUnit is that of one value as written, powers of ten included. */

@@ -2,8 +2,8 @@
 import { weighClock } from '../clock/decide-clock.ts';
 import { toInstants } from '../clock/to-instants.ts';
 import { type ZoneTable, zoneTable } from '../clock/zone-table.ts';
-import type { IntakeChoices } from '../intake.ts';
-import type { RemarkBook } from '../remark-book.ts';
+import type { IntakeChoices } from '../terms/choices.ts';
+import type { RemarkBook } from '../terms/remark-book.ts';
 import type { SpanReading } from './clean-readings.ts';
 
 export type FeedClock = NonNullable<IntakeChoices['clock']>;

@@ -1,5 +1,5 @@
 /** Readings of another length than the rest brought onto its steps: long ones shared out, short ones of one step summed. */
-import type { RemarkBook } from '../remark-book.ts';
+import type { RemarkBook } from '../terms/remark-book.ts';
 import type { SpanReading } from './clean-readings.ts';
 
 /** No more steps than this come of one reading; beyond it the length is a slip. */

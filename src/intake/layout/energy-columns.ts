@@ -1,7 +1,7 @@
 /** Which columns hold the energy, litres or degrees, and what each is of. */
 import type { Carrier, SeriesRole } from '../../model/shapes/evidence.ts';
-import type { EnergyUnit, IntakeChoices } from '../intake.ts';
-import type { RemarkBook } from '../remark-book.ts';
+import type { EnergyUnit, IntakeChoices } from '../terms/choices.ts';
+import type { RemarkBook } from '../terms/remark-book.ts';
 import { type ColumnFacts, isMoneyColumn, isNumberColumn } from './column-facts.ts';
 import { carrierOfWords, plainWords, unitOfWords } from './headings.ts';
 import type { Sheet } from './sheet.ts';

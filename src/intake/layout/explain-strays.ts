@@ -1,8 +1,9 @@
 /** Says of each row without a date what it is: totals, headings again, a last row cut off, or a row we cannot read. */
-import type { Dates } from '../dates/read-dates.ts';
-import { ROWS_A_STEP } from '../progress.ts';
-import type { RemarkBook } from '../remark-book.ts';
+
+import { ROWS_A_STEP } from '../terms/progress.ts';
+import type { RemarkBook } from '../terms/remark-book.ts';
 import { cellCount, cellText, rowTexts } from '../text/table.ts';
+import type { Dates } from './read-dates.ts';
 import type { Sheet } from './sheet.ts';
 
 const TOTALS =

@@ -1,6 +1,6 @@
 /** What the words above a column say about it. Words only propose; the cells below confirm. */
 import type { Carrier, SeriesRole } from '../../model/shapes/evidence.ts';
-import type { EnergyUnit } from '../intake.ts';
+import type { EnergyUnit } from '../terms/choices.ts';
 import { type BillPart, billPartOf, isOfEnergy } from './bill-headings.ts';
 
 export type HeadingRole =

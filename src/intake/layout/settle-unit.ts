@@ -1,8 +1,8 @@
 /** Settles what a column is of and in which unit: as written, else from its size, and says what was guessed. */
 import { type Carrier, isTemperature, type SeriesRole } from '../../model/shapes/evidence.ts';
-import type { EnergyUnit, IntakeChoices, IntakeContext } from '../intake.ts';
-import type { RemarkBook } from '../remark-book.ts';
-import { isVolumeOfGas, kWhPerUnit, LEAST_KWH_A_DAY, MOST_KWH_A_DAY } from '../units.ts';
+import type { EnergyUnit, IntakeChoices, IntakeContext } from '../terms/choices.ts';
+import type { RemarkBook } from '../terms/remark-book.ts';
+import { isVolumeOfGas, kWhPerUnit, LEAST_KWH_A_DAY, MOST_KWH_A_DAY } from '../terms/units.ts';
 import type { ColumnFacts } from './column-facts.ts';
 import { statedCarrier, statedUnit } from './energy-columns.ts';
 import type { Sheet } from './sheet.ts';

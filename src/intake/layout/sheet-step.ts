@@ -1,10 +1,10 @@
 /** Step between the dates of a sheet, from its first rows; what tells half-hours, days and bills apart. */
 import { weighDayFirst } from '../dates/decide-day-first.ts';
+import { commonestStep } from '../dates/interval.ts';
 import { readClock } from '../dates/read-clock.ts';
 import { readStamp } from '../dates/read-stamp.ts';
 import { createStampReader, READ, type StampKind } from '../dates/stamp-reader.ts';
 import { readAwkwardNumber } from '../numbers/read-number.ts';
-import { commonestStep } from '../readings/interval.ts';
 import { cellText } from '../text/table.ts';
 import { isClockColumn, isDateColumn } from './column-facts.ts';
 import type { Sheet } from './sheet.ts';

@@ -1,9 +1,10 @@
 /** Number columns of the rows that have a date, as typed arrays; what is no number is named by line. */
-import type { IntakeChoices } from '../intake.ts';
+
 import { type DecimalDecision, decideDecimal } from '../numbers/decide-decimal.ts';
 import { isMissing, markBeside, readNumber } from '../numbers/read-number.ts';
-import { type Progress, ROWS_A_STEP } from '../progress.ts';
-import type { RemarkBook } from '../remark-book.ts';
+import type { IntakeChoices } from '../terms/choices.ts';
+import { type Progress, ROWS_A_STEP } from '../terms/progress.ts';
+import type { RemarkBook } from '../terms/remark-book.ts';
 import { cellAt, cellText } from '../text/table.ts';
 import { isNumberColumn } from './column-facts.ts';
 import { unitOfWords } from './headings.ts';

@@ -1,17 +1,17 @@
 /** The columns of a bill beside its energy: found by what their words say, named where nothing is made of them. */
 
 import { meteredUnits } from '../../model/bill/energy.ts';
-import type { Dates } from '../dates/read-dates.ts';
+import type { ShapeInput } from '../importer/shape.ts';
 import type { BillPart } from '../layout/bill-headings.ts';
 import { registerWord } from '../layout/bill-headings.ts';
 import { type ColumnFacts, isNumberColumn } from '../layout/column-facts.ts';
 import { mayBeMoney, quantityColumns } from '../layout/energy-columns.ts';
 import { plainWords } from '../layout/headings.ts';
+import type { Dates } from '../layout/read-dates.ts';
 import type { Sheet } from '../layout/sheet.ts';
 import { columnName, readValues } from '../layout/value-cells.ts';
-import type { RemarkBook } from '../remark-book.ts';
-import type { ShapeInput } from '../shapes/shape.ts';
-import { isVolumeOfGas } from '../units.ts';
+import type { RemarkBook } from '../terms/remark-book.ts';
+import { isVolumeOfGas } from '../terms/units.ts';
 
 /** Columns of numbers that say one thing of a bill. */
 export const billPartColumns = (sheet: Sheet, part: BillPart): ColumnFacts[] =>

@@ -10,14 +10,14 @@ import {
   type MeterUnit,
   type ReadingKind,
 } from '../../model/shapes/bill.ts';
-import type { Dates } from '../dates/read-dates.ts';
+import type { ShapeInput } from '../importer/shape.ts';
 import { type BillPart, registerWord } from '../layout/bill-headings.ts';
 import { type ColumnFacts, isMarkColumn, isNumberColumn, isWordColumn } from '../layout/column-facts.ts';
 import { plainWords } from '../layout/headings.ts';
+import type { Dates } from '../layout/read-dates.ts';
 import type { Quantity } from '../layout/settle-unit.ts';
 import { readQuality, readValues } from '../layout/value-cells.ts';
-import type { ShapeInput } from '../shapes/shape.ts';
-import { isVolumeOfGas } from '../units.ts';
+import { isVolumeOfGas } from '../terms/units.ts';
 import { billPartColumns, isOfRegister, volumesBeside } from './bill-columns.ts';
 import { penceOf, priceOf, settleStanding, vatShare } from './bill-money.ts';
 import { pricesHoldVat } from './bill-vat.ts';

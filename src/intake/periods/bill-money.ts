@@ -3,7 +3,7 @@ import type { ColumnFacts } from '../layout/column-facts.ts';
 import { plainWords } from '../layout/headings.ts';
 import type { Sheet } from '../layout/sheet.ts';
 import { columnName } from '../layout/value-cells.ts';
-import type { RemarkBook } from '../remark-book.ts';
+import type { RemarkBook } from '../terms/remark-book.ts';
 
 const inPounds = (column: ColumnFacts): boolean =>
   /£|\bgbp\b|\bpounds?\b/.test(plainWords(column.heading)) || column.money > 0;

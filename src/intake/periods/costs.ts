@@ -1,12 +1,12 @@
 /** Cost column beside a quantity, in pence. */
 
-import type { Dates } from '../dates/read-dates.ts';
-import type { IntakeChoices } from '../intake.ts';
 import { type ColumnFacts, isMoneyColumn, isNumberColumn } from '../layout/column-facts.ts';
 import { mayBeMoney } from '../layout/energy-columns.ts';
+import type { Dates } from '../layout/read-dates.ts';
 import type { Sheet } from '../layout/sheet.ts';
 import { columnName, readValues, settleDecimal } from '../layout/value-cells.ts';
-import type { RemarkBook } from '../remark-book.ts';
+import type { IntakeChoices } from '../terms/choices.ts';
+import type { RemarkBook } from '../terms/remark-book.ts';
 
 export interface Costs {
   readonly column: number | undefined;

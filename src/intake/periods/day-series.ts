@@ -1,10 +1,10 @@
 /** Values by civil day as a series: energies as they are, temperatures as means. */
 import { toCivilDate } from '../../model/calendar/civil.ts';
 import { isTemperature, type Series } from '../../model/shapes/evidence.ts';
-import type { IntakeChoices } from '../intake.ts';
 import type { Quantity } from '../layout/settle-unit.ts';
 import { remarkFilled } from '../readings/remark-filled.ts';
-import type { RemarkBook } from '../remark-book.ts';
+import type { IntakeChoices } from '../terms/choices.ts';
+import type { RemarkBook } from '../terms/remark-book.ts';
 import { fillDays } from './fill-days.ts';
 
 export interface DayValue {

@@ -1,7 +1,7 @@
 /** Runs of the same daily value: a meter that stood still, or a supply that was off. */
 import { toCivilDate, toDayNumber } from '../../model/calendar/civil.ts';
 import { isTemperature, type Series } from '../../model/shapes/evidence.ts';
-import type { RemarkBook } from '../remark-book.ts';
+import type { RemarkBook } from '../terms/remark-book.ts';
 
 /** Daily values have three decimals or none; five whole numbers alike by chance are rare. Common practice, no source. */
 const FROZEN_DAYS = 5;

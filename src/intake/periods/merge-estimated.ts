@@ -3,7 +3,7 @@
  * too little or too much. Only their sum was measured, so the two become one period from actual to actual.
  */
 import { toCivilDate } from '../../model/calendar/civil.ts';
-import type { RemarkBook } from '../remark-book.ts';
+import type { RemarkBook } from '../terms/remark-book.ts';
 import type { RawPeriod } from './raw-period.ts';
 
 /** @param sorted in order of time */

@@ -3,7 +3,7 @@ import { toCivilDate } from '../../model/calendar/civil.ts';
 import { type EvidencePeriod, isTemperature, type Series } from '../../model/shapes/evidence.ts';
 import type { Quantity } from '../layout/settle-unit.ts';
 import { MAX_HOUSE_KW } from '../readings/screen-values.ts';
-import type { RemarkBook } from '../remark-book.ts';
+import type { RemarkBook } from '../terms/remark-book.ts';
 import { mergeEstimated } from './merge-estimated.ts';
 import type { RawPeriod } from './raw-period.ts';
 

@@ -1,6 +1,6 @@
 /** Differences of a cumulative register: never negative, with rollover and exchange of the meter told apart. */
-import { ROWS_A_STEP } from '../progress.ts';
-import type { RemarkBook } from '../remark-book.ts';
+import { ROWS_A_STEP } from '../terms/progress.ts';
+import type { RemarkBook } from '../terms/remark-book.ts';
 
 export interface RegisterStep {
   /** Index into the readings, of the earlier and the later one. */

@@ -1,10 +1,10 @@
 /** First and last day of each row's period: from two dates, from the label of a month or quarter, or from one date a row. */
 import { daysInMonth, monthOf, toCivilDate, yearOf } from '../../model/calendar/civil.ts';
-import { type Dates, readDatesAt } from '../dates/read-dates.ts';
-import type { IntakeChoices } from '../intake.ts';
+import { type Dates, readDatesAt } from '../layout/read-dates.ts';
 import type { Sheet } from '../layout/sheet.ts';
 import { columnName } from '../layout/value-cells.ts';
-import type { RemarkBook } from '../remark-book.ts';
+import type { IntakeChoices } from '../terms/choices.ts';
+import type { RemarkBook } from '../terms/remark-book.ts';
 import { cellText } from '../text/table.ts';
 
 export interface RowPeriods {

@@ -1,7 +1,7 @@
 /** Missing runs and runs of one value, with dates and what they may amount to. */
 import { localStamp } from '../../model/calendar/zone.ts';
 import type { ZoneTable } from '../clock/zone-table.ts';
-import type { RemarkBook } from '../remark-book.ts';
+import type { RemarkBook } from '../terms/remark-book.ts';
 import type { Placed } from './place-readings.ts';
 
 const LISTED_GAPS = 12;

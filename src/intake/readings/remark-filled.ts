@@ -1,6 +1,6 @@
 /** Names what was filled, run by run, and what could not be. */
 import { addDays } from '../../model/calendar/civil.ts';
-import type { RemarkBook } from '../remark-book.ts';
+import type { RemarkBook } from '../terms/remark-book.ts';
 import { type FilledSlots, LONGEST_FILL_DAYS } from './fill-gaps.ts';
 
 const LISTED_RUNS = 12;

@@ -1,11 +1,11 @@
 /** Order of the rows and stamps after today, said once for a file. */
 import { toDayNumber } from '../../model/calendar/civil.ts';
-import type { Dates } from '../dates/read-dates.ts';
-import type { IntakeContext } from '../intake.ts';
+import { orderOfRows, type RowOrder } from '../dates/interval.ts';
+import type { Dates } from '../layout/read-dates.ts';
 import type { Sheet } from '../layout/sheet.ts';
-import type { RemarkBook } from '../remark-book.ts';
+import type { IntakeContext } from '../terms/choices.ts';
+import type { RemarkBook } from '../terms/remark-book.ts';
 import { cellText } from '../text/table.ts';
-import { orderOfRows, type RowOrder } from './interval.ts';
 
 export function remarkOrder(dates: Dates, book: RemarkBook): RowOrder {
   const { order, breaks } = orderOfRows(dates.civilMinute, dates.count);

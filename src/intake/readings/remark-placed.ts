@@ -1,6 +1,6 @@
 /** Says what did not fit while readings were put in their places: repeats, and stamps between the steps. */
 import { localStamp } from '../../model/calendar/zone.ts';
-import type { RemarkBook } from '../remark-book.ts';
+import type { RemarkBook } from '../terms/remark-book.ts';
 import type { Placed } from './place-readings.ts';
 
 /** @param rows lines of the file stand in `placed` @param inKWh whether values are energies rather than degrees */

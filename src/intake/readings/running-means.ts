@@ -1,6 +1,6 @@
 /** What a machine's water was while it made heat: standing still it cools, which would hide how it is run. */
 import type { Series } from '../../model/shapes/evidence.ts';
-import type { IntervalDays } from '../intake.ts';
+import type { IntervalDays } from '../terms/preview.ts';
 
 /** Below this share of its most a reading of heat is a start, an end or a rest. Common practice, no source. */
 const RUNS_FROM = 0.1;

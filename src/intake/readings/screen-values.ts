@@ -1,6 +1,6 @@
 /** Takes out what no house can have used and no weather can have been; each with its line and its effect. */
 import type { Carrier } from '../../model/shapes/evidence.ts';
-import type { RemarkBook } from '../remark-book.ts';
+import type { RemarkBook } from '../terms/remark-book.ts';
 
 /** No British house fuse or domestic gas meter passes more for long: 50 kW. Common practice, no source. */
 export const MAX_HOUSE_KW = 50;

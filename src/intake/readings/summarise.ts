@@ -3,7 +3,7 @@ import { monthOf, toCivilDate } from '../../model/calendar/civil.ts';
 import { localStamp } from '../../model/calendar/zone.ts';
 import { type Carrier, isTemperature, type Series, type SeriesRole } from '../../model/shapes/evidence.ts';
 import type { ZoneTable } from '../clock/zone-table.ts';
-import type { IntervalDays } from '../intake.ts';
+import type { IntervalDays } from '../terms/preview.ts';
 import type { Placed } from './place-readings.ts';
 
 /** Share of a day's temperatures from which its mean is taken; energies need them all. */

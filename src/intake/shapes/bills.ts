@@ -1,9 +1,10 @@
 /** One bill or month a row: from, to and what was used between, or the label of a month or quarter. */
 import { isTemperature } from '../../model/shapes/evidence.ts';
-import { readDates, settleDayFirst } from '../dates/read-dates.ts';
+import { type IntakeShape, nothingRead, type ShapeInput } from '../importer/shape.ts';
 import type { ColumnFacts } from '../layout/column-facts.ts';
 import { commonUnit, quantityColumns, seriesColumns } from '../layout/energy-columns.ts';
 import { explainStrays } from '../layout/explain-strays.ts';
+import { readDates, settleDayFirst } from '../layout/read-dates.ts';
 import { type Quantity, settleUnit } from '../layout/settle-unit.ts';
 import type { Sheet } from '../layout/sheet.ts';
 import { stepOf } from '../layout/sheet-step.ts';
@@ -15,9 +16,8 @@ import { periodPicture, periodSeries } from '../periods/period-series.ts';
 import type { RawPeriod } from '../periods/raw-period.ts';
 import { type RowPeriods, rowPeriods } from '../periods/row-periods.ts';
 import { remarkAfterToday } from '../readings/remark-order.ts';
-import { isVolumeOfGas, kWhPerUnit } from '../units.ts';
+import { isVolumeOfGas, kWhPerUnit } from '../terms/units.ts';
 import { findQualityColumn } from './long-interval.ts';
-import { type IntakeShape, nothingRead, type ShapeInput } from './shape.ts';
 
 const DAY_MINUTES = 1440;
 

@@ -2,19 +2,20 @@
 import { toCivilDate } from '../../model/calendar/civil.ts';
 import type { Series } from '../../model/shapes/evidence.ts';
 import { zoneTable } from '../clock/zone-table.ts';
-import type { Dates } from '../dates/read-dates.ts';
-import type { IntakeChoices, IntervalDays } from '../intake.ts';
+import { commonestStep, isIntervalLength } from '../dates/interval.ts';
+import type { ShapeInput } from '../importer/shape.ts';
 import type { ColumnFacts } from '../layout/column-facts.ts';
+import type { Dates } from '../layout/read-dates.ts';
 import { type Quantity, settleUnit } from '../layout/settle-unit.ts';
 import type { Sheet } from '../layout/sheet.ts';
 import { readQuality, readValues } from '../layout/value-cells.ts';
 import { dayPicture, daySeries } from '../periods/day-series.ts';
 import { periodPicture, periodSeries } from '../periods/period-series.ts';
 import { type RegisterStep, registerSteps } from '../periods/register-steps.ts';
-import { stageOf } from '../progress.ts';
 import { buildIntervalSeries, placeClock, type RawReadings } from '../readings/build-interval-series.ts';
-import { commonestStep, isIntervalLength } from '../readings/interval.ts';
-import type { ShapeInput } from './shape.ts';
+import type { IntakeChoices } from '../terms/choices.ts';
+import type { IntervalDays } from '../terms/preview.ts';
+import { stageOf } from '../terms/progress.ts';
 
 export interface CounterInput {
   readonly facts: ColumnFacts;

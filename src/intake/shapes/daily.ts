@@ -3,10 +3,11 @@
 import { toCivilDate } from '../../model/calendar/civil.ts';
 import { isTemperature } from '../../model/shapes/evidence.ts';
 import { zoneTable } from '../clock/zone-table.ts';
-import { type Dates, readDates, settleDayFirst } from '../dates/read-dates.ts';
+import { type IntakeShape, nothingRead, type ShapeInput } from '../importer/shape.ts';
 import { type ColumnFacts, isNumberColumn } from '../layout/column-facts.ts';
 import { commonUnit, quantityColumns, seriesColumns } from '../layout/energy-columns.ts';
 import { explainStrays } from '../layout/explain-strays.ts';
+import { type Dates, readDates, settleDayFirst } from '../layout/read-dates.ts';
 import { type Quantity, settleUnit } from '../layout/settle-unit.ts';
 import type { Sheet } from '../layout/sheet.ts';
 import { stepOf } from '../layout/sheet-step.ts';
@@ -16,7 +17,6 @@ import { remarkFrozenDays } from '../periods/frozen-days.ts';
 import { remarkAfterToday, remarkOrder } from '../readings/remark-order.ts';
 import { screenEnergy, screenTemperature } from '../readings/screen-values.ts';
 import { estimatedRows, findQualityColumn } from './long-interval.ts';
-import { type IntakeShape, nothingRead, type ShapeInput } from './shape.ts';
 
 export const daily: IntakeShape = {
   name: 'days',

@@ -3,10 +3,11 @@
  * before it, so each delivery belongs to the days before it and the first only starts the count.
  */
 import { toCivilDate } from '../../model/calendar/civil.ts';
-import { readDates, settleDayFirst } from '../dates/read-dates.ts';
+import { type IntakeShape, nothingRead } from '../importer/shape.ts';
 import { quantityColumns, seriesColumns, statedCarrier } from '../layout/energy-columns.ts';
 import { explainStrays } from '../layout/explain-strays.ts';
 import { plainWords } from '../layout/headings.ts';
+import { readDates, settleDayFirst } from '../layout/read-dates.ts';
 import { settleUnit } from '../layout/settle-unit.ts';
 import { stepOf } from '../layout/sheet-step.ts';
 import { columnName, readValues, settleDecimal } from '../layout/value-cells.ts';
@@ -14,7 +15,6 @@ import { readCosts } from '../periods/costs.ts';
 import { periodPicture, periodSeries } from '../periods/period-series.ts';
 import type { RawPeriod } from '../periods/raw-period.ts';
 import { remarkAfterToday } from '../readings/remark-order.ts';
-import { type IntakeShape, nothingRead } from './shape.ts';
 
 export const deliveries: IntakeShape = {
   name: 'deliveries',

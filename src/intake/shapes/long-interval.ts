@@ -1,26 +1,26 @@
 /** One reading a row: a stamp and a value, every few minutes to every few hours. */
 import { isTemperature } from '../../model/shapes/evidence.ts';
-import { readDates, settleDayFirst } from '../dates/read-dates.ts';
-import type { IntakeChoices } from '../intake.ts';
+import { commonestStep, isIntervalLength } from '../dates/interval.ts';
+import { type IntakeShape, nothingRead, type ShapeInput, type ShapeReading } from '../importer/shape.ts';
 import { isMarkColumn, isNumberColumn, isWordColumn } from '../layout/column-facts.ts';
 import { commonUnit, quantityColumns, seriesColumns } from '../layout/energy-columns.ts';
 import { explainStrays } from '../layout/explain-strays.ts';
+import { readDates, settleDayFirst } from '../layout/read-dates.ts';
 import type { Sheet } from '../layout/sheet.ts';
 import { stepOf } from '../layout/sheet-step.ts';
 import { columnName, readQuality, readValues, settleDecimal } from '../layout/value-cells.ts';
-import { stageOf } from '../progress.ts';
 import {
   buildIntervalSeries,
   placeClock,
   type RawReadings,
   sideByLocalEdges,
 } from '../readings/build-interval-series.ts';
-import { commonestStep, isIntervalLength } from '../readings/interval.ts';
 import { remarkAfterToday, remarkOrder } from '../readings/remark-order.ts';
 import { withRunningMeans } from '../readings/running-means.ts';
 import { type StampSide, sideOfStamps } from '../readings/stamp-side.ts';
+import type { IntakeChoices } from '../terms/choices.ts';
+import { stageOf } from '../terms/progress.ts';
 import { cellText } from '../text/table.ts';
-import { type IntakeShape, nothingRead, type ShapeInput, type ShapeReading } from './shape.ts';
 
 export const longInterval: IntakeShape = {
   name: 'readings',

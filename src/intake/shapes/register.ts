@@ -1,7 +1,8 @@
-import { readDates, settleDayFirst } from '../dates/read-dates.ts';
+import { type IntakeShape, nothingRead, type ShapeInput } from '../importer/shape.ts';
 import type { ColumnFacts } from '../layout/column-facts.ts';
 import { commonUnit, logColumns, namesItself, quantityColumns, remarkLog } from '../layout/energy-columns.ts';
 import { explainStrays } from '../layout/explain-strays.ts';
+import { readDates, settleDayFirst } from '../layout/read-dates.ts';
 import type { Sheet } from '../layout/sheet.ts';
 import { stepOf } from '../layout/sheet-step.ts';
 import { columnName, settleDecimal } from '../layout/value-cells.ts';
@@ -9,7 +10,6 @@ import { remarkAfterToday, remarkOrder } from '../readings/remark-order.ts';
 import { cellText } from '../text/table.ts';
 import { readCounter } from './counter-series.ts';
 import { findQualityColumn } from './long-interval.ts';
-import { type IntakeShape, nothingRead, type ShapeInput } from './shape.ts';
 
 /** Rising values over this many rows are no coincidence. */
 const TELLING_ROWS = 30;

@@ -1,17 +1,17 @@
 /** One day a row: a date and 24, 48 or 96 columns of readings, with 46 or 50 on the days the clocks change. */
 import { zoneTable } from '../clock/zone-table.ts';
-import { readDates, settleDayFirst } from '../dates/read-dates.ts';
+import { type IntakeShape, nothingRead } from '../importer/shape.ts';
 import { type ColumnFacts, isNumberColumn } from '../layout/column-facts.ts';
 import { explainStrays } from '../layout/explain-strays.ts';
 import { slotOfHeading } from '../layout/headings.ts';
+import { readDates, settleDayFirst } from '../layout/read-dates.ts';
 import type { Sheet } from '../layout/sheet.ts';
 import { readValues, settleDecimal } from '../layout/value-cells.ts';
-import { stageOf } from '../progress.ts';
 import { buildIntervalSeries, placeClock, type RawReadings } from '../readings/build-interval-series.ts';
 import { remarkAfterToday, remarkOrder } from '../readings/remark-order.ts';
 import type { StampSide } from '../readings/stamp-side.ts';
+import { stageOf } from '../terms/progress.ts';
 import { estimatedRows, findQualityColumn } from './long-interval.ts';
-import { type IntakeShape, nothingRead } from './shape.ts';
 
 interface WideLayout {
   readonly columns: readonly ColumnFacts[];

@@ -8,7 +8,7 @@ import { Tariff } from '../../model/shapes/tariff.ts';
 import { readStamp } from '../dates/read-stamp.ts';
 import { createStampReader, READ } from '../dates/stamp-reader.ts';
 import { isMissing, readAwkwardNumber } from '../numbers/read-number.ts';
-import type { RemarkBook } from '../remark-book.ts';
+import type { RemarkBook } from '../terms/remark-book.ts';
 import { findSeparator } from '../text/separator.ts';
 import { rowTexts, splitTable } from '../text/table.ts';
 

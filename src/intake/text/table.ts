@@ -3,7 +3,7 @@
  * so that ten years of half-hours are split in a few milliseconds and read straight from the text.
  */
 
-import { ROWS_A_STEP } from '../progress.ts';
+import { ROWS_A_STEP } from '../terms/progress.ts';
 
 export interface Table {
   readonly text: string;

@@ -8,7 +8,7 @@
 import { daysInMonth } from '../../model/calendar/civil.ts';
 import { zoneTable } from '../clock/zone-table.ts';
 import { civilDay } from '../dates/stamp-reader.ts';
-import { type FormInput, type FormReading, firstLetters, type IntakeForm, nothingOfForm } from '../forms/form.ts';
+import { type FormInput, type FormReading, firstLetters, type IntakeForm, nothingOfForm } from '../importer/form.ts';
 import { remarkGaps } from '../readings/find-gaps.ts';
 import { placeReadings } from '../readings/place-readings.ts';
 import { remarkPlaced } from '../readings/remark-placed.ts';

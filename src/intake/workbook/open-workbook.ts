@@ -1,6 +1,6 @@
 /** A workbook to the sheet that holds the data: the first with dates, unless the installer names another. */
 import { layOutSheet, type Sheet } from '../layout/sheet.ts';
-import type { RemarkBook } from '../remark-book.ts';
+import type { RemarkBook } from '../terms/remark-book.ts';
 import { readParts } from './parts.ts';
 import { readSheetTable, type SheetTable } from './sheet-table.ts';
 import { MAX_UNPACKED_BYTES, unpack } from './unpack.ts';

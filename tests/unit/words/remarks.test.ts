@@ -1,6 +1,6 @@
 /** Every remark of intake has a sentence in every language, whatever of its facts are there. */
 import { afterEach, describe, expect, test } from 'vitest';
-import { REMARK_CODES } from '../../../src/intake/remark-codes.ts';
+import { REMARK_CODES } from '../../../src/intake/terms/remark-codes.ts';
 import type { Remark } from '../../../src/model/shapes/evidence.ts';
 import { german } from '../../../src/words/german/german.ts';
 import { remarkSentence } from '../../../src/words/remarks.ts';

@@ -1,7 +1,8 @@
 /** A file that is no table of text: it is recognised by its first bytes and read as a whole. */
-import type { IntakeChoices, IntakeContext, IntakePreview } from '../intake.ts';
-import type { RemarkBook } from '../remark-book.ts';
-import type { ShapeReading } from '../shapes/shape.ts';
+import type { IntakeChoices, IntakeContext } from '../terms/choices.ts';
+import type { IntakePreview } from '../terms/preview.ts';
+import type { RemarkBook } from '../terms/remark-book.ts';
+import type { ShapeReading } from './shape.ts';
 
 export interface FormInput {
   readonly fileName: string;

@@ -1,5 +1,5 @@
 /** Collects what there is to say about one file. Rows alike are named one by one up to five, then counted. */
-import type { Remark } from '../model/shapes/evidence.ts';
+import type { Remark } from '../../model/shapes/evidence.ts';
 import type { RemarkCode } from './remark-codes.ts';
 
 type Weight = Remark['weight'];

@@ -1,6 +1,6 @@
 /** kWh in one of a unit; gas volume by the billing rule: volume × correction × calorific value ÷ 3.6. */
-import type { Carrier } from '../model/shapes/evidence.ts';
-import type { EnergyUnit, IntakeContext } from './intake.ts';
+import type { Carrier } from '../../model/shapes/evidence.ts';
+import type { EnergyUnit, IntakeContext } from './choices.ts';
 
 /** 105.5056 MJ ÷ 3.6, the definition of the therm. */
 const KWH_PER_THERM = 29.3071;

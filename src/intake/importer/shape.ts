@@ -1,8 +1,9 @@
-/** What a shape of file has to answer. One shape, one file, registered in `index.ts`. */
+/** What a shape of file has to answer. One shape, one file, registered in `shapes/index.ts`. */
 import type { Series } from '../../model/shapes/evidence.ts';
-import type { IntakeChoices, IntakeContext, IntervalDays } from '../intake.ts';
 import type { Sheet } from '../layout/sheet.ts';
-import type { RemarkBook } from '../remark-book.ts';
+import type { IntakeChoices, IntakeContext } from '../terms/choices.ts';
+import type { IntervalDays } from '../terms/preview.ts';
+import type { RemarkBook } from '../terms/remark-book.ts';
 
 export interface Fit {
   /** 0 to 1; below a third it is not offered by itself. */

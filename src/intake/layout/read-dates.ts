@@ -1,15 +1,15 @@
 /** The date column of a sheet as typed arrays: which rows have a stamp, what it is in civil minutes, and its offset. */
 
-import type { IntakeChoices } from '../intake.ts';
-import { isDateColumn } from '../layout/column-facts.ts';
-import type { Sheet } from '../layout/sheet.ts';
+import { weighDayFirst, writesMonthFirst } from '../dates/decide-day-first.ts';
+import { readClock } from '../dates/read-clock.ts';
+import { readStamp } from '../dates/read-stamp.ts';
+import { createStampReader, IMPOSSIBLE, READ, type StampKind } from '../dates/stamp-reader.ts';
 import { readAwkwardNumber } from '../numbers/read-number.ts';
-import type { RemarkBook } from '../remark-book.ts';
+import type { IntakeChoices } from '../terms/choices.ts';
+import type { RemarkBook } from '../terms/remark-book.ts';
 import { cellAt, cellText, type Table } from '../text/table.ts';
-import { weighDayFirst, writesMonthFirst } from './decide-day-first.ts';
-import { readClock } from './read-clock.ts';
-import { readStamp } from './read-stamp.ts';
-import { createStampReader, IMPOSSIBLE, READ, type StampKind } from './stamp-reader.ts';
+import { isDateColumn } from './column-facts.ts';
+import type { Sheet } from './sheet.ts';
 
 export interface Dates {
   /** Rows of the table with a date that could be read; `count` of each array is in use. */

@@ -1,0 +1,60 @@
+/** What a reader is given beside the file: the installer's choices and the facts of the household. */
+import { z } from 'zod';
+import { Carrier, SeriesRole } from '../../model/shapes/evidence.ts';
+
+export const EnergyUnit = z.enum(['Wh', 'kWh', 'MWh', 'GJ', 'm³', 'hundred ft³', 'therm', 'litre', '°C']);
+export type EnergyUnit = z.infer<typeof EnergyUnit>;
+
+/** What the installer may correct in the preview. Absent means: decide from the file. */
+export const IntakeChoices = z.object({
+  shape: z.string().optional(),
+  /** Sheet of a workbook, by its name. */
+  sheet: z.string().max(200).optional(),
+  unit: EnergyUnit.optional(),
+  /** Whether a stamp names the start or the end of its interval. */
+  stamp: z.enum(['start', 'end']).optional(),
+  /** Order of day and month in dates like 03/04/2025. */
+  dayFirst: z.boolean().optional(),
+  /** Clock the file is written in. `local` has both clock changes, `utc` none, `standard` is local winter time all year. */
+  clock: z.enum(['local', 'utc', 'standard']).optional(),
+  /** Zero-based columns. */
+  columns: z
+    .object({
+      stamp: z.int().min(0).optional(),
+      /** Clock time, where date and time stand in two columns. */
+      time: z.int().min(0).optional(),
+      from: z.int().min(0).optional(),
+      to: z.int().min(0).optional(),
+      value: z.int().min(0).optional(),
+      cost: z.int().min(0).optional(),
+      quality: z.int().min(0).optional(),
+    })
+    .optional(),
+  decimal: z.enum(['.', ',']).optional(),
+  /** Whether the last day written on a bill belongs to it. */
+  toInclusive: z.boolean().optional(),
+  /** Whether missing readings stay missing (as they do without this) or are filled by rule and marked. */
+  fill: z.enum(['none', 'same weekday mean']).optional(),
+  carrier: Carrier.optional(),
+  role: SeriesRole.optional(),
+  /** MJ per m³ as printed on the gas bill. */
+  calorificMJPerM3: z.number().min(30).max(50).optional(),
+  /** Sets aside what was chosen for an earlier file with the same headings. */
+  anew: z.boolean().optional(),
+});
+export type IntakeChoices = z.infer<typeof IntakeChoices>;
+
+export interface IntakeContext {
+  /** IANA zone of the household. */
+  readonly zone: string;
+  /** Latest day a reading may bear without a remark, "2026-11-25"; the caller's clock, since intake has none. */
+  readonly today: string;
+  readonly kWhPerLitre: { readonly oil: number; readonly lpg: number };
+  readonly gasVolume: {
+    readonly correction: number;
+    readonly calorificMJPerM3: number;
+    readonly imperialM3PerHundredCubicFeet: number;
+  };
+  /** Called now and then with the share done; throw from it to cancel. */
+  readonly onProgress?: (share: number) => void;
+}
