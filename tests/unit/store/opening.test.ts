@@ -82,7 +82,7 @@ test('a second process on the same file is refused, and let in when the first is
 test('what was kept before a process was killed is there afterwards', () => {
   const script = `
     import { openSqliteStore } from ${JSON.stringify(join(import.meta.dirname, '../../../src/store/sqlite-store.ts'))};
-    import { emptyHousehold } from ${JSON.stringify(join(import.meta.dirname, '../../../src/model/household/household.ts'))};
+    import { emptyHousehold } from ${JSON.stringify(join(import.meta.dirname, '../../../src/model/shapes/household.ts'))};
     const store = openSqliteStore(${JSON.stringify(path)});
     store.createHousehold(emptyHousehold('h', 'Kept'), '${NOW}');
     process.kill(process.pid, 'SIGKILL');`;
