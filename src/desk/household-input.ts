@@ -25,7 +25,11 @@ import { loosen, tighten } from './loose-section.ts';
 
 /** A raw file beside the household file, with corrections of what intake would decide by itself. */
 export const InputFile = z.strictObject({
-  file: z.string().regex(/^(?!.*\.\.)[^/\\:][^:]*$/, phrase('the name of a file beside the household file')),
+  file: z
+    .string()
+    .max(200)
+    // Line feeds and other control characters too: they would hide what stands behind them.
+    .regex(/^(?![/\\])(?!.*\.\.)[^:\p{Cc}]+$/u, phrase('the name of a file beside the household file')),
   choices: IntakeChoices.omit({ anew: true }).optional(),
 });
 

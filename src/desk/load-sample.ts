@@ -1,5 +1,4 @@
 /** Puts an invented household into an empty store, through the same intake as an import by hand. */
-import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Household } from '../model/shapes/household.ts';
 import { billOf, gatherInput } from './gather-input.ts';
@@ -8,6 +7,7 @@ import { seriesInMemory } from './join/stored-series.ts';
 import { makePromise } from './keep-promise.ts';
 import { parseHouseholdInput } from './parse-household.ts';
 import type { DeskPorts } from './ports.ts';
+import { readFilesOf, readRegularFile } from './regular-file.ts';
 import { runCheck } from './run-check.ts';
 import { storeHousehold } from './store-household.ts';
 
@@ -15,13 +15,10 @@ export type SamplePorts = Pick<DeskPorts, 'store' | 'today' | 'now' | 'newId'>;
 
 /** `folder` holds household.json and the raw files that it names. Throws DeskError when it cannot be read. */
 export function loadSample(folder: string, { store, today, now, newId }: SamplePorts): Household {
-  const input = parseHouseholdInput(readFileSync(join(folder, 'household.json')), 'household.json');
+  const input = parseHouseholdInput(readRegularFile(join(folder, 'household.json')), 'household.json');
   const whole = gatherInput({
     input,
-    readBeside: (fileName) => {
-      const path = join(folder, fileName);
-      return existsSync(path) ? new Uint8Array(readFileSync(path)) : undefined;
-    },
+    readBeside: readFilesOf(folder),
     today: today(),
     now: now(),
     newId,

@@ -2,6 +2,8 @@
  * The installer's own logo: a PNG or JPEG, known by its bytes and not by its name. Drawings that can run script or fetch
  * something (SVG) are not taken, since the logo goes into documents that must do neither.
  */
+import { Buffer } from 'node:buffer';
+import { crc32, inflateSync } from 'node:zlib';
 import { say } from '../words/say.ts';
 import { DeskError, LARGEST_LOGO_BYTES, refuseLargeLogo } from './contract.ts';
 
@@ -45,6 +47,42 @@ function readJpeg(bytes: Uint8Array): LogoFacts | null {
   return null;
 }
 
+/** PNG specification, 5.3: every chunk whole by its own sum up to IEND, and the picture in them as large as the head says. */
+function isWholePng(bytes: Uint8Array, { width, height }: LogoFacts): boolean {
+  const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
+  const packed: Uint8Array[] = [];
+  for (let at = 8; at + 12 <= bytes.length; ) {
+    const end = at + 8 + view.getUint32(at);
+    if (end + 4 > bytes.length || crc32(bytes.subarray(at + 4, end)) !== view.getUint32(end)) return false;
+    const name = String.fromCharCode(...bytes.subarray(at + 4, at + 8));
+    if (name === 'IDAT') packed.push(bytes.subarray(at + 8, end));
+    if (name === 'IEND') return holdsPixels(packed, bytes, width, height);
+    at = end + 4;
+  }
+  return false;
+}
+
+/** Samples a pixel by colour type (PNG specification, table 11.1). */
+const CHANNELS: Readonly<Record<number, number>> = { 0: 1, 2: 3, 3: 1, 4: 2, 6: 4 };
+
+function holdsPixels(packed: readonly Uint8Array[], head: Uint8Array, width: number, height: number): boolean {
+  const bits = head[24]! * (CHANNELS[head[25]!] ?? Number.NaN);
+  // One byte a row says how the row is filtered; interlaced pictures have more rows, never fewer.
+  const expected = height * (1 + Math.ceil((width * bits) / 8));
+  try {
+    return inflateSync(Buffer.concat(packed), { maxOutputLength: expected * 2 + 64 }).length >= expected;
+  } catch {
+    return false;
+  }
+}
+
+/** ITU-T T.81, annex B: a scan after the frame, and the mark that ends the picture. */
+function isWholeJpeg(bytes: Uint8Array): boolean {
+  const text = Buffer.from(bytes.buffer, bytes.byteOffset, bytes.byteLength);
+  const scan = text.indexOf(Buffer.of(0xff, 0xda));
+  return scan > 0 && text.indexOf(Buffer.of(0xff, 0xd9), scan + 2) > 0;
+}
+
 export const readLogo = (bytes: Uint8Array): LogoFacts | null => readPng(bytes) ?? readJpeg(bytes);
 
 const startsAsText = (bytes: Uint8Array) =>
@@ -78,6 +116,14 @@ export function settleLogo(address: string): string {
       }),
       where: 'logo',
       remedy: say('Save it smaller: 800 pixels across are plenty for paper.'),
+    });
+  }
+  if (mediaType === 'image/png' ? !isWholePng(bytes, facts) : !isWholeJpeg(bytes)) {
+    throw new DeskError({
+      code: 'logo-broken',
+      message: say('This logo cannot be painted; the file may be cut off.'),
+      where: 'logo',
+      remedy: say('Save the logo anew as PNG and choose that file.'),
     });
   }
   return `data:${mediaType};base64,${base64}`;

@@ -5,6 +5,7 @@ import { StoreFault, type StoreFaultData } from '../store/store-fault.ts';
 import { reword, say } from '../words/say.ts';
 import { DeskError, type DeskRefusal } from './contract.ts';
 import { fieldOfPath, fieldWords } from './field-names.ts';
+import { explainSystemFault } from './system-fault.ts';
 
 type Issue = z.core.$ZodIssue;
 
@@ -99,6 +100,8 @@ export function explainStoreFault({ code, path, found, expected }: StoreFaultDat
 export function toRefusal(error: unknown): DeskRefusal {
   if (error instanceof DeskError) return error.toRefusal();
   if (error instanceof StoreFault) return explainStoreFault(error.data);
+  const ofSystem = explainSystemFault(error);
+  if (ofSystem) return ofSystem;
   const detail = error instanceof Error ? error.message : String(error);
   return {
     code: 'own-failure',

@@ -1,9 +1,10 @@
 /** The command line that reckons without a window. Prints, and answers the exit code. */
-import { writeFileSync } from 'node:fs';
-import { basename } from 'node:path';
+import { statSync, writeFileSync } from 'node:fs';
+import { basename, dirname, join } from 'node:path';
 import { DeskError, type DeskRefusal, Settings } from '../desk/contract.ts';
 import { ManyRefusals } from '../desk/parse-household.ts';
 import { toRefusal } from '../desk/refusal.ts';
+import { readRegularFile } from '../desk/regular-file.ts';
 import { intakeContext } from '../desk/take-in.ts';
 import { readFile } from '../intake/read-file.ts';
 import { renderLeaveBehind } from '../leave-behind/leave-behind.tsx';
@@ -12,7 +13,7 @@ import { catalogueOf } from '../words/catalogues.ts';
 import { speak } from '../words/say.ts';
 import { printWithChromium } from './print-pdf.ts';
 import { readText } from './read-text.ts';
-import { type Reckoned, readOrRefuse, reckonHousehold } from './reckon-household.ts';
+import { type Reckoned, reckonHousehold } from './reckon-household.ts';
 import { RECKON_USAGE, type ReckonOptions, readReckonOptions } from './reckon-options.ts';
 import { reckonText } from './reckon-text.ts';
 
@@ -54,7 +55,26 @@ async function writePdf(path: string, document: string, option: string, { err }:
   err(`Wrote ${path}\n`);
 }
 
-async function writeDocuments({ html, pdf, letter }: ReckonOptions, reckoned: Reckoned, terminal: Terminal) {
+/** What was read is never written over, by whatever name it is reached. */
+function refuseOwnInput({ file, html, pdf, letter }: ReckonOptions, { whole }: Reckoned): void {
+  const beside = whole.evidence.map(({ import: { fileName } }) => join(dirname(file), fileName));
+  const known = (path: string) => statSync(path, { throwIfNoEntry: false, bigint: true });
+  const inputs = [file, ...beside].map(known);
+  for (const target of [html, pdf, letter]) {
+    const facts = target === null ? undefined : known(target);
+    if (!facts || !inputs.some((one) => one?.ino === facts.ino && one.dev === facts.dev)) continue;
+    throw new DeskError({
+      code: 'own-input',
+      message: `${target} is a file that was read; it would be written over.`,
+      where: target!,
+      remedy: 'Name another file.',
+    });
+  }
+}
+
+async function writeDocuments(options: ReckonOptions, reckoned: Reckoned, terminal: Terminal) {
+  refuseOwnInput(options, reckoned);
+  const { html, pdf, letter } = options;
   const { promise, check, whole } = reckoned;
   const settings = Settings.parse({});
   const writeHtml = (path: string, document: string) => {
@@ -74,18 +94,26 @@ async function writeDocuments({ html, pdf, letter }: ReckonOptions, reckoned: Re
 }
 
 function explainFile({ file, json }: ReckonOptions, terminal: Terminal): 0 | 2 {
-  const bytes = readOrRefuse(file);
+  const bytes = readRegularFile(file);
   const { preview } = readFile(basename(file), bytes, {}, intakeContext('Europe/London', terminal.today));
   terminal.out(json ? `${JSON.stringify(preview, null, 2)}\n` : readText(preview));
   return preview.remarks.some(({ weight }) => weight === 'refusal') ? 2 : 0;
 }
+
+/** Names come from other people's files; what would steer a terminal or turn its text around is shown as a sign. */
+const harmless = (text: string): string => text.replace(/(?![\n\t])[\p{Cc}\u202A-\u202E\u2066-\u2069]/gu, '\uFFFD');
 
 function refusalText({ message, where, remedy }: DeskRefusal): string {
   const place = where === undefined || message.includes(where) ? '' : `${where}: `;
   return [`${place}${message}`, ...(remedy === undefined ? [] : [`  ${remedy.replaceAll('\n', '\n  ')}`])].join('\n');
 }
 
-export async function reckon(args: readonly string[], terminal: Terminal): Promise<0 | 1 | 2> {
+export async function reckon(args: readonly string[], raw: Terminal): Promise<0 | 1 | 2> {
+  const terminal: Terminal = {
+    ...raw,
+    out: (text) => raw.out(harmless(text)),
+    err: (text) => raw.err(harmless(text)),
+  };
   try {
     const options = readReckonOptions(args);
     if (options.task === 'help') {

@@ -1,13 +1,13 @@
 /** One household file reckoned through: evidence, comparison, and where asked the promise and the bill check. */
-import { existsSync, readFileSync, statSync } from 'node:fs';
-import { basename, dirname, join } from 'node:path';
-import { DeskError, LARGEST_FILE_BYTES, refuseLargeFile } from '../desk/contract.ts';
+import { basename, dirname } from 'node:path';
+import { DeskError } from '../desk/contract.ts';
 import { billOf, gatherInput } from '../desk/gather-input.ts';
 import type { WholeHousehold } from '../desk/household-file.ts';
 import { readingsInMemory } from '../desk/join/meter-readings.ts';
 import { seriesInMemory } from '../desk/join/stored-series.ts';
 import { makePromise, takeSnapshot } from '../desk/keep-promise.ts';
 import { parseHouseholdInput } from '../desk/parse-household.ts';
+import { readFilesOf, readRegularFile } from '../desk/regular-file.ts';
 import { runCheck } from '../desk/run-check.ts';
 import type { Series } from '../model/shapes/evidence.ts';
 import type { BillCheck, KeptPromise } from '../model/shapes/promise.ts';
@@ -18,25 +18,6 @@ export interface Reckoned {
   /** The comparison as a promise of its day; nothing is stored. */
   readonly promise: KeptPromise;
   readonly check: BillCheck | null;
-}
-
-export function readOrRefuse(path: string): Uint8Array {
-  if (!existsSync(path)) {
-    throw new DeskError({
-      code: 'no-such-file',
-      message: `There is no file ${path}.`,
-      where: path,
-      remedy: 'Correct the path.',
-    });
-  }
-  return readWithin(path);
-}
-
-/** The size is asked first: a file beyond the limit is refused before any of it is held. */
-function readWithin(path: string): Uint8Array {
-  const { size } = statSync(path);
-  if (size > LARGEST_FILE_BYTES) throw refuseLargeFile(basename(path), size);
-  return new Uint8Array(readFileSync(path));
 }
 
 /** Identifiers count up, so that the same file gives the same answer to the last character. */
@@ -52,16 +33,13 @@ export interface ReckonTask {
 }
 
 export function reckonHousehold(path: string, today: string, { withCheck, withDocument }: ReckonTask): Reckoned {
-  const input = parseHouseholdInput(readOrRefuse(path), basename(path));
+  const input = parseHouseholdInput(readRegularFile(path), basename(path));
   const asOf = (withCheck ? input.promise?.asOf : undefined) ?? input.asOf ?? today;
   const newId = countedIds();
   const madeOn = `${asOf}T12:00:00.000Z`;
   const whole = gatherInput({
     input,
-    readBeside: (name) => {
-      const beside = join(dirname(path), name);
-      return existsSync(beside) ? readWithin(beside) : undefined;
-    },
+    readBeside: readFilesOf(dirname(path)),
     today,
     now: madeOn,
     newId,

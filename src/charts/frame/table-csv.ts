@@ -1,9 +1,12 @@
 import type { ChartTable } from './chart-table.tsx';
 
+/** A negative number with its money or unit, and nothing behind it that could be reckoned or run. */
+const AMOUNT = /^-[£€$]?\d[\d.,]*(?:[\s\u00A0\u202F]?[\p{L}\p{No}%°€$£·\s]*)$/u;
+
 // A cell that a spreadsheet would take for a formula gets an apostrophe; a true minus becomes a hyphen that it can read.
 const cell = (text: string): string => {
   const plain = text.replaceAll('−', '-');
-  const safe = /^[=+@\t\r]/.test(plain) || /^-(?![£\d])/.test(plain) ? `'${plain}` : plain;
+  const safe = /^[=+@\t\r]/.test(plain) || (plain.startsWith('-') && !AMOUNT.test(plain)) ? `'${plain}` : plain;
   return /[",\n\r]/.test(safe) ? `"${safe.replaceAll('"', '""')}"` : safe;
 };
 

@@ -11,6 +11,14 @@ interface Opened {
   readonly numbers: number;
 }
 
+/** Whether the archive has the record that ends one ("PK" 5 6), which may be followed by a comment of up to 64 kB. */
+function hasEnd(bytes: Uint8Array): boolean {
+  for (let at = bytes.length - 22; at >= Math.max(0, bytes.length - 22 - 0xffff); at--) {
+    if (bytes[at] === 0x50 && bytes[at + 1] === 0x4b && bytes[at + 2] === 5 && bytes[at + 3] === 6) return true;
+  }
+  return false;
+}
+
 export function openWorkbook(
   fileName: string,
   bytes: Uint8Array,
@@ -30,7 +38,8 @@ export function openWorkbook(
   }
   const parts = readParts(unpacked.parts);
   if ('fault' in parts) {
-    book.add(parts.fault === '' ? 'workbook-locked' : 'workbook-broken', 'refusal', { found: parts.fault });
+    if (parts.fault === '' && !hasEnd(bytes)) book.add('workbook-broken', 'refusal', { found: 'it is cut off' });
+    else book.add(parts.fault === '' ? 'workbook-locked' : 'workbook-broken', 'refusal', { found: parts.fault });
     return undefined;
   }
   const opened: Opened[] = [];

@@ -27,6 +27,7 @@ import { QUESTIONS } from './questions.ts';
 import { REFUSALS } from './refusals.ts';
 import { REMARKS } from './remarks.ts';
 import { ROUND } from './round.ts';
+import { SAFETY } from './safety.ts';
 import { SITE_READINGS } from './site-readings.ts';
 import { THREAD } from './thread.ts';
 import { WALK } from './walk.ts';
@@ -64,4 +65,5 @@ export const german: Catalogue = {
   ...LIFETIME,
   ...DESK,
   ...HOST,
+  ...SAFETY,
 };

@@ -288,6 +288,7 @@ export const REMARKS: Catalogue = {
   'litres of another liquid': 'Liter einer anderen Flüssigkeit',
   'it unpacks to over {0} times its size': 'sie wird entpackt über {0}-mal so groß',
   'its sheet cannot be read': 'ihr Blatt lässt sich nicht lesen',
+  'it is cut off': 'sie ist abgeschnitten',
   'hours east of Greenwich': 'Stunden östlich von Greenwich',
   'a number': 'eine Zahl',
   'a whole number': 'eine ganze Zahl',

@@ -62,6 +62,12 @@ test('figures leave as text that a spreadsheet reads and does not run', () => {
   expect(tableCsv(table)).toBe(
     '\uFEFFWay,"A year, £"\r\n"Heat pump, ground","£1,190"\r\n"\'=HYPERLINK(""x"")",-£20\r\n',
   );
+  const written = ['-1+cmd|x', '−120+1', '-@a', '−€120', '−£20 a year', '−1.234,5 kWh', '-5=5', '−12 %'].map((cell) =>
+    tableCsv({ ...table, rows: [{ cells: [cell, ''] }] })
+      .split('\r\n')[1]!
+      .replace(/,$/, ''),
+  );
+  expect(written).toEqual(["'-1+cmd|x", "'-120+1", "'-@a", '-€120', '-£20 a year', '"-1.234,5 kWh"', "'-5=5", '-12 %']);
   expect(fileNameOf('Cost by month')).toBe('cost-by-month');
   expect(fileNameOf('…')).toBe('picture');
 });

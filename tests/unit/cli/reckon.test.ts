@@ -1,4 +1,14 @@
-import { mkdtempSync, readFileSync, rmSync, truncateSync, writeFileSync } from 'node:fs';
+import { execFileSync } from 'node:child_process';
+import {
+  linkSync,
+  mkdirSync,
+  mkdtempSync,
+  readFileSync,
+  rmSync,
+  symlinkSync,
+  truncateSync,
+  writeFileSync,
+} from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
@@ -256,6 +266,51 @@ describe('what is refused, with exit code 2', () => {
     expect(err).toContain('huge.csv has 1,024 MB');
   });
 
+  test('a raw file outside the folder, whatever stands before its name', async () => {
+    const outside = join(folder, 'outside.csv');
+    writeFileSync(outside, 'Date,Electricity (kWh)\n2026-01-01,9.5\n2026-01-02,10\n');
+    mkdirSync(join(folder, 'inner\n'), { recursive: true });
+    symlinkSync(outside, join(folder, 'inner\n', 'link.csv'));
+    for (const file of ['\n../outside.csv', '../outside.csv', 'link.csv']) {
+      const path = join(folder, 'inner\n', 'household.json');
+      writeFileSync(path, JSON.stringify({ ...HOUSEHOLD, files: [{ file }] }));
+      const { code, out } = await run(path);
+      expect([file, code, out]).toEqual([file, 2, '']);
+    }
+  });
+
+  test('a pipe, a device and a folder, at once', async () => {
+    const pipe = join(folder, 'pipe.json');
+    execFileSync('mkfifo', [pipe]);
+    for (const path of [pipe, '/dev/zero', folder]) {
+      for (const args of [[path], ['--read', path]]) {
+        const { code, err } = await run(...args);
+        expect([code, err]).toEqual([2, expect.stringContaining('where a file is needed')]);
+      }
+    }
+  });
+
+  test.each([
+    ['a folder', (inside: string) => inside, 'where a file is needed'],
+    ['a place that is not there', (inside: string) => join(inside, 'none', 'out.html'), 'is not there'],
+    ['a way through a file', () => join(folder, 'household.json', 'out.html'), 'where a folder is needed'],
+  ])('%s to write the document to', async (_, target, words) => {
+    const { code, err } = await run(write(HOUSEHOLD), '--html', target(folder));
+    expect([code, err]).toEqual([2, expect.stringContaining(words)]);
+    expect(err).not.toContain('at ');
+  });
+
+  test('its own input to write the document to, by whatever name', async () => {
+    const path = write(HOUSEHOLD);
+    const link = join(folder, 'other.html');
+    linkSync(path, link);
+    for (const target of [path, link]) {
+      const { code, err } = await run(path, '--html', target);
+      expect([code, err]).toEqual([2, expect.stringContaining('would be written over')]);
+    }
+    expect(JSON.parse(readFileSync(path, 'utf8'))).toEqual(HOUSEHOLD);
+  });
+
   test('a household file that is not there', async () => {
     const { code, err } = await run(join(folder, 'none.json'));
     expect([code, err]).toMatchObject([2, expect.stringContaining('There is no file')]);
@@ -282,6 +337,11 @@ describe('--read', () => {
     expect(code).toBe(2);
     expect(out).toContain('refusal: ');
   });
+});
+
+test('a name cannot steer the terminal', async () => {
+  const { out } = await run(write({ ...HOUSEHOLD, name: 'Thorn\u001b[2J\u009b1m\u202Ebank' }));
+  expect(out).toContain('Thorn\uFFFD[2J\uFFFD1m\uFFFDbank');
 });
 
 test('--help explains the options', async () => {

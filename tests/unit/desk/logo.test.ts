@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { DeskError, LARGEST_LOGO_BYTES } from '../../../src/desk/contract.ts';
 import { readLogo, settleLogo } from '../../../src/desk/logo.ts';
-import { jpegHead, logoAddress, smallPng } from './logos.ts';
+import { jpegHead, logoAddress, smallPng, wholeJpeg } from './logos.ts';
 
 const bytesOf = (text: string) => new TextEncoder().encode(text);
 
@@ -41,7 +41,7 @@ describe('what is taken', () => {
   test('none is none', () => expect(settleLogo('')).toBe(''));
   test('a PNG as it is', () => expect(settleLogo(logoAddress(smallPng()))).toBe(logoAddress(smallPng())));
   test('a JPEG that calls itself a PNG, under its own type', () =>
-    expect(settleLogo(logoAddress(jpegHead(9, 9)))).toBe(logoAddress(jpegHead(9, 9), 'image/jpeg')));
+    expect(settleLogo(logoAddress(wholeJpeg(9, 9)))).toBe(logoAddress(wholeJpeg(9, 9), 'image/jpeg')));
   test('a file of the largest size', () => {
     const bytes = new Uint8Array(LARGEST_LOGO_BYTES);
     bytes.set(smallPng());
@@ -64,6 +64,16 @@ describe('what is taken', () => {
     ['a text', logoAddress(bytesOf('hello')), 'logo-unknown', 'neither a PNG nor a JPEG'],
     ['an address elsewhere', 'https://example.invalid/logo.png', 'logo-unknown', 'neither'],
     ['an address that would leave its quotes', `data:image/png;base64,AAAA" onerror="x`, 'logo-unknown', 'neither'],
+    ['the 33 bytes of a head', logoAddress(smallPng().subarray(0, 33)), 'logo-broken', 'cut off'],
+    ['a PNG without its end', logoAddress(smallPng().subarray(0, -12)), 'logo-broken', 'cut off'],
+    [
+      'a PNG with a byte flipped',
+      logoAddress(smallPng().map((b, at) => (at === 50 ? b ^ 1 : b))),
+      'logo-broken',
+      'cut',
+    ],
+    ['a head larger than its picture', logoAddress(smallPng(60, 300)), 'logo-broken', 'cut off'],
+    ['the head of a JPEG', logoAddress(jpegHead(9, 9)), 'logo-broken', 'cut off'],
     ['too many pixels', logoAddress(smallPng(4001, 10)), 'logo-pixels', '4001 by 10'],
     ['no pixels', logoAddress(jpegHead(0, 10)), 'logo-pixels', '0 by 10'],
   ])('%s is refused in words', (_, address, code, words) => {

@@ -39,3 +39,7 @@ export function jpegHead(width: number, height: number, frame: 0xc0 | 0xc2 = 0xc
   const size = [0xff, 0xff, frame, 0, 17, 8, height >> 8, height & 255, width >> 8, width & 255];
   return Uint8Array.from([0xff, 0xd8, ...jfif, ...table, ...size, 3, 1, 0x22, 0, 2, 0x11, 1, 3, 0x11, 1]);
 }
+
+/** The same with a scan behind it and the mark of the end. */
+export const wholeJpeg = (width: number, height: number): Uint8Array =>
+  Uint8Array.from([...jpegHead(width, height), 0xff, 0xda, 0, 8, 1, 1, 0, 0, 63, 0, 0x55, 0xff, 0xd9]);
