@@ -40,6 +40,7 @@ export async function fuzzStore(count: number, seed: number): Promise<StoreFuzzR
     printPdf: null,
     host: 'loopback',
     dataFolder: tmpdir(),
+    quit: () => undefined,
   };
   const context = { ports, store, files: keepOfferedFiles(ports.now) };
   const desk = { ...evidenceHandlers(context), ...householdHandlers(context) };

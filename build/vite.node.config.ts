@@ -6,6 +6,7 @@ import { defineConfig } from 'vite';
 const root = fileURLToPath(new URL('..', import.meta.url));
 const entries = {
   'node/main': 'src/host/main.ts',
+  'node/plainwarmth': 'src/host/plainwarmth.ts',
   'node/desk-worker': 'src/host/desk-worker.ts',
   'node/reckon': 'src/host/reckon.ts',
   'node/bench': 'tests/bench/bench.ts',
@@ -20,7 +21,7 @@ export default defineConfig({
     ssr: true,
     outDir: fileURLToPath(new URL('./out', import.meta.url)),
     emptyOutDir: false,
-    target: 'node24',
+    target: 'node22',
     minify: false,
     sourcemap: true,
     rolldownOptions: {

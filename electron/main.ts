@@ -19,6 +19,7 @@ async function main(): Promise<void> {
         dataFolder: options.dataFolder ?? defaultDataFolder(),
         sample: options.sample,
         printPdf,
+        onQuit: () => app.quit(),
       }),
     preload: join(import.meta.dirname, 'preload.cjs'),
     webFolder: join(import.meta.dirname, '../web'),

@@ -2,7 +2,7 @@
 import { DeskError, type DeskRefusal, type MenuCommand } from '../src/desk/contract.ts';
 import type { PrintPdf } from '../src/desk/desk.ts';
 import { toRefusal } from '../src/desk/refusal.ts';
-import { VERSION } from '../src/desk/version.ts';
+import { VERSION, VERSION_DATE } from '../src/desk/version.ts';
 import type { DeskLink } from '../src/host/desk-link.ts';
 import { CHANNELS } from './channels.ts';
 import { answerWindow } from './ipc.ts';
@@ -54,7 +54,8 @@ export async function runShell({ modules, startDesk, preload, webFolder, platfor
       menuTemplate({
         platform,
         send: (command: MenuCommand) => window?.webContents.send(CHANNELS.menu, command),
-        about: () => void dialog.showMessageBox({ title: 'Plainwarmth', message: `Plainwarmth ${VERSION}` }),
+        about: () =>
+          void dialog.showMessageBox({ title: 'Plainwarmth', message: `Plainwarmth ${VERSION} of ${VERSION_DATE}` }),
       }),
     ),
   );

@@ -93,6 +93,7 @@ export const contract = {
     Nothing,
     z.object({
       version: z.string(),
+      versionDate: CivilDate,
       modelVersion: z.string(),
       host: z.enum(['electron', 'loopback']),
       today: CivilDate,
@@ -101,6 +102,8 @@ export const contract = {
       notice: z.string().optional(),
     }),
   ),
+  /** Ends the program: its data is closed, its pages do not answer any more. Work under way comes to its end first. */
+  'app.quit': request(Nothing, Nothing),
   /** Copies the whole database, as it is now, into the data folder; answers where the copy lies. */
   'data.backup': request(Nothing, z.object({ path: z.string() })),
   'settings.read': request(Nothing, Settings),

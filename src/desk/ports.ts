@@ -20,6 +20,8 @@ export interface DeskPorts {
   readonly dataFolder: string;
   /** Said to the installer at the start, such as a damaged file set aside. */
   readonly notice?: string | undefined;
+  /** Ends the program, after the answer. */
+  quit(): void;
 }
 
 export interface Work {

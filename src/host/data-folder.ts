@@ -10,12 +10,22 @@ interface Surroundings {
   readonly home: string;
 }
 
-export function defaultDataFolder(
-  { platform, env, home }: Surroundings = { platform: process.platform, env: process.env, home: homedir() },
-): string {
+const here = (): Surroundings => ({ platform: process.platform, env: process.env, home: homedir() });
+
+export function defaultDataFolder({ platform, env, home }: Surroundings = here()): string {
   if (platform === 'win32') return win32.join(env.APPDATA || win32.join(home, 'AppData', 'Roaming'), 'Plainwarmth');
   if (platform === 'darwin') return posix.join(home, 'Library', 'Application Support', 'Plainwarmth');
   // The XDG base directory specification: a relative path there counts as not set.
   const xdg = env.XDG_DATA_HOME;
   return posix.join(xdg && posix.isAbsolute(xdg) ? xdg : posix.join(home, '.local', 'share'), 'plainwarmth');
+}
+
+/** Where the browser of the window keeps its own things: a place that no backup and no roaming profile carries along. */
+export function windowFolder({ platform, env, home }: Surroundings = here()): string {
+  if (platform === 'win32') {
+    return win32.join(env.LOCALAPPDATA || win32.join(home, 'AppData', 'Local'), 'Plainwarmth', 'window');
+  }
+  if (platform === 'darwin') return posix.join(home, 'Library', 'Caches', 'Plainwarmth', 'window');
+  const xdg = env.XDG_CACHE_HOME;
+  return posix.join(xdg && posix.isAbsolute(xdg) ? xdg : posix.join(home, '.cache'), 'plainwarmth', 'window');
 }

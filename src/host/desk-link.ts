@@ -29,6 +29,8 @@ export interface LinkOptions {
   readonly port: Port;
   readonly stops: MessagePort;
   readonly printPdf?: PrintPdf;
+  /** The window asks that the program end. */
+  readonly onQuit?: () => void;
   /** Hears the details of own failures, which no window needs. */
   readonly onFailure?: (detail: string) => void;
 }
@@ -42,7 +44,7 @@ function bytesToHandOver(name: string, input: unknown): ArrayBuffer[] {
   return bytes.byteLength === bytes.buffer.byteLength ? [bytes.buffer] : [];
 }
 
-export function linkDesk({ port, stops, printPdf, onFailure }: LinkOptions): DeskLink {
+export function linkDesk({ port, stops, printPdf, onQuit, onFailure }: LinkOptions): DeskLink {
   const waiting = new Map<number, Waiting>();
   const ready = Promise.withResolvers<void>();
   const closed = Promise.withResolvers<void>();
@@ -66,6 +68,8 @@ export function linkDesk({ port, stops, printPdf, onFailure }: LinkOptions): Des
         return ready.reject(new DeskError(message.refusal));
       case 'closed':
         return closed.resolve();
+      case 'quit':
+        return onQuit?.();
       case 'print':
         return void print(message);
       case 'progress':

@@ -23,6 +23,7 @@ export type FromDesk =
   | { readonly kind: 'result'; readonly id: number; readonly result: unknown }
   | { readonly kind: 'refusal'; readonly id: number; readonly refusal: DeskRefusal; readonly detail?: string }
   | { readonly kind: 'print'; readonly id: number; readonly html: string; readonly paper: 'A4' | 'Letter' }
+  | { readonly kind: 'quit' }
   | { readonly kind: 'closed' };
 
 /** Either end of the way between them: a worker, its parent's port, or one end of a channel. */

@@ -44,6 +44,8 @@ try {
     host,
     dataFolder,
     notice: notice || undefined,
+    // After the answer, so that the window hears that it will be done.
+    quit: () => void setImmediate(() => port.postMessage({ kind: 'quit' } satisfies FromDesk)),
   });
   serveDesk({
     port,

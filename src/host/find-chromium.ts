@@ -25,6 +25,20 @@ const WINDOWS_PATHS = [
   'BraveSoftware\\Brave-Browser\\Application\\brave.exe',
 ];
 
+/** Nothing asked, nothing fetched, nothing sent by the browser itself. */
+export const QUIET_FLAGS = [
+  '--disable-background-networking',
+  '--disable-component-update',
+  '--disable-default-apps',
+  '--disable-domain-reliability',
+  '--disable-extensions',
+  '--disable-sync',
+  '--disable-breakpad',
+  '--no-first-run',
+  '--no-default-browser-check',
+  '--no-pings',
+];
+
 type Env = Readonly<Record<string, string | undefined>>;
 
 /** Places where a Chromium usually is, the likeliest first. */
@@ -54,11 +68,17 @@ async function bundledPath(): Promise<string | null> {
   }
 }
 
-export async function findChromium(env: Env = process.env): Promise<Chromium | null> {
+/** The one that PLAINWARMTH_CHROMIUM names, or an installed one. */
+export function findInstalled(env: Env = process.env): string | null {
   const named = env.PLAINWARMTH_CHROMIUM;
-  if (named !== undefined && named !== '') return existsSync(named) ? { path: named, bundled: false } : null;
-  const installed = usualPlaces(process.platform, env).find((path) => existsSync(path));
-  if (installed !== undefined) return { path: installed, bundled: false };
+  if (named !== undefined && named !== '') return existsSync(named) ? named : null;
+  return usualPlaces(process.platform, env).find((path) => existsSync(path)) ?? null;
+}
+
+export async function findChromium(env: Env = process.env): Promise<Chromium | null> {
+  const installed = findInstalled(env);
+  if (installed !== null) return { path: installed, bundled: false };
+  if (env.PLAINWARMTH_CHROMIUM) return null;
   const bundled = await bundledPath();
   return bundled === null ? null : { path: bundled, bundled: true };
 }

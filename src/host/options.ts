@@ -10,16 +10,21 @@ export interface HostOptions {
   /** null takes the system's usual place. */
   readonly dataFolder: string | null;
   readonly browser: boolean;
+  /** As an installed program: a window of its own, messages in it and in a log. */
+  readonly window: boolean;
   readonly sample: string | null;
   readonly help: boolean;
 }
 
-export const USAGE = `npm start -- [options]
-  --browser     use the browser, even where the desktop window could be had
+export const USAGE = `plainwarmth [options]       (in the project's folder: npm start -- [options])
+  --browser     use the default browser instead of a window of its own
   --port N      port of the loopback host, from 1024 to 65535 (default: any free one)
   --no-open     print the address and open no browser
   --data DIR    folder of the data (default: the system's usual place)
-  --help        this text`;
+  --help        this text
+The installed program also knows:
+  plainwarmth reckon FILE …   reckon without a window; plainwarmth reckon --help says more
+  plainwarmth quit            end the running Plainwarmth once its work is done`;
 
 /** npm starts scripts in the project's folder and says here where the person stood. */
 const fromHere = (path: string): string => resolve(process.env.INIT_CWD ?? '.', path);
@@ -27,20 +32,25 @@ const fromHere = (path: string): string => resolve(process.env.INIT_CWD ?? '.', 
 const refuse = (message: string, remedy: string) =>
   new DeskError({ code: 'bad-option', message, where: 'the command line', remedy });
 
+function parse(args: readonly string[]) {
+  return parseArgs({
+    args: [...args],
+    options: {
+      port: { type: 'string' },
+      'no-open': { type: 'boolean' },
+      data: { type: 'string' },
+      browser: { type: 'boolean' },
+      window: { type: 'boolean' },
+      sample: { type: 'string' },
+      help: { type: 'boolean' },
+    },
+  }).values;
+}
+
 export function readOptions(args: readonly string[]): HostOptions {
-  let values: { port?: string; 'no-open'?: boolean; data?: string; browser?: boolean; sample?: string; help?: boolean };
+  let values: ReturnType<typeof parse>;
   try {
-    values = parseArgs({
-      args: [...args],
-      options: {
-        port: { type: 'string' },
-        'no-open': { type: 'boolean' },
-        data: { type: 'string' },
-        browser: { type: 'boolean' },
-        sample: { type: 'string' },
-        help: { type: 'boolean' },
-      },
-    }).values;
+    values = parse(args);
   } catch (error) {
     throw refuse(`${(error as Error).message}`, USAGE);
   }
@@ -53,6 +63,7 @@ export function readOptions(args: readonly string[]): HostOptions {
     open: !values['no-open'],
     dataFolder: values.data === undefined ? null : fromHere(values.data),
     browser: values.browser ?? false,
+    window: values.window ?? false,
     sample: values.sample === undefined ? null : fromHere(values.sample),
     help: values.help ?? false,
   };

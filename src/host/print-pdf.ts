@@ -4,7 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { openChromium } from './chromium-pipe.ts';
-import { type Chromium, findChromium } from './find-chromium.ts';
+import { type Chromium, findChromium, QUIET_FLAGS } from './find-chromium.ts';
 import { settlePdf } from './settle-pdf.ts';
 
 const TIME_OUT_MS = 60_000;
@@ -13,16 +13,7 @@ const FLAGS = [
   '--headless',
   '--disable-gpu',
   '--disable-dev-shm-usage',
-  '--disable-background-networking',
-  '--disable-component-update',
-  '--disable-default-apps',
-  '--disable-domain-reliability',
-  '--disable-extensions',
-  '--disable-sync',
-  '--disable-breakpad',
-  '--no-first-run',
-  '--no-default-browser-check',
-  '--no-pings',
+  ...QUIET_FLAGS,
   '--host-resolver-rules=MAP * ~NOTFOUND',
   '--hide-scrollbars',
   '--font-render-hinting=none',

@@ -18,7 +18,7 @@ export interface ReckonOptions {
   readonly language: Language;
 }
 
-export const RECKON_USAGE = `npm run reckon -- FILE [options]
+export const RECKON_USAGE = `plainwarmth reckon FILE [options]   (in the project's folder: npm run reckon -- FILE [options])
   FILE          a household file (JSON), with its raw files beside it
   --json        the whole reckoning as JSON
   --check       hold the bill in the file against the promise in the file

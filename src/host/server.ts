@@ -4,10 +4,13 @@
  */
 import { createServer, type IncomingMessage, type ServerResponse } from 'node:http';
 import type { AddressInfo } from 'node:net';
+import type { Duplex } from 'node:stream';
 import { DeskError, type DeskRefusal } from '../desk/contract.ts';
 import { toRefusal } from '../desk/refusal.ts';
 import type { DeskLink } from './desk-link.ts';
-import { makeToken, refuseStranger, refuseToken } from './guard.ts';
+import { type Door, makeDoor, refuseStranger, refuseToken } from './guard.ts';
+import { refuseLine, takeLine, tokenOfLine } from './page-line.ts';
+import type { Presence } from './presence.ts';
 import { discardRest, readInput } from './request-body.ts';
 import { readWebFile, SECURITY_HEADERS } from './web-files.ts';
 
@@ -16,6 +19,8 @@ export interface LoopbackOptions {
   readonly webFolder: string;
   /** 0 takes any free port. */
   readonly port: number;
+  /** Hears of pages and of work. */
+  readonly presence: Presence;
 }
 
 export interface LoopbackHost {
@@ -23,6 +28,9 @@ export interface LoopbackHost {
   readonly token: string;
   /** The address to open; the token stands behind the #, where no log and no other page sees it. */
   readonly address: string;
+  /** An address that lets in one page, once, within a minute: fit for a command line, which others can read. */
+  makePageAddress(): string;
+  /** Lets work that is under way come to its end. */
   close(): Promise<void>;
 }
 
@@ -47,7 +55,7 @@ async function sendFile(request: IncomingMessage, response: ServerResponse, fold
 async function answerCall(
   request: IncomingMessage,
   response: ServerResponse,
-  desk: LoopbackOptions['desk'],
+  { desk, presence }: LoopbackOptions,
   name: string,
 ) {
   const stopped = new AbortController();
@@ -65,37 +73,68 @@ async function answerCall(
   }
   response.writeHead(200, LINES);
   try {
-    const result = await desk.call(name, input, {
-      signal: stopped.signal,
-      onProgress: (progress) => void response.write(line({ progress })),
-    });
+    const result = await presence.work(
+      desk.call(name, input, {
+        signal: stopped.signal,
+        onProgress: (progress) => void response.write(line({ progress })),
+      }),
+    );
     response.end(line({ result }));
   } catch (error) {
     if (!stopped.signal.aborted) response.end(line({ refusal: toRefusal(error) }));
   }
 }
 
-export async function startLoopback({ desk, webFolder, port }: LoopbackOptions): Promise<LoopbackHost> {
-  const token = makeToken();
+/** A page that was opened with a code asks for its token; another program asks for a code by the host's own token. */
+function answerDoor(request: IncomingMessage, response: ServerResponse, door: Door): void {
+  const token = door.takeCode(String(request.headers['x-plainwarmth-code'] ?? ''));
+  if (token !== undefined) {
+    response.writeHead(200, LINES);
+    response.end(line({ result: { token } }));
+    return;
+  }
+  const stranger = refuseToken(request, door);
+  if (stranger) {
+    refuse(response, 403, stranger);
+    return;
+  }
+  response.writeHead(200, LINES);
+  response.end(line({ result: { code: door.makeCode() } }));
+}
+
+export async function startLoopback(options: LoopbackOptions): Promise<LoopbackHost> {
+  const { webFolder, port, presence } = options;
+  const door = makeDoor();
   let ownPort = port;
 
   async function answer(request: IncomingMessage, response: ServerResponse): Promise<void> {
     const path = (request.url ?? '/').replace(/[?#].*$/s, '');
     const stranger = refuseStranger(request, ownPort);
     if (stranger) return refuse(response, 403, stranger);
-    if (!path.startsWith('/call/')) return sendFile(request, response, webFolder, path);
+    if (!path.startsWith('/call/') && path !== '/door') return sendFile(request, response, webFolder, path);
     if (request.method !== 'POST') {
       return refuse(response, 405, { code: 'bad-method', message: 'Calls are made by POST.' });
     }
-    const noToken = refuseToken(request, token);
+    if (path === '/door') return answerDoor(request, response, door);
+    const noToken = refuseToken(request, door);
     if (noToken) return refuse(response, 403, noToken);
-    return answerCall(request, response, desk, path.slice('/call/'.length));
+    return answerCall(request, response, options, path.slice('/call/'.length));
   }
 
   const server = createServer((request, response) => {
     answer(request, response).catch((error: unknown) => {
       console.error(error);
       response.destroy();
+    });
+  });
+  const lines = new Set<Duplex>();
+  server.on('upgrade', (request, socket) => {
+    if (refuseStranger(request, ownPort) || !door.fits(tokenOfLine(request))) return refuseLine(socket);
+    const leave = presence.enter();
+    lines.add(socket);
+    takeLine(request, socket, () => {
+      lines.delete(socket);
+      leave();
     });
   });
   await new Promise<void>((resolve, reject) => {
@@ -114,13 +153,18 @@ export async function startLoopback({ desk, webFolder, port }: LoopbackOptions):
     server.listen(port, '127.0.0.1', resolve);
   });
   ownPort = (server.address() as AddressInfo).port;
+  const page = `http://127.0.0.1:${ownPort}/`;
   return {
     port: ownPort,
-    token,
-    address: `http://127.0.0.1:${ownPort}/#token=${token}`,
-    close() {
+    token: door.token,
+    address: `${page}#token=${door.token}`,
+    makePageAddress: () => `${page}#code=${door.makeCode()}`,
+    async close() {
+      const closed = new Promise<void>((resolve) => server.close(() => resolve()));
+      await presence.settled();
       server.closeAllConnections();
-      return new Promise((resolve) => server.close(() => resolve()));
+      for (const socket of lines) socket.destroy();
+      await closed;
     },
   };
 }

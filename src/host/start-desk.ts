@@ -12,12 +12,14 @@ export interface DeskStart {
   readonly sample: string | null;
   /** The host's own printer; without it the thread looks for a Chromium itself. */
   readonly printPdf?: PrintPdf;
+  /** The window asks that the program end. */
+  readonly onQuit: () => void;
 }
 
 /** Room for short-lived rows of a file; with V8's own choice an import of 16 MB takes 100 MB more, and no less time. */
 const YOUNG_MEMORY_MB = 48;
 
-export function startDesk({ workerFile, printPdf, ...start }: DeskStart): DeskLink {
+export function startDesk({ workerFile, printPdf, onQuit, ...start }: DeskStart): DeskLink {
   const { port1: stops, port2 } = new MessageChannel();
   const workerData: DeskWorkerData = { ...start, stops: port2 };
   const worker = new Worker(workerFile, {
@@ -28,6 +30,7 @@ export function startDesk({ workerFile, printPdf, ...start }: DeskStart): DeskLi
   const link = linkDesk({
     port: worker,
     stops,
+    onQuit,
     ...(printPdf ? { printPdf } : {}),
     onFailure: (detail) => console.error(detail),
   });

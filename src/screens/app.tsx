@@ -4,6 +4,7 @@ import type { Output, Settings } from '../desk/contract.ts';
 import { catalogueOf } from '../words/catalogues.ts';
 import { say, speak } from '../words/say.ts';
 import { call } from './desk.ts';
+import { HelpScreen } from './help/help-screen.tsx';
 import { HouseholdScreen } from './household-screen.tsx';
 import { ListScreen } from './list/list-screen.tsx';
 import { SettingsScreen } from './settings/settings-screen.tsx';
@@ -72,6 +73,7 @@ export function App() {
   if (route.screen === 'settings') {
     return <SettingsScreen app={begun.app} settings={begun.settings} onKept={keepSettings} />;
   }
+  if (route.screen === 'help') return <HelpScreen app={begun.app} />;
   if (route.screen === 'household') {
     return (
       <HouseholdScreen

@@ -6,7 +6,8 @@ import { say } from '../words/say.ts';
 export interface HttpDesk {
   /** "http://127.0.0.1:4180", without a slash at the end. */
   readonly base: string;
-  readonly token: string;
+  /** A promise of it where a page is still asking for its own; where that is refused, so is each call. */
+  readonly token: string | Promise<string>;
   readonly fetch?: typeof fetch;
 }
 
@@ -19,7 +20,7 @@ interface Line {
 const gone = (): DeskRefusal => ({
   code: 'host-gone',
   message: say('Plainwarmth does not answer any more; it was probably closed.'),
-  remedy: say('Start it again with npm start and open the address that it prints. What was saved before is safe.'),
+  remedy: say('Start Plainwarmth again. What was saved before is safe.'),
 });
 
 /** The answer's lines as they come in. */
@@ -55,6 +56,19 @@ function bodyOf(name: string, input: unknown): { body: BodyInit; headers: Record
 
 const isAbort = (error: unknown) => error instanceof DOMException && error.name === 'AbortError';
 
+/** The one line of an answer that brings no progress. */
+async function onlyLine(response: Response): Promise<unknown> {
+  const { result, refusal } = JSON.parse(await response.text()) as Line;
+  if (refusal) throw new DeskError(refusal);
+  return result;
+}
+
+/** The page's own token, for the code that its address brought; the code is worth nothing afterwards. */
+export async function takeTokenFor(base: string, code: string): Promise<string> {
+  const response = await fetch(`${base}/door`, { method: 'POST', headers: { 'X-Plainwarmth-Code': code } });
+  return ((await onlyLine(response)) as { token: string }).token;
+}
+
 export function callOverHttp(desk: HttpDesk): Call {
   const send = desk.fetch ?? ((url: string, init?: RequestInit) => fetch(url, init));
 
@@ -64,7 +78,7 @@ export function callOverHttp(desk: HttpDesk): Call {
       const response = await send(`${desk.base}/call/${name}`, {
         method: 'POST',
         body,
-        headers: { ...headers, 'X-Plainwarmth-Token': desk.token },
+        headers: { ...headers, 'X-Plainwarmth-Token': await desk.token },
         ...(options.signal ? { signal: options.signal } : {}),
       });
       for await (const line of linesOf(response.body!)) {

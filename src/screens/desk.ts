@@ -4,7 +4,8 @@
  */
 import type { Bridge, Call, FileOut, MenuCommand } from '../desk/contract.ts';
 import { callOverBridge } from './desk-bridge.ts';
-import { callOverHttp } from './desk-http.ts';
+import { callOverHttp, takeTokenFor } from './desk-http.ts';
+import { holdLine } from './hold-line.ts';
 
 declare global {
   interface Window {
@@ -15,23 +16,27 @@ declare global {
 const TOKEN = 'plainwarmth token';
 
 /**
- * The host's token for this start comes after the # of the first address, which no server and no log sees;
- * it moves to the tab's own storage so that the # is free for the screens and a reload still works.
+ * The host's token for this page. It comes after the # of the first address, which no server and no log sees, either
+ * itself or as a code for it; it moves to the tab's own storage so that the # is free for the screens and a reload works.
  */
-function takeToken(): string {
-  const found = /[#&]token=([\w-]+)/.exec(window.location.hash)?.[1];
-  if (found) {
-    window.sessionStorage.setItem(TOKEN, found);
-    window.history.replaceState(null, '', window.location.pathname);
-  }
-  return found ?? window.sessionStorage.getItem(TOKEN) ?? '';
+async function takeToken(): Promise<string> {
+  const [, kind, given = ''] = /[#&](token|code)=([\w-]+)/.exec(window.location.hash) ?? [];
+  if (kind === undefined) return window.sessionStorage.getItem(TOKEN) ?? '';
+  window.history.replaceState(null, '', window.location.pathname);
+  const token = kind === 'token' ? given : await takeTokenFor(window.location.origin, given);
+  window.sessionStorage.setItem(TOKEN, token);
+  return token;
+}
+
+function callHost(): Call {
+  const token = takeToken();
+  token.then(holdLine, () => undefined);
+  return callOverHttp({ base: window.location.origin, token });
 }
 
 const bridge = window.plainwarmth;
 
-export const call: Call = bridge
-  ? callOverBridge(bridge)
-  : callOverHttp({ base: window.location.origin, token: takeToken() });
+export const call: Call = bridge ? callOverBridge(bridge) : callHost();
 
 /** Hands a file to the person: a save dialog in the shell, a download in a browser. False when they thought better of it. */
 export async function saveFile(file: FileOut): Promise<boolean> {

@@ -10,11 +10,12 @@ export type Stage = (typeof STAGES)[number];
 export type Route =
   | { readonly screen: 'list' }
   | { readonly screen: 'settings' }
+  | { readonly screen: 'help' }
   | { readonly screen: 'household'; readonly id: string; readonly stage: Stage };
 
 export function parseRoute(hash: string): Route {
   const [screen, id, stage] = hash.replace(/^#?\/?/, '').split('/');
-  if (screen === 'settings') return { screen: 'settings' };
+  if (screen === 'settings' || screen === 'help') return { screen };
   if (screen === 'household' && id) {
     const known = STAGES.find((name) => name === stage);
     return { screen: 'household', id: decodeURIComponent(id), stage: known ?? 'evidence' };
@@ -24,5 +25,5 @@ export function parseRoute(hash: string): Route {
 
 export function formatRoute(route: Route): string {
   if (route.screen === 'household') return `#/household/${encodeURIComponent(route.id)}/${route.stage}`;
-  return route.screen === 'settings' ? '#/settings' : '#/';
+  return route.screen === 'list' ? '#/' : `#/${route.screen}`;
 }

@@ -27,6 +27,7 @@ function openDesk(folder: string) {
     printPdf: null,
     host: 'loopback',
     dataFolder: folder,
+    quit: () => undefined,
   });
   return { store, desk };
 }

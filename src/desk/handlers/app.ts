@@ -4,21 +4,26 @@ import { Settings } from '../contract.ts';
 import { settleLogo } from '../logo.ts';
 import type { DeskContext, Handlers } from '../ports.ts';
 import { readSettings } from '../settings.ts';
-import { VERSION } from '../version.ts';
+import { VERSION, VERSION_DATE } from '../version.ts';
 
 export function appHandlers({
   ports,
   store,
-}: DeskContext): Pick<Handlers, 'app.read' | 'data.backup' | 'settings.read' | 'settings.write'> {
+}: DeskContext): Pick<Handlers, 'app.read' | 'app.quit' | 'data.backup' | 'settings.read' | 'settings.write'> {
   return {
     'app.read': () => ({
       version: VERSION,
+      versionDate: VERSION_DATE,
       modelVersion: MODEL_VERSION,
       host: ports.host,
       today: ports.today(),
       dataFolder: ports.dataFolder,
       ...(ports.notice === undefined ? {} : { notice: ports.notice }),
     }),
+    'app.quit'() {
+      ports.quit();
+      return {};
+    },
     async 'data.backup'() {
       const stamp = ports.now().slice(0, 19).replaceAll(':', '-');
       const path = join(ports.dataFolder, `plainwarmth-copy-${stamp}.sqlite`);

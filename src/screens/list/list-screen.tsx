@@ -20,6 +20,7 @@ export function ListScreen(props: {
       <header className="list-head">
         <p className="mark voice">Plainwarmth</p>
         <a href="#/settings">{say('Settings')}</a>
+        <a href="#/help">{say('Help')}</a>
       </header>
       <main className="list-page">
         <h1 className="voice">

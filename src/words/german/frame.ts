@@ -7,8 +7,8 @@ export const FRAME: Catalogue = {
   'Opening …': 'Wird geöffnet …',
   'Plainwarmth does not answer any more; it was probably closed.':
     'Plainwarmth antwortet nicht mehr; es wurde wohl geschlossen.',
-  'Start it again with npm start and open the address that it prints. What was saved before is safe.':
-    'Starten Sie es wieder mit npm start und öffnen Sie die Adresse, die dort steht. Was gespeichert war, ist sicher.',
+  'Start Plainwarmth again. What was saved before is safe.':
+    'Starten Sie Plainwarmth wieder. Was gespeichert war, ist sicher.',
   'Skip to the page': 'Zum Inhalt springen',
   'We could not reckon {name}.': 'Wir konnten {name} nicht berechnen.',
   'What is kept is safe. Our own fault was: {failure}':
@@ -62,6 +62,23 @@ export const FRAME: Catalogue = {
   'Give the home a name, such as the house or the family.': 'Geben Sie dem Haus einen Namen, etwa den der Familie.',
   'Name of the home': 'Name des Hauses',
   'Make it': 'Anlegen',
+  // Help
+  Help: 'Hilfe',
+  'Plainwarmth, version {version} of {date}': 'Plainwarmth, Version {version} vom {date}',
+  'A newer version': 'Eine neuere Version',
+  'Plainwarmth looks for no newer version by itself, since it uses no network. Install the newer one over this one: what you keep stays. If its form has to change, a copy is made first, and you are told where it lies.':
+    'Plainwarmth sucht nicht selbst nach einer neueren Version, denn es nutzt kein Netz. Installieren Sie die neuere über diese: Was Sie aufbewahren, bleibt. Muss sich die Form ändern, wird vorher eine Kopie gemacht, und Sie erfahren, wo sie liegt.',
+  'Where it lies': 'Wo es liegt',
+  'All you keep': 'Alles, was Sie aufbewahren',
+  'Messages of the program': 'Meldungen des Programms',
+  'plainwarmth.log, in the same folder': 'plainwarmth.log, im selben Ordner',
+  'Ending it': 'Beenden',
+  'When its last window has been closed for five minutes, Plainwarmth ends by itself.':
+    'Ist das letzte Fenster fünf Minuten geschlossen, endet Plainwarmth von selbst.',
+  'Quit Plainwarmth': 'Plainwarmth beenden',
+  'Plainwarmth has ended.': 'Plainwarmth ist beendet.',
+  'All is kept. You can close this window.': 'Alles ist gespeichert. Sie können dieses Fenster schließen.',
+  'It could not be ended. {reason}': 'Es ließ sich nicht beenden. {reason}',
   // Settings
   'The file cannot be read.': 'Die Datei lässt sich nicht lesen.',
   'This logo cannot be painted; the file may be cut off.':

@@ -215,7 +215,7 @@ describe('what is refused, with exit code 2', () => {
       says: ['gas.csv', 'does not lie beside it'],
     },
     { name: 'no bill to check', file: HOUSEHOLD, args: ['--check'], says: ['holds no bill to check'] },
-    { name: 'an option that does not exist', file: HOUSEHOLD, args: ['--jsn'], says: ['--jsn', 'npm run reckon'] },
+    { name: 'an option that does not exist', file: HOUSEHOLD, args: ['--jsn'], says: ['--jsn', 'plainwarmth reckon'] },
   ];
   test.each(CASES)('$name', async ({ file, args = [], says }) => {
     const { code, out, err } = await run(write(file), ...args);

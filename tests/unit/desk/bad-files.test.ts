@@ -23,7 +23,7 @@ beforeAll(async () => {
   store = openSqliteStore(join(folder, 'store.sqlite'));
   let last = 0;
   const ports = { store, today: () => TODAY, now: () => NOW, newId: () => `id-${++last}`, printPdf: null };
-  desk = createDesk({ ...ports, host: 'loopback', dataFolder: folder });
+  desk = createDesk({ ...ports, host: 'loopback', dataFolder: folder, quit: () => undefined });
   householdId = ((await desk.handle('household.create', { name: 'Larch Rise' }, {})) as OpenHousehold).household.id;
   await bring('good.csv', bytesOf(rows(40, () => '0.4')));
 });

@@ -83,6 +83,10 @@ export function contractSuite(name: string, open: () => Promise<OpenedClient>): 
       expect(await call('app.read', {})).toMatchObject({ today: TODAY, version: expect.any(String) });
     });
 
+    test('the program is asked to end', async () => {
+      expect(await call('app.quit', {})).toEqual({});
+    });
+
     test('the database is copied on demand; a second copy of the same second is refused, not written over', async () => {
       const { path } = await call('data.backup', {});
       expect(path).toMatch(/plainwarmth-copy-2026-11-25T10-00-00\.sqlite$/);

@@ -31,6 +31,7 @@ export function openDesk(patch: Partial<DeskPorts> = {}): OpenedDesk {
     printPdf: async (html) => printedAs(html),
     host: 'loopback',
     dataFolder,
+    quit: () => undefined,
     ...patch,
   };
   return { desk: createDesk(ports), store, ports };

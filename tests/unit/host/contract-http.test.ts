@@ -1,3 +1,4 @@
+import { watchPresence } from '../../../src/host/presence.ts';
 import { startLoopback } from '../../../src/host/server.ts';
 import { callOverHttp } from '../../../src/screens/desk-http.ts';
 import { contractSuite } from '../desk/contract-suite.ts';
@@ -7,7 +8,12 @@ import { linkHere } from './link-here.ts';
 contractSuite('the contract, over the loopback host', async () => {
   const { desk, store } = openDesk();
   const link = linkHere({ desk, close: () => store.close() });
-  const host = await startLoopback({ desk: link, webFolder: '/nowhere', port: 0 });
+  const host = await startLoopback({
+    desk: link,
+    webFolder: '/nowhere',
+    port: 0,
+    presence: watchPresence(null, () => undefined),
+  });
   return {
     call: callOverHttp({ base: `http://127.0.0.1:${host.port}`, token: host.token }),
     async close() {

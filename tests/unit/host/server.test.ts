@@ -5,10 +5,16 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { DeskError } from '../../../src/desk/contract.ts';
+import { makeDoor } from '../../../src/host/guard.ts';
+import { watchPresence } from '../../../src/host/presence.ts';
 import { type LoopbackHost, startLoopback } from '../../../src/host/server.ts';
-import { callOverHttp } from '../../../src/screens/desk-http.ts';
+import { callOverHttp, takeTokenFor } from '../../../src/screens/desk-http.ts';
 
 let folder: string;
+let ends = 0;
+const presence = watchPresence(50, () => {
+  ends += 1;
+});
 let host: LoopbackHost;
 const calls: { name: string; input: unknown; signal: AbortSignal | undefined }[] = [];
 
@@ -21,6 +27,7 @@ beforeAll(async () => {
   host = await startLoopback({
     webFolder: join(folder, 'web'),
     port: 0,
+    presence,
     desk: {
       async call(name, input, { signal, onProgress } = {}) {
         calls.push({ name, input, signal });
@@ -111,6 +118,54 @@ describe('who may speak to the loopback host', () => {
     const headers = { ...withToken(), Origin: `http://127.0.0.1:${host.port}`, 'Sec-Fetch-Site': 'same-origin' };
     const answer = await ask({ path: '/call/app.read', method: 'POST', headers, body: '{}' });
     expect(answer.text).toBe('{"progress":0.5}\n{"result":{"name":"app.read"}}\n');
+  });
+});
+
+describe('a page that is opened from a command line', () => {
+  const base = () => `http://127.0.0.1:${host.port}`;
+  const codeOf = (address: string) => /#code=([\w-]+)$/.exec(address)![1]!;
+  const read = (token: string) =>
+    ask({ path: '/call/app.read', method: 'POST', headers: { 'X-Plainwarmth-Token': token }, body: '{}' });
+
+  test('its code lets it in once, with a token of its own that stands in no address', async () => {
+    const address = host.makePageAddress();
+    expect(address).not.toContain(host.token);
+    const token = await takeTokenFor(base(), codeOf(address));
+    expect(token).not.toBe(host.token);
+    expect((await read(token)).status).toBe(200);
+  });
+
+  test('where a second comes with the same code, neither is let in any more', async () => {
+    const code = codeOf(host.makePageAddress());
+    const token = await takeTokenFor(base(), code);
+    await expect(takeTokenFor(base(), code)).rejects.toMatchObject({ code: 'no-token' });
+    expect((await read(token)).status).toBe(403);
+  });
+
+  test.each(['', 'guessed'])('the code “%s” is refused', async (code) => {
+    await expect(takeTokenFor(base(), code)).rejects.toMatchObject({ code: 'no-token' });
+  });
+
+  test('a code lasts a minute', () => {
+    let now = 0;
+    const door = makeDoor(() => now);
+    const [early, late] = [door.makeCode(), door.makeCode()];
+    now = 59_000;
+    expect(door.takeCode(early)).toEqual(expect.any(String));
+    now = 61_000;
+    expect(door.takeCode(late)).toBeUndefined();
+  });
+
+  test('while it holds its line the host is wanted; a line without the token is refused', async () => {
+    const stranger = new WebSocket(`ws://127.0.0.1:${host.port}/`, ['x']);
+    await new Promise((refused) => stranger.addEventListener('error', refused, { once: true }));
+    const line = new WebSocket(`ws://127.0.0.1:${host.port}/`, [host.token]);
+    await new Promise((opened) => line.addEventListener('open', opened, { once: true }));
+    const before = ends;
+    await new Promise((later) => setTimeout(later, 200));
+    expect(ends).toBe(before);
+    line.close();
+    await expect.poll(() => ends).toBe(before + 1);
   });
 });
 
@@ -206,7 +261,7 @@ describe('calls', () => {
   });
 
   test('a port that is taken is said to be taken', async () => {
-    const second = startLoopback({ desk: { call: async () => null }, webFolder: folder, port: host.port });
+    const second = startLoopback({ desk: { call: async () => null }, webFolder: folder, port: host.port, presence });
     await expect(second).rejects.toMatchObject({ code: 'port-taken', where: '--port' });
   });
 });

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { defaultDataFolder } from '../../../src/host/data-folder.ts';
+import { defaultDataFolder, windowFolder } from '../../../src/host/data-folder.ts';
 import { localToday } from '../../../src/host/local-today.ts';
 import { hasDisplay, openerOf } from '../../../src/host/open-browser.ts';
 import { describeOpening } from '../../../src/host/opening-notice.ts';
@@ -32,6 +32,20 @@ test.each([
 });
 
 test.each([
+  { platform: 'linux' as const, env: {}, home: '/home/a', folder: '/home/a/.cache/plainwarmth/window' },
+  { platform: 'linux' as const, env: { XDG_CACHE_HOME: '/c' }, home: '/home/a', folder: '/c/plainwarmth/window' },
+  { platform: 'darwin' as const, env: {}, home: '/Users/a', folder: '/Users/a/Library/Caches/Plainwarmth/window' },
+  {
+    platform: 'win32' as const,
+    env: { LOCALAPPDATA: 'C:\\L', APPDATA: 'C:\\R' },
+    home: 'C:\\Users\\a',
+    folder: 'C:\\L\\Plainwarmth\\window',
+  },
+])('the window on $platform keeps its own things in $folder', ({ folder, ...surroundings }) => {
+  expect(windowFolder(surroundings)).toBe(folder);
+});
+
+test.each([
   { platform: 'linux' as const, env: {}, display: false },
   { platform: 'linux' as const, env: { DISPLAY: ':0' }, display: true },
   { platform: 'linux' as const, env: { WAYLAND_DISPLAY: 'wayland-0' }, display: true },
@@ -53,7 +67,8 @@ test.each([
 test.each([
   { args: [], options: { port: 0, open: true, dataFolder: null, browser: false } },
   { args: ['--port', '4180', '--no-open', '--data', '/d'], options: { port: 4180, open: false, dataFolder: '/d' } },
-  { args: ['--browser', '--sample', '/s'], options: { browser: true, sample: '/s' } },
+  { args: ['--browser', '--sample', '/s'], options: { browser: true, window: false, sample: '/s' } },
+  { args: ['--window'], options: { window: true } },
 ])('$args', ({ args, options }) => {
   expect(readOptions(args)).toMatchObject(options);
 });

@@ -6,6 +6,7 @@ import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { type Call, DeskError } from '../../../src/desk/contract.ts';
 import type { DeskLink } from '../../../src/host/desk-link.ts';
+import { watchPresence } from '../../../src/host/presence.ts';
 import { type LoopbackHost, startLoopback } from '../../../src/host/server.ts';
 import { startDesk } from '../../../src/host/start-desk.ts';
 import { callOverHttp } from '../../../src/screens/desk-http.ts';
@@ -22,9 +23,15 @@ let householdId: string;
 beforeAll(async () => {
   worker = await buildWorker();
   folder = mkdtempSync(join(tmpdir(), 'plainwarmth-worker-'));
-  desk = startDesk({ workerFile: worker.workerFile, host: 'loopback', dataFolder: folder, sample: null });
+  desk = startDesk({
+    workerFile: worker.workerFile,
+    host: 'loopback',
+    dataFolder: folder,
+    sample: null,
+    onQuit: () => undefined,
+  });
   await desk.ready;
-  host = await startLoopback({ desk, webFolder: folder, port: 0 });
+  host = await startLoopback({ desk, webFolder: folder, port: 0, presence: watchPresence(null, () => undefined) });
   call = callOverHttp({ base: `http://127.0.0.1:${host.port}`, token: host.token });
   householdId = (await call('household.create', { name: 'Larch Rise' })).household.id;
 }, 60_000);

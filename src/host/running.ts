@@ -1,0 +1,75 @@
+/**
+ * One instance: the running host leaves a note beside the data, readable by its owner only, and a second start asks the
+ * host named there for a page instead of starting another. The lock on the database decides; the note only says where.
+ */
+import { readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { setTimeout as wait } from 'node:timers/promises';
+import { z } from 'zod';
+
+const Note = z.object({ port: z.int(), token: z.string() });
+type Note = z.infer<typeof Note>;
+
+const notePath = (dataFolder: string) => join(dataFolder, 'running.json');
+const ANSWER_MS = 3000;
+const STEP_MS = 250;
+
+export function noteRunning(dataFolder: string, { port, token }: Note): void {
+  // Made anew: the mode of a file that is there already would stay.
+  forgetRunning(dataFolder);
+  writeFileSync(notePath(dataFolder), JSON.stringify({ port, token }), { mode: 0o600 });
+}
+
+export function forgetRunning(dataFolder: string): void {
+  rmSync(notePath(dataFolder), { force: true });
+}
+
+function readNote(dataFolder: string): Note | undefined {
+  try {
+    return Note.parse(JSON.parse(readFileSync(notePath(dataFolder), 'utf8')));
+  } catch {
+    return undefined;
+  }
+}
+
+/** What the running host answers to a request at `path`, or undefined where none runs. */
+async function ask(dataFolder: string, path: string): Promise<{ base: string; result: unknown } | undefined> {
+  const note = readNote(dataFolder);
+  if (!note) return undefined;
+  const base = `http://127.0.0.1:${note.port}`;
+  try {
+    const response = await fetch(`${base}${path}`, {
+      method: 'POST',
+      headers: { 'Content-Type': 'application/json', 'X-Plainwarmth-Token': note.token },
+      body: '{}',
+      signal: AbortSignal.timeout(ANSWER_MS),
+    });
+    const { result } = JSON.parse(await response.text()) as { result?: unknown };
+    return result === undefined ? undefined : { base, result };
+  } catch {
+    // Nobody there, or another program has the port by now.
+    return undefined;
+  }
+}
+
+const Code = z.object({ code: z.string() });
+
+/** An address that opens one page of the host running on this folder; waits up to `patienceMs` for one that is just starting. */
+export async function pageOfRunning(dataFolder: string, patienceMs = 0): Promise<string | undefined> {
+  const until = Date.now() + patienceMs;
+  for (;;) {
+    const answer = await ask(dataFolder, '/door');
+    const parsed = Code.safeParse(answer?.result);
+    if (answer && parsed.success) return `${answer.base}/#code=${parsed.data.code}`;
+    if (Date.now() >= until) return undefined;
+    await wait(STEP_MS);
+  }
+}
+
+/** Ends the host running on this folder once its work is done. False where none runs. */
+export async function quitRunning(dataFolder: string): Promise<boolean> {
+  if (!(await ask(dataFolder, '/call/app.quit'))) return false;
+  // The note goes last of all, so that whoever waits for it finds the data closed.
+  while (readNote(dataFolder) && (await ask(dataFolder, '/door'))) await wait(STEP_MS);
+  return true;
+}
