@@ -27,7 +27,7 @@ function quarter(
   return [row('electricity', electricity), row('gas', gas)];
 }
 
-/** One relative standard deviation of next year's oil price; `oilSpread` in the model works it out from these rows. */
+/** One relative standard deviation of next year's oil price: of the yearly means below from 2022 on, year over year. */
 const OIL_SPREAD = 0.17;
 
 function oil(

@@ -1,8 +1,7 @@
 /** How sure we are, counted both ways, and what the answer hangs on. */
-import type { Appraisal, Versus } from '../model/shapes/appraisal.ts';
+import type { Appraisal } from '../model/shapes/appraisal.ts';
 import { capitalised, listed, spokenPounds } from './numbers.ts';
 import { phrase, say } from './say.ts';
-import { systemInSentence } from './systems.ts';
 
 export interface Futures {
   readonly all: number;
@@ -43,12 +42,6 @@ export function futuresSentence(savingsPence: readonly number[]): string {
           { less, all, more },
         );
   return `${first}${rest}`;
-}
-
-/** The futures, with what the heat pump is held against. */
-export function sureSentence(versus: Pick<Versus, 'against' | 'twenty'>, kind: string): string {
-  const other = systemInSentence(versus.against, kind);
-  return `${futuresSentence(versus.twenty)} ${say('That is against {other}.', { other })}`;
 }
 
 export function dotsSentence(): string {

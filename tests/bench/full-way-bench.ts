@@ -3,7 +3,6 @@ import { appraise } from '../../src/model/appraise.ts';
 import { estimateDemand } from '../../src/model/demand/estimate-demand.ts';
 import { runYear } from '../../src/model/heat-pump/full/run-year.ts';
 import { settleFull } from '../../src/model/heat-pump/full/settle.ts';
-import { sweepEmitters } from '../../src/model/heat-pump/full/sweep.ts';
 import type { Household } from '../../src/model/shapes/household.ts';
 import { typicalYear } from '../../src/model/year/typical-year.ts';
 import { reference } from '../../src/reference/index.ts';
@@ -47,11 +46,6 @@ export function fullWayBench(
       value: median(() => whole(10_000, 35 + (flowC++ % 20))),
       unit: 'ms',
       aim: 16,
-    },
-    {
-      what: 'factor and electricity against flow temperature, radiators and floor: 14 years of half-hours',
-      value: median(() => sweepEmitters(input).floor[0]!.electricityKWh),
-      unit: 'ms',
     },
   ];
 }

@@ -1,15 +1,44 @@
+/** The years to come against textbook cases, on the very paths that the product walks. */
 import { describe, expect, test } from 'vitest';
-import {
-  annuityFactor,
-  discountedPayback,
-  equivalentAnnual,
-  netPresentValue,
-  presentWorth,
-  presentWorthOfGrowing,
-  simplePayback,
-} from '../../src/model/lifetime/money-over-time.ts';
+import { NO_SPREAD } from '../../src/model/chance/multiplier.ts';
+import { reckonPaths } from '../../src/model/lifetime/reckon-path.ts';
 
-// Annuity factors and their inverses, computed from (1 − (1 + r)^−n) / r; 3.5 % is the UK Treasury Green Book real rate (from memory).
+interface Case {
+  readonly years: number;
+  readonly rate: number;
+  /** Paid at the start for the heat pump. */
+  readonly cost: number;
+  /** Saved in the first year, at its end. */
+  readonly saving?: number;
+  readonly growth?: number;
+  /** Paid at the end of a year beside the saving. */
+  readonly later?: Readonly<Record<number, number>>;
+  /** What the equipment is still worth at the end. */
+  readonly left?: number;
+}
+
+/** One future: nothing is known but the case. */
+function walk({ years, rate, cost, saving = 0, growth = 0, later = {}, left = 0 }: Case) {
+  const none = { byYear: new Array<number>(years + 1).fill(0), leftPence: 0 };
+  const byYear = none.byYear.map((_, year) => (year === 0 ? cost : (later[year] ?? 0)));
+  const running = { electricityPence: 0, fuelPence: 0, fixedPence: 0, spread: NO_SPREAD };
+  const paths = reckonPaths(
+    { running, outlays: { byYear, leftPence: left } },
+    { running: { ...running, fuelPence: saving }, outlays: none },
+    [{ pumpShare: 1, besideShare: 1, growth: { electricity: 0, fuel: growth } }],
+    years,
+    rate,
+  );
+  return {
+    worth: paths.netPresentValue[0]!,
+    simple: paths.simple[0]!,
+    discounted: paths.discounted[0]!,
+    level: paths.pumpAnnual[0]!,
+  };
+}
+
+// Level amount a year with the same present worth as 1 today, r / (1 − (1 + r)^−n), and what 1 a year is worth today;
+// 3.5 % is the UK Treasury Green Book real rate (from memory).
 test.each([
   [0.035, 15, 11.51741, 0.086825],
   [0.035, 20, 14.2124, 0.070361],
@@ -17,39 +46,37 @@ test.each([
   [0.08, 15, 8.55948, 0.11683],
   [0.12, 8, 4.96764, 0.201303],
 ])('at %d over %d years the annuity factor is %d and its inverse %d', (rate, years, factor, inverse) => {
-  expect(annuityFactor(rate, years)).toBeCloseTo(factor, 5);
-  expect(equivalentAnnual(1, rate, years)).toBeCloseTo(inverse, 6);
+  expect(walk({ years, rate, cost: 0, saving: 1 }).worth).toBeCloseTo(factor, 5);
+  expect(walk({ years, rate, cost: 1 }).level).toBeCloseTo(inverse, 6);
 });
 
 describe('textbook examples', () => {
-  test('cost 1000 and 250 saved a year pay back in 4 years, 25 % (university energy-economics notes)', () => {
-    expect(simplePayback(1000, 250)).toBe(4);
-    expect(250 / 1000).toBe(0.25);
+  test('cost 1000 and 250 saved a year pay back in 4 years (university energy-economics notes)', () => {
+    expect(walk({ years: 10, rate: 0.035, cost: 1000, saving: 250 }).simple).toBeCloseTo(4, 12);
   });
 
   test('heat pump against resistance heating at 18 %: 139.56 (Energy Project Financing, Appendix A, Example 34)', () => {
-    const byYear = Array.from({ length: 16 }, (_, year) => (year === 0 ? -1500 : 380 - 50));
-    byYear[8]! -= 200;
-    byYear[15]! += 150;
+    const { worth } = walk({ years: 15, rate: 0.18, cost: 1500, saving: 380 - 50, later: { 8: 200 }, left: 150 });
     // The book rounds its factors: 139.54 to the penny.
-    expect(netPresentValue(byYear, 0.18)).toBeCloseTo(139.54, 2);
-    expect(Math.abs(netPresentValue(byYear, 0.18) - 139.56)).toBeLessThan(0.03);
+    expect(worth).toBeCloseTo(139.54, 2);
+    expect(Math.abs(worth - 139.56)).toBeLessThan(0.03);
   });
 
   test('retrofit of 200 000 that saves 50 000 for 8 years, residual 20 000, at 12 %: 56 459.65 (textbook exercise)', () => {
-    const worth = 50_000 * annuityFactor(0.12, 8) + presentWorth(20_000, 0.12, 8) - 200_000;
+    const { worth } = walk({ years: 8, rate: 0.12, cost: 200_000, saving: 50_000, left: 20_000 });
     expect(worth).toBeCloseTo(56_459.65, 2);
   });
 
   test('insulation, 184 saved first, +12 % a year, 15 %, 20 years: worth 2518, net 518 (textbook exercise)', () => {
-    const worth = presentWorthOfGrowing(184, 0.12, 0.15, 20);
-    expect(worth).toBeCloseTo(2518.4, 2);
-    expect(worth - 2000).toBeCloseTo(518.4, 2);
+    expect(walk({ years: 20, rate: 0.15, cost: 2000, saving: 184, growth: 0.12 }).worth).toBeCloseTo(518.4, 2);
   });
 });
 
 test('the negative case, computed: 9000 for 600 a year at 3.5 % over 20 years pays back in 15.0 years and still loses 472.56', () => {
-  expect(simplePayback(9000, 600)).toBe(15);
-  expect(600 * annuityFactor(0.035, 20) - 9000).toBeCloseTo(-472.56, 2);
-  expect(discountedPayback(9000, 600, 0.035)).toBeCloseTo(21.64, 2);
+  const twenty = walk({ years: 20, rate: 0.035, cost: 9000, saving: 600 });
+  expect(twenty.simple).toBeCloseTo(15, 12);
+  expect(twenty.worth).toBeCloseTo(-472.56, 2);
+  expect(twenty.discounted).toBe(Number.POSITIVE_INFINITY);
+  // Savings accrue evenly within a year; ln(1 − C r/S) / −ln(1 + r) = 21.64 has them grow within it as well.
+  expect(walk({ years: 30, rate: 0.035, cost: 9000, saving: 600 }).discounted).toBeCloseTo(21.64, 2);
 });

@@ -113,3 +113,30 @@ describe('the folder rule', () => {
     });
   }
 });
+
+/** The names that an import or export statement takes from a file of the project, types left out. */
+function namesTaken(file: string): { from: string; name: string }[] {
+  const text = readFileSync(join(root, file), 'utf8');
+  return [...text.matchAll(/(?:^|\n)\s*(?:import|export)\s+(?!type\b)\{([^}]*)\}\s*from\s*'(\.[^']+)'/g)].flatMap((m) =>
+    m[1]!
+      .split(',')
+      .map((one) => one.trim())
+      .filter((one) => one !== '' && !one.startsWith('type '))
+      .map((one) => ({ from: inProject(file, m[2]!), name: one.split(/\s+as\s+/)[0]! })),
+  );
+}
+
+test('what the outside checks call, the product calls', () => {
+  const product = ['src', 'electron', 'build', 'sample-bills'].flatMap(sourceFiles);
+  const taken = new Set(product.flatMap((file) => namesTaken(file).map(({ from, name }) => `${from} ${name}`)));
+  const onlyTested = sourceFiles('tests/outside')
+    .flatMap(namesTaken)
+    .filter(({ from, name }) => from.startsWith('src/') && !taken.has(`${from} ${name}`))
+    .filter(({ from, name }) => {
+      // A name that its own file uses beside its declaration is called as well.
+      const code = readFileSync(join(root, from), 'utf8').replace(/\/\*[\s\S]*?\*\/|\/\/[^\n]*/g, '');
+      return (code.match(new RegExp(`\\b${name}\\b`, 'g')) ?? []).length < 2;
+    })
+    .map(({ from, name }) => `${from} ${name}`);
+  expect([...new Set(onlyTested)]).toEqual([]);
+});

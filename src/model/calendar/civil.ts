@@ -35,8 +35,6 @@ export const daysBetween = (from: CivilDate, to: CivilDate): number => toDayNumb
 /** 0 is Monday. 1970-01-01 was a Thursday. */
 export const weekdayIndex = (dayNumber: number): number => (((dayNumber + 3) % 7) + 7) % 7;
 
-export const weekdayOf = (date: CivilDate): Weekday => WEEKDAYS[weekdayIndex(toDayNumber(date))]!;
-
 /** Month 1 to 12. */
 export const monthOf = (date: CivilDate): number => Number(date.slice(5, 7));
 

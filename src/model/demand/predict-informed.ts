@@ -1,6 +1,16 @@
 /** What all the weighed lines together say of a span of days of other weather, and how sure they are. */
 import type { InformedFit } from './informed-fit.ts';
-import type { PredictedUse } from './predict-year.ts';
+
+export interface PredictedUse {
+  /** Part that follows the weather, kWh. */
+  readonly spaceKWh: number;
+  readonly spaceErrorKWh: number;
+  /** Part that is the same every day, kWh. */
+  readonly baseKWh: number;
+  readonly baseErrorKWh: number;
+  readonly totalKWh: number;
+  readonly totalErrorKWh: number;
+}
 
 /** The days to be predicted: their number, their waves of the year summed, and their degree days to any base. */
 export interface DaysToCome {

@@ -1,6 +1,5 @@
 /** Futures reckoned: what has been paid by each year on either side, its worth today, and when it has paid back. */
 import type { Future } from './draw-futures.ts';
-import { annuityFactor } from './money-over-time.ts';
 import type { Outlays } from './outlays.ts';
 import { findCrossings } from './pay-back.ts';
 import { costByYear, type RunningCost } from './running-cost.ts';
@@ -85,6 +84,13 @@ export function reckonPaths(
   }
   return paths;
 }
+
+/**
+ * Present worth of 1 a year, paid at the end of each of `years` years [years]: (1 − (1 + r)^−n) / r, n where r is zero.
+ * Valid for r > −1. Source: standard annuity formula.
+ */
+const annuityFactor = (rate: number, years: number): number =>
+  Math.abs(rate) < 1e-9 ? years : -Math.expm1(-years * Math.log1p(rate)) / rate;
 
 function worthOf(outlays: Outlays, cost: Float64Array, factors: Float64Array): number {
   let worth = outlays.byYear[0]!;

@@ -1,19 +1,8 @@
-/** What a bill charges for: units in total, units by band, or half-hourly readings, cut to the versions of a tariff. */
+/** The days of a bill, cut to the versions of a tariff. */
 import { daysBetween } from '../calendar/civil.ts';
 import type { CivilDate } from '../shapes/dates.ts';
 import type { Tariff, TariffVersion } from '../shapes/tariff.ts';
 import { versionOn } from './price.ts';
-
-/** Half-hours of consecutive local days from `first` on [kWh]: 48 a day, 46 and 50 where the clock changes; NaN where missing. */
-export interface DayReadings {
-  readonly first: CivilDate;
-  readonly days: readonly Float64Array[];
-}
-
-export type BillUse =
-  | { readonly kind: 'total'; readonly kWh: number }
-  | { readonly kind: 'by-band'; readonly kWhByBand: { readonly [name: string]: number } }
-  | { readonly kind: 'half-hours'; readonly readings: DayReadings };
 
 /** The days of a bill that one version prices; `to` exclusive. */
 export interface BillSpan {

@@ -1,7 +1,6 @@
 /** How far prices have strayed within a year, from the published rows: what the ranges of prices rest on. */
-import { daysBetween } from '../calendar/civil.ts';
 import type { CivilDate } from '../shapes/dates.ts';
-import type { LitrePrice, PriceQuarter } from '../shapes/reference.ts';
+import type { PriceQuarter } from '../shapes/reference.ts';
 
 export interface PriceSpread {
   /** One relative standard deviation of next year's mean electricity price about today's, as a fraction. */
@@ -15,8 +14,6 @@ export interface PriceSpread {
 
 /** Before this quarter the government paid part of the price, so that it says nothing of the market. */
 const SINCE_QUARTER: CivilDate = '2023-10-01';
-/** The same years as the record of the quarters; with 2020 and 2021 the spread would be more than twice as wide. */
-const SINCE_OIL: CivilDate = '2022-01-01';
 
 /**
  * Relative spread [fraction] of the mean unit price of the next four quarters about the price of the present one.
@@ -36,19 +33,6 @@ export function priceSpread(quarters: readonly PriceQuarter[], since: CivilDate 
     correlation: product / Math.sqrt(squares(electricity) * squares(gas)),
     count,
   };
-}
-
-/**
- * Relative spread [fraction] of next year's mean oil price about this year's, by the same rule over whole years.
- * Source: the yearly means handed in, rows that span a whole year; needs three years in a row.
- */
-export function oilSpread(prices: readonly LitrePrice[], since: CivilDate = SINCE_OIL): number {
-  const years = prices
-    .filter(({ fuel, from, to }) => fuel === 'oil' && from >= since && daysBetween(from, to) >= 360)
-    .sort((a, b) => a.from.localeCompare(b.from));
-  const changes = years.slice(1).map((year, i) => year.pencePerLitre / years[i]!.pencePerLitre - 1);
-  if (changes.length < 2) throw new RangeError('the spread of the oil price needs three yearly means');
-  return Math.sqrt(squares(changes) / (changes.length - 1));
 }
 
 function yearAhead(quarters: readonly PriceQuarter[], fuel: PriceQuarter['fuel'], since: CivilDate): number[] {

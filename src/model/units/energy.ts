@@ -1,11 +1,4 @@
 /** Conversions to kWh, the one unit of energy used inside the model. */
-export type EnergyWritten = 'Wh' | 'kWh' | 'MWh';
-
-/** Energy [kWh] of a figure written in Wh, kWh or MWh. */
-export function energyToKWh(value: number, unit: EnergyWritten): number {
-  if (unit === 'Wh') return value / 1000;
-  return unit === 'MWh' ? value * 1000 : value;
-}
 
 /** Energy [kWh] of a volume of oil or LPG [litre] at its gross energy per litre [kWh/litre]. */
 export function litresToKWh(litres: number, kWhPerLitre: number): number {

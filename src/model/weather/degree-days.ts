@@ -1,4 +1,4 @@
-/** Degree days three ways: from daily means, from daily extremes, from monthly means. */
+/** Degree days from daily means and from monthly means. */
 
 /**
  * Degree days [K·day] of a run of daily mean temperatures [°C]: Σ max(0, base − mean).
@@ -11,18 +11,6 @@ export function degreeDaysFromMeans(dailyMeanC: ArrayLike<number>, baseC: number
     if (below > 0) sum += below;
   }
   return sum;
-}
-
-/**
- * Degree days [K·day] of one day from its highest and lowest temperature [°C], the four-case rule.
- * Source: method page of a UK publisher of degree days; Met Éireann gives the same cases.
- */
-export function degreeDayOfExtremes(maxC: number, minC: number, baseC: number): number {
-  const meanC = (maxC + minC) / 2;
-  if (minC >= baseC) return 0;
-  if (maxC <= baseC) return baseC - meanC;
-  if (meanC < baseC) return (baseC - minC) / 2 - (maxC - baseC) / 4;
-  return (baseC - minC) / 4;
 }
 
 /** Spread of temperature within a month as Hitchin's formula has it, 1/K; value from memory. */

@@ -89,15 +89,6 @@ export function* stepWhatDrives(shown: Case): Generator<void, WhatDrives> {
   };
 }
 
-/** The same without a pause. */
-export function reckonWhatDrives(shown: Case): WhatDrives {
-  const steps = stepWhatDrives(shown);
-  for (;;) {
-    const next = steps.next();
-    if (next.done) return next.value;
-  }
-}
-
 function* runSweep(shown: Case, now: AppraisedYears, sweep: Sweep): Generator<void, Driver> {
   const values = [...new Set([...sweep.values, sweep.now])].sort((a, b) => a - b);
   const wanted = listEffects(sweep, values);

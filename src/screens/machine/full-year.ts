@@ -2,7 +2,7 @@
 import { heatOfHousehold } from '../../model/heat-of-household.ts';
 import { runYear } from '../../model/heat-pump/full/run-year.ts';
 import { type Settled, settleFull } from '../../model/heat-pump/full/settle.ts';
-import { type SweepDriver, sweepDriver } from '../../model/heat-pump/full/sweep.ts';
+import { electricityWith, type SweepDriver } from '../../model/heat-pump/full/sweep.ts';
 import { type Balance, type ElectricUse, type FullYear, USES } from '../../model/heat-pump/full/year.ts';
 import type { CivilDate } from '../../model/shapes/dates.ts';
 import type { Series } from '../../model/shapes/evidence.ts';
@@ -34,8 +34,7 @@ export function workOutYear(input: {
   const { curve, waterFlowC, source } = settled.input;
   const hotC = household.hotWater.hotC?.value ?? waterFlowC - LESS_K;
   const change = (driver: SweepDriver & Drive['driver'], value: number): Drive => {
-    const [point] = sweepDriver(heat, driver, [value]);
-    const savedKWh = full.electricityKWh - point!.electricityKWh;
+    const savedKWh = full.electricityKWh - electricityWith(heat, driver, value);
     return { driver, savedKWh, savedPence: savedKWh * pencePerKWh };
   };
   const size = household.machine.full?.ground?.size?.value ?? 1;

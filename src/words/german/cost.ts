@@ -116,7 +116,6 @@ export const COST: Catalogue = {
     'In {less} von {all} möglichen Verläufen kostet die Wärmepumpe weniger.',
   'In {less} {less, plural, one {future} other {futures}} out of {all} the heat pump costs less, in {more} it costs more.':
     'In {less} von {all} möglichen Verläufen kostet die Wärmepumpe weniger, in {more} mehr.',
-  'That is against {other}.': 'Verglichen wird mit: {other}.',
   'Each dot is one future, as likely as any other. It has its own winter, prices and way of living.':
     'Jeder Punkt ist ein möglicher Verlauf, so wahrscheinlich wie jeder andere. Er hat seinen eigenen Winter, seine Preise und Gewohnheiten.',
   'the price of electricity': 'der Strompreis',

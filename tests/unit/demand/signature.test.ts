@@ -1,7 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { fitLine } from '../../../src/model/demand/least-squares.ts';
-import { predictUse } from '../../../src/model/demand/predict-year.ts';
 import { searchBase } from '../../../src/model/demand/search-base.ts';
 import { fitSignature } from '../../../src/model/demand/signature.ts';
 import type { SignatureData } from '../../../src/model/demand/signature-data.ts';
@@ -100,21 +99,6 @@ describe('energy signature', () => {
       ),
     );
     expect([found.line.intercept, found.line.slope, found.cvRmse, found.rho]).toEqual([0, 0, 0, 0]);
-  });
-});
-
-describe('prediction of a year', () => {
-  const made = madeRecord({ first: '2024-01-01', days: 366, base: 8, slope: 3, baseC: 14, noise: 6 });
-  const found = fitSignature(ofDays(made.temperatures, made.use));
-  test('the record’s own year comes out as metered', () => {
-    const degreeDays = made.temperatures.reduce((sum, t) => sum + Math.max(0, found.baseC - t), 0);
-    const total = made.use.reduce((sum, v) => sum + v, 0);
-    expect(predictUse(found, 366, degreeDays).totalKWh).toBeCloseTo(total, 6);
-  });
-  test('neighbouring days that err alike make it less sure, and never more', () => {
-    const error = (rho: number) => predictUse({ ...found, rho }, 365, 1700).totalErrorKWh;
-    expect(error(0.5)).toBeCloseTo(Math.sqrt(3) * error(0), 6);
-    expect(error(-0.5)).toBe(error(0));
   });
 });
 

@@ -1,22 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { energyToKWh, heatOfDegreeDaysKWh, litresToKWh } from '../../../src/model/units/energy.ts';
+import { heatOfDegreeDaysKWh, litresToKWh } from '../../../src/model/units/energy.ts';
 import { gasVolumeToKWh, gasVolumeToM3 } from '../../../src/model/units/gas-volume.ts';
 import { roundToPenny, withoutVat, withVat } from '../../../src/model/units/money.ts';
 
 const factors = { correction: 1.02264, calorificMJPerM3: 39.5, imperialM3PerHundredCubicFeet: 2.83 };
 
 describe('energy', () => {
-  test.each([
-    [1500, 'Wh', 1.5],
-    [1.5, 'kWh', 1.5],
-    [0.0015, 'MWh', 1.5],
-  ] as const)('%d %s is %d kWh', (value, unit, kWh) => {
-    expect(energyToKWh(value, unit)).toBeCloseTo(kWh, 12);
-  });
-  test('a thousandth of a kWh is one Wh exactly', () => {
-    fc.assert(fc.property(fc.integer({ min: 0, max: 10_000_000 }), (wh) => energyToKWh(wh, 'Wh') === wh / 1000));
-  });
   test('litres by their energy', () => expect(litresToKWh(900, 10.3)).toBeCloseTo(9270, 9));
   test('gas energy grows in step with volume and calorific value', () => {
     fc.assert(

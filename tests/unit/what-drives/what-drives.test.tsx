@@ -8,7 +8,7 @@ import { driverTable, emitterTable } from '../../../src/charts/drivers/table.ts'
 import { appraise, appraiseYears } from '../../../src/model/appraise.ts';
 import type { Figure, WhatIf } from '../../../src/model/shapes/appraisal.ts';
 import { effectOf } from '../../../src/model/what-drives/effect.ts';
-import { type Driver, reckonWhatDrives, stepWhatDrives } from '../../../src/model/what-drives/what-drives.ts';
+import { type Driver, stepWhatDrives, type WhatDrives } from '../../../src/model/what-drives/what-drives.ts';
 import { reference } from '../../../src/reference/index.ts';
 import { driverNote, emitterSentence, startsFromSentence } from '../../../src/words/drivers.ts';
 import { makeHousehold } from '../appraisal/make-household.ts';
@@ -21,6 +21,13 @@ const about = (household = makeHousehold(), whatIf: WhatIf = {}) => ({
   asOf: '2026-11-25',
   whatIf,
 });
+const reckonWhatDrives = (shown: Parameters<typeof stepWhatDrives>[0]): WhatDrives => {
+  const steps = stepWhatDrives(shown);
+  for (;;) {
+    const next = steps.next();
+    if (next.done) return next.value;
+  }
+};
 const quick = reckonWhatDrives(about());
 const full = reckonWhatDrives(about(makeHousehold({ machine: { way: 'full' } })));
 const find = (drives: typeof quick, name: string) => drives.drivers.find((one) => one.name === name)!;

@@ -169,7 +169,7 @@ const pages: Record<string, string[]> = {
     cost.monthSentence(dear),
     cost.differenceSentence(dear),
   ],
-  sure: [sure.sureSentence(versus, 'gas-old'), sure.dotsSentence(), sure.driversSentence(rise.drivers)],
+  sure: [sure.dotsSentence(), sure.driversSentence(rise.drivers)],
   change: ['electricity-up', 'flow-down', 'room-up', 'water-up', 'winter-cold'].map((one) =>
     changeSentence(one, 12_000),
   ),

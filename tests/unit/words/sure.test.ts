@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { countFutures, driversSentence, futuresSentence, savingRange, sureSentence } from '../../../src/words/sure.ts';
+import { countFutures, driversSentence, futuresSentence, savingRange } from '../../../src/words/sure.ts';
 
 const twenty = (less: number, more: number) => [
   ...Array.from({ length: more }, () => -100),
@@ -21,8 +21,6 @@ describe('futures counted both ways', () => {
   ])('%d less, %d more', (less, more, said) => expect(futuresSentence(twenty(less, more))).toBe(said));
 
   test('unknown', () => expect(futuresSentence([])).toContain('cannot say yet'));
-  test('against what', () =>
-    expect(sureSentence({ against: 'oil', twenty: twenty(18, 2) }, 'oil')).toContain('That is against an oil boiler.'));
 
   test('every future is counted once', () => {
     fc.assert(

@@ -1,5 +1,4 @@
 /** What a machine does between the points of its data sheet: Carnot fraction and output over source and flow. */
-import type { RatedPoint } from '../../shapes/household.ts';
 import { carnotCop } from '../water-ratio.ts';
 
 /** No machine lifts by less inside, however near source and flow lie, K. A judgement. */
@@ -8,9 +7,6 @@ export const LEAST_LIFT_K = 15;
 /** Carnot's limit [1] between source and flow [°C]; below a lift of 15 K the machine condenses warmer than it need. */
 export const carnotLimit = (sourceC: number, flowC: number): number =>
   carnotCop(Math.max(flowC, sourceC + LEAST_LIFT_K), sourceC);
-
-/** Carnot fraction [1] of a rated point: COP / Carnot COP, on brine or air in and water out. */
-export const carnotFraction = (point: RatedPoint): number => point.cop / carnotLimit(point.sourceC, point.flowC);
 
 /** A value known at some points of source and flow. */
 export interface KnownValue {
