@@ -1,26 +1,23 @@
 /** Which screen is open, and what all screens share: the day, the settings, the theme. */
-import { useCallback, useEffect, useState } from 'react';
+import { useCallback, useEffect, useState, useSyncExternalStore } from 'react';
 import type { Output, Settings } from '../desk/contract.ts';
 import { catalogueOf } from '../words/catalogues.ts';
 import { say, speak } from '../words/say.ts';
-import { call } from './desk.ts';
+import { call, callAtOnce } from './desk.ts';
 import { HelpScreen } from './help/help-screen.tsx';
 import { HouseholdScreen } from './household-screen.tsx';
 import { ListScreen } from './list/list-screen.tsx';
+import { type KeptSettings, keepSettings } from './settings/kept-settings.ts';
 import { SettingsScreen } from './settings/settings-screen.tsx';
 import { describeFailure } from './state/describe-failure.ts';
+import { isAllKept, keepAll } from './state/keeper.ts';
 import { Stopped } from './stopped.tsx';
 import { useMenu } from './use-menu.ts';
 import { useRoute } from './use-route.ts';
 
 interface Begun {
   readonly app: Output<'app.read'>;
-  readonly settings: Settings;
-}
-
-async function speakAs({ language, currency }: Settings): Promise<void> {
-  speak({ language, currency }, await catalogueOf(language));
-  document.documentElement.lang = language;
+  readonly kept: KeptSettings;
 }
 
 function applyTheme(theme: Settings['theme']): void {
@@ -28,40 +25,50 @@ function applyTheme(theme: Settings['theme']): void {
   else document.documentElement.dataset.theme = theme;
 }
 
+/** Speaks as set. Answers the settings that the screen is said in, which follow once their language is fetched. */
+function useSpoken(settings: Settings): Settings | null {
+  const [spoken, setSpoken] = useState<Settings | null>(null);
+  useEffect(() => {
+    let overtaken = false;
+    const { language, currency } = settings;
+    catalogueOf(language).then((catalogue) => {
+      if (overtaken) return;
+      speak({ language, currency }, catalogue);
+      document.documentElement.lang = language;
+      setSpoken(settings);
+    }, console.error);
+    return () => {
+      overtaken = true;
+    };
+  }, [settings]);
+  return spoken;
+}
+
+/** What waits is kept when the window is put aside; a window that closes first asks. */
+function useKeptOnLeaving(): void {
+  useEffect(() => {
+    const keepNow = () => void keepAll();
+    const warn = (event: BeforeUnloadEvent) => {
+      if (isAllKept()) return;
+      keepNow();
+      event.preventDefault();
+    };
+    window.addEventListener('beforeunload', warn);
+    document.addEventListener('visibilitychange', keepNow);
+    return () => {
+      window.removeEventListener('beforeunload', warn);
+      document.removeEventListener('visibilitychange', keepNow);
+    };
+  }, []);
+}
+
 export function App() {
   const [begun, setBegun] = useState<Begun | null>(null);
   const [failure, setFailure] = useState<string | null>(null);
-  const [making, setMaking] = useState(false);
-  const route = useRoute();
-  const setTheme = useCallback(
-    (theme: Settings['theme']) => {
-      if (!begun) return;
-      const settings = { ...begun.settings, theme };
-      setBegun({ ...begun, settings });
-      call('settings.write', settings).catch(console.error);
-    },
-    [begun],
-  );
-  useMenu(
-    useCallback(() => setMaking(true), []),
-    setTheme,
-  );
-
   useEffect(() => {
     Promise.all([call('app.read', {}), call('settings.read', {})])
-      .then(async ([app, settings]) => {
-        await speakAs(settings);
-        setBegun({ app, settings });
-      })
+      .then(([app, settings]) => setBegun({ app, kept: keepSettings(settings, callAtOnce) }))
       .catch((reason) => setFailure(describeFailure(reason)));
-  }, []);
-  const theme = begun?.settings.theme;
-  useEffect(() => {
-    if (theme) applyTheme(theme);
-  }, [theme]);
-  const keepSettings = useCallback((settings: Settings) => {
-    // All words on the screen are said anew, so the language has to be known first.
-    void speakAs(settings).then(() => setBegun((before) => (before ? { ...before, settings } : before)));
   }, []);
 
   if (failure !== null) {
@@ -69,21 +76,28 @@ export function App() {
       <Stopped sentence={say('Plainwarmth cannot reach its desk.')} detail={failure} remedy={say('Start it anew.')} />
     );
   }
-  if (begun === null) return <p className="opening quiet">{say('Opening …')}</p>;
-  if (route.screen === 'settings') {
-    return <SettingsScreen app={begun.app} settings={begun.settings} onKept={keepSettings} />;
-  }
-  if (route.screen === 'help') return <HelpScreen app={begun.app} />;
+  return begun === null ? <Opening /> : <Screens {...begun} />;
+}
+
+const Opening = () => <p className="opening quiet">{say('Opening …')}</p>;
+
+function Screens({ app, kept }: Begun) {
+  const { settings } = useSyncExternalStore(kept.watch, kept.read);
+  const spoken = useSpoken(settings);
+  const [making, setMaking] = useState(false);
+  const route = useRoute();
+  useMenu(
+    useCallback(() => setMaking(true), []),
+    useCallback((theme: Settings['theme']) => kept.change({ theme }), [kept]),
+  );
+  useKeptOnLeaving();
+  useEffect(() => applyTheme(settings.theme), [settings.theme]);
+
+  if (spoken === null) return <Opening />;
+  if (route.screen === 'settings') return <SettingsScreen app={app} kept={kept} />;
+  if (route.screen === 'help') return <HelpScreen app={app} />;
   if (route.screen === 'household') {
-    return (
-      <HouseholdScreen
-        key={route.id}
-        id={route.id}
-        stage={route.stage}
-        today={begun.app.today}
-        settings={begun.settings}
-      />
-    );
+    return <HouseholdScreen key={route.id} id={route.id} stage={route.stage} today={app.today} settings={spoken} />;
   }
-  return <ListScreen notice={begun.app.notice} making={making} onMaking={setMaking} />;
+  return <ListScreen notice={app.notice} making={making} onMaking={setMaking} />;
 }

@@ -6,6 +6,7 @@ import type { Bridge, Call, FileOut, MenuCommand } from '../desk/contract.ts';
 import { callOverBridge } from './desk-bridge.ts';
 import { callOverHttp, takeTokenFor } from './desk-http.ts';
 import { holdLine } from './hold-line.ts';
+import { keepAll } from './state/keeper.ts';
 
 declare global {
   interface Window {
@@ -36,7 +37,14 @@ function callHost(): Call {
 
 const bridge = window.plainwarmth;
 
-export const call: Call = bridge ? callOverBridge(bridge) : callHost();
+/** For those who keep changes, and for nobody else: `call` waits for them. */
+export const callAtOnce: Call = bridge ? callOverBridge(bridge) : callHost();
+
+/** No request overtakes a change that waits to be kept: what is read, printed or exported has it. */
+export const call: Call = async (name, input, options) => {
+  await keepAll();
+  return callAtOnce(name, input, options);
+};
 
 /** Hands a file to the person: a save dialog in the shell, a download in a browser. False when they thought better of it. */
 export async function saveFile(file: FileOut): Promise<boolean> {

@@ -1,7 +1,7 @@
 /** The desk of one household: the thread at the left edge, the open stage beside it, the working panel over it. */
 
-import { useCallback, useMemo, useState } from 'react';
-import type { OpenHousehold, Settings } from '../desk/contract.ts';
+import { useCallback, useEffect, useMemo, useState, useSyncExternalStore } from 'react';
+import type { Settings } from '../desk/contract.ts';
 import { appraise } from '../model/appraise.ts';
 import type { CivilDate } from '../model/shapes/dates.ts';
 import type { Working } from '../model/shapes/working.ts';
@@ -12,8 +12,8 @@ import type { Stage } from './routes.ts';
 import { GlossaryPage } from './shared/glossary-page.tsx';
 import { WorkingPanel } from './shared/working-panel.tsx';
 import { StageView } from './stage-view.tsx';
+import type { HouseholdBeingEdited } from './state/open-household.ts';
 import { reckon } from './state/reckon.ts';
-import { useOpenHousehold } from './state/use-open-household.ts';
 import { useSaid } from './state/use-said.ts';
 import { Stopped } from './stopped.tsx';
 import { KeepLine } from './thread/keep-line.tsx';
@@ -21,14 +21,15 @@ import { Thread } from './thread/thread.tsx';
 import { go } from './use-route.ts';
 
 export function HouseholdDesk(props: {
-  readonly open: OpenHousehold;
+  readonly edited: HouseholdBeingEdited;
   readonly stage: Stage;
   readonly today: CivilDate;
   readonly settings: Settings;
 }) {
-  const { stage, today, settings } = props;
-  const state = useOpenHousehold(props.open);
-  const { household, evidence, series, undone, promises, checks } = state.open;
+  const { edited, stage, today, settings } = props;
+  const { open, status } = useSyncExternalStore(edited.watch, edited.read);
+  useEffect(() => edited.leave, [edited]);
+  const { household, evidence, series, undone, promises, checks } = open;
   const [working, setWorking] = useState<Working | null>(null);
   const [said, tell] = useSaid();
 
@@ -36,11 +37,8 @@ export function HouseholdDesk(props: {
     () => reckon(() => appraise({ household, series, reference, asOf: today })),
     [household, series, today],
   );
-  const goTo = useCallback(
-    (to: Stage) => go({ screen: 'household', id: props.open.household.id, stage: to }),
-    [props.open.household.id],
-  );
-  const { change, reload } = state;
+  const goTo = useCallback((to: Stage) => go({ screen: 'household', id: household.id, stage: to }), [household.id]);
+  const { change, reload } = edited;
   const desk = useMemo<OpenDesk | null>(
     () =>
       reckoned.appraisal && {
@@ -75,7 +73,7 @@ export function HouseholdDesk(props: {
             {say('Skip to the page')}
           </button>
           <Thread stage={stage}>
-            <KeepLine state={state} said={said} />
+            <KeepLine status={status} edited={edited} said={said} />
           </Thread>
           <main className="page" id="page" tabIndex={-1} key={stage}>
             <GlossaryPage>

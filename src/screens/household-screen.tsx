@@ -1,11 +1,12 @@
 import { useEffect, useState } from 'react';
-import type { OpenHousehold, Settings } from '../desk/contract.ts';
+import type { Settings } from '../desk/contract.ts';
 import type { CivilDate } from '../model/shapes/dates.ts';
 import { say } from '../words/say.ts';
-import { call } from './desk.ts';
+import { callAtOnce } from './desk.ts';
 import { HouseholdDesk } from './household-desk.tsx';
 import type { Stage } from './routes.ts';
 import { describeFailure } from './state/describe-failure.ts';
+import { type HouseholdBeingEdited, takeUpHousehold } from './state/open-household.ts';
 import { Stopped } from './stopped.tsx';
 
 /** Fetches a household and lays it on the desk. */
@@ -15,12 +16,12 @@ export function HouseholdScreen(props: {
   readonly today: CivilDate;
   readonly settings: Settings;
 }) {
-  const [open, setOpen] = useState<OpenHousehold | null>(null);
+  const [open, setOpen] = useState<HouseholdBeingEdited | null>(null);
   const [failure, setFailure] = useState<string | null>(null);
   useEffect(() => {
     let gone = false;
-    call('household.open', { id: props.id }).then(
-      (household) => gone || setOpen(household),
+    takeUpHousehold(props.id, callAtOnce).then(
+      (household) => (gone ? household.leave() : setOpen(household)),
       (reason) => gone || setFailure(describeFailure(reason)),
     );
     return () => {
@@ -38,5 +39,5 @@ export function HouseholdScreen(props: {
     );
   }
   if (open === null) return <p className="opening quiet">{say('Opening the household …')}</p>;
-  return <HouseholdDesk open={open} stage={props.stage} today={props.today} settings={props.settings} />;
+  return <HouseholdDesk edited={open} stage={props.stage} today={props.today} settings={props.settings} />;
 }

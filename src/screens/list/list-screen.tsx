@@ -1,6 +1,7 @@
 /** All households: find one, make one, bring one in. */
 import { say } from '../../words/say.ts';
 import { DropZone } from '../shared/drop-zone.tsx';
+import { namesOfUnkept } from '../state/open-household.ts';
 import { HouseholdTable } from './household-table.tsx';
 import { NewHousehold } from './new-household.tsx';
 import { useHouseholdList } from './use-household-list.ts';
@@ -27,6 +28,14 @@ export function ListScreen(props: {
           {isFirstStart ? say('No household is kept here yet.') : say('Which home are we looking at?')}
         </h1>
         {props.notice ? <p className="refusal">{props.notice}</p> : null}
+        {/* The list comes only after every change was tried to be kept. */}
+        {list.rows === null
+          ? null
+          : namesOfUnkept().map((name) => (
+              <p key={name} className="refusal" role="alert">
+                {say('What was changed last at {name} could not be kept. Open it to try again.', { name })}
+              </p>
+            ))}
         {isFirstStart ? (
           <p className="lead">
             {say(

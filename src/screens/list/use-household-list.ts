@@ -4,6 +4,7 @@ import { say } from '../../words/say.ts';
 import { call, saveFile } from '../desk.ts';
 import { offerFile } from '../shared/offer-file.ts';
 import { describeFailure } from '../state/describe-failure.ts';
+import { forgetUnkept } from '../state/open-household.ts';
 import { go } from '../use-route.ts';
 
 const FIND_DELAY_MS = 120;
@@ -83,6 +84,7 @@ export function useHouseholdList(): HouseholdList {
     exportFile: (row) => attempt(async () => saveFile(await call('household.export', { id: row.id }))),
     async erase(row, confirmName) {
       await call('household.erase', { id: row.id, confirmName });
+      forgetUnkept(row.id);
       again();
     },
   };

@@ -49,6 +49,7 @@ export interface VersionDraft {
   readonly bands: readonly BandDraft[];
 }
 export interface TariffDraft {
+  /** Empty for a tariff that the household does not have yet. */
   readonly id: string;
   readonly name: string;
   readonly fuel: Tariff['fuel'];
@@ -89,9 +90,9 @@ export function patternOf(version: VersionDraft): TariffPattern {
   return version.bands.length === 2 && timed.length === 1 && timed[0]!.windows!.length === 1 ? 'two-rate' : 'bands';
 }
 
-export function newDraft(fuel: Tariff['fuel'], id: string, today: CivilDate): TariffDraft {
+export function newDraft(fuel: Tariff['fuel'], today: CivilDate): TariffDraft {
   return {
-    id,
+    id: '',
     name: '',
     fuel,
     origin: '',

@@ -16,7 +16,7 @@ import { draftOf, newDraft, type TariffDraft } from './tariff-draft.ts';
 import { TariffEditor } from './tariff-editor.tsx';
 import { tariffFile } from './tariff-file.ts';
 import { tariffInShort } from './tariff-in-short.ts';
-import { dropTariff, freeTariffId, pickTariff, placeTariff, type TariffUse } from './use-tariffs.ts';
+import { dropTariff, pickTariff, placeTariff, type TariffUse } from './use-tariffs.ts';
 
 const OTHER_FUEL = phrase(
   '{name} holds a tariff for {fuel, select, gas {gas} other {electricity}}. Bring it in under {fuel, select, gas {gas} other {electricity}}.',
@@ -55,7 +55,7 @@ export function TariffSection(props: {
         throw new Error(say(OTHER_FUEL, { name: file.name, fuel: tariff.fuel }));
       }
       // Shown in the editor first: nothing is taken over unseen.
-      setDraft({ ...draftOf(tariff), id: freeTariffId(household.tariffs, fuel) });
+      setDraft({ ...draftOf(tariff), id: '' });
     } catch (reason) {
       setFailure(describeFailure(reason));
     }
@@ -92,7 +92,7 @@ export function TariffSection(props: {
               type="button"
               onClick={() => {
                 setGuesses([]);
-                setDraft(newDraft(fuel, freeTariffId(household.tariffs, fuel), today));
+                setDraft(newDraft(fuel, today));
               }}
             >
               {say('Type a tariff')}

@@ -8,7 +8,7 @@ import { useHousehold } from '../household-context.tsx';
 import { HowWeKnow } from '../shared/how-we-know.tsx';
 import { describeFailure } from '../state/describe-failure.ts';
 import { tariffInShort } from './tariff-in-short.ts';
-import { freeTariffId, placeTariff } from './use-tariffs.ts';
+import { placeTariff } from './use-tariffs.ts';
 
 /** Tariffs kept for other households; a copy is taken, so that a change here changes no promise there. */
 export function TariffShelf() {
@@ -29,8 +29,7 @@ export function TariffShelf() {
   }, [read, household.tariffs]);
 
   const take = (tariff: Tariff) => {
-    const copy = { ...tariff, id: freeTariffId(household.tariffs, tariff.fuel) };
-    change(placeTariff(copy, tariff.fuel === 'gas' ? 'gasTariffId' : 'electricityTariffId'));
+    change(placeTariff({ ...tariff, id: '' }, tariff.fuel === 'gas' ? 'gasTariffId' : 'electricityTariffId'));
     tell(say('{name} holds now.', { name: tariff.name }));
   };
   const drop = async (tariff: Tariff) => {

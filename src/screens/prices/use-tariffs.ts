@@ -3,14 +3,18 @@ import type { Tariff } from '../../model/shapes/tariff.ts';
 
 export type TariffUse = 'electricityTariffId' | 'gasTariffId' | 'storageTariffId';
 
-/** Puts a tariff into the household, in place of one with the same id, and uses it. */
+/**
+ * Puts a tariff into the household, in place of one with the same id, and uses it. One without an id gets its own only
+ * here: two editors may be open at once.
+ */
 export function placeTariff(tariff: Tariff, use: TariffUse): (household: Household) => Household {
   return (household) => {
-    const others = household.tariffs.filter((one) => one.id !== tariff.id);
+    const id = tariff.id || freeTariffId(household.tariffs, tariff.fuel);
+    const others = household.tariffs.filter((one) => one.id !== id);
     return {
       ...household,
-      tariffs: [...others, tariff],
-      prices: { ...household.prices, [use]: tariff.id },
+      tariffs: [...others, { ...tariff, id }],
+      prices: { ...household.prices, [use]: id },
     };
   };
 }
@@ -34,8 +38,7 @@ export function dropTariff(id: string): (household: Household) => Household {
   };
 }
 
-/** An id for a tariff typed here, free of those that the household has. */
-export function freeTariffId(tariffs: readonly Tariff[], fuel: Tariff['fuel']): string {
+function freeTariffId(tariffs: readonly Tariff[], fuel: Tariff['fuel']): string {
   let count = tariffs.length + 1;
   while (tariffs.some((tariff) => tariff.id === `${fuel}-${count}`)) count += 1;
   return `${fuel}-${count}`;

@@ -11,6 +11,7 @@ import { useHousehold } from '../household-context.tsx';
 import { FigureButton } from '../shared/spoken.tsx';
 import { TextField } from '../shared/text-field.tsx';
 import { describeFailure } from '../state/describe-failure.ts';
+import { isAllKept } from '../state/keeper.ts';
 
 /** What would be kept, the note beside it, and the button that keeps it. */
 export function KeepForm() {
@@ -28,6 +29,7 @@ export function KeepForm() {
     try {
       // What is still on its way to the store belongs into the promise.
       await reload();
+      if (!isAllKept()) throw new Error(say('The last change is not kept yet, so it would be missing. Keep it first.'));
       const promise = await call('promise.keep', { householdId: household.id, note: note.trim() });
       setNote('');
       await reload();

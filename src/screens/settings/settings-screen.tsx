@@ -1,13 +1,13 @@
-import { useEffect, useRef, useState } from 'react';
-import type { Output, Settings } from '../../desk/contract.ts';
+import { useEffect, useSyncExternalStore } from 'react';
+import type { Output } from '../../desk/contract.ts';
 import { phrase, say } from '../../words/say.ts';
-import { call } from '../desk.ts';
 import { PickField } from '../shared/choice-field.tsx';
 import { TextField } from '../shared/text-field.tsx';
 import { describeFailure } from '../state/describe-failure.ts';
+import type { KeepStatus } from '../state/keeper.ts';
+import type { KeptSettings } from './kept-settings.ts';
 import { LogoField } from './logo-field.tsx';
 
-const KEEP_DELAY_MS = 400;
 const same = <T extends string>(values: readonly T[]) => values.map((value) => ({ value, label: value }));
 
 // Each language is named in itself, so that nobody is locked out of their own.
@@ -24,45 +24,10 @@ const CURRENCY_CHOICES = [
 const THEMES = [phrase('as the system'), phrase('light'), phrase('dark')] as const;
 
 /** What is printed on the leave-behind, and how the window looks. */
-export function SettingsScreen(props: {
-  readonly app: Output<'app.read'>;
-  readonly settings: Settings;
-  readonly onKept: (settings: Settings) => void;
-}) {
-  const { settings, onKept } = props;
-  const [status, setStatus] = useState(say('all kept'));
-  const waiting = useRef<{ timer: ReturnType<typeof setTimeout>; settings: Settings } | null>(null);
-
-  const keep = (next: Settings) => {
-    waiting.current = null;
-    call('settings.write', next).then(
-      () => setStatus(say('all kept')),
-      (reason) => setStatus(say('Not kept. {reason}', { reason: describeFailure(reason) })),
-    );
-  };
-  const change = (part: Partial<Settings>) => {
-    const next = { ...settings, ...part };
-    onKept(next);
-    setStatus(say('keeping …'));
-    if (waiting.current) clearTimeout(waiting.current.timer);
-    waiting.current = { settings: next, timer: setTimeout(() => keep(next), KEEP_DELAY_MS) };
-  };
-  // Reading and checking a logo takes a moment in which the name may be typed on.
-  const latest = useRef(change);
-  latest.current = change;
-  const keepLogo = async (address: string) => {
-    const { logo } = await call('settings.write', { ...settings, logo: address });
-    latest.current({ logo });
-    return logo;
-  };
-  useEffect(
-    () => () => {
-      if (!waiting.current) return;
-      clearTimeout(waiting.current.timer);
-      void call('settings.write', waiting.current.settings);
-    },
-    [],
-  );
+export function SettingsScreen(props: { readonly app: Output<'app.read'>; readonly kept: KeptSettings }) {
+  const { change, flush, keepLogo } = props.kept;
+  const { settings, status } = useSyncExternalStore(props.kept.watch, props.kept.read);
+  useEffect(() => () => void flush(), [flush]);
 
   return (
     <div className="list-screen">
@@ -117,8 +82,13 @@ export function SettingsScreen(props: {
           />
         </section>
         <p className="quiet" role="status">
-          {status}
+          {sayStatus(status)}
         </p>
+        {status.kind === 'failed' ? (
+          <button type="button" onClick={flush}>
+            {say('Try again')}
+          </button>
+        ) : null}
         <dl className="facts">
           <dt>{say('Kept in')}</dt>
           <dd>{props.app.dataFolder}</dd>
@@ -131,4 +101,9 @@ export function SettingsScreen(props: {
       </main>
     </div>
   );
+}
+
+function sayStatus(status: KeepStatus): string {
+  if (status.kind === 'failed') return say('Not kept. {reason}', { reason: describeFailure(status.reason) });
+  return status.kind === 'kept' ? say('all kept') : say('keeping …');
 }

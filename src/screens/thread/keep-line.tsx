@@ -1,10 +1,16 @@
 import { say } from '../../words/say.ts';
 import { describeFailure } from '../state/describe-failure.ts';
-import type { OpenState } from '../state/use-open-household.ts';
+import type { KeepStatus } from '../state/keeper.ts';
+import type { HouseholdBeingEdited } from '../state/open-household.ts';
 
 /** Whether everything is kept, and what was last said; a refused save offers its way out here. */
-export function KeepLine(props: { readonly state: OpenState; readonly said: string }) {
-  const { status, keepMine, takeTheirs, tryAgain } = props.state;
+export function KeepLine(props: {
+  readonly status: KeepStatus;
+  readonly edited: HouseholdBeingEdited;
+  readonly said: string;
+}) {
+  const { status } = props;
+  const { keepMine, takeTheirs, tryAgain } = props.edited;
   if (status.kind === 'conflict') {
     return (
       <div className="keep-line keep-trouble" role="alert">

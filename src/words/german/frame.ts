@@ -140,6 +140,10 @@ export const FRAME: Catalogue = {
   'Take theirs': 'Die andere Fassung nehmen',
   'Keep mine': 'Meine behalten',
   'Try again': 'Noch einmal',
+  'What was changed last at {name} could not be kept. Open it to try again.':
+    'Was bei {name} zuletzt geändert wurde, ist nicht gespeichert. Öffnen Sie den Haushalt, um es noch einmal zu versuchen.',
+  'The last change is not kept yet, so it would be missing. Keep it first.':
+    'Die letzte Änderung ist noch nicht gespeichert und würde fehlen. Speichern Sie sie zuerst.',
   Detached: 'Freistehendes Haus',
   Semi: 'Doppelhaushälfte',
   Terrace: 'Reihenhaus',

@@ -1,13 +1,15 @@
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
-import { emptyHousehold, type Household } from '../../../src/model/shapes/household.ts';
-import { createKeeper, type KeepStatus } from '../../../src/screens/state/keeper.ts';
+import { createKeeper, isAllKept, type KeepStatus, keepAll } from '../../../src/screens/state/keeper.ts';
 
-const named = (name: string): Household => emptyHousehold('h1', name);
+interface Named {
+  readonly name: string;
+}
 
-function setUp(save: (household: Household, revision: number) => Promise<{ revision: number }>) {
+function setUp(save: (change: Named) => Promise<void>) {
   const statuses: KeepStatus['kind'][] = [];
-  const keeper = createKeeper(1, {
+  const keeper = createKeeper<Named>({
     save,
+    join: (_earlier, later) => later,
     isConflict: (reason) => reason === 'stale',
     onStatus: (status) => statuses.push(status.kind),
     delayMs: 400,
@@ -15,76 +17,72 @@ function setUp(save: (household: Household, revision: number) => Promise<{ revis
   return { keeper, statuses };
 }
 
-/** A desk that keeps what it is given and counts the revision up, as the real one does. */
+/** A desk that keeps what it is given. */
 function keepingDesk() {
-  const kept: { name: string; revision: number }[] = [];
-  const save = async (household: Household, revision: number) => {
-    kept.push({ name: household.name, revision });
-    return { revision: revision + 1 };
-  };
+  const kept: string[] = [];
+  const save = async ({ name }: Named) => void kept.push(name);
   return { kept, save };
 }
 
 beforeEach(() => void vi.useFakeTimers());
 afterEach(() => void vi.useRealTimers());
 
-describe('keeping a household', () => {
+describe('keeping changes', () => {
   test('three quick changes are kept once, the newest', async () => {
     const { kept, save } = keepingDesk();
     const { keeper, statuses } = setUp(save);
-    for (const name of ['a', 'b', 'c']) keeper.change(named(name));
+    for (const name of ['a', 'b', 'c']) keeper.change({ name });
     await vi.advanceTimersByTimeAsync(399);
     expect(kept).toEqual([]);
     await vi.advanceTimersByTimeAsync(1);
-    expect(kept).toEqual([{ name: 'c', revision: 1 }]);
+    expect(kept).toEqual(['c']);
     expect(statuses.at(-1)).toBe('kept');
     expect(keeper.isSettled()).toBe(true);
   });
 
-  test('a change during a save is kept after it, with the new revision', async () => {
+  test('a change during a save is kept after it', async () => {
     const { kept, save } = keepingDesk();
     let release = () => {};
-    const { keeper } = setUp(async (household, revision) => {
-      if (household.name === 'a') await new Promise<void>((resolve) => (release = resolve));
-      return save(household, revision);
+    const { keeper, statuses } = setUp(async (change) => {
+      if (change.name === 'a') await new Promise<void>((resolve) => (release = resolve));
+      return save(change);
     });
-    keeper.change(named('a'));
+    keeper.change({ name: 'a' });
     await vi.advanceTimersByTimeAsync(400);
-    keeper.change(named('b'));
+    keeper.change({ name: 'b' });
     release();
     await keeper.flush();
-    expect(kept).toEqual([
-      { name: 'a', revision: 1 },
-      { name: 'b', revision: 2 },
-    ]);
+    expect(kept).toEqual(['a', 'b']);
+    expect(statuses.filter((kind) => kind === 'kept')).toHaveLength(1);
   });
 
   test('a refused save stays waiting and is kept by the next try', async () => {
     const { kept, save } = keepingDesk();
     let down = true;
-    const { keeper, statuses } = setUp((household, revision) =>
-      down ? Promise.reject(new Error('disk full')) : save(household, revision),
-    );
-    keeper.change(named('a'));
+    const { keeper, statuses } = setUp((change) => (down ? Promise.reject(new Error('disk full')) : save(change)));
+    keeper.change({ name: 'a' });
     await keeper.flush();
     expect(statuses.at(-1)).toBe('failed');
     expect(keeper.isSettled()).toBe(false);
     down = false;
-    await keeper.flush();
-    expect(kept).toEqual([{ name: 'a', revision: 1 }]);
+    await keepAll();
+    expect(kept).toEqual(['a']);
+    expect(isAllKept()).toBe(true);
   });
 
-  test('a newer state elsewhere is a conflict; after a restart the next save names its revision', async () => {
+  test('what waits is kept only after other work with the desk, and what is dropped is not kept at all', async () => {
     const { kept, save } = keepingDesk();
-    const { keeper, statuses } = setUp((household, revision) =>
-      revision < 7 ? Promise.reject('stale') : save(household, revision),
-    );
-    keeper.change(named('mine'));
+    const { keeper, statuses } = setUp((change) => (change.name === 'mine' ? Promise.reject('stale') : save(change)));
+    keeper.change({ name: 'mine' });
     await keeper.flush();
     expect(statuses.at(-1)).toBe('conflict');
-    keeper.restart(7);
-    keeper.change(named('mine'));
+    await keeper.alone(async () => {
+      keeper.drop();
+      keeper.change({ name: 'theirs' });
+      await vi.advanceTimersByTimeAsync(1000);
+      expect(kept).toEqual([]);
+    });
     await keeper.flush();
-    expect(kept).toEqual([{ name: 'mine', revision: 7 }]);
+    expect(kept).toEqual(['theirs']);
   });
 });

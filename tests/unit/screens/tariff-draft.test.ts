@@ -13,11 +13,12 @@ import {
 } from '../../../src/screens/prices/tariff-draft.ts';
 import { tariffFile } from '../../../src/screens/prices/tariff-file.ts';
 import { tariffInShort } from '../../../src/screens/prices/tariff-in-short.ts';
-import { dropTariff, freeTariffId, pickTariff, placeTariff } from '../../../src/screens/prices/use-tariffs.ts';
+import { dropTariff, pickTariff, placeTariff } from '../../../src/screens/prices/use-tariffs.ts';
 import { fullTariff } from '../tariff/tariffs.ts';
 
 const twoRate: TariffDraft = {
-  ...newDraft('electricity', 'electricity-1', '2026-11-25'),
+  ...newDraft('electricity', '2026-11-25'),
+  id: 'electricity-1',
   name: 'Night and day',
   origin: 'bill of October 2026',
   versions: [
@@ -47,7 +48,7 @@ describe('a tariff while it is typed', () => {
     expect(draftOf(tariff)).toEqual(twoRate);
   });
   test('an empty draft says everything that is missing', () => {
-    const finished = finishDraft(newDraft('gas', 'gas-1', '2026-11-25'));
+    const finished = finishDraft(newDraft('gas', '2026-11-25'));
     expect('missing' in finished && finished.missing).toEqual([
       'Give the tariff a name, as it stands on the bill.',
       'Say where the prices were taken from, such as the bill of March.',
@@ -100,8 +101,12 @@ describe('tariffs of a household', () => {
   });
   test('the built-in price is used when none is picked', () =>
     expect(pickTariff(undefined, 'electricityTariffId')(home).prices).toEqual({}));
-  test('a new id is free', () =>
-    expect(freeTariffId([{ ...tariff, id: 'electricity-2' }], 'electricity')).toBe('electricity-3'));
+  test('a new one gets a free id when it is placed, whatever was placed while it was typed', () => {
+    const other = placeTariff({ ...tariff, id: 'electricity-3', name: 'other' }, 'storageTariffId')(home);
+    const both = placeTariff({ ...tariff, id: '' }, 'electricityTariffId')(other);
+    expect(both.tariffs.map(({ id }) => id)).toEqual(['electricity-1', 'electricity-3', 'electricity-4']);
+    expect(both.prices).toEqual({ electricityTariffId: 'electricity-4', storageTariffId: 'electricity-3' });
+  });
 });
 
 describe('a tariff with everything', () => {

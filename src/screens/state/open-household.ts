@@ -1,0 +1,133 @@
+/** An open household: changed at once, kept a moment later, read again on demand. It outlives the screen that shows it. */
+import { type Call, DeskError, type OpenHousehold } from '../../desk/contract.ts';
+import type { Household } from '../../model/shapes/household.ts';
+import { createKeeper, type KeepStatus } from './keeper.ts';
+
+const KEEP_DELAY_MS = 400;
+
+type Patch = (household: Household) => Household;
+
+export interface OpenState {
+  readonly open: OpenHousehold;
+  readonly status: KeepStatus;
+}
+
+export interface HouseholdBeingEdited {
+  readonly read: () => OpenState;
+  /** Answers how to stop listening. */
+  readonly watch: (listener: () => void) => () => void;
+  readonly change: (patch: Patch) => void;
+  /** Keeps what is waiting, then reads all again. What could not be kept stays as it is here. */
+  readonly reload: () => Promise<void>;
+  /** After a conflict: what is on this screen replaces what was kept elsewhere. */
+  readonly keepMine: () => Promise<void>;
+  /** After a conflict: what was kept elsewhere replaces what was on this screen. */
+  readonly takeTheirs: () => Promise<void>;
+  readonly tryAgain: () => Promise<void>;
+  /** The screen goes away: keeps what is waiting, and stays to be taken up again where that fails. */
+  readonly leave: () => void;
+  /** The household was erased: nothing of it is to be kept any more. */
+  readonly forget: () => void;
+}
+
+/** Those left with something not kept, by the household's id. */
+const left = new Map<string, HouseholdBeingEdited>();
+
+/** Names of the households that were left with something that could not be kept. */
+export const namesOfUnkept = (): string[] => [...left.values()].map((one) => one.read().open.household.name);
+
+/** Opens a household, with what could not be kept of it when it was left. */
+export async function takeUpHousehold(id: string, call: Call): Promise<HouseholdBeingEdited> {
+  const before = left.get(id);
+  if (!before) return editHousehold(await call('household.open', { id }), call);
+  await before.reload();
+  left.delete(id);
+  return before;
+}
+
+/** After a household was erased. */
+export function forgetUnkept(id: string): void {
+  left.get(id)?.forget();
+  left.delete(id);
+}
+
+export function editHousehold(first: OpenHousehold, call: Call): HouseholdBeingEdited {
+  const { id } = first.household;
+  let state: OpenState = { open: first, status: { kind: 'kept' } };
+  let revision = first.revision;
+  /** Changes made since "take theirs" was pressed. */
+  let since: Patch[] | null = null;
+  const listeners = new Set<() => void>();
+  const show = (part: Partial<OpenState>) => {
+    state = { ...state, ...part };
+    for (const listener of listeners) listener();
+  };
+  const keeper = createKeeper<Household>({
+    async save(household) {
+      revision = (await call('household.save', { household, revision })).revision;
+    },
+    join: (_earlier, later) => later,
+    isConflict: (reason) => reason instanceof DeskError && reason.code === 'stale',
+    onStatus: (status) => show({ status }),
+    delayMs: KEEP_DELAY_MS,
+  });
+  const take = (theirs: OpenHousehold, household: Household) => {
+    revision = theirs.revision;
+    show({ open: { ...theirs, household } });
+  };
+
+  const edited: HouseholdBeingEdited = {
+    read: () => state,
+    watch(listener) {
+      listeners.add(listener);
+      return () => listeners.delete(listener);
+    },
+    change(patch) {
+      const next = patch(state.open.household);
+      if (next === state.open.household) return;
+      since?.push(patch);
+      keeper.change(next);
+      show({ open: { ...state.open, household: next } });
+    },
+    async reload() {
+      await keeper.flush();
+      await keeper.alone(async () => {
+        const theirs = await call('household.open', { id });
+        if (keeper.waiting() === null) take(theirs, theirs.household);
+        // Not kept, or changed while it was read: that stays, and so does the revision that it began from.
+        else show({ open: { ...theirs, household: state.open.household } });
+      });
+    },
+    keepMine() {
+      return keeper
+        .alone(async () => {
+          take(await call('household.open', { id }), state.open.household);
+          keeper.change(state.open.household);
+        })
+        .then(keeper.flush);
+    },
+    takeTheirs() {
+      since = [];
+      return keeper
+        .alone(async () => {
+          const theirs = await call('household.open', { id });
+          const household = since!.reduce((before, patch) => patch(before), theirs.household);
+          keeper.drop();
+          take(theirs, household);
+          if (household !== theirs.household) keeper.change(household);
+        })
+        .finally(() => {
+          since = null;
+        });
+    },
+    tryAgain: keeper.flush,
+    leave() {
+      left.set(id, edited);
+      void keeper.flush().then(() => {
+        if (keeper.isSettled()) left.delete(id);
+      });
+    },
+    forget: keeper.drop,
+  };
+  return edited;
+}
