@@ -1,7 +1,7 @@
 /** Offers damaged files to the services over a real store: looking changes nothing, and what is refused leaves nothing behind. */
 import { readFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
-import { DeskError } from '../src/desk/contract.ts';
+import { DeskError } from '../src/desk/desk-error.ts';
 import { evidenceHandlers } from '../src/desk/handlers/evidence.ts';
 import { householdHandlers } from '../src/desk/handlers/households.ts';
 import { keepOfferedFiles } from '../src/desk/offered-files.ts';

@@ -1,6 +1,7 @@
 /** The desktop shell: one window on the desk, locked down, with its menu. */
-import { DeskError, type DeskRefusal, type MenuCommand } from '../src/desk/contract.ts';
+import type { MenuCommand } from '../src/desk/contract.ts';
 import type { PrintPdf } from '../src/desk/desk.ts';
+import { DeskError, type DeskRefusal } from '../src/desk/desk-error.ts';
 import { toRefusal } from '../src/desk/refusal.ts';
 import { VERSION, VERSION_DATE } from '../src/desk/version.ts';
 import type { DeskLink } from '../src/host/desk-link.ts';

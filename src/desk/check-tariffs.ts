@@ -4,7 +4,7 @@ import type { Tariff } from '../model/shapes/tariff.ts';
 import { findTariffFaults } from '../model/tariff/check-tariff.ts';
 import { tariffFaultSentence } from '../words/refusals.ts';
 import { say } from '../words/say.ts';
-import { DeskError } from './contract.ts';
+import { DeskError } from './desk-error.ts';
 
 export function refuseFaultyTariffs(tariffs: readonly Tariff[]): void {
   for (const tariff of tariffs) {

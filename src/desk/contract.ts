@@ -10,6 +10,7 @@ import { Household } from '../model/shapes/household.ts';
 import { BillCheck, BillCheckInput, KeptPromise } from '../model/shapes/promise.ts';
 import { Tariff } from '../model/shapes/tariff.ts';
 import { CURRENCIES, LANGUAGES, language, say } from '../words/say.ts';
+import { DeskError, type DeskRefusal } from './desk-error.ts';
 
 const Id = z.string().min(1).max(64);
 const Nothing = z.object({});
@@ -245,34 +246,3 @@ export const refuseLargeLogo = (bytes: number): DeskError =>
     where: 'logo',
     remedy: say('Save it smaller: 800 pixels across are plenty for paper.'),
   });
-
-/** How every refusal looks, over HTTP and over IPC alike. */
-export const DeskRefusal = z.object({
-  code: z.string(),
-  message: z.string(),
-  /** File and line, or field. */
-  where: z.string().optional(),
-  remedy: z.string().optional(),
-});
-export type DeskRefusal = z.infer<typeof DeskRefusal>;
-
-export class DeskError extends Error {
-  readonly code: string;
-  readonly where: string | undefined;
-  readonly remedy: string | undefined;
-  constructor(refusal: DeskRefusal) {
-    super(refusal.message);
-    this.name = 'DeskError';
-    this.code = refusal.code;
-    this.where = refusal.where;
-    this.remedy = refusal.remedy;
-  }
-  toRefusal(): DeskRefusal {
-    return {
-      code: this.code,
-      message: this.message,
-      ...(this.where === undefined ? {} : { where: this.where }),
-      ...(this.remedy === undefined ? {} : { remedy: this.remedy }),
-    };
-  }
-}

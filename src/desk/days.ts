@@ -1,6 +1,6 @@
 import { toDayNumber } from '../model/calendar/civil.ts';
 import { say } from '../words/say.ts';
-import { DeskError } from './contract.ts';
+import { DeskError } from './desk-error.ts';
 
 /** Day number of a date that somebody typed; refuses one that the calendar does not have. */
 export function dayOf(date: string, where: string): number {

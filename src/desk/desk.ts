@@ -1,7 +1,8 @@
 /** The services behind the contract: every request is checked against its schema, then handled. */
 import { StoreFault } from '../store/store-fault.ts';
 import { say } from '../words/say.ts';
-import { contract, DeskError, type RequestName } from './contract.ts';
+import { contract, type RequestName } from './contract.ts';
+import { DeskError } from './desk-error.ts';
 import { appHandlers } from './handlers/app.ts';
 import { checkHandlers } from './handlers/checks.ts';
 import { evidenceHandlers } from './handlers/evidence.ts';

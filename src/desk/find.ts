@@ -4,7 +4,7 @@ import type { Evidence, Series } from '../model/shapes/evidence.ts';
 import type { KeptPromise } from '../model/shapes/promise.ts';
 import type { Store, StoredHousehold } from '../store/store.ts';
 import { say } from '../words/say.ts';
-import { DeskError } from './contract.ts';
+import { DeskError } from './desk-error.ts';
 
 const gone = (message: string) =>
   new DeskError({

@@ -4,7 +4,7 @@ import type { Evidence, Series } from '../model/shapes/evidence.ts';
 import type { BillCheckInput } from '../model/shapes/promise.ts';
 import { say } from '../words/say.ts';
 import { refuseFaultyTariffs } from './check-tariffs.ts';
-import { DeskError } from './contract.ts';
+import { DeskError } from './desk-error.ts';
 import type { WholeHousehold } from './household-file.ts';
 import type { InputCheck } from './household-input.ts';
 import { type HouseholdInput, toHousehold } from './household-input.ts';

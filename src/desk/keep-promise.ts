@@ -8,7 +8,7 @@ import type { KeptPromise } from '../model/shapes/promise.ts';
 import { reference } from '../reference/index.ts';
 import { questionSentence } from '../words/questions.ts';
 import { currency, say } from '../words/say.ts';
-import { DeskError } from './contract.ts';
+import { DeskError } from './desk-error.ts';
 
 export interface PromiseInput {
   readonly id: string;

@@ -1,7 +1,7 @@
 /** Reads the JSON of a household file, ours or one written by hand, or refuses it naming the place in it. */
 import type { z } from 'zod';
 import { say } from '../words/say.ts';
-import { DeskError, type DeskRefusal } from './contract.ts';
+import { DeskError, type DeskRefusal } from './desk-error.ts';
 import { hashOf } from './hash.ts';
 import { HouseholdFile, readHouseholdFile, type WholeHousehold } from './household-file.ts';
 import { HouseholdInput, toHousehold } from './household-input.ts';

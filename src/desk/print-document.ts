@@ -1,6 +1,7 @@
 /** A document handed out as it is, or printed by whichever browser is at hand. */
 import { say } from '../words/say.ts';
-import { DeskError, type FileOut } from './contract.ts';
+import type { FileOut } from './contract.ts';
+import { DeskError } from './desk-error.ts';
 import { toFileOut } from './file-out.ts';
 import type { DeskPorts } from './ports.ts';
 

@@ -3,7 +3,7 @@ import type { z } from 'zod';
 import { closest, expectedWords } from '../intake/schema-issue.ts';
 import { StoreFault, type StoreFaultData } from '../store/store-fault.ts';
 import { reword, say } from '../words/say.ts';
-import { DeskError, type DeskRefusal } from './contract.ts';
+import { DeskError, type DeskRefusal } from './desk-error.ts';
 import { fieldOfPath, fieldWords } from './field-names.ts';
 import { explainSystemFault } from './system-fault.ts';
 

@@ -2,7 +2,7 @@
 import type { Remark } from '../model/shapes/evidence.ts';
 import { remarkSentence } from '../words/remarks.ts';
 import { say } from '../words/say.ts';
-import { DeskError } from './contract.ts';
+import { DeskError } from './desk-error.ts';
 
 export const whereOf = (remark: Remark): string =>
   [

@@ -21,8 +21,8 @@ import { reference } from '../reference/index.ts';
 import { findingName } from '../words/findings.ts';
 import { billFaultSentence } from '../words/refusals.ts';
 import { say } from '../words/say.ts';
-import { DeskError } from './contract.ts';
 import { dayOf } from './days.ts';
+import { DeskError } from './desk-error.ts';
 import type { LookedThrough } from './join/meter-readings.ts';
 
 /** What is known of a household today: its own tariffs, and what its meters and its weather say. */

@@ -1,6 +1,6 @@
 /** What the computer itself refuses (a full disk, a folder that is a file, no memory), in words with their remedy. */
 import { say } from '../words/say.ts';
-import type { DeskRefusal } from './contract.ts';
+import type { DeskRefusal } from './desk-error.ts';
 
 interface SystemError {
   readonly code?: unknown;

@@ -2,8 +2,8 @@
 import { toDayNumber } from '../model/calendar/civil.ts';
 import type { Carrier, Evidence, EvidencePeriod, SeriesRole } from '../model/shapes/evidence.ts';
 import { say } from '../words/say.ts';
-import { DeskError } from './contract.ts';
 import { dayOf } from './days.ts';
+import { DeskError } from './desk-error.ts';
 import { hashOf } from './hash.ts';
 
 export interface TypedInput {

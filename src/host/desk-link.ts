@@ -1,7 +1,7 @@
 /** A host's side of the desk's thread: calls with progress and stopping, as promises. */
 import type { MessagePort } from 'node:worker_threads';
-import { DeskError } from '../desk/contract.ts';
 import type { PrintPdf } from '../desk/desk.ts';
+import { DeskError } from '../desk/desk-error.ts';
 import type { FromDesk, Port, ToDesk } from './desk-messages.ts';
 
 export interface CallWork {

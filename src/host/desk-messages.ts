@@ -1,6 +1,6 @@
 /** What goes between a host and the thread that the desk works in. */
 import type { MessagePort, Worker } from 'node:worker_threads';
-import type { DeskRefusal } from '../desk/contract.ts';
+import type { DeskRefusal } from '../desk/desk-error.ts';
 
 export interface DeskWorkerData {
   readonly host: 'electron' | 'loopback';

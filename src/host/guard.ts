@@ -1,7 +1,7 @@
 /** Who may speak to the loopback host: pages that it served itself, and they only with the token of this start. */
 import { randomBytes, timingSafeEqual } from 'node:crypto';
 import type { IncomingMessage } from 'node:http';
-import type { DeskRefusal } from '../desk/contract.ts';
+import type { DeskRefusal } from '../desk/desk-error.ts';
 
 const makeToken = (): string => randomBytes(24).toString('base64url');
 

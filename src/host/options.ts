@@ -1,7 +1,7 @@
 /** Options of the loopback host on the command line. */
 import { resolve } from 'node:path';
 import { parseArgs } from 'node:util';
-import { DeskError } from '../desk/contract.ts';
+import { DeskError } from '../desk/desk-error.ts';
 
 export interface HostOptions {
   /** 0 takes any free port. */

@@ -1,7 +1,8 @@
 /** The command line that reckons without a window. Prints, and answers the exit code. */
 import { statSync, writeFileSync } from 'node:fs';
 import { basename, dirname, join } from 'node:path';
-import { DeskError, type DeskRefusal, Settings } from '../desk/contract.ts';
+import { Settings } from '../desk/contract.ts';
+import { DeskError, type DeskRefusal } from '../desk/desk-error.ts';
 import { ManyRefusals } from '../desk/parse-household.ts';
 import { toRefusal } from '../desk/refusal.ts';
 import { readRegularFile } from '../desk/regular-file.ts';

@@ -1,6 +1,6 @@
 /** One household file reckoned through: evidence, comparison, and where asked the promise and the bill check. */
 import { basename, dirname } from 'node:path';
-import { DeskError } from '../desk/contract.ts';
+import { DeskError } from '../desk/desk-error.ts';
 import { billOf, gatherInput } from '../desk/gather-input.ts';
 import type { WholeHousehold } from '../desk/household-file.ts';
 import { readingsInMemory } from '../desk/join/meter-readings.ts';

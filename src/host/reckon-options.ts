@@ -1,7 +1,7 @@
 /** Options of the command line that reckons without a window. */
 import { resolve } from 'node:path';
 import { parseArgs } from 'node:util';
-import { DeskError } from '../desk/contract.ts';
+import { DeskError } from '../desk/desk-error.ts';
 import type { Language } from '../words/say.ts';
 
 export interface ReckonOptions {

@@ -1,13 +1,11 @@
 /** The loopback host from its start to its end: options, desk, server, window, and a clean close. */
 import { join } from 'node:path';
-import { toRefusal } from '../desk/refusal.ts';
 import { defaultDataFolder, windowFolder } from './data-folder.ts';
 import { keepLog } from './keep-log.ts';
 import { openBrowser, openOwnWindow } from './open-browser.ts';
 import { type HostOptions, readOptions, USAGE } from './options.ts';
 import { STAY_MS, watchPresence } from './presence.ts';
 import { forgetRunning, noteRunning, pageOfRunning } from './running.ts';
-import { startLoopback } from './server.ts';
 import { startDesk } from './start-desk.ts';
 
 /** Two starts at once: the second waits so long for the first to answer. */
@@ -41,6 +39,8 @@ async function run(options: HostOptions, dataFolder: string): Promise<void> {
     sample: options.sample,
     onQuit: () => void end(),
   });
+  // The thread opens the store meanwhile.
+  const [{ toRefusal }, { startLoopback }] = await Promise.all([import('../desk/refusal.ts'), import('./server.ts')]);
   const failure = await desk.ready.then(
     () => undefined,
     (error: unknown) => toRefusal(error),
@@ -96,6 +96,7 @@ export async function runHost(args: readonly string[]): Promise<void> {
     if (options.window) keepLog(dataFolder);
     await run(options, dataFolder);
   } catch (error) {
+    const { toRefusal } = await import('../desk/refusal.ts');
     const { message, remedy, code } = toRefusal(error);
     console.error([message, remedy].filter(Boolean).join('\n'));
     process.exit(code === 'own-failure' ? 1 : 2);

@@ -90,5 +90,4 @@ export function serveDesk({ port, stops, desk, printer, close, giveBack }: Serve
       stops.close();
     }
   });
-  send({ kind: 'ready' });
 }

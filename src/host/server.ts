@@ -5,7 +5,7 @@
 import { createServer, type IncomingMessage, type ServerResponse } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import type { Duplex } from 'node:stream';
-import { DeskError, type DeskRefusal } from '../desk/contract.ts';
+import { DeskError, type DeskRefusal } from '../desk/desk-error.ts';
 import { toRefusal } from '../desk/refusal.ts';
 import type { DeskLink } from './desk-link.ts';
 import { type Door, makeDoor, refuseStranger, refuseToken } from './guard.ts';

@@ -1,5 +1,6 @@
 /** Calls to the desk through the bridge of the desktop shell. */
-import { type Bridge, type Call, DeskError } from '../desk/contract.ts';
+import type { Bridge, Call } from '../desk/contract.ts';
+import { DeskError } from '../desk/desk-error.ts';
 
 export function callOverBridge(bridge: Bridge): Call {
   const listeners = new Map<number, (share: number) => void>();

@@ -1,6 +1,7 @@
 /** Calls to the desk over the loopback host: one POST a request, answered line by line. */
 
-import { type Call, DeskError, type DeskRefusal, LARGEST_FILE_BYTES, refuseLargeFile } from '../desk/contract.ts';
+import { type Call, LARGEST_FILE_BYTES, refuseLargeFile } from '../desk/contract.ts';
+import { DeskError, type DeskRefusal } from '../desk/desk-error.ts';
 import { say } from '../words/say.ts';
 
 export interface HttpDesk {

@@ -18,5 +18,8 @@ export async function medianMs(run: () => unknown, runs = 9, warmUp = 2): Promis
     await run();
     if (i >= 0) times.push(performance.now() - begun);
   }
-  return times.sort((a, b) => a - b)[Math.floor(runs / 2)]!;
+  return medianOf(times);
 }
+
+export const medianOf = (values: readonly number[]): number =>
+  values.toSorted((a, b) => a - b)[Math.floor(values.length / 2)]!;

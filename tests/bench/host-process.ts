@@ -6,28 +6,47 @@ import type { Call } from '../../src/desk/contract.ts';
 import { callOverHttp } from '../../src/screens/desk-http.ts';
 
 export interface HostProcess {
+  /** What a browser opens. */
+  readonly address: string;
   readonly call: Call;
   /** Memory held now and at most so far [MB]; undefined where the system does not say. */
   memory(): { readonly now: number; readonly most: number } | undefined;
   end(): Promise<void>;
 }
 
-/** Where the built host lies, seen from the built benchmark or from its source. */
-function builtHost(): string | undefined {
-  const places = ['main.js', '../../build/out/node/main.js'].map((place) => join(import.meta.dirname, place));
-  return places.find((place) => existsSync(place));
+/** `build/out`, seen from the built benchmark or from its source. */
+export const BUILT = ['..', '../../build/out']
+  .map((place) => join(import.meta.dirname, place))
+  .find((place) => existsSync(join(place, 'node/main.js')));
+
+/** The host that lies beside this benchmark, or that of another build. */
+export interface HostStart {
+  readonly builtIn?: string;
+  /** Folder of an invented household for an empty data folder. */
+  readonly sample?: string;
 }
 
 /** Starts the host on a data folder; undefined when it has not been built. */
-export async function startHost(dataFolder: string): Promise<HostProcess | undefined> {
-  const script = builtHost();
-  if (script === undefined) return undefined;
-  const child = spawn(process.execPath, [script, '--no-open', '--data', dataFolder], {
-    stdio: ['ignore', 'pipe', 'inherit'],
-  });
+export async function startHost(
+  dataFolder: string,
+  { builtIn = BUILT, sample }: HostStart = {},
+): Promise<HostProcess | undefined> {
+  if (builtIn === undefined) return undefined;
+  const child = spawn(
+    process.execPath,
+    [
+      join(builtIn, 'node/main.js'),
+      '--no-open',
+      '--data',
+      dataFolder,
+      ...(sample === undefined ? [] : ['--sample', sample]),
+    ],
+    { stdio: ['ignore', 'pipe', 'inherit'] },
+  );
   const address = await addressOf(child);
   const [base, token] = address.split('/#token=') as [string, string];
   return {
+    address,
     call: callOverHttp({ base, token }),
     memory: () => memoryOf(child.pid!),
     end() {

@@ -20,6 +20,7 @@ const MAY_IMPORT: Record<string, readonly string[]> = {
     'src/reference',
     'src/intake/intake.ts',
     'src/desk/contract.ts',
+    'src/desk/desk-error.ts',
   ],
   electron: ['src/desk', 'src/store', 'src/host', 'src/leave-behind', 'src/reference'],
 };

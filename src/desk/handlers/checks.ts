@@ -1,7 +1,6 @@
-import { renderLetter } from '../../leave-behind/letter.tsx';
 import { inMoneyOf, say } from '../../words/say.ts';
-import { DeskError } from '../contract.ts';
 import { dayOf } from '../days.ts';
+import { DeskError } from '../desk-error.ts';
 import { fileNameOf } from '../file-out.ts';
 import { findHousehold, findPromise } from '../find.ts';
 import { storedReadings } from '../join/meter-readings.ts';
@@ -50,11 +49,12 @@ export function checkHandlers({ ports, store }: DeskContext): CheckHandlers {
       const span = from !== undefined && to !== undefined ? { from: dayOf(from, 'from'), to: dayOf(to, 'to') } : null;
       return prefillBill({ promise, span, ...known(promise.householdId) });
     },
-    'check.print'({ checkId, format }) {
+    async 'check.print'({ checkId, format }) {
       const check = findCheck(checkId);
       const promise = findPromise(store, check.promiseId);
       const { household } = findHousehold(store, promise.householdId);
       const settings = readSettings(store);
+      const { renderLetter } = await import('../../leave-behind/letter.tsx');
       return printDocument(ports, {
         html: inMoneyOf(promise, () => renderLetter(check, promise, household, settings)),
         fileName: fileNameOf(

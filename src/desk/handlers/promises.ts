@@ -1,4 +1,3 @@
-import { renderLeaveBehind } from '../../leave-behind/leave-behind.tsx';
 import { leaveBehindCsv } from '../../leave-behind/leave-behind-csv.ts';
 import type { KeptPromise } from '../../model/shapes/promise.ts';
 import { inMoneyOf, say } from '../../words/say.ts';
@@ -26,6 +25,8 @@ export function promiseHandlers({ ports, store }: DeskContext): PromiseHandlers 
         inMoneyOf(promise, () => leaveBehindCsv(promise)),
       );
     const settings = readSettings(store);
+    // The painter of pages is large, and most days begin without printing.
+    const { renderLeaveBehind } = await import('../../leave-behind/leave-behind.tsx');
     return printDocument(ports, {
       html: inMoneyOf(promise, () => renderLeaveBehind(promise, settings)),
       fileName,

@@ -1,4 +1,4 @@
-import { DeskError } from '../../desk/contract.ts';
+import { DeskError } from '../../desk/desk-error.ts';
 
 /** A refusal of the desk as one or two sentences: the file where it is about one, what is wrong, what to do. */
 export function describeFailure(reason: unknown): string {

@@ -1,5 +1,6 @@
 /** An open household: changed at once, kept a moment later, read again on demand. It outlives the screen that shows it. */
-import { type Call, DeskError, type OpenHousehold } from '../../desk/contract.ts';
+import type { Call, OpenHousehold } from '../../desk/contract.ts';
+import { DeskError } from '../../desk/desk-error.ts';
 import type { Household } from '../../model/shapes/household.ts';
 import { createKeeper, type KeepStatus } from './keeper.ts';
 

@@ -4,7 +4,8 @@
  */
 import { readFileSync, rmSync } from 'node:fs';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
-import { type Call, contract, DeskError, type FileOut, type RequestName } from '../../../src/desk/contract.ts';
+import { type Call, contract, type FileOut, type RequestName } from '../../../src/desk/contract.ts';
+import { DeskError } from '../../../src/desk/desk-error.ts';
 import type { Household } from '../../../src/model/shapes/household.ts';
 import { logoAddress, smallPng } from './logos.ts';
 import { NOW, printedAs, TODAY } from './open-desk.ts';

@@ -1,6 +1,7 @@
 /** The desk answers in the language of the settings, from the next request on. */
 import { afterEach, describe, expect, test } from 'vitest';
-import { DeskError, type OpenHousehold, Settings } from '../../../src/desk/contract.ts';
+import { type OpenHousehold, Settings } from '../../../src/desk/contract.ts';
+import { DeskError } from '../../../src/desk/desk-error.ts';
 import { speak } from '../../../src/words/say.ts';
 import { openDesk } from './open-desk.ts';
 

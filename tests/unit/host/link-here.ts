@@ -2,7 +2,7 @@
 import { MessageChannel } from 'node:worker_threads';
 import type { Desk, PrintPdf } from '../../../src/desk/desk.ts';
 import { type DeskLink, linkDesk } from '../../../src/host/desk-link.ts';
-import type { Port } from '../../../src/host/desk-messages.ts';
+import type { FromDesk, Port } from '../../../src/host/desk-messages.ts';
 import { type AskedPrinter, serveDesk } from '../../../src/host/serve-desk.ts';
 
 interface LinkHere {
@@ -33,5 +33,6 @@ export function linkHere({ desk, close, printer, printPdf, onFailure }: LinkHere
       setImmediate(() => calls.port2.close());
     },
   });
+  calls.port2.postMessage({ kind: 'ready' } satisfies FromDesk);
   return link;
 }

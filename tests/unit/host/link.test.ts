@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { DeskError } from '../../../src/desk/contract.ts';
 import type { Desk } from '../../../src/desk/desk.ts';
+import { DeskError } from '../../../src/desk/desk-error.ts';
 import { askToPrint } from '../../../src/host/serve-desk.ts';
 import { linkHere } from './link-here.ts';
 

@@ -4,7 +4,7 @@ import { connect } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { DeskError } from '../../../src/desk/contract.ts';
+import { DeskError } from '../../../src/desk/desk-error.ts';
 import { makeDoor } from '../../../src/host/guard.ts';
 import { watchPresence } from '../../../src/host/presence.ts';
 import { type LoopbackHost, startLoopback } from '../../../src/host/server.ts';

@@ -1,7 +1,8 @@
 /** Random sequences of choices against a desk that is slow and refuses at random: nothing is lost, "kept" is never said early. */
 import fc from 'fast-check';
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
-import { type Call, DeskError, type OpenHousehold, Settings } from '../../../src/desk/contract.ts';
+import { type Call, type OpenHousehold, Settings } from '../../../src/desk/contract.ts';
+import { DeskError } from '../../../src/desk/desk-error.ts';
 import { emptyHousehold } from '../../../src/model/shapes/household.ts';
 import { keepSettings } from '../../../src/screens/settings/kept-settings.ts';
 import { isAllKept, keepAll } from '../../../src/screens/state/keeper.ts';

@@ -1,0 +1,60 @@
+/** The desk in its thread: puts an invented household into a new store, says what the store found, serves calls. */
+import { randomUUID } from 'node:crypto';
+import type { MessagePort } from 'node:worker_threads';
+import { createDesk } from '../desk/desk.ts';
+import { toRefusal } from '../desk/refusal.ts';
+import { readSettings, speakAsSet } from '../desk/settings.ts';
+import type { SqliteStore } from '../store/sqlite-store.ts';
+import { say } from '../words/say.ts';
+import type { DeskWorkerData, FromDesk } from './desk-messages.ts';
+import { createGiveBack } from './give-back.ts';
+import { localToday } from './local-today.ts';
+import { describeOpening } from './opening-notice.ts';
+import { printWithChromium } from './print-pdf.ts';
+import { askToPrint, serveDesk } from './serve-desk.ts';
+
+const clock = { today: localToday, now: () => new Date().toISOString(), newId: () => randomUUID() };
+
+/** The household is a kindness to a newcomer; where it cannot be read, the store opens empty and says why. */
+async function putSample(store: SqliteStore, sample: string | null): Promise<string | undefined> {
+  if (sample === null || !store.opening.created || store.opening.setAside !== null) return undefined;
+  try {
+    const { loadSample } = await import('../desk/load-sample.ts');
+    loadSample(sample, { store, ...clock });
+    return undefined;
+  } catch (error) {
+    return say('The invented household could not be put in: {reason}', { reason: toRefusal(error).message });
+  }
+}
+
+export async function serveStore(
+  store: SqliteStore,
+  port: MessagePort,
+  { host, dataFolder, sample, stops }: DeskWorkerData,
+): Promise<void> {
+  await speakAsSet(readSettings(store));
+  const sampleNotice = await putSample(store, sample);
+  const notice = [describeOpening(store.opening), sampleNotice].filter((part) => part !== undefined).join(' ');
+  const printer = host === 'electron' ? askToPrint(port) : null;
+  const desk = createDesk({
+    store,
+    ...clock,
+    printPdf: printer?.printPdf ?? printWithChromium,
+    host,
+    dataFolder,
+    notice: notice || undefined,
+    // After the answer, so that the window hears that it will be done.
+    quit: () => void setImmediate(() => port.postMessage({ kind: 'quit' } satisfies FromDesk)),
+  });
+  serveDesk({
+    port,
+    stops,
+    desk,
+    printer,
+    giveBack: createGiveBack(),
+    close() {
+      store.close();
+      port.close();
+    },
+  });
+}
