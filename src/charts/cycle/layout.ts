@@ -61,12 +61,23 @@ const besideText = ({ fanKW, frostKW }: AirSide) =>
 const MOST_BAND = 2.6;
 const LEAST_BAND = 2;
 
-export function layOutCycle(series: CycleSeries, size: PictureSize, place: { width?: number } = {}): CycleLayout {
-  const { width, font, faint } = measuresOf(size, place.width);
-  const { loop } = series;
-  const listed = width < 43 * font;
-  const unit = listed ? Math.min(font, width / 30) : font;
+type Drawing = Omit<CycleLayout, 'labels' | 'badges' | 'height'>;
+type Words = Pick<CycleLayout, 'labels' | 'badges' | 'height'>;
 
+export function layOutCycle(series: CycleSeries, size: PictureSize, place: { width?: number } = {}): CycleLayout {
+  const measures = measuresOf(size, place.width);
+  const listed = measures.width < 43 * measures.font;
+  const unit = listed ? Math.min(measures.font, measures.width / 30) : measures.font;
+  const drawing = placeParts(series, { ...measures, listed }, unit);
+  return { ...drawing, ...(listed ? listLabels(series, drawing, unit) : labelParts(series, drawing)) };
+}
+
+/** Where the parts and the bands of heat stand. `unit` is what they are measured in, in pixels. */
+function placeParts(
+  series: CycleSeries,
+  { width, font, faint, listed }: Pick<Drawing, 'width' | 'font' | 'faint' | 'listed'>,
+  unit: number,
+): Drawing {
   const middle = 12.4 * unit;
   const [top, bottom] = [7 * unit, 17.8 * unit];
   const [left, right] = [width * 0.345, width * 0.655];
@@ -101,7 +112,7 @@ export function layOutCycle(series: CycleSeries, size: PictureSize, place: { wid
   const houseWidth = house.x - houseFrom - 4;
   const meterTop = 0.4 * unit;
 
-  const drawing = {
+  return {
     width,
     font,
     faint,
@@ -128,8 +139,14 @@ export function layOutCycle(series: CycleSeries, size: PictureSize, place: { wid
       meter: { x: houseFrom, y: houseTop + groundThick, width: houseWidth, height: meterThick },
     },
   };
-  if (listed) return { ...drawing, ...listLabels(series, drawing, unit, bottom + 2.4 * unit) };
+}
 
+/** Words and badges beside the marks. */
+function labelParts(series: CycleSeries, drawing: Drawing): Words {
+  const { loop } = series;
+  const { font, ground, house, brine, water, evaporator, condenser, compressor, valve } = drawing;
+  const { left, right, top, bottom } = drawing.loop;
+  const middle = ground.y + ground.height / 2;
   const gap = 0.6 * font;
   const nameY = ground.y - 0.9 * font;
   const badge = (step: CycleStep, x: number, y: number): Badge => ({
@@ -150,7 +167,7 @@ export function layOutCycle(series: CycleSeries, size: PictureSize, place: { wid
   const past = drawing.badgeRadius * 2 + 0.4 * font;
   const beside = 0.9 * font;
   const evaporatorNameX = left - beside - textWidth(name('evaporator'), font, true);
-  const belowEvaporator = evaporator.y + exchanger.height + 1.7 * font;
+  const belowEvaporator = evaporator.y + evaporator.height + 1.7 * font;
   const aboveCondenser = condenser.y - 1.1 * font;
   const innerLeft = evaporator.x + evaporator.width + gap;
   const innerRight = condenser.x - gap;
@@ -161,8 +178,10 @@ export function layOutCycle(series: CycleSeries, size: PictureSize, place: { wid
   const compressorName = textWidth(name('compressor'), font, true);
   const compressorX = compressor.x - compressor.radius - gap - compressorName - 0.3 * font;
   const valveX = valve.x - valveNameWidth / 2;
-  const nearBrine = (brine.right + bandLeft) / 2;
-  const nearWater = (houseFrom + house.x) / 2;
+  const nearBrine = (brine.right + drawing.groundBand.x) / 2;
+  const nearWater = (drawing.houseBand.ground.x + house.x) / 2;
+  const meterRight = drawing.meterBand.x + drawing.meterBand.width + gap;
+  const meterTop = drawing.meterBand.y;
   const labels: Label[] = [
     label('ground', ground.x + past, nameY, name('ground'), 'name'),
     label('ground', nearBrine, brine.inY - 0.5 * font, wholeDegrees(loop.brineInC), 'figure', 'middle'),
@@ -181,8 +200,8 @@ export function layOutCycle(series: CycleSeries, size: PictureSize, place: { wid
     label('evaporator', innerLeft, middle + 0.35 * font, barText(loop.low.barGauge), 'quiet'),
     label('evaporator', innerLeft, middle + 1.7 * font, psiText(loop.low.psiGauge), 'quiet'),
     label('compressor', compressorX, top - 0.9 * font, name('compressor'), 'name'),
-    label('compressor', compressor.x + meterThick / 2 + gap, meterTop + 1.2 * font, unitsAnHour(loop.meterKW)),
-    label('compressor', compressor.x + meterThick / 2 + gap, meterTop + 2.45 * font, say('from the meter'), 'quiet'),
+    label('compressor', meterRight, meterTop + 1.2 * font, unitsAnHour(loop.meterKW)),
+    label('compressor', meterRight, meterTop + 2.45 * font, say('from the meter'), 'quiet'),
     label('compressor', compressor.x + compressor.radius + gap, top - 0.9 * font, wholeDegrees(loop.dischargeC)),
     label('condenser', right + beside + past, aboveCondenser, name('condenser'), 'name'),
     label('condenser', innerRight, middle - 1.1 * font, wholeDegrees(loop.condensingC), 'figure', 'end'),
@@ -205,16 +224,11 @@ export function layOutCycle(series: CycleSeries, size: PictureSize, place: { wid
     badge('house', houseX + drawing.badgeRadius, nameY),
     badge('valve', valveX + drawing.badgeRadius, bottom + 2.7 * font),
   ];
-  return { ...drawing, height: bottom + 3.6 * font, labels, badges };
+  return { height: bottom + 3.6 * font, labels, badges };
 }
 
 /** Badges on the drawing, words as a list below it. */
-function listLabels(
-  series: CycleSeries,
-  drawing: Omit<CycleLayout, 'labels' | 'badges' | 'height'>,
-  unit: number,
-  from: number,
-): Pick<CycleLayout, 'labels' | 'badges' | 'height'> {
+function listLabels(series: CycleSeries, drawing: Drawing, unit: number): Words {
   const { font, faint, width, ground, house, evaporator, condenser, compressor, valve, badgeRadius } = drawing;
   const onDrawing: Readonly<Record<CycleStep, Point>> = {
     ground: { x: ground.x + badgeRadius + 1, y: ground.y - 1.2 * unit },
@@ -226,7 +240,7 @@ function listLabels(
   };
   const labels: Label[] = [];
   const badges: Badge[] = [];
-  let y = from;
+  let y = drawing.loop.bottom + 2.4 * unit;
   for (const { step, number, name, readings } of series.places) {
     badges.push({ step, number, ...onDrawing[step] });
     y += 1.5 * font;

@@ -70,7 +70,21 @@ interface Group {
   readonly used: Set<number>;
 }
 
-function billsOf(input: ShapeInput, rows: BillRows, { fuel, own, several, used }: Group): FiledBill[] {
+function billsOf(input: ShapeInput, rows: BillRows, group: Group): FiledBill[] {
+  const columns = findColumns(input, rows, group);
+  const { meters, standingPrice, standingCharge, vatRate, vatCharge, adjustments } = columns;
+  const saysMore =
+    meters.some((m) => m.opening.column ?? m.price.column ?? m.charge.column) ||
+    (standingPrice.column ?? standingCharge.column ?? vatRate.column ?? vatCharge.column ?? adjustments[0]) !==
+      undefined;
+  if (!saysMore) return [];
+  return Array.from({ length: rows.dates.count }, (_, i) => i).flatMap((i) =>
+    billOfRow(input, rows, group, columns, i),
+  );
+}
+
+/** Which columns hold the parts of the bill, each with its values; a column that is found is noted as used. */
+function findColumns(input: ShapeInput, rows: BillRows, { fuel, own, several, used }: Group) {
   const { sheet, book } = input;
   const { dates, decimal } = rows;
   const registers = own.map(({ facts }) => registerWord(plainWords(facts.heading)));
@@ -133,80 +147,102 @@ function billsOf(input: ShapeInput, rows: BillRows, { fuel, own, several, used }
     free(kind).map((column) => ({ kind, column, values: numbers(column)! })),
   );
   const [openingKind, closingKind] = [kinds('opening-kind'), kinds('closing-kind') ?? rows.quality];
-  const saysMore =
-    meters.some((m) => m.opening.column ?? m.price.column ?? m.charge.column) ||
-    (standingPrice.column ?? standingCharge.column ?? vatRate.column ?? vatCharge.column ?? adjustments[0]) !==
-      undefined;
-  if (!saysMore) return [];
+  return {
+    meters,
+    volume,
+    volumes,
+    calorifics,
+    correction,
+    standingPrice,
+    standingCharge,
+    days,
+    vatRate,
+    vatCharge,
+    net,
+    total,
+    adjustments,
+    openingKind,
+    closingKind,
+  };
+}
 
+/** The bill of one row; none where its days or all its amounts are missing, or it would be no bill. */
+function billOfRow(
+  input: ShapeInput,
+  rows: BillRows,
+  { fuel, own }: Group,
+  columns: ReturnType<typeof findColumns>,
+  i: number,
+): FiledBill[] {
+  const { sheet } = input;
+  const { meters, volume, volumes, calorifics, correction, standingPrice, standingCharge, days } = columns;
+  const { vatRate, vatCharge, net, total, adjustments, openingKind, closingKind } = columns;
   const headings = [...meters.flatMap(({ price, charge }) => [price.column, charge.column]), standingPrice.column];
-  return Array.from({ length: dates.count }, (_, i) => i).flatMap((i): FiledBill[] => {
-    const row = dates.rows[i]!;
-    const [from, to] = [rows.periods.fromDay[i]!, rows.periods.toDay[i]!];
-    const stated = meters.map(({ energy }) => energy.values[i]!);
-    if (Number.isNaN(from) || Number.isNaN(to) || stated.every(Number.isNaN)) return [];
-    const kindAt = (column: number | undefined, beside: ColumnFacts | undefined): ReadingKind => {
-      const marked = beside ? readQuality(sheet, beside.index, row) : 'unknown';
-      return marked === 'unknown' && column !== undefined ? readQuality(sheet, column, row) : marked;
+  const row = rows.dates.rows[i]!;
+  const [from, to] = [rows.periods.fromDay[i]!, rows.periods.toDay[i]!];
+  const stated = meters.map(({ energy }) => energy.values[i]!);
+  if (Number.isNaN(from) || Number.isNaN(to) || stated.every(Number.isNaN)) return [];
+  const kindAt = (column: number | undefined, beside: ColumnFacts | undefined): ReadingKind => {
+    const marked = beside ? readQuality(sheet, beside.index, row) : 'unknown';
+    return marked === 'unknown' && column !== undefined ? readQuality(sheet, column, row) : marked;
+  };
+  const meterOf = ({ energy, name, opening, closing }: (typeof meters)[number]): BillMeter => {
+    const fromReadings = energy.facts === closing.column;
+    const asVolume = isVolumeOfGas(energy.quantity.unit);
+    const read = known(opening.values, i) !== undefined && known(closing.values, i) !== undefined;
+    const value = Number.isNaN(energy.values[i]!) ? undefined : energy.values[i]!;
+    const metered = read ? undefined : (known(volumes, i) ?? (asVolume ? value : undefined));
+    return {
+      name,
+      ...given({ opening: known(opening.values, i), closing: known(closing.values, i), metered }),
+      ...(opening.column ? { openingKind: kindAt(openingKind, opening.column) } : {}),
+      closingKind: kindAt(closingKind, closing.column),
+      ...(fromReadings || asVolume
+        ? {}
+        : given({ kWh: value === undefined ? undefined : exact(value * energy.quantity.kWhPerUnit) })),
     };
-    const meterOf = ({ energy, name, opening, closing }: (typeof meters)[number]): BillMeter => {
-      const fromReadings = energy.facts === closing.column;
-      const asVolume = isVolumeOfGas(energy.quantity.unit);
-      const read = known(opening.values, i) !== undefined && known(closing.values, i) !== undefined;
-      const value = Number.isNaN(energy.values[i]!) ? undefined : energy.values[i]!;
-      const metered = read ? undefined : (known(volumes, i) ?? (asVolume ? value : undefined));
-      return {
-        name,
-        ...given({ opening: known(opening.values, i), closing: known(closing.values, i), metered }),
-        ...(opening.column ? { openingKind: kindAt(openingKind, opening.column) } : {}),
-        closingKind: kindAt(closingKind, closing.column),
-        ...(fromReadings || asVolume
-          ? {}
-          : given({ kWh: value === undefined ? undefined : exact(value * energy.quantity.kWhPerUnit) })),
-      };
-    };
-    const billMeters = meters.map(meterOf);
-    const charges = meters.map(
-      (meter, at): BillCharge => ({
-        meter: meter.name,
-        ...given({
-          kWh: billMeters[at]!.kWh,
-          pencePerKWh: priceOf(meter.price.column, known(meter.price.values, i), 1.5),
-          pence: penceOf(meter.charge.column, known(meter.charge.values, i)),
-        }),
-      }),
-    );
-    const standingLine = given({
-      days: within(known(days, i), 0, 1000),
-      pencePerDay: within(priceOf(standingPrice.column, known(standingPrice.values, i), 3), 0, 1000),
-      pence: penceOf(standingCharge.column, known(standingCharge.values, i)),
-    });
-    const rate = known(vatRate.values, i);
-    const share = within(rate !== undefined && rate > 1 ? exact(rate / 100) : rate, 0, 0.3);
-    const draft: Bill = {
-      fuel,
-      from: toCivilDate(from),
-      to: toCivilDate(to),
-      meterUnit: meterUnitOf(fuel, own[0]!, volume, meters[0]!, billMeters[0]!),
+  };
+  const billMeters = meters.map(meterOf);
+  const charges = meters.map(
+    (meter, at): BillCharge => ({
+      meter: meter.name,
       ...given({
-        correction: within(known(correction, i), 0.9, 1.1),
-        calorificMJPerM3:
-          within(known(calorifics, i), 30, 50) ?? (fuel === 'gas' ? input.choices.calorificMJPerM3 : undefined),
+        kWh: billMeters[at]!.kWh,
+        pencePerKWh: priceOf(meter.price.column, known(meter.price.values, i), 1.5),
+        pence: penceOf(meter.charge.column, known(meter.charge.values, i)),
       }),
-      meters: billMeters,
-      charges,
-      standing: Object.keys(standingLine).length > 0 ? [standingLine] : [],
-      adjustments: adjustments.flatMap(({ kind, column, values }) => adjustmentOf(kind, column, known(values, i))),
-      vat: { included: false, ...given({ rate: share, pence: penceOf(vatCharge.column, known(vatCharge.values, i)) }) },
-      ...given({
-        netPence: penceOf(net.column, known(net.values, i)),
-        totalPence: penceOf(total.column, known(total.values, i)),
-      }),
-    };
-    const vatIncluded = pricesHoldVat(draft, headings.map((c) => plainWords(c?.heading ?? '')).join(' '));
-    const bill = Bill.safeParse({ ...draft, vat: { ...draft.vat, included: vatIncluded } });
-    return bill.success ? [{ row: sheet.table.lineOfRow[row]!, bill: bill.data }] : [];
+    }),
+  );
+  const standingLine = given({
+    days: within(known(days, i), 0, 1000),
+    pencePerDay: within(priceOf(standingPrice.column, known(standingPrice.values, i), 3), 0, 1000),
+    pence: penceOf(standingCharge.column, known(standingCharge.values, i)),
   });
+  const rate = known(vatRate.values, i);
+  const share = within(rate !== undefined && rate > 1 ? exact(rate / 100) : rate, 0, 0.3);
+  const draft: Bill = {
+    fuel,
+    from: toCivilDate(from),
+    to: toCivilDate(to),
+    meterUnit: meterUnitOf(fuel, own[0]!, volume, meters[0]!, billMeters[0]!),
+    ...given({
+      correction: within(known(correction, i), 0.9, 1.1),
+      calorificMJPerM3:
+        within(known(calorifics, i), 30, 50) ?? (fuel === 'gas' ? input.choices.calorificMJPerM3 : undefined),
+    }),
+    meters: billMeters,
+    charges,
+    standing: Object.keys(standingLine).length > 0 ? [standingLine] : [],
+    adjustments: adjustments.flatMap(({ kind, column, values }) => adjustmentOf(kind, column, known(values, i))),
+    vat: { included: false, ...given({ rate: share, pence: penceOf(vatCharge.column, known(vatCharge.values, i)) }) },
+    ...given({
+      netPence: penceOf(net.column, known(net.values, i)),
+      totalPence: penceOf(total.column, known(total.values, i)),
+    }),
+  };
+  const vatIncluded = pricesHoldVat(draft, headings.map((c) => plainWords(c?.heading ?? '')).join(' '));
+  const bill = Bill.safeParse({ ...draft, vat: { ...draft.vat, included: vatIncluded } });
+  return bill.success ? [{ row: sheet.table.lineOfRow[row]!, bill: bill.data }] : [];
 }
 
 /** The total of the bill, also where it is one amount for several registers and so no cost of either. */
