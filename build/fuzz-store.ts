@@ -24,7 +24,7 @@ const snapshot = (store: SqliteStore, householdId: string): string =>
     store.listHouseholds({ archived: false }),
     store.listEvidence(householdId),
     store.listShelf(),
-    store.listPromises(householdId),
+    store.listEstimates(householdId),
   ]);
 
 export async function fuzzStore(count: number, seed: number): Promise<StoreFuzzResult> {

@@ -7,8 +7,8 @@ import { IntakeChoices, IntakePreview } from '../intake/intake.ts';
 import { CivilDate } from '../model/shapes/dates.ts';
 import { Carrier, Evidence, EvidencePeriod, Remark, Series, SeriesRole } from '../model/shapes/evidence.ts';
 import { Household } from '../model/shapes/household.ts';
-import { BillCheck, BillCheckInput, KeptPromise } from '../model/shapes/promise.ts';
 import { Tariff } from '../model/shapes/tariff.ts';
+import { BillCheck, BillCheckInput, WrittenEstimate } from '../model/shapes/written-estimate.ts';
 import { CURRENCIES, LANGUAGES, language, say } from '../words/say.ts';
 import { DeskError, type DeskRefusal } from './desk-error.ts';
 
@@ -21,7 +21,7 @@ export const Settings = z.object({
   theme: z.enum(['as the system', 'light', 'dark']).default('as the system'),
   paper: z.enum(['A4', 'Letter']).default('A4'),
   language: z.enum(LANGUAGES).default('en-GB'),
-  /** Money that prices are typed and shown in; a promise keeps the one of its day. */
+  /** Money that prices are typed and shown in; a written estimate keeps the one of its day. */
   currency: z.enum(CURRENCIES).default('GBP'),
   /** The installer's own logo, a PNG or JPEG as a data address; empty for none. Its bytes are checked when it is written. */
   logo: z.string().default(''),
@@ -36,11 +36,11 @@ export const HouseholdSummary = z.object({
   changedOn: z.string(),
   archived: z.boolean(),
   evidenceCount: z.int(),
-  promiseCount: z.int(),
+  estimateCount: z.int(),
 });
 export type HouseholdSummary = z.infer<typeof HouseholdSummary>;
 
-export const PromiseSummary = z.object({
+export const EstimateSummary = z.object({
   id: Id,
   number: z.int(),
   madeOn: z.string(),
@@ -51,7 +51,7 @@ export const PromiseSummary = z.object({
   /** Money of these amounts; absent means pounds. */
   currency: z.enum(CURRENCIES).optional(),
 });
-export type PromiseSummary = z.infer<typeof PromiseSummary>;
+export type EstimateSummary = z.infer<typeof EstimateSummary>;
 
 export const OpenHousehold = z.object({
   household: Household,
@@ -61,7 +61,7 @@ export const OpenHousehold = z.object({
   evidence: z.array(Evidence),
   /** What the model takes: the series of all imports, each day of a register counted once, the newest import of it first. */
   series: z.array(Series),
-  promises: z.array(PromiseSummary),
+  estimates: z.array(EstimateSummary),
   checks: z.array(BillCheck),
   /** Imports that were taken back; `evidence.restore` brings them again. */
   undone: z.array(z.object({ id: Id, fileName: z.string(), importedOn: z.string() })),
@@ -119,7 +119,7 @@ export const contract = {
   'household.save': request(z.object({ household: Household, revision: z.int() }), z.object({ revision: z.int() })),
   'household.duplicate': request(z.object({ id: Id, name: z.string().min(1).max(120) }), OpenHousehold),
   'household.archive': request(z.object({ id: Id, archived: z.boolean() }), Nothing),
-  /** Erases the household with all evidence, promises and checks, for good. */
+  /** Erases the household with all evidence, written estimates and checks, for good. */
   'household.erase': request(z.object({ id: Id, confirmName: z.string() }), Nothing),
   'household.export': request(z.object({ id: Id }), FileOut),
   /** A household file: our own export, or a written one that names its raw files (those are then not read here). */
@@ -162,14 +162,14 @@ export const contract = {
   'tariff.keep': request(z.object({ tariff: Tariff }), Nothing),
   'tariff.drop': request(z.object({ tariffId: Id }), Nothing),
 
-  'promise.keep': request(z.object({ householdId: Id, note: z.string().max(2000) }), KeptPromise),
-  'promise.read': request(z.object({ promiseId: Id }), KeptPromise),
-  'promise.print': request(z.object({ promiseId: Id, format: z.enum(['pdf', 'html', 'csv']) }), FileOut),
+  'estimate.keep': request(z.object({ householdId: Id, note: z.string().max(2000) }), WrittenEstimate),
+  'estimate.read': request(z.object({ estimateId: Id }), WrittenEstimate),
+  'estimate.print': request(z.object({ estimateId: Id, format: z.enum(['pdf', 'html', 'csv']) }), FileOut),
 
   'check.run': request(BillCheckInput, BillCheck),
-  /** What the evidence says of a bill's days; without days, the newest whole months since the promise. Null where it says nothing. */
+  /** What the evidence says of a bill's days; without days, the newest whole months since the estimate. Null where it says nothing. */
   'check.prefill': request(
-    z.object({ promiseId: Id, from: CivilDate.optional(), to: CivilDate.optional() }),
+    z.object({ estimateId: Id, from: CivilDate.optional(), to: CivilDate.optional() }),
     BillPrefill.nullable(),
   ),
   /** The letter of a check: a page for the household, the working, and what to read from now on. */

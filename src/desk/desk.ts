@@ -5,10 +5,10 @@ import { contract, type RequestName } from './contract.ts';
 import { DeskError } from './desk-error.ts';
 import { appHandlers } from './handlers/app.ts';
 import { checkHandlers } from './handlers/checks.ts';
+import { estimateHandlers } from './handlers/estimates.ts';
 import { evidenceHandlers } from './handlers/evidence.ts';
 import { householdFileHandlers } from './handlers/household-files.ts';
 import { householdHandlers } from './handlers/households.ts';
-import { promiseHandlers } from './handlers/promises.ts';
 import { tariffHandlers } from './handlers/tariffs.ts';
 import { keepOfferedFiles } from './offered-files.ts';
 import type { DeskContext, DeskPorts, Handlers, Work } from './ports.ts';
@@ -30,7 +30,7 @@ export function createDesk(ports: DeskPorts): Desk {
     ...householdFileHandlers(context),
     ...evidenceHandlers(context),
     ...tariffHandlers(context),
-    ...promiseHandlers(context),
+    ...estimateHandlers(context),
     ...checkHandlers(context),
   };
 

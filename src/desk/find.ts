@@ -1,7 +1,7 @@
 /** Finds what a request names, or refuses in words. */
 
 import type { Evidence, Series } from '../model/shapes/evidence.ts';
-import type { KeptPromise } from '../model/shapes/promise.ts';
+import type { WrittenEstimate } from '../model/shapes/written-estimate.ts';
 import type { Store, StoredHousehold } from '../store/store.ts';
 import { say } from '../words/say.ts';
 import { DeskError } from './desk-error.ts';
@@ -25,10 +25,10 @@ export function findEvidence(store: Store, id: string): Evidence {
   return evidence;
 }
 
-export function findPromise(store: Store, id: string): KeptPromise {
-  const promise = store.readPromise(id);
-  if (!promise) throw gone(say('This promise is not there any more.'));
-  return promise;
+export function findEstimate(store: Store, id: string): WrittenEstimate {
+  const estimate = store.readEstimate(id);
+  if (!estimate) throw gone(say('This promise is not there any more.'));
+  return estimate;
 }
 
 export function findSeries(store: Store, id: string): { series: Series; evidence: Evidence } {

@@ -1,7 +1,7 @@
 /** A written household file with the raw files beside it, read through intake exactly as the window would import them. */
 import type { IntervalDays } from '../intake/intake.ts';
 import type { Evidence, Series } from '../model/shapes/evidence.ts';
-import type { BillCheckInput } from '../model/shapes/promise.ts';
+import type { BillCheckInput } from '../model/shapes/written-estimate.ts';
 import { say } from '../words/say.ts';
 import { refuseFaultyTariffs } from './check-tariffs.ts';
 import { DeskError } from './desk-error.ts';
@@ -52,7 +52,7 @@ export function gatherInput({ input, readBeside, today, now, newId }: GatherInpu
     refuseTwice(seen, evidence);
     return { import: evidence, rawFile: null, intervals: [] };
   });
-  return { household, evidence: [...fromFiles, ...typed], promises: [], checks: [] };
+  return { household, evidence: [...fromFiles, ...typed], estimates: [], checks: [] };
 }
 
 function refuseTwice(seen: Evidence[], evidence: Evidence): void {
@@ -70,7 +70,7 @@ function refuseTwice(seen: Evidence[], evidence: Evidence): void {
 }
 
 /** The bill to check; its units come from the heat pump's own readings where the file does not say them. */
-export function billOf(check: InputCheck, promiseId: string, series: readonly Series[]): BillCheckInput {
+export function billOf(check: InputCheck, estimateId: string, series: readonly Series[]): BillCheckInput {
   const boughtKWh = check.boughtKWh ?? heatPumpUnits(series, check.from, check.to);
   if (boughtKWh === undefined) {
     throw new DeskError({
@@ -83,5 +83,5 @@ export function billOf(check: InputCheck, promiseId: string, series: readonly Se
       remedy: say('Write the units of the bill, or name a file with the heat pump’s own readings for those days.'),
     });
   }
-  return { ...check, promiseId, boughtKWh, otherKWh: check.otherKWh ?? 0 };
+  return { ...check, estimateId, boughtKWh, otherKWh: check.otherKWh ?? 0 };
 }

@@ -8,7 +8,7 @@ import type { IntervalDays } from '../intake/intake.ts';
 import { CivilDate } from '../model/shapes/dates.ts';
 import { Evidence } from '../model/shapes/evidence.ts';
 import { Household } from '../model/shapes/household.ts';
-import { BillCheck, KeptPromise } from '../model/shapes/promise.ts';
+import { BillCheck, WrittenEstimate } from '../model/shapes/written-estimate.ts';
 import type { Store } from '../store/store.ts';
 
 /** Readings by local day; null where one is missing. */
@@ -30,7 +30,7 @@ export const HouseholdFile = z.object({
       readings: z.array(FileReadings),
     }),
   ),
-  promises: z.array(KeptPromise),
+  estimates: z.array(WrittenEstimate),
   checks: z.array(BillCheck),
 });
 export type HouseholdFile = z.infer<typeof HouseholdFile>;
@@ -43,7 +43,7 @@ export interface WholeHousehold {
     readonly rawFile: Uint8Array | null;
     readonly intervals: readonly IntervalDays[];
   }[];
-  readonly promises: readonly KeptPromise[];
+  readonly estimates: readonly WrittenEstimate[];
   readonly checks: readonly BillCheck[];
 }
 
@@ -59,7 +59,7 @@ export function gatherHousehold(store: Store, household: Household): WholeHouseh
         .map(({ id }) => store.readIntervals(id, EVER.from, EVER.to))
         .filter((intervals) => intervals !== undefined),
     })),
-    promises: store.listPromises(household.id),
+    estimates: store.listEstimates(household.id),
     checks: store.listChecks(household.id),
   };
 }
@@ -81,7 +81,7 @@ export function writeHouseholdFile(whole: WholeHousehold): HouseholdFile {
         })),
       })),
     })),
-    promises: [...whole.promises],
+    estimates: [...whole.estimates],
     checks: [...whole.checks],
   };
 }
@@ -101,7 +101,7 @@ export function readHouseholdFile(file: HouseholdFile): WholeHousehold {
         })),
       })),
     })),
-    promises: file.promises,
+    estimates: file.estimates,
     checks: file.checks,
   };
 }

@@ -18,8 +18,8 @@ import {
   Prices,
   Purchase,
 } from '../model/shapes/household.ts';
-import { BillCheckInput } from '../model/shapes/promise.ts';
 import { Tariff } from '../model/shapes/tariff.ts';
+import { BillCheckInput } from '../model/shapes/written-estimate.ts';
 import { phrase } from '../words/say.ts';
 import { loosen, tighten } from './loose-section.ts';
 
@@ -43,7 +43,7 @@ export const TypedEvidence = z.strictObject({
 export type TypedEvidence = z.infer<typeof TypedEvidence>;
 
 /** A bill check; without `boughtKWh` the units come from the heat-pump readings among the files. */
-export const InputCheck = BillCheckInput.omit({ promiseId: true })
+export const InputCheck = BillCheckInput.omit({ estimateId: true })
   .partial({ boughtKWh: true, otherKWh: true })
   .strict();
 export type InputCheck = z.infer<typeof InputCheck>;
@@ -71,8 +71,8 @@ export const HouseholdInput = z.strictObject({
   typed: z.array(TypedEvidence).max(100).optional(),
   /** Day on which prices are looked up; today when absent. */
   asOf: CivilDate.optional(),
-  /** The promise that a bill check is held against: evidence that begins on or after its day is left out of it. */
-  promise: z.strictObject({ asOf: CivilDate, note: z.string().max(2000).optional() }).optional(),
+  /** The estimate that a bill check is held against: evidence that begins on or after its day is left out of it. */
+  estimate: z.strictObject({ asOf: CivilDate, note: z.string().max(2000).optional() }).optional(),
   check: InputCheck.optional(),
 });
 export type HouseholdInput = z.infer<typeof HouseholdInput>;

@@ -4,7 +4,7 @@ import type { Household } from '../model/shapes/household.ts';
 import { billOf, gatherInput } from './gather-input.ts';
 import { readingsInMemory } from './join/meter-readings.ts';
 import { seriesInMemory } from './join/stored-series.ts';
-import { makePromise } from './keep-promise.ts';
+import { makeEstimate } from './make-estimate.ts';
 import { parseHouseholdInput } from './parse-household.ts';
 import type { DeskPorts } from './ports.ts';
 import { readFilesOf, readRegularFile } from './regular-file.ts';
@@ -25,32 +25,32 @@ export function loadSample(folder: string, { store, today, now, newId }: SampleP
   });
   const { household } = whole;
   const known = { household, series: seriesInMemory(whole), readings: readingsInMemory(whole) };
-  const promises = input.promise
+  const estimates = input.estimate
     ? [
-        makePromise({
+        makeEstimate({
           id: newId(),
-          number: store.nextPromiseNumber(),
-          madeOn: `${input.promise.asOf}T12:00:00.000Z`,
-          asOf: input.promise.asOf,
-          note: input.promise.note ?? '',
+          number: store.nextEstimateNumber(),
+          madeOn: `${input.estimate.asOf}T12:00:00.000Z`,
+          asOf: input.estimate.asOf,
+          note: input.estimate.note ?? '',
           household,
-          series: seriesInMemory(whole, input.promise.asOf),
+          series: seriesInMemory(whole, input.estimate.asOf),
         }),
       ]
     : [];
-  const checks = promises.flatMap((promise) =>
+  const checks = estimates.flatMap((estimate) =>
     input.check
       ? [
           runCheck({
             id: newId(),
             madeOn: now(),
-            promise,
-            bill: billOf(input.check, promise.id, known.series),
+            estimate,
+            bill: billOf(input.check, estimate.id, known.series),
             ...known,
           }),
         ]
       : [],
   );
-  storeHousehold(store, { ...whole, promises, checks }, now());
+  storeHousehold(store, { ...whole, estimates, checks }, now());
   return household;
 }

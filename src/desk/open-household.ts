@@ -1,23 +1,23 @@
-/** A household as the window gets it: the document with its evidence, promises and checks. */
-import type { KeptPromise } from '../model/shapes/promise.ts';
+/** A household as the window gets it: the document with its evidence, written estimates and checks. */
+import type { WrittenEstimate } from '../model/shapes/written-estimate.ts';
 import type { Store } from '../store/store.ts';
-import type { OpenHousehold, PromiseSummary } from './contract.ts';
+import type { EstimateSummary, OpenHousehold } from './contract.ts';
 import { findHousehold } from './find.ts';
 import { findOverlaps, withOverlaps } from './join/find-overlaps.ts';
 import { joinEvidence } from './join/join-evidence.ts';
 import { readFrom } from './join/stored-series.ts';
 
-export function summarisePromise(promise: KeptPromise): PromiseSummary {
-  const heatPump = promise.appraisal.systems.find(({ id }) => id === 'heat-pump')?.cost;
+export function summariseEstimate(estimate: WrittenEstimate): EstimateSummary {
+  const heatPump = estimate.appraisal.systems.find(({ id }) => id === 'heat-pump')?.cost;
   return {
-    id: promise.id,
-    number: promise.number,
-    madeOn: promise.madeOn,
-    note: promise.note,
+    id: estimate.id,
+    number: estimate.number,
+    madeOn: estimate.madeOn,
+    note: estimate.note,
     heatPumpPence: heatPump?.value ?? 0,
     lowPence: heatPump?.low ?? 0,
     highPence: heatPump?.high ?? 0,
-    ...(promise.currency === undefined ? {} : { currency: promise.currency }),
+    ...(estimate.currency === undefined ? {} : { currency: estimate.currency }),
   };
 }
 
@@ -31,7 +31,7 @@ export function openHousehold(store: Store, id: string): OpenHousehold {
     archived,
     evidence: evidence.map((one, i) => withOverlaps(one, findOverlaps(evidence.slice(0, i + 1), read))),
     series: joinEvidence(evidence, household.zone, read),
-    promises: store.listPromises(id).map(summarisePromise),
+    estimates: store.listEstimates(id).map(summariseEstimate),
     checks: store.listChecks(id),
     undone: store.listUndone(id).map(({ id, fileName, importedOn }) => ({ id, fileName, importedOn })),
   };

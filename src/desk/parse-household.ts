@@ -81,7 +81,7 @@ export function parseWholeHousehold(bytes: Uint8Array, fileName: string, newId: 
   refuseNewer(value, fileName);
   if (fieldOf(value, 'format') !== 'plainwarmth.household-file') {
     const household = toHousehold(parseWith(HouseholdInput, value, fileName), newId());
-    return { household, evidence: [], promises: [], checks: [] };
+    return { household, evidence: [], estimates: [], checks: [] };
   }
   const whole = readHouseholdFile(parseWith(HouseholdFile, value, fileName));
   refuseChanged(whole, fileName);
@@ -90,11 +90,11 @@ export function parseWholeHousehold(bytes: Uint8Array, fileName: string, newId: 
 }
 
 /** What names another part of the file must find it there, and nothing may stand in it twice. */
-function refuseLoose({ household, evidence, promises, checks }: WholeHousehold, fileName: string): void {
+function refuseLoose({ household, evidence, estimates, checks }: WholeHousehold, fileName: string): void {
   const imports = evidence.map((part) => part.import);
   const seriesIds = imports.flatMap(({ series }) => series.map(({ id }) => id));
   const once = (values: readonly string[]) => new Set(values).size === values.length;
-  const promiseIds = new Set(promises.map(({ id }) => id));
+  const estimateIds = new Set(estimates.map(({ id }) => id));
   const faults: readonly (readonly [boolean, string])[] = [
     [imports.every(({ householdId }) => householdId === household.id), 'evidence'],
     [once(imports.map(({ id }) => id)) && once(seriesIds), 'evidence'],
@@ -106,10 +106,10 @@ function refuseLoose({ household, evidence, promises, checks }: WholeHousehold, 
       'evidence',
     ],
     [
-      promises.every(({ householdId }) => householdId === household.id) && promiseIds.size === promises.length,
-      'promises',
+      estimates.every(({ householdId }) => householdId === household.id) && estimateIds.size === estimates.length,
+      'estimates',
     ],
-    [checks.every(({ promiseId }) => promiseIds.has(promiseId)) && once(checks.map(({ id }) => id)), 'checks'],
+    [checks.every(({ estimateId }) => estimateIds.has(estimateId)) && once(checks.map(({ id }) => id)), 'checks'],
   ];
   const fault = faults.find(([holds]) => !holds);
   if (!fault) return;

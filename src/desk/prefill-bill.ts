@@ -5,7 +5,7 @@ import { addDays, daysInMonth, toDayNumber } from '../model/calendar/civil.ts';
 import { sumRegisters } from '../model/evidence/sum-registers.ts';
 import { bandPrices } from '../model/findings/slot-prices.ts';
 import type { Series } from '../model/shapes/evidence.ts';
-import type { KeptPromise } from '../model/shapes/promise.ts';
+import type { WrittenEstimate } from '../model/shapes/written-estimate.ts';
 import type { BillPrefill } from './contract.ts';
 import { type KnownSince, tariffOn } from './run-check.ts';
 
@@ -19,12 +19,12 @@ interface Span {
 const MONTHS = 3;
 
 export interface PrefillInput extends KnownSince {
-  readonly promise: KeptPromise;
+  readonly estimate: WrittenEstimate;
   readonly span: { readonly from: number; readonly to: number } | null;
 }
 
 /** Null where no meter covers the days. The machine's own meter comes before the house's. */
-export function prefillBill({ promise, span, household, readings, ...known }: PrefillInput): BillPrefill | null {
+export function prefillBill({ estimate, span, household, readings, ...known }: PrefillInput): BillPrefill | null {
   const series = sumRegisters(known.series);
   const meters = series
     .filter(
@@ -32,10 +32,10 @@ export function prefillBill({ promise, span, household, readings, ...known }: Pr
     )
     .toSorted((a, b) => Number(b.role === 'heat-pump') - Number(a.role === 'heat-pump'));
   for (const meter of meters) {
-    const days = span ? { from: dateOf(span.from), to: dateOf(span.to) } : newestMonths(meter, promise.appraisal.asOf);
+    const days = span ? { from: dateOf(span.from), to: dateOf(span.to) } : newestMonths(meter, estimate.appraisal.asOf);
     const kWh = days && unitsOf(meter, days);
     if (!days || kWh === null) continue;
-    const pencePerKWh = priceOf({ household, series, readings }, promise.id, meter, days, kWh);
+    const pencePerKWh = priceOf({ household, series, readings }, estimate.id, meter, days, kWh);
     const tariff = household.tariffs.find(({ id }) => id === household.prices.electricityTariffId);
     return {
       ...days,
@@ -63,7 +63,7 @@ function unitsOf({ days }: Series, { from, to }: Span): number | null {
   return sum;
 }
 
-/** Up to three whole months in a row, the newest that the meter has since the promise. */
+/** Up to three whole months in a row, the newest that the meter has since the written estimate. */
 export function newestMonths(meter: Series, since: string): Span | null {
   const last = addDays(meter.days!.first, meter.days!.values.length - 1);
   let from: string | null = null;
@@ -86,13 +86,13 @@ export function newestMonths(meter: Series, since: string): Span | null {
 }
 
 /** Price of a unit [p/kWh]: the only one there is, else the mean over the hours at which the machine ran. */
-function priceOf(known: KnownSince, promiseId: string, meter: Series, { from, to }: Span, kWh: number) {
+function priceOf(known: KnownSince, estimateId: string, meter: Series, { from, to }: Span, kWh: number) {
   const version = tariffOn(known.household, from);
   if (!version) return undefined;
   const [first, ...others] = bandPrices(version);
   if (others.every((price) => price === first)) return first;
   if (meter.role !== 'heat-pump') return undefined;
-  const bill = { promiseId, from, to, boughtKWh: kWh, otherKWh: 0, meter: 'heat-pump', readings: 'actual' } as const;
+  const bill = { estimateId, from, to, boughtKWh: kWh, otherKWh: 0, meter: 'heat-pump', readings: 'actual' } as const;
   const { ratesKWh } = withEvidence({ ...bill, pencePerKWh: 1 }, { ...known, version });
   const units = ratesKWh?.reduce((sum, rate) => sum + rate.kWh, 0) ?? 0;
   return units > 0 ? ratesKWh!.reduce((sum, rate) => sum + rate.kWh * rate.pencePerKWh, 0) / units : undefined;

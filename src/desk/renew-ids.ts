@@ -18,17 +18,17 @@ export function renewIds(whole: WholeHousehold, newId: () => string): WholeHouse
       rawFile,
       intervals: intervals.map((one) => ({ ...one, seriesId: renew(one.seriesId) })),
     })),
-    // Only the names change; what was promised stays as it was.
-    promises: whole.promises.map((promise) => ({
-      ...promise,
-      id: renew(promise.id),
+    // Only the names change; what was estimated stays as it was.
+    estimates: whole.estimates.map((estimate) => ({
+      ...estimate,
+      id: renew(estimate.id),
       householdId: household.id,
-      household: { ...promise.household, id: household.id },
-      evidence: promise.evidence.map(series),
+      household: { ...estimate.household, id: household.id },
+      evidence: estimate.evidence.map(series),
     })),
     checks: whole.checks.map((check) => {
-      const promiseId = renew(check.promiseId);
-      return { ...check, id: renew(check.id), promiseId, input: { ...check.input, promiseId } };
+      const estimateId = renew(check.estimateId);
+      return { ...check, id: renew(check.id), estimateId, input: { ...check.input, estimateId } };
     }),
   };
 }

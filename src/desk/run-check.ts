@@ -1,8 +1,8 @@
-/** Holds a promise against a later bill, with everything that the evidence says about its days. */
+/** Holds a written estimate against a later bill, with everything that the evidence says about its days. */
 
 import { findBillFaults } from '../model/bill-gap/bill-faults.ts';
 import { checkBill } from '../model/bill-gap/check-bill.ts';
-import { followPromise } from '../model/bill-gap/follow-months.ts';
+import { followEstimate } from '../model/bill-gap/follow-months.ts';
 import { withEvidence } from '../model/bill-gap/read-evidence.ts';
 import { addDays, toDayNumber } from '../model/calendar/civil.ts';
 import { sumRegisters } from '../model/evidence/sum-registers.ts';
@@ -14,8 +14,14 @@ import { registersOf } from '../model/findings/two-registers.ts';
 import { typicalDay } from '../model/findings/typical-day.ts';
 import type { EvidencePeriod, Series } from '../model/shapes/evidence.ts';
 import type { Household } from '../model/shapes/household.ts';
-import type { BillCheck, BillCheckInput, CheckFinding, KeptPromise, NotSeen } from '../model/shapes/promise.ts';
 import type { Tariff, TariffVersion } from '../model/shapes/tariff.ts';
+import type {
+  BillCheck,
+  BillCheckInput,
+  CheckFinding,
+  NotSeen,
+  WrittenEstimate,
+} from '../model/shapes/written-estimate.ts';
 import { versionOn } from '../model/tariff/price.ts';
 import { reference } from '../reference/index.ts';
 import { findingName } from '../words/findings.ts';
@@ -35,7 +41,7 @@ export interface KnownSince {
 export interface CheckRun extends KnownSince {
   readonly id: string;
   readonly madeOn: string;
-  readonly promise: KeptPromise;
+  readonly estimate: WrittenEstimate;
   readonly bill: BillCheckInput;
 }
 
@@ -43,19 +49,19 @@ export interface CheckRun extends KnownSince {
 const LOOK_BACK_DAYS = 400;
 
 export function runCheck(run: CheckRun): BillCheck {
-  const { id, madeOn, promise, readings } = run;
+  const { id, madeOn, estimate, readings } = run;
   const series = sumRegisters(run.series);
   dayOf(run.bill.from, 'from');
   dayOf(run.bill.to, 'to');
-  const [fault] = findBillFaults(promise, run.bill);
+  const [fault] = findBillFaults(estimate, run.bill);
   if (fault) throw new DeskError({ code: fault.code, message: billFaultSentence(fault), where: say('the bill') });
   const version = tariffOn(run.household, run.bill.from);
   const bill = withEvidence(run.bill, { series, readings, ...(version ? { version } : {}) });
   const weather = series.find(
     ({ carrier, from, to }) => carrier === 'outdoor-temperature' && from <= bill.from && to >= bill.to,
   );
-  const check = checkBill({ promise, bill, reference, id, madeOn, ...(weather ? { weather } : {}) });
-  const months = followPromise(promise, series, reference);
+  const check = checkBill({ estimate, bill, reference, id, madeOn, ...(weather ? { weather } : {}) });
+  const months = followEstimate(estimate, series, reference);
   const findings = findingsOf({ ...run, meters: series }, check);
   const notSeen = notSeenIn(run, findings);
   return {

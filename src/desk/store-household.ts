@@ -8,7 +8,7 @@ export function storeHousehold(store: Store, whole: WholeHousehold, now: string)
     for (const { import: evidence, rawFile, intervals } of whole.evidence) {
       store.addEvidence(evidence, rawFile, intervals);
     }
-    for (const promise of whole.promises) store.addPromise(promise);
+    for (const estimate of whole.estimates) store.addEstimate(estimate);
     for (const check of whole.checks) store.addCheck(check, whole.household.id);
   });
 }

@@ -25,11 +25,11 @@ export interface Terminal {
 }
 
 /** The documented JSON of `--json`; `version` goes up with any change that would break a reader. */
-export function reckonJson({ whole, promise, check }: Reckoned) {
+export function reckonJson({ whole, estimate, check }: Reckoned) {
   return {
     format: 'plainwarmth.reckoning',
     version: 1,
-    household: promise.household,
+    household: estimate.household,
     evidence: whole.evidence.map(({ import: { fileName, shape, sha256, series, remarks } }) => ({
       fileName,
       shape,
@@ -37,7 +37,7 @@ export function reckonJson({ whole, promise, check }: Reckoned) {
       series,
       remarks,
     })),
-    appraisal: promise.appraisal,
+    appraisal: estimate.appraisal,
     check,
   };
 }
@@ -76,19 +76,19 @@ function refuseOwnInput({ file, html, pdf, letter }: ReckonOptions, { whole }: R
 async function writeDocuments(options: ReckonOptions, reckoned: Reckoned, terminal: Terminal) {
   refuseOwnInput(options, reckoned);
   const { html, pdf, letter } = options;
-  const { promise, check, whole } = reckoned;
+  const { estimate, check, whole } = reckoned;
   const settings = Settings.parse({});
   const writeHtml = (path: string, document: string) => {
     writeFileSync(path, document);
     terminal.err(`Wrote ${path}\n`);
   };
   if (html !== null || pdf !== null) {
-    const document = renderLeaveBehind(promise, settings);
+    const document = renderLeaveBehind(estimate, settings);
     if (html !== null) writeHtml(html, document);
     if (pdf !== null) await writePdf(pdf, document, '--pdf', terminal);
   }
   if (letter !== null && check) {
-    const document = renderLetter(check, promise, whole.household, settings);
+    const document = renderLetter(check, estimate, whole.household, settings);
     if (/\.pdf$/i.test(letter)) await writePdf(letter, document, '--letter', terminal);
     else writeHtml(letter, document);
   }

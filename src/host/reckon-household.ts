@@ -1,22 +1,22 @@
-/** One household file reckoned through: evidence, comparison, and where asked the promise and the bill check. */
+/** One household file reckoned through: evidence, comparison, and where asked the estimate and the bill check. */
 import { basename, dirname } from 'node:path';
 import { DeskError } from '../desk/desk-error.ts';
 import { billOf, gatherInput } from '../desk/gather-input.ts';
 import type { WholeHousehold } from '../desk/household-file.ts';
 import { readingsInMemory } from '../desk/join/meter-readings.ts';
 import { seriesInMemory } from '../desk/join/stored-series.ts';
-import { makePromise, takeSnapshot } from '../desk/keep-promise.ts';
+import { makeEstimate, takeSnapshot } from '../desk/make-estimate.ts';
 import { parseHouseholdInput } from '../desk/parse-household.ts';
 import { readFilesOf, readRegularFile } from '../desk/regular-file.ts';
 import { runCheck } from '../desk/run-check.ts';
 import type { Series } from '../model/shapes/evidence.ts';
-import type { BillCheck, KeptPromise } from '../model/shapes/promise.ts';
+import type { BillCheck, WrittenEstimate } from '../model/shapes/written-estimate.ts';
 
 export interface Reckoned {
   readonly whole: WholeHousehold;
   readonly series: readonly Series[];
-  /** The comparison as a promise of its day; nothing is stored. */
-  readonly promise: KeptPromise;
+  /** The comparison as a written estimate of its day; nothing is stored. */
+  readonly estimate: WrittenEstimate;
   readonly check: BillCheck | null;
 }
 
@@ -34,7 +34,7 @@ export interface ReckonTask {
 
 export function reckonHousehold(path: string, today: string, { withCheck, withDocument }: ReckonTask): Reckoned {
   const input = parseHouseholdInput(readRegularFile(path), basename(path));
-  const asOf = (withCheck ? input.promise?.asOf : undefined) ?? input.asOf ?? today;
+  const asOf = (withCheck ? input.estimate?.asOf : undefined) ?? input.asOf ?? today;
   const newId = countedIds();
   const madeOn = `${asOf}T12:00:00.000Z`;
   const whole = gatherInput({
@@ -45,17 +45,17 @@ export function reckonHousehold(path: string, today: string, { withCheck, withDo
     newId,
   });
   const series = seriesInMemory(whole);
-  const reckonDay = withCheck || withDocument ? makePromise : takeSnapshot;
-  const promise = reckonDay({
+  const reckonDay = withCheck || withDocument ? makeEstimate : takeSnapshot;
+  const estimate = reckonDay({
     id: newId(),
     number: 1,
     madeOn,
     asOf,
-    note: input.promise?.note ?? '',
+    note: input.estimate?.note ?? '',
     household: whole.household,
-    series: withCheck && input.promise ? seriesInMemory(whole, input.promise.asOf) : series,
+    series: withCheck && input.estimate ? seriesInMemory(whole, input.estimate.asOf) : series,
   });
-  if (!withCheck) return { whole, series, promise, check: null };
+  if (!withCheck) return { whole, series, estimate, check: null };
   if (!input.check) {
     throw new DeskError({
       code: 'no-check',
@@ -64,12 +64,12 @@ export function reckonHousehold(path: string, today: string, { withCheck, withDo
       remedy: 'Add “check” with the dates, the units and the price of the bill.',
     });
   }
-  const bill = billOf(input.check, promise.id, series);
+  const bill = billOf(input.check, estimate.id, series);
   const known = { household: whole.household, series, readings: readingsInMemory(whole) };
   return {
     whole,
     series,
-    promise,
-    check: runCheck({ id: newId(), madeOn: `${today}T12:00:00.000Z`, promise, bill, ...known }),
+    estimate,
+    check: runCheck({ id: newId(), madeOn: `${today}T12:00:00.000Z`, estimate, bill, ...known }),
   };
 }

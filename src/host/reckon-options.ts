@@ -21,10 +21,10 @@ export interface ReckonOptions {
 export const RECKON_USAGE = `plainwarmth reckon FILE [options]   (in the project's folder: npm run reckon -- FILE [options])
   FILE          a household file (JSON), with its raw files beside it
   --json        the whole reckoning as JSON
-  --check       hold the bill in the file against the promise in the file
+  --check       hold the bill in the file against the written estimate in the file
   --html OUT    write the document for the household
   --pdf OUT     the same as PDF
-  --letter OUT  hold the bill against the promise and write the letter, PDF or HTML by the ending
+  --letter OUT  hold the bill against the written estimate and write the letter, PDF or HTML by the ending
   --language L  write the text and the documents in en (English) or de (German)
   --read FILE   say what is understood of one raw file, and stop
   --help        this text

@@ -3,7 +3,7 @@
 import { rangeOf } from '../model/demand/figure.ts';
 import type { Appraisal, SystemResult, Versus } from '../model/shapes/appraisal.ts';
 import type { Remark } from '../model/shapes/evidence.ts';
-import type { BillCheck } from '../model/shapes/promise.ts';
+import type { BillCheck } from '../model/shapes/written-estimate.ts';
 import { causeName, insideOf, nextSentence, verdictSentence } from '../words/check.ts';
 import { costSentence, LEAST_FACTOR, rangeSentence } from '../words/cost.ts';
 import {
@@ -210,7 +210,7 @@ function monthLines({ months, input }: BillCheck): string[] {
   if (!months) return [];
   const rows = months.map((month) => [
     monthSpan(month.from, month.from),
-    exactKWh(month.promisedKWh),
+    exactKWh(month.estimatedKWh),
     exactKWh(month.expectedKWh),
     range(exactKWh(month.lowKWh), exactKWh(month.highKWh)),
     month.actualKWh === null ? unknown() : exactKWh(month.actualKWh),
@@ -242,12 +242,12 @@ export function checkText(check: BillCheck): string[] {
   ];
 }
 
-export function reckonText({ whole, promise, check }: Reckoned): string {
-  const { appraisal } = promise;
+export function reckonText({ whole, estimate, check }: Reckoned): string {
+  const { appraisal } = estimate;
   const remarks: Remark[] = whole.evidence.flatMap((part) => part.import.remarks);
   const pump = appraisal.systems.find(({ id }) => id === 'heat-pump');
   return [
-    promise.household.name,
+    estimate.household.name,
     costSentence(appraisal),
     ...(pump ? [rangeSentence(pump)] : []),
     ...section(say('Files'), remarks.map(remarkSentence)),

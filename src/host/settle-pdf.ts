@@ -1,6 +1,6 @@
-/** Takes the printing time and random numbers out of a PDF, so that the same promise gives the same bytes. */
+/** Takes the printing time and random numbers out of a PDF, so that the same written estimate gives the same bytes. */
 
-/** Any fixed moment does: the date that counts is printed on the page, and comes from the promise. */
+/** Any fixed moment does: the date that counts is printed on the page, and comes from the written estimate. */
 const FIXED_DATE = '20000101000000';
 
 /** Puts something of the same length in the place of each match, so that no offset in the file moves. */

@@ -1,17 +1,17 @@
 /**
- * The figures of a promise as comma-separated text: one line a figure, so that any sheet can sort and sum them.
+ * The figures of an estimate as comma-separated text: one line a figure, so that any sheet can sort and sum them.
  * Lines end as RFC 4180 asks; the byte-order mark lets spreadsheets read "°" and "²".
  */
 import { yearsSeries } from '../charts/years/series.ts';
 import type { Figure, SystemResult } from '../model/shapes/appraisal.ts';
 import type { Payback } from '../model/shapes/lifetime.ts';
-import type { KeptPromise } from '../model/shapes/promise.ts';
+import type { WrittenEstimate } from '../model/shapes/written-estimate.ts';
 import { gradeName } from '../words/grades.ts';
 import { moneySign, monthNames, penceSign } from '../words/numbers.ts';
 import { currency, phrase, reword, say } from '../words/say.ts';
 import { systemName } from '../words/systems.ts';
-import { listAssumptions } from './assumptions.ts';
-import { type PromiseParts, readPromise } from './parts.ts';
+import { listAssumptions } from './list-assumptions.ts';
+import { type EstimateParts, readEstimate } from './parts.ts';
 
 const HEADS = {
   part: phrase('part'),
@@ -42,7 +42,7 @@ function cell(value: string | number | undefined): string {
   return /[",\r\n]/.test(safe) ? `"${safe.replaceAll('"', '""')}"` : safe;
 }
 
-/** The model calls the money of the promise p, £ and GBP, whatever it is. */
+/** The model calls the money of the written estimate p, £ and GBP, whatever it is. */
 const unitText = (unit: string): string =>
   unit === 'GBP' ? currency() : reword(unit.replace(/^p(?=$|\/)/, penceSign()).replace('£', moneySign()));
 
@@ -130,9 +130,9 @@ function systemLines(system: SystemResult, name: string): Line[] {
   ];
 }
 
-/** What the next years may bring, each year and in all; nothing where it was not kept with the promise. */
-function yearsLines({ promise }: PromiseParts): Line[] {
-  const { lifetime } = promise;
+/** What the next years may bring, each year and in all; nothing where it was not kept with the written estimate. */
+function yearsLines({ estimate }: EstimateParts): Line[] {
+  const { lifetime } = estimate;
   if (!lifetime) return [];
   const { kind, years, saved, chanceLess, payback, netPresentValue, annual } = lifetime;
   const { pump, beside } = yearsSeries(lifetime);
@@ -176,15 +176,15 @@ function yearsLines({ promise }: PromiseParts): Line[] {
   ];
 }
 
-export function leaveBehindCsv(promise: KeptPromise): string {
-  const parts = readPromise(promise, { installerName: '', installerContact: '', paper: 'A4' });
+export function leaveBehindCsv(estimate: WrittenEstimate): string {
+  const parts = readEstimate(estimate, { installerName: '', installerContact: '', paper: 'A4' });
   const { appraisal, madeOn } = parts;
   const { demand, machine, prices } = appraisal;
   const lines: Line[] = [
-    { part: say('promise'), what: say('number'), value: promise.number },
+    { part: say('promise'), what: say('number'), value: estimate.number },
     { part: say('promise'), what: say('made on'), value: madeOn },
-    { part: say('promise'), what: say('id'), value: promise.id },
-    { part: say('promise'), what: say('household'), value: promise.household.name },
+    { part: say('promise'), what: say('id'), value: estimate.id },
+    { part: say('promise'), what: say('household'), value: estimate.household.name },
     { part: say('promise'), what: say('model'), value: appraisal.modelVersion },
     {
       part: say('promise'),

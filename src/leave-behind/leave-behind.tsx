@@ -1,12 +1,12 @@
 /**
  * The document that stays with the household: one HTML text with everything in it and nothing to fetch or run.
- * Dates and identifiers come from the promise alone, so the same promise gives the same bytes.
+ * Dates and identifiers come from the written estimate alone, so the same written estimate gives the same bytes.
  */
-import type { KeptPromise } from '../model/shapes/promise.ts';
+import type { WrittenEstimate } from '../model/shapes/written-estimate.ts';
 import { longDate } from '../words/numbers.ts';
 import { say } from '../words/say.ts';
 import { renderDocument, shorten } from './document.tsx';
-import { type DocumentSettings, readPromise } from './parts.ts';
+import { type DocumentSettings, readEstimate } from './parts.ts';
 import { AboutPart } from './sections/about.tsx';
 import { AssumptionsPart } from './sections/assumptions.tsx';
 import { CautionsPart } from './sections/cautions.tsx';
@@ -20,10 +20,10 @@ import { WordsPart } from './sections/words.tsx';
 import { WorkingsPart } from './sections/workings.tsx';
 import { YearsPart } from './sections/years.tsx';
 
-export function renderLeaveBehind(promise: KeptPromise, settings: DocumentSettings): string {
-  const parts = readPromise(promise, settings);
-  const { name } = promise.household;
-  const number = String(promise.number);
+export function renderLeaveBehind(estimate: WrittenEstimate, settings: DocumentSettings): string {
+  const parts = readEstimate(estimate, settings);
+  const { name } = estimate.household;
+  const number = String(estimate.number);
   const forTheHousehold = (
     <>
       <SummaryPart parts={parts} />

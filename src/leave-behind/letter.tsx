@@ -1,10 +1,10 @@
 /**
  * The letter that answers a bill: a page for the household, the working for the installer, what to read from now on.
- * Dates come from the check and the promise alone, so the same check gives the same bytes.
+ * Dates come from the check and the written estimate alone, so the same check gives the same bytes.
  */
 
 import type { Household } from '../model/shapes/household.ts';
-import type { BillCheck, KeptPromise } from '../model/shapes/promise.ts';
+import type { BillCheck, WrittenEstimate } from '../model/shapes/written-estimate.ts';
 import { longDate } from '../words/numbers.ts';
 import { say } from '../words/say.ts';
 import { renderDocument, shorten } from './document.tsx';
@@ -17,12 +17,12 @@ import type { DocumentSettings } from './parts.ts';
 
 export function renderLetter(
   check: BillCheck,
-  promise: KeptPromise,
+  estimate: WrittenEstimate,
   household: Household,
   settings: DocumentSettings,
 ): string {
-  const parts = readLetter(check, promise, household, settings);
-  const number = String(promise.number);
+  const parts = readLetter(check, estimate, household, settings);
+  const number = String(estimate.number);
   return renderDocument({
     title: say('{name}: a bill held against promise {number}', { name: household.name, number }),
     foot: say('Letter of {date} · promise {number} · {name}', {

@@ -1,10 +1,10 @@
-/** What the document speaks of, found in the promise. */
+/** What the document speaks of, found in the written estimate. */
 
 import { civilDateOf } from '../model/calendar/instant.ts';
 import { findSideBySide, type SideBySide } from '../model/comparison/beside.ts';
 import type { Appraisal } from '../model/shapes/appraisal.ts';
 import type { CivilDate } from '../model/shapes/dates.ts';
-import type { KeptPromise } from '../model/shapes/promise.ts';
+import type { WrittenEstimate } from '../model/shapes/written-estimate.ts';
 
 /** What of the settings the document shows. */
 export interface DocumentSettings {
@@ -15,20 +15,20 @@ export interface DocumentSettings {
   readonly logo?: string;
 }
 
-export interface PromiseParts extends SideBySide {
-  readonly promise: KeptPromise;
+export interface EstimateParts extends SideBySide {
+  readonly estimate: WrittenEstimate;
   readonly settings: DocumentSettings;
   readonly appraisal: Appraisal;
   readonly madeOn: CivilDate;
 }
 
-export function readPromise(promise: KeptPromise, settings: DocumentSettings): PromiseParts {
-  const { appraisal, household } = promise;
+export function readEstimate(estimate: WrittenEstimate, settings: DocumentSettings): EstimateParts {
+  const { appraisal, household } = estimate;
   return {
     ...findSideBySide(appraisal),
-    promise,
+    estimate,
     settings,
     appraisal,
-    madeOn: civilDateOf(promise.madeOn, household.zone),
+    madeOn: civilDateOf(estimate.madeOn, household.zone),
   };
 }

@@ -1,11 +1,11 @@
-/** What to read from now on: the first of each month, with what the promise has for the month before it. */
+/** What to read from now on: the first of each month, with what the written estimate has for the month before it. */
 
+import { estimateForDays, heatPumpOf } from '../model/bill-gap/estimate-for-days.ts';
 import { expectedRange } from '../model/bill-gap/expected-range.ts';
-import { heatPumpOf, promisedDays } from '../model/bill-gap/promised-days.ts';
 import { monthOf, yearOf } from '../model/calendar/civil.ts';
 import { civilDateOf } from '../model/calendar/instant.ts';
 import type { CivilDate } from '../model/shapes/dates.ts';
-import type { BillCheck, KeptPromise } from '../model/shapes/promise.ts';
+import type { BillCheck, WrittenEstimate } from '../model/shapes/written-estimate.ts';
 import { reference } from '../reference/index.ts';
 
 export interface ReadingDay {
@@ -16,13 +16,13 @@ export interface ReadingDay {
 
 const READINGS = 13;
 
-export function readingDays(check: Pick<BillCheck, 'madeOn'>, promise: KeptPromise): ReadingDay[] {
-  const pump = heatPumpOf(promise);
-  let on = firstOfNext(civilDateOf(check.madeOn, promise.household.zone));
+export function readingDays(check: Pick<BillCheck, 'madeOn'>, estimate: WrittenEstimate): ReadingDay[] {
+  const pump = heatPumpOf(estimate);
+  let on = firstOfNext(civilDateOf(check.madeOn, estimate.household.zone));
   const days: ReadingDay[] = [{ on, expected: null }];
   while (days.length < READINGS) {
     const next = firstOfNext(on);
-    const { spaceKWh, otherKWh, days: count, spaceShare } = promisedDays(promise, on, next);
+    const { spaceKWh, otherKWh, days: count, spaceShare } = estimateForDays(estimate, on, next);
     const kWh = spaceKWh + otherKWh;
     // A thousand times the units, since the range comes in whole numbers.
     const range = expectedRange({

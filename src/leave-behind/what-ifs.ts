@@ -1,12 +1,12 @@
 /** Two sentences on what would change the cost, reckoned from the frozen figures alone. */
 import { pence, spokenPounds } from '../words/numbers.ts';
 import { say } from '../words/say.ts';
-import type { PromiseParts } from './parts.ts';
+import type { EstimateParts } from './parts.ts';
 
 /** A step in the price of a unit that people can picture, pence. */
 const PRICE_STEP_PENCE = 5;
 
-export function whatIfSentences({ pump }: PromiseParts): string[] {
+export function whatIfSentences({ pump }: EstimateParts): string[] {
   const dearer = pump.bought.value * PRICE_STEP_PENCE;
   const colder = pump.coldYearPence - pump.cost.value;
   return [

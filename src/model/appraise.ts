@@ -16,7 +16,7 @@ import { findRegion } from './weather/region.ts';
 import type { TypicalYear } from './year/typical-year.ts';
 import { typicalYear } from './year/typical-year.ts';
 
-/** Goes up with every change that moves a figure, so that a promise says which model made it. */
+/** Goes up with every change that moves a figure, so that a written estimate says which model made it. */
 export const MODEL_VERSION = '1.1.0';
 /** Possible years behind every range that is shown or kept: a power of two, for which the Sobol points lie evenly. */
 export const USUAL_DRAWS = 4096;

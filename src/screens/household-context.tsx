@@ -1,12 +1,12 @@
 /** What every screen of an open household reads and may do. The provider beside this file fills it. */
 import { createContext, useContext } from 'react';
-import type { OpenHousehold, PromiseSummary, Settings } from '../desk/contract.ts';
+import type { EstimateSummary, OpenHousehold, Settings } from '../desk/contract.ts';
 import type { Appraisal } from '../model/shapes/appraisal.ts';
 import type { CivilDate } from '../model/shapes/dates.ts';
 import type { Evidence, Series } from '../model/shapes/evidence.ts';
 import type { Household } from '../model/shapes/household.ts';
-import type { BillCheck } from '../model/shapes/promise.ts';
 import type { Working } from '../model/shapes/working.ts';
+import type { BillCheck } from '../model/shapes/written-estimate.ts';
 import type { Stage } from './routes.ts';
 
 export interface OpenDesk {
@@ -16,7 +16,7 @@ export interface OpenDesk {
   readonly series: readonly Series[];
   /** Imports that were taken back and can be brought again. */
   readonly undone: OpenHousehold['undone'];
-  readonly promises: readonly PromiseSummary[];
+  readonly estimates: readonly EstimateSummary[];
   readonly checks: readonly BillCheck[];
   /** Reckoned anew whenever the household or its evidence changes. */
   readonly appraisal: Appraisal;
@@ -24,7 +24,7 @@ export interface OpenDesk {
   readonly settings: Settings;
   /** Changes the household at once on screen; it is kept a moment later. */
   readonly change: (patch: (household: Household) => Household) => void;
-  /** Keeps what is waiting, then reads household, evidence, promises and checks from the desk again. */
+  /** Keeps what is waiting, then reads household, evidence, written estimates and checks from the desk again. */
   readonly reload: () => Promise<void>;
   /** Shows the sum behind a figure beside the page. */
   readonly openWorking: (working: Working) => void;

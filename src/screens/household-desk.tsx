@@ -29,7 +29,7 @@ export function HouseholdDesk(props: {
   const { edited, stage, today, settings } = props;
   const { open, status } = useSyncExternalStore(edited.watch, edited.read);
   useEffect(() => edited.leave, [edited]);
-  const { household, evidence, series, undone, promises, checks } = open;
+  const { household, evidence, series, undone, estimates, checks } = open;
   const [working, setWorking] = useState<Working | null>(null);
   const [said, tell] = useSaid();
 
@@ -46,7 +46,7 @@ export function HouseholdDesk(props: {
         evidence,
         series,
         undone,
-        promises,
+        estimates,
         checks,
         appraisal: reckoned.appraisal,
         today,
@@ -57,7 +57,7 @@ export function HouseholdDesk(props: {
         tell,
         goTo,
       },
-    [household, evidence, series, undone, promises, checks, reckoned, today, settings, change, reload, tell, goTo],
+    [household, evidence, series, undone, estimates, checks, reckoned, today, settings, change, reload, tell, goTo],
   );
 
   if (desk === null) {

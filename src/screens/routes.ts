@@ -4,7 +4,7 @@
  * The seven stages of the thread, the readings at the plant behind the bill check, and the walk-through. Behind each
  * stands a component without props, named in `stage-view.tsx`.
  */
-export const STAGES = ['evidence', 'heat', 'machine', 'prices', 'cost', 'promise', 'check', 'site', 'walk'] as const;
+export const STAGES = ['evidence', 'heat', 'machine', 'prices', 'cost', 'estimate', 'check', 'site', 'walk'] as const;
 export type Stage = (typeof STAGES)[number];
 
 export type Route =

@@ -15,7 +15,7 @@ export function routeForCommand(command: MenuCommand, from: Route): Route | null
     case 'import':
       return from.screen === 'household' ? { ...from, stage: 'evidence' } : { screen: 'list' };
     case 'print':
-      return from.screen === 'household' ? { ...from, stage: 'promise' } : null;
+      return from.screen === 'household' ? { ...from, stage: 'estimate' } : null;
     case 'export':
     case 'theme-system':
     case 'theme-light':

@@ -46,7 +46,7 @@ export function openDatabase(
 }
 
 /**
- * FULL, since a promise handed over must outlive a power cut, and an installer saves seldom enough not to notice.
+ * FULL, since an estimate handed over must outlive a power cut, and an installer saves seldom enough not to notice.
  * EXCLUSIVE keeps the file's lock for as long as the process lives, and the system frees it when the process dies,
  * so that no lock file can be left behind.
  */

@@ -17,7 +17,7 @@ interface Row {
 
 interface ListedRow extends Row {
   evidenceCount: number;
-  promiseCount: number;
+  estimateCount: number;
 }
 
 const COLUMNS = 'document, revision, archived, changed_on AS changedOn';
@@ -36,7 +36,7 @@ export function openHouseholds(database: Database): HouseholdPart {
   const list = database.prepare<[number, string], ListedRow>(
     `SELECT ${COLUMNS},
        (SELECT count(*) FROM evidence WHERE household_id = households.id AND undone = 0) AS evidenceCount,
-       (SELECT count(*) FROM promises WHERE household_id = households.id) AS promiseCount
+       (SELECT count(*) FROM estimates WHERE household_id = households.id) AS estimateCount
      FROM households WHERE archived = ? AND instr(searched, ?) > 0 ORDER BY changed_on DESC, id`,
   );
   const byId = database.prepare<[string], Row>(`SELECT ${COLUMNS} FROM households WHERE id = ?`);
@@ -49,7 +49,7 @@ export function openHouseholds(database: Database): HouseholdPart {
   );
   const archive = database.prepare('UPDATE households SET archived = ?, changed_on = ? WHERE id = ?');
   const erase = database.transaction((id: string) => {
-    // Checks go before the promises that they name.
+    // Checks go before the written estimates that they name.
     database.prepare('DELETE FROM checks WHERE household_id = ?').run(id);
     database.prepare('DELETE FROM households WHERE id = ?').run(id);
     database
@@ -64,7 +64,7 @@ export function openHouseholds(database: Database): HouseholdPart {
       list.all(archived ? 1 : 0, (find ?? '').trim().toLocaleLowerCase('en-GB')).map((row) => ({
         ...read(row),
         evidenceCount: row.evidenceCount,
-        promiseCount: row.promiseCount,
+        estimateCount: row.estimateCount,
       })),
     readHousehold(id) {
       const row = byId.get(id);

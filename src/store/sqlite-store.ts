@@ -1,9 +1,9 @@
 /** The store on one SQLite file. */
 import type { Migration } from './migrations.ts';
 import { type Opening, openDatabase } from './open-database.ts';
+import { openEstimates } from './sqlite-estimates.ts';
 import { openEvidence } from './sqlite-evidence.ts';
 import { openHouseholds } from './sqlite-households.ts';
-import { openPromises } from './sqlite-promises.ts';
 import { openSettings } from './sqlite-settings.ts';
 import type { Store } from './store.ts';
 import { StoreFault } from './store-fault.ts';
@@ -19,7 +19,7 @@ export function openSqliteStore(path: string, migrations?: readonly Migration[])
     opening,
     ...openHouseholds(database),
     ...openEvidence(database),
-    ...openPromises(database),
+    ...openEstimates(database),
     ...openSettings(database),
     together: (work) => database.transaction(work)(),
     async backup(to) {

@@ -6,8 +6,8 @@
 import type { IntervalDays } from '../intake/intake.ts';
 import type { Evidence } from '../model/shapes/evidence.ts';
 import type { Household } from '../model/shapes/household.ts';
-import type { BillCheck, KeptPromise } from '../model/shapes/promise.ts';
 import type { Tariff } from '../model/shapes/tariff.ts';
+import type { BillCheck, WrittenEstimate } from '../model/shapes/written-estimate.ts';
 
 export interface StoredHousehold {
   readonly household: Household;
@@ -18,7 +18,7 @@ export interface StoredHousehold {
 
 export interface HouseholdRow extends StoredHousehold {
   readonly evidenceCount: number;
-  readonly promiseCount: number;
+  readonly estimateCount: number;
 }
 
 export interface Store {
@@ -48,10 +48,10 @@ export interface Store {
   restoreEvidence(evidenceId: string): Evidence | undefined;
   readIntervals(seriesId: string, from: string, to: string): IntervalDays | undefined;
 
-  nextPromiseNumber(): number;
-  addPromise(promise: KeptPromise): void;
-  listPromises(householdId: string): KeptPromise[];
-  readPromise(id: string): KeptPromise | undefined;
+  nextEstimateNumber(): number;
+  addEstimate(estimate: WrittenEstimate): void;
+  listEstimates(householdId: string): WrittenEstimate[];
+  readEstimate(id: string): WrittenEstimate | undefined;
   addCheck(check: BillCheck, householdId: string): void;
   listChecks(householdId: string): BillCheck[];
   readCheck(id: string): BillCheck | undefined;

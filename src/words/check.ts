@@ -1,5 +1,5 @@
-/** A bill held against a promise: first whether it lies inside what was promised, then why it differs. */
-import type { BillCheck } from '../model/shapes/promise.ts';
+/** A bill held against a written estimate: first whether it lies inside what was estimated, then why it differs. */
+import type { BillCheck } from '../model/shapes/written-estimate.ts';
 import { listed, poundsRange, spokenPounds } from './numbers.ts';
 import { phrase, say } from './say.ts';
 
@@ -12,7 +12,7 @@ type Verdict = Pick<BillCheck, 'verdict' | 'expected' | 'actualPence'> & Partial
 const knowsWeather = ({ parts }: Verdict): boolean =>
   parts === undefined || parts.some(({ cause }) => cause === 'weather');
 
-/** First: inside, above or below what was promised for these very days, price and weather. */
+/** First: inside, above or below what was estimated for these very days, price and weather. */
 export function verdictSentence(check: Verdict, whose: 'the' | 'your' = 'the'): string {
   const fair = fairSentence(check, whose);
   return isJudged(check) && check.verdict === 'inside' ? `${fair} ${say('The bill lies inside.')}` : fair;
@@ -46,28 +46,30 @@ export function fairSentence(check: Verdict, whose: 'the' | 'your' = 'the'): str
   return `${fair} ${lies}`;
 }
 
-type Promised = Pick<BillCheck, 'actualPence' | 'promisedPence' | 'seasonPence'>;
+type Estimated = Pick<BillCheck, 'actualPence' | 'estimatedPence' | 'seasonPence'>;
 
-/** The promise for exactly the days of the bill: winter days take more than their share of the year. */
-export const promisedForDays = ({ promisedPence, seasonPence }: Pick<BillCheck, 'promisedPence' | 'seasonPence'>) =>
-  seasonPence ?? promisedPence;
+/** The written estimate for exactly the days of the bill: winter days take more than their share of the year. */
+export const estimatedForDaysPence = ({
+  estimatedPence,
+  seasonPence,
+}: Pick<BillCheck, 'estimatedPence' | 'seasonPence'>) => seasonPence ?? estimatedPence;
 
-/** The causes from the promise for these days to the bill: the step from an even slice of the year is behind them. */
+/** The causes from the estimate for these days to the bill: the step from an even slice of the year is behind them. */
 export const partsForDays = ({ parts, seasonPence }: Pick<BillCheck, 'parts' | 'seasonPence'>) =>
   seasonPence === undefined ? parts : parts.filter(({ cause }) => cause !== 'days');
 
 /** Against the promise for these days: "The bill is £212 above the promise." */
-export function differenceFromPromise(check: Promised): string {
-  const difference = check.actualPence - promisedForDays(check);
+export function differenceFromEstimate(check: Estimated): string {
+  const difference = check.actualPence - estimatedForDaysPence(check);
   if (!Number.isFinite(difference)) return say('The bill and the promise cannot be compared yet.');
   if (Math.abs(difference) < NOTHING_PENCE) return say('The bill is as promised.');
   return say('The bill is {amount} {way, select, above {above} other {below}} the promise.', byHowMuch(difference));
 }
 
 /** The same where the sentence before has named the bill: "It is £212 above the promise." */
-function andDifference(check: Promised): string {
-  const difference = check.actualPence - promisedForDays(check);
-  if (!Number.isFinite(difference)) return differenceFromPromise(check);
+function andDifference(check: Estimated): string {
+  const difference = check.actualPence - estimatedForDaysPence(check);
+  if (!Number.isFinite(difference)) return differenceFromEstimate(check);
   if (Math.abs(difference) < NOTHING_PENCE) return say('It is as promised.');
   return say('It is {amount} {way, select, above {above} other {below}} the promise.', byHowMuch(difference));
 }
@@ -115,22 +117,22 @@ const LIES: Readonly<Record<BillCheck['verdict'], string>> = {
 };
 
 /** The opening of the page: inside, above or below; then the difference, and what is left of it. */
-export function checkSentence(check: Verdict & Promised): string {
+export function checkSentence(check: Verdict & Estimated): string {
   const lies = Number.isFinite(check.actualPence) ? say(LIES[check.verdict]) : '';
   return [lies, andDifference(check), leftSentence(check)].filter(Boolean).join(' ');
 }
 
 /** Why a winter bill is no even slice of the yearly figure; empty where the season makes no odds. */
 export function seasonSentence({
-  promisedPence,
+  estimatedPence,
   seasonPence,
-}: Pick<BillCheck, 'promisedPence' | 'seasonPence'>): string {
-  if (seasonPence === undefined || !(Math.abs(seasonPence - promisedPence) >= NOTHING_PENCE)) return '';
+}: Pick<BillCheck, 'estimatedPence' | 'seasonPence'>): string {
+  if (seasonPence === undefined || !(Math.abs(seasonPence - estimatedPence) >= NOTHING_PENCE)) return '';
   return say(
     'An even slice of the year would be {slice}. These are {season, select, cold {cold} other {mild}} days, so the promise for them is {season, select, cold {more} other {less}}: {amount}.',
     {
-      slice: spokenPounds(promisedPence),
-      season: seasonPence > promisedPence ? 'cold' : 'mild',
+      slice: spokenPounds(estimatedPence),
+      season: seasonPence > estimatedPence ? 'cold' : 'mild',
       amount: spokenPounds(seasonPence),
     },
   );

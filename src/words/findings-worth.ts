@@ -3,7 +3,7 @@
 import { SEEN_KW } from '../model/findings/heater.ts';
 import { DETECTOR_RATES, HEATER_FOUND, TRUE_FINDINGS } from '../model/findings/measured.ts';
 import type { FindingCode } from '../model/shapes/finding.ts';
-import type { NotSeen } from '../model/shapes/promise.ts';
+import type { NotSeen } from '../model/shapes/written-estimate.ts';
 import { noReadingsSentence } from './findings.ts';
 import { listed } from './numbers.ts';
 import { say } from './say.ts';

@@ -1,7 +1,7 @@
 /** The letter that answers a complaint: plain, exact and kind. */
 
 import { addDays } from '../model/calendar/civil.ts';
-import type { BillCheck, CheckFinding } from '../model/shapes/promise.ts';
+import type { BillCheck, CheckFinding } from '../model/shapes/written-estimate.ts';
 import { causeSentence, leftOverSentence, partsForDays, seasonSentence, verdictSentence } from './check.ts';
 import { askSentence, costOfFinding, homeSentence, sureShort } from './findings.ts';
 import { longDate } from './numbers.ts';
@@ -22,7 +22,7 @@ export interface SentenceRoom {
 export const daysOfBill = ({ from, to }: Pick<BillCheck['input'], 'from' | 'to'>): string =>
   say('{low} to {high}', { low: longDate(from), high: longDate(addDays(to, -1)) });
 
-/** Whether it is inside what was promised stands first. */
+/** Whether it is inside what was estimated stands first. */
 export function letterVerdict(check: BillCheck): string {
   const { from, to } = check.input;
   const which = say('This is about your heating from {from} to {to}.', {

@@ -162,7 +162,7 @@ const BILL_FAULTS: Readonly<Record<string, (data: Data) => string>> = {
     }),
   'bill-price-missing': () =>
     say('The bill has units but no price. Type the price of a unit, or what the units cost together.'),
-  'promise-without-heat-pump': () => say('This promise holds no heat pump, so no bill can be checked against it.'),
+  'estimate-without-heat-pump': () => say('This promise holds no heat pump, so no bill can be checked against it.'),
 };
 
 export const BILL_FAULT_CODES: readonly string[] = Object.keys(BILL_FAULTS);

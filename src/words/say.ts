@@ -39,10 +39,10 @@ export function speak(next: Speech, translated: Catalogue | null = null): void {
 export const language = (): Language => speech.language;
 export const currency = (): Currency => speech.currency;
 
-/** Says what `work` says in the money of a kept promise, whatever money is spoken now. */
-export function inMoneyOf<T>(promise: { readonly currency?: Currency | undefined }, work: () => T): T {
+/** Says what `work` says in the money of a kept written estimate, whatever money is spoken now. */
+export function inMoneyOf<T>(estimate: { readonly currency?: Currency | undefined }, work: () => T): T {
   const before = speech;
-  speech = { ...speech, currency: promise.currency ?? 'GBP' };
+  speech = { ...speech, currency: estimate.currency ?? 'GBP' };
   try {
     return work();
   } finally {
@@ -116,7 +116,7 @@ function patternsOf(translated: Catalogue): readonly Pattern[] {
 }
 
 /**
- * Text that the model wrote down in English (title, formula and origin of a working, kept with a promise) in the
+ * Text that the model wrote down in English (title, formula and origin of a working, kept with an estimate) in the
  * language spoken. What stands in its gaps is reworded too.
  */
 export function reword(text: string): string {

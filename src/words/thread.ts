@@ -1,8 +1,9 @@
 /** The thread: one line a stage with its present result, or what it needs. Read downwards it is the whole case. */
 import type { Appraisal } from '../model/shapes/appraisal.ts';
 import type { Evidence, Series } from '../model/shapes/evidence.ts';
-import type { BillCheck } from '../model/shapes/promise.ts';
 import { type Grade, weakestGrade } from '../model/shapes/working.ts';
+import type { BillCheck } from '../model/shapes/written-estimate.ts';
+import type { SpokenEstimate } from './estimate.ts';
 import type { ShownGrade } from './grades.ts';
 import {
   counted,
@@ -15,11 +16,10 @@ import {
   spokenCount,
   spokenPounds,
 } from './numbers.ts';
-import type { SpokenPromise } from './promise.ts';
 import { inMoneyOf, phrase, say } from './say.ts';
 import { carrierName } from './systems.ts';
 
-export type ThreadStage = 'evidence' | 'heat' | 'machine' | 'prices' | 'cost' | 'promise' | 'check';
+export type ThreadStage = 'evidence' | 'heat' | 'machine' | 'prices' | 'cost' | 'estimate' | 'check';
 export interface ThreadLine {
   readonly stage: ThreadStage;
   readonly name: string;
@@ -31,9 +31,9 @@ export interface ThreadInput {
   readonly evidence: readonly Pick<Evidence, 'series'>[];
   /** Null while nothing can be reckoned. */
   readonly appraisal: Appraisal | null;
-  readonly promises: readonly SpokenPromise[];
+  readonly estimates: readonly SpokenEstimate[];
   readonly checks: readonly (Pick<BillCheck, 'verdict' | 'actualPence' | 'expected' | 'madeOn'> & {
-    readonly promiseId?: string;
+    readonly estimateId?: string;
   })[];
 }
 
@@ -43,7 +43,7 @@ const STAGE_NAMES: Readonly<Record<ThreadStage, string>> = {
   machine: phrase('The machine'),
   prices: phrase('Prices'),
   cost: phrase('Running cost'),
-  promise: phrase('Promise'),
+  estimate: phrase('Promise'),
   check: phrase('Bill check'),
 };
 
@@ -68,7 +68,7 @@ export function threadLines(input: ThreadInput): ThreadLine[] {
           costLine(appraisal, line),
         ]
       : (['heat', 'machine', 'prices', 'cost'] as const).map(waiting)),
-    promiseLine(input, line),
+    estimateLine(input, line),
     checkLine(input, line),
   ];
 }
@@ -142,11 +142,11 @@ function costLine({ systems }: Appraisal, line: Line): ThreadLine {
   return line('cost', say('{amount} a year, {range}', { amount: spokenPounds(cost.value), range }), cost.grade);
 }
 
-function promiseLine({ promises }: ThreadInput, line: Line): ThreadLine {
-  const last = promises.toSorted((a, b) => a.number - b.number).at(-1);
-  if (!last) return line('promise', say('none kept yet'), 'missing');
+function estimateLine({ estimates }: ThreadInput, line: Line): ThreadLine {
+  const last = estimates.toSorted((a, b) => a.number - b.number).at(-1);
+  if (!last) return line('estimate', say('none kept yet'), 'missing');
   return line(
-    'promise',
+    'estimate',
     say('{amount} a year, number {number} of {date}', {
       amount: inMoneyOf(last, () => spokenPounds(last.heatPumpPence)),
       number: String(last.number),
@@ -162,12 +162,16 @@ const VERDICTS = {
   below: phrase('{amount}, below what was promised'),
 };
 
-function checkLine({ checks, promises }: ThreadInput, line: Line): ThreadLine {
+function checkLine({ checks, estimates }: ThreadInput, line: Line): ThreadLine {
   const last = checks.toSorted((a, b) => a.madeOn.localeCompare(b.madeOn)).at(-1);
   if (last) {
-    const promise = promises.find(({ id }) => id === last.promiseId) ?? {};
-    const amount = inMoneyOf(promise, () => spokenPounds(last.actualPence));
+    const estimate = estimates.find(({ id }) => id === last.estimateId) ?? {};
+    const amount = inMoneyOf(estimate, () => spokenPounds(last.actualPence));
     return line('check', say(VERDICTS[last.verdict], { amount }), 'measured');
   }
-  return line('check', say(promises.length > 0 ? 'needs a later bill' : 'needs a promise and a later bill'), 'missing');
+  return line(
+    'check',
+    say(estimates.length > 0 ? 'needs a later bill' : 'needs a promise and a later bill'),
+    'missing',
+  );
 }

@@ -9,7 +9,7 @@ const EXCUSED = [
   // Typed values stand in their own field, with grade and origin below it; so do the offers of a choice.
   'input, select, textarea, label, .field-note, .what-if',
   // The notes are somebody's own words.
-  '.promise-note, .installer-notes',
+  '.estimate-note, .installer-notes',
   // Marks of an axis are no figures of this home.
   '[class*="axis-tick"], [class*="Axis-tick"], [data-axis], .bore',
   // Read aloud only, from what is seen beside it.
@@ -61,7 +61,7 @@ export function findAmounts(page: Page, root = 'body'): Promise<Places> {
       const placeOf = (element: Element): number => {
         // A picture without a way of its own may lean on its section; beyond that nobody would look for it.
         let scope = element.closest(
-          'figure, section, header, aside, table, dialog, .walk-page, main:not(.walk-page) > *, li.promise',
+          'figure, section, header, aside, table, dialog, .walk-page, main:not(.walk-page) > *, li.estimate',
         );
         for (let climbs = 0; scope && climbs < 3; climbs++) {
           if (scope.querySelector(WAYS)) {

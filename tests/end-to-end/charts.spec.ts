@@ -4,7 +4,7 @@ import type { Locator, Page } from '@playwright/test';
 import { download, expect, openStage, STAGES, takePicture, test } from './host.ts';
 import { findTextOutside } from './inspect.ts';
 
-// With evidence, a promise and a bill check, so that every kind of picture has something to draw.
+// With evidence, a written estimate and a bill check, so that every kind of picture has something to draw.
 test.use({ sampleName: 'mill-lane' });
 
 async function forEachStage(page: Page, look: (stage: string) => Promise<void>): Promise<void> {

@@ -1,4 +1,4 @@
-/** The customer rings: the bill is higher than promised. From the readings to the letter, on the invented complaint. */
+/** The customer rings: the bill is higher than estimated. From the readings to the letter, on the invented complaint. */
 import type { Page } from '@playwright/test';
 import { download, expect, openStage, takePicture, test, typeInto } from './host.ts';
 import { findLabelsOverLabels, findOddWords, findTextOutside } from './inspect.ts';
@@ -13,7 +13,7 @@ test('a winter bill is checked, the heater found with its dates, and the letter 
   await openStage(desk, 'Bill check');
   const page = main(desk);
 
-  await test.step('the sample brings its promise of August; its own check is dropped to begin afresh', async () => {
+  await test.step('the sample brings its written estimate of August; its own check is dropped to begin afresh', async () => {
     await expect(page).toContainText('Promise 1 of 20 August 2025');
     await page.getByRole('button', { name: /^Drop/ }).click();
     await expect(page).toContainText('Has a bill come?');
@@ -63,7 +63,7 @@ test('a winter bill is checked, the heater found with its dates, and the letter 
       await expect(table.getByRole('row', { name })).toBeVisible();
     const parts = (await host.call('household.open', { id: (await host.call('household.list', {}))[0]!.id }))
       .checks[0]!;
-    expect(parts.parts.reduce((sum, { pence }) => sum + pence, 0)).toBe(parts.actualPence - parts.promisedPence);
+    expect(parts.parts.reduce((sum, { pence }) => sum + pence, 0)).toBe(parts.actualPence - parts.estimatedPence);
     await table
       .getByRole('row', { name: /^Backup heater/ })
       .getByRole('button')

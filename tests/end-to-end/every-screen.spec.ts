@@ -73,9 +73,9 @@ test('in the person’s own colours a dark button keeps its letters', async ({ d
   await expect(desk.getByRole('button', { name: 'Show it at the table' })).toHaveCSS('forced-color-adjust', 'none');
 });
 
-test('older promises fold, so that the form for the next one stays near', async ({ desk, host }) => {
+test('older written estimates fold, so that the form for the next one stays near', async ({ desk, host }) => {
   const [home] = await host.call('household.list', {});
-  for (let kept = 0; kept < 5; kept++) await host.call('promise.keep', { householdId: home!.id, note: '' });
+  for (let kept = 0; kept < 5; kept++) await host.call('estimate.keep', { householdId: home!.id, note: '' });
   await desk.getByRole('link', { name: 'Larch Rise' }).click();
   await openStage(desk, 'Promise');
   const heads = desk.getByRole('heading', { name: /^Promise \d+ ·/ });

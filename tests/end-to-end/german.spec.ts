@@ -79,8 +79,8 @@ test('the whole in German, and its paper', async ({ desk, host }) => {
   });
 
   await test.step('the leave-behind', async () => {
-    const promise = await host.call('promise.keep', { householdId: household!.id, note: '' });
-    const { base64 } = await host.call('promise.print', { promiseId: promise.id, format: 'html' });
+    const estimate = await host.call('estimate.keep', { householdId: household!.id, note: '' });
+    const { base64 } = await host.call('estimate.print', { estimateId: estimate.id, format: 'html' });
     // A page of its own: the window allows no style inside a document.
     const paper = await desk.context().newPage();
     await paper.setContent(Buffer.from(base64, 'base64').toString('utf8'));

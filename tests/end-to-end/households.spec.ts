@@ -1,7 +1,7 @@
 import type { Locator, Page } from '@playwright/test';
 import { chooseFile, download, expect, openStage, STAGES, takePicture, test, writeFile } from './host.ts';
 
-// This household comes with evidence, a promise and a bill check.
+// This household comes with evidence, a written estimate and a bill check.
 test.use({ sampleName: 'mill-lane' });
 
 const row = (page: Page, name: string): Locator => page.getByRole('link', { name, exact: true });
@@ -111,7 +111,7 @@ test('households are found, copied, archived, taken out as a file, erased and br
     await expect(row(desk, 'Mill Lane, copy')).toBeVisible();
   });
 
-  await test.step('its own file brings everything back: evidence, promise, bill check', async () => {
+  await test.step('its own file brings everything back: evidence, written estimate, bill check', async () => {
     await chooseFile(desk, desk.getByRole('button', { name: 'Choose a household file' }), file);
     await expect(desk.getByRole('heading', { name: 'Mill Lane', exact: true })).toBeVisible();
     expect(await readStages(desk)).toEqual(before);

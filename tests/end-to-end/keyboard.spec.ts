@@ -146,7 +146,7 @@ test('the whole path without a mouse', async ({ desk }) => {
     await expectSomewhere(desk);
   });
 
-  await test.step('a promise, its paper, and a bill check', async () => {
+  await test.step('a written estimate, its paper, and a bill check', async () => {
     await pressAt(desk, /^Promise/);
     await pressAt(desk, 'Keep as a promise');
     await expect(main).toContainText('Promise 1');

@@ -1,7 +1,7 @@
 /** The household's page of the letter is one page on both papers, whatever the names, the logo and the parts. */
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import type { BillCheckInput } from '../../src/model/shapes/promise.ts';
+import type { BillCheckInput } from '../../src/model/shapes/written-estimate.ts';
 import { logoAddress, smallPng } from '../unit/desk/logos.ts';
 import { expect, root, test } from './host.ts';
 import { pagesOfPdf } from './pdf-text.ts';
@@ -47,13 +47,13 @@ for (const { label, name, installerName, installerContact } of SENDERS) {
     test.slow();
     const { call } = host;
     const { id } = (await call('household.list', {}))[0]!;
-    const { household, revision, promises, checks } = await call('household.open', { id });
+    const { household, revision, estimates, checks } = await call('household.open', { id });
     await call('household.save', { household: { ...household, name }, revision });
     const settings = await call('settings.read', {});
     const made = [];
     for (const change of Object.values(BILLS)) {
       const { input } = checks[0]!;
-      made.push(await call('check.run', { ...input, promiseId: promises[0]!.id, ...change }));
+      made.push(await call('check.run', { ...input, estimateId: estimates[0]!.id, ...change }));
     }
     for (const paper of ['A4', 'Letter'] as const) {
       const logo = logoAddress(smallPng(400, 120));

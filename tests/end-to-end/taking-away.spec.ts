@@ -54,9 +54,9 @@ test('the logo of the installer is shown, printed on the paper, and taken away a
   expect((await host.call('settings.read', {})).logo).toBe(address);
 
   const { id } = (await host.call('household.list', {}))[0]!;
-  const promise = await host.call('promise.keep', { householdId: id, note: '' });
+  const estimate = await host.call('estimate.keep', { householdId: id, note: '' });
   const page = async () => {
-    const { base64 } = await host.call('promise.print', { promiseId: promise.id, format: 'html' });
+    const { base64 } = await host.call('estimate.print', { estimateId: estimate.id, format: 'html' });
     return Buffer.from(base64, 'base64').toString();
   };
   expect(await page()).toContain(address);

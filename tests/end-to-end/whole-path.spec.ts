@@ -29,7 +29,7 @@ async function keep(page: Page): Promise<void> {
 /** What the thread says of a stage. */
 const threadLine = (page: Page, stage: string) => page.getByRole('navigation').getByRole('link', { name: stage });
 
-/** A page without what every promise has of its own: number, identifier, the hour it was made. */
+/** A page without what every written estimate has of its own: number, identifier, the hour it was made. */
 const unnumbered = (page: Buffer): string =>
   page
     .toString()
@@ -228,7 +228,7 @@ test('from an empty household to the leave-behind and a bill check', async ({ de
     await desk.keyboard.press('Escape');
   });
 
-  await test.step('a promise, and the leave-behind as PDF, page and figures', async () => {
+  await test.step('a written estimate, and the leave-behind as PDF, page and figures', async () => {
     await openStage(desk, 'Promise');
     await desk.getByRole('button', { name: 'Keep as a promise' }).click();
     await expect(main(desk)).toContainText('Promise 1');
@@ -240,7 +240,7 @@ test('from an empty household to the leave-behind and a bill check', async ({ de
     expect(text).toContain('Promise 1');
     expect(text).toContain('Night saver');
     const again = await download(desk, pdf);
-    expect(first.bytes.equals(again.bytes), 'the same promise printed twice, byte for byte').toBe(true);
+    expect(first.bytes.equals(again.bytes), 'the same written estimate printed twice, byte for byte').toBe(true);
 
     const figures = await download(desk, desk.getByRole('button', { name: /^figures as CSV.*promise 1$/ }));
     expect(figures.name).toMatch(/\.csv$/);
@@ -251,13 +251,14 @@ test('from an empty household to the leave-behind and a bill check', async ({ de
     await desk.getByRole('button', { name: 'Keep as a promise' }).click();
     await expect(main(desk)).toContainText('Promise 2');
     const second = await download(desk, desk.getByRole('button', { name: /^as a page.*promise 2$/ }));
-    expect(firstDifference(unnumbered(page.bytes), unnumbered(second.bytes)), 'two promises of the same inputs').toBe(
-      '',
-    );
-    await takePicture(desk, 'path-promise');
+    expect(
+      firstDifference(unnumbered(page.bytes), unnumbered(second.bytes)),
+      'two written estimates of the same inputs',
+    ).toBe('');
+    await takePicture(desk, 'path-estimate');
   });
 
-  await test.step('a later bill held against the promise', async () => {
+  await test.step('a later bill held against the written estimate', async () => {
     await openStage(desk, 'Bill check');
     await typeInto(desk, 'First day', '2026-12-01');
     await typeInto(desk, 'Last day', '2027-02-28');

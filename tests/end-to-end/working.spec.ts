@@ -91,8 +91,8 @@ for (const [folder, name] of [
     test(`${name}: every figure on every stage opens a sum that comes to it`, async ({ desk, host }) => {
       test.slow();
       const { id } = (await host.call('household.list', {}))[0]!;
-      if ((await host.call('household.open', { id })).promises.length === 0) {
-        await host.call('promise.keep', { householdId: id, note: '' });
+      if ((await host.call('household.open', { id })).estimates.length === 0) {
+        await host.call('estimate.keep', { householdId: id, note: '' });
       }
       await desk.getByRole('link', { name }).click();
       const counts: string[] = [];

@@ -4,7 +4,7 @@ import { readFile } from '../../src/intake/read-file.ts';
 import { checkBillSums } from '../../src/model/bill/check-bill-sums.ts';
 import type { Bill } from '../../src/model/shapes/bill.ts';
 import type { Tariff } from '../../src/model/shapes/tariff.ts';
-import { readBill } from '../../src/screens/bill-sums/bill-draft.ts';
+import { readBill } from '../../src/screens/bill-sums/bill-lines-draft.ts';
 import { draftOfBill } from '../../src/screens/bill-sums/draft-of-bill.ts';
 import { type Cell, serialOf, writeWorkbook } from '../unit/intake/write-workbook.ts';
 import { gasKWh, times, vatOn } from './pennies.ts';

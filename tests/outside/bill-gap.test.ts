@@ -5,7 +5,7 @@ import { shapley } from '../../src/model/bill-gap/shapley.ts';
 const cost = ([degreeDays, heatPerDegreeDay, hotWater, factor, backup, other, rate, standing]: readonly number[]) =>
   ((degreeDays! * heatPerDegreeDay! + hotWater!) / factor! + backup! + other!) * rate! + standing! * 90;
 
-/** Factor, promised, actual, part [pence]: worked example, computed apart from this project by the subset formula of Shapley (1953). */
+/** Factor, estimated, actual, part [pence]: worked example, computed apart from this project by the subset formula of Shapley (1953). */
 const EXAMPLE: readonly [string, number, number, number][] = [
   ['degree days', 650, 720, 4250.8163],
   ['heat a degree day', 7.2, 7.6, 2250.726],
@@ -18,12 +18,12 @@ const EXAMPLE: readonly [string, number, number, number][] = [
 ];
 
 describe('a difference of 273.61 pounds split among eight causes', () => {
-  const promised = EXAMPLE.map(([, value]) => value);
+  const estimated = EXAMPLE.map(([, value]) => value);
   const actual = EXAMPLE.map(([, , value]) => value);
-  const parts = shapley(promised, actual, cost);
+  const parts = shapley(estimated, actual, cost);
 
   test('both ends', () => {
-    expect(cost(promised)).toBeCloseTo(65_767.6471, 4); // worked example, as above
+    expect(cost(estimated)).toBeCloseTo(65_767.6471, 4); // worked example, as above
     expect(cost(actual)).toBeCloseTo(93_128.36, 4); // worked example, as above
   });
   test.each(EXAMPLE.map(([name, , , part], k) => [name, part, k] as const))('%s has %d p', (_, part, k) => {
@@ -33,7 +33,7 @@ describe('a difference of 273.61 pounds split among eight causes', () => {
   test('the parts are the whole', () => {
     const sum = parts.reduce((total, part) => total + part, 0);
     expect(Math.abs(sum / 27_360.7129 - 1)).toBeLessThan(1e-8); // worked example, as above
-    expect(Math.abs(sum - (cost(actual) - cost(promised))) / sum).toBeLessThan(1e-9);
+    expect(Math.abs(sum - (cost(actual) - cost(estimated))) / sum).toBeLessThan(1e-9);
   });
 
   test('a heat pump of 8,000 miles of driving beside it: other electricity takes it all', () => {

@@ -5,7 +5,7 @@ import { withEvidence } from '../../src/model/bill-gap/read-evidence.ts';
 import { toCivilDate } from '../../src/model/calendar/civil.ts';
 import type { MeterReadings } from '../../src/model/findings/meter-days.ts';
 import type { Series } from '../../src/model/shapes/evidence.ts';
-import type { BillCheck, BillCheckInput } from '../../src/model/shapes/promise.ts';
+import type { BillCheck, BillCheckInput } from '../../src/model/shapes/written-estimate.ts';
 import { reference } from '../../src/reference/index.ts';
 import { billOf, drawGapCase, type GapCase, sumOf } from './gap-case.ts';
 import { type TrueParts, trueParts } from './gap-truth.ts';
@@ -35,7 +35,7 @@ const noHeater = ({ home }: GapCase) => home.effects.heater === undefined;
  * Limits as shares of the bill: measured over 1,000 households with seed 1, the 90 % error with three tenths more, the
  * mean with six tenths more and at least 1 in 1,000 (3 to 5 in 1,000 where it swings from seed to seed).
  * Where they come from: weather and heat used stray against each other by a thermometer that is 0.3 K off and a base
- * temperature that is not quite the promise's; efficiency stands a little low in winter bills, since a promise has one
+ * temperature that is not quite the estimate's; efficiency stands a little low in winter bills, since an estimate has one
  * factor for the year; a heater is seen on fewer days than it ran; with the house's meter alone what other things use
  * in summer is a guess, so rooms and the steady rest stray by an eighth, while together they hold.
  */
@@ -196,9 +196,9 @@ export function proveBillGap(count: number, seed = 1): BillGapProof {
     const truth = trueParts(made);
     for (const known of ['everything', 'sub-meter', 'whole house by day'] as const) {
       const { bill, weather } = evidenceOf(made, known);
-      const check = checkBill({ promise: made.promise, bill, reference, id: 'c', madeOn: '', weather });
+      const check = checkBill({ estimate: made.estimate, bill, reference, id: 'c', madeOn: '', weather });
       const sum = check.parts.reduce((total, { pence }) => total + pence, 0);
-      worstSum = Math.max(worstSum, Math.abs(sum - (check.actualPence - check.promisedPence)));
+      worstSum = Math.max(worstSum, Math.abs(sum - (check.actualPence - check.estimatedPence)));
       ROWS.forEach((row, place) => {
         if (row.known !== known || row.only?.(made) === false) return;
         const error = errorOf(row, check, truth);

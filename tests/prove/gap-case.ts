@@ -1,18 +1,18 @@
-/** A made promise and a made bill after it, with every cause of the difference known. */
+/** A made written estimate and a made bill after it, with every cause of the difference known. */
 import { appraise } from '../../src/model/appraise.ts';
-import { heatPumpOf, type PromisedDays, promisedDays } from '../../src/model/bill-gap/promised-days.ts';
+import { type EstimateForDays, estimateForDays, heatPumpOf } from '../../src/model/bill-gap/estimate-for-days.ts';
 import { toCivilDate, toDayNumber } from '../../src/model/calendar/civil.ts';
 import { emptyHousehold, type Household } from '../../src/model/shapes/household.ts';
-import type { BillCheckInput, KeptPromise } from '../../src/model/shapes/promise.ts';
 import type { Tariff } from '../../src/model/shapes/tariff.ts';
+import type { BillCheckInput, WrittenEstimate } from '../../src/model/shapes/written-estimate.ts';
 import { typicalYear } from '../../src/model/year/typical-year.ts';
 import { reference } from '../../src/reference/index.ts';
 import { type Chance, chanceOf } from './chance.ts';
 import { factorAt, type MadeHome, type MadeRecord, makeRecord } from './made-home.ts';
 
 export interface GapCase {
-  readonly promise: KeptPromise;
-  readonly promised: PromisedDays;
+  readonly estimate: WrittenEstimate;
+  readonly estimated: EstimateForDays;
   readonly home: MadeHome;
   readonly record: MadeRecord;
   readonly from: string;
@@ -22,14 +22,14 @@ export interface GapCase {
   readonly days: number;
   /** Prices on the bill by band, p/kWh, and standing charges, pence a day. */
   readonly billedPrices: readonly number[];
-  readonly standing: { readonly promised: number; readonly billed: number };
+  readonly standing: { readonly estimated: number; readonly billed: number };
   /** Beyond the usual other electricity, and what an estimated reading adds to the bill, kWh. */
   readonly otherKWh: number;
   readonly usualOtherKWh: number;
   readonly meteringKWh: number;
   readonly tariff: Tariff;
-  /** Promised heat for rooms: W/K and base temperature. */
-  readonly promisedLossWPerK: number;
+  /** Estimated heat for rooms: W/K and base temperature. */
+  readonly estimatedLossWPerK: number;
   readonly chance: Chance;
 }
 
@@ -61,7 +61,7 @@ function makeTariff(chance: Chance): Tariff {
   };
 }
 
-function makePromise(chance: Chance, tariff: Tariff): KeptPromise {
+function makeEstimate(chance: Chance, tariff: Tariff): WrittenEstimate {
   const household: Household = {
     ...emptyHousehold('made', 'Made household'),
     home: {
@@ -103,18 +103,18 @@ function makePromise(chance: Chance, tariff: Tariff): KeptPromise {
 export function drawGapCase(seed: number): GapCase {
   const chance = chanceOf(seed + 5);
   const tariff = makeTariff(chance);
-  const promise = makePromise(chance, tariff);
-  const { appraisal } = promise;
-  const pump = heatPumpOf(promise);
+  const estimate = makeEstimate(chance, tariff);
+  const { appraisal } = estimate;
+  const pump = heatPumpOf(estimate);
   const begin = toDayNumber('2025-06-01');
   const start = toDayNumber('2025-10-01') + Math.floor(chance.uniform(0, 100));
   const days = Math.floor(chance.uniform(60, 151));
-  const promised = promisedDays(promise, toCivilDate(start), toCivilDate(start + days));
-  const promisedLossWPerK = (appraisal.demand.space.value * 1000) / 24 / appraisal.climate.degreeDays;
+  const estimated = estimateForDays(estimate, toCivilDate(start), toCivilDate(start + days));
+  const estimatedLossWPerK = (appraisal.demand.space.value * 1000) / 24 / appraisal.climate.degreeDays;
   const factorLoss = chance.uniform(-0.05, 0.3);
   const heaterFrom = start - begin + Math.floor(chance.uniform(0, days / 2));
   const heaterDays = Math.min(Math.floor(chance.uniform(15, 60)), start - begin + days - heaterFrom);
-  const extrasKWh = promised.otherKWh - promised.waterKWh;
+  const extrasKWh = estimated.otherKWh - estimated.waterKWh;
   const factorPerK = chance.uniform(0, 0.01);
   const home: MadeHome = {
     seed,
@@ -122,9 +122,9 @@ export function drawGapCase(seed: number): GapCase {
     from: toCivilDate(begin),
     to: toCivilDate(start + days),
     shiftK: chance.normal(-0.4, 1),
-    lossWPerK: promisedLossWPerK * chance.uniform(0.85, 1.25),
+    lossWPerK: estimatedLossWPerK * chance.uniform(0.85, 1.25),
     baseC: appraisal.demand.baseC + chance.normal(0, 0.3),
-    spaceFactor: pump.spaceEfficiency * (1 - factorLoss) * yearShare(promise, factorPerK),
+    spaceFactor: pump.spaceEfficiency * (1 - factorLoss) * yearShare(estimate, factorPerK),
     waterFactor: pump.waterEfficiency * (1 - factorLoss),
     factorPerK,
     waterHeatKWhPerDay: (appraisal.demand.water.value / 365) * chance.uniform(0.8, 1.6),
@@ -151,8 +151,8 @@ export function drawGapCase(seed: number): GapCase {
   const [version] = tariff.versions;
   const dearer = 1 + chance.uniform(-0.1, 0.25);
   return {
-    promise,
-    promised,
+    estimate,
+    estimated,
     home,
     record,
     from: toCivilDate(start),
@@ -161,20 +161,20 @@ export function drawGapCase(seed: number): GapCase {
     days,
     billedPrices: version!.bands.map(({ pencePerKWh }) => pencePerKWh * dearer * chance.normal(1, 0.02)),
     standing: {
-      promised: version!.standingPencePerDay,
+      estimated: version!.standingPencePerDay,
       billed: version!.standingPencePerDay * chance.uniform(0.9, 1.2),
     },
     otherKWh,
     usualOtherKWh: sumOf(record.rest, firstDay, days),
     meteringKWh: chance.yes(0.3) ? machine * chance.uniform(-0.15, 0.15) : 0,
     tariff,
-    promisedLossWPerK,
+    estimatedLossWPerK,
     chance,
   };
 }
 
-/** Factor at 5 °C over the year's, weighted by the heat: so that the made factor over a typical year is the promised one. */
-function yearShare({ appraisal, household }: KeptPromise, factorPerK: number): number {
+/** Factor at 5 °C over the year's, weighted by the heat: so that the made factor over a typical year is the estimated one. */
+function yearShare({ appraisal, household }: WrittenEstimate, factorPerK: number): number {
   const region = reference.regions.find(({ id }) => id === appraisal.climate.regionId)!;
   const { dailyMeanC } = typicalYear(region, 2025, household.zone);
   let heat = 0;
@@ -203,7 +203,7 @@ export function billOf(made: GapCase, meter: BillCheckInput['meter'], toldOtherK
   const boughtKWh = trueKWh + made.meteringKWh;
   const estimated = made.meteringKWh !== 0;
   return {
-    promiseId: 'made',
+    estimateId: 'made',
     from: made.from,
     to: made.to,
     boughtKWh,

@@ -3,13 +3,13 @@
  * day by day, and Shapley's mean taken. Nothing here knows of the split that is being proved but the mean itself.
  */
 
-import { heatPumpOf } from '../../src/model/bill-gap/promised-days.ts';
+import { heatPumpOf } from '../../src/model/bill-gap/estimate-for-days.ts';
 import { shapley } from '../../src/model/bill-gap/shapley.ts';
 import { toDayNumber } from '../../src/model/calendar/civil.ts';
 import { typicalYear } from '../../src/model/year/typical-year.ts';
 import { reference } from '../../src/reference/index.ts';
 import { bandShares, type GapCase, sumOf } from './gap-case.ts';
-import { promisedRatesFor } from './gap-prices.ts';
+import { estimatedRatesFor } from './gap-prices.ts';
 import { factorAt } from './made-home.ts';
 
 export const TRUE_CAUSES = [
@@ -30,17 +30,17 @@ export type TrueParts = Readonly<Record<TrueCause | 'standing-charge', number>>;
 
 /** Pence of each cause, beyond the calendar's. */
 export function trueParts(made: GapCase): TrueParts {
-  const { record, firstDay, days, promised, home } = made;
-  const pump = heatPumpOf(made.promise);
+  const { record, firstDay, days, estimated, home } = made;
+  const pump = heatPumpOf(made.estimate);
   const space = spaceUnits(made);
   const water = (waterOn: number, efficiencyOn: number) => {
-    const heat = waterOn ? sumDays(record.waterHeat, firstDay, days) : promised.waterKWh * pump.waterEfficiency;
+    const heat = waterOn ? sumDays(record.waterHeat, firstDay, days) : estimated.waterKWh * pump.waterEfficiency;
     return heat / (efficiencyOn ? home.waterFactor : pump.waterEfficiency);
   };
-  const rates = promisedRatesFor(made);
+  const rates = estimatedRatesFor(made);
   const shares = bandShares(made);
   const heaterKWh = sumOf(record.heater, firstDay, days);
-  const extrasKWh = promised.otherKWh - promised.waterKWh;
+  const extrasKWh = estimated.otherKWh - estimated.waterKWh;
   const cost = (on: readonly number[]) => {
     const [price, when, weather, heat, hotWater, inRooms, inWater, backup, other, metering] = on as number[];
     const units =
@@ -60,20 +60,20 @@ export function trueParts(made: GapCase): TrueParts {
     cost,
   );
   const named = Object.fromEntries(TRUE_CAUSES.map((cause, i) => [cause, parts[i]!])) as Record<TrueCause, number>;
-  return { ...named, 'standing-charge': (made.standing.billed - made.standing.promised) * days };
+  return { ...named, 'standing-charge': (made.standing.billed - made.standing.estimated) * days };
 }
 
-/** Units for the rooms by (weather, heat used, efficiency), each as promised or as it came. */
+/** Units for the rooms by (weather, heat used, efficiency), each as estimated or as it came. */
 function spaceUnits(made: GapCase): number[] {
-  const { record, firstDay, days, promised, home, promise, from } = made;
-  const pump = heatPumpOf(promise);
-  const { climate, demand } = promise.appraisal;
+  const { record, firstDay, days, estimated, home, estimate, from } = made;
+  const pump = heatPumpOf(estimate);
+  const { climate, demand } = estimate.appraisal;
   const region = reference.regions.find(({ id }) => id === climate.regionId)!;
   const start = toDayNumber(from);
   const units = new Array<number>(8).fill(0);
   for (let i = 0; i < days; i++) {
     const year = new Date((start + i) * 86_400_000).getUTCFullYear();
-    const typical = typicalYear(region, year, promise.household.zone).dailyMeanC[
+    const typical = typicalYear(region, year, estimate.household.zone).dailyMeanC[
       start + i - toDayNumber(`${year}-01-01`)
     ]!;
     const asked = (home.lossWPerK * 24 * Math.max(0, home.baseC - record.outdoorC[firstDay + i]!)) / 1000;
@@ -81,7 +81,7 @@ function spaceUnits(made: GapCase): number[] {
     for (const weather of [0, 1]) {
       const outdoorC = weather ? record.outdoorC[firstDay + i]! : typical;
       const heats = [
-        (made.promisedLossWPerK * 24 * Math.max(0, demand.baseC - outdoorC)) / 1000,
+        (made.estimatedLossWPerK * 24 * Math.max(0, demand.baseC - outdoorC)) / 1000,
         (home.lossWPerK * 24 * Math.max(0, home.baseC - outdoorC) * unsteady) / 1000,
       ];
       heats.forEach((heat, used) => {
@@ -90,8 +90,8 @@ function spaceUnits(made: GapCase): number[] {
       });
     }
   }
-  // The promise shares its months' heat a little otherwise than the line of a single loss and base does.
-  const share = promised.spaceKWh / units[0]!;
+  // The written estimate shares its months' heat a little otherwise than the line of a single loss and base does.
+  const share = estimated.spaceKWh / units[0]!;
   return units.map((kWh, place) => ((place >> 1) & 1 ? kWh : kWh * share));
 }
 

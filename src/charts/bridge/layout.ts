@@ -1,4 +1,4 @@
-/** Where each step of the bridge stands, with the dashed box of what was promised for these days. */
+/** Where each step of the bridge stands, with the dashed box of what was estimated for these days. */
 import { exactPounds, poundsRange, signedPounds } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 import { axisFor, placeOn } from '../frame/scale.ts';
@@ -72,7 +72,7 @@ export function layOutBridge(
   const marks = series.steps.map((one, index): BridgeMark => {
     const x = left + index * step + (step - thickness) / 2;
     const upper = Math.min(at(one.from), at(one.to));
-    // The amount paid stands above the box of what was promised, where the box reaches higher than the bar.
+    // The amount paid stands above the box of what was estimated, where the box reaches higher than the bar.
     const boxTop = one.kind === 'paid' && series.expected ? at(series.expected.high) : upper;
     const barHeight = Math.max(Math.abs(at(one.from) - at(one.to)), SMALLEST_BAR);
     return {

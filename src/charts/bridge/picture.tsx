@@ -4,7 +4,7 @@ import { GradeShape } from '../grade-mark.tsx';
 import { type BridgeLayout, type BridgeMark, layOutBridge } from './layout.ts';
 import type { BridgeSeries } from './series.ts';
 
-/** From the promised to the paid amount, cause by cause. */
+/** From the estimated to the paid amount, cause by cause. */
 export function BridgePicture(props: {
   readonly series: BridgeSeries;
   readonly size: PictureSize;

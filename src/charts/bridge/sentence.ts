@@ -5,11 +5,11 @@ import type { BridgeSeries } from './series.ts';
 export const bridgeName = () => say('From the promise to the bill');
 
 export function bridgeSentence({ steps }: BridgeSeries): string {
-  const promised = steps[0]?.amount ?? Number.NaN;
+  const estimated = steps[0]?.amount ?? Number.NaN;
   const paid = steps.at(-1)?.amount ?? Number.NaN;
   const parts = steps.filter((step) => step.kind === 'part' && Number.isFinite(step.amount));
-  const first = say('From {promised} promised to {paid} paid.', {
-    promised: spokenPounds(promised),
+  const first = say('From {estimated} promised to {paid} paid.', {
+    estimated: spokenPounds(estimated),
     paid: spokenPounds(paid),
   });
   const largest = parts.toSorted((a, b) => Math.abs(b.amount) - Math.abs(a.amount))[0];

@@ -1,15 +1,16 @@
-/** From promised to paid: each step starts where the last one ended. */
-import type { BillCheck } from '../../model/shapes/promise.ts';
+/** From estimated to paid: each step starts where the last one ended. */
+
 import type { Grade } from '../../model/shapes/working.ts';
-import { partName, partsForDays, promisedForDays } from '../../words/check.ts';
+import type { BillCheck } from '../../model/shapes/written-estimate.ts';
+import { estimatedForDaysPence, partName, partsForDays } from '../../words/check.ts';
 import { say } from '../../words/say.ts';
 
 export type BridgeColour = 'ground' | 'sky' | 'meter' | 'over' | 'fuel';
 export interface BridgeStep {
   readonly name: string;
-  readonly kind: 'promised' | 'part' | 'paid';
+  readonly kind: 'estimated' | 'part' | 'paid';
   readonly colour: BridgeColour;
-  /** Null for the two ends, whose grade the reader knows: a promise and a bill. */
+  /** Null for the two ends, whose grade the reader knows: a written estimate and a bill. */
   readonly grade: Grade | null;
   /** Pence: a part's own amount, or the height of an end. */
   readonly amount: number;
@@ -18,7 +19,7 @@ export interface BridgeStep {
 }
 export interface BridgeSeries {
   readonly steps: readonly BridgeStep[];
-  /** What the promise comes to for these days, weather and price. */
+  /** What the written estimate comes to for these days, weather and price. */
   readonly expected: { readonly low: number; readonly high: number } | null;
 }
 
@@ -33,10 +34,10 @@ const colourOf = (cause: string, amount: number): BridgeColour =>
   CAUSE_COLOURS[cause] ?? (amount < 0 ? 'ground' : 'over');
 
 export function bridgeSeries(
-  check: Pick<BillCheck, 'promisedPence' | 'seasonPence' | 'actualPence' | 'parts' | 'expected'>,
+  check: Pick<BillCheck, 'estimatedPence' | 'seasonPence' | 'actualPence' | 'parts' | 'expected'>,
 ): BridgeSeries {
-  // The bridge starts at the promise for these very days, so the step from an even slice of the year is behind it.
-  const start = promisedForDays(check);
+  // The bridge starts at the estimate for these very days, so the step from an even slice of the year is behind it.
+  const start = estimatedForDaysPence(check);
   let at = start;
   const parts = partsForDays(check).map((part): BridgeStep => {
     const from = at;
@@ -51,7 +52,7 @@ export function bridgeSeries(
       to: at,
     };
   });
-  const end = (name: string, kind: 'promised' | 'paid', amount: number): BridgeStep => ({
+  const end = (name: string, kind: 'estimated' | 'paid', amount: number): BridgeStep => ({
     name,
     kind,
     colour: 'ground',
@@ -62,7 +63,7 @@ export function bridgeSeries(
   });
   const { low, high } = check.expected;
   return {
-    steps: [end(say('Promised'), 'promised', start), ...parts, end(say('Paid'), 'paid', check.actualPence)],
+    steps: [end(say('Promised'), 'estimated', start), ...parts, end(say('Paid'), 'paid', check.actualPence)],
     expected:
       Number.isFinite(low) && Number.isFinite(high) ? { low: Math.min(low, high), high: Math.max(low, high) } : null,
   };

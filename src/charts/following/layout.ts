@@ -1,7 +1,7 @@
-/** A band for what was promised in the weather that came, a short dashed line for a usual year, a mark for the meter. */
+/** A band for what was estimated in the weather that came, a short dashed line for a usual year, a mark for the meter. */
 
 import { monthOf, yearOf } from '../../model/calendar/civil.ts';
-import type { FollowedMonth } from '../../model/shapes/promise.ts';
+import type { FollowedMonth } from '../../model/shapes/written-estimate.ts';
 import { shortMonthNames, spokenCount } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 import { axisFor, placeOn } from '../frame/scale.ts';
@@ -19,7 +19,7 @@ export interface FollowingMark {
   readonly middle: number;
   readonly band: { readonly y: number; readonly height: number };
   readonly expectedY: number;
-  readonly promisedY: number;
+  readonly estimatedY: number;
   readonly actual: { readonly y: number; readonly label: string; readonly labelY: number } | null;
   readonly verdict: FollowedMonth['verdict'];
   readonly weatherKnown: boolean;
@@ -29,7 +29,7 @@ export interface FollowingName {
   readonly x: number;
   readonly y: number;
   /** Mark that stands before it; none before the second line of a name. */
-  readonly mark: 'actual' | 'band' | 'promised' | null;
+  readonly mark: 'actual' | 'band' | 'estimated' | null;
 }
 export interface FollowingLayout {
   readonly width: number;
@@ -52,7 +52,7 @@ const markNames = () => ({
   actual: say('the meter'),
   band: say('promised, in'),
   band2: say('this weather'),
-  promised: say('usual weather'),
+  estimated: say('usual weather'),
 });
 
 const sound = (value: number): number => (Number.isFinite(value) ? Math.max(0, value) : 0);
@@ -66,9 +66,9 @@ export function layOutFollowing(
   const height = place.height ?? HEIGHT[size];
   const months = shownMonths(series);
   const baseY = height - faint * 2.4 - 10;
-  const highs = months.flatMap(({ highKWh, promisedKWh, actualKWh }) => [
+  const highs = months.flatMap(({ highKWh, estimatedKWh, actualKWh }) => [
     sound(highKWh),
-    sound(promisedKWh),
+    sound(estimatedKWh),
     sound(actualKWh ?? 0),
   ]);
   const axis = axisFor(highs, 4, 10);
@@ -93,7 +93,7 @@ export function layOutFollowing(
       middle: x + step * 0.3,
       band: { y: high, height: Math.max(low - high, 2) },
       expectedY: y(sound(month.expectedKWh)),
-      promisedY: y(sound(month.promisedKWh)),
+      estimatedY: y(sound(month.estimatedKWh)),
       actual:
         actualY === null
           ? null
@@ -129,7 +129,7 @@ function placeNames(last: FollowingMark | undefined, x: number, font: number, ba
   const wanted = [
     ...(last.actual ? [{ mark: 'actual' as const, lines: [names.actual], at: last.actual.y }] : []),
     { mark: 'band' as const, lines: [names.band, names.band2], at: last.expectedY },
-    { mark: 'promised' as const, lines: [names.promised], at: last.promisedY },
+    { mark: 'estimated' as const, lines: [names.estimated], at: last.estimatedY },
   ].toSorted((a, b) => a.at - b.at);
   const lines = wanted.flatMap(({ mark, lines: texts }) =>
     texts.map((text, i) => ({ text, mark: i === 0 ? mark : null })),

@@ -3,7 +3,7 @@ import { measuresOf, type PictureSize } from '../frame/size.ts';
 import { type FollowingLayout, type FollowingMark, type FollowingName, KEY_WIDTH, layOutFollowing } from './layout.ts';
 import type { FollowingSeries } from './series.ts';
 
-/** Promised against metered, month by month. */
+/** Estimated against metered, month by month. */
 export function FollowingPicture(props: {
   readonly series: FollowingSeries;
   readonly size: PictureSize;
@@ -64,8 +64,8 @@ function Month({ mark, layout }: { readonly mark: FollowingMark; readonly layout
       <line
         x1={x - width * 0.25}
         x2={x + width * 1.25}
-        y1={mark.promisedY}
-        y2={mark.promisedY}
+        y1={mark.estimatedY}
+        y2={mark.estimatedY}
         stroke="var(--quiet)"
         strokeWidth={1.5}
         strokeDasharray="3 3"
@@ -93,7 +93,7 @@ function Key({ name, font }: { readonly name: FollowingName; readonly font: numb
   const x = name.x - KEY_WIDTH;
   const y = name.y - font * 0.33;
   if (name.mark === 'actual') return <Meter x={x + 9} y={y} radius={font * 0.4} verdict="inside" />;
-  if (name.mark === 'promised')
+  if (name.mark === 'estimated')
     return <line x1={x} x2={x + 18} y1={y} y2={y} stroke="var(--quiet)" strokeWidth={1.5} strokeDasharray="3 3" />;
   if (name.mark === null) return null;
   return (

@@ -22,7 +22,7 @@ export function followingTable({ months }: FollowingSeries): ChartTable {
       cells: [
         monthSpan(month.from, month.from),
         String(month.days),
-        exactKWh(month.promisedKWh),
+        exactKWh(month.estimatedKWh),
         month.weatherKnown ? exactKWh(month.expectedKWh) : unknown(),
         exactKWh(month.lowKWh),
         exactKWh(month.highKWh),

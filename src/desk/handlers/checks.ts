@@ -2,7 +2,7 @@ import { inMoneyOf, say } from '../../words/say.ts';
 import { dayOf } from '../days.ts';
 import { DeskError } from '../desk-error.ts';
 import { fileNameOf } from '../file-out.ts';
-import { findHousehold, findPromise } from '../find.ts';
+import { findEstimate, findHousehold } from '../find.ts';
 import { storedReadings } from '../join/meter-readings.ts';
 import { storedSeries } from '../join/stored-series.ts';
 import type { DeskContext, Handlers } from '../ports.ts';
@@ -33,30 +33,30 @@ export function checkHandlers({ ports, store }: DeskContext): CheckHandlers {
   };
   return {
     'check.run'(bill) {
-      const promise = findPromise(store, bill.promiseId);
+      const estimate = findEstimate(store, bill.estimateId);
       const check = runCheck({
         id: ports.newId(),
         madeOn: ports.now(),
-        promise,
+        estimate,
         bill,
-        ...known(promise.householdId),
+        ...known(estimate.householdId),
       });
-      store.addCheck(check, promise.householdId);
+      store.addCheck(check, estimate.householdId);
       return check;
     },
-    'check.prefill'({ promiseId, from, to }) {
-      const promise = findPromise(store, promiseId);
+    'check.prefill'({ estimateId, from, to }) {
+      const estimate = findEstimate(store, estimateId);
       const span = from !== undefined && to !== undefined ? { from: dayOf(from, 'from'), to: dayOf(to, 'to') } : null;
-      return prefillBill({ promise, span, ...known(promise.householdId) });
+      return prefillBill({ estimate, span, ...known(estimate.householdId) });
     },
     async 'check.print'({ checkId, format }) {
       const check = findCheck(checkId);
-      const promise = findPromise(store, check.promiseId);
-      const { household } = findHousehold(store, promise.householdId);
+      const estimate = findEstimate(store, check.estimateId);
+      const { household } = findHousehold(store, estimate.householdId);
       const settings = readSettings(store);
       const { renderLetter } = await import('../../leave-behind/letter.tsx');
       return printDocument(ports, {
-        html: inMoneyOf(promise, () => renderLetter(check, promise, household, settings)),
+        html: inMoneyOf(estimate, () => renderLetter(check, estimate, household, settings)),
         fileName: fileNameOf(
           say('{name}, letter of {date}', { name: household.name, date: check.madeOn.slice(0, 10) }),
           format,

@@ -12,19 +12,19 @@ type HouseholdFileHandlers = Pick<Handlers, 'household.duplicate' | 'household.e
 
 export function householdFileHandlers({ ports, store, files }: DeskContext): HouseholdFileHandlers {
   /** Whether any of the file's own identifiers is taken already, here or by an import that was taken back. */
-  const isKnown = ({ household, evidence, promises }: WholeHousehold) =>
+  const isKnown = ({ household, evidence, estimates }: WholeHousehold) =>
     store.readHousehold(household.id) !== undefined ||
     evidence.some(
       ({ import: { id, series } }) =>
         store.findEvidence(id) !== undefined || series.some((one) => store.findEvidenceOfSeries(one.id) !== undefined),
     ) ||
-    promises.some(({ id }) => store.readPromise(id) !== undefined);
+    estimates.some(({ id }) => store.readEstimate(id) !== undefined);
 
   return {
-    // Promises stay with the household that they were made to.
+    // Written estimates stay with the household that they were made to.
     'household.duplicate'({ id, name }) {
       const { household } = findHousehold(store, id);
-      const whole = { ...gatherHousehold(store, { ...household, name }), promises: [], checks: [] };
+      const whole = { ...gatherHousehold(store, { ...household, name }), estimates: [], checks: [] };
       const copy = renewIds(whole, ports.newId);
       storeHousehold(store, copy, ports.now());
       return openHousehold(store, copy.household.id);

@@ -21,7 +21,7 @@ const summarise = (row: HouseholdRow): HouseholdSummary => ({
   changedOn: row.changedOn,
   archived: row.archived,
   evidenceCount: row.evidenceCount,
-  promiseCount: row.promiseCount,
+  estimateCount: row.estimateCount,
 });
 
 export function householdHandlers({ ports, store }: DeskContext): HouseholdHandlers {

@@ -51,14 +51,14 @@ export function HomePage({ parts }: { readonly parts: LetterParts }) {
 }
 
 /** All the texts of the page with so much room. */
-function textsOf({ check, promise, household, settings, promisedOn }: LetterParts, room: LetterRoom): PageTexts {
+function textsOf({ check, estimate, household, settings, estimatedOn }: LetterParts, room: LetterRoom): PageTexts {
   const asks = askSentences(check, room);
   return {
     sender: senderText(settings),
     heading: say('{name}: your bill and our promise {number} of {date}', {
       name: household.name,
-      number: String(promise.number),
-      date: longDate(promisedOn),
+      number: String(estimate.number),
+      date: longDate(estimatedOn),
     }),
     opening: `${letterThanks()} ${letterVerdict(check)}`,
     caption: bridgeSentence(bridgeSeries(check)),

@@ -3,25 +3,25 @@
 import { civilDateOf } from '../../model/calendar/instant.ts';
 import type { CivilDate } from '../../model/shapes/dates.ts';
 import type { Household } from '../../model/shapes/household.ts';
-import type { BillCheck, KeptPromise } from '../../model/shapes/promise.ts';
+import type { BillCheck, WrittenEstimate } from '../../model/shapes/written-estimate.ts';
 import type { DocumentSettings } from '../parts.ts';
 
 export interface LetterParts {
   readonly check: BillCheck;
-  readonly promise: KeptPromise;
+  readonly estimate: WrittenEstimate;
   readonly household: Household;
   readonly settings: DocumentSettings;
   readonly writtenOn: CivilDate;
-  readonly promisedOn: CivilDate;
+  readonly estimatedOn: CivilDate;
 }
 
 export function readLetter(
   check: BillCheck,
-  promise: KeptPromise,
+  estimate: WrittenEstimate,
   household: Household,
   settings: DocumentSettings,
 ): LetterParts {
-  const { zone } = promise.household;
-  const [writtenOn, promisedOn] = [civilDateOf(check.madeOn, zone), civilDateOf(promise.madeOn, zone)];
-  return { check, promise, household, settings, writtenOn, promisedOn };
+  const { zone } = estimate.household;
+  const [writtenOn, estimatedOn] = [civilDateOf(check.madeOn, zone), civilDateOf(estimate.madeOn, zone)];
+  return { check, estimate, household, settings, writtenOn, estimatedOn };
 }

@@ -63,8 +63,8 @@ export function PlantSection({ parts }: { readonly parts: LetterParts }) {
   );
 }
 
-function coldestBrine({ household, promise, writtenOn }: LetterParts): number | null {
-  const heat = heatOfHousehold({ household, series: promise.evidence, reference, asOf: writtenOn });
+function coldestBrine({ household, estimate, writtenOn }: LetterParts): number | null {
+  const heat = heatOfHousehold({ household, series: estimate.evidence, reference, asOf: writtenOn });
   const design = designLoop(heat, siteTables.refrigerants);
   return design?.result.ok ? design.result.loop.brineOutC : null;
 }

@@ -12,7 +12,7 @@ const PICTURE_HEIGHT = 200;
 
 /** What to read from now on, with how it has gone so far. */
 export function SchedulePage({ parts }: { readonly parts: LetterParts }) {
-  const { check, promise } = parts;
+  const { check, estimate } = parts;
   const months = check.months ?? [];
   const series = { months, pencePerKWh: check.input.pencePerKWh };
   return (
@@ -47,7 +47,7 @@ export function SchedulePage({ parts }: { readonly parts: LetterParts }) {
           </tr>
         </thead>
         <tbody>
-          {readingDays(check, promise).map(({ on, expected }) => (
+          {readingDays(check, estimate).map(({ on, expected }) => (
             <tr key={on}>
               <td>{longDate(on)}</td>
               <td className="blank" />

@@ -3,7 +3,7 @@ import { Reworded } from '../../charts/reworded.tsx';
 import { DayPicture } from '../../charts/typical-day/picture.tsx';
 import { daySentence } from '../../charts/typical-day/sentence.ts';
 import { daySeries } from '../../charts/typical-day/series.ts';
-import type { CheckFinding } from '../../model/shapes/promise.ts';
+import type { CheckFinding } from '../../model/shapes/written-estimate.ts';
 import { causeName, checkCaution, insideOf, nextSentence } from '../../words/check.ts';
 import {
   askSentence,
@@ -99,7 +99,7 @@ function PartsTable({ parts }: { readonly parts: LetterParts }) {
       <tbody>
         <tr>
           <td>{say('Promised, an even share of the year')}</td>
-          <td className="number">{poundsAndPence(check.promisedPence)}</td>
+          <td className="number">{poundsAndPence(check.estimatedPence)}</td>
           <td />
         </tr>
         {check.parts.map((part) => (

@@ -1,10 +1,10 @@
 import { Reworded } from '../../charts/reworded.tsx';
 import { Said } from '../../charts/said.tsx';
 import type { Appraisal } from '../../model/shapes/appraisal.ts';
+import { estimateMeaning, limitsSentences } from '../../words/estimate.ts';
 import { degrees, grouped, longDate } from '../../words/numbers.ts';
-import { limitsSentences, promiseMeaning } from '../../words/promise.ts';
 import { phrase, say } from '../../words/say.ts';
-import type { PromiseParts } from '../parts.ts';
+import type { EstimateParts } from '../parts.ts';
 
 /** What a unit costs, of when and from where; a source that is named in English is marked so. */
 function PriceText({ basis }: { readonly basis: Appraisal['prices']['electricity'] }) {
@@ -29,8 +29,8 @@ function PriceText({ basis }: { readonly basis: Appraisal['prices']['electricity
 }
 
 /** Number, date, model and prices: what somebody needs who wants to do the sums again. */
-export function AboutPart({ parts }: { readonly parts: PromiseParts }) {
-  const { promise, settings, appraisal, madeOn, present, pump, beside } = parts;
+export function AboutPart({ parts }: { readonly parts: EstimateParts }) {
+  const { estimate, settings, appraisal, madeOn, present, pump, beside } = parts;
   const carriers = new Set([pump, ...(beside ? [beside] : [])].map((system) => system.carrier));
   return (
     <section className="follows whole">
@@ -38,14 +38,14 @@ export function AboutPart({ parts }: { readonly parts: PromiseParts }) {
       <dl className="facts">
         <dt>{say('Promise')}</dt>
         <dd>
-          {say('number {number}', { number: String(promise.number) })}, {longDate(madeOn)}, {promise.id}
+          {say('number {number}', { number: String(estimate.number) })}, {longDate(madeOn)}, {estimate.id}
         </dd>
         <dt>{say('Home')}</dt>
-        <dd>{[promise.household.name, promise.household.jobNumber].filter(Boolean).join(', ')}</dd>
-        {promise.note ? (
+        <dd>{[estimate.household.name, estimate.household.jobNumber].filter(Boolean).join(', ')}</dd>
+        {estimate.note ? (
           <>
             <dt>{say('Note')}</dt>
-            <dd>{promise.note}</dd>
+            <dd>{estimate.note}</dd>
           </>
         ) : null}
         <dt>{say('Electricity')}</dt>
@@ -83,7 +83,7 @@ export function AboutPart({ parts }: { readonly parts: PromiseParts }) {
       </dl>
       <p className="plain">
         {[
-          promiseMeaning(),
+          estimateMeaning(),
           ...limitsSentences(),
           say('What it costs to put the heating in is not part of these figures.'),
         ].join(' ')}

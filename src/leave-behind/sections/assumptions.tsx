@@ -4,12 +4,12 @@ import { gradeMeaning, gradeName } from '../../words/grades.ts';
 import { capitalised } from '../../words/numbers.ts';
 import { reword, say } from '../../words/say.ts';
 import { workingValue } from '../../words/working.ts';
-import { listAssumptions } from '../assumptions.ts';
-import type { PromiseParts } from '../parts.ts';
+import { listAssumptions } from '../list-assumptions.ts';
+import type { EstimateParts } from '../parts.ts';
 import { OtherWays } from './other-ways.tsx';
 
 /** Every input with its grade and where it comes from, chapter by chapter. */
-export function AssumptionsPart({ parts }: { readonly parts: PromiseParts }) {
+export function AssumptionsPart({ parts }: { readonly parts: EstimateParts }) {
   return (
     <section>
       <h2>{say('What went into it')}</h2>

@@ -1,8 +1,8 @@
 import { say } from '../../words/say.ts';
-import type { PromiseParts } from '../parts.ts';
+import type { EstimateParts } from '../parts.ts';
 
 /** What can hurt. It says what to leave alone and whom to ask; it is no instruction to do any of it. */
-export function CautionsPart({ parts }: { readonly parts: PromiseParts }) {
+export function CautionsPart({ parts }: { readonly parts: EstimateParts }) {
   const ground = parts.appraisal.machine.source === 'ground';
   return (
     <section className="follows">

@@ -4,11 +4,11 @@ import { ratioSentence } from '../../words/prices.ts';
 import { say } from '../../words/say.ts';
 import { systemName } from '../../words/systems.ts';
 import { NumberHead } from '../number-head.tsx';
-import type { PromiseParts } from '../parts.ts';
+import type { EstimateParts } from '../parts.ts';
 import { CostTable } from './cost-table.tsx';
 
 /** Every way of heating beside every other: cost and its parts, range, carbon, and where the balance would tip. */
-export function ComparisonPart({ parts }: { readonly parts: PromiseParts }) {
+export function ComparisonPart({ parts }: { readonly parts: EstimateParts }) {
   const { appraisal } = parts;
   return (
     <section>
@@ -51,7 +51,7 @@ export function ComparisonPart({ parts }: { readonly parts: PromiseParts }) {
   );
 }
 
-function BreakEven({ parts }: { readonly parts: PromiseParts }) {
+function BreakEven({ parts }: { readonly parts: EstimateParts }) {
   const { versus, beside, appraisal } = parts;
   if (!versus || !beside) return null;
   return (

@@ -3,20 +3,20 @@ import { exactKWh, exactPounds, grouped } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 import { systemName } from '../../words/systems.ts';
 import { NumberHead } from '../number-head.tsx';
-import type { PromiseParts } from '../parts.ts';
+import type { EstimateParts } from '../parts.ts';
 
 /** A part that costs nothing is a dash, as on a bill. */
 const part = (pence: number) => (pence === 0 ? '–' : exactPounds(pence));
 
 /** Which rows the first page has room for: the heat pump, what it is held against, the cheapest other. */
-export function shortList({ appraisal, pump, beside }: PromiseParts): SystemResult[] {
+export function shortList({ appraisal, pump, beside }: EstimateParts): SystemResult[] {
   const others = appraisal.systems
     .filter((system) => system !== pump && system !== beside)
     .toSorted((a, b) => a.cost.value - b.cost.value);
   return [pump, ...(beside ? [beside] : []), ...others.slice(0, beside ? 1 : 2)];
 }
 
-export function CostTable({ parts, short = false }: { readonly parts: PromiseParts; readonly short?: boolean }) {
+export function CostTable({ parts, short = false }: { readonly parts: EstimateParts; readonly short?: boolean }) {
   const rows = short ? shortList(parts) : parts.appraisal.systems;
   const { source } = parts.appraisal.machine;
   return (

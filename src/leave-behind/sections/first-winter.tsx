@@ -1,10 +1,10 @@
 import { spokenKWh } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 import { callSentences, watchSentences, winterBillSentences } from '../../words/watch.ts';
-import type { PromiseParts } from '../parts.ts';
+import type { EstimateParts } from '../parts.ts';
 
 /** What to expect, what to write down and when to call, with this household's own months. */
-export function FirstWinterPart({ parts }: { readonly parts: PromiseParts }) {
+export function FirstWinterPart({ parts }: { readonly parts: EstimateParts }) {
   const { pump, settings } = parts;
   const { bought } = pump;
   const contact = [settings.installerName, ...settings.installerContact.split('\n')].filter(Boolean).join(', ');

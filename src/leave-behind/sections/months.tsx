@@ -3,13 +3,13 @@ import { exactPounds, grouped, monthNames } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 import { systemName } from '../../words/systems.ts';
 import { NumberHead } from '../number-head.tsx';
-import type { PromiseParts } from '../parts.ts';
+import type { EstimateParts } from '../parts.ts';
 
 const monthPence = ({ monthly }: SystemResult, month: number) =>
   monthly.unitsPence[month]! + monthly.standingPence[month]! + monthly.servicePence[month]!;
 
 /** What each month should bring, so that a bill can be held against it. */
-export function MonthsPart({ parts }: { readonly parts: PromiseParts }) {
+export function MonthsPart({ parts }: { readonly parts: EstimateParts }) {
   const { pump, beside, appraisal } = parts;
   const shown = [pump, ...(beside ? [beside] : [])];
   const name = (system: SystemResult) => systemName(system.id, system.kind, appraisal.machine.source);

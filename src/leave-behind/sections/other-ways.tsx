@@ -4,7 +4,7 @@ import { exactPounds, grouped, pence, percent } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 import { systemName } from '../../words/systems.ts';
 import { NumberHead } from '../number-head.tsx';
-import type { PromiseParts } from '../parts.ts';
+import type { EstimateParts } from '../parts.ts';
 
 /** A boiler's efficiency is a percentage, a heat pump's is a factor. */
 const efficiency = (system: SystemResult, value: number): string =>
@@ -13,7 +13,7 @@ const efficiency = (system: SystemResult, value: number): string =>
 const prices = ({ rates }: SystemResult): string => rates.map(({ pencePerKWh }) => pence(pencePerKWh)).join(', ');
 
 /** With what the remaining ways of heating were reckoned. */
-export function OtherWays({ parts }: { readonly parts: PromiseParts }) {
+export function OtherWays({ parts }: { readonly parts: EstimateParts }) {
   const { appraisal, pump, beside } = parts;
   const others = appraisal.systems.filter((system) => system !== pump && system !== beside);
   if (others.length === 0) return null;

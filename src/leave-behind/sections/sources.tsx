@@ -1,9 +1,9 @@
 import { Reworded } from '../../charts/reworded.tsx';
 import { say } from '../../words/say.ts';
-import { listSources } from '../assumptions.ts';
-import type { PromiseParts } from '../parts.ts';
+import { listSources } from '../list-assumptions.ts';
+import type { EstimateParts } from '../parts.ts';
 
-export function SourcesPart({ parts }: { readonly parts: PromiseParts }) {
+export function SourcesPart({ parts }: { readonly parts: EstimateParts }) {
   return (
     <section className="follows">
       <h2>{say('Sources')}</h2>

@@ -2,7 +2,7 @@ import { GradeMark } from '../../charts/grade-mark.tsx';
 import type { Grade } from '../../model/shapes/working.ts';
 import { degrees, factor, pence, spokenCount } from '../../words/numbers.ts';
 import { reword, say } from '../../words/say.ts';
-import type { PromiseParts } from '../parts.ts';
+import type { EstimateParts } from '../parts.ts';
 
 interface Ground {
   readonly grade: Grade;
@@ -10,9 +10,9 @@ interface Ground {
   readonly value: string;
 }
 
-function listGrounds({ appraisal, promise, hasRecord }: PromiseParts): Ground[] {
+function listGrounds({ appraisal, estimate, hasRecord }: EstimateParts): Ground[] {
   const { demand, machine, prices } = appraisal;
-  const { household } = promise;
+  const { household } = estimate;
   const flow = household.machine.flowC;
   const people = household.home.people?.value;
   const emitters = household.machine.emitters === 'floor' ? 'floor' : 'radiators';
@@ -51,7 +51,7 @@ function listGrounds({ appraisal, promise, hasRecord }: PromiseParts): Ground[] 
   ];
 }
 
-export function StandsOn({ parts }: { readonly parts: PromiseParts }) {
+export function StandsOn({ parts }: { readonly parts: EstimateParts }) {
   return (
     <>
       <h3>{say('What this stands on')}</h3>

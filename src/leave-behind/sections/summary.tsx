@@ -8,7 +8,7 @@ import { say } from '../../words/say.ts';
 import { systemInSentence, systemNumber } from '../../words/systems.ts';
 import { GradeLegend } from '../grade-legend.tsx';
 import { PAPER_WIDTH, ROWS_IN_PICTURE } from '../paper.ts';
-import type { PromiseParts } from '../parts.ts';
+import type { EstimateParts } from '../parts.ts';
 import { whatIfSentences } from '../what-ifs.ts';
 import { CostTable } from './cost-table.tsx';
 import { StandsOn } from './stands-on.tsx';
@@ -17,8 +17,8 @@ import { StandsOn } from './stands-on.tsx';
 const LONG_NAME = 36;
 
 /** The first page: what it costs, beside what, how sure, and what that stands on. */
-export function SummaryPart({ parts }: { readonly parts: PromiseParts }) {
-  const { promise, settings, madeOn, pump, present, beside } = parts;
+export function SummaryPart({ parts }: { readonly parts: EstimateParts }) {
+  const { estimate, settings, madeOn, pump, present, beside } = parts;
   const more = beside ? pump.cost.value - beside.cost.value : 0;
   return (
     <section className="first">
@@ -31,11 +31,11 @@ export function SummaryPart({ parts }: { readonly parts: PromiseParts }) {
           {settings.installerName}
         </span>
         <span>
-          {say('Promise {number}', { number: String(promise.number) })} · {longDate(madeOn)}
+          {say('Promise {number}', { number: String(estimate.number) })} · {longDate(madeOn)}
         </span>
       </div>
-      <h1 className={promise.household.name.length > LONG_NAME ? 'long' : undefined}>
-        {say('What it would cost to heat {name} with a heat pump', { name: promise.household.name })}
+      <h1 className={estimate.household.name.length > LONG_NAME ? 'long' : undefined}>
+        {say('What it would cost to heat {name} with a heat pump', { name: estimate.household.name })}
       </h1>
       <p className="say">
         <Said
@@ -71,7 +71,7 @@ export function SummaryPart({ parts }: { readonly parts: PromiseParts }) {
   );
 }
 
-function SpreadFigure({ parts }: { readonly parts: PromiseParts }) {
+function SpreadFigure({ parts }: { readonly parts: EstimateParts }) {
   const rows = spreadSeries({
     ...parts.appraisal,
     systems: pickForPicture(parts.appraisal, ROWS_IN_PICTURE),

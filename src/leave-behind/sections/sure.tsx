@@ -5,10 +5,10 @@ import { say } from '../../words/say.ts';
 import { driversSentence } from '../../words/sure.ts';
 import { systemInSentence } from '../../words/systems.ts';
 import { PAPER_WIDTH } from '../paper.ts';
-import type { PromiseParts } from '../parts.ts';
+import type { EstimateParts } from '../parts.ts';
 
 /** Twenty equally likely futures, counted both ways, and what moves them most. */
-export function SurePart({ parts }: { readonly parts: PromiseParts }) {
+export function SurePart({ parts }: { readonly parts: EstimateParts }) {
   const { versus, beside, appraisal, pump, settings } = parts;
   return (
     <section className="follows">

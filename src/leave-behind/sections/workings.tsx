@@ -4,8 +4,8 @@ import type { Working } from '../../model/shapes/working.ts';
 import { gradeName } from '../../words/grades.ts';
 import { reword, say } from '../../words/say.ts';
 import { workingValue } from '../../words/working.ts';
-import { listChapters } from '../assumptions.ts';
-import type { PromiseParts } from '../parts.ts';
+import { listChapters } from '../list-assumptions.ts';
+import type { EstimateParts } from '../parts.ts';
 
 /** A sum that has stood already is named, not written out again. */
 interface Written {
@@ -24,7 +24,7 @@ export function markRepeats(working: Working, seen: Set<string>): Written {
 }
 
 /** The sums as an appendix: heat, machine, then a year of the heat pump and of what stands beside it. */
-export function WorkingsPart({ parts }: { readonly parts: PromiseParts }) {
+export function WorkingsPart({ parts }: { readonly parts: EstimateParts }) {
   const seen = new Set<string>();
   const chapters = listChapters(parts).map(({ title, note, workings }) => ({
     title,

@@ -16,11 +16,11 @@ import { exactPounds, poundsRange } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 import { NumberHead } from '../number-head.tsx';
 import { PAPER_WIDTH } from '../paper.ts';
-import type { PromiseParts } from '../parts.ts';
+import type { EstimateParts } from '../parts.ts';
 
-/** What the next years may bring, as kept with the promise; a promise from before it was kept says nothing of them. */
-export function YearsPart({ parts }: { readonly parts: PromiseParts }) {
-  const { lifetime } = parts.promise;
+/** What the next years may bring, as kept with the estimate; an estimate from before it was kept says nothing of them. */
+export function YearsPart({ parts }: { readonly parts: EstimateParts }) {
+  const { lifetime } = parts.estimate;
   if (!lifetime) return null;
   const series = yearsSeries(lifetime);
   const told = [savedSentence, chanceSentence, paybackSentence, worthSentence, annualSentence].map((tell) =>

@@ -2,8 +2,8 @@
 
 import { daysBetween } from '../calendar/civil.ts';
 import type { Series } from '../shapes/evidence.ts';
-import type { BillCheckInput } from '../shapes/promise.ts';
 import type { Grade } from '../shapes/working.ts';
+import type { BillCheckInput } from '../shapes/written-estimate.ts';
 
 export interface ActualWeather {
   readonly degreeDays: number;

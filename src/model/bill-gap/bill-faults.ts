@@ -1,17 +1,17 @@
-/** What keeps a bill from being held against a promise, as data. */
+/** What keeps a bill from being held against a written estimate, as data. */
 
 import { daysBetween } from '../calendar/civil.ts';
-import type { BillCheckInput, KeptPromise } from '../shapes/promise.ts';
+import type { BillCheckInput, WrittenEstimate } from '../shapes/written-estimate.ts';
 
 export interface BillFault {
-  readonly code: 'bill-ends-before-it-begins' | 'bill-too-long' | 'bill-price-missing' | 'promise-without-heat-pump';
+  readonly code: 'bill-ends-before-it-begins' | 'bill-too-long' | 'bill-price-missing' | 'estimate-without-heat-pump';
   readonly data: { readonly [name: string]: string | number };
 }
 
 const MOST_DAYS = 1100;
 
-/** Faults of a bill and promise; with none, `checkBill` answers. */
-export function findBillFaults(promise: KeptPromise, bill: BillCheckInput): BillFault[] {
+/** Faults of a bill and written estimate; with none, `checkBill` answers. */
+export function findBillFaults(estimate: WrittenEstimate, bill: BillCheckInput): BillFault[] {
   const faults: BillFault[] = [];
   const days = daysBetween(bill.from, bill.to);
   if (days <= 0) faults.push({ code: 'bill-ends-before-it-begins', data: { from: bill.from, to: bill.to } });
@@ -19,8 +19,8 @@ export function findBillFaults(promise: KeptPromise, bill: BillCheckInput): Bill
   if (bill.pencePerKWh === 0 && bill.totalPence === undefined && bill.boughtKWh > 0) {
     faults.push({ code: 'bill-price-missing', data: { boughtKWh: bill.boughtKWh } });
   }
-  if (!promise.appraisal.systems.some(({ id }) => id === 'heat-pump')) {
-    faults.push({ code: 'promise-without-heat-pump', data: {} });
+  if (!estimate.appraisal.systems.some(({ id }) => id === 'heat-pump')) {
+    faults.push({ code: 'estimate-without-heat-pump', data: {} });
   }
   return faults;
 }

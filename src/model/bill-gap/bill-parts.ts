@@ -1,12 +1,12 @@
-/** The gap between a bill and the promise in parts, each with its sum. */
+/** The gap between a bill and the written estimate in parts, each with its sum. */
 import type { SystemResult } from '../shapes/appraisal.ts';
-import type { BillCheckInput, BillCheckPart } from '../shapes/promise.ts';
 import { weakestGrade } from '../shapes/working.ts';
+import type { BillCheckInput, BillCheckPart } from '../shapes/written-estimate.ts';
 import type { ActualWeather } from './actual-weather.ts';
-import { costOf, type Lever, workingLine as line, promisedState, spaceInWeather } from './cost-state.ts';
+import { costOf, estimatedState, type Lever, workingLine as line, spaceInWeather } from './cost-state.ts';
+import type { EstimateForDays } from './estimate-for-days.ts';
 import { pennyParts } from './penny-parts.ts';
 import { priceLevers } from './price-levers.ts';
-import type { PromisedDays } from './promised-days.ts';
 import { shapley } from './shapley.ts';
 import { unitLevers } from './unit-levers.ts';
 
@@ -16,54 +16,57 @@ const FORMULA =
 
 export interface BillPartsInput {
   readonly bill: BillCheckInput;
-  readonly promised: PromisedDays;
+  readonly estimated: EstimateForDays;
   readonly pump: SystemResult;
   readonly weather: ActualWeather | null;
-  readonly standing: { readonly promisedPence: number; readonly billedPence: number } | null;
+  readonly standing: { readonly estimatedPence: number; readonly billedPence: number } | null;
   /** Whole pence, standing charge inside where there is one. */
-  readonly promisedPence: number;
+  readonly estimatedPence: number;
   readonly seasonPence: number;
   readonly actualPence: number;
 }
 
 /**
- * Parts [pence, whole] of actual − equal share of the promised year; they sum to it exactly.
+ * Parts [pence, whole] of actual − equal share of the estimated year; they sum to it exactly.
  * The calendar comes first and by itself: it is known before any bill. What remains is split by Shapley value over
  * price, hours of use, standing charge, weather, heat used by degree day, hot water, efficiency, heaters, other
  * electricity and metering, with `costOf` as the cost; causes that the evidence cannot separate are one player.
  */
 export function billParts(input: BillPartsInput): BillCheckPart[] {
-  const { bill, promised, pump, weather, standing, promisedPence, seasonPence, actualPence } = input;
-  const prices = priceLevers(bill, promised, pump.rates, actualPence - (standing?.billedPence ?? 0));
-  const typical = promised.degreeDays.reduce((sum, value) => sum + value, 0);
+  const { bill, estimated, pump, weather, standing, estimatedPence, seasonPence, actualPence } = input;
+  const prices = priceLevers(bill, estimated, pump.rates, actualPence - (standing?.billedPence ?? 0));
+  const typical = estimated.degreeDays.reduce((sum, value) => sum + value, 0);
   const moreDegreeDays = weather ? weather.degreeDays - typical : 0;
   const levers: Lever[] = [
     ...prices.levers,
     ...(standing ? [standingLever(standing)] : []),
-    ...(weather ? [weatherLever(promised, weather, typical)] : []),
+    ...(weather ? [weatherLever(estimated, weather, typical)] : []),
     ...unitLevers({
       bill,
-      promised,
+      estimated,
       spaceFactor: pump.spaceEfficiency,
       waterFactor: pump.waterEfficiency,
-      expectedSpaceKWh: spaceInWeather(promised, moreDegreeDays),
+      expectedSpaceKWh: spaceInWeather(estimated, moreDegreeDays),
       weatherGrade: weather?.grade ?? null,
     }),
   ];
-  const from = promisedState(prices.from, standing?.promisedPence ?? 0);
+  const from = estimatedState(prices.from, standing?.estimatedPence ?? 0);
   const none = levers.map(() => 0);
   const raw = shapley(
     none,
     levers.map(() => 1),
     (switched) =>
-      costOf(promised, Object.assign({}, from, ...levers.filter((_, i) => switched[i]).map(({ to }) => to))),
+      costOf(estimated, Object.assign({}, from, ...levers.filter((_, i) => switched[i]).map(({ to }) => to))),
   );
   const whole = actualPence - seasonPence;
   // A charge on a bill without units, and the halves of a penny lost in rounding both ends, belong to what is joined.
   const catchAll = catchAllOf(levers);
   raw[catchAll]! += whole - raw.reduce((sum, part) => sum + part, 0);
   const pence = pennyParts(raw, whole);
-  return [daysPart(bill, promised, promisedPence, seasonPence), ...levers.map((lever, i) => partOf(lever, pence[i]!))];
+  return [
+    daysPart(bill, estimated, estimatedPence, seasonPence),
+    ...levers.map((lever, i) => partOf(lever, pence[i]!)),
+  ];
 }
 
 /** The part that stands for the most causes, the last of equals. */
@@ -83,36 +86,36 @@ function partOf({ cause, joined, grade, title, inputs }: Lever, pence: number): 
 
 function daysPart(
   bill: BillCheckInput,
-  promised: PromisedDays,
-  promisedPence: number,
+  estimated: EstimateForDays,
+  estimatedPence: number,
   seasonPence: number,
 ): BillCheckPart {
   const inputs = [
-    line('Units of the promised year', promised.yearPence, 'pence', 'estimated', 'the promise'),
-    line('Days of the bill', promised.days, 'days', 'measured', `the bill, ${bill.from} to ${bill.to}`),
-    line('Equal share of the year for these days', promisedPence, 'pence', 'estimated', 'worked out'),
+    line('Units of the promised year', estimated.yearPence, 'pence', 'estimated', 'the promise'),
+    line('Days of the bill', estimated.days, 'days', 'measured', `the bill, ${bill.from} to ${bill.to}`),
+    line('Equal share of the year for these days', estimatedPence, 'pence', 'estimated', 'worked out'),
     line('The promise for exactly these days', seasonPence, 'pence', 'estimated', 'typical year of the promise'),
   ];
   const formula = 'the promise for exactly these days − equal share of the year';
-  const pence = seasonPence - promisedPence;
+  const pence = seasonPence - estimatedPence;
   const working = { title: 'Days of the year', formula, inputs, result: { value: pence, unit: 'pence' } };
   return { cause: 'days', pence, grade: 'estimated', working };
 }
 
-function standingLever({ promisedPence, billedPence }: NonNullable<BillPartsInput['standing']>): Lever {
+function standingLever({ estimatedPence, billedPence }: NonNullable<BillPartsInput['standing']>): Lever {
   return {
     cause: 'standing-charge',
     to: { standingPence: billedPence },
     grade: 'measured',
     title: 'Standing charge',
     inputs: [
-      line('Standing charge promised for these days', promisedPence, 'pence', 'measured', 'tariff of the promise'),
+      line('Standing charge promised for these days', estimatedPence, 'pence', 'measured', 'tariff of the promise'),
       line('Standing charge on the bill', billedPence, 'pence', 'measured', 'the bill'),
     ],
   };
 }
 
-function weatherLever(promised: PromisedDays, weather: ActualWeather, typical: number): Lever {
+function weatherLever(estimated: EstimateForDays, weather: ActualWeather, typical: number): Lever {
   const moreDegreeDays = weather.degreeDays - typical;
   return {
     cause: 'weather',
@@ -122,11 +125,11 @@ function weatherLever(promised: PromisedDays, weather: ActualWeather, typical: n
     inputs: [
       line('Degree days of a typical year, these days', typical, 'K·day', 'estimated', 'typical year of the promise'),
       line('Degree days that came', weather.degreeDays, 'K·day', weather.grade, weather.origin),
-      line('Units for rooms a degree day', promised.kWhPerDegreeDay, 'kWh', 'estimated', 'the promise'),
-      line('Units for rooms in typical weather', promised.spaceKWh, 'kWh', 'estimated', 'the promise'),
+      line('Units for rooms a degree day', estimated.kWhPerDegreeDay, 'kWh', 'estimated', 'the promise'),
+      line('Units for rooms in typical weather', estimated.spaceKWh, 'kWh', 'estimated', 'the promise'),
       line(
         'Units for rooms in the weather that came',
-        spaceInWeather(promised, moreDegreeDays),
+        spaceInWeather(estimated, moreDegreeDays),
         'kWh',
         'estimated',
         'worked out',

@@ -1,84 +1,84 @@
-/** A later bill held against the promise: what was to be expected, whether the bill is inside it, and where the gap comes from. */
+/** A later bill held against the estimate: what was to be expected, whether the bill is inside it, and where the gap comes from. */
 
 import type { Series } from '../shapes/evidence.ts';
-import type { BillCheck, BillCheckInput, KeptPromise } from '../shapes/promise.ts';
 import type { Reference } from '../shapes/reference.ts';
+import type { BillCheck, BillCheckInput, WrittenEstimate } from '../shapes/written-estimate.ts';
 import { standingPencePerDayInclVat, versionOn } from '../tariff/price.ts';
 import { roundToPenny } from '../units/money.ts';
 import { actualWeather } from './actual-weather.ts';
 import { findBillFaults } from './bill-faults.ts';
 import { type BillPartsInput, billParts } from './bill-parts.ts';
 import { spaceInWeather } from './cost-state.ts';
+import { estimateForDays, heatPumpOf } from './estimate-for-days.ts';
 import { expectedRange } from './expected-range.ts';
 import { nextSteps } from './next-steps.ts';
 import { priceOf } from './price-levers.ts';
-import { heatPumpOf, promisedDays } from './promised-days.ts';
 
 /**
- * Holds a bill's units for heating and hot water against the promise for the same days [pence].
- * The gap is actual − equal share of the promised year; its parts (`billParts`) sum to it to the penny. `expected` is the promise for exactly these days at the bill's price and in the weather that came:
+ * Holds a bill's units for heating and hot water against the written estimate for the same days [pence].
+ * The gap is actual − equal share of the estimated year; its parts (`billParts`) sum to it to the penny. `expected` is the estimate for exactly these days at the bill's price and in the weather that came:
  * (space + kWh a degree day × (degree days that came − typical) + other) × price. The standing charge is
  * left out unless it is known on both sides; service always is.
  * Spans of 1 to 1,100 days; throws RangeError for what `findBillFaults` names.
  */
 export function checkBill(input: {
-  readonly promise: KeptPromise;
+  readonly estimate: WrittenEstimate;
   readonly bill: BillCheckInput;
   readonly reference: Pick<Reference, 'spread'>;
   readonly id: string;
   readonly madeOn: string;
   readonly weather?: Series;
 }): BillCheck {
-  const { promise, bill, reference, id, madeOn } = input;
-  const fault = findBillFaults(promise, bill)[0];
+  const { estimate, bill, reference, id, madeOn } = input;
+  const fault = findBillFaults(estimate, bill)[0];
   if (fault) throw new RangeError(fault.code);
-  const pump = heatPumpOf(promise);
-  const promised = promisedDays(promise, bill.from, bill.to);
-  const weather = actualWeather(bill, promise.appraisal.demand.baseC, promised.degreeDays, input.weather);
-  const standing = standingOf(promise, bill, promised.days);
+  const pump = heatPumpOf(estimate);
+  const estimated = estimateForDays(estimate, bill.from, bill.to);
+  const weather = actualWeather(bill, estimate.appraisal.demand.baseC, estimated.degreeDays, input.weather);
+  const standing = standingOf(estimate, bill, estimated.days);
   const unitsPence = roundToPenny(bill.totalPence ?? bill.boughtKWh * bill.pencePerKWh);
-  const typical = promised.degreeDays.reduce((sum, value) => sum + value, 0);
-  const expectedKWh = spaceInWeather(promised, weather ? weather.degreeDays - typical : 0) + promised.otherKWh;
+  const typical = estimated.degreeDays.reduce((sum, value) => sum + value, 0);
+  const expectedKWh = spaceInWeather(estimated, weather ? weather.degreeDays - typical : 0) + estimated.otherKWh;
   const range = expectedRange({
     expectedPence: roundToPenny(expectedKWh * priceOf(bill, unitsPence)),
     bought: pump.bought,
-    days: promised.days,
-    spaceShare: promised.spaceShare,
+    days: estimated.days,
+    spaceShare: estimated.spaceShare,
     weatherKnown: weather !== null,
     spread: reference.spread,
   });
   const billed = standing?.billedPence ?? 0;
   const expected = { value: range.value + billed, low: range.low + billed, high: range.high + billed };
-  const promisedPence = roundToPenny(promised.equalSharePence) + (standing?.promisedPence ?? 0);
-  const seasonPence = roundToPenny(promised.pence) + (standing?.promisedPence ?? 0);
+  const estimatedPence = roundToPenny(estimated.equalSharePence) + (standing?.estimatedPence ?? 0);
+  const seasonPence = roundToPenny(estimated.pence) + (standing?.estimatedPence ?? 0);
   const actualPence = unitsPence + billed;
   const verdict = actualPence > expected.high ? 'above' : actualPence < expected.low ? 'below' : 'inside';
   const leftOver = expected.value > 0 ? actualPence / expected.value - 1 : 0;
   return {
     id,
-    promiseId: promise.id,
+    estimateId: estimate.id,
     madeOn,
     input: bill,
-    promisedPence,
+    estimatedPence,
     seasonPence,
-    promisedKWh: promised.spaceKWh + promised.otherKWh,
+    estimatedKWh: estimated.spaceKWh + estimated.otherKWh,
     expectedKWh,
     expected,
     actualPence,
     ...(standing ? { standing } : {}),
     verdict,
-    parts: billParts({ bill, promised, pump, weather, standing, promisedPence, seasonPence, actualPence }),
+    parts: billParts({ bill, estimated, pump, weather, standing, estimatedPence, seasonPence, actualPence }),
     next: nextSteps(bill, verdict, leftOver, weather !== null),
   };
 }
 
 /** Standing charge [pence, whole] of the bill's days on both sides; null unless both are known. */
-function standingOf(promise: KeptPromise, bill: BillCheckInput, days: number): BillPartsInput['standing'] {
+function standingOf(estimate: WrittenEstimate, bill: BillCheckInput, days: number): BillPartsInput['standing'] {
   if (bill.billedStandingPence === undefined) return null;
-  const { household, appraisal } = promise;
+  const { household, appraisal } = estimate;
   const tariff = household.tariffs.find(({ id }) => id === household.prices.electricityTariffId);
   const perDay =
-    bill.promisedStandingPencePerDay ?? (tariff && standingPencePerDayInclVat(versionOn(tariff, appraisal.asOf)));
+    bill.estimatedStandingPencePerDay ?? (tariff && standingPencePerDayInclVat(versionOn(tariff, appraisal.asOf)));
   if (perDay === undefined) return null;
-  return { promisedPence: roundToPenny(perDay * days), billedPence: roundToPenny(bill.billedStandingPence) };
+  return { estimatedPence: roundToPenny(perDay * days), billedPence: roundToPenny(bill.billedStandingPence) };
 }

@@ -1,18 +1,18 @@
-/** What a bill costs, as a function of everything that can differ from the promise. */
+/** What a bill costs, as a function of everything that can differ from the written estimate. */
 import type { Grade, WorkingInput } from '../shapes/working.ts';
-import type { PromisedDays } from './promised-days.ts';
+import type { EstimateForDays } from './estimate-for-days.ts';
 
-/** All that the cost hangs on. As promised it stands in `promisedState`; a lever changes some of it. */
+/** All that the cost hangs on. As estimated it stands in `estimatedState`; a lever changes some of it. */
 export interface CostState {
   /** Degree days beyond those of the typical year, K·day. */
   readonly moreDegreeDays: number;
-  /** Heat for the rooms by degree day against the promise, 1 = the same. */
+  /** Heat for the rooms by degree day against the written estimate, 1 = the same. */
   readonly heatShare: number;
-  /** Units for the rooms at the promised factor that no degree day explains, kWh. */
+  /** Units for the rooms at the estimated factor that no degree day explains, kWh. */
   readonly spaceMoreKWh: number;
-  /** Units for hot water at the promised factor beyond the promise, kWh. */
+  /** Units for hot water at the estimated factor beyond the written estimate, kWh. */
   readonly waterMoreKWh: number;
-  /** Factor against the promise, 1 = the same. */
+  /** Factor against the written estimate, 1 = the same. */
   readonly efficiencyShare: number;
   readonly backupKWh: number;
   readonly otherKWh: number;
@@ -34,7 +34,10 @@ export interface Lever {
   readonly inputs: readonly WorkingInput[];
 }
 
-export function promisedState(prices: Pick<CostState, 'pencePerKWh' | 'rateShares'>, standingPence: number): CostState {
+export function estimatedState(
+  prices: Pick<CostState, 'pencePerKWh' | 'rateShares'>,
+  standingPence: number,
+): CostState {
   return {
     moreDegreeDays: 0,
     heatShare: 1,
@@ -50,19 +53,19 @@ export function promisedState(prices: Pick<CostState, 'pencePerKWh' | 'rateShare
   };
 }
 
-/** Units for the rooms [kWh] in weather with so many more degree days, all else as promised; never below zero. */
-export function spaceInWeather(promised: PromisedDays, moreDegreeDays: number): number {
-  return Math.max(0, promised.spaceKWh + promised.kWhPerDegreeDay * moreDegreeDays);
+/** Units for the rooms [kWh] in weather with so many more degree days, all else as estimated; never below zero. */
+export function spaceInWeather(estimated: EstimateForDays, moreDegreeDays: number): number {
+  return Math.max(0, estimated.spaceKWh + estimated.kWhPerDegreeDay * moreDegreeDays);
 }
 
 /**
  * Cost [pence] = (((rooms in this weather × heat share + more rooms) + (water + more water)) / efficiency share
  * + pumps and standby + backup + other + metering + rest) × mean price + standing charge.
  */
-export function costOf(promised: PromisedDays, state: CostState): number {
-  const space = spaceInWeather(promised, state.moreDegreeDays) * state.heatShare + state.spaceMoreKWh;
-  const water = promised.waterKWh + state.waterMoreKWh;
-  const extras = promised.otherKWh - promised.waterKWh;
+export function costOf(estimated: EstimateForDays, state: CostState): number {
+  const space = spaceInWeather(estimated, state.moreDegreeDays) * state.heatShare + state.spaceMoreKWh;
+  const water = estimated.waterKWh + state.waterMoreKWh;
+  const extras = estimated.otherKWh - estimated.waterKWh;
   const units =
     (space + water) / state.efficiencyShare +
     extras +

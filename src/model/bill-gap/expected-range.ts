@@ -1,4 +1,4 @@
-/** How wide the promise is for the days of one bill, once price and weather are put right. */
+/** How wide the written estimate is for the days of one bill, once price and weather are put right. */
 import type { Figure } from '../shapes/appraisal.ts';
 import type { Reference } from '../shapes/reference.ts';
 
@@ -10,7 +10,7 @@ const LEAST_DAYS = 7;
 
 /**
  * 10 and 90 % points [pence] about an expected cost.
- * The relative range of the promised yearly units, widened for a span shorter than a year: if months stray
+ * The relative range of the estimated yearly units, widened for a span shorter than a year: if months stray
  * independently with a yearly spread σ, a span of n days strays σ √(365 / n), so z² σ² (365 / n − 1) is added to the
  * square of each half-range. σ² = habits² + (winter × share of the units that heats rooms)²; the second only while
  * the weather of the days is unknown. Independence of months is common practice, no source.

@@ -1,43 +1,43 @@
-/** Month by month, the promise against what the meter says, with the weather put right. */
+/** Month by month, the written estimate against what the meter says, with the weather put right. */
 
 import { toCivilDate, toDayNumber } from '../calendar/civil.ts';
 import type { CivilDate } from '../shapes/dates.ts';
 import type { Series } from '../shapes/evidence.ts';
-import type { FollowedMonth, KeptPromise } from '../shapes/promise.ts';
 import type { Reference } from '../shapes/reference.ts';
+import type { FollowedMonth, WrittenEstimate } from '../shapes/written-estimate.ts';
 import { actualWeather } from './actual-weather.ts';
 import { spaceInWeather } from './cost-state.ts';
+import { estimateForDays, heatPumpOf } from './estimate-for-days.ts';
 import { expectedRange } from './expected-range.ts';
-import { heatPumpOf, promisedDays } from './promised-days.ts';
 
 /** Fewer days are no month to judge by. Common practice, no source. */
 const LEAST_DAYS = 7;
 
 /**
- * Each month of a heat pump's daily record [kWh] against the promise for the same days: promised, expected in the
+ * Each month of a heat pump's daily record [kWh] against the estimate for the same days: estimated, expected in the
  * weather that came (as `checkBill` has it), the range about it, and the meter. Spans under a week are left out.
  */
 export function followMonths(
-  promise: KeptPromise,
+  estimate: WrittenEstimate,
   series: Series,
   weather: Series | undefined,
   reference: Pick<Reference, 'spread'>,
 ): FollowedMonth[] {
-  const pump = heatPumpOf(promise);
+  const pump = heatPumpOf(estimate);
   let gapSoFarKWh = 0;
   return spansOf(series).map(({ from, to }): FollowedMonth => {
-    const promised = promisedDays(promise, from, to);
-    const bill = { promiseId: '', from, to, boughtKWh: 0, otherKWh: 0, meter: 'heat-pump', pencePerKWh: 0 } as const;
-    const baseC = promise.appraisal.demand.baseC;
-    const known = actualWeather({ ...bill, readings: 'actual' }, baseC, promised.degreeDays, weather);
-    const typical = promised.degreeDays.reduce((sum, value) => sum + value, 0);
-    const expectedKWh = spaceInWeather(promised, known ? known.degreeDays - typical : 0) + promised.otherKWh;
+    const estimated = estimateForDays(estimate, from, to);
+    const bill = { estimateId: '', from, to, boughtKWh: 0, otherKWh: 0, meter: 'heat-pump', pencePerKWh: 0 } as const;
+    const baseC = estimate.appraisal.demand.baseC;
+    const known = actualWeather({ ...bill, readings: 'actual' }, baseC, estimated.degreeDays, weather);
+    const typical = estimated.degreeDays.reduce((sum, value) => sum + value, 0);
+    const expectedKWh = spaceInWeather(estimated, known ? known.degreeDays - typical : 0) + estimated.otherKWh;
     // A thousand times the units, since the range comes in whole numbers.
     const range = expectedRange({
       expectedPence: expectedKWh * 1000,
       bought: pump.bought,
-      days: promised.days,
-      spaceShare: promised.spaceShare,
+      days: estimated.days,
+      spaceShare: estimated.spaceShare,
       weatherKnown: known !== null,
       spread: reference.spread,
     });
@@ -49,8 +49,8 @@ export function followMonths(
       month: from.slice(0, 7),
       from,
       to,
-      days: promised.days,
-      promisedKWh: promised.spaceKWh + promised.otherKWh,
+      days: estimated.days,
+      estimatedKWh: estimated.spaceKWh + estimated.otherKWh,
       expectedKWh,
       lowKWh,
       highKWh,
@@ -63,19 +63,19 @@ export function followMonths(
 }
 
 /**
- * The months since the promise [kWh] on the machine's own meter; empty without one, since a meter of the whole house
+ * The months since the estimate [kWh] on the machine's own meter; empty without one, since a meter of the whole house
  * does not say what the heating took.
  */
-export function followPromise(
-  promise: KeptPromise,
+export function followEstimate(
+  estimate: WrittenEstimate,
   series: readonly Series[],
   reference: Pick<Reference, 'spread'>,
 ): FollowedMonth[] {
-  const since = promise.appraisal.asOf;
+  const since = estimate.appraisal.asOf;
   const meters = series.filter(({ role, carrier, days }) => role === 'heat-pump' && carrier === 'electricity' && days);
   const newest = meters.toSorted((a, b) => b.to.localeCompare(a.to)).map((one) => daysSince(one, since))[0];
   const weather = series.find(({ carrier, days }) => carrier === 'outdoor-temperature' && days);
-  return newest ? followMonths(promise, newest, weather, reference) : [];
+  return newest ? followMonths(estimate, newest, weather, reference) : [];
 }
 
 function daysSince(series: Series, since: CivilDate): Series {

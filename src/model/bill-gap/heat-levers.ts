@@ -9,10 +9,10 @@ const LEAST_KWH = 1;
 /** Heat over electricity outside these is a wrong reading, not a machine. Common practice, no source. */
 const FACTOR_BOUNDS = [0.8, 10] as const;
 
-/** The levers that bring the machine's units from the promise to `left.kWh`; each case switches exactly that much. */
+/** The levers that bring the machine's units from the estimate to `left.kWh`; each case switches exactly that much. */
 export function heatLevers(input: UnitsInput, left: UnitsLeft): Lever[] {
-  const { bill, promised } = input;
-  const runKWh = left.kWh - (promised.otherKWh - promised.waterKWh);
+  const { bill, estimated } = input;
+  const runKWh = left.kWh - (estimated.otherKWh - estimated.waterKWh);
   const factor = (bill.heatKWh ?? 0) / runKWh;
   if (runKWh > LEAST_KWH && factor > FACTOR_BOUNDS[0] && factor < FACTOR_BOUNDS[1]) {
     return withHeatMeter(input, left, runKWh);
@@ -22,15 +22,15 @@ export function heatLevers(input: UnitsInput, left: UnitsLeft): Lever[] {
 }
 
 interface HeatApart {
-  /** Units for the rooms and for hot water at the promised factors, kWh. */
+  /** Units for the rooms and for hot water at the estimated factors, kWh. */
   readonly spaceKWh: number;
   readonly waterKWh: number;
-  readonly how: 'metered' | 'slope' | 'as-promised';
+  readonly how: 'metered' | 'slope' | 'as-estimated';
 }
 
-/** The machine's heat shared between rooms and hot water, expressed in units at the promised factors. */
+/** The machine's heat shared between rooms and hot water, expressed in units at the estimated factors. */
 function shareHeat(
-  { bill, promised, spaceFactor, waterFactor }: UnitsInput,
+  { bill, estimated, spaceFactor, waterFactor }: UnitsInput,
   left: UnitsLeft,
   runKWh: number,
 ): HeatApart {
@@ -45,16 +45,16 @@ function shareHeat(
     const share = heatKWh / (spaceFactor * spaceKWh + waterFactor * waterKWh);
     return { spaceKWh: spaceKWh * share, waterKWh: waterKWh * share, how: 'slope' };
   }
-  const waterHeat = Math.min(promised.waterKWh * waterFactor, heatKWh);
-  return { spaceKWh: (heatKWh - waterHeat) / spaceFactor, waterKWh: waterHeat / waterFactor, how: 'as-promised' };
+  const waterHeat = Math.min(estimated.waterKWh * waterFactor, heatKWh);
+  return { spaceKWh: (heatKWh - waterHeat) / spaceFactor, waterKWh: waterHeat / waterFactor, how: 'as-estimated' };
 }
 
 function withHeatMeter(input: UnitsInput, left: UnitsLeft, runKWh: number): Lever[] {
-  const { bill, promised, weatherGrade } = input;
+  const { bill, estimated, weatherGrade } = input;
   const heat = shareHeat(input, left, runKWh);
   const efficiencyShare = (heat.spaceKWh + heat.waterKWh) / runKWh;
   const weather = weatherGrade ? [] : ['weather'];
-  const usedJoined = [...(heat.how === 'as-promised' ? ['heat-used', 'hot-water'] : ['heat-used']), ...weather];
+  const usedJoined = [...(heat.how === 'as-estimated' ? ['heat-used', 'hot-water'] : ['heat-used']), ...weather];
   const grade: Grade = weakestGrade([
     heat.how === 'metered' ? 'measured' : 'estimated',
     weatherGrade === null ? 'assumed' : weatherGrade,
@@ -70,11 +70,11 @@ function withHeatMeter(input: UnitsInput, left: UnitsLeft, runKWh: number): Leve
   };
   const water: Lever = {
     cause: 'hot-water',
-    to: { waterMoreKWh: heat.waterKWh - promised.waterKWh },
+    to: { waterMoreKWh: heat.waterKWh - estimated.waterKWh },
     grade: heat.how === 'metered' ? 'measured' : 'estimated',
     title: 'Hot water',
     inputs: [
-      line('Units for hot water promised', promised.waterKWh, 'kWh', 'estimated', 'the promise'),
+      line('Units for hot water promised', estimated.waterKWh, 'kWh', 'estimated', 'the promise'),
       line('Units for hot water at the promised factor', heat.waterKWh, 'kWh', 'estimated', howWater(heat.how)),
     ],
   };
@@ -91,7 +91,7 @@ function withHeatMeter(input: UnitsInput, left: UnitsLeft, runKWh: number): Leve
       line('Factor against the promise', efficiencyShare, '', 'estimated', 'worked out'),
     ],
   };
-  return [used, ...(heat.how === 'as-promised' ? [] : [water]), efficiency];
+  return [used, ...(heat.how === 'as-estimated' ? [] : [water]), efficiency];
 }
 
 const howWater = (how: HeatApart['how']) =>
@@ -99,7 +99,7 @@ const howWater = (how: HeatApart['how']) =>
 
 /** No heat meter: what rose with the cold, and what did not. */
 function withSlope(input: UnitsInput, left: UnitsLeft, runKWh: number): Lever[] {
-  const { bill, promised, weatherGrade } = input;
+  const { bill, estimated, weatherGrade } = input;
   const spaceKWh = Math.min(bill.spaceKWh!, runKWh);
   const steadyKWh = runKWh - spaceKWh;
   const backup = left.inside.includes('backup') ? ['backup'] : [];
@@ -117,18 +117,18 @@ function withSlope(input: UnitsInput, left: UnitsLeft, runKWh: number): Lever[] 
     {
       cause: left.inside.length > 0 ? 'steady' : 'hot-water',
       joined: inSteady,
-      to: { waterMoreKWh: steadyKWh - promised.waterKWh },
+      to: { waterMoreKWh: steadyKWh - estimated.waterKWh },
       grade: left.inside.includes('other-electricity') || left.inside.includes('metering') ? 'assumed' : 'estimated',
       title: titleOf('', inSteady),
       inputs: [
-        line('Units for hot water promised', promised.waterKWh, 'kWh', 'estimated', 'the promise'),
+        line('Units for hot water promised', estimated.waterKWh, 'kWh', 'estimated', 'the promise'),
         line('Units that do not follow the cold', steadyKWh, 'kWh', 'estimated', 'readings of warm days'),
       ],
     },
   ];
 }
 
-/** Rooms against the promise: as a share of the units expected in this weather; as units where nothing was expected. */
+/** Rooms against the estimate: as a share of the units expected in this weather; as units where nothing was expected. */
 function roomsTo({ expectedSpaceKWh }: UnitsInput, spaceKWh: number): Lever['to'] {
   return expectedSpaceKWh > LEAST_KWH
     ? { heatShare: spaceKWh / expectedSpaceKWh }
@@ -141,8 +141,8 @@ const roomLines = ({ expectedSpaceKWh }: UnitsInput, spaceKWh: number) => [
 ];
 
 /** Nothing separates: one part for all that was not expected. */
-function restLever({ bill, promised, expectedSpaceKWh, weatherGrade }: UnitsInput, left: UnitsLeft): Lever {
-  const expectedKWh = expectedSpaceKWh + promised.otherKWh;
+function restLever({ bill, estimated, expectedSpaceKWh, weatherGrade }: UnitsInput, left: UnitsLeft): Lever {
+  const expectedKWh = expectedSpaceKWh + estimated.otherKWh;
   const joined = ['heat-used', 'hot-water', 'efficiency', ...left.inside, ...(weatherGrade ? [] : ['weather'])];
   const meterGrade: Grade = bill.readings === 'estimated' ? 'estimated' : 'measured';
   const assumed =

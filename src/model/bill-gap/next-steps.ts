@@ -1,5 +1,5 @@
 /** What to read or ask next, so that the joined rest of a bill check can be taken apart. */
-import type { BillCheckInput } from '../shapes/promise.ts';
+import type { BillCheckInput } from '../shapes/written-estimate.ts';
 
 export type NextStep =
   /** Read the meter oneself: the bill rests on an estimate. */
@@ -10,14 +10,14 @@ export type NextStep =
   | 'heat-pump-meter'
   /** The heat meter, or the heat the machine's own display counts: parts heat used from efficiency. */
   | 'heat-meter'
-  /** Flow temperature at the day's outdoor temperature, against the curve promised. */
+  /** Flow temperature at the day's outdoor temperature, against the curve estimated. */
   | 'flow-temperature'
   /** Hours of the immersion or backup heater. */
   | 'immersion-hours'
   /** More or fewer people, room temperature, rooms heated, baths, days away. */
   | 'who-is-at-home';
 
-/** A wide promise must not hide a large rest: from this share of the expected cost on it is asked about. Common practice, no source. */
+/** A wide estimate must not hide a large rest: from this share of the expected cost on it is asked about. Common practice, no source. */
 const LARGE_SHARE = 0.15;
 
 /**

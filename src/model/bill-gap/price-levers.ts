@@ -1,8 +1,8 @@
-/** Price on the bill against the promised one, and the hours at which the units were bought. */
+/** Price on the bill against the estimated one, and the hours at which the units were bought. */
 import type { SystemResult } from '../shapes/appraisal.ts';
-import type { BillCheckInput } from '../shapes/promise.ts';
+import type { BillCheckInput } from '../shapes/written-estimate.ts';
 import { type CostState, type Lever, workingLine as line } from './cost-state.ts';
-import type { PromisedDays } from './promised-days.ts';
+import type { EstimateForDays } from './estimate-for-days.ts';
 
 export interface PriceSides {
   readonly from: Pick<CostState, 'pencePerKWh' | 'rateShares'>;
@@ -19,26 +19,26 @@ export function priceOf(bill: BillCheckInput, unitsPence: number): number {
 
 /**
  * Levers of price [p/kWh] and of the time of use. With units by price on both sides under the same names, the two
- * separate: prices change at the promised shares, shares at either price. Else they are one lever, joined where the
- * promise or the bill has several prices. A total that is not units × price moves the price, since units were metered.
+ * separate: prices change at the estimated shares, shares at either price. Else they are one lever, joined where the
+ * estimate or the bill has several prices. A total that is not units × price moves the price, since units were metered.
  */
 export function priceLevers(
   bill: BillCheckInput,
-  promised: PromisedDays,
+  estimated: EstimateForDays,
   rates: SystemResult['rates'],
   unitsPence: number,
 ): PriceSides {
-  const promisedKWh = promised.spaceKWh + promised.otherKWh;
+  const estimatedKWh = estimated.spaceKWh + estimated.otherKWh;
   const billPrice = priceOf(bill, unitsPence);
-  const promisedPrice = promisedKWh > 0 ? promised.pence / promisedKWh : billPrice;
-  const matched = matchRates(bill, rates, promisedPrice, billPrice);
+  const estimatedPrice = estimatedKWh > 0 ? estimated.pence / estimatedKWh : billPrice;
+  const matched = matchRates(bill, rates, estimatedPrice, billPrice);
   if (matched) return matched;
   const several = (prices: readonly { readonly pencePerKWh: number }[]) =>
     new Set(prices.map(({ pencePerKWh }) => pencePerKWh)).size > 1;
   const mixed = several(rates.filter(({ kWh }) => kWh > 0)) || several(bill.ratesKWh ?? []);
   const origin = bill.totalPence === undefined ? 'the bill' : 'the bill: cost of the units ÷ units';
   return {
-    from: { pencePerKWh: [promisedPrice], rateShares: [1] },
+    from: { pencePerKWh: [estimatedPrice], rateShares: [1] },
     levers: [
       {
         cause: 'price',
@@ -47,7 +47,7 @@ export function priceLevers(
         grade: 'measured',
         title: mixed ? 'Unit price and hours of use, joined' : 'Unit price',
         inputs: [
-          line('Price promised', promisedPrice, 'p/kWh', 'measured', 'the promise, mean over these days'),
+          line('Price promised', estimatedPrice, 'p/kWh', 'measured', 'the promise, mean over these days'),
           line('Price on the bill', billPrice, 'p/kWh', 'measured', origin),
         ],
       },
@@ -55,7 +55,7 @@ export function priceLevers(
   };
 }
 
-/** A promise writes the fuel before a band's name, "electricity, night"; a bill writes "Night". */
+/** A written estimate writes the fuel before a band's name, "electricity, night"; a bill writes "Night". */
 const plainName = (name: string) =>
   name
     .trim()
@@ -66,7 +66,7 @@ const plainName = (name: string) =>
 function matchRates(
   bill: BillCheckInput,
   rates: SystemResult['rates'],
-  promisedPrice: number,
+  estimatedPrice: number,
   billPrice: number,
 ): PriceSides | null {
   const billed = bill.ratesKWh ?? [];
@@ -83,7 +83,7 @@ function matchRates(
     shares[place.get(plainName(name))!] = kWh / billedKWh;
     prices[place.get(plainName(name))!] = pencePerKWh;
   }
-  const from = promisedRates(rates, promisedPrice);
+  const from = estimatedRates(rates, estimatedPrice);
   const to = scaleTo(prices, shares, billPrice);
   if (!from || !to) return null;
   const names = rates.map(({ name }) => name);
@@ -115,10 +115,10 @@ function matchRates(
 }
 
 /**
- * Promised prices and shares for the days of the bill. A promise keeps its shares for the year and its mean price for
+ * Estimated prices and shares for the days of the bill. An estimate keeps its shares for the year and its mean price for
  * each month: with two prices the mean gives the share; with more the year's shares stand and the prices are scaled.
  */
-function promisedRates(rates: SystemResult['rates'], meanPrice: number) {
+function estimatedRates(rates: SystemResult['rates'], meanPrice: number) {
   const yearKWh = rates.reduce((sum, { kWh }) => sum + kWh, 0);
   if (!(yearKWh > 0)) return null;
   const prices = rates.map(({ pencePerKWh }) => pencePerKWh);

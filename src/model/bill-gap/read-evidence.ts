@@ -7,8 +7,8 @@ import { loadsOf } from '../findings/loads-of.ts';
 import { type MeterDays, type MeterReadings, meterDays, type OutdoorDays } from '../findings/meter-days.ts';
 import { bandPrices, bandsOf } from '../findings/slot-prices.ts';
 import type { Series } from '../shapes/evidence.ts';
-import type { BillCheckInput } from '../shapes/promise.ts';
 import type { TariffVersion } from '../shapes/tariff.ts';
+import type { BillCheckInput } from '../shapes/written-estimate.ts';
 
 export interface BillEvidence {
   readonly series: readonly Series[];
@@ -32,7 +32,7 @@ const DARKEST_DAY = toDayNumber('2020-01-23');
 /**
  * The bill with what the readings add to it [kWh]; what somebody typed stands.
  * Sub-meter and heat meter: sums of their days. Heater: even steps on the machine's meter, the weekly one left out since
- * the promise has it; where none was seen it stays unknown. Units that rose with the cold: all units less the line's
+ * the estimate has it; where none was seen it stays unknown. Units that rose with the cold: all units less the line's
  * use on warm days. Units by price: by the clock.
  */
 export function withEvidence(bill: BillCheckInput, evidence: BillEvidence): BillCheckInput {

@@ -4,20 +4,20 @@ const MOST_FACTORS = 10;
 
 /**
  * Shapley value of each factor of a cost [unit of the cost]: the mean, over every order in which the factors can be
- * switched from promised to actual, of the change that switching this one makes.
+ * switched from estimated to actual, of the change that switching this one makes.
  * part[k] = Σ over sets S without k of |S|! (n − |S| − 1)! / n! × (C(S with k) − C(S)). The parts sum to
- * C(all actual) − C(all promised). Up to 10 factors; 2^n evaluations of the cost.
+ * C(all actual) − C(all estimated). Up to 10 factors; 2^n evaluations of the cost.
  * Source: L. S. Shapley, A Value for n-Person Games (1953).
  */
 export function shapley(
-  promised: readonly number[],
+  estimated: readonly number[],
   actual: readonly number[],
   cost: (values: readonly number[]) => number,
 ): number[] {
-  const count = promised.length;
-  if (count !== actual.length) throw new RangeError('promised and actual differ in length');
+  const count = estimated.length;
+  if (count !== actual.length) throw new RangeError('estimated and actual differ in length');
   if (count > MOST_FACTORS) throw new RangeError(`at most ${MOST_FACTORS} factors, not ${count}`);
-  const costs = costOfSets(promised, actual, cost);
+  const costs = costOfSets(estimated, actual, cost);
   const weights = weightBySize(count);
   const sizes = sizesOfSets(costs.length);
   const parts = new Array<number>(count).fill(0);
@@ -33,14 +33,14 @@ export function shapley(
 }
 
 function costOfSets(
-  promised: readonly number[],
+  estimated: readonly number[],
   actual: readonly number[],
   cost: (values: readonly number[]) => number,
 ): Float64Array {
-  const costs = new Float64Array(1 << promised.length);
-  const values = [...promised];
+  const costs = new Float64Array(1 << estimated.length);
+  const values = [...estimated];
   for (let set = 0; set < costs.length; set++) {
-    for (let k = 0; k < values.length; k++) values[k] = set & (1 << k) ? actual[k]! : promised[k]!;
+    for (let k = 0; k < values.length; k++) values[k] = set & (1 << k) ? actual[k]! : estimated[k]!;
     costs[set] = cost(values);
   }
   return costs;

@@ -1,11 +1,12 @@
 /** What the levers of the units are reckoned from. */
-import type { BillCheckInput } from '../shapes/promise.ts';
+
 import type { Grade } from '../shapes/working.ts';
-import type { PromisedDays } from './promised-days.ts';
+import type { BillCheckInput } from '../shapes/written-estimate.ts';
+import type { EstimateForDays } from './estimate-for-days.ts';
 
 export interface UnitsInput {
   readonly bill: BillCheckInput;
-  readonly promised: PromisedDays;
+  readonly estimated: EstimateForDays;
   readonly spaceFactor: number;
   readonly waterFactor: number;
   /** Units for the rooms expected in the weather that came, kWh. */

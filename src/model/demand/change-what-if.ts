@@ -4,8 +4,8 @@ import type { Reference } from '../shapes/reference.ts';
 import type { WorkingInput } from '../shapes/working.ts';
 import { degreeDaysFromMeans } from '../weather/degree-days.ts';
 import type { TypicalYear } from '../year/typical-year.ts';
-import { TEN_PERCENT } from './assumptions.ts';
 import type { Reckoned } from './choose.ts';
+import { TEN_PERCENT } from './demand-assumptions.ts';
 
 export interface Changed {
   readonly space: Reckoned;

@@ -1,7 +1,7 @@
 /** A value with one standard error turned into a figure with its 10 and 90 % points. */
 import type { Figure } from '../shapes/appraisal.ts';
 import type { Grade, Working } from '../shapes/working.ts';
-import { TEN_PERCENT } from './assumptions.ts';
+import { TEN_PERCENT } from './demand-assumptions.ts';
 
 /**
  * Range of a quantity that cannot be below nothing: lognormal with the value as its middle,

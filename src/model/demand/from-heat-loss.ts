@@ -7,8 +7,8 @@ import { heatOfDegreeDaysKWh } from '../units/energy.ts';
 import { degreeDaysFromMeans } from '../weather/degree-days.ts';
 import { type DesignOutdoor, designOutdoor } from '../weather/design-outdoor.ts';
 import type { TypicalYear } from '../year/typical-year.ts';
-import { HEAT_LOSS_ERROR } from './assumptions.ts';
 import { type BaseTemperature, findBaseTemperature } from './base-temperature.ts';
+import { HEAT_LOSS_ERROR } from './demand-assumptions.ts';
 import { together } from './figure.ts';
 import { ask } from './questions.ts';
 

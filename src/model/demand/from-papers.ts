@@ -7,7 +7,7 @@ import type { ClimateRegion, EfficiencyDefault, Reference } from '../shapes/refe
 import { BASE_C, FLOOR_AREA_M2 } from '../shapes/usual-home.ts';
 import { type WorkingInput, weakestGrade } from '../shapes/working.ts';
 import { degreeDaysHitchin } from '../weather/degree-days.ts';
-import { CERTIFICATE_ERROR, TEN_PERCENT } from './assumptions.ts';
+import { CERTIFICATE_ERROR, TEN_PERCENT } from './demand-assumptions.ts';
 
 /** Heat of a typical year [kWh] as the energy certificate states it; null where no figure was typed. */
 export function demandFromCertificate(heat: Household['heat']): DemandEstimate | null {

@@ -3,8 +3,8 @@ import type { Household } from '../shapes/household.ts';
 import type { Reference } from '../shapes/reference.ts';
 import { CYLINDER_LITRES, HOT_C, PEOPLE } from '../shapes/usual-home.ts';
 import type { Grade, Working, WorkingInput } from '../shapes/working.ts';
-import { WATER_ERROR } from './assumptions.ts';
 import { cylinderLossKWhPerDay } from './cylinder-loss.ts';
+import { WATER_ERROR } from './demand-assumptions.ts';
 import { drawOfLitres, drawOfPeople } from './hot-water-draw.ts';
 import { peopleOfFloorArea } from './occupancy.ts';
 

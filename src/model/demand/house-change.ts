@@ -2,7 +2,7 @@
 
 import { toCivilDate } from '../calendar/civil.ts';
 import type { HouseChange, SignaturePart } from '../shapes/appraisal.ts';
-import { TEN_PERCENT } from './assumptions.ts';
+import { TEN_PERCENT } from './demand-assumptions.ts';
 import { type FoundChange, findChange } from './find-change.ts';
 import type { FittedRecord } from './fit-record.ts';
 import type { FittedLine } from './least-squares.ts';

@@ -1,7 +1,7 @@
 /** What is known of a record's daily base before looking at it: about how much, and how far it swings with the seasons. */
 import type { Household } from '../shapes/household.ts';
 import { FLOOR_AREA_M2 } from '../shapes/usual-home.ts';
-import { COOKING_ERROR, cookingGasKWh } from './assumptions.ts';
+import { COOKING_ERROR, cookingGasKWh } from './demand-assumptions.ts';
 import { together } from './figure.ts';
 import type { HotWaterDemand } from './hot-water.ts';
 import type { PresentEfficiency } from './present-efficiency.ts';

@@ -1,6 +1,6 @@
 /** Heat for the rooms that no meter of the main heating sees. */
 import type { Household } from '../shapes/household.ts';
-import { OTHER_HEAT_SHARE } from './assumptions.ts';
+import { OTHER_HEAT_SHARE } from './demand-assumptions.ts';
 
 /**
  * Heat of a second heater beside what the main one makes [kWh a year] = main × share/(1 − share), share 0.1.

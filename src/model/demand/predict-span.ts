@@ -1,6 +1,6 @@
 /** What a record leads one to expect of days to come, of a month or of a year, with a range that counts habits too. */
 
-import { MONTH_HABITS } from './assumptions.ts';
+import { MONTH_HABITS } from './demand-assumptions.ts';
 import type { InformedFit } from './informed-fit.ts';
 import { type DaysToCome, predictInformed } from './predict-informed.ts';
 import type { FittedSignature } from './signature.ts';

@@ -4,7 +4,7 @@ import type { SettledFactor } from '../heat-pump/settle-factors.ts';
 import type { Household } from '../shapes/household.ts';
 import type { EfficiencyDefault, Reference } from '../shapes/reference.ts';
 import type { Grade, WorkingInput } from '../shapes/working.ts';
-import { EFFICIENCY_ERROR, TEN_PERCENT } from './assumptions.ts';
+import { EFFICIENCY_ERROR, TEN_PERCENT } from './demand-assumptions.ts';
 import type { RecordMeter } from './record.ts';
 
 export interface Efficiency {

@@ -3,7 +3,7 @@
 import { BASE_C } from '../shapes/usual-home.ts';
 import { correctForWeather, degreeDaysFromMeans } from '../weather/degree-days.ts';
 import type { TypicalYear } from '../year/typical-year.ts';
-import { TANK_ERROR } from './assumptions.ts';
+import { TANK_ERROR } from './demand-assumptions.ts';
 import { together } from './figure.ts';
 import { degreeDaysOfRecord, type FittedRecord } from './fit-record.ts';
 import type { InformedFit } from './informed-fit.ts';

@@ -2,7 +2,7 @@
 import type { Figure, YearAhead } from '../shapes/appraisal.ts';
 import type { Grade } from '../shapes/working.ts';
 import type { TypicalYear } from '../year/typical-year.ts';
-import { TEN_PERCENT } from './assumptions.ts';
+import { TEN_PERCENT } from './demand-assumptions.ts';
 import { rangeOf, together } from './figure.ts';
 import type { InformedFit } from './informed-fit.ts';
 import { type Habits, habitsOfRecord, predictSpan } from './predict-span.ts';

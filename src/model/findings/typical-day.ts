@@ -2,7 +2,7 @@
 
 import { toDayNumber } from '../calendar/civil.ts';
 import type { Finding } from '../shapes/finding.ts';
-import type { TypicalDay } from '../shapes/promise.ts';
+import type { TypicalDay } from '../shapes/written-estimate.ts';
 import type { MeterDays } from './meter-days.ts';
 
 const WEEK = 7;

@@ -2,10 +2,10 @@
 
 import { multiplierAt } from '../chance/multiplier.ts';
 import { normalQuantile } from '../chance/normal-quantile.ts';
+import { normalShare } from '../chance/normal-share.ts';
 import { quantileOfSorted } from '../chance/quantiles.ts';
 import { sobolPoints } from '../chance/sobol.ts';
 import type { Reference } from '../shapes/reference.ts';
-import { normalShare } from './normal-share.ts';
 import type { RunningCost } from './running-cost.ts';
 
 export interface Future {

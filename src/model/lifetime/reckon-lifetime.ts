@@ -1,4 +1,4 @@
-/** The years to come, from an appraisal and what a purchase costs. Pure, and it works on a kept promise as well. */
+/** The years to come, from an appraisal and what a purchase costs. Pure, and it works on a kept estimate as well. */
 
 import { quantileOf, shareAboveZero, valueAtPlace } from '../chance/quantiles.ts';
 import { findSideBySide } from '../comparison/beside.ts';
@@ -7,8 +7,8 @@ import type { Household } from '../shapes/household.ts';
 import type { Lifetime, LifetimeFigure, LifetimeInputs, LifetimeNote, Payback, YearPoint } from '../shapes/lifetime.ts';
 import type { Reference } from '../shapes/reference.ts';
 import type { Working } from '../shapes/working.ts';
-import { settleInputs } from './assumptions.ts';
 import { drawFutures, type Future } from './draw-futures.ts';
+import { settleInputs } from './lifetime-inputs.ts';
 import { lifetimeWorkings, type MiddlePath } from './lifetime-working.ts';
 import { type Outlays, presentOutlays, pumpOutlays } from './outlays.ts';
 import { type Paths, reckonPaths } from './reckon-path.ts';

@@ -1,6 +1,6 @@
 /**
  * The household: everything the installer types about one case, as one plain document.
- * It is what the store keeps, what a household file holds and what a promise freezes.
+ * It is what the store keeps, what a household file holds and what a written estimate freezes.
  * A field that is absent is not zero: the model takes a default from the reference tables and grades it assumed.
  */
 import { z } from 'zod';

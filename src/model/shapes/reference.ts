@@ -1,6 +1,6 @@
 /**
  * What the model needs to be told about the outside world. The values, each with its source, are in `src/reference/`;
- * they come in as an argument, so that a promise can be reckoned again with the tables of its day.
+ * they come in as an argument, so that a written estimate can be reckoned again with the tables of its day.
  */
 import type { RatedPoint } from './rated-point.ts';
 

@@ -7,7 +7,7 @@ import { DateEntry } from '../shared/date-entry.tsx';
 import { Field, fieldIds } from '../shared/field.tsx';
 import { NumberField } from '../shared/number-field.tsx';
 import { formatPlain } from '../shared/number-text.ts';
-import type { BillDraft } from './bill-draft.ts';
+import type { BillDraft } from './bill-lines-draft.ts';
 
 const FUELS = [
   { value: 'electricity', label: phrase('electricity') },

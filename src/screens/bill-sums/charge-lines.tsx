@@ -2,8 +2,8 @@ import { moneySign, penceSign } from '../../words/numbers.ts';
 import { reword, say } from '../../words/say.ts';
 import { NumberField } from '../shared/number-field.tsx';
 import { TextField } from '../shared/text-field.tsx';
-import { type BillDraft, type LineDraft, laterLine, lineNamed } from './bill-draft.ts';
 import { Day } from './bill-head.tsx';
+import { type BillDraft, type LineDraft, laterLine, lineNamed } from './bill-lines-draft.ts';
 
 /** Readings, units, price and charge of each register; a later price is a line of its own. */
 export function ChargeLines(props: {

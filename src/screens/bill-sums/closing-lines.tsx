@@ -2,8 +2,8 @@ import { exactPercent, moneySign, penceSign } from '../../words/numbers.ts';
 import { phrase, say } from '../../words/say.ts';
 import { PickField, sayChoices } from '../shared/choice-field.tsx';
 import { TextField } from '../shared/text-field.tsx';
-import type { AdjustmentDraft, BillDraft, StandingDraft } from './bill-draft.ts';
 import { Day } from './bill-head.tsx';
+import type { AdjustmentDraft, BillDraft, StandingDraft } from './bill-lines-draft.ts';
 import { Amount } from './charge-lines.tsx';
 
 const KINDS = [

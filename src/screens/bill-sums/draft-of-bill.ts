@@ -2,7 +2,7 @@
 
 import { addDays } from '../../model/calendar/civil.ts';
 import type { Bill, BillMeter } from '../../model/shapes/bill.ts';
-import { type BillDraft, emptyBill, type LineDraft } from './bill-draft.ts';
+import { type BillDraft, emptyBill, type LineDraft } from './bill-lines-draft.ts';
 
 export function draftOfBill(bill: Bill): BillDraft {
   const { adjustments, vat } = bill;

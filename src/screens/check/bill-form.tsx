@@ -6,7 +6,7 @@ import type { BillPrefill } from '../../desk/contract.ts';
 import { civilDateOf } from '../../model/calendar/instant.ts';
 import { sumRegisters } from '../../model/evidence/sum-registers.ts';
 import { daysWorking } from '../../model/explained/record.ts';
-import type { BillCheckInput } from '../../model/shapes/promise.ts';
+import type { BillCheckInput } from '../../model/shapes/written-estimate.ts';
 import { counted, exactKWh, longDate, moneySign, monthSpan, penceSign, spokenKWh } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 import { call } from '../desk.ts';
@@ -14,42 +14,42 @@ import { useHousehold } from '../household-context.tsx';
 import { ChoiceField, PickField } from '../shared/choice-field.tsx';
 import { NumberField } from '../shared/number-field.tsx';
 import { FigureButton } from '../shared/spoken.tsx';
+import { dayBefore, daysOf, hasHole, listBills, listMeters, listSpans, usualOtherKWh } from './bills.ts';
 import {
-  type BillDraft,
+  type CheckDraft,
   draftOfBill,
   draftOfReadings,
   emptyDraft,
   findOwnWeather,
   finishDraft,
   spanOf,
-} from './bill-draft.ts';
-import { dayBefore, daysOf, hasHole, listBills, listMeters, listSpans, usualOtherKWh } from './bills.ts';
+} from './check-draft.ts';
 import { DateField } from './date-field.tsx';
 
 export function BillForm(props: { readonly busy: boolean; readonly onRun: (input: BillCheckInput) => void }) {
-  const { household, series: registers, promises, openWorking } = useHousehold();
+  const { household, series: registers, estimates, openWorking } = useHousehold();
   const series = sumRegisters(registers);
-  const newest = promises.toSorted((a, b) => b.number - a.number)[0]!;
-  const [draft, setDraft] = useState<BillDraft>(() => emptyDraft(newest.id));
+  const newest = estimates.toSorted((a, b) => b.number - a.number)[0]!;
+  const [draft, setDraft] = useState<CheckDraft>(() => emptyDraft(newest.id));
   const [asked, setAsked] = useState(false);
   const [filled, setFilled] = useState<BillPrefill | null>(null);
   const typed = useRef(false);
-  const set = (part: Partial<BillDraft>) => {
+  const set = (part: Partial<CheckDraft>) => {
     typed.current = true;
     setDraft((before) => ({ ...before, ...part }));
   };
 
-  const promise = promises.find(({ id }) => id === draft.promiseId) ?? newest;
-  const promisedOn = civilDateOf(promise.madeOn, household.zone);
-  const bills = listBills(series, promisedOn);
-  const spans = listSpans(series, promisedOn);
+  const estimate = estimates.find(({ id }) => id === draft.estimateId) ?? newest;
+  const estimatedOn = civilDateOf(estimate.madeOn, household.zone);
+  const bills = listBills(series, estimatedOn);
+  const spans = listSpans(series, estimatedOn);
   const hasSpans = spans.length > 0;
 
   // What the readings say stands there before anything is typed; a failure leaves the fields empty, as without readings.
   useEffect(() => {
     if (!hasSpans || typed.current) return;
     let gone = false;
-    call('check.prefill', { promiseId: promise.id }).then(
+    call('check.prefill', { estimateId: estimate.id }).then(
       (found) => {
         if (gone || typed.current || !found) return;
         setFilled(found);
@@ -60,10 +60,10 @@ export function BillForm(props: { readonly busy: boolean; readonly onRun: (input
     return () => {
       gone = true;
     };
-  }, [promise.id, hasSpans]);
+  }, [estimate.id, hasSpans]);
   const takeReadings = async (span: { from: string; to: string }) => {
     typed.current = true;
-    const found = await call('check.prefill', { promiseId: promise.id, from: span.from, to: span.to }).catch(
+    const found = await call('check.prefill', { estimateId: estimate.id, from: span.from, to: span.to }).catch(
       () => null,
     );
     if (!found) return;
@@ -74,7 +74,7 @@ export function BillForm(props: { readonly busy: boolean; readonly onRun: (input
   const takePrice = async (days: { from: string; to: string }) => {
     const rounded = (one: BillPrefill | null) =>
       one?.pencePerKWh === undefined ? undefined : Number(one.pencePerKWh.toFixed(2));
-    const found = await call('check.prefill', { promiseId: promise.id, from: days.from, to: days.to }).catch(
+    const found = await call('check.prefill', { estimateId: estimate.id, from: days.from, to: days.to }).catch(
       () => null,
     );
     setFilled(found);
@@ -104,11 +104,11 @@ export function BillForm(props: { readonly busy: boolean; readonly onRun: (input
     <section className="stack" aria-labelledby="bill-head">
       <h3 id="bill-head">{say('A later bill')}</h3>
       <div className="fields fields-tight">
-        {promises.length > 1 ? (
+        {estimates.length > 1 ? (
           <ChoiceField
             label={say('Held against')}
-            value={draft.promiseId}
-            choices={promises
+            value={draft.estimateId}
+            choices={estimates
               .toSorted((a, b) => b.number - a.number)
               .map(({ id, number, madeOn }) => ({
                 value: id,
@@ -117,7 +117,7 @@ export function BillForm(props: { readonly busy: boolean; readonly onRun: (input
                   date: longDate(civilDateOf(madeOn, household.zone)),
                 }),
               }))}
-            onChange={(promiseId) => set({ promiseId: promiseId ?? newest.id })}
+            onChange={(estimateId) => set({ estimateId: estimateId ?? newest.id })}
           />
         ) : null}
         {bills.length > 0 || hasSpans ? (

@@ -1,4 +1,4 @@
-/** Bills and readings among the evidence that can be held against a promise. */
+/** Bills and readings among the evidence that can be held against a written estimate. */
 
 import { addDays, COMMON_MONTH_DAYS, daysBetween, monthOf } from '../../model/calendar/civil.ts';
 import { restOfHome } from '../../model/comparison/rest-of-home.ts';
@@ -18,8 +18,8 @@ const isBought = ({ carrier, role }: Series) =>
   carrier === 'electricity' && (role === 'import' || role === 'heat-pump');
 const meterOf = ({ role }: Series): KnownBill['meter'] => (role === 'heat-pump' ? 'heat-pump' : 'whole-house');
 
-/** Electricity bills of the evidence that begin on or after the day of the promise, the newest first. */
-export function listBills(series: readonly Series[], promisedOn: CivilDate): KnownBill[] {
+/** Electricity bills of the evidence that begin on or after the day of the written estimate, the newest first. */
+export function listBills(series: readonly Series[], estimatedOn: CivilDate): KnownBill[] {
   return series
     .filter((one) => isBought(one) && one.periods !== undefined)
     .flatMap((one) =>
@@ -30,7 +30,7 @@ export function listBills(series: readonly Series[], promisedOn: CivilDate): Kno
         meter: meterOf(one),
       })),
     )
-    .filter(({ period }) => period.from >= promisedOn)
+    .filter(({ period }) => period.from >= estimatedOn)
     .toSorted((a, b) => b.period.from.localeCompare(a.period.from));
 }
 
@@ -49,15 +49,15 @@ export interface KnownSpan {
 const monthBefore = (month: CivilDate): CivilDate => `${addDays(month, -1).slice(0, 7)}-01`;
 const monthAfter = (month: CivilDate): CivilDate => `${addDays(month, 31).slice(0, 7)}-01`;
 
-/** Whole months since the promise that a meter has been read through: the newest, the newest three, and all in a row. */
-export function listSpans(series: readonly Series[], promisedOn: CivilDate): KnownSpan[] {
+/** Whole months since the estimate that a meter has been read through: the newest, the newest three, and all in a row. */
+export function listSpans(series: readonly Series[], estimatedOn: CivilDate): KnownSpan[] {
   const meters = listMeters(series).toSorted((a, b) => Number(b.role === 'heat-pump') - Number(a.role === 'heat-pump'));
   for (const meter of meters) {
     const months: CivilDate[] = [];
     const first = meter.days!.first;
     for (
       let month = `${meter.to.slice(0, 7)}-01`;
-      month >= promisedOn && monthAfter(month) > first;
+      month >= estimatedOn && monthAfter(month) > first;
       month = monthBefore(month)
     ) {
       if (daysOf(meter, month, monthAfter(month)) !== null) months.push(month);

@@ -1,4 +1,4 @@
-/** What a check found: the bridge from promised to paid, what is not known, what to look at next. */
+/** What a check found: the bridge from estimated to paid, what is not known, what to look at next. */
 
 import type { ReactNode } from 'react';
 import { BridgePicture } from '../../charts/bridge/picture.tsx';
@@ -7,14 +7,14 @@ import { bridgeSeries } from '../../charts/bridge/series.ts';
 import { bridgeTable } from '../../charts/bridge/table.ts';
 import { ChartFigure } from '../../charts/figure.tsx';
 import { GradeMark } from '../../charts/grade-mark.tsx';
-import type { BillCheck } from '../../model/shapes/promise.ts';
+import type { BillCheck } from '../../model/shapes/written-estimate.ts';
 import {
   causeName,
   checkCaution,
+  estimatedForDaysPence,
   insideOf,
   nextSentence,
   partsForDays,
-  promisedForDays,
   unknownSentences,
 } from '../../words/check.ts';
 import { gradeName } from '../../words/grades.ts';
@@ -90,7 +90,7 @@ export function CheckResult(props: { readonly check: BillCheck; readonly childre
             <th scope="row">{say('Together')}</th>
             <td className="number">
               <FigureButton
-                text={signed(check.actualPence - promisedForDays(check))}
+                text={signed(check.actualPence - estimatedForDaysPence(check))}
                 working={checkWorking(check)}
                 onOpen={openWorking}
               />

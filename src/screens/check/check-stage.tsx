@@ -1,9 +1,9 @@
-/** A promise held against a later bill: the verdict first, then where the difference comes from. */
+/** A written estimate held against a later bill: the verdict first, then where the difference comes from. */
 
 import { useState } from 'react';
 import { daysBetween } from '../../model/calendar/civil.ts';
 import { civilDateOf } from '../../model/calendar/instant.ts';
-import type { BillCheck, BillCheckInput } from '../../model/shapes/promise.ts';
+import type { BillCheck, BillCheckInput } from '../../model/shapes/written-estimate.ts';
 import { checkSentence, fairSentence, seasonSentence } from '../../words/check.ts';
 import { longDate } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
@@ -22,7 +22,7 @@ import { LetterButtons } from './letter-buttons.tsx';
 import './check.css';
 
 export function CheckStage() {
-  const { household, promises, checks, reload, tell, goTo } = useHousehold();
+  const { household, estimates, checks, reload, tell, goTo } = useHousehold();
   const newest = checks.toSorted((a, b) => b.madeOn.localeCompare(a.madeOn))[0];
   const [chosen, setChosen] = useState<string | null>(null);
   const [busy, setBusy] = useState(false);
@@ -33,7 +33,7 @@ export function CheckStage() {
       {say('Site readings')}
     </button>
   );
-  if (promises.length === 0) {
+  if (estimates.length === 0) {
     return (
       <>
         <StageHead sentence={say('A bill check needs a promise to hold the bill against.')}>
@@ -42,7 +42,7 @@ export function CheckStage() {
           )}
         </StageHead>
         <div className="actions">
-          <button type="button" className="main" onClick={() => goTo('promise')}>
+          <button type="button" className="main" onClick={() => goTo('estimate')}>
             {say('To the promise')}
           </button>
           {toSite}
@@ -65,7 +65,7 @@ export function CheckStage() {
       setBusy(false);
     }
   };
-  const newestPromise = promises.toSorted((a, b) => b.number - a.number)[0]!;
+  const newestEstimate = estimates.toSorted((a, b) => b.number - a.number)[0]!;
   const shown = checks.find(({ id }) => id === chosen) ?? newest;
   return (
     <>
@@ -88,7 +88,7 @@ export function CheckStage() {
         </StageHead>
       )}
       {shown ? null : <div className="actions">{toSite}</div>}
-      <FollowingFigure promiseId={shown?.promiseId ?? newestPromise.id} pencePerKWh={shown?.input.pencePerKWh} />
+      <FollowingFigure estimateId={shown?.estimateId ?? newestEstimate.id} pencePerKWh={shown?.input.pencePerKWh} />
       <BillForm busy={busy} onRun={run} />
       {failure === null ? null : (
         <p className="refusal" role="alert">
@@ -99,15 +99,15 @@ export function CheckStage() {
     </>
   );
 
-  function sayBill({ input, promiseId }: BillCheck): string {
-    const promise = promises.find(({ id }) => id === promiseId);
+  function sayBill({ input, estimateId }: BillCheck): string {
+    const estimate = estimates.find(({ id }) => id === estimateId);
     const days = daysBetween(input.from, input.to);
     const values = { from: longDate(input.from), to: longDate(dayBefore(input.to)), days };
-    return promise
+    return estimate
       ? say('Promise {number} of {date}, bill of {from} to {to}, {days, plural, one {# day} other {# days}}.', {
           ...values,
-          number: String(promise.number),
-          date: longDate(civilDateOf(promise.madeOn, household.zone)),
+          number: String(estimate.number),
+          date: longDate(civilDateOf(estimate.madeOn, household.zone)),
         })
       : say('Bill of {from} to {to}, {days, plural, one {# day} other {# days}}.', values);
   }

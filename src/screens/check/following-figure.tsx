@@ -1,34 +1,34 @@
-/** Month by month since the promise; it needs no bill. */
+/** Month by month since the written estimate; it needs no bill. */
 
 import { ChartFigure } from '../../charts/figure.tsx';
 import { FollowingPicture } from '../../charts/following/picture.tsx';
 import { followingName, followingSentence } from '../../charts/following/sentence.ts';
 import { followingTable } from '../../charts/following/table.ts';
-import { followPromise } from '../../model/bill-gap/follow-months.ts';
-import { heatPumpOf } from '../../model/bill-gap/promised-days.ts';
+import { heatPumpOf } from '../../model/bill-gap/estimate-for-days.ts';
+import { followEstimate } from '../../model/bill-gap/follow-months.ts';
 import { sumRegisters } from '../../model/evidence/sum-registers.ts';
-import { followingWorking } from '../../model/explained/promise.ts';
+import { followingWorking } from '../../model/explained/estimate-workings.ts';
 import { reference } from '../../reference/index.ts';
 import { notFollowedSentence } from '../../words/following.ts';
 import { say } from '../../words/say.ts';
+import { useEstimate } from '../estimate/use-estimate.ts';
 import { useHousehold } from '../household-context.tsx';
-import { usePromise } from '../promise/use-promise.ts';
 import { HowWeKnow } from '../shared/how-we-know.tsx';
 
-export function FollowingFigure(props: { readonly promiseId: string; readonly pencePerKWh: number | undefined }) {
+export function FollowingFigure(props: { readonly estimateId: string; readonly pencePerKWh: number | undefined }) {
   const series = sumRegisters(useHousehold().series);
-  const read = usePromise(props.promiseId);
+  const read = useEstimate(props.estimateId);
   if (read.kind !== 'read') return null;
-  const { promise } = read;
-  const months = followPromise(promise, series, reference);
-  const { split, bought } = heatPumpOf(promise);
+  const { estimate } = read;
+  const months = followEstimate(estimate, series, reference);
+  const { split, bought } = heatPumpOf(estimate);
 
   const following = {
     months,
     pencePerKWh: props.pencePerKWh ?? (bought.value > 0 ? split.unitsPence / bought.value : Number.NaN),
   };
   const hasHouseMeter = series.some(
-    ({ carrier, role, to }) => carrier === 'electricity' && role === 'import' && to > promise.appraisal.asOf,
+    ({ carrier, role, to }) => carrier === 'electricity' && role === 'import' && to > estimate.appraisal.asOf,
   );
   return (
     <section className="stack" aria-labelledby="following-head">

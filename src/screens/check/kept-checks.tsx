@@ -1,6 +1,6 @@
 import { useState } from 'react';
-import type { BillCheck } from '../../model/shapes/promise.ts';
-import { differenceFromPromise } from '../../words/check.ts';
+import type { BillCheck } from '../../model/shapes/written-estimate.ts';
+import { differenceFromEstimate } from '../../words/check.ts';
 import { longDate } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 import { call } from '../desk.ts';
@@ -35,7 +35,7 @@ export function KeptChecks(props: { readonly shown: string | null; readonly onSh
             <li key={check.id}>
               <span>
                 {say('{low} to {high}', { low: longDate(check.input.from), high: longDate(dayBefore(check.input.to)) })}
-                . {differenceFromPromise(check)}{' '}
+                . {differenceFromEstimate(check)}{' '}
                 <HowWeKnow
                   find={() => [checkWorking(check)]}
                   about={say('the check of {from}', { from: longDate(check.input.from) })}

@@ -56,7 +56,7 @@ export function CostStage() {
           <button type="button" className="main" onClick={() => goTo('walk')}>
             {say('Show it at the table')}
           </button>
-          <button type="button" onClick={() => goTo('promise')}>
+          <button type="button" onClick={() => goTo('estimate')}>
             {say('Keep as a promise')}
           </button>
           <button type="button" aria-pressed={asTable} onClick={() => setAsTable(!asTable)}>

@@ -2,7 +2,7 @@ import type { FiledBill } from '../../model/shapes/bill.ts';
 import type { Evidence } from '../../model/shapes/evidence.ts';
 import { billSumsSentence } from '../../words/bill-sums.ts';
 import { say } from '../../words/say.ts';
-import { readBill } from '../bill-sums/bill-draft.ts';
+import { readBill } from '../bill-sums/bill-lines-draft.ts';
 import { draftOfBill } from '../bill-sums/draft-of-bill.ts';
 import type { FiledBillOpened } from '../bill-sums/filed-bill.ts';
 import { sumsOf, tariffOfBill } from '../bill-sums/sums-of.ts';

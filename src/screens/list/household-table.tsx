@@ -48,7 +48,7 @@ export function HouseholdTable(props: { readonly rows: readonly HouseholdSummary
                 <td>
                   {say('{count, plural, =0 {none} one {1 piece} other {# pieces}}', { count: row.evidenceCount })}
                 </td>
-                <td>{say('{count, plural, =0 {none} other {# kept}}', { count: row.promiseCount })}</td>
+                <td>{say('{count, plural, =0 {none} other {# kept}}', { count: row.estimateCount })}</td>
                 <td>{longDate(row.changedOn.slice(0, 10))}</td>
                 <td className="more">
                   <button

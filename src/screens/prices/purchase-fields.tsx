@@ -1,4 +1,4 @@
-import { USUAL } from '../../model/lifetime/assumptions.ts';
+import { USUAL } from '../../model/lifetime/lifetime-inputs.ts';
 import { moneySign } from '../../words/numbers.ts';
 import { phrase, reword, say } from '../../words/say.ts';
 import { useHousehold } from '../household-context.tsx';

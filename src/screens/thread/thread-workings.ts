@@ -1,6 +1,6 @@
 import { findSideBySide } from '../../model/comparison/beside.ts';
+import { writtenEstimateWorking } from '../../model/explained/estimate-workings.ts';
 import { electricityPriceWorking, fuelPriceWorking } from '../../model/explained/prices.ts';
-import { promiseWorking } from '../../model/explained/promise.ts';
 import { rangedWorking } from '../../model/explained/ranged.ts';
 import { recordWorking } from '../../model/explained/record.ts';
 import type { Working } from '../../model/shapes/working.ts';
@@ -10,12 +10,12 @@ import { costWorking } from '../shared/name-working.ts';
 
 /** The sums behind the thread's lines, from the evidence down to the last check. */
 export function threadWorkings(
-  desk: Pick<OpenDesk, 'series' | 'evidence' | 'appraisal' | 'promises' | 'checks'>,
+  desk: Pick<OpenDesk, 'series' | 'evidence' | 'appraisal' | 'estimates' | 'checks'>,
 ): Working[] {
-  const { series, evidence, appraisal, promises, checks } = desk;
+  const { series, evidence, appraisal, estimates, checks } = desk;
   const { pump, present } = findSideBySide(appraisal);
   const carrier = present?.carrier ?? 'gas';
-  const promise = promises.toSorted((a, b) => a.number - b.number).at(-1);
+  const estimate = estimates.toSorted((a, b) => a.number - b.number).at(-1);
   const check = checks.toSorted((a, b) => a.madeOn.localeCompare(b.madeOn)).at(-1);
   return [
     ...series.map((one) => recordWorking(one, evidence)),
@@ -24,7 +24,7 @@ export function threadWorkings(
     electricityPriceWorking(appraisal),
     ...(carrier === 'electricity' ? [] : [fuelPriceWorking(appraisal, carrier)]),
     costWorking(pump),
-    ...(promise ? [promiseWorking(promise)] : []),
+    ...(estimate ? [writtenEstimateWorking(estimate)] : []),
     ...(check ? [checkWorking(check)] : []),
   ];
 }

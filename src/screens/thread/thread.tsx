@@ -16,11 +16,11 @@ const LONG_NAME = 48;
 
 export function Thread(props: { readonly stage: Stage; readonly children: ReactNode }) {
   const desk = useHousehold();
-  const { household, series, appraisal, promises, checks } = desk;
+  const { household, series, appraisal, estimates, checks } = desk;
   const find = () => threadWorkings(desk);
   // The readings at the plant stand behind the bill check and have no line of their own.
   const behind = props.stage === 'site' ? 'check' : null;
-  const lines = threadLines({ evidence: [{ series: [...series] }], appraisal, promises, checks });
+  const lines = threadLines({ evidence: [{ series: [...series] }], appraisal, estimates, checks });
   return (
     <aside className="thread" aria-label={say('The case')}>
       <header className="thread-head">

@@ -2,7 +2,7 @@
 import type { Change } from '../../charts/changes/series.ts';
 import type { MonthParts } from '../../charts/month-parts/series.ts';
 import type { YearsSeries } from '../../charts/years/series.ts';
-import type { PromiseSummary, Settings } from '../../desk/contract.ts';
+import type { EstimateSummary, Settings } from '../../desk/contract.ts';
 import type { Appraisal, Versus } from '../../model/shapes/appraisal.ts';
 import type { CivilDate } from '../../model/shapes/dates.ts';
 import type { Series } from '../../model/shapes/evidence.ts';
@@ -54,7 +54,7 @@ export interface WalkInput {
   readonly household: Household;
   readonly appraisal: Appraisal;
   readonly series: readonly Series[];
-  readonly promises: readonly PromiseSummary[];
+  readonly estimates: readonly EstimateSummary[];
   readonly settings: Settings;
   readonly today: CivilDate;
   readonly changes: readonly Change[];

@@ -28,7 +28,7 @@ const NONE: readonly string[] = [];
 
 export function WalkThrough(props: { readonly onClose: () => void }) {
   const { onClose } = props;
-  const { household, series, promises, settings, today, appraisal: asItIs, change } = useHousehold();
+  const { household, series, estimates, settings, today, appraisal: asItIs, change } = useHousehold();
   const state = useWhatIf();
   const { appraisal, followed } = state;
   const changed = appraisal !== asItIs;
@@ -46,8 +46,8 @@ export function WalkThrough(props: { readonly onClose: () => void }) {
   );
   const lifetime = useMemo(() => reckonLifetime({ household, appraisal, reference }), [household, appraisal]);
   const all = useMemo(
-    () => walkPages({ household, appraisal, series, promises, settings, today, changes, changed, lifetime }),
-    [household, appraisal, series, promises, settings, today, changes, changed, lifetime],
+    () => walkPages({ household, appraisal, series, estimates, settings, today, changes, changed, lifetime }),
+    [household, appraisal, series, estimates, settings, today, changes, changed, lifetime],
   );
   const leaveOut = household.walk?.leaveOut ?? NONE;
   const pages = shownPages(all, leaveOut);
@@ -60,7 +60,7 @@ export function WalkThrough(props: { readonly onClose: () => void }) {
         household,
         appraisal: asItIs,
         series,
-        promises,
+        estimates,
         settings,
         today,
         changes,
@@ -68,7 +68,7 @@ export function WalkThrough(props: { readonly onClose: () => void }) {
         // Its page has sliders, so that it is never taken from here; it keeps its place in the row.
         lifetime,
       }),
-    [household, asItIs, series, promises, settings, today, changes, lifetime],
+    [household, asItIs, series, estimates, settings, today, changes, lifetime],
   );
   const page = turned.knobs.length > 0 ? turned : still.find(({ name }) => name === turned.name)!;
   const place = useRef<HTMLDivElement>(null);

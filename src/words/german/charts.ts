@@ -50,7 +50,7 @@ export const CHARTS: Catalogue = {
   'promised for these days': 'zugesagt für diese Tage',
   'and prices: {range}': 'und Preise: {range}',
   'From the promise to the bill': 'Von der Zusage zur Rechnung',
-  'From {promised} promised to {paid} paid.': 'Von {promised} zugesagt zu {paid} bezahlt.',
+  'From {estimated} promised to {paid} paid.': 'Von {estimated} zugesagt zu {paid} bezahlt.',
   'The largest step is “{name}”: it {way, select, added {added} other {took away}} {amount}.':
     'Der größte Schritt ist „{name}“: {amount} {way, select, added {mehr} other {weniger}}.',
   Promised: 'Zugesagt',

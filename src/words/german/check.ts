@@ -1,6 +1,6 @@
 import type { Catalogue } from '../say.ts';
 
-/** A bill held against a promise: verdict, causes, findings, the months followed, the letter. */
+/** A bill held against a written estimate: verdict, causes, findings, the months followed, the letter. */
 export const CHECK: Catalogue = {
   'The bill lies inside.': 'Die Rechnung liegt darin.',
   'This bill cannot be judged yet.': 'Diese Rechnung lässt sich noch nicht beurteilen.',

@@ -270,7 +270,7 @@ export const MODEL: Catalogue = {
   'Discount rate a year': 'Zinssatz im Jahr',
   'Life left at the end, {0}': 'Restlebensdauer am Ende, {0}',
   'The machine again': 'Noch einmal das Gerät',
-  // A bill against the promise
+  // A bill against the written estimate
   'Days of the year': 'Tage des Jahres',
   'Unit price': 'Arbeitspreis',
   Weather: 'Wetter',

@@ -1,6 +1,6 @@
 import type { Catalogue } from '../say.ts';
 
-/** The thread, the prices, the promise, what to watch, and the glossary. */
+/** The thread, the prices, the written estimate, what to watch, and the glossary. */
 export const THREAD: Catalogue = {
   Evidence: 'Nachweise',
   'Heat needed': 'Wärmebedarf',
@@ -54,7 +54,7 @@ export const THREAD: Catalogue = {
   'At {times} times, a unit of heat would cost the same from both.':
     'Beim {times}-Fachen würde die Wärme aus beiden gleich viel kosten.',
   '{price} a unit': '{price} je Kilowattstunde',
-  // Promise
+  // Written estimate
   'Promise {number} of {date}: about {amount} a year. In 8 years out of 10 it should lie between {low} and {high}.':
     'Zusage {number} vom {date}: etwa {amount} im Jahr. In 8 von 10 Jahren dürfte es zwischen {low} und {high} liegen.',
   'A promise is a copy of these figures with their date. It never changes afterwards, whatever you change here.':

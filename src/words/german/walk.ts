@@ -1,8 +1,8 @@
 import type { Catalogue } from '../say.ts';
 
-/** The walk-through and the promise. */
+/** The walk-through and the written estimate. */
 export const WALK: Catalogue = {
-  // Promise
+  // Written estimate
   'Promise {number} is kept.': 'Zusage {number} ist aufbewahrt.',
   'What would be kept': 'Was aufbewahrt würde',
   '{amount} a year, {range} in 8 years out of 10': '{amount} im Jahr, {range} in 8 von 10 Jahren',

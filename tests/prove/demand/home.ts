@@ -3,7 +3,7 @@
  * nature and their warts are drawn from a seed; the model under test sees the record and the form alone.
  */
 import { COMMON_MONTH_DAYS, toDayNumber } from '../../../src/model/calendar/civil.ts';
-import { cookingGasKWh } from '../../../src/model/demand/assumptions.ts';
+import { cookingGasKWh } from '../../../src/model/demand/demand-assumptions.ts';
 import { reckonHotWater } from '../../../src/model/demand/hot-water.ts';
 import { typicalOn } from '../../../src/model/demand/record-weather.ts';
 import { UNCOUNTED_KWH } from '../../../src/model/demand/split-base.ts';

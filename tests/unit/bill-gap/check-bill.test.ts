@@ -2,15 +2,15 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { findBillFaults } from '../../../src/model/bill-gap/bill-faults.ts';
 import { checkBill } from '../../../src/model/bill-gap/check-bill.ts';
-import { promisedDays } from '../../../src/model/bill-gap/promised-days.ts';
+import { estimateForDays } from '../../../src/model/bill-gap/estimate-for-days.ts';
 import { addDays } from '../../../src/model/calendar/civil.ts';
 import type { Series } from '../../../src/model/shapes/evidence.ts';
-import { BillCheck, type BillCheckInput } from '../../../src/model/shapes/promise.ts';
-import { sampleBill, samplePromise, spreads } from './sample-promise.ts';
+import { BillCheck, type BillCheckInput } from '../../../src/model/shapes/written-estimate.ts';
+import { sampleBill, sampleEstimate, spreads } from './sample-estimate.ts';
 
-const check = (change: Partial<BillCheckInput> = {}, promise = samplePromise(), weather?: Series) =>
+const check = (change: Partial<BillCheckInput> = {}, estimate = sampleEstimate(), weather?: Series) =>
   checkBill({
-    promise,
+    estimate,
     bill: sampleBill(change),
     reference: spreads,
     id: 'c1',
@@ -37,7 +37,7 @@ const weatherOf = (first: string, values: (number | null)[]): Series => ({
   estimatedCount: 0,
 });
 
-describe('the promise cut to days', () => {
+describe('the written estimate cut to days', () => {
   // Year: 182 winter days × 5 units + 183 summer days × 2 = 1,276 units × 25 p = 31,900 p.
   test.each([
     ['a calendar year gives the year back', '2027-01-01', '2028-01-01', 1276, 31_900, 31_900],
@@ -47,15 +47,15 @@ describe('the promise cut to days', () => {
     ['July', '2027-07-01', '2027-08-01', 62, 1550, (31_900 * 31) / 365],
     ['October to December', '2026-10-01', '2027-01-01', 460, 11_500, (31_900 * 92) / 365],
   ])('%s', (_, from, to, kWh, pence, share) => {
-    const days = promisedDays(samplePromise(), from, to);
+    const days = estimateForDays(sampleEstimate(), from, to);
     expect(days.spaceKWh + days.otherKWh).toBeCloseTo(kWh, 6);
     expect(days.pence).toBeCloseTo(pence, 6);
     expect(days.equalSharePence).toBeCloseTo(share, 6);
   });
   test('days of one month add up to it, colder days having more', () => {
-    const promise = samplePromise();
+    const estimate = sampleEstimate();
     const each = Array.from({ length: 31 }, (_, i) =>
-      promisedDays(promise, addDays('2027-01-01', i), addDays('2027-01-01', i + 1)),
+      estimateForDays(estimate, addDays('2027-01-01', i), addDays('2027-01-01', i + 1)),
     );
     expect(each.reduce((total, { spaceKWh }) => total + spaceKWh, 0)).toBeCloseTo(93, 8);
     const byCold = each.toSorted((a, b) => a.degreeDays[0]! - b.degreeDays[0]!).map(({ spaceKWh }) => spaceKWh);
@@ -63,24 +63,24 @@ describe('the promise cut to days', () => {
     expect(byCold.at(-1)! / byCold[0]!).toBeGreaterThan(1.2);
   });
   test('where no day is cold the month is shared by days', () => {
-    const warm = samplePromise({ meanC: new Array(12).fill(40) });
-    expect(promisedDays(warm, '2027-01-01', '2027-01-11').spaceKWh).toBeCloseTo(30, 9);
+    const warm = sampleEstimate({ meanC: new Array(12).fill(40) });
+    expect(estimateForDays(warm, '2027-01-01', '2027-01-11').spaceKWh).toBeCloseTo(30, 9);
   });
 });
 
-describe('a bill as promised', () => {
+describe('a bill as estimated', () => {
   test('for January has only the season between it and an equal share', () => {
     const result = check();
     expect(partsOf(result)).toEqual({ days: 3875 - 2709, price: 0, rest: 0 }); // 31,900 × 31 / 365 = 2,709.3
-    expect(result).toMatchObject({ promisedPence: 2709, seasonPence: 3875, actualPence: 3875, verdict: 'inside' });
+    expect(result).toMatchObject({ estimatedPence: 2709, seasonPence: 3875, actualPence: 3875, verdict: 'inside' });
   });
   test('for the whole year has no gap at all', () => {
     const result = check({ from: '2027-01-01', to: '2028-01-01', boughtKWh: 1276 });
     expect(partsOf(result)).toEqual({ days: 0, price: 0, rest: 0 });
-    expect(result.expected).toEqual({ value: 31_900, low: 27_115, high: 38_280 }); // −15 % and +20 % as promised
+    expect(result.expected).toEqual({ value: 31_900, low: 27_115, high: 38_280 }); // −15 % and +20 % as estimated
   });
   test('the result keeps to its schema', () => {
-    expect(BillCheck.parse(check({ degreeDays: 500 }))).toMatchObject({ id: 'c1', promiseId: 'p1' });
+    expect(BillCheck.parse(check({ degreeDays: 500 }))).toMatchObject({ id: 'c1', estimateId: 'p1' });
   });
 });
 
@@ -130,17 +130,17 @@ describe('weather of the household’s own', () => {
   const cold = (count: number) => new Array<number | null>(count).fill(0); // 20 degree days a day for 15
   test('is read off the days of the bill only', () => {
     const series = weatherOf('2026-12-25', [...new Array(7).fill(-30), ...cold(31), ...new Array(7).fill(-30)]);
-    const result = check({}, samplePromise(), series);
+    const result = check({}, sampleEstimate(), series);
     const more = (546 / 5475) * (31 * 20 - 31 * 15);
     expect(result.expectedKWh).toBeCloseTo(155 + more, 6);
     expect(result.parts.find(({ cause }) => cause === 'weather')!.working.inputs[1]!.origin).toBe('own thermometer');
   });
   test('two days lacking take the typical year’s, four are too many', () => {
     const lacking = (count: number) => weatherOf('2027-01-01', [...new Array(count).fill(null), ...cold(31 - count)]);
-    expect(partsOf(check({}, samplePromise(), lacking(2)))).toHaveProperty('weather');
-    expect(partsOf(check({}, samplePromise(), lacking(4)))).not.toHaveProperty('weather');
-    expect(check({}, samplePromise(), lacking(2)).expectedKWh).toBeLessThan(
-      check({}, samplePromise(), weatherOf('2027-01-01', cold(31))).expectedKWh!,
+    expect(partsOf(check({}, sampleEstimate(), lacking(2)))).toHaveProperty('weather');
+    expect(partsOf(check({}, sampleEstimate(), lacking(4)))).not.toHaveProperty('weather');
+    expect(check({}, sampleEstimate(), lacking(2)).expectedKWh).toBeLessThan(
+      check({}, sampleEstimate(), weatherOf('2027-01-01', cold(31))).expectedKWh!,
     );
   });
 });
@@ -177,13 +177,13 @@ describe('verdict and what to read next', () => {
     ['four years', { to: '2031-01-01' }, 'bill-too-long'],
     ['no price', { pencePerKWh: 0 }, 'bill-price-missing'],
   ])('%s is refused', (_, change, code) => {
-    expect(findBillFaults(samplePromise(), sampleBill(change)).map((fault) => fault.code)).toEqual([code]);
+    expect(findBillFaults(sampleEstimate(), sampleBill(change)).map((fault) => fault.code)).toEqual([code]);
     expect(() => check(change)).toThrow(code);
   });
-  test('a promise without a heat pump is refused', () => {
-    const promise = samplePromise();
-    const bare = { ...promise, appraisal: { ...promise.appraisal, systems: [] } };
-    expect(findBillFaults(bare, sampleBill()).map(({ code }) => code)).toEqual(['promise-without-heat-pump']);
+  test('a written estimate without a heat pump is refused', () => {
+    const estimate = sampleEstimate();
+    const bare = { ...estimate, appraisal: { ...estimate.appraisal, systems: [] } };
+    expect(findBillFaults(bare, sampleBill()).map(({ code }) => code)).toEqual(['estimate-without-heat-pump']);
   });
 });
 
@@ -198,13 +198,13 @@ test('for any bill the parts sum to the gap to the penny, and each working ends 
   });
   fc.assert(
     fc.property(bill, fc.double({ min: 5, max: 50, noNaN: true }), ({ from, days, ...rest }, summerPrice) => {
-      const promise = samplePromise({ price: (m) => (m > 3 && m < 9 ? summerPrice : 25) });
+      const estimate = sampleEstimate({ price: (m) => (m > 3 && m < 9 ? summerPrice : 25) });
       const defined = Object.fromEntries(Object.entries(rest).filter(([, value]) => value !== undefined));
-      const result = check({ from, to: addDays(from, days), ...defined }, promise);
+      const result = check({ from, to: addDays(from, days), ...defined }, estimate);
       const total = result.parts.reduce((sum, { pence }) => sum + pence, 0);
-      expect(total).toBe(result.actualPence - result.promisedPence);
+      expect(total).toBe(result.actualPence - result.estimatedPence);
       expect(result.parts.every(({ pence, working }) => working.result.value === pence)).toBe(true);
-      expect(result.parts[0]!.pence).toBe(result.seasonPence! - result.promisedPence);
+      expect(result.parts[0]!.pence).toBe(result.seasonPence! - result.estimatedPence);
       expect(result.expected.low).toBeLessThanOrEqual(result.expected.value);
       expect(result.expected.high).toBeGreaterThanOrEqual(result.expected.value);
     }),

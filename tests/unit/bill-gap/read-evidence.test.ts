@@ -5,7 +5,7 @@ import { addDays } from '../../../src/model/calendar/civil.ts';
 import type { MeterReadings } from '../../../src/model/findings/meter-days.ts';
 import type { Series } from '../../../src/model/shapes/evidence.ts';
 import { FIRST, heating, outdoorOn, readingsOf } from '../findings/made-days.ts';
-import { sampleBill } from './sample-promise.ts';
+import { sampleBill } from './sample-estimate.ts';
 
 const DAYS = 330;
 const kW = (day: number, hour: number) =>

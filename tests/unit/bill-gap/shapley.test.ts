@@ -19,8 +19,8 @@ const sides = fc
   );
 
 /** The definition, order by order. */
-function byEveryOrder(promised: readonly number[], actual: readonly number[]): number[] {
-  const parts = promised.map(() => 0);
+function byEveryOrder(estimated: readonly number[], actual: readonly number[]): number[] {
+  const parts = estimated.map(() => 0);
   let orders = 0;
   const walk = (values: readonly number[], left: readonly number[], gains: readonly number[]) => {
     if (left.length === 0) {
@@ -39,17 +39,17 @@ function byEveryOrder(promised: readonly number[], actual: readonly number[]): n
       );
     }
   };
-  walk(promised, [...promised.keys()], parts);
+  walk(estimated, [...estimated.keys()], parts);
   return parts.map((part) => part / orders);
 }
 
 describe('the Shapley value', () => {
   test('parts sum to the difference', () => {
     fc.assert(
-      fc.property(sides, ([promised, actual]) => {
-        const gap = cost(actual) - cost(promised);
-        const scale = Math.max(Math.abs(cost(actual)), Math.abs(cost(promised)), 1);
-        expect(Math.abs(sum(shapley(promised, actual, cost)) - gap) / scale).toBeLessThan(1e-9);
+      fc.property(sides, ([estimated, actual]) => {
+        const gap = cost(actual) - cost(estimated);
+        const scale = Math.max(Math.abs(cost(actual)), Math.abs(cost(estimated)), 1);
+        expect(Math.abs(sum(shapley(estimated, actual, cost)) - gap) / scale).toBeLessThan(1e-9);
       }),
     );
   });
@@ -57,9 +57,9 @@ describe('the Shapley value', () => {
     fc.assert(
       fc.property(
         sides.filter(([p]) => p.length <= 5),
-        ([promised, actual]) => {
-          const slow = byEveryOrder(promised, actual);
-          shapley(promised, actual, cost).forEach((part, k) => {
+        ([estimated, actual]) => {
+          const slow = byEveryOrder(estimated, actual);
+          shapley(estimated, actual, cost).forEach((part, k) => {
             expect(part).toBeCloseTo(slow[k]!, 6);
           });
         },
@@ -69,10 +69,10 @@ describe('the Shapley value', () => {
   });
   test('what did not change has no part; what the cost ignores has none either', () => {
     fc.assert(
-      fc.property(sides, ([promised, actual]) => {
-        const same = actual.with(0, promised[0]!);
-        expect(shapley(promised, same, cost)[0]).toBe(0);
-        expect(shapley(promised, actual, ([, ...rest]) => sum(rest))[0]).toBeCloseTo(0, 9);
+      fc.property(sides, ([estimated, actual]) => {
+        const same = actual.with(0, estimated[0]!);
+        expect(shapley(estimated, same, cost)[0]).toBe(0);
+        expect(shapley(estimated, actual, ([, ...rest]) => sum(rest))[0]).toBeCloseTo(0, 9);
       }),
     );
   });

@@ -1,18 +1,18 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { checkBill } from '../../../src/model/bill-gap/check-bill.ts';
-import type { BillCheckInput, KeptPromise } from '../../../src/model/shapes/promise.ts';
-import { sampleBill, samplePromise, spreads } from './sample-promise.ts';
+import type { BillCheckInput, WrittenEstimate } from '../../../src/model/shapes/written-estimate.ts';
+import { sampleBill, sampleEstimate, spreads } from './sample-estimate.ts';
 
-// January of the sample promise: 465 degree days; 93 units for rooms at a factor of 3 (279 kWh of heat), 49.6 units for
+// January of the sample estimate: 465 degree days; 93 units for rooms at a factor of 3 (279 kWh of heat), 49.6 units for
 // hot water at 2.5 (124 kWh), 12.4 for pumps and standby; 25 p a unit.
-const check = (change: Partial<BillCheckInput>, promise: KeptPromise = samplePromise()) =>
-  checkBill({ promise, bill: sampleBill({ degreeDays: 465, ...change }), reference: spreads, id: 'c', madeOn: '' });
+const check = (change: Partial<BillCheckInput>, estimate: WrittenEstimate = sampleEstimate()) =>
+  checkBill({ estimate, bill: sampleBill({ degreeDays: 465, ...change }), reference: spreads, id: 'c', madeOn: '' });
 
 /** Pounds and pence of each part beyond the calendar's, those of nothing left out. */
-const partsOf = (change: Partial<BillCheckInput>, promise?: KeptPromise) =>
+const partsOf = (change: Partial<BillCheckInput>, estimate?: WrittenEstimate) =>
   Object.fromEntries(
-    check(change, promise)
+    check(change, estimate)
       .parts.filter(({ cause, pence }) => cause !== 'days' && pence !== 0)
       .map(({ cause, pence }) => [cause, pence]),
   );
@@ -20,7 +20,7 @@ const partsOf = (change: Partial<BillCheckInput>, promise?: KeptPromise) =>
 const known = { immersionKWh: 0, waterHeatKWh: 124 };
 describe('one cause at a time, with all that can be metered', () => {
   test.each([
-    ['as promised', { ...known, heatKWh: 403 }, {}],
+    ['as estimated', { ...known, heatKWh: 403 }, {}],
     ['price', { ...known, heatKWh: 403, pencePerKWh: 27 }, { price: 310 }], // 155 × 2 p
     ['heat used', { ...known, heatKWh: 403 + 30, boughtKWh: 165 }, { 'heat-used': 250 }], // 30 / 3 = 10 units
     ['hot water', { immersionKWh: 0, waterHeatKWh: 149, heatKWh: 428, boughtKWh: 165 }, { 'hot-water': 250 }], // 25 / 2.5
@@ -35,7 +35,7 @@ describe('one cause at a time, with all that can be metered', () => {
     expect(partsOf(change)).toEqual({ weather: Math.round(more * 25) });
   });
   test('standing charge, where both are known', () => {
-    const result = check({ ...known, heatKWh: 403, billedStandingPence: 1860, promisedStandingPencePerDay: 50 });
+    const result = check({ ...known, heatKWh: 403, billedStandingPence: 1860, estimatedStandingPencePerDay: 50 });
     expect(result.parts.find(({ cause }) => cause === 'standing-charge')!.pence).toBe(310); // 31 × 50 = 1,550
     expect(result).toMatchObject({ actualPence: 3875 + 1860, seasonPence: 3875 + 1550, verdict: 'inside' });
     expect(check({ billedStandingPence: 1860 }).standing).toBeUndefined();
@@ -50,13 +50,13 @@ describe('one cause at a time, with all that can be metered', () => {
     expect(partsOf({ ...known, ...both, heatKWh: 403 })).toEqual({ 'other-electricity': 1000, metering: 500 });
   });
   test('hours of use apart from the prices', () => {
-    const promise = samplePromise();
+    const estimate = sampleEstimate();
     const rates = [
       { name: 'night', kWh: 638, pencePerKWh: 15 },
       { name: 'day', kWh: 638, pencePerKWh: 35 },
     ];
-    const [pump] = promise.appraisal.systems;
-    const twoRates = { ...promise, appraisal: { ...promise.appraisal, systems: [{ ...pump!, rates }] } };
+    const [pump] = estimate.appraisal.systems;
+    const twoRates = { ...estimate, appraisal: { ...estimate.appraisal, systems: [{ ...pump!, rates }] } };
     const ratesKWh = [
       { name: 'Day', kWh: 124, pencePerKWh: 37 },
       { name: 'Night', kWh: 31, pencePerKWh: 17 },
@@ -136,7 +136,7 @@ test('whatever is known, the parts sum to the gap to the penny', () => {
     readKWh: maybe(900),
     billedStandingPence: maybe(5000),
     totalPence: maybe(40_000),
-    promisedStandingPencePerDay: maybe(90),
+    estimatedStandingPencePerDay: maybe(90),
     meter: fc.constantFrom('heat-pump' as const, 'whole-house' as const),
     readings: fc.constantFrom('actual' as const, 'estimated' as const, 'unknown' as const),
   });
@@ -144,8 +144,8 @@ test('whatever is known, the parts sum to the gap to the penny', () => {
     fc.property(evidence, (given) => {
       const defined = Object.fromEntries(Object.entries(given).filter(([, value]) => value !== undefined));
       const bill = sampleBill(defined);
-      const result = checkBill({ promise: samplePromise(), bill, reference: spreads, id: 'c', madeOn: '' });
-      expect(result.parts.reduce((sum, { pence }) => sum + pence, 0)).toBe(result.actualPence - result.promisedPence);
+      const result = checkBill({ estimate: sampleEstimate(), bill, reference: spreads, id: 'c', madeOn: '' });
+      expect(result.parts.reduce((sum, { pence }) => sum + pence, 0)).toBe(result.actualPence - result.estimatedPence);
       expect(result.parts.every(({ pence, joined }) => Number.isInteger(pence) && joined?.length !== 1)).toBe(true);
     }),
     { numRuns: 400 },

@@ -9,9 +9,9 @@ import { bridgeTable } from '../../../src/charts/bridge/table.ts';
 import { larchRise } from '../leave-behind/larch-rise.ts';
 
 const { working } = larchRise().demand.total;
-const check = (promisedPence: number, parts: readonly (readonly [string, number, ('measured' | 'assumed')?])[]) => ({
-  promisedPence,
-  actualPence: parts.reduce((sum, [, pence]) => sum + pence, promisedPence),
+const check = (estimatedPence: number, parts: readonly (readonly [string, number, ('measured' | 'assumed')?])[]) => ({
+  estimatedPence,
+  actualPence: parts.reduce((sum, [, pence]) => sum + pence, estimatedPence),
   expected: { value: 60_500, low: 54_000, high: 67_000 },
   parts: parts.map(([cause, pence, grade]) => ({ cause, pence, grade: grade ?? ('measured' as const), working })),
 });
@@ -50,10 +50,10 @@ describe('layout', () => {
         amount,
         fc.array(amount, { maxLength: 7 }),
         fc.integer({ min: 400, max: 1400 }),
-        (promised, parts, width) => {
+        (estimated, parts, width) => {
           const series = bridgeSeries(
             check(
-              promised,
+              estimated,
               parts.map((pence) => ['rest', pence] as const),
             ),
           );

@@ -7,7 +7,7 @@ import { followingSentence } from '../../../src/charts/following/sentence.ts';
 import { MONTHS_IN_PICTURE } from '../../../src/charts/following/series.ts';
 import { followingTable } from '../../../src/charts/following/table.ts';
 import { addDays } from '../../../src/model/calendar/civil.ts';
-import type { FollowedMonth } from '../../../src/model/shapes/promise.ts';
+import type { FollowedMonth } from '../../../src/model/shapes/written-estimate.ts';
 
 /** Months from October 2025 on: 100 kWh expected, 70 to 130 the range; the meter as given. */
 function months(actual: readonly (number | null)[], expected = 100): FollowedMonth[] {
@@ -21,7 +21,7 @@ function months(actual: readonly (number | null)[], expected = 100): FollowedMon
       from: `${month}-01`,
       to: `${addDays(`${month}-01`, 31).slice(0, 7)}-01`,
       days: 30,
-      promisedKWh: expected * 0.9,
+      estimatedKWh: expected * 0.9,
       expectedKWh: expected,
       lowKWh: low,
       highKWh: high,
@@ -68,7 +68,7 @@ describe('layout', () => {
           const layout = layOutFollowing(series(actual, expected), 'desk', { width });
           expect(layout.marks.length).toBe(Math.min(actual.length, MONTHS_IN_PICTURE));
           for (const mark of layout.marks) {
-            for (const y of [mark.band.y, mark.expectedY, mark.promisedY, mark.actual?.y ?? 0]) {
+            for (const y of [mark.band.y, mark.expectedY, mark.estimatedY, mark.actual?.y ?? 0]) {
               expect(y).toBeGreaterThanOrEqual(0);
               expect(y).toBeLessThanOrEqual(layout.baseY + 1e-6);
             }

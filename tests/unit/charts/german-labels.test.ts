@@ -52,7 +52,7 @@ describe('longer words find their room', () => {
     const part = (pence: number) => ({ cause, pence, grade: 'estimated' }) as never;
     for (const size of ['desk', 'paper'] as const) {
       const series = bridgeSeries({
-        promisedPence: 50_000,
+        estimatedPence: 50_000,
         actualPence: 50_000,
         parts: [part(4000), part(-4000), part(2000), part(-2000), part(1000), part(-1000)],
         expected: { low: 45_000, high: 55_000 } as never,

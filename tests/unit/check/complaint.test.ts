@@ -2,7 +2,7 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import type { BillPrefill, OpenHousehold } from '../../../src/desk/contract.ts';
 import { addDays } from '../../../src/model/calendar/civil.ts';
 import type { Household } from '../../../src/model/shapes/household.ts';
-import { BillCheck } from '../../../src/model/shapes/promise.ts';
+import { BillCheck } from '../../../src/model/shapes/written-estimate.ts';
 import { openMillLane } from './mill-lane.ts';
 
 let opened: ReturnType<typeof openMillLane>;
@@ -20,7 +20,7 @@ const winter = { from: '2025-12-01', to: '2026-03-01', boughtKWh: 2264, otherKWh
 describe('a check with all that the evidence offers', () => {
   test('fits its schema, and its parts sum to the difference to the penny', () => {
     expect(BillCheck.safeParse(check).error?.issues).toBeUndefined();
-    expect(check.parts.reduce((sum, { pence }) => sum + pence, 0)).toBe(check.actualPence - check.promisedPence);
+    expect(check.parts.reduce((sum, { pence }) => sum + pence, 0)).toBe(check.actualPence - check.estimatedPence);
   });
   test('the heater is found on its days, with the units that were put into the readings', () => {
     const [finding] = check.findings!;
@@ -42,7 +42,7 @@ describe('a check with all that the evidence offers', () => {
     expect(part.pence).toBeLessThan(1.1 * 252 * 27.69);
     expect(check.parts.map(({ cause }) => cause)).toEqual(expect.arrayContaining(['weather', 'price', 'backup']));
   });
-  test('every month since the promise is followed', () => {
+  test('every month since the written estimate is followed', () => {
     expect(check.months!.map(({ month }) => month)).toEqual([
       ...['09', '10', '11', '12'].map((month) => `2025-${month}`),
       ...['01', '02', '03', '04', '05', '06', '07', '08'].map((month) => `2026-${month}`),
@@ -76,7 +76,7 @@ describe('a check with all that the evidence offers', () => {
     // The bill ends before the one that put it right begins.
     const estimated = await call('check.run', {
       ...winter,
-      promiseId: whole.promises[0]!.id,
+      estimateId: whole.estimates[0]!.id,
       meter: 'heat-pump',
       readings: 'estimated',
       boughtKWh: 2664,
@@ -90,7 +90,7 @@ describe('a check with all that the evidence offers', () => {
     for (const { id } of home.evidence) await opened.call('evidence.undo', { evidenceId: id });
     const bare = await opened.call('check.run', {
       ...winter,
-      promiseId: check.promiseId,
+      estimateId: check.estimateId,
       meter: 'heat-pump',
       readings: 'actual',
     });
@@ -104,7 +104,7 @@ describe('a check with all that the evidence offers', () => {
 
 describe('a bill from the evidence alone', () => {
   const prefill = (days: { from?: string; to?: string } = {}) =>
-    opened.call('check.prefill', { promiseId: check.promiseId, ...days }) as Promise<BillPrefill | null>;
+    opened.call('check.prefill', { estimateId: check.estimateId, ...days }) as Promise<BillPrefill | null>;
   test('the newest three whole months, the price left to be asked', async () => {
     const found = (await prefill())!;
     expect(found).toMatchObject({ from: '2026-06-01', to: '2026-09-01', meter: 'heat-pump', readings: 'actual' });

@@ -14,7 +14,7 @@ import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { reckon } from '../../../src/host/reckon-command.ts';
 import { Appraisal } from '../../../src/model/shapes/appraisal.ts';
-import { BillCheck } from '../../../src/model/shapes/promise.ts';
+import { BillCheck } from '../../../src/model/shapes/written-estimate.ts';
 
 let folder: string;
 beforeEach(() => {
@@ -57,7 +57,7 @@ const HOUSEHOLD = {
   ],
 };
 const CHECK = {
-  promise: { asOf: '2026-11-25' },
+  estimate: { asOf: '2026-11-25' },
   check: {
     from: '2026-12-01',
     to: '2027-03-01',
@@ -119,7 +119,7 @@ describe('a household file', () => {
     expect(readFileSync(two, 'utf8')).toBe(readFileSync(one, 'utf8'));
   });
 
-  test('holds its bill against its promise', async () => {
+  test('holds its bill against its written estimate', async () => {
     const path = write({ ...HOUSEHOLD, ...CHECK });
     const { check } = JSON.parse((await run(path, '--check', '--json')).out);
     expect(BillCheck.safeParse(check).error?.issues).toBeUndefined();

@@ -74,10 +74,10 @@ export function contractSuite(name: string, open: () => Promise<OpenedClient>): 
       const { evidence } = await call('evidence.accept', { fileId, householdId, choices: {} });
       return { householdId, evidence: evidence!, opened };
     }
-    async function withPromise() {
+    async function withEstimate() {
       const { householdId, opened } = await withMeter();
       await call('household.save', { household: known(opened.household), revision: opened.revision });
-      return { householdId, promise: await call('promise.keep', { householdId, note: 'as agreed' }) };
+      return { householdId, estimate: await call('estimate.keep', { householdId, note: 'as agreed' }) };
     }
 
     test('the application says who it is', async () => {
@@ -205,36 +205,36 @@ export function contractSuite(name: string, open: () => Promise<OpenedClient>): 
       expect(refusal.message).toContain('2025-06-20');
     });
 
-    test('a promise is kept, printed three ways and never moves', async () => {
-      const { householdId, promise } = await withPromise();
-      expect(promise).toMatchObject({ number: 1, note: 'as agreed', householdId });
-      const html = await call('promise.print', { promiseId: promise.id, format: 'html' });
+    test('a written estimate is kept, printed three ways and never moves', async () => {
+      const { householdId, estimate } = await withEstimate();
+      expect(estimate).toMatchObject({ number: 1, note: 'as agreed', householdId });
+      const html = await call('estimate.print', { estimateId: estimate.id, format: 'html' });
       expect(html).toMatchObject({ fileName: 'Larch Rise, promise 1.html', mediaType: 'text/html' });
       expect(contentOf(html).toString('utf8')).toContain('Larch Rise');
-      const pdf = await call('promise.print', { promiseId: promise.id, format: 'pdf' });
+      const pdf = await call('estimate.print', { estimateId: estimate.id, format: 'pdf' });
       expect(contentOf(pdf)).toEqual(Buffer.from(printedAs(contentOf(html).toString('utf8'))));
-      const csv = await call('promise.print', { promiseId: promise.id, format: 'csv' });
+      const csv = await call('estimate.print', { estimateId: estimate.id, format: 'csv' });
       expect(contentOf(csv).toString('utf8').split('\n').length).toBeGreaterThan(5);
 
       const { household, revision } = await call('household.open', { id: householdId });
       await call('household.save', { household: { ...household, name: 'Renamed' }, revision });
-      expect(await call('promise.read', { promiseId: promise.id })).toEqual(promise);
-      const [summary] = (await call('household.open', { id: householdId })).promises;
-      const cost = promise.appraisal.systems.find(({ id }) => id === 'heat-pump')!.cost;
+      expect(await call('estimate.read', { estimateId: estimate.id })).toEqual(estimate);
+      const [summary] = (await call('household.open', { id: householdId })).estimates;
+      const cost = estimate.appraisal.systems.find(({ id }) => id === 'heat-pump')!.cost;
       expect(summary).toMatchObject({ heatPumpPence: cost.value, lowPence: cost.low, highPence: cost.high });
     });
 
     test('nothing is promised where nothing is known of the heat', async () => {
       const { household } = await call('household.create', { name: 'Unknown' });
-      const refusal = await refusalOf(call('promise.keep', { householdId: household.id, note: '' }));
+      const refusal = await refusalOf(call('estimate.keep', { householdId: household.id, note: '' }));
       expect(refusal.code).toBe('nothing-known');
-      expect((await call('household.open', { id: household.id })).promises).toEqual([]);
+      expect((await call('household.open', { id: household.id })).estimates).toEqual([]);
     });
 
-    test('a bill is held against a promise', async () => {
-      const { householdId, promise } = await withPromise();
+    test('a bill is held against a written estimate', async () => {
+      const { householdId, estimate } = await withEstimate();
       const check = await call('check.run', {
-        promiseId: promise.id,
+        estimateId: estimate.id,
         from: '2026-12-01',
         to: '2027-03-01',
         boughtKWh: 2600,
@@ -245,10 +245,10 @@ export function contractSuite(name: string, open: () => Promise<OpenedClient>): 
       });
       expect(check.actualPence).toBeCloseTo(2600 * 27, 6);
       const sum = check.parts.reduce((total, part) => total + part.pence, 0);
-      expect(sum).toBeCloseTo(check.actualPence - check.promisedPence, 6);
+      expect(sum).toBeCloseTo(check.actualPence - check.estimatedPence, 6);
       expect((await call('household.open', { id: householdId })).checks).toEqual([check]);
-      // Half-hours of the whole home from before the promise say nothing of its days.
-      expect(await call('check.prefill', { promiseId: check.promiseId })).toBeNull();
+      // Half-hours of the whole home from before the written estimate say nothing of its days.
+      expect(await call('check.prefill', { estimateId: check.estimateId })).toBeNull();
       const letter = await call('check.print', { checkId: check.id, format: 'html' });
       expect(letter.fileName).toMatch(/letter of 2026-11-25\.html$/);
       expect(contentOf(letter).toString('utf8')).toContain('What we do not know yet');
@@ -260,7 +260,7 @@ export function contractSuite(name: string, open: () => Promise<OpenedClient>): 
     });
 
     test('a household goes out as a file and comes in equal', async () => {
-      const { householdId } = await withPromise();
+      const { householdId } = await withEstimate();
       const before = await call('household.open', { id: householdId });
       const file = await call('household.export', { id: householdId });
       await call('household.erase', { id: householdId, confirmName: 'Larch Rise' });
@@ -272,7 +272,7 @@ export function contractSuite(name: string, open: () => Promise<OpenedClient>): 
       expect(await call('evidence.readings', span)).toHaveLength(48);
     });
 
-    test('a copy has its own evidence and no promises', async () => {
+    test('a copy has its own evidence and no written estimates', async () => {
       const { householdId, evidence } = await withMeter();
       const copy = await call('household.duplicate', { id: householdId, name: 'Second try' });
       expect(copy.household.name).toBe('Second try');

@@ -82,8 +82,8 @@ test('a printer that is not there gives a refusal that names the way out', async
   const { household } = (await desk.handle('household.create', { name: 'Larch Rise' }, {})) as OpenHousehold;
   const heat = { heatLossKW: { value: 6, grade: 'estimated', origin: 'sheet' } };
   await desk.handle('household.save', { household: { ...household, heat }, revision: 1 }, {});
-  const { id } = (await desk.handle('promise.keep', { householdId: household.id, note: '' }, {})) as { id: string };
-  await expect(desk.handle('promise.print', { promiseId: id, format: 'pdf' }, {})).rejects.toMatchObject({
+  const { id } = (await desk.handle('estimate.keep', { householdId: household.id, note: '' }, {})) as { id: string };
+  await expect(desk.handle('estimate.print', { estimateId: id, format: 'pdf' }, {})).rejects.toMatchObject({
     code: 'no-printer',
     remedy: expect.stringContaining('HTML'),
   });

@@ -48,9 +48,9 @@ describe('refusals', () => {
     await desk.handle('settings.read', {}, {});
     expect(await refusalOf(desk.handle(name, input, {}))).toBe(said);
   });
-  test('a promise of an unknown home', async () => {
+  test('a written estimate of an unknown home', async () => {
     const { desk, home } = await germanDesk();
-    const asked = desk.handle('promise.keep', { householdId: home.household.id, note: '' }, {});
+    const asked = desk.handle('estimate.keep', { householdId: home.household.id, note: '' }, {});
     expect(await refusalOf(asked)).toMatch(/^Noch ist nicht bekannt, wie viel Wärme dieses Haus braucht\./);
   });
 });

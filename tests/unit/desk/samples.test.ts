@@ -16,9 +16,9 @@ test.each(samples)('%s goes into an empty store as if imported by hand', async (
   expect(row?.household).toEqual(household);
   expect(row!.evidenceCount).toBeGreaterThan(0);
   for (const { id } of store.listEvidence(household.id)) expect(store.readRawFile(id)!.byteLength).toBeGreaterThan(0);
-  const promise = (await desk.handle('promise.keep', { householdId: household.id, note: '' }, {})) as {
+  const estimate = (await desk.handle('estimate.keep', { householdId: household.id, note: '' }, {})) as {
     appraisal: { systems: { cost: { value: number } }[] };
   };
-  expect(promise.appraisal.systems[0]!.cost.value).toBeGreaterThan(0);
+  expect(estimate.appraisal.systems[0]!.cost.value).toBeGreaterThan(0);
   store.close();
 });

@@ -143,8 +143,10 @@ describe(`printing (${NOTE})`, () => {
     };
     const heat = { heatLossKW: { value: 6, grade: 'estimated', origin: 'sheet' } };
     await shell.link.call('household.save', { household: { ...household, heat }, revision: 1 });
-    const promise = (await shell.link.call('promise.keep', { householdId: household.id, note: '' })) as { id: string };
-    const pdf = (await shell.link.call('promise.print', { promiseId: promise.id, format: 'pdf' })) as {
+    const estimate = (await shell.link.call('estimate.keep', { householdId: household.id, note: '' })) as {
+      id: string;
+    };
+    const pdf = (await shell.link.call('estimate.print', { estimateId: estimate.id, format: 'pdf' })) as {
       base64: string;
     };
     expect(Buffer.from(pdf.base64, 'base64').toString()).toBe("%PDF-1.4 /CreationDate (D:20000101000000+00'00')");

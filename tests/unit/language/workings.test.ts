@@ -44,9 +44,9 @@ function workingsIn(value: unknown): Working[] {
 describe.each(['larch-rise', 'holm-farm', 'mill-lane', 'quay-flat', 'beacon-view'])('%s', (name) => {
   test('title, formula, inputs and units', () => {
     const task = { withCheck: name === 'mill-lane', withDocument: false };
-    const { promise, check } = reckonHousehold(`sample-bills/${name}/household.json`, '2026-11-25', task);
+    const { estimate, check } = reckonHousehold(`sample-bills/${name}/household.json`, '2026-11-25', task);
     speak({ language: 'de-DE', currency: 'GBP' }, german);
-    const texts = workingsIn([promise, check]).flatMap(({ title, formula, inputs, result }) => [
+    const texts = workingsIn([estimate, check]).flatMap(({ title, formula, inputs, result }) => [
       title,
       formula,
       result.unit,

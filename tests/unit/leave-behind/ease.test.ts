@@ -37,11 +37,11 @@ const NOT_FOR_READING = /^(Sources|About this paper|How each figure was worked o
 
 const task = { withCheck: false, withDocument: true };
 const papers = ['larch-rise', 'holm-farm', 'quay-flat'].map((sample) => {
-  const { promise } = reckonHousehold(`sample-bills/${sample}/household.json`, '2026-11-25', task);
-  return [sample, renderLeaveBehind(promise, SETTINGS)] as const;
+  const { estimate } = reckonHousehold(`sample-bills/${sample}/household.json`, '2026-11-25', task);
+  return [sample, renderLeaveBehind(estimate, SETTINGS)] as const;
 });
 const complaint = reckonHousehold('sample-bills/mill-lane/household.json', '2026-11-25', { ...task, withCheck: true });
-const letter = renderLetter(complaint.check!, complaint.promise, complaint.whole.household, SETTINGS);
+const letter = renderLetter(complaint.check!, complaint.estimate, complaint.whole.household, SETTINGS);
 
 describe.each([...papers, ['the letter', letter] as const])('%s', (_name, html) => {
   const sections = sectionsOf(html).filter(([heading]) => !NOT_FOR_READING.test(heading));

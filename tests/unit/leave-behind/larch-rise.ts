@@ -1,8 +1,8 @@
-/** An invented promise with figures that hang together, for the tests of the document and of the pages. */
+/** An invented written estimate with figures that hang together, for the tests of the document and of the pages. */
 import type { Appraisal, Figure, SystemId, SystemResult, Versus } from '../../../src/model/shapes/appraisal.ts';
 import { emptyHousehold, type Household } from '../../../src/model/shapes/household.ts';
-import type { KeptPromise } from '../../../src/model/shapes/promise.ts';
 import type { Grade, Working } from '../../../src/model/shapes/working.ts';
+import type { WrittenEstimate } from '../../../src/model/shapes/written-estimate.ts';
 
 const working = (title: string, value: number, unit: string, grade: Grade = 'estimated'): Working => ({
   title,
@@ -212,7 +212,7 @@ export function larchRiseHousehold(variant: Variant = {}): Household {
   };
 }
 
-export function larchRisePromise(variant: Variant = {}): KeptPromise {
+export function larchRiseEstimate(variant: Variant = {}): WrittenEstimate {
   return {
     id: '0192-larch',
     number: 12,

@@ -1,10 +1,10 @@
 import { parse } from 'csv-parse/sync';
 import { describe, expect, test } from 'vitest';
 import { leaveBehindCsv } from '../../../src/leave-behind/leave-behind-csv.ts';
-import { larchRisePromise } from './larch-rise.ts';
+import { larchRiseEstimate } from './larch-rise.ts';
 
 type Row = Record<string, string>;
-const read = (variant = {}): Row[] => parse(leaveBehindCsv(larchRisePromise(variant)), { bom: true, columns: true });
+const read = (variant = {}): Row[] => parse(leaveBehindCsv(larchRiseEstimate(variant)), { bom: true, columns: true });
 const find = (rows: Row[], match: Row) =>
   rows.filter((row) => Object.entries(match).every(([key, value]) => row[key] === value));
 
@@ -16,9 +16,9 @@ describe('figures as text', () => {
     for (const row of rows) expect(Object.keys(row)).toHaveLength(10);
   });
 
-  test('the promise is named', () => {
-    expect(find(rows, { part: 'promise', what: 'number' })[0]!.value).toBe('12');
-    expect(find(rows, { part: 'promise', what: 'made on' })[0]!.value).toBe('2026-11-25');
+  test('the written estimate is named', () => {
+    expect(find(rows, { part: 'estimate', what: 'number' })[0]!.value).toBe('12');
+    expect(find(rows, { part: 'estimate', what: 'made on' })[0]!.value).toBe('2026-11-25');
   });
 
   test.each(['Heat pump, ground', 'Gas boiler, as now', 'Direct electric'])('%s: months sum to the year', (system) => {
@@ -30,21 +30,21 @@ describe('figures as text', () => {
     expect(months).toBeCloseTo(year, 2);
   });
 
-  test('the same promise gives the same bytes', () => {
-    expect(leaveBehindCsv(larchRisePromise())).toBe(leaveBehindCsv(larchRisePromise()));
+  test('the same written estimate gives the same bytes', () => {
+    expect(leaveBehindCsv(larchRiseEstimate())).toBe(leaveBehindCsv(larchRiseEstimate()));
   });
 
   test('a name that looks like a formula is no formula', () => {
-    const [row] = find(read({ name: '=HYPERLINK("x")' }), { part: 'promise', what: 'household' });
+    const [row] = find(read({ name: '=HYPERLINK("x")' }), { part: 'estimate', what: 'household' });
     expect(row!.value).toBe(`'=HYPERLINK("x")`);
   });
 
   test('an unknown stays empty', () => {
-    const promise = larchRisePromise();
-    const unknown = { ...promise.appraisal.demand.total, value: Number.NaN };
+    const estimate = larchRiseEstimate();
+    const unknown = { ...estimate.appraisal.demand.total, value: Number.NaN };
     const text = leaveBehindCsv({
-      ...promise,
-      appraisal: { ...promise.appraisal, demand: { ...promise.appraisal.demand, total: unknown } },
+      ...estimate,
+      appraisal: { ...estimate.appraisal, demand: { ...estimate.appraisal.demand, total: unknown } },
     });
     const [row] = find(parse(text, { bom: true, columns: true }), { part: 'heat', what: 'together' });
     expect(row!.value).toBe('');

@@ -1,11 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { renderLeaveBehind } from '../../../src/leave-behind/leave-behind.tsx';
-import { larchRisePromise } from './larch-rise.ts';
+import { larchRiseEstimate } from './larch-rise.ts';
 
 const settings = { installerName: 'Hill & Daughters', installerContact: '01234 567 890', paper: 'A4' as const };
 const render = (variant = {}, paper: 'A4' | 'Letter' = 'A4') =>
-  renderLeaveBehind(larchRisePromise(variant), { ...settings, paper });
+  renderLeaveBehind(larchRiseEstimate(variant), { ...settings, paper });
 /** What a reader reads: no style, no tags, the few entities that React writes. */
 const textOf = (html: string) =>
   html
@@ -63,12 +63,12 @@ describe('the document', () => {
 
   test('bears the logo of the day once, on its first page, and not one figure changes', () => {
     const logo = 'data:image/png;base64,iVBORw0KGgo=';
-    const withLogo = renderLeaveBehind(larchRisePromise(), { ...settings, logo });
+    const withLogo = renderLeaveBehind(larchRiseEstimate(), { ...settings, logo });
     expect(withLogo.split(logo)).toHaveLength(2);
     expect(withLogo.indexOf(logo)).toBeLessThan(withLogo.indexOf('<h1'));
     expect(textOf(withLogo)).toBe(text);
     expect(withLogo).toContain(`<img src="${logo}" alt=""/>`);
-    expect(renderLeaveBehind(larchRisePromise(), { ...settings, installerName: '', logo })).toContain(
+    expect(renderLeaveBehind(larchRiseEstimate(), { ...settings, installerName: '', logo })).toContain(
       'alt="Logo of the installer"',
     );
   });
@@ -87,7 +87,7 @@ describe('the document', () => {
     expect(html.match(/@font-face/g)).toHaveLength(2);
   });
 
-  test('is the same to the last byte from the same promise', () => {
+  test('is the same to the last byte from the same written estimate', () => {
     expect(render()).toBe(html);
   });
 
@@ -133,8 +133,8 @@ test('a machine that takes its heat from the air has no ground loop to warn of',
   expect(textOf(render({ source: 'air' }))).not.toContain('ground loop');
 });
 
-test('a promise is dated in its own zone', () => {
-  const late = { ...larchRisePromise(), madeOn: '2026-06-30T23:30:00.000Z' };
+test('a written estimate is dated in its own zone', () => {
+  const late = { ...larchRiseEstimate(), madeOn: '2026-06-30T23:30:00.000Z' };
   expect(textOf(renderLeaveBehind(late, settings))).toContain('Promise 12 · 1 July 2026');
 });
 

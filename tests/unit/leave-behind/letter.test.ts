@@ -2,21 +2,21 @@ import { describe, expect, test } from 'vitest';
 import { renderLetter } from '../../../src/leave-behind/letter.tsx';
 import { readingDays } from '../../../src/leave-behind/schedule.ts';
 import { checkBill } from '../../../src/model/bill-gap/check-bill.ts';
-import type { BillCheckInput } from '../../../src/model/shapes/promise.ts';
-import { sampleBill, samplePromise, spreads } from '../bill-gap/sample-promise.ts';
+import type { BillCheckInput } from '../../../src/model/shapes/written-estimate.ts';
+import { sampleBill, sampleEstimate, spreads } from '../bill-gap/sample-estimate.ts';
 
 const settings = { installerName: 'Hill & Daughters', installerContact: '01234 567 890', paper: 'A4' as const };
-const promise = samplePromise();
+const estimate = sampleEstimate();
 const check = (change: Partial<BillCheckInput> = {}) =>
   checkBill({
-    promise,
+    estimate,
     bill: sampleBill({ degreeDays: 465, ...change }),
     reference: spreads,
     id: 'c',
     madeOn: '2027-02-10T09:00:00.000Z',
   });
 const render = (change: Partial<BillCheckInput> = {}, name = 'Invented household', paper: 'A4' | 'Letter' = 'A4') =>
-  renderLetter(check(change), promise, { ...promise.household, name }, { ...settings, paper });
+  renderLetter(check(change), estimate, { ...estimate.household, name }, { ...settings, paper });
 const textOf = (html: string) =>
   html
     .replace(/<style[\s\S]*?<\/style>/g, ' ')
@@ -28,7 +28,7 @@ const textOf = (html: string) =>
 describe('the letter', () => {
   test('inside, above or below stands on the first page, with both amounts', () => {
     expect(textOf(render())).toContain('The bill lies inside.');
-    // 155 kWh promised; three times as many are far above the range.
+    // 155 kWh estimated; three times as many are far above the range.
     expect(textOf(render({ boughtKWh: 465 }))).toMatch(/Your bill is £120.*The bill lies £\d+ above that/);
     expect(textOf(render({ boughtKWh: 20 }))).toMatch(/The bill lies £\d+ below that/);
   });
@@ -48,8 +48,8 @@ describe('the letter', () => {
       readings: { brineInC: 3, brineOutC, glycol: { kind: 'propylene' as const, percent: 15, basis: 'mass' as const } },
     });
     const { from } = check().input;
-    const household = { ...promise.household, siteReadings: [visit(from, -4), visit('2020-01-01', 1)] };
-    const text = textOf(renderLetter(check(), promise, household, settings));
+    const household = { ...estimate.household, siteReadings: [visit(from, -4), visit('2020-01-01', 1)] };
+    const text = textOf(renderLetter(check(), estimate, household, settings));
     expect(text).toContain(`Seen on ${from}.`);
     expect(text).not.toContain('Seen on 2020-01-01.');
     expect(text).toMatch(
@@ -78,7 +78,7 @@ describe('the letter', () => {
 });
 
 describe('what to read from now on', () => {
-  const days = readingDays(check(), promise);
+  const days = readingDays(check(), estimate);
   test('the first of each month after the letter, for a year', () => {
     expect(days.map(({ on }) => on)).toEqual([
       ...['03', '04', '05', '06', '07', '08', '09', '10', '11', '12'].map((month) => `2027-${month}-01`),
@@ -88,12 +88,12 @@ describe('what to read from now on', () => {
     ]);
     expect(days[0]!.expected).toBeNull();
   });
-  test('a month has the units of the promise: 5 a day in winter, 2 in summer', () => {
+  test('a month has the units of the written estimate: 5 a day in winter, 2 in summer', () => {
     expect(days[1]!.expected!.kWh).toBeCloseTo(5 * 31, 6); // March
     expect(days[4]!.expected!.kWh).toBeCloseTo(2 * 30, 6); // June
     for (const { expected } of days.slice(1)) expect(expected!.highKWh).toBeGreaterThan(expected!.kWh);
   });
   test('a letter of December goes on in January', () => {
-    expect(readingDays({ madeOn: '2027-12-31T12:00:00Z' }, promise)[0]!.on).toBe('2028-01-01');
+    expect(readingDays({ madeOn: '2027-12-31T12:00:00Z' }, estimate)[0]!.on).toBe('2028-01-01');
   });
 });

@@ -1,16 +1,16 @@
 import { parse } from 'csv-parse/sync';
 import { describe, expect, test } from 'vitest';
-import { listAssumptions, listChapters } from '../../../src/leave-behind/assumptions.ts';
 import { renderLeaveBehind } from '../../../src/leave-behind/leave-behind.tsx';
 import { leaveBehindCsv } from '../../../src/leave-behind/leave-behind-csv.ts';
-import { readPromise } from '../../../src/leave-behind/parts.ts';
+import { listAssumptions, listChapters } from '../../../src/leave-behind/list-assumptions.ts';
+import { readEstimate } from '../../../src/leave-behind/parts.ts';
 import { printedYears } from '../../../src/leave-behind/sections/years.tsx';
 import { reckonLifetime } from '../../../src/model/lifetime/reckon-lifetime.ts';
 import type { Household } from '../../../src/model/shapes/household.ts';
-import { KeptPromise } from '../../../src/model/shapes/promise.ts';
+import { WrittenEstimate } from '../../../src/model/shapes/written-estimate.ts';
 import { reference } from '../../../src/reference/index.ts';
 import { typed } from '../appraisal/make-household.ts';
-import { larchRisePromise } from './larch-rise.ts';
+import { larchRiseEstimate } from './larch-rise.ts';
 
 const settings = { installerName: '', installerContact: '', paper: 'A4' as const };
 const bought: Household['purchase'] = {
@@ -20,11 +20,11 @@ const bought: Household['purchase'] = {
 };
 const HEADING = '<h2>What the next years may bring</h2>';
 
-function withYears(purchase: Household['purchase']): KeptPromise {
-  const promise = larchRisePromise();
-  const household = { ...promise.household, purchase };
-  const lifetime = reckonLifetime({ household, appraisal: promise.appraisal, reference })!;
-  return { ...promise, household, lifetime };
+function withYears(purchase: Household['purchase']): WrittenEstimate {
+  const estimate = larchRiseEstimate();
+  const household = { ...estimate.household, purchase };
+  const lifetime = reckonLifetime({ household, appraisal: estimate.appraisal, reference })!;
+  return { ...estimate, household, lifetime };
 }
 const whole = withYears(bought);
 const running = withYears({});
@@ -33,10 +33,10 @@ test.each([
   ['with a purchase', whole],
   ['running costs alone', running],
   ['never paid back', withYears({ heatPumpGBP: typed(90_000) })],
-])('what is kept comes back equal from text, %s', (_, promise) => {
-  const kept = JSON.parse(JSON.stringify(promise));
-  expect(KeptPromise.parse(kept)).toEqual(promise);
-  expect(renderLeaveBehind(kept, settings)).toBe(renderLeaveBehind(promise, settings));
+])('what is kept comes back equal from text, %s', (_, estimate) => {
+  const kept = JSON.parse(JSON.stringify(estimate));
+  expect(WrittenEstimate.parse(kept)).toEqual(estimate);
+  expect(renderLeaveBehind(kept, settings)).toBe(renderLeaveBehind(estimate, settings));
 });
 
 describe('on paper', () => {
@@ -54,14 +54,14 @@ describe('on paper', () => {
     'Worth today of all that is saved',
   ])('stands "%s"', (text) => expect(html).toContain(text));
   test('the sums are written out once: what stood with the first stands with no other', () => {
-    const { workings } = listChapters(readPromise(whole, settings)).at(-1)!;
+    const { workings } = listChapters(readEstimate(whole, settings)).at(-1)!;
     expect(workings).toHaveLength(6);
     const names = workings.flatMap(({ inputs }) => inputs.map(({ name }) => name));
     expect(names.filter((name) => name === 'Heat pump, put in')).toHaveLength(1);
     expect(names.filter((name) => name === 'Discount rate a year')).toHaveLength(1);
   });
   test('what was bought is among the assumptions, what was worked out is not', () => {
-    const names = listAssumptions(readPromise(whole, settings))
+    const names = listAssumptions(readEstimate(whole, settings))
       .at(-1)!
       .inputs.map(({ name }) => name);
     expect(names).toContain('Heat pump, put in');
@@ -81,8 +81,8 @@ describe('on paper', () => {
   });
 });
 
-test('a promise from before the years were kept with it says nothing of them', () => {
-  const old = larchRisePromise();
+test('a written estimate from before the years were kept with it says nothing of them', () => {
+  const old = larchRiseEstimate();
   expect(renderLeaveBehind(old, settings)).not.toContain(HEADING);
   expect(leaveBehindCsv(old)).not.toContain('paid in all');
 });

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { normalShare } from '../../../src/model/lifetime/normal-share.ts';
+import { normalShare } from '../../../src/model/chance/normal-share.ts';
 import { findCrossings } from '../../../src/model/lifetime/pay-back.ts';
 
 describe('crossings, year by year', () => {

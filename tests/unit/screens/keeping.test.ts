@@ -134,7 +134,7 @@ describe('a household', () => {
       archived: false,
       evidence: [],
       series: [],
-      promises: [],
+      estimates: [],
       checks: [],
       undone: [],
     });

@@ -5,7 +5,7 @@ import Database from 'better-sqlite3';
 import fc from 'fast-check';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { emptyHousehold } from '../../../src/model/shapes/household.ts';
-import type { BillCheck, KeptPromise } from '../../../src/model/shapes/promise.ts';
+import type { BillCheck, WrittenEstimate } from '../../../src/model/shapes/written-estimate.ts';
 import { fromBlob, toBlob } from '../../../src/store/day-blobs.ts';
 import { openSqliteStore, type SqliteStore } from '../../../src/store/sqlite-store.ts';
 import { madeEvidence, madeIntervals, madeSeries } from './made-evidence.ts';
@@ -27,9 +27,9 @@ afterEach(() => {
 });
 
 const household = (id: string, name = id) => emptyHousehold(id, name);
-/** The store keeps a promise as it comes; what is in it matters to others. */
-const promise = (id: string, number: number, householdId = 'h') =>
-  ({ id, number, householdId, note: 'as handed over' }) as unknown as KeptPromise;
+/** The store keeps a written estimate as it comes; what is in it matters to others. */
+const estimate = (id: string, number: number, householdId = 'h') =>
+  ({ id, number, householdId, note: 'as handed over' }) as unknown as WrittenEstimate;
 
 describe('households', () => {
   test.each([
@@ -62,13 +62,13 @@ describe('households', () => {
   test('erasing leaves no row and no byte of it in the file', () => {
     store.createHousehold({ ...household('h', 'Quill Cottage'), notes: 'the key lies under the pot' }, NOW);
     store.addEvidence(madeEvidence('e', 'h'), new Uint8Array([1, 2, 3]), [madeIntervals('e-a', '2025-01-01', 3)]);
-    store.addPromise(promise('p', 1));
-    store.addCheck({ id: 'c', promiseId: 'p' } as BillCheck, 'h');
+    store.addEstimate(estimate('p', 1));
+    store.addCheck({ id: 'c', estimateId: 'p' } as BillCheck, 'h');
     store.eraseHousehold('h');
     expect(store.readHousehold('h')).toBeUndefined();
     store.close();
     const raw = new Database(path);
-    for (const table of ['households', 'evidence', 'raw_files', 'series', 'days', 'promises', 'checks']) {
+    for (const table of ['households', 'evidence', 'raw_files', 'series', 'days', 'estimates', 'checks']) {
       expect([table, raw.prepare(`SELECT count(*) FROM ${table}`).pluck().get()]).toEqual([table, 0]);
     }
     expect(raw.serialize().includes('under the pot')).toBe(false);
@@ -160,29 +160,29 @@ describe('evidence', () => {
   });
 });
 
-describe('promises and checks', () => {
+describe('written estimates and checks', () => {
   beforeEach(() => store.createHousehold(household('h'), NOW));
 
   test('numbers count up and are not given twice, even after erasing', () => {
-    store.addPromise(promise('p', store.nextPromiseNumber()));
-    store.addPromise(promise('q', store.nextPromiseNumber()));
+    store.addEstimate(estimate('p', store.nextEstimateNumber()));
+    store.addEstimate(estimate('q', store.nextEstimateNumber()));
     store.eraseHousehold('h');
-    expect(store.nextPromiseNumber()).toBe(3);
+    expect(store.nextEstimateNumber()).toBe(3);
   });
 
-  test('a promise cannot be changed in the file itself', () => {
-    store.addPromise(promise('p', 1));
+  test('a written estimate cannot be changed in the file itself', () => {
+    store.addEstimate(estimate('p', 1));
     store.close();
     const raw = new Database(path);
-    expect(() => raw.prepare(`UPDATE promises SET document = '{}'`).run()).toThrow('a promise never changes');
+    expect(() => raw.prepare(`UPDATE estimates SET document = '{}'`).run()).toThrow('a written estimate never changes');
     raw.close();
     store = openSqliteStore(path);
-    expect(store.readPromise('p')?.note).toBe('as handed over');
+    expect(store.readEstimate('p')?.note).toBe('as handed over');
   });
 
   test('checks are listed in the order they were made and can be dropped', () => {
-    store.addPromise(promise('p', 1));
-    for (const id of ['c2', 'c1']) store.addCheck({ id, promiseId: 'p' } as BillCheck, 'h');
+    store.addEstimate(estimate('p', 1));
+    for (const id of ['c2', 'c1']) store.addCheck({ id, estimateId: 'p' } as BillCheck, 'h');
     expect(store.listChecks('h').map(({ id }) => id)).toEqual(['c2', 'c1']);
     store.dropCheck('c2');
     expect(store.listChecks('h').map(({ id }) => id)).toEqual(['c1']);

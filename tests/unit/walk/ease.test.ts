@@ -16,16 +16,16 @@ const SETTINGS = {
 
 function pagesOf(sample: string) {
   const path = `sample-bills/${sample}/household.json`;
-  const { promise, series } = reckonHousehold(path, '2026-11-25', { withCheck: false, withDocument: false });
-  const { household, appraisal } = promise;
-  const kept = { number: 3, madeOn: promise.madeOn, id: 'p', note: '', heatPumpPence: 1, lowPence: 1, highPence: 2 };
-  return [[], [kept]].flatMap((promises) =>
+  const { estimate, series } = reckonHousehold(path, '2026-11-25', { withCheck: false, withDocument: false });
+  const { household, appraisal } = estimate;
+  const kept = { number: 3, madeOn: estimate.madeOn, id: 'p', note: '', heatPumpPence: 1, lowPence: 1, highPence: 2 };
+  return [[], [kept]].flatMap((estimates) =>
     shownPages(
       walkPages({
         household,
         appraisal,
         series,
-        promises,
+        estimates,
         settings: { ...SETTINGS, language: 'en-GB', currency: 'GBP' },
         today: '2026-11-25',
         changed: false,

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { PromiseSummary } from '../../../src/desk/contract.ts';
+import type { EstimateSummary } from '../../../src/desk/contract.ts';
 import { reckonLifetime } from '../../../src/model/lifetime/reckon-lifetime.ts';
 import { reference } from '../../../src/reference/index.ts';
 import type { WalkInput } from '../../../src/screens/walk/page.ts';
@@ -8,7 +8,7 @@ import { walkPages } from '../../../src/screens/walk/pages.ts';
 import { typed } from '../appraisal/make-household.ts';
 import { larchRise, larchRiseHousehold, type Variant } from '../leave-behind/larch-rise.ts';
 
-const promise: PromiseSummary = {
+const estimate: EstimateSummary = {
   id: 'p1',
   number: 12,
   madeOn: '2026-11-25T14:30:00.000Z',
@@ -26,7 +26,7 @@ function walk(variant: Variant = {}, more: Partial<WalkInput> = {}) {
     appraisal,
     lifetime: reckonLifetime({ household, appraisal, reference, draws: 100 }),
     series: [],
-    promises: [],
+    estimates: [],
     settings: {
       installerName: 'Hill Heating',
       installerContact: '01234 567 890',
@@ -171,8 +171,8 @@ describe('what the next years may bring', () => {
   });
 });
 
-test('the last page names the promise once it is kept', () => {
-  const next = page(walk({}, { promises: [promise] }), 'next');
+test('the last page names the written estimate once it is kept', () => {
+  const next = page(walk({}, { estimates: [estimate] }), 'next');
   expect(next.sentence).toBe('We have put it in writing: about £1,190 a year, promise 12 of 25 November 2026.');
   expect(next.say).toContain('£1,050 to £1,400');
 });

@@ -4,10 +4,11 @@
  */
 import { describe, expect, test } from 'vitest';
 import { AskCode, CautionCode, FindingCheckCode, FindingCode } from '../../../src/model/shapes/finding.ts';
-import type { BillCheck } from '../../../src/model/shapes/promise.ts';
+import type { BillCheck } from '../../../src/model/shapes/written-estimate.ts';
 import { changeSentence } from '../../../src/words/change.ts';
 import * as check from '../../../src/words/check.ts';
 import * as cost from '../../../src/words/cost.ts';
+import * as estimate from '../../../src/words/estimate.ts';
 import * as findings from '../../../src/words/findings.ts';
 import * as following from '../../../src/words/following.ts';
 import { glossary } from '../../../src/words/glossary.ts';
@@ -15,7 +16,6 @@ import * as heat from '../../../src/words/heat.ts';
 import * as letter from '../../../src/words/letter.ts';
 import * as machine from '../../../src/words/machine.ts';
 import * as prices from '../../../src/words/prices.ts';
-import * as promise from '../../../src/words/promise.ts';
 import { questionSentence } from '../../../src/words/questions.ts';
 import * as sure from '../../../src/words/sure.ts';
 import * as watch from '../../../src/words/watch.ts';
@@ -72,16 +72,16 @@ const bill = {
   verdict: 'above' as const,
   expected: { value: 60_500, low: 54_000, high: 67_000 },
   actualPence: 67_400,
-  promisedPence: 46_200,
+  estimatedPence: 46_200,
 };
 
 const { working } = rise.demand.total;
 const complaint: BillCheck = {
   id: 'c',
-  promiseId: 'p',
+  estimateId: 'p',
   madeOn: '2026-03-10T10:00:00Z',
   input: {
-    promiseId: 'p',
+    estimateId: 'p',
     from: '2025-12-01',
     to: '2026-03-01',
     boughtKWh: 2264,
@@ -111,7 +111,7 @@ const followed = {
   from: '2026-01-01',
   to: '2026-02-01',
   days: 31,
-  promisedKWh: 95,
+  estimatedKWh: 95,
   expectedKWh: 100,
   lowKWh: 70,
   highKWh: 130,
@@ -179,17 +179,17 @@ const pages: Record<string, string[]> = {
     ...watch.callSentences(),
     ...watch.cautionSentences(),
   ],
-  promise: [
-    promise.promiseSentence({
+  estimate: [
+    estimate.writtenEstimateSentence({
       number: 12,
       madeOn: '2026-11-25',
       heatPumpPence: 119_000,
       lowPence: 104_000,
       highPence: 140_000,
     }),
-    promise.promiseMeaning(),
-    promise.noPromiseSentence(),
-    ...promise.limitsSentences(),
+    estimate.estimateMeaning(),
+    estimate.noEstimateSentence(),
+    ...estimate.limitsSentences(),
   ],
   check: [
     check.checkSentence(bill),

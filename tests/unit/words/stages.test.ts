@@ -104,7 +104,7 @@ test.each([
   ['winter-mild', Number.NaN, 'In a mild winter we cannot say what the year costs.'],
 ])('%s by %d pence', (change, pence, said) => expect(changeSentence(change, pence)).toBe(said));
 
-describe('a bill against the promise', () => {
+describe('a bill against the written estimate', () => {
   const expected = { value: 60_500, low: 54_000, high: 67_000 };
   test.each([
     ['inside', 62_000, 'The bill lies inside.'],
@@ -115,10 +115,10 @@ describe('a bill against the promise', () => {
     expect(check.verdictSentence({ verdict, expected, actualPence })).toContain(said);
   });
   test('where it lies first, then the difference, then what is left of it', () => {
-    expect(check.checkSentence({ verdict: 'above', expected, actualPence: 67_400, promisedPence: 46_200 })).toBe(
+    expect(check.checkSentence({ verdict: 'above', expected, actualPence: 67_400, estimatedPence: 46_200 })).toBe(
       'The bill lies above the promised range. It is £210 above the promise. With weather and price put right, the bill is still £69 higher than promised.',
     );
-    expect(check.differenceFromPromise({ actualPence: 5, promisedPence: 6 })).toBe('The bill is as promised.');
+    expect(check.differenceFromEstimate({ actualPence: 5, estimatedPence: 6 })).toBe('The bill is as promised.');
   });
   test.each([
     ['weather', 5_800, 'Colder weather added about £58.'],

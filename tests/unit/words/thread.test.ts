@@ -26,7 +26,7 @@ const electricity: Series = {
   present: 17_328,
   expected: 17_520,
 };
-const promise = {
+const estimate = {
   number: 12,
   madeOn: '2026-11-25T10:00:00Z',
   heatPumpPence: 119_000,
@@ -43,10 +43,10 @@ const results = (input: Parameters<typeof threadLines>[0]) =>
   threadLines(input).map((line) => [line.name, line.result, line.grade]);
 
 describe('the thread', () => {
-  test('a promise and its check stay in the money of their day', () => {
-    const inEuros = { ...promise, id: 'p1', currency: 'EUR' as const };
-    const checks = [{ ...check, promiseId: 'p1' }];
-    const input = { evidence: [], appraisal: null, promises: [inEuros], checks };
+  test('a written estimate and its check stay in the money of their day', () => {
+    const inEuros = { ...estimate, id: 'p1', currency: 'EUR' as const };
+    const checks = [{ ...check, estimateId: 'p1' }];
+    const input = { evidence: [], appraisal: null, estimates: [inEuros], checks };
     expect(
       results(input)
         .slice(-2)
@@ -54,7 +54,7 @@ describe('the thread', () => {
     ).toEqual(['€1,190 a year, number 12 of 25 November 2026', '€670, above what was promised']);
   });
   test('an empty household says what each stage needs', () => {
-    expect(results({ evidence: [], appraisal: null, promises: [], checks: [] })).toEqual([
+    expect(results({ evidence: [], appraisal: null, estimates: [], checks: [] })).toEqual([
       ['Evidence', 'needs a bill or a meter file', 'missing'],
       ['Heat needed', 'nothing to show yet', 'missing'],
       ['The machine', 'nothing to show yet', 'missing'],
@@ -68,7 +68,7 @@ describe('the thread', () => {
     const input = {
       evidence: [{ series: [gas, electricity] }],
       appraisal: larchRise(),
-      promises: [promise],
+      estimates: [estimate],
       checks: [check],
     };
     expect(results(input)).toEqual([
@@ -91,7 +91,7 @@ describe('the thread', () => {
       prices: { ...rise.prices, electricityPencePerKWh: Number.NaN },
       systems: [],
     };
-    const lines = threadLines({ evidence: [], appraisal, promises: [promise], checks: [] });
+    const lines = threadLines({ evidence: [], appraisal, estimates: [estimate], checks: [] });
     expect(lines.filter((line) => line.grade === 'missing').map((line) => line.stage)).toEqual([
       'evidence',
       'heat',

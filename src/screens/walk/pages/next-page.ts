@@ -1,14 +1,14 @@
 import { civilDateOf } from '../../../model/calendar/instant.ts';
 import { findSideBySide } from '../../../model/comparison/beside.ts';
-import { promiseWorking } from '../../../model/explained/promise.ts';
+import { writtenEstimateWorking } from '../../../model/explained/estimate-workings.ts';
 import { longDate, spokenPounds } from '../../../words/numbers.ts';
 import { inMoneyOf, say } from '../../../words/say.ts';
 import { costWorking } from '../../shared/name-working.ts';
 import type { WalkInput, WalkPage } from '../page.ts';
 
-export function nextPage({ household, appraisal, promises, settings, today }: WalkInput): WalkPage {
+export function nextPage({ household, appraisal, estimates, settings, today }: WalkInput): WalkPage {
   const { pump, hasRecord } = findSideBySide(appraisal);
-  const latest = promises.toSorted((a, b) => b.number - a.number)[0];
+  const latest = estimates.toSorted((a, b) => b.number - a.number)[0];
   const questions = appraisal.questions.filter((question) => question.weight !== 'note').length;
   const steps = [
     ...(latest
@@ -49,7 +49,7 @@ export function nextPage({ household, appraisal, promises, settings, today }: Wa
     foot: [household.name, longDate(today), settings.installerName].filter(Boolean).join(' · '),
     picture: { kind: 'steps', steps },
     knobs: [],
-    workings: [latest ? promiseWorking(latest) : costWorking(pump)],
+    workings: [latest ? writtenEstimateWorking(latest) : costWorking(pump)],
     notes: [
       say('Ask what they will do first, and write it into the notes.'),
       say('Keep the promise before you leave.'),

@@ -3,22 +3,22 @@
 import { useState } from 'react';
 import { civilDateOf } from '../../model/calendar/instant.ts';
 import { findSideBySide } from '../../model/comparison/beside.ts';
-import { promiseWorking } from '../../model/explained/promise.ts';
+import { writtenEstimateWorking } from '../../model/explained/estimate-workings.ts';
 import { longDate, spokenPounds } from '../../words/numbers.ts';
 import { inMoneyOf, say } from '../../words/say.ts';
 import { useHousehold } from '../household-context.tsx';
 import { StageHead } from '../shared/stage-head.tsx';
+import { EstimateRow } from './estimate-row.tsx';
 import { KeepForm } from './keep-form.tsx';
-import { PromiseRow } from './promise-row.tsx';
-import './promise.css';
+import './estimate.css';
 
-/** So many of the newest promises stand open; the form for the next one must not lie below years of them. */
+/** So many of the newest written estimates stand open; the form for the next one must not lie below years of them. */
 const IN_SIGHT = 3;
 
-export function PromiseStage() {
+export function EstimateStage() {
   const [olderOpen, setOlderOpen] = useState(false);
-  const { household, promises, appraisal } = useHousehold();
-  const kept = promises.toSorted((a, b) => b.number - a.number);
+  const { household, estimates, appraisal } = useHousehold();
+  const kept = estimates.toSorted((a, b) => b.number - a.number);
   const newest = kept[0];
   const spokenThen = (pence: number) => inMoneyOf(newest ?? {}, () => spokenPounds(pence));
   const { pump } = findSideBySide(appraisal);
@@ -36,7 +36,7 @@ export function PromiseStage() {
         }
         figures={[
           newest
-            ? { text: spokenThen(newest.heatPumpPence), working: promiseWorking(newest) }
+            ? { text: spokenThen(newest.heatPumpPence), working: writtenEstimateWorking(newest) }
             : { text: cost, working: pump.cost.working },
         ]}
       >
@@ -54,9 +54,9 @@ export function PromiseStage() {
           <h3 id="kept-head" className="unseen">
             {say('Kept promises')}
           </h3>
-          <ol className="promises">
+          <ol className="estimates">
             {kept.slice(0, IN_SIGHT).map((summary) => (
-              <PromiseRow key={summary.id} summary={summary} newest={summary === newest} />
+              <EstimateRow key={summary.id} summary={summary} newest={summary === newest} />
             ))}
           </ol>
           {kept.length > IN_SIGHT ? (
@@ -66,11 +66,11 @@ export function PromiseStage() {
                   count: kept.length - IN_SIGHT,
                 })}
               </summary>
-              <ol className="promises">
+              <ol className="estimates">
                 {olderOpen
                   ? kept
                       .slice(IN_SIGHT)
-                      .map((summary) => <PromiseRow key={summary.id} summary={summary} newest={false} />)
+                      .map((summary) => <EstimateRow key={summary.id} summary={summary} newest={false} />)
                   : null}
               </ol>
             </details>

@@ -1,8 +1,8 @@
 import { COMMON_MONTH_DAYS } from '../../../src/model/calendar/civil.ts';
 import type { Figure } from '../../../src/model/shapes/appraisal.ts';
 import { emptyHousehold } from '../../../src/model/shapes/household.ts';
-import type { BillCheckInput, KeptPromise } from '../../../src/model/shapes/promise.ts';
 import type { Reference } from '../../../src/model/shapes/reference.ts';
+import type { BillCheckInput, WrittenEstimate } from '../../../src/model/shapes/written-estimate.ts';
 
 const figure = (value: number, unit: string, low = value, high = value): Figure => ({
   value,
@@ -17,13 +17,13 @@ const sum = (values: readonly number[]) => values.reduce((total, value) => total
 const monthly = (value: (month: number) => number) => Array.from({ length: 12 }, (_, m) => value(m));
 
 /**
- * A promise small enough for a pencil: 5 °C every month and a base of 20 °C, so that no day is ever above the base and
+ * An estimate small enough for a pencil: 5 °C every month and a base of 20 °C, so that no day is ever above the base and
  * each month has 15 degree days a day; space heat 9 kWh a day from October to March at a factor of 3 = 3 units a day,
  * none in summer unless told; 2 units a day for all else; 25 p a unit.
  */
-export function samplePromise(
+export function sampleEstimate(
   change: { price?: (month: number) => number; meanC?: readonly number[] } = {},
-): KeptPromise {
+): WrittenEstimate {
   const price = change.price ?? (() => 25);
   const winter = (m: number) => m < 3 || m > 8;
   const space = monthly((m) => (winter(m) ? 9 * COMMON_MONTH_DAYS[m]! : 0));
@@ -131,10 +131,10 @@ export const spreads: Pick<Reference, 'spread'> = {
   },
 };
 
-/** January 2027: 31 days, 5 units a day promised. */
+/** January 2027: 31 days, 5 units a day estimated. */
 export function sampleBill(change: Partial<BillCheckInput> = {}): BillCheckInput {
   return {
-    promiseId: 'p1',
+    estimateId: 'p1',
     from: '2027-01-01',
     to: '2027-02-01',
     boughtKWh: 155,

@@ -1,4 +1,4 @@
-/** A promise: a frozen snapshot of what was handed over. It is written once and never changed. */
+/** A written estimate: a frozen snapshot of what was handed over. It is written once and never changed. */
 import { z } from 'zod';
 import { Appraisal } from './appraisal.ts';
 import { CivilDate } from './dates.ts';
@@ -8,7 +8,7 @@ import { Household } from './household.ts';
 import { Lifetime } from './lifetime.ts';
 import { Grade, Working } from './working.ts';
 
-export const KeptPromise = z.object({
+export const WrittenEstimate = z.object({
   id: z.string(),
   /** Counts up within one installation, from 1. */
   number: z.int(),
@@ -20,14 +20,14 @@ export const KeptPromise = z.object({
   household: Household,
   evidence: z.array(Series),
   appraisal: Appraisal,
-  /** What the next years may bring, as reckoned on that day; absent in promises from before it was kept with them. */
+  /** What the next years may bring, as reckoned on that day; absent in estimates from before it was kept with them. */
   lifetime: Lifetime.optional(),
 });
-export type KeptPromise = z.infer<typeof KeptPromise>;
+export type WrittenEstimate = z.infer<typeof WrittenEstimate>;
 
 /** A later electricity bill of the heat pump, whole periods; typed or from evidence. */
 export const BillCheckInput = z.object({
-  promiseId: z.string(),
+  estimateId: z.string(),
   from: CivilDate,
   /** Exclusive. */
   to: CivilDate,
@@ -42,16 +42,16 @@ export const BillCheckInput = z.object({
    * yearly service stay out on both sides: the household pays the one anyway, and the other is not on this bill.
    */
   totalPence: z.number().optional(),
-  /** Degree days of those days to the promise's base temperature, if the household's own weather gives them. */
+  /** Degree days of those days to the estimate's base temperature, if the household's own weather gives them. */
   degreeDays: z.number().min(0).optional(),
   readings: z.enum(['actual', 'estimated', 'unknown']),
   // What separates the causes of a difference; each for the same days, absent where nobody knows it.
   /** Series of readings that the fields below were taken from. */
   seriesIds: z.array(z.string()).optional(),
-  /** Standing charge on the bill for these days; it counts on both sides once the promised one is known too. */
+  /** Standing charge on the bill for these days; it counts on both sides once the estimated one is known too. */
   billedStandingPence: z.number().min(0).optional(),
-  /** Standing charge that the household was told of; without it that of the promise's own tariff. */
-  promisedStandingPencePerDay: z.number().min(0).optional(),
+  /** Standing charge that the household was told of; without it that of the written estimate's own tariff. */
+  estimatedStandingPencePerDay: z.number().min(0).optional(),
   /** `boughtKWh` again by readings somebody took, where the bill rests on an estimate. */
   readKWh: z.number().min(0).optional(),
   /** What the sub-meter on the heat pump says, where the bill is that of the whole house. */
@@ -109,7 +109,7 @@ export const NotSeen = z.object({
 });
 export type NotSeen = z.infer<typeof NotSeen>;
 
-/** One month after the promise, kWh. */
+/** One month after the written estimate, kWh. */
 export const FollowedMonth = z.object({
   /** "2026-01". */
   month: z.string(),
@@ -118,7 +118,7 @@ export const FollowedMonth = z.object({
   to: CivilDate,
   days: z.int(),
   /** For these days in a typical year, and in the weather that came with its 10 and 90 % points. */
-  promisedKWh: z.number(),
+  estimatedKWh: z.number(),
   expectedKWh: z.number(),
   lowKWh: z.number(),
   highKWh: z.number(),
@@ -133,30 +133,30 @@ export type FollowedMonth = z.infer<typeof FollowedMonth>;
 
 export const BillCheck = z.object({
   id: z.string(),
-  promiseId: z.string(),
+  estimateId: z.string(),
   madeOn: z.string(),
   input: BillCheckInput,
-  /** An equal share of the promised year's units for as many days: what somebody expects who divides the year. */
-  promisedPence: z.number(),
-  /** What the promise says for exactly those calendar days at its own prices and typical weather; promised + "days". */
+  /** An equal share of the estimated year's units for as many days: what somebody expects who divides the year. */
+  estimatedPence: z.number(),
+  /** What the estimate says for exactly those calendar days at its own prices and typical weather; estimated + "days". */
   seasonPence: z.number().optional(),
-  /** Units for exactly those days: as promised, and as expected in the weather that came (the same where it is unknown). */
-  promisedKWh: z.number().optional(),
+  /** Units for exactly those days: as estimated, and as expected in the weather that came (the same where it is unknown). */
+  estimatedKWh: z.number().optional(),
   expectedKWh: z.number().optional(),
-  /** The promise for exactly those days put right for the actual price and weather, with its 10 and 90 % points. */
+  /** The estimate for exactly those days put right for the actual price and weather, with its 10 and 90 % points. */
   expected: z.object({ value: z.number(), low: z.number(), high: z.number() }),
   /** The bill's units; with its standing charge where `standing` is there. */
   actualPence: z.number(),
-  /** Standing charge of these days inside `promisedPence` and `seasonPence`, and inside `expected` and `actualPence`. */
-  standing: z.object({ promisedPence: z.number(), billedPence: z.number() }).optional(),
+  /** Standing charge of these days inside `estimatedPence` and `seasonPence`, and inside `expected` and `actualPence`. */
+  standing: z.object({ estimatedPence: z.number(), billedPence: z.number() }).optional(),
   verdict: z.enum(['inside', 'above', 'below']),
-  /** Sum to actual − promised, exactly. */
+  /** Sum to actual − estimated, exactly. */
   parts: z.array(BillCheckPart),
   /** Codes of what to read or ask next; `NextStep` in `bill-gap/next-steps.ts` lists them. */
   next: z.array(z.string()),
   /** What readings finer than a day show in the days of the bill, the dearest first; absent without such readings. */
   findings: z.array(CheckFinding).optional(),
-  /** Month by month since the promise, as far as a meter on the machine was read on the day of the check. */
+  /** Month by month since the written estimate, as far as a meter on the machine was read on the day of the check. */
   months: z.array(FollowedMonth).optional(),
   /** Absent in checks from before it was kept, and where all was looked for. */
   notSeen: z.array(NotSeen).optional(),

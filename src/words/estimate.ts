@@ -1,8 +1,8 @@
-/** The promise in words: what was kept, when, and what it means. */
+/** The written estimate in words: what was kept, when, and what it means. */
 import { longDate, spokenPounds } from './numbers.ts';
 import { type Currency, say } from './say.ts';
 
-export interface SpokenPromise {
+export interface SpokenEstimate {
   readonly number: number;
   readonly madeOn: string;
   readonly heatPumpPence: number;
@@ -14,8 +14,8 @@ export interface SpokenPromise {
 }
 
 /** "Promise 12 of 25 November 2026: about £1,190 a year. In 8 years out of 10 it should lie between £1,040 and £1,400." */
-export function promiseSentence(promise: SpokenPromise): string {
-  const { number, madeOn, heatPumpPence, lowPence, highPence } = promise;
+export function writtenEstimateSentence(estimate: SpokenEstimate): string {
+  const { number, madeOn, heatPumpPence, lowPence, highPence } = estimate;
   return say(
     'Promise {number} of {date}: about {amount} a year. In 8 years out of 10 it should lie between {low} and {high}.',
     {
@@ -28,13 +28,13 @@ export function promiseSentence(promise: SpokenPromise): string {
   );
 }
 
-export function promiseMeaning(): string {
+export function estimateMeaning(): string {
   return say(
     'A promise is a copy of these figures with their date. It never changes afterwards, whatever you change here.',
   );
 }
 
-export function noPromiseSentence(): string {
+export function noEstimateSentence(): string {
   return say('Nothing is promised yet. Keep a promise when you hand the figures over.');
 }
 

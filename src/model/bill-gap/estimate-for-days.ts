@@ -1,20 +1,20 @@
-/** The promise cut to the calendar days of a bill. */
+/** The written estimate cut to the calendar days of a bill. */
 
 import { daysInMonth, monthOf, toCivilDate, toDayNumber, yearOf } from '../calendar/civil.ts';
 import type { SystemResult } from '../shapes/appraisal.ts';
 import type { CivilDate } from '../shapes/dates.ts';
-import type { KeptPromise } from '../shapes/promise.ts';
 import type { ClimateRegion } from '../shapes/reference.ts';
+import type { WrittenEstimate } from '../shapes/written-estimate.ts';
 import { type TypicalYear, typicalYear } from '../year/typical-year.ts';
 
-export interface PromisedDays {
+export interface EstimateForDays {
   readonly days: number;
   /** Units for heating the rooms, and for everything else the heat pump does, kWh. */
   readonly spaceKWh: number;
   readonly otherKWh: number;
   /** Units for hot water inside `otherKWh`; what remains of it are pumps, standby and heaters. */
   readonly waterKWh: number;
-  /** Their cost at the promise's own prices, pence. */
+  /** Their cost at the written estimate's own prices, pence. */
   readonly pence: number;
   /** An equal share of the year for as many days, pence. */
   readonly equalSharePence: number;
@@ -27,21 +27,21 @@ export interface PromisedDays {
   readonly spaceShare: number;
 }
 
-/** The heat pump of a promise. */
-export function heatPumpOf(promise: KeptPromise): SystemResult {
-  const found = promise.appraisal.systems.find(({ id }) => id === 'heat-pump');
-  if (!found) throw new RangeError('a promise without a heat pump');
+/** The heat pump of a written estimate. */
+export function heatPumpOf(estimate: WrittenEstimate): SystemResult {
+  const found = estimate.appraisal.systems.find(({ id }) => id === 'heat-pump');
+  if (!found) throw new RangeError('a written estimate without a heat pump');
   return found;
 }
 
 /**
- * Units [kWh] and their cost [pence] that a promise holds for the days from `from` to `to` (exclusive).
- * Each month's units for the rooms go to its days by their degree days in the promise's own typical year, all other
+ * Units [kWh] and their cost [pence] that a written estimate holds for the days from `from` to `to` (exclusive).
+ * Each month's units for the rooms go to its days by their degree days in the estimate's own typical year, all other
  * units in equal shares; the cost follows at the month's mean price. Whole calendar years give the yearly figures back.
  */
-export function promisedDays(promise: KeptPromise, from: CivilDate, to: CivilDate): PromisedDays {
-  const { appraisal } = promise;
-  const pump = heatPumpOf(promise);
+export function estimateForDays(estimate: WrittenEstimate, from: CivilDate, to: CivilDate): EstimateForDays {
+  const { appraisal } = estimate;
+  const pump = heatPumpOf(estimate);
   const { boughtKWh, unitsPence } = pump.monthly;
   const spaceByMonth = appraisal.demand.monthlySpaceKWh.map((heat, m) =>
     Math.min(boughtKWh[m]!, heat / pump.spaceEfficiency),
@@ -54,7 +54,7 @@ export function promisedDays(promise: KeptPromise, from: CivilDate, to: CivilDat
   const first = toDayNumber(from);
   const count = toDayNumber(to) - first;
   const degreeDays = new Float64Array(count);
-  const yearOfDays = typicalDegreeDays(promise);
+  const yearOfDays = typicalDegreeDays(estimate);
   let spaceKWh = 0;
   let otherKWh = 0;
   let waterKWh = 0;
@@ -96,10 +96,10 @@ interface DegreeDays {
   readonly byMonth: readonly number[];
 }
 
-/** Degree days of the typical year to the promise's base temperature, for the length of any calendar year. */
-function typicalDegreeDays({ appraisal, household }: KeptPromise): (year: number) => DegreeDays {
+/** Degree days of the typical year to the written estimate's base temperature, for the length of any calendar year. */
+function typicalDegreeDays({ appraisal, household }: WrittenEstimate): (year: number) => DegreeDays {
   const { climate, demand } = appraisal;
-  // The promise carries its own monthly temperatures, so that a later edition of the tables does not change it.
+  // The estimate carries its own monthly temperatures, so that a later edition of the tables does not change it.
   const region: ClimateRegion = {
     id: climate.regionId,
     name: climate.regionName,

@@ -1,9 +1,9 @@
-/** What the promise's sums rest on: each input once, in the chapter that needs it first, the surest first. */
+/** What the written estimate's sums rest on: each input once, in the chapter that needs it first, the surest first. */
 import type { Lifetime } from '../model/shapes/lifetime.ts';
 import type { Working, WorkingInput } from '../model/shapes/working.ts';
 import { say } from '../words/say.ts';
 import { systemInSentence } from '../words/systems.ts';
-import type { PromiseParts } from './parts.ts';
+import type { EstimateParts } from './parts.ts';
 
 const ORDER = { measured: 0, estimated: 1, assumed: 2 } as const;
 
@@ -20,7 +20,7 @@ export interface AssumptionChapter {
 }
 
 /** The sums behind what the document says: heat, machine, then a year of the heat pump and of what stands beside it. */
-export function listChapters({ promise, appraisal, pump, beside, versus }: PromiseParts): Chapter[] {
+export function listChapters({ estimate, appraisal, pump, beside, versus }: EstimateParts): Chapter[] {
   const { demand, machine } = appraisal;
   const costs = [pump, ...(beside ? [beside] : [])].map(({ cost }) => cost.working);
   return [
@@ -36,12 +36,12 @@ export function listChapters({ promise, appraisal, pump, beside, versus }: Promi
         ]
       : []),
     ...(versus ? [{ title: say('The difference'), workings: [versus.saving.working] }] : []),
-    ...(promise.lifetime
+    ...(estimate.lifetime
       ? [
           {
             title: say('The years to come'),
             note: say('Each further sum rests on the inputs of the first and on those that stand with it.'),
-            workings: yearsWorkings(promise.lifetime, costs),
+            workings: yearsWorkings(estimate.lifetime, costs),
           },
         ]
       : []),
@@ -89,7 +89,7 @@ function collectInputs(working: Working, into: Map<string, WorkingInput>, result
   for (const step of working.steps ?? []) collectInputs(step, into, results);
 }
 
-export function listAssumptions(parts: PromiseParts): AssumptionChapter[] {
+export function listAssumptions(parts: EstimateParts): AssumptionChapter[] {
   const chapters = listChapters(parts);
   const results = new Set<string>();
   for (const { workings } of chapters) for (const working of workings) collectResults(working, results);
@@ -106,7 +106,7 @@ export function listAssumptions(parts: PromiseParts): AssumptionChapter[] {
 }
 
 /** Publications named by any sum, once each, in the order of first mention. */
-export function listSources(parts: PromiseParts): string[] {
+export function listSources(parts: EstimateParts): string[] {
   const { climate, machine, systems } = parts.appraisal;
   const sources = new Set<string>([climate.source, machine.fieldSpread.source]);
   const visit = (working: Working) => {

@@ -4,13 +4,13 @@ import { reckonLifetime } from '../model/lifetime/reckon-lifetime.ts';
 import type { CivilDate } from '../model/shapes/dates.ts';
 import type { Series } from '../model/shapes/evidence.ts';
 import type { Household } from '../model/shapes/household.ts';
-import type { KeptPromise } from '../model/shapes/promise.ts';
+import type { WrittenEstimate } from '../model/shapes/written-estimate.ts';
 import { reference } from '../reference/index.ts';
 import { questionSentence } from '../words/questions.ts';
 import { currency, say } from '../words/say.ts';
 import { DeskError } from './desk-error.ts';
 
-export interface PromiseInput {
+export interface EstimateInput {
   readonly id: string;
   readonly number: number;
   readonly madeOn: string;
@@ -21,7 +21,7 @@ export interface PromiseInput {
 }
 
 /** The comparison of a day, frozen with everything it rests on. Refuses only what the model refuses. */
-export function takeSnapshot({ household, series, asOf, ...rest }: PromiseInput): KeptPromise {
+export function takeSnapshot({ household, series, asOf, ...rest }: EstimateInput): WrittenEstimate {
   const appraisal = appraise({ household, series, reference, asOf });
   const refusal = appraisal.questions.find(({ weight }) => weight === 'refusal');
   if (refusal) {
@@ -45,9 +45,9 @@ export function takeSnapshot({ household, series, asOf, ...rest }: PromiseInput)
 }
 
 /** A typical home may stand in at the table, but nobody is to be promised anything about it. */
-export function makePromise(input: PromiseInput): KeptPromise {
-  const promise = takeSnapshot(input);
-  const { demand, questions } = promise.appraisal;
+export function makeEstimate(input: EstimateInput): WrittenEstimate {
+  const estimate = takeSnapshot(input);
+  const { demand, questions } = estimate.appraisal;
   if (demand.estimates.length === 0 || questions.some(({ code }) => code === 'demand-unknown')) {
     throw new DeskError({
       code: 'nothing-known',
@@ -58,5 +58,5 @@ export function makePromise(input: PromiseInput): KeptPromise {
       ),
     });
   }
-  return promise;
+  return estimate;
 }

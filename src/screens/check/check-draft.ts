@@ -4,7 +4,7 @@ import type { BillPrefill } from '../../desk/contract.ts';
 import { daysBetween, isCivilDay } from '../../model/calendar/civil.ts';
 import type { CivilDate } from '../../model/shapes/dates.ts';
 import type { Series } from '../../model/shapes/evidence.ts';
-import type { BillCheckInput } from '../../model/shapes/promise.ts';
+import type { BillCheckInput } from '../../model/shapes/written-estimate.ts';
 import { say } from '../../words/say.ts';
 import { dayAfter, dayBefore, type KnownBill } from './bills.ts';
 
@@ -17,12 +17,12 @@ const isDate = (text: string): text is CivilDate => {
 export function spanOf({
   from,
   lastDay,
-}: Pick<BillDraft, 'from' | 'lastDay'>): { from: CivilDate; to: CivilDate } | null {
+}: Pick<CheckDraft, 'from' | 'lastDay'>): { from: CivilDate; to: CivilDate } | null {
   return isDate(from) && isDate(lastDay) && lastDay >= from ? { from, to: dayAfter(lastDay) } : null;
 }
 
-export interface BillDraft {
-  readonly promiseId: string;
+export interface CheckDraft {
+  readonly estimateId: string;
   readonly from: string;
   readonly lastDay: string;
   readonly kWh: number | undefined;
@@ -30,13 +30,13 @@ export interface BillDraft {
   readonly otherKWh: number | undefined;
   readonly pencePerKWh: number | undefined;
   readonly totalPounds: number | undefined;
-  /** To the promise's base temperature, where somebody has them and no weather file does. */
+  /** To the written estimate's base temperature, where somebody has them and no weather file does. */
   readonly degreeDays: number | undefined;
   readonly readings: 'actual' | 'estimated' | 'unknown';
 }
 
-export const emptyDraft = (promiseId: string): BillDraft => ({
-  promiseId,
+export const emptyDraft = (estimateId: string): CheckDraft => ({
+  estimateId,
   from: '',
   lastDay: '',
   kWh: undefined,
@@ -49,7 +49,7 @@ export const emptyDraft = (promiseId: string): BillDraft => ({
 });
 
 /** Takes over what a bill of the evidence says; what it does not say is left to be typed. */
-export function draftOfBill(draft: BillDraft, { period, meter }: KnownBill): BillDraft {
+export function draftOfBill(draft: CheckDraft, { period, meter }: KnownBill): CheckDraft {
   const { costPence, kWh } = period;
   return {
     ...draft,
@@ -65,7 +65,7 @@ export function draftOfBill(draft: BillDraft, { period, meter }: KnownBill): Bil
 }
 
 /** Takes over what kept readings and the tariff say; what they do not say stays as it was typed. */
-export function draftOfReadings(draft: BillDraft, found: BillPrefill): BillDraft {
+export function draftOfReadings(draft: CheckDraft, found: BillPrefill): CheckDraft {
   return {
     ...draft,
     from: found.from,
@@ -91,7 +91,7 @@ export function findOwnWeather(series: readonly Series[], from: CivilDate, to: C
   );
 }
 
-export function finishDraft(draft: BillDraft): DraftResult {
+export function finishDraft(draft: CheckDraft): DraftResult {
   const { from, lastDay, kWh, meter, otherKWh, pencePerKWh, totalPounds } = draft;
   if (!isDate(from) || !isDate(lastDay)) return wanting(say('Type the first and the last day of the bill.'));
   const to = dayAfter(lastDay);
@@ -110,7 +110,7 @@ export function finishDraft(draft: BillDraft): DraftResult {
     kind: 'whole',
     days,
     input: {
-      promiseId: draft.promiseId,
+      estimateId: draft.estimateId,
       from,
       to,
       boughtKWh: kWh - other,

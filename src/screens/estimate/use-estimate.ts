@@ -1,25 +1,25 @@
 import { useEffect, useState } from 'react';
-import type { KeptPromise } from '../../model/shapes/promise.ts';
+import type { WrittenEstimate } from '../../model/shapes/written-estimate.ts';
 import { call } from '../desk.ts';
 import { describeFailure } from '../state/describe-failure.ts';
 
-/** A promise never changes, so one reading serves for as long as the window is open. */
-const kept = new Map<string, KeptPromise>();
+/** A written estimate never changes, so one reading serves for as long as the window is open. */
+const kept = new Map<string, WrittenEstimate>();
 
-export type ReadPromise =
+export type ReadEstimate =
   | { readonly kind: 'reading' }
-  | { readonly kind: 'read'; readonly promise: KeptPromise }
+  | { readonly kind: 'read'; readonly estimate: WrittenEstimate }
   | { readonly kind: 'failed'; readonly sentence: string };
 
-export function usePromise(id: string | null): ReadPromise {
+export function useEstimate(id: string | null): ReadEstimate {
   const [failure, setFailure] = useState<{ id: string; sentence: string } | null>(null);
   const [, setArrived] = useState(0);
   useEffect(() => {
     if (id === null || kept.has(id)) return;
     let gone = false;
-    call('promise.read', { promiseId: id }).then(
-      (promise) => {
-        kept.set(id, promise);
+    call('estimate.read', { estimateId: id }).then(
+      (estimate) => {
+        kept.set(id, estimate);
         if (!gone) setArrived((count) => count + 1);
       },
       (reason) => gone || setFailure({ id, sentence: describeFailure(reason) }),
@@ -28,7 +28,7 @@ export function usePromise(id: string | null): ReadPromise {
       gone = true;
     };
   }, [id]);
-  const promise = id === null ? undefined : kept.get(id);
-  if (promise) return { kind: 'read', promise };
+  const estimate = id === null ? undefined : kept.get(id);
+  if (estimate) return { kind: 'read', estimate };
   return failure && failure.id === id ? { kind: 'failed', sentence: failure.sentence } : { kind: 'reading' };
 }

@@ -1,12 +1,12 @@
-/** What is different now from what a promise was made with, in one line. */
+/** What is different now from what a written estimate was made with, in one line. */
 
 import { findSideBySide } from '../../model/comparison/beside.ts';
 import { electricityPriceWorking, fuelPriceWorking } from '../../model/explained/prices.ts';
 import { rangedWorking } from '../../model/explained/ranged.ts';
 import type { Appraisal } from '../../model/shapes/appraisal.ts';
 import type { Series } from '../../model/shapes/evidence.ts';
-import type { KeptPromise } from '../../model/shapes/promise.ts';
 import type { Working } from '../../model/shapes/working.ts';
+import type { WrittenEstimate } from '../../model/shapes/written-estimate.ts';
 import { factor, listed, pence, spokenCount, spokenPounds } from '../../words/numbers.ts';
 import { inMoneyOf, say } from '../../words/say.ts';
 
@@ -16,26 +16,26 @@ interface Now {
 }
 
 /** Each thing that differs where it would be seen, as it was and as it is. */
-export function listChanges(promise: KeptPromise, now: Now): string[] {
-  const was = promise.appraisal;
+export function listChanges(estimate: WrittenEstimate, now: Now): string[] {
+  const was = estimate.appraisal;
   const is = now.appraisal;
   const changes: string[] = [];
   const compare = (name: string, before: string, after: string) => {
     if (before !== after) changes.push(say('{name} {before} then, {after} now', { name, before, after }));
   };
-  const priceThen = (price: number) => inMoneyOf(promise, () => pence(price));
+  const priceThen = (price: number) => inMoneyOf(estimate, () => pence(price));
   compare(say('electricity'), priceThen(was.prices.electricityPencePerKWh), pence(is.prices.electricityPencePerKWh));
   compare(say('gas'), priceThen(was.prices.gasPencePerKWh), pence(is.prices.gasPencePerKWh));
   compare(say('heat'), `${spokenCount(was.demand.total.value)} kWh`, `${spokenCount(is.demand.total.value)} kWh`);
   compare(say('factor'), factor(was.machine.whole.value), factor(is.machine.whole.value));
-  compare(say('records'), String(promise.evidence.length), String(now.series.length));
+  compare(say('records'), String(estimate.evidence.length), String(now.series.length));
   compare(say('model'), was.modelVersion, is.modelVersion);
   return changes;
 }
 
-export function sayChanges(promise: KeptPromise, now: Now): string {
-  const changes = listChanges(promise, now);
-  const before = inMoneyOf(promise, () => spokenPounds(findSideBySide(promise.appraisal).pump.cost.value));
+export function sayChanges(estimate: WrittenEstimate, now: Now): string {
+  const changes = listChanges(estimate, now);
+  const before = inMoneyOf(estimate, () => spokenPounds(findSideBySide(estimate.appraisal).pump.cost.value));
   const after = spokenPounds(findSideBySide(now.appraisal).pump.cost.value);
   if (changes.length === 0) {
     return before === after

@@ -1,9 +1,10 @@
-/** What a promise, a bill check and the months since come to, told from what was kept. */
-import type { BillCheck, FollowedMonth } from '../shapes/promise.ts';
-import type { Working, WorkingInput } from '../shapes/working.ts';
+/** What a written estimate, a bill check and the months since come to, told from what was kept. */
 
-/** The cost of a year [p] as it was promised, with its range. */
-export function promiseWorking(kept: {
+import type { Working, WorkingInput } from '../shapes/working.ts';
+import type { BillCheck, FollowedMonth } from '../shapes/written-estimate.ts';
+
+/** The cost of a year [p] as it was estimated, with its range. */
+export function writtenEstimateWorking(kept: {
   readonly number: number;
   readonly madeOn: string;
   readonly heatPumpPence: number;
@@ -20,11 +21,11 @@ export function promiseWorking(kept: {
   };
 }
 
-/** A bill against its promise [p]; `promisedPence` is that of exactly these days, `leftPence` what stays put right. */
+/** A bill against its estimate [p]; `estimatedPence` is that of exactly these days, `leftPence` what stays put right. */
 export function billWorking(
-  check: Pick<BillCheck, 'actualPence' | 'expected' | 'promisedPence' | 'parts' | 'input' | 'standing'>,
+  check: Pick<BillCheck, 'actualPence' | 'expected' | 'estimatedPence' | 'parts' | 'input' | 'standing'>,
   of: {
-    readonly promisedPence: number;
+    readonly estimatedPence: number;
     readonly leftPence: number;
     readonly partName: (part: BillCheck['parts'][number]) => string;
   },
@@ -43,8 +44,8 @@ export function billWorking(
     formula: 'what the bill charges for these units − what the promise says for exactly these days',
     inputs: [
       line('The bill', actualPence, input.readings === 'actual' ? 'measured' : 'estimated', `bill of ${days}`),
-      line('The promise for these days', of.promisedPence, 'estimated', 'months of the promised year, by their days'),
-      line('An even slice of the year', check.promisedPence, 'estimated', 'promised year × days / 365'),
+      line('The promise for these days', of.estimatedPence, 'estimated', 'months of the promised year, by their days'),
+      line('An even slice of the year', check.estimatedPence, 'estimated', 'promised year × days / 365'),
       line(
         'Put right for price and weather',
         expected.value,
@@ -70,12 +71,12 @@ export function billWorking(
         ? [line('Standing charge in it', check.standing.billedPence, 'measured', `bill of ${days}`)]
         : []),
     ],
-    result: { value: actualPence - of.promisedPence, unit: 'p' },
+    result: { value: actualPence - of.estimatedPence, unit: 'p' },
     steps: check.parts.map(({ working }) => working),
   };
 }
 
-/** Month by month since the promise [kWh]: promised, expected in the weather that came, range, meter; and the gap. */
+/** Month by month since the estimate [kWh]: estimated, expected in the weather that came, range, meter; and the gap. */
 export function followingWorking(months: readonly FollowedMonth[], pencePerKWh: number): Working {
   const gapKWh = months.at(-1)?.gapSoFarKWh ?? 0;
   const sum = (of: (month: FollowedMonth) => number | null) =>
@@ -94,7 +95,7 @@ export function followingWorking(months: readonly FollowedMonth[], pencePerKWh: 
           origin,
         });
         return [
-          line('promised', one.promisedKWh, 'estimated', 'the promise, by its days'),
+          line('promised', one.estimatedKWh, 'estimated', 'the promise, by its days'),
           line('expected', one.expectedKWh, 'estimated', weather),
           line('low', one.lowKWh, 'estimated', '10 % point'),
           line('high', one.highKWh, 'estimated', '90 % point'),

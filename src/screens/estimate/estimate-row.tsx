@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import { Said } from '../../charts/said.tsx';
-import type { PromiseSummary } from '../../desk/contract.ts';
+import type { EstimateSummary } from '../../desk/contract.ts';
 import { civilDateOf } from '../../model/calendar/instant.ts';
 import { rangedWorking } from '../../model/explained/ranged.ts';
 import { longDate, poundsRange, spokenPounds } from '../../words/numbers.ts';
@@ -10,7 +10,7 @@ import { useHousehold } from '../household-context.tsx';
 import { HowWeKnow } from '../shared/how-we-know.tsx';
 import { describeFailure } from '../state/describe-failure.ts';
 import { sayChanges, sinceWorkings } from './since-made.ts';
-import { usePromise } from './use-promise.ts';
+import { useEstimate } from './use-estimate.ts';
 
 type Format = 'pdf' | 'html' | 'csv';
 const FORMATS: readonly (readonly [Format, string])[] = [
@@ -19,11 +19,11 @@ const FORMATS: readonly (readonly [Format, string])[] = [
   ['csv', phrase('figures as CSV')],
 ];
 
-/** One kept promise: what it says, what has moved since, and its papers. */
-export function PromiseRow(props: { readonly summary: PromiseSummary; readonly newest: boolean }) {
+/** One kept written estimate: what it says, what has moved since, and its papers. */
+export function EstimateRow(props: { readonly summary: EstimateSummary; readonly newest: boolean }) {
   const { summary, newest } = props;
   const { household, appraisal, series, tell, openWorking } = useHousehold();
-  const read = usePromise(summary.id);
+  const read = useEstimate(summary.id);
   const [busy, setBusy] = useState<Format | null>(null);
   const [failure, setFailure] = useState<string | null>(null);
 
@@ -31,7 +31,7 @@ export function PromiseRow(props: { readonly summary: PromiseSummary; readonly n
     setBusy(format);
     setFailure(null);
     try {
-      const file = await call('promise.print', { promiseId: summary.id, format });
+      const file = await call('estimate.print', { estimateId: summary.id, format });
       if (await saveFile(file)) tell(say('{fileName} is saved.', { fileName: file.fileName }));
     } catch (reason) {
       setFailure(describeFailure(reason));
@@ -42,10 +42,10 @@ export function PromiseRow(props: { readonly summary: PromiseSummary; readonly n
 
   const range = inMoneyOf(summary, () => poundsRange(summary.lowPence, summary.highPence));
   const amount = inMoneyOf(summary, () => spokenPounds(summary.heatPumpPence));
-  const pump = read.kind === 'read' ? read.promise.appraisal.systems.find(({ id }) => id === 'heat-pump') : undefined;
+  const pump = read.kind === 'read' ? read.estimate.appraisal.systems.find(({ id }) => id === 'heat-pump') : undefined;
   return (
-    <li className="promise">
-      <div className="promise-head">
+    <li className="estimate">
+      <div className="estimate-head">
         <h4>
           {say('Promise {number} · {date}', {
             number: String(summary.number),
@@ -72,16 +72,16 @@ export function PromiseRow(props: { readonly summary: PromiseSummary; readonly n
           />
         </p>
       </div>
-      {summary.note ? <p className="promise-note">{summary.note}</p> : null}
+      {summary.note ? <p className="estimate-note">{summary.note}</p> : null}
       <p className="quiet small">
         {read.kind === 'read'
-          ? sayChanges(read.promise, { appraisal, series })
+          ? sayChanges(read.estimate, { appraisal, series })
           : read.kind === 'failed'
             ? read.sentence
             : say('Reading the promise …')}{' '}
         {read.kind === 'read' ? (
           <HowWeKnow
-            find={() => sinceWorkings(read.promise.appraisal, appraisal)}
+            find={() => sinceWorkings(read.estimate.appraisal, appraisal)}
             about={say('Promise {number}', { number: String(summary.number) })}
             plain
           />

@@ -1,8 +1,14 @@
 import { describe, expect, test } from 'vitest';
 import type { Series } from '../../../src/model/shapes/evidence.ts';
 import { emptyHousehold } from '../../../src/model/shapes/household.ts';
-import { draftOfBill, emptyDraft, findOwnWeather, finishDraft, spanOf } from '../../../src/screens/check/bill-draft.ts';
 import { daysOf, hasHole, listBills, listMeters, listSpans, usualOtherKWh } from '../../../src/screens/check/bills.ts';
+import {
+  draftOfBill,
+  emptyDraft,
+  findOwnWeather,
+  finishDraft,
+  spanOf,
+} from '../../../src/screens/check/check-draft.ts';
 import { unknownSentences } from '../../../src/words/check.ts';
 
 const series = (part: Partial<Series>): Series => ({
@@ -42,7 +48,7 @@ describe('a bill as it is typed', () => {
     if (result.kind !== 'whole') throw new Error(result.sentence);
     expect(result.days).toBe(123);
     expect(result.input).toEqual({
-      promiseId: 'p1',
+      estimateId: 'p1',
       from: '2026-10-01',
       to: '2027-02-01',
       boughtKWh: 2100,
@@ -95,9 +101,9 @@ describe('a bill as it is typed', () => {
   });
 });
 
-describe('what of the evidence can be held against a promise', () => {
+describe('what of the evidence can be held against a written estimate', () => {
   const periods = [bill('2026-09-01', '2026-10-01', 100), bill('2026-10-01', '2026-11-01', 200)];
-  test('electricity bought after the promise, the newest first', () => {
+  test('electricity bought after the written estimate, the newest first', () => {
     const found = listBills(
       [
         series({ periods }),
@@ -171,10 +177,10 @@ describe('what of the evidence can be held against a promise', () => {
         ['2026-11-01', '2027-01-01'],
       ],
     ],
-    ['no whole month since the promise', year('2026-12-20', 27), '2026-03-01', []],
-    ['promised after them', year('2026-01-10', 371), '2027-01-05', []],
-  ] as [string, Series, string, string[][]][])('whole months of readings: %s', (_, meter, promisedOn, expected) => {
-    expect(listSpans([meter], promisedOn).map(({ from, to }) => [from, to])).toEqual(expected);
+    ['no whole month since the written estimate', year('2026-12-20', 27), '2026-03-01', []],
+    ['estimated after them', year('2026-01-10', 371), '2027-01-05', []],
+  ] as [string, Series, string, string[][]][])('whole months of readings: %s', (_, meter, estimatedOn, expected) => {
+    expect(listSpans([meter], estimatedOn).map(({ from, to }) => [from, to])).toEqual(expected);
   });
 
   test('weather serves where it covers all the days', () => {

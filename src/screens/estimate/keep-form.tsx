@@ -27,13 +27,13 @@ export function KeepForm() {
     setKeeping(true);
     setFailure(null);
     try {
-      // What is still on its way to the store belongs into the promise.
+      // What is still on its way to the store belongs into the written estimate.
       await reload();
       if (!isAllKept()) throw new Error(say('The last change is not kept yet, so it would be missing. Keep it first.'));
-      const promise = await call('promise.keep', { householdId: household.id, note: note.trim() });
+      const estimate = await call('estimate.keep', { householdId: household.id, note: note.trim() });
       setNote('');
       await reload();
-      tell(say('Promise {number} is kept.', { number: String(promise.number) }));
+      tell(say('Promise {number} is kept.', { number: String(estimate.number) }));
     } catch (reason) {
       setFailure(describeFailure(reason));
     } finally {
