@@ -20,7 +20,8 @@ const FileReadings = z.object({
 
 export const HouseholdFile = z.object({
   format: z.literal('plainwarmth.household-file'),
-  version: z.literal(1),
+  /** 1 was before a promise was called a written estimate; `old-names.ts` reads it. */
+  version: z.literal(2),
   household: Household,
   evidence: z.array(
     z.object({
@@ -67,7 +68,7 @@ export function gatherHousehold(store: Store, household: Household): WholeHouseh
 export function writeHouseholdFile(whole: WholeHousehold): HouseholdFile {
   return {
     format: 'plainwarmth.household-file',
-    version: 1,
+    version: 2,
     household: whole.household,
     evidence: whole.evidence.map(({ import: evidence, rawFile, intervals }) => ({
       import: evidence,

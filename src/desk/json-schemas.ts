@@ -16,5 +16,5 @@ export const schemaPath = (name: string): string =>
 
 export function schemaText(name: string, schema: z.ZodType): string {
   const { $schema, ...body } = z.toJSONSchema(schema, { io: 'input', reused: 'ref' });
-  return `${JSON.stringify({ $schema, title: `plainwarmth.${name}, version 1`, ...body }, null, 2)}\n`;
+  return `${JSON.stringify({ $schema, title: `plainwarmth.${name}, version ${name === 'household-file' ? 2 : 1}`, ...body }, null, 2)}\n`;
 }

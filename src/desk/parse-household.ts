@@ -5,6 +5,7 @@ import { DeskError, type DeskRefusal } from './desk-error.ts';
 import { hashOf } from './hash.ts';
 import { HouseholdFile, readHouseholdFile, type WholeHousehold } from './household-file.ts';
 import { HouseholdInput, toHousehold } from './household-input.ts';
+import { toNamesOfToday } from './old-names.ts';
 import { explainIssues } from './refusal.ts';
 import { isSamePart } from './same-part.ts';
 
@@ -55,14 +56,17 @@ export function parseWith<S extends z.ZodType>(schema: S, value: unknown, fileNa
 const fieldOf = (value: unknown, name: string): unknown =>
   value !== null && typeof value === 'object' ? (value as Record<string, unknown>)[name] : undefined;
 
+const isExported = (value: unknown) => fieldOf(value, 'format') === 'plainwarmth.household-file';
+
 function refuseNewer(value: unknown, fileName: string): void {
   const version = fieldOf(value, 'version');
-  if (typeof version !== 'number' || version <= 1) return;
+  const newest = isExported(value) ? 2 : 1;
+  if (typeof version !== 'number' || version <= newest) return;
   throw new DeskError({
     code: 'file-newer',
     message: say(
-      '{fileName} was written by a newer Plainwarmth: version {version} of the file, and this one reads version 1.',
-      { fileName, version: String(version) },
+      '{fileName} was written by a newer Plainwarmth: version {version} of the file, and this one reads version {newest}.',
+      { fileName, version: String(version), newest: String(newest) },
     ),
     where: `${fileName}, version`,
     remedy: say('Bring this Plainwarmth up to date, or export the file again from the older one.'),
@@ -70,16 +74,16 @@ function refuseNewer(value: unknown, fileName: string): void {
 }
 
 export function parseHouseholdInput(bytes: Uint8Array, fileName: string): HouseholdInput {
-  const value = parseJson(bytes, fileName);
+  const value = toNamesOfToday(parseJson(bytes, fileName));
   refuseNewer(value, fileName);
   return parseWith(HouseholdInput, value, fileName);
 }
 
 /** A household file of either kind; the raw files that a written one names are not read here. */
 export function parseWholeHousehold(bytes: Uint8Array, fileName: string, newId: () => string): WholeHousehold {
-  const value = parseJson(bytes, fileName);
+  const value = toNamesOfToday(parseJson(bytes, fileName));
   refuseNewer(value, fileName);
-  if (fieldOf(value, 'format') !== 'plainwarmth.household-file') {
+  if (!isExported(value)) {
     const household = toHousehold(parseWith(HouseholdInput, value, fileName), newId());
     return { household, evidence: [], estimates: [], checks: [] };
   }

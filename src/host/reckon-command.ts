@@ -28,7 +28,7 @@ export interface Terminal {
 export function reckonJson({ whole, estimate, check }: Reckoned) {
   return {
     format: 'plainwarmth.reckoning',
-    version: 1,
+    version: 2,
     household: estimate.household,
     evidence: whole.evidence.map(({ import: { fileName, shape, sha256, series, remarks } }) => ({
       fileName,

@@ -99,4 +99,25 @@ export const MIGRATIONS: readonly Migration[] = [
         ON evidence (household_id, sha256, coalesce(json_extract(document, '$.part'), '')) WHERE undone = 0;
     `,
   },
+  {
+    version: 3,
+    what: 'what was called a promise is called a written estimate; its figures stay as they were',
+    sql: `
+      DROP TRIGGER promises_never_change;
+      DROP INDEX promises_of_household;
+      ALTER TABLE promises RENAME TO estimates;
+      ALTER TABLE checks RENAME COLUMN promise_id TO estimate_id;
+      CREATE INDEX estimates_of_household ON estimates (household_id, number);
+      CREATE TRIGGER estimates_never_change BEFORE UPDATE ON estimates
+      BEGIN SELECT RAISE (ABORT, 'a written estimate never changes'); END;
+
+      UPDATE settings SET name = 'last estimate number' WHERE name = 'last promise number';
+      -- Only a key is followed by a colon right after its quotation mark: in a text that mark would be escaped.
+      UPDATE checks SET document = replace(replace(replace(replace(document,
+        '"promiseId":', '"estimateId":'),
+        '"promisedPence":', '"estimatedPence":'),
+        '"promisedKWh":', '"estimatedKWh":'),
+        '"promisedStandingPencePerDay":', '"estimatedStandingPencePerDay":');
+    `,
+  },
 ];

@@ -112,8 +112,8 @@ export const DESK: Catalogue = {
   '{fileName} is not a whole JSON file: {message}.': '{fileName} ist keine vollständige JSON-Datei: {message}.',
   'It may have been cut off on the way. Export it again, or correct it at the place named.':
     'Vielleicht wurde sie unterwegs abgeschnitten. Exportieren Sie sie neu, oder berichtigen Sie die genannte Stelle.',
-  '{fileName} was written by a newer Plainwarmth: version {version} of the file, and this one reads version 1.':
-    '{fileName} stammt von einem neueren Plainwarmth: Version {version} der Datei, dieses liest Version 1.',
+  '{fileName} was written by a newer Plainwarmth: version {version} of the file, and this one reads version {newest}.':
+    '{fileName} stammt von einem neueren Plainwarmth: Version {version} der Datei, dieses liest Version {newest}.',
   'Bring this Plainwarmth up to date, or export the file again from the older one.':
     'Bringen Sie dieses Plainwarmth auf den neuesten Stand, oder exportieren Sie die Datei aus dem älteren.',
   'The parts of {fileName} do not fit together: something in “{part}” stands twice or belongs to a part that is not in the file.':

@@ -94,7 +94,7 @@ describe('a household file', () => {
     const path = write(HOUSEHOLD);
     const first = await run(path, '--json');
     const reckoning = JSON.parse(first.out);
-    expect(reckoning).toMatchObject({ format: 'plainwarmth.reckoning', version: 1, check: null });
+    expect(reckoning).toMatchObject({ format: 'plainwarmth.reckoning', version: 2, check: null });
     expect(Appraisal.safeParse(reckoning.appraisal).error?.issues).toBeUndefined();
     expect((await run(path, '--json')).out).toBe(first.out);
     const [pump] = reckoning.appraisal.systems;

@@ -63,7 +63,7 @@ describe('a household file', () => {
   const CASES: readonly { name: string; change: (text: string) => string; refusal: object }[] = [
     {
       name: 'of a newer version',
-      change: (text) => text.replace('"version":1', '"version":2'),
+      change: (text) => text.replace('"version":2', '"version":3'),
       refusal: { code: 'file-newer', where: 'household.json, version' },
     },
     { name: 'cut off', change: (text) => text.slice(0, 900), refusal: { code: 'not-json', where: 'household.json' } },

@@ -48,6 +48,7 @@ const NO_TEXT = new Set([
   'as the system',
   'no day',
   'plainwarmth token',
+  'plainwarmth.{}, version {}',
   // A date to be parsed.
   '{} {} {} UTC',
   'heat',

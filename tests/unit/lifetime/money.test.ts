@@ -1,5 +1,4 @@
 import { describe, expect, test } from 'vitest';
-import { normalShare } from '../../../src/model/chance/normal-share.ts';
 import { findCrossings } from '../../../src/model/lifetime/pay-back.ts';
 
 describe('crossings, year by year', () => {
@@ -20,10 +19,3 @@ describe('crossings, year by year', () => {
     expect(found.fallsBehind).toEqual(fallsBehind);
   });
 });
-
-test.each([
-  [0, 0.5],
-  [1.2815515655, 0.9], // 90 % point of the standard normal distribution, any table of it
-  [-1.644853627, 0.05],
-  [1.9599639845, 0.975],
-])('below %d lies a share of %d', (z, share) => expect(normalShare(z)).toBeCloseTo(share, 6));

@@ -2,10 +2,13 @@ import { spawnSync } from 'node:child_process';
 import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { gunzipSync } from 'node:zlib';
 import Database from 'better-sqlite3';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { emptyHousehold } from '../../../src/model/shapes/household.ts';
+import { BillCheck } from '../../../src/model/shapes/written-estimate.ts';
 import { MIGRATIONS, type Migration } from '../../../src/store/migrations.ts';
+import { openDatabase } from '../../../src/store/open-database.ts';
 import { openSqliteStore } from '../../../src/store/sqlite-store.ts';
 import { StoreFault } from '../../../src/store/store-fault.ts';
 
@@ -94,6 +97,8 @@ test('what was kept before a process was killed is there afterwards', () => {
   store.close();
 });
 
+const PUT_HOUSEHOLD = `INSERT INTO households (id, document, searched, revision, changed_on) VALUES ('h', ?, '', 1, ?)`;
+
 describe('the schema goes forward from every earlier version', () => {
   // Steps that do not exist yet stand for later ones, so that the way of migrating is tried before it is needed.
   const newest = MIGRATIONS.at(-1)!.version;
@@ -108,12 +113,13 @@ describe('the schema goes forward from every earlier version', () => {
   const all = [...MIGRATIONS, ...later];
 
   test.each(all.slice(0, -1).map(({ version }) => version))('from version %i', (version) => {
-    const old = openSqliteStore(
+    const { database } = openDatabase(
       path,
       all.filter((step) => step.version <= version),
     );
-    old.createHousehold(emptyHousehold('h', 'Kept'), NOW);
-    old.close();
+    const document = JSON.stringify(emptyHousehold('h', 'Kept'));
+    database.prepare(PUT_HOUSEHOLD).run(document, NOW);
+    database.close();
     const store = openSqliteStore(path, all);
     expect(store.readHousehold('h')?.household.name).toBe('Kept');
     store.close();
@@ -139,6 +145,78 @@ describe('the schema goes forward from every earlier version', () => {
     const before = readFileSync(path);
     expect(faultOf(() => openSqliteStore(path))).toEqual({ code: 'newer', path, found: newest + 2, expected: newest });
     expect(readFileSync(path)).toEqual(before);
+  });
+});
+
+describe('what was kept as a promise is a written estimate, with every figure as it was', () => {
+  /** The documents as they lie in a file of an earlier version. */
+  function readOld(file: string) {
+    const raw = new Database(file, { readonly: true });
+    const read = (table: string) =>
+      raw
+        .prepare<[], string>(`SELECT document FROM ${table}`)
+        .pluck()
+        .all()
+        .map((text) => JSON.parse(text));
+    const found = { promises: read('promises'), checks: read('checks') };
+    raw.close();
+    return found;
+  }
+
+  test('in a database that the program of version 2 left behind', () => {
+    writeFileSync(path, gunzipSync(readFileSync(new URL('database-version-2.sqlite.gz', import.meta.url))));
+    const { promises, checks } = readOld(path);
+    const store = openSqliteStore(path);
+    const { household } = store.listHouseholds({ archived: false })[0]!;
+    const [estimate] = store.listEstimates(household.id);
+    expect(estimate).toEqual(promises[0]);
+    expect(store.readEstimate(estimate!.id)).toEqual(estimate);
+    expect(store.nextEstimateNumber()).toBe(2);
+    const [check] = store.listChecks(household.id);
+    expect(BillCheck.parse(check)).toEqual(check);
+    const [old] = checks;
+    expect(check).toMatchObject({
+      estimateId: old.promiseId,
+      estimatedPence: old.promisedPence,
+      estimatedKWh: old.promisedKWh,
+      standing: { estimatedPence: old.standing.promisedPence },
+      input: { estimateId: old.promiseId, estimatedStandingPencePerDay: 54.5 },
+    });
+    expect(check!.months!.map(({ estimatedKWh }) => estimatedKWh)).toEqual(
+      old.months.map(({ promisedKWh }: { promisedKWh: number }) => promisedKWh),
+    );
+    expect([check!.parts, check!.expected, check!.actualPence]).toEqual([old.parts, old.expected, old.actualPence]);
+    store.close();
+    expect(readOld(store.opening.backup!)).toEqual({ promises, checks });
+  });
+
+  test.each([1, 2])('from version %i, where a text names a key', (version) => {
+    const note = 'he said "promiseId": 7, "promisedPence":8';
+    const { database } = openDatabase(
+      path,
+      MIGRATIONS.filter((step) => step.version <= version),
+    );
+    database.prepare(PUT_HOUSEHOLD).run(JSON.stringify(emptyHousehold('h', 'Kept')), NOW);
+    database.prepare(`INSERT INTO promises VALUES ('p', 'h', 4, ?)`).run(JSON.stringify({ id: 'p', number: 4, note }));
+    database
+      .prepare(`INSERT INTO checks VALUES ('c', 1, 'h', 'p', ?)`)
+      .run(JSON.stringify({ id: 'c', promiseId: 'p', input: { promiseId: 'p', readings: note }, promisedPence: 0.1 }));
+    database.prepare(`INSERT INTO settings VALUES ('last promise number', '6')`).run();
+    database.close();
+    const store = openSqliteStore(path);
+    expect(store.readEstimate('p')).toEqual({ id: 'p', number: 4, note });
+    expect(store.readCheck('c')).toEqual({
+      id: 'c',
+      estimateId: 'p',
+      input: { estimateId: 'p', readings: note },
+      estimatedPence: 0.1,
+    });
+    expect(store.nextEstimateNumber()).toBe(7);
+    store.close();
+    const raw = new Database(path);
+    expect(() => raw.prepare(`UPDATE estimates SET number = 5`).run()).toThrow('a written estimate never changes');
+    expect(() => raw.prepare(`DELETE FROM estimates`).run()).toThrow('FOREIGN KEY');
+    raw.close();
   });
 });
 
