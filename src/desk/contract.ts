@@ -4,11 +4,12 @@
  */
 import { z } from 'zod';
 import { IntakeChoices, IntakePreview } from '../intake/intake.ts';
+import { BillCheck, BillCheckInput } from '../model/shapes/bill-check.ts';
 import { CivilDate } from '../model/shapes/dates.ts';
 import { Carrier, Evidence, EvidencePeriod, Remark, Series, SeriesRole } from '../model/shapes/evidence.ts';
 import { Household } from '../model/shapes/household.ts';
 import { Tariff } from '../model/shapes/tariff.ts';
-import { BillCheck, BillCheckInput, WrittenEstimate } from '../model/shapes/written-estimate.ts';
+import { WrittenEstimate } from '../model/shapes/written-estimate.ts';
 import { CURRENCIES, LANGUAGES, language, say } from '../words/say.ts';
 import { DeskError, type DeskRefusal } from './desk-error.ts';
 

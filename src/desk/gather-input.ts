@@ -1,7 +1,7 @@
 /** A written household file with the raw files beside it, read through intake exactly as the window would import them. */
 import type { IntervalDays } from '../intake/intake.ts';
+import type { BillCheckInput } from '../model/shapes/bill-check.ts';
 import type { Evidence, Series } from '../model/shapes/evidence.ts';
-import type { BillCheckInput } from '../model/shapes/written-estimate.ts';
 import { say } from '../words/say.ts';
 import { refuseFaultyTariffs } from './check-tariffs.ts';
 import { DeskError } from './desk-error.ts';

@@ -5,10 +5,11 @@
 import { Buffer } from 'node:buffer';
 import { z } from 'zod';
 import type { IntervalDays } from '../intake/intake.ts';
+import { BillCheck } from '../model/shapes/bill-check.ts';
 import { CivilDate } from '../model/shapes/dates.ts';
 import { Evidence } from '../model/shapes/evidence.ts';
 import { Household } from '../model/shapes/household.ts';
-import { BillCheck, WrittenEstimate } from '../model/shapes/written-estimate.ts';
+import { WrittenEstimate } from '../model/shapes/written-estimate.ts';
 import type { Store } from '../store/store.ts';
 
 /** Readings by local day; null where one is missing. */

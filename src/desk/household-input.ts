@@ -5,6 +5,7 @@
  */
 import { z } from 'zod';
 import { IntakeChoices } from '../intake/intake.ts';
+import { BillCheckInput } from '../model/shapes/bill-check.ts';
 import { CivilDate, TimeZone } from '../model/shapes/dates.ts';
 import { Carrier, EvidencePeriod, SeriesRole } from '../model/shapes/evidence.ts';
 import {
@@ -19,7 +20,6 @@ import {
   Purchase,
 } from '../model/shapes/household.ts';
 import { Tariff } from '../model/shapes/tariff.ts';
-import { BillCheckInput } from '../model/shapes/written-estimate.ts';
 import { phrase } from '../words/say.ts';
 import { loosen, tighten } from './loose-section.ts';
 

@@ -12,16 +12,11 @@ import { findingWorking } from '../model/findings/finding-working.ts';
 import { meterDays } from '../model/findings/meter-days.ts';
 import { registersOf } from '../model/findings/two-registers.ts';
 import { typicalDay } from '../model/findings/typical-day.ts';
+import type { BillCheck, BillCheckInput, CheckFinding, NotSeen } from '../model/shapes/bill-check.ts';
 import type { EvidencePeriod, Series } from '../model/shapes/evidence.ts';
 import type { Household } from '../model/shapes/household.ts';
 import type { Tariff, TariffVersion } from '../model/shapes/tariff.ts';
-import type {
-  BillCheck,
-  BillCheckInput,
-  CheckFinding,
-  NotSeen,
-  WrittenEstimate,
-} from '../model/shapes/written-estimate.ts';
+import type { WrittenEstimate } from '../model/shapes/written-estimate.ts';
 import { versionOn } from '../model/tariff/price.ts';
 import { reference } from '../reference/index.ts';
 import { findingName } from '../words/findings.ts';

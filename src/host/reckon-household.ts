@@ -9,8 +9,9 @@ import { makeEstimate, takeSnapshot } from '../desk/make-estimate.ts';
 import { parseHouseholdInput } from '../desk/parse-household.ts';
 import { readFilesOf, readRegularFile } from '../desk/regular-file.ts';
 import { runCheck } from '../desk/run-check.ts';
+import type { BillCheck } from '../model/shapes/bill-check.ts';
 import type { Series } from '../model/shapes/evidence.ts';
-import type { BillCheck, WrittenEstimate } from '../model/shapes/written-estimate.ts';
+import type { WrittenEstimate } from '../model/shapes/written-estimate.ts';
 
 export interface Reckoned {
   readonly whole: WholeHousehold;

@@ -2,8 +2,8 @@
 
 import { rangeOf } from '../model/demand/figure.ts';
 import type { Appraisal, SystemResult, Versus } from '../model/shapes/appraisal.ts';
+import type { BillCheck } from '../model/shapes/bill-check.ts';
 import type { Remark } from '../model/shapes/evidence.ts';
-import type { BillCheck } from '../model/shapes/written-estimate.ts';
 import { causeName, insideOf, nextSentence, verdictSentence } from '../words/check.ts';
 import { costSentence, LEAST_FACTOR, rangeSentence } from '../words/cost.ts';
 import {

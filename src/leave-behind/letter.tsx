@@ -3,8 +3,9 @@
  * Dates come from the check and the written estimate alone, so the same check gives the same bytes.
  */
 
+import type { BillCheck } from '../model/shapes/bill-check.ts';
 import type { Household } from '../model/shapes/household.ts';
-import type { BillCheck, WrittenEstimate } from '../model/shapes/written-estimate.ts';
+import type { WrittenEstimate } from '../model/shapes/written-estimate.ts';
 import { longDate } from '../words/numbers.ts';
 import { say } from '../words/say.ts';
 import { renderDocument, shorten } from './document.tsx';

@@ -4,8 +4,9 @@ import { estimateForDays, heatPumpOf } from '../model/bill-gap/estimate-for-days
 import { expectedRange } from '../model/bill-gap/expected-range.ts';
 import { monthOf, yearOf } from '../model/calendar/civil.ts';
 import { civilDateOf } from '../model/calendar/instant.ts';
+import type { BillCheck } from '../model/shapes/bill-check.ts';
 import type { CivilDate } from '../model/shapes/dates.ts';
-import type { BillCheck, WrittenEstimate } from '../model/shapes/written-estimate.ts';
+import type { WrittenEstimate } from '../model/shapes/written-estimate.ts';
 import { reference } from '../reference/index.ts';
 
 export interface ReadingDay {

@@ -2,11 +2,11 @@
 import { createContext, useContext } from 'react';
 import type { EstimateSummary, OpenHousehold, Settings } from '../desk/contract.ts';
 import type { Appraisal } from '../model/shapes/appraisal.ts';
+import type { BillCheck } from '../model/shapes/bill-check.ts';
 import type { CivilDate } from '../model/shapes/dates.ts';
 import type { Evidence, Series } from '../model/shapes/evidence.ts';
 import type { Household } from '../model/shapes/household.ts';
 import type { Working } from '../model/shapes/working.ts';
-import type { BillCheck } from '../model/shapes/written-estimate.ts';
 import type { Stage } from './routes.ts';
 
 export interface OpenDesk {

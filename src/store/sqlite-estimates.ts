@@ -1,6 +1,7 @@
 /** Written estimates and bill checks in SQLite. A written estimate is written once; a trigger refuses every change. */
 import type { Database } from 'better-sqlite3';
-import type { BillCheck, WrittenEstimate } from '../model/shapes/written-estimate.ts';
+import type { BillCheck } from '../model/shapes/bill-check.ts';
+import type { WrittenEstimate } from '../model/shapes/written-estimate.ts';
 import type { Store } from './store.ts';
 
 type EstimatePart = Pick<

@@ -4,10 +4,11 @@
  */
 
 import type { IntervalDays } from '../intake/intake.ts';
+import type { BillCheck } from '../model/shapes/bill-check.ts';
 import type { Evidence } from '../model/shapes/evidence.ts';
 import type { Household } from '../model/shapes/household.ts';
 import type { Tariff } from '../model/shapes/tariff.ts';
-import type { BillCheck, WrittenEstimate } from '../model/shapes/written-estimate.ts';
+import type { WrittenEstimate } from '../model/shapes/written-estimate.ts';
 
 export interface StoredHousehold {
   readonly household: Household;

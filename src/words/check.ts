@@ -1,5 +1,5 @@
 /** A bill held against a written estimate: first whether it lies inside what was estimated, then why it differs. */
-import type { BillCheck } from '../model/shapes/written-estimate.ts';
+import type { BillCheck } from '../model/shapes/bill-check.ts';
 import { listed, poundsRange, spokenPounds } from './numbers.ts';
 import { phrase, say } from './say.ts';
 

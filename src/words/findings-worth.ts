@@ -2,8 +2,8 @@
 
 import { SEEN_KW } from '../model/findings/heater.ts';
 import { DETECTOR_RATES, HEATER_FOUND, TRUE_FINDINGS } from '../model/findings/measured.ts';
+import type { NotSeen } from '../model/shapes/bill-check.ts';
 import type { FindingCode } from '../model/shapes/finding.ts';
-import type { NotSeen } from '../model/shapes/written-estimate.ts';
 import { noReadingsSentence } from './findings.ts';
 import { listed } from './numbers.ts';
 import { say } from './say.ts';

@@ -1,5 +1,5 @@
 /** The months since the estimate, in words: what they took against what was to be expected, and what the next bill will do. */
-import type { FollowedMonth } from '../model/shapes/written-estimate.ts';
+import type { FollowedMonth } from '../model/shapes/bill-check.ts';
 import { capitalised, monthSpan, spokenKWh, spokenPounds, unknown } from './numbers.ts';
 import { phrase, say } from './say.ts';
 

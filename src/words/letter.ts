@@ -1,7 +1,7 @@
 /** The letter that answers a complaint: plain, exact and kind. */
 
 import { addDays } from '../model/calendar/civil.ts';
-import type { BillCheck, CheckFinding } from '../model/shapes/written-estimate.ts';
+import type { BillCheck, CheckFinding } from '../model/shapes/bill-check.ts';
 import { causeSentence, leftOverSentence, partsForDays, seasonSentence, verdictSentence } from './check.ts';
 import { askSentence, costOfFinding, homeSentence, sureShort } from './findings.ts';
 import { longDate } from './numbers.ts';

@@ -1,8 +1,8 @@
 /** The thread: one line a stage with its present result, or what it needs. Read downwards it is the whole case. */
 import type { Appraisal } from '../model/shapes/appraisal.ts';
+import type { BillCheck } from '../model/shapes/bill-check.ts';
 import type { Evidence, Series } from '../model/shapes/evidence.ts';
 import { type Grade, weakestGrade } from '../model/shapes/working.ts';
-import type { BillCheck } from '../model/shapes/written-estimate.ts';
 import type { SpokenEstimate } from './estimate.ts';
 import type { ShownGrade } from './grades.ts';
 import {

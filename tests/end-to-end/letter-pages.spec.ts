@@ -1,7 +1,7 @@
 /** The household's page of the letter is one page on both papers, whatever the names, the logo and the parts. */
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import type { BillCheckInput } from '../../src/model/shapes/written-estimate.ts';
+import type { BillCheckInput } from '../../src/model/shapes/bill-check.ts';
 import { logoAddress, smallPng } from '../unit/desk/logos.ts';
 import { expect, root, test } from './host.ts';
 import { pagesOfPdf } from './pdf-text.ts';

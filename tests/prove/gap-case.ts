@@ -2,9 +2,10 @@
 import { appraise } from '../../src/model/appraise.ts';
 import { type EstimateForDays, estimateForDays, heatPumpOf } from '../../src/model/bill-gap/estimate-for-days.ts';
 import { toCivilDate, toDayNumber } from '../../src/model/calendar/civil.ts';
+import type { BillCheckInput } from '../../src/model/shapes/bill-check.ts';
 import { emptyHousehold, type Household } from '../../src/model/shapes/household.ts';
 import type { Tariff } from '../../src/model/shapes/tariff.ts';
-import type { BillCheckInput, WrittenEstimate } from '../../src/model/shapes/written-estimate.ts';
+import type { WrittenEstimate } from '../../src/model/shapes/written-estimate.ts';
 import { typicalYear } from '../../src/model/year/typical-year.ts';
 import { reference } from '../../src/reference/index.ts';
 import { type Chance, chanceOf } from './chance.ts';

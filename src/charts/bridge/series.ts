@@ -1,7 +1,7 @@
 /** From estimated to paid: each step starts where the last one ended. */
 
+import type { BillCheck } from '../../model/shapes/bill-check.ts';
 import type { Grade } from '../../model/shapes/working.ts';
-import type { BillCheck } from '../../model/shapes/written-estimate.ts';
 import { estimatedForDaysPence, partName, partsForDays } from '../../words/check.ts';
 import { say } from '../../words/say.ts';
 

@@ -1,7 +1,7 @@
 /** A band for what was estimated in the weather that came, a short dashed line for a usual year, a mark for the meter. */
 
 import { monthOf, yearOf } from '../../model/calendar/civil.ts';
-import type { FollowedMonth } from '../../model/shapes/written-estimate.ts';
+import type { FollowedMonth } from '../../model/shapes/bill-check.ts';
 import { shortMonthNames, spokenCount } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 import { axisFor, placeOn } from '../frame/scale.ts';

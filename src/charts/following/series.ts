@@ -1,5 +1,5 @@
 /** Months since the estimate: the range for the weather that came, what a usual year would take, and the meter. */
-import type { FollowedMonth } from '../../model/shapes/written-estimate.ts';
+import type { FollowedMonth } from '../../model/shapes/bill-check.ts';
 
 export interface FollowingSeries {
   readonly months: readonly FollowedMonth[];

@@ -1,5 +1,5 @@
 /** A day by the clock: the mean of the days with a finding, and of days as cold without it. */
-import type { CheckFinding, TypicalDay } from '../../model/shapes/written-estimate.ts';
+import type { CheckFinding, TypicalDay } from '../../model/shapes/bill-check.ts';
 import { findingName } from '../../words/findings.ts';
 
 export interface DaySeries {

@@ -1,9 +1,10 @@
 /** What the letter speaks of, found once. */
 
 import { civilDateOf } from '../../model/calendar/instant.ts';
+import type { BillCheck } from '../../model/shapes/bill-check.ts';
 import type { CivilDate } from '../../model/shapes/dates.ts';
 import type { Household } from '../../model/shapes/household.ts';
-import type { BillCheck, WrittenEstimate } from '../../model/shapes/written-estimate.ts';
+import type { WrittenEstimate } from '../../model/shapes/written-estimate.ts';
 import type { DocumentSettings } from '../parts.ts';
 
 export interface LetterParts {

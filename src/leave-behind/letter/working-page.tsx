@@ -3,7 +3,7 @@ import { Reworded } from '../../charts/reworded.tsx';
 import { DayPicture } from '../../charts/typical-day/picture.tsx';
 import { daySentence } from '../../charts/typical-day/sentence.ts';
 import { daySeries } from '../../charts/typical-day/series.ts';
-import type { CheckFinding } from '../../model/shapes/written-estimate.ts';
+import type { CheckFinding } from '../../model/shapes/bill-check.ts';
 import { causeName, checkCaution, insideOf, nextSentence } from '../../words/check.ts';
 import {
   askSentence,

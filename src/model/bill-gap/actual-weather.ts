@@ -1,9 +1,9 @@
 /** How cold the days of a bill were, as far as it is known. */
 
 import { daysBetween } from '../calendar/civil.ts';
+import type { BillCheckInput } from '../shapes/bill-check.ts';
 import type { Series } from '../shapes/evidence.ts';
 import type { Grade } from '../shapes/working.ts';
-import type { BillCheckInput } from '../shapes/written-estimate.ts';
 
 export interface ActualWeather {
   readonly degreeDays: number;

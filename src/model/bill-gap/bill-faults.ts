@@ -1,7 +1,8 @@
 /** What keeps a bill from being held against a written estimate, as data. */
 
 import { daysBetween } from '../calendar/civil.ts';
-import type { BillCheckInput, WrittenEstimate } from '../shapes/written-estimate.ts';
+import type { BillCheckInput } from '../shapes/bill-check.ts';
+import type { WrittenEstimate } from '../shapes/written-estimate.ts';
 
 export interface BillFault {
   readonly code: 'bill-ends-before-it-begins' | 'bill-too-long' | 'bill-price-missing' | 'estimate-without-heat-pump';

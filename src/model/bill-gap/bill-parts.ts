@@ -1,7 +1,7 @@
 /** The gap between a bill and the written estimate in parts, each with its sum. */
 import type { SystemResult } from '../shapes/appraisal.ts';
+import type { BillCheckInput, BillCheckPart } from '../shapes/bill-check.ts';
 import { weakestGrade } from '../shapes/working.ts';
-import type { BillCheckInput, BillCheckPart } from '../shapes/written-estimate.ts';
 import type { ActualWeather } from './actual-weather.ts';
 import { costOf, estimatedState, type Lever, workingLine as line, spaceInWeather } from './cost-state.ts';
 import type { EstimateForDays } from './estimate-for-days.ts';

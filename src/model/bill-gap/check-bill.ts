@@ -1,8 +1,9 @@
 /** A later bill held against the estimate: what was to be expected, whether the bill is inside it, and where the gap comes from. */
 
+import type { BillCheck, BillCheckInput } from '../shapes/bill-check.ts';
 import type { Series } from '../shapes/evidence.ts';
 import type { Reference } from '../shapes/reference.ts';
-import type { BillCheck, BillCheckInput, WrittenEstimate } from '../shapes/written-estimate.ts';
+import type { WrittenEstimate } from '../shapes/written-estimate.ts';
 import { standingPencePerDayInclVat, versionOn } from '../tariff/price.ts';
 import { roundToPenny } from '../units/money.ts';
 import { actualWeather } from './actual-weather.ts';

@@ -1,10 +1,11 @@
 /** Month by month, the written estimate against what the meter says, with the weather put right. */
 
 import { toCivilDate, toDayNumber } from '../calendar/civil.ts';
+import type { FollowedMonth } from '../shapes/bill-check.ts';
 import type { CivilDate } from '../shapes/dates.ts';
 import type { Series } from '../shapes/evidence.ts';
 import type { Reference } from '../shapes/reference.ts';
-import type { FollowedMonth, WrittenEstimate } from '../shapes/written-estimate.ts';
+import type { WrittenEstimate } from '../shapes/written-estimate.ts';
 import { actualWeather } from './actual-weather.ts';
 import { spaceInWeather } from './cost-state.ts';
 import { estimateForDays, heatPumpOf } from './estimate-for-days.ts';

@@ -1,5 +1,5 @@
 /** What to read or ask next, so that the joined rest of a bill check can be taken apart. */
-import type { BillCheckInput } from '../shapes/written-estimate.ts';
+import type { BillCheckInput } from '../shapes/bill-check.ts';
 
 export type NextStep =
   /** Read the meter oneself: the bill rests on an estimate. */

@@ -1,6 +1,6 @@
 /** Price on the bill against the estimated one, and the hours at which the units were bought. */
 import type { SystemResult } from '../shapes/appraisal.ts';
-import type { BillCheckInput } from '../shapes/written-estimate.ts';
+import type { BillCheckInput } from '../shapes/bill-check.ts';
 import { type CostState, type Lever, workingLine as line } from './cost-state.ts';
 import type { EstimateForDays } from './estimate-for-days.ts';
 

@@ -6,9 +6,9 @@ import { isHeater, isWeekly } from '../findings/heater.ts';
 import { loadsOf } from '../findings/loads-of.ts';
 import { type MeterDays, type MeterReadings, meterDays, type OutdoorDays } from '../findings/meter-days.ts';
 import { bandPrices, bandsOf } from '../findings/slot-prices.ts';
+import type { BillCheckInput } from '../shapes/bill-check.ts';
 import type { Series } from '../shapes/evidence.ts';
 import type { TariffVersion } from '../shapes/tariff.ts';
-import type { BillCheckInput } from '../shapes/written-estimate.ts';
 
 export interface BillEvidence {
   readonly series: readonly Series[];

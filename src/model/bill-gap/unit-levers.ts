@@ -1,5 +1,5 @@
 /** The units of a bill taken apart as far as the evidence reaches; what it cannot separate stays joined and is named so. */
-import type { BillCheckInput } from '../shapes/written-estimate.ts';
+import type { BillCheckInput } from '../shapes/bill-check.ts';
 import { type Lever, workingLine as line } from './cost-state.ts';
 import { heatLevers } from './heat-levers.ts';
 import type { UnitsInput } from './units-input.ts';

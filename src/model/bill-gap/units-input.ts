@@ -1,7 +1,7 @@
 /** What the levers of the units are reckoned from. */
 
+import type { BillCheckInput } from '../shapes/bill-check.ts';
 import type { Grade } from '../shapes/working.ts';
-import type { BillCheckInput } from '../shapes/written-estimate.ts';
 import type { EstimateForDays } from './estimate-for-days.ts';
 
 export interface UnitsInput {

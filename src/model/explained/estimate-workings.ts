@@ -1,7 +1,7 @@
 /** What a written estimate, a bill check and the months since come to, told from what was kept. */
 
+import type { BillCheck, FollowedMonth } from '../shapes/bill-check.ts';
 import type { Working, WorkingInput } from '../shapes/working.ts';
-import type { BillCheck, FollowedMonth } from '../shapes/written-estimate.ts';
 
 /** The cost of a year [p] as it was estimated, with its range. */
 export function writtenEstimateWorking(kept: {

@@ -1,8 +1,8 @@
 /** The picture behind a finding: the mean day with it, beside days as cold without it. */
 
 import { toDayNumber } from '../calendar/civil.ts';
+import type { TypicalDay } from '../shapes/bill-check.ts';
 import type { Finding } from '../shapes/finding.ts';
-import type { TypicalDay } from '../shapes/written-estimate.ts';
 import type { MeterDays } from './meter-days.ts';
 
 const WEEK = 7;

@@ -6,7 +6,7 @@ import type { BillPrefill } from '../../desk/contract.ts';
 import { civilDateOf } from '../../model/calendar/instant.ts';
 import { sumRegisters } from '../../model/evidence/sum-registers.ts';
 import { daysWorking } from '../../model/explained/record.ts';
-import type { BillCheckInput } from '../../model/shapes/written-estimate.ts';
+import type { BillCheckInput } from '../../model/shapes/bill-check.ts';
 import { counted, exactKWh, longDate, moneySign, monthSpan, penceSign, spokenKWh } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 import { call } from '../desk.ts';

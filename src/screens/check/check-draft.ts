@@ -2,9 +2,9 @@
 
 import type { BillPrefill } from '../../desk/contract.ts';
 import { daysBetween, isCivilDay } from '../../model/calendar/civil.ts';
+import type { BillCheckInput } from '../../model/shapes/bill-check.ts';
 import type { CivilDate } from '../../model/shapes/dates.ts';
 import type { Series } from '../../model/shapes/evidence.ts';
-import type { BillCheckInput } from '../../model/shapes/written-estimate.ts';
 import { say } from '../../words/say.ts';
 import { dayAfter, dayBefore, type KnownBill } from './bills.ts';
 

@@ -7,7 +7,7 @@ import { bridgeSeries } from '../../charts/bridge/series.ts';
 import { bridgeTable } from '../../charts/bridge/table.ts';
 import { ChartFigure } from '../../charts/figure.tsx';
 import { GradeMark } from '../../charts/grade-mark.tsx';
-import type { BillCheck } from '../../model/shapes/written-estimate.ts';
+import type { BillCheck } from '../../model/shapes/bill-check.ts';
 import {
   causeName,
   checkCaution,

@@ -3,7 +3,7 @@
 import { useState } from 'react';
 import { daysBetween } from '../../model/calendar/civil.ts';
 import { civilDateOf } from '../../model/calendar/instant.ts';
-import type { BillCheck, BillCheckInput } from '../../model/shapes/written-estimate.ts';
+import type { BillCheck, BillCheckInput } from '../../model/shapes/bill-check.ts';
 import { checkSentence, fairSentence, seasonSentence } from '../../words/check.ts';
 import { longDate } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';

@@ -1,6 +1,6 @@
 import { billWorking } from '../../model/explained/estimate-workings.ts';
+import type { BillCheck } from '../../model/shapes/bill-check.ts';
 import type { Working } from '../../model/shapes/working.ts';
-import type { BillCheck } from '../../model/shapes/written-estimate.ts';
 import { estimatedForDaysPence, leftPence, partName } from '../../words/check.ts';
 
 /** The whole sum of a check, its parts named as the page names them. */

@@ -5,7 +5,7 @@ import { DayPicture } from '../../charts/typical-day/picture.tsx';
 import { dayName, daySentence } from '../../charts/typical-day/sentence.ts';
 import { daySeries } from '../../charts/typical-day/series.ts';
 import { dayTable } from '../../charts/typical-day/table.ts';
-import type { BillCheck, CheckFinding } from '../../model/shapes/written-estimate.ts';
+import type { BillCheck, CheckFinding } from '../../model/shapes/bill-check.ts';
 import {
   askSentence,
   costOfFinding,

@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import type { BillCheck } from '../../model/shapes/written-estimate.ts';
+import type { BillCheck } from '../../model/shapes/bill-check.ts';
 import { differenceFromEstimate } from '../../words/check.ts';
 import { longDate } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';

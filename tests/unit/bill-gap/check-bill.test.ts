@@ -4,8 +4,8 @@ import { findBillFaults } from '../../../src/model/bill-gap/bill-faults.ts';
 import { checkBill } from '../../../src/model/bill-gap/check-bill.ts';
 import { estimateForDays } from '../../../src/model/bill-gap/estimate-for-days.ts';
 import { addDays } from '../../../src/model/calendar/civil.ts';
+import { BillCheck, type BillCheckInput } from '../../../src/model/shapes/bill-check.ts';
 import type { Series } from '../../../src/model/shapes/evidence.ts';
-import { BillCheck, type BillCheckInput } from '../../../src/model/shapes/written-estimate.ts';
 import { sampleBill, sampleEstimate, spreads } from './sample-estimate.ts';
 
 const check = (change: Partial<BillCheckInput> = {}, estimate = sampleEstimate(), weather?: Series) =>

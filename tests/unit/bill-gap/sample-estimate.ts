@@ -1,8 +1,9 @@
 import { COMMON_MONTH_DAYS } from '../../../src/model/calendar/civil.ts';
 import type { Figure } from '../../../src/model/shapes/appraisal.ts';
+import type { BillCheckInput } from '../../../src/model/shapes/bill-check.ts';
 import { emptyHousehold } from '../../../src/model/shapes/household.ts';
 import type { Reference } from '../../../src/model/shapes/reference.ts';
-import type { BillCheckInput, WrittenEstimate } from '../../../src/model/shapes/written-estimate.ts';
+import type { WrittenEstimate } from '../../../src/model/shapes/written-estimate.ts';
 
 const figure = (value: number, unit: string, low = value, high = value): Figure => ({
   value,

@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { checkBill } from '../../../src/model/bill-gap/check-bill.ts';
-import type { BillCheckInput, WrittenEstimate } from '../../../src/model/shapes/written-estimate.ts';
+import type { BillCheckInput } from '../../../src/model/shapes/bill-check.ts';
+import type { WrittenEstimate } from '../../../src/model/shapes/written-estimate.ts';
 import { sampleBill, sampleEstimate, spreads } from './sample-estimate.ts';
 
 // January of the sample estimate: 465 degree days; 93 units for rooms at a factor of 3 (279 kWh of heat), 49.6 units for

@@ -7,7 +7,7 @@ import { followingSentence } from '../../../src/charts/following/sentence.ts';
 import { MONTHS_IN_PICTURE } from '../../../src/charts/following/series.ts';
 import { followingTable } from '../../../src/charts/following/table.ts';
 import { addDays } from '../../../src/model/calendar/civil.ts';
-import type { FollowedMonth } from '../../../src/model/shapes/written-estimate.ts';
+import type { FollowedMonth } from '../../../src/model/shapes/bill-check.ts';
 
 /** Months from October 2025 on: 100 kWh expected, 70 to 130 the range; the meter as given. */
 function months(actual: readonly (number | null)[], expected = 100): FollowedMonth[] {

@@ -1,8 +1,8 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import type { BillPrefill, OpenHousehold } from '../../../src/desk/contract.ts';
 import { addDays } from '../../../src/model/calendar/civil.ts';
+import { BillCheck } from '../../../src/model/shapes/bill-check.ts';
 import type { Household } from '../../../src/model/shapes/household.ts';
-import { BillCheck } from '../../../src/model/shapes/written-estimate.ts';
 import { openMillLane } from './mill-lane.ts';
 
 let opened: ReturnType<typeof openMillLane>;

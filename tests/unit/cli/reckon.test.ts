@@ -14,7 +14,7 @@ import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { reckon } from '../../../src/host/reckon-command.ts';
 import { Appraisal } from '../../../src/model/shapes/appraisal.ts';
-import { BillCheck } from '../../../src/model/shapes/written-estimate.ts';
+import { BillCheck } from '../../../src/model/shapes/bill-check.ts';
 
 let folder: string;
 beforeEach(() => {

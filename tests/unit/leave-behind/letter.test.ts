@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { renderLetter } from '../../../src/leave-behind/letter.tsx';
 import { readingDays } from '../../../src/leave-behind/schedule.ts';
 import { checkBill } from '../../../src/model/bill-gap/check-bill.ts';
-import type { BillCheckInput } from '../../../src/model/shapes/written-estimate.ts';
+import type { BillCheckInput } from '../../../src/model/shapes/bill-check.ts';
 import { sampleBill, sampleEstimate, spreads } from '../bill-gap/sample-estimate.ts';
 
 const settings = { installerName: 'Hill & Daughters', installerContact: '01234 567 890', paper: 'A4' as const };

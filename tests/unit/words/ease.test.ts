@@ -3,8 +3,8 @@
  * The gates are those of plain-language guidance for a reader of 12; formulae: Flesch 1948, Kincaid 1975.
  */
 import { describe, expect, test } from 'vitest';
+import type { BillCheck } from '../../../src/model/shapes/bill-check.ts';
 import { AskCode, CautionCode, FindingCheckCode, FindingCode } from '../../../src/model/shapes/finding.ts';
-import type { BillCheck } from '../../../src/model/shapes/written-estimate.ts';
 import { changeSentence } from '../../../src/words/change.ts';
 import * as check from '../../../src/words/check.ts';
 import * as cost from '../../../src/words/cost.ts';

@@ -1,0 +1,143 @@
+/** A later bill held against a written estimate: what is typed, and what the check says. */
+import { z } from 'zod';
+import { CivilDate } from './dates.ts';
+import { Finding } from './finding.ts';
+import { Grade, Working } from './working.ts';
+
+/** A later electricity bill of the heat pump, whole periods; typed or from evidence. */
+export const BillCheckInput = z.object({
+  estimateId: z.string(),
+  from: CivilDate,
+  /** Exclusive. */
+  to: CivilDate,
+  /** Units that heating and hot water used: the heat-pump sub-meter, or the whole house less `otherKWh`. */
+  boughtKWh: z.number().min(0),
+  /** Other electricity taken off a whole-house meter, kWh for the same days; 0 with a sub-meter. */
+  otherKWh: z.number().min(0),
+  meter: z.enum(['heat-pump', 'whole-house']),
+  pencePerKWh: z.number().min(0),
+  /**
+   * What the bill charges for those units together, if it says it otherwise than units × price. Standing charge and
+   * yearly service stay out on both sides: the household pays the one anyway, and the other is not on this bill.
+   */
+  totalPence: z.number().optional(),
+  /** Degree days of those days to the estimate's base temperature, if the household's own weather gives them. */
+  degreeDays: z.number().min(0).optional(),
+  readings: z.enum(['actual', 'estimated', 'unknown']),
+  // What separates the causes of a difference; each for the same days, absent where nobody knows it.
+  /** Series of readings that the fields below were taken from. */
+  seriesIds: z.array(z.string()).optional(),
+  /** Standing charge on the bill for these days; it counts on both sides once the estimated one is known too. */
+  billedStandingPence: z.number().min(0).optional(),
+  /** Standing charge that the household was told of; without it that of the written estimate's own tariff. */
+  estimatedStandingPencePerDay: z.number().min(0).optional(),
+  /** `boughtKWh` again by readings somebody took, where the bill rests on an estimate. */
+  readKWh: z.number().min(0).optional(),
+  /** What the sub-meter on the heat pump says, where the bill is that of the whole house. */
+  heatPumpKWh: z.number().min(0).optional(),
+  /** Heat that the machine made for rooms and hot water, and the hot water's part of it; without the immersion heater's. */
+  heatKWh: z.number().min(0).optional(),
+  waterHeatKWh: z.number().min(0).optional(),
+  /** Units that rose with the cold, by the line through the daily readings. */
+  spaceKWh: z.number().min(0).optional(),
+  /** Units of the immersion or backup heater. */
+  immersionKWh: z.number().min(0).optional(),
+  /** Units by price, VAT included. */
+  ratesKWh: z.array(z.object({ name: z.string(), kWh: z.number().min(0), pencePerKWh: z.number() })).optional(),
+});
+export type BillCheckInput = z.infer<typeof BillCheckInput>;
+
+export const BillCheckPart = z.object({
+  /**
+   * "days": these days of the year against an equal share of the year; "price"; "when" (dear or cheap hours);
+   * "standing-charge"; "weather", absent where no weather of the bill's days is known; "heat-used" by degree day;
+   * "hot-water"; "efficiency"; "backup" or immersion heater; "other-electricity"; "metering".
+   * What the evidence cannot tell apart: "rooms" (rose with the cold), "steady" (did not), "rest" (all of it).
+   */
+  cause: z.string(),
+  /** Causes that may be inside this part, where it stands for more than its own. */
+  joined: z.array(z.string()).optional(),
+  pence: z.number(),
+  grade: Grade,
+  working: Working,
+});
+export type BillCheckPart = z.infer<typeof BillCheckPart>;
+
+/** Mean use of a day by the clock [kWh each reading], with what was seen and on days as cold without it. */
+export const TypicalDay = z.object({
+  minutes: z.number(),
+  seen: z.array(z.number()),
+  seenDays: z.int(),
+  /** Absent where every day has it. */
+  otherwise: z.array(z.number()).optional(),
+});
+export type TypicalDay = z.infer<typeof TypicalDay>;
+
+/** What the readings of the bill's days show, with the sum of its cost and the picture of its day. */
+export const CheckFinding = Finding.extend({ working: Working, typicalDay: TypicalDay.optional() });
+export type CheckFinding = z.infer<typeof CheckFinding>;
+
+/**
+ * What was not looked for, and why. "prices-by-amount": dear hours, under a tariff whose units cost by their number too;
+ * its name. "registers-left-out": the register that was looked through, then those beside it that were not.
+ * "no-readings": all that needs readings by the hour, where the findings are from bills alone.
+ */
+export const NotSeen = z.object({
+  code: z.enum(['prices-by-amount', 'registers-left-out', 'no-readings']),
+  names: z.array(z.string()),
+});
+export type NotSeen = z.infer<typeof NotSeen>;
+
+/** One month after the written estimate, kWh. */
+export const FollowedMonth = z.object({
+  /** "2026-01". */
+  month: z.string(),
+  /** Days of the month that the series has; `to` exclusive. */
+  from: CivilDate,
+  to: CivilDate,
+  days: z.int(),
+  /** For these days in a typical year, and in the weather that came with its 10 and 90 % points. */
+  estimatedKWh: z.number(),
+  expectedKWh: z.number(),
+  lowKWh: z.number(),
+  highKWh: z.number(),
+  /** Null where days in between are missing. */
+  actualKWh: z.number().nullable(),
+  weatherKnown: z.boolean(),
+  verdict: z.enum(['inside', 'above', 'below', 'unknown']),
+  /** Actual less expected since the first month, months that are not known left out. */
+  gapSoFarKWh: z.number(),
+});
+export type FollowedMonth = z.infer<typeof FollowedMonth>;
+
+export const BillCheck = z.object({
+  id: z.string(),
+  estimateId: z.string(),
+  madeOn: z.string(),
+  input: BillCheckInput,
+  /** An equal share of the estimated year's units for as many days: what somebody expects who divides the year. */
+  estimatedPence: z.number(),
+  /** What the estimate says for exactly those calendar days at its own prices and typical weather; estimated + "days". */
+  seasonPence: z.number().optional(),
+  /** Units for exactly those days: as estimated, and as expected in the weather that came (the same where it is unknown). */
+  estimatedKWh: z.number().optional(),
+  expectedKWh: z.number().optional(),
+  /** The estimate for exactly those days put right for the actual price and weather, with its 10 and 90 % points. */
+  expected: z.object({ value: z.number(), low: z.number(), high: z.number() }),
+  /** The bill's units; with its standing charge where `standing` is there. */
+  actualPence: z.number(),
+  /** Standing charge of these days inside `estimatedPence` and `seasonPence`, and inside `expected` and `actualPence`. */
+  standing: z.object({ estimatedPence: z.number(), billedPence: z.number() }).optional(),
+  verdict: z.enum(['inside', 'above', 'below']),
+  /** Sum to actual − estimated, exactly. */
+  parts: z.array(BillCheckPart),
+  /** Codes of what to read or ask next; `NextStep` in `bill-gap/next-steps.ts` lists them. */
+  next: z.array(z.string()),
+  /** What readings finer than a day show in the days of the bill, the dearest first; absent without such readings. */
+  findings: z.array(CheckFinding).optional(),
+  /** Month by month since the written estimate, as far as a meter on the machine was read on the day of the check. */
+  months: z.array(FollowedMonth).optional(),
+  /** Absent in checks from before it was kept, and where all was looked for. */
+  notSeen: z.array(NotSeen).optional(),
+});
+export type BillCheck = z.infer<typeof BillCheck>;
