@@ -4,6 +4,7 @@ import { type IntakeContext, IntakePreview } from '../src/intake/intake.ts';
 import { readFile } from '../src/intake/read-file.ts';
 import { readTariff } from '../src/intake/read-tariff.ts';
 import { Tariff } from '../src/model/shapes/tariff.ts';
+import { kWhPerUnit } from '../src/reference/fuels.ts';
 import { remarkSentence } from '../src/words/remarks.ts';
 import { damagedFile, readCorpus, seededRandom } from './damage.ts';
 import { fuzzStore } from './fuzz-store.ts';
@@ -13,7 +14,7 @@ const SLOWEST_MS = 2000;
 const context: IntakeContext = {
   zone: 'Europe/London',
   today: '2026-11-25',
-  kWhPerLitre: { oil: 10.3, lpg: 7.21 },
+  kWhPerUnit,
   gasVolume: { correction: 1.02264, calorificMJPerM3: 39.5, imperialM3PerHundredCubicFeet: 2.83 },
 };
 

@@ -1,5 +1,7 @@
 /** Names in words for the fields that a person fills in, and why a figure cannot be taken where the reason is not plain. */
+import { DELIVERED_FUELS, FUELS, priceKey } from '../model/shapes/heating.ts';
 import { phrase, say } from '../words/say.ts';
+import { carrierName } from '../words/systems.ts';
 
 interface FieldWords {
   readonly name: string;
@@ -44,8 +46,6 @@ const FIELDS: Readonly<Record<string, FieldWords>> = {
   'machine.waterFactor': { name: phrase('The seasonal factor for hot water'), reason: FACTOR_REASON },
   'machine.flowC': { name: phrase('The flow temperature'), unit: '°C' },
   'machine.backupShare': { name: phrase('The share of the backup heater') },
-  'prices.oilPencePerLitre': { name: phrase('The price of oil'), unit: 'p a litre' },
-  'prices.lpgPencePerLitre': { name: phrase('The price of LPG'), unit: 'p a litre' },
   boughtKWh: { name: phrase('The units on the bill'), unit: 'kWh' },
   otherKWh: { name: phrase('The other electricity'), unit: 'kWh' },
   pencePerKWh: { name: phrase('The unit price'), unit: 'p/kWh' },
@@ -60,6 +60,8 @@ export function fieldOfPath(path: readonly PropertyKey[]): string {
 }
 
 export function fieldWords(field: string): FieldWords {
+  const fuel = DELIVERED_FUELS.find((one) => field === `prices.${priceKey(one)}`);
+  if (fuel) return { name: say('The price of {fuel}', { fuel: carrierName(fuel) }), unit: `p a ${FUELS[fuel].unit}` };
   const known = FIELDS[field];
   if (!known) return { name: field === '' ? say('The whole') : say('The field {field}', { field }) };
   return { ...known, name: say(known.name), ...(known.reason === undefined ? {} : { reason: say(known.reason) }) };

@@ -8,11 +8,11 @@ import type { OfferedFile } from './offered-files.ts';
 import { refuseRemarks } from './refuse-remarks.ts';
 
 export function intakeContext(zone: string, today: string, onProgress?: (share: number) => void): IntakeContext {
-  const { kWhPerLitre, gasVolume } = reference;
+  const { kWhPerUnit, gasVolume } = reference;
   return {
     zone,
     today,
-    kWhPerLitre: { oil: kWhPerLitre.oil.value, lpg: kWhPerLitre.lpg.value },
+    kWhPerUnit,
     gasVolume: {
       correction: gasVolume.correction.value,
       calorificMJPerM3: gasVolume.calorificMJPerM3.value,

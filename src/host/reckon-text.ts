@@ -1,9 +1,10 @@
 /** The reckoning as text for a terminal. */
 
 import { rangeOf } from '../model/demand/figure.ts';
-import type { Appraisal, SystemResult, Versus } from '../model/shapes/appraisal.ts';
+import { type Appraisal, type PriceBasis, priceOf, type SystemResult, type Versus } from '../model/shapes/appraisal.ts';
 import type { BillCheck } from '../model/shapes/bill-check.ts';
 import type { Remark } from '../model/shapes/evidence.ts';
+import { PRICED_CARRIERS } from '../model/shapes/heating.ts';
 import { causeName, insideOf, nextSentence, verdictSentence } from '../words/check.ts';
 import { costSentence, LEAST_FACTOR, rangeSentence } from '../words/cost.ts';
 import {
@@ -34,6 +35,7 @@ import {
 } from '../words/heat.ts';
 import { boundaryName } from '../words/machine.ts';
 import {
+  capitalised,
   exactKWh,
   exactPounds,
   factor,
@@ -49,7 +51,7 @@ import {
 import { questionSentence } from '../words/questions.ts';
 import { remarkSentence } from '../words/remarks.ts';
 import { reword, say } from '../words/say.ts';
-import { systemName } from '../words/systems.ts';
+import { carrierName, systemName } from '../words/systems.ts';
 import { inColumns } from './columns.ts';
 import type { Reckoned } from './reckon-household.ts';
 
@@ -169,7 +171,7 @@ function evenLines({ versus, systems }: Appraisal): string[] {
   });
 }
 
-function priceLine(fuel: string, { name, from, to, grade, origin }: Appraisal['prices']['gas']): string {
+function priceLine(fuel: string, { name, from, to, grade, origin }: PriceBasis): string {
   return say('{fuel}: {name}, from {from}{ends, select, yes { to {to}} other {}}, {grade}; {origin}', {
     fuel,
     name: reword(name),
@@ -183,10 +185,10 @@ function priceLine(fuel: string, { name, from, to, grade, origin }: Appraisal['p
 
 function sourceLines({ prices, climate, machine, modelVersion, asOf }: Appraisal): string[] {
   return [
-    priceLine(say('Electricity'), prices.electricity),
-    priceLine(say('Gas'), prices.gas),
-    priceLine(say('Oil'), prices.oil),
-    priceLine(say('LPG'), prices.lpg),
+    ...PRICED_CARRIERS.flatMap((carrier) => {
+      const price = priceOf(prices, carrier);
+      return price ? [priceLine(capitalised(carrierName(carrier)), price.basis)] : [];
+    }),
     say('Climate: {region}; {source}', { region: reword(climate.regionName), source: climate.source }),
     say('Factors met in homes: {source}', { source: reword(machine.fieldSpread.source) }),
     say('Reckoned for {date} with model {version}.', { date: longDate(asOf), version: modelVersion }),

@@ -10,6 +10,7 @@ import { type MachineInput, type ReckonedMachine, reckonMachine } from './heat-p
 import type { Appraisal, Question, WhatIf } from './shapes/appraisal.ts';
 import type { CivilDate } from './shapes/dates.ts';
 import type { Series } from './shapes/evidence.ts';
+import { carrierOf, DELIVERED_FUELS, PRICED_CARRIERS } from './shapes/heating.ts';
 import type { Household } from './shapes/household.ts';
 import type { Reference } from './shapes/reference.ts';
 import { findRegion } from './weather/region.ts';
@@ -82,12 +83,14 @@ export function appraiseYears({
     prices: {
       electricity: prices.electricity.basis,
       gas: prices.gas.basis,
-      oil: prices.oil.basis,
-      lpg: prices.lpg.basis,
       electricityPencePerKWh: compared.electricityPencePerKWh,
       gasPencePerKWh: compared.gasPencePerKWh,
-      oilPencePerKWh: prices.oil.pencePerKWh * prices.fuelShare,
-      lpgPencePerKWh: prices.lpg.pencePerKWh * prices.fuelShare,
+      ...Object.fromEntries(
+        DELIVERED_FUELS.flatMap((fuel) => [
+          [fuel, prices[fuel].basis],
+          [`${fuel}PencePerKWh`, prices[fuel].pencePerKWh * prices.fuelShare],
+        ]),
+      ),
     },
     systems: compared.systems,
     versus: compared.versus,
@@ -105,10 +108,8 @@ export function appraiseYears({
 
 /** `prices-old`: prices that ended before the day of the comparison, asked about where this home pays them. */
 function askAboutAge(prices: PricesInUse, household: Household): Question[] {
-  const paid = { 'gas-condensing': 'gas', 'gas-old': 'gas', oil: 'oil', lpg: 'lpg' } as const;
-  const { system } = household.present;
-  const present = system in paid ? paid[system as keyof typeof paid] : 'electricity';
-  return (['electricity', 'gas', 'oil', 'lpg'] as const).flatMap((fuel): Question[] => {
+  const present = carrierOf(household.present.system);
+  return PRICED_CARRIERS.flatMap((fuel): Question[] => {
     const { staleDays, name, from, to } = prices[fuel].basis;
     if (staleDays === undefined) return [];
     const weight = fuel === 'electricity' || fuel === present ? 'question' : 'note';

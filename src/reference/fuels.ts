@@ -1,14 +1,68 @@
-/** Energy in a litre of oil or LPG, and what turns a gas meter's volume into energy. */
+/** What is in a unit of each fuel, what burning it gives off and what a yearly visit costs; and a gas meter's volume. */
+import { type DeliveredFuel, FUEL_IDS, type Fuel } from '../model/shapes/heating.ts';
 import type { Reference, Value } from '../model/shapes/reference.ts';
 
+const SET_2025 = 'UK Government GHG conversion factors (DESNZ) 2025';
+const SET_2026 = 'UK Government GHG conversion factors (DESNZ) 2026, second hand';
 const FACTORS_2025 = 'UK Government GHG conversion factors for company reporting (DESNZ) 2025';
 
 const read = (value: number, unit: string, source: string): Value => ({ value, unit, source, provenance: 'read' });
+/** Pounds; custom of the trade, to be overwritten with the installer's own price. */
+const visit = (value: number): Value => ({
+  value,
+  unit: 'pounds a year',
+  source: 'usual price of one visit a year',
+  provenance: 'common practice, no source',
+});
 
-/** Gross calorific value. */
-export const kWhPerLitre: Reference['kWhPerLitre'] = {
-  oil: read(10.3, 'kWh/litre', `Heating oil (kerosene), ${FACTORS_2025}: 0.53078 / 0.05153; the trade prints 10.35`),
-  lpg: read(7.21, 'kWh/litre', `LPG propane, ${FACTORS_2025}: 1.54358 / 0.2141`),
+interface FuelFacts {
+  /** Greenhouse gas of one kWh burnt, kg CO2e. What it takes to bring the fuel to the home is left out, as with electricity. */
+  readonly carbon: Value;
+  readonly service: Value;
+  /** Energy in its base unit by gross calorific value, where it is bought by amount. */
+  readonly energy?: Value;
+}
+
+const FACTS = {
+  gas: {
+    carbon: read(0.18231, 'kg CO2e per kWh, gross', `${SET_2026}: natural gas, combustion`),
+    service: visit(100),
+  },
+  oil: {
+    carbon: read(0.24677, 'kg CO2e per kWh, gross', `${SET_2025}: burning oil (kerosene), combustion`),
+    service: visit(120),
+    energy: read(
+      10.3,
+      'kWh/litre',
+      `Heating oil (kerosene), ${FACTORS_2025}: 0.53078 / 0.05153; the trade prints 10.35`,
+    ),
+  },
+  lpg: {
+    carbon: read(0.2141, 'kg CO2e per kWh, gross', `${SET_2025}: propane, combustion`),
+    service: visit(110),
+    energy: read(7.21, 'kWh/litre', `LPG propane, ${FACTORS_2025}: 1.54358 / 0.2141`),
+  },
+} satisfies { readonly [F in Fuel]: F extends DeliveredFuel ? Required<FuelFacts> : FuelFacts };
+
+const byFuel = <T>(of: (facts: FuelFacts) => T) =>
+  Object.fromEntries(FUEL_IDS.map((fuel) => [fuel, of(FACTS[fuel])])) as { readonly [fuel in Fuel]: T };
+
+export const kWhPerUnit = byFuel(({ energy }) => energy) as Reference['kWhPerUnit'];
+
+export const carbonKgPerKWh: Reference['carbonKgPerKWh'] = {
+  // 0.13096 generation (2026) and 0.01853 transmission and distribution (2025; that of 2026 was not seen).
+  electricity: read(
+    0.14949,
+    'kg CO2e per kWh',
+    `${SET_2026}: generation 0.13096; with ${SET_2025}: transmission and distribution 0.01853`,
+  ),
+  ...byFuel(({ carbon }) => carbon),
+};
+
+export const service: Reference['service'] = {
+  'heat-pump': visit(180),
+  electric: visit(0),
+  ...byFuel(({ service }) => service),
 };
 
 export const gasVolume: Reference['gasVolume'] = {

@@ -1,17 +1,15 @@
 /** Every fact about the outside world that the model is told, one file a topic, each value with its source. */
 import type { Reference } from '../model/shapes/reference.ts';
-import { carbonKgPerKWh } from './carbon.ts';
 import { regions } from './climate.ts';
 import { designTemperatures } from './design-temperatures.ts';
 import { efficiency } from './efficiencies.ts';
 import { fieldFactor } from './field-trials.ts';
-import { gasVolume, kWhPerLitre } from './fuels.ts';
+import { carbonKgPerKWh, gasVolume, kWhPerUnit, service } from './fuels.ts';
 import { ground } from './ground.ts';
 import { hotWater } from './hot-water.ts';
 import { postcodes } from './postcodes.ts';
-import { litrePrices, quarters, twoRate } from './prices.ts';
+import { deliveredPrices, quarters, twoRate } from './prices.ts';
 import { installedShare, ratedPoints } from './rated-points.ts';
-import { service } from './service.ts';
 import { spacePerM2 } from './space-heat.ts';
 import { spread } from './spread.ts';
 
@@ -20,9 +18,9 @@ export const reference: Reference = {
   regions,
   postcodes,
   quarters,
-  litrePrices,
+  deliveredPrices,
   twoRate,
-  kWhPerLitre,
+  kWhPerUnit,
   gasVolume,
   carbonKgPerKWh,
   efficiency,

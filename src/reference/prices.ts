@@ -3,7 +3,7 @@
  * what households paid under the Energy Price Guarantee; later rows the default-tariff cap, single rate.
  * Every quarter gives the published typical bill back within 1.50 pounds (tests/outside/prices.test.ts).
  */
-import type { LitrePrice, PriceQuarter, Reference, Sourced } from '../model/shapes/reference.ts';
+import type { DeliveredPrice, PriceQuarter, Reference, Sourced } from '../model/shapes/reference.ts';
 
 type Prices = readonly [pencePerKWh: number, standingPencePerDay: number];
 
@@ -33,11 +33,11 @@ const OIL_SPREAD = 0.17;
 function oil(
   from: string,
   to: string,
-  pencePerLitre: number,
+  pencePerUnit: number,
   source: string,
   provenance: Sourced['provenance'],
-): LitrePrice {
-  return { fuel: 'oil', from, to, pencePerLitre, spread: OIL_SPREAD, source, provenance };
+): DeliveredPrice {
+  return { fuel: 'oil', from, to, pencePerUnit, kind: 'published', spread: OIL_SPREAD, source, provenance };
 }
 
 export const quarters: readonly PriceQuarter[] = [
@@ -173,7 +173,7 @@ export const quarters: readonly PriceQuarter[] = [
 ];
 
 /** Kerosene, United Kingdom average, delivered, about 1,000 litres, 5 % VAT included. Yearly means are remembered, +/- 4 to 5 p. */
-const oilPrices: readonly LitrePrice[] = [
+const oilPrices: readonly DeliveredPrice[] = [
   oil('2020-01-01', '2020-12-31', 37, 'recollection', 'memory'),
   oil('2020-04-01', '2020-06-30', 20, 'House of Commons Library, Domestic energy prices (CBP-9491)', 'read'),
   oil('2021-01-01', '2021-12-31', 52, 'recollection', 'memory'),
@@ -192,19 +192,20 @@ const oilPrices: readonly LitrePrice[] = [
 ];
 
 /** Nobody publishes a mean price of heating LPG that was found, so the figure is assumed and its spread wide. */
-const lpgPrices: readonly LitrePrice[] = [
+const lpgPrices: readonly DeliveredPrice[] = [
   {
     fuel: 'lpg',
     from: '2026-01-01',
     to: '2026-12-31',
-    pencePerLitre: 70,
+    pencePerUnit: 70,
+    kind: 'assumed',
     spread: 0.3,
     source: 'assumed, no published price found',
     provenance: 'memory',
   },
 ];
 
-export const litrePrices: readonly LitrePrice[] = [...oilPrices, ...lpgPrices];
+export const deliveredPrices: readonly DeliveredPrice[] = [...oilPrices, ...lpgPrices];
 
 /**
  * A day and night pair that stands in until the household's own is typed. Chosen so that 58 % at the day price and

@@ -1,4 +1,5 @@
 /** What the next years may bring, in words. Money far ahead is said roughly, and always with its range and its cautions. */
+import { carrierOf } from '../model/shapes/heating.ts';
 import type { Lifetime, LifetimeNote, Payback } from '../model/shapes/lifetime.ts';
 import { exactPercent, poundsRange, roundTo, spokenPounds } from './numbers.ts';
 import { phrase, say } from './say.ts';
@@ -199,8 +200,7 @@ const rateOf = (share: number) => exactPercent(Math.abs(share));
 /** What prices are taken to do. */
 export function pathsSentence({ inputs, against }: Lifetime): string {
   const [electricity, fuel] = [inputs.electricityGrowth.value, inputs.fuelGrowth.value];
-  const electric = ['direct-electric', 'storage', 'heat-pump'].includes(against.kind);
-  if (electric)
+  if (carrierOf(against.kind) === 'electricity')
     return say(
       'We let the price of electricity go its own way: in the middle it {way, select, level {keeps pace with other prices} up {rises {rate} a year against other prices} other {falls {rate} a year against other prices}}.',
       { way: priceWay(electricity), rate: rateOf(electricity) },

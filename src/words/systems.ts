@@ -1,84 +1,141 @@
 /** Ways of heating, as they are named in tables and charts and as they stand inside a sentence. */
 import type { Carrier } from '../model/shapes/evidence.ts';
+import { type Fuel, isFuel, type System } from '../model/shapes/heating.ts';
+import type { PresentSystem } from '../model/shapes/household.ts';
 import { phrase, say } from './say.ts';
 
 type Source = 'ground' | 'air';
 
-const NAMES: Readonly<Record<string, string>> = {
-  'heat-pump': phrase('Heat pump'),
-  'air-source': phrase('Heat pump, air'),
-  'gas-condensing': phrase('Gas boiler, new'),
-  'gas-old': phrase('Gas boiler, old'),
-  oil: phrase('Oil boiler'),
-  lpg: phrase('LPG boiler'),
-  'direct-electric': phrase('Direct electric'),
-  storage: phrase('Storage heaters'),
+interface SystemWords {
+  /** In a table or beside a bar. */
+  readonly name: string;
+  readonly now: string;
+  /** Inside a sentence. */
+  readonly spoken: string;
+  readonly spokenNow: string;
+  /** Where it is chosen among others. */
+  readonly choice: string;
+  /** For `{number, select, many {cost} other {costs}}`: heaters are many, a boiler is one. */
+  readonly number?: 'many';
+}
+type NewWords = Pick<SystemWords, 'name' | 'spoken'>;
+
+const SYSTEM_WORDS: { readonly [S in System]: S extends 'air-source' ? NewWords : SystemWords } = {
+  'gas-condensing': {
+    name: phrase('Gas boiler, new'),
+    now: phrase('Gas boiler, as now'),
+    spoken: phrase('a new gas boiler'),
+    spokenNow: phrase('the gas boiler you have now'),
+    choice: phrase('gas boiler, condensing'),
+  },
+  'gas-old': {
+    name: phrase('Gas boiler, old'),
+    now: phrase('Gas boiler, as now'),
+    spoken: phrase('an old gas boiler'),
+    spokenNow: phrase('the gas boiler you have now'),
+    choice: phrase('gas boiler, older'),
+  },
+  oil: {
+    name: phrase('Oil boiler'),
+    now: phrase('Oil boiler, as now'),
+    spoken: phrase('an oil boiler'),
+    spokenNow: phrase('the oil boiler you have now'),
+    choice: phrase('oil boiler'),
+  },
+  lpg: {
+    name: phrase('LPG boiler'),
+    now: phrase('LPG boiler, as now'),
+    spoken: phrase('an LPG boiler'),
+    spokenNow: phrase('the LPG boiler you have now'),
+    choice: phrase('LPG boiler'),
+  },
+  'direct-electric': {
+    name: phrase('Direct electric'),
+    now: phrase('Electric heaters, as now'),
+    spoken: phrase('plain electric heaters'),
+    spokenNow: phrase('the electric heaters you have now'),
+    choice: phrase('electric heaters'),
+    number: 'many',
+  },
+  storage: {
+    name: phrase('Storage heaters'),
+    now: phrase('Storage heaters, as now'),
+    spoken: phrase('storage heaters'),
+    spokenNow: phrase('the storage heaters you have now'),
+    choice: phrase('storage heaters'),
+    number: 'many',
+  },
+  'heat-pump': {
+    name: phrase('Heat pump'),
+    now: phrase('Heat pump, as now'),
+    spoken: phrase('a heat pump'),
+    spokenNow: phrase('the heat pump you have now'),
+    choice: phrase('heat pump'),
+  },
+  'air-source': { name: phrase('Heat pump, air'), spoken: phrase('an air-source heat pump') },
 };
-const NOW: Readonly<Record<string, string>> = {
-  'heat-pump': phrase('Heat pump, as now'),
-  'gas-condensing': phrase('Gas boiler, as now'),
-  'gas-old': phrase('Gas boiler, as now'),
-  'gas-assumed': phrase('Gas boiler, assumed'),
-  oil: phrase('Oil boiler, as now'),
-  lpg: phrase('LPG boiler, as now'),
-  'direct-electric': phrase('Electric heaters, as now'),
-  storage: phrase('Storage heaters, as now'),
+/** A home of which nobody has said what heats it. */
+const GAS_ASSUMED: Partial<SystemWords> = {
+  now: phrase('Gas boiler, assumed'),
+  spokenNow: phrase('the gas boiler we assume you have'),
 };
-const SPOKEN: Readonly<Record<string, string>> = {
-  'heat-pump': phrase('a heat pump'),
-  'air-source': phrase('an air-source heat pump'),
-  'gas-condensing': phrase('a new gas boiler'),
-  'gas-old': phrase('an old gas boiler'),
-  oil: phrase('an oil boiler'),
-  lpg: phrase('an LPG boiler'),
-  'direct-electric': phrase('plain electric heaters'),
-  storage: phrase('storage heaters'),
-};
-const SPOKEN_NOW: Readonly<Record<string, string>> = {
-  'heat-pump': phrase('the heat pump you have now'),
-  'gas-condensing': phrase('the gas boiler you have now'),
-  'gas-old': phrase('the gas boiler you have now'),
-  'gas-assumed': phrase('the gas boiler we assume you have'),
-  oil: phrase('the oil boiler you have now'),
-  lpg: phrase('the LPG boiler you have now'),
-  'direct-electric': phrase('the electric heaters you have now'),
-  storage: phrase('the storage heaters you have now'),
-};
+const wordsOf = (kind: string): Partial<SystemWords> | undefined =>
+  kind === 'gas-assumed' ? GAS_ASSUMED : (SYSTEM_WORDS as Readonly<Record<string, Partial<SystemWords>>>)[kind];
 
 /** Name for a row or a label: "Heat pump, ground", "Gas boiler, as now". */
 export function systemName(id: string, kind: string, source?: Source): string {
-  if (id === 'present') return say(NOW[kind] ?? 'Heating, as now');
+  if (id === 'present') return say(wordsOf(kind)?.now ?? 'Heating, as now');
   if (id === 'heat-pump' && source !== undefined)
     return say(source === 'ground' ? 'Heat pump, ground' : 'Heat pump, air');
-  return say(NAMES[id] ?? NAMES[kind] ?? 'Other heating');
+  return say(wordsOf(id)?.name ?? wordsOf(kind)?.name ?? 'Other heating');
 }
 
 /** Inside a sentence, without a capital: "a new gas boiler", "the gas boiler you have now". */
 export function systemInSentence(id: string, kind: string): string {
-  if (id === 'present') return say(SPOKEN_NOW[kind] ?? 'the heating you have now');
-  return say(SPOKEN[id] ?? SPOKEN[kind] ?? 'another way of heating');
+  if (id === 'present') return say(wordsOf(kind)?.spokenNow ?? 'the heating you have now');
+  return say(wordsOf(id)?.spoken ?? wordsOf(kind)?.spoken ?? 'another way of heating');
 }
 
-/** For `{number, select, many {cost} other {costs}}`: heaters are many, a boiler is one. */
-export function systemNumber(id: string, kind: string): 'one' | 'many' {
-  const what = id === 'present' ? kind : id;
-  return what === 'storage' || what === 'direct-electric' ? 'many' : 'one';
-}
+/** Where what heats the home now is chosen: "oil boiler". */
+export const systemChoice = (system: PresentSystem): string =>
+  say(system === 'other' ? phrase('something else') : SYSTEM_WORDS[system].choice);
 
-/** What is bought or measured. */
-export const CARRIERS = {
+/** For `{number, select, many {cost} other {costs}}`. */
+export const systemNumber = (id: string, kind: string): 'one' | 'many' =>
+  wordsOf(id === 'present' ? kind : id)?.number ?? 'one';
+
+interface FuelWords {
+  readonly name: string;
+  /** Among files and meters, where the short name could be something else. */
+  readonly inFull?: string;
+  readonly service: string;
+}
+const FUEL_WORDS: { readonly [fuel in Fuel]: FuelWords } = {
+  gas: { name: phrase('gas'), service: phrase('Gas boiler, yearly visit') },
+  oil: { name: phrase('oil'), inFull: phrase('heating oil'), service: phrase('Oil boiler, yearly visit') },
+  lpg: { name: phrase('LPG'), service: phrase('LPG boiler, yearly visit') },
+};
+export const serviceName = (of: 'heat-pump' | Fuel): string =>
+  say(of === 'heat-pump' ? phrase('Heat pump, yearly visit') : FUEL_WORDS[of].service);
+
+/** What is bought or measured beside the fuels. */
+const OTHER_CARRIERS: { readonly [carrier in Exclude<Carrier, Fuel>]: string } = {
   electricity: phrase('electricity'),
-  gas: phrase('gas'),
-  oil: phrase('oil'),
-  lpg: phrase('LPG'),
   heat: phrase('heat'),
   'outdoor-temperature': phrase('outdoor temperature'),
   'flow-temperature': phrase('flow temperature'),
   'return-temperature': phrase('return temperature'),
   'source-temperature': phrase('source temperature'),
-} as const satisfies Readonly<Record<Carrier, string>>;
+};
 
 /** "electricity", "LPG". */
-export function carrierName(carrier: string): string {
-  return say((CARRIERS as Readonly<Record<string, string>>)[carrier] ?? carrier);
-}
+export const carrierName = (carrier: string): string =>
+  say(
+    isFuel(carrier)
+      ? FUEL_WORDS[carrier].name
+      : ((OTHER_CARRIERS as Readonly<Record<string, string>>)[carrier] ?? carrier),
+  );
+
+/** The same in English, and in full among files and meters: "heating oil". */
+export const carrierInFull = (carrier: Carrier): string =>
+  isFuel(carrier) ? (FUEL_WORDS[carrier].inFull ?? FUEL_WORDS[carrier].name) : OTHER_CARRIERS[carrier];

@@ -1,5 +1,5 @@
 /** The thread: one line a stage with its present result, or what it needs. Read downwards it is the whole case. */
-import type { Appraisal } from '../model/shapes/appraisal.ts';
+import { type Appraisal, priceOf } from '../model/shapes/appraisal.ts';
 import type { BillCheck } from '../model/shapes/bill-check.ts';
 import type { Evidence, Series } from '../model/shapes/evidence.ts';
 import { type Grade, weakestGrade } from '../model/shapes/working.ts';
@@ -123,12 +123,12 @@ function pricesLine({ prices, systems }: Appraisal, line: Line): ThreadLine {
   const { electricity } = prices;
   if (!Number.isFinite(prices.electricityPencePerKWh)) return line('prices', say('needs a tariff'), 'missing');
   const carrier = systems.find((system) => system.id === 'present')?.carrier ?? 'gas';
-  const other = { gas: prices.gasPencePerKWh, oil: prices.oilPencePerKWh, lpg: prices.lpgPencePerKWh };
+  const other = carrier === 'electricity' ? undefined : priceOf(prices, carrier)?.pencePerKWh;
   const own = pence(prices.electricityPencePerKWh);
   const both =
-    carrier === 'electricity' || !Number.isFinite(other[carrier])
+    other === undefined || !Number.isFinite(other)
       ? own
-      : say('{items} and {last}', { items: own, last: pence(other[carrier]) });
+      : say('{items} and {last}', { items: own, last: pence(other) });
   const { from, to, staleDays } = electricity;
   const dates = to === undefined ? say('from {month}', { month: monthSpan(from, from) }) : monthSpan(from, to);
   const parts = [both, dates, ...(staleDays === undefined ? [] : [say('old')])];

@@ -7,6 +7,7 @@ import { parse as parseSync } from 'csv-parse/sync';
 import Papa from 'papaparse';
 import type { IntakeContext } from '../../src/intake/intake.ts';
 import { readFile } from '../../src/intake/read-file.ts';
+import { kWhPerUnit } from '../../src/reference/fuels.ts';
 import { type BenchRow, medianMs } from './bench-row.ts';
 
 const ROWS = 175_200;
@@ -15,7 +16,7 @@ const WHAT = `${ROWS.toLocaleString('en-GB')} half-hours, bytes to checked days 
 const context: IntakeContext = {
   zone: 'Europe/London',
   today: '2026-11-25',
-  kWhPerLitre: { oil: 10.3, lpg: 7.21 },
+  kWhPerUnit,
   gasVolume: { correction: 1.02264, calorificMJPerM3: 39.5, imperialM3PerHundredCubicFeet: 2.83 },
 };
 

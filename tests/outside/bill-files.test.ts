@@ -4,6 +4,7 @@ import { readFile } from '../../src/intake/read-file.ts';
 import { checkBillSums } from '../../src/model/bill/check-bill-sums.ts';
 import type { Bill } from '../../src/model/shapes/bill.ts';
 import type { Tariff } from '../../src/model/shapes/tariff.ts';
+import { kWhPerUnit } from '../../src/reference/fuels.ts';
 import { readBill } from '../../src/screens/bill-sums/bill-lines-draft.ts';
 import { draftOfBill } from '../../src/screens/bill-sums/draft-of-bill.ts';
 import { type Cell, serialOf, writeWorkbook } from '../unit/intake/write-workbook.ts';
@@ -13,7 +14,7 @@ const GAS = { correction: 1.02264, imperialM3PerHundredCubicFeet: 2.83, calorifi
 const CONTEXT = {
   zone: 'Europe/London',
   today: '2026-11-25',
-  kWhPerLitre: { oil: 10.3, lpg: 7.21 },
+  kWhPerUnit,
   gasVolume: GAS,
 };
 const billsIn = (text: string, name = 'bills.csv'): Bill[] =>

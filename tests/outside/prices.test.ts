@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { litrePriceOn, quarterOn } from '../../src/model/tariff/built-in.ts';
-import { litrePrices, quarters } from '../../src/reference/prices.ts';
+import { deliveredPriceOn, quarterOn } from '../../src/model/tariff/built-in.ts';
+import { deliveredPrices, quarters } from '../../src/reference/prices.ts';
 
 /** The cap is rounded by region before averaging, so a typical bill comes back within 1.50 pounds. */
 const CAP_TOLERANCE_GBP = 1.5;
@@ -51,7 +51,7 @@ describe('a typical household’s yearly bill at each quarter’s prices is the 
   });
 
   test('every price says where it is from and how sure that is', () => {
-    for (const row of [...quarters, ...litrePrices]) {
+    for (const row of [...quarters, ...deliveredPrices]) {
       expect(row.source.length).toBeGreaterThan(8);
       expect(['read', 'memory']).toContain(row.provenance);
     }
@@ -60,15 +60,15 @@ describe('a typical household’s yearly bill at each quarter’s prices is the 
 });
 
 describe('what a unit of heat costs, October to December 2026', () => {
-  const oil2025 = litrePrices.find(
+  const oil2025 = deliveredPrices.find(
     ({ fuel, from, to }) => fuel === 'oil' && from === '2025-01-01' && to === '2025-12-31',
   )!;
   const OIL_KWH_PER_LITRE = 10.3; // DESNZ, GHG conversion factors 2025, 0.53078 / 0.05153, gross
   const PROPANE_KWH_PER_LITRE = 7.21; // DESNZ, GHG conversion factors 2025, 1.54358 / 0.2141, gross
   const electricity = quarterOn(quarters, 'electricity', '2026-11-25').pencePerKWh;
   const gas = quarterOn(quarters, 'gas', '2026-11-25').pencePerKWh;
-  const oil = oil2025.pencePerLitre / OIL_KWH_PER_LITRE;
-  const lpg = litrePriceOn(litrePrices, 'lpg', '2026-11-25').pencePerLitre / PROPANE_KWH_PER_LITRE;
+  const oil = oil2025.pencePerUnit / OIL_KWH_PER_LITRE;
+  const lpg = deliveredPriceOn(deliveredPrices, 'lpg', '2026-11-25').pencePerUnit / PROPANE_KWH_PER_LITRE;
   const HEAT_KWH = 14_100;
   // Expected figures computed by hand from the published prices above: heat ÷ efficiency × price.
   test.each([

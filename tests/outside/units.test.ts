@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { heatOfDegreeDaysKWh } from '../../src/model/units/energy.ts';
 import { gasVolumeToKWh, gasVolumeToM3 } from '../../src/model/units/gas-volume.ts';
 import { roundToPenny, withoutVat, withVat } from '../../src/model/units/money.ts';
-import { gasVolume, kWhPerLitre } from '../../src/reference/fuels.ts';
+import { gasVolume, kWhPerUnit } from '../../src/reference/fuels.ts';
 
 const factors = (calorificMJPerM3: number) => ({
   correction: gasVolume.correction.value,
@@ -44,8 +44,8 @@ test('a year of gas: 956.40 and 108.33 are £1,064.73, of which VAT £50.70 (VAT
 });
 
 test('energy per litre follows from the published pairs (UK Government GHG conversion factors 2025)', () => {
-  expect(kWhPerLitre.oil.value).toBeCloseTo(0.53078 / 0.05153, 2);
-  expect(kWhPerLitre.lpg.value).toBeCloseTo(1.54358 / 0.2141, 2);
+  expect(kWhPerUnit.oil.value).toBeCloseTo(0.53078 / 0.05153, 2);
+  expect(kWhPerUnit.lpg.value).toBeCloseTo(1.54358 / 0.2141, 2);
   // Carbon of a litre over carbon of a kWh, the other published pair of the same set.
-  expect(kWhPerLitre.oil.value).toBeCloseTo(2.54016 / 0.24677, 1);
+  expect(kWhPerUnit.oil.value).toBeCloseTo(2.54016 / 0.24677, 1);
 });

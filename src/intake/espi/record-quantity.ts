@@ -1,8 +1,9 @@
 /** What a record of open meter data is of: carrier, role, unit and kWh in one of its values. */
 import type { Carrier, SeriesRole } from '../../model/shapes/evidence.ts';
+import { isSaleUnit } from '../../model/shapes/heating.ts';
 import type { Quantity } from '../layout/settle-unit.ts';
 import type { EnergyUnit, IntakeChoices, IntakeContext } from '../terms/choices.ts';
-import { kWhPerUnit } from '../terms/units.ts';
+import { isUnitOf, kWhPerUnit } from '../terms/units.ts';
 import type { ReadingType } from './feed.ts';
 
 /** kWhPerUnit is that of one value as written, powers of ten included. */
@@ -56,7 +57,7 @@ export function quantityOf(
   const own = ownUnit(code, type?.powerOfTen ?? 0, carrier);
   const unit = choices.unit ?? own.unit;
   const times = unit === own.unit ? own.times : 10 ** leftOver(code?.unit, type?.powerOfTen ?? 0);
-  if (unit === 'litre' && carrier !== 'oil' && carrier !== 'lpg') return { leftOut: 'litres of another liquid' };
+  if (isSaleUnit(unit) && !isUnitOf(carrier, unit)) return { leftOut: 'litres of another liquid' };
   const role: SeriesRole = choices.role ?? (type?.flow === REVERSE ? 'export' : 'import');
   return {
     unit,

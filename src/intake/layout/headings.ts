@@ -1,5 +1,6 @@
 /** What the words above a column say about it. Words only propose; the cells below confirm. */
 import type { Carrier, SeriesRole } from '../../model/shapes/evidence.ts';
+import { FUEL_IDS, FUELS, SALE_UNIT_IDS, SALE_UNITS } from '../../model/shapes/heating.ts';
 import type { EnergyUnit } from '../terms/choices.ts';
 import { type BillPart, billPartOf, isOfEnergy } from './bill-headings.ts';
 
@@ -53,7 +54,8 @@ export function unitOfWords(words: string): EnergyUnit | undefined {
   if (/m³|\bm3\b|\bm\^3|cubic met/.test(words)) return 'm³';
   if (/ft³|\bft3\b|\bccf\b|\bhcf\b|cubic f|100 ?cu/.test(words)) return 'hundred ft³';
   if (/\btherms?\b/.test(words)) return 'therm';
-  if (/\blit(re|er)s?\b|\bltrs?\b|\bl\b|\bliter\b/.test(words)) return 'litre';
+  const sold = SALE_UNIT_IDS.find((unit) => SALE_UNITS[unit].said.test(words));
+  if (sold) return sold;
   if (/°c|\bdeg\.? ?c\b|celsius|\btemp c\b|º ?c/.test(words)) return '°C';
   return undefined;
 }
@@ -68,9 +70,8 @@ export function carrierOfWords(words: string): { carrier: Carrier; seriesRole?: 
   if (/°c|temp|celsius|outdoor|outside air|weather|dry bulb/.test(words))
     return { carrier: 'outdoor-temperature', seriesRole: 'weather' };
   if (/heat ?pump/.test(words)) return { carrier: 'electricity', seriesRole: 'heat-pump' };
-  if (/\blpg\b|propane|butane|bottled gas|calor\b/.test(words)) return { carrier: 'lpg' };
-  if (/\bgas\b|m³|\bm3\b|ft³|\bft3\b|\bccf\b|\bhcf\b|therm\b|therms\b|calorific/.test(words)) return { carrier: 'gas' };
-  if (/\boil\b|kerosene|heating ?oil|heiz(ö|oe)l|tank/.test(words)) return { carrier: 'oil' };
+  const fuel = FUEL_IDS.findLast((one) => FUELS[one].said.test(words));
+  if (fuel) return { carrier: fuel };
   if (/\bexport(ed)?\b|feed.?in|\bpv\b/.test(words)) return { carrier: 'electricity', seriesRole: 'export' };
   if (/electric|\belec\b|\bimport(ed)?\b|strom\b|\bpower\b/.test(words)) return { carrier: 'electricity' };
   return undefined;

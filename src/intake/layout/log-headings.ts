@@ -1,4 +1,5 @@
 /** In a log of a heat pump short words mean more than elsewhere: "in" and "out" are its electricity and its heat. */
+import { isFuel, isSaleUnit } from '../../model/shapes/heating.ts';
 import { type ColumnFacts, isNumberColumn } from './column-facts.ts';
 import { plainWords } from './headings.ts';
 
@@ -12,17 +13,16 @@ const OF_A_LOG = /heat|thermal|\bs?cop\b|\bspf\b|\bflow\b|brine/;
 export function nameLogColumns(columns: readonly ColumnFacts[]): ColumnFacts[] {
   const words = columns.map((c) => plainWords(c.heading));
   const isEnergy = (c: ColumnFacts) => isNumberColumn(c) && ENERGY.has(c.meaning.unit ?? '');
-  const isFuel = (c: ColumnFacts) =>
-    ['gas', 'oil', 'lpg'].includes(c.meaning.carrier ?? '') || c.meaning.seriesRole === 'export';
-  const electric = columns.filter((c, i) => isEnergy(c) && !isFuel(c) && ELECTRIC.test(words[i]!));
-  const heat = columns.filter((c, i) => isEnergy(c) && !isFuel(c) && HEAT.test(words[i]!) && !electric.includes(c));
+  const isOther = (c: ColumnFacts) => isFuel(c.meaning.carrier) || c.meaning.seriesRole === 'export';
+  const electric = columns.filter((c, i) => isEnergy(c) && !isOther(c) && ELECTRIC.test(words[i]!));
+  const heat = columns.filter((c, i) => isEnergy(c) && !isOther(c) && HEAT.test(words[i]!) && !electric.includes(c));
   if (electric.length === 0 || heat.length === 0 || !words.some((w) => OF_A_LOG.test(w))) return [...columns];
   return columns.map((c, i): ColumnFacts => {
     if (electric.includes(c)) return { ...c, meaning: { ...energyOf(c), carrier: 'electricity' } };
     if (heat.includes(c)) return { ...c, meaning: { ...energyOf(c), carrier: 'heat', seriesRole: 'heat-output' } };
     // Volume of the heating water, and power, are no energy.
     const isWater = c.meaning.unit === 'm³' && !/gas/.test(words[i]!);
-    const isPower = /\bk?w\b/.test(words[i]!) || c.meaning.unit === 'litre';
+    const isPower = /\bk?w\b/.test(words[i]!) || isSaleUnit(c.meaning.unit);
     return isNumberColumn(c) && (isWater || isPower) ? { ...c, meaning: { role: 'beside' } } : c;
   });
 }

@@ -1,8 +1,16 @@
 /** Settles what a column is of and in which unit: as written, else from its size, and says what was guessed. */
 import { type Carrier, isTemperature, type SeriesRole } from '../../model/shapes/evidence.ts';
+import {
+  DELIVERED_FUELS,
+  type DeliveredFuel,
+  FUELS,
+  isDelivered,
+  isSaleUnit,
+  unitsOf,
+} from '../../model/shapes/heating.ts';
 import type { EnergyUnit, IntakeChoices, IntakeContext } from '../terms/choices.ts';
 import type { RemarkBook } from '../terms/remark-book.ts';
-import { isVolumeOfGas, kWhPerUnit, LEAST_KWH_A_DAY, MOST_KWH_A_DAY } from '../terms/units.ts';
+import { isUnitOf, isVolumeOfGas, kWhPerUnit, LEAST_KWH_A_DAY, MOST_KWH_A_DAY } from '../terms/units.ts';
 import type { ColumnFacts } from './column-facts.ts';
 import { statedCarrier, statedUnit } from './energy-columns.ts';
 import type { Sheet } from './sheet.ts';
@@ -30,11 +38,11 @@ export function settleUnit(
   const carrier = choices.carrier ?? carrierFor(stated, said?.carrier);
   if (carrier === undefined && !book.has('carrier-guessed'))
     book.add('carrier-guessed', 'question', { column: name, expected: 'electricity' });
-  else if (choices.carrier === undefined && stated === 'litre' && said?.carrier !== 'oil' && said?.carrier !== 'lpg')
-    book.add('carrier-guessed', 'question', { column: name, expected: 'heating oil' });
+  else if (choices.carrier === undefined && isSaleUnit(stated) && said?.carrier !== carrier)
+    book.add('carrier-guessed', 'question', { column: name, expected: FUELS[carrier as DeliveredFuel].written });
   const settledCarrier = carrier ?? 'electricity';
   const unit = stated ?? guessUnit(settledCarrier, perDay);
-  const fits = isTemperature(settledCarrier) === (unit === '°C');
+  const fits = isUnitOf(settledCarrier, unit);
   const settled: EnergyUnit = fits ? unit : isTemperature(settledCarrier) ? '°C' : 'kWh';
   if (!fits) book.add('unit-not-of-carrier', 'question', { column: name, found: unit, expected: settled });
   if (stated === undefined && settled !== '°C')
@@ -60,7 +68,10 @@ export function settleUnit(
 /** A unit may settle the carrier, or contradict what the words said. */
 function carrierFor(unit: EnergyUnit | undefined, said: Carrier | undefined): Carrier | undefined {
   if (unit === '°C') return said !== undefined && isTemperature(said) ? said : 'outdoor-temperature';
-  if (unit === 'litre') return said === 'lpg' ? 'lpg' : 'oil';
+  if (isSaleUnit(unit)) {
+    const soldSo = DELIVERED_FUELS.filter((fuel) => unitsOf(fuel).includes(unit));
+    return soldSo.find((fuel) => fuel === said) ?? soldSo[0];
+  }
   if (unit === 'm³' || unit === 'hundred ft³' || unit === 'therm') return said === 'lpg' ? 'lpg' : 'gas';
   return said;
 }
@@ -73,7 +84,7 @@ function roleFor(carrier: Carrier, said: SeriesRole | undefined): SeriesRole {
 
 function guessUnit(carrier: Carrier, perDay: number): EnergyUnit {
   if (isTemperature(carrier)) return '°C';
-  if (carrier === 'oil' || carrier === 'lpg') return 'litre';
+  if (isDelivered(carrier)) return unitsOf(carrier)[0]!;
   return perDay > MOST_KWH_A_DAY ? 'Wh' : 'kWh';
 }
 

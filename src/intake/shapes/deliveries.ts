@@ -1,8 +1,10 @@
 /**
- * Deliveries of oil or LPG: a date and the litres put into the tank. A fill replaces what was burnt since the fill
+ * Deliveries of fuel: a date and the amount put into the tank or the store. A fill replaces what was burnt since the fill
  * before it, so each delivery belongs to the days before it and the first only starts the count.
  */
 import { toCivilDate } from '../../model/calendar/civil.ts';
+import type { Carrier } from '../../model/shapes/evidence.ts';
+import { isDelivered, isSaleUnit, SALE_UNITS, type SaleUnit, unitsOf } from '../../model/shapes/heating.ts';
 import { type IntakeShape, nothingRead } from '../importer/shape.ts';
 import { quantityColumns, seriesColumns, statedCarrier } from '../layout/energy-columns.ts';
 import { explainStrays } from '../layout/explain-strays.ts';
@@ -18,7 +20,7 @@ import { remarkAfterToday } from '../readings/remark-order.ts';
 
 export const deliveries: IntakeShape = {
   name: 'deliveries',
-  describe: 'Deliveries of heating oil or LPG: the date, the litres and perhaps the cost of each.',
+  describe: 'Deliveries of fuel: the date, the amount and perhaps the cost of each.',
 
   detect(sheet) {
     if (sheet.dateColumn < 0) return { fit: 0, reason: 'no column of dates' };
@@ -31,14 +33,14 @@ export const deliveries: IntakeShape = {
     const words = plainWords(
       `${sheet.fileName.replaceAll(/[-_.]/g, ' ')} ${sheet.columns.map((c) => c.heading).join(' ')}`,
     );
-    const inLitres = quantities.some((c) => c.meaning.unit === 'litre');
+    const soldSo = quantities.some((c) => isSaleUnit(c.meaning.unit));
     const said = quantities[0] && statedCarrier(sheet, quantities[0])?.carrier;
-    if (inLitres) return { fit: 0.92, reason: 'a date and litres in each row' };
+    if (soldSo) return { fit: 0.92, reason: 'a date and an amount of fuel in each row' };
     if (quantities.length > 0 && /deliver|tanker|\bfill/.test(words))
       return { fit: 0.85, reason: 'a date and an amount delivered in each row' };
-    if (quantities.length > 0 && (said === 'oil' || said === 'lpg'))
-      return { fit: 0.8, reason: 'the file speaks of oil or LPG' };
-    return { fit: 0.05, reason: 'no litres' };
+    if (quantities.length > 0 && isDelivered(said))
+      return { fit: 0.8, reason: 'the file speaks of a fuel that is delivered' };
+    return { fit: 0.05, reason: 'no amount of fuel' };
   },
 
   parse({ sheet, choices, context, book }) {
@@ -53,8 +55,9 @@ export const deliveries: IntakeShape = {
     }
     remarkAfterToday(sheet, dates, context, book);
     const decimal = settleDecimal(sheet, facts.index, choices, book);
-    const values = readValues(sheet, facts.index, dates.rows, dates.count, decimal, 'a number of litres', book);
-    const withUnit = { ...choices, unit: choices.unit ?? facts.meaning.unit ?? ('litre' as const) };
+    const values = readValues(sheet, facts.index, dates.rows, dates.count, decimal, 'an amount of fuel', book);
+    const unit = choices.unit ?? facts.meaning.unit ?? onlyUnit(statedCarrier(sheet, facts)?.carrier);
+    const withUnit = unit === undefined ? choices : { ...choices, unit };
     const quantity = settleUnit(sheet, facts, Number.NaN, withUnit, context, book);
     const costs = readCosts(sheet, dates, facts, true, { ...choices, decimal }, book);
     const fills = readFills(dates.civilMinute, values, costs.pence, dates.count);
@@ -76,7 +79,7 @@ export const deliveries: IntakeShape = {
     book.add('delivery-rule', 'note', {
       row: sheet.table.lineOfRow[dates.rows[first.index]!]!,
       from: toCivilDate(first.day),
-      found: `${first.amount} ${quantity.unit === 'litre' ? 'litres' : quantity.unit}`,
+      found: `${first.amount} ${isSaleUnit(quantity.unit) ? SALE_UNITS[quantity.unit].many : quantity.unit}`,
       effectKWh: first.amount * quantity.kWhPerUnit,
     });
     return {
@@ -97,6 +100,13 @@ export const deliveries: IntakeShape = {
     };
   },
 };
+
+/** Most fuels are delivered in one unit, which needs no saying; what nobody names is taken for litres, and asked about. */
+function onlyUnit(carrier: Carrier | undefined): SaleUnit | undefined {
+  if (!isDelivered(carrier)) return 'litre';
+  const [first, ...others] = unitsOf(carrier);
+  return others.length === 0 ? first : undefined;
+}
 
 interface Fill {
   readonly day: number;

@@ -1,8 +1,10 @@
 /** What a reader is given beside the file: the installer's choices and the facts of the household. */
 import { z } from 'zod';
 import { Carrier, SeriesRole } from '../../model/shapes/evidence.ts';
+import { SALE_UNIT_IDS } from '../../model/shapes/heating.ts';
+import type { Reference } from '../../model/shapes/reference.ts';
 
-export const EnergyUnit = z.enum(['Wh', 'kWh', 'MWh', 'GJ', 'm³', 'hundred ft³', 'therm', 'litre', '°C']);
+export const EnergyUnit = z.enum(['Wh', 'kWh', 'MWh', 'GJ', 'm³', 'hundred ft³', 'therm', ...SALE_UNIT_IDS, '°C']);
 export type EnergyUnit = z.infer<typeof EnergyUnit>;
 
 /** What the installer may correct in the preview. Absent means: decide from the file. */
@@ -49,7 +51,7 @@ export interface IntakeContext {
   readonly zone: string;
   /** Latest day a reading may bear without a remark, "2026-11-25"; the caller's clock, since intake has none. */
   readonly today: string;
-  readonly kWhPerLitre: { readonly oil: number; readonly lpg: number };
+  readonly kWhPerUnit: Reference['kWhPerUnit'];
   readonly gasVolume: {
     readonly correction: number;
     readonly calorificMJPerM3: number;

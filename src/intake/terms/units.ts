@@ -1,12 +1,13 @@
 /** kWh in one of a unit; gas volume by the billing rule: volume × correction × calorific value ÷ 3.6. */
-import type { Carrier } from '../../model/shapes/evidence.ts';
+import { type Carrier, isTemperature } from '../../model/shapes/evidence.ts';
+import { isDelivered, isSaleUnit, SALE_UNITS, unitsOf } from '../../model/shapes/heating.ts';
 import type { EnergyUnit, IntakeContext } from './choices.ts';
 
 /** 105.5056 MJ ÷ 3.6, the definition of the therm. */
 const KWH_PER_THERM = 29.3071;
 const MJ_PER_KWH = 3.6;
 
-/** [kWh per unit]; degrees pass through as they are. */
+/** [kWh per unit]; degrees pass through as they are. Throws for a unit that the carrier is not sold in. */
 export function kWhPerUnit(
   unit: EnergyUnit,
   carrier: Carrier,
@@ -30,9 +31,17 @@ export function kWhPerUnit(
       return context.gasVolume.imperialM3PerHundredCubicFeet * kWhPerM3;
     case 'therm':
       return KWH_PER_THERM;
-    case 'litre':
-      return carrier === 'lpg' ? context.kWhPerLitre.lpg : context.kWhPerLitre.oil;
+    default:
+      if (!isDelivered(carrier) || !isUnitOf(carrier, unit)) throw new RangeError(`${carrier} is not sold by ${unit}`);
+      return context.kWhPerUnit[carrier].value * SALE_UNITS[unit].count;
   }
+}
+
+/** Whether amounts of a carrier can be written in a unit. */
+export function isUnitOf(carrier: Carrier, unit: EnergyUnit): boolean {
+  if (isTemperature(carrier) || unit === '°C') return isTemperature(carrier) && unit === '°C';
+  if (isSaleUnit(unit)) return isDelivered(carrier) && unitsOf(carrier).includes(unit);
+  return !isVolumeOfGas(unit) || carrier === 'gas' || carrier === 'lpg';
 }
 
 export const isVolumeOfGas = (unit: EnergyUnit): boolean => unit === 'm³' || unit === 'hundred ft³';

@@ -1,13 +1,15 @@
 import { Reworded } from '../../charts/reworded.tsx';
 import { Said } from '../../charts/said.tsx';
-import type { Appraisal } from '../../model/shapes/appraisal.ts';
+import type { PriceBasis } from '../../model/shapes/appraisal.ts';
+import { FUEL_IDS, type Fuel } from '../../model/shapes/heating.ts';
 import { estimateMeaning, limitsSentences } from '../../words/estimate.ts';
-import { degrees, grouped, longDate } from '../../words/numbers.ts';
-import { phrase, say } from '../../words/say.ts';
+import { capitalised, degrees, grouped, longDate } from '../../words/numbers.ts';
+import { say } from '../../words/say.ts';
+import { carrierName } from '../../words/systems.ts';
 import type { EstimateParts } from '../parts.ts';
 
 /** What a unit costs, of when and from where; a source that is named in English is marked so. */
-function PriceText({ basis }: { readonly basis: Appraisal['prices']['electricity'] }) {
+function PriceText({ basis }: { readonly basis: PriceBasis }) {
   const { from, to, staleDays } = basis;
   const named = {
     name: <Reworded text={basis.name} />,
@@ -52,11 +54,9 @@ export function AboutPart({ parts }: { readonly parts: EstimateParts }) {
         <dd>
           <PriceText basis={appraisal.prices.electricity} />
         </dd>
-        {(['gas', 'oil', 'lpg'] as const)
-          .filter((fuel) => carriers.has(fuel) || (!present && fuel === 'gas'))
-          .map((fuel) => (
-            <FuelFact key={fuel} fuel={fuel} basis={appraisal.prices[fuel]} />
-          ))}
+        {FUEL_IDS.filter((fuel) => carriers.has(fuel) || (!present && fuel === 'gas')).map((fuel) => (
+          <FuelFact key={fuel} fuel={fuel} basis={appraisal.prices[fuel]} />
+        ))}
         <dt>{say('Weather')}</dt>
         <dd>
           {say('typical year of {region}, {days} degree days to {base}', {
@@ -92,21 +92,13 @@ export function AboutPart({ parts }: { readonly parts: EstimateParts }) {
   );
 }
 
-const FUELS = { gas: phrase('Gas'), oil: phrase('Oil'), lpg: phrase('LPG') } as const;
-
-function FuelFact({
-  fuel,
-  basis,
-}: {
-  readonly fuel: keyof typeof FUELS;
-  readonly basis: Appraisal['prices']['electricity'];
-}) {
-  return (
+function FuelFact({ fuel, basis }: { readonly fuel: Fuel; readonly basis: PriceBasis | undefined }) {
+  return basis ? (
     <>
-      <dt>{say(FUELS[fuel])}</dt>
+      <dt>{capitalised(carrierName(fuel))}</dt>
       <dd>
         <PriceText basis={basis} />
       </dd>
     </>
-  );
+  ) : null;
 }

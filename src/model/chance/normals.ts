@@ -1,8 +1,17 @@
 /** Standard normal draws for every uncertain input, worked out once for a number of draws and kept. */
+import { DELIVERED_FUELS, type DeliveredFuel } from '../shapes/heating.ts';
 import { normalQuantile } from './normal-quantile.ts';
 import { sobolPoints } from './sobol.ts';
 
-/** One dimension each. The first ones are the best spread, so the inputs that matter most come first. */
+export type DeliveredPriceInput = `${DeliveredFuel}Price`;
+const deliveredPrices = DELIVERED_FUELS.map((fuel): DeliveredPriceInput => `${fuel}Price`);
+export const isDeliveredPrice = (input: UncertainInput): input is DeliveredPriceInput =>
+  (deliveredPrices as readonly string[]).includes(input);
+
+/**
+ * One dimension each. The first ones are the best spread, so the inputs that matter most come first. A place once given
+ * is kept: the fuels of later rows come last, so that a new one does not change the draws of the others.
+ */
 export const INPUTS = [
   'electricityPrice',
   'spaceFactor',
@@ -13,14 +22,14 @@ export const INPUTS = [
   'efficiency',
   'waterFactor',
   'waterHeat',
-  'oilPrice',
-  'lpgPrice',
+  ...deliveredPrices.slice(0, 2),
   'otherFactor',
   'otherEfficiency',
   'machineExtras',
   'boilerElectricity',
   'machineService',
   'otherService',
+  ...deliveredPrices.slice(2),
 ] as const;
 export type UncertainInput = (typeof INPUTS)[number];
 export type Normals = { readonly [input in UncertainInput]: Float64Array };

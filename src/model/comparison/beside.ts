@@ -1,5 +1,7 @@
 /** Which two systems are spoken of together: the heat pump, and what it is held against. */
-import type { Appraisal, SystemId, SystemResult, Versus } from '../shapes/appraisal.ts';
+import type { Appraisal, SystemResult, Versus } from '../shapes/appraisal.ts';
+import { carrierOf, isFuel, SYSTEMS, type System, systemRow } from '../shapes/heating.ts';
+import type { Household } from '../shapes/household.ts';
 
 export interface SideBySide {
   readonly pump: SystemResult;
@@ -27,24 +29,41 @@ export function findSideBySide(appraisal: Appraisal): SideBySide {
   };
 }
 
-/** What a household asks about first, where a picture has no room for all. */
-const ASKED_FIRST: readonly SystemId[] = [
-  'heat-pump',
-  'present',
-  'gas-condensing',
-  'oil',
-  'direct-electric',
-  'lpg',
-  'air-source',
-  'storage',
-  'gas-old',
-];
-
-/** The `most` ways of heating that a picture shows: the heat pump, the present one, then those asked about first; none twice. */
-export function pickForPicture(appraisal: Pick<Appraisal, 'systems'>, most: number): SystemResult[] {
+/**
+ * The `most` ways of heating that a picture shows: the heat pump, the present one, then what suits the home, then the
+ * rest, in the order in which households ask about them; none twice.
+ */
+export function pickForPicture(
+  appraisal: Pick<Appraisal, 'systems'>,
+  household: Household,
+  most: number,
+): SystemResult[] {
   const presentKind = appraisal.systems.find(({ id }) => id === 'present')?.kind;
+  const suits = suitsHome(household);
+  const place = ({ id }: SystemResult) => {
+    if (id === 'heat-pump' || id === 'present') return id === 'heat-pump' ? -2 : -1;
+    return SYSTEMS[id].asked + (suits(id) ? 0 : LATER);
+  };
   return appraisal.systems
     .filter(({ id }) => id === 'present' || id !== presentKind)
-    .toSorted((a, b) => ASKED_FIRST.indexOf(a.id) - ASKED_FIRST.indexOf(b.id))
+    .toSorted((a, b) => place(a) - place(b))
     .slice(0, most);
+}
+
+/** More than any place in the table. */
+const LATER = 1000;
+
+/** Whether a way of heating is a sensible rival in a home; what is not known of the home rules nothing out. */
+function suitsHome({ home, present, prices }: Household): (system: System) => boolean {
+  const now = present.assumed ? undefined : carrierOf(present.system);
+  const gasGrid =
+    now === 'gas' || present.cooksOnGas || prices.gasTariffId !== undefined ? true : isFuel(now) ? false : undefined;
+  return (system) => {
+    const { suits } = systemRow(system)!;
+    return (
+      (suits.gasGrid === undefined || gasGrid === undefined || suits.gasGrid === gasGrid) &&
+      !(suits.house && home.kind === 'flat') &&
+      !(suits.electricNow && now !== undefined && now !== 'electricity')
+    );
+  };
 }

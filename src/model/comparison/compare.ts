@@ -15,7 +15,7 @@ import { askAboutHome } from './ask-about-home.ts';
 import { type ResultContext, systemResult } from './cost-figures.ts';
 import { planSystems } from './plan-systems.ts';
 import { createPricer, type PricedPlan } from './price-plan.ts';
-import type { PricesInUse } from './prices-of.ts';
+import { forDelivered, type PricesInUse } from './prices-of.ts';
 import { restOfHome } from './rest-of-home.ts';
 import { holdAgainst, type Side, savingsOf } from './versus.ts';
 
@@ -122,8 +122,7 @@ function sharedSpreads(input: CompareInput, present: PricedPlan | undefined): Sh
     electricityPrice: spread.electricityPrice.value,
     gasPrice: spread.gasPrice.value,
     priceCorrelation: spread.priceCorrelation.value,
-    oilPrice: prices.oil.spread,
-    lpgPrice: prices.lpg.spread,
+    deliveredPrice: forDelivered((fuel) => prices[fuel].spread),
     machineExtras: spread.machineExtras.value,
     boilerElectricity: spread.boilerElectricity.value,
     useful: { spaceKWh: demand.space.value, waterKWh: demand.water.value },

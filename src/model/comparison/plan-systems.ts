@@ -6,13 +6,12 @@ import { fieldSpread } from '../heat-pump/factor-spread.ts';
 import type { ReckonedMachine } from '../heat-pump/quick-factors.ts';
 import { settleFactors } from '../heat-pump/settle-factors.ts';
 import type { Demand, Question, WhatIf } from '../shapes/appraisal.ts';
+import { HEATERS, type Heater, SYSTEMS, serviceKey, systemRow } from '../shapes/heating.ts';
 import type { Household } from '../shapes/household.ts';
 import type { EfficiencyDefault, Reference } from '../shapes/reference.ts';
 import { type WorkingInput, weakestGrade } from '../shapes/working.ts';
-import type { Hours, Plan, SystemName } from './plan.ts';
+import type { Plan, SystemName } from './plan.ts';
 import { askAboutCost } from './questions.ts';
-
-type Boiler = keyof Reference['efficiency'];
 
 export interface PlanInput {
   readonly household: Household;
@@ -24,22 +23,6 @@ export interface PlanInput {
   readonly whatIf?: WhatIf;
 }
 
-const CARRIER = {
-  'gas-condensing': 'gas',
-  'gas-old': 'gas',
-  oil: 'oil',
-  lpg: 'lpg',
-  'direct-electric': 'electricity',
-  storage: 'electricity',
-} as const;
-const HOURS: { readonly [boiler in Boiler]: Hours } = {
-  'gas-condensing': 'boiler',
-  'gas-old': 'boiler',
-  oil: 'boiler',
-  lpg: 'boiler',
-  'direct-electric': 'panels',
-  storage: 'storage',
-};
 /** Below this much heat a boiler's pump and fan run in proportion, kWh a year. */
 const FULL_SEASON_KWH = 5000;
 const MOST_EFFICIENCY = 1.1;
@@ -47,13 +30,13 @@ const MOST_EFFICIENCY = 1.1;
 /** The heat pump first, then what the household has, then every other way that is not the same again. */
 export function planSystems(input: PlanInput, questions: Question[]): Plan[] {
   const present = planPresent(input, questions);
-  const others: readonly Boiler[] = ['gas-condensing', 'oil', 'lpg', 'direct-electric', 'storage'];
   const plans = [planHeatPump(input), ...(present ? [present] : [])];
-  for (const boiler of others) {
+  for (const heater of HEATERS) {
+    const row = systemRow(heater)!;
     // The same kind with the same efficiency would be what they have now, twice.
-    const same = present !== null && input.household.present.system === boiler;
-    if (same && (boiler !== 'gas-condensing' || !input.household.present.efficiency)) continue;
-    plans.push(planBoiler(boiler, boiler, input));
+    const same = present !== null && input.household.present.system === heater;
+    const anew = row.offeredAnew && input.household.present.efficiency;
+    if (row.offered && (!same || anew)) plans.push(planHeater(heater, heater, input));
   }
   if (input.household.machine.source === 'ground') plans.push(planAirSource(input));
   return plans;
@@ -144,7 +127,7 @@ function planPresent(input: PlanInput, questions: Question[]): Plan | null {
   // A machine that stands there already is the one described; a changed flow temperature is a plan, not the present.
   if (system === 'heat-pump') return planHeatPump({ ...input, machine: presentMachine ?? input.machine }, 'present');
   const accepted = acceptEfficiency(household, questions);
-  const plan = planBoiler('present', system, input, presentEfficiency(accepted, 'fuel', input.reference));
+  const plan = planHeater('present', system, input, presentEfficiency(accepted, 'fuel', input.reference));
   // The home's own gas record says it as well as a word would.
   const isAssumed = household.present.assumed && !input.demand.estimates.some(({ way }) => way === 'record');
   if (!isAssumed) return plan;
@@ -174,9 +157,9 @@ const tableEfficiency = (row: EfficiencyDefault): Efficiency => ({
 });
 
 /** A boiler, panel heaters or storage heaters: heat over seasonal efficiency, rooms and hot water apart. */
-function planBoiler(id: SystemName, kind: Boiler, input: PlanInput, own?: TwoEfficiencies): Plan {
+function planHeater(id: SystemName, kind: Heater, input: PlanInput, own?: TwoEfficiencies): Plan {
   const { household, demand, reference } = input;
-  const carrier = CARRIER[kind];
+  const { carrier, hours, service } = SYSTEMS[kind];
   const table = reference.efficiency[kind];
   const typed = id === 'present' && household.present.efficiency !== undefined;
   const space = own?.space ?? tableEfficiency(table.space);
@@ -190,7 +173,7 @@ function planBoiler(id: SystemName, kind: Boiler, input: PlanInput, own?: TwoEff
     id,
     kind,
     carrier,
-    hours: HOURS[kind],
+    hours,
     spaceEfficiency: space.value,
     waterEfficiency: immersion ? 1 : water.value,
     spaceSpread: typed ? evenSpread(space.error) : spreadOfRange({ ...table.space, value: table.space.middle }),
@@ -209,7 +192,7 @@ function planBoiler(id: SystemName, kind: Boiler, input: PlanInput, own?: TwoEff
     pumpSource: table.ownElectricityKWh.source,
     electricWaterKWh: immersion ? demand.water.value : 0,
     standing: standingOf(carrier, household),
-    ...serviceOf(carrier === 'electricity' ? 'electric' : carrier, household, reference),
+    ...serviceOf(service, household, reference),
   };
 }
 
@@ -222,13 +205,8 @@ function serviceOf(
   { prices }: Household,
   reference: Reference,
 ): Pick<Plan, 'serviceGBP' | 'serviceSpread'> {
-  const typed = {
-    'heat-pump': prices.serviceHeatPumpGBP,
-    gas: prices.serviceGasGBP,
-    oil: prices.serviceOilGBP,
-    lpg: prices.serviceLpgGBP,
-    electric: undefined,
-  }[system];
+  const typed =
+    system === 'electric' ? undefined : system === 'heat-pump' ? prices.serviceHeatPumpGBP : prices[serviceKey(system)];
   const fallback = reference.service[system];
   const name = 'Service of a year';
   // A price that was typed is a price agreed.

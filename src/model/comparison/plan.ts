@@ -5,12 +5,12 @@ import type { Spread } from '../chance/multiplier.ts';
 import type { ExtraLine } from '../heat-pump/extras.ts';
 import type { ReckonedMachine } from '../heat-pump/quick-factors.ts';
 import type { SystemId, SystemResult } from '../shapes/appraisal.ts';
+import type { PricedCarrier, SYSTEMS, System } from '../shapes/heating.ts';
 import type { Grade, Working, WorkingInput } from '../shapes/working.ts';
-import type { Moves, PricedCarrier } from '../uncertainty/simulate.ts';
+import type { Moves } from '../uncertainty/simulate.ts';
 
 export type SystemName = z.infer<typeof SystemId>;
-/** How the hours of buying lie in the day. */
-export type Hours = 'heat-pump' | 'panels' | 'storage' | 'boiler';
+export type Hours = (typeof SYSTEMS)[System]['hours'];
 
 export interface Plan {
   readonly id: SystemName;

@@ -1,16 +1,15 @@
 /** Which prices a comparison rests on: the household's own, else the built-in ones of the day. */
-import type { Appraisal, Question, WhatIf } from '../shapes/appraisal.ts';
+import type { PriceBasis, Question, WhatIf } from '../shapes/appraisal.ts';
 import type { CivilDate } from '../shapes/dates.ts';
-import type { Given, Household } from '../shapes/household.ts';
-import type { LitrePrice, Reference } from '../shapes/reference.ts';
+import { DELIVERED_FUELS, type DeliveredFuel, FUELS, priceKey } from '../shapes/heating.ts';
+import type { Household } from '../shapes/household.ts';
+import type { Reference } from '../shapes/reference.ts';
 import type { Tariff, TariffVersion } from '../shapes/tariff.ts';
-import { litrePriceOn, quarterOn, tariffFromQuarter, twoRateTariff } from '../tariff/built-in.ts';
+import { deliveredPriceOn, quarterOn, tariffFromQuarter, twoRateTariff } from '../tariff/built-in.ts';
 import { findTariffFaults } from '../tariff/check-tariff.ts';
 import { versionOn } from '../tariff/price.ts';
-import { litrePriceBasis, priceBasis } from '../tariff/price-basis.ts';
+import { deliveredPriceBasis, priceBasis } from '../tariff/price-basis.ts';
 import { askAboutPrices, type PriceQuestionCode } from './questions.ts';
-
-export type PriceBasis = Appraisal['prices']['electricity'];
 
 export interface TariffInUse {
   readonly tariff: Tariff;
@@ -18,25 +17,30 @@ export interface TariffInUse {
   readonly basis: PriceBasis;
 }
 
-export interface LitreInUse {
+export interface DeliveredInUse {
   readonly pencePerKWh: number;
-  readonly pencePerLitre: number;
+  /** For one of the fuel's base unit. */
+  readonly pencePerUnit: number;
   /** One relative standard deviation over the next twelve months. */
   readonly spread: number;
   readonly basis: PriceBasis;
 }
 
-export interface PricesInUse {
+export interface PricesInUse extends ByDelivered<DeliveredInUse> {
   readonly electricity: TariffInUse;
   readonly storage: TariffInUse;
   readonly gas: TariffInUse;
-  readonly oil: LitreInUse;
-  readonly lpg: LitreInUse;
   /** What the unit prices are multiplied by, 1 = as they are. */
   readonly electricityShare: number;
   readonly fuelShare: number;
   readonly questions: Question[];
 }
+
+type ByDelivered<T> = { readonly [fuel in DeliveredFuel]: T };
+
+/** Something of every fuel that is bought by amount. */
+export const forDelivered = <T>(of: (fuel: DeliveredFuel) => T) =>
+  Object.fromEntries(DELIVERED_FUELS.map((fuel) => [fuel, of(fuel)])) as ByDelivered<T>;
 
 interface PricesInput {
   readonly household: Household;
@@ -71,8 +75,7 @@ export function choosePrices({ household, reference, asOf, whatIf }: PricesInput
     electricity,
     storage: use(ownStorage ?? manyPriced ?? keptTwoRate(reference)),
     gas: use(ownGas ?? builtIn('gas')),
-    oil: chooseLitre('oil', prices.oilPencePerLitre, reference, asOf),
-    lpg: chooseLitre('lpg', prices.lpgPencePerLitre, reference, asOf),
+    ...forDelivered((fuel) => chooseDelivered(fuel, prices, reference, asOf)),
     electricityShare: whatIf?.electricityShare ?? 1,
     fuelShare: whatIf?.fuelShare ?? 1,
     questions,
@@ -120,20 +123,21 @@ function keptTwoRate(reference: Reference): Tariff {
   return tariff;
 }
 
-function chooseLitre(
-  fuel: LitrePrice['fuel'],
-  typed: Given<number> | undefined,
+function chooseDelivered(
+  fuel: DeliveredFuel,
+  prices: Household['prices'],
   reference: Reference,
   asOf: CivilDate,
-): LitreInUse {
-  const builtIn = litrePriceOn(reference.litrePrices, fuel, asOf);
-  const pencePerLitre = typed?.value ?? builtIn.pencePerLitre;
+): DeliveredInUse {
+  const typed = prices[priceKey(fuel)];
+  const builtIn = deliveredPriceOn(reference.deliveredPrices, fuel, asOf);
+  const pencePerUnit = typed?.value ?? builtIn.pencePerUnit;
   const basis: PriceBasis = typed
-    ? { name: `Typed ${fuel === 'lpg' ? 'LPG' : 'oil'} price`, from: asOf, grade: typed.grade, origin: typed.origin }
-    : litrePriceBasis(builtIn, asOf);
+    ? { name: `Typed ${FUELS[fuel].written} price`, from: asOf, grade: typed.grade, origin: typed.origin }
+    : deliveredPriceBasis(builtIn, asOf);
   return {
-    pencePerKWh: pencePerLitre / reference.kWhPerLitre[fuel].value,
-    pencePerLitre,
+    pencePerKWh: pencePerUnit / reference.kWhPerUnit[fuel].value,
+    pencePerUnit,
     spread: builtIn.spread,
     basis,
   };

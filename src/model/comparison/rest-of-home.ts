@@ -5,6 +5,7 @@ import { peopleOfFloorArea } from '../demand/occupancy.ts';
 import { findRecord } from '../demand/record.ts';
 import { sumRegisters } from '../evidence/sum-registers.ts';
 import type { Series } from '../shapes/evidence.ts';
+import { carrierOf, isFuel } from '../shapes/heating.ts';
 import type { Household } from '../shapes/household.ts';
 import { FLOOR_AREA_M2 } from '../shapes/usual-home.ts';
 import type { Grade } from '../shapes/working.ts';
@@ -25,14 +26,15 @@ export type HomePeaks =
 /** A record shorter than this says too little of a year. Common practice, no source. */
 const ENOUGH_DAYS = 300;
 const ENOUGH_DAYS_OF_MONTH = 10;
-const FUELS: ReadonlySet<string> = new Set(['gas-condensing', 'gas-old', 'oil', 'lpg']);
 
 /** The household's electricity beside heating [kWh by month]: its own record where that holds no heating, else as usual for its people and floor area. */
 export function restOfHome(household: Household, series: readonly Series[]): RestOfHome {
   const { present } = household;
   const imports = series.filter(({ carrier, role }) => carrier === 'electricity' && role === 'import');
   const heatElsewhere =
-    FUELS.has(present.system) && present.hotWaterFrom !== 'immersion' && present.otherHeat !== 'electric heaters';
+    isFuel(carrierOf(present.system)) &&
+    present.hotWaterFrom !== 'immersion' &&
+    present.otherHeat !== 'electric heaters';
   const peaks = heatElsewhere ? peaksOf(imports) : ({ known: false, why: 'heating-in-record' } as const);
   return { ...((heatElsewhere && recorded(imports)) || usual(household)), peaks };
 }

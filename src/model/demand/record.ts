@@ -3,6 +3,7 @@
 import { toDayNumber } from '../calendar/civil.ts';
 import { sumRegisters } from '../evidence/sum-registers.ts';
 import type { Series } from '../shapes/evidence.ts';
+import { carrierOf, FUEL_IDS, type Fuel, isDelivered } from '../shapes/heating.ts';
 import type { Household } from '../shapes/household.ts';
 
 /** Use over whole days. */
@@ -33,29 +34,22 @@ interface Wanted {
   readonly role: Series['role'];
 }
 
-const GAS: Wanted = { meter: 'fuel', carrier: 'gas', role: 'import' };
-const OIL: Wanted = { meter: 'fuel', carrier: 'oil', role: 'import' };
-const LPG: Wanted = { meter: 'fuel', carrier: 'lpg', role: 'import' };
+const wantedFuel = (carrier: Fuel): Wanted => ({ meter: 'fuel', carrier, role: 'import' });
 const ELECTRIC: readonly Wanted[] = [
   { meter: 'heat', carrier: 'heat', role: 'heat-output' },
   { meter: 'heat-pump', carrier: 'electricity', role: 'heat-pump' },
   { meter: 'whole-house', carrier: 'electricity', role: 'import' },
 ];
-/** In order of preference. */
-const WANTED: Readonly<Record<Household['present']['system'], readonly Wanted[]>> = {
-  'gas-condensing': [GAS],
-  'gas-old': [GAS],
-  oil: [OIL],
-  lpg: [LPG],
-  'direct-electric': ELECTRIC,
-  storage: ELECTRIC,
-  'heat-pump': ELECTRIC,
-  other: [GAS, OIL, LPG],
-};
+/** In order of preference; where nobody knows what heats the home, any fuel. */
+function wantedFor(system: Household['present']['system']): readonly Wanted[] {
+  const carrier = carrierOf(system);
+  if (carrier === 'electricity') return ELECTRIC;
+  return (carrier ? [carrier] : FUEL_IDS).map(wantedFuel);
+}
 
 /** The heating record among the series, or null where there is none. */
 export function findRecord(system: Household['present']['system'], series: readonly Series[]): HeatRecord | null {
-  for (const wanted of WANTED[system]) {
+  for (const wanted of wantedFor(system)) {
     const fitting = series.filter((s) => s.carrier === wanted.carrier && s.role === wanted.role);
     if (fitting.length === 0) continue;
     const record = putTogether(wanted, sumRegisters(fitting));
@@ -76,7 +70,7 @@ function putTogether(wanted: Wanted, fitting: readonly Series[]): HeatRecord {
     else leftOut += takePeriods(one.periods ?? [], claimed, spans);
   }
   spans.sort((a, b) => a.first - b.first);
-  const deliveries = (wanted.carrier === 'oil' || wanted.carrier === 'lpg') && ordered.every((s) => !s.days);
+  const deliveries = isDelivered(wanted.carrier) && ordered.every((s) => !s.days);
   return {
     meter: wanted.meter,
     carrier: wanted.carrier,

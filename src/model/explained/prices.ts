@@ -1,12 +1,11 @@
 /** The prices that the sums rest on: the mean over the heat pump's own hours, and each price of the tariff. */
 
 import { findSideBySide } from '../comparison/beside.ts';
-import type { Appraisal, PriceBasis } from '../shapes/appraisal.ts';
+import { type Appraisal, type PriceBasis, priceOf } from '../shapes/appraisal.ts';
+import { FUELS, type Fuel } from '../shapes/heating.ts';
 import type { Tariff, TariffVersion } from '../shapes/tariff.ts';
 import type { Working, WorkingInput } from '../shapes/working.ts';
 import { inclVat } from '../tariff/price.ts';
-
-type Basis = ReturnType<typeof PriceBasis.parse>;
 
 /** Price of a unit [p/kWh] as reckoned: what all units cost / the units, over the hours in which they are bought. */
 export function electricityPriceWorking(appraisal: Appraisal): Working {
@@ -26,12 +25,16 @@ export function electricityPriceWorking(appraisal: Appraisal): Working {
 }
 
 /** Price of a unit of a fuel [p/kWh], VAT in it. */
-export function fuelPriceWorking({ prices }: Appraisal, fuel: 'gas' | 'oil' | 'lpg'): Working {
-  const { grade, origin, name } = prices[fuel];
-  const value = prices[`${fuel}PencePerKWh`];
+export function fuelPriceWorking({ prices }: Appraisal, fuel: Fuel): Working {
+  const price = priceOf(prices, fuel);
+  if (!price) throw new Error(`an appraisal without a price of ${fuel}`);
+  const { basis, pencePerKWh: value } = price;
+  const { grade, origin, name } = basis;
+  const row = FUELS[fuel];
   return {
-    title: `Price of a unit of ${fuel === 'lpg' ? 'LPG' : fuel}`,
-    formula: fuel === 'gas' ? 'as the tariff has it, VAT included' : 'price of a litre / kWh in a litre',
+    title: `Price of a unit of ${row.written}`,
+    formula:
+      row.sold === 'by meter' ? 'as the tariff has it, VAT included' : `price of a ${row.unit} / kWh in a ${row.unit}`,
     inputs: [{ name: 'Unit price', value, unit: 'p/kWh', grade, origin }],
     result: { value, unit: 'p/kWh' },
     source: `${name}: ${origin}`,
@@ -41,7 +44,7 @@ export function fuelPriceWorking({ prices }: Appraisal, fuel: 'gas' | 'oil' | 'l
 /** Every price of one version of a tariff with VAT [p/kWh, p a day], and how many kWh each step holds. */
 export function tariffWorking(
   version: TariffVersion,
-  tariff: Pick<Tariff, 'name' | 'grade' | 'origin'> | Basis,
+  tariff: Pick<Tariff, 'name' | 'grade' | 'origin'> | PriceBasis,
   met: readonly { readonly name: string; readonly pence: number; readonly share: number }[] = [],
 ): Working {
   const { grade, origin } = tariff;

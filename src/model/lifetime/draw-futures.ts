@@ -5,6 +5,7 @@ import { normalQuantile } from '../chance/normal-quantile.ts';
 import { normalShare } from '../chance/normal-share.ts';
 import { quantileOfSorted } from '../chance/quantiles.ts';
 import { sobolPoints } from '../chance/sobol.ts';
+import { FUELS, isFuel, type PricedCarrier } from '../shapes/heating.ts';
 import type { Reference } from '../shapes/reference.ts';
 import type { RunningCost } from './running-cost.ts';
 
@@ -30,7 +31,7 @@ export interface FuturesInput {
   readonly electricityGrowth: number;
   readonly fuelGrowth: number;
   readonly growthSpread: number;
-  readonly carrier: 'electricity' | 'gas' | 'oil' | 'lpg';
+  readonly carrier: PricedCarrier;
   readonly spread: Reference['spread'];
 }
 
@@ -38,13 +39,16 @@ export interface FuturesInput {
  * Futures, the same for the same count. The heat pump's first year is drawn from its range and the saving from its twenty
  * cases, so that a first year is less or more as often as the appraisal says. What is not known of the first year stays with the house through the years,
  * which makes the range a little wide, since winters even out. Growth is one figure a future, normal about the one taken;
- * that of gas moves with electricity as the reference's price correlation has it, that of oil and LPG by itself.
+ * that of gas moves with electricity as the reference's price correlation has it, that of delivered fuel by itself.
  */
 export function drawFutures(input: FuturesInput, count: number): Future[] {
   const [firsts, seconds, electricities, others] = sobolPoints(count, DIMENSIONS, SEED).map((values) =>
     values.map(normalQuantile),
   ) as [Float64Array, Float64Array, Float64Array, Float64Array];
-  const together = input.carrier === 'gas' ? input.spread.priceCorrelation.value : 0;
+  const together =
+    isFuel(input.carrier) && FUELS[input.carrier].price === 'with electricity'
+      ? input.spread.priceCorrelation.value
+      : 0;
   const apart = Math.sqrt(Math.max(0, 1 - together * together));
   const follow = input.savingWithCost;
   const alone = Math.sqrt(Math.max(0, 1 - follow * follow));

@@ -5,6 +5,7 @@
  */
 import { z } from 'zod';
 import { CivilDate } from './dates.ts';
+import { DELIVERED_FUELS, type DeliveredFuel, HEATERS, PRICED_CARRIERS, type PricedCarrier } from './heating.ts';
 import { Boundary, DemandChoice } from './household.ts';
 import { Grade, Working } from './working.ts';
 
@@ -179,17 +180,7 @@ export const MachineResult = z.object({
 });
 export type MachineResult = z.infer<typeof MachineResult>;
 
-export const SystemId = z.enum([
-  'heat-pump',
-  'present',
-  'gas-condensing',
-  'gas-old',
-  'oil',
-  'lpg',
-  'direct-electric',
-  'storage',
-  'air-source',
-]);
+export const SystemId = z.enum(['heat-pump', 'present', ...HEATERS, 'air-source']);
 export type SystemId = z.infer<typeof SystemId>;
 
 /** One way of heating over a typical year, heat for rooms and hot water together. */
@@ -197,7 +188,7 @@ export const SystemResult = z.object({
   id: SystemId,
   /** What `present` is, `gas-assumed` where nobody has said; for the others equal to `id`. */
   kind: z.string(),
-  carrier: z.enum(['electricity', 'gas', 'oil', 'lpg']),
+  carrier: z.enum(PRICED_CARRIERS),
   spaceEfficiency: z.number(),
   waterEfficiency: z.number(),
   grade: Grade,
@@ -262,6 +253,16 @@ export const PriceBasis = z.object({
   staleDays: z.int().optional(),
 });
 
+export type PriceBasis = z.infer<typeof PriceBasis>;
+
+/** By fuel; an estimate kept before a fuel was known has nothing of it. */
+const deliveredBases = Object.fromEntries(DELIVERED_FUELS.map((fuel) => [fuel, PriceBasis.optional()])) as {
+  [fuel in DeliveredFuel]: z.ZodOptional<typeof PriceBasis>;
+};
+const deliveredPence = Object.fromEntries(
+  DELIVERED_FUELS.map((fuel) => [`${fuel}PencePerKWh`, z.number().optional()]),
+) as { [key in `${DeliveredFuel}PencePerKWh`]: z.ZodOptional<z.ZodNumber> };
+
 export const Appraisal = z.object({
   modelVersion: z.string(),
   asOf: CivilDate,
@@ -271,13 +272,11 @@ export const Appraisal = z.object({
   prices: z.object({
     electricity: PriceBasis,
     gas: PriceBasis,
-    oil: PriceBasis,
-    lpg: PriceBasis,
+    ...deliveredBases,
     /** Yearly mean over the heat pump's own hours, p/kWh. */
     electricityPencePerKWh: z.number(),
     gasPencePerKWh: z.number(),
-    oilPencePerKWh: z.number(),
-    lpgPencePerKWh: z.number(),
+    ...deliveredPence,
   }),
   /** Heat pump first, then the present system, then the others by cost. */
   systems: z.array(SystemResult),
@@ -286,6 +285,15 @@ export const Appraisal = z.object({
   questions: z.array(Question),
 });
 export type Appraisal = z.infer<typeof Appraisal>;
+
+/** The price [p/kWh] of what is bought and what it rests on; undefined for a fuel that a kept estimate says nothing of. */
+export function priceOf(
+  prices: Appraisal['prices'],
+  carrier: PricedCarrier,
+): { readonly basis: PriceBasis; readonly pencePerKWh: number } | undefined {
+  const [basis, pencePerKWh] = [prices[carrier], prices[`${carrier}PencePerKWh`]];
+  return basis && pencePerKWh !== undefined ? { basis, pencePerKWh } : undefined;
+}
 
 /** What the household or the world may change; absent means as it is. */
 export const WhatIf = z.object({

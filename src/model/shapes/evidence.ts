@@ -5,12 +5,11 @@
 import { z } from 'zod';
 import { FiledBill } from './bill.ts';
 import { CivilDate } from './dates.ts';
+import { FUEL_IDS } from './heating.ts';
 
 export const Carrier = z.enum([
   'electricity',
-  'gas',
-  'oil',
-  'lpg',
+  ...FUEL_IDS,
   'heat',
   'outdoor-temperature',
   'flow-temperature',

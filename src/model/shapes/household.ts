@@ -5,6 +5,7 @@
  */
 import { z } from 'zod';
 import { TimeZone } from './dates.ts';
+import { DELIVERED_FUELS, FUEL_IDS, HEATERS, type PriceKey, priceKey, type ServiceKey, serviceKey } from './heating.ts';
 import { RatedPoint } from './rated-point.ts';
 import { RefrigerantName } from './refrigerant.ts';
 import { SiteVisit } from './site-readings.ts';
@@ -34,16 +35,7 @@ export const AgeBand = z.enum([
 export type AgeBand = z.infer<typeof AgeBand>;
 
 /** What heats the home today. */
-export const PresentSystem = z.enum([
-  'gas-condensing',
-  'gas-old',
-  'oil',
-  'lpg',
-  'direct-electric',
-  'storage',
-  'heat-pump',
-  'other',
-]);
+export const PresentSystem = z.enum([...HEATERS, 'heat-pump', 'other']);
 export type PresentSystem = z.infer<typeof PresentSystem>;
 
 /** Boundary of a seasonal performance factor, H1 (compressor) to H4 (all pumps), as the SEPEMO project defines them. */
@@ -157,19 +149,26 @@ export const Machine = z.object({
   backupShare: given(z.number().min(0).max(1)).optional(),
 });
 
+const price = (most: number) => given(positive(most)).optional();
+const service = given(z.number().min(0).max(5000)).optional();
+/** Pence for a litre or a kilogram of what is bought by amount. */
+const deliveredPrices = Object.fromEntries(DELIVERED_FUELS.map((fuel) => [priceKey(fuel), price(500)])) as {
+  [key in PriceKey]: ReturnType<typeof price>;
+};
+const fuelServices = Object.fromEntries(FUEL_IDS.map((fuel) => [serviceKey(fuel), service])) as {
+  [key in ServiceKey]: typeof service;
+};
+
 export const Prices = z.object({
   /** Ids in `tariffs`; without one the built-in price of the newest quarter is used and graded assumed. */
   electricityTariffId: z.string().optional(),
   gasTariffId: z.string().optional(),
   /** Two-rate tariff that storage heaters would be run on. */
   storageTariffId: z.string().optional(),
-  oilPencePerLitre: given(positive(500)).optional(),
-  lpgPencePerLitre: given(positive(500)).optional(),
+  ...deliveredPrices,
   /** Yearly service, pounds. */
-  serviceHeatPumpGBP: given(z.number().min(0).max(5000)).optional(),
-  serviceGasGBP: given(z.number().min(0).max(5000)).optional(),
-  serviceOilGBP: given(z.number().min(0).max(5000)).optional(),
-  serviceLpgGBP: given(z.number().min(0).max(5000)).optional(),
+  serviceHeatPumpGBP: service,
+  ...fuelServices,
 });
 
 /**

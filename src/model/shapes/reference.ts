@@ -2,6 +2,7 @@
  * What the model needs to be told about the outside world. The values, each with its source, are in `src/reference/`;
  * they come in as an argument, so that a written estimate can be reckoned again with the tables of its day.
  */
+import type { DeliveredFuel, Fuel, Heater, PricedCarrier } from './heating.ts';
 import type { RatedPoint } from './rated-point.ts';
 
 export interface Sourced {
@@ -35,11 +36,15 @@ export interface PriceQuarter extends Sourced {
   readonly standingPencePerDay: number;
 }
 
-export interface LitrePrice extends Sourced {
-  readonly fuel: 'oil' | 'lpg';
+/** Price of a fuel bought by amount, over a month, a quarter or a year. */
+export interface DeliveredPrice extends Sourced {
+  readonly fuel: DeliveredFuel;
   readonly from: string;
   readonly to: string;
-  readonly pencePerLitre: number;
+  /** For one of the fuel's base unit, VAT included. */
+  readonly pencePerUnit: number;
+  /** A mean that somebody publishes, or a figure that only stands in. */
+  readonly kind: 'published' | 'assumed';
   /** One relative standard deviation. */
   readonly spread: number;
 }
@@ -82,7 +87,7 @@ export interface Reference {
   readonly regions: readonly ClimateRegion[];
   readonly postcodes: readonly PostcodeRule[];
   readonly quarters: readonly PriceQuarter[];
-  readonly litrePrices: readonly LitrePrice[];
+  readonly deliveredPrices: readonly DeliveredPrice[];
   readonly twoRate: Sourced & {
     readonly from: string;
     readonly to: string;
@@ -92,21 +97,17 @@ export interface Reference {
     readonly nightFrom: string;
     readonly nightTo: string;
   };
-  readonly kWhPerLitre: { readonly oil: Value; readonly lpg: Value };
+  /** Energy in one of a fuel's base unit. */
+  readonly kWhPerUnit: { readonly [fuel in DeliveredFuel]: Value };
   readonly gasVolume: {
     readonly correction: Value;
     readonly calorificMJPerM3: Value;
     readonly imperialM3PerHundredCubicFeet: Value;
   };
-  readonly carbonKgPerKWh: {
-    readonly electricity: Value;
-    readonly gas: Value;
-    readonly oil: Value;
-    readonly lpg: Value;
-  };
+  readonly carbonKgPerKWh: { readonly [carrier in PricedCarrier]: Value };
   /** Seasonal efficiency for rooms and for hot water. */
   readonly efficiency: {
-    readonly [system in 'gas-condensing' | 'gas-old' | 'oil' | 'lpg' | 'direct-electric' | 'storage']: {
+    readonly [heater in Heater]: {
       readonly space: EfficiencyDefault;
       readonly water: EfficiencyDefault;
       readonly ownElectricityKWh: Value;
@@ -124,7 +125,7 @@ export interface Reference {
   /** Share of the rated COP that installed machines reach. */
   readonly installedShare: Value;
   readonly ground: GroundFacts;
-  readonly service: { readonly [system in 'heat-pump' | 'gas' | 'oil' | 'lpg' | 'electric']: Value };
+  readonly service: { readonly [of in 'heat-pump' | 'electric' | Fuel]: Value };
   readonly hotWater: {
     readonly coldMainsC: readonly number[];
     readonly otherUseFactor: readonly number[];

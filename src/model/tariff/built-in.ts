@@ -1,7 +1,7 @@
 /** Built-in prices as tariffs: what the tool reckons with until the household's own prices are typed. */
 
 import type { CivilDate } from '../shapes/dates.ts';
-import type { LitrePrice, PriceQuarter, Reference } from '../shapes/reference.ts';
+import type { DeliveredPrice, PriceQuarter, Reference } from '../shapes/reference.ts';
 import type { Tariff } from '../shapes/tariff.ts';
 
 const MONTHS = 'January February March April May June July August September October November December'.split(' ');
@@ -18,8 +18,12 @@ export function quarterOn(
   return found;
 }
 
-/** The litre price that began last by a date; of two that began together the shorter span, being the closer one. */
-export function litrePriceOn(prices: readonly LitrePrice[], fuel: LitrePrice['fuel'], date: CivilDate): LitrePrice {
+/** The price of a delivered fuel that began last by a date; of two that began together the shorter span, being the closer one. */
+export function deliveredPriceOn(
+  prices: readonly DeliveredPrice[],
+  fuel: DeliveredPrice['fuel'],
+  date: CivilDate,
+): DeliveredPrice {
   const ofFuel = prices
     .filter((price) => price.fuel === fuel)
     .sort((a, b) => a.from.localeCompare(b.from) || b.to.localeCompare(a.to));

@@ -1,14 +1,12 @@
 /** Which prices a comparison rests on, from when, and whether they are old. */
-import type { z } from 'zod';
 import { addDays, daysBetween } from '../calendar/civil.ts';
-import type { PriceBasis as PriceBasisShape } from '../shapes/appraisal.ts';
+import type { PriceBasis } from '../shapes/appraisal.ts';
 import type { CivilDate } from '../shapes/dates.ts';
-import type { LitrePrice } from '../shapes/reference.ts';
+import { FUELS } from '../shapes/heating.ts';
+import type { DeliveredPrice } from '../shapes/reference.ts';
 import type { Tariff } from '../shapes/tariff.ts';
 import { spanName } from './built-in.ts';
 import { versionOn } from './price.ts';
-
-export type PriceBasis = z.infer<typeof PriceBasisShape>;
 
 const QUARTER_DAYS = 92;
 /** A tariff typed without an end is taken to run a year, the usual length of a fixed price; common practice, no source. */
@@ -37,11 +35,11 @@ export function priceBasis(tariff: Tariff, asOf: CivilDate): PriceBasis {
   };
 }
 
-/** A built-in litre price as the basis of a comparison: a month's mean is stale once it is older than a quarter. */
-export function litrePriceBasis(price: LitrePrice, asOf: CivilDate): PriceBasis {
+/** A built-in price of a delivered fuel as the basis of a comparison: a month's mean is stale once it is older than a quarter. */
+export function deliveredPriceBasis(price: DeliveredPrice, asOf: CivilDate): PriceBasis {
   const age = daysBetween(price.to, asOf);
   return {
-    name: `${price.fuel === 'oil' ? 'Published average oil price' : 'Assumed LPG price'}, ${spanName(price.from, price.to)}`,
+    name: `${price.kind === 'published' ? 'Published average' : 'Assumed'} ${FUELS[price.fuel].written} price, ${spanName(price.from, price.to)}`,
     from: price.from,
     to: price.to,
     grade: 'assumed',

@@ -1,19 +1,24 @@
 /** Which unknowns decide how wide the range of a saving is. */
 
-import { INPUTS, type Normals, type UncertainInput } from '../chance/normals.ts';
+import {
+  type DeliveredPriceInput,
+  INPUTS,
+  isDeliveredPrice,
+  type Normals,
+  type UncertainInput,
+} from '../chance/normals.ts';
 import type { Appraisal } from '../shapes/appraisal.ts';
 
+const OTHER_FUEL_PRICE = 'other-fuel-price';
 /** Names under which the inputs are shown. The machine's two factors count as one, and so do the fuels' prices, own electricity and services. */
-const SHOWN_AS: { readonly [input in UncertainInput]: string } = {
+const SHOWN_AS: { readonly [input in Exclude<UncertainInput, DeliveredPriceInput>]: string } = {
   electricityPrice: 'electricity-price',
   spaceFactor: 'space-factor',
   waterFactor: 'space-factor',
   otherFactor: 'space-factor',
   spaceHeat: 'space-heat',
   waterHeat: 'water-heat',
-  fuelPrice: 'other-fuel-price',
-  oilPrice: 'other-fuel-price',
-  lpgPrice: 'other-fuel-price',
+  fuelPrice: OTHER_FUEL_PRICE,
   efficiency: 'other-efficiency',
   otherEfficiency: 'other-efficiency',
   machineExtras: 'own-electricity',
@@ -47,7 +52,8 @@ export function rankDrivers(values: Float64Array, normals: Normals): Appraisal['
     for (let i = 0; i < count; i++) cross += (values[i]! - mean) * draws[i]!;
     // The draws have mean 0 and variance 1, so that their own sum of squares is the count.
     const share = (cross * cross) / (squares * count);
-    shares.set(SHOWN_AS[input], (shares.get(SHOWN_AS[input]) ?? 0) + share);
+    const shown = isDeliveredPrice(input) ? OTHER_FUEL_PRICE : SHOWN_AS[input];
+    shares.set(shown, (shares.get(shown) ?? 0) + share);
   }
   const kept = [...shares].filter(([, share]) => share >= LEAST_SHARE);
   const total = kept.reduce((together, [, share]) => together + share, 0);

@@ -5,8 +5,7 @@
  */
 import { multiplierAt, type Spread } from '../chance/multiplier.ts';
 import { type Normals, normalDraws } from '../chance/normals.ts';
-
-export type PricedCarrier = 'electricity' | 'gas' | 'oil' | 'lpg';
+import { DELIVERED_FUELS, type DeliveredFuel, type PricedCarrier } from '../shapes/heating.ts';
 
 /** One system's year as totals: what scales with heat for rooms, with hot water, or with neither. kWh and pence. */
 export interface YearTerms {
@@ -57,8 +56,7 @@ export interface SharedSpreads {
   readonly electricityPrice: number;
   readonly gasPrice: number;
   readonly priceCorrelation: number;
-  readonly oilPrice: number;
-  readonly lpgPrice: number;
+  readonly deliveredPrice: { readonly [fuel in DeliveredFuel]: number };
   readonly machineExtras: number;
   readonly boilerElectricity: number;
   readonly useful: { readonly spaceKWh: number; readonly waterKWh: number };
@@ -110,18 +108,20 @@ function drawHeat(shared: SharedSpreads, normals: Normals, count: number) {
 function drawPrices(shared: SharedSpreads, normals: Normals, count: number): Drawn['prices'] {
   const electricity = new Float64Array(count);
   const gas = new Float64Array(count);
-  const oil = new Float64Array(count);
-  const lpg = new Float64Array(count);
   const together = Math.max(-1, Math.min(1, shared.priceCorrelation));
   const apart = Math.sqrt(1 - together * together);
   for (let i = 0; i < count; i++) {
     const z = normals.electricityPrice[i]!;
     electricity[i] = Math.exp(shared.electricityPrice * z);
     gas[i] = Math.exp(shared.gasPrice * (together * z + apart * normals.fuelPrice[i]!));
-    oil[i] = Math.exp(shared.oilPrice * normals.oilPrice[i]!);
-    lpg[i] = Math.exp(shared.lpgPrice * normals.lpgPrice[i]!);
   }
-  return { electricity, gas, oil, lpg };
+  const delivered = Object.fromEntries(
+    DELIVERED_FUELS.map((fuel) => [
+      fuel,
+      normals[`${fuel}Price`].map((z) => Math.exp(shared.deliveredPrice[fuel] * z)),
+    ]),
+  ) as { [fuel in DeliveredFuel]: Multipliers };
+  return { electricity, gas, ...delivered };
 }
 
 function drawSystem(terms: YearTerms, shared: SharedSpreads, normals: Normals, drawn: Drawn): Years {

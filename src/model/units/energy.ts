@@ -1,10 +1,5 @@
 /** Conversions to kWh, the one unit of energy used inside the model. */
 
-/** Energy [kWh] of a volume of oil or LPG [litre] at its gross energy per litre [kWh/litre]. */
-export function litresToKWh(litres: number, kWhPerLitre: number): number {
-  return litres * kWhPerLitre;
-}
-
 /** Yearly heat [kWh] of a heat loss coefficient [W/K] over degree days [K·day]: Q = HLC × DD × 24/1000. */
 export function heatOfDegreeDaysKWh(heatLossWPerK: number, degreeDays: number): number {
   return (heatLossWPerK * degreeDays * 24) / 1000;

@@ -18,7 +18,7 @@ import './cost.css';
 import { say } from '../../words/say.ts';
 
 export function CostStage() {
-  const { goTo } = useHousehold();
+  const { goTo, household } = useHousehold();
   const state = useWhatIf();
   const { appraisal } = state;
   const voice = useCostVoice(state);
@@ -26,8 +26,9 @@ export function CostStage() {
   // What is beside the sliders follows them first; what lies further down comes when that is painted.
   const below = useFollowing(appraisal);
   const first = useMemo(
-    () => (asTable ? <SystemsTable appraisal={appraisal} /> : <SpreadFigure appraisal={appraisal} />),
-    [appraisal, asTable],
+    () =>
+      asTable ? <SystemsTable appraisal={appraisal} /> : <SpreadFigure appraisal={appraisal} household={household} />,
+    [appraisal, household, asTable],
   );
   const rest = useMemo(
     () => (

@@ -1,12 +1,13 @@
 import type { EnergyUnit, IntakeChoices, IntakePreview } from '../../intake/intake.ts';
 import { Carrier, isTemperature } from '../../model/shapes/evidence.ts';
+import { SALE_UNIT_IDS } from '../../model/shapes/heating.ts';
 import { phrase, reword, say } from '../../words/say.ts';
 import { type Choice, ChoiceField, sayChoices } from '../shared/choice-field.tsx';
 import { NumberField } from '../shared/number-field.tsx';
 import { sheetChoice } from './remark-answers.ts';
 import { CARRIER_WORDS } from './series-words.ts';
 
-const UNITS: readonly EnergyUnit[] = ['kWh', 'Wh', 'MWh', 'GJ', 'm³', 'hundred ft³', 'therm', 'litre', '°C'];
+const UNITS: readonly EnergyUnit[] = ['kWh', 'Wh', 'MWh', 'GJ', 'm³', 'hundred ft³', 'therm', ...SALE_UNIT_IDS, '°C'];
 const CARRIERS = Carrier.options;
 const STAMPS: readonly Choice<'start' | 'end'>[] = [
   { value: 'start', label: phrase('the start of its interval') },

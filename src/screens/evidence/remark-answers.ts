@@ -2,6 +2,7 @@
 
 import type { EnergyUnit, IntakeChoices, IntakePreview } from '../../intake/intake.ts';
 import type { Remark } from '../../model/shapes/evidence.ts';
+import { PRICED_CARRIERS, SALE_UNIT_IDS } from '../../model/shapes/heating.ts';
 import { reword, say } from '../../words/say.ts';
 import { formatPlain } from '../shared/number-text.ts';
 import { CARRIER_WORDS } from './series-words.ts';
@@ -13,7 +14,7 @@ export interface Answer {
   readonly holds: boolean;
 }
 
-const UNITS: readonly EnergyUnit[] = ['kWh', 'Wh', 'MWh', 'm³', 'hundred ft³', 'therm', 'litre'];
+const UNITS: readonly EnergyUnit[] = ['kWh', 'Wh', 'MWh', 'm³', 'hundred ft³', 'therm', ...SALE_UNIT_IDS];
 
 export function answersTo(remark: Remark, preview: IntakePreview): readonly Answer[] {
   const { choices } = preview;
@@ -52,7 +53,7 @@ export function answersTo(remark: Remark, preview: IntakePreview): readonly Answ
         { label: say('It begins the next'), choice: { toInclusive: false }, holds: choices.toInclusive === false },
       ];
     case 'carrier-guessed':
-      return (['electricity', 'gas', 'oil', 'lpg'] as const).map((carrier) => ({
+      return PRICED_CARRIERS.map((carrier) => ({
         label: say(CARRIER_WORDS[carrier]),
         choice: { carrier },
         holds: choices.carrier === carrier,

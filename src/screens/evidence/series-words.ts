@@ -1,11 +1,14 @@
-import type { Carrier, Series } from '../../model/shapes/evidence.ts';
+import { Carrier, type Series } from '../../model/shapes/evidence.ts';
+import { isDelivered } from '../../model/shapes/heating.ts';
 import type { Grade } from '../../model/shapes/working.ts';
 import { capitalised } from '../../words/numbers.ts';
 import { phrase, say } from '../../words/say.ts';
-import { CARRIERS } from '../../words/systems.ts';
+import { carrierInFull } from '../../words/systems.ts';
 
-/** As elsewhere, but that oil is named in full among files and meters. */
-export const CARRIER_WORDS: { readonly [carrier in Carrier]: string } = { ...CARRIERS, oil: phrase('heating oil') };
+/** In English, named in full as among files and meters: "heating oil". */
+export const CARRIER_WORDS = Object.fromEntries(
+  Carrier.options.map((carrier) => [carrier, carrierInFull(carrier)]),
+) as { readonly [carrier in Carrier]: string };
 
 const ROLE_WORDS: { readonly [role in Series['role']]: string } = {
   import: '{carrier}',
@@ -26,7 +29,7 @@ export function resolutionWords(series: Series): string {
         : say('by the minute');
   }
   const count = series.periods?.length ?? series.present;
-  return series.carrier === 'oil' || series.carrier === 'lpg'
+  return isDelivered(series.carrier)
     ? say('{count, plural, one {# delivery} other {# deliveries}}', { count })
     : say('{count, plural, one {# bill or reading} other {# bills or readings}}', { count });
 }

@@ -1,6 +1,7 @@
 /** Bills, readings or deliveries typed at the table. */
 
 import { useState } from 'react';
+import { carrierOf, isDelivered, type PricedCarrier } from '../../model/shapes/heating.ts';
 import { reference } from '../../reference/index.ts';
 import { capitalised, counted, spokenKWh } from '../../words/numbers.ts';
 import { phrase, reword, say } from '../../words/say.ts';
@@ -13,7 +14,7 @@ import { describeFailure } from '../state/describe-failure.ts';
 import { CARRIER_WORDS } from './series-words.ts';
 import { TypedGrid } from './typed-grid.tsx';
 import { EMPTY_ROW, readTypedSheet, type TypedKind, type TypedRow } from './typed-rows.ts';
-import { TYPED_CARRIERS, type TypedCarrier, unitsFor } from './typed-units.ts';
+import { TYPED_CARRIERS, unitsFor } from './typed-units.ts';
 
 const FIRST_ROWS = [EMPTY_ROW, EMPTY_ROW, EMPTY_ROW];
 const KIND_WORDS: { readonly [kind in TypedKind]: string } = {
@@ -24,17 +25,17 @@ const KIND_WORDS: { readonly [kind in TypedKind]: string } = {
 const COPY = phrase(
   'Copy the {kind, select, bills {bills} readings {meter readings} other {deliveries}} row by row, the oldest first.',
 );
-const kindsFor = (carrier: TypedCarrier): readonly TypedKind[] =>
-  carrier === 'oil' || carrier === 'lpg' ? ['deliveries', 'bills'] : ['bills', 'readings'];
+const kindsFor = (carrier: PricedCarrier): readonly TypedKind[] =>
+  isDelivered(carrier) ? ['deliveries', 'bills'] : ['bills', 'readings'];
 
 export function TypedEntry(props: {
   readonly onDone: (message: string) => Promise<void>;
   readonly onLeave: () => void;
 }) {
   const { household } = useHousehold();
-  const presentFuel =
-    household.present.system === 'oil' || household.present.system === 'lpg' ? household.present.system : 'gas';
-  const [carrier, setCarrier] = useState<TypedCarrier>(presentFuel);
+  const presentCarrier = carrierOf(household.present.system);
+  const presentFuel = isDelivered(presentCarrier) ? presentCarrier : 'gas';
+  const [carrier, setCarrier] = useState<PricedCarrier>(presentFuel);
   const [role, setRole] = useState<'import' | 'heat-pump'>('import');
   const [kind, setKind] = useState<TypedKind>(kindsFor(presentFuel)[0]!);
   const [unitName, setUnitName] = useState('');
@@ -48,7 +49,7 @@ export function TypedEntry(props: {
   const result = readTypedSheet({ kind, unit, toInclusive, rows });
   const total = result.periods.reduce((sum, period) => sum + period.kWh, 0);
 
-  const pickCarrier = (next: TypedCarrier) => {
+  const pickCarrier = (next: PricedCarrier) => {
     setCarrier(next);
     setUnitName('');
     if (!kindsFor(next).includes(kind)) setKind(kindsFor(next)[0]!);
@@ -101,7 +102,7 @@ export function TypedEntry(props: {
           onChange={setKind}
           note={
             kind === 'deliveries'
-              ? say('A delivery fills the tank again. Its litres are what was burnt since the one before.')
+              ? say('A delivery fills the tank or store again. It is what was burnt since the one before.')
               : kind === 'readings'
                 ? say('What was used is the difference between one reading and the next.')
                 : undefined

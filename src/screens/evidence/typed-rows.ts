@@ -104,7 +104,7 @@ function betweenDays(read: readonly ReadRow[], kind: 'readings' | 'deliveries'):
   const sorted = [...read].sort((a, b) => (a.from < b.from ? -1 : 1));
   return sorted.slice(1).map((later, index) => {
     const earlier = sorted[index]!;
-    // A delivery fills the tank again: its litres are what was burnt since the delivery before.
+    // A delivery fills the tank again: its amount is what was burnt since the delivery before.
     const amount = kind === 'readings' ? later.amount - earlier.amount : later.amount;
     const estimated = later.estimated || (kind === 'readings' && earlier.estimated);
     return { ...later, from: earlier.from, to: later.from, amount, estimated };

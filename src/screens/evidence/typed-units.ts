@@ -1,26 +1,24 @@
-import type { Carrier } from '../../model/shapes/evidence.ts';
+import { DELIVERED_FUELS, type PricedCarrier, SALE_UNITS, type SaleUnit, unitsOf } from '../../model/shapes/heating.ts';
 import type { Reference } from '../../model/shapes/reference.ts';
-import { litresToKWh } from '../../model/units/energy.ts';
 import { gasVolumeToKWh } from '../../model/units/gas-volume.ts';
 import { reword, say } from '../../words/say.ts';
 import { formatPlain } from '../shared/number-text.ts';
 
 /** A unit in which an amount may be typed, with its conversion. */
 export interface TypedUnit {
-  readonly name: 'kWh' | 'm³' | 'hundred ft³' | 'litres';
+  readonly name: 'kWh' | 'm³' | 'hundred ft³' | (typeof SALE_UNITS)[SaleUnit]['many'];
   readonly toKWh: (amount: number) => number;
   /** How the conversion is made, for the note under the grid; empty where nothing is converted. */
   readonly sum: string;
 }
 
 /** The carriers that can be typed in. */
-export const TYPED_CARRIERS = ['gas', 'electricity', 'oil', 'lpg'] as const satisfies readonly Carrier[];
-export type TypedCarrier = (typeof TYPED_CARRIERS)[number];
+export const TYPED_CARRIERS: readonly PricedCarrier[] = ['gas', 'electricity', ...DELIVERED_FUELS];
 
 const KWH: TypedUnit = { name: 'kWh', toKWh: (amount) => amount, sum: '' };
 
 /** The units that a carrier is billed in, the usual one first. */
-export function unitsFor(carrier: TypedCarrier, reference: Reference, calorificMJPerM3?: number): TypedUnit[] {
+export function unitsFor(carrier: PricedCarrier, reference: Reference, calorificMJPerM3?: number): TypedUnit[] {
   if (carrier === 'electricity') return [KWH];
   if (carrier === 'gas') {
     const { correction, calorificMJPerM3: usual, imperialM3PerHundredCubicFeet: imperial } = reference.gasVolume;
@@ -43,13 +41,19 @@ export function unitsFor(carrier: TypedCarrier, reference: Reference, calorificM
       },
     ];
   }
-  const { value, source } = reference.kWhPerLitre[carrier];
-  return [
-    {
-      name: 'litres',
-      toKWh: (amount) => litresToKWh(amount, value),
-      sum: say('kWh = litres × {value} ({source})', { value: formatPlain(value), source: reword(source) }),
-    },
-    KWH,
-  ];
+  const { value: perUnit, source } = reference.kWhPerUnit[carrier];
+  const units = unitsOf(carrier).map((unit): TypedUnit => {
+    const { count, many } = SALE_UNITS[unit];
+    const value = perUnit * count;
+    return {
+      name: many,
+      toKWh: (amount) => amount * value,
+      sum: say('kWh = {unit} × {value} ({source})', {
+        unit: reword(many),
+        value: formatPlain(value),
+        source: reword(source),
+      }),
+    };
+  });
+  return [...units, KWH];
 }

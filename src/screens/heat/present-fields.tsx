@@ -1,21 +1,13 @@
+import { carrierOf } from '../../model/shapes/heating.ts';
 import { type Household, PresentSystem } from '../../model/shapes/household.ts';
 import { phrase, say } from '../../words/say.ts';
+import { systemChoice } from '../../words/systems.ts';
 import { useHousehold } from '../household-context.tsx';
 import { type Choice, ChoiceField, sayChoices, TickField } from '../shared/choice-field.tsx';
 import { GivenField } from '../shared/given-field.tsx';
 import { patchSection } from '../shared/patch.ts';
 import { fallbackFor } from './fallbacks.ts';
 
-const SYSTEM_WORDS: { readonly [system in PresentSystem]: string } = {
-  'gas-condensing': phrase('gas boiler, condensing'),
-  'gas-old': phrase('gas boiler, older'),
-  oil: phrase('oil boiler'),
-  lpg: phrase('LPG boiler'),
-  'direct-electric': phrase('electric heaters'),
-  storage: phrase('storage heaters'),
-  'heat-pump': phrase('heat pump'),
-  other: phrase('something else'),
-};
 type Present = Household['present'];
 const WATER_FROM: readonly Choice<NonNullable<Present['hotWaterFrom']>>[] = [
   { value: 'same', label: phrase('the same system') },
@@ -29,7 +21,6 @@ const OTHER_HEAT: readonly Choice<NonNullable<Present['otherHeat']>>[] = [
   { value: 'electric heaters', label: phrase('electric heaters') },
   { value: 'solar thermal', label: phrase('solar panels for hot water') },
 ];
-const BURNS_GAS: readonly PresentSystem[] = ['gas-condensing', 'gas-old'];
 
 /** What heats the home today. */
 export function PresentFields() {
@@ -43,9 +34,9 @@ export function PresentFields() {
           label={say('Heating today')}
           value={present.assumed ? undefined : present.system}
           {...(present.assumed
-            ? { emptyLabel: say('not said: taken as {name}', { name: say(SYSTEM_WORDS[present.system]) }) }
+            ? { emptyLabel: say('not said: taken as {name}', { name: systemChoice(present.system) }) }
             : {})}
-          choices={PresentSystem.options.map((value) => ({ value, label: say(SYSTEM_WORDS[value]) }))}
+          choices={PresentSystem.options.map((value) => ({ value, label: systemChoice(value) }))}
           onChange={(system) => {
             // Another system has another efficiency; a figure typed for the old one would be wrong.
             if (system) change(patchSection('present', { system, assumed: undefined, efficiency: undefined }));
@@ -82,7 +73,7 @@ export function PresentFields() {
           note={say('Heat that none of the meters sees.')}
           onChange={(otherHeat) => change(patchSection('present', { otherHeat }))}
         />
-        {BURNS_GAS.includes(present.system) ? (
+        {carrierOf(present.system) === 'gas' ? (
           <TickField
             label={say('They cook on gas')}
             checked={present.cooksOnGas ?? false}

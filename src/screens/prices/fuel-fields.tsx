@@ -1,67 +1,101 @@
+import { useState } from 'react';
+import { priceOf } from '../../model/shapes/appraisal.ts';
+import {
+  DELIVERED_FUELS,
+  type DeliveredFuel,
+  FUEL_IDS,
+  priceKey,
+  SALE_UNITS,
+  serviceKey,
+  unitsOf,
+} from '../../model/shapes/heating.ts';
 import type { Value } from '../../model/shapes/reference.ts';
 import { reference } from '../../reference/index.ts';
-import { grouped, moneySign, penceSign } from '../../words/numbers.ts';
+import { capitalised, grouped, moneySign, penceSign } from '../../words/numbers.ts';
 import { datesInShort } from '../../words/prices.ts';
-import { phrase, reword, say } from '../../words/say.ts';
+import { reword, say } from '../../words/say.ts';
+import { carrierInFull, serviceName } from '../../words/systems.ts';
 import { useHousehold } from '../household-context.tsx';
+import { PickField } from '../shared/choice-field.tsx';
 import type { Fallback } from '../shared/given.ts';
 import { GivenField } from '../shared/given-field.tsx';
 import { formatPlain } from '../shared/number-text.ts';
 import { patchSection } from '../shared/patch.ts';
 
 const SERVICES = [
-  { field: 'serviceHeatPumpGBP', label: phrase('Heat pump, yearly visit'), of: 'heat-pump' },
-  { field: 'serviceGasGBP', label: phrase('Gas boiler, yearly visit'), of: 'gas' },
-  { field: 'serviceOilGBP', label: phrase('Oil boiler, yearly visit'), of: 'oil' },
-  { field: 'serviceLpgGBP', label: phrase('LPG boiler, yearly visit'), of: 'lpg' },
+  { field: 'serviceHeatPumpGBP', of: 'heat-pump' },
+  ...FUEL_IDS.map((fuel) => ({ field: serviceKey(fuel), of: fuel })),
 ] as const;
 const serviceFallback = (value: Value): Fallback => ({
   text: formatPlain(value.value),
   source: `${reword(value.source)} (${value.provenance})`,
 });
 
-/** Litres and service. */
-export function FuelFields() {
+/** The price of a fuel bought by amount: pence for its base unit, pounds for what holds several. */
+function DeliveredField({ fuel }: { readonly fuel: DeliveredFuel }) {
   const { household, appraisal, today, change } = useHousehold();
+  const units = unitsOf(fuel);
+  const [unit, setUnit] = useState(units[0]!);
+  const { count } = SALE_UNITS[unit];
+  const scale = count === 1 ? 1 : count / 100;
+  const price = priceOf(appraisal.prices, fuel);
+  const perUnit = price ? price.pencePerKWh * reference.kWhPerUnit[fuel].value : Number.NaN;
+  const sign = count === 1 ? penceSign() : moneySign();
+  const limits = { min: 10 * scale, max: 500 * scale, unit: `${sign}/${reword(unit)}` };
+  const key = priceKey(fuel);
+  return (
+    <>
+      <GivenField
+        // Another unit is another number: the text typed for the first one would stand for the second.
+        key={unit}
+        label={capitalised(say(carrierInFull(fuel)))}
+        given={household.prices[key]}
+        limits={limits}
+        scale={scale}
+        today={today}
+        {...(price
+          ? {
+              fallback: {
+                text: grouped(perUnit * scale, 1),
+                source: `${reword(price.basis.origin.replace(/^assumed, /, ''))} (${datesInShort(price.basis)})`,
+              },
+            }
+          : {})}
+        onChange={(given) => change(patchSection('prices', { [key]: given }))}
+      />
+      {units.length > 1 ? (
+        <PickField
+          label={say('Priced by')}
+          value={unit}
+          choices={units.map((value) => ({ value, label: reword(value) }))}
+          onChange={setUnit}
+        />
+      ) : null}
+    </>
+  );
+}
+
+/** Fuel bought by amount, and service. */
+export function FuelFields() {
+  const { household, today, change } = useHousehold();
   const { prices } = household;
-  const litre = (fuel: 'oil' | 'lpg'): Fallback => {
-    const basis = appraisal.prices[fuel];
-    const perLitre = appraisal.prices[`${fuel}PencePerKWh`] * reference.kWhPerLitre[fuel].value;
-    return {
-      text: grouped(perLitre, 1),
-      source: `${reword(basis.origin.replace(/^assumed, /, ''))} (${datesInShort(basis)})`,
-    };
-  };
   return (
     <>
       <section>
-        <h3>{say('Oil and LPG')}</h3>
+        <h3>{say('Fuel that is delivered')}</h3>
         <div className="fields">
-          <GivenField
-            label={say('Heating oil')}
-            given={prices.oilPencePerLitre}
-            limits={{ min: 10, max: 500, unit: say('{sign}/litre', { sign: penceSign() }) }}
-            today={today}
-            fallback={litre('oil')}
-            onChange={(oilPencePerLitre) => change(patchSection('prices', { oilPencePerLitre }))}
-          />
-          <GivenField
-            label={say('LPG')}
-            given={prices.lpgPencePerLitre}
-            limits={{ min: 10, max: 500, unit: say('{sign}/litre', { sign: penceSign() }) }}
-            today={today}
-            fallback={litre('lpg')}
-            onChange={(lpgPencePerLitre) => change(patchSection('prices', { lpgPencePerLitre }))}
-          />
+          {DELIVERED_FUELS.map((fuel) => (
+            <DeliveredField key={fuel} fuel={fuel} />
+          ))}
         </div>
       </section>
       <section>
         <h3>{say('Service')}</h3>
         <div className="fields">
-          {SERVICES.map(({ field, label, of }) => (
+          {SERVICES.map(({ field, of }) => (
             <GivenField
               key={field}
-              label={say(label)}
+              label={serviceName(of)}
               given={prices[field]}
               limits={{ min: 0, max: 5000, unit: say('{sign} a year', { sign: moneySign() }) }}
               today={today}

@@ -1,6 +1,8 @@
-/** What a unit costs: electricity by the clock, gas, oil, LPG, and the yearly visit. */
+/** What a unit costs: electricity by the clock, fuels, and the yearly visit. */
 
 import { electricityPriceWorking, fuelPriceWorking } from '../../model/explained/prices.ts';
+import { priceOf } from '../../model/shapes/appraisal.ts';
+import { carrierOf, type Fuel, isFuel } from '../../model/shapes/heating.ts';
 import { pence } from '../../words/numbers.ts';
 import { ageSentence, britishSentence, gradeSentence, pricesSentence } from '../../words/prices.ts';
 import { say } from '../../words/say.ts';
@@ -13,32 +15,29 @@ import { TariffSection } from './tariff-section.tsx';
 import { TariffShelf } from './tariff-shelf.tsx';
 import { WeekFigure } from './week-figure.tsx';
 
-type Fuel = 'gas' | 'oil' | 'lpg';
-const FUELS: readonly Fuel[] = ['gas', 'oil', 'lpg'];
-
-/** The fuel that the household burns now, which the electricity price is said beside. */
-function fuelBeside(system: string): Fuel | null {
-  if (system.startsWith('gas')) return 'gas';
-  return FUELS.find((fuel) => fuel === system) ?? 'gas';
+/** The fuel that the household burns now, which the electricity price is said beside; gas where it burns none. */
+function fuelBeside(system: string): Fuel {
+  const carrier = carrierOf(system);
+  return isFuel(carrier) ? carrier : 'gas';
 }
 
 export function PricesStage() {
   const { household, appraisal } = useHousehold();
   const { prices } = appraisal;
   const fuel = fuelBeside(household.present.system);
-  const inUse = (['electricity', ...FUELS] as const).filter((carrier) => carrier === 'electricity' || carrier === fuel);
-  const warnings = [britishSentence(prices), ...inUse.map((carrier) => ageSentence(prices[carrier], carrier))].filter(
-    (sentence) => sentence !== '',
-  );
+  const ages = (['electricity', fuel] as const).map((carrier) => {
+    const price = priceOf(prices, carrier);
+    return price ? ageSentence(price.basis, carrier) : '';
+  });
+  const warnings = [britishSentence(prices), ...ages].filter((sentence) => sentence !== '');
+  const fuelWorking = fuelPriceWorking(appraisal, fuel);
   return (
     <>
       <StageHead
         sentence={pricesSentence(prices, fuel)}
         figures={[
           { text: pence(prices.electricityPencePerKWh), working: electricityPriceWorking(appraisal) },
-          ...(fuel === null
-            ? []
-            : [{ text: pence(prices[`${fuel}PencePerKWh`]), working: fuelPriceWorking(appraisal, fuel) }]),
+          { text: pence(fuelWorking.result.value), working: fuelWorking },
         ]}
         remainder={gradeSentence(prices.electricity, 'electricity')}
       />

@@ -23,6 +23,7 @@ import { yearsName, yearsSentence } from '../../charts/years/sentence.ts';
 import { yearsTable } from '../../charts/years/table.ts';
 import { pickForPicture } from '../../model/comparison/beside.ts';
 import type { Appraisal } from '../../model/shapes/appraisal.ts';
+import type { Household } from '../../model/shapes/household.ts';
 import type { PagePicture as Picture } from './page.ts';
 import { WatchTable } from './watch-table.tsx';
 
@@ -32,10 +33,11 @@ const MOST_ROWS = 5;
 export function PagePicture(props: {
   readonly picture: Picture;
   readonly appraisal: Appraisal;
+  readonly household: Household;
   /** Height there is for the picture, px. */
   readonly height: number;
 }) {
-  const { picture, appraisal, height } = props;
+  const { picture, appraisal, household, height } = props;
   const shared = { sentenceSaid: true, savable: false } as const;
   switch (picture.kind) {
     case 'months':
@@ -61,7 +63,7 @@ export function PagePicture(props: {
       );
     }
     case 'spread': {
-      const rows = spreadSeries({ ...appraisal, systems: pickForPicture(appraisal, MOST_ROWS) });
+      const rows = spreadSeries({ ...appraisal, systems: pickForPicture(appraisal, household, MOST_ROWS) });
       return (
         <ChartFigure
           {...shared}

@@ -89,7 +89,12 @@ export function WalkThrough(props: { readonly onClose: () => void }) {
             <p className="walk-what-if">{say('What if: {whatIf}. These are not today’s figures.', { whatIf })}</p>
           ) : null}
           <div className="walk-fill" ref={place}>
-            <PagePicture picture={page.picture} appraisal={page === turned ? appraisal : asItIs} height={height} />
+            <PagePicture
+              picture={page.picture}
+              appraisal={page === turned ? appraisal : asItIs}
+              household={household}
+              height={height}
+            />
           </div>
           {showsKnobs && page.knobs.length > 0 ? (
             <WhatIfRow state={state} only={page.knobs} />

@@ -45,8 +45,6 @@ export const DESK: Catalogue = {
   'The seasonal factor for hot water': 'Die Arbeitszahl für Warmwasser',
   'The flow temperature': 'Die Vorlauftemperatur',
   'The share of the backup heater': 'Der Anteil des Heizstabs',
-  'The price of oil': 'Der Ölpreis',
-  'The price of LPG': 'Der Flüssiggaspreis',
   'The units on the bill': 'Der Verbrauch auf der Rechnung',
   'The other electricity': 'Der andere Strom',
   'The unit price': 'Der Arbeitspreis',
@@ -66,7 +64,6 @@ export const DESK: Catalogue = {
   'Fill it in.': 'Füllen Sie es aus.',
   'Correct it, or leave it empty if it may stay unknown.':
     'Berichtigen Sie es, oder lassen Sie es leer, wenn es unbekannt bleiben darf.',
-  'p a litre': 'p je Liter',
   '{0} p a litre': '{0} p je Liter',
   'filled in': 'eine Angabe',
   'at most {0} characters long': 'höchstens {0} Zeichen lang',

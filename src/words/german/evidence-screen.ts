@@ -183,8 +183,6 @@ export const EVIDENCE_SCREEN: Catalogue = {
   'Typed at the table': 'Am Tisch eingegeben',
   'So far {total} of {carrier}.': 'Bisher {total} {carrier}.',
   What: 'Was',
-  'A delivery fills the tank again. Its litres are what was burnt since the one before.':
-    'Eine Lieferung füllt den Tank wieder auf. Ihre Liter sind das, was seit der vorigen verbrannt wurde.',
   'What was used is the difference between one reading and the next.':
     'Der Verbrauch ist der Unterschied zwischen einem Zählerstand und dem nächsten.',
   'the whole home': 'das ganze Haus',
@@ -223,6 +221,8 @@ export const EVIDENCE_SCREEN: Catalogue = {
     'Zeile {row}: Ihre Tage überschneiden sich mit Zeile {earlier}. Jeder Tag gehört nur zu einer Zeile.',
   '{correction} × {calorific} MJ per m³ ÷ 3.6': '{correction} × {calorific} MJ je m³ ÷ 3,6',
   'kWh = hundred ft³ × {value} × {rest}': 'kWh = hundert ft³ × {value} × {rest}',
-  'kWh = litres × {value} ({source})': 'kWh = Liter × {value} ({source})',
   'Reading was stopped. Nothing is kept.': 'Das Lesen wurde angehalten. Nichts ist gespeichert.',
+  'kWh = {unit} × {value} ({source})': 'kWh = {unit} × {value} ({source})',
+  'A delivery fills the tank or store again. It is what was burnt since the one before.':
+    'Eine Lieferung füllt den Tank oder das Lager wieder auf. Sie ist, was seit der vorigen verbraucht wurde.',
 };

@@ -29,6 +29,7 @@ import { REMARKS } from './remarks.ts';
 import { ROUND } from './round.ts';
 import { SAFETY } from './safety.ts';
 import { SITE_READINGS } from './site-readings.ts';
+import { SYSTEMS } from './systems.ts';
 import { THREAD } from './thread.ts';
 import { WALK } from './walk.ts';
 import { YEARS_AHEAD } from './years-ahead.ts';
@@ -66,4 +67,5 @@ export const german: Catalogue = {
   ...DESK,
   ...HOST,
   ...SAFETY,
+  ...SYSTEMS,
 };

@@ -36,7 +36,6 @@ export const HOST: Catalogue = {
     'gleich teuer bei einer Arbeitszahl des ganzen Hauses von {factor} oder bei einem Preisverhältnis von {ratio} (jetzt {now})',
   'even at a whole-house factor of {factor}': 'gleich teuer bei einer Arbeitszahl des ganzen Hauses von {factor}',
   'even at a price ratio of {ratio} (now {now})': 'gleich teuer bei einem Preisverhältnis von {ratio} (jetzt {now})',
-  Oil: 'Öl',
   '{fuel}: {name}, from {from}{ends, select, yes { to {to}} other {}}, {grade}; {origin}':
     '{fuel}: {name}, ab {from}{ends, select, yes { bis {to}} other {}}, {grade}; {origin}',
   'Climate: {region}; {source}': 'Klima: {region}; {source}',

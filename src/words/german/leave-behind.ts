@@ -118,8 +118,6 @@ export const LEAVE_BEHIND: Catalogue = {
   Sources: 'Quellen',
   // A price and where it comes from.
   'Published average price, {0}: {1}': 'Veröffentlichter Durchschnittspreis, {0}: {1}',
-  'Published average oil price, {0}: {1}': 'Veröffentlichter durchschnittlicher Ölpreis, {0}: {1}',
-  'Assumed LPG price, {0}: {1}': 'Angenommener Preis für Flüssiggas, {0}: {1}',
   'Assumed day and night prices, {0}: {1}': 'Angenommene Preise für Tag und Nacht, {0}: {1}',
   'Typed {0} price: {1}': 'Eingegebener Preis für {0}: {1}',
   'illustrative pair, not published; derived from the cap of {0} and a 58/42 split':

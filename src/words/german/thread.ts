@@ -106,7 +106,6 @@ export const THREAD: Catalogue = {
   'estimated reading': 'geschätzter Zählerstand',
   'A reading that the supplier guessed because nobody read the meter.':
     'Ein Stand, den der Versorger geschätzt hat, weil niemand abgelesen hat.',
-  'heat pump': 'Wärmepumpe',
   'A machine that takes heat from the ground or the air and brings it indoors at a useful warmth.':
     'Ein Gerät, das Wärme aus Erde oder Luft holt und sie warm genug ins Haus bringt.',
   'ground array': 'Erdkollektor',
@@ -115,10 +114,8 @@ export const THREAD: Catalogue = {
   brine: 'Sole',
   'Water with frost protection that runs through the pipes in the ground.':
     'Wasser mit Frostschutz, das durch die Rohre im Boden läuft.',
-  'flow temperature': 'Vorlauftemperatur',
   'How hot the water is on its way to the radiators or the floor. Cooler water costs less.':
     'Wie heiß das Wasser zu Heizkörpern oder Fußboden fließt. Kühleres Wasser kostet weniger.',
-  'return temperature': 'Rücklauftemperatur',
   'How warm the water is when it comes back from the radiators.':
     'Wie warm das Wasser von den Heizkörpern zurückkommt.',
   'weather compensation': 'Witterungsführung',

@@ -8,13 +8,14 @@ import {
   type IntakeResult,
 } from '../../../src/intake/intake.ts';
 import { readFile } from '../../../src/intake/read-file.ts';
+import { kWhPerUnit } from '../../../src/reference/fuels.ts';
 import { remarkSentence } from '../../../src/words/remarks.ts';
 
 const CORPUS = fileURLToPath(new URL('../../corpus/', import.meta.url));
 const context: IntakeContext = {
   zone: 'Europe/London',
   today: '2026-11-25',
-  kWhPerLitre: { oil: 10.3, lpg: 7.21 },
+  kWhPerUnit,
   gasVolume: { correction: 1.02264, calorificMJPerM3: 39.5, imperialM3PerHundredCubicFeet: 2.83 },
 };
 const bytesOf = (file: string) => new Uint8Array(readFileSync(`${CORPUS}${file}`));

@@ -3,11 +3,12 @@ import { describe, expect, test } from 'vitest';
 import type { IntakeContext } from '../../../src/intake/intake.ts';
 import { readFile } from '../../../src/intake/read-file.ts';
 import { sumRegisters } from '../../../src/model/evidence/sum-registers.ts';
+import { kWhPerUnit } from '../../../src/reference/fuels.ts';
 
 const context: IntakeContext = {
   zone: 'Europe/London',
   today: '2026-11-25',
-  kWhPerLitre: { oil: 10.3, lpg: 7.21 },
+  kWhPerUnit,
   gasVolume: { correction: 1.02264, calorificMJPerM3: 39.5, imperialM3PerHundredCubicFeet: 2.83 },
 };
 /** Days of readings from a day of 2026 on, winter time; the value may be left out. */

@@ -2,12 +2,13 @@ import { describe, expect, test } from 'vitest';
 import type { IntakeContext } from '../../../src/intake/intake.ts';
 import { readFile } from '../../../src/intake/read-file.ts';
 import type { Evidence, Series } from '../../../src/model/shapes/evidence.ts';
+import { kWhPerUnit } from '../../../src/reference/fuels.ts';
 import { loggedFlowSentence } from '../../../src/words/logged-flow.ts';
 
 const context: IntakeContext = {
   zone: 'Europe/London',
   today: '2026-11-25',
-  kWhPerLitre: { oil: 10.3, lpg: 7.21 },
+  kWhPerUnit,
   gasVolume: { correction: 1.02264, calorificMJPerM3: 39.5, imperialM3PerHundredCubicFeet: 2.83 },
 };
 

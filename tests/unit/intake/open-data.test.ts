@@ -3,6 +3,7 @@ import { resolve } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import type { IntakeContext } from '../../../src/intake/intake.ts';
 import { readFile } from '../../../src/intake/read-file.ts';
+import { kWhPerUnit } from '../../../src/reference/fuels.ts';
 
 /** A British home, April 2020 to December 2022: sample data of the open library openeemeter/eemeter (Apache License 2.0), kept beside the checkout. */
 const FOLDER = resolve(import.meta.dirname, '../../../../shared/reference/open-data');
@@ -10,7 +11,7 @@ const isHere = existsSync(FOLDER);
 const context: IntakeContext = {
   zone: 'Europe/London',
   today: '2026-11-25',
-  kWhPerLitre: { oil: 10.3, lpg: 7.21 },
+  kWhPerUnit,
   gasVolume: { correction: 1.02264, calorificMJPerM3: 39.5, imperialM3PerHundredCubicFeet: 2.83 },
 };
 

@@ -4,6 +4,7 @@ import { describe, expect, test } from 'vitest';
 import { ruleSeconds } from '../../../src/intake/espi/local-time.ts';
 import type { IntakeContext } from '../../../src/intake/intake.ts';
 import { readFile } from '../../../src/intake/read-file.ts';
+import { kWhPerUnit } from '../../../src/reference/fuels.ts';
 
 /** Sample feeds of the standard (EnergyOS.org, Apache License 2.0), kept beside the checkout. */
 const FOLDER = resolve(import.meta.dirname, '../../../../shared/reference/espi-samples');
@@ -11,7 +12,7 @@ const isHere = existsSync(FOLDER);
 const contextOf = (zone: string): IntakeContext => ({
   zone,
   today: '2026-11-25',
-  kWhPerLitre: { oil: 10.3, lpg: 7.21 },
+  kWhPerUnit,
   gasVolume: { correction: 1.02264, calorificMJPerM3: 39.5, imperialM3PerHundredCubicFeet: 2.83 },
 });
 

@@ -3,12 +3,13 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { IntakeChoices, IntakeContext, IntakeResult } from '../../../src/intake/intake.ts';
 import { readFile } from '../../../src/intake/read-file.ts';
+import { kWhPerUnit } from '../../../src/reference/fuels.ts';
 import { remarkSentence } from '../../../src/words/remarks.ts';
 
 const context: IntakeContext = {
   zone: 'Europe/London',
   today: '2026-11-25',
-  kWhPerLitre: { oil: 10.3, lpg: 7.21 },
+  kWhPerUnit,
   gasVolume: { correction: 1.02264, calorificMJPerM3: 39.5, imperialM3PerHundredCubicFeet: 2.83 },
 };
 const read = (lines: readonly string[], choices: IntakeChoices = {}): IntakeResult =>

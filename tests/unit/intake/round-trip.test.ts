@@ -4,11 +4,12 @@ import type { IntakeContext } from '../../../src/intake/intake.ts';
 import { readFile } from '../../../src/intake/read-file.ts';
 import { toCivilDate, toDayNumber } from '../../../src/model/calendar/civil.ts';
 import { localStamp, minutesInDay, offsetMinutes, startOfDay } from '../../../src/model/calendar/zone.ts';
+import { kWhPerUnit } from '../../../src/reference/fuels.ts';
 
 const contextOf = (zone: string): IntakeContext => ({
   zone,
   today: '2026-11-25',
-  kWhPerLitre: { oil: 10.3, lpg: 7.21 },
+  kWhPerUnit,
   gasVolume: { correction: 1.02264, calorificMJPerM3: 39.5, imperialM3PerHundredCubicFeet: 2.83 },
 });
 const ZONES = [

@@ -5,6 +5,7 @@ import { readFile } from '../../../src/intake/read-file.ts';
 import { decodeText } from '../../../src/intake/text/decode.ts';
 import { findSeparator } from '../../../src/intake/text/separator.ts';
 import { rowTexts, splitTable } from '../../../src/intake/text/table.ts';
+import { kWhPerUnit } from '../../../src/reference/fuels.ts';
 
 const rowsOf = (text: string, separator = ',') => {
   const table = splitTable(text, separator, 0)!;
@@ -83,7 +84,7 @@ describe('rows and cells', () => {
       {
         zone: 'Europe/London',
         today: '2026-11-25',
-        kWhPerLitre: { oil: 10.3, lpg: 7.21 },
+        kWhPerUnit,
         gasVolume: { correction: 1.02264, calorificMJPerM3: 39.5, imperialM3PerHundredCubicFeet: 2.83 },
       },
     );

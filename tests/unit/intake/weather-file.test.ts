@@ -3,12 +3,13 @@ import { fileURLToPath } from 'node:url';
 import { describe, expect, test } from 'vitest';
 import type { IntakeContext } from '../../../src/intake/intake.ts';
 import { readFile } from '../../../src/intake/read-file.ts';
+import { kWhPerUnit } from '../../../src/reference/fuels.ts';
 
 const text = readFileSync(fileURLToPath(new URL('../../corpus/weather-record.epw', import.meta.url)), 'utf8');
 const contextOf = (zone: string): IntakeContext => ({
   zone,
   today: '2026-11-25',
-  kWhPerLitre: { oil: 10.3, lpg: 7.21 },
+  kWhPerUnit,
   gasVolume: { correction: 1.02264, calorificMJPerM3: 39.5, imperialM3PerHundredCubicFeet: 2.83 },
 });
 const read = (words: string, zone = 'Europe/London') =>

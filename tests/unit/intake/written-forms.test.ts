@@ -5,6 +5,7 @@ import type { IntakeChoices, IntakeContext } from '../../../src/intake/intake.ts
 import { readFile } from '../../../src/intake/read-file.ts';
 import { toCivilDate, toDayNumber } from '../../../src/model/calendar/civil.ts';
 import { localStamp, minutesInDay, startOfDay } from '../../../src/model/calendar/zone.ts';
+import { kWhPerUnit } from '../../../src/reference/fuels.ts';
 import { remarkSentence } from '../../../src/words/remarks.ts';
 import { ELECTRICITY, type FeedReading, writeFeed } from './write-feed.ts';
 import { type Cell, serialOf, writeWorkbook } from './write-workbook.ts';
@@ -12,7 +13,7 @@ import { type Cell, serialOf, writeWorkbook } from './write-workbook.ts';
 const contextOf = (zone: string): IntakeContext => ({
   zone,
   today: '2026-11-25',
-  kWhPerLitre: { oil: 10.3, lpg: 7.21 },
+  kWhPerUnit,
   gasVolume: { correction: 1.02264, calorificMJPerM3: 39.5, imperialM3PerHundredCubicFeet: 2.83 },
 });
 const ZONES = ['Europe/London', 'Europe/Dublin', 'Europe/Berlin', 'America/New_York', 'Australia/Adelaide'];

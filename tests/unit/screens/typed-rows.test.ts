@@ -108,6 +108,6 @@ describe('readings and deliveries', () => {
     );
     expect(periods).toHaveLength(1);
     expect(periods[0]).toMatchObject({ from: '2024-11-02', to: '2025-02-10', quantity: 1000, costPence: 62000 });
-    expect(periods[0]!.kWh).toBeCloseTo(1000 * reference.kWhPerLitre.oil.value, 6);
+    expect(periods[0]!.kWh).toBeCloseTo(1000 * reference.kWhPerUnit.oil.value, 6);
   });
 });

@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { litrePriceOn, quarterOn, tariffFromQuarter, twoRateTariff } from '../../../src/model/tariff/built-in.ts';
+import { deliveredPriceOn, quarterOn, tariffFromQuarter, twoRateTariff } from '../../../src/model/tariff/built-in.ts';
 import { findTariffFaults } from '../../../src/model/tariff/check-tariff.ts';
-import { litrePriceBasis, priceBasis } from '../../../src/model/tariff/price-basis.ts';
-import { litrePrices, quarters, twoRate } from '../../../src/reference/prices.ts';
+import { deliveredPriceBasis, priceBasis } from '../../../src/model/tariff/price-basis.ts';
+import { deliveredPrices, quarters, twoRate } from '../../../src/reference/prices.ts';
 import { allHours, tariff, version } from './tariffs.ts';
 
 describe('the quarter of a date', () => {
@@ -16,9 +16,9 @@ describe('the quarter of a date', () => {
     expect(quarterOn(quarters, fuel, date)).toMatchObject({ fuel, from, pencePerKWh: pence });
   });
   test('oil takes the row that began last, LPG the assumed one', () => {
-    expect(litrePriceOn(litrePrices, 'oil', '2026-11-25').pencePerLitre).toBe(58);
-    expect(litrePriceOn(litrePrices, 'oil', '2022-06-15').pencePerLitre).toBe(111);
-    expect(litrePriceOn(litrePrices, 'lpg', '2026-11-25').pencePerLitre).toBe(70);
+    expect(deliveredPriceOn(deliveredPrices, 'oil', '2026-11-25').pencePerUnit).toBe(58);
+    expect(deliveredPriceOn(deliveredPrices, 'oil', '2022-06-15').pencePerUnit).toBe(111);
+    expect(deliveredPriceOn(deliveredPrices, 'lpg', '2026-11-25').pencePerUnit).toBe(70);
   });
 });
 
@@ -51,10 +51,10 @@ describe('how old prices are', () => {
     expect([basis.staleDays, basis.to]).toEqual([staleDays, to]);
   });
   test('a month’s oil price is old after a quarter', () => {
-    const january = litrePriceOn(litrePrices, 'oil', '2026-11-25');
-    expect(litrePriceBasis(january, '2026-05-03').staleDays).toBeUndefined();
-    expect(litrePriceBasis(january, '2026-05-04').staleDays).toBe(93);
-    expect(litrePriceBasis(january, '2026-05-04')).toMatchObject({
+    const january = deliveredPriceOn(deliveredPrices, 'oil', '2026-11-25');
+    expect(deliveredPriceBasis(january, '2026-05-03').staleDays).toBeUndefined();
+    expect(deliveredPriceBasis(january, '2026-05-04').staleDays).toBe(93);
+    expect(deliveredPriceBasis(january, '2026-05-04')).toMatchObject({
       name: 'Published average oil price, January 2026',
       grade: 'assumed',
     });

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { PriceQuarter } from '../../../src/model/shapes/reference.ts';
 import { priceSpread } from '../../../src/model/tariff/price-spread.ts';
-import { litrePrices, quarters } from '../../../src/reference/prices.ts';
+import { deliveredPrices, quarters } from '../../../src/reference/prices.ts';
 
 const made = (fuel: PriceQuarter['fuel'], prices: readonly number[]): PriceQuarter[] =>
   prices.map((pencePerKWh, i) => ({
@@ -41,7 +41,7 @@ describe('the spread of next year’s price', () => {
   });
   test('the built-in spread of oil is the one its yearly means give', () => {
     const changes = [77 / 95 - 1, 66 / 77 - 1, 62 / 66 - 1];
-    const stated = litrePrices.find(({ fuel }) => fuel === 'oil')!.spread;
+    const stated = deliveredPrices.find(({ fuel }) => fuel === 'oil')!.spread;
     expect(stated).toBeCloseTo(Math.sqrt(changes.reduce((sum, change) => sum + change ** 2, 0) / 2), 2);
   });
 });

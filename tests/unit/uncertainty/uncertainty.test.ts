@@ -6,6 +6,7 @@ import { normalShare } from '../../../src/model/chance/normal-share.ts';
 import { INPUTS, normalDraws } from '../../../src/model/chance/normals.ts';
 import { quantileOfSorted, shareAboveZero, tenAndNinety, twentyOfSorted } from '../../../src/model/chance/quantiles.ts';
 import { MOST_DIMENSIONS, sobolPoints } from '../../../src/model/chance/sobol.ts';
+import { forDelivered } from '../../../src/model/comparison/prices-of.ts';
 import { rankDrivers } from '../../../src/model/uncertainty/drivers.ts';
 import { type SharedSpreads, simulateYears, type YearTerms } from '../../../src/model/uncertainty/simulate.ts';
 
@@ -181,8 +182,7 @@ const CERTAIN: SharedSpreads = {
   electricityPrice: 0,
   gasPrice: 0,
   priceCorrelation: 0.9,
-  oilPrice: 0,
-  lpgPrice: 0,
+  deliveredPrice: forDelivered(() => 0),
   machineExtras: 0,
   boilerElectricity: 0,
   useful: { spaceKWh: 10_000, waterKWh: 3000 },

@@ -1,13 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { heatOfDegreeDaysKWh, litresToKWh } from '../../../src/model/units/energy.ts';
+import { heatOfDegreeDaysKWh } from '../../../src/model/units/energy.ts';
 import { gasVolumeToKWh, gasVolumeToM3 } from '../../../src/model/units/gas-volume.ts';
 import { roundToPenny, withoutVat, withVat } from '../../../src/model/units/money.ts';
 
 const factors = { correction: 1.02264, calorificMJPerM3: 39.5, imperialM3PerHundredCubicFeet: 2.83 };
 
 describe('energy', () => {
-  test('litres by their energy', () => expect(litresToKWh(900, 10.3)).toBeCloseTo(9270, 9));
   test('gas energy grows in step with volume and calorific value', () => {
     fc.assert(
       fc.property(

@@ -1,6 +1,10 @@
 import { afterEach, describe, expect, test } from 'vitest';
+import { priceOf } from '../../../src/model/shapes/appraisal.ts';
+import { DELIVERED_FUELS, PRICED_CARRIERS } from '../../../src/model/shapes/heating.ts';
+import { listed } from '../../../src/words/numbers.ts';
 import { britishSentence } from '../../../src/words/prices.ts';
 import { type Currency, speak } from '../../../src/words/say.ts';
+import { carrierName } from '../../../src/words/systems.ts';
 import { larchRise } from '../leave-behind/larch-rise.ts';
 
 const { prices } = larchRise();
@@ -8,8 +12,7 @@ const graded = (grade: 'assumed' | 'measured', gas: 'assumed' | 'measured' = gra
   ...prices,
   electricity: { ...prices.electricity, grade },
   gas: { ...prices.gas, grade: gas },
-  oil: { ...prices.oil, grade },
-  lpg: { ...prices.lpg, grade },
+  ...Object.fromEntries(DELIVERED_FUELS.map((fuel) => [fuel, { ...priceOf(prices, fuel)!.basis, grade }])),
 });
 
 describe('built-in prices are said to be British where the money is another', () => {
@@ -18,7 +21,7 @@ describe('built-in prices are said to be British where the money is another', ()
     `The prices for ${fuels} are British, with pounds written as ${money}. Put in your own before you promise anything.`;
   test.each([
     ['pounds', 'GBP', graded('assumed'), ''],
-    ['euros', 'EUR', graded('assumed'), said('electricity, gas, oil and LPG', '€')],
+    ['euros', 'EUR', graded('assumed'), said(listed(PRICED_CARRIERS.map(carrierName)), '€')],
     ['dollars, all but gas typed', 'USD', graded('measured', 'assumed'), said('gas', '$')],
     ['euros, all typed', 'EUR', graded('measured'), ''],
   ] as const)('%s', (_, currency: Currency, given, expected) => {

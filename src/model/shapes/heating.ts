@@ -1,0 +1,184 @@
+/**
+ * Fuels and ways of heating, one row each: how they are sold, bought and asked about. A new row here makes the compiler
+ * ask for the rest: values with their sources in `src/reference/`, words in `src/words/systems.ts`.
+ */
+
+interface SaleUnitRow {
+  /** Units of one base unit make a pack; the base unit has 1. */
+  readonly count: number;
+  readonly many: string;
+  /** How it is written above a column. */
+  readonly said: RegExp;
+}
+
+/** Units in which fuel is delivered. */
+export const SALE_UNITS = {
+  litre: { count: 1, many: 'litres', said: /\blit(re|er)s?\b|\bltrs?\b|\bl\b/ },
+} as const satisfies Readonly<Record<string, SaleUnitRow>>;
+export type SaleUnit = keyof typeof SALE_UNITS;
+export const SALE_UNIT_IDS = Object.keys(SALE_UNITS) as SaleUnit[];
+export const isSaleUnit = (unit: string | undefined): unit is SaleUnit => unit !== undefined && unit in SALE_UNITS;
+
+interface FuelRow {
+  /** As it stands in the English of a working. */
+  readonly written: string;
+  /** How it is called in files; the rows are searched from the last to the first. */
+  readonly said: RegExp;
+  /** By meter at a tariff with a standing charge, or by amount at a price a unit. */
+  readonly sold: 'by meter' | 'by amount';
+  /** Whether its price goes up and down with that of electricity or by itself. */
+  readonly price: 'with electricity' | 'by itself';
+}
+interface DeliveredRow extends FuelRow {
+  readonly sold: 'by amount';
+  /** Unit in which its price and its energy are kept. */
+  readonly unit: SaleUnit;
+  /** Units in which an amount or a price may be typed, the usual one first. */
+  readonly units: readonly SaleUnit[];
+}
+
+/** In the order in which they are listed. */
+export const FUELS = {
+  gas: {
+    written: 'gas',
+    said: /\bgas\b|m³|\bm3\b|ft³|\bft3\b|\bccf\b|\bhcf\b|therm\b|therms\b|calorific/,
+    sold: 'by meter',
+    price: 'with electricity',
+  },
+  oil: {
+    written: 'oil',
+    said: /\boil\b|kerosene|heating ?oil|heiz(ö|oe)l/,
+    sold: 'by amount',
+    price: 'by itself',
+    unit: 'litre',
+    units: ['litre'],
+  },
+  lpg: {
+    written: 'LPG',
+    said: /\blpg\b|propane|butane|bottled gas|calor\b/,
+    sold: 'by amount',
+    price: 'by itself',
+    unit: 'litre',
+    units: ['litre'],
+  },
+} as const satisfies Readonly<Record<string, FuelRow | DeliveredRow>>;
+export type Fuel = keyof typeof FUELS;
+/** Fuels bought by amount. */
+export type DeliveredFuel = { [F in Fuel]: (typeof FUELS)[F]['sold'] extends 'by amount' ? F : never }[Fuel];
+export type PricedCarrier = 'electricity' | Fuel;
+
+export const FUEL_IDS = Object.keys(FUELS) as Fuel[];
+export const DELIVERED_FUELS = FUEL_IDS.filter((fuel): fuel is DeliveredFuel => FUELS[fuel].sold === 'by amount');
+export const PRICED_CARRIERS: readonly PricedCarrier[] = ['electricity', ...FUEL_IDS];
+export const isFuel = (carrier: string | undefined): carrier is Fuel => carrier !== undefined && carrier in FUELS;
+export const isDelivered = (carrier: string | undefined): carrier is DeliveredFuel =>
+  isFuel(carrier) && FUELS[carrier].sold === 'by amount';
+export const unitsOf = (fuel: DeliveredFuel): readonly SaleUnit[] => FUELS[fuel].units;
+
+/** Key of a delivered fuel's price in a household: "oilPencePerLitre". */
+export type PriceKey<F extends DeliveredFuel = DeliveredFuel> = F extends DeliveredFuel
+  ? `${F}PencePer${Capitalize<(typeof FUELS)[F]['unit']>}`
+  : never;
+const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
+export const priceKey = <F extends DeliveredFuel>(fuel: F): PriceKey<F> =>
+  `${fuel}PencePer${capital(FUELS[fuel].unit)}` as PriceKey<F>;
+/** Key of a yearly service's price in a household: "serviceOilGBP". */
+export type ServiceKey<F extends Fuel = Fuel> = `service${Capitalize<F>}GBP`;
+export const serviceKey = <F extends Fuel>(fuel: F) => `service${capital(fuel)}GBP` as ServiceKey<F>;
+
+interface SystemRow {
+  readonly carrier: PricedCarrier;
+  /** How the hours of buying lie in the day. */
+  readonly hours: 'heat-pump' | 'panels' | 'storage' | 'boiler';
+  /** Whose yearly visit it needs. */
+  readonly service: 'heat-pump' | 'electric' | Fuel;
+  /** Whether it is held against the heat pump where it is not there already. */
+  readonly offered: boolean;
+  /** Whether a new one is held against one of the same kind that is there, where its own efficiency is known. */
+  readonly offeredAnew?: true;
+  /** Place in what households ask about, where a picture has no room for all. */
+  readonly asked: number;
+  /** The homes in which it is a sensible rival; what is absent does not matter. */
+  readonly suits: {
+    /** Only where there is gas in the street, or only where there is none. */
+    readonly gasGrid?: boolean;
+    /** Only where there is room for a tank or a store. */
+    readonly house?: true;
+    /** Only where electricity heats already. */
+    readonly electricNow?: true;
+  };
+}
+
+/** Every way of heating, in the order in which they are listed. Which home it suits is common practice, no source. */
+export const SYSTEMS = {
+  'gas-condensing': {
+    carrier: 'gas',
+    hours: 'boiler',
+    service: 'gas',
+    offered: true,
+    offeredAnew: true,
+    asked: 1,
+    suits: { gasGrid: true },
+  },
+  'gas-old': { carrier: 'gas', hours: 'boiler', service: 'gas', offered: false, asked: 7, suits: { gasGrid: true } },
+  oil: {
+    carrier: 'oil',
+    hours: 'boiler',
+    service: 'oil',
+    offered: true,
+    asked: 2,
+    suits: { gasGrid: false, house: true },
+  },
+  lpg: {
+    carrier: 'lpg',
+    hours: 'boiler',
+    service: 'lpg',
+    offered: true,
+    asked: 4,
+    suits: { gasGrid: false, house: true },
+  },
+  'direct-electric': {
+    carrier: 'electricity',
+    hours: 'panels',
+    service: 'electric',
+    offered: true,
+    asked: 3,
+    suits: { electricNow: true },
+  },
+  storage: {
+    carrier: 'electricity',
+    hours: 'storage',
+    service: 'electric',
+    offered: true,
+    asked: 6,
+    suits: { electricNow: true },
+  },
+  'heat-pump': {
+    carrier: 'electricity',
+    hours: 'heat-pump',
+    service: 'heat-pump',
+    offered: false,
+    asked: 0,
+    suits: {},
+  },
+  'air-source': {
+    carrier: 'electricity',
+    hours: 'heat-pump',
+    service: 'heat-pump',
+    offered: false,
+    asked: 5,
+    suits: {},
+  },
+} as const satisfies Readonly<Record<string, SystemRow>>;
+export type System = keyof typeof SYSTEMS;
+/** Ways of heating that are no heat pump: heat over a seasonal efficiency. */
+export type Heater = Exclude<System, 'heat-pump' | 'air-source'>;
+
+export const HEATERS = (Object.keys(SYSTEMS) as System[]).filter(
+  (system): system is Heater => SYSTEMS[system].hours !== 'heat-pump',
+);
+/** The row of a way of heating as it is called in a document; undefined for one that has none, such as "other". */
+export const systemRow = (name: string): SystemRow | undefined =>
+  (SYSTEMS as Readonly<Record<string, SystemRow>>)[name];
+/** What a way of heating burns or draws; undefined where nobody knows. */
+export const carrierOf = (name: string): PricedCarrier | undefined => systemRow(name)?.carrier;
