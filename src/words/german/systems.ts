@@ -51,6 +51,7 @@ export const SYSTEMS: Catalogue = {
   gas: 'Gas',
   oil: 'Öl',
   'heating oil': 'Heizöl',
+  'Heating oil': 'Heizöl',
   LPG: 'Flüssiggas',
   lpg: 'Flüssiggas',
   heat: 'Wärme',
