@@ -74,7 +74,7 @@ export function SummaryPart({ parts }: { readonly parts: EstimateParts }) {
 function SpreadFigure({ parts }: { readonly parts: EstimateParts }) {
   const rows = spreadSeries({
     ...parts.appraisal,
-    systems: pickForPicture(parts.appraisal, parts.promise.household, ROWS_IN_PICTURE),
+    systems: pickForPicture(parts.appraisal, parts.estimate.household, ROWS_IN_PICTURE),
   });
   return (
     <figure>
