@@ -1,21 +1,13 @@
-import { Measured } from '../frame/measured.tsx';
-import { measuresOf, type PictureSize } from '../frame/size.ts';
+import { Measured, type Standing } from '../frame/measured.tsx';
 import { GradeShape } from '../grade-mark.tsx';
 import { type BridgeLayout, type BridgeMark, layOutBridge } from './layout.ts';
 import type { BridgeSeries } from './series.ts';
 
 /** From the estimated to the paid amount, cause by cause. */
-export function BridgePicture(props: {
-  readonly series: BridgeSeries;
-  readonly size: PictureSize;
-  readonly width?: number;
-  readonly height?: number;
-}) {
-  const { series, size, width, height } = props;
-  const paint = (given: number) => (
-    <Painted layout={layOutBridge(series, size, { width: given, ...(height === undefined ? {} : { height }) })} />
+export function BridgePicture({ series, ...standing }: Standing & { readonly series: BridgeSeries }) {
+  return (
+    <Measured {...standing}>{(place) => <Painted layout={layOutBridge(series, standing.size, place)} />}</Measured>
   );
-  return width === undefined ? <Measured initial={measuresOf(size).width}>{paint}</Measured> : paint(width);
 }
 
 function Painted({ layout }: { readonly layout: BridgeLayout }) {

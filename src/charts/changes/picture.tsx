@@ -1,20 +1,10 @@
-import { Measured } from '../frame/measured.tsx';
-import { measuresOf, type PictureSize } from '../frame/size.ts';
+import { Measured, type Standing } from '../frame/measured.tsx';
 import { type ChangesLayout, layOutChanges } from './layout.ts';
 import type { ChangeRow } from './series.ts';
 
 /** What single changes add to the heat pump's year or take away: amber where more is paid at the meter. */
-export function ChangesPicture(props: {
-  readonly rows: readonly ChangeRow[];
-  readonly size: PictureSize;
-  readonly width?: number;
-  readonly height?: number;
-}) {
-  const { rows, size, width, height } = props;
-  const paint = (given: number) => (
-    <Painted layout={layOutChanges(rows, size, { width: given, ...(height === undefined ? {} : { height }) })} />
-  );
-  return width === undefined ? <Measured initial={measuresOf(size).width}>{paint}</Measured> : paint(width);
+export function ChangesPicture({ rows, ...standing }: Standing & { readonly rows: readonly ChangeRow[] }) {
+  return <Measured {...standing}>{(place) => <Painted layout={layOutChanges(rows, standing.size, place)} />}</Measured>;
 }
 
 function Painted({ layout }: { readonly layout: ChangesLayout }) {

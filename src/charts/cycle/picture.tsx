@@ -1,6 +1,5 @@
 import type { CycleStep } from '../../words/cycle.ts';
-import { Measured } from '../frame/measured.tsx';
-import { measuresOf, type PictureSize } from '../frame/size.ts';
+import { Measured, type Standing } from '../frame/measured.tsx';
 import { type Box, type CycleLayout, type Label, layOutCycle } from './layout.ts';
 import { AirMark, GroundMark, HouseMark, type Strength } from './marks.tsx';
 import type { CycleSeries } from './series.ts';
@@ -9,24 +8,27 @@ import type { CycleSeries } from './series.ts';
  * The round of the heat. `lit` brings one of the six steps forward, null shows all alike. With `moving` the
  * refrigerant flows, where the person welcomes motion; the screen brings `cycle.css` for it.
  */
-export function CyclePicture(props: {
-  readonly series: CycleSeries;
-  readonly size: PictureSize;
-  readonly lit: CycleStep | null;
-  readonly moving?: boolean;
-  readonly width?: number;
-}) {
-  const { series, size, lit, moving = false, width } = props;
-  const paint = (given: number) => (
-    <Painted
-      layout={layOutCycle(series, size, { width: given })}
-      lit={lit}
-      moving={moving}
-      floor={series.heatedBy === 'floor'}
-      air={series.from === 'air'}
-    />
+export function CyclePicture(
+  props: Omit<Standing, 'height'> & {
+    readonly series: CycleSeries;
+    readonly lit: CycleStep | null;
+    readonly moving?: boolean;
+  },
+) {
+  const { series, lit, moving = false, ...standing } = props;
+  return (
+    <Measured {...standing}>
+      {(place) => (
+        <Painted
+          layout={layOutCycle(series, standing.size, place)}
+          lit={lit}
+          moving={moving}
+          floor={series.heatedBy === 'floor'}
+          air={series.from === 'air'}
+        />
+      )}
+    </Measured>
   );
-  return width === undefined ? <Measured initial={measuresOf(size).width}>{paint}</Measured> : paint(width);
 }
 
 function Painted(props: {

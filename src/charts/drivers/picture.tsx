@@ -1,24 +1,16 @@
 import type { Driver } from '../../model/what-drives/what-drives.ts';
 import { say } from '../../words/say.ts';
-import { Measured } from '../frame/measured.tsx';
-import { measuresOf, type PictureSize } from '../frame/size.ts';
+import { Measured, type Standing } from '../frame/measured.tsx';
 import { type DriverLayout, layOutDriver } from './layout.ts';
 
 /** The heat pump's yearly cost against one thing that drives it; the filled dot is what is shown. */
-export function DriverPicture(props: {
-  readonly driver: Driver;
-  readonly size: PictureSize;
-  readonly highestPence?: number;
-  readonly width?: number;
-  readonly height?: number;
-}) {
-  const { driver, size, width, height, highestPence } = props;
-  const place = {
-    ...(height === undefined ? {} : { height }),
-    ...(highestPence === undefined ? {} : { highestPence }),
-  };
-  const paint = (given: number) => <Painted layout={layOutDriver(driver, size, { width: given, ...place })} />;
-  return width === undefined ? <Measured initial={measuresOf(size).width / 2}>{paint}</Measured> : paint(width);
+export function DriverPicture(props: Standing & { readonly driver: Driver; readonly highestPence?: number }) {
+  const { driver, highestPence, ...standing } = props;
+  return (
+    <Measured {...standing} share={0.5}>
+      {(place) => <Painted layout={layOutDriver(driver, standing.size, { ...place, highestPence })} />}
+    </Measured>
+  );
 }
 
 function Painted({ layout }: { readonly layout: DriverLayout }) {

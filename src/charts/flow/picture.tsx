@@ -1,22 +1,18 @@
 import { say } from '../../words/say.ts';
-import { Measured } from '../frame/measured.tsx';
-import { measuresOf, type PictureSize } from '../frame/size.ts';
+import { Measured, type Standing } from '../frame/measured.tsx';
 import { type FlowKind, type FlowLayout, layOutFlow } from './layout.ts';
 import type { FlowInput } from './series.ts';
 
 /** Where the heat comes from and where it goes, as ribbons as thick as their kWh. */
-export function FlowPicture(props: {
-  readonly input: FlowInput;
-  readonly size: PictureSize;
-  readonly width?: number;
-  readonly height?: number;
-}) {
-  const { input, size, width, height } = props;
-  const paint = (given: number) => {
-    const layout = layOutFlow(input, size, { width: given, ...(height === undefined ? {} : { height }) });
-    return layout ? <Painted layout={layout} /> : null;
-  };
-  return width === undefined ? <Measured initial={measuresOf(size).width}>{paint}</Measured> : paint(width);
+export function FlowPicture({ input, ...standing }: Standing & { readonly input: FlowInput }) {
+  return (
+    <Measured {...standing}>
+      {(place) => {
+        const layout = layOutFlow(input, standing.size, place);
+        return layout ? <Painted layout={layout} /> : null;
+      }}
+    </Measured>
+  );
 }
 
 /** Bought is amber, what the ground gives is green; both together are the heat pump's own green, taps hatched. */

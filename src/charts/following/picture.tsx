@@ -1,20 +1,12 @@
-import { Measured } from '../frame/measured.tsx';
-import { measuresOf, type PictureSize } from '../frame/size.ts';
+import { Measured, type Standing } from '../frame/measured.tsx';
 import { type FollowingLayout, type FollowingMark, type FollowingName, KEY_WIDTH, layOutFollowing } from './layout.ts';
 import type { FollowingSeries } from './series.ts';
 
 /** Estimated against metered, month by month. */
-export function FollowingPicture(props: {
-  readonly series: FollowingSeries;
-  readonly size: PictureSize;
-  readonly width?: number;
-  readonly height?: number;
-}) {
-  const { series, size, width, height } = props;
-  const paint = (given: number) => (
-    <Painted layout={layOutFollowing(series, size, { width: given, ...(height === undefined ? {} : { height }) })} />
+export function FollowingPicture({ series, ...standing }: Standing & { readonly series: FollowingSeries }) {
+  return (
+    <Measured {...standing}>{(place) => <Painted layout={layOutFollowing(series, standing.size, place)} />}</Measured>
   );
-  return width === undefined ? <Measured initial={measuresOf(size).width}>{paint}</Measured> : paint(width);
 }
 
 function Painted({ layout }: { readonly layout: FollowingLayout }) {

@@ -1,10 +1,25 @@
 /** Gives a picture the width of its place, so that its letters keep their size when the window narrows. */
 import { type ReactNode, useLayoutEffect, useRef, useState } from 'react';
+import { measuresOf, type PictureSize } from './size.ts';
+
+/** Where a picture stands, and how large. Without `width` it takes that of its place. */
+export interface Standing {
+  readonly size: PictureSize;
+  readonly width?: number;
+  readonly height?: number;
+}
+type Paint = (place: { readonly width: number; readonly height?: number }) => ReactNode;
+
+/** Every picture is painted through this. `share` is the part of the usual width that it begins with. */
+export function Measured({ size, width, height, share = 1, children }: Standing & { share?: number; children: Paint }) {
+  const paint = (found: number) => children({ width: found, ...(height === undefined ? {} : { height }) });
+  return width === undefined ? <Watched initial={measuresOf(size).width * share}>{paint}</Watched> : paint(width);
+}
 
 // On the server there is nothing to measure and React warns about layout effects.
 const useMeasuring = typeof window === 'undefined' ? () => {} : useLayoutEffect;
 
-export function Measured(props: { readonly initial: number; readonly children: (width: number) => ReactNode }) {
+function Watched(props: { readonly initial: number; readonly children: (width: number) => ReactNode }) {
   const place = useRef<HTMLDivElement>(null);
   const [width, setWidth] = useState(props.initial);
   useMeasuring(() => {

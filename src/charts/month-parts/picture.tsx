@@ -1,5 +1,4 @@
-import { Measured } from '../frame/measured.tsx';
-import { measuresOf, type PictureSize } from '../frame/size.ts';
+import { Measured, type Standing } from '../frame/measured.tsx';
 import { layOutMonthParts, type MonthPartsLayout } from './layout.ts';
 import type { MonthParts } from './series.ts';
 
@@ -9,20 +8,12 @@ const COLOURS = {
   cost: { lower: 'var(--fuel-tint)', upper: 'var(--paper)', stroke: 'var(--fuel)' },
 } as const;
 
-export function MonthPartsPicture(props: {
-  readonly parts: MonthParts;
-  readonly size: PictureSize;
-  readonly width?: number;
-  readonly height?: number;
-}) {
-  const { parts, size, width, height } = props;
-  const paint = (given: number) => (
-    <Painted
-      layout={layOutMonthParts(parts, size, { width: given, ...(height === undefined ? {} : { height }) })}
-      what={parts.what}
-    />
+export function MonthPartsPicture({ parts, ...standing }: Standing & { readonly parts: MonthParts }) {
+  return (
+    <Measured {...standing}>
+      {(place) => <Painted layout={layOutMonthParts(parts, standing.size, place)} what={parts.what} />}
+    </Measured>
   );
-  return width === undefined ? <Measured initial={measuresOf(size).width}>{paint}</Measured> : paint(width);
 }
 
 function Painted({ layout, what }: { readonly layout: MonthPartsLayout; readonly what: MonthParts['what'] }) {

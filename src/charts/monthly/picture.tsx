@@ -1,7 +1,7 @@
 import { Bar, BarChart, CartesianGrid, XAxis, YAxis } from 'recharts';
 import { spokenPounds } from '../../words/numbers.ts';
 import { KeyLine } from '../frame/key-line.tsx';
-import { Measured } from '../frame/measured.tsx';
+import { Measured, type Standing } from '../frame/measured.tsx';
 import { axisFor } from '../frame/scale.ts';
 import { measuresOf, type PictureSize } from '../frame/size.ts';
 import type { MonthlySeries } from './series.ts';
@@ -9,17 +9,14 @@ import type { MonthlySeries } from './series.ts';
 const HEIGHT = { desk: 320, table: 400, paper: 260 } as const;
 
 /** Two bars a month: the heat pump filled, the other outlined, so that they differ without colour. */
-export function MonthlyPicture(props: {
-  readonly series: MonthlySeries;
-  readonly size: PictureSize;
-  readonly width?: number;
-  readonly height?: number;
-}) {
-  const { series, size } = props;
-  const paint = (width: number) => (
-    <Painted series={series} size={size} width={width} height={props.height ?? HEIGHT[size]} />
+export function MonthlyPicture({ series, ...standing }: Standing & { readonly series: MonthlySeries }) {
+  return (
+    <Measured {...standing}>
+      {({ width, height = HEIGHT[standing.size] }) => (
+        <Painted series={series} size={standing.size} width={width} height={height} />
+      )}
+    </Measured>
   );
-  return props.width === undefined ? <Measured initial={measuresOf(size).width}>{paint}</Measured> : paint(props.width);
 }
 
 function Painted(props: {

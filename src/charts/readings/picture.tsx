@@ -2,7 +2,7 @@ import { CartesianGrid, Line, LineChart, XAxis, YAxis } from 'recharts';
 import { thinReadings } from '../../model/thin/thin-readings.ts';
 import { grouped, shortMonthNames } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
-import { Measured } from '../frame/measured.tsx';
+import { Measured, type Standing } from '../frame/measured.tsx';
 import { axisFor, decimalsOf } from '../frame/scale.ts';
 import { measuresOf, type PictureSize } from '../frame/size.ts';
 import { dayTicks, type ReadingsSeries } from './series.ts';
@@ -25,17 +25,14 @@ const dayName = (minute: number): string => {
 };
 
 /** Energy as steps from zero, temperature as a line; never more marks than pixels. */
-export function ReadingsPicture(props: {
-  readonly series: ReadingsSeries;
-  readonly size: PictureSize;
-  readonly width?: number;
-  readonly height?: number;
-}) {
-  const { series, size } = props;
-  const paint = (width: number) => (
-    <Painted series={series} size={size} width={width} height={props.height ?? HEIGHT[size]} />
+export function ReadingsPicture({ series, ...standing }: Standing & { readonly series: ReadingsSeries }) {
+  return (
+    <Measured {...standing}>
+      {({ width, height = HEIGHT[standing.size] }) => (
+        <Painted series={series} size={standing.size} width={width} height={height} />
+      )}
+    </Measured>
   );
-  return props.width === undefined ? <Measured initial={measuresOf(size).width}>{paint}</Measured> : paint(props.width);
 }
 
 function Painted(props: {

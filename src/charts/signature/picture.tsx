@@ -3,7 +3,7 @@ import { thinPoints } from '../../model/thin/thin-points.ts';
 import { degrees, grouped, longDate } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 import { carrierName } from '../../words/systems.ts';
-import { Measured } from '../frame/measured.tsx';
+import { Measured, type Standing } from '../frame/measured.tsx';
 import { axisFor, decimalsOf, niceStep } from '../frame/scale.ts';
 import { measuresOf, type PictureSize } from '../frame/size.ts';
 import type { SignatureSeries } from './series.ts';
@@ -13,17 +13,14 @@ const UNITS_WIDTH = 80;
 const HEIGHT = { desk: 340, table: 420, paper: 280 } as const;
 
 /** One ring a day or bill; the line is ink, so that it differs from the rings without colour. */
-export function SignaturePicture(props: {
-  readonly series: SignatureSeries;
-  readonly size: PictureSize;
-  readonly width?: number;
-  readonly height?: number;
-}) {
-  const { series, size } = props;
-  const paint = (width: number) => (
-    <Painted series={series} size={size} width={width} height={props.height ?? HEIGHT[size]} />
+export function SignaturePicture({ series, ...standing }: Standing & { readonly series: SignatureSeries }) {
+  return (
+    <Measured {...standing}>
+      {({ width, height = HEIGHT[standing.size] }) => (
+        <Painted series={series} size={standing.size} width={width} height={height} />
+      )}
+    </Measured>
   );
-  return props.width === undefined ? <Measured initial={measuresOf(size).width}>{paint}</Measured> : paint(props.width);
 }
 
 function temperatureTicks(values: readonly number[]): number[] {

@@ -1,21 +1,11 @@
 import { say } from '../../words/say.ts';
-import { Measured } from '../frame/measured.tsx';
-import { measuresOf, type PictureSize } from '../frame/size.ts';
+import { Measured, type Standing } from '../frame/measured.tsx';
 import { layOutSpread, type SpreadLayout, type SpreadMark } from './layout.ts';
 import type { SpreadRow } from './series.ts';
 
 /** The yearly costs. Without `width` the picture takes the width of its place. */
-export function SpreadPicture(props: {
-  readonly rows: readonly SpreadRow[];
-  readonly size: PictureSize;
-  readonly width?: number;
-  readonly height?: number;
-}) {
-  const { rows, size, width, height } = props;
-  const paint = (given: number) => (
-    <Painted layout={layOutSpread(rows, size, { width: given, ...(height === undefined ? {} : { height }) })} />
-  );
-  return width === undefined ? <Measured initial={measuresOf(size).width}>{paint}</Measured> : paint(width);
+export function SpreadPicture({ rows, ...standing }: Standing & { readonly rows: readonly SpreadRow[] }) {
+  return <Measured {...standing}>{(place) => <Painted layout={layOutSpread(rows, standing.size, place)} />}</Measured>;
 }
 
 function Painted({ layout }: { readonly layout: SpreadLayout }) {

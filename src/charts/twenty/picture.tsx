@@ -1,20 +1,14 @@
 import { say } from '../../words/say.ts';
-import { Measured } from '../frame/measured.tsx';
-import { measuresOf, type PictureSize } from '../frame/size.ts';
+import { Measured, type Standing } from '../frame/measured.tsx';
 import { layOutTwenty, type TwentyLayout } from './layout.ts';
 
 /** Twenty equally likely differences in yearly cost; positive pence mean that the heat pump costs less. */
-export function TwentyPicture(props: {
-  readonly savingsPence: readonly number[];
-  readonly size: PictureSize;
-  readonly width?: number;
-  readonly height?: number;
-}) {
-  const { savingsPence, size, width, height } = props;
-  const paint = (given: number) => (
-    <Painted layout={layOutTwenty(savingsPence, size, { width: given, ...(height === undefined ? {} : { height }) })} />
+export function TwentyPicture({ savingsPence, ...standing }: Standing & { readonly savingsPence: readonly number[] }) {
+  return (
+    <Measured {...standing}>
+      {(place) => <Painted layout={layOutTwenty(savingsPence, standing.size, place)} />}
+    </Measured>
   );
-  return width === undefined ? <Measured initial={measuresOf(size).width}>{paint}</Measured> : paint(width);
 }
 
 function Painted({ layout }: { readonly layout: TwentyLayout }) {

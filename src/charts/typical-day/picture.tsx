@@ -1,20 +1,10 @@
-import { Measured } from '../frame/measured.tsx';
-import { measuresOf, type PictureSize } from '../frame/size.ts';
+import { Measured, type Standing } from '../frame/measured.tsx';
 import { type DayLayout, layOutDay } from './layout.ts';
 import type { DaySeries } from './series.ts';
 
 /** A day by the clock with what was seen in it. */
-export function DayPicture(props: {
-  readonly series: DaySeries;
-  readonly size: PictureSize;
-  readonly width?: number;
-  readonly height?: number;
-}) {
-  const { series, size, width, height } = props;
-  const paint = (given: number) => (
-    <Painted layout={layOutDay(series, size, { width: given, ...(height === undefined ? {} : { height }) })} />
-  );
-  return width === undefined ? <Measured initial={measuresOf(size).width}>{paint}</Measured> : paint(width);
+export function DayPicture({ series, ...standing }: Standing & { readonly series: DaySeries }) {
+  return <Measured {...standing}>{(place) => <Painted layout={layOutDay(series, standing.size, place)} />}</Measured>;
 }
 
 function Painted({ layout }: { readonly layout: DayLayout }) {

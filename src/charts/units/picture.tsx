@@ -1,20 +1,9 @@
-import { Measured } from '../frame/measured.tsx';
-import { measuresOf, type PictureSize } from '../frame/size.ts';
+import { Measured, type Standing } from '../frame/measured.tsx';
 import { layOutUnits, type UnitsInput, type UnitsLayout } from './layout.ts';
 
 /** Where the heat comes from, as tiles that can be counted. */
-export function UnitsPicture(props: {
-  readonly input: UnitsInput;
-  readonly size: PictureSize;
-  readonly width?: number;
-  /** Height there is, px. */
-  readonly height?: number;
-}) {
-  const { input, size, width, height } = props;
-  const paint = (given: number) => (
-    <Painted layout={layOutUnits(input, size, { width: given, ...(height === undefined ? {} : { height }) })} />
-  );
-  return width === undefined ? <Measured initial={measuresOf(size).width}>{paint}</Measured> : paint(width);
+export function UnitsPicture({ input, ...standing }: Standing & { readonly input: UnitsInput }) {
+  return <Measured {...standing}>{(place) => <Painted layout={layOutUnits(input, standing.size, place)} />}</Measured>;
 }
 
 function Painted({ layout }: { readonly layout: UnitsLayout }) {

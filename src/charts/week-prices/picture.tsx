@@ -1,7 +1,7 @@
 import { Area, AreaChart, CartesianGrid, ReferenceLine, XAxis, YAxis } from 'recharts';
 import { pence, shortWeekdayNames, weekdayNames } from '../../words/numbers.ts';
 import { reword } from '../../words/say.ts';
-import { Measured } from '../frame/measured.tsx';
+import { Measured, type Standing } from '../frame/measured.tsx';
 import { axisFor, decimalsOf, placeOn } from '../frame/scale.ts';
 import { measuresOf, type PictureSize } from '../frame/size.ts';
 import { textWidth, wrapText } from '../frame/text.ts';
@@ -16,17 +16,14 @@ const MOST_NAMED = 6;
 const PRICES_WIDTH = 50;
 
 /** The price as a step, each band named at its height. */
-export function WeekPricesPicture(props: {
-  readonly series: WeekPrices;
-  readonly size: PictureSize;
-  readonly width?: number;
-  readonly height?: number;
-}) {
-  const { series, size } = props;
-  const paint = (width: number) => (
-    <Painted series={series} size={size} width={width} height={props.height ?? HEIGHT[size]} />
+export function WeekPricesPicture({ series, ...standing }: Standing & { readonly series: WeekPrices }) {
+  return (
+    <Measured {...standing}>
+      {({ width, height = HEIGHT[standing.size] }) => (
+        <Painted series={series} size={standing.size} width={width} height={height} />
+      )}
+    </Measured>
   );
-  return props.width === undefined ? <Measured initial={measuresOf(size).width}>{paint}</Measured> : paint(props.width);
 }
 
 function Painted(props: {

@@ -1,21 +1,11 @@
 import { say } from '../../words/say.ts';
-import { Measured } from '../frame/measured.tsx';
-import { measuresOf, type PictureSize } from '../frame/size.ts';
+import { Measured, type Standing } from '../frame/measured.tsx';
 import { layOutYears, type YearsLayout, type YearsMark } from './layout.ts';
 import type { YearsSeries } from './series.ts';
 
 /** What has been paid by each year: a whole green line for the heat pump, a dashed slate one for the other, bands about both. */
-export function YearsPicture(props: {
-  readonly series: YearsSeries;
-  readonly size: PictureSize;
-  readonly width?: number;
-  readonly height?: number;
-}) {
-  const { series, size, width, height } = props;
-  const paint = (given: number) => (
-    <Painted layout={layOutYears(series, size, { width: given, ...(height === undefined ? {} : { height }) })} />
-  );
-  return width === undefined ? <Measured initial={measuresOf(size).width}>{paint}</Measured> : paint(width);
+export function YearsPicture({ series, ...standing }: Standing & { readonly series: YearsSeries }) {
+  return <Measured {...standing}>{(place) => <Painted layout={layOutYears(series, standing.size, place)} />}</Measured>;
 }
 
 const STYLES = {

@@ -1,9 +1,9 @@
 import type { DemandChoice } from '../../model/shapes/household.ts';
 import { say } from '../../words/say.ts';
+import { WAY_WORDS } from '../../words/ways.ts';
 import { useHousehold } from '../household-context.tsx';
 import { PickField } from '../shared/choice-field.tsx';
 import { patchSection } from '../shared/patch.ts';
-import { WAY_WORDS } from './way-words.ts';
 
 /** Which estimate the comparison rests on; only ways that could be gone are offered. */
 export function RestOn() {

@@ -1,10 +1,11 @@
 import { describe, expect, test } from 'vitest';
+import { layOutRanges } from '../../../src/charts/ranges/layout.ts';
+import type { RangeRow } from '../../../src/charts/ranges/series.ts';
 import type { Series } from '../../../src/model/shapes/evidence.ts';
 import { emptyHousehold } from '../../../src/model/shapes/household.ts';
 import { completenessOf, completenessWords } from '../../../src/screens/evidence/completeness.ts';
 import { evidenceVoice, spanWords } from '../../../src/screens/evidence/evidence-voice.ts';
 import { patchSection } from '../../../src/screens/shared/patch.ts';
-import { layOutRanges, type RangeRow } from '../../../src/screens/shared/ranges/layout.ts';
 import { placeLine } from '../../../src/screens/thread/place-line.ts';
 
 const series = (more: Partial<Series>): Series => ({
@@ -113,7 +114,7 @@ describe('ranges', () => {
     ['nothing needed', [row(0, 0, 0)]],
     ['huge beside small', [row(1, 2, 3), row(100_000, 200_000, 500_000)]],
   ])('%s: marks stay inside, bands are never closed, the axis begins at zero', (_, rows) => {
-    const layout = layOutRanges(rows, 900, String, 1);
+    const layout = layOutRanges(rows, { tickLabel: String, smallestStep: 1 }, 'desk', { width: 900 });
     expect(layout.ticks[0]!.label).toBe('0');
     for (const mark of layout.marks) {
       expect(mark.band.width).toBeGreaterThanOrEqual(4);

@@ -1,20 +1,8 @@
 /** Stem, band and dot for quantities other than money: heat in kWh, seasonal factors. */
-import { axisFor, placeOn } from '../../../charts/frame/scale.ts';
-import { textWidth, wrapText } from '../../../charts/frame/text.ts';
-import type { Grade } from '../../../model/shapes/working.ts';
-
-export interface RangeRow {
-  readonly name: string;
-  /** `pump` is the heat pump, green; `sum` what a sum rests on, in ink; `beside` what either is held against, slate. */
-  readonly kind: 'pump' | 'sum' | 'beside';
-  readonly grade: Grade;
-  readonly low: number;
-  readonly middle: number;
-  readonly high: number;
-  /** The figures beside the mark. */
-  readonly label: string;
-  readonly range: string;
-}
+import { axisFor, placeOn } from '../frame/scale.ts';
+import { measuresOf, type PictureSize } from '../frame/size.ts';
+import { textWidth, wrapText } from '../frame/text.ts';
+import type { RangeRow, RangeScale } from './series.ts';
 
 export interface RangeMark {
   readonly row: RangeRow;
@@ -34,11 +22,11 @@ export interface RangesLayout {
   readonly zeroX: number;
   readonly thickness: number;
   readonly font: number;
+  readonly faint: number;
   readonly ticks: readonly { readonly x: number; readonly label: string }[];
   readonly marks: readonly RangeMark[];
 }
 
-const FONT = 16;
 const ROW_HEIGHT = 52;
 const TOP = 6;
 const BOTTOM_MARGIN = 30;
@@ -48,13 +36,14 @@ const SMALLEST_BAND = 4;
 
 export function layOutRanges(
   rows: readonly RangeRow[],
-  width: number,
-  tickLabel: (value: number) => string,
-  smallestStep: number,
+  { tickLabel, smallestStep }: RangeScale,
+  size: PictureSize,
+  place: { readonly width?: number } = {},
 ): RangesLayout {
-  const nameWidth = Math.min(Math.max(...rows.map((row) => textWidth(row.name, FONT, true)), 60), width * 0.32);
+  const { width, font, faint } = measuresOf(size, place.width);
+  const nameWidth = Math.min(Math.max(...rows.map((row) => textWidth(row.name, font, true)), 60), width * 0.32);
   const left = nameWidth + GAP + 6;
-  const right = Math.max(...rows.map((row) => textWidth(row.label, FONT, true) + 8 + textWidth(row.range, FONT)), 60);
+  const right = Math.max(...rows.map((row) => textWidth(row.label, font, true) + 8 + textWidth(row.range, font)), 60);
   const axis = axisFor(
     rows.flatMap((row) => [row.low, row.middle, row.high]),
     4,
@@ -69,7 +58,7 @@ export function layOutRanges(
     return {
       row,
       y: TOP + ROW_HEIGHT * (index + 0.5),
-      nameLines: wrapText(row.name, FONT, nameWidth + 2),
+      nameLines: wrapText(row.name, font, nameWidth + 2),
       stem: { x: zeroX, width: Math.max(0, bandX - zeroX) },
       band: { x: bandX, width: bandWidth },
       dotX: x(row.middle),
@@ -83,7 +72,8 @@ export function layOutRanges(
     bottom: height - BOTTOM_MARGIN,
     zeroX,
     thickness: 28,
-    font: FONT,
+    font,
+    faint,
     ticks: axis.ticks.map((value) => ({ x: x(value), label: tickLabel(value) })),
     marks,
   };

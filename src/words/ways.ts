@@ -1,5 +1,5 @@
-import type { DemandWay } from '../../model/shapes/appraisal.ts';
-import { phrase } from '../../words/say.ts';
+import type { DemandWay } from '../model/shapes/appraisal.ts';
+import { phrase } from './say.ts';
 
 interface WayWords {
   readonly name: string;

@@ -1,5 +1,6 @@
-import { Measured } from '../../../charts/frame/measured.tsx';
-import { layOutRanges, type RangeMark, type RangeRow, type RangesLayout } from './layout.ts';
+import { Measured, type Standing } from '../frame/measured.tsx';
+import { layOutRanges, type RangeMark, type RangesLayout } from './layout.ts';
+import type { RangeRow, RangeScale } from './series.ts';
 
 const COLOURS: { readonly [kind in RangeRow['kind']]: { readonly colour: string; readonly tint: string } } = {
   pump: { colour: 'var(--ground)', tint: 'var(--ground-tint)' },
@@ -8,26 +9,21 @@ const COLOURS: { readonly [kind in RangeRow['kind']]: { readonly colour: string;
 };
 
 /** Ranges one below the other on one scale from zero. */
-export function RangesPicture(props: {
-  readonly rows: readonly RangeRow[];
-  readonly tickLabel: (value: number) => string;
-  readonly smallestStep: number;
-}) {
+export function RangesPicture(props: Standing & { readonly rows: readonly RangeRow[]; readonly scale: RangeScale }) {
+  const { rows, scale, ...standing } = props;
   return (
-    <Measured initial={900}>
-      {(width) => <Painted layout={layOutRanges(props.rows, width, props.tickLabel, props.smallestStep)} />}
-    </Measured>
+    <Measured {...standing}>{(place) => <Painted layout={layOutRanges(rows, scale, standing.size, place)} />}</Measured>
   );
 }
 
 function Painted({ layout }: { readonly layout: RangesLayout }) {
-  const { width, height, top, bottom, zeroX } = layout;
+  const { width, height, top, bottom, zeroX, faint } = layout;
   return (
     <svg viewBox={`0 0 ${width} ${height}`} width={width} height={height} aria-hidden="true">
       {layout.ticks.map((tick) => (
         <g key={tick.x}>
           <line x1={tick.x} x2={tick.x} y1={top} y2={bottom} stroke="var(--line)" />
-          <text data-axis="" className="faint" x={tick.x} y={bottom + 22} fontSize={15} textAnchor="middle">
+          <text data-axis="" className="faint" x={tick.x} y={bottom + faint + 7} fontSize={faint} textAnchor="middle">
             {tick.label}
           </text>
         </g>
