@@ -4,7 +4,12 @@ import { addDays, toCivilDate, toDayNumber } from '../model/calendar/civil.ts';
 import { localStamp, startOfDay } from '../model/calendar/zone.ts';
 import { isTemperature, type Series } from '../model/shapes/evidence.ts';
 import type { JoinedDay } from './join/join-readings.ts';
-import type { Point } from './thin.ts';
+
+/** A reading as a picture takes it: local stamp or day, and its value. */
+export interface Point {
+  readonly at: string;
+  readonly value: number | null;
+}
 
 export function pointsOfIntervals({ intervalMinutes, days }: IntervalDays, zone: string): Point[] {
   return days.flatMap(({ date, values }) => {

@@ -1,5 +1,5 @@
 import { CartesianGrid, Line, LineChart, XAxis, YAxis } from 'recharts';
-import { thinReadings } from '../../model/thin/thin-readings.ts';
+import { thin } from '../../model/thin/thin.ts';
 import { grouped, shortMonthNames } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 import { Measured, type Standing } from '../frame/measured.tsx';
@@ -43,7 +43,7 @@ function Painted(props: {
 }) {
   const { series, size, width, height } = props;
   const { faint } = measuresOf(size);
-  const shown = thinReadings(series.readings, Math.max(50, Math.floor(width - UNITS_WIDTH)));
+  const shown = thin(series.readings, Math.max(50, Math.floor(width - UNITS_WIDTH)), ({ value }) => value);
   const axis = axisFor(
     shown.map((reading) => reading.value ?? 0),
     4,

@@ -1,6 +1,11 @@
 /** Readings of a file as a line over local time; what is missing stays a gap. */
 import { type Carrier, isTemperature } from '../../model/shapes/evidence.ts';
-import type { Reading } from '../../model/thin/thin-readings.ts';
+
+export interface Reading {
+  /** Minutes of the local clock. */
+  readonly minute: number;
+  readonly value: number | null;
+}
 
 export interface ReadingsSeries {
   readonly carrier: Carrier;

@@ -1,5 +1,5 @@
 import { CartesianGrid, ComposedChart, Line, ReferenceLine, Scatter, XAxis, YAxis } from 'recharts';
-import { thinPoints } from '../../model/thin/thin-points.ts';
+import { thinPoints } from '../../model/thin/thin.ts';
 import { degrees, grouped, longDate } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 import { carrierName } from '../../words/systems.ts';

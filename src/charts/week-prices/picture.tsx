@@ -6,8 +6,7 @@ import { axisFor, decimalsOf, placeOn } from '../frame/scale.ts';
 import { measuresOf, type PictureSize } from '../frame/size.ts';
 import { textWidth, wrapText } from '../frame/text.ts';
 import { spreadLabels } from './labels.ts';
-import { HALVES_A_DAY, type WeekPrices } from './series.ts';
-import { thinSteps } from './thin.ts';
+import { HALVES_A_DAY, thinSteps, type WeekPrices } from './series.ts';
 
 const HEIGHT = { desk: 280, table: 360, paper: 230 } as const;
 const AXIS_HEIGHT = 30;

@@ -4,6 +4,7 @@ import type { PriceSeries, TariffVersion } from '../../model/shapes/tariff.ts';
 import { bandAt } from '../../model/tariff/band-times.ts';
 import { inclVat } from '../../model/tariff/price.ts';
 import { sortIntoClasses } from '../../model/tariff/price-classes.ts';
+import { thin } from '../../model/thin/thin.ts';
 
 export interface WeekPrices {
   /** 336 half-hours from Monday midnight on, and one entry past the end so that the last step has its width. */
@@ -81,4 +82,21 @@ function meanWeek(version: TariffVersion, series: PriceSeries, month: number): W
     month,
     isMean: true,
   };
+}
+
+/**
+ * A step holds until the next, so that one with the price before it draws nothing and goes first; of what is left,
+ * cheapest and dearest of each slice stay. The first and the last stay always: they bound the week.
+ */
+export function thinSteps(steps: WeekPrices['steps'], most: number): WeekPrices['steps'] {
+  const turns = steps.filter(
+    (step, at) =>
+      at === 0 ||
+      at === steps.length - 1 ||
+      step.pence !== steps[at - 1]!.pence ||
+      // The painter ends a line at its last step before a gap.
+      (step.pence !== null && steps[at + 1]!.pence === null),
+  );
+  if (turns.length <= most) return turns;
+  return thin(turns, most, ({ pence }) => pence);
 }

@@ -1,6 +1,7 @@
 import type { IntervalDays } from '../../intake/intake.ts';
 import { stageOf } from '../../intake/terms/progress.ts';
 import type { Evidence, Remark, Series } from '../../model/shapes/evidence.ts';
+import { thin } from '../../model/thin/thin.ts';
 import { StoreFault } from '../../store/store-fault.ts';
 import { say } from '../../words/say.ts';
 import { dayOf } from '../days.ts';
@@ -13,11 +14,11 @@ import { joinPeriods } from '../join/join-periods.ts';
 import { joinReadings } from '../join/join-readings.ts';
 import { readFrom } from '../join/stored-series.ts';
 import type { DeskContext, Handlers, Work } from '../ports.ts';
+import type { Point } from '../readings.ts';
 import { pointsOfDays, pointsOfIntervals, pointsOfJoined } from '../readings.ts';
 import { readRemembered, rememberLayout } from '../remembered-layout.ts';
 import { isSamePart } from '../same-part.ts';
 import { intakeContext, takeRead } from '../take-in.ts';
-import { type Point, thin } from '../thin.ts';
 import { typeEvidence } from '../typed-evidence.ts';
 
 type EvidenceHandlers = Pick<
@@ -149,7 +150,13 @@ export function evidenceHandlers({ ports, store, files }: DeskContext): Evidence
       const group = groupSeries(store.listEvidence(evidence.householdId)).find((members) =>
         members.some((member) => member.series.id === seriesId),
       );
-      return [...thin(pointsOf(group ?? [{ series, fileName: evidence.fileName, rank: 0 }]), MOST_POINTS)];
+      return [
+        ...thin(
+          pointsOf(group ?? [{ series, fileName: evidence.fileName, rank: 0 }]),
+          MOST_POINTS,
+          ({ value }) => value,
+        ),
+      ];
 
       function pointsOf(group: Group): Point[] {
         const read = readFrom(store, { from, to });

@@ -2,7 +2,7 @@
 
 import { toCivilDate } from '../calendar/civil.ts';
 import type { Signature } from '../shapes/appraisal.ts';
-import { thinPoints } from '../thin/thin-points.ts';
+import { thinPoints } from '../thin/thin.ts';
 import type { FittedRecord } from './fit-record.ts';
 import type { HeatRecord } from './record.ts';
 import type { FittedSignature } from './signature.ts';

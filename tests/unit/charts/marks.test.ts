@@ -2,8 +2,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { monthlySeries } from '../../../src/charts/monthly/series.ts';
-import { thinSteps } from '../../../src/charts/week-prices/thin.ts';
-import { thinPoints } from '../../../src/model/thin/thin-points.ts';
+import { thinSteps } from '../../../src/charts/week-prices/series.ts';
+import { thinPoints } from '../../../src/model/thin/thin.ts';
 import { larchRise } from '../leave-behind/larch-rise.ts';
 
 const pixels = fc.integer({ min: 50, max: 900 });

@@ -15,7 +15,7 @@ import { weekPricesSentence } from '../../../src/charts/week-prices/sentence.ts'
 import { weekPricesSeries } from '../../../src/charts/week-prices/series.ts';
 import { weekPricesTable } from '../../../src/charts/week-prices/table.ts';
 import type { TariffVersion } from '../../../src/model/shapes/tariff.ts';
-import { thinReadings } from '../../../src/model/thin/thin-readings.ts';
+import { thin as thinBy } from '../../../src/model/thin/thin.ts';
 import { larchRise } from '../leave-behind/larch-rise.ts';
 
 describe('cost by month', () => {
@@ -49,10 +49,11 @@ describe('readings thinned to pixels', () => {
         fc.integer({ min: 5, max: 400 }),
         (values, most) => {
           const all = values.map((value, minute) => ({ minute, value }));
-          const thin = thinReadings(all, most);
+          const thin: readonly (typeof all)[number][] = thinBy(all, most, ({ value }) => value);
           expect(thin.length).toBeLessThanOrEqual(Math.max(most, 5));
           expect([thin[0], thin.at(-1)]).toEqual([all[0], all.at(-1)]);
-          const known = (some: typeof all) => some.flatMap((one) => (one.value === null ? [] : [one.value]));
+          const known = (some: readonly (typeof all)[number][]) =>
+            some.flatMap((one) => (one.value === null ? [] : [one.value]));
           if (known(all).length > 0) {
             expect(Math.max(...known(thin))).toBe(Math.max(...known(all)));
             expect(Math.min(...known(thin))).toBe(Math.min(...known(all)));
@@ -65,7 +66,7 @@ describe('readings thinned to pixels', () => {
   });
   test('ten years of half-hours come down to the pixels and keep a single spike', () => {
     const all = Array.from({ length: 175_200 }, (_, minute) => ({ minute, value: minute === 88_888 ? 9 : 0.3 }));
-    const thin = thinReadings(all, 900);
+    const thin: readonly (typeof all)[number][] = thinBy(all, 900, ({ value }) => value);
     expect(thin.length).toBeLessThanOrEqual(900);
     expect(thin.find((one) => one.value === 9)?.minute).toBe(88_888);
   });

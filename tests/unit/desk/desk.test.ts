@@ -1,8 +1,6 @@
-import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { OpenHousehold } from '../../../src/desk/contract.ts';
 import { keepOfferedFiles, MOST_BYTES_TOGETHER } from '../../../src/desk/offered-files.ts';
-import { thin } from '../../../src/desk/thin.ts';
 import { meterFile } from './contract-suite.ts';
 import { openDesk } from './open-desk.ts';
 
@@ -32,34 +30,6 @@ describe('files that were handed in', () => {
     files.offer('new', file(1));
     expect(() => files.take('old')).toThrow(expect.objectContaining({ code: 'file-gone' }));
     expect(files.take('new').bytes).toHaveLength(1024 * 1024);
-  });
-});
-
-describe('thinning readings for a picture', () => {
-  const points = (values: readonly (number | null)[]) => values.map((value, i) => ({ at: String(i), value }));
-  const value = fc.option(fc.double({ noNaN: true, min: -1e6, max: 1e6 }), { freq: 4 });
-
-  test('keeps the highest and the lowest, the order, and stays within the limit', () => {
-    fc.assert(
-      fc.property(fc.array(value, { maxLength: 600 }), fc.integer({ min: 4, max: 100 }), (values, most) => {
-        const kept = thin(points(values), most);
-        expect(kept.length).toBeLessThanOrEqual(Math.max(most, Math.min(values.length, most)));
-        const there = (list: readonly { value: number | null }[]) =>
-          list.flatMap((p) => (p.value === null ? [] : [p.value]));
-        const all = there(points(values));
-        if (all.length > 0) {
-          expect(Math.max(...there(kept))).toBe(Math.max(...all));
-          expect(Math.min(...there(kept))).toBe(Math.min(...all));
-        }
-        const places = kept.map(({ at }) => Number(at));
-        expect(places).toEqual(places.toSorted((a, b) => a - b));
-      }),
-    );
-  });
-
-  test('a gap stays a gap', () => {
-    const values = [...Array(50).fill(1), ...Array(50).fill(null), ...Array(50).fill(2)];
-    expect(thin(points(values), 20).some((point) => point.value === null)).toBe(true);
   });
 });
 
