@@ -7,7 +7,11 @@ export default defineConfig({
   test: {
     include: ['tests/unit/**/*.test.{ts,tsx}', 'tests/outside/**/*.test.ts'],
     environment: 'node',
+    // One after the other in a process for each core, which keeps its modules: see tests/unit/leave-no-trace.ts.
     pool: 'forks',
+    isolate: false,
+    maxWorkers: '100%',
+    setupFiles: ['tests/unit/leave-no-trace.ts'],
     testTimeout: 20_000,
     // The leave-behind carries its style inside itself; without this its style would be empty in tests.
     css: { include: [/\.css\?raw$/] },

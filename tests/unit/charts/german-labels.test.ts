@@ -1,4 +1,4 @@
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { beforeEach, describe, expect, test } from 'vitest';
 import { layOutBridge } from '../../../src/charts/bridge/layout.ts';
 import { bridgeSeries } from '../../../src/charts/bridge/series.ts';
 import { layOutDriver } from '../../../src/charts/drivers/layout.ts';
@@ -7,8 +7,7 @@ import { layOutUnits } from '../../../src/charts/units/layout.ts';
 import { german } from '../../../src/words/german/german.ts';
 import { speak } from '../../../src/words/say.ts';
 
-beforeAll(() => speak({ language: 'de-DE', currency: 'EUR' }, german));
-afterAll(() => speak({ language: 'en-GB', currency: 'GBP' }));
+beforeEach(() => speak({ language: 'de-DE', currency: 'EUR' }, german));
 
 describe('longer words find their room', () => {
   test.each([

@@ -1,11 +1,8 @@
 /** The desk answers in the language of the settings, from the next request on. */
-import { afterEach, describe, expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { type OpenHousehold, Settings } from '../../../src/desk/contract.ts';
 import { DeskError } from '../../../src/desk/desk-error.ts';
-import { speak } from '../../../src/words/say.ts';
 import { openDesk } from './open-desk.ts';
-
-afterEach(() => speak({ language: 'en-GB', currency: 'GBP' }));
 
 async function refusalOf(work: Promise<unknown>): Promise<string> {
   try {

@@ -1,4 +1,4 @@
-import { afterEach, beforeEach, expect, test, vi } from 'vitest';
+import { beforeEach, expect, test, vi } from 'vitest';
 import { watchPresence } from '../../../src/host/presence.ts';
 
 const STAY = 5 * 60_000;
@@ -7,7 +7,6 @@ beforeEach(() => {
   vi.useFakeTimers();
   end.mockClear();
 });
-afterEach(() => vi.useRealTimers());
 
 test('the host ends five minutes after its last page, and not while one of two is open', () => {
   const presence = watchPresence(STAY, end);

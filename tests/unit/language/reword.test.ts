@@ -1,9 +1,8 @@
-import { afterEach, beforeEach, expect, test } from 'vitest';
+import { beforeEach, expect, test } from 'vitest';
 import { german } from '../../../src/words/german/german.ts';
 import { reword, speak } from '../../../src/words/say.ts';
 
 beforeEach(() => speak({ language: 'de-DE', currency: 'GBP' }, german));
-afterEach(() => speak({ language: 'en-GB', currency: 'GBP' }));
 
 test.each([
   ['typed by the installer, 3 October 2026', 'vom Fachbetrieb eingegeben, 3. Oktober 2026'],

@@ -1,11 +1,9 @@
 import fc from 'fast-check';
-import { afterEach, describe, expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { toCivilDate } from '../../../src/model/calendar/civil.ts';
 import { readDate, showDate } from '../../../src/screens/shared/date-text.ts';
 import { german } from '../../../src/words/german/german.ts';
 import { LANGUAGES, speak } from '../../../src/words/say.ts';
-
-afterEach(() => speak({ language: 'en-GB', currency: 'GBP' }));
 
 describe('days as they are typed', () => {
   test.each([

@@ -1,4 +1,4 @@
-import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
+import { beforeEach, describe, expect, test, vi } from 'vitest';
 import { createKeeper, isAllKept, type KeepStatus, keepAll } from '../../../src/screens/state/keeper.ts';
 
 interface Named {
@@ -25,7 +25,6 @@ function keepingDesk() {
 }
 
 beforeEach(() => void vi.useFakeTimers());
-afterEach(() => void vi.useRealTimers());
 
 describe('keeping changes', () => {
   test('three quick changes are kept once, the newest', async () => {

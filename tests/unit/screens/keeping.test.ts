@@ -1,6 +1,6 @@
 /** Random sequences of choices against a desk that is slow and refuses at random: nothing is lost, "kept" is never said early. */
 import fc from 'fast-check';
-import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
+import { beforeEach, describe, expect, test, vi } from 'vitest';
 import { type Call, type OpenHousehold, Settings } from '../../../src/desk/contract.ts';
 import { DeskError } from '../../../src/desk/desk-error.ts';
 import { emptyHousehold } from '../../../src/model/shapes/household.ts';
@@ -9,7 +9,6 @@ import { isAllKept, keepAll } from '../../../src/screens/state/keeper.ts';
 import { editHousehold, namesOfUnkept, takeUpHousehold } from '../../../src/screens/state/open-household.ts';
 
 beforeEach(() => void vi.useFakeTimers());
-afterEach(() => void vi.useRealTimers());
 
 const wait = (ms: number) => new Promise<void>((resolve) => setTimeout(resolve, ms));
 

@@ -1,7 +1,7 @@
 /** Every code that the model gives has a sentence; every sentence holds for whatever data comes. */
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { afterEach, describe, expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { NEXT_CODES, nextSentence } from '../../../src/words/check.ts';
 import { german } from '../../../src/words/german/german.ts';
 import { QUESTION_CODES, questionSentence, REASON_CODES } from '../../../src/words/questions.ts';
@@ -135,7 +135,6 @@ const DATA = {
 const CLOCKS = { ...DATA, from: '00:30', to: '05:30' };
 
 describe('sentences stand for any data', () => {
-  afterEach(() => speak({ language: 'en-GB', currency: 'GBP' }));
   const all = (): [string, string][] => [
     ...QUESTION_CODES.map((code): [string, string] => [code, questionSentence({ code, data: DATA })]),
     ...TARIFF_FAULT_CODES.map((code): [string, string] => [

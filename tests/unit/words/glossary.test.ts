@@ -1,4 +1,4 @@
-import { afterEach, describe, expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { german } from '../../../src/words/german/german.ts';
 import { findTerms, glossary } from '../../../src/words/glossary.ts';
 import { speak } from '../../../src/words/say.ts';
@@ -29,7 +29,6 @@ describe('terms are found where they stand', () => {
 });
 
 describe('in German', () => {
-  afterEach(() => speak({ language: 'en-GB', currency: 'GBP' }));
   test('its own terms, its own plurals', () => {
     speak({ language: 'de-DE', currency: 'EUR' }, german);
     expect(standing('Die Vorlauftemperaturen und die Arbeitszahl')).toEqual([

@@ -1,4 +1,4 @@
-import { afterEach, describe, expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { priceOf } from '../../../src/model/shapes/appraisal.ts';
 import { DELIVERED_FUELS, PRICED_CARRIERS } from '../../../src/model/shapes/heating.ts';
 import { listed } from '../../../src/words/numbers.ts';
@@ -16,7 +16,6 @@ const graded = (grade: 'assumed' | 'measured', gas: 'assumed' | 'measured' = gra
 });
 
 describe('built-in prices are said to be British where the money is another', () => {
-  afterEach(() => speak({ language: 'en-GB', currency: 'GBP' }));
   const said = (fuels: string, money: string) =>
     `The prices for ${fuels} are British, with pounds written as ${money}. Put in your own before you promise anything.`;
   test.each([

@@ -1,5 +1,5 @@
 /** Every remark of intake has a sentence in every language, whatever of its facts are there. */
-import { afterEach, describe, expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { REMARK_CODES } from '../../../src/intake/terms/remark-codes.ts';
 import type { Remark } from '../../../src/model/shapes/evidence.ts';
 import { german } from '../../../src/words/german/german.ts';
@@ -7,7 +7,6 @@ import { remarkSentence } from '../../../src/words/remarks.ts';
 import { speak } from '../../../src/words/say.ts';
 import { sentencesOf, wordsOf } from './reading-ease.ts';
 
-afterEach(() => speak({ language: 'en-GB', currency: 'GBP' }));
 const inGerman = () => speak({ language: 'de-DE', currency: 'GBP' }, german);
 
 const FULL: Omit<Remark, 'code'> = {
