@@ -12,7 +12,9 @@ export default defineConfig({
     isolate: false,
     maxWorkers: '100%',
     setupFiles: ['tests/unit/leave-no-trace.ts'],
-    testTimeout: 20_000,
+    // A fault is told by what is found; the time only ends what hangs, on a busy machine too.
+    testTimeout: 180_000,
+    hookTimeout: 180_000,
     // The leave-behind carries its style inside itself; without this its style would be empty in tests.
     css: { include: [/\.css\?raw$/] },
   },

@@ -12,7 +12,7 @@ beforeAll(async () => {
   opened = openMillLane();
   home = await opened.call('household.open', { id: opened.householdId });
   check = home.checks[0]!;
-}, 30_000);
+});
 afterAll(() => opened.store.close());
 
 const winter = { from: '2025-12-01', to: '2026-03-01', boughtKWh: 2264, otherKWh: 0, pencePerKWh: 27.69 } as const;

@@ -20,7 +20,7 @@ describe.skipIf(!chromium)(`printing with ${chromium?.path ?? 'no Chromium, so n
     expect(pdf).toContain('/Outlines');
     await new Promise((resolve) => setTimeout(resolve, 1100));
     expect(Buffer.from(await printWith(chromium!, PAGE)).toString('latin1')).toBe(pdf);
-  }, 60_000);
+  });
 
   test('a program that is no browser is an error, not a hang', async () => {
     await expect(printWith({ path: process.execPath, bundled: false }, PAGE)).rejects.toThrow(process.execPath);

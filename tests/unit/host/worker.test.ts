@@ -11,6 +11,7 @@ import { watchPresence } from '../../../src/host/presence.ts';
 import { type LoopbackHost, startLoopback } from '../../../src/host/server.ts';
 import { startDesk } from '../../../src/host/start-desk.ts';
 import { callOverHttp } from '../../../src/screens/desk-http.ts';
+import { cpuMs } from '../cpu-ms.ts';
 import { type BuiltWorker, buildWorker } from './build-worker.ts';
 
 const MB = 1024 * 1024;
@@ -35,7 +36,7 @@ beforeAll(async () => {
   host = await startLoopback({ desk, webFolder: folder, port: 0, presence: watchPresence(null, () => undefined) });
   call = callOverHttp({ base: `http://127.0.0.1:${host.port}`, token: host.token });
   householdId = (await call('household.create', { name: 'Larch Rise' })).household.id;
-}, 60_000);
+});
 afterAll(async () => {
   await host?.close();
   await desk?.close();
@@ -100,8 +101,6 @@ describe('an import in the desk’s thread', () => {
       expect(await call('household.open', { id: householdId })).toEqual(before);
     }
     console.log(`stopped after ${waits.map((ms) => `${Math.round(ms)} ms`).join(', ')}`);
-    // 10 to 60 ms on an idle machine; the limit only tells a stop from a whole import waited for.
-    expect(Math.max(...waits)).toBeLessThan(2000);
 
     const shares: number[] = [];
     const preview = await call('evidence.preview', request, { onProgress: (share) => shares.push(share) });
@@ -109,12 +108,15 @@ describe('an import in the desk’s thread', () => {
     expect(shares.length).toBeGreaterThan(20);
     expect(shares).toEqual(shares.toSorted((a, b) => a - b));
     shares.length = 0;
+    const begun = performance.now();
     const { evidence } = await call('evidence.accept', request, { onProgress: (share) => shares.push(share) });
+    // 10 to 60 ms on an idle machine; on any, a stop is no whole import waited for.
+    expect(Math.max(...waits)).toBeLessThan(performance.now() - begun);
     expect(evidence!.series[0]!.total).toBe(preview.series[0]!.total);
     expect(shares).toEqual(shares.toSorted((a, b) => a - b));
     expect(shares.some((share) => share > 0.7 && share < 1)).toBe(true);
     expect((await call('household.open', { id: householdId })).evidence).toHaveLength(1);
-  }, 30_000);
+  });
 
   test('a window that hangs up stops the import', async () => {
     const home = (await call('household.create', { name: 'Holm Farm' })).household.id;
@@ -127,7 +129,7 @@ describe('an import in the desk’s thread', () => {
     });
     await expect(work).rejects.toThrow(/abort/i);
     expect((await call('household.open', { id: home })).evidence).toEqual([]);
-  }, 30_000);
+  });
 });
 
 /** Sends a body of nothing but noughts, of which no more than a piece is ever held here. */
@@ -136,7 +138,7 @@ function sendSparse(
   announced: boolean,
 ): Promise<{ status: number; text: string; sent: number; ms: number }> {
   const piece = Buffer.alloc(MB);
-  const begun = performance.now();
+  const begun = cpuMs();
   let sent = 0;
   return new Promise((resolve, reject) => {
     const headers = {
@@ -153,7 +155,7 @@ function sendSparse(
         });
         response.on('end', () => {
           request.destroy();
-          resolve({ status: response.statusCode!, text, sent, ms: performance.now() - begun });
+          resolve({ status: response.statusCode!, text, sent, ms: cpuMs() - begun });
         });
       },
     );

@@ -6,6 +6,7 @@ import { decodeText } from '../../../src/intake/text/decode.ts';
 import { findSeparator } from '../../../src/intake/text/separator.ts';
 import { rowTexts, splitTable } from '../../../src/intake/text/table.ts';
 import { kWhPerUnit } from '../../../src/reference/fuels.ts';
+import { cpuMs } from '../cpu-ms.ts';
 
 const rowsOf = (text: string, separator = ',') => {
   const table = splitTable(text, separator, 0)!;
@@ -70,13 +71,13 @@ describe('rows and cells', () => {
       }),
     );
   });
-  test('a quoted file takes time in proportion: 100,000 rows within three seconds', () => {
+  test('a quoted file takes time in proportion: 100,000 rows within three seconds of the processor', () => {
     const rows = Array.from(
       { length: 100_000 },
       (_, i) => `"${new Date(1.6e12 + i * 1_800_000).toISOString()}","0.${i % 9}5"`,
     );
     const bytes = new TextEncoder().encode(`"Start","Electricity kWh"\n${rows.join('\n')}`);
-    const begun = performance.now();
+    const begun = cpuMs();
     const { preview } = readFile(
       'quoted.csv',
       bytes,
@@ -88,7 +89,7 @@ describe('rows and cells', () => {
         gasVolume: { correction: 1.02264, calorificMJPerM3: 39.5, imperialM3PerHundredCubicFeet: 2.83 },
       },
     );
-    expect(performance.now() - begun).toBeLessThan(3000);
+    expect(cpuMs() - begun).toBeLessThan(3000);
     expect(preview.series[0]?.present).toBe(100_000);
   });
 });
