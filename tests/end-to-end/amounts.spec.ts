@@ -1,6 +1,6 @@
 /** Nothing is said without its sum: every amount on every screen leads to a working that lists it. */
 import { findUnexplained } from './amounts.ts';
-import { expect, openStage, STAGES, test, walkThrough } from './host.ts';
+import { comeToRest, expect, openStage, STAGES, test, walkThrough } from './host.ts';
 
 for (const [folder, name] of [
   ['larch-rise', 'Larch Rise'],
@@ -12,7 +12,6 @@ for (const [folder, name] of [
   test.describe(name, () => {
     test.use({ sampleName: folder });
     test(`${name}: every amount on every screen leads to a working that lists it`, async ({ desk, host }) => {
-      test.slow();
       const { id } = (await host.call('household.list', {}))[0]!;
       if ((await host.call('household.open', { id })).estimates.length === 0) {
         await host.call('estimate.keep', { householdId: id, note: '' });
@@ -20,11 +19,10 @@ for (const [folder, name] of [
       await desk.getByRole('link', { name }).click();
       for (const stage of STAGES) {
         await openStage(desk, stage);
-        await expect(desk.getByText('Reading the promise …')).toHaveCount(0);
         await desk.locator('main details').evaluateAll((all) => {
           for (const one of all) one.setAttribute('open', '');
         });
-        await desk.waitForTimeout(300);
+        await comeToRest(desk);
         expect.soft(await findUnexplained(desk), stage).toEqual([]);
       }
       await openStage(desk, 'Running cost');

@@ -1,7 +1,7 @@
 /** Each picture: the same figures as a table, as files, on paper, enlarged, and in the person's own colours. */
 import AxeBuilder from '@axe-core/playwright';
 import type { Locator, Page } from '@playwright/test';
-import { download, expect, openStage, STAGES, takePicture, test } from './host.ts';
+import { comeToRest, download, expect, openStage, STAGES, takePicture, test } from './host.ts';
 import { findTextOutside } from './inspect.ts';
 
 // With evidence, a written estimate and a bill check, so that every kind of picture has something to draw.
@@ -12,7 +12,6 @@ async function forEachStage(page: Page, look: (stage: string) => Promise<void>):
   for (const stage of STAGES) {
     await openStage(page, stage);
     await expect(page.getByRole('main').getByRole('heading').first()).toBeVisible();
-    await expect(page.getByText('Reading the promise …')).toHaveCount(0);
     await look(stage);
   }
 }
@@ -48,7 +47,6 @@ function readCsv(text: string): string[][] {
 const asInCsv = (cell: string) => cell.replaceAll('−', '-');
 
 test('every picture gives its figures as a table, by key and by button, and as files', async ({ desk }) => {
-  test.slow();
   const seen: string[] = [];
   // A window of its own reads the files, since the desk's own lets no foreign style in.
   const reader = await desk.context().newPage();
@@ -101,25 +99,9 @@ test('every picture gives its figures as a table, by key and by button, and as f
   expect(new Set(seen).size).toBeGreaterThanOrEqual(7);
 });
 
-/** How many there are once no more come: a stage may paint its last picture a moment after its first. */
-async function settledCount(locator: Locator): Promise<number> {
-  let before = -1;
-  await expect
-    .poll(
-      async () => {
-        const last = before;
-        before = await locator.count();
-        return before === last;
-      },
-      { intervals: [300] },
-    )
-    .toBe(true);
-  return before;
-}
-
 test('on paper no button stands, and every picture still does', async ({ desk }) => {
   await forEachStage(desk, async (stage) => {
-    const pictures = await settledCount(desk.locator('.chart-picture:visible'));
+    const pictures = await desk.locator('.chart-picture:visible').count();
     await desk.emulateMedia({ media: 'print' });
     const left = await desk
       .locator('button:visible, input[type="range"]:visible')
@@ -155,7 +137,7 @@ test('enlarged to 200 %, nothing is lost and nothing scrolls sideways', async ({
     await desk.setViewportSize(whole!);
     const before = await offered(desk);
     await desk.setViewportSize(half!);
-    await desk.evaluate(() => new Promise((drawn) => requestAnimationFrame(() => requestAnimationFrame(drawn))));
+    await comeToRest(desk);
     expect.soft(await offered(desk), stage).toEqual(before);
     expect.soft(await findTextOutside(desk), stage).toEqual([]);
     await takePicture(desk, `zoom-${stage.toLowerCase().replaceAll(' ', '-')}`);
@@ -163,7 +145,6 @@ test('enlarged to 200 %, nothing is lost and nothing scrolls sideways', async ({
 });
 
 test('in the colours of the person every mark still stands out', async ({ desk }) => {
-  test.slow();
   await desk.emulateMedia({ forcedColors: 'active' });
   await forEachStage(desk, async (stage) => {
     const { violations } = await new AxeBuilder({ page: desk }).withTags(['wcag2a', 'wcag2aa', 'wcag22aa']).analyze();

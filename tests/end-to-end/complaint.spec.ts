@@ -8,7 +8,6 @@ test.use({ sampleName: 'mill-lane' });
 const main = (page: Page) => page.getByRole('main');
 
 test('a winter bill is checked, the heater found with its dates, and the letter written', async ({ desk, host }) => {
-  test.slow();
   await desk.getByRole('link', { name: 'Mill Lane' }).click();
   await openStage(desk, 'Bill check');
   const page = main(desk);

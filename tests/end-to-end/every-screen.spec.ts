@@ -28,7 +28,6 @@ for (const theme of ['light', 'dark'] as const) {
     [1024, 768],
   ] as const) {
     test(`every screen, ${theme}, ${width} by ${height}`, async ({ desk }) => {
-      test.slow();
       await desk.emulateMedia({ colorScheme: theme, reducedMotion: 'reduce' });
       await desk.setViewportSize({ width, height });
       await expectAccessible(desk);
@@ -54,7 +53,6 @@ for (const theme of ['light', 'dark'] as const) {
 test('in a window of 1280 by 800 enlarged to 200 % no label of the walk-through lies over another', async ({
   desk,
 }) => {
-  test.slow();
   await desk.setViewportSize({ width: 640, height: 400 });
   await desk.getByRole('link', { name: 'Larch Rise' }).click();
   await openStage(desk, 'Running cost');

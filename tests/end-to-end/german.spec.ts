@@ -35,7 +35,6 @@ async function expectGerman(page: Page): Promise<void> {
 }
 
 test('the whole in German, and its paper', async ({ desk, host }) => {
-  test.slow();
   await desk.getByRole('link', { name: 'Settings' }).click();
   await desk.getByText('Deutsch').click();
   await desk.getByRole('radio', { name: '€' }).click();

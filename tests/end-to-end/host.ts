@@ -109,13 +109,33 @@ export const test = base.extend<Options & Fixtures>({
 });
 export { expect };
 
+/** Waits until nothing on the screen changes any more: several frames in a row without a change, all reckoning done. */
+export async function comeToRest(page: Page): Promise<void> {
+  await expect(page.locator('[aria-busy="true"]')).toHaveCount(0);
+  await page.evaluate(async () => {
+    await document.fonts.ready;
+    let still = 0;
+    const watch = new MutationObserver(() => {
+      still = 0;
+    });
+    watch.observe(document, { attributes: true, childList: true, characterData: true, subtree: true });
+    while (still < 4) {
+      still += 1;
+      // A task after the frame: what waits for the next one has had its turn.
+      await new Promise((next) => requestAnimationFrame(() => setTimeout(next)));
+    }
+    watch.disconnect();
+  });
+}
+
 /** Opens one of the seven stages from the thread. */
 export async function openStage(page: Page, name: string): Promise<void> {
   const link = page.getByRole('navigation').getByRole('link', { name: new RegExp(`^${name}`) });
   await link.click();
   await expect(link).toHaveAttribute('aria-current', /step|page|true/);
-  // What is reckoned only once the sliders rest is a part of the stage too.
-  await expect(page.locator('[aria-busy="true"]')).toHaveCount(0);
+  // What is read or reckoned only afterwards is a part of the stage too.
+  await expect(page.getByText('Reading the promise …')).toHaveCount(0);
+  await comeToRest(page);
 }
 
 /** Keeps a picture of the screen among the test output. */

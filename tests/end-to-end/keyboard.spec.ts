@@ -7,7 +7,6 @@ const expectSomewhere = (page: Page) =>
   expect.poll(async () => (await whereAmI(page)).kind, { message: 'where the focus is' }).not.toBe('nowhere');
 
 test('the whole path without a mouse', async ({ desk }) => {
-  test.slow();
   const main = desk.getByRole('main');
   const { keyboard } = desk;
 

@@ -2,7 +2,8 @@ import { createReadStream, existsSync, mkdtempSync, openSync, readFileSync, trun
 import { request } from 'node:http';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { Zip, ZipDeflate, ZipPassThrough } from 'fflate';
+import { constants, crc32, deflateRawSync } from 'node:zlib';
+import { Zip, type ZipInputFile, ZipPassThrough } from 'fflate';
 import { chooseFile, expect, type Host, openStage, test, writeFile } from './host.ts';
 
 const MB = 1024 * 1024;
@@ -32,10 +33,15 @@ function bomb(megabytes: number): Uint8Array {
   const workbook = new ZipPassThrough('xl/workbook.xml');
   zip.add(workbook);
   workbook.push(new TextEncoder().encode('<workbook><sheets><sheet name="A"/></sheets></workbook>'), true);
-  const sheet = new ZipDeflate('xl/worksheets/sheet1.xml', { level: 1 });
+  const blank = Buffer.alloc(MB, 32);
+  // Packed once: blocks flushed in full stand one behind the other, and an empty last one ends them (RFC 1951).
+  const packed = deflateRawSync(blank, { finishFlush: constants.Z_FULL_FLUSH });
+  let crc = 0;
+  for (let i = 0; i < megabytes; i++) crc = crc32(blank, crc);
+  const sheet: ZipInputFile = { filename: 'xl/worksheets/sheet1.xml', compression: 8, size: megabytes * MB, crc };
   zip.add(sheet);
-  const blank = new Uint8Array(MB).fill(32);
-  for (let i = 1; i <= megabytes; i++) sheet.push(blank, i === megabytes);
+  for (let i = 0; i < megabytes; i++) sheet.ondata!(null, packed, false);
+  sheet.ondata!(null, Uint8Array.of(3, 0), true);
   zip.end();
   return Buffer.concat(pieces);
 }

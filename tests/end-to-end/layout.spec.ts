@@ -6,7 +6,7 @@
 import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Page } from '@playwright/test';
-import { expect, openStage, STAGES, takePicture, test, walkThrough } from './host.ts';
+import { comeToRest, expect, openStage, STAGES, takePicture, test, walkThrough } from './host.ts';
 import { findLabelsOverLabels, findTextOutside } from './inspect.ts';
 
 test.use({ sampleName: 'mill-lane' });
@@ -97,20 +97,10 @@ function expectAsBefore(boxes: Boxes, screen: string): void {
 
 for (const [width, height] of SIZES) {
   test(`every screen keeps its layout at ${width} by ${height}, light and dark`, async ({ desk }) => {
-    test.slow();
     await desk.setViewportSize({ width, height });
     const look = async (screen: string) => {
       const at = `${screen} ${width}`;
-      await desk.evaluate(() => document.fonts.ready.then(() => new Promise(requestAnimationFrame)));
-      // A stage may paint its last picture a moment after its first.
-      let last = '';
-      await expect
-        .poll(async () => {
-          const before = last;
-          last = JSON.stringify(await findBoxes(desk));
-          return last === before;
-        })
-        .toBe(true);
+      await comeToRest(desk);
       const light = await findBoxes(desk);
       expectAsBefore(light, at);
       expect.soft(await findTextOutside(desk), at).toEqual([]);
@@ -127,7 +117,6 @@ for (const [width, height] of SIZES) {
     await desk.getByRole('link', { name: 'Mill Lane' }).click();
     for (const stage of STAGES) {
       await openStage(desk, stage);
-      await expect(desk.getByText('Reading the promise …')).toHaveCount(0);
       if (stage === 'Running cost') await expect(desk.locator('.drivers figure')).toHaveCount(4);
       await look(stage);
     }

@@ -44,7 +44,6 @@ const BILLS: Readonly<Record<string, Partial<BillCheckInput>>> = {
 
 for (const { label, name, installerName, installerContact } of SENDERS) {
   test(`${label} names`, async ({ host }) => {
-    test.slow();
     const { call } = host;
     const { id } = (await call('household.list', {}))[0]!;
     const { household, revision, estimates, checks } = await call('household.open', { id });

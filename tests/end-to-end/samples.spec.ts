@@ -1,6 +1,6 @@
 /** Each invented household, on every stage and every page: nothing odd in its words, nothing cut off. */
 import type { Page } from '@playwright/test';
-import { expect, openStage, STAGES, takePicture, test, walkThrough } from './host.ts';
+import { comeToRest, expect, openStage, STAGES, takePicture, test, walkThrough } from './host.ts';
 import { findLabelsOverLabels, findOddWords, findTextOutside } from './inspect.ts';
 
 const SAMPLES = [
@@ -19,8 +19,7 @@ const WINDOWS = [
 async function expectNothingOdd(page: Page, where: string): Promise<void> {
   for (const size of WINDOWS) {
     await page.setViewportSize(size);
-    // The pictures take the new width in the frame after it.
-    await page.evaluate(() => new Promise((drawn) => requestAnimationFrame(() => requestAnimationFrame(drawn))));
+    await comeToRest(page);
     const at = `${where}, ${size.width} wide`;
     expect.soft(await findOddWords(page), at).toEqual([]);
     expect.soft(await findTextOutside(page), at).toEqual([]);
@@ -32,7 +31,6 @@ for (const { folder, name } of SAMPLES) {
   test.describe(name, () => {
     test.use({ sampleName: folder });
     test(`${name}: every stage and every page says something sound`, async ({ desk }) => {
-      test.slow();
       await desk.getByRole('link', { name }).click();
       for (const stage of STAGES) {
         await openStage(desk, stage);

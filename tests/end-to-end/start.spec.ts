@@ -5,7 +5,6 @@ test.use({ sampleName: null });
 const HOUSEHOLDS = 200;
 
 test('200 households stored: from the start of the host to the first painted chart', async ({ page, dataFolder }) => {
-  test.slow();
   const first = await startHost(dataFolder, 'larch-rise');
   for (let number = 1; number < HOUSEHOLDS; number++) {
     const { household, revision } = await first.call('household.create', { name: `Number ${number}, Long Lane` });

@@ -72,7 +72,6 @@ rest,,,,,24
 const WRONG_CSV = TARIFF_CSV.replace('16:00,19:00', '16:00,25:30');
 
 test('from an empty household to the leave-behind and a bill check', async ({ desk }) => {
-  test.slow();
   await test.step('a new household', async () => {
     await desk.getByRole('button', { name: 'New household' }).click();
     await desk.getByLabel('Name of the home').fill('Fern Bank');

@@ -18,7 +18,7 @@ export function smallPng(width = 60, height = 20): Uint8Array<ArrayBuffer> {
   head.writeUInt32BE(width, 0);
   head.writeUInt32BE(height, 4);
   head.set([8, 0, 0, 0, 0], 8);
-  const rows = Buffer.alloc((width + 1) * Math.min(height, 100), 90).map((byte, at) =>
+  const rows = Buffer.alloc((width + 1) * Math.min(height, 200), 90).map((byte, at) =>
     at % (width + 1) === 0 ? 0 : byte,
   );
   return new Uint8Array(
