@@ -1,8 +1,7 @@
 /** Each picture: the same figures as a table, as files, on paper, enlarged, and in the person's own colours. */
-import AxeBuilder from '@axe-core/playwright';
 import type { Locator, Page } from '@playwright/test';
 import { comeToRest, download, expect, openStage, STAGES, takePicture, test } from './host.ts';
-import { findTextOutside } from './inspect.ts';
+import { findInaccessible, findTextOutside } from './inspect.ts';
 
 // With evidence, a written estimate and a bill check, so that every kind of picture has something to draw.
 test.use({ sampleName: 'mill-lane' });
@@ -147,14 +146,7 @@ test('enlarged to 200 %, nothing is lost and nothing scrolls sideways', async ({
 test('in the colours of the person every mark still stands out', async ({ desk }) => {
   await desk.emulateMedia({ forcedColors: 'active' });
   await forEachStage(desk, async (stage) => {
-    const { violations } = await new AxeBuilder({ page: desk }).withTags(['wcag2a', 'wcag2aa', 'wcag22aa']).analyze();
-    const serious = violations.filter(({ impact }) => impact === 'serious' || impact === 'critical');
-    expect
-      .soft(
-        serious.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.target).join(' ')}`),
-        stage,
-      )
-      .toEqual([]);
+    expect.soft(await findInaccessible(desk), stage).toEqual([]);
     const faint = await desk.locator('.chart-picture svg').evaluateAll((pictures) =>
       pictures.map((picture) => {
         const paper = getComputedStyle(document.body).backgroundColor;

@@ -119,7 +119,7 @@ export async function comeToRest(page: Page): Promise<void> {
       still = 0;
     });
     watch.observe(document, { attributes: true, childList: true, characterData: true, subtree: true });
-    while (still < 4) {
+    while (still < 3) {
       still += 1;
       // A task after the frame: what waits for the next one has had its turn.
       await new Promise((next) => requestAnimationFrame(() => setTimeout(next)));

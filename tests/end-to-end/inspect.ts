@@ -1,5 +1,18 @@
 /** What an attentive person would find wrong with a screen: letters cut off or out of the window, figures that are none. */
+import AxeBuilder from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
+
+/** What axe calls serious or critical, by the rules of WCAG 2.2 A and AA. */
+export async function findInaccessible(page: Page): Promise<string[]> {
+  const { violations } = await new AxeBuilder({ page })
+    .withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'])
+    // In the page itself: there are no frames of others here for which a second page would be opened each time.
+    .setLegacyMode()
+    .analyze();
+  return violations
+    .filter(({ impact }) => impact === 'serious' || impact === 'critical')
+    .map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.target).join(' ')}`);
+}
 
 /** Words that stand for a number gone wrong, in text and in the names that are read aloud. */
 export async function findOddWords(page: Page): Promise<string[]> {

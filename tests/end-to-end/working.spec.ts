@@ -42,15 +42,17 @@ const isNear = (shown: Amount, exact: Amount) =>
 /** What is wrong with one working as it stands open; empty when nothing is. */
 async function findFaults(working: Locator): Promise<string[]> {
   const faults: string[] = [];
-  const formula = working.locator('.working-formula').first();
-  if (!/\S{3}/.test((await formula.textContent()) ?? '')) faults.push('no formula');
-  const origins = await working.locator('.working-origin').allTextContents();
+  const { formula, origins, text } = await working.evaluate((element) => ({
+    formula: element.querySelector('.working-formula')?.textContent ?? '',
+    origins: [...element.querySelectorAll('.working-origin')].map(({ textContent }) => textContent ?? ''),
+    text: element.textContent ?? '',
+  }));
+  if (!/\S{3}/.test(formula)) faults.push('no formula');
   if (origins.length === 0) faults.push('no input');
   for (const origin of origins) {
     if (!GRADE.test(origin)) faults.push(`an input without a grade: ${origin}`);
     if (!/· \S/.test(origin)) faults.push(`an input without an origin: ${origin}`);
   }
-  const text = (await working.textContent()) ?? '';
   if (/NaN|undefined|Infinity/.test(text)) faults.push('a number that is none');
   return faults;
 }
