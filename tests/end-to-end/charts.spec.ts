@@ -134,6 +134,7 @@ test('enlarged to 200 %, nothing is lost and nothing scrolls sideways', async ({
   ];
   await forEachStage(desk, async (stage) => {
     await desk.setViewportSize(whole!);
+    await comeToRest(desk);
     const before = await offered(desk);
     await desk.setViewportSize(half!);
     await comeToRest(desk);

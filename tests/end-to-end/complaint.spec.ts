@@ -1,6 +1,6 @@
 /** The customer rings: the bill is higher than estimated. From the readings to the letter, on the invented complaint. */
 import type { Page } from '@playwright/test';
-import { download, expect, openStage, takePicture, test, typeInto } from './host.ts';
+import { comeToRest, download, expect, openStage, takePicture, test, typeInto } from './host.ts';
 import { findLabelsOverLabels, findOddWords, findTextOutside } from './inspect.ts';
 import { textOfPdf } from './pdf-text.ts';
 
@@ -96,6 +96,7 @@ test('a winter bill is checked, the heater found with its dates, and the letter 
       for (const colorScheme of ['light', 'dark'] as const) {
         await desk.setViewportSize({ width, height });
         await desk.emulateMedia({ colorScheme });
+        await comeToRest(desk);
         await takePicture(desk, `complaint-${colorScheme}-${width}`);
         expect(await findOddWords(desk)).toEqual([]);
         expect(await findTextOutside(desk)).toEqual([]);

@@ -1,5 +1,5 @@
 import type { Page } from '@playwright/test';
-import { expect, takePicture, test } from './host.ts';
+import { comeToRest, expect, STAGES, takePicture, test } from './host.ts';
 import { findOddWords, findTextOutside } from './inspect.ts';
 
 /** English that is shown or read aloud, but for what is marked as English, such as the title of a British source. */
@@ -45,11 +45,12 @@ test('the whole in German, and its paper', async ({ desk, host }) => {
   await desk.getByRole('link', { name: 'Larch Rise' }).click();
 
   const stages = desk.getByRole('navigation', { name: 'Schritte' }).getByRole('link');
-  const count = await stages.count();
-  for (let stage = 0; stage < count; stage++) {
+  await expect(stages).toHaveCount(STAGES.length);
+  for (let stage = 0; stage < STAGES.length; stage++) {
     await test.step(`stage ${stage + 1}`, async () => {
       await stages.nth(stage).click();
       await expect(desk.getByRole('main').getByRole('heading').first()).toBeVisible();
+      await comeToRest(desk);
       for (const folded of await desk.getByRole('main').locator('summary').all()) await folded.click();
       await expectGerman(desk);
       await takePicture(desk, `german-${stage}`);

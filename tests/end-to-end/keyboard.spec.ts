@@ -6,6 +6,9 @@ import { pressAt, tabTo, typeAt, whereAmI } from './keyboard.ts';
 const expectSomewhere = (page: Page) =>
   expect.poll(async () => (await whereAmI(page)).kind, { message: 'where the focus is' }).not.toBe('nowhere');
 
+const expectAt = (page: Page, name: string) =>
+  expect.poll(async () => (await whereAmI(page)).name, { message: 'where the focus is' }).toBe(name);
+
 test('the whole path without a mouse', async ({ desk }) => {
   const main = desk.getByRole('main');
   const { keyboard } = desk;
@@ -37,7 +40,7 @@ test('the whole path without a mouse', async ({ desk }) => {
       ['1/4/2026', '30/6/2026', '2300', '190.40'],
     ];
     for (const [index, bill] of bills.entries()) {
-      expect((await whereAmI(desk)).name).toBe(`First day, row ${index + 1}`);
+      await expectAt(desk, `First day, row ${index + 1}`);
       for (const [cell, value] of bill.entries()) {
         await keyboard.press('ControlOrMeta+a');
         await keyboard.type(value);
@@ -46,7 +49,7 @@ test('the whole path without a mouse', async ({ desk }) => {
       }
     }
     // The next row begins the day after the last bill.
-    expect((await whereAmI(desk)).name).toBe('First day, row 4');
+    await expectAt(desk, 'First day, row 4');
     await expect(desk.getByLabel('First day, row 4')).toHaveValue('1 Jul 2026');
     await keyboard.press('Tab');
     await keyboard.type('30/9/2026');
@@ -108,7 +111,7 @@ test('the whole path without a mouse', async ({ desk }) => {
     await expect(desk.getByRole('dialog')).toBeVisible();
     await keyboard.press('Escape');
     await expect(desk.getByRole('dialog')).toBeHidden();
-    expect((await whereAmI(desk)).name).toBe(name);
+    await expectAt(desk, name);
   });
 
   await test.step('a chart is one stop, T shows its table, and a slider moves by the arrow keys', async () => {
@@ -139,7 +142,7 @@ test('the whole path without a mouse', async ({ desk }) => {
     await keyboard.press('Escape');
     await expect(desk.getByRole('dialog')).toBeHidden();
     await expect(counter).toHaveText(`1 of ${pages}`);
-    expect((await whereAmI(desk)).name).toBe('How we know');
+    await expectAt(desk, 'How we know');
     await keyboard.press('Escape');
     await expect(desk.getByRole('navigation', { name: 'Stages' })).toBeVisible();
     await expectSomewhere(desk);
@@ -166,12 +169,13 @@ test('the whole path without a mouse', async ({ desk }) => {
 
   await test.step('erasing asks in a dialog that Esc closes, and the focus is back on its button', async () => {
     await pressAt(desk, 'All households');
+    await expect(desk.getByRole('link', { name: 'Fern Bank' })).toBeVisible();
     await pressAt(desk, 'More for Fern Bank');
     await pressAt(desk, 'Erase for good');
     await expect(desk.getByRole('dialog')).toBeVisible();
     await keyboard.press('Escape');
     await expect(desk.getByRole('dialog')).toBeHidden();
-    expect((await whereAmI(desk)).name).toBe('Erase for good');
+    await expectAt(desk, 'Erase for good');
     await expect(desk.getByRole('link', { name: 'Fern Bank' })).toBeVisible();
   });
 });
