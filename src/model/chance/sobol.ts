@@ -3,7 +3,7 @@
  * Fixed seed, so that the same household gives the same range every time.
  */
 
-/** Degree and coefficients of a primitive polynomial with the first direction integers, dimensions 2 to 14 and 16 to 18; 15 lies badly beside 16. */
+/** Degree and coefficients of a primitive polynomial with the first direction integers, dimensions 2 to 14 and 16 to 21; 15 lies badly beside 16. */
 const DIRECTIONS: readonly { readonly a: number; readonly m: readonly number[] }[] = [
   { a: 0, m: [1] },
   { a: 1, m: [1, 3] },
@@ -21,6 +21,9 @@ const DIRECTIONS: readonly { readonly a: number; readonly m: readonly number[] }
   { a: 16, m: [1, 3, 1, 13, 27, 49] },
   { a: 19, m: [1, 1, 1, 15, 7, 5] },
   { a: 22, m: [1, 3, 1, 15, 13, 25] },
+  { a: 25, m: [1, 1, 5, 5, 19, 61] },
+  { a: 1, m: [1, 3, 7, 11, 23, 15, 103] },
+  { a: 4, m: [1, 3, 7, 13, 13, 15, 69] },
 ];
 export const MOST_DIMENSIONS = DIRECTIONS.length + 1;
 const BITS = 32;
@@ -59,7 +62,7 @@ function shiftOf(seed: number, dimension: number): number {
 /**
  * `count` points in a box of `dimensions` sides, each coordinate strictly between 0 and 1 [1]; one array a dimension.
  * Gray-code order with a seeded digital shift, which keeps the evenness and takes the first point off the corner.
- * Valid for 1 to 17 dimensions. Source: I. M. Sobol 1967 with direction numbers after S. Joe and F. Kuo 2008
+ * Valid for 1 to 20 dimensions. Source: I. M. Sobol 1967 with direction numbers after S. Joe and F. Kuo 2008
  * (from memory; they agree with those of the open library SciPy 1.17; a test shows that every 2^k points fall one into each of 2^k slices of every side).
  */
 export function sobolPoints(count: number, dimensions: number, seed: number): Float64Array[] {

@@ -78,5 +78,6 @@ export const SYSTEMS: Catalogue = {
   'The price of {fuel}': 'Der Preis für {fuel}',
   'Fuel that is delivered': 'Gelieferter Brennstoff',
   'Priced by': 'Preis je',
+  'Price of a unit of {0}': 'Preis einer Kilowattstunde {0}',
   'p a {0}': 'p je {0}',
 };
