@@ -17,7 +17,7 @@ import type { EvidencePeriod, Series } from '../model/shapes/evidence.ts';
 import type { Household } from '../model/shapes/household.ts';
 import type { Tariff, TariffVersion } from '../model/shapes/tariff.ts';
 import type { WrittenEstimate } from '../model/shapes/written-estimate.ts';
-import { versionOn } from '../model/tariff/price.ts';
+import { versionOn } from '../model/tariff/slot-price.ts';
 import { reference } from '../reference/index.ts';
 import { findingName } from '../words/findings.ts';
 import { billFaultSentence } from '../words/refusals.ts';

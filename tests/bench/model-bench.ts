@@ -6,7 +6,7 @@ import { fitSignature } from '../../src/model/demand/signature.ts';
 import { reckonLifetime } from '../../src/model/lifetime/reckon-lifetime.ts';
 import { emptyHousehold, type Household } from '../../src/model/shapes/household.ts';
 import type { Tariff } from '../../src/model/shapes/tariff.ts';
-import { rateBuckets, sumByBucket } from '../../src/model/tariff/price.ts';
+import { rateBuckets, sumByBucket } from '../../src/model/tariff/slot-price.ts';
 import { reference } from '../../src/reference/index.ts';
 import type { BenchRow } from './bench-row.ts';
 import { fullWayBench } from './full-way-bench.ts';

@@ -2,7 +2,7 @@
 import { describe, expect, test } from 'vitest';
 import { multiplierAt } from '../../src/model/chance/multiplier.ts';
 import { normalDraws } from '../../src/model/chance/normals.ts';
-import { reckonMachine } from '../../src/model/heat-pump/quick-factors.ts';
+import { reckonMachine } from '../../src/model/heat-pump/spf-from-factors.ts';
 import { reference } from '../../src/reference/index.ts';
 import { makeHousehold, typed } from '../unit/appraisal/make-household.ts';
 import { makeDemand } from '../unit/comparison/make-demand.ts';

@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { factorsAtBoundaries } from '../../src/model/heat-pump/boundaries.ts';
 import { pasteurisationKWh, reckonExtras } from '../../src/model/heat-pump/extras.ts';
 import { factorAtFlow, seasonMeanFlow } from '../../src/model/heat-pump/flow.ts';
-import { reckonMachine } from '../../src/model/heat-pump/quick-factors.ts';
+import { reckonMachine } from '../../src/model/heat-pump/spf-from-factors.ts';
 import { carnotCop, waterToSpaceRatio } from '../../src/model/heat-pump/water-ratio.ts';
 import { reference } from '../../src/reference/index.ts';
 import { makeHousehold, typed } from '../unit/appraisal/make-household.ts';

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { Tariff } from '../../src/model/shapes/tariff.ts';
-import { inclVat } from '../../src/model/tariff/price.ts';
+import { inclVat } from '../../src/model/tariff/slot-price.ts';
 
 const RATE = 0.05; // domestic fuel and power, 5 %: VAT Notice 701/19; VAT Act 1994, Schedule 7A, Group 1
 

@@ -5,7 +5,7 @@
 
 import { normalQuantile, Z90 } from '../../src/model/chance/normal-quantile.ts';
 import { estimateDemand } from '../../src/model/demand/estimate-demand.ts';
-import { reckonFullMachine } from '../../src/model/heat-pump/full/full-machine.ts';
+import { reckonFullMachine } from '../../src/model/heat-pump/full/spf-by-half-hour.ts';
 import { emptyHousehold, type Given, type Household, type RatedPoint } from '../../src/model/shapes/household.ts';
 import { typicalYear } from '../../src/model/year/typical-year.ts';
 import { reference } from '../../src/reference/index.ts';

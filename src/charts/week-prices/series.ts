@@ -2,8 +2,8 @@
 import { monthOf, toDayNumber, weekdayIndex } from '../../model/calendar/civil.ts';
 import type { PriceSeries, TariffVersion } from '../../model/shapes/tariff.ts';
 import { bandAt } from '../../model/tariff/band-times.ts';
-import { inclVat } from '../../model/tariff/price.ts';
 import { sortIntoClasses } from '../../model/tariff/price-classes.ts';
+import { inclVat } from '../../model/tariff/slot-price.ts';
 import { thin } from '../../model/thin/thin.ts';
 
 export interface WeekPrices {

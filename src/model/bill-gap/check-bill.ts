@@ -4,7 +4,7 @@ import type { BillCheck, BillCheckInput } from '../shapes/bill-check.ts';
 import type { Series } from '../shapes/evidence.ts';
 import type { Reference } from '../shapes/reference.ts';
 import type { WrittenEstimate } from '../shapes/written-estimate.ts';
-import { standingPencePerDayInclVat, versionOn } from '../tariff/price.ts';
+import { standingPencePerDayInclVat, versionOn } from '../tariff/slot-price.ts';
 import { roundToPenny } from '../units/money.ts';
 import { actualWeather } from './actual-weather.ts';
 import { findBillFaults } from './bill-faults.ts';

@@ -4,7 +4,7 @@ import type { Bill } from '../shapes/bill.ts';
 import type { Tariff } from '../shapes/tariff.ts';
 import { type BillRow, compareRows, type Gap, gapOf } from './compare-rows.ts';
 import type { GasConstants } from './energy.ts';
-import { expectedTerms } from './expected-terms.ts';
+import { expectedTerms } from './recompute-lines.ts';
 import { listSuspicions, type Suspicion } from './suspicions.ts';
 import type { BillTerms } from './terms.ts';
 

@@ -2,7 +2,7 @@
 import { daysBetween } from '../calendar/civil.ts';
 import type { TariffVersion } from '../shapes/tariff.ts';
 import { agrees, energyOfUnits, meteredUnits, printedKWh, readingsKWh } from './energy.ts';
-import { asBilled, bandFor, type TermsInput } from './expected-terms.ts';
+import { asBilled, bandFor, type TermsInput } from './recompute-lines.ts';
 import type { BillTerms, Piece, StandingTerm, UnitTerm } from './terms.ts';
 
 export type SuspicionCode =

@@ -1,6 +1,6 @@
 /** What prices that hang on the whole home's use have to say: steps, and charges on power. */
 import type { Question } from '../shapes/appraisal.ts';
-import { inclVat } from '../tariff/price.ts';
+import { inclVat } from '../tariff/slot-price.ts';
 import type { PowerCharge } from './power-charge.ts';
 import type { TariffInUse } from './prices-of.ts';
 import { askAboutPrices } from './questions.ts';

@@ -2,7 +2,7 @@
 import type { YearSlots } from '../calendar/zone.ts';
 import type { TariffVersion } from '../shapes/tariff.ts';
 import { blocksOf, splitIntoBlocks } from '../tariff/blocks.ts';
-import { inclVat, rateBuckets } from '../tariff/price.ts';
+import { inclVat, rateBuckets } from '../tariff/slot-price.ts';
 import type { BandShares } from '../year/share-out.ts';
 import type { Rates, Use } from './uses.ts';
 

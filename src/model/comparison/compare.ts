@@ -4,7 +4,7 @@ import type { YearSlots } from '../calendar/zone.ts';
 import { spreadOfRange } from '../chance/multiplier.ts';
 import { normalDraws } from '../chance/normals.ts';
 import { weightOf } from '../demand/combine.ts';
-import type { ReckonedMachine } from '../heat-pump/quick-factors.ts';
+import type { ReckonedMachine } from '../heat-pump/spf-from-factors.ts';
 import type { Appraisal, Demand, Question, WhatIf } from '../shapes/appraisal.ts';
 import type { Series } from '../shapes/evidence.ts';
 import type { Household } from '../shapes/household.ts';

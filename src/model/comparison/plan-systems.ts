@@ -3,8 +3,8 @@
 import { evenSpread, spreadOfRange } from '../chance/multiplier.ts';
 import { type Efficiency, presentEfficiency } from '../demand/present-efficiency.ts';
 import { fieldSpread } from '../heat-pump/factor-spread.ts';
-import type { ReckonedMachine } from '../heat-pump/quick-factors.ts';
 import { settleFactors } from '../heat-pump/settle-factors.ts';
+import type { ReckonedMachine } from '../heat-pump/spf-from-factors.ts';
 import type { Demand, Question, WhatIf } from '../shapes/appraisal.ts';
 import { HEATERS, type Heater, SYSTEMS, serviceKey, systemRow } from '../shapes/heating.ts';
 import type { Household } from '../shapes/household.ts';

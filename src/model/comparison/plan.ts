@@ -3,7 +3,7 @@
 import type { z } from 'zod';
 import type { Spread } from '../chance/multiplier.ts';
 import type { ExtraLine } from '../heat-pump/extras.ts';
-import type { ReckonedMachine } from '../heat-pump/quick-factors.ts';
+import type { ReckonedMachine } from '../heat-pump/spf-from-factors.ts';
 import type { SystemId, SystemResult } from '../shapes/appraisal.ts';
 import type { PricedCarrier, SYSTEMS, System } from '../shapes/heating.ts';
 import type { Grade, Working, WorkingInput } from '../shapes/working.ts';

@@ -3,7 +3,7 @@ import { COMMON_MONTH_DAYS } from '../calendar/civil.ts';
 import type { YearSlots } from '../calendar/zone.ts';
 import type { TariffVersion } from '../shapes/tariff.ts';
 import type { Working } from '../shapes/working.ts';
-import { inclVat } from '../tariff/price.ts';
+import { inclVat } from '../tariff/slot-price.ts';
 import type { HomePeaks } from './rest-of-home.ts';
 
 /** Electricity of one way of heating in each half-hour of the heaviest day of each month [kWh], 12 × 48. */

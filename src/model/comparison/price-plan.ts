@@ -4,7 +4,7 @@ import { COMMON_MONTH_DAYS } from '../calendar/civil.ts';
 import type { YearSlots } from '../calendar/zone.ts';
 import type { ExtraLine } from '../heat-pump/extras.ts';
 import type { Demand } from '../shapes/appraisal.ts';
-import { rateBuckets, standingPencePerDayInclVat } from '../tariff/price.ts';
+import { rateBuckets, standingPencePerDayInclVat } from '../tariff/slot-price.ts';
 import type { YearTerms } from '../uncertainty/simulate.ts';
 import {
   ALL_DAY,

@@ -7,8 +7,8 @@ import type { Reference } from '../shapes/reference.ts';
 import type { Tariff, TariffVersion } from '../shapes/tariff.ts';
 import { deliveredPriceOn, quarterOn, tariffFromQuarter, twoRateTariff } from '../tariff/built-in.ts';
 import { findTariffFaults } from '../tariff/check-tariff.ts';
-import { versionOn } from '../tariff/price.ts';
 import { deliveredPriceBasis, priceBasis } from '../tariff/price-basis.ts';
+import { versionOn } from '../tariff/slot-price.ts';
 import { askAboutPrices, type PriceQuestionCode } from './questions.ts';
 
 export interface TariffInUse {

@@ -5,7 +5,7 @@ import { type Appraisal, type PriceBasis, priceOf } from '../shapes/appraisal.ts
 import { FUELS, type Fuel } from '../shapes/heating.ts';
 import type { Tariff, TariffVersion } from '../shapes/tariff.ts';
 import type { Working, WorkingInput } from '../shapes/working.ts';
-import { inclVat } from '../tariff/price.ts';
+import { inclVat } from '../tariff/slot-price.ts';
 
 /** Price of a unit [p/kWh] as reckoned: what all units cost / the units, over the hours in which they are bought. */
 export function electricityPriceWorking(appraisal: Appraisal): Working {

@@ -2,8 +2,8 @@
 
 import { toCivilDate, weekdayIndex } from '../calendar/civil.ts';
 import type { TariffVersion } from '../shapes/tariff.ts';
-import { inclVat, versionOn } from '../tariff/price.ts';
 import { seriesPriceOn } from '../tariff/series-prices.ts';
+import { inclVat, versionOn } from '../tariff/slot-price.ts';
 import type { MeterDays } from './meter-days.ts';
 import { bandPrices, bandsOf } from './slot-prices.ts';
 

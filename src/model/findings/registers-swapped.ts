@@ -1,7 +1,7 @@
 /** Day and night registers of a two-rate meter, held against the readings by the clock. */
 import { toDayNumber } from '../calendar/civil.ts';
 import { type Finding, sureOf, yearOfDays } from '../shapes/finding.ts';
-import { versionOn } from '../tariff/price.ts';
+import { versionOn } from '../tariff/slot-price.ts';
 import type { MeterDays, Prices } from './meter-days.ts';
 import { bandPrices, bandsOf } from './slot-prices.ts';
 import type { TwoRegisters } from './two-registers.ts';

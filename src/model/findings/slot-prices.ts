@@ -2,7 +2,7 @@
 import { toCivilDate } from '../calendar/civil.ts';
 import type { TariffVersion } from '../shapes/tariff.ts';
 import { bandAt, dayKindOn } from '../tariff/band-times.ts';
-import { inclVat } from '../tariff/price.ts';
+import { inclVat } from '../tariff/slot-price.ts';
 import type { MeterDays } from './meter-days.ts';
 
 /**

@@ -2,7 +2,7 @@
 
 import { multiplierAt, type Spread } from '../chance/multiplier.ts';
 import { Z90 } from '../chance/normal-quantile.ts';
-import { fullWaySpread } from '../heat-pump/full/full-machine.ts';
+import { fullWaySpread } from '../heat-pump/full/spf-by-half-hour.ts';
 import { perHeatSurface, readSurface, type Surface } from '../heat-pump/full/surface.ts';
 import type { Household } from '../shapes/household.ts';
 import type { Reference } from '../shapes/reference.ts';

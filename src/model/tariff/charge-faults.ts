@@ -1,7 +1,7 @@
 /** What is wrong or worth asking about standing charges, blocks and export. */
 
 import type { TariffVersion } from '../shapes/tariff.ts';
-import { inclVat } from './price.ts';
+import { inclVat } from './slot-price.ts';
 
 export interface ChargeFault {
   readonly code: 'standing-twice' | 'blocks-with-series' | 'blocks-order' | 'export-unusual';

@@ -3,8 +3,8 @@
 import type { Tariff, TariffBand, TariffVersion } from '../shapes/tariff.ts';
 import { bandNames, clockTimeOf, DAY_KINDS, dayKindsOf, MINUTES_PER_DAY, minuteOf } from './band-times.ts';
 import { findChargeFaults } from './charge-faults.ts';
-import { inclVat } from './price.ts';
 import { findSeriesFaults } from './series-faults.ts';
+import { inclVat } from './slot-price.ts';
 
 /**
  * Codes and their data:

@@ -6,7 +6,7 @@ import { FUELS } from '../shapes/heating.ts';
 import type { DeliveredPrice } from '../shapes/reference.ts';
 import type { Tariff } from '../shapes/tariff.ts';
 import { spanName } from './built-in.ts';
-import { versionOn } from './price.ts';
+import { versionOn } from './slot-price.ts';
 
 const QUARTER_DAYS = 92;
 /** A tariff typed without an end is taken to run a year, the usual length of a fixed price; common practice, no source. */

@@ -1,7 +1,7 @@
 /** A bill typed from the paper or taken from a file, worked out again line by line. */
 
 import { useEffect, useRef, useState } from 'react';
-import { leavesPricesOpen } from '../../model/bill/expected-terms.ts';
+import { leavesPricesOpen } from '../../model/bill/recompute-lines.ts';
 import { billSumsSentence } from '../../words/bill-sums.ts';
 import { phrase, say } from '../../words/say.ts';
 import { call } from '../desk.ts';

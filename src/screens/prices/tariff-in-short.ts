@@ -1,5 +1,5 @@
 import type { TariffVersion } from '../../model/shapes/tariff.ts';
-import { inclVat } from '../../model/tariff/price.ts';
+import { inclVat } from '../../model/tariff/slot-price.ts';
 import { counted, listed, pence, poundsAndPence } from '../../words/numbers.ts';
 import { reword, say } from '../../words/say.ts';
 

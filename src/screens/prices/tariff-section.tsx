@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import { tariffWorking } from '../../model/explained/prices.ts';
 import type { Tariff } from '../../model/shapes/tariff.ts';
-import { versionOn } from '../../model/tariff/price.ts';
+import { versionOn } from '../../model/tariff/slot-price.ts';
 import { remarkSentence } from '../../words/remarks.ts';
 import { phrase, reword, say } from '../../words/say.ts';
 import { call, saveFile } from '../desk.ts';

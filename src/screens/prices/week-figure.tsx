@@ -5,7 +5,7 @@ import { weekPricesSeries } from '../../charts/week-prices/series.ts';
 import { weekPricesTable } from '../../charts/week-prices/table.ts';
 import { monthOf } from '../../model/calendar/civil.ts';
 import { tariffWorking } from '../../model/explained/prices.ts';
-import { versionOn } from '../../model/tariff/price.ts';
+import { versionOn } from '../../model/tariff/slot-price.ts';
 import { reference } from '../../reference/index.ts';
 import { reword, say } from '../../words/say.ts';
 import { useHousehold } from '../household-context.tsx';

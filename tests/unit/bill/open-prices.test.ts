@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { checkBillSums } from '../../../src/model/bill/check-bill-sums.ts';
-import { leavesPricesOpen } from '../../../src/model/bill/expected-terms.ts';
+import { leavesPricesOpen } from '../../../src/model/bill/recompute-lines.ts';
 import type { Bill } from '../../../src/model/shapes/bill.ts';
 import { allHours, nightAndDay, priceSeries, tariff, version } from '../tariff/tariffs.ts';
 

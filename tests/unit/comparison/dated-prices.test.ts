@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { splitByBlocks } from '../../../src/model/comparison/block-uses.ts';
 import { monthsOf, type Rates, ratesOf, totalOf, type Use } from '../../../src/model/comparison/uses.ts';
 import type { TariffBand, TariffVersion } from '../../../src/model/shapes/tariff.ts';
-import { rateBuckets } from '../../../src/model/tariff/price.ts';
+import { rateBuckets } from '../../../src/model/tariff/slot-price.ts';
 import { STEADY_HEATING, WAKING_HOURS } from '../../../src/model/year/day-profiles.ts';
 import { blend, shareOut, sharesOfSlots } from '../../../src/model/year/share-out.ts';
 import { allHours, priceSeries, version } from '../tariff/tariffs.ts';

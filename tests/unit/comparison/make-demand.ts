@@ -3,7 +3,7 @@
 import { yearSlots } from '../../../src/model/calendar/zone.ts';
 import { compare } from '../../../src/model/comparison/compare.ts';
 import { choosePrices } from '../../../src/model/comparison/prices-of.ts';
-import { reckonMachine } from '../../../src/model/heat-pump/quick-factors.ts';
+import { reckonMachine } from '../../../src/model/heat-pump/spf-from-factors.ts';
 import type { Demand, Figure, WhatIf } from '../../../src/model/shapes/appraisal.ts';
 import type { Series } from '../../../src/model/shapes/evidence.ts';
 import type { Household } from '../../../src/model/shapes/household.ts';

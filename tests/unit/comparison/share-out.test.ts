@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { rateBuckets } from '../../../src/model/tariff/price.ts';
+import { rateBuckets } from '../../../src/model/tariff/slot-price.ts';
 import {
   ALL_DAY,
   CYLINDER_WINDOWS,

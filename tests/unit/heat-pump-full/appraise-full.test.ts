@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { appraise } from '../../../src/model/appraise.ts';
 import { yearSlots } from '../../../src/model/calendar/zone.ts';
-import { reckonFullMachine } from '../../../src/model/heat-pump/full/full-machine.ts';
+import { reckonFullMachine } from '../../../src/model/heat-pump/full/spf-by-half-hour.ts';
 import { USES } from '../../../src/model/heat-pump/full/year.ts';
 import type { WhatIf } from '../../../src/model/shapes/appraisal.ts';
 import { type FullMachine, Household } from '../../../src/model/shapes/household.ts';

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { reckonFullMachine } from '../../../src/model/heat-pump/full/full-machine.ts';
+import { reckonFullMachine } from '../../../src/model/heat-pump/full/spf-by-half-hour.ts';
 import { perHeatSurface, readSurface } from '../../../src/model/heat-pump/full/surface.ts';
 import { type Balance, USES } from '../../../src/model/heat-pump/full/year.ts';
 import type { FullMachine } from '../../../src/model/shapes/household.ts';

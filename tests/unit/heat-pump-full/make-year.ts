@@ -1,8 +1,8 @@
 /** One maker of worked-out years for tests: an invented home, and what a test changes of it. */
 
 import { estimateDemand } from '../../../src/model/demand/estimate-demand.ts';
-import { reckonFullMachine } from '../../../src/model/heat-pump/full/full-machine.ts';
 import type { SettleInput } from '../../../src/model/heat-pump/full/settle.ts';
+import { reckonFullMachine } from '../../../src/model/heat-pump/full/spf-by-half-hour.ts';
 import type { WhatIf } from '../../../src/model/shapes/appraisal.ts';
 import type { FullMachine, Household } from '../../../src/model/shapes/household.ts';
 import { typicalYear } from '../../../src/model/year/typical-year.ts';

@@ -4,7 +4,7 @@ import { yearSlots } from '../../../src/model/calendar/zone.ts';
 import type { TariffBand } from '../../../src/model/shapes/tariff.ts';
 import { bandAt, dayKindOn } from '../../../src/model/tariff/band-times.ts';
 import { findTariffFaults } from '../../../src/model/tariff/check-tariff.ts';
-import { rateBuckets } from '../../../src/model/tariff/price.ts';
+import { rateBuckets } from '../../../src/model/tariff/slot-price.ts';
 import { allHours, tariff, version } from './tariffs.ts';
 
 const quiet: TariffBand = {

@@ -3,9 +3,9 @@ import { describe, expect, test } from 'vitest';
 import { yearSlots } from '../../../src/model/calendar/zone.ts';
 import type { PriceSeries } from '../../../src/model/shapes/tariff.ts';
 import { findTariffFaults } from '../../../src/model/tariff/check-tariff.ts';
-import { rateBuckets } from '../../../src/model/tariff/price.ts';
 import { sortIntoClasses } from '../../../src/model/tariff/price-classes.ts';
 import { seriesOverYear } from '../../../src/model/tariff/series-prices.ts';
+import { rateBuckets } from '../../../src/model/tariff/slot-price.ts';
 import { cpuMs } from '../cpu-ms.ts';
 import { allHours, priceSeries, tariff, version } from './tariffs.ts';
 

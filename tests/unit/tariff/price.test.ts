@@ -10,7 +10,7 @@ import {
   standingPencePerDayInclVat,
   sumByBucket,
   versionOn,
-} from '../../../src/model/tariff/price.ts';
+} from '../../../src/model/tariff/slot-price.ts';
 import { allHours, nightAndDay, tariff, version } from './tariffs.ts';
 
 const london2026 = yearSlots(2026, 'Europe/London');

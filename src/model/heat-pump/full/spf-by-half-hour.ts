@@ -1,4 +1,4 @@
-/** The machine, full way: a year of half-hours in, the same answer out as from two typed factors. */
+/** The seasonal performance factor (SPF), full way: a year of half-hours in, the same answer out as from two typed factors. */
 
 import { evenSpread, multiplierAt, type Spread } from '../../chance/multiplier.ts';
 import { Z90 } from '../../chance/normal-quantile.ts';
@@ -6,7 +6,7 @@ import type { Figure, MachineResult, Question } from '../../shapes/appraisal.ts'
 import type { Household } from '../../shapes/household.ts';
 import { type Grade, weakestGrade } from '../../shapes/working.ts';
 import { describeField } from '../factor-spread.ts';
-import type { ReckonedMachine } from '../quick-factors.ts';
+import type { ReckonedMachine } from '../spf-from-factors.ts';
 import { askAboutFull } from './full-questions.ts';
 import { extraLines, factorWorking, wholeWorking } from './full-working.ts';
 import { runYear } from './run-year.ts';

@@ -2,7 +2,7 @@
 import { daysBetween } from '../calendar/civil.ts';
 import type { CivilDate } from '../shapes/dates.ts';
 import type { Tariff, TariffVersion } from '../shapes/tariff.ts';
-import { versionOn } from './price.ts';
+import { versionOn } from './slot-price.ts';
 
 /** The days of a bill that one version prices; `to` exclusive. */
 export interface BillSpan {

@@ -5,7 +5,7 @@ import { normalQuantile } from '../../../src/model/chance/normal-quantile.ts';
 import { reckonExtras } from '../../../src/model/heat-pump/extras.ts';
 import { designedSpread, fieldSpread } from '../../../src/model/heat-pump/factor-spread.ts';
 import { factorAtFlow } from '../../../src/model/heat-pump/flow.ts';
-import { reckonMachine } from '../../../src/model/heat-pump/quick-factors.ts';
+import { reckonMachine } from '../../../src/model/heat-pump/spf-from-factors.ts';
 import { carnotCop, waterToSpaceRatio } from '../../../src/model/heat-pump/water-ratio.ts';
 import type { Boundary } from '../../../src/model/shapes/household.ts';
 import { reference } from '../../../src/reference/index.ts';

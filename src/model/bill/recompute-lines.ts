@@ -1,11 +1,11 @@
-/** The terms that a bill should have: its dates and readings, at the tariff's prices where there is a tariff. */
+/** Each line of a bill recomputed: its dates and readings, at the tariff's prices where there is a tariff. */
 import { daysBetween } from '../calendar/civil.ts';
 import type { Bill, BillAdjustment, BillCharge, BillMeter, BillStanding } from '../shapes/bill.ts';
 import type { CivilDate } from '../shapes/dates.ts';
 import type { Tariff, TariffVersion } from '../shapes/tariff.ts';
-import { cutByVersion } from '../tariff/bill-use.ts';
 import { monthsBetween } from '../tariff/blocks.ts';
-import { exclVat, inclVat, versionOn } from '../tariff/price.ts';
+import { cutByVersion } from '../tariff/cut-by-version.ts';
+import { exclVat, inclVat, versionOn } from '../tariff/slot-price.ts';
 import { agrees, type GasConstants, printedKWh, readingsKWh } from './energy.ts';
 import type { AdjustmentTerm, BillTerms, Piece } from './terms.ts';
 

@@ -1,4 +1,4 @@
-/** The machine, quick way: two seasonal factors and their boundary in, what the household's meter sees out. */
+/** The seasonal performance factor (SPF), quick way: two factors and their boundary in, what the household's meter sees out. */
 
 import { multiplierAt, type Spread } from '../chance/multiplier.ts';
 import { Z90 } from '../chance/normal-quantile.ts';
