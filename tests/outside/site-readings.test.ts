@@ -42,10 +42,18 @@ describe('R407C: the dew column for suction, the bubble column for liquid', () =
       discharge: { value: row(40).bubbleBar, unit: 'bar', basis: 'absolute' },
       suctionC: 5,
       liquidC: 35,
+      brineOutC: 3,
+      flowC: 38,
     },
     tables,
   );
   const value = (quantity: string) => check.values.find((each) => each.quantity === quantity)!.value;
+  // Between the same source's rows: bubble point −6.27 °C at 4.607 bar, dew point 44.90 °C at 17.489 bar. Boiling has its mean 0.35 of the
+  // glide below the dew point, condensing half of it above the bubble point.
+  test('the evaporator boils below its dew point: 3 − (0 − 0.35 × 6.27)', () =>
+    expect(value('evaporator-approach')).toBeCloseTo(3 + 0.35 * 6.27, 2));
+  test('the condenser condenses above its bubble point: 40 + 4.90 / 2 − 38', () =>
+    expect(value('condenser-approach')).toBeCloseTo(2 + 4.9 / 2, 2));
   test('superheat 5 K, where the bubble column would say 11', () => expect(value('superheat')).toBeCloseTo(5, 6));
   test('subcooling 5 K', () => expect(value('subcooling')).toBeCloseTo(5, 6));
 });

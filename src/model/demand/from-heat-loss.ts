@@ -30,6 +30,9 @@ interface Room {
 /** Beyond these a coefficient is hardly a home: W/K, and W/K per m² of floor. Common practice, no source. */
 const UNLIKELY = { least: 20, most: 2500, leastPerM2: 0.3, mostPerM2: 8 };
 
+/** One standard error of a design temperature taken for the region, K. Common practice, no source. */
+const DESIGN_ERROR_K = 1.5;
+
 /** Heat loss coefficient [W/K] of a design load [kW] between room and design outdoor temperature [°C]. */
 export function coefficientOfDesignLoad(heatLossKW: number, roomC: number, designOutdoorC: number): number {
   return (heatLossKW * 1000) / (roomC - designOutdoorC);
@@ -73,7 +76,7 @@ export function demandFromHeatLoss(
       degreeDaysFromMeans(year.dailyMeanC, base.value - base.errorK)) /
     2;
   const ofLoss = HEAT_LOSS_ERROR[heat.heatLossKW.grade] * spaceKWh;
-  const ofDesign = outdoor.grade === 'assumed' ? (spaceKWh * 1.5) / (room.value - outdoor.value) : 0;
+  const ofDesign = outdoor.grade === 'assumed' ? (spaceKWh * DESIGN_ERROR_K) / (room.value - outdoor.value) : 0;
   const grade = weakestGrade(['estimated', heat.heatLossKW.grade]);
   const working = loadWorking({ heat, room, outdoor, wPerK, base, degreeDays, spaceKWh, year });
   return {

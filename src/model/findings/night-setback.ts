@@ -25,7 +25,7 @@ const DEARER_SHARE = 0.13;
 const SEASON_DAYS = 150;
 
 /**
- * Cold days whose nights use less than 55 % of the day's power and whose mornings more than 140 %, hot water taken out by
+ * Cold days whose nights use less than 55 % of the day's power and whose mornings more than 150 %, hot water taken out by
  * the profile of the warm days. Units [kWh] are a share of the morning's, taken from practice: what an even night would
  * save is known only by trying it.
  */

@@ -72,6 +72,29 @@ describe('one cause at a time, with all that can be metered', () => {
   });
 });
 
+describe('less evidence: the same ten units, found as far as it reaches', () => {
+  // 30 kWh more heat for rooms at 3 = 10 units; 25 kWh more for hot water at 2.5 = 10 units; 12.4 are pumps and standby.
+  test.each([
+    ['heat metered, hot water as estimated', { heatKWh: 433 }, { 'heat-used': 250 }],
+    ['heat metered, rooms by the slope: more for rooms', { heatKWh: 433, spaceKWh: 103 }, { 'heat-used': 250 }],
+    ['heat metered, rooms by the slope: more hot water', { heatKWh: 428, spaceKWh: 93 }, { 'hot-water': 250 }],
+    ['no heat meter, rooms by the slope: more for rooms', { spaceKWh: 103 }, { rooms: 250 }],
+    ['no heat meter, rooms by the slope: more hot water', { spaceKWh: 93 }, { 'hot-water': 250 }],
+    ['the bill alone', {}, { rest: 250 }],
+  ] as [string, Partial<BillCheckInput>, Record<string, number>][])('%s', (_, change, expected) => {
+    expect(partsOf({ immersionKWh: 0, boughtKWh: 165, ...change })).toEqual(expected);
+  });
+  test('a factor a tenth below the estimate, rooms by the slope', () => {
+    // Heat and factor both at 0.9 leave the units as they were. Either cause is priced at the mean of the other's two
+    // states (Shapley, two players): (1 + 1/0.9) / 2 for the heat, (1 + 0.9) / 2 for the factor.
+    expect(partsOf({ immersionKWh: 0, heatKWh: 403 * 0.9, spaceKWh: 93 })).toEqual({
+      'heat-used': Math.round(-9.3 * (19 / 18) * 25),
+      'hot-water': Math.round(-4.96 * (19 / 18) * 25),
+      efficiency: Math.round(142.6 * 0.95 * (1 / 9) * 25),
+    });
+  });
+});
+
 describe('what the evidence cannot separate is joined', () => {
   const causes = (change: Partial<BillCheckInput>) =>
     check({ boughtKWh: 180, ...change })

@@ -260,6 +260,19 @@ describe('heat loss', () => {
   });
 });
 
+test('a design temperature taken from a table may be 1.5 K off: that much more error of the heat, by squares', () => {
+  const lossOf = (heat: Household['heat']) =>
+    estimate({ heat: { heatLossKW: typed(6), roomC: typed(20), use: 'heat-loss', ...heat } });
+  const assumed = lossOf({});
+  const outdoorC = assumed.questions.find((q) => q.code === 'design-temperature-assumed')!.data!.outdoorC as number;
+  const [told, taken] = [lossOf({ designOutdoorC: typed(outdoorC) }), assumed].map(
+    ({ demand }) => demand.estimates[0]!,
+  );
+  expect(taken!.spaceKWh).toBeCloseTo(told!.spaceKWh, 6);
+  const more = Math.sqrt(taken!.spaceErrorKWh ** 2 - told!.spaceErrorKWh ** 2);
+  expect(more / taken!.spaceKWh).toBeCloseTo(1.5 / (20 - outdoorC), 6);
+});
+
 describe('together', () => {
   const both = { heat: { ...loss, baseC: typed(15.5), certificateSpaceKWh: typed(14_500) } };
   test('lies between the estimates, and is surer than either', () => {

@@ -77,6 +77,27 @@ describe('at any base', () => {
   });
 });
 
+test('an error of so much heat weighs the same, whether of the use or of the efficiency', () => {
+  const home = household({ home: { people: typed(3) }, present: { system: 'gas-condensing' } });
+  const found = (baseError: number, efficiencyError: number) =>
+    splitBase(
+      { kWh: 3000, errorKWh: 3000 * baseError, seen: true },
+      'fuel',
+      home,
+      { ...EFFICIENCY, error: efficiencyError },
+      needOf(3),
+    );
+  const sure = found(0.01, 0);
+  for (const share of [0.05, 0.1, 0.2]) {
+    const [ofUse, ofEfficiency] = [found(share, 0), found(0, share)];
+    expect(ofEfficiency.waterKWh!).toBeCloseTo(ofUse.waterKWh!, 6);
+    expect(ofEfficiency.waterErrorKWh!).toBeCloseTo(ofUse.waterErrorKWh!, 6);
+    expect(ofEfficiency.waterErrorKWh!).toBeGreaterThan(1.1 * sure.waterErrorKWh!);
+    // 3, 4 and 5 on a right triangle: two independent errors add by squares.
+    expect(found(0.6 * share, 0.8 * share).waterErrorKWh!).toBeCloseTo(ofUse.waterErrorKWh!, 6);
+  }
+});
+
 test('a base that came from the method says nothing new: its error stays', () => {
   expect(split(3, 6000, { seen: false })).toMatchObject({
     waterKWh: needOf(3).kWh,

@@ -1,7 +1,16 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { yearSlots } from '../../../src/model/calendar/zone.ts';
+import { runYear } from '../../../src/model/heat-pump/full/run-year.ts';
 import { reckonFullMachine } from '../../../src/model/heat-pump/full/spf-by-half-hour.ts';
-import { perHeatSurface, readSurface } from '../../../src/model/heat-pump/full/surface.ts';
+import {
+  FLOW_FROM_C,
+  FLOW_TO_C,
+  perHeatSurface,
+  readSurface,
+  SOURCE_FROM_C,
+  SOURCE_TO_C,
+} from '../../../src/model/heat-pump/full/surface.ts';
 import { type Balance, USES } from '../../../src/model/heat-pump/full/year.ts';
 import type { FullMachine } from '../../../src/model/shapes/household.ts';
 import { typed } from '../appraisal/make-household.ts';
@@ -187,5 +196,67 @@ describe('brine by array (usual in Britain: 4 to 9 °C over a season in borehole
     expect(vertical.means.sourceC).toBeLessThan(9);
     expect(horizontal.coldestSourceC).toBeGreaterThan(0);
     expect(horizontal.coldestSourceC).toBeLessThan(4);
+  });
+});
+
+describe('a machine of 8 kW and COP 4 at every source and flow, full load or none', () => {
+  const slots = yearSlots(2026, 'Europe/London');
+  const days = slots.dayStart.length - 1;
+  const everywhere = (value: number) =>
+    new Float64Array((SOURCE_TO_C - SOURCE_FROM_C + 1) * (FLOW_TO_C - FLOW_FROM_C + 1)).fill(value);
+  const run = (spaceKWh: number, waterKWh: number, leastShare = 0) =>
+    runYear({
+      slots,
+      outdoorC: new Float64Array(slots.count).fill(5),
+      spaceKWh,
+      spaceShare: new Float64Array(days).fill(1 / days),
+      waterByDayKWh: new Float64Array(days).fill(waterKWh / days),
+      waterFlowC: 50,
+      source: { kind: 'typed', byDayC: new Float64Array(days).fill(5) },
+      curve: {
+        control: 'fixed',
+        emitters: 'floor',
+        designFlowC: 35,
+        spreadK: 5,
+        designOutdoorC: -3,
+        designRoomC: 20,
+        roomC: 20,
+        shiftK: 0,
+      },
+      perHeat: everywhere(1 / 4),
+      outputKW: everywhere(8),
+      leastShare,
+      degradation: 0.9,
+      designKW: 8,
+      backupShare: 0,
+      pasteurisationKWh: 52,
+      sourcePumpW: 120,
+      circulatorW: 60,
+      standbyW: 10,
+    }).year.electricityKWh;
+
+  // By hand: heat / 4; the source pump runs heat / 8 kW hours at 120 W, rooms and cylinder alike; controls 8,760 h at 10 W.
+  test.each([
+    [12_000, 2400],
+    [12_000, 0],
+    [0, 2400],
+  ])('%d kWh for rooms and %d kWh of hot water', (spaceKWh, waterKWh) => {
+    const kWh = run(spaceKWh, waterKWh);
+    expect(kWh.space).toBeCloseTo(spaceKWh / 4, 6);
+    expect(kWh.water).toBeCloseTo(waterKWh / 4, 6);
+    expect(kWh['source-pump']).toBeCloseTo((0.12 * (spaceKWh + waterKWh)) / 8, 6);
+    // An hour of full load is four of circulating, and no half-hour comes near the quarter load that would cap it.
+    expect(kWh.circulator).toBeLessThanOrEqual((0.06 * 4 * spaceKWh) / 8 + 1e-9);
+    expect(kWh.backup).toBe(0);
+    expect(kWh.pasteurisation).toBeCloseTo(52, 6);
+    expect(kWh.standby).toBeCloseTo(87.6, 6);
+  });
+
+  test('of fixed speed: at a load ratio r the COP keeps r / (0.9 r + 0.1) of itself (EN 14825)', () => {
+    // 4,380 kWh spread evenly would be a load ratio of 1/16 all year; by its hours it lies about that, and the loss with it.
+    const kWh = run(4380, 0, 1);
+    const even = 1 / 16 / (0.9 / 16 + 0.1);
+    expect(kWh.space * even).toBeGreaterThan(4380 / 4 - 1e-6);
+    expect(Math.abs((kWh.space * even) / (4380 / 4) - 1)).toBeLessThan(0.02);
   });
 });

@@ -226,6 +226,61 @@ describe('possible years', () => {
   });
 });
 
+describe('what moves together', () => {
+  const logs = (values: Float64Array, fixed: number) => Array.from(values, (value) => Math.log(value - fixed));
+  const mean = (values: readonly number[]) => values.reduce((sum, value) => sum + value, 0) / values.length;
+  const covariance = (a: readonly number[], b: readonly number[]) =>
+    mean(a.map((value, i) => (value - mean(a)) * (b[i]! - mean(b))));
+  const deviation = (a: readonly number[]) => Math.sqrt(covariance(a, a));
+
+  // A correlated draw r z + √(1 − r²) z′ has the spread of either at every r: anything else makes the range too narrow.
+  test.each([0, 0.3, 0.6, 0.88, 1])('prices with spreads of 0.1 and 0.15, correlated by %f, keep them', (r) => {
+    const sure = { ...TERMS, spaceSpread: NO_SPREAD, waterSpread: NO_SPREAD };
+    const [electricity, gas] = simulateYears(
+      [sure, { ...sure, carrier: 'gas' }],
+      {
+        ...CERTAIN,
+        electricityPrice: 0.1,
+        gasPrice: 0.15,
+        priceCorrelation: r,
+      },
+      8192,
+    ).map(({ costPence }) => logs(costPence, TERMS.fixedPence));
+    expect(deviation(electricity!)).toBeCloseTo(0.1, 3);
+    expect(deviation(gas!)).toBeCloseTo(0.15, 3);
+    expect(covariance(electricity!, gas!) / (0.1 * 0.15)).toBeCloseTo(r, 1);
+  });
+
+  test('the factors of one machine for rooms and for hot water: each its whole spread, 0.7 of it together; a boiler’s are one', () => {
+    const only = (change: Partial<YearTerms>) => ({ ...TERMS, fixedPence: 0, ...change });
+    const spreads = { spaceSpread: evenSpread(0.1), waterSpread: evenSpread(0.2) };
+    for (const [moves, together] of [
+      ['machine', 0.7],
+      ['efficiency', 1],
+    ] as const) {
+      const [rooms, water] = simulateYears(
+        [only({ ...spreads, moves, waterPence: 0 }), only({ ...spreads, moves, spacePence: 0 })],
+        CERTAIN,
+        8192,
+      ).map(({ costPence }) => logs(costPence, 0));
+      expect(deviation(rooms!)).toBeCloseTo(0.1, 3);
+      expect(deviation(water!)).toBeCloseTo(0.2, 3);
+      expect(covariance(rooms!, water!) / (0.1 * 0.2)).toBeCloseTo(together, 2);
+    }
+  });
+
+  test('the part of a spread that is drawn by itself is taken out of it by variance', () => {
+    // 20 % in all of which 12 % come from the efficiency that the heat rests on: the two together are 20 % again.
+    const shared: SharedSpreads = {
+      ...CERTAIN,
+      spaceHeat: evenSpread(0.2),
+      heatRestsOn: { moves: 'efficiency', spread: evenSpread(0.12), weight: 1 },
+    };
+    const [rooms] = simulateYears([{ ...TERMS, spaceSpread: NO_SPREAD, waterPence: 0 }], shared, 8192);
+    expect(deviation(logs(rooms!.costPence, TERMS.fixedPence))).toBeCloseTo(0.2, 3);
+  });
+});
+
 describe('small amounts move too', () => {
   const sure = { ...TERMS, spaceSpread: NO_SPREAD, waterSpread: NO_SPREAD };
   const boiler: YearTerms = { ...sure, carrier: 'gas', moves: 'efficiency' };
