@@ -1,7 +1,16 @@
 import { language, reword } from '../words/say.ts';
 
-/** Text that was kept in English, in the language spoken; what has no other wording is marked as English, for whoever has it read aloud. */
-export function Reworded({ text }: { readonly text: string }) {
+/**
+ * Text that was kept in English, in the language spoken; what has no other wording is marked as English, for whoever has
+ * it read aloud. `as` shapes what is said, such as into a sentence.
+ */
+export function Reworded({
+  text,
+  as = (said) => said,
+}: {
+  readonly text: string;
+  readonly as?: (said: string) => string;
+}) {
   const said = reword(text);
-  return said === text && language() !== 'en-GB' ? <span lang="en">{text}</span> : said;
+  return said === text && language() !== 'en-GB' ? <span lang="en">{as(text)}</span> : as(said);
 }

@@ -215,6 +215,10 @@ export const longDate = (date: CivilDate): string =>
 /** A date as it stands in texts that are kept, whatever language is spoken. */
 export const keptDate = (date: CivilDate): string => format(dayOf(date), 'd MMMM yyyy', { locale: enGB });
 
+/** First and last day, both belonging to it: "1 October 2025 to 30 September 2026". */
+export const daySpan = (from: CivilDate, to: CivilDate): string =>
+  say('{low} to {high}', { low: longDate(from), high: longDate(to) });
+
 /** First and last day, both belonging to it, as months: "October to December 2026". */
 export function monthSpan(from: CivilDate, to?: CivilDate): string {
   const last = to === undefined ? undefined : said(to, 'MMMM yyyy');

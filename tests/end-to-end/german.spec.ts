@@ -49,6 +49,7 @@ test('the whole in German, and its paper', async ({ desk, host }) => {
   for (let stage = 0; stage < STAGES.length; stage++) {
     await test.step(`stage ${stage + 1}`, async () => {
       await stages.nth(stage).click();
+      await expect(stages.nth(stage)).toHaveAttribute('aria-current', /step|page|true/);
       await expect(desk.getByRole('main').getByRole('heading').first()).toBeVisible();
       await comeToRest(desk);
       for (const folded of await desk.getByRole('main').locator('summary').all()) await folded.click();

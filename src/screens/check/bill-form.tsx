@@ -7,7 +7,16 @@ import { civilDateOf } from '../../model/calendar/instant.ts';
 import { sumRegisters } from '../../model/evidence/sum-registers.ts';
 import { daysWorking } from '../../model/explained/record.ts';
 import type { BillCheckInput } from '../../model/shapes/bill-check.ts';
-import { counted, exactKWh, longDate, moneySign, monthSpan, penceSign, spokenKWh } from '../../words/numbers.ts';
+import {
+  counted,
+  daySpan,
+  exactKWh,
+  longDate,
+  moneySign,
+  monthSpan,
+  penceSign,
+  spokenKWh,
+} from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 import { call } from '../desk.ts';
 import { useHousehold } from '../household-context.tsx';
@@ -132,7 +141,7 @@ export function BillForm(props: { readonly busy: boolean; readonly onRun: (input
               })),
               ...bills.map(({ key, period, series: { name } }) => ({
                 value: key,
-                label: `${longDate(period.from)} to ${longDate(dayBefore(period.to))}, ${exactKWh(period.kWh)}, ${name}`,
+                label: `${daySpan(period.from, dayBefore(period.to))}, ${exactKWh(period.kWh)}, ${name}`,
               })),
             ]}
             onChange={(key) => {

@@ -1,3 +1,4 @@
+import { Reworded } from '../../charts/reworded.tsx';
 import { AgeBand, HomeKind } from '../../model/shapes/household.ts';
 import { reference } from '../../reference/index.ts';
 import { phrase, reword, say } from '../../words/say.ts';
@@ -68,7 +69,7 @@ export function HomeFields() {
           value={home.ageBand?.value}
           emptyLabel={say('not said')}
           choices={AgeBand.options.map((value) => ({ value, label: reword(value) }))}
-          note={home.ageBand ? sentenceOf(reword(home.ageBand.origin)) : undefined}
+          note={home.ageBand ? <Reworded text={home.ageBand.origin} as={sentenceOf} /> : undefined}
           onChange={(band) =>
             change(
               patchSection('home', { ageBand: band === undefined ? undefined : typeGiven(band, home.ageBand, today) }),

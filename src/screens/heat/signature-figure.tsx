@@ -8,7 +8,7 @@ import { yearsAheadTable } from '../../charts/signature/years-ahead-table.ts';
 import { heatLossWorkings, signatureWorking, yearsAheadWorking } from '../../model/explained/signature.ts';
 import type { Demand, Signature } from '../../model/shapes/appraisal.ts';
 import { changeSentence, fitSentence, heatLossSentence, yearsAheadSentence } from '../../words/heat.ts';
-import { counted, longDate } from '../../words/numbers.ts';
+import { counted, daySpan } from '../../words/numbers.ts';
 import { lastDayOf } from '../evidence/day-words.ts';
 import { HowWeKnow } from '../shared/how-we-know.tsx';
 
@@ -47,7 +47,7 @@ export function SignatureFigure(props: { readonly signature: Signature; readonly
             plain
           />
         }
-        note={`${counted(signature.count, one, many)}, ${longDate(signature.from)} to ${longDate(lastDayOf(signature.to))}.`}
+        note={`${counted(signature.count, one, many)}, ${daySpan(signature.from, lastDayOf(signature.to))}.`}
       />
       {said.map((sentence) => (
         <p key={sentence}>{sentence}</p>

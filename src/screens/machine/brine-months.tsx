@@ -1,8 +1,9 @@
 import { useState } from 'react';
+import { Reworded } from '../../charts/reworded.tsx';
 import type { CivilDate } from '../../model/shapes/dates.ts';
 import type { FullMachine } from '../../model/shapes/household.ts';
 import { monthNames, shortMonthNames } from '../../words/numbers.ts';
-import { reword, say } from '../../words/say.ts';
+import { say } from '../../words/say.ts';
 import { regrade, sentenceOf, typeGiven } from '../shared/given.ts';
 import { GradePicker } from '../shared/grade-picker.tsx';
 import { formatPlain } from '../shared/number-text.ts';
@@ -62,11 +63,15 @@ export function BrineMonths(props: {
         </p>
       ) : null}
       <p className="field-note">
-        {given
-          ? `${sentenceOf(reword(given.origin))} ${say('It stands above kind and depth of the array.')}`
-          : say(
-              'Measured somewhere near? Then type all twelve. Until then the grey figures are worked out from the ground.',
-            )}
+        {given ? (
+          <>
+            <Reworded text={given.origin} as={sentenceOf} /> {say('It stands above kind and depth of the array.')}
+          </>
+        ) : (
+          say(
+            'Measured somewhere near? Then type all twelve. Until then the grey figures are worked out from the ground.',
+          )
+        )}
       </p>
     </fieldset>
   );

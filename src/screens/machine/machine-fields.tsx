@@ -1,8 +1,9 @@
+import { Reworded } from '../../charts/reworded.tsx';
 import { usualRefrigerant } from '../../model/heat-pump/full/design-loop.ts';
 import type { Household } from '../../model/shapes/household.ts';
 import { RefrigerantName } from '../../model/shapes/refrigerant.ts';
 import { loggedFlowSentence } from '../../words/logged-flow.ts';
-import { phrase, reword, say } from '../../words/say.ts';
+import { phrase, say } from '../../words/say.ts';
 import { fallbackFor } from '../heat/fallbacks.ts';
 import { useHousehold } from '../household-context.tsx';
 import { type Choice, ChoiceField, PickField, sayChoices } from '../shared/choice-field.tsx';
@@ -58,9 +59,11 @@ export function MachineFields() {
           emptyLabel={say('not said: taken as {name}', { name: usualRefrigerant(machine.source) })}
           choices={RefrigerantName.options.map((value) => ({ value, label: value }))}
           note={
-            machine.refrigerant
-              ? sentenceOf(reword(machine.refrigerant.origin))
-              : say('On the plate. Only the picture inside the machine and the site readings hang on it.')
+            machine.refrigerant ? (
+              <Reworded text={machine.refrigerant.origin} as={sentenceOf} />
+            ) : (
+              say('On the plate. Only the picture inside the machine and the site readings hang on it.')
+            )
           }
           onChange={(refrigerant) =>
             change(

@@ -1,5 +1,6 @@
 import { useState } from 'react';
 import { GradeMark } from '../../charts/grade-mark.tsx';
+import { Reworded } from '../../charts/reworded.tsx';
 import type { CivilDate } from '../../model/shapes/dates.ts';
 import type { FullMachine, RatedPoint } from '../../model/shapes/household.ts';
 import { reference } from '../../reference/index.ts';
@@ -127,9 +128,11 @@ export function RatedPointsField(props: {
       ) : null}
       <p className="field-note">
         {say(TESTED, { point })} {rangeNote(source)}{' '}
-        {given
-          ? sentenceOf(reword(given.origin))
-          : say('Assumed: {source}', { source: shortSource(reword(usual.source)) })}
+        {given ? (
+          <Reworded text={given.origin} as={sentenceOf} />
+        ) : (
+          say('Assumed: {source}', { source: shortSource(reword(usual.source)) })
+        )}
       </p>
     </div>
   );

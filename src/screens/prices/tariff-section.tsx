@@ -1,4 +1,6 @@
 import { useState } from 'react';
+import { Reworded } from '../../charts/reworded.tsx';
+import { Said } from '../../charts/said.tsx';
 import { tariffWorking } from '../../model/explained/prices.ts';
 import type { Tariff } from '../../model/shapes/tariff.ts';
 import { versionOn } from '../../model/tariff/slot-price.ts';
@@ -36,11 +38,16 @@ export function TariffSection(props: {
   const fitting = household.tariffs.filter((tariff) => tariff.fuel === fuel);
   const used = fitting.find((tariff) => tariff.id === household.prices[use]);
   const builtIn = appraisal.prices[fuel];
-  const note = used
-    ? `${tariffInShort(versionOn(used, today))} ${say('Taken from: {origin}', { origin: sentenceOf(reword(used.origin)) })}`
-    : use === 'storageTariffId'
-      ? say('Storage heaters need a cheap night. They are reckoned on these prices, the other ways of heating are not.')
-      : `${sentenceOf(reword(builtIn.name))} ${say('Source: {source}', { source: sentenceOf(reword(builtIn.origin)) })}`;
+  const note = used ? (
+    <>
+      {tariffInShort(versionOn(used, today))}{' '}
+      <Said text="Taken from: {origin}" with={{ origin: <Reworded text={used.origin} as={sentenceOf} /> }} />
+    </>
+  ) : use === 'storageTariffId' ? (
+    say('Storage heaters need a cheap night. They are reckoned on these prices, the other ways of heating are not.')
+  ) : (
+    `${sentenceOf(reword(builtIn.name))} ${say('Source: {source}', { source: sentenceOf(reword(builtIn.origin)) })}`
+  );
 
   const readFile = async (file: File) => {
     setFailure(null);

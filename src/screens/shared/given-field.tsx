@@ -1,5 +1,6 @@
 import { type ReactNode, useId } from 'react';
 import { GradeMark } from '../../charts/grade-mark.tsx';
+import { Reworded } from '../../charts/reworded.tsx';
 import type { CivilDate } from '../../model/shapes/dates.ts';
 import type { Given } from '../../model/shapes/household.ts';
 import { reword, say } from '../../words/say.ts';
@@ -33,13 +34,15 @@ export function GivenField(props: {
     <>
       {props.help ? <span className="field-help">{props.help} </span> : null}
       <span>
-        {given
-          ? sentenceOf(reword(given.origin))
-          : fallback
-            ? say('Assumed: {source}', { source: reword(shortSource(fallback.source)) })
-            : props.help
-              ? ''
-              : say('Not given.')}
+        {given ? (
+          <Reworded text={given.origin} as={sentenceOf} />
+        ) : fallback ? (
+          say('Assumed: {source}', { source: reword(shortSource(fallback.source)) })
+        ) : props.help ? (
+          ''
+        ) : (
+          say('Not given.')
+        )}
       </span>
     </>
   );
