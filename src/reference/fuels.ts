@@ -19,7 +19,7 @@ interface FuelFacts {
   /** Greenhouse gas of one kWh burnt, kg CO2e. What it takes to bring the fuel to the home is left out, as with electricity. */
   readonly carbon: Value;
   readonly service: Value;
-  /** Energy in its base unit by gross calorific value, where it is bought by amount. */
+  /** Energy in its base unit, where it is bought by amount. */
   readonly energy?: Value;
 }
 
@@ -41,6 +41,16 @@ const FACTS = {
     carbon: read(0.2141, 'kg CO2e per kWh, gross', `${SET_2025}: propane, combustion`),
     service: visit(110),
     energy: read(7.21, 'kWh/litre', `LPG propane, ${FACTORS_2025}: 1.54358 / 0.2141`),
+  },
+  // The published set knows one energy for wood, which is that by net calorific value; the efficiency goes by the same.
+  pellets: {
+    carbon: read(
+      0.0115,
+      'kg CO2e per kWh, net',
+      `${SET_2025}: wood pellets; the carbon that the wood took up is left out`,
+    ),
+    service: visit(220),
+    energy: read(4.8, 'kWh/kg', `Wood pellets, ${FACTORS_2025}: 55.19389 / 0.0115 / 1000; by net calorific value`),
   },
 } satisfies { readonly [F in Fuel]: F extends DeliveredFuel ? Required<FuelFacts> : FuelFacts };
 

@@ -14,7 +14,7 @@ import { spacePerM2 } from './space-heat.ts';
 import { spread } from './spread.ts';
 
 export const reference: Reference = {
-  edition: '2026-11',
+  edition: '2026-11-28',
   regions,
   postcodes,
   quarters,

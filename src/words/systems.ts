@@ -49,6 +49,13 @@ const SYSTEM_WORDS: { readonly [S in System]: S extends 'air-source' ? NewWords 
     spokenNow: phrase('the LPG boiler you have now'),
     choice: phrase('LPG boiler'),
   },
+  pellets: {
+    name: phrase('Pellet boiler'),
+    now: phrase('Pellet boiler, as now'),
+    spoken: phrase('a pellet boiler'),
+    spokenNow: phrase('the pellet boiler you have now'),
+    choice: phrase('pellet boiler'),
+  },
   'direct-electric': {
     name: phrase('Direct electric'),
     now: phrase('Electric heaters, as now'),
@@ -114,6 +121,7 @@ const FUEL_WORDS: { readonly [fuel in Fuel]: FuelWords } = {
   gas: { name: phrase('gas'), service: phrase('Gas boiler, yearly visit') },
   oil: { name: phrase('oil'), inFull: phrase('heating oil'), service: phrase('Oil boiler, yearly visit') },
   lpg: { name: phrase('LPG'), service: phrase('LPG boiler, yearly visit') },
+  pellets: { name: phrase('pellets'), inFull: phrase('wood pellets'), service: phrase('Pellet boiler, yearly visit') },
 };
 export const serviceName = (of: 'heat-pump' | Fuel): string =>
   say(of === 'heat-pump' ? phrase('Heat pump, yearly visit') : FUEL_WORDS[of].service);

@@ -14,6 +14,10 @@ interface SaleUnitRow {
 /** Units in which fuel is delivered. */
 export const SALE_UNITS = {
   litre: { count: 1, many: 'litres', said: /\blit(re|er)s?\b|\bltrs?\b|\bl\b/ },
+  tonne: { count: 1000, many: 'tonnes', said: /^(?!.*(co2|carbon|emission)).*\btonnes?\b/ },
+  'bag of 15 kg': { count: 15, many: 'bags of 15 kg', said: /\b15 ?kg (bag|sack)s?\b|\b(bag|sack)s?\b.*\b15 ?kg\b/ },
+  'bag of 10 kg': { count: 10, many: 'bags of 10 kg', said: /\b10 ?kg (bag|sack)s?\b|\b(bag|sack)s?\b.*\b10 ?kg\b/ },
+  kg: { count: 1, many: 'kg', said: /^(?!.*(co2|carbon|emission)).*\bkgs?\b/ },
 } as const satisfies Readonly<Record<string, SaleUnitRow>>;
 export type SaleUnit = keyof typeof SALE_UNITS;
 export const SALE_UNIT_IDS = Object.keys(SALE_UNITS) as SaleUnit[];
@@ -60,6 +64,14 @@ export const FUELS = {
     price: 'by itself',
     unit: 'litre',
     units: ['litre'],
+  },
+  pellets: {
+    written: 'pellets',
+    said: /pellets?\b/,
+    sold: 'by amount',
+    price: 'by itself',
+    unit: 'kg',
+    units: ['tonne', 'bag of 15 kg', 'bag of 10 kg', 'kg'],
   },
 } as const satisfies Readonly<Record<string, FuelRow | DeliveredRow>>;
 export type Fuel = keyof typeof FUELS;
@@ -135,6 +147,14 @@ export const SYSTEMS = {
     service: 'lpg',
     offered: true,
     asked: 4,
+    suits: { gasGrid: false, house: true },
+  },
+  pellets: {
+    carrier: 'pellets',
+    hours: 'boiler',
+    service: 'pellets',
+    offered: true,
+    asked: 8,
     suits: { gasGrid: false, house: true },
   },
   'direct-electric': {

@@ -191,7 +191,7 @@ describe('words for every row, in English and in German', () => {
       expect(['Heating, as now', 'Other heating', 'another way of heating', 'the heating you have now']).not.toContain(
         text,
       );
-      if (!/^gas$/i.test(text)) expect(translated[i], text).not.toBe(text);
+      if (!/^(gas|12 kg)$/i.test(text)) expect(translated[i], text).not.toBe(text);
     }
   });
 });

@@ -1,5 +1,4 @@
 import { describe, expect, test } from 'vitest';
-import { priceOf } from '../../../src/model/shapes/appraisal.ts';
 import { DELIVERED_FUELS, PRICED_CARRIERS } from '../../../src/model/shapes/heating.ts';
 import { listed } from '../../../src/words/numbers.ts';
 import { britishSentence } from '../../../src/words/prices.ts';
@@ -12,7 +11,12 @@ const graded = (grade: 'assumed' | 'measured', gas: 'assumed' | 'measured' = gra
   ...prices,
   electricity: { ...prices.electricity, grade },
   gas: { ...prices.gas, grade: gas },
-  ...Object.fromEntries(DELIVERED_FUELS.map((fuel) => [fuel, { ...priceOf(prices, fuel)!.basis, grade }])),
+  ...Object.fromEntries(
+    DELIVERED_FUELS.flatMap((fuel) => [
+      [fuel, { ...prices.gas, grade }],
+      [`${fuel}PencePerKWh`, 8],
+    ]),
+  ),
 });
 
 describe('built-in prices are said to be British where the money is another', () => {
