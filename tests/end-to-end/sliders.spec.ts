@@ -1,6 +1,6 @@
 /** How soon a chart follows a slider, printed beside the aim and not failed on: the machine may be shared. */
 import type { Page } from '@playwright/test';
-import { comeToRest, expect, openStage, test } from './host.ts';
+import { expect, openStage, test } from './host.ts';
 
 const STEPS = 50;
 const FRAME_MS = 16.7;
@@ -56,7 +56,6 @@ for (const [label, unit] of [
         (steps) => (window as unknown as { followed: Followed }).followed.seen.length > steps,
         step,
       );
-      await comeToRest(desk);
     }
     const { changed, seen } = await desk.evaluate(() => (window as unknown as { followed: Followed }).followed);
     expect(changed.length, 'every step of the slider moves the chart, once').toBe(STEPS);
