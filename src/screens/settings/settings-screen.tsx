@@ -4,7 +4,6 @@ import { phrase, say } from '../../words/say.ts';
 import { PickField } from '../shared/choice-field.tsx';
 import { TextField } from '../shared/text-field.tsx';
 import { describeFailure } from '../state/describe-failure.ts';
-import type { KeepStatus } from '../state/keeper.ts';
 import type { KeptSettings } from './kept-settings.ts';
 import { LogoField } from './logo-field.tsx';
 
@@ -81,14 +80,18 @@ export function SettingsScreen(props: { readonly app: Output<'app.read'>; readon
             onChange={(theme) => change({ theme })}
           />
         </section>
-        <p className="quiet" role="status">
-          {sayStatus(status)}
-        </p>
         {status.kind === 'failed' ? (
-          <button type="button" onClick={flush}>
-            {say('Try again')}
-          </button>
-        ) : null}
+          <div className="actions" role="alert">
+            <p className="refusal">{say('Not kept. {reason}', { reason: describeFailure(status.reason) })}</p>
+            <button type="button" onClick={flush}>
+              {say('Try again')}
+            </button>
+          </div>
+        ) : (
+          <p className="quiet" role="status">
+            {status.kind === 'kept' ? say('all kept') : say('keeping …')}
+          </p>
+        )}
         <dl className="facts">
           <dt>{say('Kept in')}</dt>
           <dd>{props.app.dataFolder}</dd>
@@ -101,9 +104,4 @@ export function SettingsScreen(props: { readonly app: Output<'app.read'>; readon
       </main>
     </div>
   );
-}
-
-function sayStatus(status: KeepStatus): string {
-  if (status.kind === 'failed') return say('Not kept. {reason}', { reason: describeFailure(status.reason) });
-  return status.kind === 'kept' ? say('all kept') : say('keeping …');
 }
