@@ -22,16 +22,34 @@ function refuseOldNode(): void {
   process.exit(2);
 }
 
+const TOLD_EVERY_MS = 500;
+let toldAt = 0;
+
+/** One line that is written over where there is a terminal; elsewhere a line every ten seconds. */
+function showProgress(bytes: number, whole: number): void {
+  const last = bytes === whole;
+  const now = performance.now();
+  if (!last && now - toldAt < (process.stdout.isTTY ? TOLD_EVERY_MS : 20 * TOLD_EVERY_MS)) return;
+  toldAt = now;
+  const [have, of] = [(bytes / 1e6).toFixed(1), (whole / 1e6).toFixed(1)];
+  const line = whole > 0 ? `${have} of ${of} MB (${Math.floor((100 * bytes) / whole)} %)` : `${have} MB`;
+  process.stdout.write(process.stdout.isTTY ? `\r${line}   ${last ? '\n' : ''}` : `${line}\n`);
+}
+
 /** Path of Electron's program, or null after a line that says why the browser is used. */
 async function electronOrReason(args: readonly string[]): Promise<string | null> {
   if (args.includes('--browser') || args.includes('--no-open') || args.includes('--port')) return null;
   if (!hasDisplay()) return null;
   const known = findElectron(root);
   if (known) return known;
-  const reason = await fetchElectron(root);
+  console.log(
+    "Fetching Electron's program for the desktop window, once. Ctrl-C stops it, and the next start goes on from there;\n" +
+      'npm start -- --browser does without it.',
+  );
+  const reason = await fetchElectron(root, { onProgress: showProgress });
   if (reason === null) return findElectron(root);
   console.log(
-    `The desktop window needs Electron's program, which could not be fetched (${reason}); using the browser.`,
+    `Electron's program could not be fetched (${reason}). The browser is used this time; the next start tries again.`,
   );
   return null;
 }

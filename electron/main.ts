@@ -17,7 +17,9 @@ async function main(): Promise<void> {
         workerFile: join(import.meta.dirname, '../node/desk-worker.js'),
         host: 'electron',
         dataFolder: options.dataFolder ?? defaultDataFolder(),
-        sample: options.sample,
+        // The start script names the sample of the checkout; a package brings its own.
+        sample:
+          options.sample ?? (app.isPackaged ? join(import.meta.dirname, '../../../sample-bills/larch-rise') : null),
         printPdf,
         onQuit: () => app.quit(),
       }),

@@ -1,5 +1,4 @@
-import { language } from '../words/say.ts';
-import { type Shown, sayTold } from '../words/say-told.ts';
+import { language, reword } from '../words/say.ts';
 
 /**
  * Text that was kept in English, in the language spoken; what has no other wording is marked as English, for whoever has
@@ -9,9 +8,9 @@ export function Reworded({
   text,
   as = (said) => said,
 }: {
-  readonly text: Shown;
+  readonly text: string;
   readonly as?: (said: string) => string;
 }) {
-  const said = sayTold(text);
+  const said = reword(text);
   return said === text && language() !== 'en-GB' ? <span lang="en">{as(text)}</span> : as(said);
 }

@@ -5,7 +5,7 @@ import { keepLog } from './keep-log.ts';
 import { openBrowser, openOwnWindow } from './open-browser.ts';
 import { type HostOptions, readOptions, USAGE } from './options.ts';
 import { STAY_MS, watchPresence } from './presence.ts';
-import { forgetRunning, noteRunning, pageOfRunning } from './running.ts';
+import { forgetRunning, isOtherVersionRunning, noteRunning, pageOfRunning, quitRunning } from './running.ts';
 import { startDesk } from './start-desk.ts';
 
 /** Two starts at once: the second waits so long for the first to answer. */
@@ -28,6 +28,8 @@ async function joinRunning(dataFolder: string, options: HostOptions, patienceMs 
 }
 
 async function run(options: HostOptions, dataFolder: string): Promise<void> {
+  // After an update the old one may still be there, whose pages would be of the new one.
+  if (isOtherVersionRunning(dataFolder)) await quitRunning(dataFolder);
   if (await joinRunning(dataFolder, options)) return;
   let ending = false;
   // Whoever opens the address by hand also ends the host by hand.

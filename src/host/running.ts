@@ -5,20 +5,22 @@
 import { readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { setTimeout as wait } from 'node:timers/promises';
+import { VERSION } from '../desk/version.ts';
 
 interface Note {
   readonly port: number;
   readonly token: string;
+  readonly version: unknown;
 }
 
 const notePath = (dataFolder: string) => join(dataFolder, 'running.json');
 const ANSWER_MS = 3000;
 const STEP_MS = 250;
 
-export function noteRunning(dataFolder: string, { port, token }: Note): void {
+export function noteRunning(dataFolder: string, { port, token }: Pick<Note, 'port' | 'token'>): void {
   // Made anew: the mode of a file that is there already would stay.
   forgetRunning(dataFolder);
-  writeFileSync(notePath(dataFolder), JSON.stringify({ port, token }), { mode: 0o600 });
+  writeFileSync(notePath(dataFolder), JSON.stringify({ port, token, version: VERSION }), { mode: 0o600 });
 }
 
 export function forgetRunning(dataFolder: string): void {
@@ -28,8 +30,8 @@ export function forgetRunning(dataFolder: string): void {
 function readNote(dataFolder: string): Note | undefined {
   try {
     // By hand and not by a schema: every start comes by here before it does anything else.
-    const { port, token } = JSON.parse(readFileSync(notePath(dataFolder), 'utf8')) as Record<string, unknown>;
-    return Number.isInteger(port) && typeof token === 'string' ? { port: port as number, token } : undefined;
+    const { port, token, version } = JSON.parse(readFileSync(notePath(dataFolder), 'utf8')) as Record<string, unknown>;
+    return Number.isInteger(port) && typeof token === 'string' ? { port: port as number, token, version } : undefined;
   } catch {
     return undefined;
   }
@@ -65,6 +67,12 @@ export async function pageOfRunning(dataFolder: string, patienceMs = 0): Promise
     if (Date.now() >= until) return undefined;
     await wait(STEP_MS);
   }
+}
+
+/** Whether the host that runs on this folder is of another version than this program: it began before an update. */
+export function isOtherVersionRunning(dataFolder: string): boolean {
+  const note = readNote(dataFolder);
+  return note !== undefined && note.version !== VERSION;
 }
 
 /** Ends the host running on this folder once its work is done. False where none runs. */

@@ -4,8 +4,7 @@ import type { CheckedBill, Explanation } from '../model/bill/check-bill-sums.ts'
 import type { BillRow } from '../model/bill/compare-rows.ts';
 import type { Piece } from '../model/bill/terms.ts';
 import { counted, grouped, longDate, penceSign, percent, poundsAndPence } from './numbers.ts';
-import { phrase, say } from './say.ts';
-import { sayTold } from './say-told.ts';
+import { phrase, reword, say } from './say.ts';
 
 /** The answer in one sentence. */
 export function billSumsSentence(checked: CheckedBill): string {
@@ -41,7 +40,7 @@ const price = (value: number) => `${plain(value)} ${penceSign()}`;
 /** For "{named, select, yes { for “{meter}”} other {}}": a bill's only register needs no name. */
 const meterOf = (text: Data['text']) => ({
   named: text('meter') === 'gas' || text('meter') === 'all hours' ? 'no' : 'yes',
-  meter: sayTold(text('meter')),
+  meter: reword(text('meter')),
 });
 
 const CATALOGUE: Readonly<Record<string, (data: Data) => string>> = {
@@ -89,13 +88,13 @@ const CATALOGUE: Readonly<Record<string, (data: Data) => string>> = {
     }),
   'meter-unit': ({ text }) =>
     say('The meter counts {printed}, but the bill was worked out as if it counted {used}.', {
-      printed: sayTold(text('printed')),
-      used: sayTold(text('used')),
+      printed: reword(text('printed')),
+      used: reword(text('used')),
     }),
   'registers-swapped': ({ text }) =>
     say('“{first}” and “{second}” are swapped. The units of one were charged at the price of the other.', {
-      first: sayTold(text('first')),
-      second: sayTold(text('second')),
+      first: reword(text('first')),
+      second: reword(text('second')),
     }),
   'vat-rate': ({ number }) => {
     const expected = percent(number('expected'));
@@ -145,7 +144,7 @@ export const NO_EXPLANATION = phrase(
 
 /** Name of a row in the table. */
 export function rowName(row: BillRow, several: boolean): string {
-  const name = sayTold(row.name);
+  const name = reword(row.name);
   switch (row.kind) {
     case 'energy':
       return several ? say('Units, {name}', { name }) : say('Units');

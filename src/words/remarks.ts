@@ -6,8 +6,7 @@ import type { RemarkCode } from '../intake/terms/remark-codes.ts';
 import { addDays, toDayNumber } from '../model/calendar/civil.ts';
 import type { Remark } from '../model/shapes/evidence.ts';
 import { longDate } from './numbers.ts';
-import { language, phrase, say, type Value } from './say.ts';
-import { sayTold } from './say-told.ts';
+import { language, phrase, reword, say, type Value } from './say.ts';
 
 /** Headings stand as they are written; "column 3" is our own name for a column without one. */
 const columnNames = (text = ''): string =>
@@ -59,10 +58,10 @@ function gapsOf(remark: Remark): Readonly<Record<string, Value>> {
     found: quoted(found),
     number: numberFound(found),
     /** Words of intake, to be reworded; names and cells of the file never are. */
-    words: sayTold(found ?? ''),
+    words: reword(found ?? ''),
     names: columnNames(found),
     said: found ? 'yes' : 'no',
-    expected: sayTold(expected ?? 'a number'),
+    expected: reword(expected ?? 'a number'),
     expectedNames: columnNames(expected),
     foundCode: found ?? '',
     expectedCode: expected?.split(' ')[0] ?? '',

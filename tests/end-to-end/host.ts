@@ -22,10 +22,13 @@ export interface Host {
   kill(): Promise<void>;
 }
 
+/** The Node that the host runs on: the tests' own, or the one that ships (`npm run package:try -- node`). */
+const NODE = process.env.PLAINWARMTH_NODE ?? process.execPath;
+
 /** Starts the host on a data folder; the sample goes into an empty one only. */
 export async function startHost(dataFolder: string, sampleName: string | null = 'larch-rise'): Promise<Host> {
   const child = spawn(
-    process.execPath,
+    NODE,
     [
       join(root, 'build/out/node/main.js'),
       '--no-open',

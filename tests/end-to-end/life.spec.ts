@@ -61,6 +61,16 @@ test('Help says version and date, where all lies, and ends the program', async (
   expect(existsSync(noteOf(dataFolder)), 'the note of the running host is gone').toBe(false);
 });
 
+test('a start after an update ends the one that began before it', async ({ host, dataFolder }) => {
+  const note = JSON.parse(readFileSync(noteOf(dataFolder), 'utf8')) as { version: string };
+  writeFileSync(noteOf(dataFolder), JSON.stringify({ ...note, version: '0.0.1' }));
+  const newer = await startHost(dataFolder, null);
+  expect(newer.url).not.toBe(host.url);
+  expect((await newer.call('household.list', {})).map(({ name }) => name)).toEqual(['Larch Rise']);
+  await expect(host.call('app.read', {})).rejects.toMatchObject({ code: 'host-gone' });
+  await newer.stop();
+});
+
 test('the installed program quits by command, and says when there is nothing to quit', async ({ dataFolder }) => {
   const host = await startHost(dataFolder, null);
   const quit = installed(['quit', '--data', dataFolder]);

@@ -1,6 +1,5 @@
 import { monthNames, pence, percent } from '../../words/numbers.ts';
-import { say } from '../../words/say.ts';
-import { sayTold } from '../../words/say-told.ts';
+import { reword, say } from '../../words/say.ts';
 import type { WeekPrices } from './series.ts';
 
 export const weekPricesName = () => say('The price through a week');
@@ -27,10 +26,10 @@ export function weekPricesSentence({ bands, month, steps, isMean, isStepped }: W
     {
       month: when,
       low: pence(cheapest.pence),
-      cheapest: sayTold(cheapest.name),
+      cheapest: reword(cheapest.name),
       lowShare: percent(cheapest.share),
       high: pence(dearest.pence),
-      dearest: sayTold(dearest.name),
+      dearest: reword(dearest.name),
       highShare: percent(dearest.share),
     },
   );

@@ -2,9 +2,8 @@ import { GradeMark } from '../../charts/grade-mark.tsx';
 import { Reworded } from '../../charts/reworded.tsx';
 import { gradeMeaning, gradeName } from '../../words/grades.ts';
 import { capitalised } from '../../words/numbers.ts';
-import { say } from '../../words/say.ts';
-import { sayTold } from '../../words/say-told.ts';
-import { inputKey, workingValue } from '../../words/working.ts';
+import { reword, say } from '../../words/say.ts';
+import { workingValue } from '../../words/working.ts';
 import { listAssumptions } from '../list-assumptions.ts';
 import type { EstimateParts } from '../parts.ts';
 import { OtherWays } from './other-ways.tsx';
@@ -28,9 +27,9 @@ export function AssumptionsPart({ parts }: { readonly parts: EstimateParts }) {
             <table className="assumptions">
               <tbody>
                 {inputs.map((input) => (
-                  <tr key={inputKey(input)}>
+                  <tr key={`${input.name}|${input.value}|${input.unit ?? ''}|${input.origin}`}>
                     <td>
-                      <GradeMark grade={input.grade} size={13} /> {capitalised(sayTold(input.name))}
+                      <GradeMark grade={input.grade} size={13} /> {capitalised(reword(input.name))}
                     </td>
                     <td className="number">{workingValue(input.value, input.unit)}</td>
                     <td>

@@ -106,8 +106,7 @@ function typicalDegreeDays({ appraisal, household }: WrittenEstimate): (year: nu
     monthlyMeanC: climate.monthlyMeanC,
     latitudeN: 0,
     heightM: 0,
-    // Only its temperatures are asked for.
-    source: '',
+    source: climate.source,
     provenance: 'computed',
   };
   const known = new Map<number, DegreeDays>();

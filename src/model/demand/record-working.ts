@@ -3,7 +3,6 @@
 import { toCivilDate } from '../calendar/civil.ts';
 import type { DemandEstimate } from '../shapes/appraisal.ts';
 import type { Reference } from '../shapes/reference.ts';
-import { type Told, tell } from '../shapes/told.ts';
 import type { Grade, Working } from '../shapes/working.ts';
 import { together } from './figure.ts';
 import type { FittedRecord } from './fit-record.ts';
@@ -32,20 +31,20 @@ export function estimateOfRecord(
     efficiency.space.grade === 'measured';
   const grade: Grade = measured ? 'measured' : 'estimated';
   const working: Working = {
-    title: tell('room-heat-by-record'),
-    formula: tell('weather-use-by-efficiency'),
+    title: 'Heat for the rooms, from the record',
+    formula: 'use of a typical year that follows the weather × seasonal efficiency',
     inputs: [
       {
-        name: tell('use-with-weather'),
+        name: 'use that follows the weather',
         value: use.spaceKWh,
         unit: 'kWh',
         grade,
         origin: originOf(record, fitted),
       },
-      efficiencyInput(tell('room-efficiency'), efficiency.space),
+      efficiencyInput('seasonal efficiency for the rooms', efficiency.space),
     ],
     result: { value: spaceKWh, unit: 'kWh a year' },
-    source: tell('least-squares-with-efficiency'),
+    source: 'three-parameter energy signature by ordinary least squares; seasonal efficiency as named',
     steps: [workingOfUse(record, fitted, use, reference), workingOfWater(record, use, of, efficiency, grade)],
   };
   const water =
@@ -53,38 +52,39 @@ export function estimateOfRecord(
   return { way: 'record', spaceKWh, spaceErrorKWh, ...water, grade, working };
 }
 
-function originOf(record: HeatRecord, fitted: FittedRecord): Told {
+function originOf(record: HeatRecord, fitted: FittedRecord): string {
   const first = record.spans[0]!;
   const last = record.spans.at(-1)!;
   const names = record.series.map((s) => s.name).join(', ');
-  const span = { from: toCivilDate(first.first), to: toCivilDate(last.first + last.days) };
-  return tell('total-of-series', { names, kWh: fitted.kWh, ...span });
+  return `${names}: ${Math.round(fitted.kWh)} kWh from ${toCivilDate(first.first)} to ${toCivilDate(last.first + last.days)}`;
 }
 
 function workingOfUse(record: HeatRecord, fitted: FittedRecord, use: TypicalUse, reference: Reference): Working {
   const grade: Grade = fitted.estimatedShare > 0 || record.deliveries ? 'estimated' : 'measured';
   const degreeDays = {
-    name: tell('typical-degree-days'),
+    name: 'degree days of the typical year',
     value: use.degreeDays,
-    unit: tell('degree-days-to', { baseC: use.baseC }),
+    unit: `K·day to ${use.baseC} °C`,
     grade: 'estimated' as const,
-    origin: tell('monthly-means'),
+    origin: 'monthly means of the region',
   };
   const origin = originOf(record, fitted);
   const bySignature = use.by === 'signature' && use.degreeDays > 0;
   // All base temperatures answered together: this is the slope that gives their answer at the mean one.
   const slope = bySignature ? use.spaceKWh / use.degreeDays : 0;
   const inputs = bySignature
-    ? [{ name: tell('slope'), value: slope, unit: 'kWh per K and day', grade, origin }, degreeDays]
-    : [{ name: tell('record-total'), value: fitted.kWh, unit: 'kWh', grade, origin }, degreeDays];
+    ? [{ name: 'slope', value: slope, unit: 'kWh per K and day', grade, origin }, degreeDays]
+    : [{ name: 'total of the record', value: fitted.kWh, unit: 'kWh', grade, origin }, degreeDays];
   const habits = reference.spread.habits;
   return {
-    title: tell('weather-use'),
-    formula: tell(bySignature ? 'slope-by-degree-days' : 'total-less-base'),
+    title: 'Use that follows the weather',
+    formula: bySignature
+      ? 'slope of the signature × degree days of the typical year'
+      : '(total − daily base × days) × degree days of the typical year / degree days of the span',
     inputs: [
       ...inputs,
       {
-        name: tell('habits'),
+        name: 'habits from year to year',
         value: habits.value,
         unit: 'of the use',
         grade: 'estimated',
@@ -94,7 +94,8 @@ function workingOfUse(record: HeatRecord, fitted: FittedRecord, use: TypicalUse,
     result: { value: use.spaceKWh, unit: 'kWh a year' },
     ...(bySignature
       ? {
-          source: tell('least-squares-weighed'),
+          source:
+            'energy signature by least squares; base temperatures from 8 to 22 °C weighed by fit and by what homes are like',
         }
       : {}),
   };
@@ -109,41 +110,42 @@ function workingOfWater(
 ): Working {
   const whole = record.meter === 'whole-house';
   return {
-    title: tell('water-heat-by-record'),
-    formula: tell('need-moved-to-record'),
+    title: 'Heat for hot water, from the record',
+    formula:
+      'what the people need, moved towards (use of every day − what else runs in any weather) × seasonal efficiency, as far as the spread of each allows',
     inputs: [
       {
-        name: tell('people-need'),
+        name: 'what the people need',
         value: water.kWh,
         unit: 'kWh a year',
         grade: water.grade,
-        origin: tell('sum-below-with-error', { errorKWh: water.errorKWh }),
+        origin: `sum below, ± ${Math.round(water.errorKWh)} kWh (one standard error)`,
       },
       {
-        name: tell('daily-use'),
+        name: 'use of every day',
         value: use.baseKWh,
         unit: 'kWh a year',
         grade,
-        origin: tell('base-of-record', { errorKWh: use.baseErrorKWh }),
+        origin: `base of the record, ± ${Math.round(use.baseErrorKWh)} kWh (one standard error)`,
       },
       {
-        name: tell(whole ? 'lights-and-appliances' : 'cooking'),
+        name: whole ? 'lights and appliances' : 'cooking',
         value: split.besideKWh,
         unit: 'kWh a year',
         grade: 'assumed',
-        origin: tell(whole ? 'appliances-source' : 'cooking-source'),
+        origin: whole ? 'SAP 10.2 Appendix L, from memory' : 'BREDEM 2012, from memory',
       },
-      efficiencyInput(tell('water-efficiency'), efficiency.water),
+      efficiencyInput('seasonal efficiency for hot water', efficiency.water),
       {
-        name: tell('left-over'),
+        name: 'left over: losses and anything else',
         value: split.leftoverKWh,
         unit: 'kWh a year',
         grade: 'estimated',
-        origin: tell('neither-explains', { kWh: UNCOUNTED_KWH }),
+        origin: `what neither explains; ${UNCOUNTED_KWH} kWh are usual (pipes between boiler and cylinder, SAP 2009 Table 3)`,
       },
     ],
     result: { value: split.waterKWh ?? 0, unit: 'kWh a year' },
-    source: tell('bayes-rule'),
+    source: 'Bayes’ rule: need and cooking normal, the rest exponential',
     steps: [water.working],
   };
 }

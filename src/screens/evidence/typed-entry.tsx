@@ -4,8 +4,7 @@ import { useState } from 'react';
 import { carrierOf, isDelivered, type PricedCarrier } from '../../model/shapes/heating.ts';
 import { reference } from '../../reference/index.ts';
 import { capitalised, counted, spokenKWh } from '../../words/numbers.ts';
-import { phrase, say } from '../../words/say.ts';
-import { sayTold } from '../../words/say-told.ts';
+import { phrase, reword, say } from '../../words/say.ts';
 import { call } from '../desk.ts';
 import { useHousehold } from '../household-context.tsx';
 import { ChoiceField, PickField } from '../shared/choice-field.tsx';
@@ -113,7 +112,7 @@ export function TypedEntry(props: {
           <PickField
             label={say('Unit')}
             value={unit.name}
-            choices={units.map(({ name }) => ({ value: name, label: sayTold(name) }))}
+            choices={units.map(({ name }) => ({ value: name, label: reword(name) }))}
             onChange={setUnitName}
             note={unit.sum || undefined}
           />

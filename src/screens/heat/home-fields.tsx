@@ -1,8 +1,7 @@
 import { Reworded } from '../../charts/reworded.tsx';
 import { AgeBand, HomeKind } from '../../model/shapes/household.ts';
 import { reference } from '../../reference/index.ts';
-import { phrase, say } from '../../words/say.ts';
-import { sayTold } from '../../words/say-told.ts';
+import { phrase, reword, say } from '../../words/say.ts';
 import { useHousehold } from '../household-context.tsx';
 import { ChoiceField } from '../shared/choice-field.tsx';
 import { sentenceOf, typeGiven } from '../shared/given.ts';
@@ -69,7 +68,7 @@ export function HomeFields() {
           label={say('Built')}
           value={home.ageBand?.value}
           emptyLabel={say('not said')}
-          choices={AgeBand.options.map((value) => ({ value, label: sayTold(value) }))}
+          choices={AgeBand.options.map((value) => ({ value, label: reword(value) }))}
           note={home.ageBand ? <Reworded text={home.ageBand.origin} as={sentenceOf} /> : undefined}
           onChange={(band) =>
             change(

@@ -1,7 +1,6 @@
 import { USUAL } from '../../model/lifetime/lifetime-inputs.ts';
 import { moneySign } from '../../words/numbers.ts';
-import { phrase, say } from '../../words/say.ts';
-import { sayTold } from '../../words/say-told.ts';
+import { phrase, reword, say } from '../../words/say.ts';
 import { useHousehold } from '../household-context.tsx';
 import type { Fallback } from '../shared/given.ts';
 import { GivenField } from '../shared/given-field.tsx';
@@ -21,7 +20,7 @@ const PRICES = [
 
 const fallback = ({ value, origin }: { value: number; origin: string }, scale = 1): Fallback => ({
   text: formatPlain(value * scale),
-  source: sayTold(origin),
+  source: reword(origin),
 });
 const PER_CENT = 100;
 const RATE = { min: -10, max: 20 } as const;

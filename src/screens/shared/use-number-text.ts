@@ -1,6 +1,5 @@
 import { useState } from 'react';
-import { say } from '../../words/say.ts';
-import { sayTold } from '../../words/say-told.ts';
+import { reword, say } from '../../words/say.ts';
 import { formatPlain, type NumberLimits, readNumber, refuseNumber, sayNumber } from './number-text.ts';
 
 export interface NumberText {
@@ -31,7 +30,7 @@ export function useNumberText(
   const keeps =
     value === undefined
       ? ''
-      : ` ${say('{value} still holds.', { value: `${sayNumber(value)} ${sayTold(limits.unit)}`.trim() })}`;
+      : ` ${say('{value} still holds.', { value: `${sayNumber(value)} ${reword(limits.unit)}`.trim() })}`;
   return {
     text,
     refusal: refused === null ? null : refused + keeps,

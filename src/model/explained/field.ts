@@ -1,0 +1,34 @@
+/** What was measured in other homes, beside this machine's own factor. */
+import type { MachineResult } from '../shapes/appraisal.ts';
+import type { Working } from '../shapes/working.ts';
+
+/** The spread met in metered homes [1], and how many reached what they were designed for. */
+export function fieldWorking({ fieldSpread }: Pick<MachineResult, 'fieldSpread'>): Working {
+  const { low, middle, high, boundary, count, reachedDesignShare, source } = fieldSpread;
+  const line = (name: string, value: number, unit = 'factor') =>
+    ({ name, value, unit, grade: 'measured', origin: source }) as const;
+  return {
+    title: 'Measured in other homes',
+    formula: `heat of a year / electricity of a year at ${boundary}, home by home; the middle one of them`,
+    inputs: [
+      line('Low, 1 home in 10 below', low),
+      line('High, 1 home in 10 above', high),
+      ...(count === undefined ? [] : [line('Homes', count, '')]),
+      ...(reachedDesignShare === undefined
+        ? []
+        : [line('Reached the factor of their design', reachedDesignShare, 'share')]),
+    ],
+    result: { value: middle, unit: 'factor' },
+    source,
+  };
+}
+
+/** Electricity counted outside the boundary of the given factors [kWh]: pumps, standby and the like. */
+export function extrasWorking({ whole, extraKWh }: Pick<MachineResult, 'whole' | 'extraKWh'>): Working {
+  return {
+    title: 'Pumps, standby and the like',
+    formula: 'the lines of electricity that are neither rooms nor hot water',
+    inputs: whole.working.inputs,
+    result: { value: extraKWh, unit: 'kWh' },
+  };
+}
