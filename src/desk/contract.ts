@@ -29,6 +29,48 @@ export const Settings = z.object({
 });
 export type Settings = z.infer<typeof Settings>;
 
+/** A piece that is no longer what was kept, in words, with the way back. */
+export const DamageNote = z.object({
+  kind: z.enum(['household', 'import', 'readings', 'raw-file', 'estimate', 'check', 'settings', 'tariff']),
+  message: z.string(),
+  remedy: z.string(),
+  householdId: Id.optional(),
+  evidenceId: Id.optional(),
+});
+export type DamageNote = z.infer<typeof DamageNote>;
+
+/** How safe the data is. Times are ISO instants. */
+export const DataState = z.object({
+  households: z.int(),
+  lastCopyOn: z.string().optional(),
+  lastCopyPath: z.string().optional(),
+  /** Where copies go. */
+  folder: z.string().optional(),
+  daily: z.boolean(),
+  /** Why the last copy of the day could not be saved. */
+  failure: z.string().optional(),
+  isCopyDue: z.boolean(),
+  lastCheckOn: z.string().optional(),
+  damage: z.array(DamageNote),
+  /** Files beside the data in which something older may stand. */
+  olderFiles: z.array(z.object({ name: z.string(), size: z.int() })),
+});
+export type DataState = z.infer<typeof DataState>;
+
+const Path = z.string().min(1).max(4000);
+const Passphrase = z.string().min(8).max(200).optional();
+
+export const FolderView = z.object({
+  path: Path,
+  name: z.string(),
+  parent: Path.nullable(),
+  /** Sticks and the usual places. */
+  places: z.array(z.object({ name: z.string(), path: Path })),
+  folders: z.array(z.object({ name: z.string(), path: Path })),
+  copies: z.array(z.object({ name: z.string(), size: z.int(), changedOn: z.string() })),
+});
+export type FolderView = z.infer<typeof FolderView>;
+
 export const HouseholdSummary = z.object({
   id: Id,
   name: z.string(),
@@ -38,6 +80,8 @@ export const HouseholdSummary = z.object({
   archived: z.boolean(),
   evidenceCount: z.int(),
   estimateCount: z.int(),
+  /** It cannot be opened; says why and what to do. */
+  damaged: DamageNote.optional(),
 });
 export type HouseholdSummary = z.infer<typeof HouseholdSummary>;
 
@@ -66,11 +110,19 @@ export const OpenHousehold = z.object({
   checks: z.array(BillCheck),
   /** Imports that were taken back; `evidence.restore` brings them again. */
   undone: z.array(z.object({ id: Id, fileName: z.string(), importedOn: z.string() })),
+  /** Pieces that are no longer what was kept. */
+  damage: z.array(DamageNote),
 });
 export type OpenHousehold = z.infer<typeof OpenHousehold>;
 
 /** A document or data file handed out. */
-export const FileOut = z.object({ fileName: z.string(), mediaType: z.string(), base64: z.string() });
+export const FileOut = z.object({
+  fileName: z.string(),
+  mediaType: z.string(),
+  base64: z.string(),
+  /** What had to be left out of it. */
+  remark: z.string().optional(),
+});
 export type FileOut = z.infer<typeof FileOut>;
 
 /** The fields of a bill that kept readings and the tariff fill in; what they do not say is left to be asked. */
@@ -106,8 +158,36 @@ export const contract = {
   ),
   /** Ends the program: its data is closed, its pages do not answer any more. Work under way comes to its end first. */
   'app.quit': request(Nothing, Nothing),
-  /** Copies the whole database, as it is now, into the data folder; answers where the copy lies. */
-  'data.backup': request(Nothing, z.object({ path: z.string() })),
+  'data.read': request(Nothing, DataState),
+  /** A folder of this computer to save to or restore from; the home folder without a path. */
+  'data.folder': request(z.object({ path: Path.optional() }), FolderView),
+  /** Writes everything into one file there, locked where a passphrase is given, and reads it back. */
+  'data.save': request(
+    z.object({ folder: Path, passphrase: Passphrase }),
+    z.object({ path: Path, size: z.int(), households: z.int(), damage: z.array(DamageNote) }),
+  ),
+  /** A copy every day into a folder; null for none. */
+  'data.daily': request(z.object({ folder: Path.nullable() }), DataState),
+  /** Holds every stored piece against its hash. */
+  'data.check': request(Nothing, DataState),
+  /** What is inside a copy; nothing is changed. */
+  'data.look': request(
+    z.object({ path: Path, passphrase: Passphrase }),
+    z.object({
+      households: z.array(
+        z.object({ id: Id, name: z.string(), changedOn: z.string(), evidenceCount: z.int(), estimateCount: z.int() }),
+      ),
+      remark: z.string().optional(),
+      damage: z.array(DamageNote),
+    }),
+  ),
+  /** Puts everything in the copy in the place of what is here, which is kept as a copy first. */
+  'data.restore': request(
+    z.object({ path: Path, passphrase: Passphrase }),
+    z.object({ households: z.int(), keptAs: Path.optional() }),
+  ),
+  /** One household of a copy, beside what is here. */
+  'data.bring-in': request(z.object({ path: Path, passphrase: Passphrase, householdId: Id }), z.object({ id: Id })),
   'settings.read': request(Nothing, Settings),
   'settings.write': request(Settings, Settings),
 
@@ -150,6 +230,8 @@ export const contract = {
   ),
   /** Takes an import back; the raw file stays, so that `evidence.restore` can bring it again. */
   'evidence.undo': request(z.object({ evidenceId: Id }), Nothing),
+  /** Brings back damaged readings from the kept file; with a file, the kept file itself. */
+  'evidence.mend': request(z.object({ evidenceId: Id, fileId: Id.optional() }), Nothing),
   'evidence.restore': request(z.object({ evidenceId: Id }), Evidence),
   /** Readings of one series between two local days (`to` exclusive), thinned to at most 2,000 points without losing peaks. */
   'evidence.readings': request(
@@ -163,7 +245,11 @@ export const contract = {
   'tariff.keep': request(z.object({ tariff: Tariff }), Nothing),
   'tariff.drop': request(z.object({ tariffId: Id }), Nothing),
 
-  'estimate.keep': request(z.object({ householdId: Id, note: z.string().max(2000) }), WrittenEstimate),
+  'estimate.keep': request(
+    /** `clockIsRight` goes on although an earlier estimate bears a later time. */
+    z.object({ householdId: Id, note: z.string().max(2000), clockIsRight: z.boolean().optional() }),
+    WrittenEstimate,
+  ),
   'estimate.read': request(z.object({ estimateId: Id }), WrittenEstimate),
   'estimate.print': request(z.object({ estimateId: Id, format: z.enum(['pdf', 'html', 'csv']) }), FileOut),
 

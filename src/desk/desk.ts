@@ -5,27 +5,33 @@ import { contract, type RequestName } from './contract.ts';
 import { DeskError } from './desk-error.ts';
 import { appHandlers } from './handlers/app.ts';
 import { checkHandlers } from './handlers/checks.ts';
+import { dataHandlers } from './handlers/data.ts';
 import { estimateHandlers } from './handlers/estimates.ts';
 import { evidenceHandlers } from './handlers/evidence.ts';
 import { householdFileHandlers } from './handlers/household-files.ts';
 import { householdHandlers } from './handlers/households.ts';
 import { tariffHandlers } from './handlers/tariffs.ts';
+import { keepUp } from './keep-up.ts';
 import { keepOfferedFiles } from './offered-files.ts';
 import type { DeskContext, DeskPorts, Handlers, Work } from './ports.ts';
-import { explainIssue, explainStoreFault } from './refusal.ts';
+import { explainIssue } from './refusal.ts';
 import { readSettings, speakAsSet } from './settings.ts';
+import { explainStoreFault } from './store-refusal.ts';
 
 export type { DeskPorts, PrintPdf } from './ports.ts';
 
 export interface Desk {
   /** Throws DeskError for what is refused; anything else thrown is our own failure. */
   handle(name: string, input: unknown, options: Work): Promise<unknown>;
+  /** Does what is due by itself; to be called now and then. */
+  keepUp(): Promise<void>;
 }
 
 export function createDesk(ports: DeskPorts): Desk {
   const context: DeskContext = { ports, store: ports.store, files: keepOfferedFiles(ports.now) };
   const handlers: Handlers = {
     ...appHandlers(context),
+    ...dataHandlers(context),
     ...householdHandlers(context),
     ...householdFileHandlers(context),
     ...evidenceHandlers(context),
@@ -35,6 +41,7 @@ export function createDesk(ports: DeskPorts): Desk {
   };
 
   return {
+    keepUp: () => keepUp(ports),
     async handle(name, input, work) {
       if (!Object.hasOwn(contract, name)) {
         throw new DeskError({

@@ -10,7 +10,9 @@ import { CivilDate } from '../model/shapes/dates.ts';
 import { Evidence } from '../model/shapes/evidence.ts';
 import { Household } from '../model/shapes/household.ts';
 import { WrittenEstimate } from '../model/shapes/written-estimate.ts';
+import type { OnDamage } from '../store/sealed.ts';
 import type { Store } from '../store/store.ts';
+import { orDamage } from './damage-notes.ts';
 
 /** Readings by local day; null where one is missing. */
 const FileReadings = z.object({
@@ -51,18 +53,20 @@ export interface WholeHousehold {
 
 const EVER = { from: '1900-01-01', to: '9999-12-31' } as const;
 
-export function gatherHousehold(store: Store, household: Household): WholeHousehold {
+/** What is damaged is left out where `onDamage` hears of it; without it, it is a fault. */
+export function gatherHousehold(store: Store, household: Household, onDamage?: OnDamage): WholeHousehold {
+  const whole = <T>(read: () => T): T | undefined => orDamage(read, onDamage);
   return {
     household,
-    evidence: store.listEvidence(household.id).map((evidence) => ({
+    evidence: store.listEvidence(household.id, onDamage).map((evidence) => ({
       import: evidence,
-      rawFile: store.readRawFile(evidence.id) ?? null,
+      rawFile: whole(() => store.readRawFile(evidence.id)) ?? null,
       intervals: evidence.series
-        .map(({ id }) => store.readIntervals(id, EVER.from, EVER.to))
+        .map(({ id }) => whole(() => store.readIntervals(id, EVER.from, EVER.to)))
         .filter((intervals) => intervals !== undefined),
     })),
-    estimates: store.listEstimates(household.id),
-    checks: store.listChecks(household.id),
+    estimates: store.listEstimates(household.id, onDamage),
+    checks: store.listChecks(household.id, onDamage),
   };
 }
 

@@ -1,10 +1,11 @@
 /** Turns everything that can go wrong behind a request into the one form in which the screens hear of it. */
 import type { z } from 'zod';
 import { closest, expectedWords } from '../intake/schema-issue.ts';
-import { StoreFault, type StoreFaultData } from '../store/store-fault.ts';
+import { StoreFault } from '../store/store-fault.ts';
 import { reword, say } from '../words/say.ts';
 import { DeskError, type DeskRefusal } from './desk-error.ts';
 import { fieldOfPath, fieldWords } from './field-names.ts';
+import { explainStoreFault } from './store-refusal.ts';
 import { explainSystemFault } from './system-fault.ts';
 
 type Issue = z.core.$ZodIssue;
@@ -59,41 +60,6 @@ export function explainIssue(given: Issue, input: unknown): DeskRefusal {
 /** All complaints, the first as the refusal itself. */
 export function explainIssues(issues: readonly Issue[], input: unknown): DeskRefusal[] {
   return issues.map((issue) => explainIssue(issue, input));
-}
-
-export function explainStoreFault({ code, path, found, expected }: StoreFaultData): DeskRefusal {
-  switch (code) {
-    case 'in-use':
-      return {
-        code: 'store-in-use',
-        message: say('The data in {path} is open in another Plainwarmth.', { path }),
-        where: path,
-        remedy: say('Close the other one first, or start this one with another data folder (--data DIR).'),
-      };
-    case 'newer':
-      return {
-        code: 'store-newer',
-        message: say(
-          'The data in {path} was written by a newer Plainwarmth (version {found} of the file; this one knows {expected}).',
-          { path, found: String(found), expected: String(expected) },
-        ),
-        where: path,
-        remedy: say('Start the newer Plainwarmth. The file was not touched.'),
-      };
-    case 'already-there':
-      return {
-        code: 'already-there',
-        message: say('The same file has been imported again since, so that it would count twice.'),
-        remedy: say('Take the newer import back first.'),
-      };
-    case 'unreadable':
-      return {
-        code: 'store-unreadable',
-        message: say('The data file {path} cannot be opened or written.', { path }),
-        where: path,
-        remedy: say('Look whether the folder exists, is yours to write to and has room left.'),
-      };
-  }
 }
 
 /** The refusal to show for anything thrown; what is not a refusal of ours is our own failure and is said so. */

@@ -15,9 +15,13 @@ import { askToPrint, serveDesk } from './serve-desk.ts';
 
 const clock = { today: localToday, now: () => new Date().toISOString(), newId: () => randomUUID() };
 
+/** The window comes first. */
+const FIRST_KEEP_UP_MS = 15_000;
+const KEEP_UP_MS = 60 * 60_000;
+
 /** The household is a kindness to a newcomer; where it cannot be read, the store opens empty and says why. */
 async function putSample(store: SqliteStore, sample: string | null): Promise<string | undefined> {
-  if (sample === null || !store.opening.created || store.opening.setAside !== null) return undefined;
+  if (sample === null || !store.opening.created || store.opening.incident !== null) return undefined;
   try {
     const { loadSample } = await import('../desk/load-sample.ts');
     loadSample(sample, { store, ...clock });
@@ -46,6 +50,9 @@ export async function serveStore(
     // After the answer, so that the window hears that it will be done.
     quit: () => void setImmediate(() => port.postMessage({ kind: 'quit' } satisfies FromDesk)),
   });
+  const keepUp = () => void desk.keepUp().catch((error: unknown) => console.error(error));
+  const timers = [setTimeout(keepUp, FIRST_KEEP_UP_MS), setInterval(keepUp, KEEP_UP_MS)];
+  for (const timer of timers) timer.unref();
   serveDesk({
     port,
     stops,
@@ -53,6 +60,7 @@ export async function serveStore(
     printer,
     giveBack: createGiveBack(),
     close() {
+      for (const timer of timers) clearTimeout(timer);
       store.close();
       port.close();
     },

@@ -7,6 +7,8 @@ import { call, callAtOnce } from './desk.ts';
 import { HelpScreen } from './help/help-screen.tsx';
 import { HouseholdScreen } from './household-screen.tsx';
 import { ListScreen } from './list/list-screen.tsx';
+import { CopiesScreen } from './safety/copies-screen.tsx';
+import { PrivacyScreen } from './safety/privacy-screen.tsx';
 import { type KeptSettings, keepSettings } from './settings/kept-settings.ts';
 import { SettingsScreen } from './settings/settings-screen.tsx';
 import { describeFailure } from './state/describe-failure.ts';
@@ -65,23 +67,27 @@ function useKeptOnLeaving(): void {
 export function App() {
   const [begun, setBegun] = useState<Begun | null>(null);
   const [failure, setFailure] = useState<string | null>(null);
-  useEffect(() => {
-    Promise.all([call('app.read', {}), call('settings.read', {})])
-      .then(([app, settings]) => setBegun({ app, kept: keepSettings(settings, callAtOnce) }))
-      .catch((reason) => setFailure(describeFailure(reason)));
-  }, []);
+  const begin = useCallback(
+    () =>
+      Promise.all([call('app.read', {}), call('settings.read', {})])
+        .then(([app, settings]) => setBegun({ app, kept: keepSettings(settings, callAtOnce) }))
+        .catch((reason) => setFailure(describeFailure(reason))),
+    [],
+  );
+  useEffect(() => void begin(), [begin]);
 
   if (failure !== null) {
     return (
       <Stopped sentence={say('Plainwarmth cannot reach its desk.')} detail={failure} remedy={say('Start it anew.')} />
     );
   }
-  return begun === null ? <Opening /> : <Screens {...begun} />;
+  return begun === null ? <Opening /> : <Screens {...begun} onRestored={begin} />;
 }
 
 const Opening = () => <p className="opening quiet">{say('Opening …')}</p>;
 
-function Screens({ app, kept }: Begun) {
+/** @param onRestored reads anew what a copy may have brought: language, theme, name */
+function Screens({ app, kept, onRestored }: Begun & { readonly onRestored: () => Promise<void> }) {
   const { settings } = useSyncExternalStore(kept.watch, kept.read);
   const spoken = useSpoken(settings);
   const [making, setMaking] = useState(false);
@@ -95,6 +101,8 @@ function Screens({ app, kept }: Begun) {
 
   if (spoken === null) return <Opening />;
   if (route.screen === 'settings') return <SettingsScreen app={app} kept={kept} />;
+  if (route.screen === 'copies') return <CopiesScreen onRestored={onRestored} />;
+  if (route.screen === 'privacy') return <PrivacyScreen app={app} />;
   if (route.screen === 'help') return <HelpScreen app={app} />;
   if (route.screen === 'household') {
     return <HouseholdScreen key={route.id} id={route.id} stage={route.stage} today={app.today} settings={spoken} />;

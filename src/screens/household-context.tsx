@@ -16,6 +16,8 @@ export interface OpenDesk {
   readonly series: readonly Series[];
   /** Imports that were taken back and can be brought again. */
   readonly undone: OpenHousehold['undone'];
+  /** Pieces of it that are no longer what was kept. */
+  readonly damage: OpenHousehold['damage'];
   readonly estimates: readonly EstimateSummary[];
   readonly checks: readonly BillCheck[];
   /** Reckoned anew whenever the household or its evidence changes. */

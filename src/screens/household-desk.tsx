@@ -29,7 +29,7 @@ export function HouseholdDesk(props: {
   const { edited, stage, today, settings } = props;
   const { open, status } = useSyncExternalStore(edited.watch, edited.read);
   useEffect(() => edited.leave, [edited]);
-  const { household, evidence, series, undone, estimates, checks } = open;
+  const { household, evidence, series, undone, damage, estimates, checks } = open;
   const [working, setWorking] = useState<Working | null>(null);
   const [said, tell] = useSaid();
 
@@ -46,6 +46,7 @@ export function HouseholdDesk(props: {
         evidence,
         series,
         undone,
+        damage,
         estimates,
         checks,
         appraisal: reckoned.appraisal,
@@ -57,7 +58,22 @@ export function HouseholdDesk(props: {
         tell,
         goTo,
       },
-    [household, evidence, series, undone, estimates, checks, reckoned, today, settings, change, reload, tell, goTo],
+    [
+      household,
+      evidence,
+      series,
+      undone,
+      damage,
+      estimates,
+      checks,
+      reckoned,
+      today,
+      settings,
+      change,
+      reload,
+      tell,
+      goTo,
+    ],
   );
 
   if (desk === null) {

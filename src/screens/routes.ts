@@ -10,12 +10,12 @@ export type Stage = (typeof STAGES)[number];
 export type Route =
   | { readonly screen: 'list' }
   | { readonly screen: 'settings' }
-  | { readonly screen: 'help' }
+  | { readonly screen: 'help' | 'copies' | 'privacy' }
   | { readonly screen: 'household'; readonly id: string; readonly stage: Stage };
 
 export function parseRoute(hash: string): Route {
   const [screen, id, stage] = hash.replace(/^#?\/?/, '').split('/');
-  if (screen === 'settings' || screen === 'help') return { screen };
+  if (screen === 'settings' || screen === 'help' || screen === 'copies' || screen === 'privacy') return { screen };
   if (screen === 'household' && id) {
     const known = STAGES.find((name) => name === stage);
     return { screen: 'household', id: decodeURIComponent(id), stage: known ?? 'evidence' };

@@ -120,4 +120,31 @@ export const MIGRATIONS: readonly Migration[] = [
         '"promisedStandingPencePerDay":', '"estimatedStandingPencePerDay":');
     `,
   },
+  {
+    version: 4,
+    what: 'every piece carries the hash of what was stored',
+    sql: `
+      ALTER TABLE households ADD COLUMN sealed TEXT NOT NULL DEFAULT '';
+      ALTER TABLE evidence ADD COLUMN sealed TEXT NOT NULL DEFAULT '';
+      ALTER TABLE series ADD COLUMN sealed TEXT NOT NULL DEFAULT '';
+      ALTER TABLE estimates ADD COLUMN sealed TEXT NOT NULL DEFAULT '';
+      ALTER TABLE checks ADD COLUMN sealed TEXT NOT NULL DEFAULT '';
+      ALTER TABLE settings ADD COLUMN sealed TEXT NOT NULL DEFAULT '';
+      ALTER TABLE shelf ADD COLUMN sealed TEXT NOT NULL DEFAULT '';
+
+      UPDATE households SET sealed = seal(document);
+      UPDATE evidence SET sealed = seal(document);
+      UPDATE series SET sealed = (
+        SELECT seal_days(day, readings)
+        FROM (SELECT day, readings FROM days WHERE series_key = series.key ORDER BY day)
+      );
+      DROP TRIGGER estimates_never_change;
+      UPDATE estimates SET sealed = seal(document);
+      CREATE TRIGGER estimates_never_change BEFORE UPDATE ON estimates
+      BEGIN SELECT RAISE (ABORT, 'a written estimate never changes'); END;
+      UPDATE checks SET sealed = seal(document);
+      UPDATE settings SET sealed = seal(value);
+      UPDATE shelf SET sealed = seal(document);
+    `,
+  },
 ];

@@ -1,116 +1,217 @@
 /**
  * Opens the database file: one process at a time, checked before use, carried to the newest schema with a copy made
- * first. A damaged file is set aside under a new name and never written over.
+ * first. What is damaged, foreign, emptied or left without its log is set aside under a new name and never written over.
  */
-import { existsSync, mkdirSync, readdirSync, renameSync, statSync } from 'node:fs';
+import {
+  chmodSync,
+  closeSync,
+  copyFileSync,
+  existsSync,
+  mkdirSync,
+  openSync,
+  readdirSync,
+  renameSync,
+  rmSync,
+  statSync,
+} from 'node:fs';
 import { basename, dirname, join } from 'node:path';
 import Database from 'better-sqlite3';
 import { MIGRATIONS, type Migration } from './migrations.ts';
-import { StoreFault } from './store-fault.ts';
+import { addSealFunctions } from './seal.ts';
+import { StoreFault, withFaults } from './store-fault.ts';
+import { type Counted, fromHead, readHead, readTally } from './tally.ts';
+
+/** Something had happened to the file since the last session. */
+export interface Incident {
+  /**
+   * `emptied`: changes had been kept, and the file is gone or empty; `lost-changes`: the file opens, but what was kept
+   * last is not in it; `other-log`: the log beside it belonged to another file.
+   */
+  readonly kind: 'damaged' | 'foreign' | 'emptied' | 'other-log' | 'lost-changes';
+  /** Where what was found lies now, untouched; null where nothing was left. */
+  readonly setAside: string | null;
+  /** Changes that had been kept and are missing. */
+  readonly missing?: number;
+  /** Households that had been kept. */
+  readonly households?: number;
+}
 
 /** What happened on opening, for the window to say. */
 export interface Opening {
   /** Whether there was no database yet, or none that could be read. */
   readonly created: boolean;
-  /** Where the damaged file lies now. */
-  readonly setAside: string | null;
+  readonly incident: Incident | null;
   /** The copy made before the schema was changed. */
   readonly backup: string | null;
 }
 
+export interface OpenedDatabase {
+  readonly database: Database.Database;
+  readonly opening: Opening;
+  readonly counted: Counted;
+}
+
 /** Files up to this size are read through on every start; larger ones only when the last session ended badly. */
 const CHECK_ALWAYS_BYTES = 64 * 1024 * 1024;
+const NOTHING: Counted = { count: 0, heads: [0], households: 0 };
 
-export function openDatabase(
-  path: string,
-  migrations: readonly Migration[] = MIGRATIONS,
-): { database: Database.Database; opening: Opening } {
+export function openDatabase(path: string, migrations: readonly Migration[] = MIGRATIONS): OpenedDatabase {
   if (path === ':memory:') {
     const database = configure(new Database(path));
     migrate(database, path, migrations);
-    return { database, opening: { created: true, setAside: null, backup: null } };
+    return { database, opening: { created: true, incident: null, backup: null }, counted: NOTHING };
   }
   // Readable by its owner only: it holds other people's bills.
   mkdirSync(dirname(path), { recursive: true, mode: 0o700 });
-  const existed = existsSync(path) && statSync(path).size > 0;
-  const opened = tryToOpen(path);
-  if (opened !== 'damaged') {
-    const backup = migrate(opened, path, migrations);
-    return { database: opened, opening: { created: !existed, setAside: null, backup } };
+  const seen = readTally(path);
+  const before = lookBefore(path, seen);
+  const existed = sizeOf(path) > 0;
+  makePrivate(path);
+  const head = existed ? readHead(path) : 0;
+  const log = keepLog(path);
+  const opened = tryToOpen(path, log);
+  if (!('setAside' in opened)) {
+    const count = fromHead(opened.pragma('application_id', { simple: true }) as number);
+    const lost =
+      seen !== undefined && before === null && count < seen.count ? keepAsFound(path, log, seen, count) : null;
+    if (log !== null) rmSync(log, { force: true });
+    const backup = withFaults(path, () => migrate(opened, path, migrations));
+    const opening = { created: !existed && before === null, incident: lost ?? before, backup };
+    return { database: opened, opening, counted: { ...NOTHING, count, heads: [head, count] } };
   }
-  const setAside = putAside(path);
-  const database = tryToOpen(path);
-  if (database === 'damaged') throw new StoreFault({ code: 'unreadable', path });
-  migrate(database, path, migrations);
-  return { database, opening: { created: true, setAside, backup: null } };
+  makePrivate(path);
+  const database = tryToOpen(path, null);
+  if ('setAside' in database) throw new StoreFault({ code: 'unreadable', path });
+  withFaults(path, () => migrate(database, path, migrations));
+  const incident = { ...opened, ...(seen ? { households: seen.households } : {}) };
+  return { database, opening: { created: false, incident, backup: null }, counted: NOTHING };
+}
+
+const sizeOf = (path: string): number => statSync(path, { throwIfNoEntry: false })?.size ?? 0;
+const logOf = (path: string): string => `${path}-wal`;
+
+/** Before SQLite sees it: an empty file makes SQLite delete the log, and another file's log would be laid over this one. */
+function lookBefore(path: string, seen: Counted | undefined): Incident | null {
+  const hasLog = sizeOf(logOf(path)) > 0;
+  if (sizeOf(path) === 0) {
+    if (!hasLog && !(seen && seen.count > 0)) return null;
+    return { kind: 'emptied', setAside: putAside(path, 'emptied'), ...(seen ? { households: seen.households } : {}) };
+  }
+  if (!hasLog || !seen || seen.heads.includes(readHead(path))) return null;
+  const setAside = `${freeName(path, `other-log-${stamp()}`)}-wal`;
+  renameSync(logOf(path), setAside);
+  return { kind: 'other-log', setAside };
+}
+
+/** In a folder that was there before, the file itself must keep others out. Throws the system's reason where it cannot be made. */
+function makePrivate(path: string): void {
+  if (statSync(path, { throwIfNoEntry: false })?.isDirectory()) throw new StoreFault({ code: 'unreadable', path });
+  closeSync(openSync(path, 'a', 0o600));
+  if (process.platform !== 'win32' && (statSync(path).mode & 0o077) !== 0) chmodSync(path, 0o600);
+}
+
+/** Opening carries on with the good part of a log and drops the rest; this keeps the whole of it until all is seen to be there. */
+function keepLog(path: string): string | null {
+  if (sizeOf(logOf(path)) === 0) return null;
+  const kept = `${logOf(path)}-before`;
+  copyFileSync(logOf(path), kept);
+  return kept;
+}
+
+function keepAsFound(path: string, log: string | null, seen: Counted, count: number): Incident {
+  const setAside = freeName(path, `older-${stamp()}`);
+  copyFileSync(path, setAside);
+  if (log !== null) renameSync(log, logOf(setAside));
+  return { kind: 'lost-changes', setAside, missing: seen.count - count, households: seen.households };
 }
 
 /**
  * FULL, since an estimate handed over must outlive a power cut, and an installer saves seldom enough not to notice.
  * EXCLUSIVE keeps the file's lock for as long as the process lives, and the system frees it when the process dies,
- * so that no lock file can be left behind.
+ * so that no lock file can be left behind. The log is carried over by the store itself, which counts when.
  */
 function configure(database: Database.Database): Database.Database {
-  database.pragma('locking_mode = EXCLUSIVE');
   database.pragma('journal_mode = WAL');
+  database.pragma('wal_autocheckpoint = 0');
   database.pragma('synchronous = FULL');
   database.pragma('foreign_keys = ON');
   database.pragma('secure_delete = ON');
   database.pragma('trusted_schema = OFF');
+  addSealFunctions(database);
   return database;
 }
 
-function tryToOpen(path: string): Database.Database | 'damaged' {
-  const log = `${path}-wal`;
-  const endedBadly = existsSync(log) && statSync(log).size > 0;
-  const size = existsSync(path) ? statSync(path).size : 0;
+function tryToOpen(path: string, log: string | null): Database.Database | Incident {
+  const size = sizeOf(path);
   let database: Database.Database | undefined;
   try {
-    database = configure(new Database(path, { timeout: 1000 }));
+    database = new Database(path, { timeout: 1000 });
+    database.pragma('locking_mode = EXCLUSIVE');
+    // Before anything is written into its head.
+    if (isForeign(database)) return leave(database, path, log, 'foreign');
+    configure(database);
     // Takes the lock now, not at the first save.
     database.exec('BEGIN IMMEDIATE; COMMIT');
-    if (endedBadly || size <= CHECK_ALWAYS_BYTES) {
+    if (log !== null || size <= CHECK_ALWAYS_BYTES) {
       const verdict = database.pragma('quick_check(1)', { simple: true });
-      if (verdict !== 'ok') {
-        database.close();
-        return 'damaged';
-      }
+      if (verdict !== 'ok') return leave(database, path, log, 'damaged');
     }
     return database;
   } catch (error) {
-    database?.close();
     const code = (error as { code?: string }).code ?? '';
-    if (code.startsWith('SQLITE_BUSY') || code.startsWith('SQLITE_LOCKED')) {
-      throw new StoreFault({ code: 'in-use', path });
-    }
-    if (code.startsWith('SQLITE_CORRUPT') || code === 'SQLITE_NOTADB') return 'damaged';
-    if (code.startsWith('SQLITE_CANTOPEN') || code.startsWith('SQLITE_READONLY') || code.startsWith('SQLITE_IOERR')) {
-      throw new StoreFault({ code: 'unreadable', path });
-    }
-    throw error;
+    if (code.startsWith('SQLITE_CORRUPT') || code === 'SQLITE_NOTADB') return leave(database, path, log, 'damaged');
+    database?.close();
+    return withFaults(path, () => {
+      throw error;
+    });
   }
+}
+
+/** Closes and sets aside. Closing carries the log over, so that where there is one, what was found is copied before. */
+function leave(
+  database: Database.Database | undefined,
+  path: string,
+  log: string | null,
+  kind: 'damaged' | 'foreign',
+): Incident {
+  if (log === null) {
+    database?.close();
+    return { kind, setAside: putAside(path, kind) };
+  }
+  const setAside = freeName(path, `${kind}-${stamp()}`);
+  copyFileSync(path, setAside);
+  renameSync(log, logOf(setAside));
+  database?.close();
+  for (const ending of ['', '-wal', '-shm']) rmSync(path + ending, { force: true });
+  return { kind, setAside };
+}
+
+/** A database of some other program: it has tables, and not ours. */
+function isForeign(database: Database.Database): boolean {
+  const names = database.prepare<[], string>(`SELECT name FROM sqlite_schema WHERE type = 'table'`).pluck().all();
+  return names.length > 0 && !names.includes('households');
 }
 
 const stamp = () => new Date().toISOString().slice(0, 19).replaceAll(':', '-');
 
 /** A name in the same folder that no file has yet. */
-function freeName(path: string, addition: string): string {
+export function freeName(path: string, addition: string): string {
   const folder = dirname(path);
   const taken = new Set(readdirSync(folder));
   const [stem, ending] = [basename(path).replace(/\.[^.]*$/, ''), basename(path).match(/\.[^.]*$/)?.[0] ?? ''];
   for (let n = 1; ; n++) {
     const name = `${stem}-${addition}${n === 1 ? '' : `-${n}`}${ending}`;
-    if (!taken.has(name)) return join(folder, name);
+    if (!taken.has(name) && !taken.has(`${name}-wal`)) return join(folder, name);
   }
 }
 
-function putAside(path: string): string {
-  const aside = freeName(path, `damaged-${stamp()}`);
+/** Answers the new name; null where there was nothing but the name. */
+function putAside(path: string, what: string): string | null {
+  const aside = freeName(path, `${what}-${stamp()}`);
+  const found = ['', '-wal', '-shm'].filter((ending) => existsSync(path + ending));
   // The log may hold what is still to be rescued, so it moves along under the matching name.
-  for (const ending of ['', '-wal', '-shm']) {
-    if (existsSync(path + ending)) renameSync(path + ending, aside + ending);
-  }
-  return aside;
+  for (const ending of found) renameSync(path + ending, aside + ending);
+  return found.length === 0 ? null : aside;
 }
 
 /** Carries the file to the newest schema; a file that cannot be carried there is closed as it was. */
@@ -128,7 +229,8 @@ function takeSteps(database: Database.Database, path: string, migrations: readon
   const from = database.pragma('user_version', { simple: true }) as number;
   const newest = migrations.at(-1)?.version ?? 0;
   if (from > newest) {
-    throw new StoreFault({ code: 'newer', path, found: from, expected: newest });
+    const copy = newestCopy(path);
+    throw new StoreFault({ code: 'newer', path, found: from, expected: newest, ...(copy ? { copy } : {}) });
   }
   if (from === newest) return null;
   let backup: string | null = null;
@@ -143,4 +245,12 @@ function takeSteps(database: Database.Database, path: string, migrations: readon
     })();
   }
   return backup;
+}
+
+/** The copy that a newer program made before it changed the file, if it lies here; its name ends with the time. */
+function newestCopy(path: string): string | undefined {
+  const stem = `${basename(path).replace(/\.[^.]*$/, '')}-before-version-`;
+  const made = readdirSync(dirname(path)).filter((name) => name.startsWith(stem));
+  const latest = made.sort((a, b) => (a.slice(-26) < b.slice(-26) ? -1 : 1)).at(-1);
+  return latest === undefined ? undefined : join(dirname(path), latest);
 }

@@ -5,8 +5,10 @@ import { toCivilDate, toDayNumber } from '../model/calendar/civil.ts';
 import type { Evidence } from '../model/shapes/evidence.ts';
 import { fromBlob, toBlob } from './day-blobs.ts';
 import { packFile, unpackFile } from './pack-file.ts';
+import { type StoredDay, seal, sealDays } from './seal.ts';
+import { damaged, type Names, type OnDamage, readSealed, readWhole, type SealedRow } from './sealed.ts';
 import type { Store } from './store.ts';
-import { StoreFault } from './store-fault.ts';
+import { type Damage, StoreFault } from './store-fault.ts';
 
 type EvidencePart = Pick<
   Store,
@@ -16,48 +18,70 @@ type EvidencePart = Pick<
   | 'findEvidence'
   | 'findEvidenceOfSeries'
   | 'readRawFile'
+  | 'mendRawFile'
+  | 'mendReadings'
   | 'undoEvidence'
   | 'restoreEvidence'
   | 'readIntervals'
 >;
 
-interface DocumentRow {
-  document: string;
+interface DocumentRow extends SealedRow {
+  id: string;
 }
 
-const read = (row: DocumentRow | undefined) => (row ? (JSON.parse(row.document) as Evidence) : undefined);
+interface SeriesRow {
+  key: number;
+  evidenceId: string;
+  minutes: number | null;
+  sealed: string;
+}
+
+/** In the order in which they are sealed and read. */
+const rowsOf = (interval: IntervalDays | undefined): StoredDay[] =>
+  (interval?.days ?? [])
+    .map(({ date, values }) => ({ day: toDayNumber(date), readings: toBlob(values) }))
+    .sort((a, b) => a.day - b.day);
 
 /** Days stored between two looks at whether to go on. */
 const DAYS_A_STEP = 256;
 /** Packing the raw file takes about this share of storing. */
 const PACKING_SHARE = 0.7;
 
-export function openEvidence(database: Database): EvidencePart {
-  const addRaw = database.prepare('INSERT OR IGNORE INTO raw_files (sha256, size, deflated) VALUES (?, ?, ?)');
+export function openEvidence(database: Database, names: Names): EvidencePart {
+  const addRaw = database.prepare('INSERT OR REPLACE INTO raw_files (sha256, size, deflated) VALUES (?, ?, ?)');
   const addEvidence = database.prepare(
-    `INSERT INTO evidence (id, place, household_id, document, sha256, raw_sha256)
-     VALUES (?, (SELECT coalesce(max(place), 0) + 1 FROM evidence), ?, ?, ?, ?)`,
+    `INSERT INTO evidence (id, place, household_id, document, sealed, sha256, raw_sha256)
+     VALUES (?, (SELECT coalesce(max(place), 0) + 1 FROM evidence), ?, ?, ?, ?, ?)`,
   );
-  const addSeries = database.prepare('INSERT INTO series (id, evidence_id, interval_minutes) VALUES (?, ?, ?)');
+  const addSeries = database.prepare(
+    'INSERT INTO series (id, evidence_id, interval_minutes, sealed) VALUES (?, ?, ?, ?)',
+  );
   const addDay = database.prepare('INSERT INTO days (series_key, day, readings) VALUES (?, ?, ?)');
-  const hasRaw = database.prepare<[string], { size: number }>('SELECT size FROM raw_files WHERE sha256 = ?');
+  const rawFile = database.prepare<[string], { deflated: Buffer }>('SELECT deflated FROM raw_files WHERE sha256 = ?');
+  const mendRaw = database.prepare('UPDATE raw_files SET deflated = ? WHERE sha256 = ?');
   const list = database.prepare<[string, number], DocumentRow>(
-    'SELECT document FROM evidence WHERE household_id = ? AND undone = ? ORDER BY place',
+    'SELECT id, document, sealed FROM evidence WHERE household_id = ? AND undone = ? ORDER BY place',
   );
-  const byId = database.prepare<[string], DocumentRow>('SELECT document FROM evidence WHERE id = ?');
+  const byId = database.prepare<[string], DocumentRow>('SELECT id, document, sealed FROM evidence WHERE id = ?');
   const bySeries = database.prepare<[string], DocumentRow>(
-    `SELECT evidence.document FROM evidence JOIN series ON series.evidence_id = evidence.id WHERE series.id = ?`,
+    `SELECT evidence.id, evidence.document, evidence.sealed FROM evidence JOIN series ON series.evidence_id = evidence.id WHERE series.id = ?`,
   );
-  const raw = database.prepare<[string], { deflated: Buffer }>(
-    'SELECT deflated FROM raw_files JOIN evidence ON evidence.raw_sha256 = raw_files.sha256 WHERE evidence.id = ?',
+  const raw = database.prepare<[string], { deflated: Buffer; sha256: string }>(
+    'SELECT deflated, raw_files.sha256 FROM raw_files JOIN evidence ON evidence.raw_sha256 = raw_files.sha256 WHERE evidence.id = ?',
   );
   const setUndone = database.prepare('UPDATE evidence SET undone = ? WHERE id = ?');
-  const seriesRow = database.prepare<[string], { key: number; minutes: number | null }>(
-    'SELECT key, interval_minutes AS minutes FROM series WHERE id = ?',
+  const seriesRow = database.prepare<[string], SeriesRow>(
+    'SELECT key, evidence_id AS evidenceId, interval_minutes AS minutes, sealed FROM series WHERE id = ?',
   );
-  const days = database.prepare<[number, number, number], { day: number; readings: Buffer }>(
-    'SELECT day, readings FROM days WHERE series_key = ? AND day >= ? AND day < ? ORDER BY day',
+  const days = database.prepare<[number], StoredDay>(
+    'SELECT day, readings FROM days WHERE series_key = ? ORDER BY day',
   );
+  const dropDays = database.prepare('DELETE FROM days WHERE series_key = ?');
+
+  const nameOf = (row: DocumentRow): Damage => ({ kind: 'import', ...names.evidence(row.id) });
+  const read = (row: DocumentRow) => readSealed<Evidence>(row, () => nameOf(row));
+  const readAll = (rows: readonly DocumentRow[], onDamage: OnDamage | undefined) =>
+    readWhole(rows, read, nameOf, onDamage);
 
   function add(
     evidence: Evidence,
@@ -67,31 +91,83 @@ export function openEvidence(database: Database): EvidencePart {
   ): void {
     const allDays = intervals.reduce((sum, { days }) => sum + days.length, 0);
     let stored = 0;
-    if (rawFile && !hasRaw.get(evidence.sha256)) {
+    // A file that was damaged is replaced by its like.
+    if (rawFile && !isKept(evidence.sha256)) {
       const packed = packFile(rawFile, (share) => onProgress?.(share * PACKING_SHARE));
       addRaw.run(evidence.sha256, rawFile.byteLength, packed);
     }
     const document = JSON.stringify(evidence);
-    addEvidence.run(evidence.id, evidence.householdId, document, evidence.sha256, rawFile ? evidence.sha256 : null);
+    const rawSha256 = rawFile ? evidence.sha256 : null;
+    addEvidence.run(evidence.id, evidence.householdId, document, seal(document), evidence.sha256, rawSha256);
     for (const series of evidence.series) {
       const interval = intervals.find(({ seriesId }) => seriesId === series.id);
-      const key = addSeries.run(series.id, evidence.id, interval?.intervalMinutes ?? null).lastInsertRowid;
-      for (const day of interval?.days ?? []) {
+      const rows = rowsOf(interval);
+      const key = addSeries.run(
+        series.id,
+        evidence.id,
+        interval?.intervalMinutes ?? null,
+        sealDays(rows),
+      ).lastInsertRowid;
+      for (const { day, readings } of rows) {
         if (stored++ % DAYS_A_STEP === 0) onProgress?.(PACKING_SHARE + ((1 - PACKING_SHARE) * stored) / allDays);
-        addDay.run(key, toDayNumber(day.date), toBlob(day.values));
+        addDay.run(key, day, readings);
       }
     }
   }
 
+  /** Undefined when it is no longer what its name, the hash of it, says. */
+  function unpackWhole(deflated: Uint8Array, sha256: string): Uint8Array | undefined {
+    try {
+      const bytes = unpackFile(deflated);
+      return seal(bytes) === sha256 ? bytes : undefined;
+    } catch {
+      return undefined;
+    }
+  }
+  function isKept(sha256: string): boolean {
+    const row = rawFile.get(sha256);
+    return row !== undefined && unpackWhole(row.deflated, sha256) !== undefined;
+  }
+  /** Readings and raw files are checked whole, whatever span is asked for. */
+  function readDays(seriesId: string): { series: SeriesRow; rows: StoredDay[] } | undefined {
+    const series = seriesRow.get(seriesId);
+    if (!series || series.minutes === null) return undefined;
+    const rows = days.all(series.key);
+    if (sealDays(rows) !== series.sealed) throw damaged({ kind: 'readings', ...names.evidence(series.evidenceId) });
+    return { series, rows };
+  }
+
   return {
-    addEvidence: database.transaction(add),
-    listEvidence: (householdId) => list.all(householdId, 0).map((row) => read(row)!),
-    listUndone: (householdId) => list.all(householdId, 1).map((row) => read(row)!),
-    findEvidence: (id) => read(byId.get(id)),
-    findEvidenceOfSeries: (seriesId) => read(bySeries.get(seriesId)),
+    addEvidence: add,
+    listEvidence: (householdId, onDamage) => readAll(list.all(householdId, 0), onDamage),
+    listUndone: (householdId, onDamage) => readAll(list.all(householdId, 1), onDamage),
+    findEvidence(id) {
+      const row = byId.get(id);
+      return row && read(row);
+    },
+    findEvidenceOfSeries(seriesId) {
+      const row = bySeries.get(seriesId);
+      return row && read(row);
+    },
     readRawFile(evidenceId) {
       const row = raw.get(evidenceId);
-      return row ? unpackFile(row.deflated) : undefined;
+      if (!row) return undefined;
+      const bytes = unpackWhole(row.deflated, row.sha256);
+      if (!bytes) throw damaged({ kind: 'raw-file', ...names.evidence(evidenceId) });
+      return bytes;
+    },
+    mendRawFile(bytes) {
+      const sha256 = seal(bytes);
+      if (!rawFile.get(sha256) || isKept(sha256)) return false;
+      return mendRaw.run(packFile(bytes), sha256).changes === 1;
+    },
+    mendReadings(interval) {
+      const series = seriesRow.get(interval.seriesId);
+      const rows = rowsOf(interval);
+      if (!series || sealDays(rows) !== series.sealed) return false;
+      dropDays.run(series.key);
+      for (const { day, readings } of rows) addDay.run(series.key, day, readings);
+      return true;
     },
     undoEvidence(evidenceId) {
       setUndone.run(1, evidenceId);
@@ -103,16 +179,19 @@ export function openEvidence(database: Database): EvidencePart {
         if ((error as { code?: string }).code !== 'SQLITE_CONSTRAINT_UNIQUE') throw error;
         throw new StoreFault({ code: 'already-there', path: evidenceId });
       }
-      return read(byId.get(evidenceId));
+      const row = byId.get(evidenceId);
+      return row && read(row);
     },
     readIntervals(seriesId, from, to) {
-      const series = seriesRow.get(seriesId);
-      if (!series || series.minutes === null) return undefined;
-      const rows = days.all(series.key, toDayNumber(from), toDayNumber(to));
+      const found = readDays(seriesId);
+      if (!found) return undefined;
+      const [first, end] = [toDayNumber(from), toDayNumber(to)];
       return {
         seriesId,
-        intervalMinutes: series.minutes,
-        days: rows.map(({ day, readings }) => ({ date: toCivilDate(day), values: fromBlob(readings) })),
+        intervalMinutes: found.series.minutes!,
+        days: found.rows
+          .filter(({ day }) => day >= first && day < end)
+          .map(({ day, readings }) => ({ date: toCivilDate(day), values: fromBlob(readings) })),
       };
     },
   };

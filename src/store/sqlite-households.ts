@@ -1,6 +1,8 @@
 /** Households in SQLite: one JSON document each, with a revision that counts up at every save. */
 import type { Database } from 'better-sqlite3';
 import type { Household } from '../model/shapes/household.ts';
+import { seal } from './seal.ts';
+import { type Names, readSealed, readWhole, type SealedRow } from './sealed.ts';
 import type { HouseholdRow, Store, StoredHousehold } from './store.ts';
 
 type HouseholdPart = Pick<
@@ -8,8 +10,8 @@ type HouseholdPart = Pick<
   'listHouseholds' | 'readHousehold' | 'createHousehold' | 'saveHousehold' | 'archiveHousehold' | 'eraseHousehold'
 >;
 
-interface Row {
-  document: string;
+interface Row extends SealedRow {
+  id: string;
   revision: number;
   archived: number;
   changedOn: string;
@@ -20,19 +22,19 @@ interface ListedRow extends Row {
   estimateCount: number;
 }
 
-const COLUMNS = 'document, revision, archived, changed_on AS changedOn';
+const COLUMNS = 'households.id, document, sealed, revision, archived, changed_on AS changedOn';
 
 const searchedText = (household: Household) =>
   [household.name, household.jobNumber ?? '', household.home.postcode ?? ''].join('\n').toLocaleLowerCase('en-GB');
 
-const read = (row: Row): StoredHousehold => ({
-  household: JSON.parse(row.document) as Household,
+const read = (row: Row, names: Names): StoredHousehold => ({
+  household: readSealed<Household>(row, () => ({ kind: 'household', ...names.household(row.id) })),
   revision: row.revision,
   archived: row.archived === 1,
   changedOn: row.changedOn,
 });
 
-export function openHouseholds(database: Database): HouseholdPart {
+export function openHouseholds(database: Database, names: Names): HouseholdPart {
   const list = database.prepare<[number, string], ListedRow>(
     `SELECT ${COLUMNS},
        (SELECT count(*) FROM evidence WHERE household_id = households.id AND undone = 0) AS evidenceCount,
@@ -41,10 +43,10 @@ export function openHouseholds(database: Database): HouseholdPart {
   );
   const byId = database.prepare<[string], Row>(`SELECT ${COLUMNS} FROM households WHERE id = ?`);
   const create = database.prepare(
-    'INSERT INTO households (id, document, searched, revision, changed_on) VALUES (?, ?, ?, 1, ?)',
+    'INSERT INTO households (id, document, sealed, searched, revision, changed_on) VALUES (?, ?, ?, ?, 1, ?)',
   );
   const save = database.prepare(
-    `UPDATE households SET document = ?, searched = ?, revision = revision + 1, changed_on = ?
+    `UPDATE households SET document = ?, sealed = ?, searched = ?, revision = revision + 1, changed_on = ?
      WHERE id = ? AND revision = ?`,
   );
   const archive = database.prepare('UPDATE households SET archived = ?, changed_on = ? WHERE id = ?');
@@ -60,31 +62,30 @@ export function openHouseholds(database: Database): HouseholdPart {
   });
 
   return {
-    listHouseholds: ({ find, archived }): HouseholdRow[] =>
-      list.all(archived ? 1 : 0, (find ?? '').trim().toLocaleLowerCase('en-GB')).map((row) => ({
-        ...read(row),
-        evidenceCount: row.evidenceCount,
-        estimateCount: row.estimateCount,
-      })),
+    listHouseholds: ({ find, archived }, onDamage): HouseholdRow[] =>
+      readWhole(
+        list.all(archived ? 1 : 0, (find ?? '').trim().toLocaleLowerCase('en-GB')),
+        (row) => ({ ...read(row, names), evidenceCount: row.evidenceCount, estimateCount: row.estimateCount }),
+        (row) => ({ kind: 'household', ...names.household(row.id) }),
+        onDamage,
+      ),
     readHousehold(id) {
       const row = byId.get(id);
-      return row && read(row);
+      return row && read(row, names);
     },
     createHousehold(household, now) {
-      create.run(household.id, JSON.stringify(household), searchedText(household), now);
-      return read(byId.get(household.id)!);
+      const document = JSON.stringify(household);
+      create.run(household.id, document, seal(document), searchedText(household), now);
+      return read(byId.get(household.id)!, names);
     },
     saveHousehold(household, revision, now) {
-      const { changes } = save.run(JSON.stringify(household), searchedText(household), now, household.id, revision);
-      return changes === 1 ? read(byId.get(household.id)!) : undefined;
+      const document = JSON.stringify(household);
+      const row = [document, seal(document), searchedText(household), now, household.id, revision];
+      return save.run(...row).changes === 1 ? read(byId.get(household.id)!, names) : undefined;
     },
     archiveHousehold(id, archived, now) {
       archive.run(archived ? 1 : 0, now, id);
     },
-    eraseHousehold(id) {
-      erase(id);
-      // What was erased must not live on in the log beside the file.
-      database.pragma('wal_checkpoint(TRUNCATE)');
-    },
+    eraseHousehold: erase,
   };
 }

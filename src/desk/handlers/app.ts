@@ -1,4 +1,3 @@
-import { join } from 'node:path';
 import { MODEL_VERSION } from '../../model/appraise.ts';
 import { Settings } from '../contract.ts';
 import { settleLogo } from '../logo.ts';
@@ -9,7 +8,7 @@ import { VERSION, VERSION_DATE } from '../version.ts';
 export function appHandlers({
   ports,
   store,
-}: DeskContext): Pick<Handlers, 'app.read' | 'app.quit' | 'data.backup' | 'settings.read' | 'settings.write'> {
+}: DeskContext): Pick<Handlers, 'app.read' | 'app.quit' | 'settings.read' | 'settings.write'> {
   return {
     'app.read': () => ({
       version: VERSION,
@@ -23,12 +22,6 @@ export function appHandlers({
     'app.quit'() {
       ports.quit();
       return {};
-    },
-    async 'data.backup'() {
-      const stamp = ports.now().slice(0, 19).replaceAll(':', '-');
-      const path = join(ports.dataFolder, `plainwarmth-copy-${stamp}.sqlite`);
-      await store.backup(path);
-      return { path };
     },
     'settings.read': () => readSettings(store),
     'settings.write'(settings) {

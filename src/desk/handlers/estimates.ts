@@ -1,7 +1,9 @@
 import { leaveBehindCsv } from '../../leave-behind/leave-behind-csv.ts';
 import type { WrittenEstimate } from '../../model/shapes/written-estimate.ts';
+import { longDate } from '../../words/numbers.ts';
 import { inMoneyOf, say } from '../../words/say.ts';
 import type { FileOut } from '../contract.ts';
+import { DeskError } from '../desk-error.ts';
 import { fileNameOf, toFileOut } from '../file-out.ts';
 import { findEstimate, findHousehold } from '../find.ts';
 import { storedSeries } from '../join/stored-series.ts';
@@ -9,6 +11,9 @@ import { makeEstimate } from '../make-estimate.ts';
 import type { DeskContext, Handlers } from '../ports.ts';
 import { printDocument } from '../print-document.ts';
 import { readSettings } from '../settings.ts';
+
+/** Clocks are put right by minutes all the time. */
+const CLOCK_SLACK_MS = 10 * 60_000;
 
 type EstimateHandlers = Pick<Handlers, 'estimate.keep' | 'estimate.read' | 'estimate.print'>;
 
@@ -35,8 +40,25 @@ export function estimateHandlers({ ports, store }: DeskContext): EstimateHandler
     });
   }
 
+  /** An estimate that bears an earlier time than the one before it would be older than it without a word. */
+  function refuseClockBehind(): void {
+    const last = store.lastEstimate();
+    if (!last || Date.parse(ports.now()) >= Date.parse(last.madeOn) - CLOCK_SLACK_MS) return;
+    throw new DeskError({
+      code: 'clock-behind',
+      message: say('This computer’s clock says {today}, but written estimate {number} was made on {madeOn}.', {
+        today: longDate(ports.today()),
+        number: String(last.number),
+        madeOn: longDate(last.madeOn.slice(0, 10)),
+      }),
+      where: say('the clock'),
+      remedy: say('Put the clock right and try again. If it is right now and was wrong then, say so and keep it.'),
+    });
+  }
+
   return {
-    'estimate.keep'({ householdId, note }) {
+    'estimate.keep'({ householdId, note, clockIsRight }) {
+      if (!clockIsRight) refuseClockBehind();
       const { household } = findHousehold(store, householdId);
       const estimate = makeEstimate({
         id: ports.newId(),

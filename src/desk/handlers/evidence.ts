@@ -4,6 +4,7 @@ import type { Evidence, Remark, Series } from '../../model/shapes/evidence.ts';
 import { thin } from '../../model/thin/thin.ts';
 import { StoreFault } from '../../store/store-fault.ts';
 import { say } from '../../words/say.ts';
+import { orDamage } from '../damage-notes.ts';
 import { dayOf } from '../days.ts';
 import { DeskError } from '../desk-error.ts';
 import { findEvidence, findHousehold, findSeries } from '../find.ts';
@@ -13,6 +14,7 @@ import { type Group, groupSeries } from '../join/group-series.ts';
 import { joinPeriods } from '../join/join-periods.ts';
 import { joinReadings } from '../join/join-readings.ts';
 import { readFrom } from '../join/stored-series.ts';
+import { rebuildReadings, replaceRawFile } from '../mend-evidence.ts';
 import type { DeskContext, Handlers, Work } from '../ports.ts';
 import type { Point } from '../readings.ts';
 import { pointsOfDays, pointsOfIntervals, pointsOfJoined } from '../readings.ts';
@@ -20,6 +22,7 @@ import { readRemembered, rememberLayout } from '../remembered-layout.ts';
 import { isSamePart } from '../same-part.ts';
 import { intakeContext, takeRead } from '../take-in.ts';
 import { typeEvidence } from '../typed-evidence.ts';
+import { forgetDamage } from '../upkeep.ts';
 
 type EvidenceHandlers = Pick<
   Handlers,
@@ -28,6 +31,7 @@ type EvidenceHandlers = Pick<
   | 'evidence.accept'
   | 'evidence.type'
   | 'evidence.undo'
+  | 'evidence.mend'
   | 'evidence.restore'
   | 'evidence.readings'
 >;
@@ -110,7 +114,11 @@ export function evidenceHandlers({ ports, store, files }: DeskContext): Evidence
       const own = { file, zone, householdId, importedOn: ports.now(), newId: ports.newId };
       const { evidence, intervals } = takeRead(result, own);
       const earlier = keptPartOf(evidence);
-      if (earlier) return { evidence: null, duplicateOf: earlier.id };
+      if (earlier) {
+        // The same file again takes the place of one that is damaged.
+        store.mendRawFile(file.bytes);
+        return { evidence: null, duplicateOf: earlier.id };
+      }
       const overlaps = overlapsOf(evidence, intervals);
       store.addEvidence(evidence, file.bytes, intervals, stageOf(work.onProgress, READING_SHARE, 1));
       rememberLayout(store, layout);
@@ -132,8 +140,21 @@ export function evidenceHandlers({ ports, store, files }: DeskContext): Evidence
       return withOverlaps(evidence, overlaps);
     },
     'evidence.undo'({ evidenceId }) {
-      findEvidence(store, evidenceId);
+      // A damaged one too: taking it back is one way out.
+      orDamage(
+        () => findEvidence(store, evidenceId),
+        () => undefined,
+      );
       store.undoEvidence(evidenceId);
+      return {};
+    },
+    'evidence.mend'({ evidenceId, fileId }) {
+      const evidence = findEvidence(store, evidenceId);
+      const { zone } = findHousehold(store, evidence.householdId).household;
+      if (fileId === undefined) rebuildReadings(store, evidence, intakeContext(zone, ports.today()));
+      else replaceRawFile(store, files.take(fileId), evidence);
+      const kind = fileId === undefined ? 'readings' : 'raw-file';
+      forgetDamage(store, (one) => one.kind === kind && one.evidenceId === evidenceId);
       return {};
     },
     'evidence.restore'({ evidenceId }) {

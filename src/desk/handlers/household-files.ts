@@ -1,7 +1,10 @@
+import type { Damage } from '../../store/store-fault.ts';
+import { renewIfKnown } from '../bring-in.ts';
 import { refuseFaultyTariffs } from '../check-tariffs.ts';
+import { listDamage } from '../damage-notes.ts';
 import { fileNameOf, toFileOut } from '../file-out.ts';
 import { findHousehold } from '../find.ts';
-import { gatherHousehold, type WholeHousehold, writeHouseholdFile } from '../household-file.ts';
+import { gatherHousehold, writeHouseholdFile } from '../household-file.ts';
 import { openHousehold } from '../open-household.ts';
 import { parseWholeHousehold } from '../parse-household.ts';
 import type { DeskContext, Handlers } from '../ports.ts';
@@ -11,15 +14,6 @@ import { storeHousehold } from '../store-household.ts';
 type HouseholdFileHandlers = Pick<Handlers, 'household.duplicate' | 'household.export' | 'household.import'>;
 
 export function householdFileHandlers({ ports, store, files }: DeskContext): HouseholdFileHandlers {
-  /** Whether any of the file's own identifiers is taken already, here or by an import that was taken back. */
-  const isKnown = ({ household, evidence, estimates }: WholeHousehold) =>
-    store.readHousehold(household.id) !== undefined ||
-    evidence.some(
-      ({ import: { id, series } }) =>
-        store.findEvidence(id) !== undefined || series.some((one) => store.findEvidenceOfSeries(one.id) !== undefined),
-    ) ||
-    estimates.some(({ id }) => store.readEstimate(id) !== undefined);
-
   return {
     // Written estimates stay with the household that they were made to.
     'household.duplicate'({ id, name }) {
@@ -31,14 +25,24 @@ export function householdFileHandlers({ ports, store, files }: DeskContext): Hou
     },
     'household.export'({ id }) {
       const { household } = findHousehold(store, id);
-      const file = writeHouseholdFile(gatherHousehold(store, household));
-      return toFileOut(fileNameOf(household.name, 'plainwarmth.json'), 'application/json', JSON.stringify(file));
+      const damage: Damage[] = [];
+      const file = writeHouseholdFile(gatherHousehold(store, household, (one) => damage.push(one)));
+      const out = toFileOut(fileNameOf(household.name, 'plainwarmth.json'), 'application/json', JSON.stringify(file));
+      // The rest of a household leaves, even when a piece of it is damaged, and what is missing is said.
+      return damage.length === 0
+        ? out
+        : {
+            ...out,
+            remark: listDamage(damage)
+              .map(({ message }) => message)
+              .join(' '),
+          };
     },
     'household.import'({ fileId }) {
       const { fileName, bytes } = files.take(fileId);
       const whole = parseWholeHousehold(bytes, fileName, ports.newId);
       refuseFaultyTariffs(whole.household.tariffs);
-      const fresh = isKnown(whole) ? renewIds(whole, ports.newId) : whole;
+      const fresh = renewIfKnown(store, whole, ports.newId);
       storeHousehold(store, fresh, ports.now());
       files.drop(fileId);
       return openHousehold(store, fresh.household.id);

@@ -1,12 +1,15 @@
 import { emptyHousehold } from '../../model/shapes/household.ts';
 import type { HouseholdRow } from '../../store/store.ts';
+import type { Damage } from '../../store/store-fault.ts';
 import { say } from '../../words/say.ts';
 import { refuseFaultyTariffs } from '../check-tariffs.ts';
 import type { HouseholdSummary } from '../contract.ts';
+import { listDamage, orDamage } from '../damage-notes.ts';
 import { DeskError } from '../desk-error.ts';
 import { findHousehold } from '../find.ts';
 import { openHousehold } from '../open-household.ts';
 import type { DeskContext, Handlers } from '../ports.ts';
+import { forgetDamage } from '../upkeep.ts';
 
 type HouseholdHandlers = Pick<
   Handlers,
@@ -24,10 +27,36 @@ const summarise = (row: HouseholdRow): HouseholdSummary => ({
   estimateCount: row.estimateCount,
 });
 
+const summariseDamaged = (damage: Damage): HouseholdSummary => ({
+  id: damage.householdId ?? '',
+  name: damage.household ?? '',
+  jobNumber: '',
+  place: '',
+  changedOn: '',
+  archived: false,
+  evidenceCount: 0,
+  estimateCount: 0,
+  damaged: listDamage([damage])[0]!,
+});
+
 export function householdHandlers({ ports, store }: DeskContext): HouseholdHandlers {
+  /** Of a damaged one too, since it must be possible to erase it. */
+  function nameOf(id: string): string {
+    const damage: Damage[] = [];
+    const whole = orDamage(
+      () => findHousehold(store, id),
+      (one) => damage.push(one),
+    );
+    return whole?.household.name ?? damage[0]?.household ?? '';
+  }
+
   return {
-    'household.list': ({ find, archived }) =>
-      store.listHouseholds({ ...(find ? { find } : {}), archived: archived ?? false }).map(summarise),
+    'household.list'({ find, archived }) {
+      const damaged: Damage[] = [];
+      const query = { ...(find ? { find } : {}), archived: archived ?? false };
+      const whole = store.listHouseholds(query, (one) => damaged.push(one)).map(summarise);
+      return [...damaged.map(summariseDamaged), ...whole];
+    },
     'household.create'({ name }) {
       const household = emptyHousehold(ports.newId(), name.trim());
       store.createHousehold(household, ports.now());
@@ -55,16 +84,17 @@ export function householdHandlers({ ports, store }: DeskContext): HouseholdHandl
       return {};
     },
     'household.erase'({ id, confirmName }) {
-      const { household } = findHousehold(store, id);
-      if (confirmName.trim() !== household.name.trim()) {
+      const name = nameOf(id).trim();
+      if (confirmName.trim() !== name) {
         throw new DeskError({
           code: 'wrong-name',
           message: say('The name typed is not the name of this household, so nothing was erased.'),
           where: say('the name'),
-          remedy: say('Type {name} to erase it with all evidence and promises.', { name: household.name }),
+          remedy: say('Type {name} to erase it with all evidence and promises.', { name }),
         });
       }
       store.eraseHousehold(id);
+      forgetDamage(store, ({ householdId }) => householdId === id);
       return {};
     },
   };

@@ -1,17 +1,19 @@
 /** The series of a stored household, joined over its imports. */
 import type { Series } from '../../model/shapes/evidence.ts';
+import type { OnDamage } from '../../store/sealed.ts';
 import type { Store } from '../../store/store.ts';
+import { orDamage } from '../damage-notes.ts';
 import { findHousehold } from '../find.ts';
 import type { WholeHousehold } from '../household-file.ts';
 import type { ReadIntervals } from './day-layers.ts';
 import { joinEvidence } from './join-evidence.ts';
 
-const EVER = { from: '1900-01-01', to: '9999-12-31' } as const;
+export const EVER = { from: '1900-01-01', to: '9999-12-31' } as const;
 
 export const readFrom =
-  (store: Store, { from, to }: { from: string; to: string } = EVER): ReadIntervals =>
+  (store: Store, { from, to }: { from: string; to: string } = EVER, onDamage?: OnDamage): ReadIntervals =>
   (seriesId) =>
-    store.readIntervals(seriesId, from, to);
+    orDamage(() => store.readIntervals(seriesId, from, to), onDamage);
 
 export function storedSeries(store: Store, householdId: string): Series[] {
   const { household } = findHousehold(store, householdId);

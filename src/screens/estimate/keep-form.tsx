@@ -1,5 +1,6 @@
 import { useState } from 'react';
 import { Said } from '../../charts/said.tsx';
+import { DeskError } from '../../desk/desk-error.ts';
 import { findSideBySide } from '../../model/comparison/beside.ts';
 import { electricityPriceWorking } from '../../model/explained/prices.ts';
 import { rangedWorking } from '../../model/explained/ranged.ts';
@@ -19,23 +20,26 @@ export function KeepForm() {
   const [note, setNote] = useState('');
   const [keeping, setKeeping] = useState(false);
   const [failure, setFailure] = useState<string | null>(null);
+  const [isBehind, setIsBehind] = useState(false);
   const { pump, beside } = findSideBySide(appraisal);
   const { electricity } = appraisal.prices;
   const open = appraisal.questions.filter(({ weight }) => weight !== 'note').length;
 
-  const keep = async () => {
+  const keep = async (clockIsRight = false) => {
     setKeeping(true);
     setFailure(null);
+    setIsBehind(false);
     try {
       // What is still on its way to the store belongs into the written estimate.
       await reload();
       if (!isAllKept()) throw new Error(say('The last change is not kept yet, so it would be missing. Keep it first.'));
-      const estimate = await call('estimate.keep', { householdId: household.id, note: note.trim() });
+      const estimate = await call('estimate.keep', { householdId: household.id, note: note.trim(), clockIsRight });
       setNote('');
       await reload();
       tell(say('Promise {number} is kept.', { number: String(estimate.number) }));
     } catch (reason) {
       setFailure(describeFailure(reason));
+      setIsBehind(reason instanceof DeskError && reason.code === 'clock-behind');
     } finally {
       setKeeping(false);
     }
@@ -133,7 +137,7 @@ export function KeepForm() {
         note={say('It stands in the household’s paper.')}
       />
       <div className="actions">
-        <button type="button" className="main" disabled={keeping} onClick={keep}>
+        <button type="button" className="main" disabled={keeping} onClick={() => void keep()}>
           {keeping ? say('Keeping …') : say('Keep as a promise')}
         </button>
         <span className="quiet small">{say('A promise never changes. A new reckoning gets a new number.')}</span>
@@ -143,6 +147,13 @@ export function KeepForm() {
           {failure}
         </p>
       )}
+      {isBehind ? (
+        <div className="actions">
+          <button type="button" disabled={keeping} onClick={() => void keep(true)}>
+            {say('The clock is right now: keep it')}
+          </button>
+        </div>
+      ) : null}
     </section>
   );
 }

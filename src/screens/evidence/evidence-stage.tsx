@@ -11,6 +11,7 @@ import { offerFile } from '../shared/offer-file.ts';
 import { QuestionList } from '../shared/question-list.tsx';
 import { StageHead } from '../shared/stage-head.tsx';
 import { describeFailure } from '../state/describe-failure.ts';
+import { DamageList } from './damage-list.tsx';
 import { evidenceVoice } from './evidence-voice.ts';
 import { KeptList } from './kept-list.tsx';
 import { PreviewScreen } from './preview-screen.tsx';
@@ -76,6 +77,7 @@ export function EvidenceStage() {
   return (
     <>
       <StageHead sentence={voice.sentence}>{voice.remainder}</StageHead>
+      <DamageList />
       <RecordPicture />
       <DropZone label={say('Choose a file')} accept={ACCEPTED} onFiles={offer} main={evidence.length === 0}>
         <p>

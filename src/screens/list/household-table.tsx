@@ -30,6 +30,11 @@ export function HouseholdTable(props: { readonly rows: readonly HouseholdSummary
             <Fragment key={row.id}>
               <tr>
                 <th scope="row">
+                  {row.damaged ? (
+                    <p className="refusal">
+                      {row.damaged.message} {row.damaged.remedy} <a href="#/copies">{say('Copies of your data')}</a>
+                    </p>
+                  ) : null}
                   <a
                     className="voice household-name"
                     href={formatRoute({
@@ -49,7 +54,7 @@ export function HouseholdTable(props: { readonly rows: readonly HouseholdSummary
                   {say('{count, plural, =0 {none} one {1 piece} other {# pieces}}', { count: row.evidenceCount })}
                 </td>
                 <td>{say('{count, plural, =0 {none} other {# kept}}', { count: row.estimateCount })}</td>
-                <td>{longDate(row.changedOn.slice(0, 10))}</td>
+                <td>{row.damaged ? null : longDate(row.changedOn.slice(0, 10))}</td>
                 <td className="more">
                   <button
                     type="button"

@@ -1,5 +1,6 @@
 /** All households: find one, make one, bring one in. */
 import { say } from '../../words/say.ts';
+import { CopyReminder } from '../safety/copy-reminder.tsx';
 import { DropZone } from '../shared/drop-zone.tsx';
 import { namesOfUnkept } from '../state/open-household.ts';
 import { HouseholdTable } from './household-table.tsx';
@@ -21,6 +22,7 @@ export function ListScreen(props: {
       <header className="list-head">
         <p className="mark voice">Plainwarmth</p>
         <a href="#/settings">{say('Settings')}</a>
+        <a href="#/copies">{say('Copies')}</a>
         <a href="#/help">{say('Help')}</a>
       </header>
       <main className="list-page">
@@ -28,6 +30,7 @@ export function ListScreen(props: {
           {isFirstStart ? say('No household is kept here yet.') : say('Which home are we looking at?')}
         </h1>
         {props.notice ? <p className="refusal">{props.notice}</p> : null}
+        <CopyReminder />
         {/* The list comes only after every change was tried to be kept. */}
         {list.rows === null
           ? null
@@ -40,7 +43,8 @@ export function ListScreen(props: {
           <p className="lead">
             {say(
               'Make one with the name of the home. Then drop its bills or its meter file on it. Or bring in a household file from another computer.',
-            )}
+            )}{' '}
+            <a href="#/copies">{say('Bring everything back from a copy')}</a>
           </p>
         ) : null}
         <div className="list-tools">

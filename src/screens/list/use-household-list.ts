@@ -81,7 +81,12 @@ export function useHouseholdList(): HouseholdList {
         await call('household.archive', { id: row.id, archived: to });
         again();
       }),
-    exportFile: (row) => attempt(async () => saveFile(await call('household.export', { id: row.id }))),
+    exportFile: (row) =>
+      attempt(async () => {
+        const file = await call('household.export', { id: row.id });
+        await saveFile(file);
+        if (file.remark !== undefined) setFailure(say('Exported without a part. {remark}', { remark: file.remark }));
+      }),
     async erase(row, confirmName) {
       await call('household.erase', { id: row.id, confirmName });
       forgetUnkept(row.id);

@@ -98,6 +98,12 @@ export function SettingsScreen(props: { readonly app: Output<'app.read'>; readon
           <dt>{say('Version')}</dt>
           <dd>{say('{version}, model {model}', { version: props.app.version, model: props.app.modelVersion })}</dd>
         </dl>
+        <p>
+          <a href="#/copies">{say('Copies of your data')}</a>
+        </p>
+        <p>
+          <a href="#/privacy">{say('What is stored, where, and how to erase it')}</a>
+        </p>
         <p className="quiet">
           {say('Nothing leaves this computer. There is no account and no counting of what you do.')}
         </p>

@@ -38,4 +38,189 @@ export const SAFETY: Catalogue = {
   'This computer has too little free memory for this.': 'Dieser Computer hat dafür zu wenig freien Speicher.',
   'Close other programs and try again, or take a file of a shorter span. What was saved before is safe.':
     'Schließen Sie andere Programme und versuchen Sie es noch einmal, oder nehmen Sie eine Datei über kürzere Zeit. Was vorher gespeichert war, ist sicher.',
+  'The clock is right now: keep it': 'Die Uhr geht jetzt richtig: behalten',
+  'It is whole again.': 'Es ist wieder heil.',
+  'Rebuild them from the kept file': 'Aus der aufbewahrten Datei neu aufbauen',
+  'Choose the same file once more …': 'Dieselbe Datei noch einmal wählen …',
+  'Copies of your data': 'Kopien Ihrer Daten',
+  Damaged: 'Beschädigt',
+  Copies: 'Kopien',
+  'Bring everything back from a copy': 'Alles aus einer Kopie zurückholen',
+  'Exported without a part. {remark}': 'Ohne einen Teil exportiert. {remark}',
+  'What is stored': 'Was gespeichert ist',
+  'Everything you keep fits into one file. Put it where this computer is not.':
+    'Alles, was Sie behalten, passt in eine Datei. Legen Sie sie dorthin, wo dieser Computer nicht ist.',
+  'Is all still what was kept?': 'Ist noch alles, wie es gespeichert wurde?',
+  'Each piece is held against its hash when it is read, and all of them every week.':
+    'Jedes Stück wird beim Lesen gegen seine Prüfsumme gehalten, alle zusammen jede Woche.',
+  'All pieces were checked on {date}, and are again every week.':
+    'Alle Stücke wurden am {date} geprüft und werden es jede Woche wieder.',
+  'Nothing was damaged.': 'Nichts war beschädigt.',
+  'Check now': 'Jetzt prüfen',
+  'Checking, {percent} %': 'Prüfe, {percent} %',
+  'The weekly check found {count, plural, one {a damaged piece} other {# damaged pieces}}.':
+    'Die wöchentliche Prüfung fand {count, plural, one {ein beschädigtes Stück} other {# beschädigte Stücke}}.',
+  'The last copy of the day failed. {reason}': 'Die letzte Tageskopie ist gescheitert. {reason}',
+  'No copy was saved for over a month.': 'Seit über einem Monat wurde keine Kopie gespeichert.',
+  '{size} MB': '{size} MB',
+  Folder: 'Ordner',
+  'Type a path and press Enter, or go there below.':
+    'Tippen Sie einen Pfad und drücken Sie die Eingabetaste, oder gehen Sie unten dorthin.',
+  'Sticks and usual places': 'Sticks und übliche Orte',
+  'Folders in {name}': 'Ordner in {name}',
+  'One up': 'Eins höher',
+  'Take this folder': 'Diesen Ordner nehmen',
+  'Copies here': 'Kopien hier',
+  'There is no copy in this folder.': 'In diesem Ordner liegt keine Kopie.',
+  Passphrase: 'Kennsatz',
+  'What you keep stays on this computer until you carry it elsewhere.':
+    'Was Sie behalten, bleibt auf diesem Computer, bis Sie es woandershin tragen.',
+  'Of each household: name, place, job number, notes, and all that was typed about the home.':
+    'Von jedem Haushalt: Name, Ort, Auftragsnummer, Notizen und alles, was über das Haus getippt wurde.',
+  'Every file that was imported, as it was, and its readings. Half-hourly readings show when people are at home.':
+    'Jede importierte Datei, wie sie war, und ihre Messwerte. Halbstündliche Messwerte zeigen, wann jemand zu Hause ist.',
+  'Every written estimate and bill check, with all that went into it.':
+    'Jeder Kostenvoranschlag und jede Rechnungsprüfung, mit allem, was darin steckt.',
+  'Your own name, address and logo, kept tariffs, and how files of one kind are read.':
+    'Ihr eigener Name, Ihre Anschrift und Ihr Logo, aufbewahrte Tarife und wie Dateien einer Art gelesen werden.',
+  'Nothing is sent anywhere, nothing is counted, and no account is needed. Nothing here is encrypted on the disk: protect the computer with a password and its disk with the system’s own encryption.':
+    'Nichts wird irgendwohin gesendet, nichts gezählt, und ein Konto braucht es nicht. Auf der Platte ist nichts davon verschlüsselt: Schützen Sie den Computer mit einem Kennwort und seine Platte mit der Verschlüsselung des Systems.',
+  Where: 'Wo',
+  'The data file and its log': 'Die Datendatei und ihr Protokoll',
+  'How to erase it': 'Wie man es löscht',
+  'A household: in the list, “More”, then “Erase for good”. It goes with evidence, estimates and checks, and its place in the data file is written over.':
+    'Einen Haushalt: in der Liste „Mehr“, dann „Endgültig löschen“. Er geht mit Belegen, Voranschlägen und Prüfungen, und sein Platz in der Datendatei wird überschrieben.',
+  'Everything: close Plainwarmth and delete the folder named above. Uninstalling alone leaves it.':
+    'Alles: Schließen Sie Plainwarmth und löschen Sie den oben genannten Ordner. Deinstallieren allein lässt ihn stehen.',
+  'What erasing cannot reach': 'Was das Löschen nicht erreicht',
+  'Copies that were saved elsewhere, exported household files, and papers that were printed or sent.':
+    'Anderswo gespeicherte Kopien, exportierte Haushaltsdateien und gedruckte oder verschickte Papiere.',
+  'Cells of a solid-state disk that the disk itself has put aside, and backups made by the system.':
+    'Zellen einer SSD, die sie selbst beiseitegelegt hat, und Sicherungen des Systems.',
+  'Files that the browser downloaded, and what this window’s browser keeps of pages it has shown.':
+    'Dateien, die der Browser heruntergeladen hat, und was der Browser dieses Fensters von gezeigten Seiten behält.',
+  'These older files beside the data; delete them in the folder when they are no longer wanted:':
+    'Diese älteren Dateien neben den Daten; löschen Sie sie im Ordner, wenn sie nicht mehr gebraucht werden:',
+  'Restored: {count, plural, one {# household} other {# households}}.':
+    'Zurückgeholt: {count, plural, one {# Haushalt} other {# Haushalte}}.',
+  'What was here before is kept as {path}.': 'Was vorher hier war, liegt in {path}.',
+  Restore: 'Zurückholen',
+  'Choose a copy, look at what is inside, then take all of it or one household. A copy of any earlier version will do, also the bare file plainwarmth.sqlite with its log beside it.':
+    'Wählen Sie eine Kopie, sehen Sie hinein, und nehmen Sie alles oder einen Haushalt. Kopien jeder früheren Version gehen, auch die bloße Datei plainwarmth.sqlite mit ihrem Protokoll daneben.',
+  'Choose a copy …': 'Kopie wählen …',
+  'Reading the copy …': 'Die Kopie wird gelesen …',
+  '{file} is locked with a passphrase.': '{file} ist mit einem Kennsatz verschlossen.',
+  'Open it': 'Öffnen',
+  'Inside {file}': 'In {file}',
+  'Bring in {name} only': 'Nur {name} hereinholen',
+  'Bring in this one': 'Diesen hereinholen',
+  'Restore everything': 'Alles zurückholen',
+  'Nothing is here that would give way.': 'Hier ist nichts, das weichen müsste.',
+  'The {count, plural, one {household} other {# households}} here give way, and are kept as a copy first.':
+    '{count, plural, one {Der Haushalt} other {Die # Haushalte}} hier {count, plural, one {weicht und wird} other {weichen und werden}} vorher als Kopie behalten.',
+  'Which copy?': 'Welche Kopie?',
+  'Saved and read back: {path}, {size}, {count, plural, one {# household} other {# households}}.':
+    'Gespeichert und zurückgelesen: {path}, {size}, {count, plural, one {# Haushalt} other {# Haushalte}}.',
+  'Save a copy': 'Kopie speichern',
+  'No copy has been saved yet.': 'Es wurde noch keine Kopie gespeichert.',
+  'The last copy was saved on {date}: {path}': 'Die letzte Kopie wurde am {date} gespeichert: {path}',
+  'Lock it with a passphrase': 'Mit einem Kennsatz verschließen',
+  'At least 8 letters; four words are better. Without it nobody can open the copy, you neither.':
+    'Mindestens 8 Zeichen; vier Wörter sind besser. Ohne ihn kann niemand die Kopie öffnen, auch Sie nicht.',
+  'Saving …': 'Wird gespeichert …',
+  'Save a copy …': 'Kopie speichern …',
+  'Save to {folder} again': 'Wieder nach {folder} speichern',
+  'A copy every day into {folder}': 'Jeden Tag eine Kopie nach {folder}',
+  'A copy every day into a folder': 'Jeden Tag eine Kopie in einen Ordner',
+  'On days when Plainwarmth is used. The last 14 are kept. They bear no passphrase.':
+    'An Tagen, an denen Plainwarmth benutzt wird. Die letzten 14 bleiben. Sie haben keinen Kennsatz.',
+  'Where should the copy go?': 'Wohin soll die Kopie?',
+  'What is stored, where, and how to erase it': 'Was gespeichert ist, wo, und wie man es löscht',
+  'The copy came back from {path} other than it was written, so it was thrown away.':
+    'Die Kopie kam von {path} anders zurück, als sie geschrieben wurde, und wurde verworfen.',
+  'Do not trust this stick or disk. Save the copy elsewhere.':
+    'Trauen Sie diesem Stick oder dieser Platte nicht. Speichern Sie die Kopie anderswo.',
+  'The last changes are missing from this copy: the log beside it was lost or belongs to another file.':
+    'In dieser Kopie fehlen die letzten Änderungen: Das Protokoll daneben ging verloren oder gehört zu einer anderen Datei.',
+  '{path} is the data file that is open now, and no copy.':
+    '{path} ist die jetzt geöffnete Datendatei und keine Kopie.',
+  'Choose a copy.': 'Wählen Sie eine Kopie.',
+  'Type the passphrase that it was saved with.': 'Tippen Sie den Kennsatz, mit dem sie gespeichert wurde.',
+  '{file} does not open with this passphrase.': '{file} öffnet sich mit diesem Kennsatz nicht.',
+  'Type it again, capitals and spaces too. If it is right, the copy is damaged: take another.':
+    'Tippen Sie ihn noch einmal, auch Großbuchstaben und Leerzeichen. Stimmt er, ist die Kopie beschädigt: Nehmen Sie eine andere.',
+  '{file} is no copy of Plainwarmth’s data, or it is damaged.':
+    '{file} ist keine Kopie der Daten von Plainwarmth, oder sie ist beschädigt.',
+  'Choose a file that “Save a copy” wrote, or the file plainwarmth.sqlite of another computer.':
+    'Wählen Sie eine Datei, die „Kopie speichern“ geschrieben hat, oder die Datei plainwarmth.sqlite eines anderen Computers.',
+  'Home folder': 'Eigener Ordner',
+  Documents: 'Dokumente',
+  Desktop: 'Schreibtisch',
+  Downloads: 'Heruntergeladenes',
+  'Beside the data': 'Neben den Daten',
+  'This computer’s clock says {today}, but written estimate {number} was made on {madeOn}.':
+    'Die Uhr dieses Computers sagt {today}, aber Kostenvoranschlag {number} wurde am {madeOn} gemacht.',
+  'the clock': 'die Uhr',
+  'Put the clock right and try again. If it is right now and was wrong then, say so and keep it.':
+    'Stellen Sie die Uhr und versuchen Sie es noch einmal. Geht sie jetzt richtig und ging damals falsch, sagen Sie es und behalten Sie ihn.',
+  'The readings of {fileName} do not come out of the kept file exactly as they were, so nothing was changed.':
+    'Die Messwerte von {fileName} kommen aus der aufbewahrten Datei nicht genau so heraus, wie sie waren; darum wurde nichts geändert.',
+  'Bring the household in from your last copy, or take this import back and import the file again.':
+    'Holen Sie den Haushalt aus Ihrer letzten Kopie, oder nehmen Sie diesen Import zurück und importieren Sie die Datei neu.',
+  '{fileName} is not the file that was imported as {kept}: its bytes differ.':
+    '{fileName} ist nicht die Datei, die als {kept} importiert wurde: Ihre Bytes sind andere.',
+  'Choose the very file that was imported, unchanged.':
+    'Wählen Sie genau die Datei, die importiert wurde, unverändert.',
+  'Start the newer Plainwarmth. The file was not touched. A copy in the older form lies at {copy}.':
+    'Starten Sie das neuere Plainwarmth. Die Datei wurde nicht angerührt. Eine Kopie in der älteren Form liegt in {copy}.',
+  'The disk under {path} does not answer, so this was not saved.':
+    'Der Datenträger von {path} antwortet nicht, darum wurde dies nicht gespeichert.',
+  'If it is a stick, put it in again and start Plainwarmth again. What was saved before is safe.':
+    'Ist es ein Stick, stecken Sie ihn wieder ein und starten Sie Plainwarmth neu. Was vorher gespeichert war, ist sicher.',
+  'The data file {path} was deleted or moved while Plainwarmth ran. It was written anew with all that had been kept before.':
+    'Die Datendatei {path} wurde gelöscht oder verschoben, während Plainwarmth lief. Sie wurde mit allem neu geschrieben, was vorher gespeichert war.',
+  'The data file {path} is no longer there, so this was not saved.':
+    'Die Datendatei {path} ist nicht mehr da, darum wurde dies nicht gespeichert.',
+  'Close Plainwarmth and start it again, then make this change once more.':
+    'Schließen Sie Plainwarmth und starten Sie es neu, dann machen Sie diese Änderung noch einmal.',
+  'If it lies on a stick, put the stick in again. Then close Plainwarmth and start it again.':
+    'Liegt sie auf einem Stick, stecken Sie ihn wieder ein. Schließen Sie dann Plainwarmth und starten Sie es neu.',
+  'a household whose name is lost': 'einem Haushalt, dessen Name verloren ist',
+  'an import whose name is lost': 'einem Import, dessen Name verloren ist',
+  'Bring the household in from your last copy (Settings, Copies of your data).':
+    'Holen Sie den Haushalt aus Ihrer letzten Kopie (Einstellungen, Kopien Ihrer Daten).',
+  'The entries of {household} are damaged on the disk: they are no longer what was kept.':
+    'Die Angaben zu {household} sind auf der Platte beschädigt: Sie sind nicht mehr, was gespeichert wurde.',
+  'What is known of {file} in {household} is damaged on the disk, so it is left out.':
+    'Was zu {file} in {household} bekannt ist, ist auf der Platte beschädigt und wird ausgelassen.',
+  'The readings of {file} in {household} are damaged on the disk: they are no longer what was kept.':
+    'Die Messwerte von {file} in {household} sind auf der Platte beschädigt: Sie sind nicht mehr, was gespeichert wurde.',
+  'The file itself is kept: have them rebuilt from it, on the stage “Evidence”.':
+    'Die Datei selbst ist aufbewahrt: Lassen Sie sie daraus neu aufbauen, im Abschnitt „Belege“.',
+  'The kept file {file} in {household} is damaged on the disk. Its readings are whole.':
+    'Die aufbewahrte Datei {file} in {household} ist auf der Platte beschädigt. Ihre Messwerte sind heil.',
+  'Choose the same file once more on the stage “Evidence”; it takes the place of the damaged one.':
+    'Wählen Sie dieselbe Datei im Abschnitt „Belege“ noch einmal; sie tritt an die Stelle der beschädigten.',
+  'Written estimate {number} of {household} is damaged on the disk: it is no longer what was handed over.':
+    'Kostenvoranschlag {number} von {household} ist auf der Platte beschädigt: Er ist nicht mehr, was übergeben wurde.',
+  'A bill check of {household} is damaged on the disk, so it is left out.':
+    'Eine Rechnungsprüfung von {household} ist auf der Platte beschädigt und wird ausgelassen.',
+  'Make it again from the bill.': 'Machen Sie sie anhand der Rechnung noch einmal.',
+  'A setting is damaged on the disk, so the usual one counts.':
+    'Eine Einstellung ist auf der Platte beschädigt, darum gilt die übliche.',
+  'Set it again.': 'Stellen Sie sie neu ein.',
+  'A kept tariff is damaged on the disk, so it is left out.':
+    'Ein aufbewahrter Tarif ist auf der Platte beschädigt und wird ausgelassen.',
+  'Keep it again.': 'Bewahren Sie ihn noch einmal auf.',
+  'The data file was damaged. It was set aside as {path}, nothing in it was changed, and an empty one was begun. Restore your last copy in the settings, and keep that file: somebody who knows databases may get more out of it.':
+    'Die Datendatei war beschädigt. Sie wurde als {path} beiseitegelegt, nichts darin wurde geändert, und eine leere wurde begonnen. Holen Sie in den Einstellungen Ihre letzte Kopie zurück, und heben Sie jene Datei auf: Wer Datenbanken kennt, holt vielleicht mehr heraus.',
+  'The data file belonged to another program. It was set aside as {path}, nothing in it was changed, and an empty one was begun.':
+    'Die Datendatei gehörte einem anderen Programm. Sie wurde als {path} beiseitegelegt, nichts darin wurde geändert, und eine leere wurde begonnen.',
+  'The data file is gone or empty, where {count, plural, =0 {households} one {# household} other {# households}} had been kept. An empty one was begun. Restore your last copy in the settings.':
+    'Die Datendatei ist weg oder leer, wo {count, plural, =0 {Haushalte} one {# Haushalt} other {# Haushalte}} gespeichert {count, plural, one {war} other {waren}}. Eine leere wurde begonnen. Holen Sie in den Einstellungen Ihre letzte Kopie zurück.',
+  'What was left of it lies at {path}.': 'Was davon übrig war, liegt in {path}.',
+  'Another data file was put in the place of the one used last. Its changes are not mixed: the log of the earlier one was set aside as {path}.':
+    'An die Stelle der zuletzt benutzten Datendatei wurde eine andere gelegt. Nichts wurde vermischt: Das Protokoll der früheren wurde als {path} beiseitegelegt.',
+  'The last {count, plural, one {change that had been kept is} other {# changes that had been kept are}} missing from the data file: its log was lost, or an older file was put in its place. It was opened as it is; what was found lies untouched at {path}. Compare with your last copy in the settings.':
+    'In der Datendatei {count, plural, one {fehlt die letzte gespeicherte Änderung} other {fehlen die letzten # gespeicherten Änderungen}}: Ihr Protokoll ging verloren, oder eine ältere Datei wurde an ihre Stelle gelegt. Sie wurde geöffnet, wie sie ist; was gefunden wurde, liegt unberührt in {path}. Vergleichen Sie in den Einstellungen mit Ihrer letzten Kopie.',
 };

@@ -2,7 +2,9 @@
  * The path of an installer through every request of the contract. It runs over the desk itself, over the loopback
  * host and over the shell's handlers, with the very client that the screens use, so that all three give the same.
  */
-import { readFileSync, rmSync } from 'node:fs';
+import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { type Call, contract, type FileOut, type RequestName } from '../../../src/desk/contract.ts';
 import { DeskError } from '../../../src/desk/desk-error.ts';
@@ -88,12 +90,32 @@ export function contractSuite(name: string, open: () => Promise<OpenedClient>): 
       expect(await call('app.quit', {})).toEqual({});
     });
 
-    test('the database is copied on demand; a second copy of the same second is refused, not written over', async () => {
-      const { path } = await call('data.backup', {});
-      expect(path).toMatch(/plainwarmth-copy-2026-11-25T10-00-00\.sqlite$/);
-      expect(readFileSync(path).subarray(0, 15).toString()).toBe('SQLite format 3');
-      expect((await refusalOf(call('data.backup', {}))).code).toBe('store-unreadable');
-      rmSync(path);
+    test('everything is saved as one file, looked into, and taken in again', async () => {
+      const folder = mkdtempSync(join(tmpdir(), 'plainwarmth-copies-'));
+      try {
+        const { household } = await call('household.create', { name: 'Larch Rise' });
+        const saved = await call('data.save', { folder });
+        expect([saved.path, saved.damage]).toEqual([join(folder, `Plainwarmth ${TODAY}.sqlite`), []]);
+        expect((await call('data.save', { folder })).path).toBe(join(folder, `Plainwarmth ${TODAY} (2).sqlite`));
+        const view = await call('data.folder', { path: folder });
+        expect(view.copies.map(({ name }) => name)).toContain(`Plainwarmth ${TODAY}.sqlite`);
+        const seen = await call('data.look', { path: saved.path });
+        expect(seen.households.map(({ name }) => name)).toContain('Larch Rise');
+        const { id } = await call('data.bring-in', { path: saved.path, householdId: household.id });
+        expect((await call('household.open', { id })).household.name).toBe('Larch Rise');
+        expect((await call('data.restore', { path: saved.path })).households).toBe(saved.households);
+        expect((await refusalOf(call('household.open', { id }))).code).toBe('not-there');
+        expect((await call('data.daily', { folder })).daily).toBe(true);
+        expect(await call('data.daily', { folder: null })).toMatchObject({ daily: false, folder });
+        expect((await call('data.check', {})).damage).toEqual([]);
+        expect(await call('data.read', {})).toMatchObject({ isCopyDue: false, lastCopyPath: expect.any(String) });
+      } finally {
+        rmSync(folder, { recursive: true });
+      }
+    });
+
+    test('an import that is not there is not mended', async () => {
+      expect((await refusalOf(call('evidence.mend', { evidenceId: 'none' }))).code).toBe('not-there');
     });
 
     test('settings are kept', async () => {

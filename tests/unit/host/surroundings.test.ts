@@ -87,9 +87,12 @@ test('today is the day of the clock on the wall', () => {
 });
 
 test('the installer hears of a damaged file and of a copy made, and of nothing else', () => {
-  expect(describeOpening({ created: false, setAside: null, backup: null })).toBeUndefined();
-  expect(describeOpening({ created: true, setAside: '/d/damaged.sqlite', backup: null })).toContain(
-    '/d/damaged.sqlite',
+  expect(describeOpening({ created: false, incident: null, backup: null })).toBeUndefined();
+  expect(describeOpening({ created: false, incident: null, backup: '/d/before.sqlite' })).toContain('/d/before.sqlite');
+  const KINDS = ['damaged', 'foreign', 'emptied', 'other-log', 'lost-changes'] as const;
+  const said = KINDS.map((kind) =>
+    describeOpening({ created: false, backup: null, incident: { kind, setAside: '/d/found.sqlite', missing: 2 } }),
   );
-  expect(describeOpening({ created: false, setAside: null, backup: '/d/before.sqlite' })).toContain('/d/before.sqlite');
+  expect(new Set(said).size).toBe(KINDS.length);
+  for (const sentence of said) expect(sentence).toContain('/d/found.sqlite');
 });

@@ -136,6 +136,7 @@ describe('a household', () => {
       estimates: [],
       checks: [],
       undone: [],
+      damage: [],
     });
     const call = slowly((name, input) => {
       if (name === 'household.open') return open();

@@ -56,11 +56,15 @@ describe('a damaged database is set aside, never written over', () => {
     const damaged = damage(readFileSync(path));
     writeFileSync(path, damaged);
     const store = openSqliteStore(path);
-    expect(store.opening).toMatchObject({ created: true, backup: null });
+    expect(store.opening).toMatchObject({ created: false, backup: null });
     expect(store.listHouseholds({ archived: false })).toEqual([]);
     store.close();
-    expect(store.opening.setAside).toMatch(/plainwarmth-damaged-\d{4}-\d{2}-\d{2}T[\d-]+\.sqlite$/);
-    expect(readFileSync(store.opening.setAside!)).toEqual(damaged);
+    const { setAside, kind } = store.opening.incident!;
+    expect([kind, setAside]).toEqual([
+      'damaged',
+      expect.stringMatching(/plainwarmth-damaged-\d{4}-\d{2}-\d{2}T[\d-]+\.sqlite$/),
+    ]);
+    expect(readFileSync(setAside!)).toEqual(damaged);
   });
 
   test('two damaged files on one day both stay', () => {
@@ -74,7 +78,11 @@ describe('a damaged database is set aside, never written over', () => {
 
 test('a second process on the same file is refused, and let in when the first is gone', () => {
   const first = openSqliteStore(path);
-  expect(faultOf(() => openSqliteStore(path))).toEqual({ code: 'in-use', path });
+  const opener = `
+    import { openSqliteStore } from ${JSON.stringify(join(import.meta.dirname, '../../../src/store/sqlite-store.ts'))};
+    try { openSqliteStore(${JSON.stringify(path)}); console.log('opened') } catch (error) { console.log(error.message) }`;
+  const second = spawnSync(process.execPath, ['--input-type=module-typescript', '-e', opener], { encoding: 'utf8' });
+  expect(second.stdout.trim()).toBe(`in-use: ${path}`);
   const script = `const D=require('better-sqlite3');const d=new D(${JSON.stringify(path)},{timeout:50});
     try{d.prepare('SELECT count(*) FROM households').get();console.log('read')}catch(e){console.log(e.code)}`;
   expect(spawnSync(process.execPath, ['-e', script], { encoding: 'utf8' }).stdout.trim()).toBe('SQLITE_BUSY');
@@ -93,7 +101,7 @@ test('what was kept before a process was killed is there afterwards', () => {
   expect(killed.signal).toBe('SIGKILL');
   const store = openSqliteStore(path);
   expect(store.readHousehold('h')?.household.name).toBe('Kept');
-  expect(store.opening).toEqual({ created: false, setAside: null, backup: null });
+  expect(store.opening).toEqual({ created: false, incident: null, backup: null });
   store.close();
 });
 
@@ -119,6 +127,7 @@ describe('the schema goes forward from every earlier version', () => {
     );
     const document = JSON.stringify(emptyHousehold('h', 'Kept'));
     database.prepare(PUT_HOUSEHOLD).run(document, NOW);
+    if (version >= 4) database.exec('UPDATE households SET sealed = seal(document)');
     database.close();
     const store = openSqliteStore(path, all);
     expect(store.readHousehold('h')?.household.name).toBe('Kept');
@@ -220,11 +229,11 @@ describe('what was kept as a promise is a written estimate, with every figure as
   });
 });
 
-test('a backup is a whole database of its own', async () => {
+test('a copy is a whole database of its own', () => {
   const store = openSqliteStore(path);
   store.createHousehold(emptyHousehold('h', 'Kept'), NOW);
   const copy = join(folder, 'copy.sqlite');
-  await store.backup(copy);
+  store.saveCopy(copy);
   store.close();
   const opened = openSqliteStore(copy);
   expect(opened.readHousehold('h')?.household.name).toBe('Kept');

@@ -8,6 +8,7 @@ import type { BillCheck } from '../../../src/model/shapes/bill-check.ts';
 import { emptyHousehold } from '../../../src/model/shapes/household.ts';
 import type { WrittenEstimate } from '../../../src/model/shapes/written-estimate.ts';
 import { fromBlob, toBlob } from '../../../src/store/day-blobs.ts';
+import { seal } from '../../../src/store/seal.ts';
 import { openSqliteStore, type SqliteStore } from '../../../src/store/sqlite-store.ts';
 import { cpuMs } from '../cpu-ms.ts';
 import { madeEvidence, madeIntervals, madeSeries } from './made-evidence.ts';
@@ -82,8 +83,8 @@ describe('households', () => {
     store.createHousehold(household('h'), NOW);
     store.createHousehold(household('other'), NOW);
     const bytes = new TextEncoder().encode('a,b\n1,2\n');
-    store.addEvidence(madeEvidence('e', 'h', { sha256: 'same' }), bytes, []);
-    store.addEvidence(madeEvidence('f', 'other', { sha256: 'same' }), bytes, []);
+    store.addEvidence(madeEvidence('e', 'h', { sha256: seal(bytes) }), bytes, []);
+    store.addEvidence(madeEvidence('f', 'other', { sha256: seal(bytes) }), bytes, []);
     store.eraseHousehold('h');
     expect(store.readRawFile('f')).toEqual(bytes);
   });
@@ -93,8 +94,8 @@ describe('evidence', () => {
   beforeEach(() => store.createHousehold(household('h'), NOW));
 
   test('evidence, raw file and readings come back equal', () => {
-    const evidence = madeEvidence('e', 'h');
     const bytes = new TextEncoder().encode('Stamp,kWh\n2025-01-01 00:00,0.1\n'.repeat(1000));
+    const evidence = madeEvidence('e', 'h', { sha256: seal(bytes) });
     const intervals = madeIntervals('e-a', '2025-01-01', 3);
     store.addEvidence(evidence, bytes, [intervals]);
     expect(store.listEvidence('h')).toEqual([evidence]);
@@ -119,7 +120,7 @@ describe('evidence', () => {
   });
 
   test('an import taken back is gone from the list, keeps its file, and can be brought again', () => {
-    const evidence = madeEvidence('e', 'h');
+    const evidence = madeEvidence('e', 'h', { sha256: seal(new Uint8Array([7])) });
     store.addEvidence(evidence, new Uint8Array([7]), []);
     store.undoEvidence('e');
     expect(store.listEvidence('h')).toEqual([]);

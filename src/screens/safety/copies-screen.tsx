@@ -1,0 +1,89 @@
+/** Safe to lose: copies, the way back, and whether everything kept is still what was kept. */
+import { useCallback, useEffect, useState } from 'react';
+import type { DataState } from '../../desk/contract.ts';
+import { longDate } from '../../words/numbers.ts';
+import { say } from '../../words/say.ts';
+import { call } from '../desk.ts';
+import { describeFailure } from '../state/describe-failure.ts';
+import { RestoreCopy } from './restore-copy.tsx';
+import { SaveCopy } from './save-copy.tsx';
+
+export function CopiesScreen(props: {
+  /** Settings come with the copy, language and theme too. */
+  readonly onRestored: () => Promise<void>;
+}) {
+  const [state, setState] = useState<DataState | null>(null);
+  const [failure, setFailure] = useState<string | null>(null);
+  const [share, setShare] = useState<number | null>(null);
+  const read = useCallback(
+    () =>
+      call('data.read', {}).then(setState, (reason) => {
+        setFailure(describeFailure(reason));
+      }),
+    [],
+  );
+  useEffect(() => void read(), [read]);
+  const check = () => {
+    setShare(0);
+    setFailure(null);
+    call('data.check', {}, { onProgress: setShare })
+      .then(setState, (reason) => setFailure(describeFailure(reason)))
+      .finally(() => setShare(null));
+  };
+
+  return (
+    <div className="list-screen">
+      <header className="list-head">
+        <p className="mark voice">Plainwarmth</p>
+        <a href="#/">{say('All households')}</a>
+        <a href="#/settings">{say('Settings')}</a>
+        <a href="#/privacy">{say('What is stored')}</a>
+      </header>
+      <main className="list-page settings">
+        <h1 className="voice">{say('Everything you keep fits into one file. Put it where this computer is not.')}</h1>
+        {failure === null ? null : (
+          <p className="refusal" role="alert">
+            {failure}
+          </p>
+        )}
+        {state === null ? null : (
+          <>
+            <SaveCopy state={state} onState={setState} />
+            <RestoreCopy
+              state={state}
+              onRestored={async () => {
+                await props.onRestored();
+                await read();
+              }}
+            />
+            <section className="stack" aria-labelledby="check-pieces">
+              <h2 id="check-pieces">{say('Is all still what was kept?')}</h2>
+              <p>
+                {state.lastCheckOn === undefined
+                  ? say('Each piece is held against its hash when it is read, and all of them every week.')
+                  : say('All pieces were checked on {date}, and are again every week.', {
+                      date: longDate(state.lastCheckOn.slice(0, 10)),
+                    })}
+              </p>
+              {state.lastCheckOn !== undefined && state.damage.length === 0 ? (
+                <p>{say('Nothing was damaged.')}</p>
+              ) : null}
+              {state.damage.map(({ message, remedy }) => (
+                <p key={message} className="refusal">
+                  {message} {remedy}
+                </p>
+              ))}
+              <div className="actions">
+                <button type="button" disabled={share !== null} onClick={check}>
+                  {share === null
+                    ? say('Check now')
+                    : say('Checking, {percent} %', { percent: String(Math.round(share * 100)) })}
+                </button>
+              </div>
+            </section>
+          </>
+        )}
+      </main>
+    </div>
+  );
+}

@@ -1,0 +1,121 @@
+/** Saves a copy now, and one every day. */
+import { useState } from 'react';
+import type { DataState } from '../../desk/contract.ts';
+import { longDate } from '../../words/numbers.ts';
+import { say } from '../../words/say.ts';
+import { call } from '../desk.ts';
+import { describeFailure } from '../state/describe-failure.ts';
+import { FolderPicker, sizeWords } from './folder-picker.tsx';
+import { PassphraseField } from './passphrase-field.tsx';
+
+const LEAST_LETTERS = 8;
+
+export function SaveCopy(props: { readonly state: DataState; readonly onState: (state: DataState) => void }) {
+  const { state, onState } = props;
+  const [picking, setPicking] = useState<'once' | 'daily' | null>(null);
+  const [locks, setLocks] = useState(false);
+  const [passphrase, setPassphrase] = useState('');
+  const [said, setSaid] = useState<string | null>(null);
+  const [failure, setFailure] = useState<string | null>(null);
+  const [saving, setSaving] = useState(false);
+  const tooShort = locks && passphrase.length < LEAST_LETTERS;
+
+  const attempt = async (work: () => Promise<void>) => {
+    setSaving(true);
+    setSaid(null);
+    setFailure(null);
+    try {
+      await work();
+    } catch (reason) {
+      setFailure(describeFailure(reason));
+    } finally {
+      setSaving(false);
+    }
+  };
+  const save = (folder: string) =>
+    attempt(async () => {
+      const saved = await call('data.save', locks ? { folder, passphrase } : { folder });
+      setPassphrase('');
+      setSaid(
+        [
+          say('Saved and read back: {path}, {size}, {count, plural, one {# household} other {# households}}.', {
+            path: saved.path,
+            size: sizeWords(saved.size),
+            count: saved.households,
+          }),
+          ...saved.damage.map(({ message }) => message),
+        ].join(' '),
+      );
+      onState(await call('data.read', {}));
+    });
+  const setDaily = (folder: string | null) => attempt(async () => onState(await call('data.daily', { folder })));
+
+  return (
+    <section className="stack" aria-labelledby="save-copy">
+      <h2 id="save-copy">{say('Save a copy')}</h2>
+      <p>
+        {state.lastCopyOn === undefined
+          ? say('No copy has been saved yet.')
+          : say('The last copy was saved on {date}: {path}', {
+              date: longDate(state.lastCopyOn.slice(0, 10)),
+              path: state.lastCopyPath ?? '',
+            })}
+      </p>
+      <label className="tick">
+        <input type="checkbox" checked={locks} onChange={(event) => setLocks(event.target.checked)} />
+        <span>{say('Lock it with a passphrase')}</span>
+      </label>
+      {locks ? (
+        <PassphraseField
+          value={passphrase}
+          onChange={setPassphrase}
+          note={say('At least 8 letters; four words are better. Without it nobody can open the copy, you neither.')}
+        />
+      ) : null}
+      <div className="actions">
+        <button type="button" className="main push" disabled={saving || tooShort} onClick={() => setPicking('once')}>
+          {saving ? say('Saving …') : say('Save a copy …')}
+        </button>
+        {state.folder === undefined ? null : (
+          <button type="button" disabled={saving || tooShort} onClick={() => void save(state.folder!)}>
+            {say('Save to {folder} again', { folder: state.folder })}
+          </button>
+        )}
+      </div>
+      {said === null ? null : <p role="status">{said}</p>}
+      {failure === null ? null : (
+        <p className="refusal" role="alert">
+          {failure}
+        </p>
+      )}
+      <label className="tick">
+        <input
+          type="checkbox"
+          checked={state.daily}
+          disabled={saving}
+          onChange={(event) => (event.target.checked ? setPicking('daily') : void setDaily(null))}
+        />
+        <span>
+          {state.daily
+            ? say('A copy every day into {folder}', { folder: state.folder ?? '' })
+            : say('A copy every day into a folder')}
+        </span>
+      </label>
+      <p className="quiet">{say('On days when Plainwarmth is used. The last 14 are kept. They bear no passphrase.')}</p>
+      {state.failure === undefined ? null : (
+        <p className="refusal">{say('The last copy of the day failed. {reason}', { reason: state.failure })}</p>
+      )}
+      {picking === null ? null : (
+        <FolderPicker
+          title={say('Where should the copy go?')}
+          start={state.folder}
+          onFolder={(folder) => {
+            setPicking(null);
+            void (picking === 'once' ? save(folder) : setDaily(folder));
+          }}
+          onClose={() => setPicking(null)}
+        />
+      )}
+    </section>
+  );
+}
