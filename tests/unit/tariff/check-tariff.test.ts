@@ -1,10 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { WEEKDAYS } from '../../../src/model/calendar/civil.ts';
-import type { TariffBand, TariffWindow } from '../../../src/model/shapes/tariff.ts';
+import type { TariffBand, TariffVersion, TariffWindow } from '../../../src/model/shapes/tariff.ts';
 import { clockTimeOf } from '../../../src/model/tariff/band-times.ts';
 import { findTariffFaults } from '../../../src/model/tariff/check-tariff.ts';
-import { allHours, nightAndDay, tariff, version } from './tariffs.ts';
+import { allHours, nightAndDay, priceSeries, tariff, version } from './tariffs.ts';
 
 const band = (name: string, ...times: TariffWindow[]): TariffBand => ({ name, pencePerKWh: 25, times });
 const faultsOf = (...bands: TariffBand[]) => findTariffFaults(tariff([version(bands)]));
@@ -179,5 +179,50 @@ describe('windows tile the week or are refused', () => {
       }),
       { numRuns: 60 },
     );
+  });
+});
+
+describe('charges', () => {
+  const steps = (...upTo: number[]) => ({
+    ...allHours(30),
+    blocks: { per: 'day' as const, steps: upTo.map((upToKWh) => ({ upToKWh, pencePerKWh: 20 })) },
+  });
+  const series = priceSeries('2026-01-01', 365, () => 20);
+  test.each<[string, TariffBand[], Partial<TariffVersion>, object[]]>([
+    ['a standing charge by the day', [allHours(25)], { standingPencePerDay: 1 }, []],
+    ['one by the month', [allHours(25)], { standingPencePerDay: 0, standingPencePerMonth: 1 }, []],
+    [
+      'both at once',
+      [allHours(25)],
+      { standingPencePerDay: 1, standingPencePerMonth: 2 },
+      [{ code: 'standing-twice', weight: 'refusal', data: { pence: 1, monthPence: 2 } }],
+    ],
+    ['steps that rise', [steps(2, 5, 9)], {}, []],
+    ['steps equal', [steps(2, 2)], {}, [{ code: 'blocks-order', weight: 'refusal', data: { upTo: 2, before: 2 } }]],
+    [
+      'steps fall late',
+      [steps(2, 5, 4)],
+      {},
+      [{ code: 'blocks-order', weight: 'refusal', data: { upTo: 4, before: 5 } }],
+    ],
+    ['steps beside dated prices', [steps(2)], { series }, [{ code: 'blocks-with-series', weight: 'refusal' }]],
+    ['export as dear as the dearest unit', nightAndDay.slice(), { exportPencePerKWh: 30 }, []],
+    [
+      'export dearer than that',
+      nightAndDay.slice(),
+      { exportPencePerKWh: 30.1 },
+      [{ code: 'export-unusual', weight: 'question', data: { pence: 30.1, dearest: 30 } }],
+    ],
+    [
+      'export below the unit with its VAT',
+      [allHours(30)],
+      { exportPencePerKWh: 31, vat: { rate: 0.05, included: false } },
+      [],
+    ],
+    ['export beside dated prices', [allHours(20)], { exportPencePerKWh: 31, series }, []],
+  ])('%s', (_, bands, change, faults) => {
+    const found = findTariffFaults(tariff([version(bands, change)]));
+    expect(found).toHaveLength(faults.length);
+    expect(found).toMatchObject(faults);
   });
 });
