@@ -1,4 +1,5 @@
-import { language, reword } from '../words/say.ts';
+import { language } from '../words/say.ts';
+import { type Shown, sayTold } from '../words/say-told.ts';
 
 /**
  * Text that was kept in English, in the language spoken; what has no other wording is marked as English, for whoever has
@@ -8,9 +9,9 @@ export function Reworded({
   text,
   as = (said) => said,
 }: {
-  readonly text: string;
+  readonly text: Shown;
   readonly as?: (said: string) => string;
 }) {
-  const said = reword(text);
+  const said = sayTold(text);
   return said === text && language() !== 'en-GB' ? <span lang="en">{as(text)}</span> : as(said);
 }

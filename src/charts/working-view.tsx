@@ -1,12 +1,12 @@
 /** The sum behind a figure: in words, with its inputs, their grades and origins, the source, and the sums before it. */
-import type { Working, WorkingInput } from '../model/shapes/working.ts';
 import { gradeName } from '../words/grades.ts';
-import { workingValue } from '../words/working.ts';
+import { keyOf } from '../words/say-told.ts';
+import { inputKey, type ShownInput, type ShownWorking, workingValue } from '../words/working.ts';
 import { GradeMark } from './grade-mark.tsx';
 import { Reworded } from './reworded.tsx';
 import { Said } from './said.tsx';
 
-function InputRow({ input }: { readonly input: WorkingInput }) {
+function InputRow({ input }: { readonly input: ShownInput }) {
   return (
     <li className="working-input">
       <span className="working-grade">
@@ -24,7 +24,7 @@ function InputRow({ input }: { readonly input: WorkingInput }) {
   );
 }
 
-export function WorkingView(props: { readonly working: Working; readonly withTitle?: boolean }) {
+export function WorkingView(props: { readonly working: ShownWorking; readonly withTitle?: boolean }) {
   const { working, withTitle = false } = props;
   return (
     <div className="working">
@@ -42,7 +42,7 @@ export function WorkingView(props: { readonly working: Working; readonly withTit
       {working.inputs.length > 0 ? (
         <ul className="working-inputs">
           {working.inputs.map((input) => (
-            <InputRow key={`${input.name}|${input.origin}|${input.value}`} input={input} />
+            <InputRow key={inputKey(input)} input={input} />
           ))}
         </ul>
       ) : null}
@@ -52,7 +52,7 @@ export function WorkingView(props: { readonly working: Working; readonly withTit
         </p>
       ) : null}
       {(working.steps ?? []).map((step) => (
-        <details key={`${step.title}|${step.result.value}`} className="working-step">
+        <details key={`${keyOf(step.title)}|${step.result.value}`} className="working-step">
           <summary>
             <Reworded text={step.title} />: {workingValue(step.result.value, step.result.unit)}
           </summary>

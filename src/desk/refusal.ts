@@ -2,7 +2,8 @@
 import type { z } from 'zod';
 import { closest, expectedWords } from '../intake/schema-issue.ts';
 import { StoreFault } from '../store/store-fault.ts';
-import { reword, say } from '../words/say.ts';
+import { say } from '../words/say.ts';
+import { sayTold } from '../words/say-told.ts';
 import { DeskError, type DeskRefusal } from './desk-error.ts';
 import { fieldOfPath, fieldWords } from './field-names.ts';
 import { explainStoreFault } from './store-refusal.ts';
@@ -42,12 +43,12 @@ export function explainIssue(given: Issue, input: unknown): DeskRefusal {
   }
   const value = valueAt(input, issue.path);
   const found = foundWords(value);
-  const unit = typeof value === 'number' && words.unit ? ` ${reword(words.unit)}` : '';
+  const unit = typeof value === 'number' && words.unit ? ` ${sayTold(words.unit)}` : '';
   const sentence = say('{name} is {found}{unit}; it must be {expected}.', {
     name: words.name,
     found,
     unit,
-    expected: reword(expectedWords(issue, words.unit)),
+    expected: sayTold(expectedWords(issue, words.unit)),
   });
   return {
     code: 'bad-value',

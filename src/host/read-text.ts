@@ -3,7 +3,8 @@ import type { IntakePreview } from '../intake/intake.ts';
 import { isTemperature, type Series } from '../model/shapes/evidence.ts';
 import { exactKWh, grouped, longDate } from '../words/numbers.ts';
 import { remarkSentence } from '../words/remarks.ts';
-import { reword, say } from '../words/say.ts';
+import { say } from '../words/say.ts';
+import { sayTold } from '../words/say-told.ts';
 import { inColumns } from './columns.ts';
 
 function seriesLine({
@@ -43,7 +44,7 @@ export function readText(preview: IntakePreview): string {
   const understood = shape === null ? say('no known shape') : shape;
   return [
     say('{fileName}: {understood}, {rows} rows', { fileName, understood, rows: grouped(dataRows) }),
-    ...candidates.slice(0, 3).map(({ shape: name, fit, reason }) => `  ${name} ${grouped(fit, 2)}: ${reword(reason)}`),
+    ...candidates.slice(0, 3).map(({ shape: name, fit, reason }) => `  ${name} ${grouped(fit, 2)}: ${sayTold(reason)}`),
     say('Columns: {names}', { names: shortened(columns).join(' | ') }),
     say('Taken as: {choices}', { choices: JSON.stringify(choices) }),
     ...series.map(seriesLine),

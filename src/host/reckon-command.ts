@@ -11,7 +11,8 @@ import { readFile } from '../intake/read-file.ts';
 import { renderLeaveBehind } from '../leave-behind/leave-behind.tsx';
 import { renderLetter } from '../leave-behind/letter.tsx';
 import { catalogueOf } from '../words/catalogues.ts';
-import { speak } from '../words/say.ts';
+import { inEnglish, speak } from '../words/say.ts';
+import { isTold, sayTold } from '../words/say-told.ts';
 import { printWithChromium } from './print-pdf.ts';
 import { readText } from './read-text.ts';
 import { type Reckoned, reckonHousehold } from './reckon-household.ts';
@@ -40,6 +41,22 @@ export function reckonJson({ whole, estimate, check }: Reckoned) {
     appraisal: estimate.appraisal,
     check,
   };
+}
+
+/** What the model tells becomes its English sentence, whatever language is spoken, with code and values beside it: `title` and `titleTold`. */
+export function spellOut(value: unknown): unknown {
+  if (Array.isArray(value)) return value.map(spellOut);
+  if (typeof value !== 'object' || value === null) return value;
+  return Object.fromEntries(
+    Object.entries(value).flatMap(([name, one]) =>
+      isTold(one)
+        ? [
+            [name, sayTold(one)],
+            [`${name}Told`, one],
+          ]
+        : [[name, spellOut(one)]],
+    ),
+  );
 }
 
 async function writePdf(path: string, document: string, option: string, { err }: Terminal): Promise<void> {
@@ -128,7 +145,15 @@ export async function reckon(args: readonly string[], raw: Terminal): Promise<0 
       withDocument: options.html !== null || options.pdf !== null,
     });
     await writeDocuments(options, reckoned, terminal);
-    terminal.out(options.json ? `${JSON.stringify(reckonJson(reckoned), null, 2)}\n` : reckonText(reckoned));
+    terminal.out(
+      options.json
+        ? `${JSON.stringify(
+            inEnglish(() => spellOut(reckonJson(reckoned))),
+            null,
+            2,
+          )}\n`
+        : reckonText(reckoned),
+    );
     return 0;
   } catch (error) {
     const refusals = error instanceof ManyRefusals ? error.all : [toRefusal(error)];

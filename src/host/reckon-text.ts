@@ -50,7 +50,8 @@ import {
 } from '../words/numbers.ts';
 import { questionSentence } from '../words/questions.ts';
 import { remarkSentence } from '../words/remarks.ts';
-import { reword, say } from '../words/say.ts';
+import { say } from '../words/say.ts';
+import { sayTold } from '../words/say-told.ts';
 import { carrierName, systemName } from '../words/systems.ts';
 import { inColumns } from './columns.ts';
 import type { Reckoned } from './reckon-household.ts';
@@ -174,12 +175,12 @@ function evenLines({ versus, systems }: Appraisal): string[] {
 function priceLine(fuel: string, { name, from, to, grade, origin }: PriceBasis): string {
   return say('{fuel}: {name}, from {from}{ends, select, yes { to {to}} other {}}, {grade}; {origin}', {
     fuel,
-    name: reword(name),
+    name: sayTold(name),
     from: longDate(from),
     ends: to === undefined ? 'no' : 'yes',
     to: to === undefined ? '' : longDate(to),
     grade: gradeName(grade),
-    origin: reword(origin),
+    origin: sayTold(origin),
   });
 }
 
@@ -189,8 +190,8 @@ function sourceLines({ prices, climate, machine, modelVersion, asOf }: Appraisal
       const price = priceOf(prices, carrier);
       return price ? [priceLine(capitalised(carrierName(carrier)), price.basis)] : [];
     }),
-    say('Climate: {region}; {source}', { region: reword(climate.regionName), source: climate.source }),
-    say('Factors met in homes: {source}', { source: reword(machine.fieldSpread.source) }),
+    say('Climate: {region}; {source}', { region: sayTold(climate.regionName), source: sayTold(climate.source) }),
+    say('Factors met in homes: {source}', { source: sayTold(machine.fieldSpread.source) }),
     say('Reckoned for {date} with model {version}.', { date: longDate(asOf), version: modelVersion }),
   ];
 }

@@ -5,10 +5,12 @@
 import { yearsSeries } from '../charts/years/series.ts';
 import type { Figure, SystemResult } from '../model/shapes/appraisal.ts';
 import type { Payback } from '../model/shapes/lifetime.ts';
+import type { Wording } from '../model/shapes/told.ts';
 import type { WrittenEstimate } from '../model/shapes/written-estimate.ts';
 import { gradeName } from '../words/grades.ts';
 import { moneySign, monthNames, penceSign } from '../words/numbers.ts';
-import { currency, phrase, reword, say } from '../words/say.ts';
+import { currency, phrase, say } from '../words/say.ts';
+import { sayTold } from '../words/say-told.ts';
 import { systemName } from '../words/systems.ts';
 import { listAssumptions } from './list-assumptions.ts';
 import { type EstimateParts, readEstimate } from './parts.ts';
@@ -43,8 +45,12 @@ function cell(value: string | number | undefined): string {
 }
 
 /** The model calls the money of the written estimate p, £ and GBP, whatever it is. */
-const unitText = (unit: string): string =>
-  unit === 'GBP' ? currency() : reword(unit.replace(/^p(?=$|\/)/, penceSign()).replace('£', moneySign()));
+const unitText = (unit: Wording): string =>
+  typeof unit !== 'string'
+    ? sayTold(unit)
+    : unit === 'GBP'
+      ? currency()
+      : sayTold(unit.replace(/^p(?=$|\/)/, penceSign()).replace('£', moneySign()));
 
 const figureLine = (figure: Figure, scale = 1) => ({
   value: figure.value * scale,
@@ -189,7 +195,7 @@ export function leaveBehindCsv(estimate: WrittenEstimate): string {
     {
       part: say('promise'),
       what: say('electricity prices'),
-      value: reword(prices.electricity.name),
+      value: sayTold(prices.electricity.name),
       time: prices.electricity.from,
     },
     { part: say('heat'), time: say('year'), what: say('rooms'), unit: 'kWh', ...figureLine(demand.space) },
@@ -217,11 +223,11 @@ export function leaveBehindCsv(estimate: WrittenEstimate): string {
         (input): Line => ({
           part: say('input'),
           system: title,
-          what: reword(input.name),
-          value: typeof input.value === 'string' ? reword(input.value) : input.value,
+          what: sayTold(input.name),
+          value: typeof input.value === 'number' ? input.value : sayTold(input.value),
           unit: unitText(input.unit ?? ''),
           grade: gradeName(input.grade),
-          origin: reword(input.origin),
+          origin: sayTold(input.origin),
         }),
       ),
     ),

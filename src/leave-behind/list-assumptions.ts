@@ -1,13 +1,14 @@
 /** What the written estimate's sums rest on: each input once, in the chapter that needs it first, the surest first. */
 import type { Lifetime } from '../model/shapes/lifetime.ts';
+import type { ToldCode, Wording } from '../model/shapes/told.ts';
 import type { Working, WorkingInput } from '../model/shapes/working.ts';
 import { say } from '../words/say.ts';
+import { sayTold } from '../words/say-told.ts';
 import { systemInSentence } from '../words/systems.ts';
+import { inputKey } from '../words/working.ts';
 import type { EstimateParts } from './parts.ts';
 
 const ORDER = { measured: 0, estimated: 1, assumed: 2 } as const;
-
-const inputKey = ({ name, value, unit, origin }: WorkingInput) => `${name}|${value}|${unit ?? ''}|${origin}`;
 
 export interface Chapter {
   readonly title: string;
@@ -69,9 +70,13 @@ function yearsWorkings({ saved, payback, netPresentValue, annual }: Lifetime, co
 
 /** Six digits tell two results apart whatever their units are called; whole numbers may meet by chance and are kept. */
 const resultKey = (value: number) => (Number.isInteger(value) ? null : value.toPrecision(6));
-/** Origins of values that a sum has worked out on the way, though without steps of their own. */
-const WORKED_OUT =
+/** Origins of values that a sum has worked out on the way, though without steps of their own; as text in older estimates. */
+const WORKED_OUT: ReadonlySet<string> = new Set<ToldCode>(['sum-below', 'sum-below-with-error']);
+const WORKED_OUT_TEXT =
   /^(sum below|energy bought|heat needed|heat \/|heat for [a-z ]+ \/|power ×|cost of a year|price × years left)/;
+
+const isWorkedOut = (origin: Wording): boolean =>
+  typeof origin === 'string' ? WORKED_OUT_TEXT.test(origin) : WORKED_OUT.has(origin.code);
 
 /** Every result that some sum works out: where it comes back as an input it is no assumption of its own. */
 function collectResults(working: Working, into: Set<string>): void {
@@ -83,7 +88,7 @@ function collectResults(working: Working, into: Set<string>): void {
 function collectInputs(working: Working, into: Map<string, WorkingInput>, results: ReadonlySet<string>): void {
   for (const input of working.inputs) {
     const key = typeof input.value === 'number' ? resultKey(input.value) : null;
-    if ((key !== null && results.has(key)) || WORKED_OUT.test(input.origin)) continue;
+    if ((key !== null && results.has(key)) || isWorkedOut(input.origin)) continue;
     if (!into.has(inputKey(input))) into.set(inputKey(input), input);
   }
   for (const step of working.steps ?? []) collectInputs(step, into, results);
@@ -106,15 +111,20 @@ export function listAssumptions(parts: EstimateParts): AssumptionChapter[] {
 }
 
 /** Publications named by any sum, once each, in the order of first mention. */
-export function listSources(parts: EstimateParts): string[] {
+export function listSources(parts: EstimateParts): Wording[] {
   const { climate, machine, systems } = parts.appraisal;
-  const sources = new Set<string>([climate.source, machine.fieldSpread.source]);
+  const sources = new Map<string, Wording>();
+  const add = (source: Wording) => {
+    const key = sayTold(source);
+    if (key !== '' && !sources.has(key)) sources.set(key, source);
+  };
+  add(climate.source);
+  add(machine.fieldSpread.source);
   const visit = (working: Working) => {
-    if (working.source) sources.add(working.source);
+    if (working.source) add(working.source);
     for (const step of working.steps ?? []) visit(step);
   };
   for (const { workings } of listChapters(parts)) for (const working of workings) visit(working);
   for (const system of systems) visit(system.cost.working);
-  sources.delete('');
-  return [...sources];
+  return [...sources.values()];
 }

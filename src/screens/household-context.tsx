@@ -6,7 +6,7 @@ import type { BillCheck } from '../model/shapes/bill-check.ts';
 import type { CivilDate } from '../model/shapes/dates.ts';
 import type { Evidence, Series } from '../model/shapes/evidence.ts';
 import type { Household } from '../model/shapes/household.ts';
-import type { Working } from '../model/shapes/working.ts';
+import type { ShownWorking } from '../words/working.ts';
 import type { Stage } from './routes.ts';
 
 export interface OpenDesk {
@@ -29,7 +29,7 @@ export interface OpenDesk {
   /** Keeps what is waiting, then reads household, evidence, written estimates and checks from the desk again. */
   readonly reload: () => Promise<void>;
   /** Shows the sum behind a figure beside the page. */
-  readonly openWorking: (working: Working) => void;
+  readonly openWorking: (working: ShownWorking) => void;
   /** One line in the status bar, read out by screen readers. */
   readonly tell: (message: string) => void;
   /** Opens a stage of this household, or the walk-through. */

@@ -4,9 +4,9 @@ import { useCallback, useEffect, useMemo, useState, useSyncExternalStore } from 
 import type { Settings } from '../desk/contract.ts';
 import { appraise } from '../model/appraise.ts';
 import type { CivilDate } from '../model/shapes/dates.ts';
-import type { Working } from '../model/shapes/working.ts';
 import { reference } from '../reference/index.ts';
 import { say } from '../words/say.ts';
+import type { ShownWorking } from '../words/working.ts';
 import { HouseholdContext, type OpenDesk } from './household-context.tsx';
 import type { Stage } from './routes.ts';
 import { GlossaryPage } from './shared/glossary-page.tsx';
@@ -30,7 +30,7 @@ export function HouseholdDesk(props: {
   const { open, status } = useSyncExternalStore(edited.watch, edited.read);
   useEffect(() => edited.leave, [edited]);
   const { household, evidence, series, undone, damage, estimates, checks } = open;
-  const [working, setWorking] = useState<Working | null>(null);
+  const [working, setWorking] = useState<ShownWorking | null>(null);
   const [said, tell] = useSaid();
 
   const reckoned = useMemo(

@@ -4,7 +4,8 @@ import type { CheckedBill, Explanation } from '../model/bill/check-bill-sums.ts'
 import type { BillRow } from '../model/bill/compare-rows.ts';
 import type { Piece } from '../model/bill/terms.ts';
 import { counted, grouped, longDate, penceSign, percent, poundsAndPence } from './numbers.ts';
-import { phrase, reword, say } from './say.ts';
+import { phrase, say } from './say.ts';
+import { sayTold } from './say-told.ts';
 
 /** The answer in one sentence. */
 export function billSumsSentence(checked: CheckedBill): string {
@@ -40,7 +41,7 @@ const price = (value: number) => `${plain(value)} ${penceSign()}`;
 /** For "{named, select, yes { for “{meter}”} other {}}": a bill's only register needs no name. */
 const meterOf = (text: Data['text']) => ({
   named: text('meter') === 'gas' || text('meter') === 'all hours' ? 'no' : 'yes',
-  meter: reword(text('meter')),
+  meter: sayTold(text('meter')),
 });
 
 const CATALOGUE: Readonly<Record<string, (data: Data) => string>> = {
@@ -88,13 +89,13 @@ const CATALOGUE: Readonly<Record<string, (data: Data) => string>> = {
     }),
   'meter-unit': ({ text }) =>
     say('The meter counts {printed}, but the bill was worked out as if it counted {used}.', {
-      printed: reword(text('printed')),
-      used: reword(text('used')),
+      printed: sayTold(text('printed')),
+      used: sayTold(text('used')),
     }),
   'registers-swapped': ({ text }) =>
     say('“{first}” and “{second}” are swapped. The units of one were charged at the price of the other.', {
-      first: reword(text('first')),
-      second: reword(text('second')),
+      first: sayTold(text('first')),
+      second: sayTold(text('second')),
     }),
   'vat-rate': ({ number }) => {
     const expected = percent(number('expected'));
@@ -144,7 +145,7 @@ export const NO_EXPLANATION = phrase(
 
 /** Name of a row in the table. */
 export function rowName(row: BillRow, several: boolean): string {
-  const name = reword(row.name);
+  const name = sayTold(row.name);
   switch (row.kind) {
     case 'energy':
       return several ? say('Units, {name}', { name }) : say('Units');

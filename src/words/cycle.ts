@@ -2,7 +2,8 @@
 import type { AirSide } from '../model/cycle/air-side.ts';
 import type { HeatFrom, HouseholdLoop, LoopFault } from '../model/cycle/household-loop.ts';
 import { degrees, grouped } from './numbers.ts';
-import { phrase, reword, say } from './say.ts';
+import { phrase, say } from './say.ts';
+import { sayTold } from './say-told.ts';
 
 export const CYCLE_STEPS = ['ground', 'evaporator', 'compressor', 'condenser', 'house', 'valve'] as const;
 export type CycleStep = (typeof CYCLE_STEPS)[number];
@@ -125,7 +126,7 @@ const FAULT_PLACES: Readonly<Record<LoopFault['where'], string>> = {
 
 /** Why the round cannot be shown: where, what was found, what is expected. */
 export function cycleFaultSentence(fault: LoopFault): string {
-  const values = { place: say(FAULT_PLACES[fault.where]), expected: reword(fault.expected) };
+  const values = { place: say(FAULT_PLACES[fault.where]), expected: sayTold(fault.expected) };
   if (!Number.isFinite(fault.found))
     return say('{place} is out of reach; expected is {expected}. Correct the temperatures and try again.', values);
   return say('{place} is {found}; expected is {expected}. Correct the temperatures and try again.', {

@@ -2,7 +2,8 @@
 import { type Appraisal, type PriceBasis, priceOf } from '../model/shapes/appraisal.ts';
 import { type Fuel, PRICED_CARRIERS } from '../model/shapes/heating.ts';
 import { factor, listed, moneySign, monthSpan, pence } from './numbers.ts';
-import { currency, reword, say } from './say.ts';
+import { currency, say } from './say.ts';
+import { sayTold } from './say-told.ts';
 import { carrierName } from './systems.ts';
 
 type Prices = Appraisal['prices'];
@@ -57,7 +58,7 @@ export function britishSentence(prices: Prices): string {
 
 export function gradeSentence({ grade, origin }: Pick<PriceBasis, 'grade' | 'origin'>, carrier: string): string {
   if (grade !== 'assumed')
-    return say('The {fuel} price comes from {origin}.', { fuel: carrierName(carrier), origin: reword(origin) });
+    return say('The {fuel} price comes from {origin}.', { fuel: carrierName(carrier), origin: sayTold(origin) });
   return say('Nobody has given the {fuel} price, so a published one stands in. Its source is named in the working.', {
     fuel: carrierName(carrier),
   });

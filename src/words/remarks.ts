@@ -6,7 +6,8 @@ import type { RemarkCode } from '../intake/terms/remark-codes.ts';
 import { addDays, toDayNumber } from '../model/calendar/civil.ts';
 import type { Remark } from '../model/shapes/evidence.ts';
 import { longDate } from './numbers.ts';
-import { language, phrase, reword, say, type Value } from './say.ts';
+import { language, phrase, say, type Value } from './say.ts';
+import { sayTold } from './say-told.ts';
 
 /** Headings stand as they are written; "column 3" is our own name for a column without one. */
 const columnNames = (text = ''): string =>
@@ -58,10 +59,10 @@ function gapsOf(remark: Remark): Readonly<Record<string, Value>> {
     found: quoted(found),
     number: numberFound(found),
     /** Words of intake, to be reworded; names and cells of the file never are. */
-    words: reword(found ?? ''),
+    words: sayTold(found ?? ''),
     names: columnNames(found),
     said: found ? 'yes' : 'no',
-    expected: reword(expected ?? 'a number'),
+    expected: sayTold(expected ?? 'a number'),
     expectedNames: columnNames(expected),
     foundCode: found ?? '',
     expectedCode: expected?.split(' ')[0] ?? '',

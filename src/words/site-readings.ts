@@ -11,7 +11,8 @@ import type {
 } from '../model/shapes/site-readings.ts';
 import type { CauseId, Caution, LikelyCause, Trade } from '../model/site-readings/likely-causes.ts';
 import { capitalised, grouped, listed } from './numbers.ts';
-import { phrase, reword, say } from './say.ts';
+import { phrase, say } from './say.ts';
+import { sayTold } from './say-told.ts';
 
 const QUANTITIES: Readonly<Record<SiteQuantity, string>> = {
   'brine-in': phrase('brine coming in'),
@@ -251,7 +252,7 @@ export function siteRemarkSentence({ code, where, found, expected }: SiteRemark)
   const reading = say('{field}: {found}; expected {expected}.', {
     field: capitalised(siteFieldName(where)),
     found: seen,
-    expected: reword(expected),
+    expected: sayTold(expected),
   });
   return `${reading} ${say(REMARKS[code])}`;
 }

@@ -1,4 +1,5 @@
 /** How values of a working are written: the number, its unit, the line that names an input. */
+import type { WorkingInput } from '../model/shapes/working.ts';
 import {
   degrees,
   exactKWh,
@@ -10,7 +11,27 @@ import {
   threeDigits,
   unknown,
 } from './numbers.ts';
-import { reword, say } from './say.ts';
+import { say } from './say.ts';
+import { keyOf, type Shown, sayTold } from './say-told.ts';
+
+/** A sum as it is shown: what the model tells, or one that words put together of its results. */
+export interface ShownInput extends Omit<WorkingInput, 'name' | 'value' | 'unit' | 'origin'> {
+  readonly name: Shown;
+  readonly value: number | Shown;
+  readonly unit?: Shown | undefined;
+  readonly origin: Shown;
+}
+export interface ShownWorking {
+  readonly result: { readonly value: number; readonly unit: Shown };
+  readonly title: Shown;
+  readonly formula: Shown;
+  readonly inputs: readonly ShownInput[];
+  readonly source?: Shown | undefined;
+  readonly steps?: readonly ShownWorking[] | undefined;
+}
+
+export const inputKey = ({ name, value, unit, origin }: ShownInput): string =>
+  [name, value, unit ?? '', origin].map((one) => (typeof one === 'number' ? one : keyOf(one))).join('|');
 
 const significant = (value: number): string => {
   const size = Math.abs(value);
@@ -21,8 +42,8 @@ const significant = (value: number): string => {
 };
 
 /** A value with its unit, as it stands in a working: "£1,194.35", "13,874 kWh", "84%", "3.4". */
-export function workingValue(value: number | string, unit?: string): string {
-  if (typeof value === 'string') return unit && unit !== '' ? `${value} ${unit}` : reword(value);
+export function workingValue(value: number | Shown, unit?: Shown): string {
+  if (typeof value !== 'number') return unit && unit !== '' ? `${sayTold(value)} ${sayTold(unit)}` : sayTold(value);
   if (!Number.isFinite(value)) return unknown();
   switch (unit) {
     case 'pence':
@@ -48,6 +69,6 @@ export function workingValue(value: number | string, unit?: string): string {
     case undefined:
       return significant(value);
     default:
-      return `${significant(value)} ${reword(unit)}`;
+      return `${significant(value)} ${sayTold(unit)}`;
   }
 }

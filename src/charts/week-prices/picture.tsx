@@ -1,6 +1,6 @@
 import { Area, AreaChart, CartesianGrid, ReferenceLine, XAxis, YAxis } from 'recharts';
 import { pence, shortWeekdayNames, weekdayNames } from '../../words/numbers.ts';
-import { reword } from '../../words/say.ts';
+import { sayTold } from '../../words/say-told.ts';
 import { Measured, type Standing } from '../frame/measured.tsx';
 import { axisFor, decimalsOf, placeOn } from '../frame/scale.ts';
 import { measuresOf, type PictureSize } from '../frame/size.ts';
@@ -41,7 +41,7 @@ function Painted(props: {
   const named =
     series.bands.length <= MOST_NAMED ? series.bands : [series.bands[0]!, series.bands[series.bands.length - 1]!];
   const labels = named.map((band) => {
-    const name = wrapText(reword(band.name), font, width * 0.18, 1)[0] ?? '';
+    const name = wrapText(sayTold(band.name), font, width * 0.18, 1)[0] ?? '';
     // A class of dated prices bears its prices in its name.
     return series.isMean ? name : `${name} ${pence(band.pence)}`;
   });

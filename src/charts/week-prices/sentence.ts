@@ -1,5 +1,6 @@
 import { monthNames, pence, percent } from '../../words/numbers.ts';
-import { reword, say } from '../../words/say.ts';
+import { say } from '../../words/say.ts';
+import { sayTold } from '../../words/say-told.ts';
 import type { WeekPrices } from './series.ts';
 
 export const weekPricesName = () => say('The price through a week');
@@ -26,10 +27,10 @@ export function weekPricesSentence({ bands, month, steps, isMean, isStepped }: W
     {
       month: when,
       low: pence(cheapest.pence),
-      cheapest: reword(cheapest.name),
+      cheapest: sayTold(cheapest.name),
       lowShare: percent(cheapest.share),
       high: pence(dearest.pence),
-      dearest: reword(dearest.name),
+      dearest: sayTold(dearest.name),
       highShare: percent(dearest.share),
     },
   );

@@ -1,5 +1,6 @@
 import { pence, percent, shortWeekdayNames } from '../../words/numbers.ts';
-import { reword, say } from '../../words/say.ts';
+import { say } from '../../words/say.ts';
+import { sayTold } from '../../words/say-told.ts';
 import type { ChartTable } from '../frame/chart-table.tsx';
 import { HALVES_A_DAY, type WeekPrices } from './series.ts';
 
@@ -36,7 +37,7 @@ export function weekPricesTable({ steps, bands }: WeekPrices): ChartTable {
     rows: [...stretches].map(([key, { days, price }]) => {
       const [hours = '', band = ''] = key.split('|');
       const said = days.length === 7 ? say('every day') : days.join(', ');
-      return { cells: [said, hours, reword(band), price, share.get(band) ?? ''] };
+      return { cells: [said, hours, sayTold(band), price, share.get(band) ?? ''] };
     }),
   };
 }

@@ -21,7 +21,8 @@ import { heatersSeen, notSeenSentence, sureMeaning, worthOf } from '../../words/
 import { gradeName } from '../../words/grades.ts';
 import { daysOfBill } from '../../words/letter.ts';
 import { poundsAndPence } from '../../words/numbers.ts';
-import { reword, say } from '../../words/say.ts';
+import { say } from '../../words/say.ts';
+import { sayTold } from '../../words/say-told.ts';
 import { workingValue } from '../../words/working.ts';
 import { NumberHead } from '../number-head.tsx';
 import { PAPER_WIDTH } from '../paper.ts';
@@ -48,10 +49,12 @@ export function WorkingPage({ parts }: { readonly parts: LetterParts }) {
       {check.parts.map(({ cause, working, pence }) => (
         <p key={cause} className="sum">
           <strong>
-            {reword(working.title)}: {poundsAndPence(pence)}.
+            {sayTold(working.title)}: {poundsAndPence(pence)}.
           </strong>{' '}
           {working.inputs
-            .map(({ name, value, unit, grade }) => `${reword(name)} ${workingValue(value, unit)} (${gradeName(grade)})`)
+            .map(
+              ({ name, value, unit, grade }) => `${sayTold(name)} ${workingValue(value, unit)} (${gradeName(grade)})`,
+            )
             .join('; ')}
           .
         </p>

@@ -2,8 +2,9 @@ import { GradeMark } from '../../charts/grade-mark.tsx';
 import { Reworded } from '../../charts/reworded.tsx';
 import { gradeMeaning, gradeName } from '../../words/grades.ts';
 import { capitalised } from '../../words/numbers.ts';
-import { reword, say } from '../../words/say.ts';
-import { workingValue } from '../../words/working.ts';
+import { say } from '../../words/say.ts';
+import { sayTold } from '../../words/say-told.ts';
+import { inputKey, workingValue } from '../../words/working.ts';
 import { listAssumptions } from '../list-assumptions.ts';
 import type { EstimateParts } from '../parts.ts';
 import { OtherWays } from './other-ways.tsx';
@@ -27,9 +28,9 @@ export function AssumptionsPart({ parts }: { readonly parts: EstimateParts }) {
             <table className="assumptions">
               <tbody>
                 {inputs.map((input) => (
-                  <tr key={`${input.name}|${input.value}|${input.unit ?? ''}|${input.origin}`}>
+                  <tr key={inputKey(input)}>
                     <td>
-                      <GradeMark grade={input.grade} size={13} /> {capitalised(reword(input.name))}
+                      <GradeMark grade={input.grade} size={13} /> {capitalised(sayTold(input.name))}
                     </td>
                     <td className="number">{workingValue(input.value, input.unit)}</td>
                     <td>

@@ -1,5 +1,6 @@
 import { Reworded } from '../../charts/reworded.tsx';
 import { say } from '../../words/say.ts';
+import { keyOf } from '../../words/say-told.ts';
 import { listSources } from '../list-assumptions.ts';
 import type { EstimateParts } from '../parts.ts';
 
@@ -9,7 +10,7 @@ export function SourcesPart({ parts }: { readonly parts: EstimateParts }) {
       <h2>{say('Sources')}</h2>
       <ol className="steps">
         {listSources(parts).map((source) => (
-          <li key={source}>
+          <li key={keyOf(source)}>
             <Reworded text={source} />
           </li>
         ))}

@@ -1,7 +1,8 @@
 import { GradeMark } from '../../charts/grade-mark.tsx';
 import type { Grade } from '../../model/shapes/working.ts';
 import { degrees, factor, pence, spokenCount } from '../../words/numbers.ts';
-import { reword, say } from '../../words/say.ts';
+import { say } from '../../words/say.ts';
+import { sayTold } from '../../words/say-told.ts';
 import type { EstimateParts } from '../parts.ts';
 
 interface Ground {
@@ -45,7 +46,7 @@ function listGrounds({ appraisal, estimate, hasRecord }: EstimateParts): Ground[
     },
     {
       grade: prices.electricity.grade,
-      what: reword(prices.electricity.name),
+      what: sayTold(prices.electricity.name),
       value: say('{price} a unit of electricity', { price: pence(prices.electricityPencePerKWh) }),
     },
   ];

@@ -2,8 +2,9 @@ import { Reworded } from '../../charts/reworded.tsx';
 import { Said } from '../../charts/said.tsx';
 import type { Working } from '../../model/shapes/working.ts';
 import { gradeName } from '../../words/grades.ts';
-import { reword, say } from '../../words/say.ts';
-import { workingValue } from '../../words/working.ts';
+import { say } from '../../words/say.ts';
+import { keyOf, sayTold } from '../../words/say-told.ts';
+import { inputKey, workingValue } from '../../words/working.ts';
 import { listChapters } from '../list-assumptions.ts';
 import type { EstimateParts } from '../parts.ts';
 
@@ -14,12 +15,12 @@ interface Written {
   readonly steps: readonly Written[];
 }
 
-const keyOf = ({ title, result }: Working) => `${title}|${result.value}|${result.unit}`;
+const sumKey = ({ title, result }: Working) => `${keyOf(title)}|${result.value}|${keyOf(result.unit)}`;
 
 /** Marks each sum that has been written out before, in the order of reading. */
 export function markRepeats(working: Working, seen: Set<string>): Written {
-  const before = seen.has(keyOf(working));
-  seen.add(keyOf(working));
+  const before = seen.has(sumKey(working));
+  seen.add(sumKey(working));
   return { working, before, steps: before ? [] : (working.steps ?? []).map((step) => markRepeats(step, seen)) };
 }
 
@@ -39,7 +40,7 @@ export function WorkingsPart({ parts }: { readonly parts: EstimateParts }) {
           <h3>{title}</h3>
           {note ? <p className="quiet">{note}</p> : null}
           {written.map((one) => (
-            <WorkingBlock key={keyOf(one.working)} written={one} />
+            <WorkingBlock key={sumKey(one.working)} written={one} />
           ))}
         </div>
       ))}
@@ -53,14 +54,14 @@ function WorkingBlock({ written }: { readonly written: Written }) {
   if (before) {
     return (
       <p className="working quiet">
-        {say('{title}: {result}, worked out above.', { title: reword(working.title), result })}
+        {say('{title}: {result}, worked out above.', { title: sayTold(working.title), result })}
       </p>
     );
   }
   return (
     <div className="working">
       <h4>
-        {reword(working.title)}: {result}
+        {sayTold(working.title)}: {result}
       </h4>
       <p className="quiet">
         <Reworded text={working.formula} />
@@ -69,7 +70,7 @@ function WorkingBlock({ written }: { readonly written: Written }) {
         <table>
           <tbody>
             {working.inputs.map((input) => (
-              <tr key={`${input.name}|${input.value}|${input.origin}`}>
+              <tr key={inputKey(input)}>
                 <td>
                   <Reworded text={input.name} />
                 </td>
@@ -88,7 +89,7 @@ function WorkingBlock({ written }: { readonly written: Written }) {
         </p>
       ) : null}
       {steps.map((step) => (
-        <WorkingBlock key={keyOf(step.working)} written={step} />
+        <WorkingBlock key={sumKey(step.working)} written={step} />
       ))}
     </div>
   );

@@ -106,7 +106,8 @@ function typicalDegreeDays({ appraisal, household }: WrittenEstimate): (year: nu
     monthlyMeanC: climate.monthlyMeanC,
     latitudeN: 0,
     heightM: 0,
-    source: climate.source,
+    // Only its temperatures are asked for.
+    source: '',
     provenance: 'computed',
   };
   const known = new Map<number, DegreeDays>();

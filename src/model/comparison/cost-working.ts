@@ -1,13 +1,14 @@
 /** The sums behind what a system buys, costs and emits. */
 import type { Demand, Figure, PriceBasis } from '../shapes/appraisal.ts';
 import type { Value } from '../shapes/reference.ts';
+import type { Wording } from '../shapes/told.ts';
 import type { Grade, Working, WorkingInput } from '../shapes/working.ts';
 import type { Plan } from './plan.ts';
 import type { PricedPlan } from './price-plan.ts';
 import type { PricesInUse } from './prices-of.ts';
 import type { RestOfHome } from './rest-of-home.ts';
 
-const kWhInput = (name: string, value: number, grade: Grade, origin: string): WorkingInput => ({
+const kWhInput = (name: Wording, value: number, grade: Grade, origin: Wording): WorkingInput => ({
   name,
   value,
   unit: 'kWh',

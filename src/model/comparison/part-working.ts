@@ -13,7 +13,7 @@ const PLANS: { readonly [part in CostPart]: PartPlan } = {
   units: {
     title: 'Units of a year',
     formula: 'units × unit price, band by band',
-    isOfIt: ({ name }) => /^(Units|Unit price|Other electricity of the home), /.test(name),
+    isOfIt: ({ name }) => typeof name === 'string' && /^(Units|Unit price|Other electricity of the home), /.test(name),
   },
   standing: {
     title: 'Standing charge of a year',

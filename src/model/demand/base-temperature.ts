@@ -1,5 +1,6 @@
 /** Outdoor temperature above which a home needs no heating, out of how it is kept warm and what warms it besides. */
 import type { Household } from '../shapes/household.ts';
+import { tell, type Wording } from '../shapes/told.ts';
 import { FLOOR_AREA_M2 } from '../shapes/usual-home.ts';
 import type { Grade } from '../shapes/working.ts';
 import { peopleOfFloorArea } from './occupancy.ts';
@@ -27,7 +28,7 @@ export interface BaseTemperature {
   /** One standard error, K. */
   readonly errorK: number;
   readonly grade: Grade;
-  readonly origin: string;
+  readonly origin: Wording;
 }
 
 /** Base temperature [°C] Tb = Ti − gains/HLC from room temperature [°C], gains [W], heat loss coefficient [W/K]. */
@@ -76,9 +77,7 @@ export function findBaseTemperature(household: Household, roomC: number, heatLos
   const gainsW = allGainsW * usefulShare(allGainsW, lossesW, heatLossWPerK / areaM2);
   const gainsK = gainsW / heatLossWPerK;
   const value = Math.max(BASE_LEAST_C, baseFromGains(roomC - dropK, gainsW, heatLossWPerK));
-  const origin =
-    `room ${roomC} °C, ${dropK.toFixed(1)} K less as the mean of day, night and all rooms, ` +
-    `− ${Math.round(gainsW)} W of useful gains / ${Math.round(heatLossWPerK)} W/K; SAP 10.2 Tables 5, 6, 9 and 9a, from memory`;
+  const origin = tell('base-by-gains', { roomC, dropK, gainsW, wPerK: heatLossWPerK });
   const errorK = Math.hypot(ERROR.restK, ERROR.drop * dropK, Math.min(3, ERROR.gains * gainsK));
   return { value, errorK, grade: 'assumed', origin };
 }

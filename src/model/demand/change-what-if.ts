@@ -1,6 +1,7 @@
 /** What a slider does to the heat demand: a warmer room, more hot water, a mild or a cold winter. */
 import type { WhatIf } from '../shapes/appraisal.ts';
 import type { Reference } from '../shapes/reference.ts';
+import { type Told, tell, type Wording } from '../shapes/told.ts';
 import type { WorkingInput } from '../shapes/working.ts';
 import { degreeDaysFromMeans } from '../weather/degree-days.ts';
 import type { TypicalYear } from '../year/typical-year.ts';
@@ -33,12 +34,14 @@ export function changeDemand(
   const side = winter === 'cold' ? 1 : winter === 'mild' ? -1 : 0;
   const byWinter = Math.max(0, 1 + side * TEN_PERCENT * reference.spread.winter.value);
   const inputs = [
-    ...(byRoom === 1 ? [] : [changeInput(`room at ${roomC} °C`, byRoom, `degree days to ${baseC.toFixed(1)} °C`)]),
-    ...(byWinter === 1 ? [] : [changeInput(`${winter} winter`, byWinter, reference.spread.winter.source)]),
+    ...(byRoom === 1 ? [] : [changeInput(tell('room-at', { roomC }), byRoom, tell('degree-days-to-base', { baseC }))]),
+    ...(byWinter === 1
+      ? []
+      : [changeInput(tell(side > 0 ? 'cold-winter' : 'mild-winter'), byWinter, reference.spread.winter.source)]),
   ];
   return {
     space: scale(before.space, byRoom * byWinter, inputs),
-    water: scale(before.water, waterShare, [changeInput('hot water against today', waterShare, 'what if')]),
+    water: scale(before.water, waterShare, [changeInput(tell('water-against-today'), waterShare, tell('what-if'))]),
     baseC,
     roomC,
     waterShare,
@@ -50,7 +53,7 @@ function ofRoom(year: TypicalYear, fromC: number, toC: number): number {
   return before > 0 ? degreeDaysFromMeans(year.dailyMeanC, toC) / before : 1;
 }
 
-const changeInput = (name: string, value: number, origin: string): WorkingInput => ({
+const changeInput = (name: Told, value: number, origin: Wording): WorkingInput => ({
   name,
   value,
   unit: 'times',
@@ -62,19 +65,19 @@ function scale(reckoned: Reckoned, share: number, inputs: readonly WorkingInput[
   if (share === 1) return reckoned;
   const value = reckoned.value * share;
   const today: WorkingInput = {
-    name: 'as it is',
+    name: tell('as-it-is'),
     value: reckoned.value,
     unit: 'kWh a year',
     grade: reckoned.grade,
-    origin: 'sum below',
+    origin: tell('sum-below'),
   };
   return {
     value,
     error: reckoned.error * share,
     grade: reckoned.grade,
     working: {
-      title: `${reckoned.working.title}, what if`,
-      formula: 'as it is × change',
+      title: tell('what-if-of', { title: reckoned.working.title }),
+      formula: tell('as-it-is-by-change'),
       inputs: [today, ...inputs],
       result: { value, unit: 'kWh a year' },
       steps: [reckoned.working],

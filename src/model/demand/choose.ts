@@ -1,6 +1,7 @@
 /** Which heat demand the comparison rests on: one way that the installer picked, or all of them together. */
 import type { DemandEstimate, Question } from '../shapes/appraisal.ts';
 import type { Household } from '../shapes/household.ts';
+import { type Told, tell } from '../shapes/told.ts';
 import { BASE_C } from '../shapes/usual-home.ts';
 import type { Grade, Working, WorkingInput } from '../shapes/working.ts';
 import { type Combined, combine } from './combine.ts';
@@ -25,12 +26,7 @@ export interface Reckoned {
   readonly working: Working;
 }
 
-export const WAY_NAMES: Readonly<Record<DemandEstimate['way'], string>> = {
-  record: 'from the record',
-  'heat-loss': 'from the heat loss',
-  certificate: 'from the certificate',
-  'floor-area': 'from the floor area',
-};
+const nameOf = ({ way }: DemandEstimate): Told => tell(`from-${way}`);
 
 /** Heat for rooms and hot water [kWh a year], by the way chosen, else all together by inverse variance. */
 export function chooseDemand(household: Household, gathered: Gathered, water: HotWaterDemand): Chosen {
@@ -57,11 +53,11 @@ function findBase(household: Household, gathered: Gathered, chosen: Choice): num
 }
 
 const inputOf = (e: DemandEstimate, kWh: number, error: number): WorkingInput => ({
-  name: WAY_NAMES[e.way],
+  name: nameOf(e),
   value: kWh,
   unit: 'kWh',
   grade: e.grade,
-  origin: `sum below, ± ${Math.round(error)} kWh (one standard error)`,
+  origin: tell('sum-below-with-error', { errorKWh: error }),
 });
 
 function joinSpace(used: readonly DemandEstimate[]): Reckoned {
@@ -72,7 +68,7 @@ function joinSpace(used: readonly DemandEstimate[]): Reckoned {
   const joined = combine(used.map((e) => ({ value: e.spaceKWh, error: e.spaceErrorKWh, grade: e.grade })));
   const inputs = used.map((e) => inputOf(e, e.spaceKWh, e.spaceErrorKWh));
   const steps = used.map((e) => e.working);
-  return { ...joined, working: joinedWorking('Heat for the rooms', joined, inputs, steps) };
+  return { ...joined, working: joinedWorking(tell('room-heat'), joined, inputs, steps) };
 }
 
 /** The record's hot water has already been joined with the method; the certificate's stands beside either. */
@@ -84,8 +80,8 @@ function joinWater(used: readonly DemandEstimate[], method: HotWaterDemand): Rec
     grade: method.grade,
     working: method.working,
   };
-  const parts: (Reckoned & { name: string })[] = stated.map((e) => ({
-    name: WAY_NAMES[e.way],
+  const parts: (Reckoned & { name: Told })[] = stated.map((e) => ({
+    name: nameOf(e),
     value: e.waterKWh!,
     error: e.waterErrorKWh ?? 0,
     grade: e.grade,
@@ -95,7 +91,7 @@ function joinWater(used: readonly DemandEstimate[], method: HotWaterDemand): Rec
     !stated.some((e) => e.way === 'record') &&
     used.some((e) => e.way !== 'certificate' || e.waterKWh === undefined)
   ) {
-    parts.push({ name: 'from the hot-water method', ...fromMethod });
+    parts.push({ name: tell('from-water-method'), ...fromMethod });
   }
   if (parts.length === 1) return parts[0]!;
   const joined = combine(parts);
@@ -104,35 +100,35 @@ function joinWater(used: readonly DemandEstimate[], method: HotWaterDemand): Rec
     value: part.value,
     unit: 'kWh',
     grade: part.grade,
-    origin: `sum below, ± ${Math.round(part.error)} kWh (one standard error)`,
+    origin: tell('sum-below-with-error', { errorKWh: part.error }),
   }));
   const steps = parts.map((part) => part.working);
-  return { ...joined, working: joinedWorking('Heat for hot water', joined, inputs, steps) };
+  return { ...joined, working: joinedWorking(tell('water-heat'), joined, inputs, steps) };
 }
 
 function certificateWater(e: DemandEstimate): Working {
   return {
-    title: 'Heat for hot water, from the certificate',
-    formula: 'as the certificate states it',
+    title: tell('water-heat-by-certificate'),
+    formula: tell('certificate-formula'),
     inputs: [inputOf(e, e.waterKWh!, e.waterErrorKWh ?? 0)],
     result: { value: e.waterKWh!, unit: 'kWh a year' },
-    source: 'energy performance certificate',
+    source: tell('certificate'),
   };
 }
 
 function joinedWorking(
-  title: string,
+  title: Told,
   joined: Combined,
   inputs: readonly WorkingInput[],
   steps: readonly Working[],
 ): Working {
-  const shares = inputs.map((input, i) => `${Math.round(100 * joined.shares[i]!)} % ${input.name}`).join(', ');
+  const shares = inputs.map(({ name }, i) => tell('share-of-way', { percent: 100 * joined.shares[i]!, way: name }));
   return {
     title,
-    formula: `mean of ratios weighted by (value/error)²: ${shares}`,
+    formula: tell('mean-of-ways', { shares }),
     inputs,
     result: { value: joined.value, unit: 'kWh a year' },
-    source: 'combination of independent measurements by inverse variance, on logarithms',
+    source: tell('inverse-variance'),
     steps,
   };
 }

@@ -5,6 +5,7 @@ import type { Climate, Demand, Question, WhatIf } from '../shapes/appraisal.ts';
 import type { Series } from '../shapes/evidence.ts';
 import type { Household } from '../shapes/household.ts';
 import type { Reference } from '../shapes/reference.ts';
+import { tell } from '../shapes/told.ts';
 import { weakestGrade } from '../shapes/working.ts';
 import { degreeDaysFromMeans } from '../weather/degree-days.ts';
 import { findRegion } from '../weather/region.ts';
@@ -82,11 +83,11 @@ function figures({ space, water }: Changed): Pick<Demand, 'space' | 'water' | 't
   const grade = weakestGrade([space.grade, water.grade]);
   const value = space.value + water.value;
   const total = heatFigure(value, together(space.error, water.error), grade, {
-    title: 'Heat needed in a typical year',
-    formula: 'heat for the rooms + heat for hot water',
+    title: tell('heat-needed'),
+    formula: tell('rooms-and-water-formula'),
     inputs: [
-      { name: 'heat for the rooms', value: space.value, unit: 'kWh', grade: space.grade, origin: 'sum below' },
-      { name: 'heat for hot water', value: water.value, unit: 'kWh', grade: water.grade, origin: 'sum below' },
+      { name: tell('for-rooms'), value: space.value, unit: 'kWh', grade: space.grade, origin: tell('sum-below') },
+      { name: tell('for-water'), value: water.value, unit: 'kWh', grade: water.grade, origin: tell('sum-below') },
     ],
     result: { value, unit: 'kWh a year' },
     steps: [space.working, water.working],
@@ -115,6 +116,6 @@ function describeClimate(
     degreeDays: degreeDaysFromMeans(year.dailyMeanC, baseC),
     recordWeather: gathered.recordWeather,
     grade: found.region.id === region.id ? found.grade : 'assumed',
-    source: `${region.source}; ${found.origin}`,
+    source: tell('both', { first: region.source, second: found.origin }),
   };
 }

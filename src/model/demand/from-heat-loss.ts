@@ -2,6 +2,7 @@
 import type { DemandEstimate, Question } from '../shapes/appraisal.ts';
 import type { Household } from '../shapes/household.ts';
 import type { Reference } from '../shapes/reference.ts';
+import { tell, type Wording } from '../shapes/told.ts';
 import { type Grade, type Working, weakestGrade } from '../shapes/working.ts';
 import { heatOfDegreeDaysKWh } from '../units/energy.ts';
 import { degreeDaysFromMeans } from '../weather/degree-days.ts';
@@ -24,7 +25,7 @@ export interface HeatLossResult {
 interface Room {
   readonly value: number;
   readonly grade: Grade;
-  readonly origin: string;
+  readonly origin: Wording;
 }
 
 /** Beyond these a coefficient is hardly a home: W/K, and W/K per m² of floor. Common practice, no source. */
@@ -123,29 +124,35 @@ function loadWorking(of: {
   const { heat, room, outdoor, wPerK, base, degreeDays, spaceKWh, year } = of;
   const { value, grade, origin } = outdoor;
   return {
-    title: 'Heat for the rooms, from the heat loss',
-    formula: 'heat loss coefficient × degree days × 24/1000',
+    title: tell('room-heat-by-heat-loss'),
+    formula: tell('coefficient-by-degree-days'),
     inputs: [
-      { name: 'heat loss coefficient', value: wPerK, unit: 'W/K', grade: heat.heatLossKW!.grade, origin: 'sum below' },
       {
-        name: 'degree days',
+        name: tell('loss-coefficient'),
+        value: wPerK,
+        unit: 'W/K',
+        grade: heat.heatLossKW!.grade,
+        origin: tell('sum-below'),
+      },
+      {
+        name: tell('degree-days'),
         value: degreeDays,
         unit: `K·day`,
         grade: 'estimated',
-        origin: `typical year, ${year.region.name}`,
+        origin: tell('typical-year-of', { region: year.region.name }),
       },
-      { name: 'base temperature', value: base.value, unit: '°C', grade: base.grade, origin: base.origin },
+      { name: tell('base-temperature'), value: base.value, unit: '°C', grade: base.grade, origin: base.origin },
     ],
     result: { value: spaceKWh, unit: 'kWh a year' },
-    source: `degree-day method, CIBSE TM41 (from memory); ${year.region.source}`,
+    source: tell('degree-day-method', { source: year.region.source }),
     steps: [
       {
-        title: 'Heat loss coefficient',
-        formula: 'heat loss × 1000 / (room temperature − design outdoor temperature)',
+        title: tell('heat-loss-coefficient'),
+        formula: tell('heat-loss-by-difference'),
         inputs: [
-          { name: 'heat loss', unit: 'kW', ...heat.heatLossKW! },
-          { name: 'room temperature', value: room.value, unit: '°C', grade: room.grade, origin: room.origin },
-          { name: 'design outdoor temperature', value, unit: '°C', grade, origin },
+          { name: tell('heat-loss'), unit: 'kW', ...heat.heatLossKW! },
+          { name: tell('room-temperature'), value: room.value, unit: '°C', grade: room.grade, origin: room.origin },
+          { name: tell('outdoor-temperature'), value, unit: '°C', grade, origin },
         ],
         result: { value: wPerK, unit: 'W/K' },
       },

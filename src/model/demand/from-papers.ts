@@ -4,6 +4,7 @@ import { COMMON_MONTH_DAYS } from '../calendar/civil.ts';
 import type { DemandEstimate } from '../shapes/appraisal.ts';
 import type { Household } from '../shapes/household.ts';
 import type { ClimateRegion, EfficiencyDefault, Reference } from '../shapes/reference.ts';
+import { tell } from '../shapes/told.ts';
 import { BASE_C, FLOOR_AREA_M2 } from '../shapes/usual-home.ts';
 import { type WorkingInput, weakestGrade } from '../shapes/working.ts';
 import { degreeDaysHitchin } from '../weather/degree-days.ts';
@@ -21,12 +22,11 @@ export function demandFromCertificate(heat: Household['heat']): DemandEstimate |
     ...(water ? { waterKWh: water.value, waterErrorKWh: CERTIFICATE_ERROR * water.value } : {}),
     grade: weakestGrade(['estimated', space.grade]),
     working: {
-      title: 'Heat for the rooms, from the certificate',
-      formula: 'as the certificate states it',
-      inputs: [{ name: 'space heating', unit: 'kWh a year', ...space }],
+      title: tell('room-heat-by-certificate'),
+      formula: tell('certificate-formula'),
+      inputs: [{ name: tell('space-heating'), unit: 'kWh a year', ...space }],
       result: { value: space.value, unit: 'kWh a year' },
-      source:
-        'energy performance certificate; its standard household is not this one (25 %, common practice, no source)',
+      source: tell('certificate-with-doubt'),
     },
   };
 }
@@ -46,13 +46,13 @@ export function demandFromFloorArea(
   const row = home.ageBand ? reference.spacePerM2.find((r) => r.ageBand === home.ageBand?.value) : undefined;
   const perM2 = row ?? meanOf(reference.spacePerM2);
   const area: WorkingInput & { value: number } = home.floorAreaM2
-    ? { name: 'floor area', unit: 'm²', ...home.floorAreaM2 }
+    ? { name: tell('floor-area'), unit: 'm²', ...home.floorAreaM2 }
     : {
-        name: 'floor area',
+        name: tell('floor-area'),
         value: FLOOR_AREA_M2,
         unit: 'm²',
         grade: 'assumed',
-        origin: 'typical British home, from memory',
+        origin: tell('usual-home-area'),
       };
   const average = reference.regions.find((r) => r.id === 0) ?? region;
   const climate = degreeDaysOf(region) / degreeDaysOf(average);
@@ -66,20 +66,18 @@ export function demandFromFloorArea(
     spaceErrorKWh: Math.hypot(share, areaShare) * spaceKWh,
     grade: 'assumed',
     working: {
-      title: home.floorAreaM2
-        ? 'Heat for the rooms, from floor area and age'
-        : 'Heat for the rooms of a typical British home',
-      formula: 'floor area × heat per m² × degree days of the region / degree days of the United Kingdom',
+      title: tell(home.floorAreaM2 ? 'room-heat-by-floor-area' : 'room-heat-of-usual-home'),
+      formula: tell('area-by-climate'),
       inputs: [
         area,
         {
-          name: 'heat per m²',
+          name: tell('heat-per-area'),
           value: perM2.middle,
           unit: 'kWh per m² and year',
           grade: 'assumed',
-          origin: row ? `built ${row.ageBand}` : 'age not known: middle of all ages',
+          origin: row?.ageBand ? tell('built-in-band', { band: row.ageBand }) : tell('age-not-known'),
         },
-        { name: 'climate', value: climate, unit: 'of the UK average', grade: 'estimated', origin: region.name },
+        { name: tell('climate'), value: climate, unit: 'of the UK average', grade: 'estimated', origin: region.name },
       ],
       result: { value: spaceKWh, unit: 'kWh a year' },
       source: perM2.source,

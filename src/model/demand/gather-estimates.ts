@@ -11,6 +11,7 @@ import type {
 import type { Series } from '../shapes/evidence.ts';
 import type { Household } from '../shapes/household.ts';
 import type { Reference } from '../shapes/reference.ts';
+import { tell, type Wording } from '../shapes/told.ts';
 import { ROOM_C } from '../shapes/usual-home.ts';
 import type { Grade } from '../shapes/working.ts';
 import type { TypicalYear } from '../year/typical-year.ts';
@@ -26,7 +27,7 @@ export interface Gathered {
   readonly estimates: readonly DemandEstimate[];
   readonly missing: Demand['missing'];
   readonly questions: readonly Question[];
-  readonly room: { readonly value: number; readonly grade: Grade; readonly origin: string };
+  readonly room: { readonly value: number; readonly grade: Grade; readonly origin: Wording };
   readonly recordBaseC?: number;
   readonly heatLossBaseC?: number;
   readonly signature?: Signature;
@@ -49,7 +50,7 @@ export interface GatherInput {
 export function gatherEstimates(input: GatherInput): Gathered {
   const { household, reference, year } = input;
   const { home, heat } = household;
-  const room = heat.roomC ?? { value: ROOM_C, grade: 'assumed' as const, origin: 'mean of the rooms, from memory' };
+  const room = heat.roomC ?? { value: ROOM_C, grade: 'assumed' as const, origin: tell('mean-of-rooms') };
   const record = demandFromRecord(input);
   const loss = demandFromHeatLoss(household, room, year, reference);
   const certificate = demandFromCertificate(heat);

@@ -1,6 +1,7 @@
 /** Yearly heat for hot water: what is drawn off, and what the cylinder loses. */
 import type { Household } from '../shapes/household.ts';
 import type { Reference } from '../shapes/reference.ts';
+import { type Told, tell } from '../shapes/told.ts';
 import { CYLINDER_LITRES, HOT_C, PEOPLE } from '../shapes/usual-home.ts';
 import type { Grade, Working, WorkingInput } from '../shapes/working.ts';
 import { cylinderLossKWhPerDay } from './cylinder-loss.ts';
@@ -44,32 +45,32 @@ export function reckonHotWater(
     grade: draw.grade,
     people: people.value,
     working: {
-      title: 'Heat for hot water',
-      formula: 'hot water drawn off + cylinder loss × days',
+      title: tell('water-heat'),
+      formula: tell('drawn-and-cylinder'),
       inputs: [
         {
-          name: 'hot water drawn off',
+          name: tell('drawn-off'),
           value: sum(draw.monthlyKWh),
           unit: 'kWh',
           grade: draw.grade,
-          origin: 'sum below',
+          origin: tell('sum-below'),
         },
         cylinder.input,
       ],
       result: { value: kWh, unit: 'kWh a year' },
-      source: `${reference.hotWater.source}; cylinder loss SAP Tables 2, 2a, 2b`,
+      source: tell('water-and-cylinder-source', { source: reference.hotWater.source }),
       steps: [draw.working],
     },
   };
 }
 
 function findPeople(home: Household['home']): WorkingInput & { value: number } {
-  if (home.people) return { name: 'people', unit: '', ...home.people };
+  if (home.people) return { name: tell('people'), unit: '', ...home.people };
   if (home.floorAreaM2) {
     const value = peopleOfFloorArea(home.floorAreaM2.value);
-    return { name: 'people', value, unit: '', grade: 'assumed', origin: 'from the floor area, SAP Table 1b' };
+    return { name: tell('people'), value, unit: '', grade: 'assumed', origin: tell('people-by-area') };
   }
-  return { name: 'people', value: PEOPLE, unit: '', grade: 'assumed', origin: 'mean British household' };
+  return { name: tell('people'), value: PEOPLE, unit: '', grade: 'assumed', origin: tell('usual-people') };
 }
 
 interface Draw {
@@ -87,14 +88,14 @@ function reckonDraw(
 ): Draw {
   const { litresPerDay, hotC } = household.hotWater;
   if (litresPerDay) {
-    const hot = hotC ?? { value: HOT_C, grade: 'assumed' as const, origin: 'SAP 10.2 Appendix J' };
+    const hot = hotC ?? { value: HOT_C, grade: 'assumed' as const, origin: tell('water-temperature-source') };
     const monthlyKWh = drawOfLitres(litresPerDay.value, hot.value, monthDays, reference.hotWater);
     const inputs = [
-      { name: 'hot water', unit: 'litres a day', ...litresPerDay },
-      { name: 'temperature', unit: '°C', ...hot },
+      { name: tell('hot-water'), unit: 'litres a day', ...litresPerDay },
+      { name: tell('temperature'), unit: '°C', ...hot },
     ];
     const share = litresPerDay.grade === 'measured' ? WATER_ERROR.litresMeasured : WATER_ERROR.litres;
-    const formula = '4.18 × litres a day × days × (hot − cold mains)/3600, month by month';
+    const formula = tell('litres-by-temperature');
     return {
       monthlyKWh,
       share,
@@ -107,39 +108,34 @@ function reckonDraw(
   const { kWh } = drawOfPeople(use, monthDays, reference.hotWater);
   const shower: WorkingInput = showersDraw
     ? {
-        name: 'shower',
+        name: tell('shower'),
         value: SHOWER_LITRES_PER_MINUTE,
         unit: 'litres a minute',
         grade: 'assumed',
-        origin: 'vented mixer',
+        origin: tell('vented-mixer'),
       }
-    : { name: 'shower', value: 'electric', grade: 'estimated', origin: 'typed; it heats its own water' };
+    : { name: tell('shower'), value: tell('electric-shower'), grade: 'estimated', origin: tell('shower-heats-itself') };
   const guessed = people.grade === 'assumed';
   return {
     monthlyKWh: kWh,
     share: guessed ? WATER_ERROR.peopleGuessed : WATER_ERROR.people,
     grade: guessed ? 'assumed' : 'estimated',
-    working: drawWorking(
-      'showers, baths and other uses of so many people, month by month',
-      [people, shower],
-      kWh,
-      reference,
-    ),
+    working: drawWorking(tell('people-by-month'), [people, shower], kWh, reference),
   };
 }
 
 function drawWorking(
-  formula: string,
+  formula: Told,
   inputs: readonly WorkingInput[],
   monthlyKWh: readonly number[],
   reference: Reference,
 ): Working {
   const result = { value: sum(monthlyKWh), unit: 'kWh a year' };
-  return { title: 'Hot water drawn off', formula, inputs, result, source: reference.hotWater.source };
+  return { title: tell('water-drawn'), formula, inputs, result, source: reference.hotWater.source };
 }
 
 function reckonCylinder(hotWater: Household['hotWater']): { kWhPerDay: number; input: WorkingInput } {
-  const name = 'cylinder loss';
+  const name = tell('cylinder-loss');
   const unit = 'kWh a day';
   if (hotWater.cylinderLossKWhPerDay) {
     const { value } = hotWater.cylinderLossKWhPerDay;
@@ -148,6 +144,6 @@ function reckonCylinder(hotWater: Household['hotWater']): { kWhPerDay: number; i
   const litres = hotWater.cylinderLitres?.value ?? CYLINDER_LITRES;
   const value = cylinderLossKWhPerDay({ litres, foamMm: FOAM_MM, separatelyTimed: true });
   const grade = hotWater.cylinderLitres ? 'estimated' : 'assumed';
-  const origin = `${litres} litres behind ${FOAM_MM} mm of foam, separately timed; SAP Tables 2, 2a, 2b`;
+  const origin = tell('foamed-cylinder', { litres, foamMm: FOAM_MM });
   return { kWhPerDay: value, input: { name, value, unit, grade, origin } };
 }

@@ -3,6 +3,7 @@ import { factorsAtMeter } from '../heat-pump/meter-factors.ts';
 import type { SettledFactor } from '../heat-pump/settle-factors.ts';
 import type { Household } from '../shapes/household.ts';
 import type { EfficiencyDefault, Reference } from '../shapes/reference.ts';
+import { type Told, tell, type Wording } from '../shapes/told.ts';
 import type { Grade, WorkingInput } from '../shapes/working.ts';
 import { EFFICIENCY_ERROR, TEN_PERCENT } from './demand-assumptions.ts';
 import type { RecordMeter } from './record.ts';
@@ -12,7 +13,7 @@ export interface Efficiency {
   /** One relative standard error. */
   readonly error: number;
   readonly grade: Grade;
-  readonly origin: string;
+  readonly origin: Wording;
 }
 
 export interface PresentEfficiency {
@@ -20,7 +21,7 @@ export interface PresentEfficiency {
   readonly water: Efficiency;
 }
 
-const HEAT_METER: Efficiency = { value: 1, error: 0.02, grade: 'measured', origin: 'the meter counts heat itself' };
+const HEAT_METER: Efficiency = { value: 1, error: 0.02, grade: 'measured', origin: tell('heat-meter') };
 
 const fromTable = (row: EfficiencyDefault): Efficiency => ({
   value: row.middle,
@@ -56,7 +57,7 @@ function ofHeatPump(household: Household, reference: Reference): PresentEfficien
   return { space: ofFactor(space), water: ofFactor(water) };
 }
 
-export const efficiencyInput = (name: string, efficiency: Efficiency): WorkingInput => ({
+export const efficiencyInput = (name: Told, efficiency: Efficiency): WorkingInput => ({
   name,
   value: efficiency.value,
   unit: 'kWh of heat per kWh',

@@ -3,6 +3,7 @@
 import { toCivilDate } from '../calendar/civil.ts';
 import type { DemandEstimate } from '../shapes/appraisal.ts';
 import type { Reference } from '../shapes/reference.ts';
+import { type Told, tell } from '../shapes/told.ts';
 import type { Grade, Working } from '../shapes/working.ts';
 import { together } from './figure.ts';
 import type { FittedRecord } from './fit-record.ts';
@@ -31,20 +32,20 @@ export function estimateOfRecord(
     efficiency.space.grade === 'measured';
   const grade: Grade = measured ? 'measured' : 'estimated';
   const working: Working = {
-    title: 'Heat for the rooms, from the record',
-    formula: 'use of a typical year that follows the weather × seasonal efficiency',
+    title: tell('room-heat-by-record'),
+    formula: tell('weather-use-by-efficiency'),
     inputs: [
       {
-        name: 'use that follows the weather',
+        name: tell('use-with-weather'),
         value: use.spaceKWh,
         unit: 'kWh',
         grade,
         origin: originOf(record, fitted),
       },
-      efficiencyInput('seasonal efficiency for the rooms', efficiency.space),
+      efficiencyInput(tell('room-efficiency'), efficiency.space),
     ],
     result: { value: spaceKWh, unit: 'kWh a year' },
-    source: 'three-parameter energy signature by ordinary least squares; seasonal efficiency as named',
+    source: tell('least-squares-with-efficiency'),
     steps: [workingOfUse(record, fitted, use, reference), workingOfWater(record, use, of, efficiency, grade)],
   };
   const water =
@@ -52,39 +53,38 @@ export function estimateOfRecord(
   return { way: 'record', spaceKWh, spaceErrorKWh, ...water, grade, working };
 }
 
-function originOf(record: HeatRecord, fitted: FittedRecord): string {
+function originOf(record: HeatRecord, fitted: FittedRecord): Told {
   const first = record.spans[0]!;
   const last = record.spans.at(-1)!;
   const names = record.series.map((s) => s.name).join(', ');
-  return `${names}: ${Math.round(fitted.kWh)} kWh from ${toCivilDate(first.first)} to ${toCivilDate(last.first + last.days)}`;
+  const span = { from: toCivilDate(first.first), to: toCivilDate(last.first + last.days) };
+  return tell('total-of-series', { names, kWh: fitted.kWh, ...span });
 }
 
 function workingOfUse(record: HeatRecord, fitted: FittedRecord, use: TypicalUse, reference: Reference): Working {
   const grade: Grade = fitted.estimatedShare > 0 || record.deliveries ? 'estimated' : 'measured';
   const degreeDays = {
-    name: 'degree days of the typical year',
+    name: tell('typical-degree-days'),
     value: use.degreeDays,
-    unit: `K·day to ${use.baseC} °C`,
+    unit: tell('degree-days-to', { baseC: use.baseC }),
     grade: 'estimated' as const,
-    origin: 'monthly means of the region',
+    origin: tell('monthly-means'),
   };
   const origin = originOf(record, fitted);
   const bySignature = use.by === 'signature' && use.degreeDays > 0;
   // All base temperatures answered together: this is the slope that gives their answer at the mean one.
   const slope = bySignature ? use.spaceKWh / use.degreeDays : 0;
   const inputs = bySignature
-    ? [{ name: 'slope', value: slope, unit: 'kWh per K and day', grade, origin }, degreeDays]
-    : [{ name: 'total of the record', value: fitted.kWh, unit: 'kWh', grade, origin }, degreeDays];
+    ? [{ name: tell('slope'), value: slope, unit: 'kWh per K and day', grade, origin }, degreeDays]
+    : [{ name: tell('record-total'), value: fitted.kWh, unit: 'kWh', grade, origin }, degreeDays];
   const habits = reference.spread.habits;
   return {
-    title: 'Use that follows the weather',
-    formula: bySignature
-      ? 'slope of the signature × degree days of the typical year'
-      : '(total − daily base × days) × degree days of the typical year / degree days of the span',
+    title: tell('weather-use'),
+    formula: tell(bySignature ? 'slope-by-degree-days' : 'total-less-base'),
     inputs: [
       ...inputs,
       {
-        name: 'habits from year to year',
+        name: tell('habits'),
         value: habits.value,
         unit: 'of the use',
         grade: 'estimated',
@@ -94,8 +94,7 @@ function workingOfUse(record: HeatRecord, fitted: FittedRecord, use: TypicalUse,
     result: { value: use.spaceKWh, unit: 'kWh a year' },
     ...(bySignature
       ? {
-          source:
-            'energy signature by least squares; base temperatures from 8 to 22 °C weighed by fit and by what homes are like',
+          source: tell('least-squares-weighed'),
         }
       : {}),
   };
@@ -110,42 +109,41 @@ function workingOfWater(
 ): Working {
   const whole = record.meter === 'whole-house';
   return {
-    title: 'Heat for hot water, from the record',
-    formula:
-      'what the people need, moved towards (use of every day − what else runs in any weather) × seasonal efficiency, as far as the spread of each allows',
+    title: tell('water-heat-by-record'),
+    formula: tell('need-moved-to-record'),
     inputs: [
       {
-        name: 'what the people need',
+        name: tell('people-need'),
         value: water.kWh,
         unit: 'kWh a year',
         grade: water.grade,
-        origin: `sum below, ± ${Math.round(water.errorKWh)} kWh (one standard error)`,
+        origin: tell('sum-below-with-error', { errorKWh: water.errorKWh }),
       },
       {
-        name: 'use of every day',
+        name: tell('daily-use'),
         value: use.baseKWh,
         unit: 'kWh a year',
         grade,
-        origin: `base of the record, ± ${Math.round(use.baseErrorKWh)} kWh (one standard error)`,
+        origin: tell('base-of-record', { errorKWh: use.baseErrorKWh }),
       },
       {
-        name: whole ? 'lights and appliances' : 'cooking',
+        name: tell(whole ? 'lights-and-appliances' : 'cooking'),
         value: split.besideKWh,
         unit: 'kWh a year',
         grade: 'assumed',
-        origin: whole ? 'SAP 10.2 Appendix L, from memory' : 'BREDEM 2012, from memory',
+        origin: tell(whole ? 'appliances-source' : 'cooking-source'),
       },
-      efficiencyInput('seasonal efficiency for hot water', efficiency.water),
+      efficiencyInput(tell('water-efficiency'), efficiency.water),
       {
-        name: 'left over: losses and anything else',
+        name: tell('left-over'),
         value: split.leftoverKWh,
         unit: 'kWh a year',
         grade: 'estimated',
-        origin: `what neither explains; ${UNCOUNTED_KWH} kWh are usual (pipes between boiler and cylinder, SAP 2009 Table 3)`,
+        origin: tell('neither-explains', { kWh: UNCOUNTED_KWH }),
       },
     ],
     result: { value: split.waterKWh ?? 0, unit: 'kWh a year' },
-    source: 'Bayes’ rule: need and cooking normal, the rest exponential',
+    source: tell('bayes-rule'),
     steps: [water.working],
   };
 }

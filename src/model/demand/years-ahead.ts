@@ -1,5 +1,6 @@
 /** What the record leads one to expect: its meter in a mild, a typical and a cold year, and the home's heat loss. */
 import type { Figure, YearAhead } from '../shapes/appraisal.ts';
+import { tell } from '../shapes/told.ts';
 import type { Grade } from '../shapes/working.ts';
 import type { TypicalYear } from '../year/typical-year.ts';
 import { TEN_PERCENT } from './demand-assumptions.ts';
@@ -55,12 +56,12 @@ export function heatLossOfRecord(outlook: RecordOutlook, efficiency: Efficiency,
     unit: 'W/K',
     grade,
     working: {
-      title: 'Heat loss that the record shows',
-      formula: 'slope of the signature × seasonal efficiency × 1000 / 24',
+      title: tell('heat-loss-by-record'),
+      formula: tell('slope-as-heat-loss'),
       inputs: [
-        { name: 'slope', value: slope, unit: 'kWh per K and day', grade, origin: 'all base temperatures weighed' },
+        { name: tell('slope'), value: slope, unit: 'kWh per K and day', grade, origin: tell('all-bases-weighed') },
         {
-          name: 'seasonal efficiency for the rooms',
+          name: tell('room-efficiency'),
           value: efficiency.value,
           unit: 'kWh of heat per kWh',
           grade: efficiency.grade,
@@ -68,7 +69,7 @@ export function heatLossOfRecord(outlook: RecordOutlook, efficiency: Efficiency,
         },
       ],
       result: { value, unit: 'W/K' },
-      source: 'energy signature by least squares',
+      source: tell('least-squares'),
     },
   };
 }

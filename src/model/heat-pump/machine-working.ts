@@ -1,6 +1,7 @@
 /** The sums behind the machine's factors. */
 import type { Demand, Figure } from '../shapes/appraisal.ts';
 import type { Boundary } from '../shapes/household.ts';
+import type { Wording } from '../shapes/told.ts';
 import type { Working, WorkingInput } from '../shapes/working.ts';
 import type { ExtraLine } from './extras.ts';
 import { FLOW_SOURCE } from './flow.ts';
@@ -83,7 +84,7 @@ export function electricityLines(parts: Pick<WholeParts, 'spaceKWh' | 'waterKWh'
   ];
 }
 
-const line = (name: string, value: number, grade: WorkingInput['grade'], origin: string): WorkingInput => ({
+const line = (name: Wording, value: number, grade: WorkingInput['grade'], origin: Wording): WorkingInput => ({
   name,
   value,
   unit: 'kWh',

@@ -7,6 +7,7 @@ import { z } from 'zod';
 import { CivilDate } from './dates.ts';
 import { DELIVERED_FUELS, type DeliveredFuel, HEATERS, PRICED_CARRIERS, type PricedCarrier } from './heating.ts';
 import { Boundary, DemandChoice } from './household.ts';
+import { Wording } from './told.ts';
 import { Grade, Working } from './working.ts';
 
 /** A value with its range (10 and 90 % points) and the sum it came from. */
@@ -43,7 +44,7 @@ export const Climate = z.object({
   /** Where the temperatures behind the record came from: the household's own file, or the typical year standing in. */
   recordWeather: z.enum(['own', 'typical', 'none']),
   grade: Grade,
-  source: z.string(),
+  source: Wording,
 });
 export type Climate = z.infer<typeof Climate>;
 

@@ -1,12 +1,13 @@
 /** The outdoor temperature a heat loss is stated for: typed, or the table's for the nearest city of the region. */
 import type { Household } from '../shapes/household.ts';
 import type { Reference } from '../shapes/reference.ts';
+import { tell, type Wording } from '../shapes/told.ts';
 import type { Grade } from '../shapes/working.ts';
 
 export interface DesignOutdoor {
   readonly value: number;
   readonly grade: Grade;
-  readonly origin: string;
+  readonly origin: Wording;
   /** City and rule it was taken from; absent where it was typed. */
   readonly taken?: { readonly place: string; readonly rule: '99 %' | '99.6 %' };
 }
@@ -45,8 +46,8 @@ export function designOutdoor(heat: Household['heat'], regionId: number, referen
   for (const place of [...(CITIES[regionId] ?? ELSEWHERE), ...ELSEWHERE]) {
     const row = rows.find((r) => r.place === place);
     if (!row) continue;
-    const origin = `${place}, ${rule} of hours; ${row.source}`;
+    const origin = tell('design-place', { place, rule, source: row.source });
     return { value: row.outdoorC, grade: 'assumed', origin, taken: { place, rule } };
   }
-  return { value: -3, grade: 'assumed', origin: 'no row of the design table; common practice, no source' };
+  return { value: -3, grade: 'assumed', origin: tell('no-design-row') };
 }

@@ -1,6 +1,7 @@
 /** Which climate region a home lies in: named by the installer, found from its postcode, else the UK average. */
 import type { Household } from '../shapes/household.ts';
 import type { ClimateRegion, PostcodeRule, Reference } from '../shapes/reference.ts';
+import { tell, type Wording } from '../shapes/told.ts';
 import type { Grade } from '../shapes/working.ts';
 
 export type Home = Household['home'];
@@ -8,7 +9,7 @@ export type Home = Household['home'];
 export interface FoundRegion {
   readonly region: ClimateRegion;
   readonly grade: Grade;
-  readonly origin: string;
+  readonly origin: Wording;
 }
 
 /** Area letters and district number of a postcode: whole, outward part, or the letters alone; null where it is none. */
@@ -31,18 +32,18 @@ export function findRegion(home: Home, reference: Reference): FoundRegion {
   if (!average) throw new Error('the reference tables name no climate region');
   if (home.regionId !== undefined) {
     const region = byId(home.regionId);
-    if (region) return { region, grade: 'estimated', origin: `region ${home.regionId} chosen by hand` };
+    if (region)
+      return { region, grade: 'estimated', origin: tell('region-by-hand', { region: String(home.regionId) }) };
   }
-  if (!home.postcode?.trim()) return { region: average, grade: 'assumed', origin: 'no postcode given; UK average' };
+  if (!home.postcode?.trim()) return { region: average, grade: 'assumed', origin: tell('no-postcode') };
   const read = readPostcode(home.postcode);
-  if (!read) return { region: average, grade: 'assumed', origin: `${home.postcode} is no postcode; UK average` };
+  if (!read) return { region: average, grade: 'assumed', origin: tell('not-a-postcode', { postcode: home.postcode }) };
   const rows = reference.postcodes.filter((row) => row.area === read.area);
   const { area, district } = read;
   const row = rows.find((r) => inDistricts(r, district)) ?? rows.find((r) => r.districtFrom === undefined);
   const region = row && byId(row.regionId);
-  if (!region)
-    return { region: average, grade: 'assumed', origin: `${area} is in no row of the postcode table; UK average` };
-  return { region, grade: 'estimated', origin: `postcode ${area}${district ?? ''}, SAP 2012 Appendix U` };
+  if (!region) return { region: average, grade: 'assumed', origin: tell('postcode-not-listed', { area }) };
+  return { region, grade: 'estimated', origin: tell('postcode-of-region', { postcode: `${area}${district ?? ''}` }) };
 }
 
 function inDistricts(rule: PostcodeRule, district: number | undefined): boolean {

@@ -1,5 +1,6 @@
 import { moneySign, penceSign } from '../../words/numbers.ts';
-import { reword, say } from '../../words/say.ts';
+import { say } from '../../words/say.ts';
+import { sayTold } from '../../words/say-told.ts';
 import { NumberField } from '../shared/number-field.tsx';
 import { TextField } from '../shared/text-field.tsx';
 import { Day } from './bill-head.tsx';
@@ -137,7 +138,7 @@ export function ChargeLines(props: {
   );
 }
 
-const nameOf = ({ name }: LineDraft): string => reword(name) || say('register without a name');
+const nameOf = ({ name }: LineDraft): string => sayTold(name) || say('register without a name');
 const unitOf = (draft: BillDraft): string => (draft.meterUnit === 'hundred ft³' ? '100 ft³' : draft.meterUnit);
 
 export function Amount(props: {

@@ -5,8 +5,8 @@ import { Said } from '../../charts/said.tsx';
 import type { BillPrefill } from '../../desk/contract.ts';
 import { civilDateOf } from '../../model/calendar/instant.ts';
 import { sumRegisters } from '../../model/evidence/sum-registers.ts';
-import { daysWorking } from '../../model/explained/record.ts';
 import type { BillCheckInput } from '../../model/shapes/bill-check.ts';
+import { daysWorking } from '../../words/explained/record.ts';
 import {
   counted,
   daySpan,

@@ -1,6 +1,4 @@
 import { findSideBySide } from '../../model/comparison/beside.ts';
-import { breakEvenWorkings, roomHeatWorking, winterWorkings } from '../../model/explained/balance.ts';
-import { rangedWorking } from '../../model/explained/ranged.ts';
 import type { Appraisal } from '../../model/shapes/appraisal.ts';
 import {
   breakEvenSentence,
@@ -9,9 +7,12 @@ import {
   roomHeatPriceSentence,
   winterSentence,
 } from '../../words/cost.ts';
+import { breakEvenWorkings, roomHeatWorking, winterWorkings } from '../../words/explained/balance.ts';
+import { rangedWorking } from '../../words/explained/ranged.ts';
 import { factor, pence } from '../../words/numbers.ts';
 import { ratioSentence } from '../../words/prices.ts';
 import { say } from '../../words/say.ts';
+import { inWords, sayTold } from '../../words/say-told.ts';
 import { useHousehold } from '../household-context.tsx';
 import { HowWeKnow } from '../shared/how-we-know.tsx';
 import { costWorking } from '../shared/name-working.ts';
@@ -26,7 +27,7 @@ export function BalanceLines({ appraisal }: { readonly appraisal: Appraisal }) {
     ...(versus ? [rangedWorking(versus.saving)] : []),
     ...(versus && beside ? breakEvenWorkings(appraisal, pump, beside, versus) : []),
     ...[pump, ...(beside ? [beside] : [])].flatMap((system) =>
-      roomHeatWorking(system, say('Heat for the rooms. {title}', { title: costWorking(system).title })),
+      roomHeatWorking(system, inWords('Heat for the rooms. {title}', { title: sayTold(costWorking(system).title) })),
     ),
     ...winterWorkings(pump),
   ];

@@ -6,7 +6,6 @@ import { emitterRows, highestPence } from '../../charts/drivers/series.ts';
 import { driverTable, emitterTable } from '../../charts/drivers/table.ts';
 import { ChartFigure } from '../../charts/figure.tsx';
 import { SpreadPicture } from '../../charts/spread/picture.tsx';
-import { driverWorkings, emitterWorkings } from '../../model/explained/steps.ts';
 import type { Figure } from '../../model/shapes/appraisal.ts';
 import type { WhatDrives } from '../../model/what-drives/what-drives.ts';
 import {
@@ -17,6 +16,7 @@ import {
   emitterSentence,
   startsFromSentence,
 } from '../../words/drivers.ts';
+import { driverWorkings, emitterWorkings } from '../../words/explained/steps.ts';
 import { say } from '../../words/say.ts';
 import { useHousehold } from '../household-context.tsx';
 import { HowWeKnow } from '../shared/how-we-know.tsx';

@@ -5,11 +5,11 @@ import { YearsPicture } from '../../charts/years/picture.tsx';
 import { yearsName, yearsSentence } from '../../charts/years/sentence.ts';
 import { yearsSeries } from '../../charts/years/series.ts';
 import { yearsTable } from '../../charts/years/table.ts';
-import { rangedWorking } from '../../model/explained/ranged.ts';
-import { yearsWorkings } from '../../model/explained/years.ts';
 import { reckonLifetime } from '../../model/lifetime/reckon-lifetime.ts';
 import type { Appraisal } from '../../model/shapes/appraisal.ts';
 import { reference } from '../../reference/index.ts';
+import { rangedWorking } from '../../words/explained/ranged.ts';
+import { yearsWorkings } from '../../words/explained/years.ts';
 import {
   annualSentence,
   chanceSentence,

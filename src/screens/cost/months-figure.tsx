@@ -4,9 +4,9 @@ import { monthlyName, monthlySentence } from '../../charts/monthly/sentence.ts';
 import { monthlySeries } from '../../charts/monthly/series.ts';
 import { monthlyTable } from '../../charts/monthly/table.ts';
 import { findSideBySide } from '../../model/comparison/beside.ts';
-import { costByMonth } from '../../model/explained/months.ts';
 import type { Appraisal } from '../../model/shapes/appraisal.ts';
-import { say } from '../../words/say.ts';
+import { costByMonth } from '../../words/explained/months.ts';
+import { inWords, sayTold } from '../../words/say-told.ts';
 import { HowWeKnow } from '../shared/how-we-know.tsx';
 import { costWorking } from '../shared/name-working.ts';
 
@@ -15,7 +15,7 @@ export function MonthsFigure({ appraisal }: { readonly appraisal: Appraisal }) {
   const { pump, beside } = findSideBySide(appraisal);
   const find = () =>
     [pump, ...(beside ? [beside] : [])].map((system) =>
-      costByMonth(system, say('By the month. {title}', { title: costWorking(system).title })),
+      costByMonth(system, inWords('By the month. {title}', { title: sayTold(costWorking(system).title) })),
     );
   return (
     <section>

@@ -1,7 +1,7 @@
 /** The opening sentence of the running cost and the line below it, for what is shown. */
 import { findSideBySide } from '../../model/comparison/beside.ts';
-import { rangedWorking } from '../../model/explained/ranged.ts';
 import { costSentence, usualHomeSentence } from '../../words/cost.ts';
+import { rangedWorking } from '../../words/explained/ranged.ts';
 import { poundsRange, spokenPounds } from '../../words/numbers.ts';
 import { ageSentence, britishSentence, datesSentence } from '../../words/prices.ts';
 import { say } from '../../words/say.ts';

@@ -2,7 +2,7 @@ import { useState } from 'react';
 import { Said } from '../../charts/said.tsx';
 import type { EstimateSummary } from '../../desk/contract.ts';
 import { civilDateOf } from '../../model/calendar/instant.ts';
-import { rangedWorking } from '../../model/explained/ranged.ts';
+import { rangedWorking } from '../../words/explained/ranged.ts';
 import { longDate, poundsRange, spokenPounds } from '../../words/numbers.ts';
 import { inMoneyOf, phrase, say } from '../../words/say.ts';
 import { call, saveFile } from '../desk.ts';

@@ -3,7 +3,7 @@
 import { useState } from 'react';
 import { civilDateOf } from '../../model/calendar/instant.ts';
 import { findSideBySide } from '../../model/comparison/beside.ts';
-import { writtenEstimateWorking } from '../../model/explained/estimate-workings.ts';
+import { writtenEstimateWorking } from '../../words/explained/estimate-workings.ts';
 import { longDate, spokenPounds } from '../../words/numbers.ts';
 import { inMoneyOf, say } from '../../words/say.ts';
 import { useHousehold } from '../household-context.tsx';

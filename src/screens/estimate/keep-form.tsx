@@ -2,10 +2,11 @@ import { useState } from 'react';
 import { Said } from '../../charts/said.tsx';
 import { DeskError } from '../../desk/desk-error.ts';
 import { findSideBySide } from '../../model/comparison/beside.ts';
-import { electricityPriceWorking } from '../../model/explained/prices.ts';
-import { rangedWorking } from '../../model/explained/ranged.ts';
+import { electricityPriceWorking } from '../../words/explained/prices.ts';
+import { rangedWorking } from '../../words/explained/ranged.ts';
 import { longDate, pence, poundsRange, spokenCount, spokenPounds } from '../../words/numbers.ts';
-import { reword, say } from '../../words/say.ts';
+import { say } from '../../words/say.ts';
+import { sayTold } from '../../words/say-told.ts';
 import { systemInSentence } from '../../words/systems.ts';
 import { call } from '../desk.ts';
 import { useHousehold } from '../household-context.tsx';
@@ -106,7 +107,7 @@ export function KeepForm() {
           <Said
             text="{price} a unit, {tariff}"
             with={{
-              tariff: reword(electricity.name),
+              tariff: sayTold(electricity.name),
               price: (
                 <FigureButton
                   text={pence(appraisal.prices.electricityPencePerKWh)}

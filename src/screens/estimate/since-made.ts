@@ -1,14 +1,15 @@
 /** What is different now from what a written estimate was made with, in one line. */
 
 import { findSideBySide } from '../../model/comparison/beside.ts';
-import { electricityPriceWorking, fuelPriceWorking } from '../../model/explained/prices.ts';
-import { rangedWorking } from '../../model/explained/ranged.ts';
 import type { Appraisal } from '../../model/shapes/appraisal.ts';
 import type { Series } from '../../model/shapes/evidence.ts';
-import type { Working } from '../../model/shapes/working.ts';
 import type { WrittenEstimate } from '../../model/shapes/written-estimate.ts';
+import { electricityPriceWorking, fuelPriceWorking } from '../../words/explained/prices.ts';
+import { rangedWorking } from '../../words/explained/ranged.ts';
 import { factor, listed, pence, spokenCount, spokenPounds } from '../../words/numbers.ts';
 import { inMoneyOf, say } from '../../words/say.ts';
+import { sayTold } from '../../words/say-told.ts';
+import type { ShownWorking } from '../../words/working.ts';
 
 interface Now {
   readonly appraisal: Appraisal;
@@ -50,11 +51,11 @@ export function sayChanges(estimate: WrittenEstimate, now: Now): string {
 }
 
 /** The sums of what is compared, as they were and as they are. */
-export function sinceWorkings(was: Appraisal, is: Appraisal): Working[] {
+export function sinceWorkings(was: Appraisal, is: Appraisal): ShownWorking[] {
   const of = (appraisal: Appraisal, when: string) =>
     [findSideBySide(appraisal).pump.cost, appraisal.demand.total, appraisal.machine.whole]
       .map(rangedWorking)
       .concat(electricityPriceWorking(appraisal), fuelPriceWorking(appraisal, 'gas'))
-      .map((working) => ({ ...working, title: `${when}: ${working.title}` }));
-  return [...of(was, 'Then'), ...of(is, 'Now')];
+      .map((working) => ({ ...working, title: { said: `${when}: ${sayTold(working.title)}` } }));
+  return [...of(was, say('Then')), ...of(is, say('Now'))];
 }

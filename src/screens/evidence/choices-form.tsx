@@ -1,7 +1,8 @@
 import type { EnergyUnit, IntakeChoices, IntakePreview } from '../../intake/intake.ts';
 import { Carrier, isTemperature } from '../../model/shapes/evidence.ts';
 import { SALE_UNIT_IDS } from '../../model/shapes/heating.ts';
-import { phrase, reword, say } from '../../words/say.ts';
+import { phrase, say } from '../../words/say.ts';
+import { sayTold } from '../../words/say-told.ts';
 import { type Choice, ChoiceField, sayChoices } from '../shared/choice-field.tsx';
 import { NumberField } from '../shared/number-field.tsx';
 import { sheetChoice } from './remark-answers.ts';
@@ -59,9 +60,9 @@ export function ChoicesForm(props: {
           emptyLabel={preview.shape === null ? say('none fits') : undefined}
           choices={(fits.length > 0 ? fits : preview.candidates).map(({ shape }) => ({
             value: shape,
-            label: reword(shape),
+            label: sayTold(shape),
           }))}
-          note={reason && reword(reason)}
+          note={reason && sayTold(reason)}
           onChange={(shape) => onChoose({ shape })}
         />
         {preview.sheets === undefined || preview.sheets.length < 2 ? null : (
@@ -90,7 +91,7 @@ export function ChoicesForm(props: {
           label={say('Unit')}
           value={choices.unit}
           emptyLabel={choices.unit === undefined ? say('not said') : undefined}
-          choices={UNITS.map((value) => ({ value, label: reword(value) }))}
+          choices={UNITS.map((value) => ({ value, label: sayTold(value) }))}
           onChange={(unit) => onChoose({ unit })}
         />
         {choices.stamp === undefined ? null : (

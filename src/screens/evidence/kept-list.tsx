@@ -1,11 +1,12 @@
 import { useState } from 'react';
 import { GradeMark } from '../../charts/grade-mark.tsx';
-import { recordWorking } from '../../model/explained/record.ts';
 import { type Evidence, isTemperature, type Series } from '../../model/shapes/evidence.ts';
+import { recordWorking } from '../../words/explained/record.ts';
 import { temperatureTotal } from '../../words/logged-flow.ts';
 import { grouped, longDate, spokenKWh } from '../../words/numbers.ts';
 import { remarkSentence } from '../../words/remarks.ts';
-import { reword, say } from '../../words/say.ts';
+import { say } from '../../words/say.ts';
+import { sayTold } from '../../words/say-told.ts';
 import type { FiledBillOpened } from '../bill-sums/filed-bill.ts';
 import { call } from '../desk.ts';
 import { useHousehold } from '../household-context.tsx';
@@ -34,10 +35,13 @@ export function KeptList({ onSums }: { readonly onSums: (filed: FiledBillOpened)
   const undo = (one: Evidence) =>
     attempt(
       () => call('evidence.undo', { evidenceId: one.id }),
-      say('{fileName} was taken back. It can be brought again below.', { fileName: reword(one.fileName) }),
+      say('{fileName} was taken back. It can be brought again below.', { fileName: sayTold(one.fileName) }),
     );
   const restore = (evidenceId: string, fileName: string) =>
-    attempt(() => call('evidence.restore', { evidenceId }), say('{fileName} is back.', { fileName: reword(fileName) }));
+    attempt(
+      () => call('evidence.restore', { evidenceId }),
+      say('{fileName} is back.', { fileName: sayTold(fileName) }),
+    );
 
   return (
     <>
@@ -62,7 +66,7 @@ export function KeptList({ onSums }: { readonly onSums: (filed: FiledBillOpened)
           <ul className="kept">
             {undone.map((one) => (
               <li key={one.id} className="kept-one">
-                <span className="quiet">{reword(one.fileName)}</span>
+                <span className="quiet">{sayTold(one.fileName)}</span>
                 <button type="button" className="plain push" onClick={() => restore(one.id, one.fileName)}>
                   {say('Bring it again')}
                 </button>
@@ -81,7 +85,7 @@ function KeptOne(props: {
   readonly onSums: (filed: FiledBillOpened) => void;
 }) {
   const { one } = props;
-  const fileName = reword(one.fileName);
+  const fileName = sayTold(one.fileName);
   const date = longDate(one.importedOn.slice(0, 10));
   return (
     <li className="kept-one">

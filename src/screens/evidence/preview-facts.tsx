@@ -1,7 +1,8 @@
 import type { IntakePreview } from '../../intake/intake.ts';
 import { isTemperature, type Remark } from '../../model/shapes/evidence.ts';
 import { counted, degrees, exactKWh, grouped, longDate } from '../../words/numbers.ts';
-import { phrase, reword, say } from '../../words/say.ts';
+import { phrase, say } from '../../words/say.ts';
+import { sayTold } from '../../words/say-told.ts';
 import { completenessOf } from './completeness.ts';
 import { lastDayOf } from './day-words.ts';
 
@@ -44,7 +45,7 @@ export function PreviewFacts(props: { readonly preview: IntakePreview }) {
           const whole = completenessOf(series);
           return (
             <tr key={series.id}>
-              <th scope="row">{reword(series.name)}</th>
+              <th scope="row">{sayTold(series.name)}</th>
               <td>{longDate(series.from)}</td>
               <td>{longDate(lastDayOf(series.to))}</td>
               <td className="number">
@@ -70,8 +71,8 @@ const countOf = (remarks: readonly Remark[], code: RegExp): number =>
 function choiceWords(preview: IntakePreview): string {
   const { unit, clock, stamp } = preview.choices;
   const parts = [
-    preview.shape ? reword(preview.shape) : say('nothing that we know'),
-    ...(unit ? [say('in {unit}', { unit: reword(unit) })] : []),
+    preview.shape ? sayTold(preview.shape) : say('nothing that we know'),
+    ...(unit ? [say('in {unit}', { unit: sayTold(unit) })] : []),
     ...(clock ? [say(CLOCK_WORDS[clock])] : []),
     ...(stamp ? [say('stamps name the {stamp, select, start {start} other {end}}', { stamp })] : []),
   ];

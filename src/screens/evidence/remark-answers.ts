@@ -3,7 +3,8 @@
 import type { EnergyUnit, IntakeChoices, IntakePreview } from '../../intake/intake.ts';
 import type { Remark } from '../../model/shapes/evidence.ts';
 import { PRICED_CARRIERS, SALE_UNIT_IDS } from '../../model/shapes/heating.ts';
-import { reword, say } from '../../words/say.ts';
+import { say } from '../../words/say.ts';
+import { sayTold } from '../../words/say-told.ts';
 import { formatPlain } from '../shared/number-text.ts';
 import { CARRIER_WORDS } from './series-words.ts';
 
@@ -62,7 +63,7 @@ export function answersTo(remark: Remark, preview: IntakePreview): readonly Answ
     case 'unit-doubtful':
     case 'unit-not-of-carrier':
     case 'espi-type-missing':
-      return UNITS.map((unit) => ({ label: reword(unit), choice: { unit }, holds: choices.unit === unit }));
+      return UNITS.map((unit) => ({ label: sayTold(unit), choice: { unit }, holds: choices.unit === unit }));
     case 'calorific-assumed':
       return calorificAnswers(remark, choices);
     case 'register-still':

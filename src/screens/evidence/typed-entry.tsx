@@ -4,7 +4,8 @@ import { useState } from 'react';
 import { carrierOf, isDelivered, type PricedCarrier } from '../../model/shapes/heating.ts';
 import { reference } from '../../reference/index.ts';
 import { capitalised, counted, spokenKWh } from '../../words/numbers.ts';
-import { phrase, reword, say } from '../../words/say.ts';
+import { phrase, say } from '../../words/say.ts';
+import { sayTold } from '../../words/say-told.ts';
 import { call } from '../desk.ts';
 import { useHousehold } from '../household-context.tsx';
 import { ChoiceField, PickField } from '../shared/choice-field.tsx';
@@ -112,7 +113,7 @@ export function TypedEntry(props: {
           <PickField
             label={say('Unit')}
             value={unit.name}
-            choices={units.map(({ name }) => ({ value: name, label: reword(name) }))}
+            choices={units.map(({ name }) => ({ value: name, label: sayTold(name) }))}
             onChange={setUnitName}
             note={unit.sum || undefined}
           />

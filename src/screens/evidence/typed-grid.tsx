@@ -1,7 +1,8 @@
 import { type KeyboardEvent, useRef } from 'react';
 import { flushSync } from 'react-dom';
 import { moneySign } from '../../words/numbers.ts';
-import { currency, reword, say } from '../../words/say.ts';
+import { currency, say } from '../../words/say.ts';
+import { sayTold } from '../../words/say-told.ts';
 import { DateEntry } from '../shared/date-entry.tsx';
 import { EMPTY_ROW, type RowFault, type TypedKind, type TypedRow } from './typed-rows.ts';
 
@@ -20,8 +21,8 @@ export function TypedGrid(props: {
     isBills ? say('First day') : kind === 'readings' ? say('Day of the reading') : say('Day of the delivery'),
     ...(isBills ? [say('Last day')] : []),
     kind === 'readings'
-      ? say('Reading, {unit}', { unit: reword(props.unit) })
-      : say('Amount, {unit}', { unit: reword(props.unit) }),
+      ? say('Reading, {unit}', { unit: sayTold(props.unit) })
+      : say('Amount, {unit}', { unit: sayTold(props.unit) }),
     ...(kind === 'readings' ? [] : [say('Cost, {sign}', { sign: moneySign() })]),
     say('Estimated'),
   ];

@@ -1,7 +1,8 @@
 /** Bills, meter readings and deliveries typed at the table, turned into periods of evidence. */
 
 import type { EvidencePeriod } from '../../model/shapes/evidence.ts';
-import { reword, say } from '../../words/say.ts';
+import { say } from '../../words/say.ts';
+import { sayTold } from '../../words/say-told.ts';
 import { readNumber, sayNumber } from '../shared/number-text.ts';
 import type { TypedUnit } from './typed-units.ts';
 
@@ -71,7 +72,7 @@ export function readTypedSheet(sheet: TypedSheet): TypedResult {
     if (sheet.kind === 'bills') day('to', say('the last day is missing.'));
     const amount = readNumber(row.amount);
     if (amount.kind === 'empty')
-      fault('amount', say('the amount in {unit} is missing.', { unit: reword(sheet.unit.name) }));
+      fault('amount', say('the amount in {unit} is missing.', { unit: sayTold(sheet.unit.name) }));
     if (amount.kind === 'not a number') fault('amount', say('“{text}” is not a number.', { text: amount.text }));
     if (amount.kind === 'number' && amount.value < 0) {
       fault(

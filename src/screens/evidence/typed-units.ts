@@ -1,7 +1,8 @@
 import { DELIVERED_FUELS, type PricedCarrier, SALE_UNITS, type SaleUnit, unitsOf } from '../../model/shapes/heating.ts';
 import type { Reference } from '../../model/shapes/reference.ts';
 import { gasVolumeToKWh } from '../../model/units/gas-volume.ts';
-import { reword, say } from '../../words/say.ts';
+import { say } from '../../words/say.ts';
+import { sayTold } from '../../words/say-told.ts';
 import { formatPlain } from '../shared/number-text.ts';
 
 /** A unit in which an amount may be typed, with its conversion. */
@@ -49,9 +50,9 @@ export function unitsFor(carrier: PricedCarrier, reference: Reference, calorific
       name: many,
       toKWh: (amount) => amount * value,
       sum: say('kWh = {unit} × {value} ({source})', {
-        unit: reword(many),
+        unit: sayTold(many),
         value: formatPlain(value),
-        source: reword(source),
+        source: sayTold(source),
       }),
     };
   });

@@ -1,7 +1,8 @@
 import { Reworded } from '../../charts/reworded.tsx';
 import { AgeBand, HomeKind } from '../../model/shapes/household.ts';
 import { reference } from '../../reference/index.ts';
-import { phrase, reword, say } from '../../words/say.ts';
+import { phrase, say } from '../../words/say.ts';
+import { sayTold } from '../../words/say-told.ts';
 import { useHousehold } from '../household-context.tsx';
 import { ChoiceField } from '../shared/choice-field.tsx';
 import { sentenceOf, typeGiven } from '../shared/given.ts';
@@ -68,7 +69,7 @@ export function HomeFields() {
           label={say('Built')}
           value={home.ageBand?.value}
           emptyLabel={say('not said')}
-          choices={AgeBand.options.map((value) => ({ value, label: reword(value) }))}
+          choices={AgeBand.options.map((value) => ({ value, label: sayTold(value) }))}
           note={home.ageBand ? <Reworded text={home.ageBand.origin} as={sentenceOf} /> : undefined}
           onChange={(band) =>
             change(

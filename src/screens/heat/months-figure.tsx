@@ -3,7 +3,7 @@ import { MonthPartsPicture } from '../../charts/month-parts/picture.tsx';
 import { monthPartsName, monthPartsSentence } from '../../charts/month-parts/sentence.ts';
 import { heatParts } from '../../charts/month-parts/series.ts';
 import { monthPartsTable } from '../../charts/month-parts/table.ts';
-import { heatByMonth } from '../../model/explained/months.ts';
+import { heatByMonth } from '../../words/explained/months.ts';
 import { useHousehold } from '../household-context.tsx';
 import { HowWeKnow } from '../shared/how-we-know.tsx';
 

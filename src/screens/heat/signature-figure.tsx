@@ -5,8 +5,8 @@ import { signatureChartSentence, signatureName } from '../../charts/signature/se
 import { signatureSeries } from '../../charts/signature/series.ts';
 import { signatureTable } from '../../charts/signature/table.ts';
 import { yearsAheadTable } from '../../charts/signature/years-ahead-table.ts';
-import { heatLossWorkings, signatureWorking, yearsAheadWorking } from '../../model/explained/signature.ts';
 import type { Demand, Signature } from '../../model/shapes/appraisal.ts';
+import { heatLossWorkings, signatureWorking, yearsAheadWorking } from '../../words/explained/signature.ts';
 import { changeSentence, fitSentence, heatLossSentence, yearsAheadSentence } from '../../words/heat.ts';
 import { counted, daySpan } from '../../words/numbers.ts';
 import { lastDayOf } from '../evidence/day-words.ts';

@@ -1,4 +1,4 @@
-import { rangedWorking } from '../../model/explained/ranged.ts';
+import { rangedWorking } from '../../words/explained/ranged.ts';
 import { basisSentence, heatSentence, waterSentence, weatherSentence } from '../../words/heat.ts';
 import { spokenKWh } from '../../words/numbers.ts';
 import { useHousehold } from '../household-context.tsx';

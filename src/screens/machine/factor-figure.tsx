@@ -3,10 +3,11 @@ import { RangesPicture } from '../../charts/ranges/picture.tsx';
 import { factorsName } from '../../charts/ranges/sentence.ts';
 import { FACTOR_SCALE, factorRows } from '../../charts/ranges/series.ts';
 import { factorTable } from '../../charts/ranges/table.ts';
-import { extrasWorking, fieldWorking } from '../../model/explained/field.ts';
-import { rangedWorking } from '../../model/explained/ranged.ts';
+import { extrasWorking, fieldWorking } from '../../words/explained/field.ts';
+import { rangedWorking } from '../../words/explained/ranged.ts';
 import { fieldSentence, leanSentence } from '../../words/machine.ts';
-import { reword, say } from '../../words/say.ts';
+import { say } from '../../words/say.ts';
+import { sayTold } from '../../words/say-told.ts';
 import { useHousehold } from '../household-context.tsx';
 import { HowWeKnow } from '../shared/how-we-know.tsx';
 
@@ -29,7 +30,7 @@ export function FactorFigure() {
       note={[
         leanSentence(machine),
         say('Units of heat for each unit bought, over a year, at {boundary}.', { boundary: fieldSpread.boundary }),
-        say('Source: {source}', { source: `${reword(fieldSpread.source)}.` }),
+        say('Source: {source}', { source: `${sayTold(fieldSpread.source)}.` }),
       ].join(' ')}
       table={factorTable(machine)}
     />

@@ -3,7 +3,7 @@ import { FlowPicture } from '../../charts/flow/picture.tsx';
 import { flowName, flowSentence } from '../../charts/flow/sentence.ts';
 import { flowInput } from '../../charts/flow/series.ts';
 import { flowTable } from '../../charts/flow/table.ts';
-import { sourceWorking } from '../../model/explained/flow.ts';
+import { sourceWorking } from '../../words/explained/flow.ts';
 import { say } from '../../words/say.ts';
 import { useHousehold } from '../household-context.tsx';
 import { HowWeKnow } from '../shared/how-we-know.tsx';

@@ -1,8 +1,8 @@
 /** The machine: what it gives for each unit bought, at which boundary, and beside what was measured in other homes. */
 
 import { useDeferredValue, useMemo } from 'react';
-import { rangedWorking } from '../../model/explained/ranged.ts';
 import { addedWorking } from '../../model/heat-pump/added-working.ts';
+import { rangedWorking } from '../../words/explained/ranged.ts';
 import { wayExplained } from '../../words/full-year.ts';
 import { addsSentence, factorSentence } from '../../words/machine.ts';
 import { factor, spokenRatio } from '../../words/numbers.ts';

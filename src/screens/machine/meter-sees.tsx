@@ -1,4 +1,4 @@
-import { extrasWorking } from '../../model/explained/field.ts';
+import { extrasWorking } from '../../words/explained/field.ts';
 import { shareSentence } from '../../words/machine.ts';
 import { factor, spokenKWh } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';

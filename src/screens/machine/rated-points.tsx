@@ -4,7 +4,8 @@ import { Reworded } from '../../charts/reworded.tsx';
 import type { CivilDate } from '../../model/shapes/dates.ts';
 import type { FullMachine, RatedPoint } from '../../model/shapes/household.ts';
 import { reference } from '../../reference/index.ts';
-import { phrase, reword, say } from '../../words/say.ts';
+import { phrase, say } from '../../words/say.ts';
+import { sayTold } from '../../words/say-told.ts';
 import { regrade, sentenceOf, shortSource, typeGiven } from '../shared/given.ts';
 import { GradePicker } from '../shared/grade-picker.tsx';
 import { EMPTY_POINT, type PointRow, pointRows, readPoints } from './typed-list.ts';
@@ -131,7 +132,7 @@ export function RatedPointsField(props: {
         {given ? (
           <Reworded text={given.origin} as={sentenceOf} />
         ) : (
-          say('Assumed: {source}', { source: shortSource(reword(usual.source)) })
+          say('Assumed: {source}', { source: shortSource(sayTold(usual.source)) })
         )}
       </p>
     </div>

@@ -1,7 +1,9 @@
 /** What the full way takes where a field is left empty: the very line that stands in its working. */
 
 import type { Settled } from '../../model/heat-pump/full/settle.ts';
-import { reword, say } from '../../words/say.ts';
+import type { Wording } from '../../model/shapes/told.ts';
+import { say } from '../../words/say.ts';
+import { sayTold } from '../../words/say-told.ts';
 import { type Fallback, shortSource } from '../shared/given.ts';
 import { formatPlain } from '../shared/number-text.ts';
 
@@ -13,15 +15,16 @@ export function settledFallback({ inputs }: Pick<Settled, 'inputs'>, name: strin
   const line = inputs.find((input) => input.name === name);
   if (!line) return { text: '', source: say('the data sheet’s output, once points are typed') };
   const shown = typeof line.value === 'number' ? line.value * scale : line.value;
-  const text = typeof shown === 'number' ? formatPlain(Number(shown.toFixed(decimalsOf(shown)))) : shown;
-  return { text: reword(text), source: plainOrigin(line.origin) };
+  const text = typeof shown === 'number' ? formatPlain(Number(shown.toFixed(decimalsOf(shown)))) : sayTold(shown);
+  return { text, source: plainOrigin(line.origin) };
 }
 
 /** Without the word for how a figure was come by, which the table of sources keeps in front. */
-function plainOrigin(origin: string): string {
+function plainOrigin(origin: Wording): string {
+  if (typeof origin !== 'string') return shortSource(sayTold(origin));
   const [first, ...rest] = origin.split(': ');
-  if (rest.length === 0) return shortSource(reword(origin));
+  if (rest.length === 0) return shortSource(sayTold(origin));
   if (first === 'memory')
-    return shortSource(say('{source}, from memory', { source: reword(rest.join(': ').split(/[;(]/)[0]!.trim()) }));
-  return shortSource(reword(rest.join(': ')));
+    return shortSource(say('{source}, from memory', { source: sayTold(rest.join(': ').split(/[;(]/)[0]!.trim()) }));
+  return shortSource(sayTold(rest.join(': ')));
 }

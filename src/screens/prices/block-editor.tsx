@@ -1,5 +1,6 @@
 import { penceSign } from '../../words/numbers.ts';
-import { phrase, reword, say } from '../../words/say.ts';
+import { phrase, say } from '../../words/say.ts';
+import { sayTold } from '../../words/say-told.ts';
 import { PickField, sayChoices } from '../shared/choice-field.tsx';
 import { NumberField } from '../shared/number-field.tsx';
 import type { BandDraft, BlocksDraft } from './tariff-draft.ts';
@@ -20,7 +21,7 @@ export function BlockEditor(props: { readonly band: BandDraft; readonly onChange
     return (
       <button type="button" className="plain" onClick={() => set({ per: 'day', steps: [EMPTY_STEP] })}>
         {say('The first units cost another price')}
-        <span className="unseen">, {reword(band.name)}</span>
+        <span className="unseen">, {sayTold(band.name)}</span>
       </button>
     );
   }
@@ -28,7 +29,7 @@ export function BlockEditor(props: { readonly band: BandDraft; readonly onChange
     set({ ...blocks, steps: blocks.steps.map((step, i) => (i === at ? { ...step, ...part } : step)) });
   return (
     <fieldset className="blocks">
-      <legend className="unseen">{say('Steps of {name}', { name: reword(band.name) })}</legend>
+      <legend className="unseen">{say('Steps of {name}', { name: sayTold(band.name) })}</legend>
       <PickField
         label={say('Counted anew')}
         value={blocks.per}

@@ -13,7 +13,8 @@ import type { Value } from '../../model/shapes/reference.ts';
 import { reference } from '../../reference/index.ts';
 import { capitalised, grouped, moneySign, penceSign } from '../../words/numbers.ts';
 import { datesInShort } from '../../words/prices.ts';
-import { reword, say } from '../../words/say.ts';
+import { say } from '../../words/say.ts';
+import { sayTold } from '../../words/say-told.ts';
 import { carrierInFull, serviceName } from '../../words/systems.ts';
 import { useHousehold } from '../household-context.tsx';
 import { PickField } from '../shared/choice-field.tsx';
@@ -28,7 +29,7 @@ const SERVICES = [
 ] as const;
 const serviceFallback = (value: Value): Fallback => ({
   text: formatPlain(value.value),
-  source: `${reword(value.source)} (${value.provenance})`,
+  source: `${sayTold(value.source)} (${value.provenance})`,
 });
 
 /** The price of a fuel bought by amount: pence for its base unit, pounds for what holds several. */
@@ -41,7 +42,7 @@ function DeliveredField({ fuel }: { readonly fuel: DeliveredFuel }) {
   const price = priceOf(appraisal.prices, fuel);
   const perUnit = price ? price.pencePerKWh * reference.kWhPerUnit[fuel].value : Number.NaN;
   const sign = count === 1 ? penceSign() : moneySign();
-  const limits = { min: 10 * scale, max: 500 * scale, unit: `${sign}/${reword(unit)}` };
+  const limits = { min: 10 * scale, max: 500 * scale, unit: `${sign}/${sayTold(unit)}` };
   const key = priceKey(fuel);
   return (
     <>
@@ -57,7 +58,7 @@ function DeliveredField({ fuel }: { readonly fuel: DeliveredFuel }) {
           ? {
               fallback: {
                 text: grouped(perUnit * scale, 1),
-                source: `${reword(price.basis.origin.replace(/^assumed, /, ''))} (${datesInShort(price.basis)})`,
+                source: `${sayTold(price.basis.origin.replace(/^assumed, /, ''))} (${datesInShort(price.basis)})`,
               },
             }
           : {})}
@@ -67,7 +68,7 @@ function DeliveredField({ fuel }: { readonly fuel: DeliveredFuel }) {
         <PickField
           label={say('Priced by')}
           value={unit}
-          choices={units.map((value) => ({ value, label: reword(value) }))}
+          choices={units.map((value) => ({ value, label: sayTold(value) }))}
           onChange={setUnit}
         />
       ) : null}

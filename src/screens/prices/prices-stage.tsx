@@ -1,8 +1,8 @@
 /** What a unit costs: electricity by the clock, fuels, and the yearly visit. */
 
-import { electricityPriceWorking, fuelPriceWorking } from '../../model/explained/prices.ts';
 import { priceOf } from '../../model/shapes/appraisal.ts';
 import { carrierOf, type Fuel, isFuel } from '../../model/shapes/heating.ts';
+import { electricityPriceWorking, fuelPriceWorking } from '../../words/explained/prices.ts';
 import { pence } from '../../words/numbers.ts';
 import { ageSentence, britishSentence, gradeSentence, pricesSentence } from '../../words/prices.ts';
 import { say } from '../../words/say.ts';

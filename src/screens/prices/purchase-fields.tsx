@@ -1,6 +1,7 @@
 import { USUAL } from '../../model/lifetime/lifetime-inputs.ts';
 import { moneySign } from '../../words/numbers.ts';
-import { phrase, reword, say } from '../../words/say.ts';
+import { phrase, say } from '../../words/say.ts';
+import { sayTold } from '../../words/say-told.ts';
 import { useHousehold } from '../household-context.tsx';
 import type { Fallback } from '../shared/given.ts';
 import { GivenField } from '../shared/given-field.tsx';
@@ -20,7 +21,7 @@ const PRICES = [
 
 const fallback = ({ value, origin }: { value: number; origin: string }, scale = 1): Fallback => ({
   text: formatPlain(value * scale),
-  source: reword(origin),
+  source: sayTold(origin),
 });
 const PER_CENT = 100;
 const RATE = { min: -10, max: 20 } as const;

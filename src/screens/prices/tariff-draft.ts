@@ -10,7 +10,8 @@ import type {
   TariffVersion,
   TariffWindow,
 } from '../../model/shapes/tariff.ts';
-import { reword, say } from '../../words/say.ts';
+import { say } from '../../words/say.ts';
+import { sayTold } from '../../words/say-told.ts';
 import { readDate } from '../shared/date-text.ts';
 
 export interface WindowDraft {
@@ -155,7 +156,7 @@ function finishVersion(version: VersionDraft, missing: string[]): TariffVersion 
   const bands = version.bands.map((band): TariffBand => {
     if (band.name.trim() === '') missing.push(say('Each price needs a name, such as day or night.'));
     if (band.pencePerKWh === undefined)
-      missing.push(say('The price for {name} is missing.', { name: reword(band.name) || say('one of the times') }));
+      missing.push(say('The price for {name} is missing.', { name: sayTold(band.name) || say('one of the times') }));
     if (band.windows?.some((window) => window.from === '' || window.to === '')) {
       missing.push(say('The times of {name} are not complete.', { name: band.name || say('one of the prices') }));
     }
@@ -180,7 +181,7 @@ function finishBlocks({ name, blocks }: BandDraft, missing: string[]): Pick<Tari
   if (!blocks || blocks.steps.length === 0) return {};
   const whole = blocks.steps.every(({ upToKWh, pencePerKWh }) => upToKWh !== undefined && pencePerKWh !== undefined);
   if (!whole)
-    missing.push(say('The steps of {name} are not complete.', { name: reword(name) || say('one of the prices') }));
+    missing.push(say('The steps of {name} are not complete.', { name: sayTold(name) || say('one of the prices') }));
   const steps = blocks.steps.map((step) => ({ upToKWh: step.upToKWh ?? 1, pencePerKWh: step.pencePerKWh ?? 0 }));
   return { blocks: { per: blocks.per, steps } };
 }

@@ -1,13 +1,14 @@
 import type { TariffVersion } from '../../model/shapes/tariff.ts';
 import { inclVat } from '../../model/tariff/slot-price.ts';
 import { counted, listed, pence, poundsAndPence } from '../../words/numbers.ts';
-import { reword, say } from '../../words/say.ts';
+import { say } from '../../words/say.ts';
+import { sayTold } from '../../words/say-told.ts';
 
 /** A version in one line, VAT in it: "day 29.1 p, night 14.0 p, standing 54.8 p a day". */
 export function tariffInShort(version: TariffVersion): string {
   const bands = version.bands.map((band) => {
     const price = pence(inclVat(version, band.pencePerKWh));
-    return version.bands.length === 1 ? say('{price} a unit', { price }) : `${reword(band.name)} ${price}`;
+    return version.bands.length === 1 ? say('{price} a unit', { price }) : `${sayTold(band.name)} ${price}`;
   });
   const byMonth = version.standingPencePerMonth;
   const paid = version.exportPencePerKWh;

@@ -1,11 +1,12 @@
 import { useState } from 'react';
 import { Reworded } from '../../charts/reworded.tsx';
 import { Said } from '../../charts/said.tsx';
-import { tariffWorking } from '../../model/explained/prices.ts';
 import type { Tariff } from '../../model/shapes/tariff.ts';
 import { versionOn } from '../../model/tariff/slot-price.ts';
+import { tariffWorking } from '../../words/explained/prices.ts';
 import { remarkSentence } from '../../words/remarks.ts';
-import { phrase, reword, say } from '../../words/say.ts';
+import { phrase, say } from '../../words/say.ts';
+import { sayTold } from '../../words/say-told.ts';
 import { call, saveFile } from '../desk.ts';
 import { useHousehold } from '../household-context.tsx';
 import { ChoiceField } from '../shared/choice-field.tsx';
@@ -46,7 +47,7 @@ export function TariffSection(props: {
   ) : use === 'storageTariffId' ? (
     say('Storage heaters need a cheap night. They are reckoned on these prices, the other ways of heating are not.')
   ) : (
-    `${sentenceOf(reword(builtIn.name))} ${say('Source: {source}', { source: sentenceOf(reword(builtIn.origin)) })}`
+    `${sentenceOf(sayTold(builtIn.name))} ${say('Source: {source}', { source: sentenceOf(sayTold(builtIn.origin)) })}`
   );
 
   const readFile = async (file: File) => {

@@ -1,7 +1,7 @@
 import { useCallback, useEffect, useState } from 'react';
-import { tariffWorking } from '../../model/explained/prices.ts';
 import type { Tariff } from '../../model/shapes/tariff.ts';
 import { versionOn } from '../../model/tariff/slot-price.ts';
+import { tariffWorking } from '../../words/explained/prices.ts';
 import { say } from '../../words/say.ts';
 import { call } from '../desk.ts';
 import { useHousehold } from '../household-context.tsx';

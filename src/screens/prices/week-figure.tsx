@@ -4,10 +4,11 @@ import { weekPricesName, weekPricesSentence } from '../../charts/week-prices/sen
 import { weekPricesSeries } from '../../charts/week-prices/series.ts';
 import { weekPricesTable } from '../../charts/week-prices/table.ts';
 import { monthOf } from '../../model/calendar/civil.ts';
-import { tariffWorking } from '../../model/explained/prices.ts';
 import { versionOn } from '../../model/tariff/slot-price.ts';
 import { reference } from '../../reference/index.ts';
-import { reword, say } from '../../words/say.ts';
+import { tariffWorking } from '../../words/explained/prices.ts';
+import { say } from '../../words/say.ts';
+import { sayTold } from '../../words/say-told.ts';
 import { useHousehold } from '../household-context.tsx';
 import { HowWeKnow } from '../shared/how-we-know.tsx';
 import { electricityInUse } from './tariff-in-use.ts';
@@ -19,7 +20,7 @@ export function WeekFigure() {
   const version = versionOn(tariff, today);
   const series = weekPricesSeries(version, monthOf(today));
   const notes = [
-    say('{tariff}. VAT is in the price.', { tariff: reword(tariff.name) }),
+    say('{tariff}. VAT is in the price.', { tariff: sayTold(tariff.name) }),
     ...(version.bankHolidays ? [say('Bank holidays are not in this week.')] : []),
     ...(version.bands.some(({ blocks }) => blocks)
       ? [say('The first units of each day or month cost another price.')]

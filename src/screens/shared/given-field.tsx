@@ -3,7 +3,8 @@ import { GradeMark } from '../../charts/grade-mark.tsx';
 import { Reworded } from '../../charts/reworded.tsx';
 import type { CivilDate } from '../../model/shapes/dates.ts';
 import type { Given } from '../../model/shapes/household.ts';
-import { reword, say } from '../../words/say.ts';
+import { say } from '../../words/say.ts';
+import { sayTold } from '../../words/say-told.ts';
 import { describedBy, Field, fieldIds } from './field.tsx';
 import { type Fallback, regrade, sentenceOf, shortSource, typeGiven } from './given.ts';
 import { GradePicker } from './grade-picker.tsx';
@@ -37,7 +38,7 @@ export function GivenField(props: {
         {given ? (
           <Reworded text={given.origin} as={sentenceOf} />
         ) : fallback ? (
-          say('Assumed: {source}', { source: reword(shortSource(fallback.source)) })
+          say('Assumed: {source}', { source: sayTold(shortSource(fallback.source)) })
         ) : props.help ? (
           ''
         ) : (
@@ -60,7 +61,7 @@ export function GivenField(props: {
           aria-describedby={describedBy(ids, true, entry.refusal !== null)}
           onChange={(event) => entry.type(event.target.value)}
         />
-        {props.limits.unit ? <span className="unit">{reword(props.limits.unit)}</span> : null}
+        {props.limits.unit ? <span className="unit">{sayTold(props.limits.unit)}</span> : null}
       </span>
       {given ? (
         <GradePicker

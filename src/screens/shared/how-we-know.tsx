@@ -1,18 +1,18 @@
 import { useState } from 'react';
 import { WorkingView } from '../../charts/working-view.tsx';
-import type { Working } from '../../model/shapes/working.ts';
 import { say } from '../../words/say.ts';
+import type { ShownWorking } from '../../words/working.ts';
 import { Dialog } from './dialog.tsx';
 
 /** "How we know": the sums behind a picture, a section or a page, one under the other; sought only once they are asked for. */
 export function HowWeKnow(props: {
-  readonly find: () => readonly Working[];
+  readonly find: () => readonly ShownWorking[];
   /** What it is about, for those who do not see where the button stands. */
   readonly about?: string;
   /** True beside a picture, where the button is one quiet tool among others. */
   readonly plain?: boolean;
 }) {
-  const [workings, setWorkings] = useState<readonly Working[] | null>(null);
+  const [workings, setWorkings] = useState<readonly ShownWorking[] | null>(null);
   return (
     <>
       <button

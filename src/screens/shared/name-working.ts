@@ -1,11 +1,11 @@
 /** Sums of the same kind stand under each other on a page, so each says whose it is. */
 
-import { rangedWorking } from '../../model/explained/ranged.ts';
 import type { SystemResult } from '../../model/shapes/appraisal.ts';
-import type { Working } from '../../model/shapes/working.ts';
-import { reword } from '../../words/say.ts';
+import { rangedWorking } from '../../words/explained/ranged.ts';
+import { sayTold } from '../../words/say-told.ts';
 import { systemInSentence } from '../../words/systems.ts';
+import type { ShownWorking } from '../../words/working.ts';
 
-export function costWorking({ id, kind, cost }: SystemResult): Working {
-  return { ...rangedWorking(cost), title: `${reword(cost.working.title)}: ${systemInSentence(id, kind)}` };
+export function costWorking({ id, kind, cost }: SystemResult): ShownWorking {
+  return { ...rangedWorking(cost), title: { said: `${sayTold(cost.working.title)}: ${systemInSentence(id, kind)}` } };
 }

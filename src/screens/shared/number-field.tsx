@@ -1,5 +1,5 @@
 import { type ReactNode, useId } from 'react';
-import { reword } from '../../words/say.ts';
+import { sayTold } from '../../words/say-told.ts';
 import { describedBy, Field, fieldIds } from './field.tsx';
 import type { NumberLimits } from './number-text.ts';
 import { useNumberText } from './use-number-text.ts';
@@ -29,7 +29,7 @@ export function NumberField(props: {
           aria-describedby={describedBy(ids, props.note !== undefined, entry.refusal !== null)}
           onChange={(event) => entry.type(event.target.value)}
         />
-        {props.limits.unit ? <span className="unit">{reword(props.limits.unit)}</span> : null}
+        {props.limits.unit ? <span className="unit">{sayTold(props.limits.unit)}</span> : null}
       </span>
     </Field>
   );

@@ -1,5 +1,6 @@
 /** Numbers as people type them, and the limits that a field holds them to. */
-import { language, reword, say } from '../../words/say.ts';
+import { language, say } from '../../words/say.ts';
+import { sayTold } from '../../words/say-told.ts';
 
 const hasDecimalComma = (): boolean => language() === 'de-DE';
 
@@ -34,7 +35,7 @@ export interface NumberLimits {
 /** Why a typed number is refused, or null when it is within the limits. */
 export function refuseNumber(reading: NumberReading, limits: NumberLimits): string | null {
   const { min, max } = limits;
-  const unit = limits.unit === '' ? '' : ` ${reword(limits.unit)}`;
+  const unit = limits.unit === '' ? '' : ` ${sayTold(limits.unit)}`;
   const expected = `${say('{low} to {high}', { low: sayNumber(min), high: sayNumber(max) })}${unit}`;
   if (reading.kind === 'empty') return null;
   if (reading.kind === 'not a number') {

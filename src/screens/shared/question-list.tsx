@@ -1,5 +1,5 @@
-import { questionWorkings } from '../../model/explained/question.ts';
 import type { Question } from '../../model/shapes/appraisal.ts';
+import { questionWorkings } from '../../words/explained/question.ts';
 import { questionSentence } from '../../words/questions.ts';
 import { phrase, say } from '../../words/say.ts';
 import { useHousehold } from '../household-context.tsx';

@@ -1,18 +1,18 @@
 /** A sentence in which figures that have a working are underlined and open it. */
-import type { Working } from '../../model/shapes/working.ts';
+import type { ShownWorking } from '../../words/working.ts';
 import { Closed, Glossed } from './glossary-page.tsx';
 import { closingMarks, keepTogether, splitSpoken } from './split-spoken.ts';
 
 export interface SpokenFigure {
   /** The figure as it stands in the sentence. */
   readonly text: string;
-  readonly working: Working;
+  readonly working: ShownWorking;
 }
 
 export function Spoken(props: {
   readonly sentence: string;
   readonly figures: readonly SpokenFigure[];
-  readonly onOpen: (working: Working) => void;
+  readonly onOpen: (working: ShownWorking) => void;
 }) {
   const parts = splitSpoken(
     props.sentence,
@@ -37,8 +37,8 @@ export function Spoken(props: {
 
 export function FigureButton(props: {
   readonly text: string;
-  readonly working: Working;
-  readonly onOpen: (working: Working) => void;
+  readonly working: ShownWorking;
+  readonly onOpen: (working: ShownWorking) => void;
 }) {
   return (
     <button type="button" className="figure-link" onClick={() => props.onOpen(props.working)}>

@@ -1,5 +1,6 @@
 import { useState } from 'react';
-import { reword, say } from '../../words/say.ts';
+import { say } from '../../words/say.ts';
+import { sayTold } from '../../words/say-told.ts';
 import { formatPlain, type NumberLimits, readNumber, refuseNumber, sayNumber } from './number-text.ts';
 
 export interface NumberText {
@@ -30,7 +31,7 @@ export function useNumberText(
   const keeps =
     value === undefined
       ? ''
-      : ` ${say('{value} still holds.', { value: `${sayNumber(value)} ${reword(limits.unit)}`.trim() })}`;
+      : ` ${say('{value} still holds.', { value: `${sayNumber(value)} ${sayTold(limits.unit)}`.trim() })}`;
   return {
     text,
     refusal: refused === null ? null : refused + keeps,

@@ -1,9 +1,9 @@
 import { findSideBySide } from '../../model/comparison/beside.ts';
-import { writtenEstimateWorking } from '../../model/explained/estimate-workings.ts';
-import { electricityPriceWorking, fuelPriceWorking } from '../../model/explained/prices.ts';
-import { rangedWorking } from '../../model/explained/ranged.ts';
-import { recordWorking } from '../../model/explained/record.ts';
-import type { Working } from '../../model/shapes/working.ts';
+import { writtenEstimateWorking } from '../../words/explained/estimate-workings.ts';
+import { electricityPriceWorking, fuelPriceWorking } from '../../words/explained/prices.ts';
+import { rangedWorking } from '../../words/explained/ranged.ts';
+import { recordWorking } from '../../words/explained/record.ts';
+import type { ShownWorking } from '../../words/working.ts';
 import { checkWorking } from '../check/check-working.ts';
 import type { OpenDesk } from '../household-context.tsx';
 import { costWorking } from '../shared/name-working.ts';
@@ -11,7 +11,7 @@ import { costWorking } from '../shared/name-working.ts';
 /** The sums behind the thread's lines, from the evidence down to the last check. */
 export function threadWorkings(
   desk: Pick<OpenDesk, 'series' | 'evidence' | 'appraisal' | 'estimates' | 'checks'>,
-): Working[] {
+): ShownWorking[] {
   const { series, evidence, appraisal, estimates, checks } = desk;
   const { pump, present } = findSideBySide(appraisal);
   const carrier = present?.carrier ?? 'gas';

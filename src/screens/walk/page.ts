@@ -8,7 +8,7 @@ import type { CivilDate } from '../../model/shapes/dates.ts';
 import type { Series } from '../../model/shapes/evidence.ts';
 import type { Household } from '../../model/shapes/household.ts';
 import type { Lifetime } from '../../model/shapes/lifetime.ts';
-import type { Working } from '../../model/shapes/working.ts';
+import type { ShownWorking } from '../../words/working.ts';
 import type { KnobName } from '../cost/knobs.ts';
 
 export const PAGE_NAMES = ['home', 'heat', 'source', 'cost', 'sure', 'change', 'years', 'watch', 'next'] as const;
@@ -43,7 +43,7 @@ export interface WalkPage {
   readonly picture: PagePicture;
   /** The sliders that help here; none where a what-if would only distract. */
   readonly knobs: readonly KnobName[];
-  readonly workings: readonly Working[];
+  readonly workings: readonly ShownWorking[];
   /** Opens the round of the heat inside the machine. */
   readonly inside?: boolean;
   /** For the installer only; folded away until asked for. */

@@ -10,6 +10,7 @@ import { COST_SCREEN } from './cost-screen.ts';
 import { DESK } from './desk.ts';
 import { DRIVERS } from './drivers.ts';
 import { EVIDENCE_SCREEN } from './evidence-screen.ts';
+import { EXPLAINED } from './explained.ts';
 import { FINDINGS_WORTH } from './findings-worth.ts';
 import { FRAME } from './frame.ts';
 import { HEAT } from './heat.ts';
@@ -36,6 +37,7 @@ import { YEARS_AHEAD } from './years-ahead.ts';
 
 export const german: Catalogue = {
   ...MODEL,
+  ...EXPLAINED,
   ...NUMBERS,
   ...LEAVE_BEHIND,
   ...INSIDE,

@@ -43,7 +43,6 @@ export const MODEL: Catalogue = {
   'floor area × heat per m² × degree days of the region / degree days of the United Kingdom':
     'Fläche × Wärme je m² × Gradtage der Region / Gradtage des Vereinigten Königreichs',
   'mean weighted by 1/error²: {0}': 'Mittel, gewichtet mit 1/Fehler²: {0}',
-  'mean of ratios weighted by (value/error)²: {0}': 'Mittel der Verhältnisse, gewichtet mit (Wert/Fehler)²: {0}',
   '{0} % from the record, {1}': '{0} % aus den Messwerten, {1}',
   '{0} % from the heat loss, {1}': '{0} % aus der Heizlast, {1}',
   '{0} % from the certificate, {1}': '{0} % aus dem Energieausweis, {1}',
@@ -321,11 +320,8 @@ export const MODEL: Catalogue = {
   'cost of a year of such days': 'Kosten eines Jahres aus solchen Tagen',
   // Where an input comes from
   'sum below': 'Summe unten',
-  'sum below, ± {0} kWh (one standard error)': 'Summe unten, ± {0} kWh (ein Standardfehler)',
-  'base of the record, ± {0} kWh (one standard error)': 'Grundverbrauch der Messwerte, ± {0} kWh (ein Standardfehler)',
   'monthly means of the region': 'Monatsmittel der Region',
   'told by the household': 'vom Haushalt gesagt',
-  'typical year, {0}': 'übliches Jahr, {0}',
   'typical year of the promise': 'übliches Jahr der Zusage',
   'all base temperatures weighed': 'alle Heizgrenzen gewichtet',
   'heat needed': 'Wärmebedarf',
@@ -382,7 +378,6 @@ export const MODEL: Catalogue = {
   'built before 1930': 'vor 1930 gebaut',
   'built {0} to {1}': '{0} bis {1} gebaut',
   'built {0} or later': '{0} oder später gebaut',
-  '{0}: {1} kWh from {2} to {3}': '{0}: {1} kWh vom {2} bis {3}',
   // Units of a value
   'kWh a year': 'kWh im Jahr',
   'kWh a day': 'kWh am Tag',
@@ -390,7 +385,6 @@ export const MODEL: Catalogue = {
   'kWh per K and day': 'kWh je K und Tag',
   'kWh per m² and year': 'kWh je m² und Jahr',
   K·day: 'Gradtage',
-  'K·day to {0} °C': 'Gradtage bis {0} °C',
   'of the use': 'des Verbrauchs',
   'of the UK average': 'des britischen Mittels',
   'litres a minute': 'Liter je Minute',
@@ -401,4 +395,70 @@ export const MODEL: Catalogue = {
   'of the COP': 'der COP',
   'of the most': 'der größten',
   'of the usual': 'des Üblichen',
+  // Heat, told by code
+  'Another version of Plainwarmth noted this, which is not known here: {code}.':
+    'Eine andere Fassung von Plainwarmth hat dies vermerkt, das hier nicht bekannt ist: {code}.',
+  '4.18 × litres a day × days × (hot − cold mains)/3600, month by month':
+    '4,18 × Liter am Tag × Tage × (heiß − kaltes Leitungswasser)/3600, Monat für Monat',
+  'BREDEM 2012, from memory': 'BREDEM 2012, aus dem Gedächtnis',
+  'Bayes’ rule: need and cooking normal, the rest exponential':
+    'Satz von Bayes: Bedarf und Kochen normalverteilt, der Rest exponentiell',
+  'K·day to {baseC, number} °C': 'Gradtage bis {baseC, number} °C',
+  'SAP 10.2 Appendix J': 'SAP 10.2 Appendix J',
+  'SAP 10.2 Appendix L, from memory': 'SAP 10.2 Appendix L, aus dem Gedächtnis',
+  'age not known: middle of all ages': 'Alter nicht bekannt: Mitte aller Alter',
+  'as it is': 'wie jetzt',
+  'as it is × change': 'wie jetzt × Änderung',
+  'base of the record, ± {errorKWh, number, integer} kWh (one standard error)':
+    'Grundverbrauch der Messwerte, ± {errorKWh, number, integer} kWh (ein Standardfehler)',
+  'built {band}': '{band} gebaut',
+  'combination of independent measurements by inverse variance, on logarithms':
+    'Zusammenführung unabhängiger Messungen nach dem Kehrwert der Varianz, in Logarithmen',
+  'degree days to {baseC, number, ::.0} °C': 'Gradtage bis {baseC, number, ::.0} °C',
+  'degree-day method, CIBSE TM41 (from memory); {source}':
+    'Gradtagverfahren, CIBSE TM41 (aus dem Gedächtnis); {source}',
+  electric: 'elektrisch',
+  'energy performance certificate': 'Energieausweis',
+  'energy performance certificate; its standard household is not this one (25 %, common practice, no source)':
+    'Energieausweis; sein Normhaushalt ist nicht dieser (25 %, gängige Praxis, ohne Quelle)',
+  'energy signature by least squares': 'Energiekennlinie nach den kleinsten Quadraten',
+  'energy signature by least squares; base temperatures from 8 to 22 °C weighed by fit and by what homes are like':
+    'Energiekennlinie nach den kleinsten Quadraten; Heizgrenzen von 8 bis 22 °C gewichtet danach, wie gut sie passen und wie Häuser sind',
+  'from the floor area, SAP Table 1b': 'aus der Fläche, SAP Table 1b',
+  'from the hot-water method': 'aus dem Warmwasserverfahren',
+  'hot water against today': 'Warmwasser gegenüber heute',
+  'mean British household': 'mittlerer britischer Haushalt',
+  'mean of ratios weighted by (value/error)²: {shares}':
+    'Mittel der Verhältnisse, gewichtet mit (Wert/Fehler)²: {shares}',
+  'mean of the rooms, from memory': 'Mittel der Räume, aus dem Gedächtnis',
+  'no postcode given; UK average': 'keine Postleitzahl angegeben; britisches Mittel',
+  'no row of the design table; common practice, no source':
+    'keine Zeile der Auslegungstabelle; gängige Praxis, ohne Quelle',
+  'postcode {postcode}, SAP 2012 Appendix U': 'Postleitzahl {postcode}, SAP 2012 Appendix U',
+  'region {region} chosen by hand': 'Region {region} von Hand gewählt',
+  'room at {roomC, number} °C': 'Räume bei {roomC, number} °C',
+  'room {roomC, number} °C, {dropK, number, ::.0} K less as the mean of day, night and all rooms, − {gainsW, number, integer} W of useful gains / {wPerK, number, integer} W/K; SAP 10.2 Tables 5, 6, 9 and 9a, from memory':
+    'Räume {roomC, number} °C, {dropK, number, ::.0} K weniger als Mittel von Tag, Nacht und allen Räumen, − {gainsW, number, integer} W nutzbarer Gewinne / {wPerK, number, integer} W/K; SAP 10.2 Tables 5, 6, 9 und 9a, aus dem Gedächtnis',
+  'sum below, ± {errorKWh, number, integer} kWh (one standard error)':
+    'Summe unten, ± {errorKWh, number, integer} kWh (ein Standardfehler)',
+  'the meter counts heat itself': 'der Zähler zählt die Wärme selbst',
+  'three-parameter energy signature by ordinary least squares; seasonal efficiency as named':
+    'Energiekennlinie mit drei Größen nach den kleinsten Quadraten; Nutzungsgrad wie genannt',
+  'typed; it heats its own water': 'eingegeben; sie erwärmt ihr Wasser selbst',
+  'typical British home, from memory': 'übliches britisches Haus, aus dem Gedächtnis',
+  'typical year, {region}': 'übliches Jahr, {region}',
+  'vented mixer': 'Mischbatterie mit offenem Speicher',
+  'what neither explains; {kWh, number, integer} kWh are usual (pipes between boiler and cylinder, SAP 2009 Table 3)':
+    'was keines von beiden erklärt; {kWh, number, integer} kWh sind üblich (Rohre zwischen Kessel und Speicher, SAP 2009 Table 3)',
+  '{area} is in no row of the postcode table; UK average':
+    '{area} steht in keiner Zeile der Postleitzahlentabelle; britisches Mittel',
+  '{first}; {second}': '{first}; {second}',
+  '{litres, number} litres behind {foamMm, number} mm of foam, separately timed; SAP Tables 2, 2a, 2b':
+    '{litres, number} Liter hinter {foamMm, number} mm Schaum, eigene Schaltzeit; SAP Tables 2, 2a, 2b',
+  '{names}: {kWh, number, integer} kWh from {from} to {to}': '{names}: {kWh, number, integer} kWh vom {from} bis {to}',
+  '{percent, number, integer} % {way}': '{percent, number, integer} % {way}',
+  '{place}, {rule} of hours; {source}': '{place}, {rule} der Stunden; {source}',
+  '{postcode} is no postcode; UK average': '{postcode} ist keine Postleitzahl; britisches Mittel',
+  '{source}; cylinder loss SAP Tables 2, 2a, 2b': '{source}; Verlust des Speichers SAP Tables 2, 2a, 2b',
+  '{title}, what if': '{title}, was wäre, wenn',
 };

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { SystemResult } from '../../../src/model/shapes/appraisal.ts';
 import { HEATERS, SYSTEMS } from '../../../src/model/shapes/heating.ts';
+import { sayTold } from '../../../src/words/say-told.ts';
 import { makeHousehold, makeTariff, typed } from '../appraisal/make-household.ts';
 import { compareBy, makeDemand } from './make-demand.ts';
 
@@ -292,7 +293,7 @@ test('every working gives its own figure, and the cost rests on the energy bough
     expect(cost.working.steps).toEqual([bought.working]);
     expect(bought.working.steps).toContain(demand.space.working);
     // Recomputed from the working's own inputs: units × price, band by band, plus standing charge and service.
-    const inputs = cost.working.inputs.map(({ name, value }) => [name, Number(value)] as const);
+    const inputs = cost.working.inputs.map(({ name, value }) => [sayTold(name), Number(value)] as const);
     const of = (start: string) => inputs.filter(([name]) => name.startsWith(start)).map(([, value]) => value);
     const units = of('Units').reduce((total, kWh, i) => total + kWh * of('Unit price')[i]!, 0);
     expect(units + of('Standing charge')[0]! + of('Service')[0]! * 100).toBeCloseTo(cost.value, 6);

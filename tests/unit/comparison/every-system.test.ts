@@ -25,7 +25,8 @@ import { kWhPerUnit } from '../../../src/reference/fuels.ts';
 import { reference } from '../../../src/reference/index.ts';
 import { unitsFor } from '../../../src/screens/evidence/typed-units.ts';
 import { german } from '../../../src/words/german/german.ts';
-import { reword, speak } from '../../../src/words/say.ts';
+import { speak } from '../../../src/words/say.ts';
+import { sayTold } from '../../../src/words/say-told.ts';
 import {
   carrierInFull,
   carrierName,
@@ -177,9 +178,9 @@ describe('words for every row, in English and in German', () => {
     ...FUEL_IDS.map((fuel) => serviceName(fuel)),
     ...PRICED_CARRIERS.map((carrier) => carrierName(carrier)),
     ...DELIVERED_FUELS.flatMap((fuel) => [
-      reword(`Assumed ${FUELS[fuel].written} price, January 2026`),
-      reword(`Price of a unit of ${FUELS[fuel].written}`),
-      ...unitsOf(fuel).flatMap((unit) => [reword(`12 ${SALE_UNITS[unit].many}`), reword(`p a ${unit}`)]),
+      sayTold(`Assumed ${FUELS[fuel].written} price, January 2026`),
+      sayTold(`Price of a unit of ${FUELS[fuel].written}`),
+      ...unitsOf(fuel).flatMap((unit) => [sayTold(`12 ${SALE_UNITS[unit].many}`), sayTold(`p a ${unit}`)]),
     ]),
   ];
   test('none is missing, and German is not English', () => {

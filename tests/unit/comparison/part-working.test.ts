@@ -2,6 +2,7 @@ import { expect, test } from 'vitest';
 import { appraise } from '../../../src/model/appraise.ts';
 import { partWorking } from '../../../src/model/comparison/part-working.ts';
 import { reference } from '../../../src/reference/index.ts';
+import { sayTold } from '../../../src/words/say-told.ts';
 import { makeHousehold } from '../appraisal/make-household.ts';
 
 const { systems } = appraise({ household: makeHousehold(), series: [], reference, asOf: '2026-11-25', draws: 0 });
@@ -18,7 +19,7 @@ test.each(systems.map((system) => [system.id, system] as const))('%s: every part
   expect([...units.inputs, ...standing.inputs, ...service.inputs]).toHaveLength(cost.working.inputs.length);
   const sum = units.inputs.reduce((total, input, at) => {
     const price = units.inputs[at + 1];
-    return input.name.startsWith('Units, ') ? total + Number(input.value) * Number(price?.value) : total;
+    return sayTold(input.name).startsWith('Units, ') ? total + Number(input.value) * Number(price?.value) : total;
   }, 0);
   expect(sum).toBeCloseTo(split.unitsPence, 4);
 });

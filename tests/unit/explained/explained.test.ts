@@ -3,17 +3,19 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { appraise } from '../../../src/model/appraise.ts';
 import { findSideBySide } from '../../../src/model/comparison/beside.ts';
-import { breakEvenWorkings, winterWorkings } from '../../../src/model/explained/balance.ts';
-import { sourceWorking } from '../../../src/model/explained/flow.ts';
-import { costByMonth, heatByMonth, unitsByMonth } from '../../../src/model/explained/months.ts';
-import { electricityPriceWorking, tariffWorking } from '../../../src/model/explained/prices.ts';
-import { questionWorkings } from '../../../src/model/explained/question.ts';
-import { rangedWorking } from '../../../src/model/explained/ranged.ts';
-import { daysWorking, recordWorking } from '../../../src/model/explained/record.ts';
-import { heatLossWorkings, signatureWorking, yearsAheadWorking } from '../../../src/model/explained/signature.ts';
 import type { Series } from '../../../src/model/shapes/evidence.ts';
 import type { Working } from '../../../src/model/shapes/working.ts';
 import { reference } from '../../../src/reference/index.ts';
+import { breakEvenWorkings, winterWorkings } from '../../../src/words/explained/balance.ts';
+import { sourceWorking } from '../../../src/words/explained/flow.ts';
+import { costByMonth, heatByMonth, unitsByMonth } from '../../../src/words/explained/months.ts';
+import { electricityPriceWorking, tariffWorking } from '../../../src/words/explained/prices.ts';
+import { questionWorkings } from '../../../src/words/explained/question.ts';
+import { rangedWorking } from '../../../src/words/explained/ranged.ts';
+import { daysWorking, recordWorking } from '../../../src/words/explained/record.ts';
+import { heatLossWorkings, signatureWorking, yearsAheadWorking } from '../../../src/words/explained/signature.ts';
+import { sayTold } from '../../../src/words/say-told.ts';
+import type { ShownWorking } from '../../../src/words/working.ts';
 import { makeGasBills, makeHousehold, makeTariff } from '../appraisal/make-household.ts';
 
 const BILLS = makeGasBills([2000, 1800, 1500, 1000, 600, 300, 250, 250, 300, 800, 1400, 1900]);
@@ -25,13 +27,14 @@ const appraisal = appraise({
   draws: 500,
 });
 const { pump, beside, versus } = findSideBySide(appraisal);
-const numbers = ({ inputs }: Working) => inputs.map(({ value }) => value).filter((value) => typeof value === 'number');
-const months = (working: Working) => numbers(working).slice(0, 12);
+const numbers = ({ inputs }: ShownWorking) =>
+  inputs.map(({ value }) => value).filter((value) => typeof value === 'number');
+const months = (working: ShownWorking) => numbers(working).slice(0, 12);
 const sum = (values: readonly number[]) => values.reduce((total, value) => total + value, 0);
 
 describe('twelve months come to their year', () => {
   test.each([
-    ['cost', costByMonth(pump, 'By the month')],
+    ['cost', costByMonth(pump, { said: 'By the month' })],
     ['heat', heatByMonth(appraisal.demand)],
     ['units', unitsByMonth(pump, 1.25)],
   ] as const)('%s', (_, working) => {
@@ -73,7 +76,7 @@ test('the price of electricity is what all its units cost over the units', () =>
 test('a tariff lists every band and its standing charge', () => {
   const tariff = makeTariff('t1', 24);
   const working = tariffWorking(tariff.versions[0]!, tariff);
-  expect(working.inputs.map(({ name }) => name)).toEqual([
+  expect(working.inputs.map(({ name }) => sayTold(name))).toEqual([
     ...tariff.versions[0]!.bands.map(({ name }) => name),
     'Standing charge a day',
   ]);
@@ -82,7 +85,7 @@ test('a tariff lists every band and its standing charge', () => {
 describe('a record', () => {
   test('of bills names each with its days, and comes to their sum', () => {
     const working = recordWorking(BILLS, []);
-    const kWh = working.inputs.filter(({ name }) => / days$/.test(name)).map(({ value }) => Number(value));
+    const kWh = working.inputs.filter(({ name }) => / days$/.test(sayTold(name))).map(({ value }) => Number(value));
     expect(kWh).toHaveLength(12);
     expect(sum(kWh)).toBeCloseTo(working.result.value, 6);
   });
@@ -93,9 +96,9 @@ describe('a record', () => {
   });
   test('without a whole day says so', () => {
     const { periods: _, ...rest } = BILLS;
-    expect(recordWorking({ ...rest, days: { first: '2025-01-01', values: [null] } }, []).inputs[0]!.value).toBe(
-      'no whole day',
-    );
+    expect(recordWorking({ ...rest, days: { first: '2025-01-01', values: [null] } }, []).inputs[0]!.value).toEqual({
+      said: 'no whole day',
+    });
   });
   test('some days of it are those days', () => {
     expect(daysWorking(BILLS, { from: '2026-01-01', to: '2026-01-31', kWh: 706 }).result.value).toBe(706);

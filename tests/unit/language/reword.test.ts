@@ -1,6 +1,7 @@
 import { beforeEach, expect, test } from 'vitest';
 import { german } from '../../../src/words/german/german.ts';
-import { reword, speak } from '../../../src/words/say.ts';
+import { reword } from '../../../src/words/reword.ts';
+import { speak } from '../../../src/words/say.ts';
 
 beforeEach(() => speak({ language: 'de-DE', currency: 'GBP' }, german));
 

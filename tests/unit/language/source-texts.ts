@@ -22,7 +22,7 @@ export interface SourceTexts {
 }
 
 const root = resolve(import.meta.dirname, '../../..');
-const SAYING = new Set(['say', 'sayParts', 'phrase']);
+const SAYING = new Set(['say', 'inWords', 'sayParts', 'phrase']);
 /** Attributes and fields whose text a person reads, even a single word. */
 const SHOWN =
   /^(label|title|heading|head|note|sentence|text|caption|why|remedy|message|term|meaning|question|answer|summary|alt|placeholder|what|aria-label|aria-description|aria-roledescription|aria-valuetext|legend|said|formula)$/;
@@ -90,6 +90,11 @@ export function readSource(file: string): SourceTexts {
         const target = node.callee as Node;
         const called = target.type === 'MemberExpression' ? String((target.property as Node).name) : callee;
         const given = node.arguments as Node[];
+        if (isNode(target) && target.type === 'CallExpression' && (target.callee as Node).name === 'sentences') {
+          for (const { value } of (given[0] as Node).properties as { value: Node }[])
+            for (const text of literalsOf(value)) said.push({ ...at(value, text), text, gaps: null, tooEarly: false });
+          return;
+        }
         if (SAYING.has(callee)) {
           const gaps = callee === 'phrase' ? null : gapsOf(given[1]);
           for (const text of literalsOf(given[0]))
@@ -176,34 +181,4 @@ export function readSource(file: string): SourceTexts {
   }
   visit(parseSync(file, source).program as unknown as Node, false, null, '');
   return { said, unsaid };
-}
-
-/** Texts that the model writes into workings, where reading them off the source is possible: `{0}` stands for a gap. */
-export function modelTexts(file: string): SourceText[] {
-  const source = readFileSync(join(root, file), 'utf8');
-  const found: SourceText[] = [];
-  const visit = (node: Node): void => {
-    const name =
-      node.type === 'Property' && (node.key as Node).type === 'Identifier' ? String((node.key as Node).name) : '';
-    if (/^(title|formula|name|origin)$/.test(name)) {
-      const value = node.value as Node;
-      const texts =
-        value.type === 'TemplateLiteral'
-          ? [
-              (value.quasis as ESTree.TemplateElement[])
-                .map(({ value: v }, i) => (i === 0 ? '' : `{${i - 1}}`) + v.cooked)
-                .join(''),
-            ]
-          : literalsOf(value);
-      for (const text of texts)
-        if (/[A-Za-z]{3,}/.test(text.replace(/\{\d+\}/g, '')))
-          found.push({ file, line: source.slice(0, node.start as number).split('\n').length, text });
-    }
-    for (const child of Object.values(node)) {
-      if (Array.isArray(child)) for (const one of child) if (isNode(one)) visit(one);
-      if (isNode(child)) visit(child);
-    }
-  };
-  visit(parseSync(file, source).program as unknown as Node);
-  return found;
 }

@@ -4,6 +4,7 @@ import { reckonLifetime } from '../../../src/model/lifetime/reckon-lifetime.ts';
 import type { Household } from '../../../src/model/shapes/household.ts';
 import type { Lifetime } from '../../../src/model/shapes/lifetime.ts';
 import { reference } from '../../../src/reference/index.ts';
+import { sayTold } from '../../../src/words/say-told.ts';
 import { typed } from '../appraisal/make-household.ts';
 import { larchRise, type Variant } from '../leave-behind/larch-rise.ts';
 
@@ -106,7 +107,7 @@ describe('equipment is bought again at the end of its life', () => {
     ]);
   });
   test('life left at the end is counted by a straight line', () => {
-    const line = again.netPresentValue!.working.inputs.filter(({ name }) => name.startsWith('Life left'));
+    const line = again.netPresentValue!.working.inputs.filter(({ name }) => sayTold(name).startsWith('Life left'));
     expect(line.map(({ value }) => value)).toEqual([
       expect.closeTo((600_000 * 10) / 15, 6),
       expect.closeTo((300_000 * 4) / 10, 6),

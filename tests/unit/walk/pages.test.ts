@@ -5,6 +5,7 @@ import { reckonLifetime } from '../../../src/model/lifetime/reckon-lifetime.ts';
 import { reference } from '../../../src/reference/index.ts';
 import type { WalkInput } from '../../../src/screens/walk/page.ts';
 import { walkPages } from '../../../src/screens/walk/pages.ts';
+import { sayTold } from '../../../src/words/say-told.ts';
 import { typed } from '../appraisal/make-household.ts';
 import { larchRise, larchRiseHousehold, type Variant } from '../leave-behind/larch-rise.ts';
 
@@ -146,7 +147,7 @@ describe('what the next years may bring', () => {
   const bought = walk({}, { household: { ...larchRiseHousehold(), purchase } });
   test('with a purchase the page speaks of paying it back', () => {
     expect(page(bought, 'years').sentence).toMatch(/^The heat pump costs more to put in\. After about \d+ years/);
-    expect(page(bought, 'years').workings.map(({ title }) => title)).toEqual([
+    expect(page(bought, 'years').workings.map(({ title }) => sayTold(title))).toEqual([
       expect.stringMatching(/^Saved over the years/),
       'Paid in all with the heat pump',
       'Paid in all with the other',

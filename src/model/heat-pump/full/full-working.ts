@@ -1,5 +1,6 @@
 /** The sums behind the factors and lines of a machine's worked-out year. */
 import type { Figure } from '../../shapes/appraisal.ts';
+import type { Wording } from '../../shapes/told.ts';
 import type { Working, WorkingInput } from '../../shapes/working.ts';
 import type { ExtraLine, ExtraName } from '../extras.ts';
 import type { Settled } from './settle.ts';
@@ -14,7 +15,7 @@ const SEPEMO = 'SEPEMO-Build D4.2, Concept for evaluation of SPF, version 2.2, 2
 const METHOD =
   'Carnot fraction between the rated points of EN 14511; part load by EN 14825; emitters by EN 442 and EN 1264; ground by Kusuda and Achenbach 1965';
 
-const reckoned = (name: string, value: number, unit: string, origin: string): WorkingInput => ({
+const reckoned = (name: Wording, value: number, unit: string, origin: Wording): WorkingInput => ({
   name,
   value,
   unit,
@@ -100,7 +101,7 @@ export function wholeWorking(
 ): Working {
   const { year } = full;
   const factors = year.factors;
-  const kWh = (name: string, value: number, origin: string) => reckoned(name, value, 'kWh', origin);
+  const kWh = (name: Wording, value: number, origin: Wording) => reckoned(name, value, 'kWh', origin);
   return {
     title: 'Factor for the whole house, as the meter sees it (H4)',
     formula: '(heat from the machine + heat from resistance) / all electricity',

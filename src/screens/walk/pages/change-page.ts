@@ -1,7 +1,7 @@
 import { changeRows } from '../../../charts/changes/series.ts';
 import { findSideBySide } from '../../../model/comparison/beside.ts';
-import { changesWorking } from '../../../model/explained/steps.ts';
 import { changeSentence } from '../../../words/change.ts';
+import { changesWorking } from '../../../words/explained/steps.ts';
 import { say } from '../../../words/say.ts';
 import type { WalkInput, WalkPage } from '../page.ts';
 

@@ -1,11 +1,12 @@
 import { findSideBySide } from '../../../model/comparison/beside.ts';
-import { costByMonth } from '../../../model/explained/months.ts';
-import { rangedWorking } from '../../../model/explained/ranged.ts';
 import type { SystemResult } from '../../../model/shapes/appraisal.ts';
 import { ABOUT_THE_SAME_PENCE } from '../../../words/cost.ts';
+import { costByMonth } from '../../../words/explained/months.ts';
+import { rangedWorking } from '../../../words/explained/ranged.ts';
 import { spokenPounds } from '../../../words/numbers.ts';
 import { britishSentence, datesInShort } from '../../../words/prices.ts';
 import { say } from '../../../words/say.ts';
+import { inWords, sayTold } from '../../../words/say-told.ts';
 import { systemInSentence } from '../../../words/systems.ts';
 import { costWorking } from '../../shared/name-working.ts';
 import type { WalkInput, WalkPage } from '../page.ts';
@@ -53,7 +54,7 @@ export function costPage({ household, appraisal, changed }: WalkInput): WalkPage
       ),
       ...(versus ? [rangedWorking(versus.saving)] : []),
       ...[pump, ...(beside ? [beside] : [])].map((system) =>
-        costByMonth(system, say('By the month. {title}', { title: costWorking(system).title })),
+        costByMonth(system, inWords('By the month. {title}', { title: sayTold(costWorking(system).title) })),
       ),
     ],
     notes: [

@@ -1,7 +1,7 @@
 import { heatParts } from '../../../charts/month-parts/series.ts';
 import { findSideBySide } from '../../../model/comparison/beside.ts';
-import { heatByMonth } from '../../../model/explained/months.ts';
-import { rangedWorking } from '../../../model/explained/ranged.ts';
+import { heatByMonth } from '../../../words/explained/months.ts';
+import { rangedWorking } from '../../../words/explained/ranged.ts';
 import { spokenKWh } from '../../../words/numbers.ts';
 import { say } from '../../../words/say.ts';
 import type { WalkInput, WalkPage } from '../page.ts';

@@ -1,9 +1,10 @@
 import { costParts } from '../../../charts/month-parts/series.ts';
 import { addDays } from '../../../model/calendar/civil.ts';
 import { findSideBySide } from '../../../model/comparison/beside.ts';
-import { costByMonth } from '../../../model/explained/months.ts';
+import { costByMonth } from '../../../words/explained/months.ts';
 import { longDate, poundsRange, spokenKWh, spokenPounds } from '../../../words/numbers.ts';
 import { say } from '../../../words/say.ts';
+import { inWords } from '../../../words/say-told.ts';
 import { systemInSentence } from '../../../words/systems.ts';
 import { costWorking } from '../../shared/name-working.ts';
 import type { WalkInput, WalkPage } from '../page.ts';
@@ -70,7 +71,7 @@ export function homePage(input: WalkInput): WalkPage {
     foot,
     picture: { kind: 'months', parts: costParts(present) },
     knobs: [],
-    workings: [costWorking(present), costByMonth(present, say('Cost of each month')), present.bought.working],
+    workings: [costWorking(present), costByMonth(present, inWords('Cost of each month')), present.bought.working],
     notes: hasRecord
       ? [say('Ask: does that sound like your bills? If not, stop here and look at them together.')]
       : [say('No record was given. Ask for a year of bills or readings before any figure is promised.')],

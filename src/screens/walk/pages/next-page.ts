@@ -1,6 +1,6 @@
 import { civilDateOf } from '../../../model/calendar/instant.ts';
 import { findSideBySide } from '../../../model/comparison/beside.ts';
-import { writtenEstimateWorking } from '../../../model/explained/estimate-workings.ts';
+import { writtenEstimateWorking } from '../../../words/explained/estimate-workings.ts';
 import { longDate, spokenPounds } from '../../../words/numbers.ts';
 import { inMoneyOf, say } from '../../../words/say.ts';
 import { costWorking } from '../../shared/name-working.ts';

@@ -1,8 +1,8 @@
 import { unitsSentence } from '../../../charts/units/sentence.ts';
 import { unitsSeries } from '../../../charts/units/series.ts';
 import { findSideBySide } from '../../../model/comparison/beside.ts';
-import { sourceWorking } from '../../../model/explained/flow.ts';
 import { addedWorking } from '../../../model/heat-pump/added-working.ts';
+import { sourceWorking } from '../../../words/explained/flow.ts';
 import { addsSentence, fieldSentence, leanSentence, shareSentence } from '../../../words/machine.ts';
 import { factor } from '../../../words/numbers.ts';
 import { say } from '../../../words/say.ts';

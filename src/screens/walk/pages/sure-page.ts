@@ -1,5 +1,5 @@
 import { findSideBySide } from '../../../model/comparison/beside.ts';
-import { rangedWorking } from '../../../model/explained/ranged.ts';
+import { rangedWorking } from '../../../words/explained/ranged.ts';
 import { say } from '../../../words/say.ts';
 import { dotsSentence, driversSentence, futuresSentence } from '../../../words/sure.ts';
 import { systemInSentence } from '../../../words/systems.ts';

@@ -1,7 +1,8 @@
 import { findSideBySide } from '../../../model/comparison/beside.ts';
-import { costByMonth, unitsByMonth } from '../../../model/explained/months.ts';
+import { costByMonth, unitsByMonth } from '../../../words/explained/months.ts';
 import { monthNames } from '../../../words/numbers.ts';
 import { say } from '../../../words/say.ts';
+import { inWords } from '../../../words/say-told.ts';
 import { callSentences, cautionSentences, winterBillSentences } from '../../../words/watch.ts';
 import type { WalkInput, WalkPage, WatchRow } from '../page.ts';
 
@@ -30,7 +31,7 @@ export function watchPage({ household, appraisal, settings }: WalkInput): WalkPa
     foot: [household.name, settings.installerName, contact].filter(Boolean).join(' · '),
     picture: bought.value > 0 ? { kind: 'watch', rows } : { kind: 'none' },
     knobs: [],
-    workings: [unitsByMonth({ monthly, bought }, CALL_SHARE), costByMonth(pump, say('Cost of each month'))],
+    workings: [unitsByMonth({ monthly, bought }, CALL_SHARE), costByMonth(pump, inWords('Cost of each month'))],
     notes: [say('Show where the meter is and how it is read.'), ...callSentences().slice(1), ...cautionSentences()],
   };
 }

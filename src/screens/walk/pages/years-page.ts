@@ -1,5 +1,5 @@
 import { yearsSeries } from '../../../charts/years/series.ts';
-import { yearsWorkings } from '../../../model/explained/years.ts';
+import { yearsWorkings } from '../../../words/explained/years.ts';
 import {
   chanceSentence,
   lifetimeCautions,

@@ -1,0 +1,35 @@
+/**
+ * What the model tells: a code and the values of its gaps, no sentence. English and German are made of it in `words`,
+ * numbers and all, so that what is kept can be said in any language later on.
+ */
+import { z } from 'zod';
+import type { ToldHeat } from './told-heat.ts';
+
+/** Every code with its gaps: numbers, words (told or somebody's own) or a list; `null` where it has none. */
+export interface Gaps extends ToldHeat {}
+export type ToldCode = keyof Gaps;
+
+export type ToldValue = number | Wording | readonly Told[];
+export interface Told {
+  readonly code: ToldCode;
+  readonly data?: Readonly<Record<string, ToldValue>>;
+}
+/** What the model tells, or a text of somebody else: typed, the name of a publication, or kept before there were codes. */
+export type Wording = Told | string;
+
+type Filled<G> = {
+  readonly [N in keyof G]: G[N] extends number ? number : G[N] extends 'list' ? readonly Told[] : Wording;
+};
+
+export function tell<C extends ToldCode>(code: C, ...data: Gaps[C] extends null ? [] : [Filled<Gaps[C]>]): Told {
+  return data.length === 0 ? { code } : { code, data: data[0] };
+}
+
+// A code may come from another version of the program: `words` says so then.
+export const Told: z.ZodType<Told> = z.lazy(() =>
+  z.object({
+    code: z.string() as unknown as z.ZodType<ToldCode>,
+    data: z.record(z.string(), z.union([z.number(), Wording, z.array(Told)])).optional(),
+  }),
+);
+export const Wording: z.ZodType<Wording> = z.lazy(() => z.union([z.string(), Told]));

@@ -1,0 +1,38 @@
+/** The range beside a figure, as one more step below its sum. */
+import type { Figure } from '../../model/shapes/appraisal.ts';
+import { phrase } from '../say.ts';
+import { inWords, type Said } from '../say-told.ts';
+import type { ShownWorking } from '../working.ts';
+
+const DRAWN = phrase('10 and 90 % points over the possible years, every doubtful input drawn from its own spread');
+const DRAWN_MONEY = phrase(
+  '10 and 90 % points over the possible years, every doubtful input drawn from its own spread; standing charge, VAT and a service price that was typed are agreed and stay',
+);
+
+/**
+ * The sum behind a figure with the step that its range came from [unit of the figure].
+ * Low and high are the points that 1 case in 10 lies below and 1 in 10 above; 8 cases in 10 lie between.
+ */
+export function rangedWorking(figure: Omit<Figure, 'grade'>): ShownWorking {
+  const { low, high, unit, working } = figure;
+  if (!(high > low)) return working;
+  const origin = inWords(unit === 'p' ? DRAWN_MONEY : DRAWN);
+  const end = (name: Said, value: number) => ({ name, value, unit, grade: 'estimated', origin }) as const;
+  const range: ShownWorking = {
+    title: inWords('How wide it may lie'),
+    formula: inWords('high − low: 8 cases in 10 lie between the two, 1 in 10 below and 1 in 10 above'),
+    inputs: [
+      end(inWords('Low'), low),
+      end(inWords('High'), high),
+      {
+        name: inWords('Give or take'),
+        value: (high - low) / 2,
+        unit,
+        grade: 'estimated',
+        origin: inWords('half of what lies between'),
+      },
+    ],
+    result: { value: high - low, unit },
+  };
+  return { ...working, steps: [...(working.steps ?? []), range] };
+}

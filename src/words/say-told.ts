@@ -1,0 +1,40 @@
+/** Says what the model tells. */
+import type { Told, ToldValue, Wording } from '../model/shapes/told.ts';
+import { reword } from './reword.ts';
+import { say, type Value } from './say.ts';
+import { TOLD } from './told/all.ts';
+
+/** A text of our own that has been said already, in a sum that words put together. */
+export interface Said {
+  readonly said: string;
+}
+export type Shown = Wording | Said;
+export const inWords = (text: string, values?: Readonly<Record<string, Value>>): Said => ({ said: say(text, values) });
+
+const fill = (value: ToldValue): Value => {
+  if (typeof value === 'number') return value;
+  return Array.isArray(value) ? value.map(sayTold).join(', ') : sayTold(value as Wording);
+};
+
+/** What was told, in the language spoken. A text without a code is somebody's own or older than the codes: `reword` says it. */
+export function sayTold(told: Shown): string {
+  if (typeof told === 'string') return reword(told);
+  if ('said' in told) return told.said;
+  const sentence = sentenceOf(told);
+  if (sentence === undefined)
+    return say('Another version of Plainwarmth noted this, which is not known here: {code}.', { code: told.code });
+  if (told.data === undefined) return say(sentence);
+  return say(sentence, Object.fromEntries(Object.entries(told.data).map(([gap, value]) => [gap, fill(value)])));
+}
+
+const sentenceOf = ({ code }: Told): string | undefined => (Object.hasOwn(TOLD, code) ? TOLD[code] : undefined);
+
+/** A code that has its sentence, and nothing else. */
+export const isTold = (value: unknown): value is Told =>
+  typeof value === 'object' &&
+  value !== null &&
+  Object.keys(value).every((key) => key === 'code' || key === 'data') &&
+  sentenceOf(value as Told) !== undefined;
+
+/** One wording as a key: the same text is the same key. */
+export const keyOf = (told: Shown): string => (typeof told === 'string' ? told : JSON.stringify(told));
