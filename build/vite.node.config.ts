@@ -9,6 +9,7 @@ const entries = {
   'node/plainwarmth': 'src/host/plainwarmth.ts',
   'node/desk-worker': 'src/host/desk-worker.ts',
   'node/reckon': 'src/host/reckon.ts',
+  'node/backup': 'src/host/backup.ts',
   'node/bench': 'tests/bench/bench.ts',
   'electron/main': 'electron/main.ts',
 };

@@ -24,6 +24,7 @@ export const USAGE = `plainwarmth [options]       (in the project's folder: npm 
   --help        this text
 The installed program also knows:
   plainwarmth reckon FILE …   reckon without a window; plainwarmth reckon --help says more
+  plainwarmth backup TASK …   save, look into or restore a copy, or check what is kept
   plainwarmth quit            end the running Plainwarmth once its work is done`;
 
 /** npm starts scripts in the project's folder and says here where the person stood. */

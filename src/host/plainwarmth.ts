@@ -7,9 +7,9 @@ import { quitRunning } from './running.ts';
 
 const [command, ...rest] = process.argv.slice(2);
 
-if (command === 'reckon') {
+if (command === 'reckon' || command === 'backup') {
   process.argv.splice(2, 1);
-  await import('./reckon.ts');
+  await (command === 'reckon' ? import('./reckon.ts') : import('./backup.ts'));
 } else if (command === 'quit') {
   const ended = await quitRunning(readOptions(rest).dataFolder ?? defaultDataFolder());
   console.log(ended ? 'Plainwarmth has ended.' : 'No Plainwarmth is running.');

@@ -2,9 +2,7 @@
 import { statSync, writeFileSync } from 'node:fs';
 import { basename, dirname, join } from 'node:path';
 import { Settings } from '../desk/contract.ts';
-import { DeskError, type DeskRefusal } from '../desk/desk-error.ts';
-import { ManyRefusals } from '../desk/parse-household.ts';
-import { toRefusal } from '../desk/refusal.ts';
+import { DeskError } from '../desk/desk-error.ts';
 import { readRegularFile } from '../desk/regular-file.ts';
 import { intakeContext } from '../desk/take-in.ts';
 import { readFile } from '../intake/read-file.ts';
@@ -18,12 +16,7 @@ import { readText } from './read-text.ts';
 import { type Reckoned, reckonHousehold } from './reckon-household.ts';
 import { RECKON_USAGE, type ReckonOptions, readReckonOptions } from './reckon-options.ts';
 import { reckonText } from './reckon-text.ts';
-
-export interface Terminal {
-  readonly out: (text: string) => void;
-  readonly err: (text: string) => void;
-  readonly today: string;
-}
+import { runCommand, type Terminal } from './terminal.ts';
 
 /** The documented JSON of `--json`; `version` goes up with any change that would break a reader. */
 export function reckonJson({ whole, estimate, check }: Reckoned) {
@@ -118,21 +111,8 @@ function explainFile({ file, json }: ReckonOptions, terminal: Terminal): 0 | 2 {
   return preview.remarks.some(({ weight }) => weight === 'refusal') ? 2 : 0;
 }
 
-/** Names come from other people's files; what would steer a terminal or turn its text around is shown as a sign. */
-const harmless = (text: string): string => text.replace(/(?![\n\t])[\p{Cc}\u202A-\u202E\u2066-\u2069]/gu, '\uFFFD');
-
-function refusalText({ message, where, remedy }: DeskRefusal): string {
-  const place = where === undefined || message.includes(where) ? '' : `${where}: `;
-  return [`${place}${message}`, ...(remedy === undefined ? [] : [`  ${remedy.replaceAll('\n', '\n  ')}`])].join('\n');
-}
-
-export async function reckon(args: readonly string[], raw: Terminal): Promise<0 | 1 | 2> {
-  const terminal: Terminal = {
-    ...raw,
-    out: (text) => raw.out(harmless(text)),
-    err: (text) => raw.err(harmless(text)),
-  };
-  try {
+export const reckon = (args: readonly string[], raw: Terminal): Promise<0 | 1 | 2> =>
+  runCommand(raw, async (terminal) => {
     const options = readReckonOptions(args);
     if (options.task === 'help') {
       terminal.out(`${RECKON_USAGE}\n`);
@@ -155,11 +135,4 @@ export async function reckon(args: readonly string[], raw: Terminal): Promise<0 
         : reckonText(reckoned),
     );
     return 0;
-  } catch (error) {
-    const refusals = error instanceof ManyRefusals ? error.all : [toRefusal(error)];
-    terminal.err(`${refusals.map(refusalText).join('\n')}\n`);
-    if (refusals[0]?.code !== 'own-failure') return 2;
-    if (error instanceof Error && error.stack) terminal.err(`${error.stack}\n`);
-    return 1;
-  }
-}
+  });

@@ -1,0 +1,81 @@
+import { mkdirSync, mkdtempSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterEach, beforeEach, expect, test } from 'vitest';
+import { backup } from '../../../src/host/backup-command.ts';
+import { emptyHousehold } from '../../../src/model/shapes/household.ts';
+import { openSqliteStore } from '../../../src/store/sqlite-store.ts';
+import { runApart } from '../store/run-apart.ts';
+
+let folder: string;
+let stick: string;
+beforeEach(() => {
+  folder = mkdtempSync(join(tmpdir(), 'plainwarmth-backup-'));
+  stick = join(folder, 'stick');
+  mkdirSync(stick);
+});
+afterEach(() => rmSync(folder, { recursive: true }));
+
+async function run(machine: string, ...args: string[]) {
+  const said = { out: '', err: '' };
+  const code = await backup([...args, '--data', join(folder, machine)], {
+    out: (text) => {
+      said.out += text;
+    },
+    err: (text) => {
+      said.err += text;
+    },
+    today: '2026-11-25',
+  });
+  return { code, ...said };
+}
+
+function fill(machine: string): void {
+  mkdirSync(join(folder, machine));
+  const store = openSqliteStore(join(folder, machine, 'plainwarmth.sqlite'));
+  store.createHousehold(emptyHousehold('h', 'Larch\u001b[2J Rise'), '2026-11-25T10:00:00.000Z');
+  store.close();
+}
+
+test('saves, looks, restores on another computer, and checks', async () => {
+  fill('old');
+  writeFileSync(join(folder, 'key'), 'four words and more\nrest');
+  const key = ['--passphrase-file', join(folder, 'key')];
+  expect(await run('old', 'save', stick, ...key)).toMatchObject({ code: 0, err: '' });
+  const path = join(stick, readdirSync(stick)[0]!);
+  expect(path).toMatch(/Plainwarmth 2026-11-25\.locked$/);
+  expect(await run('new', 'look', path, ...key)).toMatchObject({
+    code: 0,
+    out: 'Larch\uFFFD[2J Rise, changed 2026-11-25\n',
+  });
+  expect(await run('new', 'restore', path)).toMatchObject({ code: 2, err: expect.stringContaining('locked') });
+  expect(await run('new', 'restore', path, ...key)).toMatchObject({ code: 0, out: 'Restored, households: 1.\n' });
+  expect(await run('new', 'check')).toMatchObject({ code: 0, out: 'Nothing is damaged.\n' });
+});
+
+test.each([
+  ['no task', [], 'is expected'],
+  ['an unknown task', ['steal', 'x'], 'is expected'],
+  ['a folder that is not there', ['save', '/none/at/all'], 'is not there'],
+  ['no copy', ['look', '/dev/null'], 'is no copy'],
+])('%s ends with code 2 and a sentence', async (_, args, words) => {
+  fill('old');
+  const { code, err } = await run('old', ...args);
+  expect([code, err]).toEqual([2, expect.stringContaining(words)]);
+  expect(err).not.toMatch(/\n\s+at /);
+});
+
+test('while Plainwarmth is open it is said, and nothing is touched', async () => {
+  fill('old');
+  const path = JSON.stringify(join(folder, 'old', 'plainwarmth.sqlite'));
+  const command = JSON.stringify(join(import.meta.dirname, '../../../src/host/backup-command.ts'));
+  const { said } = runApart(`
+    const store = openSqliteStore(${path});
+    const { spawnSync } = await import('node:child_process');
+    const line = "import { backup } from ${command.replaceAll('"', "'")};" +
+      "process.exitCode = await backup(['check', '--data', process.env.DATA], { out: console.log, err: console.log, today: '2026-11-25' });";
+    const { stdout, status } = spawnSync(process.execPath, ['--input-type=module-typescript', '-e', line],
+      { encoding: 'utf8', env: { ...process.env, DATA: ${JSON.stringify(join(folder, 'old'))} } });
+    console.log(status, stdout);`);
+  expect(said).toMatch(/^2 The data in .* is open in another Plainwarmth/);
+});
