@@ -1,11 +1,18 @@
 /** The shell of every document: one HTML text with its style and both faces inside, and nothing to fetch or run. */
+
+import sans from '@fontsource-variable/source-sans-3/files/source-sans-3-latin-wght-normal.woff2?inline';
+import serif from '@fontsource-variable/source-serif-4/files/source-serif-4-latin-wght-normal.woff2?inline';
 import type { ReactNode } from 'react';
 import { renderToStaticMarkup } from 'react-dom/server';
 import tokens from '../charts/look/tokens.css?raw';
 import { language, say } from '../words/say.ts';
 import documentStyle from './document.css?raw';
-import { FONT_FACES } from './fonts.ts';
 import type { DocumentSettings } from './parts.ts';
+
+const face = (family: string, source: string) =>
+  `@font-face{font-family:"${family}";font-weight:200 900;font-style:normal;src:url("${source}") format("woff2")}`;
+
+const FONT_FACES = [face('Source Serif 4 Variable', serif), face('Source Sans 3 Variable', sans)].join('\n');
 
 /** Text inside a quoted CSS string that stands in a style element: no quote, backslash, bracket or line end gets out. */
 const cssText = (text: string) => text.replace(/[\\"<>\n\r\f]/g, (char) => `\\${char.codePointAt(0)!.toString(16)} `);

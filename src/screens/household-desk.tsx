@@ -1,8 +1,9 @@
 /** The desk of one household: the thread at the left edge, the open stage beside it, the working panel over it. */
 
-import { useCallback, useEffect, useMemo, useState, useSyncExternalStore } from 'react';
+import { useCallback, useEffect, useMemo, useRef, useState, useSyncExternalStore } from 'react';
 import type { Settings } from '../desk/contract.ts';
 import { appraise } from '../model/appraise.ts';
+import type { Appraisal } from '../model/shapes/appraisal.ts';
 import type { CivilDate } from '../model/shapes/dates.ts';
 import { reference } from '../reference/index.ts';
 import { say } from '../words/say.ts';
@@ -12,9 +13,7 @@ import type { Stage } from './routes.ts';
 import { GlossaryPage } from './shared/glossary-page.tsx';
 import { WorkingPanel } from './shared/working-panel.tsx';
 import { StageView } from './stage-view.tsx';
-import { reckon } from './state/appraise-once.ts';
 import type { HouseholdBeingEdited } from './state/open-household.ts';
-import { useSaid } from './state/use-said.ts';
 import { Stopped } from './stopped.tsx';
 import { KeepLine } from './thread/keep-line.tsx';
 import { Thread } from './thread/thread.tsx';
@@ -120,4 +119,33 @@ function CannotReckon(props: { readonly name: string; readonly failure: string }
       </a>
     </Stopped>
   );
+}
+
+type Reckoned =
+  | { readonly appraisal: Appraisal; readonly failure: '' }
+  | { readonly appraisal: null; readonly failure: string };
+
+/** Runs the model; a fault of ours becomes a sentence instead of a blank window. */
+function reckon(run: () => Appraisal): Reckoned {
+  try {
+    return { appraisal: run(), failure: '' };
+  } catch (reason) {
+    console.error(reason);
+    return { appraisal: null, failure: reason instanceof Error ? reason.message : String(reason) };
+  }
+}
+
+const SHOWN_MS = 8000;
+
+/** A message that stands for a while and then makes room. */
+function useSaid(): readonly [string, (message: string) => void] {
+  const [said, setSaid] = useState('');
+  const timer = useRef<ReturnType<typeof setTimeout>>(undefined);
+  useEffect(() => () => clearTimeout(timer.current), []);
+  const tell = useCallback((message: string) => {
+    clearTimeout(timer.current);
+    setSaid(message);
+    timer.current = setTimeout(() => setSaid(''), SHOWN_MS);
+  }, []);
+  return [said, tell];
 }

@@ -1,7 +1,7 @@
 /** What can be taken away of a picture: into the clipboard, as a drawing, as dots. */
 
 import { say } from '../../words/say.ts';
-import { copyPicture, picturePng } from './picture-png.ts';
+import { ownFace } from './own-face.ts';
 import { fileNameOf, pictureText, saveFile } from './save.ts';
 
 export function PictureTools(props: {
@@ -51,4 +51,29 @@ export function PictureTools(props: {
       </button>
     </>
   );
+}
+
+/** Dots for each pixel of the screen, so that letters stay sharp on paper. */
+const DOTS_PER_PIXEL = 2;
+
+/** Nothing is fetched but our own face: the picture goes into the canvas as its own text. */
+async function picturePng(svg: SVGElement): Promise<Blob> {
+  const image = new Image();
+  image.src = `data:image/svg+xml;charset=utf-8,${encodeURIComponent(pictureText(svg, await ownFace()))}`;
+  await image.decode();
+  const canvas = document.createElement('canvas');
+  canvas.width = image.naturalWidth * DOTS_PER_PIXEL;
+  canvas.height = image.naturalHeight * DOTS_PER_PIXEL;
+  const brush = canvas.getContext('2d');
+  if (!brush) throw new Error('This window paints no pictures.');
+  brush.drawImage(image, 0, 0, canvas.width, canvas.height);
+  return new Promise((resolve, reject) =>
+    canvas.toBlob((blob) => (blob ? resolve(blob) : reject(new Error('The picture came out empty.'))), 'image/png'),
+  );
+}
+
+/** Rejects where the browser has no clipboard for pictures, or does not let us write to it. */
+async function copyPicture(svg: SVGElement): Promise<void> {
+  // The promise goes in unawaited: some browsers let only the click itself write.
+  await navigator.clipboard.write([new ClipboardItem({ 'image/png': picturePng(svg) })]);
 }

@@ -4,7 +4,7 @@ import { createStampReader, UNREADABLE } from '../dates/stamp-reader.ts';
 import { isMissing, readAwkwardNumber } from '../numbers/read-number.ts';
 import { cellCount, cellText, rowTexts, type Table } from '../text/table.ts';
 import { type ColumnFacts, columnFacts, isDateColumn } from './column-facts.ts';
-import { pairLastReadings } from './last-reading.ts';
+import { plainWords } from './headings.ts';
 import { nameLogColumns } from './log-headings.ts';
 
 export interface Sheet {
@@ -183,4 +183,18 @@ function preferredDate(columns: readonly ColumnFacts[], dateColumn: number): num
   const named = dates.find((c) => c.meaning.role === 'from') ?? dates.find((c) => c.meaning.role === 'stamp');
   const other = dates.find((c) => c.meaning.role !== 'to');
   return named?.index ?? other?.index ?? dateColumn;
+}
+
+const LAST = /\blast (meter )?(read(ing)?s?|index|register)\b/;
+
+/** Gives such a column its part of a bill; other tables come back as they are. */
+function pairLastReadings(columns: readonly ColumnFacts[]): readonly ColumnFacts[] {
+  const has = (part: 'opening' | 'closing') => columns.some((c) => c.meaning.bill === part);
+  const bill = has('closing') ? 'opening' : has('opening') ? 'closing' : undefined;
+  if (bill === undefined) return columns;
+  return columns.map((c) =>
+    c.meaning.bill === undefined && LAST.test(plainWords(c.heading))
+      ? { ...c, meaning: { ...c.meaning, role: 'reading', bill } }
+      : c,
+  );
 }

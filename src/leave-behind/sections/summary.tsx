@@ -3,13 +3,12 @@ import { SpreadPicture } from '../../charts/spread/picture.tsx';
 import { spreadSentence } from '../../charts/spread/sentence.ts';
 import { spreadSeries } from '../../charts/spread/series.ts';
 import { pickForPicture } from '../../model/comparison/beside.ts';
-import { capitalised, longDate, spokenPounds } from '../../words/numbers.ts';
+import { capitalised, longDate, pence, spokenPounds } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 import { systemInSentence, systemNumber } from '../../words/systems.ts';
 import { GradeLegend } from '../grade-legend.tsx';
 import { PAPER_WIDTH, ROWS_IN_PICTURE } from '../paper.ts';
 import type { EstimateParts } from '../parts.ts';
-import { whatIfSentences } from '../what-ifs.ts';
 import { CostTable } from './cost-table.tsx';
 import { StandsOn } from './stands-on.tsx';
 
@@ -88,4 +87,23 @@ function SpreadFigure({ parts }: { readonly parts: EstimateParts }) {
       </figcaption>
     </figure>
   );
+}
+
+/** A step in the price of a unit that people can picture, pence. */
+const PRICE_STEP_PENCE = 5;
+
+function whatIfSentences({ pump }: EstimateParts): string[] {
+  const dearer = pump.bought.value * PRICE_STEP_PENCE;
+  const colder = pump.coldYearPence - pump.cost.value;
+  return [
+    dearer > 0
+      ? say('If electricity rises by {step} a unit, add about {amount} a year.', {
+          step: pence(PRICE_STEP_PENCE, 0),
+          amount: spokenPounds(dearer),
+        })
+      : '',
+    colder > 0
+      ? say('A cold winter, met about 1 year in 10, adds about {amount}.', { amount: spokenPounds(colder) })
+      : '',
+  ].filter(Boolean);
 }

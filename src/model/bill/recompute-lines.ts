@@ -1,10 +1,10 @@
 /** Each line of a bill recomputed: its dates and readings, at the tariff's prices where there is a tariff. */
+
 import { daysBetween } from '../calendar/civil.ts';
 import type { Bill, BillAdjustment, BillCharge, BillMeter, BillStanding } from '../shapes/bill.ts';
 import type { CivilDate } from '../shapes/dates.ts';
 import type { Tariff, TariffVersion } from '../shapes/tariff.ts';
 import { monthsBetween } from '../tariff/blocks.ts';
-import { cutByVersion } from '../tariff/cut-by-version.ts';
 import { exclVat, inclVat, versionOn } from '../tariff/slot-price.ts';
 import { agrees, type GasConstants, printedKWh, readingsKWh } from './energy.ts';
 import type { AdjustmentTerm, BillTerms, Piece } from './terms.ts';
@@ -128,4 +128,22 @@ function standingTerm({ bill, tariff }: TermsInput, line: BillStanding) {
 
 function signed({ kind, name, pence, vat }: BillAdjustment): AdjustmentTerm {
   return { name, pence: kind === 'charge' ? pence : -pence, vat };
+}
+
+/** The days of a bill that one version prices; `to` exclusive. */
+interface BillSpan {
+  readonly version: TariffVersion;
+  readonly from: CivilDate;
+  readonly to: CivilDate;
+  readonly days: number;
+}
+
+/** Cuts the days from `from` to `to` (exclusive) where a new version of the tariff begins. */
+function cutByVersion(tariff: Tariff, from: CivilDate, to: CivilDate): BillSpan[] {
+  const begins = tariff.versions.map((version) => version.from).filter((date) => date > from && date < to);
+  const cuts = [from, ...[...new Set(begins)].sort(), to];
+  return cuts.slice(1).map((end, i) => {
+    const start = cuts[i]!;
+    return { version: versionOn(tariff, start), from: start, to: end, days: daysBetween(start, end) };
+  });
 }

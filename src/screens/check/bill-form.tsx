@@ -1,6 +1,6 @@
 /** A later bill, taken from the evidence or typed from the paper. */
 
-import { useEffect, useRef, useState } from 'react';
+import { useEffect, useId, useRef, useState } from 'react';
 import { Said } from '../../charts/said.tsx';
 import type { BillPrefill } from '../../desk/contract.ts';
 import { civilDateOf } from '../../model/calendar/instant.ts';
@@ -21,6 +21,8 @@ import { say } from '../../words/say.ts';
 import { call } from '../desk.ts';
 import { useHousehold } from '../household-context.tsx';
 import { ChoiceField, PickField } from '../shared/choice-field.tsx';
+import { DateEntry } from '../shared/date-entry.tsx';
+import { Field, fieldIds } from '../shared/field.tsx';
 import { NumberField } from '../shared/number-field.tsx';
 import { FigureButton } from '../shared/spoken.tsx';
 import { dayBefore, daysOf, hasHole, listBills, listMeters, listSpans, usualOtherKWh } from './bills.ts';
@@ -33,7 +35,6 @@ import {
   finishDraft,
   spanOf,
 } from './check-draft.ts';
-import { DateField } from './date-field.tsx';
 
 export function BillForm(props: { readonly busy: boolean; readonly onRun: (input: BillCheckInput) => void }) {
   const { household, series: registers, estimates, openWorking } = useHousehold();
@@ -281,4 +282,17 @@ function filledSentence({ meterName, tariffName, from, to }: BillPrefill): strin
   return tariffName
     ? say('Units of {months} from {meter}, the price from {tariff}.', { ...values, tariff: tariffName })
     : say('Units of {months} from {meter}. The price is not known from the evidence; type it.', values);
+}
+
+function DateField(props: {
+  readonly label: string;
+  readonly value: string;
+  readonly onChange: (value: string) => void;
+}) {
+  const ids = fieldIds(useId());
+  return (
+    <Field ids={ids} label={props.label}>
+      <DateEntry id={ids.entry} value={props.value} onChange={props.onChange} />
+    </Field>
+  );
 }

@@ -1,15 +1,25 @@
 /** How much heat the home needs: up to four estimates side by side, and what they rest on. */
+
+import { ChartFigure } from '../../charts/figure.tsx';
+import { MonthPartsPicture } from '../../charts/month-parts/picture.tsx';
+import { monthPartsName, monthPartsSentence } from '../../charts/month-parts/sentence.ts';
+import { heatParts } from '../../charts/month-parts/series.ts';
+import { monthPartsTable } from '../../charts/month-parts/table.ts';
+import { heatByMonth } from '../../words/explained/months.ts';
+import { rangedWorking } from '../../words/explained/ranged.ts';
+import { basisSentence, heatSentence, waterSentence, weatherSentence } from '../../words/heat.ts';
+import { spokenKWh } from '../../words/numbers.ts';
 import { useHousehold } from '../household-context.tsx';
+import { HowWeKnow } from '../shared/how-we-know.tsx';
 import { QuestionList } from '../shared/question-list.tsx';
+import type { SpokenFigure } from '../shared/spoken.tsx';
 import { StageHead } from '../shared/stage-head.tsx';
 import { EstimatesFigure } from './estimates-figure.tsx';
 import { HeatFields } from './heat-fields.tsx';
 import { HomeFields } from './home-fields.tsx';
-import { MonthsFigure } from './months-figure.tsx';
 import { PresentFields } from './present-fields.tsx';
 import { RestOn } from './rest-on.tsx';
 import { SignatureFigure } from './signature-figure.tsx';
-import { useHeatVoice } from './use-heat-voice.ts';
 import { WaterFields } from './water-fields.tsx';
 
 export function HeatStage() {
@@ -28,5 +38,37 @@ export function HeatStage() {
       <MonthsFigure />
       {demand.signature ? <SignatureFigure signature={demand.signature} demand={demand} /> : null}
     </>
+  );
+}
+
+/** The sentence of the stage with the figures that open their workings. */
+function useHeatVoice(): {
+  readonly sentence: string;
+  readonly figures: readonly SpokenFigure[];
+  readonly remainder: string;
+  readonly remainderFigures: readonly SpokenFigure[];
+} {
+  const { demand, climate } = useHousehold().appraisal;
+  return {
+    sentence: heatSentence(demand),
+    figures: [{ text: spokenKWh(demand.total.value), working: rangedWorking(demand.total) }],
+    remainderFigures: [{ text: spokenKWh(demand.water.value), working: demand.water.working }],
+    remainder: [waterSentence(demand), basisSentence(demand), weatherSentence(climate)].join(' '),
+  };
+}
+
+function MonthsFigure() {
+  const { appraisal } = useHousehold();
+  const parts = heatParts(appraisal);
+  return (
+    <section>
+      <ChartFigure
+        name={monthPartsName('heat')}
+        sentence={monthPartsSentence(parts)}
+        picture={<MonthPartsPicture parts={parts} size="desk" />}
+        table={monthPartsTable(parts)}
+        known={<HowWeKnow find={() => [heatByMonth(appraisal.demand)]} about={monthPartsName('heat')} plain />}
+      />
+    </section>
   );
 }

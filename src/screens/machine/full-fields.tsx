@@ -1,16 +1,19 @@
+import type { Settled } from '../../model/heat-pump/full/settle.ts';
 import type { FullMachine, Household } from '../../model/shapes/household.ts';
+import type { Wording } from '../../model/shapes/told.ts';
 import { reference } from '../../reference/index.ts';
 import { phrase, say } from '../../words/say.ts';
+import { sayTold } from '../../words/say-told.ts';
 import { CylinderFields, PasteuriseField } from '../heat/cylinder-fields.tsx';
 import { useHousehold } from '../household-context.tsx';
 import { type Choice, PickField, sayChoices } from '../shared/choice-field.tsx';
+import { type Fallback, shortSource } from '../shared/given.ts';
 import { GivenField } from '../shared/given-field.tsx';
 import { formatPlain, type NumberLimits } from '../shared/number-text.ts';
 import { patchSection } from '../shared/patch.ts';
 import { BrineMonths } from './brine-months.tsx';
 import { brineByMonth, type WorkedYear } from './full-year.ts';
 import { RatedPointsField } from './rated-points.tsx';
-import { settledFallback } from './settled-fallback.ts';
 
 type Control = NonNullable<FullMachine['control']>;
 type Flow = NonNullable<FullMachine['flow']>;
@@ -243,4 +246,26 @@ function withoutUndefined<T extends object>(part: T): T {
 function patchFull(part: Partial<FullMachine>) {
   return (household: Household) =>
     patchSection('machine', { full: withoutUndefined({ ...household.machine.full, ...part }) })(household);
+}
+
+/** Decimals that a person would type: none in figures of two digits and more. */
+const decimalsOf = (value: number) => (Math.abs(value) >= 10 ? 0 : 2);
+
+/** The line of that name as a fallback, its value times `scale`; an assumption whose source is a custom says so. */
+export function settledFallback({ inputs }: Pick<Settled, 'inputs'>, name: string, scale = 1): Fallback {
+  const line = inputs.find((input) => input.name === name);
+  if (!line) return { text: '', source: say('the data sheet’s output, once points are typed') };
+  const shown = typeof line.value === 'number' ? line.value * scale : line.value;
+  const text = typeof shown === 'number' ? formatPlain(Number(shown.toFixed(decimalsOf(shown)))) : sayTold(shown);
+  return { text, source: plainOrigin(line.origin) };
+}
+
+/** Without the word for how a figure was come by, which the table of sources keeps in front. */
+function plainOrigin(origin: Wording): string {
+  if (typeof origin !== 'string') return shortSource(sayTold(origin));
+  const [first, ...rest] = origin.split(': ');
+  if (rest.length === 0) return shortSource(sayTold(origin));
+  if (first === 'memory')
+    return shortSource(say('{source}, from memory', { source: sayTold(rest.join(': ').split(/[;(]/)[0]!.trim()) }));
+  return shortSource(sayTold(rest.join(': ')));
 }

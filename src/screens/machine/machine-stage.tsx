@@ -7,13 +7,11 @@ import { wayExplained } from '../../words/full-year.ts';
 import { addsSentence, factorSentence } from '../../words/machine.ts';
 import { factor, spokenRatio } from '../../words/numbers.ts';
 import { phrase, say } from '../../words/say.ts';
-import { useHousehold } from '../household-context.tsx';
 import { type Choice, PickField, sayChoices } from '../shared/choice-field.tsx';
 import { patchSection } from '../shared/patch.ts';
 import { QuestionList } from '../shared/question-list.tsx';
 import { StageHead } from '../shared/stage-head.tsx';
 import { FactorFigure } from './factor-figure.tsx';
-import { FlowFigure } from './flow-figure.tsx';
 import { FullFields } from './full-fields.tsx';
 import { FullResult } from './full-result.tsx';
 import { workOutYear } from './full-year.ts';
@@ -21,6 +19,14 @@ import { MachineFields } from './machine-fields.tsx';
 import { MeterSees } from './meter-sees.tsx';
 import { QuickFields } from './quick-fields.tsx';
 import './machine.css';
+import { ChartFigure } from '../../charts/figure.tsx';
+import { FlowPicture } from '../../charts/flow/picture.tsx';
+import { flowName, flowSentence } from '../../charts/flow/sentence.ts';
+import { flowInput } from '../../charts/flow/series.ts';
+import { flowTable } from '../../charts/flow/table.ts';
+import { sourceWorking } from '../../words/explained/flow.ts';
+import { useHousehold } from '../household-context.tsx';
+import { HowWeKnow } from '../shared/how-we-know.tsx';
 
 type Way = 'quick' | 'full';
 const WAYS: readonly Choice<Way>[] = [
@@ -82,5 +88,21 @@ function Full() {
       <MachineFields />
       <FullFields worked={worked} key={typed.machine.source} />
     </>
+  );
+}
+
+/** What comes in from ground and meter, and what goes out to rooms and taps. */
+function FlowFigure() {
+  const { appraisal } = useHousehold();
+  const input = flowInput(appraisal);
+  return (
+    <ChartFigure
+      name={flowName()}
+      sentence={flowSentence(input)}
+      picture={<FlowPicture input={input} size="desk" />}
+      table={flowTable(input)}
+      known={<HowWeKnow find={() => [sourceWorking(appraisal)]} about={flowName()} plain />}
+      note={say('Units of a typical year. Pumps and standby are counted in what the meter shows.')}
+    />
   );
 }

@@ -4,6 +4,11 @@ import { weekPricesName, weekPricesSentence } from '../../charts/week-prices/sen
 import { weekPricesSeries } from '../../charts/week-prices/series.ts';
 import { weekPricesTable } from '../../charts/week-prices/table.ts';
 import { monthOf } from '../../model/calendar/civil.ts';
+import type { CivilDate } from '../../model/shapes/dates.ts';
+import type { Household } from '../../model/shapes/household.ts';
+import type { Reference } from '../../model/shapes/reference.ts';
+import type { Tariff } from '../../model/shapes/tariff.ts';
+import { quarterOn, tariffFromQuarter } from '../../model/tariff/built-in.ts';
 import { versionOn } from '../../model/tariff/slot-price.ts';
 import { reference } from '../../reference/index.ts';
 import { tariffWorking } from '../../words/explained/prices.ts';
@@ -11,7 +16,6 @@ import { say } from '../../words/say.ts';
 import { sayTold } from '../../words/say-told.ts';
 import { useHousehold } from '../household-context.tsx';
 import { HowWeKnow } from '../shared/how-we-know.tsx';
-import { electricityInUse } from './tariff-in-use.ts';
 
 /** The price of electricity through a week of this month. */
 export function WeekFigure() {
@@ -37,4 +41,10 @@ export function WeekFigure() {
       note={notes.join(' ')}
     />
   );
+}
+
+/** The electricity tariff that the heat pump is reckoned on: the household's own, else the published quarter. */
+function electricityInUse(household: Household, reference: Reference, today: CivilDate): Tariff {
+  const own = household.tariffs.find((tariff) => tariff.id === household.prices.electricityTariffId);
+  return own ?? tariffFromQuarter(quarterOn(reference.quarters, 'electricity', today));
 }

@@ -2,13 +2,25 @@
 
 import { useState } from 'react';
 import { RefrigerantName } from '../../model/shapes/refrigerant.ts';
-import type { SiteReadings } from '../../model/shapes/site-readings.ts';
-import { type PressureBasis, PressureUnit } from '../../model/shapes/site-readings.ts';
+import { type PressureBasis, PressureUnit, type SiteReadings } from '../../model/shapes/site-readings.ts';
 import { degrees } from '../../words/numbers.ts';
 import { phrase, say } from '../../words/say.ts';
 import { type Choice, ChoiceField, sayChoices } from '../shared/choice-field.tsx';
 import { NumberField } from '../shared/number-field.tsx';
-import { FLOW_UNITS, type FlowUnit, fromLPerMin, toLPerMin } from './flow-units.ts';
+
+/** Flow rates as meters show them; kept in litres a minute. */
+export const FLOW_UNITS = ['l/min', 'l/s', 'm³/h'] as const;
+export type FlowUnit = (typeof FLOW_UNITS)[number];
+
+const L_PER_MIN: { readonly [unit in FlowUnit]: number } = { 'l/min': 1, 'l/s': 60, 'm³/h': 1000 / 60 };
+/** Kept with more digits than are shown, so that a unit changed there and back shows the figure that was typed. */
+const KEPT_DIGITS = 14;
+const SHOWN_DIGITS = 8;
+
+export const toLPerMin = (value: number, unit: FlowUnit): number =>
+  Number((value * L_PER_MIN[unit]).toPrecision(KEPT_DIGITS));
+export const fromLPerMin = (lPerMin: number, unit: FlowUnit): number =>
+  Number((lPerMin / L_PER_MIN[unit]).toPrecision(SHOWN_DIGITS));
 
 type Glycol = NonNullable<SiteReadings['glycol']>;
 type Pressure = NonNullable<SiteReadings['suction']>;

@@ -2,13 +2,14 @@
 
 import type { ReactNode } from 'react';
 import { GradeMark } from '../../charts/grade-mark.tsx';
+import type { Household } from '../../model/shapes/household.ts';
 import { gradeName } from '../../words/grades.ts';
-import { say } from '../../words/say.ts';
+import { counted, grouped } from '../../words/numbers.ts';
+import { phrase, say } from '../../words/say.ts';
 import { threadLines } from '../../words/thread.ts';
 import { useHousehold } from '../household-context.tsx';
 import { formatRoute, type Stage } from '../routes.ts';
 import { HowWeKnow } from '../shared/how-we-know.tsx';
-import { placeLine } from './place-line.ts';
 import { threadWorkings } from './thread-workings.ts';
 
 /** Letters from which a name is set smaller, so that it does not push the stages down. */
@@ -62,4 +63,24 @@ export function Thread(props: { readonly stage: Stage; readonly children: ReactN
       </div>
     </aside>
   );
+}
+
+const KINDS: { readonly [kind in NonNullable<Household['home']['kind']>]: string } = {
+  detached: phrase('Detached'),
+  semi: phrase('Semi'),
+  terrace: phrase('Terrace'),
+  bungalow: phrase('Bungalow'),
+  flat: phrase('Flat'),
+  other: phrase('Home'),
+};
+
+/** "Semi, 96 m², 3 people · Midlands"; what is not known is left out. */
+export function placeLine(household: Pick<Household, 'home'>, regionName: string): string {
+  const { kind, floorAreaM2, people } = household.home;
+  const home = [
+    ...(kind ? [say(KINDS[kind])] : []),
+    ...(floorAreaM2 ? [`${grouped(floorAreaM2.value)} m²`] : []),
+    ...(people ? [counted(people.value, 'person', 'people')] : []),
+  ].join(', ');
+  return home === '' ? regionName : `${home} · ${regionName}`;
 }

@@ -1,10 +1,9 @@
 /** The walk-through: full window, one idea a page, for reading across a table. */
 
-import { useCallback, useMemo, useRef, useState } from 'react';
+import { type ReactNode, useCallback, useMemo, useRef, useState } from 'react';
 import { appraise } from '../../model/appraise.ts';
 import { reckonLifetime } from '../../model/lifetime/reckon-lifetime.ts';
 import { reference } from '../../reference/index.ts';
-import { say } from '../../words/say.ts';
 import { sayWhatIf } from '../cost/knobs.ts';
 import { useWhatIf } from '../cost/use-what-if.ts';
 import { WhatIfRow } from '../cost/what-if-row.tsx';
@@ -13,7 +12,6 @@ import { GlossaryPage, Glossed } from '../shared/glossary-page.tsx';
 import { HowWeKnow } from '../shared/how-we-know.tsx';
 import { Bore } from './bore.tsx';
 import { InsideMachine } from './inside/inside-machine.tsx';
-import { InstallerNotes } from './installer-notes.tsx';
 import { LeaveOut } from './leave-out.tsx';
 import { PagePicture } from './page-picture.tsx';
 import { shownPages, walkPages } from './pages.ts';
@@ -21,6 +19,7 @@ import { reckonChanges } from './reckon-changes.ts';
 import { useFill } from './use-fill.ts';
 import { usePageTurn } from './use-page-turn.ts';
 import './walk.css';
+import { say } from '../../words/say.ts';
 
 /** Single changes need the middle only. */
 const NO_RANGES = 0;
@@ -149,5 +148,17 @@ export function WalkThrough(props: { readonly onClose: () => void }) {
       </button>
       {showsInside ? <InsideMachine whatIf={followed} onClose={() => setShowsInside(false)} /> : null}
     </div>
+  );
+}
+
+/** For the installer's eyes: hidden until N is pressed, and again by N. */
+export function InstallerNotes(props: { readonly notes: readonly string[]; readonly children?: ReactNode }) {
+  const { notes, children } = props;
+  return (
+    <aside className="walk-notes small" aria-label={say('Notes for the installer')}>
+      {notes.length > 0 ? notes.join(' ') : say('No notes on this page.')}{' '}
+      <span className="quiet">{say('(N hides this)')}</span>
+      {children}
+    </aside>
   );
 }

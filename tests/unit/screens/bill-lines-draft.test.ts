@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { checkBillSums } from '../../../src/model/bill/check-bill-sums.ts';
 import { type BillDraft, emptyBill, readBill } from '../../../src/screens/bill-sums/bill-lines-draft.ts';
-import { periodOf } from '../../../src/screens/bill-sums/keep-bill.ts';
+import { periodOf } from '../../../src/screens/bill-sums/bill-sums.tsx';
 
 const GAS = { correction: 1.02264, imperialM3PerHundredCubicFeet: 2.83, calorificMJPerM3: 39.5 };
 const typed: BillDraft = {

@@ -6,7 +6,7 @@ import { emptyHousehold } from '../../../src/model/shapes/household.ts';
 import { completenessOf, completenessWords } from '../../../src/screens/evidence/completeness.ts';
 import { evidenceVoice, spanWords } from '../../../src/screens/evidence/evidence-voice.ts';
 import { patchSection } from '../../../src/screens/shared/patch.ts';
-import { placeLine } from '../../../src/screens/thread/place-line.ts';
+import { placeLine } from '../../../src/screens/thread/thread.tsx';
 
 const series = (more: Partial<Series>): Series => ({
   id: 's',

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { USES } from '../../../src/model/heat-pump/full/year.ts';
+import { settledFallback } from '../../../src/screens/machine/full-fields.tsx';
 import { brineByMonth, listUses, workOutYear } from '../../../src/screens/machine/full-year.ts';
-import { settledFallback } from '../../../src/screens/machine/settled-fallback.ts';
 import { drivesSentence, electricUseName } from '../../../src/words/full-year.ts';
 import { fullHousehold, reckonFull } from '../heat-pump-full/make-year.ts';
 import { readingEase } from '../words/reading-ease.ts';

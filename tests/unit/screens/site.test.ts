@@ -7,7 +7,7 @@ import { toJudge } from '../../../src/model/site-readings/to-judge.ts';
 import { fluids } from '../../../src/reference/brine.ts';
 import { refrigerants } from '../../../src/reference/refrigerants.ts';
 import { siteBands } from '../../../src/reference/site-bands.ts';
-import { FLOW_UNITS, fromLPerMin, toLPerMin } from '../../../src/screens/site/flow-units.ts';
+import { FLOW_UNITS, fromLPerMin, toLPerMin } from '../../../src/screens/site/readings-form.tsx';
 import {
   beginVisit,
   cautionsShown,
@@ -17,7 +17,7 @@ import {
   newestFirst,
   patchReadings,
 } from '../../../src/screens/site/visits.ts';
-import { SHOWN, stepOf } from '../../../src/screens/walk/inside/steps.ts';
+import { SHOWN, stepOf } from '../../../src/screens/walk/inside/inside-machine.tsx';
 import { insideFoot } from '../../../src/words/inside.ts';
 import { visitSentence } from '../../../src/words/site-readings.ts';
 

@@ -1,10 +1,10 @@
 import { renderToStaticMarkup } from 'react-dom/server';
 import { describe, expect, test } from 'vitest';
 import { Household } from '../../../src/model/shapes/household.ts';
-import { InstallerNotes } from '../../../src/screens/walk/installer-notes.tsx';
 import { LeaveOut } from '../../../src/screens/walk/leave-out.tsx';
 import { PAGE_NAMES, type WalkPage } from '../../../src/screens/walk/page.ts';
 import { shownPages } from '../../../src/screens/walk/pages.ts';
+import { InstallerNotes } from '../../../src/screens/walk/walk-through.tsx';
 import { larchRiseHousehold } from '../leave-behind/larch-rise.ts';
 
 const pages = PAGE_NAMES.map((name) => ({ name }) as WalkPage);

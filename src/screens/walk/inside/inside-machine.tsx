@@ -11,12 +11,11 @@ import { designLoop } from '../../../model/heat-pump/full/design-loop.ts';
 import type { WhatIf } from '../../../model/shapes/appraisal.ts';
 import { reference } from '../../../reference/index.ts';
 import { refrigerants } from '../../../reference/refrigerants.ts';
-import { cycleFaultSentence, cycleStepName } from '../../../words/cycle.ts';
+import { CYCLE_STEPS, type CycleStep, cycleFaultSentence, cycleStepName } from '../../../words/cycle.ts';
 import { insideFoot } from '../../../words/inside.ts';
 import { useHousehold } from '../../household-context.tsx';
 import { HowWeKnow } from '../../shared/how-we-know.tsx';
 import { keepTogether } from '../../shared/split-spoken.ts';
-import { SHOWN, type Shown, stepOf } from './steps.ts';
 import '../../../charts/cycle/cycle.css';
 import './inside.css';
 import { say } from '../../../words/say.ts';
@@ -137,4 +136,29 @@ export function InsideMachine(props: { readonly onClose: () => void; readonly wh
       </footer>
     </dialog>
   );
+}
+
+export type Shown = CycleStep | null;
+export const SHOWN: readonly Shown[] = [null, ...CYCLE_STEPS];
+
+/** Where a key leads from a place, or null where it leads nowhere; the round ends at both ends. */
+export function stepOf(key: string, shown: Shown): Shown | 'stay' {
+  const at = SHOWN.indexOf(shown);
+  const to = (index: number): Shown => SHOWN[Math.max(0, Math.min(SHOWN.length - 1, index))]!;
+  switch (key) {
+    case 'ArrowRight':
+    case 'ArrowDown':
+    case 'PageDown':
+      return to(at + 1);
+    case 'ArrowLeft':
+    case 'ArrowUp':
+    case 'PageUp':
+      return to(at - 1);
+    case 'Home':
+      return to(0);
+    case 'End':
+      return to(SHOWN.length - 1);
+    default:
+      return 'stay';
+  }
 }
