@@ -32,6 +32,7 @@ export default defineConfig({
       external: [
         'electron',
         'better-sqlite3',
+        '@playwright/test',
         '@sparticuz/chromium',
         'papaparse',
         'csv-parse',
@@ -41,5 +42,8 @@ export default defineConfig({
       output: { entryFileNames: '[name].js', chunkFileNames: 'node/part-[name].js' },
     },
   },
-  ssr: { noExternal: true, external: ['electron', 'better-sqlite3', '@sparticuz/chromium', 'papaparse', 'csv-parse'] },
+  ssr: {
+    noExternal: true,
+    external: ['electron', 'better-sqlite3', '@playwright/test', '@sparticuz/chromium', 'papaparse', 'csv-parse'],
+  },
 });

@@ -5,7 +5,7 @@ import { catalogueOf } from '../words/catalogues.ts';
 import { say, speak } from '../words/say.ts';
 import { call, callAtOnce } from './desk.ts';
 import { HelpScreen } from './help/help-screen.tsx';
-import { HouseholdScreen } from './household-screen.tsx';
+import { DESK, HouseholdScreen } from './household-screen.tsx';
 import { ListScreen } from './list/list-screen.tsx';
 import { CopiesScreen } from './safety/copies-screen.tsx';
 import { PrivacyScreen } from './safety/privacy-screen.tsx';
@@ -74,7 +74,11 @@ export function App() {
         .catch((reason) => setFailure(describeFailure(reason))),
     [],
   );
-  useEffect(() => void begin(), [begin]);
+  useEffect(() => {
+    void begin();
+    // Hardly anybody stays at the list: the desk comes while it is read.
+    void DESK.fetch();
+  }, [begin]);
 
   if (failure !== null) {
     return (

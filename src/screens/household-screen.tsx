@@ -3,11 +3,20 @@ import type { Settings } from '../desk/contract.ts';
 import type { CivilDate } from '../model/shapes/dates.ts';
 import { say } from '../words/say.ts';
 import { callAtOnce } from './desk.ts';
-import { HouseholdDesk } from './household-desk.tsx';
+import type { HouseholdDesk } from './household-desk.tsx';
 import type { Stage } from './routes.ts';
+import { later } from './shared/later.ts';
 import { describeFailure } from './state/describe-failure.ts';
 import { type HouseholdBeingEdited, takeUpHousehold } from './state/open-household.ts';
 import { Stopped } from './stopped.tsx';
+
+/** The desk itself, with the model: not needed to choose a household. */
+export const DESK = later(async () => (await import('./household-desk.tsx')).HouseholdDesk);
+
+interface Laid {
+  readonly edited: HouseholdBeingEdited;
+  readonly Desk: typeof HouseholdDesk;
+}
 
 /** Fetches a household and lays it on the desk. */
 export function HouseholdScreen(props: {
@@ -16,12 +25,12 @@ export function HouseholdScreen(props: {
   readonly today: CivilDate;
   readonly settings: Settings;
 }) {
-  const [open, setOpen] = useState<HouseholdBeingEdited | null>(null);
+  const [laid, setLaid] = useState<Laid | null>(null);
   const [failure, setFailure] = useState<string | null>(null);
   useEffect(() => {
     let gone = false;
-    takeUpHousehold(props.id, callAtOnce).then(
-      (household) => (gone ? household.leave() : setOpen(household)),
+    Promise.all([takeUpHousehold(props.id, callAtOnce), DESK.fetch()]).then(
+      ([edited, Desk]) => (gone ? edited.leave() : setLaid({ edited, Desk })),
       (reason) => gone || setFailure(describeFailure(reason)),
     );
     return () => {
@@ -38,6 +47,6 @@ export function HouseholdScreen(props: {
       </Stopped>
     );
   }
-  if (open === null) return <p className="opening quiet">{say('Opening the household …')}</p>;
-  return <HouseholdDesk edited={open} stage={props.stage} today={props.today} settings={props.settings} />;
+  if (laid === null) return <p className="opening quiet">{say('Opening the household …')}</p>;
+  return <laid.Desk edited={laid.edited} stage={props.stage} today={props.today} settings={props.settings} />;
 }

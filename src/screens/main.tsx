@@ -1,5 +1,5 @@
 import { createRoot } from 'react-dom/client';
-import { z } from 'zod';
+import { config } from 'zod';
 import '../charts/look/fonts.css';
 import '../charts/look/tokens.css';
 import '../charts/look/base.css';
@@ -12,7 +12,7 @@ import { App } from './app.tsx';
 import { keepFocus } from './keep-focus.ts';
 
 // Under the content security policy nothing may build functions from text, so schemas are walked instead.
-z.config({ jitless: true });
+config({ jitless: true });
 
 const root = document.getElementById('root');
 if (!root) throw new Error('index.html has no element named root');

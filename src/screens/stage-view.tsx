@@ -1,27 +1,44 @@
-import { CheckStage } from './check/check-stage.tsx';
+import { useEffect } from 'react';
+import { say } from '../words/say.ts';
 import { CostStage } from './cost/cost-stage.tsx';
-import { EstimateStage } from './estimate/estimate-stage.tsx';
-import { EvidenceStage } from './evidence/evidence-stage.tsx';
-import { HeatStage } from './heat/heat-stage.tsx';
-import { MachineStage } from './machine/machine-stage.tsx';
-import { PricesStage } from './prices/prices-stage.tsx';
 import type { Stage } from './routes.ts';
-import { SiteStage } from './site/site-stage.tsx';
-import { Walk } from './walk/walk.tsx';
+import { type Later, later, useLater } from './shared/later.ts';
 
-const VIEWS: { readonly [stage in Stage]: () => React.ReactNode } = {
-  evidence: EvidenceStage,
-  heat: HeatStage,
-  machine: MachineStage,
-  prices: PricesStage,
-  cost: CostStage,
-  estimate: EstimateStage,
-  check: CheckStage,
-  site: SiteStage,
-  walk: Walk,
+type View = () => React.ReactNode;
+
+/** The running cost is what a household opens with; the others are fetched after it. */
+const VIEWS: { readonly [stage in Exclude<Stage, 'cost'>]: Later<View> } = {
+  evidence: later(async () => (await import('./evidence/evidence-stage.tsx')).EvidenceStage),
+  heat: later(async () => (await import('./heat/heat-stage.tsx')).HeatStage),
+  machine: later(async () => (await import('./machine/machine-stage.tsx')).MachineStage),
+  prices: later(async () => (await import('./prices/prices-stage.tsx')).PricesStage),
+  estimate: later(async () => (await import('./estimate/estimate-stage.tsx')).EstimateStage),
+  check: later(async () => (await import('./check/check-stage.tsx')).CheckStage),
+  site: later(async () => (await import('./site/site-stage.tsx')).SiteStage),
+  walk: later(async () => (await import('./walk/walk.tsx')).Walk),
 };
 
+/** Long enough for the stage that is open to be painted. */
+const AFTER_MS = 300;
+
 export function StageView(props: { readonly stage: Stage }) {
-  const View = VIEWS[props.stage];
+  useEffect(() => {
+    const timer = setTimeout(() => {
+      for (const view of Object.values(VIEWS)) void view.fetch();
+    }, AFTER_MS);
+    return () => clearTimeout(timer);
+  }, []);
+  return props.stage === 'cost' ? <CostStage /> : <LaterStage key={props.stage} view={VIEWS[props.stage]} />;
+}
+
+function LaterStage({ view }: { readonly view: Later<View> }) {
+  const View = useLater(view);
+  if (View === null) {
+    return (
+      <p className="opening quiet" aria-busy="true">
+        {say('Opening …')}
+      </p>
+    );
+  }
   return <View />;
 }

@@ -7,11 +7,13 @@ import { importMemoryBench } from './import-memory-bench.ts';
 import { intakeBench } from './intake-bench.ts';
 import { modelBench } from './model-bench.ts';
 import { storeBench } from './store-bench.ts';
+import { windowBench } from './window-bench.ts';
 
 const PARTS: readonly (readonly [string, () => readonly BenchRow[] | Promise<readonly BenchRow[]>])[] = [
   ['The model', modelBench],
   ['Files taken in', intakeBench],
   ['The store', storeBench],
+  ['The window', windowBench],
   ['The largest file', importMemoryBench],
 ];
 

@@ -10,19 +10,20 @@ import { type Browser, chromium, type Page } from '@playwright/test';
 import { findChromium } from '../../src/host/find-chromium.ts';
 import { appraise } from '../../src/model/appraise.ts';
 import { reference } from '../../src/reference/index.ts';
-import { type BenchRow, medianMs, medianOf } from './bench-row.ts';
+import { type BenchRow, medianOf } from './bench-row.ts';
 import { BUILT, type HostProcess, startHost } from './host-process.ts';
 
 const HOUSEHOLDS = 200;
-const STARTS = 7;
+const STARTS = 5;
 const KEYS = 40;
-
-/** Long enough for what follows the first chart later to be done, so that every key finds the window at rest. */
-const REST_MS = 700;
 
 interface Followed {
   readonly changed: number[];
   readonly seen: number[];
+}
+interface Keys extends Followed {
+  /** The comparison of the same household at another price, alone, once after each key. */
+  readonly sums: number[];
 }
 
 /** A host that is built, since `windowBench` has looked. */
@@ -92,8 +93,17 @@ function followChart(): void {
 }
 
 /** From a key on the slider of the electricity price to the changed chart [ms each]. */
-async function keyToChart(browser: Browser, builtIn: string, folder: string): Promise<Followed> {
+async function keyToChart(browser: Browser, builtIn: string, folder: string): Promise<Keys> {
   const host = await start(folder, builtIn);
+  const [first] = await host.call('household.list', {});
+  const { household, series } = await host.call('household.open', { id: first!.id });
+  const asOf = new Date().toISOString().slice(0, 10);
+  const sums: number[] = [];
+  const reckonOnce = (step: number) => {
+    const begun = performance.now();
+    appraise({ household, series, reference, asOf, whatIf: { electricityShare: 1 + (step % 10) / 100 } });
+    sums.push(performance.now() - begun);
+  };
   const page = await openWindow(browser);
   await page.goto(host.address);
   await page.locator('.household-name').first().click();
@@ -107,27 +117,13 @@ async function keyToChart(browser: Browser, builtIn: string, folder: string): Pr
       (seen) => (window as unknown as { followed: Followed }).followed.seen.length > seen,
       step,
     );
-    await page.waitForTimeout(REST_MS);
+    await page.evaluate(() => new Promise((next) => requestAnimationFrame(() => setTimeout(next, 20))));
+    reckonOnce(step);
   }
   const followed = await page.evaluate(() => (window as unknown as { followed: Followed }).followed);
   await page.context().close();
   await host.end();
-  return followed;
-}
-
-/** The sums of one key alone: the comparison of that household at another price [ms]. */
-async function sumsAlone(builtIn: string, folder: string): Promise<number> {
-  const host = await start(folder, builtIn);
-  const [first] = await host.call('household.list', {});
-  const { household, series } = await host.call('household.open', { id: first!.id });
-  await host.end();
-  let step = 0;
-  const asOf = new Date().toISOString().slice(0, 10);
-  return medianMs(
-    () => appraise({ household, series, reference, asOf, whatIf: { electricityShare: 1 + (++step % 10) / 100 } }),
-    KEYS,
-    20,
-  );
+  return { ...followed, sums };
 }
 
 export async function windowBench(): Promise<BenchRow[]> {
@@ -150,9 +146,8 @@ export async function windowBench(): Promise<BenchRow[]> {
         if (run >= 0) starts[b]!.push(ms);
       }
     }
-    const keys: Followed[] = [];
+    const keys: Keys[] = [];
     for (const [b, builtIn] of builds.entries()) keys.push(await keyToChart(browser, builtIn, join(folder, `${b}`)));
-    const sums = await sumsAlone(here, join(folder, '0'));
     const row = (what: string, values: readonly number[], other: readonly number[] | undefined): BenchRow[] => [
       {
         what,
@@ -162,6 +157,7 @@ export async function windowBench(): Promise<BenchRow[]> {
       },
     ];
     const [ours, theirs] = keys;
+    const sums = medianOf(ours!.sums);
     const key = 'a key on a slider to the changed chart';
     return [
       ...row(`start of the host to the first chart, ${HOUSEHOLDS} households`, starts[0]!, starts[1]),

@@ -30,6 +30,19 @@ export function startOfDay(zone: string, dayNumber: number): number {
   return start;
 }
 
+/** Days between two looks at the clock: no zone changes it and back again within them. */
+const LOOK_DAYS = 7;
+
+/** Notes the starts of all days between two day numbers, asking the slow zone tables only about weeks in which the clock changes. */
+function lookUpStarts(zone: string, first: number, last: number): void {
+  for (let day = first; day < last; day += LOOK_DAYS) {
+    const end = Math.min(day + LOOK_DAYS, last);
+    const [from, to] = [startOfDay(zone, day), startOfDay(zone, end)];
+    if (to - from !== (end - day) * MS_PER_DAY) continue;
+    for (let k = day + 1; k < end; k++) startCache.get(zone)!.set(k, from + (k - day) * MS_PER_DAY);
+  }
+}
+
 /** Length of the local day: 1,440 minutes, or 1,380 and 1,500 where the clock changes by an hour. */
 export function minutesInDay(zone: string, dayNumber: number): number {
   return (startOfDay(zone, dayNumber + 1) - startOfDay(zone, dayNumber)) / MS_PER_MINUTE;
@@ -89,6 +102,7 @@ export function yearSlots(year: number, zone: string): YearSlots {
     minute: new Uint16Array(count),
     dayStart: new Uint32Array(last - first + 1),
   };
+  lookUpStarts(zone, first, last);
   let i = 0;
   for (let day = first; day < last; day++) {
     const start = startOfDay(zone, day);

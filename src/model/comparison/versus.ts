@@ -1,6 +1,6 @@
 /** The heat pump held against one other system. */
 
-import { quantileOfSorted, shareAboveZero, twentyOfSorted } from '../chance/quantiles.ts';
+import { quantileOfSorted, shareAboveZero, sortAround, TWENTY, twentyOfSorted } from '../chance/quantiles.ts';
 import type { Demand, SystemResult, Versus } from '../shapes/appraisal.ts';
 import { type Working, weakestGrade } from '../shapes/working.ts';
 import { withRange } from './cost-figures.ts';
@@ -23,7 +23,7 @@ export interface Side {
 export function holdAgainst(pump: Side, other: Side, demand: Demand, wholeFactor: number): Versus {
   const value = other.result.cost.value - pump.result.cost.value;
   const savings = pump.costPence && other.costPence ? savingsOf(pump.costPence, other.costPence) : null;
-  const sorted = savings ? savings.sort() : null;
+  const sorted = savings ? sortAround(savings, [0.1, 0.9, ...TWENTY]) : null;
   const points = sorted ? { low: quantileOfSorted(sorted, 0.1), high: quantileOfSorted(sorted, 0.9) } : null;
   const grade = weakestGrade([pump.result.cost.grade, other.result.cost.grade]);
   const saving = withRange(value, points, { unit: 'p', grade, working: savingWorking(pump, other, value) });

@@ -1,55 +1,47 @@
 /** What heating costs: the sentence, the spread, what would move it, and what it is made of. */
 import { useMemo, useState } from 'react';
+import { say } from '../../words/say.ts';
 import { useHousehold } from '../household-context.tsx';
+import { later, useLater } from '../shared/later.ts';
 import { QuestionList } from '../shared/question-list.tsx';
 import { StageHead } from '../shared/stage-head.tsx';
-import { BalanceLines } from './balance-lines.tsx';
-import { DriversSection } from './drivers-section.tsx';
-import { LifetimeSection } from './lifetime-section.tsx';
-import { MonthsFigure } from './months-figure.tsx';
 import { SpreadFigure } from './spread-figure.tsx';
 import { SystemsTable } from './systems-table.tsx';
-import { TwentyFigure } from './twenty-figure.tsx';
 import { useCostVoice } from './use-cost-voice.ts';
-import { useFollowing } from './use-following.ts';
 import { useWhatIf } from './use-what-if.ts';
 import { WhatIfRow } from './what-if-row.tsx';
 import './cost.css';
-import { say } from '../../words/say.ts';
+
+/** Fetched once what is seen first is painted. */
+const BELOW = later(async () => (await import('./cost-below.tsx')).CostBelow);
+const QUESTIONS = <QuestionList stage="cost" />;
 
 export function CostStage() {
   const { goTo, household } = useHousehold();
-  const state = useWhatIf();
-  const { appraisal } = state;
+  const state = useWhatIf(true);
+  const { appraisal, followed, knobs } = state;
   const voice = useCostVoice(state);
   const [asTable, setAsTable] = useState(false);
-  // What is beside the sliders follows them first; what lies further down comes when that is painted.
-  const below = useFollowing(appraisal);
+  const Below = useLater(BELOW);
   const first = useMemo(
-    () =>
-      asTable ? <SystemsTable appraisal={appraisal} /> : <SpreadFigure appraisal={appraisal} household={household} />,
-    [appraisal, household, asTable],
-  );
-  const rest = useMemo(
     () => (
       <>
-        <TwentyFigure appraisal={below} />
-        <MonthsFigure appraisal={below} />
-        {asTable ? null : (
-          <section aria-labelledby="made-of">
-            <h3 id="made-of">{say('What it is made of')}</h3>
-            <SystemsTable appraisal={below} />
-          </section>
+        <StageHead {...voice} />
+        {asTable ? (
+          <SystemsTable appraisal={appraisal} />
+        ) : (
+          <SpreadFigure appraisal={appraisal} household={household} />
         )}
-        <BalanceLines appraisal={below} />
       </>
     ),
-    [below, asTable],
+    [voice, appraisal, household, asTable],
   );
-  const years = useMemo(() => <LifetimeSection appraisal={below} />, [below]);
+  const below = useMemo(
+    () => (Below ? <Below state={{ appraisal, followed, knobs }} asTable={asTable} /> : <div aria-busy="true" />),
+    [Below, appraisal, followed, knobs, asTable],
+  );
   return (
     <>
-      <StageHead {...voice} />
       {first}
       <div className="cost-low screen-only">
         <WhatIfRow state={state} />
@@ -66,10 +58,8 @@ export function CostStage() {
           <span className="quiet small push">{say('underlined figures open their working')}</span>
         </div>
       </div>
-      <QuestionList stage="cost" />
-      {rest}
-      <DriversSection state={state} />
-      {years}
+      {QUESTIONS}
+      {below}
     </>
   );
 }

@@ -25,11 +25,10 @@ import { sayWhatIf } from './knobs.ts';
 import { useDrives } from './use-drives.ts';
 import type { WhatIfState } from './use-what-if.ts';
 
-export function DriversSection({ state }: { readonly state: Pick<WhatIfState, 'followed' | 'knobs'> }) {
-  const drives = useDrives(state.followed);
-  const { knobs } = state;
+export function DriversSection({ followed, knobs }: Pick<WhatIfState, 'followed' | 'knobs'>) {
+  const drives = useDrives(followed);
   return (
-    <section aria-labelledby="what-drives" aria-busy={drives?.whatIf !== state.followed}>
+    <section aria-labelledby="what-drives" aria-busy={drives?.whatIf !== followed}>
       <h3 id="what-drives">{say('What drives it')}</h3>
       <p className="explain">{startsFromSentence(drives ? sayWhatIf(knobs, drives.whatIf) : '')}</p>
       {useMemo(() => (drives ? <DriverFigures drives={drives} /> : null), [drives])}

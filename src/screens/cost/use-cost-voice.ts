@@ -1,5 +1,7 @@
 /** The opening sentence of the running cost and the line below it, for what is shown. */
+import { useMemo } from 'react';
 import { findSideBySide } from '../../model/comparison/beside.ts';
+import type { Appraisal, WhatIf } from '../../model/shapes/appraisal.ts';
 import { costSentence, usualHomeSentence } from '../../words/cost.ts';
 import { rangedWorking } from '../../words/explained/ranged.ts';
 import { poundsRange, spokenPounds } from '../../words/numbers.ts';
@@ -7,7 +9,7 @@ import { ageSentence, britishSentence, datesSentence } from '../../words/prices.
 import { say } from '../../words/say.ts';
 import { futuresSentence } from '../../words/sure.ts';
 import type { SpokenFigure } from '../shared/spoken.tsx';
-import { sayWhatIf } from './knobs.ts';
+import { isUnchanged, type Knob, sayWhatIf } from './knobs.ts';
 import type { WhatIfState } from './use-what-if.ts';
 
 export interface CostVoice {
@@ -17,13 +19,17 @@ export interface CostVoice {
   readonly remainderFigures: readonly SpokenFigure[];
 }
 
-export function useCostVoice({ appraisal, knobs, followed, changed }: WhatIfState): CostVoice {
+export function useCostVoice({ appraisal, knobs, followed }: WhatIfState): CostVoice {
+  return useMemo(() => costVoice(appraisal, knobs, followed), [appraisal, knobs, followed]);
+}
+
+function costVoice(appraisal: Appraisal, knobs: readonly Knob[], followed: WhatIf): CostVoice {
   const { pump, beside, versus } = findSideBySide(appraisal);
   const { electricity } = appraisal.prices;
   const range = poundsRange(pump.cost.low, pump.cost.high);
   const futures = versus ? futuresSentence(versus.twenty) : '';
   const parts = [
-    changed ? say('What if: {changes}.', { changes: sayWhatIf(knobs, followed) }) : '',
+    isUnchanged(followed) ? '' : say('What if: {changes}.', { changes: sayWhatIf(knobs, followed) }),
     britishSentence(appraisal.prices),
     usualHomeSentence(appraisal),
     futures,

@@ -4,9 +4,8 @@ import type { WhatIf } from '../../model/shapes/appraisal.ts';
 import { stepWhatDrives, type WhatDrives } from '../../model/what-drives/what-drives.ts';
 import { reference } from '../../reference/index.ts';
 import { useHousehold } from '../household-context.tsx';
+import { REST_MS } from './following.tsx';
 
-/** A slider that has not moved for so long rests. */
-const REST_MS = 250;
 /** Half a frame: then whatever waits comes first. */
 const SLICE_MS = 8;
 

@@ -18,11 +18,17 @@ export interface WhatIfState {
   readonly reset: () => void;
 }
 
-export function useWhatIf(): WhatIfState {
+const NOTHING: WhatIf = {};
+
+/**
+ * With `atOnce` the appraisal changes with the slider, before anything is painted in between; else, where more hangs on
+ * each step, the slider moves first.
+ */
+export function useWhatIf(atOnce: boolean): WhatIfState {
   const { household, series, today, appraisal } = useHousehold();
-  const [whatIf, setWhatIf] = useState<WhatIf>({});
-  // The slider moves at once; the charts follow in the same frame or, on a slow machine, in the next one.
-  const followed = useDeferredValue(whatIf);
+  const [whatIf, setWhatIf] = useState<WhatIf>(NOTHING);
+  const after = useDeferredValue(atOnce ? NOTHING : whatIf);
+  const followed = atOnce ? whatIf : after;
   const shown = useMemo(
     () =>
       isUnchanged(followed) ? appraisal : appraise({ household, series, reference, asOf: today, whatIf: followed }),
@@ -30,6 +36,6 @@ export function useWhatIf(): WhatIfState {
   );
   const knobs = useMemo(() => listKnobs(household, appraisal), [household, appraisal]);
   const turn = useCallback((knob: Knob, value: number) => setWhatIf((before) => knob.write(before, value)), []);
-  const reset = useCallback(() => setWhatIf({}), []);
+  const reset = useCallback(() => setWhatIf(NOTHING), []);
   return { whatIf, followed, knobs, appraisal: shown, changed: !isUnchanged(whatIf), turn, reset };
 }

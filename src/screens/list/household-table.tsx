@@ -70,20 +70,22 @@ export function HouseholdTable(props: { readonly rows: readonly HouseholdSummary
               </tr>
               <tr className="row-actions" id={`${base}-${row.id}`} hidden={opened !== row.id}>
                 <td colSpan={6}>
-                  <div className="actions">
-                    <button type="button" onClick={() => props.list.duplicate(row)}>
-                      {say('Duplicate')}
-                    </button>
-                    <button type="button" onClick={() => props.list.exportFile(row)}>
-                      {say('Export as a file')}
-                    </button>
-                    <button type="button" onClick={() => props.list.archive(row, !row.archived)}>
-                      {row.archived ? say('Bring back') : say('Archive')}
-                    </button>
-                    <button type="button" className="danger" onClick={() => setErasing(row)}>
-                      {say('Erase for good')}
-                    </button>
-                  </div>
+                  {opened === row.id ? (
+                    <div className="actions">
+                      <button type="button" onClick={() => props.list.duplicate(row)}>
+                        {say('Duplicate')}
+                      </button>
+                      <button type="button" onClick={() => props.list.exportFile(row)}>
+                        {say('Export as a file')}
+                      </button>
+                      <button type="button" onClick={() => props.list.archive(row, !row.archived)}>
+                        {row.archived ? say('Bring back') : say('Archive')}
+                      </button>
+                      <button type="button" className="danger" onClick={() => setErasing(row)}>
+                        {say('Erase for good')}
+                      </button>
+                    </div>
+                  ) : null}
                 </td>
               </tr>
             </Fragment>

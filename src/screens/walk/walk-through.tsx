@@ -28,7 +28,7 @@ const NONE: readonly string[] = [];
 export function WalkThrough(props: { readonly onClose: () => void }) {
   const { onClose } = props;
   const { household, series, estimates, settings, today, appraisal: asItIs, change } = useHousehold();
-  const state = useWhatIf();
+  const state = useWhatIf(false);
   const { appraisal, followed } = state;
   const changed = appraisal !== asItIs;
   const [showsKnobs, setShowsKnobs] = useState(false);
