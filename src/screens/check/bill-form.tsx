@@ -2,10 +2,11 @@
 
 import { useEffect, useId, useRef, useState } from 'react';
 import { Said } from '../../charts/said.tsx';
-import type { BillPrefill } from '../../desk/contract.ts';
+import type { BillPrefill, OpenHousehold } from '../../desk/contract.ts';
 import { civilDateOf } from '../../model/calendar/instant.ts';
 import { sumRegisters } from '../../model/evidence/sum-registers.ts';
 import type { BillCheckInput } from '../../model/shapes/bill-check.ts';
+import type { Series } from '../../model/shapes/evidence.ts';
 import { daysWorking } from '../../words/explained/record.ts';
 import {
   counted,
@@ -37,11 +38,63 @@ import {
 } from './check-draft.ts';
 
 export function BillForm(props: { readonly busy: boolean; readonly onRun: (input: BillCheckInput) => void }) {
-  const { household, series: registers, estimates, openWorking } = useHousehold();
+  const { household, series: registers, estimates } = useHousehold();
   const series = sumRegisters(registers);
   const newest = estimates.toSorted((a, b) => b.number - a.number)[0]!;
-  const [draft, setDraft] = useState<CheckDraft>(() => emptyDraft(newest.id));
+  const form = useCheckDraft(newest, series);
+  const { draft, filled } = form;
   const [asked, setAsked] = useState(false);
+  const span = spanOf(draft);
+  const weather = span ? findOwnWeather(series, span.from, span.to) : null;
+  const usualOther = span && draft.meter === 'whole-house' ? usualOtherKWh(household, span) : null;
+  const result = finishDraft(draft);
+  const run = () => {
+    setAsked(true);
+    if (result.kind === 'whole') props.onRun(result.input);
+  };
+
+  return (
+    <section className="stack" aria-labelledby="bill-head">
+      <h3 id="bill-head">{say('A later bill')}</h3>
+      <BillFields form={form} newest={newest} hasSpan={span !== null} hasWeather={weather !== null} />
+      {filled ? <p className="quiet small">{filledSentence(filled)}</p> : null}
+      <MetersShow form={form} series={series} />
+      {usualOther === null ? null : (
+        <p className="small">
+          {say('A home like this takes about {units} for other things in these days.', {
+            units: spokenKWh(usualOther),
+          })}{' '}
+          <button type="button" onClick={() => form.set({ otherKWh: Math.round(usualOther) })}>
+            {say('Take it')}
+          </button>
+        </p>
+      )}
+      {weather ? (
+        <p className="quiet small">{say('The weather of these days comes from {name}.', { name: weather.name })}</p>
+      ) : null}
+      <div className="actions">
+        <button type="button" className="main" disabled={props.busy} onClick={run}>
+          {props.busy ? say('Checking …') : say('Check the bill')}
+        </button>
+        {result.kind === 'whole' ? <span className="quiet small">{counted(result.days, 'day')}</span> : null}
+      </div>
+      {asked && result.kind === 'wanting' ? (
+        <p className="refusal" role="alert">
+          {result.sentence}
+        </p>
+      ) : null}
+    </section>
+  );
+}
+
+type EstimateSummary = OpenHousehold['estimates'][number];
+type Form = ReturnType<typeof useCheckDraft>;
+type Days = { readonly from: string; readonly to: string };
+
+/** The bill as it is typed, and what the readings fill in before anything is. */
+function useCheckDraft(newest: EstimateSummary, series: readonly Series[]) {
+  const { household, estimates } = useHousehold();
+  const [draft, setDraft] = useState<CheckDraft>(() => emptyDraft(newest.id));
   const [filled, setFilled] = useState<BillPrefill | null>(null);
   const typed = useRef(false);
   const set = (part: Partial<CheckDraft>) => {
@@ -71,7 +124,7 @@ export function BillForm(props: { readonly busy: boolean; readonly onRun: (input
       gone = true;
     };
   }, [estimate.id, hasSpans]);
-  const takeReadings = async (span: { from: string; to: string }) => {
+  const takeReadings = async (span: Days) => {
     typed.current = true;
     const found = await call('check.prefill', { estimateId: estimate.id, from: span.from, to: span.to }).catch(
       () => null,
@@ -81,7 +134,7 @@ export function BillForm(props: { readonly busy: boolean; readonly onRun: (input
     setDraft((before) => draftOfReadings(before, found));
   };
   /** The price of other days goes, one that somebody typed stays: before the answer came or while it was on its way. */
-  const takePrice = async (days: { from: string; to: string }) => {
+  const takePrice = async (days: Days) => {
     const rounded = (one: BillPrefill | null) =>
       one?.pencePerKWh === undefined ? undefined : Number(one.pencePerKWh.toFixed(2));
     const found = await call('check.prefill', { estimateId: estimate.id, from: days.from, to: days.to }).catch(
@@ -94,129 +147,140 @@ export function BillForm(props: { readonly busy: boolean; readonly onRun: (input
         : now,
     );
   };
-  const span = spanOf(draft);
-  const meters = span
-    ? listMeters(series).flatMap((meter) => {
-        const days = daysOf(meter, span.from, span.to);
-        return days ? [{ meter, kWh: days.reduce((sum, value) => sum + value, 0) }] : [];
-      })
-    : [];
-  const withHoles = span ? listMeters(series).filter((meter) => hasHole(meter, span.from, span.to)) : [];
-  const usualOther = span && draft.meter === 'whole-house' ? usualOtherKWh(household, span) : null;
-  const weather = span ? findOwnWeather(series, span.from, span.to) : null;
-  const result = finishDraft(draft);
-  const run = () => {
-    setAsked(true);
-    if (result.kind === 'whole') props.onRun(result.input);
+  const takeBill = (bill: (typeof bills)[number]) => {
+    typed.current = true;
+    setFilled(null);
+    setDraft((before) => draftOfBill(before, bill));
   };
+  return { draft, filled, set, bills, spans, takeBill, takeReadings, takePrice };
+}
 
+function BillFields(props: {
+  readonly form: Form;
+  readonly newest: EstimateSummary;
+  readonly hasSpan: boolean;
+  readonly hasWeather: boolean;
+}) {
+  const { form, newest, hasSpan, hasWeather } = props;
+  const { draft, set, bills, spans } = form;
+  const { household, estimates } = useHousehold();
   return (
-    <section className="stack" aria-labelledby="bill-head">
-      <h3 id="bill-head">{say('A later bill')}</h3>
-      <div className="fields fields-tight">
-        {estimates.length > 1 ? (
-          <ChoiceField
-            label={say('Held against')}
-            value={draft.estimateId}
-            choices={estimates
-              .toSorted((a, b) => b.number - a.number)
-              .map(({ id, number, madeOn }) => ({
-                value: id,
-                label: say('promise {number} of {date}', {
-                  number: String(number),
-                  date: longDate(civilDateOf(madeOn, household.zone)),
-                }),
-              }))}
-            onChange={(estimateId) => set({ estimateId: estimateId ?? newest.id })}
-          />
-        ) : null}
-        {bills.length > 0 || hasSpans ? (
-          <ChoiceField
-            label={say('Take it from the evidence')}
-            value={undefined}
-            emptyLabel={say('or type it below')}
-            choices={[
-              ...spans.map(({ key, name, from, to }) => ({
-                value: key,
-                label: `${name}, ${monthSpan(from, dayBefore(to))}`,
-              })),
-              ...bills.map(({ key, period, series: { name } }) => ({
-                value: key,
-                label: `${daySpan(period.from, dayBefore(period.to))}, ${exactKWh(period.kWh)}, ${name}`,
-              })),
-            ]}
-            onChange={(key) => {
-              const [bill, span] = [bills.find((one) => one.key === key), spans.find((one) => one.key === key)];
-              if (bill) {
-                typed.current = true;
-                setFilled(null);
-                setDraft((before) => draftOfBill(before, bill));
-              } else if (span) void takeReadings(span);
-            }}
-          />
-        ) : null}
-        <DateField label={say('First day')} value={draft.from} onChange={(from) => set({ from })} />
-        <DateField label={say('Last day')} value={draft.lastDay} onChange={(lastDay) => set({ lastDay })} />
-        <PickField
-          label={say('Read on')}
-          value={draft.meter}
-          choices={[
-            { value: 'heat-pump', label: say('own meter') },
-            { value: 'whole-house', label: say('whole home') },
-          ]}
-          onChange={(meter) => set({ meter })}
+    <div className="fields fields-tight">
+      {estimates.length > 1 ? (
+        <ChoiceField
+          label={say('Held against')}
+          value={draft.estimateId}
+          choices={estimates
+            .toSorted((a, b) => b.number - a.number)
+            .map(({ id, number, madeOn }) => ({
+              value: id,
+              label: say('promise {number} of {date}', {
+                number: String(number),
+                date: longDate(civilDateOf(madeOn, household.zone)),
+              }),
+            }))}
+          onChange={(estimateId) => set({ estimateId: estimateId ?? newest.id })}
         />
+      ) : null}
+      {bills.length + spans.length > 0 ? (
+        <ChoiceField
+          label={say('Take it from the evidence')}
+          value={undefined}
+          emptyLabel={say('or type it below')}
+          choices={[
+            ...spans.map(({ key, name, from, to }) => ({
+              value: key,
+              label: `${name}, ${monthSpan(from, dayBefore(to))}`,
+            })),
+            ...bills.map(({ key, period, series: { name } }) => ({
+              value: key,
+              label: `${daySpan(period.from, dayBefore(period.to))}, ${exactKWh(period.kWh)}, ${name}`,
+            })),
+          ]}
+          onChange={(key) => {
+            const [bill, span] = [bills.find((one) => one.key === key), spans.find((one) => one.key === key)];
+            if (bill) form.takeBill(bill);
+            else if (span) void form.takeReadings(span);
+          }}
+        />
+      ) : null}
+      <DateField label={say('First day')} value={draft.from} onChange={(from) => set({ from })} />
+      <DateField label={say('Last day')} value={draft.lastDay} onChange={(lastDay) => set({ lastDay })} />
+      <PickField
+        label={say('Read on')}
+        value={draft.meter}
+        choices={[
+          { value: 'heat-pump', label: say('own meter') },
+          { value: 'whole-house', label: say('whole home') },
+        ]}
+        onChange={(meter) => set({ meter })}
+      />
+      <NumberField
+        label={draft.meter === 'heat-pump' ? say('Units of the heat pump') : say('Units of the whole bill')}
+        value={draft.kWh}
+        limits={{ min: 0, max: 200_000, unit: 'kWh' }}
+        onChange={(kWh) => set({ kWh })}
+      />
+      {draft.meter === 'whole-house' ? (
         <NumberField
-          label={draft.meter === 'heat-pump' ? say('Units of the heat pump') : say('Units of the whole bill')}
-          value={draft.kWh}
+          label={say('Of these for other things')}
+          value={draft.otherKWh}
           limits={{ min: 0, max: 200_000, unit: 'kWh' }}
-          onChange={(kWh) => set({ kWh })}
+          onChange={(otherKWh) => set({ otherKWh })}
+          note={say('Lights, cooking and the rest, for the same days. Summer months without heating show it.')}
         />
-        {draft.meter === 'whole-house' ? (
-          <NumberField
-            label={say('Of these for other things')}
-            value={draft.otherKWh}
-            limits={{ min: 0, max: 200_000, unit: 'kWh' }}
-            onChange={(otherKWh) => set({ otherKWh })}
-            note={say('Lights, cooking and the rest, for the same days. Summer months without heating show it.')}
-          />
-        ) : null}
+      ) : null}
+      <NumberField
+        label={say('Price of a unit')}
+        value={draft.pencePerKWh}
+        limits={{ min: 0.1, max: 200, unit: penceSign() }}
+        onChange={(pencePerKWh) => set({ pencePerKWh })}
+        note={say('VAT included.')}
+      />
+      <NumberField
+        label={say('Charged for these units')}
+        value={draft.totalPounds}
+        limits={{ min: 0, max: 50_000, unit: moneySign() }}
+        onChange={(totalPounds) => set({ totalPounds })}
+        note={say('Only where it is not units times price. Leave the standing charge out.')}
+      />
+      <PickField
+        label={say('The reading is')}
+        value={draft.readings}
+        choices={[
+          { value: 'actual', label: say('read') },
+          { value: 'estimated', label: say('estimated') },
+          { value: 'unknown', label: say('not said') },
+        ]}
+        onChange={(readings) => set({ readings })}
+      />
+      {hasSpan && !hasWeather ? (
         <NumberField
-          label={say('Price of a unit')}
-          value={draft.pencePerKWh}
-          limits={{ min: 0.1, max: 200, unit: penceSign() }}
-          onChange={(pencePerKWh) => set({ pencePerKWh })}
-          note={say('VAT included.')}
+          label={say('Degree days of these days')}
+          value={draft.degreeDays}
+          limits={{ min: 0, max: 10_000, unit: say('K day') }}
+          onChange={(degreeDays) => set({ degreeDays })}
+          note={say('No weather of your own covers them. Leave it empty, and the weather stays with the rest.')}
         />
-        <NumberField
-          label={say('Charged for these units')}
-          value={draft.totalPounds}
-          limits={{ min: 0, max: 50_000, unit: moneySign() }}
-          onChange={(totalPounds) => set({ totalPounds })}
-          note={say('Only where it is not units times price. Leave the standing charge out.')}
-        />
-        <PickField
-          label={say('The reading is')}
-          value={draft.readings}
-          choices={[
-            { value: 'actual', label: say('read') },
-            { value: 'estimated', label: say('estimated') },
-            { value: 'unknown', label: say('not said') },
-          ]}
-          onChange={(readings) => set({ readings })}
-        />
-        {span !== null && weather === null ? (
-          <NumberField
-            label={say('Degree days of these days')}
-            value={draft.degreeDays}
-            limits={{ min: 0, max: 10_000, unit: say('K day') }}
-            onChange={(degreeDays) => set({ degreeDays })}
-            note={say('No weather of your own covers them. Leave it empty, and the weather stays with the rest.')}
-          />
-        ) : null}
-      </div>
-      {filled ? <p className="quiet small">{filledSentence(filled)}</p> : null}
-      {meters.map(({ meter, kWh }) => (
+      ) : null}
+    </div>
+  );
+}
+
+/** What each meter shows for the days, to be taken at a press. */
+function MetersShow({ form, series }: { readonly form: Form; readonly series: readonly Series[] }) {
+  const { openWorking } = useHousehold();
+  const { draft } = form;
+  const span = spanOf(draft);
+  if (!span) return null;
+  const meters = listMeters(series);
+  const shown = meters.flatMap((meter) => {
+    const days = daysOf(meter, span.from, span.to);
+    return days ? [{ meter, kWh: days.reduce((sum, value) => sum + value, 0) }] : [];
+  });
+  return (
+    <>
+      {shown.map(({ meter, kWh }) => (
         <p key={meter.id} className="small">
           <Said
             text="{meter} shows {kWh} for these days."
@@ -234,46 +298,27 @@ export function BillForm(props: { readonly busy: boolean; readonly onRun: (input
           <button
             type="button"
             onClick={() => {
-              set({ kWh: Number(kWh.toFixed(1)), meter: meter.role === 'heat-pump' ? 'heat-pump' : 'whole-house' });
-              if (span) takePrice(span);
+              form.set({
+                kWh: Number(kWh.toFixed(1)),
+                meter: meter.role === 'heat-pump' ? 'heat-pump' : 'whole-house',
+              });
+              form.takePrice(span);
             }}
           >
             {say('Take it')}
           </button>
         </p>
       ))}
-      {withHoles.map((meter) => (
-        <p key={meter.id} className="small">
-          {say('{meter} has days missing among these, as where a meter was changed. Type the units from the bill.', {
-            meter: meter.name,
-          })}
-        </p>
-      ))}
-      {usualOther === null ? null : (
-        <p className="small">
-          {say('A home like this takes about {units} for other things in these days.', {
-            units: spokenKWh(usualOther),
-          })}{' '}
-          <button type="button" onClick={() => set({ otherKWh: Math.round(usualOther) })}>
-            {say('Take it')}
-          </button>
-        </p>
-      )}
-      {weather ? (
-        <p className="quiet small">{say('The weather of these days comes from {name}.', { name: weather.name })}</p>
-      ) : null}
-      <div className="actions">
-        <button type="button" className="main" disabled={props.busy} onClick={run}>
-          {props.busy ? say('Checking …') : say('Check the bill')}
-        </button>
-        {result.kind === 'whole' ? <span className="quiet small">{counted(result.days, 'day')}</span> : null}
-      </div>
-      {asked && result.kind === 'wanting' ? (
-        <p className="refusal" role="alert">
-          {result.sentence}
-        </p>
-      ) : null}
-    </section>
+      {meters
+        .filter((meter) => hasHole(meter, span.from, span.to))
+        .map((meter) => (
+          <p key={meter.id} className="small">
+            {say('{meter} has days missing among these, as where a meter was changed. Type the units from the bill.', {
+              meter: meter.name,
+            })}
+          </p>
+        ))}
+    </>
   );
 }
 

@@ -29,10 +29,10 @@ const COPY = phrase(
 const kindsFor = (carrier: PricedCarrier): readonly TypedKind[] =>
   isDelivered(carrier) ? ['deliveries', 'bills'] : ['bills', 'readings'];
 
-export function TypedEntry(props: {
-  readonly onDone: (message: string) => Promise<void>;
-  readonly onLeave: () => void;
-}) {
+type Sheet = ReturnType<typeof useTypedSheet>;
+
+/** What is typed, and what it comes to so far. */
+function useTypedSheet() {
   const { household } = useHousehold();
   const presentCarrier = carrierOf(household.present.system);
   const presentFuel = isDelivered(presentCarrier) ? presentCarrier : 'gas';
@@ -43,8 +43,6 @@ export function TypedEntry(props: {
   const [calorific, setCalorific] = useState<number | undefined>();
   const [toInclusive, setToInclusive] = useState(true);
   const [rows, setRows] = useState<readonly TypedRow[]>(FIRST_ROWS);
-  const [shown, setShown] = useState(false);
-  const [refusal, setRefusal] = useState<string | null>(null);
   const units = unitsFor(carrier, reference, calorific);
   const unit = units.find((one) => one.name === unitName) ?? units[0]!;
   const result = readTypedSheet({ kind, unit, toInclusive, rows });
@@ -56,6 +54,21 @@ export function TypedEntry(props: {
     if (!kindsFor(next).includes(kind)) setKind(kindsFor(next)[0]!);
     if (next !== 'electricity') setRole('import');
   };
+  return {
+    ...{ carrier, pickCarrier, role, setRole, kind, setKind, units, unit, setUnitName, calorific, setCalorific },
+    ...{ toInclusive, setToInclusive, rows, setRows, result, total },
+  };
+}
+
+export function TypedEntry(props: {
+  readonly onDone: (message: string) => Promise<void>;
+  readonly onLeave: () => void;
+}) {
+  const { household } = useHousehold();
+  const sheet = useTypedSheet();
+  const { carrier, role, kind, unit, rows, setRows, result, total } = sheet;
+  const [shown, setShown] = useState(false);
+  const [refusal, setRefusal] = useState<string | null>(null);
   const keep = async () => {
     setShown(true);
     setRefusal(null);
@@ -89,67 +102,7 @@ export function TypedEntry(props: {
             : say(COPY, { kind })}
         </h2>
       </header>
-      <div className="fields fields-tight fields-wide">
-        <PickField
-          label={say('What')}
-          value={carrier}
-          choices={TYPED_CARRIERS.map((value) => ({ value, label: say(CARRIER_WORDS[value]) }))}
-          onChange={pickCarrier}
-        />
-        <PickField
-          label={say('From')}
-          value={kind}
-          choices={kindsFor(carrier).map((value) => ({ value, label: say(KIND_WORDS[value]) }))}
-          onChange={setKind}
-          note={
-            kind === 'deliveries'
-              ? say('A delivery fills the tank or store again. It is what was burnt since the one before.')
-              : kind === 'readings'
-                ? say('What was used is the difference between one reading and the next.')
-                : undefined
-          }
-        />
-        {units.length > 1 ? (
-          <PickField
-            label={say('Unit')}
-            value={unit.name}
-            choices={units.map(({ name }) => ({ value: name, label: sayTold(name) }))}
-            onChange={setUnitName}
-            note={unit.sum || undefined}
-          />
-        ) : null}
-        {unit.name === 'm³' || unit.name === 'hundred ft³' ? (
-          <NumberField
-            label={say('Calorific value on the bill')}
-            value={calorific}
-            placeholder={formatPlain(reference.gasVolume.calorificMJPerM3.value)}
-            limits={{ min: 30, max: 50, unit: 'MJ/m³', why: say('British gas lies between 37.5 and 43.') }}
-            onChange={setCalorific}
-          />
-        ) : null}
-        {carrier === 'electricity' ? (
-          <ChoiceField
-            label={say('Measured for')}
-            value={role}
-            choices={[
-              { value: 'import', label: say('the whole home') },
-              { value: 'heat-pump', label: say('the heat pump alone') },
-            ]}
-            onChange={(next) => setRole(next ?? 'import')}
-          />
-        ) : null}
-        {kind === 'bills' ? (
-          <PickField
-            label={say('The last day on the bill')}
-            value={toInclusive ? 'in' : 'out'}
-            choices={[
-              { value: 'in', label: say('belongs to it') },
-              { value: 'out', label: say('begins the next') },
-            ]}
-            onChange={(last) => setToInclusive(last === 'in')}
-          />
-        ) : null}
-      </div>
+      <SheetFields sheet={sheet} />
       <TypedGrid kind={kind} unit={unit.name} rows={rows} faults={shown ? result.faults : []} onRows={setRows} />
       {shown && result.faults.length > 0 ? (
         <ul className="refusal" role="alert">
@@ -172,5 +125,74 @@ export function TypedEntry(props: {
         </button>
       </div>
     </>
+  );
+}
+
+/** What the rows are of: fuel, paper, unit and days. */
+function SheetFields({ sheet }: { readonly sheet: Sheet }) {
+  const { carrier, pickCarrier, role, setRole, kind, setKind, units, unit, setUnitName } = sheet;
+  const { calorific, setCalorific, toInclusive, setToInclusive } = sheet;
+  return (
+    <div className="fields fields-tight fields-wide">
+      <PickField
+        label={say('What')}
+        value={carrier}
+        choices={TYPED_CARRIERS.map((value) => ({ value, label: say(CARRIER_WORDS[value]) }))}
+        onChange={pickCarrier}
+      />
+      <PickField
+        label={say('From')}
+        value={kind}
+        choices={kindsFor(carrier).map((value) => ({ value, label: say(KIND_WORDS[value]) }))}
+        onChange={setKind}
+        note={
+          kind === 'deliveries'
+            ? say('A delivery fills the tank or store again. It is what was burnt since the one before.')
+            : kind === 'readings'
+              ? say('What was used is the difference between one reading and the next.')
+              : undefined
+        }
+      />
+      {units.length > 1 ? (
+        <PickField
+          label={say('Unit')}
+          value={unit.name}
+          choices={units.map(({ name }) => ({ value: name, label: sayTold(name) }))}
+          onChange={setUnitName}
+          note={unit.sum || undefined}
+        />
+      ) : null}
+      {unit.name === 'm³' || unit.name === 'hundred ft³' ? (
+        <NumberField
+          label={say('Calorific value on the bill')}
+          value={calorific}
+          placeholder={formatPlain(reference.gasVolume.calorificMJPerM3.value)}
+          limits={{ min: 30, max: 50, unit: 'MJ/m³', why: say('British gas lies between 37.5 and 43.') }}
+          onChange={setCalorific}
+        />
+      ) : null}
+      {carrier === 'electricity' ? (
+        <ChoiceField
+          label={say('Measured for')}
+          value={role}
+          choices={[
+            { value: 'import', label: say('the whole home') },
+            { value: 'heat-pump', label: say('the heat pump alone') },
+          ]}
+          onChange={(next) => setRole(next ?? 'import')}
+        />
+      ) : null}
+      {kind === 'bills' ? (
+        <PickField
+          label={say('The last day on the bill')}
+          value={toInclusive ? 'in' : 'out'}
+          choices={[
+            { value: 'in', label: say('belongs to it') },
+            { value: 'out', label: say('begins the next') },
+          ]}
+          onChange={(last) => setToInclusive(last === 'in')}
+        />
+      ) : null}
+    </div>
   );
 }
