@@ -1,6 +1,7 @@
 /** The whole model of one household: heat, machine, prices, comparison, ranges and questions, from plain data. */
 
 import { compare } from './comparison/compare.ts';
+import type { SystemName } from './comparison/plan.ts';
 import { choosePrices, type PricesInUse } from './comparison/prices-of.ts';
 import { askAboutPrices } from './comparison/questions.ts';
 import { estimateDemand } from './demand/estimate-demand.ts';
@@ -18,7 +19,7 @@ import type { TypicalYear } from './year/typical-year.ts';
 import { typicalYear } from './year/typical-year.ts';
 
 /** Goes up with every change that moves a figure, so that a written estimate says which model made it. */
-export const MODEL_VERSION = '1.1.0';
+export const MODEL_VERSION = '2.0.0';
 /** Possible years behind every range that is shown or kept: a power of two, for which the Sobol points lie evenly. */
 export const USUAL_DRAWS = 4096;
 
@@ -40,8 +41,8 @@ export const appraise = (input: AppraiseInput): Appraisal => appraiseYears(input
 
 export interface AppraisedYears {
   readonly appraisal: Appraisal;
-  /** The heat pump's cost [pence] in each possible year, the same years in the same order for the same `draws`. */
-  readonly pumpYearsPence: Float64Array | null;
+  /** Cost [pence] of each system in each possible year, the same years in the same order for the same `draws`. */
+  readonly yearsPence: ReadonlyMap<SystemName, Float64Array> | null;
 }
 
 /** The same with the possible years themselves, so that two cases can be held against each other year by year. */
@@ -103,7 +104,7 @@ export function appraiseYears({
       ...compared.questions,
     ],
   };
-  return { appraisal, pumpYearsPence: compared.pumpYearsPence };
+  return { appraisal, yearsPence: compared.yearsPence };
 }
 
 /** `prices-old`: prices that ended before the day of the comparison, asked about where this home pays them. */

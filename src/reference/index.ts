@@ -3,7 +3,7 @@ import type { Reference } from '../model/shapes/reference.ts';
 import { regions } from './climate.ts';
 import { designTemperatures } from './design-temperatures.ts';
 import { efficiency } from './efficiencies.ts';
-import { fieldFactor } from './field-trials.ts';
+import { designDeviation, fieldFactor } from './field-trials.ts';
 import { carbonKgPerKWh, gasVolume, kWhPerUnit, service } from './fuels.ts';
 import { ground } from './ground.ts';
 import { hotWater } from './hot-water.ts';
@@ -25,6 +25,7 @@ export const reference: Reference = {
   carbonKgPerKWh,
   efficiency,
   fieldFactor,
+  designDeviation,
   ratedPoints,
   installedShare,
   ground,

@@ -4,6 +4,8 @@ import type { Household } from '../../src/model/shapes/household.ts';
 import { makeHousehold, makeTariff, typed } from '../unit/appraisal/make-household.ts';
 import { compareBy, makeDemand } from '../unit/comparison/make-demand.ts';
 
+/** A factor that a home was metered at: a designer's would first take the step to what homes get. */
+const metered = (factor: number) => typed(factor, 'measured');
 /** 12,000 kWh of rooms and 2,100 kWh of hot water. */
 const demand = makeDemand(12_000, 2100);
 
@@ -31,7 +33,7 @@ describe('14,100 kWh of heat at the price cap of October to December 2026 (26.32
     ['direct electric', makeHousehold(), 'direct-electric', 14_100, 3711.1],
     [
       'heat pump at 3.20',
-      makeHousehold({ machine: { spaceFactor: typed(3.2), waterFactor: typed(3.2), boundary: 'H4' } }),
+      makeHousehold({ machine: { spaceFactor: metered(3.2), waterFactor: metered(3.2), boundary: 'H4' } }),
       'heat-pump',
       4406,
       1159.7,
@@ -57,7 +59,7 @@ describe('the factor at which a unit of heat costs the same as gas at 84 %', () 
 describe('check values of the trade (common practice, no source)', () => {
   const household = makeHousehold({
     present: { efficiency: typed(0.9) },
-    machine: { spaceFactor: typed(4), waterFactor: typed(4), boundary: 'H4' },
+    machine: { spaceFactor: metered(4), waterFactor: metered(4), boundary: 'H4' },
     prices: { electricityTariffId: 'e', gasTariffId: 'g' },
     tariffs: [makeTariff('e', 28), makeTariff('g', 7, { fuel: 'gas' })],
   });
@@ -86,7 +88,7 @@ describe('check values of the trade (common practice, no source)', () => {
     const there = compareBy(
       makeHousehold({
         ...household,
-        machine: { ...household.machine, spaceFactor: typed(factor), waterFactor: typed(factor) },
+        machine: { ...household.machine, spaceFactor: metered(factor), waterFactor: metered(factor) },
       }),
       demand,
     );

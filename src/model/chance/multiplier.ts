@@ -2,19 +2,18 @@
 import { Z90 } from './normal-quantile.ts';
 
 /**
- * A two-piece lognormal spread: ln of the multiplier is `median` at z = 0, rising with slope `below` under and
- * `above` over it [1].
+ * A two-piece lognormal spread about the value itself: ln of the multiplier is 0 at z = 0, rising with slope `below`
+ * under and `above` over it [1]. Every value that is reckoned with is thus the middle of its own cases.
  */
 export interface Spread {
-  readonly median: number;
   readonly below: number;
   readonly above: number;
 }
 
-export const NO_SPREAD: Spread = { median: 0, below: 0, above: 0 };
+export const NO_SPREAD: Spread = { below: 0, above: 0 };
 
 /** Both slopes from one relative standard deviation [1]. */
-export const evenSpread = (deviation: number, median = 0): Spread => ({ median, below: deviation, above: deviation });
+export const evenSpread = (deviation: number): Spread => ({ below: deviation, above: deviation });
 
 /** Slope that no range may pass: it multiplies the 90 % point by about 13. */
 const WIDEST = 2;
@@ -29,10 +28,10 @@ export function spreadOfRange(range: { readonly value: number; readonly low: num
   if (!(value > 0)) return NO_SPREAD;
   const above = Math.log(Math.max(high, value) / value) / Z90;
   const below = low > 0 ? Math.log(value / Math.min(low, value)) / Z90 : (value - low) / value / Z90;
-  return { median: 0, below: Math.min(WIDEST, below), above: Math.min(WIDEST, above) };
+  return { below: Math.min(WIDEST, below), above: Math.min(WIDEST, above) };
 }
 
-/** Multiplier at draw `z`: e^(median + slope z). */
+/** Multiplier at draw `z`: e^(slope z). */
 export function multiplierAt(spread: Spread, z: number): number {
-  return Math.exp(spread.median + (z < 0 ? spread.below : spread.above) * z);
+  return Math.exp((z < 0 ? spread.below : spread.above) * z);
 }

@@ -13,6 +13,7 @@ import { rankDrivers } from '../uncertainty/drivers.ts';
 import { type SharedSpreads, simulateYears } from '../uncertainty/simulate.ts';
 import { askAboutHome } from './ask-about-home.ts';
 import { type ResultContext, systemResult } from './cost-figures.ts';
+import type { SystemName } from './plan.ts';
 import { planSystems } from './plan-systems.ts';
 import { createPricer, type PricedPlan } from './price-plan.ts';
 import { forDelivered, type PricesInUse } from './prices-of.ts';
@@ -42,8 +43,8 @@ export interface Comparison extends Pick<Appraisal, 'systems' | 'versus' | 'driv
   /** Yearly mean unit price over the heat pump's own hours, and over a gas boiler's, p/kWh. */
   readonly electricityPencePerKWh: number;
   readonly gasPencePerKWh: number;
-  /** The heat pump's cost in each possible year, pence; null without draws. */
-  readonly pumpYearsPence: Float64Array | null;
+  /** Cost of each system in each possible year, pence; null without draws. */
+  readonly yearsPence: ReadonlyMap<SystemName, Float64Array> | null;
 }
 
 /** Costs [pence], energy [kWh] and carbon [kg] of every system over a typical year; each heat pump saving with its chance. */
@@ -88,7 +89,7 @@ export function compare(input: CompareInput): Comparison {
     questions,
     electricityPencePerKWh: pump.priced.meanPencePerKWh,
     gasPencePerKWh: meanOf(sides, 'gas') ?? 0,
-    pumpYearsPence: pump.costPence,
+    yearsPence: years && new Map(priced.map(({ plan }, i) => [plan.id, years[i]!.costPence])),
   };
 }
 

@@ -53,6 +53,7 @@ export function systemResult(priced: PricedPlan, years: Years | null, context: R
     grade,
     working: costWorking(priced, bought.working, costPence, prices, split.standingPence),
   });
+  const weatherPence = terms.spacePence + terms.backupPence;
   const perHeat = heatKWh > 0 ? split.unitsPence / heatKWh : 0;
   return {
     id: plan.id,
@@ -75,9 +76,24 @@ export function systemResult(priced: PricedPlan, years: Years | null, context: R
     pencePerKWhSpaceHeat: plan.spaceKWh > 0 ? terms.spacePence / demand.space.value : 0,
     carbonKg: carbonFigure(priced, bought, context),
     // A winter met one year in ten on either side: the part of the units that goes with the heat for the rooms.
-    coldYearPence: costPence + terms.spacePence * Z90 * winter,
-    mildYearPence: costPence - terms.spacePence * Math.min(1, Z90 * winter),
+    coldYearPence: costPence + weatherPence * Z90 * winter,
+    mildYearPence: costPence - weatherPence * Math.min(1, Z90 * winter),
+    ...(plan.asDesigned ? { asDesigned: designedCost(priced, costPence) } : {}),
+    ...(years ? { yearToYear: yearToYear(years) } : {}),
   };
+}
+
+/** Cost of the year [pence] with the factors of the design: units for rooms and hot water go with 1 / factor, all else stays. */
+function designedCost({ plan, terms }: PricedPlan, costPence: number): NonNullable<SystemResult['asDesigned']> {
+  const { space, water, reachedShare } = plan.asDesigned!;
+  const saved =
+    terms.spacePence * (1 - plan.spaceEfficiency / space) + terms.waterPence * (1 - plan.waterEfficiency / water);
+  return { costPence: costPence - saved, reachedShare };
+}
+
+function yearToYear({ onlyYearsPence }: Years): NonNullable<SystemResult['yearToYear']> {
+  const { low, high } = tenAndNinety(onlyYearsPence);
+  return { lowPence: low, highPence: high };
 }
 
 /** Carbon of the energy bought: its range is that of the energy, a boiler's own electricity staying as it is. */

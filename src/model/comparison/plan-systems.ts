@@ -43,7 +43,7 @@ export function planSystems(input: PlanInput, questions: Question[]): Plan[] {
 }
 
 function planHeatPump({ household, demand, machine, reference }: PlanInput, id: SystemName = 'heat-pump'): Plan {
-  const { space, water, boundary } = machine.machine;
+  const { space, water, boundary, asDesigned } = machine.machine;
   const factor = (name: string, figure: typeof space): WorkingInput => ({
     name,
     value: figure.value,
@@ -60,6 +60,7 @@ function planHeatPump({ household, demand, machine, reference }: PlanInput, id: 
     spaceSpread: machine.spaceSpread,
     waterSpread: machine.waterSpread,
     moves: 'machine',
+    ...(asDesigned ? { asDesigned } : {}),
     grade: weakestGrade([space.grade, water.grade, demand.total.grade]),
     inputs: [factor('Factor for rooms', space), factor('Factor for hot water', water)],
     steps: [space.working, water.working, ...machine.extras.map((extra) => extra.working)],

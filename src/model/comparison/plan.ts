@@ -4,7 +4,7 @@ import type { z } from 'zod';
 import type { Spread } from '../chance/multiplier.ts';
 import type { ExtraLine } from '../heat-pump/extras.ts';
 import type { ReckonedMachine } from '../heat-pump/spf-from-factors.ts';
-import type { SystemId, SystemResult } from '../shapes/appraisal.ts';
+import type { MachineResult, SystemId, SystemResult } from '../shapes/appraisal.ts';
 import type { PricedCarrier, SYSTEMS, System } from '../shapes/heating.ts';
 import type { Grade, Working, WorkingInput } from '../shapes/working.ts';
 import type { Moves } from '../uncertainty/simulate.ts';
@@ -22,6 +22,8 @@ export interface Plan {
   readonly spaceSpread: Spread;
   readonly waterSpread: Spread;
   readonly moves: Moves;
+  /** Factors of the design, where those above are what homes get of it. */
+  readonly asDesigned?: MachineResult['asDesigned'];
   readonly grade: Grade;
   /** Efficiencies with grade and origin, for the working. */
   readonly inputs: readonly WorkingInput[];

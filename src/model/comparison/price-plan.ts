@@ -184,7 +184,9 @@ export function createPricer(year: PricedYear, prices: PricesInUse) {
       standingPence: COMMON_MONTH_DAYS.map((days, month) => days * standing + (power?.byMonthPence[month] ?? 0)),
       servicePence: COMMON_MONTH_DAYS.map((days) => (servicePence * days) / 365),
     };
-    const ofSteady = totalOf(steadyUses);
+    const isBackup = (_: Use, i: number) => plan.extras[i]?.name === 'backup';
+    const ofBackup = totalOf(steadyUses.filter(isBackup));
+    const ofSteady = totalOf(steadyUses.filter((one, i) => !isBackup(one, i)));
     return {
       plan,
       monthly,
@@ -193,11 +195,13 @@ export function createPricer(year: PricedYear, prices: PricesInUse) {
         carrier: plan.carrier,
         spaceKWh: plan.spaceKWh,
         waterKWh: plan.waterKWh,
+        backupKWh: ofBackup.kWh,
         steadyKWh: ofSteady.kWh,
         ownElectricityKWh: pumpUse.kWh,
         electricWaterKWh: electricWaterUse.kWh,
         spacePence: totalOf([spaceUse]).pence,
         waterPence: totalOf([waterUse]).pence,
+        backupPence: ofBackup.pence,
         steadyPence: ofSteady.pence,
         ownElectricityPence: totalOf([pumpUse]).pence,
         electricWaterPence: totalOf([electricWaterUse]).pence,

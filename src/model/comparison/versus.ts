@@ -1,7 +1,7 @@
 /** The heat pump held against one other system. */
 
 import { quantileOfSorted, shareAboveZero, sortAround, TWENTY, twentyOfSorted } from '../chance/quantiles.ts';
-import type { Demand, SystemResult, Versus } from '../shapes/appraisal.ts';
+import { type Demand, type SystemResult, type Versus, verdictOf } from '../shapes/appraisal.ts';
 import { type Working, weakestGrade } from '../shapes/working.ts';
 import { withRange } from './cost-figures.ts';
 import { withoutSteps } from './cost-working.ts';
@@ -28,10 +28,12 @@ export function holdAgainst(pump: Side, other: Side, demand: Demand, wholeFactor
   const grade = weakestGrade([pump.result.cost.grade, other.result.cost.grade]);
   const saving = withRange(value, points, { unit: 'p', grade, working: savingWorking(pump, other, value) });
   const even = value === 0 ? 0.5 : Number(value > 0);
+  const chanceLess = sorted ? shareAboveZero(sorted) : even;
   return {
     against: other.result.id,
     saving,
-    chanceLess: sorted ? shareAboveZero(sorted) : even,
+    chanceLess,
+    verdict: verdictOf({ saving, chanceLess }),
     twenty: sorted ? twentyOfSorted(sorted) : new Array<number>(20).fill(value),
     ...breakEven(pump, other, demand, wholeFactor),
   };
@@ -45,8 +47,8 @@ export function savingsOf(pumpPence: Float64Array, otherPence: Float64Array): Fl
 function breakEven(pump: Side, other: Side, demand: Demand, wholeFactor: number) {
   const heatKWh = demand.space.value + demand.water.value;
   const { terms } = other.priced;
-  const fuelKWh = terms.spaceKWh + terms.waterKWh + terms.steadyKWh;
-  const fuelPence = terms.spacePence + terms.waterPence + terms.steadyPence;
+  const fuelKWh = terms.spaceKWh + terms.waterKWh + terms.backupKWh + terms.steadyKWh;
+  const fuelPence = terms.spacePence + terms.waterPence + terms.backupPence + terms.steadyPence;
   const electricityPence = pump.priced.meanPencePerKWh;
   const burns = terms.carrier !== 'electricity';
   const none = { breakEvenFactor: null, breakEvenFactorAllCosts: null, priceRatio: null, breakEvenPriceRatio: null };

@@ -48,10 +48,12 @@ export function presentEfficiency(household: Household, meter: RecordMeter, refe
 
 /** The factors that the comparison reckons with, so that a heat pump's record comes back as what it was metered to use. */
 function ofHeatPump(household: Household, reference: Reference): PresentEfficiency {
-  const { space, water, field } = factorsAtMeter(household, reference);
+  const { space, water, field, step } = factorsAtMeter(household, reference);
   const ofFactor = ({ value, grade, origin, from }: SettledFactor): Efficiency => {
     if (from === 'field') return fromTable(field);
-    const error = from === 'derived' ? Math.hypot(EFFICIENCY_ERROR[grade], 0.1) : EFFICIENCY_ERROR[grade];
+    // A designer's factor strays as homes do from their design, not as a reading does.
+    const own = grade === 'measured' || step === null ? EFFICIENCY_ERROR[grade] : step.deviation;
+    const error = from === 'derived' ? Math.hypot(own, 0.1) : own;
     return { value, error, grade, origin };
   };
   return { space: ofFactor(space), water: ofFactor(water) };

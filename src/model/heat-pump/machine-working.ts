@@ -4,13 +4,21 @@ import type { Boundary } from '../shapes/household.ts';
 import type { Wording } from '../shapes/told.ts';
 import type { Working, WorkingInput } from '../shapes/working.ts';
 import type { ExtraLine } from './extras.ts';
+import type { FactorsAtMiddle } from './field-step.ts';
 import { FLOW_SOURCE } from './flow.ts';
 import type { SettledFactor, SettledFactors } from './settle-factors.ts';
 
 const SEPEMO = 'SEPEMO-Build D4.2, Concept for evaluation of SPF, version 2.2, 2012';
 
-export function factorWorking(use: 'rooms' | 'hot water', factor: SettledFactor, settled: SettledFactors): Working {
+/** How the factor in the middle of what homes get, `value`, comes from that of the design, `factor`. */
+export function factorWorking(
+  use: 'rooms' | 'hot water',
+  value: number,
+  factor: SettledFactor,
+  { design: settled, step }: FactorsAtMiddle,
+): Working {
   const { flow, spaceAsGiven } = settled;
+  const isStepped = step !== null && value !== factor.value;
   const moved = use === 'rooms' && flow.designC !== flow.givenC;
   const inputs: WorkingInput[] = [];
   if (factor.from === 'derived') {
@@ -40,13 +48,18 @@ export function factorWorking(use: 'rooms' | 'hot water', factor: SettledFactor,
     });
     inputs.push({ name: 'Flow now', value: flow.designC, unit: '°C', grade: 'estimated', origin: 'what if' });
   }
+  if (isStepped) {
+    const { title: name, result } = step.working;
+    inputs.push({ name, value: result.value, unit: 'of the factor', grade: 'estimated', origin: step.working.formula });
+  }
   inputs.push({ name: 'Boundary', value: settled.boundary, grade: 'estimated', origin: SEPEMO });
   return {
     title: `Seasonal factor for ${use}`,
-    formula: formulaOf(factor, moved),
+    formula: `${formulaOf(factor, moved)}${isStepped ? ' × from the design to what homes get' : ''}`,
     inputs,
-    result: { value: factor.value, unit: '' },
+    result: { value, unit: '' },
     source: sourceOf(factor, settled, moved),
+    ...(isStepped ? { steps: [step.working] } : {}),
   };
 }
 

@@ -8,7 +8,10 @@ import { type Pasteurisation, pasteurisationKWh } from './extras.ts';
 import type { SettledFactors } from './settle-factors.ts';
 
 /** The weekly heating by immersion, unless it is switched off or already inside the hot-water factor (H3 and H4). */
-export function findPasteurisation({ hotWater }: Household, settled: SettledFactors): Pasteurisation | null {
+export function findPasteurisation(
+  { hotWater }: Household,
+  settled: Pick<SettledFactors, 'water' | 'boundary'>,
+): Pasteurisation | null {
   if (hotWater.pasteuriseWeekly === false) return null;
   if (settled.water.from !== 'derived' && isInside('H3', settled.boundary)) return null;
   const litres = hotWater.cylinderLitres?.value ?? CYLINDER_LITRES;

@@ -1,16 +1,17 @@
 /** The seasonal performance factor (SPF), quick way: two factors and their boundary in, what the household's meter sees out. */
 
-import { multiplierAt, type Spread } from '../chance/multiplier.ts';
+import { evenSpread, multiplierAt, type Spread } from '../chance/multiplier.ts';
 import { Z90 } from '../chance/normal-quantile.ts';
 import type { Demand, Figure, MachineResult, Question, WhatIf } from '../shapes/appraisal.ts';
 import type { Household } from '../shapes/household.ts';
 import type { Reference } from '../shapes/reference.ts';
 import { weakestGrade } from '../shapes/working.ts';
 import { type ExtraLine, reckonExtras } from './extras.ts';
-import { derivedSpread, describeField, designedSpread, fieldSpread, meteredSpread } from './factor-spread.ts';
+import { derivedSpread, describeField, fieldSpread, meteredSpread } from './factor-spread.ts';
+import { type FieldStep, settleAtMiddle } from './field-step.ts';
 import { factorWorking, wholeWorking } from './machine-working.ts';
 import { findPasteurisation } from './pasteurisation.ts';
-import { type SettledFactor, type SettledFactors, settleFactors } from './settle-factors.ts';
+import type { SettledFactor, SettledFactors } from './settle-factors.ts';
 
 export interface ReckonedMachine {
   readonly machine: MachineResult;
@@ -39,15 +40,17 @@ const CUSTOMARY_OUTDOOR_C = -3;
 const SMALLEST_MACHINE_KW = 3;
 
 /**
- * Seasonal factors [1] of the machine and the electricity [kWh a year] that its heat takes on the household's meter.
+ * Seasonal factors [1] of the machine and the electricity [kWh a year] that its heat takes on the household's meter, both
+ * in the middle of what homes get; the design's own factors stand beside them.
  * E = Q_space / F_space + Q_water / F_water + Σ lines outside the typed boundary;
  * whole factor = (Q_space + Q_water + heat of the weekly immersion) / E, which is the H4 of SEPEMO-Build D4.2.
  * Valid for factors of 1 to 8; others become a refusal and the field's middle stands in.
  */
 export function reckonMachine({ household, demand, reference, whatIf }: MachineInput): ReckonedMachine {
   const { machine } = household;
-  const settled = settleFactors(machine, reference, whatIf?.flowC);
-  const pasteurisation = findPasteurisation(household, settled);
+  const settled = settleAtMiddle(household, reference, whatIf?.flowC);
+  const { design, step } = settled;
+  const pasteurisation = findPasteurisation(household, design);
   const heat = { spaceKWh: demand.space.value, waterKWh: demand.water.value };
   const capacityKW = Math.max(SMALLEST_MACHINE_KW, findCapacity(household, demand));
   const reckonAt = (spaceFactor: number, waterFactor: number) => {
@@ -55,8 +58,8 @@ export function reckonMachine({ household, demand, reference, whatIf }: MachineI
       ...heat,
       spaceFactor,
       waterFactor,
-      boundary: settled.boundary,
-      metered: settled.space.grade === 'measured',
+      boundary: design.boundary,
+      metered: design.space.grade === 'measured',
       capacityKW,
       backupShare: machine.backupShare ?? null,
       pasteurisation,
@@ -64,12 +67,19 @@ export function reckonMachine({ household, demand, reference, whatIf }: MachineI
     return reckonWhole(heat, spaceFactor, waterFactor, extras);
   };
   const at = reckonAt(settled.space.value, settled.water.value);
-  const claimed = claimedFactor(at, heat, settled);
-  const spaceSpread = spreadOf(settled.space, claimed, at.whole, settled);
+  const spaceSpread = spreadOf(design.spaceAsGiven, step, design);
   const waterSpread =
-    settled.water.from === 'derived' ? derivedSpread(spaceSpread) : spreadOf(settled.water, claimed, at.whole, settled);
-  const space = factorFigure(settled.space, spaceSpread, factorWorking('rooms', settled.space, settled));
-  const water = factorFigure(settled.water, waterSpread, factorWorking('hot water', settled.water, settled));
+    design.water.from === 'derived' ? derivedSpread(spaceSpread) : spreadOf(design.water, step, design);
+  const space = factorFigure(
+    settled.space,
+    spaceSpread,
+    factorWorking('rooms', settled.space.value, design.space, settled),
+  );
+  const water = factorFigure(
+    settled.water,
+    waterSpread,
+    factorWorking('hot water', settled.water.value, design.water, settled),
+  );
   const worst = reckonAt(space.low, water.low).whole;
   const best = reckonAt(space.high, water.high).whole;
   const whole: Figure = {
@@ -78,19 +88,30 @@ export function reckonMachine({ household, demand, reference, whatIf }: MachineI
     high: Math.max(best, at.whole),
     unit: '',
     grade: weakestGrade([settled.space.grade, settled.water.grade, demand.total.grade]),
-    working: wholeWorking({ ...at, demand, space, water, boundary: settled.boundary }),
+    working: wholeWorking({ ...at, demand, space, water, boundary: design.boundary }),
   };
+  const promised = step && step.share < 1 ? reckonAt(design.space.value, design.water.value).whole : null;
   return {
     machine: {
       source: machine.source,
-      boundary: settled.boundary,
+      boundary: design.boundary,
       space,
       water,
       whole,
+      ...(step && promised !== null
+        ? {
+            asDesigned: {
+              space: design.space.value,
+              water: design.water.value,
+              whole: promised,
+              reachedShare: step.reachedShare,
+            },
+          }
+        : {}),
       extraKWh: at.extraKWh,
-      fieldSpread: describeField(settled.field),
+      fieldSpread: describeField(design.field),
     },
-    questions: [...settled.questions],
+    questions: [...design.questions],
     extras: at.extras,
     spaceKWh: at.spaceKWh,
     waterKWh: at.waterKWh,
@@ -115,21 +136,9 @@ function reckonWhole(
   return { spaceKWh, waterKWh, extraKWh, immersionKWh, electricityKWh, whole, extras };
 }
 
-/** What a designer would claim for the whole house: both factors by their heat, or the one factor that was given. */
-function claimedFactor(
-  at: { spaceKWh: number; waterKWh: number },
-  heat: { spaceKWh: number; waterKWh: number },
-  { space, water }: SettledFactors,
-): number {
-  const electricityKWh = at.spaceKWh + at.waterKWh;
-  if (water.from === 'derived' || !(electricityKWh > 0)) return space.value;
-  return (heat.spaceKWh + heat.waterKWh) / electricityKWh;
-}
-
-function spreadOf(factor: SettledFactor, claimed: number, whole: number, settled: SettledFactors): Spread {
-  if (factor.from === 'field') return fieldSpread(settled.field);
-  if (factor.grade === 'measured') return meteredSpread();
-  return designedSpread(claimed, whole, settled.field);
+function spreadOf(given: SettledFactor, step: FieldStep | null, { field }: SettledFactors): Spread {
+  if (given.from === 'field') return fieldSpread(field);
+  return given.grade === 'measured' || step === null ? meteredSpread() : evenSpread(step.deviation);
 }
 
 function factorFigure(factor: SettledFactor, spread: Spread, working: Figure['working']): Figure {

@@ -167,16 +167,24 @@ export const FieldSpread = z.object({
 });
 export type FieldSpread = z.infer<typeof FieldSpread>;
 
+/** What the designer's own factors come to, beside the middle of what homes get. */
+const AsDesigned = z.object({
+  /** Share of homes, 0 to 1, that get there. */
+  reachedShare: z.number(),
+});
+
 export const MachineResult = z.object({
   source: z.enum(['ground', 'air']),
   boundary: Boundary,
-  /** Factors as given or taken by default, at `boundary`. */
+  /** Factors in the middle of what homes get, at `boundary`: measured and field ones as they are, a designer's after the step from design to field. */
   space: Figure,
   water: Figure,
   /** Space, water, backup, pumps and standby together: what the household's meter sees (H4). */
   whole: Figure,
   /** kWh a year counted outside the given boundary: pumps, standby, pasteurisation by the immersion heater. */
   extraKWh: z.number(),
+  /** The same three factors as designed; absent where nothing of a design was taken off. */
+  asDesigned: AsDesigned.extend({ space: z.number(), water: z.number(), whole: z.number() }).optional(),
   fieldSpread: FieldSpread,
 });
 export type MachineResult = z.infer<typeof MachineResult>;
@@ -214,8 +222,16 @@ export const SystemResult = z.object({
   /** The same system in a winter met 1 year in 10 on the cold and on the mild side. */
   coldYearPence: z.number(),
   mildYearPence: z.number(),
+  /** Cost of the year if the machine works as designed, all else at its middle; absent where no design stands behind it. */
+  asDesigned: AsDesigned.extend({ costPence: z.number() }).optional(),
+  /** How far one home's bill moves from year to year, 10 and 90 % points: winter, habits and prices, the home itself at its middle. */
+  yearToYear: z.object({ lowPence: z.number(), highPence: z.number() }).optional(),
 });
 export type SystemResult = z.infer<typeof SystemResult>;
+
+/** Whether the heat pump costs less or more; neither is said of a chance of 45 to 55 %. */
+export const Verdict = z.enum(['less', 'more', 'about-same']);
+export type Verdict = z.infer<typeof Verdict>;
 
 /** The heat pump against one other system. Positive differences mean the heat pump costs less. */
 export const Versus = z.object({
@@ -224,6 +240,8 @@ export const Versus = z.object({
   saving: Figure,
   /** Chance that the heat pump costs less, 0 to 1. */
   chanceLess: z.number(),
+  /** Which side may be named; absent in what was kept before it was said (then `verdictOf` says it). */
+  verdict: Verdict.optional(),
   /** Twenty equally likely savings in pence, ascending (5 % steps, middles of the slices). */
   twenty: z.array(z.number()).length(20),
   /** Whole-house seasonal factor at which a unit of heat costs the same in both; null where none does. */
@@ -235,6 +253,16 @@ export const Versus = z.object({
   breakEvenPriceRatio: z.number().nullable(),
 });
 export type Versus = z.infer<typeof Versus>;
+
+/** Chances between which no side is named. */
+const EVEN = { from: 0.45, to: 0.55 } as const;
+
+/** Which side may be named: only one that both the middle saving and the chance speak for, and the chance by more than 45 to 55 %. */
+export function verdictOf({ saving, chanceLess }: Pick<Versus, 'chanceLess'> & { saving: { value: number } }): Verdict {
+  if (chanceLess > EVEN.to && saving.value > 0) return 'less';
+  if (chanceLess < EVEN.from && saving.value < 0) return 'more';
+  return 'about-same';
+}
 
 export const Driver = z.object({
   /** "electricity-price", "space-factor", "space-heat", "water-heat", "winter", "other-fuel-price", "other-efficiency", "habits", "own-electricity", "service" */

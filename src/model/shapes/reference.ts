@@ -64,7 +64,9 @@ export interface EfficiencyDefault extends Sourced {
 /** Factors measured in homes, and the share of those homes that reached the designer's figure (0 to 1). */
 export interface FieldFactor extends EfficiencyDefault {
   readonly count?: number;
-  readonly reachedDesignShare?: number;
+  readonly reachedDesignShare: number;
+  /** Standard deviation of ln(factor) from home to home. */
+  readonly deviation: number;
 }
 
 /** The ground of Britain and the arrays laid in it. */
@@ -118,6 +120,8 @@ export interface Reference {
     readonly ground: FieldFactor;
     readonly air: FieldFactor;
   };
+  /** Standard deviation of ln(factor) among designers' figures. */
+  readonly designDeviation: Value;
   /** Points of a usual machine, for where no data sheet is at hand. */
   readonly ratedPoints: {
     readonly [source in 'ground' | 'air']: Sourced & { readonly points: readonly RatedPoint[] };

@@ -12,6 +12,8 @@ export interface YearTerms {
   readonly carrier: PricedCarrier;
   readonly spaceKWh: number;
   readonly waterKWh: number;
+  /** Resistance heat for the rooms in place of a machine, bought on the same meter: it goes with their heat alone. */
+  readonly backupKWh: number;
   /** Pumps and standby of a machine, bought on the same meter. */
   readonly steadyKWh: number;
   /** Electricity beside a fuel: boiler pump and fan. */
@@ -20,6 +22,7 @@ export interface YearTerms {
   readonly electricWaterKWh: number;
   readonly spacePence: number;
   readonly waterPence: number;
+  readonly backupPence: number;
   readonly steadyPence: number;
   readonly ownElectricityPence: number;
   readonly electricWaterPence: number;
@@ -65,9 +68,14 @@ export interface SharedSpreads {
 /** One value a draw. */
 export interface Years {
   readonly costPence: Float64Array;
+  /** Cost of one home from year to year: winter, habits and prices drawn, all else at its middle; at most ENOUGH_YEARS. */
+  readonly onlyYearsPence: Float64Array;
   readonly boughtKWh: Float64Array;
   readonly pencePerKWhHeat: Float64Array;
 }
+
+/** Of the same points the first ones; a power of two, so that they lie evenly by themselves. */
+const ENOUGH_YEARS = 1024;
 
 /** How far the hot-water factor follows the room factor of the same machine: one fitter, one ground array. A judgement. */
 const FACTOR_CORRELATION = 0.7;
@@ -75,22 +83,30 @@ const FACTOR_CORRELATION = 0.7;
 /** Possible years of each system, in the order given; `count` draws, the same ones for the same count. */
 export function simulateYears(systems: readonly YearTerms[], shared: SharedSpreads, count: number): Years[] {
   const normals = normalDraws(count);
-  const { space, water } = drawHeat(shared, normals, count);
+  const heat = drawHeat(shared, normals, count);
   const prices = drawPrices(shared, normals, count);
-  return systems.map((terms) => drawSystem(terms, shared, normals, { space, water, prices, count }));
+  return systems.map((terms) => drawSystem(terms, shared, normals, { ...heat, prices, count }));
 }
 
 type Multipliers = Float64Array;
 interface Drawn {
+  /** Of the heat for rooms and for hot water. */
   readonly space: Multipliers;
   readonly water: Multipliers;
+  /** Of the same, from one year to the next in one home. */
+  readonly spaceByYear: Multipliers;
+  readonly waterByYear: Multipliers;
   readonly prices: { readonly [carrier in PricedCarrier]: Multipliers };
   readonly count: number;
 }
 
 function drawHeat(shared: SharedSpreads, normals: Normals, count: number) {
-  const space = new Float64Array(count);
-  const water = new Float64Array(count);
+  const [space, water, spaceByYear, waterByYear] = [0, 1, 2, 3].map(() => new Float64Array(count)) as [
+    Multipliers,
+    Multipliers,
+    Multipliers,
+    Multipliers,
+  ];
   const { heatRestsOn } = shared;
   const present = heatRestsOn ? (heatRestsOn.moves === 'machine' ? normals.spaceFactor : normals.efficiency) : null;
   const alone = heatRestsOn ? withoutPart(shared.spaceHeat, heatRestsOn.spread, heatRestsOn.weight) : shared.spaceHeat;
@@ -99,10 +115,12 @@ function drawHeat(shared: SharedSpreads, normals: Normals, count: number) {
     const winter = Math.max(0, 1 + shared.winter * normals.winter[i]!);
     let heat = multiplierAt(alone, normals.spaceHeat[i]!);
     if (heatRestsOn && present) heat *= multiplierAt(heatRestsOn.spread, present[i]!) ** heatRestsOn.weight;
+    spaceByYear[i] = habits * winter;
+    waterByYear[i] = habits;
     space[i] = heat * habits * winter;
     water[i] = multiplierAt(shared.waterHeat, normals.waterHeat[i]!) * habits;
   }
-  return { space, water };
+  return { space, water, spaceByYear, waterByYear };
 }
 
 function drawPrices(shared: SharedSpreads, normals: Normals, count: number): Drawn['prices'] {
@@ -147,9 +165,14 @@ function drawSystem(terms: YearTerms, shared: SharedSpreads, normals: Normals, d
     const water = drawn.water[i]! / byWater;
     const steady = around(shared.machineExtras, normals.machineExtras[i]!);
     const own = around(shared.boilerElectricity, normals.boilerElectricity[i]!);
-    const mainKWh = terms.spaceKWh * space + terms.waterKWh * water + terms.steadyKWh * steady;
+    const mainKWh =
+      terms.spaceKWh * space + terms.waterKWh * water + terms.backupKWh * drawn.space[i]! + terms.steadyKWh * steady;
     const units =
-      (terms.spacePence * space + terms.waterPence * water + terms.steadyPence * steady) * price[i]! +
+      (terms.spacePence * space +
+        terms.waterPence * water +
+        terms.backupPence * drawn.space[i]! +
+        terms.steadyPence * steady) *
+        price[i]! +
       (terms.ownElectricityPence * own + terms.electricWaterPence * drawn.water[i]!) * electricity[i]!;
     const besideKWh = terms.ownElectricityKWh * own + terms.electricWaterKWh * drawn.water[i]!;
     const heatKWh = shared.useful.spaceKWh * drawn.space[i]! + shared.useful.waterKWh * drawn.water[i]!;
@@ -157,7 +180,23 @@ function drawSystem(terms: YearTerms, shared: SharedSpreads, normals: Normals, d
     boughtKWh[i] = mainKWh + besideKWh;
     pencePerKWhHeat[i] = heatKWh > 0 ? units / heatKWh : 0;
   }
-  return { costPence, boughtKWh, pencePerKWhHeat };
+  return { costPence, onlyYearsPence: drawYears(terms, drawn), boughtKWh, pencePerKWhHeat };
+}
+
+function drawYears(terms: YearTerms, { prices, spaceByYear, waterByYear, count }: Drawn): Float64Array {
+  const price = prices[terms.carrier];
+  const { electricity } = prices;
+  return Float64Array.from(
+    { length: Math.min(count, ENOUGH_YEARS) },
+    (_, i) =>
+      ((terms.spacePence + terms.backupPence) * spaceByYear[i]! +
+        terms.waterPence * waterByYear[i]! +
+        terms.steadyPence) *
+        price[i]! +
+      (terms.ownElectricityPence + terms.electricWaterPence * waterByYear[i]!) * electricity[i]! +
+      terms.servicePence +
+      terms.fixedPence,
+  );
 }
 
 /** What to multiply a small amount by: even about 1, never below nothing. */
@@ -176,4 +215,4 @@ function withoutPart(whole: Spread, part: Spread, weight: number): Spread {
   return { ...whole, below: left(whole.below, part.below), above: left(whole.above, part.above) };
 }
 
-const sameAs = (a: Spread, b: Spread) => a.median === b.median && a.below === b.below && a.above === b.above;
+const sameAs = (a: Spread, b: Spread) => a.below === b.below && a.above === b.above;

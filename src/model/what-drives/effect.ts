@@ -21,7 +21,7 @@ export interface Stood {
 export function effectOf(title: string, here: Stood, there: Stood, times: number, source?: string): Figure {
   const [from, to] = [here, there].map(({ years }) => findSideBySide(years.appraisal).pump.cost) as [Figure, Figure];
   const value = times * (to.value - from.value);
-  const [a, b] = [here.years.pumpYearsPence, there.years.pumpYearsPence];
+  const [a, b] = [here.years.yearsPence?.get('heat-pump'), there.years.yearsPence?.get('heat-pump')];
   const points = a && b ? tenAndNinety(a.map((pence, i) => times * (b[i]! - pence))) : null;
   const grade = weakestGrade([from.grade, to.grade]);
   const line = ({ name }: Stood, cost: Figure): WorkingInput => ({

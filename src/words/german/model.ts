@@ -127,6 +127,17 @@ export const MODEL: Catalogue = {
   '52 × litres × 4.18 × (60 − temperature) / 3600': '52 × Liter × 4,18 × (60 − Temperatur) / 3600',
   '(heat content at discharge − of the liquid) / (at discharge − at suction)':
     '(Wärmeinhalt am Druckstutzen − der Flüssigkeit) / (am Druckstutzen − an der Saugseite)',
+  '{0} × from the design to what homes get': '{0} × vom Entwurf zu dem, was Häuser erreichen',
+  'From the design to what homes get': 'Vom Entwurf zu dem, was Häuser erreichen',
+  'of the factor': 'der Arbeitszahl',
+  'middle of metered homes × √(factor as given / usual design) / factor of this design for a whole usual home, at most 1':
+    'Mitte gemessener Häuser × √(Arbeitszahl wie angegeben / üblicher Entwurf) / Arbeitszahl dieses Entwurfs für ein ganzes übliches Haus, höchstens 1',
+  'Middle of metered homes': 'Mitte gemessener Häuser',
+  'Reached the factor of their design': 'Erreichten die Arbeitszahl ihres Entwurfs',
+  'Usual design': 'Üblicher Entwurf',
+  'Factor of this design for a whole usual home': 'Arbeitszahl dieses Entwurfs für ein ganzes übliches Haus',
+  '{0}; × {1} from design to what homes get': '{0}; × {1} vom Entwurf zu dem, was Häuser erreichen',
+  'pumps, standby and hot water counted in': 'Pumpen, Bereitschaft und Warmwasser eingerechnet',
   'Factor as given': 'Arbeitszahl wie angegeben',
   'Factor for rooms': 'Arbeitszahl für Räume',
   'Factor for hot water': 'Arbeitszahl für Warmwasser',

@@ -271,7 +271,7 @@ describe('ranges', () => {
       questions: [],
       electricityPencePerKWh: expect.any(Number),
       gasPencePerKWh: expect.any(Number),
-      pumpYearsPence: expect.any(Float64Array),
+      yearsPence: expect.any(Map),
     });
   });
 

@@ -39,6 +39,8 @@ export interface Settled {
   readonly questions: readonly Question[];
   /** Points were bent, since a greater lift gave a better COP in them. */
   readonly bent: boolean;
+  /** Share of the rated COP that the machine is taken to reach: what is the step from design to field in the quick way. */
+  readonly installedShare: number;
 }
 
 /** Flow that brings a cylinder to its temperature lies above it by so much, K: 57 °C for a cylinder kept about 52. */
@@ -188,5 +190,6 @@ export function settleFull({ household, demand, reference, year, spaceShare, wha
     ],
     questions: settledSource.questions,
     bent: perHeat.bent,
+    installedShare: installed.value,
   };
 }

@@ -2,6 +2,7 @@
 
 import { evenSpread, multiplierAt, type Spread } from '../../chance/multiplier.ts';
 import { Z90 } from '../../chance/normal-quantile.ts';
+import { normalShare } from '../../chance/normal-share.ts';
 import type { Figure, MachineResult, Question } from '../../shapes/appraisal.ts';
 import type { Household } from '../../shapes/household.ts';
 import { type Grade, weakestGrade } from '../../shapes/working.ts';
@@ -67,6 +68,9 @@ export function reckonFullMachine(settle: SettleInput): FullReckoned {
     space,
     water,
     whole,
+    ...(settled.installedShare < 1
+      ? { asDesigned: asDataSheet(space, water, settled.installedShare, spread, wholeAt) }
+      : {}),
     extraKWh,
     fieldSpread: describeField(field),
   };
@@ -81,6 +85,23 @@ export function reckonFullMachine(settle: SettleInput): FullReckoned {
     waterSpread: spread,
     bySlot: full.bySlot,
     full,
+  };
+}
+
+/** What the data sheet promises: the factors without what installed machines fall short of it, which is the step of this way. */
+function asDataSheet(
+  space: Figure,
+  water: Figure,
+  installedShare: number,
+  spread: Spread,
+  wholeAt: (spaceFactor: number, waterFactor: number) => number,
+): NonNullable<MachineResult['asDesigned']> {
+  const [rooms, hotWater] = [space.value / installedShare, water.value / installedShare];
+  return {
+    space: rooms,
+    water: hotWater,
+    whole: wholeAt(rooms, hotWater),
+    reachedShare: normalShare(Math.log(installedShare) / spread.above),
   };
 }
 
