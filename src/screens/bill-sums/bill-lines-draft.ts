@@ -1,8 +1,10 @@
 /** A bill while it is typed: any figure may still be missing. */
 
+import type { CheckedBill } from '../../model/bill/check-bill-sums.ts';
 import { addDays, daysBetween } from '../../model/calendar/civil.ts';
 import type { Bill, BillAdjustment, BillMeter, MeterUnit } from '../../model/shapes/bill.ts';
-import { counted } from '../../words/numbers.ts';
+import type { EvidencePeriod } from '../../model/shapes/evidence.ts';
+import { counted, keptDate } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 import { readDate } from '../shared/date-text.ts';
 
@@ -186,4 +188,23 @@ const pennies = (pounds: number | undefined) => (pounds === undefined ? undefine
 function given<T extends Record<string, number | undefined>>(values: T): { [K in keyof T]?: number } {
   const kept = Object.entries(values).filter((entry): entry is [string, number] => entry[1] !== undefined);
   return Object.fromEntries(kept) as { [K in keyof T]?: number };
+}
+
+/** The bill as typed evidence: the units that it should have charged, and the money that it asks. */
+export function periodOf(bill: Bill, checked: CheckedBill) {
+  const kWh = checked.rows.reduce((sum, { kind, reckoned }) => sum + (kind === 'energy' ? reckoned : 0), 0);
+  const isEstimated = bill.meters.some(
+    ({ closingKind, ownKWh }) => closingKind === 'estimated' && ownKWh === undefined,
+  );
+  const period: EvidencePeriod = {
+    from: bill.from,
+    to: bill.to,
+    kWh,
+    costPence: checked.printedPence ?? checked.reckonedPence,
+    quality: isEstimated ? 'estimated' : 'actual',
+  };
+  const fuel = bill.fuel === 'gas' ? 'Gas' : 'Electricity';
+  // Kept with the household, so it is English, and reworded where it is shown.
+  const name = `${fuel} bill, ${keptDate(bill.from)} to ${keptDate(addDays(bill.to, -1))}`;
+  return { name, carrier: bill.fuel, role: 'import' as const, periods: [period] };
 }

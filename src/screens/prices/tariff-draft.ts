@@ -1,5 +1,6 @@
 /** A tariff while it is being typed: some figures may still be missing. */
 
+import type { FileOut } from '../../desk/contract.ts';
 import type { CivilDate } from '../../model/shapes/dates.ts';
 import type {
   DayKind,
@@ -209,4 +210,13 @@ function finishWindow({ from, to, days, months }: WindowDraft): TariffWindow {
     ...(days.length === 0 || days.length === 7 ? {} : { days: [...days] }),
     ...(months.length === 0 || months.length === 12 ? {} : { months: [...months] }),
   };
+}
+
+/** A tariff as a JSON file that fits the published schema and comes in again as it went out. */
+export function tariffFile(tariff: Tariff): FileOut {
+  const bytes = new TextEncoder().encode(`${JSON.stringify(tariff, null, 2)}\n`);
+  let binary = '';
+  for (const byte of bytes) binary += String.fromCharCode(byte);
+  const plain = tariff.name.replace(/[^\p{L}\p{N}]+/gu, '-').replace(/^-+|-+$/g, '');
+  return { fileName: `tariff-${plain || tariff.id}.json`, mediaType: 'application/json', base64: btoa(binary) };
 }

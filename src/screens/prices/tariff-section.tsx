@@ -1,7 +1,6 @@
 import { useState } from 'react';
 import { Reworded } from '../../charts/reworded.tsx';
 import { Said } from '../../charts/said.tsx';
-import type { FileOut } from '../../desk/contract.ts';
 import type { Tariff } from '../../model/shapes/tariff.ts';
 import { versionOn } from '../../model/tariff/slot-price.ts';
 import { tariffWorking } from '../../words/explained/prices.ts';
@@ -16,7 +15,7 @@ import { sentenceOf } from '../shared/given.ts';
 import { HowWeKnow } from '../shared/how-we-know.tsx';
 import { offerFile } from '../shared/offer-file.ts';
 import { describeFailure } from '../state/describe-failure.ts';
-import { draftOf, newDraft, type TariffDraft } from './tariff-draft.ts';
+import { draftOf, newDraft, type TariffDraft, tariffFile } from './tariff-draft.ts';
 import { TariffEditor } from './tariff-editor.tsx';
 import { tariffInShort } from './tariff-in-short.ts';
 import { dropTariff, pickTariff, placeTariff, type TariffUse } from './use-tariffs.ts';
@@ -160,13 +159,4 @@ export function TariffSection(props: {
       )}
     </section>
   );
-}
-
-/** A tariff as a JSON file that fits the published schema and comes in again as it went out. */
-export function tariffFile(tariff: Tariff): FileOut {
-  const bytes = new TextEncoder().encode(`${JSON.stringify(tariff, null, 2)}\n`);
-  let binary = '';
-  for (const byte of bytes) binary += String.fromCharCode(byte);
-  const plain = tariff.name.replace(/[^\p{L}\p{N}]+/gu, '-').replace(/^-+|-+$/g, '');
-  return { fileName: `tariff-${plain || tariff.id}.json`, mediaType: 'application/json', base64: btoa(binary) };
 }

@@ -1,7 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { checkBillSums } from '../../../src/model/bill/check-bill-sums.ts';
-import { type BillDraft, emptyBill, readBill } from '../../../src/screens/bill-sums/bill-lines-draft.ts';
-import { periodOf } from '../../../src/screens/bill-sums/bill-sums.tsx';
+import { type BillDraft, emptyBill, periodOf, readBill } from '../../../src/screens/bill-sums/bill-lines-draft.ts';
 
 const GAS = { correction: 1.02264, imperialM3PerHundredCubicFeet: 2.83, calorificMJPerM3: 39.5 };
 const typed: BillDraft = {

@@ -10,9 +10,9 @@ import {
   newDraft,
   patternOf,
   type TariffDraft,
+  tariffFile,
 } from '../../../src/screens/prices/tariff-draft.ts';
 import { tariffInShort } from '../../../src/screens/prices/tariff-in-short.ts';
-import { tariffFile } from '../../../src/screens/prices/tariff-section.tsx';
 import { dropTariff, pickTariff, placeTariff } from '../../../src/screens/prices/use-tariffs.ts';
 import { fullTariff } from '../tariff/tariffs.ts';
 
