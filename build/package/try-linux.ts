@@ -106,6 +106,7 @@ export async function tryLinux(): Promise<void> {
     const program: Installed = {
       dataFolder: join(clean, 'home/anna/.local/share/plainwarmth'),
       canPrint: true,
+      canConnect: true,
       start: () => void spawn('chroot', [...asAnna, 'plainwarmth'], { stdio: 'ignore' }),
       command: (args) => run('chroot', [...asAnna, 'plainwarmth', ...args]),
       running: () => processesWith('/usr/lib/plainwarmth/runtime/node', 'plainwarmth.js'),
@@ -155,7 +156,8 @@ export async function tryLinux(): Promise<void> {
     tell('removed: the program is gone, the data is still there, and it is said where');
   } finally {
     display.kill();
-    for (const id of processesWith(clean)) process.kill(id, 'SIGTERM');
+    for (const id of [...processesWith(clean), ...processesWith('/usr/lib/plainwarmth/runtime/node')])
+      process.kill(id, 'SIGTERM');
     for (const path of mounted.toReversed()) spawnSync('umount', ['-l', path]);
     rmSync(clean, { recursive: true, force: true, maxRetries: 5, retryDelay: 500 });
   }

@@ -8,6 +8,7 @@ import { ABOUT, root } from './about.ts';
 import { makeInstaller } from './nsis.ts';
 import { makePackages } from './package.ts';
 import {
+  endByCommand,
   expectHousehold,
   type Installed,
   openBrowser,
@@ -57,6 +58,7 @@ export async function tryWindows(): Promise<void> {
     const program: Installed = {
       dataFolder: join(home, 'AppData/Roaming/Plainwarmth'),
       canPrint: false,
+      canConnect: false,
       start: () => void spawn(WINE, [`${inWindows}\\Plainwarmth.exe`], { env, stdio: 'ignore', cwd: prefix }),
       command: (args) =>
         wine([`${inWindows}\\runtime\\node.exe`, `${inWindows}\\program\\node\\plainwarmth.js`, ...args]),
@@ -76,8 +78,8 @@ export async function tryWindows(): Promise<void> {
 
     const browser = await openBrowser();
     await workWith(program, browser);
+    await endByCommand(program);
     wine([higher, '/S']);
-    assert.equal(program.running().length, 0, 'the installer ended the running one first');
     assert.match(wine(['reg', 'query', uninstall, '/v', 'DisplayVersion']), /9\.9\.9/);
     program.start();
     await expectHousehold(await openPage(browser, program));
@@ -97,12 +99,7 @@ export async function tryWindows(): Promise<void> {
     rmSync(join(program.dataFolder, 'plainwarmth.sqlite'));
     spawn(WINE, ['C:\\Program Files\\Plainwarmth\\Plainwarmth.exe'], { env, stdio: 'ignore', cwd: prefix });
     await (await openPage(browser, program)).getByRole('link', { name: 'Larch Rise' }).waitFor();
-    wine([
-      'C:\\Program Files\\Plainwarmth\\runtime\\node.exe',
-      'C:\\Program Files\\Plainwarmth\\program\\node\\plainwarmth.js',
-      'quit',
-    ]);
-    await until('it has ended', () => program.running().length === 0);
+    await endByCommand(program);
     wine(['msiexec', '/x', msi, '/qn']);
     assert(!existsSync(join(all, 'Plainwarmth.exe')), 'the .msi takes its files away');
     tell(`${basename(msi)}: installed, started, quit, removed`);
