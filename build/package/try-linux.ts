@@ -159,6 +159,9 @@ export async function tryLinux(): Promise<void> {
     for (const id of [...processesWith(clean), ...processesWith('/usr/lib/plainwarmth/runtime/node')])
       process.kill(id, 'SIGTERM');
     for (const path of mounted.toReversed()) spawnSync('umount', ['-l', path]);
-    rmSync(clean, { recursive: true, force: true, maxRetries: 5, retryDelay: 500 });
+    // Below what is still mounted lie this checkout and the devices: then nothing is taken away.
+    if (readFileSync('/proc/mounts', 'utf8').includes(clean))
+      console.error(`Still mounted, so not taken away: ${clean}`);
+    else rmSync(clean, { recursive: true, force: true, maxRetries: 5, retryDelay: 500 });
   }
 }
