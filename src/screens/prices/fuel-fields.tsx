@@ -35,6 +35,7 @@ const serviceFallback = (value: Value): Fallback => ({
 /** The price of a fuel bought by amount: pence for its base unit, pounds for what holds several. */
 function DeliveredField({ fuel }: { readonly fuel: DeliveredFuel }) {
   const { household, appraisal, today, change } = useHousehold();
+  const name = capitalised(say(carrierInFull(fuel)));
   const units = unitsOf(fuel);
   const [unit, setUnit] = useState(units[0]!);
   const { count } = SALE_UNITS[unit];
@@ -49,7 +50,7 @@ function DeliveredField({ fuel }: { readonly fuel: DeliveredFuel }) {
       <GivenField
         // Another unit is another number: the text typed for the first one would stand for the second.
         key={unit}
-        label={capitalised(say(carrierInFull(fuel)))}
+        label={name}
         given={household.prices[key]}
         limits={limits}
         scale={scale}
@@ -66,7 +67,7 @@ function DeliveredField({ fuel }: { readonly fuel: DeliveredFuel }) {
       />
       {units.length > 1 ? (
         <PickField
-          label={say('Priced by')}
+          label={say('{fuel}, priced by', { fuel: name })}
           value={unit}
           choices={units.map((value) => ({ value, label: sayTold(value) }))}
           onChange={setUnit}

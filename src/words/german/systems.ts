@@ -97,7 +97,7 @@ export const SYSTEMS: Catalogue = {
   'price of a {0} / kWh in a {1}': 'Preis je {0} / kWh je {1}',
   'The price of {fuel}': 'Der Preis für {fuel}',
   'Fuel that is delivered': 'Gelieferter Brennstoff',
-  'Priced by': 'Preis je',
+  '{fuel}, priced by': '{fuel}, Preis je',
   'Price of a unit of {0}': 'Preis einer Kilowattstunde {0}',
   'p a {0}': 'p je {0}',
 };
