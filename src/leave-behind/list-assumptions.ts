@@ -71,7 +71,19 @@ function yearsWorkings({ saved, payback, netPresentValue, annual }: Lifetime, co
 /** Six digits tell two results apart whatever their units are called; whole numbers may meet by chance and are kept. */
 const resultKey = (value: number) => (Number.isInteger(value) ? null : value.toPrecision(6));
 /** Origins of values that a sum has worked out on the way, though without steps of their own; as text in older estimates. */
-const WORKED_OUT: ReadonlySet<string> = new Set<ToldCode>(['sum-below', 'sum-below-with-error']);
+const WORKED_OUT: ReadonlySet<string> = new Set<ToldCode>([
+  'sum-below',
+  'sum-below-with-error',
+  'heat-needed-origin',
+  'rooms-by-factor',
+  'water-by-factor',
+  'heat-by-factor',
+  'power-by-year',
+  'power-by-running',
+  'power-by-full-load',
+  'power-by-season',
+  'power-by-circulating',
+]);
 const WORKED_OUT_TEXT =
   /^(sum below|energy bought|heat needed|heat \/|heat for [a-z ]+ \/|power ×|cost of a year|price × years left)/;
 

@@ -4,8 +4,10 @@ import type { CheckedBill, Explanation } from '../model/bill/check-bill-sums.ts'
 import type { BillRow } from '../model/bill/compare-rows.ts';
 import type { Piece } from '../model/bill/terms.ts';
 import { counted, grouped, longDate, penceSign, percent, poundsAndPence } from './numbers.ts';
+import { type GapReader, readGaps } from './read-gaps.ts';
 import { phrase, say } from './say.ts';
 import { sayTold } from './say-told.ts';
+import { unknownSentence } from './unknown.ts';
 
 /** The answer in one sentence. */
 export function billSumsSentence(checked: CheckedBill): string {
@@ -30,21 +32,17 @@ export function billSumsSentence(checked: CheckedBill): string {
 }
 const MONEY: readonly BillRow['kind'][] = ['units', 'standing', 'vat'];
 
-interface Data {
-  readonly number: (name: string) => number;
-  readonly text: (name: string) => string;
-}
 const kWh = (value: number) => `${grouped(value, Number.isInteger(Number(value.toFixed(2))) ? 0 : 1)} kWh`;
 const plain = (value: number) => grouped(value, 3).replace(/[.,]?0+$/, '');
 const price = (value: number) => `${plain(value)} ${penceSign()}`;
 
 /** For "{named, select, yes { for “{meter}”} other {}}": a bill's only register needs no name. */
-const meterOf = (text: Data['text']) => ({
+const meterOf = (text: GapReader['text']) => ({
   named: text('meter') === 'gas' || text('meter') === 'all hours' ? 'no' : 'yes',
   meter: sayTold(text('meter')),
 });
 
-const CATALOGUE: Readonly<Record<string, (data: Data) => string>> = {
+const CATALOGUE: Readonly<Record<string, (data: GapReader) => string>> = {
   'estimated-reading': ({ number, text }) =>
     say(
       'The bill rests on an estimated reading. It charges {billed}{named, select, yes { for “{meter}”} other {}}, your readings say {own}. Give the supplier your reading.',
@@ -122,11 +120,7 @@ export const BILL_CAUSE_CODES: readonly string[] = Object.keys(CATALOGUE);
 
 export function billCauseSentence({ code, data }: Explanation['causes'][number]): string {
   const sentence = CATALOGUE[code];
-  if (!sentence) return `${code.replaceAll('-', ' ')}.`;
-  return sentence({
-    number: (name) => Number(data[name] ?? Number.NaN),
-    text: (name) => String(data[name] ?? ''),
-  });
+  return sentence ? sentence(readGaps(data)) : unknownSentence(code);
 }
 
 /** How far an explanation reaches: stands before its causes. */

@@ -2,6 +2,7 @@
 import type { BillCheck } from '../model/shapes/bill-check.ts';
 import { listed, poundsRange, spokenPounds } from './numbers.ts';
 import { phrase, say } from './say.ts';
+import { unknownName, unknownSentence } from './unknown.ts';
 
 /** Differences below a pound are not spoken of. */
 const NOTHING_PENCE = 100;
@@ -159,7 +160,7 @@ const CAUSES: Readonly<Record<string, { readonly up: string; readonly down: stri
 /** A cause as a short label, said by its direction: "Colder weather", "Cheaper electricity". */
 export function causeName(cause: string, pence: number): string {
   const names = CAUSES[cause];
-  if (!names) return cause.replaceAll('-', ' ');
+  if (!names) return unknownName(cause);
   return say(pence < 0 ? names.down : names.up);
 }
 
@@ -249,7 +250,7 @@ const NEXT: Readonly<Record<string, string>> = {
 
 export function nextSentence(code: string): string {
   const next = NEXT[code];
-  return next === undefined ? `${code.replaceAll('-', ' ')}.` : say(next);
+  return next === undefined ? unknownSentence(code) : say(next);
 }
 
 /** Codes that have a sentence; a test holds the model's codes against it. */

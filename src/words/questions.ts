@@ -14,17 +14,15 @@ import {
   spokenKWh,
   spokenPounds,
 } from './numbers.ts';
+import { type GapReader, readGaps } from './read-gaps.ts';
 import { TARIFF_FAULT_CODES, tariffFaultSentence } from './refusals.ts';
 import { phrase, say } from './say.ts';
 import { carrierName } from './systems.ts';
+import { unknownName, unknownSentence } from './unknown.ts';
 
 const kW = (value: number): string => `${grouped(value, 1)} kW`;
 
-interface Data {
-  readonly number: (name: string) => number;
-  readonly text: (name: string) => string;
-}
-type Sentence = (data: Data) => string;
+type Sentence = (data: GapReader) => string;
 
 /** Reasons why two estimates differ. */
 const REASONS: Readonly<Record<string, string>> = {
@@ -43,7 +41,8 @@ const REASONS: Readonly<Record<string, string>> = {
 export const REASON_CODES: readonly string[] = Object.keys(REASONS);
 
 export function reasonName(code: string): string {
-  return say(REASONS[code] ?? code.replaceAll('-', ' '));
+  const name = REASONS[code];
+  return name === undefined ? unknownName(code) : say(name);
 }
 
 const OTHER_HEAT: Readonly<Record<string, string>> = {
@@ -333,13 +332,9 @@ export function questionSentence(question: Pick<Question, 'code' | 'data'>): str
   const fault = question.code.replace(/^tariff-/, '');
   if (!sentence && TARIFF_FAULT_CODES.includes(fault)) {
     return say('“{tariff}”: {fault}', {
-      tariff: String(question.data.tariff),
+      tariff: readGaps(question.data).text('tariff'),
       fault: tariffFaultSentence({ code: fault, data: question.data }),
     });
   }
-  if (!sentence) return `${capitalised(question.code.replaceAll('-', ' '))}.`;
-  return sentence({
-    number: (name) => Number(question.data[name] ?? Number.NaN),
-    text: (name) => String(question.data[name] ?? ''),
-  });
+  return sentence ? sentence(readGaps(question.data)) : unknownSentence(question.code);
 }

@@ -1,7 +1,8 @@
 /** What is wrong with a tariff, with the hour named and what to do. */
-import type { TariffFault } from '../model/tariff/check-tariff.ts';
-import { capitalised, counted, grouped, longDate, monthNames, pence, percent, poundsAndPence } from './numbers.ts';
+import { counted, grouped, longDate, monthNames, pence, percent, poundsAndPence } from './numbers.ts';
+import { type CodeData, type GapReader, readGaps } from './read-gaps.ts';
 import { phrase, say } from './say.ts';
+import { unknownSentence } from './unknown.ts';
 
 const DAYS: Readonly<Record<string, string>> = {
   mon: phrase('Mondays'),
@@ -14,25 +15,20 @@ const DAYS: Readonly<Record<string, string>> = {
   'bank-holiday': phrase('bank holidays'),
 };
 
-interface Data {
-  readonly number: (name: string) => number;
-  readonly text: (name: string) => string;
-}
-
 /** For "on Mondays in January from 00:30 to 05:30". */
-const when = ({ number, text }: Data) => ({
+const when = ({ number, text }: GapReader) => ({
   days: say(DAYS[text('day')] ?? text('day')),
   month: monthNames()[number('month') - 1] ?? say('every month'),
   from: text('from'),
   to: text('to'),
 });
-const oftener = ({ number }: Data): string => {
+const oftener = ({ number }: GapReader): string => {
   const count = number('count') - 1;
   if (!(count > 0)) return '';
   return ` ${say('{count, plural, one {There is # more such stretch.} other {There are # more such stretches.}}', { count })}`;
 };
 
-const CATALOGUE: Readonly<Record<string, (data: Data) => string>> = {
+const CATALOGUE: Readonly<Record<string, (data: GapReader) => string>> = {
   'band-gap': (data) =>
     `${say('There is no price on {days} in {month} from {from} to {to}.', when(data))}${oftener(data)} ${say('Give the hours a band, or name one band “rest”.')}`,
   'band-overlap': (data) => {
@@ -140,16 +136,12 @@ const CATALOGUE: Readonly<Record<string, (data: Data) => string>> = {
 /** Codes that have a sentence. */
 export const TARIFF_FAULT_CODES: readonly string[] = Object.keys(CATALOGUE);
 
-export function tariffFaultSentence(fault: Pick<TariffFault, 'code' | 'data'>): string {
+export function tariffFaultSentence(fault: { readonly code: string; readonly data: CodeData }): string {
   const sentence = CATALOGUE[fault.code];
-  if (!sentence) return `${capitalised(fault.code.replaceAll('-', ' '))}.`;
-  return sentence({
-    number: (name) => Number(fault.data[name] ?? Number.NaN),
-    text: (name) => String(fault.data[name] ?? ''),
-  });
+  return sentence ? sentence(readGaps(fault.data)) : unknownSentence(fault.code);
 }
 
-const BILL_FAULTS: Readonly<Record<string, (data: Data) => string>> = {
+const BILL_FAULTS: Readonly<Record<string, (data: GapReader) => string>> = {
   'bill-ends-before-it-begins': ({ text }) =>
     say('The bill ends on {to}, before it begins on {from}. Correct one of the dates.', {
       to: longDate(text('to')),
@@ -168,14 +160,7 @@ const BILL_FAULTS: Readonly<Record<string, (data: Data) => string>> = {
 export const BILL_FAULT_CODES: readonly string[] = Object.keys(BILL_FAULTS);
 
 /** Why a bill check cannot be made. */
-export function billFaultSentence(fault: {
-  readonly code: string;
-  readonly data: Readonly<Record<string, string | number>>;
-}): string {
+export function billFaultSentence(fault: { readonly code: string; readonly data: CodeData }): string {
   const sentence = BILL_FAULTS[fault.code];
-  if (!sentence) return `${capitalised(fault.code.replaceAll('-', ' '))}.`;
-  return sentence({
-    number: (name) => Number(fault.data[name] ?? Number.NaN),
-    text: (name) => String(fault.data[name] ?? ''),
-  });
+  return sentence ? sentence(readGaps(fault.data)) : unknownSentence(fault.code);
 }

@@ -66,6 +66,7 @@ function gapsOf(remark: Remark): Readonly<Record<string, Value>> {
     expectedNames: columnNames(expected),
     foundCode: found ?? '',
     expectedCode: expected?.split(' ')[0] ?? '',
+    code: remark.code,
     count,
     from: stampWords(from),
     to: stampWords(to),
@@ -399,7 +400,9 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
 const isKnown = (code: string): code is RemarkCode => Object.hasOwn(SENTENCES, code);
 const sentenceOf = ({ code, found }: Remark): string =>
   (code === 'file-foreign' ? FOREIGN[found ?? ''] : undefined) ??
-  (isKnown(code) ? SENTENCES[code] : `{at}: ${code.replaceAll('-', ' ')}.`);
+  (isKnown(code)
+    ? SENTENCES[code]
+    : phrase('{at}: another version of Plainwarmth noted “{code}”, which is not known here.'));
 
 /** One remark in words; a code from elsewhere still names its file and line. */
 export function remarkSentence(remark: Remark): string {

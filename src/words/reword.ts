@@ -38,8 +38,8 @@ const WORD = /[A-Za-z]{3}/;
 
 /** Texts with gaps; the longest comes first, since it fits least by chance. */
 function patternsOf(translated: Catalogue): readonly Pattern[] {
-  return [...Object.values(TOLD), ...Object.keys(translated).filter((english) => /\{\d+\}/.test(english))]
-    .filter((english) => english.includes('{') && WORD.test(english.replace(GAP, '')))
+  const told = Object.values(TOLD).filter((english) => english.includes('{') && WORD.test(english.replace(GAP, '')));
+  return [...told, ...Object.keys(translated).filter((english) => /\{\d+\}/.test(english))]
     .toSorted((a, b) => b.length - a.length)
     .map((english) => {
       const gaps = [...english.matchAll(GAP)].map(([, name]) => name!);

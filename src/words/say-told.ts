@@ -3,6 +3,7 @@ import type { Told, ToldValue, Wording } from '../model/shapes/told.ts';
 import { reword } from './reword.ts';
 import { say, type Value } from './say.ts';
 import { TOLD } from './told/all.ts';
+import { unknownSentence } from './unknown.ts';
 
 /** A text of our own that has been said already, in a sum that words put together. */
 export interface Said {
@@ -21,8 +22,7 @@ export function sayTold(told: Shown): string {
   if (typeof told === 'string') return reword(told);
   if ('said' in told) return told.said;
   const sentence = sentenceOf(told);
-  if (sentence === undefined)
-    return say('Another version of Plainwarmth noted this, which is not known here: {code}.', { code: told.code });
+  if (sentence === undefined) return unknownSentence(told.code);
   if (told.data === undefined) return say(sentence);
   return say(sentence, Object.fromEntries(Object.entries(told.data).map(([gap, value]) => [gap, fill(value)])));
 }

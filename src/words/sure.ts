@@ -2,6 +2,7 @@
 import type { Appraisal } from '../model/shapes/appraisal.ts';
 import { capitalised, listed, spokenPounds } from './numbers.ts';
 import { phrase, say } from './say.ts';
+import { unknownName } from './unknown.ts';
 
 export interface Futures {
   readonly all: number;
@@ -64,7 +65,7 @@ const DRIVERS: Readonly<Record<string, string>> = {
 
 export function driverName(input: string): string {
   const name = DRIVERS[input];
-  return name === undefined ? input.replaceAll('-', ' ') : say(name);
+  return name === undefined ? unknownName(input) : say(name);
 }
 
 /** What the answer hangs on most: up to three things that carry at least a tenth of the doubt each. */

@@ -1,6 +1,7 @@
 /** What single changes do to the yearly cost, the largest first. */
 import { pence } from '../../words/numbers.ts';
 import { phrase, say } from '../../words/say.ts';
+import { unknownName } from '../../words/unknown.ts';
 
 export interface Change {
   /** As `changeSentence` of the words knows it. */
@@ -30,7 +31,7 @@ export function changeRows(changes: readonly Change[]): ChangeRow[] {
     .toSorted((a, b) => Math.abs(b.pence) - Math.abs(a.pence))
     .map((change) => {
       const name = NAMES[change.code];
-      const said = name === undefined ? change.code.replaceAll('-', ' ') : say(name, { price: pence(5, 0) });
+      const said = name === undefined ? unknownName(change.code) : say(name, { price: pence(5, 0) });
       return { ...change, name: said };
     });
 }

@@ -14,7 +14,7 @@ function PriceText({ basis }: { readonly basis: PriceBasis }) {
   const named = {
     name: <Reworded text={basis.name} />,
     from: longDate(from),
-    origin: <Reworded text={basis.origin.replace(/\.$/, '')} />,
+    origin: <Reworded text={basis.origin} as={(said) => said.replace(/\.$/, '')} />,
   };
   return (
     <>

@@ -1,9 +1,9 @@
 /** The sums behind the numbers of a household's loop. */
+
+import { type Told, tell } from '../shapes/told.ts';
 import { type Grade, type Working, type WorkingInput, weakestGrade } from '../shapes/working.ts';
 import type { AirSide } from './air-side.ts';
 import type { HeatFrom, HouseholdLoop } from './household-loop.ts';
-
-const HANDBOOK = 'single-stage cycle of any handbook, such as ASHRAE Fundamentals';
 
 /**
  * Units of heat for one of the compressor's electricity [1] at the temperatures of a loop, with the sums of its temperatures [°C],
@@ -17,63 +17,60 @@ export function loopWorking(
 ): Working {
   const { inputs, from, air } = design;
   const fluid = from === 'air' ? 'air' : 'brine';
-  const Fluid = from === 'air' ? 'Air' : 'Brine';
   const grade: Grade = weakestGrade(inputs.map((input) => input.grade));
   const { kJPerKg } = loop.cycle;
-  const of = (name: string, value: number, unit: string, origin: string): WorkingInput => ({
+  const of = (name: Told, value: number, unit: string, origin: Told): WorkingInput => ({
     name,
     value,
     unit,
     grade,
     origin,
   });
-  const step = (title: string, value: number, unit: string, formula: string, steps: WorkingInput[]): Working => ({
+  const step = (title: Told, value: number, unit: string, formula: Told, steps: WorkingInput[]): Working => ({
     title,
     formula,
     inputs: steps,
     result: { value, unit },
     source,
   });
-  const compressor = air ? 'Compressor, from the meter' : 'From the meter';
+  const compressor = tell(air ? 'compressor-from-meter' : 'from-meter');
   const meterStep = ({ fanKW, frostKW }: AirSide) =>
-    step('All from the meter', loop.meterKW + fanKW + frostKW, 'kW', 'compressor + fan + frost', [
-      of(compressor, loop.meterKW, 'kW', 'above'),
-      of('Fan', fanKW, 'kW', 'heat to the house × power for each kW'),
-      of('Melting frost', frostKW, 'kW', '(compressor + fan) × share / (1 − share), spread over the time of running'),
+    step(tell('all-from-meter'), loop.meterKW + fanKW + frostKW, 'kW', tell('compressor-fan-frost'), [
+      of(compressor, loop.meterKW, 'kW', tell('above')),
+      of(tell('fan'), fanKW, 'kW', tell('fan-by-heat')),
+      of(tell('melting-frost'), frostKW, 'kW', tell('frost-by-share')),
     ]);
-  const evaporating = of('Boiling point', loop.evaporatingC, '°C', `${fluid} out less the approach`);
-  const condensing = of('Condensing point', loop.condensingC, '°C', 'flow plus the approach');
-  const suction = of('Heat content at suction', kJPerKg.suction, 'kJ/kg', 'table');
-  const discharge = of('Heat content at discharge', kJPerKg.discharge, 'kJ/kg', 'table');
-  const liquid = of('Heat content of the liquid', kJPerKg.liquid, 'kJ/kg', 'table');
-  const round = of('Refrigerant going round', loop.refrigerantGPerS, 'g/s', 'heat to the house / heat of a kilogram');
+  const evaporating = of(tell('boiling-point'), loop.evaporatingC, '°C', tell(`${fluid}-out-less`));
+  const condensing = of(tell('condensing-point'), loop.condensingC, '°C', tell('flow-plus'));
+  const suction = of(tell('suction-heat'), kJPerKg.suction, 'kJ/kg', tell('table'));
+  const discharge = of(tell('discharge-heat'), kJPerKg.discharge, 'kJ/kg', tell('table'));
+  const liquid = of(tell('liquid-heat'), kJPerKg.liquid, 'kJ/kg', tell('table'));
+  const round = of(tell('going-round'), loop.refrigerantGPerS, 'g/s', tell('heat-by-kilogram'));
   return {
-    title: air
-      ? 'Heat for each unit of the compressor’s electricity at this moment (COP)'
-      : 'Heat for each unit of electricity at this moment (COP)',
-    formula: '(heat content at discharge − of the liquid) / (at discharge − at suction)',
+    title: tell(air ? 'compressor-cop-of-moment' : 'cop-of-moment'),
+    formula: tell('cop-formula'),
     inputs: [...inputs, suction, discharge, liquid],
     result: { value: loop.cop, unit: '' },
-    source: `${HANDBOOK}; ${source}`,
+    source: tell('handbook-and-table', { table: source }),
     steps: [
-      step('Boiling point', loop.evaporatingC, '°C', `${fluid} out − approach`, [
-        of(`${Fluid} out`, loop.brineOutC, '°C', `${fluid} in less its drop`),
+      step(tell('boiling-point'), loop.evaporatingC, '°C', tell(`${fluid}-less-approach`), [
+        of(tell(`${fluid}-out`), loop.brineOutC, '°C', tell(`${fluid}-in-less-drop`)),
       ]),
-      step('Low pressure on the gauge', loop.low.barGauge, 'bar', 'saturation table − 1.01325 bar', [evaporating]),
-      step('Condensing point', loop.condensingC, '°C', 'flow + approach', [
-        of('Flow', loop.flowC, '°C', 'design flow'),
+      step(tell('low-pressure'), loop.low.barGauge, 'bar', tell('table-less-air'), [evaporating]),
+      step(tell('condensing-point'), loop.condensingC, '°C', tell('flow-and-approach'), [
+        of(tell('flow-of-round'), loop.flowC, '°C', tell('from-design-flow')),
       ]),
-      step('High pressure on the gauge', loop.high.barGauge, 'bar', 'saturation table − 1.01325 bar', [condensing]),
-      step('Hot gas', loop.dischargeC, '°C', 'suction + ideal work / efficiency, read back in the table', [
+      step(tell('high-pressure'), loop.high.barGauge, 'bar', tell('table-less-air'), [condensing]),
+      step(tell('hot-gas'), loop.dischargeC, '°C', tell('ideal-by-efficiency'), [
         suction,
-        of('Ideal work', kJPerKg.idealDischarge - kJPerKg.suction, 'kJ/kg', 'table, same entropy'),
-        of('Ideal over real work', loop.isentropicEfficiency, '', 'compressor'),
+        of(tell('ideal-work'), kJPerKg.idealDischarge - kJPerKg.suction, 'kJ/kg', tell('table-same-entropy')),
+        of(tell('ideal-share'), loop.isentropicEfficiency, '', tell('compressor')),
       ]),
-      step(`Heat from the ${from}`, loop.groundKW, 'kW', 'refrigerant × (suction − liquid)', [round, suction, liquid]),
-      step(compressor, loop.meterKW, 'kW', 'refrigerant × (discharge − suction)', [round, suction, discharge]),
-      step('Heat to the house', loop.houseKW, 'kW', `from the ${from} + from the meter`, [
-        of(`From the ${from}`, loop.groundKW, 'kW', 'above'),
-        of(compressor, loop.meterKW, 'kW', 'above'),
+      step(tell(`heat-from-${from}`), loop.groundKW, 'kW', tell('round-by-suction'), [round, suction, liquid]),
+      step(compressor, loop.meterKW, 'kW', tell('round-by-discharge'), [round, suction, discharge]),
+      step(tell('heat-to-house'), loop.houseKW, 'kW', tell(`${from}-and-meter`), [
+        of(tell(`from-${from}`), loop.groundKW, 'kW', tell('above')),
+        of(compressor, loop.meterKW, 'kW', tell('above')),
       ]),
       ...(air ? [meterStep(air)] : []),
     ],

@@ -1,5 +1,6 @@
 /** Electricity that the household's meter sees and the typed factor does not count, each as a line of its own. */
 import type { Boundary } from '../shapes/household.ts';
+import { type Told, tell, type Wording } from '../shapes/told.ts';
 import type { Grade, Working, WorkingInput } from '../shapes/working.ts';
 import { isInside } from './boundaries.ts';
 
@@ -15,7 +16,7 @@ export interface Pasteurisation {
   readonly litres: number;
   readonly fromC: number;
   readonly grade: Grade;
-  readonly origin: string;
+  readonly origin: Wording;
 }
 
 export interface ExtrasInput {
@@ -29,7 +30,7 @@ export interface ExtrasInput {
   readonly metered: boolean;
   /** Output of the machine at design, kW. */
   readonly capacityKW: number;
-  readonly backupShare: { readonly value: number; readonly grade: Grade; readonly origin: string } | null;
+  readonly backupShare: { readonly value: number; readonly grade: Grade; readonly origin: Wording } | null;
   /** Null where none is done or the hot-water factor already has it inside. */
   readonly pasteurisation: Pasteurisation | null;
 }
@@ -41,11 +42,10 @@ const CIRCULATOR_HOURS = 4200;
 /** An hour of full load is at most four of circulating, so that a home needing hardly any heat circulates hardly at all. */
 export const CIRCULATING_PER_FULL_HOUR = 4;
 export const STANDBY_W = 10;
-export const STANDBY_SOURCE = 'declared no-load powers of 123 brine units: median standby 11 W';
-export const EXAMPLE_SOURCE =
-  'worked example of an 8 kW house: 90 W source pump, 45 W circulator; a judgement, not a measurement';
+export const STANDBY_SOURCE = tell('standby-source');
+export const EXAMPLE_SOURCE = tell('example-source');
 
-const assumed = (name: string, value: number, unit: string, origin: string): WorkingInput => ({
+const assumed = (name: Told, value: number, unit: string, origin: Wording): WorkingInput => ({
   name,
   value,
   unit,
@@ -73,9 +73,12 @@ function line(name: ExtraName, grade: Grade, working: Working): ExtraLine {
 
 function standby(): ExtraLine {
   return line('standby', 'assumed', {
-    title: 'Standby of the machine',
-    formula: 'power × hours of the year / 1000',
-    inputs: [assumed('Standby power', STANDBY_W, 'W', STANDBY_SOURCE), assumed('Hours', 8760, 'h', 'a year')],
+    title: tell('standby-line'),
+    formula: tell('power-by-year'),
+    inputs: [
+      assumed(tell('standby-power'), STANDBY_W, 'W', STANDBY_SOURCE),
+      assumed(tell('hours'), 8760, 'h', tell('a-year')),
+    ],
     result: { value: (STANDBY_W * 8760) / 1000, unit: 'kWh' },
     source: STANDBY_SOURCE,
   });
@@ -85,11 +88,11 @@ function sourcePump(heatKWh: number, capacityKW: number): ExtraLine {
   const watts = SOURCE_PUMP_W_PER_KW * capacityKW;
   const hours = heatKWh / capacityKW;
   return line('source-pump', 'assumed', {
-    title: 'Pump or fan of the source',
-    formula: 'power × hours of running / 1000, hours = heat / output of the machine',
+    title: tell('source-pump-line'),
+    formula: tell('power-by-running'),
     inputs: [
-      assumed('Pump power', watts, 'W', EXAMPLE_SOURCE),
-      assumed('Hours of running', hours, 'h', `${Math.round(heatKWh)} kWh at ${capacityKW.toFixed(1)} kW`),
+      assumed(tell('pump-power'), watts, 'W', EXAMPLE_SOURCE),
+      assumed(tell('hours-of-running'), hours, 'h', tell('heat-at-output', { heatKWh, capacityKW })),
     ],
     result: { value: (watts * hours) / 1000, unit: 'kWh' },
     source: EXAMPLE_SOURCE,
@@ -100,21 +103,21 @@ function backup(input: ExtrasInput, share: NonNullable<ExtrasInput['backupShare'
   const heatKWh = input.spaceKWh + input.waterKWh;
   const pumpedKWh = input.spaceKWh / input.spaceFactor + input.waterKWh / input.waterFactor;
   return line('backup', share.grade, {
-    title: 'Resistance heater in place of the machine',
-    formula: 'share × (heat − electricity that the machine would have used for it)',
+    title: tell('backup-line'),
+    formula: tell('share-of-rest'),
     inputs: [
-      { name: 'Share of all heat', value: share.value, grade: share.grade, origin: share.origin },
-      { name: 'Heat', value: heatKWh, unit: 'kWh', grade: 'estimated', origin: 'heat needed' },
+      { name: tell('share-of-heat'), value: share.value, grade: share.grade, origin: share.origin },
+      { name: tell('heat'), value: heatKWh, unit: 'kWh', grade: 'estimated', origin: tell('heat-needed-origin') },
       {
-        name: 'Electricity of the machine',
+        name: tell('electricity-of-machine'),
         value: pumpedKWh,
         unit: 'kWh',
         grade: 'estimated',
-        origin: 'heat / factor',
+        origin: tell('heat-by-factor'),
       },
     ],
     result: { value: Math.max(0, share.value * (heatKWh - pumpedKWh)), unit: 'kWh' },
-    source: 'identity: a share x of resistance heat beside a factor S adds x (S − 1) to the electricity',
+    source: tell('backup-identity'),
   });
 }
 
@@ -125,25 +128,25 @@ export function pasteurisationKWh(litres: number, fromC: number): number {
 
 function pasteurise(how: Pasteurisation): ExtraLine {
   return line('pasteurisation', how.grade, {
-    title: 'Weekly heating of the cylinder to 60 °C by the immersion heater',
-    formula: '52 × litres × 4.18 × (60 − temperature) / 3600',
+    title: tell('pasteurisation-line'),
+    formula: tell('litres-to-sixty'),
     inputs: [
-      { name: 'Cylinder', value: how.litres, unit: 'litres', grade: how.grade, origin: how.origin },
-      { name: 'Temperature it is kept at', value: how.fromC, unit: '°C', grade: how.grade, origin: how.origin },
+      { name: tell('cylinder'), value: how.litres, unit: 'litres', grade: how.grade, origin: how.origin },
+      { name: tell('kept-at'), value: how.fromC, unit: '°C', grade: how.grade, origin: how.origin },
     ],
     result: { value: pasteurisationKWh(how.litres, how.fromC), unit: 'kWh' },
-    source: 'specific heat of water 4.18 kJ/(kg K)',
+    source: tell('specific-heat'),
   });
 }
 
 function circulator(spaceKWh: number, capacityKW: number): ExtraLine {
   const hours = Math.min(CIRCULATOR_HOURS, (CIRCULATING_PER_FULL_HOUR * spaceKWh) / capacityKW);
   return line('circulator', 'assumed', {
-    title: 'Pump of the heating circuit',
-    formula: 'power × hours of the season / 1000',
+    title: tell('circulator-line'),
+    formula: tell('power-by-season'),
     inputs: [
-      assumed('Pump power', CIRCULATOR_W, 'W', EXAMPLE_SOURCE),
-      assumed('Hours', hours, 'h', 'heating season, at most 4,200 h'),
+      assumed(tell('pump-power'), CIRCULATOR_W, 'W', EXAMPLE_SOURCE),
+      assumed(tell('hours'), hours, 'h', tell('season-hours')),
     ],
     result: { value: (CIRCULATOR_W * hours) / 1000, unit: 'kWh' },
     source: EXAMPLE_SOURCE,

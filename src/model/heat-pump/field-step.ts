@@ -4,6 +4,7 @@ import { normalQuantile } from '../chance/normal-quantile.ts';
 import { normalShare } from '../chance/normal-share.ts';
 import type { Household } from '../shapes/household.ts';
 import type { Reference } from '../shapes/reference.ts';
+import { type Told, tell } from '../shapes/told.ts';
 import type { Working } from '../shapes/working.ts';
 import { type ExtraLine, reckonExtras } from './extras.ts';
 import { findPasteurisation } from './pasteurisation.ts';
@@ -48,7 +49,7 @@ export function settleAtMiddle(household: Household, reference: Reference, flowC
   const stepped = (factor: SettledFactor): SettledFactor => ({
     ...factor,
     value: Math.max(1, factor.value * step.share),
-    origin: `${factor.origin}; × ${step.share.toFixed(3)} from design to what homes get`,
+    origin: tell('from-design', { origin: factor.origin, share: step.share }),
   });
   return {
     design,
@@ -100,8 +101,8 @@ export function stepToField(household: Household, reference: Reference, design: 
   const share = Math.min(1, middle / designWhole);
   // What of the design does not come true strays about the middle too.
   const deviation = Math.hypot(among, COMES_TRUE * promised);
-  const source = `${field.source}; ${reference.designDeviation.source}`;
-  const line = (name: string, value: number, unit: string, grade: 'measured' | 'estimated' | 'assumed') => ({
+  const source = tell('both', { first: field.source, second: reference.designDeviation.source });
+  const line = (name: Told, value: number, unit: string, grade: 'measured' | 'estimated' | 'assumed') => ({
     name,
     value,
     unit,
@@ -113,17 +114,16 @@ export function stepToField(household: Household, reference: Reference, design: 
     deviation,
     reachedShare: normalShare(Math.log(share) / deviation),
     working: {
-      title: 'From the design to what homes get',
-      formula:
-        'middle of metered homes × √(factor as given / usual design) / factor of this design for a whole usual home, at most 1',
+      title: tell('design-to-homes'),
+      formula: tell('middle-by-root'),
       inputs: [
-        line('Middle of metered homes', field.middle, 'factor', 'measured'),
-        line('Reached the factor of their design', reachedDesignShare, 'share', 'measured'),
-        line('Factor as given', given.value, 'factor', 'estimated'),
-        line('Usual design', usualDesign, 'factor', 'assumed'),
+        line(tell('middle-of-homes'), field.middle, 'factor', 'measured'),
+        line(tell('reached-design'), reachedDesignShare, 'share', 'measured'),
+        line(tell('factor-as-given'), given.value, 'factor', 'estimated'),
+        line(tell('usual-design'), usualDesign, 'factor', 'assumed'),
         {
-          ...line('Factor of this design for a whole usual home', designWhole, 'factor', 'estimated'),
-          origin: 'pumps, standby and hot water counted in',
+          ...line(tell('design-for-usual-home'), designWhole, 'factor', 'estimated'),
+          origin: tell('pumps-counted-in'),
         },
       ],
       result: { value: share, unit: 'of the factor' },

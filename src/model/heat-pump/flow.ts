@@ -1,5 +1,6 @@
 /** Flow temperatures: the one designed for, the mean one over a season, and what a change does to the factor. */
 import type { Household } from '../shapes/household.ts';
+import { tell } from '../shapes/told.ts';
 
 type Machine = Household['machine'];
 
@@ -8,8 +9,7 @@ const CUSTOMARY_FLOW_C = { radiators: 50, floor: 35 } as const;
 
 /** Ratio of the declared SCOP at 35 °C to that at 55 °C design flow: median of 123 declared brine units. */
 export const DECLARED_RATIO_35_TO_55 = 1.32;
-export const FLOW_SOURCE =
-  'declared EN 14825 certificates of 123 brine units: median SCOP at 35 °C over SCOP at 55 °C is 1.32, 1.4 % a kelvin';
+export const FLOW_SOURCE = tell('flow-source');
 
 /** Design flow temperature [°C]: as typed, else the customary one of the emitters. */
 export function designFlow(machine: Machine): { flowC: number; given: boolean } {

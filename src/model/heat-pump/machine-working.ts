@@ -1,7 +1,7 @@
 /** The sums behind the machine's factors. */
 import type { Demand, Figure } from '../shapes/appraisal.ts';
 import type { Boundary } from '../shapes/household.ts';
-import type { Wording } from '../shapes/told.ts';
+import { type Told, tell, type Wording } from '../shapes/told.ts';
 import type { Working, WorkingInput } from '../shapes/working.ts';
 import type { ExtraLine } from './extras.ts';
 import type { FactorsAtMiddle } from './field-step.ts';
@@ -23,39 +23,46 @@ export function factorWorking(
   const inputs: WorkingInput[] = [];
   if (factor.from === 'derived') {
     inputs.push({
-      name: 'Factor for rooms',
+      name: tell('factor-for-rooms'),
       value: spaceAsGiven.value,
       grade: spaceAsGiven.grade,
       origin: spaceAsGiven.origin,
     });
     inputs.push({
-      name: 'Hot water over rooms',
+      name: tell('water-over-rooms'),
       value: factor.value / spaceAsGiven.value,
       grade: 'assumed',
       origin: factor.origin,
     });
   } else {
     const given = use === 'rooms' ? spaceAsGiven : factor;
-    inputs.push({ name: 'Factor as given', value: given.value, grade: given.grade, origin: given.origin });
+    inputs.push({ name: tell('factor-as-given'), value: given.value, grade: given.grade, origin: given.origin });
   }
   if (moved) {
     inputs.push({
-      name: 'Flow it holds for',
+      name: tell('flow-held-for'),
       value: flow.givenC,
       unit: '°C',
       grade: flow.given ? 'estimated' : 'assumed',
-      origin: flow.given ? 'design flow temperature' : 'usual for these emitters',
+      origin: tell(flow.given ? 'typed-flow' : 'usual-for-emitters'),
     });
-    inputs.push({ name: 'Flow now', value: flow.designC, unit: '°C', grade: 'estimated', origin: 'what if' });
+    inputs.push({
+      name: tell('flow-now'),
+      value: flow.designC,
+      unit: '°C',
+      grade: 'estimated',
+      origin: tell('what-if'),
+    });
   }
   if (isStepped) {
     const { title: name, result } = step.working;
     inputs.push({ name, value: result.value, unit: 'of the factor', grade: 'estimated', origin: step.working.formula });
   }
-  inputs.push({ name: 'Boundary', value: settled.boundary, grade: 'estimated', origin: SEPEMO });
+  inputs.push({ name: tell('boundary'), value: settled.boundary, grade: 'estimated', origin: SEPEMO });
+  const formula = formulaOf(factor, moved);
   return {
-    title: `Seasonal factor for ${use}`,
-    formula: `${formulaOf(factor, moved)}${isStepped ? ' × from the design to what homes get' : ''}`,
+    title: tell(use === 'rooms' ? 'room-factor' : 'water-factor'),
+    formula: isStepped ? tell('stepped', { formula }) : formula,
     inputs,
     result: { value, unit: '' },
     source: sourceOf(factor, settled, moved),
@@ -63,13 +70,13 @@ export function factorWorking(
   };
 }
 
-function formulaOf(factor: SettledFactor, moved: boolean): string {
-  if (factor.from === 'derived') return 'factor for rooms × ratio of Carnot limits';
-  const start = factor.from === 'field' ? 'mean or median of metered homes' : 'as given';
-  return moved ? `${start} × 1.32 ^ ((flow it holds for − flow now) / 20)` : start;
+function formulaOf(factor: SettledFactor, moved: boolean): Told {
+  if (factor.from === 'derived') return tell('room-factor-by-ratio');
+  const start = factor.from === 'field' ? 'field-mean' : 'as-given';
+  return tell(moved ? `${start}-moved` : start);
 }
 
-function sourceOf(factor: SettledFactor, settled: SettledFactors, moved: boolean): string {
+function sourceOf(factor: SettledFactor, settled: SettledFactors, moved: boolean): Wording {
   if (moved) return FLOW_SOURCE;
   return factor.from === 'field' ? settled.field.source : SEPEMO;
 }
@@ -91,8 +98,8 @@ export interface WholeParts {
 export function electricityLines(parts: Pick<WholeParts, 'spaceKWh' | 'waterKWh' | 'extras' | 'space' | 'water'>) {
   const { space, water } = parts;
   return [
-    line('Electricity for rooms', parts.spaceKWh, space.grade, 'heat for rooms / factor for rooms'),
-    line('Electricity for hot water', parts.waterKWh, water.grade, 'heat for hot water / factor for hot water'),
+    line(tell('electricity-for-rooms'), parts.spaceKWh, space.grade, tell('rooms-by-factor')),
+    line(tell('electricity-for-water'), parts.waterKWh, water.grade, tell('water-by-factor')),
     ...parts.extras.map((extra) => line(extra.working.title, extra.kWh, extra.grade, extra.working.formula)),
   ];
 }
@@ -108,12 +115,12 @@ const line = (name: Wording, value: number, grade: WorkingInput['grade'], origin
 export function wholeWorking(parts: WholeParts): Working {
   const { demand, immersionKWh } = parts;
   return {
-    title: 'Factor for the whole house, as the meter sees it (H4)',
-    formula: '(heat for rooms + heat for hot water + heat of the weekly immersion) / all electricity',
+    title: tell('whole-factor'),
+    formula: tell('heat-by-electricity'),
     inputs: [
-      line('Heat for rooms', demand.space.value, demand.space.grade, 'heat needed'),
-      line('Heat for hot water', demand.water.value, demand.water.grade, 'heat needed'),
-      ...(immersionKWh > 0 ? [line('Heat of the weekly immersion', immersionKWh, 'assumed', 'its electricity')] : []),
+      line(tell('heat-for-rooms'), demand.space.value, demand.space.grade, tell('heat-needed-origin')),
+      line(tell('heat-for-water'), demand.water.value, demand.water.grade, tell('heat-needed-origin')),
+      ...(immersionKWh > 0 ? [line(tell('heat-of-immersion'), immersionKWh, 'assumed', tell('its-electricity'))] : []),
       ...electricityLines(parts),
     ],
     result: { value: parts.whole, unit: '' },

@@ -1,6 +1,7 @@
 /** Factors as the heat pump's own electricity meter sees them, for turning its record into heat. */
 import type { Household } from '../shapes/household.ts';
 import type { Reference } from '../shapes/reference.ts';
+import { tell } from '../shapes/told.ts';
 import { settleAtMiddle, usualElectricity } from './field-step.ts';
 import type { SettledFactor } from './settle-factors.ts';
 
@@ -19,7 +20,7 @@ export function factorsAtMeter(household: Household, reference: Reference) {
       : {
           ...factor,
           value: factor.value * share,
-          origin: `${factor.origin}; × ${share.toFixed(3)} for pumps and standby`,
+          origin: tell('with-pumps', { origin: factor.origin, share }),
         };
   return { space: atMeter(space), water: atMeter(water), field: design.field, step };
 }

@@ -1,6 +1,7 @@
 /** Whether a cylinder is heated to 60 °C once a week by its immersion heater, beside what the factors count. */
 
 import type { Household } from '../shapes/household.ts';
+import { tell } from '../shapes/told.ts';
 import { CYLINDER_LITRES, HOT_C } from '../shapes/usual-home.ts';
 import { weakestGrade } from '../shapes/working.ts';
 import { isInside } from './boundaries.ts';
@@ -21,6 +22,6 @@ export function findPasteurisation(
     litres,
     fromC,
     grade: hotWater.cylinderLitres ? weakestGrade([hotWater.cylinderLitres.grade]) : 'assumed',
-    origin: hotWater.cylinderLitres?.origin ?? 'usual cylinder, common practice, no source',
+    origin: hotWater.cylinderLitres?.origin ?? tell('usual-cylinder'),
   };
 }

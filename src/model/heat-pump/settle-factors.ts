@@ -2,12 +2,14 @@
 import type { Question } from '../shapes/appraisal.ts';
 import type { Boundary, Given, Household } from '../shapes/household.ts';
 import type { FieldFactor, Reference } from '../shapes/reference.ts';
+import { tell, type Wording } from '../shapes/told.ts';
 import { designFlow, FLOW_SOURCE, factorAtFlow } from './flow.ts';
 import { acceptFactor, askAboutFactors } from './machine-questions.ts';
 import { waterToSpaceRatio } from './water-ratio.ts';
 
 export type FactorFrom = 'typed' | 'derived' | 'field';
-export interface SettledFactor extends Given<number> {
+export interface SettledFactor extends Omit<Given<number>, 'origin'> {
+  readonly origin: Wording;
   readonly from: FactorFrom;
 }
 
@@ -45,7 +47,7 @@ export function settleFactors(machine: Household['machine'], reference: Referenc
   const water = settleWater(typedWater, typedSpace !== undefined, fromField, {
     value: derived,
     grade: 'assumed',
-    origin: `room factor × ${ratio.toFixed(3)}, the ratio of Carnot's limits at 57 °C and at the season's mean flow for ${design.flowC} °C`,
+    origin: tell('by-carnot', { ratio, flowC: design.flowC }),
     from: 'derived',
   });
   questions.push(...askAboutFactors(machine, typedSpace, typedWater, field, derived));
@@ -75,5 +77,10 @@ function atFlow(factor: SettledFactor, fromC: number, toC: number): SettledFacto
   if (fromC === toC) return factor;
   const value = Math.max(1, factorAtFlow(factor.value, fromC, toC));
   const grade = factor.grade === 'assumed' ? 'assumed' : 'estimated';
-  return { ...factor, value, grade, origin: `${factor.origin}; moved from ${fromC} to ${toC} °C flow, ${FLOW_SOURCE}` };
+  return {
+    ...factor,
+    value,
+    grade,
+    origin: tell('moved-flow', { origin: factor.origin, fromC, toC, source: FLOW_SOURCE }),
+  };
 }

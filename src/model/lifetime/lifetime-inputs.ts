@@ -1,6 +1,7 @@
 /** What a look at the years to come rests on: as typed, else the usual value, each with its grade and origin. */
 import type { Given, Household } from '../shapes/household.ts';
 import type { LifetimeInputs } from '../shapes/lifetime.ts';
+import type { Wording } from '../shapes/told.ts';
 import type { Grade } from '../shapes/working.ts';
 
 type Purchase = Household['purchase'];
@@ -24,9 +25,9 @@ function settle(
   name: string,
   unit: string,
   given: Given<number> | undefined,
-  usual: { value: number; origin: string },
+  usual: { value: number; origin: Wording },
 ) {
-  const taken: { value: number; grade: Grade; origin: string } = given ?? { ...usual, grade: 'assumed' };
+  const taken: { value: number; grade: Grade; origin: Wording } = given ?? { ...usual, grade: 'assumed' };
   return { value: taken.value, line: { name, unit, ...taken } };
 }
 

@@ -29,7 +29,7 @@ export const Question = z.object({
   stage: z.enum(['evidence', 'heat', 'machine', 'prices', 'cost']),
   /** Path of the household field it is about, such as "machine.spaceFactor". */
   field: z.string().optional(),
-  data: z.record(z.string(), z.union([z.number(), z.string()])),
+  data: z.record(z.string(), z.union([z.number(), Wording])),
 });
 export type Question = z.infer<typeof Question>;
 
@@ -272,12 +272,12 @@ export const Driver = z.object({
 });
 
 export const PriceBasis = z.object({
-  name: z.string(),
+  name: Wording,
   /** First and last day the prices hold; `to` absent for an open end. */
   from: CivilDate,
   to: CivilDate.optional(),
   grade: Grade,
-  origin: z.string(),
+  origin: Wording,
   /** Days since the prices ended, when they are older than a quarter; else absent. */
   staleDays: z.int().optional(),
 });

@@ -10,16 +10,17 @@ import { RatedPoint } from './rated-point.ts';
 import { RefrigerantName } from './refrigerant.ts';
 import { SiteVisit } from './site-readings.ts';
 import { Tariff } from './tariff.ts';
+import { Wording } from './told.ts';
 import { Grade } from './working.ts';
 
 export { RatedPoint } from './rated-point.ts';
 
 /** A value somebody gave, with how far it can be trusted and where it came from. */
-export const given = <T extends z.ZodType>(value: T) => z.object({ value, grade: Grade, origin: z.string() });
+export const given = <T extends z.ZodType>(value: T) => z.object({ value, grade: Grade, origin: Wording });
 export interface Given<T> {
   value: T;
   grade: Grade;
-  origin: string;
+  origin: Wording;
 }
 
 export const HomeKind = z.enum(['detached', 'semi', 'terrace', 'bungalow', 'flat', 'other']);

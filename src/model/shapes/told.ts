@@ -4,9 +4,11 @@
  */
 import { z } from 'zod';
 import type { ToldHeat } from './told-heat.ts';
+import type { ToldMachine } from './told-machine.ts';
+import type { ToldRound } from './told-round.ts';
 
 /** Every code with its gaps: numbers, words (told or somebody's own) or a list; `null` where it has none. */
-export interface Gaps extends ToldHeat {}
+export interface Gaps extends ToldHeat, ToldMachine, ToldRound {}
 export type ToldCode = keyof Gaps;
 
 export type ToldValue = number | Wording | readonly Told[];
@@ -24,6 +26,9 @@ type Filled<G> = {
 export function tell<C extends ToldCode>(code: C, ...data: Gaps[C] extends null ? [] : [Filled<Gaps[C]>]): Told {
   return data.length === 0 ? { code } : { code, data: data[0] };
 }
+
+export const isCode = (wording: Wording, code: ToldCode): boolean =>
+  typeof wording !== 'string' && wording.code === code;
 
 // A code may come from another version of the program: `words` says so then.
 export const Told: z.ZodType<Told> = z.lazy(() =>

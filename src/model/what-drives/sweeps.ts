@@ -3,6 +3,7 @@
 import { type AppraiseInput, appraiseYears } from '../appraise.ts';
 import { designFlow, FLOW_SOURCE } from '../heat-pump/flow.ts';
 import type { Appraisal, WhatIf } from '../shapes/appraisal.ts';
+import { type Told, tell } from '../shapes/told.ts';
 import { HOT_C } from '../shapes/usual-home.ts';
 
 export type DriverName = 'flow' | 'room' | 'water-temperature' | 'water-use' | 'array';
@@ -17,9 +18,9 @@ export interface Sweep {
   readonly now: number;
   readonly values: readonly number[];
   readonly step: (at: number) => Step;
-  readonly nameOf: (at: number) => string;
+  readonly nameOf: (at: number) => Told;
   /** What the steps rest on, where it is a published rule. */
-  readonly source?: string;
+  readonly source?: Told;
 }
 
 const FLOWS_C = [35, 40, 45, 50, 55, 60, 65];
@@ -31,8 +32,6 @@ const HALF_AGAIN = 1.5;
 const ROOM_STEPS_K = [-3, -2, -1, 0, 1, 2, 3];
 const COOLEST_ROOM_C = 10;
 const WARMEST_ROOM_C = 30;
-
-export const degrees = (c: number) => `${Number(c.toFixed(1))} °C`;
 
 /** What is moved for this home, in the order shown. */
 export function listSweeps(shown: Case, now: Appraisal): Sweep[] {
@@ -46,17 +45,15 @@ export function listSweeps(shown: Case, now: Appraisal): Sweep[] {
       now: flowC,
       values: FLOWS_C,
       step: (at) => ({ whatIf: { ...whatIf, flowC: at } }),
-      nameOf: (at) => `heating water at ${degrees(at)}`,
-      ...(machine.way === 'full'
-        ? {}
-        : { source: `${FLOW_SOURCE}; the middle only, since no spread of it is published` }),
+      nameOf: (at) => tell('heating-water-at', { flowC: at }),
+      ...(machine.way === 'full' ? {} : { source: tell('middle-only', { source: FLOW_SOURCE }) }),
     },
     {
       name: 'room',
       now: now.demand.roomC,
       values: ROOM_STEPS_K.map((kelvin) => room + kelvin).filter(isRoom),
       step: (roomC) => ({ whatIf: { ...whatIf, roomC } }),
-      nameOf: (at) => `rooms at ${degrees(at)}`,
+      nameOf: (at) => tell('rooms-at', { roomC: at }),
     },
   ];
   if (machine.way === 'full') {
@@ -65,7 +62,7 @@ export function listSweeps(shown: Case, now: Appraisal): Sweep[] {
       now: household.hotWater.hotC?.value ?? HOT_C,
       values: HOT_WATER_C,
       step: hotWaterStep(shown, now),
-      nameOf: (at) => `hot water at ${degrees(at)}`,
+      nameOf: (at) => tell('hot-water-at', { hotC: at }),
     });
     if (machine.source === 'ground' && !machine.full?.brineMonthlyC) {
       sweeps.push({
@@ -73,7 +70,7 @@ export function listSweeps(shown: Case, now: Appraisal): Sweep[] {
         now: machine.full?.ground?.size?.value ?? 1,
         values: ARRAY_SIZES,
         step: (size) => arrayStep(shown, size),
-        nameOf: (at) => `pipes in the ground ${Number(at.toFixed(2))} times the usual`,
+        nameOf: (at) => tell('pipes-times', { size: at }),
       });
     }
   } else if (now.demand.water.value > 0) {
@@ -82,14 +79,14 @@ export function listSweeps(shown: Case, now: Appraisal): Sweep[] {
       now: whatIf.waterShare ?? 1,
       values: WATER_SHARES,
       step: (waterShare) => ({ whatIf: { ...whatIf, waterShare } }),
-      nameOf: (at) => `hot water ${Number(at.toFixed(2))} times the household’s`,
+      nameOf: (at) => tell('hot-water-times', { share: at }),
     });
   }
   return sweeps;
 }
 
 export interface WantedEffect {
-  readonly title: string;
+  readonly title: Told;
   readonly here: number;
   readonly there: number;
   readonly times: number;
@@ -100,30 +97,30 @@ export function listEffects({ name, now }: Sweep, values: readonly number[]): Wa
   const index = values.indexOf(now);
   const below = values[Math.max(0, index - 1)]!;
   const above = values[Math.min(values.length - 1, index + 1)]!;
-  const step = (title: string, by: number) => {
+  const step = (title: Told, by: number) => {
     const [here, there] = by < 0 ? [above, below] : [below, above];
     return [{ title, here, there, times: by / (there - here) }];
   };
   switch (name) {
     case 'flow':
-      return step('Heating water 5 degrees cooler', -5);
+      return step(tell('water-5-cooler'), -5);
     case 'room':
-      return step('Rooms a degree warmer', 1);
+      return step(tell('room-1-warmer'), 1);
     case 'water-temperature':
-      return step('Hot water 5 degrees hotter', 5);
+      return step(tell('hot-water-5-hotter'), 5);
     case 'water-use':
-      return step('Half as much hot water again', HALF * now);
+      return step(tell('half-again-hot-water'), HALF * now);
     case 'array':
       return [
-        { title: 'Half the usual length of pipe', here: now, there: HALF, times: 1 },
-        { title: 'Half as much pipe again as usual', here: now, there: HALF_AGAIN, times: 1 },
+        { title: tell('half-the-pipe'), here: now, there: HALF, times: 1 },
+        { title: tell('half-again-pipe'), here: now, there: HALF_AGAIN, times: 1 },
       ];
   }
 }
 
 const isRoom = (roomC: number) => roomC >= COOLEST_ROOM_C && roomC <= WARMEST_ROOM_C;
 
-export const moved = (value: number) => ({ value, grade: 'assumed' as const, origin: 'what if' });
+export const moved = (value: number) => ({ value, grade: 'assumed' as const, origin: tell('what-if') });
 
 /** A hotter or cooler cylinder that gives the same heat at the tap: less of hotter water is drawn. */
 function hotWaterStep(shown: Case, now: Appraisal): (hotC: number) => Step {

@@ -4,17 +4,9 @@ import { type AppraisedYears, appraiseYears } from '../appraise.ts';
 import { findSideBySide } from '../comparison/beside.ts';
 import { designFlow } from '../heat-pump/flow.ts';
 import type { Appraisal, Figure, WhatIf } from '../shapes/appraisal.ts';
+import { tell } from '../shapes/told.ts';
 import { effectOf, type Stood } from './effect.ts';
-import {
-  type Case,
-  type DriverName,
-  degrees,
-  listEffects,
-  listSweeps,
-  moved,
-  type Step,
-  type Sweep,
-} from './sweeps.ts';
+import { type Case, type DriverName, listEffects, listSweeps, moved, type Step, type Sweep } from './sweeps.ts';
 
 export type { DriverName } from './sweeps.ts';
 
@@ -75,12 +67,12 @@ export function* stepWhatDrives(shown: Case): Generator<void, WhatDrives> {
     emitterCase(emitters, flowC, true, now.appraisal),
     emitterCase(other, otherFlowC, false, turned.appraisal),
   ];
-  const nameOf = (one: EmitterCase) => `${one.emitters} at ${degrees(one.flowC)}`;
+  const nameOf = (one: EmitterCase) => tell(`${one.emitters}-at`, { flowC: one.flowC });
   return {
     whatIf: shown.whatIf,
     emitters: cases.toSorted((a, b) => Number(a.emitters === 'floor') - Number(b.emitters === 'floor')),
     emittersApart: effectOf(
-      'What other emitters would change',
+      tell('other-emitters'),
       { name: nameOf(cases[0]!), years: now },
       { name: nameOf(cases[1]!), years: turned },
       1,

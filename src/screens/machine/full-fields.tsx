@@ -1,6 +1,6 @@
 import type { Settled } from '../../model/heat-pump/full/settle.ts';
 import type { FullMachine, Household } from '../../model/shapes/household.ts';
-import type { Wording } from '../../model/shapes/told.ts';
+import { isCode, type ToldCode, type Wording } from '../../model/shapes/told.ts';
 import { reference } from '../../reference/index.ts';
 import { phrase, say } from '../../words/say.ts';
 import { sayTold } from '../../words/say-told.ts';
@@ -43,7 +43,7 @@ export function FullFields({ worked }: { readonly worked: WorkedYear }) {
   const { machine } = household;
   const full = machine.full ?? {};
   const patch = (part: Partial<FullMachine>) => change(patchFull(part));
-  const usually = (name: string, scale?: number) => settledFallback(worked.settled, name, scale);
+  const usually = (code: ToldCode, scale?: number) => settledFallback(worked.settled, code, scale);
   const kind = full.ground?.kind ?? 'vertical';
   const ground = (part: Partial<NonNullable<FullMachine['ground']>>) =>
     patch({ ground: withoutUndefined({ kind, ...full.ground, ...part }) });
@@ -63,7 +63,7 @@ export function FullFields({ worked }: { readonly worked: WorkedYear }) {
             given={full.capacityKW}
             limits={{ min: 0.1, max: 200, unit: 'kW' }}
             today={today}
-            fallback={usually(phrase('Output of the machine'))}
+            fallback={usually('output')}
             onChange={(capacityKW) => patch({ capacityKW })}
           />
           <PickField
@@ -97,7 +97,7 @@ export function FullFields({ worked }: { readonly worked: WorkedYear }) {
                 fallback={
                   full.brineMonthlyC
                     ? { text: '', source: say('not needed, since the brine is typed') }
-                    : usually('Depth')
+                    : usually('depth')
                 }
                 onChange={(depthM) => ground({ depthM })}
               />
@@ -122,7 +122,7 @@ function MoreFields(props: {
   const { household, today, change } = useHousehold();
   const { machine } = household;
   const full = machine.full ?? {};
-  const usually = (name: string, scale?: number) => settledFallback(worked.settled, name, scale);
+  const usually = (code: ToldCode, scale?: number) => settledFallback(worked.settled, code, scale);
   const array = reference.ground.arrays[full.ground?.kind ?? 'vertical'];
   return (
     <div className="fields machine-finer">
@@ -131,7 +131,7 @@ function MoreFields(props: {
         given={full.sourcePumpW}
         limits={{ min: 0, max: 5000, unit: 'W' }}
         today={today}
-        fallback={usually(phrase('Source pump or fan'))}
+        fallback={usually('source-pump')}
         onChange={(sourcePumpW) => patch({ sourcePumpW })}
       />
       <GivenField
@@ -139,7 +139,7 @@ function MoreFields(props: {
         given={full.circulatorW}
         limits={{ min: 0, max: 2000, unit: 'W' }}
         today={today}
-        fallback={usually(phrase('Pump of the heating circuit'))}
+        fallback={usually('circulator-line')}
         onChange={(circulatorW) => patch({ circulatorW })}
       />
       <GivenField
@@ -147,7 +147,7 @@ function MoreFields(props: {
         given={full.standbyW}
         limits={{ min: 0, max: 500, unit: 'W' }}
         today={today}
-        fallback={usually('Standby')}
+        fallback={usually('standby')}
         onChange={(standbyW) => patch({ standbyW })}
       />
       <CylinderFields keptAtLabel={say('Hot water kept at')} />
@@ -157,7 +157,7 @@ function MoreFields(props: {
         given={full.spreadK}
         limits={{ min: 1, max: 20, unit: 'K' }}
         today={today}
-        fallback={usually(phrase('Flow less return'))}
+        fallback={usually('flow-spread')}
         onChange={(spreadK) => patch({ spreadK })}
       />
       <GivenField
@@ -175,7 +175,7 @@ function MoreFields(props: {
           limits={{ min: 10, max: 100, unit: '%' }}
           scale={100}
           today={today}
-          fallback={usually(phrase('Least output'), 100)}
+          fallback={usually('least-output', 100)}
           onChange={(leastShare) => patch({ leastShare })}
         />
       ) : null}
@@ -187,7 +187,7 @@ function MoreFields(props: {
         today={today}
         help={say('How much of the tested COP is reached in homes.')}
         fallback={{
-          ...usually(phrase('Installed against rated'), 100),
+          ...usually('installed-share', 100),
           source: say('measured homes lie below certificates'),
         }}
         onChange={(installedShare) => patch({ installedShare })}
@@ -252,20 +252,20 @@ function patchFull(part: Partial<FullMachine>) {
 const decimalsOf = (value: number) => (Math.abs(value) >= 10 ? 0 : 2);
 
 /** The line of that name as a fallback, its value times `scale`; an assumption whose source is a custom says so. */
-export function settledFallback({ inputs }: Pick<Settled, 'inputs'>, name: string, scale = 1): Fallback {
-  const line = inputs.find((input) => input.name === name);
+export function settledFallback({ inputs }: Pick<Settled, 'inputs'>, code: ToldCode, scale = 1): Fallback {
+  const line = inputs.find(({ name }) => isCode(name, code));
   if (!line) return { text: '', source: say('the data sheet’s output, once points are typed') };
   const shown = typeof line.value === 'number' ? line.value * scale : line.value;
   const text = typeof shown === 'number' ? formatPlain(Number(shown.toFixed(decimalsOf(shown)))) : sayTold(shown);
   return { text, source: plainOrigin(line.origin) };
 }
 
-/** Without the word for how a figure was come by, which the table of sources keeps in front. */
+const SOURCED: ReadonlySet<string> = new Set<ToldCode>(['by-reading', 'by-memory', 'by-computing', 'by-custom']);
+
+/** Without the word for how a figure was come by, except where it was remembered. */
 function plainOrigin(origin: Wording): string {
-  if (typeof origin !== 'string') return shortSource(sayTold(origin));
-  const [first, ...rest] = origin.split(': ');
-  if (rest.length === 0) return shortSource(sayTold(origin));
-  if (first === 'memory')
-    return shortSource(say('{source}, from memory', { source: sayTold(rest.join(': ').split(/[;(]/)[0]!.trim()) }));
-  return shortSource(sayTold(rest.join(': ')));
+  if (typeof origin === 'string' || !SOURCED.has(origin.code)) return shortSource(sayTold(origin));
+  const source = String(origin.data?.source);
+  if (origin.code !== 'by-memory') return shortSource(sayTold(source));
+  return shortSource(say('{source}, from memory', { source: sayTold(source.split(/[;(]/)[0]!.trim()) }));
 }

@@ -59,7 +59,7 @@ function DeliveredField({ fuel }: { readonly fuel: DeliveredFuel }) {
           ? {
               fallback: {
                 text: grouped(perUnit * scale, 1),
-                source: `${sayTold(price.basis.origin.replace(/^assumed, /, ''))} (${datesInShort(price.basis)})`,
+                source: `${sayTold(price.basis.origin).replace(/^assumed, /, '')} (${datesInShort(price.basis)})`,
               },
             }
           : {})}

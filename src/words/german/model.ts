@@ -87,8 +87,6 @@ export const MODEL: Catalogue = {
   // The machine
   'Seasonal factor for rooms': 'Arbeitszahl für die Räume',
   'Seasonal factor for hot water': 'Arbeitszahl für Warmwasser',
-  'Seasonal factor for {0}': 'Arbeitszahl für {0}',
-  'Seasonal factor for {0}, half-hour by half-hour': 'Arbeitszahl für {0}, halbstundenweise',
   rooms: 'Räume',
   'Factor for the whole house, as the meter sees it (H4)':
     'Arbeitszahl des ganzen Hauses, wie der Zähler sie sieht (H4)',
@@ -111,8 +109,6 @@ export const MODEL: Catalogue = {
     'Wärme des Geräts / Strom des Verdichters; je Halbstunde: Wärme / (Anteil × Carnot-COP)',
   'factor for rooms × ratio of Carnot limits': 'Arbeitszahl für Räume × Verhältnis der Carnot-Grenzen',
   'mean or median of metered homes': 'Mittel oder Median gemessener Häuser',
-  '{0} × 1.32 ^ ((flow it holds for − flow now) / 20)':
-    '{0} × 1,32 ^ ((Vorlauf, für den sie gilt − Vorlauf jetzt) / 20)',
   'power × hours of the year / 1000': 'Leistung × Stunden des Jahres / 1000',
   'power × hours of the season / 1000': 'Leistung × Stunden der Heizzeit / 1000',
   'power × hours of full load / 1000, half-hour by half-hour': 'Leistung × Volllaststunden / 1000, halbstundenweise',
@@ -127,7 +123,7 @@ export const MODEL: Catalogue = {
   '52 × litres × 4.18 × (60 − temperature) / 3600': '52 × Liter × 4,18 × (60 − Temperatur) / 3600',
   '(heat content at discharge − of the liquid) / (at discharge − at suction)':
     '(Wärmeinhalt am Druckstutzen − der Flüssigkeit) / (am Druckstutzen − an der Saugseite)',
-  '{0} × from the design to what homes get': '{0} × vom Entwurf zu dem, was Häuser erreichen',
+  '{formula} × from the design to what homes get': '{formula} × vom Entwurf zu dem, was Häuser erreichen',
   'From the design to what homes get': 'Vom Entwurf zu dem, was Häuser erreichen',
   'of the factor': 'der Arbeitszahl',
   'middle of metered homes × √(factor as given / usual design) / factor of this design for a whole usual home, at most 1':
@@ -136,7 +132,8 @@ export const MODEL: Catalogue = {
   'Reached the factor of their design': 'Erreichten die Arbeitszahl ihres Entwurfs',
   'Usual design': 'Üblicher Entwurf',
   'Factor of this design for a whole usual home': 'Arbeitszahl dieses Entwurfs für ein ganzes übliches Haus',
-  '{0}; × {1} from design to what homes get': '{0}; × {1} vom Entwurf zu dem, was Häuser erreichen',
+  '{origin}; × {share, number, ::.000} from design to what homes get':
+    '{origin}; × {share, number, ::.000} vom Entwurf zu dem, was Häuser erreichen',
   'pumps, standby and hot water counted in': 'Pumpen, Bereitschaft und Warmwasser eingerechnet',
   'Factor as given': 'Arbeitszahl wie angegeben',
   'Factor for rooms': 'Arbeitszahl für Räume',
@@ -167,7 +164,6 @@ export const MODEL: Catalogue = {
   'Least output': 'Kleinste Leistung',
   'Heat from ground or air in them': 'darin Wärme aus Erde oder Luft',
   'Heat from resistance': 'Wärme des Heizstabs',
-  'Factor at {0}': 'Arbeitszahl bei {0}',
   Source: 'Quelle',
   Array: 'Erdsonden oder Kollektor',
   'Size of the array': 'Größe der Sonden oder des Kollektors',
@@ -472,4 +468,71 @@ export const MODEL: Catalogue = {
   '{postcode} is no postcode; UK average': '{postcode} ist keine Postleitzahl; britisches Mittel',
   '{source}; cylinder loss SAP Tables 2, 2a, 2b': '{source}; Verlust des Speichers SAP Tables 2, 2a, 2b',
   '{title}, what if': '{title}, was wäre, wenn',
+  // The machine, told by code
+  'Carnot fraction between the rated points of EN 14511; part load by EN 14825; emitters by EN 442 and EN 1264; ground by Kusuda and Achenbach 1965':
+    'Carnot-Anteil zwischen den Nennpunkten nach EN 14511; Teillast nach EN 14825; Heizflächen nach EN 442 und EN 1264; Erdreich nach Kusuda und Achenbach 1965',
+  'EN 14825, C = 0.9': 'EN 14825, C = 0,9',
+  'Factor at {boundary}': 'Arbeitszahl bei {boundary}',
+  'Seasonal factor for hot water, half-hour by half-hour': 'Arbeitszahl für Warmwasser, halbstundenweise',
+  'Seasonal factor for rooms, half-hour by half-hour': 'Arbeitszahl für Räume, halbstundenweise',
+  'as given × 1.32 ^ ((flow it holds for − flow now) / 20)':
+    'wie angegeben × 1,32 ^ ((Vorlauf, für den sie gilt − Vorlauf jetzt) / 20)',
+  'mean or median of metered homes × 1.32 ^ ((flow it holds for − flow now) / 20)':
+    'Mittel oder Median gemessener Häuser × 1,32 ^ ((Vorlauf, für den sie gilt − Vorlauf jetzt) / 20)',
+  'boreholes where nothing was typed': 'Erdsonden, wo nichts eingegeben ist',
+  'common practice, no source: {source}': 'gängige Praxis, ohne Quelle: {source}',
+  'computed: {source}': 'errechnet: {source}',
+  'memory: {source}': 'aus dem Gedächtnis: {source}',
+  'read: {source}': 'nachgelesen: {source}',
+  'declared EN 14825 certificates of 123 brine units: median SCOP at 35 °C over SCOP at 55 °C is 1.32, 1.4 % a kelvin':
+    'erklärte Zertifikate nach EN 14825 von 123 Solegeräten: Median von SCOP bei 35 °C zu SCOP bei 55 °C ist 1,32; 1,4 % je Kelvin',
+  'declared no-load powers of 123 brine units: median standby 11 W':
+    'erklärte Leerlaufleistungen von 123 Solegeräten: Median der Bereitschaft 11 W',
+  'design flow temperature': 'Vorlauf der Auslegung',
+  floor: 'Fußboden',
+  'identity: a share x of resistance heat beside a factor S adds x (S − 1) to the electricity':
+    'Identität: ein Anteil x an Heizstabwärme neben einer Arbeitszahl S fügt dem Strom x (S − 1) hinzu',
+  'none typed': 'nichts eingegeben',
+  "room factor × {ratio, number, ::.000}, the ratio of Carnot's limits at 57 °C and at the season's mean flow for {flowC, number} °C":
+    'Arbeitszahl für Räume × {ratio, number, ::.000}, das Verhältnis der Carnot-Grenzen bei 57 °C und beim mittleren Vorlauf der Heizzeit für {flowC, number} °C',
+  'single-stage cycle of any handbook, such as ASHRAE Fundamentals; {table}':
+    'einstufiger Kreisprozess nach jedem Handbuch, etwa ASHRAE Fundamentals; {table}',
+  'specific heat of water 4.18 kJ/(kg K)': 'spezifische Wärme von Wasser 4,18 kJ/(kg K)',
+  usual: 'üblich',
+  'usual for this source; common practice, no source': 'für diese Quelle üblich; gängige Praxis, ohne Quelle',
+  'worked example of an 8 kW house: 90 W source pump, 45 W circulator; a judgement, not a measurement':
+    'durchgerechnetes Beispiel eines 8-kW-Hauses: Solepumpe 90 W, Umwälzpumpe 45 W; eine Einschätzung, keine Messung',
+  '{heatKWh, number, integer} kWh at {capacityKW, number, ::.0} kW':
+    '{heatKWh, number, integer} kWh bei {capacityKW, number, ::.0} kW',
+  '{origin}; moved from {fromC, number} to {toC, number} °C flow, {source}':
+    '{origin}; verschoben von {fromC, number} auf {toC, number} °C Vorlauf, {source}',
+  '{origin}; × {share, number, ::.000} for pumps and standby':
+    '{origin}; × {share, number, ::.000} für Pumpen und Bereitschaft',
+  'something that another version noted ({code})': 'etwas, das eine andere Fassung vermerkt hat ({code})',
+  'What other emitters would change': 'Was andere Heizflächen ändern würden',
+  'Heating water 5 degrees cooler': 'Heizwasser 5 Grad kühler',
+  'Rooms a degree warmer': 'Räume ein Grad wärmer',
+  'Hot water 5 degrees hotter': 'Warmwasser 5 Grad heißer',
+  'Half the usual length of pipe': 'Die Hälfte der üblichen Rohrlänge',
+  'Half as much pipe again as usual': 'Halb so viel Rohr mehr als üblich',
+  'cost there − cost here': 'Kosten dort − Kosten hier',
+  'times × (cost there − cost here)': 'Faktor × (Kosten dort − Kosten hier)',
+  'cost of a year, {name}': 'Kosten eines Jahres, {name}',
+  'radiators at {flowC, number, ::.#} °C': 'Heizkörper bei {flowC, number, ::.#} °C',
+  'floor at {flowC, number, ::.#} °C': 'Fußboden bei {flowC, number, ::.#} °C',
+  'heating water at {flowC, number, ::.#} °C': 'Heizwasser bei {flowC, number, ::.#} °C',
+  'rooms at {roomC, number, ::.#} °C': 'Räume bei {roomC, number, ::.#} °C',
+  'hot water at {hotC, number, ::.#} °C': 'Warmwasser bei {hotC, number, ::.#} °C',
+  'pipes in the ground {size, number, ::.##} times the usual':
+    'Rohre im Boden, {size, number, ::.##} mal so viel wie üblich',
+  'hot water {share, number, ::.##} times the household’s':
+    'Warmwasser, {share, number, ::.##} mal so viel wie im Haushalt',
+  times: 'Faktor',
+  'the whole comparison reckoned so, sum below': 'der ganze Vergleich so gerechnet, Summe unten',
+  'the step in the sentence ÷ the step reckoned': 'der Schritt im Satz ÷ der gerechnete Schritt',
+  'range: {count, number, ::group-off} possible years, each with the step and without it':
+    'Spanne: {count, number, ::group-off} mögliche Jahre, jedes mit dem Schritt und ohne ihn',
+  'no range drawn': 'keine Spanne gezogen',
+  '{source}; the middle only, since no spread of it is published':
+    '{source}; nur die Mitte, denn eine Streuung ist nicht veröffentlicht',
 };

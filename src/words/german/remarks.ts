@@ -343,4 +343,6 @@ export const REMARKS: Catalogue = {
   'a counter, but a column of amounts used as well': 'ein Zählwerk, aber auch eine Spalte mit Verbrauch',
   '"{0}" is named a reading': '„{0}“ heißt Zählerstand',
   '"{0}" never goes down': '„{0}“ fällt nie',
+  '{at}: another version of Plainwarmth noted “{code}”, which is not known here.':
+    '{at}: eine andere Fassung von Plainwarmth hat „{code}“ vermerkt, das hier nicht bekannt ist.',
 };

@@ -1,5 +1,7 @@
 /** The English of every code that the model tells. */
 import type { ToldCode } from '../../model/shapes/told.ts';
 import { HEAT } from './heat.ts';
+import { MACHINE } from './machine.ts';
+import { ROUND } from './round.ts';
 
-export const TOLD: Readonly<Record<ToldCode, string>> = { ...HEAT };
+export const TOLD: Readonly<Record<ToldCode, string>> = { ...HEAT, ...MACHINE, ...ROUND };

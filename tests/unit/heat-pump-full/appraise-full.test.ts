@@ -6,6 +6,7 @@ import { USES } from '../../../src/model/heat-pump/full/year.ts';
 import type { WhatIf } from '../../../src/model/shapes/appraisal.ts';
 import { type FullMachine, Household } from '../../../src/model/shapes/household.ts';
 import { reference } from '../../../src/reference/index.ts';
+import { sayTold } from '../../../src/words/say-told.ts';
 import { makeHousehold, makeTariff, typed } from '../appraisal/make-household.ts';
 import { fullHousehold, settleInput } from './make-year.ts';
 
@@ -51,9 +52,9 @@ describe('an appraisal the full way', () => {
     const { machine } = look(home);
     expect(machine.boundary).toBe('H1');
     expect(machine.whole.working.result.value).toBe(machine.whole.value);
-    const inputs = machine.space.working.inputs.map(({ name }) => name);
+    const inputs = machine.space.working.inputs.map(({ name }) => sayTold(name));
     expect(inputs).toEqual(expect.arrayContaining(['Rated points', 'Depth', 'Design flow temperature', 'Emitters']));
-    expect(machine.space.working.inputs.find(({ name }) => name === 'Rated points')?.value).toBe(
+    expect(machine.space.working.inputs.find(({ name }) => sayTold(name) === 'Rated points')?.value).toBe(
       'B0/W35 4.6, B0/W55 3',
     );
   });

@@ -7,10 +7,12 @@ import { emitterRows, highestPence } from '../../../src/charts/drivers/series.ts
 import { driverTable, emitterTable } from '../../../src/charts/drivers/table.ts';
 import { appraise, appraiseYears } from '../../../src/model/appraise.ts';
 import type { Figure, WhatIf } from '../../../src/model/shapes/appraisal.ts';
+import { tell } from '../../../src/model/shapes/told.ts';
 import { effectOf } from '../../../src/model/what-drives/effect.ts';
 import { type Driver, stepWhatDrives, type WhatDrives } from '../../../src/model/what-drives/what-drives.ts';
 import { reference } from '../../../src/reference/index.ts';
 import { driverNote, emitterSentence, startsFromSentence } from '../../../src/words/drivers.ts';
+import { sayTold } from '../../../src/words/say-told.ts';
 import { makeHousehold } from '../appraisal/make-household.ts';
 import { readingEase } from '../words/reading-ease.ts';
 
@@ -132,7 +134,7 @@ describe('from what the sliders show', () => {
 
 describe('ranges', () => {
   const effects = [...quick.drivers, ...full.drivers].flatMap((driver) => driver.effects);
-  test.each(effects.map((one) => [one.working.title, one] as const))(
+  test.each(effects.map((one) => [sayTold(one.working.title), one] as const))(
     '%s: holds its value and is narrower than the bill’s',
     (_, one) => {
       expect(one.low).toBeLessThan(one.high);
@@ -150,8 +152,8 @@ describe('ranges', () => {
   });
   test('against itself a case changes nothing, in any possible year', () => {
     const years = appraiseYears({ ...about(), draws: 64 });
-    const one = { name: 'so', years };
-    expect(effectOf('nothing', one, one, 1)).toMatchObject({ value: 0, low: 0, high: 0 });
+    const one = { name: tell('times'), years };
+    expect(effectOf(tell('times'), one, one, 1)).toMatchObject({ value: 0, low: 0, high: 0 });
   });
   test('each says its sum: both costs, what they rest on, how many years', () => {
     for (const { value, working } of [...effects, quick.emittersApart]) {
@@ -159,10 +161,10 @@ describe('ranges', () => {
       const [there, here, times] = working.inputs.map((input) => Number(input.value)) as [number, number, number?];
       expect((times ?? 1) * (there - here)).toBeCloseTo(value, 0);
       expect(working.steps).toHaveLength(2);
-      expect(working.source).toContain('4096 possible years');
+      expect(sayTold(working.source!)).toContain('4096 possible years');
       expect(working.inputs.every(({ grade, origin }) => grade && origin)).toBe(true);
     }
-    expect(find(quick, 'flow').effects[0]!.working.source).toContain('123 brine units');
+    expect(sayTold(find(quick, 'flow').effects[0]!.working.source!)).toContain('123 brine units');
   });
 });
 

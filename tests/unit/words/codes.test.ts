@@ -167,6 +167,8 @@ describe('sentences stand for any data', () => {
     );
   });
   test('a code nobody has written for is still said', () => {
-    expect(questionSentence({ code: 'something-new', data: {} })).toBe('Something new.');
+    expect(questionSentence({ code: 'something-new', data: {} })).toBe(
+      'Another version of Plainwarmth noted this, which is not known here: something-new.',
+    );
   });
 });

@@ -9,6 +9,7 @@ import {
 } from '../../cycle/household-loop.ts';
 import type { Household } from '../../shapes/household.ts';
 import type { RefrigerantName, Refrigerants } from '../../shapes/refrigerant.ts';
+import { isCode, type Told, type ToldCode, tell, type Wording } from '../../shapes/told.ts';
 import type { Grade, WorkingInput } from '../../shapes/working.ts';
 import { flowTable } from './heating-curve.ts';
 import { runDays } from './run-days.ts';
@@ -22,7 +23,7 @@ export const usualRefrigerant = (from: HeatFrom): RefrigerantName => USUAL_REFRI
 export const USUAL_BRINE_DROP_K = 3;
 /** Air in less air out, K; with the approach it boils 8 K under the air. Common practice, no source. */
 export const USUAL_AIR_DROP_K = 5;
-const CUSTOM = 'common practice, no source';
+const CUSTOM = tell('custom');
 
 export interface DesignLoop {
   readonly from: HeatFrom;
@@ -66,14 +67,14 @@ export function designLoop(settle: SettleInput, refrigerants: Refrigerants): Des
   const own = known ? reckonLoop({ ...asked, compression: { kind: 'cop', cop: ofCompressor } }) : usual();
   const outOfReach = !own.ok && own.fault.code === 'cop-out-of-reach';
   const result = outOfReach ? usual() : own;
-  const line = (name: string, value: number | string, unit: string, grade: Grade, origin: string): WorkingInput => ({
+  const line = (name: Told, value: number | string, unit: string, grade: Grade, origin: Wording): WorkingInput => ({
     name,
     value,
     unit,
     grade,
     origin,
   });
-  const taken = (name: string) => settled.filter((each) => each.name === name);
+  const taken = (code: ToldCode) => settled.filter(({ name }) => isCode(name, code));
   return {
     from,
     result,
@@ -82,60 +83,48 @@ export function designLoop(settle: SettleInput, refrigerants: Refrigerants): Des
     inputs: [
       ...(from === 'air'
         ? [
-            line('Outdoor air, design day', brineInC, '°C', 'estimated', 'climate region of the home'),
-            line('Air in less air out', dropK, 'K', 'assumed', CUSTOM),
+            line(tell('design-air'), brineInC, '°C', 'estimated', tell('region-of-home')),
+            line(tell('air-drop'), dropK, 'K', 'assumed', CUSTOM),
           ]
         : [
-            line(
-              'Brine in, coldest day of a typical year',
-              brineInC,
-              '°C',
-              gradeOfBrine(machine),
-              'source of the machine',
-            ),
-            line('Brine in less brine out', dropK, 'K', 'assumed', 'EN 14511 rating, from memory'),
+            line(tell('coldest-brine'), brineInC, '°C', gradeOfBrine(machine), tell('source-of-machine')),
+            line(tell('brine-in-less-out'), dropK, 'K', 'assumed', tell('rating-from-memory')),
           ]),
-      ...taken('Design flow temperature'),
-      ...taken('Flow less return'),
+      ...taken('design-flow'),
+      ...taken('flow-spread'),
+      line(tell('heat-while-running'), heatKW, 'kW', taken('output')[0]?.grade ?? 'assumed', tell('output-of-machine')),
       line(
-        'Heat while it runs',
-        heatKW,
-        'kW',
-        taken('Output of the machine')[0]?.grade ?? 'assumed',
-        'output of the machine',
-      ),
-      line(
-        'Refrigerant',
+        tell('refrigerant'),
         refrigerant,
         '',
         machine.refrigerant?.grade ?? 'assumed',
-        machine.refrigerant?.origin ?? `usual in ${from}-source machines; ${CUSTOM}`,
+        machine.refrigerant?.origin ?? tell(`usual-in-${from}`),
       ),
       known && !outOfReach
         ? line(
-            'COP at these temperatures',
+            tell('cop-at-these'),
             cop,
             '',
-            taken('Rated points')[0]?.grade ?? 'assumed',
-            from === 'air' ? 'rated points, installed; fan and frost in it' : 'rated points, installed',
+            taken('rated-points')[0]?.grade ?? 'assumed',
+            tell(from === 'air' ? 'points-installed-air' : 'points-installed'),
           )
-        : line('Ideal work over real work', USUAL_EFFICIENCY, '', 'assumed', 'compressors of house size, from memory'),
+        : line(tell('ideal-over-real'), USUAL_EFFICIENCY, '', 'assumed', tell('compressors-from-memory')),
       ...(from === 'air'
         ? [
-            line('Fan, for each kW of heat', FAN_W_PER_KW, 'W', 'assumed', CUSTOM),
-            line('Melting frost', frostShare(brineInC), 'of all electricity', 'assumed', CUSTOM),
+            line(tell('fan-per-kw'), FAN_W_PER_KW, 'W', 'assumed', CUSTOM),
+            line(tell('melting-frost'), frostShare(brineInC), 'of all electricity', 'assumed', CUSTOM),
           ]
         : []),
       line(
-        `Boiling point below ${from === 'air' ? 'air' : 'brine'} out`,
+        tell(from === 'air' ? 'below-air-out' : 'below-brine-out'),
         USUAL_EXCHANGE.evaporatorApproachK,
         'K',
         'assumed',
         CUSTOM,
       ),
-      line('Condensing point above flow', USUAL_EXCHANGE.condenserApproachK, 'K', 'assumed', CUSTOM),
-      line('Superheat', USUAL_EXCHANGE.superheatK, 'K', 'assumed', CUSTOM),
-      line('Subcooling', USUAL_EXCHANGE.subcoolingK, 'K', 'assumed', CUSTOM),
+      line(tell('above-flow'), USUAL_EXCHANGE.condenserApproachK, 'K', 'assumed', CUSTOM),
+      line(tell('superheat'), USUAL_EXCHANGE.superheatK, 'K', 'assumed', CUSTOM),
+      line(tell('subcooling'), USUAL_EXCHANGE.subcoolingK, 'K', 'assumed', CUSTOM),
     ],
   };
 }

@@ -1,6 +1,6 @@
 /** The sums behind the factors and lines of a machine's worked-out year. */
 import type { Figure } from '../../shapes/appraisal.ts';
-import type { Wording } from '../../shapes/told.ts';
+import { isCode, type Told, type ToldCode, tell, type Wording } from '../../shapes/told.ts';
 import type { Working, WorkingInput } from '../../shapes/working.ts';
 import type { ExtraLine, ExtraName } from '../extras.ts';
 import type { Settled } from './settle.ts';
@@ -12,8 +12,7 @@ interface Parts {
 }
 
 const SEPEMO = 'SEPEMO-Build D4.2, Concept for evaluation of SPF, version 2.2, 2012';
-const METHOD =
-  'Carnot fraction between the rated points of EN 14511; part load by EN 14825; emitters by EN 442 and EN 1264; ground by Kusuda and Achenbach 1965';
+const METHOD = tell('full-method');
 
 const reckoned = (name: Wording, value: number, unit: string, origin: Wording): WorkingInput => ({
   name,
@@ -29,18 +28,18 @@ export function factorWorking(use: 'rooms' | 'hot water', value: number, { settl
   const heatKWh = rooms ? year.spaceHeatKWh : year.waterHeatKWh;
   const usedKWh = rooms ? year.electricityKWh.space : year.electricityKWh.water;
   return {
-    title: `Seasonal factor for ${use}, half-hour by half-hour`,
-    formula: 'heat from the machine / electricity of its compressor; each half-hour: heat / (fraction × Carnot COP)',
+    title: tell(use === 'rooms' ? 'room-factor-by-half-hour' : 'water-factor-by-half-hour'),
+    formula: tell('compressor-by-half-hour'),
     inputs: [
-      reckoned('Heat from the machine', heatKWh, 'kWh', 'sum of 17,520 half-hours'),
-      reckoned('Electricity of the compressor', usedKWh, 'kWh', 'sum of 17,520 half-hours'),
+      reckoned(tell('heat-from-machine'), heatKWh, 'kWh', tell('sum-of-half-hours')),
+      reckoned(tell('electricity-of-compressor'), usedKWh, 'kWh', tell('sum-of-half-hours')),
       ...(rooms
         ? [
-            reckoned('Flow, mean by heat', means.flowC, '°C', 'heating curve'),
-            reckoned('Source, mean by heat', means.sourceC, '°C', 'source below'),
-            reckoned('Left after stopping and starting', means.partLoad, 'of the COP', 'EN 14825, C = 0.9'),
+            reckoned(tell('mean-flow'), means.flowC, '°C', tell('heating-curve')),
+            reckoned(tell('mean-source'), means.sourceC, '°C', tell('source-below')),
+            reckoned(tell('left-after-cycling'), means.partLoad, 'of the COP', tell('part-load-source')),
           ]
-        : [reckoned('Flow to the cylinder', settled.input.waterFlowC, '°C', 'hot water + 5 K')]),
+        : [reckoned(tell('flow-to-cylinder'), settled.input.waterFlowC, '°C', tell('water-and-rise'))]),
       ...settled.inputs,
     ],
     result: { value, unit: '' },
@@ -50,34 +49,34 @@ export function factorWorking(use: 'rooms' | 'hot water', value: number, { settl
 
 const LINES: readonly {
   readonly name: ExtraName;
-  readonly title: string;
-  readonly formula: string;
-  readonly input?: string;
+  readonly title: Told;
+  readonly formula: Told;
+  readonly input?: ToldCode;
 }[] = [
-  { name: 'standby', title: 'Standby of the machine', formula: 'power × hours of the year / 1000', input: 'Standby' },
+  { name: 'standby', title: tell('standby-line'), formula: tell('power-by-year'), input: 'standby' },
   {
     name: 'source-pump',
-    title: 'Pump or fan of the source',
-    formula: 'power × hours of full load / 1000, half-hour by half-hour',
-    input: 'Source pump or fan',
+    title: tell('source-pump-line'),
+    formula: tell('power-by-full-load'),
+    input: 'source-pump',
   },
   {
     name: 'backup',
-    title: 'Resistance heater in place of the machine',
-    formula: 'heat beyond what the machine gives in a day, and the share that was typed',
-    input: 'Output of the machine',
+    title: tell('backup-line'),
+    formula: tell('heat-beyond-output'),
+    input: 'output',
   },
   {
     name: 'pasteurisation',
-    title: 'Weekly heating of the cylinder to 60 °C by the immersion heater',
-    formula: '52 × litres × 4.18 × (60 − temperature) / 3600',
-    input: 'Hot water',
+    title: tell('pasteurisation-line'),
+    formula: tell('litres-to-sixty'),
+    input: 'kept-hot-water',
   },
   {
     name: 'circulator',
-    title: 'Pump of the heating circuit',
-    formula: 'power × hours / 1000; an hour of full load is at most four of circulating',
-    input: 'Pump of the heating circuit',
+    title: tell('circulator-line'),
+    formula: tell('power-by-circulating'),
+    input: 'circulator-line',
   },
 ];
 
@@ -86,7 +85,7 @@ export function extraLines({ settled, full }: Parts): ExtraLine[] {
   return LINES.flatMap(({ name, title, formula, input }): ExtraLine[] => {
     const kWh = full.year.electricityKWh[name];
     if (!(kWh > 0)) return [];
-    const inputs = settled.inputs.filter((line) => line.name === input);
+    const inputs = settled.inputs.filter((line) => input !== undefined && isCode(line.name, input));
     const grade = inputs[0]?.grade ?? 'assumed';
     return [{ name, kWh, grade, working: { title, formula, inputs, result: { value: kWh, unit: 'kWh' } } }];
   });
@@ -103,19 +102,19 @@ export function wholeWorking(
   const factors = year.factors;
   const kWh = (name: Wording, value: number, origin: Wording) => reckoned(name, value, 'kWh', origin);
   return {
-    title: 'Factor for the whole house, as the meter sees it (H4)',
-    formula: '(heat from the machine + heat from resistance) / all electricity',
+    title: tell('whole-factor'),
+    formula: tell('heat-by-electricity-worked-out'),
     inputs: [
-      kWh('Heat for rooms', year.spaceHeatKWh, 'from the machine'),
-      kWh('Heat for hot water', year.waterHeatKWh, 'from the machine'),
-      kWh('Heat from ground or air in them', year.sourceHeatKWh, 'heat less the compressor’s electricity'),
-      kWh('Heat from resistance', year.resistanceHeatKWh, 'its electricity'),
-      kWh('Electricity for rooms', year.electricityKWh.space, 'compressor'),
-      kWh('Electricity for hot water', year.electricityKWh.water, 'compressor'),
+      kWh(tell('heat-for-rooms'), year.spaceHeatKWh, tell('from-machine')),
+      kWh(tell('heat-for-water'), year.waterHeatKWh, tell('from-machine')),
+      kWh(tell('heat-of-source'), year.sourceHeatKWh, tell('less-compressor')),
+      kWh(tell('heat-of-resistance'), year.resistanceHeatKWh, tell('its-electricity')),
+      kWh(tell('electricity-for-rooms'), year.electricityKWh.space, tell('compressor')),
+      kWh(tell('electricity-for-water'), year.electricityKWh.water, tell('compressor')),
       ...extras.map((line) => ({ ...kWh(line.working.title, line.kWh, line.working.formula), grade: line.grade })),
       ...(factors
         ? (['H1', 'H2', 'H3', 'H4'] as const).map((boundary) =>
-            reckoned(`Factor at ${boundary}`, factors[boundary], '', SEPEMO),
+            reckoned(tell('factor-at', { boundary }), factors[boundary], '', SEPEMO),
           )
         : []),
     ],

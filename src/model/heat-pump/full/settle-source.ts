@@ -3,7 +3,8 @@
 import { daysInMonth } from '../../calendar/civil.ts';
 import type { Question } from '../../shapes/appraisal.ts';
 import type { Household } from '../../shapes/household.ts';
-import type { ClimateRegion, GroundFacts, Reference, Value } from '../../shapes/reference.ts';
+import type { ClimateRegion, GroundFacts, Reference, Sourced, Value } from '../../shapes/reference.ts';
+import { type Told, tell, type Wording } from '../../shapes/told.ts';
 import type { WorkingInput } from '../../shapes/working.ts';
 import { smoothDailyMeans } from '../../year/mean-preserving.ts';
 import type { TypicalYear } from '../../year/typical-year.ts';
@@ -38,10 +39,10 @@ export function groundOfRegion(region: ClimateRegion, facts: GroundFacts): Groun
 export function settleSource({ machine }: Household, reference: Reference, year: TypicalYear): SettledSource {
   if (machine.source === 'air') {
     const input: WorkingInput = {
-      name: 'Source',
-      value: 'outdoor air',
+      name: tell('source'),
+      value: tell('outdoor-air'),
       grade: 'estimated',
-      origin: `typical year, ${year.region.name}`,
+      origin: tell('typical-year-of', { region: year.region.name }),
     };
     return { source: { kind: 'air' }, inputs: [input], questions: [] };
   }
@@ -51,7 +52,7 @@ export function settleSource({ machine }: Household, reference: Reference, year:
     const byDayC = Float64Array.from(smoothDailyMeans(brine.value, monthDays));
     const value = brine.value.map((c) => c.toFixed(1)).join(', ');
     const input: WorkingInput = {
-      name: 'Brine entering, January to December',
+      name: tell('brine-by-month'),
       value,
       unit: '°C',
       grade: brine.grade,
@@ -81,14 +82,14 @@ function groundArray(machine: Household['machine'], facts: GroundFacts, year: Ty
   }
   const depth = depthFits ? typedDepth : assumed(usual.depthM);
   const drop = array?.dropK ?? assumed(usual.dropK);
-  const size = array?.size ?? { value: 1, grade: 'assumed' as const, origin: 'usual for the heat loss' };
+  const size = array?.size ?? { value: 1, grade: 'assumed' as const, origin: tell('usual-for-loss') };
   const ground = groundOfRegion(year.region, facts);
   const days = year.slots.dayStart.length - 1;
   const atDay = (day: number) =>
     kind === 'vertical'
       ? boreholeTemperature(ground.meanC, facts.gradientKPerM.value, depth.value)
       : groundTemperature(ground, depth.value, day + 1);
-  const line = (name: string, unit: string, given: { value: number; grade: WorkingInput['grade']; origin: string }) =>
+  const line = (name: Told, unit: string, given: { value: number; grade: WorkingInput['grade']; origin: Wording }) =>
     ({ name, unit, value: given.value, grade: given.grade, origin: given.origin }) satisfies WorkingInput;
   return {
     source: {
@@ -98,26 +99,35 @@ function groundArray(machine: Household['machine'], facts: GroundFacts, year: Ty
     },
     inputs: [
       {
-        name: 'Array',
-        value: kind === 'vertical' ? 'boreholes' : 'trenches',
+        name: tell('array'),
+        value: tell(kind === 'vertical' ? 'boreholes' : 'trenches'),
         grade: array ? 'estimated' : 'assumed',
-        origin: array ? 'typed' : 'boreholes where nothing was typed',
+        origin: tell(array ? 'typed' : 'boreholes-untyped'),
       },
-      line('Depth', 'm', depth),
-      line('Yearly mean of the ground surface', '°C', {
+      line(tell('depth'), 'm', depth),
+      line(tell('surface-mean'), '°C', {
         value: ground.meanC,
         grade: 'assumed',
         origin: facts.meanAboveAirK.source,
       }),
-      line('Brine below the ground at the design heat', 'K', drop),
-      line('Size of the array', 'of the usual', size),
+      line(tell('brine-drop'), 'K', drop),
+      line(tell('array-size'), 'of the usual', size),
     ],
     questions,
   };
 }
 
+const PROVENANCES = {
+  read: 'by-reading',
+  memory: 'by-memory',
+  computed: 'by-computing',
+  'common practice, no source': 'by-custom',
+} as const;
+/** How a value of the tables was come by, and its source. */
+export const tellSource = ({ provenance, source }: Sourced): Told => tell(PROVENANCES[provenance], { source });
+
 const assumed = (value: Value) => ({
   value: value.value,
   grade: 'assumed' as const,
-  origin: `${value.provenance}: ${value.source}`,
+  origin: tellSource(value),
 });

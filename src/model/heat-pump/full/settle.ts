@@ -2,6 +2,7 @@
 import type { Demand, Question, WhatIf } from '../../shapes/appraisal.ts';
 import type { Given, Household } from '../../shapes/household.ts';
 import type { Reference } from '../../shapes/reference.ts';
+import { type Told, tell, type Wording } from '../../shapes/told.ts';
 import { CYLINDER_LITRES, HOT_C, ROOM_C } from '../../shapes/usual-home.ts';
 import type { WorkingInput } from '../../shapes/working.ts';
 import { designOutdoor } from '../../weather/design-outdoor.ts';
@@ -18,7 +19,7 @@ import {
 import { designFlow } from '../flow.ts';
 import { type HeatingCurve, USUAL_SPREAD_K } from './heating-curve.ts';
 import { USUAL_DEGRADATION } from './part-load.ts';
-import { settleSource } from './settle-source.ts';
+import { settleSource, tellSource } from './settle-source.ts';
 import { outputSurface, perHeatSurface } from './surface.ts';
 import type { YearInput } from './year.ts';
 
@@ -50,7 +51,7 @@ const USUAL_LEAST_SHARE = 0.3;
 const SMALLEST_KW = 3;
 
 /** A value that was given, else the usual one; either way with its line for the working. */
-function take(name: string, unit: string, given: Given<number> | undefined, usual: number, origin: string) {
+function take(name: Told, unit: string, given: Given<number> | undefined, usual: number, origin: Wording) {
   const settled = given ?? { value: usual, grade: 'assumed' as const, origin };
   return { value: settled.value, line: { name, unit, ...settled } satisfies WorkingInput };
 }
@@ -62,13 +63,12 @@ export function settleFull({ household, demand, reference, year, spaceShare, wha
   const { source } = machine;
   const fallback = reference.ratedPoints[source];
   const points = full.ratedPoints?.value ?? fallback.points;
-  const { value: ofInstalled, provenance, source: whyInstalled } = reference.installedShare;
   const installed = take(
-    'Installed against rated',
+    tell('installed-share'),
     'of the COP',
     full.installedShare,
-    ofInstalled,
-    `${provenance}: ${whyInstalled}`,
+    reference.installedShare.value,
+    tellSource(reference.installedShare),
   );
   const perHeat = perHeatSurface(points, installed.value);
   const outdoor = designOutdoor(heat, year.region.id, reference);
@@ -77,29 +77,17 @@ export function settleFull({ household, demand, reference, year, spaceShare, wha
   const control = full.control ?? (source === 'ground' ? 'fixed-speed' : 'variable');
   const flow = designFlow(machine);
   const flowC = whatIf?.flowC ?? flow.flowC;
-  const capacity = take(
-    'Output of the machine',
-    'kW',
-    full.capacityKW,
-    Math.max(SMALLEST_KW, designKW),
-    'sized to the heat loss; common practice, no source',
-  );
-  const leastShare = take(
-    'Least output',
-    'of the most',
-    full.leastShare,
-    USUAL_LEAST_SHARE,
-    'common practice, no source',
-  );
-  const spread = take('Flow less return', 'K', full.spreadK, USUAL_SPREAD_K, 'common practice, no source');
-  const shift = take('Curve above what the emitters need', 'K', full.curveShiftK, 0, 'none typed');
-  const hot = take('Hot water', '°C', hotWater.hotC, HOT_C, 'SAP 10.2 Appendix J');
-  const litres = take('Cylinder', 'litres', hotWater.cylinderLitres, CYLINDER_LITRES, 'common practice, no source');
+  const capacity = take(tell('output'), 'kW', full.capacityKW, Math.max(SMALLEST_KW, designKW), tell('sized-to-loss'));
+  const leastShare = take(tell('least-output'), 'of the most', full.leastShare, USUAL_LEAST_SHARE, tell('custom'));
+  const spread = take(tell('flow-spread'), 'K', full.spreadK, USUAL_SPREAD_K, tell('custom'));
+  const shift = take(tell('curve-shift'), 'K', full.curveShiftK, 0, tell('none-typed'));
+  const hot = take(tell('kept-hot-water'), '°C', hotWater.hotC, HOT_C, tell('water-temperature-source'));
+  const litres = take(tell('cylinder'), 'litres', hotWater.cylinderLitres, CYLINDER_LITRES, tell('custom'));
   const usualPumpW = source === 'ground' ? SOURCE_PUMP_W_PER_KW * capacity.value : 0;
-  const pumpOrigin = source === 'ground' ? EXAMPLE_SOURCE : 'the fan is counted in the rated COP (EN 14511)';
-  const sourcePump = take('Source pump or fan', 'W', full.sourcePumpW, usualPumpW, pumpOrigin);
-  const circulator = take('Pump of the heating circuit', 'W', full.circulatorW, CIRCULATOR_W, EXAMPLE_SOURCE);
-  const standby = take('Standby', 'W', full.standbyW, STANDBY_W, STANDBY_SOURCE);
+  const pumpOrigin = source === 'ground' ? EXAMPLE_SOURCE : tell('fan-in-cop');
+  const sourcePump = take(tell('source-pump'), 'W', full.sourcePumpW, usualPumpW, pumpOrigin);
+  const circulator = take(tell('circulator-line'), 'W', full.circulatorW, CIRCULATOR_W, EXAMPLE_SOURCE);
+  const standby = take(tell('standby'), 'W', full.standbyW, STANDBY_W, STANDBY_SOURCE);
   const settledSource = settleSource(household, reference, year);
   const curve: HeatingCurve = {
     control: full.flow ?? 'weather-compensated',
@@ -138,11 +126,11 @@ export function settleFull({ household, demand, reference, year, spaceShare, wha
     circulatorW: circulator.value,
     standbyW: standby.value,
   };
-  const said = (name: string, value: string, typed: boolean, origin: string): WorkingInput => ({
+  const said = (name: Told, value: Told, typed: boolean, origin: Told): WorkingInput => ({
     name,
     value,
     grade: typed ? 'estimated' : 'assumed',
-    origin: typed ? 'typed' : origin,
+    origin: typed ? tell('typed') : origin,
   });
   const names = points.map(
     (point) => `${source === 'ground' ? 'B' : 'A'}${point.sourceC}/W${point.flowC} ${point.cop}`,
@@ -150,8 +138,8 @@ export function settleFull({ household, demand, reference, year, spaceShare, wha
   const pointsGiven = full.ratedPoints ?? { grade: 'assumed' as const, origin: fallback.source };
   const outputLine: WorkingInput = ratedOutput
     ? {
-        name: 'Output of the machine',
-        value: 'at the rated points',
+        name: tell('output'),
+        value: tell('at-rated-points'),
         grade: pointsGiven.grade,
         origin: pointsGiven.origin,
       }
@@ -159,28 +147,28 @@ export function settleFull({ household, demand, reference, year, spaceShare, wha
   return {
     input,
     inputs: [
-      { name: 'Rated points', value: names.join(', '), grade: pointsGiven.grade, origin: pointsGiven.origin },
+      { name: tell('rated-points'), value: names.join(', '), grade: pointsGiven.grade, origin: pointsGiven.origin },
       installed.line,
       outputLine,
-      said('Control', control, full.control !== undefined, 'usual for this source; common practice, no source'),
+      said(tell('control'), tell(control), full.control !== undefined, tell('usual-for-source')),
       ...(control === 'variable' ? [leastShare.line] : []),
       ...settledSource.inputs,
       {
-        name: 'Design flow temperature',
+        name: tell('design-flow'),
         value: flowC,
         unit: '°C',
         grade: flow.given || whatIf?.flowC !== undefined ? 'estimated' : 'assumed',
-        origin: whatIf?.flowC !== undefined ? 'what if' : (machine.flowC?.origin ?? 'usual for these emitters'),
+        origin: whatIf?.flowC !== undefined ? tell('what-if') : (machine.flowC?.origin ?? tell('usual-for-emitters')),
       },
       {
-        name: 'Design outdoor temperature',
+        name: tell('design-outdoor'),
         value: outdoor.value,
         unit: '°C',
         grade: outdoor.grade,
         origin: outdoor.origin,
       },
-      said('Emitters', curve.emitters, machine.emitters !== undefined, 'usual'),
-      said('Flow control', curve.control, full.flow !== undefined, 'usual of a heat pump'),
+      said(tell('emitters'), tell(curve.emitters), machine.emitters !== undefined, tell('usual')),
+      said(tell('flow-control'), tell(curve.control), full.flow !== undefined, tell('usual-of-pump')),
       spread.line,
       ...(shift.value === 0 ? [] : [shift.line]),
       hot.line,

@@ -1,4 +1,6 @@
 /** What drives the machine's year: one thing changed, the rest as it is. */
+
+import { tell } from '../../shapes/told.ts';
 import { runYear } from './run-year.ts';
 import { type SettleInput, settleFull } from './settle.ts';
 
@@ -15,7 +17,7 @@ export const electricityWith = (input: SettleInput, driver: SweepDriver, value: 
 function changed(base: SettleInput, driver: SweepDriver, value: number): SettleInput {
   const { household, whatIf } = base;
   const { machine } = household;
-  const typed = { value, grade: 'assumed' as const, origin: 'what if' };
+  const typed = { value, grade: 'assumed' as const, origin: tell('what-if') };
   if (driver === 'flow') return { ...base, whatIf: { ...whatIf, flowC: value } };
   if (driver === 'hot-water') {
     return { ...base, household: { ...household, hotWater: { ...household.hotWater, hotC: typed } } };
