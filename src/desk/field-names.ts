@@ -1,6 +1,7 @@
 /** Names in words for the fields that a person fills in, and why a figure cannot be taken where the reason is not plain. */
 import { DELIVERED_FUELS, FUELS, priceKey } from '../model/shapes/heating.ts';
 import { phrase, say } from '../words/say.ts';
+import { sayTold } from '../words/say-told.ts';
 import { carrierName } from '../words/systems.ts';
 
 interface FieldWords {
@@ -61,7 +62,10 @@ export function fieldOfPath(path: readonly PropertyKey[]): string {
 
 export function fieldWords(field: string): FieldWords {
   const fuel = DELIVERED_FUELS.find((one) => field === `prices.${priceKey(one)}`);
-  if (fuel) return { name: say('The price of {fuel}', { fuel: carrierName(fuel) }), unit: `p a ${FUELS[fuel].unit}` };
+  if (fuel) {
+    const name = say('The price of {fuel}', { fuel: carrierName(fuel) });
+    return { name, unit: say('p a {unit}', { unit: sayTold(FUELS[fuel].unit) }) };
+  }
   const known = FIELDS[field];
   if (!known) return { name: field === '' ? say('The whole') : say('The field {field}', { field }) };
   return { ...known, name: say(known.name), ...(known.reason === undefined ? {} : { reason: say(known.reason) }) };

@@ -129,7 +129,6 @@ export const MODEL: Catalogue = {
   'middle of metered homes × √(factor as given / usual design) / factor of this design for a whole usual home, at most 1':
     'Mitte gemessener Häuser × √(Arbeitszahl wie angegeben / üblicher Entwurf) / Arbeitszahl dieses Entwurfs für ein ganzes übliches Haus, höchstens 1',
   'Middle of metered homes': 'Mitte gemessener Häuser',
-  'Reached the factor of their design': 'Erreichten die Arbeitszahl ihres Entwurfs',
   'Usual design': 'Üblicher Entwurf',
   'Factor of this design for a whole usual home': 'Arbeitszahl dieses Entwurfs für ein ganzes übliches Haus',
   '{origin}; × {share, number, ::.000} from design to what homes get':

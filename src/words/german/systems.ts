@@ -99,5 +99,5 @@ export const SYSTEMS: Catalogue = {
   'Fuel that is delivered': 'Gelieferter Brennstoff',
   '{fuel}, priced by': '{fuel}, Preis je',
   'Price of a unit of {0}': 'Preis einer Kilowattstunde {0}',
-  'p a {0}': 'p je {0}',
+  'p a {unit}': 'p je {unit}',
 };

@@ -1,6 +1,7 @@
 /** Every row of the tables of systems and fuels, so that a new one is tested without being named here. */
 import fc from 'fast-check';
 import { afterEach, describe, expect, test } from 'vitest';
+import { fieldWords } from '../../../src/desk/field-names.ts';
 import { intakeContext } from '../../../src/desk/take-in.ts';
 import { readFile } from '../../../src/intake/read-file.ts';
 import { findRecord } from '../../../src/model/demand/record.ts';
@@ -180,7 +181,8 @@ describe('words for every row, in English and in German', () => {
     ...DELIVERED_FUELS.flatMap((fuel) => [
       sayTold(`Assumed ${FUELS[fuel].written} price, January 2026`),
       sayTold(`Price of a unit of ${FUELS[fuel].written}`),
-      ...unitsOf(fuel).flatMap((unit) => [sayTold(`12 ${SALE_UNITS[unit].many}`), sayTold(`p a ${unit}`)]),
+      fieldWords(`prices.${priceKey(fuel)}`).unit!,
+      ...unitsOf(fuel).map((unit) => sayTold(`12 ${SALE_UNITS[unit].many}`)),
     ]),
   ];
   test('none is missing, and German is not English', () => {
