@@ -39,6 +39,7 @@ export const EXPLAINED: Catalogue = {
   'Low, 1 home in 10 below': 'Niedrig, 1 von 10 Häusern darunter',
   'High, 1 home in 10 above': 'Hoch, 1 von 10 Häusern darüber',
   Homes: 'Häuser',
+  'Reached the factor of their design': 'Erreichten die Arbeitszahl ihrer Auslegung',
   'Pumps, standby and the like': 'Pumpen, Bereitschaft und Ähnliches',
   'the lines of electricity that are neither rooms nor hot water': 'der Strom, der weder für Räume noch Warmwasser ist',
   'heat for rooms and taps − electricity bought, pumps and standby counted in it':
