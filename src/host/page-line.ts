@@ -31,8 +31,9 @@ export function takeLine(request: IncomingMessage, socket: Duplex, onGone: () =>
       '\r\n',
     ].join('\r\n'),
   );
-  // A page says nothing but that it closes, and then it goes.
+  // A page says nothing but that it closes, and then it goes; one that was killed only hangs up.
   socket.on('data', () => socket.end());
+  socket.on('end', () => socket.end());
   socket.on('error', () => socket.destroy());
   socket.on('close', onGone);
 }

@@ -167,6 +167,22 @@ describe('a page that is opened from a command line', () => {
     line.close();
     await expect.poll(() => ends).toBe(before + 1);
   });
+
+  test('a page that hangs up without a word, as one that was killed does, has gone too', async () => {
+    const before = ends;
+    const line = connect({ host: '127.0.0.1', port: host.port });
+    const asked = ['GET / HTTP/1.1', `Host: 127.0.0.1:${host.port}`, 'Connection: Upgrade', 'Upgrade: websocket'];
+    line.write(
+      [...asked, 'Sec-WebSocket-Key: dGhlIHNhbXBsZSBub25jZQ==', `Sec-WebSocket-Protocol: ${host.token}`, '', ''].join(
+        '\r\n',
+      ),
+    );
+    const answer = await new Promise<Buffer>((resolve) => line.once('data', resolve));
+    // Key and answer are the example of RFC 6455, section 1.3.
+    expect(answer.toString()).toContain('Sec-WebSocket-Accept: s3pPLMBiTxaQ9kYGzzhZRbK+xOo=');
+    line.end();
+    await expect.poll(() => ends).toBeGreaterThan(before);
+  });
 });
 
 describe('the window as files', () => {
