@@ -123,16 +123,16 @@ export const MODEL: Catalogue = {
   '52 × litres × 4.18 × (60 − temperature) / 3600': '52 × Liter × 4,18 × (60 − Temperatur) / 3600',
   '(heat content at discharge − of the liquid) / (at discharge − at suction)':
     '(Wärmeinhalt am Druckstutzen − der Flüssigkeit) / (am Druckstutzen − an der Saugseite)',
-  '{formula} × from the design to what homes get': '{formula} × vom Entwurf zu dem, was Häuser erreichen',
-  'From the design to what homes get': 'Vom Entwurf zu dem, was Häuser erreichen',
+  '{formula} × from the design to what homes get': '{formula} × von der Auslegung zu dem, was Häuser erreichen',
+  'From the design to what homes get': 'Von der Auslegung zu dem, was Häuser erreichen',
   'of the factor': 'der Arbeitszahl',
   'middle of metered homes × √(factor as given / usual design) / factor of this design for a whole usual home, at most 1':
-    'Mitte gemessener Häuser × √(Arbeitszahl wie angegeben / üblicher Entwurf) / Arbeitszahl dieses Entwurfs für ein ganzes übliches Haus, höchstens 1',
+    'Mitte gemessener Häuser × √(Arbeitszahl wie angegeben / übliche Auslegung) / Arbeitszahl dieser Auslegung für ein ganzes übliches Haus, höchstens 1',
   'Middle of metered homes': 'Mitte gemessener Häuser',
-  'Usual design': 'Üblicher Entwurf',
-  'Factor of this design for a whole usual home': 'Arbeitszahl dieses Entwurfs für ein ganzes übliches Haus',
+  'Usual design': 'Übliche Auslegung',
+  'Factor of this design for a whole usual home': 'Arbeitszahl dieser Auslegung für ein ganzes übliches Haus',
   '{origin}; × {share, number, ::.000} from design to what homes get':
-    '{origin}; × {share, number, ::.000} vom Entwurf zu dem, was Häuser erreichen',
+    '{origin}; × {share, number, ::.000} von der Auslegung zu dem, was Häuser erreichen',
   'pumps, standby and hot water counted in': 'Pumpen, Bereitschaft und Warmwasser eingerechnet',
   'Factor as given': 'Arbeitszahl wie angegeben',
   'Factor for rooms': 'Arbeitszahl für Räume',
