@@ -6,7 +6,7 @@ import type { BillCheck } from '../model/shapes/bill-check.ts';
 import type { Remark } from '../model/shapes/evidence.ts';
 import { PRICED_CARRIERS } from '../model/shapes/heating.ts';
 import { causeName, insideOf, nextSentence, verdictSentence } from '../words/check.ts';
-import { costSentence, LEAST_FACTOR, rangeSentence } from '../words/cost.ts';
+import { costSentence, designSentence, LEAST_FACTOR, rangeSentence } from '../words/cost.ts';
 import {
   askSentence,
   costOfFinding,
@@ -33,7 +33,7 @@ import {
   wayName,
   yearsAheadSentence,
 } from '../words/heat.ts';
-import { boundaryName } from '../words/machine.ts';
+import { boundaryName, designedSentence } from '../words/machine.ts';
 import {
   capitalised,
   exactKWh,
@@ -102,6 +102,7 @@ function machineLines({ machine }: Appraisal): string[] {
       low: factor(whole.low),
       high: factor(whole.high),
     }),
+    ...[designedSentence(machine)].filter((line) => line !== ''),
     say('Measured in homes: {low} to {high}, middle {middle}.', {
       low: factor(fieldSpread.low),
       high: factor(fieldSpread.high),
@@ -252,7 +253,7 @@ export function reckonText({ whole, estimate, check }: Reckoned): string {
   return [
     estimate.household.name,
     costSentence(appraisal),
-    ...(pump ? [rangeSentence(pump)] : []),
+    ...(pump ? [rangeSentence(pump), designSentence(pump)].filter((line) => line !== '') : []),
     ...section(say('Files'), remarks.map(remarkSentence)),
     ...section(say('Heat needed'), heatLines(appraisal)),
     ...section(say('The machine'), machineLines(appraisal)),

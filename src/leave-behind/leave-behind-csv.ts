@@ -207,6 +207,16 @@ export function leaveBehindCsv(estimate: WrittenEstimate): string {
       what: say('factor, heat and hot water (H4)'),
       ...figureLine(machine.whole),
     },
+    ...(machine.asDesigned
+      ? [
+          {
+            part: say('machine'),
+            time: say('year'),
+            what: say('factor as designed (H4)'),
+            value: machine.asDesigned.whole,
+          },
+        ]
+      : []),
     ...appraisal.systems.flatMap((system) => systemLines(system, systemName(system.id, system.kind, machine.source))),
     ...(parts.versus?.twenty.map(
       (pence, index): Line => ({

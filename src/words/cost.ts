@@ -1,14 +1,15 @@
 /** What heating costs: the opening sentence and those around it. When the heat pump costs more, they say so as plainly. */
-import type { Appraisal, SystemResult, Versus } from '../model/shapes/appraisal.ts';
+import { type Appraisal, type SystemResult, type Versus, verdictAgainst } from '../model/shapes/appraisal.ts';
 import { capitalised, factor, listed, pence, spokenPounds } from './numbers.ts';
 import { say } from './say.ts';
 import { savingRange } from './sure.ts';
 import { systemInSentence, systemNumber } from './systems.ts';
 
 /** Below £20 a year apart nobody can tell two costs from each other. */
-export const ABOUT_THE_SAME_PENCE = 2000;
+const ABOUT_THE_SAME_PENCE = 2000;
 
 type Systems = Pick<Appraisal, 'systems'>;
+type Compared = Pick<Appraisal, 'systems' | 'versus'>;
 
 /** The heat pump, and what it is held against: what the household has now, else the cheapest other. */
 export function pairOf({ systems }: Systems): { pump: SystemResult | undefined; beside: SystemResult | undefined } {
@@ -21,16 +22,33 @@ export function pairOf({ systems }: Systems): { pump: SystemResult | undefined; 
   };
 }
 
-/** How two yearly costs stand to each other in words. */
-export function standing(pumpPence: number, otherPence: number): 'less' | 'more' | 'same' | 'unknown' {
-  const difference = otherPence - pumpPence;
-  if (!Number.isFinite(difference)) return 'unknown';
-  if (Math.abs(difference) < ABOUT_THE_SAME_PENCE) return 'same';
-  return difference > 0 ? 'less' : 'more';
+/** Which side of the two may be named: neither where the chance is even or they lie less than £20 a year apart. */
+export function standing(
+  { versus }: Pick<Appraisal, 'versus'>,
+  id: string,
+): 'less' | 'more' | 'about-same' | 'unknown' {
+  const one = versus.find(({ against }) => against === id);
+  if (!one || !Number.isFinite(one.saving.value)) return 'unknown';
+  return Math.abs(one.saving.value) < ABOUT_THE_SAME_PENCE ? 'about-same' : verdictAgainst(versus, id)!;
+}
+
+/** "1 home in 6", or where that is too coarse "4 homes in 10". */
+const homesIn = (share: number): string =>
+  share < 0.3
+    ? say('1 home in {homes}', { homes: Math.round(1 / share) })
+    : say('{homes} homes in 10', { homes: Math.round(share * 10) });
+
+/** "If it works as designed: £1,420; about 1 home in 6 gets there." Empty where no design stands behind it. */
+export function designSentence({ cost, asDesigned }: Pick<SystemResult, 'cost' | 'asDesigned'>): string {
+  if (!asDesigned || spokenPounds(asDesigned.costPence) === spokenPounds(cost.value)) return '';
+  return say('If it works as designed: {amount} a year; about {homes} will get there.', {
+    amount: spokenPounds(asDesigned.costPence),
+    homes: homesIn(asDesigned.reachedShare),
+  });
 }
 
 /** "Heating this home with a heat pump should cost about £1,190 a year. The gas boiler you have now costs about £1,600." */
-export function costSentence(appraisal: Systems): string {
+export function costSentence(appraisal: Compared): string {
   const { pump, beside } = pairOf(appraisal);
   if (!pump || !Number.isFinite(pump.cost.value))
     return say('We do not know yet what heating this home with a heat pump would cost.');
@@ -42,7 +60,7 @@ export function costSentence(appraisal: Systems): string {
   if (!Number.isFinite(beside.cost.value)) {
     return now ? `${first} ${say('What you pay for heating now is not known yet.')}` : first;
   }
-  const same = standing(pump.cost.value, beside.cost.value) === 'same' ? 'yes' : 'no';
+  const same = standing(appraisal, beside.id) === 'about-same' ? 'yes' : 'no';
   const other = capitalised(systemInSentence(beside.id, beside.kind));
   const amount = spokenPounds(beside.cost.value);
   const number = systemNumber(beside.id, beside.kind);
@@ -83,7 +101,7 @@ export function monthSentence(appraisal: Systems): string {
 }
 
 /** The difference, always with its range. */
-export function differenceSentence(appraisal: Pick<Appraisal, 'systems' | 'versus'>): string {
+export function differenceSentence(appraisal: Compared): string {
   const { pump, beside } = pairOf(appraisal);
   const versus = appraisal.versus.find((one) => one.against === beside?.id);
   if (!pump || !beside || !versus) return '';
@@ -91,11 +109,12 @@ export function differenceSentence(appraisal: Pick<Appraisal, 'systems' | 'versu
   const other = systemInSentence(beside.id, beside.kind);
   if (!Number.isFinite(value)) return say('Against {other} the heat pump cannot be judged yet.', { other });
   const range = savingRange(low, high);
-  if (Math.abs(value) < ABOUT_THE_SAME_PENCE)
+  const side = standing(appraisal, beside.id);
+  if (side === 'about-same')
     return say('Against {other} the heat pump costs about the same. It could be {range} a year.', { other, range });
   return say(
     'Against {other} the heat pump should cost about {amount} a year {way, select, less {less} other {more}}. It could be {range}.',
-    { other, amount: spokenPounds(Math.abs(value)), way: value > 0 ? 'less' : 'more', range },
+    { other, amount: spokenPounds(Math.abs(value)), way: side, range },
   );
 }
 

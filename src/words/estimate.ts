@@ -1,4 +1,5 @@
 /** The written estimate in words: what was kept, when, and what it means. */
+import type { Appraisal } from '../model/shapes/appraisal.ts';
 import { longDate, spokenPounds } from './numbers.ts';
 import { type Currency, say } from './say.ts';
 
@@ -25,6 +26,15 @@ export function writtenEstimateSentence(estimate: SpokenEstimate): string {
       low: spokenPounds(lowPence),
       high: spokenPounds(highPence),
     },
+  );
+}
+
+/** Said of what was kept before the step from the design to what homes get; empty of everything since. */
+export function earlierRuleSentence({ modelVersion }: Pick<Appraisal, 'modelVersion'>): string {
+  if (Number.parseInt(modelVersion, 10) >= 2) return '';
+  return say(
+    'These figures were made by an earlier rule (model {version}): it reckoned with the factor of the design, not with the middle of what homes get.',
+    { version: modelVersion },
   );
 }
 

@@ -59,13 +59,18 @@ export function shareSentence(
   return `${first} ${say('Pumps, standby and the like take {units} a year.', { units: spokenKWh(extraKWh) })}`;
 }
 
-/** Why the range leans to the dear side; empty where nobody has counted it. */
-export function leanSentence({ fieldSpread }: Pick<MachineResult, 'fieldSpread'>): string {
+/** Why less is reckoned with than was designed for; empty where no design stands behind the figure. */
+export function designedSentence({
+  whole,
+  asDesigned,
+  fieldSpread,
+}: Pick<MachineResult, 'whole' | 'asDesigned' | 'fieldSpread'>): string {
   const share = fieldSpread.reachedDesignShare;
-  if (share === undefined || !(share > 0 && share < 0.5)) return '';
-  return say('About 1 home in {homes} reached the factor it was designed for. So our range leans to the dear side.', {
-    homes: Math.round(1 / share),
-  });
+  if (!asDesigned || share === undefined || factor(asDesigned.whole) === factor(whole.value)) return '';
+  return say(
+    'By its design it would be {design}. But only about 1 home in {homes} reached the factor it was designed for, so we reckon with {factor}, the middle of what homes get.',
+    { design: factor(asDesigned.whole), homes: Math.round(1 / share), factor: factor(whole.value) },
+  );
 }
 
 /** The installer's figure inside the spread met in metered homes. */

@@ -136,10 +136,17 @@ function pricesLine({ prices, systems }: Appraisal, line: Line): ThreadLine {
 }
 
 function costLine({ systems }: Appraisal, line: Line): ThreadLine {
-  const cost = systems.find((system) => system.id === 'heat-pump')?.cost;
+  const pump = systems.find((system) => system.id === 'heat-pump');
+  const cost = pump?.cost;
   if (!cost || !Number.isFinite(cost.value)) return line('cost', say('needs heat, a machine and prices'), 'missing');
   const range = poundsRange(cost.low, cost.high);
-  return line('cost', say('{amount} a year, {range}', { amount: spokenPounds(cost.value), range }), cost.grade);
+  const amount = spokenPounds(cost.value);
+  const design = pump.asDesigned ? spokenPounds(pump.asDesigned.costPence) : amount;
+  const result =
+    design === amount
+      ? say('{amount} a year, {range}', { amount, range })
+      : say('{amount} a year, {range}; {design} if as designed', { amount, range, design });
+  return line('cost', result, cost.grade);
 }
 
 function estimateLine({ estimates }: ThreadInput, line: Line): ThreadLine {

@@ -16,6 +16,8 @@ export interface SpreadMark {
     readonly stem: { readonly x: number; readonly width: number } | null;
     readonly band: { readonly x: number; readonly width: number };
     readonly dotX: number;
+    /** Where the cost as designed stands; null where there is none. */
+    readonly designedX: number | null;
     readonly labelX: number;
     readonly middle: string;
     readonly range: string;
@@ -68,7 +70,9 @@ export function layOutSpread(
   );
   const right = Math.max(...labels, font * 6) + GAP + 6;
 
-  const costs = rows.flatMap((row) => (row.cost ? [row.cost.low, row.cost.middle, row.cost.high] : []));
+  const costs = rows.flatMap((row) =>
+    row.cost ? [row.cost.low, row.cost.middle, row.cost.high, row.designed ?? row.cost.middle] : [],
+  );
   // As many axis figures as can stand side by side, five at most.
   const widestTick = textWidth(spokenPounds(Math.max(100, ...costs.map(Math.abs))), faint) + faint * 1.4;
   const plotWidth = Math.max(60, width - left - right);
@@ -95,6 +99,7 @@ export function layOutSpread(
         stem,
         band: { x: bandX, width: bandWidth },
         dotX: x(middle),
+        designedX: row.designed === undefined ? null : x(row.designed),
         labelX: Math.max(bandX + bandWidth, zeroX) + GAP,
         middle: spokenPounds(middle),
         range: poundsRange(low, high),

@@ -88,6 +88,17 @@ function Row({ mark, layout }: { readonly mark: SpreadMark; readonly layout: Spr
             {...(row.grade === 'assumed' ? { strokeDasharray: '5 4' } : {})}
             data-part="band"
           />
+          {cost.designedX === null ? null : (
+            <line
+              x1={cost.designedX}
+              x2={cost.designedX}
+              y1={y - thickness * 0.7}
+              y2={y + thickness * 0.7}
+              stroke={colour}
+              strokeWidth={2}
+              data-part="designed"
+            />
+          )}
           <circle
             cx={cost.dotX}
             cy={y}

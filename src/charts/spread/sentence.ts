@@ -13,17 +13,31 @@ export function spreadSentence(rows: readonly SpreadRow[]): string {
   if (known.length === 0) return `${say('No yearly cost is known yet.')} ${open}`.trim();
   if (!ours?.cost) return say('The heat pump’s yearly cost is not known yet.');
   const own = say('The heat pump should cost about {amount} a year.', { amount: spokenPounds(ours.cost.middle) });
+  const designed =
+    ours.designed === undefined
+      ? ''
+      : say('The thin mark is its cost if it works as designed, {amount}.', { amount: spokenPounds(ours.designed) });
   const sure = say('We are not sure: {range} in 8 cases out of 10.', {
     range: poundsRange(ours.cost.low, ours.cost.high),
   });
-  return [own, sure, placeSentence(known, ours.cost.middle), open].filter(Boolean).join(' ');
+  return [own, sure, designed, placeSentence(known), open].filter(Boolean).join(' ');
 }
 
-/** How many of the others cost less than the heat pump. */
-function placeSentence(known: readonly SpreadRow[], oursPence: number): string {
-  const less = known.filter((row) => !row.ours && row.cost!.middle < oursPence).length;
+/** How many of the others cost less than the heat pump; of an even chance neither is said. */
+function placeSentence(known: readonly SpreadRow[]): string {
+  const less = known.filter(({ ours, against }) => !ours && against === 'more').length;
+  const same = known.filter(({ ours, against }) => !ours && against === 'about-same').length;
   const others = known.length - 1;
   if (others === 0) return '';
+  if (same > 0)
+    return say(
+      'Of the {others} other ways shown here, {less} {less, plural, one {costs} other {cost}} less and {same} about the same.',
+      {
+        others,
+        less,
+        same,
+      },
+    );
   if (less === 0) return say('No other way of heating shown here costs less.');
   if (less === others) return say('Every other way of heating shown here costs less.');
   return say('Of the {others} other ways shown here, {less} {less, plural, one {costs} other {cost}} less.', {

@@ -1,5 +1,5 @@
 /** Yearly cost of each way of heating, as rows sorted by cost; what is not known comes last and stays open. */
-import type { Appraisal, SystemResult } from '../../model/shapes/appraisal.ts';
+import { type Appraisal, type SystemResult, type Verdict, verdictAgainst } from '../../model/shapes/appraisal.ts';
 import type { Grade } from '../../model/shapes/working.ts';
 import { systemName } from '../../words/systems.ts';
 
@@ -11,9 +11,15 @@ export interface SpreadRow {
   readonly grade: Grade;
   /** Pence a year; null where nothing is known. */
   readonly cost: { readonly low: number; readonly middle: number; readonly high: number } | null;
+  /** Cost if it works as designed, pence a year; absent where no design stands behind it. */
+  readonly designed?: number | undefined;
+  /** Whether the heat pump costs less or more than this, where it may be said. */
+  readonly against?: Verdict | undefined;
 }
 
-function rowOf(system: SystemResult, source: 'ground' | 'air'): SpreadRow {
+type Compared = Pick<Appraisal, 'systems' | 'machine' | 'versus'>;
+
+function rowOf(system: SystemResult, { machine: { source }, versus }: Compared): SpreadRow {
   const { value, low, high } = system.cost;
   const known = [value, low, high].every(Number.isFinite);
   return {
@@ -23,6 +29,8 @@ function rowOf(system: SystemResult, source: 'ground' | 'air'): SpreadRow {
     grade: system.grade,
     // A range never leaves its own most likely value outside.
     cost: known ? { low: Math.min(low, high, value), middle: value, high: Math.max(low, high, value) } : null,
+    designed: known ? system.asDesigned?.costPence : undefined,
+    against: verdictAgainst(versus, system.id),
   };
 }
 
@@ -32,8 +40,8 @@ const byCost = (a: SpreadRow, b: SpreadRow): number => {
 };
 
 /** Rows for the picture. With `most`, the heat pump and the present heating stay and the cheapest others fill up. */
-export function spreadSeries(appraisal: Pick<Appraisal, 'systems' | 'machine'>, most = Infinity): SpreadRow[] {
-  const rows = appraisal.systems.map((system) => rowOf(system, appraisal.machine.source)).sort(byCost);
+export function spreadSeries(appraisal: Compared, most = Infinity): SpreadRow[] {
+  const rows = appraisal.systems.map((system) => rowOf(system, appraisal)).sort(byCost);
   const always = rows.filter((row) => row.ours || row.id === 'present');
   const others = rows.filter((row) => !always.includes(row)).slice(0, Math.max(0, most - always.length));
   return rows.filter((row) => always.includes(row) || others.includes(row));

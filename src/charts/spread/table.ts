@@ -4,6 +4,7 @@ import type { ChartTable } from '../frame/chart-table.tsx';
 import type { SpreadRow } from './series.ts';
 
 export function spreadTable(rows: readonly SpreadRow[]): ChartTable {
+  const withDesign = rows.some(({ designed }) => designed !== undefined);
   return {
     caption: say('Cost of heating and hot water, a year. 8 cases in 10 lie between low and high.'),
     columns: [
@@ -11,6 +12,7 @@ export function spreadTable(rows: readonly SpreadRow[]): ChartTable {
       { name: say('As reckoned'), number: true },
       { name: say('Low'), number: true },
       { name: say('High'), number: true },
+      ...(withDesign ? [{ name: say('As designed'), number: true }] : []),
     ],
     rows: rows.map((row) => ({
       cells: [
@@ -18,6 +20,7 @@ export function spreadTable(rows: readonly SpreadRow[]): ChartTable {
         ...(row.cost
           ? [row.cost.middle, row.cost.low, row.cost.high].map(exactPounds)
           : [unknown(), unknown(), unknown()]),
+        ...(withDesign ? [row.designed === undefined ? '–' : exactPounds(row.designed)] : []),
       ],
       ours: row.ours,
     })),

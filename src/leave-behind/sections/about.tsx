@@ -2,7 +2,7 @@ import { Reworded } from '../../charts/reworded.tsx';
 import { Said } from '../../charts/said.tsx';
 import type { PriceBasis } from '../../model/shapes/appraisal.ts';
 import { FUEL_IDS, type Fuel } from '../../model/shapes/heating.ts';
-import { estimateMeaning, limitsSentences } from '../../words/estimate.ts';
+import { earlierRuleSentence, estimateMeaning, limitsSentences } from '../../words/estimate.ts';
 import { capitalised, degrees, grouped, longDate } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 import { carrierName } from '../../words/systems.ts';
@@ -70,7 +70,8 @@ export function AboutPart({ parts }: { readonly parts: EstimateParts }) {
           {say('Plainwarmth, model {version}, as of {date}', {
             version: appraisal.modelVersion,
             date: longDate(appraisal.asOf),
-          })}
+          })}{' '}
+          {earlierRuleSentence(appraisal)}
         </dd>
         {settings.installerName ? (
           <>

@@ -3,6 +3,7 @@ import { SpreadPicture } from '../../charts/spread/picture.tsx';
 import { spreadSentence } from '../../charts/spread/sentence.ts';
 import { spreadSeries } from '../../charts/spread/series.ts';
 import { pickForPicture } from '../../model/comparison/beside.ts';
+import { designSentence, standing } from '../../words/cost.ts';
 import { capitalised, longDate, pence, spokenPounds } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 import { systemInSentence, systemNumber } from '../../words/systems.ts';
@@ -19,6 +20,7 @@ const LONG_NAME = 36;
 export function SummaryPart({ parts }: { readonly parts: EstimateParts }) {
   const { estimate, settings, madeOn, pump, present, beside } = parts;
   const more = beside ? pump.cost.value - beside.cost.value : 0;
+  const side = beside ? standing(parts.appraisal, beside.id) : 'unknown';
   return (
     <section className="first">
       <div className="letterhead">
@@ -57,9 +59,12 @@ export function SummaryPart({ parts }: { readonly parts: EstimateParts }) {
                 amount: spokenPounds(beside.cost.value),
               })
             : ''}{' '}
-        {more >= 1000
+        {side === 'more'
           ? say('So the heat pump costs about {amount} a year more to run.', { amount: spokenPounds(more) })
-          : ''}
+          : side === 'about-same'
+            ? say('So the two cost about the same to run.')
+            : ''}{' '}
+        {designSentence(pump)}
       </p>
       <SpreadFigure parts={parts} />
       <CostTable parts={parts} short />

@@ -254,6 +254,12 @@ export const Versus = z.object({
 });
 export type Versus = z.infer<typeof Versus>;
 
+/** The verdict against one system; what was kept before it was said takes it from its saving and chance. */
+export function verdictAgainst(versus: Appraisal['versus'], id: string): Verdict | undefined {
+  const one = versus.find(({ against }) => against === id);
+  return one && (one.verdict ?? verdictOf(one));
+}
+
 /** Chances between which no side is named. */
 const EVEN = { from: 0.45, to: 0.55 } as const;
 

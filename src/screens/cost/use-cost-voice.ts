@@ -2,7 +2,7 @@
 import { useMemo } from 'react';
 import { findSideBySide } from '../../model/comparison/beside.ts';
 import type { Appraisal, WhatIf } from '../../model/shapes/appraisal.ts';
-import { costSentence, usualHomeSentence } from '../../words/cost.ts';
+import { costSentence, designSentence, usualHomeSentence } from '../../words/cost.ts';
 import { rangedWorking } from '../../words/explained/ranged.ts';
 import { poundsRange, spokenPounds } from '../../words/numbers.ts';
 import { ageSentence, britishSentence, datesSentence } from '../../words/prices.ts';
@@ -34,6 +34,7 @@ function costVoice(appraisal: Appraisal, knobs: readonly Knob[], followed: WhatI
     usualHomeSentence(appraisal),
     futures,
     say('It should lie within {range} in 8 years out of 10.', { range }),
+    designSentence(pump),
     datesSentence(electricity),
     ageSentence(electricity, 'electricity'),
   ];

@@ -4,6 +4,7 @@ import { findSideBySide } from '../../model/comparison/beside.ts';
 import type { Appraisal } from '../../model/shapes/appraisal.ts';
 import type { Series } from '../../model/shapes/evidence.ts';
 import type { WrittenEstimate } from '../../model/shapes/written-estimate.ts';
+import { earlierRuleSentence } from '../../words/estimate.ts';
 import { electricityPriceWorking, fuelPriceWorking } from '../../words/explained/prices.ts';
 import { rangedWorking } from '../../words/explained/ranged.ts';
 import { factor, listed, pence, spokenCount, spokenPounds } from '../../words/numbers.ts';
@@ -47,7 +48,8 @@ export function sayChanges(estimate: WrittenEstimate, now: Now): string {
     before === after
       ? say('The cost comes out the same, about {after} a year.', { after })
       : say('Today it would be about {after} a year.', { after });
-  return say('Since it was made: {changes}. {cost}', { changes: listed(changes), cost });
+  const since = say('Since it was made: {changes}. {cost}', { changes: listed(changes), cost });
+  return [since, earlierRuleSentence(estimate.appraisal)].filter(Boolean).join(' ');
 }
 
 /** The sums of what is compared, as they were and as they are. */

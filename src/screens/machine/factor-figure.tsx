@@ -5,7 +5,7 @@ import { FACTOR_SCALE, factorRows } from '../../charts/ranges/series.ts';
 import { factorTable } from '../../charts/ranges/table.ts';
 import { extrasWorking, fieldWorking } from '../../words/explained/field.ts';
 import { rangedWorking } from '../../words/explained/ranged.ts';
-import { fieldSentence, leanSentence } from '../../words/machine.ts';
+import { designedSentence, fieldSentence } from '../../words/machine.ts';
 import { say } from '../../words/say.ts';
 import { sayTold } from '../../words/say-told.ts';
 import { useHousehold } from '../household-context.tsx';
@@ -28,7 +28,7 @@ export function FactorFigure() {
         />
       }
       note={[
-        leanSentence(machine),
+        designedSentence(machine),
         say('Units of heat for each unit bought, over a year, at {boundary}.', { boundary: fieldSpread.boundary }),
         say('Source: {source}', { source: `${sayTold(fieldSpread.source)}.` }),
       ].join(' ')}

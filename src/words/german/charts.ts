@@ -147,6 +147,11 @@ export const CHARTS: Catalogue = {
   'The heat pump’s yearly cost is not known yet.': 'Was die Wärmepumpe im Jahr kostet, ist noch nicht bekannt.',
   'The heat pump should cost about {amount} a year.': 'Die Wärmepumpe dürfte etwa {amount} im Jahr kosten.',
   'No other way of heating shown here costs less.': 'Keine andere hier gezeigte Heizung kostet weniger.',
+  'The thin mark is its cost if it works as designed, {amount}.':
+    'Der dünne Strich sind ihre Kosten, wenn sie läuft wie ausgelegt, {amount}.',
+  'As designed': 'Wie ausgelegt',
+  'Of the {others} other ways shown here, {less} {less, plural, one {costs} other {cost}} less and {same} about the same.':
+    'Von den {others} anderen hier gezeigten Heizungen {less, plural, one {kostet # weniger} other {kosten # weniger}} und {same} etwa gleich viel.',
   'Every other way of heating shown here costs less.': 'Jede andere hier gezeigte Heizung kostet weniger.',
   'Of the {others} other ways shown here, {less} {less, plural, one {costs} other {cost}} less.':
     'Von den {others} anderen hier gezeigten Heizungen {less, plural, one {kostet eine} other {kosten #}} weniger.',

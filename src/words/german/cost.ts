@@ -22,6 +22,10 @@ export const COST: Catalogue = {
   'We cannot give a range yet.': 'Eine Spanne können wir noch nicht nennen.',
   'We are not sure to the pound. In 8 cases out of 10 it should lie between {low} and {high}. In 2 it will not.':
     'Ganz genau wissen wir es nicht. In 8 von 10 Fällen dürfte es zwischen {low} und {high} liegen. In 2 Fällen nicht.',
+  '1 home in {homes}': '1 von {homes} Häusern',
+  '{homes} homes in 10': '{homes} von 10 Häusern',
+  'If it works as designed: {amount} a year; about {homes} will get there.':
+    'Wenn sie läuft wie ausgelegt: {amount} im Jahr; das gelingt in etwa {homes}.',
   'By the month that is about {amount}.': 'Das sind etwa {amount} im Monat.',
   'By the month that is about {amount}, beside {otherAmount} for {other}.':
     'Das sind etwa {amount} im Monat, gegenüber {otherAmount} für {other}.',

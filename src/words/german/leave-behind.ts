@@ -134,6 +134,10 @@ export const LEAVE_BEHIND: Catalogue = {
     'übliches Jahr ({region}), {days} Gradtage, Heizgrenze {base}',
   'Reckoned by': 'Gerechnet mit',
   'Plainwarmth, model {version}, as of {date}': 'Plainwarmth, Modell {version}, Stand {date}',
+  'So the two cost about the same to run.': 'Im Betrieb kosten beide also etwa gleich viel.',
+  'factor as designed (H4)': 'Arbeitszahl wie ausgelegt (H4)',
+  'These figures were made by an earlier rule (model {version}): it reckoned with the factor of the design, not with the middle of what homes get.':
+    'Diese Zahlen stammen aus einer früheren Regel (Modell {version}): Sie rechnete mit der Arbeitszahl der Auslegung, nicht mit der Mitte dessen, was Häuser erreichen.',
   'What it costs to put the heating in is not part of these figures.':
     'Was der Einbau der Heizung kostet, steht nicht in diesen Zahlen.',
   'The sums': 'Die Rechnungen',

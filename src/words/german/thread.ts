@@ -47,6 +47,7 @@ export const THREAD: Catalogue = {
   'The prices for {fuels} are British, with pounds written as {money}. Put in your own before you promise anything.':
     'Die Preise für {fuels} sind britische, ihre Pfund als {money} geschrieben. Geben Sie eigene ein, bevor Sie etwas zusagen.',
   'The {fuel} price comes from {origin}.': 'Woher der Preis für {fuel} kommt: {origin}.',
+  '{amount} a year, {range}; {design} if as designed': '{amount} im Jahr, {range}; {design} wie ausgelegt',
   'Nobody has given the {fuel} price, so a published one stands in. Its source is named in the working.':
     'Niemand hat den Preis für {fuel} genannt, darum steht hier ein veröffentlichter. Seine Quelle nennt der Rechenweg.',
   'A unit of electricity costs {times} times as much as a unit of {fuel}.':

@@ -22,7 +22,12 @@ function pair(pumpPence: number, presentPence: number, kind = 'gas-old'): Pick<A
   return {
     systems: [make('heat-pump', pumpPence), make('present', presentPence)],
     versus: [
-      { ...base.versus[0]!, against: 'present', saving: figure(saving, saving - 30_000, saving + 30_000, 'pence') },
+      {
+        ...base.versus[0]!,
+        against: 'present',
+        saving: figure(saving, saving - 30_000, saving + 30_000, 'pence'),
+        chanceLess: saving > 0 ? 0.8 : 0.2,
+      },
     ],
   };
 }
@@ -52,7 +57,39 @@ describe('the opening sentence over the whole range', () => {
   test('without a present system the cheapest other is named', () =>
     expect(cost.costSentence(larchRise({ withoutPresent: true }))).toContain('An oil boiler would cost about £1,480.'));
   test('without any other there is one sentence', () =>
-    expect(cost.costSentence({ systems: pair(119_000, 1).systems.slice(0, 1) })).toBe(first('£1,190')));
+    expect(cost.costSentence({ systems: pair(119_000, 1).systems.slice(0, 1), versus: [] })).toBe(first('£1,190')));
+});
+
+describe('which side is named', () => {
+  const withChance = (presentPence: number, chanceLess: number) => {
+    const { systems, versus } = pair(119_000, presentPence);
+    return { systems, versus: [{ ...versus[0]!, chanceLess }] };
+  };
+  test.each([
+    [160_000, 0.9, 'less'],
+    [160_000, 0.55, 'about-same'],
+    [80_000, 0.1, 'more'],
+    [80_000, 0.45, 'about-same'],
+    // Saving and chance against each other, and less than £20 apart.
+    [160_000, 0.4, 'about-same'],
+    [120_000, 0.9, 'about-same'],
+    [Number.NaN, 0.9, 'unknown'],
+  ])('%d pence against 119,000 at a chance of %f: %s', (presentPence, chance, said) =>
+    expect(cost.standing(withChance(presentPence, chance), 'present')).toBe(said),
+  );
+
+  test('an even chance is about the same, whatever the difference', () =>
+    expect(cost.differenceSentence(withChance(160_000, 0.5))).toContain('costs about the same'));
+
+  test('the design is a second mark, and how many get there', () => {
+    const [pump] = pair(148_000, 160_000).systems;
+    const designed = (costPence: number, reachedShare: number) =>
+      cost.designSentence({ ...pump!, asDesigned: { costPence, reachedShare } });
+    expect(designed(142_000, 0.165)).toBe('If it works as designed: £1,420 a year; about 1 home in 6 will get there.');
+    expect(designed(142_000, 0.41)).toContain('about 4 homes in 10 will get there.');
+    expect(designed(148_010, 0.4)).toBe('');
+    expect(cost.designSentence(pump!)).toBe('');
+  });
 });
 
 describe('around it', () => {

@@ -1,6 +1,6 @@
 import { findSideBySide } from '../../../model/comparison/beside.ts';
 import type { SystemResult } from '../../../model/shapes/appraisal.ts';
-import { ABOUT_THE_SAME_PENCE } from '../../../words/cost.ts';
+import { designSentence, standing } from '../../../words/cost.ts';
 import { costByMonth } from '../../../words/explained/months.ts';
 import { rangedWorking } from '../../../words/explained/ranged.ts';
 import { spokenPounds } from '../../../words/numbers.ts';
@@ -18,6 +18,7 @@ export function costPage({ household, appraisal, changed }: WalkInput): WalkPage
   const first = say('Your heating and hot water would cost about {cost} a year.', { cost });
   const second = beside ? [besideSentence(beside, changed || !hasRecord)] : [];
   const more = beside ? pump.cost.value - beside.cost.value : 0;
+  const side = beside ? standing(appraisal, beside.id) : 'unknown';
   const apart = spokenPounds(Math.abs(more));
   const byMonth = beside
     ? say('By the month: about {amount} against {otherAmount}.', {
@@ -30,14 +31,15 @@ export function costPage({ household, appraisal, changed }: WalkInput): WalkPage
     sentence: [first, ...second].join(' '),
     say: [
       beside
-        ? Math.abs(more) < ABOUT_THE_SAME_PENCE
+        ? side === 'about-same'
           ? say('That is about the same.')
           : say('That is about {apart} a year {way, select, less {less} other {more}}.', {
               apart,
-              way: more > 0 ? 'more' : 'less',
+              way: side === 'more' ? 'more' : 'less',
             })
         : '',
       say('We are not sure: 8 homes like yours in 10 lie inside the band, 2 outside.'),
+      designSentence(pump),
       byMonth,
     ]
       .filter(Boolean)
@@ -58,7 +60,7 @@ export function costPage({ household, appraisal, changed }: WalkInput): WalkPage
       ),
     ],
     notes: [
-      ...(more >= ABOUT_THE_SAME_PENCE
+      ...(side === 'more'
         ? [say('It costs more to run here. Say it plainly; do not move on until they have heard it.')]
         : []),
       ...(electricity.staleDays

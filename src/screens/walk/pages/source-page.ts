@@ -3,7 +3,7 @@ import { unitsSeries } from '../../../charts/units/series.ts';
 import { findSideBySide } from '../../../model/comparison/beside.ts';
 import { addedWorking } from '../../../model/heat-pump/added-working.ts';
 import { sourceWorking } from '../../../words/explained/flow.ts';
-import { addsSentence, fieldSentence, leanSentence, shareSentence } from '../../../words/machine.ts';
+import { addsSentence, designedSentence, fieldSentence, shareSentence } from '../../../words/machine.ts';
 import { factor } from '../../../words/numbers.ts';
 import { say } from '../../../words/say.ts';
 import { costWorking } from '../../shared/name-working.ts';
@@ -39,7 +39,7 @@ export function sourcePage({ household, appraisal }: WalkInput): WalkPage {
       sourceWorking(appraisal),
     ],
     notes: [
-      `${fieldSentence(machine)} ${leanSentence(machine)}`.trim(),
+      `${fieldSentence(machine)} ${designedSentence(machine)}`.trim(),
       shareSentence(machine),
       say('A factor for the rooms alone is not the household’s factor. Say so now, before the first bill does.'),
     ],
