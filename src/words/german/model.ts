@@ -129,6 +129,7 @@ export const MODEL: Catalogue = {
   'middle of metered homes × √(factor as given / usual design) / factor of this design for a whole usual home, at most 1':
     'Mitte gemessener Häuser × √(Arbeitszahl wie angegeben / übliche Auslegung) / Arbeitszahl dieser Auslegung für ein ganzes übliches Haus, höchstens 1',
   'Middle of metered homes': 'Mitte gemessener Häuser',
+  'Reached the factor of their design': 'Erreichten die Arbeitszahl ihrer Auslegung',
   'Usual design': 'Übliche Auslegung',
   'Factor of this design for a whole usual home': 'Arbeitszahl dieser Auslegung für ein ganzes übliches Haus',
   '{origin}; × {share, number, ::.000} from design to what homes get':
