@@ -73,6 +73,11 @@ const resultKey = (value: number) => (Number.isInteger(value) ? null : value.toP
 /** Origins of values that a sum has worked out on the way, though without steps of their own; as text in older estimates. */
 const WORKED_OUT: ReadonlySet<string> = new Set<ToldCode>([
   'sum-below',
+  'energy-bought-origin',
+  'by-factor-or-efficiency',
+  'from-cost-of-year',
+  'from-cost-of-year-below',
+  'straight-line',
   'sum-below-with-error',
   'heat-needed-origin',
   'rooms-by-factor',

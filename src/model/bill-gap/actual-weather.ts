@@ -3,12 +3,13 @@
 import { daysBetween } from '../calendar/civil.ts';
 import type { BillCheckInput } from '../shapes/bill-check.ts';
 import type { Series } from '../shapes/evidence.ts';
+import { tell, type Wording } from '../shapes/told.ts';
 import type { Grade } from '../shapes/working.ts';
 
 export interface ActualWeather {
   readonly degreeDays: number;
   readonly grade: Grade;
-  readonly origin: string;
+  readonly origin: Wording;
 }
 
 /** With fewer days than this the household's own file does not speak for the bill; common practice, no source. */
@@ -25,7 +26,7 @@ export function actualWeather(
   weather?: Series,
 ): ActualWeather | null {
   if (bill.degreeDays !== undefined) {
-    return { degreeDays: bill.degreeDays, grade: 'estimated', origin: 'degree days typed with the bill' };
+    return { degreeDays: bill.degreeDays, grade: 'estimated', origin: tell('typed-with-bill') };
   }
   const { days } = weather ?? {};
   if (!weather || !days) return null;

@@ -1,6 +1,7 @@
 /** The gap between a bill and the written estimate in parts, each with its sum. */
 import type { SystemResult } from '../shapes/appraisal.ts';
 import type { BillCheckInput, BillCheckPart } from '../shapes/bill-check.ts';
+import { tell } from '../shapes/told.ts';
 import { weakestGrade } from '../shapes/working.ts';
 import type { ActualWeather } from './actual-weather.ts';
 import { costOf, estimatedState, type Lever, workingLine as line, spaceInWeather } from './cost-state.ts';
@@ -11,8 +12,7 @@ import { shapley } from './shapley.ts';
 import { unitLevers } from './unit-levers.ts';
 
 const SOURCE = 'L. S. Shapley, A Value for n-Person Games (1953)';
-const FORMULA =
-  '(((units for rooms in this weather × heat share + hot water) ÷ efficiency share) + pumps + heaters + other) × price + standing charge; mean over every order of the changes';
+const FORMULA = tell('mean-over-orders');
 
 export interface BillPartsInput {
   readonly bill: BillCheckInput;
@@ -91,14 +91,14 @@ function daysPart(
   seasonPence: number,
 ): BillCheckPart {
   const inputs = [
-    line('Units of the promised year', estimated.yearPence, 'pence', 'estimated', 'the promise'),
-    line('Days of the bill', estimated.days, 'days', 'measured', `the bill, ${bill.from} to ${bill.to}`),
-    line('Equal share of the year for these days', estimatedPence, 'pence', 'estimated', 'worked out'),
-    line('The promise for exactly these days', seasonPence, 'pence', 'estimated', 'typical year of the promise'),
+    line(tell('units-of-estimate'), estimated.yearPence, 'pence', 'estimated', tell('the-estimate')),
+    line(tell('days-of-bill'), estimated.days, 'days', 'measured', tell('bill-of', { from: bill.from, to: bill.to })),
+    line(tell('equal-share'), estimatedPence, 'pence', 'estimated', tell('worked-out')),
+    line(tell('exactly-these-days'), seasonPence, 'pence', 'estimated', tell('typical-year-of-estimate')),
   ];
-  const formula = 'the promise for exactly these days − equal share of the year';
+  const formula = tell('exact-less-equal');
   const pence = seasonPence - estimatedPence;
-  const working = { title: 'Days of the year', formula, inputs, result: { value: pence, unit: 'pence' } };
+  const working = { title: tell('days-of-year'), formula, inputs, result: { value: pence, unit: 'pence' } };
   return { cause: 'days', pence, grade: 'estimated', working };
 }
 
@@ -107,10 +107,10 @@ function standingLever({ estimatedPence, billedPence }: NonNullable<BillPartsInp
     cause: 'standing-charge',
     to: { standingPence: billedPence },
     grade: 'measured',
-    title: 'Standing charge',
+    title: tell('standing-charge-part'),
     inputs: [
-      line('Standing charge promised for these days', estimatedPence, 'pence', 'measured', 'tariff of the promise'),
-      line('Standing charge on the bill', billedPence, 'pence', 'measured', 'the bill'),
+      line(tell('standing-estimated'), estimatedPence, 'pence', 'measured', tell('tariff-of-estimate')),
+      line(tell('standing-billed'), billedPence, 'pence', 'measured', tell('the-bill')),
     ],
   };
 }
@@ -121,19 +121,13 @@ function weatherLever(estimated: EstimateForDays, weather: ActualWeather, typica
     cause: 'weather',
     to: { moreDegreeDays },
     grade: weakestGrade([weather.grade, 'estimated']),
-    title: 'Weather',
+    title: tell('weather'),
     inputs: [
-      line('Degree days of a typical year, these days', typical, 'K·day', 'estimated', 'typical year of the promise'),
-      line('Degree days that came', weather.degreeDays, 'K·day', weather.grade, weather.origin),
-      line('Units for rooms a degree day', estimated.kWhPerDegreeDay, 'kWh', 'estimated', 'the promise'),
-      line('Units for rooms in typical weather', estimated.spaceKWh, 'kWh', 'estimated', 'the promise'),
-      line(
-        'Units for rooms in the weather that came',
-        spaceInWeather(estimated, moreDegreeDays),
-        'kWh',
-        'estimated',
-        'worked out',
-      ),
+      line(tell('typical-days'), typical, 'K·day', 'estimated', tell('typical-year-of-estimate')),
+      line(tell('days-that-came'), weather.degreeDays, 'K·day', weather.grade, weather.origin),
+      line(tell('units-a-degree-day'), estimated.kWhPerDegreeDay, 'kWh', 'estimated', tell('the-estimate')),
+      line(tell('room-units-typical'), estimated.spaceKWh, 'kWh', 'estimated', tell('the-estimate')),
+      line(tell('room-units-came'), spaceInWeather(estimated, moreDegreeDays), 'kWh', 'estimated', tell('worked-out')),
     ],
   };
 }

@@ -1,4 +1,6 @@
 /** What a bill costs, as a function of everything that can differ from the written estimate. */
+import type { BillCause } from '../shapes/bill-check.ts';
+import type { Told, Wording } from '../shapes/told.ts';
 import type { Grade, WorkingInput } from '../shapes/working.ts';
 import type { EstimateForDays } from './estimate-for-days.ts';
 
@@ -26,11 +28,11 @@ export interface CostState {
 
 /** One cause, or several joined: what it changes of the state, and what is known about it. */
 export interface Lever {
-  readonly cause: string;
-  readonly joined?: readonly string[];
+  readonly cause: BillCause;
+  readonly joined?: readonly BillCause[];
   readonly to: Partial<CostState>;
   readonly grade: Grade;
-  readonly title: string;
+  readonly title: Told;
   readonly inputs: readonly WorkingInput[];
 }
 
@@ -80,9 +82,9 @@ export function costOf(estimated: EstimateForDays, state: CostState): number {
 
 /** One line of a working. */
 export const workingLine = (
-  name: string,
+  name: Told,
   value: number | string,
   unit: string,
   grade: Grade,
-  origin: string,
+  origin: Wording,
 ): WorkingInput => ({ name, value, unit, grade, origin });

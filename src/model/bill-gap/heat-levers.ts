@@ -1,8 +1,10 @@
 /** Heat used, hot water and efficiency: apart with a heat meter, by the signature's slope without one, else joined. */
+
+import { type Told, tell } from '../shapes/told.ts';
 import type { Grade } from '../shapes/working.ts';
 import { weakestGrade } from '../shapes/working.ts';
 import { type Lever, workingLine as line } from './cost-state.ts';
-import type { UnitsInput, UnitsLeft } from './units-input.ts';
+import type { Hidden, UnitsInput, UnitsLeft } from './units-input.ts';
 
 /** Below this the machine hardly ran and nothing can be divided by its units, kWh. */
 const LEAST_KWH = 1;
@@ -53,65 +55,65 @@ function withHeatMeter(input: UnitsInput, left: UnitsLeft, runKWh: number): Leve
   const { bill, estimated, weatherGrade } = input;
   const heat = shareHeat(input, left, runKWh);
   const efficiencyShare = (heat.spaceKWh + heat.waterKWh) / runKWh;
-  const weather = weatherGrade ? [] : ['weather'];
-  const usedJoined = [...(heat.how === 'as-estimated' ? ['heat-used', 'hot-water'] : ['heat-used']), ...weather];
+  const weather = unlessKnown(weatherGrade);
+  const usedJoined: Joined =
+    heat.how === 'as-estimated' ? ['heat-used', 'hot-water', ...weather] : ['heat-used', ...weather];
   const grade: Grade = weakestGrade([
     heat.how === 'metered' ? 'measured' : 'estimated',
     weatherGrade === null ? 'assumed' : weatherGrade,
   ]);
-  const metered = line('Heat made', bill.heatKWh!, 'kWh', 'measured', 'heat meter or the machine’s own display');
+  const metered = line(tell('heat-made'), bill.heatKWh!, 'kWh', 'measured', tell('meter-or-display'));
   const used: Lever = {
     cause: 'heat-used',
     ...joinedOf(usedJoined),
     to: roomsTo(input, heat.spaceKWh),
     grade,
-    title: titleOf('Heat used by degree day', usedJoined),
+    title: titleOf(usedJoined),
     inputs: [metered, ...roomLines(input, heat.spaceKWh)],
   };
   const water: Lever = {
     cause: 'hot-water',
     to: { waterMoreKWh: heat.waterKWh - estimated.waterKWh },
     grade: heat.how === 'metered' ? 'measured' : 'estimated',
-    title: 'Hot water',
+    title: tell('hot-water-part'),
     inputs: [
-      line('Units for hot water promised', estimated.waterKWh, 'kWh', 'estimated', 'the promise'),
-      line('Units for hot water at the promised factor', heat.waterKWh, 'kWh', 'estimated', howWater(heat.how)),
+      line(tell('water-units-estimated'), estimated.waterKWh, 'kWh', 'estimated', tell('the-estimate')),
+      line(tell('water-units-at-factor'), heat.waterKWh, 'kWh', 'estimated', howWater(heat.how)),
     ],
   };
-  const inEfficiency = ['efficiency', ...left.inside];
+  const inEfficiency: Joined = ['efficiency', ...left.inside];
   const efficiency: Lever = {
     cause: left.inside.includes('other-electricity') ? 'rest' : 'efficiency',
     ...joinedOf(inEfficiency),
     to: { efficiencyShare },
     grade: left.inside.length > 0 ? 'assumed' : heat.how === 'metered' ? 'measured' : 'estimated',
-    title: titleOf('Efficiency', inEfficiency),
+    title: titleOf(inEfficiency),
     inputs: [
       metered,
-      line('Units of the machine for it', runKWh, 'kWh', left.inside.length > 0 ? 'estimated' : 'measured', 'readings'),
-      line('Factor against the promise', efficiencyShare, '', 'estimated', 'worked out'),
+      line(tell('units-for-it'), runKWh, 'kWh', left.inside.length > 0 ? 'estimated' : 'measured', tell('readings')),
+      line(tell('factor-against'), efficiencyShare, '', 'estimated', tell('worked-out')),
     ],
   };
   return [used, ...(heat.how === 'as-estimated' ? [] : [water]), efficiency];
 }
 
-const howWater = (how: HeatApart['how']) =>
-  how === 'metered' ? 'heat metered for it' : 'readings of days without heating';
+const howWater = (how: HeatApart['how']) => tell(how === 'metered' ? 'heat-metered' : 'days-without-heating');
 
 /** No heat meter: what rose with the cold, and what did not. */
 function withSlope(input: UnitsInput, left: UnitsLeft, runKWh: number): Lever[] {
   const { bill, estimated, weatherGrade } = input;
   const spaceKWh = Math.min(bill.spaceKWh!, runKWh);
   const steadyKWh = runKWh - spaceKWh;
-  const backup = left.inside.includes('backup') ? ['backup'] : [];
-  const inRooms = ['heat-used', 'efficiency', ...backup, ...(weatherGrade ? [] : ['weather'])];
-  const inSteady = ['hot-water', 'efficiency', ...left.inside];
+  const backup = left.inside.filter((cause) => cause === 'backup');
+  const inRooms: Joined = ['heat-used', 'efficiency', ...backup, ...unlessKnown(weatherGrade)];
+  const inSteady: Joined = ['hot-water', 'efficiency', ...left.inside];
   return [
     {
       cause: 'rooms',
       joined: inRooms,
       to: roomsTo(input, spaceKWh),
       grade: weatherGrade && !left.inside.includes('metering') ? 'estimated' : 'assumed',
-      title: titleOf('', inRooms),
+      title: titleOf(inRooms),
       inputs: roomLines(input, spaceKWh),
     },
     {
@@ -119,10 +121,10 @@ function withSlope(input: UnitsInput, left: UnitsLeft, runKWh: number): Lever[] 
       joined: inSteady,
       to: { waterMoreKWh: steadyKWh - estimated.waterKWh },
       grade: left.inside.includes('other-electricity') || left.inside.includes('metering') ? 'assumed' : 'estimated',
-      title: titleOf('', inSteady),
+      title: titleOf(inSteady),
       inputs: [
-        line('Units for hot water promised', estimated.waterKWh, 'kWh', 'estimated', 'the promise'),
-        line('Units that do not follow the cold', steadyKWh, 'kWh', 'estimated', 'readings of warm days'),
+        line(tell('water-units-estimated'), estimated.waterKWh, 'kWh', 'estimated', tell('the-estimate')),
+        line(tell('units-not-with-cold'), steadyKWh, 'kWh', 'estimated', tell('warm-days')),
       ],
     },
   ];
@@ -136,14 +138,14 @@ function roomsTo({ expectedSpaceKWh }: UnitsInput, spaceKWh: number): Lever['to'
 }
 
 const roomLines = ({ expectedSpaceKWh }: UnitsInput, spaceKWh: number) => [
-  line('Units for the rooms expected in this weather', expectedSpaceKWh, 'kWh', 'estimated', 'the promise'),
-  line('Units for the rooms', spaceKWh, 'kWh', 'estimated', 'worked out'),
+  line(tell('room-units-expected'), expectedSpaceKWh, 'kWh', 'estimated', tell('the-estimate')),
+  line(tell('room-units'), spaceKWh, 'kWh', 'estimated', tell('worked-out')),
 ];
 
 /** Nothing separates: one part for all that was not expected. */
 function restLever({ bill, estimated, expectedSpaceKWh, weatherGrade }: UnitsInput, left: UnitsLeft): Lever {
   const expectedKWh = expectedSpaceKWh + estimated.otherKWh;
-  const joined = ['heat-used', 'hot-water', 'efficiency', ...left.inside, ...(weatherGrade ? [] : ['weather'])];
+  const joined: Joined = ['heat-used', 'hot-water', 'efficiency', ...left.inside, ...unlessKnown(weatherGrade)];
   const meterGrade: Grade = bill.readings === 'estimated' ? 'estimated' : 'measured';
   const assumed =
     weatherGrade === null || left.inside.includes('metering') || left.inside.includes('other-electricity');
@@ -152,38 +154,37 @@ function restLever({ bill, estimated, expectedSpaceKWh, weatherGrade }: UnitsInp
     joined,
     to: { restKWh: left.kWh - expectedKWh },
     grade: assumed ? 'assumed' : 'estimated',
-    title: titleOf('', joined),
+    title: titleOf(joined),
     inputs: [
-      line('Units expected', expectedKWh, 'kWh', 'estimated', 'the promise'),
-      line('Units on the bill', bill.boughtKWh, 'kWh', meterGrade, `the bill, ${bill.readings} readings`),
+      line(tell('units-expected'), expectedKWh, 'kWh', 'estimated', tell('the-estimate')),
+      line(tell('units-on-bill'), bill.boughtKWh, 'kWh', meterGrade, tell(`bill-${bill.readings}`)),
       line(
-        'Other electricity taken off',
+        tell('other-taken-off'),
         bill.otherKWh,
         'kWh',
         bill.otherKWh > 0 ? 'estimated' : 'measured',
-        'the bill',
+        tell('the-bill'),
       ),
-      line('Units not expected', left.kWh - expectedKWh, 'kWh', 'estimated', 'worked out'),
+      line(tell('units-not-expected'), left.kWh - expectedKWh, 'kWh', 'estimated', tell('worked-out')),
     ],
   };
 }
 
-const joinedOf = (causes: readonly string[]) => (causes.length > 1 ? { joined: causes } : {});
+const unlessKnown = (weatherGrade: Grade | null): 'weather'[] => (weatherGrade ? [] : ['weather']);
+const joinedOf = (causes: Joined) => (causes.length > 1 ? { joined: causes } : {});
 
-const NAMES: Readonly<Record<string, string>> = {
-  'heat-used': 'heat used',
-  'hot-water': 'hot water',
-  efficiency: 'efficiency',
-  backup: 'backup heater',
-  'other-electricity': 'other electricity',
-  metering: 'estimated reading',
-  weather: 'weather',
-};
+/** Causes of one part, the one that leads it first. */
+type Joined = readonly [keyof typeof LEADING, ...(keyof typeof LEADING | Hidden | 'weather')[]];
+const LEADING = { 'heat-used': 'heat-used', 'hot-water': 'hot-water-part', efficiency: 'efficiency' } as const;
+const ALONE = { ...LEADING, 'heat-used': 'heat-used-part' } as const;
 
 /** "Heat used and efficiency, joined"; a cause alone keeps its own title. */
-function titleOf(alone: string, causes: readonly string[]): string {
-  if (causes.length < 2) return alone;
-  const names = causes.map((cause) => NAMES[cause]!);
-  const text = `${names.slice(0, -1).join(', ')} and ${names.at(-1)}, joined`;
-  return text[0]!.toUpperCase() + text.slice(1);
+function titleOf([leading, ...others]: Joined): Told {
+  const names = others.map((cause) => tell(`inner-${cause}`));
+  const last = names.at(-1);
+  if (!last) return tell(ALONE[leading]);
+  const first = tell(LEADING[leading]);
+  return names.length === 1
+    ? tell('joined-two', { first, last })
+    : tell('joined-many', { first, causes: names.slice(0, -1), last });
 }

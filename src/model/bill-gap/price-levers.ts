@@ -1,6 +1,7 @@
 /** Price on the bill against the estimated one, and the hours at which the units were bought. */
 import type { SystemResult } from '../shapes/appraisal.ts';
 import type { BillCheckInput } from '../shapes/bill-check.ts';
+import { tell } from '../shapes/told.ts';
 import { type CostState, type Lever, workingLine as line } from './cost-state.ts';
 import type { EstimateForDays } from './estimate-for-days.ts';
 
@@ -36,7 +37,7 @@ export function priceLevers(
   const several = (prices: readonly { readonly pencePerKWh: number }[]) =>
     new Set(prices.map(({ pencePerKWh }) => pencePerKWh)).size > 1;
   const mixed = several(rates.filter(({ kWh }) => kWh > 0)) || several(bill.ratesKWh ?? []);
-  const origin = bill.totalPence === undefined ? 'the bill' : 'the bill: cost of the units ÷ units';
+  const origin = tell(bill.totalPence === undefined ? 'the-bill' : 'bill-by-units');
   return {
     from: { pencePerKWh: [estimatedPrice], rateShares: [1] },
     levers: [
@@ -45,10 +46,10 @@ export function priceLevers(
         ...(mixed ? { joined: ['price', 'when'] } : {}),
         to: { pencePerKWh: [billPrice] },
         grade: 'measured',
-        title: mixed ? 'Unit price and hours of use, joined' : 'Unit price',
+        title: tell(mixed ? 'unit-price-and-hours' : 'unit-price'),
         inputs: [
-          line('Price promised', estimatedPrice, 'p/kWh', 'measured', 'the promise, mean over these days'),
-          line('Price on the bill', billPrice, 'p/kWh', 'measured', origin),
+          line(tell('price-estimated'), estimatedPrice, 'p/kWh', 'measured', tell('estimate-mean')),
+          line(tell('price-on-bill'), billPrice, 'p/kWh', 'measured', origin),
         ],
       },
     ],
@@ -94,20 +95,20 @@ function matchRates(
         cause: 'price',
         to: { pencePerKWh: to },
         grade: 'measured',
-        title: 'Unit price',
+        title: tell('unit-price'),
         inputs: names.flatMap((name, i) => [
-          line(`Price promised, ${name}`, from.prices[i]!, 'p/kWh', 'measured', 'the promise'),
-          line(`Price on the bill, ${name}`, to[i]!, 'p/kWh', 'measured', 'the bill'),
+          line(tell('price-estimated-at', { name }), from.prices[i]!, 'p/kWh', 'measured', tell('the-estimate')),
+          line(tell('price-on-bill-at', { name }), to[i]!, 'p/kWh', 'measured', tell('the-bill')),
         ]),
       },
       {
         cause: 'when',
         to: { rateShares: shares },
         grade: 'estimated',
-        title: 'Hours at which it was used',
+        title: tell('hours-of-use'),
         inputs: names.flatMap((name, i) => [
-          line(`Share promised, ${name}`, from.shares[i]!, '', 'estimated', 'the promise, for these days'),
-          line(`Share on the bill, ${name}`, shares[i]!, '', 'measured', 'units by price'),
+          line(tell('share-estimated-at', { name }), from.shares[i]!, '', 'estimated', tell('estimate-for-days')),
+          line(tell('share-on-bill-at', { name }), shares[i]!, '', 'measured', tell('units-by-price')),
         ]),
       },
     ],

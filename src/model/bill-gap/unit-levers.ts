@@ -1,14 +1,15 @@
 /** The units of a bill taken apart as far as the evidence reaches; what it cannot separate stays joined and is named so. */
 import type { BillCheckInput } from '../shapes/bill-check.ts';
+import { tell } from '../shapes/told.ts';
 import { type Lever, workingLine as line } from './cost-state.ts';
 import { heatLevers } from './heat-levers.ts';
-import type { UnitsInput } from './units-input.ts';
+import type { Hidden, UnitsInput } from './units-input.ts';
 
 /** Levers of everything counted in units [kWh]; with all of them switched, the units are those of the bill. */
 export function unitLevers(input: UnitsInput): Lever[] {
   const { bill } = input;
   const levers: Lever[] = [];
-  const inside: string[] = [];
+  const inside: Hidden[] = [];
   let left = bill.boughtKWh;
 
   if (bill.meter === 'whole-house' && bill.heatPumpKWh !== undefined) {
@@ -37,12 +38,12 @@ function otherLever(bill: BillCheckInput, kWh: number): Lever {
     to: { otherKWh: kWh },
     // Metered less what somebody said is usual.
     grade: 'estimated',
-    title: 'Other electricity',
+    title: tell('other-electricity'),
     inputs: [
-      line('Units on the bill, usual other electricity off', bill.boughtKWh, 'kWh', 'estimated', 'the bill'),
-      line('Units of the heat pump', bill.heatPumpKWh!, 'kWh', 'measured', 'meter on the heat pump'),
-      line('Other electricity taken off', bill.otherKWh, 'kWh', 'estimated', 'told'),
-      line('Other electricity beyond that', kWh, 'kWh', 'estimated', 'worked out'),
+      line(tell('units-usual-off'), bill.boughtKWh, 'kWh', 'estimated', tell('the-bill')),
+      line(tell('units-of-pump'), bill.heatPumpKWh!, 'kWh', 'measured', tell('pump-meter')),
+      line(tell('other-taken-off'), bill.otherKWh, 'kWh', 'estimated', tell('told')),
+      line(tell('other-beyond'), kWh, 'kWh', 'estimated', tell('worked-out')),
     ],
   };
 }
@@ -52,10 +53,10 @@ function meteringLever(bill: BillCheckInput, kWh: number): Lever {
     cause: 'metering',
     to: { meteringKWh: kWh },
     grade: 'measured',
-    title: 'Estimated reading',
+    title: tell('estimated-reading'),
     inputs: [
-      line('Units on the bill', bill.boughtKWh, 'kWh', 'estimated', `the bill, ${bill.readings} readings`),
-      line('Units by own readings', bill.readKWh!, 'kWh', 'measured', 'readings taken at the meter'),
+      line(tell('units-on-bill'), bill.boughtKWh, 'kWh', 'estimated', tell(`bill-${bill.readings}`)),
+      line(tell('units-by-readings'), bill.readKWh!, 'kWh', 'measured', tell('taken-at-meter')),
     ],
   };
 }
@@ -65,7 +66,7 @@ function backupLever(kWh: number): Lever {
     cause: 'backup',
     to: { backupKWh: kWh },
     grade: 'estimated',
-    title: 'Backup or immersion heater',
-    inputs: [line('Units of the heater', kWh, 'kWh', 'estimated', 'steps of even power in the readings, or typed')],
+    title: tell('backup-part'),
+    inputs: [line(tell('units-of-heater'), kWh, 'kWh', 'estimated', tell('even-steps'))],
   };
 }

@@ -14,9 +14,12 @@ export interface UnitsInput {
   readonly weatherGrade: Grade | null;
 }
 
+/** Causes that a meter or a reading could have told apart. */
+export type Hidden = 'other-electricity' | 'metering' | 'backup';
+
 /** What remains for the machine once metering, other electricity and heaters are taken off, as far as they are known. */
 export interface UnitsLeft {
   readonly kWh: number;
   /** Causes that could not be taken off and are still inside. */
-  readonly inside: readonly string[];
+  readonly inside: readonly Hidden[];
 }

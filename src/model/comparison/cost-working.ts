@@ -1,7 +1,7 @@
 /** The sums behind what a system buys, costs and emits. */
 import type { Demand, Figure, PriceBasis } from '../shapes/appraisal.ts';
 import type { Value } from '../shapes/reference.ts';
-import type { Wording } from '../shapes/told.ts';
+import { type Told, tell, type Wording } from '../shapes/told.ts';
 import type { Grade, Working, WorkingInput } from '../shapes/working.ts';
 import type { Plan } from './plan.ts';
 import type { PricedPlan } from './price-plan.ts';
@@ -30,16 +30,16 @@ export const gradeOfPrice = (plan: Plan, prices: PricesInUse): Grade => basisOf(
 export function boughtWorking(plan: Plan, demand: Demand, boughtKWh: number): Working {
   const waterKWh = plan.waterKWh + plan.electricWaterKWh;
   return {
-    title: 'Energy bought in a year',
-    formula: 'heat for rooms / its factor or efficiency + heat for hot water / its own + pumps and other lines',
+    title: tell('energy-bought'),
+    formula: tell('bought-by-use'),
     inputs: [
-      kWhInput('Heat for rooms', demand.space.value, demand.space.grade, 'heat needed'),
-      kWhInput('Heat for hot water', demand.water.value, demand.water.grade, 'heat needed'),
+      kWhInput(tell('heat-for-rooms'), demand.space.value, demand.space.grade, tell('heat-needed-origin')),
+      kWhInput(tell('heat-for-water'), demand.water.value, demand.water.grade, tell('heat-needed-origin')),
       ...plan.inputs,
-      kWhInput('Bought for rooms', plan.spaceKWh, plan.grade, 'heat / factor or efficiency'),
-      kWhInput('Bought for hot water', waterKWh, plan.grade, 'heat / factor or efficiency'),
+      kWhInput(tell('bought-for-rooms'), plan.spaceKWh, plan.grade, tell('by-factor-or-efficiency')),
+      kWhInput(tell('bought-for-water'), waterKWh, plan.grade, tell('by-factor-or-efficiency')),
       ...plan.extras.map((line) => kWhInput(line.working.title, line.kWh, line.grade, line.working.formula)),
-      ...(plan.pumpKWh > 0 ? [kWhInput('Pump and fan', plan.pumpKWh, 'assumed', plan.pumpSource)] : []),
+      ...(plan.pumpKWh > 0 ? [kWhInput(tell('pump-and-fan'), plan.pumpKWh, 'assumed', plan.pumpSource)] : []),
     ],
     result: { value: boughtKWh, unit: 'kWh' },
     steps: [demand.space.working, demand.water.working, ...plan.steps],
@@ -56,16 +56,14 @@ export function costWorking(
   const basis = basisOf(plan, prices);
   const electricity = prices.electricity.basis;
   return {
-    title: 'Cost of a year',
-    formula: power
-      ? 'units × unit price, band by band + standing charge + charge on power + service'
-      : 'units × unit price, band by band + standing charge + service',
+    title: tell('cost-of-year'),
+    formula: tell(power ? 'units-standing-power-service' : 'units-standing-service'),
     inputs: [
       ...rates.flatMap(({ name, kWh, pencePerKWh, beside }): WorkingInput[] => {
         const { grade, origin } = beside ? electricity : basis;
         return [
-          kWhInput(`Units, ${name}`, kWh, plan.grade, 'energy bought'),
-          { name: `Unit price, ${name}`, value: pencePerKWh, unit: 'p/kWh', grade, origin },
+          kWhInput(tell('units-at', { name }), kWh, plan.grade, tell('energy-bought-origin')),
+          { name: tell('price-at', { name }), value: pencePerKWh, unit: 'p/kWh', grade, origin },
         ];
       }),
       ...(besideSteps ? [otherUseInput(besideSteps)] : []),
@@ -73,7 +71,7 @@ export function costWorking(
       ...(power
         ? [
             {
-              name: 'Charge on power',
+              name: tell('charge-on-power'),
               value: power.pence,
               unit: 'p',
               grade: 'assumed' as const,
@@ -84,23 +82,23 @@ export function costWorking(
       plan.serviceGBP,
     ],
     result: { value: costPence, unit: 'p' },
-    source: `${basis.name}: ${basis.origin}`,
+    source: tell('name-and-origin', { name: basis.name, origin: basis.origin }),
     steps: power ? [bought, power.working] : [bought],
   };
 }
 
 const otherUseInput = ({ monthlyKWh, grade, origin }: RestOfHome): WorkingInput =>
   kWhInput(
-    'Other electricity of the home, which fills the first steps',
+    tell('other-use'),
     monthlyKWh.reduce((sum, kWh) => sum + kWh, 0),
     grade,
     origin,
   );
 
 function standingInput(value: number, gas: PriceBasis): WorkingInput {
-  const name = 'Standing charge';
+  const name = tell('standing-charge');
   if (value > 0) return { name, value, unit: 'p', grade: gas.grade, origin: gas.origin };
-  const origin = 'none here: that of electricity is paid in any case';
+  const origin = tell('no-standing-here');
   return { name, value, unit: 'p', grade: 'measured', origin };
 }
 
@@ -111,20 +109,20 @@ export function perHeatWorking(
   const { grade } = of;
   const pricePerKWh = plan.spaceKWh > 0 ? terms.spacePence / plan.spaceKWh : meanPencePerKWh;
   const rooms: Working = {
-    title: 'Cost of a unit of heat for rooms',
-    formula: 'unit price / factor or efficiency for rooms',
+    title: tell('heat-unit-for-rooms'),
+    formula: tell('price-by-factor'),
     inputs: [
-      { name: 'Unit price over its hours', value: pricePerKWh, unit: 'p/kWh', grade, origin: 'prices' },
+      { name: tell('price-over-hours'), value: pricePerKWh, unit: 'p/kWh', grade, origin: tell('the-prices') },
       ...plan.inputs.slice(0, 1),
     ],
     result: { value: pricePerKWh / plan.spaceEfficiency, unit: 'p/kWh' },
   };
   return {
-    title: 'Cost of a unit of heat',
-    formula: 'cost of the units / heat for rooms and hot water',
+    title: tell('heat-unit'),
+    formula: tell('units-by-heat'),
     inputs: [
-      { name: 'Cost of the units', value: of.unitsPence, unit: 'p', grade, origin: 'cost of a year' },
-      kWhInput('Heat', of.heatKWh, plan.grade, 'heat needed'),
+      { name: tell('cost-of-units'), value: of.unitsPence, unit: 'p', grade, origin: tell('from-cost-of-year') },
+      kWhInput(tell('heat'), of.heatKWh, plan.grade, tell('heat-needed-origin')),
     ],
     result: { value: of.perHeat, unit: 'p/kWh' },
     steps: [rooms],
@@ -136,7 +134,7 @@ export function carbonWorking(
   bought: Figure,
   of: { readonly besideKWh: number; readonly main: Value; readonly electricity: Value; readonly carbonKg: number },
 ): Working {
-  const factor = (name: string, { value, unit, source }: Value): WorkingInput => ({
+  const factor = (name: Told, { value, unit, source }: Value): WorkingInput => ({
     name,
     value,
     unit,
@@ -144,15 +142,20 @@ export function carbonWorking(
     origin: source,
   });
   return {
-    title: 'Carbon of a year',
-    formula: 'energy bought × kg CO2e per kWh, each carrier by its own',
+    title: tell('carbon-of-year'),
+    formula: tell('carbon-by-carrier'),
     inputs: [
-      kWhInput(`Bought, ${plan.carrier}`, bought.value - of.besideKWh, plan.grade, 'energy bought'),
-      factor(`Carbon of ${plan.carrier}`, of.main),
+      kWhInput(
+        tell('bought-of', { carrier: plan.carrier }),
+        bought.value - of.besideKWh,
+        plan.grade,
+        tell('energy-bought-origin'),
+      ),
+      factor(tell('carbon-of', { carrier: plan.carrier }), of.main),
       ...(of.besideKWh > 0
         ? [
-            kWhInput('Electricity beside it', of.besideKWh, plan.grade, 'energy bought'),
-            factor('Carbon of electricity', of.electricity),
+            kWhInput(tell('electricity-beside'), of.besideKWh, plan.grade, tell('energy-bought-origin')),
+            factor(tell('carbon-of', { carrier: 'electricity' }), of.electricity),
           ]
         : []),
     ],

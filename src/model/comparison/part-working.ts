@@ -1,41 +1,51 @@
 /** The sum behind one part of a year's cost, taken out of the sum of the whole, so that the two never differ. */
-import type { Working, WorkingInput } from '../shapes/working.ts';
+
+import { type Told, type ToldCode, tell, type Wording } from '../shapes/told.ts';
+import type { Working } from '../shapes/working.ts';
 
 export type CostPart = 'units' | 'standing' | 'service';
 
 interface PartPlan {
-  readonly title: string;
-  readonly formula: string;
-  readonly isOfIt: (input: WorkingInput) => boolean;
+  readonly title: Told;
+  readonly formula: Told;
+  readonly codes: readonly ToldCode[];
+  /** The same lines in estimates from before there were codes. */
+  readonly texts: RegExp;
 }
 
 const PLANS: { readonly [part in CostPart]: PartPlan } = {
   units: {
-    title: 'Units of a year',
-    formula: 'units × unit price, band by band',
-    isOfIt: ({ name }) => typeof name === 'string' && /^(Units|Unit price|Other electricity of the home), /.test(name),
+    title: tell('units-of-year'),
+    formula: tell('units-by-band'),
+    codes: ['units-at', 'price-at', 'other-use'],
+    texts: /^(Units|Unit price|Other electricity of the home), /,
   },
   standing: {
-    title: 'Standing charge of a year',
-    formula: 'the standing charge that this way of heating needs, for the days of a year',
-    isOfIt: ({ name }) => name === 'Standing charge' || name === 'Charge on power',
+    title: tell('standing-of-year'),
+    formula: tell('standing-by-days'),
+    codes: ['standing-charge', 'charge-on-power'],
+    texts: /^(Standing charge|Charge on power)$/,
   },
   service: {
-    title: 'Service of a year',
-    formula: 'one yearly visit',
-    isOfIt: ({ name }) => name === 'Service of a year',
+    title: tell('service-of-year'),
+    formula: tell('one-visit'),
+    codes: ['service-of-year'],
+    texts: /^Service of a year$/,
   },
 };
+const isOf = (told: Wording, { codes, texts }: Pick<PartPlan, 'codes' | 'texts'>): boolean =>
+  typeof told === 'string' ? texts.test(told) : codes.includes(told.code);
+const POWER = { codes: ['charge-on-power'], texts: /^Charge on power$/ } as const;
 
 /** One part of the cost of a year [p] with its own inputs; `cost` is the working of the whole cost. */
 export function partWorking(cost: Working, part: CostPart, pence: number): Working {
-  const { title, formula, isOfIt } = PLANS[part];
-  const isPower = (step: Working) => step.title === 'Charge on power';
+  const plan = PLANS[part];
+  const isPower = ({ title }: Working) => isOf(title, POWER);
   const steps = part === 'service' ? [] : (cost.steps ?? []).filter((step) => isPower(step) === (part === 'standing'));
   return {
-    title,
-    formula,
-    inputs: cost.inputs.filter(isOfIt),
+    title: plan.title,
+    formula: plan.formula,
+    inputs: cost.inputs.filter(({ name }) => isOf(name, plan)),
     result: { value: pence, unit: 'p' },
     ...(cost.source === undefined || part !== 'units' ? {} : { source: cost.source }),
     ...(steps.length > 0 ? { steps } : {}),

@@ -3,12 +3,14 @@
 import { evenSpread, spreadOfRange } from '../chance/multiplier.ts';
 import { type Efficiency, presentEfficiency } from '../demand/present-efficiency.ts';
 import { fieldSpread } from '../heat-pump/factor-spread.ts';
+import { tellSource } from '../heat-pump/full/settle-source.ts';
 import { settleFactors } from '../heat-pump/settle-factors.ts';
 import type { ReckonedMachine } from '../heat-pump/spf-from-factors.ts';
 import type { Demand, Question, WhatIf } from '../shapes/appraisal.ts';
 import { HEATERS, type Heater, SYSTEMS, serviceKey, systemRow } from '../shapes/heating.ts';
 import type { Household } from '../shapes/household.ts';
 import type { EfficiencyDefault, Reference } from '../shapes/reference.ts';
+import { type Told, tell } from '../shapes/told.ts';
 import { type WorkingInput, weakestGrade } from '../shapes/working.ts';
 import type { Plan, SystemName } from './plan.ts';
 import { askAboutCost } from './questions.ts';
@@ -44,11 +46,11 @@ export function planSystems(input: PlanInput, questions: Question[]): Plan[] {
 
 function planHeatPump({ household, demand, machine, reference }: PlanInput, id: SystemName = 'heat-pump'): Plan {
   const { space, water, boundary, asDesigned } = machine.machine;
-  const factor = (name: string, figure: typeof space): WorkingInput => ({
+  const factor = (name: Told, figure: typeof space): WorkingInput => ({
     name,
     value: figure.value,
     grade: figure.grade,
-    origin: `at ${boundary}`,
+    origin: tell('at-boundary', { boundary }),
   });
   return {
     id,
@@ -62,7 +64,7 @@ function planHeatPump({ household, demand, machine, reference }: PlanInput, id: 
     moves: 'machine',
     ...(asDesigned ? { asDesigned } : {}),
     grade: weakestGrade([space.grade, water.grade, demand.total.grade]),
-    inputs: [factor('Factor for rooms', space), factor('Factor for hot water', water)],
+    inputs: [factor(tell('factor-for-rooms'), space), factor(tell('factor-for-water'), water)],
     steps: [space.working, water.working, ...machine.extras.map((extra) => extra.working)],
     spaceKWh: machine.spaceKWh,
     waterKWh: machine.waterKWh,
@@ -82,7 +84,7 @@ function planAirSource({ household, demand, reference, whatIf }: PlanInput): Pla
   const like = { source: 'air' as const, ...(emitters ? { emitters } : {}), ...(flowC ? { flowC } : {}) };
   const { space, water, field } = settleFactors(like, reference, whatIf?.flowC);
   const spread = fieldSpread(field);
-  const factor = (name: string, value: number): WorkingInput => ({
+  const factor = (name: Told, value: number): WorkingInput => ({
     name,
     value,
     grade: 'assumed',
@@ -99,7 +101,7 @@ function planAirSource({ household, demand, reference, whatIf }: PlanInput): Pla
     waterSpread: spread,
     moves: 'other-machine',
     grade: 'assumed',
-    inputs: [factor('Factor for rooms', space.value), factor('Factor for hot water', water.value)],
+    inputs: [factor(tell('factor-for-rooms'), space.value), factor(tell('factor-for-water'), water.value)],
     steps: [],
     spaceKWh: demand.space.value / space.value,
     waterKWh: demand.water.value / water.value,
@@ -167,8 +169,8 @@ function planHeater(id: SystemName, kind: Heater, input: PlanInput, own?: TwoEff
   const water = own?.water ?? tableEfficiency(table.water);
   const immersion = id === 'present' && household.present.hotWaterFrom === 'immersion' && carrier !== 'electricity';
   const waterInput: WorkingInput = immersion
-    ? { name: 'Hot water by immersion heater', value: 1, grade: 'estimated', origin: 'how the home is fitted' }
-    : { name: 'Seasonal efficiency, hot water', value: water.value, grade: water.grade, origin: water.origin };
+    ? { name: tell('water-by-immersion'), value: 1, grade: 'estimated', origin: tell('how-fitted') }
+    : { name: tell('efficiency-for-water'), value: water.value, grade: water.grade, origin: water.origin };
   const running = Math.min(1, (demand.space.value + demand.water.value) / FULL_SEASON_KWH);
   return {
     id,
@@ -182,7 +184,7 @@ function planHeater(id: SystemName, kind: Heater, input: PlanInput, own?: TwoEff
     moves: id === 'present' ? 'efficiency' : 'other-efficiency',
     grade: weakestGrade([space.grade, demand.total.grade]),
     inputs: [
-      { name: 'Seasonal efficiency, rooms', value: space.value, grade: space.grade, origin: space.origin },
+      { name: tell('efficiency-for-rooms'), value: space.value, grade: space.grade, origin: space.origin },
       waterInput,
     ],
     steps: [],
@@ -209,13 +211,13 @@ function serviceOf(
   const typed =
     system === 'electric' ? undefined : system === 'heat-pump' ? prices.serviceHeatPumpGBP : prices[serviceKey(system)];
   const fallback = reference.service[system];
-  const name = 'Service of a year';
+  const name = tell('service-of-year');
   // A price that was typed is a price agreed.
   if (typed) {
     const { value, grade, origin } = typed;
     return { serviceGBP: { name, value, unit: '£', grade, origin }, serviceSpread: 0 };
   }
-  const origin = `${fallback.provenance}: ${fallback.source}`;
+  const origin = tellSource(fallback);
   return {
     serviceGBP: { name, value: fallback.value, unit: '£', grade: 'assumed', origin },
     serviceSpread: reference.spread.service.value,

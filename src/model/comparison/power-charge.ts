@@ -2,6 +2,7 @@
 import { COMMON_MONTH_DAYS } from '../calendar/civil.ts';
 import type { YearSlots } from '../calendar/zone.ts';
 import type { TariffVersion } from '../shapes/tariff.ts';
+import { tell } from '../shapes/told.ts';
 import type { Working } from '../shapes/working.ts';
 import { inclVat } from '../tariff/slot-price.ts';
 import type { HomePeaks } from './rest-of-home.ts';
@@ -72,31 +73,31 @@ export function powerCharge(version: TariffVersion, home: HomePeaks, heating: He
   const pence = byMonthPence.reduce((sum, one) => sum + one, 0);
   const total = (kW: readonly number[]) => kW.reduce((sum, one) => sum + one, 0);
   const grade = home.months === 12 ? 'measured' : 'estimated';
-  const origin = `half-hourly record of ${home.months} of the 12 months`;
+  const origin = tell('half-hours-of-months', { months: home.months });
   return {
     byMonthPence,
     pence,
     homeKW: Math.max(...without),
     withKW: Math.max(...withIt),
     working: {
-      title: 'Charge on power',
-      formula: '(highest half-hours of the twelve months with the heating − without it) × price of a kW',
+      title: tell('charge-on-power'),
+      formula: tell('power-with-less-without'),
       inputs: [
         {
-          name: 'Highest half-hours without the heating, twelve months',
+          name: tell('power-without'),
           value: total(without),
           unit: 'kW',
           grade,
           origin,
         },
         {
-          name: 'Highest half-hours with it, twelve months',
+          name: tell('power-with'),
           value: total(withIt),
           unit: 'kW',
           grade: 'assumed',
-          origin: 'the same, and the heaviest day of the heating in each month laid on top',
+          origin: tell('same-with-heaviest'),
         },
-        { name: 'Price of a kW for a month', value: price, unit: 'p', grade, origin: 'prices' },
+        { name: tell('price-of-power'), value: price, unit: 'p', grade, origin: tell('the-prices') },
       ],
       result: { value: pence, unit: 'p' },
     },

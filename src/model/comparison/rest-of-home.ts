@@ -7,6 +7,7 @@ import { sumRegisters } from '../evidence/sum-registers.ts';
 import type { Series } from '../shapes/evidence.ts';
 import { carrierOf, isFuel } from '../shapes/heating.ts';
 import type { Household } from '../shapes/household.ts';
+import { type Told, tell } from '../shapes/told.ts';
 import { FLOOR_AREA_M2 } from '../shapes/usual-home.ts';
 import type { Grade } from '../shapes/working.ts';
 
@@ -14,7 +15,7 @@ export interface RestOfHome {
   /** Electricity for all but heating and hot water, by month of a year. */
   readonly monthlyKWh: readonly number[];
   readonly grade: Grade;
-  readonly origin: string;
+  readonly origin: Told;
   readonly peaks: HomePeaks;
 }
 
@@ -62,7 +63,7 @@ function recorded(imports: readonly Series[]): Omit<RestOfHome, 'peaks'> | null 
       return count * (known ? kWh[month]! / days[month]! : perDay);
     }),
     grade: estimated ? 'estimated' : 'measured',
-    origin: 'the record of the whole home, which holds no heating',
+    origin: tell('record-without-heating'),
   };
 }
 
@@ -78,7 +79,7 @@ function usual({ home }: Household): Omit<RestOfHome, 'peaks'> {
   return {
     monthlyKWh: weights.map((weight) => (yearKWh * weight) / whole),
     grade: 'assumed',
-    origin: 'lights and appliances as usual for its people and floor area (SAP 10.2 Appendix L, from memory)',
+    origin: tell('usual-appliances'),
   };
 }
 

@@ -2,6 +2,7 @@
 
 import { quantileOfSorted, shareAboveZero, sortAround, TWENTY, twentyOfSorted } from '../chance/quantiles.ts';
 import { type Demand, type SystemResult, type Versus, verdictOf } from '../shapes/appraisal.ts';
+import { type Told, tell } from '../shapes/told.ts';
 import { type Working, weakestGrade } from '../shapes/working.ts';
 import { withRange } from './cost-figures.ts';
 import { withoutSteps } from './cost-working.ts';
@@ -68,17 +69,20 @@ function breakEven(pump: Side, other: Side, demand: Demand, wholeFactor: number)
 }
 
 function savingWorking(pump: Side, other: Side, value: number): Working {
-  const line = (name: string, { result }: Side) => ({
+  const line = (name: Told, { result }: Side) => ({
     name,
     value: result.cost.value,
     unit: 'p',
     grade: result.cost.grade,
-    origin: 'cost of a year, below',
+    origin: tell('from-cost-of-year-below'),
   });
   return {
-    title: 'Saved in a year with the heat pump',
-    formula: 'cost of the other − cost of the heat pump',
-    inputs: [line(`Cost, ${other.result.id}`, other), line('Cost, heat-pump', pump)],
+    title: tell('saved-in-year'),
+    formula: tell('other-less-pump'),
+    inputs: [
+      line(tell('cost-of-system', { system: other.result.id }), other),
+      line(tell('cost-of-system', { system: 'heat-pump' }), pump),
+    ],
     result: { value, unit: 'p' },
     steps: [withoutSteps(other.result.cost.working), withoutSteps(pump.result.cost.working)],
   };

@@ -1,12 +1,12 @@
 /** What a look at the years to come rests on: as typed, else the usual value, each with its grade and origin. */
 import type { Given, Household } from '../shapes/household.ts';
 import type { LifetimeInputs } from '../shapes/lifetime.ts';
-import type { Wording } from '../shapes/told.ts';
+import { type Told, tell, type Wording } from '../shapes/told.ts';
 import type { Grade } from '../shapes/working.ts';
 
 type Purchase = Household['purchase'];
 
-const CUSTOM = 'common practice, no source';
+const CUSTOM = tell('custom');
 
 /** Taken where nothing is typed. Prices of purchase have no default: what was not given is not counted. */
 export const USUAL = {
@@ -15,18 +15,13 @@ export const USUAL = {
   groundLifeYears: { value: 20, origin: CUSTOM },
   airLifeYears: { value: 15, origin: CUSTOM },
   replacementLifeYears: { value: 15, origin: CUSTOM },
-  presentYearsLeft: { value: 0, origin: 'replaced now instead; type the years if it has some left' },
-  discountPerYear: { value: 0.035, origin: 'UK Treasury Green Book, real rate, from memory' },
-  growthPerYear: { value: 0, origin: 'no trend assumed beyond general inflation; common practice, no source' },
-  growthSpreadPerYear: { value: 0.02, origin: `one standard deviation; a judgement, ${CUSTOM}` },
+  presentYearsLeft: { value: 0, origin: tell('replaced-now') },
+  discountPerYear: { value: 0.035, origin: tell('green-book') },
+  growthPerYear: { value: 0, origin: tell('no-trend') },
+  growthSpreadPerYear: { value: 0.02, origin: tell('growth-judgement') },
 } as const;
 
-function settle(
-  name: string,
-  unit: string,
-  given: Given<number> | undefined,
-  usual: { value: number; origin: Wording },
-) {
+function settle(name: Told, unit: string, given: Given<number> | undefined, usual: { value: number; origin: Wording }) {
   const taken: { value: number; grade: Grade; origin: Wording } = given ?? { ...usual, grade: 'assumed' };
   return { value: taken.value, line: { name, unit, ...taken } };
 }
@@ -36,23 +31,18 @@ export function settleInputs(purchase: Purchase, source: 'ground' | 'air'): Life
   const pumpLife = source === 'ground' ? USUAL.groundLifeYears : USUAL.airLifeYears;
   const growth = USUAL.growthPerYear;
   return {
-    years: settle('Years looked ahead', 'years', purchase.years, USUAL.years),
-    discount: settle('Discount rate a year', 'share', purchase.discountPerYear, USUAL.discountPerYear),
-    electricityGrowth: settle('Electricity price, growth a year', 'share', purchase.electricityGrowthPerYear, growth),
-    fuelGrowth: settle('Fuel price, growth a year', 'share', purchase.fuelGrowthPerYear, growth),
-    growthSpread: settle('Doubt of both growths', 'share', purchase.growthSpreadPerYear, USUAL.growthSpreadPerYear),
-    pumpLife: settle('Life of the heat pump', 'years', purchase.heatPumpLifeYears, pumpLife),
+    years: settle(tell('years-ahead'), 'years', purchase.years, USUAL.years),
+    discount: settle(tell('discount-rate'), 'share', purchase.discountPerYear, USUAL.discountPerYear),
+    electricityGrowth: settle(tell('electricity-growth'), 'share', purchase.electricityGrowthPerYear, growth),
+    fuelGrowth: settle(tell('fuel-growth'), 'share', purchase.fuelGrowthPerYear, growth),
+    growthSpread: settle(tell('growth-doubt'), 'share', purchase.growthSpreadPerYear, USUAL.growthSpreadPerYear),
+    pumpLife: settle(tell('pump-life'), 'years', purchase.heatPumpLifeYears, pumpLife),
     replacementLife: settle(
-      'Life of what would replace the present system',
+      tell('replacement-life'),
       'years',
       purchase.replacementLifeYears,
       USUAL.replacementLifeYears,
     ),
-    presentYearsLeft: settle(
-      'Years the present system would still last',
-      'years',
-      purchase.presentYearsLeft,
-      USUAL.presentYearsLeft,
-    ),
+    presentYearsLeft: settle(tell('present-years-left'), 'years', purchase.presentYearsLeft, USUAL.presentYearsLeft),
   };
 }

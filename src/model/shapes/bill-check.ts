@@ -1,5 +1,7 @@
 /** A later bill held against a written estimate: what is typed, and what the check says. */
+
 import { z } from 'zod';
+import { codeOf } from './code.ts';
 import { CivilDate } from './dates.ts';
 import { Finding } from './finding.ts';
 import { Grade, Working } from './working.ts';
@@ -47,6 +49,23 @@ export const BillCheckInput = z.object({
 });
 export type BillCheckInput = z.infer<typeof BillCheckInput>;
 
+/** Why a bill is not what the estimate said. */
+export type BillCause =
+  | 'days'
+  | 'price'
+  | 'when'
+  | 'standing-charge'
+  | 'weather'
+  | 'heat-used'
+  | 'hot-water'
+  | 'efficiency'
+  | 'backup'
+  | 'other-electricity'
+  | 'metering'
+  | 'rooms'
+  | 'steady'
+  | 'rest';
+
 export const BillCheckPart = z.object({
   /**
    * "days": these days of the year against an equal share of the year; "price"; "when" (dear or cheap hours);
@@ -54,9 +73,9 @@ export const BillCheckPart = z.object({
    * "hot-water"; "efficiency"; "backup" or immersion heater; "other-electricity"; "metering".
    * What the evidence cannot tell apart: "rooms" (rose with the cold), "steady" (did not), "rest" (all of it).
    */
-  cause: z.string(),
+  cause: codeOf<BillCause>(),
   /** Causes that may be inside this part, where it stands for more than its own. */
-  joined: z.array(z.string()).optional(),
+  joined: z.array(codeOf<BillCause>()).optional(),
   pence: z.number(),
   grade: Grade,
   working: Working,

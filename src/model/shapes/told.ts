@@ -3,12 +3,15 @@
  * numbers and all, so that what is kept can be said in any language later on.
  */
 import { z } from 'zod';
+import { codeOf } from './code.ts';
+import type { ToldBill } from './told-bill.ts';
+import type { ToldCost } from './told-cost.ts';
 import type { ToldHeat } from './told-heat.ts';
 import type { ToldMachine } from './told-machine.ts';
 import type { ToldRound } from './told-round.ts';
 
 /** Every code with its gaps: numbers, words (told or somebody's own) or a list; `null` where it has none. */
-export interface Gaps extends ToldHeat, ToldMachine, ToldRound {}
+export interface Gaps extends ToldHeat, ToldMachine, ToldRound, ToldCost, ToldBill {}
 export type ToldCode = keyof Gaps;
 
 export type ToldValue = number | Wording | readonly Told[];
@@ -30,10 +33,9 @@ export function tell<C extends ToldCode>(code: C, ...data: Gaps[C] extends null 
 export const isCode = (wording: Wording, code: ToldCode): boolean =>
   typeof wording !== 'string' && wording.code === code;
 
-// A code may come from another version of the program: `words` says so then.
 export const Told: z.ZodType<Told> = z.lazy(() =>
   z.object({
-    code: z.string() as unknown as z.ZodType<ToldCode>,
+    code: codeOf<ToldCode>(),
     data: z.record(z.string(), z.union([z.number(), Wording, z.array(Told)])).optional(),
   }),
 );

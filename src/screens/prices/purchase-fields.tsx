@@ -1,4 +1,5 @@
 import { USUAL } from '../../model/lifetime/lifetime-inputs.ts';
+import type { Wording } from '../../model/shapes/told.ts';
 import { moneySign } from '../../words/numbers.ts';
 import { phrase, say } from '../../words/say.ts';
 import { sayTold } from '../../words/say-told.ts';
@@ -19,7 +20,7 @@ const PRICES = [
   },
 ] as const;
 
-const fallback = ({ value, origin }: { value: number; origin: string }, scale = 1): Fallback => ({
+const fallback = ({ value, origin }: { value: number; origin: Wording }, scale = 1): Fallback => ({
   text: formatPlain(value * scale),
   source: sayTold(origin),
 });

@@ -1,7 +1,9 @@
 /** The English of every code that the model tells. */
 import type { ToldCode } from '../../model/shapes/told.ts';
+import { BILL } from './bill.ts';
+import { COST } from './cost.ts';
 import { HEAT } from './heat.ts';
 import { MACHINE } from './machine.ts';
 import { ROUND } from './round.ts';
 
-export const TOLD: Readonly<Record<ToldCode, string>> = { ...HEAT, ...MACHINE, ...ROUND };
+export const TOLD: Readonly<Record<ToldCode, string>> = { ...HEAT, ...MACHINE, ...ROUND, ...COST, ...BILL };

@@ -6,6 +6,7 @@ import { estimateForDays } from '../../../src/model/bill-gap/estimate-for-days.t
 import { addDays } from '../../../src/model/calendar/civil.ts';
 import { BillCheck, type BillCheckInput } from '../../../src/model/shapes/bill-check.ts';
 import type { Series } from '../../../src/model/shapes/evidence.ts';
+import { sayTold } from '../../../src/words/say-told.ts';
 import { sampleBill, sampleEstimate, spreads } from './sample-estimate.ts';
 
 const check = (change: Partial<BillCheckInput> = {}, estimate = sampleEstimate(), weather?: Series) =>
@@ -110,7 +111,7 @@ describe('price, weather and rest', () => {
     const without = check();
     const known = check({ degreeDays: 465 });
     expect(partsOf(without)).not.toHaveProperty('weather');
-    expect(without.parts.at(-1)!.working.title).toContain('and weather');
+    expect(sayTold(without.parts.at(-1)!.working.title)).toContain('and weather');
     expect(without.next).toEqual(['outdoor-temperature']);
     expect(known.next).toEqual([]);
     expect(without.expected.high).toBeGreaterThan(known.expected.high);

@@ -6,10 +6,14 @@ import { BridgePicture } from '../../../src/charts/bridge/picture.tsx';
 import { bridgeSentence } from '../../../src/charts/bridge/sentence.ts';
 import { bridgeSeries } from '../../../src/charts/bridge/series.ts';
 import { bridgeTable } from '../../../src/charts/bridge/table.ts';
+import type { BillCause } from '../../../src/model/shapes/bill-check.ts';
 import { larchRise } from '../leave-behind/larch-rise.ts';
 
 const { working } = larchRise().demand.total;
-const check = (estimatedPence: number, parts: readonly (readonly [string, number, ('measured' | 'assumed')?])[]) => ({
+const check = (
+  estimatedPence: number,
+  parts: readonly (readonly [BillCause, number, ('measured' | 'assumed')?])[],
+) => ({
   estimatedPence,
   actualPence: parts.reduce((sum, [, pence]) => sum + pence, estimatedPence),
   expected: { value: 60_500, low: 54_000, high: 67_000 },
@@ -75,8 +79,17 @@ describe('layout', () => {
     for (const mark of over) expect(box!.textY - 16).toBeGreaterThanOrEqual(mark.y + mark.height);
   });
   test('no name is cut, however many the causes and as low as the letter draws it', () => {
-    const causes = ['price', 'when', 'standing-charge', 'weather', 'heat-used', 'hot-water', 'efficiency', 'backup'];
-    for (const all of [causes, [...causes, 'other-electricity', 'metering']]) {
+    const causes: BillCause[] = [
+      'price',
+      'when',
+      'standing-charge',
+      'weather',
+      'heat-used',
+      'hot-water',
+      'efficiency',
+      'backup',
+    ];
+    for (const all of [causes, [...causes, 'other-electricity', 'metering'] as BillCause[]]) {
       const series = bridgeSeries(
         check(
           46_200,

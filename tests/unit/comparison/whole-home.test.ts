@@ -7,6 +7,7 @@ import { restOfHome } from '../../../src/model/comparison/rest-of-home.ts';
 import type { Series } from '../../../src/model/shapes/evidence.ts';
 import { emptyHousehold, type Household } from '../../../src/model/shapes/household.ts';
 import type { TariffBand, TariffVersion } from '../../../src/model/shapes/tariff.ts';
+import { sayTold } from '../../../src/words/say-told.ts';
 import { allHours, tariff, version } from '../tariff/tariffs.ts';
 import { compareBy, makeDemand, SLOTS_2026 } from './make-demand.ts';
 
@@ -100,7 +101,7 @@ describe('steps in the comparison', () => {
       expect(pump!.split.unitsPence).toBeCloseTo(expected, 5);
       expect(pump!.cost.working.inputs).toContainEqual(
         expect.objectContaining({
-          name: 'Other electricity of the home, which fills the first steps',
+          name: { code: 'other-use' },
           value: 2920,
           grade: 'measured',
         }),
@@ -231,7 +232,7 @@ describe('a charge on the highest half-hour', () => {
       expect(pump!.split.standingPence).toBeCloseTo(more('heat-pump'), 6);
       expect(sum(pump!.monthly.standingPence)).toBeCloseTo(pump!.split.standingPence, 6);
       const part = partWorking(pump!.cost.working, 'standing', pump!.split.standingPence);
-      expect(part.inputs.map(({ name }) => name)).toEqual(['Standing charge', 'Charge on power']);
+      expect(part.inputs.map(({ name }) => sayTold(name))).toEqual(['Standing charge', 'Charge on power']);
       expect(part.steps?.[0]).toMatchObject({ title: 'Charge on power', result: { value: pump!.split.standingPence } });
     });
     test.each<[string, Household, readonly Series[], string, object]>([

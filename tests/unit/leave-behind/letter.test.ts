@@ -3,6 +3,7 @@ import { renderLetter } from '../../../src/leave-behind/letter.tsx';
 import { readingDays } from '../../../src/leave-behind/schedule.ts';
 import { checkBill } from '../../../src/model/bill-gap/check-bill.ts';
 import type { BillCheckInput } from '../../../src/model/shapes/bill-check.ts';
+import { sayTold } from '../../../src/words/say-told.ts';
 import { sampleBill, sampleEstimate, spreads } from '../bill-gap/sample-estimate.ts';
 
 const settings = { installerName: 'Hill & Daughters', installerContact: '01234 567 890', paper: 'A4' as const };
@@ -62,7 +63,7 @@ describe('the letter', () => {
   test('what is joined is named as joined, and every part has its sum', () => {
     const text = textOf(render({ boughtKWh: 300 }));
     expect(text).toContain('joined: heat used, hot water, how well the machine works and the backup heater');
-    for (const { working } of check({ boughtKWh: 300 }).parts) expect(text).toContain(`${working.title}: `);
+    for (const { working } of check({ boughtKWh: 300 }).parts) expect(text).toContain(`${sayTold(working.title)}: `);
   });
   test('with readings by the hour missing it says what they would show', () => {
     expect(textOf(render())).toContain('There are no readings by the hour for these days.');

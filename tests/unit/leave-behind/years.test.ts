@@ -9,6 +9,7 @@ import { reckonLifetime } from '../../../src/model/lifetime/reckon-lifetime.ts';
 import type { Household } from '../../../src/model/shapes/household.ts';
 import { WrittenEstimate } from '../../../src/model/shapes/written-estimate.ts';
 import { reference } from '../../../src/reference/index.ts';
+import { sayTold } from '../../../src/words/say-told.ts';
 import { typed } from '../appraisal/make-household.ts';
 import { larchRiseEstimate } from './larch-rise.ts';
 
@@ -56,14 +57,14 @@ describe('on paper', () => {
   test('the sums are written out once: what stood with the first stands with no other', () => {
     const { workings } = listChapters(readEstimate(whole, settings)).at(-1)!;
     expect(workings).toHaveLength(6);
-    const names = workings.flatMap(({ inputs }) => inputs.map(({ name }) => name));
+    const names = workings.flatMap(({ inputs }) => inputs.map(({ name }) => sayTold(name)));
     expect(names.filter((name) => name === 'Heat pump, put in')).toHaveLength(1);
     expect(names.filter((name) => name === 'Discount rate a year')).toHaveLength(1);
   });
   test('what was bought is among the assumptions, what was worked out is not', () => {
     const names = listAssumptions(readEstimate(whole, settings))
       .at(-1)!
-      .inputs.map(({ name }) => name);
+      .inputs.map(({ name }) => sayTold(name));
     expect(names).toContain('Heat pump, put in');
     expect(names).not.toContain('Life left at the end, the other');
   });
