@@ -56,8 +56,10 @@ function take(name: Told, unit: string, given: Given<number> | undefined, usual:
   return { value: settled.value, line: { name, unit, ...settled } satisfies WorkingInput };
 }
 
-/** Puts a machine's year together from the household, its demand and the reference tables. */
-export function settleFull({ household, demand, reference, year, spaceShare, whatIf }: SettleInput): Settled {
+type Values = ReturnType<typeof settleValues>;
+
+/** Every value as typed, else the usual one, with its line for the working. */
+function settleValues({ household, demand, reference, year, whatIf }: SettleInput) {
   const { machine, heat, hotWater } = household;
   const full = machine.full ?? {};
   const { source } = machine;
@@ -70,7 +72,6 @@ export function settleFull({ household, demand, reference, year, spaceShare, wha
     reference.installedShare.value,
     tellSource(reference.installedShare),
   );
-  const perHeat = perHeatSurface(points, installed.value);
   const outdoor = designOutdoor(heat, year.region.id, reference);
   const designRoomC = heat.roomC?.value ?? ROOM_C;
   const designKW = heat.heatLossKW?.value ?? (demand.heatLossWPerK * (designRoomC - outdoor.value)) / 1000;
@@ -88,7 +89,6 @@ export function settleFull({ household, demand, reference, year, spaceShare, wha
   const sourcePump = take(tell('source-pump'), 'W', full.sourcePumpW, usualPumpW, pumpOrigin);
   const circulator = take(tell('circulator-line'), 'W', full.circulatorW, CIRCULATOR_W, EXAMPLE_SOURCE);
   const standby = take(tell('standby'), 'W', full.standbyW, STANDBY_W, STANDBY_SOURCE);
-  const settledSource = settleSource(household, reference, year);
   const curve: HeatingCurve = {
     control: full.flow ?? 'weather-compensated',
     emitters: machine.emitters ?? 'radiators',
@@ -99,11 +99,24 @@ export function settleFull({ household, demand, reference, year, spaceShare, wha
     roomC: demand.roomC,
     shiftK: shift.value,
   };
-  const referenceC = source === 'ground' ? 0 : outdoor.value;
   const known = points.flatMap((point) =>
     point.outputKW === undefined ? [] : [{ ...point, outputKW: point.outputKW }],
   );
-  const ratedOutput = !full.capacityKW && known.length > 0;
+  return {
+    ...{ points, known, ratedOutput: !full.capacityKW && known.length > 0, fallback, installed, outdoor, designKW },
+    ...{ control, flow, capacity, leastShare, spread, shift, hot, litres, sourcePump, circulator, standby, curve },
+  };
+}
+
+/** Puts a machine's year together from the household, its demand and the reference tables. */
+export function settleFull(settle: SettleInput): Settled {
+  const { household, demand, reference, year, spaceShare } = settle;
+  const { machine, hotWater } = household;
+  const values = settleValues(settle);
+  const { hot, capacity, known, ratedOutput, outdoor, litres } = values;
+  const perHeat = perHeatSurface(values.points, values.installed.value);
+  const settledSource = settleSource(household, reference, year);
+  const referenceC = machine.source === 'ground' ? 0 : outdoor.value;
   const waterShare = daysFromMonths(demand.monthlyWaterKWh, year.slots);
   const input: YearInput = {
     slots: year.slots,
@@ -113,19 +126,36 @@ export function settleFull({ household, demand, reference, year, spaceShare, wha
     waterByDayKWh: waterShare.map((share) => share * demand.water.value),
     waterFlowC: hot.value + CYLINDER_RISE_K,
     source: settledSource.source,
-    curve,
+    curve: values.curve,
     perHeat: perHeat.surface,
     outputKW: outputSurface(ratedOutput ? known : [{ sourceC: referenceC, flowC: 35, outputKW: capacity.value }]),
-    leastShare: control === 'fixed-speed' ? 1 : leastShare.value,
+    leastShare: values.control === 'fixed-speed' ? 1 : values.leastShare.value,
     degradation: USUAL_DEGRADATION,
-    designKW,
+    designKW: values.designKW,
     backupShare: machine.backupShare?.value ?? 0,
     pasteurisationKWh:
       hotWater.pasteuriseWeekly === false || demand.water.value === 0 ? 0 : pasteurisationKWh(litres.value, hot.value),
-    sourcePumpW: sourcePump.value,
-    circulatorW: circulator.value,
-    standbyW: standby.value,
+    sourcePumpW: values.sourcePump.value,
+    circulatorW: values.circulator.value,
+    standbyW: values.standby.value,
   };
+  return {
+    input,
+    inputs: listInputs(settle, values, settledSource.inputs),
+    questions: settledSource.questions,
+    bent: perHeat.bent,
+    installedShare: values.installed.value,
+  };
+}
+
+/** Everything that was taken, in the order in which a working shows it. */
+function listInputs(
+  { household: { machine }, whatIf }: SettleInput,
+  values: Values,
+  ofSource: readonly WorkingInput[],
+): WorkingInput[] {
+  const full = machine.full ?? {};
+  const { points, ratedOutput, fallback, installed, outdoor, control, flow, capacity, leastShare, curve } = values;
   const said = (name: Told, value: Told, typed: boolean, origin: Told): WorkingInput => ({
     name,
     value,
@@ -133,7 +163,7 @@ export function settleFull({ household, demand, reference, year, spaceShare, wha
     origin: typed ? tell('typed') : origin,
   });
   const names = points.map(
-    (point) => `${source === 'ground' ? 'B' : 'A'}${point.sourceC}/W${point.flowC} ${point.cop}`,
+    (point) => `${machine.source === 'ground' ? 'B' : 'A'}${point.sourceC}/W${point.flowC} ${point.cop}`,
   );
   const pointsGiven = full.ratedPoints ?? { grade: 'assumed' as const, origin: fallback.source };
   const outputLine: WorkingInput = ratedOutput
@@ -144,40 +174,34 @@ export function settleFull({ household, demand, reference, year, spaceShare, wha
         origin: pointsGiven.origin,
       }
     : capacity.line;
-  return {
-    input,
-    inputs: [
-      { name: tell('rated-points'), value: names.join(', '), grade: pointsGiven.grade, origin: pointsGiven.origin },
-      installed.line,
-      outputLine,
-      said(tell('control'), tell(control), full.control !== undefined, tell('usual-for-source')),
-      ...(control === 'variable' ? [leastShare.line] : []),
-      ...settledSource.inputs,
-      {
-        name: tell('design-flow'),
-        value: flowC,
-        unit: '°C',
-        grade: flow.given || whatIf?.flowC !== undefined ? 'estimated' : 'assumed',
-        origin: whatIf?.flowC !== undefined ? tell('what-if') : (machine.flowC?.origin ?? tell('usual-for-emitters')),
-      },
-      {
-        name: tell('design-outdoor'),
-        value: outdoor.value,
-        unit: '°C',
-        grade: outdoor.grade,
-        origin: outdoor.origin,
-      },
-      said(tell('emitters'), tell(curve.emitters), machine.emitters !== undefined, tell('usual')),
-      said(tell('flow-control'), tell(curve.control), full.flow !== undefined, tell('usual-of-pump')),
-      spread.line,
-      ...(shift.value === 0 ? [] : [shift.line]),
-      hot.line,
-      sourcePump.line,
-      circulator.line,
-      standby.line,
-    ],
-    questions: settledSource.questions,
-    bent: perHeat.bent,
-    installedShare: installed.value,
-  };
+  return [
+    { name: tell('rated-points'), value: names.join(', '), grade: pointsGiven.grade, origin: pointsGiven.origin },
+    installed.line,
+    outputLine,
+    said(tell('control'), tell(control), full.control !== undefined, tell('usual-for-source')),
+    ...(control === 'variable' ? [leastShare.line] : []),
+    ...ofSource,
+    {
+      name: tell('design-flow'),
+      value: curve.designFlowC,
+      unit: '°C',
+      grade: flow.given || whatIf?.flowC !== undefined ? 'estimated' : 'assumed',
+      origin: whatIf?.flowC !== undefined ? tell('what-if') : (machine.flowC?.origin ?? tell('usual-for-emitters')),
+    },
+    {
+      name: tell('design-outdoor'),
+      value: outdoor.value,
+      unit: '°C',
+      grade: outdoor.grade,
+      origin: outdoor.origin,
+    },
+    said(tell('emitters'), tell(curve.emitters), machine.emitters !== undefined, tell('usual')),
+    said(tell('flow-control'), tell(curve.control), full.flow !== undefined, tell('usual-of-pump')),
+    values.spread.line,
+    ...(values.shift.value === 0 ? [] : [values.shift.line]),
+    values.hot.line,
+    values.sourcePump.line,
+    values.circulator.line,
+    values.standby.line,
+  ];
 }
