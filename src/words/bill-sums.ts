@@ -2,12 +2,13 @@
 
 import type { CheckedBill, Explanation } from '../model/bill/check-bill-sums.ts';
 import type { BillRow } from '../model/bill/compare-rows.ts';
+import type { SuspicionCode } from '../model/bill/suspicions.ts';
 import type { Piece } from '../model/bill/terms.ts';
 import { counted, grouped, longDate, penceSign, percent, poundsAndPence } from './numbers.ts';
 import { type GapReader, readGaps } from './read-gaps.ts';
 import { phrase, say } from './say.ts';
 import { sayTold } from './say-told.ts';
-import { unknownSentence } from './unknown.ts';
+import { lookUp, unknownSentence } from './unknown.ts';
 
 /** The answer in one sentence. */
 export function billSumsSentence(checked: CheckedBill): string {
@@ -42,7 +43,7 @@ const meterOf = (text: GapReader['text']) => ({
   meter: sayTold(text('meter')),
 });
 
-const CATALOGUE: Readonly<Record<string, (data: GapReader) => string>> = {
+const CATALOGUE: Readonly<Record<SuspicionCode, (data: GapReader) => string>> = {
   'estimated-reading': ({ number, text }) =>
     say(
       'The bill rests on an estimated reading. It charges {billed}{named, select, yes { for “{meter}”} other {}}, your readings say {own}. Give the supplier your reading.',
@@ -119,7 +120,7 @@ const CATALOGUE: Readonly<Record<string, (data: GapReader) => string>> = {
 export const BILL_CAUSE_CODES: readonly string[] = Object.keys(CATALOGUE);
 
 export function billCauseSentence({ code, data }: Explanation['causes'][number]): string {
-  const sentence = CATALOGUE[code];
+  const sentence = lookUp(CATALOGUE, code);
   return sentence ? sentence(readGaps(data)) : unknownSentence(code);
 }
 

@@ -1,8 +1,10 @@
 /** A bill held against a written estimate: first whether it lies inside what was estimated, then why it differs. */
-import type { BillCheck } from '../model/shapes/bill-check.ts';
+
+import type { NextStep } from '../model/bill-gap/next-steps.ts';
+import type { BillCause, BillCheck } from '../model/shapes/bill-check.ts';
 import { listed, poundsRange, spokenPounds } from './numbers.ts';
 import { phrase, say } from './say.ts';
-import { unknownName, unknownSentence } from './unknown.ts';
+import { lookUp, unknownName, unknownSentence } from './unknown.ts';
 
 /** Differences below a pound are not spoken of. */
 const NOTHING_PENCE = 100;
@@ -81,7 +83,7 @@ const byHowMuch = (difference: number) => ({
 });
 
 /** Causes that nobody in the house can help: what is left without them is what has to be explained. */
-const PUT_RIGHT = ['days', 'price', 'unit-price', 'when', 'standing-charge', 'weather'];
+const PUT_RIGHT = ['days', 'price', 'when', 'standing-charge', 'weather'];
 
 /** What stays when price and weather are put right: the rest of the same split that the picture shows [pence]. */
 export const leftPence = ({ actualPence, expected, parts }: Verdict): number =>
@@ -139,10 +141,9 @@ export function seasonSentence({
   );
 }
 
-const CAUSES: Readonly<Record<string, { readonly up: string; readonly down: string }>> = {
+const CAUSES: Readonly<Record<BillCause, { readonly up: string; readonly down: string }>> = {
   days: { up: phrase('Days of winter'), down: phrase('Days of summer') },
   price: { up: phrase('Dearer electricity'), down: phrase('Cheaper electricity') },
-  'unit-price': { up: phrase('Dearer electricity'), down: phrase('Cheaper electricity') },
   weather: { up: phrase('Colder weather'), down: phrase('Milder weather') },
   when: { up: phrase('Used at dearer hours'), down: phrase('Used at cheaper hours') },
   'standing-charge': { up: phrase('Higher standing charge'), down: phrase('Lower standing charge') },
@@ -159,7 +160,7 @@ const CAUSES: Readonly<Record<string, { readonly up: string; readonly down: stri
 
 /** A cause as a short label, said by its direction: "Colder weather", "Cheaper electricity". */
 export function causeName(cause: string, pence: number): string {
-  const names = CAUSES[cause];
+  const names = lookUp(CAUSES, cause);
   if (!names) return unknownName(cause);
   return say(pence < 0 ? names.down : names.up);
 }
@@ -238,7 +239,7 @@ export function unknownSentences({ input, parts }: Pick<BillCheck, 'input' | 'pa
   return sentences;
 }
 
-const NEXT: Readonly<Record<string, string>> = {
+const NEXT: Readonly<Record<NextStep, string>> = {
   'actual-reading': phrase('Read the meter yourself today, since the bill rests on an estimate.'),
   'outdoor-temperature': phrase('Find how cold those days were, from a file of outdoor temperatures near the home.'),
   'heat-pump-meter': phrase('Read the machine’s own meter, or have one fitted by a licensed electrician.'),
@@ -249,7 +250,7 @@ const NEXT: Readonly<Record<string, string>> = {
 };
 
 export function nextSentence(code: string): string {
-  const next = NEXT[code];
+  const next = lookUp(NEXT, code);
   return next === undefined ? unknownSentence(code) : say(next);
 }
 

@@ -1,5 +1,11 @@
 /** What the numbers cannot settle, as sentences with likely reasons. One catalogue; a test holds the model's codes against it. */
+import type { CostQuestionCode, PriceQuestionCode } from '../model/comparison/questions.ts';
+import type { LikelyReason } from '../model/demand/combine.ts';
+import type { DemandQuestionCode } from '../model/demand/questions.ts';
+import type { FullQuestionCode } from '../model/heat-pump/full/full-questions.ts';
+import type { MachineQuestionCode } from '../model/heat-pump/machine-questions.ts';
 import type { Question } from '../model/shapes/appraisal.ts';
+import type { TariffFaultCode } from '../model/tariff/check-tariff.ts';
 import { wayName } from './heat.ts';
 import {
   capitalised,
@@ -18,14 +24,14 @@ import { type GapReader, readGaps } from './read-gaps.ts';
 import { TARIFF_FAULT_CODES, tariffFaultSentence } from './refusals.ts';
 import { phrase, say } from './say.ts';
 import { carrierName } from './systems.ts';
-import { unknownName, unknownSentence } from './unknown.ts';
+import { lookUp, unknownName, unknownSentence } from './unknown.ts';
 
 const kW = (value: number): string => `${grouped(value, 1)} kW`;
 
 type Sentence = (data: GapReader) => string;
 
 /** Reasons why two estimates differ. */
-const REASONS: Readonly<Record<string, string>> = {
+const REASONS: Readonly<Record<LikelyReason, string>> = {
   'unheated-rooms': phrase('rooms that are not heated'),
   'cooler-rooms': phrase('rooms kept cooler than reckoned'),
   'warmer-rooms': phrase('rooms kept warmer than reckoned'),
@@ -37,11 +43,8 @@ const REASONS: Readonly<Record<string, string>> = {
   'estimated-bills': phrase('bills with estimated readings'),
 };
 
-/** Codes of reasons that have words. */
-export const REASON_CODES: readonly string[] = Object.keys(REASONS);
-
 export function reasonName(code: string): string {
-  const name = REASONS[code];
+  const name = lookUp(REASONS, code);
   return name === undefined ? unknownName(code) : say(name);
 }
 
@@ -52,7 +55,7 @@ const OTHER_HEAT: Readonly<Record<string, string>> = {
   'solar thermal': phrase('the solar panels for hot water'),
 };
 
-const DEMAND: Readonly<Record<string, Sentence>> = {
+const DEMAND: Readonly<Record<DemandQuestionCode, Sentence>> = {
   'demand-unknown': ({ number }) =>
     say(
       'Nothing is known of this home’s heat yet. A typical home of about {heat} stands in. Add a record, the heat loss or the floor area.',
@@ -184,7 +187,7 @@ const DEMAND: Readonly<Record<string, Sentence>> = {
     }),
 };
 
-const MACHINE: Readonly<Record<string, Sentence>> = {
+const MACHINE: Readonly<Record<MachineQuestionCode | FullQuestionCode, Sentence>> = {
   'factor-refused': ({ number }) =>
     say(
       'A factor of {found} cannot be. It must lie between {low} and {high}, so it is left out until you correct it.',
@@ -256,7 +259,7 @@ const MACHINE: Readonly<Record<string, Sentence>> = {
     ),
 };
 
-const COST: Readonly<Record<string, Sentence>> = {
+const COST: Readonly<Record<Exclude<PriceQuestionCode | CostQuestionCode, `tariff-${TariffFaultCode}`>, Sentence>> = {
   'prices-old': ({ number, text }) =>
     say('The {fuel} prices used here ended {days} ago. Put in today’s before anything is promised.', {
       fuel: carrierName(text('fuel')),
@@ -322,13 +325,13 @@ const COST: Readonly<Record<string, Sentence>> = {
     ),
 };
 
-const CATALOGUE: Readonly<Record<string, Sentence>> = { ...DEMAND, ...MACHINE, ...COST };
+const CATALOGUE = { ...DEMAND, ...MACHINE, ...COST };
 
 /** Codes that have a sentence. */
 export const QUESTION_CODES: readonly string[] = Object.keys(CATALOGUE);
 
 export function questionSentence(question: Pick<Question, 'code' | 'data'>): string {
-  const sentence = CATALOGUE[question.code];
+  const sentence = lookUp(CATALOGUE, question.code);
   const fault = question.code.replace(/^tariff-/, '');
   if (!sentence && TARIFF_FAULT_CODES.includes(fault)) {
     return say('“{tariff}”: {fault}', {

@@ -1,8 +1,11 @@
 /** What is wrong with a tariff, with the hour named and what to do. */
+
+import type { BillFault } from '../model/bill-gap/bill-faults.ts';
+import type { TariffFaultCode } from '../model/tariff/check-tariff.ts';
 import { counted, grouped, longDate, monthNames, pence, percent, poundsAndPence } from './numbers.ts';
 import { type CodeData, type GapReader, readGaps } from './read-gaps.ts';
 import { phrase, say } from './say.ts';
-import { unknownSentence } from './unknown.ts';
+import { lookUp, unknownSentence } from './unknown.ts';
 
 const DAYS: Readonly<Record<string, string>> = {
   mon: phrase('Mondays'),
@@ -28,7 +31,7 @@ const oftener = ({ number }: GapReader): string => {
   return ` ${say('{count, plural, one {There is # more such stretch.} other {There are # more such stretches.}}', { count })}`;
 };
 
-const CATALOGUE: Readonly<Record<string, (data: GapReader) => string>> = {
+const CATALOGUE: Readonly<Record<TariffFaultCode, (data: GapReader) => string>> = {
   'band-gap': (data) =>
     `${say('There is no price on {days} in {month} from {from} to {to}.', when(data))}${oftener(data)} ${say('Give the hours a band, or name one band “rest”.')}`,
   'band-overlap': (data) => {
@@ -137,11 +140,11 @@ const CATALOGUE: Readonly<Record<string, (data: GapReader) => string>> = {
 export const TARIFF_FAULT_CODES: readonly string[] = Object.keys(CATALOGUE);
 
 export function tariffFaultSentence(fault: { readonly code: string; readonly data: CodeData }): string {
-  const sentence = CATALOGUE[fault.code];
+  const sentence = lookUp(CATALOGUE, fault.code);
   return sentence ? sentence(readGaps(fault.data)) : unknownSentence(fault.code);
 }
 
-const BILL_FAULTS: Readonly<Record<string, (data: GapReader) => string>> = {
+const BILL_FAULTS: Readonly<Record<BillFault['code'], (data: GapReader) => string>> = {
   'bill-ends-before-it-begins': ({ text }) =>
     say('The bill ends on {to}, before it begins on {from}. Correct one of the dates.', {
       to: longDate(text('to')),
@@ -161,6 +164,6 @@ export const BILL_FAULT_CODES: readonly string[] = Object.keys(BILL_FAULTS);
 
 /** Why a bill check cannot be made. */
 export function billFaultSentence(fault: { readonly code: string; readonly data: CodeData }): string {
-  const sentence = BILL_FAULTS[fault.code];
+  const sentence = lookUp(BILL_FAULTS, fault.code);
   return sentence ? sentence(readGaps(fault.data)) : unknownSentence(fault.code);
 }

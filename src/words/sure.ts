@@ -1,8 +1,8 @@
 /** How sure we are, counted both ways, and what the answer hangs on. */
-import type { Appraisal } from '../model/shapes/appraisal.ts';
+import type { Appraisal, UnknownInput } from '../model/shapes/appraisal.ts';
 import { capitalised, listed, spokenPounds } from './numbers.ts';
 import { phrase, say } from './say.ts';
-import { unknownName } from './unknown.ts';
+import { lookUp, unknownName } from './unknown.ts';
 
 export interface Futures {
   readonly all: number;
@@ -49,11 +49,10 @@ export function dotsSentence(): string {
   return say('Each dot is one future, as likely as any other. It has its own winter, prices and way of living.');
 }
 
-const DRIVERS: Readonly<Record<string, string>> = {
+const DRIVERS: Readonly<Record<UnknownInput, string>> = {
   'electricity-price': phrase('the price of electricity'),
   'other-fuel-price': phrase('the price of the other fuel'),
   'space-factor': phrase('how well the machine heats the rooms'),
-  'water-factor': phrase('how well the machine makes hot water'),
   'space-heat': phrase('how much heat the rooms need'),
   'water-heat': phrase('how much hot water you use'),
   winter: phrase('how cold the winter is'),
@@ -64,7 +63,7 @@ const DRIVERS: Readonly<Record<string, string>> = {
 };
 
 export function driverName(input: string): string {
-  const name = DRIVERS[input];
+  const name = lookUp(DRIVERS, input);
   return name === undefined ? unknownName(input) : say(name);
 }
 

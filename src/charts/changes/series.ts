@@ -1,7 +1,7 @@
 /** What single changes do to the yearly cost, the largest first. */
 import { pence } from '../../words/numbers.ts';
 import { phrase, say } from '../../words/say.ts';
-import { unknownName } from '../../words/unknown.ts';
+import { lookUp, unknownName } from '../../words/unknown.ts';
 
 export interface Change {
   /** As `changeSentence` of the words knows it. */
@@ -12,7 +12,7 @@ export interface ChangeRow extends Change {
   readonly name: string;
 }
 
-const NAMES: Readonly<Record<string, string>> = {
+const NAMES = {
   'electricity-up': phrase('A unit of electricity {price} dearer'),
   'electricity-down': phrase('A unit of electricity {price} cheaper'),
   'flow-up': phrase('Water to the radiators 5 degrees hotter'),
@@ -30,7 +30,7 @@ export function changeRows(changes: readonly Change[]): ChangeRow[] {
     .filter(({ pence }) => Number.isFinite(pence))
     .toSorted((a, b) => Math.abs(b.pence) - Math.abs(a.pence))
     .map((change) => {
-      const name = NAMES[change.code];
+      const name = lookUp<string>(NAMES, change.code);
       const said = name === undefined ? unknownName(change.code) : say(name, { price: pence(5, 0) });
       return { ...change, name: said };
     });

@@ -1,5 +1,6 @@
 /** What the prices and the comparison ask or remark, with the data that the sentence needs. The sentences are in `words`. */
 import type { Question } from '../shapes/appraisal.ts';
+import type { TariffFaultCode } from '../tariff/check-tariff.ts';
 
 export type PriceQuestionCode =
   /** The prices ended before the day of the comparison. data: fuel, name, from, to ('' for an open end), days */
@@ -9,7 +10,7 @@ export type PriceQuestionCode =
   /** The tariff named is for the other fuel; the built-in price stands in. data: id, fuel */
   | 'tariff-other-fuel'
   /** A fault found by `findTariffFaults`, its own code after the dash. data: the fault's, with tariff (its name) and version (from 1) */
-  | `tariff-${string}`
+  | `tariff-${TariffFaultCode}`
   /** Steps: other electricity of the home fills the first ones. data: tariff, kWh (a year), grade */
   | 'blocks-other-use'
   /** A charge on power is counted. data: tariff, homeKW, withKW (highest half-hours of the year), pence (a year more) */

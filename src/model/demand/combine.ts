@@ -44,8 +44,19 @@ export const weightOf = ({ value, error }: Pick<Estimated, 'value' | 'error'>): 
   (Math.max(LEAST_KWH, value) / Math.max(LEAST_KWH, error)) ** 2;
 
 /** What an estimate that is no record may have got wrong where it is the lower one. */
+/** Why two estimates may differ. */
+export type LikelyReason =
+  | 'unheated-rooms'
+  | 'cooler-rooms'
+  | 'warmer-rooms'
+  | 'other-heat'
+  | 'efficiency'
+  | 'heat-loss-too-low'
+  | 'usual-household'
+  | 'unlike-its-age'
+  | 'estimated-bills';
+
 const PAPER_TOO_LOW = {
-  record: '',
   'heat-loss': 'heat-loss-too-low',
   certificate: 'usual-household',
   'floor-area': 'unlike-its-age',
@@ -53,10 +64,12 @@ const PAPER_TOO_LOW = {
 
 /** Likely reasons, as codes that `words` has sentences for: what to look at when the lower way is right, or the higher. */
 function likelyReasons(lower: DemandEstimate, estimatedShare: number): string {
-  const bills = estimatedShare > 0.1 ? ['estimated-bills'] : [];
-  return lower.way === 'record'
-    ? ['unheated-rooms', 'cooler-rooms', 'other-heat', 'efficiency', ...bills].join(',')
-    : ['efficiency', 'warmer-rooms', PAPER_TOO_LOW[lower.way], ...bills].join(',');
+  const reasons: LikelyReason[] =
+    lower.way === 'record'
+      ? ['unheated-rooms', 'cooler-rooms', 'other-heat', 'efficiency']
+      : ['efficiency', 'warmer-rooms', PAPER_TOO_LOW[lower.way]];
+  if (estimatedShare > 0.1) reasons.push('estimated-bills');
+  return reasons.join(',');
 }
 
 /** A question for every pair of ways that differ by more than twice their joint error: |a − b| > 2 √(ea² + eb²). */

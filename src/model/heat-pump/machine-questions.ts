@@ -10,6 +10,14 @@ export const MOST_FACTOR = 8;
 
 const isPossible = (factor: number) => Number.isFinite(factor) && factor >= LEAST_FACTOR && factor <= MOST_FACTOR;
 
+export type MachineQuestionCode =
+  | 'factor-refused'
+  | 'factor-from-field'
+  | 'factor-above-field'
+  | 'boundary-not-named'
+  | 'water-factor-derived'
+  | 'water-factor-above-space';
+
 /** The factor if it lies between 1 and 8; else none, and the reason as a question. */
 export function acceptFactor(
   given: Given<number> | undefined,
@@ -18,7 +26,7 @@ export function acceptFactor(
 ): Given<number> | undefined {
   if (!given || isPossible(given.value)) return given;
   questions.push({
-    code: 'factor-refused',
+    code: 'factor-refused' satisfies MachineQuestionCode,
     weight: 'refusal',
     stage: 'machine',
     field,
@@ -39,7 +47,7 @@ export function askAboutFactors(
   derivedWater: number,
 ): Question[] {
   const questions: Question[] = [];
-  const ask = (code: string, weight: Question['weight'], where: string, data: Question['data']) =>
+  const ask = (code: MachineQuestionCode, weight: Question['weight'], where: string, data: Question['data']) =>
     questions.push({ code, weight, stage: 'machine', field: where, data });
   const { low, middle, high } = field;
   if (!space) ask('factor-from-field', 'question', 'machine.spaceFactor', { low, middle, high });

@@ -3,7 +3,9 @@
  * Energies kWh, temperatures °C, money in pence, efficiencies and factors as fractions (0.84, 3.4).
  * Everything here is for one typical year unless its name says otherwise.
  */
+
 import { z } from 'zod';
+import { codeOf } from './code.ts';
 import { CivilDate } from './dates.ts';
 import { DELIVERED_FUELS, type DeliveredFuel, HEATERS, PRICED_CARRIERS, type PricedCarrier } from './heating.ts';
 import { Boundary, DemandChoice } from './household.ts';
@@ -270,9 +272,21 @@ export function verdictOf({ saving, chanceLess }: Pick<Versus, 'chanceLess'> & {
   return 'about-same';
 }
 
+/** What nobody knows for certain, under the names by which it is shown. */
+export type UnknownInput =
+  | 'electricity-price'
+  | 'space-factor'
+  | 'space-heat'
+  | 'water-heat'
+  | 'winter'
+  | 'other-fuel-price'
+  | 'other-efficiency'
+  | 'habits'
+  | 'own-electricity'
+  | 'service';
+
 export const Driver = z.object({
-  /** "electricity-price", "space-factor", "space-heat", "water-heat", "winter", "other-fuel-price", "other-efficiency", "habits", "own-electricity", "service" */
-  input: z.string(),
+  input: codeOf<UnknownInput>(),
   /** Share of the variance of the saving against the present system (the cheapest other where it has no price), 0 to 1. */
   share: z.number(),
 });

@@ -2,9 +2,29 @@
 
 import type { Tariff, TariffBand, TariffVersion } from '../shapes/tariff.ts';
 import { bandNames, clockTimeOf, DAY_KINDS, dayKindsOf, MINUTES_PER_DAY, minuteOf } from './band-times.ts';
-import { findChargeFaults } from './charge-faults.ts';
-import { findSeriesFaults } from './series-faults.ts';
+import { type ChargeFault, findChargeFaults } from './charge-faults.ts';
+import { findSeriesFaults, type SeriesFault } from './series-faults.ts';
 import { inclVat } from './slot-price.ts';
+
+export type TariffFaultCode =
+  | SeriesFault['code']
+  | ChargeFault['code']
+  | 'versions-order'
+  | 'version-twice'
+  | 'until-before-version'
+  | 'band-gap'
+  | 'band-overlap'
+  | 'rest-twice'
+  | 'rest-empty'
+  | 'band-name-twice'
+  | 'window-empty'
+  | 'window-off-half-hour'
+  | 'standing-negative'
+  | 'standing-unusual'
+  | 'price-unusual'
+  | 'vat-unusual'
+  | 'gas-with-times'
+  | 'holidays-without-region';
 
 /**
  * Codes and their data:
@@ -20,7 +40,7 @@ import { inclVat } from './slot-price.ts';
  * of the twelve typical weeks are so; the first one is named.
  */
 export interface TariffFault {
-  readonly code: string;
+  readonly code: TariffFaultCode;
   readonly weight: 'refusal' | 'question';
   /** Place in `versions`, from 0. */
   readonly version: number;
@@ -169,7 +189,7 @@ function whenOf({ month, dayKind, from, to }: Stretch) {
 
 function priceFaults(tariff: Tariff, version: TariffVersion, place: number): TariffFault[] {
   const faults: TariffFault[] = [];
-  const question = (code: string, data: TariffFault['data']) =>
+  const question = (code: TariffFaultCode, data: TariffFault['data']) =>
     faults.push({ code, weight: 'question', version: place, data });
   const { low, high } = USUAL_PENCE[tariff.fuel];
   for (const { name, pencePerKWh } of version.bands) {

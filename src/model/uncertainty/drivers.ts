@@ -7,11 +7,11 @@ import {
   type Normals,
   type UncertainInput,
 } from '../chance/normals.ts';
-import type { Appraisal } from '../shapes/appraisal.ts';
+import type { Appraisal, UnknownInput } from '../shapes/appraisal.ts';
 
-const OTHER_FUEL_PRICE = 'other-fuel-price';
+const OTHER_FUEL_PRICE: UnknownInput = 'other-fuel-price';
 /** Names under which the inputs are shown. The machine's two factors count as one, and so do the fuels' prices, own electricity and services. */
-const SHOWN_AS: { readonly [input in Exclude<UncertainInput, DeliveredPriceInput>]: string } = {
+const SHOWN_AS: { readonly [input in Exclude<UncertainInput, DeliveredPriceInput>]: UnknownInput } = {
   electricityPrice: 'electricity-price',
   spaceFactor: 'space-factor',
   waterFactor: 'space-factor',
@@ -45,7 +45,7 @@ export function rankDrivers(values: Float64Array, normals: Normals): Appraisal['
   const mean = sum / count;
   for (let i = 0; i < count; i++) squares += (values[i]! - mean) ** 2;
   if (!(squares > 1e-9 * Math.max(1, mean * mean))) return [];
-  const shares = new Map<string, number>();
+  const shares = new Map<UnknownInput, number>();
   for (const input of INPUTS) {
     const draws = normals[input];
     let cross = 0;

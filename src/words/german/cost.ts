@@ -81,7 +81,6 @@ export const COST: Catalogue = {
   'the price of electricity': 'der Strompreis',
   'the price of the other fuel': 'der Preis des anderen Brennstoffs',
   'how well the machine heats the rooms': 'wie gut das Gerät die Räume heizt',
-  'how well the machine makes hot water': 'wie gut das Gerät Wasser erwärmt',
   'how much heat the rooms need': 'wie viel Wärme die Räume brauchen',
   'how much hot water you use': 'wie viel Warmwasser Sie brauchen',
   'how cold the winter is': 'wie kalt der Winter ist',

@@ -1,4 +1,6 @@
 /** Whatever a working says of the invented households has its German; where a figure comes from may stay a British title. */
+import { readFileSync } from 'node:fs';
+import { gunzipSync } from 'node:zlib';
 import { describe, expect, test } from 'vitest';
 import { reckonHousehold } from '../../../src/host/reckon-household.ts';
 import type { Working } from '../../../src/model/shapes/working.ts';
@@ -58,5 +60,52 @@ describe.each(['larch-rise', 'holm-farm', 'mill-lane', 'quay-flat', 'beacon-view
       (text) => typeof text === 'string' && !SAME.has(text) && sayTold(text) === text,
     );
     expect(english).toEqual([]);
+  });
+});
+
+test('what the model says of a household it tells by codes', () => {
+  const task = { withCheck: true, withDocument: false };
+  const { estimate, check } = reckonHousehold('sample-bills/mill-lane/household.json', '2026-11-25', task);
+  const texts = workingsIn([estimate, check?.parts]).flatMap(({ title, formula, inputs }) => [
+    title,
+    formula,
+    ...inputs.map(({ name }) => name),
+  ]);
+  expect(texts.length).toBeGreaterThan(100);
+  expect(texts.filter((text) => typeof text === 'string')).toEqual([]);
+});
+
+describe('an estimate that was kept in English sentences', () => {
+  const file = gunzipSync(readFileSync('tests/unit/desk/household-file-version-1.json.gz')).toString();
+  const workings = workingsIn(JSON.parse(file));
+  const texts = workings.flatMap(({ title, formula, inputs, result }) => [
+    title,
+    formula,
+    result.unit,
+    ...inputs.flatMap(({ name, unit = '' }) => [name, unit]),
+  ]);
+  test('has its German all the same', () => {
+    speak({ language: 'de-DE', currency: 'GBP' }, german);
+    expect(texts.length).toBeGreaterThan(1000);
+    const plain = texts.filter((text): text is string => typeof text === 'string' && !SAME.has(text));
+    expect([...new Set(plain)].filter((text) => sayTold(text) === text)).toEqual([]);
+    expect(sayTold(workings[0]!.title)).toBe('Wärme für die Räume, aus den Messwerten');
+  });
+  test.each([
+    ['sum below, ± 1174 kWh (one standard error)', 'Summe unten, ± 1174 kWh (ein Standardfehler)'],
+    [
+      'mean of ratios weighted by (value/error)²: 62 % from the record, 38 % from the heat loss',
+      'Mittel der Verhältnisse, gewichtet mit (Wert/Fehler)²: 62 % aus den Messwerten, 38 % aus der Heizlast',
+    ],
+    ['electricity, night', 'Strom, Nacht'],
+    ['Unit price, electricity, night', 'Arbeitspreis, Strom, Nacht'],
+    ['typical year, Severn', 'übliches Jahr, Severn'],
+    [
+      'as given × 1.32 ^ ((flow it holds for − flow now) / 20)',
+      'wie angegeben × 1,32 ^ ((Vorlauf, für den sie gilt − Vorlauf jetzt) / 20)',
+    ],
+  ])('%s', (kept, said) => {
+    speak({ language: 'de-DE', currency: 'GBP' }, german);
+    expect(sayTold(kept)).toBe(said);
   });
 });

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import type { Appraisal } from '../../../src/model/shapes/appraisal.ts';
 import { countFutures, driversSentence, futuresSentence, savingRange } from '../../../src/words/sure.ts';
 
 const twenty = (less: number, more: number) => [
@@ -41,7 +42,7 @@ test.each([
   [Number.NaN, 1, 'an unknown amount more or less'],
 ])('a saving of %d to %d pence is %s', (low, high, said) => expect(savingRange(low, high)).toBe(said));
 
-test.each([
+test.each<[Appraisal['drivers'], string]>([
   [[{ input: 'electricity-price', share: 0.6 }], 'What matters most is the price of electricity.'],
   [
     [

@@ -5,6 +5,14 @@ import type { FieldFactor } from '../../shapes/reference.ts';
 import type { Settled } from './settle.ts';
 import type { FullYear } from './year.ts';
 
+export type FullQuestionCode =
+  | 'points-assumed'
+  | 'points-bent'
+  | 'brine-too-cold'
+  | 'capacity-short'
+  | 'full-above-field'
+  | 'array-depth-refused';
+
 /** Entering brine below this wants asking about. MIS 3005-D designs for 0 °C, from memory. */
 const LEAST_BRINE_C = 0;
 /** Resistance beyond this share of the heat wants asking about. A judgement. */
@@ -19,7 +27,7 @@ export function askAboutFull(
   field: FieldFactor,
 ): Question[] {
   const questions: Question[] = [...settled.questions];
-  const ask = (code: string, weight: Question['weight'], where: string, data: Question['data']) =>
+  const ask = (code: FullQuestionCode, weight: Question['weight'], where: string, data: Question['data']) =>
     questions.push({ code, weight, stage: 'machine', field: where, data });
   if (!machine.full?.ratedPoints) ask('points-assumed', 'question', 'machine.full.ratedPoints', {});
   if (settled.bent) ask('points-bent', 'question', 'machine.full.ratedPoints', {});
