@@ -233,7 +233,10 @@ describe('a charge on the highest half-hour', () => {
       expect(sum(pump!.monthly.standingPence)).toBeCloseTo(pump!.split.standingPence, 6);
       const part = partWorking(pump!.cost.working, 'standing', pump!.split.standingPence);
       expect(part.inputs.map(({ name }) => sayTold(name))).toEqual(['Standing charge', 'Charge on power']);
-      expect(part.steps?.[0]).toMatchObject({ title: { code: 'charge-on-power' }, result: { value: pump!.split.standingPence } });
+      expect(part.steps?.[0]).toMatchObject({
+        title: { code: 'charge-on-power' },
+        result: { value: pump!.split.standingPence },
+      });
     });
     test.each<[string, Household, readonly Series[], string, object]>([
       ['half-hours are known', household, [electricity(8)], 'power-charge-counted', { homeKW: 4 }],
