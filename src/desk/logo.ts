@@ -5,8 +5,8 @@
 import { Buffer } from 'node:buffer';
 import { crc32, inflateSync } from 'node:zlib';
 import { say } from '../words/say.ts';
-import { LARGEST_LOGO_BYTES, refuseLargeLogo } from './contract.ts';
 import { DeskError } from './desk-error.ts';
+import { LARGEST_LOGO_BYTES, refuseLargeLogo } from './limits.ts';
 
 /** No printer resolves more over the width of a page, and a small file can unfold into a huge picture. */
 const MOST_PIXELS = 4000;

@@ -1,7 +1,7 @@
 /** Files handed in by the window, kept in memory for the session until they are taken or grow old. */
 import { say } from '../words/say.ts';
-import { LARGEST_FILE_BYTES, refuseLargeFile } from './contract.ts';
 import { DeskError } from './desk-error.ts';
+import { LARGEST_FILE_BYTES, refuseLargeFile } from './limits.ts';
 
 export interface OfferedFile {
   readonly fileName: string;

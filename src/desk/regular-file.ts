@@ -2,8 +2,8 @@
 import { existsSync, readFileSync, realpathSync, statSync } from 'node:fs';
 import { basename, join, sep } from 'node:path';
 import { say } from '../words/say.ts';
-import { LARGEST_FILE_BYTES, refuseLargeFile } from './contract.ts';
 import { DeskError } from './desk-error.ts';
+import { LARGEST_FILE_BYTES, refuseLargeFile } from './limits.ts';
 
 /** The size is asked first: a file beyond the limit is refused before any of it is held. Throws DeskError. */
 export function readRegularFile(path: string): Uint8Array {

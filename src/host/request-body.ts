@@ -1,7 +1,7 @@
 /** The body of a call, up to its limit. */
 import type { IncomingMessage } from 'node:http';
-import { LARGEST_FILE_BYTES, refuseLargeFile } from '../desk/contract.ts';
 import { DeskError } from '../desk/desk-error.ts';
+import { LARGEST_FILE_BYTES, refuseLargeFile } from '../desk/limits.ts';
 
 /** Everything but a file: a household with 50 tariffs has some 100 kB. */
 const LARGEST_JSON_BYTES = 2 * 1024 * 1024;

@@ -1,7 +1,8 @@
 /** Calls to the desk over the loopback host: one POST a request, answered line by line. */
 
-import { type Call, LARGEST_FILE_BYTES, refuseLargeFile } from '../desk/contract.ts';
+import type { Call } from '../desk/contract.ts';
 import { DeskError, type DeskRefusal } from '../desk/desk-error.ts';
+import { LARGEST_FILE_BYTES, refuseLargeFile } from '../desk/limits.ts';
 import { say } from '../words/say.ts';
 
 export interface HttpDesk {

@@ -11,7 +11,6 @@ import { reference } from '../../src/reference/index.ts';
 import type { BenchRow } from './bench-row.ts';
 import { fullWayBench } from './full-way-bench.ts';
 
-const SYSTEMS = 6;
 const RUNS = 9;
 const WARM_UP = 3;
 
@@ -73,9 +72,9 @@ const reckon = (draws: number, flowC?: number) => {
   return answer.systems.reduce((sum, { cost }) => sum + cost.value, 0);
 };
 
-/** Energy of six systems, one value a half-hour. */
-function sixYears(slots: YearSlots): Float64Array[] {
-  return Array.from({ length: SYSTEMS }, (_, s) =>
+/** Energy of so many systems, one value a half-hour. */
+function yearsOf(count: number, slots: YearSlots): Float64Array[] {
+  return Array.from({ length: count }, (_, s) =>
     Float64Array.from({ length: slots.count }, (_, i) => ((i * (s + 7)) % 97) / 60),
   );
 }
@@ -148,14 +147,14 @@ function signatureOneByOne({ outdoorC, perDayKWh }: ReturnType<typeof tenYears>)
   return best;
 }
 
-/** The plain way: so many possible years of six systems from the platform's own random numbers, sorted for their points. */
-function drawOneByOne(draws: number): number {
+/** The plain way: so many possible years of so many systems from the platform's own random numbers, sorted for their points. */
+function drawOneByOne(draws: number, systems: number): number {
   let sum = 0;
   const normal = () => Math.sqrt(-2 * Math.log(1 - Math.random())) * Math.cos(2 * Math.PI * Math.random());
-  const costs = Array.from({ length: SYSTEMS }, () => new Float64Array(draws));
+  const costs = Array.from({ length: systems }, () => new Float64Array(draws));
   for (let i = 0; i < draws; i++) {
     const shared = Array.from({ length: 6 }, normal);
-    for (let s = 0; s < SYSTEMS; s++) {
+    for (let s = 0; s < systems; s++) {
       const heat = 12_000 * Math.exp(0.1 * shared[0]! + 0.08 * shared[1]! + 0.08 * shared[2]!);
       costs[s]![i] = (heat / (3 + s * Math.exp(0.1 * shared[3]!))) * 26 * Math.exp(0.09 * shared[4]!) + shared[5]!;
     }
@@ -179,31 +178,34 @@ function costOneByOne(): number {
 /** All rows about the model, measured in one run. */
 export function modelBench(): BenchRow[] {
   const slots = yearSlots(2026, 'Europe/London');
-  const years = sixYears(slots);
+  const household = benchHousehold();
+  const appraisal = appraise({ household, series: [], reference, asOf: '2026-11-25' });
+  // The peers do the work for as many systems as the comparison has.
+  const systems = appraisal.systems.length;
+  const years = yearsOf(systems, slots);
   const days = tenYears();
   const DRAWS = 10_000;
   const plainPricing = medianPerCall(() => priceOneByOne(fiveBands(), slots, years));
   const bare = medianPerCall(() => reckon(0), 5);
   const ranged = medianPerCall(() => reckon(DRAWS));
+  const plainDraws = medianPerCall(() => drawOneByOne(DRAWS, systems));
   let flowC = 35;
   const slider = medianPerCall(() => reckon(DRAWS, 35 + (flowC++ % 20)));
-  const household = benchHousehold();
   const purchase = { heatPumpGBP: { value: 15_000, grade: 'measured' as const, origin: 'invented' } };
-  const appraisal = appraise({ household, series: [], reference, asOf: '2026-11-25' });
   const toCome = () => reckonLifetime({ household: { purchase }, appraisal, reference })!.saved.value;
   const rows: BenchRow[] = [
     {
       what: 'whole comparison on a five-band tariff never seen before, no draws',
       value: bare,
       unit: 'ms',
-      peer: { what: 'six systems priced half-hour by half-hour, and nothing else', value: plainPricing },
+      peer: { what: `${systems} systems priced half-hour by half-hour, and nothing else`, value: plainPricing },
       aim: 5,
     },
     {
       what: '10,000 uncertainty draws (comparison with them less comparison without)',
       value: ranged - bare,
       unit: 'ms',
-      peer: { what: '10,000 years of six systems by a plain loop', value: medianPerCall(() => drawOneByOne(DRAWS)) },
+      peer: { what: `10,000 years of ${systems} systems by a plain loop`, value: plainDraws },
       aim: 20,
     },
     {
@@ -229,7 +231,7 @@ export function modelBench(): BenchRow[] {
       aim: 20,
     },
     {
-      what: '17,520 half-hours sorted into five bands and priced for six systems',
+      what: `17,520 half-hours sorted into five bands and priced for ${systems} systems`,
       value: medianPerCall(() => priceByBuckets(fiveBands(), slots, years), 5),
       unit: 'ms',
       peer: { what: 'each half-hour looked up in the list of bands', value: plainPricing },

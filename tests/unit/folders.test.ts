@@ -21,6 +21,7 @@ const MAY_IMPORT: Record<string, readonly string[]> = {
     'src/intake/intake.ts',
     'src/desk/contract.ts',
     'src/desk/desk-error.ts',
+    'src/desk/limits.ts',
   ],
   electron: ['src/desk', 'src/store', 'src/host', 'src/leave-behind', 'src/reference'],
 };

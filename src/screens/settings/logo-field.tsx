@@ -1,6 +1,6 @@
 import { useState } from 'react';
-import { LARGEST_LOGO_BYTES, refuseLargeLogo } from '../../desk/contract.ts';
 import { DeskError } from '../../desk/desk-error.ts';
+import { LARGEST_LOGO_BYTES, refuseLargeLogo } from '../../desk/limits.ts';
 import { say } from '../../words/say.ts';
 import { FileButton } from '../shared/file-button.tsx';
 import { describeFailure } from '../state/describe-failure.ts';

@@ -1,4 +1,5 @@
-import { LARGEST_FILE_BYTES, type Output, refuseLargeFile } from '../../desk/contract.ts';
+import type { Output } from '../../desk/contract.ts';
+import { LARGEST_FILE_BYTES, refuseLargeFile } from '../../desk/limits.ts';
 import { call } from '../desk.ts';
 
 /**

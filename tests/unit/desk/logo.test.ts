@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { LARGEST_LOGO_BYTES } from '../../../src/desk/contract.ts';
 import { DeskError } from '../../../src/desk/desk-error.ts';
+import { LARGEST_LOGO_BYTES } from '../../../src/desk/limits.ts';
 import { readLogo, settleLogo } from '../../../src/desk/logo.ts';
 import { jpegHead, logoAddress, smallPng, wholeJpeg } from './logos.ts';
 
