@@ -19,7 +19,6 @@ import type { Tariff, TariffVersion } from '../model/shapes/tariff.ts';
 import type { WrittenEstimate } from '../model/shapes/written-estimate.ts';
 import { versionOn } from '../model/tariff/slot-price.ts';
 import { reference } from '../reference/index.ts';
-import { findingName } from '../words/findings.ts';
 import { billFaultSentence } from '../words/refusals.ts';
 import { say } from '../words/say.ts';
 import { dayOf } from './days.ts';
@@ -119,7 +118,7 @@ function findingsOf(
     .map((finding) => {
       const meter = days.find((one) => one.meter === finding.meter);
       const day = meter ? typicalDay(meter, finding) : null;
-      const working = findingWorking(finding, findingName(finding));
+      const working = findingWorking(finding);
       return { ...finding, working, ...(day ? { typicalDay: day } : {}) };
     });
 }

@@ -1,6 +1,8 @@
 /** The sum behind what a finding costs. */
 import { daysBetween } from '../calendar/civil.ts';
 import type { Finding } from '../shapes/finding.ts';
+import { type Told, tell, type Wording } from '../shapes/told.ts';
+import type { ToldFinding } from '../shapes/told-finding.ts';
 import type { Working } from '../shapes/working.ts';
 
 const UNITS: Readonly<Record<string, string>> = { KW: 'kW', W: 'W', KWh: 'kWh', Hours: 'h' };
@@ -9,48 +11,60 @@ const unitOf = (name: string): string => {
   if (ending) return UNITS[ending]!;
   return name === 'hours' ? 'h' : name === 'days' ? 'days' : '';
 };
-/** Names that say too little by themselves. */
-const NAMES: Readonly<Record<string, string>> = {
-  powerKW: 'steady power',
-  ratedKW: 'heater of that size',
-  days: 'days on which it ran',
-  hours: 'hours in all',
-  hour: 'hour of the day at which it mostly begins',
-};
-/** "priceShareBefore" is "price share before". */
-const plainName = (name: string): string =>
-  NAMES[name] ??
-  (name
-    .replace(/(KWh|KW|W)$/, '')
-    .replace(/([A-Z])/g, ' $1')
-    .toLowerCase()
-    .trim() ||
-    'units');
+
+type SeenField = keyof ToldFinding extends infer C ? (C extends `seen-${infer Field}` ? Field : never) : never;
+/** What a finding may have seen. */
+const SEEN: ReadonlySet<string> = new Set<Exclude<SeenField, 'amount'>>([
+  'powerKW',
+  'ratedKW',
+  'days',
+  'hours',
+  'hour',
+  'hoursEach',
+  'riseW',
+  'beforeW',
+  'afterW',
+  'share',
+  'kind',
+  'kWhPerDay',
+  'pencePerDay',
+  'estimatedKWh',
+  'likelyKWh',
+  'backKWh',
+  'until',
+  'nightShare',
+  'morningShare',
+  'recoveryKWhPerDay',
+  'billedDearKWh',
+  'billedCheapKWh',
+  'dearKWh',
+  'cheapKWh',
+  'cyclesPerDay',
+]);
+const isNamed = (field: string): field is Exclude<SeenField, 'amount'> => SEEN.has(field);
+const nameOf = (field: string): Told => (isNamed(field) ? tell(`seen-${field}`) : tell('seen-amount', { field }));
 
 /** What was seen, the units [kWh] and the cost [pence] of these days, and of a year of such days. */
-export function findingWorking(finding: Finding, title: string): Working {
-  const { seen, grade, kWh, pence, kWhYear, penceYear, from, to } = finding;
-  const input = (name: string, value: number | string, unit: string, origin: string) => ({
+export function findingWorking(finding: Finding): Working {
+  const { code, seen, grade, kWh, pence, kWhYear, penceYear, from, to } = finding;
+  const input = (name: Told, value: number | string, unit: string, origin: Wording) => ({
     name,
     value,
     unit,
     grade,
     origin,
   });
-  const origin = `readings, ${from} to ${to} (not included)`;
+  const origin = tell('readings-between', { from, to });
   return {
-    title,
-    formula:
-      kWh === 0
-        ? 'the same units at the price paid − at the price before'
-        : 'units it took × price of a unit; a year of such days beside it',
+    title: tell(code === 'behaviour-changed' && kWh < 0 ? 'found-less-used' : `found-${code}`),
+    formula: tell(kWh === 0 ? 'paid-less-before' : 'units-by-price-and-year'),
     inputs: [
-      ...Object.entries(seen).map(([name, value]) => input(plainName(name), value, unitOf(name), origin)),
-      input('all days', daysBetween(from, to), 'days', 'from the first to the last'),
-      input('units in these days', kWh, 'kWh', 'worked out from the readings'),
-      ...(kWh === 0 ? [] : [input('price of a unit', pence / kWh, 'p/kWh', 'the bill')]),
-      input('units in a year of such days', kWhYear, 'kWh', 'worked out'),
-      input('cost of a year of such days', penceYear, 'pence', 'worked out'),
+      ...Object.entries(seen).map(([field, value]) => input(nameOf(field), value, unitOf(field), origin)),
+      input(tell('all-days'), daysBetween(from, to), 'days', tell('first-to-last')),
+      input(tell('units-in-days'), kWh, 'kWh', tell('from-readings')),
+      ...(kWh === 0 ? [] : [input(tell('price-of-unit'), pence / kWh, 'p/kWh', tell('the-bill'))]),
+      input(tell('units-in-year'), kWhYear, 'kWh', tell('worked-out')),
+      input(tell('cost-in-year'), penceYear, 'pence', tell('worked-out')),
     ],
     result: { value: pence, unit: 'pence' },
   };

@@ -6,12 +6,13 @@ import { z } from 'zod';
 import { codeOf } from './code.ts';
 import type { ToldBill } from './told-bill.ts';
 import type { ToldCost } from './told-cost.ts';
+import type { ToldFinding } from './told-finding.ts';
 import type { ToldHeat } from './told-heat.ts';
 import type { ToldMachine } from './told-machine.ts';
 import type { ToldRound } from './told-round.ts';
 
 /** Every code with its gaps: numbers, words (told or somebody's own) or a list; `null` where it has none. */
-export interface Gaps extends ToldHeat, ToldMachine, ToldRound, ToldCost, ToldBill {}
+export interface Gaps extends ToldHeat, ToldMachine, ToldRound, ToldCost, ToldBill, ToldFinding {}
 export type ToldCode = keyof Gaps;
 
 export type ToldValue = number | Wording | readonly Told[];

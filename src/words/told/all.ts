@@ -2,8 +2,9 @@
 import type { ToldCode } from '../../model/shapes/told.ts';
 import { BILL } from './bill.ts';
 import { COST } from './cost.ts';
+import { FINDING } from './finding.ts';
 import { HEAT } from './heat.ts';
 import { MACHINE } from './machine.ts';
 import { ROUND } from './round.ts';
 
-export const TOLD: Readonly<Record<ToldCode, string>> = { ...HEAT, ...MACHINE, ...ROUND, ...COST, ...BILL };
+export const TOLD: Readonly<Record<ToldCode, string>> = { ...HEAT, ...MACHINE, ...ROUND, ...COST, ...BILL, ...FINDING };

@@ -66,7 +66,7 @@ describe.each(['larch-rise', 'holm-farm', 'mill-lane', 'quay-flat', 'beacon-view
 test('what the model says of a household it tells by codes', () => {
   const task = { withCheck: true, withDocument: false };
   const { estimate, check } = reckonHousehold('sample-bills/mill-lane/household.json', '2026-11-25', task);
-  const texts = workingsIn([estimate, check?.parts]).flatMap(({ title, formula, inputs }) => [
+  const texts = workingsIn([estimate, check]).flatMap(({ title, formula, inputs }) => [
     title,
     formula,
     ...inputs.map(({ name }) => name),
