@@ -58,6 +58,15 @@ export function keepIn(database: Database, path: string, counted: Counted): Keep
     note();
   }
 
+  /** What was taken back left the log as long as it had grown; carried over, it gives its room back. */
+  function makeRoom(): void {
+    try {
+      carryOver();
+    } catch {
+      // There is no room even for that; the log keeps what is in it.
+    }
+  }
+
   /** Whoever deleted the file left us its bytes as long as it is open: all of it is written anew where it was. */
   function rescue(): boolean {
     if (!existsSync(dirname(path)) || existsSync(path)) return false;
@@ -96,11 +105,18 @@ export function keepIn(database: Database, path: string, counted: Counted): Keep
 
   note();
   return {
-    write: (work) =>
-      withFaults(path, () => {
-        refuseGone();
-        return database.inTransaction ? database.transaction(work)() : keep(work);
-      }),
+    write(work) {
+      const isPart = database.inTransaction;
+      try {
+        return withFaults(path, () => {
+          refuseGone();
+          return isPart ? database.transaction(work)() : keep(work);
+        });
+      } catch (error) {
+        if (!isPart && error instanceof StoreFault && error.data.code === 'disk-full') makeRoom();
+        throw error;
+      }
+    },
     read(work) {
       if (fault !== null) throw fault;
       return withFaults(path, work);

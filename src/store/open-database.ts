@@ -68,8 +68,9 @@ export function openDatabase(path: string, migrations: readonly Migration[] = MI
   const existed = sizeOf(path) > 0;
   makePrivate(path);
   const head = existed ? readHead(path) : 0;
+  const endedBadly = sizeOf(logOf(path)) > 0;
   const log = keepLog(path);
-  const opened = tryToOpen(path, log);
+  const opened = tryToOpen(path, log, endedBadly);
   if (!('setAside' in opened)) {
     const count = fromHead(opened.pragma('application_id', { simple: true }) as number);
     const lost =
@@ -80,7 +81,7 @@ export function openDatabase(path: string, migrations: readonly Migration[] = MI
     return { database: opened, opening, counted: { ...NOTHING, count, heads: [head, count] } };
   }
   makePrivate(path);
-  const database = tryToOpen(path, null);
+  const database = tryToOpen(path, null, false);
   if ('setAside' in database) throw new StoreFault({ code: 'unreadable', path });
   withFaults(path, () => migrate(database, path, migrations));
   const incident = { ...opened, ...(seen ? { households: seen.households } : {}) };
@@ -114,8 +115,15 @@ function makePrivate(path: string): void {
 function keepLog(path: string): string | null {
   if (sizeOf(logOf(path)) === 0) return null;
   const kept = `${logOf(path)}-before`;
-  copyFileSync(logOf(path), kept);
-  return kept;
+  try {
+    copyFileSync(logOf(path), kept);
+    return kept;
+  } catch (error) {
+    // On a full disk the households come before the means to look into what was lost.
+    rmSync(kept, { force: true });
+    if (!['ENOSPC', 'EDQUOT'].includes(String((error as { code?: unknown }).code))) throw error;
+    return null;
+  }
 }
 
 function keepAsFound(path: string, log: string | null, seen: Counted, count: number): Incident {
@@ -141,7 +149,7 @@ function configure(database: Database.Database): Database.Database {
   return database;
 }
 
-function tryToOpen(path: string, log: string | null): Database.Database | Incident {
+function tryToOpen(path: string, log: string | null, endedBadly: boolean): Database.Database | Incident {
   const size = sizeOf(path);
   let database: Database.Database | undefined;
   try {
@@ -152,7 +160,7 @@ function tryToOpen(path: string, log: string | null): Database.Database | Incide
     configure(database);
     // Takes the lock now, not at the first save.
     database.exec('BEGIN IMMEDIATE; COMMIT');
-    if (log !== null || size <= CHECK_ALWAYS_BYTES) {
+    if (endedBadly || size <= CHECK_ALWAYS_BYTES) {
       const verdict = database.pragma('quick_check(1)', { simple: true });
       if (verdict !== 'ok') return leave(database, path, log, 'damaged');
     }

@@ -1,0 +1,63 @@
+/** A laptop is lost; a stick brings everything to a new one, by the window alone. */
+import { mkdirSync, mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { expect, startHost, takePicture, test, watchFaults } from './host.ts';
+
+test.use({ sampleName: null });
+
+test('a copy onto a stick, a new machine, everything back', async ({ page, dataFolder }) => {
+  test.slow();
+  const faults = watchFaults(page);
+  const stick = mkdtempSync(join(tmpdir(), 'plainwarmth-stick-'));
+  mkdirSync(join(stick, 'homes'));
+  const phrase = 'four words on paper';
+  const old = await startHost(dataFolder, 'larch-rise');
+  await page.goto(`${old.url}`);
+  await page.getByRole('link', { name: 'Copies', exact: true }).click();
+  await expect(page.getByText('No copy has been saved yet.')).toBeVisible();
+  await page.getByLabel('Lock it with a passphrase').check();
+  await expect(page.getByRole('button', { name: 'Save a copy …' })).toBeDisabled();
+  await page.getByLabel('Passphrase', { exact: true }).fill(phrase);
+  await page.getByRole('button', { name: 'Save a copy …' }).click();
+  const picker = page.getByRole('dialog');
+  await expect(picker.getByRole('heading', { name: 'Sticks and usual places' })).toBeVisible();
+  await picker.getByLabel('Folder', { exact: true }).fill(stick);
+  await page.keyboard.press('Enter');
+  await picker.getByRole('button', { name: 'homes' }).click();
+  await takePicture(page, 'copies-folder');
+  await picker.getByRole('button', { name: 'Take this folder' }).click();
+  await expect(page.getByText(/^Saved and read back: .*\.locked, [\d.]+ MB, 1 household\.$/)).toBeVisible();
+  await takePicture(page, 'copies-saved');
+  await page.getByRole('button', { name: 'Check now' }).click();
+  await expect(page.getByText('Nothing was damaged.')).toBeVisible();
+  await old.stop();
+  rmSync(dataFolder, { recursive: true });
+  mkdirSync(dataFolder);
+
+  const fresh = await startHost(dataFolder, null);
+  await page.goto(fresh.url);
+  await page.getByRole('link', { name: 'Bring everything back from a copy' }).click();
+  await page.getByRole('button', { name: 'Choose a copy …' }).click();
+  await picker.getByLabel('Folder', { exact: true }).fill(join(stick, 'homes'));
+  await page.keyboard.press('Enter');
+  await picker.getByRole('button', { name: /\.locked$/ }).click();
+  await page.getByLabel('Passphrase', { exact: true }).fill('not the right words');
+  await page.getByRole('button', { name: 'Open it' }).click();
+  await expect(page.getByRole('alert')).toContainText('does not open with this passphrase');
+  await page.getByLabel('Passphrase', { exact: true }).fill(phrase);
+  await page.getByRole('button', { name: 'Open it' }).click();
+  await expect(page.getByRole('rowheader', { name: 'Larch Rise' })).toBeVisible();
+  await takePicture(page, 'copies-inside');
+  await page.getByRole('button', { name: 'Restore everything' }).click();
+  await expect(page.getByText('Restored: 1 household.')).toBeVisible();
+  await page.getByRole('link', { name: 'What is stored' }).click();
+  await expect(page.getByRole('heading', { name: 'What erasing cannot reach' })).toBeVisible();
+  await takePicture(page, 'privacy');
+  await page.getByRole('link', { name: 'All households' }).click();
+  await page.getByRole('link', { name: 'Larch Rise', exact: true }).click();
+  await expect(page.getByRole('heading', { name: 'Larch Rise', level: 1 })).toBeVisible();
+  expect(faults, 'faults on the console').toEqual([]);
+  await fresh.stop();
+  rmSync(stick, { recursive: true });
+});
