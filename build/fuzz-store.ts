@@ -6,6 +6,7 @@ import { evidenceHandlers } from '../src/desk/handlers/evidence.ts';
 import { householdHandlers } from '../src/desk/handlers/households.ts';
 import { keepOfferedFiles } from '../src/desk/offered-files.ts';
 import type { DeskPorts } from '../src/desk/ports.ts';
+import { readFile } from '../src/intake/read-file.ts';
 import { openSqliteStore, type SqliteStore } from '../src/store/sqlite-store.ts';
 import { damagedFile, readCorpus, seededRandom } from './damage.ts';
 
@@ -38,6 +39,7 @@ export async function fuzzStore(count: number, seed: number): Promise<StoreFuzzR
     now: () => '2026-11-25T10:00:00.000Z',
     newId: () => `id-${++last}`,
     printPdf: null,
+    readEvidence: readFile,
     host: 'loopback',
     dataFolder: tmpdir(),
     quit: () => undefined,

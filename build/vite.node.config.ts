@@ -8,6 +8,7 @@ const entries = {
   'node/main': 'src/host/main.ts',
   'node/plainwarmth': 'src/host/plainwarmth.ts',
   'node/desk-worker': 'src/host/desk-worker.ts',
+  'node/file-reader': 'src/host/file-reader.ts',
   'node/reckon': 'src/host/reckon.ts',
   'node/backup': 'src/host/backup.ts',
   'node/bench': 'tests/bench/bench.ts',

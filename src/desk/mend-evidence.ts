@@ -6,15 +6,22 @@ import type { Store } from '../store/store.ts';
 import { say } from '../words/say.ts';
 import { DeskError } from './desk-error.ts';
 import type { OfferedFile } from './offered-files.ts';
+import type { ReadEvidence } from './ports.ts';
 import { readRemembered } from './remembered-layout.ts';
 
 /** Reads the raw file as it is remembered; only what comes out to the last bit as it was kept is taken. Throws DeskError. */
-export function rebuildReadings(store: Store, evidence: Evidence, context: IntakeContext): void {
+export async function rebuildReadings(
+  store: Store,
+  readEvidence: ReadEvidence,
+  evidence: Evidence,
+  context: IntakeContext,
+): Promise<void> {
   const bytes = store.readRawFile(evidence.id);
   if (!bytes) throw cannotRebuild(evidence.fileName);
   const { sheet } = evidence.part ?? {};
-  const { result } = readRemembered(
+  const { result } = await readRemembered(
     store,
+    readEvidence,
     { fileName: evidence.fileName, bytes },
     sheet === undefined ? {} : { sheet },
     { ...context, zone: evidence.zone ?? context.zone },

@@ -1,6 +1,7 @@
 /** What the desk needs from the host that it stands in: clock, identifiers, store and printer come in from outside. */
 
 import type { z } from 'zod';
+import type { IntakeChoices, IntakeContext, IntakeResult } from '../intake/intake.ts';
 import type { CivilDate } from '../model/shapes/dates.ts';
 import type { Store } from '../store/store.ts';
 import type { Contract, Output, RequestName } from './contract.ts';
@@ -9,6 +10,15 @@ import type { OfferedFiles } from './offered-files.ts';
 /** Prints a document with whichever Chromium is at hand; null where there is none. */
 export type PrintPdf = (html: string, paper: 'A4' | 'Letter') => Promise<Uint8Array | null>;
 
+/** Reads a file of evidence, here or in a thread of its own. */
+export type ReadEvidence = (
+  fileName: string,
+  bytes: Uint8Array,
+  choices: IntakeChoices,
+  context: IntakeContext,
+  signal?: AbortSignal,
+) => IntakeResult | Promise<IntakeResult>;
+
 export interface DeskPorts {
   readonly store: Store;
   today(): CivilDate;
@@ -16,6 +26,7 @@ export interface DeskPorts {
   now(): string;
   newId(): string;
   readonly printPdf: PrintPdf | null;
+  readonly readEvidence: ReadEvidence;
   readonly host: 'electron' | 'loopback';
   readonly dataFolder: string;
   /** Said to the installer at the start, such as a damaged file set aside. */

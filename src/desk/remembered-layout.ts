@@ -4,11 +4,11 @@
  * It is said in a remark, any new choice goes before it, and `anew` sets it aside.
  */
 import { IntakeChoices, type IntakeContext, type IntakePreview, type IntakeResult } from '../intake/intake.ts';
-import { readFile } from '../intake/read-file.ts';
 import type { Store } from '../store/store.ts';
 import { choicesInWords } from '../words/choices.ts';
 import { hashOf } from './hash.ts';
 import type { OfferedFile } from './offered-files.ts';
+import type { ReadEvidence } from './ports.ts';
 
 /** A calorific value belongs to one bill, a filled gap and a sheet's name to one file, so none of them is remembered. */
 const Layout = IntakeChoices.omit({ sheet: true, fill: true, calorificMJPerM3: true, anew: true });
@@ -21,21 +21,23 @@ export interface RememberedReading {
 
 type LayoutStore = Pick<Store, 'readLayout' | 'writeLayout'>;
 
-export function readRemembered(
+export async function readRemembered(
   store: LayoutStore,
+  readEvidence: ReadEvidence,
   file: OfferedFile,
   chosen: IntakeChoices,
   context: IntakeContext,
-): RememberedReading {
+  signal?: AbortSignal,
+): Promise<RememberedReading> {
   const { anew, ...given } = withoutAbsent(chosen);
-  const first = readFile(file.fileName, file.bytes, given, context);
+  const first = await readEvidence(file.fileName, file.bytes, given, context, signal);
   const key = keyOf(first.preview);
   if (key === undefined) return { result: first, layout: undefined };
   const stored = anew ? undefined : Layout.safeParse(store.readLayout(key)).data;
   if (stored === undefined) return { result: first, layout: { key, choices: given } };
   const columns = stored.columns || given.columns ? { columns: { ...stored.columns, ...given.columns } } : {};
   const choices = { ...stored, ...given, ...columns };
-  const { preview, intervals } = readFile(file.fileName, file.bytes, choices, context);
+  const { preview, intervals } = await readEvidence(file.fileName, file.bytes, choices, context, signal);
   const remark = {
     code: hasHeadings(first.preview) ? 'layout-remembered' : 'layout-remembered-bare',
     weight: 'note' as const,

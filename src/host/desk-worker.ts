@@ -27,5 +27,5 @@ const store = await open();
 if (store) {
   port.postMessage({ kind: 'ready' } satisfies FromDesk);
   const { serveStore } = await import('./serve-store.ts');
-  await serveStore(store, port, data);
+  await serveStore(store, port, data, join(import.meta.dirname, 'file-reader.js'));
 }

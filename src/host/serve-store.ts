@@ -12,6 +12,7 @@ import { localToday } from './local-today.ts';
 import { describeOpening } from './opening-notice.ts';
 import { printWithChromium } from './print-pdf.ts';
 import { askToPrint, serveDesk } from './serve-desk.ts';
+import { startReader } from './start-reader.ts';
 
 const clock = { today: localToday, now: () => new Date().toISOString(), newId: () => randomUUID() };
 
@@ -35,6 +36,7 @@ export async function serveStore(
   store: SqliteStore,
   port: MessagePort,
   { host, dataFolder, sample, stops }: DeskWorkerData,
+  readerFile: string,
 ): Promise<void> {
   await speakAsSet(readSettings(store));
   const sampleNotice = await putSample(store, sample);
@@ -44,6 +46,7 @@ export async function serveStore(
     store,
     ...clock,
     printPdf: printer?.printPdf ?? printWithChromium,
+    readEvidence: startReader(readerFile),
     host,
     dataFolder,
     notice: notice || undefined,

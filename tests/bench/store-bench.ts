@@ -4,6 +4,7 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { createDesk } from '../../src/desk/desk.ts';
+import { readFile } from '../../src/intake/read-file.ts';
 import { emptyHousehold } from '../../src/model/shapes/household.ts';
 import { openSqliteStore } from '../../src/store/sqlite-store.ts';
 import { type BenchRow, medianMs } from './bench-row.ts';
@@ -25,6 +26,7 @@ function openDesk(folder: string) {
     now: () => NOW,
     newId: () => `id-${++last}`,
     printPdf: null,
+    readEvidence: readFile,
     host: 'loopback',
     dataFolder: folder,
     quit: () => undefined,

@@ -1,4 +1,4 @@
-import type { IntervalDays } from '../../intake/intake.ts';
+import type { IntakeChoices, IntakeContext, IntervalDays } from '../../intake/intake.ts';
 import { stageOf } from '../../intake/terms/progress.ts';
 import type { Evidence, Remark, Series } from '../../model/shapes/evidence.ts';
 import { thin } from '../../model/thin/thin.ts';
@@ -15,6 +15,7 @@ import { joinPeriods } from '../join/join-periods.ts';
 import { joinReadings } from '../join/join-readings.ts';
 import { readFrom } from '../join/stored-series.ts';
 import { rebuildReadings, replaceRawFile } from '../mend-evidence.ts';
+import type { OfferedFile } from '../offered-files.ts';
 import type { DeskContext, Handlers, Work } from '../ports.ts';
 import type { Point } from '../readings.ts';
 import { pointsOfDays, pointsOfIntervals, pointsOfJoined } from '../readings.ts';
@@ -64,6 +65,9 @@ function refuseOtherClock({ fileName, zone }: Evidence, zoneOfHome: string): voi
 }
 
 export function evidenceHandlers({ ports, store, files }: DeskContext): EvidenceHandlers {
+  const readAnew = (file: OfferedFile, choices: IntakeChoices, context: IntakeContext, { signal }: Work) =>
+    readRemembered(store, ports.readEvidence, file, choices, context, signal);
+
   const contextFor = (householdId: string, work: Work) =>
     intakeContext(findHousehold(store, householdId).household.zone, ports.today(), work.onProgress);
 
@@ -96,9 +100,11 @@ export function evidenceHandlers({ ports, store, files }: DeskContext): Evidence
       files.offer(fileId, { fileName, bytes });
       return { fileId, fileName, size: bytes.byteLength };
     },
-    'evidence.preview'({ fileId, householdId, choices }, work) {
+    async 'evidence.preview'({ fileId, householdId, choices }, work) {
       const file = files.take(fileId);
-      const { preview, intervals } = readRemembered(store, file, choices, contextFor(householdId, work)).result;
+      const { preview, intervals } = await readAnew(file, choices, contextFor(householdId, work), work).then(
+        ({ result }) => result,
+      );
       const { fileName, shape, series } = preview;
       const coming = { householdId, fileName, sha256: hashOf(file.bytes), shape, series };
       return {
@@ -106,11 +112,13 @@ export function evidenceHandlers({ ports, store, files }: DeskContext): Evidence
         remarks: [...preview.remarks, ...overlapsOf(coming, intervals)],
       };
     },
-    'evidence.accept'({ fileId, householdId, choices }, work) {
+    async 'evidence.accept'({ fileId, householdId, choices }, work) {
       const { zone } = findHousehold(store, householdId).household;
       const context = intakeContext(zone, ports.today(), stageOf(work.onProgress, 0, READING_SHARE));
       const file = files.take(fileId);
-      const { result, layout } = readRemembered(store, file, choices, context);
+      const { result, layout } = await readAnew(file, choices, context, work);
+      // Others had their turn meanwhile: the household may be gone.
+      findHousehold(store, householdId);
       const own = { file, zone, householdId, importedOn: ports.now(), newId: ports.newId };
       const { evidence, intervals } = takeRead(result, own);
       const earlier = keptPartOf(evidence);
@@ -148,10 +156,11 @@ export function evidenceHandlers({ ports, store, files }: DeskContext): Evidence
       store.undoEvidence(evidenceId);
       return {};
     },
-    'evidence.mend'({ evidenceId, fileId }) {
+    async 'evidence.mend'({ evidenceId, fileId }) {
       const evidence = findEvidence(store, evidenceId);
       const { zone } = findHousehold(store, evidence.householdId).household;
-      if (fileId === undefined) rebuildReadings(store, evidence, intakeContext(zone, ports.today()));
+      if (fileId === undefined)
+        await rebuildReadings(store, ports.readEvidence, evidence, intakeContext(zone, ports.today()));
       else replaceRawFile(store, files.take(fileId), evidence);
       const kind = fileId === undefined ? 'readings' : 'raw-file';
       forgetDamage(store, (one) => one.kind === kind && one.evidenceId === evidenceId);

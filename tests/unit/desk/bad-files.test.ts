@@ -9,6 +9,7 @@ import type { OpenHousehold } from '../../../src/desk/contract.ts';
 import { createDesk, type Desk } from '../../../src/desk/desk.ts';
 import { DeskError } from '../../../src/desk/desk-error.ts';
 import type { IntakePreview } from '../../../src/intake/intake.ts';
+import { readFile } from '../../../src/intake/read-file.ts';
 import type { Evidence } from '../../../src/model/shapes/evidence.ts';
 import { openSqliteStore, type SqliteStore } from '../../../src/store/sqlite-store.ts';
 import { remarkSentence } from '../../../src/words/remarks.ts';
@@ -23,7 +24,14 @@ beforeAll(async () => {
   folder = mkdtempSync(join(tmpdir(), 'plainwarmth-bad-'));
   store = openSqliteStore(join(folder, 'store.sqlite'));
   let last = 0;
-  const ports = { store, today: () => TODAY, now: () => NOW, newId: () => `id-${++last}`, printPdf: null };
+  const ports = {
+    store,
+    today: () => TODAY,
+    now: () => NOW,
+    newId: () => `id-${++last}`,
+    printPdf: null,
+    readEvidence: readFile,
+  };
   desk = createDesk({ ...ports, host: 'loopback', dataFolder: folder, quit: () => undefined });
   householdId = ((await desk.handle('household.create', { name: 'Larch Rise' }, {})) as OpenHousehold).household.id;
   await bring('good.csv', bytesOf(rows(40, () => '0.4')));

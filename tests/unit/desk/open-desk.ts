@@ -3,6 +3,7 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { createDesk, type Desk, type DeskPorts } from '../../../src/desk/desk.ts';
+import { readFile } from '../../../src/intake/read-file.ts';
 import { openSqliteStore, type SqliteStore } from '../../../src/store/sqlite-store.ts';
 
 export const TODAY = '2026-11-25';
@@ -29,6 +30,7 @@ export function openDesk(patch: Partial<DeskPorts> = {}): OpenedDesk {
     now: () => NOW,
     newId: () => `id-${++last}`,
     printPdf: async (html) => printedAs(html),
+    readEvidence: readFile,
     host: 'loopback',
     dataFolder,
     quit: () => undefined,

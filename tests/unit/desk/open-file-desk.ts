@@ -7,6 +7,7 @@ import { createDesk } from '../../../src/desk/desk.ts';
 import type { DeskError } from '../../../src/desk/desk-error.ts';
 import { loadSample } from '../../../src/desk/load-sample.ts';
 import type { DeskPorts } from '../../../src/desk/ports.ts';
+import { readFile } from '../../../src/intake/read-file.ts';
 import { openSqliteStore, type SqliteStore } from '../../../src/store/sqlite-store.ts';
 
 export interface Machine {
@@ -38,6 +39,7 @@ export function makeMachines(name: string) {
       now: () => '2026-11-25T10:00:00.000Z',
       newId: () => `${machine}-${++last}`,
       printPdf: null,
+      readEvidence: readFile,
       host: 'loopback',
       dataFolder,
       quit: () => undefined,

@@ -28,7 +28,10 @@ export async function buildWorker(): Promise<BuiltWorker> {
       target: 'node24',
       minify: false,
       rolldownOptions: {
-        input: { 'desk-worker': join(root, 'src/host/desk-worker.ts') },
+        input: {
+          'desk-worker': join(root, 'src/host/desk-worker.ts'),
+          'file-reader': join(root, 'src/host/file-reader.ts'),
+        },
         external: ['better-sqlite3', '@sparticuz/chromium', /^node:/],
         output: { entryFileNames: '[name].js' },
       },

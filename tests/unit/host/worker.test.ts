@@ -203,3 +203,24 @@ describe('files that are too large', () => {
     });
   });
 });
+
+test('a file made to hurt holds up nobody else, and its reading can be stopped', async () => {
+  const bytes = new Uint8Array(15 * MB).fill(0x22);
+  const { fileId } = await call('file.offer', { fileName: 'quotes.csv', bytes });
+  let settled = false;
+  const stop = new AbortController();
+  const reading = call('evidence.preview', { fileId, householdId, choices: {} }, { signal: stop.signal })
+    .catch(() => undefined)
+    .finally(() => {
+      settled = true;
+    });
+  for (let n = 0; n < 5; n++) {
+    await call('household.list', {});
+    expect(settled, `request ${n + 1} was answered while the file was read`).toBe(false);
+  }
+  stop.abort();
+  await reading;
+  const small = await call('file.offer', { fileName: 'large.csv', bytes: meterFile(1) });
+  const preview = await call('evidence.preview', { fileId: small.fileId, householdId, choices: {} });
+  expect(preview.series).toHaveLength(1);
+});

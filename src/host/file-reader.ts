@@ -1,0 +1,34 @@
+/** Entry of the thread that reads large files, so that the desk answers meanwhile and their memory goes with the thread. */
+import { parentPort } from 'node:worker_threads';
+import type { IntakeChoices, IntakeContext, IntervalDays } from '../intake/intake.ts';
+import { readFile } from '../intake/read-file.ts';
+import type { FromReader, ToReader } from './start-reader.ts';
+
+const port = parentPort!;
+/** Share of the work that is worth a word. */
+const LEAST_STEP = 0.005;
+
+port.on('message', ({ fileName, bytes, choices, context }: ToReader) => {
+  let told = -1;
+  const send = (answer: FromReader, buffers: ArrayBuffer[] = []) => port.postMessage(answer, buffers);
+  try {
+    const given: IntakeContext = {
+      ...context,
+      onProgress(share) {
+        if (share < told + LEAST_STEP) return;
+        told = share;
+        send({ share });
+      },
+    };
+    const result = readFile(fileName, bytes, choices as IntakeChoices, given);
+    send({ result }, buffersOf(result.intervals));
+  } catch (error) {
+    send({ failure: error instanceof Error ? (error.stack ?? error.message) : String(error) });
+  }
+});
+
+/** Days are handed over as they are where each has its own memory; views of one are copied. */
+function buffersOf(intervals: readonly IntervalDays[]): ArrayBuffer[] {
+  const buffers = intervals.flatMap(({ days }) => days.map(({ values }) => values.buffer as ArrayBuffer));
+  return [...new Set(buffers)];
+}

@@ -1,0 +1,89 @@
+/** Reads files for the desk: small ones where it stands, large ones in a thread that ends when nothing more comes. */
+import { Worker } from 'node:worker_threads';
+import type { ReadEvidence } from '../desk/ports.ts';
+import type { IntakeChoices, IntakeContext, IntakeResult } from '../intake/intake.ts';
+import { readFile } from '../intake/read-file.ts';
+
+export interface ToReader {
+  readonly fileName: string;
+  readonly bytes: Uint8Array;
+  readonly choices: IntakeChoices;
+  readonly context: Omit<IntakeContext, 'onProgress'>;
+}
+export type FromReader = { readonly share: number } | { readonly result: IntakeResult } | { readonly failure: string };
+
+/** Reading this much takes some 50 ms, as long as starting a thread. */
+const LARGE_BYTES = 512 * 1024;
+/** A preview is mostly followed by its import, which finds the thread warm. */
+const IDLE_MS = 20_000;
+/** Beyond what the largest file of evidence needs; a file made to hurt ends its thread and nothing else. */
+const MOST_MEMORY_MB = 1536;
+const YOUNG_MEMORY_MB = 48;
+
+export function startReader(readerFile: string): ReadEvidence {
+  let waiting: Worker | null = null;
+  let idle: NodeJS.Timeout | undefined;
+
+  function takeWorker(): Worker {
+    clearTimeout(idle);
+    const warm = waiting;
+    waiting = null;
+    return (
+      warm ??
+      new Worker(readerFile, {
+        resourceLimits: { maxOldGenerationSizeMb: MOST_MEMORY_MB, maxYoungGenerationSizeMb: YOUNG_MEMORY_MB },
+      })
+    );
+  }
+
+  /** One waits, warm, for the import that mostly follows; it keeps nobody from ending. */
+  function layAside(worker: Worker): void {
+    if (waiting !== null) return void worker.terminate();
+    waiting = worker;
+    worker.unref();
+    idle = setTimeout(() => {
+      void waiting?.terminate();
+      waiting = null;
+    }, IDLE_MS).unref();
+  }
+
+  function readApart({ onProgress, ...context }: IntakeContext, file: Omit<ToReader, 'context'>, signal?: AbortSignal) {
+    const worker = takeWorker();
+    return new Promise<IntakeResult>((resolve, reject) => {
+      const hear = (message: FromReader) => {
+        if ('share' in message) return tell(message.share);
+        settle(() => layAside(worker));
+        if ('result' in message) resolve(message.result);
+        else reject(new Error(message.failure));
+      };
+      /** Whoever throws wants no more: the thread is in the middle of the file and only ends as a whole. */
+      const tell = (share: number) => {
+        try {
+          onProgress?.(share);
+        } catch (error) {
+          giveUp(error as Error);
+        }
+      };
+      const stop = () => tell(0);
+      const giveUp = (error: Error) => {
+        settle(() => void worker.terminate());
+        reject(error);
+      };
+      const leave = () => giveUp(new Error('the thread that reads files ended'));
+      function settle(then: () => void): void {
+        worker.off('message', hear).off('error', giveUp).off('exit', leave);
+        signal?.removeEventListener('abort', stop);
+        then();
+      }
+      worker.on('message', hear).on('error', giveUp).on('exit', leave);
+      signal?.addEventListener('abort', stop);
+      worker.ref();
+      worker.postMessage({ ...file, context } satisfies ToReader);
+    });
+  }
+
+  return (fileName, bytes, choices, context, signal) =>
+    bytes.byteLength < LARGE_BYTES
+      ? readFile(fileName, bytes, choices, context)
+      : readApart(context, { fileName, bytes, choices }, signal);
+}
