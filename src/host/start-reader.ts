@@ -28,12 +28,10 @@ export function startReader(readerFile: string): ReadEvidence {
     clearTimeout(idle);
     const warm = waiting;
     waiting = null;
-    return (
-      warm ??
-      new Worker(readerFile, {
-        resourceLimits: { maxOldGenerationSizeMb: MOST_MEMORY_MB, maxYoungGenerationSizeMb: YOUNG_MEMORY_MB },
-      })
-    );
+    if (warm !== null) return warm;
+    const resourceLimits = { maxOldGenerationSizeMb: MOST_MEMORY_MB, maxYoungGenerationSizeMb: YOUNG_MEMORY_MB };
+    // A thread that was given up may still fail on its way out; with nobody listening, that would end the desk.
+    return new Worker(readerFile, { resourceLimits }).on('error', () => undefined);
   }
 
   /** One waits, warm, for the import that mostly follows; it keeps nobody from ending. */

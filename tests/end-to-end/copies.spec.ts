@@ -6,9 +6,10 @@ import { expect, startHost, takePicture, test, watchFaults } from './host.ts';
 
 test.use({ sampleName: null });
 
-test('a copy onto a stick, a new machine, everything back', async ({ page, dataFolder }) => {
+test('a copy onto a stick, a new machine, everything back', async ({ page: oldPage, context, dataFolder }) => {
   test.slow();
-  const faults = watchFaults(page);
+  let page = oldPage;
+  const oldFaults = watchFaults(page);
   const stick = mkdtempSync(join(tmpdir(), 'plainwarmth-stick-'));
   mkdirSync(join(stick, 'homes'));
   const phrase = 'four words on paper';
@@ -20,7 +21,7 @@ test('a copy onto a stick, a new machine, everything back', async ({ page, dataF
   await expect(page.getByRole('button', { name: 'Save a copy …' })).toBeDisabled();
   await page.getByLabel('Passphrase', { exact: true }).fill(phrase);
   await page.getByRole('button', { name: 'Save a copy …' }).click();
-  const picker = page.getByRole('dialog');
+  let picker = page.getByRole('dialog');
   await expect(picker.getByRole('heading', { name: 'Sticks and usual places' })).toBeVisible();
   await picker.getByLabel('Folder', { exact: true }).fill(stick);
   await page.keyboard.press('Enter');
@@ -31,11 +32,16 @@ test('a copy onto a stick, a new machine, everything back', async ({ page, dataF
   await takePicture(page, 'copies-saved');
   await page.getByRole('button', { name: 'Check now' }).click();
   await expect(page.getByText('Nothing was damaged.')).toBeVisible();
+  expect(oldFaults, 'faults on the console').toEqual([]);
+  await page.close();
   await old.stop();
   rmSync(dataFolder, { recursive: true });
   mkdirSync(dataFolder);
 
   const fresh = await startHost(dataFolder, null);
+  page = await context.newPage();
+  const faults = watchFaults(page);
+  picker = page.getByRole('dialog');
   await page.goto(fresh.url);
   await page.getByRole('link', { name: 'Bring everything back from a copy' }).click();
   await page.getByRole('button', { name: 'Choose a copy …' }).click();

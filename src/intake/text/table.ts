@@ -162,11 +162,15 @@ export function cellAt(table: Table, row: number, column: number): number {
   return cell < table.rowStart[row + 1]! ? cell : -1;
 }
 
+/** No date, figure or note is longer; a file of quotation marks alone is one cell of millions. */
+const LONGEST_CELL = 10_000;
+
 /** The cell as text, without quotes and outer spaces; empty where the row is too short. */
 export function cellText(table: Table, row: number, column: number): string {
   const cell = cellAt(table, row, column);
   if (cell < 0) return '';
-  const raw = table.text.slice(table.cellFrom[cell], table.cellTo[cell]);
+  const from = table.cellFrom[cell]!;
+  const raw = table.text.slice(from, Math.min(table.cellTo[cell]!, from + LONGEST_CELL));
   return (table.escaped.has(cell) ? raw.replaceAll('""', '"') : raw).trim();
 }
 

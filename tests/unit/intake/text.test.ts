@@ -14,6 +14,11 @@ const rowsOf = (text: string, separator = ',') => {
 };
 
 describe('rows and cells', () => {
+  test('of a file of quotation marks alone, one cell of millions, no more is looked at than any cell has', () => {
+    const [row] = rowsOf('"'.repeat(15 * 1024 * 1024));
+    expect(row!.map((cell) => cell.length)).toEqual([5000]);
+  });
+
   test.each<[string, string, string[][]]>([
     [
       'plain',

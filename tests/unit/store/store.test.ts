@@ -154,6 +154,18 @@ describe('evidence', () => {
     expect(store.readRawFile('e')).toBeUndefined();
   });
 
+  test.each([0.1, 0.75, 0.9, 0.99])('an import that is stopped at a share of %d leaves nothing', (stopAt) => {
+    const raw = new Uint8Array(9 * 1024 * 1024);
+    const evidence = madeEvidence('e', 'h', { sha256: seal(raw) });
+    const days = madeIntervals('e-a', '2015-01-01', 3650);
+    const stop = (share: number) => {
+      if (share >= stopAt) throw new Error('stopped');
+    };
+    expect(() => store.addEvidence(evidence, raw, [days], stop)).toThrow('stopped');
+    expect([store.listEvidence('h'), store.readRawFile('e')]).toEqual([[], undefined]);
+    expect(store.readIntervals('e-a', '2015-01-01', '2030-01-01')).toBeUndefined();
+  });
+
   test('any day of readings survives the way through bytes', () => {
     fc.assert(
       fc.property(fc.float64Array({ minLength: 0, maxLength: 50 }), (values) => {
