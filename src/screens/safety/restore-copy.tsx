@@ -80,7 +80,7 @@ export function RestoreCopy(props: { readonly state: DataState; readonly onResto
         )}
       </p>
       <div className="actions">
-        <button type="button" className="push" disabled={working} onClick={() => setPicking(true)}>
+        <button type="button" disabled={working} onClick={() => setPicking(true)}>
           {say('Choose a copy …')}
         </button>
       </div>
@@ -147,7 +147,7 @@ export function RestoreCopy(props: { readonly state: DataState; readonly onResto
             </tbody>
           </table>
           <div className="actions">
-            <button type="button" className="main push" disabled={working} onClick={() => void restore()}>
+            <button type="button" className="main" disabled={working} onClick={() => void restore()}>
               {say('Restore everything')}
             </button>
             <span className="quiet">

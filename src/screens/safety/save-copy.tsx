@@ -73,7 +73,7 @@ export function SaveCopy(props: { readonly state: DataState; readonly onState: (
         />
       ) : null}
       <div className="actions">
-        <button type="button" className="main push" disabled={saving || tooShort} onClick={() => setPicking('once')}>
+        <button type="button" className="main" disabled={saving || tooShort} onClick={() => setPicking('once')}>
           {saving ? say('Saving …') : say('Save a copy …')}
         </button>
         {state.folder === undefined ? null : (

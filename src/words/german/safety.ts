@@ -133,7 +133,7 @@ export const SAFETY: Catalogue = {
   'A copy every day into {folder}': 'Jeden Tag eine Kopie nach {folder}',
   'A copy every day into a folder': 'Jeden Tag eine Kopie in einen Ordner',
   'On days when Plainwarmth is used. The last 14 are kept. They bear no passphrase.':
-    'An Tagen, an denen Plainwarmth benutzt wird. Die letzten 14 bleiben. Sie haben keinen Kennsatz.',
+    'An Tagen, an denen Plainwarmth benutzt wird. Die letzten 14 bleiben. Diese Kopien haben keinen Kennsatz.',
   'Where should the copy go?': 'Wohin soll die Kopie?',
   'What is stored, where, and how to erase it': 'Was gespeichert ist, wo, und wie man es löscht',
   'The copy came back from {path} other than it was written, so it was thrown away.':
