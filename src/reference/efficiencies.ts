@@ -101,14 +101,14 @@ export const efficiency: Reference['efficiency'] = {
   storage: {
     space: {
       middle: 0.95,
-      low: 0.9,
+      low: 0.85,
       high: 1,
-      source: `${TABLE_4A}, codes 401 to 404: 100 % at the meter, poorer control; 5 % charge losses, none to a tenth, are a judgement`,
+      source: `${TABLE_4A}, codes 401 to 404: 100 % at the meter, poorer control; 5 % charge losses are a judgement`,
       provenance: 'memory',
     },
     water: {
       middle: 1,
-      low: 1,
+      low: 0.97,
       high: 1,
       source: `${TABLE_4A}, code 903; the cylinder's standing loss is in the hot-water demand`,
       provenance: 'read',

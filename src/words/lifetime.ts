@@ -1,4 +1,5 @@
 /** What the next years may bring, in words. Money far ahead is said roughly, and always with its range and its cautions. */
+import { isEvenChance } from '../model/shapes/appraisal.ts';
 import { carrierOf } from '../model/shapes/heating.ts';
 import type { Lifetime, LifetimeNote, Payback } from '../model/shapes/lifetime.ts';
 import { exactPercent, poundsRange, roundTo, spokenPounds } from './numbers.ts';
@@ -20,7 +21,9 @@ const rough = (pence: number) => spokenPounds(roughPence(pence));
 export const sayYears = (years: number): string =>
   say('{years, plural, one {one year} other {# years}}', { years: Math.round(years) });
 
-const isSame = ({ saved, years }: Lifetime) => Math.abs(saved.value) < SAME_PENCE_A_YEAR * years;
+/** Neither side is named where they lie little apart or the chance is even. */
+const isSame = ({ saved, years, chanceLess }: Lifetime) =>
+  Math.abs(saved.value) < SAME_PENCE_A_YEAR * years || isEvenChance(chanceLess);
 const othersName = ({ against }: Lifetime) => systemInSentence(against.id, against.kind);
 const wayOf = (savedPence: number) => (savedPence > 0 ? 'less' : 'more');
 

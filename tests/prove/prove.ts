@@ -11,6 +11,7 @@ const FULL_SIZE: Readonly<Record<string, number>> = {
   'bill-gap-recovery': 1000,
   calibration: 200,
   'false-alarms': 500,
+  middle: 4000,
   'spf-spread-table': 1000,
   sureness: 1000,
 };

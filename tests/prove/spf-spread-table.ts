@@ -2,12 +2,12 @@
 import { spfSpread } from './spf-spread.ts';
 import type { ProofTable } from './table.ts';
 
-/** Limit: the middle of the homes reckoned lies inside the quartiles of the field, for both sources. */
+/** Limit: the middle of the homes reckoned lies within 5 % of the field's, for both sources. */
 export function proveSpfSpread(count = 1000): ProofTable {
   const { rows, medianInside } = spfSpread(count);
   return {
     title: `Seasonal factor of the whole house (H4), ${count} typical homes of each source`,
-    columns: ['source', 'what', 'reckoned', 'field', 'middle inside the field’s quartiles'],
+    columns: ['source', 'what', 'reckoned', 'field', 'middle within 5 %'],
     rows: rows.map(({ source, what, reckoned, field }) => [
       source,
       what,

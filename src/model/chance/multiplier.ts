@@ -15,6 +15,13 @@ export const NO_SPREAD: Spread = { below: 0, above: 0 };
 /** Both slopes from one relative standard deviation [1]. */
 export const evenSpread = (deviation: number): Spread => ({ below: deviation, above: deviation });
 
+/**
+ * The even spread as wide as a range between its 10 and 90 % points [same unit], for a value of which the range leans to
+ * one side: about it a sum keeps its middle. ln(high/low) / (2 × 1.2816); none where low is not above zero.
+ */
+export const evenSpreadOf = ({ low, high }: { readonly low: number; readonly high: number }): Spread =>
+  low > 0 && high > low ? evenSpread(Math.min(WIDEST, Math.log(high / low) / (2 * Z90))) : NO_SPREAD;
+
 /** Slope that no range may pass: it multiplies the 90 % point by about 13. */
 const WIDEST = 2;
 

@@ -1,6 +1,6 @@
 /** Which systems are held beside each other, and what each would buy. */
 
-import { evenSpread, spreadOfRange } from '../chance/multiplier.ts';
+import { evenSpread, evenSpreadOf } from '../chance/multiplier.ts';
 import { type Efficiency, presentEfficiency } from '../demand/present-efficiency.ts';
 import { fieldSpread } from '../heat-pump/factor-spread.ts';
 import { tellSource } from '../heat-pump/full/settle-source.ts';
@@ -179,8 +179,8 @@ function planHeater(id: SystemName, kind: Heater, input: PlanInput, own?: TwoEff
     hours,
     spaceEfficiency: space.value,
     waterEfficiency: immersion ? 1 : water.value,
-    spaceSpread: typed ? evenSpread(space.error) : spreadOfRange({ ...table.space, value: table.space.middle }),
-    waterSpread: typed ? evenSpread(water.error) : spreadOfRange({ ...table.water, value: table.water.middle }),
+    spaceSpread: typed ? evenSpread(space.error) : evenSpreadOf(table.space),
+    waterSpread: typed ? evenSpread(water.error) : evenSpreadOf(table.water),
     moves: id === 'present' ? 'efficiency' : 'other-efficiency',
     grade: weakestGrade([space.grade, demand.total.grade]),
     inputs: [

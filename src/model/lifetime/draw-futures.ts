@@ -2,8 +2,6 @@
 
 import { multiplierAt } from '../chance/multiplier.ts';
 import { normalQuantile } from '../chance/normal-quantile.ts';
-import { normalShare } from '../chance/normal-share.ts';
-import { quantileOfSorted } from '../chance/quantiles.ts';
 import { sobolPoints } from '../chance/sobol.ts';
 import { FUELS, isFuel, type PricedCarrier } from '../shapes/heating.ts';
 import type { Reference } from '../shapes/reference.ts';
@@ -24,10 +22,8 @@ const STEEPEST_FALL = -0.3;
 export interface FuturesInput {
   readonly pump: RunningCost;
   readonly beside: RunningCost;
-  /** Twenty equally likely savings of the first year, ascending, pence. */
-  readonly twenty: readonly number[];
-  /** How the saving moves with the heat pump's own cost, −1 to 1. */
-  readonly savingWithCost: number;
+  /** How the two yearly costs move together, −1 to 1. */
+  readonly together: number;
   readonly electricityGrowth: number;
   readonly fuelGrowth: number;
   readonly growthSpread: number;
@@ -36,8 +32,8 @@ export interface FuturesInput {
 }
 
 /**
- * Futures, the same for the same count. The heat pump's first year is drawn from its range and the saving from its twenty
- * cases, so that a first year is less or more as often as the appraisal says. What is not known of the first year stays with the house through the years,
+ * Futures, the same for the same count. The first year of either side is drawn from its own range, the two moving together
+ * as far as the range of the saving says, so that each keeps its own middle and so does what lies between them. What is not known of the first year stays with the house through the years,
  * which makes the range a little wide, since winters even out. Growth is one figure a future, normal about the one taken;
  * that of gas moves with electricity as the reference's price correlation has it, that of delivered fuel by itself.
  */
@@ -50,19 +46,14 @@ export function drawFutures(input: FuturesInput, count: number): Future[] {
       ? input.spread.priceCorrelation.value
       : 0;
   const apart = Math.sqrt(Math.max(0, 1 - together * together));
-  const follow = input.savingWithCost;
+  const follow = input.together;
   const alone = Math.sqrt(Math.max(0, 1 - follow * follow));
-  const besideUnits = input.beside.electricityPence + input.beside.fuelPence;
   const growthAt = (growth: number, z: number) => Math.max(STEEPEST_FALL, growth + input.growthSpread * z);
   return Array.from({ length: count }, (_, i) => {
     const [first, electricity] = [firsts[i]!, electricities[i]!];
-    const pumpShare = multiplierAt(input.pump.spread, first);
-    const pumpPence = (input.pump.electricityPence + input.pump.fuelPence) * pumpShare + input.pump.fixedPence;
-    const saving = quantileOfSorted(input.twenty, normalShare(follow * first + alone * seconds[i]!));
-    const besidePence = Math.max(0, pumpPence + saving - input.beside.fixedPence);
     return {
-      pumpShare,
-      besideShare: besideUnits > 0 ? besidePence / besideUnits : 1,
+      pumpShare: multiplierAt(input.pump.spread, first),
+      besideShare: multiplierAt(input.beside.spread, follow * first + alone * seconds[i]!),
       growth: {
         electricity: growthAt(input.electricityGrowth, electricity),
         fuel: growthAt(input.fuelGrowth, together * electricity + apart * others[i]!),

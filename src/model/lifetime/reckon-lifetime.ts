@@ -12,7 +12,7 @@ import { settleInputs } from './lifetime-inputs.ts';
 import { lifetimeWorkings, type MiddlePath } from './lifetime-working.ts';
 import { type Outlays, presentOutlays, pumpOutlays } from './outlays.ts';
 import { type Paths, reckonPaths } from './reckon-path.ts';
-import { runningCost, savingWithCost } from './running-cost.ts';
+import { costsTogether, runningCost } from './running-cost.ts';
 
 export interface LifetimeInput {
   readonly household: Pick<Household, 'purchase'>;
@@ -61,8 +61,7 @@ export function reckonLifetime({
     {
       pump: sides.pump.running,
       beside: sides.beside.running,
-      twenty: versus?.twenty ?? [beside.cost.value - pump.cost.value],
-      savingWithCost: versus ? savingWithCost(pump.cost, beside.cost, versus.saving) : 0,
+      together: versus ? costsTogether(pump.cost, beside.cost, versus.saving) : 0,
       electricityGrowth: growth.electricity,
       fuelGrowth: growth.fuel,
       growthSpread: inputs.growthSpread.value,

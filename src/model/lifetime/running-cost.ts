@@ -31,14 +31,14 @@ export function runningCost(system: SystemResult, prices: Appraisal['prices']): 
 }
 
 /**
- * How the saving moves with the heat pump's own cost [1, −1 to 1], read back from the three ranges:
- * (σb² − σa² − σs²) / (2 σa σs), each σ = (high − low) / (2 × 1.2816), a the heat pump, b the other, s the saving b − a.
+ * How the two yearly costs move together [1, −1 to 1], read back from the three ranges:
+ * (σa² + σb² − σs²) / (2 σa σb), each σ = (high − low) / (2 × 1.2816), a the heat pump, b the other, s the saving b − a.
  */
-export function savingWithCost(pump: Range, beside: Range, saving: Range): number {
+export function costsTogether(pump: Range, beside: Range, saving: Range): number {
   const deviation = ({ low, high }: Range) => (high - low) / (2 * Z90);
   const [a, b, s] = [deviation(pump), deviation(beside), deviation(saving)];
-  if (!(a > 0) || !(s > 0)) return 0;
-  return Math.max(-1, Math.min(1, (b * b - a * a - s * s) / (2 * a * s)));
+  if (!(a > 0) || !(b > 0)) return 0;
+  return Math.max(-1, Math.min(1, (a * a + b * b - s * s) / (2 * a * b)));
 }
 
 /** Running cost of each year [pence, from year 1], written into `byYear`: units × (1 + growth)^(year − 1) + fixed. */

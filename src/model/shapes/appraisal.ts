@@ -264,6 +264,7 @@ export function verdictAgainst(versus: Appraisal['versus'], id: string): Verdict
 
 /** Chances between which no side is named. */
 const EVEN = { from: 0.45, to: 0.55 } as const;
+export const isEvenChance = (chanceLess: number): boolean => chanceLess >= EVEN.from && chanceLess <= EVEN.to;
 
 /** Which side may be named: only one that both the middle saving and the chance speak for, and the chance by more than 45 to 55 %. */
 export function verdictOf({ saving, chanceLess }: Pick<Versus, 'chanceLess'> & { saving: { value: number } }): Verdict {

@@ -2,6 +2,7 @@
 import { expect, test } from 'vitest';
 import { proveBillGap } from '../../prove/bill-gap-recovery.ts';
 import { DETECTORS, proveFindings } from '../../prove/false-alarms.ts';
+import { proveMiddle } from '../../prove/middle.ts';
 import { proveSureness } from '../../prove/sureness.ts';
 
 test('60 made bills: every cause is found again within its limit, and the parts sum to the penny', () => {
@@ -20,4 +21,8 @@ test('each detector over at least 20 made homes without its effect, and some wit
 
 test('findings over 80 made homes are true at least as often as they say', () => {
   expect(proveSureness(80).rows.filter((row) => row.at(-1) !== 'yes')).toEqual([]);
+});
+
+test('of 600 made homes of each source about half lie above the factor shown, and 7 to 9 in 10 inside its range', () => {
+  expect(proveMiddle(600).rows.filter((row) => row.at(-1) !== 'yes')).toEqual([]);
 });
