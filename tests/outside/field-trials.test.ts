@@ -5,7 +5,9 @@ import { normalDraws } from '../../src/model/chance/normals.ts';
 import { quantileOf } from '../../src/model/chance/quantiles.ts';
 import { settleAtMiddle } from '../../src/model/heat-pump/field-step.ts';
 import { reckonMachine } from '../../src/model/heat-pump/spf-from-factors.ts';
+import { tell } from '../../src/model/shapes/told.ts';
 import { reference } from '../../src/reference/index.ts';
+import { keyOf } from '../../src/words/say-told.ts';
 import { makeHousehold, typed } from '../unit/appraisal/make-household.ts';
 import { makeDemand } from '../unit/comparison/make-demand.ts';
 
@@ -74,7 +76,7 @@ describe('from the design to what homes get', () => {
       machine: { source, spaceFactor: typed(4), waterFactor: typed(4), boundary: 'H4' },
     });
     const { step } = settleAtMiddle(household, reference);
-    return step!.working.inputs.find(({ name }) => name === 'Usual design')!.value as number;
+    return step!.working.inputs.find(({ name }) => keyOf(name) === keyOf(tell('usual-design')))!.value as number;
   };
 
   test.each([
