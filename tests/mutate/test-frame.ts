@@ -1,16 +1,7 @@
 /** Stands in for Vitest's `describe` and `test`: it only collects, so that a test can be run alone and as often as wanted. */
-import { readFileSync } from 'node:fs';
-
 // Vitest's own expectations work outside it once this much of its worker is there.
 Object.assign(globalThis, { __vitest_worker__: { config: {} } });
 export const { expect, vi } = await import('vitest');
-// Vitest's own writes the file where it is missing; here it is only read.
-expect.extend({
-  toMatchFileSnapshot: (received: string, path: string) => ({
-    pass: received === readFileSync(path, 'utf8'),
-    message: () => `not as in ${path}`,
-  }),
-});
 
 type Run = (...row: unknown[]) => unknown;
 interface Suite {
