@@ -21,7 +21,7 @@ import {
 } from '../model/shapes/household.ts';
 import { Tariff } from '../model/shapes/tariff.ts';
 import { phrase } from '../words/say.ts';
-import { loosen, tighten } from './loose-section.ts';
+import { loosen, strictly, tighten } from './loose-section.ts';
 
 /** A raw file beside the household file, with corrections of what intake would decide by itself. */
 export const InputFile = z.strictObject({
@@ -48,33 +48,35 @@ export const InputCheck = BillCheckInput.omit({ estimateId: true })
   .strict();
 export type InputCheck = z.infer<typeof InputCheck>;
 
-export const HouseholdInput = z.strictObject({
-  $schema: z.string().optional(),
-  format: z.enum(['plainwarmth.household-input', 'plainwarmth.household']).optional(),
-  version: z.literal(1).optional(),
-  id: Household.shape.id.optional(),
-  name: Household.shape.name,
-  jobNumber: Household.shape.jobNumber,
-  notes: Household.shape.notes,
-  zone: TimeZone.optional(),
-  home: loosen(Home).optional(),
-  present: loosen(Present).optional(),
-  heat: loosen(Heat).optional(),
-  hotWater: loosen(HotWater).optional(),
-  machine: loosen(Machine).optional(),
-  prices: loosen(Prices).optional(),
-  purchase: loosen(Purchase).optional(),
-  tariffs: z.array(Tariff).max(50).optional(),
-  siteReadings: Household.shape.siteReadings,
-  walk: Household.shape.walk,
-  files: z.array(InputFile).max(100).optional(),
-  typed: z.array(TypedEvidence).max(100).optional(),
-  /** Day on which prices are looked up; today when absent. */
-  asOf: CivilDate.optional(),
-  /** The estimate that a bill check is held against: evidence that begins on or after its day is left out of it. */
-  estimate: z.strictObject({ asOf: CivilDate, note: z.string().max(2000).optional() }).optional(),
-  check: InputCheck.optional(),
-});
+export const HouseholdInput = strictly(
+  z.object({
+    $schema: z.string().optional(),
+    format: z.enum(['plainwarmth.household-input', 'plainwarmth.household']).optional(),
+    version: z.literal(1).optional(),
+    id: Household.shape.id.optional(),
+    name: Household.shape.name,
+    jobNumber: Household.shape.jobNumber,
+    notes: Household.shape.notes,
+    zone: TimeZone.optional(),
+    home: loosen(Home).optional(),
+    present: loosen(Present).optional(),
+    heat: loosen(Heat).optional(),
+    hotWater: loosen(HotWater).optional(),
+    machine: loosen(Machine).optional(),
+    prices: loosen(Prices).optional(),
+    purchase: loosen(Purchase).optional(),
+    tariffs: z.array(Tariff).max(50).optional(),
+    siteReadings: Household.shape.siteReadings,
+    walk: Household.shape.walk,
+    files: z.array(InputFile).max(100).optional(),
+    typed: z.array(TypedEvidence).max(100).optional(),
+    /** Day on which prices are looked up; today when absent. */
+    asOf: CivilDate.optional(),
+    /** The estimate that a bill check is held against: evidence that begins on or after its day is left out of it. */
+    estimate: z.strictObject({ asOf: CivilDate, note: z.string().max(2000).optional() }).optional(),
+    check: InputCheck.optional(),
+  }),
+);
 export type HouseholdInput = z.infer<typeof HouseholdInput>;
 
 /** The household document that a written file stands for. */

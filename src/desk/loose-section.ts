@@ -34,7 +34,7 @@ export function loosen<S extends z.ZodObject>(section: S): z.ZodType<Partial<Loo
       ? z.union([value, z.strictObject({ value, grade: Grade.optional(), origin: z.string().optional() })]).optional()
       : unwrap(field as z.ZodType).optional();
   }
-  return z.strictObject(shape) as unknown as z.ZodType<Partial<Loose<z.output<S>>>>;
+  return strictly(z.object(shape)) as unknown as z.ZodType<Partial<Loose<z.output<S>>>>;
 }
 
 /** Puts grade and origin beside every plain value, as the document keeps it. */
@@ -48,4 +48,47 @@ export function tighten(section: z.ZodObject, written: object): Record<string, u
     else tight[name] = { value: found, grade: 'estimated', origin: WRITTEN };
   }
   return tight;
+}
+
+/** How a complaint about an unknown field carries the known one that is spelt most like it. */
+export const NEAREST = 'nearest: ';
+
+/** The schema with every object in it, however deep, refusing fields that it does not know. */
+export function strictly<S extends z.ZodType>(schema: S): S {
+  const inside = (part: unknown) => strictly(part as z.ZodType);
+  const again = (def: object): S => z.core.clone(schema, { ...schema.def, ...def } as S['_zod']['def']);
+  if (schema instanceof z.ZodObject) {
+    const known = Object.keys(schema.shape);
+    const shape = Object.fromEntries(known.map((name) => [name, inside(schema.shape[name])]));
+    const error: z.core.$ZodErrorMap = (issue) =>
+      issue.code === 'unrecognized_keys' ? `${NEAREST}${nearestOf(issue.keys[0]!, known)}` : undefined;
+    return again({ shape, catchall: z.never(), error });
+  }
+  if (schema instanceof z.ZodArray) return again({ element: inside(schema.element) });
+  if (schema instanceof z.ZodUnion) return again({ options: schema.options.map(inside) });
+  if (schema instanceof z.ZodOptional || schema instanceof z.ZodNullable || schema instanceof z.ZodDefault)
+    return again({ innerType: inside(schema.def.innerType) });
+  return schema;
+}
+
+/** The name that needs the fewest letters changed; none where more than half of it would. */
+function nearestOf(typed: string, known: readonly string[]): string {
+  const [best] = known
+    .map((name) => ({ name, changes: changesBetween(typed.toLowerCase(), name.toLowerCase()) }))
+    .sort((a, b) => a.changes - b.changes);
+  return best && best.changes <= Math.max(typed.length, best.name.length) / 2 ? best.name : '';
+}
+
+/** Letters to be put in, taken out or exchanged between two words: Levenshtein's distance, row by row. */
+function changesBetween(a: string, b: string): number {
+  let row = Array.from({ length: b.length + 1 }, (_, i) => i);
+  for (let i = 1; i <= a.length; i++) {
+    const next = [i];
+    for (let k = 1; k <= b.length; k++) {
+      const exchanged = row[k - 1]! + Number(a[i - 1] !== b[k - 1]);
+      next.push(Math.min(exchanged, row[k]! + 1, next[k - 1]! + 1));
+    }
+    row = next;
+  }
+  return row[b.length]!;
 }

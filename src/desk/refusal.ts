@@ -6,6 +6,7 @@ import { say } from '../words/say.ts';
 import { sayTold } from '../words/say-told.ts';
 import { DeskError, type DeskRefusal } from './desk-error.ts';
 import { fieldOfPath, fieldWords } from './field-names.ts';
+import { NEAREST } from './loose-section.ts';
 import { explainStoreFault } from './store-refusal.ts';
 import { explainSystemFault } from './system-fault.ts';
 
@@ -34,9 +35,13 @@ export function explainIssue(given: Issue, input: unknown): DeskRefusal {
   const words = fieldWords(field);
   if (issue.code === 'unrecognized_keys') {
     const key = issue.keys[0]!;
+    const nearest = issue.message.startsWith(NEAREST) ? issue.message.slice(NEAREST.length) : '';
     return {
       code: 'unknown-field',
-      message: say('“{key}” is not a field that is known here.', { key }),
+      message:
+        nearest === ''
+          ? say('“{key}” is not a field that is known here.', { key })
+          : say('“{key}” is not a field that is known here. Is “{nearest}” meant?', { key, nearest }),
       where: field === '' ? key : `${field}.${key}`,
       remedy: say('Correct the spelling or take the field out.'),
     };

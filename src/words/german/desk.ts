@@ -59,6 +59,8 @@ export const DESK: Catalogue = {
   'a group of fields': 'eine Gruppe von Feldern',
   '{name} is {found}{unit}; it must be {expected}.': '{name} ist {found}{unit}; verlangt ist: {expected}.',
   '“{key}” is not a field that is known here.': '„{key}“ ist hier kein bekanntes Feld.',
+  '“{key}” is not a field that is known here. Is “{nearest}” meant?':
+    '„{key}“ ist hier kein bekanntes Feld. Ist „{nearest}“ gemeint?',
   'Correct the spelling or take the field out.': 'Berichtigen Sie die Schreibweise, oder nehmen Sie das Feld heraus.',
   'the request': 'die Anfrage',
   'Fill it in.': 'Füllen Sie es aus.',
@@ -73,6 +75,7 @@ export const DESK: Catalogue = {
   'of the kind {0}': 'von der Art {0}',
   'one of {0}': 'eines von {0}',
   'written as {0}': 'geschrieben als {0}',
+  'a day of the calendar': 'ein Tag des Kalenders',
   'a date written as year-month-day': 'ein Datum, geschrieben als Jahr-Monat-Tag',
   'a time written as 07:30': 'eine Uhrzeit, geschrieben wie 07:30',
   'the name of a time zone, such as Europe/London': 'der Name einer Zeitzone, etwa Europe/London',
