@@ -1,17 +1,22 @@
+import { Fragment } from 'react';
+import type { Told } from '../model/shapes/told.ts';
 import { language } from '../words/say.ts';
-import { type Shown, sayTold } from '../words/say-told.ts';
+import { type Shown, sayTold, sayToldParts } from '../words/say-told.ts';
 
 /**
  * Text that was kept in English, in the language spoken; what has no other wording is marked as English, for whoever has
- * it read aloud. `as` shapes what is said, such as into a sentence.
+ * it read aloud, also where it is the title of a source inside a sentence. `as` shapes what is said, such as into a sentence.
  */
-export function Reworded({
-  text,
-  as = (said) => said,
-}: {
-  readonly text: Shown;
-  readonly as?: (said: string) => string;
-}) {
+export function Reworded({ text, as }: { readonly text: Shown; readonly as?: (said: string) => string }) {
+  const shaped = as ?? ((said: string) => said);
+  if (language() === 'en-GB') return shaped(sayTold(text));
+  if (as === undefined && typeof text !== 'string' && !('said' in text)) return <InParts told={text} />;
   const said = sayTold(text);
-  return said === text && language() !== 'en-GB' ? <span lang="en">{as(text)}</span> : as(said);
+  return said === text ? <span lang="en">{shaped(said)}</span> : shaped(said);
+}
+
+function InParts({ told }: { readonly told: Told }) {
+  const parts = sayToldParts(told, (english) => <span lang="en">{english}</span>);
+  // biome-ignore lint/suspicious/noArrayIndexKey: the parts of one sentence neither move nor change their number.
+  return parts.map((part, index) => <Fragment key={index}>{part}</Fragment>);
 }

@@ -1,7 +1,7 @@
 /** Says what the model tells. */
 import type { Told, ToldValue, Wording } from '../model/shapes/told.ts';
 import { reword } from './reword.ts';
-import { say, type Value } from './say.ts';
+import { say, sayParts, type Value } from './say.ts';
 import { TOLD } from './told/all.ts';
 import { unknownSentence } from './unknown.ts';
 
@@ -25,6 +25,17 @@ export function sayTold(told: Shown): string {
   if (sentence === undefined) return unknownSentence(told.code);
   if (told.data === undefined) return say(sentence);
   return say(sentence, Object.fromEntries(Object.entries(told.data).map(([gap, value]) => [gap, fill(value)])));
+}
+
+/** The same in parts, with `mark` about each title inside it that stays English. */
+export function sayToldParts<T>(told: Told, mark: (english: string) => T): readonly (string | T)[] {
+  const sentence = sentenceOf(told);
+  if (sentence === undefined || told.data === undefined) return [sayTold(told)];
+  const filled = Object.entries(told.data).map(([gap, value]): [string, Value | T] => {
+    const said = fill(value);
+    return [gap, typeof value === 'string' && said === value && /\p{L}{3}/u.test(value) ? mark(value) : said];
+  });
+  return sayParts<T>(sentence, Object.fromEntries(filled));
 }
 
 const sentenceOf = ({ code }: Told): string | undefined => (Object.hasOwn(TOLD, code) ? TOLD[code] : undefined);
