@@ -103,6 +103,40 @@ describe('energy signature', () => {
 });
 
 describe('straight line', () => {
+  test('kept from running backwards it is the best line that does not: no other from or above nothing fits better', () => {
+    const coordinate = fc.double({ min: -10, max: 10, noNaN: true });
+    const one = fc.record({
+      x: fc.double({ min: 0, max: 20, noNaN: true }),
+      y: coordinate,
+      w: fc.integer({ min: 1, max: 31 }),
+    });
+    const other = fc.record({
+      slope: fc.double({ min: 0, max: 3, noNaN: true }),
+      intercept: fc.double({ min: 0, max: 10, noNaN: true }),
+    });
+    fc.assert(
+      fc.property(
+        fc.array(one, { minLength: 2, maxLength: 12 }),
+        fc.array(other, { minLength: 20, maxLength: 20 }),
+        (points, others) => {
+          const [x, y, w] = [points.map((p) => p.x), points.map((p) => p.y), points.map((p) => p.w)];
+          const best = fitLine(x, y, w, { notNegative: true });
+          expect(best.slope).toBeGreaterThanOrEqual(0);
+          expect(best.intercept).toBeGreaterThanOrEqual(0);
+          const errorOf = ({ slope, intercept }: { slope: number; intercept: number }) =>
+            points.reduce((sum, p) => sum + p.w * (p.y - intercept - slope * p.x) ** 2, 0);
+          expect(best.squaredError).toBeCloseTo(errorOf(best), 6);
+          const near = [0.99, 1.01].flatMap((times) => [
+            { slope: best.slope * times, intercept: best.intercept },
+            { slope: best.slope, intercept: best.intercept * times },
+          ]);
+          for (const line of [...others, ...near])
+            expect(errorOf(line)).toBeGreaterThanOrEqual(best.squaredError - 1e-6);
+        },
+      ),
+    );
+  });
+
   test('weights count as repeats', () => {
     const point = fc.tuple(
       fc.double({ min: -5, max: 5, noNaN: true }),
