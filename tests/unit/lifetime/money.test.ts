@@ -1,11 +1,11 @@
 import { describe, expect, test } from 'vitest';
-import { evenSpread, NO_SPREAD } from '../../../src/model/chance/multiplier.ts';
+import { evenSpread } from '../../../src/model/chance/multiplier.ts';
 import { Z90 } from '../../../src/model/chance/normal-quantile.ts';
 import { drawFutures, type FuturesInput } from '../../../src/model/lifetime/draw-futures.ts';
 import { settleInputs } from '../../../src/model/lifetime/lifetime-inputs.ts';
 import { presentOutlays, pumpOutlays } from '../../../src/model/lifetime/outlays.ts';
 import { findCrossings } from '../../../src/model/lifetime/pay-back.ts';
-import { savingWithCost } from '../../../src/model/lifetime/running-cost.ts';
+import { costsTogether } from '../../../src/model/lifetime/running-cost.ts';
 import { reference } from '../../../src/reference/index.ts';
 import { typed } from '../appraisal/make-household.ts';
 
@@ -66,26 +66,25 @@ describe('what is paid for equipment, and what is left of it', () => {
   });
 });
 
-// Of b = a + s with correlation r: σb² = σa² + σs² + 2 r σa σs (any text).
-test.each([-1, -0.6, 0, 0.4, 1])('the saving moves with the cost by %f', (r) => {
+// Of s = b − a with correlation r of a and b: σs² = σa² + σb² − 2 r σa σb (any text).
+test.each([-1, -0.6, 0, 0.4, 1])('two yearly costs that move together by %f', (r) => {
   const range = (deviation: number) => ({ low: 1000 - Z90 * deviation, high: 1000 + Z90 * deviation });
-  const [a, s] = [120, 70];
-  expect(savingWithCost(range(a), range(Math.sqrt(a * a + s * s + 2 * r * a * s)), range(s))).toBeCloseTo(r, 9);
-  expect(savingWithCost(range(0), range(s), range(s))).toBe(0);
-  expect(savingWithCost(range(a), range(a), range(0))).toBe(0);
+  const [a, b] = [120, 70];
+  expect(costsTogether(range(a), range(b), range(Math.sqrt(a * a + b * b - 2 * r * a * b)))).toBeCloseTo(r, 9);
+  expect(costsTogether(range(0), range(b), range(b))).toBe(0);
+  expect(costsTogether(range(a), range(0), range(a))).toBe(0);
 });
 
 describe('futures', () => {
   const mean = (values: readonly number[]) => values.reduce((sum, value) => sum + value, 0) / values.length;
-  const together = (a: readonly number[], b: readonly number[]) =>
+  const covariance = (a: readonly number[], b: readonly number[]) =>
     mean(a.map((v, i) => (v - mean(a)) * (b[i]! - mean(b))));
   const correlation = (a: readonly number[], b: readonly number[]) =>
-    together(a, b) / Math.sqrt(together(a, a) * together(b, b));
+    covariance(a, b) / Math.sqrt(covariance(a, a) * covariance(b, b));
   const input: FuturesInput = {
     pump: { electricityPence: 90_000, fuelPence: 0, fixedPence: 20_000, spread: evenSpread(0.1) },
-    beside: { electricityPence: 4000, fuelPence: 110_000, fixedPence: 30_000, spread: NO_SPREAD },
-    twenty: Array.from({ length: 20 }, (_, k) => 10_000 + 2000 * (k - 9.5)),
-    savingWithCost: 0.6,
+    beside: { electricityPence: 4000, fuelPence: 110_000, fixedPence: 30_000, spread: evenSpread(0.15) },
+    together: 0.6,
     electricityGrowth: 0.01,
     fuelGrowth: 0.02,
     growthSpread: 0.015,
@@ -100,24 +99,23 @@ describe('futures', () => {
     const [electricity, fuel] = [growth.map((one) => one.electricity), growth.map((one) => one.fuel)];
     expect(mean(electricity)).toBeCloseTo(0.01, 4);
     expect(mean(fuel)).toBeCloseTo(0.02, 4);
-    expect(Math.sqrt(together(electricity, electricity))).toBeCloseTo(0.015, 4);
-    expect(Math.sqrt(together(fuel, fuel))).toBeCloseTo(0.015, 4);
+    expect(Math.sqrt(covariance(electricity, electricity))).toBeCloseTo(0.015, 4);
+    expect(Math.sqrt(covariance(fuel, fuel))).toBeCloseTo(0.015, 4);
     expect(correlation(electricity, fuel)).toBeCloseTo(r, 1);
   });
-  test.each([-0.5, 0, 0.6, 1])('the first year saves what the twenty say, with the pump’s own cost by %f', (follow) => {
-    const futures = drawFutures({ ...input, savingWithCost: follow }, 4096);
-    const pump = futures.map(({ pumpShare }) => 90_000 * pumpShare + 20_000);
-    const saving = futures.map(({ besideShare }, i) => 114_000 * besideShare + 30_000 - pump[i]!);
-    expect(mean(saving) / 10_000).toBeCloseTo(1, 2);
-    // Twenty even steps of 2,000 p have a deviation of 2,000 √((20² − 1) / 12), a little less where they are read between.
-    expect(Math.sqrt(together(saving, saving)) / (2000 * Math.sqrt(399 / 12))).toBeCloseTo(1, 1);
-    expect(correlation(pump, saving)).toBeCloseTo(follow, 1);
+  test.each([-0.5, 0, 0.6, 1])('the first years keep their own spreads and move together by %f', (r) => {
+    const futures = drawFutures({ ...input, together: r }, 4096);
+    const [pump, beside] = [
+      futures.map(({ pumpShare }) => Math.log(pumpShare)),
+      futures.map(({ besideShare }) => Math.log(besideShare)),
+    ];
+    expect([mean(pump), mean(beside)].map((one) => Math.abs(one) < 0.001)).toEqual([true, true]);
+    expect(Math.sqrt(covariance(pump, pump))).toBeCloseTo(0.1, 3);
+    expect(Math.sqrt(covariance(beside, beside))).toBeCloseTo(0.15, 3);
+    expect(correlation(pump, beside)).toBeCloseTo(r, 1);
   });
-  test('no price falls by more than 30 % a year for good, and nothing is paid back for units', () => {
-    const futures = drawFutures({ ...input, growthSpread: 0.5, twenty: new Array(20).fill(-500_000) }, 1024);
-    expect(Math.min(...futures.map(({ growth }) => Math.min(growth.electricity, growth.fuel)))).toBe(-0.3);
-    expect(futures.every(({ besideShare }) => besideShare === 0)).toBe(true);
-    const noUnits = drawFutures({ ...input, beside: { ...input.beside, electricityPence: 0, fuelPence: 0 } }, 16);
-    expect(noUnits.every(({ besideShare }) => besideShare === 1)).toBe(true);
+  test('no price falls by more than 30 % a year for good', () => {
+    const growth = drawFutures({ ...input, growthSpread: 0.5 }, 1024).map((one) => one.growth);
+    expect(Math.min(...growth.map(({ electricity, fuel }) => Math.min(electricity, fuel)))).toBe(-0.3);
   });
 });
