@@ -21,7 +21,6 @@ import { versionOn } from '../model/tariff/slot-price.ts';
 import { reference } from '../reference/index.ts';
 import { billFaultSentence } from '../words/refusals.ts';
 import { say } from '../words/say.ts';
-import { dayOf } from './days.ts';
 import { DeskError } from './desk-error.ts';
 import type { LookedThrough } from './join/meter-readings.ts';
 
@@ -45,8 +44,6 @@ const LOOK_BACK_DAYS = 400;
 export function runCheck(run: CheckRun): BillCheck {
   const { id, madeOn, estimate, readings } = run;
   const series = sumRegisters(run.series);
-  dayOf(run.bill.from, 'from');
-  dayOf(run.bill.to, 'to');
   const [fault] = findBillFaults(estimate, run.bill);
   if (fault) throw new DeskError({ code: fault.code, message: billFaultSentence(fault), where: say('the bill') });
   const version = tariffOn(run.household, run.bill.from);

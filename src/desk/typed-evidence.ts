@@ -2,7 +2,6 @@
 import { toDayNumber } from '../model/calendar/civil.ts';
 import type { Carrier, Evidence, EvidencePeriod, SeriesRole } from '../model/shapes/evidence.ts';
 import { say } from '../words/say.ts';
-import { dayOf } from './days.ts';
 import { DeskError } from './desk-error.ts';
 import { hashOf } from './hash.ts';
 
@@ -21,8 +20,8 @@ function refuseImpossible(periods: readonly EvidencePeriod[]): void {
   const spans = periods.map((period, i) => ({
     ...period,
     row: i + 1,
-    start: dayOf(period.from, rowName(i + 1)),
-    end: dayOf(period.to, rowName(i + 1)),
+    start: toDayNumber(period.from),
+    end: toDayNumber(period.to),
   }));
   for (const { row, from, to, start, end } of spans) {
     if (end > start) continue;

@@ -1,5 +1,5 @@
+import { toDayNumber } from '../../model/calendar/civil.ts';
 import { inMoneyOf, say } from '../../words/say.ts';
-import { dayOf } from '../days.ts';
 import { DeskError } from '../desk-error.ts';
 import { fileNameOf } from '../file-out.ts';
 import { findEstimate, findHousehold } from '../find.ts';
@@ -46,7 +46,7 @@ export function checkHandlers({ ports, store }: DeskContext): CheckHandlers {
     },
     'check.prefill'({ estimateId, from, to }) {
       const estimate = findEstimate(store, estimateId);
-      const span = from !== undefined && to !== undefined ? { from: dayOf(from, 'from'), to: dayOf(to, 'to') } : null;
+      const span = from !== undefined && to !== undefined ? { from: toDayNumber(from), to: toDayNumber(to) } : null;
       return prefillBill({ estimate, span, ...known(estimate.householdId) });
     },
     async 'check.print'({ checkId, format }) {

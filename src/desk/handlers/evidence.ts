@@ -5,7 +5,6 @@ import { thin } from '../../model/thin/thin.ts';
 import { StoreFault } from '../../store/store-fault.ts';
 import { say } from '../../words/say.ts';
 import { orDamage } from '../damage-notes.ts';
-import { dayOf } from '../days.ts';
 import { DeskError } from '../desk-error.ts';
 import { findEvidence, findHousehold, findSeries } from '../find.ts';
 import { hashOf } from '../hash.ts';
@@ -173,8 +172,6 @@ export function evidenceHandlers({ ports, store, files }: DeskContext): Evidence
       return store.restoreEvidence(evidenceId)!;
     },
     'evidence.readings'({ seriesId, from, to }) {
-      dayOf(from, 'from');
-      dayOf(to, 'to');
       const { series, evidence } = findSeries(store, seriesId);
       const { zone } = findHousehold(store, evidence.householdId).household;
       const group = groupSeries(store.listEvidence(evidence.householdId)).find((members) =>

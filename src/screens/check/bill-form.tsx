@@ -54,7 +54,7 @@ export function BillForm(props: { readonly busy: boolean; readonly onRun: (input
   };
 
   return (
-    <section className="stack" aria-labelledby="bill-head">
+    <section className="stack" aria-labelledby="bill-head" aria-busy={form.looking}>
       <h3 id="bill-head">{say('A later bill')}</h3>
       <BillFields form={form} newest={newest} hasSpan={span !== null} hasWeather={weather !== null} />
       {filled ? <p className="quiet small">{filledSentence(filled)}</p> : null}
@@ -97,6 +97,7 @@ function useCheckDraft(newest: EstimateSummary, series: readonly Series[]) {
   const [draft, setDraft] = useState<CheckDraft>(() => emptyDraft(newest.id));
   const [filled, setFilled] = useState<BillPrefill | null>(null);
   const typed = useRef(false);
+  const [looking, setLooking] = useState(false);
   const set = (part: Partial<CheckDraft>) => {
     typed.current = true;
     setDraft((before) => ({ ...before, ...part }));
@@ -112,14 +113,17 @@ function useCheckDraft(newest: EstimateSummary, series: readonly Series[]) {
   useEffect(() => {
     if (!hasSpans || typed.current) return;
     let gone = false;
-    call('check.prefill', { estimateId: estimate.id }).then(
-      (found) => {
-        if (gone || typed.current || !found) return;
-        setFilled(found);
-        setDraft((before) => draftOfReadings(before, found));
-      },
-      () => {},
-    );
+    setLooking(true);
+    call('check.prefill', { estimateId: estimate.id })
+      .then(
+        (found) => {
+          if (gone || typed.current || !found) return;
+          setFilled(found);
+          setDraft((before) => draftOfReadings(before, found));
+        },
+        () => {},
+      )
+      .finally(() => setLooking(false));
     return () => {
       gone = true;
     };
@@ -152,7 +156,7 @@ function useCheckDraft(newest: EstimateSummary, series: readonly Series[]) {
     setFilled(null);
     setDraft((before) => draftOfBill(before, bill));
   };
-  return { draft, filled, set, bills, spans, takeBill, takeReadings, takePrice };
+  return { draft, filled, looking, set, bills, spans, takeBill, takeReadings, takePrice };
 }
 
 function BillFields(props: {

@@ -3,7 +3,7 @@ import { useMemo } from 'react';
 import { findSideBySide } from '../../model/comparison/beside.ts';
 import type { Appraisal, WhatIf } from '../../model/shapes/appraisal.ts';
 import { costSentence, designSentence, usualHomeSentence } from '../../words/cost.ts';
-import { rangedWorking } from '../../words/explained/ranged.ts';
+import { rangedCostWorking } from '../../words/explained/ranged.ts';
 import { poundsRange, spokenPounds } from '../../words/numbers.ts';
 import { ageSentence, britishSentence, datesSentence } from '../../words/prices.ts';
 import { say } from '../../words/say.ts';
@@ -41,8 +41,8 @@ function costVoice(appraisal: Appraisal, knobs: readonly Knob[], followed: WhatI
   return {
     sentence: costSentence(appraisal),
     figures: [
-      { text: spokenPounds(pump.cost.value), working: rangedWorking(pump.cost) },
-      ...(beside ? [{ text: spokenPounds(beside.cost.value), working: rangedWorking(beside.cost) }] : []),
+      { text: spokenPounds(pump.cost.value), working: rangedCostWorking(pump) },
+      ...(beside ? [{ text: spokenPounds(beside.cost.value), working: rangedCostWorking(beside) }] : []),
     ],
     remainder: parts.filter(Boolean).join(' '),
     remainderFigures: versus

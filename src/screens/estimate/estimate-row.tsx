@@ -2,7 +2,7 @@ import { useState } from 'react';
 import { Said } from '../../charts/said.tsx';
 import type { EstimateSummary } from '../../desk/contract.ts';
 import { civilDateOf } from '../../model/calendar/instant.ts';
-import { rangedWorking } from '../../words/explained/ranged.ts';
+import { rangedCostWorking } from '../../words/explained/ranged.ts';
 import { longDate, poundsRange, spokenPounds } from '../../words/numbers.ts';
 import { inMoneyOf, phrase, say } from '../../words/say.ts';
 import { call, saveFile } from '../desk.ts';
@@ -61,7 +61,7 @@ export function EstimateRow(props: { readonly summary: EstimateSummary; readonly
                 <button
                   type="button"
                   className="figure-link strong"
-                  onClick={() => openWorking(rangedWorking(pump.cost))}
+                  onClick={() => openWorking(rangedCostWorking(pump))}
                 >
                   {amount}
                 </button>

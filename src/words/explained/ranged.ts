@@ -1,5 +1,5 @@
 /** The range beside a figure, as one more step below its sum. */
-import type { Figure } from '../../model/shapes/appraisal.ts';
+import type { Figure, SystemResult } from '../../model/shapes/appraisal.ts';
 import { phrase } from '../say.ts';
 import { inWords, type Said } from '../say-told.ts';
 import type { ShownWorking } from '../working.ts';
@@ -35,4 +35,25 @@ export function rangedWorking(figure: Omit<Figure, 'grade'>): ShownWorking {
     result: { value: high - low, unit },
   };
   return { ...working, steps: [...(working.steps ?? []), range] };
+}
+
+/** The cost of a way of heating with its range, and beside it what it comes to if the machine works as designed [pence]. */
+export function rangedCostWorking({ cost, asDesigned }: Pick<SystemResult, 'cost' | 'asDesigned'>): ShownWorking {
+  const ranged = rangedWorking(cost);
+  if (!asDesigned) return ranged;
+  const design: ShownWorking = {
+    title: inWords('If it works as designed'),
+    formula: inWords('the same sum with the factors as the design gives them'),
+    inputs: [
+      {
+        name: inWords('Homes that get there'),
+        value: asDesigned.reachedShare,
+        unit: 'share',
+        grade: 'estimated',
+        origin: inWords('the possible factors of a home like this one, drawn from the spread of metered homes'),
+      },
+    ],
+    result: { value: asDesigned.costPence, unit: 'p' },
+  };
+  return { ...ranged, steps: [...(ranged.steps ?? []), design] };
 }

@@ -11,8 +11,6 @@ export const DESK: Catalogue = {
     'Dieses Logo hat {size} kB; bis {limit} kB werden angenommen.',
   'Save it smaller: 800 pixels across are plenty for paper.':
     'Speichern Sie es kleiner: 800 Pixel Breite reichen für Papier gut.',
-  '{date} is not a date of the calendar.': '{date} ist kein Datum des Kalenders.',
-  'Correct the date.': 'Berichtigen Sie das Datum.',
   'There is no request called “{name}”.': 'Eine Anfrage „{name}“ gibt es nicht.',
   'Stopped. Nothing was stored.': 'Abgebrochen. Nichts wurde gespeichert.',
   // Fields

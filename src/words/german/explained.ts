@@ -2,6 +2,11 @@ import type { Catalogue } from '../say.ts';
 
 /** Sums that words put together of results: prices, months, ranges, records. */
 export const EXPLAINED: Catalogue = {
+  'If it works as designed': 'Wenn sie wie geplant arbeitet',
+  'the same sum with the factors as the design gives them': 'dieselbe Berechnung mit den Arbeitszahlen der Auslegung',
+  'Homes that get there': 'Häuser, die das erreichen',
+  'the possible factors of a home like this one, drawn from the spread of metered homes':
+    'die möglichen Arbeitszahlen eines Hauses wie diesem, nach der Streuung gemessener Häuser',
   // Where the balance tips
   'A unit of heat, heat pump': 'Eine Kilowattstunde Wärme, Wärmepumpe',
   'A unit of heat, the other': 'Eine Kilowattstunde Wärme, die andere',
