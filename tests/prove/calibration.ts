@@ -86,7 +86,9 @@ const percentOf = (t: Tally) => (t.count === 0 ? '' : `${((100 * t.held) / t.cou
 function verdictOf({ count, held: inside, judged, limit = LIMIT }: Tally): string {
   if (!judged || count === 0) return 'shown, not judged';
   const share = inside / count;
-  return share >= limit.low && share <= limit.high ? 'inside' : 'OUTSIDE';
+  // What lies above the middle is held to a narrow band: two standard errors of chance are given to so many homes.
+  const chance = limit === MIDDLE ? 2 * Math.sqrt(0.25 / count) : 0;
+  return share >= limit.low - chance && share <= limit.high + chance ? 'inside' : 'OUTSIDE';
 }
 
 function total(name: string, parts: readonly Tally[]): Tally {

@@ -1,5 +1,5 @@
 /** Chooses a folder of this computer, or a copy in one. The desk says what is there, since a page cannot look itself. */
-import { useCallback, useEffect, useState } from 'react';
+import { useCallback, useEffect, useRef, useState } from 'react';
 import type { FolderView } from '../../desk/contract.ts';
 import { longDate } from '../../words/numbers.ts';
 import { language, say } from '../../words/say.ts';
@@ -22,22 +22,29 @@ export function FolderPicker(props: {
   const [view, setView] = useState<FolderView | null>(null);
   const [typed, setTyped] = useState(props.start ?? '');
   const [failure, setFailure] = useState<string | null>(null);
-  const look = useCallback(async (path: string | undefined): Promise<void> => {
+  const asked = useRef(0);
+  const inField = useRef(typed);
+  inField.current = typed;
+  /** Shows a folder. An answer that a later question has overtaken is dropped, and what is typed meanwhile stays. */
+  const look = useCallback(async (path: string | undefined, otherwise?: () => Promise<void>): Promise<void> => {
+    asked.current += 1;
+    const question = asked.current;
+    const stood = inField.current;
     try {
       const seen = await call('data.folder', path === undefined || path === '' ? {} : { path });
+      if (question !== asked.current) return;
       setView(seen);
-      setTyped(seen.path);
+      setTyped((now) => (now === stood ? seen.path : now));
       setFailure(null);
     } catch (reason) {
+      if (question !== asked.current) return;
+      if (otherwise) return otherwise();
       setFailure(describeFailure(reason));
     }
   }, []);
   useEffect(() => {
     // A stick that is no longer there leads to the home folder.
-    call('data.folder', props.start === undefined ? {} : { path: props.start }).then(
-      () => look(props.start),
-      () => look(undefined),
-    );
+    void look(props.start, () => look(undefined));
   }, [look, props.start]);
 
   const open = (place: { readonly name: string; readonly path: string }) => (
