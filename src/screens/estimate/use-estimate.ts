@@ -14,8 +14,15 @@ export type ReadEstimate =
 export function useEstimate(id: string | null): ReadEstimate {
   const [failure, setFailure] = useState<{ id: string; sentence: string } | null>(null);
   const [, setArrived] = useState(0);
+  const drawn = id === null ? undefined : kept.get(id);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: what was drawn when the effect was set up is what matters.
   useEffect(() => {
-    if (id === null || kept.has(id)) return;
+    if (id === null) return;
+    if (kept.has(id)) {
+      // It may have arrived for an earlier row between this one's drawing and now.
+      if (!drawn) setArrived((count) => count + 1);
+      return;
+    }
     let gone = false;
     call('estimate.read', { estimateId: id }).then(
       (estimate) => {
@@ -28,7 +35,6 @@ export function useEstimate(id: string | null): ReadEstimate {
       gone = true;
     };
   }, [id]);
-  const estimate = id === null ? undefined : kept.get(id);
-  if (estimate) return { kind: 'read', estimate };
+  if (drawn) return { kind: 'read', estimate: drawn };
   return failure && failure.id === id ? { kind: 'failed', sentence: failure.sentence } : { kind: 'reading' };
 }
