@@ -6,6 +6,7 @@ import { evidenceHandlers } from '../src/desk/handlers/evidence.ts';
 import { householdHandlers } from '../src/desk/handlers/households.ts';
 import { keepOfferedFiles } from '../src/desk/offered-files.ts';
 import type { DeskPorts } from '../src/desk/ports.ts';
+import { VALUES_KEY } from '../src/desk/values-key.ts';
 import { readFile } from '../src/intake/read-file.ts';
 import { openSqliteStore, type SqliteStore } from '../src/store/sqlite-store.ts';
 import { damagedFile, readCorpus, seededRandom } from './damage.ts';
@@ -42,6 +43,7 @@ export async function fuzzStore(count: number, seed: number): Promise<StoreFuzzR
     readEvidence: readFile,
     host: 'loopback',
     dataFolder: tmpdir(),
+    valuesKey: VALUES_KEY,
     quit: () => undefined,
   };
   const context = { ports, store, files: keepOfferedFiles(ports.now) };

@@ -57,6 +57,15 @@ export const DataState = z.object({
 });
 export type DataState = z.infer<typeof DataState>;
 
+/** Prices and reference values in use: those of the program, or those of a signed file laid over them. */
+export const ValuesState = z.object({
+  edition: CivilDate,
+  builtInEdition: CivilDate,
+  /** What was laid over, whole topics; null where the program's own are in use. */
+  laidOver: z.record(z.string(), z.unknown()).nullable(),
+});
+export type ValuesState = z.infer<typeof ValuesState>;
+
 const Path = z.string().min(1).max(4000);
 const Passphrase = z.string().min(8).max(200).optional();
 
@@ -188,6 +197,23 @@ export const contract = {
   ),
   /** One household of a copy, beside what is here. */
   'data.bring-in': request(z.object({ path: Path, passphrase: Passphrase, householdId: Id }), z.object({ id: Id })),
+  'values.read': request(Nothing, ValuesState),
+  /** What a signed file of prices and reference values would change; nothing is changed. */
+  'values.look': request(
+    z.object({ fileId: Id }),
+    z.object({
+      edition: CivilDate,
+      changes: z.array(
+        z.object({
+          path: z.array(z.string()),
+          before: z.union([z.string(), z.number()]).optional(),
+          after: z.union([z.string(), z.number()]).optional(),
+        }),
+      ),
+    }),
+  ),
+  /** Reckons with the values of that file from here on; null goes back to the program's own. Written estimates keep theirs. */
+  'values.use': request(z.object({ fileId: Id.nullable() }), ValuesState),
   'settings.read': request(Nothing, Settings),
   'settings.write': request(Settings, Settings),
 

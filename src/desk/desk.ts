@@ -11,11 +11,13 @@ import { evidenceHandlers } from './handlers/evidence.ts';
 import { householdFileHandlers } from './handlers/household-files.ts';
 import { householdHandlers } from './handlers/households.ts';
 import { tariffHandlers } from './handlers/tariffs.ts';
+import { valuesHandlers } from './handlers/values.ts';
 import { keepUp } from './keep-up.ts';
 import { keepOfferedFiles } from './offered-files.ts';
 import type { DeskContext, DeskPorts, Handlers, Work } from './ports.ts';
 import { explainIssue } from './refusal.ts';
 import { readSettings, speakAsSet } from './settings.ts';
+import { reckonWithValues } from './signed-values.ts';
 import { explainStoreFault } from './store-refusal.ts';
 
 export type { DeskPorts, PrintPdf } from './ports.ts';
@@ -32,6 +34,7 @@ export function createDesk(ports: DeskPorts): Desk {
   const handlers: Handlers = {
     ...appHandlers(context),
     ...dataHandlers(context),
+    ...valuesHandlers(context),
     ...householdHandlers(context),
     ...householdFileHandlers(context),
     ...evidenceHandlers(context),
@@ -51,6 +54,7 @@ export function createDesk(ports: DeskPorts): Desk {
       }
       refuseIfStopped(work.signal);
       await speakAsSet(readSettings(ports.store));
+      reckonWithValues(ports.store, ports.valuesKey);
       const known = name as RequestName;
       const checked = contract[known].input.safeParse(input);
       if (!checked.success) throw new DeskError(explainIssue(checked.error.issues[0]!, input));

@@ -29,6 +29,8 @@ export interface DeskPorts {
   readonly readEvidence: ReadEvidence;
   readonly host: 'electron' | 'loopback';
   readonly dataFolder: string;
+  /** Public key (Ed25519, SPKI, base64) that newer prices and reference values must be signed with. */
+  readonly valuesKey: string;
   /** Said to the installer at the start, such as a damaged file set aside. */
   readonly notice?: string | undefined;
   /** Ends the program, after the answer. */

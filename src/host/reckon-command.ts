@@ -4,10 +4,13 @@ import { basename, dirname, join } from 'node:path';
 import { Settings } from '../desk/contract.ts';
 import { DeskError } from '../desk/desk-error.ts';
 import { readRegularFile } from '../desk/regular-file.ts';
+import { readSignedValues } from '../desk/signed-values.ts';
 import { intakeContext } from '../desk/take-in.ts';
+import { VALUES_KEY } from '../desk/values-key.ts';
 import { readFile } from '../intake/read-file.ts';
 import { renderLeaveBehind } from '../leave-behind/leave-behind.tsx';
 import { renderLetter } from '../leave-behind/letter.tsx';
+import { layOver } from '../reference/index.ts';
 import { catalogueOf } from '../words/catalogues.ts';
 import { inEnglish, speak } from '../words/say.ts';
 import { isTold, sayTold } from '../words/say-told.ts';
@@ -119,6 +122,10 @@ export const reckon = (args: readonly string[], raw: Terminal): Promise<0 | 1 | 
       return 0;
     }
     speak({ language: options.language, currency: 'GBP' }, await catalogueOf(options.language));
+    if (options.values !== null) {
+      const text = new TextDecoder().decode(readRegularFile(options.values));
+      layOver(readSignedValues(basename(options.values), text, VALUES_KEY));
+    }
     if (options.task === 'read') return explainFile(options, terminal);
     const reckoned = reckonHousehold(options.file, terminal.today, {
       withCheck: options.check,

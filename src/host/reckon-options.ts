@@ -14,6 +14,8 @@ export interface ReckonOptions {
   readonly check: boolean;
   /** Where the letter of the bill check goes; PDF or HTML by its ending. */
   readonly letter: string | null;
+  /** A signed file of prices and reference values to reckon with. */
+  readonly values: string | null;
   /** Of the text and the documents; usage and faults of the command line itself stay English. */
   readonly language: Language;
 }
@@ -26,6 +28,7 @@ export const RECKON_USAGE = `plainwarmth reckon FILE [options]   (in the project
   --pdf OUT     the same as PDF
   --letter OUT  hold the bill against the written estimate and write the letter, PDF or HTML by the ending
   --language L  write the text and the documents in en (English) or de (German)
+  --values FILE reckon with the prices and reference values of a signed file
   --read FILE   say what is understood of one raw file, and stop
   --help        this text
 Exit code 0: done. 2: the input was refused, with the reasons. 1: our own failure.`;
@@ -53,6 +56,7 @@ export function readReckonOptions(args: readonly string[]): ReckonOptions {
     json: values.json ?? false,
     check: (values.check ?? false) || values.letter !== undefined,
     letter: values.letter === undefined ? null : fromHere(values.letter),
+    values: values.values === undefined ? null : fromHere(values.values),
     html: values.html === undefined ? null : fromHere(values.html),
     pdf: values.pdf === undefined ? null : fromHere(values.pdf),
   };
@@ -76,6 +80,7 @@ function parse(args: readonly string[]) {
       pdf: { type: 'string' },
       letter: { type: 'string' },
       language: { type: 'string' },
+      values: { type: 'string' },
       read: { type: 'string' },
       help: { type: 'boolean' },
     },

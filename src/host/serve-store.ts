@@ -4,6 +4,7 @@ import type { MessagePort } from 'node:worker_threads';
 import { createDesk } from '../desk/desk.ts';
 import { toRefusal } from '../desk/refusal.ts';
 import { readSettings, speakAsSet } from '../desk/settings.ts';
+import { VALUES_KEY } from '../desk/values-key.ts';
 import type { SqliteStore } from '../store/sqlite-store.ts';
 import { say } from '../words/say.ts';
 import type { DeskWorkerData, FromDesk } from './desk-messages.ts';
@@ -49,6 +50,7 @@ export async function serveStore(
     readEvidence: startReader(readerFile),
     host,
     dataFolder,
+    valuesKey: VALUES_KEY,
     notice: notice || undefined,
     // After the answer, so that the window hears that it will be done.
     quit: () => void setImmediate(() => port.postMessage({ kind: 'quit' } satisfies FromDesk)),

@@ -13,7 +13,8 @@ import { installedShare, ratedPoints } from './rated-points.ts';
 import { spacePerM2 } from './space-heat.ts';
 import { spread } from './spread.ts';
 
-export const reference: Reference = {
+/** What travels with the program. */
+export const builtIn: Reference = {
   edition: '2026-11-28',
   regions,
   postcodes,
@@ -35,3 +36,11 @@ export const reference: Reference = {
   designTemperatures,
   spread,
 };
+
+/** What is reckoned with: the values of the program, or those of a newer file laid over them. */
+export let reference: Reference = builtIn;
+
+/** Whole topics of a signed file take the place of the program's own; null brings those back. */
+export function layOver(values: Partial<Reference> | null): void {
+  reference = { ...builtIn, ...values };
+}

@@ -11,6 +11,8 @@ type SettingsPart = Pick<
   | 'writeSettings'
   | 'readUpkeep'
   | 'writeUpkeep'
+  | 'readValues'
+  | 'writeValues'
   | 'readLayout'
   | 'writeLayout'
   | 'listShelf'
@@ -47,6 +49,11 @@ export function openSettings(database: Database): SettingsPart {
     writeSettings: (settings) => write('installer', settings),
     readUpkeep: () => read('upkeep'),
     writeUpkeep: (upkeep) => write('upkeep', upkeep),
+    readValues: () => read('values'),
+    writeValues(file) {
+      if (file === null) forget.run('values');
+      else write('values', file);
+    },
     readLayout: (key) => read(`layout ${key}`),
     writeLayout(key, layout) {
       if (layout === undefined) forget.run(`layout ${key}`);

@@ -74,6 +74,10 @@ export interface Store {
   /** When copies were last saved and the pieces last checked. */
   readUpkeep(): unknown;
   writeUpkeep(upkeep: unknown): void;
+  /** The signed file of prices and reference values that was brought in, as text. */
+  readValues(): unknown;
+  /** Null forgets it. */
+  writeValues(file: string | null): void;
   /** What was chosen for files of one layout; undefined where nothing is remembered. */
   readLayout(key: string): unknown;
   /** Undefined forgets it. */

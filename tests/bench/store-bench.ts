@@ -4,6 +4,7 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { createDesk } from '../../src/desk/desk.ts';
+import { VALUES_KEY } from '../../src/desk/values-key.ts';
 import { readFile } from '../../src/intake/read-file.ts';
 import { emptyHousehold } from '../../src/model/shapes/household.ts';
 import { openSqliteStore } from '../../src/store/sqlite-store.ts';
@@ -29,6 +30,7 @@ function openDesk(folder: string) {
     readEvidence: readFile,
     host: 'loopback',
     dataFolder: folder,
+    valuesKey: VALUES_KEY,
     quit: () => undefined,
   });
   return { store, desk };

@@ -6,6 +6,7 @@ import { say } from '../../words/say.ts';
 import { call } from '../desk.ts';
 import { describeFailure } from '../state/describe-failure.ts';
 import { Stopped } from '../stopped.tsx';
+import { ValuesSection } from './values-section.tsx';
 
 export function HelpScreen({ app }: { readonly app: Output<'app.read'> }) {
   const [ended, setEnded] = useState(false);
@@ -39,6 +40,7 @@ export function HelpScreen({ app }: { readonly app: Output<'app.read'> }) {
             'Plainwarmth looks for no newer version by itself, since it uses no network. Install the newer one over this one: what you keep stays. If its form has to change, a copy is made first, and you are told where it lies.',
           )}
         </p>
+        <ValuesSection />
         <h2>{say('Where it lies')}</h2>
         <dl className="facts">
           <dt>{say('All you keep')}</dt>

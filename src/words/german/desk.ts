@@ -13,6 +13,18 @@ export const DESK: Catalogue = {
     'Speichern Sie es kleiner: 800 Pixel Breite reichen für Papier gut.',
   'There is no request called “{name}”.': 'Eine Anfrage „{name}“ gibt es nicht.',
   'Stopped. Nothing was stored.': 'Abgebrochen. Nichts wurde gespeichert.',
+  '{fileName} is no file of prices and reference values.': '{fileName} ist keine Datei mit Preisen und Richtwerten.',
+  '{fileName} is not signed by the makers of this program, or was changed since.':
+    '{fileName} ist nicht vom Hersteller dieses Programms signiert oder wurde seither verändert.',
+  'Fetch the file again from where you have Plainwarmth from.':
+    'Holen Sie die Datei noch einmal von dort, woher Sie Plainwarmth haben.',
+  'This program cannot take the values of {fileName}: “{place}” is not in the form that it knows.':
+    'Dieses Programm kann die Werte von {fileName} nicht übernehmen: „{place}“ hat nicht die Form, die es kennt.',
+  'Install the newest Plainwarmth, which brings its own values.':
+    'Installieren Sie das neueste Plainwarmth; es bringt eigene Werte mit.',
+  'The values of {fileName} are of {edition}; those of this program, of {own}, are as new or newer.':
+    'Die Werte von {fileName} sind vom {edition}; die dieses Programms, vom {own}, sind ebenso neu oder neuer.',
+  'Nothing has to be done.': 'Es ist nichts zu tun.',
   // Fields
   'Below 1 a heat pump would give less heat than a plain electric heater; above 8 is far beyond what field trials have measured.':
     'Unter 1 gäbe eine Wärmepumpe weniger Wärme als eine einfache Elektroheizung; über 8 liegt weit jenseits aller Messungen in Häusern.',

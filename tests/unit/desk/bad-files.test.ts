@@ -8,6 +8,7 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import type { OpenHousehold } from '../../../src/desk/contract.ts';
 import { createDesk, type Desk } from '../../../src/desk/desk.ts';
 import { DeskError } from '../../../src/desk/desk-error.ts';
+import { VALUES_KEY } from '../../../src/desk/values-key.ts';
 import type { IntakePreview } from '../../../src/intake/intake.ts';
 import { readFile } from '../../../src/intake/read-file.ts';
 import type { Evidence } from '../../../src/model/shapes/evidence.ts';
@@ -32,7 +33,7 @@ beforeAll(async () => {
     printPdf: null,
     readEvidence: readFile,
   };
-  desk = createDesk({ ...ports, host: 'loopback', dataFolder: folder, quit: () => undefined });
+  desk = createDesk({ ...ports, host: 'loopback', dataFolder: folder, valuesKey: VALUES_KEY, quit: () => undefined });
   householdId = ((await desk.handle('household.create', { name: 'Larch Rise' }, {})) as OpenHousehold).household.id;
   await bring('good.csv', bytesOf(rows(40, () => '0.4')));
 });

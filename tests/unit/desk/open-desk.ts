@@ -3,6 +3,7 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { createDesk, type Desk, type DeskPorts } from '../../../src/desk/desk.ts';
+import { VALUES_KEY } from '../../../src/desk/values-key.ts';
 import { readFile } from '../../../src/intake/read-file.ts';
 import { openSqliteStore, type SqliteStore } from '../../../src/store/sqlite-store.ts';
 
@@ -33,6 +34,7 @@ export function openDesk(patch: Partial<DeskPorts> = {}): OpenedDesk {
     readEvidence: readFile,
     host: 'loopback',
     dataFolder,
+    valuesKey: VALUES_KEY,
     quit: () => undefined,
     ...patch,
   };

@@ -7,6 +7,7 @@ import { createDesk } from '../../../src/desk/desk.ts';
 import type { DeskError } from '../../../src/desk/desk-error.ts';
 import { loadSample } from '../../../src/desk/load-sample.ts';
 import type { DeskPorts } from '../../../src/desk/ports.ts';
+import { VALUES_KEY } from '../../../src/desk/values-key.ts';
 import { readFile } from '../../../src/intake/read-file.ts';
 import { openSqliteStore, type SqliteStore } from '../../../src/store/sqlite-store.ts';
 
@@ -42,6 +43,7 @@ export function makeMachines(name: string) {
       readEvidence: readFile,
       host: 'loopback',
       dataFolder,
+      valuesKey: VALUES_KEY,
       quit: () => undefined,
       ...patch,
     };

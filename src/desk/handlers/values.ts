@@ -1,0 +1,40 @@
+import type { Reference } from '../../model/shapes/reference.ts';
+import { changesBetween } from '../../reference/fit-values.ts';
+import { builtIn, reference } from '../../reference/index.ts';
+import type { ValuesState } from '../contract.ts';
+import type { DeskContext, Handlers } from '../ports.ts';
+import { broughtInValues, readSignedValues, reckonWithValues } from '../signed-values.ts';
+
+export function valuesHandlers({
+  ports,
+  store,
+  files,
+}: DeskContext): Pick<Handlers, 'values.read' | 'values.look' | 'values.use'> {
+  const state = (): ValuesState => ({
+    edition: reference.edition,
+    builtInEdition: builtIn.edition,
+    laidOver: broughtInValues(store, ports.valuesKey),
+  });
+  const textOf = (fileId: string) => new TextDecoder().decode(files.take(fileId).bytes);
+
+  return {
+    'values.read': state,
+    'values.look'({ fileId }) {
+      const values = readSignedValues(files.take(fileId).fileName, textOf(fileId), ports.valuesKey);
+      // A topic that the file does not name goes back to the program's own.
+      const next: Reference = { ...builtIn, ...values };
+      return { edition: values.edition, changes: changesBetween(reference, next) };
+    },
+    'values.use'({ fileId }) {
+      if (fileId === null) store.writeValues(null);
+      else {
+        const text = textOf(fileId);
+        readSignedValues(files.take(fileId).fileName, text, ports.valuesKey);
+        store.writeValues(text);
+        files.drop(fileId);
+      }
+      reckonWithValues(store, ports.valuesKey);
+      return state();
+    },
+  };
+}
