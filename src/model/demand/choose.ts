@@ -34,13 +34,14 @@ export function chooseDemand(household: Household, gathered: Gathered, water: Ho
   const there = wish === 'together' || gathered.estimates.some((e) => e.way === wish);
   const chosen = there ? wish : 'together';
   const used = gathered.estimates.filter((e) => chosen === 'together' || e.way === chosen);
-  const reason = gathered.missing.find((m) => m.way === wish)?.reason ?? 'no-record';
   return {
     chosen,
     space: joinSpace(used),
     water: joinWater(used, water),
     baseC: findBase(household, gathered, chosen),
-    questions: there ? [] : [ask('chosen-way-missing', 'question', { way: wish, reason }, 'heat.use')],
+    questions: there
+      ? []
+      : [ask('chosen-way-missing', 'question', gathered.missing.find(({ way }) => way === wish)!, 'heat.use')],
   };
 }
 
@@ -83,9 +84,9 @@ function joinWater(used: readonly DemandEstimate[], method: HotWaterDemand): Rec
   const parts: (Reckoned & { name: Told })[] = stated.map((e) => ({
     name: nameOf(e),
     value: e.waterKWh!,
-    error: e.waterErrorKWh ?? 0,
+    error: e.waterErrorKWh!,
     grade: e.grade,
-    working: e.way === 'record' ? (e.working.steps?.at(-1) ?? e.working) : certificateWater(e),
+    working: e.way === 'record' ? e.working.steps!.at(-1)! : certificateWater(e),
   }));
   if (
     !stated.some((e) => e.way === 'record') &&
@@ -110,7 +111,7 @@ function certificateWater(e: DemandEstimate): Working {
   return {
     title: tell('water-heat-by-certificate'),
     formula: tell('certificate-formula'),
-    inputs: [inputOf(e, e.waterKWh!, e.waterErrorKWh ?? 0)],
+    inputs: [inputOf(e, e.waterKWh!, e.waterErrorKWh!)],
     result: { value: e.waterKWh!, unit: 'kWh a year' },
     source: tell('certificate'),
   };

@@ -24,7 +24,7 @@ const SHARE_OF_GRADE = 0.25;
  * Mean of ratios weighted by inverse variance, since the errors are shares of their values: with σ = e/x,
  * ln value = Σ ln x/σ² / Σ 1/σ², error/value = (Σ 1/σ²)^−½, widened by √(χ²/(n − 1)) where the estimates lie further
  * apart than their errors explain. An error in units would count the lower of two equally sure estimates for more.
- * Source: combination of independent measurements (Birge's ratio), on logarithms.
+ * Valid for two or more. Source: combination of independent measurements (Birge's ratio), on logarithms.
  */
 export function combine(estimates: readonly Estimated[]): Combined {
   const logs = estimates.map((e) => Math.log(Math.max(LEAST_KWH, e.value)));
@@ -33,7 +33,7 @@ export function combine(estimates: readonly Estimated[]): Combined {
   const shares = weights.map((w) => w / whole);
   const middle = logs.reduce((sum, log, i) => sum + shares[i]! * log, 0);
   const chiSquared = logs.reduce((sum, log, i) => sum + weights[i]! * (log - middle) ** 2, 0);
-  const birge = estimates.length > 1 ? Math.sqrt(Math.max(1, chiSquared / (estimates.length - 1))) : 1;
+  const birge = Math.sqrt(Math.max(1, chiSquared / (estimates.length - 1)));
   const grades = estimates.filter((_, i) => shares[i]! >= SHARE_OF_GRADE).map((e) => e.grade);
   const value = Math.exp(middle);
   return { value, error: (value * birge) / Math.sqrt(whole), grade: weakestGrade(grades), shares };
@@ -43,7 +43,6 @@ export function combine(estimates: readonly Estimated[]): Combined {
 export const weightOf = ({ value, error }: Pick<Estimated, 'value' | 'error'>): number =>
   (Math.max(LEAST_KWH, value) / Math.max(LEAST_KWH, error)) ** 2;
 
-/** What an estimate that is no record may have got wrong where it is the lower one. */
 /** Why two estimates may differ. */
 export type LikelyReason =
   | 'unheated-rooms'
@@ -56,6 +55,7 @@ export type LikelyReason =
   | 'unlike-its-age'
   | 'estimated-bills';
 
+/** What an estimate that is no record may have got wrong where it is the lower one. */
 const PAPER_TOO_LOW = {
   'heat-loss': 'heat-loss-too-low',
   certificate: 'usual-household',

@@ -56,7 +56,7 @@ export function findChange(data: SignatureData, plain: FittedSignature, limits: 
   if (!(before.slope > 0) || !(after.slope > 0)) return null;
   const rho = Math.min(RHO_MOST, Math.max(0, rhoOf(data, x, index, before, after)));
   const widen = (1 + rho) / (1 - rho);
-  const variance = least / Math.max(1, x.length - 5);
+  const variance = least / (x.length - 5);
   const near = trials.filter((_, i) => errors[i]! - least <= AS_GOOD * widen * variance);
   const ratio = after.slope / before.slope;
   const ofFit = Math.sqrt(widen) * Math.hypot(before.slopeError / before.slope, after.slopeError / after.slope);
@@ -67,8 +67,8 @@ export function findChange(data: SignatureData, plain: FittedSignature, limits: 
   if (Math.abs(ratio - 1) < SHARE_LEAST || sure < SURE_LEAST) return null;
   return {
     index,
-    earliest: near[0] ?? index,
-    latest: near.at(-1) ?? index,
+    earliest: near[0]!,
+    latest: near.at(-1)!,
     before,
     after,
     share: ratio - 1,
@@ -99,7 +99,7 @@ function findTrials(data: SignatureData, x: Float64Array): number[] {
   for (let i = 1; i < count; i++) {
     days += data.days[i - 1]!;
     const enough = i >= SPANS_LEAST && count - i >= SPANS_LEAST && days >= DAYS_LEAST && whole - days >= DAYS_LEAST;
-    if (!enough || days - last < Math.min(STEP_DAYS, data.days[i - 1]! * STEP_DAYS)) continue;
+    if (!enough || days - last < STEP_DAYS) continue;
     const share = degreesBefore[i]! / degreesBefore[count]!;
     if (share < HEATING_SHARE_LEAST || share > 1 - HEATING_SHARE_LEAST) continue;
     if (contrastFrom[i - 1]! < CONTRAST_K || contrastTo[i]! < CONTRAST_K) continue;
@@ -144,7 +144,7 @@ function cutErrors(data: SignatureData, x: Float64Array): (index: number) => num
     ];
     const sxx = wxx - (wx * wx) / w;
     const sxy = wxy - (wx * wy) / w;
-    return wyy - (wy * wy) / w - (sxx > 1e-9 * wxx ? (sxy * sxy) / sxx : 0);
+    return wyy - (wy * wy) / w - (sxy * sxy) / sxx;
   };
   return (index) => between(0, index) + between(index, n);
 }

@@ -54,7 +54,7 @@ function layLine(record: HeatRecord, weatherSeries: readonly Series[], year: Typ
   const days = record.spans.reduce((sum, span) => sum + span.days, 0);
   const kWh = record.spans.reduce((sum, span) => sum + span.kWh, 0);
   const estimatedDays = record.spans.reduce((sum, span) => sum + (span.estimated ? span.days : 0), 0);
-  const fitted = { weather, days, kWh, estimatedShare: days > 0 ? estimatedDays / days : 0 };
+  const fitted = { weather, days, kWh, estimatedShare: estimatedDays / days };
   return canBearLine(record, weather) ? { ...fitted, signature: fitSignature(weather.data) } : fitted;
 }
 

@@ -59,8 +59,8 @@ export function gatherEstimates(input: GatherInput): Gathered {
   const floorArea = home.floorAreaM2 || nothing ? demandFromFloorArea(home, year.region, reference) : null;
   const estimates = floorArea ? [...better, floorArea] : better;
   const missing: Demand['missing'] = [
-    ...(record.estimate ? [] : [{ way: 'record' as const, reason: record.missing ?? 'no-record' }]),
-    ...(loss.estimate ? [] : [{ way: 'heat-loss' as const, reason: loss.missing ?? 'no-heat-loss' }]),
+    ...(record.estimate ? [] : [{ way: 'record' as const, reason: record.missing! }]),
+    ...(loss.estimate ? [] : [{ way: 'heat-loss' as const, reason: loss.missing! }]),
     ...(certificate ? [] : [{ way: 'certificate' as const, reason: 'no-certificate' }]),
     ...(home.floorAreaM2 ? [] : [{ way: 'floor-area' as const, reason: 'no-floor-area' }]),
   ];

@@ -47,7 +47,7 @@ const BASE_ERROR_LEAST = 0.1;
 /**
  * Lines use = base + swing × wave of the year + slope × degrees below the base temperature, one for each base temperature
  * from 8 to 22 °C in steps of 0.2 K, by least squares that counts what is known of the base and its swing as further
- * observations; weight of each by its likelihood and by how usual the base temperature is.
+ * observations; weight of each by its likelihood and by how usual the base temperature is. Valid from four spans up.
  * Source: Bayesian linear regression with a grid over the change point (any text); errors widened by (1 + ρ)/(1 − ρ).
  */
 export function fitInformed(data: SignatureData, plain: FittedSignature, how: FitCircumstances): InformedFit {
@@ -120,14 +120,13 @@ function prepare(data: SignatureData, plain: FittedSignature, how: FitCircumstan
   const freedom = count - 3;
   // Few spans do not know their own scatter; Student's t is that much wider.
   const few = freedom > 3 ? 1 : 2;
-  const scatter = freedom > 0 ? (plain.line.squaredError / freedom) * few : mean ** 2;
+  const scatter = (plain.line.squaredError / freedom) * few;
   const least = (NOISE_LEAST * mean) ** 2;
   const widen = (1 + rho) / (1 - rho);
-  const weatherKWh = weatherErrorK * plain.line.slope;
   const heated = degreesPerDay(data, HOMES.middleC);
   const raw = Float64Array.from(data.days, (length, i) => {
     // Scatter of a span goes down with its days; that of another weather is there only where the span is heated.
-    const ofWeather = weatherKWh > 0 && heated[i]! > 0 ? weatherKWh ** 2 * Math.min(1, heated[i]! / 3) : 0;
+    const ofWeather = (weatherErrorK * plain.line.slope) ** 2 * Math.min(1, heated[i]! / 3);
     return weatherErrorK > 0 ? 1 / ((0.1 * mean) ** 2 + ofWeather) : length;
   });
   // With another weather's temperatures the raw precisions say only how spans compare; the scatter sets their level.
@@ -150,8 +149,7 @@ function levelOf(data: SignatureData, plain: FittedSignature, raw: Float64Array,
   for (let i = 0; i < x.length; i++) {
     sum += raw[i]! * (data.perDayKWh[i]! - plain.line.intercept - plain.line.slope * x[i]!) ** 2;
   }
-  const scatter = freedom > 0 ? (sum / freedom) * few : 1;
-  return 1 / Math.max(scatter, 0.25);
+  return 1 / Math.max((sum / freedom) * few, 0.25);
 }
 
 interface Fitted {
@@ -163,7 +161,7 @@ interface Fitted {
 function fitAt(x: Float64Array, rows: Rows): Fitted | null {
   const { use, wave, precision, known, baseErrorKWh } = rows;
   const ofBase = 1 / baseErrorKWh ** 2;
-  const ofSwing = 1 / Math.max(1e-6, known.swingError * Math.max(known.perDayKWh, 0.2 * baseErrorKWh)) ** 2;
+  const ofSwing = 1 / (known.swingError * Math.max(known.perDayKWh, 0.2 * baseErrorKWh)) ** 2;
   const c = known.swing;
   let px = 0;
   let pxx = 0;

@@ -21,12 +21,12 @@ export interface LineOptions {
   readonly notNegative?: boolean;
 }
 
-/** Points whose x differ by less than rounding have no slope; as a share of the squares of x. */
+/** Points whose x differ by less than rounding have no slope; as a share of the squares of x and 1. */
 const APART_LEAST = 1e-20;
 
 /**
  * Weighted least squares of y = intercept + slope × x, weights w: slope = Sxy/Sxx, intercept = ȳ − slope × x̄,
- * s² = Σw e²/(n − p). Needs more points than parameters for its errors (else they are infinite).
+ * s² = Σw e²/(n − p). Valid for one point or more; needs more points than parameters for its errors (else they are infinite).
  * Source: any text on ordinary least squares.
  */
 export function fitLine(
@@ -38,7 +38,7 @@ export function fitLine(
   const count = x.length;
   const sums = sumUp(x, y, weights);
   const { w, meanX, meanY, sxx, sxy, syy } = sums;
-  const apart = sxx > APART_LEAST * (w + w * meanX ** 2 + sxx);
+  const apart = sxx > APART_LEAST * w * (1 + meanX ** 2);
   let slope = apart ? sxy / sxx : 0;
   let intercept = meanY - slope * meanX;
   if (options.notNegative) ({ slope, intercept } = keepPositive(sums, slope, intercept));
@@ -52,7 +52,7 @@ export function fitLine(
   return {
     intercept,
     slope,
-    interceptError: Math.sqrt((w > 0 ? variance / w : 0) + slopeVariance * meanX ** 2),
+    interceptError: Math.sqrt(variance / w + slopeVariance * meanX ** 2),
     slopeError: Math.sqrt(slopeVariance),
     covariance: -slopeVariance * meanX,
     squaredError,
@@ -81,8 +81,8 @@ function sumUp(x: ArrayLike<number>, y: ArrayLike<number>, weights: ArrayLike<nu
     wx += weight * x[i]!;
     wy += weight * y[i]!;
   }
-  const meanX = w > 0 ? wx / w : 0;
-  const meanY = w > 0 ? wy / w : 0;
+  const meanX = wx / w;
+  const meanY = wy / w;
   let sxx = 0;
   let sxy = 0;
   let syy = 0;

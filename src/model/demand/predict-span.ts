@@ -39,7 +39,7 @@ export function predictSpan(fit: InformedFit, plain: FittedSignature, to: DaysTo
   const ofHabits = mean.totalKWh * Math.hypot(ofRecord, toCome);
   return {
     kWh: mean.totalKWh,
-    errorKWh: Math.hypot(mean.totalErrorKWh, Math.sqrt(Math.max(0, scatter)), ofHabits),
+    errorKWh: Math.hypot(mean.totalErrorKWh, Math.sqrt(scatter), ofHabits),
   };
 }
 

@@ -56,12 +56,12 @@ export function questionsOfRecord(
     const deliveries = record.deliveries ? record.spans.length + 1 : 0;
     questions.push(ask('total-only', 'note', { days: fitted.days, deliveries }));
   }
-  const line = fitted.signature?.line;
-  if (line && line.slope === 0) {
-    questions.push(ask('no-heating-in-record', 'question', { carrier: record.carrier, r2: line.r2 }, 'present.system'));
-  } else if (line && line.r2 < R2_POOR) {
-    const cvRmse = fitted.signature?.cvRmse ?? 0;
-    questions.push(ask('record-scatter', 'note', { r2: line.r2, cvRmse }));
+  if (fitted.signature) {
+    const { line, cvRmse } = fitted.signature;
+    const { slope, r2 } = line;
+    if (slope === 0)
+      questions.push(ask('no-heating-in-record', 'question', { carrier: record.carrier, r2 }, 'present.system'));
+    else if (r2 < R2_POOR) questions.push(ask('record-scatter', 'note', { r2, cvRmse }));
   }
   return [...questions, ...questionsOfBase(household, record, use, split, water)];
 }

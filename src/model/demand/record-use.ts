@@ -92,7 +92,7 @@ function byTotal(
   const degreeDays = degreeDaysFromMeans(year.dailyMeanC, baseC);
   const { data } = fitted.weather;
   const ofRecord = degreeDaysOfRecord(fitted.weather, baseC);
-  if (ofRecord < DEGREE_DAYS_LEAST || fitted.days === 0) return null;
+  if (ofRecord < DEGREE_DAYS_LEAST) return null;
   const days = data.outdoorC.length;
   const yearDays = year.dailyMeanC.length;
   const kWh = data.perDayKWh.reduce((sum, perDay, i) => sum + perDay * data.days[i]!, 0);
@@ -103,7 +103,7 @@ function byTotal(
   const baseOfRecord = Math.min(kWh, byMethod);
   const scale = degreeDays / ofRecord;
   const spaceKWh = correctForWeather(kWh - baseOfRecord, degreeDays, ofRecord);
-  const meanDelivery = kWh / Math.max(1, record.spans.length);
+  const meanDelivery = kWh / record.spans.length;
   const tank = record.deliveries ? Math.SQRT2 * TANK_ERROR * meanDelivery : 0;
   const errorK = expected.baseC === undefined ? BASE_ERROR_K : TYPED_ERROR_K;
   const scaleAt = (c: number) => degreeDaysFromMeans(year.dailyMeanC, c) / degreeDaysOfRecord(fitted.weather, c);

@@ -9,7 +9,6 @@ export interface RecordWeather {
   readonly weather: 'own' | 'typical';
   readonly period: 'day' | 'month' | 'period';
   readonly data: SignatureData;
-  readonly estimated: number;
 }
 
 /** The own file stands if it covers this share of the record, or this many days of it. */
@@ -47,17 +46,15 @@ export function putWeather(record: HeatRecord, own: ReadonlyMap<number, number>,
   const daysOf = (spans: readonly RecordSpan[]) => spans.reduce((sum, span) => sum + span.days, 0);
   const enough = daysOf(covered) >= SHARE_ENOUGH * daysOf(record.spans) || daysOf(covered) >= DAYS_ENOUGH;
   const daily = (spans: readonly RecordSpan[]) => spans.every((span) => span.days === 1);
-  if (covered.length > 0 && enough) {
+  if (enough) {
     const data = gather(covered, (day) => own.get(day) ?? typicalOn(year, day));
-    return { weather: 'own', period: daily(covered) ? 'day' : 'period', data, estimated: estimatedIn(covered) };
+    return { weather: 'own', period: daily(covered) ? 'day' : 'period', data };
   }
   // A typical day's temperature is not that day's, but a typical month's is near that month's: so days become months.
   const months = toMonths(record.spans);
   const data = gather(months, (day) => typicalOn(year, day));
-  return { weather: 'typical', period: daily(record.spans) ? 'month' : 'period', data, estimated: estimatedIn(months) };
+  return { weather: 'typical', period: daily(record.spans) ? 'month' : 'period', data };
 }
-
-const estimatedIn = (spans: readonly RecordSpan[]) => spans.filter((span) => span.estimated).length;
 
 function coverage(span: RecordSpan, own: ReadonlyMap<number, number>): number {
   let there = 0;

@@ -48,8 +48,7 @@ export function estimateOfRecord(
     source: tell('least-squares-with-efficiency'),
     steps: [workingOfUse(record, fitted, use, reference), workingOfWater(record, use, of, efficiency, grade)],
   };
-  const water =
-    split.waterKWh === undefined ? {} : { waterKWh: split.waterKWh, waterErrorKWh: split.waterErrorKWh ?? 0 };
+  const water = split.waterKWh === undefined ? {} : { waterKWh: split.waterKWh, waterErrorKWh: split.waterErrorKWh! };
   return { way: 'record', spaceKWh, spaceErrorKWh, ...water, grade, working };
 }
 

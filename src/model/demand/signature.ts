@@ -35,8 +35,7 @@ export function fitSignatureAt(data: SignatureData, baseC: number): FittedSignat
     days += data.days[i]!;
     use += data.days[i]! * data.perDayKWh[i]!;
   }
-  const freedom = x.length - 3;
-  const rmse = freedom > 0 ? Math.sqrt(((line.squaredError / days) * x.length) / freedom) : 0;
+  const rmse = Math.sqrt(((line.squaredError / days) * x.length) / (x.length - 3));
   return { baseC, line, cvRmse: use > 0 ? rmse / (use / days) : 0, rho: lagOne(data, x, line) };
 }
 

@@ -21,8 +21,8 @@ export function solveSymmetric(a: readonly (readonly number[])[], b: readonly nu
     logDeterminant += Math.log(pivot);
     rows[p] = rows[p]!.map((v) => v / pivot);
     for (let r = 0; r < n; r++) {
+      if (r === p) continue;
       const factor = rows[r]![p]!;
-      if (r === p || factor === 0) continue;
       rows[r] = rows[r]!.map((v, k) => v - factor * rows[p]![k]!);
     }
   }

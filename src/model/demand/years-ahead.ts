@@ -41,13 +41,13 @@ export function yearsAhead(outlook: RecordOutlook, year: TypicalYear, winterSpre
 
 /**
  * Heat loss coefficient that the record shows [W/K] = slope × seasonal efficiency × 1000/24, with its 10 and 90 % points.
- * It is the home as lived in: rooms left cool make it smaller than a survey's. Source: energy signature, any text.
+ * Valid for a record that heats. It is the home as lived in: rooms left cool make it smaller than a survey's. Source: energy signature, any text.
  */
 export function heatLossOfRecord(outlook: RecordOutlook, efficiency: Efficiency, grade: Grade): Figure {
   const { informed, habits, weatherShare } = outlook;
   const slope = informed.lines.reduce((sum, l) => sum + l.weight * l.line[2], 0);
   const square = informed.lines.reduce((sum, l) => sum + l.weight * (l.line[2] ** 2 + l.covariance[2]![2]!), 0);
-  const ofFit = slope > 0 ? Math.sqrt(Math.max(0, square - slope ** 2)) / slope : 0;
+  const ofFit = Math.sqrt(Math.max(0, square - slope ** 2)) / slope;
   const share = together(ofFit, efficiency.error, habitsOfRecord(habits), weatherShare, BENT_SHARE);
   const value = (slope * efficiency.value * 1000) / 24;
   return {

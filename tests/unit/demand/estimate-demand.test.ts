@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { changeDemand } from '../../../src/model/demand/change-what-if.ts';
 import { estimateDemand } from '../../../src/model/demand/estimate-demand.ts';
-import { Climate, Demand, Question } from '../../../src/model/shapes/appraisal.ts';
+import { Climate, Demand, Question, type WhatIf } from '../../../src/model/shapes/appraisal.ts';
 import type { Series } from '../../../src/model/shapes/evidence.ts';
 import type { Household } from '../../../src/model/shapes/household.ts';
 import { degreeDaysFromMeans } from '../../../src/model/weather/degree-days.ts';
@@ -326,8 +327,122 @@ describe('what if', () => {
     expect(of('cold') / of('typical')).toBeCloseTo(1 + 1.2816 * reference.spread.winter.value, 9);
     expect(of('cold') + of('mild')).toBeCloseTo(2 * of('typical'), 6);
   });
+  test('changes multiply value and error alike, each with its line in the working; as it is, nothing is added', () => {
+    const reckoned = { value: 10_000, error: 1500, grade: 'estimated' as const, working: asIs.space.working };
+    const before = { space: reckoned, water: { ...reckoned, value: 2000, error: 300 }, baseC: 15.5, roomC: 20 };
+    const change = (whatIf: WhatIf | undefined) => changeDemand(before, whatIf, year, reference);
+    expect(change(undefined)).toEqual({ ...before, waterShare: 1 });
+    const inputs = ({ space }: ReturnType<typeof change>) => space.working.inputs.map(({ value }) => value);
+    const byRoom = degreeDaysFromMeans(year.dailyMeanC, 17.5) / degreeDaysFromMeans(year.dailyMeanC, 15.5);
+    const byCold = 1 + 1.2816 * reference.spread.winter.value;
+    const both = change({ roomC: 22, winter: 'cold', waterShare: 0.5 });
+    expect(both.space.value).toBeCloseTo(10_000 * byRoom * byCold, 6);
+    expect(both.space.error).toBeCloseTo(1500 * byRoom * byCold, 6);
+    expect(both.water).toMatchObject({
+      value: 1000,
+      error: 150,
+      working: { inputs: [{ value: 2000 }, { value: 0.5 }], result: { value: 1000 }, steps: [{}] },
+    });
+    expect(both).toMatchObject({ baseC: 17.5, roomC: 22, waterShare: 0.5 });
+    expect(inputs(both)).toEqual([10_000, byRoom, byCold]);
+    expect(inputs(change({ roomC: 22 }))).toEqual([10_000, byRoom]);
+    expect(inputs(change({ winter: 'mild' }))).toEqual([10_000, 2 - byCold]);
+    // Below every day of the year there is nothing to scale.
+    const warm = changeDemand({ ...before, baseC: -40 }, { roomC: 22 }, year, reference);
+    expect(warm.space.value).toBe(10_000);
+    const stormy = {
+      ...reference,
+      spread: { ...reference.spread, winter: { ...reference.spread.winter, value: 0.9 } },
+    };
+    expect(changeDemand(before, { winter: 'mild' }, year, stormy).space.value).toBe(0);
+  });
   test('the temperature of the room as it is changes nothing', () => {
     expect(estimate(parts, [], { roomC: 20 }).demand.space.value).toBe(asIs.space.value);
+  });
+});
+
+describe('what is asked besides', () => {
+  const present = { system: 'gas-condensing' } as const;
+  const loose = { heat: { ...loss, certificateSpaceKWh: typed(9000) } };
+  test.each([
+    ['a boiler better than its fuel', { ...present, efficiency: typed(1.05) }, ['efficiency-above-one']],
+    ['one as good', { ...present, efficiency: typed(1) }, []],
+    ['a heat pump', { system: 'heat-pump' as const, efficiency: typed(1.05) }, []],
+    ['no other heat', { ...present, otherHeat: 'none' as const }, []],
+    [
+      'panels for hot water, which bring the rooms nothing',
+      { ...present, otherHeat: 'solar thermal' as const },
+      ['other-heat'],
+    ],
+  ])('%s', (_name, of, expected) => {
+    const asked = estimate({ ...loose, present: of }).questions.filter(({ code }) =>
+      ['other-heat', 'efficiency-above-one'].includes(code),
+    );
+    expect(asked.map(({ code }) => code)).toEqual(expected);
+    for (const { code, data } of asked) if (code === 'other-heat') expect(data.perhapsKWh).toBe(0);
+  });
+  test('reasons for what is missing, and which ways were gone', () => {
+    expect(estimate({}).demand.missing).toEqual([
+      { way: 'record', reason: 'no-record' },
+      { way: 'heat-loss', reason: 'no-heat-loss' },
+      { way: 'certificate', reason: 'no-certificate' },
+      { way: 'floor-area', reason: 'no-floor-area' },
+    ]);
+    const { estimates, missing } = estimate({ ...loose, home: { floorAreaM2: typed(100) } }).demand;
+    expect(estimates.map(({ way }) => way)).toEqual(['heat-loss', 'certificate', 'floor-area']);
+    expect(missing.map(({ way }) => way)).toEqual(['record']);
+    const unknown = estimate({});
+    expect(unknown.questions.find(({ code }) => code === 'demand-unknown')!.data.spaceKWh).toBeCloseTo(
+      unknown.demand.space.value,
+      9,
+    );
+  });
+  test('the total’s error is that of rooms and hot water by squares, its grade the weaker', () => {
+    const { space, water, total } = estimate({
+      ...loose,
+      heat: { ...loose.heat, use: 'certificate' },
+      home: { people: typed(3) },
+    }).demand;
+    const sigma = ({ low, high }: { low: number; high: number }) => Math.log(high / low) / (2 * 1.2816);
+    const error = (figure: typeof space) => figure.value * Math.sqrt(Math.exp(sigma(figure) ** 2) - 1);
+    expect(error(total)).toBeCloseTo(Math.hypot(error(space), error(water)), 3);
+    expect(total.working.inputs.map(({ value }) => value)).toEqual([space.value, water.value]);
+    expect(total.working.steps).toHaveLength(2);
+    expect(estimate({}).demand.total.grade).toBe('assumed');
+  });
+  test('rooms by the degree days of each month, hot water by its own months', () => {
+    const { demand } = estimate({ heat: { ...loss, baseC: typed(15.5), use: 'heat-loss' } });
+    const january =
+      degreeDaysFromMeans(year.dailyMeanC.slice(0, 31), 15.5) / degreeDaysFromMeans(year.dailyMeanC, 15.5);
+    expect(demand.monthlySpaceKWh[0]! / demand.space.value).toBeCloseTo(january, 9);
+    expect(demand.monthlyWaterKWh[0]!).toBeGreaterThan(demand.monthlyWaterKWh[6]!);
+    expect(demand.typedHeatLossWPerK).toBeCloseTo(6000 / 23, 9);
+    expect([demand.signature, demand.change, demand.recordHeatLoss, demand.yearsAhead]).toEqual([
+      undefined,
+      undefined,
+      undefined,
+      undefined,
+    ]);
+    expect(estimate({}, [known.gas, known.outdoor]).demand.typedHeatLossWPerK).toBeUndefined();
+  });
+  test('the climate is that of the year’s region; one that is not the home’s is assumed', () => {
+    const at = (home: Household['home']) => estimate({ home }).climate;
+    expect(at({ regionId: 0 })).toMatchObject({
+      regionId: 0,
+      grade: 'estimated',
+      recordWeather: 'none',
+      monthlyMeanC: year.region.monthlyMeanC,
+    });
+    expect(at({ regionId: 5 })).toMatchObject({ regionId: 0, grade: 'assumed' });
+  });
+  test('a record that shows no heating leaves out what its line would say of the house', () => {
+    const flat = madeRecord({ first: '2024-01-01', days: 366, base: 5, slope: 0, baseC: 14 });
+    const { demand } = estimate({}, [flat.gas, flat.outdoor]);
+    expect(demand.signature!.slopeKWhPerKDay).toBeCloseTo(0, 1);
+    const nothing = madeRecord({ first: '2024-01-01', days: 366, base: 0, slope: 0, baseC: 15 });
+    const empty = estimate({}, [nothing.gas, nothing.outdoor]).demand;
+    expect([empty.recordHeatLoss, empty.yearsAhead]).toEqual([undefined, undefined]);
+    expect(empty.signature!.count).toBe(366);
   });
 });
 

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { reckonHotWater } from '../../../src/model/demand/hot-water.ts';
+import { besideWater, knownBase } from '../../../src/model/demand/known-base.ts';
 import { splitBase } from '../../../src/model/demand/split-base.ts';
 import { reference } from '../../../src/reference/index.ts';
 import { household, typed } from './fixtures.ts';
@@ -102,5 +103,118 @@ test('a base that came from the method says nothing new: its error stays', () =>
   expect(split(3, 6000, { seen: false })).toMatchObject({
     waterKWh: needOf(3).kWh,
     waterErrorKWh: needOf(3).errorKWh,
+  });
+});
+
+describe('hot water out of a base beside the sum written out', () => {
+  /** ∫ e^(−o/m)/m φ((x − o)/e)/e do: density at x of an exponential quantity seen with a normal error, by small steps. */
+  function density(x: number, error: number, mean: number): number {
+    const steps = 400;
+    const from = Math.max(0, x - 8 * error);
+    const width = (Math.max(0, x) + 8 * error - from) / steps;
+    let sum = 0;
+    for (let i = 0; i < steps; i++) {
+      const o = from + (i + 0.5) * width;
+      sum += Math.exp(-o / mean - 0.5 * ((x - o) / error) ** 2);
+    }
+    return (sum * width) / (mean * error * Math.sqrt(2 * Math.PI));
+  }
+  /** Bayes’ rule on a fine row of possible amounts. */
+  function slowly(need: { kWh: number; errorKWh: number }, rest: number, error: number) {
+    const sigma = Math.sqrt(Math.log(1 + (need.errorKWh / need.kWh) ** 2));
+    const top = Math.min(rest + 8 * error, need.kWh * Math.exp(8 * sigma));
+    const rows = Array.from({ length: 600 }, (_, i) => {
+      const w = ((i + 0.5) * top) / 600;
+      const before = Math.exp(-0.5 * (Math.log(w / need.kWh) / sigma) ** 2) / w;
+      const left = rest - w;
+      return { w, p: before * (0.9 * density(left, error, 485) + 0.1 * density(left, error, 5000)) };
+    });
+    const whole = rows.reduce((sum, { p }) => sum + p, 0);
+    const mean = rows.reduce((sum, { w, p }) => sum + w * p, 0) / whole;
+    return { mean, error: Math.sqrt(rows.reduce((sum, { w, p }) => sum + p * (w - mean) ** 2, 0) / whole) };
+  }
+  test.each([
+    ['a base like the need', 3, 4000, 0.1, 0.05, false],
+    ['a large one', 2, 9000, 0.1, 0.05, false],
+    ['a small one', 4, 2500, 0.2, 0.1, false],
+    ['one smaller than the people’s need by far', 4, 1500, 0.2, 0.1, false],
+    ['with cooking on gas', 3, 4000, 0.15, 0.05, true],
+    ['known as good as exactly', 3, 3500, 0.001, 0.001, false],
+  ])('%s', (_name, count, kWh, errorShare, ofEfficiency, cooksOnGas) => {
+    const home = household({ home: { people: typed(count) }, present: { system: 'gas-condensing', cooksOnGas } });
+    const base = { kWh, errorKWh: errorShare * kWh, seen: true };
+    const found = splitBase(base, 'fuel', home, { ...EFFICIENCY, error: ofEfficiency }, needOf(count));
+    const cooking = cooksOnGas ? 481 + 96 * count : 0;
+    const error = 0.75 * Math.hypot(errorShare * kWh, ofEfficiency * kWh, 0.4 * cooking);
+    const slow = slowly(needOf(count), 0.75 * (kWh - cooking), error);
+    expect(found.waterKWh! / Math.min(slow.mean, 0.75 * kWh)).toBeCloseTo(1, 2);
+    expect(found.waterErrorKWh! / slow.error).toBeCloseTo(1, 1.5);
+    expect(found.besideKWh).toBeCloseTo(cooking, 9);
+    expect(found.baseHeatKWh).toBeCloseTo(0.75 * (kWh - cooking), 9);
+    expect(found.leftoverKWh).toBeCloseTo(Math.max(0, found.baseHeatKWh - found.waterKWh!), 9);
+  });
+  test('no more beside the water than the base holds, and no more water than its heat', () => {
+    const found = split(3, 500, { cooksOnGas: true, errorShare: 2 });
+    expect([found.besideKWh, found.baseHeatKWh, found.leftoverKWh]).toEqual([500, 0, 0]);
+    expect(found.waterKWh).toBeLessThanOrEqual(0.75 * 500);
+    expect(split(5, 500, { errorShare: 3 }).waterKWh).toBe(0.75 * 500);
+  });
+  test('an immersion heater draws on another meter, unless the meter sees the whole house', () => {
+    const home = household({ present: { system: 'gas-condensing', hotWaterFrom: 'immersion' } });
+    const base = { kWh: 2000, errorKWh: 200, seen: true };
+    expect(splitBase(base, 'fuel', home, EFFICIENCY, needOf(3))).toEqual({
+      besideKWh: 0,
+      baseHeatKWh: 1500,
+      leftoverKWh: 1500,
+    });
+    expect(splitBase(base, 'whole-house', home, EFFICIENCY, needOf(3)).waterKWh).toBeGreaterThan(0);
+    const same = household({ present: { system: 'gas-condensing' } });
+    expect(splitBase(base, 'fuel', same, EFFICIENCY, needOf(3)).waterKWh).toBeGreaterThan(0);
+  });
+  test('a base of the method’s own is shared out as it was put together', () => {
+    const need = needOf(3);
+    expect(split(3, 6000, { seen: false }).leftoverKWh).toBeCloseTo(4500 - need.kWh, 9);
+    expect(split(3, 1000, { seen: false })).toMatchObject({
+      waterKWh: 750,
+      waterErrorKWh: need.errorKWh,
+      leftoverKWh: 0,
+    });
+  });
+});
+
+describe('what is known of a base beforehand', () => {
+  const efficiency = {
+    space: { ...EFFICIENCY },
+    water: { value: 0.8, error: 0.06, grade: 'estimated', origin: 'test' },
+  } as const;
+  const water = needOf(3);
+  // SAP 10.2 Appendix L: 231 (A N)^0.4714 kWh of lights and appliances; BREDEM 2012: 481 + 96 N of gas for cooking.
+  const electric = 231 * Math.exp(0.4714 * Math.log(120 * 3));
+  const gas = 481 + 96 * 3;
+  const ofWater = water.kWh / 0.8;
+  test.each([
+    ['gas', 'fuel', {}, ofWater, 0],
+    ['gas with cooking', 'fuel', { cooksOnGas: true }, ofWater, 0.4 * gas],
+    ['a heat pump beside a gas cooker', 'heat-pump', { cooksOnGas: true }, ofWater, 0],
+    ['the whole house', 'whole-house', { cooksOnGas: true }, ofWater, 0.35 * electric],
+    ['gas beside an immersion heater', 'fuel', { hotWaterFrom: 'immersion', cooksOnGas: true }, 0, 0.4 * gas],
+    ['the whole house with one', 'whole-house', { hotWaterFrom: 'immersion' }, ofWater, 0.35 * electric],
+  ] as const)('%s', (_name, meter, present, waterKWh, besideErrorKWh) => {
+    const besideKWh = meter === 'whole-house' ? electric : besideErrorKWh > 0 ? gas : 0;
+    const home = household({ home: { floorAreaM2: typed(120) }, present: { system: 'gas-condensing', ...present } });
+    const beside = besideWater(meter, home, 3);
+    expect(beside.kWh).toBeCloseTo(besideKWh, 6);
+    expect(beside.errorKWh).toBeCloseTo(besideErrorKWh, 6);
+    const found = knownBase(home, meter, efficiency, water);
+    expect(found.perDayKWh).toBeCloseTo((waterKWh + besideKWh) / 365.25, 9);
+    expect(found.errorPerDayKWh).toBeCloseTo((0.45 * (waterKWh + besideKWh)) / 365.25, 9);
+    const ofNeed = waterKWh > 0 ? water.errorKWh / 0.8 : 0;
+    const whole = Math.sqrt(ofNeed ** 2 + (0.06 * waterKWh) ** 2 + besideErrorKWh ** 2);
+    expect(found.methodErrorPerDayKWh).toBeCloseTo(whole / 365.25, 9);
+    // 7.1 kWh a day in January and 4.5 in July (SAP 10.2 Appendix J, 100 m²): half the swing over the mean is 0.22, said as a fifth.
+    expect([found.swing, found.swingError]).toEqual([0.2, 0.06]);
+  });
+  test('an area nobody named is 90 m²', () => {
+    expect(besideWater('whole-house', household(), 2).kWh).toBeCloseTo(231 * 180 ** 0.4714, 9);
   });
 });

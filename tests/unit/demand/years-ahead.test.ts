@@ -1,8 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { estimateDemand } from '../../../src/model/demand/estimate-demand.ts';
 import type { InformedFit } from '../../../src/model/demand/informed-fit.ts';
+import { habitsOfRecord, predictSpan, yearsOf } from '../../../src/model/demand/predict-span.ts';
 import type { FittedSignature } from '../../../src/model/demand/signature.ts';
-import { yearsAhead } from '../../../src/model/demand/years-ahead.ts';
+import { yearDays } from '../../../src/model/demand/year-days.ts';
+import { heatLossOfRecord, yearsAhead } from '../../../src/model/demand/years-ahead.ts';
 import { degreeDaysFromMeans } from '../../../src/model/weather/degree-days.ts';
 import { reference } from '../../../src/reference/index.ts';
 import { yearsAheadSentence } from '../../../src/words/heat.ts';
@@ -95,6 +97,77 @@ test('made homes: the year after the record lies inside the range of a year as c
   }
   expect(inside / HOMES).toBeGreaterThan(0.7);
   expect(inside / HOMES).toBeLessThan(0.92);
+});
+
+describe('habits and scatter', () => {
+  test.each([
+    // Share a year, years, by the day: years even out by their root, months of 0.12 by that of seven a year.
+    [0.05, 1, false, 0.05],
+    [0.05, 0.5, false, 0.05],
+    [0.05, 4, false, 0.025],
+    [0.05, 4, true, Math.hypot(0.025, 0.12 / Math.sqrt(28))],
+    [0.05, 0.1, true, Math.hypot(0.05, 0.12)],
+  ])('%d a year over %d years, by the day %s', (yearShare, recordYears, byDay, expected) => {
+    expect(habitsOfRecord({ yearShare, recordYears, byDay })).toBeCloseTo(expected, 12);
+  });
+  test('a year has 365.25 days', () => expect(yearsOf(730.5)).toBe(2));
+  test.each([
+    ['days of a winter', 152, 0.3, true, 0.3],
+    ['a week', 7, 0.3, true, 0.3],
+    ['months', 152, 0.3, false, 0.3],
+    ['neighbours that are unlike', 152, -0.4, true, 0],
+    ['neighbours that are one', 152, 0.99, true, 0.95],
+  ])('what the meter will say over %s', (_name, days, rho, byDay, used) => {
+    const to = { days, waveSum: 0, degreeDays: () => 5 * days };
+    const own = { ...plain, rho };
+    const found = predictSpan(informed, own, to, { yearShare: 0.05, recordYears: 2, byDay });
+    const kWh = days * (base + slope * 5);
+    const ofLine = days * days * (0.05 + 25 * 0.0009 - 2 * 5 * 0.004);
+    const scatter = (s2 * days * (1 + used)) / (1 - used);
+    const months = byDay ? 0.12 ** 2 / 14 + 0.12 ** 2 / Math.max(1, days / 30.4) : 0;
+    const ofHabits = kWh ** 2 * (0.05 ** 2 / 2 + 0.05 ** 2 + months);
+    expect(found.kWh).toBeCloseTo(kWh, 9);
+    expect(found.errorKWh).toBeCloseTo(Math.sqrt(ofLine + scatter + ofHabits), 9);
+  });
+  test('weather that stands in widens every year by its share, by squares', () => {
+    const of = (weatherShare: number) => yearsAhead({ informed, plain, habits, weatherShare }, year, winterSpread)[1]!;
+    const square = ({ low, high, kWh }: { low: number; high: number; kWh: number }) =>
+      (Math.exp((Math.log(high / low) / (2 * 1.2816)) ** 2) - 1) * kWh ** 2;
+    const [own, standIn] = [of(0), of(0.09)];
+    expect(Math.sqrt(square(standIn) - square(own)) / own.kWh).toBeCloseTo(0.09, 6);
+    expect(own.degreeDays).toBeCloseTo(degreeDaysFromMeans(year.dailyMeanC, BASE_C), 9);
+  });
+  test('the days of a year are summed once for each base temperature', () => {
+    expect(yearDays(year)).toBe(yearDays(year));
+    expect(yearDays(year)).toMatchObject({ days: 365, waveSum: 0 });
+    for (const baseC of [12, 15, 12])
+      expect(yearDays(year).degreeDays(baseC)).toBe(degreeDaysFromMeans(year.dailyMeanC, baseC));
+  });
+});
+
+test('heat loss of the record: mean slope × efficiency × 1000/24, errors by squares', () => {
+  const lines = [
+    { baseC: 14, weight: 0.25, line: [8, 0, 4] as const, covariance },
+    { baseC: 16, weight: 0.75, line: [7, 0, 3] as const, covariance },
+  ];
+  const efficiency = { value: 0.84, error: 0.05, grade: 'estimated', origin: 'test' } as const;
+  const loss = heatLossOfRecord(
+    { informed: { ...informed, lines }, plain, habits, weatherShare: 0.06 },
+    efficiency,
+    'measured',
+  );
+  // Slopes of 4 and 3 by a quarter and three quarters are 3.25, ± 0.433 apart and 0.03 each.
+  const wPerK = (3.25 * 0.84 * 1000) / 24;
+  const share = Math.sqrt((0.25 * 0.75 * 1 + 0.0009) / 3.25 ** 2 + 0.05 ** 2 + habitsShare ** 2 + 0.06 ** 2 + 0.1 ** 2);
+  const sigma = Math.sqrt(Math.log(1 + share * share));
+  expect(loss.value).toBeCloseTo(wPerK, 9);
+  expect(loss.low).toBeCloseTo(wPerK * Math.exp(-1.2816 * sigma), 6);
+  expect(loss.high).toBeCloseTo(wPerK * Math.exp(1.2816 * sigma), 6);
+  expect(loss).toMatchObject({
+    unit: 'W/K',
+    grade: 'measured',
+    working: { inputs: [{ value: 3.25 }, { value: 0.84 }], result: { value: wPerK } },
+  });
 });
 
 test('in words every winter has its range', () => {
