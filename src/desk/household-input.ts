@@ -68,6 +68,7 @@ export const HouseholdInput = strictly(
     tariffs: z.array(Tariff).max(50).optional(),
     siteReadings: Household.shape.siteReadings,
     walk: Household.shape.walk,
+    beside: Household.shape.beside,
     files: z.array(InputFile).max(100).optional(),
     typed: z.array(TypedEvidence).max(100).optional(),
     /** Day on which prices are looked up; today when absent. */
@@ -97,5 +98,6 @@ export function toHousehold(input: HouseholdInput, id: string): Household {
     tariffs: input.tariffs ?? [],
     ...(input.siteReadings === undefined ? {} : { siteReadings: input.siteReadings }),
     ...(input.walk === undefined ? {} : { walk: input.walk }),
+    ...(input.beside === undefined ? {} : { beside: input.beside }),
   });
 }

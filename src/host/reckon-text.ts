@@ -1,10 +1,9 @@
 /** The reckoning as text for a terminal. */
 
 import { rangeOf } from '../model/demand/figure.ts';
-import { type Appraisal, type PriceBasis, priceOf, type SystemResult, type Versus } from '../model/shapes/appraisal.ts';
+import { type Appraisal, carriersOf, type PriceBasis, priceOf, type SystemResult, type Versus } from '../model/shapes/appraisal.ts';
 import type { BillCheck } from '../model/shapes/bill-check.ts';
 import type { Remark } from '../model/shapes/evidence.ts';
-import { PRICED_CARRIERS } from '../model/shapes/heating.ts';
 import { causeName, insideOf, nextSentence, verdictSentence } from '../words/check.ts';
 import { costSentence, designSentence, LEAST_FACTOR, rangeSentence } from '../words/cost.ts';
 import {
@@ -52,7 +51,7 @@ import { questionSentence } from '../words/questions.ts';
 import { remarkSentence } from '../words/remarks.ts';
 import { say } from '../words/say.ts';
 import { sayTold } from '../words/say-told.ts';
-import { carrierName, systemName } from '../words/systems.ts';
+import { carrierName, leftOutSentence, systemName } from '../words/systems.ts';
 import { inColumns } from './columns.ts';
 import type { Reckoned } from './reckon-household.ts';
 
@@ -126,7 +125,8 @@ function costRow(system: SystemResult, source: 'ground' | 'air', versus: Versus 
   ];
 }
 
-function costLines({ systems, versus, machine }: Appraisal): string[] {
+function costLines(appraisal: Appraisal): string[] {
+  const { systems, versus, machine } = appraisal;
   const head = [
     say('a year'),
     say('cost'),
@@ -145,7 +145,7 @@ function costLines({ systems, versus, machine }: Appraisal): string[] {
       versus.find(({ against }) => against === system.id),
     ),
   );
-  return inColumns([head, ...rows]);
+  return [...inColumns([head, ...rows]), ...[leftOutSentence(appraisal)].filter(Boolean)];
 }
 
 function evenLines({ versus, systems }: Appraisal): string[] {
@@ -185,9 +185,10 @@ function priceLine(fuel: string, { name, from, to, grade, origin }: PriceBasis):
   });
 }
 
-function sourceLines({ prices, climate, machine, modelVersion, asOf }: Appraisal): string[] {
+function sourceLines(appraisal: Appraisal): string[] {
+  const { prices, climate, machine, modelVersion, asOf } = appraisal;
   return [
-    ...PRICED_CARRIERS.flatMap((carrier) => {
+    ...[...carriersOf(appraisal)].flatMap((carrier) => {
       const price = priceOf(prices, carrier);
       return price ? [priceLine(capitalised(carrierName(carrier)), price.basis)] : [];
     }),

@@ -8,10 +8,10 @@ import { estimateDemand } from './demand/estimate-demand.ts';
 import { commonYear } from './heat-of-household.ts';
 import { reckonFullMachine } from './heat-pump/full/spf-by-half-hour.ts';
 import { type MachineInput, type ReckonedMachine, reckonMachine } from './heat-pump/spf-from-factors.ts';
-import type { Appraisal, Question, WhatIf } from './shapes/appraisal.ts';
+import { type Appraisal, carriersOf, type Question, type WhatIf } from './shapes/appraisal.ts';
 import type { CivilDate } from './shapes/dates.ts';
 import type { Series } from './shapes/evidence.ts';
-import { carrierOf, DELIVERED_FUELS, PRICED_CARRIERS } from './shapes/heating.ts';
+import { carrierOf, DELIVERED_FUELS } from './shapes/heating.ts';
 import type { Household } from './shapes/household.ts';
 import type { Reference } from './shapes/reference.ts';
 import { findRegion } from './weather/region.ts';
@@ -94,23 +94,24 @@ export function appraiseYears({
       ),
     },
     systems: compared.systems,
+    ...(compared.leftOut ? { leftOut: compared.leftOut } : {}),
     versus: compared.versus,
     drivers: compared.drivers,
     questions: [
       ...estimated.questions,
       ...machine.questions,
       ...prices.questions,
-      ...askAboutAge(prices, household),
+      ...askAboutAge(prices, household, compared.systems),
       ...compared.questions,
     ],
   };
   return { appraisal, yearsPence: compared.yearsPence };
 }
 
-/** `prices-old`: prices that ended before the day of the comparison, asked about where this home pays them. */
-function askAboutAge(prices: PricesInUse, household: Household): Question[] {
+/** `prices-old`: prices that ended before the day of the comparison, of what is compared, asked about where this home pays them. */
+function askAboutAge(prices: PricesInUse, household: Household, systems: Appraisal['systems']): Question[] {
   const present = carrierOf(household.present.system);
-  return PRICED_CARRIERS.flatMap((fuel): Question[] => {
+  return [...carriersOf({ systems })].flatMap((fuel): Question[] => {
     const { staleDays, name, from, to } = prices[fuel].basis;
     if (staleDays === undefined) return [];
     const weight = fuel === 'electricity' || fuel === present ? 'question' : 'note';

@@ -1,7 +1,9 @@
 /** Ways of heating, as they are named in tables and charts and as they stand inside a sentence. */
+import type { Appraisal, WhyLeftOut } from '../model/shapes/appraisal.ts';
 import type { Carrier } from '../model/shapes/evidence.ts';
-import { type Fuel, isFuel, type System } from '../model/shapes/heating.ts';
+import { type Fuel, isFuel, type RivalMachine, type System } from '../model/shapes/heating.ts';
 import type { PresentSystem } from '../model/shapes/household.ts';
+import { listed, uncapitalised } from './numbers.ts';
 import { phrase, say } from './say.ts';
 
 type Source = 'ground' | 'air';
@@ -20,7 +22,7 @@ interface SystemWords {
 }
 type NewWords = Pick<SystemWords, 'name' | 'spoken'>;
 
-const SYSTEM_WORDS: { readonly [S in System]: S extends 'air-source' ? NewWords : SystemWords } = {
+const SYSTEM_WORDS: { readonly [S in System]: S extends RivalMachine ? NewWords : SystemWords } = {
   'gas-condensing': {
     name: phrase('Gas boiler, new'),
     now: phrase('Gas boiler, as now'),
@@ -80,6 +82,7 @@ const SYSTEM_WORDS: { readonly [S in System]: S extends 'air-source' ? NewWords 
     choice: phrase('heat pump'),
   },
   'air-source': { name: phrase('Heat pump, air'), spoken: phrase('an air-source heat pump') },
+  'ground-source': { name: phrase('Heat pump, ground'), spoken: phrase('a ground-source heat pump') },
 };
 /** A home of which nobody has said what heats it. */
 const GAS_ASSUMED: Partial<SystemWords> = {
@@ -110,6 +113,27 @@ export const systemChoice = (system: PresentSystem): string =>
 /** For `{number, select, many {cost} other {costs}}`. */
 export const systemNumber = (id: string, kind: string): 'one' | 'many' =>
   wordsOf(id === 'present' ? kind : id)?.number ?? 'one';
+
+const WHY_LEFT_OUT: { readonly [why in WhyLeftOut]: string } = {
+  'no-gas': phrase('Left out, since there is no gas here: {names}.'),
+  'gas-not-said': phrase('Left out until somebody says whether there is gas here: {names}.'),
+  'gas-here': phrase('Left out, since there is gas here: {names}.'),
+  'no-room': phrase('Left out, since a flat has no room for a tank or a store: {names}.'),
+  'no-ground': phrase('Left out, since there is no ground of its own for pipes: {names}.'),
+  'not-electric': phrase('Left out, since no electric heaters stand here now: {names}.'),
+  chosen: phrase('Left out by the installer: {names}.'),
+};
+
+/** What stands in no comparison of this home and why; empty where all does, and for an estimate from before it was said. */
+export function leftOutSentence({ leftOut = [] }: Pick<Appraisal, 'leftOut'>): string {
+  const reasons = [...new Set(leftOut.map(({ why }) => why))];
+  return reasons
+    .map((reason) => {
+      const names = leftOut.filter(({ why }) => why === reason).map(({ system }) => uncapitalised(systemName(system, system)));
+      return say(WHY_LEFT_OUT[reason] ?? 'Left out: {names}.', { names: listed(names) });
+    })
+    .join(' ');
+}
 
 interface FuelWords {
   readonly name: string;

@@ -4,6 +4,7 @@ import { shapley } from '../../src/model/bill-gap/shapley.ts';
 import { type YearSlots, yearSlots } from '../../src/model/calendar/zone.ts';
 import { fitSignature } from '../../src/model/demand/signature.ts';
 import { reckonLifetime } from '../../src/model/lifetime/reckon-lifetime.ts';
+import { OFFERED } from '../../src/model/shapes/heating.ts';
 import { emptyHousehold, type Household } from '../../src/model/shapes/household.ts';
 import type { Tariff } from '../../src/model/shapes/tariff.ts';
 import { rateBuckets, sumByBucket } from '../../src/model/tariff/slot-price.ts';
@@ -62,6 +63,8 @@ function benchHousehold(): Household {
     machine: { source: 'ground', spaceFactor: typed(3.8), boundary: 'H3', flowC: typed(42) },
     prices: { electricityTariffId: 'bench' },
     tariffs: [fiveBands()],
+    // As many ways of heating as there can be.
+    beside: Object.fromEntries(OFFERED.map((system) => [system, true])),
   };
 }
 

@@ -195,9 +195,15 @@ test('from an empty household to the leave-behind and a bill check', async ({ de
 
   await test.step('what it costs beside the others, and the what-if at once', async () => {
     await openStage(desk, 'Running cost');
-    for (const name of ['Heat pump, ground', 'Gas boiler', 'Oil boiler', 'LPG boiler', 'Direct electric']) {
+    for (const name of ['Heat pump, ground', 'Gas boiler', 'Heat pump, air', 'Left out, since there is gas here']) {
       await expect(main(desk)).toContainText(name);
     }
+    await expect(main(desk).locator('[data-system="oil"]')).toHaveCount(0);
+    await main(desk).getByText('Left out, since there is gas here').click();
+    await main(desk).getByLabel('Oil boiler').check();
+    await expect(main(desk).locator('[data-system="oil"]')).toHaveCount(1);
+    await main(desk).getByRole('button', { name: 'As the home suggests' }).click();
+    await expect(main(desk).locator('[data-system="oil"]')).toHaveCount(0);
     const before = await desk.getByRole('heading', { level: 2 }).first().textContent();
     await desk.getByLabel('Electricity', { exact: true }).first().fill('40');
     await desk.keyboard.press('Tab');

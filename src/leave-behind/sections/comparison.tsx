@@ -2,7 +2,7 @@ import { breakEvenSentence } from '../../words/cost.ts';
 import { exactPounds, factor, grouped, pence, poundsRange } from '../../words/numbers.ts';
 import { ratioSentence } from '../../words/prices.ts';
 import { say } from '../../words/say.ts';
-import { systemName } from '../../words/systems.ts';
+import { leftOutSentence, systemName } from '../../words/systems.ts';
 import { NumberHead } from '../number-head.tsx';
 import type { EstimateParts } from '../parts.ts';
 import { CostTable } from './cost-table.tsx';
@@ -20,6 +20,7 @@ export function ComparisonPart({ parts }: { readonly parts: EstimateParts }) {
         )}
       </p>
       <CostTable parts={parts} />
+      <p className="plain quiet">{leftOutSentence(appraisal)}</p>
       <h3>{say('How sure, and in another winter')}</h3>
       <div className="wide">
         <table>

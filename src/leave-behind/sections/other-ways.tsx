@@ -1,5 +1,6 @@
 import { GradeMark } from '../../charts/grade-mark.tsx';
 import type { SystemResult } from '../../model/shapes/appraisal.ts';
+import { systemRow } from '../../model/shapes/heating.ts';
 import { exactPounds, grouped, pence, percent } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 import { systemName } from '../../words/systems.ts';
@@ -8,7 +9,7 @@ import type { EstimateParts } from '../parts.ts';
 
 /** A boiler's efficiency is a percentage, a heat pump's is a factor. */
 const efficiency = (system: SystemResult, value: number): string =>
-  system.id === 'air-source' || system.kind === 'heat-pump' ? grouped(value, 2) : percent(value);
+  systemRow(system.kind)?.hours === 'heat-pump' ? grouped(value, 2) : percent(value);
 
 const prices = ({ rates }: SystemResult): string => rates.map(({ pencePerKWh }) => pence(pencePerKWh)).join(', ');
 

@@ -1,7 +1,8 @@
 /** Which two systems are spoken of together: the heat pump, and what it is held against. */
 import type { Appraisal, SystemResult, Versus } from '../shapes/appraisal.ts';
-import { carrierOf, isFuel, SYSTEMS, type System, systemRow } from '../shapes/heating.ts';
+import { SYSTEMS } from '../shapes/heating.ts';
 import type { Household } from '../shapes/household.ts';
+import { whyLeftOut } from './why-left-out.ts';
 
 export interface SideBySide {
   readonly pump: SystemResult;
@@ -30,8 +31,9 @@ export function findSideBySide(appraisal: Appraisal): SideBySide {
 }
 
 /**
- * The `most` ways of heating that a picture shows: the heat pump, the present one, then what suits the home, then the
- * rest, in the order in which households ask about them; none twice.
+ * The `most` ways of heating that a picture shows: the heat pump, the present one, then those that this home could
+ * really have, in the order in which households ask about them; none twice. An estimate kept before the rule was there
+ * has more of them, and shows those that the rule lets stand.
  */
 export function pickForPicture(
   appraisal: Pick<Appraisal, 'systems'>,
@@ -39,31 +41,10 @@ export function pickForPicture(
   most: number,
 ): SystemResult[] {
   const presentKind = appraisal.systems.find(({ id }) => id === 'present')?.kind;
-  const suits = suitsHome(household);
-  const place = ({ id }: SystemResult) => {
-    if (id === 'heat-pump' || id === 'present') return id === 'heat-pump' ? -2 : -1;
-    return SYSTEMS[id].asked + (suits(id) ? 0 : LATER);
-  };
+  const why = whyLeftOut(household);
+  const place = ({ id }: SystemResult) => (id === 'heat-pump' ? -2 : id === 'present' ? -1 : SYSTEMS[id].asked);
   return appraisal.systems
-    .filter(({ id }) => id === 'present' || id !== presentKind)
+    .filter(({ id }) => id === 'present' || id === 'heat-pump' || (id !== presentKind && why(id) === null))
     .toSorted((a, b) => place(a) - place(b))
     .slice(0, most);
-}
-
-/** More than any place in the table. */
-const LATER = 1000;
-
-/** Whether a way of heating is a sensible rival in a home; what is not known of the home rules nothing out. */
-function suitsHome({ home, present, prices }: Household): (system: System) => boolean {
-  const now = present.assumed ? undefined : carrierOf(present.system);
-  const gasGrid =
-    now === 'gas' || present.cooksOnGas || prices.gasTariffId !== undefined ? true : isFuel(now) ? false : undefined;
-  return (system) => {
-    const { suits } = systemRow(system)!;
-    return (
-      (suits.gasGrid === undefined || gasGrid === undefined || suits.gasGrid === gasGrid) &&
-      !(suits.house && home.kind === 'flat') &&
-      !(suits.electricNow && now !== undefined && now !== 'electricity')
-    );
-  };
 }

@@ -9,6 +9,8 @@ import type { Appraisal, Demand, Question, WhatIf } from '../shapes/appraisal.ts
 import type { Series } from '../shapes/evidence.ts';
 import type { Household } from '../shapes/household.ts';
 import type { Reference } from '../shapes/reference.ts';
+import type { TariffVersion } from '../shapes/tariff.ts';
+import { inclVat } from '../tariff/slot-price.ts';
 import { rankDrivers } from '../uncertainty/drivers.ts';
 import { type SharedSpreads, simulateYears } from '../uncertainty/simulate.ts';
 import { askAboutHome } from './ask-about-home.ts';
@@ -38,7 +40,7 @@ export interface CompareInput {
   readonly draws: number;
 }
 
-export interface Comparison extends Pick<Appraisal, 'systems' | 'versus' | 'drivers'> {
+export interface Comparison extends Pick<Appraisal, 'systems' | 'leftOut' | 'versus' | 'drivers'> {
   readonly questions: Question[];
   /** Yearly mean unit price over the heat pump's own hours, and over a gas boiler's, p/kWh. */
   readonly electricityPencePerKWh: number;
@@ -51,7 +53,7 @@ export interface Comparison extends Pick<Appraisal, 'systems' | 'versus' | 'driv
 export function compare(input: CompareInput): Comparison {
   const { demand, machine, prices, reference, draws } = input;
   const questions: Question[] = [];
-  const plans = planSystems(input, questions);
+  const { plans, leftOut } = planSystems(input, questions);
   const { electricity, storage } = prices;
   const hangsOnHome = [electricity, storage].some(
     ({ version }) => version.demand || version.bands.some(({ blocks }) => blocks),
@@ -84,11 +86,12 @@ export function compare(input: CompareInput): Comparison {
   const ordered = orderSides(others);
   return {
     systems: [pump, ...ordered].map(({ result }) => result),
+    leftOut,
     versus: ordered.map((other) => holdAgainst(pump, other, demand, machine.machine.whole.value)),
     drivers: findDrivers(pump, ordered[0], draws),
     questions,
     electricityPencePerKWh: pump.priced.meanPencePerKWh,
-    gasPencePerKWh: meanOf(sides, 'gas') ?? 0,
+    gasPencePerKWh: meanOf(sides, 'gas') ?? restPence(prices.gas.version) * prices.fuelShare,
     yearsPence: years && new Map(priced.map(({ plan }, i) => [plan.id, years[i]!.costPence])),
   };
 }
@@ -108,6 +111,10 @@ function findDrivers(pump: Side, beside: Side | undefined, draws: number): Appra
 
 const meanOf = (sides: readonly Side[], carrier: string) =>
   sides.find(({ result }) => result.carrier === carrier)?.priced.meanPencePerKWh;
+
+/** Price of the hours that no other band claims, where nothing compared buys by this tariff. */
+const restPence = (version: TariffVersion) =>
+  inclVat(version, (version.bands.find(({ times }) => times === 'rest') ?? version.bands[0]!).pencePerKWh);
 
 function sharedSpreads(input: CompareInput, present: PricedPlan | undefined): SharedSpreads {
   const { demand, prices, reference, whatIf } = input;

@@ -6,14 +6,15 @@ import { fieldSpread } from '../heat-pump/factor-spread.ts';
 import { tellSource } from '../heat-pump/full/settle-source.ts';
 import { settleFactors } from '../heat-pump/settle-factors.ts';
 import type { ReckonedMachine } from '../heat-pump/spf-from-factors.ts';
-import type { Demand, Question, WhatIf } from '../shapes/appraisal.ts';
-import { HEATERS, type Heater, SYSTEMS, serviceKey, systemRow } from '../shapes/heating.ts';
+import type { Appraisal, Demand, Question, WhatIf } from '../shapes/appraisal.ts';
+import { type Heater, type RivalMachine, SYSTEMS, serviceKey } from '../shapes/heating.ts';
 import type { Household } from '../shapes/household.ts';
 import type { EfficiencyDefault, Reference } from '../shapes/reference.ts';
 import { type Told, tell } from '../shapes/told.ts';
 import { type WorkingInput, weakestGrade } from '../shapes/working.ts';
 import type { Plan, SystemName } from './plan.ts';
 import { askAboutCost } from './questions.ts';
+import { choosable, whyLeftOut } from './why-left-out.ts';
 
 export interface PlanInput {
   readonly household: Household;
@@ -29,20 +30,31 @@ export interface PlanInput {
 const FULL_SEASON_KWH = 5000;
 const MOST_EFFICIENCY = 1.1;
 
-/** The heat pump first, then what the household has, then every other way that is not the same again. */
-export function planSystems(input: PlanInput, questions: Question[]): Plan[] {
+export type LeftOut = NonNullable<Appraisal['leftOut']>;
+
+/** The heat pump first, then what the household has, then every other way that this home could really have. */
+export function planSystems(input: PlanInput, questions: Question[]): { plans: Plan[]; leftOut: LeftOut } {
+  const { household } = input;
   const present = planPresent(input, questions);
-  const plans = [planHeatPump(input), ...(present ? [present] : [])];
-  for (const heater of HEATERS) {
-    const row = systemRow(heater)!;
-    // The same kind with the same efficiency would be what they have now, twice.
-    const same = present !== null && input.household.present.system === heater;
-    const anew = row.offeredAnew && input.household.present.efficiency;
-    if (row.offered && (!same || anew)) plans.push(planHeater(heater, heater, input));
-  }
-  if (input.household.machine.source === 'ground') plans.push(planAirSource(input));
-  return plans;
+  const why = whyLeftOut(household);
+  const others = choosable(household);
+  return {
+    plans: [
+      planHeatPump(input),
+      ...(present ? [present] : []),
+      ...others.filter((system) => why(system) === null).map((system) => planOther(system, input)),
+    ],
+    leftOut: others.flatMap((system) => {
+      const reason = why(system);
+      return reason === null ? [] : [{ system, why: reason }];
+    }),
+  };
 }
+
+const planOther = (system: ReturnType<typeof choosable>[number], input: PlanInput): Plan =>
+  system === 'air-source' || system === 'ground-source'
+    ? planRivalMachine(system, input)
+    : planHeater(system, system, input);
 
 function planHeatPump({ household, demand, machine, reference }: PlanInput, id: SystemName = 'heat-pump'): Plan {
   const { space, water, boundary, asDesigned } = machine.machine;
@@ -78,10 +90,11 @@ function planHeatPump({ household, demand, machine, reference }: PlanInput, id: 
   };
 }
 
-/** An air-source machine as the field knows it, at the same emitters: factors for rooms and hot water together. */
-function planAirSource({ household, demand, reference, whatIf }: PlanInput): Plan {
+/** The other kind of machine as the field knows it, at the same emitters: factors for rooms and hot water together. */
+function planRivalMachine(id: RivalMachine, { household, demand, reference, whatIf }: PlanInput): Plan {
   const { emitters, flowC } = household.machine;
-  const like = { source: 'air' as const, ...(emitters ? { emitters } : {}), ...(flowC ? { flowC } : {}) };
+  const source = id === 'air-source' ? 'air' : 'ground';
+  const like = { source, ...(emitters ? { emitters } : {}), ...(flowC ? { flowC } : {}) } as const;
   const { space, water, field } = settleFactors(like, reference, whatIf?.flowC);
   const spread = fieldSpread(field);
   const factor = (name: Told, value: number): WorkingInput => ({
@@ -91,8 +104,8 @@ function planAirSource({ household, demand, reference, whatIf }: PlanInput): Pla
     origin: field.source,
   });
   return {
-    id: 'air-source',
-    kind: 'air-source',
+    id,
+    kind: id,
     carrier: 'electricity',
     hours: 'heat-pump',
     spaceEfficiency: space.value,

@@ -7,7 +7,15 @@
 import { z } from 'zod';
 import { codeOf } from './code.ts';
 import { CivilDate } from './dates.ts';
-import { DELIVERED_FUELS, type DeliveredFuel, HEATERS, PRICED_CARRIERS, type PricedCarrier } from './heating.ts';
+import {
+  DELIVERED_FUELS,
+  type DeliveredFuel,
+  HEATERS,
+  OFFERED,
+  PRICED_CARRIERS,
+  type PricedCarrier,
+  RIVAL_MACHINES,
+} from './heating.ts';
 import { Boundary, DemandChoice } from './household.ts';
 import { Wording } from './told.ts';
 import { Grade, Working } from './working.ts';
@@ -191,7 +199,7 @@ export const MachineResult = z.object({
 });
 export type MachineResult = z.infer<typeof MachineResult>;
 
-export const SystemId = z.enum(['heat-pump', 'present', ...HEATERS, 'air-source']);
+export const SystemId = z.enum(['heat-pump', 'present', ...HEATERS, ...RIVAL_MACHINES]);
 export type SystemId = z.infer<typeof SystemId>;
 
 /** One way of heating over a typical year, heat for rooms and hot water together. */
@@ -286,6 +294,21 @@ export type UnknownInput =
   | 'own-electricity'
   | 'service';
 
+/** Why a way of heating is left out of the comparison. */
+export type WhyLeftOut =
+  /** It runs on gas, and there is known to be none, or nobody has said that there is any. */
+  | 'no-gas'
+  | 'gas-not-said'
+  /** It is for homes off the gas grid, and there is gas. */
+  | 'gas-here'
+  /** A flat has no room for a tank or a store. */
+  | 'no-room'
+  | 'no-ground'
+  /** No electric heaters stand there now. */
+  | 'not-electric'
+  /** The installer wants it out. */
+  | 'chosen';
+
 export const Driver = z.object({
   input: codeOf<UnknownInput>(),
   /** Share of the variance of the saving against the present system (the cheapest other where it has no price), 0 to 1. */
@@ -330,6 +353,8 @@ export const Appraisal = z.object({
   }),
   /** Heat pump first, then the present system, then the others by cost. */
   systems: z.array(SystemResult),
+  /** Ways of heating that this home could not really have, or that the installer wants out, each with its reason. */
+  leftOut: z.array(z.object({ system: z.enum(OFFERED), why: codeOf<WhyLeftOut>() })).optional(),
   versus: z.array(Versus),
   drivers: z.array(Driver),
   questions: z.array(Question),
@@ -344,6 +369,10 @@ export function priceOf(
   const [basis, pencePerKWh] = [prices[carrier], prices[`${carrier}PencePerKWh`]];
   return basis && pencePerKWh !== undefined ? { basis, pencePerKWh } : undefined;
 }
+
+/** What the ways of heating compared are bought with; every one of them buys electricity too. */
+export const carriersOf = ({ systems }: Pick<Appraisal, 'systems'>): ReadonlySet<PricedCarrier> =>
+  new Set<PricedCarrier>(['electricity', ...systems.map(({ carrier }) => carrier)]);
 
 /** What the household or the world may change; absent means as it is. */
 export const WhatIf = z.object({

@@ -110,18 +110,20 @@ interface SystemRow {
   readonly offeredAnew?: true;
   /** Place in what households ask about, where a picture has no room for all. */
   readonly asked: number;
-  /** The homes in which it is a sensible rival; what is absent does not matter. */
+  /** The homes that could really have it; what is absent does not matter. `why-left-out.ts` reads it. */
   readonly suits: {
-    /** Only where there is gas in the street, or only where there is none. */
+    /** Only where there is known to be gas, or only where there is known to be none. */
     readonly gasGrid?: boolean;
     /** Only where there is room for a tank or a store. */
     readonly house?: true;
-    /** Only where electricity heats already. */
+    /** Only where electricity heats the rooms already, or in a flat without gas. */
     readonly electricNow?: true;
+    /** Only where the home has ground of its own to lay pipes in: no flat, and no terrace, whose garden no rig reaches. */
+    readonly ground?: true;
   };
 }
 
-/** Every way of heating, in the order in which they are listed. Which home it suits is common practice, no source. */
+/** Every way of heating, in the order in which they are listed. Which home could have it is common practice, no source. */
 export const SYSTEMS = {
   'gas-condensing': {
     carrier: 'gas',
@@ -129,16 +131,16 @@ export const SYSTEMS = {
     service: 'gas',
     offered: true,
     offeredAnew: true,
-    asked: 1,
+    asked: 3,
     suits: { gasGrid: true },
   },
-  'gas-old': { carrier: 'gas', hours: 'boiler', service: 'gas', offered: false, asked: 7, suits: { gasGrid: true } },
+  'gas-old': { carrier: 'gas', hours: 'boiler', service: 'gas', offered: false, asked: 8, suits: { gasGrid: true } },
   oil: {
     carrier: 'oil',
     hours: 'boiler',
     service: 'oil',
     offered: true,
-    asked: 2,
+    asked: 4,
     suits: { gasGrid: false, house: true },
   },
   lpg: {
@@ -146,7 +148,7 @@ export const SYSTEMS = {
     hours: 'boiler',
     service: 'lpg',
     offered: true,
-    asked: 4,
+    asked: 6,
     suits: { gasGrid: false, house: true },
   },
   pellets: {
@@ -154,7 +156,7 @@ export const SYSTEMS = {
     hours: 'boiler',
     service: 'pellets',
     offered: true,
-    asked: 8,
+    asked: 9,
     suits: { gasGrid: false, house: true },
   },
   'direct-electric': {
@@ -162,7 +164,7 @@ export const SYSTEMS = {
     hours: 'panels',
     service: 'electric',
     offered: true,
-    asked: 3,
+    asked: 5,
     suits: { electricNow: true },
   },
   storage: {
@@ -170,7 +172,7 @@ export const SYSTEMS = {
     hours: 'storage',
     service: 'electric',
     offered: true,
-    asked: 6,
+    asked: 7,
     suits: { electricNow: true },
   },
   'heat-pump': {
@@ -185,17 +187,32 @@ export const SYSTEMS = {
     carrier: 'electricity',
     hours: 'heat-pump',
     service: 'heat-pump',
-    offered: false,
-    asked: 5,
+    offered: true,
+    asked: 1,
     suits: {},
+  },
+  'ground-source': {
+    carrier: 'electricity',
+    hours: 'heat-pump',
+    service: 'heat-pump',
+    offered: true,
+    asked: 2,
+    suits: { ground: true },
   },
 } as const satisfies Readonly<Record<string, SystemRow>>;
 export type System = keyof typeof SYSTEMS;
 /** Ways of heating that are no heat pump: heat over a seasonal efficiency. */
-export type Heater = Exclude<System, 'heat-pump' | 'air-source'>;
+export type Heater = Exclude<System, 'heat-pump' | RivalMachine>;
+/** The other kind of heat pump, as the field knows it, beside the one described. */
+export const RIVAL_MACHINES = ['air-source', 'ground-source'] as const satisfies readonly System[];
+export type RivalMachine = (typeof RIVAL_MACHINES)[number];
 
 export const HEATERS = (Object.keys(SYSTEMS) as System[]).filter(
   (system): system is Heater => SYSTEMS[system].hours !== 'heat-pump',
+);
+/** What may stand beside the heat pump without being there already. */
+export const OFFERED = (Object.keys(SYSTEMS) as System[]).filter(
+  (system): system is Exclude<System, 'heat-pump' | 'gas-old'> => SYSTEMS[system].offered,
 );
 /** The row of a way of heating as it is called in a document; undefined for one that has none, such as "other". */
 export const systemRow = (name: string): SystemRow | undefined =>

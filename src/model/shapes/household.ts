@@ -5,7 +5,7 @@
  */
 import { z } from 'zod';
 import { TimeZone } from './dates.ts';
-import { DELIVERED_FUELS, FUEL_IDS, HEATERS, type PriceKey, priceKey, type ServiceKey, serviceKey } from './heating.ts';
+import { DELIVERED_FUELS, FUEL_IDS, HEATERS, OFFERED, type PriceKey, priceKey, type ServiceKey, serviceKey } from './heating.ts';
 import { RatedPoint } from './rated-point.ts';
 import { RefrigerantName } from './refrigerant.ts';
 import { SiteVisit } from './site-readings.ts';
@@ -54,6 +54,8 @@ export const Home = z.object({
   postcode: z.string().max(10).optional(),
   /** Climate region 0 to 21 of the reference table; overrides the postcode. */
   regionId: z.int().min(0).max(21).optional(),
+  /** Whether there is gas in the house or in the street; what burns it now says it too. */
+  gasGrid: z.boolean().optional(),
 });
 
 export const Present = z.object({
@@ -196,6 +198,13 @@ export const Purchase = z.object({
   discountPerYear: given(z.number().min(0).max(0.2)).optional(),
 });
 
+/** The installer's word on what stands beside the heat pump: true in, false out, absent as the home suggests. */
+export const Beside = z.object(
+  Object.fromEntries(OFFERED.map((system) => [system, z.boolean().optional()])) as {
+    [system in (typeof OFFERED)[number]]: z.ZodOptional<z.ZodBoolean>;
+  },
+);
+
 export const Household = z.object({
   format: z.literal('plainwarmth.household'),
   version: z.literal(1),
@@ -213,6 +222,7 @@ export const Household = z.object({
   prices: Prices,
   purchase: Purchase,
   tariffs: z.array(Tariff).max(50),
+  beside: Beside.optional(),
   /** What was read at the plant, visit by visit. */
   siteReadings: z.array(SiteVisit).max(200).optional(),
   /** Pages of the walk-through that this household is not shown, by name. */

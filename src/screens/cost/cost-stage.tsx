@@ -5,6 +5,7 @@ import { useHousehold } from '../household-context.tsx';
 import { later, useLater } from '../shared/later.ts';
 import { QuestionList } from '../shared/question-list.tsx';
 import { StageHead } from '../shared/stage-head.tsx';
+import { BesideChoice } from './beside-choice.tsx';
 import { SpreadFigure } from './spread-figure.tsx';
 import { SystemsTable } from './systems-table.tsx';
 import { useCostVoice } from './use-cost-voice.ts';
@@ -43,6 +44,7 @@ export function CostStage() {
   return (
     <>
       {first}
+      <BesideChoice />
       <div className="cost-low screen-only">
         <WhatIfRow state={state} />
         <div className="actions">

@@ -22,6 +22,11 @@ const OTHER_HEAT: readonly Choice<NonNullable<Present['otherHeat']>>[] = [
   { value: 'solar thermal', label: phrase('solar panels for hot water') },
 ];
 
+const GAS: readonly Choice<'yes' | 'no'>[] = [
+  { value: 'yes', label: phrase('yes, there is gas') },
+  { value: 'no', label: phrase('no gas') },
+];
+
 /** What heats the home today. */
 export function PresentFields() {
   const { household, appraisal, today, change } = useHousehold();
@@ -80,7 +85,16 @@ export function PresentFields() {
             note={say('Gas for cooking stays in the bill, and so does the standing charge.')}
             onChange={(cooksOnGas) => change(patchSection('present', { cooksOnGas }))}
           />
-        ) : null}
+        ) : (
+          <ChoiceField
+            label={say('Gas in the house or the street')}
+            value={household.home.gasGrid === undefined ? undefined : household.home.gasGrid ? 'yes' : 'no'}
+            emptyLabel={say('not said')}
+            choices={sayChoices(GAS)}
+            note={say('A gas boiler is compared only where there is gas, oil and pellets only where there is none.')}
+            onChange={(gas) => change(patchSection('home', { gasGrid: gas === undefined ? undefined : gas === 'yes' }))}
+          />
+        )}
       </div>
     </section>
   );

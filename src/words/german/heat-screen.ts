@@ -88,6 +88,11 @@ export const HEAT_SCREEN: Catalogue = {
   'Other heat': 'Andere Wärme',
   'Heat that none of the meters sees.': 'Wärme, die kein Zähler sieht.',
   'They cook on gas': 'Gekocht wird mit Gas',
+  'Gas in the house or the street': 'Gas im Haus oder in der Straße',
+  'yes, there is gas': 'ja, Gas liegt',
+  'no gas': 'kein Gas',
+  'A gas boiler is compared only where there is gas, oil and pellets only where there is none.':
+    'Eine Gasheizung wird nur verglichen, wo Gas liegt, Öl und Pellets nur, wo keines liegt.',
   'Gas for cooking stays in the bill, and so does the standing charge.':
     'Gas zum Kochen bleibt in der Rechnung, und der Grundpreis auch.',
   'The sums rest on': 'Die Rechnung beruht auf',

@@ -22,6 +22,20 @@ export const SYSTEMS: Catalogue = {
   'Other heating': 'Andere Heizung',
   'a heat pump': 'eine Wärmepumpe',
   'an air-source heat pump': 'eine Luft-Wärmepumpe',
+  'a ground-source heat pump': 'eine Erd-Wärmepumpe',
+  'ground-source': 'Erd-Wärmepumpe',
+  'Left out, since there is no gas here: {names}.': 'Weggelassen, weil hier kein Gas liegt: {names}.',
+  'Left out until somebody says whether there is gas here: {names}.':
+    'Weggelassen, bis jemand sagt, ob hier Gas liegt: {names}.',
+  'Left out, since there is gas here: {names}.': 'Weggelassen, weil hier Gas liegt: {names}.',
+  'Left out, since a flat has no room for a tank or a store: {names}.':
+    'Weggelassen, weil eine Wohnung keinen Platz für Tank oder Lager hat: {names}.',
+  'Left out, since there is no ground of its own for pipes: {names}.':
+    'Weggelassen, weil kein eigener Boden für Rohre da ist: {names}.',
+  'Left out, since no electric heaters stand here now: {names}.':
+    'Weggelassen, weil hier jetzt nichts elektrisch heizt: {names}.',
+  'Left out by the installer: {names}.': 'Vom Installateur weggelassen: {names}.',
+  'Left out: {names}.': 'Weggelassen: {names}.',
   'a new gas boiler': 'eine neue Gasheizung',
   'an old gas boiler': 'eine alte Gasheizung',
   'an oil boiler': 'eine Ölheizung',

@@ -5,7 +5,7 @@ import { Appraisal } from '../../../src/model/shapes/appraisal.ts';
 import { emptyHousehold } from '../../../src/model/shapes/household.ts';
 import type { Working } from '../../../src/model/shapes/working.ts';
 import { reference } from '../../../src/reference/index.ts';
-import { makeGasBills, makeHousehold, makeTariff, typed } from './make-household.ts';
+import { EVERY_WAY, makeGasBills, makeHousehold, makeTariff, typed } from './make-household.ts';
 
 const GAS = makeGasBills([2000, 1800, 1500, 1000, 600, 300, 250, 250, 300, 800, 1400, 1900]);
 const run = (change: Partial<AppraiseInput> = {}) =>
@@ -42,7 +42,7 @@ describe('an appraisal', () => {
   });
 
   test('hands the heat of its months on: bought × efficiency gives the heat of each month back', () => {
-    const { systems, demand } = run();
+    const { systems, demand } = run({ household: makeHousehold({ beside: EVERY_WAY }) });
     const panels = systems.find(({ id }) => id === 'direct-electric')!;
     for (let month = 0; month < 12; month++) {
       const heat = demand.monthlySpaceKWh[month]! + demand.monthlyWaterKWh[month]!;
@@ -87,7 +87,11 @@ describe('an appraisal', () => {
   });
 
   test('is narrower about the present cost than about other fuels where a record stands behind it', () => {
-    const { systems } = run({ household: makeHousehold({ heat: { use: 'record' } }), series: [GAS], draws: 4000 });
+    const { systems } = run({
+      household: makeHousehold({ heat: { use: 'record' }, beside: EVERY_WAY }),
+      series: [GAS],
+      draws: 4000,
+    });
     const width = (id: string) => {
       const { low, high, value } = systems.find((system) => system.id === id)!.bought;
       return (high - low) / value;
@@ -98,13 +102,18 @@ describe('an appraisal', () => {
 
 describe('old prices', () => {
   test('are said, with the days and the quarter', () => {
-    const old = run({ asOf: '2027-03-01' }).questions.filter(({ code }) => code === 'prices-old');
+    const household = makeHousehold({ beside: EVERY_WAY });
+    const old = run({ household, asOf: '2027-03-01' }).questions.filter(({ code }) => code === 'prices-old');
     expect(old.find(({ data }) => data.fuel === 'electricity')).toMatchObject({
       weight: 'question',
       data: { from: '2026-10-01', to: '2026-12-31', days: 60 },
     });
     expect(old.find(({ data }) => data.fuel === 'gas')).toMatchObject({ weight: 'question' });
     expect(old.find(({ data }) => data.fuel === 'oil')).toMatchObject({ weight: 'note' });
+  });
+  test('are not said of what is compared with nothing', () => {
+    const asked = run({ asOf: '2027-03-01' }).questions.filter(({ code }) => code === 'prices-old');
+    expect(asked.map(({ data }) => data.fuel).sort()).toEqual(['electricity', 'gas']);
   });
   test('are not said inside their quarter', () => {
     expect(run().questions.some(({ code, data }) => code === 'prices-old' && data.fuel === 'electricity')).toBe(false);

@@ -1,8 +1,12 @@
 /** The one maker of households for tests: an invented home of which everything is known, and what a test changes of it. */
 import type { Series } from '../../../src/model/shapes/evidence.ts';
+import { OFFERED } from '../../../src/model/shapes/heating.ts';
 import { emptyHousehold, type Given, type Household } from '../../../src/model/shapes/household.ts';
 import type { Tariff, TariffBand } from '../../../src/model/shapes/tariff.ts';
 import type { Grade } from '../../../src/model/shapes/working.ts';
+
+/** Every way of heating beside the heat pump, whatever the home. */
+export const EVERY_WAY = Object.fromEntries(OFFERED.map((system) => [system, true]));
 
 /** A value somebody typed. */
 export const typed = <T>(value: T, grade: Grade = 'estimated'): Given<T> => ({

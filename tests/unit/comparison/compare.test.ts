@@ -1,9 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { SystemResult } from '../../../src/model/shapes/appraisal.ts';
-import { HEATERS, SYSTEMS } from '../../../src/model/shapes/heating.ts';
 import { sayTold } from '../../../src/words/say-told.ts';
-import { makeHousehold, makeTariff, typed } from '../appraisal/make-household.ts';
+import { EVERY_WAY, makeHousehold, makeTariff, typed } from '../appraisal/make-household.ts';
 import { compareBy, makeDemand } from './make-demand.ts';
 
 const demand = makeDemand(12_000, 2100);
@@ -13,18 +12,53 @@ const ids = (change: Parameters<typeof makeHousehold>[0]) =>
   compareBy(makeHousehold(change), demand).systems.map(({ id, kind }) => (id === 'present' ? `present ${kind}` : id));
 
 describe('which systems', () => {
-  const offered = HEATERS.filter((heater) => SYSTEMS[heater].offered);
+  const off = { house: ['oil', 'lpg', 'pellets'], flat: [] as string[] };
   test.each([
-    ['gas now, ground', {}, 'present gas-condensing', ['gas-condensing']],
-    ['old gas now', { present: { system: 'gas-old' } }, 'present gas-old', []],
-    ['oil now, air', { present: { system: 'oil' }, machine: { source: 'air' } }, 'present oil', ['oil', 'air-source']],
-    ['storage now', { present: { system: 'storage' } }, 'present storage', ['storage']],
-    ['a heat pump now', { present: { system: 'heat-pump' } }, 'present heat-pump', []],
-    ['coal now', { present: { system: 'other' } }, undefined, []],
-  ] as const)('%s', (_, change, present, without: readonly string[]) => {
-    const expected = ['heat-pump', ...(present ? [present] : []), ...offered, 'air-source'];
-    expect(new Set(ids(change))).toEqual(new Set(expected.filter((id) => !without.includes(id))));
+    ['gas now, ground', {}, ['present gas-condensing', 'air-source']],
+    ['old gas now', { present: { system: 'gas-old' } }, ['present gas-old', 'air-source', 'gas-condensing']],
+    [
+      'oil now, air, a house',
+      { present: { system: 'oil' }, machine: { source: 'air' } },
+      ['present oil', 'lpg', 'pellets', 'ground-source'],
+    ],
+    ['oil now, gas in the street', { present: { system: 'oil' }, home: { gasGrid: true } }, ['present oil', 'gas-condensing', 'air-source']],
+    ['storage now, gas not said', { present: { system: 'storage' } }, ['present storage', 'direct-electric', 'air-source']],
+    [
+      'storage now, no gas',
+      { present: { system: 'storage' }, home: { gasGrid: false } },
+      ['present storage', 'direct-electric', 'air-source', ...off.house],
+    ],
+    [
+      'a flat with storage, no gas',
+      { present: { system: 'storage' }, home: { kind: 'flat', gasGrid: false } },
+      ['present storage', 'direct-electric', 'air-source', ...off.flat],
+    ],
+    [
+      'a flat, air offered',
+      { home: { kind: 'flat' }, machine: { source: 'air' } },
+      ['present gas-condensing'],
+    ],
+    ['a heat pump now', { present: { system: 'heat-pump' } }, ['present heat-pump', 'air-source']],
+    ['coal now', { present: { system: 'other' } }, ['air-source']],
+    [
+      'the installer wants oil in and air out',
+      { beside: { oil: true, 'air-source': false } },
+      ['present gas-condensing', 'oil'],
+    ],
+  ] as const)('%s', (_, change, beside: readonly string[]) => {
+    expect(new Set(ids(change))).toEqual(new Set(['heat-pump', ...beside]));
     expect(ids(change)[0]).toBe('heat-pump');
+  });
+
+  test('what could stand and does not is named with its reason', () => {
+    const { leftOut } = compareBy(makeHousehold({ home: { kind: 'flat' }, beside: { storage: false } }), demand);
+    expect(Object.fromEntries(leftOut!.map(({ system, why }) => [system, why]))).toEqual({
+      oil: 'no-room',
+      lpg: 'no-room',
+      pellets: 'no-room',
+      'direct-electric': 'not-electric',
+      storage: 'chosen',
+    });
   });
 
   test('what nobody has said is called assumed and asked about, until a record or a word says it', () => {
@@ -57,7 +91,7 @@ describe('which systems', () => {
   });
 
   test('after the present one the others stand by cost', () => {
-    const costs = compareBy(makeHousehold(), demand)
+    const costs = compareBy(makeHousehold({ beside: EVERY_WAY }), demand)
       .systems.slice(2)
       .map(({ cost }) => cost.value);
     expect([...costs].sort((a, b) => a - b)).toEqual(costs);
@@ -73,12 +107,15 @@ describe('what goes into the cost', () => {
     ['oil', {}, 'oil', 0],
     ['panel heaters', {}, 'direct-electric', 0],
   ] as const)('standing charge of %s', (_, change, id, pence) => {
-    const { systems } = compareBy(makeHousehold(change), demand);
+    const { systems } = compareBy(makeHousehold({ ...change, beside: EVERY_WAY }), demand);
     expect(find(systems, id).split.standingPence).toBeCloseTo(pence, 6);
   });
 
   test('service as typed, else the custom of the trade', () => {
-    const { systems } = compareBy(makeHousehold({ prices: { serviceHeatPumpGBP: typed(222) } }), demand);
+    const { systems } = compareBy(
+      makeHousehold({ prices: { serviceHeatPumpGBP: typed(222) }, beside: EVERY_WAY }),
+      demand,
+    );
     expect(find(systems, 'heat-pump').split.servicePence).toBeCloseTo(22_200, 6);
     expect(find(systems, 'present').split.servicePence).toBeCloseTo(10_000, 6);
     expect(find(systems, 'direct-electric').split.servicePence).toBe(0);
@@ -95,7 +132,7 @@ describe('what goes into the cost', () => {
   });
 
   test('a night tariff makes storage heaters buy nine tenths of their heat at night', () => {
-    const { systems } = compareBy(makeHousehold(), makeDemand(9500, 0));
+    const { systems } = compareBy(makeHousehold({ beside: EVERY_WAY }), makeDemand(9500, 0));
     expect(find(systems, 'storage').rates.map(({ name, kWh }) => [name, Math.round(kWh)])).toEqual([
       ['electricity, night', 9000],
       ['electricity, day', 1000],
@@ -114,6 +151,7 @@ describe('sums hold', () => {
     present: { hotWaterFrom: 'immersion' },
     prices: { electricityTariffId: 'two' },
     tariffs: [twoRate],
+    beside: EVERY_WAY,
   });
 
   test('months to the year, bands to the energy, bands × prices to the units, split to the cost', () => {

@@ -8,6 +8,7 @@ import type { Series } from '../../../src/model/shapes/evidence.ts';
 import { emptyHousehold, type Household } from '../../../src/model/shapes/household.ts';
 import type { TariffBand, TariffVersion } from '../../../src/model/shapes/tariff.ts';
 import { sayTold } from '../../../src/words/say-told.ts';
+import { EVERY_WAY } from '../appraisal/make-household.ts';
 import { allHours, tariff, version } from '../tariff/tariffs.ts';
 import { compareBy, makeDemand, SLOTS_2026 } from './make-demand.ts';
 
@@ -41,7 +42,7 @@ const home = (change: Partial<Household> = {}, one?: TariffVersion): Household =
   ...(one ? { tariffs: [tariff([one])], prices: { electricityTariffId: 't' } } : {}),
 });
 const bySystem = (household: Household, series: readonly Series[]) =>
-  compareBy(household, makeDemand(10_000, 2000), { series });
+  compareBy({ ...household, beside: EVERY_WAY }, makeDemand(10_000, 2000), { series });
 
 describe('other electricity', () => {
   test.each<[string, Household['present'], readonly Series[], string, number | null]>([

@@ -7,7 +7,7 @@ import { spokenPounds } from '../../../words/numbers.ts';
 import { britishSentence, datesInShort } from '../../../words/prices.ts';
 import { say } from '../../../words/say.ts';
 import { inWords, sayTold } from '../../../words/say-told.ts';
-import { systemInSentence } from '../../../words/systems.ts';
+import { leftOutSentence, systemInSentence } from '../../../words/systems.ts';
 import { costWorking } from '../../shared/name-working.ts';
 import type { WalkInput, WalkPage } from '../page.ts';
 
@@ -70,7 +70,7 @@ export function costPage({ household, appraisal, changed }: WalkInput): WalkPage
             }),
           ]
         : []),
-      ...[britishSentence(appraisal.prices)].filter(Boolean),
+      ...[britishSentence(appraisal.prices), leftOutSentence(appraisal)].filter(Boolean),
       say('Standing charges and yearly service are in these figures; the price of putting it in is not.'),
     ],
   };

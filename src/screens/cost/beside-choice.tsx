@@ -1,0 +1,32 @@
+import { choosable, whyLeftOut } from '../../model/comparison/why-left-out.ts';
+import { say } from '../../words/say.ts';
+import { leftOutSentence, systemName } from '../../words/systems.ts';
+import { useHousehold } from '../household-context.tsx';
+import { TickField } from '../shared/choice-field.tsx';
+
+/** What was left out of the comparison and why, and the installer's own word on it. */
+export function BesideChoice() {
+  const { household, appraisal, change } = useHousehold();
+  const why = whyLeftOut(household);
+  return (
+    <details className="beside-choice screen-only">
+      <summary>{leftOutSentence(appraisal) || say('Every way of heating stands here.')}</summary>
+      <fieldset className="fields">
+        <legend>{say('Stands beside the heat pump')}</legend>
+        {choosable(household).map((system) => (
+          <TickField
+            key={system}
+            label={systemName(system, system)}
+            checked={why(system) === null}
+            onChange={(stands) => change((before) => ({ ...before, beside: { ...before.beside, [system]: stands } }))}
+          />
+        ))}
+        {household.beside === undefined ? null : (
+          <button type="button" onClick={() => change(({ beside: _, ...before }) => before)}>
+            {say('As the home suggests')}
+          </button>
+        )}
+      </fieldset>
+    </details>
+  );
+}
