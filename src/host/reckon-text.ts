@@ -1,7 +1,14 @@
 /** The reckoning as text for a terminal. */
 
 import { rangeOf } from '../model/demand/figure.ts';
-import { type Appraisal, carriersOf, type PriceBasis, priceOf, type SystemResult, type Versus } from '../model/shapes/appraisal.ts';
+import {
+  type Appraisal,
+  carriersOf,
+  type PriceBasis,
+  priceOf,
+  type SystemResult,
+  type Versus,
+} from '../model/shapes/appraisal.ts';
 import type { BillCheck } from '../model/shapes/bill-check.ts';
 import type { Remark } from '../model/shapes/evidence.ts';
 import { causeName, insideOf, nextSentence, verdictSentence } from '../words/check.ts';

@@ -129,7 +129,9 @@ export function leftOutSentence({ leftOut = [] }: Pick<Appraisal, 'leftOut'>): s
   const reasons = [...new Set(leftOut.map(({ why }) => why))];
   return reasons
     .map((reason) => {
-      const names = leftOut.filter(({ why }) => why === reason).map(({ system }) => uncapitalised(systemName(system, system)));
+      const names = leftOut
+        .filter(({ why }) => why === reason)
+        .map(({ system }) => uncapitalised(systemName(system, system)));
       return say(WHY_LEFT_OUT[reason] ?? 'Left out: {names}.', { names: listed(names) });
     })
     .join(' ');

@@ -5,7 +5,16 @@
  */
 import { z } from 'zod';
 import { TimeZone } from './dates.ts';
-import { DELIVERED_FUELS, FUEL_IDS, HEATERS, OFFERED, type PriceKey, priceKey, type ServiceKey, serviceKey } from './heating.ts';
+import {
+  DELIVERED_FUELS,
+  FUEL_IDS,
+  HEATERS,
+  OFFERED,
+  type PriceKey,
+  priceKey,
+  type ServiceKey,
+  serviceKey,
+} from './heating.ts';
 import { RatedPoint } from './rated-point.ts';
 import { RefrigerantName } from './refrigerant.ts';
 import { SiteVisit } from './site-readings.ts';

@@ -21,8 +21,16 @@ describe('which systems', () => {
       { present: { system: 'oil' }, machine: { source: 'air' } },
       ['present oil', 'lpg', 'pellets', 'ground-source'],
     ],
-    ['oil now, gas in the street', { present: { system: 'oil' }, home: { gasGrid: true } }, ['present oil', 'gas-condensing', 'air-source']],
-    ['storage now, gas not said', { present: { system: 'storage' } }, ['present storage', 'direct-electric', 'air-source']],
+    [
+      'oil now, gas in the street',
+      { present: { system: 'oil' }, home: { gasGrid: true } },
+      ['present oil', 'gas-condensing', 'air-source'],
+    ],
+    [
+      'storage now, gas not said',
+      { present: { system: 'storage' } },
+      ['present storage', 'direct-electric', 'air-source'],
+    ],
     [
       'storage now, no gas',
       { present: { system: 'storage' }, home: { gasGrid: false } },
@@ -33,11 +41,7 @@ describe('which systems', () => {
       { present: { system: 'storage' }, home: { kind: 'flat', gasGrid: false } },
       ['present storage', 'direct-electric', 'air-source', ...off.flat],
     ],
-    [
-      'a flat, air offered',
-      { home: { kind: 'flat' }, machine: { source: 'air' } },
-      ['present gas-condensing'],
-    ],
+    ['a flat, air offered', { home: { kind: 'flat' }, machine: { source: 'air' } }, ['present gas-condensing']],
     ['a heat pump now', { present: { system: 'heat-pump' } }, ['present heat-pump', 'air-source']],
     ['coal now', { present: { system: 'other' } }, ['air-source']],
     [
@@ -306,6 +310,7 @@ describe('ranges', () => {
       systems,
       versus,
       drivers,
+      leftOut: expect.any(Array),
       questions: [],
       electricityPencePerKWh: expect.any(Number),
       gasPencePerKWh: expect.any(Number),
