@@ -45,9 +45,9 @@ export function drawFutures(input: FuturesInput, count: number): Future[] {
     isFuel(input.carrier) && FUELS[input.carrier].price === 'with electricity'
       ? input.spread.priceCorrelation.value
       : 0;
-  const apart = Math.sqrt(Math.max(0, 1 - together * together));
+  const apart = Math.sqrt(1 - together * together);
   const follow = input.together;
-  const alone = Math.sqrt(Math.max(0, 1 - follow * follow));
+  const alone = Math.sqrt(1 - follow * follow);
   const growthAt = (growth: number, z: number) => Math.max(STEEPEST_FALL, growth + input.growthSpread * z);
   return Array.from({ length: count }, (_, i) => {
     const [first, electricity] = [firsts[i]!, electricities[i]!];

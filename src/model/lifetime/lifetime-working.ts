@@ -3,8 +3,7 @@ import type { SystemResult } from '../shapes/appraisal.ts';
 import type { Household } from '../shapes/household.ts';
 import type { LifetimeInputs } from '../shapes/lifetime.ts';
 import { type Told, tell } from '../shapes/told.ts';
-import type { Grade, Working, WorkingInput } from '../shapes/working.ts';
-import { weakestGrade } from '../shapes/working.ts';
+import type { Working, WorkingInput } from '../shapes/working.ts';
 import type { Side } from './reckon-path.ts';
 
 /** The figures with every input at its middle, pence and years; null where nothing is brought back. */
@@ -28,7 +27,6 @@ export interface WorkingParts {
 }
 
 export interface LifetimeWorkings {
-  readonly grade: Grade;
   readonly saved: Working;
   readonly simple: Working;
   readonly discounted: Working;
@@ -62,7 +60,6 @@ export function lifetimeWorkings(parts: WorkingParts): LifetimeWorkings {
     })),
   });
   return {
-    grade: weakestGrade([...worth, ...left].map(({ grade }) => grade)),
     saved: make(tell('saved-over-years'), tell('paid-less-paid'), [...bought, ...yearly, ...lasting], path.saved, 'p'),
     simple: make(
       tell('years-until-back'),

@@ -14,7 +14,7 @@ interface Buying {
   readonly pence: number;
 }
 
-/** The heat pump less its grant, then the machine again at the end of each life. */
+/** The heat pump less its grant, then the machine again at the end of each life; nothing where no price was given. */
 export function pumpOutlays(purchase: Household['purchase'], inputs: LifetimeInputs): Outlays {
   const years = inputs.years.value;
   const price = purchase.heatPumpGBP?.value ?? 0;
@@ -43,6 +43,7 @@ function layOut(first: readonly Buying[], againPence: number, lifeYears: number,
   const byYear = new Array<number>(years + 1).fill(0);
   for (const { year, pence } of buyings) byYear[year]! += pence;
   const newest = buyings.at(-1);
-  const leftShare = newest ? Math.max(0, 1 - (years - newest.year) / lifeYears) : 0;
-  return { byYear, leftPence: Math.max(0, (newest?.pence ?? 0) * leftShare) };
+  const leftPence = newest ? newest.pence * (1 - (years - newest.year) / lifeYears) : 0;
+  // A grant may be more than the price.
+  return { byYear, leftPence: Math.max(0, leftPence) };
 }

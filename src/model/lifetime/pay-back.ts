@@ -26,7 +26,7 @@ export function findCrossings(savings: ArrayLike<number>, steps: ArrayLike<numbe
   for (let year = 0; year < savings.length; year++) {
     const saving = savings[year]!;
     const after = difference + saving;
-    note(after >= 0, saving === 0 ? year : year - difference / saving);
+    note(after >= 0, year - difference / saving);
     difference = after + steps[year + 1]!;
     note(difference >= 0, year + 1);
   }

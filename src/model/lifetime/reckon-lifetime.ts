@@ -42,16 +42,10 @@ export function reckonLifetime({
   const inputs = settleInputs(purchase, appraisal.machine.source);
   const years = inputs.years.value;
   const whole = purchase.heatPumpGBP !== undefined;
-  const none: Outlays = { byYear: new Array<number>(years + 1).fill(0), leftPence: 0 };
+  const bought = whole ? purchase : {};
   const sides = {
-    pump: {
-      running: runningCost(pump, appraisal.prices),
-      outlays: whole ? pumpOutlays(purchase, inputs) : none,
-    },
-    beside: {
-      running: runningCost(beside, appraisal.prices),
-      outlays: whole ? presentOutlays(purchase, inputs) : none,
-    },
+    pump: { running: runningCost(pump, appraisal.prices), outlays: pumpOutlays(bought, inputs) },
+    beside: { running: runningCost(beside, appraisal.prices), outlays: presentOutlays(bought, inputs) },
   };
   const growth = { electricity: inputs.electricityGrowth.value, fuel: inputs.fuelGrowth.value };
   const follow = (futures: readonly Future[]) =>
@@ -76,8 +70,8 @@ export function reckonLifetime({
     of: 'saved' | 'netPresentValue' | 'pumpAnnual' | 'besideAnnual',
     unit: string,
     working: Working,
-  ): LifetimeFigure => ({ ...pointsOf(path[of][0]!, paths[of]), unit, grade: workings.grade, working });
-  const savings = (draws > 0 ? paths : path).saved.toSorted();
+    // How prices grow and what is left of a machine is never more than assumed.
+  ): LifetimeFigure => ({ ...pointsOf(path[of][0]!, paths[of]), unit, grade: 'assumed', working });
   return {
     kind: whole ? 'whole' : 'running',
     years,
@@ -86,7 +80,7 @@ export function reckonLifetime({
     pump: pathPoints(path.pump, paths.pump, sides.pump.outlays),
     beside: pathPoints(path.beside, paths.beside, sides.beside.outlays),
     saved: figure('saved', 'p', workings.saved),
-    chanceLess: shareAboveZero(savings),
+    chanceLess: shareAboveZero((draws ? paths : path).saved),
     payback: whole
       ? {
           simple: paybackOf(path.simple[0]!, paths.simple, workings.simple),
@@ -135,8 +129,7 @@ function paybackOf(middle: number, values: Float64Array, working: Working): Payb
   const years = yearsOrNull(middle);
   if (values.length === 0)
     return { years, low: years, middle: years, high: years, chance: Number(years !== null), working };
-  const at = (p: number) =>
-    yearsOrNull(valueAtPlace(values, Math.min(values.length - 1, Math.floor(p * values.length))));
+  const at = (p: number) => yearsOrNull(valueAtPlace(values, Math.floor(p * values.length)));
   const chance = values.filter((value) => value !== Number.POSITIVE_INFINITY).length / values.length;
   return { years, low: at(0.1), middle: at(0.5), high: at(0.9), chance, working };
 }

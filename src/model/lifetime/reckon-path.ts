@@ -90,7 +90,7 @@ export function reckonPaths(
  * Valid for r > −1. Source: standard annuity formula.
  */
 const annuityFactor = (rate: number, years: number): number =>
-  Math.abs(rate) < 1e-9 ? years : -Math.expm1(-years * Math.log1p(rate)) / rate;
+  rate === 0 ? years : -Math.expm1(-years * Math.log1p(rate)) / rate;
 
 function worthOf(outlays: Outlays, cost: Float64Array, factors: Float64Array): number {
   let worth = outlays.byYear[0]!;

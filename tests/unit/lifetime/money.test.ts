@@ -5,7 +5,9 @@ import { drawFutures, type FuturesInput } from '../../../src/model/lifetime/draw
 import { settleInputs } from '../../../src/model/lifetime/lifetime-inputs.ts';
 import { presentOutlays, pumpOutlays } from '../../../src/model/lifetime/outlays.ts';
 import { findCrossings } from '../../../src/model/lifetime/pay-back.ts';
-import { costsTogether } from '../../../src/model/lifetime/running-cost.ts';
+import { costsTogether, runningCost } from '../../../src/model/lifetime/running-cost.ts';
+import type { Appraisal, SystemResult } from '../../../src/model/shapes/appraisal.ts';
+import type { Household } from '../../../src/model/shapes/household.ts';
 import { reference } from '../../../src/reference/index.ts';
 import { typed } from '../appraisal/make-household.ts';
 
@@ -20,6 +22,10 @@ describe('crossings, year by year', () => {
     ['the other is bought at the end of year 2', [100, 100, 100], [-1000, 0, 900, 0], 2, null],
     ['ahead, bought again, ahead again', [600, 600, 600], [-1000, 0, -500, 0], 2 + 300 / 600, null],
     ['equal throughout', [0, 0, 0], none, 0, null],
+    ['down to equal within a year and up again', [-250, -250, 100], [500, 0, 0, 0], 0, null],
+    ['down to equal at the end of a year and up again', [-100, 100, 100], [500, -400, 0, 0], 0, null],
+    ['behind for good once the machine is bought again', [100, 100, 100], [-50, 0, -500, 0], null, 2],
+    ['behind twice: from the later one on', [-200, 300, -400], [100, 0, 0, 0], null, 2.5],
   ])('%s', (_, savings, steps, payback, fallsBehind) => {
     const found = findCrossings(savings, steps);
     if (payback === null) expect(found.payback).toBeNull();
@@ -28,7 +34,93 @@ describe('crossings, year by year', () => {
   });
 });
 
+describe('what is reckoned with where nothing is typed, and where all is', () => {
+  const valuesOf = (purchase: Household['purchase'], source: 'ground' | 'air') =>
+    Object.entries(settleInputs(purchase, source)).map(([field, { value, line }]) => [
+      field,
+      value,
+      line.value,
+      line.grade,
+    ]);
+  // Common practice, no source: 20 years ahead, machines of 20 and 15 years; the Green Book's 3.5 %; prices level, give or take 2 %.
+  test.each([
+    ['ground', 20],
+    ['air', 15],
+  ] as const)('%s: the machine lasts %i years', (source, life) =>
+    expect(valuesOf({}, source)).toEqual(
+      [
+        ['years', 20],
+        ['discount', 0.035],
+        ['electricityGrowth', 0],
+        ['fuelGrowth', 0],
+        ['growthSpread', 0.02],
+        ['pumpLife', life],
+        ['replacementLife', 15],
+        ['presentYearsLeft', 0],
+      ].map(([field, value]) => [field, value, value, 'assumed']),
+    ),
+  );
+  test('as typed', () => {
+    const asked = {
+      years: 11,
+      discountPerYear: 0.06,
+      electricityGrowthPerYear: 0.03,
+      fuelGrowthPerYear: -0.01,
+      growthSpreadPerYear: 0.05,
+      heatPumpLifeYears: 18,
+      replacementLifeYears: 12,
+      presentYearsLeft: 4,
+    };
+    const purchase = Object.fromEntries(Object.entries(asked).map(([field, value]) => [field, typed(value)]));
+    expect(valuesOf(purchase, 'ground').map(([, ...rest]) => rest)).toEqual(
+      Object.values(asked).map((value) => [value, value, 'estimated']),
+    );
+  });
+});
+
+describe('a year’s cost by what it follows', () => {
+  const systemOf = (carrier: 'gas' | 'electricity', ownElectricityKWh = 0) =>
+    ({
+      carrier,
+      ownElectricityKWh,
+      split: { unitsPence: 100_000, standingPence: 12_000, servicePence: 8000 },
+      cost: { low: 100_000, value: 120_000, high: 145_000 },
+    }) as SystemResult;
+  // Units lie between 80,000 and 125,000: ln 1.25 a slope either side at 1.2816 deviations.
+  const slope = Math.log(1.25) / 1.281_551_566;
+  test.each([
+    ['all electric', systemOf('electricity', 120), 25, 100_000],
+    ['gas and 120 kWh of its own at 25 p', systemOf('gas', 120), 25, 3000],
+    ['gas alone', systemOf('gas'), 25, 0],
+    ['its own electricity is no more than all of the units', systemOf('gas', 9000), 25, 100_000],
+    ['electricity that is paid for taking it', systemOf('gas', 120), -5, 0],
+  ])('%s', (_, system, electricityPencePerKWh, electricityPence) => {
+    const found = runningCost(system, { electricityPencePerKWh } as Appraisal['prices']);
+    expect([found.electricityPence, found.fuelPence, found.fixedPence]).toEqual([
+      electricityPence,
+      100_000 - electricityPence,
+      20_000,
+    ]);
+    expect([found.spread.below, found.spread.above]).toEqual([expect.closeTo(slope, 6), expect.closeTo(slope, 6)]);
+  });
+});
+
 describe('what is paid for equipment, and what is left of it', () => {
+  test('nothing where no price was given', () => {
+    const inputs = settleInputs({}, 'ground');
+    const nothing = { byYear: new Array<number>(21).fill(0), leftPence: 0 };
+    expect([pumpOutlays({}, inputs), presentOutlays({}, inputs)]).toEqual([nothing, nothing]);
+  });
+  test('a price without a grant; a grant beyond the price leaves nothing at the end', () => {
+    const heatPumpGBP = typed(8000);
+    const inputs = settleInputs({ years: typed(10) }, 'ground');
+    expect(pumpOutlays({ heatPumpGBP }, inputs)).toEqual({
+      byYear: [800_000, ...new Array(10).fill(0)],
+      leftPence: 400_000,
+    });
+    const generous = pumpOutlays({ heatPumpGBP, grantGBP: typed(9000) }, inputs);
+    expect([generous.byYear[0], generous.leftPence]).toEqual([-100_000, 0]);
+  });
   const purchase = {
     heatPumpGBP: typed(12_000),
     grantGBP: typed(7500),
@@ -69,10 +161,12 @@ describe('what is paid for equipment, and what is left of it', () => {
 // Of s = b − a with correlation r of a and b: σs² = σa² + σb² − 2 r σa σb (any text).
 test.each([-1, -0.6, 0, 0.4, 1])('two yearly costs that move together by %f', (r) => {
   const range = (deviation: number) => ({ low: 1000 - Z90 * deviation, high: 1000 + Z90 * deviation });
-  const [a, b] = [120, 70];
+  const [a, b] = [0.5, 0.7];
   expect(costsTogether(range(a), range(b), range(Math.sqrt(a * a + b * b - 2 * r * a * b)))).toBeCloseTo(r, 9);
   expect(costsTogether(range(0), range(b), range(b))).toBe(0);
   expect(costsTogether(range(a), range(0), range(a))).toBe(0);
+  // Ranges that no correlation gives are taken for the nearest.
+  expect([costsTogether(range(a), range(b), range(0)), costsTogether(range(a), range(b), range(2))]).toEqual([1, -1]);
 });
 
 describe('futures', () => {
