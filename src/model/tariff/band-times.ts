@@ -10,7 +10,7 @@ export const BANK_HOLIDAY = 7;
 
 /** Minutes after midnight of a clock time such as "07:30"; 1,440 for "24:00". */
 export function minuteOf(time: string): number {
-  return Number(time.slice(0, 2)) * 60 + Number(time.slice(3, 5));
+  return Number(time.slice(0, 2)) * 60 + Number(time.slice(3));
 }
 
 /** Clock time of a minute after midnight; "24:00" for 1,440. */

@@ -1,5 +1,6 @@
 /** Built-in prices as tariffs: what the tool reckons with until the household's own prices are typed. */
 
+import { monthOf, yearOf } from '../calendar/civil.ts';
 import type { CivilDate } from '../shapes/dates.ts';
 import type { DeliveredPrice, PriceQuarter, Reference } from '../shapes/reference.ts';
 import type { Tariff } from '../shapes/tariff.ts';
@@ -12,7 +13,7 @@ export function quarterOn(
   fuel: PriceQuarter['fuel'],
   date: CivilDate,
 ): PriceQuarter {
-  const ofFuel = quarters.filter((quarter) => quarter.fuel === fuel).sort((a, b) => (a.from < b.from ? -1 : 1));
+  const ofFuel = quarters.filter((quarter) => quarter.fuel === fuel).sort((a, b) => a.from.localeCompare(b.from));
   const found = ofFuel.findLast((quarter) => quarter.from <= date) ?? ofFuel[0];
   if (!found) throw new RangeError(`no built-in price for ${fuel}`);
   return found;
@@ -82,9 +83,8 @@ export function twoRateTariff(reference: Pick<Reference, 'twoRate'>): Tariff {
 
 /** "October to December 2026"; with both years where they differ. */
 export function spanName(from: CivilDate, to: CivilDate): string {
-  const month = (date: CivilDate) => MONTHS[Number(date.slice(5, 7)) - 1]!;
-  const year = (date: CivilDate) => date.slice(0, 4);
-  if (from.slice(0, 7) === to.slice(0, 7)) return `${month(from)} ${year(from)}`;
-  if (year(from) === year(to)) return `${month(from)} to ${month(to)} ${year(to)}`;
-  return `${month(from)} ${year(from)} to ${month(to)} ${year(to)}`;
+  const [first, last] = [from, to].map((date) => MONTHS[monthOf(date) - 1]!);
+  const [begun, ended] = [yearOf(from), yearOf(to)];
+  if (begun !== ended) return `${first} ${begun} to ${last} ${ended}`;
+  return first === last ? `${first} ${ended}` : `${first} to ${last} ${ended}`;
 }

@@ -18,9 +18,11 @@ export function findChargeFaults(version: TariffVersion): ChargeFault[] {
   }
   for (const { name, blocks } of bands) {
     if (!blocks) continue;
-    const wrong = blocks.steps.findIndex(({ upToKWh }, i) => i > 0 && upToKWh <= blocks.steps[i - 1]!.upToKWh);
-    if (wrong >= 0) {
-      const data = { name, upTo: blocks.steps[wrong]!.upToKWh, before: blocks.steps[wrong - 1]!.upToKWh };
+    const ends = blocks.steps.map(({ upToKWh }) => upToKWh);
+    // Nothing stands before the first.
+    const wrong = ends.findIndex((end, i) => end <= ends[i - 1]!);
+    if (wrong > 0) {
+      const data = { name, upTo: ends[wrong]!, before: ends[wrong - 1]! };
       faults.push({ code: 'blocks-order', weight: 'refusal', data });
     }
   }

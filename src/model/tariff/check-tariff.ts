@@ -81,8 +81,8 @@ function versionFaults({ versions, until }: Tariff): TariffFault[] {
     else faults.push({ code: 'versions-order', weight: 'refusal', version, data: { from, previous } });
   });
   const last = versions.length - 1;
-  const from = versions[last]?.from;
-  if (until !== undefined && from !== undefined && until < from) {
+  const { from } = versions[last]!;
+  if (until !== undefined && until < from) {
     faults.push({ code: 'until-before-version', weight: 'refusal', version: last, data: { from, until } });
   }
   return faults;

@@ -1,6 +1,6 @@
 /** Prices that all differ, sorted into a few classes that can be named and shown. */
 
-/** Widths of a class [pence/kWh]; the narrowest that gives no more than `MOST_CLASSES` is taken. */
+/** Widths of a class [pence/kWh]; the narrowest that gives no more than `MOST_CLASSES` is taken. Prices of ±£15 fit the last. */
 const WIDTHS: readonly number[] = [1, 2, 5, 10, 20, 50, 100, 200, 500];
 const MOST_CLASSES = 8;
 
@@ -21,7 +21,7 @@ export function sortIntoClasses(penceOfSlot: ArrayLike<number>): PriceClasses {
     high = Math.max(high, penceOfSlot[slot]!);
   }
   const classesAt = (width: number) => Math.floor(high / width) - Math.floor(low / width) + 1;
-  const width = WIDTHS.find((one) => classesAt(one) <= MOST_CLASSES) ?? WIDTHS.at(-1)!;
+  const width = WIDTHS.find((one) => classesAt(one) <= MOST_CLASSES)!;
   const lowest = Math.floor(low / width);
   const counts = new Float64Array(classesAt(width));
   const sums = new Float64Array(counts.length);

@@ -54,7 +54,7 @@ function matchByClock(zone: string, dayNumber: number, length: number): readonly
 
 /** Days of a common year that a series reaches, 0 to 365. */
 export const daysReached = (series: PriceSeries): number =>
-  series.days.length >= SHIFT_DAYS ? 365 : Math.min(365, series.days.length);
+  series.days.length >= SHIFT_DAYS ? 365 : series.days.length;
 
 /** The first half-hour without a price, as date and clock time, and how many there are; null where none is missing. */
 export function findSeriesGap(

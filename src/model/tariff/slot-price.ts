@@ -15,13 +15,8 @@ const known = new WeakMap<TariffVersion, WeakMap<YearSlots, RateBuckets>>();
 
 /** Version that holds on a date: the newest that has begun; before the first one, the first stands in. */
 export function versionOn(tariff: { readonly versions: readonly TariffVersion[] }, date: CivilDate): TariffVersion {
-  let found = tariff.versions[0]!;
-  for (const version of tariff.versions) {
-    const begun = version.from <= date;
-    if (begun && (found.from > date || version.from >= found.from)) found = version;
-    if (!begun && found.from > date && version.from < found.from) found = version;
-  }
-  return found;
+  const byDate = tariff.versions.toSorted((a, b) => a.from.localeCompare(b.from));
+  return byDate.findLast(({ from }) => from <= date) ?? byDate[0]!;
 }
 
 /** A price of the version with its VAT in it [pence]: p × (1 + rate) where the version's prices leave VAT out. */
@@ -91,7 +86,7 @@ function sortSlots(version: TariffVersion, slots: YearSlots): Uint8Array {
   const kindOfDay = kindsOfDays(version, slots);
   const { month, day, minute } = slots;
   for (let slot = 0; slot < slots.count; slot++) {
-    const half = Math.floor(minute[slot]! / 30);
+    const half = (minute[slot]! / 30) | 0;
     bucketOfSlot[slot] = table[(month[slot]! * kinds + kindOfDay[day[slot]!]!) * SLOTS_PER_DAY + half]!;
   }
   return bucketOfSlot;

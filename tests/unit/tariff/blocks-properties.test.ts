@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { type Block, blocksOf, splitIntoBlocks } from '../../../src/model/tariff/blocks.ts';
+import { type Block, blocksOf, monthPieces, monthsBetween, splitIntoBlocks } from '../../../src/model/tariff/blocks.ts';
 import { allHours } from './tariffs.ts';
 
 const kWh = fc.double({ min: 0, max: 20_000, noNaN: true });
@@ -77,7 +77,39 @@ describe('units sorted into steps', () => {
   });
 });
 
-test('the steps of a band begin where those before them end', () => {
-  const blocks = { per: 'month' as const, steps: [{ upToKWh: 120, pencePerKWh: 35 }] };
-  expect(blocksOf({ ...allHours(20), blocks }).map(({ fromKWh }) => fromKWh)).toEqual([0, 120]);
+describe('worked by hand', () => {
+  const blocks = {
+    per: 'month' as const,
+    steps: [
+      { upToKWh: 120, pencePerKWh: 35 },
+      { upToKWh: 300, pencePerKWh: 28 },
+    ],
+  };
+  const steps = blocksOf({ ...allHours(20), blocks });
+  test('the steps of a band begin where those before them end', () => {
+    expect(steps).toEqual([
+      { name: 'all hours, first 120 kWh a month', pencePerKWh: 35, fromKWh: 0 },
+      { name: 'all hours, to 300 kWh a month', pencePerKWh: 28, fromKWh: 120 },
+      { name: 'all hours, above 300 kWh a month', pencePerKWh: 20, fromKWh: 300 },
+    ]);
+    expect(blocksOf(allHours(20))).toEqual([{ name: 'all hours', pencePerKWh: 20, fromKWh: 0 }]);
+  });
+  test.each([
+    [500, 1, [120, 180, 200]],
+    [500, 2, [240, 260, 0]],
+    [500, 0.5, [60, 90, 350]],
+    [120, 1, [120, 0, 0]],
+    [0, 1, [0, 0, 0]],
+  ])('%i kWh in %d months', (kWh, times, parts) => expect(splitIntoBlocks(kWh, steps, times)).toEqual(parts));
+  test('days cut at the ends of months', () => {
+    expect(monthPieces('2027-12-15', '2028-03-10')).toEqual([
+      { from: '2027-12-15', to: '2028-01-01', days: 17, share: 17 / 31 },
+      { from: '2028-01-01', to: '2028-02-01', days: 31, share: 1 },
+      { from: '2028-02-01', to: '2028-03-01', days: 29, share: 1 },
+      { from: '2028-03-01', to: '2028-03-10', days: 9, share: 9 / 31 },
+    ]);
+    expect(monthPieces('2026-04-01', '2026-04-01')).toEqual([]);
+    expect(monthsBetween('2027-12-15', '2028-03-10')).toBeCloseTo(2 + 26 / 31, 12);
+    expect(monthsBetween('2026-06-20', '2027-06-20')).toBeCloseTo(12, 12);
+  });
 });

@@ -32,6 +32,47 @@ describe('hours without a price, or with two', () => {
       ],
     ],
     [
+      'both ends off the half-hour',
+      [band('day', { from: '07:10', to: '19:20' }), allHours(20)],
+      [{ code: 'window-off-half-hour', data: { name: 'day', time: '07:10' } }],
+    ],
+    [
+      'a gap over a time that matters in December only',
+      [
+        band('night', { from: '10:00', to: '07:00' }),
+        band('late', { months: [12], from: '07:00', to: '08:00' }, { months: [12], from: '09:00', to: '10:00' }),
+      ],
+      // Three stretches a day, eleven months, and one in December.
+      [{ code: 'band-gap', data: { month: 1, day: 'mon', from: '07:00', to: '10:00', count: 7 * (33 + 1) } }],
+    ],
+    [
+      'two gaps in a day',
+      [band('night', { from: '10:00', to: '07:00' }), band('between', { from: '08:00', to: '09:00' })],
+      [{ code: 'band-gap', data: { month: 1, day: 'mon', from: '07:00', to: '08:00', count: 168 } }],
+    ],
+    [
+      'a gap that the next day goes on from',
+      [
+        band('mon', { days: ['mon'], from: '08:00', to: '07:00' }),
+        band('other', { days: ['tue', 'wed', 'thu', 'fri', 'sat', 'sun'], from: '09:00', to: '08:00' }),
+      ],
+      [{ code: 'band-gap', data: { month: 1, day: 'mon', from: '07:00', to: '08:00', count: 84 } }],
+    ],
+    [
+      'a gap that the next month goes on from',
+      [
+        band('January', { months: [1], days: ['mon'], from: '08:00', to: '07:00' }),
+        band('Mondays', { months: [2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12], days: ['mon'], from: '09:00', to: '08:00' }),
+        band('other', { days: ['tue', 'wed', 'thu', 'fri', 'sat', 'sun'], from: '00:00', to: '24:00' }),
+      ],
+      [{ code: 'band-gap', data: { month: 1, day: 'mon', from: '07:00', to: '08:00', count: 12 } }],
+    ],
+    [
+      'a window from the end of the day',
+      [band('odd', { from: '24:00', to: '06:00' }), allHours(20)],
+      [{ code: 'window-empty', data: { name: 'odd', time: '24:00' } }],
+    ],
+    [
       'Sundays forgotten',
       [band('week', { days: ['mon', 'tue', 'wed', 'thu', 'fri', 'sat'], from: '00:00', to: '24:00' })],
       [{ code: 'band-gap', data: { month: 1, day: 'sun', from: '00:00', to: '24:00', count: 12 } }],
@@ -97,12 +138,16 @@ describe('hours without a price, or with two', () => {
 
 describe('versions and prices', () => {
   const flat = (from: string) => version([allHours(25)], { from });
+  const flatGas = (from: string) => version([allHours(8)], { from });
+  const bare = (pence: number, standingPencePerDay: number) =>
+    version([allHours(pence)], { standingPencePerDay, vat: { rate: 0.05, included: false } });
   const codes = (...args: Parameters<typeof tariff>) => findTariffFaults(tariff(...args)).map(({ code }) => code);
   test.each([
     ['in order', [flat('2026-01-01'), flat('2026-04-01')], {}, []],
     ['out of order', [flat('2026-04-01'), flat('2026-01-01')], {}, ['versions-order']],
     ['the same day twice', [flat('2026-04-01'), flat('2026-04-01')], {}, ['version-twice']],
     ['ended before it began', [flat('2026-04-01')], { until: '2026-03-31' }, ['until-before-version']],
+    ['ended on the day it began', [flat('2026-04-01')], { until: '2026-04-01' }, []],
     ['a price in pounds', [version([allHours(0.25)])], {}, ['price-unusual']],
     ['a price of 90 p', [version([allHours(90)])], {}, ['price-unusual']],
     ['a gas price for electricity', [version([allHours(26)])], { fuel: 'gas' }, ['price-unusual']],
@@ -113,6 +158,44 @@ describe('versions and prices', () => {
       {},
       ['standing-unusual'],
     ],
+    ['the highest usual standing charge', [version([allHours(25)], { standingPencePerDay: 120 })], {}, []],
+    ['a little more', [version([allHours(25)], { standingPencePerDay: 120.1 })], {}, ['standing-unusual']],
+    ['more once VAT is on it', [bare(25, 115)], {}, ['standing-unusual']],
+    [
+      'none, or a fraction of a penny',
+      [version([allHours(25)], { standingPencePerDay: 0 }), bare(25, 0.5)].map((one, i) => ({
+        ...one,
+        from: `2026-0${i + 1}-01`,
+      })),
+      {},
+      [],
+    ],
+    [
+      'the cheapest and the dearest usual unit',
+      [version([{ ...nightAndDay[0]!, pencePerKWh: 4 }, allHours(60)])],
+      {},
+      [],
+    ],
+    [
+      'a little less, a little more',
+      [version([{ ...nightAndDay[0]!, pencePerKWh: 3.9 }, allHours(60.1)])],
+      {},
+      ['price-unusual', 'price-unusual'],
+    ],
+    ['more once VAT is on it, a unit', [bare(58, 40)], {}, ['price-unusual']],
+    ['gas: the cheapest usual unit', [version([allHours(2)])], { fuel: 'gas' }, []],
+    ['gas: the dearest usual unit', [version([allHours(20)])], { fuel: 'gas' }, []],
+    ['gas: less', [version([allHours(1.9)])], { fuel: 'gas' }, ['price-unusual']],
+    ['gas: more', [version([allHours(20.1)])], { fuel: 'gas' }, ['price-unusual']],
+    [
+      'gas at one price, its hours written out',
+      [version([{ ...band('all', { from: '00:00', to: '24:00' }), pencePerKWh: 8 }])],
+      { fuel: 'gas' },
+      [],
+    ],
+    ['no VAT', [version([allHours(25)], { vat: { rate: 0, included: true } })], {}, []],
+    ['the standard rate', [version([allHours(25)], { vat: { rate: 0.2, included: true } })], {}, []],
+    ['VAT of 17.5 %', [version([allHours(25)], { vat: { rate: 0.175, included: true } })], {}, ['vat-unusual']],
     ['VAT of 8 %', [version([allHours(25)], { vat: { rate: 0.08, included: true } })], {}, ['vat-unusual']],
     [
       'gas by the hour',
@@ -126,6 +209,32 @@ describe('versions and prices', () => {
       expect(codes(versions, change)).toEqual(expected);
     },
   );
+  test('each says which version it is about, and what it found', () => {
+    const odd = version(
+      [
+        { ...band('night', { from: '00:00', to: '06:00' }), pencePerKWh: 70 },
+        { ...band('morning', { from: '06:00', to: '09:00' }), pencePerKWh: 9 },
+        allHours(8),
+      ],
+      { from: '2026-01-01', standingPencePerDay: 130, vat: { rate: 0.08, included: true } },
+    );
+    const last = version([allHours(8)], { from: '2026-01-01', standingPencePerDay: -2 });
+    const [wrong, question] = [
+      { weight: 'refusal' as const, version: 1 },
+      { weight: 'question' as const, version: 1 },
+    ];
+    const faults = findTariffFaults(tariff([flatGas('2026-02-01'), odd, last], { fuel: 'gas', until: '2025-12-31' }));
+    expect(faults).toEqual([
+      { ...wrong, code: 'versions-order', data: { from: '2026-01-01', previous: '2026-02-01' } },
+      { ...wrong, version: 2, code: 'version-twice', data: { from: '2026-01-01' } },
+      { ...wrong, version: 2, code: 'until-before-version', data: { from: '2026-01-01', until: '2025-12-31' } },
+      { ...question, code: 'price-unusual', data: { name: 'night', pence: 70, low: 2, high: 20 } },
+      { ...question, code: 'standing-unusual', data: { pence: 130, high: 120 } },
+      { ...question, code: 'vat-unusual', data: { rate: 0.08 } },
+      { ...question, code: 'gas-with-times', data: { name: 'night' } },
+      { ...wrong, version: 2, code: 'standing-negative', data: { pence: -2 } },
+    ]);
+  });
 });
 
 /** Two kinds of day, each cut at random half-hours, each piece with a band of its own: every minute has one price. */
@@ -194,8 +303,8 @@ describe('charges', () => {
     [
       'both at once',
       [allHours(25)],
-      { standingPencePerDay: 1, standingPencePerMonth: 2 },
-      [{ code: 'standing-twice', weight: 'refusal', data: { pence: 1, monthPence: 2 } }],
+      { standingPencePerDay: 1, standingPencePerMonth: 0.5 },
+      [{ code: 'standing-twice', weight: 'refusal', data: { pence: 1, monthPence: 0.5 } }],
     ],
     ['steps that rise', [steps(2, 5, 9)], {}, []],
     ['steps equal', [steps(2, 2)], {}, [{ code: 'blocks-order', weight: 'refusal', data: { upTo: 2, before: 2 } }]],

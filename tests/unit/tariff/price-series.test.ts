@@ -1,10 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { toDayNumber } from '../../../src/model/calendar/civil.ts';
 import { yearSlots } from '../../../src/model/calendar/zone.ts';
 import type { PriceSeries } from '../../../src/model/shapes/tariff.ts';
 import { findTariffFaults } from '../../../src/model/tariff/check-tariff.ts';
 import { sortIntoClasses } from '../../../src/model/tariff/price-classes.ts';
-import { seriesOverYear } from '../../../src/model/tariff/series-prices.ts';
+import { seriesOverYear, seriesPriceOn } from '../../../src/model/tariff/series-prices.ts';
 import { rateBuckets } from '../../../src/model/tariff/slot-price.ts';
 import { cpuMs } from '../cpu-ms.ts';
 import { allHours, priceSeries, tariff, version } from './tariffs.ts';
@@ -47,6 +48,42 @@ describe('every half-hour has its dated price', () => {
     expect(shifted[slotOf('2026-06-10', 47)]).toBe(47);
   });
 
+  test('where only one of the two days changes its clock', () => {
+    const slots = yearSlots(2024, 'Europe/London');
+    const prices = seriesOverYear(
+      priceSeries('2023-01-01', 365, (_, half) => half),
+      slots,
+    );
+    const at = (date: string, half: number) =>
+      prices[slots.dayStart[(Date.parse(date) - Date.parse('2024-01-01')) / 86_400_000]! + half];
+    // 31 March 2024 has no hour from 01:00; 2 April 2023, 52 weeks before it, has: 02:00 is half-hour 2 of the one, 4 of the other.
+    expect([1, 2, 45].map((half) => at('2024-03-31', half))).toEqual([1, 4, 47]);
+    // 24 March 2024 has it and 26 March 2023 has not: the price before it stands in.
+    expect([1, 2, 3, 4, 47].map((half) => at('2024-03-24', half))).toEqual([1, 1, 1, 2, 45]);
+  });
+  test('a day that begins at 01:00 gives its first price to the hour that it has not', () => {
+    const slots = yearSlots(2024, 'Asia/Beirut');
+    const days = [{ date: '2022-03-27', pencePerKWh: Array.from({ length: 46 }, (_, half) => half) }];
+    const start = slots.dayStart[31 + 29 + 23]!; // 24 March 2024, twice 52 weeks later, with all of its hours
+    expect([...seriesOverYear({ zone: 'Asia/Beirut', days }, slots).slice(start, start + 4)]).toEqual([0, 0, 0, 1]);
+  });
+  test('a price that is missing is none, and so is one outside the series', () => {
+    const days = [
+      { date: '2026-03-02', pencePerKWh: [7, null, 9] },
+      { date: '2026-03-03', pencePerKWh: new Array<number>(48).fill(5) },
+    ];
+    const series = { zone: 'Europe/London', days };
+    const day = toDayNumber('2026-03-02');
+    expect([0, 1, 2, 3].map((half) => seriesPriceOn(series, day, half))).toEqual([7, Number.NaN, 9, Number.NaN]);
+    expect([day - 1, day + 1, day + 2].map((one) => seriesPriceOn(series, one, 0))).toEqual([
+      Number.NaN,
+      5,
+      Number.NaN,
+    ]);
+    const prices = seriesOverYear(series, london2026);
+    const start = slotOf('2026-03-02', 0);
+    expect([...prices.slice(start - 1, start + 5)]).toEqual([Number.NaN, 7, Number.NaN, 9, 9, 9]);
+  });
   test('days out of reach take the band beside the series', () => {
     const january = version([allHours(25)], { series: priceSeries('2026-01-01', 31, () => 10) });
     const { penceOfSlot } = rateBuckets(january, london2026);
@@ -86,6 +123,16 @@ describe('classes of price', () => {
       ),
     );
   });
+  // Eight of a width hold what lies just below eight widths; a ninth would be needed at them.
+  test.each([1, 2, 5, 10, 20, 50, 100, 200])('of %i p as long as eight of them are enough', (width) => {
+    const { names, pencePerKWh, bucketOfSlot } = sortIntoClasses([0, 8 * width - 0.5, 0.25 * width]);
+    expect(names).toEqual([`0 to ${width} p`, `${7 * width} to ${8 * width} p`]);
+    expect(pencePerKWh).toEqual([0.125 * width, 8 * width - 0.5]);
+    expect([...bucketOfSlot]).toEqual([0, 1, 0]);
+    expect(sortIntoClasses([0, 8 * width]).names[0]).not.toBe(`0 to ${width} p`);
+  });
+  test('of 500 p for the dearest that a series may hold', () =>
+    expect(sortIntoClasses([-1300, 1300]).names).toEqual(['−1500 to −1000 p', '1000 to 1500 p']));
   test('are named by their bounds', () => {
     expect(sortIntoClasses([-3, 4.9, 5, 12]).names).toEqual(['−5 to 0 p', '0 to 5 p', '5 to 10 p', '10 to 15 p']);
   });
@@ -130,14 +177,29 @@ describe('gaps are refused and the hour is named', () => {
       [{ code: 'series-hole', data: { date: '2026-05-02', time: '00:00', days: 2 } }],
     ],
     [
+      'the second day left out',
+      { ...whole, days: whole.days.filter(({ date }) => date !== '2026-01-02') },
+      [{ code: 'series-hole', data: { date: '2026-01-02', time: '00:00', days: 1 } }],
+    ],
+    [
       'a day twice',
       { ...whole, days: [whole.days[0]!, ...whole.days] },
-      [{ code: 'series-order', data: { date: '2026-01-01' } }],
+      [{ code: 'series-order', data: { date: '2026-01-01', previous: '2026-01-01' } }],
+    ],
+    ['fifty-two weeks, which every weekday of a year is found in', { ...whole, days: whole.days.slice(0, 364) }, []],
+    [
+      'a day less',
+      { ...whole, days: whole.days.slice(0, 363) },
+      [{ code: 'series-part-year', data: { days: 363, without: 2 } }],
     ],
     [
       'a hundred days',
       { ...whole, days: whole.days.slice(0, 100) },
       [{ code: 'series-part-year', weight: 'question', data: { days: 100, without: 265 } }],
     ],
-  ])('%s', (_, series, faults) => expect(faultsOf(series)).toMatchObject(faults));
+  ])('%s', (_, series, faults) => {
+    const found = faultsOf(series);
+    expect(found).toHaveLength(faults.length);
+    expect(found).toMatchObject(faults);
+  });
 });

@@ -30,7 +30,24 @@ describe('the spread of next year’s price', () => {
     expect(priceSpread(still)).toMatchObject({ electricity: 0, gas: 0 });
   });
   test('too few quarters are refused', () => {
-    expect(() => priceSpread(made('electricity', [1, 2, 3, 4, 5]))).toThrow(/six quarters/);
+    const both = (count: number, gas = count) => [
+      ...made('electricity', [20, 21, 22, 23, 24, 25, 26].slice(0, count)),
+      ...made('gas', [5, 6, 7, 8, 9, 8, 7].slice(0, gas)),
+    ];
+    for (const [count, gas] of [
+      [0, 0],
+      [3, 3],
+      [5, 5],
+      [6, 5],
+      [7, 6],
+    ])
+      expect(() => priceSpread(both(count!, gas)), `${count} and ${gas}`).toThrow(/six quarters/);
+    expect(priceSpread(both(6)).count).toBe(2);
+  });
+  test('quarters are sorted, and those before the day asked for are left out', () => {
+    const rows = [...made('electricity', [90, 20, 22, 22, 22, 22, 25]), ...made('gas', [1, 10, 9, 9, 9, 9, 9])];
+    const kept = [...made('electricity', [20, 22, 22, 22, 22, 25]), ...made('gas', [10, 9, 9, 9, 9, 9])];
+    expect(priceSpread(rows.toReversed(), '2031-01-01')).toEqual(priceSpread(kept));
   });
   test('the built-in quarters: nine windows from October 2023', () => {
     const { electricity, gas, correlation, count } = priceSpread(quarters);

@@ -29,6 +29,10 @@ describe('the version that holds', () => {
     expect(versionOn(three, date).from).toBe(from);
     expect(versionOn({ ...three, versions: three.versions.toReversed() }, date).from).toBe(from);
   });
+  test('of two of one day the later in the list', () => {
+    const twice = tariff([version([allHours(25)]), version([allHours(27)])]);
+    expect(versionOn(twice, '2026-03-01').bands[0]!.pencePerKWh).toBe(27);
+  });
 });
 
 describe('half-hours sorted into prices', () => {
