@@ -116,7 +116,6 @@ const FAULT_PLACES: Readonly<Record<LoopFault['where'], string>> = {
   superheatK: phrase('The superheat'),
   subcoolingK: phrase('The subcooling'),
   isentropicEfficiency: phrase('The compressor’s efficiency'),
-  shellLossShare: phrase('The loss of the compressor’s shell'),
   dischargeC: phrase('The hot gas temperature'),
   brineOutC: phrase('The brine going back to the ground'),
   returnC: phrase('The return temperature'),

@@ -111,7 +111,7 @@ const pressure = (barAbsolute: number): LoopPressure => ({
 function glideAt(refrigerant: Refrigerant, barAbsolute: number): number {
   const dewC = temperatureAt(refrigerant, barAbsolute, 'dew');
   const bubbleC = temperatureAt(refrigerant, barAbsolute, 'bubble');
-  return dewC === null || bubbleC === null ? 0 : Math.max(0, dewC - bubbleC);
+  return dewC === null || bubbleC === null ? 0 : dewC - bubbleC;
 }
 
 /** Bubble temperature [°C] of the pressure whose glide has its mean at `meanC`. */
@@ -167,7 +167,7 @@ export function reckonLoop(input: LoopInput): LoopResult {
   if (compression.kind === 'cop') {
     efficiency = efficiencyOfCop(reckoned.cycle, compression.cop);
     if (!(efficiency <= 1)) {
-      const best = 1 + compression.cop / efficiency - 1 / efficiency;
+      const best = 1 + (compression.cop - 1) / efficiency;
       return fault('cop-out-of-reach', 'cop', compression.cop, `below ${best.toFixed(1)} at these temperatures`);
     }
     reckoned = reckonCycle(asked(meanEvaporatingC + left / 2, efficiency));
@@ -176,8 +176,8 @@ export function reckonLoop(input: LoopInput): LoopResult {
   const { cycle } = reckoned;
   const { suction, work, toHouse, fromSource } = cycle.kJPerKg;
   const kgPerS = heatKW / toHouse;
-  const suctionSide = vapourAt(refrigerant, cycle.evaporatingBar);
-  const motorSuperheat = suctionSide?.superheatAtEnthalpy(suction + exchange.motorShare * work) ?? Number.NaN;
+  const suctionSide = vapourAt(refrigerant, cycle.evaporatingBar)!;
+  const motorSuperheat = suctionSide.superheatAtEnthalpy(suction + exchange.motorShare * work) ?? Number.NaN;
   return {
     ok: true,
     loop: {
@@ -191,7 +191,7 @@ export function reckonLoop(input: LoopInput): LoopResult {
       low: pressure(cycle.evaporatingBar),
       high: pressure(cycle.condensingBar),
       suctionC: cycle.suctionC,
-      afterMotorC: (suctionSide?.dewC ?? Number.NaN) + motorSuperheat,
+      afterMotorC: suctionSide.dewC + motorSuperheat,
       dischargeC: cycle.dischargeC,
       liquidC: cycle.liquidC,
       afterValveC: meanEvaporatingC - left / 2,

@@ -14,7 +14,7 @@ export function through(xs: readonly number[], ys: readonly number[], x: number)
 /** First of the `count` neighbouring points that lie best about `x`; `xs` rising. */
 export function neighbours(xs: readonly number[], x: number, count: number): number {
   let above = xs.findIndex((each) => each >= x);
-  if (above < 0) above = xs.length - 1;
+  if (above < 0) above = xs.length;
   return Math.min(Math.max(above - Math.floor(count / 2), 0), xs.length - count);
 }
 

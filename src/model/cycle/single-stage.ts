@@ -15,8 +15,6 @@ export interface CycleInput {
   readonly subcoolingK: number;
   /** Ideal work over real work, motor included where it is cooled by the suction gas, 0 to 1. */
   readonly isentropicEfficiency: number;
-  /** Share of the work that leaves through the compressor's shell and reaches neither side; 0 if not given. */
-  readonly shellLossShare?: number;
 }
 
 export interface Cycle {
@@ -60,8 +58,8 @@ function refuse(code: CycleFault['code'], where: CycleFault['where'], found: num
 
 /**
  * Single-stage cycle from two saturation temperatures [°C], superheat and subcooling [K].
- * h2 = h1 + (h2s − h1)/η; discharge at h2 less the shell's loss; h4 = h3; COP = (h_discharge − h3)/(h2 − h1).
- * No pressure drops. Valid −30 to 60 °C (R410A 60 °C) and discharge up to 140 K over the dew temperature.
+ * h2 = h1 + (h2s − h1)/η; h4 = h3; COP = (h2 − h3)/(h2 − h1).
+ * No pressure drops, no loss through the shell. Valid −30 to 60 °C (R410A 60 °C) and discharge up to 140 K over the dew temperature.
  * Against the library behind the tables, over 735 cycles between rows: COP within 0.18 %, discharge within 0.07 K.
  * Source: the cycle of any handbook, such as ASHRAE Fundamentals, chapter on thermodynamics and refrigeration cycles.
  */
@@ -79,11 +77,12 @@ export function reckonCycle(input: CycleInput): CycleResult {
     return refuse('no-lift', 'condensingC', condensingC, `above ${evaporatingC} °C, so that pressure rises`);
   if (!(superheatK >= 0 && superheatK <= MOST_SUPERHEAT_K))
     return refuse('outside-table', 'superheatK', superheatK, `0 to ${MOST_SUPERHEAT_K} K`);
-  const suctionSide = vapourAt(refrigerant, evaporatingBar);
-  const dischargeSide = vapourAt(refrigerant, condensingBar);
+  const suctionSide = vapourAt(refrigerant, evaporatingBar)!;
+  // The other side of a blend may lie beyond the end of the table.
   const boiling = boilingEnthalpies(refrigerant, evaporatingBar);
-  if (suctionSide === null || dischargeSide === null || boiling === null)
-    return refuse('outside-table', 'condensingC', condensingC, range);
+  if (boiling === null) return refuse('outside-table', 'evaporatingC', evaporatingC, range);
+  const dischargeSide = vapourAt(refrigerant, condensingBar);
+  if (dischargeSide === null) return refuse('outside-table', 'condensingC', condensingC, range);
   const liquidC = condensingC - subcoolingK;
   const liquid = subcoolingK >= 0 ? liquidEnthalpy(refrigerant, liquidC, condensingBar) : null;
   if (liquid === null) return refuse('outside-table', 'subcoolingK', subcoolingK, 'a liquid inside the table');
@@ -95,7 +94,7 @@ export function reckonCycle(input: CycleInput): CycleResult {
   if (idealSuperheat === null) return refuse('discharge-beyond-table', 'dischargeC', Number.NaN, beyond);
   const idealDischarge = dischargeSide.enthalpy(idealSuperheat);
   const work = (idealDischarge - suction) / isentropicEfficiency;
-  const discharge = suction + work * (1 - (input.shellLossShare ?? 0));
+  const discharge = suction + work;
   const dischargeSuperheat = dischargeSide.superheatAtEnthalpy(discharge);
   if (dischargeSuperheat === null) return refuse('discharge-beyond-table', 'dischargeC', Number.NaN, beyond);
   return {

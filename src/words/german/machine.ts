@@ -83,7 +83,6 @@ export const MACHINE: Catalogue = {
   'The superheat': 'Die Überhitzung',
   'The subcooling': 'Die Unterkühlung',
   'The compressor’s efficiency': 'Der Wirkungsgrad des Verdichters',
-  'The loss of the compressor’s shell': 'Der Verlust des Verdichtergehäuses',
   'The hot gas temperature': 'Die Heißgastemperatur',
   'The brine going back to the ground': 'Die Sole auf dem Rückweg in den Boden',
   'The return temperature': 'Die Rücklauftemperatur',

@@ -13,6 +13,8 @@ import { settleFull } from '../../../src/model/heat-pump/full/settle.ts';
 import { readSurface } from '../../../src/model/heat-pump/full/surface.ts';
 import type { FullMachine } from '../../../src/model/shapes/household.ts';
 import { RefrigerantName } from '../../../src/model/shapes/refrigerant.ts';
+import type { Told, Wording } from '../../../src/model/shapes/told.ts';
+import type { Working } from '../../../src/model/shapes/working.ts';
 import { refrigerants } from '../../../src/reference/refrigerants.ts';
 import { sayTold } from '../../../src/words/say-told.ts';
 import type { HouseholdChange } from '../appraisal/make-household.ts';
@@ -134,6 +136,45 @@ describe('the working of the loop', () => {
     expect(step('Hot gas').result.value).toBe(loop.dischargeC);
     const parts = step('Heat to the house').inputs.map((input) => input.value as number);
     expect(parts[0]! + parts[1]!).toBeCloseTo(step('Heat to the house').result.value, 9);
+  });
+  const codeOf = (wording: Wording) => (wording as Told).code;
+  const about = (which: typeof design, round: typeof loop) =>
+    loopWorking(round, which, refrigerants[round.refrigerant].source);
+  /** By its code, what comes out of a step and what goes into it. */
+  const stepsOf = ({ steps }: Working) =>
+    steps!.map(({ title, result, inputs }) => [codeOf(title), result.value, inputs.map((one) => one.value)]);
+  test('each step holds what it is reckoned from', () => {
+    const { suction, discharge, idealDischarge, liquid } = loop.cycle.kJPerKg;
+    const round = loop.refrigerantGPerS;
+    const share = loop.isentropicEfficiency;
+    expect(stepsOf(working)).toEqual([
+      ['boiling-point', loop.evaporatingC, [loop.brineOutC]],
+      ['low-pressure', loop.low.barGauge, [loop.evaporatingC]],
+      ['condensing-point', loop.condensingC, [loop.flowC]],
+      ['high-pressure', loop.high.barGauge, [loop.condensingC]],
+      ['hot-gas', loop.dischargeC, [suction, idealDischarge - suction, share]],
+      ['heat-from-ground', loop.groundKW, [round, suction, liquid]],
+      ['from-meter', loop.meterKW, [round, suction, discharge]],
+      ['heat-to-house', loop.houseKW, [loop.groundKW, loop.meterKW]],
+    ]);
+    expect(discharge).toBeCloseTo(suction + (idealDischarge - suction) / share, 9);
+    expect((round * (suction - liquid)) / 1000).toBeCloseTo(loop.groundKW, 9);
+    expect((round * (discharge - suction)) / 1000).toBeCloseTo(loop.meterKW, 9);
+    expect(codeOf(working.title)).toBe('cop-of-moment');
+  });
+  test('of an air machine they speak of air, and fan and frost come on top', () => {
+    const { design: airDesign, loop: airLoop } = loopOf({}, { machine: { source: 'air' } });
+    const found = about(airDesign, airLoop);
+    const { fanKW, frostKW } = airDesign.air!;
+    expect(codeOf(found.title)).toBe('compressor-cop-of-moment');
+    expect(stepsOf(found).slice(5)).toEqual([
+      ['heat-from-air', airLoop.groundKW, expect.anything()],
+      ['compressor-from-meter', airLoop.meterKW, expect.anything()],
+      ['heat-to-house', airLoop.houseKW, [airLoop.groundKW, airLoop.meterKW]],
+      ['all-from-meter', airLoop.meterKW + fanKW + frostKW, [airLoop.meterKW, fanKW, frostKW]],
+    ]);
+    const brineOut = found.steps![0]!.inputs.map(({ name }) => codeOf(name));
+    expect(brineOut).toEqual(['air-out']);
   });
   test('it is as sure as its least sure input', () =>
     expect(working.inputs.find((input) => sayTold(input.name) === 'Heat content at suction')!.grade).toBe('assumed'));
