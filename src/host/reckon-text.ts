@@ -12,7 +12,7 @@ import {
 import type { BillCheck } from '../model/shapes/bill-check.ts';
 import type { Remark } from '../model/shapes/evidence.ts';
 import { causeName, insideOf, nextSentence, verdictSentence } from '../words/check.ts';
-import { costSentence, designSentence, LEAST_FACTOR, rangeSentence } from '../words/cost.ts';
+import { costSentence, designSentence, LEAST_FACTOR, rangeSentence, yearToYearSentence } from '../words/cost.ts';
 import {
   askSentence,
   costOfFinding,
@@ -80,7 +80,7 @@ function heatLines({ demand }: Appraisal): string[] {
     exactKWh(water.value),
     gradeName(space.grade),
   ];
-  const head = [say('heat a year'), say('rooms only'), say('rooms, 8 cases of 10'), say('hot water'), say('rooms are')];
+  const head = [say('heat a year'), say('rooms only'), say('rooms, 8 in 10 homes'), say('hot water'), say('rooms are')];
   return [
     heatSentence(demand),
     waterSentence(demand),
@@ -137,7 +137,7 @@ function costLines(appraisal: Appraisal): string[] {
   const head = [
     say('a year'),
     say('cost'),
-    say('8 years of 10'),
+    say('8 in 10 homes'),
     say('units'),
     say('standing'),
     say('service'),
@@ -261,7 +261,9 @@ export function reckonText({ whole, estimate, check }: Reckoned): string {
   return [
     estimate.household.name,
     costSentence(appraisal),
-    ...(pump ? [rangeSentence(pump), designSentence(pump)].filter((line) => line !== '') : []),
+    ...(pump
+      ? [rangeSentence(pump), designSentence(pump), yearToYearSentence(pump)].filter((line) => line !== '')
+      : []),
     ...section(say('Files'), remarks.map(remarkSentence)),
     ...section(say('Heat needed'), heatLines(appraisal)),
     ...section(say('The machine'), machineLines(appraisal)),

@@ -1,7 +1,7 @@
 /** What to read from now on: the first of each month, with what the written estimate has for the month before it. */
 
 import { estimateForDays, heatPumpOf } from '../model/bill-gap/estimate-for-days.ts';
-import { expectedRange } from '../model/bill-gap/expected-range.ts';
+import { warningLevel } from '../model/bill-gap/expected-range.ts';
 import { monthOf, yearOf } from '../model/calendar/civil.ts';
 import { civilDateOf } from '../model/calendar/instant.ts';
 import type { BillCheck } from '../model/shapes/bill-check.ts';
@@ -11,8 +11,8 @@ import { reference } from '../reference/index.ts';
 
 export interface ReadingDay {
   readonly on: CivilDate;
-  /** Units since the reading before, kWh: the middle, and what 9 months in 10 stay under. Null for the first reading. */
-  readonly expected: { readonly kWh: number; readonly highKWh: number } | null;
+  /** Units since the reading before, kWh: the middle, and from where on to ring. Null for the first reading. */
+  readonly expected: { readonly kWh: number; readonly warnKWh: number } | null;
 }
 
 const READINGS = 13;
@@ -25,16 +25,8 @@ export function readingDays(check: Pick<BillCheck, 'madeOn'>, estimate: WrittenE
     const next = firstOfNext(on);
     const { spaceKWh, otherKWh, days: count, spaceShare } = estimateForDays(estimate, on, next);
     const kWh = spaceKWh + otherKWh;
-    // A thousand times the units, since the range comes in whole numbers.
-    const range = expectedRange({
-      expectedPence: kWh * 1000,
-      bought: pump.bought,
-      days: count,
-      spaceShare,
-      weatherKnown: false,
-      spread: reference.spread,
-    });
-    days.push({ on: next, expected: { kWh, highKWh: range.high / 1000 } });
+    const span = { bought: pump.bought, days: count, spaceShare, spread: reference.spread };
+    days.push({ on: next, expected: { kWh, warnKWh: warningLevel(kWh, span) } });
     on = next;
   }
   return days;

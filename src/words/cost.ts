@@ -1,8 +1,8 @@
 /** What heating costs: the opening sentence and those around it. When the heat pump costs more, they say so as plainly. */
 import { type Appraisal, type SystemResult, type Versus, verdictAgainst } from '../model/shapes/appraisal.ts';
-import { capitalised, factor, listed, pence, spokenPounds } from './numbers.ts';
+import { capitalised, factor, listed, monthNames, pence, spokenPounds } from './numbers.ts';
 import { say } from './say.ts';
-import { savingRange } from './sure.ts';
+import { fewerHomes, homesSentence, savingRange } from './sure.ts';
 import { systemInSentence, systemNumber } from './systems.ts';
 
 /** Below £20 a year apart nobody can tell two costs from each other. */
@@ -32,18 +32,12 @@ export function standing(
   return Math.abs(one.saving.value) < ABOUT_THE_SAME_PENCE ? 'about-same' : verdictAgainst(versus, id)!;
 }
 
-/** "1 home in 6", or where that is too coarse "4 homes in 10". */
-const homesIn = (share: number): string =>
-  share < 0.3
-    ? say('1 home in {homes}', { homes: Math.round(1 / share) })
-    : say('{homes} homes in 10', { homes: Math.round(share * 10) });
-
-/** "If it works as designed: £1,420; about 1 home in 6 gets there." Empty where no design stands behind it. */
+/** "If it works as designed: £1,420 a year; fewer than 2 in 10 homes get there." Empty where no design stands behind it. */
 export function designSentence({ cost, asDesigned }: Pick<SystemResult, 'cost' | 'asDesigned'>): string {
   if (!asDesigned || spokenPounds(asDesigned.costPence) === spokenPounds(cost.value)) return '';
-  return say('If it works as designed: {amount} a year; about {homes} will get there.', {
+  return say('If it works as designed: {amount} a year; {homes} get there.', {
     amount: spokenPounds(asDesigned.costPence),
-    homes: homesIn(asDesigned.reachedShare),
+    homes: fewerHomes(asDesigned.reachedShare),
   });
 }
 
@@ -77,14 +71,44 @@ export function costSentence(appraisal: Compared): string {
   return `${first} ${second}`;
 }
 
-/** The heat pump's range, and how often it will be missed. */
-export function rangeSentence(system: Pick<SystemResult, 'cost'>): string {
-  const { low, high } = system.cost;
-  if (!Number.isFinite(low) || !Number.isFinite(high)) return say('We cannot give a range yet.');
-  return say(
-    'We are not sure to the pound. In 8 cases out of 10 it should lie between {low} and {high}. In 2 it will not.',
-    { low: spokenPounds(low), high: spokenPounds(high) },
-  );
+/** The heat pump's range, in the words that every range is said in. */
+export function rangeSentence({ cost }: Pick<SystemResult, 'cost'>): string {
+  const { low, high } = cost;
+  return Number.isFinite(low) && Number.isFinite(high) ? homesSentence(low, high) : say('We cannot give a range yet.');
+}
+
+/**
+ * How far one home's bill moves with winter and prices, apart from how homes differ, and what that means by the month.
+ * Empty for an estimate that was kept before it was reckoned.
+ */
+export function yearToYearSentence({
+  cost,
+  monthly,
+  yearToYear,
+}: Pick<SystemResult, 'cost' | 'monthly' | 'yearToYear'>): string {
+  if (!yearToYear || !Number.isFinite(cost.value)) return '';
+  const { month, pence: dearest } = dearestMonth(monthly);
+  return [
+    say('One home’s bill moves too: with winter and prices, 8 in 10 of its years lie between {low} and {high}.', {
+      low: spokenPounds(yearToYear.lowPence),
+      high: spokenPounds(yearToYear.highPence),
+    }),
+    say('An even payment is about {even} a month. The dearest month is {month}, at about {amount}.', {
+      even: spokenPounds(cost.value / 12),
+      month: monthNames()[month]!,
+      amount: spokenPounds(dearest),
+    }),
+    say('For the first year put {amount} a month aside: that is enough for 9 in 10 homes like yours.', {
+      amount: spokenPounds(cost.high / 12),
+    }),
+  ].join(' ');
+}
+
+/** The month [0 to 11] that costs most in a typical year, and what it costs [pence]. */
+export function dearestMonth({ unitsPence, standingPence, servicePence }: SystemResult['monthly']) {
+  const pence = unitsPence.map((units, month) => units + standingPence[month]! + servicePence[month]!);
+  const month = pence.indexOf(Math.max(...pence));
+  return { month, pence: pence[month]! };
 }
 
 /** "By the month that is about £99. The gas boiler you have now costs about £130." */

@@ -23,12 +23,12 @@ function effect(figure: Range): string {
   const amount = effectAmount(figure);
   if (isEitherWay(figure)) {
     const gaps = { saved: spokenPounds(-low), more: effectAmount(figure) };
-    return say('may save up to {saved} a year or cost up to {more} more, in 8 cases of 10', gaps);
+    return say('may save up to {saved} a year or cost up to {more} more, for 8 in 10 homes like yours', gaps);
   }
   const range = poundsRange(Math.max(0, value < 0 ? -high : low), value < 0 ? -low : high);
   return value < 0
-    ? say('saves about {amount} a year, {range} in 8 cases of 10', { amount, range })
-    : say('costs about {amount} a year more, {range} in 8 cases of 10', { amount, range });
+    ? say('saves about {amount} a year, {range} for 8 in 10 homes like yours', { amount, range })
+    : say('costs about {amount} a year more, {range} for 8 in 10 homes like yours', { amount, range });
 }
 
 export function driverSentence({ name, effects }: Pick<Driver, 'name' | 'effects'>): string {
@@ -121,7 +121,7 @@ function apart(figure: Range): string {
   if (isNothing(figure)) return say('about the same as');
   const { value, low, high } = figure;
   if (isEitherWay(figure)) {
-    return say('up to {less} a year less or up to {more} more, in 8 cases of 10, than', {
+    return say('up to {less} a year less or up to {more} more, for 8 in 10 homes like yours, than', {
       less: spokenPounds(-low),
       more: effectAmount(figure),
     });
@@ -129,6 +129,6 @@ function apart(figure: Range): string {
   const amount = effectAmount(figure);
   const range = poundsRange(Math.max(0, value < 0 ? -high : low), value < 0 ? -low : high);
   return value < 0
-    ? say('about {amount} a year less ({range} in 8 cases of 10) than', { amount, range })
-    : say('about {amount} a year more ({range} in 8 cases of 10) than', { amount, range });
+    ? say('about {amount} a year less ({range} for 8 in 10 homes like yours) than', { amount, range })
+    : say('about {amount} a year more ({range} for 8 in 10 homes like yours) than', { amount, range });
 }

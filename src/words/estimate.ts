@@ -2,6 +2,7 @@
 import type { Appraisal } from '../model/shapes/appraisal.ts';
 import { longDate, spokenPounds } from './numbers.ts';
 import { type Currency, say } from './say.ts';
+import { homesSentence } from './sure.ts';
 
 export interface SpokenEstimate {
   readonly number: number;
@@ -14,19 +15,15 @@ export interface SpokenEstimate {
   readonly currency?: Currency | undefined;
 }
 
-/** "Promise 12 of 25 November 2026: about £1,190 a year. In 8 years out of 10 it should lie between £1,040 and £1,400." */
+/** "Promise 12 of 25 November 2026: about £1,190 a year. 8 in 10 homes like yours should lie between £1,040 and £1,400, 2 outside." */
 export function writtenEstimateSentence(estimate: SpokenEstimate): string {
   const { number, madeOn, heatPumpPence, lowPence, highPence } = estimate;
-  return say(
-    'Promise {number} of {date}: about {amount} a year. In 8 years out of 10 it should lie between {low} and {high}.',
-    {
-      number: String(number),
-      date: longDate(madeOn.slice(0, 10)),
-      amount: spokenPounds(heatPumpPence),
-      low: spokenPounds(lowPence),
-      high: spokenPounds(highPence),
-    },
-  );
+  const first = say('Promise {number} of {date}: about {amount} a year.', {
+    number: String(number),
+    date: longDate(madeOn.slice(0, 10)),
+    amount: spokenPounds(heatPumpPence),
+  });
+  return `${first} ${homesSentence(lowPence, highPence)}`;
 }
 
 /** Said of what was kept before the step from the design to what homes get; empty of everything since. */
@@ -53,6 +50,6 @@ export function limitsSentences(): string[] {
   return [
     say('The figures hold for heating and hot water in a typical year, at the prices named.'),
     say('What other things in the home use is not counted.'),
-    say('About 2 homes in 10 will fall outside the range we give.'),
+    say('About 2 in 10 homes like yours will fall outside the range we give.'),
   ];
 }

@@ -138,7 +138,7 @@ const TERMS: readonly Term[] = [
   { term: phrase('bill check'), meaning: phrase('A later bill held against the promise, to see why they differ.') },
   {
     term: phrase('range'),
-    meaning: phrase('Two figures with the answer between them in 8 cases out of 10. In 2 it lies outside.'),
+    meaning: phrase('Two figures: 8 in 10 homes like yours lie between them, 2 outside.'),
   },
   {
     term: phrase('measured, estimated, assumed'),

@@ -6,6 +6,7 @@ import { causeSentence, leftOverSentence, partsForDays, seasonSentence, verdictS
 import { askSentence, costOfFinding, homeSentence, sureShort } from './findings.ts';
 import { longDate } from './numbers.ts';
 import { phrase, say } from './say.ts';
+import { warningSentence } from './watch.ts';
 
 /** Parts below this are left to the working. */
 const LEAST_PENCE = 500;
@@ -96,9 +97,9 @@ export function scheduleSentence(): string {
   );
 }
 export function scheduleNote(): string {
-  return say(
-    'The units are those of a usual year. In a cold month it may be more. One month in 10 lies above the last column with nothing wrong.',
-  );
+  return say('The units are those of a usual year. In a cold month it may be more. {often}', {
+    often: warningSentence(),
+  });
 }
 /** What else to write down, and how often. */
 export function readSentences({ next, input }: Pick<BillCheck, 'next' | 'input'>): string[] {

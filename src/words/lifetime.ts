@@ -83,7 +83,9 @@ export function savedSentence(lifetime: Lifetime): string {
   const { saved, kind } = lifetime;
   const other = othersName(lifetime);
   if (!Number.isFinite(saved.value)) return '';
-  const range = say('We are not sure: {range} in 8 cases out of 10.', { range: roughRange(saved.low, saved.high) });
+  const range = say('We are not sure: {range} for 8 in 10 homes like yours.', {
+    range: roughRange(saved.low, saved.high),
+  });
   if (isSame(lifetime))
     return `${say('Against {other} it comes out about the same {kind, select, whole {in all} other {to run}}.', { other, kind })} ${range}`;
   const first = say(
@@ -96,7 +98,7 @@ export function savedSentence(lifetime: Lifetime): string {
 /** The range alone, where the sentence above it has said the amount. */
 export function savedRangeSentence(lifetime: Lifetime): string {
   const { low, high } = lifetime.saved;
-  return say('We are not sure: against {other} it is {range} in 8 cases out of 10.', {
+  return say('We are not sure: against {other} it is {range} for 8 in 10 homes like yours.', {
     other: othersName(lifetime),
     range: roughRange(low, high),
   });
@@ -178,7 +180,8 @@ export function worthSentence({ netPresentValue, payback, inputs }: Lifetime): s
     side: netPresentValue.value > 0 ? 'ahead' : 'behind',
   });
   const { low, high } = netPresentValue;
-  const range = high > low ? ` ${say('In 8 cases out of 10 it costs {range}.', { range: roughRange(low, high) })}` : '';
+  const range =
+    high > low ? ` ${say('For 8 in 10 homes like yours it costs {range}.', { range: roughRange(low, high) })}` : '';
   if (netPresentValue.value >= 0 || payback.simple.years === null) return `${counted} ${sum}${range}`;
   return `${counted} ${sum}${range} ${say('So a price that is paid back can still be a loss.')}`;
 }

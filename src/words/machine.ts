@@ -3,8 +3,9 @@ import type { MachineResult } from '../model/shapes/appraisal.ts';
 import type { Boundary } from '../model/shapes/household.ts';
 import { factor, grouped, spokenKWh, spokenRatio } from './numbers.ts';
 import { phrase, say } from './say.ts';
+import { fewerHomes } from './sure.ts';
 
-/** "For every unit you buy, the ground adds about two and a half." */
+/** "For every unit you buy, the ground adds about two and a half": what is said is never more than what is added. */
 export function addsSentence({ whole, source }: Pick<MachineResult, 'whole' | 'source'>): string {
   if (!Number.isFinite(whole.value)) return say('We do not know yet what the machine makes of a unit.');
   const added = whole.value - 1;
@@ -68,8 +69,8 @@ export function designedSentence({
   const share = fieldSpread.reachedDesignShare;
   if (!asDesigned || share === undefined || factor(asDesigned.whole) === factor(whole.value)) return '';
   return say(
-    'By its design it would be {design}. But only about 1 home in {homes} reached the factor it was designed for, so we reckon with {factor}, the middle of what homes get.',
-    { design: factor(asDesigned.whole), homes: Math.round(1 / share), factor: factor(whole.value) },
+    'By its design it would be {design}. But {homes} reached the factor they were designed for, so we reckon with {factor}, the middle of what homes get.',
+    { design: factor(asDesigned.whole), homes: fewerHomes(share), factor: factor(whole.value) },
   );
 }
 

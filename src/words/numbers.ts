@@ -194,13 +194,22 @@ export function numberWord(count: number): string {
   return word === undefined ? grouped(count) : say(word);
 }
 
-/** "one and a half", "two", "two and a half": small ratios to the nearest half, as they are said. */
+/** A ratio as it is said leaves off at most this share of it. */
+const LEFT_OFF_MOST = 0.03;
+/** Of a gain below this nobody speaks. */
+const LEAST_RATIO = 0.05;
+
+/** "two", "two and a half", "2.29": a gain as it is said, never more than it is and at most 3 % less; a word only where it is as near. */
 export function spokenRatio(value: number): string {
   if (!Number.isFinite(value) || value < 0) return unknown();
-  const halves = Math.round(value * 2);
-  if (halves === 0) return say('almost nothing');
-  const named = (halves % 2 === 1 ? AND_A_HALF : WHOLE)[Math.floor(halves / 2)];
-  return named === undefined ? grouped(halves / 2, halves % 2) : say(named);
+  if (value < LEAST_RATIO) return say('almost nothing');
+  const cut = (steps: number) => Math.floor(value * steps + 1e-9) / steps;
+  const isNear = (said: number) => said >= (1 - LEFT_OFF_MOST) * value;
+  const half = cut(2);
+  const named = (Number.isInteger(half) ? WHOLE : AND_A_HALF)[Math.floor(half)];
+  if (named !== undefined && isNear(half)) return say(named);
+  const decimals = [0, 1, 2, 3].find((count) => isNear(cut(10 ** count))) ?? 3;
+  return grouped(cut(10 ** decimals), decimals);
 }
 
 /** The day in UTC, so that no zone of the machine shifts it; date-fns knows the months' names. */

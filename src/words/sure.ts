@@ -81,6 +81,17 @@ export function driversSentence(drivers: Appraisal['drivers']): string {
   return `${most} ${say('{next} {count, plural, one {comes} other {come}} next.', { next, count: rest.length })}`;
 }
 
+/** The one meaning of a range of costs: "8 in 10 homes like yours should lie between £1,040 and £1,400, 2 outside." */
+export const homesSentence = (lowPence: number, highPence: number): string =>
+  say('8 in 10 homes like yours should lie between {low} and {high}, 2 outside.', {
+    low: spokenPounds(lowPence),
+    high: spokenPounds(highPence),
+  });
+
+/** "fewer than 2 in 10 homes": a share of homes, 0 to below 1, never made more of than it is. */
+export const fewerHomes = (share: number): string =>
+  say('fewer than {homes} in 10 homes', { homes: Math.floor(share * 10 + 1e-9) + 1 });
+
 /** A saving with its range: "£150 to £650 less", "from £100 more to £700 less". Never a bare promise. */
 export function savingRange(lowPence: number, highPence: number): string {
   if (!Number.isFinite(lowPence) || !Number.isFinite(highPence)) return say('an unknown amount more or less');

@@ -144,8 +144,8 @@ function costLine({ systems }: Appraisal, line: Line): ThreadLine {
   const design = pump.asDesigned ? spokenPounds(pump.asDesigned.costPence) : amount;
   const result =
     design === amount
-      ? say('{amount} a year, {range}', { amount, range })
-      : say('{amount} a year, {range}; {design} if as designed', { amount, range, design });
+      ? say('{amount} a year; 8 in 10 homes like yours: {range}', { amount, range })
+      : say('{amount} a year; 8 in 10 homes like yours: {range}; as designed {design}', { amount, range, design });
   return line('cost', result, cost.grade);
 }
 

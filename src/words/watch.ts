@@ -1,5 +1,7 @@
 /** What to watch in the first winter, and when to call. */
+import { WARNED } from '../model/bill-gap/expected-range.ts';
 import type { SystemResult } from '../model/shapes/appraisal.ts';
+import { dearestMonth } from './cost.ts';
 import { monthNames, spokenKWh, spokenPounds } from './numbers.ts';
 import { say } from './say.ts';
 
@@ -11,17 +13,15 @@ export function winterBillSentences(pump: Pick<SystemResult, 'monthly' | 'bought
   const { boughtKWh } = pump.monthly;
   const winter = WINTER_MONTHS.reduce((sum, month) => sum + (boughtKWh[month] ?? Number.NaN), 0);
   if (!Number.isFinite(winter) || !(pump.bought.value > 0)) return [];
-  const dearest = boughtKWh.reduce((best, value, month) => (value > boughtKWh[best]! ? month : best), 0);
-  const { unitsPence, standingPence, servicePence } = pump.monthly;
-  const cost = unitsPence[dearest]! + standingPence[dearest]! + servicePence[dearest]!;
+  const dearest = dearestMonth(pump.monthly);
   return [
     say('Expect about {winter} of the year’s {year} from October to March.', {
       winter: spokenKWh(winter),
       year: spokenKWh(pump.bought.value),
     }),
     say('{month} is likely to be the dearest month, at about {amount}.', {
-      month: monthNames()[dearest]!,
-      amount: spokenPounds(cost),
+      month: monthNames()[dearest.month]!,
+      amount: spokenPounds(dearest.pence),
     }),
   ];
 }
@@ -35,10 +35,21 @@ export function watchSentences(): string[] {
   ];
 }
 
+/** How often the level from which on to call is passed with nothing wrong, by the month and, where its units are given, by the year [kWh]. */
+export function warningSentence(yearKWh?: number): string {
+  const [months, years] = [Math.round(1 / WARNED.month), Math.round(1 / WARNED.year)];
+  if (yearKWh === undefined) return say('1 usual month in {months} lies above it with nothing wrong.', { months });
+  return say('With nothing wrong 1 usual month in {months} lies above it, and 1 year in {years} above {units}.', {
+    months,
+    years,
+    units: spokenKWh(yearKWh),
+  });
+}
+
 /** When to call the installer. */
 export function callSentences(): string[] {
   return [
-    say('Call us if a month uses a quarter more than the paper says and the weather was not colder.'),
+    say('Call us if a month uses more than stands under “Call us above”.'),
     say('Call us if the rooms stay cold or the hot water runs out.'),
     say('Call us if the backup heater comes on day after day.'),
   ];

@@ -1,4 +1,5 @@
 /** Heating curve, Carnot fraction and the year's sums against worked tables and published machines. */
+
 import { describe, expect, test } from 'vitest';
 import type { YearSlots } from '../../src/model/calendar/zone.ts';
 import { pasteurisationKWh } from '../../src/model/heat-pump/extras.ts';
@@ -11,6 +12,7 @@ import { carnotLimit } from '../../src/model/heat-pump/full/rated-points.ts';
 import { runYear } from '../../src/model/heat-pump/full/run-year.ts';
 import { outputSurface, perHeatSurface, readSurface } from '../../src/model/heat-pump/full/surface.ts';
 import type { RatedPoint } from '../../src/model/shapes/household.ts';
+import { CYLINDER_WINDOWS } from '../../src/model/year/day-profiles.ts';
 import { ratedPoints } from '../../src/reference/rated-points.ts';
 
 const CURVE: HeatingCurve = {
@@ -108,6 +110,7 @@ function runBins(
     spaceShare: [...bins.map((bin) => (bin.hours * loadKW(bin.outdoorC)) / heatKWh), 0],
     waterByDayKWh: Float64Array.from([...bins.map(() => 0), water]),
     waterFlowC: 57,
+    waterHours: CYLINDER_WINDOWS,
     source: { kind: 'typed', byDayC: Float64Array.from([...bins.map((bin) => brineC(bin.outdoorC)), 4]) },
     curve: { ...CURVE, designOutdoorC: -10, ...curve },
     perHeat,

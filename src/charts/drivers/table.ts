@@ -28,7 +28,7 @@ export function driverTable({ name, now, points }: Driver): ChartTable {
 
 export function emitterTable(cases: readonly EmitterCase[]): ChartTable {
   return {
-    caption: `${caption()} ${say('8 cases in 10 lie between low and high.')}`,
+    caption: `${caption()} ${say('8 in 10 homes like yours lie between low and high.')}`,
     columns: [
       { name: say('Emitters') },
       ...[say('As reckoned'), say('Low'), say('High'), say('Factor')].map((name) => ({ name, number: true })),

@@ -27,7 +27,7 @@ function rangesTable(
 
 export function factorTable(machine: MachineResult): ChartTable {
   return rangesTable(
-    say('Seasonal factor at {boundary}. 8 cases in 10 lie between low and high.', {
+    say('Seasonal factor at {boundary}. 8 in 10 homes like yours lie between low and high.', {
       boundary: machine.fieldSpread.boundary,
     }),
     [say('What'), say('As reckoned')],
@@ -38,7 +38,7 @@ export function factorTable(machine: MachineResult): ChartTable {
 
 export function estimatesTable(demand: Demand): ChartTable {
   return rangesTable(
-    say('Heat for the rooms in a typical year. 8 cases in 10 lie between low and high.'),
+    say('Heat for the rooms in a typical year. 8 in 10 homes like yours lie between low and high.'),
     [say('Way'), say('Most likely')],
     estimateRows(demand),
     exactKWh,

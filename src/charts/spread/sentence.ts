@@ -1,5 +1,6 @@
-import { listed, poundsRange, spokenPounds, uncapitalised } from '../../words/numbers.ts';
+import { listed, spokenPounds, uncapitalised } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
+import { homesSentence } from '../../words/sure.ts';
 import type { SpreadRow } from './series.ts';
 
 export const spreadName = () => say('What heating costs in a year');
@@ -17,9 +18,7 @@ export function spreadSentence(rows: readonly SpreadRow[]): string {
     ours.designed === undefined
       ? ''
       : say('The thin mark is its cost if it works as designed, {amount}.', { amount: spokenPounds(ours.designed) });
-  const sure = say('We are not sure: {range} in 8 cases out of 10.', {
-    range: poundsRange(ours.cost.low, ours.cost.high),
-  });
+  const sure = homesSentence(ours.cost.low, ours.cost.high);
   return [own, sure, designed, placeSentence(known), open].filter(Boolean).join(' ');
 }
 

@@ -6,7 +6,7 @@ import type { SpreadRow } from './series.ts';
 export function spreadTable(rows: readonly SpreadRow[]): ChartTable {
   const withDesign = rows.some(({ designed }) => designed !== undefined);
   return {
-    caption: say('Cost of heating and hot water, a year. 8 cases in 10 lie between low and high.'),
+    caption: say('Cost of heating and hot water, a year. 8 in 10 homes like yours lie between low and high.'),
     columns: [
       { name: say('Way of heating') },
       { name: say('As reckoned'), number: true },

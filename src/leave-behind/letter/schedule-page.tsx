@@ -54,7 +54,7 @@ export function SchedulePage({ parts }: { readonly parts: LetterParts }) {
               <td className="blank" />
               <td className="blank" />
               <td className="number">{expected ? exactKWh(expected.kWh) : ''}</td>
-              <td className="number">{expected ? exactKWh(expected.highKWh) : ''}</td>
+              <td className="number">{expected ? exactKWh(expected.warnKWh) : ''}</td>
             </tr>
           ))}
         </tbody>

@@ -27,7 +27,7 @@ export function ComparisonPart({ parts }: { readonly parts: EstimateParts }) {
           <thead>
             <tr>
               <th scope="col">{say('Cost of a year')}</th>
-              <NumberHead>{say('8 years in 10 inside')}</NumberHead>
+              <NumberHead>{say('8 in 10 homes inside')}</NumberHead>
               <NumberHead>{say('mild winter')}</NumberHead>
               <NumberHead>{say('cold winter')}</NumberHead>
               <NumberHead>{say('a unit of heat')}</NumberHead>

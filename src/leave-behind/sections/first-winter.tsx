@@ -1,6 +1,5 @@
-import { spokenKWh } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
-import { callSentences, watchSentences, winterBillSentences } from '../../words/watch.ts';
+import { callSentences, warningSentence, watchSentences, winterBillSentences } from '../../words/watch.ts';
 import type { EstimateParts } from '../parts.ts';
 
 /** What to expect, what to write down and when to call, with this household's own months. */
@@ -23,11 +22,6 @@ export function FirstWinterPart({ parts }: { readonly parts: EstimateParts }) {
           )}
         </li>
         <li>{say('A new house or a new floor dries out in its first winter and can need more heat than later.')}</li>
-        <li>
-          {say('About 1 home in 10 uses more than {units} in a year with nothing wrong.', {
-            units: spokenKWh(bought.high),
-          })}
-        </li>
       </ul>
       <h3>{say('What to do')}</h3>
       <ul className="steps">
@@ -45,6 +39,7 @@ export function FirstWinterPart({ parts }: { readonly parts: EstimateParts }) {
         {callSentences().map((sentence) => (
           <li key={sentence}>{sentence}</li>
         ))}
+        <li>{warningSentence(bought.high)}</li>
       </ul>
       {contact ? <p className="plain">{contact}</p> : null}
     </section>

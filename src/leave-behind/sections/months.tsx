@@ -1,7 +1,10 @@
+import { monthlyWarnings } from '../../model/bill-gap/expected-range.ts';
 import type { SystemResult } from '../../model/shapes/appraisal.ts';
+import { reference } from '../../reference/index.ts';
 import { exactPounds, grouped, monthNames } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 import { systemName } from '../../words/systems.ts';
+import { warningSentence } from '../../words/watch.ts';
 import { NumberHead } from '../number-head.tsx';
 import type { EstimateParts } from '../parts.ts';
 
@@ -13,6 +16,7 @@ export function MonthsPart({ parts }: { readonly parts: EstimateParts }) {
   const { pump, beside, appraisal } = parts;
   const shown = [pump, ...(beside ? [beside] : [])];
   const name = (system: SystemResult) => systemName(system.id, system.kind, appraisal.machine.source);
+  const warnings = monthlyWarnings(appraisal, pump, reference.spread);
   return (
     <section>
       <h2>{say('Month by month')}</h2>
@@ -24,6 +28,7 @@ export function MonthsPart({ parts }: { readonly parts: EstimateParts }) {
               {shown.flatMap((system) => [
                 <NumberHead key={`${system.id}-units`}>{`${name(system)}, kWh`}</NumberHead>,
                 <NumberHead key={`${system.id}-cost`}>{say('{name}, cost', { name: name(system) })}</NumberHead>,
+                ...(system === pump ? [<NumberHead key="call">{say('Call us above')}</NumberHead>] : []),
               ])}
             </tr>
           </thead>
@@ -38,6 +43,13 @@ export function MonthsPart({ parts }: { readonly parts: EstimateParts }) {
                   <td key={`${system.id}-cost`} className="number">
                     {exactPounds(monthPence(system, index))}
                   </td>,
+                  ...(system === pump
+                    ? [
+                        <td key="call" className="number">
+                          {grouped(warnings[index]!)}
+                        </td>,
+                      ]
+                    : []),
                 ])}
               </tr>
             ))}
@@ -50,13 +62,21 @@ export function MonthsPart({ parts }: { readonly parts: EstimateParts }) {
                 <td key={`${system.id}-cost`} className="number">
                   {exactPounds(system.cost.value)}
                 </td>,
+                ...(system === pump
+                  ? [
+                      <td key="call" className="number">
+                        {grouped(pump.bought.high)}
+                      </td>,
+                    ]
+                  : []),
               ])}
             </tr>
           </tbody>
         </table>
       </div>
       <p className="plain quiet">
-        {say('Standing charge and service are shared out over the months. Real months differ with the weather.')}
+        {say('Standing charge and service are shared out over the months. Real months differ with the weather.')}{' '}
+        {warningSentence(pump.bought.high)}
       </p>
     </section>
   );

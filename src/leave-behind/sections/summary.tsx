@@ -3,7 +3,7 @@ import { SpreadPicture } from '../../charts/spread/picture.tsx';
 import { spreadSentence } from '../../charts/spread/sentence.ts';
 import { spreadSeries } from '../../charts/spread/series.ts';
 import { pickForPicture } from '../../model/comparison/beside.ts';
-import { designSentence, standing } from '../../words/cost.ts';
+import { designSentence, rangeSentence, standing } from '../../words/cost.ts';
 import { capitalised, longDate, pence, spokenPounds } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 import { systemInSentence, systemNumber } from '../../words/systems.ts';
@@ -43,10 +43,7 @@ export function SummaryPart({ parts }: { readonly parts: EstimateParts }) {
           text="About {amount} for rooms and hot water, at the electricity price of today."
           with={{ amount: <strong>{say('{amount} a year', { amount: spokenPounds(pump.cost.value) })}</strong> }}
         />{' '}
-        {say('In 8 years out of 10 it should lie between {low} and {high}.', {
-          low: spokenPounds(pump.cost.low),
-          high: spokenPounds(pump.cost.high),
-        })}{' '}
+        {rangeSentence(pump)}{' '}
         {present
           ? say('{other} {number, select, many {cost} other {costs}} about {amount}.', {
               other: capitalised(systemInSentence(present.id, present.kind)),
@@ -87,7 +84,7 @@ function SpreadFigure({ parts }: { readonly parts: EstimateParts }) {
       </div>
       <figcaption>
         {say(
-          'Cost of a year. The dot is the sum with the figures given here; 8 homes like yours in 10 lie inside the band.',
+          'Cost of a year. The dot is the sum with the figures given here; 8 in 10 homes like yours lie inside the band.',
         )}
       </figcaption>
     </figure>

@@ -1,6 +1,7 @@
 import { TwentyPicture } from '../../charts/twenty/picture.tsx';
 import { twentySentence } from '../../charts/twenty/sentence.ts';
-import { poundsRange, spokenPounds } from '../../words/numbers.ts';
+import { rangeSentence, yearToYearSentence } from '../../words/cost.ts';
+import { spokenPounds } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 import { driversSentence } from '../../words/sure.ts';
 import { systemInSentence } from '../../words/systems.ts';
@@ -42,11 +43,9 @@ export function SurePart({ parts }: { readonly parts: EstimateParts }) {
         <p className="say">{say('We had nothing to hold the heat pump against.')}</p>
       )}
       <p className="plain">
-        {say('In 8 years out of 10 the cost should lie within {range}; in 2 it will not.', {
-          range: poundsRange(pump.cost.low, pump.cost.high),
-        })}{' '}
-        {driversSentence(appraisal.drivers)}
+        {rangeSentence(pump)} {driversSentence(appraisal.drivers)}
       </p>
+      <p className="plain">{yearToYearSentence(pump)}</p>
     </section>
   );
 }

@@ -36,7 +36,9 @@ export function YearsPart({ parts }: { readonly parts: EstimateParts }) {
         </div>
         <figcaption>
           {lifetime.kind === 'whole'
-            ? say('Paid in all, purchase and running costs, in the money of today. 8 cases in 10 lie inside the bands.')
+            ? say(
+                'Paid in all, purchase and running costs, in the money of today. 8 in 10 homes like yours lie inside the bands.',
+              )
             : say('Paid in all, running costs alone, in the money of today. 8 cases in 10 lie inside the bands.')}
         </figcaption>
       </figure>
@@ -72,9 +74,9 @@ function YearsTable({ lifetime, series }: { readonly lifetime: Lifetime; readonl
           <tr>
             <th scope="col">{say('Paid in all after')}</th>
             <NumberHead>{pump.name}</NumberHead>
-            <NumberHead>{say('8 cases in 10 inside')}</NumberHead>
+            <NumberHead>{say('8 in 10 homes inside')}</NumberHead>
             <NumberHead>{beside.name}</NumberHead>
-            <NumberHead>{say('8 cases in 10 inside')}</NumberHead>
+            <NumberHead>{say('8 in 10 homes inside')}</NumberHead>
           </tr>
         </thead>
         <tbody>

@@ -46,13 +46,31 @@ export function boughtWorking(plan: Plan, demand: Demand, boughtKWh: number): Wo
   };
 }
 
+/** When electricity is bought for rooms and hot water; a fuel costs the same at any hour. */
+function hoursInputs({ plan, waterHours }: PricedPlan): WorkingInput[] {
+  const electric = plan.carrier === 'electricity';
+  const line = (name: Told, value: Told, origin: Told): WorkingInput => ({ name, value, grade: 'assumed', origin });
+  const rooms = tell(`hours-${plan.hours}`);
+  const said: WorkingInput = {
+    name: tell('hours-of-water'),
+    value: tell(`water-${waterHours}`),
+    grade: plan.waterHours ? 'estimated' : 'assumed',
+    origin: tell(plan.waterHours ? 'typed' : 'custom'),
+  };
+  return [
+    ...(electric ? [line(tell('hours-of-rooms'), rooms, tell('custom'))] : []),
+    ...(electric || plan.electricWaterKWh > 0 ? [said] : []),
+  ];
+}
+
 export function costWorking(
-  { plan, rates, power, besideSteps }: PricedPlan,
+  priced: PricedPlan,
   bought: Working,
   costPence: number,
   prices: PricesInUse,
   standingPence: number,
 ): Working {
+  const { plan, rates, power, besideSteps } = priced;
   const basis = basisOf(plan, prices);
   const electricity = prices.electricity.basis;
   return {
@@ -66,6 +84,7 @@ export function costWorking(
           { name: tell('price-at', { name }), value: pencePerKWh, unit: 'p/kWh', grade, origin },
         ];
       }),
+      ...hoursInputs(priced),
       ...(besideSteps ? [otherUseInput(besideSteps)] : []),
       standingInput(standingPence - (power?.pence ?? 0), prices.gas.basis),
       ...(power

@@ -17,7 +17,7 @@ const PLANS: { readonly [part in CostPart]: PartPlan } = {
   units: {
     title: tell('units-of-year'),
     formula: tell('units-by-band'),
-    codes: ['units-at', 'price-at', 'other-use'],
+    codes: ['units-at', 'price-at', 'hours-of-rooms', 'hours-of-water', 'other-use'],
     texts: /^(Units|Unit price|Other electricity of the home), /,
   },
   standing: {

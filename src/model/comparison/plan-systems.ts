@@ -8,7 +8,7 @@ import { settleFactors } from '../heat-pump/settle-factors.ts';
 import type { ReckonedMachine } from '../heat-pump/spf-from-factors.ts';
 import type { Appraisal, Demand, Question, WhatIf } from '../shapes/appraisal.ts';
 import { type Heater, type RivalMachine, SYSTEMS, serviceKey } from '../shapes/heating.ts';
-import type { Household } from '../shapes/household.ts';
+import type { Household, WaterHours } from '../shapes/household.ts';
 import type { EfficiencyDefault, Reference } from '../shapes/reference.ts';
 import { type Told, tell } from '../shapes/told.ts';
 import { type WorkingInput, weakestGrade } from '../shapes/working.ts';
@@ -69,6 +69,7 @@ function planHeatPump({ household, demand, machine, reference }: PlanInput, id: 
     kind: 'heat-pump',
     carrier: 'electricity',
     hours: 'heat-pump',
+    ...hoursSaid(id === 'present' ? household.present.hotWaterHours : household.hotWater.hours),
     spaceEfficiency: space.value,
     waterEfficiency: water.value,
     spaceSpread: machine.spaceSpread,
@@ -90,6 +91,8 @@ function planHeatPump({ household, demand, machine, reference }: PlanInput, id: 
   };
 }
 
+const hoursSaid = (waterHours: WaterHours | undefined) => (waterHours ? { waterHours } : {});
+
 /** The other kind of machine as the field knows it, at the same emitters: factors for rooms and hot water together. */
 function planRivalMachine(id: RivalMachine, { household, demand, reference, whatIf }: PlanInput): Plan {
   const { emitters, flowC } = household.machine;
@@ -108,6 +111,7 @@ function planRivalMachine(id: RivalMachine, { household, demand, reference, what
     kind: id,
     carrier: 'electricity',
     hours: 'heat-pump',
+    ...hoursSaid(household.hotWater.hours),
     spaceEfficiency: space.value,
     waterEfficiency: water.value,
     spaceSpread: spread,
@@ -190,6 +194,7 @@ function planHeater(id: SystemName, kind: Heater, input: PlanInput, own?: TwoEff
     kind,
     carrier,
     hours,
+    ...hoursSaid(id === 'present' ? household.present.hotWaterHours : undefined),
     spaceEfficiency: space.value,
     waterEfficiency: immersion ? 1 : water.value,
     spaceSpread: typed ? evenSpread(space.error) : evenSpreadOf(table.space),

@@ -6,6 +6,7 @@ import type { ExtraLine } from '../heat-pump/extras.ts';
 import type { ReckonedMachine } from '../heat-pump/spf-from-factors.ts';
 import type { MachineResult, SystemId, SystemResult } from '../shapes/appraisal.ts';
 import type { PricedCarrier, SYSTEMS, System } from '../shapes/heating.ts';
+import type { WaterHours } from '../shapes/household.ts';
 import type { Grade, Working, WorkingInput } from '../shapes/working.ts';
 import type { Moves } from '../uncertainty/simulate.ts';
 
@@ -17,6 +18,8 @@ export interface Plan {
   readonly kind: string;
   readonly carrier: PricedCarrier;
   readonly hours: Hours;
+  /** When hot water is made, where somebody has said so. */
+  readonly waterHours?: WaterHours;
   readonly spaceEfficiency: number;
   readonly waterEfficiency: number;
   readonly spaceSpread: Spread;

@@ -4,6 +4,7 @@ import { COMMON_MONTH_DAYS } from '../calendar/civil.ts';
 import type { YearSlots } from '../calendar/zone.ts';
 import type { ExtraLine } from '../heat-pump/extras.ts';
 import type { Demand } from '../shapes/appraisal.ts';
+import type { WaterHours } from '../shapes/household.ts';
 import { rateBuckets, standingPencePerDayInclVat } from '../tariff/slot-price.ts';
 import type { YearTerms } from '../uncertainty/simulate.ts';
 import {
@@ -12,6 +13,7 @@ import {
   CYLINDER_WINDOWS,
   DRAWN_WATER,
   EVENING,
+  NIGHT,
   STEADY_HEATING,
   STORAGE_BOOST_SHARE,
   WAKING_HOURS,
@@ -23,6 +25,7 @@ import {
   daysFromMonths,
   type RateBuckets,
   shareOut,
+  sharesByMonth,
   sharesOfSlots,
 } from '../year/share-out.ts';
 import { splitByBlocks } from './block-uses.ts';
@@ -44,6 +47,8 @@ export interface PricedPlan {
   readonly terms: YearTerms;
   /** What the charge on power adds to its prices, where they have one and it can be known. */
   readonly power: PowerCharge | null;
+  /** When its hot water is made. */
+  readonly waterHours: WaterHours;
   /** Other electricity of the home that fills the first steps of its prices, where they have steps. */
   readonly besideSteps: RestOfHome | null;
   /** Mean unit price of the main carrier over this system's own hours, p/kWh. */
@@ -63,19 +68,21 @@ export interface PricedYear {
 export function createPricer(year: PricedYear, prices: PricesInUse) {
   const { slots, spaceShare, home } = year;
   const waterShare = daysFromMonths(year.demand.monthlyWaterKWh, slots);
+  // Days of a month are alike to a price: which of its days is cold is made up, and must not favour a weekday.
+  const spaceByMonth = daysFromMonths([...sharesByMonth(spaceShare, slots)], slots);
   const evenShare = new Float64Array(slots.dayStart.length - 1).fill(1 / (slots.dayStart.length - 1));
   const kept = new Map<string, { space: BandShares; water: BandShares; steady: BandShares }>();
 
   /** Shares of rooms, hot water and standby on a tariff, by the hours of the system. */
-  function sharesOf(hours: Hours, buckets: RateBuckets, key: string) {
+  function sharesOf(hours: Hours, waterHours: WaterHours, buckets: RateBuckets, key: string) {
     const known = kept.get(key);
     if (known) return known;
     const lay = (days: ArrayLike<number>, weights: readonly number[]) => shareOut(days, weights, slots, buckets);
     const steady = lay(evenShare, ALL_DAY);
     const blended = (days: ArrayLike<number>, [first, second, share]: TwoProfiles) =>
       share > 0 ? blend(lay(days, first), lay(days, second), share) : lay(days, first);
-    const { space, water } = hoursOf(hours, buckets);
-    const shares = { space: blended(spaceShare, space), water: blended(waterShare, water), steady };
+    const { space, water } = hoursOf(hours, waterHours, buckets);
+    const shares = { space: blended(spaceByMonth, space), water: blended(waterShare, water), steady };
     kept.set(key, shares);
     return shares;
   }
@@ -83,7 +90,7 @@ export function createPricer(year: PricedYear, prices: PricesInUse) {
   /** Electricity on the heaviest day of each month. */
   function heaviest(plan: Plan, buckets: RateBuckets) {
     if (plan.bySlot) return heaviestOfSlots(Object.values(plan.bySlot), slots);
-    const hours = hoursOf(plan.hours, buckets);
+    const hours = hoursOf(plan.hours, waterHoursOf(plan, buckets), buckets);
     const [space, water] = [mixed(hours.space), mixed(hours.water)];
     const day = (kWh: number, dayShare: ArrayLike<number>, weights: readonly number[]): DayUse => ({
       kWh,
@@ -110,19 +117,35 @@ export function createPricer(year: PricedYear, prices: PricesInUse) {
     return heaviestOf([day(plan.spaceKWh, spaceShare, space), day(plan.waterKWh, waterShare, water), ...extras], slots);
   }
 
-  /** At which half-hours of the day rooms and hot water are bought, as weights. */
-  function hoursOf(hours: Hours, buckets: RateBuckets): { readonly space: TwoProfiles; readonly water: TwoProfiles } {
-    if (hours === 'storage') {
-      const night = cheapestHours(slots, buckets) ?? NIGHT;
-      return { space: [night, EVENING, STORAGE_BOOST_SHARE], water: [night, DRAWN_WATER, CYLINDER_BOOST_SHARE] };
-    }
-    return hours === 'heat-pump'
-      ? { space: [STEADY_HEATING, ALL_DAY, 0], water: [CYLINDER_WINDOWS, ALL_DAY, 0] }
-      : { space: [WAKING_HOURS, ALL_DAY, 0], water: [DRAWN_WATER, ALL_DAY, 0] };
+  /** When hot water is made: as somebody has said, else a heat pump's by schedule, that of electricity in its cheap night, any other as drawn. */
+  function waterHoursOf(plan: Plan, buckets: RateBuckets): WaterHours {
+    if (plan.waterHours) return plan.waterHours;
+    if (plan.hours === 'heat-pump') return 'schedule';
+    if (plan.hours === 'storage') return 'night';
+    const electric = plan.carrier === 'electricity' || plan.electricWaterKWh > 0;
+    return electric && cheapestHours(slots, buckets) ? 'night' : 'drawn';
   }
 
-  function tariffUse(hours: Hours, inUse: TariffInUse, share: number, prefix: string, beside = false) {
+  /** At which half-hours of the day rooms and hot water are bought, as weights. */
+  function hoursOf(hours: Hours, waterHours: WaterHours, buckets: RateBuckets) {
+    const night = cheapestHours(slots, buckets) ?? NIGHT;
+    const space: { readonly [hours in Hours]: TwoProfiles } = {
+      'heat-pump': [STEADY_HEATING, ALL_DAY, 0],
+      panels: [WAKING_HOURS, ALL_DAY, 0],
+      boiler: [WAKING_HOURS, ALL_DAY, 0],
+      storage: [night, EVENING, STORAGE_BOOST_SHARE],
+    };
+    const water: { readonly [hours in WaterHours]: TwoProfiles } = {
+      schedule: [CYLINDER_WINDOWS, ALL_DAY, 0],
+      night: [night, DRAWN_WATER, CYLINDER_BOOST_SHARE],
+      drawn: [DRAWN_WATER, ALL_DAY, 0],
+    };
+    return { space: space[hours], water: water[waterHours] };
+  }
+
+  function tariffUse(plan: Plan, hours: Hours, inUse: TariffInUse, share: number, prefix: string, beside = false) {
     const buckets = rateBuckets(inUse.version, slots);
+    const waterHours = waterHoursOf(plan, buckets);
     const rates: Rates = {
       names: buckets.names.map((name) => (buckets.names.length > 1 ? `${prefix}, ${name}` : prefix)),
       pencePerKWh: buckets.pencePerKWh.map((pence) => pence * share),
@@ -131,9 +154,10 @@ export function createPricer(year: PricedYear, prices: PricesInUse) {
     };
     return {
       version: inUse.version,
-      shares: sharesOf(hours, buckets, `${hours} ${inUse.tariff.fuel} ${inUse.tariff.id}`),
+      shares: sharesOf(hours, waterHours, buckets, `${hours} ${waterHours} ${inUse.tariff.fuel} ${inUse.tariff.id}`),
       rates,
       buckets,
+      waterHours,
     };
   }
 
@@ -141,26 +165,32 @@ export function createPricer(year: PricedYear, prices: PricesInUse) {
     const { carrier } = plan;
     if (carrier === 'electricity') {
       const inUse = plan.hours === 'storage' ? prices.storage : prices.electricity;
-      return tariffUse(plan.hours, inUse, prices.electricityShare, 'electricity');
+      return tariffUse(plan, plan.hours, inUse, prices.electricityShare, 'electricity');
     }
-    if (carrier === 'gas') return tariffUse('boiler', prices.gas, prices.fuelShare, 'gas');
+    if (carrier === 'gas') return tariffUse(plan, 'boiler', prices.gas, prices.fuelShare, 'gas');
     const flat: RateBuckets = { names: [carrier], pencePerKWh: [1], bucketOfSlot: NO_BUCKETS };
     const pencePerKWh = [prices[carrier].pencePerKWh * prices.fuelShare];
     const rates: Rates = { names: [carrier], pencePerKWh, beside: false };
-    return { version: null, shares: sharesOf('boiler', flat, 'flat'), rates, buckets: flat };
+    const shares = sharesOf('boiler', 'drawn', flat, 'flat');
+    return { version: null, shares, rates, buckets: flat, waterHours: 'drawn' as const };
   }
 
   return function price(plan: Plan): PricedPlan {
     const main = mainUse(plan);
     const burns = plan.carrier !== 'electricity';
     const besideName = `electricity of pump${plan.electricWaterKWh > 0 ? ', fan and immersion heater' : ' and fan'}`;
-    const beside = burns ? tariffUse('boiler', prices.electricity, prices.electricityShare, besideName, true) : main;
+    const beside = burns
+      ? tariffUse(plan, 'boiler', prices.electricity, prices.electricityShare, besideName, true)
+      : main;
     const { space, water, steady } = main.shares;
     const bySlot = plan.bySlot;
     // Pumps and the backup heater run when the rooms are heated, the immersion in the windows of hot water.
     const usual = { standby: steady, pasteurisation: water, 'source-pump': space, backup: space, circulator: space };
+    // Only the weekly heating of the cylinder has a weekday of its own. The cheap hours of a night are the tariff's to say.
     const ownHours = (name: 'space' | 'water' | ExtraLine['name'], otherwise: BandShares) =>
-      (bySlot && sharesOfSlots(bySlot[name], slots, main.buckets)) ?? otherwise;
+      name === 'water' && plan.waterHours === 'night'
+        ? otherwise
+        : ((bySlot && sharesOfSlots(bySlot[name], slots, main.buckets, name === 'pasteurisation')) ?? otherwise);
     const use = (kWh: number, shares: BandShares, rates: Rates): Use => ({ kWh, shares, rates });
     const stepped = (list: readonly Use[]) => {
       const other = home?.monthlyKWh;
@@ -213,6 +243,7 @@ export function createPricer(year: PricedYear, prices: PricesInUse) {
         moves: plan.moves,
       },
       power,
+      waterHours: electric.waterHours,
       besideSteps: electric.version?.bands.some(({ blocks }) => blocks) ? home : null,
       meanPencePerKWh: meanPrice([spaceUse, waterUse, ...steadyUses]),
     };
@@ -220,8 +251,6 @@ export function createPricer(year: PricedYear, prices: PricesInUse) {
 }
 
 const NO_BUCKETS = new Uint8Array(0);
-/** 00:30 to 07:30, where the tariff has no cheap night of its own. */
-const NIGHT: readonly number[] = Array.from({ length: 48 }, (_, half) => (half >= 1 && half < 15 ? 1 : 0));
 
 /** Weights of the half-hours of a day, and others that the share of the third place goes by. */
 type TwoProfiles = readonly [first: readonly number[], second: readonly number[], secondShare: number];

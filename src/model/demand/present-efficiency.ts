@@ -39,10 +39,16 @@ export function presentEfficiency(household: Household, meter: RecordMeter, refe
   if (!present.efficiency) return { space: fromTable(table.space), water: fromTable(table.water) };
   const { value, grade, origin } = present.efficiency;
   const error = EFFICIENCY_ERROR[grade];
-  // One figure was given for the whole year, so it holds for hot water too, less surely.
+  // A typed figure is that of the rooms; hot water lies below it as far as in the table, less surely.
+  const ratio = table.water.middle / table.space.middle;
   return {
     space: { value, error, grade, origin },
-    water: { value, error: Math.hypot(error, fromTable(table.water).error), grade, origin },
+    water: {
+      value: Math.min(value * ratio, Math.max(value, table.water.high)),
+      error: Math.hypot(error, fromTable(table.water).error),
+      grade: ratio === 1 ? grade : 'assumed',
+      origin: ratio === 1 ? origin : tell('water-by-table', { origin, ratio, source: table.water.source }),
+    },
   };
 }
 

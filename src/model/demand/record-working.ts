@@ -8,10 +8,11 @@ import type { Grade, Working } from '../shapes/working.ts';
 import { together } from './figure.ts';
 import type { FittedRecord } from './fit-record.ts';
 import type { HotWaterDemand } from './hot-water.ts';
+import { UNCOUNTED_KWH } from './known-base.ts';
 import { efficiencyInput, type PresentEfficiency } from './present-efficiency.ts';
 import type { HeatRecord } from './record.ts';
 import type { TypicalUse } from './record-use.ts';
-import { type BaseSplit, UNCOUNTED_KWH } from './split-base.ts';
+import type { BaseSplit } from './split-base.ts';
 
 /** The estimate with its error and its working. */
 export function estimateOfRecord(

@@ -4,7 +4,7 @@ import { normalShare } from '../chance/normal-share.ts';
 import type { Household } from '../shapes/household.ts';
 import { together } from './figure.ts';
 import type { HotWaterDemand } from './hot-water.ts';
-import { besideWater } from './known-base.ts';
+import { besideWater, UNCOUNTED_KWH } from './known-base.ts';
 import type { Efficiency } from './present-efficiency.ts';
 import type { RecordMeter } from './record.ts';
 
@@ -28,11 +28,6 @@ export interface RecordBase {
   readonly seen: boolean;
 }
 
-/**
- * What a base usually holds that nobody counts, kWh of heat a year: pipes between boiler and cylinder lose 360 or 610 kWh.
- * Source: SAP 2009 Table 3, the middle of its two flat values.
- */
-export const UNCOUNTED_KWH = 485;
 /** In 1 home of 10 something large runs in any weather: a pool, an outbuilding, a room always heated. Common practice, no source. */
 const UNCOUNTED = [
   { share: 0.9, kWh: UNCOUNTED_KWH },

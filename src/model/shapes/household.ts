@@ -67,6 +67,10 @@ export const Home = z.object({
   gasGrid: z.boolean().optional(),
 });
 
+/** When hot water is made: in set hours, in the cheap hours of the night, or as it is drawn. */
+export const WaterHours = z.enum(['schedule', 'night', 'drawn']);
+export type WaterHours = z.infer<typeof WaterHours>;
+
 export const Present = z.object({
   system: PresentSystem,
   /** Nobody has said what heats the home: `system` only stands in. */
@@ -74,6 +78,8 @@ export const Present = z.object({
   /** Seasonal efficiency as a fraction, 0.84 for 84 %. At most 1.1. */
   efficiency: given(z.number().min(0.2).max(1.1)).optional(),
   hotWaterFrom: z.enum(['same', 'immersion', 'electric-shower']).optional(),
+  /** Default: as drawn; made by electricity where the night is cheaper, the night; a heat pump, by schedule. */
+  hotWaterHours: WaterHours.optional(),
   /** Gas burnt for cooking stays in the bill and keeps the gas standing charge. */
   cooksOnGas: z.boolean().optional(),
   /** Heat that no meter sees. */
@@ -103,6 +109,8 @@ export const HotWater = z.object({
   hotC: given(z.number().min(35).max(80)).optional(),
   cylinderLitres: given(positive(2000)).optional(),
   cylinderLossKWhPerDay: given(z.number().min(0).max(20)).optional(),
+  /** When the heat pump makes it. Default: by schedule. */
+  hours: WaterHours.optional(),
   /** Weekly heating of the cylinder to 60 °C by the immersion heater. Default: yes. */
   pasteuriseWeekly: z.boolean().optional(),
 });

@@ -41,6 +41,15 @@ export interface ToldCost {
   'efficiency-for-water': null;
   'efficiency-for-rooms': null;
   'cost-of-system': { system: 'words' };
+  'hours-of-rooms': null;
+  'hours-of-water': null;
+  'hours-heat-pump': null;
+  'hours-panels': null;
+  'hours-boiler': null;
+  'hours-storage': null;
+  'water-schedule': null;
+  'water-night': null;
+  'water-drawn': null;
   'by-factor-or-efficiency': null;
   'energy-bought-origin': null;
   'no-standing-here': null;

@@ -84,6 +84,7 @@ export interface ToldHeat {
   'neither-explains': { kWh: number };
   'all-bases-weighed': null;
   'heat-meter': null;
+  'water-by-table': { origin: 'words'; ratio: number; source: 'words' };
   'mean-of-rooms': null;
   'base-by-gains': { roomC: number; dropK: number; gainsW: number; wPerK: number };
   'degree-days-to-base': { baseC: number };

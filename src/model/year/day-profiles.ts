@@ -22,6 +22,8 @@ export const CYLINDER_WINDOWS: Profile = byHours([4, 6, 1], [13, 15, 1]);
 export const WAKING_HOURS: Profile = byHours([6, 9, 1.5], [9, 16, 0.7], [16, 22.5, 1.3]);
 /** A cylinder heated when it is drawn from, or a boiler that makes hot water on demand. */
 export const DRAWN_WATER: Profile = byHours([6, 9, 1], [17, 21, 1]);
+/** 00:30 to 07:30, where the tariff has no cheap night of its own. */
+export const NIGHT: Profile = byHours([0.5, 7.5, 1]);
 /** The boost of storage heaters, in the evening when they are spent. */
 export const EVENING: Profile = byHours([16, 22, 1]);
 

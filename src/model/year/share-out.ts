@@ -83,30 +83,37 @@ export function shareOut(
   return gather(byMonthBand, bands, penceByMonthBand);
 }
 
-/** Shares by month and price band of a use known by the half-hour [kWh]; null where nothing is used. */
-export function sharesOfSlots(kWhBySlot: Float64Array, slots: YearSlots, buckets: RateBuckets): BandShares | null {
+/**
+ * Shares by month and price band of a use known by the half-hour [kWh]; null where nothing is used. Which day of a month
+ * is cold is made up, so each half-hour of the clock has the mean of its month, unless the use has weekdays of its own.
+ */
+export function sharesOfSlots(
+  kWhBySlot: Float64Array,
+  slots: YearSlots,
+  buckets: RateBuckets,
+  byWeekday = false,
+): BandShares | null {
   const bands = buckets.names.length;
-  const byMonthBand = new Float64Array(12 * bands);
-  const { bucketOfSlot, penceOfSlot } = buckets;
-  const penceByMonthBand = penceOfSlot && new Float64Array(12 * bands);
-  const { dayStart, month } = slots;
+  const { penceOfSlot, bucketOfSlot } = buckets;
+  const ofClock = new Float64Array(12 * 48);
+  const counts = new Float64Array(12 * 48);
+  const clockOf = (slot: number) => slots.month[slot]! * 48 + ((slots.minute[slot]! / 30) | 0);
   let total = 0;
-  for (let day = 0; day + 1 < dayStart.length; day++) {
-    const end = dayStart[day + 1]!;
-    const at = month[dayStart[day]!]! * bands;
-    let sum = 0;
-    for (let slot = dayStart[day]!; slot < end; slot++) {
-      const kWh = kWhBySlot[slot]!;
-      sum += kWh;
-      if (bands > 1) byMonthBand[at + bucketOfSlot[slot]!]! += kWh;
-      if (penceByMonthBand) penceByMonthBand[at + bucketOfSlot[slot]!]! += kWh * penceOfSlot![slot]!;
-    }
-    if (bands === 1) byMonthBand[at]! += sum;
-    total += sum;
+  for (let slot = 0; slot < slots.count; slot++) {
+    ofClock[clockOf(slot)]! += kWhBySlot[slot]!;
+    counts[clockOf(slot)]! += 1;
+    total += kWhBySlot[slot]!;
   }
   if (!(total > 0)) return null;
-  for (let i = 0; i < byMonthBand.length; i++) byMonthBand[i]! /= total;
-  for (let i = 0; penceByMonthBand && i < penceByMonthBand.length; i++) penceByMonthBand[i]! /= total;
+  const byMonthBand = new Float64Array(12 * bands);
+  const penceByMonthBand = penceOfSlot && new Float64Array(12 * bands);
+  for (let slot = 0; slot < slots.count; slot++) {
+    const clock = clockOf(slot);
+    const share = (byWeekday ? kWhBySlot[slot]! : ofClock[clock]! / counts[clock]!) / total;
+    const at = slots.month[slot]! * bands + (bands > 1 ? bucketOfSlot[slot]! : 0);
+    byMonthBand[at]! += share;
+    if (penceByMonthBand) penceByMonthBand[at]! += share * penceOfSlot![slot]!;
+  }
   return gather(byMonthBand, bands, penceByMonthBand);
 }
 

@@ -2,9 +2,9 @@
 import { useMemo } from 'react';
 import { findSideBySide } from '../../model/comparison/beside.ts';
 import type { Appraisal, WhatIf } from '../../model/shapes/appraisal.ts';
-import { costSentence, designSentence, usualHomeSentence } from '../../words/cost.ts';
+import { costSentence, designSentence, rangeSentence, usualHomeSentence } from '../../words/cost.ts';
 import { rangedCostWorking } from '../../words/explained/ranged.ts';
-import { poundsRange, spokenPounds } from '../../words/numbers.ts';
+import { spokenPounds } from '../../words/numbers.ts';
 import { ageSentence, britishSentence, datesSentence } from '../../words/prices.ts';
 import { say } from '../../words/say.ts';
 import { futuresSentence } from '../../words/sure.ts';
@@ -26,14 +26,13 @@ export function useCostVoice({ appraisal, knobs, followed }: WhatIfState): CostV
 function costVoice(appraisal: Appraisal, knobs: readonly Knob[], followed: WhatIf): CostVoice {
   const { pump, beside, versus } = findSideBySide(appraisal);
   const { electricity } = appraisal.prices;
-  const range = poundsRange(pump.cost.low, pump.cost.high);
   const futures = versus ? futuresSentence(versus.twenty) : '';
   const parts = [
     isUnchanged(followed) ? '' : say('What if: {changes}.', { changes: sayWhatIf(knobs, followed) }),
     britishSentence(appraisal.prices),
     usualHomeSentence(appraisal),
     futures,
-    say('It should lie within {range} in 8 years out of 10.', { range }),
+    rangeSentence(pump),
     designSentence(pump),
     datesSentence(electricity),
     ageSentence(electricity, 'electricity'),

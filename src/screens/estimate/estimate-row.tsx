@@ -54,7 +54,7 @@ export function EstimateRow(props: { readonly summary: EstimateSummary; readonly
         </h4>
         <p>
           <Said
-            text="{amount} a year, {range} in 8 years out of 10"
+            text="{amount} a year; 8 in 10 homes like yours: {range}"
             with={{
               range,
               amount: pump ? (

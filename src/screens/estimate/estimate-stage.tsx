@@ -6,6 +6,7 @@ import { findSideBySide } from '../../model/comparison/beside.ts';
 import { writtenEstimateWorking } from '../../words/explained/estimate-workings.ts';
 import { longDate, spokenPounds } from '../../words/numbers.ts';
 import { inMoneyOf, say } from '../../words/say.ts';
+import { homesSentence } from '../../words/sure.ts';
 import { useHousehold } from '../household-context.tsx';
 import { StageHead } from '../shared/stage-head.tsx';
 import { EstimateRow } from './estimate-row.tsx';
@@ -41,10 +42,7 @@ export function EstimateStage() {
         ]}
       >
         {newest
-          ? say('In 8 years out of 10 it should lie between {low} and {high}.', {
-              low: spokenThen(newest.lowPence),
-              high: spokenThen(newest.highPence),
-            })
+          ? inMoneyOf(newest, () => homesSentence(newest.lowPence, newest.highPence))
           : say(
               'A promise keeps every figure with its date and its sums, so that a later bill can be held against it.',
             )}

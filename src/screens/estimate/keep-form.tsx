@@ -53,7 +53,7 @@ export function KeepForm() {
         <dt>{say('Heat pump')}</dt>
         <dd>
           <Said
-            text="{amount} a year, {range} in 8 years out of 10"
+            text="{amount} a year; 8 in 10 homes like yours: {range}"
             with={{
               range: poundsRange(pump.cost.low, pump.cost.high),
               amount: (

@@ -7,6 +7,7 @@ import { type Choice, ChoiceField, sayChoices, TickField } from '../shared/choic
 import { GivenField } from '../shared/given-field.tsx';
 import { patchSection } from '../shared/patch.ts';
 import { fallbackFor } from './fallbacks.ts';
+import { WATER_HOURS } from './water-hours.ts';
 
 type Present = Household['present'];
 const WATER_FROM: readonly Choice<NonNullable<Present['hotWaterFrom']>>[] = [
@@ -69,6 +70,16 @@ export function PresentFields() {
           emptyLabel={say('the same system, assumed')}
           choices={sayChoices(WATER_FROM)}
           onChange={(hotWaterFrom) => change(patchSection('present', { hotWaterFrom }))}
+        />
+        <ChoiceField
+          label={say('Hot water is made')}
+          value={present.hotWaterHours}
+          emptyLabel={say('as usual, assumed')}
+          choices={sayChoices(WATER_HOURS)}
+          note={say(
+            'Usual is: electricity in the cheap night where there is one, a heat pump by schedule, else as drawn.',
+          )}
+          onChange={(hotWaterHours) => change(patchSection('present', { hotWaterHours }))}
         />
         <ChoiceField
           label={say('Other heat')}

@@ -1,9 +1,11 @@
 import { say } from '../../words/say.ts';
 import { useHousehold } from '../household-context.tsx';
+import { ChoiceField, sayChoices } from '../shared/choice-field.tsx';
 import { GivenField } from '../shared/given-field.tsx';
 import { patchSection } from '../shared/patch.ts';
 import { CylinderFields, PasteuriseField } from './cylinder-fields.tsx';
 import { fallbackFor } from './fallbacks.ts';
+import { WATER_HOURS } from './water-hours.ts';
 
 /** Hot water, for those who know more of it than the number of people. */
 export function WaterFields() {
@@ -29,6 +31,13 @@ export function WaterFields() {
           today={today}
           fallback={fallbackFor('cylinderLossKWhPerDay', household, appraisal)}
           onChange={(cylinderLossKWhPerDay) => change(patchSection('hotWater', { cylinderLossKWhPerDay }))}
+        />
+        <ChoiceField
+          label={say('The heat pump makes it')}
+          value={water.hours}
+          emptyLabel={say('by schedule, assumed')}
+          choices={sayChoices(WATER_HOURS)}
+          onChange={(hours) => change(patchSection('hotWater', { hours }))}
         />
         <PasteuriseField />
       </div>

@@ -17,7 +17,7 @@ export type PageName = (typeof PAGE_NAMES)[number];
 export interface WatchRow {
   readonly month: string;
   readonly units: number;
-  /** A quarter more: above it, in weather that was not colder, the household should call. */
+  /** From here on the household should call. */
   readonly callAbove: number;
   readonly pence: number;
 }

@@ -22,8 +22,8 @@ export function writtenEstimateWorking(kept: {
     title: inWords('Promise {number}', { number: String(kept.number) }),
     formula: inWords('the cost of a year as it stood on that day; the promise keeps its whole sum'),
     inputs: [
-      line(inWords('Low, 1 case in 10 below'), kept.lowPence),
-      line(inWords('High, 1 case in 10 above'), kept.highPence),
+      line(inWords('Low, 1 in 10 homes below'), kept.lowPence),
+      line(inWords('High, 1 in 10 homes above'), kept.highPence),
     ],
     result: { value: kept.heatPumpPence, unit: 'p' },
   };

@@ -14,8 +14,8 @@ export function fieldWorking({ fieldSpread }: Pick<MachineResult, 'fieldSpread'>
       boundary,
     }),
     inputs: [
-      line(inWords('Low, 1 home in 10 below'), low),
-      line(inWords('High, 1 home in 10 above'), high),
+      line(inWords('Low, 1 in 10 homes below'), low),
+      line(inWords('High, 1 in 10 homes above'), high),
       ...(count === undefined ? [] : [line(inWords('Homes'), count, '')]),
       ...(reachedDesignShare === undefined
         ? []

@@ -1,4 +1,5 @@
 /** The twelve months behind a picture of a year, each a line that sums to the year. */
+import { WARNED } from '../../model/bill-gap/expected-range.ts';
 import type { Demand, SystemResult } from '../../model/shapes/appraisal.ts';
 import type { Grade } from '../../model/shapes/working.ts';
 import { monthNames } from '../numbers.ts';
@@ -52,10 +53,11 @@ export function costByMonth({ monthly, cost }: Pick<SystemResult, 'monthly' | 'c
   };
 }
 
-/** Units bought by the month [kWh], with the quarter more that asks for a call where `callShare` is given. */
+/** Units bought by the month [kWh], with the units from which on to call. */
 export function unitsByMonth(
   { monthly, bought }: Pick<SystemResult, 'monthly' | 'bought'>,
-  callShare: number,
+  /** Units of each month from which on to call, kWh. */
+  warnings: readonly number[],
 ): ShownWorking {
   const { grade } = bought;
   return {
@@ -71,12 +73,16 @@ export function unitsByMonth(
       bought.working,
       {
         title: inWords('When to call'),
-        formula: inWords('units of the month × {share, number}', { share: callShare }),
-        inputs: monthLines(
-          monthly.boughtKWh.map((kWh) => kWh * callShare),
-          { unit: 'kWh', grade: 'assumed', origin: inWords('a quarter more; common practice, no source') },
+        formula: inWords(
+          'units of the month × (1 + how far a month may stray upwards): 1 usual month in {months} and 1 year in {years} lie above with nothing wrong',
+          { months: Math.round(1 / WARNED.month), years: Math.round(1 / WARNED.year) },
         ),
-        result: { value: bought.value * callShare, unit: 'kWh' },
+        inputs: monthLines(warnings, {
+          unit: 'kWh',
+          grade: 'estimated',
+          origin: inWords('the range of the year, and how habits and weather differ from month to month'),
+        }),
+        result: { value: bought.high, unit: 'kWh' },
       },
       {
         title: inWords('October to March together'),

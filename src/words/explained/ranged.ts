@@ -20,7 +20,7 @@ export function rangedWorking(figure: Omit<Figure, 'grade'>): ShownWorking {
   const end = (name: Said, value: number) => ({ name, value, unit, grade: 'estimated', origin }) as const;
   const range: ShownWorking = {
     title: inWords('How wide it may lie'),
-    formula: inWords('high − low: 8 cases in 10 lie between the two, 1 in 10 below and 1 in 10 above'),
+    formula: inWords('high − low: 8 in 10 homes like yours lie between the two, 1 in 10 below and 1 in 10 above'),
     inputs: [
       end(inWords('Low'), low),
       end(inWords('High'), high),

@@ -155,8 +155,8 @@ export const CHARTS: Catalogue = {
   'Every other way of heating shown here costs less.': 'Jede andere hier gezeigte Heizung kostet weniger.',
   'Of the {others} other ways shown here, {less} {less, plural, one {costs} other {cost}} less.':
     'Von den {others} anderen hier gezeigten Heizungen {less, plural, one {kostet eine} other {kosten #}} weniger.',
-  'Cost of heating and hot water, a year. 8 cases in 10 lie between low and high.':
-    'Kosten für Heizung und Warmwasser im Jahr. 8 von 10 Fällen liegen zwischen niedrig und hoch.',
+  'Cost of heating and hot water, a year. 8 in 10 homes like yours lie between low and high.':
+    'Kosten für Heizung und Warmwasser im Jahr. 8 von 10 Häusern wie Ihrem liegen zwischen niedrig und hoch.',
   'Way of heating': 'Heizung',
   'How sure we are': 'Wie sicher wir sind',
   'costs more': 'kostet mehr',
@@ -212,8 +212,8 @@ export const CHARTS: Catalogue = {
   'paid in all, in the money of today': 'insgesamt bezahlt, in heutigem Geld',
   'years from now': 'Jahre von jetzt an',
   'What is paid over the years': 'Was über die Jahre bezahlt wird',
-  '{kind, select, whole {Purchase and running costs} other {Running costs alone}}, paid in all by the end of each year, in the money of today. 8 cases in 10 lie between low and high.':
-    '{kind, select, whole {Anschaffung und Betrieb} other {Nur der Betrieb}}, insgesamt bezahlt bis zum Ende jedes Jahres, in heutigem Geld. 8 von 10 Fällen liegen zwischen niedrig und hoch.',
+  '{kind, select, whole {Purchase and running costs} other {Running costs alone}}, paid in all by the end of each year, in the money of today. 8 in 10 homes like yours lie between low and high.':
+    '{kind, select, whole {Anschaffung und Betrieb} other {Nur der Betrieb}}, insgesamt bezahlt bis zum Ende jedes Jahres, in heutigem Geld. 8 von 10 Häusern wie Ihrem liegen zwischen niedrig und hoch.',
   'Years from now': 'Jahre von jetzt an',
   '{name}, low': '{name}, niedrig',
   '{name}, high': '{name}, hoch',

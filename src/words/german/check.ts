@@ -259,8 +259,8 @@ export const CHECK: Catalogue = {
     'Bitte lassen Sie das Gerät eingestellt, wie es ist, und öffnen Sie es nicht. Es steht unter Druck, enthält heißes Wasser und führt Spannung.',
   'Read the meter on the first day of each month and write it here. Ring us if a month takes more than the last column says.':
     'Lesen Sie am Ersten jedes Monats den Zähler ab und schreiben Sie es hier auf. Rufen Sie uns an, wenn ein Monat mehr braucht, als in der letzten Spalte steht.',
-  'The units are those of a usual year. In a cold month it may be more. One month in 10 lies above the last column with nothing wrong.':
-    'Die Kilowattstunden sind die eines üblichen Jahres. In einem kalten Monat kann es mehr sein. Einer von 10 Monaten liegt über der letzten Spalte, ohne dass etwas nicht stimmt.',
+  'The units are those of a usual year. In a cold month it may be more. {often}':
+    'Die Kilowattstunden sind die eines üblichen Jahres. In einem kalten Monat kann es mehr sein. {often}',
   'Once a week: the outdoor temperature, and how hot the water to the radiators is at that hour.':
     'Einmal in der Woche: die Außentemperatur und wie heiß das Wasser zu den Heizkörpern dann ist.',
   'Once a month: the hours of the electric heater, if the control shows them.':

@@ -29,7 +29,6 @@ export const COST_SCREEN: Catalogue = {
     'Ein übliches Jahr Heizung und Warmwasser, zu heutigen Preisen.',
   'Against {other}.': 'Gegen {other}.',
   'What if: {changes}.': 'Was wäre, wenn: {changes}.',
-  'It should lie within {range} in 8 years out of 10.': 'In 8 von 10 Jahren dürfte es bei {range} liegen.',
   // Up to here the opening of “In 14 futures out of 20 the heat pump costs less.” is one figure.
   ' the heat pump': ' koste',
   'What if': 'Was wäre, wenn',

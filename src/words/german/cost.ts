@@ -20,12 +20,17 @@ export const COST: Catalogue = {
   '{other} would cost about {same, select, yes {the same, {amount}} other {{amount}}}.':
     '{other} würde etwa {same, select, yes {gleich viel kosten, {amount}} other {{amount} kosten}}.',
   'We cannot give a range yet.': 'Eine Spanne können wir noch nicht nennen.',
-  'We are not sure to the pound. In 8 cases out of 10 it should lie between {low} and {high}. In 2 it will not.':
-    'Ganz genau wissen wir es nicht. In 8 von 10 Fällen dürfte es zwischen {low} und {high} liegen. In 2 Fällen nicht.',
-  '1 home in {homes}': '1 von {homes} Häusern',
-  '{homes} homes in 10': '{homes} von 10 Häusern',
-  'If it works as designed: {amount} a year; about {homes} will get there.':
-    'Wenn sie läuft wie ausgelegt: {amount} im Jahr; das gelingt in etwa {homes}.',
+  'fewer than {homes} in 10 homes': 'weniger als {homes} von 10 Häusern',
+  '8 in 10 homes like yours should lie between {low} and {high}, 2 outside.':
+    '8 von 10 Häusern wie Ihrem dürften zwischen {low} und {high} liegen, 2 außerhalb.',
+  'One home’s bill moves too: with winter and prices, 8 in 10 of its years lie between {low} and {high}.':
+    'Auch die Rechnung eines Hauses schwankt: Mit Winter und Preisen liegen 8 von 10 seiner Jahre zwischen {low} und {high}.',
+  'An even payment is about {even} a month. The dearest month is {month}, at about {amount}.':
+    'Gleichmäßig sind es etwa {even} im Monat. Am teuersten ist der {month} mit etwa {amount}.',
+  'For the first year put {amount} a month aside: that is enough for 9 in 10 homes like yours.':
+    'Legen Sie für das erste Jahr {amount} im Monat zurück: Das reicht bei 9 von 10 Häusern wie Ihrem.',
+  'If it works as designed: {amount} a year; {homes} get there.':
+    'Wenn sie läuft wie ausgelegt: {amount} im Jahr; das gelingt in {homes}.',
   'By the month that is about {amount}.': 'Das sind etwa {amount} im Monat.',
   'By the month that is about {amount}, beside {otherAmount} for {other}.':
     'Das sind etwa {amount} im Monat, gegenüber {otherAmount} für {other}.',

@@ -5,11 +5,12 @@ export const DRIVERS: Catalogue = {
   'What drives it': 'Was die Kosten bestimmt',
   'changes the cost by an unknown amount': 'die Änderung ist nicht bekannt',
   'changes almost nothing': 'das ändert fast nichts',
-  'may save up to {saved} a year or cost up to {more} more, in 8 cases of 10':
-    'in 8 von 10 Fällen zwischen {saved} weniger und {more} mehr im Jahr',
-  'saves about {amount} a year, {range} in 8 cases of 10': 'etwa {amount} im Jahr weniger, {range} in 8 von 10 Fällen',
-  'costs about {amount} a year more, {range} in 8 cases of 10':
-    'etwa {amount} im Jahr mehr, {range} in 8 von 10 Fällen',
+  'may save up to {saved} a year or cost up to {more} more, for 8 in 10 homes like yours':
+    'bei 8 von 10 Häusern wie Ihrem zwischen {saved} weniger und {more} mehr im Jahr',
+  'saves about {amount} a year, {range} for 8 in 10 homes like yours':
+    'etwa {amount} im Jahr weniger, {range} bei 8 von 10 Häusern wie Ihrem',
+  'costs about {amount} a year more, {range} for 8 in 10 homes like yours':
+    'etwa {amount} im Jahr mehr, {range} bei 8 von 10 Häusern wie Ihrem',
   'Cooler heating water: every 5 degrees lower {effect}.': 'Kühleres Heizwasser, je 5 Grad weniger: {effect}.',
   'Warmer rooms: every degree more {effect}.': 'Wärmere Räume, je Grad mehr: {effect}.',
   'A hotter cylinder: every 5 degrees more {effect}.': 'Heißerer Speicher, je 5 Grad mehr: {effect}.',
@@ -38,17 +39,17 @@ export const DRIVERS: Catalogue = {
   'Radiators at {other} would cost {does} a warm floor at {shown}.':
     'Heizkörper mit {other} würden {does} eine Fußbodenheizung mit {shown} kosten.',
   'about the same as': 'etwa so viel wie',
-  'up to {less} a year less or up to {more} more, in 8 cases of 10, than':
-    'in 8 von 10 Fällen bis zu {less} im Jahr weniger oder bis zu {more} mehr als',
-  'about {amount} a year less ({range} in 8 cases of 10) than':
-    'etwa {amount} im Jahr weniger ({range} in 8 von 10 Fällen) als',
-  'about {amount} a year more ({range} in 8 cases of 10) than':
-    'etwa {amount} im Jahr mehr ({range} in 8 von 10 Fällen) als',
+  'up to {less} a year less or up to {more} more, for 8 in 10 homes like yours, than':
+    'bei 8 von 10 Häusern wie Ihrem bis zu {less} im Jahr weniger oder bis zu {more} mehr als',
+  'about {amount} a year less ({range} for 8 in 10 homes like yours) than':
+    'etwa {amount} im Jahr weniger ({range} bei 8 von 10 Häusern wie Ihrem) als',
+  'about {amount} a year more ({range} for 8 in 10 homes like yours) than':
+    'etwa {amount} im Jahr mehr ({range} bei 8 von 10 Häusern wie Ihrem) als',
   'cost of a year': 'Kosten eines Jahres',
   factor: 'Arbeitszahl',
   'The heat pump’s year, all else as shown. The factor is for rooms and hot water, pumps counted (H4).':
     'Das Jahr der Wärmepumpe, alles andere wie gezeigt. Arbeitszahl für Räume und Warmwasser, mit Pumpen (H4).',
-  '8 cases in 10 lie between low and high.': '8 von 10 Fällen liegen zwischen niedrig und hoch.',
+  '8 in 10 homes like yours lie between low and high.': '8 von 10 Häusern wie Ihrem liegen zwischen niedrig und hoch.',
   'Cost of a year': 'Kosten eines Jahres',
   Factor: 'Arbeitszahl',
   Emitters: 'Heizflächen',

@@ -41,8 +41,8 @@ export const EXPLAINED: Catalogue = {
   'Measured in other homes': 'In anderen Häusern gemessen',
   'heat of a year / electricity of a year at {boundary}, home by home; the middle one of them':
     'Wärme eines Jahres / Strom eines Jahres bei {boundary}, Haus für Haus; das mittlere davon',
-  'Low, 1 home in 10 below': 'Niedrig, 1 von 10 Häusern darunter',
-  'High, 1 home in 10 above': 'Hoch, 1 von 10 Häusern darüber',
+  'Low, 1 in 10 homes below': 'Niedrig, 1 von 10 Häusern darunter',
+  'High, 1 in 10 homes above': 'Hoch, 1 von 10 Häusern darüber',
   Homes: 'Häuser',
   'Reached the factor of their design': 'Erreichten die Arbeitszahl ihrer Auslegung',
   'Pumps, standby and the like': 'Pumpen, Bereitschaft und Ähnliches',
@@ -69,8 +69,10 @@ export const EXPLAINED: Catalogue = {
   'heat of the month / factor or efficiency + pumps and other lines':
     'Wärme des Monats / Arbeitszahl oder Nutzungsgrad + Pumpen und anderes',
   'degree days of the month in the typical year': 'Gradtage des Monats im üblichen Jahr',
-  'units of the month × {share, number}': 'Kilowattstunden des Monats × {share, number}',
-  'a quarter more; common practice, no source': 'ein Viertel mehr; gängige Praxis, ohne Quelle',
+  'units of the month × (1 + how far a month may stray upwards): 1 usual month in {months} and 1 year in {years} lie above with nothing wrong':
+    'Kilowattstunden des Monats × (1 + wie weit ein Monat nach oben abweichen kann): 1 üblicher Monat von {months} und 1 Jahr von {years} liegen darüber, ohne dass etwas nicht stimmt',
+  'the range of the year, and how habits and weather differ from month to month':
+    'die Spanne des Jahres, und wie Gewohnheiten und Wetter von Monat zu Monat abweichen',
   'October to March together': 'Oktober bis März zusammen',
   'the six months of the cold half': 'die sechs Monate der kalten Jahreshälfte',
   'as above': 'wie oben',
@@ -106,8 +108,6 @@ export const EXPLAINED: Catalogue = {
   'the cost of a year as it stood on that day; the promise keeps its whole sum':
     'die Kosten eines Jahres, wie sie an jenem Tag standen; die Zusage bewahrt ihre ganze Summe',
   'kept with promise {number} on {date}': 'mit Zusage {number} am {date} festgehalten',
-  'Low, 1 case in 10 below': 'Niedrig, 1 von 10 Fällen darunter',
-  'High, 1 case in 10 above': 'Hoch, 1 von 10 Fällen darüber',
   'bill of {from} to {to}': 'Rechnung von {from} bis {to}',
   'The bill less the promise for its days': 'Die Rechnung weniger die Zusage für ihre Tage',
   'what the bill charges for these units − what the promise says for exactly these days':

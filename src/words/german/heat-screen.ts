@@ -5,10 +5,10 @@ export const HEAT_SCREEN: Catalogue = {
   'Heated to 60 °C once a week': 'Einmal in der Woche auf 60 °C erhitzt',
   'By the immersion heater, against legionella.': 'Durch den Heizstab, gegen Legionellen.',
   'What the sums rest on': 'Worauf die Rechnung beruht',
-  'Heat for the rooms, units a year, worked out {count, plural, one {one way} other {# ways}}. We are not sure: each band holds 8 cases in 10.':
-    'Wärme für die Räume, Kilowattstunden im Jahr, auf {count, plural, one {einem Weg} other {# Wegen}} errechnet. Sicher ist das nicht: Jedes Band hält 8 von 10 Fällen.',
-  'Heat for the rooms in a typical year. 8 cases in 10 lie between low and high.':
-    'Wärme für die Räume in einem üblichen Jahr. 8 von 10 Fällen liegen zwischen niedrig und hoch.',
+  'Heat for the rooms, units a year, worked out {count, plural, one {one way} other {# ways}}. We are not sure: each band holds 8 in 10 homes like yours.':
+    'Wärme für die Räume, Kilowattstunden im Jahr, auf {count, plural, one {einem Weg} other {# Wegen}} errechnet. Sicher ist das nicht: Jedes Band hält 8 von 10 Häusern wie Ihrem.',
+  'Heat for the rooms in a typical year. 8 in 10 homes like yours lie between low and high.':
+    'Wärme für die Räume in einem üblichen Jahr. 8 von 10 Häusern wie Ihrem liegen zwischen niedrig und hoch.',
   Way: 'Weg',
   'Most likely': 'Am wahrscheinlichsten',
   'a typical British home.': 'ein übliches britisches Haus.',
@@ -101,6 +101,15 @@ export const HEAT_SCREEN: Catalogue = {
   'One alone, chosen by you.': 'Nur eines, von Ihnen gewählt.',
   'Used a day': 'Verbrauch am Tag',
   'Kept at': 'Gehalten bei',
+  'The heat pump makes it': 'Die Wärmepumpe macht es',
+  'by schedule, assumed': 'nach Zeitplan, angenommen',
+  'by schedule': 'nach Zeitplan',
+  'in the cheap night': 'in der günstigen Nacht',
+  'as it is drawn': 'wenn es gezapft wird',
+  'Hot water is made': 'Warmwasser entsteht',
+  'as usual, assumed': 'wie üblich, angenommen',
+  'Usual is: electricity in the cheap night where there is one, a heat pump by schedule, else as drawn.':
+    'Üblich ist: mit Strom in der günstigen Nacht, wo es sie gibt, mit einer Wärmepumpe nach Zeitplan, sonst wenn es gezapft wird.',
   'Cylinder loses': 'Verlust des Speichers',
   'the bills and meters': 'Rechnungen und Zählern',
   'From the bills and meters': 'Aus Rechnungen und Zählern',

@@ -15,7 +15,7 @@ export const HOST: Catalogue = {
   'what the sums rest on': 'worauf die Rechnung beruht',
   'heat a year': 'Wärme im Jahr',
   'rooms only': 'nur Räume',
-  'rooms, 8 cases of 10': 'Räume, 8 von 10 Fällen',
+  'rooms, 8 in 10 homes': 'Räume, 8 von 10 Häusern',
   'rooms are': 'Räume sind',
   'Rooms {rooms}, hot water {water}, measured at {boundary}: {counts}.':
     'Räume {rooms}, Warmwasser {water}, gemessen bei {boundary}: {counts}.',
@@ -23,7 +23,7 @@ export const HOST: Catalogue = {
     'Das ganze Haus, wie sein Zähler es sieht: {whole} ({low} bis {high}).',
   'Measured in homes: {low} to {high}, middle {middle}.': 'In Häusern gemessen: {low} bis {high}, Mitte {middle}.',
   // Cost
-  '8 years of 10': '8 von 10 Jahren',
+  '8 in 10 homes': '8 von 10 Häusern',
   units: 'Verbrauch',
   standing: 'Grundpreis',
   service: 'Wartung',

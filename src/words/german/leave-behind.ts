@@ -2,12 +2,12 @@ import type { Catalogue } from '../say.ts';
 
 /** Words of the document that stays with the household. */
 export const LEAVE_BEHIND: Catalogue = {
-  'Paid in all, purchase and running costs, in the money of today. 8 cases in 10 lie inside the bands.':
-    'Insgesamt bezahlt, Anschaffung und Betrieb, in heutigem Geld. 8 von 10 Fällen liegen in den Bändern.',
+  'Paid in all, purchase and running costs, in the money of today. 8 in 10 homes like yours lie inside the bands.':
+    'Insgesamt bezahlt, Anschaffung und Betrieb, in heutigem Geld. 8 von 10 Häusern wie Ihrem liegen in den Bändern.',
   'Paid in all, running costs alone, in the money of today. 8 cases in 10 lie inside the bands.':
     'Insgesamt bezahlt, nur der Betrieb, in heutigem Geld. 8 von 10 Fällen liegen in den Bändern.',
   'Paid in all after': 'Insgesamt bezahlt nach',
-  '8 cases in 10 inside': '8 von 10 Fällen dazwischen',
+  '8 in 10 homes inside': '8 von 10 Häusern darin',
   'putting it in': 'dem Einbau',
   '{year, plural, one {# year} other {# years}}': '{year, plural, one {# Jahr} other {# Jahren}}',
   'The years to come': 'Die kommenden Jahre',
@@ -27,8 +27,8 @@ export const LEAVE_BEHIND: Catalogue = {
   '{amount} a year': '{amount} im Jahr',
   'So the heat pump costs about {amount} a year more to run.':
     'Die Wärmepumpe kostet im Betrieb also etwa {amount} im Jahr mehr.',
-  'Cost of a year. The dot is the sum with the figures given here; 8 homes like yours in 10 lie inside the band.':
-    'Kosten eines Jahres. Punkt: mit den hier genannten Zahlen. 8 von 10 Häusern wie Ihres liegen im Band.',
+  'Cost of a year. The dot is the sum with the figures given here; 8 in 10 homes like yours lie inside the band.':
+    'Kosten eines Jahres. Punkt: mit den hier genannten Zahlen. 8 von 10 Häusern wie Ihrem liegen im Band.',
   'A year, at today’s prices': 'Ein Jahr, zu heutigen Preisen',
   'units bought': 'gekauft',
   'units bought (kWh)': 'gekauft (kWh)',
@@ -57,7 +57,6 @@ export const LEAVE_BEHIND: Catalogue = {
   'All of them make the same heat for the same home in a typical winter: {count} kWh. A standing charge is counted only where that way of heating brings it into the home.':
     'Alle erzeugen dieselbe Wärme für dasselbe Haus in einem durchschnittlichen Winter: {count} kWh. Ein Grundpreis zählt nur, wo ihn diese Heizung ins Haus bringt.',
   'How sure, and in another winter': 'Wie sicher, und in einem anderen Winter',
-  '8 years in 10 inside': '8 von 10 Jahren dazwischen',
   'mild winter': 'milder Winter',
   'cold winter': 'kalter Winter',
   'a unit of heat': 'je kWh Wärme',
@@ -70,8 +69,6 @@ export const LEAVE_BEHIND: Catalogue = {
     'Jeder Punkt ist ein möglicher Verlauf, alle gleich wahrscheinlich: mit anderem Winter, Preis, Gerät und Alltag.',
   'Worst to best for the heat pump, a year: {list}.': 'Vom schlechtesten zum besten, im Jahr: {list}.',
   'We had nothing to hold the heat pump against.': 'Wir hatten nichts, womit sich die Wärmepumpe vergleichen ließe.',
-  'In 8 years out of 10 the cost should lie within {range}; in 2 it will not.':
-    'In 8 von 10 Jahren dürften die Kosten bei {range} liegen, in 2 Jahren nicht.',
   'Your first winter': 'Ihr erster Winter',
   'What to expect': 'Was zu erwarten ist',
   'Your electricity bill also holds everything else you use at home.':
@@ -80,8 +77,6 @@ export const LEAVE_BEHIND: Catalogue = {
     'Die Wärme ist gleichmäßig. Heizkörper fühlen sich warm an, nicht heiß, und das Gerät läuft viele Stunden. So soll es sein.',
   'A new house or a new floor dries out in its first winter and can need more heat than later.':
     'Neue Häuser oder Fußböden trocknen im ersten Winter und können mehr Wärme brauchen.',
-  'About 1 home in 10 uses more than {units} in a year with nothing wrong.':
-    'Etwa 1 von 10 Häusern braucht mehr als {units} im Jahr, ganz ohne Fehler.',
   'What to do': 'Was zu tun ist',
   'After the winter we hold your bill against this paper, and show what the weather, the price and the rest did.':
     'Nach dem Winter halten wir Ihre Rechnung neben dieses Papier und zeigen, was Wetter, Preis und der Rest ausmachten.',

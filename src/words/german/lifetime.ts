@@ -21,13 +21,14 @@ export const LIFETIME: Catalogue = {
     'In {years, plural, one {einem Jahr} other {# Jahren}} könnte die Wärmepumpe insgesamt etwa {amount} weniger kosten.',
   'The heat pump costs more to put in. After about {paid, plural, one {one year} other {# years}} it might have paid that back.':
     'Der Einbau der Wärmepumpe kostet mehr. Nach etwa {paid, plural, one {einem Jahr} other {# Jahren}} könnte das wieder hereingeholt sein.',
-  'We are not sure: {range} in 8 cases out of 10.': 'Sicher ist das nicht: in 8 von 10 Fällen {range}.',
+  'We are not sure: {range} for 8 in 10 homes like yours.':
+    'Sicher ist das nicht: {range} bei 8 von 10 Häusern wie Ihrem.',
   'Against {other} it comes out about the same {kind, select, whole {in all} other {to run}}.':
     'Gegen {other} ist es {kind, select, whole {insgesamt} other {im Betrieb}} etwa gleich viel.',
   'Against {other} it comes out about {amount} {way, select, less {less} other {more}} {kind, select, whole {in all} other {to run}}.':
     'Gegen {other} sind es {kind, select, whole {insgesamt} other {im Betrieb}} etwa {amount} {way, select, less {weniger} other {mehr}}.',
-  'We are not sure: against {other} it is {range} in 8 cases out of 10.':
-    'Sicher ist das nicht: Gegen {other} sind es in 8 von 10 Fällen {range}.',
+  'We are not sure: against {other} it is {range} for 8 in 10 homes like yours.':
+    'Sicher ist das nicht: Gegen {other} sind es bei 8 von 10 Häusern wie Ihrem {range}.',
   '{range} less': '{range} weniger',
   '{range} more': '{range} mehr',
   '{more} more to {less} less': '{more} mehr bis {less} weniger',
@@ -53,7 +54,7 @@ export const LIFETIME: Catalogue = {
   'Money later is worth less than money now, here by {rate} a year.':
     'Späteres Geld ist weniger wert als heutiges, hier um {rate} im Jahr.',
   'Seen so, both come out about the same.': 'So gesehen kommen beide etwa gleich heraus.',
-  'In 8 cases out of 10 it costs {range}.': 'In 8 von 10 Fällen kostet sie {range}.',
+  'For 8 in 10 homes like yours it costs {range}.': 'Bei 8 von 10 Häusern wie Ihrem kostet sie {range}.',
   'Seen so, the heat pump is about {amount} {side, select, ahead {ahead} other {behind}}.':
     'So gesehen liegt die Wärmepumpe etwa {amount} {side, select, ahead {vorn} other {zurück}}.',
   'So a price that is paid back can still be a loss.': 'Ein Preis kann also hereinkommen und doch ein Verlust sein.',

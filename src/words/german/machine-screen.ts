@@ -14,8 +14,8 @@ export const MACHINE_SCREEN: Catalogue = {
   'Seasonal factor': 'Jahresarbeitszahl',
   'Units of heat for each unit bought, over a year, at {boundary}.':
     'Kilowattstunden Wärme je gekaufter Kilowattstunde, über ein Jahr, bei {boundary}.',
-  'Seasonal factor at {boundary}. 8 cases in 10 lie between low and high.':
-    'Jahresarbeitszahl bei {boundary}. 8 von 10 Fällen liegen zwischen niedrig und hoch.',
+  'Seasonal factor at {boundary}. 8 in 10 homes like yours lie between low and high.':
+    'Jahresarbeitszahl bei {boundary}. 8 von 10 Häusern wie Ihrem liegen zwischen niedrig und hoch.',
   'In-situ heat pump performance: analysis of Ofgem data 2017-2022 (for DESNZ, RECC and GSHPA, 2024), ground source, as quoted in trade news; 10 and 90 % points worked out from its shares at 3.0 and 3.5':
     'In-situ heat pump performance: analysis of Ofgem data 2017-2022 (für DESNZ, RECC und GSHPA, 2024), Erdwärme, zitiert nach der Fachpresse; Werte bei 10 und 90 % aus den Anteilen bei 3,0 und 3,5 errechnet',
   'Electrification of Heat demonstration, final performance analysis (for DESNZ, December 2024), open data set, deciles at H4, up to 742 homes, as held in a public research code; share that reached the design figure from the analysis of Ofgem data 2017-2022':

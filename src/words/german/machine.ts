@@ -18,8 +18,8 @@ export const MACHINE: Catalogue = {
   'For the rooms alone it is {factor}, counting {boundary}. Hot water, pumps and standby take their share.':
     'Für die Räume allein ist sie {factor}. Gezählt ist dabei: {boundary}. Warmwasser, Pumpen und Bereitschaft nehmen ihren Teil.',
   'Pumps, standby and the like take {units} a year.': 'Pumpen, Bereitschaft und Ähnliches brauchen {units} im Jahr.',
-  'By its design it would be {design}. But only about 1 home in {homes} reached the factor it was designed for, so we reckon with {factor}, the middle of what homes get.':
-    'Nach der Auslegung wären es {design}. Aber nur etwa 1 von {homes} Häusern erreichte die Arbeitszahl seiner Auslegung. Darum rechnen wir mit {factor}, der Mitte dessen, was Häuser erreichen.',
+  'By its design it would be {design}. But {homes} reached the factor they were designed for, so we reckon with {factor}, the middle of what homes get.':
+    'Nach der Auslegung wären es {design}. Aber {homes} erreichten die Arbeitszahl ihrer Auslegung. Darum rechnen wir mit {factor}, der Mitte dessen, was Häuser erreichen.',
   'In homes that were metered, most {source, select, ground {ground} other {air}} machines reached {low} to {high}, with {middle} in the middle ({boundary}).':
     'In Häusern mit Zählern erreichten die meisten {source, select, ground {Erdwärmepumpen} other {Luftwärmepumpen}} {low} bis {high}, in der Mitte {middle} ({boundary}).',
   'In {homes} homes that were metered, most {source, select, ground {ground} other {air}} machines reached {low} to {high}, with {middle} in the middle ({boundary}).':

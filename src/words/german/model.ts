@@ -4,8 +4,8 @@ import type { Catalogue } from '../say.ts';
 export const MODEL: Catalogue = {
   // Ranges
   'How wide it may lie': 'Wie weit es auseinanderliegen kann',
-  'high − low: 8 cases in 10 lie between the two, 1 in 10 below and 1 in 10 above':
-    'hoch − niedrig: 8 von 10 Fällen liegen zwischen beiden, 1 von 10 darunter und 1 von 10 darüber',
+  'high − low: 8 in 10 homes like yours lie between the two, 1 in 10 below and 1 in 10 above':
+    'hoch − niedrig: 8 von 10 Häusern wie Ihrem liegen zwischen beiden, 1 von 10 darunter und 1 von 10 darüber',
   '10 and 90 % points over the possible years, every doubtful input drawn from its own spread':
     '10- und 90-%-Punkte über die möglichen Jahre; jede unsichere Angabe ist aus ihrer eigenen Spanne gezogen',
   '10 and 90 % points over the possible years, every doubtful input drawn from its own spread; standing charge, VAT and a service price that was typed are agreed and stay':
@@ -220,6 +220,14 @@ export const MODEL: Catalogue = {
   night: 'Nacht',
   'all hours': 'alle Stunden',
   'Standing charge': 'Grundpreis',
+  'Hours in which it heats rooms': 'Stunden, in denen es Räume heizt',
+  'Hours in which it makes hot water': 'Stunden, in denen es Warmwasser macht',
+  'all day, most from 06:00 to 22:00': 'den ganzen Tag, am meisten von 06:00 bis 22:00',
+  'from 06:00 to 22:30, most in the morning and the evening': 'von 06:00 bis 22:30, am meisten morgens und abends',
+  'in the cheap night, a tenth in the evening': 'in der günstigen Nacht, ein Zehntel am Abend',
+  'by schedule, 04:00 to 06:00 and 13:00 to 15:00': 'nach Zeitplan, 04:00 bis 06:00 und 13:00 bis 15:00',
+  'in the cheap hours of the night, a fifth by day': 'in den günstigen Stunden der Nacht, ein Fünftel bei Tag',
+  'as it is drawn, 06:00 to 09:00 and 17:00 to 21:00': 'wenn es gezapft wird, 06:00 bis 09:00 und 17:00 bis 21:00',
   'Cost of the units': 'Kosten der Kilowattstunden',
   'Unit price over its hours': 'Arbeitspreis über seine Stunden',
   'Carbon of electricity': 'CO₂ von Strom',
@@ -434,6 +442,8 @@ export const MODEL: Catalogue = {
     'Räume {roomC, number} °C, {dropK, number, ::.0} K weniger als Mittel von Tag, Nacht und allen Räumen, − {gainsW, number, integer} W nutzbarer Gewinne / {wPerK, number, integer} W/K; SAP 10.2 Tables 5, 6, 9 und 9a, aus dem Gedächtnis',
   'sum below, ± {errorKWh, number, integer} kWh (one standard error)':
     'Summe unten, ± {errorKWh, number, integer} kWh (ein Standardfehler)',
+  '{origin}, for the rooms; × {ratio, number, ::.00} for hot water ({source})':
+    '{origin}, für die Räume; × {ratio, number, ::.00} für Warmwasser ({source})',
   'the meter counts heat itself': 'der Zähler zählt die Wärme selbst',
   'three-parameter energy signature by ordinary least squares; seasonal efficiency as named':
     'Energiekennlinie mit drei Größen nach den kleinsten Quadraten; Nutzungsgrad wie genannt',

@@ -26,7 +26,6 @@ export const THREAD: Catalogue = {
   'from {month}': 'ab {month}',
   old: 'alt',
   'needs heat, a machine and prices': 'braucht Wärmebedarf, Gerät und Preise',
-  '{amount} a year, {range}': '{amount} im Jahr, {range}',
   'none kept yet': 'noch keine aufbewahrt',
   '{amount} a year, number {number} of {date}': '{amount} im Jahr, Nummer {number} vom {date}',
   '{amount}, inside what was promised': '{amount}, innerhalb der Zusage',
@@ -47,7 +46,8 @@ export const THREAD: Catalogue = {
   'The prices for {fuels} are British, with pounds written as {money}. Put in your own before you promise anything.':
     'Die Preise für {fuels} sind britische, ihre Pfund als {money} geschrieben. Geben Sie eigene ein, bevor Sie etwas zusagen.',
   'The {fuel} price comes from {origin}.': 'Woher der Preis für {fuel} kommt: {origin}.',
-  '{amount} a year, {range}; {design} if as designed': '{amount} im Jahr, {range}; {design} wie ausgelegt',
+  '{amount} a year; 8 in 10 homes like yours: {range}; as designed {design}':
+    '{amount} im Jahr; 8 von 10 Häusern wie Ihrem: {range}; wie ausgelegt {design}',
   'Nobody has given the {fuel} price, so a published one stands in. Its source is named in the working.':
     'Niemand hat den Preis für {fuel} genannt, darum steht hier ein veröffentlichter. Seine Quelle nennt der Rechenweg.',
   'A unit of electricity costs {times} times as much as a unit of {fuel}.':
@@ -56,8 +56,7 @@ export const THREAD: Catalogue = {
     'Beim {times}-Fachen würde die Wärme aus beiden gleich viel kosten.',
   '{price} a unit': '{price} je Kilowattstunde',
   // Written estimate
-  'Promise {number} of {date}: about {amount} a year. In 8 years out of 10 it should lie between {low} and {high}.':
-    'Zusage {number} vom {date}: etwa {amount} im Jahr. In 8 von 10 Jahren dürfte es zwischen {low} und {high} liegen.',
+  'Promise {number} of {date}: about {amount} a year.': 'Zusage {number} vom {date}: etwa {amount} im Jahr.',
   'A promise is a copy of these figures with their date. It never changes afterwards, whatever you change here.':
     'Eine Zusage ist eine Kopie dieser Zahlen mit Datum. Sie ändert sich danach nie, was immer Sie hier ändern.',
   'Nothing is promised yet. Keep a promise when you hand the figures over.':
@@ -65,8 +64,8 @@ export const THREAD: Catalogue = {
   'The figures hold for heating and hot water in a typical year, at the prices named.':
     'Die Zahlen gelten für Heizung und Warmwasser in einem üblichen Jahr, zu den genannten Preisen.',
   'What other things in the home use is not counted.': 'Was andere Geräte im Haus brauchen, ist nicht mitgezählt.',
-  'About 2 homes in 10 will fall outside the range we give.':
-    'Etwa 2 von 10 Häusern werden außerhalb unserer Spanne liegen.',
+  'About 2 in 10 homes like yours will fall outside the range we give.':
+    'Etwa 2 von 10 Häusern wie Ihrem werden außerhalb unserer Spanne liegen.',
   // What to watch
   'Expect about {winter} of the year’s {year} from October to March.':
     'Rechnen Sie von Oktober bis März mit etwa {winter}, im ganzen Jahr mit {year}.',
@@ -77,8 +76,12 @@ export const THREAD: Catalogue = {
   'Keep the paper we gave you beside your bills.': 'Heben Sie unsere Unterlage bei Ihren Rechnungen auf.',
   'Change one setting at a time, and wait two days before the next.':
     'Ändern Sie immer nur eine Einstellung und warten Sie zwei Tage bis zur nächsten.',
-  'Call us if a month uses a quarter more than the paper says and the weather was not colder.':
-    'Rufen Sie uns an, wenn ein Monat ein Viertel mehr braucht als in der Unterlage und es nicht kälter war.',
+  'Call us if a month uses more than stands under “Call us above”.':
+    'Rufen Sie uns an, wenn ein Monat mehr braucht, als unter „Anrufen ab“ steht.',
+  '1 usual month in {months} lies above it with nothing wrong.':
+    '1 üblicher Monat von {months} liegt darüber, ohne dass etwas nicht stimmt.',
+  'With nothing wrong 1 usual month in {months} lies above it, and 1 year in {years} above {units}.':
+    'Ohne dass etwas nicht stimmt, liegt 1 üblicher Monat von {months} darüber und 1 Jahr von {years} über {units}.',
   'Call us if the rooms stay cold or the hot water runs out.':
     'Rufen Sie uns an, wenn die Räume kalt bleiben oder das Warmwasser ausgeht.',
   'Call us if the backup heater comes on day after day.': 'Rufen Sie uns an, wenn der Heizstab Tag für Tag anspringt.',
@@ -200,8 +203,8 @@ export const THREAD: Catalogue = {
   'A later bill held against the promise, to see why they differ.':
     'Eine spätere Rechnung neben der Zusage, um zu sehen, warum sie abweicht.',
   range: 'Spanne',
-  'Two figures with the answer between them in 8 cases out of 10. In 2 it lies outside.':
-    'Zwei Zahlen, zwischen denen die Antwort in 8 von 10 Fällen liegt. In 2 liegt sie außerhalb.',
+  'Two figures: 8 in 10 homes like yours lie between them, 2 outside.':
+    'Zwei Zahlen: 8 von 10 Häusern wie Ihrem liegen dazwischen, 2 außerhalb.',
   'measured, estimated, assumed': 'gemessen, geschätzt, angenommen',
   'How far to trust a figure: read from a meter, worked out, or taken from a table.':
     'Wie weit man einer Zahl trauen darf: abgelesen, errechnet oder aus einer Tabelle.',

@@ -5,7 +5,7 @@ export const WALK: Catalogue = {
   // Written estimate
   'Promise {number} is kept.': 'Zusage {number} ist aufbewahrt.',
   'What would be kept': 'Was aufbewahrt würde',
-  '{amount} a year, {range} in 8 years out of 10': '{amount} im Jahr, {range} in 8 von 10 Jahren',
+  '{amount} a year; 8 in 10 homes like yours: {range}': '{amount} im Jahr; 8 von 10 Häusern wie Ihrem: {range}',
   'Beside it': 'Daneben',
   '{other}, about {amount} a year': '{other}, etwa {amount} im Jahr',
   Heat: 'Wärme',
@@ -34,8 +34,6 @@ export const WALK: Catalogue = {
   'We promised about {amount} a year on {date}.': 'Wir haben am {date} etwa {amount} im Jahr zugesagt.',
   'Nothing is promised yet. It would be about {cost} a year.':
     'Noch ist nichts zugesagt. Es wären etwa {cost} im Jahr.',
-  'In 8 years out of 10 it should lie between {low} and {high}.':
-    'In 8 von 10 Jahren dürfte es zwischen {low} und {high} liegen.',
   'A promise keeps every figure with its date and its sums, so that a later bill can be held against it.':
     'Eine Zusage hält jede Zahl mit Datum und Rechenweg fest, um eine spätere Rechnung daneben zu legen.',
   'Kept promises': 'Aufbewahrte Zusagen',
@@ -79,8 +77,6 @@ export const WALK: Catalogue = {
   'That is about the same.': 'Das ist etwa gleich viel.',
   'That is about {apart} a year {way, select, less {less} other {more}}.':
     'Das sind etwa {apart} im Jahr {way, select, less {weniger} other {mehr}}.',
-  'We are not sure: 8 homes like yours in 10 lie inside the band, 2 outside.':
-    'Sicher ist das nicht: 8 von 10 Häusern wie Ihres liegen im Band, 2 außerhalb.',
   '{name} · {prices} · the dot is the sum with the figures given':
     '{name} · {prices} · der Punkt ist die Rechnung mit den genannten Zahlen',
   'It costs more to run here. Say it plainly; do not move on until they have heard it.':
@@ -143,8 +139,7 @@ export const WALK: Catalogue = {
     'Wir haben es aufgeschrieben: etwa {amount} im Jahr, Zusage {number} vom {date}.',
   'Nothing is promised yet. If you agree, we put these figures in writing.':
     'Noch ist nichts zugesagt. Wenn Sie einverstanden sind, schreiben wir diese Zahlen auf.',
-  'It says {low} to {high} in 8 years out of 10. It never changes afterwards.':
-    'Darin steht {low} bis {high} in 8 von 10 Jahren. Sie ändert sich danach nie.',
+  'The paper never changes afterwards.': 'Das Papier ändert sich danach nie.',
   'Today’s figure is about {amount} a year, with the range you saw.':
     'Die Zahl von heute ist etwa {amount} im Jahr, mit der Spanne, die Sie gesehen haben.',
   'Ask what they will do first, and write it into the notes.':
@@ -165,10 +160,9 @@ export const WALK: Catalogue = {
     'Fragen Sie: Wie würden Sie das jemandem sagen, der nicht dabei war? Das zeigt, ob die Seite klar war.',
   'Read the meter on the first of each month, and call us if it runs high.':
     'Lesen Sie am Ersten jedes Monats den Zähler ab, und rufen Sie an, wenn er hoch läuft.',
-  'A colder month needs more, and that is no fault.': 'Ein kälterer Monat braucht mehr, und das ist kein Fehler.',
   'Show where the meter is and how it is read.': 'Zeigen Sie, wo der Zähler ist und wie man ihn abliest.',
-  '{name} · purchase and running costs, in the money of today · the bands hold 8 cases in 10':
-    '{name} · Anschaffung und Betrieb, in heutigem Geld · die Bänder halten 8 von 10 Fällen',
+  '{name} · purchase and running costs, in the money of today · the bands hold 8 in 10 homes like yours':
+    '{name} · Anschaffung und Betrieb, in heutigem Geld · die Bänder halten 8 von 10 Häusern wie Ihrem',
   '{name} · running costs only, in the money of today · the bands hold 8 cases in 10':
     '{name} · nur Betrieb, in heutigem Geld · die Bänder halten 8 von 10 Fällen',
   'Do not sell this page. The prices of the years to come are anybody’s guess.':

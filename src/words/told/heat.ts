@@ -94,6 +94,7 @@ export const HEAT = sentences<ToldHeat>()({
     'what neither explains; {kWh, number, integer} kWh are usual (pipes between boiler and cylinder, SAP 2009 Table 3)',
   'all-bases-weighed': 'all base temperatures weighed',
   'heat-meter': 'the meter counts heat itself',
+  'water-by-table': '{origin}, for the rooms; × {ratio, number, ::.00} for hot water ({source})',
   'mean-of-rooms': 'mean of the rooms, from memory',
   'base-by-gains':
     'room {roomC, number} °C, {dropK, number, ::.0} K less as the mean of day, night and all rooms, − {gainsW, number, integer} W of useful gains / {wPerK, number, integer} W/K; SAP 10.2 Tables 5, 6, 9 and 9a, from memory',

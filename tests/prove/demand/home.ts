@@ -5,8 +5,8 @@
 import { COMMON_MONTH_DAYS, toDayNumber } from '../../../src/model/calendar/civil.ts';
 import { cookingGasKWh } from '../../../src/model/demand/demand-assumptions.ts';
 import { reckonHotWater } from '../../../src/model/demand/hot-water.ts';
+import { UNCOUNTED_KWH } from '../../../src/model/demand/known-base.ts';
 import { typicalOn } from '../../../src/model/demand/record-weather.ts';
-import { UNCOUNTED_KWH } from '../../../src/model/demand/split-base.ts';
 import type { Series } from '../../../src/model/shapes/evidence.ts';
 import { emptyHousehold, type Household } from '../../../src/model/shapes/household.ts';
 import { type TypicalYear, typicalYear } from '../../../src/model/year/typical-year.ts';
@@ -147,6 +147,9 @@ function madeNature(random: Random, household: Household, apart: Random): Nature
   };
 }
 
+/** Ups and downs that come out even: their mean is 1, so that the heat of a usual year is what the years come to. */
+const evenly = (spread: number, z: number): number => Math.exp(spread * z - spread ** 2 / 2);
+
 /** Metered use by day: each year's habits, months away or cosy, days that are not alike. */
 function madeUse(
   random: Random,
@@ -162,10 +165,10 @@ function madeUse(
   const days = spells(random, count, 0.4);
   return temperatures.map((outdoorC, i) => {
     const habit = years[Math.floor(i / YEAR_DAYS)]!;
-    const month = Math.exp(MONTH_SPREAD * months[Math.floor(i / 30)]!);
+    const month = evenly(MONTH_SPREAD, months[Math.floor(i / 30)]!);
     const asked = (nature.wPerK * lossShare(i) * 24 * degreesAsked(nature, first + i, outdoorC)) / 1000;
     const steady = nature.basePerDay * (1 + nature.swing * wave(first + i, nature.peakDay));
-    const space = (asked / nature.efficiency) * habit * month * Math.exp(0.12 * days[i]!);
-    return space + steady * habit * month * about(random, 1, 0.25);
+    const space = (asked / nature.efficiency) * habit * month * evenly(0.12, days[i]!);
+    return space + steady * habit * month * evenly(0.25, normal(random));
   });
 }

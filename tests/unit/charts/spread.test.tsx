@@ -133,7 +133,9 @@ describe('sentence and table', () => {
     [[], 'No yearly cost is known yet.'],
   ])('%#', (rows, said) => expect(spreadSentence(rows)).toContain(said));
   test('the range is said as doubt, not as ups and downs', () =>
-    expect(spreadSentence(spreadSeries(rise))).toContain('We are not sure: £1,050 to £1,400 in 8 cases out of 10.'));
+    expect(spreadSentence(spreadSeries(rise))).toContain(
+      '8 in 10 homes like yours should lie between £1,050 and £1,400, 2 outside.',
+    ));
   test('the table has every row, the unknown as words', () => {
     const table = spreadTable(spreadSeries(unknownFirst));
     expect(table.rows[0]!.cells).toEqual(['Heat pump, ground', '£1,193', '£1,049', '£1,395']);

@@ -4,7 +4,7 @@ import { monthsOf, type Rates, ratesOf, totalOf, type Use } from '../../../src/m
 import type { TariffBand, TariffVersion } from '../../../src/model/shapes/tariff.ts';
 import { rateBuckets } from '../../../src/model/tariff/slot-price.ts';
 import { STEADY_HEATING, WAKING_HOURS } from '../../../src/model/year/day-profiles.ts';
-import { blend, shareOut, sharesOfSlots } from '../../../src/model/year/share-out.ts';
+import { blend, daysFromMonths, shareOut, sharesOfSlots } from '../../../src/model/year/share-out.ts';
 import { allHours, priceSeries, version } from '../tariff/tariffs.ts';
 import { SLOTS_2026, SPACE_SHARE } from './make-demand.ts';
 
@@ -19,6 +19,7 @@ const ratesFor = (times = 1): Rates => ({
   beside: false,
   times,
 });
+const isWeekend = (day: number) => SLOTS_2026.weekday[SLOTS_2026.dayStart[day]!]! >= 5;
 const sum = (values: readonly number[]) => values.reduce((total, value) => total + value, 0);
 
 /** Slot by slot, without classes: kWh × price. */
@@ -49,9 +50,26 @@ describe('a year on dated half-hourly prices costs what its half-hours cost one 
     expect(sum(monthsOf([use]).unitsPence)).toBeCloseTo(expected, 4);
     expect(sum(ratesOf([use]).map(({ kWh, pencePerKWh }) => kWh * pencePerKWh))).toBeCloseTo(expected, 4);
   });
-  test('from half-hours', () => {
-    const use = { kWh: 4400, shares: sharesOfSlots(line, SLOTS_2026, buckets)!, rates: ratesFor() };
+  test('from half-hours, one by one', () => {
+    const use = { kWh: 4400, shares: sharesOfSlots(line, SLOTS_2026, buckets, true)!, rates: ratesFor() };
     expect(totalOf([use]).pence).toBeCloseTo(expected, 4);
+  });
+  test('from half-hours, each with the mean of its month, so that no weekday is favoured by a made-up cold day', () => {
+    const weekendPrices: TariffVersion = version([
+      { name: 'weekend', pencePerKWh: 10, times: [{ days: ['sat', 'sun'], from: '00:00', to: '24:00' }] },
+      allHours(20),
+    ]);
+    const weekend = rateBuckets(weekendPrices, SLOTS_2026);
+    const days = (share: (day: number) => number) =>
+      sum(Array.from({ length: 365 }, (_, day) => (isWeekend(day) ? share(day) : 0)));
+    const shares = sharesOfSlots(line, SLOTS_2026, weekend)!;
+    // What weekends get of the heat is what they have of the days of each month.
+    const even = daysFromMonths([...shares.byMonth], SLOTS_2026);
+    expect(shares.byBand[weekend.names.indexOf('weekend')]).toBeCloseTo(
+      days((day) => even[day]!),
+      3,
+    );
+    expect(days((day) => even[day]!)).toBeCloseTo(2 / 7, 2);
   });
   test('of two uses laid together, and a tenth dearer', () => {
     const second = layOut(4400, WAKING_HOURS);

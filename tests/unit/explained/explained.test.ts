@@ -36,7 +36,7 @@ describe('twelve months come to their year', () => {
   test.each([
     ['cost', costByMonth(pump, { said: 'By the month' })],
     ['heat', heatByMonth(appraisal.demand)],
-    ['units', unitsByMonth(pump, 1.25)],
+    ['units', unitsByMonth(pump, pump.monthly.boughtKWh)],
   ] as const)('%s', (_, working) => {
     expect(months(working)).toHaveLength(12);
     expect(sum(months(working))).toBeCloseTo(working.result.value, 6);

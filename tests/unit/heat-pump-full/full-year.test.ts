@@ -13,6 +13,7 @@ import {
 } from '../../../src/model/heat-pump/full/surface.ts';
 import { type Balance, USES } from '../../../src/model/heat-pump/full/year.ts';
 import type { FullMachine } from '../../../src/model/shapes/household.ts';
+import { CYLINDER_WINDOWS } from '../../../src/model/year/day-profiles.ts';
 import { typed } from '../appraisal/make-household.ts';
 import { fullHousehold, reckonFull, settleInput } from './make-year.ts';
 
@@ -212,6 +213,7 @@ describe('a machine of 8 kW and COP 4 at every source and flow, full load or non
       spaceShare: new Float64Array(days).fill(1 / days),
       waterByDayKWh: new Float64Array(days).fill(waterKWh / days),
       waterFlowC: 50,
+      waterHours: CYLINDER_WINDOWS,
       source: { kind: 'typed', byDayC: new Float64Array(days).fill(5) },
       curve: {
         control: 'fixed',

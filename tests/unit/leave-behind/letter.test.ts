@@ -92,7 +92,7 @@ describe('what to read from now on', () => {
   test('a month has the units of the written estimate: 5 a day in winter, 2 in summer', () => {
     expect(days[1]!.expected!.kWh).toBeCloseTo(5 * 31, 6); // March
     expect(days[4]!.expected!.kWh).toBeCloseTo(2 * 30, 6); // June
-    for (const { expected } of days.slice(1)) expect(expected!.highKWh).toBeGreaterThan(expected!.kWh);
+    for (const { expected } of days.slice(1)) expect(expected!.warnKWh).toBeGreaterThan(expected!.kWh);
   });
   test('a letter of December goes on in January', () => {
     expect(readingDays({ madeOn: '2027-12-31T12:00:00Z' }, estimate)[0]!.on).toBe('2028-01-01');

@@ -48,7 +48,7 @@ describe('on paper', () => {
     'After about 11 years it might have paid that back.',
     'This is a picture of what may come, not advice.',
     'Nobody knows the prices of the years to come.',
-    'in 8 cases out of 10',
+    'for 8 in 10 homes like yours',
     'data-part="line-pump"',
     'data-part="band-beside"',
     '<h3>The years to come</h3>',

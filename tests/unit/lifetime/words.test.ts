@@ -86,9 +86,9 @@ test.each([
 test('a payback within the years that is still a loss is named as one', () => {
   const lossy = reckon({ heatPumpGBP: typed(6238.2) }, {}, 0);
   expect(words.worthSentence(lossy)).toContain('can still be a loss');
-  expect(words.worthSentence(lossy)).not.toContain('8 cases');
+  expect(words.worthSentence(lossy)).not.toContain('8 in 10');
   const ranged = { ...lossy, netPresentValue: { ...lossy.netPresentValue!, low: -410_000, high: 290_000 } };
-  expect(words.worthSentence(ranged)).toContain('In 8 cases out of 10 it costs £4,100 more to £2,900 less.');
+  expect(words.worthSentence(ranged)).toContain('For 8 in 10 homes like yours it costs £4,100 more to £2,900 less.');
 });
 
 test('whatever is typed, nothing false or broken is said', () => {

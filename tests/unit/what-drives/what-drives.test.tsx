@@ -175,13 +175,13 @@ describe('words', () => {
     [
       'flow',
       [figure(-70, -100, -50)],
-      'Cooler heating water: every 5 degrees lower saves about £70 a year, £50 to £100 in 8 cases of 10.',
+      'Cooler heating water: every 5 degrees lower saves about £70 a year, £50 to £100 for 8 in 10 homes like yours.',
     ],
     ['flow', [figure(-1, -4, 2)], 'Cooler heating water: every 5 degrees lower changes almost nothing.'],
     [
       'flow',
       [figure(3, -20, 30)],
-      'Cooler heating water: every 5 degrees lower may save up to £20 a year or cost up to £30 more, in 8 cases of 10.',
+      'Cooler heating water: every 5 degrees lower may save up to £20 a year or cost up to £30 more, for 8 in 10 homes like yours.',
     ],
     [
       'flow',
@@ -191,27 +191,27 @@ describe('words', () => {
     [
       'room',
       [figure(110, 80, 150)],
-      'Warmer rooms: every degree more costs about £110 a year more, £80 to £150 in 8 cases of 10.',
+      'Warmer rooms: every degree more costs about £110 a year more, £80 to £150 for 8 in 10 homes like yours.',
     ],
     [
       'water-use',
       [figure(200, 150, 260)],
-      'Half as much hot water again costs about £200 a year more, £150 to £260 in 8 cases of 10.',
+      'Half as much hot water again costs about £200 a year more, £150 to £260 for 8 in 10 homes like yours.',
     ],
     [
       'water-temperature',
       [figure(20, -2, 30)],
-      'A hotter cylinder: every 5 degrees more costs about £20 a year more, £0 to £30 in 8 cases of 10.',
+      'A hotter cylinder: every 5 degrees more costs about £20 a year more, £0 to £30 for 8 in 10 homes like yours.',
     ],
     [
       'array',
       [figure(100, 70, 140), figure(-30, -40, -20)],
-      'Half the usual length of pipe in the ground costs about £100 a year more, £70 to £140 in 8 cases of 10. Half as much again as usual saves about £30 a year, £20 to £40 in 8 cases of 10.',
+      'Half the usual length of pipe in the ground costs about £100 a year more, £70 to £140 for 8 in 10 homes like yours. Half as much again as usual saves about £30 a year, £20 to £40 for 8 in 10 homes like yours.',
     ],
   ] as const)('%s %#', (name, effects, sentence) => expect(driversSentence({ name, effects })).toBe(sentence));
   test('emitters, either way round, alike and unsure', () => {
     expect(emitterSentence(quick)).toMatch(
-      /^A warm floor at 35 °C would cost about £\d+ a year less \(£\d+ to £\d+ in 8 cases of 10\) than radiators at 45 °C\.$/,
+      /^A warm floor at 35 °C would cost about £\d+ a year less \(£\d+ to £\d+ for 8 in 10 homes like yours\) than radiators at 45 °C\.$/,
     );
     const turned = {
       ...quick,
@@ -219,11 +219,11 @@ describe('words', () => {
       emittersApart: figure(90, 60, 120),
     };
     expect(emitterSentence(turned)).toBe(
-      'Radiators at 45 °C would cost about £90 a year more (£60 to £120 in 8 cases of 10) than a warm floor at 35 °C.',
+      'Radiators at 45 °C would cost about £90 a year more (£60 to £120 for 8 in 10 homes like yours) than a warm floor at 35 °C.',
     );
     expect(emitterSentence({ ...quick, emittersApart: figure(0, -1, 1) })).toContain('about the same');
     expect(emitterSentence({ ...quick, emittersApart: figure(5, -20, 30) })).toContain(
-      'up to £20 a year less or up to £30 more, in 8 cases of 10, than radiators',
+      'up to £20 a year less or up to £30 more, for 8 in 10 homes like yours, than radiators',
     );
   });
   test('a factor that rises with warmer rooms is explained; one that falls needs no word', () => {

@@ -85,8 +85,10 @@ describe('which side is named', () => {
     const [pump] = pair(148_000, 160_000).systems;
     const designed = (costPence: number, reachedShare: number) =>
       cost.designSentence({ ...pump!, asDesigned: { costPence, reachedShare } });
-    expect(designed(142_000, 0.165)).toBe('If it works as designed: £1,420 a year; about 1 home in 6 will get there.');
-    expect(designed(142_000, 0.41)).toContain('about 4 homes in 10 will get there.');
+    expect(designed(142_000, 0.165)).toBe(
+      'If it works as designed: £1,420 a year; fewer than 2 in 10 homes get there.',
+    );
+    expect(designed(142_000, 0.41)).toContain('fewer than 5 in 10 homes get there.');
     expect(designed(148_010, 0.4)).toBe('');
     expect(cost.designSentence(pump!)).toBe('');
   });
@@ -106,7 +108,7 @@ describe('around it', () => {
 
   test('the range says how often it will be missed', () =>
     expect(cost.rangeSentence({ cost: figure(119_000, 104_000, 140_000, 'pence') })).toBe(
-      'We are not sure to the pound. In 8 cases out of 10 it should lie between £1,040 and £1,400. In 2 it will not.',
+      '8 in 10 homes like yours should lie between £1,040 and £1,400, 2 outside.',
     ));
   test('parts that are nothing are left out', () => {
     expect(cost.splitSentence({ split: { unitsPence: 106_400, standingPence: 0, servicePence: 13_000 } })).toBe(

@@ -75,13 +75,26 @@ describe('energy, prices, shares', () => {
   });
 
   test.each([
-    [2.44, 'two and a half'],
+    [2.44, '2.4'],
+    [2.29, '2.29'],
+    [2.55, 'two and a half'],
+    [2.49, '2.49'],
     [2, 'two'],
     [0.5, 'half a unit'],
-    [0.1, 'almost nothing'],
+    [0.04, 'almost nothing'],
     [12.1, '12'],
     [-1, 'not known'],
   ])('%d is said %s', (value, said) => expect(words.spokenRatio(value)).toBe(said));
+
+  test('a ratio is never said to be more than it is, and at most 3 % less', () => {
+    const named = new Map(Array.from({ length: 24 }, (_, half) => [words.spokenRatio(half / 2), half / 2]));
+    for (let value = 0.05; value <= 12; value += 0.0037) {
+      const said = words.spokenRatio(value);
+      const means = named.get(said) ?? Number(said);
+      expect(means, said).toBeLessThanOrEqual(value + 1e-9);
+      expect(means, said).toBeGreaterThanOrEqual(0.97 * value - 1e-9);
+    }
+  });
 });
 
 describe('dates and lists', () => {

@@ -61,7 +61,7 @@ test('the weather and the ways behind the heat', () => {
 });
 
 test.each([
-  [3.44, 'ground', 'For every unit you buy, the ground adds about two and a half.'],
+  [3.44, 'ground', 'For every unit you buy, the ground adds about 2.4.'],
   [3.0, 'air', 'For every unit you buy, the air outside adds about two.'],
   [1.1, 'ground', 'For every unit you buy, the ground adds almost nothing.'],
   [0.7, 'ground', 'For every unit you buy, the ground adds almost nothing.'],

@@ -76,7 +76,7 @@ describe('the thread', () => {
       ['Heat needed', '13,900 kWh a year, give or take 1,100', 'estimated'],
       ['The machine', 'factor 3.4 for heat and hot water (H4)', 'estimated'],
       ['Prices', '26.3 p and 8.0 p, October to December 2026', 'measured'],
-      ['Running cost', '£1,190 a year, £1,050 to £1,400', 'estimated'],
+      ['Running cost', '£1,190 a year; 8 in 10 homes like yours: £1,050 to £1,400', 'estimated'],
       ['Promise', '£1,190 a year, number 12 of 25 November 2026', 'measured'],
       ['Bill check', '£670, above what was promised', 'measured'],
     ]);

@@ -16,10 +16,10 @@ const HOURS = 0.5;
  * Electricity [kWh] of every use in every half-hour, with heat, source heat and factors by month and year.
  * For each half-hour: source and flow temperature, electricity a unit of heat = 1 / (fraction × Carnot COP), part load
  * by EN 14825 below the least output, resistance where output falls short; hot water at its own flow and full load in
- * its two windows; source pump by full-load hours. Valid for −30 to 40 °C source and 15 to 80 °C flow.
+ * its hours; source pump by full-load hours. Valid for −30 to 40 °C source and 15 to 80 °C flow.
  */
 export function runYear(input: YearInput): FullYear {
-  const { slots, perHeat, outputKW, leastShare, degradation } = input;
+  const { slots, perHeat, outputKW, leastShare, degradation, waterHours } = input;
   const flow = flowTable(input.curve);
   const days = runDays(input, flow);
   const lines = (): Float64Array => new Float64Array(slots.count);
@@ -54,17 +54,17 @@ export function runYear(input: YearInput): FullYear {
     let waterWeight = 0;
     for (let slot = start; slot < end; slot++) {
       spaceWeight += STEADY_HEATING[(slots.minute[slot]! / 30) | 0]!;
-      waterWeight += CYLINDER_WINDOWS[(slots.minute[slot]! / 30) | 0]!;
+      waterWeight += waterHours[(slots.minute[slot]! / 30) | 0]!;
     }
     const spacePerWeight = spaceDay / spaceWeight;
-    // Days that miss both windows, as in a made-up calendar, heat their water evenly.
+    // Days that miss its hours, as in a made-up calendar, heat their water evenly.
     const waterPerWeight = waterWeight > 0 ? waterDay / waterWeight : 0;
     const waterEven = waterWeight > 0 ? 0 : waterDay / (end - start);
     for (let slot = start; slot < end; slot++) {
       const half = (slots.minute[slot]! / 30) | 0;
       const sourceC = air ? input.outdoorC[slot]! : days.sourceC[day]!;
       const asked = spacePerWeight * STEADY_HEATING[half]!;
-      const drawn = waterPerWeight * CYLINDER_WINDOWS[half]! + waterEven;
+      const drawn = waterPerWeight * waterHours[half]! + waterEven;
       backup[slot] = (asked + drawn) * share;
       let fullLoad = 0;
       if (asked > 0) {

@@ -6,6 +6,7 @@ import { type Told, tell, type Wording } from '../../shapes/told.ts';
 import { CYLINDER_LITRES, HOT_C, ROOM_C } from '../../shapes/usual-home.ts';
 import type { WorkingInput } from '../../shapes/working.ts';
 import { designOutdoor } from '../../weather/design-outdoor.ts';
+import { CYLINDER_WINDOWS, DRAWN_WATER, NIGHT } from '../../year/day-profiles.ts';
 import { daysFromMonths } from '../../year/share-out.ts';
 import type { TypicalYear } from '../../year/typical-year.ts';
 import {
@@ -108,6 +109,8 @@ function settleValues({ household, demand, reference, year, whatIf }: SettleInpu
   };
 }
 
+const WATER_HOURS = { schedule: CYLINDER_WINDOWS, night: NIGHT, drawn: DRAWN_WATER } as const;
+
 /** Puts a machine's year together from the household, its demand and the reference tables. */
 export function settleFull(settle: SettleInput): Settled {
   const { household, demand, reference, year, spaceShare } = settle;
@@ -125,6 +128,7 @@ export function settleFull(settle: SettleInput): Settled {
     spaceShare,
     waterByDayKWh: waterShare.map((share) => share * demand.water.value),
     waterFlowC: hot.value + CYLINDER_RISE_K,
+    waterHours: WATER_HOURS[hotWater.hours ?? 'schedule'],
     source: settledSource.source,
     curve: values.curve,
     perHeat: perHeat.surface,

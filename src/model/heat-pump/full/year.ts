@@ -15,6 +15,8 @@ export interface YearInput {
   /** Heat for hot water, one a day, kWh. */
   readonly waterByDayKWh: Float64Array;
   readonly waterFlowC: number;
+  /** When hot water is made, 48 weights of the half-hours of a day. */
+  readonly waterHours: readonly number[];
   readonly source: Source;
   readonly curve: HeatingCurve;
   /** Electricity a unit of heat at full load, and most output [kW]. */

@@ -1,6 +1,6 @@
 import { findSideBySide } from '../../../model/comparison/beside.ts';
 import type { SystemResult } from '../../../model/shapes/appraisal.ts';
-import { designSentence, standing } from '../../../words/cost.ts';
+import { designSentence, rangeSentence, standing, yearToYearSentence } from '../../../words/cost.ts';
 import { costByMonth } from '../../../words/explained/months.ts';
 import { rangedWorking } from '../../../words/explained/ranged.ts';
 import { spokenPounds } from '../../../words/numbers.ts';
@@ -38,9 +38,10 @@ export function costPage({ household, appraisal, changed }: WalkInput): WalkPage
               way: side === 'more' ? 'more' : 'less',
             })
         : '',
-      say('We are not sure: 8 homes like yours in 10 lie inside the band, 2 outside.'),
+      rangeSentence(pump),
       designSentence(pump),
       byMonth,
+      yearToYearSentence(pump),
     ]
       .filter(Boolean)
       .join(' '),

@@ -3,6 +3,7 @@ import { findSideBySide } from '../../../model/comparison/beside.ts';
 import { writtenEstimateWorking } from '../../../words/explained/estimate-workings.ts';
 import { longDate, spokenPounds } from '../../../words/numbers.ts';
 import { inMoneyOf, say } from '../../../words/say.ts';
+import { homesSentence } from '../../../words/sure.ts';
 import { costWorking } from '../../shared/name-working.ts';
 import type { WalkInput, WalkPage } from '../page.ts';
 
@@ -39,10 +40,7 @@ export function nextPage({ household, appraisal, estimates, settings, today }: W
         })
       : say('Nothing is promised yet. If you agree, we put these figures in writing.'),
     say: latest
-      ? say('It says {low} to {high} in 8 years out of 10. It never changes afterwards.', {
-          low: inMoneyOf(latest, () => spokenPounds(latest.lowPence)),
-          high: inMoneyOf(latest, () => spokenPounds(latest.highPence)),
-        })
+      ? `${inMoneyOf(latest, () => homesSentence(latest.lowPence, latest.highPence))} ${say('The paper never changes afterwards.')}`
       : say('Today’s figure is about {amount} a year, with the range you saw.', {
           amount: spokenPounds(pump.cost.value),
         }),

@@ -27,7 +27,7 @@ export function yearsPages({ household, lifetime }: WalkInput): WalkPage[] {
       say: [saysAmount ? savedRangeSentence(lifetime) : savedSentence(lifetime), notAdvice, nobodyKnows].join(' '),
       foot: say(
         lifetime.kind === 'whole'
-          ? '{name} · purchase and running costs, in the money of today · the bands hold 8 cases in 10'
+          ? '{name} · purchase and running costs, in the money of today · the bands hold 8 in 10 homes like yours'
           : '{name} · running costs only, in the money of today · the bands hold 8 cases in 10',
         { name: household.name },
       ),
