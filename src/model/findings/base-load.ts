@@ -1,8 +1,7 @@
 /** What runs all night, and the day from which it was more. */
 import { toCivilDate } from '../calendar/civil.ts';
 import { type Finding, sureOf, yearOfDays } from '../shapes/finding.ts';
-import type { MeterDays, Prices } from './meter-days.ts';
-import { knownWeather } from './meter-days.ts';
+import { heatingDegrees, knownWeather, type MeterDays, type Prices, unitsAndCost } from './meter-days.ts';
 import { changeKind, findLineChange } from './two-lines.ts';
 
 const LEAST_DAYS = 21;
@@ -10,10 +9,6 @@ const LEAST_DAYS = 21;
 const LOW_HOURS = 2;
 /** A rise below this is a router and a few chargers, kW. */
 const LEAST_KW = 0.05;
-const LEAST_F = 10;
-const LEAST_T = 6;
-/** Outdoor temperature below which a home is heated, for taking the cold out of the night's use, °C. */
-const HEATING_BELOW_C = 15.5;
 
 /** Mean of the lowest readings of each day, kW. */
 export function dailyLow(days: MeterDays): Float64Array {
@@ -34,9 +29,9 @@ export function findBaseLoad(days: MeterDays, prices: Prices): Finding[] {
   const known = knownWeather(days);
   const low = dailyLow(days);
   const values = known.map((day) => low[day]!);
-  const below = known.map((day) => Math.max(0, HEATING_BELOW_C - days.outdoorC[day]!));
+  const below = known.map((day) => heatingDegrees(days.outdoorC[day]!));
   const change = findLineChange(below, values, LEAST_DAYS);
-  if (!change || change.f < LEAST_F || change.t < LEAST_T || change.change < LEAST_KW) return [];
+  if (!change || change.change < LEAST_KW) return [];
   if (changeKind(change, below, values, below) !== 'steady') return [];
   const { at, was, change: riseKW } = change;
   const first = days.dayNumber[known[at]!]!;
@@ -52,10 +47,7 @@ export function findBaseLoad(days: MeterDays, prices: Prices): Finding[] {
       sure: sureOf(0.6 + Math.min(0.3, change.t / 60)),
       grade: 'estimated',
       seen: { riseW: riseKW * 1000, beforeW: was * 1000, afterW: (was + riseKW) * 1000 },
-      kWh,
-      pence: kWh * prices.pencePerKWh,
-      kWhYear,
-      penceYear: kWhYear * prices.pencePerKWh,
+      ...unitsAndCost(kWh, kWhYear, prices),
       ask: ['new-appliance', 'tub-or-pool', 'settings-changed'],
       check: days.meter === 'heat-pump' ? ['pump-always-on'] : ['sub-meter', 'pump-always-on'],
       cautions: ['electrical'],

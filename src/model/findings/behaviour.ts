@@ -2,18 +2,12 @@
 import { toCivilDate } from '../calendar/civil.ts';
 import { type Finding, sureOf, yearOfDays } from '../shapes/finding.ts';
 import { coldLine } from './cold-line.ts';
-import type { MeterDays, Prices } from './meter-days.ts';
-import { knownWeather } from './meter-days.ts';
+import { heatingDegrees, knownWeather, type MeterDays, type Prices, unitsAndCost } from './meter-days.ts';
 import { changeKind, findLineChange } from './two-lines.ts';
 
 const LEAST_DAYS = 28;
 /** Less than this share of the use is the ordinary unsteadiness of a household, and of its lights on the house's meter. */
 const LEAST_SHARE = { 'heat-pump': 0.1, 'whole-house': 0.18 } as const;
-/** The best of many days differs by chance too; see the proof of false alarms. */
-const LEAST_F = 10;
-const LEAST_T = 6;
-/** Outdoor temperature below which a home is heated, °C. */
-const HEATING_BELOW_C = 15.5;
 /** A whole year of days shows every season, so that a difference can be said for the year. */
 const NEARLY_A_YEAR = 330;
 
@@ -32,9 +26,8 @@ export function findBehaviour(days: MeterDays, prices: Prices): Finding[] {
     outdoor,
   );
   const split = findLineChange(below, use, LEAST_DAYS);
-  if (!split || split.f < LEAST_F || split.t < LEAST_T) return [];
+  if (!split) return [];
   const { at, before, after } = split;
-  const cold = outdoor.map((outdoorC) => Math.max(0, HEATING_BELOW_C - outdoorC));
   const share = split.change / split.was;
   if (!(split.was > 0) || Math.abs(share) < LEAST_SHARE[days.meter]) return [];
   let kWh = 0;
@@ -57,11 +50,12 @@ export function findBehaviour(days: MeterDays, prices: Prices): Finding[] {
       to: toCivilDate(days.dayNumber[known.at(-1)!]! + 1),
       sure: sureOf(0.6 + Math.min(0.2, split.f / 200) + Math.min(0.15, Math.abs(share) / 2)),
       grade: span ? 'estimated' : 'assumed',
-      seen: { share, kind: changeKind(split, below, use, cold), kWhPerDay: kWh / (use.length - at) },
-      kWh,
-      pence: kWh * prices.pencePerKWh,
-      kWhYear,
-      penceYear: kWhYear * prices.pencePerKWh,
+      seen: {
+        share,
+        kind: changeKind(split, below, use, outdoor.map(heatingDegrees)),
+        kWhPerDay: kWh / (use.length - at),
+      },
+      ...unitsAndCost(kWh, kWhYear, prices),
       ask: more ? ['more-people', 'rooms-warmer', 'rooms-added', 'settings-changed'] : ['away', 'settings-changed'],
       check: more ? ['heating-curve', 'water-setpoint'] : ['heating-curve'],
       cautions: [],

@@ -2,15 +2,12 @@
 import { toCivilDate } from '../calendar/civil.ts';
 import { type Finding, sureOf, yearOfDays } from '../shapes/finding.ts';
 import { clockPrices } from './clock-prices.ts';
-import { type MeterDays, meanOf, type Prices } from './meter-days.ts';
+import { heatingDegrees, type MeterDays, meanOf, type Prices } from './meter-days.ts';
 import { findLineChange } from './two-lines.ts';
 
 const LEAST_DAYS = 21;
-const LEAST_F = 10;
-const LEAST_T = 6;
 /** A rise of the price paid below this share is chance and season. */
 const LEAST_SHARE = 0.05;
-const HEATING_BELOW_C = 15.5;
 
 /**
  * Day from which the pence paid over the plain mean price of the day's hours stand higher on days as cold as before,
@@ -24,9 +21,9 @@ export function findDearHours(days: MeterDays, { versions = [] }: Prices): Findi
   // Pence a day over the plain mean price: unlike the price itself they follow a straight line with the cold.
   const premium = used.map((day) => premiumPence(days, prices, day));
   const weatherKnown = used.every((day) => Number.isFinite(days.outdoorC[day]));
-  const below = used.map((day) => (weatherKnown ? Math.max(0, HEATING_BELOW_C - days.outdoorC[day]!) : 0));
+  const below = used.map((day) => (weatherKnown ? heatingDegrees(days.outdoorC[day]!) : 0));
   const shift = findLineChange(below, premium, LEAST_DAYS);
-  if (!shift || shift.f < LEAST_F || shift.t < LEAST_T) return [];
+  if (!shift) return [];
   const since = used.slice(shift.at);
   const plainPence = meanOf(since.map((day) => days.dayKWh[day]! * plainPrice(days, prices, day)));
   const share = shift.change / plainPence;

@@ -3,9 +3,8 @@ import { toDayNumber } from '../calendar/civil.ts';
 import { fitLine } from '../demand/least-squares.ts';
 import type { EvidencePeriod } from '../shapes/evidence.ts';
 import { type Finding, sureOf } from '../shapes/finding.ts';
-import type { OutdoorDays, Prices } from './meter-days.ts';
+import { heatingDegrees, type OutdoorDays, type Prices } from './meter-days.ts';
 
-const HEATING_BELOW_C = 15.5;
 /** Periods with readings, for the line that says what the estimated one should have been. */
 const LEAST_OTHERS = 4;
 /** An estimate nearer than this to the line is a good estimate. */
@@ -81,7 +80,7 @@ function spanOf(period: EvidencePeriod, { first, values }: OutdoorDays): Span[] 
   for (let i = 0; i < days; i++) {
     const mean = values[offset + i];
     if (mean === null || mean === undefined || !Number.isFinite(mean)) return [];
-    below += Math.max(0, HEATING_BELOW_C - mean) / days;
+    below += heatingDegrees(mean) / days;
   }
   return days > 0 ? [{ period, days, below }] : [];
 }

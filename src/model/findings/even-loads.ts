@@ -19,6 +19,9 @@ export interface EvenLoad {
   readonly kWh: number;
 }
 
+/** How long the load's steps last at its power, the middle of them, hours. */
+export const hoursEach = ({ steps }: EvenLoad): number => median(steps.map(({ kWh, powerKW }) => kWh / powerKW));
+
 /** A step of one reading may have any power: it was on for an unknown part of it. */
 const LEAST_SLOTS = 2;
 const LEAST_STEPS = 4;

@@ -1,9 +1,8 @@
 /** Immersion or backup heaters: even steps near a rated power. */
 import { toCivilDate } from '../calendar/civil.ts';
 import { type Finding, sureOf, yearOfDays } from '../shapes/finding.ts';
-import type { EvenLoad } from './even-loads.ts';
-import type { MeterDays, Prices } from './meter-days.ts';
-import { median } from './meter-days.ts';
+import { type EvenLoad, hoursEach } from './even-loads.ts';
+import { type MeterDays, type Prices, unitsAndCost } from './meter-days.ts';
 
 /**
  * Powers of heaters sold for cylinders and heat pumps [kW], with the mains between 225 and 245 V about the rated 240;
@@ -33,7 +32,6 @@ function ratedPower(powerKW: number, meter: MeterDays['meter']): number | null {
 /** Whether an even load is one of a heater: near a rated power, alike, level, at its own hour, not for half a night. */
 export function isHeater(load: EvenLoad, days: MeterDays): boolean {
   if (ratedPower(load.powerKW, days.meter) === null) return false;
-  const hours = median(load.steps.map(({ kWh, powerKW }) => kWh / powerKW));
   const weekly = isWeekly(load, days);
   const span = days.dayNumber[load.days.at(-1)!]! - days.dayNumber[load.days[0]!]! + 1;
   return (
@@ -41,7 +39,7 @@ export function isHeater(load: EvenLoad, days: MeterDays): boolean {
       ? load.likeness >= LEAST_LIKENESS.short
       : load.likeness >= LEAST_LIKENESS.level && Math.abs(load.ramp) <= MOST_RAMP) &&
     load.elsewhere <= MOST_ELSEWHERE &&
-    hours <= LONGEST_HOURS[days.meter] &&
+    hoursEach(load) <= LONGEST_HOURS[days.meter] &&
     (weekly ? load.days.length >= LEAST_WEEKS : load.days.length >= Math.max(LEAST_DAYS, LEAST_OFTEN * span))
   );
 }
@@ -62,7 +60,6 @@ export function findHeater(days: MeterDays, loads: readonly EvenLoad[], prices: 
       const first = days.dayNumber[load.days[0]!]!;
       const last = days.dayNumber[load.days.at(-1)!]! + 1;
       const weekly = isWeekly(load, days);
-      const kWhYear = yearOfDays(load.kWh, last - first);
       const rated = ratedPower(load.powerKW, days.meter)!;
       const onMachine = days.meter === 'heat-pump' ? 0.2 : 0;
       return {
@@ -79,10 +76,7 @@ export function findHeater(days: MeterDays, loads: readonly EvenLoad[], prices: 
           hours: load.kWh / load.powerKW,
           hour: load.hour,
         },
-        kWh: load.kWh,
-        pence: load.kWh * prices.pencePerKWh,
-        kWhYear,
-        penceYear: kWhYear * prices.pencePerKWh,
+        ...unitsAndCost(load.kWh, yearOfDays(load.kWh, last - first), prices),
         ask: ['heater-switch', 'baths'],
         check: weekly ? ['pasteurisation-setting'] : ['heater-hours', 'heater-control', 'pasteurisation-setting'],
         cautions: ['electrical', 'scalding', 'legionella'],

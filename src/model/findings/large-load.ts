@@ -1,10 +1,9 @@
 /** A large load of even power on the whole house's meter that is not the heating: a vehicle, a tub. */
 import { toCivilDate } from '../calendar/civil.ts';
 import { type Finding, sureOf, yearOfDays } from '../shapes/finding.ts';
-import type { EvenLoad } from './even-loads.ts';
+import { type EvenLoad, hoursEach } from './even-loads.ts';
 import { isHeater } from './heater.ts';
-import type { MeterDays, Prices } from './meter-days.ts';
-import { median } from './meter-days.ts';
+import { type MeterDays, type Prices, unitsAndCost } from './meter-days.ts';
 
 const LEAST_DAYS = 7;
 const LEAST_LIKENESS = 0.5;
@@ -14,7 +13,7 @@ const SOCKET = { leastKW: 1.9, leastHours: 3 } as const;
 const OWN_SUPPLY = { leastKW: 3.3, leastHours: 1 } as const;
 
 function isLarge(load: EvenLoad, days: MeterDays): boolean {
-  const hours = median(load.steps.map(({ kWh, powerKW }) => kWh / powerKW));
+  const hours = hoursEach(load);
   const { powerKW, likeness } = load;
   const long = [SOCKET, OWN_SUPPLY].some(({ leastKW, leastHours }) => powerKW >= leastKW && hours >= leastHours);
   return (
@@ -34,8 +33,6 @@ export function findLargeLoad(days: MeterDays, loads: readonly EvenLoad[], price
     .map((load): Finding => {
       const first = days.dayNumber[load.days[0]!]!;
       const last = days.dayNumber[load.days.at(-1)!]! + 1;
-      const kWhYear = yearOfDays(load.kWh, last - first);
-      const hours = median(load.steps.map(({ kWh, powerKW }) => kWh / powerKW));
       return {
         code: 'large-load',
         meter: days.meter,
@@ -46,13 +43,10 @@ export function findLargeLoad(days: MeterDays, loads: readonly EvenLoad[], price
         seen: {
           powerKW: load.powerKW,
           days: load.days.length,
-          hoursEach: hours,
+          hoursEach: hoursEach(load),
           hour: load.hour,
         },
-        kWh: load.kWh,
-        pence: load.kWh * prices.pencePerKWh,
-        kWhYear,
-        penceYear: kWhYear * prices.pencePerKWh,
+        ...unitsAndCost(load.kWh, yearOfDays(load.kWh, last - first), prices),
         ask: ['vehicle', 'tub-or-pool', 'new-appliance'],
         check: ['sub-meter'],
         cautions: [],

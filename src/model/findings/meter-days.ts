@@ -43,7 +43,6 @@ export interface Prices {
  */
 export function meterDays(readings: MeterReadings, outdoor?: OutdoorDays): MeterDays | null {
   const { intervalMinutes, meter } = readings;
-  if (!(intervalMinutes > 0) || intervalMinutes > 60 || 1440 % intervalMinutes !== 0) return null;
   const stepMinutes = intervalMinutes > 30 ? 60 : 30;
   if (stepMinutes % intervalMinutes !== 0) return null;
   const together = stepMinutes / intervalMinutes;
@@ -52,15 +51,14 @@ export function meterDays(readings: MeterReadings, outdoor?: OutdoorDays): Meter
   const kWh = new Float64Array(whole.length * perDay);
   const dayKWh = new Float64Array(whole.length);
   const dayNumber = new Int32Array(whole.length);
-  const outdoorC = new Float64Array(whole.length).fill(Number.NaN);
-  const firstOutdoor = outdoor ? toDayNumber(outdoor.first) : 0;
+  const outdoorC = new Float64Array(whole.length);
   whole.forEach(({ date, values }, day) => {
     dayNumber[day] = toDayNumber(date);
     for (let i = 0; i < values.length; i++) {
       kWh[day * perDay + Math.floor(i / together)]! += values[i]!;
       dayKWh[day]! += values[i]!;
     }
-    outdoorC[day] = outdoor?.values[dayNumber[day]! - firstOutdoor] ?? Number.NaN;
+    outdoorC[day] = outdoor?.values[dayNumber[day]! - toDayNumber(outdoor.first)] ?? Number.NaN;
   });
   return { meter, perDay, hours: 24 / perDay, count: whole.length, dayNumber, kWh, dayKWh, outdoorC };
 }
@@ -70,6 +68,19 @@ function isWhole(values: ArrayLike<number>, length: number): boolean {
   for (let i = 0; i < length; i++) if (!Number.isFinite(values[i])) return false;
   return true;
 }
+
+/** Outdoor temperature below which a home is heated, °C. */
+const HEATING_BELOW_C = 15.5;
+/** Degrees by which a day's mean [°C] lies below it, K. */
+export const heatingDegrees = (outdoorC: number): number => Math.max(0, HEATING_BELOW_C - outdoorC);
+
+/** Units [kWh] of a finding's days and of a year like them, with their cost [pence]. */
+export const unitsAndCost = (kWh: number, kWhYear: number, { pencePerKWh }: Prices) => ({
+  kWh,
+  pence: kWh * pencePerKWh,
+  kWhYear,
+  penceYear: kWhYear * pencePerKWh,
+});
 
 /** Days of which the outdoor temperature is known. */
 export const knownWeather = ({ outdoorC }: MeterDays): number[] =>

@@ -1,8 +1,7 @@
 /** Nights let go cold and mornings that make up for it with hot water in the radiators. */
 import { toCivilDate } from '../calendar/civil.ts';
 import { type Finding, sureOf } from '../shapes/finding.ts';
-import type { MeterDays, Prices } from './meter-days.ts';
-import { knownWeather, median } from './meter-days.ts';
+import { knownWeather, type MeterDays, median, type Prices, unitsAndCost } from './meter-days.ts';
 
 const LEAST_DAYS = 15;
 /** Below this there is no heating to speak of on this meter, kW. */
@@ -61,10 +60,7 @@ export function findNightSetback(days: MeterDays, prices: Prices): Finding[] {
         days: cold.length,
         recoveryKWhPerDay: recoveryKWh,
       },
-      kWh,
-      pence: kWh * prices.pencePerKWh,
-      kWhYear,
-      penceYear: kWhYear * prices.pencePerKWh,
+      ...unitsAndCost(kWh, kWhYear, prices),
       ask: ['night-setting', 'settings-changed'],
       check: ['night-setting', 'heating-curve'],
       cautions: [],

@@ -48,7 +48,7 @@ function endOfStep({ kWh, hours }: MeterDays, first: number): number | null {
   const height = (place: number) => kWh[place]! / hours - before;
   const level = Math.max(height(first), height(first + 1));
   if (level < LEAST_KW || height(first) < LEAST_KW * OVER_SHARE) return null;
-  let end = height(first) >= (1 - LEVEL_SHARE) * level ? first : first + 1;
+  let end = height(first) < level ? first + 1 : first;
   const most = Math.min(kWh.length - 2, first + MOST_HOURS / hours);
   while (end < most && Math.abs(height(end + 1) / level - 1) <= LEVEL_SHARE) end++;
   if (height(end + 1) > level * (1 + LEVEL_SHARE)) return null;
@@ -70,7 +70,7 @@ function measureStep(days: MeterDays, first: number, last: number): Step {
     slots: heights.length,
     powerKW,
     ramp: inner.length > 1 ? (inner.at(-1)! - inner[0]!) / powerKW : null,
-    kWh: Math.max(0, heights.reduce((sum, height) => sum + height, 0) * hours),
+    kWh: heights.reduce((sum, height) => sum + height, 0) * hours,
   };
 }
 

@@ -21,6 +21,9 @@ export interface LineChange extends TwoLines {
   readonly common: readonly number[];
 }
 
+/** The best of many days differs by chance too; see the proof of false alarms. */
+const LEAST_F = 10;
+const LEAST_T = 6;
 const LEAST_DEGREES = 1e-9;
 /** The coldest and the warmest twentieth of the days before carry no comparison. */
 const EDGE = 0.05;
@@ -50,7 +53,8 @@ export function findTwoLines(x: ArrayLike<number>, y: ArrayLike<number>, leastDa
 
 /**
  * How much the second line differs from the first, over days that both have seen: a winter says nothing of a summer,
- * and a line drawn on beyond its own days would invent a change. Null with fewer than `leastDays` days in common.
+ * and a line drawn on beyond its own days would invent a change. Null with fewer than half of `leastDays` in common, and
+ * where chance may have made it.
  */
 export function findLineChange(x: ArrayLike<number>, y: ArrayLike<number>, leastDays: number): LineChange | null {
   const lines = findTwoLines(x, y, leastDays);
@@ -69,7 +73,7 @@ export function findLineChange(x: ArrayLike<number>, y: ArrayLike<number>, least
   const change = valueAt(after) - valueAt(before);
   const variance = (Math.max(0, errorAt(before)) + Math.max(0, errorAt(after))) * ((1 + rho) / (1 - rho));
   const t = change === 0 ? 0 : Math.abs(change) / Math.sqrt(variance);
-  return { ...lines, change, was: valueAt(before), t, common };
+  return lines.f < LEAST_F || t < LEAST_T ? null : { ...lines, change, was: valueAt(before), t, common };
 }
 
 /**

@@ -2,8 +2,7 @@
 import { toCivilDate } from '../calendar/civil.ts';
 import { type Finding, sureOf, yearOfDays } from '../shapes/finding.ts';
 import { dailyLow } from './base-load.ts';
-import type { MeterDays, Prices } from './meter-days.ts';
-import { knownWeather, meanOf, median } from './meter-days.ts';
+import { knownWeather, type MeterDays, meanOf, median, type Prices, unitsAndCost } from './meter-days.ts';
 
 /** On days warmer than this nothing but hot water is asked for. Common practice, no source. */
 const WARM_C = 16.5;
@@ -57,10 +56,7 @@ export function findWaterOften(days: MeterDays, prices: Prices): Finding[] {
       sure: sureOf(0.5 + (cycles.perDay - OFTEN) / 6),
       grade: 'estimated',
       seen: { cyclesPerDay: cycles.perDay, kWhPerDay: cycles.kWhPerDay, days: cycles.days.length },
-      kWh,
-      pence: kWh * prices.pencePerKWh,
-      kWhYear,
-      penceYear: kWhYear * prices.pencePerKWh,
+      ...unitsAndCost(kWh, kWhYear, prices),
       ask: ['water-times', 'baths', 'more-people'],
       check: ['water-setpoint', 'cylinder-loss', 'pasteurisation-setting'],
       cautions: ['scalding', 'legionella'],

@@ -1,7 +1,13 @@
 /** Plain days for detectors: every half-hour given by a function, so that a test says exactly what is in them. */
 import { toCivilDate, toDayNumber } from '../../../src/model/calendar/civil.ts';
 import { findInReadings } from '../../../src/model/findings/find-in-readings.ts';
-import type { MeterReadings, OutdoorDays, Prices } from '../../../src/model/findings/meter-days.ts';
+import {
+  type MeterDays,
+  type MeterReadings,
+  meterDays,
+  type OutdoorDays,
+  type Prices,
+} from '../../../src/model/findings/meter-days.ts';
 import type { Finding, FindingCode } from '../../../src/model/shapes/finding.ts';
 
 export const FIRST = '2025-10-01';
@@ -39,6 +45,17 @@ export function readingsOf(
   };
 }
 
+/** The same as the detectors take them, at a temperature for each day. */
+export const daysOf = (
+  count: number,
+  kW: (day: number, hour: number) => number,
+  options: Parameters<typeof readingsOf>[2] & { outdoorC?: (day: number) => number } = {},
+): MeterDays => {
+  const { outdoorC } = options;
+  const weather = outdoorC && { first: FIRST, values: Array.from({ length: count }, (_, day) => outdoorC(day)) };
+  return meterDays(readingsOf(count, kW, options), weather)!;
+};
+
 /** Heating that follows the cold, a little unsteady, and 60 W of standby. */
 export const heating = (day: number, hour: number): number =>
   0.06 + Math.max(0, 16 - outdoorOn(day)) * 0.06 * (1 + 0.1 * noise(day * 48 + hour * 2) + 0.05 * noise(day));
@@ -50,4 +67,18 @@ export function found(
   prices: Prices = { pencePerKWh: 25 },
 ): Finding[] {
   return findInReadings({ readings, outdoor: outdoor(days), prices }).filter((finding) => finding.code === code);
+}
+
+/** Ordinary least squares as any textbook has it: the line, its squared error and the variance of a point on it. */
+export function textbook(x: readonly number[], y: readonly number[]) {
+  const n = x.length;
+  const mean = (values: readonly number[]) => values.reduce((sum, value) => sum + value, 0) / n;
+  const [mx, my] = [mean(x), mean(y)];
+  const sxx = x.reduce((sum, value) => sum + (value - mx) ** 2, 0);
+  const slope = sxx > 0 ? x.reduce((sum, value, i) => sum + (value - mx) * (y[i]! - my), 0) / sxx : 0;
+  const at = (value: number) => my + slope * (value - mx);
+  const residuals = y.map((value, i) => value - at(x[i]!));
+  const sse = residuals.reduce((sum, value) => sum + value ** 2, 0);
+  const varianceAt = (value: number) => (sse / (n - 2)) * (1 / n + (sxx > 0 ? (value - mx) ** 2 / sxx : 0));
+  return { at, residuals, sse, varianceAt };
 }

@@ -1,0 +1,457 @@
+/** Each detector over readings made so plain that its days, units, cost and likelihood follow by hand. */
+import { describe, expect, test } from 'vitest';
+import { addDays } from '../../../src/model/calendar/civil.ts';
+import { findBaseLoad } from '../../../src/model/findings/base-load.ts';
+import { findBehaviour } from '../../../src/model/findings/behaviour.ts';
+import { coldLine } from '../../../src/model/findings/cold-line.ts';
+import { findDearHours } from '../../../src/model/findings/dear-hours.ts';
+import { findInReadings } from '../../../src/model/findings/find-in-readings.ts';
+import { findingWorking } from '../../../src/model/findings/finding-working.ts';
+import type { MeterDays } from '../../../src/model/findings/meter-days.ts';
+import { findNightSetback } from '../../../src/model/findings/night-setback.ts';
+import { findWaterOften, waterCycles } from '../../../src/model/findings/water-often.ts';
+import type { TariffVersion } from '../../../src/model/shapes/tariff.ts';
+import { daysOf, FIRST, outdoor, readingsOf, textbook } from './made-days.ts';
+
+const prices = { pencePerKWh: 25 };
+const close = (value: number, digits = 9) => expect.closeTo(value, digits);
+/** Up and down from day to day, so that neighbours are never alike and a whole number of pairs has no mean. */
+const swing = (day: number, by: number) => (day % 2 ? -by : by);
+/** t of the difference of two rows of `n` that swing by `by`: s² = n by² / (n − 2). */
+const swingT = (difference: number, n: number, by: number) =>
+  difference / Math.sqrt((2 * ((n * by ** 2) / (n - 2))) / n);
+
+describe('base load', () => {
+  interface Low {
+    readonly count?: number;
+    readonly at?: number;
+    readonly rise?: (day: number) => number;
+    readonly by?: number;
+    readonly outdoorC?: (day: number) => number;
+    readonly meter?: MeterDays['meter'];
+  }
+  /** 100 W in the two lowest hours of the day, the one 20 W below the other; 1 kW else. */
+  const lows = ({
+    count = 60,
+    at = 30,
+    rise = () => 0.1,
+    by = 0.01,
+    outdoorC = () => 20,
+    meter = 'whole-house',
+  }: Low) =>
+    daysOf(
+      count,
+      (day, hour) =>
+        hour >= 2 && hour < 4
+          ? 0.1 + (hour < 3 ? -0.02 : 0.02) + swing(day, by) + (day >= at ? rise(day) : 0)
+          : hour < 12
+            ? 1
+            : 2,
+      { outdoorC, meter },
+    );
+  const find = (low: Low = {}) => findBaseLoad(lows(low), prices);
+  test('100 W more from the 31st day on: 72 kWh in 30 days', () => {
+    expect(find()).toMatchObject([
+      {
+        code: 'base-load-rose',
+        meter: 'whole-house',
+        from: addDays(FIRST, 30),
+        to: addDays(FIRST, 60),
+        sure: close(0.9),
+        grade: 'estimated',
+        seen: { riseW: close(100), beforeW: close(100), afterW: close(200) },
+        kWh: close(72),
+        pence: close(1800),
+        kWhYear: close(876),
+        penceYear: close(21_900, 6),
+      },
+    ]);
+    expect(find()[0]!.check).toContain('sub-meter');
+    expect(find({ meter: 'heat-pump' })[0]!.check).not.toContain('sub-meter');
+  });
+  test('the less clear it is, the less sure', () => {
+    expect(find({ by: 0.05 })[0]!.sure).toBeCloseTo(0.6 + swingT(0.1, 30, 0.05) / 60, 9);
+  });
+  test.each([
+    ['52 W', { rise: () => 0.052, by: 0.002 }, 1],
+    ['48 W', { rise: () => 0.048, by: 0.002 }, 0],
+    ['less', { rise: () => -0.06, by: 0.002 }, 0],
+    ['six weeks', { count: 42, at: 21 }, 1],
+    ['a day less', { count: 41, at: 21 }, 0],
+    ['on cold days and on mild ones', { outdoorC: (day: number) => (day * 7) % 13, by: 0.001 }, 1],
+    [
+      'with the cold',
+      { outdoorC: (day: number) => (day * 7) % 13, rise: (day: number) => 0.02 * (15.5 - ((day * 7) % 13)), by: 0.001 },
+      0,
+    ],
+    ['weather not known', { outdoorC: () => Number.NaN }, 0],
+  ] as [string, Low, number][])('%s', (_, low, count) => expect(find(low)).toHaveLength(count));
+  test('days without weather do not count, at the end neither', () => {
+    const [finding] = find({ count: 66, outdoorC: (day) => (day >= 60 || day === 2 || day === 3 ? Number.NaN : 20) });
+    expect(finding).toMatchObject({ from: addDays(FIRST, 30), to: addDays(FIRST, 60), kWh: close(72) });
+  });
+});
+
+describe('more or less in the same weather', () => {
+  // Six days from 0 to 20 °C again and again: 15, 0, 0, 3, 7 and 11 degrees below 15 °C, 6 in the mean.
+  const COLD = [0, 20, 16, 12, 8, 4];
+  const below = (day: number) => Math.max(0, 15 - COLD[day % 6]!);
+  interface Use {
+    readonly count?: number;
+    readonly at?: number;
+    readonly more?: (below: number) => number;
+    readonly meter?: MeterDays['meter'];
+    readonly base?: number;
+  }
+  /** 5 kWh a day and 1 for each degree, 11 in the mean; from a day on `more`; a little up and down by the six days. */
+  const days = ({ count = 120, at = 60, more = () => 2, meter = 'heat-pump', base = 5 }: Use) =>
+    daysOf(
+      count,
+      (day) =>
+        (base +
+          (base && below(day)) +
+          (base && swing(Math.floor(day / 6), 0.05)) +
+          (day >= at ? more(below(day)) : 0)) /
+        24,
+      { meter, outdoorC: (day) => COLD[day % 6]! },
+    );
+  const find = (use: Use = {}) => findBehaviour(days(use), prices);
+  test.each([
+    ['2 kWh a day more', () => 2, 'steady', 2],
+    ['3 tenths more for each degree', (below: number) => 0.3 * below, 'with-the-cold', 1.8],
+    ['2 kWh a day less', () => -2, 'steady', -2],
+  ])('%s', (_, more, kind, perDay) => {
+    const [finding] = find({ more });
+    expect(finding).toMatchObject({
+      code: 'behaviour-changed',
+      from: addDays(FIRST, 60),
+      to: addDays(FIRST, 120),
+      grade: 'assumed',
+      seen: { share: close(perDay / 11), kind, kWhPerDay: close(perDay) },
+      kWh: close(60 * perDay, 6),
+      pence: close(1500 * perDay, 6),
+      kWhYear: close(365 * perDay, 6),
+      penceYear: close(365 * 25 * perDay, 5),
+    });
+    expect(finding!.sure).toBeCloseTo(0.8 + Math.abs(perDay / 11) / 2, 9);
+    expect(finding!.ask.includes('away')).toBe(perDay < 0);
+    expect(finding!.check.includes('water-setpoint')).toBe(perDay > 0);
+  });
+  test.each([
+    ['10.5 % on the machine’s meter', { more: () => 1.16 }, 1],
+    ['9.5 %', { more: () => 1.04 }, 0],
+    ['10.5 % less', { more: () => -1.16 }, 1],
+    ['9.5 % less', { more: () => -1.04 }, 0],
+    ['18.5 % on the house’s', { meter: 'whole-house', more: () => 2.03 }, 1],
+    ['17.5 %', { meter: 'whole-house', more: () => 1.93 }, 0],
+    ['eight weeks', { count: 56, at: 28, more: () => 4 }, 1],
+    ['a day less', { count: 55, at: 28, more: () => 4 }, 0],
+    ['no readings', { count: 0 }, 0],
+    ['from nothing', { base: 0, more: () => 5 }, 0],
+  ] as [string, Use, number][])('%s', (_, use, count) => expect(find(use)).toHaveLength(count));
+  test('a whole year of days says the difference for all its seasons; fewer only that of the days since', () => {
+    // Colder days since: more of what grows with the cold than a year has.
+    const outdoorC = (day: number) => COLD[day % 6]! + (day < 200 ? 3 : -1);
+    for (const count of [330, 329]) {
+      const made = daysOf(
+        count,
+        (day) => (5 + Math.max(0, 15 - outdoorC(day)) * (day < 200 ? 1 : 1.4) + swing(day, 0.3)) / 24,
+        { outdoorC },
+      );
+      const use = Array.from(made.dayKWh);
+      const x = Array.from(coldLine(made.dayNumber, use, made.outdoorC).below);
+      const [before, after] = [textbook(x.slice(0, 200), use.slice(0, 200)), textbook(x.slice(200), use.slice(200))];
+      const since = use.slice(200).reduce((sum, kWh, i) => sum + kWh - before.at(x[200 + i]!), 0);
+      const ofYear = x.reduce((sum, value) => sum + after.at(value) - before.at(value), 0);
+      const [finding] = findBehaviour(made, prices);
+      expect(finding).toMatchObject({ grade: count === 330 ? 'estimated' : 'assumed', kWh: close(since, 6) });
+      expect(finding!.kWhYear).toBeCloseTo(count === 330 ? (ofYear * 365) / 330 : (since * 365) / 129, 6);
+    }
+  });
+});
+
+describe('dear hours', () => {
+  const version: TariffVersion = {
+    from: '2025-01-01',
+    standingPencePerDay: 50,
+    vat: { rate: 0.05, included: true },
+    bands: [
+      { name: 'morning', pencePerKWh: 10, times: [{ from: '00:00', to: '12:00' }] },
+      { name: 'evening', pencePerKWh: 30, times: 'rest' },
+    ],
+  };
+  interface Moved {
+    readonly count?: number;
+    readonly at?: number;
+    readonly moved?: (day: number) => number;
+    readonly by?: number;
+    readonly outdoorC?: (day: number) => number;
+    readonly none?: readonly number[];
+  }
+  /** 10 kWh a day, half before noon; `moved` kWh of them to the evening cost 20 p each. 20 p is the plain mean. */
+  const find = ({ count = 80, at = 40, moved = () => 3, by = 0.1, outdoorC, none = [] }: Moved = {}) => {
+    const days = daysOf(
+      count,
+      (day, hour) => {
+        const more = swing(day, by) + (day >= at ? moved(day) : 0);
+        if (none.includes(day)) return 0;
+        return hour >= 3 && hour < 4 ? 5 - more : hour >= 15 && hour < 16 ? 5 + more : 0;
+      },
+      { minutes: 60, ...(outdoorC && { outdoorC }) },
+    );
+    return findDearHours(days, { ...prices, versions: [version] });
+  };
+  test('3 kWh a day moved: 60 p of 200', () => {
+    expect(find()).toMatchObject([
+      {
+        code: 'dear-hours',
+        from: addDays(FIRST, 40),
+        to: addDays(FIRST, 80),
+        sure: close(0.9),
+        grade: 'assumed',
+        seen: { share: close(0.3), pencePerDay: close(60) },
+        kWh: 0,
+        pence: close(2400, 6),
+        kWhYear: 0,
+        penceYear: close(21_900, 6),
+      },
+    ]);
+    expect(find({ by: 1.5 })[0]!.sure).toBeCloseTo(0.6 + swingT(60, 40, 30) / 60, 9);
+    expect(find({ outdoorC: () => 20 })[0]!.grade).toBe('estimated');
+    expect(find({ outdoorC: (day) => (day === 7 ? Number.NaN : 20) })[0]!.grade).toBe('assumed');
+  });
+  test('days without use are no days', () => {
+    const [finding] = find({ count: 82, none: [3, 8, 40, 51, 62, 81], at: 41 });
+    expect(finding).toMatchObject({ from: addDays(FIRST, 41), to: addDays(FIRST, 81) });
+    expect(finding!.pence / finding!.seen.pencePerDay!).toBeCloseTo(38, 9);
+    expect(finding!.penceYear).toBeCloseTo((finding!.pence * 365) / 40, 6);
+  });
+  const cold = (day: number) => (day < 40 ? 5 + ((day * 3) % 11) : 3 + ((day * 3) % 11));
+  const withCold = (day: number) => 0.3 * Math.max(0, 15.5 - cold(day));
+  test.each([
+    ['5.2 % dearer', { moved: () => 0.52, by: 0.01 }, 1],
+    ['4.8 %', { moved: () => 0.48, by: 0.01 }, 0],
+    ['cheaper', { moved: () => -3 }, 0],
+    ['six weeks', { count: 42, at: 21 }, 1],
+    ['a day less', { count: 41, at: 21 }, 0],
+    ['more on colder days', { at: 0, moved: withCold, outdoorC: cold }, 0],
+    ['more on days as cold', { moved: () => 2, outdoorC: cold }, 1],
+  ] as [string, Moved, number][])('%s', (_, change, count) => expect(find(change)).toHaveLength(count));
+  test('without a tariff nothing is dear', () => {
+    expect(
+      findDearHours(
+        daysOf(80, () => 1),
+        prices,
+      ),
+    ).toEqual([]);
+  });
+});
+
+describe('hot water on warm days', () => {
+  /** Standby of 100 W, and an hour of `kW` at each of these hours. */
+  const find = (
+    hours: (day: number) => readonly number[],
+    kW = 1.6,
+    outdoorC: (day: number) => number = () => 16.5,
+    count = 12,
+  ) => {
+    const days = daysOf(
+      count,
+      (day, hour) => (hours(day).some((start) => hour >= start && hour < start + 1) ? kW : 0.1),
+      { outdoorC },
+    );
+    return { cycles: waterCycles(days), finding: findWaterOften(days, prices)[0] };
+  };
+  const FOUR = [0, 6, 12, 18];
+  test('four times an hour at 1.6 kW: 6 kWh a day over the standby', () => {
+    const { finding } = find(
+      () => FOUR,
+      1.6,
+      (day) => (day === 0 || day === 11 ? 16.4 : 16.5),
+    );
+    expect(finding).toMatchObject({
+      code: 'water-often',
+      from: addDays(FIRST, 1),
+      to: addDays(FIRST, 11),
+      sure: close(0.5 + 0.5 / 6),
+      seen: { cyclesPerDay: 4, kWhPerDay: close(6), days: 10 },
+      kWh: close(60),
+      pence: close(1500),
+      kWhYear: close(2190, 6),
+      penceYear: close(54_750, 5),
+    });
+    expect(find(() => [...FOUR, 22]).finding!.sure).toBeCloseTo(0.75, 9);
+  });
+  test.each([
+    ['three and four times', (day: number) => FOUR.slice(day % 2), 1.6, 12, 3.5],
+    ['0.31 kW over the standby is running', () => FOUR, 0.41, 12, 4],
+    ['0.29 kW is not', () => FOUR, 0.39, 12, 0],
+    ['ten warm days', () => FOUR, 1.6, 10, 4],
+    ['nine warm days', () => FOUR, 1.6, 9, undefined],
+  ])('%s', (_, hours, kW, count, perDay) => {
+    const { cycles, finding } = find(hours, kW, () => 16.5, count);
+    expect(cycles?.perDay).toBe(perDay);
+    expect(finding !== undefined).toBe((perDay ?? 0) >= 3.5);
+  });
+  test('a day of twice as much moves the middle little; the house’s meter does not show the cylinder', () => {
+    expect(find((day) => (day === 4 ? [0, 3, 6, 9, 12, 15, 18, 21] : FOUR)).cycles!.kWhPerDay).toBeCloseTo(6, 9);
+    const house = daysOf(20, () => 1, { meter: 'whole-house', outdoorC: () => 20 });
+    expect(waterCycles(house)).toBeNull();
+  });
+});
+
+describe('nights let go cold', () => {
+  interface Night {
+    readonly night?: number;
+    readonly morning?: number;
+    readonly scale?: number;
+    readonly hours?: readonly [nightFrom: number, nightTo: number, morningFrom: number, morningTo: number];
+    readonly evening?: number;
+    readonly coldC?: number;
+    readonly warmC?: number;
+    readonly coldDays?: number;
+    readonly warmDays?: number;
+    readonly meter?: MeterDays['meter'];
+    readonly other?: number;
+  }
+  /** Heat of `scale` kW all day, a share of it in the night and a multiple in the morning; beside it hot water. */
+  const find = (change: Night = {}) => {
+    const {
+      night = 0.2,
+      morning = 2.2,
+      scale = 1,
+      hours = [0, 5, 5, 8],
+      evening = 1,
+      coldC = 8.9,
+      warmC = 17,
+    } = change;
+    const { coldDays = 15, warmDays = 15, meter = 'heat-pump', other = 0.2 } = change;
+    const shape = (hour: number) =>
+      hour >= hours[0] && hour < hours[1]
+        ? night
+        : hour >= hours[2] && hour < hours[3]
+          ? morning
+          : hour >= 16
+            ? evening
+            : 1;
+    const days = daysOf(coldDays + warmDays, (day, hour) => other + (day < coldDays ? scale * shape(hour) : 0), {
+      meter,
+      outdoorC: (day) => (day < coldDays ? coldC : warmC),
+    });
+    return findNightSetback(days, prices)[0];
+  };
+  test('its shares, units and likelihood, hot water taken out', () => {
+    expect(find()).toMatchObject({
+      code: 'night-setback',
+      from: FIRST,
+      to: addDays(FIRST, 15),
+      grade: 'assumed',
+      seen: { nightShare: close(0.2), morningShare: close(2.2), days: 15, recoveryKWhPerDay: close(6.6) },
+      kWh: close(0.13 * 6.6 * 15),
+      kWhYear: close(0.13 * 6.6 * 150),
+      penceYear: close(0.13 * 6.6 * 150 * 25, 6),
+    });
+    expect(find({ night: 0.5, morning: 1.8 })!.sure).toBeCloseTo(0.5 + 0.05 / 2 + 0.3 / 3, 9);
+  });
+  test.each([
+    ['a night of 55 %', { night: 0.549 }, true],
+    ['more', { night: 0.551 }, false],
+    ['a morning of 150 %', { morning: 1.501 }, true],
+    ['less', { morning: 1.499 }, false],
+    ['150 W of heating', { scale: 0.151 }, true],
+    ['too little', { scale: 0.149 }, false],
+    ['9 °C', { coldC: 9 }, false],
+    ['15 cold days', { coldDays: 15 }, true],
+    ['14 cold days', { coldDays: 14 }, false],
+    ['the house, 15 warm days', { meter: 'whole-house', warmC: 16.6 }, true],
+    ['the house, 16.5 °C', { meter: 'whole-house', warmC: 16.5 }, false],
+    ['the house, 14 warm days', { meter: 'whole-house', warmDays: 14 }, false],
+  ] as [string, Night, boolean][])('%s', (_, change, isFound) => expect(find(change) !== undefined).toBe(isFound));
+  test.each([
+    // The lowest three hours before five, the highest two between half past four and ten.
+    ['night from half past two', { hours: [2.5, 5.5, 6, 9] }, [(0.5 + 2.5 * 0.2) / 3, 2.2, 6.6]],
+    ['two hours of night', { hours: [0, 2, 6, 9] }, [(2 * 0.2 + 1) / 3, 2.2, 6.6]],
+    ['morning until after ten', { hours: [0, 5, 8.5, 10.5] }, [0.2, (0.5 + 1.5 * 2.2) / 2, 1.5 * 2.2]],
+    ['morning before half past four', { hours: [0, 4, 4, 6] }, [0.2, (0.5 + 1.5 * 2.2) / 2, 1.5 * 2.2]],
+    // From ten to four 1 kW, from four to ten at night 2 kW: the middle of the day is 1.5 kW.
+    ['the middle of ten to ten', { evening: 2, morning: 3.3 }, [0.2 / 1.5, 3.3 / 1.5, 9.9]],
+    ['fewer than 15 warm days: hot water stays in', { warmDays: 14 }, [0.4 / 1.2, 2.4 / 1.2, 7.2]],
+    ['no heat at night is nought, not less', { night: -0.1 }, [0, 2.2, 6.6]],
+  ] as [string, Night, number[]][])('%s', (_, change, shares) => {
+    const { nightShare, morningShare, recoveryKWhPerDay } = find(change)!.seen;
+    expect([nightShare, morningShare, recoveryKWhPerDay]).toEqual(shares.map((share) => close(share)));
+  });
+});
+
+describe('all of them', () => {
+  const heater = (day: number, hour: number) => (day >= 10 && day < 30 && hour >= 2 && hour < 4 ? 3 : 0);
+  const charge = (_: number, hour: number) => (hour >= 20 && hour < 22 ? 7 : 0);
+  const machine = readingsOf(60, (day, hour) => 0.1 + heater(day, hour));
+  const house = readingsOf(60, (day, hour) => 0.3 + heater(day, hour) + charge(day, hour), { meter: 'whole-house' });
+  const found = (readings: Parameters<typeof findInReadings>[0]['readings']) =>
+    findInReadings({ readings, outdoor: outdoor(60), prices }).map(({ code, meter }) => [code, meter]);
+  test('the dearest first; what the machine’s meter shows is not named twice', () => {
+    expect(found([machine, house])).toEqual([
+      ['large-load', 'whole-house'],
+      ['heater-running', 'heat-pump'],
+    ]);
+    expect(found([house])).toEqual([
+      ['large-load', 'whole-house'],
+      ['heater-running', 'whole-house'],
+    ]);
+    expect(found([machine])).toEqual([['heater-running', 'heat-pump']]);
+  });
+  test('the rise of a base load is seen under a heater that was on since', () => {
+    const readings = readingsOf(
+      80,
+      (day, hour) => 0.1 + (day >= 40 ? 0.2 : 0) + (hour % 2 === 0 ? 0.001 * (day % 3) : 0.5),
+    );
+    const warm = { first: FIRST, values: new Array(80).fill(20) };
+    const findings = findInReadings({ readings: [readings], outdoor: warm, prices });
+    expect(findings.find(({ code }) => code === 'base-load-rose')!.seen.riseW).toBeCloseTo(200, 0);
+  });
+});
+
+test('the working of a finding: what was seen with its units, the days, and the cost', () => {
+  const finding = {
+    code: 'heater-running',
+    meter: 'heat-pump',
+    from: '2026-01-08',
+    to: '2026-02-19',
+    sure: 0.9,
+    grade: 'estimated',
+    seen: { powerKW: 3, riseW: 150, likelyKWh: 40, hours: 84, days: 42, share: 0.2, until: '2026-02-01' },
+    kWh: 250,
+    pence: 7000,
+    kWhYear: 2190,
+    penceYear: 61_320,
+    ask: [],
+    check: [],
+    cautions: [],
+  } as const;
+  const { inputs, result } = findingWorking({ ...finding, ask: [], check: [], cautions: [] });
+  expect(inputs.map(({ value, unit }) => [value, unit])).toEqual([
+    [3, 'kW'],
+    [150, 'W'],
+    [40, 'kWh'],
+    [84, 'h'],
+    [42, 'days'],
+    [0.2, ''],
+    ['2026-02-01', ''],
+    [42, 'days'], // 8 January to 18 February
+    [250, 'kWh'],
+    [28, 'p/kWh'],
+    [2190, 'kWh'],
+    [61_320, 'pence'],
+  ]);
+  expect(inputs.every(({ grade }) => grade === 'estimated')).toBe(true);
+  expect(result).toEqual({ value: 7000, unit: 'pence' });
+  // Without units there is no price of one.
+  const dear = findingWorking({ ...finding, code: 'dear-hours', kWh: 0, ask: [], check: [], cautions: [] });
+  expect(dear.inputs.map(({ unit }) => unit)).not.toContain('p/kWh');
+  expect(dear.formula).not.toEqual(findingWorking({ ...finding, ask: [], check: [], cautions: [] }).formula);
+  const titles = [-5, 5].map(
+    (kWh) => findingWorking({ ...finding, code: 'behaviour-changed', kWh, ask: [], check: [], cautions: [] }).title,
+  );
+  expect(titles[0]).not.toEqual(titles[1]);
+});
