@@ -89,6 +89,12 @@ export function leavesPricesOpen(bill: Bill, tariff: Tariff): boolean {
 export const asBilled = (bill: Bill, version: TariffVersion, pence: number): number =>
   bill.vat.included ? inclVat(version, pence) : exclVat(version, pence);
 
+/** Standing charge [pence a day or month] as the bill states it; the one is turned into the other by a common year. */
+export function standingPrice(bill: Bill, version: TariffVersion, unit: 'day' | 'month'): number {
+  const { standingPencePerDay: byDay, standingPencePerMonth: byMonth = 0 } = version;
+  return asBilled(bill, version, unit === 'month' ? byMonth + (byDay * 365) / 12 : byDay + (byMonth * 12) / 365);
+}
+
 const settled = (printed: number | undefined, expected: number): number =>
   printed !== undefined && agrees(printed, expected, PRICE_STEPS) ? printed : expected;
 
@@ -115,14 +121,14 @@ function standingTerm({ bill, tariff }: TermsInput, line: BillStanding) {
   if (spans.every(({ version }) => (version.standingPencePerMonth ?? 0) > 0)) {
     const pieces = spans.map((span) => ({
       quantity: monthsBetween(span.from, span.to),
-      price: asBilled(bill, span.version, span.version.standingPencePerMonth!),
+      price: standingPrice(bill, span.version, 'month'),
     }));
     return { from, to, unit: 'month' as const, pieces };
   }
-  const pieces = spans.map((span) => {
-    const byDay = span.version.standingPencePerDay + ((span.version.standingPencePerMonth ?? 0) * 12) / 365;
-    return { quantity: span.days, price: settled(line.pencePerDay, asBilled(bill, span.version, byDay)) };
-  });
+  const pieces = spans.map(({ version, days }) => ({
+    quantity: days,
+    price: settled(line.pencePerDay, standingPrice(bill, version, 'day')),
+  }));
   return { from, to, unit: 'day' as const, pieces };
 }
 

@@ -2,7 +2,7 @@
 import { daysBetween } from '../calendar/civil.ts';
 import type { TariffVersion } from '../shapes/tariff.ts';
 import { agrees, energyOfUnits, meteredUnits, printedKWh, readingsKWh } from './energy.ts';
-import { asBilled, bandFor, type TermsInput } from './recompute-lines.ts';
+import { asBilled, bandFor, standingPrice, type TermsInput } from './recompute-lines.ts';
 import type { BillTerms, Piece, StandingTerm, UnitTerm } from './terms.ts';
 
 export type SuspicionCode =
@@ -164,9 +164,8 @@ function atVersion(bill: TermsInput['bill'], unit: UnitTerm, version: TariffVers
 }
 
 function standingAt(bill: TermsInput['bill'], term: StandingTerm, version: TariffVersion): StandingTerm {
-  if (term.unit === 'month') return term;
   const quantity = term.pieces.reduce((sum, piece) => sum + piece.quantity, 0);
-  return { ...term, pieces: [{ quantity, price: asBilled(bill, version, version.standingPencePerDay) }] };
+  return { ...term, pieces: [{ quantity, price: standingPrice(bill, version, term.unit) }] };
 }
 
 function swapSuspicions(expected: BillTerms): Suspicion[] {
@@ -198,7 +197,7 @@ function swapSuspicions(expected: BillTerms): Suspicion[] {
 function vatSuspicions({ vat, vatRate, adjustments }: BillTerms, printedRate?: number): Suspicion[] {
   const list: Suspicion[] = [];
   for (const rate of new Set([...VAT_RATES, printedRate ?? vatRate])) {
-    if (Math.abs(rate - vatRate) < 1e-9) continue;
+    if (rate === vatRate) continue;
     // Prices with VAT in them and another rate: the price without VAT, at that rate.
     const change = (terms: BillTerms): BillTerms => {
       if (terms.vat !== 'inside') return { ...terms, vatRate: rate };

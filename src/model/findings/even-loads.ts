@@ -105,12 +105,11 @@ function commonest(steps: readonly Step[], days: MeterDays): Centre | null {
   return { powerKW: median(best.map(({ powerKW }) => powerKW)), hour: (zero + median(from) + 24) % 24 };
 }
 
-/** Steps cut into spells at pauses of more than 16 days; spells of fewer than four are chance. */
+/** Steps, in order of time, cut into spells at pauses of more than 16 days; spells of fewer than four are chance. */
 function spellsOf(steps: readonly Step[], { dayNumber }: MeterDays): Step[][] {
-  const sorted = steps.toSorted((a, b) => a.day - b.day || a.slot - b.slot);
   const spells: Step[][] = [];
   let last = Number.NEGATIVE_INFINITY;
-  for (const step of sorted) {
+  for (const step of steps) {
     const day = dayNumber[step.day]!;
     if (day - last > MOST_PAUSE) spells.push([]);
     spells.at(-1)!.push(step);

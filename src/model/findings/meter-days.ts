@@ -94,4 +94,4 @@ export function median(values: readonly number[]): number {
 }
 
 export const meanOf = (values: readonly number[]): number =>
-  values.length > 0 ? values.reduce((sum, value) => sum + value, 0) / values.length : Number.NaN;
+  values.reduce((sum, value) => sum + value, 0) / values.length;

@@ -31,8 +31,7 @@ const ALIKE_KW = 0.4;
 export function findSteps(days: MeterDays): Step[] {
   const { kWh, perDay, dayNumber } = days;
   const steps: Step[] = [];
-  let i = 1;
-  while (i < kWh.length - 2) {
+  for (let i = 1; i < kWh.length; ) {
     const end = endOfStep(days, i);
     const dayAt = (place: number) => dayNumber[Math.floor(place / perDay)]!;
     const step = end !== null && dayAt(end + 1) - dayAt(i - 1) <= 1 ? measureStep(days, i, end) : null;
@@ -42,19 +41,19 @@ export function findSteps(days: MeterDays): Step[] {
   return steps;
 }
 
-/** Last reading of the step that begins at `first`; null where none begins there. */
+/** Last reading of the step that begins at `first`; null where none begins there. Beyond the readings nothing is level nor over. */
 function endOfStep({ kWh, hours }: MeterDays, first: number): number | null {
   const before = kWh[first - 1]! / hours;
   const height = (place: number) => kWh[place]! / hours - before;
   const level = Math.max(height(first), height(first + 1));
   if (level < LEAST_KW || height(first) < LEAST_KW * OVER_SHARE) return null;
   let end = height(first) < level ? first + 1 : first;
-  const most = Math.min(kWh.length - 2, first + MOST_HOURS / hours);
+  const most = first + MOST_HOURS / hours;
   while (end < most && Math.abs(height(end + 1) / level - 1) <= LEVEL_SHARE) end++;
   if (height(end + 1) > level * (1 + LEVEL_SHARE)) return null;
   // One reading more may be the cut last one; after it the step must be over.
   if (height(end + 1) > OVER_SHARE * level) end++;
-  return end < kWh.length - 1 && height(end + 1) <= OVER_SHARE * level ? end : null;
+  return height(end + 1) <= OVER_SHARE * level ? end : null;
 }
 
 function measureStep(days: MeterDays, first: number, last: number): Step {
@@ -78,7 +77,7 @@ function measureStep(days: MeterDays, first: number, last: number): Step {
 function baseAbout({ kWh, hours }: MeterDays, first: number, last: number): number {
   const side = (near: number, far: number) => {
     const one = kWh[near]!;
-    const two = kWh[far] ?? one;
+    const two = kWh[far]!;
     return Math.abs(two - one) <= ALIKE_KW * hours ? (one + two) / 2 : one;
   };
   return (side(first - 1, first - 2) + side(last + 1, last + 2)) / 2 / hours;

@@ -89,7 +89,7 @@ export function changeKind(
   const more = common.map((i) => y[i]! - before.intercept - before.slope * x[i]!);
   const left = (by: readonly number[]) => {
     const square = by.reduce((sum, value) => sum + value * value, 0);
-    const share = square > 0 ? by.reduce((sum, value, i) => sum + value * more[i]!, 0) / square : 0;
+    const share = by.reduce((sum, value, i) => sum + value * more[i]!, 0) / square;
     return more.reduce((sum, value, i) => sum + (value - share * by[i]!) ** 2, 0);
   };
   return left(common.map((i) => cold[i]!)) < left(common.map(() => 1)) ? 'with-the-cold' : 'steady';
@@ -123,7 +123,7 @@ function lagOne(x: ArrayLike<number>, y: ArrayLike<number>, at: number, before: 
     const line = i < at ? before : after;
     const residual = y[i]! - line.intercept - line.slope * x[i]!;
     own += residual * residual;
-    if (i > 0 && i !== at) together += residual * last;
+    if (i !== at) together += residual * last;
     last = residual;
   }
   return own > 0 ? Math.min(0.9, Math.max(0, together / own)) : 0;

@@ -30,4 +30,9 @@ describe('prices that the lines of a bill cannot tell are taken from the bill, a
     const gas = { correction: 1.02264, imperialM3PerHundredCubicFeet: 2.83, calorificMJPerM3: 39.5 };
     expect(checkBillSums({ bill, gas, vatRate: 0.05, tariff: own }).differencePence).toBe(difference);
   });
+  test('from the day on which a version has no such price', () => {
+    const later = tariff([version([allHours(20)]), version([stepped], { from: '2026-01-20' })]);
+    expect(leavesPricesOpen(bill, later)).toBe(true);
+    expect(leavesPricesOpen({ ...bill, to: '2026-01-20' }, later)).toBe(false);
+  });
 });

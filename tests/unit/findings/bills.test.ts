@@ -101,6 +101,29 @@ describe('estimated readings', () => {
     expect(found(periods, undefined)).toHaveLength(1);
     expect(findEstimateCorrected(periods, undefined, { pencePerKWh: 25 })).toEqual([]);
   });
+  test('bills of other lengths count by the day; use that falls with the cold is taken as the same every day', () => {
+    const ends = [0, 25, 60, 88, 120, 150, 185, 210, 240, 270];
+    const spans = (kWhOn: (day: number) => number, error: number) =>
+      ends.slice(1).map((end, i): EvidencePeriod => {
+        const days = Array.from({ length: end - ends[i]! }, (_, day) => kWhOn(ends[i]! + day));
+        const kWh = days.reduce((sum, one) => sum + one, 0) + (i === 4 ? error : i === 5 ? -error : 0);
+        const quality = i === 4 ? 'estimated' : 'actual';
+        return { from: addDays(FIRST, ends[i]!), to: addDays(FIRST, end), kWh, quality };
+      });
+    const cold = (day: number) => heatingDegrees(outdoorOn(day));
+    expect(found(spans((day) => 8 + 1.2 * cold(day), 220))[0]!.kWh).toBeCloseTo(220, 6);
+    const warmer = spans((day) => 30 - cold(day), 300);
+    const others = warmer.filter((_, i) => i !== 4 && i !== 5);
+    const days = ends
+      .slice(1)
+      .map((end, i) => end - ends[i]!)
+      .filter((_, i) => i !== 4 && i !== 5);
+    const mean = others.reduce((sum, { kWh }) => sum + kWh, 0) / days.reduce((sum, count) => sum + count, 0);
+    const level = warmer.map((one, i) =>
+      i === 4 ? { ...one, kWh: 30 * mean + 400 } : i === 5 ? { ...one, kWh: 35 * mean - 400 } : one,
+    );
+    expect(found(level)[0]!.kWh).toBeCloseTo(400, 6);
+  });
   test('where bills stray an estimate has to stray twice as far', () => {
     const strays = bills((month, kWh) => ({ kWh: kWh + [90, -80, 70, -90, 0, 0, 100, -60, 80][month]! }));
     const degrees = strays.map((_, month) => {

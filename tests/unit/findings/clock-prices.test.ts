@@ -61,6 +61,12 @@ describe('price of each reading by the clock', () => {
     const hours = clockPrices(meterDays(readings(60))!, [dated()])!;
     expect(hours[12]).toBeCloseTo(32.5, 9);
   });
+  test('one day is enough, none is not', () => {
+    expect(at(clockPrices(meterDays({ ...readings(30), days: readings(30).days.slice(0, 1) })!, [plain]), 0, 2)).toBe(
+      15,
+    );
+    expect(clockPrices(meterDays({ ...readings(30), days: [] })!, [plain])).toBeNull();
+  });
   test.each([
     ['no tariff', []],
     ['the same price at all hours', [twoRates('2024-01-01', 28, 28)]],

@@ -55,6 +55,13 @@ describe('even loads', () => {
   ] as [string, Block[], number[]][])('%s', (_, blocks, counts) => {
     expect(findEvenLoads(withBlocks(84, blocks)).map(({ steps }) => steps.length)).toEqual(counts);
   });
+  test('powers either side of a step of the table, hours either side of the middle', () => {
+    // 2.95, 3.0 and 3.07 kW lie on three neighbouring rows of 3.5 %, 0:30, 2:00 and 3:30 three readings apart.
+    const kW = [2.95, 2.95, 3, 3.07, 3.07].map((one, i): Block => [i, 2, one]);
+    const hours = [0.5, 0.5, 2, 3.5, 3.5].map((hour, i): Block => [i, hour, 3]);
+    for (const blocks of [kW, hours])
+      expect(findEvenLoads(withBlocks(8, blocks)).map(({ steps, hour }) => [steps.length, hour])).toEqual([[5, 2]]);
+  });
   test('the same within 7 %, about the same within a quarter', () => {
     const nights = on([0, 1, 2, 3, 8, 9, 10, 11], 2, 3);
     const others = (...kW: number[]) => kW.map((one, i): Block => [4 + i, 2, one]);
@@ -149,6 +156,15 @@ describe('loads that stand in the low readings of a fortnight', () => {
         ['3.00', 21],
       ],
     ],
+    [
+      'an hour and a half earlier is another',
+      42,
+      [...nights(span(0, 21), 3, 3.5), ...nights(span(21, 42))],
+      [
+        ['3.00', 21],
+        ['3.00', 21],
+      ],
+    ],
     ['a fortnight between', 28, nights(all(28, 12, 13, 14, 15)), [['3.00', 24]]],
     [
       'three weeks between',
@@ -215,6 +231,7 @@ describe('a heater', () => {
     ['alike enough, short', { likeness: 0.751, ramp: null }, MACHINE, true],
     ['short and less alike', { likeness: 0.749, ramp: null }, MACHINE, false],
     ['rising little', { ramp: 0.059 }, MACHINE, true],
+    ['rising a little more', { ramp: 0.06 }, MACHINE, true],
     ['rising', { ramp: 0.061 }, MACHINE, false],
     ['falling', { ramp: -0.061 }, MACHINE, false],
     ['once elsewhere for each', { elsewhere: 1 }, MACHINE, true],

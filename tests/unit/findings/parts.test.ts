@@ -73,6 +73,7 @@ describe('steps', () => {
     ['a reading earlier', 45, [3, 3], HOLE, [[0, 45, 2, 3, null, 3]]],
     ['from the second reading of all', 1, [3, 3], {}, [[0, 1, 2, 3, null, 3]]],
     ['to the last but one', 93, [3, 3], {}, [[1, 45, 2, 3, null, 3]]],
+    ['the last but one alone', 94, [3], {}, [[1, 46, 1, 3, null, 1.5]]],
     ['to the last: nobody knows how it ends', 94, [3, 3], {}, []],
     ['to the last, falling', 93, [3, 3, 1.5], {}, []],
   ] as [string, number, number[], { minutes?: number; gap?: number }, Row[]][])(
@@ -236,7 +237,7 @@ describe('against every day tried one by one', () => {
         more.reduce((sum, value, i) => sum + value * colds[i]!, 0) / colds.reduce((sum, value) => sum + value ** 2, 0);
       const steady = more.reduce((sum, value) => sum + (value - mean) ** 2, 0);
       const following = more.reduce((sum, value, i) => sum + (value - share * colds[i]!) ** 2, 0);
-      const kind = changeKind(change as Parameters<typeof changeKind>[0], cold, y, cold);
+      const kind = changeKind(change as unknown as Parameters<typeof changeKind>[0], cold, y, cold);
       expect(kind).toBe(following < steady ? 'with-the-cold' : 'steady');
       return kind;
     });

@@ -11,7 +11,8 @@ import type { MeterDays } from '../../../src/model/findings/meter-days.ts';
 import { findNightSetback } from '../../../src/model/findings/night-setback.ts';
 import { findWaterOften, waterCycles } from '../../../src/model/findings/water-often.ts';
 import type { TariffVersion } from '../../../src/model/shapes/tariff.ts';
-import { daysOf, FIRST, outdoor, readingsOf, textbook } from './made-days.ts';
+import { tell } from '../../../src/model/shapes/told.ts';
+import { daysOf, FIRST, heating, outdoor, readingsOf, textbook } from './made-days.ts';
 
 const prices = { pencePerKWh: 25 };
 const close = (value: number, digits = 9) => expect.closeTo(value, digits);
@@ -149,6 +150,19 @@ describe('more or less in the same weather', () => {
     ['no readings', { count: 0 }, 0],
     ['from nothing', { base: 0, more: () => 5 }, 0],
   ] as [string, Use, number][])('%s', (_, use, count) => expect(find(use)).toHaveLength(count));
+  test('the less clear it is, the less sure', () => {
+    const made = daysOf(120, (day) => (5 + below(day) + swing(day, 1.5) + (day >= 60 ? 2 : 0)) / 24, {
+      outdoorC: (day) => COLD[day % 6]!,
+    });
+    const use = Array.from(made.dayKWh);
+    const x = Array.from(coldLine(made.dayNumber, use, made.outdoorC).below);
+    const [before, after] = [textbook(x.slice(0, 60), use.slice(0, 60)), textbook(x.slice(60), use.slice(60))];
+    const left = before.sse + after.sse;
+    const f = (textbook(x, use).sse - left) / 2 / (left / 116);
+    const [finding] = findBehaviour(made, prices);
+    expect(finding!.from).toBe(addDays(FIRST, 60));
+    expect(finding!.sure).toBeCloseTo(0.6 + f / 200 + Number(finding!.seen.share) / 2, 9);
+  });
   test('a whole year of days says the difference for all its seasons; fewer only that of the days since', () => {
     // Colder days since: more of what grows with the cold than a year has.
     const outdoorC = (day: number) => COLD[day % 6]! + (day < 200 ? 3 : -1);
@@ -223,7 +237,7 @@ describe('dear hours', () => {
   test('days without use are no days', () => {
     const [finding] = find({ count: 82, none: [3, 8, 40, 51, 62, 81], at: 41 });
     expect(finding).toMatchObject({ from: addDays(FIRST, 41), to: addDays(FIRST, 81) });
-    expect(finding!.pence / finding!.seen.pencePerDay!).toBeCloseTo(38, 9);
+    expect(finding!.pence / Number(finding!.seen.pencePerDay)).toBeCloseTo(38, 9);
     expect(finding!.penceYear).toBeCloseTo((finding!.pence * 365) / 40, 6);
   });
   const cold = (day: number) => (day < 40 ? 5 + ((day * 3) % 11) : 3 + ((day * 3) % 11));
@@ -401,14 +415,10 @@ describe('all of them', () => {
     ]);
     expect(found([machine])).toEqual([['heater-running', 'heat-pump']]);
   });
-  test('the rise of a base load is seen under a heater that was on since', () => {
-    const readings = readingsOf(
-      80,
-      (day, hour) => 0.1 + (day >= 40 ? 0.2 : 0) + (hour % 2 === 0 ? 0.001 * (day % 3) : 0.5),
-    );
-    const warm = { first: FIRST, values: new Array(80).fill(20) };
-    const findings = findInReadings({ readings: [readings], outdoor: warm, prices });
-    expect(findings.find(({ code }) => code === 'base-load-rose')!.seen.riseW).toBeCloseTo(200, 0);
+  test('a heater left on is no change of habits', () => {
+    const readings = readingsOf(120, (day, hour) => heating(day, hour) + (day >= 60 && hour >= 2 && hour < 5 ? 3 : 0));
+    const codes = findInReadings({ readings: [readings], outdoor: outdoor(120), prices }).map(({ code }) => code);
+    expect(codes).toEqual(['heater-running']);
   });
 });
 
@@ -445,13 +455,17 @@ test('the working of a finding: what was seen with its units, the days, and the 
     [61_320, 'pence'],
   ]);
   expect(inputs.every(({ grade }) => grade === 'estimated')).toBe(true);
+  expect(inputs[1]!.name).toEqual(tell('seen-riseW'));
+  const other = findingWorking({ ...finding, seen: { unheardOf: 3 }, ask: [], check: [], cautions: [] });
+  expect(other.inputs[0]!.name).toEqual(tell('seen-amount', { field: 'unheardOf' }));
   expect(result).toEqual({ value: 7000, unit: 'pence' });
   // Without units there is no price of one.
   const dear = findingWorking({ ...finding, code: 'dear-hours', kWh: 0, ask: [], check: [], cautions: [] });
   expect(dear.inputs.map(({ unit }) => unit)).not.toContain('p/kWh');
   expect(dear.formula).not.toEqual(findingWorking({ ...finding, ask: [], check: [], cautions: [] }).formula);
-  const titles = [-5, 5].map(
+  const titles = [-5, 5, 0].map(
     (kWh) => findingWorking({ ...finding, code: 'behaviour-changed', kWh, ask: [], check: [], cautions: [] }).title,
   );
   expect(titles[0]).not.toEqual(titles[1]);
+  expect(titles[2]).toEqual(titles[1]);
 });

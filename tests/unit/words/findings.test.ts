@@ -1,11 +1,13 @@
 /** Every finding that the model can name has its words, and whatever its data they are whole sentences. */
 import { describe, expect, test } from 'vitest';
+import { DETECTOR_RATES, HEATER_FOUND, TRUE_FINDINGS } from '../../../src/model/findings/measured.ts';
 import {
   AskCode,
   CautionCode,
   type Finding,
   FindingCheckCode,
   FindingCode,
+  sureOf,
 } from '../../../src/model/shapes/finding.ts';
 import { NEXT_CODES } from '../../../src/words/check.ts';
 import {
@@ -76,4 +78,18 @@ test('the last day belongs to it', () => {
 
 test('each next step is said in the letter, by us or as a question', () => {
   expect(LETTER_NEXT_CODES.toSorted()).toEqual(NEXT_CODES.toSorted());
+});
+
+test('the limits that are said are those that are held to: none is rounded to a better one', () => {
+  const isWhole = (share: number, of: number) => Math.abs(share * of - Math.round(share * of)) < 1e-9;
+  for (const { mostFalse, leastFound } of Object.values(DETECTOR_RATES)) {
+    expect(isWhole(mostFalse, 200) && mostFalse >= 0.01 && mostFalse <= 0.05).toBe(true);
+    expect(isWhole(leastFound, 100) && leastFound <= 1).toBe(true);
+  }
+  for (const { sure, leastTrue } of TRUE_FINDINGS) {
+    expect(isWhole(sure, 20) && isWhole(leastTrue, 100)).toBe(true);
+    expect(leastTrue >= sure && leastTrue < 1, 'true at least as often as it says').toBe(true);
+  }
+  expect(sureOf(0), 'nothing is less sure than the lowest class').toBe(TRUE_FINDINGS[0].sure);
+  expect(Object.values(HEATER_FOUND).every((share) => isWhole(share, 100))).toBe(true);
 });
