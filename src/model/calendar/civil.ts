@@ -11,10 +11,8 @@ export function toDayNumber(date: CivilDate): number {
   const month = Number(date.slice(5, 7));
   const day = Number(date.slice(8, 10));
   const ms = Date.UTC(year, month - 1, day);
-  const back = new Date(ms);
-  if (Number.isNaN(ms) || back.getUTCMonth() !== month - 1 || back.getUTCDate() !== day) {
-    throw new RangeError(`${date} is not a date of the calendar`);
-  }
+  // Whatever is no date is turned into one of another month, or into none.
+  if (new Date(ms).getUTCMonth() !== month - 1) throw new RangeError(`${date} is not a date of the calendar`);
   return ms / MS_PER_DAY;
 }
 

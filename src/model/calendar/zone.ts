@@ -1,7 +1,7 @@
 /** Local civil time of an IANA zone, with both clock changes. Offsets come from the platform's own zone tables. */
 import { tzOffset } from '@date-fns/tz';
 import type { CivilDate } from '../shapes/dates.ts';
-import { toCivilDate, toDayNumber } from './civil.ts';
+import { monthOf, toCivilDate, toDayNumber, weekdayIndex } from './civil.ts';
 
 const MS_PER_MINUTE = 60_000;
 const MS_PER_DAY = 86_400_000;
@@ -23,9 +23,12 @@ export function startOfDay(zone: string, dayNumber: number): number {
   const known = ofZone.get(dayNumber);
   if (known !== undefined) return known;
   const asUtc = dayNumber * MS_PER_DAY;
-  let start = asUtc - offsetMinutes(zone, asUtc) * MS_PER_MINUTE;
+  const first = asUtc - offsetMinutes(zone, asUtc) * MS_PER_MINUTE;
+  const offset = offsetMinutes(zone, first);
   // The offset may differ between UTC midnight and local midnight; a second look settles it.
-  start = asUtc - offsetMinutes(zone, start) * MS_PER_MINUTE;
+  const second = asUtc - offset * MS_PER_MINUTE;
+  // Where midnight itself is left out, as in Cairo, the two never agree: the day begins with the change, at the later.
+  const start = offsetMinutes(zone, second) === offset ? second : Math.max(first, second);
   ofZone.set(dayNumber, start);
   return start;
 }
@@ -50,13 +53,8 @@ export function minutesInDay(zone: string, dayNumber: number): number {
 
 /** Local day number of an instant, and the minutes elapsed since that day began (not the clock reading). */
 export function localDay(zone: string, epochMs: number): { dayNumber: number; elapsedMinutes: number } {
-  let dayNumber = Math.floor((epochMs + offsetMinutes(zone, epochMs) * MS_PER_MINUTE) / MS_PER_DAY);
-  let start = startOfDay(zone, dayNumber);
-  if (epochMs < start) {
-    dayNumber -= 1;
-    start = startOfDay(zone, dayNumber);
-  }
-  return { dayNumber, elapsedMinutes: (epochMs - start) / MS_PER_MINUTE };
+  const dayNumber = Math.floor((epochMs + offsetMinutes(zone, epochMs) * MS_PER_MINUTE) / MS_PER_DAY);
+  return { dayNumber, elapsedMinutes: (epochMs - startOfDay(zone, dayNumber)) / MS_PER_MINUTE };
 }
 
 /** Clock reading of an instant as "2025-03-30T02:00", without offset. */
@@ -107,8 +105,8 @@ export function yearSlots(year: number, zone: string): YearSlots {
   for (let day = first; day < last; day++) {
     const start = startOfDay(zone, day);
     const length = minutesInDay(zone, day) / 30;
-    const month = Number(toCivilDate(day).slice(5, 7)) - 1;
-    const weekday = (((day + 3) % 7) + 7) % 7;
+    const month = monthOf(toCivilDate(day)) - 1;
+    const weekday = weekdayIndex(day);
     slots.dayStart[day - first] = i;
     const changes = length !== 48;
     for (let s = 0; s < length; s++, i++) {

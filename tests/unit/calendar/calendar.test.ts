@@ -3,12 +3,17 @@ import { describe, expect, test } from 'vitest';
 import {
   addDays,
   daysBetween,
+  daysInMonth,
   isCivilDay,
+  isLeapYear,
+  monthOf,
   toCivilDate,
   toDayNumber,
   WEEKDAYS,
   weekdayIndex,
+  yearOf,
 } from '../../../src/model/calendar/civil.ts';
+import { civilDateOf } from '../../../src/model/calendar/instant.ts';
 import { localDay, localStamp, minutesInDay, startOfDay, yearSlots } from '../../../src/model/calendar/zone.ts';
 import { TimeZone } from '../../../src/model/shapes/dates.ts';
 
@@ -34,6 +39,52 @@ describe('civil dates', () => {
     expect(addDays('2024-02-28', 1)).toBe('2024-02-29');
     expect(isCivilDay(2025, 2, 29)).toBe(false);
     expect(() => toDayNumber('2025-02-30')).toThrow(RangeError);
+  });
+});
+
+describe('the calendar', () => {
+  test.each([
+    [1900, false],
+    [2000, true],
+    [2023, false],
+    [2024, true],
+    [2100, false],
+  ])('%i is a leap year: %s', (year, leap) => {
+    expect(isLeapYear(year)).toBe(leap);
+    expect(Array.from({ length: 12 }, (_, m) => daysInMonth(year, m + 1))).toEqual([
+      31,
+      leap ? 29 : 28,
+      31,
+      30,
+      31,
+      30,
+      31,
+      31,
+      30,
+      31,
+      30,
+      31,
+    ]);
+  });
+  test.each([
+    [2025, 0, 1, false],
+    [2025, 1, 0, false],
+    [2025, 1, 1, true],
+    [2025, 12, 31, true],
+    [2025, 13, 1, false],
+    [2025, 4, 30, true],
+    [2025, 4, 31, false],
+  ])('%i-%i-%i is a day: %s', (year, month, day, there) => expect(isCivilDay(year, month, day)).toBe(there));
+  test.each(['2025-13-01', '2025-00-10', '2025-01-00', '2025-01-32', '2025-06-99', '2025-xx-01', '2023-02-29', ''])(
+    '“%s” is no date',
+    (date) => expect(() => toDayNumber(date)).toThrow(RangeError),
+  );
+  test('days are counted from 1970; weeks begin on Monday, before 1970 too', () => {
+    expect(toDayNumber('2000-03-01')).toBe(11_017); // 30 years of 365 days, 8 leap days, 31 + 28 + 1: 10,950 + 7 + 60
+    expect([toDayNumber('1969-12-31'), toCivilDate(-1)]).toEqual([-1, '1969-12-31']);
+    // 1 January 1970 was a Thursday; 29 December 1969 a Monday.
+    expect([-3, -4, -11, 0, 4].map(weekdayIndex)).toEqual([0, 6, 6, 3, 0]);
+    expect([monthOf('2025-11-30'), yearOf('2025-11-30')]).toEqual([11, 2025]);
   });
 });
 
@@ -97,13 +148,72 @@ describe('local time', () => {
     expect(localStamp(LONDON, Date.UTC(2025, 5, 30, 23))).toBe('2025-07-01T00:00');
   });
   test('every instant lies in the day it is said to lie in', () => {
-    const zones = ['Europe/London', 'Europe/Berlin', 'America/New_York', 'Australia/Adelaide'];
+    const zones = [
+      'Europe/London',
+      'Europe/Berlin',
+      'America/New_York',
+      'Australia/Adelaide',
+      'Africa/Cairo',
+      'America/Havana',
+    ];
     fc.assert(
       fc.property(fc.constantFrom(...zones), fc.integer({ min: 1_500_000_000, max: 1_900_000_000 }), (zone, s) => {
         const { dayNumber, elapsedMinutes } = localDay(zone, s * 1000);
         return elapsedMinutes >= 0 && elapsedMinutes < minutesInDay(zone, dayNumber);
       }),
     );
+  });
+  test('the first instant of a day is its own, the one before it the last of the day before', () => {
+    const start = Date.UTC(2025, 5, 30, 23);
+    expect(localDay(LONDON, start)).toEqual({ dayNumber: toDayNumber('2025-07-01'), elapsedMinutes: 0 });
+    expect(localDay(LONDON, start - 60_000)).toEqual({ dayNumber: toDayNumber('2025-06-30'), elapsedMinutes: 1439 });
+    // Noon British time of the autumn day is 13 hours after its midnight.
+    expect(localDay(LONDON, Date.UTC(2025, 9, 26, 12)).elapsedMinutes).toBe(780);
+    expect(civilDateOf('2026-06-30T23:30:00Z', LONDON)).toBe('2026-07-01');
+    expect(civilDateOf('2026-06-30T22:30:00Z', LONDON)).toBe('2026-06-30');
+  });
+  // Midnight left out: Egypt, last Friday of April (law 24 of 2023); Brazil, first Sunday of November 2018 (decree 9242 of
+  // 2017). Midnight doubled: Brazil, third Sunday of February 2018, back to 23:00 of the day before.
+  test.each([
+    ['Africa/Cairo', '2025-04-25', Date.UTC(2025, 3, 24, 22), '01:00', 1380],
+    ['America/Sao_Paulo', '2018-11-04', Date.UTC(2018, 10, 4, 3), '01:00', 1380],
+    ['America/Sao_Paulo', '2018-02-18', Date.UTC(2018, 1, 18, 3), '00:00', 1440],
+    ['America/Sao_Paulo', '2018-02-17', Date.UTC(2018, 1, 17, 2), '00:00', 1500],
+  ])('in %s %s begins at %i', (zone, date, start, clock, minutes) => {
+    const day = toDayNumber(date);
+    expect(startOfDay(zone, day)).toBe(start);
+    expect(localStamp(zone, start)).toBe(`${date}T${clock}`);
+    expect(minutesInDay(zone, day)).toBe(minutes);
+    expect(localDay(zone, start).dayNumber).toBe(day);
+    expect(localDay(zone, start - 1).dayNumber).toBe(day - 1);
+  });
+  test('every half-hour of a year is told its day, month, weekday and clock', () => {
+    for (const [zone, year] of [
+      [LONDON, 2026],
+      ['America/New_York', 2023],
+      ['Africa/Cairo', 2025],
+    ] as const) {
+      const slots = yearSlots(year, zone);
+      expect(yearSlots(year, zone)).toBe(slots);
+      expect([slots.year, slots.zone, slots.count]).toEqual([year, zone, 17_520]);
+      const first = startOfDay(zone, toDayNumber(`${year}-01-01`));
+      const starts = [...slots.dayStart];
+      expect([starts[0], starts.at(-1), starts.length]).toEqual([0, 17_520, 366]);
+      for (let i = 0; i < slots.count; i += 1) {
+        const stamp = localStamp(zone, first + i * 1_800_000);
+        const [hours, minutes] = [Number(stamp.slice(11, 13)), Number(stamp.slice(14))];
+        const day = toDayNumber(stamp.slice(0, 10));
+        const told = [slots.day[i], slots.month[i], slots.weekday[i], slots.minute[i]];
+        const expected = [
+          day - toDayNumber(`${year}-01-01`),
+          Number(stamp.slice(5, 7)) - 1,
+          (new Date(day * 86_400_000).getUTCDay() + 6) % 7,
+          hours * 60 + minutes,
+        ];
+        if (told.some((value, k) => value !== expected[k])) expect(told, stamp).toEqual(expected);
+        if (slots.day[i] !== slots.day[i - 1]) expect(starts[slots.day[i]!]).toBe(i);
+      }
+    }
   });
   test('a year has 17,520 half-hours, a leap year 17,568', () => {
     expect(yearSlots(2025, LONDON).count).toBe(17_520);
