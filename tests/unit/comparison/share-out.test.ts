@@ -4,6 +4,7 @@ import { rateBuckets } from '../../../src/model/tariff/slot-price.ts';
 import {
   ALL_DAY,
   CYLINDER_WINDOWS,
+  DRAWN_WATER,
   EVENING,
   STEADY_HEATING,
   WAKING_HOURS,
@@ -15,6 +16,7 @@ import {
   type RateBuckets,
   shareOut,
   sharesByMonth,
+  sharesOfSlots,
 } from '../../../src/model/year/share-out.ts';
 import { makeTariff } from '../appraisal/make-household.ts';
 import { SLOTS_2026, SPACE_SHARE } from './make-demand.ts';
@@ -115,4 +117,127 @@ test('days from months give the months back, and an empty year is even', () => {
       },
     ),
   );
+});
+
+describe('a year made small', () => {
+  /** Two days of January and one of February, of two half-hours each, the last of three. */
+  const slots = {
+    count: 7,
+    day: Uint16Array.of(0, 0, 1, 1, 2, 2, 2),
+    month: Uint8Array.of(0, 0, 0, 0, 1, 1, 1),
+    minute: Uint16Array.of(0, 30, 0, 30, 0, 30, 60),
+    dayStart: Uint32Array.of(0, 2, 4, 7),
+  } as unknown as Parameters<typeof shareOut>[2];
+  const prices: RateBuckets = {
+    names: ['a', 'b'],
+    pencePerKWh: [10, 30],
+    bucketOfSlot: Uint8Array.of(0, 1, 0, 1, 0, 1, 0),
+  };
+  const penceOfSlot = Float64Array.of(10, 30, 11, 31, 12, 32, 13);
+  const dated: RateBuckets = { ...prices, penceOfSlot };
+  const close = (values: readonly number[]) => values.map((value) => expect.closeTo(value, 12));
+  test('shares of days by the weights of their half-hours, priced one by one where prices are dated', () => {
+    // Weights 1, 3 and 4: days of 1/4 and 3/4 twice, then 1/8, 3/8 and 4/8. Shares of 0.2, 0 and 0.8.
+    const expected = {
+      byMonthBand: close([0.05, 0.15, 0.5, 0.3, ...new Array<number>(20).fill(0)]),
+      byBand: close([0.55, 0.45]),
+    };
+    const found = shareOut([0.2, 0, 0.8], [1, 3, 4], slots, prices);
+    expect([...found.byMonthBand]).toEqual(expected.byMonthBand);
+    expect([...found.byBand]).toEqual(expected.byBand);
+    expect([...found.byMonth].slice(0, 3)).toEqual(close([0.2, 0.8, 0]));
+    expect(found).not.toHaveProperty('penceByMonthBand');
+    expect(found.bands).toBe(2);
+    const pence = shareOut([0.2, 0, 0.8], [1, 3, 4], slots, dated).penceByMonthBand!;
+    expect([...pence].slice(0, 4)).toEqual(close([0.05 * 10, 0.15 * 30, 0.1 * 12 + 0.4 * 13, 0.3 * 32]));
+  });
+  test('one dated price is priced by its half-hours too; one plain price is the months alone', () => {
+    const one: RateBuckets = { names: ['a'], pencePerKWh: [10], bucketOfSlot: new Uint8Array(7) };
+    const pence = shareOut([0.2, 0, 0.8], [1, 3, 4], slots, { ...one, penceOfSlot }).penceByMonthBand!;
+    expect([...pence].slice(0, 2)).toEqual(close([0.05 * 10 + 0.15 * 30, 0.1 * 12 + 0.3 * 32 + 0.4 * 13]));
+    const plain = shareOut([0.2, 0.1, 0.7], [1, 3, 4], slots, one);
+    expect([...plain.byMonth].slice(0, 2)).toEqual(close([0.3, 0.7]));
+    expect([[...plain.byBand], plain.bands]).toEqual([close([1]), 1]);
+  });
+  test('a use known by the half-hour, by month and band; none of nothing', () => {
+    const kWh = Float64Array.of(1, 2, 3, 4, 5, 6, 7);
+    const found = sharesOfSlots(kWh, slots, dated)!;
+    expect([...found.byMonthBand].slice(0, 4)).toEqual(close([4 / 28, 6 / 28, 12 / 28, 6 / 28]));
+    expect([...found.penceByMonthBand!].slice(0, 4)).toEqual(
+      close([10 + 33, 60 + 124, 60 + 91, 192].map((pence) => pence / 28)),
+    );
+    expect([...found.byMonth].slice(0, 2)).toEqual(close([10 / 28, 18 / 28]));
+    expect(sharesOfSlots(kWh, slots, prices)).not.toHaveProperty('penceByMonthBand');
+    const one = sharesOfSlots(kWh, slots, { ...prices, names: ['a'], bucketOfSlot: new Uint8Array(7), penceOfSlot })!;
+    expect([...one.byMonthBand].slice(0, 2)).toEqual(close([10 / 28, 18 / 28]));
+    expect([...one.penceByMonthBand!].slice(0, 2)).toEqual(close([(43 + 184) / 28, (151 + 192) / 28]));
+    expect(sharesOfSlots(new Float64Array(7), slots, prices)).toBeNull();
+  });
+  test('a blend mixes shares and pence by the share of the second', () => {
+    const [first, second] = [
+      shareOut([1, 0, 0], [1, 3, 4], slots, dated),
+      shareOut([0, 0, 1], [1, 3, 4], slots, dated),
+    ];
+    const mixed = blend(first, second, 0.3);
+    expect([...mixed.byMonthBand].slice(0, 4)).toEqual(close([0.175, 0.525, 0.1875, 0.1125]));
+    expect([...mixed.penceByMonthBand!].slice(0, 4)).toEqual(close([1.75, 15.75, 0.3 * (12 / 8 + 13 / 2), 3.6]));
+    expect(blend(first, shareOut([0, 0, 1], [1, 3, 4], slots, prices), 0.3)).not.toHaveProperty('penceByMonthBand');
+    expect(mixed.bands).toBe(2);
+  });
+  test('days of a month share it evenly, and all days an empty year', () => {
+    expect([...daysFromMonths([6, 4, 0], slots)]).toEqual(close([0.3, 0.3, 0.4]));
+    expect([...daysFromMonths([0, 0, 0], slots)]).toEqual(close([1 / 3, 1 / 3, 1 / 3]));
+    expect([...sharesByMonth([0.1, 0.2, 0.7], slots)].slice(0, 3)).toEqual(close([0.3, 0.7, 0]));
+  });
+});
+
+test.each([
+  ['4 hours', ['02:00', '06:00'], 8],
+  ['3½ hours are too few', ['02:00', '05:30'], null],
+  ['12 hours', ['20:00', '08:00'], 24],
+  ['12½ hours are no night', ['20:00', '08:30'], null],
+] as const)('the cheapest half-hours of %s', (_name, [from, to], count) => {
+  const tariff = makeTariff('night', [
+    { name: 'dear', pencePerKWh: 30, times: 'rest' },
+    { name: 'cheap', pencePerKWh: 9, times: [{ from, to }] },
+  ]);
+  const found = cheapestHours(SLOTS_2026, rateBuckets(tariff.versions[0]!, SLOTS_2026));
+  expect(found && sum(found)).toBe(count);
+});
+test('half-hours that are cheap on most days only', () => {
+  const weekend = makeTariff('weekend', [
+    { name: 'dear', pencePerKWh: 30, times: 'rest' },
+    {
+      name: 'cheap',
+      pencePerKWh: 9,
+      times: [
+        { days: ['sat', 'sun'], from: '00:00', to: '24:00' },
+        { from: '01:00', to: '06:00' },
+      ],
+    },
+  ]);
+  const found = cheapestHours(SLOTS_2026, rateBuckets(weekend.versions[0]!, SLOTS_2026))!;
+  expect(found.flatMap((weight, half) => (weight ? [half] : []))).toEqual([2, 3, 4, 5, 6, 7, 8, 9, 10, 11]);
+});
+
+// Sums of the weights by hand, and what lies at a clock time: half-hour 26 begins at 13:00.
+test.each([
+  ['all day', ALL_DAY, 48, [1, 1, 1, 1]],
+  ['steady heating', STEADY_HEATING, 12 * 0.75 + 32 * 1.1 + 4 * 0.9, [0.75, 1.1, 1.1, 0.9]],
+  ['cylinder windows', CYLINDER_WINDOWS, 8, [0, 0, 1, 0]],
+  ['waking hours', WAKING_HOURS, 6 * 1.5 + 14 * 0.7 + 13 * 1.3, [0, 1.5, 0.7, 1.3]],
+  ['drawn water', DRAWN_WATER, 14, [0, 1, 0, 0]],
+  ['evening', EVENING, 12, [0, 0, 0, 0]],
+] as const)('%s in half-hours', (_name, profile, whole, at) => {
+  expect(sum(profile)).toBeCloseTo(whole, 9);
+  expect([0, 13, 27, 44].map((half) => profile[half])).toEqual([...at]);
+});
+test('edges of the spells of heating and hot water', () => {
+  const spells = (profile: readonly number[]) =>
+    profile.flatMap((weight, half) => (half > 0 && weight !== profile[half - 1] ? [half / 2] : []));
+  expect(spells(STEADY_HEATING)).toEqual([6, 22]);
+  expect(spells(CYLINDER_WINDOWS)).toEqual([4, 6, 13, 15]);
+  expect(spells(WAKING_HOURS)).toEqual([6, 9, 16, 22.5]);
+  expect(spells(DRAWN_WATER)).toEqual([6, 9, 17, 21]);
+  expect(spells(EVENING)).toEqual([16, 22]);
 });

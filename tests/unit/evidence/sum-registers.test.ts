@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { findRecord } from '../../../src/model/demand/record.ts';
-import { sumRegisters } from '../../../src/model/evidence/sum-registers.ts';
+import { registerHours, registersOfSomeHours, seriesByMeter } from '../../../src/model/evidence/register-hours.ts';
+import { splitMeter, sumRegisters } from '../../../src/model/evidence/sum-registers.ts';
 import type { Series } from '../../../src/model/shapes/evidence.ts';
 
 const register = (name: string, values: (number | null)[], over: Partial<Series> = {}): Series => ({
@@ -52,5 +53,124 @@ describe('registers of one meter', () => {
   });
   test('the heating record of storage heaters takes both', () => {
     expect(findRecord('storage', [day, night])?.spans.map(({ kWh }) => kWh)).toEqual([13, 17]);
+  });
+});
+
+test.each([
+  ['Electricity', 'all'],
+  ['Total (kWh)', 'all'],
+  ['Night (kWh)', 'cheap'],
+  ['off-peak', 'cheap'],
+  ['Off Peak units', 'cheap'],
+  ['NT', 'cheap'],
+  ['Day', 'dear'],
+  ['Peak', 'dear'],
+  ['HT', 'dear'],
+  ['weekday day', 'some'],
+  ['evening and weekend', 'some'],
+  ['Rate 1', 'some'],
+  ['T02', 'some'],
+  ['Weekday nights', 'some'],
+])('a register called “%s” counts %s hours', (name, hours) => expect(registerHours(name)).toBe(hours));
+
+describe('which series are parts of one meter', () => {
+  const warm = register('Day temperature', [5, 6, 7], { carrier: 'outdoor-temperature', role: 'weather' });
+  test('two registers of some hours, no temperatures, no one by itself', () => {
+    expect(registersOfSomeHours([day, night, warm])).toEqual([day, night]);
+    expect(registersOfSomeHours([day, warm, register('Total', [1, 2, 3])])).toEqual([]);
+  });
+  test('one import, one carrier, one role, days and bills apart, in their order', () => {
+    const others: Partial<Series>[] = [
+      { evidenceId: 'x' },
+      { carrier: 'gas' },
+      { role: 'export' },
+      { days: undefined, periods: [] },
+    ];
+    const series = [day, ...others.map((over) => ({ ...night, ...over })), night] as Series[];
+    expect(seriesByMeter(series).map((one) => one.length)).toEqual([2, 1, 1, 1, 1]);
+  });
+});
+
+describe('a total beside its registers', () => {
+  // Of the days that both have, 13 and 17 kWh are 30; 5 in 100 either way are 28.5 and 31.5.
+  test.each([
+    [[13, 99, 17], true],
+    [[13, null, 18.5], true],
+    [[13, null, 18.51], false],
+    [[13, null, 15.5], true],
+    [[13, null, 15.49], false],
+    [[null, 20, null], true],
+  ])('%j stands for them: %s', (values, whole) => {
+    const total = register('Total', values);
+    const { added, kept } = splitMeter([total, day, night]);
+    expect(added).toEqual(whole ? [] : [day, night]);
+    expect(kept).toEqual([total]);
+  });
+  test('that begins later is held against the days it has', () => {
+    const later = register('Total', [17, 40], { from: '2025-01-03', days: { first: '2025-01-03', values: [17, 40] } });
+    expect(splitMeter([later, day, night]).added).toEqual([]);
+    const wrong = { ...later, days: { first: '2025-01-03', values: [25] } };
+    expect(splitMeter([wrong, day, night]).added).toHaveLength(2);
+  });
+  test('one register alone is kept as it is', () => expect(splitMeter([day])).toEqual({ added: [], kept: [day] }));
+});
+
+describe('what is added', () => {
+  const late = register('Night', [10, 11, 12, 13], {
+    from: '2025-01-02',
+    to: '2025-01-06',
+    days: { first: '2025-01-02', values: [10, 11, 12, 13] },
+    estimatedCount: 3,
+    dayShape: [[1]],
+    dayPeaks: [[2]],
+    filled: [],
+  });
+  test('days that all have, from the last first to the first last; totals and the most estimated; no shapes of a day', () => {
+    const early = { ...day, estimatedCount: 2, dayShape: [[1]] };
+    const [sum] = sumRegisters([early, late]);
+    expect(sum).toEqual({
+      ...day,
+      name: 'Day (kWh) and Night',
+      from: '2025-01-01',
+      to: '2025-01-06',
+      total: 12 + 46,
+      estimatedCount: 3,
+      days: { first: '2025-01-02', values: [14, 16] },
+    });
+  });
+  test('nothing where no day is in both', () => {
+    const apart = { ...late, days: { first: '2025-03-01', values: [10] } };
+    expect(sumRegisters([day, apart])[0]!.days!.values).toEqual([]);
+  });
+  test('periods that all have, with the weaker reading and the row of the first', () => {
+    const bills = (name: string, ...periods: NonNullable<Series['periods']>) =>
+      register(name, [], { days: undefined, resolution: 'period', periods } as Partial<Series>);
+    const period = (
+      from: string,
+      to: string,
+      kWh: number,
+      quality: 'actual' | 'estimated' = 'actual',
+      row?: number,
+    ) => ({ from, to, kWh, quality, ...(row ? { row } : {}) });
+    const one = bills(
+      'day',
+      period('2025-01-01', '2025-02-01', 120, 'actual', 4),
+      period('2025-02-01', '2025-03-01', 100),
+      period('2025-03-01', '2025-04-01', 90),
+    );
+    const other = bills(
+      'night',
+      period('2025-01-01', '2025-02-01', 480, 'estimated', 9),
+      period('2025-02-01', '2025-03-02', 400),
+      period('2025-02-28', '2025-04-01', 5),
+    );
+    expect(sumRegisters([one, other])[0]!.periods).toEqual([
+      { from: '2025-01-01', to: '2025-02-01', kWh: 600, quality: 'estimated', row: 4 },
+    ]);
+    const total = bills('Total', period('2025-01-01', '2025-02-01', 610), period('2025-05-01', '2025-06-01', 7));
+    expect(sumRegisters([total, one, other])).toEqual([total]);
+    expect(sumRegisters([bills('Total', period('2025-01-01', '2025-02-01', 640)), one, other])).toHaveLength(2);
+    expect(sumRegisters([bills('Total', period('2025-01-01', '2025-02-02', 640)), one, other])).toHaveLength(1);
+    expect(sumRegisters([bills('Total', period('2025-01-02', '2025-02-01', 640)), one, other])).toHaveLength(1);
   });
 });

@@ -1,10 +1,24 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { evenSpread, multiplierAt, NO_SPREAD, spreadOfRange } from '../../../src/model/chance/multiplier.ts';
+import {
+  evenSpread,
+  evenSpreadOf,
+  multiplierAt,
+  NO_SPREAD,
+  spreadOfRange,
+} from '../../../src/model/chance/multiplier.ts';
 import { normalQuantile, Z90 } from '../../../src/model/chance/normal-quantile.ts';
 import { normalShare } from '../../../src/model/chance/normal-share.ts';
-import { INPUTS, normalDraws } from '../../../src/model/chance/normals.ts';
-import { quantileOfSorted, shareAboveZero, tenAndNinety, twentyOfSorted } from '../../../src/model/chance/quantiles.ts';
+import { INPUTS, isDeliveredPrice, normalDraws } from '../../../src/model/chance/normals.ts';
+import {
+  quantileOf,
+  quantileOfSorted,
+  shareAboveZero,
+  sortAround,
+  tenAndNinety,
+  twentyOfSorted,
+  valueAtPlace,
+} from '../../../src/model/chance/quantiles.ts';
 import { MOST_DIMENSIONS, sobolPoints } from '../../../src/model/chance/sobol.ts';
 import { forDelivered } from '../../../src/model/comparison/prices-of.ts';
 import { rankDrivers } from '../../../src/model/uncertainty/drivers.ts';
@@ -20,6 +34,14 @@ describe('normal quantile', () => {
     [0.99, 2.326347874],
     [0.999, 3.0902323062],
     [0.01, -2.326347874],
+    [0.6, 0.2533471031],
+    [0.7, 0.5244005127],
+    [0.2, -0.8416212336],
+    [0.03, -1.8807936082],
+    [0.02, -2.0537489106],
+    [0.98, 2.0537489106],
+    [0.0001, -3.7190164855],
+    [0.99999, 4.2648907939],
   ])('of %f is %f', (p, z) => {
     expect(normalQuantile(p)).toBeCloseTo(z, 7);
     expect(normalShare(z)).toBeCloseTo(p, 9);
@@ -43,6 +65,75 @@ describe('normal quantile', () => {
       }),
     );
   });
+});
+
+describe('Sobol points beside their definition', () => {
+  // Degree of the polynomial is the number of first values. Source: S. Joe and F. Y. Kuo, new-joe-kuo-6.21201 (2008),
+  // dimensions 2 to 14 and 16 to 21: coefficients a, first values m.
+  const published: readonly (readonly [a: number, m: readonly number[]])[] = [
+    [0, [1]],
+    [1, [1, 3]],
+    [1, [1, 3, 1]],
+    [2, [1, 1, 1]],
+    [1, [1, 1, 3, 3]],
+    [4, [1, 3, 5, 13]],
+    [2, [1, 1, 5, 5, 17]],
+    [4, [1, 1, 5, 5, 5]],
+    [7, [1, 1, 7, 11, 19]],
+    [11, [1, 1, 5, 1, 1]],
+    [13, [1, 1, 1, 3, 11]],
+    [14, [1, 3, 5, 5, 31]],
+    [1, [1, 3, 3, 9, 7, 49]],
+    [16, [1, 3, 1, 13, 27, 49]],
+    [19, [1, 1, 1, 15, 7, 5]],
+    [22, [1, 3, 1, 15, 13, 25]],
+    [25, [1, 1, 5, 5, 19, 61]],
+    [1, [1, 3, 7, 11, 23, 15, 103]],
+    [4, [1, 3, 7, 13, 13, 15, 69]],
+  ];
+  /** m[k] = 2 a1 m[k−1] ⊕ 4 a2 m[k−2] ⊕ … ⊕ 2^s m[k−s] ⊕ m[k−s]. */
+  function firstValues(side: number, count: number): number[] {
+    if (side === 0) return Array.from({ length: count }, () => 1);
+    const [a, first] = published[side - 1]!;
+    const m: number[] = first.slice(0, count);
+    const s = first.length;
+    for (let k = s; k < count; k++) {
+      let next = m[k - s]! ^ (m[k - s]! << s);
+      for (let j = 1; j < s; j++) if ((a >> (s - 1 - j)) & 1) next ^= m[k - j]! << j;
+      m.push(next);
+    }
+    return m;
+  }
+  test('every side has the published direction numbers', () => {
+    expect(MOST_DIMENSIONS).toBe(published.length + 1);
+    const BITS = 11;
+    for (const [side, points] of sobolPoints(2 ** BITS, MOST_DIMENSIONS, 5).entries()) {
+      // The shift falls out between two points; in Gray code the points 2^k − 1 and 2^k part by direction number k.
+      const whole = Array.from(points, (x) => x * 2 ** 32 - 0.5);
+      const found = Array.from(
+        { length: BITS },
+        (_, k) => ((whole[2 ** k]! ^ whole[2 ** k - 1]!) >>> 0) / 2 ** (31 - k),
+      );
+      expect(found, `side ${side}`).toEqual(firstValues(side, BITS));
+      for (let i = 1; i < 64; i++) {
+        const gray = i ^ (i >> 1);
+        let expected = 0;
+        for (let k = 0; k < 6; k++) if ((gray >> k) & 1) expected ^= found[k]! * 2 ** (31 - k);
+        expect((whole[i]! ^ whole[0]!) >>> 0).toBe(expected >>> 0);
+      }
+    }
+  });
+  test('shifts of sides and seeds are apart, and no point lies on an edge', () => {
+    const firsts = [1, 2, 3].flatMap((seed) => sobolPoints(1, MOST_DIMENSIONS, seed).map((side) => side[0]!));
+    expect(new Set(firsts).size).toBe(firsts.length);
+    expect(Math.min(...firsts)).toBeGreaterThan(0);
+    expect(Math.max(...firsts)).toBeLessThan(1);
+    // As even as chance makes 60 of them.
+    expect(Math.abs(firsts.reduce((sum, x) => sum + x, 0) / firsts.length - 0.5)).toBeLessThan(
+      3 * Math.sqrt(1 / 12 / 60),
+    );
+  });
+  test('one side at least', () => expect(() => sobolPoints(8, 0, 1)).toThrow(RangeError));
 });
 
 describe('Sobol points', () => {
@@ -88,6 +179,18 @@ test('normal draws have mean 0, variance 1 and no correlation to speak of', () =
   }
 });
 
+test('draws of one count are kept, the last four counts', () => {
+  const counts = [16, 17, 18, 19];
+  const kept = counts.map(normalDraws);
+  expect(counts.map(normalDraws)).toEqual(kept);
+  for (const [i, count] of counts.entries()) expect(normalDraws(count)).toBe(kept[i]);
+  normalDraws(20);
+  expect(normalDraws(17)).toBe(kept[1]);
+  expect(normalDraws(16)).not.toBe(kept[0]);
+  expect([...normalDraws(16).winter]).toEqual([...kept[0]!.winter]);
+  expect(INPUTS.filter(isDeliveredPrice)).toEqual(['oilPrice', 'lpgPrice', 'pelletsPrice']);
+});
+
 describe('spread of a range', () => {
   test('gives low, value and high back at the 10, 50 and 90 % points', () => {
     fc.assert(
@@ -103,6 +206,26 @@ describe('spread of a range', () => {
         },
       ),
     );
+  });
+  test('is even where one side will not do: half the width of its logarithm', () => {
+    expect(evenSpreadOf({ low: 80, high: 125 })).toEqual(evenSpread(Math.log(125 / 80) / 2 / 1.2815515655446004));
+    expect(evenSpread(0.3)).toEqual({ below: 0.3, above: 0.3 });
+    for (const none of [
+      { low: 0, high: 100 },
+      { low: 100, high: 100 },
+      { low: 100, high: 90 },
+    ])
+      expect(evenSpreadOf(none)).toEqual(NO_SPREAD);
+    expect(evenSpreadOf({ low: 1, high: 1e9 })).toEqual(evenSpread(2));
+  });
+  test('that reaches below nothing, or does not hold its value', () => {
+    // The whole of 100 − (−50) over 100, in standard deviations of 1.28155.
+    expect(spreadOfRange({ value: 100, low: -50, high: 100 })).toEqual({
+      below: expect.closeTo(1.5 / 1.2815515655, 9),
+      above: 0,
+    });
+    expect(spreadOfRange({ value: 100, low: 120, high: 80 })).toEqual({ below: 0, above: 0 });
+    expect(spreadOfRange({ value: 100, low: 1e-9, high: 1e9 })).toEqual({ below: 2, above: 2 });
   });
   test('of nothing is no spread', () => {
     expect(spreadOfRange({ value: 0, low: 0, high: 100 })).toEqual(NO_SPREAD);
@@ -135,10 +258,57 @@ describe('points of a sample', () => {
     );
   });
 
+  test.each([
+    [[10, 20, 30, 40], 0.3, 17],
+    [[10, 20, 30, 40], 0.125, 10],
+    [[10, 20, 30, 40], 0.1, 10],
+    [[10, 20, 30, 40], 0.875, 40],
+    [[10, 20, 30, 40], 0.85, 39],
+    [[10, 20, 30, 40], 0.9, 40],
+    [[7], 0.5, 7],
+  ])('of middles of equal slices of %j the share %d lies below %d', (sorted, p, value) => {
+    expect(quantileOfSorted(sorted, p)).toBeCloseTo(value, 12);
+    expect(quantileOf(Float64Array.from(sorted.toReversed()), p)).toBeCloseTo(value, 12);
+  });
+  test('any point of a sample of any size, and a dozen at once, are those of the sorted sample', () => {
+    const sample = fc.record({
+      count: fc.integer({ min: 1, max: 3000 }),
+      seed: fc.integer(),
+      kinds: fc.constantFrom(3, 50, 1e9),
+    });
+    const shares = fc.array(fc.double({ min: 0, max: 1, noNaN: true }), { minLength: 1, maxLength: 12 });
+    fc.assert(
+      fc.property(sample, shares, ({ count, seed, kinds }, asked) => {
+        let state = seed;
+        const values = Float64Array.from({ length: count }, () => {
+          state = (Math.imul(state, 1_103_515_245) + 12_345) >>> 0;
+          return (state >>> 3) % kinds;
+        });
+        const sorted = values.slice().sort();
+        const around = sortAround(values.slice(), asked);
+        expect(around.slice().sort()).toEqual(sorted);
+        for (const p of asked) {
+          expect(quantileOf(values.slice(), p)).toBe(quantileOfSorted(sorted, p));
+          expect(quantileOfSorted(around, p)).toBe(quantileOfSorted(sorted, p));
+        }
+        const place = Math.floor(asked[0]! * (count - 1));
+        const parted = values.slice();
+        expect(valueAtPlace(parted, place)).toBe(sorted[place]);
+        expect(parted.subarray(0, place).every((value) => value <= sorted[place]!)).toBe(true);
+        expect(parted.subarray(place).every((value) => value >= sorted[place]!)).toBe(true);
+        const { low, high } = tenAndNinety(values);
+        expect([low, high]).toEqual([quantileOfSorted(sorted, 0.1), quantileOfSorted(sorted, 0.9)]);
+      }),
+      { numRuns: 60 },
+    );
+  });
+
   test('twenty futures ascend, and their count above zero is near the chance', () => {
     const sorted = Float64Array.from({ length: 1000 }, (_, i) => i - 249.5);
     const twenty = twentyOfSorted(sorted);
     expect(twenty).toHaveLength(20);
+    expect(twenty[0]).toBeCloseTo(quantileOfSorted(sorted, 0.025), 9);
+    expect(twenty[19]).toBeCloseTo(quantileOfSorted(sorted, 0.975), 9);
     expect([...twenty].sort((a, b) => a - b)).toEqual(twenty);
     expect(twenty.filter((saving) => saving > 0)).toHaveLength(15);
     expect(shareAboveZero(sorted)).toBe(0.75);
@@ -321,6 +491,146 @@ describe('small amounts move too', () => {
   });
 });
 
+describe('every draw beside the year written out', () => {
+  const terms: YearTerms = {
+    carrier: 'oil',
+    spaceKWh: 3000,
+    waterKWh: 1000,
+    backupKWh: 200,
+    steadyKWh: 150,
+    ownElectricityKWh: 120,
+    electricWaterKWh: 400,
+    spacePence: 90_000,
+    waterPence: 31_000,
+    backupPence: 6100,
+    steadyPence: 4700,
+    ownElectricityPence: 3300,
+    electricWaterPence: 12_100,
+    fixedPence: 10_000,
+    servicePence: 9000,
+    serviceSpread: 0.2,
+    spaceSpread: { below: 0.1, above: 0.12 },
+    waterSpread: { below: 0.15, above: 0.2 },
+    moves: 'machine',
+  };
+  const shared: SharedSpreads = {
+    spaceHeat: { below: 0.2, above: 0.25 },
+    waterHeat: { below: 0.3, above: 0.22 },
+    heatRestsOn: { moves: 'efficiency', spread: { below: 0.05, above: 0.06 }, weight: 0.8 },
+    winter: 0.1,
+    habits: 0.04,
+    electricityPrice: 0.11,
+    gasPrice: 0.16,
+    priceCorrelation: 0.6,
+    deliveredPrice: { oil: 0.2, lpg: 0.17, pellets: 0.13 },
+    machineExtras: 0.3,
+    boilerElectricity: 0.25,
+    useful: { spaceKWh: 10_000, waterKWh: 3000 },
+  };
+  const COUNT = 1100;
+  const normals = normalDraws(COUNT);
+  const times = ({ below, above }: { below: number; above: number }, z: number) =>
+    Math.exp(z * (z < 0 ? below : above));
+  test.each([
+    ['machine', 'electricity', 'efficiency', 'spaceFactor'],
+    ['machine', 'electricity', 'machine', 'spaceFactor'],
+    ['other-machine', 'electricity', 'efficiency', 'otherFactor'],
+    ['efficiency', 'gas', 'efficiency', 'efficiency'],
+    ['efficiency', 'oil', null, 'efficiency'],
+    ['other-efficiency', 'lpg', 'machine', 'otherEfficiency'],
+    ['other-efficiency', 'pellets', 'efficiency', 'otherEfficiency'],
+  ] as const)('%s on %s, the heat resting on %s', (moves, carrier, rests, draw) => {
+    const heatRestsOn = rests && { ...shared.heatRestsOn!, moves: rests };
+    const [years] = simulateYears([{ ...terms, moves, carrier }], { ...shared, heatRestsOn }, COUNT);
+    expect(years!.onlyYearsPence).toHaveLength(1024);
+    const boiler = moves.endsWith('efficiency');
+    const left = (whole: number, part: number) => (rests ? Math.sqrt(whole ** 2 - (0.8 * part) ** 2) : whole);
+    const alone = { below: left(0.2, 0.05), above: left(0.25, 0.06) };
+    for (let i = 0; i < COUNT; i += 7) {
+      const z = Object.fromEntries(INPUTS.map((input) => [input, normals[input][i]!])) as Record<
+        (typeof INPUTS)[number],
+        number
+      >;
+      const ofRest = rests
+        ? times(heatRestsOn!.spread, z[rests === 'machine' ? 'spaceFactor' : 'efficiency']) ** 0.8
+        : 1;
+      const [habits, winter] = [Math.exp(0.04 * z.habits), 1 + 0.1 * z.winter];
+      const rooms = times(alone, z.spaceHeat) * ofRest * habits * winter;
+      const water = times(shared.waterHeat, z.waterHeat) * habits;
+      const electricity = Math.exp(0.11 * z.electricityPrice);
+      const price = {
+        electricity,
+        gas: Math.exp(0.16 * (0.6 * z.electricityPrice + 0.8 * z.fuelPrice)),
+        oil: Math.exp(0.2 * z.oilPrice),
+        lpg: Math.exp(0.17 * z.lpgPrice),
+        pellets: Math.exp(0.13 * z.pelletsPrice),
+      }[carrier];
+      const ofRooms = times(terms.spaceSpread, z[draw]);
+      const ofWater = times(terms.waterSpread, boiler ? z[draw] : 0.7 * z[draw] + Math.sqrt(0.51) * z.waterFactor);
+      const [extras, own] = [Math.max(0, 1 + 0.3 * z.machineExtras), 1 + 0.25 * z.boilerElectricity];
+      const service = 1 + 0.2 * z[boiler ? 'otherService' : 'machineService'];
+      const main = (space: number, hot: number, backup: number, steady: number) =>
+        (space * rooms) / ofRooms + (hot * water) / ofWater + backup * rooms + steady * extras;
+      const units = main(90_000, 31_000, 6100, 4700) * price + (3300 * own + 12_100 * water) * electricity;
+      expect(years!.costPence[i]).toBeCloseTo(units + 9000 * service + 10_000, 6);
+      expect(years!.boughtKWh[i]).toBeCloseTo(main(3000, 1000, 200, 150) + 120 * own + 400 * water, 7);
+      expect(years!.pencePerKWhHeat[i]).toBeCloseTo(units / (10_000 * rooms + 3000 * water), 9);
+      if (i >= 1024) continue;
+      // One home from year to year: winter, habits and prices alone.
+      const ofYear =
+        (96_100 * habits * winter + 31_000 * habits + 4700) * price + (3300 + 12_100 * habits) * electricity;
+      expect(years!.onlyYearsPence[i]).toBeCloseTo(ofYear + 19_000, 6);
+    }
+  });
+  test('a boiler’s two efficiencies of one spread are one; a home without heat has no price of it', () => {
+    const boiler = { ...terms, moves: 'efficiency' as const, waterSpread: terms.spaceSpread };
+    const [years] = simulateYears([boiler], { ...shared, useful: { spaceKWh: 0, waterKWh: 0 } }, 64);
+    expect(new Set(years!.pencePerKWhHeat)).toEqual(new Set([0]));
+    const only = {
+      ...boiler,
+      waterKWh: 1000,
+      spaceKWh: 0,
+      backupKWh: 0,
+      steadyKWh: 0,
+      ownElectricityKWh: 0,
+      electricWaterKWh: 0,
+    };
+    const [water] = simulateYears([only], CERTAIN, 64);
+    const z = normalDraws(64).efficiency;
+    for (const [i, kWh] of water!.boughtKWh.entries())
+      expect(kWh).toBeCloseTo(1000 / times(terms.spaceSpread, z[i]!), 9);
+    const [lopsided] = simulateYears([{ ...only, waterSpread: { below: 0.1, above: 0.3 } }], CERTAIN, 64);
+    for (const [i, kWh] of lopsided!.boughtKWh.entries())
+      expect(kWh).toBeCloseTo(1000 / times({ below: 0.1, above: 0.3 }, z[i]!), 9);
+  });
+  test('a winter is never below nothing, a correlation never beyond one', () => {
+    const [wild] = simulateYears(
+      [{ ...TERMS, spaceSpread: NO_SPREAD, waterSpread: NO_SPREAD }],
+      { ...CERTAIN, winter: 2 },
+      256,
+    );
+    expect(Math.min(...wild!.costPence)).toBeCloseTo(40_000, 9);
+    expect(Math.min(...wild!.onlyYearsPence)).toBeCloseTo(40_000, 9);
+    for (const priceCorrelation of [1.5, -1.5]) {
+      const gas = { ...TERMS, carrier: 'gas' as const, spaceSpread: NO_SPREAD, waterSpread: NO_SPREAD };
+      const [years] = simulateYears([gas], { ...CERTAIN, gasPrice: 0.1, priceCorrelation }, 64);
+      const z = normalDraws(64).electricityPrice;
+      for (const [i, cost] of years!.costPence.entries())
+        expect(cost).toBeCloseTo(120_000 * Math.exp(0.1 * Math.sign(priceCorrelation) * z[i]!) + 10_000, 6);
+    }
+  });
+  test('no more is taken out of a spread than it holds', () => {
+    const heatRestsOn = { moves: 'efficiency' as const, spread: evenSpread(0.3), weight: 1 };
+    const [years] = simulateYears(
+      [{ ...TERMS, spaceSpread: NO_SPREAD, waterKWh: 0 }],
+      { ...CERTAIN, spaceHeat: evenSpread(0.2), heatRestsOn },
+      64,
+    );
+    const z = normalDraws(64).efficiency;
+    for (const [i, kWh] of years!.boughtKWh.entries()) expect(kWh).toBeCloseTo(3000 * Math.exp(0.3 * z[i]!), 7);
+  });
+});
+
 describe('drivers', () => {
   const normals = normalDraws(4096);
   test('of a sum are its parts by their variance', () => {
@@ -329,6 +639,56 @@ describe('drivers', () => {
     expect(drivers.map(({ input }) => input)).toEqual(['space-factor', 'winter']);
     expect(drivers[0]!.share).toBeCloseTo(0.9, 2);
     expect(drivers[1]!.share).toBeCloseTo(0.1, 2);
+  });
+  test('go under one name where they are one unknown; a share below half a hundredth is chance', () => {
+    const mix = (weights: Partial<Record<(typeof INPUTS)[number], number>>) =>
+      normals.winter.map((_, i) =>
+        Object.entries(weights).reduce((sum, [input, w]) => sum + w * normals[input as 'winter'][i]!, 500),
+      );
+    const of = (weights: Parameters<typeof mix>[0]) =>
+      Object.fromEntries(rankDrivers(mix(weights), normals).map(({ input, share }) => [input, share]));
+    // Squares of 1, 2, 3, 4 …: the shares of one name are added.
+    const found = of({
+      spaceFactor: 1,
+      waterFactor: 2,
+      otherFactor: 3,
+      winter: 4,
+      fuelPrice: 1,
+      oilPrice: 2,
+      lpgPrice: 3,
+      pelletsPrice: 2,
+    });
+    const sum = 1 + 4 + 9 + 16 + 1 + 4 + 9 + 4;
+    expect(found['space-factor']).toBeCloseTo(14 / sum, 2);
+    expect(found['other-fuel-price']).toBeCloseTo(18 / sum, 2);
+    expect(found.winter).toBeCloseTo(16 / sum, 2);
+    expect(Object.values(found).reduce((total, share) => total + share, 0)).toBeCloseTo(1, 12);
+    const rest = of({
+      efficiency: 1,
+      otherEfficiency: 1,
+      machineExtras: 1,
+      boilerElectricity: 2,
+      machineService: 2,
+      otherService: 2,
+      habits: 1,
+      spaceHeat: 2,
+      waterHeat: 1,
+      electricityPrice: 1,
+    });
+    const shares = {
+      'other-efficiency': 2,
+      'own-electricity': 5,
+      service: 8,
+      habits: 1,
+      'space-heat': 4,
+      'water-heat': 1,
+      'electricity-price': 1,
+    };
+    for (const [name, share] of Object.entries(shares)) expect(rest[name], name).toBeCloseTo(share / 22, 2);
+    expect(of({ winter: 1, habits: Math.sqrt(0.0065) })).toHaveProperty('habits');
+    expect(of({ winter: 1, habits: Math.sqrt(0.004) })).toEqual({ winter: 1 });
+    const ranked = rankDrivers(mix({ winter: 1, habits: 2, spaceHeat: 3 }), normals).map(({ input }) => input);
+    expect(ranked).toEqual(['space-heat', 'habits', 'winter']);
   });
   test('of what does not vary are none', () => {
     expect(rankDrivers(new Float64Array(4096).fill(5), normals)).toEqual([]);

@@ -22,6 +22,12 @@ describe('energy', () => {
       ),
     );
   });
+  test('3 m³ at a correction of 1.02264 and 39.5 MJ/m³ are 3 × 1.02264 × 39.5 / 3.6 = 33.6619 kWh, 10 hundred cubic feet 317.544', () => {
+    expect(gasVolumeToKWh(3, 'm³', factors)).toBeCloseTo(33.6619, 4);
+    expect(gasVolumeToKWh(10, 'hundred ft³', factors)).toBeCloseTo(28.3 * 11.220633, 3);
+  });
+  test('250 W/K over 2,000 K·day are 250 × 2,000 × 24 h = 12,000 kWh', () =>
+    expect(heatOfDegreeDaysKWh(250, 2000)).toBe(12_000));
   test('an imperial meter reads 2.83 m³ a unit', () =>
     expect(gasVolumeToM3(10, 'hundred ft³', factors)).toBeCloseTo(28.3));
   test('heat is in step with the heat loss coefficient', () =>
@@ -38,5 +44,7 @@ describe('money', () => {
     [0.2, 0],
   ])('%d p rounds to %d p', (pence, whole) => expect(roundToPenny(pence)).toBe(whole));
   test('a small refund is nothing, never minus nothing', () => expect(Object.is(roundToPenny(-0.2), 0)).toBe(true));
+  test('5 % off 105 is 100, onto 100 is 105', () =>
+    expect([withoutVat(105, 0.05), withVat(100, 0.05)]).toEqual([100, 105]));
   test('VAT off and on again', () => expect(withVat(withoutVat(33.2, 0.05), 0.05)).toBeCloseTo(33.2, 12));
 });

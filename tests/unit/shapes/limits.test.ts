@@ -1,0 +1,215 @@
+import { describe, expect, test } from 'vitest';
+import type { z } from 'zod';
+import {
+  Appraisal,
+  isEvenChance,
+  priceOf,
+  verdictAgainst,
+  verdictOf,
+  WhatIf,
+} from '../../../src/model/shapes/appraisal.ts';
+import { Bill, BillAdjustment, BillCharge, BillMeter, BillStanding } from '../../../src/model/shapes/bill.ts';
+import { BillCheckInput } from '../../../src/model/shapes/bill-check.ts';
+import { CivilDate, ClockTime } from '../../../src/model/shapes/dates.ts';
+import { FilePart, isCutByClock, isTemperature } from '../../../src/model/shapes/evidence.ts';
+import { Finding, sureOf, yearOfDays } from '../../../src/model/shapes/finding.ts';
+import {
+  carrierOf,
+  DELIVERED_FUELS,
+  FUELS,
+  HEATERS,
+  isDelivered,
+  isFuel,
+  isSaleUnit,
+  PRICED_CARRIERS,
+  priceKey,
+  serviceKey,
+  systemRow,
+  unitsOf,
+} from '../../../src/model/shapes/heating.ts';
+import { isCode, tell } from '../../../src/model/shapes/told.ts';
+import { weakestGrade } from '../../../src/model/shapes/working.ts';
+
+describe('what a field takes, and what lies just beyond', () => {
+  test.each([
+    // field of a what-if; least and most
+    [WhatIf, 'flowC', 25, 75],
+    [WhatIf, 'roomC', 10, 30],
+    [WhatIf, 'waterShare', 0, 3],
+    [WhatIf, 'electricityShare', 0.1, 5],
+    [WhatIf, 'fuelShare', 0.1, 5],
+    [Bill, 'correction', 0.9, 1.1],
+    [Bill, 'calorificMJPerM3', 30, 50],
+    [Bill.shape.vat, 'rate', 0, 0.3],
+    [Finding, 'sure', 0, 1],
+    [BillMeter, 'opening', 0, undefined],
+    [BillMeter, 'closing', 0, undefined],
+    [BillMeter, 'metered', 0, undefined],
+    [BillMeter, 'ownKWh', 0, undefined],
+    [BillStanding, 'days', 0, undefined],
+    [BillStanding, 'pencePerDay', 0, undefined],
+    [BillAdjustment, 'pence', 0, undefined],
+    ...(
+      [
+        'boughtKWh',
+        'otherKWh',
+        'pencePerKWh',
+        'degreeDays',
+        'billedStandingPence',
+        'estimatedStandingPencePerDay',
+        'readKWh',
+        'heatPumpKWh',
+        'heatKWh',
+        'waterHeatKWh',
+        'spaceKWh',
+        'immersionKWh',
+      ] as const
+    ).map((field) => [BillCheckInput, field, 0, undefined] as const),
+  ] as [z.ZodObject, string, number, number | undefined][])('%#: %s', (shape, field, least, most) => {
+    const takes = (value: number) => shape.shape[field]!.safeParse(value).success;
+    expect([takes(least), takes(least - 0.005)]).toEqual([true, false]);
+    if (most === undefined) expect([takes(0.5), takes(1e9)]).toEqual([true, true]);
+    else expect([takes(most), takes(most + 0.005)]).toEqual([true, false]);
+  });
+  test.each([
+    [BillMeter.shape.name, 1, 60],
+    [BillCharge.shape.meter, 1, 60],
+    [BillAdjustment.shape.name, 1, 80],
+  ])('%#: words of so many letters', (shape, least, most) => {
+    const takes = (letters: number) => shape.safeParse('x'.repeat(letters)).success;
+    expect([takes(least - 1), takes(least), takes(most), takes(most + 1)]).toEqual([false, true, true, false]);
+  });
+  test.each([
+    ['meters', { name: 'all' }, 1, 8],
+    ['charges', { meter: 'all' }, 1, 40],
+    ['standing', {}, 0, 20],
+    ['adjustments', { kind: 'credit', name: 'paid', pence: 1, vat: 'after' }, 0, 20],
+  ] as const)('a bill has %s from %#', (field, row, least, most) => {
+    const takes = (count: number) => Bill.shape[field].safeParse(new Array(count).fill(row)).success;
+    expect([takes(least), takes(most), takes(most + 1)]).toEqual([true, true, false]);
+    if (least > 0) expect(takes(least - 1)).toBe(false);
+  });
+  test('units by price are no less than nothing, columns are counted from nothing', () => {
+    const rates = (kWh: number) =>
+      BillCheckInput.shape.ratesKWh.safeParse([{ name: 'day', kWh, pencePerKWh: -1 }]).success;
+    expect([rates(0), rates(0.5), rates(-0.1)]).toEqual([true, true, false]);
+    const columns = (column: number) => FilePart.safeParse({ columns: [column] }).success;
+    expect([columns(0), columns(-1)]).toEqual([true, false]);
+  });
+  test.each([
+    ['2024-02-29', true],
+    ['2027-02-29', false],
+    ['2027-2-28', false],
+    ['2027-13-01', false],
+  ])('day %s: %s', (date, there) => expect(CivilDate.safeParse(date).success).toBe(there));
+  test.each([
+    ['00:00', true],
+    ['23:59', true],
+    ['24:00', true],
+    ['24:01', false],
+    ['7:30', false],
+    ['12:60', false],
+  ])('clock %s: %s', (time, there) => expect(ClockTime.safeParse(time).success).toBe(there));
+});
+
+describe('which side may be named', () => {
+  test.each([
+    [0.56, 100, 'less'],
+    [0.55, 100, 'about-same'],
+    [0.56, 0, 'about-same'],
+    [0.56, -1, 'about-same'],
+    [0.44, -100, 'more'],
+    [0.45, -100, 'about-same'],
+    [0.44, 0, 'about-same'],
+    [0.44, 1, 'about-same'],
+    [0.5, 5, 'about-same'],
+  ] as const)('a chance of %d and %d p: %s', (chanceLess, value, verdict) => {
+    expect(verdictOf({ chanceLess, saving: { value } })).toBe(verdict);
+    expect(isEvenChance(chanceLess)).toBe(chanceLess >= 0.45 && chanceLess <= 0.55);
+  });
+  test('as it was kept, else as it would be; of another system nothing', () => {
+    const versus = [
+      { against: 'oil', verdict: 'about-same', chanceLess: 0.9, saving: { value: 100 } },
+      { against: 'lpg', chanceLess: 0.9, saving: { value: 100 } },
+    ] as unknown as Appraisal['versus'];
+    expect(['oil', 'lpg', 'gas'].map((id) => verdictAgainst(versus, id))).toEqual(['about-same', 'less', undefined]);
+  });
+});
+
+test('a price is there with what it rests on, a price of nothing too', () => {
+  const basis = { name: 'made' };
+  const prices = {
+    electricity: basis,
+    electricityPencePerKWh: 0,
+    oil: basis,
+    lpgPencePerKWh: 7,
+  } as unknown as Appraisal['prices'];
+  expect(priceOf(prices, 'electricity')).toEqual({ basis, pencePerKWh: 0 });
+  expect(['oil', 'lpg', 'pellets'].map((fuel) => priceOf(prices, fuel as 'oil'))).toEqual([
+    undefined,
+    undefined,
+    undefined,
+  ]);
+  expect(Object.keys(Appraisal.shape.prices.shape)).toEqual(
+    expect.arrayContaining(['oil', 'oilPencePerKWh', 'pelletsPencePerKWh']),
+  );
+});
+
+test('a likelihood stays between a coin’s toss and 97 in 100; days become a year', () => {
+  expect([0.2, 0.5, 0.7, 0.97, 1].map(sureOf)).toEqual([0.5, 0.5, 0.7, 0.97, 0.97]);
+  expect([yearOfDays(20, 73), yearOfDays(20, 0), yearOfDays(20, -1)]).toEqual([100, 0, 0]);
+});
+
+test('series of degrees, and days cut out of finer readings', () => {
+  expect((['outdoor-temperature', 'flow-temperature', 'heat', 'gas'] as const).map(isTemperature)).toEqual([
+    true,
+    true,
+    false,
+    false,
+  ]);
+  const of = (series: object) => isCutByClock(series as Parameters<typeof isCutByClock>[0]);
+  expect([of({ resolution: 'interval' }), of({ resolution: 'day', dayShape: [] }), of({ resolution: 'day' })]).toEqual([
+    true,
+    true,
+    false,
+  ]);
+});
+
+test.each([
+  [['measured', 'assumed', 'estimated'], 'assumed'],
+  [['estimated', 'measured'], 'estimated'],
+  [['measured'], 'measured'],
+  [[], 'measured'],
+] as const)('the weakest of %j is %s', (grades, weakest) => expect(weakestGrade(grades)).toBe(weakest));
+
+test('what is told is known by its code', () => {
+  expect(tell('room-heat')).toEqual({ code: 'room-heat' });
+  expect(tell('degree-days-to', { baseC: 15 })).toEqual({ code: 'degree-days-to', data: { baseC: 15 } });
+  expect([
+    isCode(tell('room-heat'), 'room-heat'),
+    isCode(tell('water-heat'), 'room-heat'),
+    isCode('room-heat', 'room-heat'),
+  ]).toEqual([true, false, false]);
+});
+
+describe('fuels and systems', () => {
+  test('oil, LPG and pellets are delivered, gas comes by meter, electricity is no fuel', () => {
+    expect(DELIVERED_FUELS).toEqual(['oil', 'lpg', 'pellets']);
+    expect(PRICED_CARRIERS).toEqual(['electricity', 'gas', 'oil', 'lpg', 'pellets']);
+    expect(['gas', 'oil', 'electricity', undefined].map(isFuel)).toEqual([true, true, false, false]);
+    expect(['gas', 'oil', 'electricity', undefined].map(isDelivered)).toEqual([false, true, false, false]);
+    expect(['kg', 'ounce', undefined].map(isSaleUnit)).toEqual([true, false, false]);
+    expect([priceKey('oil'), priceKey('pellets'), serviceKey('gas')]).toEqual([
+      'oilPencePerLitre',
+      'pelletsPencePerKg',
+      'serviceGasGBP',
+    ]);
+    expect(unitsOf('pellets')).toEqual(['tonne', 'bag of 15 kg', 'bag of 10 kg', 'kg']);
+    expect(FUELS.oil.said.test('heizöl')).toBe(true);
+  });
+  test('a heat pump is no heater; a way of heating nobody knows has no row', () => {
+    expect(HEATERS).toEqual(['gas-condensing', 'gas-old', 'oil', 'lpg', 'pellets', 'direct-electric', 'storage']);
+    expect([carrierOf('storage'), carrierOf('lpg'), carrierOf('other')]).toEqual(['electricity', 'lpg', undefined]);
+    expect([systemRow('oil')?.service, systemRow('other')]).toEqual(['oil', undefined]);
+  });
+});
