@@ -1,7 +1,6 @@
 /** The running cost of a year as parts that follow different prices, and how far the first year's may stray. */
 
 import { type Spread, spreadOfRange } from '../chance/multiplier.ts';
-import { Z90 } from '../chance/normal-quantile.ts';
 import type { Appraisal, SystemResult } from '../shapes/appraisal.ts';
 
 type Range = { readonly low: number; readonly high: number };
@@ -32,11 +31,10 @@ export function runningCost(system: SystemResult, prices: Appraisal['prices']): 
 
 /**
  * How the two yearly costs move together [1, −1 to 1], read back from the three ranges:
- * (σa² + σb² − σs²) / (2 σa σb), each σ = (high − low) / (2 × 1.2816), a the heat pump, b the other, s the saving b − a.
+ * (σa² + σb² − σs²) / (2 σa σb), each σ as the width of its range, a the heat pump, b the other, s the saving b − a.
  */
 export function costsTogether(pump: Range, beside: Range, saving: Range): number {
-  const deviation = ({ low, high }: Range) => (high - low) / (2 * Z90);
-  const [a, b, s] = [deviation(pump), deviation(beside), deviation(saving)];
+  const [a, b, s] = [pump, beside, saving].map(({ low, high }) => high - low) as [number, number, number];
   if (!(a > 0) || !(b > 0)) return 0;
   return Math.max(-1, Math.min(1, (a * a + b * b - s * s) / (2 * a * b)));
 }

@@ -12,6 +12,27 @@ const uses = {
 };
 const factorsOf = (kind: 'ground' | 'air') => balanceOf(9000, 3000, uses, fanInCop(kind)).factors!;
 
+test('balance of a year, by hand (SEPEMO-Build D4.2)', () => {
+  const all = { ...uses, pasteurisation: 30 };
+  const { resistanceHeatKWh, sourceHeatKWh, factors } = balanceOf(9000, 3000, all, 0);
+  expect([resistanceHeatKWh, sourceHeatKWh]).toEqual([80, 8000]);
+  expect(factors).toEqual({
+    H1: expect.closeTo(12_000 / 4060, 12),
+    H2: expect.closeTo(12_000 / 4160, 12),
+    H3: expect.closeTo(12_080 / 4240, 12),
+    H4: expect.closeTo(12_080 / 4320, 12),
+  });
+});
+
+test.each([
+  ['nothing heated', 0, { space: 0, water: 0, backup: 0, standby: 60 }, false],
+  ['resistance alone, and not even standby', 0, { space: 0, water: 0, backup: 50, standby: 0 }, false],
+  ['resistance alone and standby', 0, { space: 0, water: 0, backup: 50, standby: 0.5 }, true],
+  ['half a unit of heat', 0.5, { space: 0.2, water: 0, backup: 0, standby: 0 }, true],
+])('%s: a factor of the year: %s', (_, heatKWh, change, has) =>
+  expect(balanceOf(heatKWh, 0, { ...uses, ...change }, 0).factors !== null).toBe(has),
+);
+
 describe('where the fan of an air machine stands (SEPEMO-Build D4.2: outside H1, inside H2)', () => {
   // By hand: the fan takes 20 W per kW, so 0.02 × 12,000 = 240 of the 4,000 kWh that the tested COP holds.
   test('H1 is the compressor without it', () => expect(factorsOf('air').H1).toBeCloseTo(12_000 / (3760 + 60), 10));

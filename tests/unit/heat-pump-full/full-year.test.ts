@@ -11,8 +11,10 @@ import {
   SOURCE_FROM_C,
   SOURCE_TO_C,
 } from '../../../src/model/heat-pump/full/surface.ts';
-import { type Balance, USES } from '../../../src/model/heat-pump/full/year.ts';
+import { type Balance, USES, type YearInput } from '../../../src/model/heat-pump/full/year.ts';
 import type { FullMachine } from '../../../src/model/shapes/household.ts';
+import type { Told } from '../../../src/model/shapes/told.ts';
+import type { Working } from '../../../src/model/shapes/working.ts';
 import { CYLINDER_WINDOWS } from '../../../src/model/year/day-profiles.ts';
 import { typed } from '../appraisal/make-household.ts';
 import { fullHousehold, reckonFull, settleInput } from './make-year.ts';
@@ -205,7 +207,7 @@ describe('a machine of 8 kW and COP 4 at every source and flow, full load or non
   const days = slots.dayStart.length - 1;
   const everywhere = (value: number) =>
     new Float64Array((SOURCE_TO_C - SOURCE_FROM_C + 1) * (FLOW_TO_C - FLOW_FROM_C + 1)).fill(value);
-  const run = (spaceKWh: number, waterKWh: number, leastShare = 0) =>
+  const runWith = (spaceKWh: number, waterKWh: number, change: Partial<YearInput> = {}) =>
     runYear({
       slots,
       outdoorC: new Float64Array(slots.count).fill(5),
@@ -227,7 +229,7 @@ describe('a machine of 8 kW and COP 4 at every source and flow, full load or non
       },
       perHeat: everywhere(1 / 4),
       outputKW: everywhere(8),
-      leastShare,
+      leastShare: 0,
       degradation: 0.9,
       designKW: 8,
       backupShare: 0,
@@ -235,7 +237,122 @@ describe('a machine of 8 kW and COP 4 at every source and flow, full load or non
       sourcePumpW: 120,
       circulatorW: 60,
       standbyW: 10,
-    }).year.electricityKWh;
+      ...change,
+    });
+  const run = (spaceKWh: number, waterKWh: number, leastShare = 0) =>
+    runWith(spaceKWh, waterKWh, { leastShare }).year.electricityKWh;
+  /** All heat of the year on one day. */
+  const onDay = (day: number) => Float64Array.from({ length: days }, (_, one) => (one === day ? 1 : 0));
+  // The day's heat by the hour, common practice: 0.75 until 6, 1.1 until 22, 0.9 until 24; 47.8 half-hours of 1 together.
+  const [NIGHT, DAY, LATE, WHOLE] = [0.75, 1.1, 0.9, 47.8];
+  /** Electricity of a use at an hour of 11 January, an ordinary Sunday. */
+  const SUNDAY = 10;
+  const at = (bySlot: Float64Array, hour: number) => bySlot[SUNDAY * 48 + 2 * hour]!;
+
+  test('a day’s heat by its hours, hot water in its windows, the source pump by both', () => {
+    const waterByDayKWh = onDay(SUNDAY).map((share) => share * 4);
+    const { bySlot } = runWith(47.8, 0, { spaceShare: onDay(SUNDAY), waterByDayKWh });
+    expect([3, 12, 22].map((hour) => at(bySlot.space, hour))).toEqual(
+      [NIGHT, DAY, LATE].map((kWh) => expect.closeTo(kWh / 4, 12)),
+    );
+    // Eight half-hours from 4 to 6 and from 13 to 15.
+    expect([3, 4, 6, 13, 14, 15].map((hour) => at(bySlot.water, hour))).toEqual(
+      [0, 1, 0, 1, 1, 0].map((on) => expect.closeTo(on / 8, 12)),
+    );
+    // Half an hour gives 4 kWh at most, and the pump takes 0.06 kWh in it.
+    expect(at(bySlot['source-pump'], 12)).toBeCloseTo((0.06 * DAY) / 4, 12);
+    expect(at(bySlot['source-pump'], 13)).toBeCloseTo((0.06 * (DAY + 0.5)) / 4, 12);
+    // The cylinder’s immersion on the fifty-two Sundays of 2026, in the same windows.
+    expect([4, 6, 13].map((hour) => at(bySlot.pasteurisation, hour))).toEqual(
+      [1 / 8, 0, 1 / 8].map((kWh) => expect.closeTo(kWh, 12)),
+    );
+    expect(bySlot.pasteurisation[(SUNDAY + 1) * 48 + 8]).toBe(0);
+  });
+  test.each([
+    // kWh on the day: at noon 1.1 / 47.8 of it. The circulator takes 0.03 kWh a half-hour, four times the load ratio of it.
+    [47.8, 0.03 * 4 * (1.1 / 4)],
+    [43, 0.03 * 4 * ((43 * 1.1) / 47.8 / 4)],
+    [60, 0.03],
+  ])('circulator at noon of a day of %d kWh', (kWh, circulatorKWh) =>
+    expect(at(runWith(kWh, 0, { spaceShare: onDay(SUNDAY) }).bySlot.circulator, 12)).toBeCloseTo(
+      Math.min(0.03, circulatorKWh),
+      12,
+    ),
+  );
+  test.each([
+    ['of fixed speed: r / (0.9 r + 0.1) is left', 47.8, 1, ((0.9 * 1.1) / 4 + 0.1) * (4 / 4)],
+    ['down to half: nothing is lost above, little below', 47.8, 0.5, ((0.9 * 1.1) / 2 + 0.1) * (2 / 4)],
+    ['down to a quarter: nothing is lost at 1.1 of 4', 47.8, 0.25, 1.1 / 4],
+    ['hardly any heat takes no more than a resistance heater', 1.4, 1, (1.4 * 1.1) / 47.8],
+  ])('compressor at noon, %s', (_, kWh, leastShare, usedKWh) =>
+    expect(at(runWith(kWh, 0, { spaceShare: onDay(SUNDAY), leastShare }).bySlot.space, 12)).toBeCloseTo(usedKWh, 12),
+  );
+  test('the share of the COP that is left stands among the means', () => {
+    const { year, means } = runWith(4380, 0, { leastShare: 1 });
+    expect(means.partLoad).toBeCloseTo(4380 / 4 / year.electricityKWh.space, 12);
+  });
+
+  test.each([
+    // 8 kW for as many hours as the day has: 192 kWh, 184 on 29 March, 200 on 25 October.
+    [SUNDAY, 240, 48],
+    [SUNDAY, 192, 0],
+    [87, 240, 56],
+    [297, 240, 40],
+  ])('on day %i, of %d kWh the backup heater gives %d', (day, kWh, backupKWh) => {
+    const { year, backupShare, bySlot } = runWith(kWh, 0, { spaceShare: onDay(day) });
+    expect(year.electricityKWh.backup).toBeCloseTo(backupKWh, 9);
+    expect(year.spaceHeatKWh).toBeCloseTo(kWh - backupKWh, 9);
+    expect(year.resistanceHeatKWh).toBeCloseTo(backupKWh + 52, 9);
+    expect(year.sourceHeatKWh).toBeCloseTo((kWh - backupKWh) * (3 / 4), 9);
+    expect(backupShare).toBeCloseTo(backupKWh / kWh, 12);
+    if (day === SUNDAY) expect(at(bySlot.backup, 12)).toBeCloseTo((backupKWh * DAY) / WHOLE, 9);
+  });
+  test('hot water of the day counts towards what it falls short of, and a share typed is the least', () => {
+    const waterByDayKWh = onDay(SUNDAY).map((share) => share * 40);
+    const short = runWith(200, 0, { spaceShare: onDay(SUNDAY), waterByDayKWh });
+    expect(short.year.electricityKWh.backup).toBeCloseTo(48, 9);
+    expect(short.year.waterHeatKWh).toBeCloseTo(40 * 0.8, 9);
+    const typedShare = runWith(12_000, 2400, { backupShare: 0.1 }).year;
+    expect(typedShare.electricityKWh.backup).toBeCloseTo(1440, 6);
+    expect(typedShare.electricityKWh.space).toBeCloseTo(2700, 6);
+    expect(typedShare.electricityKWh.water).toBeCloseTo(540, 6);
+  });
+
+  test('air by the half-hour, and means by the heat', () => {
+    const outdoorC = Float64Array.from({ length: slots.count }, (_, slot) => (slots.minute[slot]! < 720 ? 0 : 10));
+    const found = runWith(47.8, 0, { spaceShare: onDay(SUNDAY), outdoorC, source: { kind: 'air' } });
+    const morning = 12 * NIGHT + 12 * DAY;
+    expect(found.means.sourceC).toBeCloseTo((10 * (WHOLE - morning)) / WHOLE, 9);
+    expect(found.means.flowC).toBeCloseTo(35, 9);
+    expect(found.sourceByDayC[SUNDAY]).toBeCloseTo(5, 12);
+  });
+  test('brine by the day: mean by the heat, and the coldest of the year', () => {
+    const byDayC = Float64Array.from({ length: days }, (_, day) => (day === 300 ? -2 : day < 100 ? 3 : 8));
+    const found = runWith(1000, 0, { source: { kind: 'typed', byDayC } });
+    expect(found.means.sourceC).toBeCloseTo((100 * 3 + 264 * 8 - 2) / 365, 9);
+    expect(found.coldestSourceC).toBe(-2);
+  });
+  test('where nothing is heated there is no factor, and what stands in are the design’s temperatures', () => {
+    const { year, means, backupShare } = runWith(0, 0, { pasteurisationKWh: 0 });
+    expect([year.factors, backupShare]).toEqual([null, 0]);
+    expect(means).toEqual({ flowC: 35, sourceC: 5, partLoad: 1 });
+    expect(year.electricityKWh.pasteurisation).toBe(0);
+  });
+
+  test('ground under an even load x of the design: U − D (0.4 x + 0.6 s), s = x (1 − (29/30)^n), n days from 90 before New Year', () => {
+    const dropK = 8;
+    const source = { kind: 'ground' as const, undisturbedC: new Float64Array(days).fill(10), dropK };
+    // A day of 24 kWh for rooms and 12 of hot water, against 24 h of 8 kW at the design; both draw three quarters.
+    const { sourceByDayC } = runWith(24 * days, 12 * days, { source });
+    const x = 36 / 192;
+    for (const day of [0, 1, 30, 364]) {
+      const s = x * (1 - (29 / 30) ** (91 + day));
+      expect(sourceByDayC[day]).toBeCloseTo(10 - dropK * (0.4 * x + 0.6 * s), 9);
+    }
+    const untouched = runWith(0, 0, { source }).sourceByDayC;
+    expect([untouched[0], untouched[364]]).toEqual([10, 10]);
+    expect(runWith(24 * days, 0, { source, designKW: 0 }).sourceByDayC[200]).toBe(10);
+  });
 
   // By hand: heat / 4; the source pump runs heat / 8 kW hours at 120 W, rooms and cylinder alike; controls 8,760 h at 10 W.
   test.each([
@@ -260,5 +377,115 @@ describe('a machine of 8 kW and COP 4 at every source and flow, full load or non
     const even = 1 / 16 / (0.9 / 16 + 0.1);
     expect(kWh.space * even).toBeGreaterThan(4380 / 4 - 1e-6);
     expect(Math.abs((kWh.space * even) / (4380 / 4) - 1)).toBeLessThan(0.02);
+  });
+});
+
+describe('the figures of a worked-out year', () => {
+  const sheet: FullMachine = {
+    ratedPoints: typed([
+      { sourceC: 0, flowC: 35, cop: 4.6 },
+      { sourceC: 0, flowC: 55, cop: 3 },
+    ]),
+  };
+  // Φ(z) from printed tables of the normal distribution: 0.2258 at −0.7526, 0.1690 at −0.9578.
+  test.each<[string, FullMachine, number, number]>([
+    ['with a usual machine', {}, 0.14, 0.2258],
+    ['with a data sheet', sheet, 0.11, 0.169],
+  ])('%s a deviation of %d, and nine tenths are reached by %d', (_, full, deviation, reachedShare) => {
+    const { machine, full: year, extras, spaceKWh, waterKWh, spaceSpread, waterSpread } = reckonFull(full);
+    const { spaceHeatKWh, waterHeatKWh, resistanceHeatKWh, electricityKWh } = year.year;
+    expect([spaceKWh, waterKWh]).toEqual([electricityKWh.space, electricityKWh.water]);
+    expect(machine.space.value).toBeCloseTo(spaceHeatKWh / electricityKWh.space, 12);
+    expect(machine.water.value).toBeCloseTo(waterHeatKWh / electricityKWh.water, 12);
+    expect([spaceSpread, waterSpread]).toEqual(new Array(2).fill({ below: deviation, above: deviation }));
+    const outer = Math.exp(1.281_551_566 * deviation);
+    expect(machine.space.low).toBeCloseTo(Math.max(1, machine.space.value / outer), 6);
+    expect(machine.space.high).toBeCloseTo(machine.space.value * outer, 6);
+    const beside = sum(extras.map(({ kWh }) => kWh));
+    expect(machine.extraKWh).toBeCloseTo(beside, 9);
+    const whole = (factor: number) =>
+      (spaceHeatKWh + waterHeatKWh + resistanceHeatKWh) /
+      (electricityKWh.space / factor + electricityKWh.water / factor + beside);
+    expect(machine.whole.value).toBeCloseTo(whole(1), 9);
+    expect(machine.whole.low).toBeCloseTo(whole(1 / outer), 6);
+    expect(machine.whole.high).toBeCloseTo(whole(outer), 6);
+    const { asDesigned } = machine;
+    expect(asDesigned!.space).toBeCloseTo(machine.space.value / 0.9, 9);
+    expect(asDesigned!.water).toBeCloseTo(machine.water.value / 0.9, 9);
+    expect(asDesigned!.whole).toBeCloseTo(whole(1 / 0.9), 9);
+    expect(asDesigned!.reachedShare).toBeCloseTo(reachedShare, 3);
+  });
+  test('as in the laboratory: nothing is taken off a design', () => {
+    expect(reckonFull({ installedShare: typed(1) }).machine.asDesigned).toBeUndefined();
+    expect(reckonFull({ installedShare: typed(1.05) }).machine.asDesigned).toBeUndefined();
+  });
+  test.each<[string, ReturnType<typeof reckonFull>, string, string]>([
+    ['ground, points assumed', reckonFull(), 'H1', 'assumed'],
+    ['ground, points typed', reckonFull(sheet), 'H1', 'estimated'],
+    ['air', reckonFull(sheet, { machine: { source: 'air' } }), 'H2', 'estimated'],
+  ])('%s: tested COP at %s, graded %s', (_, { machine }, boundary, grade) =>
+    expect([machine.boundary, machine.space.grade]).toEqual([boundary, grade]),
+  );
+  test('without hot water the factor for it is 1, and the year is that of the rooms', () => {
+    const { machine, waterKWh, full } = reckonFull({}, {}, { waterShare: 0 });
+    expect([machine.water.value, waterKWh]).toEqual([1, 0]);
+    expect(machine.whole.value).toBeCloseTo(full.year.factors!.H4, 9);
+  });
+  test('each line is a use of electricity beside rooms and hot water, as sure as what was typed for it', () => {
+    const { extras, full } = reckonFull(
+      { standbyW: typed(20), circulatorW: typed(0) },
+      { machine: { backupShare: typed(0.02) } },
+    );
+    expect(extras.map(({ name, kWh, grade }) => [name, kWh, grade])).toEqual(
+      [
+        ['standby', 175.2, 'estimated'],
+        ['source-pump', full.year.electricityKWh['source-pump'], 'assumed'],
+        ['backup', full.year.electricityKWh.backup, 'assumed'],
+        ['pasteurisation', full.year.electricityKWh.pasteurisation, 'assumed'],
+      ].map(([name, kWh, grade]) => [name, expect.closeTo(kWh as number, 6), grade]),
+    );
+    for (const { kWh, working } of extras) {
+      expect(working.result.value).toBe(kWh);
+      expect(working.inputs).toHaveLength(1);
+    }
+  });
+  test('the sums hold the figures of the year', () => {
+    const { machine, extras, full } = reckonFull({}, { machine: { backupShare: typed(0.02) } });
+    const { year, means } = full;
+    const valuesOf = ({ inputs }: Working) => inputs.map(({ name, value }) => [(name as Told).code, value]);
+    expect(valuesOf(machine.space.working).slice(0, 6)).toEqual([
+      ['heat-from-machine', year.spaceHeatKWh],
+      ['electricity-of-compressor', year.electricityKWh.space],
+      ['mean-flow', means.flowC],
+      ['mean-source', means.sourceC],
+      ['left-after-cycling', means.partLoad],
+      ['rated-points', expect.anything()],
+    ]);
+    expect(valuesOf(machine.water.working).slice(0, 4)).toEqual([
+      ['heat-from-machine', year.waterHeatKWh],
+      ['electricity-of-compressor', year.electricityKWh.water],
+      ['flow-to-cylinder', 57],
+      ['rated-points', expect.anything()],
+    ]);
+    const { H1, H2, H3, H4 } = year.factors!;
+    expect(valuesOf(machine.whole.working)).toEqual([
+      ['heat-for-rooms', year.spaceHeatKWh],
+      ['heat-for-water', year.waterHeatKWh],
+      ['heat-of-source', year.sourceHeatKWh],
+      ['heat-of-resistance', year.resistanceHeatKWh],
+      ['electricity-for-rooms', year.electricityKWh.space],
+      ['electricity-for-water', year.electricityKWh.water],
+      ...extras.map(({ kWh, working }) => [(working.title as Told).code, kWh]),
+      ...[H1, H2, H3, H4].map((factor) => ['factor-at', factor]),
+    ]);
+    expect(machine.whole.working.steps).toEqual([
+      machine.space.working,
+      machine.water.working,
+      ...extras.map(({ working }) => working),
+    ]);
+    for (const { value, working } of [machine.space, machine.water, machine.whole])
+      expect(working.result.value).toBe(value);
+    expect((machine.space.working.title as Told).code).toBe('room-factor-by-half-hour');
+    expect((machine.water.working.title as Told).code).toBe('water-factor-by-half-hour');
   });
 });

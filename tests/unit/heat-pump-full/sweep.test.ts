@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { electricityWith, type SweepDriver } from '../../../src/model/heat-pump/full/sweep.ts';
+import { typed } from '../appraisal/make-household.ts';
 import { fullHousehold, reckonFull, settleInput } from './make-year.ts';
 
 const input = settleInput(fullHousehold());
@@ -16,6 +17,14 @@ describe('one thing changed, the rest as it is', () => {
       else expect(kWh[i]).toBeLessThan(kWh[i - 1]!);
     }
   });
+
+  test.each<[SweepDriver, number, ReturnType<typeof reckonFull>]>([
+    ['flow', 52, reckonFull({}, {}, { flowC: 52 })],
+    ['hot-water', 60, reckonFull({}, { hotWater: { hotC: typed(60) } })],
+    ['array', 0.5, reckonFull({ ground: { kind: 'vertical', size: typed(0.5) } })],
+  ])('%s at %d is the year of a home so typed', (driver, value, { full }) =>
+    expect(electricityWith(input, driver, value)).toBeCloseTo(full.electricityKWh, 9),
+  );
 
   test.each<[SweepDriver, number]>([
     ['flow', 45],

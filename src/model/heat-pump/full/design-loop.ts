@@ -20,9 +20,9 @@ import { readSurface } from './surface.ts';
 const USUAL_REFRIGERANTS: Readonly<Record<HeatFrom, RefrigerantName>> = { ground: 'R407C', air: 'R290' };
 export const usualRefrigerant = (from: HeatFrom): RefrigerantName => USUAL_REFRIGERANTS[from];
 /** Brine in less brine out, K: EN 14511 rates at 0 °C in and −3 °C out, from memory. */
-export const USUAL_BRINE_DROP_K = 3;
+const USUAL_BRINE_DROP_K = 3;
 /** Air in less air out, K; with the approach it boils 8 K under the air. Common practice, no source. */
-export const USUAL_AIR_DROP_K = 5;
+const USUAL_AIR_DROP_K = 5;
 const CUSTOM = tell('custom');
 
 export interface DesignLoop {

@@ -1,5 +1,6 @@
 /** The machine's year by the half-hour. */
 import { CYLINDER_WINDOWS, STEADY_HEATING } from '../../year/day-profiles.ts';
+import { CIRCULATING_PER_FULL_HOUR } from '../extras.ts';
 import { balanceYear, fanInCop } from './balance.ts';
 import { flowTable, readFlow } from './heating-curve.ts';
 import { partLoadShare } from './part-load.ts';
@@ -7,8 +8,6 @@ import { runDays } from './run-days.ts';
 import { readSurface } from './surface.ts';
 import type { BySlot, FullYear, YearInput } from './year.ts';
 
-/** An hour of full load is at most so many of circulating; a home needing hardly any heat circulates hardly at all. */
-const CIRCULATING_PER_FULL_HOUR = 4;
 const SUNDAY = 6;
 const HOURS = 0.5;
 
