@@ -61,9 +61,9 @@ export function reckonExtras(input: ExtrasInput): ExtraLine[] {
   const outside = (line: Boundary) => !isInside(line, input.boundary);
   if (outside('H4') && !input.metered) lines.push(standby());
   if (outside('H2')) lines.push(sourcePump(heatKWh, input.capacityKW));
-  if (outside('H3') && input.backupShare && input.backupShare.value > 0) lines.push(backup(input, input.backupShare));
+  if (outside('H3') && input.backupShare) lines.push(backup(input, input.backupShare));
   if (input.pasteurisation && input.waterKWh > 0) lines.push(pasteurise(input.pasteurisation));
-  if (outside('H4') && input.spaceKWh > 0) lines.push(circulator(input.spaceKWh, input.capacityKW));
+  if (outside('H4')) lines.push(circulator(input.spaceKWh, input.capacityKW));
   return lines.filter((line) => line.kWh > 0);
 }
 
@@ -116,7 +116,7 @@ function backup(input: ExtrasInput, share: NonNullable<ExtrasInput['backupShare'
         origin: tell('heat-by-factor'),
       },
     ],
-    result: { value: Math.max(0, share.value * (heatKWh - pumpedKWh)), unit: 'kWh' },
+    result: { value: share.value * (heatKWh - pumpedKWh), unit: 'kWh' },
     source: tell('backup-identity'),
   });
 }

@@ -1,7 +1,8 @@
 /** How far the factor that a home gets strays from the one reckoned with. */
 
-import { evenSpread, type Spread } from '../chance/multiplier.ts';
-import type { FieldSpread } from '../shapes/appraisal.ts';
+import { evenSpread, multiplierAt, type Spread } from '../chance/multiplier.ts';
+import { Z90 } from '../chance/normal-quantile.ts';
+import type { FieldSpread, Figure } from '../shapes/appraisal.ts';
 import type { FieldFactor } from '../shapes/reference.ts';
 
 /** Relative standard deviation of a metered factor from one year to the next. A judgement. */
@@ -24,4 +25,14 @@ export const fieldSpread = ({ deviation }: FieldFactor): Spread => evenSpread(de
 export function derivedSpread(space: Spread): Spread {
   const wider = (slope: number) => Math.hypot(slope, DERIVED_DEVIATION);
   return { below: wider(space.below), above: wider(space.above) };
+}
+
+/** A factor [1] with the 10 and 90 % points of its spread; no machine makes less heat than a resistance heater. */
+export function factorFigure(
+  { value, grade }: Pick<Figure, 'value' | 'grade'>,
+  spread: Spread,
+  working: Figure['working'],
+): Figure {
+  const low = Math.max(1, value * multiplierAt(spread, -Z90));
+  return { value, low, high: value * multiplierAt(spread, Z90), unit: '', grade, working };
 }

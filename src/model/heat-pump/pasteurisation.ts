@@ -3,7 +3,6 @@
 import type { Household } from '../shapes/household.ts';
 import { tell } from '../shapes/told.ts';
 import { CYLINDER_LITRES, HOT_C } from '../shapes/usual-home.ts';
-import { weakestGrade } from '../shapes/working.ts';
 import { isInside } from './boundaries.ts';
 import { type Pasteurisation, pasteurisationKWh } from './extras.ts';
 import type { SettledFactors } from './settle-factors.ts';
@@ -21,7 +20,7 @@ export function findPasteurisation(
   return {
     litres,
     fromC,
-    grade: hotWater.cylinderLitres ? weakestGrade([hotWater.cylinderLitres.grade]) : 'assumed',
+    grade: hotWater.cylinderLitres?.grade ?? 'assumed',
     origin: hotWater.cylinderLitres?.origin ?? tell('usual-cylinder'),
   };
 }

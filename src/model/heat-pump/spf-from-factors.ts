@@ -1,13 +1,12 @@
 /** The seasonal performance factor (SPF), quick way: two factors and their boundary in, what the household's meter sees out. */
 
-import { evenSpread, multiplierAt, type Spread } from '../chance/multiplier.ts';
-import { Z90 } from '../chance/normal-quantile.ts';
+import { evenSpread, type Spread } from '../chance/multiplier.ts';
 import type { Demand, Figure, MachineResult, Question, WhatIf } from '../shapes/appraisal.ts';
 import type { Household } from '../shapes/household.ts';
 import type { Reference } from '../shapes/reference.ts';
 import { weakestGrade } from '../shapes/working.ts';
 import { type ExtraLine, reckonExtras } from './extras.ts';
-import { derivedSpread, describeField, fieldSpread, meteredSpread } from './factor-spread.ts';
+import { derivedSpread, describeField, factorFigure, fieldSpread, meteredSpread } from './factor-spread.ts';
 import { type FieldStep, settleAtMiddle } from './field-step.ts';
 import { factorWorking, wholeWorking } from './machine-working.ts';
 import { findPasteurisation } from './pasteurisation.ts';
@@ -80,17 +79,14 @@ export function reckonMachine({ household, demand, reference, whatIf }: MachineI
     waterSpread,
     factorWorking('hot water', settled.water.value, design.water, settled),
   );
-  const worst = reckonAt(space.low, water.low).whole;
-  const best = reckonAt(space.high, water.high).whole;
   const whole: Figure = {
     value: at.whole,
-    low: Math.min(worst, at.whole),
-    high: Math.max(best, at.whole),
+    low: reckonAt(space.low, water.low).whole,
+    high: reckonAt(space.high, water.high).whole,
     unit: '',
     grade: weakestGrade([settled.space.grade, settled.water.grade, demand.total.grade]),
     working: wholeWorking({ ...at, demand, space, water, boundary: design.boundary }),
   };
-  const promised = step && step.share < 1 ? reckonAt(design.space.value, design.water.value).whole : null;
   return {
     machine: {
       source: machine.source,
@@ -98,12 +94,12 @@ export function reckonMachine({ household, demand, reference, whatIf }: MachineI
       space,
       water,
       whole,
-      ...(step && promised !== null
+      ...(step && step.share < 1
         ? {
             asDesigned: {
               space: design.space.value,
               water: design.water.value,
-              whole: promised,
+              whole: reckonAt(design.space.value, design.water.value).whole,
               reachedShare: step.reachedShare,
             },
           }
@@ -139,13 +135,6 @@ function reckonWhole(
 function spreadOf(given: SettledFactor, step: FieldStep | null, { field }: SettledFactors): Spread {
   if (given.from === 'field') return fieldSpread(field);
   return given.grade === 'measured' || step === null ? meteredSpread() : evenSpread(step.deviation);
-}
-
-function factorFigure(factor: SettledFactor, spread: Spread, working: Figure['working']): Figure {
-  const { value, grade } = factor;
-  const low = Math.max(1, Math.min(value, value * multiplierAt(spread, -Z90)));
-  const high = Math.max(value, value * multiplierAt(spread, Z90));
-  return { value, low, high, unit: '', grade, working };
 }
 
 /** Heat output of the machine at design [kW]: the heat loss typed, else the loss coefficient over the design difference. */

@@ -27,6 +27,5 @@ export function waterToSpaceRatio(
   emitters: 'radiators' | 'floor',
 ): number {
   const { season, year } = SOURCE_C[source];
-  const flowC = Math.max(season + 5, seasonMeanFlow(designFlowC, emitters));
-  return Math.min(1, carnotCop(WATER_FLOW_C, year) / carnotCop(flowC, season));
+  return Math.min(1, carnotCop(WATER_FLOW_C, year) / carnotCop(seasonMeanFlow(designFlowC, emitters), season));
 }

@@ -1,12 +1,11 @@
 /** The seasonal performance factor (SPF), full way: a year of half-hours in, the same answer out as from two typed factors. */
 
-import { evenSpread, multiplierAt, type Spread } from '../../chance/multiplier.ts';
-import { Z90 } from '../../chance/normal-quantile.ts';
+import { evenSpread, type Spread } from '../../chance/multiplier.ts';
 import { normalShare } from '../../chance/normal-share.ts';
 import type { Figure, MachineResult, Question } from '../../shapes/appraisal.ts';
 import type { Household } from '../../shapes/household.ts';
 import { type Grade, weakestGrade } from '../../shapes/working.ts';
-import { describeField } from '../factor-spread.ts';
+import { describeField, factorFigure } from '../factor-spread.ts';
 import type { ReckonedMachine } from '../spf-from-factors.ts';
 import { askAboutFull } from './full-questions.ts';
 import { extraLines, factorWorking, wholeWorking } from './full-working.ts';
@@ -43,8 +42,8 @@ export function reckonFullMachine(settle: SettleInput): FullReckoned {
   const parts = { settled, full };
   const spaceValue = year.spaceHeatKWh > 0 ? year.spaceHeatKWh / year.electricityKWh.space : 1;
   const waterValue = year.waterHeatKWh > 0 ? year.waterHeatKWh / year.electricityKWh.water : 1;
-  const space = factorFigure(spaceValue, spread, grade, factorWorking('rooms', spaceValue, parts));
-  const water = factorFigure(waterValue, spread, grade, factorWorking('hot water', waterValue, parts));
+  const space = factorFigure({ value: spaceValue, grade }, spread, factorWorking('rooms', spaceValue, parts));
+  const water = factorFigure({ value: waterValue, grade }, spread, factorWorking('hot water', waterValue, parts));
   const extras = extraLines(parts);
   const extraKWh = extras.reduce((sum, line) => sum + line.kWh, 0);
   const heatKWh = year.spaceHeatKWh + year.waterHeatKWh + year.resistanceHeatKWh;
@@ -103,9 +102,4 @@ function asDataSheet(
     whole: wholeAt(rooms, hotWater),
     reachedShare: normalShare(Math.log(installedShare) / spread.above),
   };
-}
-
-function factorFigure(value: number, spread: Spread, grade: Grade, working: Figure['working']): Figure {
-  const low = Math.max(1, Math.min(value, value * multiplierAt(spread, -Z90)));
-  return { value, low, high: value * multiplierAt(spread, Z90), unit: '', grade, working };
 }
