@@ -95,6 +95,16 @@ describe('a home of 6.1 kW at −3.4 °C, rooms at 21 °C, flow at 45 °C, of wh
     const bare = settleInput(fullHousehold({}, { heat: { heatLossKW: undefined, roomC: undefined } }));
     expect(settleFull(bare).input.designKW).toBeCloseTo((bare.demand.heatLossWPerK * 23.4) / 1000, 12);
   });
+  test.each([
+    ['where nobody says: from 4 to 6 and from 13 to 15', undefined, [8, 9, 10, 11, 26, 27, 28, 29]],
+    ['schedule', 'schedule', [8, 9, 10, 11, 26, 27, 28, 29]],
+    ['night: from half past midnight to half past 7', 'night', [1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13, 14]],
+    ['drawn: from 6 to 9 and from 17 to 21', 'drawn', [12, 13, 14, 15, 16, 17, 34, 35, 36, 37, 38, 39, 40, 41]],
+  ] as const)('hours of hot water, %s', (_, hours, halves) => {
+    const { waterHours } = settle({}, { hotWater: hours ? { hours } : {} }).input;
+    expect([...waterHours.keys()].filter((half) => waterHours[half]! > 0)).toEqual(halves);
+    expect(waterHours).toHaveLength(48);
+  });
   test('no weekly heating where it is switched off or no hot water is wanted', () => {
     expect(settle({}, { hotWater: { pasteuriseWeekly: false } }).input.pasteurisationKWh).toBe(0);
     expect(settle({}, {}, { waterShare: 0 }).input.pasteurisationKWh).toBe(0);
