@@ -415,6 +415,9 @@ describe('what is asked besides', () => {
     const january =
       degreeDaysFromMeans(year.dailyMeanC.slice(0, 31), 15.5) / degreeDaysFromMeans(year.dailyMeanC, 15.5);
     expect(demand.monthlySpaceKWh[0]! / demand.space.value).toBeCloseTo(january, 9);
+    const february =
+      degreeDaysFromMeans(year.dailyMeanC.slice(31, 59), 15.5) / degreeDaysFromMeans(year.dailyMeanC, 15.5);
+    expect(demand.monthlySpaceKWh[1]! / demand.space.value).toBeCloseTo(february, 9);
     expect(demand.monthlyWaterKWh[0]!).toBeGreaterThan(demand.monthlyWaterKWh[6]!);
     expect(demand.typedHeatLossWPerK).toBeCloseTo(6000 / 23, 9);
     expect([demand.signature, demand.change, demand.recordHeatLoss, demand.yearsAhead]).toEqual([

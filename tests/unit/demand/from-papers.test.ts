@@ -73,6 +73,11 @@ describe('floor area with age', () => {
     const found = estimate({ ageBand: typed('before 1930') });
     expect(found.spaceKWh).toBeCloseTo(9000, 6);
     expect(found.spaceErrorKWh / 9000).toBeCloseTo(Math.hypot(Math.log(125 / 80) / (2 * Z90), 0.4), 9);
+    const titleOf = (home: Household['home']) => estimate(home).working.title;
+    expect([titleOf({}), titleOf({ floorAreaM2: typed(120) })]).toEqual([
+      { code: 'room-heat-of-usual-home' },
+      { code: 'room-heat-by-floor-area' },
+    ]);
   });
   test('a colder region needs more by its degree days (E. R. Hitchin’s formula)', () => {
     const days = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];

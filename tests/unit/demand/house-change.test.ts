@@ -80,8 +80,15 @@ describe('a change in the house during the record', () => {
 
 describe('the break beside every cut tried by hand', () => {
   /** Spans of some days whose temperatures go round a year; use by one slope before the break and another after it. */
-  function madeSpans(count: number, length: number, breakAt: number, slopes: readonly [number, number], noise: number) {
-    const x = Array.from({ length: count }, (_, i) => 7 - 7 * Math.cos((2 * Math.PI * (i * length + 20)) / 180));
+  function madeSpans(
+    count: number,
+    length: number,
+    breakAt: number,
+    slopes: readonly [number, number],
+    noise: number,
+    halfK = 7,
+  ) {
+    const x = Array.from({ length: count }, (_, i) => 7 - halfK * Math.cos((2 * Math.PI * (i * length + 20)) / 180));
     const rough = (i: number) => ((i * 7919) % 13) / 6 - 1 + (((i + 3) * 104_729) % 7) / 6 - 0.5;
     const data: SignatureData = {
       first: Int32Array.from(x, (_, i) => i * length),
@@ -160,6 +167,19 @@ describe('the break beside every cut tried by hand', () => {
     if (!expected || !found) return expect(found).toBe(expected);
     expect([found.index, found.earliest, found.latest]).toEqual([expected.index, expected.earliest, expected.latest]);
     for (const one of ['share', 'shareError', 'sure'] as const) expect(found[one]).toBeCloseTo(expected[one], 8);
+  });
+  test.each([
+    ['14 % less', [3, 2.58], 7, null],
+    ['16 % less', [3, 2.52], 7, 30],
+    ['14 % more', [3, 3.42], 7, null],
+    ['16 % more', [3, 3.48], 7, 30],
+    ['16 % less where mild and cold lie 4.2 K apart', [3, 2.52], 2.1, 30],
+    ['the same where they lie 3.8 K apart', [3, 2.52], 1.9, null],
+  ] as const)('%s', (_name, slopes, halfK, index) => {
+    const { data } = madeSpans(60, 7, 30, slopes, 0.01, halfK);
+    const found = findChange(data, fitSignatureAt(data, 15), { usualSpread: () => 0.02 });
+    expect(found?.index ?? null).toBe(index);
+    if (found) expect(found.share).toBeCloseTo(slopes[1] / slopes[0] - 1, 2);
   });
   test('no break where no more is used the colder it is', () => {
     const { data } = madeSpans(40, 7, 20, [-3, -2], 0.2);
