@@ -60,4 +60,19 @@ describe('Easter Sunday', () => {
     [2038, '2038-04-25'], // the latest that can be, from memory
     [2026, '2026-04-05'], // the Sunday between Good Friday and Easter Monday of the list above
   ])('%i', (year, date) => expect(toCivilDate(easterSunday(year))).toBe(date));
+  test('in 700 years it is that of D. E. Knuth (The Art of Computer Programming, 1.3.2, exercise 14; from memory)', () => {
+    for (let year = 1600; year < 2300; year++) {
+      const golden = (year % 19) + 1;
+      const century = Math.floor(year / 100) + 1;
+      const leapYearsLeftOut = Math.floor((3 * century) / 4) - 12;
+      const moonCorrection = Math.floor((8 * century + 5) / 25) - 5;
+      let epact = (((11 * golden + 20 + moonCorrection - leapYearsLeftOut) % 30) + 30) % 30;
+      if ((epact === 25 && golden > 11) || epact === 24) epact += 1;
+      const fullMoon = 44 - epact < 21 ? 74 - epact : 44 - epact;
+      const sunday = new Date(Date.UTC(year, 2, fullMoon));
+      do sunday.setUTCDate(sunday.getUTCDate() + 1);
+      while (sunday.getUTCDay() !== 0);
+      expect(toCivilDate(easterSunday(year))).toBe(sunday.toISOString().slice(0, 10));
+    }
+  });
 });

@@ -22,9 +22,7 @@ const HITCHIN_PER_K = 0.71;
  */
 export function degreeDaysHitchin(monthMeanC: number, days: number, baseC: number): number {
   const below = HITCHIN_PER_K * (baseC - monthMeanC);
-  // Near zero the quotient loses its digits; x / (1 − exp(−x)) = 1 + x/2 + x²/12 − …
-  const shape = Math.abs(below) < 1e-4 ? 1 + below / 2 + (below * below) / 12 : below / -Math.expm1(-below);
-  return (days / HITCHIN_PER_K) * shape;
+  return (days / HITCHIN_PER_K) * (below === 0 ? 1 : below / -Math.expm1(-below));
 }
 
 /**
