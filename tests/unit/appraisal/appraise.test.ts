@@ -1,6 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { type AppraiseInput, appraise, MODEL_VERSION } from '../../../src/model/appraise.ts';
+import {
+  type AppraiseInput,
+  appraise,
+  appraiseYears,
+  MODEL_VERSION,
+  USUAL_DRAWS,
+} from '../../../src/model/appraise.ts';
+import { commonYear, heatOfHousehold } from '../../../src/model/heat-of-household.ts';
 import { Appraisal } from '../../../src/model/shapes/appraisal.ts';
 import { emptyHousehold } from '../../../src/model/shapes/household.ts';
 import type { Working } from '../../../src/model/shapes/working.ts';
@@ -117,6 +124,73 @@ describe('old prices', () => {
   });
   test('are not said inside their quarter', () => {
     expect(run().questions.some(({ code, data }) => code === 'prices-old' && data.fuel === 'electricity')).toBe(false);
+  });
+});
+
+describe('what an appraisal is put together from', () => {
+  test.each([
+    [2025, '2025-07-01', 2025],
+    [2028, '2028-02-29', 2029],
+    [2100, '2100-12-31', 2100],
+  ])('%i is reckoned as a year of 365 days', (_year, asOf, common) => expect(commonYear(asOf)).toBe(common));
+
+  test('its heat is that of the same steps gone by themselves, a changed room too', () => {
+    const household = makeHousehold();
+    const input = { household, series: [GAS], reference, asOf: '2026-11-25' };
+    for (const whatIf of [undefined, { roomC: 23 }]) {
+      const changed = whatIf ? { whatIf } : {};
+      const heat = heatOfHousehold({ ...input, ...changed });
+      expect(heat.demand).toEqual(run({ series: [GAS], ...changed }).demand);
+      expect(heat.year.slots).toMatchObject({ year: 2026, zone: 'Europe/London' });
+      expect(heat.year.region.id).toBe(6); // B14 lies in the Midlands (SAP 2012 Appendix U)
+      expect(heat.spaceShare.length).toBe(365);
+      expect(heat.whatIf).toEqual(whatIf);
+      expect('whatIf' in heat).toBe(whatIf !== undefined);
+    }
+  });
+  test('the prices of delivered fuels go by the share asked for, their basis as it is', () => {
+    const [asIs, dear] = [run().prices, run({ whatIf: { fuelShare: 1.5 } }).prices];
+    for (const fuel of ['oil', 'lpg', 'pellets'] as const) {
+      expect(dear[`${fuel}PencePerKWh`]! / asIs[`${fuel}PencePerKWh`]!).toBeCloseTo(1.5, 9);
+      expect(dear[fuel]).toEqual(asIs[fuel]);
+    }
+    expect(dear.gasPencePerKWh / asIs.gasPencePerKWh).toBeCloseTo(1.5, 9);
+  });
+  test('without draws every range is its value, and there are no possible years', () => {
+    const { appraisal, yearsPence } = appraiseYears({
+      household: makeHousehold(),
+      series: [],
+      reference,
+      asOf: '2026-11-25',
+      draws: 0,
+    });
+    expect(yearsPence).toBeNull();
+    for (const { cost } of appraisal.systems) expect([cost.low, cost.high]).toEqual([cost.value, cost.value]);
+  });
+  test('4,096 possible years unless another number is asked for', () => {
+    const of = (draws?: number) =>
+      appraiseYears({
+        household: makeHousehold(),
+        series: [],
+        reference,
+        asOf: '2026-11-25',
+        ...(draws ? { draws } : {}),
+      });
+    expect(USUAL_DRAWS).toBe(4096);
+    for (const pence of of().yearsPence!.values()) expect(pence).toHaveLength(4096);
+    for (const pence of of(64).yearsPence!.values()) expect(pence).toHaveLength(64);
+  });
+  test('questions of heat, machine and prices, in that order, and the machine by the way asked for', () => {
+    const household = makeHousehold({
+      machine: { spaceFactor: undefined, way: 'full' },
+      heat: { heatLossKW: undefined },
+    });
+    const full = run({ household, asOf: '2027-03-01', draws: 0 });
+    const quick = run({ household: makeHousehold({ machine: { spaceFactor: undefined } }), draws: 0 });
+    expect(Math.abs(full.machine.space.value - quick.machine.space.value)).toBeGreaterThan(0.01);
+    const stages = full.questions.map(({ stage }) => stage);
+    expect(stages.indexOf('heat')).toBeLessThan(stages.indexOf('machine'));
+    expect(codes(full)).toContain('prices-old');
   });
 });
 
