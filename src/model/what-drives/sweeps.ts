@@ -128,7 +128,7 @@ function hotWaterStep(shown: Case, now: Appraisal): (hotC: number) => Step {
     const { household, whatIf } = shown;
     const changed = { ...household, hotWater: { ...household.hotWater, hotC: moved(hotC) } };
     const { value } = appraiseYears({ ...shown, household: changed, draws: 0 }).appraisal.demand.water;
-    const waterShare = value > 0 ? ((whatIf.waterShare ?? 1) * now.demand.water.value) / value : 1;
+    const waterShare = value > 0 ? ((whatIf.waterShare ?? 1) * now.demand.water.value) / value : 0;
     return { household: changed, whatIf: { ...whatIf, waterShare } };
   };
 }

@@ -5,15 +5,16 @@ import { DriverPicture } from '../../../src/charts/drivers/picture.tsx';
 import { driversSentence } from '../../../src/charts/drivers/sentence.ts';
 import { emitterRows, highestPence } from '../../../src/charts/drivers/series.ts';
 import { driverTable, emitterTable } from '../../../src/charts/drivers/table.ts';
-import { appraise, appraiseYears } from '../../../src/model/appraise.ts';
-import type { Figure, WhatIf } from '../../../src/model/shapes/appraisal.ts';
-import { tell } from '../../../src/model/shapes/told.ts';
-import { effectOf } from '../../../src/model/what-drives/effect.ts';
+import { type AppraisedYears, appraise, appraiseYears } from '../../../src/model/appraise.ts';
+import type { Appraisal, Figure, WhatIf } from '../../../src/model/shapes/appraisal.ts';
+import { type Told, tell } from '../../../src/model/shapes/told.ts';
+import { effectOf, type Stood } from '../../../src/model/what-drives/effect.ts';
+import { type DriverName, listEffects, listSweeps, type Sweep } from '../../../src/model/what-drives/sweeps.ts';
 import { type Driver, stepWhatDrives, type WhatDrives } from '../../../src/model/what-drives/what-drives.ts';
 import { reference } from '../../../src/reference/index.ts';
 import { driverNote, emitterSentence, startsFromSentence } from '../../../src/words/drivers.ts';
 import { sayTold } from '../../../src/words/say-told.ts';
-import { makeHousehold } from '../appraisal/make-household.ts';
+import { type HouseholdChange, makeHousehold, typed } from '../appraisal/make-household.ts';
 import { readingEase } from '../words/reading-ease.ts';
 
 const about = (household = makeHousehold(), whatIf: WhatIf = {}) => ({
@@ -129,6 +130,241 @@ describe('from what the sliders show', () => {
     let pauses = 0;
     while (!steps.next().done) pauses++;
     expect(pauses).toBeGreaterThan(15);
+  });
+});
+
+describe('what is moved, and by how much', () => {
+  const now = (roomC: number, waterKWh = 2000) =>
+    ({ demand: { roomC, water: { value: waterKWh } } }) as unknown as Appraisal;
+  const sweepsOf = (change: HouseholdChange = {}, whatIf: WhatIf = {}, appraisal = now(21)) =>
+    listSweeps(about(makeHousehold(change), whatIf), appraisal);
+  const full = (change: HouseholdChange['machine'] = {}) => ({ machine: { way: 'full' as const, ...change } });
+  const stands = (list: ReturnType<typeof sweepsOf>) => list.map(({ name, now, values }) => [name, now, values]);
+  const flows = [35, 40, 45, 50, 55, 60, 65];
+  const shares = [0.5, 0.75, 1, 1.25, 1.5, 2];
+  const rooms = [18, 19, 20, 21, 22, 23, 24];
+  test('a typed factor: flow, rooms and how much hot water, if there is any', () => {
+    expect(stands(sweepsOf())).toEqual([
+      ['flow', 45, flows],
+      ['room', 21, rooms],
+      ['water-use', 1, shares],
+    ]);
+    expect(stands(sweepsOf({}, { flowC: 52, waterShare: 1.4 })).map(([, at]) => at)).toEqual([52, 21, 1.4]);
+    expect(sweepsOf({}, {}, now(21, 0.5)).map(({ name }) => name)).toContain('water-use');
+    expect(sweepsOf({}, {}, now(21, 0)).map(({ name }) => name)).toEqual(['flow', 'room']);
+  });
+  test('a worked-out one: flow, rooms, the cylinder’s temperature and the array', () => {
+    const water = [45, 50, 55, 60, 65];
+    expect(stands(sweepsOf(full()))).toEqual([
+      ['flow', 45, flows],
+      ['room', 21, rooms],
+      ['water-temperature', 52, water],
+      ['array', 1, shares],
+    ]);
+    const typedOnes = sweepsOf({
+      ...full({ full: { ground: { kind: 'vertical', size: typed(1.2) } } }),
+      hotWater: { hotC: typed(48) },
+    });
+    expect(stands(typedOnes).slice(2)).toEqual([
+      ['water-temperature', 48, water],
+      ['array', 1.2, shares],
+    ]);
+    const brineMonthlyC = typed(new Array<number>(12).fill(4));
+    expect(sweepsOf(full({ full: { brineMonthlyC } })).map(({ name }) => name)).not.toContain('array');
+  });
+  test.each([
+    // To the half degree, three steps either way, between 10 and 30 °C.
+    [20.3, [17.5, 18.5, 19.5, 20.5, 21.5, 22.5, 23.5]],
+    [20.2, [17, 18, 19, 20, 21, 22, 23]],
+    [28, [25, 26, 27, 28, 29, 30]],
+    [12, [10, 11, 12, 13, 14, 15]],
+  ])('rooms from %d °C', (roomC, values) =>
+    expect(sweepsOf({}, {}, now(roomC))[1]).toMatchObject({ now: roomC, values }),
+  );
+  test('each step changes one thing and is named by it', () => {
+    const whatIf: WhatIf = { electricityShare: 1.2 };
+    const list = [...sweepsOf({}, whatIf), ...sweepsOf(full(), whatIf)];
+    const one = (name: string) => list.find((sweep) => sweep.name === name)!;
+    expect(one('flow').step(40)).toEqual({ whatIf: { ...whatIf, flowC: 40 } });
+    expect(one('room').step(23)).toEqual({ whatIf: { ...whatIf, roomC: 23 } });
+    expect(one('water-use').step(1.5)).toEqual({ whatIf: { ...whatIf, waterShare: 1.5 } });
+    expect(one('array').step(0.5).household!.machine.full!.ground).toMatchObject({
+      kind: 'vertical',
+      size: { value: 0.5 },
+    });
+    const trench = sweepsOf(full({ full: { capacityKW: typed(9), ground: { kind: 'horizontal', depthM: typed(1) } } }));
+    expect(trench.at(-1)!.step(2).household!.machine.full).toMatchObject({
+      capacityKW: { value: 9 },
+      ground: { kind: 'horizontal', depthM: { value: 1 }, size: { value: 2 } },
+    });
+    expect(['flow', 'room', 'water-use', 'water-temperature', 'array'].map((name) => one(name).nameOf(7))).toEqual([
+      tell('heating-water-at', { flowC: 7 }),
+      tell('rooms-at', { roomC: 7 }),
+      tell('hot-water-times', { share: 7 }),
+      tell('hot-water-at', { hotC: 7 }),
+      tell('pipes-times', { size: 7 }),
+    ]);
+    expect(list.filter(({ source }) => source).map(({ name }) => name)).toEqual(['flow']);
+  });
+  test.each([45, 60])('a cylinder at %i °C gives the same heat at the tap', (hotC) => {
+    const shown = about(makeHousehold(full()), { waterShare: 1.4 });
+    const appraisal = appraise({ ...shown, draws: 0 });
+    const sweep = listSweeps(shown, appraisal).find(({ name }) => name === 'water-temperature')!;
+    const { household, whatIf } = sweep.step(hotC);
+    expect(household!.hotWater.hotC!.value).toBe(hotC);
+    const moved = appraise({ ...shown, household: household!, whatIf: whatIf!, draws: 0 });
+    expect(moved.demand.water.value).toBeCloseTo(appraisal.demand.water.value, 6);
+  });
+  test('where no hot water is used, none is used at another temperature', () => {
+    const shown = about(makeHousehold(full()), { waterShare: 0 });
+    const sweep = listSweeps(shown, appraise({ ...shown, draws: 0 })).find(({ name }) => name === 'water-temperature')!;
+    expect(appraise({ ...shown, ...sweep.step(60), draws: 0 }).demand.water.value).toBe(0);
+  });
+
+  const effectsOf = (name: DriverName, at: number, values: readonly number[]) =>
+    listEffects({ name, now: at } as Sweep, values).map(({ here, there, times }) => [here, there, times]);
+  test.each<[DriverName, number, readonly number[], [number, number, number][]]>([
+    // Slope over the steps on both sides, times the step that is spoken of.
+    ['flow', 45, [35, 40, 45, 50, 55], [[50, 40, 0.5]]],
+    ['flow', 42, [35, 40, 42, 45], [[45, 40, 1]]],
+    ['flow', 35, [35, 40, 45], [[40, 35, 1]]],
+    ['flow', 65, [55, 60, 65], [[65, 60, 1]]],
+    ['room', 21, [20, 21, 22], [[20, 22, 0.5]]],
+    ['room', 30, [28, 29, 30], [[29, 30, 1]]],
+    ['water-temperature', 52, [45, 50, 52, 55], [[50, 55, 1]]],
+    ['water-use', 1.4, [1, 1.25, 1.4, 1.5], [[1.25, 1.5, 2.8]]],
+    [
+      'array',
+      1.2,
+      [0.5, 1.2, 1.5],
+      [
+        [1.2, 0.5, 1],
+        [1.2, 1.5, 1],
+      ],
+    ],
+  ])('%s at %d', (name, at, values, effects) =>
+    expect(effectsOf(name, at, values)).toEqual(effects.map((one) => one.map((value) => expect.closeTo(value, 9)))),
+  );
+});
+
+describe('an effect by hand', () => {
+  const stood = (value: number, pence: readonly number[] | null, grade: 'measured' | 'assumed'): Stood => {
+    const cost = {
+      value,
+      low: value,
+      high: value,
+      unit: 'p',
+      grade,
+      working: { title: `${value}` },
+    } as unknown as Figure;
+    const appraisal = { systems: [{ id: 'heat-pump', cost }], versus: [], demand: { estimates: [] } };
+    const yearsPence = pence && new Map([['heat-pump', Float64Array.from(pence)]]);
+    return { name: tell('rooms-at', { roomC: value }), years: { appraisal, yearsPence } as unknown as AppraisedYears };
+  };
+  const ten = [0, 1, 2, 3, 4, 5, 6, 7, 8, 9];
+  // Of ten differences 300 to 390 the 10 and 90 % points lie half-way between the first and the last two.
+  const [here, there] = [
+    stood(
+      1000,
+      ten.map((i) => 900 + i),
+      'measured',
+    ),
+    stood(
+      1340,
+      ten.map((i) => 1200 + 11 * i),
+      'assumed',
+    ),
+  ];
+  test.each([
+    [1, 340, 305, 385],
+    [-0.5, -170, -192.5, -152.5],
+    [1 / 3, 340 / 3, 305 / 3, 385 / 3],
+  ])('%d times there less here', (times, value, low, high) => {
+    const found = effectOf(tell('room-1-warmer'), here, there, times);
+    expect([found.value, found.low, found.high]).toEqual([value, low, high].map((pence) => expect.closeTo(pence, 9)));
+    expect([found.unit, found.grade]).toEqual(['p', 'assumed']);
+    const { working } = found;
+    expect(working.result.value).toBe(found.value);
+    expect(working.inputs.map((one) => one.value)).toEqual(
+      times === 1 ? [1340, 1000] : [1340, 1000, Number(times.toFixed(4))],
+    );
+    expect((working.formula as Told).code).toBe(times === 1 ? 'there-less-here' : 'times-there-less-here');
+    expect(working.source).toEqual(tell('range-of-years', { count: 10 }));
+    expect(working.steps!.map(({ title }) => title)).toEqual(['1340', '1000']);
+  });
+  test('a third is written with four digits', () =>
+    expect(effectOf(tell('room-1-warmer'), here, there, 1 / 3).working.inputs[2]!.value).toBe(0.3333));
+  test('without possible years it is its value, and says so; a rule stands beside it', () => {
+    const bare = effectOf(
+      tell('room-1-warmer'),
+      stood(1000, null, 'measured'),
+      stood(1340, null, 'measured'),
+      1,
+      tell('custom'),
+    );
+    expect([bare.low, bare.value, bare.high, bare.grade]).toEqual([340, 340, 340, 'measured']);
+    expect(bare.working.source).toEqual(tell('both', { first: tell('custom'), second: tell('no-range') }));
+    const half = effectOf(tell('room-1-warmer'), stood(1000, null, 'measured'), there, 1);
+    expect([half.low, half.high]).toEqual([340, 340]);
+  });
+});
+
+describe('emitters, each at its own flow', () => {
+  const drivesOf = (machine: HouseholdChange['machine'], whatIf: WhatIf = {}) =>
+    reckonWhatDrives({ ...about(makeHousehold({ machine }), whatIf), draws: 0 });
+  test.each<[string, HouseholdChange['machine'], WhatIf, [number, boolean][]]>([
+    [
+      'radiators by typed factor',
+      {},
+      {},
+      [
+        [45, true],
+        [35, false],
+      ],
+    ],
+    [
+      'none named',
+      { emitters: undefined, flowC: undefined },
+      {},
+      [
+        [50, true],
+        [35, false],
+      ],
+    ],
+    [
+      'a floor',
+      { emitters: 'floor' },
+      {},
+      [
+        [50, false],
+        [45, true],
+      ],
+    ],
+    [
+      'a floor, worked out, at another flow',
+      { way: 'full', emitters: 'floor' },
+      { flowC: 40 },
+      [
+        [50, false],
+        [40, true],
+      ],
+    ],
+  ])('%s: radiators first', (_, machine, whatIf, expected) => {
+    const { emitters, emittersApart } = drivesOf(machine, whatIf);
+    expect(emitters.map(({ emitters: of }) => of)).toEqual(['radiators', 'floor']);
+    expect(emitters.map(({ flowC, now }) => [flowC, now])).toEqual(expected);
+    const [here, there] = emitters.toSorted((a, b) => Number(b.now) - Number(a.now));
+    expect(emittersApart.value).toBeCloseTo(there!.cost.value - here!.cost.value, 9);
+  });
+  test('the others are what a home of them would cost', () => {
+    const there = drivesOf({ way: 'full' }, { flowC: 40, roomC: 22 }).emitters.find(({ now }) => !now)!;
+    const floor = makeHousehold({ machine: { way: 'full', emitters: 'floor', flowC: typed(35) } });
+    const alone = appraise({ ...about(floor), whatIf: { roomC: 22 }, draws: 0 });
+    expect(there.cost.value).toBeCloseTo(alone.systems[0]!.cost.value, 6);
+    expect(there.factor).toBeCloseTo(alone.machine.whole.value, 9);
+    const quickFloor = drivesOf({}, { roomC: 22 }).emitters.find(({ now }) => !now)!;
+    const moved = appraise({ ...about(), whatIf: { roomC: 22, flowC: 35 }, draws: 0 });
+    expect(quickFloor.cost.value).toBeCloseTo(moved.systems[0]!.cost.value, 9);
   });
 });
 
