@@ -116,9 +116,6 @@ const CATALOGUE: Readonly<Record<SuspicionCode, (data: GapReader) => string>> = 
     }),
 };
 
-/** Causes that have words. */
-export const BILL_CAUSE_CODES: readonly string[] = Object.keys(CATALOGUE);
-
 export function billCauseSentence({ code, data }: Explanation['causes'][number]): string {
   const sentence = lookUp(CATALOGUE, code);
   return sentence ? sentence(readGaps(data)) : unknownSentence(code);

@@ -2,28 +2,37 @@
 import { pence, spokenPounds } from './numbers.ts';
 import { phrase, say } from './say.ts';
 
-/** Things that may change, as sentences whose gap takes "the year costs about £200 more". */
-const CHANGES: Readonly<Record<string, string>> = {
-  'electricity-up': phrase('If a unit of electricity costs {price} more, {clause}.'),
-  'electricity-down': phrase('If a unit of electricity costs {price} less, {clause}.'),
-  'flow-up': phrase('If the water to the radiators has to be 5 degrees hotter, {clause}.'),
-  'flow-down': phrase('If the water to the radiators can be 5 degrees cooler, {clause}.'),
-  'room-up': phrase('If the rooms are one degree warmer, {clause}.'),
-  'room-down': phrase('If the rooms are one degree cooler, {clause}.'),
-  'water-up': phrase('If you use half as much hot water again, {clause}.'),
-  'water-down': phrase('If you use half the hot water, {clause}.'),
-  'winter-cold': phrase('In a cold winter {clause}.'),
-  'winter-mild': phrase('In a mild winter {clause}.'),
+/** Things that may change: by name, and as sentences whose gap takes "the year costs about £200 more". */
+const CHANGES = {
+  'electricity-up': {
+    name: phrase('A unit of electricity {price} dearer'),
+    sentence: phrase('If a unit of electricity costs {price} more, {clause}.'),
+  },
+  'flow-up': {
+    name: phrase('Water to the radiators 5 degrees hotter'),
+    sentence: phrase('If the water to the radiators has to be 5 degrees hotter, {clause}.'),
+  },
+  'room-up': {
+    name: phrase('Rooms one degree warmer'),
+    sentence: phrase('If the rooms are one degree warmer, {clause}.'),
+  },
+  'water-up': {
+    name: phrase('Half as much hot water again'),
+    sentence: phrase('If you use half as much hot water again, {clause}.'),
+  },
+  'winter-cold': { name: phrase('A cold winter'), sentence: phrase('In a cold winter {clause}.') },
 };
+export type ChangeCode = keyof typeof CHANGES;
+
 /** By how much a unit of electricity changes here, in the price's hundredths. */
 const PRICE_STEP_PENCE = 5;
 
+export const changeName = (change: ChangeCode): string =>
+  say(CHANGES[change].name, { price: pence(PRICE_STEP_PENCE, 0) });
+
 /** "In a cold winter the year costs about £110 more." */
-export function changeSentence(change: string, morePence: number): string {
-  return say(CHANGES[change] ?? phrase('{clause}.'), {
-    price: pence(PRICE_STEP_PENCE, 0),
-    clause: yearClause(morePence),
-  });
+export function changeSentence(change: ChangeCode, morePence: number): string {
+  return say(CHANGES[change].sentence, { price: pence(PRICE_STEP_PENCE, 0), clause: yearClause(morePence) });
 }
 
 function yearClause(morePence: number): string {

@@ -254,9 +254,6 @@ export function nextSentence(code: string): string {
   return next === undefined ? unknownSentence(code) : say(next);
 }
 
-/** Codes that have a sentence; a test holds the model's codes against it. */
-export const NEXT_CODES: readonly string[] = Object.keys(NEXT);
-
 export function checkCaution(): string {
   return say('Work on the cooling circuit is for certified people only. Isolate the unit before opening it.');
 }

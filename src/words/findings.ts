@@ -1,27 +1,16 @@
 /** What readings show, in words: what was seen, when, how sure, what it costs, what to ask and what to check. */
 import { addDays } from '../model/calendar/civil.ts';
-import type { AskCode, CautionCode, Finding, FindingCheckCode, FindingCode } from '../model/shapes/finding.ts';
+import type { AskCode, CautionCode, Finding, FindingCheckCode } from '../model/shapes/finding.ts';
+import { tell } from '../model/shapes/told.ts';
 import { grouped, longDate, percent, spokenKWh, spokenPounds } from './numbers.ts';
 import { phrase, say } from './say.ts';
+import { sayTold } from './say-told.ts';
 
 type Seen = Pick<Finding, 'code' | 'seen'>;
 
-const NAMES: Readonly<Record<FindingCode, string>> = {
-  'heater-running': phrase('Immersion or backup heater'),
-  'weekly-pasteurisation': phrase('Weekly hot tank'),
-  'water-often': phrase('Hot water made often'),
-  'night-setback': phrase('Cold nights, hard mornings'),
-  'base-load-rose': phrase('More use all night'),
-  'large-load': phrase('A large load that is not the heating'),
-  'dear-hours': phrase('Used at dearer hours'),
-  'behaviour-changed': phrase('More used in the same weather'),
-  'estimate-corrected': phrase('An estimate put right'),
-  'registers-swapped': phrase('Day and night exchanged'),
-};
-
 /** Short name of a finding, by its direction. */
 export function findingName({ code, kWh }: Pick<Finding, 'code' | 'kWh'>): string {
-  return say(code === 'behaviour-changed' && kWh < 0 ? phrase('Less used in the same weather') : NAMES[code]);
+  return sayTold(tell(code === 'behaviour-changed' && kWh < 0 ? 'found-less-used' : `found-${code}`));
 }
 
 const numberOf = ({ seen }: Seen, name: string): number => {

@@ -1,11 +1,13 @@
 /** The letter that answers a complaint: plain, exact and kind. */
 
+import type { NextStep } from '../model/bill-gap/next-steps.ts';
 import { addDays } from '../model/calendar/civil.ts';
 import type { BillCheck, CheckFinding } from '../model/shapes/bill-check.ts';
 import { causeSentence, leftOverSentence, partsForDays, seasonSentence, verdictSentence } from './check.ts';
 import { askSentence, costOfFinding, homeSentence, sureShort } from './findings.ts';
 import { longDate } from './numbers.ts';
 import { phrase, say } from './say.ts';
+import { lookUp } from './unknown.ts';
 import { warningSentence } from './watch.ts';
 
 /** Parts below this are left to the working. */
@@ -55,14 +57,15 @@ export function knownSentences(check: BillCheck, room: SentenceRoom): string[] {
 const findingLine = (finding: CheckFinding): string =>
   [homeSentence(finding), say('We are {sure}.', { sure: sureShort(finding) }), costOfFinding(finding)].join(' ');
 
-const WE_DO: Readonly<Record<string, string>> = {
+type Asked = Extract<NextStep, 'actual-reading' | 'who-is-at-home'>;
+const WE_DO: Readonly<Record<Exclude<NextStep, Asked>, string>> = {
   'outdoor-temperature': phrase('We will find out how cold those days were.'),
   'heat-pump-meter': phrase('We will read the heat pump’s own meter, or talk with you about having one.'),
   'heat-meter': phrase('We will read how much heat the machine has made. It tells us how well it works.'),
   'flow-temperature': phrase('We will see how hot the water to your radiators is, and whether it needs to be.'),
   'immersion-hours': phrase('We will see for how many hours the electric heater has run.'),
 };
-const YOU_TELL: Readonly<Record<string, string>> = {
+const YOU_TELL: Readonly<Record<Asked, string>> = {
   'actual-reading': phrase('What does the meter show today?'),
   'who-is-at-home': phrase('Are more people at home, are rooms warmer, or are more rooms heated than before?'),
 };
@@ -76,7 +79,7 @@ export function weDoSentences({ next, findings }: Pick<BillCheck, 'next' | 'find
     : [];
   return [
     ...heater,
-    ...next.flatMap((code) => sayIf(WE_DO[code])).slice(0, room.steps),
+    ...next.flatMap((code) => sayIf(lookUp<string>(WE_DO, code))).slice(0, room.steps),
     say('Then we will write again, with what it was and what it saves.'),
   ];
 }
@@ -84,7 +87,7 @@ export function weDoSentences({ next, findings }: Pick<BillCheck, 'next' | 'find
 /** What the household is asked; everyday questions first come from what the readings show. */
 export function askSentences({ next, findings }: Pick<BillCheck, 'next' | 'findings'>, room: SentenceRoom): string[] {
   const asked = (findings ?? []).flatMap(({ ask }) => ask.map(askSentence));
-  return [...new Set([...asked, ...next.flatMap((code) => sayIf(YOU_TELL[code]))])].slice(0, room.asks);
+  return [...new Set([...asked, ...next.flatMap((code) => sayIf(lookUp<string>(YOU_TELL, code)))])].slice(0, room.asks);
 }
 
 export function leaveItSentence(): string {
@@ -112,6 +115,3 @@ export function readSentences({ next, input }: Pick<BillCheck, 'next' | 'input'>
     say('On the day itself: any change of settings, people staying, or a window left open for long.'),
   ];
 }
-
-/** Codes with a sentence here or with the other party; a test holds the model's steps against them. */
-export const LETTER_NEXT_CODES: readonly string[] = [...Object.keys(WE_DO), ...Object.keys(YOU_TELL)];

@@ -327,9 +327,6 @@ const COST: Readonly<Record<Exclude<PriceQuestionCode | CostQuestionCode, `tarif
 
 const CATALOGUE = { ...DEMAND, ...MACHINE, ...COST };
 
-/** Codes that have a sentence. */
-export const QUESTION_CODES: readonly string[] = Object.keys(CATALOGUE);
-
 export function questionSentence(question: Pick<Question, 'code' | 'data'>): string {
   const sentence = lookUp(CATALOGUE, question.code);
   const fault = question.code.replace(/^tariff-/, '');

@@ -160,8 +160,6 @@ const BILL_FAULTS: Readonly<Record<BillFault['code'], (data: GapReader) => strin
   'estimate-without-heat-pump': () => say('This promise holds no heat pump, so no bill can be checked against it.'),
 };
 
-export const BILL_FAULT_CODES: readonly string[] = Object.keys(BILL_FAULTS);
-
 /** Why a bill check cannot be made. */
 export function billFaultSentence(fault: { readonly code: string; readonly data: CodeData }): string {
   const sentence = lookUp(BILL_FAULTS, fault.code);

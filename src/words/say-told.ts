@@ -1,5 +1,6 @@
 /** Says what the model tells. */
 import type { Told, ToldValue, Wording } from '../model/shapes/told.ts';
+import { monthSpan } from './numbers.ts';
 import { reword } from './reword.ts';
 import { say, sayParts, type Value } from './say.ts';
 import { TOLD } from './told/all.ts';
@@ -14,6 +15,7 @@ export const inWords = (text: string, values?: Readonly<Record<string, Value>>):
 
 const fill = (value: ToldValue): Value => {
   if (typeof value === 'number') return value;
+  if (typeof value === 'object' && 'from' in value) return monthSpan(value.from, value.to);
   return Array.isArray(value) ? value.map(sayTold).join(', ') : sayTold(value as Wording);
 };
 
@@ -24,7 +26,8 @@ export function sayTold(told: Shown): string {
   const sentence = sentenceOf(told);
   if (sentence === undefined) return unknownSentence(told.code);
   if (told.data === undefined) return say(sentence);
-  return say(sentence, Object.fromEntries(Object.entries(told.data).map(([gap, value]) => [gap, fill(value)])));
+  const said = say(sentence, Object.fromEntries(Object.entries(told.data).map(([gap, value]) => [gap, fill(value)])));
+  return said.replace(/(^|\s)-(?=\d)/g, '$1−');
 }
 
 /** The same in parts, with `mark` about each title inside it that stays English. */

@@ -3,6 +3,7 @@ import type { Appraisal, WhyLeftOut } from '../model/shapes/appraisal.ts';
 import type { Carrier } from '../model/shapes/evidence.ts';
 import { type Fuel, isFuel, type RivalMachine, type System } from '../model/shapes/heating.ts';
 import type { PresentSystem } from '../model/shapes/household.ts';
+import type { ToldName } from '../model/shapes/told-cost.ts';
 import { listed, uncapitalised } from './numbers.ts';
 import { phrase, say } from './say.ts';
 
@@ -173,3 +174,20 @@ export const carrierName = (carrier: string): string =>
 /** The same in English, and in full among files and meters: "heating oil". */
 export const carrierInFull = (carrier: Carrier): string =>
   isFuel(carrier) ? (FUEL_WORDS[carrier].inFull ?? FUEL_WORDS[carrier].name) : OTHER_CARRIERS[carrier];
+
+const namedBy = (kind: string, names: Readonly<Record<string, string | undefined>>) =>
+  Object.entries(names).flatMap(([id, name]) => (name === undefined ? [] : [[`${kind}-${id}`, name]]));
+const spokenOf = (field: 'spoken' | 'spokenNow') =>
+  Object.fromEntries(
+    Object.entries<Partial<SystemWords>>({ ...SYSTEM_WORDS, 'gas-assumed': GAS_ASSUMED }).map(([id, words]) => [
+      id,
+      words[field],
+    ]),
+  );
+/** What the model tells by its name: carriers, ways of heating, and the one of today. */
+export const TOLD_NAMES = Object.fromEntries([
+  ...namedBy('carrier', { electricity: OTHER_CARRIERS.electricity }),
+  ...namedBy('carrier', Object.fromEntries(Object.entries(FUEL_WORDS).map(([fuel, { name }]) => [fuel, name]))),
+  ...namedBy('system', spokenOf('spoken')),
+  ...namedBy('now', spokenOf('spokenNow')),
+]) as Readonly<Record<keyof ToldName, string>>;

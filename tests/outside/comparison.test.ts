@@ -1,6 +1,7 @@
 /** Running costs against a published rule, worked examples at published prices, and the check values of the trade. */
 import { describe, expect, test } from 'vitest';
 import type { Household } from '../../src/model/shapes/household.ts';
+import { sayTold } from '../../src/words/say-told.ts';
 import { EVERY_WAY, makeHousehold, makeTariff, typed } from '../unit/appraisal/make-household.ts';
 import { compareBy, makeDemand } from '../unit/comparison/make-demand.ts';
 
@@ -12,7 +13,7 @@ const demand = makeDemand(14_100, 0);
 function costOf(household: Household, id: string, asOf = '2026-11-25') {
   const { systems, versus } = compareBy(household, demand, { asOf });
   const system = systems.find((one) => one.id === id)!;
-  const main = system.rates.filter(({ name }) => !name.includes('pump and fan'));
+  const main = system.rates.filter(({ name }) => !sayTold(name).includes('pump and fan'));
   return {
     system,
     versus: versus.find(({ against }) => against === id),
@@ -100,6 +101,6 @@ describe('check values of the trade (common practice, no source)', () => {
 test('the built-in day and night pair meets the single-rate cap of 26.32 p at the published split of 58/42 (Ofgem typical values, 2020)', () => {
   const { systems } = compareBy(makeHousehold({ beside: EVERY_WAY }), demand);
   const rates = systems.find(({ id }) => id === 'storage')!.rates;
-  const price = (name: string) => rates.find((rate) => rate.name.endsWith(name))!.pencePerKWh;
+  const price = (name: string) => rates.find((rate) => sayTold(rate.name).endsWith(name))!.pencePerKWh;
   expect(0.58 * price('day') + 0.42 * price('night')).toBeCloseTo(26.32, 1);
 });

@@ -1,3 +1,4 @@
+import type { ChangeCode } from '../../words/change.ts';
 import { signedPounds } from '../../words/numbers.ts';
 import { axisFor, placeOn } from '../frame/scale.ts';
 import { measuresOf, type PictureSize } from '../frame/size.ts';
@@ -5,7 +6,7 @@ import { textWidth, wrapText } from '../frame/text.ts';
 import type { ChangeRow } from './series.ts';
 
 export interface ChangeMark {
-  readonly code: string;
+  readonly code: ChangeCode;
   readonly nameLines: readonly string[];
   readonly y: number;
   readonly x: number;

@@ -1,5 +1,6 @@
 import { say } from '../../words/say.ts';
 import { Measured, type Standing } from '../frame/measured.tsx';
+import { RowName, ScaleLines, StemBandDot } from '../frame/stem-band-dot.tsx';
 import { layOutSpread, type SpreadLayout, type SpreadMark } from './layout.ts';
 import type { SpreadRow } from './series.ts';
 
@@ -9,18 +10,10 @@ export function SpreadPicture({ rows, ...standing }: Standing & { readonly rows:
 }
 
 function Painted({ layout }: { readonly layout: SpreadLayout }) {
-  const { width, height, top, bottom, zeroX, faint } = layout;
+  const { width, height } = layout;
   return (
     <svg viewBox={`0 0 ${width} ${height}`} width={width} height={height} aria-hidden="true">
-      {layout.ticks.map((tick) => (
-        <g key={tick.label}>
-          <line x1={tick.x} x2={tick.x} y1={top} y2={bottom} stroke="var(--line)" />
-          <text data-axis="" className="faint" x={tick.x} y={bottom + faint + 8} fontSize={faint} textAnchor="middle">
-            {tick.label}
-          </text>
-        </g>
-      ))}
-      <line x1={zeroX} x2={zeroX} y1={top} y2={bottom} stroke="var(--ink)" strokeWidth={1.5} />
+      <ScaleLines {...layout} />
       {layout.marks.map((mark) => (
         <Row key={mark.row.id} mark={mark} layout={layout} />
       ))}
@@ -37,18 +30,7 @@ function Row({ mark, layout }: { readonly mark: SpreadMark; readonly layout: Spr
   const nameX = Math.min(layout.ticks[0]!.x, layout.zeroX) - 14;
   return (
     <g data-system={row.id}>
-      {mark.nameLines.map((line, index) => (
-        <text
-          key={line}
-          x={nameX}
-          y={baseline + (index - (mark.nameLines.length - 1) / 2) * font * 1.15}
-          fontSize={font}
-          textAnchor="end"
-          fontWeight={row.ours ? 650 : 400}
-        >
-          {line}
-        </text>
-      ))}
+      <RowName lines={mark.nameLines} x={nameX} baseline={baseline} font={font} strong={row.ours} />
       {cost === null ? (
         <>
           <rect
@@ -67,27 +49,6 @@ function Row({ mark, layout }: { readonly mark: SpreadMark; readonly layout: Spr
         </>
       ) : (
         <>
-          {cost.stem ? (
-            <rect
-              x={cost.stem.x}
-              y={y - thickness / 8}
-              width={cost.stem.width}
-              height={thickness / 4}
-              fill={colour}
-              data-part="stem"
-            />
-          ) : null}
-          <rect
-            x={cost.band.x}
-            y={y - thickness / 2}
-            width={cost.band.width}
-            height={thickness}
-            fill={tint}
-            stroke={colour}
-            strokeWidth={1.5}
-            {...(row.grade === 'assumed' ? { strokeDasharray: '5 4' } : {})}
-            data-part="band"
-          />
           {cost.designedX === null ? null : (
             <line
               x1={cost.designedX}
@@ -99,14 +60,13 @@ function Row({ mark, layout }: { readonly mark: SpreadMark; readonly layout: Spr
               data-part="designed"
             />
           )}
-          <circle
-            cx={cost.dotX}
-            cy={y}
-            r={thickness / 4.2}
-            fill={colour}
-            stroke="var(--paper)"
-            strokeWidth={2}
-            data-part="dot"
+          <StemBandDot
+            {...cost}
+            y={y}
+            thickness={thickness}
+            colour={colour}
+            tint={tint}
+            isAssumed={row.grade === 'assumed'}
           />
           <text x={cost.labelX} y={layout.stacked ? baseline - font * 0.6 : baseline} fontSize={font} fontWeight={650}>
             {cost.middle}

@@ -1,6 +1,6 @@
 import { Area, AreaChart, CartesianGrid, ReferenceLine, XAxis, YAxis } from 'recharts';
 import { pence, shortWeekdayNames, weekdayNames } from '../../words/numbers.ts';
-import { sayTold } from '../../words/say-told.ts';
+import { keyOf, sayTold } from '../../words/say-told.ts';
 import { Measured, type Standing } from '../frame/measured.tsx';
 import { axisFor, decimalsOf, placeOn } from '../frame/scale.ts';
 import { measuresOf, type PictureSize } from '../frame/size.ts';
@@ -102,7 +102,7 @@ function Painted(props: {
       />
       {named.map((band, index) => (
         <ReferenceLine
-          key={band.name}
+          key={keyOf(band.name)}
           y={band.pence}
           stroke="var(--quiet)"
           strokeDasharray="2 4"

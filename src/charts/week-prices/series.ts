@@ -1,6 +1,7 @@
 /** The price of every half-hour of a week, as one version of a tariff has it. */
 import { monthOf, toDayNumber, weekdayIndex } from '../../model/calendar/civil.ts';
-import type { PriceSeries, TariffVersion } from '../../model/shapes/tariff.ts';
+import type { PricedVersion, PriceSeries } from '../../model/shapes/tariff.ts';
+import type { Wording } from '../../model/shapes/told.ts';
 import { bandAt } from '../../model/tariff/band-times.ts';
 import { sortIntoClasses } from '../../model/tariff/price-classes.ts';
 import { inclVat } from '../../model/tariff/slot-price.ts';
@@ -8,9 +9,9 @@ import { thin } from '../../model/thin/thin.ts';
 
 export interface WeekPrices {
   /** 336 half-hours from Monday midnight on, and one entry past the end so that the last step has its width. */
-  readonly steps: readonly { readonly half: number; readonly pence: number | null; readonly band: string }[];
+  readonly steps: readonly { readonly half: number; readonly pence: number | null; readonly band: Wording }[];
   /** Bands met in the week, cheapest first, with the share of the week each holds. */
-  readonly bands: readonly { readonly name: string; readonly pence: number; readonly share: number }[];
+  readonly bands: readonly { readonly name: Wording; readonly pence: number; readonly share: number }[];
   /** 1 to 12. */
   readonly month: number;
   /** The first units of a day or month cost another price than the one shown. */
@@ -26,7 +27,7 @@ const HALVES_A_WEEK = 7 * HALVES_A_DAY;
  * A week in the month given (1 to 12) without bank holidays, prices with VAT; a half-hour without a price stays a gap.
  * Of dated prices it is the mean at each half-hour and weekday of that month, of all days where the month has none.
  */
-export function weekPricesSeries(version: TariffVersion, month: number): WeekPrices {
+export function weekPricesSeries(version: PricedVersion, month: number): WeekPrices {
   if (version.series) return meanWeek(version, version.series, month);
   const counts = new Map<number, number>();
   const steps = Array.from({ length: HALVES_A_WEEK }, (_, half) => {
@@ -50,7 +51,7 @@ export function weekPricesSeries(version: TariffVersion, month: number): WeekPri
   };
 }
 
-function meanWeek(version: TariffVersion, series: PriceSeries, month: number): WeekPrices {
+function meanWeek(version: PricedVersion, series: PriceSeries, month: number): WeekPrices {
   const ofMonth = series.days.filter(({ date }) => monthOf(date) === month);
   const days = ofMonth.length >= 7 ? ofMonth : series.days;
   const sums = new Float64Array(HALVES_A_WEEK);

@@ -16,7 +16,7 @@ export function weekPricesTable({ steps, bands }: WeekPrices): ChartTable {
       const here = steps[index * HALVES_A_DAY + from]!;
       const next = half < HALVES_A_DAY ? steps[index * HALVES_A_DAY + half] : undefined;
       if (next?.band === here.band && next.pence === here.pence) continue;
-      const key = `${say('{low} to {high}', { low: clock(from), high: clock(half) })}|${here.band}`;
+      const key = `${say('{low} to {high}', { low: clock(from), high: clock(half) })}|${sayTold(here.band)}`;
       const price = here.pence === null ? say('no price') : pence(here.pence);
       const known = stretches.get(key) ?? { days: [], price };
       known.days.push(day);
@@ -24,7 +24,7 @@ export function weekPricesTable({ steps, bands }: WeekPrices): ChartTable {
       from = half;
     }
   });
-  const share = new Map(bands.map((band) => [band.name, percent(band.share)]));
+  const share = new Map(bands.map((band) => [sayTold(band.name), percent(band.share)]));
   return {
     caption: say('Price of a unit through a week, VAT included.'),
     columns: [
@@ -37,7 +37,7 @@ export function weekPricesTable({ steps, bands }: WeekPrices): ChartTable {
     rows: [...stretches].map(([key, { days, price }]) => {
       const [hours = '', band = ''] = key.split('|');
       const said = days.length === 7 ? say('every day') : days.join(', ');
-      return { cells: [said, hours, sayTold(band), price, share.get(band) ?? ''] };
+      return { cells: [said, hours, band, price, share.get(band) ?? ''] };
     }),
   };
 }

@@ -92,7 +92,13 @@ function daysPart(
 ): BillCheckPart {
   const inputs = [
     line(tell('units-of-estimate'), estimated.yearPence, 'pence', 'estimated', tell('the-estimate')),
-    line(tell('days-of-bill'), estimated.days, 'days', 'measured', tell('bill-of', { from: bill.from, to: bill.to })),
+    line(
+      tell('days-of-bill'),
+      estimated.days,
+      tell('days'),
+      'measured',
+      tell('bill-of', { from: bill.from, to: bill.to }),
+    ),
     line(tell('equal-share'), estimatedPence, 'pence', 'estimated', tell('worked-out')),
     line(tell('exactly-these-days'), seasonPence, 'pence', 'estimated', tell('typical-year-of-estimate')),
   ];
@@ -123,8 +129,8 @@ function weatherLever(estimated: EstimateForDays, weather: ActualWeather, typica
     grade: weakestGrade([weather.grade, 'estimated']),
     title: tell('weather'),
     inputs: [
-      line(tell('typical-days'), typical, 'K·day', 'estimated', tell('typical-year-of-estimate')),
-      line(tell('days-that-came'), weather.degreeDays, 'K·day', weather.grade, weather.origin),
+      line(tell('typical-days'), typical, tell('kelvin-days'), 'estimated', tell('typical-year-of-estimate')),
+      line(tell('days-that-came'), weather.degreeDays, tell('kelvin-days'), weather.grade, weather.origin),
       line(tell('units-a-degree-day'), estimated.kWhPerDegreeDay, 'kWh', 'estimated', tell('the-estimate')),
       line(tell('room-units-typical'), estimated.spaceKWh, 'kWh', 'estimated', tell('the-estimate')),
       line(tell('room-units-came'), spaceInWeather(estimated, moreDegreeDays), 'kWh', 'estimated', tell('worked-out')),

@@ -84,7 +84,7 @@ export function costOf(estimated: EstimateForDays, state: CostState): number {
 export const workingLine = (
   name: Told,
   value: number | string,
-  unit: string,
+  unit: Wording,
   grade: Grade,
   origin: Wording,
 ): WorkingInput => ({ name, value, unit, grade, origin });

@@ -1,7 +1,7 @@
 /** Price on the bill against the estimated one, and the hours at which the units were bought. */
 import type { SystemResult } from '../shapes/appraisal.ts';
 import type { BillCheckInput } from '../shapes/bill-check.ts';
-import { tell } from '../shapes/told.ts';
+import { tell, type Wording } from '../shapes/told.ts';
 import { type CostState, type Lever, workingLine as line } from './cost-state.ts';
 import type { EstimateForDays } from './estimate-for-days.ts';
 
@@ -56,12 +56,16 @@ export function priceLevers(
   };
 }
 
-/** A written estimate writes the fuel before a band's name, "electricity, night"; a bill writes "Night". */
-const plainName = (name: string) =>
-  name
-    .trim()
-    .toLowerCase()
-    .replace(/^electricity,\s*/, '');
+/** A written estimate has the fuel before a band's name, in old ones as text, "electricity, night"; a bill writes "Night". */
+const plainName = (name: Wording): string =>
+  typeof name === 'string'
+    ? name
+        .trim()
+        .toLowerCase()
+        .replace(/^electricity,\s*/, '')
+    : name.code === 'rate-at'
+      ? plainName(name.data!.when as Wording)
+      : name.code;
 
 /** Prices and shares of both sides by name; null where the names are not the same or there is one price only. */
 function matchRates(

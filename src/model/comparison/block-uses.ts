@@ -1,6 +1,7 @@
 /** Stepped blocks in a comparison: the units of each month, all uses together, sorted into the steps of their price. */
 import type { YearSlots } from '../calendar/zone.ts';
-import type { TariffVersion } from '../shapes/tariff.ts';
+import type { PricedVersion } from '../shapes/tariff.ts';
+import { tell } from '../shapes/told.ts';
 import { blocksOf, splitIntoBlocks } from '../tariff/blocks.ts';
 import { inclVat, rateBuckets } from '../tariff/slot-price.ts';
 import type { BandShares } from '../year/share-out.ts';
@@ -16,7 +17,7 @@ import type { Rates, Use } from './uses.ts';
 export function splitByBlocks(
   uses: readonly Use[],
   rates: Rates,
-  version: TariffVersion,
+  version: PricedVersion,
   slots: YearSlots,
   other: readonly number[] = NO_OTHER_USE,
 ): readonly Use[] {
@@ -43,10 +44,9 @@ export function splitByBlocks(
       });
     });
   }
-  const prefix = rates.names.length > 1 ? rates.names[0]!.slice(0, rates.names[0]!.lastIndexOf(',')) : rates.names[0]!;
   const stepped: Rates = {
     ...rates,
-    names: steps.flatMap((list) => list.map(({ name }) => `${prefix}, ${name}`)),
+    names: steps.flatMap((list) => list.map(({ name }) => tell('rate-at', { what: rates.what, when: name }))),
     pencePerKWh: steps.flatMap((list) => list.map(({ pencePerKWh }) => inclVat(version, pencePerKWh) * times)),
   };
   const spread = (shares: BandShares): BandShares => {
@@ -70,7 +70,7 @@ export function splitByBlocks(
 const NO_OTHER_USE: readonly number[] = new Array<number>(12).fill(0);
 
 /** Share of a month's half-hours in each band, `[month × bands + band]`. */
-function hoursByBand(version: TariffVersion, slots: YearSlots): Float64Array {
+function hoursByBand(version: PricedVersion, slots: YearSlots): Float64Array {
   const { bucketOfSlot } = rateBuckets(version, slots);
   const bands = version.bands.length;
   const counts = new Float64Array(12 * bands);

@@ -9,7 +9,7 @@ import type { Appraisal, Demand, Question, WhatIf } from '../shapes/appraisal.ts
 import type { Series } from '../shapes/evidence.ts';
 import type { Household } from '../shapes/household.ts';
 import type { Reference } from '../shapes/reference.ts';
-import type { TariffVersion } from '../shapes/tariff.ts';
+import type { PricedVersion } from '../shapes/tariff.ts';
 import { inclVat } from '../tariff/slot-price.ts';
 import { rankDrivers } from '../uncertainty/drivers.ts';
 import { type SharedSpreads, simulateYears } from '../uncertainty/simulate.ts';
@@ -113,7 +113,7 @@ const meanOf = (sides: readonly Side[], carrier: string) =>
   sides.find(({ result }) => result.carrier === carrier)?.priced.meanPencePerKWh;
 
 /** Price of the hours that no other band claims, where nothing compared buys by this tariff. */
-const restPence = (version: TariffVersion) =>
+const restPence = (version: PricedVersion) =>
   inclVat(version, (version.bands.find(({ times }) => times === 'rest') ?? version.bands[0]!).pencePerKWh);
 
 function sharedSpreads(input: CompareInput, present: PricedPlan | undefined): SharedSpreads {

@@ -160,21 +160,17 @@ export function carbonWorking(
     grade: 'estimated',
     origin: source,
   });
+  const carrier = tell(`carrier-${plan.carrier}`);
   return {
     title: tell('carbon-of-year'),
     formula: tell('carbon-by-carrier'),
     inputs: [
-      kWhInput(
-        tell('bought-of', { carrier: plan.carrier }),
-        bought.value - of.besideKWh,
-        plan.grade,
-        tell('energy-bought-origin'),
-      ),
-      factor(tell('carbon-of', { carrier: plan.carrier }), of.main),
+      kWhInput(tell('bought-of', { carrier }), bought.value - of.besideKWh, plan.grade, tell('energy-bought-origin')),
+      factor(tell('carbon-of', { carrier }), of.main),
       ...(of.besideKWh > 0
         ? [
             kWhInput(tell('electricity-beside'), of.besideKWh, plan.grade, tell('energy-bought-origin')),
-            factor(tell('carbon-of', { carrier: 'electricity' }), of.electricity),
+            factor(tell('carbon-of', { carrier: tell('carrier-electricity') }), of.electricity),
           ]
         : []),
     ],

@@ -15,7 +15,7 @@ export type Hours = (typeof SYSTEMS)[System]['hours'];
 
 export interface Plan {
   readonly id: SystemName;
-  readonly kind: string;
+  readonly kind: System | 'gas-assumed';
   readonly carrier: PricedCarrier;
   readonly hours: Hours;
   /** When hot water is made, where somebody has said so. */

@@ -1,7 +1,7 @@
 /** A charge on the highest half-hour of each month: what a way of heating adds to it. */
 import { COMMON_MONTH_DAYS } from '../calendar/civil.ts';
 import type { YearSlots } from '../calendar/zone.ts';
-import type { TariffVersion } from '../shapes/tariff.ts';
+import type { PricedVersion } from '../shapes/tariff.ts';
 import { tell } from '../shapes/told.ts';
 import type { Working } from '../shapes/working.ts';
 import { inclVat } from '../tariff/slot-price.ts';
@@ -63,7 +63,7 @@ export function heaviestOfSlots(lists: readonly Float64Array[], slots: YearSlots
  * its half-hours comes from its mean over the heaviest day, so switching on and off can make it more. Null where the
  * version has no such charge, has an agreed power instead, or the home's half-hours are not known.
  */
-export function powerCharge(version: TariffVersion, home: HomePeaks, heating: HeaviestDays): PowerCharge | null {
+export function powerCharge(version: PricedVersion, home: HomePeaks, heating: HeaviestDays): PowerCharge | null {
   const { demand } = version;
   if (!demand || demand.agreedKW !== undefined || !home.known) return null;
   const price = inclVat(version, demand.pencePerKWPerMonth);

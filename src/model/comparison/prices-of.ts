@@ -1,10 +1,11 @@
 /** Which prices a comparison rests on: the household's own, else the built-in ones of the day. */
 import type { PriceBasis, Question, WhatIf } from '../shapes/appraisal.ts';
 import type { CivilDate } from '../shapes/dates.ts';
-import { DELIVERED_FUELS, type DeliveredFuel, FUELS, priceKey } from '../shapes/heating.ts';
+import { DELIVERED_FUELS, type DeliveredFuel, priceKey } from '../shapes/heating.ts';
 import type { Household } from '../shapes/household.ts';
 import type { Reference } from '../shapes/reference.ts';
-import type { Tariff, TariffVersion } from '../shapes/tariff.ts';
+import type { PricedTariff, PricedVersion, Tariff } from '../shapes/tariff.ts';
+import { tell } from '../shapes/told.ts';
 import { deliveredPriceOn, quarterOn, tariffFromQuarter, twoRateTariff } from '../tariff/built-in.ts';
 import { findTariffFaults } from '../tariff/check-tariff.ts';
 import { deliveredPriceBasis, priceBasis } from '../tariff/price-basis.ts';
@@ -12,8 +13,8 @@ import { versionOn } from '../tariff/slot-price.ts';
 import { askAboutPrices, type PriceQuestionCode } from './questions.ts';
 
 export interface TariffInUse {
-  readonly tariff: Tariff;
-  readonly version: TariffVersion;
+  readonly tariff: PricedTariff;
+  readonly version: PricedVersion;
   readonly basis: PriceBasis;
 }
 
@@ -59,7 +60,7 @@ export function choosePrices({ household, reference, asOf, whatIf }: PricesInput
   const find = (id: string | undefined, fuel: Tariff['fuel'], field: string) =>
     findTariff(household.tariffs, id, fuel, field, questions);
   const { prices } = household;
-  const use = (tariff: Tariff): TariffInUse => ({
+  const use = (tariff: PricedTariff): TariffInUse => ({
     tariff,
     version: versionOn(tariff, asOf),
     basis: priceBasis(tariff, asOf),
@@ -108,16 +109,16 @@ function findTariff(
 }
 
 /** Built-in tariffs are kept, so that their hours are sorted into bands once and not at every move of a slider. */
-const quartersKept = new WeakMap<object, Tariff>();
+const quartersKept = new WeakMap<object, PricedTariff>();
 
-function keptQuarter(reference: Reference, fuel: 'electricity' | 'gas', asOf: CivilDate): Tariff {
+function keptQuarter(reference: Reference, fuel: 'electricity' | 'gas', asOf: CivilDate): PricedTariff {
   const quarter = quarterOn(reference.quarters, fuel, asOf);
   const tariff = quartersKept.get(quarter) ?? tariffFromQuarter(quarter);
   quartersKept.set(quarter, tariff);
   return tariff;
 }
 
-function keptTwoRate(reference: Reference): Tariff {
+function keptTwoRate(reference: Reference): PricedTariff {
   const tariff = quartersKept.get(reference.twoRate) ?? twoRateTariff(reference);
   quartersKept.set(reference.twoRate, tariff);
   return tariff;
@@ -133,7 +134,12 @@ function chooseDelivered(
   const builtIn = deliveredPriceOn(reference.deliveredPrices, fuel, asOf);
   const pencePerUnit = typed?.value ?? builtIn.pencePerUnit;
   const basis: PriceBasis = typed
-    ? { name: `Typed ${FUELS[fuel].written} price`, from: asOf, grade: typed.grade, origin: typed.origin }
+    ? {
+        name: tell('typed-price-of', { carrier: tell(`carrier-${fuel}`) }),
+        from: asOf,
+        grade: typed.grade,
+        origin: typed.origin,
+      }
     : deliveredPriceBasis(builtIn, asOf);
   return {
     pencePerKWh: pencePerUnit / reference.kWhPerUnit[fuel].value,

@@ -1,8 +1,11 @@
 /** Energy of one use on one set of price bands, and sums over several. */
+import type { Told } from '../shapes/told.ts';
 import type { BandShares } from '../year/share-out.ts';
 
 export interface Rates {
-  readonly names: readonly string[];
+  /** What is bought at them, and that with the hours or the step of each. */
+  readonly what: Told;
+  readonly names: readonly Told[];
   /** Unit prices after any what-if, VAT included. */
   readonly pencePerKWh: readonly number[];
   /** Electricity beside a fuel. */
@@ -19,7 +22,7 @@ export interface Use {
 
 /** Energy bought in one band, kWh a year. */
 export interface Rate {
-  readonly name: string;
+  readonly name: Told;
   readonly kWh: number;
   readonly pencePerKWh: number;
   readonly beside: boolean;
@@ -74,11 +77,13 @@ export function meanPrice(uses: readonly Use[]): number {
 
 /** Energy by price band over all uses. */
 export function ratesOf(uses: readonly Use[]): Rate[] {
-  const list = new Map<string, Rate>();
+  const lists = new Map<Rates, Rate[]>();
   for (const { kWh, shares, rates } of uses) {
     if (!(kWh > 0)) continue;
+    const list = lists.get(rates) ?? [];
+    lists.set(rates, list);
     rates.names.forEach((name, band) => {
-      const before = list.get(name);
+      const before = list[band];
       const more = kWh * shares.byBand[band]!;
       const sum = (before?.kWh ?? 0) + more;
       const fixed = rates.pencePerKWh[band]!;
@@ -87,8 +92,8 @@ export function ratesOf(uses: readonly Use[]): Rate[] {
       const pencePerKWh = dated
         ? ((before?.kWh ?? 0) * (before?.pencePerKWh ?? 0) + kWh * datedPence({ kWh, shares, rates }, band)) / sum
         : fixed;
-      list.set(name, { name, kWh: sum, pencePerKWh, beside: rates.beside });
+      list[band] = { name, kWh: sum, pencePerKWh, beside: rates.beside };
     });
   }
-  return [...list.values()];
+  return [...lists.values()].flat();
 }

@@ -6,6 +6,7 @@ import { type Told, tell } from '../shapes/told.ts';
 import { type Working, weakestGrade } from '../shapes/working.ts';
 import { withRange } from './cost-figures.ts';
 import { withoutSteps } from './cost-working.ts';
+import type { Plan } from './plan.ts';
 import type { PricedPlan } from './price-plan.ts';
 
 export interface Side {
@@ -80,10 +81,13 @@ function savingWorking(pump: Side, other: Side, value: number): Working {
     title: tell('saved-in-year'),
     formula: tell('other-less-pump'),
     inputs: [
-      line(tell('cost-of-system', { system: other.result.id }), other),
-      line(tell('cost-of-system', { system: 'heat-pump' }), pump),
+      line(tell('cost-of-system', { system: tellSystem(other.priced.plan) }), other),
+      line(tell('cost-of-system', { system: tellSystem(pump.priced.plan) }), pump),
     ],
     result: { value, unit: 'p' },
     steps: [withoutSteps(other.result.cost.working), withoutSteps(pump.result.cost.working)],
   };
 }
+
+const tellSystem = ({ id, kind }: Plan): Told =>
+  tell(id !== 'present' ? `system-${id}` : kind === 'air-source' ? `system-${kind}` : `now-${kind}`);

@@ -1,6 +1,7 @@
 /** The refrigerant loop of one household: its own brine and water temperatures, and what follows from them. */
 
 import type { Refrigerant, RefrigerantName } from '../shapes/refrigerant.ts';
+import { type Told, tell } from '../shapes/told.ts';
 import { fromBarAbsolute } from './pressure.ts';
 import { pressureAt, temperatureAt } from './saturation.ts';
 import { type Cycle, type CycleFault, type CycleInput, reckonCycle } from './single-stage.ts';
@@ -88,7 +89,7 @@ export type LoopFault =
       readonly code: 'brine-not-cooled' | 'flow-not-warmer' | 'bad-heat' | 'cop-out-of-reach';
       readonly where: 'brineOutC' | 'returnC' | 'heatKW' | 'cop';
       readonly found: number;
-      readonly expected: string;
+      readonly expected: Told;
     };
 export type LoopResult =
   | { readonly ok: true; readonly loop: HouseholdLoop }
@@ -98,7 +99,7 @@ const fault = (
   code: Exclude<LoopFault['code'], CycleFault['code']>,
   where: 'brineOutC' | 'returnC' | 'heatKW' | 'cop',
   found: number,
-  expected: string,
+  expected: Told,
 ): LoopResult => ({ ok: false, fault: { code, where, found, expected } });
 
 const pressure = (barAbsolute: number): LoopPressure => ({
@@ -137,11 +138,13 @@ function efficiencyOfCop(cycle: Cycle, cop: number): number {
 export function reckonLoop(input: LoopInput): LoopResult {
   const { refrigerant, brineInC, brineOutC, flowC, returnC, heatKW, compression } = input;
   const exchange = { ...USUAL_EXCHANGE, ...input.exchange };
-  if (!(brineInC > brineOutC)) return fault('brine-not-cooled', 'brineOutC', brineOutC, `below ${brineInC} °C`);
-  if (!(flowC > returnC)) return fault('flow-not-warmer', 'returnC', returnC, `below ${flowC} °C`);
-  if (!(heatKW > 0 && heatKW < Number.POSITIVE_INFINITY)) return fault('bad-heat', 'heatKW', heatKW, 'above 0 kW');
+  const below = (celsius: number) => tell('below-celsius', { celsius });
+  if (!(brineInC > brineOutC)) return fault('brine-not-cooled', 'brineOutC', brineOutC, below(brineInC));
+  if (!(flowC > returnC)) return fault('flow-not-warmer', 'returnC', returnC, below(flowC));
+  if (!(heatKW > 0 && heatKW < Number.POSITIVE_INFINITY))
+    return fault('bad-heat', 'heatKW', heatKW, tell('above-nought-kw'));
   if (compression.kind === 'cop' && !(compression.cop > 1))
-    return fault('cop-out-of-reach', 'cop', compression.cop, 'above 1');
+    return fault('cop-out-of-reach', 'cop', compression.cop, tell('above-one'));
 
   const meanEvaporatingC = brineOutC - exchange.evaporatorApproachK;
   const meanCondensingC = flowC + exchange.condenserApproachK;
@@ -168,7 +171,7 @@ export function reckonLoop(input: LoopInput): LoopResult {
     efficiency = efficiencyOfCop(reckoned.cycle, compression.cop);
     if (!(efficiency <= 1)) {
       const best = 1 + (compression.cop - 1) / efficiency;
-      return fault('cop-out-of-reach', 'cop', compression.cop, `below ${best.toFixed(1)} at these temperatures`);
+      return fault('cop-out-of-reach', 'cop', compression.cop, tell('below-cop', { cop: best }));
     }
     reckoned = reckonCycle(asked(meanEvaporatingC + left / 2, efficiency));
     if (!reckoned.ok) return { ok: false, fault: reckoned.fault };

@@ -1,5 +1,6 @@
 /** The plain heat pump cycle: one compressor, one expansion valve. */
 import type { Refrigerant } from '../shapes/refrigerant.ts';
+import { type Told, tell } from '../shapes/told.ts';
 import { pressureAt } from './saturation.ts';
 import { boilingEnthalpies, liquidEnthalpy, MOST_SUPERHEAT_K, vapourAt } from './states.ts';
 
@@ -46,13 +47,13 @@ export interface CycleFault {
   readonly code: 'outside-table' | 'no-lift' | 'bad-efficiency' | 'discharge-beyond-table';
   readonly where: keyof CycleInput | 'dischargeC';
   readonly found: number;
-  readonly expected: string;
+  readonly expected: Told;
 }
 export type CycleResult =
   | { readonly ok: true; readonly cycle: Cycle }
   | { readonly ok: false; readonly fault: CycleFault };
 
-function refuse(code: CycleFault['code'], where: CycleFault['where'], found: number, expected: string): CycleResult {
+function refuse(code: CycleFault['code'], where: CycleFault['where'], found: number, expected: Told): CycleResult {
   return { ok: false, fault: { code, where, found, expected } };
 }
 
@@ -66,17 +67,22 @@ function refuse(code: CycleFault['code'], where: CycleFault['where'], found: num
 export function reckonCycle(input: CycleInput): CycleResult {
   const { refrigerant, evaporatingC, condensingC, superheatK, subcoolingK, isentropicEfficiency } = input;
   const { rows } = refrigerant;
-  const range = `${rows[0]!.temperatureC} to ${rows.at(-1)!.temperatureC} °C`;
+  const range = tell('celsius-between', { low: rows[0]!.temperatureC, high: rows.at(-1)!.temperatureC });
   if (!(isentropicEfficiency > 0 && isentropicEfficiency <= 1))
-    return refuse('bad-efficiency', 'isentropicEfficiency', isentropicEfficiency, 'above 0, at most 1');
+    return refuse('bad-efficiency', 'isentropicEfficiency', isentropicEfficiency, tell('above-nought-to-one'));
   const evaporatingBar = pressureAt(refrigerant, evaporatingC, 'dew');
   if (evaporatingBar === null) return refuse('outside-table', 'evaporatingC', evaporatingC, range);
   const condensingBar = pressureAt(refrigerant, condensingC, 'bubble');
   if (condensingBar === null) return refuse('outside-table', 'condensingC', condensingC, range);
   if (condensingBar <= evaporatingBar)
-    return refuse('no-lift', 'condensingC', condensingC, `above ${evaporatingC} °C, so that pressure rises`);
+    return refuse('no-lift', 'condensingC', condensingC, tell('above-celsius-to-lift', { celsius: evaporatingC }));
   if (!(superheatK >= 0 && superheatK <= MOST_SUPERHEAT_K))
-    return refuse('outside-table', 'superheatK', superheatK, `0 to ${MOST_SUPERHEAT_K} K`);
+    return refuse(
+      'outside-table',
+      'superheatK',
+      superheatK,
+      tell('kelvin-between', { low: 0, high: MOST_SUPERHEAT_K }),
+    );
   const suctionSide = vapourAt(refrigerant, evaporatingBar)!;
   // The other side of a blend may lie beyond the end of the table.
   const boiling = boilingEnthalpies(refrigerant, evaporatingBar);
@@ -85,12 +91,12 @@ export function reckonCycle(input: CycleInput): CycleResult {
   if (dischargeSide === null) return refuse('outside-table', 'condensingC', condensingC, range);
   const liquidC = condensingC - subcoolingK;
   const liquid = subcoolingK >= 0 ? liquidEnthalpy(refrigerant, liquidC, condensingBar) : null;
-  if (liquid === null) return refuse('outside-table', 'subcoolingK', subcoolingK, 'a liquid inside the table');
+  if (liquid === null) return refuse('outside-table', 'subcoolingK', subcoolingK, tell('liquid-in-table'));
 
   const suction = suctionSide.enthalpy(superheatK);
   const suctionKJPerKgK = suctionSide.entropy(superheatK);
   const idealSuperheat = dischargeSide.superheatAtEntropy(suctionKJPerKgK);
-  const beyond = `at most ${MOST_SUPERHEAT_K} K over the dew temperature`;
+  const beyond = tell('kelvin-over-dew', { kelvin: MOST_SUPERHEAT_K });
   if (idealSuperheat === null) return refuse('discharge-beyond-table', 'dischargeC', Number.NaN, beyond);
   const idealDischarge = dischargeSide.enthalpy(idealSuperheat);
   const work = (idealDischarge - suction) / isentropicEfficiency;

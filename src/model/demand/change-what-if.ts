@@ -56,7 +56,7 @@ function ofRoom(year: TypicalYear, fromC: number, toC: number): number {
 const changeInput = (name: Told, value: number, origin: Wording): WorkingInput => ({
   name,
   value,
-  unit: 'times',
+  unit: tell('times'),
   grade: 'assumed',
   origin,
 });
@@ -67,7 +67,7 @@ function scale(reckoned: Reckoned, share: number, inputs: readonly WorkingInput[
   const today: WorkingInput = {
     name: tell('as-it-is'),
     value: reckoned.value,
-    unit: 'kWh a year',
+    unit: tell('kwh-a-year'),
     grade: reckoned.grade,
     origin: tell('sum-below'),
   };
@@ -79,7 +79,7 @@ function scale(reckoned: Reckoned, share: number, inputs: readonly WorkingInput[
       title: tell('what-if-of', { title: reckoned.working.title }),
       formula: tell('as-it-is-by-change'),
       inputs: [today, ...inputs],
-      result: { value, unit: 'kWh a year' },
+      result: { value, unit: tell('kwh-a-year') },
       steps: [reckoned.working],
     },
   };

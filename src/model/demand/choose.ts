@@ -112,7 +112,7 @@ function certificateWater(e: DemandEstimate): Working {
     title: tell('water-heat-by-certificate'),
     formula: tell('certificate-formula'),
     inputs: [inputOf(e, e.waterKWh!, e.waterErrorKWh!)],
-    result: { value: e.waterKWh!, unit: 'kWh a year' },
+    result: { value: e.waterKWh!, unit: tell('kwh-a-year') },
     source: tell('certificate'),
   };
 }
@@ -128,7 +128,7 @@ function joinedWorking(
     title,
     formula: tell('mean-of-ways', { shares }),
     inputs,
-    result: { value: joined.value, unit: 'kWh a year' },
+    result: { value: joined.value, unit: tell('kwh-a-year') },
     source: tell('inverse-variance'),
     steps,
   };

@@ -89,7 +89,7 @@ function figures({ space, water }: Changed): Pick<Demand, 'space' | 'water' | 't
       { name: tell('for-rooms'), value: space.value, unit: 'kWh', grade: space.grade, origin: tell('sum-below') },
       { name: tell('for-water'), value: water.value, unit: 'kWh', grade: water.grade, origin: tell('sum-below') },
     ],
-    result: { value, unit: 'kWh a year' },
+    result: { value, unit: tell('kwh-a-year') },
     steps: [space.working, water.working],
   });
   return {

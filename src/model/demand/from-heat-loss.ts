@@ -137,13 +137,13 @@ function loadWorking(of: {
       {
         name: tell('degree-days'),
         value: degreeDays,
-        unit: `K·day`,
+        unit: tell('kelvin-days'),
         grade: 'estimated',
         origin: tell('typical-year-of', { region: year.region.name }),
       },
       { name: tell('base-temperature'), value: base.value, unit: '°C', grade: base.grade, origin: base.origin },
     ],
-    result: { value: spaceKWh, unit: 'kWh a year' },
+    result: { value: spaceKWh, unit: tell('kwh-a-year') },
     source: tell('degree-day-method', { source: year.region.source }),
     steps: [
       {

@@ -24,8 +24,8 @@ export function demandFromCertificate(heat: Household['heat']): DemandEstimate |
     working: {
       title: tell('room-heat-by-certificate'),
       formula: tell('certificate-formula'),
-      inputs: [{ name: tell('space-heating'), unit: 'kWh a year', ...space }],
-      result: { value: space.value, unit: 'kWh a year' },
+      inputs: [{ name: tell('space-heating'), unit: tell('kwh-a-year'), ...space }],
+      result: { value: space.value, unit: tell('kwh-a-year') },
       source: tell('certificate-with-doubt'),
     },
   };
@@ -73,13 +73,13 @@ export function demandFromFloorArea(
         {
           name: tell('heat-per-area'),
           value: perM2.middle,
-          unit: 'kWh per m² and year',
+          unit: tell('kwh-a-square-metre-and-year'),
           grade: 'assumed',
           origin: row?.ageBand ? tell('built-in-band', { band: row.ageBand }) : tell('age-not-known'),
         },
-        { name: tell('climate'), value: climate, unit: 'of the UK average', grade: 'estimated', origin: region.name },
+        { name: tell('climate'), value: climate, unit: tell('of-uk-average'), grade: 'estimated', origin: region.name },
       ],
-      result: { value: spaceKWh, unit: 'kWh a year' },
+      result: { value: spaceKWh, unit: tell('kwh-a-year') },
       source: perM2.source,
     },
   };

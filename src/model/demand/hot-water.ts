@@ -57,7 +57,7 @@ export function reckonHotWater(
         },
         cylinder.input,
       ],
-      result: { value: kWh, unit: 'kWh a year' },
+      result: { value: kWh, unit: tell('kwh-a-year') },
       source: tell('water-and-cylinder-source', { source: reference.hotWater.source }),
       steps: [draw.working],
     },
@@ -91,7 +91,7 @@ function reckonDraw(
     const hot = hotC ?? { value: HOT_C, grade: 'assumed' as const, origin: tell('water-temperature-source') };
     const monthlyKWh = drawOfLitres(litresPerDay.value, hot.value, monthDays, reference.hotWater);
     const inputs = [
-      { name: tell('hot-water'), unit: 'litres a day', ...litresPerDay },
+      { name: tell('hot-water'), unit: tell('litres-a-day'), ...litresPerDay },
       { name: tell('temperature'), unit: '°C', ...hot },
     ];
     const share = litresPerDay.grade === 'measured' ? WATER_ERROR.litresMeasured : WATER_ERROR.litres;
@@ -110,7 +110,7 @@ function reckonDraw(
     ? {
         name: tell('shower'),
         value: SHOWER_LITRES_PER_MINUTE,
-        unit: 'litres a minute',
+        unit: tell('litres-a-minute'),
         grade: 'assumed',
         origin: tell('vented-mixer'),
       }
@@ -130,13 +130,13 @@ function drawWorking(
   monthlyKWh: readonly number[],
   reference: Reference,
 ): Working {
-  const result = { value: sum(monthlyKWh), unit: 'kWh a year' };
+  const result = { value: sum(monthlyKWh), unit: tell('kwh-a-year') };
   return { title: tell('water-drawn'), formula, inputs, result, source: reference.hotWater.source };
 }
 
 function reckonCylinder(hotWater: Household['hotWater']): { kWhPerDay: number; input: WorkingInput } {
   const name = tell('cylinder-loss');
-  const unit = 'kWh a day';
+  const unit = tell('kwh-a-day');
   if (hotWater.cylinderLossKWhPerDay) {
     const { value } = hotWater.cylinderLossKWhPerDay;
     return { kWhPerDay: value, input: { name, unit, ...hotWater.cylinderLossKWhPerDay } };

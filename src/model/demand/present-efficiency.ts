@@ -68,7 +68,7 @@ function ofHeatPump(household: Household, reference: Reference): PresentEfficien
 export const efficiencyInput = (name: Told, efficiency: Efficiency): WorkingInput => ({
   name,
   value: efficiency.value,
-  unit: 'kWh of heat per kWh',
+  unit: tell('kwh-of-heat-a-kwh'),
   grade: efficiency.grade,
   origin: efficiency.origin,
 });

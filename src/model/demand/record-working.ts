@@ -45,7 +45,7 @@ export function estimateOfRecord(
       },
       efficiencyInput(tell('room-efficiency'), efficiency.space),
     ],
-    result: { value: spaceKWh, unit: 'kWh a year' },
+    result: { value: spaceKWh, unit: tell('kwh-a-year') },
     source: tell('least-squares-with-efficiency'),
     steps: [workingOfUse(record, fitted, use, reference), workingOfWater(record, use, of, efficiency, grade)],
   };
@@ -75,7 +75,7 @@ function workingOfUse(record: HeatRecord, fitted: FittedRecord, use: TypicalUse,
   // All base temperatures answered together: this is the slope that gives their answer at the mean one.
   const slope = bySignature ? use.spaceKWh / use.degreeDays : 0;
   const inputs = bySignature
-    ? [{ name: tell('slope'), value: slope, unit: 'kWh per K and day', grade, origin }, degreeDays]
+    ? [{ name: tell('slope'), value: slope, unit: tell('kwh-a-kelvin-and-day'), grade, origin }, degreeDays]
     : [{ name: tell('record-total'), value: fitted.kWh, unit: 'kWh', grade, origin }, degreeDays];
   const habits = reference.spread.habits;
   return {
@@ -86,12 +86,12 @@ function workingOfUse(record: HeatRecord, fitted: FittedRecord, use: TypicalUse,
       {
         name: tell('habits'),
         value: habits.value,
-        unit: 'of the use',
+        unit: tell('of-the-use'),
         grade: 'estimated',
         origin: habits.source,
       },
     ],
-    result: { value: use.spaceKWh, unit: 'kWh a year' },
+    result: { value: use.spaceKWh, unit: tell('kwh-a-year') },
     ...(bySignature
       ? {
           source: tell('least-squares-weighed'),
@@ -115,21 +115,21 @@ function workingOfWater(
       {
         name: tell('people-need'),
         value: water.kWh,
-        unit: 'kWh a year',
+        unit: tell('kwh-a-year'),
         grade: water.grade,
         origin: tell('sum-below-with-error', { errorKWh: water.errorKWh }),
       },
       {
         name: tell('daily-use'),
         value: use.baseKWh,
-        unit: 'kWh a year',
+        unit: tell('kwh-a-year'),
         grade,
         origin: tell('base-of-record', { errorKWh: use.baseErrorKWh }),
       },
       {
         name: tell(whole ? 'lights-and-appliances' : 'cooking'),
         value: split.besideKWh,
-        unit: 'kWh a year',
+        unit: tell('kwh-a-year'),
         grade: 'assumed',
         origin: tell(whole ? 'appliances-source' : 'cooking-source'),
       },
@@ -137,12 +137,12 @@ function workingOfWater(
       {
         name: tell('left-over'),
         value: split.leftoverKWh,
-        unit: 'kWh a year',
+        unit: tell('kwh-a-year'),
         grade: 'estimated',
         origin: tell('neither-explains', { kWh: UNCOUNTED_KWH }),
       },
     ],
-    result: { value: split.waterKWh ?? 0, unit: 'kWh a year' },
+    result: { value: split.waterKWh ?? 0, unit: tell('kwh-a-year') },
     source: tell('bayes-rule'),
     steps: [water.working],
   };

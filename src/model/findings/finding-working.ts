@@ -6,10 +6,10 @@ import type { ToldFinding } from '../shapes/told-finding.ts';
 import type { Working } from '../shapes/working.ts';
 
 const UNITS: Readonly<Record<string, string>> = { KW: 'kW', W: 'W', KWh: 'kWh', Hours: 'h' };
-const unitOf = (name: string): string => {
+const unitOf = (name: string): Wording => {
   const ending = Object.keys(UNITS).find((one) => name.endsWith(one));
   if (ending) return UNITS[ending]!;
-  return name === 'hours' ? 'h' : name === 'days' ? 'days' : '';
+  return name === 'hours' ? 'h' : name === 'days' ? tell('days') : '';
 };
 
 type SeenField = keyof ToldFinding extends infer C ? (C extends `seen-${infer Field}` ? Field : never) : never;
@@ -47,7 +47,7 @@ const nameOf = (field: string): Told => (isNamed(field) ? tell(`seen-${field}`) 
 /** What was seen, the units [kWh] and the cost [pence] of these days, and of a year of such days. */
 export function findingWorking(finding: Finding): Working {
   const { code, seen, grade, kWh, pence, kWhYear, penceYear, from, to } = finding;
-  const input = (name: Told, value: number | string, unit: string, origin: Wording) => ({
+  const input = (name: Told, value: number | string, unit: Wording, origin: Wording) => ({
     name,
     value,
     unit,
@@ -60,7 +60,7 @@ export function findingWorking(finding: Finding): Working {
     formula: tell(kWh === 0 ? 'paid-less-before' : 'units-by-price-and-year'),
     inputs: [
       ...Object.entries(seen).map(([field, value]) => input(nameOf(field), value, unitOf(field), origin)),
-      input(tell('all-days'), daysBetween(from, to), 'days', tell('first-to-last')),
+      input(tell('all-days'), daysBetween(from, to), tell('days'), tell('first-to-last')),
       input(tell('units-in-days'), kWh, 'kWh', tell('from-readings')),
       ...(kWh === 0 ? [] : [input(tell('price-of-unit'), pence / kWh, 'p/kWh', tell('the-bill'))]),
       input(tell('units-in-year'), kWhYear, 'kWh', tell('worked-out')),

@@ -131,7 +131,7 @@ function pasteurise(how: Pasteurisation): ExtraLine {
     title: tell('pasteurisation-line'),
     formula: tell('litres-to-sixty'),
     inputs: [
-      { name: tell('cylinder'), value: how.litres, unit: 'litres', grade: how.grade, origin: how.origin },
+      { name: tell('cylinder'), value: how.litres, unit: tell('litres'), grade: how.grade, origin: how.origin },
       { name: tell('kept-at'), value: how.fromC, unit: '°C', grade: how.grade, origin: how.origin },
     ],
     result: { value: pasteurisationKWh(how.litres, how.fromC), unit: 'kWh' },

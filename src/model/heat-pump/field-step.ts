@@ -126,7 +126,7 @@ export function stepToField(household: Household, reference: Reference, design: 
           origin: tell('pumps-counted-in'),
         },
       ],
-      result: { value: share, unit: 'of the factor' },
+      result: { value: share, unit: tell('of-the-factor') },
       source,
     },
   };

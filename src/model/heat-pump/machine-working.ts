@@ -56,7 +56,13 @@ export function factorWorking(
   }
   if (isStepped) {
     const { title: name, result } = step.working;
-    inputs.push({ name, value: result.value, unit: 'of the factor', grade: 'estimated', origin: step.working.formula });
+    inputs.push({
+      name,
+      value: result.value,
+      unit: tell('of-the-factor'),
+      grade: 'estimated',
+      origin: step.working.formula,
+    });
   }
   inputs.push({ name: tell('boundary'), value: settled.boundary, grade: 'estimated', origin: SEPEMO });
   const formula = formulaOf(factor, moved);

@@ -21,7 +21,12 @@ export const USUAL = {
   growthSpreadPerYear: { value: 0.02, origin: tell('growth-judgement') },
 } as const;
 
-function settle(name: Told, unit: string, given: Given<number> | undefined, usual: { value: number; origin: Wording }) {
+function settle(
+  name: Told,
+  unit: Wording,
+  given: Given<number> | undefined,
+  usual: { value: number; origin: Wording },
+) {
   const taken: { value: number; grade: Grade; origin: Wording } = given ?? { ...usual, grade: 'assumed' };
   return { value: taken.value, line: { name, unit, ...taken } };
 }
@@ -31,18 +36,23 @@ export function settleInputs(purchase: Purchase, source: 'ground' | 'air'): Life
   const pumpLife = source === 'ground' ? USUAL.groundLifeYears : USUAL.airLifeYears;
   const growth = USUAL.growthPerYear;
   return {
-    years: settle(tell('years-ahead'), 'years', purchase.years, USUAL.years),
+    years: settle(tell('years-ahead'), tell('years'), purchase.years, USUAL.years),
     discount: settle(tell('discount-rate'), 'share', purchase.discountPerYear, USUAL.discountPerYear),
     electricityGrowth: settle(tell('electricity-growth'), 'share', purchase.electricityGrowthPerYear, growth),
     fuelGrowth: settle(tell('fuel-growth'), 'share', purchase.fuelGrowthPerYear, growth),
     growthSpread: settle(tell('growth-doubt'), 'share', purchase.growthSpreadPerYear, USUAL.growthSpreadPerYear),
-    pumpLife: settle(tell('pump-life'), 'years', purchase.heatPumpLifeYears, pumpLife),
+    pumpLife: settle(tell('pump-life'), tell('years'), purchase.heatPumpLifeYears, pumpLife),
     replacementLife: settle(
       tell('replacement-life'),
-      'years',
+      tell('years'),
       purchase.replacementLifeYears,
       USUAL.replacementLifeYears,
     ),
-    presentYearsLeft: settle(tell('present-years-left'), 'years', purchase.presentYearsLeft, USUAL.presentYearsLeft),
+    presentYearsLeft: settle(
+      tell('present-years-left'),
+      tell('years'),
+      purchase.presentYearsLeft,
+      USUAL.presentYearsLeft,
+    ),
   };
 }

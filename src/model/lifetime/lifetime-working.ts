@@ -2,7 +2,7 @@
 import type { SystemResult } from '../shapes/appraisal.ts';
 import type { Household } from '../shapes/household.ts';
 import type { LifetimeInputs } from '../shapes/lifetime.ts';
-import { type Told, tell } from '../shapes/told.ts';
+import { type Told, tell, type Wording } from '../shapes/told.ts';
 import type { Working, WorkingInput } from '../shapes/working.ts';
 import type { Side } from './reckon-path.ts';
 
@@ -48,7 +48,7 @@ export function lifetimeWorkings(parts: WorkingParts): LifetimeWorkings {
   const lasting = [inputs.years.line, ...growths];
   const worth = [...bought, ...yearly, ...lasting, inputs.discount.line];
   const left = [leftLine(HEAT_PUMP, sides.pump), leftLine(THE_OTHER, sides.beside)];
-  const make = (title: Told, formula: Told, lines: readonly WorkingInput[], value: number, unit: string): Working => ({
+  const make = (title: Told, formula: Told, lines: readonly WorkingInput[], value: number, unit: Wording): Working => ({
     title,
     formula,
     inputs: lines,
@@ -80,26 +80,14 @@ export function lifetimeWorkings(parts: WorkingParts): LifetimeWorkings {
       path.netPresentValue,
       'p',
     ),
-    pumpAnnual: make(
-      tell('level-cost-pump'),
-      tell('worth-by-annuity'),
-      [...worth, ...left],
-      path.pumpAnnual,
-      'pence a year',
-    ),
-    besideAnnual: make(
-      tell('level-cost-other'),
-      tell('worth-by-annuity'),
-      [...worth, ...left],
-      path.besideAnnual,
-      'pence a year',
-    ),
+    pumpAnnual: make(tell('level-cost-pump'), tell('worth-by-annuity'), [...worth, ...left], path.pumpAnnual, 'p'),
+    besideAnnual: make(tell('level-cost-other'), tell('worth-by-annuity'), [...worth, ...left], path.besideAnnual, 'p'),
   };
 }
 
 /** A payback that does not come is no number; what can be said is that so many years are too few. */
-const broughtBack = (found: number | null, years: number): [number, string] =>
-  found === null ? [years, 'years are too few'] : [found, 'years'];
+const broughtBack = (found: number | null, years: number): [number, Told] =>
+  found === null ? [years, tell('too-few-years')] : [found, tell('years')];
 
 function costLine(whose: Told, { cost }: SystemResult): WorkingInput {
   return {

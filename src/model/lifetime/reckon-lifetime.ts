@@ -91,8 +91,8 @@ export function reckonLifetime({
     netPresentValue: whole ? figure('netPresentValue', 'p', workings.netPresentValue) : null,
     annual: whole
       ? {
-          pump: figure('pumpAnnual', 'pence a year', workings.pumpAnnual),
-          beside: figure('besideAnnual', 'pence a year', workings.besideAnnual),
+          pump: figure('pumpAnnual', 'p', workings.pumpAnnual),
+          beside: figure('besideAnnual', 'p', workings.besideAnnual),
         }
       : null,
     inputs,

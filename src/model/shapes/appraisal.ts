@@ -223,7 +223,7 @@ export const SystemResult = z.object({
     servicePence: z.array(z.number()).length(12),
   }),
   /** Bought energy by price band. */
-  rates: z.array(z.object({ name: z.string(), kWh: z.number(), pencePerKWh: z.number() })),
+  rates: z.array(z.object({ name: Wording, kWh: z.number(), pencePerKWh: z.number() })),
   /** Unit cost of one kWh of useful heat. */
   pencePerKWhHeat: Figure,
   /** The same for the rooms alone, by the room factor or efficiency and without pumps: 28 p / 4.0 = 7.0 p. */

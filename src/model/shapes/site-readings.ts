@@ -3,6 +3,7 @@ import { z } from 'zod';
 import { CivilDate } from './dates.ts';
 import type { Sourced } from './reference.ts';
 import { RefrigerantName } from './refrigerant.ts';
+import type { Told, Wording } from './told.ts';
 
 export const PressureUnit = z.enum(['bar', 'psi', 'kPa']);
 export type PressureUnit = z.infer<typeof PressureUnit>;
@@ -75,7 +76,8 @@ export type SiteQuantity =
 export type SiteUnit = '°C' | 'K' | 'kW' | '%' | '';
 
 /** The usual band of a quantity. An open end is null. */
-export interface Band extends Sourced {
+export interface Band extends Omit<Sourced, 'source'> {
+  readonly source: Wording;
   readonly low: number | null;
   readonly high: number | null;
 }
@@ -127,7 +129,7 @@ export interface SiteRemark {
     | 'refrigerant-missing';
   readonly where: SiteField;
   readonly found: number | string;
-  readonly expected: string;
+  readonly expected: Told;
 }
 
 /** A value that could be had, and what else to read for it. */

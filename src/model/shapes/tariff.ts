@@ -4,6 +4,7 @@
  */
 import { z } from 'zod';
 import { BANK_HOLIDAY_DIVISIONS, CivilDate, ClockTime, TimeZone, Weekday } from './dates.ts';
+import type { Wording } from './told.ts';
 
 /** A weekday, or a bank holiday as a kind of day of its own; that needs `bankHolidays` on the version. */
 export const DayKind = z.enum([...Weekday.options, 'bank-holiday']);
@@ -94,3 +95,15 @@ export const Tariff = z.object({
   until: CivilDate.optional(),
 });
 export type Tariff = z.infer<typeof Tariff>;
+
+/** Prices as the sums take them: a tariff of the household, or one that is built in, whose names are told. */
+export interface PricedBand extends Omit<TariffBand, 'name'> {
+  readonly name: Wording;
+}
+export interface PricedVersion extends Omit<TariffVersion, 'bands'> {
+  readonly bands: readonly PricedBand[];
+}
+export interface PricedTariff extends Omit<Tariff, 'name' | 'versions'> {
+  readonly name: Wording;
+  readonly versions: readonly PricedVersion[];
+}

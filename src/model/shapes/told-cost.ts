@@ -1,5 +1,14 @@
+import type { PricedCarrier, System } from './heating.ts';
+
+/** What is bought and the ways of heating, told by their own names. */
+type Carriers = { readonly [C in PricedCarrier as `carrier-${C}`]: null };
+type Systems = { readonly [S in System as `system-${S}`]: null };
+/** The heating of today: nobody has said what it is in `gas-assumed`. */
+type Present = { readonly [S in Exclude<System, 'air-source'> | 'gas-assumed' as `now-${S}`]: null };
+export interface ToldName extends Carriers, Systems, Present {}
+
 /** What is told of costs, power and the years to come: codes with their gaps. */
-export interface ToldCost {
+export interface ToldCost extends ToldName {
   'energy-bought': null;
   'bought-by-use': null;
   'cost-of-year': null;
@@ -27,6 +36,24 @@ export interface ToldCost {
   'pump-and-fan': null;
   'units-at': { name: 'words' };
   'price-at': { name: 'words' };
+  'rate-at': { what: 'words'; when: 'words' };
+  'electricity-of-pump': null;
+  'electricity-of-pump-and-immersion': null;
+  'all-hours': null;
+  day: null;
+  night: null;
+  'pence-between': { low: number; high: number };
+  'first-a-day': { when: 'words'; kWh: number };
+  'first-a-month': { when: 'words'; kWh: number };
+  'up-to-a-day': { when: 'words'; kWh: number };
+  'up-to-a-month': { when: 'words'; kWh: number };
+  'above-a-day': { when: 'words'; kWh: number };
+  'above-a-month': { when: 'words'; kWh: number };
+  'published-price': { months: 'months' };
+  'assumed-day-and-night': { months: 'months' };
+  'published-price-of': { carrier: 'words'; months: 'months' };
+  'assumed-price-of': { carrier: 'words'; months: 'months' };
+  'typed-price-of': { carrier: 'words' };
   'other-use': null;
   'standing-charge': null;
   'price-over-hours': null;

@@ -1,4 +1,4 @@
-/** What is told of the refrigerant's round: codes with their gaps. */
+/** What is told of the refrigerant's round and of readings at it: codes with their gaps. */
 export interface ToldRound {
   'design-air': null;
   'air-drop': null;
@@ -73,4 +73,21 @@ export interface ToldRound {
   above: null;
   table: null;
   'table-same-entropy': null;
+  'below-celsius': { celsius: number };
+  'above-celsius': { celsius: number };
+  'above-celsius-to-lift': { celsius: number };
+  'celsius-between': { low: number; high: number };
+  'kelvin-between': { low: number; high: number };
+  'kelvin-over-dew': { kelvin: number };
+  'liquid-in-table': null;
+  'above-nought-kw': null;
+  'above-one': null;
+  'above-nought-to-one': null;
+  'below-cop': { cop: number };
+  'bar-between': { low: number; high: number };
+  'mass-between': { low: number; high: number };
+  'name-from-plate': null;
+  'above-suction': null;
+  'cop-from-points': null;
+  'cop-from-usual': null;
 }

@@ -4,18 +4,23 @@
  */
 import { z } from 'zod';
 import { codeOf } from './code.ts';
+import { CivilDate } from './dates.ts';
 import type { ToldBill } from './told-bill.ts';
 import type { ToldCost } from './told-cost.ts';
 import type { ToldFinding } from './told-finding.ts';
 import type { ToldHeat } from './told-heat.ts';
 import type { ToldMachine } from './told-machine.ts';
 import type { ToldRound } from './told-round.ts';
+import type { ToldUnit } from './told-unit.ts';
 
-/** Every code with its gaps: numbers, words (told or somebody's own) or a list; `null` where it has none. */
-export interface Gaps extends ToldHeat, ToldMachine, ToldRound, ToldCost, ToldBill, ToldFinding {}
+/** Every code with its gaps: numbers, words (told or somebody's own), months or a list; `null` where it has none. */
+export interface Gaps extends ToldHeat, ToldMachine, ToldRound, ToldCost, ToldBill, ToldFinding, ToldUnit {}
 export type ToldCode = keyof Gaps;
 
-export type ToldValue = number | Wording | readonly Told[];
+/** The months that hold both days. */
+export const Months = z.object({ from: CivilDate, to: CivilDate });
+export type Months = Readonly<z.infer<typeof Months>>;
+export type ToldValue = number | Wording | Months | readonly Told[];
 export interface Told {
   readonly code: ToldCode;
   readonly data?: Readonly<Record<string, ToldValue>>;
@@ -24,7 +29,13 @@ export interface Told {
 export type Wording = Told | string;
 
 type Filled<G> = {
-  readonly [N in keyof G]: G[N] extends number ? number : G[N] extends 'list' ? readonly Told[] : Wording;
+  readonly [N in keyof G]: G[N] extends number
+    ? number
+    : G[N] extends 'list'
+      ? readonly Told[]
+      : G[N] extends 'months'
+        ? Months
+        : Wording;
 };
 
 export function tell<C extends ToldCode>(code: C, ...data: Gaps[C] extends null ? [] : [Filled<Gaps[C]>]): Told {
@@ -37,7 +48,7 @@ export const isCode = (wording: Wording, code: ToldCode): boolean =>
 export const Told: z.ZodType<Told> = z.lazy(() =>
   z.object({
     code: codeOf<ToldCode>(),
-    data: z.record(z.string(), z.union([z.number(), Wording, z.array(Told)])).optional(),
+    data: z.record(z.string(), z.union([z.number(), Wording, Months, z.array(Told)])).optional(),
   }),
 );
 export const Wording: z.ZodType<Wording> = z.lazy(() => z.union([z.string(), Told]));

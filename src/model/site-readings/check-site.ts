@@ -16,6 +16,7 @@ import type {
   SiteValue,
   Standing,
 } from '../shapes/site-readings.ts';
+import { type Told, tell } from '../shapes/told.ts';
 import {
   brineProperties,
   type FluidTables,
@@ -45,6 +46,8 @@ export interface SiteCheck {
 const MEAN_BELOW_DEW = 0.35;
 /** Superheat taken where the suction pipe was not measured, as in the discharge to be expected. Common practice. */
 const USUAL_SUPERHEAT_K = 5;
+
+const below = (celsius: number): Told => tell('below-celsius', { celsius });
 
 function stand(value: number, band: Band | null): Standing {
   if (band === null) return 'no band';
@@ -96,7 +99,7 @@ export function checkSite(readings: SiteReadings, tables: SiteTables, own: OwnMa
   // Brine side.
   const drop = brineInC === undefined || brineOutC === undefined ? null : brineInC - brineOutC;
   if (drop !== null && drop <= 0)
-    remarks.push({ code: 'brine-not-cooled', where: 'brineOutC', found: brineOutC!, expected: `below ${brineInC}` });
+    remarks.push({ code: 'brine-not-cooled', where: 'brineOutC', found: brineOutC!, expected: below(brineInC!) });
   if (brineInC !== undefined) add('brine-in', brineInC, '°C');
   add('brine-drop', drop, 'K');
   const percent =
@@ -114,12 +117,17 @@ export function checkSite(readings: SiteReadings, tables: SiteTables, own: OwnMa
   // Water side.
   const spread = flowC === undefined || returnC === undefined ? null : flowC - returnC;
   if (spread !== null && spread <= 0)
-    remarks.push({ code: 'flow-not-warmer', where: 'returnC', found: returnC!, expected: `below ${flowC}` });
+    remarks.push({ code: 'flow-not-warmer', where: 'returnC', found: returnC!, expected: below(flowC!) });
   if (flowC !== undefined) add('flow', flowC, '°C');
   add('water-spread', spread, 'K');
   const water = spread === null ? null : waterProperties(fluids, (flowC! + returnC!) / 2);
   if (spread !== null && water === null)
-    remarks.push({ code: 'water-outside-table', where: 'flowC', found: flowC!, expected: '5 to 75 °C' });
+    remarks.push({
+      code: 'water-outside-table',
+      where: 'flowC',
+      found: flowC!,
+      expected: tell('celsius-between', { low: 5, high: 75 }),
+    });
   const waterKW =
     water && spread !== null && spread > 0 && readings.waterFlowLPerMin !== undefined
       ? heatOfFlowKW(readings.waterFlowLPerMin, water, spread)
@@ -142,7 +150,12 @@ export function checkSite(readings: SiteReadings, tables: SiteTables, own: OwnMa
   if (glycol && percent !== undefined) {
     const freezing = freezingPoint(fluids, glycol.kind, percent);
     if (freezing === null)
-      remarks.push({ code: 'glycol-outside-table', where: 'glycol', found: percent, expected: '0 to 40 % by mass' });
+      remarks.push({
+        code: 'glycol-outside-table',
+        where: 'glycol',
+        found: percent,
+        expected: tell('mass-between', { low: 0, high: 40 }),
+      });
     add('glycol-share', percent, '%');
     add('freezing', freezing, '°C');
     const coldest = readings.coldestBrineC ?? brineOutC;
@@ -163,7 +176,7 @@ function addRefrigerant(readings: SiteReadings, tables: SiteTables, add: Add, re
         code: 'refrigerant-missing',
         where: 'refrigerant',
         found: '',
-        expected: 'its name, from the plate',
+        expected: tell('name-from-plate'),
       });
     return;
   }
@@ -175,7 +188,7 @@ function addRefrigerant(readings: SiteReadings, tables: SiteTables, add: Add, re
       code: 'pressures-swapped',
       where: 'discharge',
       found: discharge!.value,
-      expected: 'above the suction pressure',
+      expected: tell('above-suction'),
     });
     return;
   }
@@ -212,14 +225,14 @@ function addRefrigerant(readings: SiteReadings, tables: SiteTables, add: Add, re
       code: 'discharge-not-hotter',
       where: 'dischargeC',
       found: dischargeC,
-      expected: `above ${suctionC}`,
+      expected: tell('above-celsius', { celsius: suctionC }),
     });
   add('discharge', dischargeC, '°C', dischargeBand(refrigerant, dewC, bubbleC, suctionC, tables.bands));
 }
 
-function pressureRange(refrigerant: Refrigerant, side: 'dew' | 'bubble'): string {
+function pressureRange(refrigerant: Refrigerant, side: 'dew' | 'bubble'): Told {
   const read = (row: Refrigerant['rows'][number]) => (side === 'dew' ? row.dewBar : row.bubbleBar);
-  return `${read(refrigerant.rows[0]!).toFixed(1)} to ${read(refrigerant.rows.at(-1)!).toFixed(1)} bar absolute`;
+  return tell('bar-between', { low: read(refrigerant.rows[0]!), high: read(refrigerant.rows.at(-1)!) });
 }
 
 /** Discharge temperatures [°C] of a good and of a poor compressor between the pressures measured. */

@@ -7,6 +7,7 @@ import { perHeatSurface, readSurface, type Surface } from '../heat-pump/full/sur
 import type { Household } from '../shapes/household.ts';
 import type { Reference } from '../shapes/reference.ts';
 import type { Band, ExpectedFrom, SiteBands } from '../shapes/site-readings.ts';
+import { type Told, tell } from '../shapes/told.ts';
 
 export interface OwnMachine {
   /** Electricity for one unit of heat over brine in and flow, as the full way takes it. */
@@ -22,11 +23,9 @@ export interface ExpectedCop {
 }
 
 const KELVIN = 273.15;
-const SOURCES: Readonly<Record<OwnMachine['from'], string>> = {
-  'rated-points':
-    'COP: from the rated points of this machine, brought down to what installed machines reach; its width is a judgement',
-  'usual-machine':
-    'COP: from the points of a usual machine, brought down to what installed machines reach; its width is a judgement',
+const SOURCES: Readonly<Record<OwnMachine['from'], Told>> = {
+  'rated-points': tell('cop-from-points'),
+  'usual-machine': tell('cop-from-usual'),
 };
 
 /** What the full way knows of the household's machine; nothing of one that draws on air, since brine is what is read. */

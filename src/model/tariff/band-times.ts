@@ -1,7 +1,7 @@
 /** Which band of a tariff version holds at a clock time. */
 import { isBankHoliday } from '../calendar/bank-holidays.ts';
 import { WEEKDAYS, weekdayIndex } from '../calendar/civil.ts';
-import type { DayKind, TariffBand, TariffVersion, TariffWindow } from '../shapes/tariff.ts';
+import type { DayKind, PricedVersion, TariffBand, TariffWindow } from '../shapes/tariff.ts';
 
 export const MINUTES_PER_DAY = 1440;
 /** Kinds of day by index: the weekdays from Monday on, then the bank holiday. */
@@ -19,10 +19,10 @@ export function clockTimeOf(minute: number): string {
 }
 
 /** How many kinds of day the version tells apart: seven, or eight where bank holidays are days of their own. */
-export const dayKindsOf = (version: TariffVersion): number => (version.bankHolidays ? 8 : 7);
+export const dayKindsOf = (version: PricedVersion): number => (version.bankHolidays ? 8 : 7);
 
 /** Kind of a day under a version: 0 is Monday, 7 a bank holiday where the version keeps them apart. */
-export function dayKindOn(version: TariffVersion, dayNumber: number): number {
+export function dayKindOn(version: PricedVersion, dayNumber: number): number {
   const { bankHolidays } = version;
   return bankHolidays && isBankHoliday(dayNumber, bankHolidays) ? BANK_HOLIDAY : weekdayIndex(dayNumber);
 }
@@ -37,12 +37,12 @@ export function windowHolds(window: TariffWindow, month: number, dayKind: number
 }
 
 /** Whether a band names this minute in one of its windows; a rest band names none. */
-export function bandNames(band: TariffBand, month: number, dayKind: number, minute: number): boolean {
+export function bandNames(band: Pick<TariffBand, 'times'>, month: number, dayKind: number, minute: number): boolean {
   return band.times !== 'rest' && band.times.some((window) => windowHolds(window, month, dayKind, minute));
 }
 
 /** Place in `bands` of the band that holds at a minute, the rest band where no other does; -1 where there is none. */
-export function bandAt(version: TariffVersion, month: number, dayKind: number, minute: number): number {
+export function bandAt(version: PricedVersion, month: number, dayKind: number, minute: number): number {
   const named = version.bands.findIndex((band) => bandNames(band, month, dayKind, minute));
   return named >= 0 ? named : version.bands.findIndex((band) => band.times === 'rest');
 }

@@ -1,28 +1,29 @@
 /** Stepped blocks: units sorted into the steps of a day or calendar month. */
 import { addDays, daysBetween, daysInMonth, monthOf, yearOf } from '../calendar/civil.ts';
 import type { CivilDate } from '../shapes/dates.ts';
-import type { TariffBand } from '../shapes/tariff.ts';
+import type { PricedBand } from '../shapes/tariff.ts';
+import { tell, type Wording } from '../shapes/told.ts';
 
 /** A step of a band: its name, its price as the tariff states it, and where it begins [kWh a day or month]. */
 export interface Block {
-  readonly name: string;
+  readonly name: Wording;
   readonly pencePerKWh: number;
   readonly fromKWh: number;
 }
 
 /** The steps of a band in order, the last without end; one step where the band has no blocks. */
-export function blocksOf(band: TariffBand): Block[] {
+export function blocksOf(band: PricedBand): Block[] {
   const { name, blocks, pencePerKWh } = band;
   if (!blocks) return [{ name, pencePerKWh, fromKWh: 0 }];
   const { steps, per } = blocks;
   const last = steps.at(-1)!.upToKWh;
   return [
     ...steps.map((step, i) => ({
-      name: i === 0 ? `${name}, first ${step.upToKWh} kWh a ${per}` : `${name}, to ${step.upToKWh} kWh a ${per}`,
+      name: tell(i === 0 ? `first-a-${per}` : `up-to-a-${per}`, { when: name, kWh: step.upToKWh }),
       pencePerKWh: step.pencePerKWh,
       fromKWh: i === 0 ? 0 : steps[i - 1]!.upToKWh,
     })),
-    { name: `${name}, above ${last} kWh a ${per}`, pencePerKWh, fromKWh: last },
+    { name: tell(`above-a-${per}`, { when: name, kWh: last }), pencePerKWh, fromKWh: last },
   ];
 }
 

@@ -1,11 +1,9 @@
 /** Built-in prices as tariffs: what the tool reckons with until the household's own prices are typed. */
 
-import { monthOf, yearOf } from '../calendar/civil.ts';
 import type { CivilDate } from '../shapes/dates.ts';
 import type { DeliveredPrice, PriceQuarter, Reference } from '../shapes/reference.ts';
-import type { Tariff } from '../shapes/tariff.ts';
-
-const MONTHS = 'January February March April May June July August September October November December'.split(' ');
+import type { PricedTariff } from '../shapes/tariff.ts';
+import { tell } from '../shapes/told.ts';
 
 /** The quarter that a date falls in; after the last one the newest, before the first one the oldest. */
 export function quarterOn(
@@ -34,10 +32,10 @@ export function deliveredPriceOn(
 }
 
 /** A published quarter as a flat tariff, VAT included; graded assumed, since it is nobody's own price. */
-export function tariffFromQuarter(quarter: PriceQuarter): Tariff {
+export function tariffFromQuarter(quarter: PriceQuarter): PricedTariff {
   return {
     id: `built-in-${quarter.fuel}-${quarter.from}`,
-    name: `Published average price, ${spanName(quarter.from, quarter.to)}`,
+    name: tell('published-price', { months: { from: quarter.from, to: quarter.to } }),
     fuel: quarter.fuel,
     origin: quarter.source,
     grade: 'assumed',
@@ -46,7 +44,7 @@ export function tariffFromQuarter(quarter: PriceQuarter): Tariff {
         from: quarter.from,
         standingPencePerDay: quarter.standingPencePerDay,
         vat: { rate: 0.05, included: true },
-        bands: [{ name: 'all hours', pencePerKWh: quarter.pencePerKWh, times: 'rest' }],
+        bands: [{ name: tell('all-hours'), pencePerKWh: quarter.pencePerKWh, times: 'rest' }],
       },
     ],
     until: quarter.to,
@@ -54,11 +52,11 @@ export function tariffFromQuarter(quarter: PriceQuarter): Tariff {
 }
 
 /** The illustrative day and night pair as a tariff, VAT included; graded assumed. */
-export function twoRateTariff(reference: Pick<Reference, 'twoRate'>): Tariff {
+export function twoRateTariff(reference: Pick<Reference, 'twoRate'>): PricedTariff {
   const { twoRate } = reference;
   return {
     id: `built-in-two-rate-${twoRate.from}`,
-    name: `Assumed day and night prices, ${spanName(twoRate.from, twoRate.to)}`,
+    name: tell('assumed-day-and-night', { months: { from: twoRate.from, to: twoRate.to } }),
     fuel: 'electricity',
     origin: twoRate.source,
     grade: 'assumed',
@@ -69,22 +67,14 @@ export function twoRateTariff(reference: Pick<Reference, 'twoRate'>): Tariff {
         vat: { rate: 0.05, included: true },
         bands: [
           {
-            name: 'night',
+            name: tell('night'),
             pencePerKWh: twoRate.nightPence,
             times: [{ from: twoRate.nightFrom, to: twoRate.nightTo }],
           },
-          { name: 'day', pencePerKWh: twoRate.dayPence, times: 'rest' },
+          { name: tell('day'), pencePerKWh: twoRate.dayPence, times: 'rest' },
         ],
       },
     ],
     until: twoRate.to,
   };
-}
-
-/** "October to December 2026"; with both years where they differ. */
-export function spanName(from: CivilDate, to: CivilDate): string {
-  const [first, last] = [from, to].map((date) => MONTHS[monthOf(date) - 1]!);
-  const [begun, ended] = [yearOf(from), yearOf(to)];
-  if (begun !== ended) return `${first} ${begun} to ${last} ${ended}`;
-  return first === last ? `${first} ${ended}` : `${first} to ${last} ${ended}`;
 }

@@ -2,10 +2,9 @@
 import { addDays, daysBetween } from '../calendar/civil.ts';
 import type { PriceBasis } from '../shapes/appraisal.ts';
 import type { CivilDate } from '../shapes/dates.ts';
-import { FUELS } from '../shapes/heating.ts';
 import type { DeliveredPrice } from '../shapes/reference.ts';
-import type { Tariff } from '../shapes/tariff.ts';
-import { spanName } from './built-in.ts';
+import type { PricedTariff } from '../shapes/tariff.ts';
+import { tell } from '../shapes/told.ts';
 import { versionOn } from './slot-price.ts';
 
 const QUARTER_DAYS = 92;
@@ -17,7 +16,7 @@ const OPEN_END_DAYS = 365;
  * Prices with a known end are stale from the day after it, since the next quarter's have then begun; prices with no
  * end a year after they began. `staleDays` counts from that end.
  */
-export function priceBasis(tariff: Tariff, asOf: CivilDate): PriceBasis {
+export function priceBasis(tariff: PricedTariff, asOf: CivilDate): PriceBasis {
   const version = versionOn(tariff, asOf);
   const next = tariff.versions
     .map(({ from }) => from)
@@ -38,10 +37,14 @@ export function priceBasis(tariff: Tariff, asOf: CivilDate): PriceBasis {
 /** A built-in price of a delivered fuel as the basis of a comparison: a month's mean is stale once it is older than a quarter. */
 export function deliveredPriceBasis(price: DeliveredPrice, asOf: CivilDate): PriceBasis {
   const age = daysBetween(price.to, asOf);
+  const { from, to } = price;
   return {
-    name: `${price.kind === 'published' ? 'Published average' : 'Assumed'} ${FUELS[price.fuel].written} price, ${spanName(price.from, price.to)}`,
-    from: price.from,
-    to: price.to,
+    name: tell(price.kind === 'published' ? 'published-price-of' : 'assumed-price-of', {
+      carrier: tell(`carrier-${price.fuel}`),
+      months: { from, to },
+    }),
+    from,
+    to,
     grade: 'assumed',
     origin: price.source,
     ...(age > QUARTER_DAYS ? { staleDays: age } : {}),

@@ -1,4 +1,5 @@
 /** Prices that all differ, sorted into a few classes that can be named and shown. */
+import { type Told, tell } from '../shapes/told.ts';
 
 /** Widths of a class [pence/kWh]; the narrowest that gives no more than `MOST_CLASSES` is taken. Prices of ±£15 fit the last. */
 const WIDTHS: readonly number[] = [1, 2, 5, 10, 20, 50, 100, 200, 500];
@@ -6,7 +7,7 @@ const MOST_CLASSES = 8;
 
 export interface PriceClasses {
   /** "10 to 15 p", from cheap to dear; classes without a half-hour are left out. */
-  readonly names: readonly string[];
+  readonly names: readonly Told[];
   /** Plain mean of the half-hours in each class. */
   readonly pencePerKWh: readonly number[];
   readonly bucketOfSlot: Uint8Array;
@@ -39,9 +40,8 @@ export function sortIntoClasses(penceOfSlot: ArrayLike<number>): PriceClasses {
   for (let slot = 0; slot < penceOfSlot.length; slot++) {
     bucketOfSlot[slot] = placeOf[Math.floor(penceOfSlot[slot]! / width) - lowest]!;
   }
-  const written = (pence: number) => String(pence).replace('-', '−');
   return {
-    names: filled.map((at) => `${written((lowest + at) * width)} to ${written((lowest + at + 1) * width)} p`),
+    names: filled.map((at) => tell('pence-between', { low: (lowest + at) * width, high: (lowest + at + 1) * width })),
     pencePerKWh: filled.map((at) => sums[at]! / counts[at]!),
     bucketOfSlot,
   };

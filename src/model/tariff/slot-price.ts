@@ -3,7 +3,7 @@ import { isBankHoliday } from '../calendar/bank-holidays.ts';
 import { toDayNumber } from '../calendar/civil.ts';
 import type { YearSlots } from '../calendar/zone.ts';
 import type { CivilDate } from '../shapes/dates.ts';
-import type { TariffVersion } from '../shapes/tariff.ts';
+import type { PricedVersion } from '../shapes/tariff.ts';
 import { withoutVat, withVat } from '../units/money.ts';
 import type { RateBuckets } from '../year/share-out.ts';
 import { BANK_HOLIDAY, bandAt, clockTimeOf, DAY_KINDS, dayKindsOf } from './band-times.ts';
@@ -11,26 +11,29 @@ import { sortIntoClasses } from './price-classes.ts';
 import { seriesOverYear } from './series-prices.ts';
 
 const SLOTS_PER_DAY = 48;
-const known = new WeakMap<TariffVersion, WeakMap<YearSlots, RateBuckets>>();
+const known = new WeakMap<PricedVersion, WeakMap<YearSlots, RateBuckets>>();
 
 /** Version that holds on a date: the newest that has begun; before the first one, the first stands in. */
-export function versionOn(tariff: { readonly versions: readonly TariffVersion[] }, date: CivilDate): TariffVersion {
+export function versionOn<V extends Pick<PricedVersion, 'from'>>(
+  tariff: { readonly versions: readonly V[] },
+  date: CivilDate,
+): V {
   const byDate = tariff.versions.toSorted((a, b) => a.from.localeCompare(b.from));
   return byDate.findLast(({ from }) => from <= date) ?? byDate[0]!;
 }
 
 /** A price of the version with its VAT in it [pence]: p × (1 + rate) where the version's prices leave VAT out. */
-export function inclVat(version: TariffVersion, pence: number): number {
+export function inclVat(version: PricedVersion, pence: number): number {
   return version.vat.included ? pence : withVat(pence, version.vat.rate);
 }
 
 /** A price of the version without VAT [pence]: p / (1 + rate) where the version's prices have VAT in them. */
-export function exclVat(version: TariffVersion, pence: number): number {
+export function exclVat(version: PricedVersion, pence: number): number {
   return version.vat.included ? withoutVat(pence, version.vat.rate) : pence;
 }
 
 /** Standing charge of one day, VAT included [pence/day]; one by the month is shared over the days of a common year. */
-export function standingPencePerDayInclVat(version: TariffVersion): number {
+export function standingPencePerDayInclVat(version: PricedVersion): number {
   const byMonth = version.standingPencePerMonth;
   return inclVat(version, version.standingPencePerDay + (byMonth === undefined ? 0 : (byMonth * 12) / 365));
 }
@@ -40,7 +43,7 @@ export function standingPencePerDayInclVat(version: TariffVersion): number {
  * A slot has the price of the minute it begins at. Throws RangeError for a version that leaves a slot without price,
  * which `findTariffFaults` refuses beforehand. The answer is kept for the pair of version and slots.
  */
-export function rateBuckets(version: TariffVersion, slots: YearSlots): RateBuckets {
+export function rateBuckets(version: PricedVersion, slots: YearSlots): RateBuckets {
   let ofVersion = known.get(version);
   if (!ofVersion) {
     ofVersion = new WeakMap();
@@ -59,7 +62,7 @@ export function rateBuckets(version: TariffVersion, slots: YearSlots): RateBucke
 }
 
 /** Each half-hour at its dated price; at that of its band on days that the series does not reach. */
-function priceBySeries(version: TariffVersion, slots: YearSlots, byBand: RateBuckets): RateBuckets {
+function priceBySeries(version: PricedVersion, slots: YearSlots, byBand: RateBuckets): RateBuckets {
   const penceOfSlot = seriesOverYear(version.series!, slots);
   for (let slot = 0; slot < slots.count; slot++) {
     const dated = penceOfSlot[slot]!;
@@ -69,7 +72,7 @@ function priceBySeries(version: TariffVersion, slots: YearSlots, byBand: RateBuc
 }
 
 /** Twelve months by seven or eight kinds of day by 48 half-hours are all the clock times a tariff can tell apart. */
-function sortSlots(version: TariffVersion, slots: YearSlots): Uint8Array {
+function sortSlots(version: PricedVersion, slots: YearSlots): Uint8Array {
   const bucketOfSlot = new Uint8Array(slots.count);
   const hasTimes = version.bands.some((band) => band.times !== 'rest');
   if (!hasTimes) return bucketOfSlot;
@@ -92,7 +95,7 @@ function sortSlots(version: TariffVersion, slots: YearSlots): Uint8Array {
   return bucketOfSlot;
 }
 
-function kindsOfDays({ bankHolidays }: TariffVersion, { year, dayStart, weekday }: YearSlots): Uint8Array {
+function kindsOfDays({ bankHolidays }: PricedVersion, { year, dayStart, weekday }: YearSlots): Uint8Array {
   const newYear = toDayNumber(`${year}-01-01`);
   return Uint8Array.from({ length: dayStart.length - 1 }, (_, day) =>
     bankHolidays && isBankHoliday(newYear + day, bankHolidays) ? BANK_HOLIDAY : weekday[dayStart[day]!]!,

@@ -1,9 +1,10 @@
 /** A year's energy shared out over half-hours, and gathered again by month and price band. */
 import type { YearSlots } from '../calendar/zone.ts';
+import type { Wording } from '../shapes/told.ts';
 
 /** A year sorted into prices: `bucketOfSlot[slot]` points into `names` and `pencePerKWh` (VAT included). */
 export interface RateBuckets {
-  readonly names: readonly string[];
+  readonly names: readonly Wording[];
   readonly pencePerKWh: readonly number[];
   readonly bucketOfSlot: Uint8Array;
   /** Price of each half-hour where it is dated [pence/kWh, VAT included]; the buckets are then classes of price. */

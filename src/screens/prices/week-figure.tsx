@@ -7,7 +7,7 @@ import { monthOf } from '../../model/calendar/civil.ts';
 import type { CivilDate } from '../../model/shapes/dates.ts';
 import type { Household } from '../../model/shapes/household.ts';
 import type { Reference } from '../../model/shapes/reference.ts';
-import type { Tariff } from '../../model/shapes/tariff.ts';
+import type { PricedTariff } from '../../model/shapes/tariff.ts';
 import { quarterOn, tariffFromQuarter } from '../../model/tariff/built-in.ts';
 import { versionOn } from '../../model/tariff/slot-price.ts';
 import { reference } from '../../reference/index.ts';
@@ -44,7 +44,7 @@ export function WeekFigure() {
 }
 
 /** The electricity tariff that the heat pump is reckoned on: the household's own, else the published quarter. */
-function electricityInUse(household: Household, reference: Reference, today: CivilDate): Tariff {
+function electricityInUse(household: Household, reference: Reference, today: CivilDate): PricedTariff {
   const own = household.tariffs.find((tariff) => tariff.id === household.prices.electricityTariffId);
   return own ?? tariffFromQuarter(quarterOn(reference.quarters, 'electricity', today));
 }

@@ -4,6 +4,7 @@ import type { DataState } from '../../desk/contract.ts';
 import { longDate } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 import { call } from '../desk.ts';
+import { ListPage } from '../shared/list-page.tsx';
 import { describeFailure } from '../state/describe-failure.ts';
 import { RestoreCopy } from './restore-copy.tsx';
 import { SaveCopy } from './save-copy.tsx';
@@ -32,58 +33,54 @@ export function CopiesScreen(props: {
   };
 
   return (
-    <div className="list-screen">
-      <header className="list-head">
-        <p className="mark voice">Plainwarmth</p>
-        <a href="#/">{say('All households')}</a>
-        <a href="#/settings">{say('Settings')}</a>
-        <a href="#/privacy">{say('What is stored')}</a>
-      </header>
-      <main className="list-page settings">
-        <h1 className="voice">{say('Everything you keep fits into one file. Put it where this computer is not.')}</h1>
-        {failure === null ? null : (
-          <p className="refusal" role="alert">
-            {failure}
-          </p>
-        )}
-        {state === null ? null : (
-          <>
-            <SaveCopy state={state} onState={setState} />
-            <RestoreCopy
-              state={state}
-              onRestored={async () => {
-                await props.onRestored();
-                await read();
-              }}
-            />
-            <section className="stack" aria-labelledby="check-pieces">
-              <h2 id="check-pieces">{say('Is all still what was kept?')}</h2>
-              <p>
-                {state.lastCheckOn === undefined
-                  ? say('Each piece is held against its hash when it is read, and all of them every week.')
-                  : say('All pieces were checked on {date}, and are again every week.', {
-                      date: longDate(state.lastCheckOn.slice(0, 10)),
-                    })}
+    <ListPage
+      links={[
+        ['#/', say('All households')],
+        ['#/settings', say('Settings')],
+        ['#/privacy', say('What is stored')],
+      ]}
+    >
+      <h1 className="voice">{say('Everything you keep fits into one file. Put it where this computer is not.')}</h1>
+      {failure === null ? null : (
+        <p className="refusal" role="alert">
+          {failure}
+        </p>
+      )}
+      {state === null ? null : (
+        <>
+          <SaveCopy state={state} onState={setState} />
+          <RestoreCopy
+            state={state}
+            onRestored={async () => {
+              await props.onRestored();
+              await read();
+            }}
+          />
+          <section className="stack" aria-labelledby="check-pieces">
+            <h2 id="check-pieces">{say('Is all still what was kept?')}</h2>
+            <p>
+              {state.lastCheckOn === undefined
+                ? say('Each piece is held against its hash when it is read, and all of them every week.')
+                : say('All pieces were checked on {date}, and are again every week.', {
+                    date: longDate(state.lastCheckOn.slice(0, 10)),
+                  })}
+            </p>
+            {state.lastCheckOn !== undefined && state.damage.length === 0 ? <p>{say('Nothing was damaged.')}</p> : null}
+            {state.damage.map(({ message, remedy }) => (
+              <p key={message} className="refusal">
+                {message} {remedy}
               </p>
-              {state.lastCheckOn !== undefined && state.damage.length === 0 ? (
-                <p>{say('Nothing was damaged.')}</p>
-              ) : null}
-              {state.damage.map(({ message, remedy }) => (
-                <p key={message} className="refusal">
-                  {message} {remedy}
-                </p>
-              ))}
-              <div className="actions">
-                <button type="button" disabled={share !== null} onClick={check}>
-                  {share === null
-                    ? say('Check now')
-                    : say('Checking, {percent} %', { percent: String(Math.round(share * 100)) })}
-                </button>
-              </div>
-            </section>
-          </>
-        )}
-      </main>
-    </div>
+            ))}
+            <div className="actions">
+              <button type="button" disabled={share !== null} onClick={check}>
+                {share === null
+                  ? say('Check now')
+                  : say('Checking, {percent} %', { percent: String(Math.round(share * 100)) })}
+              </button>
+            </div>
+          </section>
+        </>
+      )}
+    </ListPage>
   );
 }

@@ -106,60 +106,14 @@ export function RestoreCopy(props: { readonly state: DataState; readonly onResto
         </form>
       ) : null}
       {inside && chosen ? (
-        <>
-          <h3>{say('Inside {file}', { file: chosen.name })}</h3>
-          {inside.remark ? <p className="refusal">{inside.remark}</p> : null}
-          {inside.damage.map(({ message }) => (
-            <p key={message} className="refusal">
-              {message}
-            </p>
-          ))}
-          <table className="households">
-            <thead>
-              <tr>
-                <th scope="col">{say('Home')}</th>
-                <th scope="col">{say('Changed')}</th>
-                <th scope="col">{say('Evidence')}</th>
-                <th scope="col">
-                  <span className="unseen">{say('More')}</span>
-                </th>
-              </tr>
-            </thead>
-            <tbody>
-              {inside.households.map(({ id, name, changedOn, evidenceCount }) => (
-                <tr key={id}>
-                  <th scope="row">{name}</th>
-                  <td>{longDate(changedOn.slice(0, 10))}</td>
-                  <td>{say('{count, plural, =0 {none} one {1 piece} other {# pieces}}', { count: evidenceCount })}</td>
-                  <td>
-                    <button
-                      type="button"
-                      className="plain"
-                      disabled={working}
-                      aria-label={say('Bring in {name} only', { name })}
-                      onClick={() => void bringIn(id)}
-                    >
-                      {say('Bring in this one')}
-                    </button>
-                  </td>
-                </tr>
-              ))}
-            </tbody>
-          </table>
-          <div className="actions">
-            <button type="button" className="main" disabled={working} onClick={() => void restore()}>
-              {say('Restore everything')}
-            </button>
-            <span className="quiet">
-              {props.state.households === 0
-                ? say('Nothing is here that would give way.')
-                : say(
-                    'The {count, plural, one {household} other {# households}} here give way, and are kept as a copy first.',
-                    { count: props.state.households },
-                  )}
-            </span>
-          </div>
-        </>
+        <InsideCopy
+          inside={inside}
+          file={chosen.name}
+          here={props.state.households}
+          working={working}
+          onBringIn={(id) => void bringIn(id)}
+          onRestore={() => void restore()}
+        />
       ) : null}
       {said === null ? null : <p role="status">{said}</p>}
       {failure === null ? null : (
@@ -176,5 +130,74 @@ export function RestoreCopy(props: { readonly state: DataState; readonly onResto
         />
       ) : null}
     </section>
+  );
+}
+
+/** What a copy holds, and the two ways to bring it back. */
+function InsideCopy(props: {
+  readonly inside: Output<'data.look'>;
+  readonly file: string;
+  /** Households that are here now. */
+  readonly here: number;
+  readonly working: boolean;
+  readonly onBringIn: (householdId: string) => void;
+  readonly onRestore: () => void;
+}) {
+  const { inside, file, here, working } = props;
+  return (
+    <>
+      <h3>{say('Inside {file}', { file })}</h3>
+      {inside.remark ? <p className="refusal">{inside.remark}</p> : null}
+      {inside.damage.map(({ message }) => (
+        <p key={message} className="refusal">
+          {message}
+        </p>
+      ))}
+      <table className="households">
+        <thead>
+          <tr>
+            <th scope="col">{say('Home')}</th>
+            <th scope="col">{say('Changed')}</th>
+            <th scope="col">{say('Evidence')}</th>
+            <th scope="col">
+              <span className="unseen">{say('More')}</span>
+            </th>
+          </tr>
+        </thead>
+        <tbody>
+          {inside.households.map(({ id, name, changedOn, evidenceCount }) => (
+            <tr key={id}>
+              <th scope="row">{name}</th>
+              <td>{longDate(changedOn.slice(0, 10))}</td>
+              <td>{say('{count, plural, =0 {none} one {1 piece} other {# pieces}}', { count: evidenceCount })}</td>
+              <td>
+                <button
+                  type="button"
+                  className="plain"
+                  disabled={working}
+                  aria-label={say('Bring in {name} only', { name })}
+                  onClick={() => props.onBringIn(id)}
+                >
+                  {say('Bring in this one')}
+                </button>
+              </td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+      <div className="actions">
+        <button type="button" className="main" disabled={working} onClick={props.onRestore}>
+          {say('Restore everything')}
+        </button>
+        <span className="quiet">
+          {here === 0
+            ? say('Nothing is here that would give way.')
+            : say(
+                'The {count, plural, one {household} other {# households}} here give way, and are kept as a copy first.',
+                { count: here },
+              )}
+        </span>
+      </div>
+    </>
   );
 }

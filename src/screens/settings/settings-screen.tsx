@@ -2,6 +2,7 @@ import { useEffect, useSyncExternalStore } from 'react';
 import type { Output } from '../../desk/contract.ts';
 import { phrase, say } from '../../words/say.ts';
 import { PickField } from '../shared/choice-field.tsx';
+import { ListPage } from '../shared/list-page.tsx';
 import { TextField } from '../shared/text-field.tsx';
 import { describeFailure } from '../state/describe-failure.ts';
 import type { KeptSettings } from './kept-settings.ts';
@@ -29,85 +30,79 @@ export function SettingsScreen(props: { readonly app: Output<'app.read'>; readon
   useEffect(() => () => void flush(), [flush]);
 
   return (
-    <div className="list-screen">
-      <header className="list-head">
-        <p className="mark voice">Plainwarmth</p>
-        <a href="#/">{say('All households')}</a>
-      </header>
-      <main className="list-page settings">
-        <h1 className="voice">{say('Your name goes on what you leave behind.')}</h1>
-        <section className="fields" aria-label={say('On the leave-behind')}>
-          <TextField
-            label={say('Installer’s name')}
-            value={settings.installerName}
-            maxLength={120}
-            note={say('Stands at the top of every leave-behind.')}
-            onChange={(installerName) => change({ installerName })}
-          />
-          <TextField
-            label={say('How to reach you')}
-            value={settings.installerContact}
-            maxLength={400}
-            lines={3}
-            note={say('Address, telephone, e-mail: as you want it printed.')}
-            onChange={(installerContact) => change({ installerContact })}
-          />
-          <LogoField logo={settings.logo} onKeep={keepLogo} />
-          <PickField
-            label={say('Paper')}
-            value={settings.paper}
-            choices={same(['A4', 'Letter'] as const)}
-            onChange={(paper) => change({ paper })}
-          />
-          <PickField
-            label={say('Language')}
-            value={settings.language}
-            choices={LANGUAGE_CHOICES}
-            note={say('Of the screens, the walk-through and all that is printed.')}
-            onChange={(language) => change({ language })}
-          />
-          <PickField
-            label={say('Money')}
-            value={settings.currency}
-            choices={CURRENCY_CHOICES}
-            note={say('Built-in prices are British. With other money, type your own prices.')}
-            onChange={(currency) => change({ currency })}
-          />
-          <PickField
-            label={say('Light or dark')}
-            value={settings.theme}
-            choices={THEMES.map((value) => ({ value, label: say(value) }))}
-            onChange={(theme) => change({ theme })}
-          />
-        </section>
-        {status.kind === 'failed' ? (
-          <div className="actions" role="alert">
-            <p className="refusal">{say('Not kept. {reason}', { reason: describeFailure(status.reason) })}</p>
-            <button type="button" onClick={flush}>
-              {say('Try again')}
-            </button>
-          </div>
-        ) : (
-          <p className="quiet" role="status">
-            {status.kind === 'kept' ? say('all kept') : say('keeping …')}
-          </p>
-        )}
-        <dl className="facts">
-          <dt>{say('Kept in')}</dt>
-          <dd>{props.app.dataFolder}</dd>
-          <dt>{say('Version')}</dt>
-          <dd>{say('{version}, model {model}', { version: props.app.version, model: props.app.modelVersion })}</dd>
-        </dl>
-        <p>
-          <a href="#/copies">{say('Copies of your data')}</a>
+    <ListPage links={[['#/', say('All households')]]}>
+      <h1 className="voice">{say('Your name goes on what you leave behind.')}</h1>
+      <section className="fields" aria-label={say('On the leave-behind')}>
+        <TextField
+          label={say('Installer’s name')}
+          value={settings.installerName}
+          maxLength={120}
+          note={say('Stands at the top of every leave-behind.')}
+          onChange={(installerName) => change({ installerName })}
+        />
+        <TextField
+          label={say('How to reach you')}
+          value={settings.installerContact}
+          maxLength={400}
+          lines={3}
+          note={say('Address, telephone, e-mail: as you want it printed.')}
+          onChange={(installerContact) => change({ installerContact })}
+        />
+        <LogoField logo={settings.logo} onKeep={keepLogo} />
+        <PickField
+          label={say('Paper')}
+          value={settings.paper}
+          choices={same(['A4', 'Letter'] as const)}
+          onChange={(paper) => change({ paper })}
+        />
+        <PickField
+          label={say('Language')}
+          value={settings.language}
+          choices={LANGUAGE_CHOICES}
+          note={say('Of the screens, the walk-through and all that is printed.')}
+          onChange={(language) => change({ language })}
+        />
+        <PickField
+          label={say('Money')}
+          value={settings.currency}
+          choices={CURRENCY_CHOICES}
+          note={say('Built-in prices are British. With other money, type your own prices.')}
+          onChange={(currency) => change({ currency })}
+        />
+        <PickField
+          label={say('Light or dark')}
+          value={settings.theme}
+          choices={THEMES.map((value) => ({ value, label: say(value) }))}
+          onChange={(theme) => change({ theme })}
+        />
+      </section>
+      {status.kind === 'failed' ? (
+        <div className="actions" role="alert">
+          <p className="refusal">{say('Not kept. {reason}', { reason: describeFailure(status.reason) })}</p>
+          <button type="button" onClick={flush}>
+            {say('Try again')}
+          </button>
+        </div>
+      ) : (
+        <p className="quiet" role="status">
+          {status.kind === 'kept' ? say('all kept') : say('keeping …')}
         </p>
-        <p>
-          <a href="#/privacy">{say('What is stored, where, and how to erase it')}</a>
-        </p>
-        <p className="quiet">
-          {say('Nothing leaves this computer. There is no account and no counting of what you do.')}
-        </p>
-      </main>
-    </div>
+      )}
+      <dl className="facts">
+        <dt>{say('Kept in')}</dt>
+        <dd>{props.app.dataFolder}</dd>
+        <dt>{say('Version')}</dt>
+        <dd>{say('{version}, model {model}', { version: props.app.version, model: props.app.modelVersion })}</dd>
+      </dl>
+      <p>
+        <a href="#/copies">{say('Copies of your data')}</a>
+      </p>
+      <p>
+        <a href="#/privacy">{say('What is stored, where, and how to erase it')}</a>
+      </p>
+      <p className="quiet">
+        {say('Nothing leaves this computer. There is no account and no counting of what you do.')}
+      </p>
+    </ListPage>
   );
 }

@@ -5,6 +5,7 @@ import type { SiteCheck } from '../../model/site-readings/check-site.ts';
 import type { LikelyCause } from '../../model/site-readings/likely-causes.ts';
 import { capitalised } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
+import { keyOf, sayTold } from '../../words/say-told.ts';
 import {
   bandText,
   causeSentence,
@@ -17,6 +18,7 @@ import {
   siteRemarkSentence,
   tradeSentence,
 } from '../../words/site-readings.ts';
+import { sentenceOf } from '../shared/given.ts';
 import { StandingMark } from './standing-mark.tsx';
 
 /** As many as can be looked into on one visit; the rest is folded. */
@@ -84,7 +86,7 @@ function ValuesTable({ check }: { readonly check: SiteCheck }) {
         </thead>
         <tbody>
           {check.values.map((value) => (
-            <tr key={value.quantity} title={value.band?.source}>
+            <tr key={value.quantity} title={value.band ? sayTold(value.band.source) : undefined}>
               <th scope="row">{capitalised(quantityName(value.quantity))}</th>
               <td className="number">{siteNumber(value.value, value.unit)}</td>
               <td className="number quiet">
@@ -105,15 +107,17 @@ function ValuesTable({ check }: { readonly check: SiteCheck }) {
 
 /** Where the bands come from, each once. */
 function SiteSources({ check }: { readonly check: SiteCheck }) {
-  const sources = [...new Set(check.values.flatMap(({ band }) => (band ? [band.source] : [])))];
-  if (sources.length === 0) return null;
+  const sources = new Map(
+    check.values.flatMap(({ band }) => (band ? [[keyOf(band.source), band.source] as const] : [])),
+  );
+  if (sources.size === 0) return null;
   return (
     <details className="notes">
       <summary>{say('Where the usual bands come from')}</summary>
       <ul>
-        {sources.map((source) => (
-          <li key={source}>
-            <Reworded text={`${capitalised(source)}.`} />
+        {[...sources].map(([key, source]) => (
+          <li key={key}>
+            <Reworded text={source} as={sentenceOf} />
           </li>
         ))}
       </ul>

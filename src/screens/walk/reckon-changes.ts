@@ -4,6 +4,7 @@ import { findSideBySide } from '../../model/comparison/beside.ts';
 import { designFlow } from '../../model/heat-pump/flow.ts';
 import type { Appraisal, WhatIf } from '../../model/shapes/appraisal.ts';
 import type { Household } from '../../model/shapes/household.ts';
+import type { ChangeCode } from '../../words/change.ts';
 
 const PRICE_STEP_PENCE = 5;
 const FLOW_STEP_C = 5;
@@ -18,11 +19,11 @@ interface Now {
 }
 
 /** Steps that people can picture, each on top of the what-if that stands. */
-export function listSteps({ household, appraisal, whatIf }: Now): readonly (readonly [string, WhatIf])[] {
+export function listSteps({ household, appraisal, whatIf }: Now): readonly (readonly [ChangeCode, WhatIf])[] {
   const price = appraisal.prices.electricityPencePerKWh;
   const flowC = whatIf.flowC ?? designFlow(household.machine).flowC;
   const share = price > 0 ? ((whatIf.electricityShare ?? 1) * (price + PRICE_STEP_PENCE)) / price : LARGEST_SHARE + 1;
-  const steps: (readonly [string, WhatIf])[] = [['winter-cold', { winter: 'cold' }]];
+  const steps: (readonly [ChangeCode, WhatIf])[] = [['winter-cold', { winter: 'cold' }]];
   if (share <= LARGEST_SHARE) steps.push(['electricity-up', { electricityShare: share }]);
   if (appraisal.demand.roomC < 29) steps.push(['room-up', { roomC: appraisal.demand.roomC + 1 }]);
   if (appraisal.demand.water.value > 0) steps.push(['water-up', { waterShare: (whatIf.waterShare ?? 1) * 1.5 }]);

@@ -3,7 +3,7 @@
 import { findSideBySide } from '../../model/comparison/beside.ts';
 import { type Appraisal, type PriceBasis, priceOf } from '../../model/shapes/appraisal.ts';
 import { FUELS, type Fuel } from '../../model/shapes/heating.ts';
-import type { Tariff, TariffVersion } from '../../model/shapes/tariff.ts';
+import type { PricedTariff, PricedVersion } from '../../model/shapes/tariff.ts';
 import { inclVat } from '../../model/tariff/slot-price.ts';
 import { say } from '../say.ts';
 import { inWords, type Said, type Shown, sayTold } from '../say-told.ts';
@@ -62,9 +62,9 @@ export function fuelPriceWorking({ prices }: Appraisal, fuel: Fuel): ShownWorkin
 
 /** Every price of one version of a tariff with VAT [p/kWh, p a day], and how many kWh each step holds. */
 export function tariffWorking(
-  version: TariffVersion,
-  tariff: Pick<Tariff, 'name' | 'grade' | 'origin'> | PriceBasis,
-  met: readonly { readonly name: string; readonly pence: number; readonly share: number }[] = [],
+  version: PricedVersion,
+  tariff: Pick<PricedTariff, 'name' | 'grade' | 'origin'> | PriceBasis,
+  met: readonly { readonly name: Shown; readonly pence: number; readonly share: number }[] = [],
 ): ShownWorking {
   const { grade, origin } = tariff;
   const line = (name: Shown, value: number, unit: string): ShownInput => ({ name, value, unit, grade, origin });

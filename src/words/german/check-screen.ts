@@ -148,10 +148,6 @@ export const CHECK_SCREEN: Catalogue = {
   'Where it stands': 'Wo es liegt',
   'we expect {value}': 'wir erwarten {value}',
   'Where the usual bands come from': 'Woher das Übliche kommt',
-  'COP: from the rated points of this machine, brought down to what installed machines reach; its width is a judgement.':
-    'COP: nach den Nennpunkten dieses Geräts, gemindert auf das, was eingebaute Geräte erreichen; die Breite ist eine Einschätzung.',
-  'COP: from the points of a usual machine, brought down to what installed machines reach; its width is a judgement.':
-    'COP: nach den Nennpunkten eines üblichen Geräts, gemindert auf das, was eingebaute Geräte erreichen; die Breite ist eine Einschätzung.',
   'First:': 'Zuerst:',
   'Type what you read at the plant. Nothing is a must.':
     'Geben Sie ein, was Sie an der Anlage ablesen. Nichts davon ist Pflicht.',

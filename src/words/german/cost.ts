@@ -112,18 +112,11 @@ export const COST: Catalogue = {
   'Not there yet.': 'Noch nicht da.',
   // What could change it
   'If a unit of electricity costs {price} more, {clause}.': 'Kostet eine Kilowattstunde Strom {price} mehr, {clause}.',
-  'If a unit of electricity costs {price} less, {clause}.':
-    'Kostet eine Kilowattstunde Strom {price} weniger, {clause}.',
   'If the water to the radiators has to be 5 degrees hotter, {clause}.':
     'Muss das Wasser zu den Heizkörpern 5 Grad heißer sein, {clause}.',
-  'If the water to the radiators can be 5 degrees cooler, {clause}.':
-    'Darf das Wasser zu den Heizkörpern 5 Grad kühler sein, {clause}.',
   'If the rooms are one degree warmer, {clause}.': 'Sind die Räume ein Grad wärmer, {clause}.',
-  'If the rooms are one degree cooler, {clause}.': 'Sind die Räume ein Grad kühler, {clause}.',
   'If you use half as much hot water again, {clause}.': 'Brauchen Sie anderthalbmal so viel Warmwasser, {clause}.',
-  'If you use half the hot water, {clause}.': 'Brauchen Sie halb so viel Warmwasser, {clause}.',
   'In a cold winter {clause}.': 'In einem kalten Winter {clause}.',
-  'In a mild winter {clause}.': 'In einem milden Winter {clause}.',
   '{clause}.': '{clause}.',
   'we cannot say what the year costs': 'lässt sich nicht sagen, was das Jahr kostet',
   'the year costs about the same': 'kostet das Jahr etwa gleich viel',

@@ -119,8 +119,6 @@ export const MACHINE: Catalogue = {
   'The round of the heat at this moment, with {refrigerant} in the machine. Pressures as a gauge shows them.':
     'Der Kreis der Wärme in diesem Augenblick, mit {refrigerant} im Gerät. Drücke, wie ein Manometer sie zeigt.',
   'How much': 'Wie viel',
-  'below {0} °C': 'unter {0} °C',
   'above 0 kW': 'über 0 kW',
   'above 1': 'über 1',
-  'below {0} at these temperatures': 'unter {0} bei diesen Temperaturen',
 };

@@ -156,11 +156,24 @@ export const SITE_READINGS: Catalogue = {
   'A pressure says nothing without its refrigerant. Read the name from the plate.':
     'Ein Druck sagt ohne das Kältemittel nichts. Lesen Sie den Namen vom Typenschild ab.',
   '{field}: {found}; expected {expected}.': '{field}: {found}; erwartet wird: {expected}.',
-  'below {0}': 'unter {0}',
-  'above {0}': 'über {0}',
-  '5 to 75 °C': '5 bis 75 °C',
-  '0 to 40 % by mass': '0 bis 40 % nach Gewicht',
   'its name, from the plate': 'sein Name, vom Typenschild',
   'above the suction pressure': 'über dem Druck der Saugseite',
-  '{0} to {1} bar absolute': '{0} bis {1} bar absolut',
+  // What is expected of a reading
+  'below {celsius, number, ::.##} °C': 'unter {celsius, number, ::.##} °C',
+  'above {celsius, number, ::.##} °C': 'über {celsius, number, ::.##} °C',
+  'above {celsius, number, ::.##} °C, so that pressure rises':
+    'über {celsius, number, ::.##} °C, damit der Druck steigt',
+  '{low, number} to {high, number} °C': '{low, number} bis {high, number} °C',
+  '{low, number} to {high, number} K': '{low, number} bis {high, number} K',
+  'at most {kelvin, number} K over the dew temperature': 'höchstens {kelvin, number} K über der Tautemperatur',
+  'a liquid inside the table': 'eine Flüssigkeit, die in der Tabelle steht',
+  'above 0, at most 1': 'über 0, höchstens 1',
+  'below {cop, number, ::.0} at these temperatures': 'unter {cop, number, ::.0} bei diesen Temperaturen',
+  '{low, number, ::.0} to {high, number, ::.0} bar absolute':
+    '{low, number, ::.0} bis {high, number, ::.0} bar absolut',
+  '{low, number} to {high, number} % by mass': '{low, number} bis {high, number} % nach Gewicht',
+  'COP: from the rated points of this machine, brought down to what installed machines reach; its width is a judgement':
+    'COP: nach den Nennpunkten dieses Geräts, gemindert auf das, was eingebaute Geräte erreichen; die Breite ist eine Einschätzung',
+  'COP: from the points of a usual machine, brought down to what installed machines reach; its width is a judgement':
+    'COP: nach den Nennpunkten eines üblichen Geräts, gemindert auf das, was eingebaute Geräte erreichen; die Breite ist eine Einschätzung',
 };

@@ -6,5 +6,14 @@ import { FINDING } from './finding.ts';
 import { HEAT } from './heat.ts';
 import { MACHINE } from './machine.ts';
 import { ROUND } from './round.ts';
+import { UNIT } from './unit.ts';
 
-export const TOLD: Readonly<Record<ToldCode, string>> = { ...HEAT, ...MACHINE, ...ROUND, ...COST, ...BILL, ...FINDING };
+export const TOLD: Readonly<Record<ToldCode, string>> = {
+  ...HEAT,
+  ...MACHINE,
+  ...ROUND,
+  ...COST,
+  ...BILL,
+  ...FINDING,
+  ...UNIT,
+};

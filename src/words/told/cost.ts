@@ -1,8 +1,10 @@
 /** English of what the model tells of a year's cost, of the power it takes and of the years to come. */
 import type { ToldCost } from '../../model/shapes/told-cost.ts';
+import { TOLD_NAMES } from '../systems.ts';
 import { sentences } from './sentences.ts';
 
 export const COST = sentences<ToldCost>()({
+  ...TOLD_NAMES,
   // A year: titles and formulas
   'energy-bought': 'Energy bought in a year',
   'bought-by-use': 'heat for rooms / its factor or efficiency + heat for hot water / its own + pumps and other lines',
@@ -32,6 +34,25 @@ export const COST = sentences<ToldCost>()({
   'pump-and-fan': 'Pump and fan',
   'units-at': 'Units, {name}',
   'price-at': 'Unit price, {name}',
+  // Rates and prices
+  'rate-at': '{what}, {when}',
+  'electricity-of-pump': 'electricity of pump and fan',
+  'electricity-of-pump-and-immersion': 'electricity of pump, fan and immersion heater',
+  'all-hours': 'all hours',
+  day: 'day',
+  night: 'night',
+  'pence-between': '{low, number} to {high, number} p',
+  'first-a-day': '{when}, first {kWh, number} kWh a day',
+  'first-a-month': '{when}, first {kWh, number} kWh a month',
+  'up-to-a-day': '{when}, to {kWh, number} kWh a day',
+  'up-to-a-month': '{when}, to {kWh, number} kWh a month',
+  'above-a-day': '{when}, above {kWh, number} kWh a day',
+  'above-a-month': '{when}, above {kWh, number} kWh a month',
+  'published-price': 'Published average price, {months}',
+  'assumed-day-and-night': 'Assumed day and night prices, {months}',
+  'published-price-of': 'Published average {carrier} price, {months}',
+  'assumed-price-of': 'Assumed {carrier} price, {months}',
+  'typed-price-of': 'Typed {carrier} price',
   'other-use': 'Other electricity of the home, which fills the first steps',
   'standing-charge': 'Standing charge',
   'price-over-hours': 'Unit price over its hours',

@@ -1,4 +1,4 @@
-/** English of what the model tells of the refrigerant's round. */
+/** English of what the model tells of the refrigerant's round and of readings at it. */
 import type { ToldRound } from '../../model/shapes/told-round.ts';
 import { sentences } from './sentences.ts';
 
@@ -79,4 +79,24 @@ export const ROUND = sentences<ToldRound>()({
   above: 'above',
   table: 'table',
   'table-same-entropy': 'table, same entropy',
+  // What is expected of a reading
+  'below-celsius': 'below {celsius, number, ::.##} °C',
+  'above-celsius': 'above {celsius, number, ::.##} °C',
+  'above-celsius-to-lift': 'above {celsius, number, ::.##} °C, so that pressure rises',
+  'celsius-between': '{low, number} to {high, number} °C',
+  'kelvin-between': '{low, number} to {high, number} K',
+  'kelvin-over-dew': 'at most {kelvin, number} K over the dew temperature',
+  'liquid-in-table': 'a liquid inside the table',
+  'above-nought-kw': 'above 0 kW',
+  'above-one': 'above 1',
+  'above-nought-to-one': 'above 0, at most 1',
+  'below-cop': 'below {cop, number, ::.0} at these temperatures',
+  'bar-between': '{low, number, ::.0} to {high, number, ::.0} bar absolute',
+  'mass-between': '{low, number} to {high, number} % by mass',
+  'name-from-plate': 'its name, from the plate',
+  'above-suction': 'above the suction pressure',
+  'cop-from-points':
+    'COP: from the rated points of this machine, brought down to what installed machines reach; its width is a judgement',
+  'cop-from-usual':
+    'COP: from the points of a usual machine, brought down to what installed machines reach; its width is a judgement',
 });

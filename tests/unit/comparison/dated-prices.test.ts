@@ -2,19 +2,23 @@ import { describe, expect, test } from 'vitest';
 import { splitByBlocks } from '../../../src/model/comparison/block-uses.ts';
 import { monthsOf, type Rates, ratesOf, totalOf, type Use } from '../../../src/model/comparison/uses.ts';
 import type { TariffBand, TariffVersion } from '../../../src/model/shapes/tariff.ts';
+import { tell } from '../../../src/model/shapes/told.ts';
 import { rateBuckets } from '../../../src/model/tariff/slot-price.ts';
 import { STEADY_HEATING, WAKING_HOURS } from '../../../src/model/year/day-profiles.ts';
 import { blend, daysFromMonths, shareOut, sharesOfSlots } from '../../../src/model/year/share-out.ts';
+import { sayTold } from '../../../src/words/say-told.ts';
 import { allHours, priceSeries, version } from '../tariff/tariffs.ts';
 import { SLOTS_2026, SPACE_SHARE } from './make-demand.ts';
 
+const ELECTRICITY = tell('carrier-electricity');
 const dated = version([allHours(25)], {
   series: priceSeries('2026-01-01', 365, (day, half) => 5 + ((day * 13 + half * half) % 301) / 7),
   vat: { rate: 0.05, included: false },
 });
 const buckets = rateBuckets(dated, SLOTS_2026);
 const ratesFor = (times = 1): Rates => ({
-  names: buckets.names,
+  what: ELECTRICITY,
+  names: buckets.names.map(() => ELECTRICITY),
   pencePerKWh: buckets.pencePerKWh.map((pence) => pence * times),
   beside: false,
   times,
@@ -90,7 +94,13 @@ describe('blocks over the months of a year', () => {
   });
   const run = (one: TariffVersion, kWh: readonly number[]) => {
     const flat = rateBuckets(one, SLOTS_2026);
-    const rates: Rates = { names: ['electricity'], pencePerKWh: flat.pencePerKWh, beside: false, times: 1 };
+    const rates: Rates = {
+      what: ELECTRICITY,
+      names: [ELECTRICITY],
+      pencePerKWh: flat.pencePerKWh,
+      beside: false,
+      times: 1,
+    };
     const shares = shareOut(SPACE_SHARE, STEADY_HEATING, SLOTS_2026, flat);
     const uses = kWh.map((one): Use => ({ kWh: one, shares, rates }));
     return { before: uses, after: splitByBlocks(uses, rates, one, SLOTS_2026) };
@@ -111,7 +121,7 @@ describe('blocks over the months of a year', () => {
     expect(totalOf(after).pence).toBeCloseTo(expected, 6);
     expect(totalOf(after).kWh).toBeCloseTo(4400, 9);
     expect(sum(ratesOf(after).map(({ kWh }) => kWh))).toBeCloseTo(4400, 6);
-    expect(ratesOf(after).map(({ name }) => name)).toEqual([
+    expect(ratesOf(after).map(({ name }) => sayTold(name))).toEqual([
       `electricity, all hours, first ${upTo} kWh a ${per}`,
       `electricity, all hours, above ${upTo} kWh a ${per}`,
     ]);

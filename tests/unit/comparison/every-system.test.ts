@@ -122,7 +122,7 @@ describe.each(DELIVERED_FUELS)('%s, bought by amount', (fuel: DeliveredFuel) => 
   test('its price goes by the energy in its unit', () => {
     const pence = 1.5 * reference.deliveredPrices.find((price) => price.fuel === fuel)!.pencePerUnit;
     const present = costNow(heater, { prices: { [priceKey(fuel)]: typed(pence) } });
-    const rate = present.rates.find(({ name }) => name === fuel)!;
+    const rate = present.rates.find(({ name }) => sayTold(name) === carrierName(fuel))!;
     expect(rate.pencePerKWh).toBeCloseTo(pence / kWhPerUnit[fuel].value, 9);
     const dearer = costNow(heater, { prices: { [priceKey(fuel)]: typed(2 * pence) } });
     expect(dearer.cost.value - present.cost.value).toBeCloseTo(rate.kWh * rate.pencePerKWh, 6);

@@ -66,13 +66,15 @@ describe.each(['larch-rise', 'holm-farm', 'mill-lane', 'quay-flat', 'beacon-view
 test('what the model says of a household it tells by codes', () => {
   const task = { withCheck: true, withDocument: false };
   const { estimate, check } = reckonHousehold('sample-bills/mill-lane/household.json', '2026-11-25', task);
-  const texts = workingsIn([estimate, check]).flatMap(({ title, formula, inputs }) => [
-    title,
-    formula,
-    ...inputs.map(({ name }) => name),
-  ]);
+  const workings = workingsIn([estimate, check]);
+  const texts = workings.flatMap(({ title, formula, inputs }) => [title, formula, ...inputs.map(({ name }) => name)]);
+  const rates = estimate.appraisal.systems.flatMap((system) => system.rates.map(({ name }) => name));
   expect(texts.length).toBeGreaterThan(100);
-  expect(texts.filter((text) => typeof text === 'string')).toEqual([]);
+  expect([...texts, ...rates].filter((text) => typeof text === 'string')).toEqual([]);
+  // A unit is a sign or told; factors of carbon have theirs from their table.
+  const units = workings.flatMap(({ inputs, result }) => [result.unit, ...inputs.map(({ unit = '' }) => unit)]);
+  const phrases = units.filter((unit) => typeof unit === 'string' && !SAME.has(unit) && !unit.startsWith('kg CO2e'));
+  expect([...new Set(phrases)]).toEqual([]);
 });
 
 describe('an estimate that was kept in English sentences', () => {

@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { reckonLifetime } from '../../../src/model/lifetime/reckon-lifetime.ts';
 import type { Household } from '../../../src/model/shapes/household.ts';
 import type { Lifetime } from '../../../src/model/shapes/lifetime.ts';
-import type { Told } from '../../../src/model/shapes/told.ts';
+import { type Told, tell } from '../../../src/model/shapes/told.ts';
 import type { Working } from '../../../src/model/shapes/working.ts';
 import { reference } from '../../../src/reference/index.ts';
 import { sayTold } from '../../../src/words/say-told.ts';
@@ -361,7 +361,7 @@ describe('the sums behind the figures', () => {
     for (const { value, working } of [found.saved, found.netPresentValue!, found.annual!.pump, found.annual!.beside])
       expect(working.result.value).toBe(value);
     for (const { years, working } of [found.payback!.simple, found.payback!.discounted])
-      expect(working.result).toEqual({ value: years, unit: 'years' });
+      expect(working.result).toEqual({ value: years, unit: tell('years') });
     const { inputs, steps } = found.saved.working;
     const line = (code: string) => inputs.filter(({ name }) => (name as Told).code === code).map(({ value }) => value);
     expect([line('first-year-of'), line('pump-put-in'), line('grant')]).toEqual([
@@ -377,6 +377,6 @@ describe('the sums behind the figures', () => {
   test('say that the years are too few where nothing is brought back', () => {
     const { simple, discounted } = reckon({ heatPumpGBP: typed(30_000) }, {}, 0).payback!;
     for (const { working } of [simple, discounted])
-      expect(working.result).toEqual({ value: 20, unit: 'years are too few' });
+      expect(working.result).toEqual({ value: 20, unit: tell('too-few-years') });
   });
 });

@@ -3,10 +3,12 @@ import { describe, expect, test } from 'vitest';
 import { toDayNumber } from '../../../src/model/calendar/civil.ts';
 import { yearSlots } from '../../../src/model/calendar/zone.ts';
 import type { PriceSeries } from '../../../src/model/shapes/tariff.ts';
+import { tell } from '../../../src/model/shapes/told.ts';
 import { findTariffFaults } from '../../../src/model/tariff/check-tariff.ts';
 import { sortIntoClasses } from '../../../src/model/tariff/price-classes.ts';
 import { seriesOverYear, seriesPriceOn } from '../../../src/model/tariff/series-prices.ts';
 import { rateBuckets } from '../../../src/model/tariff/slot-price.ts';
+import { sayTold } from '../../../src/words/say-told.ts';
 import { cpuMs } from '../cpu-ms.ts';
 import { allHours, priceSeries, tariff, version } from './tariffs.ts';
 
@@ -126,15 +128,23 @@ describe('classes of price', () => {
   // Eight of a width hold what lies just below eight widths; a ninth would be needed at them.
   test.each([1, 2, 5, 10, 20, 50, 100, 200])('of %i p as long as eight of them are enough', (width) => {
     const { names, pencePerKWh, bucketOfSlot } = sortIntoClasses([0, 8 * width - 0.5, 0.25 * width]);
-    expect(names).toEqual([`0 to ${width} p`, `${7 * width} to ${8 * width} p`]);
+    expect(names).toEqual([
+      tell('pence-between', { low: 0, high: width }),
+      tell('pence-between', { low: 7 * width, high: 8 * width }),
+    ]);
     expect(pencePerKWh).toEqual([0.125 * width, 8 * width - 0.5]);
     expect([...bucketOfSlot]).toEqual([0, 1, 0]);
-    expect(sortIntoClasses([0, 8 * width]).names[0]).not.toBe(`0 to ${width} p`);
+    expect(sayTold(sortIntoClasses([0, 8 * width]).names[0]!)).not.toBe(`0 to ${width} p`);
   });
   test('of 500 p for the dearest that a series may hold', () =>
-    expect(sortIntoClasses([-1300, 1300]).names).toEqual(['−1500 to −1000 p', '1000 to 1500 p']));
+    expect(sortIntoClasses([-1300, 1300]).names.map(sayTold)).toEqual(['−1,500 to −1,000 p', '1,000 to 1,500 p']));
   test('are named by their bounds', () => {
-    expect(sortIntoClasses([-3, 4.9, 5, 12]).names).toEqual(['−5 to 0 p', '0 to 5 p', '5 to 10 p', '10 to 15 p']);
+    expect(sortIntoClasses([-3, 4.9, 5, 12]).names.map(sayTold)).toEqual([
+      '−5 to 0 p',
+      '0 to 5 p',
+      '5 to 10 p',
+      '10 to 15 p',
+    ]);
   });
 });
 

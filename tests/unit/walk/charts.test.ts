@@ -67,16 +67,16 @@ describe('what single changes do', () => {
   const rows = changeRows([
     { code: 'winter-cold', pence: 9100 },
     { code: 'electricity-up', pence: 21_300 },
-    { code: 'flow-down', pence: -6400 },
+    { code: 'flow-up', pence: -6400 },
     { code: 'room-up', pence: Number.NaN },
   ]);
   test('the largest first, the unknown left out', () => {
-    expect(rows.map(({ code }) => code)).toEqual(['electricity-up', 'winter-cold', 'flow-down']);
+    expect(rows.map(({ code }) => code)).toEqual(['electricity-up', 'winter-cold', 'flow-up']);
     expect(changesSentence(rows)).toBe('If a unit of electricity costs 5 p more, the year costs about £210 more.');
     expect(changesTable(rows).rows.map(({ cells }) => cells)).toEqual([
       ['A unit of electricity 5 p dearer', '+£213'],
       ['A cold winter', '+£91'],
-      ['Water to the radiators 5 degrees cooler', '−£64'],
+      ['Water to the radiators 5 degrees hotter', '−£64'],
     ]);
   });
   test('more lies right of zero and less left of it', () => {

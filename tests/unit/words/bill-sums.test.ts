@@ -1,10 +1,7 @@
-import { readFileSync } from 'node:fs';
-import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import type { BillRow } from '../../../src/model/bill/compare-rows.ts';
 import type { SuspicionCode } from '../../../src/model/bill/suspicions.ts';
 import {
-  BILL_CAUSE_CODES,
   billCauseSentence,
   billSumsSentence,
   NO_EXPLANATION,
@@ -12,6 +9,7 @@ import {
   rowSum,
   rowValue,
 } from '../../../src/words/bill-sums.ts';
+import { BILL_CAUSE_CODES } from './codes-of.ts';
 import { sentencesOf, wordsOf } from './reading-ease.ts';
 
 const DATA = {
@@ -34,16 +32,7 @@ const DATA = {
 };
 
 describe('what would explain a bill', () => {
-  test('every suspicion of the model has a sentence', () => {
-    const source = readFileSync(join(import.meta.dirname, '../../../src/model/bill/suspicions.ts'), 'utf8');
-    const union = source.slice(
-      source.indexOf('export type SuspicionCode'),
-      source.indexOf('export interface Suspicion'),
-    );
-    const codes = [...union.matchAll(/\| '([a-z-]+)'/g)].map((found) => found[1]!);
-    expect(codes.length).toBeGreaterThan(12);
-    expect(codes.toSorted()).toEqual(BILL_CAUSE_CODES.toSorted());
-  });
+  test('there are many', () => expect(BILL_CAUSE_CODES.length).toBeGreaterThan(12));
   test.each(BILL_CAUSE_CODES)('%s', (code) => {
     const text = billCauseSentence({ code: code as SuspicionCode, data: DATA });
     expect(text).not.toMatch(/NaN|undefined|not known|!/);

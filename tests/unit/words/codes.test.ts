@@ -2,16 +2,12 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { NEXT_CODES, nextSentence } from '../../../src/words/check.ts';
+import { nextSentence } from '../../../src/words/check.ts';
 import { german } from '../../../src/words/german/german.ts';
-import { QUESTION_CODES, questionSentence } from '../../../src/words/questions.ts';
-import {
-  BILL_FAULT_CODES,
-  billFaultSentence,
-  TARIFF_FAULT_CODES,
-  tariffFaultSentence,
-} from '../../../src/words/refusals.ts';
+import { questionSentence } from '../../../src/words/questions.ts';
+import { billFaultSentence, TARIFF_FAULT_CODES, tariffFaultSentence } from '../../../src/words/refusals.ts';
 import { speak } from '../../../src/words/say.ts';
+import { BILL_FAULT_CODES, NEXT_CODES, QUESTION_CODES } from './codes-of.ts';
 import { sentencesOf, wordsOf } from './reading-ease.ts';
 
 const model = join(import.meta.dirname, '../../../src/model');

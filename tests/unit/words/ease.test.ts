@@ -20,6 +20,7 @@ import { questionSentence } from '../../../src/words/questions.ts';
 import * as sure from '../../../src/words/sure.ts';
 import * as watch from '../../../src/words/watch.ts';
 import { larchRise } from '../leave-behind/larch-rise.ts';
+import { NEXT_CODES } from './codes-of.ts';
 import { made } from './made-findings.ts';
 import { readingEase, sentencesOf, wordsOf } from './reading-ease.ts';
 
@@ -103,7 +104,7 @@ const complaint: BillCheck = {
       working,
     },
   ],
-  next: [...check.NEXT_CODES],
+  next: [...NEXT_CODES],
   findings: [{ ...made('heater-running'), working }],
 };
 const followed = {
@@ -170,7 +171,7 @@ const pages: Record<string, string[]> = {
     cost.differenceSentence(dear),
   ],
   sure: [sure.dotsSentence(), sure.driversSentence(rise.drivers)],
-  change: ['electricity-up', 'flow-down', 'room-up', 'water-up', 'winter-cold'].map((one) =>
+  change: (['electricity-up', 'flow-up', 'room-up', 'water-up', 'winter-cold'] as const).map((one) =>
     changeSentence(one, 12_000),
   ),
   watch: [
@@ -197,7 +198,7 @@ const pages: Record<string, string[]> = {
     check.causeSentence('weather', 5_800),
     check.causeSentence('price', 9_200),
     check.joinedSentence({ cause: 'rest', joined: ['heat-used', 'hot-water', 'efficiency', 'backup'], pence: 4_000 }),
-    ...check.NEXT_CODES.map(check.nextSentence),
+    ...NEXT_CODES.map(check.nextSentence),
     check.checkCaution(),
   ],
   'findings, at home': [
@@ -223,7 +224,7 @@ const pages: Record<string, string[]> = {
     letter.letterVerdict(complaint),
     ...letter.knownSentences(complaint, ROOM),
     ...check.unknownSentences(complaint),
-    ...letter.weDoSentences({ next: check.NEXT_CODES.slice(), findings: complaint.findings }, ROOM),
+    ...letter.weDoSentences({ next: NEXT_CODES.slice(), findings: complaint.findings }, ROOM),
     ...letter.askSentences(complaint, ROOM),
     letter.leaveItSentence(),
     letter.scheduleSentence(),

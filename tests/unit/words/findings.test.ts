@@ -9,7 +9,6 @@ import {
   FindingCode,
   sureOf,
 } from '../../../src/model/shapes/finding.ts';
-import { NEXT_CODES } from '../../../src/words/check.ts';
 import {
   askSentence,
   costOfFinding,
@@ -21,7 +20,6 @@ import {
   sureShort,
   whenSentence,
 } from '../../../src/words/findings.ts';
-import { LETTER_NEXT_CODES } from '../../../src/words/letter.ts';
 import { made } from './made-findings.ts';
 
 const SENTENCE = /^[A-Z“].*[.?]$/s;
@@ -74,10 +72,6 @@ test.each([
 
 test('the last day belongs to it', () => {
   expect(whenSentence({ from: '2026-01-08', to: '2026-02-19' })).toBe('8 January 2026 to 18 February 2026');
-});
-
-test('each next step is said in the letter, by us or as a question', () => {
-  expect(LETTER_NEXT_CODES.toSorted()).toEqual(NEXT_CODES.toSorted());
 });
 
 test('the limits that are said are those that are held to: none is rounded to a better one', () => {

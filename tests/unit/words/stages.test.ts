@@ -99,10 +99,10 @@ test('prices carry their date and their age', () => {
 
 test.each([
   ['winter-cold', 11_000, 'In a cold winter the year costs about £110 more.'],
-  ['electricity-down', -20_200, 'If a unit of electricity costs 5 p less, the year costs about £200 less.'],
+  ['electricity-up', -20_200, 'If a unit of electricity costs 5 p more, the year costs about £200 less.'],
   ['flow-up', 100, 'If the water to the radiators has to be 5 degrees hotter, the year costs about the same.'],
-  ['winter-mild', Number.NaN, 'In a mild winter we cannot say what the year costs.'],
-])('%s by %d pence', (change, pence, said) => expect(changeSentence(change, pence)).toBe(said));
+  ['winter-cold', Number.NaN, 'In a cold winter we cannot say what the year costs.'],
+] as const)('%s by %d pence', (change, pence, said) => expect(changeSentence(change, pence)).toBe(said));
 
 describe('a bill against the written estimate', () => {
   const expected = { value: 60_500, low: 54_000, high: 67_000 };

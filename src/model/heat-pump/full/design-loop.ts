@@ -67,7 +67,7 @@ export function designLoop(settle: SettleInput, refrigerants: Refrigerants): Des
   const own = known ? reckonLoop({ ...asked, compression: { kind: 'cop', cop: ofCompressor } }) : usual();
   const outOfReach = !own.ok && own.fault.code === 'cop-out-of-reach';
   const result = outOfReach ? usual() : own;
-  const line = (name: Told, value: number | string, unit: string, grade: Grade, origin: Wording): WorkingInput => ({
+  const line = (name: Told, value: number | string, unit: Wording, grade: Grade, origin: Wording): WorkingInput => ({
     name,
     value,
     unit,
@@ -112,7 +112,7 @@ export function designLoop(settle: SettleInput, refrigerants: Refrigerants): Des
       ...(from === 'air'
         ? [
             line(tell('fan-per-kw'), FAN_W_PER_KW, 'W', 'assumed', CUSTOM),
-            line(tell('melting-frost'), frostShare(brineInC), 'of all electricity', 'assumed', CUSTOM),
+            line(tell('melting-frost'), frostShare(brineInC), tell('of-all-electricity'), 'assumed', CUSTOM),
           ]
         : []),
       line(

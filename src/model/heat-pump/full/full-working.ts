@@ -14,7 +14,7 @@ interface Parts {
 const SEPEMO = 'SEPEMO-Build D4.2, Concept for evaluation of SPF, version 2.2, 2012';
 const METHOD = tell('full-method');
 
-const reckoned = (name: Wording, value: number, unit: string, origin: Wording): WorkingInput => ({
+const reckoned = (name: Wording, value: number, unit: Wording, origin: Wording): WorkingInput => ({
   name,
   value,
   unit,
@@ -37,7 +37,7 @@ export function factorWorking(use: 'rooms' | 'hot water', value: number, { settl
         ? [
             reckoned(tell('mean-flow'), means.flowC, '°C', tell('heating-curve')),
             reckoned(tell('mean-source'), means.sourceC, '°C', tell('source-below')),
-            reckoned(tell('left-after-cycling'), means.partLoad, 'of the COP', tell('part-load-source')),
+            reckoned(tell('left-after-cycling'), means.partLoad, tell('of-the-cop'), tell('part-load-source')),
           ]
         : [reckoned(tell('flow-to-cylinder'), settled.input.waterFlowC, '°C', tell('water-and-rise'))]),
       ...settled.inputs,

@@ -89,7 +89,7 @@ function groundArray(machine: Household['machine'], facts: GroundFacts, year: Ty
     kind === 'vertical'
       ? boreholeTemperature(ground.meanC, facts.gradientKPerM.value, depth.value)
       : groundTemperature(ground, depth.value, day + 1);
-  const line = (name: Told, unit: string, given: { value: number; grade: WorkingInput['grade']; origin: Wording }) =>
+  const line = (name: Told, unit: Wording, given: { value: number; grade: WorkingInput['grade']; origin: Wording }) =>
     ({ name, unit, value: given.value, grade: given.grade, origin: given.origin }) satisfies WorkingInput;
   return {
     source: {
@@ -111,7 +111,7 @@ function groundArray(machine: Household['machine'], facts: GroundFacts, year: Ty
         origin: facts.meanAboveAirK.source,
       }),
       line(tell('brine-drop'), 'K', drop),
-      line(tell('array-size'), 'of the usual', size),
+      line(tell('array-size'), tell('of-the-usual'), size),
     ],
     questions,
   };

@@ -52,7 +52,7 @@ const USUAL_LEAST_SHARE = 0.3;
 const SMALLEST_KW = 3;
 
 /** A value that was given, else the usual one; either way with its line for the working. */
-function take(name: Told, unit: string, given: Given<number> | undefined, usual: number, origin: Wording) {
+function take(name: Told, unit: Wording, given: Given<number> | undefined, usual: number, origin: Wording) {
   const settled = given ?? { value: usual, grade: 'assumed' as const, origin };
   return { value: settled.value, line: { name, unit, ...settled } satisfies WorkingInput };
 }
@@ -68,7 +68,7 @@ function settleValues({ household, demand, reference, year, whatIf }: SettleInpu
   const points = full.ratedPoints?.value ?? fallback.points;
   const installed = take(
     tell('installed-share'),
-    'of the COP',
+    tell('of-the-cop'),
     full.installedShare,
     reference.installedShare.value,
     tellSource(reference.installedShare),
@@ -80,11 +80,17 @@ function settleValues({ household, demand, reference, year, whatIf }: SettleInpu
   const flow = designFlow(machine);
   const flowC = whatIf?.flowC ?? flow.flowC;
   const capacity = take(tell('output'), 'kW', full.capacityKW, Math.max(SMALLEST_KW, designKW), tell('sized-to-loss'));
-  const leastShare = take(tell('least-output'), 'of the most', full.leastShare, USUAL_LEAST_SHARE, tell('custom'));
+  const leastShare = take(
+    tell('least-output'),
+    tell('of-the-most'),
+    full.leastShare,
+    USUAL_LEAST_SHARE,
+    tell('custom'),
+  );
   const spread = take(tell('flow-spread'), 'K', full.spreadK, USUAL_SPREAD_K, tell('custom'));
   const shift = take(tell('curve-shift'), 'K', full.curveShiftK, 0, tell('none-typed'));
   const hot = take(tell('kept-hot-water'), '°C', hotWater.hotC, HOT_C, tell('water-temperature-source'));
-  const litres = take(tell('cylinder'), 'litres', hotWater.cylinderLitres, CYLINDER_LITRES, tell('custom'));
+  const litres = take(tell('cylinder'), tell('litres'), hotWater.cylinderLitres, CYLINDER_LITRES, tell('custom'));
   const usualPumpW = source === 'ground' ? SOURCE_PUMP_W_PER_KW * capacity.value : 0;
   const pumpOrigin = source === 'ground' ? EXAMPLE_SOURCE : tell('fan-in-cop');
   const sourcePump = take(tell('source-pump'), 'W', full.sourcePumpW, usualPumpW, pumpOrigin);

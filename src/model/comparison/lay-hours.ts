@@ -1,0 +1,131 @@
+/** At which half-hours of the year a way of heating buys: shares by price band, and the heaviest day of each month. */
+import type { YearSlots } from '../calendar/zone.ts';
+import type { Demand } from '../shapes/appraisal.ts';
+import type { WaterHours } from '../shapes/household.ts';
+import {
+  ALL_DAY,
+  CYLINDER_BOOST_SHARE,
+  CYLINDER_WINDOWS,
+  DRAWN_WATER,
+  EVENING,
+  NIGHT,
+  STEADY_HEATING,
+  STORAGE_BOOST_SHARE,
+  WAKING_HOURS,
+} from '../year/day-profiles.ts';
+import {
+  type BandShares,
+  blend,
+  cheapestHours,
+  daysFromMonths,
+  type RateBuckets,
+  shareOut,
+  sharesByMonth,
+} from '../year/share-out.ts';
+import type { Hours, Plan } from './plan.ts';
+import { type DayUse, type HeaviestDays, heaviestOf, heaviestOfSlots } from './power-charge.ts';
+
+/** The year over which is bought: half-hours, and the share of each day in heat for rooms and in hot water. */
+export interface BuyingYear {
+  readonly slots: YearSlots;
+  readonly spaceShare: ArrayLike<number>;
+  readonly demand: Demand;
+}
+
+export interface UseShares {
+  readonly space: BandShares;
+  readonly water: BandShares;
+  readonly steady: BandShares;
+}
+
+/** Lays uses over one year; what the plans have in common is sorted into bands once. */
+export function layHours({ slots, spaceShare, demand }: BuyingYear) {
+  const waterShare = daysFromMonths(demand.monthlyWaterKWh, slots);
+  // Days of a month are alike to a price: which of its days is cold is made up, and must not favour a weekday.
+  const spaceByMonth = daysFromMonths([...sharesByMonth(spaceShare, slots)], slots);
+  const evenShare = new Float64Array(slots.dayStart.length - 1).fill(1 / (slots.dayStart.length - 1));
+  const kept = new Map<string, UseShares>();
+
+  /** Shares of rooms, hot water and standby on a tariff, by the hours of the system; kept under `key`. */
+  function sharesOf(hours: Hours, waterHours: WaterHours, buckets: RateBuckets, key: string): UseShares {
+    const known = kept.get(key);
+    if (known) return known;
+    const lay = (days: ArrayLike<number>, weights: readonly number[]) => shareOut(days, weights, slots, buckets);
+    const steady = lay(evenShare, ALL_DAY);
+    const blended = (days: ArrayLike<number>, [first, second, share]: TwoProfiles) =>
+      share > 0 ? blend(lay(days, first), lay(days, second), share) : lay(days, first);
+    const { space, water } = hoursOf(hours, waterHours, buckets, slots);
+    const shares = { space: blended(spaceByMonth, space), water: blended(waterShare, water), steady };
+    kept.set(key, shares);
+    return shares;
+  }
+
+  /** Electricity on the heaviest day of each month. */
+  function heaviest(plan: Plan, buckets: RateBuckets): HeaviestDays {
+    if (plan.bySlot) return heaviestOfSlots(Object.values(plan.bySlot), slots);
+    const hours = hoursOf(plan.hours, waterHoursOf(plan, buckets), buckets, slots);
+    const [space, water] = [mixed(hours.space), mixed(hours.water)];
+    const day = (kWh: number, dayShare: ArrayLike<number>, weights: readonly number[]): DayUse => ({
+      kWh,
+      dayShare,
+      weights,
+    });
+    if (plan.carrier !== 'electricity') {
+      return heaviestOf([day(plan.pumpKWh, spaceShare, space), day(plan.electricWaterKWh, waterShare, water)], slots);
+    }
+    const usual = {
+      standby: 'even',
+      pasteurisation: 'water',
+      'source-pump': 'space',
+      backup: 'space',
+      circulator: 'space',
+    };
+    const extras = plan.extras.map(({ name, kWh }) =>
+      usual[name] === 'even'
+        ? day(kWh, evenShare, ALL_DAY)
+        : usual[name] === 'water'
+          ? day(kWh, waterShare, water)
+          : day(kWh, spaceShare, space),
+    );
+    return heaviestOf([day(plan.spaceKWh, spaceShare, space), day(plan.waterKWh, waterShare, water), ...extras], slots);
+  }
+
+  /** When hot water is made: as somebody has said, else a heat pump's by schedule, that of electricity in its cheap night, any other as drawn. */
+  function waterHoursOf(plan: Plan, buckets: RateBuckets): WaterHours {
+    if (plan.waterHours) return plan.waterHours;
+    if (plan.hours === 'heat-pump') return 'schedule';
+    if (plan.hours === 'storage') return 'night';
+    const electric = plan.carrier === 'electricity' || plan.electricWaterKWh > 0;
+    return electric && cheapestHours(slots, buckets) ? 'night' : 'drawn';
+  }
+
+  return { sharesOf, waterHoursOf, heaviest };
+}
+
+/** At which half-hours of the day rooms and hot water are bought, as weights. */
+function hoursOf(hours: Hours, waterHours: WaterHours, buckets: RateBuckets, slots: YearSlots) {
+  const night = cheapestHours(slots, buckets) ?? NIGHT;
+  const space: { readonly [hours in Hours]: TwoProfiles } = {
+    'heat-pump': [STEADY_HEATING, ALL_DAY, 0],
+    panels: [WAKING_HOURS, ALL_DAY, 0],
+    boiler: [WAKING_HOURS, ALL_DAY, 0],
+    storage: [night, EVENING, STORAGE_BOOST_SHARE],
+  };
+  const water: { readonly [hours in WaterHours]: TwoProfiles } = {
+    schedule: [CYLINDER_WINDOWS, ALL_DAY, 0],
+    night: [night, DRAWN_WATER, CYLINDER_BOOST_SHARE],
+    drawn: [DRAWN_WATER, ALL_DAY, 0],
+  };
+  return { space: space[hours], water: water[waterHours] };
+}
+
+/** Weights of the half-hours of a day, and others that the share of the third place goes by. */
+type TwoProfiles = readonly [first: readonly number[], second: readonly number[], secondShare: number];
+
+/** The two as one set of weights that sums to 1. */
+function mixed([first, second, secondShare]: TwoProfiles): number[] {
+  const total = (weights: readonly number[]) => weights.reduce((sum, weight) => sum + weight, 0);
+  return first.map(
+    (weight, i) => (weight * (1 - secondShare)) / total(first) + (second[i]! * secondShare) / total(second),
+  );
+}
