@@ -129,8 +129,10 @@ function estimatedRates(rates: SystemResult['rates'], meanPrice: number) {
   const prices = rates.map(({ pencePerKWh }) => pencePerKWh);
   const [first, second] = prices;
   if (prices.length === 2 && first !== second) {
-    const share = (meanPrice - second!) / (first! - second!);
-    if (share >= 0 && share <= 1) return { prices, shares: [share, 1 - share] };
+    const exact = (meanPrice - second!) / (first! - second!);
+    const share = Math.min(1, Math.max(0, exact));
+    // A month at one of the two prices alone misses its end by a rounding error.
+    if (Math.abs(share - exact) < 1e-9) return { prices, shares: [share, 1 - share] };
   }
   const shares = rates.map(({ kWh }) => kWh / yearKWh);
   const scaled = scaleTo(prices, shares, meanPrice);
