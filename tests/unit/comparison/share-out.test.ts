@@ -6,6 +6,7 @@ import {
   CYLINDER_WINDOWS,
   DRAWN_WATER,
   EVENING,
+  NIGHT,
   STEADY_HEATING,
   WAKING_HOURS,
 } from '../../../src/model/year/day-profiles.ts';
@@ -159,19 +160,24 @@ describe('a year made small', () => {
     expect([...plain.byMonth].slice(0, 2)).toEqual(close([0.3, 0.7]));
     expect([[...plain.byBand], plain.bands]).toEqual([close([1]), 1]);
   });
-  test('a use known by the half-hour, by month and band; none of nothing', () => {
+  test.each([
+    // Whichever day of January is which is made up, so its two days count alike, unless weekdays are the use's own.
+    ['by the clock of the month', false, [2 * 21, 3 * 61]],
+    ['by its own days', true, [10 + 33, 60 + 124]],
+  ])('a use known by the half-hour, %s; none of nothing', (_name, byWeekday, january) => {
     const kWh = Float64Array.of(1, 2, 3, 4, 5, 6, 7);
-    const found = sharesOfSlots(kWh, slots, dated)!;
+    const found = sharesOfSlots(kWh, slots, dated, byWeekday)!;
     expect([...found.byMonthBand].slice(0, 4)).toEqual(close([4 / 28, 6 / 28, 12 / 28, 6 / 28]));
     expect([...found.penceByMonthBand!].slice(0, 4)).toEqual(
-      close([10 + 33, 60 + 124, 60 + 91, 192].map((pence) => pence / 28)),
+      close([...january, 60 + 91, 192].map((pence) => pence / 28)),
     );
     expect([...found.byMonth].slice(0, 2)).toEqual(close([10 / 28, 18 / 28]));
-    expect(sharesOfSlots(kWh, slots, prices)).not.toHaveProperty('penceByMonthBand');
-    const one = sharesOfSlots(kWh, slots, { ...prices, names: ['a'], bucketOfSlot: new Uint8Array(7), penceOfSlot })!;
+    expect(sharesOfSlots(kWh, slots, prices, byWeekday)).not.toHaveProperty('penceByMonthBand');
+    const single = { ...prices, names: ['a'], bucketOfSlot: new Uint8Array(7).fill(1), penceOfSlot };
+    const one = sharesOfSlots(kWh, slots, single, byWeekday)!;
     expect([...one.byMonthBand].slice(0, 2)).toEqual(close([10 / 28, 18 / 28]));
-    expect([...one.penceByMonthBand!].slice(0, 2)).toEqual(close([(43 + 184) / 28, (151 + 192) / 28]));
-    expect(sharesOfSlots(new Float64Array(7), slots, prices)).toBeNull();
+    expect([...one.penceByMonthBand!].slice(0, 2)).toEqual(close([(january[0]! + january[1]!) / 28, (151 + 192) / 28]));
+    expect(sharesOfSlots(new Float64Array(7), slots, prices, byWeekday)).toBeNull();
   });
   test('a blend mixes shares and pence by the share of the second', () => {
     const [first, second] = [
@@ -228,6 +234,7 @@ test.each([
   ['waking hours', WAKING_HOURS, 6 * 1.5 + 14 * 0.7 + 13 * 1.3, [0, 1.5, 0.7, 1.3]],
   ['drawn water', DRAWN_WATER, 14, [0, 1, 0, 0]],
   ['evening', EVENING, 12, [0, 0, 0, 0]],
+  ['night', NIGHT, 14, [0, 1, 0, 0]],
 ] as const)('%s in half-hours', (_name, profile, whole, at) => {
   expect(sum(profile)).toBeCloseTo(whole, 9);
   expect([0, 13, 27, 44].map((half) => profile[half])).toEqual([...at]);
@@ -240,4 +247,5 @@ test('edges of the spells of heating and hot water', () => {
   expect(spells(WAKING_HOURS)).toEqual([6, 9, 16, 22.5]);
   expect(spells(DRAWN_WATER)).toEqual([6, 9, 17, 21]);
   expect(spells(EVENING)).toEqual([16, 22]);
+  expect(spells(NIGHT)).toEqual([0.5, 7.5]);
 });

@@ -402,7 +402,7 @@ describe('what moves together', () => {
   const logs = (values: Float64Array, fixed: number) => Array.from(values, (value) => Math.log(value - fixed));
   const mean = (values: readonly number[]) => values.reduce((sum, value) => sum + value, 0) / values.length;
   const covariance = (a: readonly number[], b: readonly number[]) =>
-    mean(a.map((value, i) => (value - mean(a)) * (b[i]! - mean(b))));
+    mean(a.map((value, i) => value * b[i]!)) - mean(a) * mean(b);
   const deviation = (a: readonly number[]) => Math.sqrt(covariance(a, a));
 
   // A correlated draw r z + √(1 − r²) z′ has the spread of either at every r: anything else makes the range too narrow.
