@@ -130,17 +130,16 @@ function spaceOf(
   const first = toDayNumber(meter.days.first);
   const end = toDayNumber(bill.to);
   const otherOn = otherByDay(bill);
-  const rows: { day: number; kWh: number; outdoorC: number }[] = [];
+  const rows: { kWh: number; outdoorC: number }[] = [];
   for (let day = Math.max(first, end - MOST_DAYS_BACK); day < end; day++) {
     const kWh = meter.days.values[day - first] ?? null;
     const outdoorC = outdoor.values[day - toDayNumber(outdoor.first)] ?? null;
     if (kWh === null || outdoorC === null) continue;
-    rows.push({ day, kWh: kWh - (heater?.get(day) ?? 0) - (ofMachine ? 0 : otherOn(day)), outdoorC });
+    rows.push({ kWh: kWh - (heater?.get(day) ?? 0) - (ofMachine ? 0 : otherOn(day)), outdoorC });
   }
   const warm = rows.filter(({ outdoorC }) => outdoorC > WARM_C).length;
   if (rows.length < LEAST_DAYS || warm < LEAST_WARM) return undefined;
   const line = coldLine(
-    rows.map(({ day }) => day),
     rows.map(({ kWh }) => kWh),
     rows.map(({ outdoorC }) => outdoorC),
   );

@@ -17,14 +17,9 @@ const NEARLY_A_YEAR = 330;
  */
 export function findBehaviour(days: MeterDays, prices: Prices): Finding[] {
   const known = knownWeather(days);
-  if (known.length < 2 * LEAST_DAYS) return [];
   const use = known.map((day) => days.dayKWh[day]!);
   const outdoor = known.map((day) => days.outdoorC[day]!);
-  const { below } = coldLine(
-    known.map((day) => days.dayNumber[day]!),
-    use,
-    outdoor,
-  );
+  const { below } = coldLine(use, outdoor);
   const split = findLineChange(below, use, LEAST_DAYS);
   if (!split) return [];
   const { at, before, after } = split;

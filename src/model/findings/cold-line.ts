@@ -3,22 +3,16 @@ import { fitSignature } from '../demand/signature.ts';
 import type { SignatureData } from '../demand/signature-data.ts';
 
 export interface ColdLine {
-  readonly baseC: number;
   readonly intercept: number;
-  readonly slope: number;
   /** Degrees below the base, one a day, K. */
   readonly below: Float64Array;
 }
 
 /** Base temperature and line of a daily use through its outdoor temperatures (`fitSignature`), for days that are all known. */
-export function coldLine(
-  dayNumber: ArrayLike<number>,
-  perDay: ArrayLike<number>,
-  outdoorC: ArrayLike<number>,
-): ColdLine {
+export function coldLine(perDay: ArrayLike<number>, outdoorC: ArrayLike<number>): ColdLine {
   const n = perDay.length;
   const data: SignatureData = {
-    first: Int32Array.from(dayNumber),
+    first: Int32Array.from({ length: n }, (_, i) => i),
     days: new Float64Array(n).fill(1),
     perDayKWh: Float64Array.from(perDay),
     outdoorC: Float64Array.from(outdoorC),
@@ -26,5 +20,5 @@ export function coldLine(
   };
   const { baseC, line } = fitSignature(data);
   const below = Float64Array.from({ length: n }, (_, i) => Math.max(0, baseC - outdoorC[i]!));
-  return { baseC, intercept: line.intercept, slope: line.slope, below };
+  return { intercept: line.intercept, below };
 }

@@ -40,6 +40,33 @@ describe('day and night registers of one meter', () => {
     ['two files', [day, register('Night kWh', [480, 450], 'another-bill')]],
     ['a third register beside them', [day, night, register('Evening kWh', [30, 30])]],
     ['a total and one of its parts', [register('Total kWh', [600, 560]), night]],
+    [
+      'another fuel',
+      [
+        { ...day, carrier: 'gas' as const },
+        { ...night, carrier: 'gas' as const },
+      ],
+    ],
+    [
+      'another role',
+      [
+        { ...day, role: 'export' as const },
+        { ...night, role: 'export' as const },
+      ],
+    ],
+    [
+      'bills of other days',
+      [
+        register('Day kWh', [120]),
+        {
+          ...night,
+          periods: night.periods!.map((one, i) => ({
+            ...one,
+            ...(i === 0 ? { to: '2025-01-31' } : { to: '2025-02-01' }),
+          })),
+        },
+      ],
+    ],
     ['names that do not say which hours', [register('Rate 1', [120, 110]), register('Rate 2', [480, 450])]],
   ])('%s are not paired', (_, series) => {
     expect(registersOf(series)).toEqual([]);

@@ -155,7 +155,7 @@ describe('more or less in the same weather', () => {
       outdoorC: (day) => COLD[day % 6]!,
     });
     const use = Array.from(made.dayKWh);
-    const x = Array.from(coldLine(made.dayNumber, use, made.outdoorC).below);
+    const x = Array.from(coldLine(use, made.outdoorC).below);
     const [before, after] = [textbook(x.slice(0, 60), use.slice(0, 60)), textbook(x.slice(60), use.slice(60))];
     const left = before.sse + after.sse;
     const f = (textbook(x, use).sse - left) / 2 / (left / 116);
@@ -173,7 +173,7 @@ describe('more or less in the same weather', () => {
         { outdoorC },
       );
       const use = Array.from(made.dayKWh);
-      const x = Array.from(coldLine(made.dayNumber, use, made.outdoorC).below);
+      const x = Array.from(coldLine(use, made.outdoorC).below);
       const [before, after] = [textbook(x.slice(0, 200), use.slice(0, 200)), textbook(x.slice(200), use.slice(200))];
       const since = use.slice(200).reduce((sum, kWh, i) => sum + kWh - before.at(x[200 + i]!), 0);
       const ofYear = x.reduce((sum, value) => sum + after.at(value) - before.at(value), 0);
@@ -311,6 +311,12 @@ describe('hot water on warm days', () => {
     expect(find((day) => (day === 4 ? [0, 3, 6, 9, 12, 15, 18, 21] : FOUR)).cycles!.kWhPerDay).toBeCloseTo(6, 9);
     const house = daysOf(20, () => 1, { meter: 'whole-house', outdoorC: () => 20 });
     expect(waterCycles(house)).toBeNull();
+  });
+  test('a cycle of two hours is one, and one over midnight counts on both days', () => {
+    const long = daysOf(12, (_, hour) => (hour < 1 || (hour >= 9 && hour < 11) || hour >= 23 ? 2 : 0.1), {
+      outdoorC: () => 20,
+    });
+    expect(waterCycles(long)!.perDay).toBe(3);
   });
 });
 
