@@ -5,6 +5,7 @@
 import { z } from 'zod';
 import { IntakeChoices, IntakePreview } from '../intake/intake.ts';
 import { BillCheck, BillCheckInput } from '../model/shapes/bill-check.ts';
+import { Country } from '../model/shapes/country.ts';
 import { CivilDate } from '../model/shapes/dates.ts';
 import { Carrier, Evidence, EvidencePeriod, Remark, Series, SeriesRole } from '../model/shapes/evidence.ts';
 import { Household } from '../model/shapes/household.ts';
@@ -22,8 +23,10 @@ export const Settings = z.object({
   theme: z.enum(['as the system', 'light', 'dark']).default('as the system'),
   paper: z.enum(['A4', 'Letter']).default('A4'),
   language: z.enum(LANGUAGES).default('en-GB'),
-  /** Money that prices are typed and shown in; a written estimate keeps the one of its day. */
-  currency: z.enum(CURRENCIES).default('GBP'),
+  /** Country of new households. */
+  country: Country.default('GB'),
+  /** Money from before a household had a country; one that has none stands where this money was paid. */
+  currency: z.enum(CURRENCIES).optional(),
   /** The installer's own logo, a PNG or JPEG as a data address; empty for none. Its bytes are checked when it is written. */
   logo: z.string().default(''),
 });

@@ -5,6 +5,7 @@ import type { WrittenEstimate } from '../model/shapes/written-estimate.ts';
 import type { Store, StoredHousehold } from '../store/store.ts';
 import { say } from '../words/say.ts';
 import { DeskError } from './desk-error.ts';
+import { withCountry } from './settings.ts';
 
 const gone = (message: string) =>
   new DeskError({
@@ -16,7 +17,7 @@ const gone = (message: string) =>
 export function findHousehold(store: Store, id: string): StoredHousehold {
   const stored = store.readHousehold(id);
   if (!stored) throw gone(say('This household is not there any more.'));
-  return stored;
+  return { ...stored, household: withCountry(stored.household, store) };
 }
 
 export function findEvidence(store: Store, id: string): Evidence {

@@ -57,6 +57,7 @@ export const HouseholdInput = strictly(
     name: Household.shape.name,
     jobNumber: Household.shape.jobNumber,
     notes: Household.shape.notes,
+    country: Household.shape.country,
     zone: TimeZone.optional(),
     home: loosen(Home).optional(),
     present: loosen(Present).optional(),
@@ -82,7 +83,7 @@ export type HouseholdInput = z.infer<typeof HouseholdInput>;
 
 /** The household document that a written file stands for. */
 export function toHousehold(input: HouseholdInput, id: string): Household {
-  const empty = emptyHousehold(id, input.name);
+  const empty = emptyHousehold(id, input.name, input.country);
   return Household.parse({
     ...empty,
     ...(input.jobNumber === undefined ? {} : { jobNumber: input.jobNumber }),

@@ -1,13 +1,16 @@
 /** Makes the frozen snapshot that is handed over; refuses where nothing could honestly be promised. */
 import { appraise } from '../model/appraise.ts';
 import { reckonLifetime } from '../model/lifetime/reckon-lifetime.ts';
+import { openPrices } from '../model/shapes/appraisal.ts';
+import { currencyOf } from '../model/shapes/country.ts';
 import type { CivilDate } from '../model/shapes/dates.ts';
 import type { Series } from '../model/shapes/evidence.ts';
 import type { Household } from '../model/shapes/household.ts';
 import type { WrittenEstimate } from '../model/shapes/written-estimate.ts';
-import { reference } from '../reference/index.ts';
+import { referenceOf } from '../reference/index.ts';
+import { openPriceSentence } from '../words/prices.ts';
 import { questionSentence } from '../words/questions.ts';
-import { currency, say } from '../words/say.ts';
+import { say } from '../words/say.ts';
 import { DeskError } from './desk-error.ts';
 
 export interface EstimateInput {
@@ -22,6 +25,7 @@ export interface EstimateInput {
 
 /** The comparison of a day, frozen with everything it rests on. Refuses only what the model refuses. */
 export function takeSnapshot({ household, series, asOf, ...rest }: EstimateInput): WrittenEstimate {
+  const reference = referenceOf(household);
   const appraisal = appraise({ household, series, reference, asOf });
   const refusal = appraisal.questions.find(({ weight }) => weight === 'refusal');
   if (refusal) {
@@ -35,7 +39,7 @@ export function takeSnapshot({ household, series, asOf, ...rest }: EstimateInput
   const lifetime = reckonLifetime({ household, appraisal, reference });
   return {
     ...rest,
-    currency: currency(),
+    currency: currencyOf(household),
     householdId: household.id,
     household,
     evidence: [...series],
@@ -55,6 +59,18 @@ export function makeEstimate(input: EstimateInput): WrittenEstimate {
       where: say('heat needed'),
       remedy: say(
         'Import bills or readings, or give the heat loss, the figure of the certificate, or floor area and age.',
+      ),
+    });
+  }
+  const [open] = openPrices(estimate.appraisal);
+  if (open) {
+    throw new DeskError({
+      code: 'price-open',
+      message: openPriceSentence(open),
+      where: 'prices.stand',
+      remedy: say(
+        'Type the price of today, leave that way of heating out, or say that this price stands as assumed: on this screen, or in the household file as {key}.',
+        { key: `"stand": [{ "price": "${open.price}", "on": "${estimate.appraisal.asOf}" }]` },
       ),
     });
   }

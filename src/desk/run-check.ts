@@ -18,7 +18,7 @@ import type { Household } from '../model/shapes/household.ts';
 import type { Tariff, TariffVersion } from '../model/shapes/tariff.ts';
 import type { WrittenEstimate } from '../model/shapes/written-estimate.ts';
 import { versionOn } from '../model/tariff/slot-price.ts';
-import { reference } from '../reference/index.ts';
+import { referenceOf } from '../reference/index.ts';
 import { billFaultSentence } from '../words/refusals.ts';
 import { say } from '../words/say.ts';
 import { DeskError } from './desk-error.ts';
@@ -46,6 +46,7 @@ export function runCheck(run: CheckRun): BillCheck {
   const series = sumRegisters(run.series);
   const [fault] = findBillFaults(estimate, run.bill);
   if (fault) throw new DeskError({ code: fault.code, message: billFaultSentence(fault), where: say('the bill') });
+  const reference = referenceOf(estimate.household);
   const version = tariffOn(run.household, run.bill.from);
   const bill = withEvidence(run.bill, { series, readings, ...(version ? { version } : {}) });
   const weather = series.find(

@@ -10,9 +10,10 @@ import { VALUES_KEY } from '../desk/values-key.ts';
 import { readFile } from '../intake/read-file.ts';
 import { renderLeaveBehind } from '../leave-behind/leave-behind.tsx';
 import { renderLetter } from '../leave-behind/letter.tsx';
+import { currencyOf } from '../model/shapes/country.ts';
 import { layOver } from '../reference/index.ts';
 import { catalogueOf } from '../words/catalogues.ts';
-import { inEnglish, speak } from '../words/say.ts';
+import { inEnglish, speak, speakMoney } from '../words/say.ts';
 import { isTold, sayTold } from '../words/say-told.ts';
 import { printWithChromium } from './print-pdf.ts';
 import { readText } from './read-text.ts';
@@ -131,6 +132,7 @@ export const reckon = (args: readonly string[], raw: Terminal): Promise<0 | 1 | 
       withCheck: options.check,
       withDocument: options.html !== null || options.pdf !== null,
     });
+    speakMoney(currencyOf(reckoned.whole.household));
     await writeDocuments(options, reckoned, terminal);
     terminal.out(
       options.json

@@ -54,6 +54,7 @@ import {
   poundsRange,
   unknown,
 } from '../words/numbers.ts';
+import { standsSentence, yearAtPrices } from '../words/prices.ts';
 import { questionSentence } from '../words/questions.ts';
 import { remarkSentence } from '../words/remarks.ts';
 import { say } from '../words/say.ts';
@@ -135,7 +136,7 @@ function costRow(system: SystemResult, source: 'ground' | 'air', versus: Versus 
 function costLines(appraisal: Appraisal): string[] {
   const { systems, versus, machine } = appraisal;
   const head = [
-    say('a year'),
+    yearAtPrices(appraisal),
     say('cost'),
     say('8 in 10 homes'),
     say('units'),
@@ -180,8 +181,9 @@ function evenLines({ versus, systems }: Appraisal): string[] {
   });
 }
 
-function priceLine(fuel: string, { name, from, to, grade, origin }: PriceBasis): string {
-  return say('{fuel}: {name}, from {from}{ends, select, yes { to {to}} other {}}, {grade}; {origin}', {
+function priceLine(fuel: string, basis: PriceBasis): string {
+  const { name, from, to, grade, origin } = basis;
+  const line = say('{fuel}: {name}, from {from}{ends, select, yes { to {to}} other {}}, {grade}; {origin}', {
     fuel,
     name: sayTold(name),
     from: longDate(from),
@@ -190,6 +192,7 @@ function priceLine(fuel: string, { name, from, to, grade, origin }: PriceBasis):
     grade: gradeName(grade),
     origin: sayTold(origin),
   });
+  return [line, basis.staleDays === undefined ? '' : say('old'), standsSentence(basis)].filter(Boolean).join('; ');
 }
 
 function sourceLines(appraisal: Appraisal): string[] {

@@ -5,6 +5,7 @@ import type { SystemName } from './comparison/plan.ts';
 import { choosePrices, type PricesInUse } from './comparison/prices-of.ts';
 import { askAboutPrices } from './comparison/questions.ts';
 import { estimateDemand } from './demand/estimate-demand.ts';
+import { ask } from './demand/questions.ts';
 import { commonYear } from './heat-of-household.ts';
 import { reckonFullMachine } from './heat-pump/full/spf-by-half-hour.ts';
 import { type MachineInput, type ReckonedMachine, reckonMachine } from './heat-pump/spf-from-factors.ts';
@@ -87,17 +88,26 @@ export function appraiseYears({
       electricityPencePerKWh: compared.electricityPencePerKWh,
       gasPencePerKWh: compared.gasPencePerKWh,
       ...Object.fromEntries(
-        DELIVERED_FUELS.flatMap((fuel) => [
-          [fuel, prices[fuel].basis],
-          [`${fuel}PencePerKWh`, prices[fuel].pencePerKWh * prices.fuelShare],
-        ]),
+        DELIVERED_FUELS.flatMap((fuel) => {
+          const price = prices[fuel];
+          return price
+            ? [
+                [fuel, price.basis],
+                [`${fuel}PencePerKWh`, price.pencePerKWh * prices.fuelShare],
+              ]
+            : [];
+        }),
       ),
+      ...(prices.storage?.basis.kind === 'assumed' && compared.systems.some(({ kind }) => kind === 'storage')
+        ? { 'two-rate': prices.storage.basis }
+        : {}),
     },
     systems: compared.systems,
     ...(compared.leftOut ? { leftOut: compared.leftOut } : {}),
     versus: compared.versus,
     drivers: compared.drivers,
     questions: [
+      ...askAboutCountry(household, reference, region.name),
       ...estimated.questions,
       ...machine.questions,
       ...prices.questions,
@@ -108,11 +118,21 @@ export function appraiseYears({
   return { appraisal, yearsPence: compared.yearsPence };
 }
 
+/** What a country other than Britain has no table for. */
+function askAboutCountry({ home }: Household, { country, regions }: Reference, region: string): Question[] {
+  if (country === 'GB') return [];
+  const isSaid = regions.some(({ id }) => id === home.regionId);
+  return [
+    ...(isSaid ? [] : [ask('region-asked', 'question', { region }, 'home.regionId')]),
+    ask('british-tables', 'note', {}),
+  ];
+}
+
 /** `prices-old`: prices that ended before the day of the comparison, of what is compared, asked about where this home pays them. */
 function askAboutAge(prices: PricesInUse, household: Household, systems: Appraisal['systems']): Question[] {
   const present = carrierOf(household.present.system);
   return [...carriersOf({ systems })].flatMap((fuel): Question[] => {
-    const { staleDays, name, from, to } = prices[fuel].basis;
+    const { staleDays, name, from, to } = prices[fuel]!.basis;
     if (staleDays === undefined) return [];
     const weight = fuel === 'electricity' || fuel === present ? 'question' : 'note';
     const data = { fuel, name, from, to: to ?? '', days: staleDays };

@@ -3,7 +3,7 @@
  * what households paid under the Energy Price Guarantee; later rows the default-tariff cap, single rate.
  * Every quarter gives the published typical bill back within 1.50 pounds (tests/outside/prices.test.ts).
  */
-import type { DeliveredPrice, PriceQuarter, Reference, Sourced } from '../model/shapes/reference.ts';
+import type { DeliveredPrice, PriceQuarter, Sourced, TwoRate } from '../model/shapes/reference.ts';
 
 type Prices = readonly [pencePerKWh: number, standingPencePerDay: number];
 
@@ -37,7 +37,8 @@ function oil(
   source: string,
   provenance: Sourced['provenance'],
 ): DeliveredPrice {
-  return { fuel: 'oil', from, to, pencePerUnit, kind: 'published', spread: OIL_SPREAD, source, provenance };
+  const kind = source === 'recollection' ? 'assumed' : /page/.test(source) ? 'guide' : 'average';
+  return { fuel: 'oil', from, to, pencePerUnit, kind, spread: OIL_SPREAD, source, provenance };
 }
 
 export const quarters: readonly PriceQuarter[] = [
@@ -225,7 +226,7 @@ export const deliveredPrices: readonly DeliveredPrice[] = [...oilPrices, ...lpgP
  * A day and night pair that stands in until the household's own is typed. Chosen so that 58 % at the day price and
  * 42 % at the night price come to the single-rate cap, with a night price of 0.61 of the day price.
  */
-export const twoRate: Reference['twoRate'] = {
+export const twoRate: TwoRate = {
   from: '2026-10-01',
   to: '2026-12-31',
   dayPence: 31.5,

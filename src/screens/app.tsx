@@ -3,7 +3,7 @@ import { useCallback, useEffect, useState, useSyncExternalStore } from 'react';
 import type { Output, Settings } from '../desk/contract.ts';
 import { layOver } from '../reference/index.ts';
 import { catalogueOf } from '../words/catalogues.ts';
-import { say, speak } from '../words/say.ts';
+import { currency, say, speak } from '../words/say.ts';
 import { call, callAtOnce } from './desk.ts';
 import { HelpScreen } from './help/help-screen.tsx';
 import { DESK, HouseholdScreen } from './household-screen.tsx';
@@ -33,10 +33,10 @@ function useSpoken(settings: Settings): Settings | null {
   const [spoken, setSpoken] = useState<Settings | null>(null);
   useEffect(() => {
     let overtaken = false;
-    const { language, currency } = settings;
+    const { language } = settings;
     catalogueOf(language).then((catalogue) => {
       if (overtaken) return;
-      speak({ language, currency }, catalogue);
+      speak({ language, currency: currency() }, catalogue);
       document.documentElement.lang = language;
       setSpoken(settings);
     }, console.error);

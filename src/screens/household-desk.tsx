@@ -4,9 +4,10 @@ import { useCallback, useEffect, useMemo, useRef, useState, useSyncExternalStore
 import type { Settings } from '../desk/contract.ts';
 import { appraise } from '../model/appraise.ts';
 import type { Appraisal } from '../model/shapes/appraisal.ts';
+import { countryOf, currencyOf } from '../model/shapes/country.ts';
 import type { CivilDate } from '../model/shapes/dates.ts';
-import { reference } from '../reference/index.ts';
-import { say } from '../words/say.ts';
+import { referenceOf } from '../reference/index.ts';
+import { say, speakMoney } from '../words/say.ts';
 import type { ShownWorking } from '../words/working.ts';
 import { HouseholdContext, type OpenDesk } from './household-context.tsx';
 import type { Stage } from './routes.ts';
@@ -29,11 +30,13 @@ export function HouseholdDesk(props: {
   const { open, status } = useSyncExternalStore(edited.watch, edited.read);
   useEffect(() => edited.leave, [edited]);
   const { household, evidence, series, undone, damage, estimates, checks } = open;
+  // Before anything below is said.
+  speakMoney(currencyOf(household));
   const [working, setWorking] = useState<ShownWorking | null>(null);
   const [said, tell] = useSaid();
 
   const reckoned = useMemo(
-    () => reckon(() => appraise({ household, series, reference, asOf: today })),
+    () => reckon(() => appraise({ household, series, reference: referenceOf(household), asOf: today })),
     [household, series, today],
   );
   const goTo = useCallback((to: Stage) => go({ screen: 'household', id: household.id, stage: to }), [household.id]);
@@ -79,7 +82,7 @@ export function HouseholdDesk(props: {
     return <CannotReckon name={household.name} failure={reckoned.failure} />;
   }
   return (
-    <HouseholdContext value={desk}>
+    <HouseholdContext value={desk} key={countryOf(household)}>
       {stage === 'walk' ? (
         <StageView stage={stage} />
       ) : (

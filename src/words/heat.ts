@@ -65,6 +65,7 @@ export function basisSentence({ estimates, chosen }: Pick<Demand, 'estimates' | 
 const MISSING: Readonly<Record<string, string>> = {
   'no-record': phrase('Import a bill or a meter file, or type your bills.'),
   'no-heat-loss': phrase('Type the heat loss at the design temperature.'),
+  'no-design-outdoor': phrase('Type the outdoor temperature that the heat loss was worked out for.'),
   'no-certificate': phrase('Type the heat figure from the energy certificate.'),
   'record-too-short': phrase(
     'The record is too short to tell heating from the rest. Add bills or readings of the cold months and the warm ones.',

@@ -1,8 +1,16 @@
 /** Which prices the sums rest on, from when, and whether they are old. */
-import { type Appraisal, type PriceBasis, priceOf } from '../model/shapes/appraisal.ts';
-import { type Fuel, PRICED_CARRIERS } from '../model/shapes/heating.ts';
-import { factor, listed, moneySign, monthSpan, pence } from './numbers.ts';
-import { currency, say } from './say.ts';
+import {
+  type Appraisal,
+  basisOf,
+  type openPrices,
+  type PriceBasis,
+  type PriceKind,
+  priceOf,
+} from '../model/shapes/appraisal.ts';
+import type { CivilDate } from '../model/shapes/dates.ts';
+import type { Fuel, PricedCarrier } from '../model/shapes/heating.ts';
+import { capitalised, factor, longDate, monthSpan, pence, shortMonthNames } from './numbers.ts';
+import { phrase, say } from './say.ts';
 import { sayTold } from './say-told.ts';
 import { carrierName } from './systems.ts';
 
@@ -46,22 +54,68 @@ export function ageSentence(basis: Pick<PriceBasis, 'staleDays'>, carrier: strin
   );
 }
 
-/** What is built in is British; with other money that is said as long as any of it is in use, else nothing. */
-export function britishSentence(prices: Prices): string {
-  const builtIn = PRICED_CARRIERS.filter((carrier) => priceOf(prices, carrier)?.basis.grade === 'assumed');
-  if (currency() === 'GBP' || builtIn.length === 0) return '';
-  return say(
-    'The prices for {fuels} are British, with pounds written as {money}. Put in your own before you promise anything.',
-    { fuels: listed(builtIn.map(carrierName)), money: moneySign() },
-  );
-}
-
 export function gradeSentence({ grade, origin }: Pick<PriceBasis, 'grade' | 'origin'>, carrier: string): string {
   if (grade !== 'assumed')
     return say('The {fuel} price comes from {origin}.', { fuel: carrierName(carrier), origin: sayTold(origin) });
   return say('Nobody has given the {fuel} price, so a published one stands in. Its source is named in the working.', {
     fuel: carrierName(carrier),
   });
+}
+
+/** "Oct–Dec 2026". */
+function monthsInShort(from: CivilDate, to: CivilDate): string {
+  const month = (date: CivilDate) => shortMonthNames()[Number(date.slice(5, 7)) - 1]!;
+  const year = (date: CivilDate) => date.slice(0, 4);
+  if (from.slice(0, 7) === to.slice(0, 7)) return `${month(from)} ${year(from)}`;
+  return year(from) === year(to)
+    ? `${month(from)}–${month(to)} ${year(to)}`
+    : `${month(from)} ${year(from)}–${month(to)} ${year(to)}`;
+}
+
+const KINDS: { readonly [kind in PriceKind]: string } = {
+  own: phrase('{months}, your own price'),
+  cap: phrase('{months}, price cap average, not your tariff'),
+  average: phrase('{months}, average, not your tariff'),
+  guide: phrase('{months}, guide page'),
+  assumed: phrase('assumed, nobody publishes it'),
+};
+
+/** Day and kind of a price, under the name of what is bought at it: "Jan 2026, guide page, old". */
+export function priceInShort(basis: PriceBasis): string {
+  const { from, to, kind, staleDays } = basis;
+  const months = to === undefined ? say('from {month}', { month: monthsInShort(from, from) }) : monthsInShort(from, to);
+  const named = say(KINDS[kind ?? 'own'] ?? KINDS.own, { months });
+  return staleDays === undefined ? named : say('{price}, old', { price: named });
+}
+
+/** Whether some way of heating shown is reckoned at a price that has ended. */
+const hasOldPrice = ({ prices, systems }: Pick<Appraisal, 'prices' | 'systems'>): boolean =>
+  systems.some((system) => basisOf(prices, system)?.basis.staleDays !== undefined);
+
+/** Head of a table of yearly costs. */
+export const yearAtPrices = (appraisal: Pick<Appraisal, 'prices' | 'systems'>): string =>
+  hasOldPrice(appraisal) ? say('A year, at prices that are not all of today') : say('A year, at today’s prices');
+
+const priceName = (price: PricedCarrier | 'two-rate'): string =>
+  price === 'two-rate' ? say('electricity by day and night') : carrierName(price);
+
+/** What has to be settled about a price before it goes into a written estimate. */
+export function openPriceSentence({ price, basis }: ReturnType<typeof openPrices>[number]): string {
+  const name = capitalised(priceName(price));
+  return basis.staleDays === undefined
+    ? say('{name}: nobody publishes this price; it is assumed.', { name })
+    : say('{name}: the price is of {months} and ended {days, plural, one {# day} other {# days}} ago.', {
+        name,
+        months: monthSpan(basis.from, basis.to ?? basis.from),
+        days: basis.staleDays,
+      });
+}
+
+/** Somebody's word that a price stands, as it is printed; empty where nobody gave it. */
+export function standsSentence({ stands }: Pick<PriceBasis, 'stands'>): string {
+  if (!stands) return '';
+  const on = say('It stands as assumed, as was said on {date}.', { date: longDate(stands.on) });
+  return stands.said ? `${on} “${stands.said}”` : on;
 }
 
 /** Electricity over the other fuel, now and where both would cost the same. */

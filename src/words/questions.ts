@@ -61,6 +61,16 @@ const DEMAND: Readonly<Record<DemandQuestionCode, Sentence>> = {
       'Nothing is known of this home’s heat yet. A typical home of about {heat} stands in. Add a record, the heat loss or the floor area.',
       { heat: spokenKWh(number('spaceKWh')) },
     ),
+  'region-asked': ({ text }) =>
+    say('Nobody has said which climate region the home lies in, so {region} stands in. Choose it.', {
+      region: text('region'),
+    }),
+  'british-tables': () =>
+    say(
+      'Hot water, boilers, machines in use and the spread of prices go by British tables and studies, named in the sums. A yearly visit has no price here. Type your own where you have them.',
+    ),
+  'design-temperature-asked': () =>
+    say('A heat loss says nothing without the outdoor temperature that it was worked out for. Type it.'),
   'estimates-disagree': ({ number, text }) => {
     const reasons = text('likely')
       .split(',')

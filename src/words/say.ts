@@ -37,6 +37,11 @@ export const currency = (): Currency => speech.currency;
 /** Null where English is spoken. */
 export const spokenCatalogue = (): Catalogue | null => catalogue;
 
+/** Money follows the household that is open. */
+export function speakMoney(money: Currency): void {
+  speech = { ...speech, currency: money };
+}
+
 /** Says what `work` says in the money of a kept written estimate, whatever money is spoken now. */
 export function inMoneyOf<T>(estimate: { readonly currency?: Currency | undefined }, work: () => T): T {
   const before = speech;

@@ -4,7 +4,7 @@ import type { Carrier } from '../model/shapes/evidence.ts';
 import { type Fuel, isFuel, type RivalMachine, type System } from '../model/shapes/heating.ts';
 import type { PresentSystem } from '../model/shapes/household.ts';
 import type { ToldName } from '../model/shapes/told-cost.ts';
-import { listed, uncapitalised } from './numbers.ts';
+import { listed } from './numbers.ts';
 import { phrase, say } from './say.ts';
 
 type Source = 'ground' | 'air';
@@ -122,6 +122,7 @@ const WHY_LEFT_OUT: { readonly [why in WhyLeftOut]: string } = {
   'no-room': phrase('Left out, since a flat has no room for a tank or a store: {names}.'),
   'no-ground': phrase('Left out, since there is no ground of its own for pipes: {names}.'),
   'not-electric': phrase('Left out, since no electric heaters stand here now: {names}.'),
+  'no-price': phrase('Left out, since nobody has typed its price and none is built in: {names}.'),
   chosen: phrase('Left out by the installer: {names}.'),
 };
 
@@ -130,9 +131,7 @@ export function leftOutSentence({ leftOut = [] }: Pick<Appraisal, 'leftOut'>): s
   const reasons = [...new Set(leftOut.map(({ why }) => why))];
   return reasons
     .map((reason) => {
-      const names = leftOut
-        .filter(({ why }) => why === reason)
-        .map(({ system }) => uncapitalised(systemName(system, system)));
+      const names = leftOut.filter(({ why }) => why === reason).map(({ system }) => systemInSentence(system, system));
       return say(WHY_LEFT_OUT[reason] ?? 'Left out: {names}.', { names: listed(names) });
     })
     .join(' ');

@@ -68,7 +68,7 @@ describe('what a unit of heat costs, October to December 2026', () => {
   const electricity = quarterOn(quarters, 'electricity', '2026-11-25').pencePerKWh;
   const gas = quarterOn(quarters, 'gas', '2026-11-25').pencePerKWh;
   const oil = oil2025.pencePerUnit / OIL_KWH_PER_LITRE;
-  const lpg = deliveredPriceOn(deliveredPrices, 'lpg', '2026-11-25').pencePerUnit / PROPANE_KWH_PER_LITRE;
+  const lpg = deliveredPriceOn(deliveredPrices, 'lpg', '2026-11-25')!.pencePerUnit / PROPANE_KWH_PER_LITRE;
   const HEAT_KWH = 14_100;
   // Expected figures computed by hand from the published prices above: heat ÷ efficiency × price.
   test.each([

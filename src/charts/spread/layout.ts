@@ -11,6 +11,8 @@ export interface SpreadMark {
   readonly y: number;
   readonly thickness: number;
   readonly nameLines: readonly string[];
+  /** Under the name, in `note` size. */
+  readonly priceLines: readonly string[];
   /** Null where the cost is not known: an open dashed bar takes its place. */
   readonly cost: {
     readonly stem: { readonly x: number; readonly width: number } | null;
@@ -28,6 +30,7 @@ export interface SpreadLayout {
   readonly height: number;
   readonly font: number;
   readonly faint: number;
+  readonly note: number;
   readonly top: number;
   readonly bottom: number;
   readonly zeroX: number;
@@ -57,10 +60,9 @@ export function layOutSpread(
   const step = (bottom - top) / Math.max(rows.length, 1);
   const thickness = Math.min(step * 0.5, font * 2.1);
 
-  const nameWidth = Math.min(
-    Math.max(...rows.map((row) => textWidth(row.name, font, row.ours)), font * 4),
-    width * 0.3,
-  );
+  const note = faint * 0.87;
+  const named = rows.flatMap((row) => [textWidth(row.name, font, row.ours), 0.6 * textWidth(row.price ?? '', note)]);
+  const nameWidth = Math.min(Math.max(...named, font * 4), width * 0.3);
   const left = nameWidth + GAP + 4;
   const middles = rows.map((row) => (row.cost ? textWidth(spokenPounds(row.cost.middle), font, true) : 0));
   const ranges = rows.map((row) => (row.cost ? textWidth(poundsRange(row.cost.low, row.cost.high), font) : 0));
@@ -82,7 +84,13 @@ export function layOutSpread(
 
   const marks = rows.map((row, index): SpreadMark => {
     const y = top + step * (index + 0.5);
-    const shared = { row, y, thickness, nameLines: wrapText(row.name, font, nameWidth + 2) };
+    const shared = {
+      row,
+      y,
+      thickness,
+      nameLines: wrapText(row.name, font, nameWidth + 2),
+      priceLines: wrapText(row.price ?? '', note, nameWidth + 2),
+    };
     if (row.cost === null) return { ...shared, cost: null };
     const { low, middle, high } = row.cost;
     const bandWidth = Math.max(x(high) - x(low), SMALLEST_BAND);
@@ -111,6 +119,7 @@ export function layOutSpread(
     height,
     font,
     faint,
+    note,
     top,
     bottom,
     zeroX,

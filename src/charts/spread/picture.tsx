@@ -27,10 +27,25 @@ function Row({ mark, layout }: { readonly mark: SpreadMark; readonly layout: Spr
   const colour = row.ours ? 'var(--ground)' : 'var(--fuel)';
   const tint = row.ours ? 'var(--ground-tint)' : 'var(--fuel-tint)';
   const baseline = y + font * 0.35;
+  // The block of name and price stands in the middle of the row.
+  const step = layout.note * 1.15;
+  const nameY = baseline - (mark.priceLines.length * step) / 2;
   const nameX = Math.min(layout.ticks[0]!.x, layout.zeroX) - 14;
   return (
     <g data-system={row.id}>
-      <RowName lines={mark.nameLines} x={nameX} baseline={baseline} font={font} strong={row.ours} />
+      <RowName lines={mark.nameLines} x={nameX} baseline={nameY} font={font} strong={row.ours} />
+      {mark.priceLines.map((line, index) => (
+        <text
+          key={line}
+          className="faint"
+          x={nameX}
+          y={nameY + ((mark.nameLines.length - 1) / 2) * font * 1.15 + (index + 1) * step}
+          fontSize={layout.note}
+          textAnchor="end"
+        >
+          {line}
+        </text>
+      ))}
       {cost === null ? (
         <>
           <rect
@@ -66,7 +81,7 @@ function Row({ mark, layout }: { readonly mark: SpreadMark; readonly layout: Spr
             thickness={thickness}
             colour={colour}
             tint={tint}
-            isAssumed={row.grade === 'assumed'}
+            isAssumed={row.grade === 'assumed' || row.openPrice === true}
           />
           <text x={cost.labelX} y={layout.stacked ? baseline - font * 0.6 : baseline} fontSize={font} fontWeight={650}>
             {cost.middle}

@@ -1,6 +1,14 @@
 /** Yearly cost of each way of heating, as rows sorted by cost; what is not known comes last and stays open. */
-import { type Appraisal, type SystemResult, type Verdict, verdictAgainst } from '../../model/shapes/appraisal.ts';
+import {
+  type Appraisal,
+  basisOf,
+  isOpenPrice,
+  type SystemResult,
+  type Verdict,
+  verdictAgainst,
+} from '../../model/shapes/appraisal.ts';
 import type { Grade } from '../../model/shapes/working.ts';
+import { priceInShort } from '../../words/prices.ts';
 import { systemName } from '../../words/systems.ts';
 
 export interface SpreadRow {
@@ -13,13 +21,18 @@ export interface SpreadRow {
   readonly cost: { readonly low: number; readonly middle: number; readonly high: number } | null;
   /** Cost if it works as designed, pence a year; absent where no design stands behind it. */
   readonly designed?: number | undefined;
+  /** Day and kind of the price; absent for bars that have none, empty in what was kept without. */
+  readonly price?: string;
+  /** True for a price that is old or nobody's: the band is dashed. */
+  readonly openPrice?: boolean;
   /** Whether the heat pump costs less or more than this, where it may be said. */
   readonly against?: Verdict | undefined;
 }
 
-type Compared = Pick<Appraisal, 'systems' | 'machine' | 'versus'>;
+type Compared = Pick<Appraisal, 'systems' | 'machine' | 'versus' | 'prices'>;
 
-function rowOf(system: SystemResult, { machine: { source }, versus }: Compared): SpreadRow {
+function rowOf(system: SystemResult, { machine: { source }, versus, prices }: Compared): SpreadRow {
+  const basis = basisOf(prices, system)?.basis;
   const { value, low, high } = system.cost;
   const known = [value, low, high].every(Number.isFinite);
   return {
@@ -30,6 +43,8 @@ function rowOf(system: SystemResult, { machine: { source }, versus }: Compared):
     // A range never leaves its own most likely value outside.
     cost: known ? { low: Math.min(low, high, value), middle: value, high: Math.max(low, high, value) } : null,
     designed: known ? system.asDesigned?.costPence : undefined,
+    price: basis?.kind ? priceInShort(basis) : '',
+    openPrice: basis !== undefined && isOpenPrice(basis),
     against: verdictAgainst(versus, system.id),
   };
 }

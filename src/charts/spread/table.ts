@@ -4,6 +4,7 @@ import type { ChartTable } from '../frame/chart-table.tsx';
 import type { SpreadRow } from './series.ts';
 
 export function spreadTable(rows: readonly SpreadRow[]): ChartTable {
+  const withPrice = rows.some(({ price }) => price);
   const withDesign = rows.some(({ designed }) => designed !== undefined);
   return {
     caption: say('Cost of heating and hot water, a year. 8 in 10 homes like yours lie between low and high.'),
@@ -13,6 +14,7 @@ export function spreadTable(rows: readonly SpreadRow[]): ChartTable {
       { name: say('Low'), number: true },
       { name: say('High'), number: true },
       ...(withDesign ? [{ name: say('As designed'), number: true }] : []),
+      ...(withPrice ? [{ name: say('Price') }] : []),
     ],
     rows: rows.map((row) => ({
       cells: [
@@ -21,6 +23,7 @@ export function spreadTable(rows: readonly SpreadRow[]): ChartTable {
           ? [row.cost.middle, row.cost.low, row.cost.high].map(exactPounds)
           : [unknown(), unknown(), unknown()]),
         ...(withDesign ? [row.designed === undefined ? '–' : exactPounds(row.designed)] : []),
+        ...(withPrice ? [row.price ?? ''] : []),
       ],
       ours: row.ours,
     })),

@@ -34,13 +34,9 @@ export function checkHandlers({ ports, store }: DeskContext): CheckHandlers {
   return {
     'check.run'(bill) {
       const estimate = findEstimate(store, bill.estimateId);
-      const check = runCheck({
-        id: ports.newId(),
-        madeOn: ports.now(),
-        estimate,
-        bill,
-        ...known(estimate.householdId),
-      });
+      const check = inMoneyOf(estimate, () =>
+        runCheck({ id: ports.newId(), madeOn: ports.now(), estimate, bill, ...known(estimate.householdId) }),
+      );
       store.addCheck(check, estimate.householdId);
       return check;
     },

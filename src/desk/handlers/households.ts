@@ -9,6 +9,7 @@ import { DeskError } from '../desk-error.ts';
 import { findHousehold } from '../find.ts';
 import { openHousehold } from '../open-household.ts';
 import type { DeskContext, Handlers } from '../ports.ts';
+import { readSettings } from '../settings.ts';
 import { forgetDamage } from '../upkeep.ts';
 
 type HouseholdHandlers = Pick<
@@ -58,7 +59,7 @@ export function householdHandlers({ ports, store }: DeskContext): HouseholdHandl
       return [...damaged.map(summariseDamaged), ...whole];
     },
     'household.create'({ name }) {
-      const household = emptyHousehold(ports.newId(), name.trim());
+      const household = emptyHousehold(ports.newId(), name.trim(), readSettings(store).country);
       store.createHousehold(household, ports.now());
       return openHousehold(store, household.id);
     },

@@ -5,7 +5,7 @@ import type { SiteVisit } from '../../model/shapes/site-readings.ts';
 import { checkSite } from '../../model/site-readings/check-site.ts';
 import { ownMachine } from '../../model/site-readings/expected-cop.ts';
 import { toJudge } from '../../model/site-readings/to-judge.ts';
-import { reference } from '../../reference/index.ts';
+import { referenceOf } from '../../reference/index.ts';
 import { siteTables } from '../../reference/site-tables.ts';
 import { longDate } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
@@ -34,7 +34,7 @@ export function visitOf({ household, check }: LetterParts): SiteVisit | undefine
 export function PlantSection({ parts }: { readonly parts: LetterParts }) {
   const visit = visitOf(parts);
   if (!visit) return null;
-  const own = ownMachine(parts.household, reference);
+  const own = ownMachine(parts.household, referenceOf(parts.household));
   const site = checkSite(toJudge(visit.readings, coldestBrine(parts)), siteTables, own);
   const told = site.values.filter(
     ({ quantity, standing }) => quantity === 'cop' || standing === 'above' || standing === 'below',
@@ -64,7 +64,12 @@ export function PlantSection({ parts }: { readonly parts: LetterParts }) {
 }
 
 function coldestBrine({ household, estimate, writtenOn }: LetterParts): number | null {
-  const heat = heatOfHousehold({ household, series: estimate.evidence, reference, asOf: writtenOn });
+  const heat = heatOfHousehold({
+    household,
+    series: estimate.evidence,
+    reference: referenceOf(household),
+    asOf: writtenOn,
+  });
   const design = designLoop(heat, siteTables.refrigerants);
   return design?.result.ok ? design.result.loop.brineOutC : null;
 }

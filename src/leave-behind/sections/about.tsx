@@ -1,9 +1,10 @@
 import { Reworded } from '../../charts/reworded.tsx';
 import { Said } from '../../charts/said.tsx';
-import type { PriceBasis } from '../../model/shapes/appraisal.ts';
+import { carriersOf, type PriceBasis } from '../../model/shapes/appraisal.ts';
 import { FUEL_IDS, type Fuel } from '../../model/shapes/heating.ts';
 import { earlierRuleSentence, estimateMeaning, limitsSentences } from '../../words/estimate.ts';
 import { capitalised, degrees, grouped, longDate } from '../../words/numbers.ts';
+import { standsSentence } from '../../words/prices.ts';
 import { say } from '../../words/say.ts';
 import { carrierName } from '../../words/systems.ts';
 import type { EstimateParts } from '../parts.ts';
@@ -16,6 +17,7 @@ function PriceText({ basis }: { readonly basis: PriceBasis }) {
     from: longDate(from),
     origin: <Reworded text={basis.origin} as={(said) => said.replace(/\.$/, '')} />,
   };
+  const stands = standsSentence(basis);
   return (
     <>
       {to ? (
@@ -26,14 +28,16 @@ function PriceText({ basis }: { readonly basis: PriceBasis }) {
       {staleDays
         ? ` ${say('They had ended {days, plural, one {# day} other {# days}} before this paper was made.', { days: staleDays })}`
         : ''}
+      {stands ? ` ${stands}` : ''}
     </>
   );
 }
 
 /** Number, date, model and prices: what somebody needs who wants to do the sums again. */
 export function AboutPart({ parts }: { readonly parts: EstimateParts }) {
-  const { estimate, settings, appraisal, madeOn, present, pump, beside } = parts;
-  const carriers = new Set([pump, ...(beside ? [beside] : [])].map((system) => system.carrier));
+  const { estimate, settings, appraisal, madeOn, present } = parts;
+  const carriers = carriersOf(appraisal);
+  const twoRate = appraisal.prices['two-rate'];
   return (
     <section className="follows whole">
       <h2>{say('About this paper')}</h2>
@@ -54,6 +58,14 @@ export function AboutPart({ parts }: { readonly parts: EstimateParts }) {
         <dd>
           <PriceText basis={appraisal.prices.electricity} />
         </dd>
+        {twoRate ? (
+          <>
+            <dt>{say('Electricity by day and night')}</dt>
+            <dd>
+              <PriceText basis={twoRate} />
+            </dd>
+          </>
+        ) : null}
         {FUEL_IDS.filter((fuel) => carriers.has(fuel) || (!present && fuel === 'gas')).map((fuel) => (
           <FuelFact key={fuel} fuel={fuel} basis={appraisal.prices[fuel]} />
         ))}

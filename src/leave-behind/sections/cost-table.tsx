@@ -1,5 +1,6 @@
 import type { SystemResult } from '../../model/shapes/appraisal.ts';
 import { exactKWh, exactPounds, grouped } from '../../words/numbers.ts';
+import { yearAtPrices } from '../../words/prices.ts';
 import { say } from '../../words/say.ts';
 import { systemName } from '../../words/systems.ts';
 import { NumberHead } from '../number-head.tsx';
@@ -24,7 +25,7 @@ export function CostTable({ parts, short = false }: { readonly parts: EstimatePa
       <table>
         <thead>
           <tr>
-            <th scope="col">{say('A year, at today’s prices')}</th>
+            <th scope="col">{yearAtPrices(parts.appraisal)}</th>
             <NumberHead>{short ? say('units bought') : say('units bought (kWh)')}</NumberHead>
             <NumberHead>{say('for units')}</NumberHead>
             <NumberHead>{say('standing')}</NumberHead>

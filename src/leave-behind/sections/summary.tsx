@@ -4,7 +4,7 @@ import { spreadSentence } from '../../charts/spread/sentence.ts';
 import { spreadSeries } from '../../charts/spread/series.ts';
 import { pickForPicture } from '../../model/comparison/beside.ts';
 import { designSentence, rangeSentence, standing } from '../../words/cost.ts';
-import { capitalised, longDate, pence, spokenPounds } from '../../words/numbers.ts';
+import { capitalised, longDate, monthSpan, pence, spokenPounds } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 import { systemInSentence, systemNumber } from '../../words/systems.ts';
 import { GradeLegend } from '../grade-legend.tsx';
@@ -19,6 +19,8 @@ const LONG_NAME = 36;
 /** The first page: what it costs, beside what, how sure, and what that stands on. */
 export function SummaryPart({ parts }: { readonly parts: EstimateParts }) {
   const { estimate, settings, madeOn, pump, present, beside } = parts;
+  const { electricity } = parts.appraisal.prices;
+  const amount = <strong>{say('{amount} a year', { amount: spokenPounds(pump.cost.value) })}</strong>;
   const more = beside ? pump.cost.value - beside.cost.value : 0;
   const side = beside ? standing(parts.appraisal, beside.id) : 'unknown';
   return (
@@ -39,10 +41,14 @@ export function SummaryPart({ parts }: { readonly parts: EstimateParts }) {
         {say('What it would cost to heat {name} with a heat pump', { name: estimate.household.name })}
       </h1>
       <p className="say">
-        <Said
-          text="About {amount} for rooms and hot water, at the electricity price of today."
-          with={{ amount: <strong>{say('{amount} a year', { amount: spokenPounds(pump.cost.value) })}</strong> }}
-        />{' '}
+        {electricity.staleDays === undefined ? (
+          <Said text="About {amount} for rooms and hot water, at the electricity price of today." with={{ amount }} />
+        ) : (
+          <Said
+            text="About {amount} for rooms and hot water, at the electricity price of {months}."
+            with={{ amount, months: monthSpan(electricity.from, electricity.to ?? electricity.from) }}
+          />
+        )}{' '}
         {rangeSentence(pump)}{' '}
         {present
           ? say('{other} {number, select, many {cost} other {costs}} about {amount}.', {
@@ -80,7 +86,7 @@ function SpreadFigure({ parts }: { readonly parts: EstimateParts }) {
   return (
     <figure>
       <div role="img" aria-label={spreadSentence(rows)}>
-        <SpreadPicture rows={rows} size="paper" width={PAPER_WIDTH} height={44 + 42 * rows.length} />
+        <SpreadPicture rows={rows} size="paper" width={PAPER_WIDTH} height={44 + 48 * rows.length} />
       </div>
       <figcaption>
         {say(

@@ -55,7 +55,7 @@ export function compare(input: CompareInput): Comparison {
   const questions: Question[] = [];
   const { plans, leftOut } = planSystems(input, questions);
   const { electricity, storage } = prices;
-  const hangsOnHome = [electricity, storage].some(
+  const hangsOnHome = [electricity, ...(storage ? [storage] : [])].some(
     ({ version }) => version.demand || version.bands.some(({ blocks }) => blocks),
   );
   const home = hangsOnHome ? restOfHome(input.household, input.series ?? []) : null;
@@ -130,7 +130,7 @@ function sharedSpreads(input: CompareInput, present: PricedPlan | undefined): Sh
     electricityPrice: spread.electricityPrice.value,
     gasPrice: spread.gasPrice.value,
     priceCorrelation: spread.priceCorrelation.value,
-    deliveredPrice: forDelivered((fuel) => prices[fuel].spread),
+    deliveredPrice: forDelivered((fuel) => prices[fuel]?.spread ?? 0),
     machineExtras: spread.machineExtras.value,
     boilerElectricity: spread.boilerElectricity.value,
     useful: { spaceKWh: demand.space.value, waterKWh: demand.water.value },

@@ -21,8 +21,8 @@ export const withoutSteps = ({ steps: _, ...working }: Working): Working => work
 
 /** The prices that a plan's main energy is bought at. */
 function basisOf(plan: Plan, prices: PricesInUse): PriceBasis {
-  if (plan.carrier === 'electricity') return (plan.hours === 'storage' ? prices.storage : prices.electricity).basis;
-  return prices[plan.carrier].basis;
+  if (plan.carrier === 'electricity') return (plan.hours === 'storage' ? prices.storage! : prices.electricity).basis;
+  return prices[plan.carrier]!.basis;
 }
 
 export const gradeOfPrice = (plan: Plan, prices: PricesInUse): Grade => basisOf(plan, prices).grade;

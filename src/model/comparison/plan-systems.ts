@@ -6,13 +6,14 @@ import { fieldSpread } from '../heat-pump/factor-spread.ts';
 import { tellSource } from '../heat-pump/full/settle-source.ts';
 import { settleFactors } from '../heat-pump/settle-factors.ts';
 import type { ReckonedMachine } from '../heat-pump/spf-from-factors.ts';
-import type { Appraisal, Demand, Question, WhatIf } from '../shapes/appraisal.ts';
-import { type Heater, type RivalMachine, SYSTEMS, serviceKey } from '../shapes/heating.ts';
+import type { Appraisal, Demand, Question, WhatIf, WhyLeftOut } from '../shapes/appraisal.ts';
+import { type Heater, type RivalMachine, SYSTEMS, type System, serviceKey } from '../shapes/heating.ts';
 import type { Household, WaterHours } from '../shapes/household.ts';
 import type { EfficiencyDefault, Reference } from '../shapes/reference.ts';
 import { type Told, tell } from '../shapes/told.ts';
 import { type WorkingInput, weakestGrade } from '../shapes/working.ts';
 import type { Plan, SystemName } from './plan.ts';
+import type { PricesInUse } from './prices-of.ts';
 import { askAboutCost } from './questions.ts';
 import { choosable, whyLeftOut } from './why-left-out.ts';
 
@@ -22,6 +23,7 @@ export interface PlanInput {
   readonly machine: ReckonedMachine;
   /** The same without any what-if, where a heat pump stands there already. */
   readonly presentMachine?: ReckonedMachine;
+  readonly prices: PricesInUse;
   readonly reference: Reference;
   readonly whatIf?: WhatIf;
 }
@@ -36,7 +38,9 @@ export type LeftOut = NonNullable<Appraisal['leftOut']>;
 export function planSystems(input: PlanInput, questions: Question[]): { plans: Plan[]; leftOut: LeftOut } {
   const { household } = input;
   const present = planPresent(input, questions);
-  const why = whyLeftOut(household);
+  const rule = whyLeftOut(household);
+  const why = (system: System): WhyLeftOut | null =>
+    rule(system) ?? (isPriced(system, input.prices) ? null : 'no-price');
   const others = choosable(household);
   return {
     plans: [
@@ -50,6 +54,12 @@ export function planSystems(input: PlanInput, questions: Question[]): { plans: P
     }),
   };
 }
+
+/** Whether what a way of heating is bought with has a price. */
+const isPriced = (system: System, prices: PricesInUse): boolean => {
+  const { carrier, hours } = SYSTEMS[system];
+  return (hours === 'storage' ? prices.storage : prices[carrier]) !== null;
+};
 
 const planOther = (system: ReturnType<typeof choosable>[number], input: PlanInput): Plan =>
   system === 'air-source' || system === 'ground-source'
@@ -134,14 +144,8 @@ function planRivalMachine(id: RivalMachine, { household, demand, reference, what
 function planPresent(input: PlanInput, questions: Question[]): Plan | null {
   const { household, presentMachine } = input;
   const { system } = household.present;
-  if (system === 'other') {
-    questions.push({
-      code: 'present-not-priced',
-      weight: 'question',
-      stage: 'cost',
-      field: 'present.system',
-      data: {},
-    });
+  if (system === 'other' || !isPriced(system, input.prices)) {
+    questions.push(askAboutCost('present-not-priced', 'question', 'present.system'));
     return null;
   }
   // A machine that stands there already is the one described; a changed flow temperature is a plan, not the present.

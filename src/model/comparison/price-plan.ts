@@ -71,12 +71,12 @@ export function createPricer(year: PricedYear, prices: PricesInUse) {
     const { carrier } = plan;
     const what = tell(`carrier-${carrier}`);
     if (carrier === 'electricity') {
-      const inUse = plan.hours === 'storage' ? prices.storage : prices.electricity;
+      const inUse = plan.hours === 'storage' ? prices.storage! : prices.electricity;
       return tariffUse(plan, plan.hours, inUse, prices.electricityShare, what);
     }
     if (carrier === 'gas') return tariffUse(plan, 'boiler', prices.gas, prices.fuelShare, what);
     const flat: RateBuckets = { names: [what], pencePerKWh: [1], bucketOfSlot: NO_BUCKETS };
-    const pencePerKWh = [prices[carrier].pencePerKWh * prices.fuelShare];
+    const pencePerKWh = [prices[carrier]!.pencePerKWh * prices.fuelShare];
     const rates: Rates = { what, names: [what], pencePerKWh, beside: false };
     const shares = sharesOf('boiler', 'drawn', flat, 'flat');
     return { version: null, shares, rates, buckets: flat, waterHours: 'drawn' as const };

@@ -1,14 +1,15 @@
 /** Which prices a comparison rests on: the household's own, else the built-in ones of the day. */
-import type { PriceBasis, Question, WhatIf } from '../shapes/appraisal.ts';
+import { daysBetween } from '../calendar/civil.ts';
+import type { PriceBasis, PriceKind, Question, WhatIf } from '../shapes/appraisal.ts';
 import type { CivilDate } from '../shapes/dates.ts';
 import { DELIVERED_FUELS, type DeliveredFuel, priceKey } from '../shapes/heating.ts';
 import type { Household } from '../shapes/household.ts';
-import type { Reference } from '../shapes/reference.ts';
+import type { Reference, TwoRate } from '../shapes/reference.ts';
 import type { PricedTariff, PricedVersion, Tariff } from '../shapes/tariff.ts';
 import { tell } from '../shapes/told.ts';
 import { deliveredPriceOn, quarterOn, tariffFromQuarter, twoRateTariff } from '../tariff/built-in.ts';
 import { findTariffFaults } from '../tariff/check-tariff.ts';
-import { deliveredPriceBasis, priceBasis } from '../tariff/price-basis.ts';
+import { deliveredPriceBasis, OLD_AFTER_DAYS, priceBasis } from '../tariff/price-basis.ts';
 import { versionOn } from '../tariff/slot-price.ts';
 import { askAboutPrices, type PriceQuestionCode } from './questions.ts';
 
@@ -27,9 +28,10 @@ export interface DeliveredInUse {
   readonly basis: PriceBasis;
 }
 
-export interface PricesInUse extends ByDelivered<DeliveredInUse> {
+/** Null for what has no price: nobody typed one, and none is built in for the country. */
+export interface PricesInUse extends ByDelivered<DeliveredInUse | null> {
   readonly electricity: TariffInUse;
-  readonly storage: TariffInUse;
+  readonly storage: TariffInUse | null;
   readonly gas: TariffInUse;
   /** What the unit prices are multiplied by, 1 = as they are. */
   readonly electricityShare: number;
@@ -60,22 +62,31 @@ export function choosePrices({ household, reference, asOf, whatIf }: PricesInput
   const find = (id: string | undefined, fuel: Tariff['fuel'], field: string) =>
     findTariff(household.tariffs, id, fuel, field, questions);
   const { prices } = household;
-  const use = (tariff: PricedTariff): TariffInUse => ({
-    tariff,
-    version: versionOn(tariff, asOf),
-    basis: priceBasis(tariff, asOf),
-  });
-  const builtIn = (fuel: 'electricity' | 'gas') => keptQuarter(reference, fuel, asOf);
+  const use = (tariff: PricedTariff, price: StoodPrice, kind: PriceKind): TariffInUse => {
+    const basis = priceBasis(tariff, asOf, kind);
+    return {
+      tariff,
+      version: versionOn(tariff, asOf),
+      basis: { ...basis, ...standingOf(price, prices, basis.from, asOf) },
+    };
+  };
+  const ownOr = (own: Tariff | undefined, fuel: 'electricity' | 'gas') =>
+    own
+      ? use(own, fuel, 'own')
+      : use(keptQuarter(reference, fuel, asOf), fuel, reference.country === 'GB' ? 'cap' : 'average');
   const ownElectricity = find(prices.electricityTariffId, 'electricity', 'prices.electricityTariffId');
   const ownGas = find(prices.gasTariffId, 'gas', 'prices.gasTariffId');
   const ownStorage = find(prices.storageTariffId, 'electricity', 'prices.storageTariffId');
-  const electricity = use(ownElectricity ?? builtIn('electricity'));
+  const electricity = ownOr(ownElectricity, 'electricity');
   const { bands, series } = electricity.version;
   const manyPriced = ownElectricity && (bands.length > 1 || series) ? ownElectricity : undefined;
+  const nightTariff = ownStorage ?? manyPriced;
   return {
     electricity,
-    storage: use(ownStorage ?? manyPriced ?? keptTwoRate(reference)),
-    gas: use(ownGas ?? builtIn('gas')),
+    storage: nightTariff
+      ? use(nightTariff, 'electricity', 'own')
+      : reference.twoRate && use(keptTwoRate(reference.twoRate), 'two-rate', 'assumed'),
+    gas: ownOr(ownGas, 'gas'),
     ...forDelivered((fuel) => chooseDelivered(fuel, prices, reference, asOf)),
     electricityShare: whatIf?.electricityShare ?? 1,
     fuelShare: whatIf?.fuelShare ?? 1,
@@ -118,10 +129,28 @@ function keptQuarter(reference: Reference, fuel: 'electricity' | 'gas', asOf: Ci
   return tariff;
 }
 
-function keptTwoRate(reference: Reference): PricedTariff {
-  const tariff = quartersKept.get(reference.twoRate) ?? twoRateTariff(reference);
-  quartersKept.set(reference.twoRate, tariff);
+function keptTwoRate(twoRate: TwoRate): PricedTariff {
+  const tariff = quartersKept.get(twoRate) ?? twoRateTariff(twoRate);
+  quartersKept.set(twoRate, tariff);
   return tariff;
+}
+
+/** One relative standard deviation of a fuel whose price nobody publishes here: that of the ones that are assumed. */
+const UNKNOWN_SPREAD = 0.3;
+
+type StoodPrice = NonNullable<Household['prices']['stand']>[number]['price'];
+
+/** Somebody's word that a price stands as assumed. It is about the price of its day, and grows old as a price does. */
+function standingOf(
+  price: StoodPrice,
+  { stand }: Household['prices'],
+  from: CivilDate,
+  asOf: CivilDate,
+): Pick<PriceBasis, 'stands'> {
+  const found = stand?.findLast(
+    (one) => one.price === price && one.on >= from && daysBetween(one.on, asOf) <= OLD_AFTER_DAYS.meanOfMonth,
+  );
+  return found ? { stands: { on: found.on, ...(found.said ? { said: found.said } : {}) } } : {};
 }
 
 function chooseDelivered(
@@ -129,22 +158,24 @@ function chooseDelivered(
   prices: Household['prices'],
   reference: Reference,
   asOf: CivilDate,
-): DeliveredInUse {
+): DeliveredInUse | null {
   const typed = prices[priceKey(fuel)];
   const builtIn = deliveredPriceOn(reference.deliveredPrices, fuel, asOf);
-  const pencePerUnit = typed?.value ?? builtIn.pencePerUnit;
+  const pencePerUnit = typed?.value ?? builtIn?.pencePerUnit;
+  if (pencePerUnit === undefined) return null;
   const basis: PriceBasis = typed
     ? {
         name: tell('typed-price-of', { carrier: tell(`carrier-${fuel}`) }),
         from: asOf,
         grade: typed.grade,
         origin: typed.origin,
+        kind: 'own',
       }
-    : deliveredPriceBasis(builtIn, asOf);
+    : { ...deliveredPriceBasis(builtIn!, asOf), ...standingOf(fuel, prices, builtIn!.from, asOf) };
   return {
     pencePerKWh: pencePerUnit / reference.kWhPerUnit[fuel].value,
     pencePerUnit,
-    spread: builtIn.spread,
+    spread: builtIn?.spread ?? UNKNOWN_SPREAD,
     basis,
   };
 }

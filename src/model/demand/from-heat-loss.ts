@@ -59,7 +59,13 @@ export function demandFromHeatLoss(
       questions: [ask('heat-loss-zero', 'refusal', { heatLossKW }, 'heat.heatLossKW')],
     };
   }
-  const outdoor = designOutdoor(heat, year.region.id, reference);
+  const outdoor = designOutdoor(heat, year.region, reference);
+  if (outdoor.asked) {
+    return {
+      missing: 'no-design-outdoor',
+      questions: [ask('design-temperature-asked', 'question', {}, 'heat.designOutdoorC')],
+    };
+  }
   if (room.value <= outdoor.value) {
     const data = { roomC: room.value, designOutdoorC: outdoor.value };
     return {

@@ -54,7 +54,7 @@ export function demandFromFloorArea(
         grade: 'assumed',
         origin: tell('usual-home-area'),
       };
-  const average = reference.regions.find((r) => r.id === 0) ?? region;
+  const average = reference.regions.find((r) => r.id === 0) ?? reference.regions[0] ?? region;
   const climate = degreeDaysOf(region) / degreeDaysOf(average);
   const spaceKWh = area.value * perM2.middle * climate;
   const share = Math.log(perM2.high / perM2.low) / (2 * TEN_PERCENT);

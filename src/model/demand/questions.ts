@@ -38,6 +38,12 @@ export type DemandQuestionCode =
   | 'room-below-design'
   /** No design temperature typed; one was taken from the table. data: place, rule, outdoorC */
   | 'design-temperature-assumed'
+  /** A heat loss, and neither a design temperature nor a table of places for this country. data: none */
+  | 'design-temperature-asked'
+  /** Nobody said the climate region, and no table knows the postcodes of this country. data: region */
+  | 'region-asked'
+  /** What is British stands in where the country has no table. data: none */
+  | 'british-tables'
   /** data: efficiency */
   | 'efficiency-above-one';
 

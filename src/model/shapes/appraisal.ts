@@ -306,6 +306,8 @@ export type WhyLeftOut =
   | 'no-ground'
   /** No electric heaters stand there now. */
   | 'not-electric'
+  /** Nobody typed a price, and none is built in for the country. */
+  | 'no-price'
   /** The installer wants it out. */
   | 'chosen';
 
@@ -314,6 +316,10 @@ export const Driver = z.object({
   /** Share of the variance of the saving against the present system (the cheapest other where it has no price), 0 to 1. */
   share: z.number(),
 });
+
+/** Where a price is from: the household's own, the cap of the regulator, another average, a guide page, or nobody. */
+export const PriceKind = z.enum(['own', 'cap', 'average', 'guide', 'assumed']);
+export type PriceKind = z.infer<typeof PriceKind>;
 
 export const PriceBasis = z.object({
   name: Wording,
@@ -324,6 +330,10 @@ export const PriceBasis = z.object({
   origin: Wording,
   /** Days since the prices ended, when they are older than a quarter; else absent. */
   staleDays: z.int().optional(),
+  /** Absent in what was kept before it was said. */
+  kind: PriceKind.optional(),
+  /** Somebody said on that day that it stands as assumed, and why. */
+  stands: z.object({ on: CivilDate, said: z.string().optional() }).optional(),
 });
 
 export type PriceBasis = z.infer<typeof PriceBasis>;
@@ -346,6 +356,8 @@ export const Appraisal = z.object({
     electricity: PriceBasis,
     gas: PriceBasis,
     ...deliveredBases,
+    /** Day and night prices of storage heaters, where those are compared and have none of the household's own. */
+    'two-rate': PriceBasis.optional(),
     /** Yearly mean over the heat pump's own hours, p/kWh. */
     electricityPencePerKWh: z.number(),
     gasPencePerKWh: z.number(),
@@ -373,6 +385,31 @@ export function priceOf(
 /** What the ways of heating compared are bought with; every one of them buys electricity too. */
 export const carriersOf = ({ systems }: Pick<Appraisal, 'systems'>): ReadonlySet<PricedCarrier> =>
   new Set<PricedCarrier>(['electricity', ...systems.map(({ carrier }) => carrier)]);
+
+/** Whether a price is old or nobody publishes it. */
+export const isOpenPrice = ({ staleDays, kind }: Pick<PriceBasis, 'staleDays' | 'kind'>): boolean =>
+  staleDays !== undefined || kind === 'assumed';
+
+/** The price that a way of heating is bought at, under the name by which it is said to stand; undefined for what was kept without. */
+export function basisOf(
+  prices: Appraisal['prices'],
+  { carrier, kind }: Pick<SystemResult, 'carrier' | 'kind'>,
+): { readonly price: PricedCarrier | 'two-rate'; readonly basis: PriceBasis } | undefined {
+  const price = kind === 'storage' && prices['two-rate'] ? 'two-rate' : carrier;
+  const basis = prices[price];
+  return basis && { price, basis };
+}
+
+/** Prices of what is compared that are old or nobody's and that nobody has let stand: they go into no written estimate. */
+export function openPrices({ prices, systems }: Pick<Appraisal, 'prices' | 'systems'>) {
+  const used = new Map(
+    systems.flatMap((system) => {
+      const found = basisOf(prices, system);
+      return found ? [[found.price, found.basis] as const] : [];
+    }),
+  );
+  return [...used].flatMap(([price, basis]) => (isOpenPrice(basis) && !basis.stands ? [{ price, basis }] : []));
+}
 
 /** What the household or the world may change; absent means as it is. */
 export const WhatIf = z.object({

@@ -4,12 +4,14 @@
  * A field that is absent is not zero: the model takes a default from the reference tables and grades it assumed.
  */
 import { z } from 'zod';
-import { TimeZone } from './dates.ts';
+import { COUNTRIES, Country } from './country.ts';
+import { CivilDate, TimeZone } from './dates.ts';
 import {
   DELIVERED_FUELS,
   FUEL_IDS,
   HEATERS,
   OFFERED,
+  PRICED_CARRIERS,
   type PriceKey,
   priceKey,
   type ServiceKey,
@@ -61,8 +63,8 @@ export const Home = z.object({
   people: given(z.int().min(1).max(30)).optional(),
   /** Outward part is enough; it finds the climate region. */
   postcode: z.string().max(10).optional(),
-  /** Climate region 0 to 21 of the reference table; overrides the postcode. */
-  regionId: z.int().min(0).max(21).optional(),
+  /** Climate region of the country's table, 0 to 21 in Britain, 101 to 115 in Germany; overrides the postcode. */
+  regionId: z.int().min(0).max(199).optional(),
   /** Whether there is gas in the house or in the street; what burns it now says it too. */
   gasGrid: z.boolean().optional(),
 });
@@ -179,6 +181,14 @@ const fuelServices = Object.fromEntries(FUEL_IDS.map((fuel) => [serviceKey(fuel)
   [key in ServiceKey]: typeof service;
 };
 
+/** A price that is old or that nobody publishes, which stands all the same because somebody said so. The word holds for a quarter. */
+export const StandingPrice = z.object({
+  price: z.enum([...PRICED_CARRIERS, 'two-rate']),
+  on: CivilDate,
+  /** Why, in the words of whoever said it; printed on the paper. */
+  said: z.string().max(400).optional(),
+});
+
 export const Prices = z.object({
   /** Ids in `tariffs`; without one the built-in price of the newest quarter is used and graded assumed. */
   electricityTariffId: z.string().optional(),
@@ -186,6 +196,8 @@ export const Prices = z.object({
   /** Two-rate tariff that storage heaters would be run on. */
   storageTariffId: z.string().optional(),
   ...deliveredPrices,
+  /** What stands as assumed; without it an old price, or one that nobody publishes, goes into no written estimate. */
+  stand: z.array(StandingPrice).max(10).optional(),
   /** Yearly service, pounds. */
   serviceHeatPumpGBP: service,
   ...fuelServices,
@@ -230,6 +242,8 @@ export const Household = z.object({
   /** The installer's own number for the job. */
   jobNumber: z.string().max(60).optional(),
   notes: z.string().max(20_000).optional(),
+  /** Absent in households from before it was asked: Britain. */
+  country: Country.optional(),
   zone: TimeZone.default('Europe/London'),
   home: Home,
   present: Present,
@@ -247,14 +261,15 @@ export const Household = z.object({
 });
 export type Household = z.infer<typeof Household>;
 
-/** A household of which nothing is known yet but its name. */
-export function emptyHousehold(id: string, name: string): Household {
+/** A household of which nothing is known yet but its name and its country. */
+export function emptyHousehold(id: string, name: string, country: Country = 'GB'): Household {
   return {
     format: 'plainwarmth.household',
     version: 1,
     id,
     name,
-    zone: 'Europe/London',
+    country,
+    zone: COUNTRIES[country].zone,
     home: {},
     present: { system: 'gas-condensing', assumed: true },
     heat: {},

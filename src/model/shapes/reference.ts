@@ -2,6 +2,7 @@
  * What the model needs to be told about the outside world. The values, each with its source, are in `src/reference/`;
  * they come in as an argument, so that a written estimate can be reckoned again with the tables of its day.
  */
+import type { Country } from './country.ts';
 import type { DeliveredFuel, Fuel, Heater, PricedCarrier } from './heating.ts';
 import type { RatedPoint } from './rated-point.ts';
 
@@ -43,8 +44,8 @@ export interface DeliveredPrice extends Sourced {
   readonly to: string;
   /** For one of the fuel's base unit, VAT included. */
   readonly pencePerUnit: number;
-  /** A mean that somebody publishes, or a figure that only stands in. */
-  readonly kind: 'published' | 'assumed';
+  /** A mean that an office publishes, a figure of a guide page or of the trade, or one that only stands in. */
+  readonly kind: 'average' | 'guide' | 'assumed';
   /** One relative standard deviation. */
   readonly spread: number;
 }
@@ -84,21 +85,26 @@ export interface GroundFacts {
   };
 }
 
+/** A day and night pair that stands in until the household's own is typed. */
+export interface TwoRate extends Sourced {
+  readonly from: string;
+  readonly to: string;
+  readonly dayPence: number;
+  readonly nightPence: number;
+  readonly standingPencePerDay: number;
+  readonly nightFrom: string;
+  readonly nightTo: string;
+}
+
 export interface Reference {
+  readonly country: Country;
   readonly edition: string;
   readonly regions: readonly ClimateRegion[];
   readonly postcodes: readonly PostcodeRule[];
   readonly quarters: readonly PriceQuarter[];
   readonly deliveredPrices: readonly DeliveredPrice[];
-  readonly twoRate: Sourced & {
-    readonly from: string;
-    readonly to: string;
-    readonly dayPence: number;
-    readonly nightPence: number;
-    readonly standingPencePerDay: number;
-    readonly nightFrom: string;
-    readonly nightTo: string;
-  };
+  /** Null where no pair stands in. */
+  readonly twoRate: TwoRate | null;
   /** Energy in one of a fuel's base unit. */
   readonly kWhPerUnit: { readonly [fuel in DeliveredFuel]: Value };
   readonly gasVolume: {

@@ -100,6 +100,7 @@ export interface ToldHeat {
   'foamed-cylinder': { litres: number; foamMm: number };
   'design-place': { place: 'words'; rule: 'words'; source: 'words' };
   'no-design-row': null;
+  'no-region-said': null;
   'region-by-hand': { region: 'words' };
   'no-postcode': null;
   'not-a-postcode': { postcode: 'words' };

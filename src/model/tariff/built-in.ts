@@ -1,7 +1,7 @@
 /** Built-in prices as tariffs: what the tool reckons with until the household's own prices are typed. */
 
 import type { CivilDate } from '../shapes/dates.ts';
-import type { DeliveredPrice, PriceQuarter, Reference } from '../shapes/reference.ts';
+import type { DeliveredPrice, PriceQuarter, TwoRate } from '../shapes/reference.ts';
 import type { PricedTariff } from '../shapes/tariff.ts';
 import { tell } from '../shapes/told.ts';
 
@@ -17,18 +17,16 @@ export function quarterOn(
   return found;
 }
 
-/** The price of a delivered fuel that began last by a date; of two that began together the shorter span, being the closer one. */
+/** The price of a delivered fuel that began last by a date; of two that began together the shorter span, being the closer one. Undefined where none is built in. */
 export function deliveredPriceOn(
   prices: readonly DeliveredPrice[],
   fuel: DeliveredPrice['fuel'],
   date: CivilDate,
-): DeliveredPrice {
+): DeliveredPrice | undefined {
   const ofFuel = prices
     .filter((price) => price.fuel === fuel)
     .sort((a, b) => a.from.localeCompare(b.from) || b.to.localeCompare(a.to));
-  const found = ofFuel.findLast((price) => price.from <= date) ?? ofFuel[0];
-  if (!found) throw new RangeError(`no built-in price for ${fuel}`);
-  return found;
+  return ofFuel.findLast((price) => price.from <= date) ?? ofFuel[0];
 }
 
 /** A published quarter as a flat tariff, VAT included; graded assumed, since it is nobody's own price. */
@@ -52,8 +50,7 @@ export function tariffFromQuarter(quarter: PriceQuarter): PricedTariff {
 }
 
 /** The illustrative day and night pair as a tariff, VAT included; graded assumed. */
-export function twoRateTariff(reference: Pick<Reference, 'twoRate'>): PricedTariff {
-  const { twoRate } = reference;
+export function twoRateTariff(twoRate: TwoRate): PricedTariff {
   return {
     id: `built-in-two-rate-${twoRate.from}`,
     name: tell('assumed-day-and-night', { months: { from: twoRate.from, to: twoRate.to } }),

@@ -1,6 +1,6 @@
 /** The outdoor temperature a heat loss is stated for: typed, or the table's for the nearest city of the region. */
 import type { Household } from '../shapes/household.ts';
-import type { Reference } from '../shapes/reference.ts';
+import type { ClimateRegion, Reference } from '../shapes/reference.ts';
 import { tell, type Wording } from '../shapes/told.ts';
 import type { Grade } from '../shapes/working.ts';
 
@@ -9,6 +9,8 @@ export interface DesignOutdoor {
   readonly grade: Grade;
   readonly origin: Wording;
   /** City and rule it was taken from; absent where it was typed. */
+  /** No table knows the place, so that a heat loss says nothing without it. */
+  readonly asked?: true;
   readonly taken?: { readonly place: string; readonly rule: '99 %' | '99.6 %' };
 }
 
@@ -38,16 +40,27 @@ const CITIES: Readonly<Record<number, readonly string[]>> = {
 };
 const ELSEWHERE = ['Birmingham'];
 
-/** Design outdoor temperature [°C] with its rule; the 99 % set where no rule is named. */
-export function designOutdoor(heat: Household['heat'], regionId: number, reference: Reference): DesignOutdoor {
+/** How far below the mean of the coldest month a machine is laid out for, K, where no table names the place. Common practice, no source. */
+const BELOW_COLDEST_MONTH_K = 14;
+
+/**
+ * Design outdoor temperature [°C] with its rule; the 99 % set where no rule is named. Where the country has no table,
+ * one from the climate stands in and is marked as to be asked.
+ */
+export function designOutdoor(
+  heat: Household['heat'],
+  { id, monthlyMeanC }: ClimateRegion,
+  reference: Reference,
+): DesignOutdoor {
   if (heat.designOutdoorC) return heat.designOutdoorC;
   const rule = heat.designRule === '99.6 %' ? '99.6 %' : '99 %';
   const rows = reference.designTemperatures.filter((row) => row.rule === rule);
-  for (const place of [...(CITIES[regionId] ?? ELSEWHERE), ...ELSEWHERE]) {
+  for (const place of [...(CITIES[id] ?? ELSEWHERE), ...ELSEWHERE]) {
     const row = rows.find((r) => r.place === place);
     if (!row) continue;
     const origin = tell('design-place', { place, rule, source: row.source });
     return { value: row.outdoorC, grade: 'assumed', origin, taken: { place, rule } };
   }
-  return { value: -3, grade: 'assumed', origin: tell('no-design-row') };
+  const value = Math.min(...monthlyMeanC) - BELOW_COLDEST_MONTH_K;
+  return { value, grade: 'assumed', origin: tell('no-design-row'), asked: true };
 }

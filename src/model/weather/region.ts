@@ -24,7 +24,7 @@ export function readPostcode(postcode: string): { area: string; district?: numbe
 
 /**
  * Climate region of a home: the region typed, else the postcode's (district row before area row), else region 0,
- * the UK average, graded assumed. Source: SAP 2012 Appendix U.
+ * the UK average, or the reference climate of another country, graded assumed. Source: SAP 2012 Appendix U.
  */
 export function findRegion(home: Home, reference: Reference): FoundRegion {
   const byId = (id: number) => reference.regions.find((region) => region.id === id);
@@ -35,6 +35,7 @@ export function findRegion(home: Home, reference: Reference): FoundRegion {
     if (region)
       return { region, grade: 'estimated', origin: tell('region-by-hand', { region: String(home.regionId) }) };
   }
+  if (reference.country !== 'GB') return { region: average, grade: 'assumed', origin: tell('no-region-said') };
   if (!home.postcode?.trim()) return { region: average, grade: 'assumed', origin: tell('no-postcode') };
   const read = readPostcode(home.postcode);
   if (!read) return { region: average, grade: 'assumed', origin: tell('not-a-postcode', { postcode: home.postcode }) };

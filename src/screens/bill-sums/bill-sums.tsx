@@ -48,7 +48,7 @@ export function BillSums(props: {
   const fitting = fittingTariffs(household.tariffs, draft.fuel);
   const tariff = fitting.find(({ id }) => id === tariffId);
   const reading = readBill(draft);
-  const checked = reading.kind === 'whole' ? sumsOf(reading.bill, tariff) : null;
+  const checked = reading.kind === 'whole' ? sumsOf(reading.bill, tariff, household) : null;
   const open = tariff !== undefined && reading.kind === 'whole' && leavesPricesOpen(reading.bill, tariff);
   const keep = async () => {
     setAsked(true);

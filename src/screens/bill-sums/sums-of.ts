@@ -1,22 +1,21 @@
-/** The sums of a bill with what holds for homes in Britain, and the tariff that a bill from a file is held against. */
+/** The sums of a bill with what holds for homes in its country, and the tariff that a bill from a file is held against. */
 
 import { type CheckedBill, checkBillSums } from '../../model/bill/check-bill-sums.ts';
 import type { Bill } from '../../model/shapes/bill.ts';
+import { COUNTRIES, countryOf } from '../../model/shapes/country.ts';
+import type { Household } from '../../model/shapes/household.ts';
 import type { Tariff } from '../../model/shapes/tariff.ts';
 import { findTariffFaults } from '../../model/tariff/check-tariff.ts';
 import { reference } from '../../reference/index.ts';
 
-/** On domestic fuel and power; VAT Notice 701/19. */
-const DOMESTIC_VAT = 0.05;
-
-export function sumsOf(bill: Bill, tariff: Tariff | undefined): CheckedBill {
+export function sumsOf(bill: Bill, tariff: Tariff | undefined, household: Household): CheckedBill {
   const { correction, imperialM3PerHundredCubicFeet, calorificMJPerM3 } = reference.gasVolume;
   const gas = {
     correction: correction.value,
     imperialM3PerHundredCubicFeet: imperialM3PerHundredCubicFeet.value,
     calorificMJPerM3: calorificMJPerM3.value,
   };
-  return checkBillSums({ bill, gas, vatRate: DOMESTIC_VAT, tariff });
+  return checkBillSums({ bill, gas, vatRate: COUNTRIES[countryOf(household)].vatRates[0], tariff });
 }
 
 const isRefused = (tariff: Tariff) => findTariffFaults(tariff).some(({ weight }) => weight === 'refusal');

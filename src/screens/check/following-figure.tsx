@@ -7,7 +7,7 @@ import { followingTable } from '../../charts/following/table.ts';
 import { heatPumpOf } from '../../model/bill-gap/estimate-for-days.ts';
 import { followEstimate } from '../../model/bill-gap/follow-months.ts';
 import { sumRegisters } from '../../model/evidence/sum-registers.ts';
-import { reference } from '../../reference/index.ts';
+import { referenceOf } from '../../reference/index.ts';
 import { followingWorking } from '../../words/explained/estimate-workings.ts';
 import { notFollowedSentence } from '../../words/following.ts';
 import { say } from '../../words/say.ts';
@@ -20,7 +20,7 @@ export function FollowingFigure(props: { readonly estimateId: string; readonly p
   const read = useEstimate(props.estimateId);
   if (read.kind !== 'read') return null;
   const { estimate } = read;
-  const months = followEstimate(estimate, series, reference);
+  const months = followEstimate(estimate, series, referenceOf(estimate.household));
   const { split, bought } = heatPumpOf(estimate);
 
   const following = {

@@ -7,7 +7,7 @@ import { yearsSeries } from '../../charts/years/series.ts';
 import { yearsTable } from '../../charts/years/table.ts';
 import { reckonLifetime } from '../../model/lifetime/reckon-lifetime.ts';
 import type { Appraisal } from '../../model/shapes/appraisal.ts';
-import { reference } from '../../reference/index.ts';
+import { referenceOf } from '../../reference/index.ts';
 import { rangedWorking } from '../../words/explained/ranged.ts';
 import { yearsWorkings } from '../../words/explained/years.ts';
 import {
@@ -30,7 +30,10 @@ import { Spoken, type SpokenFigure } from '../shared/spoken.tsx';
 
 export function LifetimeSection({ appraisal }: { readonly appraisal: Appraisal }) {
   const { household, openWorking, goTo } = useHousehold();
-  const lifetime = useMemo(() => reckonLifetime({ household, appraisal, reference }), [household, appraisal]);
+  const lifetime = useMemo(
+    () => reckonLifetime({ household, appraisal, reference: referenceOf(household) }),
+    [household, appraisal],
+  );
   if (!lifetime) return null;
   const { saved, payback, netPresentValue, annual } = lifetime;
   const series = yearsSeries(lifetime);

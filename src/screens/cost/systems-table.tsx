@@ -2,6 +2,7 @@ import { GradeMark } from '../../charts/grade-mark.tsx';
 import { type CostPart, partWorking } from '../../model/comparison/part-working.ts';
 import type { Appraisal, Figure, SystemResult } from '../../model/shapes/appraisal.ts';
 import { exactPounds, grouped } from '../../words/numbers.ts';
+import { yearAtPrices } from '../../words/prices.ts';
 import { phrase, say } from '../../words/say.ts';
 import { systemName } from '../../words/systems.ts';
 import { useHousehold } from '../household-context.tsx';
@@ -32,7 +33,7 @@ export function SystemsTable({ appraisal }: { readonly appraisal: Appraisal }) {
   return (
     <div className="scroll-x">
       <table className="systems">
-        <caption>{say('A typical year of heating and hot water, at the prices of today.')}</caption>
+        <caption>{yearAtPrices(appraisal)}</caption>
         <thead>
           <tr>
             <th scope="col">{say('Way of heating')}</th>

@@ -5,7 +5,7 @@ import type { Appraisal, WhatIf } from '../../model/shapes/appraisal.ts';
 import { costSentence, designSentence, rangeSentence, usualHomeSentence } from '../../words/cost.ts';
 import { rangedCostWorking } from '../../words/explained/ranged.ts';
 import { spokenPounds } from '../../words/numbers.ts';
-import { ageSentence, britishSentence, datesSentence } from '../../words/prices.ts';
+import { ageSentence, datesSentence } from '../../words/prices.ts';
 import { say } from '../../words/say.ts';
 import { futuresSentence } from '../../words/sure.ts';
 import type { SpokenFigure } from '../shared/spoken.tsx';
@@ -29,7 +29,6 @@ function costVoice(appraisal: Appraisal, knobs: readonly Knob[], followed: WhatI
   const futures = versus ? futuresSentence(versus.twenty) : '';
   const parts = [
     isUnchanged(followed) ? '' : say('What if: {changes}.', { changes: sayWhatIf(knobs, followed) }),
-    britishSentence(appraisal.prices),
     usualHomeSentence(appraisal),
     futures,
     rangeSentence(pump),

@@ -2,7 +2,7 @@
 import { startTransition, useEffect, useState } from 'react';
 import type { WhatIf } from '../../model/shapes/appraisal.ts';
 import { stepWhatDrives, type WhatDrives } from '../../model/what-drives/what-drives.ts';
-import { reference } from '../../reference/index.ts';
+import { referenceOf } from '../../reference/index.ts';
 import { useHousehold } from '../household-context.tsx';
 import { REST_MS } from './following.tsx';
 
@@ -13,7 +13,7 @@ export function useDrives(whatIf: WhatIf): WhatDrives | null {
   const { household, series, today } = useHousehold();
   const [drives, setDrives] = useState<WhatDrives | null>(null);
   useEffect(() => {
-    const steps = stepWhatDrives({ household, series, reference, asOf: today, whatIf });
+    const steps = stepWhatDrives({ household, series, reference: referenceOf(household), asOf: today, whatIf });
     const work = () => {
       const until = performance.now() + SLICE_MS;
       while (performance.now() < until) {

@@ -2,7 +2,7 @@
 import { useCallback, useDeferredValue, useMemo, useState } from 'react';
 import { appraise } from '../../model/appraise.ts';
 import type { Appraisal, WhatIf } from '../../model/shapes/appraisal.ts';
-import { reference } from '../../reference/index.ts';
+import { referenceOf } from '../../reference/index.ts';
 import { useHousehold } from '../household-context.tsx';
 import { isUnchanged, type Knob, listKnobs } from './knobs.ts';
 
@@ -31,7 +31,9 @@ export function useWhatIf(atOnce: boolean): WhatIfState {
   const followed = atOnce ? whatIf : after;
   const shown = useMemo(
     () =>
-      isUnchanged(followed) ? appraisal : appraise({ household, series, reference, asOf: today, whatIf: followed }),
+      isUnchanged(followed)
+        ? appraisal
+        : appraise({ household, series, reference: referenceOf(household), asOf: today, whatIf: followed }),
     [household, series, today, appraisal, followed],
   );
   const knobs = useMemo(() => listKnobs(household, appraisal), [household, appraisal]);

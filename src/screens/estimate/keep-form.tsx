@@ -2,9 +2,11 @@ import { useState } from 'react';
 import { Said } from '../../charts/said.tsx';
 import { DeskError } from '../../desk/desk-error.ts';
 import { findSideBySide } from '../../model/comparison/beside.ts';
+import { openPrices } from '../../model/shapes/appraisal.ts';
 import { electricityPriceWorking } from '../../words/explained/prices.ts';
 import { rangedWorking } from '../../words/explained/ranged.ts';
 import { longDate, pence, poundsRange, spokenCount, spokenPounds } from '../../words/numbers.ts';
+import { openPriceSentence } from '../../words/prices.ts';
 import { say } from '../../words/say.ts';
 import { sayTold } from '../../words/say-told.ts';
 import { systemInSentence } from '../../words/systems.ts';
@@ -14,6 +16,45 @@ import { FigureButton } from '../shared/spoken.tsx';
 import { TextField } from '../shared/text-field.tsx';
 import { describeFailure } from '../state/describe-failure.ts';
 import { isAllKept } from '../state/keeper.ts';
+
+/** Prices that are old or nobody's: each is typed, or somebody says that it stands. */
+function OpenPrices() {
+  const { appraisal, today, change, goTo } = useHousehold();
+  const [said, setSaid] = useState('');
+  const open = openPrices(appraisal);
+  if (open.length === 0) return null;
+  const stand = (price: (typeof open)[number]['price']) =>
+    change((before) => ({
+      ...before,
+      prices: {
+        ...before.prices,
+        stand: [...(before.prices.stand ?? []), { price, on: today, ...(said.trim() ? { said: said.trim() } : {}) }],
+      },
+    }));
+  return (
+    <section className="stack" aria-labelledby="open-prices">
+      <h4 id="open-prices">{say('Prices to settle first')}</h4>
+      <TextField
+        label={say('Why a price stands, if you like')}
+        value={said}
+        onChange={setSaid}
+        maxLength={400}
+        note={say('It stands in the household’s paper.')}
+      />
+      {open.map((one) => (
+        <div className="actions" key={one.price}>
+          <span>{openPriceSentence(one)}</span>
+          <button type="button" onClick={() => stand(one.price)}>
+            {say('It stands as assumed')}
+          </button>
+          <button type="button" onClick={() => goTo('prices')}>
+            {say('Type it')}
+          </button>
+        </div>
+      ))}
+    </section>
+  );
+}
 
 /** What would be kept, the note beside it, and the button that keeps it. */
 export function KeepForm() {
@@ -137,6 +178,7 @@ export function KeepForm() {
         lines={2}
         note={say('It stands in the household’s paper.')}
       />
+      <OpenPrices />
       <div className="actions">
         <button type="button" className="main" disabled={keeping} onClick={() => void keep()}>
           {keeping ? say('Keeping …') : say('Keep as a promise')}

@@ -17,7 +17,7 @@ export function FiledBills(props: { readonly one: Evidence; readonly onOpen: (fi
   const verdict = ({ bill }: FiledBill): string => {
     const reading = readBill(draftOfBill(bill));
     if (reading.kind === 'wanting') return say('Something is missing for its sums.');
-    return billSumsSentence(sumsOf(reading.bill, tariffOfBill(household.tariffs, bill)));
+    return billSumsSentence(sumsOf(reading.bill, tariffOfBill(household.tariffs, bill), household));
   };
   return (
     <details className="small">

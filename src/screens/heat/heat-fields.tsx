@@ -1,5 +1,5 @@
 import type { Household } from '../../model/shapes/household.ts';
-import { reference } from '../../reference/index.ts';
+import { referenceOf } from '../../reference/index.ts';
 import { degrees } from '../../words/numbers.ts';
 import { phrase, say } from '../../words/say.ts';
 import { useHousehold } from '../household-context.tsx';
@@ -19,7 +19,7 @@ const RULES: readonly Choice<Rule>[] = [
 export function HeatFields() {
   const { household, appraisal, today, change } = useHousehold();
   const { heat } = household;
-  const places = reference.designTemperatures.filter((row) => row.rule === heat.designRule);
+  const places = referenceOf(household).designTemperatures.filter((row) => row.rule === heat.designRule);
   return (
     <section>
       <h3>{say('Heat loss and certificate')}</h3>

@@ -1,10 +1,13 @@
 import { Reworded } from '../../charts/reworded.tsx';
-import { AgeBand, HomeKind } from '../../model/shapes/household.ts';
-import { reference } from '../../reference/index.ts';
+import { COUNTRIES, type Country, countryOf } from '../../model/shapes/country.ts';
+import { isCutByClock } from '../../model/shapes/evidence.ts';
+import { AgeBand, HomeKind, type Household } from '../../model/shapes/household.ts';
+import { referenceOf } from '../../reference/index.ts';
 import { phrase, say } from '../../words/say.ts';
 import { sayTold } from '../../words/say-told.ts';
 import { useHousehold } from '../household-context.tsx';
-import { ChoiceField } from '../shared/choice-field.tsx';
+import { ChoiceField, PickField, sayChoices } from '../shared/choice-field.tsx';
+import { COUNTRY_CHOICES } from '../shared/country-choices.ts';
 import { sentenceOf, typeGiven } from '../shared/given.ts';
 import { GivenField } from '../shared/given-field.tsx';
 import { patchSection } from '../shared/patch.ts';
@@ -23,8 +26,9 @@ const KIND_WORDS: { readonly [kind in HomeKind]: string } = {
 
 /** The home and the people in it. */
 export function HomeFields() {
-  const { household, appraisal, today, change } = useHousehold();
+  const { household, series, appraisal, today, change } = useHousehold();
   const { home } = household;
+  const country = countryOf(household);
   return (
     <section>
       <h3>{say('The home')}</h3>
@@ -43,18 +47,29 @@ export function HomeFields() {
           note={say('Your own number, if you keep one.')}
           onChange={(jobNumber) => change((before) => withText(before, 'jobNumber', jobNumber))}
         />
+        <PickField
+          label={say('Country')}
+          value={country}
+          choices={sayChoices(COUNTRY_CHOICES)}
+          note={say('Climate, built-in prices, money and taxes follow it.')}
+          onChange={(to) => change(moveTo(to, series.some(isCutByClock)))}
+        />
         <TextField
           label={say('Postcode')}
           value={home.postcode ?? ''}
           maxLength={10}
-          note={say('Weather of: {region}. The first part is enough.', { region: appraisal.climate.regionName })}
+          note={
+            country === 'GB'
+              ? say('Weather of: {region}. The first part is enough.', { region: appraisal.climate.regionName })
+              : say('Weather of: {region}.', { region: appraisal.climate.regionName })
+          }
           onChange={(postcode) => change(patchSection('home', { postcode: postcode === '' ? undefined : postcode }))}
         />
         <ChoiceField
           label={say('Region for the weather')}
           value={home.regionId === undefined ? undefined : String(home.regionId)}
-          emptyLabel={say('from the postcode')}
-          choices={reference.regions.map(({ id, name }) => ({ value: String(id), label: name }))}
+          emptyLabel={country === 'GB' ? say('from the postcode') : say('not said')}
+          choices={referenceOf(household).regions.map(({ id, name }) => ({ value: String(id), label: name }))}
           onChange={(id) => change(patchSection('home', { regionId: id === undefined ? undefined : Number(id) }))}
         />
         <ZoneField />
@@ -97,6 +112,14 @@ export function HomeFields() {
     </section>
   );
 }
+
+/** The household in another country: its clock goes along where no readings were cut by the old one, its region does not. */
+const moveTo =
+  (country: Country, isClockFixed: boolean) =>
+  (household: Household): Household => {
+    const { regionId: _, ...home } = household.home;
+    return { ...household, country, home, ...(isClockFixed ? {} : { zone: COUNTRIES[country].zone }) };
+  };
 
 type WithText = { jobNumber?: string | undefined; notes?: string | undefined };
 function withText<H extends WithText>(household: H, field: keyof WithText, text: string): H {

@@ -7,7 +7,7 @@ import { type Balance, type ElectricUse, type FullYear, USES } from '../../model
 import type { CivilDate } from '../../model/shapes/dates.ts';
 import type { Series } from '../../model/shapes/evidence.ts';
 import type { Household } from '../../model/shapes/household.ts';
-import { reference } from '../../reference/index.ts';
+import { referenceOf } from '../../reference/index.ts';
 import type { Drive } from '../../words/full-year.ts';
 
 export interface WorkedYear {
@@ -28,7 +28,7 @@ export function workOutYear(input: {
   readonly pencePerKWh: number;
 }): WorkedYear {
   const { household, series, today, pencePerKWh } = input;
-  const heat = heatOfHousehold({ household, series, reference, asOf: today });
+  const heat = heatOfHousehold({ household, series, reference: referenceOf(household), asOf: today });
   const settled = settleFull(heat);
   const full = runYear(settled.input);
   const { curve, waterFlowC, source } = settled.input;

@@ -10,7 +10,7 @@ import {
   unitsOf,
 } from '../../model/shapes/heating.ts';
 import type { Value } from '../../model/shapes/reference.ts';
-import { reference } from '../../reference/index.ts';
+import { reference, referenceOf } from '../../reference/index.ts';
 import { capitalised, grouped, moneySign, penceSign } from '../../words/numbers.ts';
 import { datesInShort } from '../../words/prices.ts';
 import { say } from '../../words/say.ts';
@@ -101,7 +101,7 @@ export function FuelFields() {
               given={prices[field]}
               limits={{ min: 0, max: 5000, unit: say('{sign} a year', { sign: moneySign() }) }}
               today={today}
-              fallback={serviceFallback(reference.service[of])}
+              fallback={serviceFallback(referenceOf(household).service[of])}
               onChange={(value) => change(patchSection('prices', { [field]: value }))}
             />
           ))}

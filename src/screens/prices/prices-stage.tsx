@@ -4,7 +4,7 @@ import { priceOf } from '../../model/shapes/appraisal.ts';
 import { carrierOf, type Fuel, isFuel } from '../../model/shapes/heating.ts';
 import { electricityPriceWorking, fuelPriceWorking } from '../../words/explained/prices.ts';
 import { pence } from '../../words/numbers.ts';
-import { ageSentence, britishSentence, gradeSentence, pricesSentence } from '../../words/prices.ts';
+import { ageSentence, gradeSentence, pricesSentence } from '../../words/prices.ts';
 import { say } from '../../words/say.ts';
 import { useHousehold } from '../household-context.tsx';
 import { QuestionList } from '../shared/question-list.tsx';
@@ -29,7 +29,7 @@ export function PricesStage() {
     const price = priceOf(prices, carrier);
     return price ? ageSentence(price.basis, carrier) : '';
   });
-  const warnings = [britishSentence(prices), ...ages].filter((sentence) => sentence !== '');
+  const warnings = ages.filter((sentence) => sentence !== '');
   const fuelWorking = fuelPriceWorking(appraisal, fuel);
   return (
     <>

@@ -61,7 +61,6 @@ export interface TariffDraft {
   readonly versions: readonly VersionDraft[];
 }
 
-export const DOMESTIC_VAT = 0.05;
 export type TariffPattern = 'flat' | 'two-rate' | 'bands';
 
 export const NIGHT: WindowDraft = { from: '00:30', to: '07:30', days: [], months: [] };
@@ -92,7 +91,7 @@ export function patternOf(version: VersionDraft): TariffPattern {
   return version.bands.length === 2 && timed.length === 1 && timed[0]!.windows!.length === 1 ? 'two-rate' : 'bands';
 }
 
-export function newDraft(fuel: Tariff['fuel'], today: CivilDate): TariffDraft {
+export function newDraft(fuel: Tariff['fuel'], today: CivilDate, vatRate: number): TariffDraft {
   return {
     id: '',
     name: '',
@@ -100,9 +99,7 @@ export function newDraft(fuel: Tariff['fuel'], today: CivilDate): TariffDraft {
     origin: '',
     grade: 'measured',
     until: '',
-    versions: [
-      { from: today, standingPencePerDay: undefined, vatRate: DOMESTIC_VAT, vatIncluded: true, bands: bandsOf('flat') },
-    ],
+    versions: [{ from: today, standingPencePerDay: undefined, vatRate, vatIncluded: true, bands: bandsOf('flat') }],
   };
 }
 

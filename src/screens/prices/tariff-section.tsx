@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import { Reworded } from '../../charts/reworded.tsx';
 import { Said } from '../../charts/said.tsx';
+import { COUNTRIES, countryOf } from '../../model/shapes/country.ts';
 import type { Tariff } from '../../model/shapes/tariff.ts';
 import { versionOn } from '../../model/tariff/slot-price.ts';
 import { tariffWorking } from '../../words/explained/prices.ts';
@@ -99,7 +100,7 @@ export function TariffSection(props: {
               type="button"
               onClick={() => {
                 setGuesses([]);
-                setDraft(newDraft(fuel, today));
+                setDraft(newDraft(fuel, today, COUNTRIES[countryOf(household)].vatRates[0]));
               }}
             >
               {say('Type a tariff')}

@@ -1,7 +1,9 @@
 import { useId } from 'react';
+import { COUNTRIES, countryOf } from '../../model/shapes/country.ts';
 import type { Tariff } from '../../model/shapes/tariff.ts';
 import { moneySign, penceSign, percent } from '../../words/numbers.ts';
 import { phrase, say } from '../../words/say.ts';
+import { useHousehold } from '../household-context.tsx';
 import { ChoiceField, PickField, sayChoices } from '../shared/choice-field.tsx';
 import { DateEntry } from '../shared/date-entry.tsx';
 import { NumberField } from '../shared/number-field.tsx';
@@ -18,7 +20,6 @@ const VAT = [
   { value: 'in', label: phrase('with VAT in them') },
   { value: 'out', label: phrase('without VAT') },
 ] as const;
-const VAT_RATES = [0.05, 0.2, 0];
 
 /** The prices that hold from one day on. */
 export function VersionEditor(props: {
@@ -28,6 +29,7 @@ export function VersionEditor(props: {
   readonly onChange: (version: VersionDraft) => void;
   readonly onDrop: () => void;
 }) {
+  const { household } = useHousehold();
   const { version, onChange } = props;
   const dateId = useId();
   const pattern = patternOf(version);
@@ -80,7 +82,7 @@ export function VersionEditor(props: {
         <PickField
           label={say('VAT')}
           value={String(version.vatRate)}
-          choices={knownRates(version.vatRate)}
+          choices={knownRates(COUNTRIES[countryOf(household)].vatRates, version.vatRate)}
           onChange={(rate) => onChange({ ...version, vatRate: Number(rate) })}
         />
         {props.fuel === 'electricity' ? (
@@ -130,8 +132,11 @@ export function VersionEditor(props: {
   );
 }
 
-/** The three rates of Britain; one that a tariff brought with it stays choosable. */
-function knownRates(now: number): readonly { readonly value: string; readonly label: string }[] {
-  const rates = new Set([...VAT_RATES, now]);
+/** The rates of the country; one that a tariff brought with it stays choosable. */
+function knownRates(
+  ofCountry: readonly number[],
+  now: number,
+): readonly { readonly value: string; readonly label: string }[] {
+  const rates = new Set([...ofCountry, now]);
   return [...rates].map((rate) => ({ value: String(rate), label: rate === 0 ? say('none') : percent(rate) }));
 }

@@ -1,6 +1,8 @@
+import { countryOf } from '../../model/shapes/country.ts';
 import type { BankHolidayDivision } from '../../model/shapes/dates.ts';
 import { counted, longDate, penceSign } from '../../words/numbers.ts';
 import { phrase, say } from '../../words/say.ts';
+import { useHousehold } from '../household-context.tsx';
 import { ChoiceField, sayChoices } from '../shared/choice-field.tsx';
 import { NumberField } from '../shared/number-field.tsx';
 import type { VersionDraft } from './tariff-draft.ts';
@@ -18,20 +20,23 @@ export function VersionExtras(props: {
 }) {
   const { version, onChange } = props;
   const { series } = version;
+  const country = countryOf(useHousehold().household);
   const set = (part: Partial<VersionDraft>) => onChange({ ...version, ...part });
   const used = [version.bankHolidays, version.exportPencePerKWh, version.demandPencePerKW, series];
   return (
     <details className="extras" open={used.some((value) => value !== undefined) || undefined}>
       <summary>{say('Bank holidays, export, a charge on power')}</summary>
       <div className="fields fields-tight">
-        <ChoiceField
-          label={say('Bank holidays priced apart')}
-          value={version.bankHolidays}
-          emptyLabel={say('no, like any weekday')}
-          choices={sayChoices(DIVISIONS)}
-          onChange={(bankHolidays) => set({ bankHolidays })}
-          note={say('Then tick “bank holidays” among the days of a price.')}
-        />
+        {country === 'GB' ? (
+          <ChoiceField
+            label={say('Bank holidays priced apart')}
+            value={version.bankHolidays}
+            emptyLabel={say('no, like any weekday')}
+            choices={sayChoices(DIVISIONS)}
+            onChange={(bankHolidays) => set({ bankHolidays })}
+            note={say('Then tick “bank holidays” among the days of a price.')}
+          />
+        ) : null}
         <NumberField
           label={say('Paid for export')}
           value={version.exportPencePerKWh}

@@ -10,7 +10,7 @@ import type { Reference } from '../../model/shapes/reference.ts';
 import type { PricedTariff } from '../../model/shapes/tariff.ts';
 import { quarterOn, tariffFromQuarter } from '../../model/tariff/built-in.ts';
 import { versionOn } from '../../model/tariff/slot-price.ts';
-import { reference } from '../../reference/index.ts';
+import { referenceOf } from '../../reference/index.ts';
 import { tariffWorking } from '../../words/explained/prices.ts';
 import { say } from '../../words/say.ts';
 import { sayTold } from '../../words/say-told.ts';
@@ -20,7 +20,7 @@ import { HowWeKnow } from '../shared/how-we-know.tsx';
 /** The price of electricity through a week of this month. */
 export function WeekFigure() {
   const { household, today } = useHousehold();
-  const tariff = electricityInUse(household, reference, today);
+  const tariff = electricityInUse(household, referenceOf(household), today);
   const version = versionOn(tariff, today);
   const series = weekPricesSeries(version, monthOf(today));
   const notes = [

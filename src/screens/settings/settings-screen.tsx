@@ -1,7 +1,8 @@
 import { useEffect, useSyncExternalStore } from 'react';
 import type { Output } from '../../desk/contract.ts';
 import { phrase, say } from '../../words/say.ts';
-import { PickField } from '../shared/choice-field.tsx';
+import { PickField, sayChoices } from '../shared/choice-field.tsx';
+import { COUNTRY_CHOICES } from '../shared/country-choices.ts';
 import { ListPage } from '../shared/list-page.tsx';
 import { TextField } from '../shared/text-field.tsx';
 import { describeFailure } from '../state/describe-failure.ts';
@@ -14,11 +15,6 @@ const same = <T extends string>(values: readonly T[]) => values.map((value) => (
 const LANGUAGE_CHOICES = [
   { value: 'en-GB', label: 'English' },
   { value: 'de-DE', label: 'Deutsch' },
-] as const;
-const CURRENCY_CHOICES = [
-  { value: 'GBP', label: '£' },
-  { value: 'EUR', label: '€' },
-  { value: 'USD', label: '$' },
 ] as const;
 
 const THEMES = [phrase('as the system'), phrase('light'), phrase('dark')] as const;
@@ -63,11 +59,11 @@ export function SettingsScreen(props: { readonly app: Output<'app.read'>; readon
           onChange={(language) => change({ language })}
         />
         <PickField
-          label={say('Money')}
-          value={settings.currency}
-          choices={CURRENCY_CHOICES}
-          note={say('Built-in prices are British. With other money, type your own prices.')}
-          onChange={(currency) => change({ currency })}
+          label={say('Country of new households')}
+          value={settings.country}
+          choices={sayChoices(COUNTRY_CHOICES)}
+          note={say('Climate, built-in prices, money and taxes follow it; each household can have another.')}
+          onChange={(country) => change({ country })}
         />
         <PickField
           label={say('Light or dark')}

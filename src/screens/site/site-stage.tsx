@@ -7,7 +7,7 @@ import type { SiteReadings, SiteVisit } from '../../model/shapes/site-readings.t
 import { checkSite } from '../../model/site-readings/check-site.ts';
 import { ownMachine } from '../../model/site-readings/expected-cop.ts';
 import { toJudge } from '../../model/site-readings/to-judge.ts';
-import { reference } from '../../reference/index.ts';
+import { referenceOf } from '../../reference/index.ts';
 import { siteTables } from '../../reference/site-tables.ts';
 import { longDate } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
@@ -34,10 +34,13 @@ export function SiteStage() {
     () => newestFirst(visits).find(({ date }) => date === today) ?? begin(),
   );
   const coldestBrineOutC = useMemo(() => {
-    const design = designLoop(heatOfHousehold({ household, series, reference, asOf: today }), siteTables.refrigerants);
+    const design = designLoop(
+      heatOfHousehold({ household, series, reference: referenceOf(household), asOf: today }),
+      siteTables.refrigerants,
+    );
     return design.from === 'ground' && design.result.ok ? design.result.loop.brineOutC : null;
   }, [household, series, today]);
-  const own = useMemo(() => ownMachine(household, reference), [household]);
+  const own = useMemo(() => ownMachine(household, referenceOf(household)), [household]);
   const judge = (readings: SiteReadings) => checkSite(toJudge(readings, coldestBrineOutC), siteTables, own);
   const check = judge(visit.readings);
   const lay = (next: SiteVisit) => {

@@ -3,7 +3,7 @@
 import { type ReactNode, useCallback, useMemo, useRef, useState } from 'react';
 import { appraise } from '../../model/appraise.ts';
 import { reckonLifetime } from '../../model/lifetime/reckon-lifetime.ts';
-import { reference } from '../../reference/index.ts';
+import { referenceOf } from '../../reference/index.ts';
 import { sayWhatIf } from '../cost/knobs.ts';
 import { useWhatIf } from '../cost/use-what-if.ts';
 import { WhatIfRow } from '../cost/what-if-row.tsx';
@@ -39,11 +39,14 @@ export function WalkThrough(props: { readonly onClose: () => void }) {
   const changes = useMemo(
     () =>
       reckonChanges({ household, appraisal, whatIf: followed }, (step) =>
-        appraise({ household, series, reference, asOf: today, whatIf: step, draws: NO_RANGES }),
+        appraise({ household, series, reference: referenceOf(household), asOf: today, whatIf: step, draws: NO_RANGES }),
       ),
     [household, appraisal, followed, series, today],
   );
-  const lifetime = useMemo(() => reckonLifetime({ household, appraisal, reference }), [household, appraisal]);
+  const lifetime = useMemo(
+    () => reckonLifetime({ household, appraisal, reference: referenceOf(household) }),
+    [household, appraisal],
+  );
   const all = useMemo(
     () => walkPages({ household, appraisal, series, estimates, settings, today, changes, changed, lifetime }),
     [household, appraisal, series, estimates, settings, today, changes, changed, lifetime],

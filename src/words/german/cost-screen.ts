@@ -25,8 +25,6 @@ export const COST_SCREEN: Catalogue = {
   'For units': 'Arbeitspreis',
   Standing: 'Grundpreis',
   'Carbon, kg': 'CO₂, kg',
-  'A typical year of heating and hot water, at the prices of today.':
-    'Ein übliches Jahr Heizung und Warmwasser, zu heutigen Preisen.',
   'Against {other}.': 'Gegen {other}.',
   'What if: {changes}.': 'Was wäre, wenn: {changes}.',
   // Up to here the opening of “In 14 futures out of 20 the heat pump costs less.” is one figure.

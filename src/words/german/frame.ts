@@ -130,9 +130,11 @@ export const FRAME: Catalogue = {
   Paper: 'Papier',
   Language: 'Sprache',
   'Of the screens, the walk-through and all that is printed.': 'Für Bildschirme, Rundgang und alles Gedruckte.',
-  Money: 'Währung',
-  'Built-in prices are British. With other money, type your own prices.':
-    'Die eingebauten Preise sind britisch. Mit anderer Währung geben Sie eigene Preise ein.',
+  'Country of new households': 'Land neuer Haushalte',
+  Britain: 'Großbritannien',
+  Germany: 'Deutschland',
+  'Climate, built-in prices, money and taxes follow it; each household can have another.':
+    'Klima, eingebaute Preise, Währung und Steuern richten sich danach; jeder Haushalt kann ein anderes haben.',
   'Light or dark': 'Hell oder dunkel',
   'Kept in': 'Gespeichert in',
   Version: 'Version',

@@ -57,6 +57,10 @@ export const HEAT_SCREEN: Catalogue = {
   'Job number': 'Auftragsnummer',
   'Your own number, if you keep one.': 'Ihre eigene Nummer, wenn Sie eine führen.',
   Postcode: 'Postleitzahl (britisch)',
+  Country: 'Land',
+  'Climate, built-in prices, money and taxes follow it.':
+    'Klima, eingebaute Preise, Währung und Steuern richten sich danach.',
+  'Weather of: {region}.': 'Wetter von: {region}.',
   'Weather of: {region}. The first part is enough.': 'Wetter von: {region}. Der erste Teil genügt.',
   'Region for the weather': 'Region für das Wetter',
   'from the postcode': 'aus der Postleitzahl',

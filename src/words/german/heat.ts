@@ -27,6 +27,8 @@ export const HEAT: Catalogue = {
   'Import a bill or a meter file, or type your bills.':
     'Lesen Sie eine Rechnung oder eine Zählerdatei ein, oder tippen Sie Ihre Rechnungen ein.',
   'Type the heat loss at the design temperature.': 'Tippen Sie die Heizlast bei der Auslegungstemperatur ein.',
+  'Type the outdoor temperature that the heat loss was worked out for.':
+    'Geben Sie die Außentemperatur ein, für die die Heizlast gilt.',
   'Type the heat figure from the energy certificate.': 'Tippen Sie den Wärmewert aus dem Energieausweis ein.',
   'The record is too short to tell heating from the rest. Add bills or readings of the cold months and the warm ones.':
     'Die Messwerte sind zu kurz, um das Heizen vom Rest zu trennen. Fügen Sie Rechnungen oder Ablesungen der kalten und der warmen Monate hinzu.',

@@ -29,6 +29,10 @@ export const LEAVE_BEHIND: Catalogue = {
     'Die Wärmepumpe kostet im Betrieb also etwa {amount} im Jahr mehr.',
   'Cost of a year. The dot is the sum with the figures given here; 8 in 10 homes like yours lie inside the band.':
     'Kosten eines Jahres. Punkt: mit den hier genannten Zahlen. 8 von 10 Häusern wie Ihrem liegen im Band.',
+  'A year, at prices that are not all of today': 'Ein Jahr, zu Preisen, die nicht alle von heute sind',
+  'About {amount} for rooms and hot water, at the electricity price of {months}.':
+    'Etwa {amount} für Räume und Warmwasser, zum Strompreis von {months}.',
+  'Electricity by day and night': 'Strom bei Tag und Nacht',
   'A year, at today’s prices': 'Ein Jahr, zu heutigen Preisen',
   'units bought': 'gekauft',
   'units bought (kWh)': 'gekauft (kWh)',

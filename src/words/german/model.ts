@@ -434,8 +434,9 @@ export const MODEL: Catalogue = {
     'Mittel der Verhältnisse, gewichtet mit (Wert/Fehler)²: {shares}',
   'mean of the rooms, from memory': 'Mittel der Räume, aus dem Gedächtnis',
   'no postcode given; UK average': 'keine Postleitzahl angegeben; britisches Mittel',
-  'no row of the design table; common practice, no source':
-    'keine Zeile der Auslegungstabelle; gängige Praxis, ohne Quelle',
+  'no region said; reference climate of the country': 'keine Gegend genannt; Referenzklima des Landes',
+  'no table of places; 14 K below the coldest month, common practice, no source':
+    'keine Ortstabelle; 14 K unter dem kältesten Monat, üblich, ohne Quelle',
   'postcode {postcode}, SAP 2012 Appendix U': 'Postleitzahl {postcode}, SAP 2012 Appendix U',
   'region {region} chosen by hand': 'Region {region} von Hand gewählt',
   'room at {roomC, number} °C': 'Räume bei {roomC, number} °C',

@@ -19,6 +19,12 @@ export const QUESTIONS: Catalogue = {
   'the solar panels for hot water': 'Sonnenkollektoren für Warmwasser',
   'Nothing is known of this home’s heat yet. A typical home of about {heat} stands in. Add a record, the heat loss or the floor area.':
     'Über die Wärme dieses Hauses ist noch nichts bekannt. Darum steht hier ein übliches Haus mit etwa {heat}. Fügen Sie Messwerte, die Heizlast oder die Wohnfläche hinzu.',
+  'Nobody has said which climate region the home lies in, so {region} stands in. Choose it.':
+    'Niemand hat gesagt, in welcher Klimagegend das Haus liegt; dafür steht {region}. Bitte wählen.',
+  'Hot water, boilers, machines in use and the spread of prices go by British tables and studies, named in the sums. A yearly visit has no price here. Type your own where you have them.':
+    'Warmwasser, Heizkessel, Geräte im Betrieb und die Streuung der Preise folgen britischen Tabellen und Studien, die in den Rechnungen genannt sind. Eine jährliche Wartung hat hier keinen Preis. Geben Sie eigene Werte ein, wo Sie welche haben.',
+  'A heat loss says nothing without the outdoor temperature that it was worked out for. Type it.':
+    'Eine Heizlast sagt nichts ohne die Außentemperatur, für die sie gilt. Bitte eingeben.',
   '{way} says {heat}, {otherWay} {number, select, many {say} other {says}} {otherHeat}. That is too far apart for chance.':
     '{way}: {heat}. Dagegen {number, select, many {sagen} other {sagt}} {otherWay}: {otherHeat}. Das liegt für einen Zufall zu weit auseinander.',
   'Likely reasons: {reasons}.': 'Wahrscheinliche Gründe: {reasons}.',

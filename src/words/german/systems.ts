@@ -34,6 +34,8 @@ export const SYSTEMS: Catalogue = {
     'Weggelassen, weil kein eigener Boden für Rohre da ist: {names}.',
   'Left out, since no electric heaters stand here now: {names}.':
     'Weggelassen, weil hier jetzt nichts elektrisch heizt: {names}.',
+  'Left out, since nobody has typed its price and none is built in: {names}.':
+    'Weggelassen, weil niemand den Preis eingegeben hat und keiner eingebaut ist: {names}.',
   'Left out by the installer: {names}.': 'Vom Installateur weggelassen: {names}.',
   'Left out: {names}.': 'Weggelassen: {names}.',
   'a new gas boiler': 'eine neue Gasheizung',

@@ -43,8 +43,6 @@ export const THREAD: Catalogue = {
   'prices of {months}': 'Preise von {months}',
   'The {fuel} prices ended {days, plural, one {# day} other {# days}} ago. Put in today’s before you promise anything.':
     'Die Preise für {fuel} endeten vor {days, plural, one {# Tag} other {# Tagen}}. Geben Sie heutige ein, bevor Sie etwas zusagen.',
-  'The prices for {fuels} are British, with pounds written as {money}. Put in your own before you promise anything.':
-    'Die Preise für {fuels} sind britische, ihre Pfund als {money} geschrieben. Geben Sie eigene ein, bevor Sie etwas zusagen.',
   'The {fuel} price comes from {origin}.': 'Woher der Preis für {fuel} kommt: {origin}.',
   '{amount} a year; 8 in 10 homes like yours: {range}; as designed {design}':
     '{amount} im Jahr; 8 von 10 Häusern wie Ihrem: {range}; wie ausgelegt {design}',

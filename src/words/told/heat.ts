@@ -111,8 +111,9 @@ export const HEAT = sentences<ToldHeat>()({
   'foamed-cylinder':
     '{litres, number} litres behind {foamMm, number} mm of foam, separately timed; SAP Tables 2, 2a, 2b',
   'design-place': '{place}, {rule} of hours; {source}',
-  'no-design-row': 'no row of the design table; common practice, no source',
+  'no-design-row': 'no table of places; 14 K below the coldest month, common practice, no source',
   'region-by-hand': 'region {region} chosen by hand',
+  'no-region-said': 'no region said; reference climate of the country',
   'no-postcode': 'no postcode given; UK average',
   'not-a-postcode': '{postcode} is no postcode; UK average',
   'postcode-not-listed': '{area} is in no row of the postcode table; UK average',

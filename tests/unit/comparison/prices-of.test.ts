@@ -7,7 +7,7 @@ import { makeHousehold, makeTariff, typed } from '../appraisal/make-household.ts
 
 const choose = (household: Household, asOf = '2026-11-25') => choosePrices({ household, reference, asOf });
 const price = (chosen: ReturnType<typeof choose>, fuel: 'electricity' | 'gas' | 'storage') =>
-  chosen[fuel].version.bands.map(({ pencePerKWh }) => pencePerKWh);
+  chosen[fuel]!.version.bands.map(({ pencePerKWh }) => pencePerKWh);
 
 describe('without a tariff of its own', () => {
   test.each([
@@ -29,7 +29,7 @@ describe('without a tariff of its own', () => {
   });
 
   test('a litre of oil is turned into a unit by 10.30 kWh', () => {
-    const { oil } = choose(makeHousehold({ prices: { oilPencePerLitre: typed(62, 'measured') } }));
+    const oil = choose(makeHousehold({ prices: { oilPencePerLitre: typed(62, 'measured') } })).oil!;
     // Worked examples of the trade: 62 p a litre at 10.30 kWh is 6.019 p a unit (computed).
     expect(oil.pencePerKWh).toBeCloseTo(6.019, 3);
     expect(oil.basis.grade).toBe('measured');

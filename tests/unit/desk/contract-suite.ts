@@ -121,7 +121,7 @@ export function contractSuite(name: string, open: () => Promise<OpenedClient>): 
     test('settings are kept', async () => {
       expect(await call('settings.read', {})).toMatchObject({ installerName: '', paper: 'A4' });
       const logo = logoAddress(smallPng());
-      const look = { theme: 'dark', paper: 'Letter', language: 'en-GB', currency: 'EUR' } as const;
+      const look = { theme: 'dark', paper: 'Letter', language: 'en-GB', country: 'DE' } as const;
       const settings = { installerName: 'R. Ash', installerContact: '', ...look, logo };
       await call('settings.write', settings);
       expect(await call('settings.read', {})).toEqual(settings);

@@ -184,14 +184,14 @@ describe('the clock behind the last estimate', () => {
     const [{ id } = { id: '' }] = await one.call('household.list', {});
     const late = machines.open('late', {
       store: one.store,
-      now: () => '2028-11-25T10:00:00.000Z',
-      today: () => '2028-11-25',
+      now: () => '2026-12-25T10:00:00.000Z',
+      today: () => '2026-12-25',
     });
     const first = await late.call('estimate.keep', { householdId: id, note: '' });
     const refusal = await refusalOf(one.call('estimate.keep', { householdId: id, note: '' }));
     expect([refusal.code, refusal.message]).toEqual([
       'clock-behind',
-      `This computer’s clock says 25 November 2026, but written estimate ${first.number} was made on 25 November 2028.`,
+      `This computer’s clock says 25 November 2026, but written estimate ${first.number} was made on 25 December 2026.`,
     ]);
     const second = await one.call('estimate.keep', { householdId: id, note: '', clockIsRight: true });
     expect(second.number).toBe(first.number + 1);

@@ -47,7 +47,7 @@ async function settle(): Promise<void> {
 describe('settings', () => {
   const choice = fc.oneof(
     fc.record({ language: fc.constantFrom('en-GB', 'de-DE') }),
-    fc.record({ currency: fc.constantFrom('GBP', 'EUR', 'USD') }),
+    fc.record({ country: fc.constantFrom('GB', 'DE') }),
     fc.record({ theme: fc.constantFrom('light', 'dark') }),
     fc.record({ paper: fc.constantFrom('A4', 'Letter') }),
     fc.record({ installerName: fc.string({ maxLength: 5 }) }),

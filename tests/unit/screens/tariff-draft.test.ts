@@ -17,7 +17,7 @@ import { dropTariff, pickTariff, placeTariff } from '../../../src/screens/prices
 import { fullTariff } from '../tariff/tariffs.ts';
 
 const twoRate: TariffDraft = {
-  ...newDraft('electricity', '2026-11-25'),
+  ...newDraft('electricity', '2026-11-25', 0.05),
   id: 'electricity-1',
   name: 'Night and day',
   origin: 'bill of October 2026',
@@ -48,7 +48,7 @@ describe('a tariff while it is typed', () => {
     expect(draftOf(tariff)).toEqual(twoRate);
   });
   test('an empty draft says everything that is missing', () => {
-    const finished = finishDraft(newDraft('gas', '2026-11-25'));
+    const finished = finishDraft(newDraft('gas', '2026-11-25', 0.05));
     expect('missing' in finished && finished.missing).toEqual([
       'Give the tariff a name, as it stands on the bill.',
       'Say where the prices were taken from, such as the bill of March.',

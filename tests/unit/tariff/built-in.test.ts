@@ -56,14 +56,14 @@ describe('the quarter of a date', () => {
     ).toThrow(/lpg/);
   });
   test('oil takes the row that began last, LPG the assumed one', () => {
-    expect(deliveredPriceOn(deliveredPrices, 'oil', '2026-11-25').pencePerUnit).toBe(58);
-    expect(deliveredPriceOn(deliveredPrices, 'oil', '2022-06-15').pencePerUnit).toBe(111);
-    expect(deliveredPriceOn(deliveredPrices, 'lpg', '2026-11-25').pencePerUnit).toBe(70);
+    expect(deliveredPriceOn(deliveredPrices, 'oil', '2026-11-25')!.pencePerUnit).toBe(58);
+    expect(deliveredPriceOn(deliveredPrices, 'oil', '2022-06-15')!.pencePerUnit).toBe(111);
+    expect(deliveredPriceOn(deliveredPrices, 'lpg', '2026-11-25')!.pencePerUnit).toBe(70);
   });
 });
 
 test('every built-in price makes a tariff without a fault', () => {
-  const tariffs = [...quarters.map(tariffFromQuarter), twoRateTariff({ twoRate })];
+  const tariffs = [...quarters.map(tariffFromQuarter), twoRateTariff(twoRate)];
   expect(tariffs.flatMap((one) => findTariffFaults(spoken(one)))).toEqual([]);
   expect(sayTold(tariffFromQuarter(quarterOn(quarters, 'gas', '2026-11-25')).name)).toBe(
     'Published average price, October to December 2026',
@@ -109,11 +109,11 @@ describe('how old prices are', () => {
     ['typed without an end, within its year', typed, '2027-07-01', undefined, undefined],
     ['typed without an end, a year and ten days on', typed, '2027-07-11', 10, undefined],
   ])('%s', (_, prices, asOf, staleDays, to) => {
-    const basis = priceBasis(prices, asOf);
+    const basis = priceBasis(prices, asOf, 'own');
     expect([basis.staleDays, basis.to]).toEqual([staleDays, to]);
   });
   test('a month’s oil price is old after a quarter', () => {
-    const january = deliveredPriceOn(deliveredPrices, 'oil', '2026-11-25');
+    const january = deliveredPriceOn(deliveredPrices, 'oil', '2026-11-25')!;
     expect(deliveredPriceBasis(january, '2026-05-03').staleDays).toBeUndefined();
     expect(deliveredPriceBasis(january, '2026-05-04').staleDays).toBe(93);
     const { name, grade } = deliveredPriceBasis(january, '2026-05-04');

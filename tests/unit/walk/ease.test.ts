@@ -26,7 +26,7 @@ function pagesOf(sample: string) {
         appraisal,
         series,
         estimates,
-        settings: { ...SETTINGS, language: 'en-GB', currency: 'GBP' },
+        settings: { ...SETTINGS, language: 'en-GB', country: 'GB' },
         today: '2026-11-25',
         changed: false,
         changes: [{ code: 'winter-cold', pence: 8500 }],

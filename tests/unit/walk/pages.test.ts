@@ -34,7 +34,7 @@ function walk(variant: Variant = {}, more: Partial<WalkInput> = {}) {
       theme: 'light',
       paper: 'A4',
       language: 'en-GB',
-      currency: 'GBP',
+      country: 'GB',
       logo: '',
     },
     today: '2026-11-25',

@@ -6,7 +6,7 @@ import { regions } from '../../../src/reference/climate.ts';
 import { reference as tables } from '../../../src/reference/index.ts';
 import { postcodes } from '../../../src/reference/postcodes.ts';
 
-const reference = { regions, postcodes } as unknown as Reference;
+const reference = { country: 'GB', regions, postcodes } as unknown as Reference;
 
 describe('postcode', () => {
   test.each([

@@ -73,7 +73,7 @@ function settleValues({ household, demand, reference, year, whatIf }: SettleInpu
     reference.installedShare.value,
     tellSource(reference.installedShare),
   );
-  const outdoor = designOutdoor(heat, year.region.id, reference);
+  const outdoor = designOutdoor(heat, year.region, reference);
   const designRoomC = heat.roomC?.value ?? ROOM_C;
   const designKW = heat.heatLossKW?.value ?? (demand.heatLossWPerK * (designRoomC - outdoor.value)) / 1000;
   const control = full.control ?? (source === 'ground' ? 'fixed-speed' : 'variable');

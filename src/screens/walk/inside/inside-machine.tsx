@@ -9,7 +9,7 @@ import { loopWorking } from '../../../model/cycle/loop-working.ts';
 import { heatOfHousehold } from '../../../model/heat-of-household.ts';
 import { designLoop } from '../../../model/heat-pump/full/design-loop.ts';
 import type { WhatIf } from '../../../model/shapes/appraisal.ts';
-import { reference } from '../../../reference/index.ts';
+import { referenceOf } from '../../../reference/index.ts';
 import { refrigerants } from '../../../reference/refrigerants.ts';
 import { CYCLE_STEPS, type CycleStep, cycleFaultSentence, cycleStepName } from '../../../words/cycle.ts';
 import { insideFoot } from '../../../words/inside.ts';
@@ -29,7 +29,13 @@ export function InsideMachine(props: { readonly onClose: () => void; readonly wh
   const design = useMemo(
     () =>
       designLoop(
-        heatOfHousehold({ household, series, reference, asOf: today, ...(whatIf ? { whatIf } : {}) }),
+        heatOfHousehold({
+          household,
+          series,
+          reference: referenceOf(household),
+          asOf: today,
+          ...(whatIf ? { whatIf } : {}),
+        }),
         refrigerants,
       ),
     [household, series, today, whatIf],

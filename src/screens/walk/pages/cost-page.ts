@@ -4,7 +4,7 @@ import { designSentence, rangeSentence, standing, yearToYearSentence } from '../
 import { costByMonth } from '../../../words/explained/months.ts';
 import { rangedWorking } from '../../../words/explained/ranged.ts';
 import { spokenPounds } from '../../../words/numbers.ts';
-import { britishSentence, datesInShort } from '../../../words/prices.ts';
+import { datesInShort } from '../../../words/prices.ts';
 import { say } from '../../../words/say.ts';
 import { inWords, sayTold } from '../../../words/say-told.ts';
 import { leftOutSentence, systemInSentence } from '../../../words/systems.ts';
@@ -71,7 +71,7 @@ export function costPage({ household, appraisal, changed }: WalkInput): WalkPage
             }),
           ]
         : []),
-      ...[britishSentence(appraisal.prices), leftOutSentence(appraisal)].filter(Boolean),
+      ...[leftOutSentence(appraisal)].filter(Boolean),
       say('Standing charges and yearly service are in these figures; the price of putting it in is not.'),
     ],
   };
