@@ -39,21 +39,16 @@ describe('the quarter of a date', () => {
     ] as const;
     const list = spans.map(([from, to, pencePerUnit]) => ({ ...oil, from, to, pencePerUnit }));
     for (const rows of [list, list.toReversed()]) {
-      const on = (date: string) => deliveredPriceOn(rows, 'oil', date).pencePerUnit;
+      const on = (date: string) => deliveredPriceOn(rows, 'oil', date)!.pencePerUnit;
       expect(['2024-06-01', '2025-12-31', '2026-01-01', '2026-04-30', '2026-05-01'].map(on)).toEqual([
         60, 60, 58, 58, 70,
       ]);
     }
   });
-  test('a fuel without a row is refused', () => {
+  test('a fuel by meter without a row is refused, one by amount has no price', () => {
     expect(() => quarterOn([], 'gas', '2026-01-01')).toThrow(/no built-in price for gas/);
-    expect(() =>
-      deliveredPriceOn(
-        deliveredPrices.filter(({ fuel }) => fuel === 'oil'),
-        'lpg',
-        '2026-01-01',
-      ),
-    ).toThrow(/lpg/);
+    const onlyOil = deliveredPrices.filter(({ fuel }) => fuel === 'oil');
+    expect(deliveredPriceOn(onlyOil, 'lpg', '2026-01-01')).toBeUndefined();
   });
   test('oil takes the row that began last, LPG the assumed one', () => {
     expect(deliveredPriceOn(deliveredPrices, 'oil', '2026-11-25')!.pencePerUnit).toBe(58);
@@ -76,7 +71,7 @@ test('built-in prices stand as published: VAT is in them', () => {
     expect(inclVat(version!, version!.bands[0]!.pencePerKWh)).toBe(quarter.pencePerKWh);
     expect(standingPencePerDayInclVat(version!)).toBe(quarter.standingPencePerDay);
   }
-  const [pair] = twoRateTariff({ twoRate }).versions;
+  const [pair] = twoRateTariff(twoRate).versions;
   expect(pair!.bands.map((band) => inclVat(pair!, band.pencePerKWh))).toEqual([twoRate.nightPence, twoRate.dayPence]);
   expect(standingPencePerDayInclVat(pair!)).toBe(twoRate.standingPencePerDay);
 });
@@ -118,7 +113,7 @@ describe('how old prices are', () => {
     expect(deliveredPriceBasis(january, '2026-05-04').staleDays).toBe(93);
     const { name, grade } = deliveredPriceBasis(january, '2026-05-04');
     expect([sayTold(name), grade]).toEqual(['Published average oil price, January 2026', 'assumed']);
-    const lpg = deliveredPriceOn(deliveredPrices, 'lpg', '2026-11-25');
+    const lpg = deliveredPriceOn(deliveredPrices, 'lpg', '2026-11-25')!;
     expect(sayTold(deliveredPriceBasis(lpg, '2026-11-25').name)).toMatch(/^Assumed LPG price, /);
   });
 });

@@ -57,7 +57,7 @@ describe('region of a home', () => {
 describe('rows made for it', () => {
   const region = (id: number) => ({ ...regions[0]!, id });
   const made = (ids: number[], rows: Reference['postcodes']) =>
-    ({ regions: ids.map(region), postcodes: rows }) as unknown as Reference;
+    ({ country: 'GB', regions: ids.map(region), postcodes: rows }) as unknown as Reference;
   const rows = [
     { area: 'XX', regionId: 1 },
     { area: 'XX', districtFrom: 5, districtTo: 8, regionId: 2 },
@@ -128,19 +128,22 @@ describe('design outdoor temperature', () => {
     ['the nearer of two', {}, 9, ['Edinburgh', 'Newcastle'], -4, { place: 'Newcastle', rule: '99 %' }],
     ['of a region without a city', {}, 0, ['London', 'Birmingham'], -4, { place: 'Birmingham', rule: '99 %' }],
     ['of one whose city is not listed', {}, 4, ['London', 'Birmingham'], -4, { place: 'Birmingham', rule: '99 %' }],
-    ['nothing listed at all', {}, 4, ['London'], -3, undefined],
+    // 14 K below the 6.1 °C of its coldest month.
+    ['nothing listed at all', {}, 4, ['London'], -7.9, undefined],
   ] as const)('%s', (_name, heat, regionId, places, value, taken) => {
-    const found = designOutdoor(heat, regionId, made(...places));
-    expect(found.value).toBe(value);
+    const found = designOutdoor(heat, tables.regions.find(({ id }) => id === regionId)!, made(...places));
+    expect(found.value).toBeCloseTo(value, 9);
     expect(found.taken).toEqual(taken);
     expect(found.grade).toBe('designOutdoorC' in heat ? 'measured' : 'assumed');
   });
   test('every region of the tables has a city of the design tables, by both rules', () => {
-    for (const { id } of tables.regions)
+    for (const region of tables.regions)
       for (const designRule of ['99 %', '99.6 %'] as const)
-        expect(designOutdoor({ designRule }, id, tables).taken).toBeDefined();
+        expect(designOutdoor({ designRule }, region, tables).taken).toBeDefined();
     const of = (designRule: '99 %' | '99.6 %') =>
-      [4, 14, 21, 15, 12, 3].map((id) => designOutdoor({ designRule }, id, tables).taken!.place);
+      [4, 14, 21, 15, 12, 3].map(
+        (id) => designOutdoor({ designRule }, tables.regions.find((one) => one.id === id)!, tables).taken!.place,
+      );
     const cities = ['Plymouth', 'Glasgow', 'Belfast', 'Edinburgh'];
     expect(of('99.6 %')).toEqual([...cities, 'Norwich', 'Southampton area']);
     expect(of('99 %')).toEqual([...cities, 'London', 'London']); // the other two are in one of the sets only
