@@ -18,13 +18,16 @@ export function twentyOfSorted(sorted: ArrayLike<number>): number[] {
   return TWENTY.map((p) => quantileOfSorted(sorted, p));
 }
 
-/** Share of a sample, in whichever order, that lies above zero; a value of exactly zero counts half. */
+/** What sums in another order leave is nothing. */
+const NOTHING = 1e-6;
+
+/** Share of a sample, in whichever order, that lies above zero; a value of zero counts half. */
 export function shareAboveZero(values: Float64Array | readonly number[]): number {
   let above = 0;
   let zero = 0;
   for (const value of values) {
-    if (value > 0) above++;
-    else if (value === 0) zero++;
+    if (value > NOTHING) above++;
+    else if (value >= -NOTHING) zero++;
   }
   return (above + zero / 2) / values.length;
 }

@@ -123,6 +123,7 @@ function sharedSpreads(input: CompareInput, present: PricedPlan | undefined): Sh
   return {
     spaceHeat: spreadOfRange(demand.space),
     waterHeat: spreadOfRange(demand.water),
+    waterFollows: restsOnRecord(demand) ? 0 : WATER_FOLLOWS,
     heatRestsOn: restsOn(demand, present),
     // A winter that was chosen is no longer unknown.
     winter: chosenWinter ? 0 : spread.winter.value,
@@ -137,13 +138,21 @@ function sharedSpreads(input: CompareInput, present: PricedPlan | undefined): Sh
   };
 }
 
+/**
+ * A larger household, and one that likes it warm, needs more of both. A record knows both together, so that what it takes
+ * from the one it gives to the other. A judgement, no source.
+ */
+const WATER_FOLLOWS = 0.3;
+const restsOnRecord = ({ estimates, chosen }: Demand) =>
+  estimates.some(({ way }) => way === 'record') && (chosen === 'record' || chosen === 'together');
+
 /** How far the heat for the rooms rests on the present system's record, by inverse variance among the estimates. */
 function restsOn(demand: Demand, present: PricedPlan | undefined): SharedSpreads['heatRestsOn'] {
   const record = demand.estimates.find(({ way }) => way === 'record');
   if (!record || present?.plan.id !== 'present') return null;
   const { moves, spaceSpread } = present.terms;
   if (moves !== 'machine' && moves !== 'efficiency') return null;
-  if (demand.chosen !== 'record' && demand.chosen !== 'together') return null;
+  if (!restsOnRecord(demand)) return null;
   const counts = (e: Demand['estimates'][number]) => weightOf({ value: e.spaceKWh, error: e.spaceErrorKWh });
   const all = demand.estimates.reduce((sum, estimate) => sum + counts(estimate), 0);
   const weight = demand.chosen === 'record' ? 1 : counts(record) / all;

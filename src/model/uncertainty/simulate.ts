@@ -44,6 +44,8 @@ export type Moves = 'machine' | 'other-machine' | 'efficiency' | 'other-efficien
 export interface SharedSpreads {
   readonly spaceHeat: Spread;
   readonly waterHeat: Spread;
+  /** How far a home that needs more heat for its rooms than thought needs more hot water too: correlation, 0 to 1. */
+  readonly waterFollows: number;
   /**
    * Where the heat was worked out from what the present system used: its efficiency's spread, and how much of the heat
    * rests on it (0 to 1). If that efficiency is better than thought, more heat was needed, yet no more fuel was burnt.
@@ -110,6 +112,8 @@ function drawHeat(shared: SharedSpreads, normals: Normals, count: number) {
   const { heatRestsOn } = shared;
   const present = heatRestsOn ? (heatRestsOn.moves === 'machine' ? normals.spaceFactor : normals.efficiency) : null;
   const alone = heatRestsOn ? withoutPart(shared.spaceHeat, heatRestsOn.spread, heatRestsOn.weight) : shared.spaceHeat;
+  const follow = shared.waterFollows;
+  const apart = Math.sqrt(1 - follow * follow);
   for (let i = 0; i < count; i++) {
     const habits = Math.exp(shared.habits * normals.habits[i]!);
     const winter = Math.max(0, 1 + shared.winter * normals.winter[i]!);
@@ -118,7 +122,8 @@ function drawHeat(shared: SharedSpreads, normals: Normals, count: number) {
     spaceByYear[i] = habits * winter;
     waterByYear[i] = habits;
     space[i] = heat * habits * winter;
-    water[i] = multiplierAt(shared.waterHeat, normals.waterHeat[i]!) * habits;
+    const z = follow * normals.spaceHeat[i]! + apart * normals.waterHeat[i]!;
+    water[i] = multiplierAt(shared.waterHeat, z) * habits;
   }
   return { space, water, spaceByYear, waterByYear };
 }

@@ -348,6 +348,7 @@ const TERMS: YearTerms = {
 const CERTAIN: SharedSpreads = {
   spaceHeat: NO_SPREAD,
   waterHeat: NO_SPREAD,
+  waterFollows: 0,
   heatRestsOn: null,
   winter: 0,
   habits: 0,
