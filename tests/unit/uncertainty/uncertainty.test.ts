@@ -517,6 +517,7 @@ describe('every draw beside the year written out', () => {
   const shared: SharedSpreads = {
     spaceHeat: { below: 0.2, above: 0.25 },
     waterHeat: { below: 0.3, above: 0.22 },
+    waterFollows: 0,
     heatRestsOn: { moves: 'efficiency', spread: { below: 0.05, above: 0.06 }, weight: 0.8 },
     winter: 0.1,
     habits: 0.04,
