@@ -352,18 +352,20 @@ describe('what may have gone wrong, each reckoned anew', () => {
     const bare = { ...BILL, adjustments: [] };
     expect(suspected(bare).map(([code]) => code)).not.toContain('vat-order');
   });
-  test('with one version no other prices, with three the next newer one', () => {
+  test('with one version no other prices, with four the next newer one', () => {
     const codes = (own: Tariff) =>
       suspected(BILL, own).filter(([code]) => /rate$|early/.test(String(code)) && code !== 'vat-rate');
     expect(codes(tariff([twoRates('2025-10-01', 30, 15, 50)]))).toEqual([]);
-    const three = tariff([
+    const four = tariff([
       twoRates('2026-04-21', 33, 16, 65),
       twoRates('2025-01-01', 30, 15, 50),
+      twoRates('2026-04-11', 31, 15, 61),
       twoRates('2026-05-01', 40, 20, 70),
     ]);
-    expect(codes(three).map(([code, data]) => [code, (data as { newerFrom?: string }).newerFrom])).toEqual([
+    expect(codes(four).map(([code, data]) => [code, (data as { newerFrom?: string }).newerFrom])).toEqual([
       ...new Array(3).fill(['old-rate', undefined]),
-      ...new Array(3).fill(['old-rate', '2026-04-21']),
+      ...new Array(3).fill(['old-rate', '2026-04-11']),
+      ...new Array(3).fill(['rate-too-early', '2026-04-21']),
       ...new Array(3).fill(['rate-too-early', undefined]),
     ]);
   });
@@ -410,6 +412,10 @@ describe('what may have gone wrong, each reckoned anew', () => {
     const right = reckon(twoPrices, TARIFF);
     expect(right.standing).toEqual([1100]);
     expect([more![3], less![3]]).toEqual([right.totalPence + 63, right.totalPence - 63]);
+    const asPrinted = suspected({ ...BILL, standing: [{ pencePerDay: 60, days: 30 }] });
+    expect(
+      asPrinted.filter(([code]) => code === 'standing-days').map(([, data]) => (data as { days: number }).days),
+    ).toEqual([31, 29]);
     const oneDay = suspected({ ...BILL, to: '2026-04-02', standing: [{ pencePerDay: 60 }] });
     expect(oneDay.filter(([code]) => code === 'standing-days').map(([, data]) => data)).toEqual([
       { days: 2, expected: 1 },
@@ -428,6 +434,12 @@ describe('what may have gone wrong, each reckoned anew', () => {
       [2800, 2800],
       reckon().totalPence,
     ]);
+    const byReading = {
+      ...bill,
+      meters: [{ ...bill.meters[0]!, opening: 0, closing: 90 }],
+      charges: [{ meter: 'day' }],
+    };
+    expect(suspected(byReading)[0]!.slice(0, 2)).toEqual([code, { meter: 'day', billedKWh: 90, ownKWh: 80 }]);
     const unread = { ...bill, charges: [{ meter: 'night', kWh: 1 }] };
     expect(suspected(unread).map((one) => one[0])).toContain(code);
   });

@@ -451,10 +451,10 @@ test('the working of a finding: what was seen with its units, the days, and the 
     [150, 'W'],
     [40, 'kWh'],
     [84, 'h'],
-    [42, 'days'],
+    [42, tell('days')],
     [0.2, ''],
     ['2026-02-01', ''],
-    [42, 'days'], // 8 January to 18 February
+    [42, tell('days')], // 8 January to 18 February
     [250, 'kWh'],
     [28, 'p/kWh'],
     [2190, 'kWh'],

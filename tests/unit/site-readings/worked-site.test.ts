@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { pressureAt } from '../../../src/model/cycle/saturation.ts';
 import { reckonCycle } from '../../../src/model/cycle/single-stage.ts';
 import type { SiteQuantity, SiteReadings, SiteValue, Standing } from '../../../src/model/shapes/site-readings.ts';
+import { tell } from '../../../src/model/shapes/told.ts';
 import {
   brineProperties,
   freezingPoint,
@@ -191,12 +192,14 @@ describe('readings that cannot be, to either side of the edge', () => {
     const [remark] = checkSite({ refrigerant: 'R290', suction: low }, tables).remarks;
     const { rows } = refrigerants.R290;
     expect(remark).toMatchObject({ where: 'suction', found: 0.2 });
-    expect(remark!.expected).toBe(`${rows[0]!.dewBar.toFixed(1)} to ${rows.at(-1)!.dewBar.toFixed(1)} bar absolute`);
+    expect(remark!.expected).toEqual(tell('bar-between', { low: rows[0]!.dewBar, high: rows.at(-1)!.dewBar }));
     const blend = { ...low, value: 99 };
     const [above] = checkSite({ refrigerant: 'R407C', discharge: blend }, tables).remarks;
-    const { bubbleBar } = refrigerants.R407C.rows.at(-1)!;
+    const blendRows = refrigerants.R407C.rows;
     expect(above).toMatchObject({ where: 'discharge', found: 99 });
-    expect(above!.expected).toContain(`to ${bubbleBar.toFixed(1)} bar`);
+    expect(above!.expected).toEqual(
+      tell('bar-between', { low: blendRows[0]!.bubbleBar, high: blendRows.at(-1)!.bubbleBar }),
+    );
   });
   test.each([
     [{}, []],
