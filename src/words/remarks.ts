@@ -96,8 +96,8 @@ const FOREIGN: Readonly<Record<string, string>> = {
     '{file} is a workbook or document of an older office program. Open it and save it as CSV, then import that.',
   ),
   archive: phrase('{file} is a packed archive. Unpack it first, then import the file inside.'),
-  PDF: phrase('{file} is a PDF. Ask for the data as CSV, or type the figures in.'),
-  picture: phrase('{file} is a picture. Type the figures in.'),
+  PDF: phrase('{file} is a PDF. Bring it in under Evidence, as a bill.'),
+  picture: phrase('{file} is a picture, and we do not read pictures. Ask for the bill as a PDF, or type the figures in.'),
   'web page': phrase('{file} is a web page. Look there for a download as CSV.'),
   XML: phrase('{file} is an XML file, but not of the open standard for meter data. Ask for the data as CSV.'),
   database: phrase('{file} is a database. Export the table as CSV, then import that.'),
@@ -366,6 +366,51 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
     '{file} has {count, plural, one {# sheet} other {# sheets}} with data ({names}). We read "{expectedNames}". Choose another if that is wrong.',
   ),
   'sheet-taken': phrase('We read the sheet "{expectedNames}" of {file}.'),
+  'paper-locked': phrase(
+    '{file} is locked with a password. Open it with the password, print it to a new PDF without one, and choose that.',
+  ),
+  'paper-broken': phrase(
+    '{file} is a damaged PDF. Download it again, or ask the supplier for it anew.',
+  ),
+  'paper-many-pages': phrase(
+    '{file} has more than {expectedNames} pages, more than a bill has. Print only the pages of the bill to a new PDF, and choose that.',
+  ),
+  'paper-bomb': phrase(
+    '{file} unpacks to more than any bill holds, so it was not opened. Ask the supplier for the bill anew, or type the figures in.',
+  ),
+  'paper-no-text': phrase(
+    '{file} holds no words, only a picture. We do not read pictures. Ask the supplier for the PDF of the bill, or type the figures in.',
+  ),
+  'paper-no-bill': phrase(
+    'We found no use of electricity or gas with its price in {file}. If it is a bill, perhaps a page is missing: choose the whole bill, or type the figures in.',
+  ),
+  'paper-water-only': phrase(
+    '{file} is a bill for water, and nothing of it is needed here. Choose the bill for electricity or gas.',
+  ),
+  'paper-water-left-out': phrase(
+    '{file} names water or sewage too. That was left out.',
+  ),
+  'paper-names-left-out': phrase(
+    'Names, addresses and the numbers of accounts and meters on {file} are not kept, nor the paper itself.',
+  ),
+  'paper-fuel-asked': phrase(
+    '{file} does not say whether it is for electricity or for gas. Choose which.',
+  ),
+  'paper-period-asked': phrase(
+    'We found no first and last day of the bill on {file}. Type them below.',
+  ),
+  'paper-vat-asked': phrase(
+    '{said, select, yes {{file} says that its prices hold VAT, but no sum on it shows how much.} other {{file} shows no VAT that fits its sums.}} Do the prices hold it?',
+  ),
+  'paper-unproved-asked': phrase(
+    '{count, plural, one {One value is read, and no sum on the page proves it} other {# values are read, and no sum on the page proves them}}: {names}. Compare with the paper, and correct what is wrong by a click on the page.',
+  ),
+  'paper-meaning-asked': phrase(
+    'What {names} {count, plural, one {stands} other {stand}} for was guessed from the place, since no word says it. Compare with the paper.',
+  ),
+  'paper-contradicted-asked': phrase(
+    '{count, plural, one {A sum on the paper does not come out} other {# sums on the paper do not come out}}: {names}. A number may be misread, rounded, or wrong on the paper. Correct it by a click on the page, or keep it as printed.',
+  ),
   'epw-title': phrase(
     '{at} should end with the place and its clock; {found} is no number of {expected}. Download the weather file again.',
   ),

@@ -3,6 +3,7 @@ import { z } from 'zod';
 import { Carrier, SeriesRole } from '../../model/shapes/evidence.ts';
 import { SALE_UNIT_IDS } from '../../model/shapes/heating.ts';
 import type { Reference } from '../../model/shapes/reference.ts';
+import { PaperChoices } from './paper-reading.ts';
 
 export const EnergyUnit = z.enum(['Wh', 'kWh', 'MWh', 'GJ', 'm³', 'hundred ft³', 'therm', ...SALE_UNIT_IDS, '°C']);
 export type EnergyUnit = z.infer<typeof EnergyUnit>;
@@ -41,6 +42,8 @@ export const IntakeChoices = z.object({
   role: SeriesRole.optional(),
   /** MJ per m³ as printed on the gas bill. */
   calorificMJPerM3: z.number().min(30).max(50).optional(),
+  /** What a person said about a bill on paper. */
+  paper: PaperChoices.optional(),
   /** Sets aside what was chosen for an earlier file with the same headings. */
   anew: z.boolean().optional(),
 });

@@ -3,6 +3,7 @@ import { z } from 'zod';
 import { FilePart, Remark, Series } from '../../model/shapes/evidence.ts';
 import { Tariff } from '../../model/shapes/tariff.ts';
 import { IntakeChoices } from './choices.ts';
+import { PaperReading } from './paper-reading.ts';
 
 /** What was understood of a file, before anything is stored. The import runs the very same function with the same choices. */
 export const IntakePreview = z.object({
@@ -27,6 +28,8 @@ export const IntakePreview = z.object({
   firstDays: z.array(z.object({ at: z.string(), value: z.number().nullable() })),
   remarks: z.array(Remark),
   tariff: Tariff.optional(),
+  /** Of a bill on paper. */
+  paper: PaperReading.optional(),
 });
 export type IntakePreview = z.infer<typeof IntakePreview>;
 

@@ -21,9 +21,10 @@ export const REMARKS: Catalogue = {
     '{file} ist eine Mappe oder ein Dokument eines älteren Büroprogramms. Öffnen Sie sie, speichern Sie sie als CSV und importieren Sie das.',
   '{file} is a packed archive. Unpack it first, then import the file inside.':
     '{file} ist ein gepacktes Archiv. Entpacken Sie es zuerst und importieren Sie die Datei darin.',
-  '{file} is a PDF. Ask for the data as CSV, or type the figures in.':
-    '{file} ist ein PDF. Bitten Sie um die Daten als CSV, oder geben Sie die Zahlen ein.',
-  '{file} is a picture. Type the figures in.': '{file} ist ein Bild. Geben Sie die Zahlen ein.',
+  '{file} is a PDF. Bring it in under Evidence, as a bill.':
+    '{file} ist ein PDF. Nehmen Sie es unter „Nachweise“ als Rechnung herein.',
+  '{file} is a picture, and we do not read pictures. Ask for the bill as a PDF, or type the figures in.':
+    '{file} ist ein Bild, und Bilder lesen wir nicht. Bitten Sie um die Rechnung als PDF oder geben Sie die Zahlen ein.',
   '{file} is a web page. Look there for a download as CSV.':
     '{file} ist eine Webseite. Suchen Sie dort nach den Daten als CSV.',
   '{file} is an XML file, but not of the open standard for meter data. Ask for the data as CSV.':
@@ -345,4 +346,35 @@ export const REMARKS: Catalogue = {
   '"{0}" never goes down': '„{0}“ fällt nie',
   '{at}: another version of Plainwarmth noted “{code}”, which is not known here.':
     '{at}: eine andere Fassung von Plainwarmth hat „{code}“ vermerkt, das hier nicht bekannt ist.',
+  // Bills on paper
+  '{file} is locked with a password. Open it with the password, print it to a new PDF without one, and choose that.':
+    '{file} ist mit einem Passwort gesperrt. Öffnen Sie die Datei damit, drucken Sie sie ohne Passwort in ein neues PDF und wählen Sie dieses.',
+  '{file} is a damaged PDF. Download it again, or ask the supplier for it anew.':
+    '{file} ist ein beschädigtes PDF. Laden Sie es noch einmal herunter oder bitten Sie den Versorger darum.',
+  '{file} has more than {expectedNames} pages, more than a bill has. Print only the pages of the bill to a new PDF, and choose that.':
+    '{file} hat mehr als {expectedNames} Seiten, mehr als eine Rechnung hat. Drucken Sie nur die Seiten der Rechnung in ein neues PDF und wählen Sie dieses.',
+  '{file} unpacks to more than any bill holds, so it was not opened. Ask the supplier for the bill anew, or type the figures in.':
+    '{file} wird entpackt größer als jede Rechnung und wurde nicht geöffnet. Bitten Sie den Versorger um die Rechnung oder tippen Sie die Zahlen ein.',
+  '{file} holds no words, only a picture. We do not read pictures. Ask the supplier for the PDF of the bill, or type the figures in.':
+    '{file} enthält keine Wörter, nur ein Bild. Bilder lesen wir nicht. Bitten Sie den Versorger um das PDF der Rechnung oder tippen Sie die Zahlen ein.',
+  'We found no use of electricity or gas with its price in {file}. If it is a bill, perhaps a page is missing: choose the whole bill, or type the figures in.':
+    'In {file} fanden wir keinen Verbrauch von Strom oder Gas mit seinem Preis. Ist es eine Rechnung, so fehlt vielleicht eine Seite: Wählen Sie die ganze Rechnung oder tippen Sie die Zahlen ein.',
+  '{file} is a bill for water, and nothing of it is needed here. Choose the bill for electricity or gas.':
+    '{file} ist eine Rechnung für Wasser; davon wird hier nichts gebraucht. Wählen Sie die Rechnung für Strom oder Gas.',
+  '{file} names water or sewage too. That was left out.':
+    '{file} nennt auch Wasser oder Abwasser. Das wurde weggelassen.',
+  'Names, addresses and the numbers of accounts and meters on {file} are not kept, nor the paper itself.':
+    'Namen, Anschriften sowie Konto- und Zählernummern auf {file} werden nicht gespeichert, auch das Papier selbst nicht.',
+  '{file} does not say whether it is for electricity or for gas. Choose which.':
+    '{file} sagt nicht, ob es um Strom oder um Gas geht. Wählen Sie.',
+  'We found no first and last day of the bill on {file}. Type them below.':
+    'Auf {file} fanden wir weder den ersten noch den letzten Tag der Rechnung. Tippen Sie beide unten ein.',
+  '{said, select, yes {{file} says that its prices hold VAT, but no sum on it shows how much.} other {{file} shows no VAT that fits its sums.}} Do the prices hold it?':
+    '{said, select, yes {{file} sagt, dass die Preise die Mehrwertsteuer enthalten, doch keine Summe zeigt, wie viel.} other {{file} zeigt keine Mehrwertsteuer, die zu den Summen passt.}} Enthalten die Preise sie?',
+  '{count, plural, one {One value is read, and no sum on the page proves it} other {# values are read, and no sum on the page proves them}}: {names}. Compare with the paper, and correct what is wrong by a click on the page.':
+    '{count, plural, one {Ein Wert ist gelesen, doch keine Summe auf der Seite beweist ihn} other {# Werte sind gelesen, doch keine Summe auf der Seite beweist sie}}: {names}. Vergleichen Sie mit dem Papier und berichtigen Sie durch einen Klick auf die Seite, was falsch ist.',
+  'What {names} {count, plural, one {stands} other {stand}} for was guessed from the place, since no word says it. Compare with the paper.':
+    'Wofür {names} {count, plural, one {steht} other {stehen}}, ist aus der Stelle erraten, denn kein Wort sagt es. Vergleichen Sie mit dem Papier.',
+  '{count, plural, one {A sum on the paper does not come out} other {# sums on the paper do not come out}}: {names}. A number may be misread, rounded, or wrong on the paper. Correct it by a click on the page, or keep it as printed.':
+    '{count, plural, one {Eine Summe auf dem Papier geht nicht auf} other {# Summen auf dem Papier gehen nicht auf}}: {names}. Eine Zahl kann falsch gelesen, gerundet oder auf dem Papier falsch sein. Berichtigen Sie sie durch einen Klick auf die Seite oder behalten Sie sie wie gedruckt.',
 };

@@ -1,0 +1,167 @@
+/** The charges of one fuel as the bill that the program knows, so that typed bills and paper are recomputed by the same code. */
+import { daysBetween, toCivilDate, toDayNumber } from '../../model/calendar/civil.ts';
+import { Bill, type BillAdjustment, type BillCharge, type BillMeter, type BillStanding, type ReadingKind } from '../../model/shapes/bill.ts';
+import type { CivilDate } from '../../model/shapes/dates.ts';
+import type { PaperChoices } from '../terms/paper-reading.ts';
+import type { Figure, RowFacts } from './figures.ts';
+import type { DatePair, PaperLine } from './lines.ts';
+import { type Difference, penceOf } from './relations.ts';
+import type { Totals } from './totals.ts';
+import { registersOf, type Section, sumQuantity } from './understand.ts';
+import { ACTUAL, BY_CUSTOMER, ESTIMATED } from './vocabulary.ts';
+
+export interface SectionBill {
+  readonly bill: Bill;
+  /** Readings by the meter's name. */
+  readonly readings: ReadonlyMap<string, Difference>;
+  readonly vatRate: number;
+}
+
+export interface SectionInput {
+  readonly section: Section;
+  readonly fuel: 'electricity' | 'gas';
+  readonly rows: readonly RowFacts[];
+  readonly together: Totals | undefined;
+  readonly from: CivilDate;
+  readonly to: CivilDate;
+  readonly inclusive: boolean;
+  readonly choices: PaperChoices;
+}
+
+export const meterName = (line: PaperLine, fuel: 'electricity' | 'gas'): string =>
+  line.register ?? (fuel === 'gas' ? 'gas' : 'all hours');
+
+const exact = (value: number): number => Number(value.toFixed(9));
+const signed = ({ amount }: PaperLine): number => (amount.negative ? -penceOf(amount) : penceOf(amount));
+
+/** Undefined where the numbers make no bill, such as a price below nought. */
+export function billOfSection(input: SectionInput): SectionBill | undefined {
+  const { section, fuel, rows, together, from, to, choices } = input;
+  const { lines, totals } = section;
+  const energies = lines.filter(({ kind }) => kind === 'energy');
+  const gas = fuel === 'gas' ? section.gas[0] : undefined;
+  const readings = new Map<string, Difference>();
+  const meters = registersOf(lines).map((own): BillMeter => {
+    const name = meterName(own[0]!, fuel);
+    const kWh = exact(sumQuantity(own));
+    const found = section.differences.find(({ used }) =>
+      gas ? gas.volume.value === used.value : Math.abs(used.value - kWh) < 1e-6 || own.some(({ quantity }) => quantity === used),
+    );
+    if (found) readings.set(name, found);
+    return {
+      name,
+      kWh,
+      ...(found
+        ? {
+            opening: found.earlier.value,
+            openingKind: kindOfReading(found.earlier, rows),
+            closing: found.later.value,
+            closingKind: kindOfReading(found.later, rows),
+          }
+        : gas
+          ? { metered: gas.volume.value }
+          : {}),
+    };
+  });
+  const vat = totals?.vat ?? together?.vat;
+  const rate = vat && exact(vat.rate.value / 100);
+  const included = vat ? vat.included : choices.vat === 'included';
+  const draft = {
+    fuel,
+    from,
+    to,
+    meterUnit: gas ? (gas.imperial ? 'hundred ft³' : 'm³') : 'kWh',
+    ...(gas
+      ? { correction: gas.factor?.value ?? 1, calorificMJPerM3: exact(gas.calorific.value > 20 ? gas.calorific.value : gas.calorific.value * 3.6) }
+      : {}),
+    meters,
+    charges: energies.map((line): BillCharge => ({
+      meter: meterName(line, fuel),
+      ...daysOfLine(line, input),
+      ...(line.quantity ? { kWh: line.amount.negative ? -line.quantity.value : line.quantity.value } : {}),
+      ...(line.pence === undefined ? {} : { pencePerKWh: exact(line.pence) }),
+      pence: signed(line),
+    })),
+    standing: standingOf(input),
+    adjustments: [
+      ...lines.filter(({ kind }) => kind === 'levy').map((line): BillAdjustment => ({ kind: 'charge', name: levyName(line), pence: penceOf(line.amount), vat: 'before' })),
+      ...[...(totals?.before ?? [])].map((extra) => adjustment(extra.name, extra.pence, 'before')),
+      ...[...(totals?.after ?? [])].map((extra) => adjustment(extra.name, extra.pence, 'after')),
+    ],
+    vat: { included, ...(rate === undefined ? {} : { rate }), ...(totals?.vat ? { pence: penceOf(totals.vat.tax) } : {}) },
+    ...(totals?.net && !included ? { netPence: penceOf(totals.net) } : {}),
+    ...(totals?.total && !together ? { totalPence: penceOf(totals.total) } : {}),
+  };
+  const bill = Bill.safeParse(draft);
+  return bill.success ? { bill: bill.data, readings, vatRate: rate ?? 0 } : undefined;
+}
+
+const levyName = ({ quantity, amount }: PaperLine): string => (quantity ?? amount).before.replaceAll(/\s+/g, ' ').trim().slice(0, 60) || 'levy';
+
+function adjustment(name: string, pence: number, vat: 'before' | 'after'): BillAdjustment {
+  const kind = pence > 0 ? 'charge' : vat === 'before' ? 'discount' : 'credit';
+  return { kind, name: name || kind, pence: Math.abs(pence), vat };
+}
+
+/** The first day and the first day after, as the bill counts its last day. */
+export const spanOf = ({ from, to }: DatePair, inclusive: boolean): { from: CivilDate; to: CivilDate } => ({
+  from: toCivilDate(from.day),
+  to: toCivilDate(to.day + (inclusive ? 1 : 0)),
+});
+
+/** The days of one line, where they are a part of the bill's and are meant for it. */
+function daysOfLine(line: PaperLine, { from, to, inclusive, section }: SectionInput): { from?: CivilDate; to?: CivilDate } {
+  if (!line.dates) return {};
+  const own = line.dates.from.row === line.amount.row;
+  const counted = section.lines.some(({ quantity }) => quantity?.kind === 'days' && daysBetween(spanOf(line.dates!, inclusive).from, spanOf(line.dates!, inclusive).to) === quantity.value);
+  const span = spanOf(line.dates, inclusive);
+  const inside = span.from >= from && span.to <= to && (span.from > from || span.to < to);
+  return inside && (own || counted) ? span : {};
+}
+
+/** Standing charges that name no days follow each other from the first day on. */
+function standingOf(input: SectionInput): BillStanding[] {
+  const { section, from, to } = input;
+  const lines = section.lines.filter(({ kind }) => kind === 'standing');
+  let next = toDayNumber(from);
+  return lines.map((line): BillStanding => {
+    const days = line.quantity?.kind === 'months' ? undefined : line.quantity?.value;
+    const dated = daysOfLine(line, input);
+    const span =
+      dated.from !== undefined || days === undefined || lines.length === 1
+        ? dated
+        : { from: toCivilDate(next), to: toCivilDate(Math.min(next + days, toDayNumber(to))) };
+    if (days !== undefined) next += days;
+    return {
+      ...span,
+      ...(days === undefined ? {} : { days }),
+      ...(line.pence === undefined || days === undefined ? {} : { pencePerDay: line.pence }),
+      pence: signed(line),
+    };
+  });
+}
+
+/** As the words beside the reading say; between two readings of a row those behind each. */
+export function kindOfReading(reading: Figure, rows: readonly RowFacts[]): ReadingKind {
+  const { row, text, figures } = rows[reading.row]!;
+  const right = figures.find(({ box }) => box.x > reading.box.x);
+  const left = figures.filter(({ box }) => box.x < reading.box.x).at(-1);
+  const wordsBetween = (from: number, to: number) =>
+    row.words.filter((word) => word.x >= from - 1 && word.x < to - 1).map((word) => word.text).join(' ');
+  const behind = wordsBetween(reading.box.x + reading.box.width, right?.box.x ?? Number.POSITIVE_INFINITY);
+  const before = wordsBetween(left ? left.box.x + left.box.width : 0, reading.box.x);
+  const alone = figures.filter(({ kind }) => kind === 'reading' || kind === 'plain').length < 2 ? text : '';
+  for (const words of [behind, before, reading.heading, alone]) {
+    const kind = namedKind(words);
+    if (kind) return kind;
+  }
+  return 'unknown';
+}
+
+function namedKind(words: string): ReadingKind | undefined {
+  const letter = /^\W*([EAC])\W*$/.exec(words)?.[1];
+  if (ESTIMATED.test(words) || letter === 'E') return 'estimated';
+  if (BY_CUSTOMER.test(words) || letter === 'C') return 'customer';
+  if (ACTUAL.test(words) || letter === 'A') return 'actual';
+  return undefined;
+}

@@ -1,0 +1,261 @@
+/** Numbers and dates of a page, each with its place, its unit and the words about it. */
+import { civilDay } from '../dates/stamp-reader.ts';
+import { monthOfName } from '../dates/month-names.ts';
+import { readAwkwardNumber } from '../numbers/read-number.ts';
+import type { Word } from '../terms/paper-reading.ts';
+import { type Row, textOfRow } from './page.ts';
+
+/** What a number is of, as far as its own unit or its column says. `price` is money for one of something. */
+export type FigureKind = 'energy' | 'volume' | 'days' | 'months' | 'percent' | 'price' | 'money' | 'heat' | 'reading' | 'plain';
+
+export interface Box {
+  readonly page: number;
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
+}
+
+export interface Figure {
+  readonly row: number;
+  readonly box: Box;
+  /** As printed, with its signs and unit. */
+  readonly text: string;
+  /** Without sign. */
+  readonly value: number;
+  readonly decimals: number;
+  readonly negative: boolean;
+  readonly kind: FigureKind;
+  /** Of a price: what one unit of its money is in hundredths; undefined where nothing says pence or pounds. */
+  readonly hundredths?: 1 | 100;
+  readonly per?: 'unit' | 'day' | 'month' | 'year';
+  /** Words of the row before it, and those above its column. */
+  readonly before: string;
+  readonly heading: string;
+}
+
+export interface DateMark {
+  readonly row: number;
+  readonly box: Box;
+  readonly text: string;
+  /** Days since 1970 of the date, and of the other order of day and month where that is a date too. */
+  readonly day: number;
+  readonly otherDay?: number;
+  readonly before: string;
+}
+
+export interface RowFacts {
+  readonly row: Row;
+  readonly text: string;
+  /** The same without its numbers and dates. */
+  readonly words: string;
+  readonly figures: readonly Figure[];
+  readonly dates: readonly DateMark[];
+}
+
+type Decimal = '.' | ',';
+const MONTH = '[A-Za-zäÄ]{3,9}';
+const DATES: readonly RegExp[] = [
+  /(?<![\d.,/-])(\d{4})-(\d{2})-(\d{2})(?!\d)/g,
+  /(?<![\d.,/-])(\d{1,2})([./-])(\d{1,2})\2(\d{4}|\d{2})(?![\d/])/g,
+  new RegExp(`(?<![\\d.,])(\\d{1,2})(?:st|nd|rd|th|\\.)?[ -]?(${MONTH})\\.?,?(?:[ -](\\d{4}|\\d{2}(?=\\s|$|[,.;)–-])))?(?![\\d])`, 'g'),
+  new RegExp(`(?<![\\p{L}])(${MONTH})\\.? (\\d{1,2})(?:st|nd|rd|th)?,? (\\d{4})(?!\\d)`, 'gu'),
+];
+/** What has digits and is no number of the bill: clock times, telephone numbers, names of accounts and meters, banks. */
+const NO_NUMBERS: readonly RegExp[] = [
+  /\b\d{1,2}:\d{2}(?::\d{2})?\b/g,
+  /[A-Z]{2}\d{2}(?: ?[\dA-Z]{4}){3,}(?: ?[\dA-Z]{1,4})?/g,
+  /(?<![\d.,])\+?0\d{2,5}[ /-]\d{2,}(?:[ -]\d{2,})*/g,
+  /(?<![\d.,£€])\d{8,}(?![\d.,])/g,
+  /(?<![\d.,£€])\d{2,}(?: \d{2,}){2,}(?![\d.,])/g,
+  /\b(?=\w*\d)(?=\w*\p{L}\w*\d|\d\w*\p{L}{2,}\w*\d)\w{5,}\b/gu,
+  /\p{L}[\p{L}\d]*-?\d[\p{L}\d-]*/gu,
+];
+const UNITS =
+  /^\s?(?:(?<heat>kWh\s?\/\s?(?:m³|m3)|MJ(?:\s?\/\s?(?:m³|m3)|\s?per\s?(?:m³|cubic metre))?)|(?<money>p|pence|ct|cents?|£|€|eur|gbp)?\s?(?:\/|per\s|je\s|pro\s|an?\s)\s?(?<per>kWh|units?|einheit|days?|tag|months?|monat|years?|jahr|a\b)|(?<energy>kWh|units?(?!\s*(?:rate|price))|einheiten)|(?<volume>m³|m3|cbm|cubic met(?:re|er)s?|ft³|hcf)|(?<days>days?|tagen?|tage|nights?)|(?<months>months?|monaten?|monate)|(?<percent>%|per ?cent|prozent|v\.h\.)|(?<pence>p|pence|ct\.?|cents?)|(?<sign>£|€|eur|gbp))(?![\p{L}\d³])/iu;
+const NUMBER =
+  /(?<![\p{L}\d.,/])(?<open>[-−–+]\s?|\()?(?<money>£|€|EUR\s|GBP\s)?\s?(?<minus>[-−–])?(?<body>\d+(?:[.,'’]\d+)*(?:(?:[ \u00a0\u202f]\d{3})+[.,]\d{1,4}|(?<=(?:^|\t)[£€]?\d{1,3})(?:[ \u00a0\u202f]\d{3})+)?)(?![\d])/gu;
+
+/** Reads the rows under one decimal sign. */
+export function readRows(rows: readonly Row[], decimal: Decimal): RowFacts[] {
+  const plain = rows.map((row, number) => readRow(row, number, decimal));
+  return plain.map((facts, i) => ({
+    ...facts,
+    figures: facts.figures.map((figure) => withHeading(figure, plain, i)),
+  }));
+}
+
+function readRow(row: Row, number: number, decimal: Decimal): RowFacts {
+  const { text, wordAt } = textOfRow(row);
+  const boxOf = (from: number, to: number): Box => {
+    const at = wordAt.slice(from, to).filter((i) => i >= 0);
+    const covered = row.words.slice(at[0] ?? 0, (at.at(-1) ?? 0) + 1);
+    return boxAround(covered, row.page);
+  };
+  let left = text;
+  const blank = (from: number, length: number, by = ' ') => {
+    left = left.slice(0, from) + by.repeat(length) + left.slice(from + length);
+  };
+  const dates: DateMark[] = [];
+  for (const pattern of DATES) {
+    for (const match of left.matchAll(pattern)) {
+      const found = dayOf(match, pattern);
+      if (!found) continue;
+      const { index, 0: whole } = match;
+      dates.push({ row: number, box: boxOf(index, index + whole.length), text: whole.trim(), before: text.slice(0, index), ...found });
+      blank(index, whole.length, '\u0001');
+    }
+  }
+  for (const pattern of NO_NUMBERS) {
+    for (const { index, 0: whole } of left.matchAll(pattern)) blank(index, whole.length, '\u0002');
+  }
+  const figures: Figure[] = [];
+  let bare = left;
+  for (const match of left.matchAll(NUMBER)) {
+    const { body = '', open = '', minus = '', money } = match.groups!;
+    const value = readAwkwardNumber(body, decimal);
+    if (Number.isNaN(value) || value > 1e8) continue;
+    const end = match.index + match[0].length;
+    const unit = UNITS.exec(left.slice(end));
+    const unitEnd = end + (unit?.[0].length ?? 0);
+    const behind = /^\s?(?:CR\b|[-−](?=\s|$))/.exec(left.slice(unitEnd));
+    const from = match.index + (match[0].length - match[0].trimStart().length);
+    figures.push({
+      row: number,
+      box: boxOf(from, unitEnd),
+      text: text.slice(from, unitEnd).replace(/^[(+]/, '').trim(),
+      value,
+      decimals: new RegExp(`\\${decimal}(\\d+)$`).exec(body)?.[1]?.length ?? 0,
+      negative: /[-−–(]/.test(open) || minus !== '' || behind !== null,
+      before: plainWords(left.slice(0, from)),
+      heading: '',
+      ...kindOf(money, unit?.groups),
+    });
+    bare = bare.slice(0, match.index) + ' '.repeat(match[0].length) + bare.slice(end);
+  }
+  dates.sort((a, b) => a.box.x - b.box.x);
+  return { row, text, words: plainWords(bare), figures, dates };
+}
+
+const plainWords = (text: string): string => text.replaceAll(/[\u0001\u0002]+/g, ' ').replaceAll(/ +/g, ' ').trim();
+
+export function boxAround(words: readonly Word[], page: number): Box {
+  const x = Math.min(...words.map((w) => w.x));
+  const y = Math.min(...words.map((w) => w.y));
+  const right = Math.max(...words.map((w) => w.x + w.width));
+  const bottom = Math.max(...words.map((w) => w.y + w.height));
+  return { page, x, y, width: right - x, height: bottom - y };
+}
+
+type Kind = Pick<Figure, 'kind' | 'hundredths' | 'per'>;
+
+function kindOf(money: string | undefined, unit: Record<string, string | undefined> | undefined): Kind {
+  if (unit?.heat) return { kind: 'heat' };
+  if (unit?.per) {
+    const sign = unit.money ?? money;
+    const isPence = sign !== undefined && /^(p|c)/i.test(sign);
+    return { kind: 'price', per: perOf(unit.per), ...(sign === undefined ? {} : { hundredths: isPence ? 1 : 100 }) };
+  }
+  if (money || unit?.sign) return { kind: 'money' };
+  if (unit?.energy) return { kind: 'energy' };
+  if (unit?.volume) return { kind: 'volume' };
+  if (unit?.days) return { kind: 'days' };
+  if (unit?.months) return { kind: 'months' };
+  if (unit?.percent) return { kind: 'percent' };
+  if (unit?.pence) return { kind: 'price', hundredths: 1 };
+  return { kind: 'plain' };
+}
+
+const perOf = (word: string): NonNullable<Figure['per']> =>
+  /^(d|t)/i.test(word) ? 'day' : /^m/i.test(word) ? 'month' : /^(y|j|a)/i.test(word) ? 'year' : 'unit';
+
+function dayOf(match: RegExpMatchArray, pattern: RegExp): { day: number; otherDay?: number } | undefined {
+  const [, one = '', two = '', three, four] = match;
+  if (pattern === DATES[0]) return realDay(Number(one), Number(two), Number(three));
+  if (pattern === DATES[1]) {
+    const year = fullYear(four!);
+    const [first, second] = [Number(one), Number(three)];
+    const day = realDay(year, second, first);
+    const other = two === '.' || first === second ? undefined : realDay(year, first, second)?.day;
+    if (day) return { ...day, ...(other === undefined ? {} : { otherDay: other }) };
+    return other === undefined ? undefined : { day: other };
+  }
+  if (pattern === DATES[3]) return realDay(Number(three), monthOfName(one), Number(two));
+  // A date without its year takes that of the next one.
+  const month = monthOfName(two);
+  if (month === 0) return undefined;
+  if (three === undefined) return Number(one) <= 31 ? { day: yearless(month, Number(one)) } : undefined;
+  return realDay(fullYear(three), month, Number(one));
+}
+
+const fullYear = (digits: string): number => (digits.length === 2 ? 2000 + Number(digits) : Number(digits));
+/** Below every real day, so that whoever pairs dates can tell. */
+const yearless = (month: number, day: number): number => -(month * 100 + day) - 1_000_000;
+export const isYearless = (day: number): boolean => day < -1_000_000;
+/** The yearless date in the last year that is not after another day. */
+export function yearBefore(day: number, other: number): number {
+  const [month, date] = [Math.floor((-day - 1_000_000) / 100), (-day - 1_000_000) % 100];
+  const year = new Date(other * 86_400_000).getUTCFullYear();
+  const same = realDay(year, month, date)?.day ?? Number.NaN;
+  return same <= other ? same : (realDay(year - 1, month, date)?.day ?? Number.NaN);
+}
+
+function realDay(year: number, month: number, day: number): { day: number } | undefined {
+  if (year < 1990 || year > 2100 || month < 1 || month > 12 || day < 1) return undefined;
+  const found = civilDay(year, month, day);
+  const date = new Date(found * 86_400_000);
+  return date.getUTCMonth() + 1 === month && date.getUTCDate() === day ? { day: found } : undefined;
+}
+
+const LOOK_UP = 16;
+/** A number without a unit takes that of the words above it. */
+function withHeading(figure: Figure, rows: readonly RowFacts[], at: number): Figure {
+  const { x, width, page } = figure.box;
+  let heading = '';
+  let found: number | undefined;
+  for (let i = at - 1; i >= Math.max(0, at - LOOK_UP); i--) {
+    const { row, figures, dates } = rows[i]!;
+    if (row.page !== page) break;
+    if (found !== undefined && rows[found]!.row.y - row.y > 2 * row.height) break;
+    const above = row.words.filter((w) => w.x < x + width + 2 && w.x + w.width > x - 2);
+    if (above.length === 0) continue;
+    const isWords = /\p{L}|[£€%]/u.test(above.map((w) => w.text).join('')) && figures.length + dates.length === 0;
+    if (!isWords) {
+      if (found !== undefined) break;
+      continue;
+    }
+    heading = `${cellAround(row, above[0]!)} ${heading}`;
+    if (found !== undefined) break;
+    found = i;
+  }
+  heading = heading.trim();
+  if (figure.kind !== 'plain') return { ...figure, heading };
+  return { ...figure, heading, ...kindOfHeading(heading, figure) };
+}
+
+/** The words of a heading that stand close to one of them. */
+function cellAround({ words, height }: Row, word: Word): string {
+  let from = words.indexOf(word);
+  let to = from;
+  const isNear = (a: Word, b: Word) => b.x - a.x - a.width < height * 0.7;
+  while (from > 0 && isNear(words[from - 1]!, words[from]!)) from--;
+  while (to < words.length - 1 && isNear(words[to]!, words[to + 1]!)) to++;
+  return words.slice(from, to + 1).map((w) => w.text).join(' ');
+}
+
+function kindOfHeading(heading: string, { decimals }: Figure): Partial<Kind> {
+  const text = heading.toLowerCase();
+  if (/kwh ?\/ ?m|mj/.test(text)) return { kind: 'heat' };
+  const price = /(?<![\p{L}])(p|pence|ct|cents?|£|€|eur|gbp) ?(?:\/|per|je|pro|a) ?(kwh|units?|days?|tag|month|monat|year|jahr)/u.exec(text);
+  if (price) return { kind: 'price', hundredths: /^(p|c)/.test(price[1]!) ? 1 : 100, per: perOf(price[2]!) };
+  if (/\b(rate|price)\b|preis/.test(text)) {
+    if (/\((p|pence|ct|cent)\)|\bp\b|\bct\b|\bpence\b|\bcent\b/.test(text)) return { kind: 'price', hundredths: 1 };
+    return { kind: 'price', ...(/[£€]|\beur\b/.test(text) ? { hundredths: 100 as const } : {}) };
+  }
+  if (/\breading|\bearlier\b|\blater\b|\bprevious\b|\bpresent\b|\bold\b|\bnew\b|stand\b|\bopening\b|\bclosing\b|zähler|\balt\b|\bneu\b/.test(text) && decimals < 2) return { kind: 'reading' };
+  if (/\bdays?\b|\btage?\b/.test(text)) return { kind: 'days' };
+  if (/[£€]|\beur\b|\bamount\b|\bcost\b|\bcharges?\b|\bbetrag\b|\bsumme\b|\bpounds?\b/.test(text) && decimals === 2) return { kind: 'money' };
+  if (/\bkwh\b|\bunits?\b|\bused?\b|verbrauch|\bconsumption\b|\bmenge\b/.test(text)) return { kind: 'energy' };
+  if (/m³|\bm3\b|cubic|\bcbm\b/.test(text)) return { kind: 'volume' };
+  return {};
+}

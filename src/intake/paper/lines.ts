@@ -1,0 +1,236 @@
+/** What each charge of a bill is for: energy of a register, standing charge, levy or payment, of which fuel and which days. */
+import { type DateMark, type Figure, isYearless, type RowFacts, yearBefore } from './figures.ts';
+import { isMoney, type Product, penceOf } from './relations.ts';
+import { ELECTRICITY, ENERGY, GAS, LEVY, NEXT_PAYMENT, PAYMENT, READING, REGISTERS, STANDING, TAKEN_OFF, TOTAL, WATER } from './vocabulary.ts';
+
+export type PaperFuel = 'electricity' | 'gas' | 'water';
+export type LineKind = 'energy' | 'standing' | 'levy' | 'payment' | 'unknown';
+
+export interface PaperLine {
+  readonly kind: LineKind;
+  readonly fuel: PaperFuel | undefined;
+  readonly register: string | undefined;
+  readonly quantity?: Figure;
+  readonly price?: Figure;
+  /** Hundredths for one unit or day; undefined where nothing proves pence or pounds. */
+  readonly pence?: number;
+  readonly amount: Figure;
+  readonly product?: Product;
+  readonly dates?: DatePair;
+}
+
+export interface DatePair {
+  readonly from: DateMark;
+  readonly to: DateMark;
+  readonly days: number;
+}
+
+/** A span shorter than this is no bill, a longer one a contract. */
+const [LEAST_DAYS, MOST_DAYS] = [3, 800];
+
+/** Two dates one after the other, a later one second, in one row or in two that follow each other. */
+export function pairDates(rows: readonly RowFacts[]): DatePair[] {
+  const pairs: DatePair[] = [];
+  rows.forEach(({ dates, row }, at) => {
+    const next = rows[at + 1];
+    const below = next && next.row.page === row.page && next.row.y - row.y < row.height * 2.6 ? next.dates : [];
+    const alone = dates.length === 1 && below.length === 1 ? [...dates, ...below] : dates;
+    for (let i = 1; i < alone.length; i++) {
+      const [from, to] = [alone[i - 1]!, alone[i]!];
+      if (isYearless(to.day)) continue;
+      const first = isYearless(from.day) ? { ...from, day: yearBefore(from.day, to.day) } : from;
+      const days = to.day - first.day;
+      if (days >= LEAST_DAYS && days <= MOST_DAYS) pairs.push({ from: first, to, days });
+    }
+  });
+  return pairs;
+}
+
+/** The dates in the other order of day and month, where that makes any sense. */
+export function swapDayAndMonth(rows: readonly RowFacts[]): RowFacts[] | undefined {
+  const slashed = rows.flatMap(({ dates }) => dates).filter(({ text }) => /^\d{1,2}[/-]\d/.test(text));
+  if (slashed.length === 0 || slashed.some(({ otherDay, day, text }) => otherDay === undefined && !isSame(text, day))) return undefined;
+  if (slashed.every(({ otherDay }) => otherDay === undefined)) return undefined;
+  return rows.map((one) => ({
+    ...one,
+    dates: one.dates.map((date) => (date.otherDay === undefined ? date : { ...date, day: date.otherDay, otherDay: date.day })),
+  }));
+}
+const isSame = (text: string, _day: number): boolean => /^(\d{1,2})[/-]\1[/-]/.test(text);
+
+interface FuelMark {
+  readonly row: number;
+  readonly x: number;
+  readonly fuel: PaperFuel;
+}
+
+const fuelsIn = (text: string): PaperFuel[] => [
+  ...(ELECTRICITY.test(text) ? (['electricity'] as const) : []),
+  ...(GAS.test(text) ? (['gas'] as const) : []),
+  ...(WATER.test(text) ? (['water'] as const) : []),
+];
+const HEADING_WORDS = 8;
+/** What stands on bills of any fuel. */
+const NO_HEADING = /smell|leak|emergency|geruch|notfall|störung|\bhot water\b|warmwasser/i;
+
+/** Which fuel a number belongs to: by its own row, else by the nearest heading above, of two beside each other the one on its side. */
+export function fuelFinder(rows: readonly RowFacts[]): (figure: Figure) => PaperFuel | undefined {
+  const marks: FuelMark[] = rows.flatMap(({ text, row }, at) => {
+    if (NO_HEADING.test(text)) return [];
+    let word = 0;
+    const cells = text.split('\t').map((cell) => {
+      const count = cell.split(' ').length;
+      const x = row.words[word]?.x ?? 0;
+      word += count;
+      return { cell, x, count };
+    });
+    return cells.flatMap(({ cell, x, count }) => {
+      const [fuel, other] = fuelsIn(cell);
+      return fuel && !other && count <= HEADING_WORDS ? [{ row: at, x, fuel }] : [];
+    });
+  });
+  const everywhere = new Set(rows.filter(({ text }) => !NO_HEADING.test(text)).flatMap(({ text }) => fuelsIn(text)));
+  const [only] = everywhere;
+  return (figure) => {
+    const own = fuelsIn(figure.before);
+    if (own.length === 1) return own[0];
+    const inRow = fuelsIn(rows[figure.row]!.words);
+    if (inRow.length === 1 && own.length === 0) return inRow[0];
+    for (let i = marks.length - 1; i >= 0; ) {
+      const at = marks[i]!.row;
+      const together = marks.filter((mark) => mark.row === at);
+      i -= together.length;
+      if (at >= figure.row) continue;
+      const mine = together.filter(({ x }) => x <= figure.box.x + 4).at(-1);
+      if (mine) return mine.fuel;
+    }
+    return everywhere.size === 1 ? only : undefined;
+  };
+}
+
+const CARD = 4;
+/** The register that words name; in a card the words above it count too. */
+export function registerOf(figure: Figure, rows: readonly RowFacts[], isOther: (row: number) => boolean): string | undefined {
+  const named = (text: string) => REGISTERS.find(([pattern]) => pattern.test(text.replaceAll(/\b(?:per|a|each|pro|je) (?:day|tag)\b/gi, '')))?.[1];
+  const own = named(rows[figure.row]!.words.split('\t').join(' '));
+  if (own) return own;
+  for (let at = figure.row - 1; at >= Math.max(0, figure.row - CARD); at--) {
+    if (isOther(at)) return undefined;
+    const found = named(rows[at]!.words);
+    if (found) return found;
+  }
+  return undefined;
+}
+
+/** The lines that products prove, each with its kind. */
+export function linesOf(rows: readonly RowFacts[], products: readonly Product[], pairs: readonly DatePair[]): PaperLine[] {
+  const fuelOf = fuelFinder(rows);
+  const amounts = new Set(products.map(({ amount }) => amount.row));
+  const proved = products.map((product): PaperLine => {
+    const { quantity, price, amount, pence } = product;
+    const about = wordsAbout(product.figures, rows);
+    const kind = kindOfLine(quantity, price, about);
+    return {
+      kind,
+      fuel: fuelOf(amount),
+      register: kind === 'energy' ? registerOf(quantity, rows, (row) => amounts.has(row) && row !== amount.row) : undefined,
+      quantity,
+      price,
+      pence,
+      amount,
+      product,
+      ...datesOf(amount, pairs, rows),
+    };
+  });
+  return dropRepeats(proved.toSorted((a, b) => a.amount.row - b.amount.row || a.amount.box.x - b.amount.box.x));
+}
+
+/** Rows that look like a charge and whose numbers do not multiply out. */
+export function contradictedLines(rows: readonly RowFacts[], taken: ReadonlySet<Figure>, pairs: readonly DatePair[]): PaperLine[] {
+  const fuelOf = fuelFinder(rows);
+  return rows.flatMap(({ figures, words }) => {
+    const free = figures.filter((one) => !taken.has(one));
+    const amounts = free.filter(({ kind, decimals }) => kind === 'money' && decimals === 2);
+    const prices = free.filter(({ kind }) => kind === 'price');
+    const quantities = figures.filter(({ kind }) => kind === 'energy' || kind === 'days');
+    const [amount, price, quantity] = [amounts[0], prices[0], quantities[0]];
+    if (!amount || !price || !quantity || amounts.length > 1 || prices.length > 1 || NEXT_PAYMENT.test(words)) return [];
+    const kind = kindOfLine(quantity, price, words);
+    const pence = price.hundredths === undefined ? undefined : price.value * price.hundredths;
+    return [
+      {
+        kind,
+        fuel: fuelOf(amount),
+        register: kind === 'energy' ? registerOf(quantity, rows, () => true) : undefined,
+        quantity,
+        price,
+        ...(pence === undefined ? {} : { pence }),
+        amount,
+        ...datesOf(amount, pairs, rows),
+      },
+    ];
+  });
+}
+
+const wordsAbout = (figures: readonly Figure[], rows: readonly RowFacts[]): string => {
+  const at = [...new Set(figures.map(({ row }) => row))];
+  return [...at.map((row) => rows[row]!.words), ...figures.map(({ heading }) => heading)].join(' ');
+};
+
+function kindOfLine(quantity: Figure, price: Figure, about: string): LineKind {
+  if (PAYMENT.test(about) && quantity.kind !== 'energy') return 'payment';
+  if (STANDING.test(about) && quantity.kind !== 'energy') return 'standing';
+  if (quantity.kind === 'days' || quantity.kind === 'months' || price.per === 'day' || price.per === 'month' || price.per === 'year') return 'standing';
+  if (LEVY.test(about) && !/arbeitspreis|unit rate/i.test(about)) return 'levy';
+  if (quantity.kind === 'energy' || price.per === 'unit' || ENERGY.test(about)) return 'energy';
+  return 'unknown';
+}
+
+/** The days of a line: those in its own row, else those of a heading above without any money. */
+function datesOf(amount: Figure, pairs: readonly DatePair[], rows: readonly RowFacts[]): { dates?: DatePair } {
+  const own = pairs.find(({ from, to }) => from.row === amount.row && to.row === amount.row);
+  if (own) return { dates: own };
+  const above = pairs.filter(
+    ({ from, to }) =>
+      from.row < amount.row && !READING.test(rows[from.row]!.words) && !rows[to.row]!.figures.some(isMoney) && from.row === to.row,
+  );
+  const nearest = above.at(-1);
+  return nearest ? { dates: nearest } : {};
+}
+
+/** A summary says again what stands elsewhere: the same three numbers count once. */
+function dropRepeats(lines: readonly PaperLine[]): PaperLine[] {
+  const seen = new Set<string>();
+  return lines.filter(({ fuel, quantity, price, amount, kind, dates }) => {
+    const own = dates && dates.from.row === amount.row ? dates.from.day : '';
+    const key = `${kind} ${fuel} ${quantity?.value} ${price?.value} ${amount.value} ${own}`;
+    return !seen.has(key) && seen.add(key);
+  });
+}
+
+export interface Extra {
+  readonly figure: Figure;
+  readonly pence: number;
+  readonly name: string;
+}
+
+/** Sums between the charges and their total that no product makes: discounts, fees, credits; with their sign. */
+export function extrasBetween(rows: readonly RowFacts[], taken: ReadonlySet<Figure>, from: number, to: number): Extra[] {
+  return rows.slice(from, to + 1).flatMap(({ figures, words }) => {
+    if (TOTAL.test(words) && !TAKEN_OFF.test(words)) return [];
+    const free = figures.filter((one) => isMoney(one) && !taken.has(one) && one.kind !== 'price');
+    if (free.length !== 1) return [];
+    const [figure] = free;
+    const off = figure!.negative || TAKEN_OFF.test(words);
+    return [{ figure: figure!, pence: off ? -penceOf(figure!) : penceOf(figure!), name: nameOf(words) }];
+  });
+}
+
+/** The words of a row without anything that could name a person or an account. */
+export const nameOf = (words: string): string =>
+  words
+    .replaceAll(/[£€%]|\S*@\S*|\S*\d\S*/g, ' ')
+    .replaceAll(/\s+/g, ' ')
+    .trim()
+    .replace(/^[^\p{L}]+|[^\p{L})]+$/gu, '')
+    .slice(0, 60);

@@ -1,0 +1,178 @@
+/** A PDF to words with their places. Nothing of it is run, drawn or fetched: scripts, links and fonts stay where they are. */
+import { Inflate } from 'fflate';
+import type { Page, Word } from '../terms/paper-reading.ts';
+
+export type PaperFault = 'locked' | 'broken' | 'many-pages' | 'bomb' | 'no-text';
+
+/** A bill has two to eight pages; what is longer is a contract or a book. */
+export const MOST_PAGES = 20;
+const MOST_WORDS = 20_000;
+/** What one part of a file may unpack to, bytes; a page of text has some 100 kB. */
+const MOST_UNPACKED = 32 * 1024 * 1024;
+const MOST_UNPACKED_TOGETHER = 128 * 1024 * 1024;
+const PIECE = 64 * 1024;
+
+export const isPdf = (bytes: Uint8Array): boolean =>
+  Array.from(bytes.subarray(0, 1024), (b) => String.fromCharCode(b))
+    .join('')
+    .includes('%PDF-');
+
+interface Item {
+  readonly str: string;
+  readonly transform: readonly number[];
+  readonly width: number;
+}
+
+/** Reads the words of each page; a fault where there are none to be had. `onProgress` may throw to cancel. */
+export async function readPdfWords(
+  bytes: Uint8Array,
+  onProgress?: (share: number) => void,
+): Promise<{ readonly pages: readonly Page[] } | { readonly fault: PaperFault }> {
+  if (unpacksTooMuch(bytes)) return { fault: 'bomb' };
+  const { getDocument } = await loadReader();
+  const opening = getDocument({
+    data: bytes.slice(),
+    verbosity: 0,
+    useSystemFonts: false,
+    disableFontFace: true,
+    useWasm: false,
+    useWorkerFetch: false,
+    stopAtErrors: false,
+    enableXfa: false,
+  });
+  try {
+    const document = await opening.promise;
+    if (document.numPages > MOST_PAGES) return { fault: 'many-pages' };
+    const pages: Page[] = [];
+    let count = 0;
+    for (let number = 1; number <= document.numPages && count < MOST_WORDS; number++) {
+      onProgress?.((number - 1) / document.numPages);
+      const page = await document.getPage(number);
+      const { width, height, transform } = page.getViewport({ scale: 1 });
+      const { items } = await page.getTextContent({ disableNormalization: false });
+      const found = items.flatMap((item) => ('str' in item ? wordsOf(item, transform) : []));
+      const upright = turnUpright(found, width, height);
+      pages.push({ ...upright, words: joinPieces(upright.words) });
+      count += upright.words.length;
+    }
+    return count === 0 ? { fault: 'no-text' } : { pages };
+  } catch (error) {
+    if (error instanceof Error && error.name === 'PasswordException') return { fault: 'locked' };
+    if (error instanceof Error && /Exception$/.test(error.name)) return { fault: 'broken' };
+    throw error;
+  } finally {
+    await opening.destroy();
+  }
+}
+
+/** Loaded when the first PDF comes; while it loads, it says on the console that it cannot draw, which nobody asks of it. */
+async function loadReader() {
+  const { warn } = console;
+  console.warn = () => undefined;
+  try {
+    await import('pdfjs-dist/legacy/build/pdf.worker.mjs');
+    return await import('pdfjs-dist/legacy/build/pdf.mjs');
+  } finally {
+    console.warn = warn;
+  }
+}
+
+/** Whether some packed part of the file grows beyond all that a page of text needs. Two packings in each other are none either. */
+function unpacksTooMuch(bytes: Uint8Array): boolean {
+  const text = new TextDecoder('latin1').decode(bytes);
+  if (/\/F(ilter)?\s*\[[^\]]*(FlateDecode|LZWDecode|\/Fl\b)[^\]]*(FlateDecode|LZWDecode|\/Fl\b)/.test(text)) return true;
+  let together = 0;
+  for (const { index } of text.matchAll(/stream\r?\n/g)) {
+    if (text.slice(index - 3, index) === 'end') continue;
+    const from = index + (text[index + 6] === '\r' ? 8 : 7);
+    const end = text.indexOf('endstream', from);
+    const before = text.slice(Math.max(0, index - 400), index);
+    const dictionary = before.slice(before.lastIndexOf(' obj') + 1);
+    if (/LZWDecode/.test(dictionary) && end - from > PIECE) return true;
+    if (!/FlateDecode|\/Fl\b/.test(dictionary)) continue;
+    together += unpackedSize(bytes.subarray(from, end < 0 ? bytes.length : end));
+    if (together > MOST_UNPACKED_TOGETHER) return true;
+  }
+  return false;
+}
+
+function unpackedSize(packed: Uint8Array): number {
+  let size = 0;
+  // Two bytes of head stand before what is packed.
+  const inflate = new Inflate((piece) => {
+    size += piece.length;
+  });
+  try {
+    for (let at = 2; at < packed.length && size <= MOST_UNPACKED; at += PIECE)
+      inflate.push(packed.subarray(at, at + PIECE), at + PIECE >= packed.length);
+  } catch {
+    // What cannot be unpacked grows no further; the reader will say what is wrong with it.
+  }
+  return size > MOST_UNPACKED ? Number.POSITIVE_INFINITY : size;
+}
+
+interface Placed extends Word {
+  /** Quarter turns of its line of writing. */
+  readonly turns: number;
+}
+
+/** An item may hold a whole line: its words share its width by their letters. */
+function wordsOf({ str, transform, width }: Item, view: readonly number[]): Placed[] {
+  const [a, b, c, d, e, f] = multiply(view, transform) as [number, number, number, number, number, number];
+  const size = Math.hypot(c, d) || Math.hypot(a, b);
+  const turns = (((Math.round(Math.atan2(b, a) / (Math.PI / 2)) % 4) + 4) % 4) as 0 | 1 | 2 | 3;
+  const [alongX, alongY] = [
+    [1, 0],
+    [0, 1],
+    [-1, 0],
+    [0, -1],
+  ][turns] as [number, number];
+  const letter = str.length > 0 ? width / str.length : 0;
+  return [...str.matchAll(/\S+/g)].map(({ 0: text, index }) => {
+    const [x, y] = [e + alongX * letter * index, f + alongY * letter * index];
+    return { text, x, y, width: letter * text.length, height: size, turns };
+  });
+}
+
+const multiply = ([a1, b1, c1, d1, e1, f1]: readonly number[], [a2, b2, c2, d2, e2, f2]: readonly number[]) => [
+  a1! * a2! + c1! * b2!,
+  b1! * a2! + d1! * b2!,
+  a1! * c2! + c1! * d2!,
+  b1! * c2! + d1! * d2!,
+  a1! * e2! + c1! * f2! + e1!,
+  b1! * e2! + d1! * f2! + f1!,
+];
+
+/** Turns the page so that most of its words stand upright; those that stand otherwise are left out. */
+function turnUpright(words: readonly Placed[], width: number, height: number): Page {
+  const counts = [0, 0, 0, 0];
+  for (const { turns, text } of words) counts[turns]! += text.length;
+  const most = counts.indexOf(Math.max(...counts));
+  const turned = words.filter(({ turns }) => turns === most).map((word) => turnBack(word, most, width, height));
+  return {
+    ...(most % 2 === 0 ? { width, height } : { width: height, height: width }),
+    words: turned.map(({ text, x, y, ...size }) => ({ text, x, y: y - size.height * 0.8, ...size })),
+  };
+}
+
+function turnBack({ turns: _, ...word }: Placed, turns: number, width: number, height: number): Word {
+  const { x, y } = word;
+  if (turns === 1) return { ...word, x: y, y: width - x };
+  if (turns === 2) return { ...word, x: width - x, y: height - y };
+  if (turns === 3) return { ...word, x: height - y, y: x };
+  return word;
+}
+
+/** Pieces of one word set by themselves come together again. */
+function joinPieces(words: readonly Word[]): Word[] {
+  const joined: Word[] = [];
+  for (const word of words.toSorted((a, b) => a.y - b.y || a.x - b.x)) {
+    const last = joined.at(-1);
+    const gap = last ? word.x - last.x - last.width : Number.NaN;
+    const touches = last && Math.abs(last.y - word.y) < 0.5 && gap > -0.1 * word.height && gap < 0.08 * word.height;
+    if (touches)
+      joined[joined.length - 1] = { ...last, text: last.text + word.text, width: word.x + word.width - last.x };
+    else joined.push(word);
+  }
+  return joined;
+}

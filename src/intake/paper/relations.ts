@@ -1,0 +1,229 @@
+/**
+ * Numbers that prove each other: amount of use × price = charge, later reading − earlier = units, volume to energy.
+ * A relation is scored in bits: how closely its result is met, less the combinations that were tried in that place;
+ * scrambled bills show how few come about by chance. One role a number, one product an amount.
+ */
+import type { Figure, RowFacts } from './figures.ts';
+import { CALORIFIC, CORRECTION, HUNDRED_CUBIC_FEET, READING } from './vocabulary.ts';
+
+export interface Proof {
+  /** Its members, the result last. */
+  readonly figures: readonly Figure[];
+  /** As printed: "416 kWh × 30.40 p = £126.46". */
+  readonly sum: string;
+  readonly bits: number;
+}
+
+export interface Product extends Proof {
+  readonly quantity: Figure;
+  readonly price: Figure;
+  readonly amount: Figure;
+  /** Hundredths of money for one unit, day or month. */
+  readonly pence: number;
+  /** Holds only within the last printed place of the quantity or the price. */
+  readonly loose: boolean;
+}
+
+export interface Difference extends Proof {
+  readonly earlier: Figure;
+  readonly later: Figure;
+  readonly used: Figure;
+}
+
+/** Volume × factor × calorific value (÷ 3.6 where that is in MJ) = energy. */
+export interface GasSum extends Proof {
+  readonly volume: Figure;
+  readonly factor?: Figure;
+  readonly calorific: Figure;
+  readonly energy: Figure;
+  /** Hundreds of cubic feet rather than cubic metres. */
+  readonly imperial: boolean;
+}
+
+/** At 6 to 7 bits at most 2 of 100 scrambled bills proved anything, and nothing was lost on real ones. */
+export const LEAST_BITS = 7;
+const IN_ROW = 4;
+/** Lines above and below in which the parts of one sum stand, where they stand under each other. */
+const BLOCK = 5;
+const EXACT = 0.5 + 1e-6;
+
+export const penceOf = ({ value }: Figure): number => Math.round(value * 100);
+export const isMoney = ({ kind, decimals }: Figure): boolean => kind === 'money' || (kind === 'plain' && decimals === 2);
+const log2 = (value: number): number => Math.log2(Math.max(1, value));
+
+const isQuantity = ({ kind }: Figure) => kind === 'energy' || kind === 'days' || kind === 'months' || kind === 'volume';
+
+/** What one unit may cost in hundredths: as said, else both ways. */
+function penceWays({ value, hundredths, kind }: Figure): number[] {
+  if (hundredths) return [value * hundredths];
+  if (kind === 'money') return [value * 100];
+  return [value, value * 100];
+}
+
+export function findProducts(rows: readonly RowFacts[]): Product[] {
+  const found: Product[] = [];
+  rows.forEach(({ figures }, at) => {
+    const block = near(rows, at);
+    for (const amount of figures) {
+      if (!isMoney(amount) || amount.value === 0) continue;
+      const others = figures.filter((one) => one !== amount && one.kind !== 'percent');
+      const here = productsOf(amount, others, others, IN_ROW);
+      if (here.length > 0) found.push(...here);
+      else
+        found.push(
+          ...productsOf(amount, block.filter(isQuantity), block.filter(({ kind, per }) => kind === 'price' || per !== undefined), 0),
+        );
+    }
+  });
+  return settle(found, ({ amount, price }) => [amount, price]);
+}
+
+const near = (rows: readonly RowFacts[], at: number): Figure[] =>
+  rows
+    .slice(Math.max(0, at - BLOCK), at + BLOCK + 1)
+    .filter(({ row }) => row.page === rows[at]!.row.page)
+    .flatMap(({ figures }) => figures);
+
+function productsOf(amount: Figure, quantities: readonly Figure[], prices: readonly Figure[], place: number): Product[] {
+  const target = penceOf(amount);
+  const found: Product[] = [];
+  let tried = 0;
+  for (const quantity of quantities) {
+    if (quantity.value <= 1 || quantity.kind === 'price' || quantity.kind === 'heat' || quantity.kind === 'reading') continue;
+    if (quantity.kind === 'money' && quantity.decimals > 0) continue;
+    for (const price of prices) {
+      if (price === quantity || price === amount || price.value === 0 || isQuantity(price) || price.kind === 'reading') continue;
+      if (price.kind === 'heat') continue;
+      for (const pence of penceWays(price)) {
+        tried++;
+        const product = makeProduct(quantity, price, amount, pence, target);
+        if (product) found.push({ ...product, bits: product.bits + place });
+      }
+    }
+  }
+  return found.map((one) => ({ ...one, bits: one.bits - log2(tried) }));
+}
+
+function makeProduct(quantity: Figure, price: Figure, amount: Figure, pence: number, target: number): Product | undefined {
+  const words = (isQuantity(quantity) ? 1 : 0) + (price.kind === 'price' ? 1 : 0) + (amount.kind === 'money' ? 1 : 0);
+  const parts = { quantity, price, amount, pence, figures: [quantity, price, amount] };
+  if (price.per === 'year' && quantity.kind !== 'days') return undefined;
+  for (const year of price.per === 'year' ? [365, 366] : [0]) {
+    const reckoned = year === 0 ? quantity.value * pence : (quantity.value * pence) / year;
+    const off = Math.abs(reckoned - target);
+    const sum = `${quantity.text} × ${price.text}${year === 0 ? '' : ` ÷ ${year}`} = ${amount.text}`;
+    if (off <= EXACT)
+      return { ...parts, pence: year === 0 ? pence : pence / year, sum, loose: false, bits: log2(target) + words };
+    const isTyped = quantity.kind === 'energy' && price.kind === 'price' && amount.kind !== 'plain';
+    const unit = price.hundredths ?? (pence > price.value ? 100 : 1);
+    const ofQuantity = quantity.decimals === 0 ? pence * 0.5 : 0;
+    const ofPrice = price.decimals <= 3 ? 0.5 * 10 ** -price.decimals * unit * quantity.value : 0;
+    const slack = EXACT + Math.max(ofQuantity, ofPrice);
+    if (isTyped && off <= slack) return { ...parts, sum, loose: true, bits: log2(target / (2 * slack)) + words - 2 };
+  }
+  return undefined;
+}
+
+export function findDifferences(rows: readonly RowFacts[]): Difference[] {
+  const found: Difference[] = [];
+  rows.forEach(({ figures, words }, at) => {
+    for (const used of figures) {
+      if (used.value <= 0 || !['energy', 'volume', 'plain'].includes(used.kind) || used.decimals > 3) continue;
+      const inRow = figures.filter((one) => one !== used && isReading(one));
+      const hasWords = READING.test(`${words} ${inRow.map(({ heading }) => heading).join(' ')}`);
+      found.push(...differencesOf(used, inRow, IN_ROW + (hasWords ? 2 : 0)));
+      if (used.kind === 'plain') continue;
+      const about = near(rows, at).filter((one) => one !== used && isReading(one) && saysReading(one, rows));
+      found.push(...differencesOf(used, about, 2));
+    }
+  });
+  return settle(found, ({ earlier, later, used }) => [earlier, later, used]);
+}
+
+const isReading = ({ kind, decimals }: Figure) => ['reading', 'plain', 'energy', 'volume'].includes(kind) && decimals <= 3;
+const saysReading = (one: Figure, rows: readonly RowFacts[]) =>
+  one.kind === 'reading' || READING.test(`${one.before} ${one.heading} ${rows[one.row]!.words}`);
+
+function differencesOf(used: Figure, readings: readonly Figure[], place: number): Difference[] {
+  const found: Difference[] = [];
+  const tried = readings.length * (readings.length - 1);
+  for (const later of readings) {
+    for (const earlier of readings) {
+      if (later === earlier || later.value <= earlier.value) continue;
+      const step = 10 ** -Math.max(later.decimals, earlier.decimals);
+      const off = Math.abs(later.value - earlier.value - used.value);
+      if (off > (used.decimals < Math.max(later.decimals, earlier.decimals) ? 0.5 * 10 ** -used.decimals : 0) + 1e-9) continue;
+      // Of two that add up to the third, what was used is the one that says so, or the lesser.
+      if (earlier.kind !== 'reading' && earlier.value < used.value && used.kind === 'plain') continue;
+      if (earlier.value < used.value && (earlier.kind === 'energy' || earlier.kind === 'volume')) continue;
+      found.push({
+        earlier,
+        later,
+        used,
+        figures: [later, earlier, used],
+        sum: `${later.text} − ${earlier.text} = ${used.text}`,
+        bits: log2(used.value / Math.max(step, 10 ** -used.decimals)) - log2(tried) + place,
+      });
+    }
+  }
+  return found;
+}
+
+export const METRES_PER_HUNDRED_FEET = 2.83;
+
+/** Gas Regulations: units × correction × calorific value ÷ 3.6; in German bills m³ × Zustandszahl × Brennwert in kWh. */
+export function findGasSums(rows: readonly RowFacts[], differences: readonly Difference[]): GasSum[] {
+  const all = rows.flatMap(({ figures }) => figures);
+  const about = (one: Figure) => `${one.before} ${one.heading} ${rows[one.row]!.words}`;
+  const used = new Set(differences.map((one) => one.used));
+  const volumes = all.filter((one) => one.kind === 'volume' || (one.kind === 'plain' && used.has(one)));
+  const factors = all.filter((one) => one.value > 0.85 && one.value < 1.1 && one.decimals >= 3 && CORRECTION.test(about(one)));
+  const calorifics = all.filter(
+    (one) =>
+      ((one.value >= 34 && one.value <= 45) || (one.value >= 8 && one.value <= 13)) &&
+      one.decimals >= 1 &&
+      (one.kind === 'heat' || CALORIFIC.test(about(one))),
+  );
+  const energies = all.filter(({ kind }) => kind === 'energy');
+  const found: GasSum[] = [];
+  const tried = volumes.length * Math.max(1, factors.length) * calorifics.length * energies.length;
+  for (const volume of volumes) {
+    for (const factor of [...factors, undefined]) {
+      for (const calorific of calorifics) {
+        const ways = HUNDRED_CUBIC_FEET.test(about(volume)) || /ft³|hcf/i.test(volume.text) ? [METRES_PER_HUNDRED_FEET] : [1];
+        for (const toMetres of ways) {
+          const perUnit = toMetres * (factor?.value ?? 1) * (calorific.value > 20 ? calorific.value / 3.6 : calorific.value);
+          for (const energy of energies) {
+            const slack = 0.5 * 10 ** -energy.decimals + (volume.decimals > 0 ? 0 : 0.02);
+            if (Math.abs(volume.value * perUnit - energy.value) > slack + 1e-6) continue;
+            const parts = [volume.text, ...(toMetres === 1 ? [] : [String(toMetres)]), ...(factor ? [factor.text] : []), calorific.text];
+            found.push({
+              volume,
+              ...(factor ? { factor } : {}),
+              calorific,
+              energy,
+              imperial: toMetres !== 1,
+              figures: [volume, ...(factor ? [factor] : []), calorific, energy],
+              sum: `${parts.join(' × ')}${calorific.value > 20 ? ' ÷ 3.6' : ''} = ${energy.text}`,
+              bits: log2(energy.value / (2 * slack)) - log2(tried) + 2,
+            });
+          }
+        }
+      }
+    }
+  }
+  return settle(found, ({ energy }) => [energy]);
+}
+
+/** From the surest down, each number in one role of its kind. */
+function settle<P extends Proof>(found: readonly P[], rolesOf: (one: P) => readonly Figure[]): P[] {
+  const taken = new Set<Figure>();
+  const kept: P[] = [];
+  for (const one of found.toSorted((a, b) => b.bits - a.bits)) {
+    const roles = rolesOf(one);
+    if (one.bits < LEAST_BITS || roles.some((figure) => taken.has(figure))) continue;
+    for (const figure of roles) taken.add(figure);
+    kept.push(one);
+  }
+  return kept;
+}

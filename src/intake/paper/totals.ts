@@ -1,0 +1,214 @@
+/** From the charges to the total: discounts, VAT on the sum or inside it, what was carried over and what is due. */
+import type { Figure, RowFacts } from './figures.ts';
+import { type Extra, extrasBetween, type PaperLine } from './lines.ts';
+import { isMoney, LEAST_BITS, type Proof, penceOf } from './relations.ts';
+import { BALANCE, DUE, INCLUDES_VAT, NET, NEXT_PAYMENT, PAYMENT, TOTAL, VAT } from './vocabulary.ts';
+
+export interface VatFound {
+  readonly included: boolean;
+  readonly rate: Figure;
+  readonly tax: Figure;
+}
+
+export interface Totals {
+  /** Before VAT (or all of it where VAT is inside), pence. */
+  readonly netPence: number;
+  readonly net?: Figure;
+  readonly vat?: VatFound;
+  readonly total?: Figure;
+  readonly totalPence: number;
+  readonly before: readonly Extra[];
+  readonly after: readonly Extra[];
+  readonly proofs: readonly Proof[];
+  /** How many printed sums confirm it. */
+  readonly confirmed: number;
+}
+
+/** What of a row's sum can be the total: any printed sum that no product has taken. */
+export interface TotalsInput {
+  readonly rows: readonly RowFacts[];
+  readonly lines: readonly PaperLine[];
+  readonly taken: ReadonlySet<Figure>;
+}
+
+interface VatRow {
+  readonly rate: Figure;
+  readonly tax: Figure;
+  readonly included: boolean;
+}
+
+const sumOf = (values: readonly number[]): number => values.reduce((a, b) => a + b, 0);
+const signedPence = ({ amount }: PaperLine): number => (amount.negative ? -penceOf(amount) : penceOf(amount));
+/** Below the last charge the total stands within this many rows. */
+const REACH = 30;
+
+/** VAT rows: a share in per cent and a sum of money, in one row or in two that follow each other. */
+function vatRows(rows: readonly RowFacts[], taken: ReadonlySet<Figure>): VatRow[] {
+  return rows.flatMap(({ figures, words }, at) => {
+    if (!VAT.test(words)) return [];
+    const included = INCLUDES_VAT.test(words) || INCLUDES_VAT.test(rows[at]!.text);
+    const close = [...figures, ...(rows[at + 1]?.figures ?? [])].filter((one) => !taken.has(one));
+    const rates = [...figures, ...(rows[at - 1]?.figures ?? [])].filter(({ kind, value }) => kind === 'percent' && value > 0 && value <= 30);
+    return rates.flatMap((rate) =>
+      close.filter((one) => one !== rate && isMoney(one) && one.value > 0).map((tax) => ({ rate, tax, included })),
+    );
+  });
+}
+
+/** The totals of some charges, confirmed by as many printed sums as can be; undefined where none confirms them. */
+export function findTotals({ rows, lines, taken }: TotalsInput): Totals | undefined {
+  const first = Math.min(...lines.map(({ amount }) => amount.row));
+  const last = Math.max(...lines.map(({ amount }) => amount.row));
+  const bare = sumOf(lines.map(signedPence));
+  const printed = rows.flatMap(({ figures }) => figures).filter((one) => isMoney(one) && !taken.has(one) && one.value > 0);
+  const vats = vatRows(rows, taken);
+  const taxes = new Set(vats.map(({ tax }) => tax));
+  const extras = extrasBetween(rows, new Set([...taken, ...taxes]), first, Math.min(rows.length - 1, last + REACH))
+    .filter(({ figure }) => !isSettling(rows[figure.row]!))
+    .slice(0, 6);
+  let best: Totals | undefined;
+  for (const before of subsetsOf(extras)) {
+    const netPence = bare + sumOf(before.map(({ pence }) => pence));
+    const rest = extras.filter((one) => !before.includes(one));
+    const found = settleNet({ rows, lines, printed, vats, netPence, before, rest, tried: subsetCount(extras) });
+    if (found && (!best || rankOf(found) > rankOf(best))) best = found;
+  }
+  return best;
+}
+const rankOf = ({ confirmed, before, after }: Totals) => confirmed * 10 - before.length - 1.5 * after.length;
+
+/** Payments, balances and what is due come after the total, never into it. */
+const isSettling = ({ words }: RowFacts): boolean =>
+  PAYMENT.test(words) || BALANCE.test(words) || DUE.test(words) || NEXT_PAYMENT.test(words);
+
+/** None, each alone, all, all but each. */
+function subsetsOf(extras: readonly Extra[]): Extra[][] {
+  const sets = [[], [...extras], ...extras.map((one) => [one]), ...extras.map((one) => extras.filter((other) => other !== one))];
+  const seen = new Set<string>();
+  return sets.filter((set) => {
+    const key = set.map((one) => extras.indexOf(one)).join(' ');
+    return !seen.has(key) && seen.add(key);
+  });
+}
+const subsetCount = (extras: readonly Extra[]) => Math.max(1, 2 * extras.length + (extras.length > 1 ? 2 : 0));
+
+interface NetInput {
+  readonly rows: readonly RowFacts[];
+  readonly lines: readonly PaperLine[];
+  readonly printed: readonly Figure[];
+  readonly vats: readonly VatRow[];
+  readonly netPence: number;
+  readonly before: readonly Extra[];
+  readonly rest: readonly Extra[];
+  readonly tried: number;
+}
+
+function settleNet(input: NetInput): Totals | undefined {
+  const { rows, printed, vats, netPence, before, rest, lines, tried } = input;
+  if (netPence <= 0) return undefined;
+  const prefer = (pence: number, words: RegExp, not: readonly (Figure | undefined)[] = []) => {
+    const equal = printed.filter((one) => penceOf(one) === pence && !not.includes(one) && !before.some(({ figure }) => figure === one));
+    return equal.find(({ row }) => words.test(rows[row]!.words)) ?? equal[0];
+  };
+  const parts = [...lines.map(({ amount }) => amount), ...before.map(({ figure }) => figure)];
+  const proofs: Proof[] = [];
+  const net = parts.length > 1 ? prefer(netPence, NET) : undefined;
+  const sumBits = Math.log2(netPence) - Math.log2(Math.max(1, printed.length * tried)) + 4;
+  const isSure = sumBits >= LEAST_BITS;
+  const signed = (one: Figure) => `${one.negative || before.some(({ figure, pence }) => figure === one && pence < 0) ? '− ' : '+ '}${one.text.replace(/^[-−–]\s?/, '')}`;
+  const sum = parts.map(signed).join(' ').replace(/^\+ /, '');
+  if (net && isSure) proofs.push({ figures: [...parts, net], sum: `${sum} = ${net.text}`, bits: sumBits });
+  const vat = vats.find(({ rate, tax, included }) => {
+    const share = rate.value / 100;
+    const reckoned = included ? (netPence * share) / (1 + share) : netPence * share;
+    return Math.abs(reckoned - penceOf(tax)) <= 0.5 + 1e-6 && penceOf(tax) >= 1;
+  });
+  const grossPence = netPence + (vat && !vat.included ? penceOf(vat.tax) : 0);
+  const total = vat?.included ? (net ?? prefer(grossPence, TOTAL)) : prefer(grossPence, TOTAL, [vat ? net : undefined]);
+  if (vat) {
+    const base = net?.text ?? (netPence / 100).toFixed(2);
+    const share = vat.included ? `${vat.rate.text} ÷ (100 % + ${vat.rate.text})` : vat.rate.text;
+    proofs.push({
+      figures: [...(net ? [net] : parts), vat.rate, vat.tax],
+      sum: `${share} × ${base} = ${vat.tax.text}`,
+      bits: Math.log2(Math.max(1, penceOf(vat.tax))) - Math.log2(vats.length) + 4,
+    });
+    if (total && !vat.included)
+      proofs.push({ figures: [...(net ? [net] : parts), vat.tax, total], sum: `${base} + ${vat.tax.text} = ${total.text}`, bits: Math.log2(grossPence) });
+  }
+  const usable = proofs.filter(({ bits }) => bits >= LEAST_BITS);
+  const later = total ? afterVat(rest, grossPence, prefer) : undefined;
+  const confirmed = (net && isSure && parts.length > 1 ? 1 : 0) + (vat ? 1 : 0) + (total && (vat || parts.length > 1) ? 1 : 0) + (later ? 1 : 0);
+  if (confirmed === 0) return undefined;
+  if (later)
+    usable.push({
+      figures: [total!, ...later.after.map(({ figure }) => figure), later.total],
+      sum: `${total!.text} ${later.after.map(({ figure, pence }) => `${pence < 0 ? '−' : '+'} ${figure.text.replace(/^[-−–]\s?/, '')}`).join(' ')} = ${later.total.text}`,
+      bits: LEAST_BITS,
+    });
+  const shownTotal = later?.total ?? total;
+  return {
+    netPence,
+    ...(net ? { net } : {}),
+    ...(vat ? { vat } : {}),
+    ...(shownTotal ? { total: shownTotal } : {}),
+    totalPence: later ? penceOf(later.total) : grossPence,
+    before,
+    after: later?.after ?? [],
+    proofs: usable,
+    confirmed,
+  };
+}
+
+/** A credit laid on after VAT, with the total that follows from it. */
+function afterVat(rest: readonly Extra[], grossPence: number, prefer: (pence: number, words: RegExp, not?: readonly (Figure | undefined)[]) => Figure | undefined) {
+  for (const after of subsetsOf(rest)) {
+    if (after.length === 0) continue;
+    const total = prefer(grossPence + sumOf(after.map(({ pence }) => pence)), TOTAL, after.map(({ figure }) => figure));
+    if (total) return { after, total };
+  }
+  return undefined;
+}
+
+export interface Settling {
+  readonly due?: Figure;
+  /** Budget payments and balances that the due follows from, with their signs. */
+  readonly kept: readonly { readonly figure: Figure; readonly pence: number; readonly kind: 'payment' | 'balance' }[];
+  readonly next?: Figure;
+  readonly proof?: Proof;
+}
+
+/** What is due after payments and balances; kept apart from what the energy cost. */
+export function findSettling(rows: readonly RowFacts[], totalPence: number, taken: ReadonlySet<Figure>): Settling {
+  const of = (words: RegExp, not?: RegExp) =>
+    rows.flatMap((row) =>
+      words.test(row.words) && !not?.test(row.words) ? row.figures.filter((one) => isMoney(one) && one.value > 0 && !taken.has(one)) : [],
+    );
+  const next = of(NEXT_PAYMENT)[0];
+  const dues = of(DUE, NEXT_PAYMENT);
+  const moved = [
+    ...of(PAYMENT, NEXT_PAYMENT).map((figure) => ({ figure, kind: 'payment' as const })),
+    ...of(BALANCE, NEXT_PAYMENT).map((figure) => ({ figure, kind: 'balance' as const })),
+  ].filter(({ figure }, i, all) => all.findIndex((one) => one.figure === figure) === i && !dues.includes(figure)).slice(0, 5);
+  const nextOf = next ? { next } : {};
+  for (const due of dues) {
+    for (let mask = 1; mask < 3 ** moved.length; mask++) {
+      const kept = moved.flatMap(({ figure, kind }, i) => {
+        const sign = [0, -1, 1][Math.floor(mask / 3 ** i) % 3]!;
+        return sign === 0 ? [] : [{ figure, kind, pence: sign * penceOf(figure) }];
+      });
+      const reckoned = totalPence + sumOf(kept.map(({ pence }) => pence));
+      if (kept.length === 0 || Math.abs(reckoned) !== penceOf(due)) continue;
+      const bits = Math.log2(penceOf(due)) - Math.log2(3 ** moved.length * dues.length) + 4;
+      if (bits < LEAST_BITS) continue;
+      const sum = kept.map(({ figure, pence }) => `${pence < 0 ? '−' : '+'} ${figure.text.replace(/^[-−–]\s?/, '')}`).join(' ');
+      return {
+        due,
+        kept,
+        ...nextOf,
+        proof: { figures: [...kept.map(({ figure }) => figure), due], sum: `${(totalPence / 100).toFixed(2)} ${sum} = ${reckoned < 0 ? '−' : ''}${due.text.replace(/^[-−–]\s?/, '')}`, bits },
+      };
+    }
+  }
+  return { ...(dues[0] ? { due: dues[0] } : {}), kept: moved.map(({ figure, kind }) => ({ figure, kind, pence: penceOf(figure) })), ...nextOf };
+}

@@ -1,0 +1,170 @@
+/** Words with places to an understanding of the bill: its numbers proved as far as they prove each other, and what they mean. */
+import type { Figure, RowFacts } from './figures.ts';
+import { readRows } from './figures.ts';
+import { contradictedLines, type DatePair, linesOf, type PaperFuel, type PaperLine, pairDates, swapDayAndMonth } from './lines.ts';
+import type { Page } from '../terms/paper-reading.ts';
+import { rowsOf } from './page.ts';
+import { type Difference, findDifferences, findGasSums, findProducts, type GasSum, type Proof } from './relations.ts';
+import { findSettling, findTotals, type Settling, type Totals } from './totals.ts';
+import { PERIOD, WATER } from './vocabulary.ts';
+
+export interface PaperPeriod {
+  readonly pair: DatePair;
+  /** Whether the last day belongs to the bill; undefined where no count of days says. */
+  readonly inclusive: boolean | undefined;
+  readonly proof?: Proof;
+}
+
+/** The charges of one fuel. */
+export interface Section {
+  readonly fuel: PaperFuel | undefined;
+  readonly lines: readonly PaperLine[];
+  readonly period: PaperPeriod | undefined;
+  readonly differences: readonly Difference[];
+  readonly gas: readonly GasSum[];
+  readonly totals: Totals | undefined;
+}
+
+export interface Understanding {
+  readonly rows: readonly RowFacts[];
+  readonly decimal: '.' | ',';
+  readonly sections: readonly Section[];
+  /** VAT and total over several fuels, where they have one together. */
+  readonly together: Totals | undefined;
+  readonly settling: Settling;
+  readonly isWater: boolean;
+  /** Whether day and month could be exchanged and nothing tells. */
+  readonly orderOpen: boolean;
+  readonly payments: readonly PaperLine[];
+  readonly bits: number;
+}
+
+export interface UnderstandChoices {
+  readonly decimal?: '.' | ',' | undefined;
+  readonly dayFirst?: boolean | undefined;
+}
+
+/** Reads under both decimal marks and both orders of day and month, and keeps what proves more. */
+export function understand(pages: readonly Page[], { decimal, dayFirst }: UnderstandChoices): Understanding {
+  const rows = rowsOf(pages);
+  const marks = decimal === undefined ? (['.', ','] as const) : ([decimal] as const);
+  const read = marks.map((mark) => understandRows(readRows(rows, mark), mark, dayFirst));
+  return read.reduce((best, one) => (one.bits > best.bits ? one : best));
+}
+
+function understandRows(plain: readonly RowFacts[], decimal: '.' | ',', dayFirst: boolean | undefined): Understanding {
+  const products = findProducts(plain);
+  const differences = findDifferences(plain);
+  const gas = findGasSums(plain, differences);
+  const swapped = swapDayAndMonth(plain);
+  const make = (rows: readonly RowFacts[]) => sectionsOf(rows, products, differences, gas);
+  const first = dayFirst === false && swapped ? make(swapped) : make(plain);
+  const second = swapped && dayFirst === undefined ? make(swapped) : undefined;
+  const provedDays = (made: ReturnType<typeof make>) => made.sections.filter(({ period }) => period?.proof).length;
+  const isSwap = second !== undefined && provedDays(second) > provedDays(first);
+  const chosen = isSwap ? second : first;
+  const orderOpen = second !== undefined && provedDays(first) === provedDays(second);
+  const bits = [...products, ...differences, ...gas].reduce((sum, one) => sum + one.bits, 0);
+  return { ...chosen, rows: plain, decimal, orderOpen, bits };
+}
+
+function sectionsOf(
+  rows: readonly RowFacts[],
+  products: ReturnType<typeof findProducts>,
+  differences: readonly Difference[],
+  gas: readonly GasSum[],
+) {
+  const pairs = pairDates(rows);
+  const proved = linesOf(rows, products, pairs);
+  const used = new Set(products.flatMap(({ price, amount }) => [price, amount]));
+  const failed = contradictedLines(rows, used, pairs);
+  const all = [...proved, ...failed].toSorted((a, b) => a.amount.row - b.amount.row);
+  const isWater = all.some(({ fuel }) => fuel === 'water') || rows.some(({ text }) => WATER.test(text));
+  const charges = all.filter(({ kind, fuel }) => fuel !== 'water' && kind !== 'payment' && kind !== 'unknown');
+  const fuels = [...new Set(charges.filter(({ kind }) => kind === 'energy').map(({ fuel }) => fuel))];
+  const taken = new Set<Figure>([
+    ...used,
+    ...all.flatMap(({ quantity, price, amount }) => [amount, ...(quantity ? [quantity] : []), ...(price ? [price] : [])]),
+    ...differences.flatMap(({ figures }) => figures),
+    ...gas.flatMap(({ figures }) => figures),
+  ]);
+  const linesOfFuel = (fuel: PaperFuel | undefined) =>
+    // A charge of no known fuel goes with the only one there is.
+    charges.filter((line) => line.fuel === fuel || (fuels.length === 1 && line.fuel === undefined));
+  const single = fuels.map((fuel) => findTotals({ rows, lines: linesOfFuel(fuel), taken }));
+  const all2 = fuels.flatMap(linesOfFuel);
+  const together = fuels.length > 1 && single.some((one) => one?.vat === undefined) ? findTotals({ rows, lines: all2, taken }) : undefined;
+  const sections = fuels.map((fuel, i): Section => {
+    const lines = linesOfFuel(fuel);
+    const energies = lines.filter(({ kind }) => kind === 'energy');
+    const mine = gas.filter(({ energy }) => energies.some(({ quantity }) => quantity === energy) || Math.abs(sumQuantity(energies) - energy.value) < 0.02);
+    return {
+      fuel,
+      lines,
+      period: periodOf(pairs, lines, rows),
+      differences: differences.filter((one) => belongs(one, energies, mine)),
+      gas: mine.slice(0, 1),
+      totals: single[i],
+    };
+  });
+  const sum = together?.totalPence ?? sections.reduce((total, { totals, lines }) => total + (totals?.totalPence ?? sumPence(lines)), 0);
+  return { sections, together, settling: findSettling(rows, sum, new Set([...taken].filter((one) => !all.some(({ kind, amount }) => kind === 'payment' && amount === one)))), isWater, payments: all.filter(({ kind }) => kind === 'payment') };
+}
+
+export const sumQuantity = (lines: readonly PaperLine[]): number => lines.reduce((sum, { quantity }) => sum + (quantity?.value ?? 0), 0);
+const sumPence = (lines: readonly PaperLine[]): number =>
+  lines.reduce((sum, { amount }) => sum + (amount.negative ? -1 : 1) * Math.round(amount.value * 100), 0);
+
+/** A difference of readings belongs to the register whose charges, or whose gas, come to what it says was used. */
+function belongs({ used }: Difference, energies: readonly PaperLine[], gas: readonly GasSum[]): boolean {
+  if (gas.some(({ volume }) => volume === used || volume.value === used.value)) return true;
+  return registersOf(energies).some((own) => own.some(({ quantity }) => quantity === used) || Math.abs(sumQuantity(own) - used.value) < 1e-6);
+}
+
+/** Lines of energy by the register they are of. */
+export function registersOf(lines: readonly PaperLine[]): PaperLine[][] {
+  const groups = new Map<string | undefined, PaperLine[]>();
+  for (const line of lines) {
+    if (line.kind !== 'energy') continue;
+    groups.set(line.register, [...(groups.get(line.register) ?? []), line]);
+  }
+  return [...groups.values()];
+}
+
+/** The days of the bill: the longest two dates that a proved count of days or months fits, else those near the words for it. */
+function periodOf(pairs: readonly DatePair[], lines: readonly PaperLine[], rows: readonly RowFacts[]): PaperPeriod | undefined {
+  const standing = lines.filter(({ kind, product }) => kind === 'standing' && product);
+  const dayLines = standing.filter(({ quantity }) => quantity?.kind !== 'months');
+  const counts = dayLines.map(({ quantity }) => quantity!);
+  const all = counts.reduce((sum, { value }) => sum + value, 0);
+  const months = standing.filter(({ quantity }) => quantity?.kind === 'months').reduce((sum, { quantity }) => sum + quantity!.value, 0);
+  const fits = (pair: DatePair): PaperPeriod | undefined => {
+    const inRow = rows[pair.to.row]!.figures.filter(({ kind }) => kind === 'days');
+    const known = [...(counts.length > 1 ? [{ value: all, text: counts.map(({ text }) => text).join(' + '), figures: counts }] : []), ...[...counts, ...inRow].map((one) => ({ value: one.value, text: one.text, figures: [one] }))];
+    for (const { value, text, figures } of known) {
+      for (const inclusive of [false, true]) {
+        if (pair.days + (inclusive ? 1 : 0) !== value) continue;
+        const sum = `${pair.from.text} – ${pair.to.text} = ${text}`;
+        return { pair, inclusive, proof: { figures, sum, bits: Math.log2(value) + 4 } };
+      }
+    }
+    for (const inclusive of [false, true]) {
+      if (months > 0 && spansMonths(pair, inclusive) === months)
+        return { pair, inclusive, proof: { figures: standing.map(({ quantity }) => quantity!), sum: `${pair.from.text} – ${pair.to.text} = ${standing.map(({ quantity }) => quantity!.text).join(' + ')}`, bits: 8 } };
+    }
+    return undefined;
+  };
+  const fitting = pairs.flatMap((pair) => fits(pair) ?? []).toSorted((a, b) => b.pair.days - a.pair.days);
+  if (fitting[0]) return fitting[0];
+  const named = pairs.filter(({ from, to }) => PERIOD.test(`${rows[from.row]!.words} ${rows[to.row]!.words}`));
+  const [longest] = (named.length > 0 ? named : pairs).toSorted((a, b) => b.days - a.days);
+  return longest && { pair: longest, inclusive: undefined };
+}
+
+/** Whole calendar months between two days; NaN where they are none. */
+function spansMonths({ from, to }: DatePair, inclusive: boolean): number {
+  const first = new Date(from.day * 86_400_000);
+  const last = new Date((to.day + (inclusive ? 1 : 0)) * 86_400_000);
+  if (first.getUTCDate() !== last.getUTCDate()) return Number.NaN;
+  return (last.getUTCFullYear() - first.getUTCFullYear()) * 12 + last.getUTCMonth() - first.getUTCMonth();
+}

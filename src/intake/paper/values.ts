@@ -1,0 +1,131 @@
+/** Every value that was read of a bill, with what proves or contradicts it and where it stands. */
+import type { PaperValue, PaperValueKind } from '../terms/paper-reading.ts';
+import { kindOfReading, meterName, type SectionBill } from './bill-of-section.ts';
+import type { Box, Figure, RowFacts } from './figures.ts';
+import { type PaperLine, nameOf } from './lines.ts';
+import { LEAST_BITS, type Proof } from './relations.ts';
+import type { Totals } from './totals.ts';
+import { registersOf, type Section, type Understanding } from './understand.ts';
+
+export interface ReadSection {
+  readonly section: Section;
+  readonly fuel: 'electricity' | 'gas' | undefined;
+  /** Whether the paper says the fuel, rather than the person. */
+  readonly fuelSaid: boolean;
+  readonly made: SectionBill | undefined;
+  /** Sums that do not come out, as printed. */
+  readonly faults: readonly { readonly figure: Figure; readonly sum: string }[];
+}
+
+export interface ValuesInput {
+  readonly understood: Understanding;
+  readonly sections: readonly ReadSection[];
+  /** Words that the person put right. */
+  readonly typed: (box: Box) => boolean;
+}
+
+type Draft = Omit<PaperValue, 'key' | 'state' | 'sums' | 'boxes' | 'text' | 'meaning'> & { readonly meaning?: PaperValue['meaning'] };
+
+export function listValues({ understood, sections, typed }: ValuesInput): PaperValue[] {
+  const { rows, together, settling } = understood;
+  const proofs = [
+    ...sections.flatMap(({ section }) => proofsOf(section)),
+    ...(together?.proofs ?? []),
+    ...(settling.proof ? [settling.proof] : []),
+  ].filter(({ bits }) => bits >= LEAST_BITS);
+  const sumsOf = new Map<Figure, string[]>();
+  for (const { figures, sum } of proofs) {
+    for (const figure of figures) sumsOf.set(figure, [...(sumsOf.get(figure) ?? []), sum]);
+  }
+  const faults = new Map(sections.flatMap((one) => one.faults.map(({ figure, sum }) => [figure, sum] as const)));
+  const values: PaperValue[] = [];
+  const add = (draft: Draft, figure: Figure, meaning: PaperValue['meaning'] = 'said') => {
+    const fault = faults.get(figure);
+    const sums = [...new Set([...(fault === undefined ? [] : [fault]), ...(sumsOf.get(figure) ?? [])])];
+    const state = typed(figure.box) ? 'typed' : fault !== undefined ? 'contradicted' : sums.length > 0 ? 'proved' : 'read';
+    values.push({ key: `${draft.kind}-${values.length}`, text: figure.text, boxes: [figure.box], state, sums, meaning, ...draft });
+  };
+  for (const { section, fuel, fuelSaid, made } of sections) {
+    const ofFuel = fuel === undefined ? {} : { fuel };
+    const of = (kind: PaperValueKind, name?: string): Draft => ({ kind, ...ofFuel, ...(name ? { name } : {}) });
+    if (fuel !== undefined)
+      values.push({ ...of('fuel'), key: `fuel-${values.length}`, text: fuel, boxes: [], state: fuelSaid ? 'proved' : 'typed', sums: [], meaning: 'said' });
+    const { period } = section;
+    if (period) {
+      const { pair, proof } = period;
+      const boxes = [pair.from.box, pair.to.box];
+      const state = boxes.some(typed) ? 'typed' : proof ? 'proved' : 'read';
+      values.push({ ...of('period'), key: `period-${values.length}`, text: `${pair.from.text} – ${pair.to.text}`, boxes, state, sums: proof ? [proof.sum] : [], meaning: 'said' });
+    }
+    const groups = registersOf(section.lines);
+    for (const own of groups) {
+      const name = meterName(own[0]!, fuel ?? 'electricity');
+      const reading = made?.readings.get(name);
+      const meaning = groups.length > 1 && own[0]!.register === undefined ? 'guessed' : 'said';
+      if (reading) {
+        add({ ...of('opening', name), reading: kindOfReading(reading.earlier, rows) }, reading.earlier);
+        add({ ...of('closing', name), reading: kindOfReading(reading.later, rows) }, reading.later);
+      }
+      for (const line of own) addLine(line, name, ['use', 'price', 'charge'], meaning);
+    }
+    for (const { volume, factor, calorific } of section.gas) {
+      add(of('volume'), volume);
+      if (factor) add(of('factor'), factor);
+      add(of('calorific'), calorific);
+    }
+    for (const line of section.lines) {
+      if (line.kind === 'standing') addLine(line, undefined, ['days', 'standing-price', 'standing-charge'], 'said');
+      if (line.kind === 'levy') addLine(line, nameOf((line.quantity ?? line.amount).before), ['use', 'price', 'levy'], 'said');
+    }
+    addTotals(section.totals, of);
+
+    function addLine(line: PaperLine, name: string | undefined, kinds: readonly [PaperValueKind, PaperValueKind, PaperValueKind], meaning: PaperValue['meaning']) {
+      if (line.quantity) add(of(kinds[0], name), line.quantity, meaning);
+      if (line.price) add(of(kinds[1], name), line.price, meaning);
+      add(of(kinds[2], name), line.amount, meaning);
+    }
+  }
+  addTotals(together, (kind, name) => ({ kind, ...(name ? { name } : {}) }));
+  for (const { figure, kind } of settling.kept) add({ kind }, figure);
+  if (settling.due) add({ kind: 'due' }, settling.due);
+  if (settling.next) add({ kind: 'next-payment' }, settling.next);
+  return values;
+
+  function addTotals(totals: Totals | undefined, of: (kind: PaperValueKind, name?: string) => Draft) {
+    if (!totals) return;
+    for (const { figure, name } of [...totals.before, ...totals.after]) add(of('extra', name), figure);
+    if (totals.net) add(of('net'), totals.net);
+    if (totals.vat) {
+      add(of('vat-rate'), totals.vat.rate);
+      add(of('vat'), totals.vat.tax);
+    }
+    if (totals.total) add(of('total'), totals.total);
+  }
+}
+
+function proofsOf(section: Section): Proof[] {
+  const { lines, differences, gas, period, totals } = section;
+  return [
+    ...lines.flatMap(({ product }) => product ?? []),
+    ...differences,
+    ...gas,
+    ...(period?.proof ? [period.proof] : []),
+    ...(totals?.proofs ?? []),
+  ];
+}
+
+/** The charges whose numbers do not multiply out, and a total that the charges do not come to. */
+export function faultsOf(section: Section, rows: readonly RowFacts[], isCovered: boolean): ReadSection['faults'] {
+  const lines = section.lines.flatMap(({ product, quantity, price, pence, amount }) => {
+    if (product || !quantity || !price) return [];
+    const reckoned = pence === undefined ? '' : ` (${((quantity.value * pence) / 100).toFixed(2)})`;
+    return [{ figure: amount, sum: `${quantity.text} × ${price.text}${reckoned} ≠ ${amount.text}` }];
+  });
+  if (section.totals || isCovered) return lines;
+  const last = Math.max(...section.lines.map(({ amount }) => amount.row));
+  const total = rows.slice(last + 1).flatMap(({ figures, words }) => (/total|gesamt|summe|brutto|charges/i.test(words) ? figures.filter(({ kind }) => kind === 'money') : []))[0];
+  if (!total) return lines;
+  const sum = section.lines.map(({ amount }) => amount.text).join(' + ');
+  const reckoned = section.lines.reduce((all, { amount }) => all + (amount.negative ? -amount.value : amount.value), 0);
+  return [...lines, { figure: total, sum: `${sum} (${reckoned.toFixed(2)}) ≠ ${total.text}` }];
+}

@@ -1,0 +1,83 @@
+/** What was read of a bill on paper, as the screens and the command line show it before anything is kept. */
+import { z } from 'zod';
+import { CivilDate } from '../../model/shapes/dates.ts';
+
+/** Places in points from the left and from the top. */
+export const Word = z.object({ text: z.string(), x: z.number(), y: z.number(), width: z.number(), height: z.number() });
+export type Word = z.infer<typeof Word>;
+export const Page = z.object({ width: z.number(), height: z.number(), words: z.array(Word) });
+export type Page = z.infer<typeof Page>;
+
+const Box = z.object({ page: z.int(), x: z.number(), y: z.number(), width: z.number(), height: z.number() });
+
+export const PaperValueKind = z.enum([
+  'fuel',
+  'period',
+  'opening',
+  'closing',
+  'volume',
+  'factor',
+  'calorific',
+  'use',
+  'price',
+  'charge',
+  'days',
+  'standing-price',
+  'standing-charge',
+  'levy',
+  'extra',
+  'net',
+  'vat-rate',
+  'vat',
+  'total',
+  'payment',
+  'balance',
+  'due',
+  'next-payment',
+]);
+export type PaperValueKind = z.infer<typeof PaperValueKind>;
+
+export const PaperValue = z.object({
+  key: z.string(),
+  kind: PaperValueKind,
+  fuel: z.enum(['electricity', 'gas']).optional(),
+  /** Register, or what the paper calls a discount or charge. */
+  name: z.string().optional(),
+  /** As printed. */
+  text: z.string(),
+  /** `proved` by a sum with others, only `read`, `contradicted` by a sum, or typed by the person. */
+  state: z.enum(['proved', 'read', 'contradicted', 'typed']),
+  /** The sums, as printed. */
+  sums: z.array(z.string()),
+  /** Whether a word on the paper says what it is, or it was guessed from its place. */
+  meaning: z.enum(['said', 'guessed']),
+  boxes: z.array(Box),
+  reading: z.enum(['actual', 'estimated', 'customer', 'unknown']).optional(),
+});
+export type PaperValue = z.infer<typeof PaperValue>;
+
+export const PaperReading = z.object({
+  /** Words with their places, for the picture of the page; never kept, never exported. */
+  pages: z.array(Page),
+  values: z.array(PaperValue),
+  /** Whether nothing is left to ask: every value proved, no meaning guessed, the bill recomputed to the penny. */
+  isWhole: z.boolean(),
+});
+export type PaperReading = z.infer<typeof PaperReading>;
+
+/** What a person said about a paper. */
+export const PaperChoices = z.object({
+  /** Words as they stand on the paper in truth. */
+  words: z.array(z.object({ page: z.int().min(0), at: z.int().min(0), text: z.string().max(60) })).optional(),
+  from: CivilDate.optional(),
+  /** Exclusive. */
+  to: CivilDate.optional(),
+  vat: z.enum(['included', 'none']).optional(),
+  /** What is only read was looked at and is right. */
+  looked: z.boolean().optional(),
+  /** What contradicts itself is kept as it is printed. */
+  asPrinted: z.boolean().optional(),
+  /** The paper itself is kept too, with the names and numbers on it. */
+  keepPaper: z.boolean().optional(),
+});
+export type PaperChoices = z.infer<typeof PaperChoices>;
