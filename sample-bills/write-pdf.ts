@@ -24,7 +24,15 @@ export const widthOf = (text: string, size: number): number =>
   (Array.from(text).reduce((sum, letter) => sum + (WIDTHS[letter.charCodeAt(0) - 32] ?? 556), 0) * size) / 1000;
 
 /** Letters beyond ASCII that bills use, in the encoding that PDF calls WinAnsi. */
-const BEYOND: Readonly<Record<string, number>> = { '€': 0x80, '–': 0x96, '−': 0x96, '’': 0x92, '‘': 0x91, '“': 0x93, '”': 0x94 };
+const BEYOND: Readonly<Record<string, number>> = {
+  '€': 0x80,
+  '–': 0x96,
+  '−': 0x96,
+  '’': 0x92,
+  '‘': 0x91,
+  '“': 0x93,
+  '”': 0x94,
+};
 
 const encoded = (text: string): string =>
   Array.from(text)
@@ -42,7 +50,10 @@ export function writePdf(pages: readonly (readonly PlacedText[])[], turned = fal
   const kids = pages.map((texts) => {
     const turn = turned ? `-1 0 0 -1 ${A4.width} ${A4.height} cm\n` : '';
     const body = texts
-      .map(({ text, x, y, size, bold }) => `BT /F${bold ? 2 : 1} ${size} Tf ${x.toFixed(2)} ${(A4.height - y).toFixed(2)} Td (${encoded(text)}) Tj ET`)
+      .map(
+        ({ text, x, y, size, bold }) =>
+          `BT /F${bold ? 2 : 1} ${size} Tf ${x.toFixed(2)} ${(A4.height - y).toFixed(2)} Td (${encoded(text)}) Tj ET`,
+      )
       .join('\n');
     const content = add(`<< /Length ${turn.length + body.length} >>\nstream\n${turn}${body}\nendstream`);
     return add(

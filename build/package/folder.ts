@@ -10,7 +10,7 @@ const NOT_SHIPPED = new Set(['main.js', 'bench.js']);
 
 /** Name and text of the licence of each npm package whose code is in the build, and of Node's. */
 function writeLicences(folder: string, nodeLicence: string): void {
-  const packages = run('npm', ['ls', '--omit=dev', '--all', '--parseable'], root)
+  const packages = run('npm', ['ls', '--omit=dev', '--omit=optional', '--all', '--parseable'], root)
     .split('\n')
     .filter((path) => path.includes('node_modules'))
     .map((path) => ({ path, name: path.slice(path.lastIndexOf('node_modules/') + 'node_modules/'.length) }))

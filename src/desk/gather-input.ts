@@ -1,5 +1,4 @@
 /** A written household file with the raw files beside it, read through intake exactly as the window would import them. */
-import type { IntervalDays } from '../intake/intake.ts';
 import type { BillCheckInput } from '../model/shapes/bill-check.ts';
 import type { Evidence, Series } from '../model/shapes/evidence.ts';
 import { say } from '../words/say.ts';
@@ -22,11 +21,13 @@ export interface GatherInput {
   readonly newId: () => string;
 }
 
-export function gatherInput({ input, readBeside, today, now, newId }: GatherInput): WholeHousehold {
+export async function gatherInput(given: GatherInput): Promise<WholeHousehold> {
+  const { input, readBeside, today, now, newId } = given;
   const household = toHousehold(input, newId());
   refuseFaultyTariffs(household.tariffs);
   const seen: Evidence[] = [];
-  const fromFiles = (input.files ?? []).map(({ file: fileName, choices }) => {
+  const fromFiles: WholeHousehold['evidence'][number][] = [];
+  for (const { file: fileName, choices } of input.files ?? []) {
     const bytes = readBeside(fileName);
     if (!bytes) {
       throw new DeskError({
@@ -36,7 +37,7 @@ export function gatherInput({ input, readBeside, today, now, newId }: GatherInpu
         remedy: say('Put the file into the same folder, or correct its name.'),
       });
     }
-    const taken = takeIn({
+    const taken = await takeIn({
       file: { fileName, bytes },
       choices: choices ?? {},
       context: intakeContext(household.zone, today),
@@ -45,8 +46,8 @@ export function gatherInput({ input, readBeside, today, now, newId }: GatherInpu
       newId,
     });
     refuseTwice(seen, taken.evidence);
-    return { import: taken.evidence, rawFile: bytes, intervals: taken.intervals as readonly IntervalDays[] };
-  });
+    fromFiles.push({ import: taken.evidence, rawFile: taken.rawFile, intervals: taken.intervals });
+  }
   const typed = (input.typed ?? []).map((one) => {
     const evidence = typeEvidence({ ...one, householdId: household.id }, now, newId);
     refuseTwice(seen, evidence);

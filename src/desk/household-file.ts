@@ -4,7 +4,7 @@
  */
 import { Buffer } from 'node:buffer';
 import { z } from 'zod';
-import type { IntervalDays } from '../intake/intake.ts';
+import { type IntervalDays, PAPER_SHAPE } from '../intake/intake.ts';
 import { BillCheck } from '../model/shapes/bill-check.ts';
 import { CivilDate } from '../model/shapes/dates.ts';
 import { Evidence } from '../model/shapes/evidence.ts';
@@ -77,7 +77,8 @@ export function writeHouseholdFile(whole: WholeHousehold): HouseholdFile {
     household: whole.household,
     evidence: whole.evidence.map(({ import: evidence, rawFile, intervals }) => ({
       import: evidence,
-      rawFile: rawFile && Buffer.from(rawFile).toString('base64'),
+      // Names and the numbers of accounts stand on a paper, so it never leaves with the household.
+      rawFile: rawFile && evidence.shape !== PAPER_SHAPE ? Buffer.from(rawFile).toString('base64') : null,
       readings: intervals.map(({ seriesId, intervalMinutes, days }) => ({
         seriesId,
         intervalMinutes,

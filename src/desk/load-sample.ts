@@ -14,9 +14,9 @@ import { storeHousehold } from './store-household.ts';
 export type SamplePorts = Pick<DeskPorts, 'store' | 'today' | 'now' | 'newId'>;
 
 /** `folder` holds household.json and the raw files that it names. Throws DeskError when it cannot be read. */
-export function loadSample(folder: string, { store, today, now, newId }: SamplePorts): Household {
+export async function loadSample(folder: string, { store, today, now, newId }: SamplePorts): Promise<Household> {
   const input = parseHouseholdInput(readRegularFile(join(folder, 'household.json')), 'household.json');
-  const whole = gatherInput({
+  const whole = await gatherInput({
     input,
     readBeside: readFilesOf(folder),
     today: today(),

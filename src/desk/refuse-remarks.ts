@@ -1,4 +1,5 @@
 /** Refuses a file of which intake says that it cannot be taken, with intake's own sentence. */
+import type { IntakePreview } from '../intake/intake.ts';
 import type { Remark } from '../model/shapes/evidence.ts';
 import { remarkSentence } from '../words/remarks.ts';
 import { say } from '../words/say.ts';
@@ -25,4 +26,32 @@ export function refuseRemarks(remarks: readonly Remark[], fileName: string, unde
       remedy: say('Look in the preview at the columns, and name the shape, the unit or the columns there.'),
     });
   }
+}
+
+/** What answers a question about a paper in a household file. */
+const ANSWERS: Readonly<Record<string, readonly string[]>> = {
+  'paper-fuel-asked': ['choices.carrier'],
+  'paper-period-asked': ['choices.paper.from', 'choices.paper.to'],
+  'to-inclusive-asked': ['choices.toInclusive'],
+  'date-order-asked': ['choices.dayFirst'],
+  'paper-vat-asked': ['choices.paper.vat'],
+  'paper-unproved-asked': ['choices.paper.looked', 'choices.paper.words'],
+  'paper-meaning-asked': ['choices.paper.looked'],
+  'paper-contradicted-asked': ['choices.paper.asPrinted', 'choices.paper.words'],
+};
+
+/** How a household file answers what is asked about a paper. */
+export const paperAnswer = ({ code }: Remark): string =>
+  say('A household file answers it with {keys}.', { keys: (ANSWERS[code] ?? ['choices']).join(', ') });
+
+/** What is asked about a paper blocks keeping it. */
+export function refuseOpenPaper({ paper, remarks }: IntakePreview): void {
+  const question = paper && remarks.find(({ weight }) => weight === 'question');
+  if (!question) return;
+  throw new DeskError({
+    code: question.code,
+    message: remarkSentence(question),
+    where: whereOf(question),
+    remedy: paperAnswer(question),
+  });
 }

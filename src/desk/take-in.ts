@@ -1,11 +1,11 @@
 /** A file on its way in: intake reads it, the desk gives the identifiers, and the same values go to the store as were shown. */
 import type { IntakeChoices, IntakeContext, IntakePreview, IntakeResult, IntervalDays } from '../intake/intake.ts';
-import { readFile } from '../intake/read-file.ts';
+import { readEvidence } from '../intake/read-evidence.ts';
 import { type Evidence, isCutByClock } from '../model/shapes/evidence.ts';
 import { reference } from '../reference/index.ts';
 import { hashOf } from './hash.ts';
 import type { OfferedFile } from './offered-files.ts';
-import { refuseRemarks } from './refuse-remarks.ts';
+import { refuseOpenPaper, refuseRemarks } from './refuse-remarks.ts';
 
 export function intakeContext(zone: string, today: string, onProgress?: (share: number) => void): IntakeContext {
   const { kWhPerUnit, gasVolume } = reference;
@@ -26,6 +26,8 @@ export interface TakenIn {
   readonly evidence: Evidence;
   readonly intervals: readonly IntervalDays[];
   readonly preview: IntakePreview;
+  /** What is stored beside it: the file, of a paper only where the installer says so, since names stand on it. */
+  readonly rawFile: Uint8Array | null;
 }
 
 export interface ReadIn {
@@ -43,8 +45,11 @@ export interface TakeInInput extends Omit<ReadIn, 'zone'> {
 }
 
 /** Reads a file for good; refuses it with intake's sentence when it cannot be taken. */
-export const takeIn = ({ choices, context, ...input }: TakeInInput): TakenIn =>
-  takeRead(readFile(input.file.fileName, input.file.bytes, choices, context), { ...input, zone: context.zone });
+export const takeIn = async ({ choices, context, ...input }: TakeInInput): Promise<TakenIn> =>
+  takeRead(await readEvidence(input.file.fileName, input.file.bytes, choices, context), {
+    ...input,
+    zone: context.zone,
+  });
 
 /** The same for a file that has been read already. */
 export function takeRead(
@@ -52,10 +57,12 @@ export function takeRead(
   { file, zone, householdId, importedOn, newId }: ReadIn,
 ): TakenIn {
   refuseRemarks(preview.remarks, file.fileName, preview.series.length > 0);
+  refuseOpenPaper(preview);
   const evidenceId = newId();
   const newIds = new Map(preview.series.map(({ id }) => [id, newId()]));
   return {
     preview,
+    rawFile: preview.paper && !preview.choices.paper?.keepPaper ? null : file.bytes,
     evidence: {
       id: evidenceId,
       householdId,

@@ -1,14 +1,14 @@
 /** Entry of the thread that reads large files, so that the desk answers meanwhile and their memory goes with the thread. */
 import { parentPort } from 'node:worker_threads';
 import type { IntakeChoices, IntakeContext, IntervalDays } from '../intake/intake.ts';
-import { readFile } from '../intake/read-file.ts';
+import { readEvidence } from '../intake/read-evidence.ts';
 import type { FromReader, ToReader } from './start-reader.ts';
 
 const port = parentPort!;
 /** Share of the work that is worth a word. */
 const LEAST_STEP = 0.005;
 
-port.on('message', ({ fileName, bytes, choices, context }: ToReader) => {
+port.on('message', async ({ fileName, bytes, choices, context }: ToReader) => {
   let told = -1;
   const send = (answer: FromReader, buffers: ArrayBuffer[] = []) => port.postMessage(answer, buffers);
   try {
@@ -20,7 +20,7 @@ port.on('message', ({ fileName, bytes, choices, context }: ToReader) => {
         send({ share });
       },
     };
-    const result = readFile(fileName, bytes, choices as IntakeChoices, given);
+    const result = await readEvidence(fileName, bytes, choices as IntakeChoices, given);
     send({ result }, buffersOf(result.intervals));
   } catch (error) {
     send({ failure: error instanceof Error ? (error.stack ?? error.message) : String(error) });

@@ -1,7 +1,9 @@
 /** What intake understood of one raw file, as text for a terminal. */
-import type { IntakePreview } from '../intake/intake.ts';
+import { paperAnswer } from '../desk/refuse-remarks.ts';
+import type { IntakePreview, PaperReading, PaperValue } from '../intake/intake.ts';
 import { isTemperature, type Series } from '../model/shapes/evidence.ts';
 import { exactKWh, grouped, longDate } from '../words/numbers.ts';
+import { paperStateWords, paperValueName, paperValueText } from '../words/paper.ts';
 import { remarkSentence } from '../words/remarks.ts';
 import { say } from '../words/say.ts';
 import { sayTold } from '../words/say-told.ts';
@@ -40,7 +42,8 @@ const shortened = (cells: readonly string[]): string[] =>
   cells.length <= 10 ? [...cells] : [...cells.slice(0, 9), '…'];
 
 export function readText(preview: IntakePreview): string {
-  const { fileName, shape, candidates, choices, columns, dataRows, rows, series, remarks, tariff } = preview;
+  const { fileName, shape, candidates, choices, columns, dataRows, rows, series, remarks, tariff, paper } = preview;
+  if (paper) return paperText(preview, paper);
   const understood = shape === null ? say('no known shape') : shape;
   return [
     say('{fileName}: {understood}, {rows} rows', { fileName, understood, rows: grouped(dataRows) }),
@@ -55,6 +58,27 @@ export function readText(preview: IntakePreview): string {
     ...inColumns(
       rows.slice(0, 5).map(({ line, cells }) => [say('line {row}', { row: String(line) }), ...shortened(cells)]),
     ),
+    '',
+  ].join('\n');
+}
+
+/** A paper as a list of what was read of it, each value with what proves it. */
+function paperText({ fileName, series, remarks }: IntakePreview, { values, tariffs }: PaperReading): string {
+  const counts = (state: PaperValue['state']) => values.filter((one) => one.state === state).length;
+  return [
+    say('{fileName}: a bill on paper, {proved} values proved, {read} read, {against} contradicted', {
+      fileName,
+      proved: counts('proved'),
+      read: counts('read'),
+      against: counts('contradicted'),
+    }),
+    ...values.map((value) => `  ${paperValueName(value)}: ${paperValueText(value)}  ${paperStateWords(value)}`),
+    ...series.map(seriesLine),
+    ...tariffs.map(({ name, versions }) => say('Tariff: {name}, {count} version(s)', { name, count: versions.length })),
+    ...remarks.flatMap((remark) => [
+      `${remark.weight}: ${remarkSentence(remark)}`,
+      ...(remark.weight === 'question' ? [`  ${paperAnswer(remark)}`] : []),
+    ]),
     '',
   ].join('\n');
 }

@@ -7,7 +7,7 @@ import { readRegularFile } from '../desk/regular-file.ts';
 import { readSignedValues } from '../desk/signed-values.ts';
 import { intakeContext } from '../desk/take-in.ts';
 import { VALUES_KEY } from '../desk/values-key.ts';
-import { readFile } from '../intake/read-file.ts';
+import { readEvidence } from '../intake/read-evidence.ts';
 import { renderLeaveBehind } from '../leave-behind/leave-behind.tsx';
 import { renderLetter } from '../leave-behind/letter.tsx';
 import { currencyOf } from '../model/shapes/country.ts';
@@ -108,11 +108,15 @@ async function writeDocuments(options: ReckonOptions, reckoned: Reckoned, termin
   }
 }
 
-function explainFile({ file, json }: ReckonOptions, terminal: Terminal): 0 | 2 {
+async function explainFile({ file, json }: ReckonOptions, terminal: Terminal): Promise<0 | 2> {
   const bytes = readRegularFile(file);
-  const { preview } = readFile(basename(file), bytes, {}, intakeContext('Europe/London', terminal.today));
-  terminal.out(json ? `${JSON.stringify(preview, null, 2)}\n` : readText(preview));
-  return preview.remarks.some(({ weight }) => weight === 'refusal') ? 2 : 0;
+  const { preview } = await readEvidence(basename(file), bytes, {}, intakeContext('Europe/London', terminal.today));
+  // The words of a paper hold names and account numbers; they are no part of what is handed on.
+  const { paper, ...rest } = preview;
+  const shown = paper ? { ...rest, paper: { ...paper, pages: undefined } } : rest;
+  terminal.out(json ? `${JSON.stringify(shown, null, 2)}\n` : readText(preview));
+  const stops = (weight: string) => weight === 'refusal' || (weight === 'question' && paper !== undefined);
+  return preview.remarks.some(({ weight }) => stops(weight)) ? 2 : 0;
 }
 
 export const reckon = (args: readonly string[], raw: Terminal): Promise<0 | 1 | 2> =>
@@ -128,7 +132,7 @@ export const reckon = (args: readonly string[], raw: Terminal): Promise<0 | 1 | 
       layOver(readSignedValues(basename(options.values), text, VALUES_KEY));
     }
     if (options.task === 'read') return explainFile(options, terminal);
-    const reckoned = reckonHousehold(options.file, terminal.today, {
+    const reckoned = await reckonHousehold(options.file, terminal.today, {
       withCheck: options.check,
       withDocument: options.html !== null || options.pdf !== null,
     });

@@ -33,12 +33,16 @@ export interface ReckonTask {
   readonly withDocument: boolean;
 }
 
-export function reckonHousehold(path: string, today: string, { withCheck, withDocument }: ReckonTask): Reckoned {
+export async function reckonHousehold(
+  path: string,
+  today: string,
+  { withCheck, withDocument }: ReckonTask,
+): Promise<Reckoned> {
   const input = parseHouseholdInput(readRegularFile(path), basename(path));
   const asOf = (withCheck ? input.estimate?.asOf : undefined) ?? input.asOf ?? today;
   const newId = countedIds();
   const madeOn = `${asOf}T12:00:00.000Z`;
-  const whole = gatherInput({
+  const whole = await gatherInput({
     input,
     readBeside: readFilesOf(dirname(path)),
     today,

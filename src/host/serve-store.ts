@@ -26,7 +26,7 @@ async function putSample(store: SqliteStore, sample: string | null): Promise<str
   if (sample === null || !store.opening.created || store.opening.incident !== null) return undefined;
   try {
     const { loadSample } = await import('../desk/load-sample.ts');
-    loadSample(sample, { store, ...clock });
+    await loadSample(sample, { store, ...clock });
     return undefined;
   } catch (error) {
     return say('The invented household could not be put in: {reason}', { reason: toRefusal(error).message });

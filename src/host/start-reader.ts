@@ -1,8 +1,11 @@
 /** Reads files for the desk: small ones where it stands, large ones in a thread that ends when nothing more comes. */
 import { Worker } from 'node:worker_threads';
+import { DeskError } from '../desk/desk-error.ts';
 import type { ReadEvidence } from '../desk/ports.ts';
 import type { IntakeChoices, IntakeContext, IntakeResult } from '../intake/intake.ts';
 import { readFile } from '../intake/read-file.ts';
+import { isPaper } from '../intake/read-paper.ts';
+import { say } from '../words/say.ts';
 
 export interface ToReader {
   readonly fileName: string;
@@ -19,6 +22,18 @@ const IDLE_MS = 20_000;
 /** Beyond what the largest file of evidence needs; a file made to hurt ends its thread and nothing else. */
 const MOST_MEMORY_MB = 1536;
 const YOUNG_MEMORY_MB = 48;
+/** A page of a bill takes some ten milliseconds. */
+const LONGEST_PAPER_MS = 30_000;
+
+const tooSlow = (fileName: string) =>
+  new DeskError({
+    code: 'paper-too-slow',
+    message: say('Reading {fileName} took far longer than a bill does, so it was given up. Nothing is kept.', {
+      fileName,
+    }),
+    where: fileName,
+    remedy: say('Ask the supplier for the bill anew, or type the figures in.'),
+  });
 
 export function startReader(readerFile: string): ReadEvidence {
   let waiting: Worker | null = null;
@@ -68,9 +83,13 @@ export function startReader(readerFile: string): ReadEvidence {
         reject(error);
       };
       const leave = () => giveUp(new Error('the thread that reads files ended'));
+      const limit = isPaper(file.bytes)
+        ? setTimeout(() => giveUp(tooSlow(file.fileName)), LONGEST_PAPER_MS)
+        : undefined;
       function settle(then: () => void): void {
         worker.off('message', hear).off('error', giveUp).off('exit', leave);
         signal?.removeEventListener('abort', stop);
+        clearTimeout(limit);
         then();
       }
       worker.on('message', hear).on('error', giveUp).on('exit', leave);
@@ -81,7 +100,7 @@ export function startReader(readerFile: string): ReadEvidence {
   }
 
   return (fileName, bytes, choices, context, signal) =>
-    bytes.byteLength < LARGE_BYTES
+    bytes.byteLength < LARGE_BYTES && !isPaper(bytes)
       ? readFile(fileName, bytes, choices, context)
       : readApart(context, { fileName, bytes, choices }, signal);
 }

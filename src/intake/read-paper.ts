@@ -12,9 +12,9 @@ import { type Section, type Understanding, understand } from './paper/understand
 import { faultsOf, listValues, type ReadSection } from './paper/values.ts';
 import { INCLUDES_VAT } from './paper/vocabulary.ts';
 import { periodPicture, periodSeries } from './periods/period-series.ts';
-import type { Page, PaperChoices, PaperValue } from './terms/paper-reading.ts';
-import type { RemarkCode } from './terms/remark-codes.ts';
+import { PAPER_SHAPE, type Page, type PaperChoices, type PaperValue } from './terms/paper-reading.ts';
 import { openRemarkBook, type RemarkBook } from './terms/remark-book.ts';
+import type { RemarkCode } from './terms/remark-codes.ts';
 
 export const isPaper = isPdf;
 
@@ -26,7 +26,12 @@ const FAULTS: Readonly<Record<PaperFault, RemarkCode>> = {
   'no-text': 'paper-no-text',
 };
 
-export async function readPaper(fileName: string, bytes: Uint8Array, choices: IntakeChoices, context: IntakeContext): Promise<IntakeResult> {
+export async function readPaper(
+  fileName: string,
+  bytes: Uint8Array,
+  choices: IntakeChoices,
+  context: IntakeContext,
+): Promise<IntakeResult> {
   const read = await readPdfWords(bytes, context.onProgress);
   if ('pages' in read) return readPages(fileName, read.pages, choices, context);
   const book = openRemarkBook(fileName);
@@ -35,12 +40,20 @@ export async function readPaper(fileName: string, bytes: Uint8Array, choices: In
 }
 
 /** The same from words that stand already in their places. */
-export function readPages(fileName: string, pages: readonly Page[], choices: IntakeChoices, context: IntakeContext): IntakeResult {
+export function readPages(
+  fileName: string,
+  pages: readonly Page[],
+  choices: IntakeChoices,
+  context: IntakeContext,
+): IntakeResult {
   const book = openRemarkBook(fileName);
   const said = choices.paper ?? {};
   const corrected = pages.map((page, number) => ({
     ...page,
-    words: page.words.map((word, at) => ({ ...word, text: said.words?.find((one) => one.page === number && one.at === at)?.text ?? word.text })),
+    words: page.words.map((word, at) => ({
+      ...word,
+      text: said.words?.find((one) => one.page === number && one.at === at)?.text ?? word.text,
+    })),
   }));
   const understood = understand(corrected, { decimal: choices.decimal, dayFirst: choices.dayFirst });
   if (understood.sections.length === 0) {
@@ -51,29 +64,45 @@ export function readPages(fileName: string, pages: readonly Page[], choices: Int
   const values = listValues({ understood, sections, typed: typedBoxes(corrected, said) });
   ask(values, understood, sections, choices, book);
   const series = sections.flatMap((one, i) => seriesOf(one, i, context, book, said));
-  const tariffs = sections.flatMap(({ made, fuel }) => (made && fuel ? (tariffOfBill(made.bill, made.vatRate, fileName) ?? []) : []));
+  const tariffs = sections.flatMap(({ made, fuel }) =>
+    made && fuel ? (tariffOfBill(made.bill, made.vatRate, fileName) ?? []) : [],
+  );
   if (understood.isWater) book.add('paper-water-left-out', 'note');
   book.add('paper-names-left-out', 'note');
   const isOpen = book.list().some(({ weight }) => weight !== 'note');
-  const isWhole = !isOpen && !said.looked && !said.asPrinted && values.every(({ state, meaning }) => state === 'proved' && meaning === 'said');
+  const isWhole =
+    !isOpen &&
+    !said.looked &&
+    !said.asPrinted &&
+    values.every(({ kind, state, meaning }) => KEPT_APART.has(kind) || (state === 'proved' && meaning === 'said'));
   return {
     preview: {
       ...resultOf(fileName, choices, book).preview,
-      shape: 'paper bill',
-      candidates: [{ shape: 'paper bill', fit: 1, reason: 'words of a bill with their places' }],
+      shape: PAPER_SHAPE,
+      candidates: [{ shape: PAPER_SHAPE, fit: 1, reason: 'words of a bill with their places' }],
       choices: { ...choices, decimal: understood.decimal },
       dataRows: series.length,
       series,
       firstDays: series[0] ? periodPicture(series[0]) : [],
-      paper: { pages: [...pages], values, isWhole },
-      ...(tariffs[0] ? { tariff: tariffs[0] } : {}),
+      paper: { pages: [...pages], values, isWhole, tariffs },
     },
     intervals: [],
   };
 }
 
 const resultOf = (fileName: string, choices: IntakeChoices, book: RemarkBook): IntakeResult => ({
-  preview: { fileName, shape: null, candidates: [], choices, columns: [], rows: [], dataRows: 0, series: [], firstDays: [], remarks: book.list() },
+  preview: {
+    fileName,
+    shape: null,
+    candidates: [],
+    choices,
+    columns: [],
+    rows: [],
+    dataRows: 0,
+    series: [],
+    firstDays: [],
+    remarks: book.list(),
+  },
   intervals: [],
 });
 
@@ -82,11 +111,24 @@ function typedBoxes(pages: readonly Page[], { words }: PaperChoices): (box: Box)
     const word = pages[page]?.words[at];
     return word ? [{ page, ...word }] : [];
   });
-  return (box) => corrected.some((one) => one.page === box.page && one.x < box.x + box.width && one.x + one.width > box.x && one.y < box.y + box.height && one.y + one.height > box.y);
+  return (box) =>
+    corrected.some(
+      (one) =>
+        one.page === box.page &&
+        one.x < box.x + box.width &&
+        one.x + one.width > box.x &&
+        one.y < box.y + box.height &&
+        one.y + one.height > box.y,
+    );
 }
 
 /** One fuel of the paper: its days settled or asked for, its bill made. */
-function readSection(section: Section, { rows, together }: Understanding, choices: IntakeChoices, book: RemarkBook): ReadSection {
+function readSection(
+  section: Section,
+  { rows, together }: Understanding,
+  choices: IntakeChoices,
+  book: RemarkBook,
+): ReadSection {
   const said = choices.paper ?? {};
   const chosen = choices.carrier === 'electricity' || choices.carrier === 'gas' ? choices.carrier : undefined;
   const named = section.fuel === 'water' ? undefined : section.fuel;
@@ -109,7 +151,13 @@ function readSection(section: Section, { rows, together }: Understanding, choice
 }
 
 /** What the paper leaves open blocks keeping until a person has answered it. */
-function ask(values: readonly PaperValue[], understood: Understanding, sections: readonly ReadSection[], choices: IntakeChoices, book: RemarkBook): void {
+function ask(
+  values: readonly PaperValue[],
+  understood: Understanding,
+  sections: readonly ReadSection[],
+  choices: IntakeChoices,
+  book: RemarkBook,
+): void {
   const said = choices.paper ?? {};
   const { orderOpen, rows, together } = understood;
   if (orderOpen && choices.dayFirst === undefined) {
@@ -124,21 +172,42 @@ function ask(values: readonly PaperValue[], understood: Understanding, sections:
   const left = values.filter(({ state }) => state === 'read');
   const open = left.filter(({ kind }) => !KEPT_APART.has(kind));
   if (open.length > 0 && !said.looked)
-    book.add('paper-unproved-asked', 'question', { count: open.length, found: open.map(({ text }) => text).slice(0, 6).join(', ') });
+    book.add('paper-unproved-asked', 'question', {
+      count: open.length,
+      found: open
+        .map(({ text }) => text)
+        .slice(0, 6)
+        .join(', '),
+    });
   const guessed = values.filter(({ meaning }) => meaning === 'guessed');
   if (guessed.length > 0 && !said.looked)
-    book.add('paper-meaning-asked', 'question', { count: guessed.length, found: guessed.map(({ text }) => text).slice(0, 6).join(', ') });
-  const against = [...values.filter(({ state }) => state === 'contradicted').map(({ sums }) => sums[0]!), ...sections.flatMap(recomputed)];
+    book.add('paper-meaning-asked', 'question', {
+      count: guessed.length,
+      found: guessed
+        .map(({ text }) => text)
+        .slice(0, 6)
+        .join(', '),
+    });
+  const against = [
+    ...values.filter(({ state }) => state === 'contradicted').map(({ sums }) => sums[0]!),
+    ...sections.flatMap(recomputed),
+  ];
   if (against.length > 0 && !said.asPrinted)
-    book.add('paper-contradicted-asked', 'question', { count: against.length, found: [...new Set(against)].slice(0, 3).join('; ') });
-  if (sections.some(({ made }) => !made) && !book.list().some(({ weight }) => weight === 'question')) book.add('paper-no-bill', 'refusal');
+    book.add('paper-contradicted-asked', 'question', {
+      count: against.length,
+      found: [...new Set(against)].slice(0, 3).join('; '),
+    });
+  if (sections.some(({ made }) => !made) && !book.list().some(({ weight }) => weight === 'question'))
+    book.add('paper-no-bill', 'refusal');
 
   function recomputed({ made, section }: ReadSection): string[] {
     if (!made || section.totals === undefined) return [];
     const { rows: lines, printedPence, reckonedPence, agrees } = checked(made.bill, made.vatRate);
     if (agrees) return [];
     const worst = lines.find(({ difference = 0, unit }) => unit === 'p' && Math.abs(difference) > 1);
-    const [printed, reckoned] = worst ? [worst.printed!, worst.reckoned] : [printedPence ?? reckonedPence, reckonedPence];
+    const [printed, reckoned] = worst
+      ? [worst.printed!, worst.reckoned]
+      : [printedPence ?? reckonedPence, reckonedPence];
     return [`${(reckoned / 100).toFixed(2)} ≠ ${(printed / 100).toFixed(2)}`];
   }
 }
@@ -148,16 +217,44 @@ const KEPT_APART: ReadonlySet<PaperValue['kind']> = new Set(['payment', 'balance
 const NO_GAS = { correction: 1, imperialM3PerHundredCubicFeet: 2.83, calorificMJPerM3: 39.5 };
 const checked = (bill: Bill, vatRate: number) => checkBillSums({ bill, gas: NO_GAS, vatRate });
 
-function seriesOf({ made, fuel, section }: ReadSection, at: number, context: IntakeContext, book: RemarkBook, said: PaperChoices): Series[] {
+function seriesOf(
+  { made, fuel, section }: ReadSection,
+  at: number,
+  context: IntakeContext,
+  book: RemarkBook,
+  said: PaperChoices,
+): Series[] {
   if (!made || !fuel) return [];
   const { bill, vatRate } = made;
   const kWh = bill.meters.reduce((sum, meter) => sum + (meter.kWh ?? 0), 0);
   const kinds = bill.meters.flatMap(({ openingKind, closingKind }) => [openingKind, closingKind]);
-  const quality = kinds.includes('estimated') ? 'estimated' : kinds.includes('customer') ? 'customer' : kinds.every((kind) => kind === 'actual') ? 'actual' : 'unknown';
-  if (toDayNumber(bill.to) > toDayNumber(context.today) + 1) book.add('after-today', 'note', { found: bill.to, expected: context.today, count: 1 });
-  const total = said.asPrinted && bill.totalPence !== undefined ? bill.totalPence : checked(bill, vatRate).reckonedPence;
+  const quality = kinds.includes('estimated')
+    ? 'estimated'
+    : kinds.includes('customer')
+      ? 'customer'
+      : kinds.every((kind) => kind === 'actual')
+        ? 'actual'
+        : 'unknown';
+  if (toDayNumber(bill.to) > toDayNumber(context.today) + 1)
+    book.add('after-today', 'note', { found: bill.to, expected: context.today, count: 1 });
+  const total =
+    said.asPrinted && bill.totalPence !== undefined ? bill.totalPence : checked(bill, vatRate).reckonedPence;
   const credits = (section.totals?.after ?? []).reduce((sum, { pence }) => sum + pence, 0);
-  const raw = { fromDay: toDayNumber(bill.from), toDay: toDayNumber(bill.from) + daysBetween(bill.from, bill.to), quantity: kWh, kWh, costPence: total - credits, quality, line: at + 1 } as const;
-  const series = periodSeries(`series-${at + 1}`, fuel, { unit: 'kWh', carrier: fuel, role: 'import', kWhPerUnit: 1 }, [raw], book);
+  const raw = {
+    fromDay: toDayNumber(bill.from),
+    toDay: toDayNumber(bill.from) + daysBetween(bill.from, bill.to),
+    quantity: kWh,
+    kWh,
+    costPence: total - credits,
+    quality,
+    line: at + 1,
+  } as const;
+  const series = periodSeries(
+    `series-${at + 1}`,
+    fuel,
+    { unit: 'kWh', carrier: fuel, role: 'import', kWhPerUnit: 1 },
+    [raw],
+    book,
+  );
   return series ? [{ ...series, bills: [{ row: at + 1, bill }] }] : [];
 }

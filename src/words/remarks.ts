@@ -97,7 +97,9 @@ const FOREIGN: Readonly<Record<string, string>> = {
   ),
   archive: phrase('{file} is a packed archive. Unpack it first, then import the file inside.'),
   PDF: phrase('{file} is a PDF. Bring it in under Evidence, as a bill.'),
-  picture: phrase('{file} is a picture, and we do not read pictures. Ask for the bill as a PDF, or type the figures in.'),
+  picture: phrase(
+    '{file} is a picture, and we do not read pictures. Ask for the bill as a PDF, or type the figures in.',
+  ),
   'web page': phrase('{file} is a web page. Look there for a download as CSV.'),
   XML: phrase('{file} is an XML file, but not of the open standard for meter data. Ask for the data as CSV.'),
   database: phrase('{file} is a database. Export the table as CSV, then import that.'),
@@ -369,9 +371,7 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
   'paper-locked': phrase(
     '{file} is locked with a password. Open it with the password, print it to a new PDF without one, and choose that.',
   ),
-  'paper-broken': phrase(
-    '{file} is a damaged PDF. Download it again, or ask the supplier for it anew.',
-  ),
+  'paper-broken': phrase('{file} is a damaged PDF. Download it again, or ask the supplier for it anew.'),
   'paper-many-pages': phrase(
     '{file} has more than {expectedNames} pages, more than a bill has. Print only the pages of the bill to a new PDF, and choose that.',
   ),
@@ -387,18 +387,12 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
   'paper-water-only': phrase(
     '{file} is a bill for water, and nothing of it is needed here. Choose the bill for electricity or gas.',
   ),
-  'paper-water-left-out': phrase(
-    '{file} names water or sewage too. That was left out.',
-  ),
+  'paper-water-left-out': phrase('{file} names water or sewage too. That was left out.'),
   'paper-names-left-out': phrase(
     'Names, addresses and the numbers of accounts and meters on {file} are not kept, nor the paper itself.',
   ),
-  'paper-fuel-asked': phrase(
-    '{file} does not say whether it is for electricity or for gas. Choose which.',
-  ),
-  'paper-period-asked': phrase(
-    'We found no first and last day of the bill on {file}. Type them below.',
-  ),
+  'paper-fuel-asked': phrase('{file} does not say whether it is for electricity or for gas. Choose which.'),
+  'paper-period-asked': phrase('We found no first and last day of the bill on {file}. Type them below.'),
   'paper-vat-asked': phrase(
     '{said, select, yes {{file} says that its prices hold VAT, but no sum on it shows how much.} other {{file} shows no VAT that fits its sums.}} Do the prices hold it?',
   ),

@@ -119,15 +119,15 @@ export function evidenceHandlers({ ports, store, files }: DeskContext): Evidence
       // Others had their turn meanwhile: the household may be gone.
       findHousehold(store, householdId);
       const own = { file, zone, householdId, importedOn: ports.now(), newId: ports.newId };
-      const { evidence, intervals } = takeRead(result, own);
+      const { evidence, intervals, rawFile } = takeRead(result, own);
       const earlier = keptPartOf(evidence);
       if (earlier) {
         // The same file again takes the place of one that is damaged.
-        store.mendRawFile(file.bytes);
+        if (rawFile) store.mendRawFile(rawFile);
         return { evidence: null, duplicateOf: earlier.id };
       }
       const overlaps = overlapsOf(evidence, intervals);
-      store.addEvidence(evidence, file.bytes, intervals, stageOf(work.onProgress, READING_SHARE, 1));
+      store.addEvidence(evidence, rawFile, intervals, stageOf(work.onProgress, READING_SHARE, 1));
       rememberLayout(store, layout);
       files.drop(fileId);
       return { evidence: withOverlaps(evidence, overlaps), duplicateOf: null };

@@ -1,6 +1,13 @@
 /** The charges of one fuel as the bill that the program knows, so that typed bills and paper are recomputed by the same code. */
 import { daysBetween, toCivilDate, toDayNumber } from '../../model/calendar/civil.ts';
-import { Bill, type BillAdjustment, type BillCharge, type BillMeter, type BillStanding, type ReadingKind } from '../../model/shapes/bill.ts';
+import {
+  Bill,
+  type BillAdjustment,
+  type BillCharge,
+  type BillMeter,
+  type BillStanding,
+  type ReadingKind,
+} from '../../model/shapes/bill.ts';
 import type { CivilDate } from '../../model/shapes/dates.ts';
 import type { PaperChoices } from '../terms/paper-reading.ts';
 import type { Figure, RowFacts } from './figures.ts';
@@ -45,7 +52,9 @@ export function billOfSection(input: SectionInput): SectionBill | undefined {
     const name = meterName(own[0]!, fuel);
     const kWh = exact(sumQuantity(own));
     const found = section.differences.find(({ used }) =>
-      gas ? gas.volume.value === used.value : Math.abs(used.value - kWh) < 1e-6 || own.some(({ quantity }) => quantity === used),
+      gas
+        ? gas.volume.value === used.value
+        : Math.abs(used.value - kWh) < 1e-6 || own.some(({ quantity }) => quantity === used),
     );
     if (found) readings.set(name, found);
     return {
@@ -72,23 +81,41 @@ export function billOfSection(input: SectionInput): SectionBill | undefined {
     to,
     meterUnit: gas ? (gas.imperial ? 'hundred ft³' : 'm³') : 'kWh',
     ...(gas
-      ? { correction: gas.factor?.value ?? 1, calorificMJPerM3: exact(gas.calorific.value > 20 ? gas.calorific.value : gas.calorific.value * 3.6) }
+      ? {
+          correction: gas.factor?.value ?? 1,
+          calorificMJPerM3: exact(gas.calorific.value > 20 ? gas.calorific.value : gas.calorific.value * 3.6),
+        }
       : {}),
     meters,
-    charges: energies.map((line): BillCharge => ({
-      meter: meterName(line, fuel),
-      ...daysOfLine(line, input),
-      ...(line.quantity ? { kWh: line.amount.negative ? -line.quantity.value : line.quantity.value } : {}),
-      ...(line.pence === undefined ? {} : { pencePerKWh: exact(line.pence) }),
-      pence: signed(line),
-    })),
+    charges: energies.map(
+      (line): BillCharge => ({
+        meter: meterName(line, fuel),
+        ...daysOfLine(line, input),
+        ...(line.quantity ? { kWh: line.amount.negative ? -line.quantity.value : line.quantity.value } : {}),
+        ...(line.pence === undefined ? {} : { pencePerKWh: exact(line.pence) }),
+        pence: signed(line),
+      }),
+    ),
     standing: standingOf(input),
     adjustments: [
-      ...lines.filter(({ kind }) => kind === 'levy').map((line): BillAdjustment => ({ kind: 'charge', name: levyName(line), pence: penceOf(line.amount), vat: 'before' })),
+      ...lines
+        .filter(({ kind }) => kind === 'levy')
+        .map(
+          (line): BillAdjustment => ({
+            kind: 'charge',
+            name: levyName(line),
+            pence: penceOf(line.amount),
+            vat: 'before',
+          }),
+        ),
       ...[...(totals?.before ?? [])].map((extra) => adjustment(extra.name, extra.pence, 'before')),
       ...[...(totals?.after ?? [])].map((extra) => adjustment(extra.name, extra.pence, 'after')),
     ],
-    vat: { included, ...(rate === undefined ? {} : { rate }), ...(totals?.vat ? { pence: penceOf(totals.vat.tax) } : {}) },
+    vat: {
+      included,
+      ...(rate === undefined ? {} : { rate }),
+      ...(totals?.vat ? { pence: penceOf(totals.vat.tax) } : {}),
+    },
     ...(totals?.net && !included ? { netPence: penceOf(totals.net) } : {}),
     ...(totals?.total && !together ? { totalPence: penceOf(totals.total) } : {}),
   };
@@ -96,7 +123,8 @@ export function billOfSection(input: SectionInput): SectionBill | undefined {
   return bill.success ? { bill: bill.data, readings, vatRate: rate ?? 0 } : undefined;
 }
 
-const levyName = ({ quantity, amount }: PaperLine): string => (quantity ?? amount).before.replaceAll(/\s+/g, ' ').trim().slice(0, 60) || 'levy';
+const levyName = ({ quantity, amount }: PaperLine): string =>
+  (quantity ?? amount).before.replaceAll(/\s+/g, ' ').trim().slice(0, 60) || 'levy';
 
 function adjustment(name: string, pence: number, vat: 'before' | 'after'): BillAdjustment {
   const kind = pence > 0 ? 'charge' : vat === 'before' ? 'discount' : 'credit';
@@ -110,10 +138,17 @@ export const spanOf = ({ from, to }: DatePair, inclusive: boolean): { from: Civi
 });
 
 /** The days of one line, where they are a part of the bill's and are meant for it. */
-function daysOfLine(line: PaperLine, { from, to, inclusive, section }: SectionInput): { from?: CivilDate; to?: CivilDate } {
+function daysOfLine(
+  line: PaperLine,
+  { from, to, inclusive, section }: SectionInput,
+): { from?: CivilDate; to?: CivilDate } {
   if (!line.dates) return {};
   const own = line.dates.from.row === line.amount.row;
-  const counted = section.lines.some(({ quantity }) => quantity?.kind === 'days' && daysBetween(spanOf(line.dates!, inclusive).from, spanOf(line.dates!, inclusive).to) === quantity.value);
+  const counted = section.lines.some(
+    ({ quantity }) =>
+      quantity?.kind === 'days' &&
+      daysBetween(spanOf(line.dates!, inclusive).from, spanOf(line.dates!, inclusive).to) === quantity.value,
+  );
   const span = spanOf(line.dates, inclusive);
   const inside = span.from >= from && span.to <= to && (span.from > from || span.to < to);
   return inside && (own || counted) ? span : {};
@@ -147,7 +182,10 @@ export function kindOfReading(reading: Figure, rows: readonly RowFacts[]): Readi
   const right = figures.find(({ box }) => box.x > reading.box.x);
   const left = figures.filter(({ box }) => box.x < reading.box.x).at(-1);
   const wordsBetween = (from: number, to: number) =>
-    row.words.filter((word) => word.x >= from - 1 && word.x < to - 1).map((word) => word.text).join(' ');
+    row.words
+      .filter((word) => word.x >= from - 1 && word.x < to - 1)
+      .map((word) => word.text)
+      .join(' ');
   const behind = wordsBetween(reading.box.x + reading.box.width, right?.box.x ?? Number.POSITIVE_INFINITY);
   const before = wordsBetween(left ? left.box.x + left.box.width : 0, reading.box.x);
   const alone = figures.filter(({ kind }) => kind === 'reading' || kind === 'plain').length < 2 ? text : '';

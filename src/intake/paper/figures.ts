@@ -1,12 +1,23 @@
 /** Numbers and dates of a page, each with its place, its unit and the words about it. */
-import { civilDay } from '../dates/stamp-reader.ts';
+
 import { monthOfName } from '../dates/month-names.ts';
+import { civilDay } from '../dates/stamp-reader.ts';
 import { readAwkwardNumber } from '../numbers/read-number.ts';
 import type { Word } from '../terms/paper-reading.ts';
 import { type Row, textOfRow } from './page.ts';
 
 /** What a number is of, as far as its own unit or its column says. `price` is money for one of something. */
-export type FigureKind = 'energy' | 'volume' | 'days' | 'months' | 'percent' | 'price' | 'money' | 'heat' | 'reading' | 'plain';
+export type FigureKind =
+  | 'energy'
+  | 'volume'
+  | 'days'
+  | 'months'
+  | 'percent'
+  | 'price'
+  | 'money'
+  | 'heat'
+  | 'reading'
+  | 'plain';
 
 export interface Box {
   readonly page: number;
@@ -58,7 +69,10 @@ const MONTH = '[A-Za-zäÄ]{3,9}';
 const DATES: readonly RegExp[] = [
   /(?<![\d.,/-])(\d{4})-(\d{2})-(\d{2})(?!\d)/g,
   /(?<![\d.,/-])(\d{1,2})([./-])(\d{1,2})\2(\d{4}|\d{2})(?![\d/])/g,
-  new RegExp(`(?<![\\d.,])(\\d{1,2})(?:st|nd|rd|th|\\.)?[ -]?(${MONTH})\\.?,?(?:[ -](\\d{4}|\\d{2}(?=\\s|$|[,.;)–-])))?(?![\\d])`, 'g'),
+  new RegExp(
+    `(?<![\\d.,])(\\d{1,2})(?:st|nd|rd|th|\\.)?[ -]?(${MONTH})\\.?,?(?:[ -](\\d{4}|\\d{2}(?=\\s|$|[,.;)–-])))?(?![\\d])`,
+    'g',
+  ),
   new RegExp(`(?<![\\p{L}])(${MONTH})\\.? (\\d{1,2})(?:st|nd|rd|th)?,? (\\d{4})(?!\\d)`, 'gu'),
 ];
 /** What has digits and is no number of the bill: clock times, telephone numbers, names of accounts and meters, banks. */
@@ -72,9 +86,9 @@ const NO_NUMBERS: readonly RegExp[] = [
   /\p{L}[\p{L}\d]*-?\d[\p{L}\d-]*/gu,
 ];
 const UNITS =
-  /^\s?(?:(?<heat>kWh\s?\/\s?(?:m³|m3)|MJ(?:\s?\/\s?(?:m³|m3)|\s?per\s?(?:m³|cubic metre))?)|(?<money>p|pence|ct|cents?|£|€|eur|gbp)?\s?(?:\/|per\s|je\s|pro\s|an?\s)\s?(?<per>kWh|units?|einheit|days?|tag|months?|monat|years?|jahr|a\b)|(?<energy>kWh|units?(?!\s*(?:rate|price))|einheiten)|(?<volume>m³|m3|cbm|cubic met(?:re|er)s?|ft³|hcf)|(?<days>days?|tagen?|tage|nights?)|(?<months>months?|monaten?|monate)|(?<percent>%|per ?cent|prozent|v\.h\.)|(?<pence>p|pence|ct\.?|cents?)|(?<sign>£|€|eur|gbp))(?![\p{L}\d³])/iu;
+  /^ ?(?:(?<heat>kWh\s?\/\s?(?:m³|m3)|MJ(?:\s?\/\s?(?:m³|m3)|\s?per\s?(?:m³|cubic metre))?)|(?<money>p|pence|ct|cents?|£|€|eur|gbp)?\s?(?:\/|per\s|je\s|pro\s|an?\s)\s?(?<per>kWh|units?|einheit|days?|tag|months?|monat|years?|jahr|a\b)|(?<energy>kWh|units?(?!\s*(?:rate|price))|einheiten)|(?<volume>m³|m3|cbm|cubic met(?:re|er)s?|ft³|hcf)|(?<days>days?|tagen?|tage|nights?)|(?<months>months?|monaten?|monate)|(?<percent>%|per ?cent|prozent|v\.h\.)|(?<pence>p|pence|ct\.?|cents?)|(?<sign>£|€|eur|gbp))(?![\p{L}\d³])/iu;
 const NUMBER =
-  /(?<![\p{L}\d.,/])(?<open>[-−–+]\s?|\()?(?<money>£|€|EUR\s|GBP\s)?\s?(?<minus>[-−–])?(?<body>\d+(?:[.,'’]\d+)*(?:(?:[ \u00a0\u202f]\d{3})+[.,]\d{1,4}|(?<=(?:^|\t)[£€]?\d{1,3})(?:[ \u00a0\u202f]\d{3})+)?)(?![\d])/gu;
+  /(?<![\p{L}\d.,/])(?<open>[-−–+] ?|\()?(?<money>£|€|EUR |GBP )? ?(?<minus>[-−–])?(?<body>\d+(?:[.,'’]\d+)*(?:(?:[ \u00a0\u202f]\d{3})+[.,]\d{1,4}|(?<=(?:^|\t)[£€]?\d{1,3})(?:[ \u00a0\u202f]\d{3})+)?)(?![\d])/gu;
 
 /** Reads the rows under one decimal sign. */
 export function readRows(rows: readonly Row[], decimal: Decimal): RowFacts[] {
@@ -102,12 +116,18 @@ function readRow(row: Row, number: number, decimal: Decimal): RowFacts {
       const found = dayOf(match, pattern);
       if (!found) continue;
       const { index, 0: whole } = match;
-      dates.push({ row: number, box: boxOf(index, index + whole.length), text: whole.trim(), before: text.slice(0, index), ...found });
-      blank(index, whole.length, '\u0001');
+      dates.push({
+        row: number,
+        box: boxOf(index, index + whole.length),
+        text: whole.trim(),
+        before: text.slice(0, index),
+        ...found,
+      });
+      blank(index, whole.length, '\uE000');
     }
   }
   for (const pattern of NO_NUMBERS) {
-    for (const { index, 0: whole } of left.matchAll(pattern)) blank(index, whole.length, '\u0002');
+    for (const { index, 0: whole } of left.matchAll(pattern)) blank(index, whole.length, '\uE001');
   }
   const figures: Figure[] = [];
   let bare = left;
@@ -137,7 +157,11 @@ function readRow(row: Row, number: number, decimal: Decimal): RowFacts {
   return { row, text, words: plainWords(bare), figures, dates };
 }
 
-const plainWords = (text: string): string => text.replaceAll(/[\u0001\u0002]+/g, ' ').replaceAll(/ +/g, ' ').trim();
+const plainWords = (text: string): string =>
+  text
+    .replaceAll(/[\uE000\uE001]+/g, ' ')
+    .replaceAll(/ +/g, ' ')
+    .trim();
 
 export function boxAround(words: readonly Word[], page: number): Box {
   const x = Math.min(...words.map((w) => w.x));
@@ -208,14 +232,21 @@ function realDay(year: number, month: number, day: number): { day: number } | un
 }
 
 const LOOK_UP = 16;
+/** Times the distance of the rows below. */
+const GAP = 1.5;
 /** A number without a unit takes that of the words above it. */
 function withHeading(figure: Figure, rows: readonly RowFacts[], at: number): Figure {
   const { x, width, page } = figure.box;
   let heading = '';
   let found: number | undefined;
+  let below = rows[at]!.row;
+  let pitch = Number.POSITIVE_INFINITY;
   for (let i = at - 1; i >= Math.max(0, at - LOOK_UP); i--) {
     const { row, figures, dates } = rows[i]!;
-    if (row.page !== page) break;
+    // A wider gap than between the rows so far ends the table.
+    if (row.page !== page || below.y - row.y > Math.min(pitch, 2 * row.height) * GAP) break;
+    pitch = Math.min(pitch, Math.max(below.y - row.y, row.height));
+    below = row;
     if (found !== undefined && rows[found]!.row.y - row.y > 2 * row.height) break;
     const above = row.words.filter((w) => w.x < x + width + 2 && w.x + w.width > x - 2);
     if (above.length === 0) continue;
@@ -240,22 +271,37 @@ function cellAround({ words, height }: Row, word: Word): string {
   const isNear = (a: Word, b: Word) => b.x - a.x - a.width < height * 0.7;
   while (from > 0 && isNear(words[from - 1]!, words[from]!)) from--;
   while (to < words.length - 1 && isNear(words[to]!, words[to + 1]!)) to++;
-  return words.slice(from, to + 1).map((w) => w.text).join(' ');
+  return words
+    .slice(from, to + 1)
+    .map((w) => w.text)
+    .join(' ');
 }
 
 function kindOfHeading(heading: string, { decimals }: Figure): Partial<Kind> {
   const text = heading.toLowerCase();
   if (/kwh ?\/ ?m|mj/.test(text)) return { kind: 'heat' };
-  const price = /(?<![\p{L}])(p|pence|ct|cents?|£|€|eur|gbp) ?(?:\/|per|je|pro|a) ?(kwh|units?|days?|tag|month|monat|year|jahr)/u.exec(text);
+  const price =
+    /(?<![\p{L}])(p|pence|ct|cents?|£|€|eur|gbp) ?(?:\/|per|je|pro|a) ?(kwh|units?|days?|tag|month|monat|year|jahr)/u.exec(
+      text,
+    );
   if (price) return { kind: 'price', hundredths: /^(p|c)/.test(price[1]!) ? 1 : 100, per: perOf(price[2]!) };
   if (/\b(rate|price)\b|preis/.test(text)) {
     if (/\((p|pence|ct|cent)\)|\bp\b|\bct\b|\bpence\b|\bcent\b/.test(text)) return { kind: 'price', hundredths: 1 };
     return { kind: 'price', ...(/[£€]|\beur\b/.test(text) ? { hundredths: 100 as const } : {}) };
   }
-  if (/\breading|\bearlier\b|\blater\b|\bprevious\b|\bpresent\b|\bold\b|\bnew\b|stand\b|\bopening\b|\bclosing\b|zähler|\balt\b|\bneu\b/.test(text) && decimals < 2) return { kind: 'reading' };
+  if (
+    /\breading|\bearlier\b|\blater\b|\bprevious\b|\bpresent\b|\bold\b|\bnew\b|stand\b|\bopening\b|\bclosing\b|zähler|\balt\b|\bneu\b/.test(
+      text,
+    ) &&
+    decimals < 2
+  )
+    return { kind: 'reading' };
   if (/\bdays?\b|\btage?\b/.test(text)) return { kind: 'days' };
-  if (/[£€]|\beur\b|\bamount\b|\bcost\b|\bcharges?\b|\bbetrag\b|\bsumme\b|\bpounds?\b/.test(text) && decimals === 2) return { kind: 'money' };
-  if (/\bkwh\b|\bunits?\b|\bused?\b|verbrauch|\bconsumption\b|\bmenge\b/.test(text)) return { kind: 'energy' };
+  if (/[£€]|\beur\b|\bamount\b|\bcost\b|\bcharges?\b|\bbetrag\b|\bsumme\b|\bpounds?\b/.test(text) && decimals === 2)
+    return { kind: 'money' };
+  if (/\bkwh\b/.test(text)) return { kind: 'energy' };
+  if (/\bunits?\b|\bused?\b|verbrauch|\bconsumption\b|\bmenge\b/.test(text) && decimals !== 2)
+    return { kind: 'energy' };
   if (/m³|\bm3\b|cubic|\bcbm\b/.test(text)) return { kind: 'volume' };
   return {};
 }

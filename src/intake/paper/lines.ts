@@ -1,7 +1,20 @@
 /** What each charge of a bill is for: energy of a register, standing charge, levy or payment, of which fuel and which days. */
 import { type DateMark, type Figure, isYearless, type RowFacts, yearBefore } from './figures.ts';
 import { isMoney, type Product, penceOf } from './relations.ts';
-import { ELECTRICITY, ENERGY, GAS, LEVY, NEXT_PAYMENT, PAYMENT, READING, REGISTERS, STANDING, TAKEN_OFF, TOTAL, WATER } from './vocabulary.ts';
+import {
+  ELECTRICITY,
+  ENERGY,
+  GAS,
+  LEVY,
+  NEXT_PAYMENT,
+  PAYMENT,
+  READING,
+  REGISTERS,
+  STANDING,
+  TAKEN_OFF,
+  TOTAL,
+  WATER,
+} from './vocabulary.ts';
 
 export type PaperFuel = 'electricity' | 'gas' | 'water';
 export type LineKind = 'energy' | 'standing' | 'levy' | 'payment' | 'unknown';
@@ -10,6 +23,8 @@ export interface PaperLine {
   readonly kind: LineKind;
   readonly fuel: PaperFuel | undefined;
   readonly register: string | undefined;
+  /** Named by words that are no known register. */
+  readonly registerGuessed?: boolean;
   readonly quantity?: Figure;
   readonly price?: Figure;
   /** Hundredths for one unit or day; undefined where nothing proves pence or pounds. */
@@ -49,11 +64,14 @@ export function pairDates(rows: readonly RowFacts[]): DatePair[] {
 /** The dates in the other order of day and month, where that makes any sense. */
 export function swapDayAndMonth(rows: readonly RowFacts[]): RowFacts[] | undefined {
   const slashed = rows.flatMap(({ dates }) => dates).filter(({ text }) => /^\d{1,2}[/-]\d/.test(text));
-  if (slashed.length === 0 || slashed.some(({ otherDay, day, text }) => otherDay === undefined && !isSame(text, day))) return undefined;
+  if (slashed.length === 0 || slashed.some(({ otherDay, day, text }) => otherDay === undefined && !isSame(text, day)))
+    return undefined;
   if (slashed.every(({ otherDay }) => otherDay === undefined)) return undefined;
   return rows.map((one) => ({
     ...one,
-    dates: one.dates.map((date) => (date.otherDay === undefined ? date : { ...date, day: date.otherDay, otherDay: date.day })),
+    dates: one.dates.map((date) =>
+      date.otherDay === undefined ? date : { ...date, day: date.otherDay, otherDay: date.day },
+    ),
   }));
 }
 const isSame = (text: string, _day: number): boolean => /^(\d{1,2})[/-]\1[/-]/.test(text);
@@ -109,21 +127,37 @@ export function fuelFinder(rows: readonly RowFacts[]): (figure: Figure) => Paper
 }
 
 const CARD = 4;
-/** The register that words name; in a card the words above it count too. */
-export function registerOf(figure: Figure, rows: readonly RowFacts[], isOther: (row: number) => boolean): string | undefined {
-  const named = (text: string) => REGISTERS.find(([pattern]) => pattern.test(text.replaceAll(/\b(?:per|a|each|pro|je) (?:day|tag)\b/gi, '')))?.[1];
-  const own = named(rows[figure.row]!.words.split('\t').join(' '));
-  if (own) return own;
-  for (let at = figure.row - 1; at >= Math.max(0, figure.row - CARD); at--) {
-    if (isOther(at)) return undefined;
+/** The register that the words of a charge name; in a card, whose numbers stand below each other, the words above it too. */
+function registerOf(quantity: Figure, amount: Figure, rows: readonly RowFacts[], isOther: (row: number) => boolean) {
+  const named = (text: string) =>
+    REGISTERS.find(([pattern]) => pattern.test(text.replaceAll(/\b(?:per|a|each|pro|je) (?:day|tag)\b/gi, '')))?.[1];
+  const own = named(rows[quantity.row]!.words.split('\t').join(' '));
+  if (own || quantity.row === amount.row) return own;
+  for (let at = Math.min(quantity.row, amount.row) - 1; at >= Math.max(0, quantity.row - CARD) && !isOther(at); at--) {
     const found = named(rows[at]!.words);
     if (found) return found;
   }
   return undefined;
 }
 
+/** Of several charges for units those without a known register are told apart by their own words. */
+function tellApart(lines: readonly PaperLine[], rows: readonly RowFacts[]): PaperLine[] {
+  return lines.map((line) => {
+    const others = lines.filter(({ kind, fuel }) => kind === 'energy' && fuel === line.fuel);
+    if (line.kind !== 'energy' || line.register !== undefined || others.length < 2) return line;
+    const names = new Set(others.map(({ quantity }) => quantity && nameOf(quantity.before)));
+    const own =
+      nameOf(line.quantity?.before ?? '') || nameOf(rows[(line.quantity ?? line.amount).row - 1]?.words ?? '');
+    return names.size > 1 && own !== '' ? { ...line, register: own, registerGuessed: true } : line;
+  });
+}
+
 /** The lines that products prove, each with its kind. */
-export function linesOf(rows: readonly RowFacts[], products: readonly Product[], pairs: readonly DatePair[]): PaperLine[] {
+export function linesOf(
+  rows: readonly RowFacts[],
+  products: readonly Product[],
+  pairs: readonly DatePair[],
+): PaperLine[] {
   const fuelOf = fuelFinder(rows);
   const amounts = new Set(products.map(({ amount }) => amount.row));
   const proved = products.map((product): PaperLine => {
@@ -133,7 +167,10 @@ export function linesOf(rows: readonly RowFacts[], products: readonly Product[],
     return {
       kind,
       fuel: fuelOf(amount),
-      register: kind === 'energy' ? registerOf(quantity, rows, (row) => amounts.has(row) && row !== amount.row) : undefined,
+      register:
+        kind === 'energy'
+          ? registerOf(quantity, amount, rows, (row) => amounts.has(row) && row !== amount.row)
+          : undefined,
       quantity,
       price,
       pence,
@@ -142,11 +179,16 @@ export function linesOf(rows: readonly RowFacts[], products: readonly Product[],
       ...datesOf(amount, pairs, rows),
     };
   });
-  return dropRepeats(proved.toSorted((a, b) => a.amount.row - b.amount.row || a.amount.box.x - b.amount.box.x));
+  const inOrder = proved.toSorted((a, b) => a.amount.row - b.amount.row || a.amount.box.x - b.amount.box.x);
+  return tellApart(dropRepeats(inOrder), rows);
 }
 
 /** Rows that look like a charge and whose numbers do not multiply out. */
-export function contradictedLines(rows: readonly RowFacts[], taken: ReadonlySet<Figure>, pairs: readonly DatePair[]): PaperLine[] {
+export function contradictedLines(
+  rows: readonly RowFacts[],
+  taken: ReadonlySet<Figure>,
+  pairs: readonly DatePair[],
+): PaperLine[] {
   const fuelOf = fuelFinder(rows);
   return rows.flatMap(({ figures, words }) => {
     const free = figures.filter((one) => !taken.has(one));
@@ -154,14 +196,15 @@ export function contradictedLines(rows: readonly RowFacts[], taken: ReadonlySet<
     const prices = free.filter(({ kind }) => kind === 'price');
     const quantities = figures.filter(({ kind }) => kind === 'energy' || kind === 'days');
     const [amount, price, quantity] = [amounts[0], prices[0], quantities[0]];
-    if (!amount || !price || !quantity || amounts.length > 1 || prices.length > 1 || NEXT_PAYMENT.test(words)) return [];
+    if (!amount || !price || !quantity || amounts.length > 1 || prices.length > 1 || NEXT_PAYMENT.test(words))
+      return [];
     const kind = kindOfLine(quantity, price, words);
     const pence = price.hundredths === undefined ? undefined : price.value * price.hundredths;
     return [
       {
         kind,
         fuel: fuelOf(amount),
-        register: kind === 'energy' ? registerOf(quantity, rows, () => true) : undefined,
+        register: kind === 'energy' ? registerOf(quantity, amount, rows, () => true) : undefined,
         quantity,
         price,
         ...(pence === undefined ? {} : { pence }),
@@ -180,7 +223,14 @@ const wordsAbout = (figures: readonly Figure[], rows: readonly RowFacts[]): stri
 function kindOfLine(quantity: Figure, price: Figure, about: string): LineKind {
   if (PAYMENT.test(about) && quantity.kind !== 'energy') return 'payment';
   if (STANDING.test(about) && quantity.kind !== 'energy') return 'standing';
-  if (quantity.kind === 'days' || quantity.kind === 'months' || price.per === 'day' || price.per === 'month' || price.per === 'year') return 'standing';
+  if (
+    quantity.kind === 'days' ||
+    quantity.kind === 'months' ||
+    price.per === 'day' ||
+    price.per === 'month' ||
+    price.per === 'year'
+  )
+    return 'standing';
   if (LEVY.test(about) && !/arbeitspreis|unit rate/i.test(about)) return 'levy';
   if (quantity.kind === 'energy' || price.per === 'unit' || ENERGY.test(about)) return 'energy';
   return 'unknown';
@@ -192,7 +242,10 @@ function datesOf(amount: Figure, pairs: readonly DatePair[], rows: readonly RowF
   if (own) return { dates: own };
   const above = pairs.filter(
     ({ from, to }) =>
-      from.row < amount.row && !READING.test(rows[from.row]!.words) && !rows[to.row]!.figures.some(isMoney) && from.row === to.row,
+      from.row < amount.row &&
+      !READING.test(rows[from.row]!.words) &&
+      !rows[to.row]!.figures.some(isMoney) &&
+      from.row === to.row,
   );
   const nearest = above.at(-1);
   return nearest ? { dates: nearest } : {};
@@ -215,7 +268,12 @@ export interface Extra {
 }
 
 /** Sums between the charges and their total that no product makes: discounts, fees, credits; with their sign. */
-export function extrasBetween(rows: readonly RowFacts[], taken: ReadonlySet<Figure>, from: number, to: number): Extra[] {
+export function extrasBetween(
+  rows: readonly RowFacts[],
+  taken: ReadonlySet<Figure>,
+  from: number,
+  to: number,
+): Extra[] {
   return rows.slice(from, to + 1).flatMap(({ figures, words }) => {
     if (TOTAL.test(words) && !TAKEN_OFF.test(words)) return [];
     const free = figures.filter((one) => isMoney(one) && !taken.has(one) && one.kind !== 'price');

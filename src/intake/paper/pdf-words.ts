@@ -80,7 +80,8 @@ async function loadReader() {
 /** Whether some packed part of the file grows beyond all that a page of text needs. Two packings in each other are none either. */
 function unpacksTooMuch(bytes: Uint8Array): boolean {
   const text = new TextDecoder('latin1').decode(bytes);
-  if (/\/F(ilter)?\s*\[[^\]]*(FlateDecode|LZWDecode|\/Fl\b)[^\]]*(FlateDecode|LZWDecode|\/Fl\b)/.test(text)) return true;
+  if (/\/F(ilter)?\s*\[[^\]]*(FlateDecode|LZWDecode|\/Fl\b)[^\]]*(FlateDecode|LZWDecode|\/Fl\b)/.test(text))
+    return true;
   let together = 0;
   for (const { index } of text.matchAll(/stream\r?\n/g)) {
     if (text.slice(index - 3, index) === 'end') continue;

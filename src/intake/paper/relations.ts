@@ -48,7 +48,8 @@ const BLOCK = 5;
 const EXACT = 0.5 + 1e-6;
 
 export const penceOf = ({ value }: Figure): number => Math.round(value * 100);
-export const isMoney = ({ kind, decimals }: Figure): boolean => kind === 'money' || (kind === 'plain' && decimals === 2);
+export const isMoney = ({ kind, decimals }: Figure): boolean =>
+  kind === 'money' || (kind === 'plain' && decimals === 2);
 const log2 = (value: number): number => Math.log2(Math.max(1, value));
 
 const isQuantity = ({ kind }: Figure) => kind === 'energy' || kind === 'days' || kind === 'months' || kind === 'volume';
@@ -71,7 +72,12 @@ export function findProducts(rows: readonly RowFacts[]): Product[] {
       if (here.length > 0) found.push(...here);
       else
         found.push(
-          ...productsOf(amount, block.filter(isQuantity), block.filter(({ kind, per }) => kind === 'price' || per !== undefined), 0),
+          ...productsOf(
+            amount,
+            block.filter(isQuantity),
+            block.filter(({ kind, per }) => kind === 'price' || per !== undefined),
+            0,
+          ),
         );
     }
   });
@@ -84,15 +90,22 @@ const near = (rows: readonly RowFacts[], at: number): Figure[] =>
     .filter(({ row }) => row.page === rows[at]!.row.page)
     .flatMap(({ figures }) => figures);
 
-function productsOf(amount: Figure, quantities: readonly Figure[], prices: readonly Figure[], place: number): Product[] {
+function productsOf(
+  amount: Figure,
+  quantities: readonly Figure[],
+  prices: readonly Figure[],
+  place: number,
+): Product[] {
   const target = penceOf(amount);
   const found: Product[] = [];
   let tried = 0;
   for (const quantity of quantities) {
-    if (quantity.value <= 1 || quantity.kind === 'price' || quantity.kind === 'heat' || quantity.kind === 'reading') continue;
+    if (quantity.value <= 1 || quantity.kind === 'price' || quantity.kind === 'heat' || quantity.kind === 'reading')
+      continue;
     if (quantity.kind === 'money' && quantity.decimals > 0) continue;
     for (const price of prices) {
-      if (price === quantity || price === amount || price.value === 0 || isQuantity(price) || price.kind === 'reading') continue;
+      if (price === quantity || price === amount || price.value === 0 || isQuantity(price) || price.kind === 'reading')
+        continue;
       if (price.kind === 'heat') continue;
       for (const pence of penceWays(price)) {
         tried++;
@@ -104,7 +117,13 @@ function productsOf(amount: Figure, quantities: readonly Figure[], prices: reado
   return found.map((one) => ({ ...one, bits: one.bits - log2(tried) }));
 }
 
-function makeProduct(quantity: Figure, price: Figure, amount: Figure, pence: number, target: number): Product | undefined {
+function makeProduct(
+  quantity: Figure,
+  price: Figure,
+  amount: Figure,
+  pence: number,
+  target: number,
+): Product | undefined {
   const words = (isQuantity(quantity) ? 1 : 0) + (price.kind === 'price' ? 1 : 0) + (amount.kind === 'money' ? 1 : 0);
   const parts = { quantity, price, amount, pence, figures: [quantity, price, amount] };
   if (price.per === 'year' && quantity.kind !== 'days') return undefined;
@@ -140,7 +159,8 @@ export function findDifferences(rows: readonly RowFacts[]): Difference[] {
   return settle(found, ({ earlier, later, used }) => [earlier, later, used]);
 }
 
-const isReading = ({ kind, decimals }: Figure) => ['reading', 'plain', 'energy', 'volume'].includes(kind) && decimals <= 3;
+const isReading = ({ kind, decimals }: Figure) =>
+  ['reading', 'plain', 'energy', 'volume'].includes(kind) && decimals <= 3;
 const saysReading = (one: Figure, rows: readonly RowFacts[]) =>
   one.kind === 'reading' || READING.test(`${one.before} ${one.heading} ${rows[one.row]!.words}`);
 
@@ -152,7 +172,8 @@ function differencesOf(used: Figure, readings: readonly Figure[], place: number)
       if (later === earlier || later.value <= earlier.value) continue;
       const step = 10 ** -Math.max(later.decimals, earlier.decimals);
       const off = Math.abs(later.value - earlier.value - used.value);
-      if (off > (used.decimals < Math.max(later.decimals, earlier.decimals) ? 0.5 * 10 ** -used.decimals : 0) + 1e-9) continue;
+      if (off > (used.decimals < Math.max(later.decimals, earlier.decimals) ? 0.5 * 10 ** -used.decimals : 0) + 1e-9)
+        continue;
       // Of two that add up to the third, what was used is the one that says so, or the lesser.
       if (earlier.kind !== 'reading' && earlier.value < used.value && used.kind === 'plain') continue;
       if (earlier.value < used.value && (earlier.kind === 'energy' || earlier.kind === 'volume')) continue;
@@ -176,8 +197,10 @@ export function findGasSums(rows: readonly RowFacts[], differences: readonly Dif
   const all = rows.flatMap(({ figures }) => figures);
   const about = (one: Figure) => `${one.before} ${one.heading} ${rows[one.row]!.words}`;
   const used = new Set(differences.map((one) => one.used));
-  const volumes = all.filter((one) => one.kind === 'volume' || (one.kind === 'plain' && used.has(one)));
-  const factors = all.filter((one) => one.value > 0.85 && one.value < 1.1 && one.decimals >= 3 && CORRECTION.test(about(one)));
+  const volumes = all.filter((one) => one.kind === 'volume' || used.has(one));
+  const factors = all.filter(
+    (one) => one.value > 0.85 && one.value < 1.1 && one.decimals >= 3 && CORRECTION.test(about(one)),
+  );
   const calorifics = all.filter(
     (one) =>
       ((one.value >= 34 && one.value <= 45) || (one.value >= 8 && one.value <= 13)) &&
@@ -190,13 +213,20 @@ export function findGasSums(rows: readonly RowFacts[], differences: readonly Dif
   for (const volume of volumes) {
     for (const factor of [...factors, undefined]) {
       for (const calorific of calorifics) {
-        const ways = HUNDRED_CUBIC_FEET.test(about(volume)) || /ft³|hcf/i.test(volume.text) ? [METRES_PER_HUNDRED_FEET] : [1];
+        const ways =
+          HUNDRED_CUBIC_FEET.test(about(volume)) || /ft³|hcf/i.test(volume.text) ? [METRES_PER_HUNDRED_FEET] : [1];
         for (const toMetres of ways) {
-          const perUnit = toMetres * (factor?.value ?? 1) * (calorific.value > 20 ? calorific.value / 3.6 : calorific.value);
+          const perUnit =
+            toMetres * (factor?.value ?? 1) * (calorific.value > 20 ? calorific.value / 3.6 : calorific.value);
           for (const energy of energies) {
             const slack = 0.5 * 10 ** -energy.decimals + (volume.decimals > 0 ? 0 : 0.02);
             if (Math.abs(volume.value * perUnit - energy.value) > slack + 1e-6) continue;
-            const parts = [volume.text, ...(toMetres === 1 ? [] : [String(toMetres)]), ...(factor ? [factor.text] : []), calorific.text];
+            const parts = [
+              volume.text,
+              ...(toMetres === 1 ? [] : [String(toMetres)]),
+              ...(factor ? [factor.text] : []),
+              calorific.text,
+            ];
             found.push({
               volume,
               ...(factor ? { factor } : {}),

@@ -29,5 +29,12 @@ export function tariffOfBill(bill: Bill, vatRate: number, fileName: string): Tar
     return { from, standingPencePerDay: pencePerDay, vat: { rate: vatRate, included: vat.included }, bands };
   });
   if (!versions.every((version) => version !== undefined)) return undefined;
-  return { id: `tariff-${fuel}`, name: fileName.replace(/\.[a-z]{2,5}$/i, '').slice(0, 100), fuel, origin: `bill ${fileName}`, grade: isTwo ? 'assumed' : 'measured', versions };
+  return {
+    id: `tariff-${fuel}`,
+    name: fileName.replace(/\.[a-z]{2,5}$/i, '').slice(0, 100),
+    fuel,
+    origin: `bill ${fileName}`,
+    grade: isTwo ? 'assumed' : 'measured',
+    versions,
+  };
 }

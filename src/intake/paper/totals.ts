@@ -31,6 +31,9 @@ export interface TotalsInput {
   readonly taken: ReadonlySet<Figure>;
 }
 
+/** Below this VAT on the sum and VAT inside it come to the same penny. */
+const LEAST_TAX = 5;
+
 interface VatRow {
   readonly rate: Figure;
   readonly tax: Figure;
@@ -48,9 +51,17 @@ function vatRows(rows: readonly RowFacts[], taken: ReadonlySet<Figure>): VatRow[
     if (!VAT.test(words)) return [];
     const included = INCLUDES_VAT.test(words) || INCLUDES_VAT.test(rows[at]!.text);
     const close = [...figures, ...(rows[at + 1]?.figures ?? [])].filter((one) => !taken.has(one));
-    const rates = [...figures, ...(rows[at - 1]?.figures ?? [])].filter(({ kind, value }) => kind === 'percent' && value > 0 && value <= 30);
+    const rates = [...figures, ...(rows[at - 1]?.figures ?? [])].filter(
+      ({ kind, value }) => kind === 'percent' && value > 0 && value <= 30,
+    );
     return rates.flatMap((rate) =>
-      close.filter((one) => one !== rate && isMoney(one) && one.value > 0).map((tax) => ({ rate, tax, included })),
+      close
+        .filter((one) => one !== rate && isMoney(one) && one.value > 0)
+        // The words go first, the sum decides.
+        .flatMap((tax) => [
+          { rate, tax, included },
+          { rate, tax, included: !included },
+        ]),
     );
   });
 }
@@ -60,7 +71,9 @@ export function findTotals({ rows, lines, taken }: TotalsInput): Totals | undefi
   const first = Math.min(...lines.map(({ amount }) => amount.row));
   const last = Math.max(...lines.map(({ amount }) => amount.row));
   const bare = sumOf(lines.map(signedPence));
-  const printed = rows.flatMap(({ figures }) => figures).filter((one) => isMoney(one) && !taken.has(one) && one.value > 0);
+  const printed = rows
+    .flatMap(({ figures }) => figures)
+    .filter((one) => isMoney(one) && !taken.has(one) && one.value > 0);
   const vats = vatRows(rows, taken);
   const taxes = new Set(vats.map(({ tax }) => tax));
   const extras = extrasBetween(rows, new Set([...taken, ...taxes]), first, Math.min(rows.length - 1, last + REACH))
@@ -83,7 +96,12 @@ const isSettling = ({ words }: RowFacts): boolean =>
 
 /** None, each alone, all, all but each. */
 function subsetsOf(extras: readonly Extra[]): Extra[][] {
-  const sets = [[], [...extras], ...extras.map((one) => [one]), ...extras.map((one) => extras.filter((other) => other !== one))];
+  const sets = [
+    [],
+    [...extras],
+    ...extras.map((one) => [one]),
+    ...extras.map((one) => extras.filter((other) => other !== one)),
+  ];
   const seen = new Set<string>();
   return sets.filter((set) => {
     const key = set.map((one) => extras.indexOf(one)).join(' ');
@@ -107,38 +125,50 @@ function settleNet(input: NetInput): Totals | undefined {
   const { rows, printed, vats, netPence, before, rest, lines, tried } = input;
   if (netPence <= 0) return undefined;
   const prefer = (pence: number, words: RegExp, not: readonly (Figure | undefined)[] = []) => {
-    const equal = printed.filter((one) => penceOf(one) === pence && !not.includes(one) && !before.some(({ figure }) => figure === one));
+    const equal = printed.filter(
+      (one) => penceOf(one) === pence && !not.includes(one) && !before.some(({ figure }) => figure === one),
+    );
     return equal.find(({ row }) => words.test(rows[row]!.words)) ?? equal[0];
   };
   const parts = [...lines.map(({ amount }) => amount), ...before.map(({ figure }) => figure)];
-  const proofs: Proof[] = [];
-  const net = parts.length > 1 ? prefer(netPence, NET) : undefined;
-  const sumBits = Math.log2(netPence) - Math.log2(Math.max(1, printed.length * tried)) + 4;
-  const isSure = sumBits >= LEAST_BITS;
-  const signed = (one: Figure) => `${one.negative || before.some(({ figure, pence }) => figure === one && pence < 0) ? '− ' : '+ '}${one.text.replace(/^[-−–]\s?/, '')}`;
-  const sum = parts.map(signed).join(' ').replace(/^\+ /, '');
-  if (net && isSure) proofs.push({ figures: [...parts, net], sum: `${sum} = ${net.text}`, bits: sumBits });
   const vat = vats.find(({ rate, tax, included }) => {
     const share = rate.value / 100;
     const reckoned = included ? (netPence * share) / (1 + share) : netPence * share;
-    return Math.abs(reckoned - penceOf(tax)) <= 0.5 + 1e-6 && penceOf(tax) >= 1;
+    return Math.abs(reckoned - penceOf(tax)) <= 0.5 + 1e-6 && penceOf(tax) >= LEAST_TAX;
   });
+  // Where VAT is inside the prices, their sum is the total and nothing is net.
+  const whole = parts.length > 1 ? prefer(netPence, vat?.included ? TOTAL : NET) : undefined;
+  const net = vat?.included ? undefined : whole;
+  const proofs: Proof[] = [];
+  const sumBits = Math.log2(netPence) - Math.log2(Math.max(1, printed.length * tried)) + 4;
+  const isSure = sumBits >= LEAST_BITS;
+  const signed = (one: Figure) =>
+    `${one.negative || before.some(({ figure, pence }) => figure === one && pence < 0) ? '− ' : '+ '}${one.text.replace(/^[-−–]\s?/, '')}`;
+  const sum = parts.map(signed).join(' ').replace(/^\+ /, '');
+  if (whole && isSure) proofs.push({ figures: [...parts, whole], sum: `${sum} = ${whole.text}`, bits: sumBits });
   const grossPence = netPence + (vat && !vat.included ? penceOf(vat.tax) : 0);
-  const total = vat?.included ? (net ?? prefer(grossPence, TOTAL)) : prefer(grossPence, TOTAL, [vat ? net : undefined]);
+  const total = vat?.included
+    ? (whole ?? prefer(grossPence, TOTAL))
+    : prefer(grossPence, TOTAL, [vat ? net : undefined]);
   if (vat) {
-    const base = net?.text ?? (netPence / 100).toFixed(2);
+    const base = whole?.text ?? (netPence / 100).toFixed(2);
     const share = vat.included ? `${vat.rate.text} ÷ (100 % + ${vat.rate.text})` : vat.rate.text;
     proofs.push({
-      figures: [...(net ? [net] : parts), vat.rate, vat.tax],
+      figures: [...(whole ? [whole] : parts), vat.rate, vat.tax],
       sum: `${share} × ${base} = ${vat.tax.text}`,
       bits: Math.log2(Math.max(1, penceOf(vat.tax))) - Math.log2(vats.length) + 4,
     });
     if (total && !vat.included)
-      proofs.push({ figures: [...(net ? [net] : parts), vat.tax, total], sum: `${base} + ${vat.tax.text} = ${total.text}`, bits: Math.log2(grossPence) });
+      proofs.push({
+        figures: [...(net ? [net] : parts), vat.tax, total],
+        sum: `${base} + ${vat.tax.text} = ${total.text}`,
+        bits: Math.log2(grossPence),
+      });
   }
   const usable = proofs.filter(({ bits }) => bits >= LEAST_BITS);
   const later = total ? afterVat(rest, grossPence, prefer) : undefined;
-  const confirmed = (net && isSure && parts.length > 1 ? 1 : 0) + (vat ? 1 : 0) + (total && (vat || parts.length > 1) ? 1 : 0) + (later ? 1 : 0);
+  const confirmed =
+    (whole && isSure ? 1 : 0) + (vat ? 1 : 0) + (total && (vat || parts.length > 1) ? 1 : 0) + (later ? 1 : 0);
   if (confirmed === 0) return undefined;
   if (later)
     usable.push({
@@ -161,10 +191,18 @@ function settleNet(input: NetInput): Totals | undefined {
 }
 
 /** A credit laid on after VAT, with the total that follows from it. */
-function afterVat(rest: readonly Extra[], grossPence: number, prefer: (pence: number, words: RegExp, not?: readonly (Figure | undefined)[]) => Figure | undefined) {
+function afterVat(
+  rest: readonly Extra[],
+  grossPence: number,
+  prefer: (pence: number, words: RegExp, not?: readonly (Figure | undefined)[]) => Figure | undefined,
+) {
   for (const after of subsetsOf(rest)) {
     if (after.length === 0) continue;
-    const total = prefer(grossPence + sumOf(after.map(({ pence }) => pence)), TOTAL, after.map(({ figure }) => figure));
+    const total = prefer(
+      grossPence + sumOf(after.map(({ pence }) => pence)),
+      TOTAL,
+      after.map(({ figure }) => figure),
+    );
     if (total) return { after, total };
   }
   return undefined;
@@ -182,14 +220,18 @@ export interface Settling {
 export function findSettling(rows: readonly RowFacts[], totalPence: number, taken: ReadonlySet<Figure>): Settling {
   const of = (words: RegExp, not?: RegExp) =>
     rows.flatMap((row) =>
-      words.test(row.words) && !not?.test(row.words) ? row.figures.filter((one) => isMoney(one) && one.value > 0 && !taken.has(one)) : [],
+      words.test(row.words) && !not?.test(row.words)
+        ? row.figures.filter((one) => isMoney(one) && one.value > 0 && !taken.has(one))
+        : [],
     );
   const next = of(NEXT_PAYMENT)[0];
   const dues = of(DUE, NEXT_PAYMENT);
   const moved = [
     ...of(PAYMENT, NEXT_PAYMENT).map((figure) => ({ figure, kind: 'payment' as const })),
     ...of(BALANCE, NEXT_PAYMENT).map((figure) => ({ figure, kind: 'balance' as const })),
-  ].filter(({ figure }, i, all) => all.findIndex((one) => one.figure === figure) === i && !dues.includes(figure)).slice(0, 5);
+  ]
+    .filter(({ figure }, i, all) => all.findIndex((one) => one.figure === figure) === i && !dues.includes(figure))
+    .slice(0, 5);
   const nextOf = next ? { next } : {};
   for (const due of dues) {
     for (let mask = 1; mask < 3 ** moved.length; mask++) {
@@ -201,14 +243,24 @@ export function findSettling(rows: readonly RowFacts[], totalPence: number, take
       if (kept.length === 0 || Math.abs(reckoned) !== penceOf(due)) continue;
       const bits = Math.log2(penceOf(due)) - Math.log2(3 ** moved.length * dues.length) + 4;
       if (bits < LEAST_BITS) continue;
-      const sum = kept.map(({ figure, pence }) => `${pence < 0 ? '−' : '+'} ${figure.text.replace(/^[-−–]\s?/, '')}`).join(' ');
+      const sum = kept
+        .map(({ figure, pence }) => `${pence < 0 ? '−' : '+'} ${figure.text.replace(/^[-−–]\s?/, '')}`)
+        .join(' ');
       return {
         due,
         kept,
         ...nextOf,
-        proof: { figures: [...kept.map(({ figure }) => figure), due], sum: `${(totalPence / 100).toFixed(2)} ${sum} = ${reckoned < 0 ? '−' : ''}${due.text.replace(/^[-−–]\s?/, '')}`, bits },
+        proof: {
+          figures: [...kept.map(({ figure }) => figure), due],
+          sum: `${(totalPence / 100).toFixed(2)} ${sum} = ${reckoned < 0 ? '−' : ''}${due.text.replace(/^[-−–]\s?/, '')}`,
+          bits,
+        },
       };
     }
   }
-  return { ...(dues[0] ? { due: dues[0] } : {}), kept: moved.map(({ figure, kind }) => ({ figure, kind, pence: penceOf(figure) })), ...nextOf };
+  return {
+    ...(dues[0] ? { due: dues[0] } : {}),
+    kept: moved.map(({ figure, kind }) => ({ figure, kind, pence: penceOf(figure) })),
+    ...nextOf,
+  };
 }

@@ -1,8 +1,17 @@
 /** Words with places to an understanding of the bill: its numbers proved as far as they prove each other, and what they mean. */
+
+import type { Page } from '../terms/paper-reading.ts';
 import type { Figure, RowFacts } from './figures.ts';
 import { readRows } from './figures.ts';
-import { contradictedLines, type DatePair, linesOf, type PaperFuel, type PaperLine, pairDates, swapDayAndMonth } from './lines.ts';
-import type { Page } from '../terms/paper-reading.ts';
+import {
+  contradictedLines,
+  type DatePair,
+  linesOf,
+  type PaperFuel,
+  type PaperLine,
+  pairDates,
+  swapDayAndMonth,
+} from './lines.ts';
 import { rowsOf } from './page.ts';
 import { type Difference, findDifferences, findGasSums, findProducts, type GasSum, type Proof } from './relations.ts';
 import { findSettling, findTotals, type Settling, type Totals } from './totals.ts';
@@ -84,7 +93,11 @@ function sectionsOf(
   const fuels = [...new Set(charges.filter(({ kind }) => kind === 'energy').map(({ fuel }) => fuel))];
   const taken = new Set<Figure>([
     ...used,
-    ...all.flatMap(({ quantity, price, amount }) => [amount, ...(quantity ? [quantity] : []), ...(price ? [price] : [])]),
+    ...all.flatMap(({ quantity, price, amount }) => [
+      amount,
+      ...(quantity ? [quantity] : []),
+      ...(price ? [price] : []),
+    ]),
     ...differences.flatMap(({ figures }) => figures),
     ...gas.flatMap(({ figures }) => figures),
   ]);
@@ -93,11 +106,17 @@ function sectionsOf(
     charges.filter((line) => line.fuel === fuel || (fuels.length === 1 && line.fuel === undefined));
   const single = fuels.map((fuel) => findTotals({ rows, lines: linesOfFuel(fuel), taken }));
   const all2 = fuels.flatMap(linesOfFuel);
-  const together = fuels.length > 1 && single.some((one) => one?.vat === undefined) ? findTotals({ rows, lines: all2, taken }) : undefined;
+  const together =
+    fuels.length > 1 && single.some((one) => one?.vat === undefined)
+      ? findTotals({ rows, lines: all2, taken })
+      : undefined;
   const sections = fuels.map((fuel, i): Section => {
     const lines = linesOfFuel(fuel);
     const energies = lines.filter(({ kind }) => kind === 'energy');
-    const mine = gas.filter(({ energy }) => energies.some(({ quantity }) => quantity === energy) || Math.abs(sumQuantity(energies) - energy.value) < 0.02);
+    const mine = gas.filter(
+      ({ energy }) =>
+        energies.some(({ quantity }) => quantity === energy) || Math.abs(sumQuantity(energies) - energy.value) < 0.02,
+    );
     return {
       fuel,
       lines,
@@ -107,18 +126,33 @@ function sectionsOf(
       totals: single[i],
     };
   });
-  const sum = together?.totalPence ?? sections.reduce((total, { totals, lines }) => total + (totals?.totalPence ?? sumPence(lines)), 0);
-  return { sections, together, settling: findSettling(rows, sum, new Set([...taken].filter((one) => !all.some(({ kind, amount }) => kind === 'payment' && amount === one)))), isWater, payments: all.filter(({ kind }) => kind === 'payment') };
+  const sum =
+    together?.totalPence ??
+    sections.reduce((total, { totals, lines }) => total + (totals?.totalPence ?? sumPence(lines)), 0);
+  return {
+    sections,
+    together,
+    settling: findSettling(
+      rows,
+      sum,
+      new Set([...taken].filter((one) => !all.some(({ kind, amount }) => kind === 'payment' && amount === one))),
+    ),
+    isWater,
+    payments: all.filter(({ kind }) => kind === 'payment'),
+  };
 }
 
-export const sumQuantity = (lines: readonly PaperLine[]): number => lines.reduce((sum, { quantity }) => sum + (quantity?.value ?? 0), 0);
+export const sumQuantity = (lines: readonly PaperLine[]): number =>
+  lines.reduce((sum, { quantity }) => sum + (quantity?.value ?? 0), 0);
 const sumPence = (lines: readonly PaperLine[]): number =>
   lines.reduce((sum, { amount }) => sum + (amount.negative ? -1 : 1) * Math.round(amount.value * 100), 0);
 
 /** A difference of readings belongs to the register whose charges, or whose gas, come to what it says was used. */
 function belongs({ used }: Difference, energies: readonly PaperLine[], gas: readonly GasSum[]): boolean {
   if (gas.some(({ volume }) => volume === used || volume.value === used.value)) return true;
-  return registersOf(energies).some((own) => own.some(({ quantity }) => quantity === used) || Math.abs(sumQuantity(own) - used.value) < 1e-6);
+  return registersOf(energies).some(
+    (own) => own.some(({ quantity }) => quantity === used) || Math.abs(sumQuantity(own) - used.value) < 1e-6,
+  );
 }
 
 /** Lines of energy by the register they are of. */
@@ -132,15 +166,24 @@ export function registersOf(lines: readonly PaperLine[]): PaperLine[][] {
 }
 
 /** The days of the bill: the longest two dates that a proved count of days or months fits, else those near the words for it. */
-function periodOf(pairs: readonly DatePair[], lines: readonly PaperLine[], rows: readonly RowFacts[]): PaperPeriod | undefined {
+function periodOf(
+  pairs: readonly DatePair[],
+  lines: readonly PaperLine[],
+  rows: readonly RowFacts[],
+): PaperPeriod | undefined {
   const standing = lines.filter(({ kind, product }) => kind === 'standing' && product);
   const dayLines = standing.filter(({ quantity }) => quantity?.kind !== 'months');
   const counts = dayLines.map(({ quantity }) => quantity!);
   const all = counts.reduce((sum, { value }) => sum + value, 0);
-  const months = standing.filter(({ quantity }) => quantity?.kind === 'months').reduce((sum, { quantity }) => sum + quantity!.value, 0);
+  const months = standing
+    .filter(({ quantity }) => quantity?.kind === 'months')
+    .reduce((sum, { quantity }) => sum + quantity!.value, 0);
   const fits = (pair: DatePair): PaperPeriod | undefined => {
     const inRow = rows[pair.to.row]!.figures.filter(({ kind }) => kind === 'days');
-    const known = [...(counts.length > 1 ? [{ value: all, text: counts.map(({ text }) => text).join(' + '), figures: counts }] : []), ...[...counts, ...inRow].map((one) => ({ value: one.value, text: one.text, figures: [one] }))];
+    const known = [
+      ...(counts.length > 1 ? [{ value: all, text: counts.map(({ text }) => text).join(' + '), figures: counts }] : []),
+      ...[...counts, ...inRow].map((one) => ({ value: one.value, text: one.text, figures: [one] })),
+    ];
     for (const { value, text, figures } of known) {
       for (const inclusive of [false, true]) {
         if (pair.days + (inclusive ? 1 : 0) !== value) continue;
@@ -150,7 +193,15 @@ function periodOf(pairs: readonly DatePair[], lines: readonly PaperLine[], rows:
     }
     for (const inclusive of [false, true]) {
       if (months > 0 && spansMonths(pair, inclusive) === months)
-        return { pair, inclusive, proof: { figures: standing.map(({ quantity }) => quantity!), sum: `${pair.from.text} – ${pair.to.text} = ${standing.map(({ quantity }) => quantity!.text).join(' + ')}`, bits: 8 } };
+        return {
+          pair,
+          inclusive,
+          proof: {
+            figures: standing.map(({ quantity }) => quantity!),
+            sum: `${pair.from.text} – ${pair.to.text} = ${standing.map(({ quantity }) => quantity!.text).join(' + ')}`,
+            bits: 8,
+          },
+        };
     }
     return undefined;
   };

@@ -2,7 +2,7 @@
 import type { PaperValue, PaperValueKind } from '../terms/paper-reading.ts';
 import { kindOfReading, meterName, type SectionBill } from './bill-of-section.ts';
 import type { Box, Figure, RowFacts } from './figures.ts';
-import { type PaperLine, nameOf } from './lines.ts';
+import { nameOf, type PaperLine } from './lines.ts';
 import { LEAST_BITS, type Proof } from './relations.ts';
 import type { Totals } from './totals.ts';
 import { registersOf, type Section, type Understanding } from './understand.ts';
@@ -24,7 +24,9 @@ export interface ValuesInput {
   readonly typed: (box: Box) => boolean;
 }
 
-type Draft = Omit<PaperValue, 'key' | 'state' | 'sums' | 'boxes' | 'text' | 'meaning'> & { readonly meaning?: PaperValue['meaning'] };
+type Draft = Omit<PaperValue, 'key' | 'state' | 'sums' | 'boxes' | 'text' | 'meaning'> & {
+  readonly meaning?: PaperValue['meaning'];
+};
 
 export function listValues({ understood, sections, typed }: ValuesInput): PaperValue[] {
   const { rows, together, settling } = understood;
@@ -42,26 +44,57 @@ export function listValues({ understood, sections, typed }: ValuesInput): PaperV
   const add = (draft: Draft, figure: Figure, meaning: PaperValue['meaning'] = 'said') => {
     const fault = faults.get(figure);
     const sums = [...new Set([...(fault === undefined ? [] : [fault]), ...(sumsOf.get(figure) ?? [])])];
-    const state = typed(figure.box) ? 'typed' : fault !== undefined ? 'contradicted' : sums.length > 0 ? 'proved' : 'read';
-    values.push({ key: `${draft.kind}-${values.length}`, text: figure.text, boxes: [figure.box], state, sums, meaning, ...draft });
+    const state = typed(figure.box)
+      ? 'typed'
+      : fault !== undefined
+        ? 'contradicted'
+        : sums.length > 0
+          ? 'proved'
+          : 'read';
+    values.push({
+      key: `${draft.kind}-${values.length}`,
+      text: figure.text,
+      boxes: [figure.box],
+      state,
+      sums,
+      meaning,
+      ...draft,
+    });
   };
   for (const { section, fuel, fuelSaid, made } of sections) {
     const ofFuel = fuel === undefined ? {} : { fuel };
     const of = (kind: PaperValueKind, name?: string): Draft => ({ kind, ...ofFuel, ...(name ? { name } : {}) });
     if (fuel !== undefined)
-      values.push({ ...of('fuel'), key: `fuel-${values.length}`, text: fuel, boxes: [], state: fuelSaid ? 'proved' : 'typed', sums: [], meaning: 'said' });
+      values.push({
+        ...of('fuel'),
+        key: `fuel-${values.length}`,
+        text: fuel,
+        boxes: [],
+        state: fuelSaid ? 'proved' : 'typed',
+        sums: [],
+        meaning: 'said',
+      });
     const { period } = section;
     if (period) {
       const { pair, proof } = period;
       const boxes = [pair.from.box, pair.to.box];
       const state = boxes.some(typed) ? 'typed' : proof ? 'proved' : 'read';
-      values.push({ ...of('period'), key: `period-${values.length}`, text: `${pair.from.text} – ${pair.to.text}`, boxes, state, sums: proof ? [proof.sum] : [], meaning: 'said' });
+      values.push({
+        ...of('period'),
+        key: `period-${values.length}`,
+        text: `${pair.from.text} – ${pair.to.text}`,
+        boxes,
+        state,
+        sums: proof ? [proof.sum] : [],
+        meaning: 'said',
+      });
     }
     const groups = registersOf(section.lines);
     for (const own of groups) {
       const name = meterName(own[0]!, fuel ?? 'electricity');
       const reading = made?.readings.get(name);
-      const meaning = groups.length > 1 && own[0]!.register === undefined ? 'guessed' : 'said';
+      const isNamed = own[0]!.register !== undefined && !own[0]!.registerGuessed;
+      const meaning = groups.length > 1 && !isNamed ? 'guessed' : 'said';
       if (reading) {
         add({ ...of('opening', name), reading: kindOfReading(reading.earlier, rows) }, reading.earlier);
         add({ ...of('closing', name), reading: kindOfReading(reading.later, rows) }, reading.later);
@@ -75,11 +108,17 @@ export function listValues({ understood, sections, typed }: ValuesInput): PaperV
     }
     for (const line of section.lines) {
       if (line.kind === 'standing') addLine(line, undefined, ['days', 'standing-price', 'standing-charge'], 'said');
-      if (line.kind === 'levy') addLine(line, nameOf((line.quantity ?? line.amount).before), ['use', 'price', 'levy'], 'said');
+      if (line.kind === 'levy')
+        addLine(line, nameOf((line.quantity ?? line.amount).before), ['use', 'price', 'levy'], 'said');
     }
     addTotals(section.totals, of);
 
-    function addLine(line: PaperLine, name: string | undefined, kinds: readonly [PaperValueKind, PaperValueKind, PaperValueKind], meaning: PaperValue['meaning']) {
+    function addLine(
+      line: PaperLine,
+      name: string | undefined,
+      kinds: readonly [PaperValueKind, PaperValueKind, PaperValueKind],
+      meaning: PaperValue['meaning'],
+    ) {
       if (line.quantity) add(of(kinds[0], name), line.quantity, meaning);
       if (line.price) add(of(kinds[1], name), line.price, meaning);
       add(of(kinds[2], name), line.amount, meaning);
@@ -123,7 +162,11 @@ export function faultsOf(section: Section, rows: readonly RowFacts[], isCovered:
   });
   if (section.totals || isCovered) return lines;
   const last = Math.max(...section.lines.map(({ amount }) => amount.row));
-  const total = rows.slice(last + 1).flatMap(({ figures, words }) => (/total|gesamt|summe|brutto|charges/i.test(words) ? figures.filter(({ kind }) => kind === 'money') : []))[0];
+  const total = rows
+    .slice(last + 1)
+    .flatMap(({ figures, words }) =>
+      /total|gesamt|summe|brutto|charges/i.test(words) ? figures.filter(({ kind }) => kind === 'money') : [],
+    )[0];
   if (!total) return lines;
   const sum = section.lines.map(({ amount }) => amount.text).join(' + ');
   const reckoned = section.lines.reduce((all, { amount }) => all + (amount.negative ? -amount.value : amount.value), 0);

@@ -19,7 +19,7 @@ export const ENERGY = words(
 );
 export const VAT = words('vat|value added tax|umsatzsteuer|mehrwertsteuer|mwst\\.?|ust\\.?|sales tax|tax');
 export const INCLUDES_VAT = words(
-  '(?:incl(?:uding|udes|usive of|\\.)?|of which|includes?) (?:the )?(?:\\d+ ?% ?)?(?:vat|tax)|vat included|darin enthalten\\w*|enthaltene\\w*|(?:inkl\\.?|inklusive|einschließlich|einschl\\.) (?:\\d+ ?% ?)?(?:gesetzl\\w*\\.? )?(?:mwst|ust|umsatzsteuer|mehrwertsteuer)\\.?',
+  '(?:incl(?:uding|udes|usive of|\\.)?|of which|includes?) (?:the )?(?:\\d+ ?% ?)?(?:vat|value added tax|tax)|vat included|darin enthalten\\w*|enthaltene\\w*|(?:inkl\\.?|inklusive|einschließlich|einschl\\.) (?:\\d+ ?% ?)?(?:gesetzl\\w*\\.? )?(?:mwst|ust|umsatzsteuer|mehrwertsteuer)\\.?',
 );
 export const PAYMENT = words(
   'payments?|paid|you have paid|direct debits?|received|thank you|abschl[aä]g\\w*|abschlagszahlung\\w*|vorauszahlung\\w*|zahlung\\w*|gezahlt\\w*|geleistete\\w*|bezahlt\\w*',
@@ -36,8 +36,12 @@ export const NEXT_PAYMENT = words(
 export const TAKEN_OFF = words(
   'discount|rebate|allowance|reduction|credit|refund|goodwill|bonus|rabatt|gutschrift|nachlass|ermäßigung|off your',
 );
-export const ADDED = words('fee|late charge|other charges?|adjustment|surcharge|mahn\\w*|gebühr|zuschlag|correction of');
-export const NET = words('net|sub ?total|total before vat|before vat|excluding vat|excl\\.? vat|without vat|netto\\w*|zwischensumme|nettobetrag');
+export const ADDED = words(
+  'fee|late charge|other charges?|adjustment|surcharge|mahn\\w*|gebühr|zuschlag|correction of',
+);
+export const NET = words(
+  'net|sub ?total|total before vat|before vat|excluding vat|excl\\.? vat|without vat|netto\\w*|zwischensumme|nettobetrag',
+);
 export const TOTAL = words(
   'total|charges of this|charges for this|this bill|gesamt\\w*|brutto\\w*|rechnungsbetrag|summe|endbetrag|rechnungssumme',
 );
@@ -45,20 +49,28 @@ export const PERIOD = words(
   'period|statement|bill(?:ing)? (?:for|from|period)?|supply|from|between|charges from|zeitraum|abrechnungszeitraum|lieferzeitraum|abrechnungsperiode|verbrauchszeitraum|vom|von|rechnung',
 );
 export const READING = words(
-  'readings?|meter|register|index|zählerstand\\w*|zählerstände|stand|ablesung\\w*|ablesewert|anfangsstand|endstand',
+  'readings?|meter|register|index|opening|closing|earlier|later|latest|previous|present|zählerstand\\w*|zählerstände|stand|ablesung\\w*|ablesewert|anfangsstand|endstand',
 );
-export const ESTIMATED = words('estimated?|est\\.?|geschätzt\\w*|rechnerisch\\w*|hochrechnung|hochgerechnet|maschinell');
-export const ACTUAL = words('actual|read by us|our reading|smart|remote|abgelesen|ablesung durch uns|fernablesung|netzbetreiber');
-export const BY_CUSTOMER = words('customer|your own|you read|by you|selbstablesung|selbst abgelesen|kundenablesung|kunde');
-export const CORRECTION = words('correction(?: factor)?|volume correction|conversion factor|zustandszahl|z-zahl|umrechnungsfaktor');
+export const ESTIMATED = words(
+  'estimated?|est\\.?|geschätzt\\w*|rechnerisch\\w*|hochrechnung|hochgerechnet|maschinell',
+);
+export const ACTUAL = words(
+  'actual|read by us|our reading|smart|remote|abgelesen|ablesung durch uns|fernablesung|netzbetreiber',
+);
+export const BY_CUSTOMER = words(
+  'customer|your own|you read|by you|selbstablesung|selbst abgelesen|kundenablesung|kunde',
+);
+export const CORRECTION = words(
+  'correction(?: factor)?|volume correction|conversion factor|zustandszahl|z-zahl|umrechnungsfaktor',
+);
 export const CALORIFIC = words('calorific(?: value)?|heating value|brennwert|abrechnungsbrennwert|mj');
 export const HUNDRED_CUBIC_FEET = words('hundreds? (?:of )?cubic feet|hcf|ft3|ft³|imperial');
 
 /** Names of registers, as they are kept. */
 export const REGISTERS: readonly (readonly [RegExp, string])[] = [
   [words('off[- ]?peak|low rate|low units'), 'off peak'],
-  [words('night|nacht|nt|niedertarif|nachttarif|nachtstrom'), 'night'],
-  [words('day(?= ?(?:units|rate|energy|,|\\t|reading|use|meter|register|:))|daytime|tagstrom|ht|hochtarif|tagtarif|day'), 'day'],
-  [words('evening|weekend'), 'evening and weekend'],
+  [words('night(?:time)?|nachts?|nt|niedertarif|nachttarif|nachtstrom'), 'night'],
+  [words('day(?:time)?|tag|tags|tagstrom|ht|hochtarif|tagtarif'), 'day'],
+  [words('evenings?|weekends?|abends?|wochenende'), 'evening and weekend'],
   [words('peak|high rate'), 'peak'],
 ];

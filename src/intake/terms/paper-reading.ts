@@ -1,12 +1,16 @@
 /** What was read of a bill on paper, as the screens and the command line show it before anything is kept. */
 import { z } from 'zod';
 import { CivilDate } from '../../model/shapes/dates.ts';
+import { Tariff } from '../../model/shapes/tariff.ts';
 
 /** Places in points from the left and from the top. */
 export const Word = z.object({ text: z.string(), x: z.number(), y: z.number(), width: z.number(), height: z.number() });
 export type Word = z.infer<typeof Word>;
 export const Page = z.object({ width: z.number(), height: z.number(), words: z.array(Word) });
 export type Page = z.infer<typeof Page>;
+
+/** The name of the shape under which a bill on paper is kept. */
+export const PAPER_SHAPE = 'paper bill';
 
 const Box = z.object({ page: z.int(), x: z.number(), y: z.number(), width: z.number(), height: z.number() });
 
@@ -62,6 +66,8 @@ export const PaperReading = z.object({
   values: z.array(PaperValue),
   /** Whether nothing is left to ask: every value proved, no meaning guessed, the bill recomputed to the penny. */
   isWhole: z.boolean(),
+  /** The prices of the bill, by fuel, where it says them all. */
+  tariffs: z.array(Tariff),
 });
 export type PaperReading = z.infer<typeof PaperReading>;
 

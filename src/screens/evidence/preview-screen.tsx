@@ -1,6 +1,6 @@
 /** What we understood of a file, before anything is kept. Every choice can be corrected; the preview is the import. */
 
-import { useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import { say } from '../../words/say.ts';
 import { call } from '../desk.ts';
 import { useHousehold } from '../household-context.tsx';
@@ -9,6 +9,8 @@ import { describeFailure } from '../state/describe-failure.ts';
 import { ChoicesForm } from './choices-form.tsx';
 import { ColumnTable } from './column-table.tsx';
 import { FirstDaysFigure } from './first-days-figure.tsx';
+import { PaperTariffs } from './paper-tariffs.tsx';
+import { PaperView } from './paper-view.tsx';
 import { PreviewFacts } from './preview-facts.tsx';
 import { PreviewNotes, PreviewQuestions } from './preview-remarks.tsx';
 import { previewVoice } from './preview-voice.ts';
@@ -26,6 +28,13 @@ export function PreviewScreen(props: {
   const [refusal, setRefusal] = useState<string | null>(null);
   const { preview } = view;
   const { fileName } = props;
+  const keepButton = useRef<HTMLButtonElement>(null);
+
+  const isWhole = view.isCurrent && preview?.paper?.isWhole === true;
+  useEffect(() => {
+    // Nothing is left to ask: one key keeps it.
+    if (isWhole) keepButton.current?.focus();
+  }, [isWhole]);
 
   const keep = async () => {
     const stop = new AbortController();
@@ -53,7 +62,7 @@ export function PreviewScreen(props: {
     }
   };
   const canKeep =
-    view.isCurrent && preview !== null && preview.shape !== null && preview.series.length > 0 && !hasRefusal(preview);
+    view.isCurrent && preview !== null && preview.shape !== null && preview.series.length > 0 && !isStopped(preview);
 
   return (
     <>
@@ -92,11 +101,17 @@ export function PreviewScreen(props: {
       {preview === null ? null : (
         <>
           <PreviewQuestions preview={preview} onChoose={view.choose} />
-          <FirstDaysFigure preview={preview} />
-          <PreviewFacts preview={preview} />
+          {preview.paper ? (
+            <PaperView paper={preview.paper} choices={view.choices} onChoose={view.choose} />
+          ) : (
+            <>
+              <FirstDaysFigure preview={preview} />
+              <PreviewFacts preview={preview} />
+            </>
+          )}
           <PreviewNotes preview={preview} />
           {preview.columns.length > 0 ? <ChoicesForm preview={preview} onChoose={view.choose} /> : null}
-          <ColumnTable preview={preview} onChoose={view.choose} />
+          {preview.paper ? null : <ColumnTable preview={preview} onChoose={view.choose} />}
         </>
       )}
       {refusal === null ? null : (
@@ -105,9 +120,16 @@ export function PreviewScreen(props: {
         </p>
       )}
       <div className="actions stand-low">
-        <button type="button" className="main" disabled={!canKeep || keeping !== null || view.busy} onClick={keep}>
+        <button
+          ref={keepButton}
+          type="button"
+          className="main"
+          disabled={!canKeep || keeping !== null || view.busy}
+          onClick={keep}
+        >
           {keeping ? say('Keeping …') : say('Keep this evidence')}
         </button>
+        {preview?.paper ? <PaperTariffs tariffs={preview.paper.tariffs} /> : null}
         <button type="button" onClick={props.onLeave}>
           {say('Leave it')}
         </button>
@@ -123,10 +145,14 @@ interface Keeping {
 }
 
 type Preview = NonNullable<ReturnType<typeof usePreview>['preview']>;
-const hasRefusal = (preview: Preview) => preview.remarks.some((remark) => remark.weight === 'refusal');
+const has = ({ remarks }: Preview, weight: 'refusal' | 'question') => remarks.some((one) => one.weight === weight);
+/** What is asked about a paper has to be answered first. */
+const isStopped = (preview: Preview) =>
+  has(preview, 'refusal') || (preview.paper !== undefined && has(preview, 'question'));
 
 function whyNot(preview: Preview): string {
   if (preview.tariff && preview.series.length === 0) return say('This is a tariff. Bring it in under Prices.');
-  if (hasRefusal(preview)) return say('It cannot be kept while a refusal stands.');
+  if (has(preview, 'refusal')) return say('It cannot be kept while a refusal stands.');
+  if (preview.paper) return say('It can be kept when the questions above are answered.');
   return say('Choose what the columns are, or leave it.');
 }

@@ -17,6 +17,12 @@ export interface Answer {
 
 const UNITS: readonly EnergyUnit[] = ['kWh', 'Wh', 'MWh', 'm³', 'hundred ft³', 'therm', ...SALE_UNIT_IDS];
 
+/** An answer that leaves what was said before about the paper as it is. */
+const ofPaper = ({ paper }: IntakeChoices, part: NonNullable<IntakeChoices['paper']>): Omit<Answer, 'label'> => ({
+  choice: { paper: { ...paper, ...part } },
+  holds: false,
+});
+
 export function answersTo(remark: Remark, preview: IntakePreview): readonly Answer[] {
   const { choices } = preview;
   switch (remark.code) {
@@ -53,6 +59,22 @@ export function answersTo(remark: Remark, preview: IntakePreview): readonly Answ
         { label: say('It belongs to the bill'), choice: { toInclusive: true }, holds: choices.toInclusive === true },
         { label: say('It begins the next'), choice: { toInclusive: false }, holds: choices.toInclusive === false },
       ];
+    case 'paper-fuel-asked':
+      return (['electricity', 'gas'] as const).map((carrier) => ({
+        label: say(CARRIER_WORDS[carrier]),
+        choice: { carrier },
+        holds: choices.carrier === carrier,
+      }));
+    case 'paper-vat-asked':
+      return [
+        { label: say('The prices hold VAT'), ...ofPaper(choices, { vat: 'included' }) },
+        { label: say('No VAT is in them'), ...ofPaper(choices, { vat: 'none' }) },
+      ];
+    case 'paper-unproved-asked':
+    case 'paper-meaning-asked':
+      return [{ label: say('They are right'), ...ofPaper(choices, { looked: true }) }];
+    case 'paper-contradicted-asked':
+      return [{ label: say('Keep it as printed'), ...ofPaper(choices, { asPrinted: true }) }];
     case 'carrier-guessed':
       return PRICED_CARRIERS.map((carrier) => ({
         label: say(CARRIER_WORDS[carrier]),

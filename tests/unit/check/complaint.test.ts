@@ -5,11 +5,11 @@ import { BillCheck } from '../../../src/model/shapes/bill-check.ts';
 import type { Household } from '../../../src/model/shapes/household.ts';
 import { openMillLane } from './mill-lane.ts';
 
-let opened: ReturnType<typeof openMillLane>;
+let opened: Awaited<ReturnType<typeof openMillLane>>;
 let home: OpenHousehold;
 let check: BillCheck;
 beforeAll(async () => {
-  opened = openMillLane();
+  opened = await openMillLane();
   home = await opened.call('household.open', { id: opened.householdId });
   check = home.checks[0]!;
 });
@@ -51,7 +51,7 @@ describe('a check with all that the evidence offers', () => {
     expect(check.months!.at(-1)!.gapSoFarKWh).toBeCloseTo(summed, 6);
   });
   test('an estimate that a later bill put right is seen from bills alone, and so is said', async () => {
-    const { call, store, householdId } = openMillLane();
+    const { call, store, householdId } = await openMillLane();
     const whole = await call('household.open', { id: householdId });
     const meter = whole.series.find(({ role }) => role === 'heat-pump')!;
     const months = ['09', '10', '11', '12', '01', '02', '03', '04', '05', '06', '07', '08'];

@@ -6,9 +6,9 @@ import { openDesk } from '../desk/open-desk.ts';
 
 const folder = resolve(import.meta.dirname, '../../../sample-bills/mill-lane');
 
-export function openMillLane() {
+export async function openMillLane() {
   const { desk, store, ports } = openDesk();
-  const { id } = loadSample(folder, ports);
+  const { id } = await loadSample(folder, ports);
   const call: Call = <N extends RequestName>(name: N, input: unknown) =>
     desk.handle(name, input, {}) as Promise<Output<N>>;
   return { call, store, householdId: id };

@@ -46,7 +46,7 @@ describe('a machine is lost, and a new one has everything from the stick, to the
     { name: 'a plain copy', passphrase: undefined },
     { name: 'a copy under a passphrase', passphrase: 'a roof, a ladder, a laptop' },
   ])('$name', { timeout: 60_000 }, async ({ passphrase }) => {
-    const old = machines.openWithSample('old');
+    const old = await machines.openWithSample('old');
     await old.call('settings.write', { ...(await old.call('settings.read', {})), installerName: 'Fern and Sons' });
     const { path, households } = await old.call('data.save', { folder: stick, passphrase });
     const before = everyRow(old, 'before');
@@ -67,7 +67,7 @@ describe('a machine is lost, and a new one has everything from the stick, to the
 
 describe('what is restored', () => {
   test('what was there is kept, and can be restored in its turn', async () => {
-    const one = machines.openWithSample('one');
+    const one = await machines.openWithSample('one');
     const { path } = await one.call('data.save', { folder: stick });
     const late = await one.call('household.create', { name: 'Made after the copy' });
     const { keptAs } = await one.call('data.restore', { path });
@@ -124,10 +124,10 @@ describe('what is restored', () => {
   });
 
   test('one household of a copy comes in beside what is here, with its estimates, as often as is wanted', async () => {
-    const old = machines.openWithSample('old', 'mill-lane');
+    const old = await machines.openWithSample('old', 'mill-lane');
     const { path } = await old.call('data.save', { folder: stick });
     const [row] = await old.call('household.list', {});
-    const other = machines.openWithSample('other', 'quay-flat');
+    const other = await machines.openWithSample('other', 'quay-flat');
     for (let n = 1; n <= 2; n++) {
       const { id } = await other.call('data.bring-in', { path, householdId: row!.id });
       expect((await other.call('household.open', { id })).evidence).toHaveLength(row!.evidenceCount);
@@ -163,7 +163,7 @@ describe('what is no copy is refused in words, and changes nothing', () => {
   ])('%s', async (_, make, code) => {
     const path = join(stick, 'thing.sqlite');
     make(path);
-    const one = machines.openWithSample('one');
+    const one = await machines.openWithSample('one');
     const before = one.store.sealOfAll();
     const refusal = await refusalOf(one.call('data.restore', { path }).catch((error) => Promise.reject(error)));
     const { toRefusal } = await import('../../../src/desk/refusal.ts');
@@ -172,13 +172,13 @@ describe('what is no copy is refused in words, and changes nothing', () => {
   });
 
   test('the data file that is open now, by whatever name, and it stays locked', async () => {
-    const one = machines.openWithSample('one');
+    const one = await machines.openWithSample('one');
     expect((await refusalOf(one.call('data.look', { path: one.path }))).code).toBe('own-data');
     expect(runApart(`openSqliteStore(${JSON.stringify(one.path)});`).said).toContain('in-use');
   });
 
   test('a passphrase that is missing, wrong, or of a damaged copy', { timeout: 60_000 }, async () => {
-    const one = machines.openWithSample('one', 'quay-flat');
+    const one = await machines.openWithSample('one', 'quay-flat');
     const { path } = await one.call('data.save', { folder: stick, passphrase: 'Straße und Dach' });
     expect(path.endsWith('.locked')).toBe(true);
     expect(readFileSync(path).includes('SQLite')).toBe(false);
@@ -206,7 +206,7 @@ describe('what is no copy is refused in words, and changes nothing', () => {
 });
 
 test('a copy never writes over another, leaves nothing half-written, and says what is damaged in it', async () => {
-  const one = machines.openWithSample('one', 'quay-flat');
+  const one = await machines.openWithSample('one', 'quay-flat');
   await one.call('data.save', { folder: stick });
   await one.call('data.save', { folder: stick });
   expect(readdirSync(stick).sort()).toEqual(['Plainwarmth 2026-11-25 (2).sqlite', 'Plainwarmth 2026-11-25.sqlite']);

@@ -30,7 +30,7 @@ const DAY = spoilBlob('days', 'readings', 'rowid_of_day');
 
 describe('one bad piece blocks no other, is named with its household and its way back', () => {
   test('three bytes of a day: the household opens, says so, and has the readings rebuilt to the last bit', async () => {
-    const before = machines.openWithSample('one');
+    const before = await machines.openWithSample('one');
     const [{ id } = { id: '' }] = await before.call('household.list', {});
     const one = spoil(
       before,
@@ -58,7 +58,7 @@ describe('one bad piece blocks no other, is named with its household and its way
   });
 
   test('a raw file: the household is still exported, without it, and the same file brings it back', async () => {
-    const before = machines.openWithSample('one');
+    const before = await machines.openWithSample('one');
     const [{ id } = { id: '' }] = await before.call('household.list', {});
     const evidence = (await before.call('household.open', { id })).evidence[0]!;
     const bytes = new Uint8Array(before.store.readRawFile(evidence.id)!);
@@ -80,7 +80,7 @@ describe('one bad piece blocks no other, is named with its household and its way
   });
 
   test('an import taken in again puts the raw file right too', async () => {
-    const before = machines.openWithSample('one');
+    const before = await machines.openWithSample('one');
     const [{ id } = { id: '' }] = await before.call('household.list', {});
     const evidence = (await before.call('household.open', { id })).evidence[0]!;
     const bytes = new Uint8Array(before.store.readRawFile(evidence.id)!);
@@ -91,7 +91,7 @@ describe('one bad piece blocks no other, is named with its household and its way
   });
 
   test('an unreadable household: the list shows the others and it, and it can be erased', async () => {
-    const before = machines.openWithSample('one');
+    const before = await machines.openWithSample('one');
     await before.call('household.create', { name: 'Fern Bank' });
     const one = spoil(
       before,
@@ -117,7 +117,7 @@ describe('one bad piece blocks no other, is named with its household and its way
     ['an import', `UPDATE evidence SET document = replace(document, '"shape"', '"shope"') WHERE place = 1`, 'import'],
     ['a written estimate', `UPDATE estimates SET document = replace(document, '1', '7')`, 'estimate'],
   ])('%s: the household opens without it and says so', async (_, sql, kind) => {
-    const before = machines.openWithSample('one');
+    const before = await machines.openWithSample('one');
     const [row] = await before.call('household.list', {});
     await before.call('estimate.keep', { householdId: row!.id, note: '' });
     const one = spoil(before, sql);
@@ -137,7 +137,7 @@ describe('what the desk does by itself', () => {
   const at = (day: string) => ({ today: () => day, now: () => `${day}T10:00:00.000Z` });
 
   test('a copy every day, the last 14 kept; a stick that is away is said and not fatal', async () => {
-    const one = machines.openWithSample('one', 'quay-flat');
+    const one = await machines.openWithSample('one', 'quay-flat');
     const stick = machines.folderOf('stick');
     writeFileSync(join(stick, 'plainwarmth-holiday 2026-01-01.sqlite'), 'mine');
     await one.call('data.daily', { folder: stick });
@@ -159,7 +159,7 @@ describe('what the desk does by itself', () => {
   });
 
   test('a check of every piece each week', async () => {
-    const before = machines.openWithSample('one', 'quay-flat');
+    const before = await machines.openWithSample('one', 'quay-flat');
     await keepUp({ ...before, ...at('2026-11-01') });
     const one = spoil(before, `UPDATE evidence SET document = replace(document, '"shape"', '"shope"')`);
     await keepUp({ ...one, ...at('2026-11-07') });
@@ -170,7 +170,7 @@ describe('what the desk does by itself', () => {
   });
 
   test('a reminder when the last copy is older than a month, or there never was one', async () => {
-    const one = machines.openWithSample('one', 'quay-flat');
+    const one = await machines.openWithSample('one', 'quay-flat');
     await keepUp({ ...one, ...at('2026-10-01') });
     expect((await one.call('data.read', {})).isCopyDue).toBe(true);
     await one.call('data.save', { folder: machines.folderOf('stick') });
@@ -180,7 +180,7 @@ describe('what the desk does by itself', () => {
 
 describe('the clock behind the last estimate', () => {
   test('is said, and the estimate is kept when the clock is said to be right', async () => {
-    const one = machines.openWithSample('one');
+    const one = await machines.openWithSample('one');
     const [{ id } = { id: '' }] = await one.call('household.list', {});
     const late = machines.open('late', {
       store: one.store,

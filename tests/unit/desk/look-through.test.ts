@@ -13,9 +13,9 @@ function csv(registers: Readonly<Record<string, { readonly kWh: number; readonly
   });
   return [['Start', ...Object.keys(registers)].join(','), ...rows].join('\n');
 }
-function look(text: string, choices: IntakeChoices = { carrier: 'electricity', role: 'import', unit: 'kWh' }) {
+async function look(text: string, choices: IntakeChoices = { carrier: 'electricity', role: 'import', unit: 'kWh' }) {
   let ids = 0;
-  const taken = takeIn({
+  const taken = await takeIn({
     file: { fileName: 'hours.csv', bytes: new TextEncoder().encode(text) },
     householdId: 'h1',
     importedOn: '2026-02-01',
@@ -36,18 +36,18 @@ function look(text: string, choices: IntakeChoices = { carrier: 'electricity', r
 }
 
 describe('registers of one import', () => {
-  test('one is looked through', () => {
-    expect(look(csv({ 'House import (kWh)': { kWh: 0.5 } }))).toEqual([
+  test('one is looked through', async () => {
+    expect(await look(csv({ 'House import (kWh)': { kWh: 0.5 } }))).toEqual([
       { meter: 'whole-house', name: 'House import (kWh)', leftOut: [], intervalMinutes: 60, days: DAYS, firstKWh: 0.5 },
     ]);
   });
-  test('those that count some hours each are added', () => {
-    expect(look(csv({ 'Rate 1 (kWh)': { kWh: 0.5 }, 'Rate 2 (kWh)': { kWh: 0.25 } }))).toMatchObject([
+  test('those that count some hours each are added', async () => {
+    expect(await look(csv({ 'Rate 1 (kWh)': { kWh: 0.5 }, 'Rate 2 (kWh)': { kWh: 0.25 } }))).toMatchObject([
       { name: 'Rate 1 (kWh) and Rate 2 (kWh)', leftOut: [], firstKWh: 0.75 },
     ]);
   });
-  test('of others the one with the most days is looked through, and the rest are named', () => {
-    const found = look(
+  test('of others the one with the most days is looked through, and the rest are named', async () => {
+    const found = await look(
       csv({
         'House import (kWh)': { kWh: 0.5, hours: 240 },
         'Shed import (kWh)': { kWh: 0.1 },
@@ -58,8 +58,8 @@ describe('registers of one import', () => {
       { name: 'Shed import (kWh)', leftOut: ['House import (kWh)', 'Barn import (kWh)'], days: DAYS, firstKWh: 0.1 },
     ]);
   });
-  test('where one counts all hours beside two of some, it is taken alone, for it holds them', () => {
-    const found = look(
+  test('where one counts all hours beside two of some, it is taken alone, for it holds them', async () => {
+    const found = await look(
       csv({
         'Total import (kWh)': { kWh: 0.75 },
         'Day import (kWh)': { kWh: 0.5 },
@@ -68,8 +68,8 @@ describe('registers of one import', () => {
     );
     expect(found).toMatchObject([{ name: 'Total import (kWh)', leftOut: [], firstKWh: 0.75 }]);
   });
-  test('one that does not come to the sum of the two is another meter, and is named', () => {
-    const found = look(
+  test('one that does not come to the sum of the two is another meter, and is named', async () => {
+    const found = await look(
       csv({
         'Garage import (kWh)': { kWh: 0.1 },
         'Day import (kWh)': { kWh: 0.5 },
@@ -80,7 +80,7 @@ describe('registers of one import', () => {
       { name: 'Day import (kWh) and Night import (kWh)', leftOut: ['Garage import (kWh)'], firstKWh: 0.75 },
     ]);
   });
-  test('gas is none of it', () => {
-    expect(look(csv({ 'Gas (kWh)': { kWh: 2 } }), { carrier: 'gas', role: 'import', unit: 'kWh' })).toEqual([]);
+  test('gas is none of it', async () => {
+    expect(await look(csv({ 'Gas (kWh)': { kWh: 2 } }), { carrier: 'gas', role: 'import', unit: 'kWh' })).toEqual([]);
   });
 });

@@ -4,7 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { createDesk, type Desk, type DeskPorts } from '../../../src/desk/desk.ts';
 import { VALUES_KEY } from '../../../src/desk/values-key.ts';
-import { readFile } from '../../../src/intake/read-file.ts';
+import { readEvidence } from '../../../src/intake/read-evidence.ts';
 import { openSqliteStore, type SqliteStore } from '../../../src/store/sqlite-store.ts';
 
 export const TODAY = '2026-11-25';
@@ -31,7 +31,7 @@ export function openDesk(patch: Partial<DeskPorts> = {}): OpenedDesk {
     now: () => NOW,
     newId: () => `id-${++last}`,
     printPdf: async (html) => printedAs(html),
-    readEvidence: readFile,
+    readEvidence,
     host: 'loopback',
     dataFolder,
     valuesKey: VALUES_KEY,

@@ -8,7 +8,7 @@ import type { DeskError } from '../../../src/desk/desk-error.ts';
 import { loadSample } from '../../../src/desk/load-sample.ts';
 import type { DeskPorts } from '../../../src/desk/ports.ts';
 import { VALUES_KEY } from '../../../src/desk/values-key.ts';
-import { readFile } from '../../../src/intake/read-file.ts';
+import { readEvidence } from '../../../src/intake/read-evidence.ts';
 import { openSqliteStore, type SqliteStore } from '../../../src/store/sqlite-store.ts';
 
 export interface Machine {
@@ -40,7 +40,7 @@ export function makeMachines(name: string) {
       now: () => '2026-11-25T10:00:00.000Z',
       newId: () => `${machine}-${++last}`,
       printPdf: null,
-      readEvidence: readFile,
+      readEvidence,
       host: 'loopback',
       dataFolder,
       valuesKey: VALUES_KEY,
@@ -56,11 +56,15 @@ export function makeMachines(name: string) {
     folderOf,
     open,
     /** With an invented household, its files and its written estimate. */
-    openWithSample(machine: string, sample = 'larch-rise'): Machine {
+    async openWithSample(machine: string, sample = 'larch-rise'): Promise<Machine> {
       const one = open(machine);
       const clock = { today: () => '2026-11-25', now: () => '2026-11-25T10:00:00.000Z' };
       const newId = () => `${machine}-${sample}-${++last}`;
-      loadSample(join(import.meta.dirname, '../../../sample-bills', sample), { store: one.store, ...clock, newId });
+      await loadSample(join(import.meta.dirname, '../../../sample-bills', sample), {
+        store: one.store,
+        ...clock,
+        newId,
+      });
       return one;
     },
     remove() {

@@ -11,7 +11,7 @@ const samples = readdirSync(folder, { withFileTypes: true })
 
 test.each(samples)('%s goes into an empty store as if imported by hand', async (name) => {
   const { store, ports, desk } = openDesk();
-  const household = loadSample(join(folder, name), ports);
+  const household = await loadSample(join(folder, name), ports);
   const [row] = store.listHouseholds({ archived: false });
   expect(row?.household).toEqual(household);
   expect(row!.evidenceCount).toBeGreaterThan(0);

@@ -45,9 +45,9 @@ function workingsIn(value: unknown): Working[] {
 }
 
 describe.each(['larch-rise', 'holm-farm', 'mill-lane', 'quay-flat', 'beacon-view'])('%s', (name) => {
-  test('title, formula, inputs and units', () => {
+  test('title, formula, inputs and units', async () => {
     const task = { withCheck: name === 'mill-lane', withDocument: false };
-    const { estimate, check } = reckonHousehold(`sample-bills/${name}/household.json`, '2026-11-25', task);
+    const { estimate, check } = await reckonHousehold(`sample-bills/${name}/household.json`, '2026-11-25', task);
     speak({ language: 'de-DE', currency: 'GBP' }, german);
     const texts = workingsIn([estimate, check]).flatMap(({ title, formula, inputs, result }) => [
       title,
@@ -63,9 +63,9 @@ describe.each(['larch-rise', 'holm-farm', 'mill-lane', 'quay-flat', 'beacon-view
   });
 });
 
-test('what the model says of a household it tells by codes', () => {
+test('what the model says of a household it tells by codes', async () => {
   const task = { withCheck: true, withDocument: false };
-  const { estimate, check } = reckonHousehold('sample-bills/mill-lane/household.json', '2026-11-25', task);
+  const { estimate, check } = await reckonHousehold('sample-bills/mill-lane/household.json', '2026-11-25', task);
   const workings = workingsIn([estimate, check]);
   const texts = workings.flatMap(({ title, formula, inputs }) => [title, formula, ...inputs.map(({ name }) => name)]);
   const rates = estimate.appraisal.systems.flatMap((system) => system.rates.map(({ name }) => name));

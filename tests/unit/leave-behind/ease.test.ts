@@ -36,11 +36,16 @@ const LIST_OF_AMOUNTS = /(£[\d,]+ (more|less),? ){5}/;
 const NOT_FOR_READING = /^(Sources|About this paper|How each figure was worked out|What went into it|.*working.*)$/i;
 
 const task = { withCheck: false, withDocument: true };
-const papers = ['larch-rise', 'holm-farm', 'quay-flat'].map((sample) => {
-  const { estimate } = reckonHousehold(`sample-bills/${sample}/household.json`, '2026-11-25', task);
-  return [sample, renderLeaveBehind(estimate, SETTINGS)] as const;
+const papers = await Promise.all(
+  ['larch-rise', 'holm-farm', 'quay-flat'].map(async (sample) => {
+    const { estimate } = await reckonHousehold(`sample-bills/${sample}/household.json`, '2026-11-25', task);
+    return [sample, renderLeaveBehind(estimate, SETTINGS)] as const;
+  }),
+);
+const complaint = await reckonHousehold('sample-bills/mill-lane/household.json', '2026-11-25', {
+  ...task,
+  withCheck: true,
 });
-const complaint = reckonHousehold('sample-bills/mill-lane/household.json', '2026-11-25', { ...task, withCheck: true });
 const letter = renderLetter(complaint.check!, complaint.estimate, complaint.whole.household, SETTINGS);
 
 describe.each([...papers, ['the letter', letter] as const])('%s', (_name, html) => {

@@ -87,7 +87,7 @@ describe.skipIf(!canMount)('a disk', () => {
   test('too small for the copy: nothing half-written is left, and it is said', async () => {
     mount('-t', 'tmpfs', '-o', 'size=256k', 'tmpfs', disk);
     const machines = makeMachines('full');
-    const one = machines.openWithSample('one');
+    const one = await machines.openWithSample('one');
     for (const passphrase of [undefined, 'four words on paper']) {
       const refusal = await refusalOf(one.call('data.save', { folder: disk, passphrase }));
       expect(toRefusal(refusal).code).toBe('disk-full');

@@ -14,9 +14,9 @@ const SETTINGS = {
   logo: '',
 } as const;
 
-function pagesOf(sample: string) {
+async function pagesOf(sample: string) {
   const path = `sample-bills/${sample}/household.json`;
-  const { estimate, series } = reckonHousehold(path, '2026-11-25', { withCheck: false, withDocument: false });
+  const { estimate, series } = await reckonHousehold(path, '2026-11-25', { withCheck: false, withDocument: false });
   const { household, appraisal } = estimate;
   const kept = { number: 3, madeOn: estimate.madeOn, id: 'p', note: '', heatPumpPence: 1, lowPence: 1, highPence: 2 };
   return [[], [kept]].flatMap((estimates) =>
@@ -37,8 +37,13 @@ function pagesOf(sample: string) {
   );
 }
 
-describe.each(['larch-rise', 'holm-farm', 'mill-lane', 'quay-flat', 'beacon-view'])('%s', (sample) => {
-  test.each(pagesOf(sample).map((page) => [page.name, page] as const))('%s', (_name, { sentence, say, picture }) => {
+const pages = await Promise.all(
+  ['larch-rise', 'holm-farm', 'mill-lane', 'quay-flat', 'beacon-view'].map(
+    async (sample) => [sample, await pagesOf(sample)] as const,
+  ),
+);
+describe.each(pages)('%s', (_sample, ofSample) => {
+  test.each(ofSample.map((page) => [page.name, page] as const))('%s', (_name, { sentence, say, picture }) => {
     const steps = picture.kind === 'steps' ? picture.steps : [];
     const text = [sentence, say, ...steps].filter(Boolean).join(' ');
     const { ease, grade } = readingEase(text);

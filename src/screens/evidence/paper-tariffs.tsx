@@ -1,0 +1,25 @@
+import type { Tariff } from '../../model/shapes/tariff.ts';
+import { say } from '../../words/say.ts';
+import { carrierName } from '../../words/systems.ts';
+import { useHousehold } from '../household-context.tsx';
+import { placeTariff } from '../prices/use-tariffs.ts';
+
+/** The prices of a bill, kept as the household's own tariff. A night rate's hours stand on no bill, and that is said. */
+export function PaperTariffs(props: { readonly tariffs: readonly Tariff[] }) {
+  const { change, tell } = useHousehold();
+  const keep = (tariff: Tariff) => {
+    change(placeTariff({ ...tariff, id: '' }, tariff.fuel === 'gas' ? 'gasTariffId' : 'electricityTariffId'));
+    tell(
+      tariff.grade === 'assumed'
+        ? say(
+            'The tariff is kept. The bill does not say when the night rate holds; we took 00:00 to 07:00. Put it right under Prices.',
+          )
+        : say('The tariff is kept, and used under Prices.'),
+    );
+  };
+  return props.tariffs.map((tariff) => (
+    <button key={tariff.id} type="button" onClick={() => keep(tariff)}>
+      {say('Keep its tariff for {fuel} too', { fuel: carrierName(tariff.fuel) })}
+    </button>
+  ));
+}

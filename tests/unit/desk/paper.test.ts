@@ -1,0 +1,44 @@
+import { expect, test } from 'vitest';
+import { writePdf } from '../../../sample-bills/write-pdf.ts';
+import type { OpenHousehold } from '../../../src/desk/contract.ts';
+import type { Evidence } from '../../../src/model/shapes/evidence.ts';
+import { layOutBill } from '../../prove/paper/lay-out.ts';
+import { openDesk } from './open-desk.ts';
+
+async function bring(bytes: Uint8Array, choices = {}) {
+  const { desk, store } = openDesk();
+  const { household } = (await desk.handle('household.create', { name: 'Larch Rise' }, {})) as OpenHousehold;
+  const { fileId } = (await desk.handle('file.offer', { fileName: 'bill.pdf', bytes }, {})) as { fileId: string };
+  const request = { fileId, householdId: household.id, choices };
+  const keep = async () => (await desk.handle('evidence.accept', request, {})) as { evidence: Evidence };
+  const handOut = async () => {
+    const { base64 } = (await desk.handle('household.export', { id: household.id }, {})) as { base64: string };
+    return Buffer.from(base64, 'base64').toString();
+  };
+  return { store, householdId: household.id, keep, handOut };
+}
+const made = layOutBill(6, 1);
+
+test('a proved bill is kept without the paper it stood on', async () => {
+  const { store, keep, handOut } = await bring(writePdf(made.pages));
+  const { evidence } = await keep();
+  expect(evidence.series[0]!.bills).toHaveLength(1);
+  expect(store.readRawFile(evidence.id)).toBeUndefined();
+  expect(await handOut()).not.toMatch(/Sample|Orchard/);
+});
+
+test('where the installer says so the paper is kept too, and never handed out', async () => {
+  const bytes = writePdf(made.pages);
+  const { store, keep, handOut } = await bring(bytes, { paper: { keepPaper: true } });
+  const { evidence } = await keep();
+  expect(store.readRawFile(evidence.id)).toEqual(bytes);
+  expect(JSON.parse(await handOut()).evidence[0].rawFile).toBeNull();
+});
+
+test('while something is asked nothing is kept', async () => {
+  // Without the last page the VAT is missing.
+  const pages = made.pages.map((texts) => texts.filter(({ text }) => !/VAT|tax|%/i.test(text)));
+  const { store, householdId, keep } = await bring(writePdf(pages));
+  await expect(keep()).rejects.toMatchObject({ code: 'paper-vat-asked' });
+  expect(store.listEvidence(householdId)).toEqual([]);
+});

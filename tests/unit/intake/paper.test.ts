@@ -1,0 +1,205 @@
+import { zlibSync } from 'fflate';
+import { describe, expect, test } from 'vitest';
+import { type PlacedText, writePdf } from '../../../sample-bills/write-pdf.ts';
+import { intakeContext } from '../../../src/desk/take-in.ts';
+import type { IntakeChoices } from '../../../src/intake/intake.ts';
+import { readPaper } from '../../../src/intake/read-paper.ts';
+import { LAYOUTS, layOutBill } from '../../prove/paper/lay-out.ts';
+import { provePaper, proveScrambled } from '../../prove/paper.ts';
+
+const context = intakeContext('Europe/London', '2026-11-25');
+type Line = readonly [label: string, amount?: string];
+
+function setLines(lines: readonly Line[]): PlacedText[] {
+  return lines.flatMap(([label, amount], i) => {
+    const at = { y: 60 + i * 20, size: 11 };
+    return [{ text: label, x: 50, ...at }, ...(amount === undefined ? [] : [{ text: amount, x: 480, ...at }])];
+  });
+}
+const read = async (bytes: Uint8Array, choices: IntakeChoices = {}) =>
+  (await readPaper('bill.pdf', bytes, choices, context)).preview;
+const readLines = (lines: readonly Line[], choices: IntakeChoices = {}) => read(writePdf([setLines(lines)]), choices);
+const codesOf = ({ remarks }: Awaited<ReturnType<typeof read>>, ...weights: string[]) =>
+  remarks.filter(({ weight }) => weights.includes(weight)).map(({ code }) => code);
+
+const HEAD: readonly Line[] = [
+  ['Marrow & Tine Energy'],
+  ['Mrs A. Sample, 12 Orchard Row, account 88123456'],
+  ['Statement 2 July to 1 October 2026'],
+  ['Electricity, two rates'],
+  ['Day, earlier reading, actual', '41,902'],
+  ['Day, later reading, estimated', '42,318'],
+];
+const CHARGES: readonly Line[] = [
+  ['Day units 416 kWh at 30.40 p', '£126.46'],
+  ['Night units 275 kWh at 14.10 p', '£38.78'],
+  ['Standing charge 91 days at 54.2 p', '£49.32'],
+];
+const TOTALS: readonly Line[] = [
+  ['VAT at 5 % on £214.56', '£10.73'],
+  ['Charges of this statement', '£225.29'],
+  ['Your monthly payments', '-£240.00'],
+];
+const BILL = [...HEAD, ...CHARGES, ...TOTALS];
+
+describe('a bill in two rates', () => {
+  test('every value is proved, and the bill is the one that typing would make', async () => {
+    const { paper, series, remarks } = await readLines(BILL);
+    expect(remarks.filter(({ weight }) => weight !== 'note')).toEqual([]);
+    expect(paper!.isWhole).toBe(true);
+    const { bill } = series[0]!.bills![0]!;
+    expect(bill).toMatchObject({
+      fuel: 'electricity',
+      from: '2026-07-02',
+      to: '2026-10-01',
+      meters: [
+        { name: 'day', opening: 41_902, openingKind: 'actual', closing: 42_318, closingKind: 'estimated', kWh: 416 },
+        { name: 'night', kWh: 275 },
+      ],
+      charges: [
+        { meter: 'day', kWh: 416, pencePerKWh: 30.4, pence: 12_646 },
+        { meter: 'night', kWh: 275, pencePerKWh: 14.1, pence: 3878 },
+      ],
+      standing: [{ days: 91, pencePerDay: 54.2, pence: 4932 }],
+      vat: { included: false, rate: 0.05, pence: 1073 },
+      totalPence: 22_529,
+    });
+    expect(series[0]!.periods).toEqual([
+      { from: '2026-07-02', to: '2026-10-01', kWh: 691, costPence: 22_529, quality: 'estimated', row: 1 },
+    ]);
+    const use = paper!.values.find(({ kind, name }) => kind === 'use' && name === 'day')!;
+    expect(use.sums).toEqual(['416 kWh × 30.40 p = £126.46', '42,318 − 41,902 = 416 kWh']);
+  });
+  test('nothing that is kept names the person, the address or the account', async () => {
+    const { series } = await readLines(BILL);
+    expect(JSON.stringify(series)).not.toMatch(/Sample|Orchard|88123456/);
+  });
+  test('payments stand apart from what the energy cost', async () => {
+    const { paper } = await readLines(BILL);
+    expect(paper!.values.find(({ kind }) => kind === 'payment')).toMatchObject({ text: '-£240.00', state: 'read' });
+  });
+  test('upside down it is the same bill', async () => {
+    const upright = await readLines(BILL);
+    const turned = await read(writePdf([setLines(BILL)], true));
+    expect(turned.series).toEqual(upright.series);
+    expect(turned.paper!.isWhole).toBe(true);
+  });
+  test('a wrong sum is shown with both sides, and asked', async () => {
+    const lines = BILL.map((line): Line => (line[1] === '£126.46' ? [line[0], '£136.46'] : line));
+    const preview = await readLines(lines);
+    expect(codesOf(preview, 'question')).toContain('paper-contradicted-asked');
+    expect(preview.paper!.values.find(({ text }) => text === '£136.46')).toMatchObject({
+      state: 'contradicted',
+      sums: ['416 kWh × 30.40 p (126.46) ≠ £136.46'],
+    });
+    expect(preview.paper!.isWhole).toBe(false);
+  });
+  test('a word put right by the person proves the sum, and is marked as typed', async () => {
+    const lines = BILL.map((line): Line => (line[1] === '£126.46' ? [line[0], '£136.46'] : line));
+    const first = await readLines(lines);
+    const at = first.paper!.pages[0]!.words.findIndex(({ text }) => text === '£136.46');
+    const again = await readLines(lines, { paper: { words: [{ page: 0, at, text: '£126.46' }] } });
+    expect(codesOf(again, 'question', 'refusal')).toEqual([]);
+    expect(again.paper!.values.find(({ text }) => text === '£126.46')!.state).toBe('typed');
+    expect(again.paper!.isWhole).toBe(false);
+  });
+  test('half of it asks for the rest', async () => {
+    const half = await readLines([...HEAD, ...CHARGES]);
+    expect(codesOf(half, 'question')).toContain('paper-vat-asked');
+    expect(half.paper!.isWhole).toBe(false);
+    expect(codesOf(await readLines(HEAD), 'refusal')).toEqual(['paper-no-bill']);
+  });
+  test('its prices are a tariff', async () => {
+    const { paper } = await readLines(BILL);
+    expect(paper!.tariffs).toMatchObject([
+      {
+        fuel: 'electricity',
+        grade: 'assumed',
+        versions: [{ from: '2026-07-02', standingPencePerDay: 54.2, vat: { rate: 0.05, included: false } }],
+      },
+    ]);
+  });
+});
+
+describe('paper that is no bill, or none that can be read', () => {
+  const latin = (text: string) => Uint8Array.from(text, (letter) => letter.charCodeAt(0));
+  const plain = () => new TextDecoder('latin1').decode(writePdf([setLines(BILL)]));
+  const withStream = (packed: Uint8Array) => {
+    const letters = Array.from(packed, (b) => String.fromCharCode(b)).join('');
+    return latin(
+      `${plain()}\n99 0 obj\n<< /Length ${packed.length} /Filter /FlateDecode >>\nstream\n${letters}\nendstream\nendobj\n`,
+    );
+  };
+  const locked = () =>
+    plain().replace(
+      'trailer\n<<',
+      `trailer\n<< /ID [<00><00>] /Encrypt << /Filter /Standard /V 1 /R 2 /P -44 /O <${'11'.repeat(32)}> /U <${'22'.repeat(32)}> >>`,
+    );
+  const cases: readonly (readonly [string, () => Uint8Array, string])[] = [
+    ['locked', () => latin(locked()), 'paper-locked'],
+    ['damaged', () => latin('%PDF-1.4\nnothing of a PDF'), 'paper-broken'],
+    ['without any words', () => writePdf([[]]), 'paper-no-text'],
+    ['of 400 pages', () => writePdf(Array.from({ length: 400 }, () => setLines(BILL))), 'paper-many-pages'],
+    [
+      'that unpacks without end',
+      () => withStream(zlibSync(new Uint8Array(40 * 1024 * 1024), { level: 9 })),
+      'paper-bomb',
+    ],
+    [
+      'about a cat',
+      () => writePdf([setLines([['Our cat Minka, 4 years, 3.9 kg'], ['Lost on 3 May 2026']])]),
+      'paper-no-bill',
+    ],
+    [
+      'for water',
+      () =>
+        writePdf([
+          setLines([
+            ['Your water bill 1 May 2026 to 1 August 2026'],
+            ['Water 24 m³ at 210.5 p', '£50.52'],
+            ['Sewage 22 m³ at 180.0 p', '£39.60'],
+            ['Total', '£90.12'],
+          ]),
+        ]),
+      'paper-water-only',
+    ],
+  ];
+  test.each(cases)('%s', async (_name, make, code) => {
+    const preview = await read(make());
+    expect(codesOf(preview, 'refusal')).toEqual([code]);
+    expect(preview.series).toEqual([]);
+  });
+  test('scripts in it are not run, and the bill is read', async () => {
+    const scripted = plain().replace(
+      '/Type /Catalog',
+      '/Type /Catalog /OpenAction << /S /JavaScript /JS (globalThis.ran = true) >>',
+    );
+    const preview = await read(latin(scripted));
+    expect(preview.paper!.isWhole).toBe(true);
+    expect('ran' in globalThis).toBe(false);
+  });
+  test('water beside electricity is left out, and said', async () => {
+    const lines = [...BILL, ['Water'], ['Water 24 m³ at 210.5 p', '£50.52']] as const;
+    const preview = await readLines(lines);
+    expect(codesOf(preview, 'note')).toContain('paper-water-left-out');
+    expect(preview.series.map(({ carrier }) => carrier)).toEqual(['electricity']);
+    expect(preview.series[0]!.periods![0]!.costPence).toBe(22_529);
+  });
+});
+
+describe('bills in many layouts', () => {
+  test('what is called proved is right', () => {
+    expect(provePaper(2 * LAYOUTS)).toMatchObject({ within: true });
+  });
+  test('scrambled digits prove nothing', () => {
+    expect(proveScrambled(LAYOUTS)).toMatchObject({ within: true });
+  });
+  test.each([0, 9, 24])('layout %i as a PDF is read as from its words', async (number) => {
+    const made = layOutBill(number, 5);
+    const { paper, series } = await read(writePdf(made.pages));
+    expect(paper!.isWhole).toBe(true);
+    expect(series.map(({ total }) => total)).toEqual(
+      made.bill.sections.map(({ charges }) => charges.reduce((sum, { kWh }) => sum + kWh, 0)),
+    );
+  });
+});
