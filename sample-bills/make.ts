@@ -3,11 +3,12 @@
  * Everything comes from the seeds below, so that the same files come out on every machine.
  * The warts are meant: real files have repeated rows, holes, title lines and two hours called 01:00.
  */
-import { writeFileSync } from 'node:fs';
+import { mkdirSync, writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { addDays, toCivilDate, toDayNumber } from '../src/model/calendar/civil.ts';
 import { heatOfDay, type MadeSlot, madeSlots, ordinaryUse } from './made-use.ts';
 import { type MadeDay, madeDays, seeded } from './made-weather.ts';
+import { PAPERS } from './make-paper.ts';
 
 const folder = fileURLToPath(new URL('.', import.meta.url));
 const write = (name: string, lines: readonly string[], end = '\n') =>
@@ -201,3 +202,5 @@ quayFlat();
 beaconView();
 millLaneBefore();
 millLane();
+mkdirSync(`${folder}paper`, { recursive: true });
+for (const [name, bytes] of PAPERS) writeFileSync(`${folder}paper/${name}`, bytes);

@@ -31,20 +31,12 @@ const NAMES: Readonly<Record<PaperValue['kind'], string>> = {
 };
 
 const REGISTERS: Readonly<Record<string, string>> = {
-  'all hours': phrase('all hours'),
   day: phrase('day'),
   night: phrase('night'),
   'off peak': phrase('off peak'),
   peak: phrase('peak'),
   'evening and weekend': phrase('evening and weekend'),
 };
-
-/** "Later reading, day". A name from the paper stands as it is there. */
-export function paperValueName({ kind, name, fuel }: PaperValue): string {
-  const about = name === undefined || name === fuel ? undefined : REGISTERS[name] ? say(REGISTERS[name]) : name;
-  const what = capitalised(say(NAMES[kind]));
-  return about === undefined ? what : say('{what}, {about}', { what, about });
-}
 
 const READINGS = {
   actual: phrase('actual'),
@@ -53,10 +45,15 @@ const READINGS = {
   unknown: phrase('not said whether read or estimated'),
 } as const;
 
-export function paperValueText({ kind, text, reading }: PaperValue): string {
-  const shown = kind === 'fuel' ? carrierName(text) : text;
-  return reading === undefined ? shown : say('{text}, {kind}', { text: shown, kind: say(READINGS[reading]) });
+/** "Later reading, day, estimated". A name from the paper stands as it is there. */
+export function paperValueName({ kind, name, fuel, reading }: PaperValue): string {
+  const isOnly = name === undefined || name === fuel || name === 'all hours';
+  const about = isOnly ? [] : [REGISTERS[name] ? say(REGISTERS[name]) : name];
+  const how = reading === undefined ? [] : [say(READINGS[reading])];
+  return [capitalised(say(NAMES[kind])), ...about, ...how].join(', ');
 }
+
+export const paperValueText = ({ kind, text }: PaperValue): string => (kind === 'fuel' ? carrierName(text) : text);
 
 /** "Proved by 416 kWh × 30.40 p = £126.46". */
 export function paperStateWords({ kind, state, sums, meaning }: PaperValue): string {
@@ -64,7 +61,7 @@ export function paperStateWords({ kind, state, sums, meaning }: PaperValue): str
   if (kind === 'fuel') return say('a word on the page says it');
   const known =
     state === 'proved'
-      ? say('proved by {sums}', { sums: sums.slice(0, 3).join(say(' and ')) })
+      ? say('proved by {sums}', { sums: sums.slice(0, 2).join(say(' and ')) })
       : state === 'contradicted'
         ? say('contradicted: {sums}', { sums: sums.join('; ') })
         : say('read on the page, nothing proves it');

@@ -75,9 +75,8 @@ export function findTotals({ rows, lines, taken }: TotalsInput): Totals | undefi
     .flatMap(({ figures }) => figures)
     .filter((one) => isMoney(one) && !taken.has(one) && one.value > 0);
   const vats = vatRows(rows, taken);
-  const taxes = new Set(vats.map(({ tax }) => tax));
-  const extras = extrasBetween(rows, new Set([...taken, ...taxes]), first, Math.min(rows.length - 1, last + REACH))
-    .filter(({ figure }) => !isSettling(rows[figure.row]!))
+  const extras = extrasBetween(rows, taken, first, Math.min(rows.length - 1, last + REACH))
+    .filter(({ figure }) => !isSettling(rows[figure.row]!) && !isOfVat(figure, vats))
     .slice(0, 6);
   let best: Totals | undefined;
   for (const before of subsetsOf(extras)) {
@@ -89,6 +88,10 @@ export function findTotals({ rows, lines, taken }: TotalsInput): Totals | undefi
   return best;
 }
 const rankOf = ({ confirmed, before, after }: Totals) => confirmed * 10 - before.length - 1.5 * after.length;
+
+/** Tax in the row of its rate; one in the row below may be something else. */
+const isOfVat = (figure: Figure, vats: readonly VatRow[]): boolean =>
+  vats.some(({ rate, tax }) => tax === figure && rate.row === tax.row);
 
 /** Payments, balances and what is due come after the total, never into it. */
 const isSettling = ({ words }: RowFacts): boolean =>
@@ -166,15 +169,22 @@ function settleNet(input: NetInput): Totals | undefined {
       });
   }
   const usable = proofs.filter(({ bits }) => bits >= LEAST_BITS);
-  const later = total ? afterVat(rest, grossPence, prefer) : undefined;
+  const later =
+    total || vat
+      ? afterVat(
+          rest.filter(({ figure }) => figure !== vat?.tax),
+          grossPence,
+          prefer,
+        )
+      : undefined;
   const confirmed =
     (whole && isSure ? 1 : 0) + (vat ? 1 : 0) + (total && (vat || parts.length > 1) ? 1 : 0) + (later ? 1 : 0);
   if (confirmed === 0) return undefined;
   if (later)
     usable.push({
-      figures: [total!, ...later.after.map(({ figure }) => figure), later.total],
-      sum: `${total!.text} ${later.after.map(({ figure, pence }) => `${pence < 0 ? '−' : '+'} ${figure.text.replace(/^[-−–]\s?/, '')}`).join(' ')} = ${later.total.text}`,
-      bits: LEAST_BITS,
+      figures: [...(total ? [total] : vat ? [vat.tax] : []), ...later.after.map(({ figure }) => figure), later.total],
+      sum: `${total?.text ?? (grossPence / 100).toFixed(2)} ${later.after.map(({ figure, pence }) => `${pence < 0 ? '−' : '+'} ${figure.text.replace(/^[-−–]\s?/, '')}`).join(' ')} = ${later.total.text}`,
+      bits: Math.log2(Math.max(1, penceOf(later.total))) - Math.log2(printed.length * tried) + 4,
     });
   const shownTotal = later?.total ?? total;
   return {

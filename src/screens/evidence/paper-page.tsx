@@ -18,8 +18,9 @@ export function PaperPage(props: {
   readonly onPick: (place: PlaceOnPage) => void;
 }) {
   const { paper, page } = props;
-  const sheet = paper.pages[page];
-  if (!sheet) return null;
+  const whole = paper.pages[page];
+  if (!whole) return null;
+  const sheet = { ...whole, ...written(whole.words) };
   const percent = (part: number, whole: number) => `${((part / whole) * 100).toFixed(3)}%`;
   const marks = paper.values.flatMap(({ key, state, boxes }) =>
     boxes.filter((box) => box.page === page).map((box, i) => ({ ...box, state, key, id: `${key} ${i}` })),
@@ -28,7 +29,11 @@ export function PaperPage(props: {
     props.corrected.find((one) => one.page === page && one.at === at)?.text ?? printed;
   return (
     <div className="paper-sheet" style={{ aspectRatio: `${sheet.width} / ${sheet.height}` }}>
-      <svg viewBox={`0 0 ${sheet.width} ${sheet.height}`} role="img" aria-label={say('The words of the page')}>
+      <svg
+        viewBox={`${sheet.x} ${sheet.y} ${sheet.width} ${sheet.height}`}
+        role="img"
+        aria-label={say('The words of the page')}
+      >
         {marks.map(({ id, key, x, y, width, height, state }) => (
           <rect
             key={id}
@@ -63,8 +68,8 @@ export function PaperPage(props: {
             tabIndex={-1}
             aria-label={say('Correct {text}', { text: word.text })}
             style={{
-              left: percent(word.x, sheet.width),
-              top: percent(word.y, sheet.height),
+              left: percent(word.x - sheet.x, sheet.width),
+              top: percent(word.y - sheet.y, sheet.height),
               width: percent(word.width, sheet.width),
               height: percent(word.height, sheet.height),
             }}
@@ -74,4 +79,14 @@ export function PaperPage(props: {
       )}
     </div>
   );
+}
+
+const MARGIN = 24;
+/** The part of a page that is written on, so that its words are as large as can be. */
+function written(words: PaperReading['pages'][number]['words']) {
+  const x = Math.min(...words.map((word) => word.x)) - MARGIN;
+  const y = Math.min(...words.map((word) => word.y)) - MARGIN;
+  const right = Math.max(...words.map((word) => word.x + word.width)) + MARGIN;
+  const bottom = Math.max(...words.map((word) => word.y + word.height)) + MARGIN;
+  return words.length === 0 ? { x: 0, y: 0 } : { x, y, width: right - x, height: bottom - y };
 }

@@ -63,7 +63,7 @@ export function PaperView(props: {
           <thead>
             <tr>
               <th>{say('Read')}</th>
-              <th />
+              <th>{say('On the page')}</th>
               <th>{say('How we know')}</th>
             </tr>
           </thead>

@@ -33,7 +33,7 @@ export function PreviewScreen(props: {
   const isWhole = view.isCurrent && preview?.paper?.isWhole === true;
   useEffect(() => {
     // Nothing is left to ask: one key keeps it.
-    if (isWhole) keepButton.current?.focus();
+    if (isWhole) keepButton.current?.focus({ preventScroll: true });
   }, [isWhole]);
 
   const keep = async () => {

@@ -247,11 +247,9 @@ export const EVIDENCE_SCREEN: Catalogue = {
   'off peak': 'Nebenzeit',
   peak: 'Spitzenzeit',
   'evening and weekend': 'Abend und Wochenende',
-  '{what}, {about}': '{what}, {about}',
   actual: 'abgelesen',
   'read by the household': 'vom Haushalt abgelesen',
   'not said whether read or estimated': 'nicht gesagt, ob abgelesen oder geschätzt',
-  '{text}, {kind}': '{text}, {kind}',
   'typed by you': 'von Ihnen eingegeben',
   'a word on the page says it': 'ein Wort auf der Seite sagt es',
   'proved by {sums}': 'bewiesen durch {sums}',
@@ -271,6 +269,7 @@ export const EVIDENCE_SCREEN: Catalogue = {
   'A value shows its place; a click on the page corrects it.':
     'Ein Wert zeigt seine Stelle; ein Klick auf die Seite berichtigt ihn.',
   Read: 'Gelesen',
+  'On the page': 'Auf der Seite',
   'First day of the bill': 'Erster Tag der Rechnung',
   'First day after it': 'Erster Tag danach',
   'Keep the paper itself too, with the names and numbers on it':

@@ -1,0 +1,70 @@
+/** A bill as PDF: the page beside what was read of it, one key where all is proved, a question and a correction where not. */
+import { readFileSync } from 'node:fs';
+import AxeBuilder from '@axe-core/playwright';
+import type { Page } from '@playwright/test';
+import { chooseFile, comeToRest, expect, sample, takePicture, test, writeFile } from './host.ts';
+
+async function choosePaper(page: Page, path: string): Promise<void> {
+  await page.getByRole('link', { name: 'Larch Rise' }).first().click();
+  await page
+    .getByRole('link', { name: /^(Evidence|Nachweise)/ })
+    .first()
+    .click();
+  await chooseFile(page, page.getByRole('button', { name: 'Choose a file' }), path);
+  await expect(page.getByRole('img', { name: 'The words of the page' })).toBeVisible();
+  await comeToRest(page);
+}
+
+test('a bill whose every value is proved is kept with one key, and its tariff too', async ({ desk }) => {
+  await choosePaper(desk, sample('paper/two-rates-new-price.pdf'));
+  await expect(desk.getByRole('row', { name: /^Units, day 212 kWh/ })).toContainText('212 kWh × 31.20 p = £66.14');
+  await desk.getByRole('button', { name: 'VAT', exact: true }).click();
+  await expect(desk.locator('.paper-sheet .is-shown')).toHaveCount(1);
+  for (const colorScheme of ['light', 'dark'] as const) {
+    await desk.emulateMedia({ colorScheme });
+    expect((await new AxeBuilder({ page: desk }).analyze()).violations).toEqual([]);
+    await takePicture(desk, `paper-${colorScheme}`);
+  }
+  await desk.setViewportSize({ width: 1024, height: 768 });
+  await takePicture(desk, 'paper-1024');
+  await desk.getByRole('button', { name: 'Keep its tariff for electricity too' }).click();
+  await expect(desk.getByText(/we took 00:00 to 07:00/)).toBeVisible();
+  await desk.getByRole('button', { name: 'Keep this evidence' }).focus();
+  await desk.keyboard.press('Enter');
+  await expect(desk.getByText('two-rates-new-price.pdf is kept.')).toBeVisible();
+  await desk.getByText('1 bill with prices in it').click();
+});
+
+test('the button that keeps a proved bill has the focus', async ({ desk }) => {
+  await choosePaper(desk, sample('paper/gas.pdf'));
+  await expect(desk.getByRole('button', { name: 'Keep this evidence' })).toBeFocused();
+});
+
+test('a sum that does not come out blocks keeping until the number on the page is put right', async ({ desk }) => {
+  const printed = readFileSync(sample('paper/credit.pdf'), 'latin1').replace(/174\.87/, '184.87');
+  await choosePaper(desk, writeFile('wrong.pdf', Buffer.from(printed, 'latin1')));
+  const keep = desk.getByRole('button', { name: 'Keep this evidence' });
+  await expect(keep).toBeDisabled();
+  await expect(desk.locator('.ask', { hasText: '≠' })).toContainText('702 kWh × 24.91 p per kWh (174.87) ≠ £184.87');
+  await takePicture(desk, 'paper-contradicted');
+  await desk.getByRole('button', { name: 'Correct £184.87' }).click();
+  await desk.getByLabel('On the paper it says').fill('£174.87');
+  await desk.getByRole('button', { name: 'Put it right' }).click();
+  await expect(desk.getByRole('row', { name: /£174\.87 typed by you/ })).toBeVisible();
+  await expect(keep).toBeEnabled();
+});
+
+test('in German', async ({ desk }) => {
+  await desk.getByRole('link', { name: 'Settings' }).click();
+  await desk.getByText('Deutsch').click();
+  await desk.goBack();
+  await desk.getByRole('link', { name: 'Larch Rise' }).first().click();
+  await desk
+    .getByRole('link', { name: /^Nachweise/ })
+    .first()
+    .click();
+  await chooseFile(desk, desk.getByRole('button', { name: 'Datei wählen' }), sample('paper/jahresabrechnung.pdf'));
+  await expect(desk.getByRole('img', { name: 'Die Wörter der Seite' })).toBeVisible();
+  await comeToRest(desk);
+  await takePicture(desk, 'paper-german');
+});
