@@ -140,7 +140,8 @@ function previewRows(sheet: Sheet): IntakePreview['rows'] {
   return rows;
 }
 
-function emptyPreview(fileName: string, choices: IntakeChoices, book: RemarkBook): IntakePreview {
+/** What stands in a preview before anything was understood. */
+export function emptyPreview(fileName: string, choices: IntakeChoices, book: RemarkBook): IntakePreview {
   return {
     fileName,
     shape: null,

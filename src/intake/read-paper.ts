@@ -12,6 +12,7 @@ import { type Section, type Understanding, understand } from './paper/understand
 import { faultsOf, listValues, type ReadSection } from './paper/values.ts';
 import { INCLUDES_VAT } from './paper/vocabulary.ts';
 import { periodPicture, periodSeries } from './periods/period-series.ts';
+import { emptyPreview } from './read-file.ts';
 import { PAPER_SHAPE, type Page, type PaperChoices, type PaperValue } from './terms/paper-reading.ts';
 import { openRemarkBook, type RemarkBook } from './terms/remark-book.ts';
 import type { RemarkCode } from './terms/remark-codes.ts';
@@ -77,7 +78,7 @@ export function readPages(
     values.every(({ kind, state, meaning }) => KEPT_APART.has(kind) || (state === 'proved' && meaning === 'said'));
   return {
     preview: {
-      ...resultOf(fileName, choices, book).preview,
+      ...emptyPreview(fileName, choices, book),
       shape: PAPER_SHAPE,
       candidates: [{ shape: PAPER_SHAPE, fit: 1, reason: 'words of a bill with their places' }],
       choices: { ...choices, decimal: understood.decimal },
@@ -91,18 +92,7 @@ export function readPages(
 }
 
 const resultOf = (fileName: string, choices: IntakeChoices, book: RemarkBook): IntakeResult => ({
-  preview: {
-    fileName,
-    shape: null,
-    candidates: [],
-    choices,
-    columns: [],
-    rows: [],
-    dataRows: 0,
-    series: [],
-    firstDays: [],
-    remarks: book.list(),
-  },
+  preview: emptyPreview(fileName, choices, book),
   intervals: [],
 });
 
@@ -174,19 +164,13 @@ function ask(
   if (open.length > 0 && !said.looked)
     book.add('paper-unproved-asked', 'question', {
       count: open.length,
-      found: open
-        .map(({ text }) => text)
-        .slice(0, 6)
-        .join(', '),
+      found: fewOf(open),
     });
   const guessed = values.filter(({ meaning }) => meaning === 'guessed');
   if (guessed.length > 0 && !said.looked)
     book.add('paper-meaning-asked', 'question', {
       count: guessed.length,
-      found: guessed
-        .map(({ text }) => text)
-        .slice(0, 6)
-        .join(', '),
+      found: fewOf(guessed),
     });
   const against = [
     ...values.filter(({ state }) => state === 'contradicted').map(({ sums }) => sums[0]!),
@@ -211,6 +195,11 @@ function ask(
     return [`${(reckoned / 100).toFixed(2)} ≠ ${(printed / 100).toFixed(2)}`];
   }
 }
+const fewOf = (values: readonly PaperValue[]): string =>
+  values
+    .map(({ text }) => text)
+    .slice(0, 6)
+    .join(', ');
 /** Money that moves between household and supplier is no cost; nothing of it is kept. */
 const KEPT_APART: ReadonlySet<PaperValue['kind']> = new Set(['payment', 'balance', 'due', 'next-payment']);
 
