@@ -88,11 +88,10 @@ interface StillSums {
   readonly pww: number;
   readonly py: number;
   readonly pwy: number;
-  readonly pyy: number;
 }
 
 function sumStill(precision: Float64Array, wave: Float64Array, use: Float64Array): StillSums {
-  const sums = { p: 0, pw: 0, pww: 0, py: 0, pwy: 0, pyy: 0 };
+  const sums = { p: 0, pw: 0, pww: 0, py: 0, pwy: 0 };
   for (let i = 0; i < precision.length; i++) {
     const p = precision[i]!;
     sums.p += p;
@@ -100,7 +99,6 @@ function sumStill(precision: Float64Array, wave: Float64Array, use: Float64Array
     sums.pww += p * wave[i]! ** 2;
     sums.py += p * use[i]!;
     sums.pwy += p * wave[i]! * use[i]!;
-    sums.pyy += p * use[i]! ** 2;
   }
   return sums;
 }
@@ -155,6 +153,7 @@ function levelOf(data: SignatureData, plain: FittedSignature, raw: Float64Array,
 interface Fitted {
   readonly line: readonly [number, number, number];
   readonly covariance: number[][];
+  /** Logarithm of the likelihood, but for what is the same at every base temperature. */
   readonly log: number;
 }
 
@@ -174,7 +173,7 @@ function fitAt(x: Float64Array, rows: Rows): Fitted | null {
     pxw += p * wave[i]!;
     pxy += p * use[i]!;
   }
-  const { p, pw, pww, py, pwy, pyy } = rows.sums;
+  const { p, pw, pww, py, pwy } = rows.sums;
   // What is known: base = so much, and swing − c × base = 0.
   const a = [
     [p + ofBase + ofSwing * c * c, pw - ofSwing * c, px],
@@ -182,9 +181,8 @@ function fitAt(x: Float64Array, rows: Rows): Fitted | null {
     [px, pxw, pxx],
   ];
   const b = [py + ofBase * known.perDayKWh, pwy, pxy];
-  const square = pyy + ofBase * known.perDayKWh ** 2;
   const all = solveSymmetric(a, b);
-  if (all && all.solution[0]! >= 0 && all.solution[2]! >= 0) return toFitted(all, [0, 1, 2], b, square, pxx);
+  if (all && all.solution[0]! >= 0 && all.solution[2]! >= 0) return toFitted(all, [0, 1, 2], b, pxx);
   // Use does not run backwards: what would fall below nothing is held at nothing.
   const kept = all && all.solution[0]! < 0 ? [2] : [0, 1];
   const part = solveSymmetric(
@@ -192,13 +190,13 @@ function fitAt(x: Float64Array, rows: Rows): Fitted | null {
     kept.map((r) => b[r]!),
   );
   if (!part || part.solution[0]! < 0) return null;
-  const held = toFitted(part, kept, b, square, pxx);
+  const held = toFitted(part, kept, b, pxx);
   // A slope held at nothing is no surer than it was before.
   if (all && !kept.includes(2)) held.covariance[2]![2] = all.inverse[2]![2]!;
   return held;
 }
 
-function toFitted(solved: Solved, kept: readonly number[], b: readonly number[], square: number, pxx: number): Fitted {
+function toFitted(solved: Solved, kept: readonly number[], b: readonly number[], pxx: number): Fitted {
   const line: [number, number, number] = [0, 0, 0];
   const covariance = [0, 1, 2].map(() => [0, 0, 0]);
   let explained = 0;
@@ -211,5 +209,5 @@ function toFitted(solved: Solved, kept: readonly number[], b: readonly number[],
   });
   // The heating's share of the use, not the slope, is what is unknown beforehand: else a low base would weigh more.
   const scale = kept.includes(2) && pxx > 0 ? Math.log(pxx) : 0;
-  return { line, covariance, log: -0.5 * (square - explained) - 0.5 * solved.logDeterminant + 0.5 * scale };
+  return { line, covariance, log: 0.5 * (explained - solved.logDeterminant + scale) };
 }
