@@ -57,10 +57,10 @@ function settle(values: Float64Array, places: Uint32Array, from: number, to: num
 }
 
 /** `quantileOfSorted` for an unsorted sample, which is left in another order: a few points cost less than sorting it all. */
-export function quantileOf(values: Float64Array, p: number, from = 0): number {
+export function quantileOf(values: Float64Array, p: number): number {
   const place = Math.min(values.length - 1, Math.max(0, p * values.length - 0.5));
   const below = Math.floor(place);
-  const lower = valueAtPlace(values, below, from);
+  const lower = valueAtPlace(values, below);
   if (place === below) return lower;
   // After selecting, the next value in order is the least of those above the place.
   let upper = Number.POSITIVE_INFINITY;
@@ -69,12 +69,10 @@ export function quantileOf(values: Float64Array, p: number, from = 0): number {
 }
 
 /** The 10 and 90 % points of an unsorted sample, which is left in another order. */
-export function tenAndNinety(values: Float64Array): { low: number; high: number } {
-  const low = quantileOf(values, 0.1);
-  // What lies below the 10 % point is no candidate for the 90 % point.
-  const from = Math.max(0, Math.floor(0.1 * values.length - 0.5));
-  return { low, high: quantileOf(values, 0.9, from) };
-}
+export const tenAndNinety = (values: Float64Array): { low: number; high: number } => ({
+  low: quantileOf(values, 0.1),
+  high: quantileOf(values, 0.9),
+});
 
 /** Samples so large are narrowed by a sample of their own first. */
 const NARROWED_FROM = 600;

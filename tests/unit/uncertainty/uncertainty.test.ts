@@ -303,6 +303,14 @@ describe('points of a sample', () => {
     );
   });
 
+  test('both neighbours of every point are in their places', () => {
+    const random = normalDraws(1531).habits.map((z, i) => z * ((i * 7919) % 1531));
+    const sorted = random.slice().sort();
+    for (let k = 1; k < 200; k++) {
+      const around = sortAround(random.slice(), [k / 200]);
+      expect(quantileOfSorted(around, k / 200)).toBe(quantileOfSorted(sorted, k / 200));
+    }
+  });
   test('twenty futures ascend, and their count above zero is near the chance', () => {
     const sorted = Float64Array.from({ length: 1000 }, (_, i) => i - 249.5);
     const twenty = twentyOfSorted(sorted);
