@@ -12,7 +12,14 @@ import {
 import type { BillCheck } from '../model/shapes/bill-check.ts';
 import type { Remark } from '../model/shapes/evidence.ts';
 import { causeName, insideOf, nextSentence, verdictSentence } from '../words/check.ts';
-import { costSentence, designSentence, LEAST_FACTOR, rangeSentence, yearToYearSentence } from '../words/cost.ts';
+import {
+  costSentence,
+  designSentence,
+  gasStandingSentence,
+  LEAST_FACTOR,
+  rangeSentence,
+  yearToYearSentence,
+} from '../words/cost.ts';
 import {
   askSentence,
   costOfFinding,
@@ -270,7 +277,10 @@ export function reckonText({ whole, estimate, check }: Reckoned): string {
     ...section(say('Files'), remarks.map(remarkSentence)),
     ...section(say('Heat needed'), heatLines(appraisal)),
     ...section(say('The machine'), machineLines(appraisal)),
-    ...section(say('Running cost'), costLines(appraisal)),
+    ...section(say('Running cost'), [
+      ...costLines(appraisal),
+      ...[gasStandingSentence(appraisal, estimate.household)].filter(Boolean),
+    ]),
     ...section(say('Where both cost the same'), evenLines(appraisal)),
     ...section(say('Bill check'), check ? checkText(check) : []),
     ...section(say('What the readings show'), check ? findingLines(check) : []),

@@ -15,6 +15,7 @@ import type { Series } from './shapes/evidence.ts';
 import { carrierOf, DELIVERED_FUELS } from './shapes/heating.ts';
 import type { Household } from './shapes/household.ts';
 import type { Reference } from './shapes/reference.ts';
+import { standingPencePerDayInclVat } from './tariff/slot-price.ts';
 import { findRegion } from './weather/region.ts';
 import type { TypicalYear } from './year/typical-year.ts';
 import { typicalYear } from './year/typical-year.ts';
@@ -87,6 +88,7 @@ export function appraiseYears({
       gas: prices.gas.basis,
       electricityPencePerKWh: compared.electricityPencePerKWh,
       gasPencePerKWh: compared.gasPencePerKWh,
+      gasStandingPence: 365 * standingPencePerDayInclVat(prices.gas.version),
       ...Object.fromEntries(
         DELIVERED_FUELS.flatMap((fuel) => {
           const price = prices[fuel];

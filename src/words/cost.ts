@@ -1,6 +1,7 @@
 /** What heating costs: the opening sentence and those around it. When the heat pump costs more, they say so as plainly. */
 import { type Appraisal, type SystemResult, type Versus, verdictAgainst } from '../model/shapes/appraisal.ts';
-import { capitalised, factor, listed, monthNames, pence, spokenPounds } from './numbers.ts';
+import type { Household } from '../model/shapes/household.ts';
+import { capitalised, exactPounds, factor, listed, monthNames, pence, spokenPounds } from './numbers.ts';
 import { say } from './say.ts';
 import { fewerHomes, homesSentence, savingRange } from './sure.ts';
 import { systemInSentence, systemNumber } from './systems.ts';
@@ -151,6 +152,23 @@ export function splitSentence({ split }: Pick<SystemResult, 'split'>): string {
   ] as const;
   const shown = parts.filter(([amount]) => Math.abs(amount) >= 50).map(([amount, part]) => part(spokenPounds(amount)));
   return shown.length === 0 ? say('Nothing is paid in a year.') : say('That is {parts}.', { parts: listed(shown) });
+}
+
+/** Why the standing charge of gas stays beside the heat pump or goes, and what leaving gas would change; empty without gas. */
+export function gasStandingSentence(appraisal: Appraisal, { present }: Pick<Household, 'present'>): string {
+  const pence = appraisal.prices.gasStandingPence;
+  const { pump, beside } = pairOf(appraisal);
+  if (!pence || !pump || !Number.isFinite(pump.cost.value)) return '';
+  const amount = exactPounds(pence);
+  if (present.cooksOnGas)
+    return say(
+      '{amount} a year stays because you cook on gas: it is the gas standing charge. Without gas in the house it goes, and the heat pump costs about {less} a year. What an electric hob takes is not counted.',
+      { amount, less: spokenPounds(pump.cost.value - pence) },
+    );
+  if (beside?.id !== 'present' || beside.carrier !== 'gas') return '';
+  return say('The gas standing charge, {amount} a year, goes with the boiler, since nothing else here burns gas.', {
+    amount,
+  });
 }
 
 /** A cold and a mild winter, each met about 1 year in 10. */

@@ -73,11 +73,12 @@ function monthsInShort(from: CivilDate, to: CivilDate): string {
 }
 
 const KINDS: { readonly [kind in PriceKind]: string } = {
-  own: phrase('{months}, your own price'),
+  own: phrase('{months}, your own tariff'),
+  typed: phrase('your own price'),
   cap: phrase('{months}, price cap average, not your tariff'),
   average: phrase('{months}, average, not your tariff'),
   guide: phrase('{months}, guide page'),
-  assumed: phrase('assumed, nobody publishes it'),
+  assumed: phrase('assumed price'),
 };
 
 /** Day and kind of a price, under the name of what is bought at it: "Jan 2026, guide page, old". */

@@ -1,4 +1,4 @@
-import { breakEvenSentence } from '../../words/cost.ts';
+import { breakEvenSentence, gasStandingSentence } from '../../words/cost.ts';
 import { exactPounds, factor, grouped, pence, poundsRange } from '../../words/numbers.ts';
 import { ratioSentence } from '../../words/prices.ts';
 import { say } from '../../words/say.ts';
@@ -20,6 +20,7 @@ export function ComparisonPart({ parts }: { readonly parts: EstimateParts }) {
         )}
       </p>
       <CostTable parts={parts} />
+      <p className="plain">{gasStandingSentence(appraisal, parts.estimate.household)}</p>
       <p className="plain quiet">{leftOutSentence(appraisal)}</p>
       <h3>{say('How sure, and in another winter')}</h3>
       <div className="wide">

@@ -169,7 +169,7 @@ function chooseDelivered(
         from: asOf,
         grade: typed.grade,
         origin: typed.origin,
-        kind: 'own',
+        kind: 'typed',
       }
     : { ...deliveredPriceBasis(builtIn!, asOf), ...standingOf(fuel, prices, builtIn!.from, asOf) };
   return {

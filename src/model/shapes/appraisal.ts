@@ -317,8 +317,8 @@ export const Driver = z.object({
   share: z.number(),
 });
 
-/** Where a price is from: the household's own, the cap of the regulator, another average, a guide page, or nobody. */
-export const PriceKind = z.enum(['own', 'cap', 'average', 'guide', 'assumed']);
+/** Where a price is from: a tariff of the household's own, a price typed for it, the cap of the regulator, another average, a guide page, or nobody. */
+export const PriceKind = z.enum(['own', 'typed', 'cap', 'average', 'guide', 'assumed']);
 export type PriceKind = z.infer<typeof PriceKind>;
 
 export const PriceBasis = z.object({
@@ -361,6 +361,8 @@ export const Appraisal = z.object({
     /** Yearly mean over the heat pump's own hours, p/kWh. */
     electricityPencePerKWh: z.number(),
     gasPencePerKWh: z.number(),
+    /** Standing charge of gas for a year, pence; absent in what was kept before it was said. */
+    gasStandingPence: z.number().optional(),
     ...deliveredPence,
   }),
   /** Heat pump first, then the present system, then the others by cost. */

@@ -3,11 +3,17 @@ import type { Appraisal } from '../../model/shapes/appraisal.ts';
 import {
   breakEvenSentence,
   differenceSentence,
+  gasStandingSentence,
   heatPriceSentence,
   roomHeatPriceSentence,
   winterSentence,
 } from '../../words/cost.ts';
-import { breakEvenWorkings, roomHeatWorking, winterWorkings } from '../../words/explained/balance.ts';
+import {
+  breakEvenWorkings,
+  leavingGasWorking,
+  roomHeatWorking,
+  winterWorkings,
+} from '../../words/explained/balance.ts';
 import { rangedWorking } from '../../words/explained/ranged.ts';
 import { factor, pence } from '../../words/numbers.ts';
 import { ratioSentence } from '../../words/prices.ts';
@@ -20,7 +26,8 @@ import { Spoken } from '../shared/spoken.tsx';
 
 /** Where the balance would tip, and what another winter would do. */
 export function BalanceLines({ appraisal }: { readonly appraisal: Appraisal }) {
-  const { openWorking } = useHousehold();
+  const { household, openWorking } = useHousehold();
+  const standing = gasStandingSentence(appraisal, household);
   const { pump, beside, versus } = findSideBySide(appraisal);
   const { whole } = appraisal.machine;
   const find = () => [
@@ -30,6 +37,8 @@ export function BalanceLines({ appraisal }: { readonly appraisal: Appraisal }) {
       roomHeatWorking(system, inWords('Heat for the rooms. {title}', { title: sayTold(costWorking(system).title) })),
     ),
     ...winterWorkings(pump),
+    ...leavingGasWorking(appraisal, pump),
+    ...(standing && beside ? [costWorking(beside)] : []),
   ];
   return (
     <section aria-labelledby="balance">
@@ -60,6 +69,7 @@ export function BalanceLines({ appraisal }: { readonly appraisal: Appraisal }) {
         />{' '}
         {roomHeatPriceSentence(appraisal)}
       </p>
+      {standing ? <p className="explain">{standing}</p> : null}
       <p className="explain">
         {winterSentence(pump)} <HowWeKnow find={find} about={say('Where the balance tips')} plain />
       </p>

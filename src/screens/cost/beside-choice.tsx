@@ -10,7 +10,9 @@ export function BesideChoice() {
   const why = whyLeftOut(household);
   return (
     <details className="beside-choice screen-only">
-      <summary>{leftOutSentence(appraisal) || say('Every way of heating stands here.')}</summary>
+      <summary className="quiet small">
+        {leftOutSentence(appraisal) || say('Every way of heating stands here.')}
+      </summary>
       <fieldset className="fields">
         <legend>{say('Stands beside the heat pump')}</legend>
         {choosable(household).map((system) => (

@@ -121,6 +121,37 @@ export function roomHeatWorking(
   ];
 }
 
+/** What the heat pump costs once gas has left the house [p a year], and what its standing charge comes to; empty where it pays none. */
+export function leavingGasWorking(
+  { prices: { gasStandingPence } }: Appraisal,
+  { cost, split }: SystemResult,
+): ShownWorking[] {
+  if (!gasStandingPence || split.standingPence < gasStandingPence - 1) return [];
+  return [
+    {
+      title: inWords('The heat pump without gas in the house'),
+      formula: inWords('cost of a year − standing charge of gas'),
+      inputs: [
+        {
+          name: inWords('Cost of a typical year'),
+          value: cost.value,
+          unit: 'p',
+          grade: cost.grade,
+          origin: inWords('cost of a year'),
+        },
+        {
+          name: inWords('Standing charge of gas'),
+          value: gasStandingPence,
+          unit: 'p',
+          grade: cost.grade,
+          origin: inWords('prices'),
+        },
+      ],
+      result: { value: cost.value - gasStandingPence, unit: 'p' },
+    },
+  ];
+}
+
 /** The same year with a winter met 1 time in 10 on either side [p]. */
 export function winterWorkings({ cost, coldYearPence, mildYearPence }: SystemResult): ShownWorking[] {
   const sum = (title: Said, value: number, formula: Said): ShownWorking => ({

@@ -19,6 +19,10 @@ export const COST: Catalogue = {
     '{other} {number, select, many {kostet} other {kostet}} etwa {amount}.',
   '{other} would cost about {same, select, yes {the same, {amount}} other {{amount}}}.':
     '{other} würde etwa {same, select, yes {gleich viel kosten, {amount}} other {{amount} kosten}}.',
+  '{amount} a year stays because you cook on gas: it is the gas standing charge. Without gas in the house it goes, and the heat pump costs about {less} a year. What an electric hob takes is not counted.':
+    '{amount} im Jahr bleiben, weil Sie mit Gas kochen: das ist der Grundpreis für Gas. Ohne Gas im Haus fällt er weg, und die Wärmepumpe kostet etwa {less} im Jahr. Was ein Elektroherd braucht, ist nicht gezählt.',
+  'The gas standing charge, {amount} a year, goes with the boiler, since nothing else here burns gas.':
+    'Der Grundpreis für Gas, {amount} im Jahr, fällt mit dem Kessel weg, weil hier sonst nichts Gas verbrennt.',
   'We cannot give a range yet.': 'Eine Spanne können wir noch nicht nennen.',
   'fewer than {homes} in 10 homes': 'weniger als {homes} von 10 Häusern',
   '8 in 10 homes like yours should lie between {low} and {high}, 2 outside.':

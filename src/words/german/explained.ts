@@ -34,6 +34,9 @@ export const EXPLAINED: Catalogue = {
     'Kosten eines üblichen Jahres + 1,2816 × Streuung der Winter × Kilowattstunden für die Räume',
   'cost of a typical year − 1.2816 × spread of winters × units for the rooms':
     'Kosten eines üblichen Jahres − 1,2816 × Streuung der Winter × Kilowattstunden für die Räume',
+  'The heat pump without gas in the house': 'Die Wärmepumpe ohne Gas im Haus',
+  'cost of a year − standing charge of gas': 'Kosten eines Jahres − Grundpreis für Gas',
+  'Standing charge of gas': 'Grundpreis für Gas',
   'Cost of a typical year': 'Kosten eines üblichen Jahres',
   'The winter’s part': 'Anteil des Winters',
   'degree days of 1 winter in 10': 'Gradtage eines Winters von 10',

@@ -15,9 +15,9 @@ describe('day and kind of each price', () => {
   test.each([
     ['the cap', prices.electricity, 'Oct–Dec 2026, price cap average, not your tariff'],
     ['a guide page, long ago', prices.oil!, 'Jan 2026, guide page, old'],
-    ['nobody’s', prices.lpg!, 'assumed, nobody publishes it'],
-    ['a day and night pair of nobody’s', prices['two-rate']!, 'assumed, nobody publishes it'],
-    ['typed', on(oilHome({ oilPencePerLitre: typed(62) })).prices.oil!, 'from Nov 2026, your own price'],
+    ['nobody’s', prices.lpg!, 'assumed price'],
+    ['a day and night pair of nobody’s', prices['two-rate']!, 'assumed price'],
+    ['typed', on(oilHome({ oilPencePerLitre: typed(62) })).prices.oil!, 'your own price'],
   ] as const)('%s', (_, basis, said) => expect(priceInShort(basis)).toBe(said));
 
   test('a German average is of its year, and old when that is over', () => {

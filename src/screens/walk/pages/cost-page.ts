@@ -1,6 +1,13 @@
 import { findSideBySide } from '../../../model/comparison/beside.ts';
 import type { SystemResult } from '../../../model/shapes/appraisal.ts';
-import { designSentence, rangeSentence, standing, yearToYearSentence } from '../../../words/cost.ts';
+import {
+  designSentence,
+  gasStandingSentence,
+  rangeSentence,
+  standing,
+  yearToYearSentence,
+} from '../../../words/cost.ts';
+import { leavingGasWorking } from '../../../words/explained/balance.ts';
 import { costByMonth } from '../../../words/explained/months.ts';
 import { rangedWorking } from '../../../words/explained/ranged.ts';
 import { spokenPounds } from '../../../words/numbers.ts';
@@ -56,6 +63,7 @@ export function costPage({ household, appraisal, changed }: WalkInput): WalkPage
         costWorking,
       ),
       ...(versus ? [rangedWorking(versus.saving)] : []),
+      ...leavingGasWorking(appraisal, pump),
       ...[pump, ...(beside ? [beside] : [])].map((system) =>
         costByMonth(system, inWords('By the month. {title}', { title: sayTold(costWorking(system).title) })),
       ),
@@ -71,7 +79,7 @@ export function costPage({ household, appraisal, changed }: WalkInput): WalkPage
             }),
           ]
         : []),
-      ...[leftOutSentence(appraisal)].filter(Boolean),
+      ...[gasStandingSentence(appraisal, household), leftOutSentence(appraisal)].filter(Boolean),
       say('Standing charges and yearly service are in these figures; the price of putting it in is not.'),
     ],
   };
