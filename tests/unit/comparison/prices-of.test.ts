@@ -4,6 +4,7 @@ import type { Household } from '../../../src/model/shapes/household.ts';
 import { reference } from '../../../src/reference/index.ts';
 import { questionSentence } from '../../../src/words/questions.ts';
 import { makeHousehold, makeTariff, typed } from '../appraisal/make-household.ts';
+import { priceSeries } from '../tariff/tariffs.ts';
 
 const choose = (household: Household, asOf = '2026-11-25') => choosePrices({ household, reference, asOf });
 const price = (chosen: ReturnType<typeof choose>, fuel: 'electricity' | 'gas' | 'storage') =>
@@ -36,6 +37,37 @@ describe('without a tariff of its own', () => {
   });
 });
 
+describe('shares and delivered fuels', () => {
+  test('what is asked multiplies, else all is as it is', () => {
+    const shares = ({ electricityShare, fuelShare }: ReturnType<typeof choose>) => [electricityShare, fuelShare];
+    expect(shares(choose(makeHousehold()))).toEqual([1, 1]);
+    const asked = {
+      household: makeHousehold(),
+      reference,
+      asOf: '2026-11-25',
+      whatIf: { electricityShare: 1.3, fuelShare: 0.7 },
+    };
+    expect(shares(choosePrices(asked))).toEqual([1.3, 0.7]);
+  });
+  test('a published price of oil, old by then; a typed one is of the day', () => {
+    const { oil } = choose(makeHousehold());
+    expect([oil.pencePerUnit, oil.basis.grade, oil.basis.staleDays]).toEqual([58, 'assumed', 298]);
+    expect(oil.pencePerKWh).toBeCloseTo(58 / reference.kWhPerUnit.oil.value, 12);
+    const own = choose(makeHousehold({ prices: { oilPencePerLitre: typed(62) } })).oil;
+    expect(own.basis).toEqual({
+      name: 'Typed oil price',
+      from: '2026-11-25',
+      grade: 'estimated',
+      origin: 'typed in a test',
+    });
+    expect([own.pencePerUnit, own.spread]).toEqual([62, oil.spread]);
+  });
+  test('built-in tariffs are the same object again, so that nothing is sorted twice', () => {
+    const [one, two] = [choose(makeHousehold()), choose(makeHousehold())];
+    for (const fuel of ['electricity', 'gas', 'storage'] as const) expect(one[fuel].tariff).toBe(two[fuel].tariff);
+  });
+});
+
 describe('with tariffs of its own', () => {
   const night = makeTariff('night', [
     { name: 'night', pencePerKWh: 12, times: [{ from: '00:30', to: '07:30' }] },
@@ -56,6 +88,45 @@ describe('with tariffs of its own', () => {
     const chosen = choose(household({ electricityTariffId: 'night' }, [night]));
     expect(price(chosen, 'storage')).toEqual([12, 33]);
   });
+
+  const dated = makeTariff('dated', 25);
+  const series = priceSeries('2026-01-01', 365, () => 20);
+  const withSeries = { ...dated, versions: [{ ...dated.versions[0]!, series }] };
+  const other = makeTariff('other', [
+    { name: 'night', pencePerKWh: 9, times: [{ from: '00:00', to: '05:00' }] },
+    { name: 'day', pencePerKWh: 40, times: 'rest' },
+  ]);
+  test.each<[string, Household['prices'], number[]]>([
+    ['the one named for them', { electricityTariffId: 'night', storageTariffId: 'other' }, [9, 40]],
+    ['one of many prices by the half-hour', { electricityTariffId: 'dated' }, [25]],
+    ['the built-in pair beside a single price', { electricityTariffId: 'flat' }, [19.2, 31.5]],
+    ['the built-in pair where the one named is not there', { storageTariffId: 'nowhere' }, [19.2, 31.5]],
+  ])('storage heaters go on %s', (_, prices, pence) =>
+    expect(price(choose(household(prices, [night, other, withSeries, makeTariff('flat', 24)])), 'storage')).toEqual(
+      pence,
+    ),
+  );
+  test('each is asked about where it stands', () => {
+    const ids = { electricityTariffId: 'a', gasTariffId: 'b', storageTariffId: 'c' };
+    expect(choose(household(ids, [])).questions.map(({ field, data }) => [field, data])).toEqual([
+      ['prices.electricityTariffId', { id: 'a', fuel: 'electricity' }],
+      ['prices.gasTariffId', { id: 'b', fuel: 'gas' }],
+      ['prices.storageTariffId', { id: 'c', fuel: 'electricity' }],
+    ]);
+  });
+  test('a question of a tariff leaves it in use and counts its version from 1', () => {
+    const dear = makeTariff('own', 20, { from: '2025-01-01' });
+    const both = { ...dear, versions: [...dear.versions, ...makeTariff('own', 95, { from: '2026-06-01' }).versions] };
+    const chosen = choose(household({ electricityTariffId: 'own' }, [both]));
+    expect(price(chosen, 'electricity')).toEqual([95]);
+    expect(chosen.questions).toMatchObject([
+      { code: 'tariff-price-unusual', weight: 'question', data: { tariff: 'Tariff own', version: 2, pence: 95 } },
+    ]);
+  });
+  test('gas of its own', () =>
+    expect(price(choose(household({ gasTariffId: 'gas' }, [makeTariff('gas', 6, { fuel: 'gas' })])), 'gas')).toEqual([
+      6,
+    ]));
 
   test.each([
     ['missing', { electricityTariffId: 'nowhere' }, 'tariff-missing'],

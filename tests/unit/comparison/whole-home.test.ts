@@ -1,16 +1,25 @@
 /** Prices that hang on the whole home's use: steps that other electricity fills first, and a charge on the highest half-hour. */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { askAboutHome } from '../../../src/model/comparison/ask-about-home.ts';
+import { splitByBlocks } from '../../../src/model/comparison/block-uses.ts';
 import { partWorking } from '../../../src/model/comparison/part-working.ts';
-import { heaviestOf, powerCharge } from '../../../src/model/comparison/power-charge.ts';
+import type { PowerCharge } from '../../../src/model/comparison/power-charge.ts';
+import { heaviestOf, heaviestOfSlots, powerCharge } from '../../../src/model/comparison/power-charge.ts';
+import type { TariffInUse } from '../../../src/model/comparison/prices-of.ts';
+import type { RestOfHome } from '../../../src/model/comparison/rest-of-home.ts';
 import { restOfHome } from '../../../src/model/comparison/rest-of-home.ts';
+import { monthsOf, type Rates, ratesOf, totalOf, type Use } from '../../../src/model/comparison/uses.ts';
 import type { Series } from '../../../src/model/shapes/evidence.ts';
 import { emptyHousehold, type Household } from '../../../src/model/shapes/household.ts';
 import type { TariffBand, TariffVersion } from '../../../src/model/shapes/tariff.ts';
+import { rateBuckets } from '../../../src/model/tariff/slot-price.ts';
+import { STEADY_HEATING } from '../../../src/model/year/day-profiles.ts';
+import { shareOut } from '../../../src/model/year/share-out.ts';
 import { sayTold } from '../../../src/words/say-told.ts';
 import { EVERY_WAY } from '../appraisal/make-household.ts';
 import { allHours, tariff, version } from '../tariff/tariffs.ts';
-import { compareBy, makeDemand, SLOTS_2026 } from './make-demand.ts';
+import { compareBy, makeDemand, SLOTS_2026, SPACE_SHARE } from './make-demand.ts';
 
 const DAYS = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
 const sum = (values: readonly number[]) => values.reduce((total, value) => total + value, 0);
@@ -75,6 +84,76 @@ describe('other electricity', () => {
   });
 });
 
+describe('what a record says of a year', () => {
+  const boiler = home({ present: { system: 'gas-condensing' } });
+  const daysFrom = (first: string, values: readonly number[]) =>
+    electricity(0, { days: { first, values: [...values] } });
+  const months = (...series: Series[]) => restOfHome(boiler, series);
+  test.each([
+    [299, 'assumed'],
+    [300, 'measured'],
+  ])('%i days: %s', (days, grade) => {
+    const rest = months(daysFrom('2025-01-01', new Array<number>(days).fill(8)));
+    expect(rest.grade).toBe(grade);
+    if (grade === 'measured') expect(sum(rest.monthlyKWh)).toBeCloseTo(8 * 365, 6);
+  });
+  test.each([
+    // 300 days of 1 to 8 kWh: ten of October are enough to say 12 kWh a day, nine are not.
+    [9, (273 * 8 + 9 * 12 + 31 * 8) / (273 + 9 + 31)],
+    [10, 12],
+  ])('October known by %i days', (known, perDay) => {
+    const values = [...new Array<number>(273).fill(8), ...new Array<number>(known).fill(12)];
+    const december = daysFrom('2025-01-01', [
+      ...values,
+      ...new Array<number>(61 + 31 - known - 31).fill(Number.NaN),
+      ...new Array<number>(31).fill(8),
+    ]);
+    expect(months(december).monthlyKWh[9]! / 31).toBeCloseTo(perDay, 6);
+  });
+  test('of two years the later one', () => {
+    const two = daysFrom('2024-01-01', [...new Array<number>(366).fill(20), ...new Array<number>(365).fill(8)]);
+    expect(months(two).monthlyKWh).toEqual(DAYS.map((days) => expect.closeTo(8 * days, 6)));
+  });
+  test.each<[string, Household['present'], boolean]>([
+    ['a boiler', { system: 'oil' }, true],
+    ['a boiler and electric heaters', { system: 'oil', otherHeat: 'electric heaters' }, false],
+    ['a boiler and a wood stove', { system: 'oil', otherHeat: 'wood stove' }, true],
+    ['a heat pump', { system: 'heat-pump' }, false],
+    ['nobody knows what', { system: 'other' }, false],
+  ])('beside %s the meter tells of the rest alone: %s', (_, present, known) => {
+    const rest = restOfHome(home({ present }), [electricity(8)]);
+    expect([rest.grade, rest.peaks.known]).toEqual(known ? ['measured', true] : ['assumed', false]);
+  });
+  test('highest half-hours: a month without readings takes the highest of the others', () => {
+    const shape = (most: number) => Array.from({ length: 48 }, (_, half) => (half === 36 ? most : 0.1));
+    const dayPeaks = DAYS.map((_, month) => (month === 6 ? new Array<number>(48).fill(0) : shape(month === 2 ? 5 : 2)));
+    const { peaks } = restOfHome(boiler, [electricity(8, { dayPeaks })]);
+    if (!peaks.known) throw new Error(peaks.why);
+    expect(peaks.months).toBe(11);
+    expect([peaks.kWh[0]![36], peaks.kWh[2]![36], peaks.kWh[6]![36], peaks.kWh[6]![0]]).toEqual([2, 5, 5, 0.1]);
+    const nothing = DAYS.map(() => new Array<number>(48).fill(0));
+    expect(restOfHome(boiler, [electricity(8, { dayPeaks: nothing })]).peaks).toEqual({
+      known: false,
+      why: 'no-half-hours',
+    });
+  });
+  test('as usual by month: days × (1 + 0.157 cos(2π (m − 1.78) / 12)), SAP 10.2 Appendix L, from memory', () => {
+    const three = { people: { value: 3, grade: 'measured', origin: '' } } as const;
+    const { monthlyKWh } = restOfHome(home({ home: three }), []);
+    const weights = DAYS.map((days, i) => days * (1 + 0.157 * Math.cos((2 * Math.PI * (i + 1 - 1.78)) / 12)));
+    // 90 m² where no floor area is typed.
+    expect(monthlyKWh).toEqual(
+      weights.map((weight) => expect.closeTo((231 * (3 * 90) ** 0.4714 * weight) / sum(weights), 6)),
+    );
+    const bySize = sum(
+      restOfHome(home({ home: { floorAreaM2: { value: 90, grade: 'measured', origin: '' } } }), []).monthlyKWh,
+    );
+    // People of 90 m² by SAP 10.2: 1 + 1.76 (1 − e^(−0.000349 × 76.1²)) + 0.0013 × 76.1.
+    const people = 1 + 1.76 * (1 - Math.exp(-0.000349 * 76.1 ** 2)) + 0.0013 * 76.1;
+    expect(bySize).toBeCloseTo(231 * (people * 90) ** 0.4714, 6);
+  });
+});
+
 describe('steps in the comparison', () => {
   const band = (upToKWh: number, first: number, per: 'day' | 'month' = 'month'): TariffBand => ({
     ...allHours(20),
@@ -109,6 +188,60 @@ describe('steps in the comparison', () => {
       );
     },
   );
+  test('steps in one of two bands: each band fills its own, other use first by its hours, two uses by their parts', () => {
+    // Night from 0 to 6: a quarter of the hours. By day 60 kWh a month at 40 p, then 20 p; by night 10 p.
+    const stepped = version(
+      [
+        { name: 'night', pencePerKWh: 10, times: [{ from: '00:00', to: '06:00' }] },
+        { ...allHours(20), name: 'day', blocks: { per: 'month', steps: [{ upToKWh: 60, pencePerKWh: 40 }] } },
+      ],
+      { vat: { rate: 0.05, included: false } },
+    );
+    const buckets = rateBuckets(stepped, SLOTS_2026);
+    const names = buckets.names.map((name) => `electricity, ${name}`);
+    const rates: Rates = {
+      names,
+      pencePerKWh: buckets.pencePerKWh.map((pence) => 1.5 * pence),
+      beside: false,
+      times: 1.5,
+    };
+    const shares = shareOut(SPACE_SHARE, STEADY_HEATING, SLOTS_2026, buckets);
+    const elsewhere: Use = { kWh: 77, shares, rates: { ...rates } };
+    const uses: Use[] = [{ kWh: 2000, shares, rates }, { kWh: 1000, shares, rates }, elsewhere];
+    const other = DAYS.map((days) => 2 * days);
+    const found = splitByBlocks(uses, rates, stepped, SLOTS_2026, other);
+    expect(found[2]).toBe(elsewhere);
+    const list = ratesOf(found.slice(0, 2));
+    expect(list.map(({ name }) => name)).toEqual([
+      'electricity, night',
+      'electricity, day, first 60 kWh a month',
+      'electricity, day, above 60 kWh a month',
+    ]);
+    expect(list.map(({ pencePerKWh }) => pencePerKWh)).toEqual(
+      [10, 40, 20].map((pence) => expect.closeTo(pence * 1.05 * 1.5, 9)),
+    );
+    const [night, first, above] = [0, 1, 2].map((i) => list[i]!.kWh);
+    const expected = [0, 0, 0];
+    for (let month = 0; month < 12; month++) {
+      const [ofNight, ofDay] = [0, 1].map((band) => 3000 * shares.byMonthBand[2 * month + band]!) as [number, number];
+      let [dayHalves, halves] = [0, 0];
+      for (let slot = 0; slot < SLOTS_2026.count; slot++) {
+        if (SLOTS_2026.month[slot] !== month) continue;
+        halves++;
+        if (SLOTS_2026.minute[slot]! >= 360) dayHalves++;
+      }
+      const left = Math.max(0, 60 - (other[month]! * dayHalves) / halves);
+      expected[0]! += ofNight;
+      expected[1]! += Math.min(ofDay, left);
+      expected[2]! += Math.max(0, ofDay - left);
+    }
+    expect([night, first, above]).toEqual(expected.map((kWh) => expect.closeTo(kWh!, 6)));
+    expect(first!).toBeGreaterThan(1);
+    // Each use has its part of every step.
+    const [two, one] = [totalOf([found[0]!]).pence, totalOf([found[1]!]).pence];
+    expect(two / one).toBeCloseTo(2, 9);
+    expect(sum(monthsOf(found.slice(0, 2)).unitsPence)).toBeCloseTo(two + one, 6);
+  });
   test('what the home uses and how the price is stepped is asked where it is assumed', () => {
     const stepped = home({}, version([band(300, 40)]));
     const codes = (series: readonly Series[]) =>
@@ -213,6 +346,105 @@ describe('a charge on the highest half-hour', () => {
       SLOTS_2026,
     );
     expect([january![0], january![1], january![2], december![0]]).toEqual([25, 25, 0, 12.5]);
+  });
+
+  test('of uses known by the half-hour the most of each clock time in each month, all of them together', () => {
+    const [one, other] = [new Float64Array(SLOTS_2026.count), new Float64Array(SLOTS_2026.count)];
+    one[48 * 2 + 10] = 3;
+    other[48 * 2 + 10] = 0.5;
+    one[48 * 9 + 10] = 2;
+    other[48 * 9 + 11] = 4;
+    one[SLOTS_2026.count - 1] = 7;
+    const found = heaviestOfSlots([one, other], SLOTS_2026);
+    expect([found[0]![10], found[0]![11], found[0]![12], found[1]![10], found[11]![47]]).toEqual([3.5, 4, 0, 0, 7]);
+  });
+  test('two uses on one heaviest day are added, each by its own weights', () => {
+    const even = Float64Array.from({ length: 365 }, () => 1 / 365);
+    const at = (half: number) => Array.from({ length: 48 }, (_, h) => (h === half ? 2 : h === 0 ? 6 : 0));
+    const [january] = heaviestOf(
+      [
+        { kWh: 365, dayShare: even, weights: at(7) },
+        { kWh: 730, dayShare: even, weights: at(9) },
+      ],
+      SLOTS_2026,
+    );
+    expect([january![0], january![7], january![9], january![8]]).toEqual(
+      [2.25, 0.25, 0.5, 0].map((kWh) => expect.closeTo(kWh, 9)),
+    );
+  });
+  test('its highest half-hours as power, each month’s price, and how sure it is', () => {
+    const charge = powerCharge(
+      charged,
+      peaks((m, h) => (h === 36 ? 2 + m / 10 : 1)),
+      heating((_m, h) => (h === 36 ? 0.5 : 0)),
+    )!;
+    expect([charge.homeKW, charge.withKW]).toEqual([expect.closeTo(6.2, 9), expect.closeTo(7.2, 9)]);
+    expect(charge.byMonthPence).toEqual(DAYS.map(() => expect.closeTo(300, 9)));
+    expect(charge.working.inputs.map(({ grade }) => grade)).toEqual(['measured', 'assumed', 'measured']);
+    const eleven = { ...peaks(() => 1), months: 11 };
+    expect(
+      powerCharge(
+        charged,
+        eleven,
+        heating(() => 1),
+      )!.working.inputs[0]!.grade,
+    ).toBe('estimated');
+  });
+  test.each<[string, TariffVersion, Parameters<typeof powerCharge>[1]]>([
+    ['there is none', version([allHours(20)]), peaks(() => 1)],
+    [
+      'a power is agreed',
+      version([allHours(20)], { demand: { pencePerKWPerMonth: 300, agreedKW: 8 } }),
+      peaks(() => 1),
+    ],
+    ['half-hours are not known', charged, { known: false, why: 'no-half-hours' }],
+  ])('no charge where %s', (_, one, ofHome) =>
+    expect(
+      powerCharge(
+        one,
+        ofHome,
+        heating(() => 1),
+      ),
+    ).toBeNull(),
+  );
+  test.each<[string, object, Parameters<typeof askAboutHome>[2], unknown[]]>([
+    [
+      'counted',
+      {},
+      { homeKW: 4, withKW: 6, pence: 900 } as PowerCharge,
+      [['power-charge-counted', 'note', { homeKW: 4, withKW: 6, pence: 900 }]],
+    ],
+    [
+      'not known',
+      { peaks: { known: false, why: 'no-half-hours' } },
+      null,
+      [['power-charge-unknown', 'question', { why: 'no-half-hours', pence: 12 * 300 * 1.2 }]],
+    ],
+    ['known and nothing to count', {}, null, []],
+  ])('what is said of a charge that is %s', (_, rest, power, expected) => {
+    const inUse = {
+      tariff: tariff([charged]),
+      version: { ...charged, vat: { rate: 0.2, included: false } },
+    } as unknown as TariffInUse;
+    const known = { monthlyKWh: DAYS, grade: 'measured', peaks: peaks(() => 1), ...rest } as unknown as RestOfHome;
+    expect(askAboutHome(inUse, known, power).map(({ code, weight, data }) => [code, weight, data])).toEqual(
+      expected.map((one) => {
+        const [code, weight, data] = one as [string, string, object];
+        return [code, weight, { tariff: 'Invented prices', ...data }];
+      }),
+    );
+  });
+  test('agreed power with VAT, and steps with what else is used', () => {
+    const agreed = version([{ ...allHours(20), blocks: { per: 'day', steps: [{ upToKWh: 3, pencePerKWh: 30 }] } }], {
+      demand: { pencePerKWPerMonth: 100, agreedKW: 7 },
+      vat: { rate: 0.2, included: false },
+    });
+    const rest = { monthlyKWh: DAYS, grade: 'assumed', peaks: peaks(() => 1) } as unknown as RestOfHome;
+    const found = askAboutHome({ tariff: tariff([agreed]), version: agreed } as unknown as TariffInUse, rest, null);
+    expect(found.map(({ code, weight, data }) => [code, weight, data])).toEqual([
+      ['blocks-other-use', 'question', { tariff: 'Invented prices', kWh: 365, grade: 'assumed' }],
+      ['power-agreed', 'question', { tariff: 'Invented prices', kW: 7, pence: expect.closeTo(7 * 12 * 120, 9) }],
+    ]);
   });
 
   describe('in the comparison', () => {
