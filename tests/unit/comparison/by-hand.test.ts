@@ -7,6 +7,7 @@ import type { Appraisal, Demand, SystemResult } from '../../../src/model/shapes/
 import type { Told } from '../../../src/model/shapes/told.ts';
 import type { Working } from '../../../src/model/shapes/working.ts';
 import { reference } from '../../../src/reference/index.ts';
+import { sayTold } from '../../../src/words/say-told.ts';
 import { EVERY_WAY, type HouseholdChange, makeHousehold, makeTariff, typed } from '../appraisal/make-household.ts';
 import { larchRise, larchRiseHousehold } from '../leave-behind/larch-rise.ts';
 import { compareBy, makeDemand } from './make-demand.ts';
@@ -41,6 +42,7 @@ const resultOf = (id: string, change: HouseholdChange = {}, d: Demand = demand) 
   compareBy(home(change), d).systems.find((system) => system.id === id)!;
 const valuesOf = ({ inputs }: Working) =>
   inputs.map(({ name, value }) => [typeof name === 'string' ? name : name.code, value]);
+const spoken = ({ rates }: SystemResult) => rates.map((rate) => ({ ...rate, name: sayTold(rate.name) }));
 const winter = 1.281_551_566 * reference.spread.winter.value;
 
 describe('a heat pump of 4 and 3', () => {
@@ -53,7 +55,7 @@ describe('a heat pump of 4 and 3', () => {
       servicePence: expect.closeTo(15_000, 6),
     });
     expect(pump.cost.value).toBeCloseTo(126_000, 6);
-    expect(pump.rates).toEqual([{ name: 'electricity', kWh: expect.closeTo(3700, 6), pencePerKWh: 30 }]);
+    expect(spoken(pump)).toEqual([{ name: 'electricity', kWh: expect.closeTo(3700, 6), pencePerKWh: 30 }]);
     expect([pump.ownElectricityKWh, pump.spaceEfficiency, pump.waterEfficiency]).toEqual([0, 4, 3]);
   });
   test('by the month: rooms by the winter, hot water by the days', () => {
@@ -120,7 +122,7 @@ describe('the gas boiler that is there, 90 %', () => {
   const mainKWh = 12_000 / 0.9 + 2100 / waterEfficiency;
   test('gas and 160 kWh of its pump and fan', () => {
     expect(gas.spaceEfficiency).toBe(0.9);
-    expect(gas.rates).toEqual([
+    expect(spoken(gas)).toEqual([
       { name: 'gas', kWh: expect.closeTo(mainKWh, 6), pencePerKWh: 8 },
       { name: 'electricity of pump and fan', kWh: expect.closeTo(160, 6), pencePerKWh: 30 },
     ]);
@@ -225,7 +227,7 @@ describe('held against one other, by hand', () => {
     readonly unitsPence?: number;
     readonly meanPencePerKWh?: number;
   }
-  const side = ({ cost, years, terms = {}, unitsPence = 0, meanPencePerKWh = 0 }: Made, id = 'other') => {
+  const side = ({ cost, years, terms = {}, unitsPence = 0, meanPencePerKWh = 0 }: Made, id = 'oil') => {
     const none = {
       spaceKWh: 0,
       waterKWh: 0,
@@ -237,7 +239,7 @@ describe('held against one other, by hand', () => {
     };
     const rest = { backupPence: 0, steadyPence: 0, fixedPence: 0, servicePence: 0, carrier: 'gas' };
     return {
-      priced: { terms: { ...none, ...rest, ...terms }, meanPencePerKWh },
+      priced: { plan: { id, kind: id }, terms: { ...none, ...rest, ...terms }, meanPencePerKWh },
       result: {
         id,
         cost: { value: cost, grade: 'measured', working: { title: id, inputs: [], steps: [] } },
@@ -264,7 +266,7 @@ describe('held against one other, by hand', () => {
     // £350 are left for the pump's units once its own £20 stand: at 3.2 they are £280.
     expect(found.breakEvenFactorAllCosts).toBeCloseTo((3.2 * 28_000) / 35_000, 12);
     expect(found.saving.working.inputs.map(({ value }) => value)).toEqual([37_000, 30_000]);
-    expect(found.saving.working.steps!.map(({ title }) => title)).toEqual(['other', 'heat-pump']);
+    expect(found.saving.working.steps!.map(({ title }) => title)).toEqual(['oil', 'heat-pump']);
     expect(found.saving.working.steps![0]).not.toHaveProperty('steps');
   });
   test('resistance and standing parts count as fuel, hot water by electricity beside it does not count as its heat', () => {
@@ -384,7 +386,7 @@ describe('where hours matter: 10 p from 00:30 to 07:30, 30 p else', () => {
   const nightly = (change: HouseholdChange = {}) => ({ ...home(change), tariffs: [night, home().tariffs[1]!] });
   const shareAtNight = (id: string, change: HouseholdChange, d: Demand) => {
     const found = compareBy(nightly(change), d).systems.find((system) => system.id === id)!;
-    const [first, second] = found.rates.filter(({ name }) => /night|day/.test(name));
+    const [first, second] = found.rates.filter(({ name }) => /night|day/.test(sayTold(name)));
     return first!.kWh / (first!.kWh + second!.kWh);
   };
   // Weights of the half-hours by hand: day-profiles names the hours, common practice.

@@ -13,6 +13,7 @@ import { monthsOf, type Rates, ratesOf, totalOf, type Use } from '../../../src/m
 import type { Series } from '../../../src/model/shapes/evidence.ts';
 import { emptyHousehold, type Household } from '../../../src/model/shapes/household.ts';
 import type { TariffBand, TariffVersion } from '../../../src/model/shapes/tariff.ts';
+import { tell } from '../../../src/model/shapes/told.ts';
 import { rateBuckets } from '../../../src/model/tariff/slot-price.ts';
 import { STEADY_HEATING } from '../../../src/model/year/day-profiles.ts';
 import { shareOut } from '../../../src/model/year/share-out.ts';
@@ -198,8 +199,10 @@ describe('steps in the comparison', () => {
       { vat: { rate: 0.05, included: false } },
     );
     const buckets = rateBuckets(stepped, SLOTS_2026);
-    const names = buckets.names.map((name) => `electricity, ${name}`);
+    const what = tell('carrier-electricity');
+    const names = buckets.names.map((when) => tell('rate-at', { what, when }));
     const rates: Rates = {
+      what,
       names,
       pencePerKWh: buckets.pencePerKWh.map((pence) => 1.5 * pence),
       beside: false,
@@ -212,7 +215,7 @@ describe('steps in the comparison', () => {
     const found = splitByBlocks(uses, rates, stepped, SLOTS_2026, other);
     expect(found[2]).toBe(elsewhere);
     const list = ratesOf(found.slice(0, 2));
-    expect(list.map(({ name }) => name)).toEqual([
+    expect(list.map(({ name }) => sayTold(name))).toEqual([
       'electricity, night',
       'electricity, day, first 60 kWh a month',
       'electricity, day, above 60 kWh a month',

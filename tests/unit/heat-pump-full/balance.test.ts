@@ -24,13 +24,14 @@ test('balance of a year, by hand (SEPEMO-Build D4.2)', () => {
   });
 });
 
-test.each([
+test.each<[string, number, Partial<typeof uses>, boolean, number?]>([
+  ['half a unit of hot water', 0, { space: 0, water: 0.2, backup: 0, standby: 0 }, true, 0.5],
   ['nothing heated', 0, { space: 0, water: 0, backup: 0, standby: 60 }, false],
   ['resistance alone, and not even standby', 0, { space: 0, water: 0, backup: 50, standby: 0 }, false],
   ['resistance alone and standby', 0, { space: 0, water: 0, backup: 50, standby: 0.5 }, true],
   ['half a unit of heat', 0.5, { space: 0.2, water: 0, backup: 0, standby: 0 }, true],
-])('%s: a factor of the year: %s', (_, heatKWh, change, has) =>
-  expect(balanceOf(heatKWh, 0, { ...uses, ...change }, 0).factors !== null).toBe(has),
+])('%s', (_, spaceKWh, change, has, waterKWh = 0) =>
+  expect(balanceOf(spaceKWh, waterKWh, { ...uses, ...change }, 0).factors !== null).toBe(has),
 );
 
 describe('where the fan of an air machine stands (SEPEMO-Build D4.2: outside H1, inside H2)', () => {

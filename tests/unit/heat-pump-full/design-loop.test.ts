@@ -12,7 +12,7 @@ import type { Told, Wording } from '../../../src/model/shapes/told.ts';
 import type { Working } from '../../../src/model/shapes/working.ts';
 import { refrigerants } from '../../../src/reference/refrigerants.ts';
 import { sayTold } from '../../../src/words/say-told.ts';
-import type { HouseholdChange } from '../appraisal/make-household.ts';
+import { type HouseholdChange, makeHousehold } from '../appraisal/make-household.ts';
 import { fullHousehold, reckonFull, settleInput } from './make-year.ts';
 
 function loopOf(full: FullMachine = {}, change: HouseholdChange = {}, flowC?: number) {
@@ -56,6 +56,17 @@ describe('the loop stands on the household’s own numbers', () => {
     expect(heatOf({ control: 'variable' }).houseKW).toBe(6.1);
     const small = loopOf({ capacityKW: typed(4), control: 'variable' }).loop;
     expect(small.houseKW).toBeCloseTo(most({ capacityKW: typed(4) }, small), 9);
+  });
+  test('a home reckoned the quick way, of whose machine nothing is typed, has its round as well', () => {
+    const settle = settleInput(makeHousehold());
+    expect(settle.household.machine.full).toBeUndefined();
+    const { result, inputs } = designLoop(settle, refrigerants);
+    expect(result.ok && [result.loop.isentropicEfficiency, result.loop.flowC, result.loop.houseKW > 0]).toEqual([
+      0.7,
+      45,
+      true,
+    ]);
+    expect(inputs.map(({ name }) => (name as Told).code)).toContain('ideal-over-real');
   });
   test('a COP that no such round has: a usual compressor stands in, and the lines say which', () => {
     const codes = (full: FullMachine) => loopOf(full).design.inputs.map(({ name }) => (name as Told).code);

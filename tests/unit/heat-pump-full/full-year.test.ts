@@ -1,6 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { yearSlots } from '../../../src/model/calendar/zone.ts';
+import {
+  flowTable,
+  flowTemperature,
+  type HeatingCurve,
+  readFlow,
+} from '../../../src/model/heat-pump/full/heating-curve.ts';
+import { partLoadShare } from '../../../src/model/heat-pump/full/part-load.ts';
 import { runYear } from '../../../src/model/heat-pump/full/run-year.ts';
 import { reckonFullMachine } from '../../../src/model/heat-pump/full/spf-by-half-hour.ts';
 import {
@@ -312,6 +319,7 @@ describe('a machine of 8 kW and COP 4 at every source and flow, full load or non
     const short = runWith(200, 0, { spaceShare: onDay(SUNDAY), waterByDayKWh });
     expect(short.year.electricityKWh.backup).toBeCloseTo(48, 9);
     expect(short.year.waterHeatKWh).toBeCloseTo(40 * 0.8, 9);
+    expect(short.backupShare).toBeCloseTo(48 / 240, 12);
     const typedShare = runWith(12_000, 2400, { backupShare: 0.1 }).year;
     expect(typedShare.electricityKWh.backup).toBeCloseTo(1440, 6);
     expect(typedShare.electricityKWh.space).toBeCloseTo(2700, 6);
@@ -378,6 +386,35 @@ describe('a machine of 8 kW and COP 4 at every source and flow, full load or non
     expect(kWh.space * even).toBeGreaterThan(4380 / 4 - 1e-6);
     expect(Math.abs((kWh.space * even) / (4380 / 4) - 1)).toBeLessThan(0.02);
   });
+});
+
+test.each([
+  [1.2, 1],
+  [1, 1],
+  [0.5, 0.5 / 0.55],
+  [0.1, 0.1 / 0.19],
+  [0, 0],
+  [Number.NaN, 0],
+])('at a load ratio of %d the COP keeps %d of itself (EN 14825, C = 0.9)', (ratio, share) => {
+  expect(partLoadShare(ratio)).toBeCloseTo(share, 12);
+  if (ratio > 0) expect(partLoadShare(ratio, 1)).toBeCloseTo(1, 12);
+});
+
+test('the heating curve as a table: within a hundredth of a kelvin, its ends beyond it', () => {
+  const curve: HeatingCurve = {
+    control: 'weather-compensated',
+    emitters: 'radiators',
+    designFlowC: 50,
+    spreadK: 5,
+    designOutdoorC: -3,
+    designRoomC: 20,
+    roomC: 21,
+    shiftK: 1,
+  };
+  const table = flowTable(curve);
+  for (const outdoorC of [-40, -39.9, -3.1, 0, 7.33, 12.6, 44.9, 45])
+    expect(Math.abs(readFlow(table, outdoorC) - flowTemperature(curve, outdoorC))).toBeLessThan(0.01);
+  expect([readFlow(table, -60), readFlow(table, 60)]).toEqual([flowTemperature(curve, -40), 22]);
 });
 
 describe('the figures of a worked-out year', () => {

@@ -27,6 +27,23 @@ describe('a table of one node a kelvin, sources −30 to 40 °C and flows 15 to 
   );
 });
 
+test('each node is read as it stands, those at the edges too', () => {
+  const value = (i: number) => (i * 7919) % 101;
+  const surface = Float64Array.from({ length: 71 * 66 }, (_, i) => value(i));
+  for (const s of [-30, -29, 0, 38, 39, 40])
+    for (const f of [15, 16, 47, 78, 79, 80]) expect(readSurface(surface, s, f)).toBe(value((s + 30) * 66 + f - 15));
+  // A quarter of the way to the next source, three quarters to the next flow.
+  const [here, flow, source, both] = [0, 1, 66, 67].map((more) => value(38 * 66 + 20 + more)) as [
+    number,
+    number,
+    number,
+    number,
+  ];
+  const expected = 0.75 * (0.25 * here + 0.75 * flow) + 0.25 * (0.25 * source + 0.75 * both);
+  expect(readSurface(surface, 8.25, 35.75)).toBeCloseTo(expected, 12);
+  expect(perHeatSurface([{ sourceC: 0, flowC: 35, cop: 4 }]).surface).toHaveLength(71 * 66);
+});
+
 test('Carnot: T / lift in kelvin, a lift of less than 15 K being one of 15', () => {
   expect(carnotLimit(5, 40)).toBeCloseTo(313.15 / 35, 12);
   expect(carnotLimit(25, 40)).toBeCloseTo(313.15 / 15, 12);
@@ -160,6 +177,7 @@ describe('output', () => {
     [12, 8 * 1.3],
     [-8, 8 * 0.7],
     [-30, 8 * 0.4],
+    [21, 8 * 1.57],
     [40, 8 * 1.6],
   ])('known at one source, it grows by 3 %% of that a kelvin: at %d °C %d kW', (sourceC, kW) =>
     expect(readSurface(outputSurface([{ sourceC: 2, flowC: 35, outputKW: 8 }]), sourceC, 50)).toBeCloseTo(kW, 12),

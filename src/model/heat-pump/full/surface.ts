@@ -96,6 +96,7 @@ export function outputSurface(known: readonly { sourceC: number; flowC: number; 
   const grows = (sourceC: number) => Math.min(1.6, Math.max(0.4, 1 + OUTPUT_PER_SOURCE_K * (sourceC - first.sourceC)));
   const many = new Set(known.map(({ sourceC }) => sourceC)).size > 1;
   const shape = many ? () => 1 : grows;
-  const ratio = throughPoints(known.map((point) => ({ ...point, value: point.outputKW / shape(point.sourceC) })));
+  // Points at one source have all of that source, where the growth is 1.
+  const ratio = throughPoints(known.map((point) => ({ ...point, value: point.outputKW })));
   return fill((sourceC, flowC) => ratio(sourceC, flowC) * shape(sourceC));
 }
