@@ -50,10 +50,12 @@ export function listChapters({ estimate, appraisal, pump, beside, versus }: Esti
 }
 
 /** The sums of the years to come rest on nearly the same inputs: what stood with the first is not written out again. */
-function yearsWorkings({ saved, payback, netPresentValue, annual }: Lifetime, costs: readonly Working[]): Working[] {
+function yearsWorkings(lifetime: Lifetime, costs: readonly Working[]): Working[] {
+  const { saved, payback, instalments, netPresentValue, annual } = lifetime;
   const first = { ...saved.working, steps: costs };
   const others = [
     ...(payback ? [payback.simple, payback.discounted] : []),
+    ...(instalments ? [instalments] : []),
     ...(netPresentValue ? [netPresentValue] : []),
     ...(annual ? [annual.pump, annual.beside] : []),
   ].map(({ working }) => working);

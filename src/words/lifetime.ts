@@ -191,7 +191,7 @@ export function annualSentence(lifetime: Lifetime): string {
   const { annual } = lifetime;
   if (!annual) return '';
   return say(
-    'Spread evenly, all that is paid is about {amount} a year with the heat pump. With {other} it is about {otherAmount}.',
+    'Spread evenly, all that is paid, less what is left of its worth at the end, is about {amount} a year with the heat pump. With {other} it is about {otherAmount}.',
     {
       amount: spokenPounds(annual.pump.value),
       other: othersName(lifetime),
@@ -199,6 +199,31 @@ export function annualSentence(lifetime: Lifetime): string {
     },
   );
 }
+
+/** What instalments make of the price by the month, beside what heating costs to run on either side. */
+export function instalmentSentence(lifetime: Lifetime): string {
+  const { instalments, pump, beside } = lifetime;
+  const [running, other] = [pump, beside].map(
+    (points) => (points[1]!.value - points[0]!.value - points[1]!.outlay) / 12,
+  );
+  if (!instalments) return '';
+  const first = say(
+    'In instalments over {years, plural, one {one year} other {# years}}, {interest, select, none {without interest} other {at {rate} interest}}, it is {instalment} a month. To run it is about {running} a month, together {together}.',
+    {
+      years: instalments.years,
+      interest: instalments.perYear > 0 ? 'some' : 'none',
+      rate: exactPercent(instalments.perYear),
+      instalment: spokenPounds(instalments.pence),
+      running: spokenPounds(running!),
+      together: spokenPounds(instalments.pence + running!),
+    },
+  );
+  return `${first} ${say('To run {other} is about {amount} a month.', { other: othersName(lifetime), amount: spokenPounds(other!) })}`;
+}
+
+/** Why the years to come are no page yet. */
+export const notYetSentence = (): string =>
+  say('Until its price and the grant are typed, this is a working and not a page.');
 
 const priceWay = (share: number) => (share === 0 ? 'level' : share > 0 ? 'up' : 'down');
 const rateOf = (share: number) => exactPercent(Math.abs(share));

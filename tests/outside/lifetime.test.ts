@@ -1,6 +1,7 @@
 /** The years to come against textbook cases, on the very paths that the product walks. */
 import { describe, expect, test } from 'vitest';
 import { NO_SPREAD } from '../../src/model/chance/multiplier.ts';
+import { reckonInstalments } from '../../src/model/lifetime/instalments.ts';
 import { reckonPaths } from '../../src/model/lifetime/reckon-path.ts';
 
 interface Case {
@@ -79,4 +80,32 @@ test('the negative case, computed: 9000 for 600 a year at 3.5 % over 20 years pa
   expect(twenty.discounted).toBe(Number.POSITIVE_INFINITY);
   // Savings accrue evenly within a year; ln(1 − C r/S) / −ln(1 + r) = 21.64 has them grow within it as well.
   expect(walk({ years: 30, rate: 0.035, cost: 9000, saving: 600 }).discounted).toBeCloseTo(21.64, 2);
+});
+
+test('level cost is all that is paid less the life left: (P − S)(A/P) + S i (capital recovery, any textbook)', () => {
+  // 200,000 with 20,000 left after 8 years at 12 %: 180,000 × 0.201303 + 20,000 × 0.12.
+  expect(walk({ years: 8, rate: 0.12, cost: 200_000, left: 20_000 }).level).toBeCloseTo(38_634.51, 1);
+});
+
+describe('instalments', () => {
+  const given = (value: number) => ({ value, grade: 'estimated', origin: 'typed in a test' }) as const;
+  test.each([
+    // 10,000 at 6 % over 5 years is 193.33 a month (any table of loans); without interest 10,000 / 60.
+    [10_000, 0, 0.06, 5, 193.33],
+    [10_000, 0, 0, 5, 166.67],
+    // 200,000 at 6.5 % over 30 years: 1,264.14.
+    [207_500, 7500, 0.065, 30, 1264.14],
+  ])('of %d less %d at %d over %d years: %d', (heatPump, grant, perYear, years, pounds) => {
+    const found = reckonInstalments({
+      heatPumpGBP: given(heatPump),
+      grantGBP: given(grant),
+      loanPerYear: given(perYear),
+      loanYears: given(years),
+    });
+    expect(found!.pence / 100).toBeCloseTo(pounds, 2);
+  });
+  test('nothing where the grant covers the price, or there is none', () => {
+    expect(reckonInstalments({ heatPumpGBP: given(7500), grantGBP: given(7500) })).toBeNull();
+    expect(reckonInstalments({ grantGBP: given(7500) })).toBeNull();
+  });
 });

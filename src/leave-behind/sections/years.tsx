@@ -1,10 +1,11 @@
 import { YearsPicture } from '../../charts/years/picture.tsx';
 import { yearsName, yearsSentence } from '../../charts/years/sentence.ts';
 import { type YearsSeries, yearsSeries } from '../../charts/years/series.ts';
-import type { Lifetime, YearPoint } from '../../model/shapes/lifetime.ts';
+import { type Lifetime, mayLead, type YearPoint } from '../../model/shapes/lifetime.ts';
 import {
   annualSentence,
   chanceSentence,
+  instalmentSentence,
   lifetimeCautions,
   noteSentence,
   pathsSentence,
@@ -18,13 +19,13 @@ import { NumberHead } from '../number-head.tsx';
 import { PAPER_WIDTH } from '../paper.ts';
 import type { EstimateParts } from '../parts.ts';
 
-/** What the next years may bring, as kept with the estimate; an estimate from before it was kept says nothing of them. */
+/** What the next years may bring, as kept with the estimate; an estimate without price and grant, and one from before it was kept, have no such page. */
 export function YearsPart({ parts }: { readonly parts: EstimateParts }) {
   const { lifetime } = parts.estimate;
-  if (!lifetime) return null;
+  if (!lifetime || !mayLead(lifetime)) return null;
   const series = yearsSeries(lifetime);
-  const told = [savedSentence, chanceSentence, paybackSentence, worthSentence, annualSentence].map((tell) =>
-    tell(lifetime),
+  const told = [savedSentence, paybackSentence, instalmentSentence, chanceSentence, worthSentence, annualSentence].map(
+    (tell) => tell(lifetime),
   );
   return (
     <section>

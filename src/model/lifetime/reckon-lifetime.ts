@@ -8,6 +8,7 @@ import type { Lifetime, LifetimeFigure, LifetimeInputs, LifetimeNote, Payback, Y
 import type { Reference } from '../shapes/reference.ts';
 import type { Working } from '../shapes/working.ts';
 import { drawFutures, type Future } from './draw-futures.ts';
+import { reckonInstalments } from './instalments.ts';
 import { settleInputs } from './lifetime-inputs.ts';
 import { lifetimeWorkings, type MiddlePath } from './lifetime-working.ts';
 import { type Outlays, presentOutlays, pumpOutlays } from './outlays.ts';
@@ -95,10 +96,16 @@ export function reckonLifetime({
           beside: figure('besideAnnual', 'p', workings.besideAnnual),
         }
       : null,
+    ...instalmentsOf(purchase),
     inputs,
     notes: whole ? notesOf(purchase, inputs) : ['no-purchase'],
   };
 }
+
+const instalmentsOf = (purchase: Household['purchase']) => {
+  const instalments = reckonInstalments(purchase);
+  return instalments ? { instalments } : {};
+};
 
 const yearsOrNull = (years: number) => (years === Number.POSITIVE_INFINITY ? null : years);
 

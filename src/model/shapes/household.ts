@@ -216,6 +216,9 @@ export const Purchase = z.object({
   presentYearsLeft: given(z.int().min(0).max(40)).optional(),
   /** The machine again at the end of its life, while the pipes in the ground stay; absent means the whole price. */
   renewalGBP: given(z.number().min(0).max(500_000)).optional(),
+  /** How long instalments would run, and the interest a year on them. */
+  loanYears: given(z.int().min(1).max(40)).optional(),
+  loanPerYear: given(z.number().min(0).max(0.3)).optional(),
   heatPumpLifeYears: given(z.int().min(5).max(50)).optional(),
   replacementLifeYears: given(z.int().min(5).max(50)).optional(),
   /** How far ahead is looked. */

@@ -59,6 +59,17 @@ export const LifetimeNote = z.enum([
 ]);
 export type LifetimeNote = z.infer<typeof LifetimeNote>;
 
+/** The price of putting it in, less the grant, in level instalments. */
+export const Instalments = z.object({
+  years: z.int(),
+  /** Interest a year, 0.05 for 5 %; 0 where none was given. */
+  perYear: z.number(),
+  /** Pence a month. */
+  pence: z.number(),
+  working: Working,
+});
+export type Instalments = z.infer<typeof Instalments>;
+
 export const Lifetime = z.object({
   /** `running` where the price of the heat pump was not given: then nothing is counted but running costs. */
   kind: z.enum(['whole', 'running']),
@@ -75,8 +86,15 @@ export const Lifetime = z.object({
   /** Years after which it falls behind, where it cost less before; null where it does not. */
   fallsBehind: z.number().nullable(),
   netPresentValue: LifetimeFigure.nullable(),
+  /** All that is paid, less the worth of the life that is left at the end, as one level amount a year. */
   annual: z.object({ pump: LifetimeFigure, beside: LifetimeFigure }).nullable(),
+  /** Absent where no price was given, and in what was kept before it was reckoned. */
+  instalments: Instalments.optional(),
   inputs: LifetimeInputs,
   notes: z.array(LifetimeNote),
 });
 export type Lifetime = z.infer<typeof Lifetime>;
+
+/** Whether the years to come may stand as a page: once price and grant are typed; before that they are a working. */
+export const mayLead = ({ kind, notes }: Pick<Lifetime, 'kind' | 'notes'>): boolean =>
+  kind === 'whole' && !notes.includes('no-grant');

@@ -101,6 +101,11 @@ export interface ToldCost extends ToldName {
   'level-cost-pump': null;
   'level-cost-other': null;
   'worth-by-annuity': null;
+  'instalment-of-month': null;
+  'loan-annuity': null;
+  'loan-years': null;
+  'loan-rate': null;
+  'no-interest': null;
   'present-worth-source': null;
   'heat-pump': null;
   'the-other': null;

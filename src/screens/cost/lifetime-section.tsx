@@ -7,14 +7,17 @@ import { yearsSeries } from '../../charts/years/series.ts';
 import { yearsTable } from '../../charts/years/table.ts';
 import { reckonLifetime } from '../../model/lifetime/reckon-lifetime.ts';
 import type { Appraisal } from '../../model/shapes/appraisal.ts';
+import { mayLead } from '../../model/shapes/lifetime.ts';
 import { referenceOf } from '../../reference/index.ts';
 import { rangedWorking } from '../../words/explained/ranged.ts';
 import { yearsWorkings } from '../../words/explained/years.ts';
 import {
   annualSentence,
   chanceSentence,
+  instalmentSentence,
   lifetimeCautions,
   noteSentence,
+  notYetSentence,
   pathsSentence,
   paybackSentence,
   roughPence,
@@ -35,16 +38,39 @@ export function LifetimeSection({ appraisal }: { readonly appraisal: Appraisal }
     [household, appraisal],
   );
   if (!lifetime) return null;
-  const { saved, payback, netPresentValue, annual } = lifetime;
+  const toPrices = (
+    <p className="explain">
+      <button type="button" className="plain" onClick={() => goTo('prices')}>
+        {lifetime.kind === 'whole' ? say('Change what it costs to put in') : say('Say what it costs to put in')}
+      </button>
+    </p>
+  );
+  const known = <HowWeKnow find={() => yearsWorkings(lifetime)} about={yearsName()} plain />;
+  if (!mayLead(lifetime)) {
+    return (
+      <section aria-labelledby="years-to-come">
+        <h3 id="years-to-come">{say('What the next years may bring')}</h3>
+        <p className="explain">
+          {notYetSentence()} {known}
+        </p>
+        {toPrices}
+      </section>
+    );
+  }
+  const { saved, payback, instalments, netPresentValue, annual } = lifetime;
   const series = yearsSeries(lifetime);
   const rough = (pence: number) => spokenPounds(roughPence(Math.abs(pence)));
   const lines: [string, SpokenFigure[]][] = [
     [savedSentence(lifetime), [{ text: rough(saved.value), working: rangedWorking(saved) }]],
-    [chanceSentence(lifetime), []],
     [
       paybackSentence(lifetime),
       payback ? [{ text: sayYears(payback.simple.years ?? lifetime.years), working: payback.simple.working }] : [],
     ],
+    [
+      instalmentSentence(lifetime),
+      instalments ? [{ text: spokenPounds(instalments.pence), working: instalments.working }] : [],
+    ],
+    [chanceSentence(lifetime), []],
     [
       worthSentence(lifetime),
       netPresentValue ? [{ text: rough(netPresentValue.value), working: rangedWorking(netPresentValue) }] : [],
@@ -63,7 +89,7 @@ export function LifetimeSection({ appraisal }: { readonly appraisal: Appraisal }
         sentence={yearsSentence(lifetime)}
         picture={<YearsPicture series={series} size="desk" />}
         table={yearsTable(series)}
-        known={<HowWeKnow find={() => yearsWorkings(lifetime)} about={yearsName()} plain />}
+        known={known}
         note={lifetimeCautions().join(' ')}
       />
       {lines
@@ -73,11 +99,7 @@ export function LifetimeSection({ appraisal }: { readonly appraisal: Appraisal }
             <Spoken sentence={sentence} figures={figures} onOpen={openWorking} />
           </p>
         ))}
-      <p className="explain">
-        <button type="button" className="plain" onClick={() => goTo('prices')}>
-          {lifetime.kind === 'whole' ? say('Change what it costs to put in') : say('Say what it costs to put in')}
-        </button>
-      </p>
+      {toPrices}
     </section>
   );
 }

@@ -1,5 +1,6 @@
+import { USUAL_LOAN_YEARS } from '../../model/lifetime/instalments.ts';
 import { USUAL } from '../../model/lifetime/lifetime-inputs.ts';
-import type { Wording } from '../../model/shapes/told.ts';
+import { tell, type Wording } from '../../model/shapes/told.ts';
 import { moneySign } from '../../words/numbers.ts';
 import { phrase, say } from '../../words/say.ts';
 import { sayTold } from '../../words/say-told.ts';
@@ -49,6 +50,13 @@ export function PurchaseFields() {
       max: 40,
       usual: USUAL.presentYearsLeft,
     },
+    {
+      field: 'loanYears',
+      label: say('Instalments run'),
+      min: 1,
+      max: 40,
+      usual: { value: USUAL_LOAN_YEARS, origin: tell('custom') },
+    },
   ] as const;
   const rates = [
     { field: 'electricityGrowthPerYear', label: say('Electricity grows'), ...RATE, usual: USUAL.growthPerYear },
@@ -61,6 +69,13 @@ export function PurchaseFields() {
       max: 10,
       usual: USUAL.growthSpreadPerYear,
     },
+    {
+      field: 'loanPerYear',
+      label: say('Interest on them'),
+      min: 0,
+      max: 30,
+      usual: { value: 0, origin: tell('no-interest') },
+    },
     { field: 'discountPerYear', label: say('Discount'), ...RATE, min: 0, usual: USUAL.discountPerYear },
   ] as const;
   return (
@@ -69,7 +84,7 @@ export function PurchaseFields() {
         <h3>{say('What it costs to put in')}</h3>
         <p className="explain quiet">
           {say(
-            'Only for the years to come. No price is assumed: without the heat pump’s own, running costs alone are shown.',
+            'Only for the years to come. No price is assumed: they become a page once the heat pump’s own and the grant are typed, 0 where there is none.',
           )}
         </p>
         <div className="fields">

@@ -6,7 +6,7 @@ import { rangedWorking } from './ranged.ts';
 
 /** The saving with its range, then each side's payments year by year [p]. */
 export function yearsWorkings(lifetime: Lifetime): ShownWorking[] {
-  const { pump, beside, saved, payback, netPresentValue, inputs } = lifetime;
+  const { pump, beside, saved, payback, instalments, netPresentValue, inputs } = lifetime;
   const sum = (title: Said, points: readonly YearPoint[]): ShownWorking => ({
     title,
     formula: inWords('paid so far + cost of the year at its prices + equipment bought in it'),
@@ -33,6 +33,7 @@ export function yearsWorkings(lifetime: Lifetime): ShownWorking[] {
     sum(inWords('Paid in all with the heat pump'), pump),
     sum(inWords('Paid in all with the other'), beside),
     ...(payback ? [payback.simple.working, payback.discounted.working] : []),
+    ...(instalments ? [instalments.working] : []),
     ...(netPresentValue ? [rangedWorking(netPresentValue), rate] : []),
   ];
 }

@@ -58,8 +58,13 @@ export const LIFETIME: Catalogue = {
   'Seen so, the heat pump is about {amount} {side, select, ahead {ahead} other {behind}}.':
     'So gesehen liegt die Wärmepumpe etwa {amount} {side, select, ahead {vorn} other {zurück}}.',
   'So a price that is paid back can still be a loss.': 'Ein Preis kann also hereinkommen und doch ein Verlust sein.',
-  'Spread evenly, all that is paid is about {amount} a year with the heat pump. With {other} it is about {otherAmount}.':
-    'Gleichmäßig verteilt zahlt man mit der Wärmepumpe alles in allem etwa {amount} im Jahr. Zum Vergleich, {other}: etwa {otherAmount}.',
+  'Spread evenly, all that is paid, less what is left of its worth at the end, is about {amount} a year with the heat pump. With {other} it is about {otherAmount}.':
+    'Gleichmäßig verteilt zahlt man mit der Wärmepumpe alles in allem, den Restwert am Ende abgezogen, etwa {amount} im Jahr. Zum Vergleich, {other}: etwa {otherAmount}.',
+  'In instalments over {years, plural, one {one year} other {# years}}, {interest, select, none {without interest} other {at {rate} interest}}, it is {instalment} a month. To run it is about {running} a month, together {together}.':
+    'In Raten über {years, plural, one {ein Jahr} other {# Jahre}}, {interest, select, none {ohne Zins} other {zu {rate} Zins}}, sind es {instalment} im Monat. Der Betrieb kostet etwa {running} im Monat, zusammen {together}.',
+  'To run {other} is about {amount} a month.': 'Der Betrieb kostet zum Vergleich, {other}, etwa {amount} im Monat.',
+  'Until its price and the grant are typed, this is a working and not a page.':
+    'Bis ihr Preis und der Zuschuss eingetippt sind, ist das eine Berechnung und keine Seite.',
   'We let the price of electricity go its own way: in the middle it {way, select, level {keeps pace with other prices} up {rises {rate} a year against other prices} other {falls {rate} a year against other prices}}.':
     'Den Strompreis lassen wir seinen eigenen Weg gehen: Im Mittel {way, select, level {hält er mit anderen Preisen Schritt} up {steigt er um {rate} im Jahr gegenüber anderen Preisen} other {fällt er um {rate} im Jahr gegenüber anderen Preisen}}.',
   'In the middle, fuel and electricity keep pace with other prices.':

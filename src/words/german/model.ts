@@ -253,8 +253,14 @@ export const MODEL: Catalogue = {
     'Summe der Unterschiede je Jahr / (1 + Zins)^Jahr, mit Anschaffungen, weniger dem Restwert am Ende',
   'Level cost a year, heat pump': 'Gleichmäßige Kosten im Jahr, Wärmepumpe',
   'Level cost a year, the other': 'Gleichmäßige Kosten im Jahr, die andere',
-  'worth today of all payments / ((1 − (1 + discount)^−years) / discount)':
-    'heutiger Wert aller Zahlungen / ((1 − (1 + Zins)^−Jahre) / Zins)',
+  '(worth today of all that is paid − worth today of the life left at the end) / ((1 − (1 + discount)^−years) / discount)':
+    '(heutiger Wert von allem, was bezahlt wird − heutiger Wert der Lebensdauer, die am Ende bleibt) / ((1 − (1 + Zins)^−Jahre) / Zins)',
+  'Instalment a month': 'Rate im Monat',
+  '(price − grant) × (interest / 12) / (1 − (1 + interest / 12)^−months); without interest (price − grant) / months':
+    '(Preis − Zuschuss) × (Zins / 12) / (1 − (1 + Zins / 12)^−Monate); ohne Zins (Preis − Zuschuss) / Monate',
+  'Years of instalments': 'Jahre der Raten',
+  'Interest on them a year': 'Zins darauf im Jahr',
+  'none given, so none is counted': 'keiner genannt, darum keiner gerechnet',
   'the other': 'die andere',
   'Years looked ahead': 'Betrachtete Jahre',
   'Electricity price, growth a year': 'Strompreis, Anstieg im Jahr',

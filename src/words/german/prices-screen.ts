@@ -61,8 +61,10 @@ export const PRICES_SCREEN: Catalogue = {
   'Doubt of both': 'Unsicherheit bei beiden',
   Discount: 'Abzinsung',
   'What it costs to put in': 'Was der Einbau kostet',
-  'Only for the years to come. No price is assumed: without the heat pump’s own, running costs alone are shown.':
-    'Nur für die kommenden Jahre. Kein Preis wird angenommen: Ohne den der Wärmepumpe sehen Sie nur die Heizkosten.',
+  'Only for the years to come. No price is assumed: they become a page once the heat pump’s own and the grant are typed, 0 where there is none.':
+    'Nur für die kommenden Jahre. Kein Preis wird angenommen: Eine Seite werden sie, wenn der Preis der Wärmepumpe und der Zuschuss eingetippt sind, 0 wo es keinen gibt.',
+  'Instalments run': 'Raten laufen',
+  'Interest on them': 'Zins darauf',
   'Growth and discount are beyond general inflation. Nobody knows them.':
     'Anstieg und Abzinsung verstehen sich über die allgemeine Teuerung hinaus. Niemand kennt sie.',
   '% a year': '%/Jahr',

@@ -103,7 +103,14 @@ export const COST = sentences<ToldCost>()({
     'sum of each year’s difference / (1 + discount)^year, purchases counted, less the worth of life left at the end',
   'level-cost-pump': 'Level cost a year, heat pump',
   'level-cost-other': 'Level cost a year, the other',
-  'worth-by-annuity': 'worth today of all payments / ((1 − (1 + discount)^−years) / discount)',
+  'worth-by-annuity':
+    '(worth today of all that is paid − worth today of the life left at the end) / ((1 − (1 + discount)^−years) / discount)',
+  'instalment-of-month': 'Instalment a month',
+  'loan-annuity':
+    '(price − grant) × (interest / 12) / (1 − (1 + interest / 12)^−months); without interest (price − grant) / months',
+  'loan-years': 'Years of instalments',
+  'loan-rate': 'Interest on them a year',
+  'no-interest': 'none given, so none is counted',
   'present-worth-source': 'geometric gradient series and present worth, any textbook of engineering economics',
   // The years to come: inputs and origins
   'heat-pump': 'heat pump',

@@ -56,7 +56,7 @@ describe('on paper', () => {
   ])('stands "%s"', (text) => expect(html).toContain(text));
   test('the sums are written out once: what stood with the first stands with no other', () => {
     const { workings } = listChapters(readEstimate(whole, settings)).at(-1)!;
-    expect(workings).toHaveLength(6);
+    expect(workings).toHaveLength(7);
     const names = workings.flatMap(({ inputs }) => inputs.map(({ name }) => sayTold(name)));
     expect(names.filter((name) => name === 'Heat pump, put in')).toHaveLength(1);
     expect(names.filter((name) => name === 'Discount rate a year')).toHaveLength(1);
@@ -68,10 +68,12 @@ describe('on paper', () => {
     expect(names).toContain('Heat pump, put in');
     expect(names).not.toContain('Life left at the end, the other');
   });
-  test('without a purchase only running costs, and it says so', () => {
-    const text = renderLeaveBehind(running, settings);
-    expect(text).toContain('What it costs to put in is not counted, as no price was given.');
-    expect(text).not.toContain('putting it in</th>');
+  test('without price and grant it is a working and no page', () => {
+    for (const estimate of [running, withYears({ heatPumpGBP: typed(15_000) })]) {
+      const text = renderLeaveBehind(estimate, settings);
+      expect(text).not.toContain(HEADING);
+      expect(text).toContain('<h3>The years to come</h3>');
+    }
   });
   test.each([
     [20, [0, 5, 10, 15, 20]],

@@ -49,7 +49,7 @@ function walk(variant: Variant = {}, more: Partial<WalkInput> = {}) {
 const page = (pages: ReturnType<typeof walk>, name: string) => pages.find((one) => one.name === name)!;
 
 describe('the pages in their order', () => {
-  test('nine pages, one idea each', () => {
+  test('eight pages, one idea each, and the years to come once price and grant are known', () => {
     expect(walk().map(({ name }) => name)).toEqual([
       'home',
       'heat',
@@ -57,7 +57,6 @@ describe('the pages in their order', () => {
       'cost',
       'sure',
       'change',
-      'years',
       'watch',
       'next',
     ]);
@@ -70,7 +69,6 @@ describe('the pages in their order', () => {
     ['cost', 'Your heating and hot water would cost about £1,190 a year. Today they cost about £1,610.'],
     ['sure', 'In 18 futures out of 20 the heat pump costs less, in 2 it costs more.'],
     ['change', 'If a unit of electricity costs 5 p more, the year costs about £200 more.'],
-    ['years', 'Over 20 years the heat pump might cost about £8,300 less to run.'],
     ['watch', 'Read the meter on the first of each month, and call us if it runs high.'],
     ['next', 'Nothing is promised yet. If you agree, we put these figures in writing.'],
   ])('%s says: %s', (name, sentence) => {
@@ -153,18 +151,25 @@ describe('what the next years may bring', () => {
       'Paid in all with the other',
       expect.stringMatching(/^Years until the purchase/),
       expect.stringMatching(/^Years until it/),
+      'Instalment a month',
       expect.stringMatching(/^Worth today/),
       'What money later is worth',
     ]);
   });
-  test('without one it counts running costs only, and says so', () => {
-    expect(page(walk(), 'years').foot).toContain('running costs only');
-    expect(page(walk(), 'years').workings).toHaveLength(3);
+  test.each([
+    ['nothing', {}],
+    ['no grant', { heatPumpGBP: typed(15_000) }],
+    ['no price', { grantGBP: typed(7500) }],
+  ])('with %s typed they are no page', (_, purchase) => {
+    const pages = walk({}, { household: { ...larchRiseHousehold(), purchase } });
+    expect(pages.map(({ name }) => name)).not.toContain('years');
   });
-  test('it is no advice, and the range stands on the page', () => {
-    for (const pages of [walk(), bought]) {
-      expect(page(pages, 'years').say).toMatch(/for 8 in 10 homes like yours\..*not advice\. Nobody knows the prices/);
-    }
+  test('payback with its range and the instalment stand on it; it is no advice', () => {
+    const { say } = page(bought, 'years');
+    expect(say).toMatch(/for 8 in 10 homes like yours\..*not advice\. Nobody knows the prices/);
+    expect(say).toMatch(/paid back after about \d+ years\. It could be/);
+    // 15,000 less 7,500 over 120 months.
+    expect(say).toContain('In instalments over 10 years, without interest, it is £63 a month.');
   });
   test('nothing to compare with: the page is left out', () => {
     const appraisal = { ...larchRise(), systems: larchRise().systems.slice(0, 1), versus: [] };

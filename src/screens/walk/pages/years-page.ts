@@ -1,7 +1,9 @@
 import { yearsSeries } from '../../../charts/years/series.ts';
+import { mayLead } from '../../../model/shapes/lifetime.ts';
 import { yearsWorkings } from '../../../words/explained/years.ts';
 import {
   chanceSentence,
+  instalmentSentence,
   lifetimeCautions,
   lifetimeSentence,
   noteSentence,
@@ -14,9 +16,9 @@ import {
 import { say } from '../../../words/say.ts';
 import type { WalkInput, WalkPage } from '../page.ts';
 
-/** What the next years may bring; left out where there is nothing to hold the heat pump against. */
+/** What the next years may bring; left out until price and grant are known, and where there is nothing to hold the heat pump against. */
 export function yearsPages({ household, lifetime }: WalkInput): WalkPage[] {
-  if (!lifetime) return [];
+  if (!lifetime || !mayLead(lifetime)) return [];
   const [notAdvice, nobodyKnows] = lifetimeCautions();
   const sentence = lifetimeSentence(lifetime);
   const saysAmount = sentence.includes('£');
@@ -24,7 +26,15 @@ export function yearsPages({ household, lifetime }: WalkInput): WalkPage[] {
     {
       name: 'years',
       sentence,
-      say: [saysAmount ? savedRangeSentence(lifetime) : savedSentence(lifetime), notAdvice, nobodyKnows].join(' '),
+      say: [
+        saysAmount ? savedRangeSentence(lifetime) : savedSentence(lifetime),
+        paybackSentence(lifetime),
+        instalmentSentence(lifetime),
+        notAdvice,
+        nobodyKnows,
+      ]
+        .filter(Boolean)
+        .join(' '),
       foot: say(
         lifetime.kind === 'whole'
           ? '{name} · purchase and running costs, in the money of today · the bands hold 8 in 10 homes like yours'
@@ -36,7 +46,6 @@ export function yearsPages({ household, lifetime }: WalkInput): WalkPage[] {
       workings: yearsWorkings(lifetime),
       notes: [
         chanceSentence(lifetime),
-        paybackSentence(lifetime),
         worthSentence(lifetime),
         pathsSentence(lifetime),
         ...lifetime.notes.map(noteSentence),
