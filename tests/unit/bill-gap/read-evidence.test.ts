@@ -140,6 +140,18 @@ describe('by hand', () => {
     const changed = (day: number) => use(day) + (day < 100 ? 40 : 0);
     expect(spaceOf(500, changed)).toBeCloseTo(90, 6);
     expect(Math.abs(spaceOf(500, (day) => use(day) + (day < 101 ? 40 : 0))! - 90)).toBeGreaterThan(0.01);
+    const later = withEvidence(sampleBill({ from: addDays(FIRST, 60), to: addDays(FIRST, 90), boughtKWh: 180 }), {
+      series: [
+        series(
+          'heat-pump',
+          'electricity',
+          rows(120, (day) => use(day) + (day < 90 ? 0 : 50)),
+        ),
+        weather(120),
+      ],
+      readings: [],
+    });
+    expect(later.spaceKWh, 'days after the bill').toBeCloseTo(90, 6);
     const odd = (day: number) => (day === 5 ? null : day === 9 ? 77 : use(day));
     expect(
       spaceOf(

@@ -165,6 +165,14 @@ test.each([
     'who-is-at-home flow-temperature',
   ],
   ['below, both metered', { immersionKWh: 0, heatKWh: 0 }, 'below', 0.5, true, 'who-is-at-home'],
+  [
+    'above and nothing known: meter and weather, who lives there, then the machine',
+    { readings: 'unknown', meter: 'whole-house' },
+    'above',
+    1,
+    false,
+    'actual-reading outdoor-temperature heat-pump-meter who-is-at-home immersion-hours flow-temperature heat-meter',
+  ],
   ['an unknown reading', { readings: 'unknown' }, 'inside', 0, true, 'actual-reading'],
   ['an estimate read again', { readings: 'estimated', readKWh: 9 }, 'inside', 0, true, ''],
   ['no weather', {}, 'inside', 0, false, 'outdoor-temperature'],
@@ -219,11 +227,16 @@ describe('price and hours', () => {
     [40, [24, 56], [0.5, 0.5]],
     [12.5, [7.5, 17.5], [0.5, 0.5]],
   ])('an estimated mean of %d p', (mean, prices, shares) => {
-    const { from, to, causes } = sides({ ratesKWh: BILLED }, RATES, 5115, mean);
+    const { from, to, causes, levers } = sides({ ratesKWh: BILLED }, RATES, 5115, mean);
     expect(from).toEqual({ pencePerKWh: prices.map((one) => close(one)), rateShares: shares.map((one) => close(one)) });
     // 124 of 155 units by day; 124 × 37 + 31 × 17 = 5,115 p.
     expect(to).toEqual({ pencePerKWh: [close(17), close(37)], rateShares: [close(0.2), close(0.8)] });
     expect(causes).toEqual(['price', 'when']);
+    const figures = levers.map(({ inputs }) => inputs.map(({ value }) => value));
+    expect(figures).toEqual([
+      [prices[0]!, 17, prices[1]!, 37].map((one) => close(one)),
+      [shares[0]!, 0.2, shares[1]!, 0.8].map((one) => close(one)),
+    ]);
   });
   test('a total that is not units × price scales the prices of the bill', () => {
     expect(sides({ ratesKWh: BILLED, totalPence: 5626.5 }, RATES, 5626.5).to.pencePerKWh).toEqual([
