@@ -86,7 +86,8 @@ const FACTOR_CORRELATION = 0.7;
 export function simulateYears(systems: readonly YearTerms[], shared: SharedSpreads, count: number): Years[] {
   const normals = normalDraws(count);
   const heat = drawHeat(shared, normals, count);
-  const prices = drawPrices(shared, normals, count);
+  const bought = new Set(systems.map(({ carrier }) => carrier));
+  const prices = drawPrices(shared, normals, bought, count);
   return systems.map((terms) => drawSystem(terms, shared, normals, { ...heat, prices, count }));
 }
 
@@ -98,7 +99,8 @@ interface Drawn {
   /** Of the same, from one year to the next in one home. */
   readonly spaceByYear: Multipliers;
   readonly waterByYear: Multipliers;
-  readonly prices: { readonly [carrier in PricedCarrier]: Multipliers };
+  /** Of electricity, and of each fuel that one of the systems buys. */
+  readonly prices: { readonly electricity: Multipliers } & { readonly [carrier in PricedCarrier]?: Multipliers };
   readonly count: number;
 }
 
@@ -111,6 +113,7 @@ function drawHeat(shared: SharedSpreads, normals: Normals, count: number) {
   ];
   const { heatRestsOn } = shared;
   const present = heatRestsOn ? (heatRestsOn.moves === 'machine' ? normals.spaceFactor : normals.efficiency) : null;
+  const part = heatRestsOn && partOf(heatRestsOn.spread, heatRestsOn.weight);
   const alone = heatRestsOn ? withoutPart(shared.spaceHeat, heatRestsOn.spread, heatRestsOn.weight) : shared.spaceHeat;
   const follow = shared.waterFollows;
   const apart = Math.sqrt(1 - follow * follow);
@@ -118,7 +121,7 @@ function drawHeat(shared: SharedSpreads, normals: Normals, count: number) {
     const habits = Math.exp(shared.habits * normals.habits[i]!);
     const winter = Math.max(0, 1 + shared.winter * normals.winter[i]!);
     let heat = multiplierAt(alone, normals.spaceHeat[i]!);
-    if (heatRestsOn && present) heat *= multiplierAt(heatRestsOn.spread, present[i]!) ** heatRestsOn.weight;
+    if (part && present) heat *= multiplierAt(part, present[i]!);
     spaceByYear[i] = habits * winter;
     waterByYear[i] = habits;
     space[i] = heat * habits * winter;
@@ -128,23 +131,32 @@ function drawHeat(shared: SharedSpreads, normals: Normals, count: number) {
   return { space, water, spaceByYear, waterByYear };
 }
 
-function drawPrices(shared: SharedSpreads, normals: Normals, count: number): Drawn['prices'] {
-  const electricity = new Float64Array(count);
-  const gas = new Float64Array(count);
+function drawPrices(
+  shared: SharedSpreads,
+  normals: Normals,
+  bought: ReadonlySet<PricedCarrier>,
+  count: number,
+): Drawn['prices'] {
   const together = Math.max(-1, Math.min(1, shared.priceCorrelation));
   const apart = Math.sqrt(1 - together * together);
-  for (let i = 0; i < count; i++) {
-    const z = normals.electricityPrice[i]!;
-    electricity[i] = Math.exp(shared.electricityPrice * z);
-    gas[i] = Math.exp(shared.gasPrice * (together * z + apart * normals.fuelPrice[i]!));
-  }
-  const delivered = Object.fromEntries(
-    DELIVERED_FUELS.map((fuel) => [
-      fuel,
-      normals[`${fuel}Price`].map((z) => Math.exp(shared.deliveredPrice[fuel] * z)),
-    ]),
-  ) as { [fuel in DeliveredFuel]: Multipliers };
-  return { electricity, gas, ...delivered };
+  const ofElectricity = normals.electricityPrice;
+  const draw = (deviation: number, z: (i: number) => number): Multipliers => {
+    const price = new Float64Array(count);
+    for (let i = 0; i < count; i++) price[i] = Math.exp(deviation * z(i));
+    return price;
+  };
+  return {
+    electricity: draw(shared.electricityPrice, (i) => ofElectricity[i]!),
+    ...(bought.has('gas')
+      ? { gas: draw(shared.gasPrice, (i) => together * ofElectricity[i]! + apart * normals.fuelPrice[i]!) }
+      : {}),
+    ...Object.fromEntries(
+      DELIVERED_FUELS.filter((fuel) => bought.has(fuel)).map((fuel) => {
+        const own = normals[`${fuel}Price`];
+        return [fuel, draw(shared.deliveredPrice[fuel], (i) => own[i]!)];
+      }),
+    ),
+  };
 }
 
 function drawSystem(terms: YearTerms, shared: SharedSpreads, normals: Normals, drawn: Drawn): Years {
@@ -152,7 +164,7 @@ function drawSystem(terms: YearTerms, shared: SharedSpreads, normals: Normals, d
   const costPence = new Float64Array(count);
   const boughtKWh = new Float64Array(count);
   const pencePerKWhHeat = new Float64Array(count);
-  const price = drawn.prices[terms.carrier];
+  const price = drawn.prices[terms.carrier]!;
   const electricity = drawn.prices.electricity;
   const first = normals[DRAWS[terms.moves]];
   const boiler = terms.moves === 'efficiency' || terms.moves === 'other-efficiency';
@@ -189,7 +201,7 @@ function drawSystem(terms: YearTerms, shared: SharedSpreads, normals: Normals, d
 }
 
 function drawYears(terms: YearTerms, { prices, spaceByYear, waterByYear, count }: Drawn): Float64Array {
-  const price = prices[terms.carrier];
+  const price = prices[terms.carrier]!;
   const { electricity } = prices;
   return Float64Array.from(
     { length: Math.min(count, ENOUGH_YEARS) },
@@ -213,6 +225,12 @@ const DRAWS = {
   efficiency: 'efficiency',
   'other-efficiency': 'otherEfficiency',
 } as const;
+
+/** The spread that acts on what rests on it with a part of its weight: e^(slope z) to the power of the weight. */
+const partOf = ({ below, above }: Spread, weight: number): Spread => ({
+  below: below * weight,
+  above: above * weight,
+});
 
 /** What is left of a spread when an independent part of it is drawn by itself. */
 function withoutPart(whole: Spread, part: Spread, weight: number): Spread {
