@@ -105,12 +105,10 @@ interface Drawn {
 }
 
 function drawHeat(shared: SharedSpreads, normals: Normals, count: number) {
-  const [space, water, spaceByYear, waterByYear] = [0, 1, 2, 3].map(() => new Float64Array(count)) as [
-    Multipliers,
-    Multipliers,
-    Multipliers,
-    Multipliers,
-  ];
+  const space = new Float64Array(count);
+  const water = new Float64Array(count);
+  const spaceByYear = new Float64Array(count);
+  const waterByYear = new Float64Array(count);
   const { heatRestsOn } = shared;
   const present = heatRestsOn ? (heatRestsOn.moves === 'machine' ? normals.spaceFactor : normals.efficiency) : null;
   const part = heatRestsOn && partOf(heatRestsOn.spread, heatRestsOn.weight);

@@ -697,8 +697,18 @@ describe('drivers', () => {
     for (const [name, share] of Object.entries(shares)) expect(rest[name], name).toBeCloseTo(share / 22, 2);
     expect(of({ winter: 1, habits: Math.sqrt(0.0065) })).toHaveProperty('habits');
     expect(of({ winter: 1, habits: Math.sqrt(0.004) })).toEqual({ winter: 1 });
-    const ranked = rankDrivers(mix({ winter: 1, habits: 2, spaceHeat: 3 }), normals).map(({ input }) => input);
-    expect(ranked).toEqual(['space-heat', 'habits', 'winter']);
+    const ranked = (weights: Parameters<typeof mix>[0]) => rankDrivers(mix(weights), normals).map(({ input }) => input);
+    expect(ranked({ winter: 3, habits: 2, spaceHeat: 1 })).toEqual(['winter', 'habits', 'space-heat']);
+    expect(ranked({ winter: 3, habits: 1, spaceHeat: 2 })).toEqual(['winter', 'space-heat', 'habits']);
+    // Squares of what varies: as good as none beside 1, or beside the square of the mean.
+    const vary = (mean: number, by: number) =>
+      rankDrivers(
+        normals.winter.map((z) => mean + by * z),
+        normals,
+      ).length;
+    const one = Math.sqrt(1e-9 / 4096);
+    expect([vary(0, 1.1 * one), vary(0, 0.9 * one), vary(0.1, 1.1 * one)]).toEqual([1, 0, 1]);
+    expect([vary(1000, 1100 * one), vary(1000, 900 * one)]).toEqual([1, 0]);
   });
   test('of what does not vary are none', () => {
     expect(rankDrivers(new Float64Array(4096).fill(5), normals)).toEqual([]);
