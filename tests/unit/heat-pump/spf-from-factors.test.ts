@@ -6,7 +6,7 @@ import { addedWorking } from '../../../src/model/heat-pump/added-working.ts';
 import { reckonExtras } from '../../../src/model/heat-pump/extras.ts';
 import { fieldSpread } from '../../../src/model/heat-pump/factor-spread.ts';
 import { settleAtMiddle } from '../../../src/model/heat-pump/field-step.ts';
-import { designFlow, factorAtFlow } from '../../../src/model/heat-pump/flow.ts';
+import { designFlow, FLOW_SOURCE, factorAtFlow } from '../../../src/model/heat-pump/flow.ts';
 import { factorsAtMeter } from '../../../src/model/heat-pump/meter-factors.ts';
 import { findPasteurisation } from '../../../src/model/heat-pump/pasteurisation.ts';
 import { settleFactors } from '../../../src/model/heat-pump/settle-factors.ts';
@@ -439,8 +439,8 @@ describe('how far each factor strays', () => {
 
 describe('factors at the machine’s own meter', () => {
   const metered = { spaceFactor: typed(4, 'measured'), waterFactor: typed(3, 'measured') };
-  const at = (machine: HouseholdChange['machine']) =>
-    factorsAtMeter(makeHousehold({ heat: { heatLossKW: typed(8) }, machine }), reference);
+  const at = (machine: HouseholdChange['machine'], heatLossKW = 8) =>
+    factorsAtMeter(makeHousehold({ heat: { heatLossKW: typed(heatLossKW) }, machine }), reference);
   test('at H4 they are those typed', () => {
     const { space, water } = at({ ...metered, boundary: 'H4' });
     expect([space, water]).toEqual(
@@ -455,6 +455,11 @@ describe('factors at the machine’s own meter', () => {
     const { space, water } = at({ ...metered, boundary: 'H1' });
     expect([space.value, water.value]).toEqual([expect.closeTo(4 * share, 9), expect.closeTo(3 * share, 9)]);
     expect((space.origin as Told).data!.share).toBeCloseTo(share, 12);
+    // A machine of 20 kW circulates 4 × 12,000 / 20 hours; a twentieth by resistance is a twentieth of what is not counted.
+    const backup = 0.05 * (14_500 - counted);
+    const large = lines - 0.045 * (4200 - 2400) + backup;
+    const found = at({ ...metered, boundary: 'H1', backupShare: typed(0.05) }, 20).space.value;
+    expect(found).toBeCloseTo((4 * counted) / (counted + large), 9);
   });
 });
 
@@ -507,10 +512,15 @@ describe('the sums behind the factors', () => {
       ['boundary', 'H4'],
     ]);
     expect([formula(machine.space), formula(machine.water)]).toEqual(['as-given-moved', 'as-given']);
-    expect(machine.space.working.inputs[1]!.grade).toBe('estimated');
+    expect(machine.space.working.inputs[1]).toMatchObject({ grade: 'estimated', origin: { code: 'typed-flow' } });
+    expect(machine.space.working.source).toEqual(FLOW_SOURCE);
     const usual = sumsOf({ machine: { spaceFactor: undefined, waterFactor: undefined, flowC: undefined } }, 35).machine;
     expect([formula(usual.space), formula(usual.water)]).toEqual(['field-mean-moved', 'field-mean']);
-    expect(usual.space.working.inputs[1]).toMatchObject({ value: 50, grade: 'assumed' });
+    expect(usual.space.working.inputs[1]).toMatchObject({
+      value: 50,
+      grade: 'assumed',
+      origin: { code: 'usual-for-emitters' },
+    });
     expect(usual.water.working.source).toBe(reference.fieldFactor.ground.source);
   });
   test('the whole: heat and electricity, line by line', () => {

@@ -187,6 +187,11 @@ describe('gaps are refused and the hour is named', () => {
       [{ code: 'series-hole', data: { date: '2026-05-02', time: '00:00', days: 2 } }],
     ],
     [
+      'two days in the wrong order',
+      { ...whole, days: [whole.days[1]!, whole.days[0]!] },
+      [{ code: 'series-order', data: { date: '2026-01-01', previous: '2026-01-02' } }],
+    ],
+    [
       'the second day left out',
       { ...whole, days: whole.days.filter(({ date }) => date !== '2026-01-02') },
       [{ code: 'series-hole', data: { date: '2026-01-02', time: '00:00', days: 1 } }],
