@@ -58,6 +58,34 @@ describe('shares and delivered fuels', () => {
     expect(own.basis).not.toHaveProperty('staleDays');
     expect([own.pencePerUnit, own.spread]).toEqual([62, oil.spread]);
   });
+  test.each([
+    // Said of a price that began on 1 October 2026, looked at on 25 November: for a quarter, and of this price only.
+    ['of it', '2026-10-01', '2026-11-25', true],
+    ['of the one before it', '2026-09-30', '2026-11-25', false],
+    ['a quarter ago', '2026-10-02', '2027-01-02', true],
+    ['a day more', '2026-10-02', '2027-01-03', false],
+  ])('the word that a price stands, %s', (_, on, asOf, stands) => {
+    const earlier = { price: 'gas' as const, on: '2026-10-01' };
+    const household = makeHousehold({ prices: { stand: [earlier, { price: 'electricity', on, said: 'asked' }] } });
+    const { electricity, storage } = choose(household, asOf);
+    expect(electricity.basis.stands).toEqual(stands ? { on, said: 'asked' } : undefined);
+    expect(storage!.basis.stands).toBeUndefined();
+  });
+  test('of several words the last one, and of oil its own', () => {
+    const word = (price: 'oil' | 'gas', on: string) => ({ price, on });
+    const stand = [word('gas', '2026-10-05'), word('gas', '2026-11-01'), word('oil', '2026-11-02')];
+    const chosen = choose(makeHousehold({ prices: { stand } }));
+    expect([chosen.gas.basis.stands, chosen.oil!.basis.stands]).toEqual([{ on: '2026-11-01' }, { on: '2026-11-02' }]);
+  });
+  test('what nobody publishes here has no price, until it is typed', () => {
+    const bare = { ...reference, deliveredPrices: reference.deliveredPrices.filter(({ fuel }) => fuel !== 'oil') };
+    const of = (household: Household) => choosePrices({ household, reference: bare, asOf: '2026-11-25' }).oil;
+    expect(of(makeHousehold())).toBeNull();
+    expect(of(makeHousehold({ prices: { oilPencePerLitre: typed(62) } }))).toMatchObject({
+      pencePerUnit: 62,
+      spread: 0.3,
+    });
+  });
   test('built-in tariffs are the same object again, so that nothing is sorted twice', () => {
     const [one, two] = [choose(makeHousehold()), choose(makeHousehold())];
     for (const fuel of ['electricity', 'gas', 'storage'] as const) expect(one[fuel]!.tariff).toBe(two[fuel]!.tariff);

@@ -4,12 +4,15 @@ import { describe, expect, test } from 'vitest';
 import { askAboutHome } from '../../../src/model/comparison/ask-about-home.ts';
 import { splitByBlocks } from '../../../src/model/comparison/block-uses.ts';
 import { partWorking } from '../../../src/model/comparison/part-working.ts';
+import { planSystems } from '../../../src/model/comparison/plan-systems.ts';
 import type { PowerCharge } from '../../../src/model/comparison/power-charge.ts';
 import { heaviestOf, heaviestOfSlots, powerCharge } from '../../../src/model/comparison/power-charge.ts';
-import type { TariffInUse } from '../../../src/model/comparison/prices-of.ts';
+import { createPricer } from '../../../src/model/comparison/price-plan.ts';
+import { choosePrices, type TariffInUse } from '../../../src/model/comparison/prices-of.ts';
 import type { RestOfHome } from '../../../src/model/comparison/rest-of-home.ts';
 import { restOfHome } from '../../../src/model/comparison/rest-of-home.ts';
 import { monthsOf, type Rates, ratesOf, totalOf, type Use } from '../../../src/model/comparison/uses.ts';
+import { reckonMachine } from '../../../src/model/heat-pump/spf-from-factors.ts';
 import type { Series } from '../../../src/model/shapes/evidence.ts';
 import { emptyHousehold, type Household } from '../../../src/model/shapes/household.ts';
 import type { TariffBand, TariffVersion } from '../../../src/model/shapes/tariff.ts';
@@ -17,6 +20,7 @@ import { tell } from '../../../src/model/shapes/told.ts';
 import { rateBuckets } from '../../../src/model/tariff/slot-price.ts';
 import { STEADY_HEATING } from '../../../src/model/year/day-profiles.ts';
 import { shareOut } from '../../../src/model/year/share-out.ts';
+import { reference } from '../../../src/reference/index.ts';
 import { sayTold } from '../../../src/words/say-told.ts';
 import { EVERY_WAY } from '../appraisal/make-household.ts';
 import { allHours, tariff, version } from '../tariff/tariffs.ts';
@@ -51,6 +55,16 @@ const home = (change: Partial<Household> = {}, one?: TariffVersion): Household =
   ...change,
   ...(one ? { tariffs: [tariff([one])], prices: { electricityTariffId: 't' } } : {}),
 });
+const WINTER = [17, 15, 12, 8, 4, 2, 1.5, 1.5, 3, 8, 12, 16];
+/** One way of heating priced in a home of which the rest is known, whatever its own record says. */
+function comparePriced(household: Household, rest: RestOfHome, id: string) {
+  const demand = makeDemand(10_000, 2000);
+  const prices = choosePrices({ household, reference, asOf: '2026-11-25' });
+  const machine = reckonMachine({ household, demand, reference });
+  const { plans } = planSystems({ household, demand, machine, prices, reference }, []);
+  const price = createPricer({ slots: SLOTS_2026, spaceShare: SPACE_SHARE, demand, home: rest }, prices);
+  return price(plans.find((plan) => plan.id === id)!);
+}
 const bySystem = (household: Household, series: readonly Series[]) =>
   compareBy({ ...household, beside: EVERY_WAY }, makeDemand(10_000, 2000), { series });
 
@@ -473,6 +487,47 @@ describe('a charge on the highest half-hour', () => {
         title: { code: 'charge-on-power' },
         result: { value: pump!.split.standingPence },
       });
+    });
+    // On the coldest day of a month, its mean here, the highest half-hour of each kind of hours; hot water 2,000 / 365 a day.
+    // Sums of the weights: 47.8 of a heat pump's day, 35.7 of a day that is heated while somebody is up.
+    const space = WINTER.map((share, month) => (10_000 * share) / 100 / DAYS[month]!);
+    const water = 2000 / 365;
+    const { 'direct-electric': panels, storage } = reference.efficiency;
+    test.each<[string, string, Household['present'], (roomsKWh: number) => number]>([
+      // From 13:00 to 15:00: rooms at 1.1, hot water in half of its eight half-hours.
+      ['a heat pump', 'heat-pump', {} as Household['present'], (kWh) => (kWh * 1.1) / 47.8 / 3.24 + water / 8 / 3.24],
+      // From 6 to 9: rooms at 1.5, hot water in six of its fourteen half-hours.
+      [
+        'panels',
+        'direct-electric',
+        {} as Household['present'],
+        (kWh) => (kWh * 1.5) / 35.7 / panels.space.middle + water / 14 / panels.water.middle,
+      ],
+      // From 6:00 to 7:30: nine tenths of the rooms and four fifths of the water by night, and water drawn besides.
+      [
+        'storage',
+        'storage',
+        {} as Household['present'],
+        (kWh) => (kWh * 0.9) / 14 / storage.space.middle + water / 14 / storage.water.middle,
+      ],
+      [
+        'a boiler with an immersion heater',
+        'present',
+        { system: 'gas-condensing', hotWaterFrom: 'immersion' },
+        (kWh) => ((kWh / 10_000) * 160 * 1.5) / 35.7 + water / 14,
+      ],
+    ])('%s bears twelve months of its highest half-hour', (_, id, present, highest) => {
+      const flat = DAYS.map(() => new Array<number>(48).fill(0.5));
+      const plain = home({ present: { system: 'gas-condensing' } }, charged);
+      const household = { ...plain, prices: { electricityTariffId: 't', storageTariffId: 't' } };
+      const series = [electricity(8, { dayPeaks: flat })];
+      const rest = restOfHome(household, series);
+      const priced = comparePriced(
+        { ...household, present: { ...household.present, ...present }, beside: EVERY_WAY },
+        rest,
+        id,
+      );
+      expect(priced!.power!.pence).toBeCloseTo(sum(space.map((kWh) => 2 * 300 * highest(kWh))), 6);
     });
     test.each<[string, Household, readonly Series[], string, object]>([
       ['half-hours are known', household, [electricity(8)], 'power-charge-counted', { homeKW: 4 }],
