@@ -119,6 +119,48 @@ describe('the sums of a sound machine', () => {
     expect(valuesOf(SOUND).get(quantity)!.value).toBeCloseTo(value, 6);
     expect(valuesOf(SOUND).get(quantity)!.unit).toBe(unit);
   });
+  test('in the order of the machine: brine, water, refrigerant, frost', () => {
+    expect([...valuesOf(SOUND).keys()].join(' ')).toBe(
+      'brine-in brine-drop brine-heat flow water-spread water-heat heat-balance cop evaporating condensing pressure-ratio superheat subcooling evaporator-approach condenser-approach discharge glycol-share freezing frost-margin',
+    );
+  });
+  test.each([
+    ['no pressure', { refrigerant: 'R290', brineOutC: 1, flowC: 40, suctionC: 4, liquidC: 30 }, 'flow'],
+    [
+      'suction alone',
+      { refrigerant: 'R290', suction: bar(-3, 'dew'), brineOutC: 1, flowC: 40 },
+      'flow evaporating evaporator-approach',
+    ],
+    [
+      'discharge alone',
+      { refrigerant: 'R290', discharge: bar(43, 'bubble'), brineOutC: 1, flowC: 40 },
+      'flow condensing condenser-approach',
+    ],
+    [
+      'pressures alone',
+      { refrigerant: 'R290', suction: bar(-3, 'dew'), discharge: bar(43, 'bubble') },
+      'evaporating condensing pressure-ratio',
+    ],
+    [
+      'no suction pressure at all',
+      { refrigerant: 'R290', suction: { value: 0, unit: 'bar', basis: 'absolute' }, discharge: bar(43, 'bubble') },
+      'condensing',
+    ],
+    ['water hardly warmer', { flowC: 40, returnC: 39.5, waterFlowLPerMin: 20 }, 'flow water-spread water-heat'],
+    ['brine hardly cooler', { ...SOUND, brineInC: 1.5 }, [...valuesOf(SOUND).keys()].join(' ')],
+  ] as [string, SiteReadings, string][])('what there is of %s', (_, readings, quantities) => {
+    expect([...valuesOf(readings).keys()].join(' ')).toBe(quantities);
+  });
+  test('at the ends of a blend’s table the other column has nothing: no glide', () => {
+    const blend = { refrigerant: 'R407C', brineOutC: -20, flowC: 60 } as const;
+    const rows = refrigerants.R407C.rows;
+    const low = { value: (rows[0]!.dewBar + rows[0]!.bubbleBar) / 2, unit: 'bar', basis: 'absolute' } as const;
+    const cold = valuesOf({ ...blend, suction: low });
+    expect(cold.get('evaporator-approach')!.value).toBeCloseTo(-20 - cold.get('evaporating')!.value, 9);
+    const high = { value: (rows.at(-1)!.dewBar + rows.at(-1)!.bubbleBar) / 2, unit: 'bar', basis: 'absolute' } as const;
+    const hot = valuesOf({ ...blend, discharge: high });
+    expect(hot.get('condenser-approach')!.value).toBeCloseTo(hot.get('condensing')!.value - 60, 9);
+  });
   test('without the flow of the water the COP is that of the brine', () => {
     const { waterFlowLPerMin, ...rest } = SOUND;
     expect(valuesOf(rest).get('cop')!.value).toBeCloseTo((BRINE_KW + 1.8) / 1.8, 6);
@@ -181,6 +223,31 @@ describe('readings that cannot be, to either side of the edge', () => {
     ['discharge a little hotter', { refrigerant: 'R290', suctionC: 9, dischargeC: 9.1 }, []],
     ['too much glycol', { glycol: { kind: 'ethylene', percent: 41, basis: 'mass' } }, ['glycol-outside-table']],
   ] as [string, SiteReadings, string[]][])('%s', (_, readings, codes) => expect(codesOf(readings)).toEqual(codes));
+  test('each is said in its turn', () => {
+    const low = { value: 0.2, unit: 'bar', basis: 'absolute' } as const;
+    const glycol = { kind: 'ethylene', percent: 50, basis: 'mass' } as const;
+    const wrong = { brineInC: 4, brineOutC: 4, flowC: 80, returnC: 80, glycol, suctionC: 9, dischargeC: 2 };
+    const first = ['brine-not-cooled', 'flow-not-warmer', 'water-outside-table'];
+    expect(codesOf({ ...wrong, refrigerant: 'R290', suction: low })).toEqual([
+      ...first,
+      'pressure-outside-table',
+      'discharge-not-hotter',
+      'glycol-outside-table',
+    ]);
+    expect(codesOf({ ...wrong, suction: low })).toEqual([...first, 'refrigerant-missing', 'glycol-outside-table']);
+    const swapped = { refrigerant: 'R290', suction: bar(40, 'dew'), discharge: bar(0, 'dew') } as const;
+    expect(codesOf({ ...wrong, ...swapped })).toEqual([...first, 'pressures-swapped', 'glycol-outside-table']);
+    const expectedOf = (code: string) =>
+      checkSite(wrong, tables).remarks.find((remark) => remark.code === code)!.expected;
+    expect(expectedOf('water-outside-table')).toEqual(tell('celsius-between', { low: 5, high: 75 }));
+    expect(expectedOf('glycol-outside-table')).toEqual(tell('mass-between', { low: 0, high: 40 }));
+    // All was read: what the table lacks is no gap to be filled by reading.
+    const { waterFlowLPerMin, ...noWater } = SOUND;
+    expect(checkSite({ ...noWater, glycol }, tables).gaps.map(({ quantity }) => quantity)).toEqual([
+      'water-heat',
+      'cop',
+    ]);
+  });
   test('swapped pressures give no temperatures, a brine that was not cooled no heat', () => {
     const swapped = valuesOf({ ...SOUND, suction: SOUND.discharge, discharge: SOUND.suction });
     expect(['evaporating', 'superheat', 'discharge'].some((one) => swapped.has(one as SiteQuantity))).toBe(false);
