@@ -105,6 +105,8 @@ export const EstimateSummary = z.object({
   heatPumpPence: z.number(),
   lowPence: z.number(),
   highPence: z.number(),
+  /** The offer that it is for, where there were several. */
+  offer: z.object({ id: z.string(), name: z.string() }).optional(),
   /** Money of these amounts; absent means pounds. */
   currency: z.enum(CURRENCIES).optional(),
 });

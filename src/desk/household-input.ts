@@ -5,6 +5,7 @@
  */
 import { z } from 'zod';
 import { IntakeChoices } from '../intake/intake.ts';
+import { takeInHand } from '../model/offers.ts';
 import { BillCheckInput } from '../model/shapes/bill-check.ts';
 import { CivilDate, TimeZone } from '../model/shapes/dates.ts';
 import { Carrier, EvidencePeriod, SeriesRole } from '../model/shapes/evidence.ts';
@@ -15,12 +16,14 @@ import {
   HotWater,
   Household,
   Machine,
+  Offer,
   Present,
   Prices,
   Purchase,
 } from '../model/shapes/household.ts';
 import { Tariff } from '../model/shapes/tariff.ts';
-import { phrase } from '../words/say.ts';
+import { phrase, say } from '../words/say.ts';
+import { DeskError } from './desk-error.ts';
 import { loosen, strictly, tighten } from './loose-section.ts';
 
 /** A raw file beside the household file, with corrections of what intake would decide by itself. */
@@ -70,6 +73,15 @@ export const HouseholdInput = strictly(
     siteReadings: Household.shape.siteReadings,
     walk: Household.shape.walk,
     beside: Household.shape.beside,
+    /** Name of the offer whose machine stands above, where others stand beside it. */
+    offer: Offer.shape.name.optional(),
+    offers: z
+      .array(z.object({ name: Offer.shape.name, machine: loosen(Machine), purchase: loosen(Purchase).optional() }))
+      .min(1)
+      .max(11)
+      .optional(),
+    /** The offer that the household took: a bill is held against its estimate. */
+    taken: z.strictObject({ offer: Offer.shape.name, on: CivilDate }).optional(),
     files: z.array(InputFile).max(100).optional(),
     typed: z.array(TypedEvidence).max(100).optional(),
     /** Day on which prices are looked up; today when absent. */
@@ -81,10 +93,37 @@ export const HouseholdInput = strictly(
 );
 export type HouseholdInput = z.infer<typeof HouseholdInput>;
 
-/** The household document that a written file stands for. */
+/** The offers of a file; that in hand has the first number. */
+function offersOfFile({ offer, offers }: HouseholdInput, usual: Household['machine']) {
+  if (!offers) return {};
+  return {
+    offer: { id: 'offer-1', name: offer ?? say('First offer') },
+    otherOffers: offers.map(({ name, machine, purchase }, i) => ({
+      id: `offer-${i + 2}`,
+      name,
+      machine: { ...usual, ...tighten(Machine, machine) },
+      purchase: tighten(Purchase, purchase ?? {}),
+    })),
+  };
+}
+
+/** The offer of that name in hand; refused where the file has none. */
+export function inHandByName(household: Household, name: string | undefined, where: string): Household {
+  if (name === undefined || name === household.offer?.name) return household;
+  const found = household.otherOffers?.find((one) => one.name === name);
+  if (found) return takeInHand(household, found.id);
+  throw new DeskError({
+    code: 'no-such-offer',
+    message: say('The household file has no offer called “{name}”.', { name }),
+    where,
+    remedy: say('Name one of its offers as it is written there.'),
+  });
+}
+
+/** The household document that a written file stands for; the offer that was taken is in hand. */
 export function toHousehold(input: HouseholdInput, id: string): Household {
   const empty = emptyHousehold(id, input.name, input.country);
-  return Household.parse({
+  const household = Household.parse({
     ...empty,
     ...(input.jobNumber === undefined ? {} : { jobNumber: input.jobNumber }),
     ...(input.notes === undefined ? {} : { notes: input.notes }),
@@ -100,5 +139,7 @@ export function toHousehold(input: HouseholdInput, id: string): Household {
     ...(input.siteReadings === undefined ? {} : { siteReadings: input.siteReadings }),
     ...(input.walk === undefined ? {} : { walk: input.walk }),
     ...(input.beside === undefined ? {} : { beside: input.beside }),
+    ...offersOfFile(input, empty.machine),
   });
+  return inHandByName(household, input.taken?.offer, 'taken.offer');
 }

@@ -51,6 +51,8 @@ export async function loadSample(folder: string, { store, today, now, newId }: S
         ]
       : [],
   );
-  storeHousehold(store, { ...whole, estimates, checks }, now());
+  const [first] = estimates;
+  const taken = input.taken && first ? { taken: { estimateId: first.id, on: input.taken.on } } : {};
+  storeHousehold(store, { ...whole, household: { ...household, ...taken }, estimates, checks }, now());
   return household;
 }

@@ -1,6 +1,7 @@
 /** Makes the frozen snapshot that is handed over; refuses where nothing could honestly be promised. */
 import { appraise } from '../model/appraise.ts';
 import { reckonLifetime } from '../model/lifetime/reckon-lifetime.ts';
+import { reckonOffers } from '../model/offers.ts';
 import { openPrices } from '../model/shapes/appraisal.ts';
 import { currencyOf } from '../model/shapes/country.ts';
 import type { CivilDate } from '../model/shapes/dates.ts';
@@ -36,6 +37,7 @@ export function takeSnapshot({ household, series, asOf, ...rest }: EstimateInput
       remedy: say('Settle this first.'),
     });
   }
+  const offers = reckonOffers({ household, series, reference, asOf }, appraisal);
   const lifetime = reckonLifetime({ household, appraisal, reference });
   return {
     ...rest,
@@ -45,6 +47,7 @@ export function takeSnapshot({ household, series, asOf, ...rest }: EstimateInput
     evidence: [...series],
     appraisal,
     ...(lifetime ? { lifetime } : {}),
+    ...(offers.length > 0 ? { offers } : {}),
   };
 }
 

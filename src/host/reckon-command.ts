@@ -36,6 +36,7 @@ export function reckonJson({ whole, estimate, check }: Reckoned) {
       remarks,
     })),
     appraisal: estimate.appraisal,
+    ...(estimate.offers ? { offers: estimate.offers } : {}),
     check,
   };
 }
@@ -135,6 +136,7 @@ export const reckon = (args: readonly string[], raw: Terminal): Promise<0 | 1 | 
     const reckoned = await reckonHousehold(options.file, terminal.today, {
       withCheck: options.check,
       withDocument: options.html !== null || options.pdf !== null,
+      ...(options.offer === null ? {} : { offer: options.offer }),
     });
     speakMoney(currencyOf(reckoned.whole.household));
     await writeDocuments(options, reckoned, terminal);

@@ -3,6 +3,7 @@ import { basename, dirname } from 'node:path';
 import { DeskError } from '../desk/desk-error.ts';
 import { billOf, gatherInput } from '../desk/gather-input.ts';
 import type { WholeHousehold } from '../desk/household-file.ts';
+import { inHandByName } from '../desk/household-input.ts';
 import { readingsInMemory } from '../desk/join/meter-readings.ts';
 import { seriesInMemory } from '../desk/join/stored-series.ts';
 import { makeEstimate, takeSnapshot } from '../desk/make-estimate.ts';
@@ -31,24 +32,27 @@ export interface ReckonTask {
   readonly withCheck: boolean;
   /** A document is handed over, so that it has to be fit to be promised. */
   readonly withDocument: boolean;
+  /** Name of the offer to be in hand; the one that the file says where absent. */
+  readonly offer?: string;
 }
 
 export async function reckonHousehold(
   path: string,
   today: string,
-  { withCheck, withDocument }: ReckonTask,
+  { withCheck, withDocument, offer }: ReckonTask,
 ): Promise<Reckoned> {
   const input = parseHouseholdInput(readRegularFile(path), basename(path));
   const asOf = (withCheck ? input.estimate?.asOf : undefined) ?? input.asOf ?? today;
   const newId = countedIds();
   const madeOn = `${asOf}T12:00:00.000Z`;
-  const whole = await gatherInput({
+  const gathered = await gatherInput({
     input,
     readBeside: readFilesOf(dirname(path)),
     today,
     now: madeOn,
     newId,
   });
+  const whole = { ...gathered, household: inHandByName(gathered.household, offer, '--offer') };
   const series = seriesInMemory(whole);
   const reckonDay = withCheck || withDocument ? makeEstimate : takeSnapshot;
   const estimate = reckonDay({

@@ -14,6 +14,8 @@ export interface ReckonOptions {
   readonly check: boolean;
   /** Where the letter of the bill check goes; PDF or HTML by its ending. */
   readonly letter: string | null;
+  /** Name of the offer to be in hand, where the file has several. */
+  readonly offer: string | null;
   /** A signed file of prices and reference values to reckon with. */
   readonly values: string | null;
   /** Of the text and the documents; usage and faults of the command line itself stay English. */
@@ -27,6 +29,7 @@ export const RECKON_USAGE = `plainwarmth reckon FILE [options]   (in the project
   --html OUT    write the document for the household
   --pdf OUT     the same as PDF
   --letter OUT  hold the bill against the written estimate and write the letter, PDF or HTML by the ending
+  --offer NAME  reckon with that offer in hand, where the file has several
   --language L  write the text and the documents in en (English) or de (German)
   --values FILE reckon with the prices and reference values of a signed file
   --read FILE   say what is understood of one raw file, and stop
@@ -54,6 +57,7 @@ export function readReckonOptions(args: readonly string[]): ReckonOptions {
   const rest = {
     language,
     json: values.json ?? false,
+    offer: values.offer ?? null,
     check: (values.check ?? false) || values.letter !== undefined,
     letter: values.letter === undefined ? null : fromHere(values.letter),
     values: values.values === undefined ? null : fromHere(values.values),
@@ -79,6 +83,7 @@ function parse(args: readonly string[]) {
       html: { type: 'string' },
       pdf: { type: 'string' },
       letter: { type: 'string' },
+      offer: { type: 'string' },
       language: { type: 'string' },
       values: { type: 'string' },
       read: { type: 'string' },

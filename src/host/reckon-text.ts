@@ -61,6 +61,7 @@ import {
   poundsRange,
   unknown,
 } from '../words/numbers.ts';
+import { offerCells, offerHeads, offersSentence } from '../words/offers.ts';
 import { standsSentence, yearAtPrices } from '../words/prices.ts';
 import { questionSentence } from '../words/questions.ts';
 import { remarkSentence } from '../words/remarks.ts';
@@ -281,6 +282,15 @@ export function reckonText({ whole, estimate, check }: Reckoned): string {
       ...costLines(appraisal),
       ...[gasStandingSentence(appraisal, estimate.household)].filter(Boolean),
     ]),
+    ...section(
+      say('Offers side by side'),
+      estimate.offers
+        ? [
+            offersSentence(estimate.offers),
+            ...inColumns([[...offerHeads()], ...estimate.offers.map((one) => [...offerCells(one)])]),
+          ]
+        : [],
+    ),
     ...section(say('Where both cost the same'), evenLines(appraisal)),
     ...section(say('Bill check'), check ? checkText(check) : []),
     ...section(say('What the readings show'), check ? findingLines(check) : []),

@@ -6,6 +6,7 @@ import { leftOutSentence, systemName } from '../../words/systems.ts';
 import { NumberHead } from '../number-head.tsx';
 import type { EstimateParts } from '../parts.ts';
 import { CostTable } from './cost-table.tsx';
+import { OffersPart } from './offers.tsx';
 
 /** Every way of heating beside every other: cost and its parts, range, carbon, and where the balance would tip. */
 export function ComparisonPart({ parts }: { readonly parts: EstimateParts }) {
@@ -22,6 +23,7 @@ export function ComparisonPart({ parts }: { readonly parts: EstimateParts }) {
       <CostTable parts={parts} />
       <p className="plain">{gasStandingSentence(appraisal, parts.estimate.household)}</p>
       <p className="plain quiet">{leftOutSentence(appraisal)}</p>
+      <OffersPart parts={parts} />
       <h3>{say('How sure, and in another winter')}</h3>
       <div className="wide">
         <table>

@@ -230,6 +230,12 @@ export const Purchase = z.object({
   discountPerYear: given(z.number().min(0).max(0.2)).optional(),
 });
 
+const OfferName = z.string().min(1).max(80);
+
+/** Another machine offered to the same home, with what it costs to put in. */
+export const Offer = z.object({ id: z.string().min(1).max(64), name: OfferName, machine: Machine, purchase: Purchase });
+export type Offer = z.infer<typeof Offer>;
+
 /** The installer's word on what stands beside the heat pump: true in, false out, absent as the home suggests. */
 export const Beside = z.object(
   Object.fromEntries(OFFERED.map((system) => [system, z.boolean().optional()])) as {
@@ -257,6 +263,11 @@ export const Household = z.object({
   purchase: Purchase,
   tariffs: z.array(Tariff).max(50),
   beside: Beside.optional(),
+  /** The offer in hand, where there are several: its machine and purchase are those above. */
+  offer: Offer.pick({ id: true, name: true }).optional(),
+  otherOffers: z.array(Offer).max(11).optional(),
+  /** The written estimate that the household took, and when; bills are held against it. */
+  taken: z.object({ estimateId: z.string().max(64), on: CivilDate }).optional(),
   /** What was read at the plant, visit by visit. */
   siteReadings: z.array(SiteVisit).max(200).optional(),
   /** Pages of the walk-through that this household is not shown, by name. */

@@ -4,6 +4,7 @@ import { Appraisal } from './appraisal.ts';
 import { Series } from './evidence.ts';
 import { Household } from './household.ts';
 import { Lifetime } from './lifetime.ts';
+import { OfferResult } from './offer-result.ts';
 
 export const WrittenEstimate = z.object({
   id: z.string(),
@@ -19,5 +20,7 @@ export const WrittenEstimate = z.object({
   appraisal: Appraisal,
   /** What the next years may bring, as reckoned on that day; absent in estimates from before it was kept with them. */
   lifetime: Lifetime.optional(),
+  /** All offers as reckoned on that day, where there were several; which of them this is stands in `household.offer`. */
+  offers: z.array(OfferResult).optional(),
 });
 export type WrittenEstimate = z.infer<typeof WrittenEstimate>;

@@ -26,7 +26,16 @@ import { DateEntry } from '../shared/date-entry.tsx';
 import { Field, fieldIds } from '../shared/field.tsx';
 import { NumberField } from '../shared/number-field.tsx';
 import { FigureButton } from '../shared/spoken.tsx';
-import { dayBefore, daysOf, hasHole, listBills, listMeters, listSpans, usualOtherKWh } from './bills.ts';
+import {
+  dayBefore,
+  daysOf,
+  estimateInForce,
+  hasHole,
+  listBills,
+  listMeters,
+  listSpans,
+  usualOtherKWh,
+} from './bills.ts';
 import {
   type CheckDraft,
   draftOfBill,
@@ -40,8 +49,8 @@ import {
 export function BillForm(props: { readonly busy: boolean; readonly onRun: (input: BillCheckInput) => void }) {
   const { household, series: registers, estimates } = useHousehold();
   const series = sumRegisters(registers);
-  const newest = estimates.toSorted((a, b) => b.number - a.number)[0]!;
-  const form = useCheckDraft(newest, series);
+  const inForce = estimateInForce(estimates, household);
+  const form = useCheckDraft(inForce, series);
   const { draft, filled } = form;
   const [asked, setAsked] = useState(false);
   const span = spanOf(draft);
@@ -56,7 +65,7 @@ export function BillForm(props: { readonly busy: boolean; readonly onRun: (input
   return (
     <section className="stack" aria-labelledby="bill-head" aria-busy={form.looking}>
       <h3 id="bill-head">{say('A later bill')}</h3>
-      <BillFields form={form} newest={newest} hasSpan={span !== null} hasWeather={weather !== null} />
+      <BillFields form={form} inForce={inForce} hasSpan={span !== null} hasWeather={weather !== null} />
       {filled ? <p className="quiet small">{filledSentence(filled)}</p> : null}
       <MetersShow form={form} series={series} />
       {usualOther === null ? null : (
@@ -92,9 +101,9 @@ type Form = ReturnType<typeof useCheckDraft>;
 type Days = { readonly from: string; readonly to: string };
 
 /** The bill as it is typed, and what the readings fill in before anything is. */
-function useCheckDraft(newest: EstimateSummary, series: readonly Series[]) {
+function useCheckDraft(inForce: EstimateSummary, series: readonly Series[]) {
   const { household, estimates } = useHousehold();
-  const [draft, setDraft] = useState<CheckDraft>(() => emptyDraft(newest.id));
+  const [draft, setDraft] = useState<CheckDraft>(() => emptyDraft(inForce.id));
   const [filled, setFilled] = useState<BillPrefill | null>(null);
   const typed = useRef(false);
   const [looking, setLooking] = useState(false);
@@ -103,7 +112,7 @@ function useCheckDraft(newest: EstimateSummary, series: readonly Series[]) {
     setDraft((before) => ({ ...before, ...part }));
   };
 
-  const estimate = estimates.find(({ id }) => id === draft.estimateId) ?? newest;
+  const estimate = estimates.find(({ id }) => id === draft.estimateId) ?? inForce;
   const estimatedOn = civilDateOf(estimate.madeOn, household.zone);
   const bills = listBills(series, estimatedOn);
   const spans = listSpans(series, estimatedOn);
@@ -161,11 +170,11 @@ function useCheckDraft(newest: EstimateSummary, series: readonly Series[]) {
 
 function BillFields(props: {
   readonly form: Form;
-  readonly newest: EstimateSummary;
+  readonly inForce: EstimateSummary;
   readonly hasSpan: boolean;
   readonly hasWeather: boolean;
 }) {
-  const { form, newest, hasSpan, hasWeather } = props;
+  const { form, inForce, hasSpan, hasWeather } = props;
   const { draft, set, bills, spans } = form;
   const { household, estimates } = useHousehold();
   return (
@@ -183,7 +192,7 @@ function BillFields(props: {
                 date: longDate(civilDateOf(madeOn, household.zone)),
               }),
             }))}
-          onChange={(estimateId) => set({ estimateId: estimateId ?? newest.id })}
+          onChange={(estimateId) => set({ estimateId: estimateId ?? inForce.id })}
         />
       ) : null}
       {bills.length + spans.length > 0 ? (

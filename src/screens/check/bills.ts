@@ -1,11 +1,20 @@
 /** Bills and readings among the evidence that can be held against a written estimate. */
 
+import type { EstimateSummary } from '../../desk/contract.ts';
 import { addDays, COMMON_MONTH_DAYS, daysBetween, monthOf } from '../../model/calendar/civil.ts';
 import { restOfHome } from '../../model/comparison/rest-of-home.ts';
 import type { CivilDate } from '../../model/shapes/dates.ts';
 import type { EvidencePeriod, Series } from '../../model/shapes/evidence.ts';
 import type { Household } from '../../model/shapes/household.ts';
 import { say } from '../../words/say.ts';
+
+/** The estimate that a bill is held against: the one that the household took, else the newest. There is at least one. */
+export function estimateInForce(
+  estimates: readonly EstimateSummary[],
+  { taken }: Pick<Household, 'taken'>,
+): EstimateSummary {
+  return estimates.find(({ id }) => id === taken?.estimateId) ?? estimates.toSorted((a, b) => b.number - a.number)[0]!;
+}
 
 export interface KnownBill {
   readonly key: string;

@@ -13,7 +13,7 @@ import { HowWeKnow } from '../shared/how-we-know.tsx';
 import { StageHead } from '../shared/stage-head.tsx';
 import { describeFailure } from '../state/describe-failure.ts';
 import { BillForm } from './bill-form.tsx';
-import { dayBefore } from './bills.ts';
+import { dayBefore, estimateInForce } from './bills.ts';
 import { CheckResult } from './check-result.tsx';
 import { checkWorking } from './check-working.ts';
 import { FollowingFigure } from './following-figure.tsx';
@@ -65,7 +65,6 @@ export function CheckStage() {
       setBusy(false);
     }
   };
-  const newestEstimate = estimates.toSorted((a, b) => b.number - a.number)[0]!;
   const shown = checks.find(({ id }) => id === chosen) ?? newest;
   return (
     <>
@@ -88,7 +87,10 @@ export function CheckStage() {
         </StageHead>
       )}
       {shown ? null : <div className="actions">{toSite}</div>}
-      <FollowingFigure estimateId={shown?.estimateId ?? newestEstimate.id} pencePerKWh={shown?.input.pencePerKWh} />
+      <FollowingFigure
+        estimateId={shown?.estimateId ?? estimateInForce(estimates, household).id}
+        pencePerKWh={shown?.input.pencePerKWh}
+      />
       <BillForm busy={busy} onRun={run} />
       {failure === null ? null : (
         <p className="refusal" role="alert">

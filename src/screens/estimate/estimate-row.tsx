@@ -2,6 +2,7 @@ import { useState } from 'react';
 import { Said } from '../../charts/said.tsx';
 import type { EstimateSummary } from '../../desk/contract.ts';
 import { civilDateOf } from '../../model/calendar/instant.ts';
+import { takeInHand } from '../../model/offers.ts';
 import { rangedCostWorking } from '../../words/explained/ranged.ts';
 import { longDate, poundsRange, spokenPounds } from '../../words/numbers.ts';
 import { inMoneyOf, phrase, say } from '../../words/say.ts';
@@ -18,6 +19,35 @@ const FORMATS: readonly (readonly [Format, string])[] = [
   ['html', phrase('as a page')],
   ['csv', phrase('figures as CSV')],
 ];
+
+/** The estimate that the household took, with its date; one of them at most. */
+function Taken({ summary }: { readonly summary: EstimateSummary }) {
+  const { household, today, change } = useHousehold();
+  const { taken } = household;
+  if (taken?.estimateId === summary.id)
+    return (
+      <p className="taken">
+        {say('taken on {date}', { date: longDate(taken.on) })}{' '}
+        <button type="button" className="plain" onClick={() => change(({ taken: _, ...before }) => before)}>
+          {say('not taken')}
+        </button>
+      </p>
+    );
+  return (
+    <button
+      type="button"
+      className="plain"
+      onClick={() =>
+        change((before) => ({
+          ...(summary.offer ? takeInHand(before, summary.offer.id) : before),
+          taken: { estimateId: summary.id, on: today },
+        }))
+      }
+    >
+      {say('The household took this one')}
+    </button>
+  );
+}
 
 /** One kept written estimate: what it says, what has moved since, and its papers. */
 export function EstimateRow(props: { readonly summary: EstimateSummary; readonly newest: boolean }) {
@@ -51,7 +81,9 @@ export function EstimateRow(props: { readonly summary: EstimateSummary; readonly
             number: String(summary.number),
             date: longDate(civilDateOf(summary.madeOn, household.zone)),
           })}
+          {summary.offer ? ` · ${summary.offer.name}` : ''}
         </h4>
+        <Taken summary={summary} />
         <p>
           <Said
             text="{amount} a year; 8 in 10 homes like yours: {range}"

@@ -11,6 +11,7 @@ import { useHousehold } from '../household-context.tsx';
 import { StageHead } from '../shared/stage-head.tsx';
 import { EstimateRow } from './estimate-row.tsx';
 import { KeepForm } from './keep-form.tsx';
+import { OffersTable } from './offers-table.tsx';
 import './estimate.css';
 
 /** So many of the newest written estimates stand open; the form for the next one must not lie below years of them. */
@@ -75,6 +76,7 @@ export function EstimateStage() {
           ) : null}
         </section>
       ) : null}
+      <OffersTable />
       <KeepForm />
     </>
   );

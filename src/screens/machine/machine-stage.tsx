@@ -17,6 +17,7 @@ import { FullResult } from './full-result.tsx';
 import { workOutYear } from './full-year.ts';
 import { MachineFields } from './machine-fields.tsx';
 import { MeterSees } from './meter-sees.tsx';
+import { OffersBar } from './offers-bar.tsx';
 import { QuickFields } from './quick-fields.tsx';
 import './machine.css';
 import { ChartFigure } from '../../charts/figure.tsx';
@@ -47,6 +48,7 @@ export function MachineStage() {
         remainder={factorSentence(machine)}
         remainderFigures={[{ text: factor(whole.value), working: rangedWorking(whole) }]}
       />
+      <OffersBar />
       <FlowFigure />
       <FactorFigure />
       <PickField

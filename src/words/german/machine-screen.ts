@@ -131,6 +131,37 @@ export const MACHINE_SCREEN: Catalogue = {
     'Eine Arbeitszahl ohne ihre Grenze führt in die Irre. Fragen Sie nach, woher sie kommt.',
   'The same machine has a lower factor the more is counted.':
     'Je mehr gezählt wird, desto niedriger ist die Arbeitszahl desselben Geräts.',
+  Offers: 'Angebote',
+  'First offer': 'Erstes Angebot',
+  'Offer {number}': 'Angebot {number}',
+  'Offer in hand': 'Angebot in Arbeit',
+  'Machine and price below belong to it; home, heat and prices to all.':
+    'Gerät und Preis gehören zu ihm; Haus, Wärme und Energiepreise zu allen.',
+  'Its name': 'Sein Name',
+  'An offer needs a name.': 'Ein Angebot braucht einen Namen.',
+  'Another offer beside it': 'Noch ein Angebot daneben',
+  'Take this offer out': 'Dieses Angebot herausnehmen',
+  'Offers side by side': 'Angebote nebeneinander',
+  Offer: 'Angebot',
+  'What it is': 'Was es ist',
+  '8 in 10 homes like yours': '8 von 10 Häusern wie Ihrem',
+  'cost a year': 'Kosten im Jahr',
+  'to put in': 'Einbau',
+  grant: 'Förderung',
+  '{source, select, air {from the air} other {from the ground}}, water at {flow}':
+    '{source, select, air {aus der Luft} other {aus der Erde}}, Wasser mit {flow}',
+  '“{first}” should cost less to run than any other, about {amount} a year.':
+    '„{first}“ dürfte im Betrieb weniger kosten als jedes andere, etwa {amount} im Jahr.',
+  '“{first}” comes out lowest, about {amount} a year. Its range reaches over “{second}”, so that either may cost less.':
+    '„{first}“ liegt am niedrigsten, etwa {amount} im Jahr. Seine Spanne reicht über „{second}“, darum kann jedes von beiden weniger kosten.',
+  'This paper is about “{name}”, as reckoned on {date}.': 'Dieses Papier handelt von „{name}“, gerechnet am {date}.',
+  'in hand': 'in Arbeit',
+  'Take it in hand': 'In Arbeit nehmen',
+  'taken on {date}': 'angenommen am {date}',
+  'not taken': 'nicht angenommen',
+  'The household took this one': 'Der Haushalt hat dieses angenommen',
+  'The household file has no offer called “{name}”.': 'Die Haushaltsdatei hat kein Angebot namens „{name}“.',
+  'Name one of its offers as it is written there.': 'Nennen Sie eines ihrer Angebote, wie es dort steht.',
   'the middle of British {source, select, ground {ground} other {air}}-source field trials':
     'die Mitte britischer Feldmessungen an {source, select, ground {Erdwärmepumpen} other {Luftwärmepumpen}}',
   Water: 'Wasser',
