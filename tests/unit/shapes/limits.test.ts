@@ -2,7 +2,11 @@ import { describe, expect, test } from 'vitest';
 import type { z } from 'zod';
 import {
   Appraisal,
+  basisOf,
+  carriersOf,
   isEvenChance,
+  isOpenPrice,
+  openPrices,
   priceOf,
   verdictAgainst,
   verdictOf,
@@ -10,6 +14,7 @@ import {
 } from '../../../src/model/shapes/appraisal.ts';
 import { Bill, BillAdjustment, BillCharge, BillMeter, BillStanding } from '../../../src/model/shapes/bill.ts';
 import { BillCheckInput } from '../../../src/model/shapes/bill-check.ts';
+import { COUNTRIES, Country, countryOf, currencyOf } from '../../../src/model/shapes/country.ts';
 import { CivilDate, ClockTime } from '../../../src/model/shapes/dates.ts';
 import { FilePart, isCutByClock, isTemperature } from '../../../src/model/shapes/evidence.ts';
 import { Finding, sureOf, yearOfDays } from '../../../src/model/shapes/finding.ts';
@@ -21,12 +26,16 @@ import {
   isDelivered,
   isFuel,
   isSaleUnit,
+  OFFERED,
   PRICED_CARRIERS,
   priceKey,
+  SALE_UNITS,
+  SYSTEMS,
   serviceKey,
   systemRow,
   unitsOf,
 } from '../../../src/model/shapes/heating.ts';
+import { mayLead } from '../../../src/model/shapes/lifetime.ts';
 import { isCode, tell } from '../../../src/model/shapes/told.ts';
 import { weakestGrade } from '../../../src/model/shapes/working.ts';
 
@@ -155,6 +164,17 @@ test('a price is there with what it rests on, a price of nothing too', () => {
   );
 });
 
+test('the years to come may lead once price and grant are typed', () => {
+  const leads = (kind: 'whole' | 'running', ...notes: Parameters<typeof mayLead>[0]['notes']) =>
+    mayLead({ kind, notes });
+  expect([leads('whole'), leads('whole', 'no-replacement'), leads('whole', 'no-grant'), leads('running')]).toEqual([
+    true,
+    true,
+    false,
+    false,
+  ]);
+});
+
 test('a likelihood stays between a coin’s toss and 97 in 100; days become a year', () => {
   expect([0.2, 0.5, 0.7, 0.97, 1].map(sureOf)).toEqual([0.5, 0.5, 0.7, 0.97, 0.97]);
   expect([yearOfDays(20, 73), yearOfDays(20, 0), yearOfDays(20, -1)]).toEqual([100, 0, 0]);
@@ -192,7 +212,91 @@ test('what is told is known by its code', () => {
   ]).toEqual([true, false, false]);
 });
 
+describe('prices that a comparison rests on', () => {
+  const basis = (more: object = {}) => ({ name: 'made', ...more });
+  const system = (carrier: string, kind = carrier) => ({ carrier, kind });
+  const of = (prices: object, ...systems: object[]) =>
+    ({ prices, systems }) as unknown as Pick<Appraisal, 'prices' | 'systems'>;
+  test('a price is open that ended, or that nobody publishes', () => {
+    expect(
+      [{ staleDays: 5 }, { staleDays: 0 }, { kind: 'assumed' }, { kind: 'cap' }, {}].map((one) =>
+        isOpenPrice(one as { kind: 'cap' }),
+      ),
+    ).toEqual([true, true, true, false, false]);
+  });
+  test('storage heaters have two rates where there are any', () => {
+    const [both, one] = [{ electricity: basis(), 'two-rate': basis({ name: 'night' }) }, { electricity: basis() }].map(
+      (prices) => of(prices).prices,
+    );
+    const found = (prices: Appraisal['prices'], carrier: string, kind: string) =>
+      basisOf(prices, system(carrier, kind) as { carrier: 'oil'; kind: string });
+    expect(found(both!, 'electricity', 'storage')).toEqual({ price: 'two-rate', basis: { name: 'night' } });
+    expect(found(both!, 'electricity', 'direct-electric')).toEqual({ price: 'electricity', basis: { name: 'made' } });
+    expect(found(one!, 'electricity', 'storage')?.price).toBe('electricity');
+    expect(found(one!, 'oil', 'oil')).toBeUndefined();
+  });
+  test('open ones are each named once, if nothing lets them stand and something is bought at them', () => {
+    const open = { kind: 'assumed' };
+    const prices = {
+      electricity: basis(open),
+      gas: basis(),
+      oil: basis({ ...open, stands: { on: '2026-11-25' } }),
+      lpg: basis({ staleDays: 9 }),
+      pellets: basis(open),
+    };
+    const compared = of(
+      prices,
+      system('electricity', 'heat-pump'),
+      system('electricity', 'direct-electric'),
+      system('gas'),
+      system('oil'),
+      system('lpg'),
+    );
+    expect(openPrices(compared).map(({ price }) => price)).toEqual(['electricity', 'lpg']);
+    expect([...carriersOf(compared)]).toEqual(['electricity', 'gas', 'oil', 'lpg']);
+    expect([...carriersOf(of({}))]).toEqual(['electricity']);
+  });
+});
+
+test('a home is British unless it is said to be German; taxes by VAT Notice 701/19 and § 12 UStG', () => {
+  expect([countryOf({}), countryOf({ country: 'DE' }), currencyOf({}), currencyOf({ country: 'DE' })]).toEqual([
+    'GB',
+    'DE',
+    'GBP',
+    'EUR',
+  ]);
+  expect([COUNTRIES.GB.vatRates, COUNTRIES.DE.vatRates]).toEqual([
+    [0.05, 0.2, 0],
+    [0.19, 0.07, 0],
+  ]);
+  expect(['GB', 'DE', 'FR'].map((one) => Country.safeParse(one).success)).toEqual([true, true, false]);
+});
+
 describe('fuels and systems', () => {
+  test('a tonne is 1,000 kg, a bag what it says', () => {
+    expect(Object.values(SALE_UNITS).map(({ count }) => count)).toEqual([1, 1000, 15, 10, 1]);
+  });
+  test('what households ask about most comes first, no two alike; what is held against a heat pump', () => {
+    const asked = Object.entries(SYSTEMS).sort(([, a], [, b]) => a.asked - b.asked);
+    expect(asked.map(([, row]) => row.asked)).toEqual(asked.map((_, place) => place));
+    expect(OFFERED).toHaveLength(8);
+    expect(Object.keys(SYSTEMS).filter((name) => !(OFFERED as readonly string[]).includes(name))).toEqual([
+      'gas-old',
+      'heat-pump',
+    ]);
+    expect(
+      Object.entries(SYSTEMS).flatMap(([name, row]) => ('offeredAnew' in row && row.offeredAnew ? [name] : [])),
+    ).toEqual(['gas-condensing']);
+    const suited = (want: object) =>
+      Object.entries(SYSTEMS).flatMap(([name, { suits }]) =>
+        JSON.stringify(suits) === JSON.stringify(want) ? [name] : [],
+      );
+    expect(suited({ gasGrid: true })).toEqual(['gas-condensing', 'gas-old']);
+    expect(suited({ gasGrid: false, house: true })).toEqual(['oil', 'lpg', 'pellets']);
+    expect(suited({ electricNow: true })).toEqual(['direct-electric', 'storage']);
+    expect(suited({ ground: true })).toEqual(['ground-source']);
+    expect(suited({})).toEqual(['heat-pump', 'air-source']);
+  });
   test('oil, LPG and pellets are delivered, gas comes by meter, electricity is no fuel', () => {
     expect(DELIVERED_FUELS).toEqual(['oil', 'lpg', 'pellets']);
     expect(PRICED_CARRIERS).toEqual(['electricity', 'gas', 'oil', 'lpg', 'pellets']);
