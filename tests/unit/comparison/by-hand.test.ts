@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { findSideBySide, pickForPicture } from '../../../src/model/comparison/beside.ts';
 import { withRange } from '../../../src/model/comparison/cost-figures.ts';
 import { holdAgainst, type Side } from '../../../src/model/comparison/versus.ts';
+import { EFFICIENCY_ERROR } from '../../../src/model/demand/demand-assumptions.ts';
 import type { Appraisal, Demand, SystemResult } from '../../../src/model/shapes/appraisal.ts';
 import type { Told } from '../../../src/model/shapes/told.ts';
 import type { Working } from '../../../src/model/shapes/working.ts';
@@ -150,6 +151,8 @@ describe('the gas boiler that is there, 90 %', () => {
     expect(found.cost.value).toBeCloseTo((8 * 12_000) / 0.9 + 30 * 2260 + 365 * 25 + 9000, 5);
     const ofWater = found.bought.working.inputs.filter(({ name }) => (name as Told).code === 'bought-for-water');
     expect(ofWater[0]!.value).toBe(2100);
+    const { gas: ofGas, electricity } = reference.carbonKgPerKWh;
+    expect(found.carbonKg.value).toBeCloseTo((12_000 / 0.9) * ofGas.value + 2260 * electricity.value, 6);
     const hours = valuesOf(found.cost.working).filter(([code]) => String(code).startsWith('hours'));
     expect(hours).toEqual([['hours-of-water', { code: 'water-drawn' }]]);
   });
@@ -165,6 +168,69 @@ describe('the gas boiler that is there, 90 %', () => {
     expect(refused).toEqual(taken ? [] : [{ found: value, high: 1.1 }]);
     const table = reference.efficiency['gas-condensing'].space.middle;
     expect(systems.find(({ id }) => id === 'present')!.spaceEfficiency).toBe(taken ? value : table);
+  });
+});
+
+describe('how sure each is, and how far it strays', () => {
+  test('a cost is as sure as its prices: those of the gas, those of the electricity beside it', () => {
+    const gradesOf = (id: string, prices: HouseholdChange['prices']) => {
+      const found = compareBy(makeHousehold({ ...home(), prices }), demand).systems.find((system) => system.id === id)!;
+      const lines = found.cost.working.inputs.filter(({ name }) => (name as Told).code === 'price-at');
+      return [found.bought.grade, found.cost.grade, ...lines.map(({ grade }) => grade)];
+    };
+    const own = { electricityTariffId: 'e' };
+    expect(gradesOf('heat-pump', own)).toEqual(['estimated', 'estimated', 'measured']);
+    expect(gradesOf('heat-pump', {})).toEqual(['estimated', 'assumed', 'assumed']);
+    expect(gradesOf('present', own).slice(1)).toEqual(['assumed', 'assumed', 'measured']);
+    expect(gradesOf('present', { gasTariffId: 'g' }).slice(2)).toEqual(['measured', 'assumed']);
+  });
+  test('the lines beside the factors stand in what is bought', () => {
+    const { bought } = resultOf('heat-pump', { machine: { boundary: 'H1' } });
+    const codes = valuesOf(bought.working).map(([code]) => code);
+    expect(codes.slice(6)).toEqual(['source-pump-line', 'pasteurisation-line', 'circulator-line']);
+    expect(sum(bought.working.inputs.slice(4).map(({ value }) => Number(value)))).toBeCloseTo(bought.value, 6);
+  });
+
+  const panels = (d: Demand, grade: 'measured' | 'estimated' | null = 'estimated', winter?: 'typical' | 'cold') => {
+    const efficiency = grade ? { efficiency: typed(0.9, grade) } : {};
+    const household = home({ present: { system: 'direct-electric', ...efficiency } });
+    const more = { draws: 4096, ...(winter ? { whatIf: { winter } } : {}) };
+    const { low, high } = compareBy(household, d, more).systems.find(({ id }) => id === 'present')!.bought;
+    return (Math.log(high / low) / (2 * 1.281_551_566)) ** 2;
+  };
+  const rooms = makeDemand(12_000, 0);
+  test('an efficiency strays as one of its grade does', () => {
+    const [surely, less] = [panels(rooms, 'measured'), panels(rooms, 'estimated')];
+    // Drawn years are a sample: a fifth of so small a difference is theirs.
+    const told = (less - surely) / (EFFICIENCY_ERROR.estimated ** 2 - EFFICIENCY_ERROR.measured ** 2);
+    expect(Math.abs(told - 1)).toBeLessThan(0.2);
+    const { low, high } = reference.efficiency['direct-electric'].space;
+    const ofTable = (Math.log(high / low) / (2 * 1.281_551_566)) ** 2;
+    expect(Math.abs(panels(rooms, null) - surely - ofTable + EFFICIENCY_ERROR.measured ** 2)).toBeLessThan(0.0004);
+  });
+  test('what the record gave takes no part in what the same system buys, by its weight among the estimates', () => {
+    const { working } = demand.space;
+    const one = (way: 'record' | 'certificate') => ({
+      way,
+      spaceKWh: 12_000,
+      spaceErrorKWh: 900,
+      grade: 'measured' as const,
+      working,
+    });
+    const by = (chosen: Demand['chosen'], ...ways: ('record' | 'certificate')[]) =>
+      panels({ ...rooms, chosen, estimates: ways.map(one) });
+    const [none, whole] = [by('together', 'certificate'), by('record', 'record', 'certificate')];
+    const squared = EFFICIENCY_ERROR.estimated ** 2;
+    // Heat of the variance h² that holds w of the efficiency's deviation e, over that efficiency: h² + e² − 2 w e².
+    expect(Math.abs((none - whole) / squared - 2)).toBeLessThan(0.2);
+    expect(Math.abs((none - by('together', 'record', 'certificate')) / squared - 1)).toBeLessThan(0.2);
+    expect(by('certificate', 'record', 'certificate')).toBeCloseTo(none, 9);
+  });
+  test('a winter that was chosen is no longer unknown', () => {
+    expect(panels(rooms, 'estimated', 'typical')).toBe(panels(rooms));
+    expect(panels(rooms) - panels(rooms, 'estimated', 'cold')).toBeGreaterThan(
+      0.5 * reference.spread.winter.value ** 2,
+    );
   });
 });
 
@@ -204,6 +270,21 @@ describe('others', () => {
   test('prices of the moment: over the machine’s hours, over a boiler’s; of what nobody buys the price of the rest', () => {
     const prices = compareBy(home(), demand, { whatIf: { electricityShare: 1.5, fuelShare: 2 } });
     expect([prices.electricityPencePerKWh, prices.gasPencePerKWh]).toEqual(near([45, 16]));
+    const times = { name: 'night', pencePerKWh: 4, times: [{ from: '00:00', to: '12:00' }] };
+    const two = {
+      ...home(),
+      tariffs: [
+        makeTariff('e', 30),
+        makeTariff('g', [times, { name: 'day', pencePerKWh: 12, times: 'rest' }], { fuel: 'gas' }),
+      ],
+    };
+    const found = compareBy(two, demand);
+    const gas = found.systems
+      .find(({ id }) => id === 'present')!
+      .rates.filter(({ name }) => /night|day/.test(sayTold(name)));
+    const mean = sum(gas.map(({ kWh, pencePerKWh }) => kWh * pencePerKWh)) / sum(gas.map(({ kWh }) => kWh));
+    expect(found.gasPencePerKWh).toBeCloseTo(mean, 9);
+    expect(mean).toBeLessThan(11);
     const noGas = makeHousehold({ ...home(), present: { system: 'storage' }, home: { gasGrid: false }, beside: {} });
     expect(compareBy(noGas, demand, { whatIf: { fuelShare: 2 } }).gasPencePerKWh).toBeCloseTo(16, 9);
   });

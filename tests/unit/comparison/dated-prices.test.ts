@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { splitByBlocks } from '../../../src/model/comparison/block-uses.ts';
-import { monthsOf, type Rates, ratesOf, totalOf, type Use } from '../../../src/model/comparison/uses.ts';
+import { meanPrice, monthsOf, type Rates, ratesOf, totalOf, type Use } from '../../../src/model/comparison/uses.ts';
 import type { TariffBand, TariffVersion } from '../../../src/model/shapes/tariff.ts';
 import { tell } from '../../../src/model/shapes/told.ts';
 import { rateBuckets } from '../../../src/model/tariff/slot-price.ts';
@@ -125,6 +125,11 @@ describe('blocks over the months of a year', () => {
       `electricity, all hours, first ${upTo} kWh a ${per}`,
       `electricity, all hours, above ${upTo} kWh a ${per}`,
     ]);
+  });
+  test('where nothing is used, the next unit would be one of the first step', () => {
+    const [none] = run(version([band('month', 100)]), [0]).after;
+    expect([...none!.shares.byBand]).toEqual([expect.closeTo(1, 9), 0]);
+    expect(meanPrice([none!])).toBeCloseTo(40, 9);
   });
   test('without blocks the uses stay as they are', () => {
     const { before, after } = run(version([allHours(20)]), [3000]);

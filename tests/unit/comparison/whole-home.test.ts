@@ -194,6 +194,19 @@ describe('steps in the comparison', () => {
         }),
       );
       expect(pump!.split.unitsPence).toBeCloseTo(expected, 5);
+      // So does a boiler’s pump and fan: 160 kWh by the winter.
+      const boiler = bySystem(home({ present: { system: 'gas-condensing' } }, version([band(upTo, first, per)])), [
+        electricity(8),
+      ]);
+      const beside = boiler.systems.find(({ id }) => id === 'present')!.rates.slice(1);
+      const ofPump = sum(
+        WINTER.map((share, month) => {
+          const most = per === 'day' ? upTo * DAYS[month]! : upTo;
+          const other = 8 * DAYS[month]!;
+          return stepCost(other + 1.6 * share, most, first) - stepCost(other, most, first);
+        }),
+      );
+      expect(sum(beside.map(({ kWh, pencePerKWh }) => kWh * pencePerKWh))).toBeCloseTo(ofPump, 5);
       expect(pump!.cost.working.inputs).toContainEqual(
         expect.objectContaining({
           name: { code: 'other-use' },
