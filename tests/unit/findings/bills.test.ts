@@ -194,6 +194,8 @@ describe('registers', () => {
     // 160 of 1,390 kWh fit neither way, 11.5 %; 175 of 1,405 are 12.5 %.
     ['exchanged, a tenth off', 370, 1020, {}, [-650 * 32 + 810 * 12]],
     ['exchanged, an eighth off', 385, 1020, {}, []],
+    ['exchanged, the other register a tenth off', 210, 920, {}, [-810 * 32 + 710 * 12]], // 100 of 1,130 kWh
+    ['exchanged, the other an eighth off', 210, 860, {}, []], // 160 of 1,070 kWh
     ['21 % between the two ways', 44.75 * 60, 55.25 * 60, { dear: 55.25, cheap: 44.75 }, [-630 * 20]],
     ['19 %', 45.25 * 60, 54.75 * 60, { dear: 54.75, cheap: 45.25 }, []],
     // 3,525 and 2,475 kWh read: 690 kWh fit neither way, and twice that must stay under the 1,410 as billed.

@@ -371,7 +371,7 @@ describe('nights let go cold', () => {
       kWhYear: close(0.13 * 6.6 * 150),
       penceYear: close(0.13 * 6.6 * 150 * 25, 6),
     });
-    expect(find({ night: 0.5, morning: 1.8 })!.sure).toBeCloseTo(0.5 + 0.05 / 2 + 0.3 / 3, 9);
+    expect(find({ night: 0.5, morning: 1.8, scale: 0.5 })!.sure).toBeCloseTo(0.5 + 0.05 / 2 + 0.3 / 3, 9);
   });
   test.each([
     ['a night of 55 %', { night: 0.549 }, true],
