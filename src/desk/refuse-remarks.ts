@@ -1,9 +1,11 @@
 /** Refuses a file of which intake says that it cannot be taken, with intake's own sentence. */
-import type { IntakePreview } from '../intake/intake.ts';
+import type { IntakeChoices, IntakePreview } from '../intake/intake.ts';
 import type { Remark } from '../model/shapes/evidence.ts';
+import { answerSentence } from '../words/answers.ts';
 import { remarkSentence } from '../words/remarks.ts';
 import { say } from '../words/say.ts';
 import { DeskError } from './desk-error.ts';
+import { ManyRefusals } from './parse-household.ts';
 
 export const whereOf = (remark: Remark): string =>
   [
@@ -11,6 +13,19 @@ export const whereOf = (remark: Remark): string =>
     ...(remark.row === undefined ? [] : [say('line {row}', { row: String(remark.row) })]),
     ...(remark.column === undefined ? [] : [say('column {column}', { column: remark.column })]),
   ].join(', ');
+
+/** Refuses to keep a file while a question of intake is open; each with how it is answered outside the window. */
+export function refuseQuestions(remarks: readonly Remark[], choices: IntakeChoices): void {
+  const [first, ...others] = remarks
+    .filter(({ weight }) => weight === 'question')
+    .map((remark) => ({
+      code: remark.code,
+      message: remarkSentence(remark),
+      where: whereOf(remark),
+      remedy: answerSentence(remark, choices),
+    }));
+  if (first) throw new ManyRefusals([first, ...others]);
+}
 
 /** `understood` is whether anything usable came out; nothing usable is a refusal even without a remark that says so. */
 export function refuseRemarks(remarks: readonly Remark[], fileName: string, understood: boolean): void {

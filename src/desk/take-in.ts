@@ -5,7 +5,7 @@ import { type Evidence, isCutByClock } from '../model/shapes/evidence.ts';
 import { reference } from '../reference/index.ts';
 import { hashOf } from './hash.ts';
 import type { OfferedFile } from './offered-files.ts';
-import { refuseOpenPaper, refuseRemarks } from './refuse-remarks.ts';
+import { refuseOpenPaper, refuseQuestions, refuseRemarks } from './refuse-remarks.ts';
 
 export function intakeContext(zone: string, today: string, onProgress?: (share: number) => void): IntakeContext {
   const { kWhPerUnit, gasVolume } = reference;
@@ -45,11 +45,13 @@ export interface TakeInInput extends Omit<ReadIn, 'zone'> {
 }
 
 /** Reads a file for good; refuses it with intake's sentence when it cannot be taken. */
-export const takeIn = async ({ choices, context, ...input }: TakeInInput): Promise<TakenIn> =>
-  takeRead(await readEvidence(input.file.fileName, input.file.bytes, choices, context), {
-    ...input,
-    zone: context.zone,
-  });
+export async function takeIn({ choices, context, ...input }: TakeInInput): Promise<TakenIn> {
+  const read = await readEvidence(input.file.fileName, input.file.bytes, choices, context);
+  const taken = takeRead(read, { ...input, zone: context.zone });
+  // In the window the preview holds the file back until its questions are answered.
+  refuseQuestions(read.preview.remarks, read.preview.choices);
+  return taken;
+}
 
 /** The same for a file that has been read already. */
 export function takeRead(

@@ -2,6 +2,7 @@
 import { paperAnswer } from '../desk/refuse-remarks.ts';
 import type { IntakePreview, PaperReading, PaperValue } from '../intake/intake.ts';
 import { isTemperature, type Series } from '../model/shapes/evidence.ts';
+import { answerSentence } from '../words/answers.ts';
 import { exactKWh, grouped, longDate } from '../words/numbers.ts';
 import { paperStateWords, paperValueName, paperValueText } from '../words/paper.ts';
 import { remarkSentence } from '../words/remarks.ts';
@@ -21,7 +22,11 @@ function seriesLine({
   present,
   expected,
 }: Series): string {
-  const amount = isTemperature(carrier) ? say('mean {mean} °C', { mean: grouped(total, 1) }) : exactKWh(total);
+  const amount = isTemperature(carrier)
+    ? say('mean {mean} °C', { mean: grouped(total, 1) })
+    : carrier === 'water'
+      ? `${grouped(total, 1)} m³`
+      : exactKWh(total);
   const step =
     intervalMinutes === undefined ? resolution : say('every {minutes} minutes', { minutes: intervalMinutes });
   return say('{name}: {carrier}, {role}, {step}, {from} to before {to}, {amount}, {present} of {expected} readings', {
@@ -41,7 +46,11 @@ function seriesLine({
 const shortened = (cells: readonly string[]): string[] =>
   cells.length <= 10 ? [...cells] : [...cells.slice(0, 9), '…'];
 
-export function readText(preview: IntakePreview): string {
+/** Clock that a home has where nobody names another. */
+export const USUAL_ZONE = 'Europe/London';
+
+/** @param zone as it was named; null where the usual one was taken */
+export function readText(preview: IntakePreview, zone: string | null): string {
   const { fileName, shape, candidates, choices, columns, dataRows, rows, series, remarks, tariff, paper } = preview;
   if (paper) return paperText(preview, paper);
   const understood = shape === null ? say('no known shape') : shape;
@@ -54,7 +63,13 @@ export function readText(preview: IntakePreview): string {
     ...(tariff
       ? [say('Tariff: {name}, {count} version(s)', { name: tariff.name, count: tariff.versions.length })]
       : []),
-    ...remarks.map((remark) => `${remark.weight}: ${remarkSentence(remark)}`),
+    zone === null
+      ? say('Clock of the home: {zone}, since none was named; name another with --zone.', { zone: USUAL_ZONE })
+      : say('Clock of the home: {zone}.', { zone }),
+    ...remarks.flatMap((remark) => [
+      `${remark.weight}: ${remarkSentence(remark)}`,
+      ...(remark.weight === 'question' ? [`  ${answerSentence(remark, choices)}`] : []),
+    ]),
     ...inColumns(
       rows.slice(0, 5).map(({ line, cells }) => [say('line {row}', { row: String(line) }), ...shortened(cells)]),
     ),

@@ -16,7 +16,7 @@ import { catalogueOf } from '../words/catalogues.ts';
 import { inEnglish, speak, speakMoney } from '../words/say.ts';
 import { isTold, sayTold } from '../words/say-told.ts';
 import { printWithChromium } from './print-pdf.ts';
-import { readText } from './read-text.ts';
+import { readText, USUAL_ZONE } from './read-text.ts';
 import { type Reckoned, reckonHousehold } from './reckon-household.ts';
 import { RECKON_USAGE, type ReckonOptions, readReckonOptions } from './reckon-options.ts';
 import { reckonText } from './reckon-text.ts';
@@ -109,15 +109,15 @@ async function writeDocuments(options: ReckonOptions, reckoned: Reckoned, termin
   }
 }
 
-async function explainFile({ file, json }: ReckonOptions, terminal: Terminal): Promise<0 | 2> {
+async function explainFile({ file, json, zone, choices }: ReckonOptions, terminal: Terminal): Promise<0 | 2> {
   const bytes = readRegularFile(file);
-  const { preview } = await readEvidence(basename(file), bytes, {}, intakeContext('Europe/London', terminal.today));
+  const context = intakeContext(zone ?? USUAL_ZONE, terminal.today);
+  const { preview } = await readEvidence(basename(file), bytes, choices, context);
   // The words of a paper hold names and account numbers; they are no part of what is handed on.
   const { paper, ...rest } = preview;
   const shown = paper ? { ...rest, paper: { ...paper, pages: undefined } } : rest;
-  terminal.out(json ? `${JSON.stringify(shown, null, 2)}\n` : readText(preview));
-  const stops = (weight: string) => weight === 'refusal' || (weight === 'question' && paper !== undefined);
-  return preview.remarks.some(({ weight }) => stops(weight)) ? 2 : 0;
+  terminal.out(json ? `${JSON.stringify(shown, null, 2)}\n` : readText(preview, zone));
+  return preview.remarks.some(({ weight }) => weight !== 'note') ? 2 : 0;
 }
 
 export const reckon = (args: readonly string[], raw: Terminal): Promise<0 | 1 | 2> =>

@@ -1,7 +1,10 @@
 /** Options of the command line that reckons without a window. */
 import { resolve } from 'node:path';
 import { parseArgs } from 'node:util';
+import { z } from 'zod';
 import { DeskError } from '../desk/desk-error.ts';
+import { IntakeChoices } from '../intake/intake.ts';
+import { TimeZone } from '../model/shapes/dates.ts';
 import type { Language } from '../words/say.ts';
 
 export interface ReckonOptions {
@@ -20,6 +23,10 @@ export interface ReckonOptions {
   readonly values: string | null;
   /** Of the text and the documents; usage and faults of the command line itself stay English. */
   readonly language: Language;
+  /** Clock of the home for `read`; null where none is named. */
+  readonly zone: string | null;
+  /** Answers for `read`, as in a household file. */
+  readonly choices: IntakeChoices;
 }
 
 export const RECKON_USAGE = `plainwarmth reckon FILE [options]   (in the project's folder: npm run reckon -- FILE [options])
@@ -33,8 +40,10 @@ export const RECKON_USAGE = `plainwarmth reckon FILE [options]   (in the project
   --language L  write the text and the documents in en (English) or de (German)
   --values FILE reckon with the prices and reference values of a signed file
   --read FILE   say what is understood of one raw file, and stop
+  --zone Z      with --read: the clock of the home, such as Europe/Berlin
+  --choose K=V  with --read: an answer or a correction, such as unit=kWh or columns.value=2; may be given several times
   --help        this text
-Exit code 0: done. 2: the input was refused, with the reasons. 1: our own failure.`;
+Exit code 0: done. 2: the input was refused, or a question is open, with the reasons and the answers. 1: our own failure.`;
 
 /** npm starts scripts in the project's folder and says here where the person stood. */
 const fromHere = (path: string): string => resolve(process.env.INIT_CWD ?? '.', path);
@@ -56,6 +65,8 @@ export function readReckonOptions(args: readonly string[]): ReckonOptions {
   if (language === undefined) throw refuse(`The languages are en and de, and “${values.language}” was named.`);
   const rest = {
     language,
+    zone: values.zone ?? null,
+    choices: readChoices(values.choose ?? []),
     json: values.json ?? false,
     offer: values.offer ?? null,
     check: (values.check ?? false) || values.letter !== undefined,
@@ -64,6 +75,10 @@ export function readReckonOptions(args: readonly string[]): ReckonOptions {
     html: values.html === undefined ? null : fromHere(values.html),
     pdf: values.pdf === undefined ? null : fromHere(values.pdf),
   };
+  if (rest.zone !== null && !TimeZone.safeParse(rest.zone).success)
+    throw refuse(`${rest.zone} is no time zone; name one such as Europe/London.`);
+  if (values.read === undefined && (rest.zone !== null || values.choose !== undefined))
+    throw refuse('--zone and --choose go with --read; a household file has “zone” and “choices” for them.');
   if (rest.letter !== null && !/\.(pdf|html?)$/i.test(rest.letter)) {
     throw refuse(`The letter is written as PDF or HTML, and ${rest.letter} ends in neither.`);
   }
@@ -87,7 +102,25 @@ function parse(args: readonly string[]) {
       language: { type: 'string' },
       values: { type: 'string' },
       read: { type: 'string' },
+      zone: { type: 'string' },
+      choose: { type: 'string', multiple: true },
       help: { type: 'boolean' },
     },
   });
+}
+
+/** "unit=kWh" and "columns.value=2" as the choices of a household file. */
+function readChoices(pairs: readonly string[]): IntakeChoices {
+  const choices: Record<string, unknown> = {};
+  for (const pair of pairs) {
+    const [, name, column, written] = /^([a-zA-Z0-9]+)(?:\.([a-z]+))?=(.*)$/.exec(pair) ?? [];
+    if (name === undefined)
+      throw refuse(`--choose takes a name and a value, such as unit=kWh, and “${pair}” was given.`);
+    const value = /^(true|false|-?\d+(\.\d+)?)$/.test(written!) ? JSON.parse(written!) : written;
+    choices[name] = column === undefined ? value : { ...(choices[name] as object | undefined), [column]: value };
+  }
+  const parsed = z.strictObject(IntakeChoices.shape).safeParse(choices);
+  if (!parsed.success)
+    throw refuse(`--choose: ${parsed.error.issues[0]!.path.join('.')} ${parsed.error.issues[0]!.message}`);
+  return parsed.data;
 }

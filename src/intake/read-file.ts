@@ -19,6 +19,7 @@ import { SHAPES } from './shapes/index.ts';
 import { stageOf } from './terms/progress.ts';
 import { openRemarkBook, type RemarkBook } from './terms/remark-book.ts';
 import { cellText } from './text/table.ts';
+import { doubtWeather } from './weather/doubt-weather.ts';
 
 /** A fit below this is no fit. */
 const LEAST_FIT = 0.3;
@@ -56,6 +57,12 @@ export function readFile(
     remarkNoFit(sheet, best?.reason ?? '', book);
     reading = nothingRead(choices, 0);
   }
+  const said = [
+    fileName,
+    ...sheet.preamble.map(({ text }) => text),
+    ...sheet.columns.map(({ heading }) => heading),
+  ].join(' ; ');
+  for (const series of reading.series) doubtWeather(series, said.replaceAll(/[_.]/g, ' '), choices, book);
   context.onProgress?.(1);
   const refused = book.refused();
   return {
@@ -100,6 +107,7 @@ function readWhole(
   const form = bytes.length > LARGEST_EVIDENCE_BYTES ? undefined : FORMS.find((one) => one.matches(bytes));
   const reading = form?.read({ fileName, bytes, choices, context, book });
   if (!form || !reading) return undefined;
+  for (const series of reading.series) doubtWeather(series, reading.titles ?? '', choices, book);
   context.onProgress?.(1);
   const refused = book.refused();
   const { columns, rows, dataRows } = reading;

@@ -241,7 +241,7 @@ function seriesOf(
   const series = periodSeries(
     `series-${at + 1}`,
     fuel,
-    { unit: 'kWh', carrier: fuel, role: 'import', kWhPerUnit: 1 },
+    { unit: 'kWh', carrier: fuel, role: 'import', zeroAt: 0, kWhPerUnit: 1 },
     [raw],
     book,
   );

@@ -7,6 +7,7 @@ import { carrierName } from './systems.ts';
 const ROLES: Record<SeriesRole, string> = {
   import: phrase('what the home buys'),
   export: phrase('what the home sends out'),
+  generation: phrase('what the home makes itself'),
   'heat-pump': phrase('what the heat pump uses'),
   'heat-output': phrase('heat given out'),
   weather: phrase('weather'),

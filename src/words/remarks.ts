@@ -176,6 +176,15 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
   'unit-doubtful': phrase(
     '{column} of {file} says {expected}, which makes {words}. {carrier, select, electricity {A home uses 5 to 60 kWh of electricity a day. } gas {A home seldom uses more than 300 kWh of gas a day. } other {}}Confirm or choose the unit.',
   ),
+  'degrees-doubtful': phrase(
+    '{column} of {file} says {expected}, but its mean is {words}, which would be no weather of a home. Confirm or choose the unit.',
+  ),
+  'pulses-asked': phrase(
+    '{column} of {file} counts pulses. We took {expected} of them for one kWh. Give the number printed on the meter.',
+  ),
+  'column-asked': phrase(
+    '{file} has {count, plural, one {another column} other {# other columns}} of the same kind as {column}: {names}. We took {column}. Confirm it, or choose the column that is meant.',
+  ),
   'unit-mixed': phrase(
     '{at}: {column} reads {names}, where the column is in {expectedNames}. It counts as missing. Write it in {expectedNames} too.{alike}',
   ),
@@ -193,6 +202,12 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
   ),
   'standing-taken': phrase('{file}: {column} does not say its unit. We took {expected}. Compare it with the paper.'),
   'several-series': phrase('{file} holds {count} meters or registers ({names}). Each is kept by itself.'),
+  'direction-asked': phrase(
+    '{file} does not say clearly whether {column} was bought or sent out. We took it as bought. Confirm it, or choose what the home sends out.',
+  ),
+  'net-asked': phrase(
+    '{column} of {file} has {count, plural, one {# reading} other {# readings}} below nought. We took those for what was sent out into the grid, and keep it apart from what was bought. Confirm it, or say that they are faults.',
+  ),
   'calorific-assumed': phrase(
     '{file} gives gas by volume without its calorific value. We took {expected} MJ per m³. Give the value printed on the bill.',
   ),
@@ -213,6 +228,9 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
   ),
   'clock-autumn-asked': phrase(
     '{file} has the hour that October doubles only once. Its times may be UTC, or local with an hour lost. We took UTC. Choose local time if that is wrong.',
+  ),
+  'zone-asked': phrase(
+    '{file} changes its clocks as in {expectedNames} and not as in {names}, which is taken for the clock of this home. Set the clock of the home, or choose the clock of the file.',
   ),
   'spring-hour-filled': phrase(
     '{file} has readings in the hour that the clocks skip in March. They were left out, since that hour did not exist.',
@@ -239,6 +257,9 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
   ),
   'duplicate-different': phrase(
     '{at}{when} gives another value for a time that had one. The later row counts. {count, plural, one {# row} other {# rows}} of this kind{effect, select, none {} other {, about {energy}}} of difference. Check which is right.',
+  ),
+  'times-doubled': phrase(
+    '{at}: {count, plural, one {# time stands} other {# times stand}} there twice with different values, and no column says which is which. Export one meter or direction at a time, or with a column that names it.',
   ),
   estimated: phrase(
     '{file} marks {count, plural, one {# row} other {# rows}} as estimated{span, select, day { on {firstDay}} days { between {firstDay} and {lastDay}} other {}}{effect, select, none {} other {, about {energy}}}. They are kept with that mark. Actual readings would make the answer surer.',
@@ -413,6 +434,15 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
   ),
   'epw-place': phrase(
     '{file} is the weather of {names}, written in {expected} all year. It was turned into local time.',
+  ),
+  'weather-asked': phrase(
+    '{file} speaks of {found}, so its temperatures may be means of many years, a typical year or a model, and no record of the days that they bear. Confirm that they were measured on those days, or leave the file.',
+  ),
+  'weather-smooth-asked': phrase(
+    '{file}: from one day to the next the temperature changes by {words} °C in the middle, where real weather changes by one to three. It may be a mean of many years. Confirm that it was measured on those days, or leave the file.',
+  ),
+  'weather-typical': phrase(
+    '{file} is no record of real days, so it cannot be set beside meter readings. Use a file of measured weather.',
   ),
   'registers-by-column': phrase(
     '{file} tells its registers apart in {column} ({names}). Each is kept by itself, and export is never added to import.',

@@ -156,6 +156,7 @@ export const serviceName = (of: 'heat-pump' | Fuel): string =>
 const OTHER_CARRIERS: { readonly [carrier in Exclude<Carrier, Fuel>]: string } = {
   electricity: phrase('electricity'),
   heat: phrase('heat'),
+  water: phrase('water'),
   'outdoor-temperature': phrase('outdoor temperature'),
   'flow-temperature': phrase('flow temperature'),
   'return-temperature': phrase('return temperature'),

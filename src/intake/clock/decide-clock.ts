@@ -13,6 +13,8 @@ export interface ClockEvidence {
   readonly filledSprings: number;
   /** Autumn changes with the doubled hour written once though the rest of the file is local. */
   readonly singleAutumns: number;
+  /** Changes at which the file changes its clocks too, but at another hour. */
+  readonly otherHours: number;
   /** Changes that lie within the span. */
   readonly changes: number;
 }
@@ -21,6 +23,7 @@ const AROUND = 120;
 
 /**
  * @param civil civil minutes of the stamps as written
+ * @param nameEnds whether stamps name the ends of their intervals, which may stand at the edge of the hour
  * @param fixedColumns whether the layout has the same number of columns each day, so that a full row tells nothing
  */
 export function weighClock(
@@ -30,8 +33,9 @@ export function weighClock(
   intervalMinutes: number,
   zone: ZoneTable,
   fixedColumns: boolean,
+  nameEnds: boolean,
 ): ClockEvidence {
-  const evidence = { local: 0, steady: 0, filledSprings: 0, singleAutumns: 0, changes: 0 };
+  const evidence = { local: 0, steady: 0, filledSprings: 0, singleAutumns: 0, otherHours: 0, changes: 0 };
   let first = Number.POSITIVE_INFINITY;
   let last = Number.NEGATIVE_INFINITY;
   for (let i = 0; i < count; i++) {
@@ -61,8 +65,11 @@ export function weighClock(
     const steadyRows = (2 * AROUND + shift) / intervalMinutes;
     const spring = w.change.after > w.change.before;
     const localRows = (2 * AROUND + (spring ? 0 : 2 * shift)) / intervalMinutes;
-    if (w.rows === localRows) evidence.local++;
-    else if (w.rows !== steadyRows) continue;
+    const inside = (spring ? 0 : 2 * shift) / intervalMinutes;
+    if (w.rows === localRows) {
+      if (nameEnds || Math.abs(w.inside - inside) === 0) evidence.local++;
+      else evidence.otherHours++;
+    } else if (w.rows !== steadyRows) continue;
     else if (spring && w.insideUse === 0 && (w.outsideUse > 0 || fixedColumns)) {
       evidence.local++;
       evidence.filledSprings++;

@@ -2,7 +2,7 @@
 import type { IntakeChoices } from '../terms/choices.ts';
 import type { RemarkBook } from '../terms/remark-book.ts';
 import { type Clock, weighClock } from './decide-clock.ts';
-import { standardOffset, type ZoneTable } from './zone-table.ts';
+import { standardOffset, type ZoneTable, zoneTable } from './zone-table.ts';
 
 export interface ClockSettled {
   /** Clock that the civil stamps are in; undefined where only the offsets tell. */
@@ -17,6 +17,7 @@ interface Stamps {
   readonly count: number;
   readonly intervalMinutes: number;
   readonly fixedColumns: boolean;
+  readonly stamp: 'start' | 'end';
   readonly headingSaysUtc: boolean;
 }
 
@@ -55,7 +56,14 @@ function clockOfOffsets(
 
 function fromChangeDays(stamps: Stamps, zone: ZoneTable, book: RemarkBook): Clock {
   const { civil, count } = stamps;
-  const evidence = weighClock(civil, stamps.values, count, stamps.intervalMinutes, zone, stamps.fixedColumns);
+  const evidence = weigh(stamps, zone);
+  if (evidence.local === 0 && !stamps.fixedColumns) {
+    const other = otherZoneOf(stamps);
+    if (other !== undefined) {
+      book.add('zone-asked', 'question', { found: zone.name, expected: other });
+      return 'local';
+    }
+  }
   if (evidence.local > 0 && evidence.steady > evidence.singleAutumns) {
     const clock = evidence.local >= evidence.steady ? 'local' : 'utc';
     book.add('clock-mixed', 'question', { count: evidence.changes, expected: clock });
@@ -82,6 +90,41 @@ function fromChangeDays(stamps: Stamps, zone: ZoneTable, book: RemarkBook): Cloc
   if (insideWinter(civil, count, zone)) return 'local';
   book.add('clock-assumed', 'question', { expected: 'local' });
   return 'local';
+}
+
+const weigh = (stamps: Stamps, zone: ZoneTable) =>
+  weighClock(
+    stamps.civil,
+    stamps.values,
+    stamps.count,
+    stamps.intervalMinutes,
+    zone,
+    stamps.fixedColumns,
+    stamps.stamp === 'end',
+  );
+
+/** One of each way of changing the clocks, by what the clocks show then. */
+const OTHER_ZONES = [
+  'Europe/London',
+  'Europe/Berlin',
+  'Europe/Athens',
+  'America/New_York',
+  'Australia/Sydney',
+  'Pacific/Auckland',
+];
+
+/** A zone whose clock the file keeps at every change in its span, where the home's own explains nothing of it. */
+function otherZoneOf(stamps: Stamps): string | undefined {
+  const { civil, count } = stamps;
+  let [first, last] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
+  for (let i = 0; i < count; i++) {
+    first = Math.min(first, civil[i]!);
+    last = Math.max(last, civil[i]!);
+  }
+  return OTHER_ZONES.find((name) => {
+    const evidence = weigh(stamps, zoneTable(name, Math.floor(first / 1440), Math.floor(last / 1440)));
+    return evidence.local - evidence.filledSprings > 0 && evidence.local === evidence.changes;
+  });
 }
 
 /** Whether the answer makes no difference: the zone is at UTC for the whole span. */

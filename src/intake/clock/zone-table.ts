@@ -9,6 +9,7 @@ export interface ClockChange {
 }
 
 export interface ZoneTable {
+  readonly name: string;
   readonly changes: readonly ClockChange[];
   offsetAt(utcMinute: number): number;
   /** UTC minute at which the local day begins. */
@@ -54,6 +55,7 @@ export function zoneTable(zone: string, firstDay: number, lastDay: number): Zone
   };
   const dayStart = (day: number): number => day * DAY - offsetAt(day * DAY - offsetAt(day * DAY));
   return {
+    name: zone,
     changes,
     offsetAt,
     dayStart,

@@ -16,13 +16,20 @@ export function readClock(text: string, from: number, to: number): number {
     minute = hour % 100;
     hour = (hour - minute) / 100;
   } else {
-    if (lengthHour === 0 || lengthHour > 2 || text.charCodeAt(at) !== 58) return -1;
+    if (lengthHour === 0 || lengthHour > 2) return -1;
+    const sign = text.charCodeAt(at);
+    // "13h", "13h30", "13.30"
+    if (sign !== 58 && (at >= to || ((sign | 32) !== 104 && sign !== 46))) return -1;
+    if ((sign | 32) === 104 && !isDigit(text.charCodeAt(at + 1))) {
+      clockEnd = at + 1;
+      return hour > 24 ? CLOCK_IMPOSSIBLE : hour * 60;
+    }
     const tens = text.charCodeAt(at + 1) - 48;
     const ones = text.charCodeAt(at + 2) - 48;
     if (at + 3 > to || !(tens >= 0 && tens <= 9 && ones >= 0 && ones <= 9)) return -1;
     minute = tens * 10 + ones;
     at += 3;
-    if (at < to && text.charCodeAt(at) === 58) {
+    if (at < to && (text.charCodeAt(at) === 58 || (sign === 46 && text.charCodeAt(at) === 46))) {
       const seconds = (text.charCodeAt(at + 1) - 48) * 10 + text.charCodeAt(at + 2) - 48;
       if (at + 3 > to || !(seconds >= 0 && seconds <= 60)) return -1;
       at += 3;
@@ -49,10 +56,17 @@ export function readClock(text: string, from: number, to: number): number {
   return hour * 60 + minute;
 }
 
-/** Whether the whole cell is a clock time. */
-export function isClock(text: string): boolean {
+const SPAN = /^\d{1,2}[:h]\d{2}(:\d{2})? ?(-|–|to|bis|tot|til|a|à) ?\d{1,2}[:h]\d{2}(:\d{2})?$/i;
+
+/**
+ * Whether the whole cell is a clock time, or a span of them, of which the first counts.
+ * @param isNamedSo whether its heading speaks of time, so that 13.30 and 1330 may be no numbers
+ */
+export function isClock(text: string, isNamedSo = false): boolean {
   const minutes = readClock(text, 0, text.length);
-  return minutes >= 0 && minutes <= 1440 && clockEnd === text.length && text.includes(':');
+  if (minutes < 0 || minutes > 1440) return false;
+  if (clockEnd !== text.length) return SPAN.test(text);
+  return /[:h]/i.test(text) || (isNamedSo && /^\d{1,2}\.\d{2}(\.\d{2})?$|^\d{4}$/.test(text));
 }
 
 /** What follows the date: space, T or comma, a clock time, an offset. */
@@ -60,8 +74,8 @@ export function readTail(text: string, start: number, to: number, out: StampRead
   let at = start;
   let code = text.charCodeAt(at);
   if (out.kind !== 'time') {
-    // T, t, comma, underscore or spaces
-    if (code === 84 || code === 116 || code === 44 || code === 95) code = text.charCodeAt(++at);
+    // T, t, comma, underscore, colon or spaces
+    if (code === 84 || code === 116 || code === 44 || code === 95 || code === 58) code = text.charCodeAt(++at);
     else if (code !== 32) return UNREADABLE;
     while (code === 32 && at < to) code = text.charCodeAt(++at);
     if (at >= to) return READ;

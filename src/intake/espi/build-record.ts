@@ -81,6 +81,7 @@ function buildIntervals(
   const lines = moved.map((r) => r.line);
   screenEnergy(
     { values, count: values.length, hours: seconds / 3600, lineOf: (i) => lines[i]!, column: input.name },
+    input.quantity.carrier,
     book,
   );
   const start = Float64Array.from(moved, (r) => r.start / 60);
@@ -123,7 +124,11 @@ function buildDays(
     return Array.from({ length: days }, (_, i) => ({ ...r, day: dayOf(r.start) + i, value: r.value / days }));
   });
   const values = Float64Array.from(even, (r) => r.value);
-  screenEnergy({ values, count: values.length, hours: 24, lineOf: (i) => even[i]!.line, column: input.name }, book);
+  screenEnergy(
+    { values, count: values.length, hours: 24, lineOf: (i) => even[i]!.line, column: input.name },
+    input.quantity.carrier,
+    book,
+  );
   const list = even.map((r, i) => ({ day: r.day, value: values[i]!, line: r.line, estimated: r.estimated }));
   const { id, name, quantity } = input;
   const series = daySeries(id, titleOf(input).name, quantity, list, 0, book, choices.fill);

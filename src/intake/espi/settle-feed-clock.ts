@@ -26,7 +26,7 @@ export function settleFeedClock(
   if (choices.clock !== undefined) return choices.clock;
   const civil = Float64Array.from(readings, (r) => r.start / 60);
   const values = Float64Array.from(readings, (r) => r.value);
-  const evidence = weighClock(civil, values, readings.length, seconds / 60, zone, false);
+  const evidence = weighClock(civil, values, readings.length, seconds / 60, zone, false, false);
   if (evidence.local - evidence.filledSprings <= evidence.steady) return 'utc';
   if (!book.has('espi-clock-asked')) book.add('espi-clock-asked', 'question', { expected: 'local' });
   return 'local';

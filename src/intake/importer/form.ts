@@ -16,6 +16,8 @@ export interface FormReading extends ShapeReading {
   /** Columns and first rows as a person would write them down, for the table in the preview. */
   readonly columns: readonly string[];
   readonly rows: IntakePreview['rows'];
+  /** What the file says of itself, where that may tell what its data are. */
+  readonly titles?: string;
 }
 
 export interface IntakeForm {

@@ -22,8 +22,11 @@ export interface ColumnFacts {
   readonly counting: boolean;
   /** No number is smaller than the one in the row before. */
   readonly rising: boolean;
-  /** How often a number is smaller than the one before. */
+  /** None is larger: a counter written from the newest reading to the oldest. */
+  readonly falling: boolean;
+  /** How often a number is smaller, and larger, than the one before. */
   readonly falls: number;
+  readonly rises: number;
   readonly smallest: number;
   readonly largest: number;
   /** Marks of how a reading came about: E, A, C and the words for them. */
@@ -39,6 +42,7 @@ export interface ColumnFacts {
 const MARK = /^(e|a|c|est\.?|estimated?|actual|act\.?|customer( read(ing)?)?|smart|remote|own read(ing)?)$/i;
 
 export function columnFacts(table: Table, column: number, rows: readonly number[], heading: string): ColumnFacts {
+  const meaning = meaningOf(heading);
   const reader = createStampReader();
   const kinds = new Map<StampKind, number>();
   const facts = {
@@ -56,6 +60,7 @@ export function columnFacts(table: Table, column: number, rows: readonly number[
   let steps = 0;
   let ones = 0;
   let falls = 0;
+  let rises = 0;
   let smallest = Number.POSITIVE_INFINITY;
   let largest = Number.NEGATIVE_INFINITY;
   let suffix = '';
@@ -69,7 +74,7 @@ export function columnFacts(table: Table, column: number, rows: readonly number[
     if (readStamp(cell, 0, cell.length, true, reader) !== UNREADABLE) {
       facts.dates++;
       kinds.set(reader.kind, (kinds.get(reader.kind) ?? 0) + 1);
-    } else if (isClock(cell)) facts.clocks++;
+    } else if (isClock(cell, meaning.role === 'time')) facts.clocks++;
     if (MARK.test(cell)) facts.marks++;
     if (markBeside(cell) !== undefined) facts.marksBeside++;
     if (/^[-(]?[£€$]|[£€]$/.test(cell)) facts.money++;
@@ -86,6 +91,7 @@ export function columnFacts(table: Table, column: number, rows: readonly number[
       steps++;
       if (number === previous + 1) ones++;
       if (number < previous) falls++;
+      if (number > previous) rises++;
     }
     previous = number;
   }
@@ -93,12 +99,14 @@ export function columnFacts(table: Table, column: number, rows: readonly number[
   return {
     index: column,
     heading,
-    meaning: meaningOf(heading),
+    meaning,
     ...facts,
     dateKind,
     counting: steps > 2 && ones === steps,
     rising: steps > 0 && falls === 0 && largest > smallest,
+    falling: steps > 0 && rises === 0 && largest > smallest,
     falls,
+    rises,
     smallest,
     largest,
     suffix,

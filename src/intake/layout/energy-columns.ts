@@ -1,13 +1,15 @@
 /** Which columns hold the energy, litres or degrees, and what each is of. */
-import type { Carrier, SeriesRole } from '../../model/shapes/evidence.ts';
 import type { EnergyUnit, IntakeChoices } from '../terms/choices.ts';
 import type { RemarkBook } from '../terms/remark-book.ts';
-import { type ColumnFacts, isMoneyColumn, isNumberColumn } from './column-facts.ts';
-import { carrierOfWords, plainWords, unitOfWords } from './headings.ts';
+import { isOfDegrees, isPower } from '../terms/units.ts';
+import { cellText, type Table } from '../text/table.ts';
+import { type ColumnFacts, isMoneyColumn, isNumberColumn, isWordColumn } from './column-facts.ts';
+import { carrierOfWords, type Energy, plainWords, unitOfWords } from './headings.ts';
 import type { Sheet } from './sheet.ts';
 import { columnName } from './value-cells.ts';
+import { IDENTIFIER, RATE_REGISTER, withoutBrackets } from './vocabulary.ts';
 
-/** Number columns that may hold quantities, best first. Costs, rates, counters and calorific values are none. */
+/** Number columns that may hold quantities, best first. Costs, rates, counters, numbers of customers and hours are none. */
 export function quantityColumns(sheet: Sheet, taken: readonly (number | undefined)[]): ColumnFacts[] {
   const numbers = sheet.columns.filter(
     (c) =>
@@ -15,7 +17,7 @@ export function quantityColumns(sheet: Sheet, taken: readonly (number | undefine
       !taken.includes(c.index) &&
       !(c.counting && (c.meaning.role === 'index' || c.index === 0)) &&
       !isMoneyColumn(c) &&
-      !['rate', 'calorific', 'quality', 'beside', 'bill'].includes(c.meaning.role),
+      !isOfNoAmount(c),
   );
   const score = (c: ColumnFacts) =>
     (c.meaning.unit ? 4 : 0) +
@@ -23,6 +25,16 @@ export function quantityColumns(sheet: Sheet, taken: readonly (number | undefine
     (c.meaning.carrier ? 1 : 0) -
     (c.meaning.role === 'index' ? 3 : 0);
   return numbers.toSorted((a, b) => score(b) - score(a) || a.index - b.index);
+}
+
+const NO_AMOUNT = new Set(['rate', 'calorific', 'quality', 'beside', 'bill', 'time', 'from', 'to']);
+
+/** By the words above it; "Tag" may be a day or the dear register. */
+function isOfNoAmount({ heading, meaning }: ColumnFacts): boolean {
+  if (NO_AMOUNT.has(meaning.role)) return true;
+  const words = plainWords(heading);
+  if (meaning.role === 'stamp') return !RATE_REGISTER.test(words);
+  return meaning.role === 'index' && IDENTIFIER.test(withoutBrackets(words));
 }
 
 /**
@@ -41,8 +53,9 @@ export function seriesColumns(
     return column ? [column] : [];
   }
   const all = quantityColumns(sheet, taken);
-  const readings = all.filter((c) => c.meaning.role !== 'reading');
-  const found = readings.length > 0 ? readings : all;
+  const amounts = all.filter((c) => c.meaning.role !== 'reading' && namesAmount(c));
+  const named = all.filter(namesAmount);
+  const found = amounts.length > 0 ? amounts : named.length > 0 ? named : all;
   const best = found[0];
   if (!best) return [];
   const machine = machineColumns(sheet, taken);
@@ -52,29 +65,17 @@ export function seriesColumns(
     remarkLog(sheet, log, all, book);
     return log;
   }
-  // One energy in two units (m³ and kWh) is one series; kWh is taken.
-  const kWh = found.filter((c) => c.meaning.unit === 'kWh');
-  const pool = kWh.length > 0 ? kWh : found;
-  const several = pool.filter((c) => c.meaning.unit !== undefined || namesItself(c));
-  const registers = several.filter((c) => namesRegister(c));
-  const columns =
-    several.length > 1 && several.every((c) => namesItself(c))
-      ? several
-      : registers.length > 1
-        ? registers
-        : [pool[0] ?? best];
+  const columns = named.length === 0 ? [best] : ofEachKind(found);
+  const rivals = found.filter((c) => !columns.includes(c) && isRival(c, columns));
+  if (rivals.length > 0 && columns.length === 1)
+    book.add('column-asked', 'question', {
+      column: columnName(sheet, columns[0]!.index),
+      found: namesOf(sheet, rivals),
+      count: rivals.length,
+    });
   const leftOut = all.filter((c) => !columns.includes(c) && c.meaning.role !== 'index' && !mayBeMoney(c, best));
   if (leftOut.length > 0)
-    book.add('columns-left-out', 'note', {
-      found: leftOut
-        .map((c) => columnName(sheet, c.index))
-        .join(', ')
-        .slice(0, 120),
-      expected: columns
-        .map((c) => columnName(sheet, c.index))
-        .join(', ')
-        .slice(0, 120),
-    });
+    book.add('columns-left-out', 'note', { found: namesOf(sheet, leftOut), expected: namesOf(sheet, columns) });
   if (columns.length > 1)
     book.add('several-series', 'note', {
       count: columns.length,
@@ -86,12 +87,67 @@ export function seriesColumns(
   return columns.toSorted((a, b) => a.index - b.index);
 }
 
+const namesOf = (sheet: Sheet, columns: readonly ColumnFacts[]): string =>
+  columns
+    .map((c) => columnName(sheet, c.index))
+    .join(', ')
+    .slice(0, 120);
+
+const namesAmount = ({ meaning }: ColumnFacts): boolean =>
+  meaning.unit !== undefined || meaning.carrier !== undefined || meaning.role === 'value' || meaning.role === 'reading';
+
+/** Units in which one use may stand side by side, the one that is taken first. */
+const BEST_UNITS: readonly (EnergyUnit | undefined)[] = ['kWh', 'Wh', 'MWh', 'MJ', 'GJ', 'therm', 'BTU'];
+const unitRank = ({ meaning: { unit } }: ColumnFacts): number => {
+  const rank = BEST_UNITS.indexOf(unit);
+  return rank >= 0 ? rank : isPower(unit) ? BEST_UNITS.length : unit === undefined ? 99 : BEST_UNITS.length + 1;
+};
+
+/** One column of each energy, direction and register; of one use in two units (m³ and kWh, kWh and kW) the better. */
+function ofEachKind(found: readonly ColumnFacts[]): ColumnFacts[] {
+  const energies = found.filter((c) => !isOfDegrees(c.meaning.unit) && c.meaning.carrier !== 'outdoor-temperature');
+  if (energies.length === 0) return firstOf(found);
+  const inKWh = energies.some((c) => c.meaning.unit === 'kWh');
+  const temperatures = inKWh ? [] : found.filter((c) => !energies.includes(c)).slice(0, 1);
+  const kinds = Map.groupBy(
+    energies,
+    (c) => `${c.meaning.carrier ?? ''} ${c.meaning.seriesRole ?? ''} ${registerOf(c)}`,
+  );
+  const several = [...kinds.values()].flatMap((ofKind) => {
+    const rank = Math.min(...ofKind.map(unitRank));
+    return ofKind.filter((c) => unitRank(c) === rank);
+  });
+  const telling = several.filter(namesItself);
+  const unnamed = several.filter((c) => !namesItself(c));
+  const isOutside = (c: ColumnFacts) => c.meaning.seriesRole === 'export' || c.meaning.seriesRole === 'generation';
+  // What the home uses in all is no purchase where what it draws stands beside it; beside what it sends out it is one.
+  if (telling.length > 0 && telling.every(isOutside)) return [...unnamed.slice(0, 1), ...telling, ...temperatures];
+  const registers = telling.filter(namesRegister);
+  if (telling.length === 0) return unnamed.slice(0, 1);
+  if (unnamed.length === 0 || telling.some((c) => c.meaning.carrier !== undefined))
+    return telling.length > 1 || temperatures.length === 0 ? telling : [...telling, ...temperatures];
+  return registers.length > 1 ? registers : [several[0]!];
+}
+
+const firstOf = (columns: readonly ColumnFacts[]): ColumnFacts[] => columns.slice(0, 1);
+
+/** A column that could be meant as well as the one that was taken: the same unit, and no more said. */
+function isRival(c: ColumnFacts, [taken]: readonly ColumnFacts[]): boolean {
+  return (
+    c.meaning.unit === taken!.meaning.unit &&
+    c.meaning.carrier === taken!.meaning.carrier &&
+    c.meaning.role === taken!.meaning.role &&
+    !isTotal(taken!) &&
+    !mayBeMoney(c, taken!)
+  );
+}
+
 /**
  * Heat and the electricity it is made with, side by side as heat pumps and heat meters log them, in whichever units;
  * the outdoor temperature comes along. Where one of them has a total, its parts are left out. Undefined for other files.
  */
 export function logColumns(found: readonly ColumnFacts[]): ColumnFacts[] | undefined {
-  const energies = found.filter((c) => c.meaning.unit !== '°C');
+  const energies = found.filter((c) => !isOfDegrees(c.meaning.unit) && c.meaning.carrier !== 'water');
   const of = (pick: (c: ColumnFacts) => boolean): ColumnFacts[] => {
     const own = energies.filter(pick);
     const inKWh = own.filter((c) => c.meaning.unit === 'kWh');
@@ -110,13 +166,16 @@ export function logColumns(found: readonly ColumnFacts[]): ColumnFacts[] | undef
 function heatAlone(found: readonly ColumnFacts[], hasMachine: boolean): ColumnFacts[] | undefined {
   const heat = found.filter((c) => c.meaning.carrier === 'heat');
   const outdoor = found.filter((c) => c.meaning.carrier === 'outdoor-temperature').slice(0, 1);
-  const isWater = (c: ColumnFacts) => c.meaning.unit === 'm³' && !/gas/i.test(c.heading);
-  const others = found.filter((c) => c.meaning.unit !== '°C' && c.meaning.carrier !== 'heat' && !isWater(c));
-  if (heat.length === 0 || others.length > 0 || !(hasMachine || outdoor.length > 0)) return undefined;
+  const water = found.filter((c) => c.meaning.carrier === 'water').slice(0, 1);
+  const others = found.filter(
+    (c) => !isOfDegrees(c.meaning.unit) && !['heat', 'water'].includes(c.meaning.carrier ?? ''),
+  );
+  if (heat.length === 0 || others.length > 0 || !(hasMachine || outdoor.length > 0 || water.length > 0))
+    return undefined;
   const inKWh = heat.filter((c) => c.meaning.unit === 'kWh');
   const pool = inKWh.length > 0 ? inKWh : heat;
   const total = pool.find((c) => isTotal(c));
-  return [...(total ? [total] : pool), ...outdoor];
+  return [...(total ? [total] : pool), ...water, ...outdoor];
 }
 
 const isTotal = (c: ColumnFacts): boolean => /total|sum|all\b/i.test(c.heading);
@@ -136,11 +195,7 @@ export function remarkLog(
   all: readonly ColumnFacts[],
   book: RemarkBook,
 ): void {
-  const names = (columns: readonly ColumnFacts[]) =>
-    columns
-      .map((c) => columnName(sheet, c.index))
-      .join(', ')
-      .slice(0, 120);
+  const names = (columns: readonly ColumnFacts[]) => namesOf(sheet, columns);
   const beside = sheet.columns.filter((c) => c.meaning.role === 'beside' && !log.includes(c));
   const leftOut = [...all.filter((c) => !log.includes(c)), ...beside];
   if (leftOut.length > 0) book.add('columns-left-out', 'note', { found: names(leftOut), expected: names(log) });
@@ -178,28 +233,59 @@ export const mayBeMoney = (c: ColumnFacts, quantity: ColumnFacts): boolean =>
 /** Whether a heading tells one register from another. */
 export const namesItself = (c: ColumnFacts): boolean => c.meaning.carrier !== undefined || namesRegister(c);
 
-const namesRegister = (c: ColumnFacts): boolean =>
-  /\b(day|night|peak|off.?peak|low|normal|rate ?[12]|r[12])\b/.test(plainWords(c.heading));
+const registerOf = (c: ColumnFacts): string => RATE_REGISTER.exec(plainWords(c.heading))?.[0] ?? '';
+const namesRegister = (c: ColumnFacts): boolean => registerOf(c) !== '';
 
 /** Unit as written: above the column, behind the numbers, in the title lines, in the file's name. */
 export function statedUnit(sheet: Sheet, column: ColumnFacts): EnergyUnit | undefined {
   const withSuffix = column.suffix === '' ? undefined : unitOfWords(plainWords(column.suffix));
   if (column.meaning.unit ?? withSuffix) return column.meaning.unit ?? withSuffix;
   const titles = plainWords(sheet.preamble.map((p) => p.text).join(' '));
-  return unitOfWords(titles) ?? unitOfWords(fileWords(sheet.fileName));
+  return unitBeside(sheet) ?? unitOfWords(titles) ?? unitOfWords(fileWords(sheet.fileName));
+}
+
+/** A column of one and the same unit in every row. */
+export function unitBeside({ columns, table, firstRow }: Sheet): EnergyUnit | undefined {
+  for (const c of columns) {
+    if (!isWordColumn(c)) continue;
+    const word = cellText(table, firstRow, c.index);
+    const unit = word.length <= 12 ? unitOfWords(plainWords(word)) : undefined;
+    if (unit !== undefined && isConstant(table, firstRow, c.index, word)) return unit;
+  }
+  return undefined;
+}
+
+const SAMPLE_ROWS = 300;
+
+function isConstant(table: Table, firstRow: number, column: number, word: string): boolean {
+  const end = Math.min(table.rowCount - 1, firstRow + SAMPLE_ROWS);
+  for (let row = firstRow; row < end; row++) {
+    const cell = cellText(table, row, column);
+    if (cell !== '' && cell !== word) return false;
+  }
+  return true;
 }
 
 const fileWords = (name: string): string => plainWords(name.replace(/\.[a-z]{2,4}$/i, '').replaceAll(/[-_.]/g, ' '));
 
-/** Carrier as written: above the column, in the other headings, in the title lines, in the file's name. */
-export function statedCarrier(
-  sheet: Sheet,
-  column: ColumnFacts,
-): { carrier: Carrier; seriesRole?: SeriesRole } | undefined {
+/**
+ * Carrier as written: above the column, in the file's name, in the title lines, in the other headings; a direction is
+ * taken from the column's own words, or from the file's where no column names one.
+ */
+export function statedCarrier(sheet: Sheet, column: ColumnFacts): Energy | undefined {
   const { carrier, seriesRole } = column.meaning;
   if (isBesideHeat(sheet, column)) return { carrier: 'electricity', seriesRole: 'heat-pump' };
   if (carrier !== undefined) return seriesRole === undefined ? { carrier } : { carrier, seriesRole };
-  const headings = sheet.columns.map((c) => plainWords(c.heading)).join(' ; ');
+  const others = sheet.columns.filter((c) => c !== column && isNumberColumn(c)).map((c) => c.meaning);
+  const hasDirection = others.some((m) => m.seriesRole === 'export' || m.seriesRole === 'generation');
+  if (hasDirection) return { carrier: 'electricity' };
   const titles = plainWords(sheet.preamble.map((p) => p.text).join(' ; '));
-  return carrierOfWords(fileWords(sheet.fileName)) ?? carrierOfWords(titles) ?? carrierOfWords(headings);
+  const said = carrierOfWords(withoutErrand(fileWords(sheet.fileName))) ?? carrierOfWords(withoutErrand(titles));
+  if (said) return said;
+  const beside = carrierOfWords(sheet.columns.map((c) => plainWords(c.heading)).join(' ; '));
+  return beside && { carrier: beside.carrier };
 }
+
+/** "Export" in the name of a file or its title is what was done with it, not where the energy went. */
+const withoutErrand = (words: string): string =>
+  words.replaceAll(/\b((data |csv )?exports?(ed)?( (of|on|from))?|imports?|downloads?)\b/g, ' ');

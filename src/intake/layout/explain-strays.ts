@@ -6,8 +6,8 @@ import { cellCount, cellText, rowTexts } from '../text/table.ts';
 import type { Dates } from './read-dates.ts';
 import type { Sheet } from './sheet.ts';
 
-const TOTALS =
-  /^(grand |sub ?)?(totals?|sum|summe|gesamt|average|mean|durchschnitt|maximum|minimum|max|min|count|overall)\b/i;
+export const TOTALS =
+  /^(grand |sub ?)?(totals?|totaal|totale|totaux|sum|summe|suma|somme|somma|gesamt|insgesamt|i alt|average|mean|durchschnitt|moyenne|media|gemiddelde|maximum|minimum|max|min|count|overall)\b/i;
 
 export function explainStrays(sheet: Sheet, dates: Dates, book: RemarkBook, onStep?: () => void): void {
   const { table } = sheet;

@@ -3,6 +3,32 @@ import type { Carrier, SeriesRole } from '../../model/shapes/evidence.ts';
 import { FUEL_IDS, FUELS, SALE_UNIT_IDS, SALE_UNITS } from '../../model/shapes/heating.ts';
 import type { EnergyUnit } from '../terms/choices.ts';
 import { type BillPart, billPartOf, isOfEnergy } from './bill-headings.ts';
+import {
+  AMOUNT,
+  CLOCK_TIME,
+  COUNTER,
+  DRAWN,
+  ELECTRIC,
+  HEAT,
+  HOUR_NUMBER,
+  IDENTIFIER,
+  MADE,
+  MADE_HERE,
+  MARKS,
+  MONEY,
+  NOT_ACTIVE,
+  OTHER_WEATHER,
+  OUTDOOR,
+  OWN_USE,
+  PERIOD_END,
+  PERIOD_START,
+  POWER,
+  RATE_REGISTER,
+  SENT_OUT,
+  STAMP,
+  WATER,
+  withoutBrackets,
+} from './vocabulary.ts';
 
 export type HeadingRole =
   | 'stamp'
@@ -36,104 +62,117 @@ export interface HeadingMeaning {
   readonly bill?: BillPart;
 }
 
-/** "startTime_kWh" → "start time kwh". */
+/** "startTime_kWh" → "start time kwh", "Wärme" → "warme": small letters without accents. */
 export function plainWords(heading: string): string {
   return heading
+    .normalize('NFD')
+    .replaceAll(/\p{Mark}/gu, '')
     .replace(/([MkK]?)[Ww][Hh](?![a-z])/g, (_, prefix: string) => ` ${prefix.toLowerCase()}wh `)
+    .replaceAll(/(?<![A-Za-z])([kK]?)W(?![A-Za-z])/g, (_, prefix: string) => ` ${prefix.toLowerCase()}w `)
     .replace(/([a-z])([A-Z])/g, '$1 $2')
     .replaceAll(/[_\s]+/g, ' ')
     .trim()
-    .toLowerCase();
+    .toLowerCase()
+    .replaceAll('ø', 'o')
+    .replaceAll('æ', 'ae')
+    .replaceAll('ß', 'ss');
 }
 
 export function unitOfWords(words: string): EnergyUnit | undefined {
   if (/\bmwh\b|megawatt/.test(words)) return 'MWh';
-  if (/\bkwh\b|kilowatt|\bkw h\b/.test(words)) return 'kWh';
-  if (/\bwh\b|watt.?hours?/.test(words)) return 'Wh';
+  if (/\bkwh\b|kilowatt.?(h\b|hour|stund|heure|hora|uur|ore)|\bkw h\b/.test(words)) return 'kWh';
+  if (/\bwh\b|(?<!kilo)watt.?(hours?|stund|heure)/.test(words)) return 'Wh';
   if (/\bgj\b|gigajoule/.test(words)) return 'GJ';
-  if (/m³|\bm3\b|\bm\^3|cubic met/.test(words)) return 'm³';
+  if (/\bmj\b(?! ?\/)|megajoule/.test(words)) return 'MJ';
+  if (/\bkw\b|kilowatts?\b|\bk w\b/.test(words)) return 'kW';
+  if (/(?<![a-z])(w|watts?)(?![a-z]| ?\/ ?m)/.test(words)) return 'W';
+  if (/\bbtus?\b/.test(words)) return 'BTU';
+  if (/m³|\bm3\b|\bm\^3|cubic met|kubikmeter|metres? cubes?|metros? cubicos?|metri cubi|kubieke/.test(words))
+    return 'm³';
   if (/ft³|\bft3\b|\bccf\b|\bhcf\b|cubic f|100 ?cu/.test(words)) return 'hundred ft³';
   if (/\btherms?\b/.test(words)) return 'therm';
+  if (/\b(pulses?|impulse?n?|impulsions?|impulsos?|impulsi|pulsen)\b/.test(words)) return 'pulse';
   const sold = SALE_UNIT_IDS.find((unit) => SALE_UNITS[unit].said.test(words));
   if (sold) return sold;
   if (/°c|\bdeg\.? ?c\b|celsius|\btemp c\b|º ?c/.test(words)) return '°C';
+  if (/°f|\bdeg\.? ?f\b|fahrenheit|\btemp f\b|º ?f/.test(words)) return '°F';
   return undefined;
 }
 
-export function carrierOfWords(words: string): { carrier: Carrier; seriesRole?: SeriesRole } | undefined {
-  if (
-    /heat (output|out|produced|delivered|meter|generated|energy|supplied)|thermal|\bheat(?= ?(\(|[mk]?wh\b|gj\b|$))/.test(
-      words,
-    )
-  )
-    return { carrier: 'heat', seriesRole: 'heat-output' };
-  if (/°c|temp|celsius|outdoor|outside air|weather|dry bulb/.test(words))
-    return { carrier: 'outdoor-temperature', seriesRole: 'weather' };
-  if (/heat ?pump/.test(words)) return { carrier: 'electricity', seriesRole: 'heat-pump' };
+export interface Energy {
+  readonly carrier: Carrier;
+  readonly seriesRole?: SeriesRole;
+}
+
+export function carrierOfWords(words: string): Energy | undefined {
+  if (HEAT.test(words)) return { carrier: 'heat', seriesRole: 'heat-output' };
+  if (OUTDOOR.test(words)) return { carrier: 'outdoor-temperature', seriesRole: 'weather' };
+  if (/heat ?pump|warmepumpe|pompe a chaleur|bomba de calor|pompa di calore|warmtepomp|varmepumpe/.test(words))
+    return { carrier: 'electricity', seriesRole: 'heat-pump' };
+  if (WATER.test(words)) return { carrier: 'water' };
   const fuel = FUEL_IDS.findLast((one) => FUELS[one].said.test(words));
   if (fuel) return { carrier: fuel };
-  if (/\bexport(ed)?\b|feed.?in|\bpv\b/.test(words)) return { carrier: 'electricity', seriesRole: 'export' };
-  if (/electric|\belec\b|\bimport(ed)?\b|strom\b|\bpower\b/.test(words)) return { carrier: 'electricity' };
-  return undefined;
+  return electricityOfWords(words);
+}
+
+/** Which way it goes; what is drawn goes before what is made, since "from the grid" may stand beside "solar". */
+function electricityOfWords(words: string): Energy | undefined {
+  if (SENT_OUT.test(words)) return { carrier: 'electricity', seriesRole: 'export' };
+  if (DRAWN.test(words)) return { carrier: 'electricity' };
+  if (MADE_HERE.test(words) || MADE.test(words)) return { carrier: 'electricity', seriesRole: 'generation' };
+  return ELECTRIC.test(words) ? { carrier: 'electricity' } : undefined;
 }
 
 /** Temperatures that are neither weather nor the machine's own, or only what is asked of it. */
-const NOT_OF_MACHINE = /\b(tank|cylinder|dhw|hot water|room|indoor|inside|set ?point|target|refrigerant)\b/;
+const NOT_OF_MACHINE =
+  /\b(tank|cylinder|dhw|hot water|room|indoor|inside|set ?point|target|refrigerant|raum|innen|soll\w*|speicher)\b/;
 
 /** What a machine's log says of its water and its source; in a log these columns are kept beside the energy. */
 function machineTemperature(words: string): { unit: EnergyUnit; carrier: Carrier; seriesRole: SeriesRole } | undefined {
   const of = (carrier: Carrier) => ({ unit: '°C' as const, carrier, seriesRole: 'machine' as const });
   if (NOT_OF_MACHINE.test(words) || !isOfDegrees(words)) return undefined;
-  if (/\b(source|brine|ground|borehole)\b/.test(words)) return of('source-temperature');
-  if (/\b(return|entering|ewt)\b/.test(words)) return of('return-temperature');
-  return /\b(flow|supply|leaving|lwt)\b/.test(words) ? of('flow-temperature') : undefined;
+  if (/\b(source|brine|ground|borehole|sole)\b/.test(words)) return of('source-temperature');
+  if (/\b(return|entering|ewt|retour|retorno|ritorno)\b|rucklauf|returlob/.test(words)) return of('return-temperature');
+  return /\b(flow|supply|leaving|lwt|depart|impulsion|mandata|aanvoer)\b|vorlauf|fremlob/.test(words)
+    ? of('flow-temperature')
+    : undefined;
 }
 
-const isOfDegrees = (words: string): boolean => unitOfWords(words) === '°C' || /\btemp|\blwt\b|\bewt\b/.test(words);
+const isOfDegrees = (words: string): boolean => {
+  const unit = unitOfWords(words);
+  return unit === '°C' || unit === '°F' || /(?<![a-z])temp(?![a-z])|temperat|\blwt\b|\bewt\b/.test(words);
+};
 
 /** Temperatures that are no weather. */
 const INDOORS =
-  /\b(flow|return|supply|leaving|entering|lwt|ewt|source|brine|ground|borehole|tank|cylinder|dhw|hot water|water|room|indoor|inside|set ?point|target|refrigerant)\b/;
+  /\b(flow|return|supply|leaving|entering|lwt|ewt|source|brine|ground|borehole|tank|cylinder|dhw|hot water|water|room|indoor|inside|set ?point|target|refrigerant|raum|innen|soll\w*|speicher|sole|interieure?|interior|interna|binnen|indendors|depart|retour|retorno|ritorno|mandata|aanvoer|impulsion)\b|vorlauf|rucklauf|warmwasser|fremlob|returlob|innentemp|raumtemp|binnentemp|rumtemp/;
 const BESIDE = /\bs?cop\b|\bspf\b|\b(l|m³|m3|litres?) ?\/ ?(min|h|s|hr|sec)\b|\bhz\b|\bbar\b|\brpm\b|%/;
 
-function roleOf(words: string, unit: EnergyUnit | undefined): HeadingRole {
-  if (words === '' || /^(index|idx|#|no\.?|nr\.?|row|id|line)$/.test(words)) return 'index';
-  if (/calorific|\bcv\b/.test(words)) return 'calorific';
+function roleOf(heading: string, unit: EnergyUnit | undefined): HeadingRole {
+  const words = heading;
+  const bare = withoutBrackets(heading);
+  if (words === '' || /^(index|idx|#|no\.?|nr\.?|row|id|line|zeile|fila|riga|rij|ligne)$/.test(words)) return 'index';
+  if (unit === undefined && IDENTIFIER.test(bare)) return 'index';
+  if (/calorific|\bcv\b|brennwert|heizwert|\bpcs\b|pouvoir calorifique|poder calorifico|potere calorifico/.test(words))
+    return 'calorific';
   if (isOfDegrees(words) && INDOORS.test(words)) return 'beside';
-  if (BESIDE.test(words)) return 'beside';
+  if (BESIDE.test(words) || OTHER_WEATHER.test(words) || NOT_ACTIVE.test(words) || OWN_USE.test(words)) return 'beside';
   if (/p ?\/ ?kwh|pence per|per kwh|\/ ?kwh|unit (price|rate)|ppl\b|per lit|standing/.test(words)) return 'rate';
   // "Rate 1 (kWh)" is a register; "Rate" alone is a price.
-  if (unit === undefined && /\brate\b|tariff/.test(words)) return 'rate';
-  if (
-    unit === undefined &&
-    /cost|charge|price|£|\bgbp\b|€|\beur\b|\bpence\b|\bpounds?\b|net amount|gross amount/.test(words)
-  )
-    return 'cost';
-  if (
-    unit === undefined &&
-    /quality|status|estimat|flag|(read(ing)?|type of) ?type|^type$|actual|^e ?\/ ?a$|^a ?\/ ?e$/.test(words)
-  )
-    return 'quality';
+  if (unit === undefined && /\brate\b(?! ?\d)|\btariff?\b(?! ?\d)/.test(words)) return 'rate';
+  if (unit === undefined && MONEY.test(words)) return 'cost';
+  if (unit === undefined && MARKS.test(words)) return 'quality';
   if (/\b(max|maximum|highest)\b|^tmax$|temp max/.test(words)) return 'maximum';
   if (/\b(min|minimum|lowest)\b|^tmin$|temp min/.test(words)) return 'minimum';
-  if (/^(to|end|until|till|bis)\b|\bend(ed|ing|s)?\b|date to\b|\bto date\b|finish/.test(words) && unit === undefined)
-    return 'to';
-  if (/^(from|start|begin|von)|\bstart(ed|ing|s)?\b|date from|from date/.test(words) && unit === undefined)
-    return 'from';
-  if (unit === undefined && /^(time|clock|hour|uhrzeit|zeit|local time|time of day)\b/.test(words)) return 'time';
-  if (
-    unit === undefined &&
-    /date|time|\bday\b|datum|zeit|month|quarter|period|interval|stamp|^dt$|^ds$|delivered on|\bwhen\b|monat|fecha|giorno/.test(
-      words,
-    )
-  )
-    return 'stamp';
-  if (/usage|consum|used|energy|volume|verbrauch|quantity|amount|delivered|import|export|units/.test(words))
-    return 'value';
-  if (/\b(reading|register|cumulative|meter read|index|z(ä|ae)hlerstand|counter)\b|^reads?$/.test(words))
-    return 'reading';
-  if (unit !== undefined || /value|\btemp\b|temperature|^day$|^night$/.test(words)) return 'value';
-  return 'unknown';
+  if (unit === undefined && PERIOD_END.test(bare)) return 'to';
+  if (unit === undefined && PERIOD_START.test(bare)) return 'from';
+  if (unit === undefined && (CLOCK_TIME.test(bare) || HOUR_NUMBER.test(bare)) && !/dat(e|um|o)|fecha/.test(bare))
+    return 'time';
+  if (unit === undefined && STAMP.test(bare)) return 'stamp';
+  if (AMOUNT.test(words) && !COUNTER.test(words)) return 'value';
+  if (COUNTER.test(words)) return 'reading';
+  if (unit !== undefined || /value|temperat|\btemp\b|^day$|^night$/.test(words)) return 'value';
+  return carrierOfWords(words) !== undefined || POWER.test(words) || RATE_REGISTER.test(words) ? 'value' : 'unknown';
 }
 
 /** Readings and what only a bill has go before the other words; prices and money keep the role they have. */

@@ -2,8 +2,9 @@
 import { isFuel, isSaleUnit } from '../../model/shapes/heating.ts';
 import { type ColumnFacts, isNumberColumn } from './column-facts.ts';
 import { plainWords } from './headings.ts';
+import { MADE_HERE, VOLUME } from './vocabulary.ts';
 
-const ENERGY = new Set(['Wh', 'kWh', 'MWh', 'GJ']);
+const ENERGY = new Set(['Wh', 'kWh', 'MWh', 'MJ', 'GJ']);
 const HEAT = /\bheat(ing)?\b(?! ?pump)|thermal|\bout(put)?\b|produced|\byield\b|\bdelivered\b/;
 const ELECTRIC = /electric|\belec\b|\bin(put)?\b|consum|absorbed|\bused\b|drawn/;
 /** Words that only such a log has. */
@@ -13,18 +14,29 @@ const OF_A_LOG = /heat|thermal|\bs?cop\b|\bspf\b|\bflow\b|brine/;
 export function nameLogColumns(columns: readonly ColumnFacts[]): ColumnFacts[] {
   const words = columns.map((c) => plainWords(c.heading));
   const isEnergy = (c: ColumnFacts) => isNumberColumn(c) && ENERGY.has(c.meaning.unit ?? '');
-  const isOther = (c: ColumnFacts) => isFuel(c.meaning.carrier) || c.meaning.seriesRole === 'export';
-  const electric = columns.filter((c, i) => isEnergy(c) && !isOther(c) && ELECTRIC.test(words[i]!));
-  const heat = columns.filter((c, i) => isEnergy(c) && !isOther(c) && HEAT.test(words[i]!) && !electric.includes(c));
-  if (electric.length === 0 || heat.length === 0 || !words.some((w) => OF_A_LOG.test(w))) return [...columns];
+  const isOther = (c: ColumnFacts, i: number) =>
+    isFuel(c.meaning.carrier) ||
+    c.meaning.seriesRole === 'export' ||
+    (c.meaning.seriesRole === 'generation' && MADE_HERE.test(words[i]!));
+  const electric = columns.filter((c, i) => isEnergy(c) && !isOther(c, i) && ELECTRIC.test(words[i]!));
+  const heat = columns.filter((c, i) => isEnergy(c) && !isOther(c, i) && HEAT.test(words[i]!) && !electric.includes(c));
+  if (electric.length === 0 || heat.length === 0 || !words.some((w) => OF_A_LOG.test(w)))
+    return columns.some((c) => c.meaning.carrier === 'heat' && isEnergy(c)) ? columns.map(nameWater) : [...columns];
   return columns.map((c, i): ColumnFacts => {
     if (electric.includes(c)) return { ...c, meaning: { ...energyOf(c), carrier: 'electricity' } };
     if (heat.includes(c)) return { ...c, meaning: { ...energyOf(c), carrier: 'heat', seriesRole: 'heat-output' } };
     // Volume of the heating water, and power, are no energy.
     const isWater = c.meaning.unit === 'm³' && !/gas/.test(words[i]!);
-    const isPower = /\bk?w\b/.test(words[i]!) || isSaleUnit(c.meaning.unit);
+    const isPower = c.meaning.unit === 'W' || c.meaning.unit === 'kW' || isSaleUnit(c.meaning.unit);
     return isNumberColumn(c) && (isWater || isPower) ? { ...c, meaning: { role: 'beside' } } : c;
   });
+}
+
+/** Beside heat a volume is that of its water, unless gas is named. */
+function nameWater(c: ColumnFacts): ColumnFacts {
+  const isVolume = c.meaning.unit === 'm³' || c.meaning.unit === 'litre' || VOLUME.test(plainWords(c.heading));
+  if (!isVolume || c.meaning.role === 'beside' || !isNumberColumn(c) || /gas|gaz/i.test(c.heading)) return c;
+  return { ...c, meaning: { ...energyOf(c), carrier: 'water' } };
 }
 
 /** A column of energy with a unit is an amount or a reading, whatever else its words may mean. */

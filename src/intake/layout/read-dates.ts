@@ -1,14 +1,15 @@
 /** The date column of a sheet as typed arrays: which rows have a stamp, what it is in civil minutes, and its offset. */
 
+import { offsetMinutes } from '../../model/calendar/zone.ts';
 import { weighDayFirst, writesMonthFirst } from '../dates/decide-day-first.ts';
-import { readClock } from '../dates/read-clock.ts';
 import { readStamp } from '../dates/read-stamp.ts';
 import { createStampReader, IMPOSSIBLE, READ, type StampKind } from '../dates/stamp-reader.ts';
-import { readAwkwardNumber } from '../numbers/read-number.ts';
+import { countAsNumber } from '../numbers/read-number.ts';
 import type { IntakeChoices } from '../terms/choices.ts';
 import type { RemarkBook } from '../terms/remark-book.ts';
 import { cellAt, cellText, type Table } from '../text/table.ts';
 import { isDateColumn } from './column-facts.ts';
+import { addParts, clockAt, dayPartsOf } from './day-parts.ts';
 import type { Sheet } from './sheet.ts';
 
 export interface Dates {
@@ -72,9 +73,12 @@ export function readDates(
   column: number,
   timeColumn: number | undefined,
   dayFirst: boolean | undefined,
+  zone: string,
   onProgress?: (share: number) => void,
 ): Dates {
   const { table, firstRow } = sheet;
+  const parts = timeColumn === undefined ? undefined : dayPartsOf(table, firstRow, sheet.columns[timeColumn]!);
+  const elapsed = parts && new Float64Array(Math.max(0, table.rowCount - firstRow));
   const size = Math.max(0, table.rowCount - firstRow);
   const rows = new Uint32Array(size);
   const civilMinute = new Float64Array(size);
@@ -88,10 +92,12 @@ export function readDates(
     const cell = cellAt(table, row, column);
     let status = cell < 0 ? -1 : readOne(table, cell, sheet.dateForm, dayFirst ?? true, reader);
     if (status === READ && timeColumn !== undefined && reader.kind === 'day') {
-      const timeCell = cellAt(table, row, timeColumn);
-      const clock = timeCell < 0 ? -1 : readClock(table.text, table.cellFrom[timeCell]!, table.cellTo[timeCell]!);
+      const clock = clockAt(table, row, timeColumn, parts);
       if (clock < 0) status = -1;
-      else if (clock > 1440) status = IMPOSSIBLE;
+      else if (elapsed) {
+        elapsed[count] = clock;
+        reader.kind = 'time';
+      } else if (clock > 1440) status = IMPOSSIBLE;
       else {
         reader.civilMinute += clock;
         reader.kind = 'time';
@@ -110,6 +116,7 @@ export function readDates(
     }
     count++;
   }
+  if (parts && elapsed) addParts(civilMinute, elapsed, count, parts, zone);
   const kind = (Object.entries(kinds).sort((a, b) => b[1] - a[1])[0]?.[0] ?? 'day') as StampKind;
   return { count, rows, civilMinute, offsets, strays, kind: kinds.time ? 'time' : kind, dayFirst };
 }
@@ -124,7 +131,7 @@ function readOne(
   const from = table.cellFrom[cell]!;
   const to = table.cellTo[cell]!;
   if (form === 'calendar') return readStamp(table.text, from, to, dayFirst, reader);
-  const value = readAwkwardNumber(table.text.slice(from, to), '.');
+  const value = countAsNumber(table.text.slice(from, to));
   if (Number.isNaN(value)) return -1;
   reader.kind = 'time';
   if (form === 'serial') {
@@ -149,13 +156,25 @@ export function readDatesAt(
   rows: ArrayLike<number>,
   count: number,
   dayFirst: boolean | undefined,
+  zone: string,
 ): Float64Array {
   const reader = createStampReader();
   const minutes = new Float64Array(count);
   for (let i = 0; i < count; i++) {
     const cell = cellAt(sheet.table, rows[i]!, column);
     const status = cell < 0 ? -1 : readOne(sheet.table, cell, sheet.dateForm, dayFirst ?? true, reader);
-    minutes[i] = status === READ ? reader.civilMinute : Number.NaN;
+    minutes[i] = status === READ ? localMinute(reader.civilMinute, reader.offsetMinutes, zone) : Number.NaN;
   }
   return minutes;
+}
+
+/** Stamps with an offset name instants; their civil minutes become those of the home's clock, in place. */
+export function countByLocalDays({ count, civilMinute, offsets, kind }: Dates, zone: string): void {
+  if (kind !== 'time' || !offsets) return;
+  for (let i = 0; i < count; i++) civilMinute[i] = localMinute(civilMinute[i]!, offsets[i]!, zone);
+}
+
+function localMinute(civil: number, offset: number, zone: string): number {
+  if (Number.isNaN(offset)) return civil;
+  return civil - offset + offsetMinutes(zone, (civil - offset) * 60_000);
 }

@@ -1,9 +1,14 @@
 /** Files that name the register of each row in a column: one table for each register, so that each is read by itself. */
-import { readAwkwardNumber } from '../numbers/read-number.ts';
+import { readStamp } from '../dates/read-stamp.ts';
+import { createStampReader, UNREADABLE } from '../dates/stamp-reader.ts';
+import { countAsNumber, readAwkwardNumber } from '../numbers/read-number.ts';
 import { cellText, type Table } from '../text/table.ts';
 import { type ColumnFacts, isDateColumn, isMarkColumn, isNumberColumn, isWordColumn } from './column-facts.ts';
-import { carrierOfWords, plainWords, unitOfWords } from './headings.ts';
+import { unitBeside } from './energy-columns.ts';
+import { TOTALS } from './explain-strays.ts';
+import { carrierOfWords, type Energy, plainWords } from './headings.ts';
 import { layOutSheet, type Sheet } from './sheet.ts';
+import { stepOf } from './sheet-step.ts';
 
 export interface RegisterSheet {
   /** As written in the column. */
@@ -19,21 +24,40 @@ export interface RegisterSheets {
 const MOST_REGISTERS = 8;
 /** Rows looked at to see whether stamps repeat. */
 const SAMPLE_ROWS = 4000;
-const REGISTER_WORDS =
-  /\b(import|export|day|night|peak|off.?peak|low|high|normal|rate|register|electric(ity)?|elec|gas|heat|consum(ption|ed)|generat(ion|ed)|feed.?in|returned|delivered|received|input|output|solar|pv|economy|a[+-]|r\d|t\d|l\d)(?!\w)/;
+const CODE_HEADING =
+  /register|channel|\brate\b|\bmeter\b|kanal|zahler|obis|\btarif|contador|compteur|contatore|teller|maler/;
+const DRAWN_FROM_GRID: Energy = { carrier: 'electricity' };
+
+/** "A+" is drawn and "A-" sent out, as meters show it. */
+function energyOf(register: string): Energy | undefined {
+  const words = plainWords(register);
+  if (/^\+?a\+|received/.test(words)) return DRAWN_FROM_GRID;
+  return /^-?a[-−–]/.test(words) ? { carrier: 'electricity', seriesRole: 'export' } : carrierOfWords(words);
+}
 
 /** Undefined where no column tells registers apart, or where each moment stands there once only. */
 export function splitByRegister(sheet: Sheet): RegisterSheets | undefined {
   if (sheet.dateColumn < 0) return undefined;
   for (const column of sheet.columns) {
     if (column.index === sheet.dateColumn || isDateColumn(column) || isMarkColumn(column)) continue;
-    const isCode = isNumberColumn(column) && /\b(register|channel|rate|meter)\b/i.test(column.heading);
+    const isCode = isNumberColumn(column) && CODE_HEADING.test(plainWords(column.heading));
     if (!isWordColumn(column) && !isCode) continue;
     const groups = groupRows(sheet, column.index);
-    if (!groups || groups.size < 2) continue;
-    if (!isCode && ![...groups.keys()].every((word) => REGISTER_WORDS.test(plainWords(word)))) continue;
-    if (!momentsRepeat(sheet)) continue;
-    const sheets = [...groups].map(([register, rows]) => ({ register, sheet: sheetOf(sheet, column, register, rows) }));
+    if (!groups || groups.size < 2 || !momentsRepeat(sheet) || !standsOnce(sheet, groups)) continue;
+    const known = new Map([...groups.keys()].map((register) => [register, energyOf(register)]));
+    const hasDirection = [...known.values()].some(
+      (one) => one?.seriesRole === 'export' || one?.seriesRole === 'generation',
+    );
+    const sheets = [...groups].map(([register, rows]) => ({
+      register,
+      sheet: sheetOf(
+        sheet,
+        column,
+        register,
+        known.get(register) ?? (hasDirection ? DRAWN_FROM_GRID : undefined),
+        rows,
+      ),
+    }));
     return { column: column.index, sheets };
   }
   return undefined;
@@ -41,13 +65,12 @@ export function splitByRegister(sheet: Sheet): RegisterSheets | undefined {
 
 /** Rows of each word; rows without one go with none. Undefined where there are too many words for registers. */
 function groupRows(sheet: Sheet, column: number): Map<string, number[]> | undefined {
-  const { table, firstRow, dateColumn } = sheet;
+  const { table, firstRow } = sheet;
   const groups = new Map<string, number[]>();
   for (let row = firstRow; row < table.rowCount; row++) {
     const word = cellText(table, row, column);
     // A row without a date is no reading: headings again, totals.
-    if (word === '' || cellText(table, row, dateColumn) === '') continue;
-    if (word === sheet.columns[column]?.heading || readsAsTotal(table, row)) continue;
+    if (word === '' || !isStamped(sheet, row) || TOTALS.test(cellText(table, row, 0))) continue;
     const group = groups.get(word);
     if (group) group.push(row);
     else if (groups.size >= MOST_REGISTERS) return undefined;
@@ -56,36 +79,58 @@ function groupRows(sheet: Sheet, column: number): Map<string, number[]> | undefi
   return groups;
 }
 
-const readsAsTotal = (table: Table, row: number): boolean =>
-  /^(grand |sub ?)?(total|sum)/i.test(cellText(table, row, 0));
+function isStamped({ table, dateColumn, dateForm }: Sheet, row: number): boolean {
+  const cell = cellText(table, row, dateColumn);
+  if (dateForm !== 'calendar') return !Number.isNaN(countAsNumber(cell));
+  return readStamp(cell, 0, cell.length, true, createStampReader()) !== UNREADABLE;
+}
 
 /** Whether most moments stand in several rows: one for each register. */
 function momentsRepeat(sheet: Sheet): boolean {
-  const { table, firstRow, dateColumn, columns } = sheet;
-  const clock = columns.find((c) => c.clocks > 0 && c.index !== dateColumn)?.index;
+  const { table, firstRow } = sheet;
+  const clock = clockColumnOf(sheet);
   const end = Math.min(table.rowCount, firstRow + SAMPLE_ROWS);
   const moments = new Set<string>();
-  for (let row = firstRow; row < end; row++)
-    moments.add(`${cellText(table, row, dateColumn)} ${clock === undefined ? '' : cellText(table, row, clock)}`);
+  for (let row = firstRow; row < end; row++) moments.add(momentAt(sheet, row, clock));
   if (moments.size <= (end - firstRow) * 0.75) return true;
   // Registers one after another, each longer than the sample, repeat its moments further down.
   if (table.rowCount <= end) return false;
   let again = 0;
   let looked = 0;
   for (let row = end; row < table.rowCount && looked < SAMPLE_ROWS; row += 7, looked++)
-    if (moments.has(`${cellText(table, row, dateColumn)} ${clock === undefined ? '' : cellText(table, row, clock)}`))
-      again++;
+    if (moments.has(momentAt(sheet, row, clock))) again++;
   return again > 100;
 }
 
-function sheetOf(sheet: Sheet, column: ColumnFacts, register: string, rows: readonly number[]): Sheet {
+/** Whether each moment stands but once under each word, so that the words tell the rows apart. */
+function standsOnce(sheet: Sheet, groups: ReadonlyMap<string, readonly number[]>): boolean {
+  const clock = clockColumnOf(sheet);
+  for (const rows of groups.values()) {
+    const moments = new Set<string>();
+    const looked = rows.slice(0, SAMPLE_ROWS);
+    for (const row of looked) moments.add(momentAt(sheet, row, clock));
+    // The doubled hour of autumn, and a row written twice, are no second kind.
+    if (moments.size < looked.length * 0.9) return false;
+  }
+  return true;
+}
+
+const clockColumnOf = (sheet: Sheet): number | undefined =>
+  stepOf(sheet).timeColumn ?? sheet.columns.find((c) => c.clocks > 0 && c.index !== sheet.dateColumn)?.index;
+const momentAt = ({ table, dateColumn }: Sheet, row: number, clock: number | undefined): string =>
+  `${cellText(table, row, dateColumn)} ${clock === undefined ? '' : cellText(table, row, clock)}`;
+
+function sheetOf(
+  sheet: Sheet,
+  column: ColumnFacts,
+  register: string,
+  carrier: Energy | undefined,
+  rows: readonly number[],
+): Sheet {
   const { table, firstRow } = sheet;
   const heads = Array.from({ length: firstRow }, (_, row) => row);
   const own = layOutSheet(sheet.fileName, pickRows(table, [...heads, ...rows]));
-  const words = plainWords(register);
-  const carrier =
-    carrierOfWords(words) ?? (/^a\+|consum|received/.test(words) ? { carrier: 'electricity' as const } : undefined);
-  const unit = unitBeside(own, column.index);
+  const unit = unitBeside(own);
   return {
     ...own,
     columns: own.columns.map((c): ColumnFacts => {
@@ -97,24 +142,13 @@ function sheetOf(sheet: Sheet, column: ColumnFacts, register: string, rows: read
         heading: heading.filter((word) => word !== '').join(', '),
         meaning: {
           ...c.meaning,
-          ...(carrier && (c.meaning.carrier === undefined || 'seriesRole' in carrier) ? carrier : {}),
+          ...(carrier && (c.meaning.carrier === undefined || carrier.seriesRole !== undefined) ? carrier : {}),
           ...(c.meaning.unit === undefined && unit !== undefined ? { unit } : {}),
         },
       };
     }),
     ...(sheet.workbook ? { workbook: sheet.workbook } : {}),
   };
-}
-
-/** A column of one and the same unit in every row of the register. */
-function unitBeside(sheet: Sheet, registerColumn: number) {
-  for (const c of sheet.columns) {
-    if (c.index === registerColumn || !isWordColumn(c)) continue;
-    const word = cellText(sheet.table, sheet.firstRow, c.index);
-    const unit = word.length <= 12 ? unitOfWords(plainWords(word)) : undefined;
-    if (unit !== undefined) return unit;
-  }
-  return undefined;
 }
 
 /** The same text, with only some of its rows. */

@@ -10,24 +10,46 @@ import {
 } from '../../model/shapes/heating.ts';
 import type { EnergyUnit, IntakeChoices, IntakeContext } from '../terms/choices.ts';
 import type { RemarkBook } from '../terms/remark-book.ts';
-import { isUnitOf, isVolumeOfGas, kWhPerUnit, LEAST_KWH_A_DAY, MOST_KWH_A_DAY } from '../terms/units.ts';
+import {
+  isOfDegrees,
+  isPower,
+  isUnitOf,
+  isVolumeOfGas,
+  kWhPerUnit,
+  LEAST_KWH_A_DAY,
+  MOST_KWH_A_DAY,
+} from '../terms/units.ts';
 import type { ColumnFacts } from './column-facts.ts';
 import { statedCarrier, statedUnit } from './energy-columns.ts';
+import { plainWords } from './headings.ts';
 import type { Sheet } from './sheet.ts';
 import { columnName } from './value-cells.ts';
+import { DRAWN, ELECTRIC, POWER } from './vocabulary.ts';
 
 export interface Quantity {
   readonly unit: EnergyUnit;
   readonly carrier: Carrier;
   readonly role: SeriesRole;
+  /** kWh, °C or m³ in one of the unit; of power, in one reading. */
   readonly kWhPerUnit: number;
+  /** What is written for nought: 32 in °F. */
+  readonly zeroAt: number;
 }
 
-/** @param perDay mean of the column's numbers a day, as written; NaN where days do not tell */
+/** Changes numbers as written to kWh, °C or m³, in place. */
+export function convertAll(values: Float64Array, { kWhPerUnit: factor, zeroAt }: Quantity): void {
+  if (factor !== 1) for (let i = 0; i < values.length; i++) values[i] = (values[i]! - zeroAt) * factor;
+}
+
+/**
+ * @param perDay mean of the column's numbers a day, as written; NaN where days do not tell
+ * @param hours length of a reading, which makes energy of power; undefined where rows have no one length
+ */
 export function settleUnit(
   sheet: Sheet,
   column: ColumnFacts,
   perDay: number,
+  hours: number | undefined,
   choices: IntakeChoices,
   context: IntakeContext,
   book: RemarkBook,
@@ -41,38 +63,50 @@ export function settleUnit(
   else if (choices.carrier === undefined && isSaleUnit(stated) && said?.carrier !== carrier)
     book.add('carrier-guessed', 'question', { column: name, expected: FUELS[carrier as DeliveredFuel].written });
   const settledCarrier = carrier ?? 'electricity';
-  const unit = stated ?? guessUnit(settledCarrier, perDay);
+  const perReading = hours === undefined ? Number.NaN : (perDay * hours) / 24;
+  const unit = stated ?? guessUnit(settledCarrier, column, perDay, perReading);
   const fits = isUnitOf(settledCarrier, unit);
-  const settled: EnergyUnit = fits ? unit : isTemperature(settledCarrier) ? '°C' : 'kWh';
+  const settled: EnergyUnit = fits ? unit : usualUnit(settledCarrier);
   if (!fits) book.add('unit-not-of-carrier', 'question', { column: name, found: unit, expected: settled });
-  if (stated === undefined && settled !== '°C')
+  if (stated === undefined && settled !== '°C' && settledCarrier !== 'water')
     book.add('unit-guessed', 'question', {
       column: name,
       carrier: settledCarrier,
       found: perDayText(perDay),
       expected: settled,
     });
-  const factor = kWhPerUnit(settled, settledCarrier, context, choices.calorificMJPerM3);
-  if (choices.unit === undefined && settled !== '°C')
-    doubtUnit({ column: name, carrier: settledCarrier, expected: settled }, perDay * factor, book);
+  const role = choices.role ?? roleFor(settledCarrier, said?.carrier === settledCarrier ? said.seriesRole : undefined);
+  if (choices.role === undefined && role === 'import' && mayBeSentOut(sheet, column, said?.carrier))
+    book.add('direction-asked', 'question', { column: name });
+  const factor = kWhPerUnit(settled, settledCarrier, context, choices) * (isPower(settled) ? (hours ?? 24) : 1);
+  if (isPower(settled)) book.tally('espi-power', 'note', { column: name });
+  if (settled === 'pulse' && choices.pulsesPerKWh === undefined)
+    book.add('pulses-asked', 'question', { column: name, expected: String(Math.round(1 / factor)) });
+  const doubted = { column: name, carrier: settledCarrier, expected: settled };
+  // What is asked already, or rests on a question of its own, is not asked twice.
+  const isClear = stated !== undefined && choices.unit === undefined && !book.has('decimal-asked');
+  if (isClear && isOfDegrees(settled)) doubtDegrees(doubted, column, perReading, book);
+  else if (isClear && settledCarrier !== 'water') doubtUnit(doubted, perDay * factor, role, book);
   if (
     isVolumeOfGas(settled) &&
+    settledCarrier !== 'water' &&
     choices.calorificMJPerM3 === undefined &&
     !sheet.columns.some((c) => c.meaning.role === 'calorific')
   )
     book.add('calorific-assumed', 'question', { expected: String(context.gasVolume.calorificMJPerM3) });
-  const role = choices.role ?? roleFor(settledCarrier, said?.carrier === settledCarrier ? said.seriesRole : undefined);
-  return { unit: settled, carrier: settledCarrier, role, kWhPerUnit: factor };
+  return { unit: settled, carrier: settledCarrier, role, kWhPerUnit: factor, zeroAt: settled === '°F' ? 32 : 0 };
 }
 
 /** A unit may settle the carrier, or contradict what the words said. */
 function carrierFor(unit: EnergyUnit | undefined, said: Carrier | undefined): Carrier | undefined {
-  if (unit === '°C') return said !== undefined && isTemperature(said) ? said : 'outdoor-temperature';
+  if (isOfDegrees(unit)) return said !== undefined && isTemperature(said) ? said : 'outdoor-temperature';
   if (isSaleUnit(unit)) {
     const soldSo = DELIVERED_FUELS.filter((fuel) => unitsOf(fuel).includes(unit));
     return soldSo.find((fuel) => fuel === said) ?? soldSo[0];
   }
+  if (said === 'water' && (unit === 'm³' || unit === undefined)) return said;
   if (unit === 'm³' || unit === 'hundred ft³' || unit === 'therm') return said === 'lpg' ? 'lpg' : 'gas';
+  if (said === undefined && isPower(unit)) return 'electricity';
   return said;
 }
 
@@ -82,10 +116,46 @@ function roleFor(carrier: Carrier, said: SeriesRole | undefined): SeriesRole {
   return carrier === 'heat' ? 'heat-output' : 'import';
 }
 
-function guessUnit(carrier: Carrier, perDay: number): EnergyUnit {
-  if (isTemperature(carrier)) return '°C';
+/** "Lieferung" is to the home or from it; an "export" of electricity may be a file that was exported. */
+function mayBeSentOut(sheet: Sheet, column: ColumnFacts, said: Carrier | undefined): boolean {
+  if (said !== undefined && said !== 'electricity') return false;
+  const heading = plainWords(column.heading);
+  if (/(?<![a-z])lieferung(?![a-z])/.test(heading)) return true;
+  const file = plainWords(sheet.fileName.replaceAll(/[-_.]/g, ' '));
+  return /\bexport/.test(file) && ELECTRIC.test(file) && !ELECTRIC.test(heading) && !DRAWN.test(heading);
+}
+
+function guessUnit(carrier: Carrier, column: ColumnFacts, perDay: number, perReading: number): EnergyUnit {
+  if (isTemperature(carrier)) return perReading > HOTTEST_MEAN_C || column.largest > HOTTEST_C ? '°F' : '°C';
+  if (carrier === 'water') return 'm³';
   if (isDelivered(carrier)) return unitsOf(carrier)[0]!;
+  if (POWER.test(plainWords(column.heading)) && !Number.isNaN(perReading)) return perReading > 20 ? 'W' : 'kW';
   return perDay > MOST_KWH_A_DAY ? 'Wh' : 'kWh';
+}
+
+const usualUnit = (carrier: Carrier): EnergyUnit =>
+  isTemperature(carrier) ? '°C' : carrier === 'water' ? 'm³' : 'kWh';
+
+/** No inhabited place has such a mean over days, or such an hour. Common practice, no source. */
+const HOTTEST_MEAN_C = 42;
+const HOTTEST_C = 56;
+/** A mean below the first and never above the second was hardly written in °F. A judgement. */
+const COLDEST_MEAN_F = 28;
+const COLD_MOST_F = 46;
+
+/** Degrees of the one kind under the name of the other. */
+function doubtDegrees(
+  doubted: { readonly column: string; readonly carrier: Carrier; readonly expected: EnergyUnit },
+  column: ColumnFacts,
+  mean: number,
+  book: RemarkBook,
+): void {
+  if (doubted.carrier !== 'outdoor-temperature') return;
+  const isOdd =
+    doubted.expected === '°C'
+      ? mean > HOTTEST_MEAN_C || column.smallest > HOTTEST_MEAN_C
+      : mean < COLDEST_MEAN_F && column.largest < COLD_MOST_F;
+  if (isOdd) book.add('degrees-doubtful', 'question', { ...doubted, found: String(Number(mean.toPrecision(3))) });
 }
 
 const perDayText = (perDay: number): string => (Number.isNaN(perDay) ? '' : `${Number(perDay.toPrecision(3))} a day`);
@@ -93,9 +163,12 @@ const perDayText = (perDay: number): string => (Number.isNaN(perDay) ? '' : `${N
 function doubtUnit(
   settled: { readonly column: string; readonly carrier: Carrier; readonly expected: EnergyUnit },
   kWhPerDay: number,
+  role: SeriesRole,
   book: RemarkBook,
 ): void {
-  const isSmall = settled.expected === 'Wh' || settled.expected === 'kWh';
+  // What a roof sends out in winter may be next to nothing.
+  const isSmall =
+    ['Wh', 'kWh', 'W', 'kW', 'MJ'].includes(settled.expected) && role !== 'export' && role !== 'generation';
   const isOdd = kWhPerDay > MOST_KWH_A_DAY || (isSmall && kWhPerDay > 0 && kWhPerDay < LEAST_KWH_A_DAY);
   if (isOdd)
     book.add('unit-doubtful', 'question', { ...settled, found: `${Number(kWhPerDay.toPrecision(3))} kWh a day` });

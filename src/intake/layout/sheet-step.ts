@@ -1,12 +1,12 @@
 /** Step between the dates of a sheet, from its first rows; what tells half-hours, days and bills apart. */
 import { weighDayFirst } from '../dates/decide-day-first.ts';
 import { commonestStep } from '../dates/interval.ts';
-import { readClock } from '../dates/read-clock.ts';
 import { readStamp } from '../dates/read-stamp.ts';
 import { createStampReader, READ, type StampKind } from '../dates/stamp-reader.ts';
-import { readAwkwardNumber } from '../numbers/read-number.ts';
+import { countAsNumber } from '../numbers/read-number.ts';
 import { cellText } from '../text/table.ts';
 import { isClockColumn, isDateColumn } from './column-facts.ts';
+import { clockAt, dayPartsOf } from './day-parts.ts';
 import type { Sheet } from './sheet.ts';
 
 export interface SheetStep {
@@ -14,6 +14,8 @@ export interface SheetStep {
   readonly minutes: number | undefined;
   readonly kind: StampKind;
   readonly timeColumn: number | undefined;
+  /** Whether that column numbers the hours of the day rather than naming clock times. */
+  readonly isNumbered: boolean;
   readonly endTimeColumn: number | undefined;
   /** A second date column that ends the period. */
   readonly toColumn: number | undefined;
@@ -35,7 +37,13 @@ export function stepOf(sheet: Sheet): SheetStep {
 function measure(sheet: Sheet): SheetStep {
   const { table, dateColumn, firstRow } = sheet;
   const clocks = sheet.columns.filter((c) => isClockColumn(c) && !isDateColumn(c));
-  const timeColumn = (clocks.find((c) => c.meaning.role !== 'to') ?? clocks[0])?.index;
+  const clockColumn = clocks.find((c) => c.meaning.role !== 'to') ?? clocks[0];
+  const numbered =
+    clockColumn || sheet.dateForm !== 'calendar'
+      ? undefined
+      : sheet.columns.find((c) => c.index !== dateColumn && dayPartsOf(table, firstRow, c));
+  const parts = numbered && dayPartsOf(table, firstRow, numbered);
+  const timeColumn = (clockColumn ?? numbered)?.index;
   const endTimeColumn = clocks.find((c) => c.index !== timeColumn)?.index;
   const dates = sheet.columns.filter((c) => isDateColumn(c) && c.index !== dateColumn);
   const toColumn = (dates.find((c) => c.meaning.role === 'to') ?? dates[0])?.index;
@@ -50,7 +58,7 @@ function measure(sheet: Sheet): SheetStep {
     for (let row = firstRow; row < end; row++) {
       const cell = cellText(table, row, dateColumn);
       if (sheet.dateForm !== 'calendar') {
-        const value = readAwkwardNumber(cell, '.');
+        const value = countAsNumber(cell);
         const scale = sheet.dateForm === 'serial' ? 1440 : sheet.dateForm === 'seconds' ? 1 / 60 : 1 / 60_000;
         if (!Number.isNaN(value)) minutes.push(Math.round(value * scale));
         if (!Number.isInteger(value) || sheet.dateForm !== 'serial') kind = 'time';
@@ -59,9 +67,8 @@ function measure(sheet: Sheet): SheetStep {
       if (readStamp(cell, 0, cell.length, dayFirst, reader) !== READ) continue;
       let at = reader.civilMinute;
       if (reader.kind === 'day' && timeColumn !== undefined) {
-        const text = cellText(table, row, timeColumn);
-        const clock = readClock(text, 0, text.length);
-        if (clock >= 0 && clock <= 1440) at += clock;
+        const clock = clockAt(table, row, timeColumn, parts);
+        if (clock >= 0 && clock <= 1500) at += clock;
       }
       if (!Number.isNaN(reader.offsetMinutes)) at -= reader.offsetMinutes;
       minutes.push(at);
@@ -77,6 +84,7 @@ function measure(sheet: Sheet): SheetStep {
     minutes: commonestStep(Float64Array.from(minutes), minutes.length),
     kind,
     timeColumn,
+    isNumbered: parts !== undefined,
     endTimeColumn,
     toColumn,
     lengthMinutes: lengths.sort((a, b) => a - b)[lengths.length >> 1],

@@ -1,7 +1,7 @@
 /** A table with its parts told apart: title lines, heading row, data rows, and what each column holds. */
 import { readStamp } from '../dates/read-stamp.ts';
 import { createStampReader, UNREADABLE } from '../dates/stamp-reader.ts';
-import { isMissing, readAwkwardNumber } from '../numbers/read-number.ts';
+import { countAsNumber, isMissing, readAwkwardNumber } from '../numbers/read-number.ts';
 import { cellCount, cellText, rowTexts, type Table } from '../text/table.ts';
 import { type ColumnFacts, columnFacts, isDateColumn } from './column-facts.ts';
 import { plainWords } from './headings.ts';
@@ -68,15 +68,16 @@ function findNumericDateColumn(table: Table, sample: number): { column: number; 
     const values: number[] = [];
     let others = 0;
     for (let row = 0; row < sample; row++) {
-      const value = readAwkwardNumber(cellText(table, row, column), '.');
+      const value = countAsNumber(cellText(table, row, column));
       if (Number.isNaN(value)) others++;
       else values.push(value);
     }
     if (values.length < 3 || others > values.length) continue;
     const within = (low: number, high: number) => values.every((v) => v >= low && v < high);
+    // Several registers of one moment stand one below the other.
     const moves =
-      values.every((v, i) => i === 0 || v > values[i - 1]!) || values.every((v, i) => i === 0 || v < values[i - 1]!);
-    if (!moves) continue;
+      values.every((v, i) => i === 0 || v >= values[i - 1]!) || values.every((v, i) => i === 0 || v <= values[i - 1]!);
+    if (!moves || values.at(-1) === values[0]) continue;
     if (within(36_526, 55_153)) return { column, form: 'serial' };
     if (within(946_684_800, 2_556_144_000)) return { column, form: 'seconds' };
     if (within(946_684_800_000, 2_556_144_000_000)) return { column, form: 'milliseconds' };
@@ -87,13 +88,21 @@ function findNumericDateColumn(table: Table, sample: number): { column: number; 
 function finishSheet(fileName: string, table: Table, dateColumn: number, dateForm: Sheet['dateForm']): Sheet {
   const isDate = (row: number) => {
     const cell = cellText(table, row, dateColumn);
-    return dateForm === 'calendar' ? isDateCell(cell) : !Number.isNaN(readAwkwardNumber(cell, '.'));
+    return dateForm === 'calendar' ? isDateCell(cell) : !Number.isNaN(countAsNumber(cell));
   };
   const looksLikeData = (row: number) =>
     dateColumn >= 0 && row < table.rowCount && isDate(row) && hasValue(table, row, dateColumn);
   let firstRow = 0;
   const end = Math.min(table.rowCount, SEARCHED_ROWS);
-  while (firstRow < end && !looksLikeData(firstRow)) firstRow++;
+  // A title with a date and a number in it is followed by other titles or by the headings.
+  const goesOn = (row: number) =>
+    row + 1 >= table.rowCount || looksLikeData(row + 1) || (row + 2 < table.rowCount && looksLikeData(row + 2));
+  const isFirst = (row: number) => looksLikeData(row) && goesOn(row);
+  while (firstRow < end && !isFirst(firstRow)) firstRow++;
+  if (firstRow >= end) {
+    firstRow = 0;
+    while (firstRow < end && !looksLikeData(firstRow)) firstRow++;
+  }
   // Without dates the first row is taken for headings, so that the preview can show the file.
   if (firstRow >= end) {
     firstRow = Math.min(1, table.rowCount);
@@ -198,3 +207,8 @@ function pairLastReadings(columns: readonly ColumnFacts[]): readonly ColumnFacts
       : c,
   );
 }
+
+/** Whether the words above the dates, or the title lines, say that times are in UTC. */
+export const saysUtc = ({ columns, preamble }: Sheet, of: readonly (number | undefined)[]): boolean =>
+  of.some((c) => c !== undefined && columns[c]?.meaning.utc === true) ||
+  preamble.some(({ text }) => /\b(UTC|GMT)\b(?! ?[+-])/.test(text));

@@ -56,7 +56,7 @@ const MOST = 1e15;
  * A single l is a litre only after a space, since 1l may be 11.
  */
 const UNIT =
-  /^([kmg]?wh|gj|k?w|m3|m³|cu ?m|ft3|ft³|cu ?ft|[hc]cf|cf|l(itres?|iters?|tr?s?)|th(er)?ms?|°?[cf]|°|%|p(ence)?|gbp|eur|usd|[£€])$/i;
+  /^([kmg]?wh|[gm]j|btu|k?w|m3|m³|cu ?m|ft3|ft³|cu ?ft|[hc]cf|cf|l(itres?|iters?|tr?s?)|th(er)?ms?|°?[cf]|°|%|p(ence)?|gbp|eur|usd|[£€])$/i;
 const AWKWARD =
   /^(\()?\s*([£€$]?)\s*([-+−]?)\s*[£€$]?\s*([\d.,'’ \u00a0\u202f]+)(e[-+]?\d{1,3})?\s*(%|[a-zµ³°£€]{0,8}\d?)\s*(\))?$/i;
 
@@ -111,4 +111,10 @@ function plainDigits(body: string, decimal: '.' | ','): string | undefined {
     return `${parts.join('')}.${fraction ?? ''}`;
   }
   return whole === '' && !fraction ? undefined : `${whole}.${fraction ?? ''}`;
+}
+
+/** A day or second number of a computer, with whichever decimal sign. */
+export function countAsNumber(cell: string): number {
+  const point = readAwkwardNumber(cell, '.');
+  return Number.isNaN(point) || /^\d{1,3},\d{3}$/.test(cell) ? readAwkwardNumber(cell, ',') : point;
 }

@@ -3,6 +3,7 @@ import { toCivilDate } from '../../model/calendar/civil.ts';
 import { isTemperature, type Series } from '../../model/shapes/evidence.ts';
 import type { Quantity } from '../layout/settle-unit.ts';
 import { remarkFilled } from '../readings/remark-filled.ts';
+import { refuseDoubled } from '../readings/screen-values.ts';
 import type { IntakeChoices } from '../terms/choices.ts';
 import type { RemarkBook } from '../terms/remark-book.ts';
 import { fillDays } from './fill-days.ts';
@@ -29,23 +30,27 @@ export function daySeries(
 ): Series | undefined {
   const inDegrees = isTemperature(quantity.carrier);
   const byDay = new Map<number, number>();
+  let doubled = 0;
   const estimated = new Set<number>();
   for (const { day, value, line, estimated: isEstimated } of values) {
     if (Number.isNaN(value)) continue;
     const known = byDay.get(day);
     if (known === value) book.tally('duplicate-same', 'note', { row: line, from: toCivilDate(day), count: 1 });
-    else if (known !== undefined)
+    else if (known !== undefined) {
+      doubled++;
       book.tally('duplicate-different', 'note', {
         row: line,
         from: toCivilDate(day),
         count: 1,
         ...(inDegrees ? {} : { effectKWh: value - known }),
       });
+    }
     byDay.set(day, value);
     if (isEstimated) estimated.add(day);
     else estimated.delete(day);
   }
   if (byDay.size === 0) return undefined;
+  refuseDoubled(doubled, byDay.size, values[0]!.line, name, book);
   const days = [...byDay.keys()].sort((a, b) => a - b);
   const first = days[0]!;
   const last = days.at(-1)!;

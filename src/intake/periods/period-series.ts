@@ -1,8 +1,8 @@
 /** Bills, meter-reading periods and deliveries as a series of periods, with holes and overlaps named. */
 import { toCivilDate } from '../../model/calendar/civil.ts';
-import { type EvidencePeriod, isTemperature, type Series } from '../../model/shapes/evidence.ts';
+import { type EvidencePeriod, isEnergy, isTemperature, type Series } from '../../model/shapes/evidence.ts';
 import type { Quantity } from '../layout/settle-unit.ts';
-import { MAX_HOUSE_KW } from '../readings/screen-values.ts';
+import { mostKW, refuseDoubled } from '../readings/screen-values.ts';
 import type { RemarkBook } from '../terms/remark-book.ts';
 import { mergeEstimated } from './merge-estimated.ts';
 import type { RawPeriod } from './raw-period.ts';
@@ -15,9 +15,12 @@ export function periodSeries(
   book: RemarkBook,
 ): Series | undefined {
   const inDegrees = isTemperature(quantity.carrier);
-  const inOrder = dropRepeats(inDegrees ? raw : dropAbsurd(raw, book), inDegrees, book).toSorted(
-    (a, b) => a.fromDay - b.fromDay || a.toDay - b.toDay,
-  );
+  const inOrder = dropRepeats(
+    isEnergy(quantity.carrier) ? dropAbsurd(raw, quantity, book) : raw,
+    name,
+    inDegrees,
+    book,
+  ).toSorted((a, b) => a.fromDay - b.fromDay || a.toDay - b.toDay);
   const sorted = inDegrees ? inOrder : mergeEstimated(inOrder, book);
   const first = sorted[0];
   if (!first) return undefined;
@@ -63,9 +66,9 @@ function meanOf(periods: readonly RawPeriod[]): number {
 }
 
 /** More a day than a house can draw is a slip of the pen or the unit. */
-function dropAbsurd(raw: readonly RawPeriod[], book: RemarkBook): RawPeriod[] {
+function dropAbsurd(raw: readonly RawPeriod[], { carrier }: Quantity, book: RemarkBook): RawPeriod[] {
   return raw.filter((period) => {
-    const most = MAX_HOUSE_KW * 24 * (period.toDay - period.fromDay);
+    const most = mostKW(carrier) * 24 * (period.toDay - period.fromDay);
     if (period.kWh <= most) return true;
     book.tally('spike', 'note', {
       row: period.line,
@@ -78,20 +81,24 @@ function dropAbsurd(raw: readonly RawPeriod[], book: RemarkBook): RawPeriod[] {
 }
 
 /** The same period twice counts once; with another value, the later row counts. */
-function dropRepeats(raw: readonly RawPeriod[], inDegrees: boolean, book: RemarkBook): RawPeriod[] {
+function dropRepeats(raw: readonly RawPeriod[], name: string, inDegrees: boolean, book: RemarkBook): RawPeriod[] {
   const kept = new Map<string, RawPeriod>();
+  let doubled = 0;
   for (const period of raw) {
     const key = `${period.fromDay} ${period.toDay}`;
     const known = kept.get(key);
     if (known?.kWh === period.kWh) book.tally('duplicate-same', 'note', { row: period.line, count: 1 });
-    else if (known)
+    else if (known) {
+      doubled++;
       book.tally('duplicate-different', 'note', {
         row: period.line,
         count: 1,
         ...(inDegrees ? {} : { effectKWh: period.kWh - known.kWh }),
       });
+    }
     kept.set(key, period);
   }
+  if (doubled > 0) refuseDoubled(doubled, kept.size, raw[0]!.line, name, book);
   return [...kept.values()];
 }
 

@@ -22,9 +22,10 @@ export function rowPeriods(
   dates: Dates,
   toColumn: number | undefined,
   choices: IntakeChoices,
+  zone: string,
   book: RemarkBook,
 ): RowPeriods {
-  if (toColumn !== undefined) return fromTwoDates(sheet, dates, toColumn, choices, book);
+  if (toColumn !== undefined) return fromTwoDates(sheet, dates, toColumn, choices, zone, book);
   if (dates.kind === 'month' || dates.kind === 'quarter') return fromLabels(dates, dates.kind === 'month' ? 1 : 3);
   return fromOneDate(sheet, dates, choices, book);
 }
@@ -34,11 +35,12 @@ function fromTwoDates(
   dates: Dates,
   toColumn: number,
   choices: IntakeChoices,
+  zone: string,
   book: RemarkBook,
 ): RowPeriods {
   const { count } = dates;
   const fromDay = Float64Array.from(dates.civilMinute.subarray(0, count), dayOf);
-  const toDay = readDatesAt(sheet, toColumn, dates.rows, count, dates.dayFirst).map(dayOf);
+  const toDay = readDatesAt(sheet, toColumn, dates.rows, count, dates.dayFirst, zone).map(dayOf);
   const toInclusive = choices.toInclusive ?? decideInclusive(fromDay, toDay, sheet, dates, toColumn, book);
   for (let i = 0; i < count; i++) {
     const line = sheet.table.lineOfRow[dates.rows[i]!]!;
@@ -114,7 +116,9 @@ function fromOneDate(sheet: Sheet, dates: Dates, choices: IntakeChoices, book: R
   const sorted = Array.from(new Set(days)).sort((a, b) => a - b);
   const months = monthRule(sorted);
   const column = columnName(sheet, sheet.dateColumn);
-  if (months !== undefined && choices.stamp !== (months === 'starts' ? 'end' : 'start')) {
+  const said = sideOfHeading(sheet);
+  const isOtherSide = said !== undefined && months !== undefined && said !== (months === 'starts' ? 'start' : 'end');
+  if (months !== undefined && !isOtherSide && choices.stamp !== (months === 'starts' ? 'end' : 'start')) {
     book.add('months-by-first-day', 'note', { column, expected: months });
     const fromDay = months === 'starts' ? days : days.map((day) => day + 1 - monthLengthBefore(day + 1));
     const toDay = months === 'starts' ? days.map((day) => addMonths(day, 1)) : days.map((day) => day + 1);
@@ -122,8 +126,9 @@ function fromOneDate(sheet: Sheet, dates: Dates, choices: IntakeChoices, book: R
   }
   const even =
     sorted.length > 2 && sorted.every((day, i) => i === 0 || day - sorted[i - 1]! === sorted[1]! - sorted[0]!);
-  const stamp = choices.stamp ?? (even ? 'start' : 'end');
-  if (choices.stamp === undefined) book.add('period-side-asked', 'question', { column, expected: stamp });
+  const stamp = choices.stamp ?? said ?? (even ? 'start' : 'end');
+  if (choices.stamp === undefined && said === undefined)
+    book.add('period-side-asked', 'question', { column, expected: stamp });
   const place = new Map(sorted.map((day, i) => [day, i]));
   const at = (i: number): number => sorted[i] ?? Number.NaN;
   const step = at(1) - at(0);
@@ -141,6 +146,12 @@ function fromOneDate(sheet: Sheet, dates: Dates, choices: IntakeChoices, book: R
       expected: stamp,
     });
   return { fromDay, toDay, stamp };
+}
+
+/** What the words above the dates say of them. */
+function sideOfHeading({ columns, dateColumn }: Sheet): 'start' | 'end' | undefined {
+  const role = columns[dateColumn]?.meaning.role;
+  return role === 'from' ? 'start' : role === 'to' ? 'end' : undefined;
 }
 
 /** Dates that all fall on the first, or all on the last day of successive months, name calendar months. */

@@ -4,12 +4,12 @@
  */
 
 import { localStamp } from '../../model/calendar/zone.ts';
-import { isTemperature, type Series } from '../../model/shapes/evidence.ts';
+import { isEnergy, isTemperature, type Series } from '../../model/shapes/evidence.ts';
 import { type ClockSettled, settleClock } from '../clock/settle-clock.ts';
 import { toInstants } from '../clock/to-instants.ts';
 import { type ZoneTable, zoneTable } from '../clock/zone-table.ts';
 import type { ColumnFacts } from '../layout/column-facts.ts';
-import { type Quantity, settleUnit } from '../layout/settle-unit.ts';
+import { convertAll, type Quantity, settleUnit } from '../layout/settle-unit.ts';
 import type { Sheet } from '../layout/sheet.ts';
 import { columnName } from '../layout/value-cells.ts';
 import type { IntakeChoices, IntakeContext } from '../terms/choices.ts';
@@ -19,7 +19,7 @@ import { type FilledSlots, fillGaps } from './fill-gaps.ts';
 import { remarkFrozen, remarkGaps } from './find-gaps.ts';
 import { type Placed, placeReadings } from './place-readings.ts';
 import { remarkFilled } from './remark-filled.ts';
-import { screenEnergy, screenTemperature } from './screen-values.ts';
+import { refuseDoubled, screenEnergy, screenTemperature } from './screen-values.ts';
 import { type StampSide, sideOfStamps } from './stamp-side.ts';
 import { firstDays, intervalDays, summariseReadings } from './summarise.ts';
 
@@ -86,7 +86,11 @@ export function placeClock(
  * In a file of UTC times the edges of whole days show only in local time. Moves the starts back by one reading and
  * answers 'end' where the stamps are ends; undefined where the edges do not tell.
  */
-export function sideByLocalEdges(clock: PlacedClock, intervalMinutes: number): StampSide | undefined {
+export function sideByLocalEdges(
+  clock: PlacedClock,
+  intervalMinutes: number,
+  byCivil: StampSide | undefined,
+): StampSide | undefined {
   const { start, zone } = clock;
   let first = Number.POSITIVE_INFINITY;
   let last = Number.NEGATIVE_INFINITY;
@@ -97,6 +101,9 @@ export function sideByLocalEdges(clock: PlacedClock, intervalMinutes: number): S
   if (first > last) return undefined;
   const edges = Float64Array.of(first + zone.offsetAt(first), last + zone.offsetAt(last));
   const side = sideOfStamps(edges, 2, intervalMinutes);
+  // Whole days of the one clock read one way, of the other the other: nobody knows.
+  if (side !== undefined && byCivil !== undefined && side !== byCivil) return undefined;
+  if (byCivil !== undefined) return byCivil;
   if (side === 'end') for (let i = 0; i < start.length; i++) start[i]! -= intervalMinutes;
   return side;
 }
@@ -112,9 +119,17 @@ export function buildIntervalSeries(
 ): BuiltSeries | undefined {
   const { sheet, rows, count, intervalMinutes } = raw;
   const { column, values } = read;
-  const quantity = settleUnit(sheet, column, meanPerDay(values, count, intervalMinutes), choices, context, book);
+  const quantity = settleUnit(
+    sheet,
+    column,
+    meanPerDay(values, count, intervalMinutes),
+    intervalMinutes / 60,
+    choices,
+    context,
+    book,
+  );
   const inDegrees = isTemperature(quantity.carrier);
-  if (quantity.kWhPerUnit !== 1) for (let i = 0; i < count; i++) values[i]! *= quantity.kWhPerUnit;
+  convertAll(values, quantity);
   const screen = {
     values,
     count,
@@ -124,7 +139,7 @@ export function buildIntervalSeries(
     whenOf: (i: number) => civilStamp(raw.civil[i]!),
   };
   if (inDegrees) screenTemperature(screen, quantity.carrier, book);
-  else screenEnergy(screen, book);
+  else if (quantity.carrier !== 'water') screenEnergy(screen, quantity.carrier, book);
   context.onProgress?.(0.2);
   const estimatedCount = remarkEstimated(raw, read, inDegrees, book);
   const placed = placeReadings(clock.start, values, count, intervalMinutes, clock.zone, rows);
@@ -146,6 +161,9 @@ export function buildIntervalSeries(
       count: placed.different.count,
       ...(inDegrees ? {} : { effectKWh: placed.different.effect }),
     });
+  const doubled = placed.different;
+  if (doubled.count > 0)
+    refuseDoubled(doubled.count, placed.present, sheet.table.lineOfRow[doubled.row]!, screen.column, book);
   if (placed.offGrid.count > 0)
     book.add('stamp-off-grid', 'note', {
       ...line(placed.offGrid.row, placed.offGrid.at),
@@ -161,16 +179,10 @@ export function buildIntervalSeries(
   };
   const asRead = summariseReadings(title, placed);
   context.onProgress?.(0.7);
-  const likelyKWh = inDegrees ? Number.NaN : asRead.total / placed.present;
+  const likelyKWh = !isEnergy(quantity.carrier) ? Number.NaN : asRead.total / placed.present;
   remarkGaps(placed, clock.zone, context.zone, likelyKWh, book);
-  remarkFrozen(
-    placed,
-    clock.zone,
-    context.zone,
-    quantity.carrier === 'electricity' && quantity.role === 'import',
-    book,
-    likelyKWh,
-  );
+  const isHome = quantity.carrier === 'electricity' && quantity.role === 'import';
+  if (quantity.carrier !== 'water') remarkFrozen(placed, clock.zone, context.zone, isHome, book, likelyKWh);
   context.onProgress?.(0.9);
   const fill = choices.fill === 'same weekday mean' && !inDegrees;
   const kept: FilledPlaced = fill ? fillPlaced(placed, clock.zone, book) : { ...placed, filled: [] };

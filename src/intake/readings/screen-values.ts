@@ -2,8 +2,11 @@
 import type { Carrier } from '../../model/shapes/evidence.ts';
 import type { RemarkBook } from '../terms/remark-book.ts';
 
-/** No British house fuse or domestic gas meter passes more for long: 50 kW. Common practice, no source. */
-export const MAX_HOUSE_KW = 50;
+/**
+ * What a house can take for long [kW]: its fuses, or the largest gas meter of homes (16 m³ an hour) and what may stand
+ * behind it. Common practice, no source.
+ */
+export const mostKW = (carrier: Carrier): number => (carrier === 'electricity' ? 50 : 180);
 const COLDEST_C = -40;
 const HOTTEST_C = 50;
 /** Water in a heating circuit does not boil. */
@@ -20,8 +23,12 @@ interface Screen {
 }
 
 /** Energies in kWh: negative readings and spikes become missing. */
-export function screenEnergy({ values, count, hours, lineOf, column, whenOf }: Screen, book: RemarkBook): void {
-  const most = MAX_HOUSE_KW * hours;
+export function screenEnergy(
+  { values, count, hours, lineOf, column, whenOf }: Screen,
+  carrier: Carrier,
+  book: RemarkBook,
+): void {
+  const most = mostKW(carrier) * hours;
   for (let i = 0; i < count; i++) {
     const value = values[i]!;
     if (value < 0) {
@@ -61,6 +68,16 @@ export function screenTemperature(
     book.tally('temperature-absurd', 'note', { row: lineOf(i), column, found, ...when(i, whenOf) });
     values[i] = Number.NaN;
   }
+}
+
+/** More times than this with two values, and more than a few, are no slips: the rows are of two kinds. A judgement. */
+const DOUBLED_SHARE = 0.2;
+const FEW_DOUBLED = 5;
+
+/** Refuses a record whose times stand twice with different values, since nothing says which of them is meant. */
+export function refuseDoubled(different: number, present: number, row: number, column: string, book: RemarkBook): void {
+  if (different < FEW_DOUBLED || different < present * DOUBLED_SHARE) return;
+  if (!book.has('times-doubled')) book.add('times-doubled', 'refusal', { row, column, count: different });
 }
 
 const when = (i: number, whenOf: Screen['whenOf']) => (whenOf ? { from: whenOf(i) } : {});

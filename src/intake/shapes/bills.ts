@@ -4,7 +4,7 @@ import { type IntakeShape, nothingRead, type ShapeInput } from '../importer/shap
 import type { ColumnFacts } from '../layout/column-facts.ts';
 import { commonUnit, quantityColumns, seriesColumns } from '../layout/energy-columns.ts';
 import { explainStrays } from '../layout/explain-strays.ts';
-import { readDates, settleDayFirst } from '../layout/read-dates.ts';
+import { countByLocalDays, readDates, settleDayFirst } from '../layout/read-dates.ts';
 import { type Quantity, settleUnit } from '../layout/settle-unit.ts';
 import type { Sheet } from '../layout/sheet.ts';
 import { stepOf } from '../layout/sheet-step.ts';
@@ -33,7 +33,8 @@ export const bills: IntakeShape = {
       return { fit: 0.96, reason: 'a reading before and after in each row' };
     const onlyReadings = quantities.every((c) => c.meaning.role === 'reading');
     if (quantities.length === 0 || onlyReadings) return { fit: 0.1, reason: 'no column of amounts used' };
-    if (step.kind === 'time') return { fit: 0.1, reason: 'times of day, as readings have' };
+    if (step.kind === 'time' && (step.minutes ?? 0) < 5 * DAY_MINUTES)
+      return { fit: 0.1, reason: 'times of day, as readings have' };
     if (step.kind === 'month' || step.kind === 'quarter')
       return { fit: 0.88, reason: `a ${step.kind} and an amount in each row` };
     const wide = step.minutes === undefined || step.minutes >= 5 * DAY_MINUTES;
@@ -49,7 +50,8 @@ export const bills: IntakeShape = {
     const { sheet, choices, context, book } = input;
     const column = choices.columns?.from ?? choices.columns?.stamp ?? sheet.dateColumn;
     const dayFirst = settleDayFirst(sheet, column, choices, context.zone, book);
-    const dates = readDates(sheet, column, undefined, dayFirst, context.onProgress);
+    const dates = readDates(sheet, column, undefined, dayFirst, context.zone, context.onProgress);
+    countByLocalDays(dates, context.zone);
     explainStrays(sheet, dates, book);
     const toColumn = choices.columns?.to ?? stepOf(sheet).toColumn;
     const columns = dates.count === 0 ? [] : energyColumns(input, [column, toColumn]);
@@ -58,14 +60,14 @@ export const bills: IntakeShape = {
       return nothingRead(choices, dates.count);
     }
     remarkAfterToday(sheet, dates, context, book);
-    const periods = rowPeriods(sheet, dates, toColumn, choices, book);
+    const periods = rowPeriods(sheet, dates, toColumn, choices, context.zone, book);
     const quality = choices.columns?.quality ?? findQualityColumn(sheet);
     const decimal = settleDecimal(sheet, columns[0]!.index, choices, book);
     const read = columns.map((facts, i) => {
       const written = readValues(sheet, facts.index, dates.rows, dates.count, decimal, 'a number', book);
       const between = readingsOf(sheet, facts, dates, decimal, book);
       const values = between ? valuesBetween(between) : written;
-      const quantity = settleUnit(sheet, facts, meanPerDay(values, periods), choices, context, book);
+      const quantity = settleUnit(sheet, facts, meanPerDay(values, periods), undefined, choices, context, book);
       const costs = readCosts(sheet, dates, facts, columns.length === 1, { ...choices, decimal }, book);
       const lines = dates.rows.subarray(0, dates.count);
       const raw = toRawPeriods(input, { facts, quantity, values, costs, quality, periods, rows: lines, decimal });
@@ -164,14 +166,14 @@ function toRawPeriods({ sheet, choices, context, book }: ShapeInput, one: RowsOf
     const own = ofRow?.[i];
     const factor =
       own !== undefined && own >= 30 && own <= 50
-        ? kWhPerUnit(quantity.unit, quantity.carrier, context, own)
+        ? kWhPerUnit(quantity.unit, quantity.carrier, context, { calorificMJPerM3: own })
         : quantity.kWhPerUnit;
     const cost = costs.pence?.[i];
     raw.push({
       fromDay: periods.fromDay[i]!,
       toDay: periods.toDay[i]!,
       quantity: value,
-      kWh: value * factor,
+      kWh: (value - quantity.zeroAt) * factor,
       ...(cost === undefined || Number.isNaN(cost) ? {} : { costPence: cost }),
       quality: quality === undefined ? 'unknown' : readQuality(sheet, quality, rows[i]!),
       line,

@@ -7,7 +7,7 @@ import type { ShapeInput } from '../importer/shape.ts';
 import type { ColumnFacts } from '../layout/column-facts.ts';
 import type { Dates } from '../layout/read-dates.ts';
 import { type Quantity, settleUnit } from '../layout/settle-unit.ts';
-import type { Sheet } from '../layout/sheet.ts';
+import { type Sheet, saysUtc } from '../layout/sheet.ts';
 import { readQuality, readValues } from '../layout/value-cells.ts';
 import { dayPicture, daySeries } from '../periods/day-series.ts';
 import { periodPicture, periodSeries } from '../periods/period-series.ts';
@@ -78,7 +78,7 @@ function readByDays(
   const used = steps.filter((s) => !Number.isNaN(s.used) && dayAt(s.after) > dayAt(s.before));
   const days = used.reduce((sum, s) => sum + dayAt(s.after) - dayAt(s.before), 0);
   const perDay = used.reduce((sum, s) => sum + s.used, 0) / Math.max(1, days);
-  const quantity = settleUnit(sheet, facts, days > 0 ? perDay : Number.NaN, choices, context, book);
+  const quantity = settleUnit(sheet, facts, days > 0 ? perDay : Number.NaN, undefined, choices, context, book);
   const name = facts.heading || quantity.carrier;
   if (stepMinutes === 1440 && used.length > 2) {
     const values = used
@@ -130,7 +130,7 @@ function stepsAsReadings(
     stamp: 'start',
     newestFirst: false,
     fixedColumns: false,
-    headingSaysUtc: sheet.columns[sheet.dateColumn]?.meaning.utc === true,
+    headingSaysUtc: saysUtc(sheet, [sheet.dateColumn]),
   };
   return { raw, values: Float64Array.from(used, (s) => s.used) };
 }

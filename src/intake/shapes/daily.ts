@@ -8,7 +8,7 @@ import { type ColumnFacts, isNumberColumn } from '../layout/column-facts.ts';
 import { commonUnit, quantityColumns, seriesColumns } from '../layout/energy-columns.ts';
 import { explainStrays } from '../layout/explain-strays.ts';
 import { type Dates, readDates, settleDayFirst } from '../layout/read-dates.ts';
-import { type Quantity, settleUnit } from '../layout/settle-unit.ts';
+import { convertAll, type Quantity, settleUnit } from '../layout/settle-unit.ts';
 import type { Sheet } from '../layout/sheet.ts';
 import { stepOf } from '../layout/sheet-step.ts';
 import { columnName, readValues, settleDecimal } from '../layout/value-cells.ts';
@@ -16,6 +16,7 @@ import { dayPicture, daySeries } from '../periods/day-series.ts';
 import { remarkFrozenDays } from '../periods/frozen-days.ts';
 import { remarkAfterToday, remarkOrder } from '../readings/remark-order.ts';
 import { screenEnergy, screenTemperature } from '../readings/screen-values.ts';
+import { splitNet } from '../readings/split-net.ts';
 import { estimatedRows, findQualityColumn } from './long-interval.ts';
 
 export const daily: IntakeShape = {
@@ -38,7 +39,7 @@ export const daily: IntakeShape = {
     const { sheet, choices, context, book } = input;
     const column = choices.columns?.stamp ?? choices.columns?.from ?? sheet.dateColumn;
     const dayFirst = settleDayFirst(sheet, column, choices, context.zone, book);
-    const dates = readDates(sheet, column, undefined, dayFirst, context.onProgress);
+    const dates = readDates(sheet, column, undefined, dayFirst, context.zone, context.onProgress);
     explainStrays(sheet, dates, book);
     const extremes = choices.columns?.value === undefined ? findExtremes(sheet) : undefined;
     const columns = extremes
@@ -54,8 +55,11 @@ export const daily: IntakeShape = {
     const quality = choices.columns?.quality ?? findQualityColumn(sheet);
     const estimated = quality === undefined ? null : estimatedRows(sheet, quality, dates);
     const decimal = settleDecimal(sheet, columns[0]!.index, choices, book);
-    const built = columns.flatMap((facts, i) => {
-      const values = readValues(sheet, facts.index, dates.rows, dates.count, decimal, 'a number', book);
+    const read = columns.flatMap((column) => {
+      const values = readValues(sheet, column.index, dates.rows, dates.count, decimal, 'a number', book);
+      return extremes ? [{ column, values }] : splitNet(sheet, { column, values }, choices, book);
+    });
+    const built = read.flatMap(({ column: facts, values }, i) => {
       if (extremes) {
         const minimum = readValues(sheet, extremes.minimum.index, dates.rows, dates.count, decimal, 'a number', book);
         for (let r = 0; r < values.length; r++) values[r] = (values[r]! + minimum[r]!) / 2;
@@ -64,6 +68,7 @@ export const daily: IntakeShape = {
         sheet,
         facts,
         mean(values),
+        24,
         extremes ? asTemperature(choices) : choices,
         context,
         book,
@@ -145,12 +150,12 @@ function screen(
   values: Float64Array,
   dates: Dates,
 ): void {
-  if (quantity.kWhPerUnit !== 1) for (let i = 0; i < values.length; i++) values[i]! *= quantity.kWhPerUnit;
+  convertAll(values, quantity);
   const lineOf = (i: number) => sheet.table.lineOfRow[dates.rows[i]!]!;
   const whenOf = (i: number) => toCivilDate(Math.floor(dates.civilMinute[i]! / 1440));
   const what = { values, count: values.length, hours: 24, lineOf, column: columnName(sheet, facts.index), whenOf };
   if (isTemperature(quantity.carrier)) screenTemperature(what, quantity.carrier, book);
-  else screenEnergy(what, book);
+  else if (quantity.carrier !== 'water') screenEnergy(what, quantity.carrier, book);
 }
 
 function mean(values: Float64Array): number {

@@ -46,7 +46,7 @@ export const deliveries: IntakeShape = {
   parse({ sheet, choices, context, book }) {
     const column = choices.columns?.stamp ?? choices.columns?.from ?? sheet.dateColumn;
     const dayFirst = settleDayFirst(sheet, column, choices, context.zone, book);
-    const dates = readDates(sheet, column, undefined, dayFirst, context.onProgress);
+    const dates = readDates(sheet, column, undefined, dayFirst, context.zone, context.onProgress);
     explainStrays(sheet, dates, book);
     const facts = dates.count === 0 ? undefined : seriesColumns(sheet, choices, [column], book)[0];
     if (!facts) {
@@ -58,7 +58,7 @@ export const deliveries: IntakeShape = {
     const values = readValues(sheet, facts.index, dates.rows, dates.count, decimal, 'an amount of fuel', book);
     const unit = choices.unit ?? facts.meaning.unit ?? onlyUnit(statedCarrier(sheet, facts)?.carrier);
     const withUnit = unit === undefined ? choices : { ...choices, unit };
-    const quantity = settleUnit(sheet, facts, Number.NaN, withUnit, context, book);
+    const quantity = settleUnit(sheet, facts, Number.NaN, undefined, withUnit, context, book);
     const costs = readCosts(sheet, dates, facts, true, { ...choices, decimal }, book);
     const fills = readFills(dates.civilMinute, values, costs.pence, dates.count);
     const raw: RawPeriod[] = fills.slice(1).map((fill, i) => ({

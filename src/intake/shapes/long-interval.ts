@@ -6,7 +6,7 @@ import { isMarkColumn, isNumberColumn, isWordColumn } from '../layout/column-fac
 import { commonUnit, quantityColumns, seriesColumns } from '../layout/energy-columns.ts';
 import { explainStrays } from '../layout/explain-strays.ts';
 import { readDates, settleDayFirst } from '../layout/read-dates.ts';
-import type { Sheet } from '../layout/sheet.ts';
+import { type Sheet, saysUtc } from '../layout/sheet.ts';
 import { stepOf } from '../layout/sheet-step.ts';
 import { columnName, readQuality, readValues, settleDecimal } from '../layout/value-cells.ts';
 import {
@@ -17,6 +17,7 @@ import {
 } from '../readings/build-interval-series.ts';
 import { remarkAfterToday, remarkOrder } from '../readings/remark-order.ts';
 import { withRunningMeans } from '../readings/running-means.ts';
+import { splitNet } from '../readings/split-net.ts';
 import { type StampSide, sideOfStamps } from '../readings/stamp-side.ts';
 import type { IntakeChoices } from '../terms/choices.ts';
 import { stageOf } from '../terms/progress.ts';
@@ -42,7 +43,7 @@ export const longInterval: IntakeShape = {
     const column = choices.columns?.stamp ?? choices.columns?.from ?? sheet.dateColumn;
     const dayFirst = settleDayFirst(sheet, column, choices, context.zone, book);
     const timeColumn = choices.columns?.time ?? step.timeColumn;
-    const dates = readDates(sheet, column, timeColumn, dayFirst, stageOf(context.onProgress, 0, 0.45));
+    const dates = readDates(sheet, column, timeColumn, dayFirst, context.zone, stageOf(context.onProgress, 0, 0.45));
     explainStrays(sheet, dates, book, () => context.onProgress?.(0.45));
     const intervalMinutes = commonestStep(dates.civilMinute, dates.count);
     if (dates.count === 0 || intervalMinutes === undefined) {
@@ -57,16 +58,8 @@ export const longInterval: IntakeShape = {
     remarkAfterToday(sheet, dates, context, book);
     const order = remarkOrder(dates, book);
     const toColumn = choices.columns?.to ?? step.toColumn ?? step.endTimeColumn;
-    const side = settleSide(
-      sheet,
-      column,
-      timeColumn,
-      toColumn,
-      dates.civilMinute,
-      dates.count,
-      intervalMinutes,
-      choices,
-    );
+    const said = saidSide(sheet, column, timeColumn, toColumn, choices);
+    const side = said ?? sideOfStamps(dates.civilMinute, dates.count, intervalMinutes);
     const raw: RawReadings = {
       sheet,
       rows: dates.rows,
@@ -77,9 +70,9 @@ export const longInterval: IntakeShape = {
       stamp: side ?? 'start',
       newestFirst: order === 'newest first',
       fixedColumns: false,
-      headingSaysUtc: [column, timeColumn].some((c) => c !== undefined && sheet.columns[c]?.meaning.utc === true),
+      headingSaysUtc: saysUtc(sheet, [column, timeColumn]),
     };
-    return readColumns(input, raw, { column, timeColumn, toColumn, dayFirst, side });
+    return readColumns(input, raw, { column, timeColumn, toColumn, dayFirst, side, isSaid: said !== undefined });
   },
 };
 
@@ -89,6 +82,8 @@ interface Settled {
   readonly toColumn: number | undefined;
   readonly dayFirst: boolean | undefined;
   readonly side: StampSide | undefined;
+  /** Rather than told by the edges of the file. */
+  readonly isSaid: boolean;
 }
 
 function readColumns(input: ShapeInput, raw: RawReadings, settled: Settled): ShapeReading {
@@ -102,7 +97,7 @@ function readColumns(input: ShapeInput, raw: RawReadings, settled: Settled): Sha
   const quality = choices.columns?.quality ?? findQualityColumn(sheet);
   const estimated = quality === undefined ? null : estimatedRows(sheet, quality, raw);
   const decimal = settleDecimal(sheet, columns[0]!.index, choices, book);
-  const read = columns.map((facts, i) => ({
+  const written = columns.map((facts, i) => ({
     column: facts,
     values: readValues(
       sheet,
@@ -116,9 +111,13 @@ function readColumns(input: ShapeInput, raw: RawReadings, settled: Settled): Sha
     ),
     estimated,
   }));
+  const read = written.flatMap((one) => splitNet(sheet, one, choices, book));
   context.onProgress?.(0.7);
   const clock = placeClock(raw, read[0]!.values, choices, context, book);
-  const side = settled.side ?? sideByLocalEdges(clock, raw.intervalMinutes);
+  const side =
+    settled.isSaid || settled.side === 'end'
+      ? settled.side
+      : sideByLocalEdges(clock, raw.intervalMinutes, settled.side);
   const built = read
     .map((one, i) => {
       const onProgress = stageOf(
@@ -164,18 +163,17 @@ function readColumns(input: ShapeInput, raw: RawReadings, settled: Settled): Sha
   };
 }
 
-/** As chosen; both ends given; the heading's word; 24:00 or the edges of the file. Undefined where nothing tells. */
-function settleSide(
+/** As chosen; both ends given; the heading's word; 24:00. Undefined where nothing tells. */
+function saidSide(
   sheet: Sheet,
   column: number,
   timeColumn: number | undefined,
   toColumn: number | undefined,
-  civil: Float64Array,
-  count: number,
-  intervalMinutes: number,
   choices: IntakeChoices,
 ): StampSide | undefined {
   if (choices.stamp !== undefined) return choices.stamp;
+  // A numbered hour was turned into its beginning.
+  if (stepOf(sheet).isNumbered) return 'start';
   if (toColumn !== undefined) return 'start';
   for (const c of [timeColumn, column]) {
     const role = c === undefined ? undefined : sheet.columns[c]?.meaning.role;
@@ -185,7 +183,7 @@ function settleSide(
   const clockColumn = timeColumn ?? column;
   for (let row = sheet.firstRow; row < Math.min(sheet.table.rowCount, sheet.firstRow + 100); row++)
     if (/(^|[ T])24:00/.test(cellText(sheet.table, row, clockColumn))) return 'end';
-  return sideOfStamps(civil, count, intervalMinutes);
+  return undefined;
 }
 
 /** By its heading, or by cells that are nothing but marks. */

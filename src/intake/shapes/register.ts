@@ -7,6 +7,7 @@ import type { Sheet } from '../layout/sheet.ts';
 import { stepOf } from '../layout/sheet-step.ts';
 import { columnName, settleDecimal } from '../layout/value-cells.ts';
 import { remarkAfterToday, remarkOrder } from '../readings/remark-order.ts';
+import { isOfDegrees, isPower } from '../terms/units.ts';
 import { cellText } from '../text/table.ts';
 import { readCounter } from './counter-series.ts';
 import { findQualityColumn } from './long-interval.ts';
@@ -25,7 +26,7 @@ export const register: IntakeShape = {
     if (!column) return { fit: 0.02, reason: 'no column that only goes up' };
     if (
       quantityColumns(sheet, [sheet.dateColumn]).some(
-        (c) => !counters.includes(c) && c.meaning.role === 'value' && c.meaning.unit && c.meaning.unit !== '°C',
+        (c) => !counters.includes(c) && c.meaning.role === 'value' && c.meaning.unit && !isOfDegrees(c.meaning.unit),
       )
     )
       return { fit: 0.3, reason: 'a counter, but a column of amounts used as well' };
@@ -37,7 +38,7 @@ export const register: IntakeShape = {
     const column = choices.columns?.stamp ?? choices.columns?.from ?? sheet.dateColumn;
     const dayFirst = settleDayFirst(sheet, column, choices, context.zone, book);
     const timeColumn = choices.columns?.time ?? stepOf(sheet).timeColumn;
-    const dates = readDates(sheet, column, timeColumn, dayFirst, context.onProgress);
+    const dates = readDates(sheet, column, timeColumn, dayFirst, context.zone, context.onProgress);
     explainStrays(sheet, dates, book);
     const chosen = choices.columns?.value;
     const several = chosen === undefined ? counterColumns(sheet) : [];
@@ -112,10 +113,12 @@ function remarkSeveral(sheet: Sheet, columns: readonly ColumnFacts[], book: Shap
  */
 function counterColumns(sheet: Sheet): ColumnFacts[] {
   const columns = quantityColumns(sheet, [sheet.dateColumn, stepOf(sheet).toColumn]).filter(
-    (c) => c.meaning.unit !== '°C' && !c.counting,
+    (c) => !isOfDegrees(c.meaning.unit) && !isPower(c.meaning.unit) && !c.counting,
   );
-  const named = columns.filter((c) => c.meaning.role === 'reading' && (c.rising || c.falls <= 1 + c.numbers * 0.02));
-  const rising = columns.filter((c) => c.rising && c.numbers >= TELLING_ROWS);
+  const named = columns.filter(
+    (c) => c.meaning.role === 'reading' && Math.min(c.falls, c.rises) <= 1 + c.numbers * 0.02,
+  );
+  const rising = columns.filter((c) => (c.rising || c.falling) && c.numbers >= TELLING_ROWS);
   const found = [...named, ...rising.filter((c) => !named.includes(c))];
   const log = logColumns(found);
   if (log) return log;

@@ -5,7 +5,7 @@ import { type ColumnFacts, isNumberColumn } from '../layout/column-facts.ts';
 import { explainStrays } from '../layout/explain-strays.ts';
 import { slotOfHeading } from '../layout/headings.ts';
 import { readDates, settleDayFirst } from '../layout/read-dates.ts';
-import type { Sheet } from '../layout/sheet.ts';
+import { type Sheet, saysUtc } from '../layout/sheet.ts';
 import { readValues, settleDecimal } from '../layout/value-cells.ts';
 import { buildIntervalSeries, placeClock, type RawReadings } from '../readings/build-interval-series.ts';
 import { remarkAfterToday, remarkOrder } from '../readings/remark-order.ts';
@@ -63,7 +63,7 @@ export const wideDays: IntakeShape = {
     const layout = findLayout(sheet);
     const column = choices.columns?.stamp ?? sheet.dateColumn;
     const dayFirst = settleDayFirst(sheet, column, choices, context.zone, book);
-    const dates = readDates(sheet, column, undefined, dayFirst, stageOf(context.onProgress, 0, 0.2));
+    const dates = readDates(sheet, column, undefined, dayFirst, context.zone, stageOf(context.onProgress, 0, 0.2));
     explainStrays(sheet, dates, book, () => context.onProgress?.(0.2));
     if (!layout || dates.count === 0) {
       book.add('no-readable-rows', 'refusal');
@@ -102,7 +102,7 @@ export const wideDays: IntakeShape = {
       stamp: 'start',
       newestFirst: false,
       fixedColumns: layout.columns.length * layout.intervalMinutes === 1440,
-      headingSaysUtc: sheet.columns[column]?.meaning.utc === true,
+      headingSaysUtc: saysUtc(sheet, [column]),
     };
     const facts = valueFacts(sheet, layout);
     const quality = choices.columns?.quality ?? findQualityColumn(sheet);

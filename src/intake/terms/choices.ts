@@ -5,7 +5,23 @@ import { SALE_UNIT_IDS } from '../../model/shapes/heating.ts';
 import type { Reference } from '../../model/shapes/reference.ts';
 import { PaperChoices } from './paper-reading.ts';
 
-export const EnergyUnit = z.enum(['Wh', 'kWh', 'MWh', 'GJ', 'm³', 'hundred ft³', 'therm', ...SALE_UNIT_IDS, '°C']);
+export const EnergyUnit = z.enum([
+  'Wh',
+  'kWh',
+  'MWh',
+  'MJ',
+  'GJ',
+  'BTU',
+  'W',
+  'kW',
+  'm³',
+  'hundred ft³',
+  'therm',
+  'pulse',
+  ...SALE_UNIT_IDS,
+  '°C',
+  '°F',
+]);
 export type EnergyUnit = z.infer<typeof EnergyUnit>;
 
 /** What the installer may correct in the preview. Absent means: decide from the file. */
@@ -44,6 +60,12 @@ export const IntakeChoices = z.object({
   calorificMJPerM3: z.number().min(30).max(50).optional(),
   /** What a person said about a bill on paper. */
   paper: PaperChoices.optional(),
+  /** Pulses that stand for one kWh, as printed on the meter. */
+  pulsesPerKWh: z.number().positive().max(1_000_000).optional(),
+  /** Whether readings below nought are what was sent out, so that the record is use less export. */
+  net: z.boolean().optional(),
+  /** Whether temperatures are a record of the days that they bear, rather than means or a typical year. */
+  weatherMeasured: z.boolean().optional(),
   /** Sets aside what was chosen for an earlier file with the same headings. */
   anew: z.boolean().optional(),
 });

@@ -6,25 +6,48 @@ import type { EnergyUnit, IntakeContext } from './choices.ts';
 /** 105.5056 MJ ÷ 3.6, the definition of the therm. */
 const KWH_PER_THERM = 29.3071;
 const MJ_PER_KWH = 3.6;
+/** 1055.05585262 J, the international table definition of the BTU. */
+const KWH_PER_BTU = 1055.055_852_62 / 3_600_000;
+/** Commonest print on electricity meters; asked about wherever it is taken. Common practice, no source. */
+const USUAL_PULSES_PER_KWH = 1000;
 
-/** [kWh per unit]; degrees pass through as they are. Throws for a unit that the carrier is not sold in. */
+interface UnitFactors {
+  readonly calorificMJPerM3?: number | undefined;
+  readonly pulsesPerKWh?: number | undefined;
+}
+
+/**
+ * [kWh per unit; for power kWh in a reading of one hour]; degrees per degree Celsius, water as it is in m³.
+ * Throws for a unit that the carrier is not sold in.
+ */
 export function kWhPerUnit(
   unit: EnergyUnit,
   carrier: Carrier,
   context: IntakeContext,
-  calorificMJPerM3 = context.gasVolume.calorificMJPerM3,
+  { calorificMJPerM3 = context.gasVolume.calorificMJPerM3, pulsesPerKWh = USUAL_PULSES_PER_KWH }: UnitFactors = {},
 ): number {
   const kWhPerM3 = (context.gasVolume.correction * calorificMJPerM3) / MJ_PER_KWH;
+  if (carrier === 'water') return unit === 'litre' ? 0.001 : 1;
   switch (unit) {
     case 'Wh':
+    case 'W':
       return 0.001;
     case 'kWh':
+    case 'kW':
     case '°C':
       return 1;
+    case '°F':
+      return 1 / 1.8;
     case 'MWh':
       return 1000;
+    case 'MJ':
+      return 1 / MJ_PER_KWH;
     case 'GJ':
       return 1000 / MJ_PER_KWH;
+    case 'BTU':
+      return KWH_PER_BTU;
+    case 'pulse':
+      return 1 / pulsesPerKWh;
     case 'm³':
       return kWhPerM3;
     case 'hundred ft³':
@@ -39,10 +62,14 @@ export function kWhPerUnit(
 
 /** Whether amounts of a carrier can be written in a unit. */
 export function isUnitOf(carrier: Carrier, unit: EnergyUnit): boolean {
-  if (isTemperature(carrier) || unit === '°C') return isTemperature(carrier) && unit === '°C';
+  if (isTemperature(carrier) || isOfDegrees(unit)) return isTemperature(carrier) && isOfDegrees(unit);
+  if (carrier === 'water') return unit === 'm³' || unit === 'litre';
   if (isSaleUnit(unit)) return isDelivered(carrier) && unitsOf(carrier).includes(unit);
   return !isVolumeOfGas(unit) || carrier === 'gas' || carrier === 'lpg';
 }
+
+export const isOfDegrees = (unit: EnergyUnit | undefined): boolean => unit === '°C' || unit === '°F';
+export const isPower = (unit: EnergyUnit | undefined): boolean => unit === 'W' || unit === 'kW';
 
 export const isVolumeOfGas = (unit: EnergyUnit): boolean => unit === 'm³' || unit === 'hundred ft³';
 

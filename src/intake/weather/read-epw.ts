@@ -18,6 +18,7 @@ import { decodeText } from '../text/decode.ts';
 
 const NAME = 'weather file';
 const MISSING_C = 99.9;
+const TITLE_LINES = 8;
 const PREVIEW_ROWS = 12;
 /** A century of hours. */
 const MOST_LINES = 900_000;
@@ -94,6 +95,7 @@ function readEpw({ bytes, choices, context, book }: FormInput): FormReading {
     dataRows: hours.start.length,
     columns: ['year', 'month', 'day', 'hour', 'dry bulb °C'],
     rows: hours.rows,
+    titles: lines.filter((text, i) => i === 0 || (i < TITLE_LINES && /^comments/i.test(text))).join(' ; '),
   };
 }
 

@@ -11,6 +11,7 @@ export const Carrier = z.enum([
   'electricity',
   ...FUEL_IDS,
   'heat',
+  'water',
   'outdoor-temperature',
   'flow-temperature',
   'return-temperature',
@@ -19,11 +20,16 @@ export const Carrier = z.enum([
 export type Carrier = z.infer<typeof Carrier>;
 /** Degrees rather than energy: their total is a mean. */
 export const isTemperature = (carrier: Carrier): boolean => carrier.endsWith('-temperature');
+/** Energy in kWh; water is kept by its volume in m³ and goes into no sum. */
+export const isEnergy = (carrier: Carrier): boolean => !isTemperature(carrier) && carrier !== 'water';
+/** Whether a record is of what the home uses, rather than of weather, water, what it sends out or makes itself. */
+export const isUse = ({ carrier, role }: Pick<Series, 'carrier' | 'role'>): boolean =>
+  isEnergy(carrier) && role !== 'export' && role !== 'generation';
 /**
- * What the meter stands for. `heat-pump` is a sub-meter on the machine, `export` is never summed with `import`,
- * `machine` are the machine's own temperatures.
+ * What the meter stands for. `heat-pump` is a sub-meter on the machine, `export` and `generation` are never
+ * summed with `import`, `machine` are the machine's own temperatures.
  */
-export const SeriesRole = z.enum(['import', 'export', 'heat-pump', 'heat-output', 'weather', 'machine']);
+export const SeriesRole = z.enum(['import', 'export', 'generation', 'heat-pump', 'heat-output', 'weather', 'machine']);
 export type SeriesRole = z.infer<typeof SeriesRole>;
 
 /** A bill, a meter-reading period or a delivery. `to` is exclusive: the first day after it. */
@@ -53,7 +59,7 @@ export const Series = z.object({
   from: CivilDate,
   /** Exclusive. */
   to: CivilDate,
-  /** kWh, or for temperatures the mean in °C. */
+  /** kWh, for temperatures the mean in °C, for water m³. */
   total: z.number(),
   /** kWh (or mean °C) by local day from `first` on; null where the day is missing or incomplete. Absent for periods. */
   days: z.object({ first: CivilDate, values: z.array(z.number().nullable()) }).optional(),

@@ -13,7 +13,7 @@ interface SaleUnitRow {
 
 /** Units in which fuel is delivered. */
 export const SALE_UNITS = {
-  litre: { count: 1, many: 'litres', said: /\blit(re|er)s?\b|\bltrs?\b|\bl\b/ },
+  litre: { count: 1, many: 'litres', said: /\blit(re|er)s?\b|\bltrs?\b|\bl\b(?!['’])/ },
   tonne: { count: 1000, many: 'tonnes', said: /^(?!.*(co2|carbon|emission)).*\btonnes?\b/ },
   'bag of 15 kg': { count: 15, many: 'bags of 15 kg', said: /\b15 ?kg (bag|sack)s?\b|\b(bag|sack)s?\b.*\b15 ?kg\b/ },
   'bag of 10 kg': { count: 10, many: 'bags of 10 kg', said: /\b10 ?kg (bag|sack)s?\b|\b(bag|sack)s?\b.*\b10 ?kg\b/ },
@@ -45,13 +45,13 @@ interface DeliveredRow extends FuelRow {
 export const FUELS = {
   gas: {
     written: 'gas',
-    said: /\bgas\b|m³|\bm3\b|ft³|\bft3\b|\bccf\b|\bhcf\b|therm\b|therms\b|calorific/,
+    said: /\bgas(?!oi?l|oleo|olio)|gas\b|\bgaz\b|metano|m³|\bm3\b|ft³|\bft3\b|\bccf\b|\bhcf\b|therm\b|therms\b|calorific/,
     sold: 'by meter',
     price: 'with electricity',
   },
   oil: {
     written: 'oil',
-    said: /\boil\b|kerosene|heating ?oil|heiz(ö|oe)l/,
+    said: /\boil\b|kerosene|heating ?oil|heizoe?l|fioul|mazout|gasoil|gasoleo|gasolio|stookolie|fyringsolie/,
     sold: 'by amount',
     price: 'by itself',
     unit: 'litre',
@@ -59,7 +59,7 @@ export const FUELS = {
   },
   lpg: {
     written: 'LPG',
-    said: /\blpg\b|propane|butane|bottled gas|calor\b/,
+    said: /\b(lpg|gpl|glp)\b|propane?\b|propaan|butane?\b|butaan|flussiggas|bottled gas|calor\b/,
     sold: 'by amount',
     price: 'by itself',
     unit: 'litre',

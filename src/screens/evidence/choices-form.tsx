@@ -1,6 +1,5 @@
-import type { EnergyUnit, IntakeChoices, IntakePreview } from '../../intake/intake.ts';
+import { EnergyUnit, type IntakeChoices, type IntakePreview } from '../../intake/intake.ts';
 import { Carrier, isTemperature } from '../../model/shapes/evidence.ts';
-import { SALE_UNIT_IDS } from '../../model/shapes/heating.ts';
 import { phrase, say } from '../../words/say.ts';
 import { sayTold } from '../../words/say-told.ts';
 import { type Choice, ChoiceField, sayChoices } from '../shared/choice-field.tsx';
@@ -8,7 +7,7 @@ import { NumberField } from '../shared/number-field.tsx';
 import { sheetChoice } from './remark-answers.ts';
 import { CARRIER_WORDS } from './series-words.ts';
 
-const UNITS: readonly EnergyUnit[] = ['kWh', 'Wh', 'MWh', 'GJ', 'm³', 'hundred ft³', 'therm', ...SALE_UNIT_IDS, '°C'];
+const UNITS = EnergyUnit.options;
 const CARRIERS = Carrier.options;
 const STAMPS: readonly Choice<'start' | 'end'>[] = [
   { value: 'start', label: phrase('the start of its interval') },
@@ -23,6 +22,7 @@ const ROLES: readonly Choice<NonNullable<IntakeChoices['role']>>[] = [
   { value: 'import', label: phrase('what the home buys') },
   { value: 'heat-pump', label: phrase('what the heat pump uses') },
   { value: 'export', label: phrase('what the home sends out') },
+  { value: 'generation', label: phrase('what the home makes itself') },
   { value: 'heat-output', label: phrase('heat given out') },
   { value: 'weather', label: phrase('weather') },
   { value: 'machine', label: phrase('a temperature of the machine') },
@@ -141,6 +141,14 @@ export function ChoicesForm(props: {
             value={choices.calorificMJPerM3}
             limits={{ min: 30, max: 50, unit: 'MJ/m³' }}
             onChange={(calorificMJPerM3) => onChoose({ calorificMJPerM3 })}
+          />
+        ) : null}
+        {choices.unit === 'pulse' ? (
+          <NumberField
+            label={say('Pulses for one kWh')}
+            value={choices.pulsesPerKWh}
+            limits={{ min: 0.001, max: 1_000_000, unit: '1/kWh' }}
+            onChange={(pulsesPerKWh) => onChoose({ pulsesPerKWh })}
           />
         ) : null}
       </div>

@@ -1,4 +1,4 @@
-import { isTemperature, type Series } from '../../model/shapes/evidence.ts';
+import { isUse, type Series } from '../../model/shapes/evidence.ts';
 import { listed, numberWord } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 import { completenessOf } from './completeness.ts';
@@ -17,7 +17,7 @@ export function spanWords(days: number): string {
 
 /** The sentence of the stage: what is known of this home from its own meters and bills. */
 export function evidenceVoice(series: readonly Series[]): { readonly sentence: string; readonly remainder: string } {
-  const energy = series.filter((one) => !isTemperature(one.carrier) && one.role !== 'export');
+  const energy = series.filter(isUse);
   if (energy.length === 0) {
     return {
       sentence: say('Nothing is known yet of what this home uses.'),

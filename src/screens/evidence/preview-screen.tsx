@@ -146,13 +146,12 @@ interface Keeping {
 
 type Preview = NonNullable<ReturnType<typeof usePreview>['preview']>;
 const has = ({ remarks }: Preview, weight: 'refusal' | 'question') => remarks.some((one) => one.weight === weight);
-/** What is asked about a paper has to be answered first. */
-const isStopped = (preview: Preview) =>
-  has(preview, 'refusal') || (preview.paper !== undefined && has(preview, 'question'));
+/** What is asked has to be answered first. */
+const isStopped = (preview: Preview) => has(preview, 'refusal') || has(preview, 'question');
 
 function whyNot(preview: Preview): string {
   if (preview.tariff && preview.series.length === 0) return say('This is a tariff. Bring it in under Prices.');
   if (has(preview, 'refusal')) return say('It cannot be kept while a refusal stands.');
-  if (preview.paper) return say('It can be kept when the questions above are answered.');
+  if (has(preview, 'question')) return say('It can be kept when the questions above are answered.');
   return say('Choose what the columns are, or leave it.');
 }

@@ -15,7 +15,18 @@ export interface Answer {
   readonly holds: boolean;
 }
 
-const UNITS: readonly EnergyUnit[] = ['kWh', 'Wh', 'MWh', 'm³', 'hundred ft³', 'therm', ...SALE_UNIT_IDS];
+const UNITS: readonly EnergyUnit[] = [
+  'kWh',
+  'Wh',
+  'MWh',
+  'kW',
+  'W',
+  'MJ',
+  'm³',
+  'hundred ft³',
+  'therm',
+  ...SALE_UNIT_IDS,
+];
 
 /** An answer that leaves what was said before about the paper as it is. */
 const ofPaper = ({ paper }: IntakeChoices, part: NonNullable<IntakeChoices['paper']>): Omit<Answer, 'label'> => ({
@@ -38,6 +49,7 @@ export function answersTo(remark: Remark, preview: IntakePreview): readonly Answ
         { label: say('A point is the decimal'), choice: { decimal: '.' }, holds: choices.decimal === '.' },
         { label: say('A comma is the decimal'), choice: { decimal: ',' }, holds: choices.decimal === ',' },
       ];
+    case 'zone-asked':
     case 'clock-asked':
     case 'clock-assumed':
     case 'clock-autumn-asked':
@@ -86,6 +98,25 @@ export function answersTo(remark: Remark, preview: IntakePreview): readonly Answ
     case 'unit-not-of-carrier':
     case 'espi-type-missing':
       return UNITS.map((unit) => ({ label: sayTold(unit), choice: { unit }, holds: choices.unit === unit }));
+    case 'direction-asked':
+      return [
+        { label: say('Bought'), choice: { role: 'import' }, holds: choices.role === 'import' },
+        { label: say('Sent out'), choice: { role: 'export' }, holds: choices.role === 'export' },
+      ];
+    case 'weather-asked':
+    case 'weather-smooth-asked':
+      return [{ label: say('Measured on these days'), choice: { weatherMeasured: true }, holds: false }];
+    case 'net-asked':
+      return [
+        { label: say('Sent out'), choice: { net: true }, holds: true },
+        { label: say('Faults'), choice: { net: false }, holds: false },
+      ];
+    case 'degrees-doubtful':
+      return (['°C', '°F'] as const).map((unit) => ({ label: unit, choice: { unit }, holds: choices.unit === unit }));
+    case 'pulses-asked':
+      return pulseAnswers(remark, choices);
+    case 'column-asked':
+      return columnAnswers(preview);
     case 'calorific-assumed':
       return calorificAnswers(remark, choices);
     case 'register-still':
@@ -95,6 +126,21 @@ export function answersTo(remark: Remark, preview: IntakePreview): readonly Answ
     default:
       return [];
   }
+}
+
+/** The number taken can be confirmed; another is typed in its field below. */
+function pulseAnswers({ expected }: Remark, choices: IntakeChoices): readonly Answer[] {
+  const pulsesPerKWh = Number(expected);
+  const holds = choices.pulsesPerKWh === pulsesPerKWh;
+  return [{ label: say('{value} is right', { value: formatPlain(pulsesPerKWh) }), choice: { pulsesPerKWh }, holds }];
+}
+
+/** The column that was taken can be confirmed; another is chosen above the rows below. */
+function columnAnswers({ choices, columns }: IntakePreview): readonly Answer[] {
+  const value = choices.columns?.value;
+  const name = value === undefined ? undefined : columns[value];
+  if (value === undefined || name === undefined) return [];
+  return [{ label: say('{value} is right', { value: name }), choice: { columns: { value } }, holds: true }];
 }
 
 /** Amounts are of the shape that fits best after the counter. */

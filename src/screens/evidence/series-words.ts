@@ -13,6 +13,7 @@ export const CARRIER_WORDS = Object.fromEntries(
 const ROLE_WORDS: { readonly [role in Series['role']]: string } = {
   import: '{carrier}',
   export: phrase('{carrier} sent out'),
+  generation: phrase('{carrier} made at the home'),
   'heat-pump': phrase('{carrier} of the heat pump'),
   'heat-output': phrase('{carrier} given out'),
   weather: '{carrier}',

@@ -291,4 +291,11 @@ export const EVIDENCE_SCREEN: Catalogue = {
     'Bitten Sie den Versorger noch einmal um die Rechnung oder tippen Sie die Zahlen ein.',
   'paper bill': 'Rechnung auf Papier',
   'words of a bill with their places': 'Wörter einer Rechnung mit ihren Stellen',
+  '{carrier} made at the home': '{carrier} aus eigener Erzeugung',
+  'what the home makes itself': 'was das Haus selbst erzeugt',
+  'Pulses for one kWh': 'Impulse für eine kWh',
+  Bought: 'Gekauft',
+  'Sent out': 'Eingespeist',
+  Faults: 'Fehler',
+  'Measured on these days': 'An diesen Tagen gemessen',
 };

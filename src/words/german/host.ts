@@ -66,4 +66,11 @@ export const HOST: Catalogue = {
   'The data file was brought to the newest form. A copy of it as it was lies at {path}.':
     'Die Datendatei wurde auf die neueste Form gebracht. Eine Kopie, wie sie war, liegt in {path}.',
   'The invented household could not be put in: {reason}': 'Der erfundene Haushalt ließ sich nicht einfügen: {reason}',
+  'Clock of the home: {zone}, since none was named; name another with --zone.':
+    'Uhr des Hauses: {zone}, da keine genannt wurde; nennen Sie eine andere mit --zone.',
+  'Clock of the home: {zone}.': 'Uhr des Hauses: {zone}.',
+  'Answer with “zone”: "{zone}" in the household file, or with --zone {zone}.':
+    'Antworten Sie mit “zone”: "{zone}" in der Haushaltsdatei oder mit --zone {zone}.',
+  'Answer with “choices”: {open} "{name}": {json} {close} at this file in the household file, or with --choose {option} beside --read{others, select, none {} other { (possible: {others})}}.':
+    'Antworten Sie mit “choices”: {open} "{name}": {json} {close} bei dieser Datei in der Haushaltsdatei oder mit --choose {option} neben --read{others, select, none {} other { (möglich: {others})}}.',
 };

@@ -377,4 +377,24 @@ export const REMARKS: Catalogue = {
     'Wofür {names} {count, plural, one {steht} other {stehen}}, ist aus der Stelle erraten, denn kein Wort sagt es. Vergleichen Sie mit dem Papier.',
   '{count, plural, one {A sum on the paper does not come out} other {# sums on the paper do not come out}}: {names}. A number may be misread, rounded, or wrong on the paper. Correct it by a click on the page, or keep it as printed.':
     '{count, plural, one {Eine Summe auf dem Papier geht nicht auf} other {# Summen auf dem Papier gehen nicht auf}}: {names}. Eine Zahl kann falsch gelesen, gerundet oder auf dem Papier falsch sein. Berichtigen Sie sie durch einen Klick auf die Seite oder behalten Sie sie wie gedruckt.',
+  '{column} of {file} says {expected}, but its mean is {words}, which would be no weather of a home. Confirm or choose the unit.':
+    '{column} von {file} nennt {expected}, aber der Mittelwert ist {words}; das wäre kein Wetter einer Wohnung. Bestätigen oder wählen Sie die Einheit.',
+  '{column} of {file} counts pulses. We took {expected} of them for one kWh. Give the number printed on the meter.':
+    '{column} von {file} zählt Impulse. Wir haben {expected} davon für eine kWh genommen. Geben Sie die Zahl an, die auf dem Zähler steht.',
+  '{file} has {count, plural, one {another column} other {# other columns}} of the same kind as {column}: {names}. We took {column}. Confirm it, or choose the column that is meant.':
+    '{file} hat {count, plural, one {noch eine Spalte} other {noch # Spalten}} derselben Art wie {column}: {names}. Wir haben {column} genommen. Bestätigen Sie das oder wählen Sie die gemeinte Spalte.',
+  '{file} does not say clearly whether {column} was bought or sent out. We took it as bought. Confirm it, or choose what the home sends out.':
+    '{file} sagt nicht klar, ob {column} gekauft oder eingespeist wurde. Wir haben es als gekauft genommen. Bestätigen Sie das oder wählen Sie, was das Haus einspeist.',
+  '{column} of {file} has {count, plural, one {# reading} other {# readings}} below nought. We took those for what was sent out into the grid, and keep it apart from what was bought. Confirm it, or say that they are faults.':
+    '{column} von {file} hat {count, plural, one {# Messwert} other {# Messwerte}} unter null. Wir haben sie für Einspeisung genommen und halten sie vom Gekauften getrennt. Bestätigen Sie das, oder sagen Sie, dass es Fehler sind.',
+  '{file} changes its clocks as in {expectedNames} and not as in {names}, which is taken for the clock of this home. Set the clock of the home, or choose the clock of the file.':
+    '{file} stellt die Uhr um wie in {expectedNames} und nicht wie in {names}; das gilt als die Uhr dieses Hauses. Stellen Sie die Uhr des Hauses ein, oder wählen Sie die Uhr der Datei.',
+  '{at}: {count, plural, one {# time stands} other {# times stand}} there twice with different values, and no column says which is which. Export one meter or direction at a time, or with a column that names it.':
+    '{at}: {count, plural, one {# Zeitpunkt steht} other {# Zeitpunkte stehen}} dort doppelt mit verschiedenen Werten, und keine Spalte sagt, welcher was ist. Exportieren Sie einen Zähler oder eine Richtung nach der anderen, oder mit einer Spalte, die sie nennt.',
+  '{file} speaks of {found}, so its temperatures may be means of many years, a typical year or a model, and no record of the days that they bear. Confirm that they were measured on those days, or leave the file.':
+    '{file} nennt {found}. Die Temperaturen können also Mittel vieler Jahre, ein typisches Jahr oder ein Modell sein und keine Messung der Tage, die dabeistehen. Bestätigen Sie, dass sie an diesen Tagen gemessen wurden, oder lassen Sie die Datei weg.',
+  '{file}: from one day to the next the temperature changes by {words} °C in the middle, where real weather changes by one to three. It may be a mean of many years. Confirm that it was measured on those days, or leave the file.':
+    '{file}: Von einem Tag zum nächsten ändert sich die Temperatur in der Mitte um {words} °C; bei wirklichem Wetter sind es ein bis drei. Es kann ein Mittel vieler Jahre sein. Bestätigen Sie, dass an diesen Tagen gemessen wurde, oder lassen Sie die Datei weg.',
+  '{file} is no record of real days, so it cannot be set beside meter readings. Use a file of measured weather.':
+    '{file} ist keine Messung wirklicher Tage und kann deshalb nicht neben Zählerwerten stehen. Nehmen Sie eine Datei mit gemessenem Wetter.',
 };

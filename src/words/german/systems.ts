@@ -70,6 +70,7 @@ export const SYSTEMS: Catalogue = {
   'Heating oil': 'Heizöl',
   LPG: 'Flüssiggas',
   lpg: 'Flüssiggas',
+  water: 'Wasser',
   heat: 'Wärme',
   'outdoor temperature': 'Außentemperatur',
   'flow temperature': 'Vorlauftemperatur',

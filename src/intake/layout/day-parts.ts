@@ -1,0 +1,84 @@
+/** Columns that number the hours, half-hours or quarters of a day: 1 to 24, with 23 and 25 on the days the clocks change. */
+import { minutesInDay, offsetMinutes, startOfDay } from '../../model/calendar/zone.ts';
+import { readClock } from '../dates/read-clock.ts';
+import { cellAt, type Table } from '../text/table.ts';
+import type { ColumnFacts } from './column-facts.ts';
+import { plainWords } from './headings.ts';
+import { HOUR_NUMBER, withoutBrackets } from './vocabulary.ts';
+
+export interface DayParts {
+  /** What the first part of a day is called. */
+  readonly first: 0 | 1;
+  readonly minutes: number;
+}
+
+/** Parts that a day may have, with room for the long autumn day. */
+const LENGTHS = [
+  { most: 25, minutes: 60 },
+  { most: 50, minutes: 30 },
+  { most: 100, minutes: 15 },
+] as const;
+/** Fewer than this of a day's hours are no numbering of it. */
+const LEAST_PARTS = 20;
+
+/** Undefined for a column of clock times, or of numbers that number no day. */
+export function dayPartsOf(table: Table, firstRow: number, column: ColumnFacts): DayParts | undefined {
+  if (!HOUR_NUMBER.test(withoutBrackets(plainWords(column.heading))) || column.clocks > 0 || column.numbers === 0)
+    return undefined;
+  const seen = new Set<number>();
+  let most = 0;
+  for (let row = firstRow; row < table.rowCount; row++) {
+    const number = partAt(table, row, column.index);
+    if (number < 0) continue;
+    if (number > 100) return undefined;
+    seen.add(number);
+    if (number > most) most = number;
+  }
+  const length = LENGTHS.find((one) => most <= one.most);
+  return length && seen.size >= LEAST_PARTS ? { first: seen.has(0) ? 0 : 1, minutes: length.minutes } : undefined;
+}
+
+/** The number in a cell such as "7", "07", "H7" or "7h"; -1 where there is none. */
+function partAt(table: Table, row: number, column: number): number {
+  const cell = cellAt(table, row, column);
+  if (cell < 0) return -1;
+  const digits = /^\D{0,2}(\d{1,3})\D{0,2}$/.exec(table.text.slice(table.cellFrom[cell]!, table.cellTo[cell]!))?.[1];
+  return digits === undefined ? -1 : Number(digits);
+}
+
+/** Minutes after midnight of a cell, or -1; a numbered part starts there. */
+export function clockAt(table: Table, row: number, column: number, parts: DayParts | undefined): number {
+  if (parts) {
+    const number = partAt(table, row, column);
+    return number < parts.first ? -1 : (number - parts.first) * parts.minutes;
+  }
+  const cell = cellAt(table, row, column);
+  return cell < 0 ? -1 : readClock(table.text, table.cellFrom[cell]!, table.cellTo[cell]!);
+}
+
+/**
+ * Adds the parts to the days they stand in, in place. On a short or long day they may be counted on (1 to 23, 1 to 25):
+ * then they name the time gone by since midnight and are turned into what the clock showed.
+ * @param days civil minutes of each row's midnight @param elapsed minutes that its part begins after it
+ */
+export function addParts(
+  days: Float64Array,
+  elapsed: Float64Array,
+  count: number,
+  { minutes }: DayParts,
+  zone: string,
+): void {
+  const last = new Map<number, number>();
+  for (let i = 0; i < count; i++) last.set(days[i]!, Math.max(last.get(days[i]!) ?? 0, elapsed[i]!));
+  const counted = new Map<number, number>();
+  for (const [midnight, most] of last) {
+    const length = minutesInDay(zone, midnight / 1440);
+    if (length !== 1440 && most + minutes === length) counted.set(midnight, startOfDay(zone, midnight / 1440));
+  }
+  for (let i = 0; i < count; i++) {
+    const start = counted.get(days[i]!);
+    const shift =
+      start === undefined ? 0 : offsetMinutes(zone, start + elapsed[i]! * 60_000) - offsetMinutes(zone, start);
+    days[i]! += elapsed[i]! + shift;
+  }
+}

@@ -1,0 +1,181 @@
+/**
+ * Words of meter files in English, German, French, Spanish, Italian, Dutch and Danish, in small letters without accents
+ * ("ø" as "o", "ß" as "ss"). How network companies and households write; from public descriptions of files and from memory.
+ * The order of asking is that of the callers: words propose, cells confirm.
+ */
+
+const words = (...parts: readonly string[]): RegExp => new RegExp(`(?:${parts.join('|')})`);
+const whole = (...parts: readonly string[]): RegExp => new RegExp(`(?<![a-z])(?:${parts.join('|')})(?![a-z])`);
+const only = (...parts: readonly string[]): RegExp => new RegExp(`^(?:${parts.join('|')})$`);
+
+/** Brackets and what they hold say units and clocks, never what a column is for. */
+export const withoutBrackets = (heading: string): string => heading.replaceAll(/[([{][^)\]}]*[)\]}]/g, ' ').trim();
+
+const any = (...patterns: readonly RegExp[]): RegExp => new RegExp(patterns.map((one) => one.source).join('|'));
+
+/** Numbers that name somebody or something. */
+export const IDENTIFIER = any(
+  whole('mpan|mprn|nmi|icp|pdl|prm|cups|pod|ean|esi ?id|uprn|lat|lon|lng'),
+  only(
+    '(account|customer|client|kunde|kunden|klant|cliente|contract|contrat|contrato)( ?(no\\.?|number|nr\\.?|id|ref\\w*|code|name))?',
+  ),
+  words('reference client|account n|codice client'),
+  words('kundennummer|vertragskonto|zahlernummer|zahlpunkt|zahler.?nr|messlokation|klantnummer'),
+  words('meternummer|serienummer|kundenummer|aftagenummer|malernummer|malepunkt|matricola|matricule'),
+  words('contratto|codice|premise|serial|installation (no|number|id)|postcode|post ?code|zip ?code'),
+  words(
+    '(meter|device|site|supply) ?(no\\b|nr|number|id\\b|serial|point)',
+    '(numero|n[°ºo.]{0,2}) ?(de |di )?(compteur|contador|contatore|client)',
+  ),
+  only('contador|contatore|compteur|zahler|meter|maler|latitude|longitude|breite|lange'),
+  words('latitud|longitud|breitengrad|langengrad|breddegrad|elevation|altitude|seehohe'),
+);
+
+/** What a weather station measures beside the temperature. */
+export const OTHER_WEATHER = any(
+  words('sunshine|sonnenschein|sonnendauer|ensoleillement|insolation|insolaz|insolac|zonneschijn'),
+  words('solskin|radiation|irradi|strahlung|rayonnement|radiaci|radiazion|straling|straling'),
+  words('humid|feuchte|humedad|umidita|vochtig|fugtig|niederschlag|precip|rainfall|neerslag'),
+  words('nedbor|lluvia|pioggia|wind ?(speed|gust|dir)|windgesch|windricht|windsnelh|vindhast'),
+  words('cloud|bewolk|nuage|taupunkt|dew ?point|luftdruck|air pressure|barometr|snow|schneeh'),
+  words('degree ?days?|gradtag|degres ?jours|w ?\\/ ?m|visibil'),
+  only('wind|vent|viento|vento|rain|regen|pluie|sun|sonne|pressure|druck|pression'),
+);
+
+/** Reactive and apparent: no energy that is bought. */
+export const NOT_ACTIVE = any(
+  whole('k?va|k?vah|k?varh?|k?vah?r'),
+  words('reactive|reaktiv|blindarbeit|blindleistung|reactiva|reattiva|blindenergie|apparent|scheinleistung'),
+  words('cos ?phi|power factor|leistungsfaktor|voltage|spannung|tension \\(|current \\(a'),
+  whole('volts?|amps?|amperes?|ampere'),
+);
+
+/** What a home uses of its own making: neither bought nor sent out. */
+export const OWN_USE = words(
+  'self.?consum|eigenverbrauch|autoconsum|autoconso|eigen ?verbruik|egetforbrug|egenforbrug|own use',
+);
+
+/** Sent out into the grid. */
+export const SENT_OUT = any(
+  words('feed.?in|fed in|fed to|surplus|sent (out|to)|return(ed)? to|to (the )?grid|inject|injekt'),
+  words('einspeis|ruckliefer|ruckspeis|uberschuss|ueberschuss|lieferung ins|netzlieferung|abgabe ins'),
+  words('revente|vertid|excedent|exportaci|exportad|inyect|iniezion|immission|immess|ecceden'),
+  words('energia cedut|cessione|teruglever|terug ?gelever|injectie|invoed|teruggaaf|elsalg|overskud'),
+  words('salg til|solgt til|leveret til net|eksport'),
+  whole('export|exports|exported|solgt|salg|wirk(arbeit|energie|leistung)? lieferung|2[.:]8[.:]\\d'),
+);
+
+/** Made on the roof by panels that the words name, or by a "generation" that heat has not. */
+export const MADE_HERE = any(
+  whole('pv|solar|generation|generated'),
+  words('photovolt|fotovolt|erzeugung|eigenerzeug|solarprod|solarerzeug|solarertrag|generaci|generad'),
+  words('opwek|solcelle|zonnepan|zonneprod|zonnestroom|autoproduc|elproduktion|solaire|solare'),
+);
+/** Words for making that heat pumps use of their heat as well. */
+export const MADE = words('produc|produkt|produit|prodott|produz|produced|ertrag|erzeugt|opbrengst');
+
+/** Drawn from the grid. */
+export const DRAWN = any(
+  words('netzbezug|strombezug|bezug aus|wirkarbeit|grid import|from (the )?grid|consumo de red|soutir'),
+  words('preliev|prelevat|afname van|elkob|energia activa|energia attiva|importaci'),
+  whole('import|imported|1[.:]8[.:]\\d'),
+);
+/** Also drawn, where a column of what is sent out stands beside it; by itself it may be of any energy. */
+export const ELECTRIC = any(
+  words('electri|elektri|elettric|strom(verbrauch|bezug|zahler|preis|ver|menge)?|stroom|elforbrug|elmaler'),
+  whole('elec|el|strom|power supply|eas|eait?'),
+);
+
+export const HEAT = any(
+  words('heat (output|out|produced|delivered|meter|generated|energy|supplied)|thermal|thermi(que|sch)|termica'),
+  words('warmemenge|warmeenergie|fernwarme|warmezahler|warmeverbrauch|nahwarme|chaleur|warmteverbruik'),
+  words('stadswarmte|varmeforbrug|fjernvarme|varmeenergi|warmtemeter|district heat'),
+  whole('warme|calor(?! ?gas)|calore|warmte|varme'),
+  words('\\bheat(?= ?(\\(|\\[|[mk]?wh\\b|[gm]j\\b|$))'),
+);
+
+/** Water by its volume. */
+export const WATER = any(
+  whole('water|wasser|agua|acqua|eau|vand|abwasser|sewage|trinkwasser|kaltwasser'),
+  words('wassermenge|wasserverbrauch|watervolume|waterverbruik|vandmangde|vandforbrug|durchfluss|flow volume'),
+);
+/** A volume that does not say of what. */
+export const VOLUME = whole('volume|volumen|volym|volum');
+
+export const OUTDOOR = any(
+  words('°c|°f|(?<![a-z])temp(?![a-z])|temperat|celsius|fahrenheit|outdoor|outside air|weather|dry bulb', 'aussenluft'),
+);
+
+/** Power rather than energy; only where no unit says otherwise. */
+export const POWER = any(
+  words('leistung|puissance|potencia|potenza|vermogen|courbe de charge|belastung|belastning|belasting'),
+  whole('power|demand|load|effekt|demanda|last|carico|kilowatts?|watts?'),
+);
+
+export const CLOCK_TIME = any(
+  only('time|clock( time)?|local time|time of day|uhrzeit|zeit|heure( locale)?|hora( local)?'),
+  only('ora|orario|tijd|kloktijd|tid|klokken|klokkeslaet|kl\\.?'),
+  words('^(time|clock|uhrzeit|klokkeslaet|orario)\\b'),
+);
+/** The number of an hour or of a part of one within its day. */
+export const HOUR_NUMBER = any(
+  words(
+    '^(hour|hr|he|stunde|std|heure|hora|ora|uur|time|timenummer|uurnummer|period|periode|periodo|interval|intervall)\\b',
+  ),
+  words(
+    '^(n[°o.]|nr|numero|number|num)[ .]*(de |di |of )?(heure|hora|ora|hour|stunde|uur|period)',
+    'hour (of|number|ending)|settlement period',
+  ),
+);
+
+export const PERIOD_START = any(
+  only('from|start|begin|von|ab|de|du|da|dal|dalle|desde|van|vanaf|fra'),
+  whole('start(ed|ing|s)?|begin(ning|ns)?|beginn|debut|inicio|inizio|begyndelse|commencement'),
+  words('startzeit|starttijd|starttid|startdat|begindat|begintijd|startdato|zeitvon|datumvon'),
+  words('date from|from date|^from\\b|\\b(zeit|datum|uhrzeit) von\\b|\\bfra dato\\b|^fra\\b', '\\bdate de debut\\b'),
+);
+export const PERIOD_END = any(
+  only('to|end|until|till|bis|a|al|alle|au|hasta|tot|t/m|til|fin|fine'),
+  whole('end(ed|ing|s)?|until|ende|fin|final|fine|hasta|einde|slut|finish(ed)?|ending'),
+  words('endzeit|eindtijd|einddat|sluttid|slutdat|enddat|date to\\b|\\bto date\\b|^to\\b|^bis\\b'),
+  words('\\b(zeit|datum|uhrzeit) bis\\b|\\btil dato\\b|^til\\b|^tot\\b'),
+);
+export const STAMP = any(
+  words('date|time|datum|zeit|month|quarter|period|interval|stamp|horodat|tijdstip|tidspunkt'),
+  words('delivered on|fecha|instant|meetmoment|marca de tiempo|istante|dato\\b|monat|trimest'),
+  whole('day|when|tag|jour|dia|giorno|dag|mes|mois|mese|maand|maned|jahr|year|moment'),
+  words('^(dt|ds|data)$|^data (e )?(ora|lettura)|^data/ora'),
+);
+
+export const MONEY = any(
+  words('cost|(?<!de )charge|price|£|€|\\$|net amount|gross amount|kosten|betrag|preis'),
+  words('montant|\\bprix|coute?\\b|coste|importe|precio|importo|prezzo|costo|bedrag|prijs|belob'),
+  words('omkostning'),
+  whole('gbp|eur|euros?|usd|chf|dkk|kr|pence|pounds?|pris'),
+);
+
+export const MARKS = any(
+  words('quality|status|estimat|flag|(read(ing)?|type of) ?type|^type$|actual|^e ?\\/ ?a$|^a ?\\/ ?e$'),
+  words('qualit|statut|^nature|^etat|^estado|^stato|calidad|kwaliteit|kvalitet|metodo de obten'),
+  words('tipo (di |de )?lettura|tipo (de )?lectura|soort meting|maletype|geschatz|ersatzwert'),
+);
+
+export const COUNTER = any(
+  whole('reading|register|cumulative|meter read|index|counter|stand|releve|relevee|lectura|lettura'),
+  words('zahlerstand|meterstand|tellerstand|malerstand|taellerstand|aflaesning|ablesung|acumulad|cumulat'),
+  words('kumul|^reads?$|odometer'),
+);
+
+export const AMOUNT = any(
+  words('usage|consum|used|energ|volume|verbrauch|quantity|amount|delivered|import|export|units'),
+  words('consommation|bezug|verbruik|afname|levering|forbrug|maengde|\\bmenge|quantite|cantidad'),
+  words('quantita|hoeveelheid|^kob|messwert|^valor|^valeur|^waarde|^wert'),
+);
+
+/** A register of some hours, at some price. */
+export const RATE_REGISTER = any(
+  whole('day|night|peak|off.?peak|low|normal|rate ?\\d|[rt]0?\\d|f[1-6]|p[1-6]|fascia ?\\d'),
+  whole('tarif ?\\d|tariff ?\\d|tarief ?\\d|ht|nt|hc|hp|h[cp]j[brw]|hochtarif|niedertarif|tag|nacht'),
+  whole('heures (pleines|creuses)|punta|llano|valle|dia|noche|fuori punta|hoog|laag|piek|dal|normaal'),
+  whole('nat|dag|hoj|lav|spids|1[.:]8[.:][1-9]|2[.:]8[.:][1-9]|jour|nuit'),
+);

@@ -1,0 +1,47 @@
+/** Readings of both signs are use less export: what was drawn and what was sent out become records of their own. */
+import type { ColumnFacts } from '../layout/column-facts.ts';
+import { statedCarrier } from '../layout/energy-columns.ts';
+import { plainWords } from '../layout/headings.ts';
+import type { Sheet } from '../layout/sheet.ts';
+import { columnName } from '../layout/value-cells.ts';
+import type { IntakeChoices } from '../terms/choices.ts';
+import type { RemarkBook } from '../terms/remark-book.ts';
+import { isOfDegrees } from '../terms/units.ts';
+
+/** Fewer readings below nought are slips. A judgement. */
+const LEAST_BELOW = 10;
+const LEAST_SHARE = 0.01;
+const NET = /\bnet\b|\bnetto\b|saldo|\bsolde\b|\bneto\b|\bnetta\b/;
+
+interface OfColumn {
+  readonly column: ColumnFacts;
+  readonly values: Float64Array;
+}
+
+/** The column as it is, or two of it; asks where nothing says that the readings are net. */
+export function splitNet<T extends OfColumn>(sheet: Sheet, one: T, choices: IntakeChoices, book: RemarkBook): T[] {
+  const { column, values } = one;
+  let below = 0;
+  let above = 0;
+  for (const value of values) {
+    if (value < 0) below++;
+    else if (value > 0) above++;
+  }
+  const said = statedCarrier(sheet, column);
+  const mayBeNet =
+    !isOfDegrees(choices.unit ?? column.meaning.unit) &&
+    (choices.carrier ?? said?.carrier ?? 'electricity') === 'electricity' &&
+    (choices.role ?? said?.seriesRole ?? 'import') === 'import';
+  const isFew = Math.min(above, below) < LEAST_BELOW;
+  if (!mayBeNet || choices.net === false || isFew || below < values.length * LEAST_SHARE) return [one];
+  const name = columnName(sheet, column.index);
+  if (choices.net === undefined && !NET.test(plainWords(column.heading)))
+    book.add('net-asked', 'question', { column: name, count: below });
+  else book.add('espi-net', 'note');
+  const only = (sign: 1 | -1) => values.map((value) => (Number.isNaN(value) ? value : Math.max(0, sign * value)));
+  const sentOut = { ...column.meaning, carrier: 'electricity' as const, seriesRole: 'export' as const };
+  return [
+    { ...one, values: only(1) },
+    { ...one, values: only(-1), column: { ...column, heading: `${name}, sent out`, meaning: sentOut } },
+  ];
+}

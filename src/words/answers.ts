@@ -1,0 +1,61 @@
+/** How a question of intake is answered outside the window: the key of the household file, or the option of the command line. */
+import type { IntakeChoices } from '../intake/intake.ts';
+import type { Remark } from '../model/shapes/evidence.ts';
+import { say } from './say.ts';
+
+type Key = keyof IntakeChoices;
+
+/** By the beginning of the remark's code; what a code of another name is answered with is a choice of columns. */
+const KEYS: readonly (readonly [code: RegExp, key: Key])[] = [
+  [/^(unit-|degrees-|espi-type)/, 'unit'],
+  [/^carrier-/, 'carrier'],
+  [/^calorific-/, 'calorificMJPerM3'],
+  [/^pulses-/, 'pulsesPerKWh'],
+  [/^decimal-/, 'decimal'],
+  [/^date-order/, 'dayFirst'],
+  [/^(clock-|espi-clock)/, 'clock'],
+  [/^(stamp-side|period-side)/, 'stamp'],
+  [/^to-inclusive/, 'toInclusive'],
+  [/^register-still/, 'shape'],
+  [/^sheet-/, 'sheet'],
+  [/^direction-/, 'role'],
+  [/^net-/, 'net'],
+  [/^weather-/, 'weatherMeasured'],
+];
+
+const OTHER_VALUES: Readonly<Partial<Record<Key, readonly string[]>>> = {
+  clock: ['local', 'utc', 'standard'],
+  stamp: ['start', 'end'],
+  dayFirst: ['true', 'false'],
+  toInclusive: ['true', 'false'],
+  net: ['true', 'false'],
+  weatherMeasured: ['true', 'false'],
+  role: ['import', 'export', 'generation', 'heat-pump'],
+  decimal: ['.', ','],
+};
+
+/** What is taken until it is answered: as settled, else as the remark says. */
+function taken(key: Key, { expected }: Remark, choices: IntakeChoices): unknown {
+  if (key === 'net' || key === 'weatherMeasured' || key === 'dayFirst' || key === 'toInclusive')
+    return choices[key] ?? true;
+  if (key === 'role') return choices.role ?? 'import';
+  const number = Number(expected);
+  return choices[key] ?? (expected !== undefined && Number.isFinite(number) ? number : expected);
+}
+
+/** @param choices as the preview settled them */
+export function answerSentence(remark: Remark, choices: IntakeChoices): string {
+  if (remark.code === 'zone-asked') {
+    const zone = remark.expected ?? '';
+    return say('Answer with “zone”: "{zone}" in the household file, or with --zone {zone}.', { zone });
+  }
+  const key = KEYS.find(([code]) => code.test(remark.code))?.[1];
+  const value = key === undefined ? choices.columns?.value : taken(key, remark, choices);
+  const [name, json] = key === undefined ? ['columns', JSON.stringify({ value })] : [key, JSON.stringify(value)];
+  const option = key === undefined ? `columns.value=${value ?? 1}` : `${key}=${String(value)}`;
+  const others = key === undefined ? undefined : OTHER_VALUES[key];
+  return say(
+    'Answer with “choices”: {open} "{name}": {json} {close} at this file in the household file, or with --choose {option} beside --read{others, select, none {} other { (possible: {others})}}.',
+    { open: '{', close: '}', name, json: json ?? '""', option, others: others?.join(', ') ?? 'none' },
+  );
+}
