@@ -1,5 +1,5 @@
 import type { Page } from '@playwright/test';
-import { expect, openStage, STAGES, takePicture, test, walkThrough } from './host.ts';
+import { expect, keepEstimate, openStage, STAGES, takePicture, test, walkThrough } from './host.ts';
 import { findInaccessible, findLabelsOverLabels } from './inspect.ts';
 
 /** Nothing wider than the window. */
@@ -62,7 +62,7 @@ test('in the person’s own colours a dark button keeps its letters', async ({ d
 
 test('older written estimates fold, so that the form for the next one stays near', async ({ desk, host }) => {
   const [home] = await host.call('household.list', {});
-  for (let kept = 0; kept < 5; kept++) await host.call('estimate.keep', { householdId: home!.id, note: '' });
+  for (let kept = 0; kept < 5; kept++) await keepEstimate(host, home!.id);
   await desk.getByRole('link', { name: 'Larch Rise' }).click();
   await openStage(desk, 'Promise');
   const heads = desk.getByRole('heading', { name: /^Promise \d+ ·/ });

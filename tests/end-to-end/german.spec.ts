@@ -1,5 +1,5 @@
 import type { Page } from '@playwright/test';
-import { comeToRest, expect, STAGES, takePicture, test } from './host.ts';
+import { comeToRest, expect, keepEstimate, STAGES, takePicture, test } from './host.ts';
 import { findOddWords, findTextOutside } from './inspect.ts';
 
 /** English that is shown or read aloud, but for what is marked as English, such as the title of a British source. */
@@ -37,7 +37,7 @@ async function expectGerman(page: Page): Promise<void> {
 test('the whole in German, and its paper', async ({ desk, host }) => {
   await desk.getByRole('link', { name: 'Settings' }).click();
   await desk.getByText('Deutsch').click();
-  await desk.getByRole('radio', { name: '€' }).click();
+  await desk.getByRole('radio', { name: 'Deutschland' }).click();
   await expect(desk.getByText('alles gespeichert')).toBeVisible();
   await expectGerman(desk);
   await desk.getByRole('link', { name: 'Alle Haushalte' }).click();
@@ -80,7 +80,7 @@ test('the whole in German, and its paper', async ({ desk, host }) => {
   });
 
   await test.step('the leave-behind', async () => {
-    const estimate = await host.call('estimate.keep', { householdId: household!.id, note: '' });
+    const estimate = await keepEstimate(host, household!.id);
     const { base64 } = await host.call('estimate.print', { estimateId: estimate.id, format: 'html' });
     // A page of its own: the window allows no style inside a document.
     const paper = await desk.context().newPage();

@@ -112,6 +112,28 @@ export const test = base.extend<Options & Fixtures>({
 });
 export { expect };
 
+/** Keeps a written estimate on whatever day this runs: a price that is old by then stands, as somebody would say at the desk. */
+export async function keepEstimate(host: Host, householdId: string) {
+  const { today } = await host.call('app.read', {});
+  const { household, revision } = await host.call('household.open', { id: householdId });
+  const stand = (['electricity', 'gas', 'oil', 'lpg', 'pellets', 'two-rate'] as const).map((price) => ({
+    price,
+    on: today,
+  }));
+  const prices = { ...household.prices, stand };
+  await host.call('household.save', { household: { ...household, prices }, revision });
+  return host.call('estimate.keep', { householdId, note: '' });
+}
+
+/** Says of every open price on the page that it stands; on most days there is none. */
+export async function letPricesStand(page: Page): Promise<void> {
+  const open = page.getByRole('button', { name: 'It stands as assumed' });
+  while ((await open.count()) > 0) {
+    await open.first().click();
+    await comeToRest(page);
+  }
+}
+
 /** Waits until nothing on the screen changes any more: several frames in a row without a change, all reckoning done. */
 export async function comeToRest(page: Page): Promise<void> {
   await expect(page.locator('[aria-busy="true"]')).toHaveCount(0);

@@ -1,5 +1,5 @@
 import type { Page } from '@playwright/test';
-import { expect, sample, takePicture, test, waitUntilKept } from './host.ts';
+import { expect, letPricesStand, sample, takePicture, test, waitUntilKept } from './host.ts';
 import { pressAt, tabTo, typeAt, whereAmI } from './keyboard.ts';
 
 /** What had the focus may go away; then the focus is to be on something that stays. */
@@ -150,6 +150,7 @@ test('the whole path without a mouse', async ({ desk }) => {
 
   await test.step('a written estimate, its paper, and a bill check', async () => {
     await pressAt(desk, /^Promise/);
+    await letPricesStand(desk);
     await pressAt(desk, 'Keep as a promise');
     await expect(main).toContainText('Promise 1');
     await expectSomewhere(desk);

@@ -1,4 +1,14 @@
-import { comeToRest, expect, openStage, takePicture, test, typeInto, waitUntilKept, walkThrough } from './host.ts';
+import {
+  comeToRest,
+  expect,
+  keepEstimate,
+  openStage,
+  takePicture,
+  test,
+  typeInto,
+  waitUntilKept,
+  walkThrough,
+} from './host.ts';
 
 test('a home on pellets: slips in bags, a price by the tonne, its chart and its paper', async ({ desk, host }) => {
   const [home] = await host.call('household.list', {});
@@ -57,7 +67,7 @@ test('a home on pellets: slips in bags, a price by the tonne, its chart and its 
   await expect(desk.getByText('Pellet boiler, as now').first()).toBeVisible();
   await walkThrough(desk, async (number) => takePicture(desk, `pellets-walk-${number}`));
 
-  const { id } = await host.call('estimate.keep', { householdId: home!.id, note: '' });
+  const { id } = await keepEstimate(host, home!.id);
   const { text } = await host.call('estimate.print', { estimateId: id, format: 'csv' }).then(({ base64 }) => ({
     text: Buffer.from(base64, 'base64').toString('utf8'),
   }));

@@ -4,7 +4,7 @@
  */
 import type { Page } from '@playwright/test';
 import { findUnexplained } from './amounts.ts';
-import { comeToRest, expect, openStage, STAGES, takePicture, test, walkThrough } from './host.ts';
+import { comeToRest, expect, keepEstimate, openStage, STAGES, takePicture, test, walkThrough } from './host.ts';
 import { findLabelsOverLabels, findOddWords, findTextOutside } from './inspect.ts';
 
 const SAMPLES = [
@@ -52,7 +52,7 @@ for (const { folder, name } of SAMPLES) {
       }
       const { id } = (await host.call('household.list', {}))[0]!;
       if ((await host.call('household.open', { id })).estimates.length === 0) {
-        await host.call('estimate.keep', { householdId: id, note: '' });
+        await keepEstimate(host, id);
         await desk.reload();
         for (const stage of ['Promise', 'Bill check']) {
           await openStage(desk, stage);

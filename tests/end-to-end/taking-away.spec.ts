@@ -1,7 +1,7 @@
 /** What is taken away and set for good: a picture in each form, the logo, the pages left out of the walk. */
 import { crc32 } from 'node:zlib';
 import { smallPng } from '../unit/desk/logos.ts';
-import { chooseFile, download, expect, openStage, test, waitUntilKept, writeFile } from './host.ts';
+import { chooseFile, download, expect, keepEstimate, openStage, test, waitUntilKept, writeFile } from './host.ts';
 
 test.describe('a picture', () => {
   test.beforeEach(async ({ desk }) => {
@@ -54,7 +54,7 @@ test('the logo of the installer is shown, printed on the paper, and taken away a
   expect((await host.call('settings.read', {})).logo).toBe(address);
 
   const { id } = (await host.call('household.list', {}))[0]!;
-  const estimate = await host.call('estimate.keep', { householdId: id, note: '' });
+  const estimate = await keepEstimate(host, id);
   const page = async () => {
     const { base64 } = await host.call('estimate.print', { estimateId: estimate.id, format: 'html' });
     return Buffer.from(base64, 'base64').toString();

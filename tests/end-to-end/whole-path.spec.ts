@@ -3,6 +3,7 @@ import {
   chooseFile,
   download,
   expect,
+  letPricesStand,
   openStage,
   sample,
   takePicture,
@@ -235,6 +236,7 @@ test('from an empty household to the leave-behind and a bill check', async ({ de
 
   await test.step('a written estimate, and the leave-behind as PDF, page and figures', async () => {
     await openStage(desk, 'Promise');
+    await letPricesStand(desk);
     await desk.getByRole('button', { name: 'Keep as a promise' }).click();
     await expect(main(desk)).toContainText('Promise 1');
     const pdf = desk.getByRole('button', { name: /^Leave-behind as PDF.*promise 1$/ });
@@ -253,6 +255,7 @@ test('from an empty household to the leave-behind and a bill check', async ({ de
     expect(figures.bytes.toString()).toMatch(/heat pump/i);
     const page = await download(desk, desk.getByRole('button', { name: /^as a page.*promise 1$/ }));
     expect(page.name).toMatch(/\.html$/);
+    await letPricesStand(desk);
     await desk.getByRole('button', { name: 'Keep as a promise' }).click();
     await expect(main(desk)).toContainText('Promise 2');
     const second = await download(desk, desk.getByRole('button', { name: /^as a page.*promise 2$/ }));

@@ -1,6 +1,6 @@
 /** Every figure that opens its working: the sum is there, its inputs carry their grade, and it comes to what was shown. */
 import type { Locator, Page } from '@playwright/test';
-import { expect, openStage, STAGES, test, walkThrough } from './host.ts';
+import { expect, keepEstimate, openStage, STAGES, test, walkThrough } from './host.ts';
 
 const GRADE = /^(measured|estimated|assumed)/;
 
@@ -93,7 +93,7 @@ for (const [folder, name] of [
     test(`${name}: every figure on every stage opens a sum that comes to it`, async ({ desk, host }) => {
       const { id } = (await host.call('household.list', {}))[0]!;
       if ((await host.call('household.open', { id })).estimates.length === 0) {
-        await host.call('estimate.keep', { householdId: id, note: '' });
+        await keepEstimate(host, id);
       }
       await desk.getByRole('link', { name }).click();
       const counts: string[] = [];

@@ -42,6 +42,8 @@ export interface SpreadLayout {
 }
 
 const GAP = 12;
+/** Height of a line over its type. */
+const LINE = 1.15;
 const SMALLEST_BAND = 4;
 const ROW_HEIGHT = { desk: 62, table: 76, paper: 50 } as const;
 
@@ -60,9 +62,15 @@ export function layOutSpread(
   const step = (bottom - top) / Math.max(rows.length, 1);
   const thickness = Math.min(step * 0.5, font * 2.1);
 
-  const note = faint * 0.87;
-  const named = rows.flatMap((row) => [textWidth(row.name, font, row.ours), 0.6 * textWidth(row.price ?? '', note)]);
-  const nameWidth = Math.min(Math.max(...named, font * 4), width * 0.3);
+  // As many lines of the price as fit under one of the name; where that is one, its column is wider.
+  const note = Math.max(12.5, faint * 0.7);
+  const notes = Math.min(2, Math.max(0, Math.floor((step - LINE * font) / (LINE * note))));
+  const priceWidth = notes > 1 ? 0.6 : 1;
+  const named = rows.flatMap((row) => [
+    textWidth(row.name, font, row.ours),
+    priceWidth * textWidth(row.price ?? '', note),
+  ]);
+  const nameWidth = Math.min(Math.max(...named, font * 4), width * (notes > 1 ? 0.3 : 0.36));
   const left = nameWidth + GAP + 4;
   const middles = rows.map((row) => (row.cost ? textWidth(spokenPounds(row.cost.middle), font, true) : 0));
   const ranges = rows.map((row) => (row.cost ? textWidth(poundsRange(row.cost.low, row.cost.high), font) : 0));
@@ -84,13 +92,10 @@ export function layOutSpread(
 
   const marks = rows.map((row, index): SpreadMark => {
     const y = top + step * (index + 0.5);
-    const shared = {
-      row,
-      y,
-      thickness,
-      nameLines: wrapText(row.name, font, nameWidth + 2),
-      priceLines: wrapText(row.price ?? '', note, nameWidth + 2),
-    };
+    const nameLines = wrapText(row.name, font, nameWidth + 2);
+    // A name of two lines takes one from the price.
+    const priceLines = wrapText(row.price ?? '', note, nameWidth + 2, Math.max(1, notes + 1 - nameLines.length));
+    const shared = { row, y, thickness, nameLines, priceLines: notes > 0 ? priceLines : [] };
     if (row.cost === null) return { ...shared, cost: null };
     const { low, middle, high } = row.cost;
     const bandWidth = Math.max(x(high) - x(low), SMALLEST_BAND);

@@ -36,12 +36,12 @@ export function findSideBySide(appraisal: Appraisal): SideBySide {
  * has more of them, and shows those that the rule lets stand.
  */
 export function pickForPicture(
-  appraisal: Pick<Appraisal, 'systems'>,
+  appraisal: Pick<Appraisal, 'systems' | 'leftOut'>,
   household: Household,
   most: number,
 ): SystemResult[] {
   const presentKind = appraisal.systems.find(({ id }) => id === 'present')?.kind;
-  const why = whyLeftOut(household);
+  const why = appraisal.leftOut ? () => null : whyLeftOut(household);
   const place = ({ id }: SystemResult) => (id === 'heat-pump' ? -2 : id === 'present' ? -1 : SYSTEMS[id].asked);
   return appraisal.systems
     .filter(({ id }) => id === 'present' || id === 'heat-pump' || (id !== presentKind && why(id) === null))

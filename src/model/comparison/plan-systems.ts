@@ -38,7 +38,9 @@ export type LeftOut = NonNullable<Appraisal['leftOut']>;
 export function planSystems(input: PlanInput, questions: Question[]): { plans: Plan[]; leftOut: LeftOut } {
   const { household } = input;
   const present = planPresent(input, questions);
-  const rule = whyLeftOut(household);
+  // The home's own gas record says what heats it as well as a word would.
+  const { assumed, ...seen } = household.present;
+  const rule = whyLeftOut(assumed && hasRecord(input.demand) ? { ...household, present: seen } : household);
   const why = (system: System): WhyLeftOut | null =>
     rule(system) ?? (isPriced(system, input.prices) ? null : 'no-price');
   const others = choosable(household);
@@ -54,6 +56,8 @@ export function planSystems(input: PlanInput, questions: Question[]): { plans: P
     }),
   };
 }
+
+const hasRecord = ({ estimates }: Demand) => estimates.some(({ way }) => way === 'record');
 
 /** Whether what a way of heating is bought with has a price. */
 const isPriced = (system: System, prices: PricesInUse): boolean => {
@@ -152,8 +156,7 @@ function planPresent(input: PlanInput, questions: Question[]): Plan | null {
   if (system === 'heat-pump') return planHeatPump({ ...input, machine: presentMachine ?? input.machine }, 'present');
   const accepted = acceptEfficiency(household, questions);
   const plan = planHeater('present', system, input, presentEfficiency(accepted, 'fuel', input.reference));
-  // The home's own gas record says it as well as a word would.
-  const isAssumed = household.present.assumed && !input.demand.estimates.some(({ way }) => way === 'record');
+  const isAssumed = household.present.assumed && !hasRecord(input.demand);
   if (!isAssumed) return plan;
   questions.push(askAboutCost('present-assumed', 'question', 'present.system'));
   return { ...plan, kind: 'gas-assumed' };

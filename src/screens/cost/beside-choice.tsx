@@ -1,4 +1,4 @@
-import { choosable, whyLeftOut } from '../../model/comparison/why-left-out.ts';
+import { choosable } from '../../model/comparison/why-left-out.ts';
 import { say } from '../../words/say.ts';
 import { leftOutSentence, systemName } from '../../words/systems.ts';
 import { useHousehold } from '../household-context.tsx';
@@ -7,7 +7,6 @@ import { TickField } from '../shared/choice-field.tsx';
 /** What was left out of the comparison and why, and the installer's own word on it. */
 export function BesideChoice() {
   const { household, appraisal, change } = useHousehold();
-  const why = whyLeftOut(household);
   return (
     <details className="beside-choice screen-only">
       <summary className="quiet small">
@@ -19,7 +18,7 @@ export function BesideChoice() {
           <TickField
             key={system}
             label={systemName(system, system)}
-            checked={why(system) === null}
+            checked={!appraisal.leftOut?.some((one) => one.system === system)}
             onChange={(stands) => change((before) => ({ ...before, beside: { ...before.beside, [system]: stands } }))}
           />
         ))}

@@ -18,7 +18,7 @@ export function SpreadFigure({ appraisal, household }: Pick<OpenDesk, 'appraisal
       name={spreadName()}
       sentence={spreadSentence(rows)}
       sentenceSaid
-      picture={<SpreadPicture rows={rows} size="desk" height={300} />}
+      picture={<SpreadPicture rows={rows} size="desk" height={44 + 64 * rows.length} />}
       table={spreadTable(spreadSeries(appraisal))}
       known={<HowWeKnow find={() => appraisal.systems.map(costWorking)} about={spreadName()} plain />}
     />
