@@ -2,8 +2,11 @@
 import { describe, expect, test } from 'vitest';
 import { findSideBySide, pickForPicture } from '../../../src/model/comparison/beside.ts';
 import { withRange } from '../../../src/model/comparison/cost-figures.ts';
+import { planSystems } from '../../../src/model/comparison/plan-systems.ts';
+import { choosePrices } from '../../../src/model/comparison/prices-of.ts';
 import { holdAgainst, type Side } from '../../../src/model/comparison/versus.ts';
 import { EFFICIENCY_ERROR } from '../../../src/model/demand/demand-assumptions.ts';
+import { reckonMachine } from '../../../src/model/heat-pump/spf-from-factors.ts';
 import type { Appraisal, Demand, SystemResult } from '../../../src/model/shapes/appraisal.ts';
 import type { Told } from '../../../src/model/shapes/told.ts';
 import type { Working } from '../../../src/model/shapes/working.ts';
@@ -254,6 +257,29 @@ describe('others', () => {
     ]);
     const ground = resultOf('ground-source', { machine: { source: 'air' } });
     expect(ground.spaceEfficiency).toBe(reference.fieldFactor.ground.middle);
+  });
+  test('the other kind of machine moves with the flow asked for, its hot water does not', () => {
+    const at = (machine: HouseholdChange['machine'], flowC: number) => {
+      const { systems } = compareBy(home({ machine }), demand, { whatIf: { flowC } });
+      const { spaceEfficiency, waterEfficiency } = systems.find(({ id }) => id === 'air-source')!;
+      return [spaceEfficiency, waterEfficiency];
+    };
+    const { middle } = reference.fieldFactor.air;
+    // 1.32 for 20 K of design flow: from 45 °C as typed, else from the usual 50 °C of radiators or 35 °C of a floor.
+    expect(at({}, 35)).toEqual([expect.closeTo(middle * 1.32 ** 0.5, 9), middle]);
+    expect(at({ flowC: undefined }, 40)).toEqual([expect.closeTo(middle * 1.32 ** 0.5, 9), middle]);
+    expect(at({ flowC: undefined, emitters: 'floor' }, 35)).toEqual([middle, middle]);
+  });
+  test('a machine that stands there already is the one without what is asked of the new one', () => {
+    const household = home({ present: { system: 'heat-pump' } });
+    const of = (whatIf?: { flowC: number }) =>
+      reckonMachine({ household, demand, reference, ...(whatIf ? { whatIf } : {}) });
+    const [machine, presentMachine] = [of({ flowC: 35 }), of()];
+    const prices = choosePrices({ household, reference, asOf: '2026-11-25' });
+    const plansOf = (input: object) =>
+      planSystems({ household, demand, machine, prices, reference, ...input }, []).plans;
+    expect(plansOf({ presentMachine })[1]).toMatchObject({ id: 'present', kind: 'heat-pump', spaceEfficiency: 4 });
+    expect(plansOf({})[1]!.spaceEfficiency).toBeCloseTo(4 * 1.32 ** 0.5, 9);
   });
   test('a designed machine has its cost as designed beside it', () => {
     const pump = resultOf('heat-pump', { machine: { spaceFactor: typed(4), waterFactor: typed(3) } });

@@ -1,8 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { SystemResult } from '../../../src/model/shapes/appraisal.ts';
+import { choosable, whyLeftOut } from '../../../src/model/comparison/why-left-out.ts';
+import type { SystemResult, WhyLeftOut } from '../../../src/model/shapes/appraisal.ts';
+import type { System } from '../../../src/model/shapes/heating.ts';
 import { sayTold } from '../../../src/words/say-told.ts';
-import { EVERY_WAY, makeHousehold, makeTariff, typed } from '../appraisal/make-household.ts';
+import { EVERY_WAY, type HouseholdChange, makeHousehold, makeTariff, typed } from '../appraisal/make-household.ts';
 import { compareBy, makeDemand } from './make-demand.ts';
 
 const demand = makeDemand(12_000, 2100);
@@ -52,6 +54,94 @@ describe('which systems', () => {
   ] as const)('%s', (_, change, beside: readonly string[]) => {
     expect(new Set(ids(change))).toEqual(new Set(['heat-pump', ...beside]));
     expect(ids(change)[0]).toBe('heat-pump');
+  });
+
+  const delivered = (why: WhyLeftOut | null) => ({ oil: why, lpg: why, pellets: why });
+  const electric = (why: WhyLeftOut | null) => ({ 'direct-electric': why, storage: why });
+  const ground = { 'air-source': null, 'ground-source': null } as const;
+  const noGround = { 'air-source': null, 'ground-source': 'no-ground' } as const;
+  const gas = (why: WhyLeftOut | null) => ({ 'gas-condensing': why });
+  test.each<[string, HouseholdChange, Partial<Record<System, WhyLeftOut | null>>]>([
+    ['a semi on gas', {}, { ...gas(null), ...delivered('gas-here'), ...electric('not-electric'), ...ground }],
+    [
+      'a flat on gas',
+      { home: { kind: 'flat' } },
+      { ...gas(null), ...delivered('no-room'), ...electric('not-electric'), ...noGround },
+    ],
+    [
+      'a terrace on oil',
+      { home: { kind: 'terrace' }, present: { system: 'oil' } },
+      { ...gas('no-gas'), ...delivered(null), ...electric('not-electric'), ...noGround },
+    ],
+    [
+      'a semi with storage heaters',
+      { present: { system: 'storage' } },
+      { ...gas('gas-not-said'), ...delivered('gas-not-said'), ...electric(null), ...ground },
+    ],
+    [
+      'a flat with panels',
+      { home: { kind: 'flat' }, present: { system: 'direct-electric' } },
+      { ...gas('gas-not-said'), ...delivered('no-room'), ...electric(null), ...noGround },
+    ],
+    [
+      'a flat with a heat pump and no gas',
+      { home: { kind: 'flat', gasGrid: false }, present: { system: 'heat-pump' } },
+      { ...gas('no-gas'), ...electric(null) },
+    ],
+    [
+      'a flat of which nobody said what heats it',
+      { home: { kind: 'flat' }, present: { assumed: true } },
+      { ...gas('gas-not-said'), ...electric(null) },
+    ],
+    [
+      'a semi taken to have storage heaters',
+      { present: { system: 'storage', assumed: true } },
+      { ...gas('gas-not-said'), ...electric('not-electric') },
+    ],
+    [
+      'oil beside a gas cooker',
+      { present: { system: 'oil', cooksOnGas: true } },
+      { ...gas(null), ...delivered('gas-here') },
+    ],
+    [
+      'storage heaters and a gas tariff',
+      { present: { system: 'storage' }, prices: { gasTariffId: 'g' } },
+      { ...gas(null), ...delivered('gas-here'), ...electric(null) },
+    ],
+    [
+      'oil with gas in the street',
+      { present: { system: 'oil' }, home: { gasGrid: true } },
+      { ...gas(null), ...delivered('gas-here') },
+    ],
+    ['gas, whatever is said of the street', { home: { gasGrid: false } }, { ...gas(null), ...delivered('gas-here') }],
+    [
+      'coal',
+      { present: { system: 'other' } },
+      { ...gas('gas-not-said'), ...delivered('gas-not-said'), ...electric('not-electric') },
+    ],
+    [
+      'the installer’s word',
+      { beside: { oil: true, 'air-source': false } },
+      { oil: null, lpg: 'gas-here', 'air-source': 'chosen' },
+    ],
+  ])('%s: why each is left out', (_, change, expected) => {
+    const why = whyLeftOut(makeHousehold(change));
+    expect(Object.fromEntries(Object.keys(expected).map((system) => [system, why(system as System)]))).toEqual(
+      expected,
+    );
+  });
+  test('nothing is held against itself, but a new boiler against one of known efficiency', () => {
+    const ids = (change: HouseholdChange) => choosable(makeHousehold(change));
+    expect(ids({})).toEqual(['oil', 'lpg', 'pellets', 'direct-electric', 'storage', 'air-source']);
+    expect(ids({ machine: { source: 'air' }, present: { system: 'oil', efficiency: typed(0.8) } })).toEqual([
+      'gas-condensing',
+      'lpg',
+      'pellets',
+      'direct-electric',
+      'storage',
+      'ground-source',
+    ]);
+    expect(ids({ present: { efficiency: typed(0.8) } })[0]).toBe('gas-condensing');
   });
 
   test('what could stand and does not is named with its reason', () => {
