@@ -51,6 +51,7 @@ const ANSWERS: Readonly<Record<string, readonly string[]>> = {
   'date-order-asked': ['choices.dayFirst'],
   'paper-vat-asked': ['choices.paper.vat'],
   'paper-unproved-asked': ['choices.paper.looked', 'choices.paper.words'],
+  'paper-total-asked': ['choices.paper.looked', 'choices.paper.words'],
   'paper-meaning-asked': ['choices.paper.looked'],
   'paper-contradicted-asked': ['choices.paper.asPrinted', 'choices.paper.words'],
 };

@@ -3,6 +3,7 @@ import { checkBillSums } from '../model/bill/check-bill-sums.ts';
 import { daysBetween, toDayNumber } from '../model/calendar/civil.ts';
 import type { Bill } from '../model/shapes/bill.ts';
 import type { Series } from '../model/shapes/evidence.ts';
+import { writesMonthFirst } from './dates/decide-day-first.ts';
 import type { IntakeChoices, IntakeContext, IntakeResult } from './intake.ts';
 import { billOfSection, spanOf } from './paper/bill-of-section.ts';
 import type { Box } from './paper/figures.ts';
@@ -56,7 +57,11 @@ export function readPages(
       text: said.words?.find((one) => one.page === number && one.at === at)?.text ?? word.text,
     })),
   }));
-  const understood = understand(corrected, { decimal: choices.decimal, dayFirst: choices.dayFirst });
+  const understood = understand(corrected, {
+    decimal: choices.decimal,
+    dayFirst: choices.dayFirst,
+    monthFirst: writesMonthFirst(context.zone),
+  });
   if (understood.sections.length === 0) {
     book.add(understood.isWater ? 'paper-water-only' : 'paper-no-bill', 'refusal');
     return resultOf(fileName, choices, book);
@@ -65,8 +70,10 @@ export function readPages(
   const values = listValues({ understood, sections, typed: typedBoxes(corrected, said) });
   ask(values, understood, sections, choices, book);
   const series = sections.flatMap((one, i) => seriesOf(one, i, context, book, said));
-  const tariffs = sections.flatMap(({ made, fuel }) =>
-    made && fuel ? (tariffOfBill(made.bill, made.vatRate, fileName) ?? []) : [],
+  const tariffs = sections.flatMap(({ made, fuel, section }) =>
+    made && fuel && section.lines.every(({ kind, price }) => kind !== 'energy' || price)
+      ? (tariffOfBill(made.bill, made.vatRate, fileName) ?? [])
+      : [],
   );
   if (understood.isWater) book.add('paper-water-left-out', 'note');
   book.add('paper-names-left-out', 'note');
@@ -155,10 +162,16 @@ function ask(
     book.add('date-order-asked', 'question', { found: found?.text ?? '', expected: 'day first' });
   }
   const hasVat = together?.vat !== undefined || sections.every(({ section }) => section.totals?.vat);
-  if (!hasVat && said.vat === undefined) {
+  const isDollars = rows.some(({ figures }) => figures.some(({ text }) => text.includes('$')));
+  if (!hasVat && !isDollars && said.vat === undefined) {
     const isSaid = rows.some(({ text }) => INCLUDES_VAT.test(text));
     book.add('paper-vat-asked', 'question', isSaid ? { found: 'included' } : {});
   }
+  const lonely = sections.filter(({ section }) => !section.totals && !together);
+  if (lonely.length > 0 && !said.looked)
+    book.add('paper-total-asked', 'question', {
+      found: lonely.flatMap(({ section }) => section.lines.map(({ amount }) => amount.text)).join(' + '),
+    });
   const left = values.filter(({ state }) => state === 'read');
   const open = left.filter(({ kind }) => !KEPT_APART.has(kind));
   if (open.length > 0 && !said.looked)
@@ -228,7 +241,8 @@ function seriesOf(
     book.add('after-today', 'note', { found: bill.to, expected: context.today, count: 1 });
   const total =
     said.asPrinted && bill.totalPence !== undefined ? bill.totalPence : checked(bill, vatRate).reckonedPence;
-  const credits = (section.totals?.after ?? []).reduce((sum, { pence }) => sum + pence, 0);
+  // A credit is no lower use and no lower price; what was laid on is paid like the rest.
+  const credits = (section.totals?.after ?? []).reduce((sum, { pence }) => sum + Math.min(0, pence), 0);
   const raw = {
     fromDay: toDayNumber(bill.from),
     toDay: toDayNumber(bill.from) + daysBetween(bill.from, bill.to),

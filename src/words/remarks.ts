@@ -417,6 +417,9 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
   'paper-vat-asked': phrase(
     '{said, select, yes {{file} says that its prices hold VAT, but no sum on it shows how much.} other {{file} shows no VAT that fits its sums.}} Do the prices hold it?',
   ),
+  'paper-total-asked': phrase(
+    'No sum on {file} confirms that its charges are all here: {names}. A charge or the page with the total may be missing. Compare with the paper.',
+  ),
   'paper-unproved-asked': phrase(
     '{count, plural, one {One value is read, and no sum on the page proves it} other {# values are read, and no sum on the page proves them}}: {names}. Compare with the paper, and correct what is wrong by a click on the page.',
   ),

@@ -10,6 +10,7 @@ import {
 } from '../../model/shapes/bill.ts';
 import type { CivilDate } from '../../model/shapes/dates.ts';
 import type { PaperChoices } from '../terms/paper-reading.ts';
+import { KWH_PER_THERM } from '../terms/units.ts';
 import type { Figure, RowFacts } from './figures.ts';
 import type { DatePair, PaperLine } from './lines.ts';
 import { type Difference, penceOf } from './relations.ts';
@@ -38,6 +39,9 @@ export interface SectionInput {
 export const meterName = (line: PaperLine, fuel: 'electricity' | 'gas'): string =>
   line.register ?? (fuel === 'gas' ? 'gas' : 'all hours');
 
+/** kWh for one of what a line counts. */
+const kWhPerUnit = ({ quantity, price }: PaperLine): number =>
+  quantity?.isTherms || price?.isTherms ? KWH_PER_THERM : 1;
 const exact = (value: number): number => Number(value.toFixed(9));
 const signed = ({ amount }: PaperLine): number => (amount.negative ? -penceOf(amount) : penceOf(amount));
 
@@ -50,17 +54,20 @@ export function billOfSection(input: SectionInput): SectionBill | undefined {
   const readings = new Map<string, Difference>();
   const meters = registersOf(lines).map((own): BillMeter => {
     const name = meterName(own[0]!, fuel);
-    const kWh = exact(sumQuantity(own));
+    const units = sumQuantity(own);
+    const kWh = exact(units * kWhPerUnit(own[0]!));
     const found = section.differences.find(({ used }) =>
       gas
         ? gas.volume.value === used.value
-        : Math.abs(used.value - kWh) < 1e-6 || own.some(({ quantity }) => quantity === used),
+        : Math.abs(used.value - units) < 1e-6 || own.some(({ quantity }) => quantity === used),
     );
     if (found) readings.set(name, found);
+    // A counter of therms or of cubic feet that a factor turns into them is no counter of kWh.
+    const isCounter = kWhPerUnit(own[0]!) === 1;
     return {
       name,
       kWh,
-      ...(found
+      ...(found && isCounter
         ? {
             opening: found.earlier.value,
             openingKind: kindOfReading(found.earlier, rows),
@@ -91,8 +98,10 @@ export function billOfSection(input: SectionInput): SectionBill | undefined {
       (line): BillCharge => ({
         meter: meterName(line, fuel),
         ...daysOfLine(line, input),
-        ...(line.quantity ? { kWh: line.amount.negative ? -line.quantity.value : line.quantity.value } : {}),
-        ...(line.pence === undefined ? {} : { pencePerKWh: exact(line.pence) }),
+        ...(line.quantity
+          ? { kWh: exact((line.amount.negative ? -1 : 1) * line.quantity.value * kWhPerUnit(line)) }
+          : {}),
+        ...(line.pence === undefined ? {} : { pencePerKWh: exact(line.pence / kWhPerUnit(line)) }),
         pence: signed(line),
       }),
     ),

@@ -40,6 +40,8 @@ export interface Figure {
   /** Of a price: what one unit of its money is in hundredths; undefined where nothing says pence or pounds. */
   readonly hundredths?: 1 | 100;
   readonly per?: 'unit' | 'day' | 'month' | 'year';
+  /** Of energy, or of a price for it, where its unit is not the kWh. */
+  readonly isTherms?: boolean;
   /** Words of the row before it, and those above its column. */
   readonly before: string;
   readonly heading: string;
@@ -73,22 +75,25 @@ const DATES: readonly RegExp[] = [
     `(?<![\\d.,])(\\d{1,2})(?:st|nd|rd|th|\\.)?[ -]?(${MONTH})\\.?,?(?:[ -](\\d{4}|\\d{2}(?=\\s|$|[,.;)–-])))?(?![\\d])`,
     'g',
   ),
-  new RegExp(`(?<![\\p{L}])(${MONTH})\\.? (\\d{1,2})(?:st|nd|rd|th)?,? (\\d{4})(?!\\d)`, 'gu'),
+  new RegExp(
+    `(?<![\\p{L}])(${MONTH})\\.? (\\d{1,2})(?:st|nd|rd|th)?(?:,? (\\d{4})(?!\\d)|(?= ?(?:-|–|to |through )))`,
+    'gu',
+  ),
 ];
 /** What has digits and is no number of the bill: clock times, telephone numbers, names of accounts and meters, banks. */
 const NO_NUMBERS: readonly RegExp[] = [
   /\b\d{1,2}:\d{2}(?::\d{2})?\b/g,
   /[A-Z]{2}\d{2}(?: ?[\dA-Z]{4}){3,}(?: ?[\dA-Z]{1,4})?/g,
   /(?<![\d.,])\+?0\d{2,5}[ /-]\d{2,}(?:[ -]\d{2,})*/g,
-  /(?<![\d.,£€])\d{8,}(?![\d.,])/g,
-  /(?<![\d.,£€])\d{2,}(?: \d{2,}){2,}(?![\d.,])/g,
+  /(?<![\d.,£€$])\d{8,}(?![\d.,])/g,
+  /(?<![\d.,£€$])\d{2,}(?: \d{2,}){2,}(?![\d.,])/g,
   /\b(?=\w*\d)(?=\w*\p{L}\w*\d|\d\w*\p{L}{2,}\w*\d)\w{5,}\b/gu,
   /\p{L}[\p{L}\d]*-?\d[\p{L}\d-]*/gu,
 ];
 const UNITS =
-  /^ ?(?:(?<heat>kWh\s?\/\s?(?:m³|m3)|MJ(?:\s?\/\s?(?:m³|m3)|\s?per\s?(?:m³|cubic metre))?)|(?<money>p|pence|ct|cents?|£|€|eur|gbp)?\s?(?:\/|per\s|je\s|pro\s|an?\s)\s?(?<per>kWh|units?|einheit|days?|tag|months?|monat|years?|jahr|a\b)|(?<energy>kWh|units?(?!\s*(?:rate|price))|einheiten)|(?<volume>m³|m3|cbm|cubic met(?:re|er)s?|ft³|hcf)|(?<days>days?|tagen?|tage|nights?)|(?<months>months?|monaten?|monate)|(?<percent>%|per ?cent|prozent|v\.h\.)|(?<pence>p|pence|ct\.?|cents?)|(?<sign>£|€|eur|gbp))(?![\p{L}\d³])/iu;
+  /^ ?(?:(?<heat>kWh\s?\/\s?(?:m³|m3)|MJ(?:\s?\/\s?(?:m³|m3)|\s?per\s?(?:m³|cubic metre))?)|(?<money>p|pence|ct|cents?|¢|£|€|\$|eur|gbp)? ?(?:\/|per\s|je\s|pro\s|an?\s)\s?(?<per>kWh|therms?|ccf|units?|einheit|days?|tag|months?|monat|years?|jahr|a\b)|(?<energy>kWh|therms?|thm|units?(?!\s*(?:rate|price))|einheiten)|(?<volume>m³|m3|cbm|cubic met(?:re|er)s?|ft³|hcf|ccf)|(?<days>days?|tagen?|tage|nights?)|(?<months>months?|monaten?|monate)|(?<percent>%|per ?cent|prozent|v\.h\.)|(?<pence>p|pence|ct\.?|cents?|¢)|(?<sign>£|€|\$|eur|gbp))(?![\p{L}\d³])/iu;
 const NUMBER =
-  /(?<![\p{L}\d.,/])(?<open>[-−–+] ?|\()?(?<money>£|€|EUR |GBP )? ?(?<minus>[-−–])?(?<body>\d+(?:[.,'’]\d+)*(?:(?:[ \u00a0\u202f]\d{3})+[.,]\d{1,4}|(?<=(?:^|\t)[£€]?\d{1,3})(?:[ \u00a0\u202f]\d{3})+)?)(?![\d])/gu;
+  /(?<![\p{L}\d.,/])(?<open>[-−–+] ?|\()?(?<money>£|€|\$|EUR |GBP )? ?(?<minus>[-−–])?(?<body>\d+(?:[.,'’]\d+)*(?:(?:[ \u00a0\u202f]\d{3})+[.,]\d{1,4}|(?<=(?:^|\t)[£€$]?\d{1,3})(?:[ \u00a0\u202f]\d{3})+)?)(?![\d])/gu;
 
 /** Reads the rows under one decimal sign. */
 export function readRows(rows: readonly Row[], decimal: Decimal): RowFacts[] {
@@ -171,17 +176,22 @@ export function boxAround(words: readonly Word[], page: number): Box {
   return { page, x, y, width: right - x, height: bottom - y };
 }
 
-type Kind = Pick<Figure, 'kind' | 'hundredths' | 'per'>;
+type Kind = Pick<Figure, 'kind' | 'hundredths' | 'per' | 'isTherms'>;
 
 function kindOf(money: string | undefined, unit: Record<string, string | undefined> | undefined): Kind {
   if (unit?.heat) return { kind: 'heat' };
   if (unit?.per) {
     const sign = unit.money ?? money;
-    const isPence = sign !== undefined && /^(p|c)/i.test(sign);
-    return { kind: 'price', per: perOf(unit.per), ...(sign === undefined ? {} : { hundredths: isPence ? 1 : 100 }) };
+    const isPence = sign !== undefined && /^(p|c|¢)/i.test(sign);
+    return {
+      kind: 'price',
+      per: perOf(unit.per),
+      ...(sign === undefined ? {} : { hundredths: isPence ? 1 : 100 }),
+      ...(/^th/i.test(unit.per) ? { isTherms: true } : {}),
+    };
   }
   if (money || unit?.sign) return { kind: 'money' };
-  if (unit?.energy) return { kind: 'energy' };
+  if (unit?.energy) return { kind: 'energy', ...(/^th/i.test(unit.energy) ? { isTherms: true } : {}) };
   if (unit?.volume) return { kind: 'volume' };
   if (unit?.days) return { kind: 'days' };
   if (unit?.months) return { kind: 'months' };
@@ -191,9 +201,10 @@ function kindOf(money: string | undefined, unit: Record<string, string | undefin
 }
 
 const perOf = (word: string): NonNullable<Figure['per']> =>
-  /^(d|t)/i.test(word) ? 'day' : /^m/i.test(word) ? 'month' : /^(y|j|a)/i.test(word) ? 'year' : 'unit';
+  /^(d|tag)/i.test(word) ? 'day' : /^m/i.test(word) ? 'month' : /^(y|j|a)/i.test(word) ? 'year' : 'unit';
 
-function dayOf(match: RegExpMatchArray, pattern: RegExp): { day: number; otherDay?: number } | undefined {
+type FoundDay = Pick<DateMark, 'day' | 'otherDay'>;
+function dayOf(match: RegExpMatchArray, pattern: RegExp): FoundDay | undefined {
   const [, one = '', two = '', three, four] = match;
   if (pattern === DATES[0]) return realDay(Number(one), Number(two), Number(three));
   if (pattern === DATES[1]) {
@@ -204,7 +215,11 @@ function dayOf(match: RegExpMatchArray, pattern: RegExp): { day: number; otherDa
     if (day) return { ...day, ...(other === undefined ? {} : { otherDay: other }) };
     return other === undefined ? undefined : { day: other };
   }
-  if (pattern === DATES[3]) return realDay(Number(three), monthOfName(one), Number(two));
+  if (pattern === DATES[3]) {
+    const month = monthOfName(one);
+    if (three !== undefined) return realDay(Number(three), month, Number(two));
+    return month > 0 && Number(two) <= 31 ? { day: yearless(month, Number(two)) } : undefined;
+  }
   // A date without its year takes that of the next one.
   const month = monthOfName(two);
   if (month === 0) return undefined;
@@ -250,7 +265,7 @@ function withHeading(figure: Figure, rows: readonly RowFacts[], at: number): Fig
     if (found !== undefined && rows[found]!.row.y - row.y > 2 * row.height) break;
     const above = row.words.filter((w) => w.x < x + width + 2 && w.x + w.width > x - 2);
     if (above.length === 0) continue;
-    const isWords = /\p{L}|[£€%]/u.test(above.map((w) => w.text).join('')) && figures.length + dates.length === 0;
+    const isWords = /\p{L}|[£€$%]/u.test(above.map((w) => w.text).join('')) && figures.length + dates.length === 0;
     if (!isWords) {
       if (found !== undefined) break;
       continue;
@@ -281,13 +296,13 @@ function kindOfHeading(heading: string, { decimals }: Figure): Partial<Kind> {
   const text = heading.toLowerCase();
   if (/kwh ?\/ ?m|mj/.test(text)) return { kind: 'heat' };
   const price =
-    /(?<![\p{L}])(p|pence|ct|cents?|£|€|eur|gbp) ?(?:\/|per|je|pro|a) ?(kwh|units?|days?|tag|month|monat|year|jahr)/u.exec(
+    /(?<![\p{L}])(p|pence|ct|cents?|£|€|\$|eur|gbp) ?(?:\/|per|je|pro|a) ?(kwh|therms?|units?|days?|tag|month|monat|year|jahr)/u.exec(
       text,
     );
   if (price) return { kind: 'price', hundredths: /^(p|c)/.test(price[1]!) ? 1 : 100, per: perOf(price[2]!) };
   if (/\b(rate|price)\b|preis/.test(text)) {
     if (/\((p|pence|ct|cent)\)|\bp\b|\bct\b|\bpence\b|\bcent\b/.test(text)) return { kind: 'price', hundredths: 1 };
-    return { kind: 'price', ...(/[£€]|\beur\b/.test(text) ? { hundredths: 100 as const } : {}) };
+    return { kind: 'price', ...(/[£€$]|\beur\b/.test(text) ? { hundredths: 100 as const } : {}) };
   }
   if (
     /\breading|\bearlier\b|\blater\b|\bprevious\b|\bpresent\b|\bold\b|\bnew\b|stand\b|\bopening\b|\bclosing\b|zähler|\balt\b|\bneu\b/.test(
@@ -297,9 +312,10 @@ function kindOfHeading(heading: string, { decimals }: Figure): Partial<Kind> {
   )
     return { kind: 'reading' };
   if (/\bdays?\b|\btage?\b/.test(text)) return { kind: 'days' };
-  if (/[£€]|\beur\b|\bamount\b|\bcost\b|\bcharges?\b|\bbetrag\b|\bsumme\b|\bpounds?\b/.test(text) && decimals === 2)
+  if (/[£€$]|\beur\b|\bamount\b|\bcost\b|\bcharges?\b|\bbetrag\b|\bsumme\b|\bpounds?\b/.test(text) && decimals === 2)
     return { kind: 'money' };
   if (/\bkwh\b/.test(text)) return { kind: 'energy' };
+  if (/\btherms?\b/.test(text)) return { kind: 'energy', isTherms: true };
   if (/\bunits?\b|\bused?\b|verbrauch|\bconsumption\b|\bmenge\b/.test(text) && decimals !== 2)
     return { kind: 'energy' };
   if (/m³|\bm3\b|cubic|\bcbm\b/.test(text)) return { kind: 'volume' };

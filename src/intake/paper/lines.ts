@@ -61,20 +61,21 @@ export function pairDates(rows: readonly RowFacts[]): DatePair[] {
   return pairs;
 }
 
-/** The dates in the other order of day and month, where that makes any sense. */
-export function swapDayAndMonth(rows: readonly RowFacts[]): RowFacts[] | undefined {
-  const slashed = rows.flatMap(({ dates }) => dates).filter(({ text }) => /^\d{1,2}[/-]\d/.test(text));
-  if (slashed.length === 0 || slashed.some(({ otherDay, day, text }) => otherDay === undefined && !isSame(text, day)))
-    return undefined;
-  if (slashed.every(({ otherDay }) => otherDay === undefined)) return undefined;
-  return rows.map((one) => ({
+/** The dates in the other order of day and month, where they can be read so, and whether that is the only way. */
+export function swapDayAndMonth(rows: readonly RowFacts[]): { rows: RowFacts[]; isOnly: boolean } | undefined {
+  const slashed = rows.flatMap(({ dates }) => dates).filter(({ text }) => /^\d{1,2}[/-]\d{1,2}[/-]/.test(text));
+  const numbers = slashed.map(({ text }) => text.split(/[/-]/).map(Number));
+  const first = numbers.filter(([one = 0]) => one > 12).length;
+  const second = numbers.filter(([, two = 0]) => two > 12).length;
+  if (first > 0 || !slashed.some(({ otherDay }) => otherDay !== undefined)) return undefined;
+  const swapped = rows.map((one) => ({
     ...one,
     dates: one.dates.map((date) =>
       date.otherDay === undefined ? date : { ...date, day: date.otherDay, otherDay: date.day },
     ),
   }));
+  return { rows: swapped, isOnly: second > 0 };
 }
-const isSame = (text: string, _day: number): boolean => /^(\d{1,2})[/-]\1[/-]/.test(text);
 
 interface FuelMark {
   readonly row: number;
@@ -215,6 +216,28 @@ export function contradictedLines(
   });
 }
 
+/** Where a bill prints no prices: use and its charge in one row. The price is then what they come to. */
+export function pricelessLines(
+  rows: readonly RowFacts[],
+  taken: ReadonlySet<Figure>,
+  pairs: readonly DatePair[],
+): PaperLine[] {
+  const fuelOf = fuelFinder(rows);
+  return rows.flatMap(({ figures, words }): PaperLine[] => {
+    const amounts = figures.filter((one) => isMoney(one) && !taken.has(one) && one.value > 0);
+    const uses = figures.filter(({ kind, value }) => kind === 'energy' && value > 0);
+    const [amount, quantity] = [amounts[0], uses[0]];
+    if (!amount || !quantity || amounts.length > 1 || uses.length > 1 || NO_CHARGE.some((one) => one.test(words)))
+      return [];
+    const register = registerOf(quantity, amount, rows, () => true);
+    const pence = penceOf(amount) / quantity.value;
+    return [
+      { kind: 'energy', fuel: fuelOf(amount), register, quantity, pence, amount, ...datesOf(amount, pairs, rows) },
+    ];
+  });
+}
+const NO_CHARGE: readonly RegExp[] = [NEXT_PAYMENT, PAYMENT, TOTAL];
+
 const wordsAbout = (figures: readonly Figure[], rows: readonly RowFacts[]): string => {
   const at = [...new Set(figures.map(({ row }) => row))];
   return [...at.map((row) => rows[row]!.words), ...figures.map(({ heading }) => heading)].join(' ');
@@ -232,6 +255,8 @@ function kindOfLine(quantity: Figure, price: Figure, about: string): LineKind {
   )
     return 'standing';
   if (LEVY.test(about) && !/arbeitspreis|unit rate/i.test(about)) return 'levy';
+  // By volume alone nobody knows the energy.
+  if (quantity.kind === 'volume') return 'unknown';
   if (quantity.kind === 'energy' || price.per === 'unit' || ENERGY.test(about)) return 'energy';
   return 'unknown';
 }

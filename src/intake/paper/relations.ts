@@ -43,6 +43,7 @@ export interface GasSum extends Proof {
 /** At 6 to 7 bits at most 2 of 100 scrambled bills proved anything, and nothing was lost on real ones. */
 export const LEAST_BITS = 7;
 const IN_ROW = 4;
+const FAR = 1;
 /** Lines above and below in which the parts of one sum stand, where they stand under each other. */
 const BLOCK = 5;
 const EXACT = 0.5 + 1e-6;
@@ -82,6 +83,29 @@ export function findProducts(rows: readonly RowFacts[]): Product[] {
     }
   });
   return settle(found, ({ amount, price }) => [amount, price]);
+}
+
+/** A price and an amount in one row whose quantity stands elsewhere: among the uses that are proved, and the days. */
+export function findFarProducts(
+  rows: readonly RowFacts[],
+  found: readonly Product[],
+  uses: readonly Figure[],
+): Product[] {
+  const taken = new Set(found.flatMap(({ price, amount }) => [price, amount]));
+  const more = rows.flatMap(({ figures }) => {
+    const free = figures.filter((one) => !taken.has(one));
+    const prices = free.filter(({ kind }) => kind === 'price');
+    return free
+      .filter((one) => isMoney(one) && one.value > 0)
+      .flatMap((amount) =>
+        prices.flatMap((price) => {
+          const byDay = price.per === 'day' || price.per === 'year';
+          const fitting = uses.filter(({ kind }) => (kind === 'days' ? byDay || !price.per : !byDay));
+          return productsOf(amount, fitting, [price], FAR);
+        }),
+      );
+  });
+  return settle(more, ({ amount, price }) => [amount, price]);
 }
 
 const near = (rows: readonly RowFacts[], at: number): Figure[] =>

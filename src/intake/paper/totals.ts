@@ -44,6 +44,7 @@ const sumOf = (values: readonly number[]): number => values.reduce((a, b) => a +
 const signedPence = ({ amount }: PaperLine): number => (amount.negative ? -penceOf(amount) : penceOf(amount));
 /** Below the last charge the total stands within this many rows. */
 const REACH = 30;
+const MOST_EXTRAS = 14;
 
 /** VAT rows: a share in per cent and a sum of money, in one row or in two that follow each other. */
 function vatRows(rows: readonly RowFacts[], taken: ReadonlySet<Figure>): VatRow[] {
@@ -77,7 +78,7 @@ export function findTotals({ rows, lines, taken }: TotalsInput): Totals | undefi
   const vats = vatRows(rows, taken);
   const extras = extrasBetween(rows, taken, first, Math.min(rows.length - 1, last + REACH))
     .filter(({ figure }) => !isSettling(rows[figure.row]!) && !isOfVat(figure, vats))
-    .slice(0, 6);
+    .slice(0, MOST_EXTRAS);
   let best: Totals | undefined;
   for (const before of subsetsOf(extras)) {
     const netPence = bare + sumOf(before.map(({ pence }) => pence));

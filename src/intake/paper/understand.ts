@@ -10,10 +10,20 @@ import {
   type PaperFuel,
   type PaperLine,
   pairDates,
+  pricelessLines,
   swapDayAndMonth,
 } from './lines.ts';
 import { rowsOf } from './page.ts';
-import { type Difference, findDifferences, findGasSums, findProducts, type GasSum, type Proof } from './relations.ts';
+import {
+  type Difference,
+  findDifferences,
+  findFarProducts,
+  findGasSums,
+  findProducts,
+  type GasSum,
+  type Product,
+  type Proof,
+} from './relations.ts';
 import { findSettling, findTotals, type Settling, type Totals } from './totals.ts';
 import { PERIOD, WATER } from './vocabulary.ts';
 
@@ -51,35 +61,78 @@ export interface Understanding {
 export interface UnderstandChoices {
   readonly decimal?: '.' | ',' | undefined;
   readonly dayFirst?: boolean | undefined;
+  /** Whether people of that zone write the month first. */
+  readonly monthFirst?: boolean | undefined;
 }
 
 /** Reads under both decimal marks and both orders of day and month, and keeps what proves more. */
-export function understand(pages: readonly Page[], { decimal, dayFirst }: UnderstandChoices): Understanding {
+export function understand(pages: readonly Page[], choices: UnderstandChoices): Understanding {
+  const { decimal } = choices;
   const rows = rowsOf(pages);
   const marks = decimal === undefined ? (['.', ','] as const) : ([decimal] as const);
-  const read = marks.map((mark) => understandRows(readRows(rows, mark), mark, dayFirst));
+  const read = marks.map((mark) => understandRows(readRows(rows, mark), mark, choices));
   return read.reduce((best, one) => (one.bits > best.bits ? one : best));
 }
 
-function understandRows(plain: readonly RowFacts[], decimal: '.' | ',', dayFirst: boolean | undefined): Understanding {
-  const products = findProducts(plain);
+function understandRows(
+  plain: readonly RowFacts[],
+  decimal: '.' | ',',
+  { dayFirst, monthFirst }: UnderstandChoices,
+): Understanding {
   const differences = findDifferences(plain);
   const gas = findGasSums(plain, differences);
+  const found = findProducts(plain);
   const swapped = swapDayAndMonth(plain);
-  const make = (rows: readonly RowFacts[]) => sectionsOf(rows, products, differences, gas);
-  const first = dayFirst === false && swapped ? make(swapped) : make(plain);
-  const second = swapped && dayFirst === undefined ? make(swapped) : undefined;
+  const make = (rows: readonly RowFacts[]) => {
+    const products = [...found, ...findFarProducts(rows, found, usesOf(rows, found, differences, gas))];
+    return { ...sectionsOf(rows, products, differences, gas), products };
+  };
+  const isSwapped = swapped !== undefined && (swapped.isOnly || (dayFirst === undefined ? monthFirst : !dayFirst));
+  const first = make(isSwapped ? swapped.rows : plain);
+  const isOpen = swapped !== undefined && !swapped.isOnly && dayFirst === undefined;
+  const second = isOpen ? make(isSwapped ? plain : swapped.rows) : undefined;
   const provedDays = (made: ReturnType<typeof make>) => made.sections.filter(({ period }) => period?.proof).length;
-  const isSwap = second !== undefined && provedDays(second) > provedDays(first);
-  const chosen = isSwap ? second : first;
+  const chosen = second && provedDays(second) > provedDays(first) ? second : first;
   const orderOpen = second !== undefined && provedDays(first) === provedDays(second);
-  const bits = [...products, ...differences, ...gas].reduce((sum, one) => sum + one.bits, 0);
+  const bits = [...chosen.products, ...differences, ...gas].reduce((sum, one) => sum + one.bits, 0);
   return { ...chosen, rows: plain, decimal, orderOpen, bits };
+}
+
+/** What some price elsewhere may be for: amounts of use that something proves, and the days between two dates. */
+function usesOf(
+  rows: readonly RowFacts[],
+  products: readonly Product[],
+  differences: readonly Difference[],
+  gas: readonly GasSum[],
+): Figure[] {
+  const days = pairDates(rows).flatMap(({ from, to, days }) =>
+    [days, days + 1].map(
+      (value): Figure => ({
+        row: to.row,
+        box: { ...from.box, width: Math.max(from.box.width, to.box.x + to.box.width - from.box.x) },
+        text: String(value),
+        value,
+        decimals: 0,
+        negative: false,
+        kind: 'days',
+        before: '',
+        heading: '',
+      }),
+    ),
+  );
+  return [
+    ...new Set([
+      ...products.map(({ quantity }) => quantity),
+      ...differences.map(({ used }) => used),
+      ...gas.map(({ energy }) => energy),
+      ...days,
+    ]),
+  ];
 }
 
 function sectionsOf(
   rows: readonly RowFacts[],
-  products: ReturnType<typeof findProducts>,
+  products: readonly Product[],
   differences: readonly Difference[],
   gas: readonly GasSum[],
 ) {
@@ -87,7 +140,11 @@ function sectionsOf(
   const proved = linesOf(rows, products, pairs);
   const used = new Set(products.flatMap(({ price, amount }) => [price, amount]));
   const failed = contradictedLines(rows, used, pairs);
-  const all = [...proved, ...failed].toSorted((a, b) => a.amount.row - b.amount.row);
+  const priced = [...proved, ...failed];
+  const hasUse = priced.some(({ kind }) => kind === 'energy');
+  const all = [...priced, ...(hasUse ? [] : pricelessLines(rows, used, pairs))].toSorted(
+    (a, b) => a.amount.row - b.amount.row,
+  );
   const isWater = all.some(({ fuel }) => fuel === 'water') || rows.some(({ text }) => WATER.test(text));
   const charges = all.filter(({ kind, fuel }) => fuel !== 'water' && kind !== 'payment' && kind !== 'unknown');
   const fuels = [...new Set(charges.filter(({ kind }) => kind === 'energy').map(({ fuel }) => fuel))];
@@ -105,11 +162,14 @@ function sectionsOf(
     // A charge of no known fuel goes with the only one there is.
     charges.filter((line) => line.fuel === fuel || (fuels.length === 1 && line.fuel === undefined));
   const single = fuels.map((fuel) => findTotals({ rows, lines: linesOfFuel(fuel), taken }));
-  const all2 = fuels.flatMap(linesOfFuel);
-  const together =
-    fuels.length > 1 && single.some((one) => one?.vat === undefined)
-      ? findTotals({ rows, lines: all2, taken })
+  // A total may hold what is left out here: water, or what no word names.
+  const others = all.filter(({ fuel, kind }) => kind === 'unknown' || (fuel === 'water' && kind !== 'payment'));
+  const everything = [...fuels.flatMap(linesOfFuel), ...others];
+  const over =
+    fuels.length + others.length > 1 && single.some((one) => one?.vat === undefined)
+      ? findTotals({ rows, lines: everything, taken })
       : undefined;
+  const together = over?.vat || single.some((one) => one === undefined) ? over : undefined;
   const sections = fuels.map((fuel, i): Section => {
     const lines = linesOfFuel(fuel);
     const energies = lines.filter(({ kind }) => kind === 'energy');
@@ -123,7 +183,7 @@ function sectionsOf(
       period: periodOf(pairs, lines, rows),
       differences: differences.filter((one) => belongs(one, energies, mine)),
       gas: mine.slice(0, 1),
-      totals: single[i],
+      totals: together?.vat ? beforeVat(single[i]) : single[i],
     };
   });
   const sum =
@@ -140,6 +200,13 @@ function sectionsOf(
     isWater,
     payments: all.filter(({ kind }) => kind === 'payment'),
   };
+}
+
+/** Where VAT is laid on all fuels together, what one of them comes to is before VAT. */
+function beforeVat(totals: Totals | undefined): Totals | undefined {
+  if (!totals || totals.vat) return totals;
+  const { total, net = total, ...rest } = totals;
+  return { ...rest, ...(net ? { net } : {}) };
 }
 
 export const sumQuantity = (lines: readonly PaperLine[]): number =>

@@ -132,7 +132,10 @@ export function listValues({ understood, sections, typed }: ValuesInput): PaperV
 
   function addTotals(totals: Totals | undefined, of: (kind: PaperValueKind, name?: string) => Draft) {
     if (!totals) return;
-    for (const { figure, name } of [...totals.before, ...totals.after]) add(of('extra', name), figure);
+    for (const { figure, name } of [...totals.before, ...totals.after]) {
+      if (!values.some(({ kind, boxes }) => kind === 'extra' && boxes[0] === figure.box))
+        add(of('extra', name), figure);
+    }
     if (totals.net) add(of('net'), totals.net);
     if (totals.vat) {
       add(of('vat-rate'), totals.vat.rate);

@@ -135,6 +135,7 @@ export const REMARK_CODES = [
   'paper-fuel-asked',
   'paper-period-asked',
   'paper-vat-asked',
+  'paper-total-asked',
   'paper-unproved-asked',
   'paper-meaning-asked',
   'paper-contradicted-asked',

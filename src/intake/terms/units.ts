@@ -4,7 +4,7 @@ import { isDelivered, isSaleUnit, SALE_UNITS, unitsOf } from '../../model/shapes
 import type { EnergyUnit, IntakeContext } from './choices.ts';
 
 /** 105.5056 MJ ÷ 3.6, the definition of the therm. */
-const KWH_PER_THERM = 29.3071;
+export const KWH_PER_THERM = 29.3071;
 const MJ_PER_KWH = 3.6;
 /** 1055.05585262 J, the international table definition of the BTU. */
 const KWH_PER_BTU = 1055.055_852_62 / 3_600_000;

@@ -82,6 +82,7 @@ export function answersTo(remark: Remark, preview: IntakePreview): readonly Answ
         { label: say('The prices hold VAT'), ...ofPaper(choices, { vat: 'included' }) },
         { label: say('No VAT is in them'), ...ofPaper(choices, { vat: 'none' }) },
       ];
+    case 'paper-total-asked':
     case 'paper-unproved-asked':
     case 'paper-meaning-asked':
       return [{ label: say('They are right'), ...ofPaper(choices, { looked: true }) }];

@@ -347,6 +347,8 @@ export const REMARKS: Catalogue = {
   '{at}: another version of Plainwarmth noted “{code}”, which is not known here.':
     '{at}: eine andere Fassung von Plainwarmth hat „{code}“ vermerkt, das hier nicht bekannt ist.',
   // Bills on paper
+  'No sum on {file} confirms that its charges are all here: {names}. A charge or the page with the total may be missing. Compare with the paper.':
+    'Keine Summe auf {file} bestätigt, dass alle Beträge da sind: {names}. Ein Betrag oder die Seite mit der Summe kann fehlen. Vergleichen Sie mit dem Papier.',
   '{file} is locked with a password. Open it with the password, print it to a new PDF without one, and choose that.':
     '{file} ist mit einem Passwort gesperrt. Öffnen Sie die Datei damit, drucken Sie sie ohne Passwort in ein neues PDF und wählen Sie dieses.',
   '{file} is a damaged PDF. Download it again, or ask the supplier for it anew.':

@@ -116,6 +116,21 @@ const ENGLISH: readonly Words[] = [
     days: 'days',
   },
 ];
+/** Words that few bills use, so that the reader has to ask what it cannot know. */
+const ODD: Words = {
+  ...ENGLISH[2]!,
+  day: 'Sunlit hours',
+  night: 'Quiet hours',
+  evening: 'Late hours',
+  '': 'Supplied',
+  standing: 'Network access',
+  net: 'Together',
+  total: 'This quarter comes to',
+  discount: 'Thank you from us',
+  paid: 'From your bank',
+  due: 'Left over',
+  used: 'Makes',
+};
 const GERMAN: readonly Words[] = [
   {
     electricity: 'Stromabrechnung',
@@ -203,16 +218,26 @@ interface Layout {
   readonly size: number;
   readonly left: number;
   readonly right: number;
-  readonly totalsAbove: boolean;
+  /** Prices and charges stand without what they are for. */
+  readonly apart: boolean;
+  /** One VAT and one total over all fuels. */
+  readonly together: boolean;
+  /** Energy is charged to the hundredth and printed whole. */
+  readonly rounded: boolean;
+  /** A panel with prices that hold VAT. */
+  readonly pricePanel: boolean;
 }
-export const LAYOUTS = 56;
+export const LAYOUTS = 76;
+/** From this one on: numbers apart, VAT over two fuels, energy rounded, odd words. */
+const PLAIN_LAYOUTS = 56;
 
 /** The layout of a number: always the same choices. */
 function layoutOf(number: number): Layout {
   const chance = chanceOf(9000 + number);
   const language = number % 5 < 3 ? 'en' : 'de';
   const lines = (['table', 'sentence', 'cards', 'sum', 'prose', 'table', 'sentence'] as const)[number % 7]!;
-  const both = chance.yes(0.2);
+  const hard = number >= PLAIN_LAYOUTS ? (number - PLAIN_LAYOUTS) % 5 : undefined;
+  const both = hard === 1 || chance.yes(0.2);
   const fuels = both
     ? (['electricity', 'gas'] as const)
     : chance.yes(0.35)
@@ -225,14 +250,15 @@ function layoutOf(number: number): Layout {
       language,
       fuels,
       registers: chance.pick([1, 1, 2, 2, 3]),
-      priceChange: lines !== 'cards' && lines !== 'prose' && chance.yes(0.3),
+      rounded: hard === 2,
+      priceChange: hard !== 0 && lines !== 'cards' && lines !== 'prose' && chance.yes(0.3),
       discount: chance.yes(0.25),
-      vatInside: lines !== 'prose' && chance.yes(0.2),
+      vatInside: hard !== 1 && lines !== 'prose' && chance.yes(0.2),
       rateDecimals: chance.pick([2, 3]),
     },
-    words: chance.pick(language === 'en' ? ENGLISH : GERMAN),
+    words: hard === 3 && language === 'en' ? ODD : chance.pick(language === 'en' ? ENGLISH : GERMAN),
     lines,
-    readings: chance.pick(['table', 'lines', 'none', 'table']),
+    readings: hard === 0 ? 'table' : chance.pick(['table', 'lines', 'none', 'table']),
     dates: between(chance, 0, 3),
     decimal,
     thousands: language === 'de' ? chance.pick(['.', '', '.']) : chance.pick([',', '', ',']),
@@ -249,7 +275,10 @@ function layoutOf(number: number): Layout {
     size: chance.pick([8, 9, 10, 11]),
     left: between(chance, 35, 80),
     right: between(chance, 380, 540),
-    totalsAbove: false,
+    apart: hard === 0,
+    together: hard === 1,
+    rounded: hard === 2,
+    pricePanel: hard === 4,
   };
 }
 
@@ -270,13 +299,15 @@ export function layOutBill(number: number, seed: number): LaidOutBill {
     for (const section of bill.sections) page.pair(words[section.fuel]!, money(section.totalPence, layout));
     page.gap();
   }
+  if (layout.pricePanel) pricePanel(page, bill, layout);
   if (layout.panel) sidePanel(page, chance, layout);
   bill.sections.forEach((section, i) => {
     if (i > 0 || layout.newPage) page.turn();
     laySection(page, section, bill, layout, chance);
   });
   page.gap();
-  if (bill.sections.length > 1)
+  if (layout.together) layTogether(page, bill, layout);
+  if (!layout.together && bill.sections.length > 1)
     page.pair(
       layout.shape.language === 'de' ? 'Gesamtbetrag aller Lieferungen' : 'Total of all your charges',
       money(sum, layout),
@@ -358,13 +389,18 @@ function laySection(page: Paper, section: MadeSection, bill: MadeBill, layout: L
     page.field(names[1]!, fuel, row.register, priceText(row.milliPence, layout).number);
     page.field(names[2]!, fuel, row.register, plain(row.pence / 100, layout, 2));
   }
-  if (layout.lines === 'table') layTable(page, rows, layout);
+  if (layout.apart) for (const row of rows) layApart(page, row, layout);
+  else if (layout.lines === 'table') layTable(page, rows, layout);
   else for (const row of rows) layLine(page, row, layout);
   if (section.discountPence > 0) {
     page.pair(words.discount!, `-${money(section.discountPence, layout)}`);
     page.field('extra', fuel, '', plain(section.discountPence / 100, layout, 2));
   }
-  layTotals(page, section, bill, layout, chance);
+  if (layout.together) {
+    const of = `${layout.shape.language === 'de' ? 'Summe' : 'Total for'} ${words[fuel]}`;
+    page.pair(of, money(section.netPence, layout));
+    page.field('net', fuel, '', plain(section.netPence / 100, layout, 2));
+  } else layTotals(page, section, bill, layout, chance);
 }
 
 interface Row {
@@ -449,6 +485,13 @@ function layLine(page: Paper, row: Row, layout: Layout): void {
   }
 }
 
+function layApart(page: Paper, row: Row, layout: Layout): void {
+  const { number, unit } = priceText(row.milliPence, layout);
+  const german = layout.shape.language === 'de';
+  const per = row.kind === 'energy' ? 'kWh' : german ? 'Tag' : 'day';
+  page.pair(`${row.label}: ${number} ${unit} ${german ? 'je' : 'per'} ${per}`, money(row.pence, layout));
+}
+
 function layReading(page: Paper, reading: MadeReading, section: MadeSection, layout: Layout): void {
   const { words } = layout;
   const { fuel } = section;
@@ -503,6 +546,38 @@ function layTotals(page: Paper, section: MadeSection, bill: MadeBill, layout: La
   const on = layout.order === 0 ? ` ${layout.shape.language === 'de' ? 'auf' : 'on'} ${money(netPence, layout)}` : '';
   page.pair(`${words.vat} ${percent}${on}`, money(vatPence, layout));
   page.pair(words.total!, money(totalPence, layout));
+}
+
+function layTogether(page: Paper, bill: MadeBill, layout: Layout): void {
+  const { words } = layout;
+  const net = bill.sections.reduce((all, one) => all + one.netPence, 0);
+  const vat = Math.floor((net * bill.vatPercent + 50) / 100);
+  page.pair(words.net!, money(net, layout));
+  page.pair(`${words.vat} ${bill.vatPercent} %`, money(vat, layout));
+  page.pair(words.total!, money(net + vat, layout));
+  const field = (kind: string, pence: number) => page.field(kind, '', '', plain(pence / 100, layout, 2));
+  field('net', net);
+  page.field('vat-rate', '', '', `${bill.vatPercent} %`);
+  field('vat', vat);
+  field('total', net + vat);
+}
+
+function pricePanel(page: Paper, bill: MadeBill, layout: Layout): void {
+  const [section] = bill.sections;
+  const price = section!.charges[0]!.milliPence * (1 + bill.vatPercent / 100);
+  const { number, unit } = priceText(Math.round(price), layout);
+  const german = layout.shape.language === 'de';
+  page.gap();
+  page.say(german ? 'Ihr Tarif auf einen Blick' : 'About your tariff');
+  page.pair(german ? 'Preis je kWh mit Steuer' : 'Price per kWh with tax', `${number} ${unit}`);
+  page.pair(
+    german ? 'Geschätzt im Jahr' : 'Estimate for a year',
+    `${whole(Math.round(section!.charges[0]!.kWh * 4.1), layout)} kWh`,
+  );
+  page.pair(
+    german ? 'Geschätzte Kosten im Jahr' : 'Estimated cost for a year',
+    money(Math.round(section!.totalPence * 4.1), layout),
+  );
 }
 
 function letterHead(page: Paper, chance: Chance, layout: Layout): void {

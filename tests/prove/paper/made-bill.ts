@@ -61,6 +61,8 @@ export interface BillShape {
   readonly fuels: readonly ('electricity' | 'gas')[];
   readonly registers: 1 | 2 | 3;
   readonly priceChange: boolean;
+  /** Charged to the hundredth of a kWh, printed whole. */
+  readonly rounded: boolean;
   readonly discount: boolean;
   readonly vatInside: boolean;
   readonly rateDecimals: 2 | 3;
@@ -123,7 +125,8 @@ function makeSection(
       const milliPence =
         fuel === 'gas' ? price(5800, 12_900) : register === 'night' ? price(9000, 19_900) : price(21_000, 41_900);
       const span = dated ? { from: spans[i]![0], to: spans[i]![1] } : {};
-      return { register, kWh, milliPence, pence: charge(kWh, milliPence), ...span };
+      const charged = shape.rounded ? kWh + between(chance, -49, 49) / 100 : kWh;
+      return { register, kWh, milliPence, pence: charge(charged, milliPence), ...span };
     }),
   );
   const standing = spans.map(([first, last]): MadeStanding => {

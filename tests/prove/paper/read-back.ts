@@ -134,7 +134,7 @@ function isRight({ bill }: LaidOutBill, { series }: IntakePreview): boolean {
         dayOf(period.from) === bill.from &&
         dayOf(period.to) === bill.to &&
         period.kWh === kWh &&
-        Math.abs((period.costPence ?? 0) - section.totalPence) <= 1
+        Math.abs((period.costPence ?? 0) - section.totalPence) <= 2
       );
     })
   );
