@@ -195,7 +195,10 @@ export function kindOfReading(reading: Figure, rows: readonly RowFacts[]): Readi
       .filter((word) => word.x >= from - 1 && word.x < to - 1)
       .map((word) => word.text)
       .join(' ');
-  const behind = wordsBetween(reading.box.x + reading.box.width, right?.box.x ?? Number.POSITIVE_INFINITY);
+  const beside = wordsBetween(reading.box.x + reading.box.width, right?.box.x ?? Number.POSITIVE_INFINITY);
+  // In running text what is said of the last number may begin the next line.
+  const wrapped = /^\([^)]*\)/.exec(rows[reading.row + 1]?.text ?? '')?.[0] ?? '';
+  const behind = right || beside !== '' ? beside : wrapped;
   const before = wordsBetween(left ? left.box.x + left.box.width : 0, reading.box.x);
   const alone = figures.filter(({ kind }) => kind === 'reading' || kind === 'plain').length < 2 ? text : '';
   for (const words of [behind, before, reading.heading, alone]) {

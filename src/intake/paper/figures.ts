@@ -100,7 +100,7 @@ export function readRows(rows: readonly Row[], decimal: Decimal): RowFacts[] {
   const plain = rows.map((row, number) => readRow(row, number, decimal));
   return plain.map((facts, i) => ({
     ...facts,
-    figures: facts.figures.map((figure) => withHeading(figure, plain, i)),
+    figures: facts.figures.map((figure) => withHeading(withUnitBelow(figure, plain, i), plain, i)),
   }));
 }
 
@@ -244,6 +244,22 @@ function realDay(year: number, month: number, day: number): { day: number } | un
   const found = civilDay(year, month, day);
   const date = new Date(found * 86_400_000);
   return date.getUTCMonth() + 1 === month && date.getUTCDate() === day ? { day: found } : undefined;
+}
+
+/** In a narrow column the unit of a number stands under it. */
+function withUnitBelow(figure: Figure, rows: readonly RowFacts[], at: number): Figure {
+  if (figure.kind !== 'plain') return figure;
+  const { x, width, page } = figure.box;
+  const { row } = rows[at]!;
+  for (const { row: below } of rows.slice(at + 1, at + 3)) {
+    if (below.page !== page || below.y - row.y > 2.2 * row.height) break;
+    const under = below.words.filter((word) => word.x < x + width + 2 && word.x + word.width > x - 2);
+    const text = under.map((word) => word.text).join(' ');
+    const unit = UNITS.exec(text);
+    if (unit && unit[0].length === text.length && text !== '')
+      return { ...figure, text: `${figure.text} ${text}`, ...kindOf(undefined, unit.groups) };
+  }
+  return figure;
 }
 
 const LOOK_UP = 16;

@@ -47,7 +47,8 @@ const [LEAST_DAYS, MOST_DAYS] = [3, 800];
 export function pairDates(rows: readonly RowFacts[]): DatePair[] {
   const pairs: DatePair[] = [];
   rows.forEach(({ dates, row }, at) => {
-    const next = rows[at + 1];
+    // In a narrow column the second date stands under the first, perhaps with the middle of the row between.
+    const next = rows.slice(at + 1, at + 3).find((one) => one.dates.length > 0);
     const below = next && next.row.page === row.page && next.row.y - row.y < row.height * 2.6 ? next.dates : [];
     const alone = dates.length === 1 && below.length === 1 ? [...dates, ...below] : dates;
     for (let i = 1; i < alone.length; i++) {

@@ -55,7 +55,7 @@ export const ESTIMATED = words(
   'estimated?|est\\.?|geschätzt\\w*|rechnerisch\\w*|hochrechnung|hochgerechnet|maschinell',
 );
 export const ACTUAL = words(
-  'actual|read by us|our reading|smart|remote|abgelesen|ablesung durch uns|fernablesung|netzbetreiber',
+  'actual|read by us|our reading|smart|remote|abgelesen|ablesung(?: durch uns)?|fernablesung|netzbetreiber',
 );
 export const BY_CUSTOMER = words(
   'customer|your own|you read|by you|selbstablesung|selbst abgelesen|kundenablesung|kunde',
