@@ -20,12 +20,12 @@ export function defaultDataFolder({ platform, env, home }: Surroundings = here()
   return posix.join(xdg && posix.isAbsolute(xdg) ? xdg : posix.join(home, '.local', 'share'), 'plainwarmth');
 }
 
-/** Where the browser of the window keeps its own things: a place that no backup and no roaming profile carries along. */
-export function windowFolder({ platform, env, home }: Surroundings = here()): string {
+/** Where the browser of the window keeps its own things, and Node the compiled program: no backup and no roaming profile carries it along. */
+export function cacheFolder(what: 'window' | 'compiled', { platform, env, home }: Surroundings = here()): string {
   if (platform === 'win32') {
-    return win32.join(env.LOCALAPPDATA || win32.join(home, 'AppData', 'Local'), 'Plainwarmth', 'window');
+    return win32.join(env.LOCALAPPDATA || win32.join(home, 'AppData', 'Local'), 'Plainwarmth', what);
   }
-  if (platform === 'darwin') return posix.join(home, 'Library', 'Caches', 'Plainwarmth', 'window');
+  if (platform === 'darwin') return posix.join(home, 'Library', 'Caches', 'Plainwarmth', what);
   const xdg = env.XDG_CACHE_HOME;
-  return posix.join(xdg && posix.isAbsolute(xdg) ? xdg : posix.join(home, '.cache'), 'plainwarmth', 'window');
+  return posix.join(xdg && posix.isAbsolute(xdg) ? xdg : posix.join(home, '.cache'), 'plainwarmth', what);
 }

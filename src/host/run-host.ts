@@ -1,6 +1,7 @@
 /** The loopback host from its start to its end: options, desk, server, window, and a clean close. */
+import { enableCompileCache } from 'node:module';
 import { join } from 'node:path';
-import { defaultDataFolder, windowFolder } from './data-folder.ts';
+import { cacheFolder, defaultDataFolder } from './data-folder.ts';
 import { keepLog } from './keep-log.ts';
 import { openBrowser, openOwnWindow } from './open-browser.ts';
 import { type HostOptions, readOptions, USAGE } from './options.ts';
@@ -13,7 +14,8 @@ const STARTING_MS = 10_000;
 
 /** Only an address that is good for one page goes on a command line. */
 async function show(address: string, { window, browser }: HostOptions): Promise<void> {
-  const shown = (window && !browser && (await openOwnWindow(address, windowFolder()))) || (await openBrowser(address));
+  const shown =
+    (window && !browser && (await openOwnWindow(address, cacheFolder('window')))) || (await openBrowser(address));
   if (!shown) console.error('No browser could be opened from here; open the address yourself.');
 }
 
@@ -27,10 +29,17 @@ async function joinRunning(dataFolder: string, options: HostOptions, patienceMs 
   return true;
 }
 
+/** What Node makes of the program's code serves the next start too. Threads hear of the place by the environment. */
+function keepCompiled(): void {
+  process.env.NODE_COMPILE_CACHE ??= cacheFolder('compiled');
+  enableCompileCache(process.env.NODE_COMPILE_CACHE);
+}
+
 async function run(options: HostOptions, dataFolder: string): Promise<void> {
   // After an update the old one may still be there, whose pages would be of the new one.
   if (isOtherVersionRunning(dataFolder)) await quitRunning(dataFolder);
   if (await joinRunning(dataFolder, options)) return;
+  keepCompiled();
   let ending = false;
   // Whoever opens the address by hand also ends the host by hand.
   const presence = watchPresence(options.open ? STAY_MS : null, () => void end());

@@ -2,7 +2,7 @@
  * The loopback host: the same window and the same contract as the desktop shell, over HTTP on 127.0.0.1 only.
  * A call is POST /call/NAME; its answer comes as lines of JSON: any number of {progress}, then {result} or {refusal}.
  */
-import { createServer, type IncomingMessage, type ServerResponse } from 'node:http';
+import type { IncomingMessage, ServerResponse } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import type { Duplex } from 'node:stream';
 import { DeskError, type DeskRefusal } from '../desk/desk-error.ts';
@@ -33,6 +33,9 @@ export interface LoopbackHost {
   /** Lets work that is under way come to its end. */
   close(): Promise<void>;
 }
+
+// An import would load all that the module offers, `fetch` and its streams among it, before the first page.
+const { createServer } = process.getBuiltinModule('node:http');
 
 const LINES = { ...SECURITY_HEADERS, 'Content-Type': 'application/x-ndjson', 'Cache-Control': 'no-store' };
 const line = (content: object) => `${JSON.stringify(content)}\n`;

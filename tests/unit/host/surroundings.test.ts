@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { defaultDataFolder, windowFolder } from '../../../src/host/data-folder.ts';
+import { cacheFolder, defaultDataFolder } from '../../../src/host/data-folder.ts';
 import { localToday } from '../../../src/host/local-today.ts';
 import { hasDisplay, openerOf } from '../../../src/host/open-browser.ts';
 import { describeOpening } from '../../../src/host/opening-notice.ts';
@@ -42,7 +42,8 @@ test.each([
     folder: 'C:\\L\\Plainwarmth\\window',
   },
 ])('the window on $platform keeps its own things in $folder', ({ folder, ...surroundings }) => {
-  expect(windowFolder(surroundings)).toBe(folder);
+  expect(cacheFolder('window', surroundings)).toBe(folder);
+  expect(cacheFolder('compiled', surroundings)).toBe(folder.replace('window', 'compiled'));
 });
 
 test.each([
