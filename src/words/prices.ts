@@ -2,6 +2,7 @@
 import {
   type Appraisal,
   basisOf,
+  isOpenPrice,
   type openPrices,
   type PriceBasis,
   type PriceKind,
@@ -89,13 +90,16 @@ export function priceInShort(basis: PriceBasis): string {
   return staleDays === undefined ? named : say('{price}, old', { price: named });
 }
 
-/** Whether some way of heating shown is reckoned at a price that has ended. */
-const hasOldPrice = ({ prices, systems }: Pick<Appraisal, 'prices' | 'systems'>): boolean =>
-  systems.some((system) => basisOf(prices, system)?.basis.staleDays !== undefined);
+/** Whether some way of heating shown is reckoned at a price that has ended, or at one that nobody publishes. */
+const hasOpenPrice = ({ prices, systems }: Pick<Appraisal, 'prices' | 'systems'>): boolean =>
+  systems.some((system) => {
+    const found = basisOf(prices, system);
+    return found !== undefined && isOpenPrice(found.basis);
+  });
 
 /** Head of a table of yearly costs. */
 export const yearAtPrices = (appraisal: Pick<Appraisal, 'prices' | 'systems'>): string =>
-  hasOldPrice(appraisal) ? say('A year, at prices that are not all of today') : say('A year, at today’s prices');
+  hasOpenPrice(appraisal) ? say('A year, at prices that are not all of today') : say('A year, at today’s prices');
 
 const priceName = (price: PricedCarrier | 'two-rate'): string =>
   price === 'two-rate' ? say('electricity by day and night') : carrierName(price);

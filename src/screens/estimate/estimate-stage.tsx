@@ -7,6 +7,7 @@ import { writtenEstimateWorking } from '../../words/explained/estimate-workings.
 import { longDate, spokenPounds } from '../../words/numbers.ts';
 import { inMoneyOf, say } from '../../words/say.ts';
 import { homesSentence } from '../../words/sure.ts';
+import { estimateInForce } from '../check/bills.ts';
 import { useHousehold } from '../household-context.tsx';
 import { StageHead } from '../shared/stage-head.tsx';
 import { EstimateRow } from './estimate-row.tsx';
@@ -21,7 +22,8 @@ export function EstimateStage() {
   const [olderOpen, setOlderOpen] = useState(false);
   const { household, estimates, appraisal } = useHousehold();
   const kept = estimates.toSorted((a, b) => b.number - a.number);
-  const newest = kept[0];
+  // The one that the household took speaks for all, else the newest.
+  const newest = kept.length > 0 ? estimateInForce(kept, household) : undefined;
   const spokenThen = (pence: number) => inMoneyOf(newest ?? {}, () => spokenPounds(pence));
   const { pump } = findSideBySide(appraisal);
   const cost = spokenPounds(pump.cost.value);

@@ -1,8 +1,10 @@
+import { useState } from 'react';
 import { Reworded } from '../../charts/reworded.tsx';
 import { COUNTRIES, type Country, countryOf } from '../../model/shapes/country.ts';
 import { isCutByClock } from '../../model/shapes/evidence.ts';
 import { AgeBand, HomeKind, type Household } from '../../model/shapes/household.ts';
 import { referenceOf } from '../../reference/index.ts';
+import { moneySign } from '../../words/numbers.ts';
 import { phrase, say } from '../../words/say.ts';
 import { sayTold } from '../../words/say-told.ts';
 import { useHousehold } from '../household-context.tsx';
@@ -29,6 +31,14 @@ export function HomeFields() {
   const { household, series, appraisal, today, change } = useHousehold();
   const { home } = household;
   const country = countryOf(household);
+  const [movingTo, setMovingTo] = useState<Country | null>(null);
+  const hasPrices = [household.prices, household.purchase, household.tariffs].some(
+    (one) => Object.keys(one).length > 0,
+  );
+  const move = (to: Country) => {
+    setMovingTo(null);
+    change(moveTo(to, series.some(isCutByClock)));
+  };
   return (
     <section>
       <h3>{say('The home')}</h3>
@@ -52,8 +62,18 @@ export function HomeFields() {
           value={country}
           choices={sayChoices(COUNTRY_CHOICES)}
           note={say('Climate, built-in prices, money and taxes follow it.')}
-          onChange={(to) => change(moveTo(to, series.some(isCutByClock)))}
+          onChange={(to) => (hasPrices ? setMovingTo(to) : move(to))}
         />
+        {movingTo === null || movingTo === country ? null : (
+          <div className="actions" role="alert">
+            <span>
+              {say('Prices have been typed here in {money}. They go out with the move.', { money: moneySign() })}
+            </span>
+            <button type="button" onClick={() => move(movingTo)}>
+              {say('Move, without those prices')}
+            </button>
+          </div>
+        )}
         <TextField
           label={say('Postcode')}
           value={home.postcode ?? ''}
@@ -113,12 +133,18 @@ export function HomeFields() {
   );
 }
 
-/** The household in another country: its clock goes along where no readings were cut by the old one, its region does not. */
+/**
+ * The household in another country: its clock goes along where no readings were cut by the old one; its region does not,
+ * and neither does what was typed in the other money.
+ */
 const moveTo =
   (country: Country, isClockFixed: boolean) =>
   (household: Household): Household => {
     const { regionId: _, ...home } = household.home;
-    return { ...household, country, home, ...(isClockFixed ? {} : { zone: COUNTRIES[country].zone }) };
+    const zone = isClockFixed ? household.zone : COUNTRIES[country].zone;
+    const others = household.otherOffers?.map((offer) => ({ ...offer, purchase: {} }));
+    const cleared = { prices: {}, purchase: {}, tariffs: [], ...(others ? { otherOffers: others } : {}) };
+    return { ...household, country, zone, home, ...cleared };
   };
 
 type WithText = { jobNumber?: string | undefined; notes?: string | undefined };

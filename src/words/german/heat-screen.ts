@@ -58,6 +58,9 @@ export const HEAT_SCREEN: Catalogue = {
   'Your own number, if you keep one.': 'Ihre eigene Nummer, wenn Sie eine führen.',
   Postcode: 'Postleitzahl (britisch)',
   Country: 'Land',
+  'Prices have been typed here in {money}. They go out with the move.':
+    'Hier sind Preise in {money} eingegeben. Sie fallen beim Umzug weg.',
+  'Move, without those prices': 'Umziehen, ohne diese Preise',
   'Climate, built-in prices, money and taxes follow it.':
     'Klima, eingebaute Preise, Währung und Steuern richten sich danach.',
   'Weather of: {region}.': 'Wetter von: {region}.',
