@@ -375,6 +375,16 @@ export function contractSuite(name: string, open: () => Promise<OpenedClient>): 
       expect(shares.every((share) => share >= 0 && share <= 1)).toBe(true);
     });
 
+    test('values are the program’s own until a signed file of them is brought in', async () => {
+      const own = await call('values.read', {});
+      expect(own).toMatchObject({ edition: own.builtInEdition, laidOver: null });
+      const { fileId } = await call('file.offer', { fileName: 'values.json', bytes: bytesOf('{}') });
+      const looked = await refusalOf(call('values.look', { fileId }));
+      expect(looked.where).toContain('values.json');
+      expect((await refusalOf(call('values.use', { fileId }))).code).toBe(looked.code);
+      expect(await call('values.use', { fileId: null })).toEqual(own);
+    });
+
     test('every request of the contract is in this suite', () => {
       // The names stand in the tests above as they are written; a new request must be added to one of them.
       const text = readFileSync(new URL(import.meta.url), 'utf8');
