@@ -38,7 +38,6 @@ export function splitTable(
   start: number,
   onProgress?: (share: number) => void,
 ): Table | undefined {
-  const sep = separator.charCodeAt(0);
   const end = text.length;
   let cellFrom = new Uint32Array(Math.max(64, (end - start) >> 3));
   let cellTo = new Uint32Array(cellFrom.length);
@@ -47,6 +46,9 @@ export function splitTable(
   const escaped = new Set<number>();
   let cells = 0;
   let rows = 0;
+  let nextSep = -1;
+  let nextNewline = -1;
+  let nextReturn = -1;
   let line = 1 + countLines(text, 0, start, Number.POSITIVE_INFINITY);
   let at = start;
   while (at < end) {
@@ -75,10 +77,12 @@ export function splitTable(
         if (sawDoubledQuote) escaped.add(cells);
         line += countLines(text, from, to, Number.POSITIVE_INFINITY);
         at = closing + 1;
-        code = text.charCodeAt(at);
-        while (at < end && code !== sep && code !== NEWLINE && code !== RETURN) code = text.charCodeAt(++at);
-      } else {
-        while (at < end && code !== sep && code !== NEWLINE && code !== RETURN) code = text.charCodeAt(++at);
+      }
+      nextSep = ahead(text, separator, nextSep, at);
+      nextNewline = ahead(text, '\n', nextNewline, at);
+      nextReturn = ahead(text, '\r', nextReturn, at);
+      at = Math.min(nextSep, nextNewline, nextReturn);
+      if (closing < 0) {
         to = at;
         while (to > from && isSpace(text.charCodeAt(to - 1))) to--;
       }
@@ -86,7 +90,7 @@ export function splitTable(
       cellTo[cells] = to;
       if (to > from) anything = true;
       cells++;
-      if (at < end && code === sep) {
+      if (at < end && at === nextSep) {
         at++;
         continue;
       }
@@ -117,6 +121,13 @@ export function splitTable(
     escaped,
     openEnd: last !== NEWLINE && last !== RETURN,
   };
+}
+
+/** Where `sign` stands next, from `at` on, or the end; `known` is where it was last found. Searching is quicker than looking at each letter. */
+function ahead(text: string, sign: string, known: number, at: number): number {
+  if (known >= at) return known;
+  const found = text.indexOf(sign, at);
+  return found < 0 ? text.length : found;
 }
 
 const isSpace = (code: number): boolean => code === SPACE || code === HARD_SPACE || code === 9;
