@@ -41,11 +41,16 @@ export interface CheckRun extends KnownSince {
 /** Readings older than this before the end of the bill are of another year's habits, days. */
 const LOOK_BACK_DAYS = 400;
 
+/** A bill that cannot be held against a written estimate is refused in words. */
+export function refuseFaultyBill(estimate: WrittenEstimate, bill: BillCheckInput): void {
+  const [fault] = findBillFaults(estimate, bill);
+  if (fault) throw new DeskError({ code: fault.code, message: billFaultSentence(fault), where: say('the bill') });
+}
+
 export function runCheck(run: CheckRun): BillCheck {
   const { id, madeOn, estimate, readings } = run;
   const series = sumRegisters(run.series);
-  const [fault] = findBillFaults(estimate, run.bill);
-  if (fault) throw new DeskError({ code: fault.code, message: billFaultSentence(fault), where: say('the bill') });
+  refuseFaultyBill(estimate, run.bill);
   const reference = referenceOf(estimate.household);
   const version = tariffOn(run.household, run.bill.from);
   const bill = withEvidence(run.bill, { series, readings, ...(version ? { version } : {}) });

@@ -1,6 +1,7 @@
 /** The command line that reckons without a window. Prints, and answers the exit code. */
 import { statSync, writeFileSync } from 'node:fs';
 import { basename, dirname, join } from 'node:path';
+import { auditOf } from '../desk/audit.ts';
 import { Settings } from '../desk/contract.ts';
 import { DeskError } from '../desk/desk-error.ts';
 import { readRegularFile } from '../desk/regular-file.ts';
@@ -37,6 +38,8 @@ export function reckonJson({ whole, estimate, check }: Reckoned) {
     })),
     appraisal: estimate.appraisal,
     ...(estimate.offers ? { offers: estimate.offers } : {}),
+    lifetime: estimate.lifetime ?? null,
+    audit: auditOf(estimate),
     check,
   };
 }

@@ -9,7 +9,7 @@ import { seriesInMemory } from '../desk/join/stored-series.ts';
 import { makeEstimate, takeSnapshot } from '../desk/make-estimate.ts';
 import { parseHouseholdInput } from '../desk/parse-household.ts';
 import { readFilesOf, readRegularFile } from '../desk/regular-file.ts';
-import { runCheck } from '../desk/run-check.ts';
+import { refuseFaultyBill, runCheck } from '../desk/run-check.ts';
 import type { BillCheck } from '../model/shapes/bill-check.ts';
 import type { Series } from '../model/shapes/evidence.ts';
 import type { WrittenEstimate } from '../model/shapes/written-estimate.ts';
@@ -28,6 +28,8 @@ function countedIds(): () => string {
   return () => `reckoned-${++last}`;
 }
 
+const noonOf = (date: string): string => `${date}T12:00:00.000Z`;
+
 export interface ReckonTask {
   readonly withCheck: boolean;
   /** A document is handed over, so that it has to be fit to be promised. */
@@ -44,7 +46,7 @@ export async function reckonHousehold(
   const input = parseHouseholdInput(readRegularFile(path), basename(path));
   const asOf = (withCheck ? input.estimate?.asOf : undefined) ?? input.asOf ?? today;
   const newId = countedIds();
-  const madeOn = `${asOf}T12:00:00.000Z`;
+  const madeOn = noonOf(asOf);
   const gathered = await gatherInput({
     input,
     readBeside: readFilesOf(dirname(path)),
@@ -54,18 +56,21 @@ export async function reckonHousehold(
   });
   const whole = { ...gathered, household: inHandByName(gathered.household, offer, '--offer') };
   const series = seriesInMemory(whole);
+  const { estimate: asked, check } = input;
+  const seriesThen = asked ? seriesInMemory(whole, asked.asOf) : series;
+  const { household } = whole;
+  const day = { id: newId(), number: 1, note: asked?.note ?? '', household };
+  // What the file says of an estimate and a bill is held to its rules on every run, whether or not it is asked for.
+  const promised = asked
+    ? makeEstimate({ ...day, madeOn: noonOf(asked.asOf), asOf: asked.asOf, series: seriesThen })
+    : null;
   const reckonDay = withCheck || withDocument ? makeEstimate : takeSnapshot;
-  const estimate = reckonDay({
-    id: newId(),
-    number: 1,
-    madeOn,
-    asOf,
-    note: input.estimate?.note ?? '',
-    household: whole.household,
-    series: withCheck && input.estimate ? seriesInMemory(whole, input.estimate.asOf) : series,
-  });
+  const estimate =
+    withCheck && promised ? promised : reckonDay({ ...day, madeOn, asOf, series: withCheck ? seriesThen : series });
+  const bill = check ? billOf(check, estimate.id, series) : null;
+  if (bill) refuseFaultyBill(promised ?? estimate, bill);
   if (!withCheck) return { whole, series, estimate, check: null };
-  if (!input.check) {
+  if (!bill) {
     throw new DeskError({
       code: 'no-check',
       message: `${basename(path)} holds no bill to check.`,
@@ -73,12 +78,11 @@ export async function reckonHousehold(
       remedy: 'Add “check” with the dates, the units and the price of the bill.',
     });
   }
-  const bill = billOf(input.check, estimate.id, series);
-  const known = { household: whole.household, series, readings: readingsInMemory(whole) };
+  const known = { household, series, readings: readingsInMemory(whole) };
   return {
     whole,
     series,
     estimate,
-    check: runCheck({ id: newId(), madeOn: `${today}T12:00:00.000Z`, estimate, bill, ...known }),
+    check: runCheck({ id: newId(), madeOn: noonOf(today), estimate, bill, ...known }),
   };
 }

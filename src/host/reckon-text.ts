@@ -11,6 +11,11 @@ import {
 } from '../model/shapes/appraisal.ts';
 import type { BillCheck } from '../model/shapes/bill-check.ts';
 import type { Remark } from '../model/shapes/evidence.ts';
+import type { Household } from '../model/shapes/household.ts';
+import { checkSite } from '../model/site-readings/check-site.ts';
+import { ownMachine } from '../model/site-readings/expected-cop.ts';
+import { referenceOf } from '../reference/index.ts';
+import { siteTables } from '../reference/site-tables.ts';
 import { causeName, insideOf, nextSentence, verdictSentence } from '../words/check.ts';
 import {
   costSentence,
@@ -67,6 +72,7 @@ import { questionSentence } from '../words/questions.ts';
 import { remarkSentence } from '../words/remarks.ts';
 import { say } from '../words/say.ts';
 import { sayTold } from '../words/say-told.ts';
+import { siteRemarkSentence } from '../words/site-readings.ts';
 import { carrierName, leftOutSentence, systemName } from '../words/systems.ts';
 import { inColumns } from './columns.ts';
 import type { Reckoned } from './reckon-household.ts';
@@ -265,6 +271,14 @@ export function checkText(check: BillCheck): string[] {
   ];
 }
 
+/** Readings of a visit that cannot be, or cannot belong together: said on every run. */
+const plantLines = (household: Household): string[] =>
+  (household.siteReadings ?? []).flatMap(({ date, readings }) =>
+    checkSite(readings, siteTables, ownMachine(household, referenceOf(household))).remarks.map(
+      (remark) => `${longDate(date)}: ${siteRemarkSentence(remark)}`,
+    ),
+  );
+
 export function reckonText({ whole, estimate, check }: Reckoned): string {
   const { appraisal } = estimate;
   const remarks: Remark[] = whole.evidence.flatMap((part) => part.import.remarks);
@@ -295,6 +309,7 @@ export function reckonText({ whole, estimate, check }: Reckoned): string {
     ...section(say('Bill check'), check ? checkText(check) : []),
     ...section(say('What the readings show'), check ? findingLines(check) : []),
     ...section(say('Since the promise'), check ? monthLines(check) : []),
+    ...section(say('At the plant'), plantLines(estimate.household)),
     ...section(say('Questions'), appraisal.questions.map(questionSentence)),
     ...section(say('Prices and sources'), sourceLines(appraisal)),
     '',

@@ -1,13 +1,13 @@
 /** The whole model of one household: heat, machine, prices, comparison, ranges and questions, from plain data. */
 
-import { compare } from './comparison/compare.ts';
+import { type BehindComparison, compare } from './comparison/compare.ts';
 import type { SystemName } from './comparison/plan.ts';
 import { choosePrices, type PricesInUse } from './comparison/prices-of.ts';
 import { askAboutPrices } from './comparison/questions.ts';
 import { estimateDemand } from './demand/estimate-demand.ts';
 import { ask } from './demand/questions.ts';
 import { commonYear } from './heat-of-household.ts';
-import { reckonFullMachine } from './heat-pump/full/spf-by-half-hour.ts';
+import { type FullReckoned, reckonFullMachine } from './heat-pump/full/spf-by-half-hour.ts';
 import { type MachineInput, type ReckonedMachine, reckonMachine } from './heat-pump/spf-from-factors.ts';
 import { type Appraisal, carriersOf, type Question, type WhatIf } from './shapes/appraisal.ts';
 import type { CivilDate } from './shapes/dates.ts';
@@ -41,8 +41,9 @@ export interface AppraiseInput {
  */
 export const appraise = (input: AppraiseInput): Appraisal => appraiseYears(input).appraisal;
 
-export interface AppraisedYears {
+export interface AppraisedYears extends BehindComparison {
   readonly appraisal: Appraisal;
+  readonly machine: ReckonedMachine | FullReckoned;
   /** Cost [pence] of each system in each possible year, the same years in the same order for the same `draws`. */
   readonly yearsPence: ReadonlyMap<SystemName, Float64Array> | null;
 }
@@ -117,7 +118,7 @@ export function appraiseYears({
       ...compared.questions,
     ],
   };
-  return { appraisal, yearsPence: compared.yearsPence };
+  return { appraisal, yearsPence: compared.yearsPence, machine, priced: compared.priced, shared: compared.shared };
 }
 
 /** What a country other than Britain has no table for. */
@@ -149,5 +150,5 @@ interface YearOfHeat {
 }
 
 /** Factors [1] and electricity [kWh a year] of the machine: worked out by the half-hour where `machine.way` is full, else as typed. */
-const reckonEitherWay = (input: MachineInput & YearOfHeat): ReckonedMachine =>
+const reckonEitherWay = (input: MachineInput & YearOfHeat): ReckonedMachine | FullReckoned =>
   input.household.machine.way === 'full' ? reckonFullMachine(input) : reckonMachine(input);

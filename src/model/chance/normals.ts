@@ -34,7 +34,7 @@ export const INPUTS = [
 export type UncertainInput = (typeof INPUTS)[number];
 export type Normals = { readonly [input in UncertainInput]: Float64Array };
 
-const SEED = 20260101;
+export const SEED = 20260101;
 const cache = new Map<number, Normals>();
 const MOST_KEPT = 4;
 

@@ -40,7 +40,13 @@ export interface CompareInput {
   readonly draws: number;
 }
 
-export interface Comparison extends Pick<Appraisal, 'systems' | 'leftOut' | 'versus' | 'drivers'> {
+/** What stands behind a comparison, for an engineer to follow: what each way buys, and how far each input may stray. */
+export interface BehindComparison {
+  readonly priced: readonly PricedPlan[];
+  readonly shared: SharedSpreads;
+}
+
+export interface Comparison extends BehindComparison, Pick<Appraisal, 'systems' | 'leftOut' | 'versus' | 'drivers'> {
   readonly questions: Question[];
   /** Yearly mean unit price over the heat pump's own hours, and over a gas boiler's, p/kWh. */
   readonly electricityPencePerKWh: number;
@@ -90,6 +96,8 @@ export function compare(input: CompareInput): Comparison {
     versus: ordered.map((other) => holdAgainst(pump, other, demand, machine.machine.whole.value)),
     drivers: findDrivers(pump, ordered[0], draws),
     questions,
+    priced,
+    shared,
     electricityPencePerKWh: pump.priced.meanPencePerKWh,
     gasPencePerKWh: meanOf(sides, 'gas') ?? restPence(prices.gas.version) * prices.fuelShare,
     yearsPence: years && new Map(priced.map(({ plan }, i) => [plan.id, years[i]!.costPence])),

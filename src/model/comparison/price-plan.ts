@@ -27,6 +27,8 @@ export interface PricedPlan {
   };
   readonly rates: Rate[];
   readonly terms: YearTerms;
+  /** Everything that is bought, sorted into the bands and steps of its prices. */
+  readonly uses: readonly Use[];
   /** What the charge on power adds to its prices, where they have one and it can be known. */
   readonly power: PowerCharge | null;
   /** When its hot water is made. */
@@ -128,6 +130,7 @@ export function createPricer(year: PricedYear, prices: PricesInUse) {
       plan,
       monthly,
       rates: ratesOf(uses),
+      uses,
       terms: {
         carrier: plan.carrier,
         spaceKWh: plan.spaceKWh,

@@ -97,3 +97,28 @@ export function ratesOf(uses: readonly Use[]): Rate[] {
   }
   return [...lists.values()].flat();
 }
+
+/** What a band of prices took in one month (0 to 11): kWh, and its mean price [p/kWh]. */
+export interface MonthRate extends Rate {
+  readonly month: number;
+}
+
+/** Energy by month and price band over all uses; bands of which nothing was bought in a month are left out. */
+export const ratesByMonth = (uses: readonly Use[]): MonthRate[] =>
+  Array.from({ length: 12 }, (_, month) =>
+    ratesOf(uses.map((use) => ({ ...use, shares: ofMonth(use.shares, month) })))
+      .filter(({ kWh }) => kWh > 0)
+      .map((rate) => ({ ...rate, month })),
+  ).flat();
+
+/** The shares of one month alone; they sum to its share of the year. */
+function ofMonth({ bands, byMonthBand, byMonth, penceByMonthBand }: BandShares, month: number): BandShares {
+  const only = (values: Float64Array) => values.map((value, at) => (Math.floor(at / bands) === month ? value : 0));
+  return {
+    bands,
+    byMonthBand: only(byMonthBand),
+    byMonth,
+    byBand: byMonthBand.slice(month * bands, (month + 1) * bands),
+    ...(penceByMonthBand ? { penceByMonthBand: only(penceByMonthBand) } : {}),
+  };
+}

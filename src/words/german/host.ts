@@ -23,6 +23,7 @@ export const HOST: Catalogue = {
     'Das ganze Haus, wie sein Zähler es sieht: {whole} ({low} bis {high}).',
   'Measured in homes: {low} to {high}, middle {middle}.': 'In Häusern gemessen: {low} bis {high}, Mitte {middle}.',
   // Cost
+  'At the plant': 'An der Anlage',
   '8 in 10 homes': '8 von 10 Häusern',
   units: 'Verbrauch',
   standing: 'Grundpreis',

@@ -12,6 +12,7 @@ import {
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import { Reckoning } from '../../../src/desk/audit.ts';
 import { reckon } from '../../../src/host/reckon-command.ts';
 import { Appraisal } from '../../../src/model/shapes/appraisal.ts';
 import { BillCheck } from '../../../src/model/shapes/bill-check.ts';
@@ -100,6 +101,70 @@ describe('a household file', () => {
     const [pump] = reckoning.appraisal.systems;
     const { unitsPence, standingPence, servicePence } = pump.split;
     expect(unitsPence + standingPence + servicePence).toBeCloseTo(pump.cost.value, 6);
+  });
+
+  test('lets an engineer follow it: ranges, inputs, months by band, rooms and water apart, hours by temperature, the round', async () => {
+    const machine = { ...HOUSEHOLD.machine, way: 'full' };
+    const nights = {
+      id: 'e',
+      name: 'Day and night',
+      fuel: 'electricity',
+      origin: 'invented',
+      grade: 'measured',
+      versions: [
+        {
+          from: '2026-10-01',
+          standingPencePerDay: 50,
+          vat: { rate: 0.05, included: true },
+          bands: [
+            { name: 'night', pencePerKWh: 12, times: [{ from: '00:30', to: '07:30' }] },
+            { name: 'day', pencePerKWh: 30, times: 'rest' },
+          ],
+        },
+      ],
+    };
+    const path = write({ ...HOUSEHOLD, machine, prices: { electricityTariffId: 'e' }, tariffs: [nights] });
+    const printed = JSON.parse((await run(path, '--json')).out);
+    const { audit, appraisal, lifetime } = Reckoning.parse(printed);
+    expect(lifetime!.kind).toBe('running');
+    expect([audit.draws, audit.seed]).toEqual([4096, 20_260_101]);
+    expect(audit.costs.map(({ system }) => system)).toEqual(appraisal.systems.map(({ id }) => id));
+    expect(audit.savings.map(({ against }) => against)).toEqual(appraisal.versus.map(({ against }) => against));
+    for (const { low, reckoned, middle, high } of [...audit.costs, ...audit.savings]) {
+      expect(low).toBeLessThanOrEqual(middle);
+      expect(middle).toBeLessThanOrEqual(high);
+      expect(Math.abs(reckoned - middle)).toBeLessThanOrEqual(Math.max(200, 0.06 * (high - low)));
+    }
+    for (const { input, source } of audit.inputs) expect(source, input).not.toBe('');
+    for (const { system, months, fixedPence, servicePence, waterHours: _, ...uses } of audit.systems) {
+      const { cost, bought } = appraisal.systems.find(({ id }) => id === system)!;
+      const used = Object.values(uses);
+      expect(used.reduce((sum, { kWh }) => sum + kWh, 0)).toBeCloseTo(bought.value, 6);
+      expect(used.reduce((sum, { pence }) => sum + pence, fixedPence + servicePence)).toBeCloseTo(cost.value, 4);
+      expect(months.reduce((sum, { kWh, pencePerKWh }) => sum + kWh * pencePerKWh, 0)).toBeCloseTo(
+        used.reduce((sum, { pence }) => sum + pence, 0),
+        4,
+      );
+    }
+    const hours = audit.hoursByOutdoor!;
+    expect(hours.reduce((sum, one) => sum + one.hours, 0)).toBe(8760);
+    expect(hours.reduce((sum, one) => sum + one.spaceKWh, 0)).toBeCloseTo(audit.systems[0]!.space.kWh, 6);
+    const heated = hours.filter(({ spaceCop }) => spaceCop !== null);
+    const mild = heated.find(({ outdoorC }) => outdoorC === 7)!;
+    expect(heated[0]!.spaceCop!).toBeLessThan(mild.spaceCop!);
+    expect(audit.round).toMatchObject({ from: 'ground', ok: true, loop: { refrigerant: 'R407C' } });
+  });
+
+  test('holds bill, estimate and plant readings to their rules on every run', async () => {
+    const faulty = { ...HOUSEHOLD, ...CHECK, check: { ...CHECK.check, to: '2026-11-01' } };
+    expect((await run(write(faulty))).code).toBe(2);
+    const unknown = await run(write({ name: 'Unknown', estimate: { asOf: '2026-11-25' } }));
+    expect([unknown.code, unknown.err]).toEqual([2, expect.stringContaining('nothing can be promised')]);
+    const impossible = await run(write({ ...HOUSEHOLD, asOf: '2027-02-29' }));
+    expect([impossible.code, impossible.err]).toEqual([2, expect.stringContaining('a day of the calendar')]);
+    const siteReadings = [{ id: 'v', date: '2026-11-20', readings: { brineInC: 2, brineOutC: 5 } }];
+    const visited = await run(write({ ...HOUSEHOLD, siteReadings }));
+    expect(visited.out).toMatch(/At the plant\n {2}20 November 2026: /);
   });
 
   test('of which nothing is known is reckoned with a question, but gives no document', async () => {

@@ -405,6 +405,8 @@ describe('ranges', () => {
       electricityPencePerKWh: expect.any(Number),
       gasPencePerKWh: expect.any(Number),
       yearsPence: expect.any(Map),
+      priced: expect.any(Array),
+      shared: expect.any(Object),
     });
   });
 

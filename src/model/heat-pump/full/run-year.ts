@@ -6,7 +6,7 @@ import { flowTable, readFlow } from './heating-curve.ts';
 import { partLoadShare } from './part-load.ts';
 import { runDays } from './run-days.ts';
 import { readSurface } from './surface.ts';
-import type { BySlot, FullYear, YearInput } from './year.ts';
+import type { BySlot, FullYear, OutdoorHours, YearInput } from './year.ts';
 
 const SUNDAY = 6;
 const HOURS = 0.5;
@@ -37,6 +37,7 @@ export function runYear(input: YearInput): FullYear {
   const air = input.source.kind === 'air';
   const pumpKWh = (input.sourcePumpW / 1000) * HOURS;
   const circulatorKWh = (input.circulatorW / 1000) * HOURS;
+  const heatBySlot = { space: new Float64Array(slots.count), water: new Float64Array(slots.count) };
   const seen = { heat: 0, flow: 0, source: 0, whole: 0, used: 0 };
 
   for (let day = 0; day < days.sourceC.length; day++) {
@@ -76,6 +77,7 @@ export function runYear(input: YearInput): FullYear {
         const whole = heat * readSurface(perHeat, sourceC, flowC);
         const used = left > 0 ? Math.min(heat, whole / left) : 0;
         space[slot] = used;
+        heatBySlot.space[slot] = heat;
         fullLoad = heat / most;
         circulator[slot] = circulatorKWh * Math.min(1, CIRCULATING_PER_FULL_HOUR * loadRatio);
         seen.heat += heat;
@@ -86,6 +88,7 @@ export function runYear(input: YearInput): FullYear {
       }
       if (drawn > 0) {
         const heat = drawn * (1 - share);
+        heatBySlot.water[slot] = heat;
         water[slot] = heat * readSurface(perHeat, sourceC, input.waterFlowC);
         fullLoad += heat / (readSurface(outputKW, sourceC, input.waterFlowC) * HOURS);
       }
@@ -99,6 +102,7 @@ export function runYear(input: YearInput): FullYear {
   const heatKWh = year.spaceHeatKWh + year.waterHeatKWh + year.electricityKWh.backup;
   return {
     bySlot,
+    byOutdoor: gatherByOutdoor(input.outdoorC, heatBySlot, bySlot),
     ...balances,
     electricityKWh,
     means: {
@@ -110,6 +114,29 @@ export function runYear(input: YearInput): FullYear {
     backupShare: heatKWh > 0 ? year.electricityKWh.backup / heatKWh : 0,
     sourceByDayC: days.sourceC,
   };
+}
+
+function gatherByOutdoor(
+  outdoorC: Float64Array,
+  heat: { readonly space: Float64Array; readonly water: Float64Array },
+  { space, water, backup }: BySlot,
+): OutdoorHours[] {
+  const bins = new Map<number, { -readonly [key in keyof OutdoorHours]: OutdoorHours[key] }>();
+  for (let slot = 0; slot < space.length; slot++) {
+    const at = Math.round(outdoorC[slot]!);
+    let bin = bins.get(at);
+    if (!bin) {
+      bin = { outdoorC: at, hours: 0, spaceHeatKWh: 0, spaceKWh: 0, waterHeatKWh: 0, waterKWh: 0, backupKWh: 0 };
+      bins.set(at, bin);
+    }
+    bin.hours += HOURS;
+    bin.spaceHeatKWh += heat.space[slot]!;
+    bin.spaceKWh += space[slot]!;
+    bin.waterHeatKWh += heat.water[slot]!;
+    bin.waterKWh += water[slot]!;
+    bin.backupKWh += backup[slot]!;
+  }
+  return [...bins.values()].sort((a, b) => a.outdoorC - b.outdoorC);
 }
 
 /** The weekly heating of the cylinder by immersion, in the windows of the Sundays; evenly where there are none. */

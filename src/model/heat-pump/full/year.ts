@@ -57,8 +57,22 @@ export interface Balance {
   readonly factors: Readonly<Record<Boundary, number>> | null;
 }
 
+/** A year's half-hours at one outdoor temperature, to the nearest °C: hours, heat given and electricity taken [kWh]. */
+export interface OutdoorHours {
+  readonly outdoorC: number;
+  readonly hours: number;
+  readonly spaceHeatKWh: number;
+  readonly spaceKWh: number;
+  readonly waterHeatKWh: number;
+  readonly waterKWh: number;
+  /** Resistance in place of the machine. */
+  readonly backupKWh: number;
+}
+
 export interface FullYear {
   readonly bySlot: BySlot;
+  /** From the coldest up. */
+  readonly byOutdoor: readonly OutdoorHours[];
   readonly year: Balance;
   readonly monthly: readonly Balance[];
   readonly electricityKWh: number;
