@@ -73,7 +73,7 @@ export function knownBase(
   );
   return {
     perDayKWh,
-    errorPerDayKWh: (ERROR_SHARE * (waterKWh + beside.kWh)) / DAYS_OF_YEAR,
+    errorPerDayKWh: ERROR_SHARE * perDayKWh,
     methodErrorPerDayKWh: methodErrorKWh / DAYS_OF_YEAR,
     swing: SWING,
     swingError: SWING_ERROR,

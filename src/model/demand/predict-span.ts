@@ -32,7 +32,8 @@ const HEATING_MONTHS = 7;
  */
 export function predictSpan(fit: InformedFit, plain: FittedSignature, to: DaysToCome, habits: Habits): ExpectedUse {
   const mean = predictInformed(fit, to);
-  const rho = Math.min(RHO_MOST, Math.max(0, plain.rho));
+  // Of the likeness of a few neighbours what chance alone gives is taken off, as in the fit.
+  const rho = Math.min(RHO_MOST, Math.max(0, plain.rho - 1 / Math.sqrt(plain.line.count)));
   const scatter = (plain.line.variance * to.days * (1 + rho)) / (1 - rho);
   const ofRecord = habitsOfRecord(habits);
   const toCome = Math.hypot(habits.yearShare, habits.byDay ? monthsEvenOut(to.days / DAYS_OF_MONTH) : 0);

@@ -25,7 +25,7 @@ const informed: InformedFit = {
   baseC: BASE_C,
   baseErrorK: 0,
 };
-const plain = { rho, line: { variance: s2 } } as unknown as FittedSignature;
+const plain = { rho, line: { variance: s2, count: Number.POSITIVE_INFINITY } } as unknown as FittedSignature;
 const habits = { yearShare: habitsShare, recordYears: 1, byDay: false };
 const found = yearsAhead({ informed, plain, habits, weatherShare: 0 }, year, winterSpread);
 
@@ -112,14 +112,16 @@ describe('habits and scatter', () => {
   });
   test('a year has 365.25 days', () => expect(yearsOf(730.5)).toBe(2));
   test.each([
-    ['days of a winter', 152, 0.3, true, 0.3],
-    ['a week', 7, 0.3, true, 0.3],
-    ['months', 152, 0.3, false, 0.3],
-    ['neighbours that are unlike', 152, -0.4, true, 0],
-    ['neighbours that are one', 152, 0.99, true, 0.95],
-  ])('what the meter will say over %s', (_name, days, rho, byDay, used) => {
+    ['days of a winter', 152, 0.3, true, 0.3, Number.POSITIVE_INFINITY],
+    ['a week', 7, 0.3, true, 0.3, Number.POSITIVE_INFINITY],
+    ['months', 152, 0.3, false, 0.3, Number.POSITIVE_INFINITY],
+    // Of twelve bills chance alone makes a likeness of 1/√12.
+    ['twelve bills', 152, 0.5, false, 0.5 - 1 / Math.sqrt(12), 12],
+    ['neighbours that are unlike', 152, -0.4, true, 0, Number.POSITIVE_INFINITY],
+    ['neighbours that are one', 152, 0.99, true, 0.95, Number.POSITIVE_INFINITY],
+  ])('what the meter will say over %s', (_name, days, rho, byDay, used, count) => {
     const to = { days, waveSum: 0, degreeDays: () => 5 * days };
-    const own = { ...plain, rho };
+    const own = { ...plain, rho, line: { ...plain.line, count } };
     const found = predictSpan(informed, own, to, { yearShare: 0.05, recordYears: 2, byDay });
     const kWh = days * (base + slope * 5);
     const ofLine = days * days * (0.05 + 25 * 0.0009 - 2 * 5 * 0.004);
