@@ -1,6 +1,7 @@
 /**
- * Texts that were kept before the model told codes, in estimates of that time and in what somebody typed: English, with
- * what differs written into it. They are found again by pattern; nothing new is said so.
+ * Texts that were kept before the model told codes, in estimates of that time: English, with what differs written into it.
+ * They are found again by pattern. The model says nothing new so; what is still written in English and said by it are
+ * remarks of intake, what a refusal expects, the origin and name of what is typed, and sources that name a month.
  */
 import { type Catalogue, language, say, spokenCatalogue } from './say.ts';
 import { TOLD } from './told/all.ts';
