@@ -3,6 +3,7 @@ import { paperAnswer } from '../desk/refuse-remarks.ts';
 import type { IntakePreview, PaperReading, PaperValue } from '../intake/intake.ts';
 import { isTemperature, type Series } from '../model/shapes/evidence.ts';
 import { answerSentence } from '../words/answers.ts';
+import { columnUse } from '../words/column-uses.ts';
 import { exactKWh, grouped, longDate } from '../words/numbers.ts';
 import { paperStateWords, paperValueName, paperValueText } from '../words/paper.ts';
 import { remarkSentence } from '../words/remarks.ts';
@@ -42,6 +43,9 @@ function seriesLine({
   });
 }
 
+/** Of a day across each column is one reading, which needs no line of its own. */
+const MOST_COLUMNS = 24;
+
 /** A wide file has 49 columns; the first and a sign that there are more tell enough. */
 const shortened = (cells: readonly string[]): string[] =>
   cells.length <= 10 ? [...cells] : [...cells.slice(0, 9), '…'];
@@ -51,13 +55,29 @@ export const USUAL_ZONE = 'Europe/London';
 
 /** @param zone as it was named; null where the usual one was taken */
 export function readText(preview: IntakePreview, zone: string | null): string {
-  const { fileName, shape, candidates, choices, columns, dataRows, rows, series, remarks, tariff, paper } = preview;
+  const {
+    fileName,
+    shape,
+    candidates,
+    choices,
+    columns,
+    uses = [],
+    dataRows,
+    rows,
+    series,
+    remarks,
+    tariff,
+    paper,
+  } = preview;
   if (paper) return paperText(preview, paper);
   const understood = shape === null ? say('no known shape') : shape;
   return [
     say('{fileName}: {understood}, {rows} rows', { fileName, understood, rows: grouped(dataRows) }),
     ...candidates.slice(0, 3).map(({ shape: name, fit, reason }) => `  ${name} ${grouped(fit, 2)}: ${sayTold(reason)}`),
     say('Columns: {names}', { names: shortened(columns).join(' | ') }),
+    ...(columns.length > MOST_COLUMNS
+      ? []
+      : inColumns(uses.map(({ column, use }) => [`  ${columns[column] ?? ''}`, columnUse(use)]))),
     say('Taken as: {choices}', { choices: JSON.stringify(choices) }),
     ...series.map(seriesLine),
     ...(tariff

@@ -9,6 +9,7 @@ import {
   type IntakeResult,
   LARGEST_EVIDENCE_BYTES,
 } from './intake.ts';
+import { accountColumns } from './layout/account-columns.ts';
 import { remarkPreamble } from './layout/explain-strays.ts';
 import { splitByRegister } from './layout/register-rows.ts';
 import type { Sheet } from './layout/sheet.ts';
@@ -77,6 +78,11 @@ export function readFile(
       },
       ...(sheet.workbook ? { sheets: [...sheet.workbook.sheets] } : {}),
       columns: sheet.columns.map((c) => columnName(sheet, c.index)),
+      uses: accountColumns(sheet, {
+        ...reading,
+        kindColumn: registers?.column,
+        isAcross: shape?.name === 'days across',
+      }),
       rows: previewRows(sheet),
       dataRows: reading.dataRows,
       part: {

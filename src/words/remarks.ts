@@ -140,6 +140,9 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
   'heading-repeated': phrase('{at} repeats the headings and was skipped.{alike}'),
   'row-skipped': phrase('{at} has no date ({found}) and was skipped. Add a date if the row matters.{alike}'),
   'row-cut-off': phrase('{at} is cut off ({found}). The row was left out. Download the file again if it should go on.'),
+  'rows-of-kinds': phrase(
+    '{at} begins rows of several types ({words}), which we do not read. Ask for interval data, or for a table with one reading a row.',
+  ),
   'newest-first': phrase('{file} has the newest row first. The rows were put in order of time.'),
   'not-in-order': phrase(
     '{file} is not in order of time in {count, plural, one {# place} other {# places}}. The rows were sorted.',

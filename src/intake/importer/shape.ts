@@ -26,6 +26,8 @@ export interface ShapeReading {
   readonly dataRows: number;
   /** Columns of the amounts; absent where the whole sheet is one record. */
   readonly valueColumns?: readonly number[];
+  /** Columns of which something beside the amounts was made, such as the readings and prices of bills. */
+  readonly detailColumns?: readonly number[];
 }
 
 export interface IntakeShape {

@@ -4,7 +4,7 @@ import { readStamp } from '../dates/read-stamp.ts';
 import { createStampReader, type StampKind, UNREADABLE } from '../dates/stamp-reader.ts';
 import { isMissing, markBeside, readAwkwardNumber } from '../numbers/read-number.ts';
 import { cellText, type Table } from '../text/table.ts';
-import { type HeadingMeaning, meaningOf } from './headings.ts';
+import { type HeadingMeaning, meaningOf, plainWords, unitOfWords } from './headings.ts';
 
 export interface ColumnFacts {
   readonly index: number;
@@ -42,7 +42,7 @@ export interface ColumnFacts {
 const MARK = /^(e|a|c|est\.?|estimated?|actual|act\.?|customer( read(ing)?)?|smart|remote|own read(ing)?)$/i;
 
 export function columnFacts(table: Table, column: number, rows: readonly number[], heading: string): ColumnFacts {
-  const meaning = meaningOf(heading);
+  const byHeading = meaningOf(heading);
   const reader = createStampReader();
   const kinds = new Map<StampKind, number>();
   const facts = {
@@ -74,7 +74,7 @@ export function columnFacts(table: Table, column: number, rows: readonly number[
     if (readStamp(cell, 0, cell.length, true, reader) !== UNREADABLE) {
       facts.dates++;
       kinds.set(reader.kind, (kinds.get(reader.kind) ?? 0) + 1);
-    } else if (isClock(cell, meaning.role === 'time')) facts.clocks++;
+    } else if (isClock(cell, ['time', 'from', 'to'].includes(byHeading.role))) facts.clocks++;
     if (MARK.test(cell)) facts.marks++;
     if (markBeside(cell) !== undefined) facts.marksBeside++;
     if (/^[-(]?[£€$]|[£€]$/.test(cell)) facts.money++;
@@ -99,7 +99,7 @@ export function columnFacts(table: Table, column: number, rows: readonly number[
   return {
     index: column,
     heading,
-    meaning,
+    meaning: withSuffix(heading, byHeading, suffix),
     ...facts,
     dateKind,
     counting: steps > 2 && ones === steps,
@@ -111,6 +111,12 @@ export function columnFacts(table: Table, column: number, rows: readonly number[
     largest,
     suffix,
   };
+}
+
+/** A unit behind the numbers is one above them. */
+function withSuffix(heading: string, byHeading: HeadingMeaning, suffix: string): HeadingMeaning {
+  if (byHeading.unit !== undefined || unitOfWords(plainWords(suffix)) === undefined) return byHeading;
+  return meaningOf(`${heading} (${suffix})`);
 }
 
 function numberEitherWay(cell: string): number {

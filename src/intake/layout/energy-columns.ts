@@ -94,7 +94,10 @@ const namesOf = (sheet: Sheet, columns: readonly ColumnFacts[]): string =>
     .slice(0, 120);
 
 const namesAmount = ({ meaning }: ColumnFacts): boolean =>
-  meaning.unit !== undefined || meaning.carrier !== undefined || meaning.role === 'value' || meaning.role === 'reading';
+  meaning.unit !== undefined ||
+  meaning.carrier !== undefined ||
+  // A number under "Tag" is the dear register.
+  ['value', 'reading', 'stamp'].includes(meaning.role);
 
 /** Units in which one use may stand side by side, the one that is taken first. */
 const BEST_UNITS: readonly (EnergyUnit | undefined)[] = ['kWh', 'Wh', 'MWh', 'MJ', 'GJ', 'therm', 'BTU'];

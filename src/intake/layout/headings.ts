@@ -94,8 +94,8 @@ export function unitOfWords(words: string): EnergyUnit | undefined {
   if (/\b(pulses?|impulse?n?|impulsions?|impulsos?|impulsi|pulsen)\b/.test(words)) return 'pulse';
   const sold = SALE_UNIT_IDS.find((unit) => SALE_UNITS[unit].said.test(words));
   if (sold) return sold;
-  if (/°c|\bdeg\.? ?c\b|celsius|\btemp c\b|º ?c/.test(words)) return '°C';
-  if (/°f|\bdeg\.? ?f\b|fahrenheit|\btemp f\b|º ?f/.test(words)) return '°F';
+  if (/°c|\bdeg\.? ?c\b|celsius|\btemp c\b|º ?c(?![a-z])/.test(words)) return '°C';
+  if (/°f|\bdeg\.? ?f\b|fahrenheit|\btemp f\b|º ?f(?![a-z])/.test(words)) return '°F';
   return undefined;
 }
 
@@ -168,7 +168,8 @@ function roleOf(heading: string, unit: EnergyUnit | undefined): HeadingRole {
   if (unit === undefined && PERIOD_START.test(bare)) return 'from';
   if (unit === undefined && (CLOCK_TIME.test(bare) || HOUR_NUMBER.test(bare)) && !/dat(e|um|o)|fecha/.test(bare))
     return 'time';
-  if (unit === undefined && STAMP.test(bare)) return 'stamp';
+  // "Bezug Tag" is the register of the day.
+  if (unit === undefined && STAMP.test(bare) && !(RATE_REGISTER.test(bare) && AMOUNT.test(bare))) return 'stamp';
   if (AMOUNT.test(words) && !COUNTER.test(words)) return 'value';
   if (COUNTER.test(words)) return 'reading';
   if (unit !== undefined || /value|temperat|\btemp\b|^day$|^night$/.test(words)) return 'value';

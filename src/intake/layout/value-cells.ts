@@ -20,13 +20,27 @@ export function settleDecimal(sheet: Sheet, column: number, choices: IntakeChoic
     .filter((c) => isNumberColumn(c) && c.index !== column && !c.counting)
     .map((c) => c.index);
   const decision: DecimalDecision = decideDecimal(sheet.table, column, sheet.firstRow, others.slice(0, 6));
-  const where = { column: columnName(sheet, column), found: decision.found, expected: decision.decimal };
+  const decimal = decision.state === 'asked' ? likelierSign(sheet, column, decision) : decision.decimal;
+  const where = { column: columnName(sheet, column), found: decision.found, expected: decimal };
   const row = decision.row >= 0 ? { row: sheet.table.lineOfRow[decision.row]! } : {};
   if (decision.state === 'asked') book.add('decimal-asked', 'question', { ...row, ...where });
   if (decision.state === 'mixed') book.add('decimal-mixed', 'question', { ...row, ...where });
   if (decision.state === 'decided' && decision.decimal === ',' && !book.has('decimal-comma'))
     book.add('decimal-comma', 'note', { column: where.column });
-  return decision.decimal;
+  return decimal;
+}
+
+/** More than this of a large unit in a row is no home's: thousands of kWh, m³ or kW. A judgement. */
+const TOO_MANY = 5000;
+const LARGE_UNITS = new Set(['kWh', 'MWh', 'GJ', 'm³', 'kW']);
+
+/** Where a sign could be either, a thousands sign may make more than a home can use; a counter may show that much. */
+function likelierSign(sheet: Sheet, column: number, { decimal, found }: DecimalDecision): '.' | ',' {
+  const { meaning, largest } = sheet.columns[column]!;
+  const isAmount = meaning.role !== 'reading' && LARGE_UNITS.has(meaning.unit ?? 'kWh');
+  const sign = /[.,]/.exec(found)?.[0];
+  const thousands = Math.max(largest, largest < TOO_MANY ? largest * 1000 : largest);
+  return isAmount && thousands > TOO_MANY && (sign === '.' || sign === ',') ? sign : decimal;
 }
 
 const DIGIT_NINE = 57;

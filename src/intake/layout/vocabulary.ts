@@ -123,7 +123,7 @@ export const HOUR_NUMBER = any(
     '^(hour|hr|he|stunde|std|heure|hora|ora|uur|time|timenummer|uurnummer|period|periode|periodo|interval|intervall)\\b',
   ),
   words(
-    '^(n[°o.]|nr|numero|number|num)[ .]*(de |di |of )?(heure|hora|ora|hour|stunde|uur|period)',
+    '^(n[°ºo.]{1,2}|nr|numero|number|num)[ .]*(de |di |of )?(heure|hora|ora|hour|stunde|uur|period)',
     'hour (of|number|ending)|settlement period',
   ),
 );

@@ -111,6 +111,7 @@ export const bills: IntakeShape = {
       firstDays: periodPicture(first.series),
       dataRows: dates.count,
       valueColumns: columns.map((c) => c.index),
+      detailColumns: filed.used,
     };
   },
 };

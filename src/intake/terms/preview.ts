@@ -5,6 +5,33 @@ import { Tariff } from '../../model/shapes/tariff.ts';
 import { IntakeChoices } from './choices.ts';
 import { PaperReading } from './paper-reading.ts';
 
+/** What became of a column: used as something, or left out for a reason. */
+export const ColumnUse = z.enum([
+  'stamp',
+  'time',
+  'from',
+  'to',
+  'value',
+  'cost',
+  'quality',
+  'detail',
+  'kind',
+  'empty',
+  'money',
+  'price',
+  'calorific',
+  'own-use',
+  'weather',
+  'not-energy',
+  'other-time',
+  'identifier',
+  'marks',
+  'words',
+  'other-amount',
+  'unknown',
+]);
+export type ColumnUse = z.infer<typeof ColumnUse>;
+
 /** What was understood of a file, before anything is stored. The import runs the very same function with the same choices. */
 export const IntakePreview = z.object({
   fileName: z.string(),
@@ -18,6 +45,8 @@ export const IntakePreview = z.object({
   sheets: z.array(z.string()).optional(),
   /** Column headings, or "column 1" ... where there are none. */
   columns: z.array(z.string()),
+  /** What became of each column of a table, one entry a column. */
+  uses: z.array(z.object({ column: z.int(), use: ColumnUse })).optional(),
   /** The first rows as text, for the table in the preview; `line` counts from 1. */
   rows: z.array(z.object({ line: z.int(), cells: z.array(z.string()) })),
   dataRows: z.int(),

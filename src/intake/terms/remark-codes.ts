@@ -20,6 +20,7 @@ export const REMARK_CODES = [
   'heading-repeated',
   'row-skipped',
   'row-cut-off',
+  'rows-of-kinds',
   'newest-first',
   'not-in-order',
   // Dates

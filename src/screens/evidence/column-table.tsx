@@ -1,4 +1,5 @@
 import type { IntakeChoices, IntakePreview } from '../../intake/intake.ts';
+import { columnUse } from '../../words/column-uses.ts';
 import { phrase, say } from '../../words/say.ts';
 
 type ColumnRole = keyof NonNullable<IntakeChoices['columns']>;
@@ -22,6 +23,10 @@ export function ColumnTable(props: {
   const { preview, onChoose } = props;
   if (preview.columns.length === 0) return null;
   const settled = preview.choices.columns ?? {};
+  const useOf = (index: number) => {
+    const use = preview.uses?.find(({ column }) => column === index)?.use;
+    return use === undefined ? null : <span className="quiet column-use">{columnUse(use)}</span>;
+  };
   const roleOf = (index: number) => ROLES.find((role) => settled[role] === index);
   const pick = (index: number, role: string) => {
     const known = ROLES.find((name) => name === role);
@@ -41,6 +46,7 @@ export function ColumnTable(props: {
                 // biome-ignore lint/suspicious/noArrayIndexKey: two columns may bear the same heading.
                 <th key={index} scope="col">
                   <span className="column-name">{name}</span>
+                  {useOf(index)}
                   {preview.choices.columns === undefined ? null : (
                     <select
                       aria-label={say('Column {name} is', { name })}

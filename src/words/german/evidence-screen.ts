@@ -298,4 +298,30 @@ export const EVIDENCE_SCREEN: Catalogue = {
   'Sent out': 'Eingespeist',
   Faults: 'Fehler',
   'Measured on these days': 'An diesen Tagen gemessen',
+  'used as the time of each reading': 'als Zeit jedes Messwerts genommen',
+  'used as the time of day': 'als Uhrzeit genommen',
+  'used as the first day': 'als erster Tag genommen',
+  'used as the end': 'als Ende genommen',
+  'used as the amount': 'als Menge genommen',
+  'used as the cost': 'als Kosten genommen',
+  'used as the mark of estimates': 'als Zeichen für Schätzungen genommen',
+  'used as a detail of the bill': 'als Angabe der Rechnung genommen',
+  'used to tell the registers apart': 'genommen, um die Zählwerke zu unterscheiden',
+  'left out: it is empty': 'weggelassen: sie ist leer',
+  'left out: it is money': 'weggelassen: es ist Geld',
+  'left out: it is a price': 'weggelassen: es ist ein Preis',
+  'a calorific value: used for gas by volume, else left out':
+    'ein Brennwert: für Gas nach Volumen genommen, sonst weggelassen',
+  'left out: it is what the home used of its own making, and was not bought':
+    'weggelassen: das hat das Haus aus eigener Erzeugung verbraucht und nicht gekauft',
+  'left out: it is another measure of the weather or the place':
+    'weggelassen: es ist eine andere Angabe zum Wetter oder zum Ort',
+  'left out: it is no energy, but stands beside it': 'weggelassen: es ist keine Energie, sondern steht daneben',
+  'left out: another date or time was used': 'weggelassen: ein anderes Datum oder eine andere Zeit wurde genommen',
+  'left out: it names or numbers something': 'weggelassen: sie benennt oder nummeriert etwas',
+  'left out: marks of the readings, of which another column was used or none was understood':
+    'weggelassen: Zeichen zu den Messwerten; eine andere Spalte wurde genommen, oder keines wurde verstanden',
+  'left out: it holds words': 'weggelassen: sie enthält Wörter',
+  'left out: another column was used for the amount': 'weggelassen: für die Menge wurde eine andere Spalte genommen',
+  'left out: we do not know what it means': 'weggelassen: wir wissen nicht, was sie bedeutet',
 };

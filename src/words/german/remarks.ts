@@ -399,4 +399,6 @@ export const REMARKS: Catalogue = {
     '{file}: Von einem Tag zum nächsten ändert sich die Temperatur in der Mitte um {words} °C; bei wirklichem Wetter sind es ein bis drei. Es kann ein Mittel vieler Jahre sein. Bestätigen Sie, dass an diesen Tagen gemessen wurde, oder lassen Sie die Datei weg.',
   '{file} is no record of real days, so it cannot be set beside meter readings. Use a file of measured weather.':
     '{file} ist keine Messung wirklicher Tage und kann deshalb nicht neben Zählerwerten stehen. Nehmen Sie eine Datei mit gemessenem Wetter.',
+  '{at} begins rows of several types ({words}), which we do not read. Ask for interval data, or for a table with one reading a row.':
+    '{at} beginnt Zeilen mehrerer Arten ({words}), die wir nicht lesen. Bitten Sie um Intervalldaten oder um eine Tabelle mit einem Messwert je Zeile.',
 };
