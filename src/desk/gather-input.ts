@@ -7,6 +7,9 @@ import { DeskError } from './desk-error.ts';
 import type { WholeHousehold } from './household-file.ts';
 import type { InputCheck } from './household-input.ts';
 import { type HouseholdInput, toHousehold } from './household-input.ts';
+import { remarkRivals } from './join/remark-rivals.ts';
+import { seriesInMemory } from './join/stored-series.ts';
+import { refuseQuestions } from './refuse-remarks.ts';
 import { heatPumpUnits } from './run-check.ts';
 import { isSamePart } from './same-part.ts';
 import { intakeContext, takeIn } from './take-in.ts';
@@ -53,7 +56,14 @@ export async function gatherInput(given: GatherInput): Promise<WholeHousehold> {
     refuseTwice(seen, evidence);
     return { import: evidence, rawFile: null, intervals: [] };
   });
-  return { household, evidence: [...fromFiles, ...typed], estimates: [], checks: [] };
+  const whole = { household, evidence: [...fromFiles, ...typed], estimates: [], checks: [] };
+  const rivals = remarkRivals(
+    seriesInMemory(whole),
+    whole.evidence.map(({ import: one }) => one),
+    () => true,
+  );
+  refuseQuestions(rivals, {});
+  return whole;
 }
 
 function refuseTwice(seen: Evidence[], evidence: Evidence): void {

@@ -1,5 +1,5 @@
 /** Reads any evidence file: one function for the preview and for the import, so that both see the same values. */
-import type { Series } from '../model/shapes/evidence.ts';
+import { isUse, type Series } from '../model/shapes/evidence.ts';
 import { FORMS } from './forms/index.ts';
 import { nothingRead, type ShapeReading } from './importer/shape.ts';
 import {
@@ -75,6 +75,7 @@ export function readFile(
         ...reading.choices,
         ...(sheet.workbook ? { sheet: sheet.workbook.sheet } : {}),
         ...(given.fill ? { fill: given.fill } : {}),
+        ...(given.beside ? { beside: given.beside } : {}),
       },
       ...(sheet.workbook ? { sheets: [...sheet.workbook.sheets] } : {}),
       columns: sheet.columns.map((c) => columnName(sheet, c.index)),
@@ -89,13 +90,17 @@ export function readFile(
         ...((sheet.workbook?.sheets.length ?? 0) > 1 ? { sheet: sheet.workbook!.sheet } : {}),
         ...(reading.valueColumns ? { columns: [...new Set(reading.valueColumns)] } : {}),
       },
-      series: refused ? [] : reading.series.map((series) => ofSheet(series, sheet)),
+      series: refused ? [] : reading.series.map((series) => standing(ofSheet(series, sheet), choices)),
       firstDays: refused ? [] : [...reading.firstDays],
       remarks: book.list(),
     },
     intervals: refused ? [] : reading.intervals,
   };
 }
+
+/** What a record of use is beside others of its kind, where the installer said it. */
+const standing = (series: Series, { beside }: IntakeChoices): Series =>
+  beside !== undefined && isUse(series) ? { ...series, beside } : series;
 
 /** Every sheet but the one that is taken by itself names its records, so that no two sheets' are one. */
 function ofSheet(series: Series, { workbook }: Sheet): Series {
@@ -122,11 +127,15 @@ function readWhole(
       fileName,
       shape: form.name,
       candidates: [{ shape: form.name, fit: 1, reason: form.reason }],
-      choices: { ...reading.choices, ...(choices.fill ? { fill: choices.fill } : {}) },
+      choices: {
+        ...reading.choices,
+        ...(choices.fill ? { fill: choices.fill } : {}),
+        ...(choices.beside ? { beside: choices.beside } : {}),
+      },
       columns: [...columns],
       rows,
       dataRows,
-      series: refused ? [] : [...reading.series],
+      series: refused ? [] : reading.series.map((series) => standing(series, choices)),
       firstDays: refused ? [] : [...reading.firstDays],
       remarks: book.list(),
     },

@@ -294,6 +294,9 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
   'overlap-different': phrase(
     '{file} says something else than {names} of {count, plural, one {# day} other {# days}}, {days}{effect, select, none {} less {: {energy} less} other {: {energy} more}}. The newer import counts. Take it back if the older is right.',
   ),
+  'records-asked': phrase(
+    '{file}: {column} and {names} are of one kind and tell of the same days ({count} of them), but differ by {energy}. If both are meters of this home, they are added; if one repeats or holds the other, keep one aside. Choose.',
+  ),
   'to-inclusive-asked': phrase(
     '{at}: does the bill include its last day, {names}? We took it as {expected}. Choose the other if bills overlap by a day.',
   ),

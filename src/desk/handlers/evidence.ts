@@ -10,8 +10,10 @@ import { findEvidence, findHousehold, findSeries } from '../find.ts';
 import { hashOf } from '../hash.ts';
 import { findOverlaps, withOverlaps } from '../join/find-overlaps.ts';
 import { type Group, groupSeries } from '../join/group-series.ts';
+import { joinEvidence } from '../join/join-evidence.ts';
 import { joinPeriods } from '../join/join-periods.ts';
 import { joinReadings } from '../join/join-readings.ts';
+import { remarkRivals } from '../join/remark-rivals.ts';
 import { readFrom } from '../join/stored-series.ts';
 import { rebuildReadings, replaceRawFile } from '../mend-evidence.ts';
 import type { OfferedFile } from '../offered-files.ts';
@@ -47,6 +49,15 @@ interface Coming {
   readonly series: readonly Series[];
 }
 
+const asEvidence = ({ shape, series, ...coming }: Coming): Evidence => ({
+  ...coming,
+  id: '',
+  importedOn: '',
+  shape: shape ?? '',
+  series: [...series],
+  remarks: [],
+});
+
 const MOST_POINTS = 2000;
 
 /** Days cut by one clock do not stand beside days cut by another. */
@@ -75,22 +86,21 @@ export function evidenceHandlers({ ports, store, files }: DeskContext): Evidence
 
   /** What a file on its way in repeats of the imports that are here. */
   function overlapsOf(coming: Coming, intervals: readonly IntervalDays[]): Remark[] {
-    const { householdId, fileName, sha256, shape, series } = coming;
-    const evidence = {
-      id: '',
-      householdId,
-      fileName,
-      importedOn: '',
-      sha256,
-      shape: shape ?? '',
-      series,
-      remarks: [],
-    };
     const stored = readFrom(store);
     return findOverlaps(
-      [...store.listEvidence(householdId), { ...evidence, series: [...series] }],
+      [...store.listEvidence(coming.householdId), asEvidence(coming)],
       (seriesId) => intervals.find((one) => one.seriesId === seriesId) ?? stored(seriesId),
     );
+  }
+
+  /** What a file on its way in says of the days of another meter of its kind. */
+  function rivalsOf(coming: Coming, intervals: readonly IntervalDays[]): Remark[] {
+    const { household } = findHousehold(store, coming.householdId);
+    const evidence = [...store.listEvidence(coming.householdId), asEvidence(coming)];
+    const stored = readFrom(store);
+    const read = (seriesId: string) => intervals.find((one) => one.seriesId === seriesId) ?? stored(seriesId);
+    const isComing = ({ id }: Series) => coming.series.some((one) => one.id === id);
+    return remarkRivals(joinEvidence(evidence, household.zone, read), evidence, isComing);
   }
 
   return {
@@ -108,7 +118,7 @@ export function evidenceHandlers({ ports, store, files }: DeskContext): Evidence
       const coming = { householdId, fileName, sha256: hashOf(file.bytes), shape, series };
       return {
         ...preview,
-        remarks: [...preview.remarks, ...overlapsOf(coming, intervals)],
+        remarks: [...preview.remarks, ...overlapsOf(coming, intervals), ...rivalsOf(coming, intervals)],
       };
     },
     async 'evidence.accept'({ fileId, householdId, choices }, work) {

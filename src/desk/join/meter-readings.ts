@@ -27,7 +27,7 @@ export interface LookedThrough extends MeterReadings {
  * whether one of them holds another.
  */
 export function lookThrough(evidence: readonly Evidence[], zone: string, read: ReadIntervals): LookedThrough[] {
-  const groups = groupSeries(evidence).filter((group) => group.at(-1)!.series.carrier === 'electricity');
+  const groups = groupSeries(evidence).filter((group) => isCounted(group.at(-1)!.series));
   return (['heat-pump', 'import'] as const).flatMap((role) => {
     const fine = new Map<Series, Fine>();
     for (const group of groups) {
@@ -49,6 +49,9 @@ export function lookThrough(evidence: readonly Evidence[], zone: string, read: R
     return [{ ...most, meter, leftOut: others.map(({ name }) => name) }];
   });
 }
+
+/** What is kept aside shows nothing of the home. */
+const isCounted = ({ carrier, beside }: Series) => carrier === 'electricity' && beside !== 'aside';
 
 type Readings = Omit<MeterReadings, 'meter'>;
 const unitsOf = ({ days }: Readings): number =>

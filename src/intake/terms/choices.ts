@@ -1,6 +1,6 @@
 /** What a reader is given beside the file: the installer's choices and the facts of the household. */
 import { z } from 'zod';
-import { Carrier, SeriesRole } from '../../model/shapes/evidence.ts';
+import { Beside, Carrier, SeriesRole } from '../../model/shapes/evidence.ts';
 import { SALE_UNIT_IDS } from '../../model/shapes/heating.ts';
 import type { Reference } from '../../model/shapes/reference.ts';
 import { PaperChoices } from './paper-reading.ts';
@@ -60,6 +60,8 @@ export const IntakeChoices = z.object({
   calorificMJPerM3: z.number().min(30).max(50).optional(),
   /** What a person said about a bill on paper. */
   paper: PaperChoices.optional(),
+  /** What its records of use are beside others of their kind. */
+  beside: Beside.optional(),
   /** Pulses that stand for one kWh, as printed on the meter. */
   pulsesPerKWh: z.number().positive().max(1_000_000).optional(),
   /** Whether readings below nought are what was sent out, so that the record is use less export. */

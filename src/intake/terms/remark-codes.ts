@@ -82,6 +82,7 @@ export const REMARK_CODES = [
   // Days that an earlier import had
   'overlap-same',
   'overlap-different',
+  'records-asked',
   // Bills, deliveries, registers
   'to-inclusive-asked',
   'period-overlap',

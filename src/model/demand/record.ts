@@ -26,6 +26,8 @@ export interface HeatRecord {
   /** Tank fills: each says only what was used since the one before. */
   readonly deliveries: boolean;
   readonly leftOut: number;
+  /** Days of the record that each of its series tells, by identifier. */
+  readonly daysOf?: ReadonlyMap<string, number>;
 }
 
 interface Wanted {
@@ -65,9 +67,12 @@ function putTogether(wanted: Wanted, fitting: readonly Series[]): HeatRecord {
   const claimed = new Set<number>();
   const spans: RecordSpan[] = [];
   let leftOut = 0;
+  const daysOf = new Map<string, number>();
   for (const one of ordered) {
+    const before = claimed.size;
     if (one.days) takeDays(one.days, claimed, spans);
     else leftOut += takePeriods(one.periods ?? [], claimed, spans);
+    daysOf.set(one.id, claimed.size - before);
   }
   spans.sort((a, b) => a.first - b.first);
   const deliveries = isDelivered(wanted.carrier) && ordered.every((s) => !s.days);
@@ -78,6 +83,7 @@ function putTogether(wanted: Wanted, fitting: readonly Series[]): HeatRecord {
     spans: deliveries ? betweenDeliveries(spans) : spans,
     deliveries,
     leftOut,
+    daysOf,
   };
 }
 

@@ -47,12 +47,16 @@ export const EvidencePeriod = z.object({
 });
 export type EvidencePeriod = z.infer<typeof EvidencePeriod>;
 
+export const Beside = z.enum(['added', 'aside']);
+
 export const Series = z.object({
   id: z.string(),
   evidenceId: z.string(),
   name: z.string(),
   carrier: Carrier,
   role: SeriesRole,
+  /** Beside another record of its kind: a further meter whose use is added, or one that counts in no sum. */
+  beside: Beside.optional(),
   resolution: z.enum(['interval', 'day', 'period']),
   /** Minutes of one reading where resolution is `interval`. */
   intervalMinutes: z.number().optional(),

@@ -23,7 +23,7 @@ export function ColumnTable(props: {
   const { preview, onChoose } = props;
   if (preview.columns.length === 0) return null;
   const settled = preview.choices.columns ?? {};
-  const useOf = (index: number) => {
+  const saidUse = (index: number) => {
     const use = preview.uses?.find(({ column }) => column === index)?.use;
     return use === undefined ? null : <span className="quiet column-use">{columnUse(use)}</span>;
   };
@@ -46,7 +46,7 @@ export function ColumnTable(props: {
                 // biome-ignore lint/suspicious/noArrayIndexKey: two columns may bear the same heading.
                 <th key={index} scope="col">
                   <span className="column-name">{name}</span>
-                  {useOf(index)}
+                  {saidUse(index)}
                   {preview.choices.columns === undefined ? null : (
                     <select
                       aria-label={say('Column {name} is', { name })}

@@ -107,6 +107,11 @@ export function answersTo(remark: Remark, preview: IntakePreview): readonly Answ
     case 'weather-asked':
     case 'weather-smooth-asked':
       return [{ label: say('Measured on these days'), choice: { weatherMeasured: true }, holds: false }];
+    case 'records-asked':
+      return [
+        { label: say('Add it, a further meter'), choice: { beside: 'added' }, holds: false },
+        { label: say('Keep it aside'), choice: { beside: 'aside' }, holds: false },
+      ];
     case 'net-asked':
       return [
         { label: say('Sent out'), choice: { net: true }, holds: true },

@@ -401,4 +401,6 @@ export const REMARKS: Catalogue = {
     '{file} ist keine Messung wirklicher Tage und kann deshalb nicht neben Zählerwerten stehen. Nehmen Sie eine Datei mit gemessenem Wetter.',
   '{at} begins rows of several types ({words}), which we do not read. Ask for interval data, or for a table with one reading a row.':
     '{at} beginnt Zeilen mehrerer Arten ({words}), die wir nicht lesen. Bitten Sie um Intervalldaten oder um eine Tabelle mit einem Messwert je Zeile.',
+  '{file}: {column} and {names} are of one kind and tell of the same days ({count} of them), but differ by {energy}. If both are meters of this home, they are added; if one repeats or holds the other, keep one aside. Choose.':
+    '{file}: {column} und {names} sind von einer Art und berichten von denselben Tagen ({count} sind es), unterscheiden sich aber um {energy}. Sind beide Zähler dieses Hauses, so werden sie zusammengezählt; wiederholt oder enthält einer den anderen, so bleibt einer beiseite. Wählen Sie.',
 };

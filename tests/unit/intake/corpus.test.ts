@@ -401,6 +401,16 @@ const CASES: readonly [file: string, shape: string, series: string | readonly st
     ],
     'several-series',
   ],
+  // 24 hours of market time are 01:00 to 01:00 in the summer of Sydney; the home here is not there, so its clock is asked for.
+  [
+    'rows-by-type.csv',
+    'rows by type',
+    [
+      "electricity 30' 2025-01-02..2025-01-05 52.8 96/96 2d",
+      "electricity export 30' 2025-01-02..2025-01-05 4.5 96/96 2d",
+    ],
+    'zone-asked? estimated several-series',
+  ],
   // Registers named in a column
   [
     'registers-import-export.csv',

@@ -1,0 +1,30 @@
+/** Asks about records of one kind that tell of the same days and do not agree. */
+import { findRivals } from '../../model/evidence/rivals.ts';
+import type { Evidence, Remark, Series } from '../../model/shapes/evidence.ts';
+
+/**
+ * @param series joined over all imports @param evidence the imports, the last of which is on its way in
+ * @param isOwn whether a record belongs to those that are asked about
+ */
+export function remarkRivals(
+  series: readonly Series[],
+  evidence: readonly Evidence[],
+  isOwn: (series: Series) => boolean,
+): Remark[] {
+  const fileOf = ({ id }: Series) => evidence.find((one) => one.series.some((own) => own.id === id))?.fileName ?? '';
+  return findRivals(series).flatMap(({ one, other, days, moreKWh }): Remark[] => {
+    if (!isOwn(one) && !isOwn(other)) return [];
+    const [own, beside] = isOwn(other) ? [other, one] : [one, other];
+    return [
+      {
+        code: 'records-asked',
+        weight: 'question',
+        file: fileOf(own),
+        column: own.name,
+        found: fileOf(beside) === fileOf(own) ? beside.name : `${fileOf(beside)}, ${beside.name}`,
+        count: days,
+        effectKWh: Math.abs(moreKWh),
+      },
+    ];
+  });
+}

@@ -1,0 +1,105 @@
+/** Records of one kind that tell of the same days: alike they are one, further meters are added, else nobody knows. */
+import { toCivilDate, toDayNumber } from '../calendar/civil.ts';
+import { type EvidencePeriod, isUse, type Series } from '../shapes/evidence.ts';
+import { sumRegisters } from './sum-registers.ts';
+
+export interface Rivals {
+  readonly one: Series;
+  readonly other: Series;
+  /** Days that both tell of, and how much more the first makes of them. */
+  readonly days: number;
+  readonly moreKWh: number;
+}
+
+/** Fewer days in common are an overlap at an edge. A judgement. */
+const LEAST_DAYS = 7;
+/** Bills and readings of one meter differ by a day at each end, a calorific value, a rounding. A judgement. */
+const APART = 0.1;
+
+/** Pairs of use of one carrier and role that tell of the same days and do not come to the same. */
+export function findRivals(series: readonly Series[]): Rivals[] {
+  const pool = sumRegisters(series.filter((one) => isUse(one) && one.beside === undefined));
+  return pool.flatMap((one, i) =>
+    pool.slice(i + 1).flatMap((other) => {
+      if (other.carrier !== one.carrier || other.role !== one.role) return [];
+      const [mine, theirs] = [perDay(one), perDay(other)];
+      const shared = [...mine.keys()].filter((day) => theirs.has(day));
+      const sum = (byDay: ReadonlyMap<number, number>) => shared.reduce((all, day) => all + byDay.get(day)!, 0);
+      const [a, b] = [sum(mine), sum(theirs)];
+      const isApart = shared.length >= LEAST_DAYS && Math.abs(a - b) > APART * Math.max(a, b);
+      return isApart ? [{ one, other, days: shared.length, moreKWh: a - b }] : [];
+    }),
+  );
+}
+
+/** kWh by day number, bills spread evenly over their days. */
+function perDay({ days, periods }: Series): Map<number, number> {
+  if (days) {
+    const first = toDayNumber(days.first);
+    return new Map(days.values.flatMap((kWh, i) => (kWh === null ? [] : [[first + i, kWh] as const])));
+  }
+  const byDay = new Map<number, number>();
+  for (const { from, to, kWh } of periods ?? []) {
+    const [first, end] = [toDayNumber(from), toDayNumber(to)];
+    for (let day = first; day < end; day++) byDay.set(day, (byDay.get(day) ?? 0) + kWh / (end - first));
+  }
+  return byDay;
+}
+
+/** Leaves out what is kept aside, and adds further meters to the first of their kind. */
+export function settleBeside(series: readonly Series[]): Series[] {
+  const kept = series.filter(({ beside }) => beside !== 'aside');
+  if (kept.every(({ beside }) => beside === undefined)) return kept;
+  const kinds = Map.groupBy(kept, ({ carrier, role }) => `${carrier}|${role}`);
+  return [...kinds.values()].flatMap((ofKind) => {
+    const added = ofKind.filter(({ beside }) => beside === 'added');
+    const bases = ofKind.filter(({ beside }) => beside === undefined);
+    const [base, ...others] = bases.length > 0 ? bases : added;
+    const further = bases.length > 0 ? added : others;
+    return [further.reduce(addMeter, base!), ...(bases.length > 0 ? others : [])];
+  });
+}
+
+/** The use of two meters [kWh], on the days or in the periods of which both are known. */
+function addMeter(base: Series, further: Series): Series {
+  const { dayShape: _, dayPeaks: __, filled: ___, days: ____, periods: _____, bills: ______, ...rest } = base;
+  const name = `${base.name} and ${further.name}`;
+  const frame = base.periods ? base : further.periods ? further : undefined;
+  if (frame) {
+    const other = perDay(frame === base ? further : base);
+    const periods = frame.periods!.flatMap((period) => addToPeriod(period, other));
+    const total = periods.reduce((sum, { kWh }) => sum + kWh, 0);
+    const [from, to] = [periods[0]?.from ?? base.from, periods.at(-1)?.to ?? base.to];
+    return { ...rest, name, resolution: 'period', from, to, total, periods };
+  }
+  const [mine, theirs] = [perDay(base), perDay(further)];
+  const both = [...mine.keys()].filter((day) => theirs.has(day)).sort((a, b) => a - b);
+  const [first, last] = [both[0] ?? toDayNumber(base.from), both.at(-1) ?? toDayNumber(base.from)];
+  const values = Array.from({ length: last - first + 1 }, (____, i) => {
+    const [a, b] = [mine.get(first + i), theirs.get(first + i)];
+    return a === undefined || b === undefined ? null : a + b;
+  });
+  const total = values.reduce<number>((sum, kWh) => sum + (kWh ?? 0), 0);
+  const shape = base.dayShape && further.dayShape;
+  return {
+    ...rest,
+    name,
+    resolution: 'day',
+    from: toCivilDate(first),
+    to: toCivilDate(last + 1),
+    total,
+    days: { first: toCivilDate(first), values },
+    ...(shape
+      ? { dayShape: base.dayShape!.map((halves, m) => halves.map((kWh, h) => kWh + further.dayShape![m]![h]!)) }
+      : {}),
+    present: both.length,
+    expected: values.length,
+  };
+}
+
+function addToPeriod(period: EvidencePeriod, other: ReadonlyMap<number, number>): EvidencePeriod[] {
+  const { quantity: _, unit: __, costPence: ___, ...rest } = period;
+  let kWh = period.kWh;
+  for (let day = toDayNumber(period.from); day < toDayNumber(period.to); day++) kWh += other.get(day) ?? Number.NaN;
+  return Number.isNaN(kWh) ? [] : [{ ...rest, kWh }];
+}

@@ -1,0 +1,23 @@
+/** What a record is used for in the comparison, or why it is not. */
+import type { RecordAccount, RecordUse } from '../model/demand/account-records.ts';
+import { grouped } from './numbers.ts';
+import { phrase, say } from './say.ts';
+
+const USES: Readonly<Record<RecordUse, string>> = {
+  heat: phrase('{name}: used for the heat needed, {days} days of it.'),
+  'heat-register': phrase('{name}: used for the heat needed, added to the other registers of its meter.'),
+  'rest-of-home': phrase('{name}: used for what the home uses beside heating.'),
+  weather: phrase('{name}: used for the weather of the days that it covers.'),
+  machine: phrase('{name}: used to show how the machine is run, and in no sum of the comparison.'),
+  joined: phrase('{name}: joined with a later file of the same register.'),
+  added: phrase('{name}: added as a further meter of its kind.'),
+  aside: phrase('{name}: not used, since it is kept aside.'),
+  covered: phrase('{name}: not used, since another record tells of the same days.'),
+  'other-way': phrase('{name}: not used for the heat needed, since another meter shows what heats this home.'),
+  'sent-out': phrase('{name}: not used, since it was sent out and not bought.'),
+  'made-here': phrase('{name}: not used, since the home made it itself.'),
+  water: phrase('{name}: not used, since water is priced by nobody here.'),
+};
+
+export const recordUseSentence = ({ series, use, days }: RecordAccount): string =>
+  say(USES[use], { name: series.name, days: days === undefined ? '' : grouped(days) });
