@@ -406,8 +406,8 @@ const CASES: readonly [file: string, shape: string, series: string | readonly st
     'rows-by-type.csv',
     'rows by type',
     [
-      "electricity 30' 2025-01-02..2025-01-05 52.8 96/96 2d",
-      "electricity export 30' 2025-01-02..2025-01-05 4.5 96/96 2d",
+      "electricity 30' 2025-01-02..2025-01-05 52.8 96/96 1d",
+      "electricity export 30' 2025-01-02..2025-01-05 4.5 96/96 1d",
     ],
     'zone-asked? estimated several-series',
   ],
