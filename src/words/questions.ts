@@ -322,6 +322,13 @@ const COST: Readonly<Record<Exclude<PriceQuestionCode | CostQuestionCode, `tarif
       'The tariff chosen for {fuel} is one for another fuel. The built-in price stands in, so choose a tariff again.',
       { fuel: carrierName(text('fuel')) },
     ),
+  'present-price-asked': ({ text }) =>
+    say(
+      'What heating costs now cannot be said: nobody has typed the price of {fuel}, and none is built in here. Type it.',
+      {
+        fuel: carrierName(text('fuel')),
+      },
+    ),
   'present-not-priced': () =>
     say(
       'We cannot say what heating costs now, since its kind is not one we can price. Choose the nearest kind, or leave it out.',

@@ -122,7 +122,9 @@ function machineLine({ machine: { whole } }: Appraisal, line: Line): ThreadLine 
 function pricesLine({ prices, systems }: Appraisal, line: Line): ThreadLine {
   const { electricity } = prices;
   if (!Number.isFinite(prices.electricityPencePerKWh)) return line('prices', say('needs a tariff'), 'missing');
-  const carrier = systems.find((system) => system.id === 'present')?.carrier ?? 'gas';
+  const carrier =
+    systems.find((system) => system.id === 'present')?.carrier ??
+    (systems.some((system) => system.carrier === 'gas') ? 'gas' : 'electricity');
   const other = carrier === 'electricity' ? undefined : priceOf(prices, carrier)?.pencePerKWh;
   const own = pence(prices.electricityPencePerKWh);
   const both =

@@ -7,7 +7,15 @@ import { tellSource } from '../heat-pump/full/settle-source.ts';
 import { settleFactors } from '../heat-pump/settle-factors.ts';
 import type { ReckonedMachine } from '../heat-pump/spf-from-factors.ts';
 import type { Appraisal, Demand, Question, WhatIf, WhyLeftOut } from '../shapes/appraisal.ts';
-import { type Heater, type RivalMachine, SYSTEMS, type System, serviceKey } from '../shapes/heating.ts';
+import {
+  type Heater,
+  isDelivered,
+  priceKey,
+  type RivalMachine,
+  SYSTEMS,
+  type System,
+  serviceKey,
+} from '../shapes/heating.ts';
 import type { Household, WaterHours } from '../shapes/household.ts';
 import type { EfficiencyDefault, Reference } from '../shapes/reference.ts';
 import { type Told, tell } from '../shapes/told.ts';
@@ -148,8 +156,14 @@ function planRivalMachine(id: RivalMachine, { household, demand, reference, what
 function planPresent(input: PlanInput, questions: Question[]): Plan | null {
   const { household, presentMachine } = input;
   const { system } = household.present;
-  if (system === 'other' || !isPriced(system, input.prices)) {
+  if (system === 'other') {
     questions.push(askAboutCost('present-not-priced', 'question', 'present.system'));
+    return null;
+  }
+  if (!isPriced(system, input.prices)) {
+    const fuel = SYSTEMS[system].carrier;
+    const field = isDelivered(fuel) ? `prices.${priceKey(fuel)}` : 'prices.storageTariffId';
+    questions.push(askAboutCost('present-price-asked', 'question', field, { fuel }));
     return null;
   }
   // A machine that stands there already is the one described; a changed flow temperature is a plan, not the present.

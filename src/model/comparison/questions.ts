@@ -23,6 +23,8 @@ export type PriceQuestionCode =
 export type CostQuestionCode =
   /** What heats the home today has no price, so it stands in no comparison. data: none */
   | 'present-not-priced'
+  /** What the home burns has no price: nobody typed one, and none is built in for the country. data: fuel */
+  | 'present-price-asked'
   /** Nobody has said what heats the home, and no record tells; a gas boiler stands in. data: none */
   | 'present-assumed'
   /** Not above 0 or above 110 %; the table's efficiency stands in. data: found, high */

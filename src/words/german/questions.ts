@@ -19,6 +19,8 @@ export const QUESTIONS: Catalogue = {
   'the solar panels for hot water': 'Sonnenkollektoren für Warmwasser',
   'Nothing is known of this home’s heat yet. A typical home of about {heat} stands in. Add a record, the heat loss or the floor area.':
     'Über die Wärme dieses Hauses ist noch nichts bekannt. Darum steht hier ein übliches Haus mit etwa {heat}. Fügen Sie Messwerte, die Heizlast oder die Wohnfläche hinzu.',
+  'What heating costs now cannot be said: nobody has typed the price of {fuel}, and none is built in here. Type it.':
+    'Was das Heizen jetzt kostet, lässt sich nicht sagen: niemand hat den Preis für {fuel} eingegeben, und hier ist keiner eingebaut. Bitte eingeben.',
   'Nobody has said which climate region the home lies in, so {region} stands in. Choose it.':
     'Niemand hat gesagt, in welcher Klimagegend das Haus liegt; dafür steht {region}. Bitte wählen.',
   'Hot water, boilers, machines in use and the spread of prices go by British tables and studies, named in the sums. A yearly visit has no price here. Type your own where you have them.':

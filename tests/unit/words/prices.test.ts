@@ -91,7 +91,7 @@ describe('a home in Germany', () => {
 
   test('an oil boiler without a typed price is asked about and not compared', () => {
     const { questions, systems, leftOut } = german({ present: { system: 'oil' } });
-    expect(questions.map(({ code }) => code)).toContain('present-not-priced');
+    expect(questions.map(({ code }) => code)).toContain('present-price-asked');
     expect(systems.map(({ id }) => id)).toEqual(['heat-pump', 'air-source']);
     expect(leftOut).toContainEqual({ system: 'pellets', why: 'no-price' });
     const typedOil = german({ present: { system: 'oil' }, prices: { oilPencePerLitre: typed(95) } });
