@@ -228,7 +228,7 @@ function seriesOf(
 ): Series[] {
   if (!made || !fuel) return [];
   const { bill, vatRate } = made;
-  const kWh = bill.meters.reduce((sum, meter) => sum + (meter.kWh ?? 0), 0);
+  const kWh = Number(bill.meters.reduce((sum, meter) => sum + (meter.kWh ?? 0), 0).toFixed(6));
   const kinds = bill.meters.flatMap(({ openingKind, closingKind }) => [openingKind, closingKind]);
   const quality = kinds.includes('estimated')
     ? 'estimated'

@@ -4,7 +4,7 @@
  */
 import type { BenchRow } from './bench-row.ts';
 import { importMemoryBench } from './import-memory-bench.ts';
-import { intakeBench } from './intake-bench.ts';
+import { intakeBench, paperBench } from './intake-bench.ts';
 import { modelBench } from './model-bench.ts';
 import { storeBench } from './store-bench.ts';
 import { windowBench } from './window-bench.ts';
@@ -12,6 +12,7 @@ import { windowBench } from './window-bench.ts';
 const PARTS: readonly (readonly [string, () => readonly BenchRow[] | Promise<readonly BenchRow[]>])[] = [
   ['The model', modelBench],
   ['Files taken in', intakeBench],
+  ['Paper', paperBench],
   ['The store', storeBench],
   ['The window', windowBench],
   ['The largest file', importMemoryBench],

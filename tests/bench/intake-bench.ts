@@ -5,8 +5,10 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { parse as parseSync } from 'csv-parse/sync';
 import Papa from 'papaparse';
+import { PAPERS } from '../../sample-bills/make-paper.ts';
 import type { IntakeContext } from '../../src/intake/intake.ts';
 import { readFile } from '../../src/intake/read-file.ts';
+import { readPaper } from '../../src/intake/read-paper.ts';
 import { kWhPerUnit } from '../../src/reference/fuels.ts';
 import { type BenchRow, medianMs } from './bench-row.ts';
 
@@ -30,6 +32,26 @@ export function tenYears(rows = ROWS): Uint8Array {
     lines.push(`${new Date(at).toISOString().slice(0, 19)}Z,${((seed >>> 12) % 2000) / 1000}`);
   }
   return new TextEncoder().encode(`${lines.join('\n')}\n`);
+}
+
+/** A page of a bill, its words found and understood, beside the words alone. */
+export async function paperBench(): Promise<BenchRow[]> {
+  const [name, bytes] = PAPERS.find(([one]) => one === 'two-rates-new-price.pdf')!;
+  const { preview } = await readPaper(name, bytes, {}, context);
+  if (!preview.paper?.isWhole) throw new Error(`${name} is not read whole`);
+  const { getDocument } = await import('pdfjs-dist/legacy/build/pdf.mjs');
+  const words = await medianMs(
+    async () => {
+      const opening = getDocument({ data: bytes.slice(), verbosity: 0 });
+      await (await (await opening.promise).getPage(1)).getTextContent();
+      await opening.destroy();
+    },
+    41,
+    10,
+  );
+  const value = await medianMs(() => readPaper(name, bytes, {}, context), 41, 10);
+  const peer = { what: 'pdfjs-dist, the words of the page alone', value: words };
+  return [{ what: 'A bill as PDF, one page, to proved values', value, unit: 'ms', peer, aim: 2 * words }];
 }
 
 export async function intakeBench(): Promise<BenchRow[]> {

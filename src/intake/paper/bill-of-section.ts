@@ -12,7 +12,7 @@ import type { CivilDate } from '../../model/shapes/dates.ts';
 import type { PaperChoices } from '../terms/paper-reading.ts';
 import { KWH_PER_THERM } from '../terms/units.ts';
 import type { Figure, RowFacts } from './figures.ts';
-import type { DatePair, PaperLine } from './lines.ts';
+import { type DatePair, isAround, type PaperLine } from './lines.ts';
 import { type Difference, penceOf } from './relations.ts';
 import type { Totals } from './totals.ts';
 import { registersOf, type Section, sumQuantity } from './understand.ts';
@@ -152,7 +152,7 @@ function daysOfLine(
   { from, to, inclusive, section }: SectionInput,
 ): { from?: CivilDate; to?: CivilDate } {
   if (!line.dates) return {};
-  const own = line.dates.from.row === line.amount.row;
+  const own = isAround(line.dates.from.row, line.dates.to.row, line.amount.row);
   const counted = section.lines.some(
     ({ quantity }) =>
       quantity?.kind === 'days' &&

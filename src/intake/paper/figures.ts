@@ -106,6 +106,7 @@ export function readRows(rows: readonly Row[], decimal: Decimal): RowFacts[] {
 
 function readRow(row: Row, number: number, decimal: Decimal): RowFacts {
   const { text, wordAt } = textOfRow(row);
+  if (!/\d/.test(text)) return { row, text, words: plainWords(text), figures: [], dates: [] };
   const boxOf = (from: number, to: number): Box => {
     const at = wordAt.slice(from, to).filter((i) => i >= 0);
     const covered = row.words.slice(at[0] ?? 0, (at.at(-1) ?? 0) + 1);
@@ -253,8 +254,8 @@ function withUnitBelow(figure: Figure, rows: readonly RowFacts[], at: number): F
   const { row } = rows[at]!;
   for (const { row: below } of rows.slice(at + 1, at + 3)) {
     if (below.page !== page || below.y - row.y > 2.2 * row.height) break;
-    const under = below.words.filter((word) => word.x < x + width + 2 && word.x + word.width > x - 2);
-    const text = under.map((word) => word.text).join(' ');
+    const under = below.words.find((word) => word.x < x + width + 2 && word.x + word.width > x - 2);
+    const text = under ? cellAround(below, under) : '';
     const unit = UNITS.exec(text);
     if (unit && unit[0].length === text.length && text !== '')
       return { ...figure, text: `${figure.text} ${text}`, ...kindOf(undefined, unit.groups) };

@@ -264,7 +264,7 @@ function kindOfLine(quantity: Figure, price: Figure, about: string): LineKind {
 
 /** The days of a line: those in its own row, else those of a heading above without any money. */
 function datesOf(amount: Figure, pairs: readonly DatePair[], rows: readonly RowFacts[]): { dates?: DatePair } {
-  const own = pairs.find(({ from, to }) => from.row === amount.row && to.row === amount.row);
+  const own = pairs.find(({ from, to }) => isAround(from.row, to.row, amount.row));
   if (own) return { dates: own };
   const above = pairs.filter(
     ({ from, to }) =>
@@ -276,6 +276,10 @@ function datesOf(amount: Figure, pairs: readonly DatePair[], rows: readonly RowF
   const nearest = above.at(-1);
   return nearest ? { dates: nearest } : {};
 }
+
+/** In the row itself, or in its upper and lower half where its cells have two lines. */
+export const isAround = (from: number, to: number, row: number): boolean =>
+  from <= row && to >= row && to - from <= 2 && (from === to || (from < row && to > row));
 
 /** A summary says again what stands elsewhere: the same three numbers count once. */
 function dropRepeats(lines: readonly PaperLine[]): PaperLine[] {

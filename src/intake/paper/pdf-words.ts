@@ -10,6 +10,7 @@ const MOST_WORDS = 20_000;
 /** What one part of a file may unpack to, bytes; a page of text has some 100 kB. */
 const MOST_UNPACKED = 32 * 1024 * 1024;
 const MOST_UNPACKED_TOGETHER = 128 * 1024 * 1024;
+const MOST_PACKED = 1032;
 const PIECE = 64 * 1024;
 
 export const isPdf = (bytes: Uint8Array): boolean =>
@@ -29,7 +30,8 @@ export async function readPdfWords(
   onProgress?: (share: number) => void,
 ): Promise<{ readonly pages: readonly Page[] } | { readonly fault: PaperFault }> {
   if (unpacksTooMuch(bytes)) return { fault: 'bomb' };
-  const { getDocument } = await loadReader();
+  reader ??= loadReader();
+  const { getDocument } = await reader;
   const opening = getDocument({
     data: bytes.slice(),
     verbosity: 0,
@@ -65,7 +67,9 @@ export async function readPdfWords(
   }
 }
 
-/** Loaded when the first PDF comes; while it loads, it says on the console that it cannot draw, which nobody asks of it. */
+let reader: ReturnType<typeof loadReader> | undefined;
+
+/** Loaded once, when the first PDF comes; while it loads, it says on the console that it cannot draw, which nobody asks of it. */
 async function loadReader() {
   const { warn } = console;
   console.warn = () => undefined;
@@ -82,20 +86,27 @@ function unpacksTooMuch(bytes: Uint8Array): boolean {
   const text = new TextDecoder('latin1').decode(bytes);
   if (/\/F(ilter)?\s*\[[^\]]*(FlateDecode|LZWDecode|\/Fl\b)[^\]]*(FlateDecode|LZWDecode|\/Fl\b)/.test(text))
     return true;
-  let together = 0;
-  for (const { index } of text.matchAll(/stream\r?\n/g)) {
-    if (text.slice(index - 3, index) === 'end') continue;
-    const from = index + (text[index + 6] === '\r' ? 8 : 7);
+  const packed: Uint8Array[] = [];
+  for (let at = text.indexOf('stream'); at >= 0; at = text.indexOf('stream', at + 6)) {
+    if (text.startsWith('end', at - 3)) continue;
+    const from = at + (text[at + 6] === '\r' ? 8 : 7);
     const end = text.indexOf('endstream', from);
-    const before = text.slice(Math.max(0, index - 400), index);
+    const before = text.slice(Math.max(0, at - 400), at);
     const dictionary = before.slice(before.lastIndexOf(' obj') + 1);
     if (/LZWDecode/.test(dictionary) && end - from > PIECE) return true;
-    if (!/FlateDecode|\/Fl\b/.test(dictionary)) continue;
-    together += unpackedSize(bytes.subarray(from, end < 0 ? bytes.length : end));
+    if (/FlateDecode|\/Fl\b/.test(dictionary)) packed.push(bytes.subarray(from, end < 0 ? bytes.length : end));
+  }
+  // Deflate packs at most 1,032 to one: what is small enough need not be unpacked to know.
+  const all = packed.reduce((sum, { length }) => sum + length, 0);
+  const doubtful = all * MOST_PACKED > MOST_UNPACKED_TOGETHER ? packed : packed.filter(isDoubtful);
+  let together = 0;
+  for (const one of doubtful) {
+    together += unpackedSize(one);
     if (together > MOST_UNPACKED_TOGETHER) return true;
   }
   return false;
 }
+const isDoubtful = ({ length }: Uint8Array): boolean => length * MOST_PACKED > MOST_UNPACKED;
 
 function unpackedSize(packed: Uint8Array): number {
   let size = 0;

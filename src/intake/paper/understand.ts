@@ -69,9 +69,16 @@ export interface UnderstandChoices {
 export function understand(pages: readonly Page[], choices: UnderstandChoices): Understanding {
   const { decimal } = choices;
   const rows = rowsOf(pages);
-  const marks = decimal === undefined ? (['.', ','] as const) : ([decimal] as const);
+  const marks = decimal === undefined ? marksOf(pages) : [decimal];
   const read = marks.map((mark) => understandRows(readRows(rows, mark), mark, choices));
   return read.reduce((best, one) => (one.bits > best.bits ? one : best));
+}
+
+/** Amounts of money end in a mark and two digits; where both marks do so, or none, each is tried. */
+function marksOf(pages: readonly Page[]): ('.' | ',')[] {
+  const ends = (mark: RegExp) => pages.some(({ words }) => words.some(({ text }) => mark.test(text)));
+  const [point, comma] = [ends(/\d\.\d{2}(?!\d|[./-]\d)/), ends(/\d,\d{2}(?!\d)/)];
+  return point === comma ? ['.', ','] : [point ? '.' : ','];
 }
 
 function understandRows(

@@ -121,6 +121,84 @@ describe('a bill in two rates', () => {
   });
 });
 
+describe('other ways to set the same', () => {
+  const readPlaced = (texts: readonly (readonly [number, number, string])[]) =>
+    read(writePdf([texts.map(([x, y, text]) => ({ x, y, text, size: 10 }))]));
+  test('units under their numbers and dates under each other, in narrow columns', async () => {
+    const { paper, series } = await readPlaced([
+      [40, 60, 'Stromrechnung, Abrechnungszeitraum 01.01.2025 – 31.12.2025 (365 Tage)'],
+      [40, 104, 'Arbeitspreis'],
+      [140, 98, '01.01.2025 –'],
+      [140, 110, '30.06.2025'],
+      [260, 98, '1.602'],
+      [260, 110, 'kWh'],
+      [340, 98, '27,31'],
+      [340, 110, 'ct/kWh'],
+      [450, 104, '437,51'],
+      [40, 134, 'Arbeitspreis'],
+      [140, 128, '01.07.2025 –'],
+      [140, 140, '31.12.2025'],
+      [260, 128, '1.510'],
+      [260, 140, 'kWh'],
+      [340, 128, '25,90'],
+      [340, 140, 'ct/kWh'],
+      [450, 134, '391,09'],
+      [40, 164, 'Summe netto'],
+      [450, 164, '828,60'],
+      [40, 184, 'Umsatzsteuer 19 %'],
+      [450, 184, '157,43'],
+      [40, 204, 'Rechnungsbetrag'],
+      [450, 204, '986,03'],
+    ]);
+    expect(paper!.isWhole).toBe(true);
+    expect(series[0]!.bills![0]!.bill.charges).toEqual([
+      { meter: 'all hours', from: '2025-01-01', to: '2025-07-01', kWh: 1602, pencePerKWh: 27.31, pence: 43_751 },
+      { meter: 'all hours', from: '2025-07-01', to: '2026-01-01', kWh: 1510, pencePerKWh: 25.9, pence: 39_109 },
+    ]);
+  });
+  test('two fuels beside each other', async () => {
+    const { series } = await readPlaced([
+      [40, 60, 'Your bill for 1 March 2026 to 31 May 2026'],
+      [40, 90, 'Electricity'],
+      [320, 90, 'Gas'],
+      [40, 110, '456 kWh × 27.31p'],
+      [220, 110, '£124.53'],
+      [320, 110, '1,246 kWh × 5.93p'],
+      [500, 110, '£73.89'],
+      [40, 130, 'Standing charge 92 days × 51.20p'],
+      [220, 130, '£47.10'],
+      [320, 130, 'Standing charge 92 days × 29.60p'],
+      [500, 130, '£27.23'],
+      [40, 150, 'VAT at 5%'],
+      [220, 150, '£8.58'],
+      [320, 150, 'VAT at 5%'],
+      [500, 150, '£5.06'],
+      [40, 170, 'Total'],
+      [220, 170, '£180.21'],
+      [320, 170, 'Total'],
+      [500, 170, '£106.18'],
+    ]);
+    expect(series.map(({ carrier, total, periods }) => [carrier, total, periods![0]!.costPence])).toEqual([
+      ['electricity', 456, 18_021],
+      ['gas', 1246, 10_618],
+    ]);
+  });
+  test('therms and months first, where the home writes so', async () => {
+    const lines: readonly Line[] = [
+      ['Gas service 03/02/2026 to 04/01/2026, 30 days'],
+      ['Gas supply 57.0 therms @ $1.1520 per therm', '$65.66'],
+      ['Customer charge 30 days @ $0.40', '$12.00'],
+      ['Total gas', '$77.66'],
+    ];
+    const zone = { ...context, zone: 'America/Los_Angeles' };
+    const { preview } = await readPaper('bill.pdf', writePdf([setLines(lines)]), {}, zone);
+    // 57 therms of 29.3071 kWh.
+    expect(preview.series[0]!.periods).toMatchObject([
+      { from: '2026-03-02', to: '2026-04-01', kWh: 1670.5047, costPence: 7766 },
+    ]);
+  });
+});
+
 describe('paper that is no bill, or none that can be read', () => {
   const latin = (text: string) => Uint8Array.from(text, (letter) => letter.charCodeAt(0));
   const plain = () => new TextDecoder('latin1').decode(writePdf([setLines(BILL)]));
