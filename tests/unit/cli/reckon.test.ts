@@ -404,6 +404,34 @@ describe('--read', () => {
   });
 });
 
+describe('what a document needs settled first', () => {
+  const oil = { ...HOUSEHOLD, present: { system: 'oil' as const }, typed: [], beside: { lpg: false, pellets: false } };
+  const paper = (content: unknown) => run(write(content), '--html', join(folder, 'paper.html'));
+
+  test('an old price is refused with the key that settles it; what was said is printed', async () => {
+    expect((await run(write(oil))).code).toBe(0);
+    const refused = await paper(oil);
+    expect(refused.code).toBe(2);
+    expect(refused.err).toContain('prices.stand: Oil: the price is of January 2026 and ended 298 days ago.');
+    expect(refused.err).toContain('"stand": [{ "price": "oil", "on": "2026-11-25" }]');
+    const stand = [{ price: 'oil', on: '2026-11-25', said: 'no slip was found' }];
+    expect((await paper({ ...oil, prices: { stand } })).code).toBe(0);
+    expect(readFileSync(join(folder, 'paper.html'), 'utf8')).toContain('“no slip was found”');
+    expect((await paper({ ...oil, prices: { oilPencePerLitre: 71 } })).code).toBe(0);
+  });
+});
+
+test('several offers stand side by side, and one is put in hand by its name', async () => {
+  const offers = [{ name: 'Air', machine: { source: 'air', flowC: 50 } }];
+  const path = write({ ...HOUSEHOLD, offer: 'Ground', offers });
+  const { out } = await run(path);
+  expect(out).toMatch(/Offers side by side[\s\S]*Ground +from the ground[\s\S]*Air +from the air, water at 50/);
+  const { machine } = JSON.parse((await run(path, '--offer', 'Air', '--json')).out).appraisal;
+  expect(machine.source).toBe('air');
+  const unknown = await run(path, '--offer', 'Water');
+  expect(unknown).toMatchObject({ code: 2, err: expect.stringContaining('no offer called “Water”') });
+});
+
 test('a name cannot steer the terminal', async () => {
   const { out } = await run(write({ ...HOUSEHOLD, name: 'Thorn\u001b[2J\u009b1m\u202Ebank' }));
   expect(out).toContain('Thorn\uFFFD[2J\uFFFD1m\uFFFDbank');
