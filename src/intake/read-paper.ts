@@ -68,6 +68,8 @@ export function readPages(
   }
   const sections = understood.sections.map((section) => readSection(section, understood, choices, book));
   const values = listValues({ understood, sections, typed: typedBoxes(corrected, said) });
+  const money = moneyOf(corrected);
+  if (money !== '£') book.add('paper-money', 'note', { found: money });
   ask(values, understood, sections, choices, book);
   const series = sections.flatMap((one, i) => seriesOf(one, i, context, book, said));
   const tariffs = sections.flatMap(({ made, fuel, section }) =>
@@ -102,6 +104,14 @@ const resultOf = (fileName: string, choices: IntakeChoices, book: RemarkBook): I
   preview: emptyPreview(fileName, choices, book),
   intervals: [],
 });
+
+/** The sign that stands most often; pounds where none does. */
+function moneyOf(pages: readonly Page[]): '£' | '€' | '$' {
+  const text = pages.flatMap(({ words }) => words.map((word) => word.text)).join(' ');
+  const count = (sign: RegExp) => text.match(sign)?.length ?? 0;
+  const [euros, dollars, pounds] = [count(/€|\bEUR\b/g), count(/\$/g), count(/£/g)];
+  return euros > Math.max(dollars, pounds) ? '€' : dollars > pounds ? '$' : '£';
+}
 
 function typedBoxes(pages: readonly Page[], { words }: PaperChoices): (box: Box) => boolean {
   const corrected = (words ?? []).flatMap(({ page, at }) => {
@@ -162,7 +172,8 @@ function ask(
     book.add('date-order-asked', 'question', { found: found?.text ?? '', expected: 'day first' });
   }
   const hasVat = together?.vat !== undefined || sections.every(({ section }) => section.totals?.vat);
-  const isDollars = rows.some(({ figures }) => figures.some(({ text }) => text.includes('$')));
+  // Where money is dollars, energy bears no VAT.
+  const isDollars = book.list().some(({ code, found }) => code === 'paper-money' && found === '$');
   if (!hasVat && !isDollars && said.vat === undefined) {
     const isSaid = rows.some(({ text }) => INCLUDES_VAT.test(text));
     book.add('paper-vat-asked', 'question', isSaid ? { found: 'included' } : {});

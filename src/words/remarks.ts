@@ -418,10 +418,13 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
   'paper-names-left-out': phrase(
     'Names, addresses and the numbers of accounts and meters on {file} are not kept, nor the paper itself.',
   ),
+  'paper-money': phrase(
+    'The amounts on {file} are in {names}. They are kept as they are printed; choose the same money in Settings.',
+  ),
   'paper-fuel-asked': phrase('{file} does not say whether it is for electricity or for gas. Choose which.'),
   'paper-period-asked': phrase('We found no first and last day of the bill on {file}. Type them below.'),
   'paper-vat-asked': phrase(
-    '{said, select, yes {{file} says that its prices hold VAT, but no sum on it shows how much.} other {{file} shows no VAT that fits its sums.}} Do the prices hold it?',
+    '{said, select, yes {{file} says that its prices hold VAT, but no sum on it shows how much.} other {{file} shows no VAT that fits its sums.}} Say whether the prices hold it.',
   ),
   'paper-total-asked': phrase(
     'No sum on {file} confirms that its charges are all here: {names}. A charge or the page with the total may be missing. Compare with the paper.',

@@ -134,6 +134,7 @@ export const REMARK_CODES = [
   'paper-water-only',
   'paper-water-left-out',
   'paper-names-left-out',
+  'paper-money',
   'paper-fuel-asked',
   'paper-period-asked',
   'paper-vat-asked',

@@ -347,6 +347,8 @@ export const REMARKS: Catalogue = {
   '{at}: another version of Plainwarmth noted “{code}”, which is not known here.':
     '{at}: eine andere Fassung von Plainwarmth hat „{code}“ vermerkt, das hier nicht bekannt ist.',
   // Bills on paper
+  'The amounts on {file} are in {names}. They are kept as they are printed; choose the same money in Settings.':
+    'Die Beträge auf {file} sind in {names}. Sie werden wie gedruckt gespeichert; wählen Sie dasselbe Geld in den Einstellungen.',
   'No sum on {file} confirms that its charges are all here: {names}. A charge or the page with the total may be missing. Compare with the paper.':
     'Keine Summe auf {file} bestätigt, dass alle Beträge da sind: {names}. Ein Betrag oder die Seite mit der Summe kann fehlen. Vergleichen Sie mit dem Papier.',
   '{file} is locked with a password. Open it with the password, print it to a new PDF without one, and choose that.':
@@ -371,8 +373,8 @@ export const REMARKS: Catalogue = {
     '{file} sagt nicht, ob es um Strom oder um Gas geht. Wählen Sie.',
   'We found no first and last day of the bill on {file}. Type them below.':
     'Auf {file} fanden wir weder den ersten noch den letzten Tag der Rechnung. Tippen Sie beide unten ein.',
-  '{said, select, yes {{file} says that its prices hold VAT, but no sum on it shows how much.} other {{file} shows no VAT that fits its sums.}} Do the prices hold it?':
-    '{said, select, yes {{file} sagt, dass die Preise die Mehrwertsteuer enthalten, doch keine Summe zeigt, wie viel.} other {{file} zeigt keine Mehrwertsteuer, die zu den Summen passt.}} Enthalten die Preise sie?',
+  '{said, select, yes {{file} says that its prices hold VAT, but no sum on it shows how much.} other {{file} shows no VAT that fits its sums.}} Say whether the prices hold it.':
+    '{said, select, yes {{file} sagt, dass die Preise die Mehrwertsteuer enthalten, doch keine Summe zeigt, wie viel.} other {{file} zeigt keine Mehrwertsteuer, die zu den Summen passt.}} Sagen Sie, ob die Preise sie enthalten.',
   '{count, plural, one {One value is read, and no sum on the page proves it} other {# values are read, and no sum on the page proves them}}: {names}. Compare with the paper, and correct what is wrong by a click on the page.':
     '{count, plural, one {Ein Wert ist gelesen, doch keine Summe auf der Seite beweist ihn} other {# Werte sind gelesen, doch keine Summe auf der Seite beweist sie}}: {names}. Vergleichen Sie mit dem Papier und berichtigen Sie durch einen Klick auf die Seite, was falsch ist.',
   'What {names} {count, plural, one {stands} other {stand}} for was guessed from the place, since no word says it. Compare with the paper.':

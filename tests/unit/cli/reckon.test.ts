@@ -382,6 +382,31 @@ describe('what is refused, with exit code 2', () => {
   });
 });
 
+describe('a bill on paper', () => {
+  const paper = (name: string) => join(import.meta.dirname, '../../../sample-bills/paper', name);
+  test('--read prints each value with what proves it, and none of the names', async () => {
+    const { code, out } = await run('--read', paper('gas.pdf'));
+    expect(code).toBe(0);
+    expect(out).toContain('Later reading, actual: 20,636  proved by 20,636 − 20,318 = 318 m³');
+    expect(out).not.toMatch(/Sample|88123456/);
+    expect((await run('--json', '--read', paper('gas.pdf'))).out).not.toMatch(/Sample|88123456/);
+  });
+  test('what it leaves open ends with code 2, the question and the key that answers it', async () => {
+    const wrong = readFileSync(paper('credit.pdf'), 'latin1').replace('174.87', '184.87');
+    writeFileSync(join(folder, 'wrong.pdf'), wrong, 'latin1');
+    const read = await run('--read', join(folder, 'wrong.pdf'));
+    expect(read.code).toBe(2);
+    expect(read.out).toMatch(/question: .*≠ £184\.87.*\n.*choices\.paper\.asPrinted/);
+    const household = (choices: object) => {
+      const path = join(folder, 'home.json');
+      writeFileSync(path, JSON.stringify({ name: 'Reed House', files: [{ file: 'wrong.pdf', choices }] }));
+      return run(path);
+    };
+    expect(await household({})).toMatchObject({ code: 2 });
+    expect(await household({ paper: { looked: true, asPrinted: true } })).toMatchObject({ code: 0 });
+  });
+});
+
 describe('--read', () => {
   test('says what is understood of a file', async () => {
     const path = write('Date,Electricity (kWh)\n2026-01-01,9.5\n2026-01-02,10.5\n2026-01-03,10\n', 'days.csv');
