@@ -168,10 +168,33 @@ export function readDatesAt(
   return minutes;
 }
 
-/** Stamps with an offset name instants; their civil minutes become those of the home's clock, in place. */
-export function countByLocalDays({ count, civilMinute, offsets, kind }: Dates, zone: string): void {
-  if (kind !== 'time' || !offsets) return;
-  for (let i = 0; i < count; i++) civilMinute[i] = localMinute(civilMinute[i]!, offsets[i]!, zone);
+/** Zones of whose midnights a file may begin its days, one of each offset that is common. */
+const OTHER_ZONES = [
+  ...['Europe/London', 'Europe/Berlin', 'Europe/Athens', 'America/New_York', 'America/Chicago', 'America/Denver'],
+  ...['America/Los_Angeles', 'Australia/Sydney', 'Australia/Adelaide', 'Pacific/Auckland'],
+];
+
+/**
+ * Stamps with an offset name instants; the days that they begin are those of the home's clock, in place. Days that were
+ * cut by another clock are kept as they were cut; where that is no clock of the file's own, the home's is asked for.
+ */
+export function countByLocalDays(dates: Dates, choices: IntakeChoices, zone: string, book: RemarkBook): void {
+  const { count, civilMinute, offsets, kind } = dates;
+  if (kind !== 'time' || !offsets || count === 0) return;
+  const written = civilMinute.subarray(0, count);
+  const inZone = (name: string) => written.map((civil, i) => localMinute(civil, offsets[i]!, name));
+  const areMidnights = (minutes: Float64Array) => minutes.every((minute) => minute % 1440 === 0);
+  const local = inZone(zone);
+  if (!areMidnights(local)) {
+    if (areMidnights(written)) {
+      book.add('espi-other-clock', 'note', { found: 'its own clock', expected: zone });
+      return;
+    }
+    const other = OTHER_ZONES.find((name) => areMidnights(inZone(name)));
+    if (other !== undefined && choices.clock === undefined)
+      book.add('zone-asked', 'question', { found: zone, expected: other });
+  }
+  written.set(local);
 }
 
 function localMinute(civil: number, offset: number, zone: string): number {

@@ -32,6 +32,7 @@ export interface Sheet {
 }
 
 const SAMPLE_ROWS = 300;
+const SEARCHED_COLUMNS = 40;
 /** No title is longer; a file whose data begin later is none that could be read. */
 const SEARCHED_ROWS = 20_000;
 
@@ -49,17 +50,16 @@ const isDateCell = (cell: string): boolean =>
 
 /** Leftmost of the columns that hold most dates. */
 function findDateColumn(table: Table, sample: number): number {
-  const counts: number[] = [];
+  const counts = new Array<number>(SEARCHED_COLUMNS).fill(0);
   let rows = 0;
   for (let row = 0; row < sample; row++) {
-    const width = Math.min(cellCount(table, row), 40);
+    const width = Math.min(cellCount(table, row), SEARCHED_COLUMNS);
     if (width >= 2) rows++;
-    for (let column = 0; column < width; column++)
-      if (isDateCell(cellText(table, row, column))) counts[column] = (counts[column] ?? 0) + 1;
+    for (let column = 0; column < width; column++) if (isDateCell(cellText(table, row, column))) counts[column]!++;
   }
-  const most = Math.max(0, ...counts.map((n) => n ?? 0));
+  const most = Math.max(...counts);
   if (most === 0 || (rows > 0 && most < rows * 0.3 && most < 3)) return -1;
-  return counts.findIndex((n) => (n ?? 0) >= most * 0.9);
+  return counts.findIndex((n) => n >= most * 0.9);
 }
 
 /** Days of 2000 to 2050 counted from 1900 as spreadsheets do, or seconds since 1970; the whole column must be such and rise or fall. */

@@ -21,19 +21,20 @@ interface OfColumn {
 /** The column as it is, or two of it; asks where nothing says that the readings are net. */
 export function splitNet<T extends OfColumn>(sheet: Sheet, one: T, choices: IntakeChoices, book: RemarkBook): T[] {
   const { column, values } = one;
-  let below = 0;
-  let above = 0;
-  for (const value of values) {
-    if (value < 0) below++;
-    else if (value > 0) above++;
-  }
   const said = statedCarrier(sheet, column);
   const mayBeNet =
     !isOfDegrees(choices.unit ?? column.meaning.unit) &&
     (choices.carrier ?? said?.carrier ?? 'electricity') === 'electricity' &&
     (choices.role ?? said?.seriesRole ?? 'import') === 'import';
+  if (!mayBeNet || choices.net === false) return [one];
+  let below = 0;
+  let above = 0;
+  for (let i = 0; i < values.length; i++) {
+    if (values[i]! < 0) below++;
+    else if (values[i]! > 0) above++;
+  }
   const isFew = Math.min(above, below) < LEAST_BELOW;
-  if (!mayBeNet || choices.net === false || isFew || below < values.length * LEAST_SHARE) return [one];
+  if (isFew || below < values.length * LEAST_SHARE) return [one];
   const name = columnName(sheet, column.index);
   if (choices.net === undefined && !NET.test(plainWords(column.heading)))
     book.add('net-asked', 'question', { column: name, count: below });

@@ -51,7 +51,7 @@ export const bills: IntakeShape = {
     const column = choices.columns?.from ?? choices.columns?.stamp ?? sheet.dateColumn;
     const dayFirst = settleDayFirst(sheet, column, choices, context.zone, book);
     const dates = readDates(sheet, column, undefined, dayFirst, context.zone, context.onProgress);
-    countByLocalDays(dates, context.zone);
+    countByLocalDays(dates, choices, context.zone, book);
     explainStrays(sheet, dates, book);
     const toColumn = choices.columns?.to ?? stepOf(sheet).toColumn;
     const columns = dates.count === 0 ? [] : energyColumns(input, [column, toColumn]);

@@ -2,12 +2,11 @@
 
 import { toCivilDate } from '../../model/calendar/civil.ts';
 import { isTemperature } from '../../model/shapes/evidence.ts';
-import { zoneTable } from '../clock/zone-table.ts';
 import { type IntakeShape, nothingRead, type ShapeInput } from '../importer/shape.ts';
 import { type ColumnFacts, isNumberColumn } from '../layout/column-facts.ts';
 import { commonUnit, quantityColumns, seriesColumns } from '../layout/energy-columns.ts';
 import { explainStrays } from '../layout/explain-strays.ts';
-import { type Dates, readDates, settleDayFirst } from '../layout/read-dates.ts';
+import { countByLocalDays, type Dates, readDates, settleDayFirst } from '../layout/read-dates.ts';
 import { convertAll, type Quantity, settleUnit } from '../layout/settle-unit.ts';
 import type { Sheet } from '../layout/sheet.ts';
 import { stepOf } from '../layout/sheet-step.ts';
@@ -51,7 +50,8 @@ export const daily: IntakeShape = {
     }
     remarkAfterToday(sheet, dates, context, book);
     remarkOrder(dates, book);
-    const dayOfRow = localDays(dates, context.zone);
+    countByLocalDays(dates, choices, context.zone, book);
+    const dayOfRow = dates.civilMinute.subarray(0, dates.count).map((minute) => Math.floor(minute / 1440));
     const quality = choices.columns?.quality ?? findQualityColumn(sheet);
     const estimated = quality === undefined ? null : estimatedRows(sheet, quality, dates);
     const decimal = settleDecimal(sheet, columns[0]!.index, choices, book);
@@ -125,22 +125,6 @@ function findExtremes(sheet: Sheet): { maximum: ColumnFacts; minimum: ColumnFact
   const maximum = sheet.columns.find((c) => c.meaning.role === 'maximum' && isNumberColumn(c));
   const minimum = sheet.columns.find((c) => c.meaning.role === 'minimum' && isNumberColumn(c));
   return maximum && minimum ? { maximum, minimum } : undefined;
-}
-
-/** A stamp with an offset names an instant; its day is the household's. */
-function localDays(dates: Dates, zoneName: string): Float64Array {
-  const { count, civilMinute, offsets } = dates;
-  const days = new Float64Array(count);
-  const sorted = civilMinute.slice(0, count).sort();
-  const zone =
-    offsets !== null && dates.kind === 'time'
-      ? zoneTable(zoneName, Math.floor(sorted[0]! / 1440), Math.floor(sorted[count - 1]! / 1440))
-      : undefined;
-  for (let i = 0; i < count; i++) {
-    const offset = offsets?.[i] ?? Number.NaN;
-    days[i] = zone && !Number.isNaN(offset) ? zone.dayOf(civilMinute[i]! - offset) : Math.floor(civilMinute[i]! / 1440);
-  }
-  return days;
 }
 
 function screen(

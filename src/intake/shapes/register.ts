@@ -113,7 +113,7 @@ function remarkSeveral(sheet: Sheet, columns: readonly ColumnFacts[], book: Shap
  */
 function counterColumns(sheet: Sheet): ColumnFacts[] {
   const columns = quantityColumns(sheet, [sheet.dateColumn, stepOf(sheet).toColumn]).filter(
-    (c) => !isOfDegrees(c.meaning.unit) && !isPower(c.meaning.unit) && !c.counting,
+    (c) => !isOfDegrees(c.meaning.unit) && !isPower(c.meaning.unit) && (!c.counting || c.meaning.unit !== undefined),
   );
   const named = columns.filter(
     (c) => c.meaning.role === 'reading' && Math.min(c.falls, c.rises) <= 1 + c.numbers * 0.02,

@@ -51,7 +51,7 @@ export const FUELS = {
   },
   oil: {
     written: 'oil',
-    said: /\boil\b|kerosene|heating ?oil|heizoe?l|fioul|mazout|gasoil|gasoleo|gasolio|stookolie|fyringsolie/,
+    said: /\boil\b|kerosene|heating ?oil|heiz(ö|oe?)l|fioul|mazout|gasoil|gasoleo|gasolio|stookolie|fyringsolie/,
     sold: 'by amount',
     price: 'by itself',
     unit: 'litre',
