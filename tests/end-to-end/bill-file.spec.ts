@@ -40,7 +40,9 @@ test('an old rate after a price change is found in a file of bills and explained
   await chooseFile(page, choose, join(root, 'tests/corpus/bills-whole-old-rate.csv'));
   await expect(page.getByText(/we do not know what "Account manager" means/)).toBeVisible();
   await page.getByRole('button', { name: 'electricity', exact: true }).click();
-  await page.getByRole('button', { name: 'Keep this evidence' }).press('Enter');
+  const keep = page.getByRole('button', { name: 'Keep this evidence' });
+  await expect(keep).toBeEnabled();
+  await keep.press('Enter');
   await page.getByText('3 bills with prices in it').click();
   const rows = page.locator('.filed-bills li');
   await expect(rows.nth(0)).toContainText('right to the penny');
