@@ -23,6 +23,7 @@ import {
   designSentence,
   gasStandingSentence,
   LEAST_FACTOR,
+  paymentSentence,
   rangeSentence,
   yearToYearSentence,
 } from '../words/cost.ts';
@@ -291,7 +292,9 @@ export function reckonText({ whole, series, estimate, check }: Reckoned): string
     estimate.household.name,
     costSentence(appraisal),
     ...(pump
-      ? [rangeSentence(pump), designSentence(pump), yearToYearSentence(pump)].filter((line) => line !== '')
+      ? [rangeSentence(pump), designSentence(pump), yearToYearSentence(pump), paymentSentence(pump)].filter(
+          (line) => line !== '',
+        )
       : []),
     ...section(say('Files'), remarks.map(remarkSentence)),
     ...section(say('Records'), accounts.map(recordUseSentence)),

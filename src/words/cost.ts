@@ -78,22 +78,20 @@ export function rangeSentence({ cost }: Pick<SystemResult, 'cost'>): string {
   return Number.isFinite(low) && Number.isFinite(high) ? homesSentence(low, high) : say('We cannot give a range yet.');
 }
 
-/**
- * How far one home's bill moves with winter and prices, apart from how homes differ, and what that means by the month.
- * Empty for an estimate that was kept before it was reckoned.
- */
-export function yearToYearSentence({
-  cost,
-  monthly,
-  yearToYear,
-}: Pick<SystemResult, 'cost' | 'monthly' | 'yearToYear'>): string {
-  if (!yearToYear || !Number.isFinite(cost.value)) return '';
+/** How far one home's bill moves with winter and prices, apart from how homes differ; empty for an estimate kept before it was reckoned. */
+export function yearToYearSentence({ yearToYear }: Pick<SystemResult, 'yearToYear'>): string {
+  if (!yearToYear) return '';
+  return say('One home’s bill moves too: with winter and prices, 8 in 10 of its years lie between {low} and {high}.', {
+    low: spokenPounds(yearToYear.lowPence),
+    high: spokenPounds(yearToYear.highPence),
+  });
+}
+
+/** What the cost of a year means by the month: an even payment, the dearest month, and what is enough for the first year. */
+export function paymentSentence({ cost, monthly }: Pick<SystemResult, 'cost' | 'monthly'>): string {
+  if (!Number.isFinite(cost.value)) return '';
   const { month, pence: dearest } = dearestMonth(monthly);
   return [
-    say('One home’s bill moves too: with winter and prices, 8 in 10 of its years lie between {low} and {high}.', {
-      low: spokenPounds(yearToYear.lowPence),
-      high: spokenPounds(yearToYear.highPence),
-    }),
     say('An even payment is about {even} a month. The dearest month is {month}, at about {amount}.', {
       even: spokenPounds(cost.value / 12),
       month: monthNames()[month]!,

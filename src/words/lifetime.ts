@@ -155,6 +155,13 @@ export function paybackSentence(lifetime: Lifetime): string {
   return `${first} ${paybackRange(simple, years)}`;
 }
 
+/** How far the payback may lie, where the headline has said when it comes; else all of it. */
+export function paybackRangeSentence(lifetime: Lifetime): string {
+  const { payback, years, fallsBehind } = lifetime;
+  const isSaid = payback && payback.simple.years !== null && fallsBehind === null && costsMoreToPutIn(lifetime);
+  return isSaid ? paybackRange(payback.simple, years) : paybackSentence(lifetime);
+}
+
 function paybackRange({ low, high }: Payback, years: number): string {
   if (low === null) return say('Hardly any of the futures we tried changes that.');
   const from = sayYears(low);
@@ -207,18 +214,18 @@ export function instalmentSentence(lifetime: Lifetime): string {
     (points) => (points[1]!.value - points[0]!.value - points[1]!.outlay) / 12,
   );
   if (!instalments) return '';
-  const first = say(
-    'In instalments over {years, plural, one {one year} other {# years}}, {interest, select, none {without interest} other {at {rate} interest}}, it is {instalment} a month. To run it is about {running} a month, together {together}.',
+  return say(
+    'In instalments over {years, plural, one {one year} other {# years}}, {interest, select, none {without interest} other {at {rate} interest}}, it is {instalment} a month; with running it {together}, against {amount} for {other}.',
     {
       years: instalments.years,
       interest: instalments.perYear > 0 ? 'some' : 'none',
       rate: exactPercent(instalments.perYear),
       instalment: spokenPounds(instalments.pence),
-      running: spokenPounds(running!),
       together: spokenPounds(instalments.pence + running!),
+      amount: spokenPounds(other!),
+      other: othersName(lifetime),
     },
   );
-  return `${first} ${say('To run {other} is about {amount} a month.', { other: othersName(lifetime), amount: spokenPounds(other!) })}`;
 }
 
 /** Why the years to come are no page yet. */

@@ -143,12 +143,7 @@ function costLine({ systems }: Appraisal, line: Line): ThreadLine {
   if (!cost || !Number.isFinite(cost.value)) return line('cost', say('needs heat, a machine and prices'), 'missing');
   const range = poundsRange(cost.low, cost.high);
   const amount = spokenPounds(cost.value);
-  const design = pump.asDesigned ? spokenPounds(pump.asDesigned.costPence) : amount;
-  const result =
-    design === amount
-      ? say('{amount} a year; 8 in 10 homes like yours: {range}', { amount, range })
-      : say('{amount} a year; 8 in 10 homes like yours: {range}; as designed {design}', { amount, range, design });
-  return line('cost', result, cost.grade);
+  return line('cost', say('{amount} a year; 8 in 10 homes like yours: {range}', { amount, range }), cost.grade);
 }
 
 function estimateLine({ estimates }: ThreadInput, line: Line): ThreadLine {

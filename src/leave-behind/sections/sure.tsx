@@ -1,6 +1,6 @@
 import { TwentyPicture } from '../../charts/twenty/picture.tsx';
 import { twentySentence } from '../../charts/twenty/sentence.ts';
-import { rangeSentence, yearToYearSentence } from '../../words/cost.ts';
+import { paymentSentence, rangeSentence, yearToYearSentence } from '../../words/cost.ts';
 import { spokenPounds } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 import { driversSentence } from '../../words/sure.ts';
@@ -45,7 +45,9 @@ export function SurePart({ parts }: { readonly parts: EstimateParts }) {
       <p className="plain">
         {rangeSentence(pump)} {driversSentence(appraisal.drivers)}
       </p>
-      <p className="plain">{yearToYearSentence(pump)}</p>
+      <p className="plain">
+        {yearToYearSentence(pump)} {paymentSentence(pump)}
+      </p>
     </section>
   );
 }

@@ -5,7 +5,7 @@ import { monthlySeries } from '../../charts/monthly/series.ts';
 import { monthlyTable } from '../../charts/monthly/table.ts';
 import { findSideBySide } from '../../model/comparison/beside.ts';
 import type { Appraisal } from '../../model/shapes/appraisal.ts';
-import { yearToYearSentence } from '../../words/cost.ts';
+import { paymentSentence, yearToYearSentence } from '../../words/cost.ts';
 import { costByMonth } from '../../words/explained/months.ts';
 import { inWords, sayTold } from '../../words/say-told.ts';
 import { HowWeKnow } from '../shared/how-we-know.tsx';
@@ -26,7 +26,7 @@ export function MonthsFigure({ appraisal }: { readonly appraisal: Appraisal }) {
         picture={<MonthlyPicture series={series} size="desk" />}
         table={monthlyTable(series)}
         known={<HowWeKnow find={find} about={monthlyName()} plain />}
-        note={yearToYearSentence(pump)}
+        note={`${yearToYearSentence(pump)} ${paymentSentence(pump)}`.trim()}
       />
     </section>
   );

@@ -60,9 +60,8 @@ export const LIFETIME: Catalogue = {
   'So a price that is paid back can still be a loss.': 'Ein Preis kann also hereinkommen und doch ein Verlust sein.',
   'Spread evenly, all that is paid, less what is left of its worth at the end, is about {amount} a year with the heat pump. With {other} it is about {otherAmount}.':
     'Gleichmäßig verteilt zahlt man mit der Wärmepumpe alles in allem, den Restwert am Ende abgezogen, etwa {amount} im Jahr. Zum Vergleich, {other}: etwa {otherAmount}.',
-  'In instalments over {years, plural, one {one year} other {# years}}, {interest, select, none {without interest} other {at {rate} interest}}, it is {instalment} a month. To run it is about {running} a month, together {together}.':
-    'In Raten über {years, plural, one {ein Jahr} other {# Jahre}}, {interest, select, none {ohne Zins} other {zu {rate} Zins}}, sind es {instalment} im Monat. Der Betrieb kostet etwa {running} im Monat, zusammen {together}.',
-  'To run {other} is about {amount} a month.': 'Der Betrieb kostet zum Vergleich, {other}, etwa {amount} im Monat.',
+  'In instalments over {years, plural, one {one year} other {# years}}, {interest, select, none {without interest} other {at {rate} interest}}, it is {instalment} a month; with running it {together}, against {amount} for {other}.':
+    'In Raten über {years, plural, one {ein Jahr} other {# Jahre}}, {interest, select, none {ohne Zins} other {zu {rate} Zins}}, sind es {instalment} im Monat; mit dem Betrieb {together}, gegen {amount} ({other}).',
   'Until its price and the grant are typed, this is a working and not a page.':
     'Bis ihr Preis und der Zuschuss eingetippt sind, ist das eine Berechnung und keine Seite.',
   'We let the price of electricity go its own way: in the middle it {way, select, level {keeps pace with other prices} up {rises {rate} a year against other prices} other {falls {rate} a year against other prices}}.':

@@ -44,8 +44,6 @@ export const THREAD: Catalogue = {
   'The {fuel} prices ended {days, plural, one {# day} other {# days}} ago. Put in today’s before you promise anything.':
     'Die Preise für {fuel} endeten vor {days, plural, one {# Tag} other {# Tagen}}. Geben Sie heutige ein, bevor Sie etwas zusagen.',
   'The {fuel} price comes from {origin}.': 'Woher der Preis für {fuel} kommt: {origin}.',
-  '{amount} a year; 8 in 10 homes like yours: {range}; as designed {design}':
-    '{amount} im Jahr; 8 von 10 Häusern wie Ihrem: {range}; wie ausgelegt {design}',
   'Nobody has given the {fuel} price, so a published one stands in. Its source is named in the working.':
     'Niemand hat den Preis für {fuel} genannt, darum steht hier ein veröffentlichter. Seine Quelle nennt der Rechenweg.',
   'A unit of electricity costs {times} times as much as a unit of {fuel}.':

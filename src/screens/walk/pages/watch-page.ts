@@ -1,6 +1,7 @@
 import { monthlyWarnings } from '../../../model/bill-gap/expected-range.ts';
 import { findSideBySide } from '../../../model/comparison/beside.ts';
 import { reference } from '../../../reference/index.ts';
+import { paymentSentence } from '../../../words/cost.ts';
 import { costByMonth, unitsByMonth } from '../../../words/explained/months.ts';
 import { monthNames } from '../../../words/numbers.ts';
 import { say } from '../../../words/say.ts';
@@ -25,7 +26,11 @@ export function watchPage({ household, appraisal, settings }: WalkInput): WalkPa
   return {
     name: 'watch',
     sentence: say('Read the meter on the first of each month, and call us if it runs high.'),
-    say: [...winterBillSentences({ bought, monthly }).slice(0, 1), warningSentence(bought.high)].join(' '),
+    say: [
+      ...winterBillSentences({ bought, monthly }).slice(0, 1),
+      paymentSentence(pump),
+      warningSentence(bought.high),
+    ].join(' '),
     foot: [household.name, settings.installerName, contact].filter(Boolean).join(' · '),
     picture: bought.value > 0 ? { kind: 'watch', rows } : { kind: 'none' },
     knobs: [],

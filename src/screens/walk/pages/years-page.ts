@@ -8,7 +8,7 @@ import {
   lifetimeSentence,
   noteSentence,
   pathsSentence,
-  paybackSentence,
+  paybackRangeSentence,
   savedRangeSentence,
   savedSentence,
   worthSentence,
@@ -28,7 +28,7 @@ export function yearsPages({ household, lifetime }: WalkInput): WalkPage[] {
       sentence,
       say: [
         saysAmount ? savedRangeSentence(lifetime) : savedSentence(lifetime),
-        paybackSentence(lifetime),
+        paybackRangeSentence(lifetime),
         instalmentSentence(lifetime),
         notAdvice,
         nobodyKnows,
