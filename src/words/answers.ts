@@ -16,7 +16,7 @@ const KEYS: readonly (readonly [code: RegExp, key: Key])[] = [
   [/^(clock-|espi-clock)/, 'clock'],
   [/^(stamp-side|period-side)/, 'stamp'],
   [/^to-inclusive/, 'toInclusive'],
-  [/^register-still/, 'shape'],
+  [/^register-/, 'shape'],
   [/^sheet-/, 'sheet'],
   [/^direction-/, 'role'],
   [/^net-/, 'net'],

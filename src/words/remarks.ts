@@ -337,6 +337,9 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
   'register-still': phrase(
     '{file} shows {found} in each of {count, plural, one {# row} other {# rows}} of {column}. We took it for a counter that stood still, so that nothing was used. If each row is an amount used, choose that.',
   ),
+  'register-rising-asked': phrase(
+    '{file}: in each of {count, plural, one {# row} other {# rows}} {column} is larger than in the one before, as a counter is. We took each for an amount used. Confirm it, or choose the counter.',
+  ),
   'estimated-merged': phrase(
     '{at} was estimated, and a later actual reading put it right. The rows from {from} to {to} are read as one period, {energy} in all.{alike}',
   ),

@@ -632,6 +632,8 @@ function markAmbiguous(d: Dialect, columns: readonly Column[], text: string, amb
   if (isFine && d.clockSaid === 'nowhere' && ((d.clock !== 'local' && winter !== 0) || winter === summer))
     ambiguous.add('clock');
   if (d.layout === 'across') ambiguous.add('clock');
+  // Twelve readings under no word for one may be amounts that rise.
+  if (d.measure === 'counter' && d.minutes === 0) ambiguous.add('counter');
   // Whole days of local ends may be whole days of starts by UTC.
   if (isFine && d.clock !== 'local' && d.layout === 'stamp') ambiguous.add('side');
   if (d.minutes === 0 && /\/|-|\./.test(d.dateForm) && ['d/m/y', 'd-m-y', 'd.m.y', 'm/d/y'].includes(d.dateForm))

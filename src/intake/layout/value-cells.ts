@@ -6,7 +6,7 @@ import type { IntakeChoices } from '../terms/choices.ts';
 import { type Progress, ROWS_A_STEP } from '../terms/progress.ts';
 import type { RemarkBook } from '../terms/remark-book.ts';
 import { cellAt, cellText } from '../text/table.ts';
-import { isNumberColumn } from './column-facts.ts';
+import { type ColumnFacts, isNumberColumn } from './column-facts.ts';
 import { unitOfWords } from './headings.ts';
 import type { Sheet } from './sheet.ts';
 
@@ -28,6 +28,18 @@ export function settleDecimal(sheet: Sheet, column: number, choices: IntakeChoic
   if (decision.state === 'decided' && decision.decimal === ',' && !book.has('decimal-comma'))
     book.add('decimal-comma', 'note', { column: where.column });
   return decimal;
+}
+
+/** Decimal sign of columns that are read together: the first that writes any sign tells. */
+export function settleDecimals(
+  sheet: Sheet,
+  columns: readonly ColumnFacts[],
+  choices: IntakeChoices,
+  book: RemarkBook,
+): '.' | ',' {
+  const writesSign = ({ index }: ColumnFacts) =>
+    decideDecimal(sheet.table, index, sheet.firstRow, []).state !== 'plain';
+  return settleDecimal(sheet, (columns.find(writesSign) ?? columns[0]!).index, choices, book);
 }
 
 /** More than this of a large unit in a row is no home's: thousands of kWh, m³ or kW. A judgement. */

@@ -8,7 +8,7 @@ import { countByLocalDays, readDates, settleDayFirst } from '../layout/read-date
 import { type Quantity, settleUnit } from '../layout/settle-unit.ts';
 import type { Sheet } from '../layout/sheet.ts';
 import { stepOf } from '../layout/sheet-step.ts';
-import { columnName, readQuality, readValues, settleDecimal } from '../layout/value-cells.ts';
+import { columnName, readQuality, readValues, settleDecimals } from '../layout/value-cells.ts';
 import { billPartColumns, readingsOf, remarkUnread, valuesBetween, volumesBeside } from '../periods/bill-columns.ts';
 import { fileBills } from '../periods/bill-details.ts';
 import { type Costs, readCosts } from '../periods/costs.ts';
@@ -61,8 +61,9 @@ export const bills: IntakeShape = {
     }
     remarkAfterToday(sheet, dates, context, book);
     const periods = rowPeriods(sheet, dates, toColumn, choices, context.zone, book);
+    remarkRising(input, columns);
     const quality = choices.columns?.quality ?? findQualityColumn(sheet);
-    const decimal = settleDecimal(sheet, columns[0]!.index, choices, book);
+    const decimal = settleDecimals(sheet, columns, choices, book);
     const read = columns.map((facts, i) => {
       const written = readValues(sheet, facts.index, dates.rows, dates.count, decimal, 'a number', book);
       const between = readingsOf(sheet, facts, dates, decimal, book);
@@ -115,6 +116,18 @@ export const bills: IntakeShape = {
     };
   },
 };
+
+/** Amounts of so many months rise and fall with the season. A judgement. */
+const LEAST_RISING = 8;
+
+/** Asks where each row has more than the one before: it may be the counter rather than what was used. */
+function remarkRising({ choices, book, sheet }: ShapeInput, columns: readonly ColumnFacts[]): void {
+  const rising = columns.find(
+    (c) => (c.rises === 0 || c.falls === 0) && c.rises + c.falls >= LEAST_RISING - 1 && c.meaning.bill === undefined,
+  );
+  if (choices.shape !== undefined || !rising || rising.meaning.unit === '°C') return;
+  book.add('register-rising-asked', 'question', { column: columnName(sheet, rising.index), count: rising.numbers });
+}
 
 /** Readings before and after are details of a bill where it says its units, else what is used lies between them. */
 function energyColumns({ sheet, choices, book }: ShapeInput, taken: readonly (number | undefined)[]): ColumnFacts[] {

@@ -10,7 +10,7 @@ import { countByLocalDays, type Dates, readDates, settleDayFirst } from '../layo
 import { convertAll, type Quantity, settleUnit } from '../layout/settle-unit.ts';
 import type { Sheet } from '../layout/sheet.ts';
 import { stepOf } from '../layout/sheet-step.ts';
-import { columnName, readValues, settleDecimal } from '../layout/value-cells.ts';
+import { columnName, readValues, settleDecimals } from '../layout/value-cells.ts';
 import { dayPicture, daySeries } from '../periods/day-series.ts';
 import { remarkFrozenDays } from '../periods/frozen-days.ts';
 import { remarkAfterToday, remarkOrder } from '../readings/remark-order.ts';
@@ -54,7 +54,7 @@ export const daily: IntakeShape = {
     const dayOfRow = dates.civilMinute.subarray(0, dates.count).map((minute) => Math.floor(minute / 1440));
     const quality = choices.columns?.quality ?? findQualityColumn(sheet);
     const estimated = quality === undefined ? null : estimatedRows(sheet, quality, dates);
-    const decimal = settleDecimal(sheet, columns[0]!.index, choices, book);
+    const decimal = settleDecimals(sheet, columns, choices, book);
     const read = columns.flatMap((column) => {
       const values = readValues(sheet, column.index, dates.rows, dates.count, decimal, 'a number', book);
       return extremes ? [{ column, values }] : splitNet(sheet, { column, values }, choices, book);

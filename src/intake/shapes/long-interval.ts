@@ -8,7 +8,7 @@ import { explainStrays } from '../layout/explain-strays.ts';
 import { readDates, settleDayFirst } from '../layout/read-dates.ts';
 import { type Sheet, saysUtc } from '../layout/sheet.ts';
 import { stepOf } from '../layout/sheet-step.ts';
-import { columnName, readQuality, readValues, settleDecimal } from '../layout/value-cells.ts';
+import { columnName, readQuality, readValues, settleDecimals } from '../layout/value-cells.ts';
 import {
   buildIntervalSeries,
   placeClock,
@@ -96,7 +96,7 @@ function readColumns(input: ShapeInput, raw: RawReadings, settled: Settled): Sha
   }
   const quality = choices.columns?.quality ?? findQualityColumn(sheet);
   const estimated = quality === undefined ? null : estimatedRows(sheet, quality, raw);
-  const decimal = settleDecimal(sheet, columns[0]!.index, choices, book);
+  const decimal = settleDecimals(sheet, columns, choices, book);
   const written = columns.map((facts, i) => ({
     column: facts,
     values: readValues(

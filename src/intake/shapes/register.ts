@@ -5,7 +5,7 @@ import { explainStrays } from '../layout/explain-strays.ts';
 import { readDates, settleDayFirst } from '../layout/read-dates.ts';
 import type { Sheet } from '../layout/sheet.ts';
 import { stepOf } from '../layout/sheet-step.ts';
-import { columnName, settleDecimal } from '../layout/value-cells.ts';
+import { columnName, settleDecimals } from '../layout/value-cells.ts';
 import { remarkAfterToday, remarkOrder } from '../readings/remark-order.ts';
 import { isOfDegrees, isPower } from '../terms/units.ts';
 import { cellText } from '../text/table.ts';
@@ -41,7 +41,7 @@ export const register: IntakeShape = {
     const dates = readDates(sheet, column, timeColumn, dayFirst, context.zone, context.onProgress);
     explainStrays(sheet, dates, book);
     const chosen = choices.columns?.value;
-    const several = chosen === undefined ? counterColumns(sheet) : [];
+    const several = chosen === undefined ? counterColumns(sheet, choices.shape === register.name) : [];
     const one = chosen === undefined ? (several[0] ?? quantityColumns(sheet, [column])[0]) : sheet.columns[chosen];
     const columns = several.length > 1 ? several : one ? [one] : [];
     if (columns.length === 0 || dates.count < 2) {
@@ -53,7 +53,7 @@ export const register: IntakeShape = {
     const newestFirst = remarkOrder(dates, book) === 'newest first';
     const inOrder = orderInTime(dates.civilMinute, dates.count, newestFirst);
     const quality = choices.columns?.quality ?? findQualityColumn(sheet);
-    const decimal = settleDecimal(sheet, columns[0]!.index, choices, book);
+    const decimal = settleDecimals(sheet, columns, choices, book);
     const built = columns.flatMap((facts, i) => {
       // The clock is the file's, so it is settled by the first counter and asked about once.
       const counter = { facts, id: `series-${i + 1}`, dates, inOrder, decimal, quality };
@@ -110,15 +110,16 @@ function remarkSeveral(sheet: Sheet, columns: readonly ColumnFacts[], book: Shap
 /**
  * Columns named a reading that rise with at most a few falls, or that rise over many rows; several only where each
  * tells by its words what it counts.
+ * @param isChosen whether it was said that they are counters, so that few rows are enough
  */
-function counterColumns(sheet: Sheet): ColumnFacts[] {
+function counterColumns(sheet: Sheet, isChosen = false): ColumnFacts[] {
   const columns = quantityColumns(sheet, [sheet.dateColumn, stepOf(sheet).toColumn]).filter(
     (c) => !isOfDegrees(c.meaning.unit) && !isPower(c.meaning.unit) && (!c.counting || c.meaning.unit !== undefined),
   );
   const named = columns.filter(
     (c) => c.meaning.role === 'reading' && Math.min(c.falls, c.rises) <= 1 + c.numbers * 0.02,
   );
-  const rising = columns.filter((c) => (c.rising || c.falling) && c.numbers >= TELLING_ROWS);
+  const rising = columns.filter((c) => (c.rising || c.falling) && (isChosen || c.numbers >= TELLING_ROWS));
   const found = [...named, ...rising.filter((c) => !named.includes(c))];
   const log = logColumns(found);
   if (log) return log;

@@ -98,6 +98,7 @@ export const REMARK_CODES = [
   'register-exchange-read',
   'register-alone',
   'register-still',
+  'register-rising-asked',
   'estimated-merged',
   'cost-of-several',
   // Meter data in XML

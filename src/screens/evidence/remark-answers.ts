@@ -127,6 +127,11 @@ export function answersTo(remark: Remark, preview: IntakePreview): readonly Answ
       return calorificAnswers(remark, choices);
     case 'register-still':
       return stillAnswers(preview);
+    case 'register-rising-asked':
+      return [
+        { label: say('A counter'), choice: { shape: 'counter' }, holds: false },
+        { label: say('Amounts used'), choice: { shape: preview.shape ?? undefined }, holds: true },
+      ];
     case 'sheet-asked':
       return sheetChoices(preview);
     default:

@@ -405,4 +405,6 @@ export const REMARKS: Catalogue = {
     '{at} beginnt Zeilen mehrerer Arten ({words}), die wir nicht lesen. Bitten Sie um Intervalldaten oder um eine Tabelle mit einem Messwert je Zeile.',
   '{file}: {column} and {names} are of one kind and tell of the same days ({count} of them), but differ by {energy}. If both are meters of this home, they are added; if one repeats or holds the other, keep one aside. Choose.':
     '{file}: {column} und {names} sind von einer Art und berichten von denselben Tagen ({count} sind es), unterscheiden sich aber um {energy}. Sind beide Zähler dieses Hauses, so werden sie zusammengezählt; wiederholt oder enthält einer den anderen, so bleibt einer beiseite. Wählen Sie.',
+  '{file}: in each of {count, plural, one {# row} other {# rows}} {column} is larger than in the one before, as a counter is. We took each for an amount used. Confirm it, or choose the counter.':
+    '{file}: In jeder von {count, plural, one {# Zeile} other {# Zeilen}} ist {column} größer als in der davor, wie bei einem Zählerstand. Wir haben jede für eine verbrauchte Menge genommen. Bestätigen Sie das, oder wählen Sie den Zählerstand.',
 };
