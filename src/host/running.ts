@@ -15,6 +15,8 @@ interface Note {
 
 const notePath = (dataFolder: string) => join(dataFolder, 'running.json');
 const ANSWER_MS = 3000;
+/** Whoever is to end may have a slow and busy machine; one that has ended refuses at once. */
+const ENDING_MS = 60_000;
 const STEP_MS = 250;
 
 export function noteRunning(dataFolder: string, { port, token }: Pick<Note, 'port' | 'token'>): void {
@@ -38,7 +40,11 @@ function readNote(dataFolder: string): Note | undefined {
 }
 
 /** What the running host answers to a request at `path`, or undefined where none runs. */
-async function ask(dataFolder: string, path: string): Promise<{ base: string; result: unknown } | undefined> {
+async function ask(
+  dataFolder: string,
+  path: string,
+  answerMs = ANSWER_MS,
+): Promise<{ base: string; result: unknown } | undefined> {
   const note = readNote(dataFolder);
   if (!note) return undefined;
   const base = `http://127.0.0.1:${note.port}`;
@@ -47,7 +53,7 @@ async function ask(dataFolder: string, path: string): Promise<{ base: string; re
       method: 'POST',
       headers: { 'Content-Type': 'application/json', 'X-Plainwarmth-Token': note.token },
       body: '{}',
-      signal: AbortSignal.timeout(ANSWER_MS),
+      signal: AbortSignal.timeout(answerMs),
     });
     const { result } = JSON.parse(await response.text()) as { result?: unknown };
     return result === undefined ? undefined : { base, result };
@@ -77,8 +83,8 @@ export function isOtherVersionRunning(dataFolder: string): boolean {
 
 /** Ends the host running on this folder once its work is done. False where none runs. */
 export async function quitRunning(dataFolder: string): Promise<boolean> {
-  if (!(await ask(dataFolder, '/call/app.quit'))) return false;
+  if (!(await ask(dataFolder, '/call/app.quit', ENDING_MS))) return false;
   // The note goes last of all, so that whoever waits for it finds the data closed.
-  while (readNote(dataFolder) && (await ask(dataFolder, '/door'))) await wait(STEP_MS);
+  while (readNote(dataFolder) && (await ask(dataFolder, '/door', ENDING_MS))) await wait(STEP_MS);
   return true;
 }

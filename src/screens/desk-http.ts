@@ -8,7 +8,7 @@ import { say } from '../words/say.ts';
 export interface HttpDesk {
   /** "http://127.0.0.1:4180", without a slash at the end. */
   readonly base: string;
-  /** A written estimate of it where a page is still asking for its own; where that is refused, so is each call. */
+  /** A promise of it where a page is still asking for its own; where that is refused, so is each call. */
   readonly token: string | Promise<string>;
   readonly fetch?: typeof fetch;
 }
