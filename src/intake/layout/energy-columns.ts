@@ -125,6 +125,9 @@ function ofEachKind(found: readonly ColumnFacts[]): ColumnFacts[] {
   const isOutside = (c: ColumnFacts) => c.meaning.seriesRole === 'export' || c.meaning.seriesRole === 'generation';
   // What the home uses in all is no purchase where what it draws stands beside it; beside what it sends out it is one.
   if (telling.length > 0 && telling.every(isOutside)) return [...unnamed.slice(0, 1), ...telling, ...temperatures];
+  // Gas by volume beside its energy without a name is one use in two units; the energy is taken.
+  const energy = unnamed.find((c) => unitRank(c) < BEST_UNITS.length);
+  if (energy && telling.every(({ meaning: { unit } }) => unit === 'm³' || unit === 'hundred ft³')) return [energy];
   const registers = telling.filter(namesRegister);
   if (telling.length === 0) return unnamed.slice(0, 1);
   if (unnamed.length === 0 || telling.some((c) => c.meaning.carrier !== undefined))

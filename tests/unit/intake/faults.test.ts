@@ -88,6 +88,13 @@ describe('what the header says, holds', () => {
     const bare = rows.map((row) => row.split(',').slice(0, 3).join(','));
     expect(read(['Date,Latitude,Sunshine (h)', ...bare]).series).toEqual([]);
   });
+  test('of gas by volume and its energy beside it the energy is taken', () => {
+    const rows = ['2025-01-01,2025-01-31,100,1118', '2025-02-01,2025-02-28,90,1006'];
+    expect(read(['From,To,Gas used (m3),Energy (kWh)', ...rows])).toMatchObject({
+      series: ['gas import 2025-01-01 2124'],
+      open: [],
+    });
+  });
   test('pulses wait for the number on the meter', () => {
     const rows = ['Start,Electricity pulses', ...rowsOf(96, 30, (at) => `${iso(at)},100`)];
     expect(read(rows).open).toEqual(['pulses-asked']);
