@@ -99,7 +99,7 @@ export function readFile(
 }
 
 /** What a record of use is beside others of its kind, where the installer said it. */
-const standing = (series: Series, { beside }: IntakeChoices): Series =>
+export const standing = (series: Series, { beside }: IntakeChoices): Series =>
   beside !== undefined && isUse(series) ? { ...series, beside } : series;
 
 /** Every sheet but the one that is taken by itself names its records, so that no two sheets' are one. */

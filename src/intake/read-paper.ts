@@ -13,7 +13,7 @@ import { type Section, type Understanding, understand } from './paper/understand
 import { faultsOf, listValues, type ReadSection } from './paper/values.ts';
 import { INCLUDES_VAT } from './paper/vocabulary.ts';
 import { periodPicture, periodSeries } from './periods/period-series.ts';
-import { emptyPreview } from './read-file.ts';
+import { emptyPreview, standing } from './read-file.ts';
 import { PAPER_SHAPE, type Page, type PaperChoices, type PaperValue } from './terms/paper-reading.ts';
 import { openRemarkBook, type RemarkBook } from './terms/remark-book.ts';
 import type { RemarkCode } from './terms/remark-codes.ts';
@@ -71,7 +71,9 @@ export function readPages(
   const money = moneyOf(corrected);
   if (money !== '£') book.add('paper-money', 'note', { found: money });
   ask(values, understood, sections, choices, book);
-  const series = sections.flatMap((one, i) => seriesOf(one, i, context, book, said));
+  const series = sections
+    .flatMap((one, i) => seriesOf(one, i, context, book, said))
+    .map((one) => standing(one, choices));
   const tariffs = sections.flatMap(({ made, fuel, section }) =>
     made && fuel && section.lines.every(({ kind, price }) => kind !== 'energy' || price)
       ? (tariffOfBill(made.bill, made.vatRate, fileName) ?? [])

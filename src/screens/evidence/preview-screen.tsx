@@ -30,7 +30,9 @@ export function PreviewScreen(props: {
   const { fileName } = props;
   const keepButton = useRef<HTMLButtonElement>(null);
 
-  const isWhole = view.isCurrent && preview?.paper?.isWhole === true;
+  const canKeep =
+    view.isCurrent && preview !== null && preview.shape !== null && preview.series.length > 0 && !isStopped(preview);
+  const isWhole = canKeep && preview.paper?.isWhole === true;
   useEffect(() => {
     // Nothing is left to ask: one key keeps it.
     if (isWhole) keepButton.current?.focus({ preventScroll: true });
@@ -61,9 +63,6 @@ export function PreviewScreen(props: {
       setKeeping(null);
     }
   };
-  const canKeep =
-    view.isCurrent && preview !== null && preview.shape !== null && preview.series.length > 0 && !isStopped(preview);
-
   return (
     <>
       <header className="stage-head">
