@@ -207,13 +207,17 @@ export function annualSentence(lifetime: Lifetime): string {
   );
 }
 
+/** What either side costs to run by the month of the first year, without what is bought in it [pence]. */
+export function runningByMonth({ pump, beside }: Pick<Lifetime, 'pump' | 'beside'>) {
+  const ofFirstYear = (points: Lifetime['pump']) => (points[1]!.value - points[0]!.value - points[1]!.outlay) / 12;
+  return { pump: ofFirstYear(pump), beside: ofFirstYear(beside) };
+}
+
 /** What instalments make of the price by the month, beside what heating costs to run on either side. */
 export function instalmentSentence(lifetime: Lifetime): string {
-  const { instalments, pump, beside } = lifetime;
-  const [running, other] = [pump, beside].map(
-    (points) => (points[1]!.value - points[0]!.value - points[1]!.outlay) / 12,
-  );
+  const { instalments } = lifetime;
   if (!instalments) return '';
+  const running = runningByMonth(lifetime);
   return say(
     'In instalments over {years, plural, one {one year} other {# years}}, {interest, select, none {without interest} other {at {rate} interest}}, it is {instalment} a month; with running it {together}, against {amount} for {other}.',
     {
@@ -221,8 +225,8 @@ export function instalmentSentence(lifetime: Lifetime): string {
       interest: instalments.perYear > 0 ? 'some' : 'none',
       rate: exactPercent(instalments.perYear),
       instalment: spokenPounds(instalments.pence),
-      together: spokenPounds(instalments.pence + running!),
-      amount: spokenPounds(other!),
+      together: spokenPounds(instalments.pence + running.pump),
+      amount: spokenPounds(running.beside),
       other: othersName(lifetime),
     },
   );

@@ -10,7 +10,7 @@ import type { Appraisal } from '../../model/shapes/appraisal.ts';
 import { mayLead } from '../../model/shapes/lifetime.ts';
 import { referenceOf } from '../../reference/index.ts';
 import { rangedWorking } from '../../words/explained/ranged.ts';
-import { yearsWorkings } from '../../words/explained/years.ts';
+import { instalmentWorkings, yearsWorkings } from '../../words/explained/years.ts';
 import {
   annualSentence,
   chanceSentence,
@@ -57,7 +57,7 @@ export function LifetimeSection({ appraisal }: { readonly appraisal: Appraisal }
       </section>
     );
   }
-  const { saved, payback, instalments, netPresentValue, annual } = lifetime;
+  const { saved, payback, netPresentValue, annual } = lifetime;
   const series = yearsSeries(lifetime);
   const rough = (pence: number) => spokenPounds(roughPence(Math.abs(pence)));
   const lines: [string, SpokenFigure[]][] = [
@@ -68,7 +68,7 @@ export function LifetimeSection({ appraisal }: { readonly appraisal: Appraisal }
     ],
     [
       instalmentSentence(lifetime),
-      instalments ? [{ text: spokenPounds(instalments.pence), working: instalments.working }] : [],
+      instalmentWorkings(lifetime).map((working) => ({ text: spokenPounds(working.result.value), working })),
     ],
     [chanceSentence(lifetime), []],
     [

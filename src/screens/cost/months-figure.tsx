@@ -14,10 +14,12 @@ import { costWorking } from '../shared/name-working.ts';
 export function MonthsFigure({ appraisal }: { readonly appraisal: Appraisal }) {
   const series = monthlySeries(appraisal);
   const { pump, beside } = findSideBySide(appraisal);
-  const find = () =>
-    [pump, ...(beside ? [beside] : [])].map((system) =>
+  const find = () => [
+    ...[pump, ...(beside ? [beside] : [])].map((system) =>
       costByMonth(system, inWords('By the month. {title}', { title: sayTold(costWorking(system).title) })),
-    );
+    ),
+    costWorking(pump),
+  ];
   return (
     <section>
       <ChartFigure

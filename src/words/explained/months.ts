@@ -35,6 +35,13 @@ export function costByMonth({ monthly, cost }: Pick<SystemResult, 'monthly' | 'c
         grade,
         origin: inWords('cost of the year / 12'),
       },
+      {
+        name: inWords('A month of the first year, enough for 9 in 10 homes'),
+        value: cost.high / 12,
+        unit: 'p',
+        grade: 'estimated',
+        origin: inWords('high end of the cost of the year / 12'),
+      },
     ],
     result: { value: cost.value, unit: 'p' },
     steps: [

@@ -37,9 +37,34 @@ export function rangedWorking(figure: Omit<Figure, 'grade'>): ShownWorking {
   return { ...working, steps: [...(working.steps ?? []), range] };
 }
 
-/** The cost of a way of heating with its range, and beside it what it comes to if the machine works as designed [pence]. */
-export function rangedCostWorking({ cost, asDesigned }: Pick<SystemResult, 'cost' | 'asDesigned'>): ShownWorking {
-  const ranged = rangedWorking(cost);
+/** Winter and prices of the years move, the home stays as it is at its middle [pence]. */
+function yearsWorking({ lowPence, highPence }: NonNullable<SystemResult['yearToYear']>): ShownWorking {
+  const end = (name: Said, value: number) =>
+    ({
+      name,
+      value,
+      unit: 'p',
+      grade: 'estimated',
+      origin: inWords('the possible years of one and the same home'),
+    }) as const;
+  return {
+    title: inWords('How far one home’s bill moves'),
+    formula: inWords(
+      'high − low: 8 in 10 years of one home lie between the two; only winter, habits and prices are drawn',
+    ),
+    inputs: [end(inWords('Low'), lowPence), end(inWords('High'), highPence)],
+    result: { value: highPence - lowPence, unit: 'p' },
+  };
+}
+
+/** The cost of a way of heating with its range, how far the years of one home move, and what it comes to if the machine works as designed [pence]. */
+export function rangedCostWorking({
+  cost,
+  asDesigned,
+  yearToYear,
+}: Pick<SystemResult, 'cost' | 'asDesigned' | 'yearToYear'>): ShownWorking {
+  const whole = rangedWorking(cost);
+  const ranged = yearToYear ? { ...whole, steps: [...(whole.steps ?? []), yearsWorking(yearToYear)] } : whole;
   if (!asDesigned) return ranged;
   const design: ShownWorking = {
     title: inWords('If it works as designed'),
