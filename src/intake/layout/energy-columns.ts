@@ -292,6 +292,9 @@ export function statedCarrier(sheet: Sheet, column: ColumnFacts): Energy | undef
   return beside && { carrier: beside.carrier };
 }
 
-/** "Export" in the name of a file or its title is what was done with it, not where the energy went. */
+/** "Export" and "generated on" in the name of a file or its title are what was done with it, not where the energy went. */
 const withoutErrand = (words: string): string =>
-  words.replaceAll(/\b((data |csv )?exports?(ed)?( (of|on|from))?|imports?|downloads?)\b/g, ' ');
+  words.replaceAll(
+    /\b((data |csv )?exports?(ed)?( (of|on|from))?|imports?|downloads?|(generad[oa]|generated|erzeugt|produced) (el|on|am|at|by)\b.*)/g,
+    ' ',
+  );

@@ -70,6 +70,12 @@ describe('what the header says, holds', () => {
     });
     expect(read(rows, {}, 'Europe/London', 'electricity-export.csv').open).toEqual(['direction-asked']);
   });
+  test('a report generated on a day is of use', () => {
+    const rows = rowsOf(96, 30, (at) => `${iso(at)};500`);
+    expect(read(['Generado el 02/01/2026', 'Desde;Potencia (W)', ...rows]).series).toEqual([
+      'electricity import 2025-01-14 24',
+    ]);
+  });
   test('the water of a heat meter is kept by volume beside its heat', () => {
     const rows = rowsOf(20, 1440, (at) => `${day(at)},1.5,30`);
     expect(read(['Datum,Volumen (m³),Wärmemenge (kWh)', ...rows])).toMatchObject({
