@@ -152,6 +152,7 @@ describe('what the next years may bring', () => {
       expect.stringMatching(/^Years until the purchase/),
       expect.stringMatching(/^Years until it/),
       'Instalment a month',
+      'Instalment and running together, by the month',
       expect.stringMatching(/^Worth today/),
       'What money later is worth',
     ]);
