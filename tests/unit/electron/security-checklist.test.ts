@@ -88,6 +88,21 @@ describe('the checklist', () => {
     expect(printWindowOptions().webPreferences).toMatchObject({ javascript: false });
     expect(printWindowOptions().webPreferences).not.toHaveProperty('preload');
   });
+  test('19. the fuses of the packages leave nothing open that is not needed', () => {
+    const [, fuses] = /^electronFuses:\n((?: {2}.*\n)+)/m.exec(read('build/package/electron-builder.yml'))!;
+    expect(
+      Object.fromEntries([...fuses!.matchAll(/^ {2}(\w+): (true|false)$/gm)].map(([, name, on]) => [name, on])),
+    ).toEqual({
+      runAsNode: 'false',
+      enableCookieEncryption: 'true',
+      enableNodeOptionsEnvironmentVariable: 'false',
+      enableNodeCliInspectArguments: 'false',
+      enableEmbeddedAsarIntegrityValidation: 'true',
+      onlyLoadAppFromAsar: 'true',
+      loadBrowserProcessSpecificV8Snapshot: 'false',
+      grantFileProtocolExtraPrivileges: 'false',
+    });
+  });
   test('20. pages get our five functions and nothing of Electron', () => {
     expect(linesWith(/exposeInMainWorld\(/)).toEqual([
       "preload.ts: contextBridge.exposeInMainWorld('plainwarmth', makeBridge(ipcRenderer));",
