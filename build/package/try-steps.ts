@@ -183,7 +183,8 @@ export async function openOlderAndNewer(
   await endByCommand(program);
   const { dataFolder } = program;
   const database = join(dataFolder, 'plainwarmth.sqlite');
-  for (const ending of ['', '-wal', '-shm']) rmSync(database + ending, { force: true });
+  // With the tally, else the program finds that changes are missing, and says that instead.
+  for (const ending of ['', '-wal', '-shm', '-tally']) rmSync(database + ending, { force: true });
   openDatabase(database, MIGRATIONS.slice(0, 1)).database.close();
   owner?.(database);
   program.start();
