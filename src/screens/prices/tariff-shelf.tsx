@@ -41,7 +41,11 @@ export function TariffShelf() {
     }
   };
   return (
-    <details className="shelf" onToggle={(event) => event.currentTarget.open && void read()}>
+    <details
+      className="shelf"
+      aria-busy={shelf === null && failure === null}
+      onToggle={(event) => event.currentTarget.open && void read()}
+    >
       <summary>
         {shelf === null
           ? say('The shelf: tariffs for any household')
