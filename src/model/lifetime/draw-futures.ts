@@ -2,6 +2,7 @@
 
 import { multiplierAt } from '../chance/multiplier.ts';
 import { normalQuantile } from '../chance/normal-quantile.ts';
+import { quantileOf } from '../chance/quantiles.ts';
 import { sobolPoints } from '../chance/sobol.ts';
 import { FUELS, isFuel, type PricedCarrier } from '../shapes/heating.ts';
 import type { Reference } from '../shapes/reference.ts';
@@ -49,15 +50,53 @@ export function drawFutures(input: FuturesInput, count: number): Future[] {
   const follow = input.together;
   const alone = Math.sqrt(1 - follow * follow);
   const growthAt = (growth: number, z: number) => Math.max(STEEPEST_FALL, growth + input.growthSpread * z);
+  const pumpShares = firsts.map((first) => multiplierAt(input.pump.spread, first));
+  const besideShares = firsts.map((first, i) =>
+    multiplierAt(input.beside.spread, follow * first + alone * seconds[i]!),
+  );
+  meetMiddles(unitsOf(input.pump), pumpShares, unitsOf(input.beside), besideShares);
   return Array.from({ length: count }, (_, i) => {
-    const [first, electricity] = [firsts[i]!, electricities[i]!];
+    const electricity = electricities[i]!;
     return {
-      pumpShare: multiplierAt(input.pump.spread, first),
-      besideShare: multiplierAt(input.beside.spread, follow * first + alone * seconds[i]!),
+      pumpShare: pumpShares[i]!,
+      besideShare: besideShares[i]!,
       growth: {
         electricity: growthAt(input.electricityGrowth, electricity),
         fuel: growthAt(input.fuelGrowth, together * electricity + apart * others[i]!),
       },
     };
   });
+}
+
+const unitsOf = ({ electricityPence, fuelPence }: RunningCost): number => electricityPence + fuelPence;
+
+/**
+ * Middles do not subtract: where one side is more lopsided than the other, the middle of the difference lies beside the
+ * difference of the middles. What is missing is shared out among pump, other and difference by the widths of their
+ * ranges, so that each lies off its middle by the same small part of its own range. Changes the shares in place.
+ */
+function meetMiddles(pumpPence: number, pump: Float64Array, besidePence: number, beside: Float64Array): void {
+  if (pump.length === 0) return;
+  const costs = [
+    pump.map((share) => pumpPence * share),
+    beside.map((share) => besidePence * share),
+    pump.map((share, i) => besidePence * beside[i]! - pumpPence * share),
+  ];
+  const [ofPump, ofBeside, ofSaving] = costs.map((futures) => {
+    const [low, middle, high] = [0.1, 0.5, 0.9].map((p) => quantileOf(futures, p)) as [number, number, number];
+    return { middle, width: high - low };
+  }) as [Middle, Middle, Middle];
+  const widths = ofPump.width + ofBeside.width + ofSaving.width;
+  if (!(widths > 0)) return;
+  const missing = ofBeside.middle - ofPump.middle - ofSaving.middle;
+  const shift = (shares: Float64Array, pence: number, unitsPence: number) => {
+    if (unitsPence > 0) for (let i = 0; i < shares.length; i++) shares[i]! += pence / unitsPence;
+  };
+  shift(pump, (-missing * ofPump.width) / widths, pumpPence);
+  shift(beside, (missing * ofBeside.width) / widths, besidePence);
+}
+
+interface Middle {
+  readonly middle: number;
+  readonly width: number;
 }
