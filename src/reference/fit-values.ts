@@ -26,7 +26,7 @@ export function misfit(known: unknown, given: unknown, place: string): string | 
     return typeof given === typeof known && (typeof given !== 'number' || Number.isFinite(given)) ? null : place;
   }
   if (!isGroup(given)) return place;
-  const strange = Object.keys(given).find((name) => !(name in known));
+  const strange = Object.keys(given).find((name) => !Object.hasOwn(known, name));
   if (strange !== undefined) return `${place}.${strange}`;
   return first(Object.keys(known).map((name) => misfit(known[name], given[name], `${place}.${name}`)));
 }

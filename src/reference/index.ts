@@ -43,10 +43,14 @@ export const builtIn: Reference = {
 /** What is reckoned with: the values of the program, or those of a newer file laid over them. */
 export let reference: Reference = builtIn;
 
+let laid: Partial<Reference> | null = null;
 let german: Reference | null = null;
 
 /** Whole topics of a signed file take the place of the program's own; null brings those back. German ones are in none yet. */
 export function layOver(values: Partial<Reference> | null): void {
+  // Every request of the desk comes by here.
+  if (values === laid) return;
+  laid = values;
   reference = { ...builtIn, ...values };
   german = null;
 }

@@ -1,7 +1,6 @@
 /** Which screen is open, and what all screens share: the day, the settings, the theme. */
 import { useCallback, useEffect, useState, useSyncExternalStore } from 'react';
 import type { Output, Settings } from '../desk/contract.ts';
-import { layOver } from '../reference/index.ts';
 import { catalogueOf } from '../words/catalogues.ts';
 import { currency, say, speak } from '../words/say.ts';
 import { call, callAtOnce } from './desk.ts';
@@ -70,11 +69,8 @@ export function App() {
   const [failure, setFailure] = useState<string | null>(null);
   const begin = useCallback(
     () =>
-      Promise.all([call('app.read', {}), call('settings.read', {}), call('values.read', {})])
-        .then(([app, settings, { laidOver }]) => {
-          layOver(laidOver);
-          setBegun({ app, kept: keepSettings(settings, callAtOnce) });
-        })
+      Promise.all([call('app.read', {}), call('settings.read', {})])
+        .then(([app, settings]) => setBegun({ app, kept: keepSettings(settings, callAtOnce) }))
         .catch((reason) => setFailure(describeFailure(reason))),
     [],
   );

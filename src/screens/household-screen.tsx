@@ -10,8 +10,14 @@ import { describeFailure } from './state/describe-failure.ts';
 import { type HouseholdBeingEdited, takeUpHousehold } from './state/open-household.ts';
 import { Stopped } from './stopped.tsx';
 
-/** The desk itself, with the model: not needed to choose a household. */
-export const DESK = later(async () => (await import('./household-desk.tsx')).HouseholdDesk);
+/** The desk itself, with the model and what it is told of the world: not needed to choose a household. */
+export const DESK = later(async () => {
+  const [{ HouseholdDesk }, { layOver }] = await Promise.all([
+    import('./household-desk.tsx'),
+    import('../reference/index.ts'),
+  ]);
+  return { Desk: HouseholdDesk, layOver };
+});
 
 interface Laid {
   readonly edited: HouseholdBeingEdited;
@@ -29,8 +35,12 @@ export function HouseholdScreen(props: {
   const [failure, setFailure] = useState<string | null>(null);
   useEffect(() => {
     let gone = false;
-    Promise.all([takeUpHousehold(props.id, callAtOnce), DESK.fetch()]).then(
-      ([edited, Desk]) => (gone ? edited.leave() : setLaid({ edited, Desk })),
+    Promise.all([takeUpHousehold(props.id, callAtOnce), DESK.fetch(), callAtOnce('values.read', {})]).then(
+      ([edited, { Desk, layOver }, { laidOver }]) => {
+        if (gone) return edited.leave();
+        layOver(laidOver);
+        setLaid({ edited, Desk });
+      },
       (reason) => gone || setFailure(describeFailure(reason)),
     );
     return () => {

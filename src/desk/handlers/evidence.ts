@@ -84,23 +84,22 @@ export function evidenceHandlers({ ports, store, files }: DeskContext): Evidence
   const keptPartOf = (evidence: Evidence): Evidence | undefined =>
     store.listEvidence(evidence.householdId).find((one) => one.id !== evidence.id && isSamePart(one, evidence));
 
-  /** What a file on its way in repeats of the imports that are here. */
-  function overlapsOf(coming: Coming, intervals: readonly IntervalDays[]): Remark[] {
+  /** A file on its way in as the last of the imports that are here, and the readings of all. */
+  function besideStored(coming: Coming, intervals: readonly IntervalDays[]) {
     const stored = readFrom(store);
-    return findOverlaps(
-      [...store.listEvidence(coming.householdId), asEvidence(coming)],
-      (seriesId) => intervals.find((one) => one.seriesId === seriesId) ?? stored(seriesId),
-    );
+    return {
+      evidence: [...store.listEvidence(coming.householdId), asEvidence(coming)],
+      read: (seriesId: string) => intervals.find((one) => one.seriesId === seriesId) ?? stored(seriesId),
+    };
   }
 
+  /** What a file on its way in repeats of the imports that are here. */
+  const overlapsOf = ({ evidence, read }: ReturnType<typeof besideStored>): Remark[] => findOverlaps(evidence, read);
+
   /** What a file on its way in says of the days of another meter of its kind. */
-  function rivalsOf(coming: Coming, intervals: readonly IntervalDays[]): Remark[] {
-    const { household } = findHousehold(store, coming.householdId);
-    const evidence = [...store.listEvidence(coming.householdId), asEvidence(coming)];
-    const stored = readFrom(store);
-    const read = (seriesId: string) => intervals.find((one) => one.seriesId === seriesId) ?? stored(seriesId);
-    const isComing = ({ id }: Series) => coming.series.some((one) => one.id === id);
-    return remarkRivals(joinEvidence(evidence, household.zone, read), evidence, isComing);
+  function rivalsOf({ series, householdId }: Coming, { evidence, read }: ReturnType<typeof besideStored>): Remark[] {
+    const { zone } = findHousehold(store, householdId).household;
+    return remarkRivals(joinEvidence(evidence, zone, read), evidence, ({ id }) => series.some((one) => one.id === id));
   }
 
   return {
@@ -111,14 +110,14 @@ export function evidenceHandlers({ ports, store, files }: DeskContext): Evidence
     },
     async 'evidence.preview'({ fileId, householdId, choices }, work) {
       const file = files.take(fileId);
-      const { preview, intervals } = await readAnew(file, choices, contextFor(householdId, work), work).then(
-        ({ result }) => result,
-      );
+      const { result } = await readAnew(file, choices, contextFor(householdId, work), work);
+      const { preview, intervals } = result;
       const { fileName, shape, series } = preview;
       const coming = { householdId, fileName, sha256: hashOf(file.bytes), shape, series };
+      const beside = besideStored(coming, intervals);
       return {
         ...preview,
-        remarks: [...preview.remarks, ...overlapsOf(coming, intervals), ...rivalsOf(coming, intervals)],
+        remarks: [...preview.remarks, ...overlapsOf(beside), ...rivalsOf(coming, beside)],
       };
     },
     async 'evidence.accept'({ fileId, householdId, choices }, work) {
@@ -136,7 +135,7 @@ export function evidenceHandlers({ ports, store, files }: DeskContext): Evidence
         if (rawFile) store.mendRawFile(rawFile);
         return { evidence: null, duplicateOf: earlier.id };
       }
-      const overlaps = overlapsOf(evidence, intervals);
+      const overlaps = overlapsOf(besideStored(evidence, intervals));
       store.addEvidence(evidence, rawFile, intervals, stageOf(work.onProgress, READING_SHARE, 1));
       rememberLayout(store, layout);
       files.drop(fileId);
@@ -152,7 +151,7 @@ export function evidenceHandlers({ ports, store, files }: DeskContext): Evidence
           remedy: say('Change the name or a figure if they are meant to count twice.'),
         });
       }
-      const overlaps = overlapsOf(evidence, []);
+      const overlaps = overlapsOf(besideStored(evidence, []));
       store.addEvidence(evidence, null, []);
       return withOverlaps(evidence, overlaps);
     },

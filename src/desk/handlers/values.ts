@@ -15,12 +15,16 @@ export function valuesHandlers({
     builtInEdition: builtIn.edition,
     laidOver: broughtInValues(store, ports.valuesKey),
   });
-  const textOf = (fileId: string) => new TextDecoder().decode(files.take(fileId).bytes);
+  function readOffered(fileId: string) {
+    const { fileName, bytes } = files.take(fileId);
+    const text = new TextDecoder().decode(bytes);
+    return { text, values: readSignedValues(fileName, text, ports.valuesKey) };
+  }
 
   return {
     'values.read': state,
     'values.look'({ fileId }) {
-      const values = readSignedValues(files.take(fileId).fileName, textOf(fileId), ports.valuesKey);
+      const { values } = readOffered(fileId);
       // A topic that the file does not name goes back to the program's own.
       const next: Reference = { ...builtIn, ...values };
       return { edition: values.edition, changes: changesBetween(reference, next) };
@@ -28,9 +32,7 @@ export function valuesHandlers({
     'values.use'({ fileId }) {
       if (fileId === null) store.writeValues(null);
       else {
-        const text = textOf(fileId);
-        readSignedValues(files.take(fileId).fileName, text, ports.valuesKey);
-        store.writeValues(text);
+        store.writeValues(readOffered(fileId).text);
         files.drop(fileId);
       }
       reckonWithValues(store, ports.valuesKey);

@@ -1,7 +1,6 @@
 /** Prices and reference values of a newer file: seen before they are used, and given back. */
 import { useEffect, useState } from 'react';
 import type { Output, ValuesState } from '../../desk/contract.ts';
-import { layOver } from '../../reference/index.ts';
 import { longDate } from '../../words/numbers.ts';
 import { phrase, say } from '../../words/say.ts';
 import { call } from '../desk.ts';
@@ -32,10 +31,8 @@ export function ValuesSection() {
     });
   const use = (fileId: string | null) =>
     attempt(async () => {
-      const next = await call('values.use', { fileId });
-      layOver(next.laidOver);
+      setState(await call('values.use', { fileId }));
       setLooked(null);
-      setState(next);
     });
 
   return (

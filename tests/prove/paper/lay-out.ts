@@ -2,7 +2,9 @@
  * Bills set on pages in layouts of our own: wording, order, columns, forms of numbers and dates, panels beside, noise.
  * Nothing here is taken from the reader's words or rules, so that what it reads was not written to be read by it.
  */
+
 import { A4, type PlacedText, widthOf } from '../../../sample-bills/write-pdf.ts';
+import { MONTHS } from '../../dialects/words.ts';
 import { type Chance, chanceOf } from '../chance.ts';
 import { type BillShape, between, type MadeBill, type MadeReading, type MadeSection, makeBill } from './made-bill.ts';
 
@@ -639,36 +641,6 @@ function priceText(milliPence: number, layout: Layout): { readonly number: strin
   return { number: plain(milliPence / 1000, layout, rateDecimals), unit: german ? 'ct' : 'p' };
 }
 
-const MONTHS = {
-  en: [
-    'January',
-    'February',
-    'March',
-    'April',
-    'May',
-    'June',
-    'July',
-    'August',
-    'September',
-    'October',
-    'November',
-    'December',
-  ],
-  de: [
-    'Januar',
-    'Februar',
-    'März',
-    'April',
-    'Mai',
-    'Juni',
-    'Juli',
-    'August',
-    'September',
-    'Oktober',
-    'November',
-    'Dezember',
-  ],
-};
 function dateText(day: number, { dates, shape: { language } }: Layout): string {
   const date = new Date(day * 86_400_000);
   const [d, m, y] = [date.getUTCDate(), date.getUTCMonth() + 1, date.getUTCFullYear()];
