@@ -28,7 +28,7 @@ export function findEvidence(store: Store, id: string): Evidence {
 
 export function findEstimate(store: Store, id: string): WrittenEstimate {
   const estimate = store.readEstimate(id);
-  if (!estimate) throw gone(say('This promise is not there any more.'));
+  if (!estimate) throw gone(say('This estimate is no longer there.'));
   return estimate;
 }
 

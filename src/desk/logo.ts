@@ -122,9 +122,9 @@ export function settleLogo(address: string): string {
   if (mediaType === 'image/png' ? !isWholePng(bytes, facts) : !isWholeJpeg(bytes)) {
     throw new DeskError({
       code: 'logo-broken',
-      message: say('This logo cannot be painted; the file may be cut off.'),
+      message: say('This logo cannot be shown; the file may be incomplete.'),
       where: 'logo',
-      remedy: say('Save the logo anew as PNG and choose that file.'),
+      remedy: say('Save the logo again as PNG and choose that file.'),
     });
   }
   return `data:${mediaType};base64,${base64}`;

@@ -58,7 +58,7 @@ export function makeEstimate(input: EstimateInput): WrittenEstimate {
   if (demand.estimates.length === 0 || questions.some(({ code }) => code === 'demand-unknown')) {
     throw new DeskError({
       code: 'nothing-known',
-      message: say('Nothing is known yet of how much heat this home needs, so nothing can be promised.'),
+      message: say('Nothing is known yet of how much heat this home needs, so there can be no written estimate.'),
       where: say('heat needed'),
       remedy: say(
         'Import bills or readings, or give the heat loss, the figure of the certificate, or floor area and age.',

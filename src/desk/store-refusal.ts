@@ -104,16 +104,16 @@ export function explainDamage(damage: Damage): DeskRefusal {
           file,
           household,
         }),
-        say('The file itself is kept: have them rebuilt from it, on the stage “Evidence”.'),
+        say('The file itself is still here. Have them rebuilt from it under “Bills and readings”.'),
       );
     case 'raw-file':
       return refuse(
         say('The kept file {file} in {household} is damaged on the disk. Its readings are whole.', { file, household }),
-        say('Choose the same file once more on the stage “Evidence”; it takes the place of the damaged one.'),
+        say('Choose the same file once more under “Bills and readings”; it replaces the damaged one.'),
       );
     case 'estimate':
       return refuse(
-        say('Written estimate {number} of {household} is damaged on the disk: it is no longer what was handed over.', {
+        say('Estimate no. {number} of {household} is damaged on the disk: it is no longer what was handed over.', {
           number: String(number ?? '?'),
           household,
         }),

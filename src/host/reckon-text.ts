@@ -299,7 +299,7 @@ export function reckonText({ whole, series, estimate, check }: Reckoned): string
     ...section(say('Files'), remarks.map(remarkSentence)),
     ...section(say('Records'), accounts.map(recordUseSentence)),
     ...section(say('Heat needed'), heatLines(appraisal)),
-    ...section(say('The machine'), machineLines(appraisal)),
+    ...section(say('Heat pump'), machineLines(appraisal)),
     ...section(say('Running cost'), [
       ...costLines(appraisal),
       ...[gasStandingSentence(appraisal, estimate.household)].filter(Boolean),

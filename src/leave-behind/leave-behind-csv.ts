@@ -187,13 +187,13 @@ export function leaveBehindCsv(estimate: WrittenEstimate): string {
   const { appraisal, madeOn } = parts;
   const { demand, machine, prices } = appraisal;
   const lines: Line[] = [
-    { part: say('promise'), what: say('number'), value: estimate.number },
-    { part: say('promise'), what: say('made on'), value: madeOn },
-    { part: say('promise'), what: say('id'), value: estimate.id },
-    { part: say('promise'), what: say('household'), value: estimate.household.name },
-    { part: say('promise'), what: say('model'), value: appraisal.modelVersion },
+    { part: say('written estimate'), what: say('number'), value: estimate.number },
+    { part: say('written estimate'), what: say('made on'), value: madeOn },
+    { part: say('written estimate'), what: say('id'), value: estimate.id },
+    { part: say('written estimate'), what: say('household'), value: estimate.household.name },
+    { part: say('written estimate'), what: say('model'), value: appraisal.modelVersion },
     {
-      part: say('promise'),
+      part: say('written estimate'),
       what: say('electricity prices'),
       value: sayTold(prices.electricity.name),
       time: prices.electricity.from,

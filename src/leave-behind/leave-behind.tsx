@@ -37,7 +37,7 @@ export function renderLeaveBehind(estimate: WrittenEstimate, settings: DocumentS
   );
   return renderDocument({
     title: say('What it would cost to heat {name}: promise {number}', { name, number }),
-    foot: `${say('Promise {number}', { number })} · ${longDate(parts.madeOn)} · ${shorten(name, 34)}`,
+    foot: `${say('Estimate no. {number}', { number })} · ${longDate(parts.madeOn)} · ${shorten(name, 34)}`,
     settings,
     children: (
       <>

@@ -26,7 +26,7 @@ export function listChapters({ estimate, appraisal, pump, beside, versus }: Esti
   const costs = [pump, ...(beside ? [beside] : [])].map(({ cost }) => cost.working);
   return [
     { title: say('The heat'), workings: [demand.total.working] },
-    { title: say('The machine'), workings: [machine.whole.working] },
+    { title: say('Heat pump'), workings: [machine.whole.working] },
     { title: say('A year with the heat pump'), workings: [pump.cost.working, pump.carbonKg.working] },
     ...(beside
       ? [

@@ -82,7 +82,11 @@ export function App() {
 
   if (failure !== null) {
     return (
-      <Stopped sentence={say('Plainwarmth cannot reach its desk.')} detail={failure} remedy={say('Start it anew.')} />
+      <Stopped
+        sentence={say('Plainwarmth cannot reach its data service.')}
+        detail={failure}
+        remedy={say('Start it again.')}
+      />
     );
   }
   return begun === null ? <Opening /> : <Screens {...begun} onRestored={begin} />;

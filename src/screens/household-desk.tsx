@@ -113,8 +113,8 @@ function skipToPage(): void {
 function CannotReckon(props: { readonly name: string; readonly failure: string }) {
   return (
     <Stopped
-      sentence={say('We could not reckon {name}.', { name: props.name })}
-      detail={say('What is kept is safe. Our own fault was: {failure}', { failure: props.failure })}
+      sentence={say('We could not work out {name}.', { name: props.name })}
+      detail={say('What was saved is safe. The fault was ours: {failure}', { failure: props.failure })}
       remedy={say('Export the household from the list and send it to us with this line.')}
     >
       <a className="btn" href="#/">

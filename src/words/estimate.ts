@@ -18,7 +18,7 @@ export interface SpokenEstimate {
 /** "Promise 12 of 25 November 2026: about £1,190 a year. 8 in 10 homes like yours should lie between £1,040 and £1,400, 2 outside." */
 export function writtenEstimateSentence(estimate: SpokenEstimate): string {
   const { number, madeOn, heatPumpPence, lowPence, highPence } = estimate;
-  const first = say('Promise {number} of {date}: about {amount} a year.', {
+  const first = say('Estimate no. {number} of {date}: about {amount} a year.', {
     number: String(number),
     date: longDate(madeOn.slice(0, 10)),
     amount: spokenPounds(heatPumpPence),
@@ -37,12 +37,12 @@ export function earlierRuleSentence({ modelVersion }: Pick<Appraisal, 'modelVers
 
 export function estimateMeaning(): string {
   return say(
-    'A promise is a copy of these figures with their date. It never changes afterwards, whatever you change here.',
+    'The written estimate is a copy of these figures, with a number and a date. It stays the same, whatever you change here later.',
   );
 }
 
 export function noEstimateSentence(): string {
-  return say('Nothing is promised yet. Keep a promise when you hand the figures over.');
+  return say('There is no written estimate yet. Save one when you hand the figures over.');
 }
 
 /** What the sums leave out, for the page that is handed over. */

@@ -132,10 +132,10 @@ const TERMS: readonly Term[] = [
     meaning: phrase('Making the hot water tank very hot now and then, so that no germs grow in it.'),
   },
   {
-    term: phrase('promise'),
-    meaning: phrase('A copy of our figures, with number and date. It never changes afterwards.'),
+    term: phrase('written estimate'),
+    meaning: phrase('A copy of our figures, with number and date. It does not change later, and it is no guarantee.'),
   },
-  { term: phrase('bill check'), meaning: phrase('A later bill held against the promise, to see why they differ.') },
+  { term: phrase('bill check'), meaning: phrase('A later bill beside the written estimate, to see why they differ.') },
   {
     term: phrase('range'),
     meaning: phrase('Two figures: 8 in 10 homes like yours lie between them, 2 outside.'),

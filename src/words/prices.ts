@@ -50,7 +50,7 @@ export function datesInShort({ from, to }: Pick<PriceBasis, 'from' | 'to'>): str
 export function ageSentence(basis: Pick<PriceBasis, 'staleDays'>, carrier: string): string {
   if (basis.staleDays === undefined) return '';
   return say(
-    'The {fuel} prices ended {days, plural, one {# day} other {# days}} ago. Put in today’s before you promise anything.',
+    'The {fuel} prices ended {days, plural, one {# day} other {# days}} ago. Type today’s prices before you give an estimate.',
     { fuel: carrierName(carrier), days: basis.staleDays },
   );
 }

@@ -157,7 +157,7 @@ const BILL_FAULTS: Readonly<Record<BillFault['code'], (data: GapReader) => strin
     }),
   'bill-price-missing': () =>
     say('The bill has units but no price. Type the price of a unit, or what the units cost together.'),
-  'estimate-without-heat-pump': () => say('This promise holds no heat pump, so no bill can be checked against it.'),
+  'estimate-without-heat-pump': () => say('This estimate has no heat pump in it, so no bill can be compared with it.'),
 };
 
 /** Why a bill check cannot be made. */

@@ -38,12 +38,12 @@ export interface ThreadInput {
 }
 
 const STAGE_NAMES: Readonly<Record<ThreadStage, string>> = {
-  evidence: phrase('Evidence'),
+  evidence: phrase('Bills and readings'),
   heat: phrase('Heat needed'),
-  machine: phrase('The machine'),
+  machine: phrase('Heat pump'),
   prices: phrase('Prices'),
   cost: phrase('Running cost'),
-  estimate: phrase('Promise'),
+  estimate: phrase('Written estimate'),
   check: phrase('Bill check'),
 };
 
@@ -148,10 +148,10 @@ function costLine({ systems }: Appraisal, line: Line): ThreadLine {
 
 function estimateLine({ estimates }: ThreadInput, line: Line): ThreadLine {
   const last = estimates.toSorted((a, b) => a.number - b.number).at(-1);
-  if (!last) return line('estimate', say('none kept yet'), 'missing');
+  if (!last) return line('estimate', say('none yet'), 'missing');
   return line(
     'estimate',
-    say('{amount} a year, number {number} of {date}', {
+    say('{amount} a year, no. {number} of {date}', {
       amount: inMoneyOf(last, () => spokenPounds(last.heatPumpPence)),
       number: String(last.number),
       date: longDate(last.madeOn.slice(0, 10)),
@@ -161,9 +161,9 @@ function estimateLine({ estimates }: ThreadInput, line: Line): ThreadLine {
 }
 
 const VERDICTS = {
-  inside: phrase('{amount}, inside what was promised'),
-  above: phrase('{amount}, above what was promised'),
-  below: phrase('{amount}, below what was promised'),
+  inside: phrase('{amount}, inside the estimate’s range'),
+  above: phrase('{amount}, above the estimate’s range'),
+  below: phrase('{amount}, below the estimate’s range'),
 };
 
 function checkLine({ checks, estimates }: ThreadInput, line: Line): ThreadLine {
@@ -175,7 +175,7 @@ function checkLine({ checks, estimates }: ThreadInput, line: Line): ThreadLine {
   }
   return line(
     'check',
-    say(estimates.length > 0 ? 'needs a later bill' : 'needs a promise and a later bill'),
+    say(estimates.length > 0 ? 'needs a later bill' : 'needs a written estimate and a later bill'),
     'missing',
   );
 }

@@ -44,13 +44,13 @@ const CASES: Case[] = [
 
 test('a bad file gets a sentence that names it, and nothing stored changes', async ({ desk }) => {
   await desk.getByRole('link', { name: 'Larch Rise' }).click();
-  await openStage(desk, 'Evidence');
+  await openStage(desk, 'Bills and readings');
   const keptBefore = await desk.getByRole('button', { name: /^Take back/ }).count();
   for (const [name, content, says, canBeKept] of CASES) {
     await test.step(name, async () => {
       await chooseFile(desk, desk.getByRole('button', { name: 'Choose a file' }), writeFile(name, content));
       // Either it is not taken at all, or it is looked at and cannot be kept.
-      const leave = desk.getByRole('button', { name: 'Leave it' });
+      const leave = desk.getByRole('button', { name: 'Cancel' });
       await expect(leave.or(desk.getByRole('alert')).first()).toBeVisible();
       await expect(desk.getByRole('main').getByText(says).first()).toBeVisible();
       if (await leave.isVisible()) {

@@ -33,7 +33,7 @@ test('an old rate after a price change is found in a file of bills and explained
   await page.goto(host.url);
   await page.getByRole('link', { name: 'Larch Rise' }).first().click();
   await page
-    .getByRole('link', { name: /^Evidence/ })
+    .getByRole('link', { name: /^Bills and readings/ })
     .first()
     .click();
   const choose = page.getByRole('button', { name: 'Choose a file' });

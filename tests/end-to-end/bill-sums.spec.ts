@@ -6,7 +6,7 @@ test('a bill with day and night swapped is found out and kept as evidence', asyn
   await page.goto(host.url);
   await page.getByRole('link', { name: 'Larch Rise' }).first().click();
   await page
-    .getByRole('link', { name: /^Evidence/ })
+    .getByRole('link', { name: /^Bills and readings/ })
     .first()
     .click();
   await page.getByRole('button', { name: 'Check a bill’s sums' }).press('Enter');

@@ -13,13 +13,13 @@ test('a winter bill is checked, the heater found with its dates, and the letter 
   const page = main(desk);
 
   await test.step('the sample brings its written estimate of August; its own check is dropped to begin afresh', async () => {
-    await expect(page).toContainText('Promise 1 of 20 August 2025');
+    await expect(page).toContainText('Estimate no. 1 of 20 August 2025');
     await page.getByRole('button', { name: /^Drop/ }).click();
     await expect(page).toContainText('Has a bill come?');
   });
 
   await test.step('without any bill the months are followed, with the next bill foretold', async () => {
-    const months = page.getByRole('region', { name: 'Month by month since the promise' });
+    const months = page.getByRole('region', { name: 'Month by month since the estimate' });
     await expect(months).toBeVisible();
     await expect(months.getByText(/next bill/)).toBeVisible();
     await months.getByRole('img', { name: /In \d+ of 12 months/ }).focus();
@@ -32,8 +32,8 @@ test('a winter bill is checked, the heater found with its dates, and the letter 
   await test.step('the readings fill the bill in; the price is asked', async () => {
     await expect(page.getByLabel('Units of the heat pump')).not.toHaveValue('');
     await page
-      .getByLabel('Take it from the evidence')
-      .selectOption({ label: 'all months since the promise, September 2025 to August 2026' });
+      .getByLabel('From bills and readings')
+      .selectOption({ label: 'all months since the estimate, September 2025 to August 2026' });
     await expect(page).toContainText('The price is not known from the evidence');
     await desk.getByRole('button', { name: 'Check the bill' }).click();
     await expect(page.getByRole('alert')).toContainText('Type the price of a unit');
@@ -124,8 +124,8 @@ test('a winter bill is checked, the heater found with its dates, and the letter 
       'page 1 of 3',
     ])
       expect(text).toContain(said);
-    const first = await download(desk, desk.getByRole('button', { name: /^as a page/ }));
-    const again = await download(desk, desk.getByRole('button', { name: /^as a page/ }));
+    const first = await download(desk, desk.getByRole('button', { name: /^as HTML/ }));
+    const again = await download(desk, desk.getByRole('button', { name: /^as HTML/ }));
     expect(first.bytes.equals(again.bytes)).toBe(true);
   });
 });

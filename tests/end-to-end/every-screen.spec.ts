@@ -64,7 +64,7 @@ test('older written estimates fold, so that the form for the next one stays near
   const [home] = await host.call('household.list', {});
   for (let kept = 0; kept < 5; kept++) await keepEstimate(host, home!.id);
   await desk.getByRole('link', { name: 'Larch Rise' }).click();
-  await openStage(desk, 'Promise');
+  await openStage(desk, 'Written estimate');
   const heads = desk.getByRole('heading', { name: /^Promise \d+ ·/ });
   await expect(heads).toHaveCount(3);
   await desk.getByText('2 older promises').click();

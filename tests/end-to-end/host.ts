@@ -159,7 +159,7 @@ export async function openStage(page: Page, name: string): Promise<void> {
   await link.click();
   await expect(link).toHaveAttribute('aria-current', /step|page|true/);
   // What is read or reckoned only afterwards is a part of the stage too.
-  await expect(page.getByText('Reading the promise …')).toHaveCount(0);
+  await expect(page.getByText('Reading the estimate …')).toHaveCount(0);
   await comeToRest(page);
 }
 
@@ -182,7 +182,15 @@ export async function walkThrough(page: Page, look: (number: number) => Promise<
   return pages;
 }
 
-export const STAGES = ['Evidence', 'Heat needed', 'The machine', 'Prices', 'Running cost', 'Promise', 'Bill check'];
+export const STAGES = [
+  'Bills and readings',
+  'Heat needed',
+  'Heat pump',
+  'Prices',
+  'Running cost',
+  'Written estimate',
+  'Bill check',
+];
 
 /** The files that this run writes for itself. */
 export function writeFile(name: string, content: string | Uint8Array): string {
@@ -207,7 +215,7 @@ export async function download(page: Page, button: Locator): Promise<{ name: str
 }
 
 /** Waits until the last change is in the store. */
-export const waitUntilKept = (page: Page) => expect(page.getByText('all kept')).toBeVisible();
+export const waitUntilKept = (page: Page) => expect(page.getByText('Saved')).toBeVisible();
 
 /** Types into a field and leaves it. */
 export async function typeInto(page: Page, label: string, value: string): Promise<void> {

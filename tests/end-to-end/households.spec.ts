@@ -65,7 +65,7 @@ test('households are found, copied, archived, taken out as a file, erased and br
     await expect(row(desk, 'Mill Lane, copy')).toBeHidden();
     await desk.getByLabel('Show the archive').check();
     await expect(row(desk, 'Mill Lane, copy')).toBeVisible();
-    const back = desk.getByRole('button', { name: 'Bring back' });
+    const back = desk.getByRole('button', { name: 'Restore' });
     if (!(await back.isVisible())) await more(desk, 'Mill Lane, copy');
     await back.click();
     await desk.getByLabel('Show the archive').uncheck();
@@ -76,7 +76,7 @@ test('households are found, copied, archived, taken out as a file, erased and br
   await test.step('what it says is noted', async () => {
     await row(desk, 'Mill Lane').click();
     before = await readStages(desk);
-    expect(before.join('\n')).toContain('Promise 1');
+    expect(before.join('\n')).toContain('Estimate no. 1');
     await desk.getByRole('link', { name: 'All households' }).click();
   });
 

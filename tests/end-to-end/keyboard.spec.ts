@@ -82,7 +82,7 @@ test('the whole path without a mouse', async ({ desk }) => {
     await typeAt(desk, 'People', '3');
     await typeAt(desk, 'Heat loss on the design day', '6.1');
     await waitUntilKept(desk);
-    await pressAt(desk, /^The machine/);
+    await pressAt(desk, /^Heat pump/);
     await typeAt(desk, 'Factor for the rooms', '3.7');
     await expect(main).toContainText('What the meter sees');
   });
@@ -149,10 +149,10 @@ test('the whole path without a mouse', async ({ desk }) => {
   });
 
   await test.step('a written estimate, its paper, and a bill check', async () => {
-    await pressAt(desk, /^Promise/);
+    await pressAt(desk, /^Written estimate/);
     await letPricesStand(desk);
-    await pressAt(desk, 'Keep as a promise');
-    await expect(main).toContainText('Promise 1');
+    await pressAt(desk, 'Save the written estimate');
+    await expect(main).toContainText('Estimate no. 1');
     await expectSomewhere(desk);
     const coming = desk.waitForEvent('download');
     await pressAt(desk, /^figures as CSV/);

@@ -69,7 +69,7 @@ function sendUnannounced(host: Host, path: string): Promise<{ status: number; te
 
 test('files too large are refused in words, within the memory promised', async ({ desk, host }) => {
   await desk.getByRole('link', { name: 'Larch Rise' }).click();
-  await openStage(desk, 'Evidence');
+  await openStage(desk, 'Bills and readings');
   const idle = memoryOf(host);
   const choose = desk.getByRole('button', { name: 'Choose a file' });
   const keptBefore = await desk.getByRole('button', { name: /^Take back/ }).count();
@@ -89,7 +89,7 @@ test('files too large are refused in words, within the memory promised', async (
     await chooseFile(desk, choose, writeFile('grows.xlsx', packed));
     await expect(desk.getByText(/grows\.xlsx is a damaged workbook/).first()).toBeVisible();
     await expect(desk.getByRole('button', { name: 'Keep this evidence' })).toBeDisabled();
-    await desk.getByRole('button', { name: 'Leave it' }).click();
+    await desk.getByRole('button', { name: 'Cancel' }).click();
   });
   await test.step('a gigabyte sent past the window', async () => {
     const { status, text } = await sendUnannounced(host, sparseFile('endless.csv', 1024 * MB)).catch(() => ({

@@ -89,7 +89,7 @@ test('what keeps the installed program from its data is said in its window and i
   const log = join(tmpdir(), 'plainwarmth.log');
   await expect.poll(() => started.said()).toMatch(/port \d+/);
   await page.goto(`http://127.0.0.1:${/port (\d+)/.exec(started.said())![1]}/`);
-  await expect(page.getByRole('alert')).toContainText('cannot reach its desk');
+  await expect(page.getByRole('alert')).toContainText('cannot reach its data service');
   started.child.kill('SIGTERM');
   expect(await started.ended).toBe(2);
   expect(readFileSync(log, 'utf8')).toContain(file);

@@ -7,7 +7,7 @@ import { chooseFile, comeToRest, expect, sample, takePicture, test, writeFile } 
 async function choosePaper(page: Page, path: string): Promise<void> {
   await page.getByRole('link', { name: 'Larch Rise' }).first().click();
   await page
-    .getByRole('link', { name: /^(Evidence|Nachweise)/ })
+    .getByRole('link', { name: /^(Bills and readings|Rechnungen und Messwerte)/ })
     .first()
     .click();
   await chooseFile(page, page.getByRole('button', { name: 'Choose a file' }), path);
@@ -58,7 +58,7 @@ test('in German', async ({ desk }) => {
   await desk.goBack();
   await desk.getByRole('link', { name: 'Larch Rise' }).first().click();
   await desk
-    .getByRole('link', { name: /^Nachweise/ })
+    .getByRole('link', { name: /^Rechnungen und Messwerte/ })
     .first()
     .click();
   await chooseFile(desk, desk.getByRole('button', { name: 'Datei wählen' }), sample('paper/jahresabrechnung.pdf'));

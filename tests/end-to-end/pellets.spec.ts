@@ -21,7 +21,7 @@ test('a home on pellets: slips in bags, a price by the tonne, its chart and its 
   await desk.reload();
   await desk.getByRole('link', { name: 'Larch Rise' }).click();
 
-  await openStage(desk, 'Evidence');
+  await openStage(desk, 'Bills and readings');
   await desk.getByRole('button', { name: /^Type/ }).click();
   await expect(desk.getByRole('radio', { name: 'wood pellets' })).toBeChecked();
   await desk.getByRole('radio', { name: 'bags of 15 kg' }).check();

@@ -54,7 +54,7 @@ for (const { folder, name } of SAMPLES) {
       if ((await host.call('household.open', { id })).estimates.length === 0) {
         await keepEstimate(host, id);
         await desk.reload();
-        for (const stage of ['Promise', 'Bill check']) {
+        for (const stage of ['Written estimate', 'Bill check']) {
           await openStage(desk, stage);
           await explain(stage);
         }

@@ -15,7 +15,7 @@ async function openHome(page: Page): Promise<void> {
 
 test('the machine’s year by the half-hour: chosen, typed, kept', async ({ desk }) => {
   await openHome(desk);
-  await openStage(desk, 'The machine');
+  await openStage(desk, 'Heat pump');
   await desk.getByLabel('Full: worked out by the half-hour').check();
   await expect(main(desk)).toContainText('Where the electricity goes in a year');
   await expect(main(desk)).toContainText('would save about £');
@@ -40,7 +40,7 @@ test('the machine’s year by the half-hour: chosen, typed, kept', async ({ desk
   await expect(main(desk).getByRole('row', { name: /^January/ })).toBeVisible();
   expect(await findInaccessible(desk)).toEqual([]);
   await takePicture(desk, 'full-machine');
-  await expect(desk.getByText('all kept')).toBeVisible();
+  await expect(desk.getByText('Saved')).toBeVisible();
 
   await desk.reload();
   await expect(desk.getByLabel('COP, point 1')).toHaveValue('5.4');
@@ -99,7 +99,7 @@ for (const reducedMotion of ['reduce', 'no-preference'] as const) {
 
 test('inside an air machine: air, fan and frost, and no ground', async ({ desk }) => {
   await openHome(desk);
-  await openStage(desk, 'The machine');
+  await openStage(desk, 'Heat pump');
   await desk.getByLabel('Full: worked out by the half-hour').check();
   await desk.getByRole('group', { name: 'Takes its heat from' }).getByLabel('the air').check();
   await expect(main(desk)).toContainText('Most output, coldest day');
@@ -171,7 +171,7 @@ test('readings at the plant, judged at once and kept', async ({ desk }) => {
   await expect(desk.getByLabel('Flow rate of the water', { exact: true })).toHaveValue('1.38');
   expect(await findInaccessible(desk)).toEqual([]);
   await takePicture(desk, 'site-readings');
-  await expect(desk.getByText('all kept')).toBeVisible();
+  await expect(desk.getByText('Saved')).toBeVisible();
 
   await desk.reload();
   await expect(desk.getByLabel('Brine out', { exact: true })).toHaveValue('-3');

@@ -65,7 +65,7 @@ test('the logo of the installer is shown, printed on the paper, and taken away a
   await expect(field.getByRole('alert')).toContainText('Not kept.');
   await expect(shown).toHaveAttribute('src', address!);
 
-  await field.getByRole('button', { name: 'Take it away' }).click();
+  await field.getByRole('button', { name: 'Remove' }).click();
   await expect(shown).toHaveCount(0);
   expect(await page()).not.toContain(address);
 });

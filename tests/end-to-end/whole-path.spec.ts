@@ -34,7 +34,7 @@ const threadLine = (page: Page, stage: string) => page.getByRole('navigation').g
 const unnumbered = (page: Buffer): string =>
   page
     .toString()
-    .replace(/(promise|number) \d+/gi, 'promise N')
+    .replace(/(no\.|estimate|number) \d+/gi, 'estimate N')
     .replace(/[\da-f]{8}(-[\da-f]{4}){3}-[\da-f]{12}/g, 'identifier')
     .replace(/\d{4}-\d\d-\d\dT[\d:.]+Z/g, 'hour');
 
@@ -128,7 +128,7 @@ test('from an empty household to the leave-behind and a bill check', async ({ de
   });
 
   await test.step('a seasonal factor, with its boundary', async () => {
-    await openStage(desk, 'The machine');
+    await openStage(desk, 'Heat pump');
     await typeInto(desk, 'Factor for the rooms', '9');
     await expect(main(desk)).toContainText('9 is outside 1 to 8');
     await typeInto(desk, 'Factor for the rooms', '3.7');
@@ -235,30 +235,30 @@ test('from an empty household to the leave-behind and a bill check', async ({ de
   });
 
   await test.step('a written estimate, and the leave-behind as PDF, page and figures', async () => {
-    await openStage(desk, 'Promise');
+    await openStage(desk, 'Written estimate');
     await letPricesStand(desk);
-    await desk.getByRole('button', { name: 'Keep as a promise' }).click();
-    await expect(main(desk)).toContainText('Promise 1');
-    const pdf = desk.getByRole('button', { name: /^Leave-behind as PDF.*promise 1$/ });
+    await desk.getByRole('button', { name: 'Save the written estimate' }).click();
+    await expect(main(desk)).toContainText('Estimate no. 1');
+    const pdf = desk.getByRole('button', { name: /^Estimate as PDF.*estimate no. 1$/ });
     const first = await download(desk, pdf);
     const text = await textOfPdf(first.bytes);
     expect(text).toContain('Fern Bank');
     expect(text).toMatch(/About £[\d,]+ a year/);
-    expect(text).toContain('Promise 1');
+    expect(text).toContain('Estimate no. 1');
     expect(text).toContain('Night saver');
     const again = await download(desk, pdf);
     expect(first.bytes.equals(again.bytes), 'the same written estimate printed twice, byte for byte').toBe(true);
 
-    const figures = await download(desk, desk.getByRole('button', { name: /^figures as CSV.*promise 1$/ }));
+    const figures = await download(desk, desk.getByRole('button', { name: /^figures as CSV.*estimate no. 1$/ }));
     expect(figures.name).toMatch(/\.csv$/);
     expect(figures.bytes.toString()).toContain('Fern Bank');
     expect(figures.bytes.toString()).toMatch(/heat pump/i);
-    const page = await download(desk, desk.getByRole('button', { name: /^as a page.*promise 1$/ }));
+    const page = await download(desk, desk.getByRole('button', { name: /^as HTML.*estimate no. 1$/ }));
     expect(page.name).toMatch(/\.html$/);
     await letPricesStand(desk);
-    await desk.getByRole('button', { name: 'Keep as a promise' }).click();
-    await expect(main(desk)).toContainText('Promise 2');
-    const second = await download(desk, desk.getByRole('button', { name: /^as a page.*promise 2$/ }));
+    await desk.getByRole('button', { name: 'Save the written estimate' }).click();
+    await expect(main(desk)).toContainText('Estimate no. 2');
+    const second = await download(desk, desk.getByRole('button', { name: /^as HTML.*estimate no. 2$/ }));
     expect(
       firstDifference(unnumbered(page.bytes), unnumbered(second.bytes)),
       'two written estimates of the same inputs',

@@ -115,7 +115,7 @@ function layOutBox(
   const y = at(expected.high);
   const height = Math.max(at(expected.low) - y, 3);
   const lines = [
-    say('promised for these days'),
+    say('estimated for these days'),
     say('and prices: {range}', { range: poundsRange(expected.low, expected.high) }),
   ];
   const textX = last.x - margin - 10;

@@ -2,13 +2,13 @@ import { spokenPounds, uncapitalised } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 import type { BridgeSeries } from './series.ts';
 
-export const bridgeName = () => say('From the promise to the bill');
+export const bridgeName = () => say('From the estimate to the bill');
 
 export function bridgeSentence({ steps }: BridgeSeries): string {
   const estimated = steps[0]?.amount ?? Number.NaN;
   const paid = steps.at(-1)?.amount ?? Number.NaN;
   const parts = steps.filter((step) => step.kind === 'part' && Number.isFinite(step.amount));
-  const first = say('From {estimated} promised to {paid} paid.', {
+  const first = say('From {estimated} estimated to {paid} paid.', {
     estimated: spokenPounds(estimated),
     paid: spokenPounds(paid),
   });

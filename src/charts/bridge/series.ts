@@ -63,7 +63,7 @@ export function bridgeSeries(
   });
   const { low, high } = check.expected;
   return {
-    steps: [end(say('Promised'), 'estimated', start), ...parts, end(say('Paid'), 'paid', check.actualPence)],
+    steps: [end(say('Estimated'), 'estimated', start), ...parts, end(say('Paid'), 'paid', check.actualPence)],
     expected:
       Number.isFinite(low) && Number.isFinite(high) ? { low: Math.min(low, high), high: Math.max(low, high) } : null,
   };

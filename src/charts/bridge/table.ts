@@ -11,12 +11,12 @@ export function bridgeTable({ steps, expected }: BridgeSeries): ChartTable {
   }));
   const range = expected
     ? [
-        { cells: [say('Promised for these days and prices, low'), poundsAndPence(expected.low), ''] },
-        { cells: [say('Promised for these days and prices, high'), poundsAndPence(expected.high), ''] },
+        { cells: [say('Estimated for these days and prices, low'), poundsAndPence(expected.low), ''] },
+        { cells: [say('Estimated for these days and prices, high'), poundsAndPence(expected.high), ''] },
       ]
     : [];
   return {
-    caption: say('From the promised amount to the bill. The steps add up to the difference to the penny.'),
+    caption: say('From the estimate to the bill. The steps add up to the difference to the penny.'),
     columns: [{ name: say('Step') }, { name: say('Amount'), number: true }, { name: say('How far to trust it') }],
     rows: [...rows, ...range],
   };

@@ -50,7 +50,7 @@ const WIDEST_STEP = 90;
 export const KEY_WIDTH = 26;
 const markNames = () => ({
   actual: say('the meter'),
-  band: say('promised, in'),
+  band: say('estimated, in'),
   band2: say('this weather'),
   estimated: say('usual weather'),
 });

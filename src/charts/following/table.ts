@@ -6,7 +6,7 @@ import type { FollowingSeries } from './series.ts';
 
 export function followingTable({ months }: FollowingSeries): ChartTable {
   return {
-    caption: say('The promise for the days of each month that were read, and what the heat pump’s meter shows.'),
+    caption: say('The estimate for the days of each month that were read, and what the heat pump’s meter shows.'),
     columns: [
       { name: say('Month') },
       { name: say('Days'), number: true },

@@ -17,7 +17,7 @@ const noCheck = () =>
   new DeskError({
     code: 'not-there',
     message: say('This bill check is not there any more.'),
-    remedy: say('Hold the bill against the promise again.'),
+    remedy: say('Check the bill again.'),
   });
 
 export function checkHandlers({ ports, store }: DeskContext): CheckHandlers {

@@ -20,7 +20,7 @@ type EstimateHandlers = Pick<Handlers, 'estimate.keep' | 'estimate.read' | 'esti
 export function estimateHandlers({ ports, store }: DeskContext): EstimateHandlers {
   async function print(estimate: WrittenEstimate, format: 'pdf' | 'html' | 'csv'): Promise<FileOut> {
     const fileName = fileNameOf(
-      say('{name}, promise {number}', { name: estimate.household.name, number: String(estimate.number) }),
+      say('{name}, estimate {number}', { name: estimate.household.name, number: String(estimate.number) }),
       format,
     );
     if (format === 'csv')
@@ -46,13 +46,13 @@ export function estimateHandlers({ ports, store }: DeskContext): EstimateHandler
     if (!last || Date.parse(ports.now()) >= Date.parse(last.madeOn) - CLOCK_SLACK_MS) return;
     throw new DeskError({
       code: 'clock-behind',
-      message: say('This computer’s clock says {today}, but written estimate {number} was made on {madeOn}.', {
+      message: say('This computer’s clock says {today}, but estimate no. {number} was made on {madeOn}.', {
         today: longDate(ports.today()),
         number: String(last.number),
         madeOn: longDate(last.madeOn.slice(0, 10)),
       }),
       where: say('the clock'),
-      remedy: say('Put the clock right and try again. If it is right now and was wrong then, say so and keep it.'),
+      remedy: say('Set the clock and try again. If it is right now and was wrong then, say so and save it.'),
     });
   }
 

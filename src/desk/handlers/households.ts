@@ -91,7 +91,7 @@ export function householdHandlers({ ports, store }: DeskContext): HouseholdHandl
           code: 'wrong-name',
           message: say('The name typed is not the name of this household, so nothing was erased.'),
           where: say('the name'),
-          remedy: say('Type {name} to erase it with all evidence and promises.', { name }),
+          remedy: say('Type {name} to erase it with all its bills, readings and estimates.', { name }),
         });
       }
       store.eraseHousehold(id);

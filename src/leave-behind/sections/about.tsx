@@ -42,7 +42,7 @@ export function AboutPart({ parts }: { readonly parts: EstimateParts }) {
     <section className="follows whole">
       <h2>{say('About this paper')}</h2>
       <dl className="facts">
-        <dt>{say('Promise')}</dt>
+        <dt>{say('Written estimate')}</dt>
         <dd>
           {say('number {number}', { number: String(estimate.number) })}, {longDate(madeOn)}, {estimate.id}
         </dd>

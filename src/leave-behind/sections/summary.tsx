@@ -34,7 +34,7 @@ export function SummaryPart({ parts }: { readonly parts: EstimateParts }) {
           {settings.installerName}
         </span>
         <span>
-          {say('Promise {number}', { number: String(estimate.number) })} · {longDate(madeOn)}
+          {say('Estimate no. {number}', { number: String(estimate.number) })} · {longDate(madeOn)}
         </span>
       </div>
       <h1 className={estimate.household.name.length > LONG_NAME ? 'long' : undefined}>

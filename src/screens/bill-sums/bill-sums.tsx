@@ -79,7 +79,7 @@ export function BillSums(props: {
           <ChargeLines draft={draft} onChange={set} />
           <ClosingLines draft={draft} onChange={set} />
           <ChoiceField
-            label={say('Held against')}
+            label={say('Compared with')}
             value={tariff?.id}
             emptyLabel={say('the prices on the bill itself')}
             choices={fitting.map(({ id, name }) => ({ value: id, label: name }))}
@@ -122,7 +122,7 @@ export function BillSums(props: {
             {say('Keep this bill, to count as evidence')}
           </button>
           <button type="button" onClick={props.onLeave}>
-            {say('Leave it')}
+            {say('Cancel')}
           </button>
           <span className="quiet small">{say('It then counts in the heat and in the bill check.')}</span>
         </div>

@@ -181,13 +181,13 @@ function BillFields(props: {
     <div className="fields fields-tight">
       {estimates.length > 1 ? (
         <ChoiceField
-          label={say('Held against')}
+          label={say('Compared with')}
           value={draft.estimateId}
           choices={estimates
             .toSorted((a, b) => b.number - a.number)
             .map(({ id, number, madeOn }) => ({
               value: id,
-              label: say('promise {number} of {date}', {
+              label: say('estimate no. {number} of {date}', {
                 number: String(number),
                 date: longDate(civilDateOf(madeOn, household.zone)),
               }),
@@ -197,7 +197,7 @@ function BillFields(props: {
       ) : null}
       {bills.length + spans.length > 0 ? (
         <ChoiceField
-          label={say('Take it from the evidence')}
+          label={say('From bills and readings')}
           value={undefined}
           emptyLabel={say('or type it below')}
           choices={[

@@ -84,7 +84,7 @@ export function listSpans(series: readonly Series[], estimatedOn: CivilDate): Kn
     return [
       span(1, say('the newest month')),
       ...(months.length > 3 ? [span(3, say('the newest three months'))] : []),
-      ...(months.length > 1 ? [span(months.length, say('all months since the promise'))] : []),
+      ...(months.length > 1 ? [span(months.length, say('all months since the estimate'))] : []),
     ];
   }
   return [];

@@ -36,14 +36,14 @@ export function CheckStage() {
   if (estimates.length === 0) {
     return (
       <>
-        <StageHead sentence={say('A bill check needs a promise to hold the bill against.')}>
+        <StageHead sentence={say('A bill check compares a bill with a written estimate. There is none yet.')}>
           {say(
-            'Keep a promise first. When a bill comes, its days, price and weather are put right before anybody judges it.',
+            'Save a written estimate first. When a bill comes, we first allow for its days, its price and the weather.',
           )}
         </StageHead>
         <div className="actions">
           <button type="button" className="main" onClick={() => goTo('estimate')}>
-            {say('To the promise')}
+            {say('To the written estimate')}
           </button>
           {toSite}
         </div>
@@ -58,7 +58,7 @@ export function CheckStage() {
       const check = await call('check.run', input);
       await reload();
       setChosen(check.id);
-      tell(say('The check is kept.'));
+      tell(say('The check is saved.'));
     } catch (reason) {
       setFailure(describeFailure(reason));
     } finally {
@@ -80,9 +80,9 @@ export function CheckStage() {
           </CheckResult>
         </>
       ) : (
-        <StageHead sentence={say('Has a bill come? Type it, and we hold it against the promise.')}>
+        <StageHead sentence={say('Has a bill come? Type it, and we compare it with the estimate.')}>
           {say(
-            'Its days, price and weather are put right first. What is left over is judged against the promised range.',
+            'We first allow for its days, its price and the weather. What is left is compared with the estimated range.',
           )}
         </StageHead>
       )}
@@ -106,7 +106,7 @@ export function CheckStage() {
     const days = daysBetween(input.from, input.to);
     const values = { from: longDate(input.from), to: longDate(dayBefore(input.to)), days };
     return estimate
-      ? say('Promise {number} of {date}, bill of {from} to {to}, {days, plural, one {# day} other {# days}}.', {
+      ? say('Estimate no. {number} of {date}, bill of {from} to {to}, {days, plural, one {# day} other {# days}}.', {
           ...values,
           number: String(estimate.number),
           date: longDate(civilDateOf(estimate.madeOn, household.zone)),

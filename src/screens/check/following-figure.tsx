@@ -32,7 +32,7 @@ export function FollowingFigure(props: { readonly estimateId: string; readonly p
   );
   return (
     <section className="stack" aria-labelledby="following-head">
-      <h3 id="following-head">{say('Month by month since the promise')}</h3>
+      <h3 id="following-head">{say('Month by month since the estimate')}</h3>
       {months.length > 0 ? (
         <ChartFigure
           name={followingName()}

@@ -20,14 +20,14 @@ export function KeptChecks(props: { readonly shown: string | null; readonly onSh
     try {
       await call('check.drop', { checkId: check.id });
       await reload();
-      tell(say('The check is dropped. The promise and the evidence stay.'));
+      tell(say('The check is removed. The estimate and the bills stay.'));
     } catch (reason) {
       setFailure(describeFailure(reason));
     }
   };
   return (
     <section aria-labelledby="checks-head">
-      <h3 id="checks-head">{say('Checks kept')}</h3>
+      <h3 id="checks-head">{say('Saved checks')}</h3>
       <ul className="checks">
         {checks
           .toSorted((a, b) => b.input.from.localeCompare(a.input.from))
@@ -52,7 +52,7 @@ export function KeptChecks(props: { readonly shown: string | null; readonly onSh
                   {check.id === props.shown ? say('Shown above') : say('Show')}
                 </button>
                 <button type="button" className="plain" onClick={() => drop(check)}>
-                  {say('Drop')}
+                  {say('Remove')}
                   <span className="unseen">: {say('the check of {from}', { from: longDate(check.input.from) })}</span>
                 </button>
               </span>

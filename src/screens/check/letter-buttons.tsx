@@ -30,7 +30,7 @@ export function LetterButtons({ checkId }: { readonly checkId: string }) {
         {busy === 'pdf' ? say('Writing …') : say('Write the letter')}
       </button>
       <button type="button" disabled={busy !== null} onClick={() => write('html')}>
-        {busy === 'html' ? say('Writing …') : say('as a page')}
+        {busy === 'html' ? say('Writing …') : say('as HTML')}
         <span className="unseen">{say(', the letter')}</span>
       </button>
       {failure === null ? null : (

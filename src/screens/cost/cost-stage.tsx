@@ -52,7 +52,7 @@ export function CostStage() {
             {say('Show it at the table')}
           </button>
           <button type="button" onClick={() => goTo('estimate')}>
-            {say('Keep as a promise')}
+            {say('Save the written estimate')}
           </button>
           <button type="button" aria-pressed={asTable} onClick={() => setAsTable(!asTable)}>
             {asTable ? say('As a picture') : say('All as a table')}

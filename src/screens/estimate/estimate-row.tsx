@@ -15,8 +15,8 @@ import { useEstimate } from './use-estimate.ts';
 
 type Format = 'pdf' | 'html' | 'csv';
 const FORMATS: readonly (readonly [Format, string])[] = [
-  ['pdf', phrase('Leave-behind as PDF')],
-  ['html', phrase('as a page')],
+  ['pdf', phrase('Estimate as PDF')],
+  ['html', phrase('as HTML')],
   ['csv', phrase('figures as CSV')],
 ];
 
@@ -77,7 +77,7 @@ export function EstimateRow(props: { readonly summary: EstimateSummary; readonly
     <li className="estimate">
       <div className="estimate-head">
         <h4>
-          {say('Promise {number} · {date}', {
+          {say('Estimate no. {number} · {date}', {
             number: String(summary.number),
             date: longDate(civilDateOf(summary.madeOn, household.zone)),
           })}
@@ -110,11 +110,11 @@ export function EstimateRow(props: { readonly summary: EstimateSummary; readonly
           ? sayChanges(read.estimate, { appraisal, series })
           : read.kind === 'failed'
             ? read.sentence
-            : say('Reading the promise …')}{' '}
+            : say('Reading the estimate …')}{' '}
         {read.kind === 'read' ? (
           <HowWeKnow
             find={() => sinceWorkings(read.estimate.appraisal, appraisal)}
-            about={say('Promise {number}', { number: String(summary.number) })}
+            about={say('Estimate no. {number}', { number: String(summary.number) })}
             plain
           />
         ) : null}
@@ -129,7 +129,7 @@ export function EstimateRow(props: { readonly summary: EstimateSummary; readonly
             onClick={() => print(format)}
           >
             {busy === format ? say('Writing …') : say(label)}
-            <span className="unseen">{say(', promise {number}', { number: String(summary.number) })}</span>
+            <span className="unseen">{say(', estimate no. {number}', { number: String(summary.number) })}</span>
           </button>
         ))}
       </div>

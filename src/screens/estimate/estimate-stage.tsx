@@ -32,11 +32,11 @@ export function EstimateStage() {
       <StageHead
         sentence={
           newest
-            ? say('We promised about {amount} a year on {date}.', {
+            ? say('Our estimate of {date} is about {amount} a year.', {
                 amount: spokenThen(newest.heatPumpPence),
                 date: longDate(civilDateOf(newest.madeOn, household.zone)),
               })
-            : say('Nothing is promised yet. It would be about {cost} a year.', { cost })
+            : say('There is no written estimate yet. It would say about {cost} a year.', { cost })
         }
         figures={[
           newest
@@ -47,13 +47,13 @@ export function EstimateStage() {
         {newest
           ? inMoneyOf(newest, () => homesSentence(newest.lowPence, newest.highPence))
           : say(
-              'A promise keeps every figure with its date and its sums, so that a later bill can be held against it.',
+              'The written estimate stores every figure with its date and its sums. Later you can compare a bill with it.',
             )}
       </StageHead>
       {kept.length > 0 ? (
         <section aria-labelledby="kept-head">
           <h3 id="kept-head" className="unseen">
-            {say('Kept promises')}
+            {say('Saved estimates')}
           </h3>
           <ol className="estimates">
             {kept.slice(0, IN_SIGHT).map((summary) => (
@@ -63,7 +63,7 @@ export function EstimateStage() {
           {kept.length > IN_SIGHT ? (
             <details className="older" onToggle={(event) => setOlderOpen(event.currentTarget.open)}>
               <summary>
-                {say('{count, plural, one {# older promise} other {# older promises}}', {
+                {say('{count, plural, one {# older estimate} other {# older estimates}}', {
                   count: kept.length - IN_SIGHT,
                 })}
               </summary>

@@ -39,7 +39,7 @@ function OpenPrices() {
         value={said}
         onChange={setSaid}
         maxLength={400}
-        note={say('It stands in the household’s paper.')}
+        note={say('It is printed in the household’s estimate.')}
       />
       {open.map((one) => (
         <div className="actions" key={one.price}>
@@ -74,11 +74,12 @@ export function KeepForm() {
     try {
       // What is still on its way to the store belongs into the written estimate.
       await reload();
-      if (!isAllKept()) throw new Error(say('The last change is not kept yet, so it would be missing. Keep it first.'));
+      if (!isAllKept())
+        throw new Error(say('The last change is not saved yet, so it would be missing. Save it first.'));
       const estimate = await call('estimate.keep', { householdId: household.id, note: note.trim(), clockIsRight });
       setNote('');
       await reload();
-      tell(say('Promise {number} is kept.', { number: String(estimate.number) }));
+      tell(say('Estimate no. {number} is saved.', { number: String(estimate.number) }));
     } catch (reason) {
       setFailure(describeFailure(reason));
       setIsBehind(reason instanceof DeskError && reason.code === 'clock-behind');
@@ -89,7 +90,7 @@ export function KeepForm() {
 
   return (
     <section className="stack" aria-labelledby="keep-head">
-      <h3 id="keep-head">{say('What would be kept')}</h3>
+      <h3 id="keep-head">{say('What will be saved')}</h3>
       <dl className="facts">
         <dt>{say('Heat pump')}</dt>
         <dd>
@@ -165,25 +166,25 @@ export function KeepForm() {
       {open > 0 ? (
         <p>
           {say(
-            '{count, plural, one {One question is} other {# questions are}} still open. They go into the promise as they stand.',
+            '{count, plural, one {One question is} other {# questions are}} still open, and will be printed in the estimate as they are.',
             { count: open },
           )}
         </p>
       ) : null}
       <TextField
-        label={say('A note to it, if you like')}
+        label={say('Note (optional)')}
         value={note}
         onChange={setNote}
         maxLength={2000}
         lines={2}
-        note={say('It stands in the household’s paper.')}
+        note={say('It is printed in the household’s estimate.')}
       />
       <OpenPrices />
       <div className="actions">
         <button type="button" className="main" disabled={keeping} onClick={() => void keep()}>
-          {keeping ? say('Keeping …') : say('Keep as a promise')}
+          {keeping ? say('Saving …') : say('Save the written estimate')}
         </button>
-        <span className="quiet small">{say('A promise never changes. A new reckoning gets a new number.')}</span>
+        <span className="quiet small">{say('A written estimate never changes. New figures get a new number.')}</span>
       </div>
       {failure === null ? null : (
         <p className="refusal" role="alert">

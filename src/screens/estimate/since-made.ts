@@ -42,7 +42,7 @@ export function sayChanges(estimate: WrittenEstimate, now: Now): string {
   if (changes.length === 0) {
     return before === after
       ? say('Nothing has changed since it was made.')
-      : say('The same sums say about {after} a year now, since the day of the reckoning moved on.', { after });
+      : say('The same sums give about {after} a year now, because the date is a later one.', { after });
   }
   const cost =
     before === after

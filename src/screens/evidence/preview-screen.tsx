@@ -126,11 +126,11 @@ export function PreviewScreen(props: {
           disabled={!canKeep || keeping !== null || view.busy}
           onClick={keep}
         >
-          {keeping ? say('Keeping …') : say('Keep this evidence')}
+          {keeping ? say('Saving …') : say('Keep this evidence')}
         </button>
         {preview?.paper ? <PaperTariffs tariffs={preview.paper.tariffs} /> : null}
         <button type="button" onClick={props.onLeave}>
-          {say('Leave it')}
+          {say('Cancel')}
         </button>
         {preview !== null && view.isCurrent && !canKeep ? <span className="quiet">{whyNot(preview)}</span> : null}
       </div>

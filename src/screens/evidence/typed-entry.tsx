@@ -121,7 +121,7 @@ export function TypedEntry(props: {
           {say('Keep this evidence')}
         </button>
         <button type="button" onClick={props.onLeave}>
-          {say('Leave it')}
+          {say('Cancel')}
         </button>
       </div>
     </>

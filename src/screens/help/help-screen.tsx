@@ -19,11 +19,16 @@ export function HelpScreen({ app }: { readonly app: Output<'app.read'> }) {
         // A browser lets go only of a window that was opened as a program.
         window.close();
       },
-      (reason) => setFailure(say('It could not be ended. {reason}', { reason: describeFailure(reason) })),
+      (reason) => setFailure(say('It could not be closed. {reason}', { reason: describeFailure(reason) })),
     );
 
   if (ended) {
-    return <Stopped sentence={say('Plainwarmth has ended.')} detail={say('All is kept. You can close this window.')} />;
+    return (
+      <Stopped
+        sentence={say('Plainwarmth has ended.')}
+        detail={say('Everything is saved. You can close this window.')}
+      />
+    );
   }
   return (
     <ListPage links={[['#/', say('All households')]]}>
@@ -33,13 +38,13 @@ export function HelpScreen({ app }: { readonly app: Output<'app.read'> }) {
       <h2>{say('A newer version')}</h2>
       <p>
         {say(
-          'Plainwarmth looks for no newer version by itself, since it uses no network. Install the newer one over this one: what you keep stays. If its form has to change, a copy is made first, and you are told where it lies.',
+          'Plainwarmth uses no network, so it cannot look for a newer version. Install the newer one over this one; your data stays. If the data has to be converted, a copy is saved first and you are told where.',
         )}
       </p>
       <ValuesSection />
-      <h2>{say('Where it lies')}</h2>
+      <h2>{say('Where it is stored')}</h2>
       <dl className="facts">
-        <dt>{say('All you keep')}</dt>
+        <dt>{say('All your data')}</dt>
         <dd>{app.dataFolder}</dd>
         {app.host === 'loopback' ? (
           <>
@@ -48,9 +53,9 @@ export function HelpScreen({ app }: { readonly app: Output<'app.read'> }) {
           </>
         ) : null}
       </dl>
-      <h2>{say('Ending it')}</h2>
+      <h2>{say('Closing the program')}</h2>
       {app.host === 'loopback' ? (
-        <p>{say('When its last window has been closed for five minutes, Plainwarmth ends by itself.')}</p>
+        <p>{say('Plainwarmth closes by itself five minutes after its last window was closed.')}</p>
       ) : null}
       <p>
         <button type="button" className="push" onClick={quit}>

@@ -41,8 +41,8 @@ export function ValuesSection() {
       {state === null ? null : (
         <p role="status">
           {state.laidOver === null
-            ? say('Those of this program, of {date}.', { date: longDate(state.builtInEdition) })
-            : say('Those of a file that you brought in, of {date}. Those of this program are of {own}.', {
+            ? say('This program’s own, of {date}.', { date: longDate(state.builtInEdition) })
+            : say('From a file that you opened, of {date}. This program’s own are of {own}.', {
                 date: longDate(state.edition),
                 own: longDate(state.builtInEdition),
               })}
@@ -50,7 +50,7 @@ export function ValuesSection() {
       )}
       <p>
         {say(
-          'Newer ones come as a small signed file. You see first what it changes. Written estimates keep the values of their day.',
+          'Newer ones come as a small signed file. You see what it changes before you use it. Saved estimates keep the values of their day.',
         )}
       </p>
       {failure === null ? null : (
@@ -74,7 +74,7 @@ export function ValuesSection() {
         )}
         {looked === null && state !== null && state.laidOver !== null ? (
           <button type="button" onClick={() => void use(null)}>
-            {say('Back to those of this program')}
+            {say('Use this program’s own')}
           </button>
         ) : null}
       </div>
@@ -84,13 +84,13 @@ export function ValuesSection() {
 
 /** The names that prices have; what else may change keeps the name that it has in the file. */
 const PART_NAMES: Readonly<Record<string, string>> = {
-  edition: phrase('Of which day'),
+  edition: phrase('Valid from'),
   quarters: phrase('Gas and electricity'),
   deliveredPrices: phrase('Fuels by delivery'),
-  twoRate: phrase('Two rates'),
+  twoRate: phrase('Day and night'),
   pencePerKWh: phrase('pence a kWh'),
   standingPencePerDay: phrase('pence a day'),
-  pencePerUnit: phrase('pence a unit'),
+  pencePerUnit: phrase('pence a sales unit'),
   fuel: phrase('fuel'),
   from: phrase('first day'),
   to: phrase('last day'),

@@ -30,7 +30,7 @@ export function EraseDialog(props: {
       <form onSubmit={erase} className="stack">
         <p>
           {say(
-            'The household goes with all its evidence, promises and bill checks. It cannot be brought back. To keep a copy, export it first.',
+            'This erases the household with all its bills, readings, estimates and bill checks. It cannot be undone. To keep a copy, export it first.',
           )}
         </p>
         <TextField
@@ -48,7 +48,7 @@ export function EraseDialog(props: {
             {say('Erase for good')}
           </button>
           <button type="button" onClick={props.onClose}>
-            {say('Leave it')}
+            {say('Cancel')}
           </button>
         </div>
       </form>

@@ -17,8 +17,8 @@ export function HouseholdTable(props: { readonly rows: readonly HouseholdSummary
           <tr>
             <th scope="col">{say('Home')}</th>
             <th scope="col">{say('Place')}</th>
-            <th scope="col">{say('Evidence')}</th>
-            <th scope="col">{say('Promises')}</th>
+            <th scope="col">{say('Bills and readings')}</th>
+            <th scope="col">{say('Estimates')}</th>
             <th scope="col">{say('Changed')}</th>
             <th scope="col">
               <span className="unseen">{say('More')}</span>
@@ -53,7 +53,7 @@ export function HouseholdTable(props: { readonly rows: readonly HouseholdSummary
                 <td>
                   {say('{count, plural, =0 {none} one {1 piece} other {# pieces}}', { count: row.evidenceCount })}
                 </td>
-                <td>{say('{count, plural, =0 {none} other {# kept}}', { count: row.estimateCount })}</td>
+                <td>{say('{count, plural, =0 {none} other {# saved}}', { count: row.estimateCount })}</td>
                 <td>{row.damaged ? null : longDate(row.changedOn.slice(0, 10))}</td>
                 <td className="more">
                   <button
@@ -79,7 +79,7 @@ export function HouseholdTable(props: { readonly rows: readonly HouseholdSummary
                         {say('Export as a file')}
                       </button>
                       <button type="button" onClick={() => props.list.archive(row, !row.archived)}>
-                        {row.archived ? say('Bring back') : say('Archive')}
+                        {row.archived ? say('Restore') : say('Archive')}
                       </button>
                       <button type="button" className="danger" onClick={() => setErasing(row)}>
                         {say('Erase for good')}

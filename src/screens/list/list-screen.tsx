@@ -28,7 +28,7 @@ export function ListScreen(props: {
       wide
     >
       <h1 className="voice">
-        {isFirstStart ? say('No household is kept here yet.') : say('Which home are we looking at?')}
+        {isFirstStart ? say('There is no household here yet.') : say('Which home are we looking at?')}
       </h1>
       {props.notice ? <p className="refusal">{props.notice}</p> : null}
       <CopyReminder />
@@ -37,13 +37,13 @@ export function ListScreen(props: {
         ? null
         : namesOfUnkept().map((name) => (
             <p key={name} className="refusal" role="alert">
-              {say('What was changed last at {name} could not be kept. Open it to try again.', { name })}
+              {say('The last change to {name} could not be saved. Open it to try again.', { name })}
             </p>
           ))}
       {isFirstStart ? (
         <p className="lead">
           {say(
-            'Make one with the name of the home. Then drop its bills or its meter file on it. Or bring in a household file from another computer.',
+            'Create one with the name of the home, then add its bills or its meter file. Or open a household file from another computer.',
           )}{' '}
           <a href="#/copies">{say('Bring everything back from a copy')}</a>
         </p>
@@ -88,7 +88,7 @@ export function ListScreen(props: {
         </p>
       ) : null}
       <DropZone label={say('Choose a household file')} accept=".json,application/json" onFiles={list.bringIn}>
-        <p>{say('Drop a household file here to bring it in.')}</p>
+        <p>{say('Drop a household file here to open it.')}</p>
       </DropZone>
     </ListPage>
   );

@@ -49,10 +49,10 @@ export function NewHousehold(props: { readonly onDone: () => void }) {
           }}
         />
         <button type="submit" className="main">
-          {say('Make it')}
+          {say('Create')}
         </button>
         <button type="button" onClick={props.onDone}>
-          {say('Leave it')}
+          {say('Cancel')}
         </button>
       </div>
       {refusal === null ? null : (

@@ -29,7 +29,7 @@ export function MachineFields() {
   const { machine } = household;
   return (
     <section>
-      <h3>{say('The machine')}</h3>
+      <h3>{say('Heat pump')}</h3>
       <div className="fields">
         <PickField
           label={say('Takes its heat from')}

@@ -105,7 +105,7 @@ export function TariffEditor(props: {
           {say('Keep this tariff')}
         </button>
         <button type="button" onClick={props.onLeave}>
-          {say('Leave it')}
+          {say('Cancel')}
         </button>
       </div>
     </section>

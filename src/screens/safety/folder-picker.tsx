@@ -94,7 +94,7 @@ export function FolderPicker(props: {
                 {say('Take this folder')}
               </button>
               <button type="button" onClick={props.onClose}>
-                {say('Leave it')}
+                {say('Cancel')}
               </button>
             </div>
           ) : null}

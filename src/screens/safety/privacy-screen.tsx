@@ -55,7 +55,7 @@ export function PrivacyScreen({ app }: { readonly app: Output<'app.read'> }) {
         <h2>{say('How to erase it')}</h2>
         <p>
           {say(
-            'A household: in the list, “More”, then “Erase for good”. It goes with evidence, estimates and checks, and its place in the data file is written over.',
+            'A household: in the list, “More”, then “Erase for good”. Its bills, readings, estimates and checks go too, and its place in the data file is overwritten.',
           )}
         </p>
         <p>{say('Everything: close Plainwarmth and delete the folder named above. Uninstalling alone leaves it.')}</p>

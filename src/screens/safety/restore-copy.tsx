@@ -158,7 +158,7 @@ function InsideCopy(props: {
           <tr>
             <th scope="col">{say('Home')}</th>
             <th scope="col">{say('Changed')}</th>
-            <th scope="col">{say('Evidence')}</th>
+            <th scope="col">{say('Bills and readings')}</th>
             <th scope="col">
               <span className="unseen">{say('More')}</span>
             </th>

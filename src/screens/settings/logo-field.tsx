@@ -20,8 +20,8 @@ async function refuseBroken(address: string): Promise<void> {
   await picture.decode().catch(() => {
     throw new DeskError({
       code: 'logo-broken',
-      message: say('This logo cannot be painted; the file may be cut off.'),
-      remedy: say('Save the logo anew as PNG and choose that file.'),
+      message: say('This logo cannot be shown; the file may be incomplete.'),
+      remedy: say('Save the logo again as PNG and choose that file.'),
     });
   });
 }
@@ -41,7 +41,7 @@ export function LogoField(props: {
       if (kept !== '') await refuseBroken(kept);
     } catch (reason) {
       if (reason instanceof DeskError && reason.code === 'logo-broken') await onKeep(logo);
-      setRefusal(say('Not kept. {reason}', { reason: describeFailure(reason) }));
+      setRefusal(say('Not saved. {reason}', { reason: describeFailure(reason) }));
     }
   };
   const read = async (file: File) => {
@@ -60,13 +60,13 @@ export function LogoField(props: {
         />
         {logo ? (
           <button type="button" onClick={() => void keep(async () => '')}>
-            {say('Take it away')}
+            {say('Remove')}
           </button>
         ) : null}
       </div>
       <p className="field-note">
         {say(
-          'PNG or JPEG, up to {size} kB. Stands on the first page of what is printed from now on; figures of a promise stay as they were.',
+          'PNG or JPEG, up to {size} kB. Printed on the first page from now on; the figures of saved estimates stay as they were.',
           { size: LARGEST_LOGO_BYTES / 1000 },
         )}
       </p>

@@ -27,13 +27,13 @@ export function SettingsScreen(props: { readonly app: Output<'app.read'>; readon
 
   return (
     <ListPage links={[['#/', say('All households')]]}>
-      <h1 className="voice">{say('Your name goes on what you leave behind.')}</h1>
-      <section className="fields" aria-label={say('On the leave-behind')}>
+      <h1 className="voice">{say('Your name is printed on every estimate.')}</h1>
+      <section className="fields" aria-label={say('On the printed estimate')}>
         <TextField
           label={say('Installer’s name')}
           value={settings.installerName}
           maxLength={120}
-          note={say('Stands at the top of every leave-behind.')}
+          note={say('Printed at the top of every estimate.')}
           onChange={(installerName) => change({ installerName })}
         />
         <TextField
@@ -55,14 +55,14 @@ export function SettingsScreen(props: { readonly app: Output<'app.read'>; readon
           label={say('Language')}
           value={settings.language}
           choices={LANGUAGE_CHOICES}
-          note={say('Of the screens, the walk-through and all that is printed.')}
+          note={say('For the screens, the pages for the customer and everything printed.')}
           onChange={(language) => change({ language })}
         />
         <PickField
           label={say('Country of new households')}
           value={settings.country}
           choices={sayChoices(COUNTRY_CHOICES)}
-          note={say('Climate, built-in prices, money and taxes follow it; each household can have another.')}
+          note={say('It sets climate, built-in prices, currency and taxes. Each household can have its own.')}
           onChange={(country) => change({ country })}
         />
         <PickField
@@ -74,18 +74,18 @@ export function SettingsScreen(props: { readonly app: Output<'app.read'>; readon
       </section>
       {status.kind === 'failed' ? (
         <div className="actions" role="alert">
-          <p className="refusal">{say('Not kept. {reason}', { reason: describeFailure(status.reason) })}</p>
+          <p className="refusal">{say('Not saved. {reason}', { reason: describeFailure(status.reason) })}</p>
           <button type="button" onClick={flush}>
             {say('Try again')}
           </button>
         </div>
       ) : (
         <p className="quiet" role="status">
-          {status.kind === 'kept' ? say('all kept') : say('keeping …')}
+          {status.kind === 'kept' ? say('Saved') : say('Saving …')}
         </p>
       )}
       <dl className="facts">
-        <dt>{say('Kept in')}</dt>
+        <dt>{say('Saved in')}</dt>
         <dd>{props.app.dataFolder}</dd>
         <dt>{say('Version')}</dt>
         <dd>{say('{version}, model {model}', { version: props.app.version, model: props.app.modelVersion })}</dd>

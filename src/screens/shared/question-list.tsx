@@ -8,7 +8,7 @@ import { HowWeKnow } from './how-we-know.tsx';
 
 const WEIGHT_ORDER: readonly Question['weight'][] = ['refusal', 'question', 'note'];
 const HEADS: { readonly [weight in Question['weight']]: string } = {
-  refusal: phrase('This cannot stand as it is'),
+  refusal: phrase('To correct'),
   question: phrase('To ask'),
   note: phrase('To know'),
 };

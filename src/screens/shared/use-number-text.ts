@@ -31,7 +31,7 @@ export function useNumberText(
   const keeps =
     value === undefined
       ? ''
-      : ` ${say('{value} still holds.', { value: `${sayNumber(value)} ${sayTold(limits.unit)}`.trim() })}`;
+      : ` ${say('{value} is still used.', { value: `${sayNumber(value)} ${sayTold(limits.unit)}`.trim() })}`;
   return {
     text,
     refusal: refused === null ? null : refused + keeps,

@@ -18,7 +18,7 @@ export function EarlierVisits(props: {
   if (visits.length === 0) return null;
   return (
     <section aria-labelledby="visits-head">
-      <h3 id="visits-head">{say('Visits kept')}</h3>
+      <h3 id="visits-head">{say('Saved visits')}</h3>
       <ul className="visits">
         {newestFirst(visits).map((visit) => (
           <li key={visit.id}>
@@ -36,7 +36,7 @@ export function EarlierVisits(props: {
                 <span className="unseen">: {say('the visit of {date}', { date: longDate(visit.date) })}</span>
               </button>
               <button type="button" className="plain" onClick={() => props.onDrop(visit)}>
-                {say('Drop')}
+                {say('Remove')}
                 <span className="unseen">: {say('the visit of {date}', { date: longDate(visit.date) })}</span>
               </button>
             </span>

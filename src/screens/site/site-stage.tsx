@@ -126,7 +126,7 @@ export function SiteStage() {
             onDrop={(gone) => {
               change((before) => dropVisit(before, gone.id));
               if (gone.id === visit.id) open(begin());
-              tell(say('The visit is dropped.'));
+              tell(say('The visit is removed.'));
             }}
             onNew={() => open(begin())}
           />

@@ -17,10 +17,10 @@ export function KeepLine(props: {
         <p>{say('This household was changed in another window since you opened it.')}</p>
         <div className="actions">
           <button type="button" onClick={takeTheirs}>
-            {say('Take theirs')}
+            {say('Use the other version')}
           </button>
           <button type="button" onClick={keepMine}>
-            {say('Keep mine')}
+            {say('Use mine')}
           </button>
         </div>
       </div>
@@ -29,14 +29,14 @@ export function KeepLine(props: {
   if (status.kind === 'failed') {
     return (
       <div className="keep-line keep-trouble" role="alert">
-        <p>{say('Not kept. {reason}', { reason: describeFailure(status.reason) })}</p>
+        <p>{say('Not saved. {reason}', { reason: describeFailure(status.reason) })}</p>
         <button type="button" onClick={tryAgain}>
           {say('Try again')}
         </button>
       </div>
     );
   }
-  const words = status.kind === 'kept' ? say('all kept') : say('keeping …');
+  const words = status.kind === 'kept' ? say('Saved') : say('Saving …');
   return (
     <div className="keep-line">
       <p role="status">{props.said}</p>

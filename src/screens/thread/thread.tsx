@@ -23,7 +23,7 @@ export function Thread(props: { readonly stage: Stage; readonly children: ReactN
   const behind = props.stage === 'site' ? 'check' : null;
   const lines = threadLines({ evidence: [{ series: [...series] }], appraisal, estimates, checks });
   return (
-    <aside className="thread" aria-label={say('The case')}>
+    <aside className="thread" aria-label={say('The household')}>
       <header className="thread-head">
         <a className="back" href="#/">
           {say('All households')}

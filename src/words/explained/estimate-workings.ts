@@ -13,14 +13,14 @@ export function writtenEstimateWorking(kept: {
   readonly lowPence: number;
   readonly highPence: number;
 }): ShownWorking {
-  const origin = inWords('kept with promise {number} on {date}', {
+  const origin = inWords('saved with estimate no. {number} on {date}', {
     number: String(kept.number),
     date: kept.madeOn.slice(0, 10),
   });
   const line = (name: Said, value: number): ShownInput => ({ name, value, unit: 'p', grade: 'estimated', origin });
   return {
-    title: inWords('Promise {number}', { number: String(kept.number) }),
-    formula: inWords('the cost of a year as it stood on that day; the promise keeps its whole sum'),
+    title: inWords('Estimate no. {number}', { number: String(kept.number) }),
+    formula: inWords('the cost of a year as it was on that day; the estimate stores its full sum'),
     inputs: [
       line(inWords('Low, 1 in 10 homes below'), kept.lowPence),
       line(inWords('High, 1 in 10 homes above'), kept.highPence),
@@ -48,27 +48,27 @@ export function billWorking(
     origin,
   });
   return {
-    title: inWords('The bill less the promise for its days'),
-    formula: inWords('what the bill charges for these units − what the promise says for exactly these days'),
+    title: inWords('The bill less the estimate for its days'),
+    formula: inWords('what the bill charges for these kWh − what the estimate says for exactly these days'),
     inputs: [
       line(inWords('The bill'), actualPence, input.readings === 'actual' ? 'measured' : 'estimated', ofBill),
       line(
-        inWords('The promise for these days'),
+        inWords('The estimate for these days'),
         of.estimatedPence,
         'estimated',
-        inWords('months of the promised year, by their days'),
+        inWords('months of the estimated year, by their days'),
       ),
       line(
-        inWords('An even slice of the year'),
+        inWords('An even share of the year'),
         check.estimatedPence,
         'estimated',
-        inWords('promised year × days / 365'),
+        inWords('estimated year × days / 365'),
       ),
       line(
-        inWords('Put right for price and weather'),
+        inWords('At this price and in this weather'),
         expected.value,
         'estimated',
-        inWords('the promise at the bill’s price and weather'),
+        inWords('the estimate at the bill’s price and weather'),
       ),
       line(inWords('The same, low'), expected.low, 'estimated', inWords('10 % point')),
       line(inWords('The same, high'), expected.high, 'estimated', inWords('90 % point')),
@@ -80,7 +80,7 @@ export function billWorking(
       ),
       ...check.parts.map((part) => line({ said: of.partName(part) }, part.pence, part.grade, part.working.title)),
       line(
-        inWords('Left once price and weather are put right'),
+        inWords('Left after price and weather'),
         of.leftPence,
         'estimated',
         inWords('parts that neither of them explains'),
@@ -100,8 +100,8 @@ export function followingWorking(months: readonly FollowedMonth[], pencePerKWh: 
   const sum = (of: (month: FollowedMonth) => number | null) =>
     months.reduce((total, month) => (month.actualKWh === null ? total : total + (of(month) ?? 0)), 0);
   return {
-    title: inWords('Units since the promise, against what the weather asked for'),
-    formula: inWords('units of the meter − units expected in the weather that came, month after month'),
+    title: inWords('kWh since the estimate, beside what the weather called for'),
+    formula: inWords('kWh on the meter − kWh expected in the weather that came, month after month'),
     inputs: [
       ...months.flatMap((one): ShownInput[] => {
         const weather = inWords(
@@ -115,7 +115,7 @@ export function followingWorking(months: readonly FollowedMonth[], pencePerKWh: 
           origin,
         });
         return [
-          line(inWords('promised'), one.estimatedKWh, 'estimated', inWords('the promise, by its days')),
+          line(inWords('promised'), one.estimatedKWh, 'estimated', inWords('the estimate, by its days')),
           line(inWords('expected'), one.expectedKWh, 'estimated', weather),
           line(inWords('low'), one.lowKWh, 'estimated', inWords('10 % point')),
           line(inWords('high'), one.highKWh, 'estimated', inWords('90 % point')),
@@ -144,7 +144,7 @@ export function followingWorking(months: readonly FollowedMonth[], pencePerKWh: 
         value: pencePerKWh,
         unit: 'p/kWh',
         grade: 'estimated',
-        origin: inWords('the bill, else the promise'),
+        origin: inWords('the bill, else the estimate'),
       },
       {
         name: inWords('The gap in money'),

@@ -75,7 +75,7 @@ export function questionWorkings(question: Question): ShownWorking[] {
   return [
     {
       title: inWords('What the question rests on'),
-      formula: inWords('the amounts that were held against each other'),
+      formula: inWords('the amounts that were compared'),
       inputs: amounts,
       result: { value: first.value, unit: first.unit ?? '' },
     },

@@ -33,7 +33,7 @@ export const BILL_SUMS_SCREEN: Catalogue = {
   'A bill’s sums': 'Eine Rechnung nachgerechnet',
   'A bill’s sums, line {row} of {fileName}': 'Eine Rechnung nachgerechnet, Zeile {row} von {fileName}',
   'Copy the bill, and its sums are done again.': 'Tippen Sie die Rechnung ab, und sie wird nachgerechnet.',
-  'Held against': 'Verglichen mit',
+  'Compared with': 'Verglichen mit',
   'the prices on the bill itself': 'den Preisen auf der Rechnung',
   'Line by line': 'Zeile für Zeile',
   'Still to type': 'Noch einzugeben',

@@ -11,9 +11,9 @@ export const CHECK_SCREEN: Catalogue = {
     'Geben Sie ein, wie viele Kilowattstunden nicht in Heizung und Warmwasser gingen.',
   'The other electricity is more than the whole bill.': 'Der andere Strom ist mehr als die ganze Rechnung.',
   'A later bill': 'Eine spätere Rechnung',
-  'Held against': 'Verglichen mit',
-  'promise {number} of {date}': 'Zusage {number} vom {date}',
-  'Take it from the evidence': 'Aus den Nachweisen nehmen',
+  'Compared with': 'Verglichen mit',
+  'estimate no. {number} of {date}': 'Kostenschätzung Nr. {number} vom {date}',
+  'From bills and readings': 'Aus Rechnungen und Messwerten',
   'or type it below': 'oder unten eingeben',
   'First day': 'Erster Tag',
   'Last day': 'Letzter Tag',
@@ -51,7 +51,7 @@ export const CHECK_SCREEN: Catalogue = {
     'Kilowattstunden von {months} aus {meter}. Den Preis nennen die Nachweise nicht; geben Sie ihn ein.',
   'the newest month': 'der neueste Monat',
   'the newest three months': 'die neuesten drei Monate',
-  'all months since the promise': 'alle Monate seit der Zusage',
+  'all months since the estimate': 'alle Monate seit der Kostenschätzung',
   'What we do not know yet': 'Was wir noch nicht wissen',
   'Every part was metered or read, so nothing is joined.':
     'Jeder Teil ist gemessen oder abgelesen, darum ist nichts zusammengefasst.',
@@ -64,19 +64,19 @@ export const CHECK_SCREEN: Catalogue = {
   'joined: {parts}': 'zusammen: {parts}',
   Together: 'Zusammen',
   'Site readings': 'Messungen vor Ort',
-  'A bill check needs a promise to hold the bill against.':
-    'Eine Rechnungsprüfung braucht eine Zusage, mit der sie vergleicht.',
-  'Keep a promise first. When a bill comes, its days, price and weather are put right before anybody judges it.':
-    'Bewahren Sie zuerst eine Zusage auf. Kommt eine Rechnung, werden Tage, Preis und Wetter bereinigt, bevor jemand urteilt.',
-  'To the promise': 'Zur Zusage',
-  'The check is kept.': 'Die Prüfung ist aufbewahrt.',
+  'A bill check compares a bill with a written estimate. There is none yet.':
+    'Die Rechnungsprüfung vergleicht eine Rechnung mit einer Kostenschätzung. Noch gibt es keine.',
+  'Save a written estimate first. When a bill comes, we first allow for its days, its price and the weather.':
+    'Speichern Sie zuerst eine Kostenschätzung. Kommt eine Rechnung, berücksichtigen wir zuerst ihre Tage, ihren Preis und das Wetter.',
+  'To the written estimate': 'Zur Kostenschätzung',
+  'The check is saved.': 'Die Prüfung ist gespeichert.',
   'this check': 'diese Prüfung',
-  'Has a bill come? Type it, and we hold it against the promise.':
-    'Ist eine Rechnung gekommen? Geben Sie sie ein, und wir legen sie neben die Zusage.',
-  'Its days, price and weather are put right first. What is left over is judged against the promised range.':
-    'Zuerst werden Tage, Preis und Wetter bereinigt. Was übrig bleibt, wird an der zugesagten Spanne gemessen.',
-  'Promise {number} of {date}, bill of {from} to {to}, {days, plural, one {# day} other {# days}}.':
-    'Zusage {number} vom {date}, Rechnung vom {from} bis {to}, {days, plural, one {# Tag} other {# Tage}}.',
+  'Has a bill come? Type it, and we compare it with the estimate.':
+    'Ist eine Rechnung gekommen? Geben Sie sie ein, dann vergleichen wir sie mit der Kostenschätzung.',
+  'We first allow for its days, its price and the weather. What is left is compared with the estimated range.':
+    'Zuerst berücksichtigen wir Tage, Preis und Wetter. Was übrig bleibt, vergleichen wir mit der geschätzten Spanne.',
+  'Estimate no. {number} of {date}, bill of {from} to {to}, {days, plural, one {# day} other {# days}}.':
+    'Kostenschätzung Nr. {number} vom {date}, Rechnung vom {from} bis {to}, {days, plural, one {# Tag} other {# Tage}}.',
   'Bill of {from} to {to}, {days, plural, one {# day} other {# days}}.':
     'Rechnung vom {from} bis {to}, {days, plural, one {# Tag} other {# Tage}}.',
   'What the readings show': 'Was die Messwerte zeigen',
@@ -85,20 +85,20 @@ export const CHECK_SCREEN: Catalogue = {
   'What to ask, what to check': 'Was zu fragen, was zu prüfen ist',
   Ask: 'Fragen',
   Check: 'Prüfen',
-  'Month by month since the promise': 'Monat für Monat seit der Zusage',
+  'Month by month since the estimate': 'Monat für Monat seit der Kostenschätzung',
   'Units by month. The box is what 8 months in 10 should take in the weather that came; a diamond lies outside.':
     'Kilowattstunden je Monat. Der Kasten ist, was 8 von 10 Monaten bei diesem Wetter brauchen; eine Raute liegt außerhalb.',
-  'The check is dropped. The promise and the evidence stay.':
-    'Die Prüfung ist verworfen. Zusage und Nachweise bleiben.',
-  'Checks kept': 'Aufbewahrte Prüfungen',
+  'The check is removed. The estimate and the bills stay.':
+    'Die Prüfung ist entfernt. Kostenschätzung und Rechnungen bleiben.',
+  'Saved checks': 'Gespeicherte Prüfungen',
   'the check of {from}': 'die Prüfung vom {from}',
   'Shown above': 'Oben gezeigt',
   Show: 'Zeigen',
-  Drop: 'Verwerfen',
+  Remove: 'Entfernen',
   'Write the letter': 'Brief schreiben',
   ', the letter': ', der Brief',
   // Readings at the plant
-  'Visits kept': 'Aufbewahrte Besuche',
+  'Saved visits': 'Gespeicherte Besuche',
   'Open above': 'Oben geöffnet',
   Open: 'Öffnen',
   'the visit of {date}': 'der Besuch vom {date}',
@@ -158,7 +158,7 @@ export const CHECK_SCREEN: Catalogue = {
   'Day of the visit': 'Tag des Besuchs',
   'This is no day. {date} still holds.': 'Das ist kein Tag. {date} gilt weiter.',
   'What was noticed': 'Was auffiel',
-  'The visit is dropped.': 'Der Besuch ist verworfen.',
+  'The visit is removed.': 'Der Besuch ist entfernt.',
   'To the bill check': 'Zur Rechnungsprüfung',
   inside: 'im Üblichen',
   below: 'darunter',

@@ -94,12 +94,12 @@ export const DESK: Catalogue = {
   // What is not there any more
   'This household is not there any more.': 'Diesen Haushalt gibt es nicht mehr.',
   'This import is not there any more.': 'Diesen Import gibt es nicht mehr.',
-  'This promise is not there any more.': 'Diese Zusage gibt es nicht mehr.',
+  'This estimate is no longer there.': 'Diese Kostenschätzung gibt es nicht mehr.',
   'This series of readings is not there any more.': 'Diese Messreihe gibt es nicht mehr.',
   'Go back to the list of households; it may have been erased in the meantime.':
     'Gehen Sie zurück zur Liste der Haushalte; vielleicht wurde inzwischen gelöscht.',
   'This bill check is not there any more.': 'Diese Rechnungsprüfung gibt es nicht mehr.',
-  'Hold the bill against the promise again.': 'Prüfen Sie die Rechnung noch einmal an der Zusage.',
+  'Check the bill again.': 'Prüfen Sie die Rechnung noch einmal.',
   'This file is no longer held; files wait here for two hours only.':
     'Diese Datei ist nicht mehr da; Dateien warten hier nur zwei Stunden.',
   'Choose the file again.': 'Wählen Sie die Datei noch einmal.',
@@ -139,8 +139,8 @@ export const DESK: Catalogue = {
   'The name typed is not the name of this household, so nothing was erased.':
     'Der eingegebene Name ist nicht der dieses Haushalts. Nichts wurde gelöscht.',
   'the name': 'der Name',
-  'Type {name} to erase it with all evidence and promises.':
-    'Geben Sie {name} ein, um den Haushalt mit allen Nachweisen und Zusagen zu löschen.',
+  'Type {name} to erase it with all its bills, readings and estimates.':
+    'Geben Sie {name} ein, um den Haushalt mit allen Rechnungen, Messwerten und Kostenschätzungen zu löschen.',
   'Exactly these figures have been typed for this household before.':
     'Genau diese Zahlen wurden für diesen Haushalt schon eingegeben.',
   'Change the name or a figure if they are meant to count twice.':
@@ -155,8 +155,8 @@ export const DESK: Catalogue = {
     'Berichtigen Sie die Daten. Das Ende einer Zeit ist der erste Tag danach.',
   '{file} and {count} others': '{file} und {count} andere',
   'Settle this first.': 'Klären Sie das zuerst.',
-  'Nothing is known yet of how much heat this home needs, so nothing can be promised.':
-    'Noch ist nicht bekannt, wie viel Wärme dieses Haus braucht. Darum lässt sich nichts zusagen.',
+  'Nothing is known yet of how much heat this home needs, so there can be no written estimate.':
+    'Noch ist nicht bekannt, wie viel Wärme dieses Haus braucht. Darum ist noch keine Kostenschätzung möglich.',
   'Import bills or readings, or give the heat loss, the figure of the certificate, or floor area and age.':
     'Importieren Sie Rechnungen oder Messwerte. Oder nennen Sie Heizlast, Energieausweis oder Wohnfläche und Alter.',
   'column {column}': 'Spalte {column}',
@@ -166,7 +166,7 @@ export const DESK: Catalogue = {
     'Sehen Sie in der Vorschau die Spalten an und wählen Sie dort Form, Einheit oder Spalten.',
   // Documents and logos
   '{name}, letter of {date}': '{name}, Brief vom {date}',
-  '{name}, promise {number}': '{name}, Zusage {number}',
+  '{name}, estimate {number}': '{name}, Kostenschätzung {number}',
   'No browser that can write a PDF was found on this computer.':
     'Auf diesem Computer wurde kein Browser gefunden, der PDF schreiben kann.',
   'Save the document as HTML instead, open it in a browser and print it from there.':

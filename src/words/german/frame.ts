@@ -2,17 +2,17 @@ import type { Catalogue } from '../say.ts';
 
 /** The frame of the screens: list, settings, fields, the left edge. */
 export const FRAME: Catalogue = {
-  'Plainwarmth cannot reach its desk.': 'Plainwarmth erreicht seinen Dienst nicht.',
-  'Start it anew.': 'Starten Sie es neu.',
+  'Plainwarmth cannot reach its data service.': 'Plainwarmth erreicht seinen Datendienst nicht.',
+  'Start it again.': 'Starten Sie es neu.',
   'Opening …': 'Wird geöffnet …',
   'Plainwarmth does not answer any more; it was probably closed.':
     'Plainwarmth antwortet nicht mehr; es wurde wohl geschlossen.',
   'Start Plainwarmth again. What was saved before is safe.':
     'Starten Sie Plainwarmth wieder. Was gespeichert war, ist sicher.',
   'Skip to the page': 'Zum Inhalt springen',
-  'We could not reckon {name}.': 'Wir konnten {name} nicht berechnen.',
-  'What is kept is safe. Our own fault was: {failure}':
-    'Was aufbewahrt ist, ist sicher. Unser eigener Fehler war: {failure}',
+  'We could not work out {name}.': 'Wir konnten {name} nicht berechnen.',
+  'What was saved is safe. The fault was ours: {failure}':
+    'Was gespeichert ist, ist sicher. Der Fehler liegt bei uns: {failure}',
   'Export the household from the list and send it to us with this line.':
     'Exportieren Sie den Haushalt aus der Liste und senden Sie ihn uns mit dieser Zeile.',
   'All households': 'Alle Haushalte',
@@ -21,14 +21,13 @@ export const FRAME: Catalogue = {
   // List
   'The name typed is not “{name}”. Nothing was erased.': 'Der Name lautet nicht „{name}“. Nichts wurde gelöscht.',
   'Erase {name}?': '{name} löschen?',
-  'The household goes with all its evidence, promises and bill checks. It cannot be brought back. To keep a copy, export it first.':
-    'Der Haushalt geht mit allen Nachweisen, Zusagen und Rechnungsprüfungen. Er lässt sich nicht zurückholen. Für eine Kopie exportieren Sie ihn zuerst.',
+  'This erases the household with all its bills, readings, estimates and bill checks. It cannot be undone. To keep a copy, export it first.':
+    'Das löscht den Haushalt mit allen Rechnungen, Messwerten, Kostenschätzungen und Prüfungen. Es lässt sich nicht rückgängig machen. Für eine Kopie exportieren Sie ihn zuerst.',
   'Type the name “{name}” to erase it': 'Zum Löschen den Namen „{name}“ eingeben',
   'Erase for good': 'Endgültig löschen',
-  'Leave it': 'Lassen',
   Home: 'Haus',
   Place: 'Ort',
-  Promises: 'Zusagen',
+  Estimates: 'Kostenschätzungen',
   Changed: 'Geändert',
   More: 'Mehr',
   Less: 'Weniger',
@@ -36,18 +35,18 @@ export const FRAME: Catalogue = {
   'not given': 'nicht angegeben',
   '{count, plural, =0 {none} one {1 piece} other {# pieces}}':
     '{count, plural, =0 {keine} one {1 Stück} other {# Stück}}',
-  '{count, plural, =0 {none} other {# kept}}': '{count, plural, =0 {keine} other {# aufbewahrt}}',
+  '{count, plural, =0 {none} other {# saved}}': '{count, plural, =0 {keine} other {# gespeichert}}',
   'More for {name}': 'Mehr zu {name}',
-  Duplicate: 'Verdoppeln',
+  Duplicate: 'Kopieren',
   '{name}, copy': '{name}, Kopie',
   'Export as a file': 'Als Datei exportieren',
-  'Bring back': 'Zurückholen',
+  Restore: 'Zurückholen',
   Archive: 'Ins Archiv',
   Settings: 'Einstellungen',
-  'No household is kept here yet.': 'Hier ist noch kein Haushalt.',
+  'There is no household here yet.': 'Hier ist noch kein Haushalt.',
   'Which home are we looking at?': 'Welches Haus sehen wir uns an?',
-  'Make one with the name of the home. Then drop its bills or its meter file on it. Or bring in a household file from another computer.':
-    'Legen Sie einen mit dem Namen des Hauses an. Dann ziehen Sie Rechnungen oder Zählerdatei darauf. Oder holen Sie eine Haushaltsdatei von einem anderen Computer herein.',
+  'Create one with the name of the home, then add its bills or its meter file. Or open a household file from another computer.':
+    'Legen Sie einen mit dem Namen des Hauses an und fügen Sie Rechnungen oder eine Zählerdatei hinzu. Oder öffnen Sie eine Haushaltsdatei von einem anderen Computer.',
   'Find by name, place or job number': 'Nach Name, Ort oder Auftrag suchen',
   'Show the archive': 'Archiv zeigen',
   'New household': 'Neuer Haushalt',
@@ -58,85 +57,87 @@ export const FRAME: Catalogue = {
     'Nichts heißt hier „{find}“. Versuchen Sie ein kürzeres Wort oder sehen Sie ins Archiv.',
   'The archive is empty.': 'Das Archiv ist leer.',
   'Choose a household file': 'Haushaltsdatei wählen',
-  'Drop a household file here to bring it in.': 'Ziehen Sie eine Haushaltsdatei hierher, um sie hereinzuholen.',
+  'Drop a household file here to open it.': 'Ziehen Sie eine Haushaltsdatei hierher, um sie zu öffnen.',
   'Give the home a name, such as the house or the family.': 'Geben Sie dem Haus einen Namen, etwa den der Familie.',
   'Name of the home': 'Name des Hauses',
-  'Make it': 'Anlegen',
+  Create: 'Anlegen',
   // Help
   Help: 'Hilfe',
   'Plainwarmth, version {version} of {date}': 'Plainwarmth, Version {version} vom {date}',
   'A newer version': 'Eine neuere Version',
-  'Plainwarmth looks for no newer version by itself, since it uses no network. Install the newer one over this one: what you keep stays. If its form has to change, a copy is made first, and you are told where it lies.':
-    'Plainwarmth sucht nicht selbst nach einer neueren Version, denn es nutzt kein Netz. Installieren Sie die neuere über diese: Was Sie aufbewahren, bleibt. Muss sich die Form ändern, wird vorher eine Kopie gemacht, und Sie erfahren, wo sie liegt.',
+  'Plainwarmth uses no network, so it cannot look for a newer version. Install the newer one over this one; your data stays. If the data has to be converted, a copy is saved first and you are told where.':
+    'Plainwarmth nutzt kein Netz und sucht darum nicht nach neueren Versionen. Installieren Sie die neuere über diese; Ihre Daten bleiben. Müssen die Daten umgewandelt werden, wird zuerst eine Kopie gespeichert, und Sie erfahren, wo.',
   'Prices and reference values': 'Preise und Richtwerte',
-  'Those of this program, of {date}.': 'Die dieses Programms, vom {date}.',
-  'Those of a file that you brought in, of {date}. Those of this program are of {own}.':
-    'Die einer Datei, die Sie hereingeholt haben, vom {date}. Die dieses Programms sind vom {own}.',
-  'Newer ones come as a small signed file. You see first what it changes. Written estimates keep the values of their day.':
-    'Neuere kommen als kleine signierte Datei. Sie sehen zuerst, was sie ändert. Gespeicherte Kostenschätzungen behalten die Werte ihres Tages.',
+  'This program’s own, of {date}.': 'Die Werte dieses Programms, vom {date}.',
+  'From a file that you opened, of {date}. This program’s own are of {own}.':
+    'Aus einer Datei, die Sie geöffnet haben, vom {date}. Die Werte dieses Programms sind vom {own}.',
+  'Newer ones come as a small signed file. You see what it changes before you use it. Saved estimates keep the values of their day.':
+    'Neuere kommen als kleine signierte Datei. Sie sehen, was sie ändert, bevor Sie sie verwenden. Gespeicherte Kostenschätzungen behalten die Werte ihres Tages.',
   'Choose a file of values …': 'Datei mit Werten wählen …',
   Cancel: 'Abbrechen',
   'Use these values': 'Diese Werte verwenden',
-  'Back to those of this program': 'Zurück zu denen dieses Programms',
+  'Use this program’s own': 'Werte dieses Programms verwenden',
   'The file is signed by the makers and is of {date}. {count, plural, =0 {It changes nothing.} one {It changes one value:} other {It changes # values:}}':
-    'Die Datei ist vom Hersteller signiert und vom {date}. {count, plural, =0 {Sie ändert nichts.} one {Sie ändert einen Wert:} other {Sie ändert # Werte:}}',
+    'Die Datei ist vom Hersteller signiert, vom {date}. {count, plural, =0 {Sie ändert nichts.} one {Sie ändert einen Wert:} other {Sie ändert # Werte:}}',
   Value: 'Wert',
-  'Of which day': 'Von welchem Tag',
+  'Valid from': 'Gültig ab',
   'Gas and electricity': 'Gas und Strom',
   'Fuels by delivery': 'Brennstoffe in Lieferungen',
-  'Two rates': 'Zwei Preise',
+  'Day and night': 'Tag und Nacht',
   'pence a kWh': 'Pence je kWh',
   'pence a day': 'Pence am Tag',
-  'pence a unit': 'Pence je Einheit',
+  'pence a sales unit': 'Pence je Verkaufseinheit',
   fuel: 'Brennstoff',
   'first day': 'erster Tag',
   'last day': 'letzter Tag',
   'In the file': 'In der Datei',
-  'Where it lies': 'Wo es liegt',
-  'All you keep': 'Alles, was Sie aufbewahren',
+  'Where it is stored': 'Wo es gespeichert ist',
+  'All your data': 'Alle Ihre Daten',
   'Messages of the program': 'Meldungen des Programms',
   'plainwarmth.log, in the same folder': 'plainwarmth.log, im selben Ordner',
-  'Ending it': 'Beenden',
-  'When its last window has been closed for five minutes, Plainwarmth ends by itself.':
-    'Ist das letzte Fenster fünf Minuten geschlossen, endet Plainwarmth von selbst.',
+  'Closing the program': 'Beenden',
+  'Plainwarmth closes by itself five minutes after its last window was closed.':
+    'Ist das letzte Fenster seit fünf Minuten geschlossen, beendet sich Plainwarmth selbst.',
   'Quit Plainwarmth': 'Plainwarmth beenden',
   'Plainwarmth has ended.': 'Plainwarmth ist beendet.',
-  'All is kept. You can close this window.': 'Alles ist gespeichert. Sie können dieses Fenster schließen.',
-  'It could not be ended. {reason}': 'Es ließ sich nicht beenden. {reason}',
+  'Everything is saved. You can close this window.': 'Alles ist gespeichert. Sie können dieses Fenster schließen.',
+  'It could not be closed. {reason}': 'Es ließ sich nicht beenden. {reason}',
   // Settings
   'The file cannot be read.': 'Die Datei lässt sich nicht lesen.',
-  'This logo cannot be painted; the file may be cut off.':
-    'Dieses Logo lässt sich nicht zeichnen; die Datei ist vielleicht abgeschnitten.',
-  'Save the logo anew as PNG and choose that file.': 'Speichern Sie das Logo neu als PNG und wählen Sie diese Datei.',
-  'Not kept. {reason}': 'Nicht gespeichert. {reason}',
+  'This logo cannot be shown; the file may be incomplete.':
+    'Dieses Logo lässt sich nicht anzeigen; die Datei ist vielleicht unvollständig.',
+  'Save the logo again as PNG and choose that file.':
+    'Speichern Sie das Logo noch einmal als PNG und wählen Sie diese Datei.',
+  'Not saved. {reason}': 'Nicht gespeichert. {reason}',
   Logo: 'Logo',
   'Your logo': 'Ihr Logo',
   'Another logo …': 'Anderes Logo …',
   'Choose a logo …': 'Logo wählen …',
-  'Take it away': 'Wegnehmen',
-  'PNG or JPEG, up to {size} kB. Stands on the first page of what is printed from now on; figures of a promise stay as they were.':
-    'PNG oder JPEG, bis {size} kB. Steht auf der ersten Seite von allem, was ab jetzt gedruckt wird; die Zahlen einer Zusage bleiben, wie sie waren.',
+  Remove: 'Entfernen',
+  'PNG or JPEG, up to {size} kB. Printed on the first page from now on; the figures of saved estimates stay as they were.':
+    'PNG oder JPEG, bis {size} kB. Wird ab jetzt auf die erste Seite gedruckt; die Zahlen gespeicherter Kostenschätzungen bleiben, wie sie waren.',
   light: 'hell',
   dark: 'dunkel',
   'as the system': 'wie das System',
-  'all kept': 'alles gespeichert',
-  'keeping …': 'wird gespeichert …',
-  'Your name goes on what you leave behind.': 'Ihr Name steht auf Ihrer Unterlage.',
-  'On the leave-behind': 'Auf der Unterlage',
+  Saved: 'Gespeichert',
+  'Saving …': 'Wird gespeichert …',
+  'Your name is printed on every estimate.': 'Ihr Name steht auf jeder Kostenschätzung.',
+  'On the printed estimate': 'Auf der gedruckten Kostenschätzung',
   'Installer’s name': 'Name des Fachbetriebs',
-  'Stands at the top of every leave-behind.': 'Steht oben auf jeder Unterlage.',
+  'Printed at the top of every estimate.': 'Steht oben auf jeder Kostenschätzung.',
   'How to reach you': 'Wie man Sie erreicht',
   'Address, telephone, e-mail: as you want it printed.': 'Anschrift, Telefon, E-Mail: so, wie es gedruckt werden soll.',
   Paper: 'Papier',
   Language: 'Sprache',
-  'Of the screens, the walk-through and all that is printed.': 'Für Bildschirme, Rundgang und alles Gedruckte.',
+  'For the screens, the pages for the customer and everything printed.':
+    'Für Bildschirm, Kundenseiten und alles Gedruckte.',
   'Country of new households': 'Land neuer Haushalte',
   Britain: 'Großbritannien',
   Germany: 'Deutschland',
-  'Climate, built-in prices, money and taxes follow it; each household can have another.':
-    'Klima, eingebaute Preise, Währung und Steuern richten sich danach; jeder Haushalt kann ein anderes haben.',
+  'It sets climate, built-in prices, currency and taxes. Each household can have its own.':
+    'Danach richten sich Klima, eingebaute Preise, Währung und Steuern. Jeder Haushalt kann ein anderes haben.',
   'Light or dark': 'Hell oder dunkel',
-  'Kept in': 'Gespeichert in',
+  'Saved in': 'Gespeichert in',
   Version: 'Version',
   '{version}, model {model}': '{version}, Modell {model}',
   'Nothing leaves this computer. There is no account and no counting of what you do.':
@@ -153,8 +154,8 @@ export const FRAME: Catalogue = {
   '{value} is not a whole number. A whole number from {expected} is expected.':
     '{value} ist keine ganze Zahl. Erwartet wird eine ganze Zahl von {expected}.',
   '{value}{unit} is outside {expected}.{why}': '{value}{unit} liegt außerhalb von {expected}.{why}',
-  '{value} still holds.': '{value} gilt weiter.',
-  'This cannot stand as it is': 'Das kann so nicht bleiben',
+  '{value} is still used.': '{value} gilt weiter.',
+  'To correct': 'Zu berichtigen',
   'To ask': 'Zu fragen',
   'To know': 'Zu wissen',
   'these questions': 'diese Fragen',
@@ -163,12 +164,12 @@ export const FRAME: Catalogue = {
   // Left edge
   'This household was changed in another window since you opened it.':
     'Dieser Haushalt wurde in einem anderen Fenster geändert, seit Sie ihn geöffnet haben.',
-  'Take theirs': 'Die andere Fassung nehmen',
-  'Keep mine': 'Meine behalten',
+  'Use the other version': 'Die andere Fassung verwenden',
+  'Use mine': 'Meine verwenden',
   'Try again': 'Noch einmal',
-  'What was changed last at {name} could not be kept. Open it to try again.':
-    'Was bei {name} zuletzt geändert wurde, ist nicht gespeichert. Öffnen Sie den Haushalt, um es noch einmal zu versuchen.',
-  'The last change is not kept yet, so it would be missing. Keep it first.':
+  'The last change to {name} could not be saved. Open it to try again.':
+    'Die letzte Änderung an {name} ließ sich nicht speichern. Öffnen Sie den Haushalt, um es noch einmal zu versuchen.',
+  'The last change is not saved yet, so it would be missing. Save it first.':
     'Die letzte Änderung ist noch nicht gespeichert und würde fehlen. Speichern Sie sie zuerst.',
   Detached: 'Freistehendes Haus',
   Semi: 'Doppelhaushälfte',
@@ -177,6 +178,6 @@ export const FRAME: Catalogue = {
   Flat: 'Wohnung',
   person: 'Person',
   people: 'Personen',
-  'The case': 'Der Fall',
+  'The household': 'Der Haushalt',
   Stages: 'Schritte',
 };

@@ -73,6 +73,6 @@ export const REFUSALS: Catalogue = {
     'Die Rechnung umfasst {days}. Höchstens {most} lassen sich auf einmal prüfen. Teilen Sie sie auf.',
   'The bill has units but no price. Type the price of a unit, or what the units cost together.':
     'Die Rechnung hat Kilowattstunden, aber keinen Preis. Geben Sie den Arbeitspreis ein oder was alle zusammen kosten.',
-  'This promise holds no heat pump, so no bill can be checked against it.':
-    'Diese Zusage enthält keine Wärmepumpe, darum lässt sich keine Rechnung daran prüfen.',
+  'This estimate has no heat pump in it, so no bill can be compared with it.':
+    'Diese Kostenschätzung enthält keine Wärmepumpe, darum lässt sich keine Rechnung mit ihr vergleichen.',
 };

@@ -80,7 +80,7 @@ export const SAFETY: Catalogue = {
   'Every file that was imported, as it was, and its readings. Half-hourly readings show when people are at home.':
     'Jede importierte Datei, wie sie war, und ihre Messwerte. Halbstündliche Messwerte zeigen, wann jemand zu Hause ist.',
   'Every written estimate and bill check, with all that went into it.':
-    'Jeder Kostenvoranschlag und jede Rechnungsprüfung, mit allem, was darin steckt.',
+    'Jede Kostenschätzung und jede Rechnungsprüfung, mit allem, was darin steckt.',
   'Your own name, address and logo, kept tariffs, and how files of one kind are read.':
     'Ihr eigener Name, Ihre Anschrift und Ihr Logo, aufbewahrte Tarife und wie Dateien einer Art gelesen werden.',
   'Nothing is sent anywhere, nothing is counted, and no account is needed. Nothing here is encrypted on the disk: protect the computer with a password and its disk with the system’s own encryption.':
@@ -88,8 +88,8 @@ export const SAFETY: Catalogue = {
   Where: 'Wo',
   'The data file and its log': 'Die Datendatei und ihr Protokoll',
   'How to erase it': 'Wie man es löscht',
-  'A household: in the list, “More”, then “Erase for good”. It goes with evidence, estimates and checks, and its place in the data file is written over.':
-    'Einen Haushalt: in der Liste „Mehr“, dann „Endgültig löschen“. Er geht mit Belegen, Voranschlägen und Prüfungen, und sein Platz in der Datendatei wird überschrieben.',
+  'A household: in the list, “More”, then “Erase for good”. Its bills, readings, estimates and checks go too, and its place in the data file is overwritten.':
+    'Einen Haushalt: in der Liste „Mehr“, dann „Endgültig löschen“. Rechnungen, Messwerte, Kostenschätzungen und Prüfungen gehen mit, und ihr Platz in der Datendatei wird überschrieben.',
   'Everything: close Plainwarmth and delete the folder named above. Uninstalling alone leaves it.':
     'Alles: Schließen Sie Plainwarmth und löschen Sie den oben genannten Ordner. Deinstallieren allein lässt ihn stehen.',
   'What erasing cannot reach': 'Was das Löschen nicht erreicht',
@@ -158,11 +158,11 @@ export const SAFETY: Catalogue = {
   Desktop: 'Schreibtisch',
   Downloads: 'Heruntergeladenes',
   'Beside the data': 'Neben den Daten',
-  'This computer’s clock says {today}, but written estimate {number} was made on {madeOn}.':
-    'Die Uhr dieses Computers sagt {today}, aber Kostenvoranschlag {number} wurde am {madeOn} gemacht.',
+  'This computer’s clock says {today}, but estimate no. {number} was made on {madeOn}.':
+    'Die Uhr dieses Computers zeigt {today}, aber Kostenschätzung Nr. {number} ist vom {madeOn}.',
   'the clock': 'die Uhr',
-  'Put the clock right and try again. If it is right now and was wrong then, say so and keep it.':
-    'Stellen Sie die Uhr und versuchen Sie es noch einmal. Geht sie jetzt richtig und ging damals falsch, sagen Sie es und behalten Sie ihn.',
+  'Set the clock and try again. If it is right now and was wrong then, say so and save it.':
+    'Stellen Sie die Uhr und versuchen Sie es noch einmal. Geht sie jetzt richtig und ging damals falsch, sagen Sie das und speichern Sie.',
   'The readings of {fileName} do not come out of the kept file exactly as they were, so nothing was changed.':
     'Die Messwerte von {fileName} kommen aus der aufbewahrten Datei nicht genau so heraus, wie sie waren; darum wurde nichts geändert.',
   'Bring the household in from your last copy, or take this import back and import the file again.':
@@ -195,14 +195,14 @@ export const SAFETY: Catalogue = {
     'Was zu {file} in {household} bekannt ist, ist auf der Platte beschädigt und wird ausgelassen.',
   'The readings of {file} in {household} are damaged on the disk: they are no longer what was kept.':
     'Die Messwerte von {file} in {household} sind auf der Platte beschädigt: Sie sind nicht mehr, was gespeichert wurde.',
-  'The file itself is kept: have them rebuilt from it, on the stage “Evidence”.':
-    'Die Datei selbst ist aufbewahrt: Lassen Sie sie daraus neu aufbauen, im Abschnitt „Belege“.',
+  'The file itself is still here. Have them rebuilt from it under “Bills and readings”.':
+    'Die Datei selbst ist noch da. Lassen Sie die Messwerte unter „Rechnungen und Messwerte“ daraus neu aufbauen.',
   'The kept file {file} in {household} is damaged on the disk. Its readings are whole.':
     'Die aufbewahrte Datei {file} in {household} ist auf der Platte beschädigt. Ihre Messwerte sind heil.',
-  'Choose the same file once more on the stage “Evidence”; it takes the place of the damaged one.':
-    'Wählen Sie dieselbe Datei im Abschnitt „Belege“ noch einmal; sie tritt an die Stelle der beschädigten.',
-  'Written estimate {number} of {household} is damaged on the disk: it is no longer what was handed over.':
-    'Kostenvoranschlag {number} von {household} ist auf der Platte beschädigt: Er ist nicht mehr, was übergeben wurde.',
+  'Choose the same file once more under “Bills and readings”; it replaces the damaged one.':
+    'Wählen Sie dieselbe Datei unter „Rechnungen und Messwerte“ noch einmal; sie ersetzt die beschädigte.',
+  'Estimate no. {number} of {household} is damaged on the disk: it is no longer what was handed over.':
+    'Kostenschätzung Nr. {number} von {household} ist auf der Platte beschädigt: Sie ist nicht mehr, was übergeben wurde.',
   'A bill check of {household} is damaged on the disk, so it is left out.':
     'Eine Rechnungsprüfung von {household} ist auf der Platte beschädigt und wird ausgelassen.',
   'Make it again from the bill.': 'Machen Sie sie anhand der Rechnung noch einmal.',

@@ -2,12 +2,12 @@ import type { Catalogue } from '../say.ts';
 
 /** The thread, the prices, the written estimate, what to watch, and the glossary. */
 export const THREAD: Catalogue = {
-  Evidence: 'Nachweise',
+  'Bills and readings': 'Rechnungen und Messwerte',
   'Heat needed': 'Wärmebedarf',
-  'The machine': 'Das Gerät',
+  'Heat pump': 'Wärmepumpe',
   Prices: 'Preise',
-  'Running cost': 'Heizkosten',
-  Promise: 'Zusage',
+  'Running cost': 'Verbrauchskosten',
+  'Written estimate': 'Kostenschätzung',
   'Bill check': 'Rechnungsprüfung',
   'nothing to show yet': 'noch nichts zu zeigen',
   day: 'Tag',
@@ -26,13 +26,13 @@ export const THREAD: Catalogue = {
   'from {month}': 'ab {month}',
   old: 'alt',
   'needs heat, a machine and prices': 'braucht Wärmebedarf, Gerät und Preise',
-  'none kept yet': 'noch keine aufbewahrt',
-  '{amount} a year, number {number} of {date}': '{amount} im Jahr, Nummer {number} vom {date}',
-  '{amount}, inside what was promised': '{amount}, innerhalb der Zusage',
-  '{amount}, above what was promised': '{amount}, über der Zusage',
-  '{amount}, below what was promised': '{amount}, unter der Zusage',
+  'none yet': 'noch keine',
+  '{amount} a year, no. {number} of {date}': '{amount} im Jahr, Nr. {number} vom {date}',
+  '{amount}, inside the estimate’s range': '{amount}, in der geschätzten Spanne',
+  '{amount}, above the estimate’s range': '{amount}, über der geschätzten Spanne',
+  '{amount}, below the estimate’s range': '{amount}, unter der geschätzten Spanne',
   'needs a later bill': 'braucht eine spätere Rechnung',
-  'needs a promise and a later bill': 'braucht eine Zusage und eine spätere Rechnung',
+  'needs a written estimate and a later bill': 'braucht eine Kostenschätzung und eine spätere Rechnung',
   // Prices
   'Electricity is reckoned at {price} a unit.': 'Strom ist mit {price} je Kilowattstunde gerechnet.',
   'Electricity is reckoned at {price} a unit and {fuel} at {fuelPrice}.':
@@ -41,8 +41,8 @@ export const THREAD: Catalogue = {
   'These are prices of {months}.': 'Das sind Preise von {months}.',
   'prices from {month} on': 'Preise ab {month}',
   'prices of {months}': 'Preise von {months}',
-  'The {fuel} prices ended {days, plural, one {# day} other {# days}} ago. Put in today’s before you promise anything.':
-    'Die Preise für {fuel} endeten vor {days, plural, one {# Tag} other {# Tagen}}. Geben Sie heutige ein, bevor Sie etwas zusagen.',
+  'The {fuel} prices ended {days, plural, one {# day} other {# days}} ago. Type today’s prices before you give an estimate.':
+    'Die Preise für {fuel} sind vor {days, plural, one {# Tag} other {# Tagen}} abgelaufen. Geben Sie die heutigen ein, bevor Sie eine Kostenschätzung abgeben.',
   'The {fuel} price comes from {origin}.': 'Woher der Preis für {fuel} kommt: {origin}.',
   'Nobody has given the {fuel} price, so a published one stands in. Its source is named in the working.':
     'Niemand hat den Preis für {fuel} genannt, darum steht hier ein veröffentlichter. Seine Quelle nennt der Rechenweg.',
@@ -52,11 +52,12 @@ export const THREAD: Catalogue = {
     'Beim {times}-Fachen würde die Wärme aus beiden gleich viel kosten.',
   '{price} a unit': '{price} je Kilowattstunde',
   // Written estimate
-  'Promise {number} of {date}: about {amount} a year.': 'Zusage {number} vom {date}: etwa {amount} im Jahr.',
-  'A promise is a copy of these figures with their date. It never changes afterwards, whatever you change here.':
-    'Eine Zusage ist eine Kopie dieser Zahlen mit Datum. Sie ändert sich danach nie, was immer Sie hier ändern.',
-  'Nothing is promised yet. Keep a promise when you hand the figures over.':
-    'Noch ist nichts zugesagt. Bewahren Sie eine Zusage auf, wenn Sie die Zahlen übergeben.',
+  'Estimate no. {number} of {date}: about {amount} a year.':
+    'Kostenschätzung Nr. {number} vom {date}: etwa {amount} im Jahr.',
+  'The written estimate is a copy of these figures, with a number and a date. It stays the same, whatever you change here later.':
+    'Die Kostenschätzung ist eine Kopie dieser Zahlen mit Nummer und Datum. Sie bleibt gleich, was immer Sie hier später ändern.',
+  'There is no written estimate yet. Save one when you hand the figures over.':
+    'Noch gibt es keine Kostenschätzung. Speichern Sie eine, wenn Sie die Zahlen übergeben.',
   'The figures hold for heating and hot water in a typical year, at the prices named.':
     'Die Zahlen gelten für Heizung und Warmwasser in einem üblichen Jahr, zu den genannten Preisen.',
   'What other things in the home use is not counted.': 'Was andere Geräte im Haus brauchen, ist nicht mitgezählt.',
@@ -192,12 +193,12 @@ export const THREAD: Catalogue = {
   pasteurisation: 'Legionellenschutz',
   'Making the hot water tank very hot now and then, so that no germs grow in it.':
     'Der Warmwasserspeicher wird ab und zu sehr heiß gemacht, damit keine Keime wachsen.',
-  promise: 'Zusage',
-  'A copy of our figures, with number and date. It never changes afterwards.':
-    'Eine Kopie unserer Zahlen, mit Nummer und Datum. Sie ändert sich danach nie.',
+  'written estimate': 'Kostenschätzung',
+  'A copy of our figures, with number and date. It does not change later, and it is no guarantee.':
+    'Eine Kopie unserer Zahlen mit Nummer und Datum. Sie ändert sich später nicht und ist keine Garantie.',
   'bill check': 'Rechnungsprüfung',
-  'A later bill held against the promise, to see why they differ.':
-    'Eine spätere Rechnung neben der Zusage, um zu sehen, warum sie abweicht.',
+  'A later bill beside the written estimate, to see why they differ.':
+    'Eine spätere Rechnung neben der Kostenschätzung, um zu sehen, warum sie abweicht.',
   range: 'Spanne',
   'Two figures: 8 in 10 homes like yours lie between them, 2 outside.':
     'Zwei Zahlen: 8 von 10 Häusern wie Ihrem liegen dazwischen, 2 außerhalb.',

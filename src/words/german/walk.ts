@@ -3,8 +3,8 @@ import type { Catalogue } from '../say.ts';
 /** The walk-through and the written estimate. */
 export const WALK: Catalogue = {
   // Written estimate
-  'Promise {number} is kept.': 'Zusage {number} ist aufbewahrt.',
-  'What would be kept': 'Was aufbewahrt würde',
+  'Estimate no. {number} is saved.': 'Kostenschätzung Nr. {number} ist gespeichert.',
+  'What will be saved': 'Was gespeichert wird',
   '{amount} a year; 8 in 10 homes like yours: {range}': '{amount} im Jahr; 8 von 10 Häusern wie Ihrem: {range}',
   'Beside it': 'Daneben',
   '{other}, about {amount} a year': '{other}, etwa {amount} im Jahr',
@@ -14,37 +14,37 @@ export const WALK: Catalogue = {
   Electricity: 'Strom',
   '{price} a unit, {tariff}': '{price} je Kilowattstunde, {tariff}',
   Date: 'Datum',
-  '{count, plural, one {One question is} other {# questions are}} still open. They go into the promise as they stand.':
-    '{count, plural, one {Eine Frage ist} other {# Fragen sind}} noch offen. So gehen sie in die Zusage ein.',
-  'A note to it, if you like': 'Eine Notiz dazu, wenn Sie mögen',
-  'It stands in the household’s paper.': 'Sie steht in der Unterlage des Haushalts.',
-  'Keeping …': 'Wird aufbewahrt …',
-  'Keep as a promise': 'Als Zusage aufbewahren',
-  'A promise never changes. A new reckoning gets a new number.':
-    'Eine Zusage ändert sich nie. Eine neue Rechnung bekommt eine neue Nummer.',
-  'Leave-behind as PDF': 'Unterlage als PDF',
-  'as a page': 'als Seite',
+  '{count, plural, one {One question is} other {# questions are}} still open, and will be printed in the estimate as they are.':
+    '{count, plural, one {Eine Frage ist} other {# Fragen sind}} noch offen. So {count, plural, one {kommt sie} other {kommen sie}} in die Kostenschätzung.',
+  'Note (optional)': 'Notiz (freiwillig)',
+  'It is printed in the household’s estimate.': 'Sie wird in der Kostenschätzung mitgedruckt.',
+  'Saving …': 'Wird gespeichert …',
+  'Save the written estimate': 'Kostenschätzung speichern',
+  'A written estimate never changes. New figures get a new number.':
+    'Eine gespeicherte Kostenschätzung ändert sich nie. Neue Zahlen bekommen eine neue Nummer.',
+  'Estimate as PDF': 'Kostenschätzung als PDF',
+  'as HTML': 'als HTML',
   'figures as CSV': 'Zahlen als CSV',
   '{fileName} is saved.': '{fileName} ist gespeichert.',
-  'Promise {number} · {date}': 'Zusage {number} · {date}',
-  'Reading the promise …': 'Die Zusage wird gelesen …',
+  'Estimate no. {number} · {date}': 'Kostenschätzung Nr. {number} · {date}',
+  'Reading the estimate …': 'Die Kostenschätzung wird gelesen …',
   'Writing …': 'Wird geschrieben …',
-  'Promise {number}': 'Zusage {number}',
-  ', promise {number}': ', Zusage {number}',
-  'We promised about {amount} a year on {date}.': 'Wir haben am {date} etwa {amount} im Jahr zugesagt.',
-  'Nothing is promised yet. It would be about {cost} a year.':
-    'Noch ist nichts zugesagt. Es wären etwa {cost} im Jahr.',
-  'A promise keeps every figure with its date and its sums, so that a later bill can be held against it.':
-    'Eine Zusage hält jede Zahl mit Datum und Rechenweg fest, um eine spätere Rechnung daneben zu legen.',
-  'Kept promises': 'Aufbewahrte Zusagen',
-  '{count, plural, one {# older promise} other {# older promises}}':
-    '{count, plural, one {# ältere Zusage} other {# ältere Zusagen}}',
-  '{name} {before} then, {after} now': '{name} damals {before}, jetzt {after}',
+  'Estimate no. {number}': 'Kostenschätzung Nr. {number}',
+  ', estimate no. {number}': ', Kostenschätzung Nr. {number}',
+  'Our estimate of {date} is about {amount} a year.': 'Unsere Kostenschätzung vom {date} nennt etwa {amount} im Jahr.',
+  'There is no written estimate yet. It would say about {cost} a year.':
+    'Noch gibt es keine Kostenschätzung. Sie würde etwa {cost} im Jahr nennen.',
+  'The written estimate stores every figure with its date and its sums. Later you can compare a bill with it.':
+    'Die Kostenschätzung speichert jede Zahl mit Datum und Rechenweg. So lässt sich später eine Rechnung damit vergleichen.',
+  'Saved estimates': 'Gespeicherte Kostenschätzungen',
+  '{count, plural, one {# older estimate} other {# older estimates}}':
+    '{count, plural, one {# ältere Kostenschätzung} other {# ältere Kostenschätzungen}}',
+  '{name} {before} then, {after} now': '{name}: damals {before}, jetzt {after}',
   records: 'Messreihen',
   model: 'Modell',
   'Nothing has changed since it was made.': 'Seither hat sich nichts geändert.',
-  'The same sums say about {after} a year now, since the day of the reckoning moved on.':
-    'Dieselbe Rechnung ergibt jetzt etwa {after} im Jahr, weil der Rechentag ein anderer ist.',
+  'The same sums give about {after} a year now, because the date is a later one.':
+    'Dieselbe Berechnung ergibt jetzt etwa {after} im Jahr, weil das Datum ein späteres ist.',
   'The cost comes out the same, about {after} a year.': 'Die Kosten bleiben gleich, etwa {after} im Jahr.',
   'Today it would be about {after} a year.': 'Heute wären es etwa {after} im Jahr.',
   'Since it was made: {changes}. {cost}': 'Seither geändert: {changes}. {cost}',

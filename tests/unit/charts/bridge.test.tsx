@@ -34,7 +34,7 @@ describe('steps', () => {
     expect(parts.map((part) => part.from)).toEqual([46_200, ...parts.slice(0, -1).map((part) => part.to)]);
     expect(parts.at(-1)!.to).toBe(67_400);
     expect(steps.map((step) => step.name)).toEqual([
-      'Promised',
+      'Estimated',
       'Colder weather',
       'Dearer electricity',
       'Backup heater',
@@ -116,12 +116,12 @@ test('the picture: amounts with sign, the assumed step dashed, grades as shapes'
 });
 
 test.each([
-  [sketch, 'From £460 promised to £670 paid. The largest step is “dearer electricity”: it added £92.'],
+  [sketch, 'From £460 estimated to £670 paid. The largest step is “dearer electricity”: it added £92.'],
   [
     check(46_200, [['weather', -9_900]]),
-    'From £460 promised to £360 paid. The largest step is “milder weather”: it took away £99.',
+    'From £460 estimated to £360 paid. The largest step is “milder weather”: it took away £99.',
   ],
-  [check(46_200, [['rest', 0]]), 'From £460 promised to £460 paid.'],
+  [check(46_200, [['rest', 0]]), 'From £460 estimated to £460 paid.'],
 ])('sentence %#', (one, said) => expect(bridgeSentence(bridgeSeries(one))).toBe(said));
 
 test('the table is to the penny', () => {

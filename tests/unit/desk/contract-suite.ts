@@ -231,7 +231,7 @@ export function contractSuite(name: string, open: () => Promise<OpenedClient>): 
       const { householdId, estimate } = await withEstimate();
       expect(estimate).toMatchObject({ number: 1, note: 'as agreed', householdId });
       const html = await call('estimate.print', { estimateId: estimate.id, format: 'html' });
-      expect(html).toMatchObject({ fileName: 'Larch Rise, promise 1.html', mediaType: 'text/html' });
+      expect(html).toMatchObject({ fileName: 'Larch Rise, estimate 1.html', mediaType: 'text/html' });
       expect(contentOf(html).toString('utf8')).toContain('Larch Rise');
       const pdf = await call('estimate.print', { estimateId: estimate.id, format: 'pdf' });
       expect(contentOf(pdf)).toEqual(Buffer.from(printedAs(contentOf(html).toString('utf8'))));
@@ -313,7 +313,7 @@ export function contractSuite(name: string, open: () => Promise<OpenedClient>): 
       ];
       const tariff = (to: string) => ({
         id: 'two',
-        name: 'Two rates',
+        name: 'Day and night',
         fuel: 'electricity' as const,
         origin: 'bill',
         grade: 'measured' as const,
@@ -325,7 +325,7 @@ export function contractSuite(name: string, open: () => Promise<OpenedClient>): 
       const { fileId } = await call('file.offer', offer);
       const { tariff: read, remarks } = await call('tariff.read', { fileId });
       expect(remarks).toEqual([]);
-      expect(read).toMatchObject({ name: 'Two rates', versions: tariff('00:30').versions });
+      expect(read).toMatchObject({ name: 'Day and night', versions: tariff('00:30').versions });
       await call('tariff.keep', { tariff: read });
       expect(await call('tariff.shelf', {})).toEqual([read]);
       await call('tariff.drop', { tariffId: read.id });

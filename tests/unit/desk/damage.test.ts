@@ -191,7 +191,7 @@ describe('the clock behind the last estimate', () => {
     const refusal = await refusalOf(one.call('estimate.keep', { householdId: id, note: '' }));
     expect([refusal.code, refusal.message]).toEqual([
       'clock-behind',
-      `This computer’s clock says 25 November 2026, but written estimate ${first.number} was made on 25 December 2026.`,
+      `This computer’s clock says 25 November 2026, but estimate no. ${first.number} was made on 25 December 2026.`,
     ]);
     const second = await one.call('estimate.keep', { householdId: id, note: '', clockIsRight: true });
     expect(second.number).toBe(first.number + 1);

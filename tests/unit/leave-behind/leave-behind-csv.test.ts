@@ -17,8 +17,8 @@ describe('figures as text', () => {
   });
 
   test('the written estimate is named', () => {
-    expect(find(rows, { part: 'promise', what: 'number' })[0]!.value).toBe('12');
-    expect(find(rows, { part: 'promise', what: 'made on' })[0]!.value).toBe('2026-11-25');
+    expect(find(rows, { part: 'written estimate', what: 'number' })[0]!.value).toBe('12');
+    expect(find(rows, { part: 'written estimate', what: 'made on' })[0]!.value).toBe('2026-11-25');
   });
 
   test.each(['Heat pump, ground', 'Gas boiler, as now', 'Direct electric'])('%s: months sum to the year', (system) => {
@@ -35,7 +35,7 @@ describe('figures as text', () => {
   });
 
   test('a name that looks like a formula is no formula', () => {
-    const [row] = find(read({ name: '=HYPERLINK("x")' }), { part: 'promise', what: 'household' });
+    const [row] = find(read({ name: '=HYPERLINK("x")' }), { part: 'written estimate', what: 'household' });
     expect(row!.value).toBe(`'=HYPERLINK("x")`);
   });
 

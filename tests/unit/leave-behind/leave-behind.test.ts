@@ -135,7 +135,7 @@ test('a machine that takes its heat from the air has no ground loop to warn of',
 
 test('a written estimate is dated in its own zone', () => {
   const late = { ...larchRiseEstimate(), madeOn: '2026-06-30T23:30:00.000Z' };
-  expect(textOf(renderLeaveBehind(late, settings))).toContain('Promise 12 · 1 July 2026');
+  expect(textOf(renderLeaveBehind(late, settings))).toContain('Estimate no. 12 · 1 July 2026');
 });
 
 test('no name breaks out of the page', () => {

@@ -51,17 +51,17 @@ describe('the thread', () => {
       results(input)
         .slice(-2)
         .map(([, result]) => result),
-    ).toEqual(['€1,190 a year, number 12 of 25 November 2026', '€670, above what was promised']);
+    ).toEqual(['€1,190 a year, no. 12 of 25 November 2026', '€670, above the estimate’s range']);
   });
   test('an empty household says what each stage needs', () => {
     expect(results({ evidence: [], appraisal: null, estimates: [], checks: [] })).toEqual([
-      ['Evidence', 'needs a bill or a meter file', 'missing'],
+      ['Bills and readings', 'needs a bill or a meter file', 'missing'],
       ['Heat needed', 'nothing to show yet', 'missing'],
-      ['The machine', 'nothing to show yet', 'missing'],
+      ['Heat pump', 'nothing to show yet', 'missing'],
       ['Prices', 'nothing to show yet', 'missing'],
       ['Running cost', 'nothing to show yet', 'missing'],
-      ['Promise', 'none kept yet', 'missing'],
-      ['Bill check', 'needs a promise and a later bill', 'missing'],
+      ['Written estimate', 'none yet', 'missing'],
+      ['Bill check', 'needs a written estimate and a later bill', 'missing'],
     ]);
   });
   test('a whole case reads downwards', () => {
@@ -72,13 +72,13 @@ describe('the thread', () => {
       checks: [check],
     };
     expect(results(input)).toEqual([
-      ['Evidence', 'gas 24 months, electricity 361 days in 365', 'measured'],
+      ['Bills and readings', 'gas 24 months, electricity 361 days in 365', 'measured'],
       ['Heat needed', '13,900 kWh a year, give or take 1,100', 'estimated'],
-      ['The machine', 'factor 3.4 for heat and hot water (H4)', 'estimated'],
+      ['Heat pump', 'factor 3.4 for heat and hot water (H4)', 'estimated'],
       ['Prices', '26.3 p and 8.0 p, October to December 2026', 'measured'],
       ['Running cost', '£1,190 a year; 8 in 10 homes like yours: £1,050 to £1,400', 'estimated'],
-      ['Promise', '£1,190 a year, number 12 of 25 November 2026', 'measured'],
-      ['Bill check', '£670, above what was promised', 'measured'],
+      ['Written estimate', '£1,190 a year, no. 12 of 25 November 2026', 'measured'],
+      ['Bill check', '£670, above the estimate’s range', 'measured'],
     ]);
   });
   test('what is not known is missing, never a nought', () => {
