@@ -10,6 +10,7 @@ import { type ProofTable, printTable } from './table.ts';
 const FULL_SIZE: Readonly<Record<string, number>> = {
   'bill-gap-recovery': 1000,
   calibration: 200,
+  causes: 300,
   'false-alarms': 500,
   middle: 4000,
   'spf-spread-table': 1000,
