@@ -15,6 +15,7 @@ import { heatOfHousehold } from '../model/heat-of-household.ts';
 import { designLoop } from '../model/heat-pump/full/design-loop.ts';
 import { Appraisal, SystemId, Verdict } from '../model/shapes/appraisal.ts';
 import { BillCheck } from '../model/shapes/bill-check.ts';
+import { FileAccount } from '../model/shapes/evidence.ts';
 import { DELIVERED_FUELS } from '../model/shapes/heating.ts';
 import { Household } from '../model/shapes/household.ts';
 import { Lifetime } from '../model/shapes/lifetime.ts';
@@ -92,6 +93,8 @@ export const Reckoning = z.object({
   version: z.literal(2),
   household: Household,
   evidence: z.array(z.record(z.string(), z.unknown())),
+  /** What each column and record of them was used for. */
+  files: z.array(FileAccount),
   appraisal: Appraisal,
   offers: z.array(OfferResult).optional(),
   lifetime: Lifetime.nullable(),

@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import type { Household } from '../model/shapes/household.ts';
 import { billOf, gatherInput } from './gather-input.ts';
 import { readingsInMemory } from './join/meter-readings.ts';
-import { seriesInMemory } from './join/stored-series.ts';
+import { importsInMemory, seriesInMemory } from './join/stored-series.ts';
 import { makeEstimate } from './make-estimate.ts';
 import { parseHouseholdInput } from './parse-household.ts';
 import type { DeskPorts } from './ports.ts';
@@ -34,6 +34,7 @@ export async function loadSample(folder: string, { store, today, now, newId }: S
           asOf: input.estimate.asOf,
           note: input.estimate.note ?? '',
           household,
+          imports: importsInMemory(whole, input.estimate.asOf),
           series: seriesInMemory(whole, input.estimate.asOf),
         }),
       ]

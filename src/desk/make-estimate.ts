@@ -1,11 +1,12 @@
 /** Makes the frozen snapshot that is handed over; refuses where nothing could honestly be promised. */
 import { appraise } from '../model/appraise.ts';
+import { accountFiles } from '../model/demand/account-records.ts';
 import { reckonLifetime } from '../model/lifetime/reckon-lifetime.ts';
 import { reckonOffers } from '../model/offers.ts';
 import { openPrices } from '../model/shapes/appraisal.ts';
 import { currencyOf } from '../model/shapes/country.ts';
 import type { CivilDate } from '../model/shapes/dates.ts';
-import type { Series } from '../model/shapes/evidence.ts';
+import type { Evidence, Series } from '../model/shapes/evidence.ts';
 import type { Household } from '../model/shapes/household.ts';
 import type { WrittenEstimate } from '../model/shapes/written-estimate.ts';
 import { referenceOf } from '../reference/index.ts';
@@ -21,11 +22,13 @@ export interface EstimateInput {
   readonly asOf: CivilDate;
   readonly note: string;
   readonly household: Household;
+  readonly imports: readonly Evidence[];
+  /** Records of the imports, joined. */
   readonly series: readonly Series[];
 }
 
 /** The comparison of a day, frozen with everything it rests on. Refuses only what the model refuses. */
-export function takeSnapshot({ household, series, asOf, ...rest }: EstimateInput): WrittenEstimate {
+export function takeSnapshot({ household, imports, series, asOf, ...rest }: EstimateInput): WrittenEstimate {
   const reference = referenceOf(household);
   const appraisal = appraise({ household, series, reference, asOf });
   const refusal = appraisal.questions.find(({ weight }) => weight === 'refusal');
@@ -45,6 +48,7 @@ export function takeSnapshot({ household, series, asOf, ...rest }: EstimateInput
     householdId: household.id,
     household,
     evidence: [...series],
+    ...(imports.length > 0 ? { files: accountFiles(household, imports, series) } : {}),
     appraisal,
     ...(lifetime ? { lifetime } : {}),
     ...(offers.length > 0 ? { offers } : {}),

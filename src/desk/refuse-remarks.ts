@@ -1,5 +1,5 @@
 /** Refuses a file of which intake says that it cannot be taken, with intake's own sentence. */
-import type { IntakeChoices, IntakePreview } from '../intake/intake.ts';
+import type { IntakeChoices } from '../intake/intake.ts';
 import type { Remark } from '../model/shapes/evidence.ts';
 import { answerSentence } from '../words/answers.ts';
 import { remarkSentence } from '../words/remarks.ts';
@@ -14,6 +14,25 @@ export const whereOf = (remark: Remark): string =>
     ...(remark.column === undefined ? [] : [say('column {column}', { column: remark.column })]),
   ].join(', ');
 
+/** What answers a question about a paper in a household file. */
+const ANSWERS: Readonly<Record<string, readonly string[]>> = {
+  'paper-fuel-asked': ['choices.carrier'],
+  'paper-period-asked': ['choices.paper.from', 'choices.paper.to'],
+  'paper-vat-asked': ['choices.paper.vat'],
+  'paper-unproved-asked': ['choices.paper.looked', 'choices.paper.words'],
+  'paper-total-asked': ['choices.paper.looked', 'choices.paper.words'],
+  'paper-meaning-asked': ['choices.paper.looked'],
+  'paper-contradicted-asked': ['choices.paper.asPrinted', 'choices.paper.words'],
+};
+
+/** How a question of intake is answered outside the window. */
+export function answerTo(remark: Remark, choices: IntakeChoices): string {
+  const keys = ANSWERS[remark.code];
+  return keys === undefined
+    ? answerSentence(remark, choices)
+    : say('A household file answers it with {keys}.', { keys: keys.join(', ') });
+}
+
 /** Refuses to keep a file while a question of intake is open; each with how it is answered outside the window. */
 export function refuseQuestions(remarks: readonly Remark[], choices: IntakeChoices): void {
   const [first, ...others] = remarks
@@ -22,7 +41,7 @@ export function refuseQuestions(remarks: readonly Remark[], choices: IntakeChoic
       code: remark.code,
       message: remarkSentence(remark),
       where: whereOf(remark),
-      remedy: answerSentence(remark, choices),
+      remedy: answerTo(remark, choices),
     }));
   if (first) throw new ManyRefusals([first, ...others]);
 }
@@ -41,33 +60,4 @@ export function refuseRemarks(remarks: readonly Remark[], fileName: string, unde
       remedy: say('Look in the preview at the columns, and name the shape, the unit or the columns there.'),
     });
   }
-}
-
-/** What answers a question about a paper in a household file. */
-const ANSWERS: Readonly<Record<string, readonly string[]>> = {
-  'paper-fuel-asked': ['choices.carrier'],
-  'paper-period-asked': ['choices.paper.from', 'choices.paper.to'],
-  'to-inclusive-asked': ['choices.toInclusive'],
-  'date-order-asked': ['choices.dayFirst'],
-  'paper-vat-asked': ['choices.paper.vat'],
-  'paper-unproved-asked': ['choices.paper.looked', 'choices.paper.words'],
-  'paper-total-asked': ['choices.paper.looked', 'choices.paper.words'],
-  'paper-meaning-asked': ['choices.paper.looked'],
-  'paper-contradicted-asked': ['choices.paper.asPrinted', 'choices.paper.words'],
-};
-
-/** How a household file answers what is asked about a paper. */
-export const paperAnswer = ({ code }: Remark): string =>
-  say('A household file answers it with {keys}.', { keys: (ANSWERS[code] ?? ['choices']).join(', ') });
-
-/** What is asked about a paper blocks keeping it. */
-export function refuseOpenPaper({ paper, remarks }: IntakePreview): void {
-  const question = paper && remarks.find(({ weight }) => weight === 'question');
-  if (!question) return;
-  throw new DeskError({
-    code: question.code,
-    message: remarkSentence(question),
-    where: whereOf(question),
-    remedy: paperAnswer(question),
-  });
 }

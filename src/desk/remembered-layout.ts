@@ -10,8 +10,16 @@ import { hashOf } from './hash.ts';
 import type { OfferedFile } from './offered-files.ts';
 import type { ReadEvidence } from './ports.ts';
 
-/** A calorific value belongs to one bill, a filled gap and a sheet's name to one file, so none of them is remembered. */
-const Layout = IntakeChoices.omit({ sheet: true, fill: true, calorificMJPerM3: true, anew: true });
+/** What belongs to one bill, one file, one meter or one home is not remembered: it would hold for others in silence. */
+const Layout = IntakeChoices.omit({
+  sheet: true,
+  fill: true,
+  calorificMJPerM3: true,
+  pulsesPerKWh: true,
+  beside: true,
+  weatherMeasured: true,
+  anew: true,
+});
 
 export interface RememberedReading {
   readonly result: IntakeResult;

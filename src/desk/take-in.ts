@@ -5,7 +5,7 @@ import { type Evidence, isCutByClock } from '../model/shapes/evidence.ts';
 import { reference } from '../reference/index.ts';
 import { hashOf } from './hash.ts';
 import type { OfferedFile } from './offered-files.ts';
-import { refuseOpenPaper, refuseQuestions, refuseRemarks } from './refuse-remarks.ts';
+import { refuseQuestions, refuseRemarks } from './refuse-remarks.ts';
 
 export function intakeContext(zone: string, today: string, onProgress?: (share: number) => void): IntakeContext {
   const { kWhPerUnit, gasVolume } = reference;
@@ -48,7 +48,6 @@ export interface TakeInInput extends Omit<ReadIn, 'zone'> {
 export async function takeIn({ choices, context, ...input }: TakeInInput): Promise<TakenIn> {
   const read = await readEvidence(input.file.fileName, input.file.bytes, choices, context);
   const taken = takeRead(read, { ...input, zone: context.zone });
-  // In the window the preview holds the file back until its questions are answered.
   refuseQuestions(read.preview.remarks, read.preview.choices);
   return taken;
 }
@@ -59,7 +58,6 @@ export function takeRead(
   { file, zone, householdId, importedOn, newId }: ReadIn,
 ): TakenIn {
   refuseRemarks(preview.remarks, file.fileName, preview.series.length > 0);
-  refuseOpenPaper(preview);
   const evidenceId = newId();
   const newIds = new Map(preview.series.map(({ id }) => [id, newId()]));
   return {
@@ -74,6 +72,9 @@ export function takeRead(
       ...(preview.part ? { part: preview.part } : {}),
       ...(preview.series.some(isCutByClock) ? { zone } : {}),
       shape: preview.shape ?? '',
+      ...(preview.uses
+        ? { columns: preview.uses.map(({ column, use }) => ({ name: preview.columns[column]!, use })) }
+        : {}),
       series: preview.series.map((series) => ({ ...series, id: newIds.get(series.id)!, evidenceId })),
       remarks: preview.remarks,
     },

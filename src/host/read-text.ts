@@ -1,8 +1,7 @@
 /** What intake understood of one raw file, as text for a terminal. */
-import { paperAnswer } from '../desk/refuse-remarks.ts';
+import { answerTo } from '../desk/refuse-remarks.ts';
 import type { IntakePreview, PaperReading, PaperValue } from '../intake/intake.ts';
 import { isTemperature, type Series } from '../model/shapes/evidence.ts';
-import { answerSentence } from '../words/answers.ts';
 import { columnUse } from '../words/column-uses.ts';
 import { exactKWh, grouped, longDate } from '../words/numbers.ts';
 import { paperStateWords, paperValueName, paperValueText } from '../words/paper.ts';
@@ -88,7 +87,7 @@ export function readText(preview: IntakePreview, zone: string | null): string {
       : say('Clock of the home: {zone}.', { zone }),
     ...remarks.flatMap((remark) => [
       `${remark.weight}: ${remarkSentence(remark)}`,
-      ...(remark.weight === 'question' ? [`  ${answerSentence(remark, choices)}`] : []),
+      ...(remark.weight === 'question' ? [`  ${answerTo(remark, choices)}`] : []),
     ]),
     ...inColumns(
       rows.slice(0, 5).map(({ line, cells }) => [say('line {row}', { row: String(line) }), ...shortened(cells)]),
@@ -98,7 +97,7 @@ export function readText(preview: IntakePreview, zone: string | null): string {
 }
 
 /** A paper as a list of what was read of it, each value with what proves it. */
-function paperText({ fileName, series, remarks }: IntakePreview, { values, tariffs }: PaperReading): string {
+function paperText({ fileName, choices, series, remarks }: IntakePreview, { values, tariffs }: PaperReading): string {
   const counts = (state: PaperValue['state']) => values.filter((one) => one.state === state).length;
   return [
     say('{fileName}: a bill on paper, {proved} values proved, {read} read, {against} contradicted', {
@@ -112,7 +111,7 @@ function paperText({ fileName, series, remarks }: IntakePreview, { values, tarif
     ...tariffs.map(({ name, versions }) => say('Tariff: {name}, {count} version(s)', { name, count: versions.length })),
     ...remarks.flatMap((remark) => [
       `${remark.weight}: ${remarkSentence(remark)}`,
-      ...(remark.weight === 'question' ? [`  ${paperAnswer(remark)}`] : []),
+      ...(remark.weight === 'question' ? [`  ${answerTo(remark, choices)}`] : []),
     ]),
     '',
   ].join('\n');

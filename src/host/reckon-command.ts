@@ -36,6 +36,7 @@ export function reckonJson({ whole, estimate, check }: Reckoned) {
       series,
       remarks,
     })),
+    files: estimate.files ?? [],
     appraisal: estimate.appraisal,
     ...(estimate.offers ? { offers: estimate.offers } : {}),
     lifetime: estimate.lifetime ?? null,

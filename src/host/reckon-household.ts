@@ -5,7 +5,7 @@ import { billOf, gatherInput } from '../desk/gather-input.ts';
 import type { WholeHousehold } from '../desk/household-file.ts';
 import { inHandByName } from '../desk/household-input.ts';
 import { readingsInMemory } from '../desk/join/meter-readings.ts';
-import { seriesInMemory } from '../desk/join/stored-series.ts';
+import { importsInMemory, seriesInMemory } from '../desk/join/stored-series.ts';
 import { makeEstimate, takeSnapshot } from '../desk/make-estimate.ts';
 import { parseHouseholdInput } from '../desk/parse-household.ts';
 import { readFilesOf, readRegularFile } from '../desk/regular-file.ts';
@@ -57,16 +57,14 @@ export async function reckonHousehold(
   const whole = { ...gathered, household: inHandByName(gathered.household, offer, '--offer') };
   const series = seriesInMemory(whole);
   const { estimate: asked, check } = input;
-  const seriesThen = asked ? seriesInMemory(whole, asked.asOf) : series;
+  const now = { imports: importsInMemory(whole), series };
+  const then = asked ? { imports: importsInMemory(whole, asked.asOf), series: seriesInMemory(whole, asked.asOf) } : now;
   const { household } = whole;
   const day = { id: newId(), number: 1, note: asked?.note ?? '', household };
   // What the file says of an estimate and a bill is held to its rules on every run, whether or not it is asked for.
-  const promised = asked
-    ? makeEstimate({ ...day, madeOn: noonOf(asked.asOf), asOf: asked.asOf, series: seriesThen })
-    : null;
+  const promised = asked ? makeEstimate({ ...day, madeOn: noonOf(asked.asOf), asOf: asked.asOf, ...then }) : null;
   const reckonDay = withCheck || withDocument ? makeEstimate : takeSnapshot;
-  const estimate =
-    withCheck && promised ? promised : reckonDay({ ...day, madeOn, asOf, series: withCheck ? seriesThen : series });
+  const estimate = withCheck && promised ? promised : reckonDay({ ...day, madeOn, asOf, ...(withCheck ? then : now) });
   const bill = check ? billOf(check, estimate.id, series) : null;
   if (bill) refuseFaultyBill(promised ?? estimate, bill);
   if (!withCheck) return { whole, series, estimate, check: null };

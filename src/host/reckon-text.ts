@@ -1,6 +1,5 @@
 /** The reckoning as text for a terminal. */
 
-import { accountRecords } from '../model/demand/account-records.ts';
 import { rangeOf } from '../model/demand/figure.ts';
 import {
   type Appraisal,
@@ -71,7 +70,7 @@ import {
 import { offerCells, offerHeads, offersSentence } from '../words/offers.ts';
 import { standsSentence, yearAtPrices } from '../words/prices.ts';
 import { questionSentence } from '../words/questions.ts';
-import { recordUseSentence } from '../words/record-uses.ts';
+import { fileAccountLines } from '../words/record-uses.ts';
 import { remarkSentence } from '../words/remarks.ts';
 import { say } from '../words/say.ts';
 import { sayTold } from '../words/say-told.ts';
@@ -282,11 +281,9 @@ const plantLines = (household: Household): string[] =>
     ),
   );
 
-export function reckonText({ whole, series, estimate, check }: Reckoned): string {
+export function reckonText({ whole, estimate, check }: Reckoned): string {
   const { appraisal } = estimate;
   const remarks: Remark[] = whole.evidence.flatMap((part) => part.import.remarks);
-  const own = whole.evidence.flatMap((part) => part.import.series);
-  const accounts = accountRecords(estimate.household, own, series);
   const pump = appraisal.systems.find(({ id }) => id === 'heat-pump');
   return [
     estimate.household.name,
@@ -297,7 +294,13 @@ export function reckonText({ whole, series, estimate, check }: Reckoned): string
         )
       : []),
     ...section(say('Files'), remarks.map(remarkSentence)),
-    ...section(say('Records'), accounts.map(recordUseSentence)),
+    ...section(
+      say('Records'),
+      (estimate.files ?? []).flatMap((file) => [
+        sayTold(file.fileName),
+        ...fileAccountLines(file).map((l) => `  ${l}`),
+      ]),
+    ),
     ...section(say('Heat needed'), heatLines(appraisal)),
     ...section(say('Heat pump'), machineLines(appraisal)),
     ...section(say('Running cost'), [

@@ -4,7 +4,7 @@
  */
 export { EnergyUnit, IntakeChoices, type IntakeContext } from './terms/choices.ts';
 export { PAPER_SHAPE, type PaperChoices, type PaperReading, type PaperValue } from './terms/paper-reading.ts';
-export { type ColumnUse, IntakePreview, type IntakeResult, type IntervalDays } from './terms/preview.ts';
+export { IntakePreview, type IntakeResult, type IntervalDays } from './terms/preview.ts';
 
 /**
  * Ten years of half-hours are 5 to 14 MB. A file is held as bytes, as text and as the places of its cells, and some

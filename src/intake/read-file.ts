@@ -35,7 +35,8 @@ export function readFile(
   const book = openRemarkBook(fileName);
   const whole = readWhole(fileName, bytes, given, context, book);
   if (whole) return whole;
-  const sheet = openSheet(fileName, bytes, { onProgress: stageOf(context.onProgress, 0, 0.35) }, book, given);
+  const opened = openSheet(fileName, bytes, { onProgress: stageOf(context.onProgress, 0, 0.35) }, book, given);
+  const sheet = opened && given.dayFirst !== undefined ? { ...opened, dayFirst: given.dayFirst } : opened;
   const choices = sheet?.workbook?.hasNumbers ? { decimal: '.' as const, ...given } : given;
   if (!sheet) return { preview: emptyPreview(fileName, choices, book), intervals: [] };
   const registers = splitByRegister(sheet);

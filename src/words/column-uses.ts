@@ -1,5 +1,5 @@
 /** What became of a column of a file, for the preview and the command line. */
-import type { ColumnUse } from '../intake/intake.ts';
+import type { ColumnUse } from '../model/shapes/evidence.ts';
 import { phrase, say } from './say.ts';
 
 const USES: Readonly<Record<ColumnUse, string>> = {

@@ -1,5 +1,6 @@
-/** What a record is used for in the comparison, or why it is not. */
-import type { RecordAccount, RecordUse } from '../model/demand/account-records.ts';
+/** What the columns and records of a file are used for in the comparison, or why they are not. */
+import type { ColumnAccount, FileAccount, RecordAccount, RecordUse } from '../model/shapes/evidence.ts';
+import { columnUse } from './column-uses.ts';
 import { grouped } from './numbers.ts';
 import { phrase, say } from './say.ts';
 
@@ -19,5 +20,24 @@ const USES: Readonly<Record<RecordUse, string>> = {
   water: phrase('{name}: not used, since water is priced by nobody here.'),
 };
 
-export const recordUseSentence = ({ series, use, days }: RecordAccount): string =>
-  say(USES[use], { name: series.name, days: days === undefined ? '' : grouped(days) });
+export const recordUseSentence = ({ name, use, days }: RecordAccount): string =>
+  say(USES[use], { name, days: days === undefined ? '' : grouped(days) });
+
+/** Of a day across, a column is one reading; the first of them tell enough. */
+const NAMED_COLUMNS = 8;
+
+/** One line for each use of columns. */
+function columnLines(columns: readonly ColumnAccount[]): string[] {
+  return [...Map.groupBy(columns, ({ use }) => use)].map(([use, ofUse]) => {
+    const names = ofUse.slice(0, NAMED_COLUMNS).map(({ name }) => name);
+    const more = ofUse.length - names.length;
+    const named = [...names, ...(more > 0 ? [say('{count} more', { count: more })] : [])].join(', ');
+    return say('{columns}: {use}.', { columns: named, use: columnUse(use) });
+  });
+}
+
+/** Every record of a file and every column of it. */
+export const fileAccountLines = ({ columns = [], records }: FileAccount): string[] => [
+  ...records.map(recordUseSentence),
+  ...columnLines(columns),
+];

@@ -24,7 +24,7 @@ const context: IntakeContext = {
 
 /** Ten years of half-hours in UTC from a fixed seed. */
 export function tenYears(rows = ROWS): Uint8Array {
-  const lines = ['start,value'];
+  const lines = ['start,Electricity (kWh)'];
   let seed = 12_345;
   let at = Date.UTC(2015, 0, 1);
   for (let i = 0; i < rows; i++, at += 1_800_000) {

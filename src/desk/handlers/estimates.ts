@@ -67,6 +67,7 @@ export function estimateHandlers({ ports, store }: DeskContext): EstimateHandler
         asOf: ports.today(),
         note,
         household,
+        imports: store.listEvidence(householdId),
         series: storedSeries(store, householdId),
       });
       store.addEstimate(estimate);

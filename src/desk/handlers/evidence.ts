@@ -1,5 +1,6 @@
 import type { IntakeChoices, IntakeContext, IntervalDays } from '../../intake/intake.ts';
 import { stageOf } from '../../intake/terms/progress.ts';
+import { accountFiles } from '../../model/demand/account-records.ts';
 import type { Evidence, Remark, Series } from '../../model/shapes/evidence.ts';
 import { thin } from '../../model/thin/thin.ts';
 import { StoreFault } from '../../store/store-fault.ts';
@@ -20,6 +21,7 @@ import type { OfferedFile } from '../offered-files.ts';
 import type { DeskContext, Handlers, Work } from '../ports.ts';
 import type { Point } from '../readings.ts';
 import { pointsOfDays, pointsOfIntervals, pointsOfJoined } from '../readings.ts';
+import { refuseQuestions } from '../refuse-remarks.ts';
 import { readRemembered, rememberLayout } from '../remembered-layout.ts';
 import { isSamePart } from '../same-part.ts';
 import { intakeContext, takeRead } from '../take-in.ts';
@@ -96,10 +98,14 @@ export function evidenceHandlers({ ports, store, files }: DeskContext): Evidence
   /** What a file on its way in repeats of the imports that are here. */
   const overlapsOf = ({ evidence, read }: ReturnType<typeof besideStored>): Remark[] => findOverlaps(evidence, read);
 
-  /** What a file on its way in says of the days of another meter of its kind. */
-  function rivalsOf({ series, householdId }: Coming, { evidence, read }: ReturnType<typeof besideStored>): Remark[] {
-    const { zone } = findHousehold(store, householdId).household;
-    return remarkRivals(joinEvidence(evidence, zone, read), evidence, ({ id }) => series.some((one) => one.id === id));
+  /** What a file on its way in says of the days of another meter of its kind, and what its records would be used for. */
+  function joinedWith({ series, householdId }: Coming, { evidence, read }: ReturnType<typeof besideStored>) {
+    const { household } = findHousehold(store, householdId);
+    const joined = joinEvidence(evidence, household.zone, read);
+    return {
+      rivals: remarkRivals(joined, evidence, ({ id }) => series.some((one) => one.id === id)),
+      records: accountFiles(household, evidence.slice(-1), joined)[0]!.records,
+    };
   }
 
   return {
@@ -115,10 +121,8 @@ export function evidenceHandlers({ ports, store, files }: DeskContext): Evidence
       const { fileName, shape, series } = preview;
       const coming = { householdId, fileName, sha256: hashOf(file.bytes), shape, series };
       const beside = besideStored(coming, intervals);
-      return {
-        ...preview,
-        remarks: [...preview.remarks, ...overlapsOf(beside), ...rivalsOf(coming, beside)],
-      };
+      const { rivals, records } = joinedWith(coming, beside);
+      return { ...preview, records, remarks: [...preview.remarks, ...overlapsOf(beside), ...rivals] };
     },
     async 'evidence.accept'({ fileId, householdId, choices }, work) {
       const { zone } = findHousehold(store, householdId).household;
@@ -135,7 +139,10 @@ export function evidenceHandlers({ ports, store, files }: DeskContext): Evidence
         if (rawFile) store.mendRawFile(rawFile);
         return { evidence: null, duplicateOf: earlier.id };
       }
-      const overlaps = overlapsOf(besideStored(evidence, intervals));
+      const beside = besideStored(evidence, intervals);
+      const { choices: settled, remarks } = result.preview;
+      refuseQuestions([...remarks, ...joinedWith(evidence, beside).rivals], settled);
+      const overlaps = overlapsOf(beside);
       store.addEvidence(evidence, rawFile, intervals, stageOf(work.onProgress, READING_SHARE, 1));
       rememberLayout(store, layout);
       files.drop(fileId);

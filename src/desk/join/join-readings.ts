@@ -66,7 +66,7 @@ function summariseLayer(newest: Series, minutes: number, layer: Layer, zone: str
   const lastSlot = last.values.findLastIndex(isThere);
   const to = startOfDay(zone, lastDay) / 60_000 + (lastSlot < 0 ? last.values.length : lastSlot + 1) * minutes;
   const present = days.reduce((sum, [, { values }]) => sum + values.reduce((n, v) => n + Number(isThere(v)), 0), 0);
-  const { id, name, carrier, role, evidenceId } = newest;
+  const { id, name, carrier, role, beside, evidenceId } = newest;
   const none = { count: 0, row: -1, at: 0, effect: 0 };
   const filled = days.flatMap(([day, { values, filled: marks }]) => filledRuns(day, marks, values));
   const { dayShape, dayPeaks, ...series } = summariseReadings(
@@ -83,7 +83,7 @@ function summariseLayer(newest: Series, minutes: number, layer: Layer, zone: str
       offGrid: none,
     },
   );
-  const withFill = { ...series, evidenceId, ...(filled.length > 0 ? { filled } : {}) };
+  const withFill = { ...series, ...(beside ? { beside } : {}), evidenceId, ...(filled.length > 0 ? { filled } : {}) };
   if (minutes < DAY_MINUTES)
     return { ...withFill, ...(dayShape ? { dayShape } : {}), ...(dayPeaks ? { dayPeaks } : {}) };
   const { intervalMinutes: _, ...daily } = withFill;
@@ -120,7 +120,7 @@ function mixLayers(newest: Series, layers: readonly Summed[], estimatedCount: nu
   const inDegrees = isTemperature(newest.carrier);
   const sum = inDegrees ? whole.reduce((a, b) => a + b, 0) : days.reduce((a, { values: v }) => a + sumOf(v), 0);
   const finest = [...layers].sort((a, b) => b.layer.size - a.layer.size).find(({ series }) => series.dayShape);
-  const { id, evidenceId, name, carrier, role } = newest;
+  const { id, evidenceId, name, carrier, role, beside } = newest;
   return {
     days,
     series: {
@@ -129,6 +129,7 @@ function mixLayers(newest: Series, layers: readonly Summed[], estimatedCount: nu
       name,
       carrier,
       role,
+      ...(beside ? { beside } : {}),
       resolution: 'day',
       from: toCivilDate(firstDay),
       to: toCivilDate(lastDay + 1),

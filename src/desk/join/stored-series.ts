@@ -1,5 +1,5 @@
 /** The series of a stored household, joined over its imports. */
-import type { Series } from '../../model/shapes/evidence.ts';
+import type { Evidence, Series } from '../../model/shapes/evidence.ts';
 import type { OnDamage } from '../../store/sealed.ts';
 import type { Store } from '../../store/store.ts';
 import { orDamage } from '../damage-notes.ts';
@@ -20,13 +20,16 @@ export function storedSeries(store: Store, householdId: string): Series[] {
   return joinEvidence(store.listEvidence(householdId), household.zone, readFrom(store));
 }
 
-/** The same for a household that is still in memory. `before` leaves out series that begin on that day or later. */
-export function seriesInMemory({ household, evidence }: WholeHousehold, before?: string): Series[] {
-  const imports = evidence.map(({ import: one }) => ({
+/** Imports of a household that is still in memory. `before` leaves out series that begin on that day or later. */
+export const importsInMemory = ({ evidence }: WholeHousehold, before?: string): Evidence[] =>
+  evidence.map(({ import: one }) => ({
     ...one,
     series: before === undefined ? one.series : one.series.filter(({ from }) => from < before),
   }));
-  return joinEvidence(imports, household.zone, (seriesId) =>
-    evidence.flatMap(({ intervals }) => intervals).find((one) => one.seriesId === seriesId),
+
+/** The series of such imports, joined. */
+export function seriesInMemory(whole: WholeHousehold, before?: string): Series[] {
+  return joinEvidence(importsInMemory(whole, before), whole.household.zone, (seriesId) =>
+    whole.evidence.flatMap(({ intervals }) => intervals).find((one) => one.seriesId === seriesId),
   );
 }

@@ -1,5 +1,6 @@
 /** Accounts for every column of a table: what it was used as, or why nothing was made of it. */
-import type { ColumnUse, IntakePreview } from '../terms/preview.ts';
+import type { ColumnUse } from '../../model/shapes/evidence.ts';
+import type { IntakePreview } from '../terms/preview.ts';
 import { type ColumnFacts, isDateColumn, isMarkColumn, isMoneyColumn, isNumberColumn } from './column-facts.ts';
 import { plainWords, slotOfHeading } from './headings.ts';
 import type { Sheet } from './sheet.ts';

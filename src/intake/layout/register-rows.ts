@@ -148,6 +148,7 @@ function sheetOf(
       };
     }),
     ...(sheet.workbook ? { workbook: sheet.workbook } : {}),
+    ...(sheet.dayFirst === undefined ? {} : { dayFirst: sheet.dayFirst }),
   };
 }
 

@@ -54,7 +54,7 @@ function measure(sheet: Sheet): SheetStep {
   let kind: StampKind = 'day';
   if (dateColumn >= 0) {
     const evidence = weighDayFirst(table, dateColumn, firstRow, end);
-    const dayFirst = evidence.monthFirst <= evidence.dayFirst;
+    const dayFirst = sheet.dayFirst ?? evidence.monthFirst <= evidence.dayFirst;
     for (let row = firstRow; row < end; row++) {
       const cell = cellText(table, row, dateColumn);
       if (sheet.dateForm !== 'calendar') {

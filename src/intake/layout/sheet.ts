@@ -18,6 +18,8 @@ export interface Sheet {
   readonly preamble: readonly { readonly line: number; readonly text: string }[];
   /** How dates are written: as dates, as day numbers of a spreadsheet, or as seconds or milliseconds since 1970. */
   readonly dateForm: 'calendar' | 'serial' | 'seconds' | 'milliseconds';
+  /** Order of day and month, where the installer said it. */
+  readonly dayFirst?: boolean;
   /** Column of the dates, -1 where none was found. */
   readonly dateColumn: number;
   /** Where the sheet comes from a workbook: all its sheets with rows, and which of them this is. */

@@ -1,36 +1,9 @@
 /** What comes out of a file: the preview, and the readings as the store keeps them. */
 import { z } from 'zod';
-import { FilePart, Remark, Series } from '../../model/shapes/evidence.ts';
+import { ColumnUse, FilePart, RecordAccount, Remark, Series } from '../../model/shapes/evidence.ts';
 import { Tariff } from '../../model/shapes/tariff.ts';
 import { IntakeChoices } from './choices.ts';
 import { PaperReading } from './paper-reading.ts';
-
-/** What became of a column: used as something, or left out for a reason. */
-export const ColumnUse = z.enum([
-  'stamp',
-  'time',
-  'from',
-  'to',
-  'value',
-  'cost',
-  'quality',
-  'detail',
-  'kind',
-  'empty',
-  'money',
-  'price',
-  'calorific',
-  'own-use',
-  'weather',
-  'not-energy',
-  'other-time',
-  'identifier',
-  'marks',
-  'words',
-  'other-amount',
-  'unknown',
-]);
-export type ColumnUse = z.infer<typeof ColumnUse>;
 
 /** What was understood of a file, before anything is stored. The import runs the very same function with the same choices. */
 export const IntakePreview = z.object({
@@ -53,6 +26,8 @@ export const IntakePreview = z.object({
   /** What of the file was read; absent for files that are read whole. */
   part: FilePart.optional(),
   series: z.array(Series),
+  /** What a comparison would use each record for, beside what is kept; said by the desk. */
+  records: z.array(RecordAccount).optional(),
   /** The first days as a picture: local time (ISO without offset) and kWh or °C of each reading; at most 7 days of the first series. */
   firstDays: z.array(z.object({ at: z.string(), value: z.number().nullable() })),
   remarks: z.array(Remark),

@@ -1,7 +1,9 @@
 import { Reworded } from '../../charts/reworded.tsx';
 import { Said } from '../../charts/said.tsx';
+import type { FileAccount } from '../../model/shapes/evidence.ts';
 import type { Working } from '../../model/shapes/working.ts';
 import { gradeName } from '../../words/grades.ts';
+import { fileAccountLines } from '../../words/record-uses.ts';
 import { say } from '../../words/say.ts';
 import { keyOf, sayTold } from '../../words/say-told.ts';
 import { inputKey, workingValue } from '../../words/working.ts';
@@ -44,7 +46,29 @@ export function WorkingsPart({ parts }: { readonly parts: EstimateParts }) {
           ))}
         </div>
       ))}
+      <FilesAccount files={parts.estimate.files ?? []} />
     </section>
+  );
+}
+
+/** What was made of each file: every record and every column. */
+function FilesAccount({ files }: { readonly files: readonly FileAccount[] }) {
+  if (files.length === 0) return null;
+  return (
+    <>
+      <h3>{say('What each file was used for')}</h3>
+      {files.map((file, i) => (
+        // biome-ignore lint/suspicious/noArrayIndexKey: a file may have been kept in two parts under one name.
+        <div className="working" key={i}>
+          <h4>{sayTold(file.fileName)}</h4>
+          {fileAccountLines(file).map((line) => (
+            <p className="quiet" key={line}>
+              {line}
+            </p>
+          ))}
+        </div>
+      ))}
+    </>
   );
 }
 

@@ -1,55 +1,39 @@
 /** Accounts for every record of a household: what the comparison uses it for, or why it does not. */
 import { seriesByMeter } from '../evidence/register-hours.ts';
 import { splitMeter } from '../evidence/sum-registers.ts';
-import { isTemperature, type Series } from '../shapes/evidence.ts';
+import { type Evidence, type FileAccount, isTemperature, type RecordUse, type Series } from '../shapes/evidence.ts';
 import { carrierOf, isFuel } from '../shapes/heating.ts';
 import type { Household } from '../shapes/household.ts';
 import { findRecord } from './record.ts';
 
-export type RecordUse =
-  | 'heat'
-  | 'heat-register'
-  | 'rest-of-home'
-  | 'weather'
-  | 'machine'
-  | 'joined'
-  | 'added'
-  | 'aside'
-  | 'covered'
-  | 'other-way'
-  | 'sent-out'
-  | 'made-here'
-  | 'water';
-
-export interface RecordAccount {
-  readonly series: Series;
-  readonly use: RecordUse;
-  /** Days that it tells of the record of heating. */
-  readonly days?: number;
-}
-
-/** @param own records as they were imported @param joined the same as the comparison takes them */
-export function accountRecords(
+/** @param imports files as they were imported @param joined their records as the comparison takes them */
+export function accountFiles(
   { present }: Household,
-  own: readonly Series[],
+  imports: readonly Evidence[],
   joined: readonly Series[],
-): RecordAccount[] {
+): FileAccount[] {
   const record = findRecord(present.system, joined);
   const registers = seriesByMeter(joined).flatMap((ofMeter) => splitMeter(ofMeter).added);
-  return own.map((series): RecordAccount => {
+  return imports.map(({ fileName, columns, series }) => ({
+    fileName,
+    ...(columns ? { columns } : {}),
+    records: series.map((one) => ({ name: one.name, ...purposeOf(one) })),
+  }));
+
+  function purposeOf(series: Series): { use: RecordUse; days?: number } {
     const { id, carrier, role, beside } = series;
-    if (beside !== undefined) return { series, use: beside };
-    if (role === 'export') return { series, use: 'sent-out' };
-    if (role === 'generation') return { series, use: 'made-here' };
-    if (carrier === 'water') return { series, use: 'water' };
-    if (isTemperature(carrier)) return { series, use: carrier === 'outdoor-temperature' ? 'weather' : 'machine' };
-    if (!joined.some((one) => one.id === id)) return { series, use: 'joined' };
+    if (beside !== undefined) return { use: beside };
+    if (role === 'export') return { use: 'sent-out' };
+    if (role === 'generation') return { use: 'made-here' };
+    if (carrier === 'water') return { use: 'water' };
+    if (isTemperature(carrier)) return { use: carrier === 'outdoor-temperature' ? 'weather' : 'machine' };
+    if (!joined.some((one) => one.id === id)) return { use: 'joined' };
     const days = record?.daysOf?.get(id);
-    if (days !== undefined) return days > 0 ? { series, use: 'heat', days } : { series, use: 'covered' };
+    if (days !== undefined) return days > 0 ? { use: 'heat', days } : { use: 'covered' };
     const isOfRecord = record?.carrier === carrier && record.series[0]?.role === role;
-    if (isOfRecord && registers.some((one) => one.id === id)) return { series, use: 'heat-register' };
-    if (isOfRecord) return { series, use: 'covered' };
+    if (isOfRecord && registers.some((one) => one.id === id)) return { use: 'heat-register' };
+    if (isOfRecord) return { use: 'covered' };
     const isRest = carrier === 'electricity' && role === 'import' && isFuel(carrierOf(present.system));
-    return { series, use: isRest ? 'rest-of-home' : 'other-way' };
-  });
+    return { use: isRest ? 'rest-of-home' : 'other-way' };
+  }
 }

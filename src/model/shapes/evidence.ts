@@ -119,6 +119,68 @@ export const FilePart = z.object({
 });
 export type FilePart = z.infer<typeof FilePart>;
 
+/** What became of a column: used as something, or left out for a reason. */
+export const ColumnUse = z.enum([
+  'stamp',
+  'time',
+  'from',
+  'to',
+  'value',
+  'cost',
+  'quality',
+  'detail',
+  'kind',
+  'empty',
+  'money',
+  'price',
+  'calorific',
+  'own-use',
+  'weather',
+  'not-energy',
+  'other-time',
+  'identifier',
+  'marks',
+  'words',
+  'other-amount',
+  'unknown',
+]);
+export type ColumnUse = z.infer<typeof ColumnUse>;
+export const ColumnAccount = z.object({ name: z.string(), use: ColumnUse });
+export type ColumnAccount = z.infer<typeof ColumnAccount>;
+
+/** What a comparison uses a record for, or why it does not. */
+export const RecordUse = z.enum([
+  'heat',
+  'heat-register',
+  'rest-of-home',
+  'weather',
+  'machine',
+  'joined',
+  'added',
+  'aside',
+  'covered',
+  'other-way',
+  'sent-out',
+  'made-here',
+  'water',
+]);
+export type RecordUse = z.infer<typeof RecordUse>;
+export const RecordAccount = z.object({
+  name: z.string(),
+  use: RecordUse,
+  /** Days that it tells of the record of heating. */
+  days: z.int().optional(),
+});
+export type RecordAccount = z.infer<typeof RecordAccount>;
+
+/** What became of a file: every column of it and every record. */
+export const FileAccount = z.object({
+  fileName: z.string(),
+  columns: z.array(ColumnAccount).optional(),
+  records: z.array(RecordAccount),
+});
+export type FileAccount = z.infer<typeof FileAccount>;
+
 /** One import, typed or from a file, with the series it gave. */
 export const Evidence = z.object({
   id: z.string(),
@@ -130,6 +192,8 @@ export const Evidence = z.object({
   /** Clock that its days were cut by, where its readings are finer than a day. */
   zone: z.string().optional(),
   shape: z.string(),
+  /** Of a table; absent in what was kept before columns were accounted for. */
+  columns: z.array(ColumnAccount).optional(),
   series: z.array(Series),
   remarks: z.array(Remark),
 });

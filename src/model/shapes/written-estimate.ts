@@ -1,7 +1,7 @@
 /** A written estimate: a frozen snapshot of what was handed over. It is written once and never changed. */
 import { z } from 'zod';
 import { Appraisal } from './appraisal.ts';
-import { Series } from './evidence.ts';
+import { FileAccount, Series } from './evidence.ts';
 import { Household } from './household.ts';
 import { Lifetime } from './lifetime.ts';
 import { OfferResult } from './offer-result.ts';
@@ -17,6 +17,8 @@ export const WrittenEstimate = z.object({
   currency: z.enum(['GBP', 'EUR', 'USD']).optional(),
   household: Household,
   evidence: z.array(Series),
+  /** What each column and record of its files was used for; absent in estimates from before it was kept with them. */
+  files: z.array(FileAccount).optional(),
   appraisal: Appraisal,
   /** What the next years may bring, as reckoned on that day; absent in estimates from before it was kept with them. */
   lifetime: Lifetime.optional(),

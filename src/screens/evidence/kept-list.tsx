@@ -1,9 +1,11 @@
 import { useState } from 'react';
 import { GradeMark } from '../../charts/grade-mark.tsx';
+import { accountFiles } from '../../model/demand/account-records.ts';
 import { type Evidence, isTemperature, type Series } from '../../model/shapes/evidence.ts';
 import { recordWorking } from '../../words/explained/record.ts';
 import { temperatureTotal } from '../../words/logged-flow.ts';
 import { grouped, longDate, spokenKWh } from '../../words/numbers.ts';
+import { fileAccountLines } from '../../words/record-uses.ts';
 import { remarkSentence } from '../../words/remarks.ts';
 import { say } from '../../words/say.ts';
 import { sayTold } from '../../words/say-told.ts';
@@ -85,19 +87,20 @@ function KeptOne(props: {
   readonly onSums: (filed: FiledBillOpened) => void;
 }) {
   const { one } = props;
+  const { household, series } = useHousehold();
   const fileName = sayTold(one.fileName);
   const date = longDate(one.importedOn.slice(0, 10));
   return (
     <li className="kept-one">
       <div className="kept-series">
-        {one.series.map((series) => (
-          <div key={series.id} className="kept-line">
-            <GradeMark grade={gradeOfSeries(series)} />
+        {one.series.map((own) => (
+          <div key={own.id} className="kept-line">
+            <GradeMark grade={gradeOfSeries(own)} />
             <div>
               <p>
-                <strong>{seriesWords(series)}</strong>, {daysWords(series)}
+                <strong>{seriesWords(own)}</strong>, {daysWords(own)}
               </p>
-              <p className="quiet small">{standingOf(series).join(', ')}</p>
+              <p className="quiet small">{standingOf(own).join(', ')}</p>
             </div>
           </div>
         ))}
@@ -105,9 +108,19 @@ function KeptOne(props: {
           {one.part?.sheet === undefined
             ? say('{fileName}, kept {date}', { fileName, date })
             : say('{fileName}, sheet {sheet}, kept {date}', { fileName, sheet: one.part.sheet, date })}{' '}
-          <HowWeKnow find={() => one.series.map((series) => recordWorking(series, [one]))} about={fileName} plain />
+          <HowWeKnow find={() => one.series.map((own) => recordWorking(own, [one]))} about={fileName} plain />
         </p>
         <FiledBills one={one} onOpen={props.onSums} />
+        <details className="small">
+          <summary>{say('What it is used for')}</summary>
+          <ul>
+            {accountFiles(household, [one], series)
+              .flatMap(fileAccountLines)
+              .map((line) => (
+                <li key={line}>{line}</li>
+              ))}
+          </ul>
+        </details>
         {one.remarks.length === 0 ? null : (
           <details className="small">
             <summary>

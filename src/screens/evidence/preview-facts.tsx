@@ -1,6 +1,7 @@
 import type { IntakePreview } from '../../intake/intake.ts';
 import { isTemperature, type Remark } from '../../model/shapes/evidence.ts';
 import { counted, degrees, exactKWh, grouped, longDate } from '../../words/numbers.ts';
+import { recordUseSentence } from '../../words/record-uses.ts';
 import { phrase, say } from '../../words/say.ts';
 import { sayTold } from '../../words/say-told.ts';
 import { completenessOf } from './completeness.ts';
@@ -11,57 +12,64 @@ export function PreviewFacts(props: { readonly preview: IntakePreview }) {
   const { preview } = props;
   if (preview.series.length === 0) return null;
   return (
-    <table className="preview-facts">
-      <caption>
-        {say('{rows} of data, read as {choices}', {
-          rows: counted(preview.dataRows, 'row'),
-          choices: choiceWords(preview),
-        })}
-      </caption>
-      <thead>
-        <tr>
-          <th scope="col">{say('Record')}</th>
-          <th scope="col">{say('First day')}</th>
-          <th scope="col">{say('Last day')}</th>
-          <th scope="col" className="number">
-            {say('Together')}
-          </th>
-          <th scope="col" className="number">
-            {say('Days there')}
-          </th>
-          <th scope="col" className="number">
-            {say('Gaps')}
-          </th>
-          <th scope="col" className="number">
-            {say('Twice')}
-          </th>
-          <th scope="col" className="number">
-            {say('Estimated')}
-          </th>
-        </tr>
-      </thead>
-      <tbody>
-        {preview.series.map((series) => {
-          const whole = completenessOf(series);
-          return (
-            <tr key={series.id}>
-              <th scope="row">{sayTold(series.name)}</th>
-              <td>{longDate(series.from)}</td>
-              <td>{longDate(lastDayOf(series.to))}</td>
-              <td className="number">
-                {isTemperature(series.carrier) ? degrees(series.total) : exactKWh(series.total)}
-              </td>
-              <td className="number">
-                {say('{count} of {all}', { count: grouped(whole.daysHave), all: grouped(whole.daysSpan) })}
-              </td>
-              <td className="number">{grouped(Math.max(0, series.expected - series.present))}</td>
-              <td className="number">{grouped(countOf(preview.remarks, /duplicate|repeat|twice/))}</td>
-              <td className="number">{grouped(series.estimatedCount)}</td>
-            </tr>
-          );
-        })}
-      </tbody>
-    </table>
+    <>
+      <table className="preview-facts">
+        <caption>
+          {say('{rows} of data, read as {choices}', {
+            rows: counted(preview.dataRows, 'row'),
+            choices: choiceWords(preview),
+          })}
+        </caption>
+        <thead>
+          <tr>
+            <th scope="col">{say('Record')}</th>
+            <th scope="col">{say('First day')}</th>
+            <th scope="col">{say('Last day')}</th>
+            <th scope="col" className="number">
+              {say('Together')}
+            </th>
+            <th scope="col" className="number">
+              {say('Days there')}
+            </th>
+            <th scope="col" className="number">
+              {say('Gaps')}
+            </th>
+            <th scope="col" className="number">
+              {say('Twice')}
+            </th>
+            <th scope="col" className="number">
+              {say('Estimated')}
+            </th>
+          </tr>
+        </thead>
+        <tbody>
+          {preview.series.map((series) => {
+            const whole = completenessOf(series);
+            return (
+              <tr key={series.id}>
+                <th scope="row">{sayTold(series.name)}</th>
+                <td>{longDate(series.from)}</td>
+                <td>{longDate(lastDayOf(series.to))}</td>
+                <td className="number">
+                  {isTemperature(series.carrier) ? degrees(series.total) : exactKWh(series.total)}
+                </td>
+                <td className="number">
+                  {say('{count} of {all}', { count: grouped(whole.daysHave), all: grouped(whole.daysSpan) })}
+                </td>
+                <td className="number">{grouped(Math.max(0, series.expected - series.present))}</td>
+                <td className="number">{grouped(countOf(preview.remarks, /duplicate|repeat|twice/))}</td>
+                <td className="number">{grouped(series.estimatedCount)}</td>
+              </tr>
+            );
+          })}
+        </tbody>
+      </table>
+      <ul className="quiet small">
+        {(preview.records ?? []).map((record) => (
+          <li key={`${record.name} ${record.use}`}>{recordUseSentence(record)}</li>
+        ))}
+      </ul>
+    </>
   );
 }
 

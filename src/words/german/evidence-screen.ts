@@ -326,4 +326,28 @@ export const EVIDENCE_SCREEN: Catalogue = {
   'left out: we do not know what it means': 'weggelassen: wir wissen nicht, was sie bedeutet',
   'Add it, a further meter': 'Dazuzählen, ein weiterer Zähler',
   'Keep it aside': 'Beiseite lassen',
+  '{name}: used for the heat needed, {days} days of it.': '{name}: für den Wärmebedarf genommen, {days} Tage davon.',
+  '{name}: used for the heat needed, added to the other registers of its meter.':
+    '{name}: für den Wärmebedarf genommen, zu den anderen Zählwerken dieses Zählers gezählt.',
+  '{name}: used for what the home uses beside heating.':
+    '{name}: genommen für das, was das Haus neben der Heizung verbraucht.',
+  '{name}: used for the weather of the days that it covers.': '{name}: für das Wetter seiner Tage genommen.',
+  '{name}: used to show how the machine is run, and in no sum of the comparison.':
+    '{name}: zeigt, wie das Gerät betrieben wird, und geht in keine Summe des Vergleichs ein.',
+  '{name}: joined with a later file of the same register.':
+    '{name}: mit einer späteren Datei desselben Zählwerks verbunden.',
+  '{name}: added as a further meter of its kind.': '{name}: als weiterer Zähler seiner Art dazugezählt.',
+  '{name}: not used, since it is kept aside.': '{name}: nicht genommen, denn sie bleibt beiseite.',
+  '{name}: not used, since another record tells of the same days.':
+    '{name}: nicht genommen, denn eine andere Messreihe berichtet von denselben Tagen.',
+  '{name}: not used for the heat needed, since another meter shows what heats this home.':
+    '{name}: nicht für den Wärmebedarf genommen, denn ein anderer Zähler zeigt, was dieses Haus heizt.',
+  '{name}: not used, since it was sent out and not bought.':
+    '{name}: nicht genommen, denn sie wurde eingespeist und nicht gekauft.',
+  '{name}: not used, since the home made it itself.': '{name}: nicht genommen, denn das Haus hat sie selbst erzeugt.',
+  '{name}: not used, since water is priced by nobody here.':
+    '{name}: nicht genommen, denn Wasser hat hier keinen Preis.',
+  '{columns}: {use}.': '{columns}: {use}.',
+  'What it is used for': 'Wofür sie genommen wird',
+  'What each file was used for': 'Wofür jede Datei genommen wurde',
 };

@@ -75,25 +75,4 @@ export const HOST: Catalogue = {
   'Answer with “choices”: {open} "{name}": {json} {close} at this file in the household file, or with --choose {option} beside --read{others, select, none {} other { (possible: {others})}}.':
     'Antworten Sie mit “choices”: {open} "{name}": {json} {close} bei dieser Datei in der Haushaltsdatei oder mit --choose {option} neben --read{others, select, none {} other { (möglich: {others})}}.',
   Records: 'Messreihen',
-  '{name}: used for the heat needed, {days} days of it.': '{name}: für den Wärmebedarf genommen, {days} Tage davon.',
-  '{name}: used for the heat needed, added to the other registers of its meter.':
-    '{name}: für den Wärmebedarf genommen, zu den anderen Zählwerken dieses Zählers gezählt.',
-  '{name}: used for what the home uses beside heating.':
-    '{name}: genommen für das, was das Haus neben der Heizung verbraucht.',
-  '{name}: used for the weather of the days that it covers.': '{name}: für das Wetter seiner Tage genommen.',
-  '{name}: used to show how the machine is run, and in no sum of the comparison.':
-    '{name}: zeigt, wie das Gerät betrieben wird, und geht in keine Summe des Vergleichs ein.',
-  '{name}: joined with a later file of the same register.':
-    '{name}: mit einer späteren Datei desselben Zählwerks verbunden.',
-  '{name}: added as a further meter of its kind.': '{name}: als weiterer Zähler seiner Art dazugezählt.',
-  '{name}: not used, since it is kept aside.': '{name}: nicht genommen, denn sie bleibt beiseite.',
-  '{name}: not used, since another record tells of the same days.':
-    '{name}: nicht genommen, denn eine andere Messreihe berichtet von denselben Tagen.',
-  '{name}: not used for the heat needed, since another meter shows what heats this home.':
-    '{name}: nicht für den Wärmebedarf genommen, denn ein anderer Zähler zeigt, was dieses Haus heizt.',
-  '{name}: not used, since it was sent out and not bought.':
-    '{name}: nicht genommen, denn sie wurde eingespeist und nicht gekauft.',
-  '{name}: not used, since the home made it itself.': '{name}: nicht genommen, denn das Haus hat sie selbst erzeugt.',
-  '{name}: not used, since water is priced by nobody here.':
-    '{name}: nicht genommen, denn Wasser hat hier keinen Preis.',
 };

@@ -78,7 +78,16 @@ describe('offers of one household', () => {
 
 describe('a written estimate of one among several', () => {
   const keep = (household: Household) =>
-    makeEstimate({ id: 'e', number: 4, madeOn: `${asOf}T12:00:00.000Z`, asOf, note: '', household, series: [] });
+    makeEstimate({
+      id: 'e',
+      number: 4,
+      madeOn: `${asOf}T12:00:00.000Z`,
+      asOf,
+      note: '',
+      household,
+      imports: [],
+      series: [],
+    });
   test('freezes all offers, says on paper which it is of, and still reads', () => {
     const estimate = keep(both);
     expect(WrittenEstimate.parse(estimate)).toEqual(estimate);

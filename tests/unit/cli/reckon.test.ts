@@ -97,6 +97,31 @@ describe('a household file', () => {
     expect(unitsPence + standingPence + servicePence).toBeCloseTo(pump.cost.value, 6);
   });
 
+  test('says of every record and every column what it was used for: text, JSON and the paper’s working', async () => {
+    const rows = Array.from({ length: 400 }, (_, i) => {
+      const date = new Date(Date.UTC(2024, 8, 1) + i * 86_400_000).toISOString().slice(0, 10);
+      return `${date},${20 + (i % 9)},${i % 5},K-1`;
+    });
+    write(['Date,Gas (kWh),Water (m³),Customer no.', ...rows].join('\n'), 'meters.csv');
+    const { typed: _, ...household } = HOUSEHOLD;
+    const path = write({ ...household, files: [{ file: 'meters.csv' }] });
+    const lines = [
+      /Gas \(kWh\): used for the heat needed, \d+ days of it\./,
+      /Water \(m³\): not used, since water is priced by nobody here\./,
+      /Date: used as the time of each reading\./,
+      /Gas \(kWh\), Water \(m³\): used as the amount\./,
+      /Customer no\.: left out: it names or numbers something\./,
+    ];
+    const html = join(folder, 'paper.html');
+    const { out } = await run(path, '--html', html);
+    for (const line of lines) expect(out).toMatch(line);
+    const paper = readFileSync(html, 'utf8').replaceAll(/<[^>]+>/g, '');
+    for (const line of lines) expect(paper).toMatch(line);
+    const { files } = JSON.parse((await run(path, '--json')).out);
+    expect(files).toMatchObject([{ fileName: 'meters.csv', records: [{ use: 'heat' }, { use: 'water' }] }]);
+    expect(files[0].columns).toHaveLength(4);
+  });
+
   test('lets an engineer follow it: ranges, inputs, months by band, rooms and water apart, hours by temperature, the round', async () => {
     const machine = { ...HOUSEHOLD.machine, way: 'full' };
     const nights = {

@@ -22,7 +22,7 @@ const contentOf = (file: FileOut) => Buffer.from(file.base64, 'base64');
 
 /** Two days of half-hours of a winter; the values are made up. */
 export function meterFile(days = 60): string {
-  const lines = ['Reading start (local time),Energy used (kWh)'];
+  const lines = ['Reading start (local time),Electricity used (kWh)'];
   for (let slot = 0; slot < days * 48; slot++) {
     const at = new Date(Date.UTC(2026, 0, 1) + slot * 1_800_000).toISOString();
     lines.push(`${at.slice(0, 16).replace('T', ' ')},${(0.2 + (slot % 48) / 100).toFixed(3)}`);

@@ -72,7 +72,7 @@ describe('which import counts', () => {
     await home.create();
     await home.bring('old.csv', fileOf(0, 48 * 10));
     const before = (await home.open()).series;
-    const newer = await home.bring('new.csv', fileOf(48 * 4, 48 * 14, 'Consumption (kWh)', 0.1));
+    const newer = await home.bring('new.csv', fileOf(48 * 4, 48 * 14, 'Electric consumption (kWh)', 0.1));
     expect(newer.remarks.find(({ code }) => code === 'overlap-different')).toMatchObject({
       found: 'old.csv',
       from: '2026-01-05',

@@ -29,7 +29,7 @@ async function homeWith(fileName: string, bytes: Uint8Array) {
 describe('sheets of one workbook', () => {
   test('each is kept once, in whatever way it is asked for again', async () => {
     const { keep, totals } = await homeWith('meters.xlsx', twoMeters);
-    expect((await keep())?.part).toEqual({ sheet: 'Electricity', columns: [1] });
+    expect((await keep({ sheet: 'Electricity' }))?.part).toEqual({ sheet: 'Electricity', columns: [1] });
     expect((await keep({ sheet: 'Gas' }))?.part).toEqual({ sheet: 'Gas', columns: [1] });
     expect(await totals()).toEqual(['electricity 41.76', 'gas 210.00']);
     for (const again of [{}, { sheet: 'Electricity' }, { sheet: 'Gas' }, { sheet: 'Gas', unit: 'Wh' as const }])
@@ -42,7 +42,7 @@ describe('sheets of one workbook', () => {
     ...Array.from({ length: 12 }, (_, i): Cell[] => [{ serial: first + i, form: 'date' }, kWh + (i % 2)]),
   ];
   test.each([
-    { name: 'two meters on the same days', second: ['Annexe', 46_000], next: 'Annexe', totals: [138, 66] },
+    { name: 'two meters on the same days', second: ['Annexe', 46_000], next: 'Annexe', totals: [204] },
     { name: 'two years of one meter', second: ['2026', 46_365], next: '2026', totals: [204] },
   ])('$name, whichever sheet of the next workbook comes first', async ({ second, next, totals }) => {
     const [name, first] = second as [string, number];
@@ -52,13 +52,13 @@ describe('sheets of one workbook', () => {
         { name, rows: days(first + add, 5) },
       ]);
     const { keep, open } = await homeWith('meters.xlsx', book(0));
-    const choices = { unit: 'kWh', carrier: 'electricity' } as const;
-    await keep(choices);
+    const choices = { unit: 'kWh', carrier: 'electricity', beside: 'added' } as const;
+    await keep({ ...choices, sheet: '2025' });
     await keep({ ...choices, sheet: next });
     const sums = async () => (await open()).series.map(({ total }) => total);
     expect(await sums()).toEqual(totals);
     await keep({ ...choices, sheet: next }, book(20));
-    await keep(choices, book(20));
+    await keep({ ...choices, sheet: '2025' }, book(20));
     expect(await sums()).toEqual(totals.map((total) => total * 2));
   });
 });
@@ -69,11 +69,11 @@ describe('columns of one file', () => {
     { name: 'without', text: bareColumns.join('\n') },
   ])('$name: each is added, and none twice', async ({ text }) => {
     const { keep, totals } = await homeWith('flats.csv', bytesOf(text));
-    const kWh = { unit: 'kWh', carrier: 'electricity' } as const;
-    await keep(kWh);
+    const kWh = { unit: 'kWh', carrier: 'electricity', beside: 'added' } as const;
+    await keep({ ...kWh, columns: { value: 1 } });
     expect(await totals()).toEqual(['electricity 119.00']);
     await keep({ ...kWh, columns: { value: 2 } });
-    expect(await totals()).toEqual(['electricity 119.00', 'electricity 160.00']);
+    expect(await totals()).toEqual(['electricity 279.00']);
     for (const value of [1, 2]) expect(await keep({ ...kWh, role: 'heat-pump', columns: { value } })).toBeNull();
     expect(await keep(kWh)).toBeNull();
   });
@@ -84,14 +84,14 @@ test('a part taken back is not brought again beside the same part kept since', a
   const first = await keep({ sheet: 'Gas' });
   await call('evidence.undo', { evidenceId: first!.id });
   await keep({ sheet: 'Gas', carrier: 'gas' });
-  await keep();
+  await keep({ sheet: 'Electricity' });
   await expect(call('evidence.restore', { evidenceId: first!.id })).rejects.toMatchObject({ code: 'already-there' });
   expect(await totals()).toEqual(['gas 210.00', 'electricity 41.76']);
 });
 
 test('a household with two sheets of one workbook goes through its file, and with one sheet twice it does not', async () => {
   const { keep, call, open } = await homeWith('meters.xlsx', twoMeters);
-  await keep();
+  await keep({ sheet: 'Electricity' });
   await keep({ sheet: 'Gas' });
   const { household, evidence } = await open();
   const out = await call<{ base64: string }>('household.export', { id: household.id });

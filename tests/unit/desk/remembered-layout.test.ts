@@ -5,8 +5,10 @@ import { remarkSentence } from '../../../src/words/remarks.ts';
 import { openHome } from './open-home.ts';
 
 /** Days that stay below the 13th leave day and month open; the amount tells the files apart. */
-const fileOf = (amount: number, headings = 'When,Used') =>
-  [headings, ...Array.from({ length: 12 }, (_, i) => `03/${String(i + 1).padStart(2, '0')}/2025,${amount}`)].join('\n');
+const fileOf = (amount: number, headings = 'When,Used', days = 12) =>
+  [headings, ...Array.from({ length: days }, (_, i) => `03/${String(i + 1).padStart(2, '0')}/2025,${amount}`)].join(
+    '\n',
+  );
 
 async function openLook() {
   const home = openHome();
@@ -32,7 +34,7 @@ test('corrections are taken for the next file of that shape, with a remark, and 
   expect(remembered(next).map(remarkSentence)).toEqual([
     'next.csv has the headings of an earlier file, so what you chose for that was taken here too: gas, in m³, month first. Look whether it holds for this file.',
   ]);
-  const kept = await home.bring('second.csv', fileOf(6));
+  const kept = await home.bring('second.csv', fileOf(6), { calorificMJPerM3: 39.5 });
   expect(kept.series[0]!.total).toBeCloseTo(next.series[0]!.total, 9);
   expect(kept.remarks.some(({ code }) => code === 'layout-remembered')).toBe(true);
 });
@@ -42,7 +44,7 @@ test.each<[string, string, IntakeChoices]>([
   ['a wish to decide anew', fileOf(6), { anew: true }],
 ])('%s: nothing is taken over', async (_, text, choices) => {
   const { home, look } = await openLook();
-  await home.bring('first.csv', fileOf(5), { carrier: 'gas', unit: 'm³', dayFirst: false });
+  await home.bring('first.csv', fileOf(5), { carrier: 'gas', unit: 'm³', dayFirst: false, calorificMJPerM3: 39 });
   const next = await look(text, choices);
   expect(remembered(next)).toEqual([]);
   expect(next.choices.carrier).not.toBe('gas');
@@ -50,13 +52,15 @@ test.each<[string, string, IntakeChoices]>([
 
 test('a new choice goes before the remembered one, and a file kept anew without choices forgets it', async () => {
   const { home, look } = await openLook();
-  await home.bring('first.csv', fileOf(5), { carrier: 'gas', unit: 'kWh' });
-  expect((await look(fileOf(6), { carrier: 'electricity' })).choices).toMatchObject({
+  const headings = 'When,Electricity (kWh)';
+  await home.bring('first.csv', fileOf(5, headings), { carrier: 'gas', unit: 'kWh', dayFirst: false });
+  expect((await look(fileOf(6, headings), { carrier: 'electricity' })).choices).toMatchObject({
     carrier: 'electricity',
     unit: 'kWh',
   });
-  await home.bring('second.csv', fileOf(7), { anew: true });
-  expect(remembered(await look(fileOf(8)))).toEqual([]);
+  // Thirty days leave nothing to ask.
+  await home.bring('second.csv', fileOf(7, headings, 30), { anew: true });
+  expect(remembered(await look(fileOf(8, headings)))).toEqual([]);
 });
 
 test('a file that is refused leaves the memory as it was', async () => {
@@ -74,7 +78,7 @@ test.each<[string, string, boolean]>([
   ['headings', fileOf(6), false],
 ])('without headings, then %s: taken over %s', async (_, text, taken) => {
   const { home, look } = await openLook();
-  await home.bring('first.csv', bare(',5'), { carrier: 'gas', unit: 'm³', dayFirst: false });
+  await home.bring('first.csv', bare(',5'), { carrier: 'gas', unit: 'm³', dayFirst: false, calorificMJPerM3: 39 });
   const next = await look(text);
   expect(next.choices.carrier === 'gas').toBe(taken);
   expect(next.remarks.filter(({ code }) => code === 'layout-remembered-bare').map(remarkSentence)).toEqual(

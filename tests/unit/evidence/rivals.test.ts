@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { accountRecords } from '../../../src/model/demand/account-records.ts';
+import { accountFiles } from '../../../src/model/demand/account-records.ts';
 import { findRivals, settleBeside } from '../../../src/model/evidence/rivals.ts';
 import type { Series } from '../../../src/model/shapes/evidence.ts';
 import { emptyHousehold } from '../../../src/model/shapes/household.ts';
@@ -81,8 +81,18 @@ describe('once it is said what they are', () => {
     };
     const weather = days('w', '2025-01-01', ten(5), { carrier: 'outdoor-temperature', role: 'weather' });
     const sun = days('s', '2025-01-01', ten(3), { carrier: 'electricity', role: 'generation' });
-    const accounts = accountRecords(household, [...own, weather, sun], [...joined, weather, sun]);
-    expect(accounts.map(({ series, use }) => `${series.id} ${use}`)).toEqual([
+    const file = {
+      id: 'e',
+      householdId: 'h',
+      fileName: 'f',
+      importedOn: '',
+      sha256: '',
+      shape: '',
+      remarks: [],
+      series: [...own, weather, sun].map((one) => ({ ...one, name: one.id })),
+    };
+    const [account] = accountFiles(household, [file], [...joined, weather, sun]);
+    expect(account!.records.map(({ name, use }) => `${name} ${use}`)).toEqual([
       'a heat',
       'b aside',
       'w weather',

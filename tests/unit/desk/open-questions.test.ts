@@ -1,0 +1,59 @@
+/** What is asked about a file has to be answered before the desk keeps it, whoever asks. */
+import { expect, test } from 'vitest';
+import type { IntakePreview } from '../../../src/intake/intake.ts';
+import { openHome } from './open-home.ts';
+
+const hours = (heading: string, kWh = 1) =>
+  [
+    `Start,${heading}`,
+    ...Array.from(
+      { length: 24 * 10 },
+      (_, i) => `${new Date(Date.UTC(2026, 0, 1) + i * 3_600_000).toISOString()},${kWh}`,
+    ),
+  ].join('\n');
+
+test('an open question refuses with its code and the key that answers it, and nothing is kept', async () => {
+  const home = openHome();
+  await home.create();
+  await expect(home.bring('used.csv', hours('Used (kWh)'))).rejects.toMatchObject({
+    code: 'carrier-guessed',
+    where: 'used.csv, column Used (kWh)',
+    remedy: expect.stringContaining('“choices”: { "carrier": "electricity" }'),
+  });
+  expect((await home.open()).evidence).toEqual([]);
+  const kept = await home.bring('used.csv', hours('Used (kWh)'), { carrier: 'electricity' });
+  expect(kept.series[0]!.total).toBeCloseTo(240, 9);
+});
+
+test('two meters on the same days are asked about by the desk too', async () => {
+  const home = openHome();
+  await home.create();
+  await home.bring('one.csv', hours('Electricity used (kWh)'));
+  const other = hours('Night electricity of the annexe (kWh)', 3).replaceAll('Night ', '');
+  await expect(home.bring('two.csv', other)).rejects.toMatchObject({ code: 'records-asked' });
+  expect((await home.open()).evidence).toHaveLength(1);
+  const { beside } = (await home.bring('two.csv', other, { beside: 'aside' })).series[0]!;
+  expect(beside).toBe('aside');
+});
+
+test('what is said of one home does not hold for the next file with the same headings', async () => {
+  const home = openHome();
+  const householdId = await home.create();
+  await home.bring('one.csv', hours('Electricity used (kWh)'), { beside: 'aside', stamp: 'start' });
+  const bytes = new TextEncoder().encode(hours('Electricity used (kWh)', 2));
+  const { fileId } = await home.call<{ fileId: string }>('file.offer', { fileName: 'next.csv', bytes });
+  const { choices, records } = await home.call<IntakePreview>('evidence.preview', { fileId, householdId, choices: {} });
+  expect([choices.stamp, choices.beside]).toEqual(['start', undefined]);
+  expect(records).toEqual([{ name: 'Electricity used (kWh)', use: 'rest-of-home' }]);
+});
+
+test('a later file of a meter that is kept aside stays aside with it', async () => {
+  const home = openHome();
+  await home.create();
+  await home.bring('one.csv', hours('Electricity used (kWh)'));
+  const annexe = (first: number) =>
+    hours('Electricity of the annexe (kWh)', 3).replaceAll('2026-01-', first === 1 ? '2026-01-' : '2026-02-');
+  await home.bring('january.csv', annexe(1), { beside: 'aside' });
+  await home.bring('february.csv', annexe(2), { beside: 'aside' });
+  expect((await home.open()).series.map(({ total }) => Math.round(total))).toEqual([240]);
+});
