@@ -55,6 +55,7 @@ import {
 import { boundaryName, designedSentence } from '../words/machine.ts';
 import {
   capitalised,
+  chance,
   exactKWh,
   exactPounds,
   factor,
@@ -62,7 +63,6 @@ import {
   longDate,
   monthSpan,
   pence,
-  percent,
   poundsAndPence,
   poundsRange,
   unknown,
@@ -145,7 +145,7 @@ function costRow(system: SystemResult, source: 'ground' | 'air', versus: Versus 
     exactPounds(split.servicePence),
     exactKWh(bought.value),
     pence(pencePerKWhHeat.value),
-    versus ? percent(versus.chanceLess) : '',
+    versus ? chance(versus.chanceLess) : '',
   ];
 }
 

@@ -142,7 +142,13 @@ export function percent(share: number): string {
   return Number.isFinite(share) ? say('{count}%', { count: grouped(share * 100) }) : unknown();
 }
 
-/** The same to a tenth where it has one: 0.035 gives "3.5%". */
+/** A chance, which is never told as certain either way: 0.998 gives "over 99%". */
+export function chance(share: number): string {
+  if (share > 0.99) return say('over {chance}', { chance: percent(0.99) });
+  return share < 0.01 ? say('under {chance}', { chance: percent(0.01) }) : percent(share);
+}
+
+/** A share to a tenth of a percent where it has one: 0.035 gives "3.5%". */
 export function exactPercent(share: number): string {
   const tenths = Math.round(share * 1000) / 10;
   return Number.isFinite(tenths) && !Number.isInteger(tenths)

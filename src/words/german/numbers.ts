@@ -9,6 +9,8 @@ export const NUMBERS: Catalogue = {
   '1 unit': '1 Kilowattstunde',
   '{count} units': '{count} Kilowattstunden',
   '{count}%': '{count} %',
+  'over {chance}': 'über {chance}',
+  'under {chance}': 'unter {chance}',
   no: 'keine',
   one: 'eine',
   two: 'zwei',

@@ -67,6 +67,14 @@ describe('energy, prices, shares', () => {
     expect(words.pence(26.31)).toBe('26.3 p');
     expect(words.pence(-2)).toBe('−2.0 p');
     expect(words.percent(0.844)).toBe('84%');
+    expect([0.004, 0.0101, 0.5, 0.99, 0.998, 1].map(words.chance)).toEqual([
+      'under 1%',
+      '1%',
+      '50%',
+      '99%',
+      'over 99%',
+      'over 99%',
+    ]);
     expect(words.degrees(45)).toBe('45 °C');
     expect(words.degrees(15.5)).toBe('15.5 °C');
     expect(words.degrees(-0.01)).toBe('0 °C');
