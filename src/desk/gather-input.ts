@@ -80,9 +80,13 @@ function refuseTwice(seen: Evidence[], evidence: Evidence): void {
   seen.push(evidence);
 }
 
-/** The bill to check; its units come from the heat pump's own readings where the file does not say them. */
+/**
+ * The bill to check; its units come from the heat pump's own readings where the file does not say them. What a bill of the
+ * whole home holds beside heating stays unknown where the file does not say it.
+ */
 export function billOf(check: InputCheck, estimateId: string, series: readonly Series[]): BillCheckInput {
-  const boughtKWh = check.boughtKWh ?? heatPumpUnits(series, check.from, check.to);
+  const readKWh = check.boughtKWh === undefined ? heatPumpUnits(series, check.from, check.to) : undefined;
+  const boughtKWh = check.boughtKWh ?? readKWh;
   if (boughtKWh === undefined) {
     throw new DeskError({
       code: 'no-units',
@@ -94,5 +98,6 @@ export function billOf(check: InputCheck, estimateId: string, series: readonly S
       remedy: say('Write the units of the bill, or name a file with the heat pump’s own readings for those days.'),
     });
   }
-  return { ...check, estimateId, boughtKWh, otherKWh: check.otherKWh ?? 0 };
+  const nothingElse = check.meter === 'heat-pump' || readKWh !== undefined ? { otherKWh: 0 } : {};
+  return { ...nothingElse, ...check, estimateId, boughtKWh };
 }

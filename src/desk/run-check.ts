@@ -1,5 +1,6 @@
 /** Holds a written estimate against a later bill, with everything that the evidence says about its days. */
 
+import { doubtsOf } from '../model/bill-gap/bill-doubts.ts';
 import { findBillFaults } from '../model/bill-gap/bill-faults.ts';
 import { checkBill } from '../model/bill-gap/check-bill.ts';
 import { followEstimate } from '../model/bill-gap/follow-months.ts';
@@ -61,8 +62,10 @@ export function runCheck(run: CheckRun): BillCheck {
   const months = followEstimate(estimate, series, reference);
   const findings = findingsOf({ ...run, meters: series }, check);
   const notSeen = notSeenIn(run, findings);
+  const doubts = doubtsOf(bill, series, run.household);
   return {
     ...check,
+    ...(doubts.length > 0 ? { doubts } : {}),
     ...(readings.length > 0 || findings.length > 0 ? { findings } : {}),
     ...(months.length > 0 ? { months } : {}),
     ...(notSeen.length > 0 ? { notSeen } : {}),

@@ -13,6 +13,7 @@ import { refuseFaultyBill, runCheck } from '../desk/run-check.ts';
 import type { BillCheck } from '../model/shapes/bill-check.ts';
 import type { Series } from '../model/shapes/evidence.ts';
 import type { WrittenEstimate } from '../model/shapes/written-estimate.ts';
+import { say } from '../words/say.ts';
 
 export interface Reckoned {
   readonly whole: WholeHousehold;
@@ -71,9 +72,9 @@ export async function reckonHousehold(
   if (!bill) {
     throw new DeskError({
       code: 'no-check',
-      message: `${basename(path)} holds no bill to check.`,
+      message: say('{file} holds no bill to check.', { file: basename(path) }),
       where: `${basename(path)}, check`,
-      remedy: 'Add “check” with the dates, the units and the price of the bill.',
+      remedy: say('Add “check” with the dates, the units and the price of the bill.'),
     });
   }
   const known = { household, series, readings: readingsInMemory(whole) };

@@ -16,7 +16,7 @@ import { checkSite } from '../model/site-readings/check-site.ts';
 import { ownMachine } from '../model/site-readings/expected-cop.ts';
 import { referenceOf } from '../reference/index.ts';
 import { siteTables } from '../reference/site-tables.ts';
-import { causeName, insideOf, nextSentence, verdictSentence } from '../words/check.ts';
+import { causeName, checkSentence, doubtSentences, fairSentence, insideOf, nextSentence } from '../words/check.ts';
 import {
   costSentence,
   designSentence,
@@ -259,7 +259,10 @@ function monthLines({ months, input }: BillCheck): string[] {
 
 export function checkText(check: BillCheck): string[] {
   return [
-    verdictSentence(check),
+    checkSentence(check),
+    ...doubtSentences(check),
+    ...(check.verdict === 'unknown' ? [say('Type it as “otherKWh” under “check” in the household file.')] : []),
+    fairSentence(check),
     ...inColumns([
       [say('from the promise to the bill'), say('difference'), say('trust'), say('joined in it')],
       ...check.parts.map((part) => [

@@ -1,8 +1,8 @@
 /** A bill held against a written estimate: first whether it lies inside what was estimated, then why it differs. */
 
 import type { NextStep } from '../model/bill-gap/next-steps.ts';
-import type { BillCause, BillCheck } from '../model/shapes/bill-check.ts';
-import { listed, poundsRange, spokenPounds } from './numbers.ts';
+import type { BillCause, BillCheck, BillDoubt } from '../model/shapes/bill-check.ts';
+import { exactKWh, listed, poundsRange, spokenKWh, spokenPounds } from './numbers.ts';
 import { phrase, say } from './say.ts';
 import { lookUp, unknownName, unknownSentence } from './unknown.ts';
 
@@ -15,39 +15,126 @@ type Verdict = Pick<BillCheck, 'verdict' | 'expected' | 'actualPence'> & Partial
 const knowsWeather = ({ parts }: Verdict): boolean =>
   parts === undefined || parts.some(({ cause }) => cause === 'weather');
 
-/** First: inside, above or below what was estimated for these very days, price and weather. */
-export function verdictSentence(check: Verdict, whose: 'the' | 'your' = 'the'): string {
-  const fair = fairSentence(check, whose);
-  return isJudged(check) && check.verdict === 'inside' ? `${fair} ${say('The bill lies inside.')}` : fair;
-}
-
 const isJudged = ({ expected, actualPence }: Verdict): boolean =>
   Number.isFinite(actualPence) && Number.isFinite(expected.value);
 
-/** The same where the page has said already that the bill lies inside. */
-export function fairSentence(check: Verdict, whose: 'the' | 'your' = 'the'): string {
+type Doubted = Verdict & Partial<Pick<BillCheck, 'doubts'>>;
+
+const CONTRADICTIONS: readonly BillDoubt['code'][] = [
+  'bill-above-readings',
+  'bill-below-readings',
+  'units-hold-other',
+  'machine-above-home',
+];
+
+/** The headline, with one amount: evidence that contradicts itself, else inside, above or below the range. */
+export function checkSentence(check: Doubted): string {
+  const contradiction = (check.doubts ?? []).find(({ code }) => CONTRADICTIONS.includes(code));
+  if (!contradiction || !isJudged(check)) return verdictSentence(check);
+  const isAmount = contradiction.code.startsWith('bill-') && Math.abs(contradiction.pence) >= NOTHING_PENCE;
+  return isAmount ? againstReadings(contradiction) : doubtSentence(contradiction);
+}
+
+/** Inside, above or below the range of the estimate. */
+export function verdictSentence(check: Verdict): string {
   const { verdict, expected, actualPence } = check;
   if (!isJudged(check)) return say('This bill cannot be judged yet.');
-  const fair = say(
-    '{whose, select, your {Your} other {The}} bill is {amount}. For {weather, select, known {these days, this price and this weather} other {these days and this price}} the promise comes to {range}.',
-    {
-      whose,
-      amount: spokenPounds(actualPence),
-      weather: knowsWeather(check) ? 'known' : 'unknown',
-      range: poundsRange(expected.low, expected.high),
-    },
-  );
-  if (verdict === 'inside') return fair;
-  const edge = Math.abs(verdict === 'above' ? actualPence - expected.high : expected.low - actualPence);
-  const lies =
-    edge < NOTHING_PENCE
-      ? say('The bill lies just {verdict, select, above {above} other {below}} that.', { verdict })
-      : say('The bill lies {amount} {verdict, select, above {above} other {below}} that.', {
-          verdict,
-          amount: spokenPounds(edge),
-        });
-  return `${fair} ${lies}`;
+  const amount = spokenPounds(actualPence);
+  if (verdict === 'inside') return say('The bill of {amount} lies inside the range of our estimate.', { amount });
+  if (verdict === 'unknown')
+    return say('The bill of {amount} is for the whole home, so it does not show yet what heating took.', { amount });
+  const edge = verdict === 'above' ? actualPence - expected.high : expected.low - actualPence;
+  if (edge < NOTHING_PENCE)
+    return say(
+      'The bill of {amount} lies just {verdict, select, above {above} other {below}} the range of our estimate.',
+      { amount, verdict },
+    );
+  return say('The bill lies {amount} {verdict, select, above {above} other {below}} the range of our estimate.', {
+    amount: spokenPounds(edge),
+    verdict,
+  });
 }
+
+const againstReadings = ({ pence }: BillDoubt): string =>
+  say(
+    'The bill charges about {amount} {way, select, more {more} other {less}} than the meter’s readings of the same days come to.',
+    { amount: spokenPounds(Math.abs(pence)), way: pence > 0 ? 'more' : 'less' },
+  );
+
+/** The range behind the headline, and the bill beside it. */
+export function fairSentence(check: Verdict): string {
+  if (!isJudged(check)) return '';
+  const weather = knowsWeather(check) ? 'known' : 'unknown';
+  const range = poundsRange(check.expected.low, check.expected.high);
+  if (check.verdict === 'unknown')
+    return say(
+      'For {weather, select, known {these days, this price and this weather} other {these days and this price}} our estimate for heating and hot water alone is {range}.',
+      { weather, range },
+    );
+  return say(
+    'For {weather, select, known {these days, this price and this weather} other {these days and this price}} our estimate is {range}; the bill is {amount}.',
+    { weather, range, amount: spokenPounds(check.actualPence) },
+  );
+}
+
+/** What is said before any cause, with what puts it right; then inside or outside, where the headline does not say it. */
+export function doubtSentences(check: Doubted): string[] {
+  const told = (check.doubts ?? []).map((doubt) => `${doubtSentence(doubt)} ${doubtRemedy(doubt)}`);
+  const verdict = verdictSentence(check);
+  return checkSentence(check) === verdict ? told : [...told, verdict];
+}
+
+function doubtSentence(doubt: BillDoubt): string {
+  const { code, meterName = '', billKWh, readKWh, daysRead = 0, days = 0 } = doubt;
+  const values = { meter: meterName, bill: exactKWh(billKWh), read: exactKWh(readKWh) };
+  switch (code) {
+    case 'bill-above-readings':
+    case 'bill-below-readings':
+      return say('The bill has {bill}. For the same days “{meter}” shows {read}.', values);
+    case 'units-hold-other':
+      return say(
+        'The units given for heating are all that “{meter}” shows, so other things are still in them.',
+        values,
+      );
+    case 'machine-above-home':
+      return say('The heat pump’s own meter shows {read}, and the bill of the whole home only {bill}.', values);
+    case 'readings-cover-part':
+      if (daysRead === 0)
+        return say('“{meter}” has no readings for the days of this bill, so nothing confirms its {bill}.', values);
+      return say(
+        '“{meter}” has readings for {daysRead} of the bill’s {days} days, {read} in all. The other days would have to hold {rest}.',
+        { ...values, daysRead, days, rest: exactKWh(billKWh - readKWh) },
+      );
+    case 'other-unknown':
+      return say(
+        'Nobody has said how much of this bill went into other things. In a home like this it is usually about {usual}.',
+        { usual: spokenKWh(readKWh) },
+      );
+  }
+}
+
+function doubtRemedy({ code, billKWh, readKWh, daysRead = 0, days = 0 }: BillDoubt): string {
+  switch (code) {
+    case 'bill-above-readings':
+    case 'bill-below-readings':
+      return say('Before anybody looks for a cause: read the meter today, and ask the supplier to check the bill.');
+    case 'units-hold-other':
+      return say('Give the units without other things, or leave out what went into them.');
+    case 'machine-above-home':
+      return say('Compare the numbers of both meters and the days of their readings.');
+    case 'readings-cover-part':
+      return daysRead > 0
+        ? say('That is {rest} a day, against {read} on the days with readings. Bring in the missing days.', {
+            rest: unitsADay(billKWh - readKWh, days - daysRead),
+            read: unitsADay(readKWh, daysRead),
+          })
+        : say('Bring in readings of these days, or compare the meter with the bill’s last reading.');
+    case 'other-unknown':
+      return say('Until somebody says it, it stays in one part with the heating.');
+  }
+}
+
+const unitsADay = (kWh: number, days: number): string => exactKWh(kWh / days);
 
 type Estimated = Pick<BillCheck, 'actualPence' | 'estimatedPence' | 'seasonPence'>;
 
@@ -61,20 +148,12 @@ export const estimatedForDaysPence = ({
 export const partsForDays = ({ parts, seasonPence }: Pick<BillCheck, 'parts' | 'seasonPence'>) =>
   seasonPence === undefined ? parts : parts.filter(({ cause }) => cause !== 'days');
 
-/** Against the promise for these days: "The bill is £212 above the promise." */
+/** Against the estimate for these days: "The bill is £212 above the estimate." */
 export function differenceFromEstimate(check: Estimated): string {
   const difference = check.actualPence - estimatedForDaysPence(check);
-  if (!Number.isFinite(difference)) return say('The bill and the promise cannot be compared yet.');
-  if (Math.abs(difference) < NOTHING_PENCE) return say('The bill is as promised.');
-  return say('The bill is {amount} {way, select, above {above} other {below}} the promise.', byHowMuch(difference));
-}
-
-/** The same where the sentence before has named the bill: "It is £212 above the promise." */
-function andDifference(check: Estimated): string {
-  const difference = check.actualPence - estimatedForDaysPence(check);
-  if (!Number.isFinite(difference)) return differenceFromEstimate(check);
-  if (Math.abs(difference) < NOTHING_PENCE) return say('It is as promised.');
-  return say('It is {amount} {way, select, above {above} other {below}} the promise.', byHowMuch(difference));
+  if (!Number.isFinite(difference)) return say('The bill and the estimate cannot be compared yet.');
+  if (Math.abs(difference) < NOTHING_PENCE) return say('The bill is as estimated.');
+  return say('The bill is {amount} {way, select, above {above} other {below}} the estimate.', byHowMuch(difference));
 }
 
 const byHowMuch = (difference: number) => ({
@@ -90,41 +169,6 @@ export const leftPence = ({ actualPence, expected, parts }: Verdict): number =>
   parts?.filter(({ cause }) => !PUT_RIGHT.includes(cause)).reduce((sum, { pence }) => sum + pence, 0) ??
   actualPence - expected.value;
 
-function leftSentence(check: Verdict): string {
-  const left = leftPence(check);
-  if (!Number.isFinite(left)) return '';
-  const right = knowsWeather(check) ? 'weather' : 'season';
-  if (Math.abs(left) < NOTHING_PENCE)
-    return say('With {right, select, weather {weather} other {season}} and price put right, the bill is as promised.', {
-      right,
-    });
-  return say(
-    'With {right, select, weather {weather} other {season}} and price put right, the bill is still {amount} {way, select, above {higher} other {lower}} than promised.',
-    { right, ...byHowMuch(left) },
-  );
-}
-
-/** The same with where that puts the bill. */
-export function leftOverSentence(check: Verdict): string {
-  const left = leftSentence(check);
-  if (!(Math.abs(leftPence(check)) >= NOTHING_PENCE)) return left;
-  return `${left} ${say(
-    check.verdict === 'inside' ? 'That is within the range we gave.' : 'That is outside the range we gave.',
-  )}`;
-}
-
-const LIES: Readonly<Record<BillCheck['verdict'], string>> = {
-  inside: phrase('The bill lies inside the promised range.'),
-  above: phrase('The bill lies above the promised range.'),
-  below: phrase('The bill lies below the promised range.'),
-};
-
-/** The opening of the page: inside, above or below; then the difference, and what is left of it. */
-export function checkSentence(check: Verdict & Estimated): string {
-  const lies = Number.isFinite(check.actualPence) ? say(LIES[check.verdict]) : '';
-  return [lies, andDifference(check), leftSentence(check)].filter(Boolean).join(' ');
-}
-
 /** Why a winter bill is no even slice of the yearly figure; empty where the season makes no odds. */
 export function seasonSentence({
   estimatedPence,
@@ -132,7 +176,7 @@ export function seasonSentence({
 }: Pick<BillCheck, 'estimatedPence' | 'seasonPence'>): string {
   if (seasonPence === undefined || !(Math.abs(seasonPence - estimatedPence) >= NOTHING_PENCE)) return '';
   return say(
-    'An even slice of the year would be {slice}. These are {season, select, cold {cold} other {mild}} days, so the promise for them is {season, select, cold {more} other {less}}: {amount}.',
+    'An even slice of the year would be {slice}. These are {season, select, cold {cold} other {mild}} days, so the estimate for them is {season, select, cold {more} other {less}}: {amount}.',
     {
       slice: spokenPounds(estimatedPence),
       season: seasonPence > estimatedPence ? 'cold' : 'mild',
@@ -147,14 +191,14 @@ const CAUSES: Readonly<Record<BillCause, { readonly up: string; readonly down: s
   weather: { up: phrase('Colder weather'), down: phrase('Milder weather') },
   when: { up: phrase('Used at dearer hours'), down: phrase('Used at cheaper hours') },
   'standing-charge': { up: phrase('Higher standing charge'), down: phrase('Lower standing charge') },
-  'heat-used': { up: phrase('More heat used'), down: phrase('Less heat used') },
-  'hot-water': { up: phrase('More hot water'), down: phrase('Less hot water') },
-  efficiency: { up: phrase('Lower factor'), down: phrase('Better factor') },
+  'heat-used': { up: phrase('More heat made'), down: phrase('Less heat made') },
+  'hot-water': { up: phrase('More for hot water'), down: phrase('Less for hot water') },
+  efficiency: { up: phrase('More units for the heat'), down: phrase('Fewer units for the heat') },
   backup: { up: phrase('Backup heater'), down: phrase('Backup heater') },
   'other-electricity': { up: phrase('Other electricity'), down: phrase('Other electricity') },
-  rooms: { up: phrase('More for warm rooms'), down: phrase('Less for warm rooms') },
-  steady: { up: phrase('More all year round'), down: phrase('Less all year round') },
-  metering: { up: phrase('Estimated reading'), down: phrase('Estimated reading') },
+  rooms: { up: phrase('More in the cold'), down: phrase('Less in the cold') },
+  steady: { up: phrase('More in any weather'), down: phrase('Less in any weather') },
+  metering: { up: phrase('More billed than read'), down: phrase('Less billed than read') },
   rest: { up: phrase('All the rest'), down: phrase('All the rest') },
 };
 
@@ -168,10 +212,7 @@ export function causeName(cause: string, pence: number): string {
 /** Causes that need another word where they do something. */
 const DOERS: Readonly<Record<string, { readonly up: string; readonly down: string }>> = {
   'standing-charge': { up: phrase('A higher standing charge'), down: phrase('A lower standing charge') },
-  'heat-used': { up: phrase('Using more heat'), down: phrase('Using less heat') },
-  efficiency: { up: phrase('A lower factor'), down: phrase('A better factor') },
   backup: { up: phrase('The backup heater'), down: phrase('The backup heater') },
-  metering: { up: phrase('An estimated reading'), down: phrase('An estimated reading') },
 };
 
 /** One step of the bridge: "Colder weather added about £58." */
@@ -204,7 +245,7 @@ const INSIDE: Readonly<Record<string, string>> = {
   efficiency: phrase('how well the machine works'),
   backup: phrase('the backup heater'),
   'other-electricity': phrase('other electricity'),
-  metering: phrase('an estimated reading'),
+  metering: phrase('a wrong reading'),
   weather: phrase('the weather'),
 };
 
@@ -240,10 +281,10 @@ export function unknownSentences({ input, parts }: Pick<BillCheck, 'input' | 'pa
 }
 
 const NEXT: Readonly<Record<NextStep, string>> = {
-  'actual-reading': phrase('Read the meter yourself today, since the bill rests on an estimate.'),
+  'actual-reading': phrase('Read the meter yourself today, and give the reading to the supplier.'),
   'outdoor-temperature': phrase('Find how cold those days were, from a file of outdoor temperatures near the home.'),
   'heat-pump-meter': phrase('Read the machine’s own meter, or have one fitted by a licensed electrician.'),
-  'heat-meter': phrase('Read how much heat the machine says it has made. It tells heat used from how well it works.'),
+  'heat-meter': phrase('Read how much heat the machine says it has made. It shows how well it works.'),
   'flow-temperature': phrase('Note how hot the water to the radiators is, and how cold it is outside at that hour.'),
   'immersion-hours': phrase('See how many hours the immersion or backup heater has run.'),
   'who-is-at-home': phrase('Ask who is at home, how warm the rooms are, and whether more rooms are heated.'),

@@ -3,7 +3,7 @@
 import type { NextStep } from '../model/bill-gap/next-steps.ts';
 import { addDays } from '../model/calendar/civil.ts';
 import type { BillCheck, CheckFinding } from '../model/shapes/bill-check.ts';
-import { causeSentence, leftOverSentence, partsForDays, seasonSentence, verdictSentence } from './check.ts';
+import { causeSentence, checkSentence, doubtSentences, fairSentence, partsForDays, seasonSentence } from './check.ts';
 import { askSentence, costOfFinding, homeSentence, sureShort } from './findings.ts';
 import { longDate } from './numbers.ts';
 import { phrase, say } from './say.ts';
@@ -32,7 +32,7 @@ export function letterVerdict(check: BillCheck): string {
     from: longDate(from),
     to: longDate(addDays(to, -1)),
   });
-  return [which, verdictSentence(check, 'your'), leftOverSentence(check)].filter(Boolean).join(' ');
+  return [which, checkSentence(check), ...doubtSentences(check), fairSentence(check)].filter(Boolean).join(' ');
 }
 
 export function letterThanks(): string {

@@ -164,6 +164,7 @@ const VERDICTS = {
   inside: phrase('{amount}, inside the estimate’s range'),
   above: phrase('{amount}, above the estimate’s range'),
   below: phrase('{amount}, below the estimate’s range'),
+  unknown: phrase('{amount}, for the whole home'),
 };
 
 function checkLine({ checks, estimates }: ThreadInput, line: Line): ThreadLine {

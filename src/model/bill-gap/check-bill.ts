@@ -7,6 +7,7 @@ import type { WrittenEstimate } from '../shapes/written-estimate.ts';
 import { standingPencePerDayInclVat, versionOn } from '../tariff/slot-price.ts';
 import { roundToPenny } from '../units/money.ts';
 import { actualWeather } from './actual-weather.ts';
+import { isOtherUnknown } from './bill-doubts.ts';
 import { findBillFaults } from './bill-faults.ts';
 import { type BillPartsInput, billParts } from './bill-parts.ts';
 import { spaceInWeather } from './cost-state.ts';
@@ -53,7 +54,7 @@ export function checkBill(input: {
   const estimatedPence = roundToPenny(estimated.equalSharePence) + (standing?.estimatedPence ?? 0);
   const seasonPence = roundToPenny(estimated.pence) + (standing?.estimatedPence ?? 0);
   const actualPence = unitsPence + billed;
-  const verdict = actualPence > expected.high ? 'above' : actualPence < expected.low ? 'below' : 'inside';
+  const verdict = isOtherUnknown(bill) ? 'unknown' : verdictOf(actualPence, expected);
   const leftOver = expected.value > 0 ? actualPence / expected.value - 1 : 0;
   return {
     id,
@@ -72,6 +73,9 @@ export function checkBill(input: {
     next: nextSteps(bill, verdict, leftOver, weather !== null),
   };
 }
+
+const verdictOf = (pence: number, { low, high }: { readonly low: number; readonly high: number }) =>
+  pence > high ? 'above' : pence < low ? 'below' : 'inside';
 
 /** Standing charge [pence, whole] of the bill's days on both sides; null unless both are known. */
 function standingOf(estimate: WrittenEstimate, bill: BillCheckInput, days: number): BillPartsInput['standing'] {

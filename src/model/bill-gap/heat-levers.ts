@@ -160,9 +160,9 @@ function restLever({ bill, estimated, expectedSpaceKWh, weatherGrade }: UnitsInp
       line(tell('units-on-bill'), bill.boughtKWh, 'kWh', meterGrade, tell(`bill-${bill.readings}`)),
       line(
         tell('other-taken-off'),
-        bill.otherKWh,
+        bill.otherKWh ?? 0,
         'kWh',
-        bill.otherKWh > 0 ? 'estimated' : 'measured',
+        (bill.otherKWh ?? 0) > 0 ? 'estimated' : 'measured',
         tell('the-bill'),
       ),
       line(tell('units-not-expected'), left.kWh - expectedKWh, 'kWh', 'estimated', tell('worked-out')),

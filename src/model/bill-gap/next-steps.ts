@@ -26,7 +26,7 @@ const LARGE_SHARE = 0.15;
  */
 export function nextSteps(
   bill: BillCheckInput,
-  verdict: 'inside' | 'above' | 'below',
+  verdict: 'inside' | 'above' | 'below' | 'unknown',
   leftOver: number,
   weatherKnown: boolean,
 ): NextStep[] {

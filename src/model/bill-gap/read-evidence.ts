@@ -9,6 +9,7 @@ import { bandPrices, bandsOf } from '../findings/slot-prices.ts';
 import type { BillCheckInput } from '../shapes/bill-check.ts';
 import type { Series } from '../shapes/evidence.ts';
 import type { TariffVersion } from '../shapes/tariff.ts';
+import { contradictingUnits, isOtherUnknown, unitsOfMeter } from './bill-doubts.ts';
 
 export interface BillEvidence {
   readonly series: readonly Series[];
@@ -33,15 +34,16 @@ const DARKEST_DAY = toDayNumber('2020-01-23');
  * The bill with what the readings add to it [kWh]; what somebody typed stands.
  * Sub-meter and heat meter: sums of their days. Heater: even steps on the machine's meter, the weekly one left out since
  * the estimate has it; where none was seen it stays unknown. Units that rose with the cold: all units less the line's
- * use on warm days. Units by price: by the clock.
+ * use on warm days. Units by price: by the clock. Where nobody has said what a bill of the whole home holds beside
+ * heating, the machine's meter says it; where the readings of the bill's own meter contradict it, they stand beside it.
  */
-export function withEvidence(bill: BillCheckInput, evidence: BillEvidence): BillCheckInput {
+export function withEvidence(given: BillCheckInput, evidence: BillEvidence): BillCheckInput {
   const { series, readings, version } = evidence;
   const used: string[] = [];
   const totalOf = (role: Series['role'], carrier: Series['carrier']): number | undefined => {
     for (const one of series) {
       if (one.role !== role || one.carrier !== carrier) continue;
-      const kWh = sumOfDays(one, bill);
+      const kWh = sumOfDays(one, given);
       if (kWh === undefined) continue;
       used.push(one.id);
       return kWh;
@@ -50,6 +52,7 @@ export function withEvidence(bill: BillCheckInput, evidence: BillEvidence): Bill
   };
   const machineKWh = totalOf('heat-pump', 'electricity');
   const heatKWh = totalOf('heat-output', 'heat');
+  const bill = otherByMeter(given, machineKWh);
   const outdoor = outdoorOf(series);
   const machine = readings.find(({ meter }) => meter === 'heat-pump');
   const machineDays = machine ? meterDays(machine, outdoor) : null;
@@ -59,7 +62,7 @@ export function withEvidence(bill: BillCheckInput, evidence: BillEvidence): Bill
   const ratesKWh = machineDays && version ? ratesOf(machineDays, version, bill) : undefined;
   const found = {
     heatPumpKWh: bill.meter === 'whole-house' ? machineKWh : undefined,
-    readKWh: bill.meter === 'heat-pump' && bill.readings !== 'actual' ? machineKWh : undefined,
+    readKWh: readUnits(bill, series, machineKWh),
     heatKWh,
     immersionKWh,
     spaceKWh,
@@ -68,6 +71,21 @@ export function withEvidence(bill: BillCheckInput, evidence: BillEvidence): Bill
   };
   const known = Object.fromEntries(Object.entries(found).filter(([, value]) => value !== undefined));
   return { ...known, ...bill };
+}
+
+/** What nobody has said of the whole home's bill, by the machine's own meter; all of its cost is shared out by units. */
+function otherByMeter(bill: BillCheckInput, machineKWh: number | undefined): BillCheckInput {
+  const { boughtKWh, totalPence } = bill;
+  if (!isOtherUnknown(bill) || machineKWh === undefined || machineKWh > boughtKWh) return bill;
+  const pence = totalPence === undefined ? {} : { totalPence: (totalPence * machineKWh) / boughtKWh };
+  return { ...bill, boughtKWh: machineKWh, otherKWh: boughtKWh - machineKWh, ...pence };
+}
+
+/** The bill's units by the readings, where it rests on an estimate or they contradict it. */
+function readUnits(bill: BillCheckInput, series: readonly Series[], machineKWh: number | undefined) {
+  if (bill.meter === 'heat-pump' && bill.readings !== 'actual') return machineKWh;
+  const kWh = contradictingUnits(bill, series);
+  return kWh === undefined ? undefined : Math.max(0, kWh - unitsOfMeter(bill) + bill.boughtKWh);
 }
 
 /** Units of a series over the bill's days; undefined where a day is missing. */
@@ -126,7 +144,7 @@ function spaceOf(
   const ofMachine = machineKWh !== undefined;
   const role = ofMachine ? 'heat-pump' : 'import';
   const meter = series.find((one) => one.role === role && one.carrier === 'electricity' && one.days);
-  if (!meter?.days || (!ofMachine && bill.meter === 'heat-pump')) return undefined;
+  if (!meter?.days || (!ofMachine && (bill.meter === 'heat-pump' || bill.otherKWh === undefined))) return undefined;
   const first = toDayNumber(meter.days.first);
   const end = toDayNumber(bill.to);
   const otherOn = otherByDay(bill);
@@ -152,7 +170,7 @@ function spaceOf(
  * The usual other electricity of a day [kWh]: the bill's, with more of it in the dark months.
  * Source of the shape: use of appliances by month in SAP, 1 + 0.157 cos(2π (month − 1.78) / 12), here by days (from memory).
  */
-function otherByDay({ from, to, otherKWh }: BillCheckInput): (dayNumber: number) => number {
+function otherByDay({ from, to, otherKWh = 0 }: BillCheckInput): (dayNumber: number) => number {
   const share = (day: number) => 1 + 0.157 * Math.cos((2 * Math.PI * (day - DARKEST_DAY)) / 365.25);
   let sum = 0;
   for (let day = toDayNumber(from); day < toDayNumber(to); day++) sum += share(day);

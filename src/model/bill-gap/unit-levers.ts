@@ -42,7 +42,7 @@ function otherLever(bill: BillCheckInput, kWh: number): Lever {
     inputs: [
       line(tell('units-usual-off'), bill.boughtKWh, 'kWh', 'estimated', tell('the-bill')),
       line(tell('units-of-pump'), bill.heatPumpKWh!, 'kWh', 'measured', tell('pump-meter')),
-      line(tell('other-taken-off'), bill.otherKWh, 'kWh', 'estimated', tell('told')),
+      line(tell('other-taken-off'), bill.otherKWh ?? 0, 'kWh', 'estimated', tell('told')),
       line(tell('other-beyond'), kWh, 'kWh', 'estimated', tell('worked-out')),
     ],
   };

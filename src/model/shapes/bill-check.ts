@@ -12,10 +12,19 @@ export const BillCheckInput = z.object({
   from: CivilDate,
   /** Exclusive. */
   to: CivilDate,
-  /** Units that heating and hot water used: the heat-pump sub-meter, or the whole house less `otherKWh`. */
-  boughtKWh: z.number().min(0),
-  /** Other electricity taken off a whole-house meter, kWh for the same days; 0 with a sub-meter. */
-  otherKWh: z.number().min(0),
+  boughtKWh: z
+    .number()
+    .min(0)
+    .describe(
+      'Net, in kWh: units that heating and hot water used. With "meter": "heat-pump" those of the heat pump\'s own meter; with "whole-house" the units of the bill less "otherKWh". Where "otherKWh" is not there, all units of the bill (gross).',
+    ),
+  otherKWh: z
+    .number()
+    .min(0)
+    .optional()
+    .describe(
+      'In kWh for the same days: what went into other things than heating and hot water, already taken off "boughtKWh". Not there with "whole-house": nobody knows, so "boughtKWh" holds it. 0 with "heat-pump".',
+    ),
   meter: z.enum(['heat-pump', 'whole-house']),
   pencePerKWh: z.number().min(0),
   /**
@@ -107,6 +116,33 @@ export const NotSeen = z.object({
 });
 export type NotSeen = z.infer<typeof NotSeen>;
 
+/**
+ * What is said before any cause, since it decides whether there is one. "bill-above-readings", "bill-below-readings": the
+ * bill's units against the readings of the same meter; "units-hold-other": the units given are those of the whole meter
+ * although other electricity was taken off them; "machine-above-home": the heat pump's meter shows more than the bill of
+ * the whole home; "readings-cover-part": days of the bill are not read; "other-unknown": nobody has said what a bill of the
+ * whole home holds beside heating, `readKWh` is what is usual.
+ */
+export const BillDoubt = z.object({
+  code: z.enum([
+    'bill-above-readings',
+    'bill-below-readings',
+    'units-hold-other',
+    'machine-above-home',
+    'readings-cover-part',
+    'other-unknown',
+  ]),
+  meterName: z.string().optional(),
+  /** All units of the bill's meter, and those by the readings. */
+  billKWh: z.number(),
+  readKWh: z.number(),
+  daysRead: z.int().optional(),
+  days: z.int().optional(),
+  /** What the bill charges beyond the readings; 0 where that cannot be said. */
+  pence: z.number(),
+});
+export type BillDoubt = z.infer<typeof BillDoubt>;
+
 /** One month after the written estimate, kWh. */
 export const FollowedMonth = z.object({
   /** "2026-01". */
@@ -147,7 +183,10 @@ export const BillCheck = z.object({
   actualPence: z.number(),
   /** Standing charge of these days inside `estimatedPence` and `seasonPence`, and inside `expected` and `actualPence`. */
   standing: z.object({ estimatedPence: z.number(), billedPence: z.number() }).optional(),
-  verdict: z.enum(['inside', 'above', 'below']),
+  /** Against `expected`; "unknown" where nobody knows how much of a whole home's bill heated. */
+  verdict: z.enum(['inside', 'above', 'below', 'unknown']),
+  /** Absent where bill and readings agree and nothing is unknown, and in checks from before it was kept. */
+  doubts: z.array(BillDoubt).optional(),
   /** Sum to actual − estimated, exactly. */
   parts: z.array(BillCheckPart),
   /** Codes of what to read or ask next; `NextStep` in `bill-gap/next-steps.ts` lists them. */

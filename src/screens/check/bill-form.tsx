@@ -3,6 +3,7 @@
 import { useEffect, useId, useRef, useState } from 'react';
 import { Said } from '../../charts/said.tsx';
 import type { BillPrefill, OpenHousehold } from '../../desk/contract.ts';
+import { usualOtherKWh } from '../../model/bill-gap/bill-doubts.ts';
 import { civilDateOf } from '../../model/calendar/instant.ts';
 import { sumRegisters } from '../../model/evidence/sum-registers.ts';
 import type { BillCheckInput } from '../../model/shapes/bill-check.ts';
@@ -26,16 +27,7 @@ import { DateEntry } from '../shared/date-entry.tsx';
 import { Field, fieldIds } from '../shared/field.tsx';
 import { NumberField } from '../shared/number-field.tsx';
 import { FigureButton } from '../shared/spoken.tsx';
-import {
-  dayBefore,
-  daysOf,
-  estimateInForce,
-  hasHole,
-  listBills,
-  listMeters,
-  listSpans,
-  usualOtherKWh,
-} from './bills.ts';
+import { dayBefore, daysOf, estimateInForce, hasHole, listBills, listMeters, listSpans } from './bills.ts';
 import {
   type CheckDraft,
   draftOfBill,
@@ -240,7 +232,7 @@ function BillFields(props: {
           value={draft.otherKWh}
           limits={{ min: 0, max: 200_000, unit: 'kWh' }}
           onChange={(otherKWh) => set({ otherKWh })}
-          note={say('Lights, cooking and the rest, for the same days. Summer months without heating show it.')}
+          note={say('Lights, cooking and the rest, for the same days. Leave it empty if nobody knows.')}
         />
       ) : null}
       <NumberField

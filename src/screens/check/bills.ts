@@ -1,8 +1,7 @@
 /** Bills and readings among the evidence that can be held against a written estimate. */
 
 import type { EstimateSummary } from '../../desk/contract.ts';
-import { addDays, COMMON_MONTH_DAYS, daysBetween, monthOf } from '../../model/calendar/civil.ts';
-import { restOfHome } from '../../model/comparison/rest-of-home.ts';
+import { addDays, daysBetween } from '../../model/calendar/civil.ts';
 import type { CivilDate } from '../../model/shapes/dates.ts';
 import type { EvidencePeriod, Series } from '../../model/shapes/evidence.ts';
 import type { Household } from '../../model/shapes/household.ts';
@@ -110,18 +109,4 @@ export function hasHole({ days }: Series, from: CivilDate, to: CivilDate): boole
   const start = daysBetween(days.first, from);
   const end = start + daysBetween(from, to);
   return start >= 0 && end <= days.values.length && days.values.slice(start, end).includes(null);
-}
-
-/** Electricity for all but heating and hot water in these days [kWh]: as usual for its people and its floor. */
-export function usualOtherKWh(
-  household: Household,
-  { from, to }: { readonly from: CivilDate; readonly to: CivilDate },
-): number {
-  const { monthlyKWh } = restOfHome(household, []);
-  let kWh = 0;
-  for (let day = from; day < to; day = addDays(day, 1)) {
-    const month = monthOf(day) - 1;
-    kWh += monthlyKWh[month]! / COMMON_MONTH_DAYS[month]!;
-  }
-  return kWh;
 }

@@ -101,11 +101,9 @@ export function finishDraft(draft: CheckDraft): DraftResult {
   if (kWh === undefined) return wanting(say('Type the units of the bill in kWh.'));
   if (pencePerKWh === undefined || pencePerKWh <= 0)
     return wanting(say('Type the price of a unit in pence, VAT included.'));
-  if (meter === 'whole-house' && otherKWh === undefined) {
-    return wanting(say('Type how many units of the bill went into other things than heating and hot water.'));
-  }
-  const other = meter === 'whole-house' ? otherKWh! : 0;
-  if (other > kWh) return wanting(say('The other electricity is more than the whole bill.'));
+  // Nobody has to know it: the bill is then checked with other things in it, and not judged.
+  const other = meter === 'whole-house' ? otherKWh : 0;
+  if (other !== undefined && other > kWh) return wanting(say('The other electricity is more than the whole bill.'));
   return {
     kind: 'whole',
     days,
@@ -113,8 +111,8 @@ export function finishDraft(draft: CheckDraft): DraftResult {
       estimateId: draft.estimateId,
       from,
       to,
-      boughtKWh: kWh - other,
-      otherKWh: other,
+      boughtKWh: kWh - (other ?? 0),
+      ...(other === undefined ? {} : { otherKWh: other }),
       meter,
       pencePerKWh,
       ...(totalPounds === undefined ? {} : { totalPence: totalPounds * 100 }),

@@ -4,7 +4,7 @@ import { useState } from 'react';
 import { daysBetween } from '../../model/calendar/civil.ts';
 import { civilDateOf } from '../../model/calendar/instant.ts';
 import type { BillCheck, BillCheckInput } from '../../model/shapes/bill-check.ts';
-import { checkSentence, fairSentence, seasonSentence } from '../../words/check.ts';
+import { checkSentence, doubtSentences, fairSentence, seasonSentence } from '../../words/check.ts';
 import { longDate } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 import { call } from '../desk.ts';
@@ -71,7 +71,7 @@ export function CheckStage() {
       {shown ? (
         <>
           <StageHead sentence={checkSentence(shown)}>
-            {fairSentence(shown)} {seasonSentence(shown)} {sayBill(shown)}{' '}
+            {doubtSentences(shown).join(' ')} {fairSentence(shown)} {seasonSentence(shown)} {sayBill(shown)}{' '}
             <HowWeKnow find={() => [checkWorking(shown)]} about={say('this check')} plain />
           </StageHead>
           <CheckResult check={shown} key={shown.id}>

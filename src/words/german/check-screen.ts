@@ -7,8 +7,6 @@ export const CHECK_SCREEN: Catalogue = {
   'The bill is longer than two years. Check its days.': 'Die Rechnung ist länger als zwei Jahre. Prüfen Sie ihre Tage.',
   'Type the units of the bill in kWh.': 'Geben Sie die Kilowattstunden der Rechnung ein.',
   'Type the price of a unit in pence, VAT included.': 'Geben Sie den Arbeitspreis ein, mit Mehrwertsteuer.',
-  'Type how many units of the bill went into other things than heating and hot water.':
-    'Geben Sie ein, wie viele Kilowattstunden nicht in Heizung und Warmwasser gingen.',
   'The other electricity is more than the whole bill.': 'Der andere Strom ist mehr als die ganze Rechnung.',
   'A later bill': 'Eine spätere Rechnung',
   'Compared with': 'Verglichen mit',
@@ -23,8 +21,8 @@ export const CHECK_SCREEN: Catalogue = {
   'Units of the heat pump': 'Kilowattstunden der Wärmepumpe',
   'Units of the whole bill': 'Kilowattstunden der ganzen Rechnung',
   'Of these for other things': 'Davon für anderes',
-  'Lights, cooking and the rest, for the same days. Summer months without heating show it.':
-    'Licht, Kochen und der Rest, für dieselben Tage. Sommermonate ohne Heizung zeigen es.',
+  'Lights, cooking and the rest, for the same days. Leave it empty if nobody knows.':
+    'Licht, Kochen und der Rest, für dieselben Tage. Leer lassen, wenn es niemand weiß.',
   'Price of a unit': 'Arbeitspreis',
   'VAT included.': 'Mit Mehrwertsteuer.',
   'Charged for these units': 'Dafür berechnet',

@@ -2,32 +2,57 @@ import type { Catalogue } from '../say.ts';
 
 /** A bill held against a written estimate: verdict, causes, findings, the months followed, the letter. */
 export const CHECK: Catalogue = {
-  'The bill lies inside.': 'Die Rechnung liegt darin.',
+  'The bill of {amount} lies inside the range of our estimate.':
+    'Die Rechnung über {amount} liegt in der Spanne unserer Kostenschätzung.',
+  'The bill of {amount} is for the whole home, so it does not show yet what heating took.':
+    'Die Rechnung über {amount} gilt für das ganze Haus und zeigt darum noch nicht, was die Heizung brauchte.',
+  'The bill of {amount} lies just {verdict, select, above {above} other {below}} the range of our estimate.':
+    'Die Rechnung über {amount} liegt knapp {verdict, select, above {über} other {unter}} der Spanne unserer Kostenschätzung.',
+  'The bill lies {amount} {verdict, select, above {above} other {below}} the range of our estimate.':
+    'Die Rechnung liegt {amount} {verdict, select, above {über} other {unter}} der Spanne unserer Kostenschätzung.',
+  'The bill charges about {amount} {way, select, more {more} other {less}} than the meter’s readings of the same days come to.':
+    'Die Rechnung verlangt etwa {amount} {way, select, more {mehr} other {weniger}}, als der Zähler an denselben Tagen zeigt.',
+  'For {weather, select, known {these days, this price and this weather} other {these days and this price}} our estimate for heating and hot water alone is {range}.':
+    'Für {weather, select, known {diese Tage, diesen Preis und dieses Wetter} other {diese Tage und diesen Preis}} liegt unsere Kostenschätzung allein für Heizung und Warmwasser bei {range}.',
+  'For {weather, select, known {these days, this price and this weather} other {these days and this price}} our estimate is {range}; the bill is {amount}.':
+    'Für {weather, select, known {diese Tage, diesen Preis und dieses Wetter} other {diese Tage und diesen Preis}} liegt unsere Kostenschätzung bei {range}; die Rechnung beträgt {amount}.',
+  'The bill has {bill}. For the same days “{meter}” shows {read}.':
+    'Auf der Rechnung stehen {bill}. Für dieselben Tage zeigt „{meter}“ {read}.',
+  'The units given for heating are all that “{meter}” shows, so other things are still in them.':
+    'Die für die Heizung genannten Kilowattstunden sind alles, was „{meter}“ zeigt; anderes steckt also noch darin.',
+  'The heat pump’s own meter shows {read}, and the bill of the whole home only {bill}.':
+    'Der eigene Zähler der Wärmepumpe zeigt {read}, die Rechnung des ganzen Hauses nur {bill}.',
+  '“{meter}” has no readings for the days of this bill, so nothing confirms its {bill}.':
+    '„{meter}“ hat für die Tage dieser Rechnung keine Messwerte, also bestätigt nichts ihre {bill}.',
+  '“{meter}” has readings for {daysRead} of the bill’s {days} days, {read} in all. The other days would have to hold {rest}.':
+    '„{meter}“ hat Messwerte für {daysRead} der {days} Tage der Rechnung, zusammen {read}. Auf die übrigen Tage müssten {rest} fallen.',
+  'Nobody has said how much of this bill went into other things. In a home like this it is usually about {usual}.':
+    'Niemand hat gesagt, wie viel dieser Rechnung in anderes ging. In einem Haus wie diesem sind es meist etwa {usual}.',
+  'Before anybody looks for a cause: read the meter today, and ask the supplier to check the bill.':
+    'Bevor jemand nach einer Ursache sucht: Lesen Sie heute den Zähler ab, und bitten Sie den Versorger, die Rechnung zu prüfen.',
+  'Give the units without other things, or leave out what went into them.':
+    'Nennen Sie die Kilowattstunden ohne anderes, oder lassen Sie weg, was in anderes ging.',
+  'Compare the numbers of both meters and the days of their readings.':
+    'Vergleichen Sie die Nummern beider Zähler und die Tage ihrer Ablesungen.',
+  'That is {rest} a day, against {read} on the days with readings. Bring in the missing days.':
+    'Das sind {rest} am Tag, gegen {read} an den Tagen mit Messwerten. Ergänzen Sie die fehlenden Tage.',
+  'Bring in readings of these days, or compare the meter with the bill’s last reading.':
+    'Ergänzen Sie Messwerte dieser Tage, oder vergleichen Sie den Zähler mit dem letzten Stand der Rechnung.',
+  'Until somebody says it, it stays in one part with the heating.':
+    'Solange es niemand sagt, steht es mit der Heizung in einem Teil.',
+  'Type it as “otherKWh” under “check” in the household file.':
+    'Tragen Sie es in der Haushaltsdatei unter „check“ als „otherKWh“ ein.',
+  '{file} holds no bill to check.': '{file} enthält keine Rechnung, die sich prüfen ließe.',
+  'Add “check” with the dates, the units and the price of the bill.':
+    'Ergänzen Sie „check“ mit den Tagen, den Kilowattstunden und dem Preis der Rechnung.',
   'This bill cannot be judged yet.': 'Diese Rechnung lässt sich noch nicht beurteilen.',
-  '{whose, select, your {Your} other {The}} bill is {amount}. For {weather, select, known {these days, this price and this weather} other {these days and this price}} the promise comes to {range}.':
-    '{whose, select, your {Ihre} other {Die}} Rechnung beträgt {amount}. Für {weather, select, known {diese Tage, diesen Preis und dieses Wetter} other {diese Tage und diesen Preis}} ergibt die Zusage {range}.',
-  'The bill lies just {verdict, select, above {above} other {below}} that.':
-    'Die Rechnung liegt knapp {verdict, select, above {darüber} other {darunter}}.',
-  'The bill lies {amount} {verdict, select, above {above} other {below}} that.':
-    'Die Rechnung liegt {amount} {verdict, select, above {darüber} other {darunter}}.',
-  'The bill and the promise cannot be compared yet.': 'Rechnung und Zusage lassen sich noch nicht vergleichen.',
-  'The bill is as promised.': 'Die Rechnung ist wie zugesagt.',
-  'The bill is {amount} {way, select, above {above} other {below}} the promise.':
-    'Die Rechnung liegt {amount} {way, select, above {über} other {unter}} der Zusage.',
-  'It is as promised.': 'Sie ist wie zugesagt.',
-  'It is {amount} {way, select, above {above} other {below}} the promise.':
-    'Sie liegt {amount} {way, select, above {über} other {unter}} der Zusage.',
-  'With {right, select, weather {weather} other {season}} and price put right, the bill is as promised.':
-    'Um {right, select, weather {Wetter} other {Jahreszeit}} und Preis bereinigt ist die Rechnung wie zugesagt.',
-  'With {right, select, weather {weather} other {season}} and price put right, the bill is still {amount} {way, select, above {higher} other {lower}} than promised.':
-    'Um {right, select, weather {Wetter} other {Jahreszeit}} und Preis bereinigt liegt die Rechnung noch {amount} {way, select, above {höher} other {niedriger}} als zugesagt.',
-  'That is within the range we gave.': 'Das liegt in der Spanne, die wir genannt haben.',
-  'That is outside the range we gave.': 'Das liegt außerhalb der Spanne, die wir genannt haben.',
-  'The bill lies inside the promised range.': 'Die Rechnung liegt in der zugesagten Spanne.',
-  'The bill lies above the promised range.': 'Die Rechnung liegt über der zugesagten Spanne.',
-  'The bill lies below the promised range.': 'Die Rechnung liegt unter der zugesagten Spanne.',
-  'An even slice of the year would be {slice}. These are {season, select, cold {cold} other {mild}} days, so the promise for them is {season, select, cold {more} other {less}}: {amount}.':
-    'Ein gleicher Teil des Jahres wären {slice}. Dies sind {season, select, cold {kalte} other {milde}} Tage, darum ist die Zusage dafür {season, select, cold {mehr} other {weniger}}: {amount}.',
+  'The bill and the estimate cannot be compared yet.':
+    'Rechnung und Kostenschätzung lassen sich noch nicht vergleichen.',
+  'The bill is as estimated.': 'Die Rechnung ist wie geschätzt.',
+  'The bill is {amount} {way, select, above {above} other {below}} the estimate.':
+    'Die Rechnung liegt {amount} {way, select, above {über} other {unter}} der Kostenschätzung.',
+  'An even slice of the year would be {slice}. These are {season, select, cold {cold} other {mild}} days, so the estimate for them is {season, select, cold {more} other {less}}: {amount}.':
+    'Ein gleicher Teil des Jahres wären {slice}. Dies sind {season, select, cold {kalte} other {milde}} Tage, darum ist die Kostenschätzung dafür {season, select, cold {mehr} other {weniger}}: {amount}.',
   'Days of winter': 'Wintertage',
   'Days of summer': 'Sommertage',
   'Dearer electricity': 'Teurerer Strom',
@@ -38,26 +63,23 @@ export const CHECK: Catalogue = {
   'Used at cheaper hours': 'Mehr zu billigen Stunden',
   'Higher standing charge': 'Höherer Grundpreis',
   'Lower standing charge': 'Niedrigerer Grundpreis',
-  'More heat used': 'Mehr Wärme',
-  'Less heat used': 'Weniger Wärme',
-  'More hot water': 'Mehr Warmwasser',
-  'Less hot water': 'Weniger Warmwasser',
-  'Lower factor': 'Niedrigere Arbeitszahl',
-  'Better factor': 'Bessere Arbeitszahl',
+  'More heat made': 'Mehr Wärme erzeugt',
+  'Less heat made': 'Weniger Wärme erzeugt',
+  'More for hot water': 'Mehr für Warmwasser',
+  'Less for hot water': 'Weniger für Warmwasser',
+  'More units for the heat': 'Mehr Strom je Wärme',
+  'Fewer units for the heat': 'Weniger Strom je Wärme',
   'Backup heater': 'Heizstab',
-  'More for warm rooms': 'Mehr für warme Räume',
-  'Less for warm rooms': 'Weniger für warme Räume',
-  'More all year round': 'Das ganze Jahr mehr',
-  'Less all year round': 'Das ganze Jahr weniger',
+  'More in the cold': 'Mehr bei Kälte',
+  'Less in the cold': 'Weniger bei Kälte',
+  'More in any weather': 'Mehr bei jedem Wetter',
+  'Less in any weather': 'Weniger bei jedem Wetter',
+  'More billed than read': 'Über den Messwerten',
+  'Less billed than read': 'Unter den Messwerten',
   'All the rest': 'Alles Übrige',
   'A higher standing charge': 'Ein höherer Grundpreis',
   'A lower standing charge': 'Ein niedrigerer Grundpreis',
-  'Using more heat': 'Mehr verbrauchte Wärme',
-  'Using less heat': 'Weniger verbrauchte Wärme',
-  'A lower factor': 'Eine niedrigere Arbeitszahl',
-  'A better factor': 'Eine bessere Arbeitszahl',
   'The backup heater': 'Der Heizstab',
-  'An estimated reading': 'Ein geschätzter Zählerstand',
   '{name}: not known.': '{name}: nicht bekannt.',
   '{name} made no difference.': '{name} machte keinen Unterschied.',
   '{name} {way, select, added {added} other {took away}} about {amount}.':
@@ -69,7 +91,7 @@ export const CHECK: Catalogue = {
   'how well the machine works': 'wie gut das Gerät arbeitet',
   'the backup heater': 'der Heizstab',
   'other electricity': 'anderer Strom',
-  'an estimated reading': 'ein geschätzter Zählerstand',
+  'a wrong reading': 'ein falscher Zählerstand',
   'the weather': 'das Wetter',
   '“{name}” holds {parts}. They cannot be told apart yet, so they are shown as one.':
     '„{name}“ enthält: {parts}. Das lässt sich noch nicht trennen und steht darum als eines da.',
@@ -80,14 +102,14 @@ export const CHECK: Catalogue = {
   'The bill does not say whether the meter was read.': 'Die Rechnung sagt nicht, ob der Zähler abgelesen wurde.',
   'How much of the bill went into other things was told, not metered.':
     'Wie viel der Rechnung in anderes ging, wurde gesagt, nicht gemessen.',
-  'Read the meter yourself today, since the bill rests on an estimate.':
-    'Lesen Sie den Zähler heute selbst ab, denn die Rechnung beruht auf einer Schätzung.',
+  'Read the meter yourself today, and give the reading to the supplier.':
+    'Lesen Sie den Zähler heute selbst ab, und melden Sie den Stand dem Versorger.',
   'Find how cold those days were, from a file of outdoor temperatures near the home.':
     'Finden Sie heraus, wie kalt diese Tage waren, aus einer Datei mit Außentemperaturen in der Nähe.',
   'Read the machine’s own meter, or have one fitted by a licensed electrician.':
     'Lesen Sie den eigenen Zähler des Geräts ab, oder lassen Sie einen von einer Elektrofachkraft einbauen.',
-  'Read how much heat the machine says it has made. It tells heat used from how well it works.':
-    'Lesen Sie ab, wie viel Wärme das Gerät erzeugt hat. Das trennt verbrauchte Wärme von der Arbeitszahl.',
+  'Read how much heat the machine says it has made. It shows how well it works.':
+    'Lesen Sie ab, wie viel Wärme das Gerät erzeugt hat. Das zeigt, wie gut es arbeitet.',
   'Note how hot the water to the radiators is, and how cold it is outside at that hour.':
     'Notieren Sie, wie heiß das Wasser zu den Heizkörpern ist und wie kalt es dann draußen ist.',
   'See how many hours the immersion or backup heater has run.':

@@ -280,7 +280,7 @@ export const MODEL: Catalogue = {
   Weather: 'Wetter',
   'Hot water': 'Warmwasser',
   'Other electricity': 'Anderer Strom',
-  'Estimated reading': 'Geschätzter Zählerstand',
+  'The bill against the readings': 'Die Rechnung gegen die Ablesungen',
   'Hours at which it was used': 'Stunden, zu denen er verbraucht wurde',
   'Unit price and hours of use, joined': 'Arbeitspreis und Stunden des Verbrauchs, zusammen',
   'Heat used, hot water and efficiency, joined': 'Wärme, Warmwasser und Arbeitszahl, zusammen',

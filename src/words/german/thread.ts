@@ -31,6 +31,7 @@ export const THREAD: Catalogue = {
   '{amount}, inside the estimate’s range': '{amount}, in der geschätzten Spanne',
   '{amount}, above the estimate’s range': '{amount}, über der geschätzten Spanne',
   '{amount}, below the estimate’s range': '{amount}, unter der geschätzten Spanne',
+  '{amount}, for the whole home': '{amount}, für das ganze Haus',
   'needs a later bill': 'braucht eine spätere Rechnung',
   'needs a written estimate and a later bill': 'braucht eine Kostenschätzung und eine spätere Rechnung',
   // Prices

@@ -14,7 +14,7 @@ export const BILL = sentences<ToldBill>()({
   'unit-price': 'Unit price',
   'hours-of-use': 'Hours at which it was used',
   'other-electricity': 'Other electricity',
-  'estimated-reading': 'Estimated reading',
+  'estimated-reading': 'The bill against the readings',
   'backup-part': 'Backup or immersion heater',
   'heat-used': 'Heat used',
   'joined-two': '{first} and {last}, joined',

@@ -213,7 +213,9 @@ describe('by hand', () => {
     });
     expect(found({ meter: 'whole-house' }).readKWh).toBeUndefined();
     expect(found({ meter: 'heat-pump', readings: 'unknown' })).toMatchObject({ readKWh: 60 });
-    expect(found({ meter: 'heat-pump' }).readKWh).toBeUndefined();
+    // The bill is marked actual and the meter shows a third of it: both are said.
+    expect(found({ meter: 'heat-pump' }).readKWh).toBe(60);
+    expect(found({ meter: 'heat-pump', boughtKWh: 61 }).readKWh).toBeUndefined();
     expect(found({ meter: 'whole-house' }, [holed]).heatPumpKWh).toBeUndefined();
     expect(
       found({ meter: 'whole-house' }, [

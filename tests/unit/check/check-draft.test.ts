@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
+import { usualOtherKWh } from '../../../src/model/bill-gap/bill-doubts.ts';
 import type { Series } from '../../../src/model/shapes/evidence.ts';
 import { emptyHousehold } from '../../../src/model/shapes/household.ts';
-import { daysOf, hasHole, listBills, listMeters, listSpans, usualOtherKWh } from '../../../src/screens/check/bills.ts';
+import { daysOf, hasHole, listBills, listMeters, listSpans } from '../../../src/screens/check/bills.ts';
 import {
   draftOfBill,
   emptyDraft,
@@ -69,6 +70,12 @@ describe('a bill as it is typed', () => {
     });
   });
 
+  test('what a whole home takes beside heating may stay unknown, and is not none', () => {
+    const result = finishDraft({ ...whole, meter: 'whole-house' });
+    if (result.kind !== 'whole') throw new Error(result.sentence);
+    expect([result.input.boughtKWh, 'otherKWh' in result.input]).toEqual([2100, false]);
+  });
+
   test.each([
     [{ from: '' }, 'Type the first and the last day of the bill.'],
     [{ from: '2026-02-30' }, 'Type the first and the last day of the bill.'],
@@ -76,10 +83,6 @@ describe('a bill as it is typed', () => {
     [{ lastDay: '2029-01-31' }, 'The bill is longer than two years. Check its days.'],
     [{ kWh: undefined }, 'Type the units of the bill in kWh.'],
     [{ pencePerKWh: undefined }, 'Type the price of a unit in pence, VAT included.'],
-    [
-      { meter: 'whole-house' as const },
-      'Type how many units of the bill went into other things than heating and hot water.',
-    ],
     [{ meter: 'whole-house' as const, otherKWh: 2101 }, 'The other electricity is more than the whole bill.'],
   ])('%o: %s', (part, sentence) => {
     expect(finishDraft({ ...whole, ...part })).toEqual({ kind: 'wanting', sentence });

@@ -4,6 +4,7 @@
  */
 import { describe, expect, test } from 'vitest';
 import type { BillCheck } from '../../../src/model/shapes/bill-check.ts';
+import { BillDoubt } from '../../../src/model/shapes/bill-check.ts';
 import { AskCode, CautionCode, FindingCheckCode, FindingCode } from '../../../src/model/shapes/finding.ts';
 import { changeSentence } from '../../../src/words/change.ts';
 import * as check from '../../../src/words/check.ts';
@@ -122,6 +123,16 @@ const followed = {
   gapSoFarKWh: 50,
 };
 
+const DOUBTS = BillDoubt.shape.code.options.map((code) => ({
+  code,
+  meterName: 'meter.csv',
+  billKWh: 1640,
+  readKWh: 1190,
+  days: 90,
+  daysRead: 50,
+  pence: 12_000,
+}));
+
 const pages: Record<string, string[]> = {
   heat: [
     heat.heatSentence(rise.demand),
@@ -194,7 +205,9 @@ const pages: Record<string, string[]> = {
   ],
   check: [
     check.checkSentence(bill),
-    check.verdictSentence(bill),
+    check.fairSentence(bill),
+    check.checkSentence({ ...bill, verdict: 'unknown' }),
+    ...check.doubtSentences({ ...bill, doubts: DOUBTS }),
     check.causeSentence('weather', 5_800),
     check.causeSentence('price', 9_200),
     check.joinedSentence({ cause: 'rest', joined: ['heat-used', 'hot-water', 'efficiency', 'backup'], pence: 4_000 }),

@@ -107,18 +107,26 @@ test.each([
 describe('a bill against the written estimate', () => {
   const expected = { value: 60_500, low: 54_000, high: 67_000 };
   test.each([
-    ['inside', 62_000, 'The bill lies inside.'],
-    ['above', 75_000, 'The bill lies £80 above that.'],
-    ['above', 67_050, 'The bill lies just above that.'],
-    ['below', 40_000, 'The bill lies £140 below that.'],
+    ['inside', 62_000, 'The bill of £620 lies inside the range of our estimate.'],
+    ['above', 75_000, 'The bill lies £80 above the range of our estimate.'],
+    ['above', 67_050, 'The bill of £670 lies just above the range of our estimate.'],
+    ['below', 40_000, 'The bill lies £140 below the range of our estimate.'],
+    ['unknown', 75_000, 'The bill of £750 is for the whole home, so it does not show yet what heating took.'],
   ] as const)('%s at %d pence', (verdict, actualPence, said) => {
-    expect(check.verdictSentence({ verdict, expected, actualPence })).toContain(said);
+    expect(check.checkSentence({ verdict, expected, actualPence })).toBe(said);
   });
-  test('where it lies first, then the difference, then what is left of it', () => {
-    expect(check.checkSentence({ verdict: 'above', expected, actualPence: 67_400, estimatedPence: 46_200 })).toBe(
-      'The bill lies above the promised range. It is £210 above the promise. With weather and price put right, the bill is still £69 higher than promised.',
+  test('evidence that contradicts itself first, then inside or outside', () => {
+    const doubt = { code: 'bill-above-readings', meterName: 'meter.csv', billKWh: 1640, readKWh: 1190 } as const;
+    const doubts = [{ ...doubt, days: 90, daysRead: 90, pence: 12_150 }];
+    const inside = { verdict: 'inside', expected, actualPence: 62_000, doubts } as const;
+    expect(check.checkSentence(inside)).toBe(
+      'The bill charges about £120 more than the meter’s readings of the same days come to.',
     );
-    expect(check.differenceFromEstimate({ actualPence: 5, estimatedPence: 6 })).toBe('The bill is as promised.');
+    expect(check.doubtSentences(inside)).toEqual([
+      'The bill has 1,640 kWh. For the same days “meter.csv” shows 1,190 kWh. Before anybody looks for a cause: read the meter today, and ask the supplier to check the bill.',
+      'The bill of £620 lies inside the range of our estimate.',
+    ]);
+    expect(check.differenceFromEstimate({ actualPence: 5, estimatedPence: 6 })).toBe('The bill is as estimated.');
   });
   test.each([
     ['weather', 5_800, 'Colder weather added about £58.'],

@@ -1,0 +1,108 @@
+/** What is said of a bill before any cause: where it and the readings of the same days differ, and where nobody can say. */
+
+import { addDays, COMMON_MONTH_DAYS, daysBetween, monthOf } from '../calendar/civil.ts';
+import { restOfHome } from '../comparison/rest-of-home.ts';
+import type { BillCheckInput, BillDoubt } from '../shapes/bill-check.ts';
+import type { Series } from '../shapes/evidence.ts';
+import type { Household } from '../shapes/household.ts';
+
+/** A bill is in whole units, at its beginning and at its end, kWh. */
+const WHOLE_UNITS_KWH = 2;
+/** A reading is taken at some hour of its day, the half-hours are cut at midnight: half a day may stand on either side. */
+const ONE_DAY_SHARE = 0.5;
+
+export interface MeterOnBill {
+  readonly name: string;
+  /** Units of the days that were read, kWh. */
+  readonly kWh: number;
+  readonly daysRead: number;
+  readonly days: number;
+}
+
+/** The meter of the bill by its own readings: the one that has the most of the bill's days; null without any meter of its kind. */
+export function readBillMeter(bill: BillCheckInput, series: readonly Series[]): MeterOnBill | null {
+  const role = bill.meter === 'heat-pump' ? 'heat-pump' : 'import';
+  const meters = series
+    .filter((one) => one.carrier === 'electricity' && one.role === role && one.beside !== 'aside')
+    .flatMap((one) => readMeter(one, bill) ?? []);
+  return meters.toSorted((a, b) => b.daysRead - a.daysRead)[0] ?? null;
+}
+
+function readMeter({ name, days }: Series, { from, to }: BillCheckInput): MeterOnBill | null {
+  if (!days) return null;
+  const offset = daysBetween(days.first, from);
+  const count = daysBetween(from, to);
+  const read = Array.from({ length: count }, (_, i) => days.values[offset + i] ?? null).filter((kWh) => kWh !== null);
+  return { name, kWh: read.reduce((sum, kWh) => sum + kWh, 0), daysRead: read.length, days: count };
+}
+
+/** All units of the bill's meter, what was taken off for other things put back [kWh]. */
+export const unitsOfMeter = ({ boughtKWh, otherKWh, meter }: BillCheckInput): number =>
+  boughtKWh + (meter === 'whole-house' ? (otherKWh ?? 0) : 0);
+
+/** Whether two counts of the same days [kWh] differ by more than whole units and the hour of a reading. */
+const differs = (billKWh: number, readKWh: number, days: number): boolean =>
+  Math.abs(billKWh - readKWh) > WHOLE_UNITS_KWH + (ONE_DAY_SHARE * Math.max(billKWh, readKWh)) / days;
+
+/** Units that the readings show where they cover every day and contradict the bill [kWh]; undefined where they agree. */
+export function contradictingUnits(bill: BillCheckInput, series: readonly Series[]): number | undefined {
+  const read = readBillMeter(bill, series);
+  if (!read || read.daysRead < read.days || !differs(unitsOfMeter(bill), read.kWh, read.days)) return undefined;
+  return read.kWh;
+}
+
+/**
+ * Doubts about a bill, before any cause: bill and readings that differ, readings that do not reach over its days, a
+ * machine that took more than the whole home, other electricity that nobody has said.
+ */
+export function doubtsOf(bill: BillCheckInput, series: readonly Series[], household: Household): BillDoubt[] {
+  const read = readBillMeter(bill, series);
+  const doubts: BillDoubt[] = [];
+  const billKWh = unitsOfMeter(bill);
+  if (read) {
+    const { name: meterName, kWh: readKWh, daysRead, days } = read;
+    const pence = Math.round((billKWh - readKWh) * priceOf(bill));
+    const about = { meterName, billKWh, readKWh, daysRead, days, pence };
+    const covered = daysRead === days;
+    if (covered && differs(billKWh, readKWh, days)) {
+      doubts.push({ code: codeOf(bill, about), ...about });
+    } else if (!covered && daysRead > 0 && readKWh > billKWh && differs(billKWh, readKWh, days)) {
+      doubts.push({ code: 'bill-below-readings', ...about });
+    } else if (!covered) doubts.push({ code: 'readings-cover-part', ...about, pence: 0 });
+  }
+  const { heatPumpKWh } = bill;
+  if (bill.meter === 'whole-house' && heatPumpKWh !== undefined && heatPumpKWh > billKWh + WHOLE_UNITS_KWH) {
+    doubts.push({ code: 'machine-above-home', billKWh, readKWh: heatPumpKWh, pence: 0 });
+  }
+  if (isOtherUnknown(bill)) {
+    doubts.push({ code: 'other-unknown', billKWh, readKWh: usualOtherKWh(household, bill), pence: 0 });
+  }
+  return doubts;
+}
+
+function codeOf(bill: BillCheckInput, { billKWh, readKWh, days }: { billKWh: number; readKWh: number; days: number }) {
+  const { otherKWh = 0, meter, boughtKWh } = bill;
+  if (meter === 'whole-house' && otherKWh > 0 && !differs(boughtKWh, readKWh, days)) return 'units-hold-other';
+  return billKWh > readKWh ? 'bill-above-readings' : 'bill-below-readings';
+}
+
+/** A bill of the whole home of which nobody knows, by word or by meter, how much went into other things. */
+export const isOtherUnknown = ({ meter, otherKWh, heatPumpKWh }: BillCheckInput): boolean =>
+  meter === 'whole-house' && otherKWh === undefined && heatPumpKWh === undefined;
+
+const priceOf = ({ totalPence, boughtKWh, pencePerKWh }: BillCheckInput): number =>
+  totalPence !== undefined && boughtKWh > 0 ? totalPence / boughtKWh : pencePerKWh;
+
+/** Electricity for all but heating and hot water in these days [kWh]: as usual for its people and its floor. */
+export function usualOtherKWh(
+  household: Household,
+  { from, to }: { readonly from: string; readonly to: string },
+): number {
+  const { monthlyKWh } = restOfHome(household, []);
+  let kWh = 0;
+  for (let day = from; day < to; day = addDays(day, 1)) {
+    const month = monthOf(day) - 1;
+    kWh += monthlyKWh[month]! / COMMON_MONTH_DAYS[month]!;
+  }
+  return kWh;
+}

@@ -1,0 +1,95 @@
+import { describe, expect, test } from 'vitest';
+import { doubtsOf, isOtherUnknown } from '../../../src/model/bill-gap/bill-doubts.ts';
+import { checkBill } from '../../../src/model/bill-gap/check-bill.ts';
+import { withEvidence } from '../../../src/model/bill-gap/read-evidence.ts';
+import type { BillCheckInput } from '../../../src/model/shapes/bill-check.ts';
+import type { Series } from '../../../src/model/shapes/evidence.ts';
+import { emptyHousehold } from '../../../src/model/shapes/household.ts';
+import { sampleBill, sampleEstimate } from './sample-estimate.ts';
+
+const household = emptyHousehold('h1', 'Invented household');
+/** A meter's days from 1 December on, the same units each day, null where it was not read. */
+const meter = (role: Series['role'], kWhADay: number, days: number, isMissing = (_: number) => false): Series => ({
+  id: role,
+  evidenceId: 'e',
+  name: `${role}.csv`,
+  carrier: 'electricity',
+  role,
+  resolution: 'day',
+  from: '2026-12-01',
+  to: '2027-03-01',
+  total: 0,
+  days: { first: '2026-12-01', values: Array.from({ length: days }, (_, i) => (isMissing(i) ? null : kWhADay)) },
+  present: days,
+  expected: days,
+  estimatedCount: 0,
+});
+/** Ninety days of the machine's own meter at 10 units a day, unless told otherwise. */
+const bill = (change: Partial<BillCheckInput> = {}): BillCheckInput =>
+  sampleBill({ from: '2026-12-01', to: '2027-03-01', boughtKWh: 900, pencePerKWh: 27, ...change });
+const wholeHouse = (boughtKWh: number, otherKWh?: number): BillCheckInput => {
+  const { otherKWh: _, ...rest } = bill({ meter: 'whole-house', boughtKWh });
+  return otherKWh === undefined ? rest : { ...rest, otherKWh };
+};
+
+describe('what is said of a bill before any cause', () => {
+  const own = [meter('heat-pump', 10, 90)];
+  const house = [meter('import', 18, 90)];
+  test.each<[string, BillCheckInput, Series[], string[]]>([
+    ['the same', bill(), own, []],
+    ['half a day’s units and two whole ones apart', bill({ boughtKWh: 906 }), own, []],
+    ['450 kWh above its half-hours, marked actual', bill({ boughtKWh: 1350 }), own, ['bill-above-readings']],
+    ['below its readings', bill({ boughtKWh: 700 }), own, ['bill-below-readings']],
+    ['fifty days read', bill({ boughtKWh: 1350 }), [meter('heat-pump', 10, 50)], ['readings-cover-part']],
+    [
+      'fifty days hold more than the bill',
+      bill({ boughtKWh: 450 }),
+      [meter('heat-pump', 10, 50)],
+      ['bill-below-readings'],
+    ],
+    ['a week missing', bill(), [meter('heat-pump', 10, 90, (i) => i > 39 && i < 47)], ['readings-cover-part']],
+    ['readings of other days', bill({ from: '2027-04-01', to: '2027-05-01' }), own, ['readings-cover-part']],
+    ['no meter of this kind', bill(), [], []],
+    ['the whole home, other things taken off', wholeHouse(900, 720), house, []],
+    ['the units of the whole meter although other things are said', wholeHouse(1620, 720), house, ['units-hold-other']],
+    ['nobody has said what else', wholeHouse(1620), house, ['other-unknown']],
+    ['a machine above its home', { ...wholeHouse(900, 0), heatPumpKWh: 1000 }, [], ['machine-above-home']],
+  ])('%s', (_, input, series, codes) => {
+    expect(doubtsOf(input, series, household).map(({ code }) => code)).toEqual(codes);
+  });
+  test('the difference at the bill’s price, and the part of the bridge that holds it', () => {
+    const [doubt] = doubtsOf(bill({ boughtKWh: 1350 }), own, household);
+    expect(doubt).toMatchObject({ billKWh: 1350, readKWh: 900, pence: 450 * 27 });
+    const input = withEvidence(bill({ boughtKWh: 1350 }), { series: own, readings: [] });
+    expect(input.readKWh).toBe(900);
+    const { parts } = checkBill({
+      estimate: sampleEstimate(),
+      bill: input,
+      reference: { spread: { winter: { value: 0.1 }, habits: { value: 0.1 } } as never },
+      id: 'c',
+      madeOn: '2027-03-02',
+    });
+    // 25 p estimated and 27 p billed: half of the orders price the units at the one, half at the other.
+    expect(parts.find(({ cause }) => cause === 'metering')!.pence).toBeCloseTo(450 * 26, -1);
+  });
+});
+
+describe('a bill of the whole home of which nobody has said the other use', () => {
+  test.each([300, 1620, 9000])('%d units are never called outside the range', (boughtKWh) => {
+    const check = checkBill({
+      estimate: sampleEstimate(),
+      bill: wholeHouse(boughtKWh),
+      reference: { spread: { winter: { value: 0.1 }, habits: { value: 0.1 } } as never },
+      id: 'c',
+      madeOn: '2027-03-02',
+    });
+    expect(check.verdict).toBe('unknown');
+    expect(check.parts.find(({ cause }) => cause === 'rest')!.joined).toContain('other-electricity');
+  });
+  test('the machine’s own meter says it, and its share of the cost', () => {
+    const given = { ...wholeHouse(1620), totalPence: 48_600 };
+    const input = withEvidence(given, { series: [meter('heat-pump', 10, 90)], readings: [] });
+    expect(isOtherUnknown(input)).toBe(false);
+    expect([input.boughtKWh, input.otherKWh, input.totalPence]).toEqual([900, 720, 27_000]);
+  });
+});
