@@ -282,7 +282,15 @@ export const contract = {
     WrittenEstimate,
   ),
   'estimate.read': request(z.object({ estimateId: Id }), WrittenEstimate),
-  'estimate.print': request(z.object({ estimateId: Id, format: z.enum(['pdf', 'html', 'csv']) }), FileOut),
+  /** The household's paper or the working behind it; the figures as CSV are one file for both. */
+  'estimate.print': request(
+    z.object({
+      estimateId: Id,
+      document: z.enum(['paper', 'working']).default('paper'),
+      format: z.enum(['pdf', 'html', 'csv']),
+    }),
+    FileOut,
+  ),
 
   'check.run': request(BillCheckInput, BillCheck),
   /** What the evidence says of a bill's days; without days, the newest whole months since the estimate. Null where it says nothing. */

@@ -11,6 +11,7 @@ import { VALUES_KEY } from '../desk/values-key.ts';
 import { readEvidence } from '../intake/read-evidence.ts';
 import { renderLeaveBehind } from '../leave-behind/leave-behind.tsx';
 import { renderLetter } from '../leave-behind/letter.tsx';
+import { renderWorking } from '../leave-behind/working.tsx';
 import { currencyOf } from '../model/shapes/country.ts';
 import { layOver } from '../reference/index.ts';
 import { catalogueOf } from '../words/catalogues.ts';
@@ -76,11 +77,11 @@ async function writePdf(path: string, document: string, option: string, { err }:
 }
 
 /** What was read is never written over, by whatever name it is reached. */
-function refuseOwnInput({ file, html, pdf, letter }: ReckonOptions, { whole }: Reckoned): void {
+function refuseOwnInput({ file, html, pdf, working, letter }: ReckonOptions, { whole }: Reckoned): void {
   const beside = whole.evidence.map(({ import: { fileName } }) => join(dirname(file), fileName));
   const known = (path: string) => statSync(path, { throwIfNoEntry: false, bigint: true });
   const inputs = [file, ...beside].map(known);
-  for (const target of [html, pdf, letter]) {
+  for (const target of [html, pdf, working, letter]) {
     const facts = target === null ? undefined : known(target);
     if (!facts || !inputs.some((one) => one?.ino === facts.ino && one.dev === facts.dev)) continue;
     throw new DeskError({
@@ -94,23 +95,23 @@ function refuseOwnInput({ file, html, pdf, letter }: ReckonOptions, { whole }: R
 
 async function writeDocuments(options: ReckonOptions, reckoned: Reckoned, terminal: Terminal) {
   refuseOwnInput(options, reckoned);
-  const { html, pdf, letter } = options;
+  const { html, pdf, working, letter } = options;
   const { estimate, check, whole } = reckoned;
   const settings = Settings.parse({});
   const writeHtml = (path: string, document: string) => {
     writeFileSync(path, document);
     terminal.err(`Wrote ${path}\n`);
   };
+  const writeEither = (path: string, document: string, option: string) =>
+    /\.pdf$/i.test(path) ? writePdf(path, document, option, terminal) : writeHtml(path, document);
   if (html !== null || pdf !== null) {
     const document = renderLeaveBehind(estimate, settings);
     if (html !== null) writeHtml(html, document);
     if (pdf !== null) await writePdf(pdf, document, '--pdf', terminal);
   }
-  if (letter !== null && check) {
-    const document = renderLetter(check, estimate, whole.household, settings);
-    if (/\.pdf$/i.test(letter)) await writePdf(letter, document, '--letter', terminal);
-    else writeHtml(letter, document);
-  }
+  if (working !== null) await writeEither(working, renderWorking(estimate, settings), '--working');
+  if (letter !== null && check)
+    await writeEither(letter, renderLetter(check, estimate, whole.household, settings), '--letter');
 }
 
 async function explainFile({ file, json, zone, choices }: ReckonOptions, terminal: Terminal): Promise<0 | 2> {
@@ -139,7 +140,7 @@ export const reckon = (args: readonly string[], raw: Terminal): Promise<0 | 1 | 
     if (options.task === 'read') return explainFile(options, terminal);
     const reckoned = await reckonHousehold(options.file, terminal.today, {
       withCheck: options.check,
-      withDocument: options.html !== null || options.pdf !== null,
+      withDocument: options.html !== null || options.pdf !== null || options.working !== null,
       ...(options.offer === null ? {} : { offer: options.offer }),
     });
     speakMoney(currencyOf(reckoned.whole.household));

@@ -14,6 +14,8 @@ export interface ReckonOptions {
   readonly json: boolean;
   readonly html: string | null;
   readonly pdf: string | null;
+  /** Where the working goes; PDF or HTML by its ending. */
+  readonly working: string | null;
   readonly check: boolean;
   /** Where the letter of the bill check goes; PDF or HTML by its ending. */
   readonly letter: string | null;
@@ -33,8 +35,9 @@ export const RECKON_USAGE = `plainwarmth reckon FILE [options]   (in the project
   FILE          a household file (JSON), with its raw files beside it
   --json        the whole reckoning as JSON
   --check       hold the bill in the file against the written estimate in the file
-  --html OUT    write the document for the household
-  --pdf OUT     the same as PDF
+  --pdf OUT     write the paper for the household
+  --html OUT    the same as a page
+  --working OUT write the working behind it, every sum, PDF or HTML by the ending
   --letter OUT  hold the bill against the written estimate and write the letter, PDF or HTML by the ending
   --offer NAME  reckon with that offer in hand, where the file has several
   --language L  write the text and the documents in en (English) or de (German)
@@ -74,14 +77,18 @@ export function readReckonOptions(args: readonly string[]): ReckonOptions {
     values: values.values === undefined ? null : fromHere(values.values),
     html: values.html === undefined ? null : fromHere(values.html),
     pdf: values.pdf === undefined ? null : fromHere(values.pdf),
+    working: values.working === undefined ? null : fromHere(values.working),
   };
   if (rest.zone !== null && !TimeZone.safeParse(rest.zone).success)
     throw refuse(`${rest.zone} is no time zone; name one such as Europe/London.`);
   if (values.read === undefined && (rest.zone !== null || values.choose !== undefined))
     throw refuse('--zone and --choose go with --read; a household file has “zone” and “choices” for them.');
-  if (rest.letter !== null && !/\.(pdf|html?)$/i.test(rest.letter)) {
-    throw refuse(`The letter is written as PDF or HTML, and ${rest.letter} ends in neither.`);
-  }
+  for (const [name, path] of [
+    ['letter', rest.letter],
+    ['working', rest.working],
+  ] as const)
+    if (path !== null && !/\.(pdf|html?)$/i.test(path))
+      throw refuse(`The ${name} is written as PDF or HTML, and ${path} ends in neither.`);
   if (values.help) return { task: 'help', file: '', ...rest };
   if (values.read !== undefined) return { task: 'read', file: fromHere(values.read), ...rest };
   if (positionals.length !== 1) throw refuse(`One household file is expected, and ${positionals.length} were named.`);
@@ -97,6 +104,7 @@ function parse(args: readonly string[]) {
       check: { type: 'boolean' },
       html: { type: 'string' },
       pdf: { type: 'string' },
+      working: { type: 'string' },
       letter: { type: 'string' },
       offer: { type: 'string' },
       language: { type: 'string' },

@@ -32,7 +32,7 @@ function pageRule(paper: DocumentSettings['paper'], foot: string): string {
   const margin = letter ? '12mm 22mm 17mm' : '15mm 19mm 20mm';
   const type =
     'font: 14px "Source Sans 3 Variable", sans-serif; color: #55605f; vertical-align: top; padding-top: 8px; border-top: 1.5px solid #1d2528;';
-  return `@page { size: ${size}; margin: ${margin}; @bottom-left { content: "${cssText(foot)}"; ${type} } @bottom-center { content: ""; width: 0; } @bottom-right { content: ${pageOf()}; ${type} } }`;
+  return `@page { size: ${size}; margin: ${margin}; @bottom-left { content: "${cssText(foot)}"; width: 80%; ${type} } @bottom-center { content: ""; width: 0; } @bottom-right { content: ${pageOf()}; ${type} } }`;
 }
 
 export function renderDocument(document: {

@@ -30,7 +30,7 @@ export function writtenEstimateSentence(estimate: SpokenEstimate): string {
 export function earlierRuleSentence({ modelVersion }: Pick<Appraisal, 'modelVersion'>): string {
   if (Number.parseInt(modelVersion, 10) >= 2) return '';
   return say(
-    'These figures were made by an earlier rule (model {version}): it reckoned with the factor of the design, not with the middle of what homes get.',
+    'These figures were made by an earlier rule (model {version}). It used the factor of the design, not the middle of what homes get.',
     { version: modelVersion },
   );
 }
@@ -45,11 +45,14 @@ export function noEstimateSentence(): string {
   return say('There is no written estimate yet. Save one when you hand the figures over.');
 }
 
+/** That it is no guarantee, and how often it is missed. */
+export const guaranteeSentence = (): string =>
+  say('This is an estimate, not a guarantee: about 2 in 10 homes like yours will fall outside its range.');
+
 /** What the sums leave out, for the page that is handed over. */
 export function limitsSentences(): string[] {
   return [
     say('The figures hold for heating and hot water in a typical year, at the prices named.'),
     say('What other things in the home use is not counted.'),
-    say('About 2 in 10 homes like yours will fall outside the range we give.'),
   ];
 }

@@ -154,8 +154,9 @@ test('the whole path without a mouse', async ({ desk }) => {
     await pressAt(desk, 'Save the written estimate');
     await expect(main).toContainText('Estimate no. 1');
     await expectSomewhere(desk);
+    await pressAt(desk, /^Other forms/);
     const coming = desk.waitForEvent('download');
-    await pressAt(desk, /^figures as CSV/);
+    await pressAt(desk, /^Figures as CSV/);
     expect((await coming).suggestedFilename()).toMatch(/\.csv$/);
     await pressAt(desk, /^Bill check/);
     await typeAt(desk, 'First day', '1/12/2026');

@@ -239,26 +239,30 @@ test('from an empty household to the leave-behind and a bill check', async ({ de
     await letPricesStand(desk);
     await desk.getByRole('button', { name: 'Save the written estimate' }).click();
     await expect(main(desk)).toContainText('Estimate no. 1');
-    const pdf = desk.getByRole('button', { name: /^Estimate as PDF.*estimate no. 1$/ });
+    const pdf = desk.getByRole('button', { name: /^Paper for the household.*estimate no. 1$/ });
     const first = await download(desk, pdf);
     const text = await textOfPdf(first.bytes);
     expect(text).toContain('Fern Bank');
     expect(text).toMatch(/About £[\d,]+ a year/);
-    expect(text).toContain('Estimate no. 1');
+    expect(text).toContain('Estimate no. 1 of');
     expect(text).toContain('Night saver');
     const again = await download(desk, pdf);
     expect(first.bytes.equals(again.bytes), 'the same written estimate printed twice, byte for byte').toBe(true);
 
-    const figures = await download(desk, desk.getByRole('button', { name: /^figures as CSV.*estimate no. 1$/ }));
+    const working = await download(desk, desk.getByRole('button', { name: /^Working, every sum.*estimate no. 1$/ }));
+    expect(await textOfPdf(working.bytes)).toContain('The working behind the estimate for Fern Bank');
+    await desk.getByText('Other forms, estimate no. 1').click();
+    const figures = await download(desk, desk.getByRole('button', { name: /^Figures as CSV.*estimate no. 1$/ }));
     expect(figures.name).toMatch(/\.csv$/);
     expect(figures.bytes.toString()).toContain('Fern Bank');
     expect(figures.bytes.toString()).toMatch(/heat pump/i);
-    const page = await download(desk, desk.getByRole('button', { name: /^as HTML.*estimate no. 1$/ }));
+    const page = await download(desk, desk.getByRole('button', { name: /^Paper as a page.*estimate no. 1$/ }));
     expect(page.name).toMatch(/\.html$/);
     await letPricesStand(desk);
     await desk.getByRole('button', { name: 'Save the written estimate' }).click();
     await expect(main(desk)).toContainText('Estimate no. 2');
-    const second = await download(desk, desk.getByRole('button', { name: /^as HTML.*estimate no. 2$/ }));
+    await desk.getByText('Other forms, estimate no. 2').click();
+    const second = await download(desk, desk.getByRole('button', { name: /^Paper as a page.*estimate no. 2$/ }));
     expect(
       firstDifference(unnumbered(page.bytes), unnumbered(second.bytes)),
       'two written estimates of the same inputs',

@@ -18,9 +18,16 @@ const CLOCK_SLACK_MS = 10 * 60_000;
 type EstimateHandlers = Pick<Handlers, 'estimate.keep' | 'estimate.read' | 'estimate.print'>;
 
 export function estimateHandlers({ ports, store }: DeskContext): EstimateHandlers {
-  async function print(estimate: WrittenEstimate, format: 'pdf' | 'html' | 'csv'): Promise<FileOut> {
+  async function print(
+    estimate: WrittenEstimate,
+    document: 'paper' | 'working',
+    format: 'pdf' | 'html' | 'csv',
+  ): Promise<FileOut> {
+    const said = { name: estimate.household.name, number: String(estimate.number) };
     const fileName = fileNameOf(
-      say('{name}, estimate {number}', { name: estimate.household.name, number: String(estimate.number) }),
+      document === 'working'
+        ? say('{name}, working of estimate {number}', said)
+        : say('{name}, estimate {number}', said),
       format,
     );
     if (format === 'csv')
@@ -31,9 +38,12 @@ export function estimateHandlers({ ports, store }: DeskContext): EstimateHandler
       );
     const settings = readSettings(store);
     // The painter of pages is large, and most days begin without printing.
-    const { renderLeaveBehind } = await import('../../leave-behind/leave-behind.tsx');
+    const render =
+      document === 'working'
+        ? (await import('../../leave-behind/working.tsx')).renderWorking
+        : (await import('../../leave-behind/leave-behind.tsx')).renderLeaveBehind;
     return printDocument(ports, {
-      html: inMoneyOf(estimate, () => renderLeaveBehind(estimate, settings)),
+      html: inMoneyOf(estimate, () => render(estimate, settings)),
       fileName,
       format,
       paper: settings.paper,
@@ -74,6 +84,6 @@ export function estimateHandlers({ ports, store }: DeskContext): EstimateHandler
       return estimate;
     },
     'estimate.read': ({ estimateId }) => findEstimate(store, estimateId),
-    'estimate.print': ({ estimateId, format }) => print(findEstimate(store, estimateId), format),
+    'estimate.print': ({ estimateId, document, format }) => print(findEstimate(store, estimateId), document, format),
   };
 }

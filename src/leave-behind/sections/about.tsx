@@ -1,21 +1,21 @@
-import { Reworded } from '../../charts/reworded.tsx';
 import { Said } from '../../charts/said.tsx';
 import { carriersOf, type PriceBasis } from '../../model/shapes/appraisal.ts';
 import { FUEL_IDS, type Fuel } from '../../model/shapes/heating.ts';
-import { earlierRuleSentence, estimateMeaning, limitsSentences } from '../../words/estimate.ts';
+import { earlierRuleSentence, estimateMeaning, guaranteeSentence, limitsSentences } from '../../words/estimate.ts';
 import { capitalised, degrees, grouped, longDate } from '../../words/numbers.ts';
 import { standsSentence } from '../../words/prices.ts';
 import { say } from '../../words/say.ts';
 import { carrierName } from '../../words/systems.ts';
+import { Origin } from '../origin.tsx';
 import type { EstimateParts } from '../parts.ts';
 
 /** What a unit costs, of when and from where; a source that is named in English is marked so. */
 function PriceText({ basis }: { readonly basis: PriceBasis }) {
   const { from, to, staleDays } = basis;
   const named = {
-    name: <Reworded text={basis.name} />,
+    name: <Origin text={basis.name} />,
     from: longDate(from),
-    origin: <Reworded text={basis.origin} as={(said) => said.replace(/\.$/, '')} />,
+    origin: <Origin text={basis.origin} />,
   };
   const stands = standsSentence(basis);
   return (
@@ -35,17 +35,12 @@ function PriceText({ basis }: { readonly basis: PriceBasis }) {
 
 /** Number, date, model and prices: what somebody needs who wants to do the sums again. */
 export function AboutPart({ parts }: { readonly parts: EstimateParts }) {
-  const { estimate, settings, appraisal, madeOn, present } = parts;
+  const { estimate, settings, appraisal, present } = parts;
   const carriers = carriersOf(appraisal);
   const twoRate = appraisal.prices['two-rate'];
   return (
-    <section className="follows whole">
-      <h2>{say('About this paper')}</h2>
+    <>
       <dl className="facts">
-        <dt>{say('Written estimate')}</dt>
-        <dd>
-          {say('number {number}', { number: String(estimate.number) })}, {longDate(madeOn)}, {estimate.id}
-        </dd>
         <dt>{say('Home')}</dt>
         <dd>{[estimate.household.name, estimate.household.jobNumber].filter(Boolean).join(', ')}</dd>
         {estimate.note ? (
@@ -77,7 +72,7 @@ export function AboutPart({ parts }: { readonly parts: EstimateParts }) {
             base: degrees(appraisal.climate.baseC),
           })}
         </dd>
-        <dt>{say('Reckoned by')}</dt>
+        <dt>{say('Worked out by')}</dt>
         <dd>
           {say('Plainwarmth, model {version}, as of {date}', {
             version: appraisal.modelVersion,
@@ -96,12 +91,13 @@ export function AboutPart({ parts }: { readonly parts: EstimateParts }) {
       </dl>
       <p className="plain">
         {[
+          guaranteeSentence(),
           estimateMeaning(),
           ...limitsSentences(),
           say('What it costs to put the heating in is not part of these figures.'),
         ].join(' ')}
       </p>
-    </section>
+    </>
   );
 }
 

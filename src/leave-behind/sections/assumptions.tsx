@@ -1,11 +1,11 @@
 import { GradeMark } from '../../charts/grade-mark.tsx';
-import { Reworded } from '../../charts/reworded.tsx';
 import { gradeMeaning, gradeName } from '../../words/grades.ts';
 import { capitalised } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 import { sayTold } from '../../words/say-told.ts';
 import { inputKey, workingValue } from '../../words/working.ts';
 import { listAssumptions } from '../list-assumptions.ts';
+import { Origin } from '../origin.tsx';
 import type { EstimateParts } from '../parts.ts';
 import { OtherWays } from './other-ways.tsx';
 
@@ -34,7 +34,7 @@ export function AssumptionsPart({ parts }: { readonly parts: EstimateParts }) {
                     </td>
                     <td className="number">{workingValue(input.value, input.unit)}</td>
                     <td>
-                      <Reworded text={input.origin} />
+                      <Origin text={input.origin} />
                     </td>
                   </tr>
                 ))}

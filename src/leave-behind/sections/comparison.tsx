@@ -6,9 +6,8 @@ import { leftOutSentence, systemName } from '../../words/systems.ts';
 import { NumberHead } from '../number-head.tsx';
 import type { EstimateParts } from '../parts.ts';
 import { CostTable } from './cost-table.tsx';
-import { OffersPart } from './offers.tsx';
 
-/** Every way of heating beside every other: cost and its parts, range, carbon, and where the balance would tip. */
+/** Every way of heating beside every other: cost and its parts, range, carbon, and where both would cost the same. */
 export function ComparisonPart({ parts }: { readonly parts: EstimateParts }) {
   const { appraisal } = parts;
   return (
@@ -16,14 +15,13 @@ export function ComparisonPart({ parts }: { readonly parts: EstimateParts }) {
       <h2>{say('Every way of heating, side by side')}</h2>
       <p className="plain">
         {say(
-          'All of them make the same heat for the same home in a typical winter: {count} kWh. A standing charge is counted only where that way of heating brings it into the home.',
+          'All of them give the same heat in a typical year: {count} kWh. A standing charge counts only where that heating brings it into the home.',
           { count: grouped(appraisal.demand.total.value) },
         )}
       </p>
       <CostTable parts={parts} />
       <p className="plain">{gasStandingSentence(appraisal, parts.estimate.household)}</p>
       <p className="plain quiet">{leftOutSentence(appraisal)}</p>
-      <OffersPart parts={parts} />
       <h3>{say('How sure, and in another winter')}</h3>
       <div className="wide">
         <table>
@@ -60,7 +58,7 @@ function BreakEven({ parts }: { readonly parts: EstimateParts }) {
   if (!versus || !beside) return null;
   return (
     <>
-      <h3>{say('Where the balance tips')}</h3>
+      <h3>{say('Where both cost the same')}</h3>
       <p className="plain">
         {breakEvenSentence(versus, beside.kind)}{' '}
         {say('Here it is {factor}.', { factor: factor(appraisal.machine.whole.value) })}{' '}

@@ -8,10 +8,10 @@ import { warningSentence } from '../../words/watch.ts';
 import { NumberHead } from '../number-head.tsx';
 import type { EstimateParts } from '../parts.ts';
 
-const monthPence = ({ monthly }: SystemResult, month: number) =>
+export const monthPence = ({ monthly }: SystemResult, month: number) =>
   monthly.unitsPence[month]! + monthly.standingPence[month]! + monthly.servicePence[month]!;
 
-/** What each month should bring, so that a bill can be held against it. */
+/** What each month should bring, beside what each month of the other brings. */
 export function MonthsPart({ parts }: { readonly parts: EstimateParts }) {
   const { pump, beside, appraisal } = parts;
   const shown = [pump, ...(beside ? [beside] : [])];

@@ -13,7 +13,7 @@ export function OffersPart({ parts }: { readonly parts: EstimateParts }) {
     <>
       <h3>{say('Offers side by side')}</h3>
       <p className="plain">
-        {say('This paper is about “{name}”, as reckoned on {date}.', {
+        {say('This paper is about “{name}”, as worked out on {date}.', {
           name: household.offer?.name ?? '',
           date: longDate(parts.madeOn),
         })}{' '}

@@ -1,7 +1,7 @@
-import { Reworded } from '../../charts/reworded.tsx';
 import { say } from '../../words/say.ts';
 import { keyOf } from '../../words/say-told.ts';
 import { listSources } from '../list-assumptions.ts';
+import { Origin } from '../origin.tsx';
 import type { EstimateParts } from '../parts.ts';
 
 export function SourcesPart({ parts }: { readonly parts: EstimateParts }) {
@@ -11,7 +11,7 @@ export function SourcesPart({ parts }: { readonly parts: EstimateParts }) {
       <ol className="steps">
         {listSources(parts).map((source) => (
           <li key={keyOf(source)}>
-            <Reworded text={source} />
+            <Origin text={source} />
           </li>
         ))}
       </ol>

@@ -20,8 +20,10 @@ function listGrounds({ appraisal, estimate, hasRecord }: EstimateParts): Ground[
   return [
     {
       grade: demand.total.grade,
-      what: hasRecord ? say('heat: your record, put right for weather') : say('heat: worked out without bills'),
-      value: say('{count} kWh a year, {low} to {high}', {
+      what: hasRecord
+        ? say('heat: your own record, adjusted to a typical winter')
+        : say('heat: worked out without bills'),
+      value: say('{count} units a year, {low} to {high}', {
         count: spokenCount(demand.total.value),
         low: spokenCount(demand.total.low),
         high: spokenCount(demand.total.high),
@@ -32,7 +34,7 @@ function listGrounds({ appraisal, estimate, hasRecord }: EstimateParts): Ground[
       what: people
         ? say('hot water for {people, plural, one {# person} other {# people}}', { people })
         : say('hot water, people not counted'),
-      value: say('{count} kWh of that heat', { count: spokenCount(demand.water.value) }),
+      value: say('{count} units of that heat', { count: spokenCount(demand.water.value) }),
     },
     {
       grade: machine.whole.grade,
@@ -42,7 +44,7 @@ function listGrounds({ appraisal, estimate, hasRecord }: EstimateParts): Ground[
             { source: machine.source, emitters, flow: degrees(flow.value) },
           )
         : say('heat from the {source, select, air {air} other {ground}}', { source: machine.source }),
-      value: say('factor {factor}, pumps included (H4)', { factor: factor(machine.whole.value) }),
+      value: say('factor {factor}, all pumps counted', { factor: factor(machine.whole.value) }),
     },
     {
       grade: prices.electricity.grade,
@@ -55,7 +57,7 @@ function listGrounds({ appraisal, estimate, hasRecord }: EstimateParts): Ground[
 export function StandsOn({ parts }: { readonly parts: EstimateParts }) {
   return (
     <>
-      <h3>{say('What this stands on')}</h3>
+      <h3>{say('What the figures are')}</h3>
       <table className="grounds">
         <tbody>
           {listGrounds(parts).map(({ grade, what, value }) => (

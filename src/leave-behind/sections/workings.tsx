@@ -1,4 +1,3 @@
-import { Reworded } from '../../charts/reworded.tsx';
 import { Said } from '../../charts/said.tsx';
 import type { FileAccount } from '../../model/shapes/evidence.ts';
 import type { Working } from '../../model/shapes/working.ts';
@@ -8,6 +7,7 @@ import { say } from '../../words/say.ts';
 import { keyOf, sayTold } from '../../words/say-told.ts';
 import { inputKey, workingValue } from '../../words/working.ts';
 import { listChapters } from '../list-assumptions.ts';
+import { Origin } from '../origin.tsx';
 import type { EstimateParts } from '../parts.ts';
 
 /** A sum that has stood already is named, not written out again. */
@@ -88,7 +88,7 @@ function WorkingBlock({ written }: { readonly written: Written }) {
         {sayTold(working.title)}: {result}
       </h4>
       <p className="quiet">
-        <Reworded text={working.formula} />
+        <Origin text={working.formula} />
       </p>
       {working.inputs.length > 0 ? (
         <table>
@@ -96,11 +96,11 @@ function WorkingBlock({ written }: { readonly written: Written }) {
             {working.inputs.map((input) => (
               <tr key={inputKey(input)}>
                 <td>
-                  <Reworded text={input.name} />
+                  <Origin text={input.name} />
                 </td>
                 <td className="number">{workingValue(input.value, input.unit)}</td>
                 <td>
-                  {gradeName(input.grade)}, <Reworded text={input.origin} />
+                  {gradeName(input.grade)}, <Origin text={input.origin} />
                 </td>
               </tr>
             ))}
@@ -109,7 +109,7 @@ function WorkingBlock({ written }: { readonly written: Written }) {
       ) : null}
       {working.source ? (
         <p className="quiet">
-          <Said text="Source: {source}" with={{ source: <Reworded text={working.source} /> }} />
+          <Said text="Source: {source}" with={{ source: <Origin text={working.source} /> }} />
         </p>
       ) : null}
       {steps.map((step) => (

@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import { Said } from '../../charts/said.tsx';
-import type { EstimateSummary } from '../../desk/contract.ts';
+import type { EstimateSummary, Input } from '../../desk/contract.ts';
 import { civilDateOf } from '../../model/calendar/instant.ts';
 import { takeInHand } from '../../model/offers.ts';
 import { rangedCostWorking } from '../../words/explained/ranged.ts';
@@ -13,11 +13,15 @@ import { describeFailure } from '../state/describe-failure.ts';
 import { sayChanges, sinceWorkings } from './since-made.ts';
 import { useEstimate } from './use-estimate.ts';
 
-type Format = 'pdf' | 'html' | 'csv';
-const FORMATS: readonly (readonly [Format, string])[] = [
-  ['pdf', phrase('Estimate as PDF')],
-  ['html', phrase('as HTML')],
-  ['csv', phrase('figures as CSV')],
+type Print = Pick<Input<'estimate.print'>, 'document' | 'format'>;
+const PAPERS: readonly (readonly [Print, string])[] = [
+  [{ document: 'paper', format: 'pdf' }, phrase('Paper for the household')],
+  [{ document: 'working', format: 'pdf' }, phrase('Working, every sum')],
+];
+const OTHER_FORMS: readonly (readonly [Print, string])[] = [
+  [{ document: 'paper', format: 'html' }, phrase('Paper as a page')],
+  [{ document: 'working', format: 'html' }, phrase('Working as a page')],
+  [{ document: 'paper', format: 'csv' }, phrase('Figures as CSV')],
 ];
 
 /** The estimate that the household took, with its date; one of them at most. */
@@ -54,14 +58,14 @@ export function EstimateRow(props: { readonly summary: EstimateSummary; readonly
   const { summary, newest } = props;
   const { household, appraisal, series, tell, openWorking } = useHousehold();
   const read = useEstimate(summary.id);
-  const [busy, setBusy] = useState<Format | null>(null);
+  const [busy, setBusy] = useState<Print | null>(null);
   const [failure, setFailure] = useState<string | null>(null);
 
-  const print = async (format: Format) => {
-    setBusy(format);
+  const print = async (what: Print) => {
+    setBusy(what);
     setFailure(null);
     try {
-      const file = await call('estimate.print', { estimateId: summary.id, format });
+      const file = await call('estimate.print', { estimateId: summary.id, ...what });
       if (await saveFile(file)) tell(say('{fileName} is saved.', { fileName: file.fileName }));
     } catch (reason) {
       setFailure(describeFailure(reason));
@@ -70,6 +74,19 @@ export function EstimateRow(props: { readonly summary: EstimateSummary; readonly
     }
   };
 
+  const ofThis = say(', estimate no. {number}', { number: String(summary.number) });
+  const button = ([what, label]: (typeof PAPERS)[number], main = false) => (
+    <button
+      key={label}
+      type="button"
+      className={main ? 'main' : undefined}
+      disabled={busy !== null}
+      onClick={() => print(what)}
+    >
+      {busy === what ? say('Writing …') : say(label)}
+      <span className="unseen">{ofThis}</span>
+    </button>
+  );
   const range = inMoneyOf(summary, () => poundsRange(summary.lowPence, summary.highPence));
   const amount = inMoneyOf(summary, () => spokenPounds(summary.heatPumpPence));
   const pump = read.kind === 'read' ? read.estimate.appraisal.systems.find(({ id }) => id === 'heat-pump') : undefined;
@@ -120,18 +137,14 @@ export function EstimateRow(props: { readonly summary: EstimateSummary; readonly
         ) : null}
       </p>
       <div className="actions">
-        {FORMATS.map(([format, label]) => (
-          <button
-            key={format}
-            type="button"
-            className={newest && format === 'pdf' ? 'main' : undefined}
-            disabled={busy !== null}
-            onClick={() => print(format)}
-          >
-            {busy === format ? say('Writing …') : say(label)}
-            <span className="unseen">{say(', estimate no. {number}', { number: String(summary.number) })}</span>
-          </button>
-        ))}
+        {PAPERS.map((paper) => button(paper, newest && paper === PAPERS[0]))}
+        <details className="other-forms">
+          <summary>
+            {say('Other forms')}
+            <span className="unseen">{ofThis}</span>
+          </summary>
+          {OTHER_FORMS.map((form) => button(form))}
+        </details>
       </div>
       {failure === null ? null : (
         <p className="refusal" role="alert">

@@ -166,7 +166,6 @@ export const DESK: Catalogue = {
     'Sehen Sie in der Vorschau die Spalten an und wählen Sie dort Form, Einheit oder Spalten.',
   // Documents and logos
   '{name}, letter of {date}': '{name}, Brief vom {date}',
-  '{name}, estimate {number}': '{name}, Kostenschätzung {number}',
   'No browser that can write a PDF was found on this computer.':
     'Auf diesem Computer wurde kein Browser gefunden, der PDF schreiben kann.',
   'Save the document as HTML instead, open it in a browser and print it from there.':
@@ -199,4 +198,6 @@ export const DESK: Catalogue = {
   'Plainwarmth itself failed: {detail}': 'Plainwarmth selbst ist gescheitert: {detail}',
   'What was kept before is safe. Try again; if it fails again, report it with this sentence.':
     'Was vorher gespeichert war, ist sicher. Versuchen Sie es noch einmal; scheitert es wieder, melden Sie es mit diesem Satz.',
+  '{name}, working of estimate {number}': '{name}, Berechnung zur Kostenschätzung {number}',
+  '{name}, estimate {number}': '{name}, Kostenschätzung {number}',
 };

@@ -12,104 +12,71 @@ export const LEAVE_BEHIND: Catalogue = {
   '{year, plural, one {# year} other {# years}}': '{year, plural, one {# Jahr} other {# Jahren}}',
   'The years to come': 'Die kommenden Jahre',
   'Each further sum rests on the inputs of the first and on those that stand with it.':
-    'Jede weitere Rechnung ruht auf den Angaben der ersten und auf denen, die bei ihr stehen.',
+    'Jede weitere Berechnung beruht auf den Angaben der ersten und auf denen, die bei ihr stehen.',
   // The document
   'The heat': 'Die Wärme',
   'A year with the heat pump': 'Ein Jahr mit der Wärmepumpe',
   'A year with {other}': 'Ein Jahr, Vergleich: {other}',
   'The difference': 'Der Unterschied',
   'page {page} of {pages}': 'Seite {page} von {pages}',
-  'What it would cost to heat {name}: promise {number}': '{name}: Was das Heizen kosten würde, Zusage {number}',
   'What it would cost to heat {name} with a heat pump': '{name}: Was das Heizen mit einer Wärmepumpe kosten würde',
   'Logo of the installer': 'Logo des Fachbetriebs',
   'About {amount} for rooms and hot water, at the electricity price of today.':
-    'Etwa {amount} für Räume und Warmwasser, zum heutigen Strompreis.',
+    'Etwa {amount} für Heizung und Warmwasser, zum heutigen Strompreis.',
   '{amount} a year': '{amount} im Jahr',
   'So the heat pump costs about {amount} a year more to run.':
     'Die Wärmepumpe kostet im Betrieb also etwa {amount} im Jahr mehr.',
-  'Cost of a year. The dot is the sum with the figures given here; 8 in 10 homes like yours lie inside the band.':
-    'Kosten eines Jahres. Punkt: mit den hier genannten Zahlen. 8 von 10 Häusern wie Ihrem liegen im Band.',
   'A year, at prices that are not all of today': 'Ein Jahr, zu Preisen, die nicht alle von heute sind',
   'About {amount} for rooms and hot water, at the electricity price of {months}.':
-    'Etwa {amount} für Räume und Warmwasser, zum Strompreis von {months}.',
+    'Etwa {amount} für Heizung und Warmwasser, zum Strompreis von {months}.',
   'Electricity by day and night': 'Strom bei Tag und Nacht',
   'A year, at today’s prices': 'Ein Jahr, zu heutigen Preisen',
-  'units bought': 'gekauft',
+  'units bought': 'gekauft (kWh)',
   'units bought (kWh)': 'gekauft (kWh)',
-  'for units': 'Arbeitspreis',
+  'for units': 'Verbrauch',
   together: 'zusammen',
   'carbon (kg)': 'CO₂ (kg)',
-  'What this stands on': 'Worauf das beruht',
-  'heat: your record, put right for weather': 'Wärme: Ihr Verbrauch bei üblichem Wetter',
   'heat: worked out without bills': 'Wärme: ohne Rechnungen ermittelt',
-  '{count} kWh a year, {low} to {high}': '{count} kWh im Jahr, {low} bis {high}',
   'hot water for {people, plural, one {# person} other {# people}}':
     'Warmwasser für {people, plural, one {# Person} other {# Personen}}',
-  'hot water, people not counted': 'Warmwasser, Personen nicht gezählt',
-  '{count} kWh of that heat': '{count} kWh dieser Wärme',
+  'hot water, people not counted': 'Warmwasser, Zahl der Personen nicht bekannt',
   'heat from the {source, select, air {air} other {ground}}, water to the {emitters, select, floor {floor} other {radiators}} at {flow}':
-    'Wärme aus {source, select, air {der Luft} other {dem Boden}}, {emitters, select, floor {Fußboden} other {Heizkörper}} mit {flow}',
+    '{source, select, air {Luft/Wasser} other {Sole/Wasser}}-Wärmepumpe, {emitters, select, floor {Fußbodenheizung} other {Heizkörper}}, Vorlauf {flow}',
   'heat from the {source, select, air {air} other {ground}}':
-    'Wärme aus {source, select, air {der Luft} other {dem Boden}}',
-  'factor {factor}, pumps included (H4)': 'Arbeitszahl {factor}, mit Pumpen (H4)',
+    '{source, select, air {Luft/Wasser} other {Sole/Wasser}}-Wärmepumpe',
   '{price} a unit of electricity': '{price} je kWh Strom',
   'If electricity rises by {step} a unit, add about {amount} a year.':
-    'Steigt Strom um {step} je Kilowattstunde, kommen etwa {amount} im Jahr dazu.',
+    'Steigt Strom um {step} je kWh, kommen etwa {amount} im Jahr dazu.',
   'A cold winter, met about 1 year in 10, adds about {amount}.':
-    'Ein kalter Winter, wie er etwa in 1 von 10 Jahren kommt, kostet etwa {amount} mehr.',
+    'Ein kalter Winter kommt etwa alle 10 Jahre. Er kostet etwa {amount} mehr.',
   'Every way of heating, side by side': 'Alle Heizungen nebeneinander',
-  'All of them make the same heat for the same home in a typical winter: {count} kWh. A standing charge is counted only where that way of heating brings it into the home.':
-    'Alle erzeugen dieselbe Wärme für dasselbe Haus in einem durchschnittlichen Winter: {count} kWh. Ein Grundpreis zählt nur, wo ihn diese Heizung ins Haus bringt.',
   'How sure, and in another winter': 'Wie sicher, und in einem anderen Winter',
   'mild winter': 'milder Winter',
   'cold winter': 'kalter Winter',
   'a unit of heat': 'je kWh Wärme',
   'Mild and cold are winters met about 1 year in 10.': 'Milde und kalte Winter kommen jeweils etwa in 1 von 10 Jahren.',
-  'Typical year': 'Durchschnittliches Jahr',
+  'Typical year': 'Normales Jahr',
   '{name}, cost': '{name}, Kosten',
   'Standing charge and service are shared out over the months. Real months differ with the weather.':
     'Grundpreis und Wartung sind verteilt. Wirkliche Monate weichen mit dem Wetter ab.',
-  'Each dot is one future, as likely as any other: a different winter, price, factor and way of living.':
-    'Jeder Punkt ist ein möglicher Verlauf, alle gleich wahrscheinlich: mit anderem Winter, Preis, Gerät und Alltag.',
   'Worst to best for the heat pump, a year: {list}.': 'Vom schlechtesten zum besten, im Jahr: {list}.',
-  'We had nothing to hold the heat pump against.': 'Wir hatten nichts, womit sich die Wärmepumpe vergleichen ließe.',
   'Your first winter': 'Ihr erster Winter',
   'What to expect': 'Was zu erwarten ist',
   'Your electricity bill also holds everything else you use at home.':
     'Ihre Stromrechnung enthält auch alles andere, was Sie im Haus verbrauchen.',
-  'The warmth is steady. Radiators feel warm, not hot, and the machine runs for long hours. That is how it should be.':
-    'Die Wärme ist gleichmäßig. Heizkörper fühlen sich warm an, nicht heiß, und das Gerät läuft viele Stunden. So soll es sein.',
   'A new house or a new floor dries out in its first winter and can need more heat than later.':
     'Neue Häuser oder Fußböden trocknen im ersten Winter und können mehr Wärme brauchen.',
   'What to do': 'Was zu tun ist',
-  'After the winter we hold your bill against this paper, and show what the weather, the price and the rest did.':
-    'Nach dem Winter halten wir Ihre Rechnung neben dieses Papier und zeigen, was Wetter, Preis und der Rest ausmachten.',
   'When to call': 'Wann Sie anrufen sollten',
   'Before anybody opens or changes anything': 'Bevor jemand etwas öffnet oder ändert',
   'Electricity.': 'Strom.',
-  'The machine and its heaters run on mains voltage. Only a qualified electrician works on the wiring, after switching off, locking off and proving dead.':
-    'Gerät und Heizstäbe laufen mit Netzspannung. Nur eine Elektrofachkraft arbeitet daran: abschalten, gegen Wiedereinschalten sichern, Spannungsfreiheit prüfen.',
   'Refrigerant.': 'Kältemittel.',
-  'It is under pressure, and some kinds burn. Only people certified for it open that circuit. If you smell or hear a leak, air the room, keep flames and switches away, leave and call.':
-    'Es steht unter Druck, und manche Sorten brennen. Diesen Kreis öffnen nur Leute, die dafür zugelassen sind. Riechen oder hören Sie ein Leck, dann lüften Sie, meiden Sie Flammen und Schalter, gehen Sie hinaus und rufen Sie an.',
   'Hot water that scalds.': 'Heißes Wasser, das verbrüht.',
-  'Above about 50 °C water burns skin in seconds, children’s and old people’s soonest. Keep the mixing valves that were fitted.':
-    'Über etwa 50 °C verbrennt Wasser die Haut in Sekunden, am schnellsten bei Kindern und Alten. Lassen Sie eingebaute Mischventile, wie sie sind.',
   'Legionella.': 'Legionellen.',
-  'Water kept lukewarm lets it grow. Do not turn the cylinder below what your installer set, and leave the weekly heating to 60 °C on.':
-    'In lauwarmem Wasser vermehren sie sich. Stellen Sie den Speicher nicht kühler, als Ihr Fachbetrieb ihn eingestellt hat. Lassen Sie das wöchentliche Aufheizen auf 60 °C an.',
-  'The fluid in the ground loop.': 'Die Flüssigkeit in den Erdrohren.',
-  'It holds antifreeze (glycol) and other additives. Do not drink, drain or top it up yourself; keep spills out of drains and water.':
-    'Sie enthält Frostschutz (Glykol) und andere Zusätze. Nicht trinken, nicht selbst ablassen oder nachfüllen. Nichts davon darf in Abfluss oder Gewässer.',
+  'The fluid in the ground loop.': 'Die Sole im Erdreich.',
   'The outdoor unit.': 'Das Außengerät.',
-  'Keep its fan and grille clear and keep hands out. Ice or a noise that is new is for your installer.':
-    'Halten Sie Gebläse und Gitter frei und die Hände draußen. Neues Eis oder ein neues Geräusch ist Sache Ihres Fachbetriebs.',
   'Pressure.': 'Druck.',
-  'Leave safety valves and expansion vessels alone; the systems are closed and hot.':
-    'Sicherheitsventile und Ausdehnungsgefäße in Ruhe lassen: alles ist geschlossen und heiß.',
-  'National and local rules and the maker’s instructions come first wherever this paper says something else. Work that needs a licence is done by those who hold it.':
-    'Landesweite und örtliche Vorschriften und die Anleitung des Herstellers gehen vor, wo dieses Papier etwas anderes sagt. Arbeiten, für die man zugelassen sein muss, machen nur Zugelassene.',
-  'What went into it': 'Was hineinging',
+  'What went into it': 'Alle Angaben',
   'The other ways of heating': 'Die anderen Heizungen',
   'For the same heat': 'Für dieselbe Wärme',
   'efficiency, rooms': 'Nutzungsgrad, Räume',
@@ -122,7 +89,6 @@ export const LEAVE_BEHIND: Catalogue = {
   'illustrative pair, not published; derived from the cap of {0} and a 58/42 split':
     'beispielhaftes Paar, nicht veröffentlicht; aus der Preisgrenze für {0} und einer Teilung 58/42 abgeleitet',
   'Words in this paper': 'Wörter in diesem Papier',
-  'About this paper': 'Über dieses Papier',
   '{name}, prices of {from} to {to}. {origin}.': '{name}, Preise vom {from} bis {to}. {origin}.',
   '{name}, prices from {from} on. {origin}.': '{name}, Preise ab {from}. {origin}.',
   'They had ended {days, plural, one {# day} other {# days}} before this paper was made.':
@@ -130,17 +96,14 @@ export const LEAVE_BEHIND: Catalogue = {
   'number {number}': 'Nummer {number}',
   Note: 'Notiz',
   'typical year of {region}, {days} degree days to {base}':
-    'übliches Jahr ({region}), {days} Gradtage, Heizgrenze {base}',
-  'Reckoned by': 'Gerechnet mit',
+    'normales Jahr ({region}), {days} Gradtage, Heizgrenze {base}',
   'Plainwarmth, model {version}, as of {date}': 'Plainwarmth, Modell {version}, Stand {date}',
   'So the two cost about the same to run.': 'Im Betrieb kosten beide also etwa gleich viel.',
   'factor as designed (H4)': 'Arbeitszahl wie ausgelegt (H4)',
-  'These figures were made by an earlier rule (model {version}): it reckoned with the factor of the design, not with the middle of what homes get.':
-    'Diese Zahlen stammen aus einer früheren Regel (Modell {version}): Sie rechnete mit der Arbeitszahl der Auslegung, nicht mit der Mitte dessen, was Häuser erreichen.',
   'What it costs to put the heating in is not part of these figures.':
     'Was der Einbau der Heizung kostet, steht nicht in diesen Zahlen.',
-  'The sums': 'Die Rechnungen',
-  '{title}: {result}, worked out above.': '{title}: {result}, oben ausgerechnet.',
+  'The sums': 'Die Berechnungen',
+  '{title}: {result}, worked out above.': '{title}: {result}, oben berechnet.',
   // Figures as CSV
   part: 'Teil',
   system: 'Heizung',
@@ -183,10 +146,10 @@ export const LEAVE_BEHIND: Catalogue = {
   'What happens next': 'Wie es weitergeht',
   'Please tell us: {questions}': 'Bitte sagen Sie uns: {questions}',
   'What to read from now on': 'Was von jetzt an abzulesen ist',
-  'Units by month.': 'Kilowattstunden nach Monat.',
+  'Units by month.': 'kWh nach Monat.',
   'Heat pump’s meter': 'Zähler der Wärmepumpe',
   'Heater’s hours': 'Stunden des Heizstabs',
-  'Units to expect': 'Zu erwarten',
+  'Units to expect': 'kWh zu erwarten',
   'Ring us above': 'Anruf, wenn über',
   'Working, for the installer': 'Rechenweg, für den Fachbetrieb',
   'Bill of {days}: {units} at {price}.': 'Rechnung vom {days}: {units} zu {price}.',
@@ -201,4 +164,105 @@ export const LEAVE_BEHIND: Catalogue = {
   'At the plant on {date}': 'An der Anlage am {date}',
   'What it can mean, likeliest first. The order is a judgement, not a diagnosis.':
     'Was es heißen kann, das Wahrscheinlichste zuerst. Die Reihenfolge ist eine Einschätzung, keine Diagnose.',
+  'What it would cost to heat {name}: {estimate}': '{name}: Was das Heizen kosten würde. {estimate}',
+  'Estimate no. {number} of {date}': 'Kostenschätzung Nr. {number} vom {date}',
+  'our own assumption': 'unsere eigene Annahme',
+  'not checked, so our own assumption': 'nicht nachgeschlagen, daher unsere eigene Annahme',
+  'Worked out by': 'Berechnet mit',
+  'One unit is one kilowatt-hour (kWh) on your bill. The factor is heat given for each unit bought.':
+    'Die Jahresarbeitszahl sagt, wie viel Wärme aus 1 kWh Strom wird. Alle Pumpen sind mitgezählt.',
+  'Cost of a year. The dot is the sum with the figures below. 8 in 10 homes like yours lie inside the band.':
+    'Kosten eines Jahres. Der Punkt ist unser Ergebnis, im Band liegen 8 von 10 Häusern wie Ihrem.',
+  'Beside the other ways of heating': 'Im Vergleich mit anderen Heizungen',
+  'The heat pump causes about {pump} kg of CO₂ a year, {other} {otherKg} kg.':
+    'CO₂ im Jahr: mit der Wärmepumpe etwa {pump} kg, im Vergleich ({other}) {otherKg} kg.',
+  'How often it costs less': 'Wie oft sie weniger kostet',
+  'In another winter, and where both cost the same': 'In einem anderen Winter, und ab wann beide gleich viel kosten',
+  'Putting it in, and the years to come': 'Einbau und kommende Jahre',
+  'The machine and its heaters run on mains voltage.': 'Gerät und Heizstäbe laufen mit Netzspannung.',
+  'Only a qualified electrician works on the wiring: switched off, locked off and proved dead.':
+    'Nur eine Elektrofachkraft arbeitet daran: abgeschaltet, gegen Wiedereinschalten gesichert, Spannungsfreiheit geprüft.',
+  'It is under pressure, and some kinds burn. Only certified people open that circuit.':
+    'Es steht unter Druck, und manche Sorten brennen. Nur Leute mit Sachkundenachweis öffnen den Kältekreis.',
+  'If you smell or hear a leak: air the room, no flames or switches, leave and call.':
+    'Riechen oder hören Sie ein Leck: lüften, keine Flammen, keine Schalter, hinausgehen und anrufen.',
+  'Above about 50 °C water burns skin in seconds, children’s and old people’s soonest.':
+    'Über etwa 50 °C verbrüht Wasser die Haut in Sekunden, am schnellsten bei Kindern und alten Menschen.',
+  'Keep the mixing valves that were fitted.': 'Lassen Sie eingebaute Mischventile, wie sie sind.',
+  'Lukewarm water lets it grow. Do not set the cylinder lower than your installer did.':
+    'In lauwarmem Wasser vermehren sie sich. Stellen Sie den Speicher nicht kühler als Ihr Fachbetrieb.',
+  'Leave its weekly heating to 60 °C on.': 'Lassen Sie das wöchentliche Aufheizen auf 60 °C an.',
+  'It holds antifreeze (glycol). Do not drink, drain or top it up yourself.':
+    'Sie enthält Frostschutz (Glykol). Nicht trinken, nicht selbst ablassen oder nachfüllen.',
+  'Keep spills out of drains and water.': 'Nichts davon darf in Abfluss oder Gewässer.',
+  'Keep its fan and grille clear and keep hands out.': 'Halten Sie Ventilator und Gitter frei und die Hände draußen.',
+  'Ice or a noise that is new is for your installer.':
+    'Neues Eis oder ein neues Geräusch ist Sache Ihres Fachbetriebs.',
+  'Leave safety valves and expansion vessels alone: the systems are closed and hot.':
+    'Lassen Sie Sicherheitsventile und Ausdehnungsgefäße in Ruhe: Die Anlage ist geschlossen und heiß.',
+  'Rules of your country and the maker’s instructions come first.':
+    'Die Vorschriften Ihres Landes und die Anleitung des Herstellers gehen vor.',
+  'Work that needs a licence is done by those who hold one.':
+    'Arbeiten, für die man zugelassen sein muss, machen nur Zugelassene.',
+  'All of them give the same heat in a typical year: {count} kWh. A standing charge counts only where that heating brings it into the home.':
+    'Alle liefern in einem normalen Jahr dieselbe Wärme: {count} kWh. Ein Grundpreis zählt nur, wo ihn diese Heizung ins Haus bringt.',
+  'The warmth is steady. Radiators feel warm, not hot, and the machine runs for long hours.':
+    'Die Wärme ist gleichmäßig. Heizkörper sind warm, nicht heiß, und das Gerät läuft viele Stunden.',
+  'After the winter we compare your bill with this paper. We show what the weather and the price did.':
+    'Nach dem Winter vergleichen wir Ihre Stromrechnung mit dieser Schätzung. Wir zeigen, was Wetter und Preis ausgemacht haben.',
+  'When to call, and whom': 'Wann und wen Sie anrufen',
+  'Call:': 'Anrufen:',
+  'Your reading': 'Ihr Zählerstand',
+  'This paper is about “{name}”, as worked out on {date}.': 'Hier geht es um „{name}“, berechnet am {date}.',
+  'What this rests on': 'Worauf das beruht',
+  'What it costs to put the heating in is not part of the yearly cost.':
+    'Der Preis für den Einbau steckt nicht in den jährlichen Kosten.',
+  'Every sum stands in a second paper, the working. Ask us for it.':
+    'Jede Berechnung steht in einem zweiten Papier. Fragen Sie uns danach.',
+  'Your own records of {from} to {to}, adjusted to a typical winter.':
+    'Ihr eigener Verbrauch vom {from} bis {to}, umgerechnet auf einen normalen Winter.',
+  'Your own records, adjusted to a typical winter.': 'Ihr eigener Verbrauch, umgerechnet auf einen normalen Winter.',
+  'We had no bills of yours, so this is less sure.': 'Wir hatten keine Rechnungen von Ihnen. Das macht es unsicherer.',
+  'Also used: {ways}.': 'Dazu genommen: {ways}.',
+  'Used: {ways}.': 'Genommen: {ways}.',
+  'From the litres a day that you told us.': 'Nach den Litern am Tag, die Sie uns genannt haben.',
+  'For {people, plural, one {# person} other {# people}}, by a published method (SAP 10.2, Appendix J).':
+    'Für {people, plural, one {# Person} other {# Personen}}, nach einem veröffentlichten Verfahren (SAP 10.2, Appendix J).',
+  'Nobody told us how many people live here, so it is our own assumption.':
+    'Niemand hat uns gesagt, wie viele Personen hier wohnen. Es ist unsere eigene Annahme.',
+  'One unit of electricity gives {factor} units of heat, with hot water and pumps counted.':
+    'Aus 1 kWh Strom werden {factor} kWh Wärme, Warmwasser und Pumpen mitgezählt.',
+  'By its design it would be {design}. We take the middle of what measured homes reach.':
+    'Nach der Auslegung wären es {design}. Wir nehmen die Mitte dessen, was gemessene Häuser erreichen.',
+  'That comes from the design of this machine.': 'Das kommt aus der Auslegung dieses Geräts.',
+  'No figure of the machine is known, so this is what measured homes reach.':
+    'Vom Gerät ist kein Wert bekannt. Es ist, was gemessene Häuser erreichen.',
+  'Measured homes: {source}.': 'Gemessene Häuser: {source}.',
+  '{price} a unit.': '{price} je kWh.',
+  'These prices hold from {from} to {to}.': 'Die Preise gelten vom {from} bis {to}.',
+  'These prices hold from {from} on.': 'Die Preise gelten ab {from}.',
+  'Yearly service': 'Wartung',
+  '{amount} a year for the heat pump, as offered.': '{amount} im Jahr für die Wärmepumpe, wie angeboten.',
+  '{amount} a year for the heat pump. That is our own assumption.':
+    '{amount} im Jahr für die Wärmepumpe. Das ist unsere eigene Annahme.',
+  'heat: your own record, adjusted to a typical winter': 'Wärme, aus Ihrem Verbrauch',
+  'factor {factor}, all pumps counted': 'Jahresarbeitszahl (JAZ) {factor}',
+  'What the figures are': 'Die wichtigsten Werte',
+  'Twenty futures': 'Zwanzig mögliche Verläufe',
+  '{name}: the working of {estimate}': '{name}: die Berechnung zu {estimate}',
+  'Working · {estimate} · {name}': 'Berechnung · {estimate} · {name}',
+  'The working behind the estimate for {name}': '{name}: Berechnung zur Kostenschätzung',
+  'This paper is for whoever wants to check every sum. The household’s own paper has four pages.':
+    'Dieses Papier ist für alle, die jede Berechnung prüfen wollen. Das Papier für den Haushalt hat vier Seiten.',
+  'All of them give the same heat in a typical year, {count} units.':
+    'Alle liefern in einem normalen Jahr dieselbe Wärme: {count} kWh.',
+  '{count} units a year, {low} to {high}': '{count} kWh im Jahr, {low} bis {high}',
+  '{count} units of that heat': '{count} kWh davon',
+  '{count} units a year, or {low} to {high}.': '{count} kWh im Jahr, vielleicht {low} bis {high}.',
+  '{count} units of that heat.': '{count} kWh dieser Wärme.',
+  'A typical year ({region}). Source: {source}.': 'Ein normales Jahr ({region}). Quelle: {source}.',
+  'Your own price: {name}, {source}.': 'Ihr eigener Preis: {name}, {source}.',
+  'Not your tariff, but {source}.': 'Nicht Ihr Tarif, sondern: {source}.',
+  'These figures were made by an earlier rule (model {version}). It used the factor of the design, not the middle of what homes get.':
+    'Diese Zahlen stammen aus einer früheren Regel (Modell {version}). Sie nahm die Jahresarbeitszahl der Auslegung, nicht die Mitte dessen, was Häuser erreichen.',
 };

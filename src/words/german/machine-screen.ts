@@ -154,7 +154,6 @@ export const MACHINE_SCREEN: Catalogue = {
     '„{first}“ dürfte im Betrieb weniger kosten als jedes andere, etwa {amount} im Jahr.',
   '“{first}” comes out lowest, about {amount} a year. Its range reaches over “{second}”, so that either may cost less.':
     '„{first}“ liegt am niedrigsten, etwa {amount} im Jahr. Seine Spanne reicht über „{second}“, darum kann jedes von beiden weniger kosten.',
-  'This paper is about “{name}”, as reckoned on {date}.': 'Dieses Papier handelt von „{name}“, gerechnet am {date}.',
   'in hand': 'in Arbeit',
   'Take it in hand': 'In Arbeit nehmen',
   'taken on {date}': 'angenommen am {date}',

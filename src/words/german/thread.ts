@@ -62,8 +62,6 @@ export const THREAD: Catalogue = {
   'The figures hold for heating and hot water in a typical year, at the prices named.':
     'Die Zahlen gelten für Heizung und Warmwasser in einem üblichen Jahr, zu den genannten Preisen.',
   'What other things in the home use is not counted.': 'Was andere Geräte im Haus brauchen, ist nicht mitgezählt.',
-  'About 2 in 10 homes like yours will fall outside the range we give.':
-    'Etwa 2 von 10 Häusern wie Ihrem werden außerhalb unserer Spanne liegen.',
   // What to watch
   'Expect about {winter} of the year’s {year} from October to March.':
     'Rechnen Sie von Oktober bis März mit etwa {winter}, im ganzen Jahr mit {year}.',

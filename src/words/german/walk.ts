@@ -12,7 +12,7 @@ export const WALK: Catalogue = {
   '{heat} a year, {count, plural, =0 {without any record of this home} one {from one record} other {from # records}}':
     '{heat} im Jahr, {count, plural, =0 {ohne Messwerte dieses Hauses} one {aus einer Messreihe} other {aus # Messreihen}}',
   Electricity: 'Strom',
-  '{price} a unit, {tariff}': '{price} je Kilowattstunde, {tariff}',
+  '{price} a unit, {tariff}': '{price} je kWh, {tariff}',
   Date: 'Datum',
   '{count, plural, one {One question is} other {# questions are}} still open, and will be printed in the estimate as they are.':
     '{count, plural, one {Eine Frage ist} other {# Fragen sind}} noch offen. So {count, plural, one {kommt sie} other {kommen sie}} in die Kostenschätzung.',
@@ -22,7 +22,6 @@ export const WALK: Catalogue = {
   'Save the written estimate': 'Kostenschätzung speichern',
   'A written estimate never changes. New figures get a new number.':
     'Eine gespeicherte Kostenschätzung ändert sich nie. Neue Zahlen bekommen eine neue Nummer.',
-  'Estimate as PDF': 'Kostenschätzung als PDF',
   'as HTML': 'als HTML',
   'figures as CSV': 'Zahlen als CSV',
   '{fileName} is saved.': '{fileName} ist gespeichert.',
@@ -92,7 +91,7 @@ export const WALK: Catalogue = {
   'It comes from the home itself, not from bills, so it is less sure.':
     'Das kommt aus dem Haus selbst, nicht aus Rechnungen, und ist darum weniger sicher.',
   'Your home needs about {heat} of heat in a typical year.':
-    'Ihr Haus braucht in einem üblichen Jahr etwa {heat} Wärme.',
+    'Ihr Haus braucht in einem normalen Jahr etwa {heat} Wärme.',
   'About {water} of it is hot water.': 'Etwa {water} davon sind für Warmwasser.',
   'It could be as low as {low} or as high as {high}.': 'Es können auch nur {low} sein oder bis zu {high}.',
   '{name} · typical winter, {region} · a unit is one kWh on your bill':
@@ -181,4 +180,13 @@ export const WALK: Catalogue = {
   Cost: 'Kosten',
   'Call us above': 'Anrufen ab',
   'How we know': 'Woher wir das wissen',
+  'This is an estimate, not a guarantee: about 2 in 10 homes like yours will fall outside its range.':
+    'Das ist eine Schätzung, keine Garantie: Etwa 2 von 10 Häusern wie Ihrem liegen außerhalb der Spanne.',
+  'Paper for the household': 'Papier für den Haushalt',
+  'Working, every sum': 'Berechnung im Einzelnen',
+  'Paper as a page': 'Papier als Webseite',
+  'Working as a page': 'Berechnung als Webseite',
+  'Figures as CSV': 'Zahlen als CSV',
+  ', estimate {number}': ', Kostenschätzung {number}',
+  'Other forms': 'Andere Formate',
 };

@@ -93,7 +93,7 @@ describe('a written estimate of one among several', () => {
     expect(WrittenEstimate.parse(estimate)).toEqual(estimate);
     expect(estimate.offers?.map(({ name }) => name)).toEqual(['Ground', 'Air']);
     const paper = renderLeaveBehind(estimate, { installerName: '', installerContact: '', paper: 'A4' });
-    expect(paper).toContain('This paper is about “Air”, as reckoned on 25 November 2026.');
+    expect(paper).toContain('This paper is about “Air”, as worked out on 25 November 2026.');
     expect(keep(ground).offers).toBeUndefined();
   });
 

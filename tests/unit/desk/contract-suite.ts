@@ -235,6 +235,9 @@ export function contractSuite(name: string, open: () => Promise<OpenedClient>): 
       expect(contentOf(html).toString('utf8')).toContain('Larch Rise');
       const pdf = await call('estimate.print', { estimateId: estimate.id, format: 'pdf' });
       expect(contentOf(pdf)).toEqual(Buffer.from(printedAs(contentOf(html).toString('utf8'))));
+      const working = await call('estimate.print', { estimateId: estimate.id, document: 'working', format: 'html' });
+      expect(working.fileName).toBe('Larch Rise, working of estimate 1.html');
+      expect(contentOf(working).toString('utf8')).toContain('The working behind the estimate for Larch Rise');
       const csv = await call('estimate.print', { estimateId: estimate.id, format: 'csv' });
       expect(contentOf(csv).toString('utf8').split('\n').length).toBeGreaterThan(5);
 

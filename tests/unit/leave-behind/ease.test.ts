@@ -22,18 +22,13 @@ function sectionsOf(html: string): [string, string][] {
   return body.split(/(?=<h[12]\b)/).flatMap((part): [string, string][] => {
     const heading = /<h[12]\b[^>]*>([\s\S]*?)<\/h[12]>/.exec(part);
     const texts = [...part.matchAll(/<(p|li)\b[^>]*>([\s\S]*?)<\/\1>/g)].map(([, , inner]) => plain(inner!));
-    const running = texts.filter(
-      (text) => /[.?]$/.test(text) && wordsOf(text).length > 3 && !LIST_OF_AMOUNTS.test(text),
-    );
+    const running = texts.filter((text) => /[.?]$/.test(text) && wordsOf(text).length > 3);
     return heading && running.length > 0 ? [[plain(heading[1]!), running.join(' ')]] : [];
   });
 }
 
-/** The twenty dots written out: a table in a line. */
-const LIST_OF_AMOUNTS = /(£[\d,]+ (more|less),? ){5}/;
-
-/** For the installer, or where a source is named. */
-const NOT_FOR_READING = /^(Sources|About this paper|How each figure was worked out|What went into it|.*working.*)$/i;
+/** For the installer. */
+const NOT_FOR_READING = /working/i;
 
 const task = { withCheck: false, withDocument: true };
 const papers = await Promise.all(

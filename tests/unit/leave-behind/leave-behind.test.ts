@@ -1,6 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { renderLeaveBehind } from '../../../src/leave-behind/leave-behind.tsx';
+import { plainOrigin } from '../../../src/leave-behind/origin.tsx';
+import { renderWorking } from '../../../src/leave-behind/working.tsx';
+import { catalogueOf } from '../../../src/words/catalogues.ts';
+import { speak } from '../../../src/words/say.ts';
 import { larchRiseEstimate } from './larch-rise.ts';
 
 const settings = { installerName: 'Hill & Daughters', installerContact: '01234 567 890', paper: 'A4' as const };
@@ -29,36 +33,36 @@ describe('the document', () => {
     expect(text).toContain('The gas boiler you have now costs about £1,610.');
   });
 
-  test.each([
-    'Every way of heating, side by side',
-    'Month by month',
-    'How sure we are',
-    'Your first winter',
-    'Before anybody opens or changes anything',
-    'What went into it',
-    'Sources',
-    'About this paper',
-    'Words in this paper',
-    'The sums',
-  ])('has the heading "%s"', (heading) => {
-    expect(html).toContain(`<h2>${heading}</h2>`);
-  });
+  test.each(['Beside the other ways of heating', 'Your first winter', 'What this rests on'])(
+    'has the heading "%s"',
+    (heading) => {
+      expect(html).toContain(`<h2>${heading}</h2>`);
+    },
+  );
 
   test.each([
+    'This is an estimate, not a guarantee: about 2 in 10 homes like yours will fall outside its range.',
+    'Estimate no. 12 of 25 November 2026',
     'If electricity rises by 5 p a unit, add about £200 a year.',
     'A cold winter, met about 1 year in 10, adds about £85.',
     'In 18 futures out of 20 the heat pump costs less, in 2 it costs more.',
-    'number 12, 25 November 2026, 0192-larch',
-    'Day and night from October, prices of 1 October 2026 to 31 December 2026',
-    'model 0.1.0',
-    'Invented table for tests, edition 1',
-    'gas-2024.csv, row 12',
+    'Your own price: Day and night from October',
+    'These prices hold from 1 October 2026 to 31 December 2026.',
     'Refrigerant.',
     'Legionella.',
     'glycol',
-    'Hill & Daughters',
+    'Call: Hill & Daughters, 01234 567 890',
   ])('says "%s"', (sentence) => {
     expect(text).toContain(sentence);
+  });
+
+  test('begins four pages', () => {
+    expect(html.match(/<section(?! class="follows")/g)).toHaveLength(4);
+  });
+
+  test('names a source or says that it is our own assumption, and has no date, code or error for those who check', () => {
+    expect(text).toContain('That is our own assumption.');
+    expect(text).not.toMatch(/from memory|common practice|no source|\d{4}-\d\d-\d\d|standard error|0192-larch|reckon/i);
   });
 
   test('bears the logo of the day once, on its first page, and not one figure changes', () => {
@@ -94,7 +98,7 @@ describe('the document', () => {
   test('has one first heading, a language and a title', () => {
     expect(html.match(/<h1/g)).toHaveLength(1);
     expect(html).toMatch(/^<!doctype html><html lang="en-GB"/);
-    expect(html).toContain('<title>What it would cost to heat Larch Rise: promise 12</title>');
+    expect(html).toContain('<title>What it would cost to heat Larch Rise: Estimate no. 12 of 25 November 2026</title>');
   });
 
   test.each([
@@ -105,16 +109,60 @@ describe('the document', () => {
   });
 });
 
-describe('the words in the document', () => {
+describe('the working', () => {
+  const html = renderWorking(larchRiseEstimate(), settings);
+  const text = textOf(html);
+  test.each([
+    'Every way of heating, side by side',
+    'Month by month',
+    'Twenty futures',
+    'What went into it',
+    'Sources',
+    'Words in this paper',
+    'The sums',
+  ])('has the heading "%s"', (heading) => expect(html).toContain(`<h2>${heading}</h2>`));
+  test.each([
+    'The working behind the estimate for Larch Rise',
+    'Estimate no. 12 of 25 November 2026',
+    'Day and night from October, prices of 1 October 2026 to 31 December 2026',
+    'model 0.1.0',
+    'Invented table for tests, edition 1',
+    'gas-2024.csv, row 12',
+  ])('says "%s"', (sentence) => expect(text).toContain(sentence));
+  test('leaves no mark of a table of values', () => {
+    expect(text).not.toMatch(/from memory|common practice|no source|0192-larch/);
+  });
+});
+
+describe('where a value comes from', () => {
+  test.each([
+    ['common practice, no source', 'our own assumption'],
+    [
+      'common practice, no source: usual price of one visit a year',
+      'our own assumption: usual price of one visit a year',
+    ],
+    ['one standard deviation; a judgement, common practice, no source', 'one standard deviation; our own assumption'],
+    ['BREDEM 2012, from memory', 'BREDEM 2012; not checked, so our own assumption'],
+    ['CIBSE TM41 (from memory); SAP 2012', 'CIBSE TM41 (not checked, so our own assumption); SAP 2012'],
+    ['Ofgem price cap, October to December 2026', 'Ofgem price cap, October to December 2026'],
+  ])('%s', (kept, said) => expect(plainOrigin(kept)).toBe(said));
+  test('in German', async () => {
+    speak({ language: 'de-DE', currency: 'GBP' }, await catalogueOf('de-DE'));
+    expect(plainOrigin('gängige Praxis, ohne Quelle')).toBe('unsere eigene Annahme');
+    expect(plainOrigin('SAP 10.2 Appendix L, aus dem Gedächtnis')).toBe(
+      'SAP 10.2 Appendix L; nicht nachgeschlagen, daher unsere eigene Annahme',
+    );
+  });
+});
+
+describe('the words in the working', () => {
+  const working = (variant = {}) => renderWorking(larchRiseEstimate(variant), settings);
   const listed = (html: string) => [...html.matchAll(/<dt>([^<]*)<\/dt><dd>/g)].map((match) => match[1]!);
-  test('are the terms that the household meets in it, each with its meaning', () => {
-    const words = listed(render().split('<dl class="words">')[1]!.split('</dl>')[0]!);
-    expect(words).toEqual(expect.arrayContaining(['Backup heater', 'Factor', 'Glycol', 'Standing charge', 'Unit']));
+  test('are the terms that are met in it, each with its meaning', () => {
+    const words = listed(working().split('<dl class="words">')[1]!.split('</dl>')[0]!);
+    expect(words).toEqual(expect.arrayContaining(['Factor', 'Standing charge', 'Unit']));
     expect(words).not.toContain('Tariff');
     expect(words).toEqual(words.toSorted((a, b) => a.localeCompare(b, 'en-GB')));
-  });
-  test('leave out what stands in another home’s paper only', () => {
-    expect(render({ source: 'air' }).split('<dl class="words">')[1]).not.toContain('<dt>Glycol</dt>');
   });
 });
 
@@ -125,7 +173,7 @@ test('a heat pump that costs more is said on the first page', () => {
 test('without a present heating the cheapest other is named and nothing is said of today', () => {
   const text = textOf(render({ withoutPresent: true, withoutRecord: true }));
   expect(text).toContain('With an oil boiler it would be about £1,480.');
-  expect(text).toContain('worked out without bills');
+  expect(text).toContain('We had no bills of yours, so this is less sure.');
   expect(text).not.toContain('you have now');
 });
 
@@ -135,7 +183,7 @@ test('a machine that takes its heat from the air has no ground loop to warn of',
 
 test('a written estimate is dated in its own zone', () => {
   const late = { ...larchRiseEstimate(), madeOn: '2026-06-30T23:30:00.000Z' };
-  expect(textOf(renderLeaveBehind(late, settings))).toContain('Estimate no. 12 · 1 July 2026');
+  expect(textOf(renderLeaveBehind(late, settings))).toContain('Estimate no. 12 of 1 July 2026');
 });
 
 test('no name breaks out of the page', () => {

@@ -5,6 +5,7 @@ import { leaveBehindCsv } from '../../../src/leave-behind/leave-behind-csv.ts';
 import { listAssumptions, listChapters } from '../../../src/leave-behind/list-assumptions.ts';
 import { readEstimate } from '../../../src/leave-behind/parts.ts';
 import { printedYears } from '../../../src/leave-behind/sections/years.tsx';
+import { renderWorking } from '../../../src/leave-behind/working.tsx';
 import { reckonLifetime } from '../../../src/model/lifetime/reckon-lifetime.ts';
 import type { Household } from '../../../src/model/shapes/household.ts';
 import { WrittenEstimate } from '../../../src/model/shapes/written-estimate.ts';
@@ -41,7 +42,7 @@ test.each([
 });
 
 describe('on paper', () => {
-  const html = renderLeaveBehind(whole, settings);
+  const html = renderWorking(whole, settings);
   test.each([
     HEADING,
     // £1,608.40 less £1,192.52 a year bring back £4,500 in 10.8 years; over 15 years the boiler is bought again.
@@ -61,6 +62,11 @@ describe('on paper', () => {
     expect(names.filter((name) => name === 'Heat pump, put in')).toHaveLength(1);
     expect(names.filter((name) => name === 'Discount rate a year')).toHaveLength(1);
   });
+  test('the household’s own paper says it in short', () => {
+    const paper = renderLeaveBehind(whole, settings);
+    expect(paper).toContain('<h3>Putting it in, and the years to come</h3>');
+    expect(paper).toContain('After about 11 years it might have paid that back.');
+  });
   test('what was bought is among the assumptions, what was worked out is not', () => {
     const names = listAssumptions(readEstimate(whole, settings))
       .at(-1)!
@@ -70,7 +76,8 @@ describe('on paper', () => {
   });
   test('without price and grant it is a working and no page', () => {
     for (const estimate of [running, withYears({ heatPumpGBP: typed(15_000) })]) {
-      const text = renderLeaveBehind(estimate, settings);
+      const text = renderWorking(estimate, settings);
+      expect(renderLeaveBehind(estimate, settings)).not.toContain('Putting it in');
       expect(text).not.toContain(HEADING);
       expect(text).toContain('<h3>The years to come</h3>');
     }
@@ -86,7 +93,7 @@ describe('on paper', () => {
 
 test('a written estimate from before the years were kept with it says nothing of them', () => {
   const old = larchRiseEstimate();
-  expect(renderLeaveBehind(old, settings)).not.toContain(HEADING);
+  expect(renderWorking(old, settings)).not.toContain(HEADING);
   expect(leaveBehindCsv(old)).not.toContain('paid in all');
 });
 

@@ -3,40 +3,30 @@ import { SpreadPicture } from '../../charts/spread/picture.tsx';
 import { spreadSentence } from '../../charts/spread/sentence.ts';
 import { spreadSeries } from '../../charts/spread/series.ts';
 import { pickForPicture } from '../../model/comparison/beside.ts';
-import { designSentence, rangeSentence, standing } from '../../words/cost.ts';
-import { capitalised, longDate, monthSpan, pence, spokenPounds } from '../../words/numbers.ts';
+import { designSentence, paymentSentence, rangeSentence, standing } from '../../words/cost.ts';
+import { earlierRuleSentence, guaranteeSentence } from '../../words/estimate.ts';
+import { capitalised, monthSpan, pence, spokenPounds } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 import { systemInSentence, systemNumber } from '../../words/systems.ts';
 import { GradeLegend } from '../grade-legend.tsx';
+import { Letterhead } from '../letterhead.tsx';
 import { PAPER_WIDTH, ROWS_IN_PICTURE } from '../paper.ts';
 import type { EstimateParts } from '../parts.ts';
-import { CostTable } from './cost-table.tsx';
 import { StandsOn } from './stands-on.tsx';
 
 /** From here on the heading is set smaller, so that the first page stays one page. */
 const LONG_NAME = 36;
 
-/** The first page: what it costs, beside what, how sure, and what that stands on. */
-export function SummaryPart({ parts }: { readonly parts: EstimateParts }) {
-  const { estimate, settings, madeOn, pump, present, beside } = parts;
-  const { electricity } = parts.appraisal.prices;
+/** The first page: what it costs, how sure that is, and what it stands on. */
+export function AnswerPart({ parts }: { readonly parts: EstimateParts }) {
+  const { estimate, pump, present, beside, appraisal } = parts;
+  const { electricity } = appraisal.prices;
   const amount = <strong>{say('{amount} a year', { amount: spokenPounds(pump.cost.value) })}</strong>;
   const more = beside ? pump.cost.value - beside.cost.value : 0;
-  const side = beside ? standing(parts.appraisal, beside.id) : 'unknown';
+  const side = beside ? standing(appraisal, beside.id) : 'unknown';
   return (
     <section className="first">
-      <div className="letterhead">
-        <span className="sender">
-          {/* Beside the name it says nothing more; alone it stands for it. */}
-          {settings.logo ? (
-            <img src={settings.logo} alt={settings.installerName ? '' : say('Logo of the installer')} />
-          ) : null}
-          {settings.installerName}
-        </span>
-        <span>
-          {say('Estimate no. {number}', { number: String(estimate.number) })} · {longDate(madeOn)}
-        </span>
-      </div>
+      <Letterhead parts={parts} />
       <h1 className={estimate.household.name.length > LONG_NAME ? 'long' : undefined}>
         {say('What it would cost to heat {name} with a heat pump', { name: estimate.household.name })}
       </h1>
@@ -69,10 +59,15 @@ export function SummaryPart({ parts }: { readonly parts: EstimateParts }) {
             : ''}{' '}
         {designSentence(pump)}
       </p>
+      <p className="guarantee">
+        {guaranteeSentence()} {earlierRuleSentence(appraisal)}
+      </p>
       <SpreadFigure parts={parts} />
-      <CostTable parts={parts} short />
       <StandsOn parts={parts} />
-      <p className="say">{whatIfSentences(parts).join(' ')}</p>
+      <p className="plain quiet">
+        {say('One unit is one kilowatt-hour (kWh) on your bill. The factor is heat given for each unit bought.')}
+      </p>
+      <p className="plain">{[paymentSentence(pump), ...whatIfSentences(parts)].filter(Boolean).join(' ')}</p>
       <GradeLegend />
     </section>
   );
@@ -90,7 +85,7 @@ function SpreadFigure({ parts }: { readonly parts: EstimateParts }) {
       </div>
       <figcaption>
         {say(
-          'Cost of a year. The dot is the sum with the figures given here; 8 in 10 homes like yours lie inside the band.',
+          'Cost of a year. The dot is the sum with the figures below. 8 in 10 homes like yours lie inside the band.',
         )}
       </figcaption>
     </figure>
@@ -113,5 +108,5 @@ function whatIfSentences({ pump }: EstimateParts): string[] {
     colder > 0
       ? say('A cold winter, met about 1 year in 10, adds about {amount}.', { amount: spokenPounds(colder) })
       : '',
-  ].filter(Boolean);
+  ];
 }

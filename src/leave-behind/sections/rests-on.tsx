@@ -1,0 +1,191 @@
+import type { ReactNode } from 'react';
+import { GradeMark } from '../../charts/grade-mark.tsx';
+import { Said } from '../../charts/said.tsx';
+import { addDays } from '../../model/calendar/civil.ts';
+import { type PriceBasis, priceOf } from '../../model/shapes/appraisal.ts';
+import type { Grade } from '../../model/shapes/working.ts';
+import { limitsSentences } from '../../words/estimate.ts';
+import { wayName } from '../../words/heat.ts';
+import { capitalised, exactPounds, factor, listed, longDate, pence, spokenCount } from '../../words/numbers.ts';
+import { standsSentence } from '../../words/prices.ts';
+import { say } from '../../words/say.ts';
+import { carrierName } from '../../words/systems.ts';
+import { Origin } from '../origin.tsx';
+import type { EstimateParts } from '../parts.ts';
+
+interface Ground {
+  readonly grade: Grade;
+  readonly what: string;
+  readonly says: ReactNode;
+}
+
+/** The last page: where each figure comes from, in plain words and each source by its name. */
+export function RestsOnPart({ parts }: { readonly parts: EstimateParts }) {
+  return (
+    <section>
+      <h2>{say('What this rests on')}</h2>
+      <table className="rests">
+        <tbody>
+          {[heat(parts), water(parts), machine(parts), ...prices(parts), service(parts), weather(parts)].map(
+            ({ grade, what, says }) => (
+              <tr key={what}>
+                <th scope="row">
+                  <GradeMark grade={grade} size={13} /> {what}
+                </th>
+                <td>{says}</td>
+              </tr>
+            ),
+          )}
+        </tbody>
+      </table>
+      <p className="plain">
+        {[
+          ...limitsSentences(),
+          say('What it costs to put the heating in is not part of the yearly cost.'),
+          say('Every sum stands in a second paper, the working. Ask us for it.'),
+        ].join(' ')}{' '}
+        {parts.estimate.note}
+      </p>
+    </section>
+  );
+}
+
+function heat({ appraisal, estimate, hasRecord }: EstimateParts): Ground {
+  const { total, estimates, signature } = appraisal.demand;
+  const record = estimate.evidence.find(({ id }) => id === signature?.seriesId);
+  const others = estimates.filter(({ way }) => way !== 'record').map(({ way }) => wayName(way));
+  const from = record
+    ? say('Your own records of {from} to {to}, adjusted to a typical winter.', {
+        from: longDate(record.from),
+        to: longDate(addDays(record.to, -1)),
+      })
+    : hasRecord
+      ? say('Your own records, adjusted to a typical winter.')
+      : say('We had no bills of yours, so this is less sure.');
+  return {
+    grade: total.grade,
+    what: say('Heat'),
+    says: [
+      say('{count} units a year, or {low} to {high}.', {
+        count: spokenCount(total.value),
+        low: spokenCount(total.low),
+        high: spokenCount(total.high),
+      }),
+      from,
+      others.length === 0
+        ? ''
+        : hasRecord
+          ? say('Also used: {ways}.', { ways: listed(others) })
+          : say('Used: {ways}.', { ways: listed(others) }),
+    ].join(' '),
+  };
+}
+
+function water({ appraisal, estimate }: EstimateParts): Ground {
+  const { water } = appraisal.demand;
+  const { home, hotWater } = estimate.household;
+  return {
+    grade: water.grade,
+    what: say('Hot water'),
+    says: [
+      say('{count} units of that heat.', { count: spokenCount(water.value) }),
+      hotWater.litresPerDay
+        ? say('From the litres a day that you told us.')
+        : home.people
+          ? say(
+              'For {people, plural, one {# person} other {# people}}, by a published method (SAP 10.2, Appendix J).',
+              {
+                people: home.people.value,
+              },
+            )
+          : say('Nobody told us how many people live here, so it is our own assumption.'),
+    ].join(' '),
+  };
+}
+
+function machine({ appraisal, estimate }: EstimateParts): Ground {
+  const { whole, asDesigned, fieldSpread } = appraisal.machine;
+  const typed = estimate.household.machine.spaceFactor !== undefined || estimate.household.machine.way === 'full';
+  return {
+    grade: whole.grade,
+    what: say('Heat pump'),
+    says: (
+      <>
+        {say('One unit of electricity gives {factor} units of heat, with hot water and pumps counted.', {
+          factor: factor(whole.value),
+        })}{' '}
+        {asDesigned && factor(asDesigned.whole) !== factor(whole.value)
+          ? say('By its design it would be {design}. We take the middle of what measured homes reach.', {
+              design: factor(asDesigned.whole),
+            })
+          : typed
+            ? say('That comes from the design of this machine.')
+            : say('No figure of the machine is known, so this is what measured homes reach.')}{' '}
+        <Said text="Measured homes: {source}." with={{ source: <Origin text={fieldSpread.source} short /> }} />
+      </>
+    ),
+  };
+}
+
+/** Electricity, and what is burnt now or beside it. */
+function prices({ appraisal, beside }: EstimateParts): Ground[] {
+  const { electricity, electricityPencePerKWh } = appraisal.prices;
+  const fuel = beside && beside.carrier !== 'electricity' ? priceOf(appraisal.prices, beside.carrier) : undefined;
+  return [
+    price(say('Electricity'), electricity, electricityPencePerKWh),
+    ...(fuel && beside ? [price(capitalised(carrierName(beside.carrier)), fuel.basis, fuel.pencePerKWh)] : []),
+  ];
+}
+
+function price(what: string, basis: PriceBasis, pencePerKWh: number): Ground {
+  const { from, to, staleDays, kind } = basis;
+  const isOwn = kind === undefined ? basis.grade !== 'assumed' : kind === 'own' || kind === 'typed';
+  const named = { name: <Origin text={basis.name} />, source: <Origin text={basis.origin} short /> };
+  return {
+    grade: basis.grade,
+    what,
+    says: (
+      <>
+        {say('{price} a unit.', { price: pence(pencePerKWh) })}{' '}
+        {isOwn ? (
+          <Said text="Your own price: {name}, {source}." with={named} />
+        ) : (
+          <Said text="Not your tariff, but {source}." with={named} />
+        )}{' '}
+        {to
+          ? say('These prices hold from {from} to {to}.', { from: longDate(from), to: longDate(to) })
+          : say('These prices hold from {from} on.', { from: longDate(from) })}
+        {staleDays
+          ? ` ${say('They had ended {days, plural, one {# day} other {# days}} before this paper was made.', { days: staleDays })}`
+          : ''}{' '}
+        {standsSentence(basis)}
+      </>
+    ),
+  };
+}
+
+function service({ pump, estimate }: EstimateParts): Ground {
+  const given = estimate.household.prices.serviceHeatPumpGBP;
+  const amount = exactPounds(pump.split.servicePence);
+  return {
+    grade: given?.grade ?? 'assumed',
+    what: say('Yearly service'),
+    says: given
+      ? say('{amount} a year for the heat pump, as offered.', { amount })
+      : say('{amount} a year for the heat pump. That is our own assumption.', { amount }),
+  };
+}
+
+function weather({ appraisal }: EstimateParts): Ground {
+  const { climate } = appraisal;
+  return {
+    grade: climate.grade,
+    what: say('Weather'),
+    says: (
+      <Said
+        text="A typical year ({region}). Source: {source}."
+        with={{ region: climate.regionName, source: <Origin text={climate.source} short /> }}
+      />
+    ),
+  };
+}
