@@ -25,6 +25,7 @@ import { tell, Wording } from '../model/shapes/told.ts';
 import type { WrittenEstimate } from '../model/shapes/written-estimate.ts';
 import { referenceOf } from '../reference/index.ts';
 import { siteTables } from '../reference/site-tables.ts';
+import { PlantVisit } from './plant.ts';
 
 /** 10, 50 and 90 % points over the homes like this one; `reckoned` is the sum at the middles of the inputs, which is shown. */
 const Points = z.object({ low: z.number(), reckoned: z.number(), middle: z.number(), high: z.number() });
@@ -100,6 +101,7 @@ export const Reckoning = z.object({
   lifetime: Lifetime.nullable(),
   audit: Audit,
   check: BillCheck.nullable(),
+  plant: z.array(PlantVisit).optional(),
 });
 
 /** The audit of a written estimate, reckoned anew from its own household, evidence and day. */

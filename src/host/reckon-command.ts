@@ -4,6 +4,7 @@ import { basename, dirname, join } from 'node:path';
 import { auditOf } from '../desk/audit.ts';
 import { Settings } from '../desk/contract.ts';
 import { DeskError } from '../desk/desk-error.ts';
+import { plantOf } from '../desk/plant.ts';
 import { readRegularFile } from '../desk/regular-file.ts';
 import { readSignedValues } from '../desk/signed-values.ts';
 import { intakeContext } from '../desk/take-in.ts';
@@ -13,10 +14,12 @@ import { renderLeaveBehind } from '../leave-behind/leave-behind.tsx';
 import { renderLetter } from '../leave-behind/letter.tsx';
 import { renderWorking } from '../leave-behind/working.tsx';
 import { currencyOf } from '../model/shapes/country.ts';
+import { isRefused } from '../model/shapes/site-readings.ts';
 import { layOver } from '../reference/index.ts';
 import { catalogueOf } from '../words/catalogues.ts';
 import { inEnglish, speak, speakMoney } from '../words/say.ts';
 import { isTold, sayTold } from '../words/say-told.ts';
+import { siteRemarkSentence } from '../words/site-readings.ts';
 import { printWithChromium } from './print-pdf.ts';
 import { readText, USUAL_ZONE } from './read-text.ts';
 import { type Reckoned, reckonHousehold } from './reckon-household.ts';
@@ -25,7 +28,7 @@ import { reckonText } from './reckon-text.ts';
 import { runCommand, type Terminal } from './terminal.ts';
 
 /** The documented JSON of `--json`; `version` goes up with any change that would break a reader. */
-export function reckonJson({ whole, estimate, check }: Reckoned) {
+export function reckonJson({ whole, estimate, check, plant }: Reckoned) {
   return {
     format: 'plainwarmth.reckoning',
     version: 2,
@@ -43,6 +46,7 @@ export function reckonJson({ whole, estimate, check }: Reckoned) {
     lifetime: estimate.lifetime ?? null,
     audit: auditOf(estimate),
     check,
+    ...(plant.length > 0 ? { plant: plantOf(plant) } : {}),
   };
 }
 
@@ -154,5 +158,14 @@ export const reckon = (args: readonly string[], raw: Terminal): Promise<0 | 1 | 
           )}\n`
         : reckonText(reckoned),
     );
-    return 0;
+    return refusePlant(reckoned, terminal);
   });
+
+/** Readings at the plant that cannot be hold back only what is made of them: the rest is printed, then they are refused. */
+function refusePlant({ plant }: Reckoned, { err }: Terminal): 0 | 2 {
+  const refused = plant.flatMap(({ check, key }) =>
+    check.remarks.filter(isRefused).map((remark) => `${key}.${remark.where}: ${siteRemarkSentence(remark)}\n`),
+  );
+  refused.forEach(err);
+  return refused.length > 0 ? 2 : 0;
+}

@@ -8,6 +8,7 @@ import { readingsInMemory } from '../desk/join/meter-readings.ts';
 import { importsInMemory, seriesInMemory } from '../desk/join/stored-series.ts';
 import { makeEstimate, takeSnapshot } from '../desk/make-estimate.ts';
 import { parseHouseholdInput } from '../desk/parse-household.ts';
+import { type JudgedVisit, judgeVisits } from '../desk/plant.ts';
 import { readFilesOf, readRegularFile } from '../desk/regular-file.ts';
 import { refuseFaultyBill, runCheck } from '../desk/run-check.ts';
 import type { BillCheck } from '../model/shapes/bill-check.ts';
@@ -21,6 +22,8 @@ export interface Reckoned {
   /** The comparison as a written estimate of its day; nothing is stored. */
   readonly estimate: WrittenEstimate;
   readonly check: BillCheck | null;
+  /** The visits to the plant, judged. */
+  readonly plant: readonly JudgedVisit[];
 }
 
 /** Identifiers count up, so that the same file gives the same answer to the last character. */
@@ -68,7 +71,8 @@ export async function reckonHousehold(
   const estimate = withCheck && promised ? promised : reckonDay({ ...day, madeOn, asOf, ...(withCheck ? then : now) });
   const bill = check ? billOf(check, estimate.id, series) : null;
   if (bill) refuseFaultyBill(promised ?? estimate, bill);
-  if (!withCheck) return { whole, series, estimate, check: null };
+  const plant = judgeVisits(estimate);
+  if (!withCheck) return { whole, series, estimate, check: null, plant };
   if (!bill) {
     throw new DeskError({
       code: 'no-check',
@@ -82,6 +86,7 @@ export async function reckonHousehold(
     whole,
     series,
     estimate,
+    plant,
     check: runCheck({ id: newId(), madeOn: noonOf(today), estimate, bill, ...known }),
   };
 }

@@ -11,11 +11,6 @@ import {
 } from '../model/shapes/appraisal.ts';
 import type { BillCheck } from '../model/shapes/bill-check.ts';
 import type { Remark } from '../model/shapes/evidence.ts';
-import type { Household } from '../model/shapes/household.ts';
-import { checkSite } from '../model/site-readings/check-site.ts';
-import { ownMachine } from '../model/site-readings/expected-cop.ts';
-import { referenceOf } from '../reference/index.ts';
-import { siteTables } from '../reference/site-tables.ts';
 import { causeName, checkSentence, doubtSentences, fairSentence, insideOf, nextSentence } from '../words/check.ts';
 import {
   costSentence,
@@ -74,7 +69,7 @@ import { fileAccountLines } from '../words/record-uses.ts';
 import { remarkSentence } from '../words/remarks.ts';
 import { say } from '../words/say.ts';
 import { sayTold } from '../words/say-told.ts';
-import { siteRemarkSentence } from '../words/site-readings.ts';
+import { plantCauseText, siteRemarkSentence, siteSummary } from '../words/site-readings.ts';
 import { carrierName, leftOutSentence, systemName } from '../words/systems.ts';
 import { inColumns } from './columns.ts';
 import type { Reckoned } from './reckon-household.ts';
@@ -276,15 +271,18 @@ export function checkText(check: BillCheck): string[] {
   ];
 }
 
-/** Readings of a visit that cannot be, or cannot belong together: said on every run. */
-const plantLines = (household: Household): string[] =>
-  (household.siteReadings ?? []).flatMap(({ date, readings }) =>
-    checkSite(readings, siteTables, ownMachine(household, referenceOf(household))).remarks.map(
-      (remark) => `${longDate(date)}: ${siteRemarkSentence(remark)}`,
-    ),
-  );
+/** As many causes of a visit as can be looked into at once. */
+const MOST_CAUSES = 3;
 
-export function reckonText({ whole, estimate, check }: Reckoned): string {
+/** Each visit to the plant: what comes first, what cannot be, what it can mean. */
+const plantLines = (visits: Reckoned['plant']): string[] =>
+  visits.flatMap(({ visit, check }) => [
+    `${longDate(visit.date)}: ${siteSummary(check)}`,
+    ...check.remarks.map((remark) => `  ${siteRemarkSentence(remark)}`),
+    ...check.causes.slice(0, MOST_CAUSES).map((cause) => `  ${plantCauseText(cause)}`),
+  ]);
+
+export function reckonText({ whole, estimate, check, plant }: Reckoned): string {
   const { appraisal } = estimate;
   const remarks: Remark[] = whole.evidence.flatMap((part) => part.import.remarks);
   const pump = appraisal.systems.find(({ id }) => id === 'heat-pump');
@@ -323,7 +321,7 @@ export function reckonText({ whole, estimate, check }: Reckoned): string {
     ...section(say('Bill check'), check ? checkText(check) : []),
     ...section(say('What the readings show'), check ? findingLines(check) : []),
     ...section(say('Since the promise'), check ? monthLines(check) : []),
-    ...section(say('At the plant'), plantLines(estimate.household)),
+    ...section(say('At the plant'), plantLines(plant)),
     ...section(say('Questions'), appraisal.questions.map(questionSentence)),
     ...section(say('Prices and sources'), sourceLines(appraisal)),
     '',

@@ -23,13 +23,29 @@ export const siteBands: SiteBands = {
       provenance: 'memory',
     },
     flow: customary(25, 55),
-    'water-spread': customary(3, 8),
+    'water-spread': {
+      low: 3,
+      high: 8,
+      source:
+        '5 K rated at 35 °C, 8 K at 55 °C, up to 10 K with radiators: EN 14511, from memory; ends common practice',
+      provenance: 'memory',
+    },
     /** Heat on the water side over brine heat plus electricity, less one; a flow meter is good for about 5 %. */
     'heat-balance': customary(-10, 10),
-    'evaporator-approach': customary(1, 10),
+    'evaporator-approach': {
+      low: 1,
+      high: 8,
+      source: 'about 3 to 6 K, from memory; 10 °F in ground-source guides that cite IGSHPA and ASHRAE',
+      provenance: 'memory',
+    },
     'condenser-approach': customary(0, 5),
     superheat: customary(3, 10),
     subcooling: customary(2, 10),
+    /** Share of the usual current; it moves with both temperatures, and a clamp is good for about 3 %. */
+    current: customary(85, 115),
+    'valve-opening': customary(15, 85),
+    /** Above: air or a foreign gas beside the refrigerant. Below: no liquid left, or pressures not even yet. */
+    'at-rest': customary(-2, 2),
     /** By mass; below about a tenth it protects hardly at all, above 35 % it costs heat and pumping. */
     'glycol-share': customary(15, 35),
     /** Freezing point below the coldest brine. */
@@ -43,5 +59,9 @@ export const siteBands: SiteBands = {
       'declared certificates of 123 brine units at about B0/W34: 10 % point 0.449, median 0.508, 90 % point 0.537; lower end and middle set below them by judgement, since homes fall short of certificates',
     provenance: 'computed',
   },
-  compression: { ...customary(0.55, 0.8), low: 0.55, high: 0.8 },
+  waterSpread: { hotHigh: 10, coolC: 40, hotC: 50 },
+  /** The upper end is a perfect compressor; the pipe with its clip lies below that by what is lost on the way. */
+  compression: { ...customary(0.55, 1), low: 0.55, lostK: 10 },
+  /** Alarms lie at 110 to 130 °C by compressor; R32 runs 20 to 50 K hotter than the others. From memory. */
+  hotGas: { R407C: 115, R410A: 115, R134a: 115, R290: 115, R32: 130 },
 };

@@ -2,6 +2,8 @@
 
 import type {
   ExpectedFrom,
+  Misreading,
+  PressureBasis,
   SiteField,
   SiteGap,
   SiteQuantity,
@@ -9,7 +11,11 @@ import type {
   SiteUnit,
   SiteValue,
 } from '../model/shapes/site-readings.ts';
-import type { CauseId, Caution, LikelyCause, Trade } from '../model/site-readings/likely-causes.ts';
+import { isRefused } from '../model/shapes/site-readings.ts';
+import type { Caution } from '../model/site-readings/cautions.ts';
+import type { SiteCheck } from '../model/site-readings/check-site.ts';
+import type { CauseId, Level, LikelyCause, NamedCause } from '../model/site-readings/likely-causes.ts';
+import type { Trade } from '../model/site-readings/signs.ts';
 import { capitalised, grouped, listed } from './numbers.ts';
 import { phrase, say } from './say.ts';
 import { sayTold } from './say-told.ts';
@@ -31,6 +37,9 @@ const QUANTITIES: Readonly<Record<SiteQuantity, string>> = {
   subcooling: phrase('liquid below its condensing point (subcooling)'),
   discharge: phrase('hot gas temperature'),
   'pressure-ratio': phrase('discharge pressure over suction pressure'),
+  current: phrase('compressor current against its usual one'),
+  'valve-opening': phrase('opening of the expansion valve'),
+  'at-rest': phrase('at rest: boiling point at the pressure less temperature'),
   'glycol-share': phrase('glycol by weight'),
   freezing: phrase('freezing point of the brine'),
   'frost-margin': phrase('freezing point below the coldest brine'),
@@ -53,6 +62,11 @@ const FIELDS: Readonly<Record<SiteField, string>> = {
   suctionC: phrase('suction pipe temperature'),
   dischargeC: phrase('discharge pipe temperature'),
   liquidC: phrase('liquid pipe temperature'),
+  currentA: phrase('compressor current'),
+  usualCurrentA: phrase('usual current'),
+  valveOpenPercent: phrase('opening of the expansion valve'),
+  restPressure: phrase('pressure at rest'),
+  restC: phrase('temperature at rest'),
 };
 export const siteFieldName = (field: SiteField): string => say(FIELDS[field]);
 
@@ -103,8 +117,22 @@ const EXPECTED: Readonly<Record<ExpectedFrom, string>> = {
 export const expectedText = ({ expected, expectedFrom = 'any-machine', unit }: SiteValue): string | null =>
   expected === undefined ? null : say(EXPECTED[expectedFrom], { value: siteNumber(expected, unit) });
 
-/** What comes first: how many readings stand outside, and that this is no diagnosis. */
-export function siteSummary(values: readonly SiteValue[]): string {
+const DANGERS: Readonly<Partial<Record<CauseId, string>>> = {
+  'glycol-weak': phrase('Urgent: the brine could freeze in the machine.'),
+  'liquid-to-compressor': phrase('Urgent: liquid refrigerant may be reaching the compressor.'),
+  'gas-too-hot': phrase('Urgent: the hot gas is so hot that it can harm the compressor.'),
+};
+
+/** What comes first: a danger; what cannot be; else how many readings stand outside. Never a diagnosis. */
+export function siteSummary({ values, remarks, causes }: SiteCheck): string {
+  const danger = causes.find(({ level }) => level === 'danger');
+  if (danger) return say(DANGERS[danger.cause]!);
+  const refused = remarks.filter(isRefused).length;
+  if (refused > 0)
+    return say(
+      '{refused, plural, one {One reading cannot be} other {# readings cannot be}}. Read again before looking for a fault.',
+      { refused },
+    );
   const judged = values.filter((value) => value.standing !== 'no band');
   const outside = judged.filter((value) => value.standing !== 'inside').length;
   const all = judged.length;
@@ -128,66 +156,177 @@ export function visitSentence(values: readonly SiteValue[]): string {
   return cop ? say('COP {cop}. {outside}', { cop: siteNumber(cop.value, cop.unit), outside }) : outside;
 }
 
-const MEANINGS: Readonly<Record<CauseId, readonly [meaning: string, check: string]>> = {
+/** What it may be, what to look at first, and its short name. */
+const MEANINGS: Readonly<Record<CauseId, readonly [meaning: string, check: string, name: string]>> = {
   'readings-apart': [
     phrase('The readings may not belong together: taken at different moments, or one meter or sensor is off.'),
     phrase('Let it run steadily for ten minutes and read all again. Check the flow meter and how the sensors sit.'),
+    phrase('readings that do not belong together'),
   ],
   'brine-flow-low': [
     phrase('Too little brine may be going round: a dirty filter, air in the loop, or the pump set too low.'),
     phrase('Look at the brine filter, the pump setting and the loop pressure. Listen for air.'),
+    phrase('too little brine going round'),
   ],
   'ground-cold': [
     phrase('The ground loop may be giving all it can: too small, too hard worked, or at the end of a cold winter.'),
     phrase('Set today’s brine beside last year’s at the same time. Ask about more heating or hot water.'),
+    phrase('a ground loop that gives all it can'),
   ],
   'glycol-weak': [
     phrase('The brine may be too weak and could freeze in the machine. This is urgent, even if it costs nothing yet.'),
     phrase('Test the brine with a refractometer, twice. Stop the machine if the brine may reach its freezing point.'),
+    phrase('brine that is too weak'),
   ],
   'glycol-strong': [
     phrase('The brine may be stronger than it needs to be. It then carries less heat and is harder to pump.'),
     phrase('Test the brine with a refractometer, and ask whether the share was given by weight or by volume.'),
+    phrase('brine that is too strong'),
   ],
   'water-flow-low': [
     phrase('Too little water may be going round: a dirty strainer, closed valves, or the pump set too low.'),
     phrase('Look at the strainer, once shut off and cool, then at valves, thermostats and the pump setting.'),
+    phrase('too little water going round'),
   ],
   'water-flow-high': [
     phrase('More water may be going round than is needed, or the machine may be running at part power.'),
     phrase('Check the pump setting and a bypass, and whether the machine was at full power.'),
+    phrase('more water than needed, or part power'),
   ],
   'flow-set-high': [
     phrase('The water may be hotter than the rooms need. It may also just have been heating the hot water tank.'),
     phrase('Ask whether hot water was being made. Then check the heating curve against the weather outside.'),
+    phrase('water hotter than needed'),
   ],
   'heater-counted': [
     phrase('An electric heater may be running beside the machine, or be counted in the input power.'),
     phrase('Look at the heater’s hours and its switch in the controls. Measure the machine’s own supply.'),
+    phrase('an electric heater that runs too'),
   ],
   'condenser-fouled': [
-    phrase('Heat may be passing badly to the water: scale or sludge in the condenser, or air in it.'),
+    phrase('Heat may be passing badly to the water: scale or sludge in the condenser.'),
     phrase('Check the water flow first. Then compare both sides of the strainer and ask about water treatment.'),
+    phrase('scale or sludge in the condenser'),
   ],
   undercharge: [
     phrase('The machine may be short of refrigerant, which can mean a leak.'),
     phrase('Rule out low brine flow first. Then have a certified person look for traces of oil and test for leaks.'),
+    phrase('too little refrigerant'),
   ],
   'valve-starving': [
-    phrase('The expansion valve may be letting too little through, or its filter may be blocked.'),
+    phrase('Too little liquid may be getting through: a blocked filter, or a valve that sticks shut.'),
     phrase('Rule out low brine flow first. Then have a certified person check the valve, its sensor and the filter.'),
+    phrase('a blocked filter or valve in the liquid line'),
   ],
   'valve-flooding': [
     phrase('The expansion valve may be letting too much through. Liquid can then reach the compressor and harm it.'),
     phrase('Check first how the suction sensor sits. Then have a certified person check the valve and its sensor.'),
+    phrase('a valve that lets too much through'),
   ],
   'compressor-weak': [
     phrase('The compressor may be worn. This is seldom so, and all else should be ruled out first.'),
-    phrase('Have a certified person compare current and pressures with the maker’s sheet.'),
+    phrase('Check first that it ran at full power. Then have a certified person compare it with the maker’s sheet.'),
+    phrase('a worn compressor'),
+  ],
+  misread: [
+    phrase('A pressure or the refrigerant may have been read or chosen wrongly.'),
+    phrase('Read the plate for the refrigerant, and the gauge for its unit. A gauge open to the air shows nought.'),
+    phrase('a reading that is wrong'),
+  ],
+  'liquid-to-compressor': [
+    phrase('Liquid refrigerant may be reaching the compressor, which can break it.'),
+    phrase('Check how the suction sensor sits and read again. If it stays, stop the machine and have it looked into.'),
+    phrase('liquid in the compressor'),
+  ],
+  'gas-too-hot': [
+    phrase('The hot gas may be so hot that oil and compressor suffer.'),
+    phrase('Stop the machine. Let a certified person find out why before it runs again.'),
+    phrase('hot gas that is too hot'),
+  ],
+  'evaporator-fouled': [
+    phrase('Heat may be passing badly from the brine: dirt in the evaporator.'),
+    phrase('Check the brine flow first. Then look at the brine filter and at how clean the brine is.'),
+    phrase('dirt in the evaporator'),
+  ],
+  'suction-restricted': [
+    phrase('Something may be narrowing the pipe between evaporator and compressor.'),
+    phrase('Have a certified person compare pressure and temperature on both sides of filters and valves.'),
+    phrase('a narrowed suction line'),
+  ],
+  overcharge: [
+    phrase('There may be too much refrigerant in the machine.'),
+    phrase('Ask who filled it last. Have a certified person weigh it against the plate; nothing may be let off.'),
+    phrase('too much refrigerant'),
+  ],
+  'air-in-circuit': [
+    phrase('There may be air or another foreign gas in the refrigerant circuit.'),
+    phrase('Ask whether the circuit was opened. Only a certified person may measure at rest and mend it.'),
+    phrase('air in the circuit'),
   ],
 };
-export const causeSentence = (cause: CauseId): string => say(MEANINGS[cause][0]);
+const BASES: Readonly<Record<PressureBasis, string>> = { gauge: phrase('gauge'), absolute: phrase('absolute') };
+
+/** "the pressures were read in psi": what was meant instead of what was typed. */
+function meantText(meant: Misreading): string {
+  if (meant.kind === 'refrigerant') return say('the refrigerant is {name}', { name: meant.refrigerant });
+  if (meant.kind === 'basis') return say('the pressures are {basis}', { basis: say(BASES[meant.basis]) });
+  if (meant.kind === 'unit') return say('the pressures are in {unit}', { unit: meant.unit });
+  return say('suction and discharge were exchanged');
+}
+export const causeSentence = ({ cause, meant }: NamedCause): string =>
+  meant
+    ? say('A reading may be wrong rather than the machine: all would fit if {meant}.', { meant: meantText(meant) })
+    : say(MEANINGS[cause][0]);
 export const firstCheckSentence = (cause: CauseId): string => say(MEANINGS[cause][1]);
+const causeName = ({ cause, meant }: NamedCause): string => (meant ? meantText(meant) : say(MEANINGS[cause][2]));
+
+const LEVEL_NAMES: Readonly<Record<Level, string>> = {
+  danger: phrase('Urgent:'),
+  balance: phrase('Before anything else:'),
+  cause: '',
+};
+export const levelName = (level: Level): string => (level === 'cause' ? '' : say(LEVEL_NAMES[level]));
+
+/** The other causes of one question: "Or: …". */
+export const orElseSentences = ({ orElse }: LikelyCause): string[] =>
+  orElse.map((one) => say('Or: {cause}', { cause: causeSentence(one) }));
+
+/** What would tell the causes of a question apart; an empty text where there is only one cause. */
+export function settlingSentence({ orElse, settling }: LikelyCause): string {
+  if (orElse.length === 0) return '';
+  if (settling === null) return say('Nothing more to be read would tell these apart; it takes a look inside.');
+  const { by, above, inside, below } = settling;
+  const causes = (list: readonly NamedCause[]) => ({ causes: listed(list.map(causeName)) });
+  return [
+    readNext(by),
+    ...(above.length > 0 ? [say('Above the usual: {causes}.', causes(above))] : []),
+    ...(inside.length > 0 ? [say('In the usual band: {causes}.', causes(inside))] : []),
+    ...(below.length > 0 ? [say('Below the usual: {causes}.', causes(below))] : []),
+  ].join(' ');
+}
+
+function readNext(quantity: SiteQuantity): string {
+  if (quantity === 'at-rest')
+    return say(
+      'To tell these apart, stop the machine, wait until both pressures are even, and read pressure and temperature.',
+    );
+  if (quantity === 'valve-opening')
+    return say('To tell these apart, read in the controls how far the expansion valve is open.');
+  return say('To tell these apart, read what “{quantity}” needs.', { quantity: quantityName(quantity) });
+}
+
+/** One cause or question in full, for paper and terminal: what it may be, what would tell, what to look at first, and who. */
+export const plantCauseText = (cause: LikelyCause): string =>
+  [
+    levelName(cause.level),
+    causeSentence(cause),
+    ...orElseSentences(cause),
+    settlingSentence(cause),
+    firstCheckSentence(cause.cause),
+    tradeSentence(cause.trade),
+  ]
+    .filter(Boolean)
+    .join(' ');
 
 const TRADES: Readonly<Record<Trade, string>> = {
   installer: phrase('A heating installer may look into this.'),
@@ -242,17 +381,42 @@ const REMARKS: Readonly<Record<SiteRemark['code'], string>> = {
   'glycol-outside-table': phrase(
     'This share of glycol lies outside our table. Check it, and whether it is by weight or volume.',
   ),
+  'no-pressure': phrase('A running machine has more pressure than that. Check the unit, and gauge or absolute.'),
+  'above-critical': phrase('This refrigerant cannot condense at such a pressure. Check unit and refrigerant.'),
+  'condensing-below-flow': phrase(
+    'Refrigerant cannot heat water above its own condensing point. Check the refrigerant, and gauge or absolute.',
+  ),
+  'boiling-above-brine': phrase(
+    'Brine cannot boil a refrigerant that is warmer than itself. Check the refrigerant, and gauge or absolute.',
+  ),
+  'suction-below-boiling': phrase(
+    'The suction pipe cannot be colder than what boils in it. Check how its sensor sits, and the suction pressure.',
+  ),
+  'liquid-above-condensing': phrase(
+    'The liquid cannot be warmer than where it condensed. Check the sensor, and the discharge pressure.',
+  ),
+  'gas-below-condensing': phrase(
+    'The hot gas cannot be colder than its condensing point. Check the sensor, and the discharge pressure.',
+  ),
+  'cop-above-ideal': phrase('No machine can give so much heat. Check the flow meter and the input power.'),
   'water-outside-table': phrase('This water temperature lies outside our table. Check it.'),
   'refrigerant-missing': phrase('A pressure says nothing without its refrigerant. Read the name from the plate.'),
 };
 
-/** Which reading, what was found, what is expected, what to do. */
-export function siteRemarkSentence({ code, where, found, expected }: SiteRemark): string {
+/** Which reading, what was found, what is expected, what to do, and with what all would fit. */
+export function siteRemarkSentence({ code, where, found, expected, likely = [] }: SiteRemark): string {
   const seen = typeof found === 'number' ? grouped(found, 1) : found || say('not given');
   const reading = say('{field}: {found}; expected {expected}.', {
     field: capitalised(siteFieldName(where)),
     found: seen,
     expected: sayTold(expected),
   });
-  return `${reading} ${say(REMARKS[code])}`;
+  return [
+    isRefused({ code }) ? say('This cannot be.') : '',
+    reading,
+    say(REMARKS[code]),
+    ...likely.map((meant) => say('All would fit if {meant}.', { meant: meantText(meant) })),
+  ]
+    .filter(Boolean)
+    .join(' ');
 }

@@ -1,22 +1,16 @@
 /** What the last visit to the plant found: hints in order of likelihood, never a diagnosis. */
-import { heatOfHousehold } from '../../model/heat-of-household.ts';
-import { designLoop } from '../../model/heat-pump/full/design-loop.ts';
+import { judgePlant } from '../../model/judge-plant.ts';
 import type { SiteVisit } from '../../model/shapes/site-readings.ts';
-import { checkSite } from '../../model/site-readings/check-site.ts';
-import { ownMachine } from '../../model/site-readings/expected-cop.ts';
-import { toJudge } from '../../model/site-readings/to-judge.ts';
 import { referenceOf } from '../../reference/index.ts';
 import { siteTables } from '../../reference/site-tables.ts';
 import { longDate } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 import {
-  causeSentence,
   cautionSentence,
-  firstCheckSentence,
+  plantCauseText,
   siteRemarkSentence,
   siteSummary,
   standingSentence,
-  tradeSentence,
 } from '../../words/site-readings.ts';
 import type { LetterParts } from './letter-parts.ts';
 
@@ -34,8 +28,9 @@ export function visitOf({ household, check }: LetterParts): SiteVisit | undefine
 export function PlantSection({ parts }: { readonly parts: LetterParts }) {
   const visit = visitOf(parts);
   if (!visit) return null;
-  const own = ownMachine(parts.household, referenceOf(parts.household));
-  const site = checkSite(toJudge(visit.readings, coldestBrine(parts)), siteTables, own);
+  const { household, estimate, writtenOn } = parts;
+  const given = { household, series: estimate.evidence, reference: referenceOf(household), asOf: writtenOn };
+  const site = judgePlant(given, siteTables).judge(visit);
   const told = site.values.filter(
     ({ quantity, standing }) => quantity === 'cop' || standing === 'above' || standing === 'below',
   );
@@ -43,17 +38,15 @@ export function PlantSection({ parts }: { readonly parts: LetterParts }) {
     <>
       <h3>{say('At the plant on {date}', { date: longDate(visit.date) })}</h3>
       <p>
-        {siteSummary(site.values)} {told.map(standingSentence).join(' ')}{' '}
-        {site.remarks.map(siteRemarkSentence).join(' ')} {visit.note}
+        {siteSummary(site)} {told.map(standingSentence).join(' ')} {site.remarks.map(siteRemarkSentence).join(' ')}{' '}
+        {visit.note}
       </p>
       {site.causes.length > 0 ? (
         <div className="finding">
           <p>{say('What it can mean, likeliest first. The order is a judgement, not a diagnosis.')}</p>
           <ol className="steps">
-            {site.causes.slice(0, MOST_CAUSES).map(({ cause, trade }) => (
-              <li key={cause}>
-                {causeSentence(cause)} {firstCheckSentence(cause)} {tradeSentence(trade)}
-              </li>
+            {site.causes.slice(0, MOST_CAUSES).map((one) => (
+              <li key={one.cause}>{plantCauseText(one)}</li>
             ))}
           </ol>
         </div>
@@ -61,15 +54,4 @@ export function PlantSection({ parts }: { readonly parts: LetterParts }) {
       <p className="quiet">{site.cautions.map(cautionSentence).join(' ')}</p>
     </>
   );
-}
-
-function coldestBrine({ household, estimate, writtenOn }: LetterParts): number | null {
-  const heat = heatOfHousehold({
-    household,
-    series: estimate.evidence,
-    reference: referenceOf(household),
-    asOf: writtenOn,
-  });
-  const design = designLoop(heat, siteTables.refrigerants);
-  return design?.result.ok ? design.result.loop.brineOutC : null;
 }

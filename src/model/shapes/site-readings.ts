@@ -15,6 +15,7 @@ export const GlycolKind = z.enum(['ethylene', 'propylene']);
 export type GlycolKind = z.infer<typeof GlycolKind>;
 
 const celsius = z.number().min(-40).max(160);
+const current = z.number().positive().max(400);
 const PressureReading = z.object({ value: z.number().min(-1).max(6000), unit: PressureUnit, basis: PressureBasis });
 
 /** All taken within the same few minutes of steady running; else they do not belong together. */
@@ -40,6 +41,14 @@ export const SiteReadings = z.object({
   dischargeC: celsius.optional(),
   /** On the liquid pipe before the expansion valve. */
   liquidC: celsius.optional(),
+  /** Into the compressor, and what it takes at like temperatures: read earlier or from the data sheet. */
+  currentA: current.optional(),
+  usualCurrentA: current.optional(),
+  /** How far an electronic expansion valve says that it is open. */
+  valveOpenPercent: z.number().min(0).max(100).optional(),
+  /** With the machine stopped until pressures are even: the pressure, and how warm the circuit then is. */
+  restPressure: PressureReading.optional(),
+  restC: celsius.optional(),
 });
 export type SiteReadings = z.infer<typeof SiteReadings>;
 
@@ -70,6 +79,9 @@ export type SiteQuantity =
   | 'subcooling'
   | 'discharge'
   | 'pressure-ratio'
+  | 'current'
+  | 'valve-opening'
+  | 'at-rest'
   | 'glycol-share'
   | 'freezing'
   | 'frost-margin';
@@ -92,19 +104,27 @@ export type FixedBand =
   | 'condenser-approach'
   | 'superheat'
   | 'subcooling'
+  | 'current'
+  | 'valve-opening'
+  | 'at-rest'
   | 'glycol-share'
   | 'frost-margin';
 export interface SiteBands {
   readonly fixed: Readonly<Record<FixedBand, Band>>;
   /** Share of Carnot between brine in and flow; low, high and the middle expected. */
   readonly carnotFraction: Band & { readonly low: number; readonly high: number; readonly middle: number };
-  /** Ideal over real work of a sound compressor, for the discharge temperature to be expected. */
-  readonly compression: Band & { readonly low: number; readonly high: number };
+  /** Flow less return: the usual end at `coolC` and below, wider for hotter water, as radiators want it. */
+  readonly waterSpread: { readonly hotHigh: number; readonly coolC: number; readonly hotC: number };
+  /** Ideal over real work of the poorest sound compressor; what shell and pipe lose below the ideal [K]. */
+  readonly compression: Band & { readonly low: number; readonly lostK: number };
+  /** Hot gas [°C] from which oil and compressor are in danger. */
+  readonly hotGas: Readonly<Record<RefrigerantName, number>>;
 }
 
 /** What an expected value is worked out from: this machine's data sheet, a usual machine of its kind, or any machine. */
 export type ExpectedFrom = 'rated-points' | 'usual-machine' | 'any-machine';
-export type Standing = 'inside' | 'below' | 'above' | 'no band';
+export const STANDINGS = ['inside', 'below', 'above', 'no band'] as const;
+export type Standing = (typeof STANDINGS)[number];
 export interface SiteValue {
   readonly quantity: SiteQuantity;
   readonly value: number;
@@ -116,21 +136,45 @@ export interface SiteValue {
   readonly expectedFrom?: ExpectedFrom;
 }
 
-/** Readings that cannot be, or cannot belong together. */
+/** What somebody may have read or chosen wrongly, so that pressures do not fit the rest. */
+export type Misreading =
+  | { readonly kind: 'refrigerant'; readonly refrigerant: RefrigerantName }
+  | { readonly kind: 'basis'; readonly basis: PressureBasis }
+  | { readonly kind: 'unit'; readonly unit: PressureUnit }
+  | { readonly kind: 'exchanged' };
+
+/** Readings that cannot be; nothing is worked out from what is refused. */
+export const REFUSALS = [
+  'brine-not-cooled',
+  'flow-not-warmer',
+  'no-pressure',
+  'above-critical',
+  'pressures-swapped',
+  'condensing-below-flow',
+  'boiling-above-brine',
+  'suction-below-boiling',
+  'liquid-above-condensing',
+  'gas-below-condensing',
+  'discharge-not-hotter',
+  'cop-above-ideal',
+] as const;
+/** Readings that may be, but are not known here. */
+export const UNKNOWNS = [
+  'pressure-outside-table',
+  'glycol-outside-table',
+  'water-outside-table',
+  'refrigerant-missing',
+] as const;
 export interface SiteRemark {
-  readonly code:
-    | 'brine-not-cooled'
-    | 'flow-not-warmer'
-    | 'pressure-outside-table'
-    | 'pressures-swapped'
-    | 'discharge-not-hotter'
-    | 'glycol-outside-table'
-    | 'water-outside-table'
-    | 'refrigerant-missing';
+  readonly code: (typeof REFUSALS)[number] | (typeof UNKNOWNS)[number];
   readonly where: SiteField;
   readonly found: number | string;
   readonly expected: Told;
+  /** With which all would fit. */
+  readonly likely?: readonly Misreading[];
 }
+export const isRefused = ({ code }: Pick<SiteRemark, 'code'>): boolean =>
+  (REFUSALS as readonly string[]).includes(code);
 
 /** A value that could be had, and what else to read for it. */
 export interface SiteGap {

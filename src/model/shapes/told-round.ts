@@ -88,6 +88,8 @@ export interface ToldRound {
   'mass-between': { low: number; high: number };
   'name-from-plate': null;
   'above-suction': null;
+  'condensing-above': { celsius: number; found: number };
+  'boiling-below': { celsius: number; found: number };
   'cop-from-points': null;
   'cop-from-usual': null;
 }

@@ -1,11 +1,6 @@
 /** Readings at the plant put through the sums, and each result held against its usual band. */
-import { toBarAbsolute } from '../cycle/pressure.ts';
-import { temperatureAt } from '../cycle/saturation.ts';
-import { reckonCycle } from '../cycle/single-stage.ts';
-import type { Refrigerant, Refrigerants } from '../shapes/refrigerant.ts';
 import type {
   Band,
-  FixedBand,
   SiteBands,
   SiteField,
   SiteGap,
@@ -14,7 +9,6 @@ import type {
   SiteRemark,
   SiteUnit,
   SiteValue,
-  Standing,
 } from '../shapes/site-readings.ts';
 import { type Told, tell } from '../shapes/told.ts';
 import {
@@ -25,35 +19,32 @@ import {
   massPercent,
   waterProperties,
 } from './brine.ts';
-import { type ExpectedCop, expectedCop, type OwnMachine } from './expected-cop.ts';
-import { type Caution, cautionsFor, type LikelyCause, likelyCauses } from './likely-causes.ts';
+import { type Caution, cautionsFor } from './cautions.ts';
+import { expectedCop, type OwnMachine } from './expected-cop.ts';
+import { type LikelyCause, likelyCauses } from './likely-causes.ts';
+import { likelyMeant, waysMeant } from './misreadings.ts';
+import { type CircuitTables, readCircuit } from './refrigerant-side.ts';
+import { siteValue } from './site-value.ts';
+import { colderBrine } from './to-judge.ts';
 
-export interface SiteTables {
-  readonly refrigerants: Refrigerants;
+export interface SiteTables extends CircuitTables {
   readonly fluids: FluidTables;
-  readonly bands: SiteBands;
 }
 export interface SiteCheck {
   readonly values: readonly SiteValue[];
   readonly remarks: readonly SiteRemark[];
   readonly gaps: readonly SiteGap[];
-  /** Likeliest first; never a diagnosis. */
+  /** Dangers, then contradictions, then causes with the likeliest first; never a diagnosis. */
   readonly causes: readonly LikelyCause[];
   readonly cautions: readonly Caution[];
 }
 
-/** Of a blend's glide, the part below the dew point at which its evaporation has its mean, 0.3 having flashed. */
-const MEAN_BELOW_DEW = 0.35;
-/** Superheat taken where the suction pipe was not measured, as in the discharge to be expected. Common practice. */
-const USUAL_SUPERHEAT_K = 5;
+const KELVIN = 273.15;
 
 const below = (celsius: number): Told => tell('below-celsius', { celsius });
 
-function stand(value: number, band: Band | null): Standing {
-  if (band === null) return 'no band';
-  if (band.low !== null && value < band.low) return 'below';
-  return band.high !== null && value > band.high ? 'above' : 'inside';
-}
+/** Remarks on the circuit that a slip in reading its pressures may explain. */
+const PRESSURES = /^(no-pressure|above-critical|pressure|condensing|boiling|suction|liquid|gas)/;
 
 /** Which readings each result needs; a result of which at least one reading is there but not all is a gap. */
 const NEEDS: Readonly<Partial<Record<SiteQuantity, readonly SiteField[]>>> = {
@@ -64,6 +55,8 @@ const NEEDS: Readonly<Partial<Record<SiteQuantity, readonly SiteField[]>>> = {
   cop: ['flowC', 'returnC', 'waterFlowLPerMin', 'inputKW'],
   superheat: ['refrigerant', 'suction', 'suctionC'],
   subcooling: ['refrigerant', 'discharge', 'liquidC'],
+  current: ['currentA', 'usualCurrentA'],
+  'at-rest': ['restPressure', 'restC'],
   'frost-margin': ['glycol', 'brineOutC'],
 };
 
@@ -77,29 +70,14 @@ export function checkSite(readings: SiteReadings, tables: SiteTables, own: OwnMa
   const { fluids, bands } = tables;
   const values: SiteValue[] = [];
   const remarks: SiteRemark[] = [];
-  const add = (
-    quantity: SiteQuantity,
-    value: number | null,
-    unit: SiteUnit,
-    band: Band | null = bands.fixed[quantity as FixedBand] ?? null,
-    expected?: ExpectedCop,
-  ) => {
-    if (value === null || !Number.isFinite(value)) return;
-    values.push({
-      quantity,
-      value,
-      unit,
-      band,
-      standing: stand(value, band),
-      ...(expected ? { expected: expected.value, expectedFrom: expected.from } : {}),
-    });
+  const add = (quantity: SiteQuantity, value: number | null, unit: SiteUnit, band?: Band | null) => {
+    if (value !== null && Number.isFinite(value)) values.push(siteValue(bands, quantity, value, unit, band));
   };
-  const { brineInC, brineOutC, flowC, returnC, inputKW, glycol } = readings;
+  const paired = pairsThatCanBe(readings, remarks);
+  const { brineInC, brineOutC, flowC, returnC, inputKW, glycol } = paired;
 
   // Brine side.
   const drop = brineInC === undefined || brineOutC === undefined ? null : brineInC - brineOutC;
-  if (drop !== null && drop <= 0)
-    remarks.push({ code: 'brine-not-cooled', where: 'brineOutC', found: brineOutC!, expected: below(brineInC!) });
   if (brineInC !== undefined) add('brine-in', brineInC, '°C');
   add('brine-drop', drop, 'K');
   const percent =
@@ -109,17 +87,15 @@ export function checkSite(readings: SiteReadings, tables: SiteTables, own: OwnMa
       ? brineProperties(fluids, glycol.kind, percent, (brineInC + brineOutC) / 2)
       : null;
   const brineKW =
-    brine && drop !== null && drop > 0 && readings.brineFlowLPerMin !== undefined
+    brine && drop !== null && readings.brineFlowLPerMin !== undefined
       ? heatOfFlowKW(readings.brineFlowLPerMin, brine, drop)
       : null;
   add('brine-heat', brineKW, 'kW');
 
   // Water side.
   const spread = flowC === undefined || returnC === undefined ? null : flowC - returnC;
-  if (spread !== null && spread <= 0)
-    remarks.push({ code: 'flow-not-warmer', where: 'returnC', found: returnC!, expected: below(flowC!) });
   if (flowC !== undefined) add('flow', flowC, '°C');
-  add('water-spread', spread, 'K');
+  if (spread !== null) add('water-spread', spread, 'K', spreadBand(flowC!, bands));
   const water = spread === null ? null : waterProperties(fluids, (flowC! + returnC!) / 2);
   if (spread !== null && water === null)
     remarks.push({
@@ -129,7 +105,7 @@ export function checkSite(readings: SiteReadings, tables: SiteTables, own: OwnMa
       expected: tell('celsius-between', { low: 5, high: 75 }),
     });
   const waterKW =
-    water && spread !== null && spread > 0 && readings.waterFlowLPerMin !== undefined
+    water && spread !== null && readings.waterFlowLPerMin !== undefined
       ? heatOfFlowKW(readings.waterFlowLPerMin, water, spread)
       : null;
   add('water-heat', waterKW, 'kW');
@@ -139,12 +115,31 @@ export function checkSite(readings: SiteReadings, tables: SiteTables, own: OwnMa
   // COP of the moment: by the water where its flow is known, else by the brine.
   const houseKW = waterKW ?? fromBrineKW;
   if (houseKW !== null && inputKW !== undefined) {
-    const expected =
-      brineInC === undefined || flowC === undefined ? null : expectedCop(brineInC, flowC, own, bands.carnotFraction);
-    add('cop', houseKW / inputKW, '', expected?.band ?? null, expected ?? undefined);
+    const cop = houseKW / inputKW;
+    const ideal = brineInC === undefined || flowC === undefined ? null : idealCop(brineInC, flowC);
+    if (ideal !== null && cop > ideal) {
+      remarks.push({
+        code: 'cop-above-ideal',
+        where: 'inputKW',
+        found: inputKW,
+        expected: tell('below-cop', { cop: ideal }),
+      });
+    } else {
+      const expected = ideal === null ? null : expectedCop(brineInC!, flowC!, own, bands.carnotFraction);
+      const value = siteValue(bands, 'cop', cop, '', expected?.band);
+      values.push(expected ? { ...value, expected: expected.value, expectedFrom: expected.from } : value);
+    }
   }
 
-  addRefrigerant(readings, tables, add, remarks);
+  const circuit = readCircuit(paired, tables);
+  values.push(...circuit.values);
+  const ways = waysMeant(paired, tables);
+  const likely = likelyMeant(ways);
+  remarks.push(
+    ...circuit.remarks.map((remark) =>
+      likely.length > 0 && PRESSURES.test(remark.code) ? { ...remark, likely } : remark,
+    ),
+  );
 
   // Frost.
   if (glycol && percent !== undefined) {
@@ -158,105 +153,37 @@ export function checkSite(readings: SiteReadings, tables: SiteTables, own: OwnMa
       });
     add('glycol-share', percent, '%');
     add('freezing', freezing, '°C');
-    const coldest = readings.coldestBrineC ?? brineOutC;
+    const coldest = readings.coldestBrineC ?? colderBrine(readings);
     if (freezing !== null && coldest !== undefined) add('frost-margin', coldest - freezing, 'K');
   }
 
-  const causes = likelyCauses(values);
+  const { refrigerant, dischargeC } = readings;
+  const alarmC = refrigerant ? bands.hotGas[refrigerant] : Math.min(...Object.values(bands.hotGas));
+  const gasTooHot = dischargeC !== undefined && dischargeC >= alarmC;
+  const causes = likelyCauses(values, { ways: circuit.remarks.length === 0 ? ways : [], gasTooHot });
   return { values, remarks, gaps: findGaps(readings, values), causes, cautions: cautionsFor(readings, causes) };
 }
 
-type Add = (quantity: SiteQuantity, value: number | null, unit: SiteUnit, band?: Band | null) => void;
-
-function addRefrigerant(readings: SiteReadings, tables: SiteTables, add: Add, remarks: SiteRemark[]): void {
-  const { suction, discharge, suctionC, dischargeC, liquidC, brineOutC, flowC } = readings;
-  if (readings.refrigerant === undefined) {
-    if (suction || discharge)
-      remarks.push({
-        code: 'refrigerant-missing',
-        where: 'refrigerant',
-        found: '',
-        expected: tell('name-from-plate'),
-      });
-    return;
-  }
-  const refrigerant = tables.refrigerants[readings.refrigerant];
-  const low = suction ? toBarAbsolute(suction) : null;
-  const high = discharge ? toBarAbsolute(discharge) : null;
-  if (low !== null && high !== null && high <= low) {
-    remarks.push({
-      code: 'pressures-swapped',
-      where: 'discharge',
-      found: discharge!.value,
-      expected: tell('above-suction'),
-    });
-    return;
-  }
-  const saturation = (bar: number | null, side: 'dew' | 'bubble', where: 'suction' | 'discharge') => {
-    if (bar === null) return null;
-    const found = temperatureAt(refrigerant, bar, side);
-    if (found === null)
-      remarks.push({
-        code: 'pressure-outside-table',
-        where,
-        found: readings[where]!.value,
-        expected: pressureRange(refrigerant, side),
-      });
-    return found;
-  };
-  const dewC = saturation(low, 'dew', 'suction');
-  const bubbleC = saturation(high, 'bubble', 'discharge');
-  add('evaporating', dewC, '°C');
-  add('condensing', bubbleC, '°C');
-  if (low !== null && high !== null) add('pressure-ratio', high / low, '');
-  if (dewC !== null && suctionC !== undefined) add('superheat', suctionC - dewC, 'K');
-  if (bubbleC !== null && liquidC !== undefined) add('subcooling', bubbleC - liquidC, 'K');
-  if (dewC !== null && brineOutC !== undefined) {
-    const glide = dewC - (temperatureAt(refrigerant, low!, 'bubble') ?? dewC);
-    add('evaporator-approach', brineOutC - (dewC - MEAN_BELOW_DEW * glide), 'K');
-  }
-  if (bubbleC !== null && flowC !== undefined) {
-    const glide = (temperatureAt(refrigerant, high!, 'dew') ?? bubbleC) - bubbleC;
-    add('condenser-approach', bubbleC + glide / 2 - flowC, 'K');
-  }
-  if (dischargeC === undefined) return;
-  if (suctionC !== undefined && dischargeC <= suctionC)
-    remarks.push({
-      code: 'discharge-not-hotter',
-      where: 'dischargeC',
-      found: dischargeC,
-      expected: tell('above-celsius', { celsius: suctionC }),
-    });
-  add('discharge', dischargeC, '°C', dischargeBand(refrigerant, dewC, bubbleC, suctionC, tables.bands));
+/** Brine and water without a pair of which one cannot be: brine leaves colder than it came, water warmer. */
+function pairsThatCanBe(readings: SiteReadings, remarks: SiteRemark[]): SiteReadings {
+  const { brineInC, brineOutC, flowC, returnC, ...rest } = readings;
+  const cooled = brineInC === undefined || brineOutC === undefined || brineOutC < brineInC;
+  const warmed = flowC === undefined || returnC === undefined || returnC < flowC;
+  if (!cooled)
+    remarks.push({ code: 'brine-not-cooled', where: 'brineOutC', found: brineOutC, expected: below(brineInC) });
+  if (!warmed) remarks.push({ code: 'flow-not-warmer', where: 'returnC', found: returnC, expected: below(flowC) });
+  return { ...rest, ...(cooled ? { brineInC, brineOutC } : {}), ...(warmed ? { flowC, returnC } : {}) };
 }
 
-function pressureRange(refrigerant: Refrigerant, side: 'dew' | 'bubble'): Told {
-  const read = (row: Refrigerant['rows'][number]) => (side === 'dew' ? row.dewBar : row.bubbleBar);
-  return tell('bar-between', { low: read(refrigerant.rows[0]!), high: read(refrigerant.rows.at(-1)!) });
-}
+/** Heat over work of a machine without any loss between brine and flow [°C]; null where the flow is not above the brine. */
+const idealCop = (brineInC: number, flowC: number): number | null =>
+  flowC <= brineInC ? null : (flowC + KELVIN) / (flowC - brineInC);
 
-/** Discharge temperatures [°C] of a good and of a poor compressor between the pressures measured. */
-function dischargeBand(
-  refrigerant: Refrigerant,
-  evaporatingC: number | null,
-  condensingC: number | null,
-  suctionC: number | undefined,
-  { compression }: SiteBands,
-): Band | null {
-  if (evaporatingC === null || condensingC === null) return null;
-  const superheatK = Math.max(0, suctionC === undefined ? USUAL_SUPERHEAT_K : suctionC - evaporatingC);
-  const at = (isentropicEfficiency: number) => {
-    const result = reckonCycle({
-      refrigerant,
-      evaporatingC,
-      condensingC,
-      superheatK,
-      subcoolingK: 0,
-      isentropicEfficiency,
-    });
-    return result.ok ? result.cycle.dischargeC : null;
-  };
-  return { ...compression, low: at(compression.high), high: at(compression.low) };
+function spreadBand(flowC: number, { fixed, waterSpread }: SiteBands): Band {
+  const { hotHigh, coolC, hotC } = waterSpread;
+  const band = fixed['water-spread'];
+  const share = Math.min(1, Math.max(0, (flowC - coolC) / (hotC - coolC)));
+  return { ...band, high: band.high! + share * (hotHigh - band.high!) };
 }
 
 function findGaps(readings: SiteReadings, values: readonly SiteValue[]): SiteGap[] {

@@ -1,33 +1,46 @@
 /**
- * What readings outside their band can mean, in order of likelihood. The order is a judgement, not a statistic: each
- * cause gains by a sign that is there and loses by one that was looked for and is not, and what is met oftener and is
- * cheaper to rule out goes first. Signs and their order: common practice, no source.
+ * What the readings can mean, in the order in which a trainer would say it: what endangers plant or people, then readings
+ * that contradict themselves, then causes, likeliest first. Never a diagnosis: causes that these readings cannot tell
+ * apart stand as one question with the reading that would.
  */
-import type { SiteQuantity, SiteReadings, SiteValue } from '../shapes/site-readings.ts';
+import type { Misreading, SiteQuantity, SiteValue } from '../shapes/site-readings.ts';
+import type { Meant } from './misreadings.ts';
+import { CIRCUIT_CAUSES, type CircuitCause, DISPUTED, PATTERNS, type Sign, type Trade } from './signs.ts';
 
 export const CAUSES = [
-  'readings-apart',
-  'brine-flow-low',
-  'ground-cold',
   'glycol-weak',
+  'liquid-to-compressor',
+  'gas-too-hot',
+  'readings-apart',
+  'misread',
+  'ground-cold',
   'glycol-strong',
-  'water-flow-low',
-  'water-flow-high',
   'flow-set-high',
-  'heater-counted',
-  'condenser-fouled',
-  'undercharge',
-  'valve-starving',
-  'valve-flooding',
-  'compressor-weak',
+  ...CIRCUIT_CAUSES,
 ] as const;
 export type CauseId = (typeof CAUSES)[number];
-/** Who may look into it. */
-export type Trade = 'installer' | 'electrician' | 'refrigerant';
+export const LEVELS = ['danger', 'balance', 'cause'] as const;
+export type Level = (typeof LEVELS)[number];
 
-export interface LikelyCause {
+export interface NamedCause {
   readonly cause: CauseId;
+  /** For `misread`: with what the pressures would fit. */
+  readonly meant?: Misreading;
+}
+/** The reading that would tell causes apart, and which of them each outcome speaks for. */
+export interface Settling {
+  readonly by: SiteQuantity;
+  readonly above: readonly NamedCause[];
+  readonly inside: readonly NamedCause[];
+  readonly below: readonly NamedCause[];
+}
+export interface LikelyCause extends NamedCause {
+  readonly level: Level;
   readonly trade: Trade;
+  /** Causes that these readings cannot tell from it; together they are one question. */
+  readonly orElse: readonly NamedCause[];
+  /** Null where nothing is left to be read that would tell. */
+  readonly settling: Settling | null;
   /** Signs there are. */
   readonly signs: readonly SiteQuantity[];
   /** Readings that speak against it. */
@@ -37,131 +50,258 @@ export interface LikelyCause {
   /** For the order only; no probability. */
   readonly score: number;
 }
-export const CAUTIONS = [
-  'refrigerant',
-  'flammable',
-  'electric',
-  'scald',
-  'hot-pipe',
-  'glycol',
-  'pressure-switch',
-  'local-codes',
-] as const;
-export type Caution = (typeof CAUTIONS)[number];
 
-interface Sign {
-  readonly quantity: SiteQuantity;
-  readonly side: 'below' | 'above';
-  /** Gained when the sign is there, lost when the reading is there and does not show it. */
-  readonly gain: number;
-  readonly loss: number;
-}
-const sign = (quantity: SiteQuantity, side: Sign['side'], gain: number, loss = 0): Sign => ({
-  quantity,
-  side,
-  gain,
-  loss,
-});
+/** Below it liquid may reach the compressor: a sensor is good for about a kelvin. Common practice. */
+const LEAST_SUPERHEAT_K = 1;
 
-const PATTERNS: Readonly<Record<CauseId, { readonly trade: Trade; readonly signs: readonly Sign[] }>> = {
-  'readings-apart': {
+/** What one result alone says, whatever else is read. */
+const ALONE: readonly {
+  readonly cause: CauseId;
+  readonly level: Level;
+  readonly trade: Trade;
+  readonly by: readonly SiteQuantity[];
+  readonly shows: (value: SiteValue) => boolean;
+}[] = [
+  {
+    cause: 'glycol-weak',
+    level: 'danger',
     trade: 'installer',
-    signs: [sign('heat-balance', 'above', 3), sign('heat-balance', 'below', 3), sign('cop', 'above', 3)],
+    by: ['frost-margin'],
+    shows: ({ standing }) => standing === 'below',
   },
-  'brine-flow-low': {
+  {
+    cause: 'liquid-to-compressor',
+    level: 'danger',
+    trade: 'refrigerant',
+    by: ['superheat'],
+    shows: ({ value }) => value < LEAST_SUPERHEAT_K,
+  },
+  {
+    cause: 'readings-apart',
+    level: 'balance',
     trade: 'installer',
-    signs: [
-      sign('brine-drop', 'above', 3, 2),
-      sign('evaporator-approach', 'above', 1),
-      sign('superheat', 'below', 0.5),
-    ],
+    by: ['heat-balance', 'cop'],
+    shows: ({ quantity, standing }) => standing === 'above' || (quantity === 'heat-balance' && standing === 'below'),
   },
-  'ground-cold': { trade: 'installer', signs: [sign('brine-in', 'below', 3)] },
-  'glycol-weak': { trade: 'installer', signs: [sign('frost-margin', 'below', 3)] },
-  'glycol-strong': { trade: 'installer', signs: [sign('glycol-share', 'above', 3)] },
-  'water-flow-low': {
+  {
+    cause: 'ground-cold',
+    level: 'cause',
     trade: 'installer',
-    signs: [sign('water-spread', 'above', 3, 2), sign('condenser-approach', 'above', 0.5)],
+    by: ['brine-in'],
+    shows: ({ standing }) => standing === 'below',
   },
-  'water-flow-high': { trade: 'installer', signs: [sign('water-spread', 'below', 2.5)] },
-  'flow-set-high': { trade: 'installer', signs: [sign('flow', 'above', 3)] },
-  'heater-counted': { trade: 'electrician', signs: [sign('cop', 'below', 2, 2), sign('heat-balance', 'below', 1)] },
-  'condenser-fouled': {
+  {
+    cause: 'glycol-strong',
+    level: 'cause',
     trade: 'installer',
-    signs: [sign('condenser-approach', 'above', 3, 3), sign('water-spread', 'below', 0.5), sign('cop', 'below', 0.5)],
+    by: ['glycol-share'],
+    shows: ({ standing }) => standing === 'above',
   },
-  undercharge: {
-    trade: 'refrigerant',
-    signs: [
-      sign('evaporator-approach', 'above', 2, 1),
-      sign('superheat', 'above', 2, 2),
-      sign('subcooling', 'below', 2, 1.5),
-      sign('discharge', 'above', 0.5),
-    ],
+  {
+    cause: 'flow-set-high',
+    level: 'cause',
+    trade: 'installer',
+    by: ['flow'],
+    shows: ({ standing }) => standing === 'above',
   },
-  'valve-starving': {
-    trade: 'refrigerant',
-    signs: [
-      sign('evaporator-approach', 'above', 1.5, 1),
-      sign('superheat', 'above', 2, 2),
-      sign('subcooling', 'above', 1.5),
-      sign('discharge', 'above', 0.5),
-    ],
-  },
-  'valve-flooding': {
-    trade: 'refrigerant',
-    signs: [sign('superheat', 'below', 3, 3), sign('discharge', 'below', 1, 0.5)],
-  },
-  'compressor-weak': {
-    trade: 'refrigerant',
-    signs: [sign('discharge', 'above', 1.5, 1), sign('cop', 'below', 1, 1)],
-  },
+];
+
+/**
+ * What a result says for a cause, by where it stands: far below its band, in the lowest eighth of it, within, in the
+ * highest eighth, far above. Natural logarithms of how much oftener it stands there with the cause than in a sound
+ * machine; which of it is taken from experience is a judgement, so that the sum is an order and no probability.
+ */
+const WEIGHTS: Readonly<Record<Sign, readonly [number, number, number, number, number]>> = {
+  '+': [-1.5, -1.5, -1.4, 0.8, 3.2],
+  '0+': [-0.9, -0.9, -0.2, 0.8, 2.2],
+  '0': [0, 0, 0, 0, 0],
+  '0-': [2.2, 0.8, -0.2, -0.9, -0.9],
+  '-': [3.2, 0.8, -1.4, -1.5, -1.5],
+  '+-': [2.3, 0.5, -1.1, 0.5, 2.3],
 };
+const EDGE = 0.125;
+/** A misread pressure explains each result that it brings back into its band as well as a cause explains its sign. */
+const MEANT_WEIGHT = 3.2;
+const CHANCE_OF_FIT = 2;
+/** Causes this close to the first cannot be told from it; where sources disagree, or a slip may be all, the reach is wider. */
+const REACH = { close: 1.5, open: 4 } as const;
+/** Farther behind the first, a cause that competes with it is no longer named. */
+const FARTHEST = 5;
+const LEAST_SCORE = 0.5;
+const MOST_JOINED = 3;
+/** Who may look into a question is who may look into all of it. */
+const STRICTEST: readonly Trade[] = ['refrigerant', 'electrician', 'installer'];
 
-/** Causes with at least one sign that is not outweighed, likeliest first. Data in, order out; see the head of the file. */
-export function likelyCauses(values: readonly SiteValue[]): LikelyCause[] {
-  const known = new Map(values.map((value) => [value.quantity, value.standing]));
-  const causes = CAUSES.map((cause, index): LikelyCause => {
-    const { trade, signs } = PATTERNS[cause];
-    const there = signs.filter((each) => known.get(each.quantity) === each.side);
-    const shown = new Set(there.map((each) => each.quantity));
-    const absent = signs.filter((each) => {
-      const standing = known.get(each.quantity);
-      return !shown.has(each.quantity) && each.loss > 0 && standing !== undefined && standing !== 'no band';
-    });
-    const unread = signs.filter((each) => (known.get(each.quantity) ?? 'no band') === 'no band');
-    const gained = there.reduce((sum, each) => sum + each.gain, 0);
-    const lost = absent.reduce((sum, each) => sum + each.loss, 0);
-    const quantities = (list: readonly Sign[]) => [...new Set(list.map((each) => each.quantity))];
+/** 0 far below to 4 far above. */
+function placeOf({ value, band, standing }: SiteValue): number | null {
+  if (band === null || standing === 'no band') return null;
+  if (standing !== 'inside') return standing === 'below' ? 0 : 4;
+  if (band.low === null || band.high === null) return 2;
+  const share = (value - band.low) / (band.high - band.low);
+  return share < EDGE ? 1 : share > 1 - EDGE ? 3 : 2;
+}
+
+interface Scored extends NamedCause {
+  readonly trade: Trade;
+  readonly patterns: Readonly<Partial<Record<SiteQuantity, Sign>>>;
+  readonly signs: readonly SiteQuantity[];
+  readonly against: readonly SiteQuantity[];
+  readonly unread: readonly SiteQuantity[];
+  readonly score: number;
+}
+
+function scoreCause(cause: CircuitCause, places: ReadonlyMap<SiteQuantity, number>): Scored {
+  const { trade, signs: patterns } = PATTERNS[cause];
+  const rows = Object.entries(patterns) as [SiteQuantity, Sign][];
+  const weigh = ([quantity, sign]: [SiteQuantity, Sign]) => {
+    const place = places.get(quantity);
+    return place === undefined ? null : WEIGHTS[sign][place]!;
+  };
+  const firm = ([, sign]: [SiteQuantity, Sign]) => sign === '+' || sign === '-';
+  const names = (of: typeof rows) => of.map(([quantity]) => quantity);
+  return {
+    cause,
+    trade,
+    patterns,
+    signs: names(rows.filter((row) => (weigh(row) ?? 0) > 0)),
+    against: names(rows.filter((row) => firm(row) && (weigh(row) ?? 0) < 0)),
+    unread: names(rows.filter((row) => firm(row) && weigh(row) === null)),
+    score: rows.reduce((sum, row) => sum + (weigh(row) ?? 0), 0),
+  };
+}
+
+/** How the pressures would be read if one thing about them was read or chosen wrongly. */
+function scoreMeant({ misreading, values }: Meant, typed: readonly SiteValue[]): Scored {
+  const outside = ({ standing }: SiteValue) => standing === 'below' || standing === 'above';
+  const mended = typed.filter(
+    (one) => outside(one) && values.some((each) => each.quantity === one.quantity && !outside(each)),
+  );
+  const spoilt = values.filter(
+    (one) => outside(one) && typed.some((each) => each.quantity === one.quantity && !outside(each)),
+  );
+  const names = (of: readonly SiteValue[]) => of.map(({ quantity }) => quantity);
+  return {
+    cause: 'misread',
+    meant: misreading,
+    trade: 'installer',
+    patterns: {},
+    signs: names(mended),
+    against: names(spoilt),
+    unread: [],
+    // Much can come right by chance; what is left outside has to be explained beside it.
+    score: MEANT_WEIGHT * (mended.length - spoilt.length) - CHANCE_OF_FIT - values.filter(outside).length,
+  };
+}
+
+/** Whether a reading is still wanting without which the two cannot be told apart; a slip is told by the current. */
+function isOpen(a: CauseId, b: CauseId, places: ReadonlyMap<SiteQuantity, number>): boolean {
+  if (a === 'misread' || b === 'misread') return !places.has('current');
+  return DISPUTED.some(
+    ({ between, until }) =>
+      between.includes(a as CircuitCause) && between.includes(b as CircuitCause) && a !== b && !places.has(until),
+  );
+}
+const named = ({ cause, meant }: NamedCause): NamedCause => ({ cause, ...(meant ? { meant } : {}) });
+
+const LEAN: Readonly<Record<Sign, number>> = { '+': 1, '0+': 0.5, '0': 0, '0-': -0.5, '-': -1, '+-': 0 };
+/** What may be read next, the easier first. */
+const READABLE: readonly SiteQuantity[] = [
+  'brine-drop',
+  'water-spread',
+  'evaporator-approach',
+  'condenser-approach',
+  'subcooling',
+  'superheat',
+  'current',
+  'discharge',
+  'valve-opening',
+  'at-rest',
+];
+
+/** The unread result of which the causes say the most different things. */
+function settle(causes: readonly Scored[], places: ReadonlyMap<SiteQuantity, number>): Settling | null {
+  const signOf = (one: Scored, quantity: SiteQuantity): Sign => one.patterns[quantity] ?? '0';
+  const spread = (quantity: SiteQuantity) => {
+    const leans = causes.filter((one) => signOf(one, quantity) !== '+-').map((one) => LEAN[signOf(one, quantity)]);
+    return Math.max(...leans) - Math.min(...leans);
+  };
+  const unread = READABLE.filter((quantity) => !places.has(quantity));
+  const best = unread.reduce<SiteQuantity | null>(
+    (chosen, quantity) => (spread(quantity) > (chosen ? spread(chosen) : 0.5) ? quantity : chosen),
+    null,
+  );
+  if (best === null) return null;
+  const those = (wanted: (lean: number) => boolean) =>
+    causes.filter((one) => signOf(one, best) !== '+-' && wanted(LEAN[signOf(one, best)])).map(named);
+  return { by: best, above: those((x) => x > 0), inside: those((x) => x === 0), below: those((x) => x < 0) };
+}
+
+/** Dangers, contradictions and causes; see the head of the file. Ties go to what stands first in the lists. */
+export function likelyCauses(
+  values: readonly SiteValue[],
+  { ways = [], gasTooHot = false }: { readonly ways?: readonly Meant[]; readonly gasTooHot?: boolean } = {},
+): LikelyCause[] {
+  const places = new Map(
+    values.flatMap((value) => {
+      const place = placeOf(value);
+      return place === null ? [] : [[value.quantity, place] as const];
+    }),
+  );
+  const alone = ALONE.flatMap(({ by, shows, ...rest }): LikelyCause[] => {
+    const signs = values.filter((value) => by.includes(value.quantity) && shows(value));
+    if (signs.length === 0) return [];
+    const names = signs.map(({ quantity }) => quantity);
+    return [{ ...rest, orElse: [], settling: null, signs: names, against: [], unread: [], score: 3 * signs.length }];
+  });
+  const hot: LikelyCause[] = gasTooHot
+    ? [
+        {
+          cause: 'gas-too-hot',
+          level: 'danger',
+          trade: 'refrigerant',
+          orElse: [],
+          settling: null,
+          signs: ['discharge'],
+          against: [],
+          unread: [],
+          score: 3,
+        },
+      ]
+    : [];
+  const all = [...alone, ...hot, ...competing(values, places, ways)];
+  return all.sort((a, b) => LEVELS.indexOf(a.level) - LEVELS.indexOf(b.level) || b.score - a.score);
+}
+
+/** Of the causes in the circuit, and of slips in reading it, at most one is true; those too close to call are one question. */
+function competing(
+  values: readonly SiteValue[],
+  places: ReadonlyMap<SiteQuantity, number>,
+  ways: readonly Meant[],
+): LikelyCause[] {
+  const scored = [
+    ...ways.map((way) => scoreMeant(way, values)),
+    ...CIRCUIT_CAUSES.map((cause) => scoreCause(cause, places)),
+  ]
+    .filter(({ score, signs }) => score > LEAST_SCORE && signs.length > 0)
+    .sort((a, b) => b.score - a.score);
+  const first = scored[0];
+  if (!first) return [];
+  const competes = (one: Scored) => one.signs.some((sign) => first.signs.includes(sign));
+  const joined = scored
+    .filter(
+      (one) =>
+        competes(one) && one.score >= first.score - (isOpen(one.cause, first.cause, places) ? REACH.open : REACH.close),
+    )
+    .slice(0, MOST_JOINED);
+  const rest = scored.filter((one) => !joined.includes(one) && (!competes(one) || one.score >= first.score - FARTHEST));
+  return [joined, ...rest.map((one) => [one])].map((group): LikelyCause => {
+    const { patterns: _patterns, ...lead } = group[0]!;
     return {
-      cause,
-      trade,
-      signs: quantities(there),
-      against: quantities(absent),
-      unread: quantities(unread),
-      // Ties go to what is met oftener: the order of the list.
-      score: there.length === 0 ? 0 : gained - lost - index / 1000,
+      ...lead,
+      level: 'cause',
+      trade: STRICTEST.find((trade) => group.some((one) => one.trade === trade))!,
+      orElse: group.slice(1).map(named),
+      settling: group.length > 1 ? settle(group, places) : null,
     };
   });
-  return causes.filter((cause) => cause.score > 0).sort((a, b) => b.score - a.score);
-}
-
-/** Cautions that belong to what was read and to what may be looked into. Local codes always. */
-export function cautionsFor(readings: SiteReadings, causes: readonly LikelyCause[]): Caution[] {
-  const trades = new Set(causes.map((cause) => cause.trade));
-  const ids = new Set(causes.map((cause) => cause.cause));
-  const gauges = readings.suction !== undefined || readings.discharge !== undefined;
-  const wet: readonly CauseId[] = ['water-flow-low', 'water-flow-high', 'condenser-fouled', 'flow-set-high'];
-  const brine: readonly CauseId[] = ['brine-flow-low', 'ground-cold', 'glycol-weak', 'glycol-strong'];
-  const wanted: Readonly<Record<Caution, boolean>> = {
-    refrigerant: gauges || trades.has('refrigerant'),
-    flammable: readings.refrigerant === 'R290' || readings.refrigerant === 'R32',
-    electric: readings.inputKW !== undefined || trades.has('electrician'),
-    scald: (readings.flowC ?? 0) >= 45 || wet.some((cause) => ids.has(cause)),
-    'hot-pipe': readings.dischargeC !== undefined || gauges,
-    glycol: readings.glycol !== undefined || brine.some((cause) => ids.has(cause)),
-    'pressure-switch': gauges,
-    'local-codes': true,
-  };
-  return CAUTIONS.filter((caution) => wanted[caution]);
 }

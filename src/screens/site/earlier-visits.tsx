@@ -1,4 +1,4 @@
-import type { SiteReadings, SiteVisit } from '../../model/shapes/site-readings.ts';
+import type { SiteVisit } from '../../model/shapes/site-readings.ts';
 import type { SiteCheck } from '../../model/site-readings/check-site.ts';
 import { longDate } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
@@ -9,7 +9,7 @@ import { newestFirst } from './visits.ts';
 export function EarlierVisits(props: {
   readonly visits: readonly SiteVisit[];
   readonly open: string;
-  readonly judge: (readings: SiteReadings) => SiteCheck;
+  readonly judge: (visit: SiteVisit) => SiteCheck;
   readonly onOpen: (visit: SiteVisit) => void;
   readonly onDrop: (visit: SiteVisit) => void;
   readonly onNew: () => void;
@@ -23,7 +23,7 @@ export function EarlierVisits(props: {
         {newestFirst(visits).map((visit) => (
           <li key={visit.id}>
             <span>
-              {longDate(visit.date)}. {visitSentence(props.judge(visit.readings).values)} {visit.note}
+              {longDate(visit.date)}. {visitSentence(props.judge(visit).values)} {visit.note}
             </span>
             <span className="actions">
               <button

@@ -24,7 +24,16 @@ export const fromLPerMin = (lPerMin: number, unit: FlowUnit): number =>
 
 type Glycol = NonNullable<SiteReadings['glycol']>;
 type Pressure = NonNullable<SiteReadings['suction']>;
-type Celsius = 'brineInC' | 'brineOutC' | 'coldestBrineC' | 'flowC' | 'returnC' | 'suctionC' | 'dischargeC' | 'liquidC';
+type Celsius =
+  | 'brineInC'
+  | 'brineOutC'
+  | 'coldestBrineC'
+  | 'flowC'
+  | 'returnC'
+  | 'suctionC'
+  | 'dischargeC'
+  | 'liquidC'
+  | 'restC';
 type Flow = 'brineFlowLPerMin' | 'waterFlowLPerMin';
 
 const TEMPERATURE = { min: -40, max: 160, unit: '°C' };
@@ -167,19 +176,21 @@ function GlycolFields({ readings, onChange }: Part) {
 }
 
 function RefrigerantFields({ readings, onChange }: Part) {
-  const { suction, discharge } = readings;
+  const { suction, discharge, restPressure } = readings;
   const [first, setFirst] = useState<Pick<Pressure, 'unit' | 'basis'>>({ unit: 'bar', basis: 'gauge' });
-  const { unit, basis } = suction ?? discharge ?? first;
+  const { unit, basis } = suction ?? discharge ?? restPressure ?? first;
   const set = (change: Partial<Pick<Pressure, 'unit' | 'basis'>>) => {
     setFirst({ unit, basis, ...change });
     onChange({
       ...(suction ? { suction: { ...suction, ...change } } : {}),
       ...(discharge ? { discharge: { ...discharge, ...change } } : {}),
+      ...(restPressure ? { restPressure: { ...restPressure, ...change } } : {}),
     });
   };
-  const pressure = (field: 'suction' | 'discharge', label: string) => (
+  const pressure = (field: 'suction' | 'discharge' | 'restPressure', label: string, note?: string) => (
     <NumberField
       label={label}
+      note={note}
       value={readings[field]?.value}
       limits={{ min: -1, max: 6000, unit }}
       onChange={(value) => onChange({ [field]: value === undefined ? undefined : { value, unit, basis } })}
@@ -212,6 +223,33 @@ function RefrigerantFields({ readings, onChange }: Part) {
       <Temperature {...{ readings, onChange }} field="suctionC" label={say('Suction pipe')} />
       <Temperature {...{ readings, onChange }} field="dischargeC" label={say('Hot gas pipe')} />
       <Temperature {...{ readings, onChange }} field="liquidC" label={say('Liquid pipe')} />
+      <NumberField
+        label={say('Compressor current')}
+        value={readings.currentA}
+        limits={{ min: 0.1, max: 400, unit: 'A' }}
+        onChange={(currentA) => onChange({ currentA })}
+      />
+      <NumberField
+        label={say('Usual current')}
+        value={readings.usualCurrentA}
+        limits={{ min: 0.1, max: 400, unit: 'A' }}
+        note={say('Read earlier or from the data sheet, at like temperatures.')}
+        onChange={(usualCurrentA) => onChange({ usualCurrentA })}
+      />
+      <NumberField
+        label={say('Expansion valve open')}
+        value={readings.valveOpenPercent}
+        limits={{ min: 0, max: 100, unit: '%' }}
+        note={say('Where the controls show it.')}
+        onChange={(valveOpenPercent) => onChange({ valveOpenPercent })}
+      />
+      {pressure('restPressure', say('Pressure at rest'), say('Machine stopped until both pressures are even.'))}
+      <Temperature
+        {...{ readings, onChange }}
+        field="restC"
+        label={say('Temperature at rest')}
+        note={say('Of the pipes, once they no longer change.')}
+      />
     </>
   );
 }

@@ -13,7 +13,10 @@ import {
   expectedText,
   firstCheckSentence,
   gapSentence,
+  levelName,
+  orElseSentences,
   quantityName,
+  settlingSentence,
   siteNumber,
   siteRemarkSentence,
   tradeSentence,
@@ -24,9 +27,17 @@ import { StandingMark } from './standing-mark.tsx';
 /** As many as can be looked into on one visit; the rest is folded. */
 const SHOWN_CAUSES = 3;
 
+/** What endangers plant or people, and what contradicts itself, stands before all that was worked out. */
 export function SiteResults({ check }: { readonly check: SiteCheck }) {
+  const first = check.causes.filter(({ level }) => level !== 'cause');
+  const causes = check.causes.filter(({ level }) => level === 'cause');
   return (
     <>
+      {first.length > 0 ? (
+        <section className="site-urgent" aria-label={say('What comes first')} role="status">
+          <Causes causes={first} from={1} />
+        </section>
+      ) : null}
       {check.remarks.length > 0 ? (
         <ul className="refusal" role="alert">
           {check.remarks.map((remark) => (
@@ -48,17 +59,17 @@ export function SiteResults({ check }: { readonly check: SiteCheck }) {
           </details>
         ) : null}
       </section>
-      {check.causes.length > 0 ? (
+      {causes.length > 0 ? (
         <section aria-labelledby="site-causes">
           <h3 id="site-causes">{say('What it can mean, likeliest first')}</h3>
           <p className="quiet">
             {say('The order is a judgement, not a diagnosis. Rule out one before you turn to the next.')}
           </p>
-          <Causes causes={check.causes.slice(0, SHOWN_CAUSES)} from={1} />
-          {check.causes.length > SHOWN_CAUSES ? (
+          <Causes causes={causes.slice(0, SHOWN_CAUSES)} from={1} />
+          {causes.length > SHOWN_CAUSES ? (
             <details className="notes">
               <summary>{say('Less likely')}</summary>
-              <Causes causes={check.causes.slice(SHOWN_CAUSES)} from={SHOWN_CAUSES + 1} />
+              <Causes causes={causes.slice(SHOWN_CAUSES)} from={SHOWN_CAUSES + 1} />
             </details>
           ) : null}
         </section>
@@ -130,7 +141,14 @@ function Causes(props: { readonly causes: readonly LikelyCause[]; readonly from:
     <ol className="site-causes" start={props.from}>
       {props.causes.map((cause) => (
         <li key={cause.cause}>
-          <p>{causeSentence(cause.cause)}</p>
+          <p>
+            {cause.level === 'cause' ? null : <strong>{levelName(cause.level)} </strong>}
+            {causeSentence(cause)}
+          </p>
+          {orElseSentences(cause).map((sentence) => (
+            <p key={sentence}>{sentence}</p>
+          ))}
+          {cause.orElse.length > 0 ? <p className="site-settle">{settlingSentence(cause)}</p> : null}
           <p>
             <strong>{say('First:')}</strong> {firstCheckSentence(cause.cause)}
           </p>

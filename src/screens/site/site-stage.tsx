@@ -1,12 +1,8 @@
 /** Site readings: what is read at the plant, judged at once, kept with the household visit by visit. */
 
 import { useId, useMemo, useState } from 'react';
-import { heatOfHousehold } from '../../model/heat-of-household.ts';
-import { designLoop } from '../../model/heat-pump/full/design-loop.ts';
-import type { SiteReadings, SiteVisit } from '../../model/shapes/site-readings.ts';
-import { checkSite } from '../../model/site-readings/check-site.ts';
-import { ownMachine } from '../../model/site-readings/expected-cop.ts';
-import { toJudge } from '../../model/site-readings/to-judge.ts';
+import { judgePlant } from '../../model/judge-plant.ts';
+import type { SiteVisit } from '../../model/shapes/site-readings.ts';
 import { referenceOf } from '../../reference/index.ts';
 import { siteTables } from '../../reference/site-tables.ts';
 import { longDate } from '../../words/numbers.ts';
@@ -33,16 +29,11 @@ export function SiteStage() {
   const [visit, setVisit] = useState<SiteVisit>(
     () => newestFirst(visits).find(({ date }) => date === today) ?? begin(),
   );
-  const coldestBrineOutC = useMemo(() => {
-    const design = designLoop(
-      heatOfHousehold({ household, series, reference: referenceOf(household), asOf: today }),
-      siteTables.refrigerants,
-    );
-    return design.from === 'ground' && design.result.ok ? design.result.loop.brineOutC : null;
-  }, [household, series, today]);
-  const own = useMemo(() => ownMachine(household, referenceOf(household)), [household]);
-  const judge = (readings: SiteReadings) => checkSite(toJudge(readings, coldestBrineOutC), siteTables, own);
-  const check = judge(visit.readings);
+  const { coldestBrineOutC, judge } = useMemo(
+    () => judgePlant({ household, series, reference: referenceOf(household), asOf: today }, siteTables),
+    [household, series, today],
+  );
+  const check = judge(visit);
   const lay = (next: SiteVisit) => {
     setVisit(next);
     change((before) => keepVisit(before, next));
@@ -58,9 +49,7 @@ export function SiteStage() {
     <>
       <StageHead
         sentence={
-          check.values.length === 0
-            ? say('Type what you read at the plant. Nothing is a must.')
-            : siteSummary(check.values)
+          check.values.length === 0 ? say('Type what you read at the plant. Nothing is a must.') : siteSummary(check)
         }
       >
         {say('Read all of it within the same few minutes, once the machine has run steadily for ten.')}

@@ -3,7 +3,7 @@
 import type { CivilDate } from '../../model/shapes/dates.ts';
 import type { Household } from '../../model/shapes/household.ts';
 import type { SiteReadings, SiteVisit } from '../../model/shapes/site-readings.ts';
-import { CAUTIONS, type Caution } from '../../model/site-readings/likely-causes.ts';
+import { CAUTIONS, type Caution } from '../../model/site-readings/cautions.ts';
 
 /** A visit with nothing read yet; the refrigerant is that of the machine, where the plate was read. */
 export function beginVisit(id: string, date: CivilDate, { machine }: Pick<Household, 'machine'>): SiteVisit {

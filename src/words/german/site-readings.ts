@@ -92,16 +92,12 @@ export const SITE_READINGS: Catalogue = {
     'Vielleicht läuft ein Heizstab mit, oder er ist in der aufgenommenen Leistung mitgezählt.',
   'Look at the heater’s hours and its switch in the controls. Measure the machine’s own supply.':
     'Sehen Sie nach den Stunden des Heizstabs und seinem Schalter in der Regelung. Messen Sie die Zuleitung des Geräts allein.',
-  'Heat may be passing badly to the water: scale or sludge in the condenser, or air in it.':
-    'Die Wärme geht vielleicht schlecht ins Heizwasser über: Kalk, Schlamm oder Luft im Verflüssiger.',
   'Check the water flow first. Then compare both sides of the strainer and ask about water treatment.':
     'Prüfen Sie zuerst den Durchfluss. Vergleichen Sie dann beide Seiten des Schmutzfängers und fragen Sie nach der Wasseraufbereitung.',
   'The machine may be short of refrigerant, which can mean a leak.':
     'Dem Gerät fehlt vielleicht Kältemittel, was ein Leck bedeuten kann.',
   'Rule out low brine flow first. Then have a certified person look for traces of oil and test for leaks.':
     'Schließen Sie zuerst zu wenig Sole aus. Lassen Sie dann eine zertifizierte Fachkraft nach Ölspuren und Lecks suchen.',
-  'The expansion valve may be letting too little through, or its filter may be blocked.':
-    'Das Expansionsventil lässt vielleicht zu wenig durch, oder sein Filter ist verstopft.',
   'Rule out low brine flow first. Then have a certified person check the valve, its sensor and the filter.':
     'Schließen Sie zuerst zu wenig Sole aus. Lassen Sie dann eine zertifizierte Fachkraft Ventil, Fühler und Filter prüfen.',
   'The expansion valve may be letting too much through. Liquid can then reach the compressor and harm it.':
@@ -110,8 +106,6 @@ export const SITE_READINGS: Catalogue = {
     'Prüfen Sie zuerst den Sitz des Saugfühlers. Lassen Sie dann eine zertifizierte Fachkraft Ventil und Fühler prüfen.',
   'The compressor may be worn. This is seldom so, and all else should be ruled out first.':
     'Der Verdichter ist vielleicht verschlissen. Das ist selten; alles andere sollte zuerst ausgeschlossen sein.',
-  'Have a certified person compare current and pressures with the maker’s sheet.':
-    'Lassen Sie eine zertifizierte Fachkraft Strom und Drücke mit dem Datenblatt vergleichen.',
   'A heating installer may look into this.': 'Das darf ein Heizungsfachbetrieb prüfen.',
   'Only an electrician, or a person competent in electrics, may open this.':
     'Das darf nur eine Elektrofachkraft öffnen.',
@@ -176,4 +170,127 @@ export const SITE_READINGS: Catalogue = {
     'COP: nach den Nennpunkten dieses Geräts, gemindert auf das, was eingebaute Geräte erreichen; die Breite ist eine Einschätzung',
   'COP: from the points of a usual machine, brought down to what installed machines reach; its width is a judgement':
     'COP: nach den Nennpunkten eines üblichen Geräts, gemindert auf das, was eingebaute Geräte erreichen; die Breite ist eine Einschätzung',
+  // Questions, slips in reading, what comes first
+  'compressor current against its usual one': 'Verdichterstrom gegen seinen üblichen',
+  'opening of the expansion valve': 'Öffnung des Expansionsventils',
+  'at rest: boiling point at the pressure less temperature': 'im Stillstand: Siedepunkt beim Druck minus Temperatur',
+  'compressor current': 'Verdichterstrom',
+  'usual current': 'üblicher Strom',
+  'pressure at rest': 'Druck im Stillstand',
+  'temperature at rest': 'Temperatur im Stillstand',
+  'Urgent: the brine could freeze in the machine.': 'Dringend: Die Sole könnte im Gerät gefrieren.',
+  'Urgent: liquid refrigerant may be reaching the compressor.':
+    'Dringend: In den Verdichter gelangt vielleicht flüssiges Kältemittel.',
+  'Urgent: the hot gas is so hot that it can harm the compressor.':
+    'Dringend: Das Heißgas ist so heiß, dass es dem Verdichter schaden kann.',
+  '{refused, plural, one {One reading cannot be} other {# readings cannot be}}. Read again before looking for a fault.':
+    '{refused, plural, one {Eine Ablesung kann} other {# Ablesungen können}} nicht stimmen. Lesen Sie neu ab, bevor Sie einen Fehler suchen.',
+  'readings that do not belong together': 'Ablesungen, die nicht zusammengehören',
+  'too little brine going round': 'zu wenig Sole im Umlauf',
+  'a ground loop that gives all it can': 'ein Solekreis, der alles hergibt',
+  'brine that is too weak': 'zu schwache Sole',
+  'brine that is too strong': 'zu starke Sole',
+  'too little water going round': 'zu wenig Heizwasser im Umlauf',
+  'more water than needed, or part power': 'mehr Heizwasser als nötig, oder Teillast',
+  'water hotter than needed': 'Heizwasser heißer als nötig',
+  'an electric heater that runs too': 'ein Heizstab, der mitläuft',
+  'Heat may be passing badly to the water: scale or sludge in the condenser.':
+    'Die Wärme geht vielleicht schlecht ins Heizwasser über: Kalk oder Schlamm im Verflüssiger.',
+  'scale or sludge in the condenser': 'Kalk oder Schlamm im Verflüssiger',
+  'too little refrigerant': 'zu wenig Kältemittel',
+  'Too little liquid may be getting through: a blocked filter, or a valve that sticks shut.':
+    'Vielleicht kommt zu wenig Flüssigkeit durch: Filter verstopft, oder ein Ventil klemmt zu.',
+  'a blocked filter or valve in the liquid line': 'Filter oder Ventil der Flüssigkeitsleitung verstopft',
+  'a valve that lets too much through': 'ein Ventil, das zu viel durchlässt',
+  'Check first that it ran at full power. Then have a certified person compare it with the maker’s sheet.':
+    'Prüfen Sie zuerst, ob es mit voller Leistung lief. Lassen Sie dann eine zertifizierte Fachkraft mit dem Datenblatt vergleichen.',
+  'a worn compressor': 'ein verschlissener Verdichter',
+  'A pressure or the refrigerant may have been read or chosen wrongly.':
+    'Vielleicht ist ein Druck falsch abgelesen oder das falsche Kältemittel gewählt.',
+  'Read the plate for the refrigerant, and the gauge for its unit. A gauge open to the air shows nought.':
+    'Lesen Sie das Kältemittel vom Typenschild ab und die Einheit vom Manometer. Ein Manometer an freier Luft zeigt null.',
+  'a reading that is wrong': 'eine falsche Ablesung',
+  'Liquid refrigerant may be reaching the compressor, which can break it.':
+    'In den Verdichter gelangt vielleicht flüssiges Kältemittel, und das kann ihn zerstören.',
+  'Check how the suction sensor sits and read again. If it stays, stop the machine and have it looked into.':
+    'Prüfen Sie den Sitz des Saugfühlers und lesen Sie neu ab. Bleibt es dabei, halten Sie das Gerät an und lassen Sie nachsehen.',
+  'liquid in the compressor': 'Flüssigkeit im Verdichter',
+  'The hot gas may be so hot that oil and compressor suffer.':
+    'Das Heißgas ist vielleicht so heiß, dass Öl und Verdichter leiden.',
+  'Stop the machine. Let a certified person find out why before it runs again.':
+    'Halten Sie das Gerät an. Eine zertifizierte Fachkraft muss die Ursache finden, bevor es wieder läuft.',
+  'hot gas that is too hot': 'zu heißes Heißgas',
+  'Heat may be passing badly from the brine: dirt in the evaporator.':
+    'Die Wärme geht vielleicht schlecht aus der Sole über: Schmutz im Verdampfer.',
+  'Check the brine flow first. Then look at the brine filter and at how clean the brine is.':
+    'Prüfen Sie zuerst den Durchfluss der Sole. Sehen Sie dann nach dem Solefilter und ob die Sole sauber ist.',
+  'dirt in the evaporator': 'Schmutz im Verdampfer',
+  'Something may be narrowing the pipe between evaporator and compressor.':
+    'Vielleicht ist die Leitung zwischen Verdampfer und Verdichter verengt.',
+  'Have a certified person compare pressure and temperature on both sides of filters and valves.':
+    'Lassen Sie eine zertifizierte Fachkraft Druck und Temperatur vor und hinter Filtern und Ventilen vergleichen.',
+  'a narrowed suction line': 'eine verengte Saugleitung',
+  'There may be too much refrigerant in the machine.': 'Im Gerät ist vielleicht zu viel Kältemittel.',
+  'Ask who filled it last. Have a certified person weigh it against the plate; nothing may be let off.':
+    'Fragen Sie, wer zuletzt gefüllt hat. Eine zertifizierte Fachkraft vergleicht die Füllmenge mit dem Typenschild; abgelassen werden darf nichts.',
+  'too much refrigerant': 'zu viel Kältemittel',
+  'There may be air or another foreign gas in the refrigerant circuit.':
+    'Im Kältekreis ist vielleicht Luft oder ein anderes fremdes Gas.',
+  'Ask whether the circuit was opened. Only a certified person may measure at rest and mend it.':
+    'Fragen Sie, ob der Kältekreis offen war. Nur eine zertifizierte Fachkraft darf im Stillstand messen und es beheben.',
+  'air in the circuit': 'Luft im Kältekreis',
+  gauge: 'Überdruck',
+  absolute: 'absolut',
+  'the refrigerant is {name}': 'das Kältemittel {name} ist',
+  'the pressures are {basis}': 'die Drücke {basis} gemeint sind',
+  'the pressures are in {unit}': 'die Drücke in {unit} gemeint sind',
+  'suction and discharge were exchanged': 'Saug- und Druckseite vertauscht sind',
+  'A reading may be wrong rather than the machine: all would fit if {meant}.':
+    'Vielleicht ist nicht das Gerät falsch, sondern eine Ablesung: Alles würde passen, wenn {meant}.',
+  'Urgent:': 'Dringend:',
+  'Before anything else:': 'Vor allem anderen:',
+  'Or: {cause}': 'Oder: {cause}',
+  'Nothing more to be read would tell these apart; it takes a look inside.':
+    'Mit weiteren Ablesungen lässt sich das nicht unterscheiden; dazu muss jemand hineinsehen.',
+  'Above the usual: {causes}.': 'Über dem üblichen Bereich: {causes}.',
+  'In the usual band: {causes}.': 'Im üblichen Bereich: {causes}.',
+  'Below the usual: {causes}.': 'Unter dem üblichen Bereich: {causes}.',
+  'To tell these apart, stop the machine, wait until both pressures are even, and read pressure and temperature.':
+    'Zum Unterscheiden: Gerät anhalten, warten, bis beide Drücke gleich sind, dann Druck und Temperatur ablesen.',
+  'To tell these apart, read in the controls how far the expansion valve is open.':
+    'Zum Unterscheiden: In der Regelung ablesen, wie weit das Expansionsventil offen ist.',
+  'To tell these apart, read what “{quantity}” needs.': 'Zum Unterscheiden: ablesen, was für „{quantity}“ nötig ist.',
+  'A running machine has more pressure than that. Check the unit, and gauge or absolute.':
+    'Ein laufendes Gerät hat mehr Druck. Prüfen Sie die Einheit, und ob Überdruck oder absolut.',
+  'This refrigerant cannot condense at such a pressure. Check unit and refrigerant.':
+    'Bei diesem Druck kann sich dieses Kältemittel nicht verflüssigen. Prüfen Sie Einheit und Kältemittel.',
+  'Refrigerant cannot heat water above its own condensing point. Check the refrigerant, and gauge or absolute.':
+    'Kältemittel kann Wasser nicht über seinen Verflüssigungspunkt erwärmen. Prüfen Sie das Kältemittel, und ob Überdruck oder absolut.',
+  'Brine cannot boil a refrigerant that is warmer than itself. Check the refrigerant, and gauge or absolute.':
+    'Sole kann kein Kältemittel verdampfen, das wärmer ist als sie. Prüfen Sie das Kältemittel, und ob Überdruck oder absolut.',
+  'The suction pipe cannot be colder than what boils in it. Check how its sensor sits, and the suction pressure.':
+    'Die Saugleitung kann nicht kälter sein als das, was in ihr siedet. Prüfen Sie den Sitz des Fühlers und den Druck der Saugseite.',
+  'The liquid cannot be warmer than where it condensed. Check the sensor, and the discharge pressure.':
+    'Die Flüssigkeit kann nicht wärmer sein als ihr Verflüssigungspunkt. Prüfen Sie den Fühler und den Druck der Druckseite.',
+  'The hot gas cannot be colder than its condensing point. Check the sensor, and the discharge pressure.':
+    'Das Heißgas kann nicht kälter sein als sein Verflüssigungspunkt. Prüfen Sie den Fühler und den Druck der Druckseite.',
+  'No machine can give so much heat. Check the flow meter and the input power.':
+    'So viel Wärme kann kein Gerät liefern. Prüfen Sie den Durchflussmesser und die aufgenommene Leistung.',
+  'This cannot be.': 'Das kann nicht sein.',
+  'All would fit if {meant}.': 'Alles würde passen, wenn {meant}.',
+  'a condensing point above {celsius, number, ::.0} °C (it would be {found, number, ::.0} °C)':
+    'ein Verflüssigungspunkt über {celsius, number, ::.0} °C (er läge bei {found, number, ::.0} °C)',
+  'a boiling point below {celsius, number, ::.0} °C (it would be {found, number, ::.0} °C)':
+    'ein Siedepunkt unter {celsius, number, ::.0} °C (er läge bei {found, number, ::.0} °C)',
+  'Compressor current': 'Verdichterstrom',
+  'Usual current': 'Üblicher Strom',
+  'Read earlier or from the data sheet, at like temperatures.':
+    'Früher abgelesen oder vom Datenblatt, bei ähnlichen Temperaturen.',
+  'Expansion valve open': 'Expansionsventil offen',
+  'Where the controls show it.': 'Wo die Regelung es zeigt.',
+  'Pressure at rest': 'Druck im Stillstand',
+  'Machine stopped until both pressures are even.': 'Gerät angehalten, bis beide Drücke gleich sind.',
+  'Temperature at rest': 'Temperatur im Stillstand',
+  'Of the pipes, once they no longer change.': 'Der Rohre, wenn sie sich nicht mehr ändert.',
+  'What comes first': 'Was vorgeht',
 };

@@ -95,6 +95,8 @@ export const ROUND = sentences<ToldRound>()({
   'mass-between': '{low, number} to {high, number} % by mass',
   'name-from-plate': 'its name, from the plate',
   'above-suction': 'above the suction pressure',
+  'condensing-above': 'a condensing point above {celsius, number, ::.0} °C (it would be {found, number, ::.0} °C)',
+  'boiling-below': 'a boiling point below {celsius, number, ::.0} °C (it would be {found, number, ::.0} °C)',
   'cop-from-points':
     'COP: from the rated points of this machine, brought down to what installed machines reach; its width is a judgement',
   'cop-from-usual':

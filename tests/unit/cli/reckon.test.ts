@@ -183,7 +183,24 @@ describe('a household file', () => {
     expect([impossible.code, impossible.err]).toEqual([2, expect.stringContaining('a day of the calendar')]);
     const siteReadings = [{ id: 'v', date: '2026-11-20', readings: { brineInC: 2, brineOutC: 5 } }];
     const visited = await run(write({ ...HOUSEHOLD, siteReadings }));
-    expect(visited.out).toMatch(/At the plant\n {2}20 November 2026: /);
+    expect(visited.out).toMatch(/At the plant\n {2}20 November 2026: One reading cannot be/);
+    expect([visited.code, visited.err]).toEqual([
+      2,
+      expect.stringMatching(/^siteReadings\[0\]\.readings\.brineOutC: /),
+    ]);
+    const asJson = await run(write({ ...HOUSEHOLD, siteReadings }), '--json');
+    const { plant } = Reckoning.parse(JSON.parse(asJson.out));
+    expect(asJson.code).toBe(2);
+    expect(plant![0]!.remarks[0]).toMatchObject({
+      refused: true,
+      where: 'siteReadings[0].readings.brineOutC',
+      found: 5,
+    });
+    expect(plant![0]!.values).toEqual([]);
+    const possible = await run(
+      write({ ...HOUSEHOLD, siteReadings: [{ ...siteReadings[0], readings: { brineInC: 5, brineOutC: 2 } }] }),
+    );
+    expect([possible.code, possible.err]).toEqual([0, '']);
   });
 
   test('of which nothing is known is reckoned with a question, but gives no document', async () => {

@@ -53,9 +53,7 @@ describe('the letter', () => {
     const text = textOf(renderLetter(check(), estimate, household, settings));
     expect(text).toContain(`Seen on ${from}.`);
     expect(text).not.toContain('Seen on 2020-01-01.');
-    expect(text).toMatch(
-      /At the plant on .*These are hints, not a diagnosis\..*Brine in less brine out: 7\.0 K, above/,
-    );
+    expect(text).toMatch(/At the plant on .*Urgent: the brine could freeze.*Brine in less brine out: 7\.0 K, above/);
     expect(text).toMatch(/likeliest first\. The order is a judgement, not a diagnosis\. .*may be/);
     expect(text).toContain('Glycol can harm people');
     expect(textOf(render())).not.toContain('At the plant on');

@@ -11,9 +11,11 @@ import {
   massPercent,
   waterProperties,
 } from '../../../src/model/site-readings/brine.ts';
+import { cautionsFor } from '../../../src/model/site-readings/cautions.ts';
 import { checkSite } from '../../../src/model/site-readings/check-site.ts';
 import { expectedCop } from '../../../src/model/site-readings/expected-cop.ts';
-import { type CauseId, cautionsFor, likelyCauses, type Trade } from '../../../src/model/site-readings/likely-causes.ts';
+import type { CauseId } from '../../../src/model/site-readings/likely-causes.ts';
+import type { Trade } from '../../../src/model/site-readings/signs.ts';
 import { toJudge } from '../../../src/model/site-readings/to-judge.ts';
 import { fluids } from '../../../src/reference/brine.ts';
 import { refrigerants } from '../../../src/reference/refrigerants.ts';
@@ -144,7 +146,7 @@ describe('the sums of a sound machine', () => {
     [
       'no suction pressure at all',
       { refrigerant: 'R290', suction: { value: 0, unit: 'bar', basis: 'absolute' }, discharge: bar(43, 'bubble') },
-      'condensing',
+      '',
     ],
     ['water hardly warmer', { flowC: 40, returnC: 39.5, waterFlowLPerMin: 20 }, 'flow water-spread water-heat'],
     ['brine hardly cooler', { ...SOUND, brineInC: 1.5 }, [...valuesOf(SOUND).keys()].join(' ')],
@@ -183,7 +185,8 @@ describe('the sums of a sound machine', () => {
       return result.ok ? result.cycle.dischargeC : Number.NaN;
     };
     const { band } = valuesOf({ ...SOUND, ...change }).get('discharge')!;
-    expect(band!.low).toBeCloseTo(at(siteBands.compression.high), 6);
+    // A perfect compressor, less 10 K on the way to the pipe's clip.
+    expect(band!.low).toBeCloseTo(at(1) - 10, 6);
     expect(band!.high).toBeCloseTo(at(siteBands.compression.low), 6);
   });
   test('without both pressures there is no discharge band', () => {
@@ -226,8 +229,9 @@ describe('readings that cannot be, to either side of the edge', () => {
   test('each is said in its turn', () => {
     const low = { value: 0.2, unit: 'bar', basis: 'absolute' } as const;
     const glycol = { kind: 'ethylene', percent: 50, basis: 'mass' } as const;
-    const wrong = { brineInC: 4, brineOutC: 4, flowC: 80, returnC: 80, glycol, suctionC: 9, dischargeC: 2 };
-    const first = ['brine-not-cooled', 'flow-not-warmer', 'water-outside-table'];
+    const wrong = { brineInC: 4, brineOutC: 4, flowC: 80, returnC: 72, glycol, suctionC: 9, dischargeC: 2 };
+    const first = ['brine-not-cooled', 'water-outside-table'];
+    expect(codesOf({ ...wrong, returnC: 80 })).not.toContain('water-outside-table');
     expect(codesOf({ ...wrong, refrigerant: 'R290', suction: low })).toEqual([
       ...first,
       'pressure-outside-table',
@@ -292,82 +296,14 @@ test('COP of any machine: 0.42, 0.46 and 0.54 of Carnot; none where the flow is 
   expect(expectedCop(45, 45.1, null, siteBands.carnotFraction)).not.toBeNull();
 });
 
-describe('what signs weigh', () => {
-  /** 'brine-drop above, superheat inside' as values. */
-  const read = (text: string) =>
-    text.split(', ').map((one) => {
-      const [quantity, standing] = one.split(' ') as [SiteQuantity, Standing];
-      return { quantity, standing } as SiteValue;
-    });
-  const scoreOf = (cause: CauseId, text: string) => likelyCauses(read(text)).find((one) => one.cause === cause)?.score;
-  // Gains of the signs that are there less losses of those looked for and absent; a thousandth for each place in the list.
-  test.each([
-    ['readings-apart', 'heat-balance above, cop above', 3 + 3],
-    ['readings-apart', 'heat-balance below, cop inside', 3],
-    ['brine-flow-low', 'brine-drop above, evaporator-approach above, superheat below', 3 + 1 + 0.5 - 0.001],
-    ['brine-flow-low', 'brine-drop above, evaporator-approach inside, superheat inside', 3 - 0.001],
-    ['brine-flow-low', 'evaporator-approach above, superheat below', 1.5 - 0.001],
-    ['brine-flow-low', 'brine-drop inside, evaporator-approach above, superheat below', undefined],
-    ['ground-cold', 'brine-in below', 3 - 0.002],
-    ['ground-cold', 'brine-in above', undefined],
-    ['glycol-weak', 'frost-margin below', 3 - 0.003],
-    ['glycol-strong', 'glycol-share above', 3 - 0.004],
-    ['water-flow-low', 'water-spread above, condenser-approach above', 3.5 - 0.005],
-    ['water-flow-low', 'condenser-approach above', 0.5 - 0.005],
-    ['water-flow-low', 'water-spread inside, condenser-approach above', undefined],
-    ['water-flow-high', 'water-spread below', 2.5 - 0.006],
-    ['flow-set-high', 'flow above', 3 - 0.007],
-    ['heater-counted', 'cop below, heat-balance below', 3 - 0.008],
-    ['heater-counted', 'cop below, heat-balance inside', 2 - 0.008],
-    ['heater-counted', 'heat-balance below', 1 - 0.008],
-    ['heater-counted', 'cop inside, heat-balance below', undefined],
-    ['condenser-fouled', 'condenser-approach above, water-spread below, cop below', 4 - 0.009],
-    ['condenser-fouled', 'water-spread below, cop below', 1 - 0.009],
-    ['condenser-fouled', 'condenser-approach inside, water-spread below, cop below', undefined],
-    ['undercharge', 'evaporator-approach above, superheat above, subcooling below, discharge above', 6.5 - 0.01],
-    ['undercharge', 'evaporator-approach above, superheat above, subcooling inside', 2 + 2 - 1.5 - 0.01],
-    ['undercharge', 'evaporator-approach above, superheat inside, subcooling below', 2 - 2 + 2 - 0.01],
-    ['undercharge', 'evaporator-approach inside, superheat above, subcooling below', -1 + 2 + 2 - 0.01],
-    ['undercharge', 'discharge above', 0.5 - 0.01],
-    ['valve-starving', 'evaporator-approach above, superheat above, subcooling above, discharge above', 5.5 - 0.011],
-    ['valve-starving', 'evaporator-approach above, superheat inside, subcooling above', 1.5 - 2 + 1.5 - 0.011],
-    ['valve-starving', 'evaporator-approach inside, superheat above, subcooling inside', -1 + 2 - 0.011],
-    ['valve-starving', 'discharge above', 0.5 - 0.011],
-    ['valve-flooding', 'superheat below, discharge below', 4 - 0.012],
-    ['valve-flooding', 'superheat below, discharge inside', 3 - 0.5 - 0.012],
-    ['valve-flooding', 'superheat inside, discharge below', undefined],
-    ['valve-flooding', 'discharge below', 1 - 0.012],
-    ['compressor-weak', 'discharge above, cop below', 2.5 - 0.013],
-    ['compressor-weak', 'discharge above, cop inside', 1.5 - 1 - 0.013],
-    ['compressor-weak', 'discharge inside, cop below', undefined],
-    ['compressor-weak', 'cop below', 1 - 0.013],
-  ] as [CauseId, string, number | undefined][])('%s by %s: %d', (cause, text, score) => {
-    const found = scoreOf(cause, text);
-    if (score === undefined) expect(found).toBeUndefined();
-    else expect(found).toBeCloseTo(score, 9);
-  });
-  test('signs there, against it, and not read; a value without a band is not read', () => {
-    const [first] = likelyCauses(read('brine-drop above, evaporator-approach inside, superheat no'));
-    expect(first).toMatchObject({ cause: 'brine-flow-low', trade: 'installer', signs: ['brine-drop'] });
-    const unbanded = { quantity: 'superheat', standing: 'no band' } as SiteValue;
-    const causes = likelyCauses([...read('subcooling below, evaporator-approach inside'), unbanded]);
-    expect(causes).toHaveLength(1);
-    expect(causes[0]).toMatchObject({
-      cause: 'undercharge',
-      trade: 'refrigerant',
-      signs: ['subcooling'],
-      against: ['evaporator-approach'],
-      unread: ['superheat', 'discharge'],
-      score: expect.closeTo(2 - 1 - 0.01, 9),
-    });
-    expect(likelyCauses(read('heat-balance above'))[0]).toMatchObject({ signs: ['heat-balance'], unread: ['cop'] });
-    expect(likelyCauses([])).toEqual([]);
-  });
-});
-
 describe('cautions', () => {
   const of = (readings: SiteReadings, cause?: CauseId, trade: Trade = 'installer') =>
-    cautionsFor(readings, cause ? [{ cause, trade, signs: [], against: [], unread: [], score: 1 }] : []).slice(0, -1);
+    cautionsFor(
+      readings,
+      cause
+        ? [{ cause, trade, level: 'cause', orElse: [], settling: null, signs: [], against: [], unread: [], score: 1 }]
+        : [],
+    ).slice(0, -1);
   test.each([
     [{}, undefined, undefined, []],
     [{ suction: bar(0, 'dew') }, undefined, undefined, ['refrigerant', 'hot-pipe', 'pressure-switch']],
