@@ -161,7 +161,7 @@ test('readings at the plant, judged at once and kept', async ({ desk }) => {
   await type(desk, 'Share of glycol', '10');
   await expect(main(desk).getByRole('row', { name: /^Freezing point below the coldest brine/ })).toContainText('below');
   await expect(main(desk)).toContainText('The brine may be too weak');
-  await expect(heading(desk)).toContainText('outside the usual band');
+  await expect(heading(desk)).toHaveText('Urgent: the brine could freeze in the machine.');
 
   await type(desk, 'Return', '41');
   await expect(main(desk).getByRole('alert')).toContainText('Check whether the two were exchanged');

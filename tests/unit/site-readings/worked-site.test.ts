@@ -2,7 +2,7 @@
 import { describe, expect, test } from 'vitest';
 import { pressureAt } from '../../../src/model/cycle/saturation.ts';
 import { reckonCycle } from '../../../src/model/cycle/single-stage.ts';
-import type { SiteQuantity, SiteReadings, SiteValue, Standing } from '../../../src/model/shapes/site-readings.ts';
+import type { SiteQuantity, SiteReadings, Standing } from '../../../src/model/shapes/site-readings.ts';
 import { tell } from '../../../src/model/shapes/told.ts';
 import {
   brineProperties,
