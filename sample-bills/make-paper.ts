@@ -1,4 +1,7 @@
 /** Bills on paper of invented suppliers, as PDF: sums worked out here, words set line under line. */
+import { encodePng } from '../src/intake/paper/png.ts';
+import { asJpeg, drawPage, flatView } from './draw-page.ts';
+import { seeded } from './made-weather.ts';
 import { A4, type PlacedText, widthOf, writePdf } from './write-pdf.ts';
 
 type Line = readonly [label: string, amount?: string];
@@ -178,3 +181,35 @@ export const PAPERS: readonly (readonly [name: string, bytes: Uint8Array])[] = [
   ],
   ['credit.pdf', writePdf([setPage(creditBill())])],
 ];
+
+/** Bills as a scanner and a telephone see them: the gas bill laid on a scanner a little askew, the other on a table in slanting light. */
+export function drawPictures(): (readonly [name: string, bytes: Uint8Array])[] {
+  const random = seeded(20_261_129);
+  const flat = flatView(150, random);
+  const askew = [
+    [14, -9],
+    [flat.width + 9, 13],
+    [flat.width - 14, flat.height + 9],
+    [-9, flat.height - 13],
+  ] as const;
+  const scan = drawPage(setPage(gasBill()), { ...flat, corners: askew, noise: 3 });
+  const photo = drawPage(setPage(twoRates()), {
+    width: 1500,
+    height: 2000,
+    corners: [
+      [170, 160],
+      [1330, 110],
+      [1400, 1850],
+      [95, 1880],
+    ],
+    shade: 0.4,
+    light: 0.8,
+    noise: 6,
+    blur: 0,
+    random,
+  });
+  return [
+    ['gas-scan.png', encodePng(scan)],
+    ['two-rates-photo.jpg', asJpeg(photo, 75)],
+  ];
+}

@@ -8,7 +8,7 @@ import { fileURLToPath } from 'node:url';
 import { addDays, toCivilDate, toDayNumber } from '../src/model/calendar/civil.ts';
 import { heatOfDay, type MadeSlot, madeSlots, ordinaryUse } from './made-use.ts';
 import { type MadeDay, madeDays, seeded } from './made-weather.ts';
-import { PAPERS } from './make-paper.ts';
+import { drawPictures, PAPERS } from './make-paper.ts';
 
 const folder = fileURLToPath(new URL('.', import.meta.url));
 const write = (name: string, lines: readonly string[], end = '\n') =>
@@ -203,4 +203,4 @@ beaconView();
 millLaneBefore();
 millLane();
 mkdirSync(`${folder}paper`, { recursive: true });
-for (const [name, bytes] of PAPERS) writeFileSync(`${folder}paper/${name}`, bytes);
+for (const [name, bytes] of [...PAPERS, ...drawPictures()]) writeFileSync(`${folder}paper/${name}`, bytes);

@@ -33,6 +33,18 @@ function copyDriver(into: string, driver: string): void {
   }
 }
 
+/** What finds the words of pictures: one program of four, and the smaller of two tables a language. */
+const RECOGNISER = [
+  'tesseract.js-core/package.json',
+  'tesseract.js-core/LICENSE',
+  'tesseract.js-core/tesseract-core-simd-lstm.js',
+  'tesseract.js-core/tesseract-core-simd-lstm.wasm',
+  ...['eng', 'deu'].flatMap((language) => [
+    `@tesseract.js-data/${language}/package.json`,
+    `@tesseract.js-data/${language}/4.0.0_best_int/${language}.traineddata.gz`,
+  ]),
+];
+
 const readMe = (target: Target): string =>
   [
     `${ABOUT.name} ${ABOUT.version}`,
@@ -97,6 +109,7 @@ export function assemble(target: Target, launcher?: string): string {
     filter: (path) => !path.endsWith('.ts'),
   });
   copyDriver(join(program, 'node_modules/better-sqlite3'), target.driver);
+  for (const path of RECOGNISER) cpSync(join(root, 'node_modules', path), join(program, 'node_modules', path));
   writeFileSync(join(program, 'package.json'), `${JSON.stringify({ name: ABOUT.id, type: 'module' })}\n`);
 
   writeLicences(join(folder, 'licences'), runtime.licence);

@@ -9,6 +9,7 @@ import type { InputCheck } from './household-input.ts';
 import { type HouseholdInput, toHousehold } from './household-input.ts';
 import { remarkRivals } from './join/remark-rivals.ts';
 import { seriesInMemory } from './join/stored-series.ts';
+import type { ReadEvidence } from './ports.ts';
 import { refuseQuestions } from './refuse-remarks.ts';
 import { heatPumpUnits } from './run-check.ts';
 import { isSamePart } from './same-part.ts';
@@ -22,10 +23,11 @@ export interface GatherInput {
   readonly today: string;
   readonly now: string;
   readonly newId: () => string;
+  readonly readEvidence: ReadEvidence;
 }
 
 export async function gatherInput(given: GatherInput): Promise<WholeHousehold> {
-  const { input, readBeside, today, now, newId } = given;
+  const { input, readBeside, today, now, newId, readEvidence } = given;
   const household = toHousehold(input, newId());
   refuseFaultyTariffs(household.tariffs);
   const seen: Evidence[] = [];
@@ -47,6 +49,7 @@ export async function gatherInput(given: GatherInput): Promise<WholeHousehold> {
       householdId: household.id,
       importedOn: now,
       newId,
+      readEvidence,
     });
     refuseTwice(seen, taken.evidence);
     fromFiles.push({ import: taken.evidence, rawFile: taken.rawFile, intervals: taken.intervals });

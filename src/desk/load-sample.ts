@@ -1,5 +1,6 @@
 /** Puts an invented household into an empty store, through the same intake as an import by hand. */
 import { join } from 'node:path';
+import { readEvidence } from '../intake/read-evidence.ts';
 import type { Household } from '../model/shapes/household.ts';
 import { billOf, gatherInput } from './gather-input.ts';
 import { readingsInMemory } from './join/meter-readings.ts';
@@ -17,6 +18,7 @@ export type SamplePorts = Pick<DeskPorts, 'store' | 'today' | 'now' | 'newId'>;
 export async function loadSample(folder: string, { store, today, now, newId }: SamplePorts): Promise<Household> {
   const input = parseHouseholdInput(readRegularFile(join(folder, 'household.json')), 'household.json');
   const whole = await gatherInput({
+    readEvidence,
     input,
     readBeside: readFilesOf(folder),
     today: today(),

@@ -1,10 +1,10 @@
 /** A file on its way in: intake reads it, the desk gives the identifiers, and the same values go to the store as were shown. */
 import type { IntakeChoices, IntakeContext, IntakePreview, IntakeResult, IntervalDays } from '../intake/intake.ts';
-import { readEvidence } from '../intake/read-evidence.ts';
 import { type Evidence, isCutByClock } from '../model/shapes/evidence.ts';
 import { reference } from '../reference/index.ts';
 import { hashOf } from './hash.ts';
 import type { OfferedFile } from './offered-files.ts';
+import type { ReadEvidence } from './ports.ts';
 import { refuseQuestions, refuseRemarks } from './refuse-remarks.ts';
 
 export function intakeContext(zone: string, today: string, onProgress?: (share: number) => void): IntakeContext {
@@ -42,10 +42,11 @@ export interface ReadIn {
 export interface TakeInInput extends Omit<ReadIn, 'zone'> {
   readonly choices: IntakeChoices;
   readonly context: IntakeContext;
+  readonly readEvidence: ReadEvidence;
 }
 
 /** Reads a file for good; refuses it with intake's sentence when it cannot be taken. */
-export async function takeIn({ choices, context, ...input }: TakeInInput): Promise<TakenIn> {
+export async function takeIn({ choices, context, readEvidence, ...input }: TakeInInput): Promise<TakenIn> {
   const read = await readEvidence(input.file.fileName, input.file.bytes, choices, context);
   const taken = takeRead(read, { ...input, zone: context.zone });
   refuseQuestions(read.preview.remarks, read.preview.choices);

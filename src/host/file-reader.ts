@@ -2,11 +2,13 @@
 import { parentPort } from 'node:worker_threads';
 import type { IntakeChoices, IntakeContext, IntervalDays } from '../intake/intake.ts';
 import { readEvidence } from '../intake/read-evidence.ts';
+import { makeRecogniser } from './recogniser.ts';
 import type { FromReader, ToReader } from './start-reader.ts';
 
 const port = parentPort!;
 /** Share of the work that is worth a word. */
 const LEAST_STEP = 0.005;
+const recognise = makeRecogniser();
 
 port.on('message', async ({ fileName, bytes, choices, context }: ToReader) => {
   let told = -1;
@@ -14,6 +16,7 @@ port.on('message', async ({ fileName, bytes, choices, context }: ToReader) => {
   try {
     const given: IntakeContext = {
       ...context,
+      recognise,
       onProgress(share) {
         if (share < told + LEAST_STEP) return;
         told = share;

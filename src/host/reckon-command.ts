@@ -5,11 +5,12 @@ import { auditOf } from '../desk/audit.ts';
 import { Settings } from '../desk/contract.ts';
 import { DeskError } from '../desk/desk-error.ts';
 import { plantOf } from '../desk/plant.ts';
+import type { ReadEvidence } from '../desk/ports.ts';
 import { readRegularFile } from '../desk/regular-file.ts';
 import { readSignedValues } from '../desk/signed-values.ts';
 import { intakeContext } from '../desk/take-in.ts';
 import { VALUES_KEY } from '../desk/values-key.ts';
-import { readEvidence } from '../intake/read-evidence.ts';
+import { readEvidence as readHere } from '../intake/read-evidence.ts';
 import { renderLeaveBehind } from '../leave-behind/leave-behind.tsx';
 import { renderLetter } from '../leave-behind/letter.tsx';
 import { renderWorking } from '../leave-behind/working.tsx';
@@ -118,7 +119,11 @@ async function writeDocuments(options: ReckonOptions, reckoned: Reckoned, termin
     await writeEither(letter, renderLetter(check, estimate, whole.household, settings), '--letter');
 }
 
-async function explainFile({ file, json, zone, choices }: ReckonOptions, terminal: Terminal): Promise<0 | 2> {
+async function explainFile(
+  { file, json, zone, choices }: ReckonOptions,
+  terminal: Terminal,
+  readEvidence: ReadEvidence,
+): Promise<0 | 2> {
   const bytes = readRegularFile(file);
   const context = intakeContext(zone ?? USUAL_ZONE, terminal.today);
   const { preview } = await readEvidence(basename(file), bytes, choices, context);
@@ -129,7 +134,12 @@ async function explainFile({ file, json, zone, choices }: ReckonOptions, termina
   return preview.remarks.some(({ weight }) => weight !== 'note') ? 2 : 0;
 }
 
-export const reckon = (args: readonly string[], raw: Terminal): Promise<0 | 1 | 2> =>
+/** @param readEvidence reads files, pictures too where it has eyes for them */
+export const reckon = (
+  args: readonly string[],
+  raw: Terminal,
+  readEvidence: ReadEvidence = readHere,
+): Promise<0 | 1 | 2> =>
   runCommand(raw, async (terminal) => {
     const options = readReckonOptions(args);
     if (options.task === 'help') {
@@ -141,10 +151,11 @@ export const reckon = (args: readonly string[], raw: Terminal): Promise<0 | 1 | 
       const text = new TextDecoder().decode(readRegularFile(options.values));
       layOver(readSignedValues(basename(options.values), text, VALUES_KEY));
     }
-    if (options.task === 'read') return explainFile(options, terminal);
+    if (options.task === 'read') return explainFile(options, terminal, readEvidence);
     const reckoned = await reckonHousehold(options.file, terminal.today, {
       withCheck: options.check,
       withDocument: options.html !== null || options.pdf !== null || options.working !== null,
+      readEvidence,
       ...(options.offer === null ? {} : { offer: options.offer }),
     });
     speakMoney(currencyOf(reckoned.whole.household));

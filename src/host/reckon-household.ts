@@ -9,8 +9,10 @@ import { importsInMemory, seriesInMemory } from '../desk/join/stored-series.ts';
 import { makeEstimate, takeSnapshot } from '../desk/make-estimate.ts';
 import { parseHouseholdInput } from '../desk/parse-household.ts';
 import { type JudgedVisit, judgeVisits } from '../desk/plant.ts';
+import type { ReadEvidence } from '../desk/ports.ts';
 import { readFilesOf, readRegularFile } from '../desk/regular-file.ts';
 import { refuseFaultyBill, runCheck } from '../desk/run-check.ts';
+import { readEvidence as readHere } from '../intake/read-evidence.ts';
 import type { BillCheck } from '../model/shapes/bill-check.ts';
 import type { Series } from '../model/shapes/evidence.ts';
 import type { WrittenEstimate } from '../model/shapes/written-estimate.ts';
@@ -40,12 +42,14 @@ export interface ReckonTask {
   readonly withDocument: boolean;
   /** Name of the offer to be in hand; the one that the file says where absent. */
   readonly offer?: string;
+  /** How files are read: here, or in a thread that has eyes for pictures. */
+  readonly readEvidence?: ReadEvidence;
 }
 
 export async function reckonHousehold(
   path: string,
   today: string,
-  { withCheck, withDocument, offer }: ReckonTask,
+  { withCheck, withDocument, offer, readEvidence = readHere }: ReckonTask,
 ): Promise<Reckoned> {
   const input = parseHouseholdInput(readRegularFile(path), basename(path));
   const asOf = (withCheck ? input.estimate?.asOf : undefined) ?? input.asOf ?? today;
@@ -57,6 +61,7 @@ export async function reckonHousehold(
     today,
     now: madeOn,
     newId,
+    readEvidence,
   });
   const whole = { ...gathered, household: inHandByName(gathered.household, offer, '--offer') };
   const series = seriesInMemory(whole);

@@ -3,8 +3,8 @@ import { Worker } from 'node:worker_threads';
 import { DeskError } from '../desk/desk-error.ts';
 import type { ReadEvidence } from '../desk/ports.ts';
 import type { IntakeChoices, IntakeContext, IntakeResult } from '../intake/intake.ts';
+import { isPaper } from '../intake/paper/gather-sheets.ts';
 import { readFile } from '../intake/read-file.ts';
-import { isPaper } from '../intake/read-paper.ts';
 import { say } from '../words/say.ts';
 
 export interface ToReader {
@@ -22,8 +22,9 @@ const IDLE_MS = 20_000;
 /** Beyond what the largest file of evidence needs; a file made to hurt ends its thread and nothing else. */
 const MOST_MEMORY_MB = 1536;
 const YOUNG_MEMORY_MB = 48;
-/** A page of a bill takes some ten milliseconds. */
-const LONGEST_PAPER_MS = 30_000;
+/** A page of a bill takes some ten milliseconds, a look at its picture some seconds, with signs of life between. */
+const LONGEST_SILENCE_MS = 30_000;
+const LONGEST_PAPER_MS = 300_000;
 
 const tooSlow = (fileName: string) =>
   new DeskError({
@@ -64,7 +65,10 @@ export function startReader(readerFile: string): ReadEvidence {
     const worker = takeWorker();
     return new Promise<IntakeResult>((resolve, reject) => {
       const hear = (message: FromReader) => {
-        if ('share' in message) return tell(message.share);
+        if ('share' in message) {
+          silence?.refresh();
+          return tell(message.share);
+        }
         settle(() => layAside(worker));
         if ('result' in message) resolve(message.result);
         else reject(new Error(message.failure));
@@ -83,12 +87,13 @@ export function startReader(readerFile: string): ReadEvidence {
         reject(error);
       };
       const leave = () => giveUp(new Error('the thread that reads files ended'));
-      const limit = isPaper(file.bytes)
-        ? setTimeout(() => giveUp(tooSlow(file.fileName)), LONGEST_PAPER_MS)
-        : undefined;
+      const [silence, limit] = isPaper(file.bytes)
+        ? [LONGEST_SILENCE_MS, LONGEST_PAPER_MS].map((ms) => setTimeout(() => giveUp(tooSlow(file.fileName)), ms))
+        : [];
       function settle(then: () => void): void {
         worker.off('message', hear).off('error', giveUp).off('exit', leave);
         signal?.removeEventListener('abort', stop);
+        clearTimeout(silence);
         clearTimeout(limit);
         then();
       }

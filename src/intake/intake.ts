@@ -3,7 +3,15 @@
  * A new shape is one new file in `shapes/` that exports an `IntakeShape`, added to the list in `shapes/index.ts`.
  */
 export { EnergyUnit, IntakeChoices, type IntakeContext } from './terms/choices.ts';
-export { PAPER_SHAPE, type PaperChoices, type PaperReading, type PaperValue } from './terms/paper-reading.ts';
+export {
+  PAPER_SHAPE,
+  type PageMode,
+  type PaperChoices,
+  type PaperReading,
+  type PaperValue,
+  type Recognise,
+  type SeenWord,
+} from './terms/paper-reading.ts';
 export { IntakePreview, type IntakeResult, type IntervalDays } from './terms/preview.ts';
 
 /**

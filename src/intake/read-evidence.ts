@@ -1,7 +1,8 @@
 /** Reads whatever is handed over: a file at once, a paper after its words have been found. */
 import type { IntakeChoices, IntakeContext, IntakeResult } from './intake.ts';
+import { isPaper } from './paper/gather-sheets.ts';
 import { readFile } from './read-file.ts';
-import { isPaper, readPaper } from './read-paper.ts';
+import { readPaper } from './read-paper.ts';
 
 export const readEvidence = (
   fileName: string,

@@ -7,7 +7,11 @@ import { writesMonthFirst } from './dates/decide-day-first.ts';
 import type { IntakeChoices, IntakeContext, IntakeResult } from './intake.ts';
 import { billOfSection, spanOf } from './paper/bill-of-section.ts';
 import type { Box } from './paper/figures.ts';
-import { isPdf, MOST_PAGES, type PaperFault, readPdfWords } from './paper/pdf-words.ts';
+import { gatherSheets, MOST_PICTURES, type PaperFault, type Sheet } from './paper/gather-sheets.ts';
+import { type Looks, lookAtSheets } from './paper/look-at-sheets.ts';
+import { MOST_PAGES } from './paper/pdf-words.ts';
+import { MOST_POINTS } from './paper/picture.ts';
+import { provingMore } from './paper/proving-more.ts';
 import { tariffOfBill } from './paper/tariff-of-bill.ts';
 import { type Section, type Understanding, understand } from './paper/understand.ts';
 import { faultsOf, listValues, type ReadSection } from './paper/values.ts';
@@ -15,18 +19,23 @@ import { INCLUDES_VAT } from './paper/vocabulary.ts';
 import { periodPicture, periodSeries } from './periods/period-series.ts';
 import { emptyPreview, standing } from './read-file.ts';
 import { PAPER_SHAPE, type Page, type PaperChoices, type PaperValue } from './terms/paper-reading.ts';
+import { stageOf } from './terms/progress.ts';
 import { openRemarkBook, type RemarkBook } from './terms/remark-book.ts';
 import type { RemarkCode } from './terms/remark-codes.ts';
-
-export const isPaper = isPdf;
 
 const FAULTS: Readonly<Record<PaperFault, RemarkCode>> = {
   locked: 'paper-locked',
   broken: 'paper-broken',
   'many-pages': 'paper-many-pages',
+  'many-pictures': 'paper-many-pages',
   bomb: 'paper-bomb',
   'no-text': 'paper-no-text',
+  'picture-kind': 'picture-kind',
+  'picture-broken': 'picture-broken',
+  'picture-large': 'picture-large',
+  'picture-small': 'picture-small',
 };
+const isPicture = (sheet: Sheet): boolean => 'points' in sheet;
 
 export async function readPaper(
   fileName: string,
@@ -34,11 +43,60 @@ export async function readPaper(
   choices: IntakeChoices,
   context: IntakeContext,
 ): Promise<IntakeResult> {
-  const read = await readPdfWords(bytes, context.onProgress);
-  if ('pages' in read) return readPages(fileName, read.pages, choices, context);
-  const book = openRemarkBook(fileName);
-  book.add(FAULTS[read.fault], 'refusal', { expected: String(MOST_PAGES) });
-  return resultOf(fileName, choices, book);
+  const key = `${fileName} ${bytes.length} ${sumOf(bytes)} ${context.zone}`;
+  const going = held?.key === key ? held : undefined;
+  held = undefined;
+  const read = going ?? (await gatherSheets(bytes, stageOf(context.onProgress, 0, GATHERING)));
+  if ('fault' in read) return refuse(read.fault);
+  if (!('looks' in read) && !read.sheets.some(isPicture))
+    return readPages(fileName, read.sheets as readonly Page[], choices, context);
+  if (!context.recognise) throw new Error('pictures are read where there is a recogniser');
+  const looks = 'looks' in read ? read.looks : lookAtSheets(read.sheets, context.recognise, context.zone);
+  return lookOn(looks, going?.best);
+
+  function refuse(fault: PaperFault): IntakeResult {
+    const book = openRemarkBook(fileName);
+    const most = { 'many-pictures': MOST_PICTURES, 'picture-large': MOST_POINTS / 1_000_000 }[fault as string];
+    book.add(FAULTS[fault], 'refusal', { expected: String(most ?? MOST_PAGES) });
+    return resultOf(fileName, choices, book);
+  }
+
+  /** Looks until nothing is left to prove, or no other way to look. */
+  async function lookOn(looks: Looks, before: readonly Page[] | undefined): Promise<IntakeResult> {
+    let best = before;
+    for (let look = best ? 1 : 0; ; look++) {
+      const stage = stageOf(context.onProgress, GATHERING + look * A_LOOK, GATHERING + (look + 1) * A_LOOK);
+      const found = await looks.next(stage);
+      if (!found) return readThese(best!);
+      const { pages, isSurer } = found;
+      best = !best ? pages : isSurer ? provingMore(pages, best, readThese) : provingMore(best, pages, readThese);
+      const result = readThese(best);
+      const { paper } = result.preview;
+      if (paper?.isWhole) return result;
+      if (choices.paper?.glance) {
+        held = { key, looks, best };
+        return paper ? { ...result, preview: { ...result.preview, paper: { ...paper, isGlance: true } } } : result;
+      }
+    }
+  }
+
+  function readThese(pages: readonly Page[]): IntakeResult {
+    return readPages(fileName, pages, choices, context);
+  }
+}
+
+const GATHERING = 0.15;
+/** Share of the work that one look takes; there are at most three. */
+const A_LOOK = 0.28;
+
+/** What was seen at a glance, until it is asked for in full. */
+let held: { readonly key: string; readonly looks: Looks; readonly best: readonly Page[] } | undefined;
+
+/** Enough to tell one picture from another of the same name and length. */
+function sumOf(bytes: Uint8Array): number {
+  let sum = 0;
+  for (const byte of bytes) sum = (Math.imul(sum, 31) + byte) | 0;
+  return sum;
 }
 
 /** The same from words that stand already in their places. */
@@ -63,7 +121,8 @@ export function readPages(
     monthFirst: writesMonthFirst(context.zone),
   });
   if (understood.sections.length === 0) {
-    book.add(understood.isWater ? 'paper-water-only' : 'paper-no-bill', 'refusal');
+    const none = pages.some(({ picture }) => picture) ? 'picture-no-bill' : 'paper-no-bill';
+    book.add(understood.isWater ? 'paper-water-only' : none, 'refusal');
     return resultOf(fileName, choices, book);
   }
   const sections = understood.sections.map((section) => readSection(section, understood, choices, book));

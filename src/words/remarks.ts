@@ -409,7 +409,18 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
     '{file} unpacks to more than any bill holds, so it was not opened. Ask the supplier for the bill anew, or type the figures in.',
   ),
   'paper-no-text': phrase(
-    '{file} holds no words, only a picture. We do not read pictures. Ask the supplier for the PDF of the bill, or type the figures in.',
+    '{file} holds no words and no picture of a page. Ask the supplier for the bill anew, or type the figures in.',
+  ),
+  'picture-kind': phrase(
+    '{file} is a picture of a kind that is not read here. Save it as JPEG or PNG, and choose that.',
+  ),
+  'picture-broken': phrase('{file} is a damaged picture. Fetch it again from the telephone or scanner.'),
+  'picture-large': phrase(
+    '{file} has more than {expectedNames} million points, so it was not opened. Save it smaller, and choose that.',
+  ),
+  'picture-small': phrase('{file} is too small to read. Take the picture closer, one page at a time.'),
+  'picture-no-bill': phrase(
+    'We could not read a bill in the picture {file}. Lay the page flat in even light and fill the picture with it. Or type the figures in.',
   ),
   'paper-no-bill': phrase(
     'We found no use of electricity or gas with its price in {file}. If it is a bill, perhaps a page is missing: choose the whole bill, or type the figures in.',

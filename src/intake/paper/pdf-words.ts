@@ -1,8 +1,10 @@
-/** A PDF to words with their places. Nothing of it is run, drawn or fetched: scripts, links and fonts stay where they are. */
+/** A PDF to words with their places. Nothing of it is run or fetched: scripts, links and fonts stay where they are. */
 import { Inflate } from 'fflate';
-import type { Page, Word } from '../terms/paper-reading.ts';
+import type { Grey, Page, Word } from '../terms/paper-reading.ts';
+import { pictureOfPage } from './pdf-picture.ts';
+import { MOST_POINTS } from './picture.ts';
 
-export type PaperFault = 'locked' | 'broken' | 'many-pages' | 'bomb' | 'no-text';
+export type PdfFault = 'locked' | 'broken' | 'many-pages' | 'bomb' | 'no-text';
 
 /** A bill has two to eight pages; what is longer is a contract or a book. */
 export const MOST_PAGES = 20;
@@ -24,11 +26,18 @@ interface Item {
   readonly width: number;
 }
 
-/** Reads the words of each page; a fault where there are none to be had. `onProgress` may throw to cancel. */
+/** A page with fewer words may be a picture with a stamp or a number on it. */
+const FEW_WORDS = 12;
+
+/**
+ * Reads the words of each page, and the picture of a page that has hardly any; a fault where there is neither.
+ * `onProgress` may throw to cancel.
+ */
 export async function readPdfWords(
   bytes: Uint8Array,
+  takePicture: (picture: Grey) => Grey,
   onProgress?: (share: number) => void,
-): Promise<{ readonly pages: readonly Page[] } | { readonly fault: PaperFault }> {
+): Promise<{ readonly sheets: readonly (Page | Grey)[] } | { readonly fault: PdfFault }> {
   if (unpacksTooMuch(bytes)) return { fault: 'bomb' };
   reader ??= loadReader();
   const { getDocument } = await reader;
@@ -41,11 +50,12 @@ export async function readPdfWords(
     useWorkerFetch: false,
     stopAtErrors: false,
     enableXfa: false,
+    maxImageSize: MOST_POINTS,
   });
   try {
     const document = await opening.promise;
     if (document.numPages > MOST_PAGES) return { fault: 'many-pages' };
-    const pages: Page[] = [];
+    const sheets: (Page | Grey)[] = [];
     let count = 0;
     for (let number = 1; number <= document.numPages && count < MOST_WORDS; number++) {
       onProgress?.((number - 1) / document.numPages);
@@ -54,10 +64,12 @@ export async function readPdfWords(
       const { items } = await page.getTextContent({ disableNormalization: false });
       const found = items.flatMap((item) => ('str' in item ? wordsOf(item, transform) : []));
       const upright = turnUpright(found, width, height);
-      pages.push({ ...upright, words: joinPieces(upright.words) });
-      count += upright.words.length;
+      const picture = upright.words.length < FEW_WORDS ? await pictureOfPage(page) : undefined;
+      sheets.push(picture ? takePicture(picture) : { ...upright, words: joinPieces(upright.words) });
+      count += upright.words.length + (picture ? 1 : 0);
+      page.cleanup();
     }
-    return count === 0 ? { fault: 'no-text' } : { pages };
+    return count === 0 ? { fault: 'no-text' } : { sheets };
   } catch (error) {
     if (error instanceof Error && error.name === 'PasswordException') return { fault: 'locked' };
     if (error instanceof Error && /Exception$/.test(error.name)) return { fault: 'broken' };

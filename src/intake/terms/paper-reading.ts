@@ -6,8 +6,36 @@ import { Tariff } from '../../model/shapes/tariff.ts';
 /** Places in points from the left and from the top. */
 export const Word = z.object({ text: z.string(), x: z.number(), y: z.number(), width: z.number(), height: z.number() });
 export type Word = z.infer<typeof Word>;
-export const Page = z.object({ width: z.number(), height: z.number(), words: z.array(Word) });
+export const Page = z.object({
+  width: z.number(),
+  height: z.number(),
+  words: z.array(Word),
+  /** The page itself as a data address, where its words were recognised in a picture. */
+  picture: z.string().optional(),
+});
 export type Page = z.infer<typeof Page>;
+
+/** A picture in grey, one byte a point, white is 255. */
+export interface Grey {
+  readonly width: number;
+  readonly height: number;
+  readonly points: Uint8Array;
+}
+
+/** A word that was recognised in a picture: its box in points of the picture, and how sure the recogniser is, 0 to 100. */
+export interface SeenWord extends Word {
+  readonly sure: number;
+  /** Words of one line bear one number. */
+  readonly line: number;
+}
+/** Whether the picture is one block of lines, or text here and there. */
+export type PageMode = 'block' | 'sparse';
+/** Finds words in a flat, upright picture. */
+export type Recognise = (
+  picture: Grey,
+  how: { readonly mode: PageMode; readonly language: 'eng' | 'deu' },
+  onProgress?: (share: number) => void,
+) => Promise<readonly SeenWord[]>;
 
 /** The name of the shape under which a bill on paper is kept. */
 export const PAPER_SHAPE = 'paper bill';
@@ -66,6 +94,8 @@ export const PaperReading = z.object({
   values: z.array(PaperValue),
   /** Whether nothing is left to ask: every value proved, no meaning guessed, the bill recomputed to the penny. */
   isWhole: z.boolean(),
+  /** After a first look at its pictures, with another to come. */
+  isGlance: z.boolean().optional(),
   /** The prices of the bill, by fuel, where it says them all. */
   tariffs: z.array(Tariff),
 });
@@ -83,6 +113,8 @@ export const PaperChoices = z.object({
   looked: z.boolean().optional(),
   /** What contradicts itself is kept as it is printed. */
   asPrinted: z.boolean().optional(),
+  /** Answer after the first look at a picture. */
+  glance: z.boolean().optional(),
   /** The paper itself is kept too, with the names and numbers on it. */
   keepPaper: z.boolean().optional(),
 });

@@ -24,7 +24,8 @@ type Open =
   | { readonly kind: 'sums'; readonly filed?: FiledBillOpened }
   | { readonly kind: 'preview'; readonly fileId: string; readonly fileName: string; readonly size: number };
 
-const ACCEPTED = '.pdf,.csv,.txt,.tsv,.json,.xml,.epw,.xlsx,text/csv,application/json,text/plain';
+const ACCEPTED =
+  '.pdf,.jpg,.jpeg,.png,.heic,.csv,.txt,.tsv,.json,.xml,.epw,.xlsx,text/csv,application/json,text/plain,image/*';
 
 export function EvidenceStage() {
   const { evidence, series, reload, tell } = useHousehold();

@@ -359,8 +359,18 @@ export const REMARKS: Catalogue = {
     '{file} hat mehr als {expectedNames} Seiten, mehr als eine Rechnung hat. Drucken Sie nur die Seiten der Rechnung in ein neues PDF und wählen Sie dieses.',
   '{file} unpacks to more than any bill holds, so it was not opened. Ask the supplier for the bill anew, or type the figures in.':
     '{file} wird entpackt größer als jede Rechnung und wurde nicht geöffnet. Bitten Sie den Versorger um die Rechnung oder tippen Sie die Zahlen ein.',
-  '{file} holds no words, only a picture. We do not read pictures. Ask the supplier for the PDF of the bill, or type the figures in.':
-    '{file} enthält keine Wörter, nur ein Bild. Bilder lesen wir nicht. Bitten Sie den Versorger um das PDF der Rechnung oder tippen Sie die Zahlen ein.',
+  '{file} holds no words and no picture of a page. Ask the supplier for the bill anew, or type the figures in.':
+    '{file} enthält weder Wörter noch das Bild einer Seite. Bitten Sie den Versorger um die Rechnung oder tippen Sie die Zahlen ein.',
+  '{file} is a picture of a kind that is not read here. Save it as JPEG or PNG, and choose that.':
+    '{file} ist ein Bild einer Art, die hier nicht gelesen wird. Speichern Sie es als JPEG oder PNG und wählen Sie dieses.',
+  '{file} is a damaged picture. Fetch it again from the telephone or scanner.':
+    '{file} ist ein beschädigtes Bild. Holen Sie es noch einmal vom Telefon oder Scanner.',
+  '{file} has more than {expectedNames} million points, so it was not opened. Save it smaller, and choose that.':
+    '{file} hat mehr als {expectedNames} Millionen Bildpunkte und wurde nicht geöffnet. Speichern Sie es kleiner und wählen Sie dieses.',
+  '{file} is too small to read. Take the picture closer, one page at a time.':
+    '{file} ist zu klein zum Lesen. Fotografieren Sie näher, Seite für Seite.',
+  'We could not read a bill in the picture {file}. Lay the page flat in even light and fill the picture with it. Or type the figures in.':
+    'Im Bild {file} war keine Rechnung zu lesen. Legen Sie die Seite flach in gleichmäßiges Licht und füllen Sie das Bild damit. Oder tippen Sie die Zahlen ein.',
   'We found no use of electricity or gas with its price in {file}. If it is a bill, perhaps a page is missing: choose the whole bill, or type the figures in.':
     'In {file} fanden wir keinen Verbrauch von Strom oder Gas mit seinem Preis. Ist es eine Rechnung, so fehlt vielleicht eine Seite: Wählen Sie die ganze Rechnung oder tippen Sie die Zahlen ein.',
   '{file} is a bill for water, and nothing of it is needed here. Choose the bill for electricity or gas.':

@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { lookThrough } from '../../../src/desk/join/meter-readings.ts';
 import { intakeContext, takeIn } from '../../../src/desk/take-in.ts';
 import type { IntakeChoices } from '../../../src/intake/intake.ts';
+import { readEvidence } from '../../../src/intake/read-evidence.ts';
 
 const DAYS = 20;
 /** Hourly readings of `DAYS` days, a column a register; a register is empty from its last hour on. */
@@ -20,6 +21,7 @@ async function look(text: string, choices: IntakeChoices = { carrier: 'electrici
     householdId: 'h1',
     importedOn: '2026-02-01',
     newId: () => `id-${ids++}`,
+    readEvidence,
     choices,
     context: intakeContext('Europe/London', '2026-02-01'),
   });

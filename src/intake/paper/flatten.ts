@@ -1,0 +1,203 @@
+/**
+ * A photographed page made flat: the sheet cut out of the table it lies on, its shade divided away, its lines level.
+ * On photograph-like pages this brings the numbers that are recognised from half to nearly all.
+ */
+import type { Grey } from '../terms/paper-reading.ts';
+import { findSheet } from './find-sheet.ts';
+import { type Corners, planeOf, redraw, shrink, turnQuarters } from './grey.ts';
+
+/** Long side of the page that is recognised: A4 at 200 dots an inch. */
+const LONG_SIDE = 2340;
+/** No small picture is enlarged beyond this. */
+const MOST_LARGER = 1.6;
+
+export function flatten(photo: Grey): Grey {
+  const sheet = findSheet(photo);
+  const cut = sheet ? cutOut(photo, sheet) : resized(photo);
+  const lit = divideShade(cut);
+  const { quarters, top, bottom } = findLines(lit);
+  return levelled(turnQuarters(lit, quarters), top, bottom);
+}
+
+const scaleFor = (longSide: number): number => Math.min(MOST_LARGER, LONG_SIDE / longSide);
+
+function resized(photo: Grey): Grey {
+  const scale = scaleFor(Math.max(photo.width, photo.height));
+  if (Math.abs(scale - 1) < 0.02) return photo;
+  const by = Math.max(1, Math.floor(1 / scale));
+  const small = shrink(photo, by);
+  const step = 1 / (scale * by);
+  const size = { width: Math.floor(small.width / step), height: Math.floor(small.height / step) };
+  return redraw(small, size, (x, y, into) => {
+    into[0] = Math.min(small.width - 1.001, x * step);
+    into[1] = Math.min(small.height - 1.001, y * step);
+  });
+}
+
+/** The plane map that takes the corners of a rectangle to those of the sheet, turned round: where each point was. */
+function cutOut(photo: Grey, corners: Corners): Grey {
+  const [a, b, c, d] = corners;
+  const side = (p: readonly [number, number], q: readonly [number, number]) => Math.hypot(p[0] - q[0], p[1] - q[1]);
+  const [wide, high] = [(side(a, b) + side(c, d)) / 2, (side(b, c) + side(d, a)) / 2];
+  const scale = scaleFor(Math.max(wide, high));
+  const by = Math.max(1, Math.floor(1 / scale));
+  const small = shrink(photo, by);
+  const size = { width: Math.round(wide * scale), height: Math.round(high * scale) };
+  const plane = planeOf(corners.map(([x, y]) => [x / by, y / by]) as unknown as Corners);
+  return redraw(small, size, (x, y, into) => {
+    [into[0], into[1]] = plane(x / size.width, y / size.height);
+  });
+}
+
+const BLOCK = 16;
+/** The brightest tenth of a block is paper, unless ink covers all of it; then a block beside it is. */
+const PAPER_SHARE = 0.9;
+
+/** Each point as a share of the paper about it, and what is left stretched from ink to paper. */
+function divideShade({ width, height, points }: Grey): Grey {
+  const [columns, rows] = [Math.ceil(width / BLOCK), Math.ceil(height / BLOCK)];
+  const bright = new Float32Array(columns * rows);
+  const counts = new Uint16Array(256);
+  for (let row = 0; row < rows; row++) {
+    for (let column = 0; column < columns; column++) {
+      counts.fill(0);
+      let count = 0;
+      for (let y = row * BLOCK; y < Math.min(height, (row + 1) * BLOCK); y++) {
+        for (let x = column * BLOCK; x < Math.min(width, (column + 1) * BLOCK); x++, count++)
+          counts[points[y * width + x]!]!++;
+      }
+      let value = 255;
+      for (let left = count * (1 - PAPER_SHARE); value > 0 && left > counts[value]!; value--) left -= counts[value]!;
+      bright[row * columns + column] = value;
+    }
+  }
+  const paper = around(around(bright, columns, rows, 2, 'most'), columns, rows, 2, 'mean');
+  const flat = new Uint8Array(points.length);
+  const shares = new Uint32Array(256);
+  for (let y = 0; y < height; y++) {
+    const v = Math.max(0, Math.min(rows - 1.001, y / BLOCK - 0.5));
+    for (let x = 0; x < width; x++) {
+      const u = Math.max(0, Math.min(columns - 1.001, x / BLOCK - 0.5));
+      const share = Math.min(255, (points[y * width + x]! / Math.max(24, between(paper, columns, u, v))) * 235);
+      flat[y * width + x] = share;
+      shares[Math.floor(share)]!++;
+    }
+  }
+  let ink = 0;
+  for (let left = flat.length / 100; ink < 150 && left > shares[ink]!; ink++) left -= shares[ink]!;
+  const [dark, light] = [Math.min(150, ink + 10), 220];
+  for (let i = 0; i < flat.length; i++)
+    flat[i] = Math.max(0, Math.min(255, ((flat[i]! - dark) / (light - dark)) * 255));
+  return { width, height, points: flat };
+}
+
+function between(values: Float32Array, columns: number, u: number, v: number): number {
+  const [left, top] = [Math.floor(u), Math.floor(v)];
+  const at = top * columns + left;
+  const above = values[at]! + (values[at + 1]! - values[at]!) * (u - left);
+  const below = values[at + columns]! + (values[at + columns + 1]! - values[at + columns]!) * (u - left);
+  return above + (below - above) * (v - top);
+}
+
+function around(
+  values: Float32Array,
+  columns: number,
+  rows: number,
+  reach: number,
+  how: 'most' | 'mean',
+): Float32Array {
+  const out = new Float32Array(values.length);
+  for (let row = 0; row < rows; row++) {
+    for (let column = 0; column < columns; column++) {
+      let [sum, count, most] = [0, 0, 0];
+      for (let y = Math.max(0, row - reach); y <= Math.min(rows - 1, row + reach); y++) {
+        for (let x = Math.max(0, column - reach); x <= Math.min(columns - 1, column + reach); x++, count++) {
+          sum += values[y * columns + x]!;
+          most = Math.max(most, values[y * columns + x]!);
+        }
+      }
+      out[row * columns + column] = how === 'most' ? most : sum / count;
+    }
+  }
+  return out;
+}
+
+interface Lines {
+  /** Quarter turns to the right after which the lines lie level, or nearly. */
+  readonly quarters: 0 | 1;
+  /** Their slope in the upper and in the lower half then, as a tangent. */
+  readonly top: number;
+  readonly bottom: number;
+}
+
+const SMALL_SIDE = 800;
+const INK = 110;
+const MOST_SLOPE = 0.27;
+
+/** Lines of writing leave empty rows between them: the slope with the sharpest rows is theirs. */
+function findLines(page: Grey): Lines {
+  const small = shrink(page, Math.max(1, Math.round(Math.max(page.width, page.height) / SMALL_SIDE)));
+  const turned = turnQuarters(small, 1);
+  const [upright, lying] = [small, turned].map((one) => sharpest(inkOf(one), one, 0, MOST_SLOPE, 0.015)) as [
+    Sharpness,
+    Sharpness,
+  ];
+  const quarters = lying.sharp > upright.sharp * 1.1 ? 1 : 0;
+  const [chosen, slope] = quarters === 1 ? [turned, lying.slope] : [small, upright.slope];
+  const ink = inkOf(chosen);
+  const half = chosen.height / 2;
+  const fine = (part: Ink) => sharpest(part, chosen, slope, 0.03, 0.0025).slope;
+  const [above, below] = [ink.filter(([, y]) => y < half), ink.filter(([, y]) => y >= half)];
+  const whole = fine(ink);
+  // A half with hardly any writing says nothing of its own.
+  const isMuch = (part: Ink) => part.length > ink.length * 0.15;
+  return { quarters, top: isMuch(above) ? fine(above) : whole, bottom: isMuch(below) ? fine(below) : whole };
+}
+
+type Ink = readonly (readonly [x: number, y: number])[];
+function inkOf({ width, height, points }: Grey): Ink {
+  const ink: [number, number][] = [];
+  // What lies along the very edge is the table or a shadow.
+  const margin = Math.round(width * 0.02);
+  for (let y = margin; y < height - margin; y++)
+    for (let x = margin; x < width - margin; x++) if (points[y * width + x]! < INK) ink.push([x, y]);
+  return ink;
+}
+
+interface Sharpness {
+  readonly sharp: number;
+  readonly slope: number;
+}
+
+function sharpest(ink: Ink, { width, height }: Grey, about: number, reach: number, step: number): Sharpness {
+  const reachRows = Math.ceil((Math.abs(about) + reach) * width) + 1;
+  let best: Sharpness = { sharp: -1, slope: about };
+  for (let slope = about - reach; slope <= about + reach + 1e-9; slope += step) {
+    const rows = new Float64Array(height + 2 * reachRows);
+    for (const [x, y] of ink) rows[Math.round(y - slope * (x - width / 2)) + reachRows]!++;
+    let sharp = 0;
+    for (let i = 1; i < rows.length; i++) sharp += (rows[i]! - rows[i - 1]!) ** 2;
+    if (sharp > best.sharp) best = { sharp, slope };
+  }
+  return best;
+}
+
+/** Turned by the mean slope, and what is left of it above and below taken out too. */
+function levelled(page: Grey, top: number, bottom: number): Grey {
+  const { width, height } = page;
+  const mean = (top + bottom) / 2;
+  const more = (bottom - top) / 2;
+  if (Math.abs(top) < 0.003 && Math.abs(bottom) < 0.003) return page;
+  const [cos, sin] = [Math.cos(Math.atan(mean)), Math.sin(Math.atan(mean))];
+  const size = {
+    width: Math.round(width * cos + height * Math.abs(sin)),
+    height: Math.round(height * cos + width * Math.abs(sin)),
+  };
+  return redraw(page, size, (x, y, into) => {
+    const [u, v] = [x - size.width / 2, y - size.height / 2];
+    // The middles of the halves lie a quarter above and below the middle.
+    const left = v + u * more * Math.max(-1.5, Math.min(1.5, v / (height / 4)));
+    into[0] = u * cos - left * sin + width / 2;
+    into[1] = u * sin + left * cos + height / 2;
+  });
+}

@@ -1,0 +1,98 @@
+/** The pictures among the sheets of a bill recognised, look after look: each may find what another misses. */
+import type { Grey, Page, PageMode, Recognise, SeenWord } from '../terms/paper-reading.ts';
+import { type Progress, stageOf } from '../terms/progress.ts';
+import type { Sheet } from './gather-sheets.ts';
+import { shrink, turnQuarters } from './grey.ts';
+import { pageOfWords } from './picture-words.ts';
+import { encodePng } from './png.ts';
+
+type Language = 'eng' | 'deu';
+/** A page the right way up is recognised with more than that much sureness, of 100. */
+const UPRIGHT = 60;
+const GERMAN =
+  /^(und|der|die|das|f[uü]r|bis|rechnung\w*|betrag|z[aä]hler\w*|verbrauch\w*|ihre?|strom\w*|mwst\.?|kunden\w*|netto\w*|brutto\w*|preis|menge)[.,:]?$/i;
+const ENGLISH =
+  /^(and|the|of|your|for|bill|charges?|meter|readings?|total|used?|account|from|to|days|vat|rate|units)[.,:]?$/i;
+
+export interface Looks {
+  /** All pages after one more look; undefined when there is none left to take. */
+  next(onProgress?: Progress): Promise<Look | undefined>;
+}
+interface Look {
+  readonly pages: readonly Page[];
+  /** Taken in the language of the page, as the look before was not. */
+  readonly isSurer: boolean;
+}
+
+/** @param zone where the home is, which says in which language to look first */
+export function lookAtSheets(sheets: readonly Sheet[], recognise: Recognise, zone: string): Looks {
+  const flats = sheets.map((sheet) => ('points' in sheet ? sheet : undefined));
+  const pictures = new Map<Grey, string>();
+  let language: Language = /^Europe\/(Berlin|Busingen|Vienna|Zurich|Vaduz)$/.test(zone) ? 'deu' : 'eng';
+  const left: PageMode[] = ['block', 'sparse'];
+  let first = true;
+  let isSurer = false;
+  return {
+    async next(onProgress) {
+      const mode = left.shift();
+      if (mode === undefined) return undefined;
+      const pages: Page[] = [];
+      const count = Math.max(1, flats.filter((flat) => flat !== undefined).length);
+      let done = 0;
+      for (const [i, sheet] of sheets.entries()) {
+        const flat = flats[i];
+        if (!flat) {
+          pages.push(sheet as Page);
+          continue;
+        }
+        const tell = stageOf(onProgress, done / count, (done + 1) / count);
+        pages.push(await lookAt(i, flat, mode, tell));
+        done++;
+      }
+      const look = { pages, isSurer };
+      const other = first ? (languageOf(pages) ?? language) : language;
+      first = false;
+      // Labels read in the wrong language are worth another look of the same kind.
+      isSurer = other !== language;
+      if (isSurer) left.unshift('block');
+      language = other;
+      return look;
+    },
+  };
+
+  async function lookAt(at: number, flat: Grey, mode: PageMode, tell: Progress): Promise<Page> {
+    let upright = flat;
+    let seen = await recognise(flat, { mode, language }, tell);
+    if (first && surenessOf(seen) < UPRIGHT) {
+      const turned = turnQuarters(flat, 2);
+      const others = await recognise(turned, { mode, language }, tell);
+      if (surenessOf(others) > surenessOf(seen)) {
+        [upright, seen] = [turned, others];
+        flats[at] = turned;
+      }
+    }
+    if (!pictures.has(upright)) pictures.set(upright, asDataUrl(upright));
+    return { ...pageOfWords(upright, seen), picture: pictures.get(upright)! };
+  }
+}
+
+/** Mean sureness of the letters; dirt between the lines is short. */
+function surenessOf(words: readonly SeenWord[]): number {
+  const letters = words.reduce((sum, { text }) => sum + text.length, 0);
+  return letters === 0 ? 0 : words.reduce((sum, { text, sure }) => sum + sure * text.length, 0) / letters;
+}
+
+function languageOf(pages: readonly Page[]): Language | undefined {
+  const count = (words: RegExp) =>
+    pages.reduce((sum, page) => sum + page.words.filter(({ text }) => words.test(text)).length, 0);
+  const [german, english] = [count(GERMAN), count(ENGLISH)];
+  return german === english ? undefined : german > english ? 'deu' : 'eng';
+}
+
+/** Half the resolution is enough to see a page by. */
+function asDataUrl(flat: Grey): string {
+  const bytes = encodePng(shrink(flat, 2));
+  let letters = '';
+  for (let at = 0; at < bytes.length; at += 0x2000) letters += String.fromCharCode(...bytes.subarray(at, at + 0x2000));
+  return `data:image/png;base64,${btoa(letters)}`;
+}

@@ -1,0 +1,50 @@
+/** What a recogniser found in a picture, as words of a page: lines level, letters of one size in each, places in points. */
+import type { Grey, Page, SeenWord } from '../terms/paper-reading.ts';
+
+/** The long side of a page, points. */
+const LONG_SIDE = 842;
+/** Capitals and digits are so high, of the size of the letters; letters stand that far below the top of it. */
+const CAPITALS = 0.72;
+const BASE = 0.8;
+
+const isTall = (text: string): boolean => /[A-Z\dbdfhklt£€$]/.test(text);
+const isBelow = (text: string): boolean => /[gjpqyQ,;()|/§ß]/.test(text);
+/** Lines, frames and dirt that were taken for letters. */
+const isDirt = ({ text, sure }: SeenWord): boolean =>
+  /^[^\p{L}\p{N}£€$%×=+@–−-]+$/u.test(text) || (sure < 15 && !/\d/.test(text));
+
+export function pageOfWords({ width, height }: Grey, seen: readonly SeenWord[]): Page {
+  const scale = LONG_SIDE / Math.max(width, height);
+  const lines = Map.groupBy(
+    seen.filter((word) => !isDirt(word)),
+    ({ line }) => line,
+  );
+  return {
+    width: width * scale,
+    height: height * scale,
+    words: [...lines.values()].flatMap((words) => {
+      const plain = words.filter(({ text }) => isTall(text) && !isBelow(text));
+      const tall = plain.length > 0 ? plain : words;
+      const size = median(tall.map((word) => word.height)) / CAPITALS;
+      const base = median(tall.map((word) => word.y + word.height));
+      return words.map((word) => {
+        // A line that is not quite level carries each word at its own height.
+        const own = isBelow(word.text) || !isTall(word.text) ? base : word.y + word.height;
+        const bottom = Math.abs(own - base) < size * 0.4 ? own : base;
+        return {
+          text: tidied(word.text),
+          x: word.x * scale,
+          y: (bottom - BASE * size) * scale,
+          width: word.width * scale,
+          height: size * scale,
+        };
+      });
+    }),
+  };
+}
+
+const median = (values: readonly number[]): number => values.toSorted((a, b) => a - b)[values.length >> 1]!;
+
+/** Signs that recognisers confuse where nothing else can stand; numbers are never touched. */
+const tidied = (text: string): string =>
+  text.replace(/^[|'‘’“"_]+(?=[\p{L}\d£€])/u, '').replace(/(?<=[\p{L}\d%])[|'‘’“"_]+$/u, '');
