@@ -298,8 +298,11 @@ export const contract = {
     z.object({ estimateId: Id, from: CivilDate.optional(), to: CivilDate.optional() }),
     BillPrefill.nullable(),
   ),
-  /** The letter of a check: a page for the household, the working, and what to read from now on. */
-  'check.print': request(z.object({ checkId: Id, format: z.enum(['pdf', 'html']) }), FileOut),
+  /** The household's letter of a check, or the installer's sheet with its working. The letter needs the names of the household. */
+  'check.print': request(
+    z.object({ checkId: Id, paper: z.enum(['letter', 'sheet']).default('letter'), format: z.enum(['pdf', 'html']) }),
+    FileOut,
+  ),
   'check.drop': request(z.object({ checkId: Id }), Nothing),
 } as const;
 

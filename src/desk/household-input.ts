@@ -15,6 +15,7 @@ import {
   Home,
   HotWater,
   Household,
+  LetterNames,
   Machine,
   Offer,
   Present,
@@ -71,6 +72,8 @@ export const HouseholdInput = strictly(
     purchase: loosen(Purchase).optional(),
     tariffs: z.array(Tariff).max(50).optional(),
     siteReadings: Household.shape.siteReadings,
+    /** Whom the letter about a bill greets and whom to ring; `--letter` needs all three. */
+    letter: LetterNames.strict().optional(),
     walk: Household.shape.walk,
     beside: Household.shape.beside,
     /** Name of the offer whose machine stands above, where others stand beside it. */
@@ -137,6 +140,7 @@ export function toHousehold(input: HouseholdInput, id: string): Household {
     purchase: tighten(Purchase, input.purchase ?? {}),
     tariffs: input.tariffs ?? [],
     ...(input.siteReadings === undefined ? {} : { siteReadings: input.siteReadings }),
+    ...(input.letter === undefined ? {} : { letter: input.letter }),
     ...(input.walk === undefined ? {} : { walk: input.walk }),
     ...(input.beside === undefined ? {} : { beside: input.beside }),
     ...offersOfFile(input, empty.machine),

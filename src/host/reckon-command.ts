@@ -4,6 +4,7 @@ import { basename, dirname, join } from 'node:path';
 import { auditOf } from '../desk/audit.ts';
 import { Settings } from '../desk/contract.ts';
 import { DeskError } from '../desk/desk-error.ts';
+import { letterNames } from '../desk/letter-names.ts';
 import { plantOf } from '../desk/plant.ts';
 import type { ReadEvidence } from '../desk/ports.ts';
 import { readRegularFile } from '../desk/regular-file.ts';
@@ -12,7 +13,7 @@ import { intakeContext } from '../desk/take-in.ts';
 import { VALUES_KEY } from '../desk/values-key.ts';
 import { readEvidence as readHere } from '../intake/read-evidence.ts';
 import { renderLeaveBehind } from '../leave-behind/leave-behind.tsx';
-import { renderLetter } from '../leave-behind/letter.tsx';
+import { renderLetter, renderSheet } from '../leave-behind/letter.tsx';
 import { renderWorking } from '../leave-behind/working.tsx';
 import { currencyOf } from '../model/shapes/country.ts';
 import { isRefused } from '../model/shapes/site-readings.ts';
@@ -82,11 +83,11 @@ async function writePdf(path: string, document: string, option: string, { err }:
 }
 
 /** What was read is never written over, by whatever name it is reached. */
-function refuseOwnInput({ file, html, pdf, working, letter }: ReckonOptions, { whole }: Reckoned): void {
+function refuseOwnInput({ file, html, pdf, working, letter, sheet }: ReckonOptions, { whole }: Reckoned): void {
   const beside = whole.evidence.map(({ import: { fileName } }) => join(dirname(file), fileName));
   const known = (path: string) => statSync(path, { throwIfNoEntry: false, bigint: true });
   const inputs = [file, ...beside].map(known);
-  for (const target of [html, pdf, working, letter]) {
+  for (const target of [html, pdf, working, letter, sheet]) {
     const facts = target === null ? undefined : known(target);
     if (!facts || !inputs.some((one) => one?.ino === facts.ino && one.dev === facts.dev)) continue;
     throw new DeskError({
@@ -100,9 +101,10 @@ function refuseOwnInput({ file, html, pdf, working, letter }: ReckonOptions, { w
 
 async function writeDocuments(options: ReckonOptions, reckoned: Reckoned, terminal: Terminal) {
   refuseOwnInput(options, reckoned);
-  const { html, pdf, working, letter } = options;
+  const { html, pdf, working, letter, sheet } = options;
   const { estimate, check, whole } = reckoned;
   const settings = Settings.parse({});
+  const names = letter === null ? null : letterNames(whole.household, `${basename(options.file)}, `);
   const writeHtml = (path: string, document: string) => {
     writeFileSync(path, document);
     terminal.err(`Wrote ${path}\n`);
@@ -115,8 +117,10 @@ async function writeDocuments(options: ReckonOptions, reckoned: Reckoned, termin
     if (pdf !== null) await writePdf(pdf, document, '--pdf', terminal);
   }
   if (working !== null) await writeEither(working, renderWorking(estimate, settings), '--working');
-  if (letter !== null && check)
-    await writeEither(letter, renderLetter(check, estimate, whole.household, settings), '--letter');
+  if (!check) return;
+  const parts = { check, estimate, household: whole.household, settings };
+  if (letter !== null && names) await writeEither(letter, renderLetter(parts, names), '--letter');
+  if (sheet !== null) await writeEither(sheet, renderSheet(parts), '--sheet');
 }
 
 async function explainFile(

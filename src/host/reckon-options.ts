@@ -19,6 +19,8 @@ export interface ReckonOptions {
   readonly check: boolean;
   /** Where the letter of the bill check goes; PDF or HTML by its ending. */
   readonly letter: string | null;
+  /** The same for the installer's sheet with the working. */
+  readonly sheet: string | null;
   /** Name of the offer to be in hand, where the file has several. */
   readonly offer: string | null;
   /** A signed file of prices and reference values to reckon with. */
@@ -38,7 +40,8 @@ export const RECKON_USAGE = `plainwarmth reckon FILE [options]   (in the project
   --pdf OUT     write the paper for the household
   --html OUT    the same as a page
   --working OUT write the working behind it, every sum, PDF or HTML by the ending
-  --letter OUT  hold the bill against the written estimate and write the letter, PDF or HTML by the ending
+  --letter OUT  check the bill and write the household's letter, PDF or HTML by the ending
+  --sheet OUT   check the bill and write the installer's sheet with the working, PDF or HTML by the ending
   --offer NAME  reckon with that offer in hand, where the file has several
   --language L  write the text and the documents in en (English) or de (German)
   --values FILE reckon with the prices and reference values of a signed file
@@ -72,8 +75,9 @@ export function readReckonOptions(args: readonly string[]): ReckonOptions {
     choices: readChoices(values.choose ?? []),
     json: values.json ?? false,
     offer: values.offer ?? null,
-    check: (values.check ?? false) || values.letter !== undefined,
+    check: (values.check ?? false) || values.letter !== undefined || values.sheet !== undefined,
     letter: values.letter === undefined ? null : fromHere(values.letter),
+    sheet: values.sheet === undefined ? null : fromHere(values.sheet),
     values: values.values === undefined ? null : fromHere(values.values),
     html: values.html === undefined ? null : fromHere(values.html),
     pdf: values.pdf === undefined ? null : fromHere(values.pdf),
@@ -85,6 +89,7 @@ export function readReckonOptions(args: readonly string[]): ReckonOptions {
     throw refuse('--zone and --choose go with --read; a household file has “zone” and “choices” for them.');
   for (const [name, path] of [
     ['letter', rest.letter],
+    ['sheet', rest.sheet],
     ['working', rest.working],
   ] as const)
     if (path !== null && !/\.(pdf|html?)$/i.test(path))
@@ -106,6 +111,7 @@ function parse(args: readonly string[]) {
       pdf: { type: 'string' },
       working: { type: 'string' },
       letter: { type: 'string' },
+      sheet: { type: 'string' },
       offer: { type: 'string' },
       language: { type: 'string' },
       values: { type: 'string' },

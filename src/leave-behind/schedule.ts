@@ -1,7 +1,7 @@
 /** What to read from now on: the first of each month, with what the written estimate has for the month before it. */
 
-import { estimateForDays, heatPumpOf } from '../model/bill-gap/estimate-for-days.ts';
-import { warningLevel } from '../model/bill-gap/expected-range.ts';
+import { heatPumpOf } from '../model/bill-gap/estimate-for-days.ts';
+import { monthlyWarnings } from '../model/bill-gap/expected-range.ts';
 import { monthOf, yearOf } from '../model/calendar/civil.ts';
 import { civilDateOf } from '../model/calendar/instant.ts';
 import type { BillCheck } from '../model/shapes/bill-check.ts';
@@ -17,17 +17,16 @@ export interface ReadingDay {
 
 const READINGS = 13;
 
+/** The months of the written estimate with the same level from which on to ring as the estimate itself prints. */
 export function readingDays(check: Pick<BillCheck, 'madeOn'>, estimate: WrittenEstimate): ReadingDay[] {
   const pump = heatPumpOf(estimate);
+  const warnings = monthlyWarnings(estimate.appraisal, pump, reference.spread);
   let on = firstOfNext(civilDateOf(check.madeOn, estimate.household.zone));
   const days: ReadingDay[] = [{ on, expected: null }];
   while (days.length < READINGS) {
-    const next = firstOfNext(on);
-    const { spaceKWh, otherKWh, days: count, spaceShare } = estimateForDays(estimate, on, next);
-    const kWh = spaceKWh + otherKWh;
-    const span = { bought: pump.bought, days: count, spaceShare, spread: reference.spread };
-    days.push({ on: next, expected: { kWh, warnKWh: warningLevel(kWh, span) } });
-    on = next;
+    const month = monthOf(on) - 1;
+    on = firstOfNext(on);
+    days.push({ on, expected: { kWh: pump.monthly.boughtKWh[month]!, warnKWh: warnings[month]! } });
   }
   return days;
 }

@@ -1,19 +1,29 @@
-/** The letter that answers a complaint: plain, exact and kind. */
+/** The letter that answers a bill: plain, exact and kind. What the household may have done is only ever asked. */
 
 import type { NextStep } from '../model/bill-gap/next-steps.ts';
 import { addDays } from '../model/calendar/civil.ts';
 import type { BillCheck, CheckFinding } from '../model/shapes/bill-check.ts';
-import { causeSentence, checkSentence, doubtSentences, fairSentence, partsForDays, seasonSentence } from './check.ts';
-import { askSentence, costOfFinding, homeSentence, sureShort } from './findings.ts';
-import { longDate } from './numbers.ts';
+import type { CivilDate } from '../model/shapes/dates.ts';
+import type { LetterNames } from '../model/shapes/household.ts';
+import {
+  causeSentence,
+  checkSentence,
+  doubtSentences,
+  fairSentence,
+  insideOf,
+  partsForDays,
+  unknownSentences,
+} from './check.ts';
+import { askSentence, homeSentence, sureShort } from './findings.ts';
+import { longDate, spokenPounds } from './numbers.ts';
 import { phrase, say } from './say.ts';
 import { lookUp } from './unknown.ts';
 import { warningSentence } from './watch.ts';
 
-/** Parts below this are left to the working. */
+/** Parts below this are left to the sheet. */
 const LEAST_PENCE = 500;
 
-/** How many sentences of each kind there is room for: the household's page is one page; the installer's has them all. */
+/** How many sentences of each kind there is room for: the household's page is one page; the installer's sheet has them all. */
 export interface SentenceRoom {
   readonly parts: number;
   readonly findings: number;
@@ -25,45 +35,96 @@ export interface SentenceRoom {
 export const daysOfBill = ({ from, to }: Pick<BillCheck['input'], 'from' | 'to'>): string =>
   say('{low} to {high}', { low: longDate(from), high: longDate(addDays(to, -1)) });
 
-/** Whether it is inside what was estimated stands first. */
-export function letterVerdict(check: BillCheck): string {
-  const { from, to } = check.input;
-  const which = say('This is about your heating from {from} to {to}.', {
-    from: longDate(from),
-    to: longDate(addDays(to, -1)),
+export const letterGreeting = ({ to }: Pick<Required<LetterNames>, 'to'>): string => say('Dear {to},', { to });
+
+export const letterHeading = ({ input }: Pick<BillCheck, 'input'>): string =>
+  say('Your electricity bill, {days}', { days: daysOfBill(input) });
+
+export const letterThanks = (estimatedOn: CivilDate): string =>
+  say('Thank you for telling us about your bill. We put it beside the written estimate of {date} that you have.', {
+    date: longDate(estimatedOn),
   });
-  return [which, checkSentence(check), ...doubtSentences(check), fairSentence(check)].filter(Boolean).join(' ');
-}
 
-export function letterThanks(): string {
-  return say('Thank you for telling us. We have held your bill against the paper that we gave you.');
-}
+/** One sentence with one amount, what stands before it, and the range that it is compared with. */
+export const letterVerdict = (check: BillCheck): string =>
+  [checkSentence(check), ...doubtSentences(check), fairSentence(check)].filter(Boolean).join(' ');
 
-/** The largest steps, then what the readings show. */
+/** Causes that a paper shows, or that lie with the machine: nobody in the house is asked about them. */
+const SHOWN: readonly string[] = ['price', 'when', 'standing-charge', 'weather', 'metering', 'backup', 'efficiency'];
+const isShown = ({ cause, joined }: BillCheck['parts'][number]): boolean =>
+  SHOWN.includes(cause) && !(joined && joined.length > 1);
+
+/** What the papers show, the largest first; what is left over; what the readings show. */
 export function knownSentences(check: BillCheck, room: SentenceRoom): string[] {
-  const parts = partsForDays(check)
-    .filter(({ pence, joined }) => Math.abs(pence) >= LEAST_PENCE && !(joined && joined.length > 1))
+  const parts = partsForDays(check);
+  const shown = parts
+    .filter((part) => isShown(part) && Math.abs(part.pence) >= LEAST_PENCE)
     .toSorted((a, b) => Math.abs(b.pence) - Math.abs(a.pence))
     .slice(0, room.parts)
     .map(({ cause, pence }) => causeSentence(cause, pence));
-  const season = seasonSentence(check);
   return [
-    ...(season ? [season] : []),
-    ...(parts.length > 0 ? [parts.join(' ')] : []),
+    ...seasonSentences(check),
+    ...(shown.length > 0 ? [shown.join(' ')] : []),
+    ...leftSentences(parts.filter((part) => !isShown(part)).reduce((sum, { pence }) => sum + pence, 0)),
     ...(check.findings ?? []).slice(0, room.findings).map(findingLine),
   ];
 }
 
+/** A household that divides the year by four is told why a winter's quarter is no quarter. */
+function seasonSentences({ estimatedPence, seasonPence }: BillCheck): string[] {
+  if (seasonPence === undefined || !(Math.abs(seasonPence - estimatedPence) >= LEAST_PENCE)) return [];
+  return [
+    say(
+      'A year’s cost is not spread evenly. These are {season, select, cold {cold} other {mild}} days: in a usual year they cost about {amount}, where an even share is {slice}.',
+      {
+        slice: spokenPounds(estimatedPence),
+        season: seasonPence > estimatedPence ? 'cold' : 'mild',
+        amount: spokenPounds(seasonPence),
+      },
+    ),
+  ];
+}
+
+function leftSentences(leftPence: number): string[] {
+  if (!(Math.abs(leftPence) >= LEAST_PENCE)) return [];
+  return [
+    say(
+      'After that the bill is about {amount} {way, select, more {more} other {less}} than expected. We do not know yet why.',
+      {
+        amount: spokenPounds(Math.abs(leftPence)),
+        way: leftPence > 0 ? 'more' : 'less',
+      },
+    ),
+  ];
+}
+
 const findingLine = (finding: CheckFinding): string =>
-  [homeSentence(finding), say('We are {sure}.', { sure: sureShort(finding) }), costOfFinding(finding)].join(' ');
+  [homeSentence(finding), say('We are {sure}.', { sure: sureShort(finding) })].join(' ');
+
+/** What nobody knows yet, for the household. */
+export function letterUnknowns({ input, parts }: Pick<BillCheck, 'input' | 'parts'>): string[] {
+  const joined = parts.filter((part) => insideOf(part));
+  return [
+    ...joined.map((part) => say('We cannot tell apart yet: {parts}.', { parts: insideOf(part) })),
+    ...unknownSentences({ input, parts: parts.filter((part) => !joined.includes(part)) }),
+  ];
+}
+
+/** One line of what happens next. */
+export interface LetterStep {
+  readonly who: 'you' | 'we' | 'both';
+  readonly what: string;
+  /** Null where it holds from now on. */
+  readonly by: CivilDate | null;
+}
 
 type Asked = Extract<NextStep, 'actual-reading' | 'who-is-at-home'>;
 const WE_DO: Readonly<Record<Exclude<NextStep, Asked>, string>> = {
-  'outdoor-temperature': phrase('We will find out how cold those days were.'),
-  'heat-pump-meter': phrase('We will read the heat pump’s own meter, or talk with you about having one.'),
-  'heat-meter': phrase('We will read how much heat the machine has made. It tells us how well it works.'),
-  'flow-temperature': phrase('We will see how hot the water to your radiators is, and whether it needs to be.'),
-  'immersion-hours': phrase('We will see for how many hours the electric heater has run.'),
+  'outdoor-temperature': phrase('We find out how cold those days were.'),
+  'heat-pump-meter': phrase('We read the heat pump’s own meter, or talk with you about having one.'),
+  'heat-meter': phrase('We read how much heat the machine has made. It tells us how well it works.'),
+  'flow-temperature': phrase('We see how hot the water to your radiators is, and whether it needs to be.'),
+  'immersion-hours': phrase('We see for how many hours the electric heater has run.'),
 };
 const YOU_TELL: Readonly<Record<Asked, string>> = {
   'actual-reading': phrase('What does the meter show today?'),
@@ -72,27 +133,56 @@ const YOU_TELL: Readonly<Record<Asked, string>> = {
 
 const sayIf = (text: string | undefined): string[] => (text === undefined ? [] : [say(text)]);
 
-/** What the installer does next. */
-export function weDoSentences({ next, findings }: Pick<BillCheck, 'next' | 'findings'>, room: SentenceRoom): string[] {
+/** Days from the letter on by which each side has done its part. Common practice, no source. */
+const DUE_DAYS = { you: 7, we: 14, both: 21 } as const;
+
+/** What each side does next and by when; to write again is promised only where there is something to find out. */
+export function letterSteps(
+  { next, findings }: Pick<BillCheck, 'next' | 'findings'>,
+  writtenOn: CivilDate,
+  room: SentenceRoom,
+): LetterStep[] {
+  const asks = [
+    ...new Set([
+      ...next.flatMap((code) => sayIf(lookUp<string>(YOU_TELL, code))),
+      ...(findings ?? []).flatMap(({ ask }) => ask.map(askSentence)),
+    ]),
+  ].slice(0, room.asks);
   const heater = findings?.some(({ code }) => code === 'heater-running')
-    ? [say('We will see why the electric heater came on, and set it right if you wish.')]
+    ? [say('We see why the electric heater came on, and set it right if you wish.')]
     : [];
+  const ours = [...heater, ...next.flatMap((code) => sayIf(lookUp<string>(WE_DO, code)))].slice(0, room.steps);
+  const step = (who: LetterStep['who'], what: string): LetterStep => ({
+    who,
+    what,
+    by: addDays(writtenOn, DUE_DAYS[who]),
+  });
   return [
-    ...heater,
-    ...next.flatMap((code) => sayIf(lookUp<string>(WE_DO, code))).slice(0, room.steps),
-    say('Then we will write again, with what it was and what it saves.'),
+    ...(asks.length > 0 ? [step('you', say('Please tell us: {questions}', { questions: asks.join(' ') }))] : []),
+    ...ours.map((what) => step('we', what)),
+    ...(asks.length + ours.length > 0
+      ? [step('both', say('We write again, with what we have learned by then.'))]
+      : [{ who: 'you' as const, what: say('Nothing needs to be done. Please read the meter each month.'), by: null }]),
   ];
 }
 
-/** What the household is asked; everyday questions first come from what the readings show. */
-export function askSentences({ next, findings }: Pick<BillCheck, 'next' | 'findings'>, room: SentenceRoom): string[] {
-  const asked = (findings ?? []).flatMap(({ ask }) => ask.map(askSentence));
-  return [...new Set([...asked, ...next.flatMap((code) => sayIf(lookUp<string>(YOU_TELL, code)))])].slice(0, room.asks);
-}
+const WHO: Readonly<Record<LetterStep['who'], string>> = { you: phrase('You'), we: phrase('We'), both: phrase('We') };
+export const stepWho = ({ who }: LetterStep): string => say(WHO[who]);
+export const stepBy = ({ by }: LetterStep): string => (by === null ? say('from now on') : longDate(by));
 
 export function leaveItSentence(): string {
   return say('Please leave the machine as it is set, and do not open it. It holds pressure, hot water and live wires.');
 }
+
+/** Whom to ring, and when not to wait. */
+export function ringSentence({ ringName, ringTelephone }: Required<LetterNames>): string {
+  return say(
+    'For anything that is not clear, ring {name} on {telephone}. Ring at once if the rooms stay cold or the hot water runs out.',
+    { name: ringName, telephone: ringTelephone },
+  );
+}
+
+export const letterClosing = (): string => say('With kind regards');
 
 export function scheduleSentence(): string {
   return say(

@@ -110,22 +110,23 @@ test('a winter bill is checked, the heater found with its dates, and the letter 
     expect(name).toMatch(/^Mill Lane, letter of .*\.pdf$/);
     const text = await textOfPdf(bytes);
     for (const said of [
-      'Thank you for telling us.',
-      'from 1 December 2025 to 28 February 2026',
-      'With weather and price put right',
+      'Dear Mrs Miller,',
+      'Thank you for telling us about your bill.',
+      '1 December 2025 to 28 February 2026',
       'The backup heater added about',
       'from 8 January 2026 to 18 February 2026, on 42 days',
       'What we do not know yet',
       'What happens next',
-      'Working, for the installer',
-      'joined: heat used, hot water and how well the machine works',
+      'ring Anna Hill on 01632 960 123',
       'What to read from now on',
       'Ring us above',
-      'page 1 of 3',
+      'page 1 of 2',
     ])
       expect(text).toContain(said);
-    const first = await download(desk, desk.getByRole('button', { name: /^as HTML/ }));
-    const again = await download(desk, desk.getByRole('button', { name: /^as HTML/ }));
+    const sheet = await download(desk, desk.getByRole('button', { name: 'Installer’s sheet' }));
+    expect(await textOfPdf(sheet.bytes)).toContain('joined: heat used, hot water and how well the machine works');
+    const first = await download(desk, desk.getByRole('button', { name: 'The letter as HTML' }));
+    const again = await download(desk, desk.getByRole('button', { name: 'The letter as HTML' }));
     expect(first.bytes.equals(again.bytes)).toBe(true);
   });
 });

@@ -5,6 +5,7 @@ import { fileNameOf } from '../file-out.ts';
 import { findEstimate, findHousehold } from '../find.ts';
 import { storedReadings } from '../join/meter-readings.ts';
 import { storedSeries } from '../join/stored-series.ts';
+import { letterNames } from '../letter-names.ts';
 import type { DeskContext, Handlers } from '../ports.ts';
 import { prefillBill } from '../prefill-bill.ts';
 import { printDocument } from '../print-document.ts';
@@ -45,16 +46,20 @@ export function checkHandlers({ ports, store }: DeskContext): CheckHandlers {
       const span = from !== undefined && to !== undefined ? { from: toDayNumber(from), to: toDayNumber(to) } : null;
       return prefillBill({ estimate, span, ...known(estimate.householdId) });
     },
-    async 'check.print'({ checkId, format }) {
+    async 'check.print'({ checkId, paper, format }) {
       const check = findCheck(checkId);
       const estimate = findEstimate(store, check.estimateId);
       const { household } = findHousehold(store, estimate.householdId);
       const settings = readSettings(store);
-      const { renderLetter } = await import('../../leave-behind/letter.tsx');
+      const { renderLetter, renderSheet } = await import('../../leave-behind/letter.tsx');
+      const parts = { check, estimate, household, settings };
+      const values = { name: household.name, date: check.madeOn.slice(0, 10) };
+      const isLetter = paper === 'letter';
+      const names = isLetter ? letterNames(household) : null;
       return printDocument(ports, {
-        html: inMoneyOf(estimate, () => renderLetter(check, estimate, household, settings)),
+        html: inMoneyOf(estimate, () => (names ? renderLetter(parts, names) : renderSheet(parts))),
         fileName: fileNameOf(
-          say('{name}, letter of {date}', { name: household.name, date: check.madeOn.slice(0, 10) }),
+          isLetter ? say('{name}, letter of {date}', values) : say('{name}, installer’s sheet of {date}', values),
           format,
         ),
         format,

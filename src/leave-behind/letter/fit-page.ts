@@ -7,32 +7,29 @@ import type { DocumentSettings } from '../parts.ts';
 
 export interface LetterRoom extends SentenceRoom {
   readonly unknown: number;
-  readonly pictureHeight: number;
 }
 
 /** The texts of a page as they would stand there. */
 export interface PageTexts {
   readonly sender: string;
+  readonly greeting: string;
   readonly heading: string;
   readonly opening: string;
-  readonly caption: string;
   /** Lists under a heading each; an empty one has none. */
   readonly lists: readonly (readonly string[])[];
+  readonly steps: readonly { readonly who: string; readonly what: string; readonly by: string }[];
+  readonly endings: readonly string[];
+  readonly signature: string;
 }
 
-/** Lower, the words of the picture lie over its bars. */
-const LEAST_PICTURE = 205;
-/** From the fullest page on: first the picture gets lower, then what is in the working as well goes. */
+/** From the fullest page on; what goes is on the installer's sheet. */
 const ROOMS: readonly LetterRoom[] = [
-  { parts: 4, findings: 2, unknown: 9, steps: 4, asks: 4, pictureHeight: 236 },
-  { parts: 4, findings: 2, unknown: 9, steps: 4, asks: 4, pictureHeight: LEAST_PICTURE },
-  { parts: 4, findings: 2, unknown: 3, steps: 3, asks: 3, pictureHeight: LEAST_PICTURE },
-  { parts: 3, findings: 2, unknown: 2, steps: 3, asks: 2, pictureHeight: LEAST_PICTURE },
-  { parts: 3, findings: 1, unknown: 2, steps: 2, asks: 2, pictureHeight: LEAST_PICTURE },
-  { parts: 3, findings: 1, unknown: 1, steps: 1, asks: 1, pictureHeight: LEAST_PICTURE },
-  { parts: 2, findings: 1, unknown: 1, steps: 1, asks: 0, pictureHeight: LEAST_PICTURE },
-  { parts: 2, findings: 1, unknown: 0, steps: 1, asks: 0, pictureHeight: LEAST_PICTURE },
-  { parts: 2, findings: 0, unknown: 0, steps: 1, asks: 0, pictureHeight: LEAST_PICTURE },
+  { parts: 4, findings: 2, unknown: 5, steps: 3, asks: 3 },
+  { parts: 4, findings: 2, unknown: 2, steps: 2, asks: 2 },
+  { parts: 3, findings: 1, unknown: 1, steps: 2, asks: 2 },
+  { parts: 3, findings: 1, unknown: 1, steps: 1, asks: 1 },
+  { parts: 2, findings: 0, unknown: 1, steps: 1, asks: 1 },
+  { parts: 2, findings: 0, unknown: 0, steps: 1, asks: 0 },
 ];
 
 /** Height between the margins [CSS pixels], less 14 for what the measure of a text may be out. */
@@ -48,19 +45,23 @@ interface Type {
 
 /** Sizes of `letter.css` [CSS pixels]: type, height of a line, and what stands round it. The serif runs a little wider. */
 const TYPE = {
-  heading: { font: 26, line: 28.4, round: 16 },
-  longHeading: { font: 21, line: 22.5, round: 16 },
+  greeting: { font: 16, line: 22, round: 14 },
+  heading: { font: 22.6, line: 26, round: 12 },
   opening: { font: 17.2, line: 23.1, round: 6 },
-  caption: { font: 15, line: 21.8, round: 12 },
   item: { font: 16, line: 20.5, round: 2 },
+  cell: { font: 16, line: 20.5, round: 5 },
+  ending: { font: 16, line: 20.5, round: 7 },
 } as const satisfies Readonly<Record<string, Type>>;
 const SENDER_LINE = 23.2;
 const SENDER_WIDTH = 330;
 const MOST_SENDER_LINES = 4;
 const LEAST_SENDER = 44;
-const LEGEND = 26;
-const LIST_HEAD = 36;
+const LIST_HEAD = 32;
 const LIST_INDENT = 20;
+/** Width of the middle column of what happens next, with the space beside it left out. */
+const WHAT_WIDTH = PAPER_WIDTH - 52 - 156 - 14;
+const TABLE_HEAD = 26;
+const SIGNATURE_GAP = 10;
 
 function heightOf(text: string, { font, line, round }: Type, width = PAPER_WIDTH): number {
   // A word longer than the line is broken on paper, which the second sum knows.
@@ -68,21 +69,23 @@ function heightOf(text: string, { font, line, round }: Type, width = PAPER_WIDTH
   return lines * line + round;
 }
 
-/** A heading that is set smaller. */
-export const isLong = (heading: string): boolean => heading.length > 90;
+const sum = (values: readonly number[]) => values.reduce((total, value) => total + value, 0);
 
 /** Height that these texts take [CSS pixels]. */
-export function pageHeight(texts: PageTexts, pictureHeight: number): number {
+export function pageHeight(texts: PageTexts): number {
   const lists = texts.lists.filter((list) => list.length > 0);
   return (
     Math.max(LEAST_SENDER, senderLines(texts.sender) * SENDER_LINE) +
-    heightOf(texts.heading, isLong(texts.heading) ? TYPE.longHeading : TYPE.heading) +
+    heightOf(texts.greeting, TYPE.greeting) +
+    heightOf(texts.heading, TYPE.heading) +
     heightOf(texts.opening, TYPE.opening) +
-    pictureHeight +
-    heightOf(texts.caption, TYPE.caption) +
-    LEGEND +
-    lists.flat().reduce((sum, text) => sum + heightOf(text, TYPE.item, PAPER_WIDTH - LIST_INDENT), 0) +
-    lists.length * LIST_HEAD
+    sum(lists.flat().map((text) => heightOf(text, TYPE.item, PAPER_WIDTH - LIST_INDENT))) +
+    (lists.length + 1) * LIST_HEAD +
+    TABLE_HEAD +
+    sum(texts.steps.map(({ what }) => heightOf(what, TYPE.cell, WHAT_WIDTH))) +
+    sum(texts.endings.map((text) => heightOf(text, TYPE.ending))) +
+    sum(texts.signature.split('\n').map((text) => heightOf(text, { ...TYPE.item, round: 0 }))) +
+    SIGNATURE_GAP
   );
 }
 
@@ -99,8 +102,7 @@ function fillUp(room: LetterRoom, fits: (room: LetterRoom) => boolean): LetterRo
 
 /** The fullest page that fits the paper, one sentence after the other; the emptiest where none does. */
 export function fitPage(textsFor: (room: LetterRoom) => PageTexts, paper: DocumentSettings['paper']): LetterRoom {
-  const fits = (room: LetterRoom) =>
-    pageHeight(textsFor(room), room.pictureHeight) <= PAGE_HEIGHT[paper] / SET_AT[language()];
+  const fits = (room: LetterRoom) => pageHeight(textsFor(room)) <= PAGE_HEIGHT[paper] / SET_AT[language()];
   return fillUp(ROOMS.find(fits) ?? ROOMS.at(-1)!, fits);
 }
 

@@ -1,28 +1,29 @@
-import { BridgePicture } from '../../charts/bridge/picture.tsx';
-import { bridgeSentence } from '../../charts/bridge/sentence.ts';
-import { bridgeSeries } from '../../charts/bridge/series.ts';
-import { unknownSentences } from '../../words/check.ts';
+import type { LetterNames } from '../../model/shapes/household.ts';
 import {
-  askSentences,
   knownSentences,
   leaveItSentence,
+  letterClosing,
+  letterGreeting,
+  letterHeading,
+  letterSteps,
   letterThanks,
+  letterUnknowns,
   letterVerdict,
-  weDoSentences,
+  ringSentence,
+  stepBy,
+  stepWho,
 } from '../../words/letter.ts';
 import { longDate } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
-import { GradeLegend } from '../grade-legend.tsx';
-import { PAPER_WIDTH } from '../paper.ts';
-import { fitPage, isLong, type LetterRoom, type PageTexts, senderText } from './fit-page.ts';
+import { fitPage, type LetterRoom, type PageTexts, senderText } from './fit-page.ts';
 import type { LetterParts } from './letter-parts.ts';
 
-/** The page for the household: verdict, picture, what is known, what is not, what happens next. */
-export function HomePage({ parts }: { readonly parts: LetterParts }) {
-  const { check, settings, writtenOn } = parts;
-  const room = fitPage((tried) => textsOf(parts, tried), settings.paper);
-  const { sender, heading, opening, caption, lists } = textsOf(parts, room);
-  const [known = [], unknown = [], next = []] = lists;
+/** The page for the household: verdict, what is known, what is not, who does what by when, whom to ring. */
+export function HomePage({ parts, names }: { readonly parts: LetterParts; readonly names: Required<LetterNames> }) {
+  const { settings, writtenOn } = parts;
+  const room = fitPage((tried) => textsOf(parts, names, tried), settings.paper);
+  const { sender, greeting, heading, opening, lists, steps, endings, signature } = textsOf(parts, names, room);
+  const [known = [], unknown = []] = lists;
   return (
     <section className="first">
       <div className="letterhead">
@@ -34,47 +35,60 @@ export function HomePage({ parts }: { readonly parts: LetterParts }) {
         </span>
         <span className="date">{longDate(writtenOn)}</span>
       </div>
-      <h1 className={isLong(heading) ? 'long longer' : 'long'}>{heading}</h1>
+      <p className="greeting">{greeting}</p>
+      <h1>{heading}</h1>
       <p className="say">{opening}</p>
-      <figure>
-        <div role="img" aria-label={caption}>
-          <BridgePicture series={bridgeSeries(check)} size="paper" width={PAPER_WIDTH} height={room.pictureHeight} />
-        </div>
-        <figcaption>{caption}</figcaption>
-      </figure>
-      <GradeLegend />
-      <Steps heading={say('What we know')} sentences={known} />
-      <Steps heading={say('What we do not know yet')} sentences={unknown} />
-      <Steps heading={say('What happens next')} sentences={next} />
+      <Sentences heading={say('What we know')} sentences={known} />
+      <Sentences heading={say('What we do not know yet')} sentences={unknown} />
+      <h3>{say('What happens next')}</h3>
+      <table className="next">
+        <thead>
+          <tr>
+            <th scope="col">{say('Who')}</th>
+            <th scope="col">{say('What')}</th>
+            <th scope="col">{say('By when')}</th>
+          </tr>
+        </thead>
+        <tbody>
+          {steps.map(({ who, what, by }) => (
+            <tr key={what}>
+              <td>{who}</td>
+              <td>{what}</td>
+              <td>{by}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+      {endings.map((ending) => (
+        <p key={ending} className="ending">
+          {ending}
+        </p>
+      ))}
+      <p className="signature">{signature}</p>
     </section>
   );
 }
 
 /** All the texts of the page with so much room. */
-function textsOf({ check, estimate, household, settings, estimatedOn }: LetterParts, room: LetterRoom): PageTexts {
-  const asks = askSentences(check, room);
+function textsOf(parts: LetterParts, names: Required<LetterNames>, room: LetterRoom): PageTexts {
+  const { check, settings, estimatedOn, writtenOn } = parts;
   return {
-    sender: senderText(settings),
-    heading: say('{name}: your bill and our promise {number} of {date}', {
-      name: household.name,
-      number: String(estimate.number),
-      date: longDate(estimatedOn),
-    }),
-    opening: `${letterThanks()} ${letterVerdict(check)}`,
-    caption: bridgeSentence(bridgeSeries(check)),
-    lists: [
-      knownSentences(check, room),
-      unknownSentences(check).slice(0, room.unknown),
-      [
-        ...weDoSentences(check, room),
-        ...(asks.length > 0 ? [say('Please tell us: {questions}', { questions: asks.join(' ') })] : []),
-        leaveItSentence(),
-      ],
-    ],
+    sender: senderText(settings) || `${names.ringName}\n${names.ringTelephone}`,
+    greeting: letterGreeting(names),
+    heading: letterHeading(check),
+    opening: `${letterThanks(estimatedOn)} ${letterVerdict(check)}`,
+    lists: [knownSentences(check, room), letterUnknowns(check).slice(0, room.unknown)],
+    steps: letterSteps(check, writtenOn, room).map((step) => ({
+      who: stepWho(step),
+      what: step.what,
+      by: stepBy(step),
+    })),
+    endings: [leaveItSentence(), ringSentence(names)],
+    signature: `${letterClosing()}\n${names.ringName}`,
   };
 }
 
-function Steps({ heading, sentences }: { readonly heading: string; readonly sentences: readonly string[] }) {
+function Sentences({ heading, sentences }: { readonly heading: string; readonly sentences: readonly string[] }) {
   if (sentences.length === 0) return null;
   return (
     <>

@@ -1,4 +1,4 @@
-/** What the letter speaks of, found once. */
+/** What the two papers of a check speak of, found once. */
 
 import { civilDateOf } from '../../model/calendar/instant.ts';
 import type { BillCheck } from '../../model/shapes/bill-check.ts';
@@ -7,22 +7,20 @@ import type { Household } from '../../model/shapes/household.ts';
 import type { WrittenEstimate } from '../../model/shapes/written-estimate.ts';
 import type { DocumentSettings } from '../parts.ts';
 
-export interface LetterParts {
+export interface LetterInput {
   readonly check: BillCheck;
   readonly estimate: WrittenEstimate;
   readonly household: Household;
   readonly settings: DocumentSettings;
+}
+
+export interface LetterParts extends LetterInput {
   readonly writtenOn: CivilDate;
   readonly estimatedOn: CivilDate;
 }
 
-export function readLetter(
-  check: BillCheck,
-  estimate: WrittenEstimate,
-  household: Household,
-  settings: DocumentSettings,
-): LetterParts {
+export function readLetter(input: LetterInput): LetterParts {
+  const { check, estimate } = input;
   const { zone } = estimate.household;
-  const [writtenOn, estimatedOn] = [civilDateOf(check.madeOn, zone), civilDateOf(estimate.madeOn, zone)];
-  return { check, estimate, household, settings, writtenOn, estimatedOn };
+  return { ...input, writtenOn: civilDateOf(check.madeOn, zone), estimatedOn: civilDateOf(estimate.madeOn, zone) };
 }

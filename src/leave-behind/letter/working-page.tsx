@@ -20,7 +20,7 @@ import {
 import { heatersSeen, notSeenSentence, sureMeaning, worthOf } from '../../words/findings-worth.ts';
 import { gradeName } from '../../words/grades.ts';
 import { daysOfBill } from '../../words/letter.ts';
-import { poundsAndPence } from '../../words/numbers.ts';
+import { longDate, poundsAndPence } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 import { sayTold } from '../../words/say-told.ts';
 import { workingValue } from '../../words/working.ts';
@@ -38,6 +38,13 @@ export function WorkingPage({ parts }: { readonly parts: LetterParts }) {
     <section className="letter-working">
       <h2>{say('Working, for the installer')}</h2>
       <p className="quiet">
+        {say('{name}: written estimate {number} of {date}.', {
+          name: parts.household.jobNumber
+            ? `${parts.household.name} (${parts.household.jobNumber})`
+            : parts.household.name,
+          number: String(parts.estimate.number),
+          date: longDate(parts.estimatedOn),
+        })}{' '}
         {say('Bill of {days}: {units} at {price}.', {
           days: daysOfBill(check.input),
           units: workingValue(check.input.boughtKWh, 'kWh'),

@@ -243,6 +243,15 @@ export const Beside = z.object(
   },
 );
 
+/** Of the letter about a bill: whom it greets, and whom the household may ring. Asked for before it is written. */
+export const LetterNames = z.object({
+  /** "Mrs Miller". */
+  to: z.string().max(80).optional(),
+  ringName: z.string().max(80).optional(),
+  ringTelephone: z.string().max(40).optional(),
+});
+export type LetterNames = z.infer<typeof LetterNames>;
+
 export const Household = z.object({
   format: z.literal('plainwarmth.household'),
   version: z.literal(1),
@@ -270,6 +279,7 @@ export const Household = z.object({
   taken: z.object({ estimateId: z.string().max(64), on: CivilDate }).optional(),
   /** What was read at the plant, visit by visit. */
   siteReadings: z.array(SiteVisit).max(200).optional(),
+  letter: LetterNames.optional(),
   /** Pages of the walk-through that this household is not shown, by name. */
   walk: z.object({ leaveOut: z.array(z.string().max(20)).max(20) }).optional(),
 });

@@ -93,8 +93,6 @@ export const CHECK_SCREEN: Catalogue = {
   'Shown above': 'Oben gezeigt',
   Show: 'Zeigen',
   Remove: 'Entfernen',
-  'Write the letter': 'Brief schreiben',
-  ', the letter': ', der Brief',
   // Readings at the plant
   'Saved visits': 'Gespeicherte Besuche',
   'Open above': 'Oben geöffnet',

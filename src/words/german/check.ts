@@ -256,39 +256,4 @@ export const CHECK: Catalogue = {
     'Der Zähler des ganzen Hauses sagt nicht, was die Heizung brauchte. Ein Zähler an der Wärmepumpe ließe es uns Monat für Monat verfolgen.',
   'Bring in the heat pump’s own readings since the promise, and we follow them by month.':
     'Bringen Sie die eigenen Messwerte der Wärmepumpe seit der Zusage, dann verfolgen wir sie Monat für Monat.',
-  // The letter
-  'This is about your heating from {from} to {to}.': 'Es geht um Ihre Heizung vom {from} bis {to}.',
-  'Thank you for telling us. We have held your bill against the paper that we gave you.':
-    'Danke, dass Sie es uns gesagt haben. Wir haben Ihre Rechnung neben unsere Unterlage gelegt.',
-  'We are {sure}.': 'Wir sind {sure}.',
-  'We will find out how cold those days were.': 'Wir finden heraus, wie kalt diese Tage waren.',
-  'We will read the heat pump’s own meter, or talk with you about having one.':
-    'Wir lesen den eigenen Zähler der Wärmepumpe ab oder sprechen mit Ihnen über einen.',
-  'We will read how much heat the machine has made. It tells us how well it works.':
-    'Wir lesen ab, wie viel Wärme das Gerät erzeugt hat. Das sagt uns, wie gut es arbeitet.',
-  'We will see how hot the water to your radiators is, and whether it needs to be.':
-    'Wir sehen nach, wie heiß das Wasser zu Ihren Heizkörpern ist und ob es das sein muss.',
-  'We will see for how many hours the electric heater has run.':
-    'Wir sehen nach, wie viele Stunden der Heizstab gelaufen ist.',
-  'What does the meter show today?': 'Was zeigt der Zähler heute?',
-  'Are more people at home, are rooms warmer, or are more rooms heated than before?':
-    'Sind mehr Personen zu Hause, sind Räume wärmer, oder werden mehr Räume geheizt als früher?',
-  'We will see why the electric heater came on, and set it right if you wish.':
-    'Wir sehen nach, warum der Heizstab anging, und stellen es richtig, wenn Sie möchten.',
-  'Then we will write again, with what it was and what it saves.':
-    'Dann schreiben wir wieder, was es war und was es spart.',
-  'Please leave the machine as it is set, and do not open it. It holds pressure, hot water and live wires.':
-    'Bitte lassen Sie das Gerät eingestellt, wie es ist, und öffnen Sie es nicht. Es steht unter Druck, enthält heißes Wasser und führt Spannung.',
-  'Read the meter on the first day of each month and write it here. Ring us if a month takes more than the last column says.':
-    'Lesen Sie am Ersten jedes Monats den Zähler ab und schreiben Sie es hier auf. Rufen Sie uns an, wenn ein Monat mehr braucht, als in der letzten Spalte steht.',
-  'The units are those of a usual year. In a cold month it may be more. {often}':
-    'Die Kilowattstunden sind die eines üblichen Jahres. In einem kalten Monat kann es mehr sein. {often}',
-  'Once a week: the outdoor temperature, and how hot the water to the radiators is at that hour.':
-    'Einmal in der Woche: die Außentemperatur und wie heiß das Wasser zu den Heizkörpern dann ist.',
-  'Once a month: the hours of the electric heater, if the control shows them.':
-    'Einmal im Monat: die Stunden des Heizstabs, wenn die Regelung sie zeigt.',
-  'Once a month: the heat made, from the heat meter or the machine’s own display.':
-    'Einmal im Monat: die erzeugte Wärme, vom Wärmemengenzähler oder der Anzeige des Geräts.',
-  'On the day itself: any change of settings, people staying, or a window left open for long.':
-    'Am selben Tag: jede geänderte Einstellung, Besuch über Nacht oder ein lange offenes Fenster.',
 };

@@ -18,6 +18,7 @@ import { HEAT_SCREEN } from './heat-screen.ts';
 import { HOST } from './host.ts';
 import { INSIDE } from './inside.ts';
 import { LEAVE_BEHIND } from './leave-behind.ts';
+import { LETTER } from './letter.ts';
 import { LIFETIME } from './lifetime.ts';
 import { MACHINE } from './machine.ts';
 import { MACHINE_SCREEN } from './machine-screen.ts';
@@ -64,6 +65,7 @@ export const german: Catalogue = {
   ...BILL_SUMS,
   ...REMARKS,
   ...HEAT,
+  ...LETTER,
   ...MACHINE,
   ...LIFETIME,
   ...DESK,

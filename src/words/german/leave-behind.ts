@@ -139,9 +139,6 @@ export const LEAVE_BEHIND: Catalogue = {
   'difference {index} of 20': 'Unterschied {index} von 20',
   input: 'Angabe',
   // The letter
-  '{name}: a bill held against promise {number}': '{name}: eine Rechnung neben Zusage {number}',
-  'Letter of {date} · promise {number} · {name}': 'Brief vom {date} · Zusage {number} · {name}',
-  '{name}: your bill and our promise {number} of {date}': '{name}: Ihre Rechnung und unsere Zusage {number} vom {date}',
   'What we know': 'Was wir wissen',
   'What happens next': 'Wie es weitergeht',
   'Please tell us: {questions}': 'Bitte sagen Sie uns: {questions}',

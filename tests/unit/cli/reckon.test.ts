@@ -1,5 +1,6 @@
 import { execFileSync } from 'node:child_process';
 import {
+  existsSync,
   linkSync,
   mkdirSync,
   mkdtempSync,
@@ -57,6 +58,7 @@ const HOUSEHOLD = {
     },
   ],
 };
+const NAMES = { to: 'Mrs Miller', ringName: 'Anna Hill', ringTelephone: '01632 960 123' };
 const CHECK = {
   estimate: { asOf: '2026-11-25' },
   check: {
@@ -227,10 +229,27 @@ describe('a household file', () => {
     expect(check.actualPence).toBeCloseTo(2900 * 27, 6);
     expect((await run(path, '--check')).out).toContain('Bill check');
     expect((await run(path, '--check')).out).toMatch(/joined in it[\s\S]*What the readings show/);
-    const letter = join(folder, 'letter.html');
-    expect((await run(path, '--letter', letter)).err).toContain('Wrote');
-    expect(readFileSync(letter, 'utf8')).toContain('What we do not know yet');
-    expect((await run(path, '--letter', join(folder, 'letter.doc'))).code).toBe(2);
+  });
+
+  test('writes the letter and the sheet apart; without the names the letter is refused, with every key', async () => {
+    const path = write({ ...HOUSEHOLD, ...CHECK, letter: NAMES });
+    const [letter, sheet] = [join(folder, 'letter.html'), join(folder, 'sheet.html')];
+    expect((await run(path, '--letter', letter, '--sheet', sheet)).err).toMatch(/Wrote [\s\S]*Wrote /);
+    expect(readFileSync(letter, 'utf8')).toContain('Dear Mrs Miller,');
+    expect(readFileSync(letter, 'utf8')).not.toContain('The sums');
+    expect(readFileSync(sheet, 'utf8')).toContain('The sums');
+    for (const option of ['--letter', '--sheet'])
+      expect((await run(path, option, join(folder, 'letter.doc'))).code).toBe(2);
+    const nameless = write(
+      { ...HOUSEHOLD, ...CHECK, letter: { to: 'Mrs Miller', ringTelephone: ' ' } },
+      'nameless.json',
+    );
+    const { code, err } = await run(nameless, '--letter', join(folder, 'none.html'));
+    expect(code).toBe(2);
+    expect(err).toMatch(/letter\.ringName[\s\S]*letter\.ringTelephone/);
+    expect(err).not.toContain('letter.to');
+    expect(existsSync(join(folder, 'none.html'))).toBe(false);
+    expect((await run(nameless, '--sheet', sheet)).code).toBe(0);
   });
 
   test('takes the units of the bill from the heat pump’s own readings', async () => {
@@ -252,7 +271,7 @@ describe('a household file', () => {
 
 describe('in German', () => {
   test('text, document and letter are, and the figures stay the same', async () => {
-    const path = write({ ...HOUSEHOLD, ...CHECK });
+    const path = write({ ...HOUSEHOLD, ...CHECK, letter: NAMES });
     const [document, letter] = [join(folder, 'unterlage.html'), join(folder, 'brief.html')];
     const { code, out } = await run(path, '--check', '--language', 'de', '--html', document, '--letter', letter);
     expect(code).toBe(0);

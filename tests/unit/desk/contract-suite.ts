@@ -274,6 +274,14 @@ export function contractSuite(name: string, open: () => Promise<OpenedClient>): 
       expect((await call('household.open', { id: householdId })).checks).toEqual([check]);
       // Half-hours of the whole home from before the written estimate say nothing of its days.
       expect(await call('check.prefill', { estimateId: check.estimateId })).toBeNull();
+      const nameless = await refusalOf(call('check.print', { checkId: check.id, format: 'html' }));
+      expect(nameless).toMatchObject({ code: 'letter-name-missing', where: 'letter.to' });
+      const sheet = await call('check.print', { checkId: check.id, paper: 'sheet', format: 'html' });
+      expect(sheet.fileName).toMatch(/installer’s sheet of 2026-11-25\.html$/);
+      expect(contentOf(sheet).toString('utf8')).toContain('The sums');
+      const { household, revision } = await call('household.open', { id: householdId });
+      const names = { to: 'Mrs Miller', ringName: 'Anna Hill', ringTelephone: '01632 960 123' };
+      await call('household.save', { household: { ...household, letter: names }, revision });
       const letter = await call('check.print', { checkId: check.id, format: 'html' });
       expect(letter.fileName).toMatch(/letter of 2026-11-25\.html$/);
       expect(contentOf(letter).toString('utf8')).toContain('What we do not know yet');

@@ -41,7 +41,10 @@ const complaint = await reckonHousehold('sample-bills/mill-lane/household.json',
   ...task,
   withCheck: true,
 });
-const letter = renderLetter(complaint.check!, complaint.estimate, complaint.whole.household, SETTINGS);
+const letter = renderLetter(
+  { check: complaint.check!, estimate: complaint.estimate, household: complaint.whole.household, settings: SETTINGS },
+  { to: 'Mrs Miller', ringName: 'Anna Hill', ringTelephone: '01632 960 123' },
+);
 
 describe.each([...papers, ['the letter', letter] as const])('%s', (_name, html) => {
   const sections = sectionsOf(html).filter(([heading]) => !NOT_FOR_READING.test(heading));

@@ -1,8 +1,10 @@
 import { describe, expect, test } from 'vitest';
-import { renderLetter } from '../../../src/leave-behind/letter.tsx';
+import { renderLetter, renderSheet } from '../../../src/leave-behind/letter.tsx';
 import { readingDays } from '../../../src/leave-behind/schedule.ts';
 import { checkBill } from '../../../src/model/bill-gap/check-bill.ts';
+import { monthlyWarnings } from '../../../src/model/bill-gap/expected-range.ts';
 import type { BillCheckInput } from '../../../src/model/shapes/bill-check.ts';
+import { reference } from '../../../src/reference/index.ts';
 import { sayTold } from '../../../src/words/say-told.ts';
 import { sampleBill, sampleEstimate, spreads } from '../bill-gap/sample-estimate.ts';
 
@@ -16,8 +18,16 @@ const check = (change: Partial<BillCheckInput> = {}) =>
     id: 'c',
     madeOn: '2027-02-10T09:00:00.000Z',
   });
-const render = (change: Partial<BillCheckInput> = {}, name = 'Invented household', paper: 'A4' | 'Letter' = 'A4') =>
-  renderLetter(check(change), estimate, { ...estimate.household, name }, { ...settings, paper });
+const names = { to: 'Mrs Miller', ringName: 'Anna Hill', ringTelephone: '01632 960 123' };
+const input = (change: Partial<BillCheckInput>, name = 'Invented household', paper: 'A4' | 'Letter' = 'A4') => ({
+  check: check(change),
+  estimate,
+  household: { ...estimate.household, name },
+  settings: { ...settings, paper },
+});
+const render = (change: Partial<BillCheckInput> = {}, name?: string, paper?: 'A4' | 'Letter') =>
+  renderLetter(input(change, name, paper), names);
+const sheet = (change: Partial<BillCheckInput> = {}, name?: string) => renderSheet(input(change, name));
 const textOf = (html: string) =>
   html
     .replace(/<style[\s\S]*?<\/style>/g, ' ')
@@ -27,20 +37,47 @@ const textOf = (html: string) =>
     .replace(/\s+/g, ' ');
 
 describe('the letter', () => {
-  test('inside, above or below stands on the first page, with both amounts', () => {
-    expect(textOf(render())).toContain('lies inside the range of our estimate.');
+  test('inside, above or below stands on the first page, in one sentence with one amount', () => {
+    expect(textOf(render())).toMatch(/The bill of £\d+ lies inside the range of our estimate\./);
     // 155 kWh estimated; three times as many are far above the range.
-    expect(textOf(render({ boughtKWh: 465 }))).toMatch(/The bill lies £\d+ above.*the bill is £120/);
-    expect(textOf(render({ boughtKWh: 20 }))).toMatch(/The bill lies £\d+ below/);
+    expect(textOf(render({ boughtKWh: 465 }))).toMatch(/The bill lies £\d+ above the range of our estimate\./);
+    expect(textOf(render({ boughtKWh: 20 }))).toMatch(/The bill lies £\d+ below the range of our estimate\./);
   });
-  test.each([
-    'What we know',
-    'What we do not know yet',
-    'What happens next',
-    'The sums',
-    'What the readings show',
-    'Look at next',
-  ])('has the heading "%s"', (heading) => expect(render({ boughtKWh: 465 })).toContain(`<h3>${heading}</h3>`));
+  test('it greets by name and says whom to ring on which number', () => {
+    const text = textOf(render());
+    expect(text).toContain('Dear Mrs Miller,');
+    expect(text).toContain('ring Anna Hill on 01632 960 123.');
+  });
+  test.each(['What we know', 'What we do not know yet', 'What happens next'])('has the heading "%s"', (heading) =>
+    expect(render({ boughtKWh: 465 })).toContain(`<h3>${heading}</h3>`),
+  );
+  test('each side has what it does and a day, and the next letter comes last', () => {
+    const rows = [...render({ boughtKWh: 465 }).matchAll(/<tr><td>(You|We)<\/td><td>(.*?)<\/td><td>(.*?)<\/td>/g)];
+    expect(rows.map(([, who, , by]) => [who, by])).toEqual([
+      ['You', '17 February 2027'],
+      ...rows.slice(1, -1).map(() => ['We', '24 February 2027']),
+      ['We', '3 March 2027'],
+    ]);
+    expect(rows.at(-1)![2]).toContain('We write again');
+  });
+  test('where nothing is open nobody is asked and no letter is announced', () => {
+    const text = textOf(render({ heatKWh: 400 }));
+    expect(text).toContain('Nothing needs to be done.');
+    expect(text).not.toMatch(/We write again|Please tell us/);
+  });
+  test('what may lie with the household is asked, never named as the reason', () => {
+    // Metered: the home took half as much heat again; the machine works as estimated.
+    const text = textOf(render({ boughtKWh: 465, heatKWh: 1500, waterHeatKWh: 150 }));
+    expect(text).toMatch(/After that the bill is about £\d+ more than expected\. We do not know yet why\./);
+    expect(text).not.toMatch(/heat added|Using more heat|hot water added/i);
+  });
+});
+
+describe('the sheet', () => {
+  test.each(['The sums', 'What the readings show', 'Look at next'])('has the heading "%s"', (heading) => {
+    expect(sheet({ boughtKWh: 465 })).toContain(`<h3>${heading}</h3>`);
+    expect(render({ boughtKWh: 465 })).not.toContain(heading);
+  });
   test('the newest visit to the plant since the bill began is in the working, as hints and with its cautions', () => {
     const visit = (date: string, brineOutC: number) => ({
       id: date,
@@ -50,26 +87,26 @@ describe('the letter', () => {
     });
     const { from } = check().input;
     const household = { ...estimate.household, siteReadings: [visit(from, -4), visit('2020-01-01', 1)] };
-    const text = textOf(renderLetter(check(), estimate, household, settings));
+    const text = textOf(renderSheet({ check: check(), estimate, household, settings }));
     expect(text).toContain(`Seen on ${from}.`);
     expect(text).not.toContain('Seen on 2020-01-01.');
     expect(text).toMatch(/At the plant on .*Urgent: the brine could freeze.*Brine in less brine out: 7\.0 K, above/);
     expect(text).toMatch(/likeliest first\. The order is a judgement, not a diagnosis\. .*may be/);
     expect(text).toContain('Glycol can harm people');
-    expect(textOf(render())).not.toContain('At the plant on');
+    expect(textOf(sheet())).not.toContain('At the plant on');
   });
   test('what is joined is named as joined, and every part has its sum', () => {
-    const text = textOf(render({ boughtKWh: 300 }));
+    const text = textOf(sheet({ boughtKWh: 300 }));
     expect(text).toContain('joined: heat used, hot water, how well the machine works and the backup heater');
     for (const { working } of check({ boughtKWh: 300 }).parts) expect(text).toContain(`${sayTold(working.title)}: `);
   });
   test('with readings by the hour missing it says what they would show', () => {
-    expect(textOf(render())).toContain('There are no readings by the hour for these days.');
+    expect(textOf(sheet())).toContain('There are no readings by the hour for these days.');
   });
   test('the same twice; nothing fetched, nothing run, names escaped', () => {
     const name = 'A <b>"home"</b> </style><script>x';
     expect(render({}, name)).toBe(render({}, name));
-    const html = render({}, name);
+    const html = render({}, name) + sheet({}, name);
     expect(html).not.toMatch(/<script|<b>|https?:\/\/(?!www\.w3\.org)/);
     expect(textOf(html)).not.toMatch(/NaN|undefined|Infinity/);
     expect(render({}, 'x', 'Letter')).toContain('8.5in 11in');
@@ -91,6 +128,14 @@ describe('what to read from now on', () => {
     expect(days[1]!.expected!.kWh).toBeCloseTo(5 * 31, 6); // March
     expect(days[4]!.expected!.kWh).toBeCloseTo(2 * 30, 6); // June
     for (const { expected } of days.slice(1)) expect(expected!.warnKWh).toBeGreaterThan(expected!.kWh);
+  });
+  test('ring us above: the very level that the written estimate prints for the month', () => {
+    const pump = estimate.appraisal.systems.find(({ id }) => id === 'heat-pump')!;
+    const warnings = monthlyWarnings(estimate.appraisal, pump, reference.spread);
+    expect(days.slice(1).map(({ expected }) => expected!.warnKWh)).toEqual([
+      ...warnings.slice(2),
+      ...warnings.slice(0, 2),
+    ]);
   });
   test('a letter of December goes on in January', () => {
     expect(readingDays({ madeOn: '2027-12-31T12:00:00Z' }, estimate)[0]!.on).toBe('2028-01-01');

@@ -25,6 +25,7 @@ import { NEXT_CODES } from './codes-of.ts';
 import { made } from './made-findings.ts';
 import { readingEase, sentencesOf, wordsOf } from './reading-ease.ts';
 
+const NAMES = { to: 'Mrs Miller', ringName: 'Anna Hill', ringTelephone: '01632 960 123' };
 /** All that the letter can say. */
 const ROOM = { parts: 4, findings: 2, steps: 4, asks: 4 };
 const signature = {
@@ -233,13 +234,16 @@ const pages: Record<string, string[]> = {
     following.notFollowedSentence(false),
   ],
   letter: [
-    letter.letterThanks(),
+    letter.letterGreeting(NAMES),
+    letter.letterThanks('2026-11-25'),
     letter.letterVerdict(complaint),
     ...letter.knownSentences(complaint, ROOM),
-    ...check.unknownSentences(complaint),
-    ...letter.weDoSentences({ next: NEXT_CODES.slice(), findings: complaint.findings }, ROOM),
-    ...letter.askSentences(complaint, ROOM),
+    ...letter.letterUnknowns(complaint),
+    ...letter
+      .letterSteps({ next: NEXT_CODES.slice(), findings: complaint.findings }, '2026-11-25', ROOM)
+      .map(({ what }) => what),
     letter.leaveItSentence(),
+    letter.ringSentence(NAMES),
     letter.scheduleSentence(),
     letter.scheduleNote(),
     ...letter.readSentences(complaint),

@@ -1,0 +1,83 @@
+import type { Catalogue } from '../say.ts';
+
+/** The two papers of a bill check: the household's letter and the installer's sheet. */
+export const LETTER: Catalogue = {
+  'Dear {to},': 'Guten Tag {to},',
+  'Your electricity bill, {days}': 'Ihre Stromrechnung, {days}',
+  'Thank you for telling us about your bill. We put it beside the written estimate of {date} that you have.':
+    'Danke, dass Sie uns Ihre Rechnung gezeigt haben. Wir haben sie neben unsere Kostenschätzung vom {date} gelegt.',
+  'A year’s cost is not spread evenly. These are {season, select, cold {cold} other {mild}} days: in a usual year they cost about {amount}, where an even share is {slice}.':
+    'Die Kosten eines Jahres fallen nicht gleichmäßig an. Das sind {season, select, cold {kalte} other {milde}} Tage: In einem üblichen Jahr kosten sie etwa {amount}, bei gleichen Teilen wären es {slice}.',
+  'After that the bill is about {amount} {way, select, more {more} other {less}} than expected. We do not know yet why.':
+    'Danach ist die Rechnung noch etwa {amount} {way, select, more {höher} other {niedriger}} als erwartet. Warum, wissen wir noch nicht.',
+  'We are {sure}.': 'Wir sind {sure}.',
+  'We cannot tell apart yet: {parts}.': 'Noch nicht zu trennen sind: {parts}.',
+  'We find out how cold those days were.': 'Wir finden heraus, wie kalt diese Tage waren.',
+  'We read the heat pump’s own meter, or talk with you about having one.':
+    'Wir lesen den eigenen Zähler der Wärmepumpe ab oder sprechen mit Ihnen über einen.',
+  'We read how much heat the machine has made. It tells us how well it works.':
+    'Wir lesen ab, wie viel Wärme das Gerät erzeugt hat. Das sagt uns, wie gut es arbeitet.',
+  'We see how hot the water to your radiators is, and whether it needs to be.':
+    'Wir sehen nach, wie heiß das Wasser zu Ihren Heizkörpern ist und ob es das sein muss.',
+  'We see for how many hours the electric heater has run.':
+    'Wir sehen nach, wie viele Stunden der Heizstab gelaufen ist.',
+  'What does the meter show today?': 'Was zeigt der Zähler heute?',
+  'Are more people at home, are rooms warmer, or are more rooms heated than before?':
+    'Sind mehr Personen zu Hause, sind Räume wärmer, oder werden mehr Räume geheizt als früher?',
+  'We see why the electric heater came on, and set it right if you wish.':
+    'Wir sehen nach, warum der Heizstab anging, und stellen es richtig, wenn Sie möchten.',
+  'We write again, with what we have learned by then.': 'Wir schreiben wieder, mit dem, was wir bis dahin wissen.',
+  'Nothing needs to be done. Please read the meter each month.':
+    'Es ist nichts zu tun. Bitte lesen Sie jeden Monat den Zähler ab.',
+  You: 'Sie',
+  We: 'Wir',
+  Who: 'Wer',
+  What: 'Was',
+  'By when': 'Bis wann',
+  'from now on': 'von jetzt an',
+  'Please leave the machine as it is set, and do not open it. It holds pressure, hot water and live wires.':
+    'Bitte lassen Sie das Gerät eingestellt, wie es ist, und öffnen Sie es nicht. Es steht unter Druck, enthält heißes Wasser und führt Spannung.',
+  'For anything that is not clear, ring {name} on {telephone}. Ring at once if the rooms stay cold or the hot water runs out.':
+    'Ist etwas unklar, rufen Sie {name} an, Telefon {telephone}. Bleiben die Räume kalt oder geht das warme Wasser aus, rufen Sie sofort an.',
+  'With kind regards': 'Mit freundlichen Grüßen',
+  'Read the meter on the first day of each month and write it here. Ring us if a month takes more than the last column says.':
+    'Lesen Sie am Ersten jedes Monats den Zähler ab und schreiben Sie es hier auf. Rufen Sie uns an, wenn ein Monat mehr braucht, als in der letzten Spalte steht.',
+  'The units are those of a usual year. In a cold month it may be more. {often}':
+    'Die Kilowattstunden sind die eines üblichen Jahres. In einem kalten Monat kann es mehr sein. {often}',
+  'Once a week: the outdoor temperature, and how hot the water to the radiators is at that hour.':
+    'Einmal in der Woche: die Außentemperatur und wie heiß das Wasser zu den Heizkörpern dann ist.',
+  'Once a month: the hours of the electric heater, if the control shows them.':
+    'Einmal im Monat: die Stunden des Heizstabs, wenn die Regelung sie zeigt.',
+  'Once a month: the heat made, from the heat meter or the machine’s own display.':
+    'Einmal im Monat: die erzeugte Wärme, vom Wärmemengenzähler oder der Anzeige des Geräts.',
+  'On the day itself: any change of settings, people staying, or a window left open for long.':
+    'Am selben Tag: jede geänderte Einstellung, Besuch über Nacht oder ein lange offenes Fenster.',
+  'Letter of {date} · {name}': 'Brief vom {date} · {name}',
+  // The installer's sheet
+  '{name}: working of a bill check, written estimate {number}':
+    '{name}: Rechenweg einer Rechnungsprüfung, Kostenschätzung {number}',
+  'Installer’s sheet of {date} · written estimate {number} · {name}':
+    'Blatt des Fachbetriebs vom {date} · Kostenschätzung {number} · {name}',
+  '{name}: written estimate {number} of {date}.': '{name}: Kostenschätzung {number} vom {date}.',
+  // The buttons
+  'Write the letter': 'Brief schreiben',
+  'The letter as HTML': 'Brief als HTML',
+  'Installer’s sheet': 'Blatt für den Fachbetrieb',
+  'The sheet as HTML': 'Blatt als HTML',
+  'Names in the letter': 'Namen im Brief',
+  'Before the letter is written': 'Bevor der Brief geschrieben wird',
+  'Whom the letter greets, such as Mrs Miller': 'Wen der Brief begrüßt, etwa Frau Müller',
+  'Whom they may ring': 'Wen der Haushalt anrufen kann',
+  'On which telephone number': 'Unter welcher Telefonnummer',
+  'Take “{text}”': '„{text}“ übernehmen',
+  'Write the letter now': 'Jetzt schreiben',
+  'Not now': 'Nicht jetzt',
+  'The letter needs a name to greet, such as Mrs Miller.':
+    'Der Brief braucht einen Namen für die Anrede, etwa Frau Müller.',
+  'The letter needs the name of somebody whom the household may ring.':
+    'Der Brief braucht den Namen von jemandem, den der Haushalt anrufen kann.',
+  'The letter needs a telephone number on which to ring.': 'Der Brief braucht eine Telefonnummer für Rückfragen.',
+  'Type it beside the letter’s button, or write “{key}” under “letter” in the household file.':
+    'Geben Sie es neben dem Knopf für den Brief ein, oder schreiben Sie „{key}“ unter „letter“ in die Haushaltsdatei.',
+  '{name}, installer’s sheet of {date}': '{name}, Blatt des Fachbetriebs vom {date}',
+};
