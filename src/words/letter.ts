@@ -149,7 +149,7 @@ export function letterSteps(
     ]),
   ].slice(0, room.asks);
   const heater = findings?.some(({ code }) => code === 'heater-running')
-    ? [say('We see why the electric heater came on, and set it right if you wish.')]
+    ? [say('We see why the electric heater came on, and correct it if you wish.')]
     : [];
   const ours = [...heater, ...next.flatMap((code) => sayIf(lookUp<string>(WE_DO, code)))].slice(0, room.steps);
   const step = (who: LetterStep['who'], what: string): LetterStep => ({

@@ -7,7 +7,7 @@ export const LETTER: Catalogue = {
   'Thank you for telling us about your bill. We put it beside the written estimate of {date} that you have.':
     'Danke, dass Sie uns Ihre Rechnung gezeigt haben. Wir haben sie neben unsere Kostenschätzung vom {date} gelegt.',
   'A year’s cost is not spread evenly. These are {season, select, cold {cold} other {mild}} days: in a usual year they cost about {amount}, where an even share is {slice}.':
-    'Die Kosten eines Jahres fallen nicht gleichmäßig an. Das sind {season, select, cold {kalte} other {milde}} Tage: In einem üblichen Jahr kosten sie etwa {amount}, bei gleichen Teilen wären es {slice}.',
+    'Die Kosten eines Jahres fallen nicht gleichmäßig an. Das sind {season, select, cold {kalte} other {milde}} Tage: In einem normalen Jahr kosten sie etwa {amount}, bei gleichen Teilen wären es {slice}.',
   'After that the bill is about {amount} {way, select, more {more} other {less}} than expected. We do not know yet why.':
     'Danach ist die Rechnung noch etwa {amount} {way, select, more {höher} other {niedriger}} als erwartet. Warum, wissen wir noch nicht.',
   'We are {sure}.': 'Wir sind {sure}.',
@@ -24,7 +24,7 @@ export const LETTER: Catalogue = {
   'What does the meter show today?': 'Was zeigt der Zähler heute?',
   'Are more people at home, are rooms warmer, or are more rooms heated than before?':
     'Sind mehr Personen zu Hause, sind Räume wärmer, oder werden mehr Räume geheizt als früher?',
-  'We see why the electric heater came on, and set it right if you wish.':
+  'We see why the electric heater came on, and correct it if you wish.':
     'Wir sehen nach, warum der Heizstab anging, und stellen es richtig, wenn Sie möchten.',
   'We write again, with what we have learned by then.': 'Wir schreiben wieder, mit dem, was wir bis dahin wissen.',
   'Nothing needs to be done. Please read the meter each month.':
@@ -43,7 +43,7 @@ export const LETTER: Catalogue = {
   'Read the meter on the first day of each month and write it here. Ring us if a month takes more than the last column says.':
     'Lesen Sie am Ersten jedes Monats den Zähler ab und schreiben Sie es hier auf. Rufen Sie uns an, wenn ein Monat mehr braucht, als in der letzten Spalte steht.',
   'The units are those of a usual year. In a cold month it may be more. {often}':
-    'Die Kilowattstunden sind die eines üblichen Jahres. In einem kalten Monat kann es mehr sein. {often}',
+    'Die Werte sind die eines normalen Jahres. In einem kalten Monat kann es mehr sein. {often}',
   'Once a week: the outdoor temperature, and how hot the water to the radiators is at that hour.':
     'Einmal in der Woche: die Außentemperatur und wie heiß das Wasser zu den Heizkörpern dann ist.',
   'Once a month: the hours of the electric heater, if the control shows them.':

@@ -14,8 +14,8 @@ export const PRIVATE_ENGLISH: readonly RegExp[] = [
   /\b(held|hold) (\S+ )*against\b/i,
   // → correct, allow for
   /\b(put|set) (\S+ )?right\b/i,
-  // → costs more, expensive
-  /\bdear(er|est)?\b/i,
+  // → costs more, expensive; a letter may greet
+  /\bdear(er|est)?\b(?! \{to\})/i,
   // → example homes
   /\bmade homes?\b/i,
   // → in today’s money
