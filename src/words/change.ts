@@ -5,11 +5,11 @@ import { phrase, say } from './say.ts';
 /** Things that may change: by name, and as sentences whose gap takes "the year costs about £200 more". */
 const CHANGES = {
   'electricity-up': {
-    name: phrase('A unit of electricity {price} dearer'),
-    sentence: phrase('If a unit of electricity costs {price} more, {clause}.'),
+    name: phrase('Electricity {price} more per kWh'),
+    sentence: phrase('If electricity costs {price} more per kWh, {clause}.'),
   },
   'flow-up': {
-    name: phrase('Water to the radiators 5 degrees hotter'),
+    name: phrase('Flow temperature 5 degrees higher'),
     sentence: phrase('If the water to the radiators has to be 5 degrees hotter, {clause}.'),
   },
   'room-up': {
@@ -17,8 +17,8 @@ const CHANGES = {
     sentence: phrase('If the rooms are one degree warmer, {clause}.'),
   },
   'water-up': {
-    name: phrase('Half as much hot water again'),
-    sentence: phrase('If you use half as much hot water again, {clause}.'),
+    name: phrase('50% more hot water'),
+    sentence: phrase('If you use 50% more hot water, {clause}.'),
   },
   'winter-cold': { name: phrase('A cold winter'), sentence: phrase('In a cold winter {clause}.') },
 };

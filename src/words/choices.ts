@@ -11,7 +11,7 @@ const ROLES: Record<SeriesRole, string> = {
   'heat-pump': phrase('what the heat pump uses'),
   'heat-output': phrase('heat given out'),
   weather: phrase('weather'),
-  machine: phrase('a temperature of the machine'),
+  machine: phrase('a temperature of the heat pump'),
 };
 const CLOCKS = { local: phrase('local time'), utc: phrase('UTC'), standard: phrase('winter time all year') } as const;
 
@@ -25,7 +25,7 @@ export function choicesInWords(choices: IntakeChoices): string {
     ...(dayFirst === undefined ? [] : [say(dayFirst ? 'day first' : 'month first')]),
     ...(decimal === undefined ? [] : [say(decimal === ',' ? 'decimal comma' : 'decimal point')]),
     ...(clock === undefined ? [] : [say(CLOCKS[clock])]),
-    ...(stamp === undefined ? [] : [say(stamp === 'start' ? 'stamps name the start' : 'stamps name the end')]),
+    ...(stamp === undefined ? [] : [say(stamp === 'start' ? 'times name the start' : 'times name the end')]),
     ...(toInclusive === undefined
       ? []
       : [say(toInclusive ? 'the last day belongs to the bill' : 'the last day begins the next bill')]),

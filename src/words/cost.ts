@@ -36,7 +36,7 @@ export function standing(
 /** "If it works as designed: £1,420 a year; fewer than 2 in 10 homes get there." Empty where no design stands behind it. */
 export function designSentence({ cost, asDesigned }: Pick<SystemResult, 'cost' | 'asDesigned'>): string {
   if (!asDesigned || spokenPounds(asDesigned.costPence) === spokenPounds(cost.value)) return '';
-  return say('If it works as designed: {amount} a year; {homes} get there.', {
+  return say('If it works as designed: {amount} a year. In practice {homes} get there.', {
     amount: spokenPounds(asDesigned.costPence),
     homes: fewerHomes(asDesigned.reachedShare),
   });
@@ -92,7 +92,7 @@ export function paymentSentence({ cost, monthly }: Pick<SystemResult, 'cost' | '
   if (!Number.isFinite(cost.value)) return '';
   const { month, pence: dearest } = dearestMonth(monthly);
   return [
-    say('An even payment is about {even} a month. The dearest month is {month}, at about {amount}.', {
+    say('An even payment is about {even} a month. The most expensive month is {month}, at about {amount}.', {
       even: spokenPounds(cost.value / 12),
       month: monthNames()[month]!,
       amount: spokenPounds(dearest),
@@ -115,8 +115,8 @@ export function monthSentence(appraisal: Systems): string {
   const { pump, beside } = pairOf(appraisal);
   if (!pump || !Number.isFinite(pump.cost.value)) return '';
   const amount = spokenPounds(pump.cost.value / 12);
-  if (!beside || !Number.isFinite(beside.cost.value)) return say('By the month that is about {amount}.', { amount });
-  return say('By the month that is about {amount}, beside {otherAmount} for {other}.', {
+  if (!beside || !Number.isFinite(beside.cost.value)) return say('That is about {amount} a month.', { amount });
+  return say('That is about {amount} a month, compared with {otherAmount} for {other}.', {
     amount,
     otherAmount: spokenPounds(beside.cost.value / 12),
     other: systemInSentence(beside.id, beside.kind),
@@ -130,13 +130,16 @@ export function differenceSentence(appraisal: Compared): string {
   if (!pump || !beside || !versus) return '';
   const { value, low, high } = versus.saving;
   const other = systemInSentence(beside.id, beside.kind);
-  if (!Number.isFinite(value)) return say('Against {other} the heat pump cannot be judged yet.', { other });
+  if (!Number.isFinite(value)) return say('We cannot compare the heat pump with {other} yet.', { other });
   const range = savingRange(low, high);
   const side = standing(appraisal, beside.id);
   if (side === 'about-same')
-    return say('Against {other} the heat pump costs about the same. It could be {range} a year.', { other, range });
+    return say('Compared with {other}, the heat pump costs about the same. It could be {range} a year.', {
+      other,
+      range,
+    });
   return say(
-    'Against {other} the heat pump should cost about {amount} a year {way, select, less {less} other {more}}. It could be {range}.',
+    'Compared with {other}, the heat pump should cost about {amount} a year {way, select, less {less} other {more}}. It could be {range}.',
     { other, amount: spokenPounds(Math.abs(value)), way: side, range },
   );
 }
@@ -144,7 +147,7 @@ export function differenceSentence(appraisal: Compared): string {
 /** Units, standing charge and service, leaving out what is nothing. */
 export function splitSentence({ split }: Pick<SystemResult, 'split'>): string {
   const parts = [
-    [split.unitsPence, (amount: string) => say('{amount} for units', { amount })],
+    [split.unitsPence, (amount: string) => say('{amount} for energy', { amount })],
     [split.standingPence, (amount: string) => say('{amount} for the standing charge', { amount })],
     [split.servicePence, (amount: string) => say('{amount} for the yearly service', { amount })],
   ] as const;
@@ -160,11 +163,11 @@ export function gasStandingSentence(appraisal: Appraisal, { present }: Pick<Hous
   const amount = exactPounds(pence);
   if (present.cooksOnGas)
     return say(
-      '{amount} a year stays because you cook on gas: it is the gas standing charge. Without gas in the house it goes, and the heat pump costs about {less} a year. What an electric hob takes is not counted.',
+      'If you still cook on gas, you go on paying the gas standing charge, {amount} a year. Without gas in the house it ends, and the heat pump costs about {less} a year. What an electric hob uses is not counted.',
       { amount, less: spokenPounds(pump.cost.value - pence) },
     );
   if (beside?.id !== 'present' || beside.carrier !== 'gas') return '';
-  return say('The gas standing charge, {amount} a year, goes with the boiler, since nothing else here burns gas.', {
+  return say('The gas standing charge, {amount} a year, ends with the boiler, since nothing else here uses gas.', {
     amount,
   });
 }
@@ -187,8 +190,8 @@ export function heatPriceSentence(appraisal: Systems): string {
   if (!pump || !Number.isFinite(pump.pencePerKWhHeat.value)) return '';
   const price = pence(pump.pencePerKWhHeat.value);
   if (!beside || !Number.isFinite(beside.pencePerKWhHeat.value))
-    return say('A unit of heat costs {price} with the heat pump.', { price });
-  return say('A unit of heat costs {price} with the heat pump and {otherPrice} with {other}.', {
+    return say('A kWh of heat costs {price} with the heat pump.', { price });
+  return say('A kWh of heat costs {price} with the heat pump and {otherPrice} with {other}.', {
     price,
     otherPrice: pence(beside.pencePerKWhHeat.value),
     other: systemInSentence(beside.id, beside.kind),
@@ -214,7 +217,7 @@ export const LEAST_FACTOR = 1;
 export function usualHomeSentence({ demand }: { readonly demand: Pick<Appraisal['demand'], 'estimates'> }): string {
   if (demand.estimates.some(({ grade }) => grade !== 'assumed')) return '';
   return say(
-    'No bill, heat loss or certificate is known yet. So this is a usual home, with the heating set under “Heat needed”.',
+    'We have no bill, heat loss or certificate yet. So this is a typical home, with the heating chosen under “Heat needed”.',
   );
 }
 
@@ -226,16 +229,16 @@ export function breakEvenSentence(
   const other = systemInSentence(versus.against, kind);
   const { breakEvenFactor: even, breakEvenFactorAllCosts: all } = versus;
   if (even === null || !Number.isFinite(even))
-    return say('No factor makes the heat pump cost the same as {other}.', { other });
+    return say('At no seasonal factor does the heat pump cost the same as {other}.', { other });
   if (even < LEAST_FACTOR)
-    return say('At any factor it can have, a unit of heat costs less with the heat pump than with {other}.', { other });
-  const heat = say('At a factor of {factor} a unit of heat costs the same as with {other}.', {
+    return say('At any possible seasonal factor, heat costs less with the heat pump than with {other}.', { other });
+  const heat = say('At a seasonal factor of {factor}, heat costs the same as with {other}.', {
     factor: factor(even),
     other,
   });
   if (!all || !Number.isFinite(all) || all < LEAST_FACTOR) return `${heat} ${say('Below that it costs more.')}`;
   const year = say(
-    'With standing charge, service and pumps in, the whole year costs the same at {factor}. Below that the heat pump costs more.',
+    'With standing charge, service and pumps, the whole year costs the same at {factor}. Below that the heat pump costs more.',
     { factor: factor(all) },
   );
   return `${heat} ${year}`;

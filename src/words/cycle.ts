@@ -25,9 +25,9 @@ export const wholeDegrees = (celsius: number): string => degrees(Math.round(cels
 
 /** Heat or electricity at this moment, in the units that the meter counts: "2.1 units an hour". */
 export function unitsAnHour(kW: number): string {
-  if (!Number.isFinite(kW)) return say('an unknown number of units an hour');
+  if (!Number.isFinite(kW)) return say('an unknown number of kWh an hour');
   const count = shortCount(kW);
-  return count === '1' ? say('1 unit an hour') : say('{count} units an hour', { count });
+  return count === '1' ? say('1 kWh an hour') : say('{count} kWh an hour', { count });
 }
 
 /** To a tenth below 20, but "2" and not "2.0". */
@@ -50,7 +50,7 @@ export function cycleStepSentence(
     case 'ground':
       if (from === 'air')
         return say(
-          'A fan draws in air at {airIn} and blows it out at {airOut}. At times the machine stops to melt its frost.',
+          'A fan draws in air at {airIn} and blows it out at {airOut}. At times the heat pump stops to melt its frost.',
           { airIn: wholeDegrees(loop.brineInC), airOut: wholeDegrees(loop.brineOutC) },
         );
       return say('Water with frost protection comes up from the ground at {brineIn} and goes back at {brineOut}.', {
@@ -80,7 +80,7 @@ export function cycleStepSentence(
         { emitters: heatedBy, flow: wholeDegrees(loop.flowC), back: wholeDegrees(loop.returnC) },
       );
     case 'valve':
-      return say('A narrow valve lets the pressure go. The liquid cools to {after}, and the round begins again.', {
+      return say('A narrow valve lets the pressure drop. The liquid cools to {after}, and the cycle begins again.', {
         after: wholeDegrees(loop.afterValveC),
       });
   }
@@ -90,7 +90,7 @@ export function cycleStepSentence(
 export function cycleWholeSentence(loop: HouseholdLoop, from: HeatFrom = 'ground', air: AirSide | null = null): string {
   if (air)
     return say(
-      'Each hour the air gives {added} units of heat and the compressor adds {bought}. The house gets {given}. Fan and frost take {beside} more.',
+      'Each hour the air gives {added} kWh of heat and the compressor adds {bought}. The house gets {given}. Fan and defrost take {beside} more.',
       {
         added: shortCount(loop.groundKW),
         bought: shortCount(loop.meterKW),
@@ -99,7 +99,7 @@ export function cycleWholeSentence(loop: HouseholdLoop, from: HeatFrom = 'ground
       },
     );
   return say(
-    'Each hour the {source, select, air {air} other {ground}} gives {added} units of heat and the meter adds {bought}. The house gets {given}.',
+    'Each hour the {source, select, air {air} other {ground}} gives {added} kWh of heat and the meter adds {bought}. The house gets {given}.',
     {
       source: from,
       added: shortCount(loop.groundKW),
@@ -127,8 +127,8 @@ const FAULT_PLACES: Readonly<Record<LoopFault['where'], string>> = {
 export function cycleFaultSentence(fault: LoopFault): string {
   const values = { place: say(FAULT_PLACES[fault.where]), expected: sayTold(fault.expected) };
   if (!Number.isFinite(fault.found))
-    return say('{place} is out of reach; expected is {expected}. Correct the temperatures and try again.', values);
-  return say('{place} is {found}; expected is {expected}. Correct the temperatures and try again.', {
+    return say('{place} cannot be reached; we expect {expected}. Correct the temperatures and try again.', values);
+  return say('{place} is {found}; we expect {expected}. Correct the temperatures and try again.', {
     ...values,
     found: shortCount(fault.found),
   });

@@ -36,18 +36,16 @@ export function driverSentence({ name, effects }: Pick<Driver, 'name' | 'effects
   if (first === undefined) return '';
   switch (name) {
     case 'flow':
-      return say('Cooler heating water: every 5 degrees lower {effect}.', { effect: first });
+      return say('Flow temperature: every 5 degrees lower {effect}.', { effect: first });
     case 'room':
       return say('Warmer rooms: every degree more {effect}.', { effect: first });
     case 'water-temperature':
       return say('A hotter cylinder: every 5 degrees more {effect}.', { effect: first });
     case 'water-use':
-      return say('Half as much hot water again {effect}.', { effect: first });
+      return say('Using 50% more hot water {effect}.', { effect: first });
     case 'array': {
       const half = say('Half the usual length of pipe in the ground {effect}.', { effect: first });
-      return second === undefined
-        ? half
-        : `${half} ${say('Half as much again as usual {effect}.', { effect: second })}`;
+      return second === undefined ? half : `${half} ${say('50% more than usual {effect}.', { effect: second })}`;
     }
   }
 }
@@ -55,29 +53,29 @@ export function driverSentence({ name, effects }: Pick<Driver, 'name' | 'effects
 /** What the charts begin from: the household as typed, or the sliders' settings in words. */
 export const startsFromSentence = (whatIf: string): string =>
   whatIf === ''
-    ? say('Each thing by itself, all else as typed. Steps are reckoned from this home, not from a rule of thumb.')
-    : say('Each thing by itself, all else as the sliders have it: {whatIf}. Steps are reckoned from this home.', {
+    ? say('Each change by itself, all else as typed. The steps are worked out for this home, not by a rule of thumb.')
+    : say('Each change by itself, all else as on the sliders: {whatIf}. The steps are worked out for this home.', {
         whatIf,
       });
 
 /** Why the factor may rise with warmer rooms, which nobody should take for thrift; else nothing. */
 export function driverNote({ name, points }: Pick<Driver, 'name' | 'points'>): string {
   const rises = name === 'room' && points.length > 1 && points.at(-1)!.factor > points[0]!.factor;
-  return rises ? say('The factor rises only because hot water, the harder work, becomes a smaller part.') : '';
+  return rises ? say('The factor rises only because hot water, which is harder to heat, becomes a smaller part.') : '';
 }
 
 export function driverName(name: DriverName): string {
   switch (name) {
     case 'flow':
-      return say('Heating water on a very cold day');
+      return say('Flow temperature on a very cold day');
     case 'room':
       return say('Rooms');
     case 'water-temperature':
       return say('Hot water in the cylinder');
     case 'water-use':
-      return say('Hot water used, against today');
+      return say('Hot water used, compared with today');
     case 'array':
-      return say('Pipes in the ground, against the usual');
+      return say('Pipes in the ground, compared with the usual length');
   }
 }
 
@@ -100,7 +98,7 @@ export const shownRow = (place: string): string => say('{place}, as shown', { pl
 
 export const emitterName = ({ emitters, flowC }: EmitterCase): string =>
   emitters === 'floor'
-    ? say('Floor, {flow}', { flow: degrees(flowC) })
+    ? say('Underfloor, {flow}', { flow: degrees(flowC) })
     : say('Radiators, {flow}', { flow: degrees(flowC) });
 
 /** "A warm floor at 35 °C would cost about £150 a year less than radiators at 50 °C, £110 to £200 in 8 cases of 10." */
@@ -113,8 +111,8 @@ export function emitterSentence({ emitters, emittersApart }: Pick<WhatDrives, 'e
   }
   const gaps = { other: degrees(other.flowC), shown: degrees(shown.flowC), does: apart(emittersApart) };
   return other.emitters === 'floor'
-    ? say('A warm floor at {other} would cost {does} radiators at {shown}.', gaps)
-    : say('Radiators at {other} would cost {does} a warm floor at {shown}.', gaps);
+    ? say('Underfloor heating at {other} would cost {does} radiators at {shown}.', gaps)
+    : say('Radiators at {other} would cost {does} underfloor heating at {shown}.', gaps);
 }
 
 function apart(figure: Range): string {

@@ -52,7 +52,7 @@ export const guaranteeSentence = (): string =>
 /** What the sums leave out, for the page that is handed over. */
 export function limitsSentences(): string[] {
   return [
-    say('The figures hold for heating and hot water in a typical year, at the prices named.'),
-    say('What other things in the home use is not counted.'),
+    say('The figures are for heating and hot water in a typical year, at the prices named.'),
+    say('What else in the home uses is not counted.'),
   ];
 }

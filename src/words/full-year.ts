@@ -6,10 +6,10 @@ import { phrase, say } from './say.ts';
 const USES: Readonly<Record<ElectricUse, string>> = {
   space: phrase('Compressor, for the rooms'),
   water: phrase('Compressor, for hot water'),
-  'source-pump': phrase('Source pump or fan'),
+  'source-pump': phrase('Brine pump or fan'),
   backup: phrase('Backup heater'),
   pasteurisation: phrase('Weekly heating of the hot water tank'),
-  circulator: phrase('Pump of the heating circuit'),
+  circulator: phrase('Heating circuit pump'),
   standby: phrase('Standby'),
 };
 export const electricUseName = (use: ElectricUse): string => say(USES[use]);
@@ -22,9 +22,9 @@ export interface Drive {
 }
 
 const SAVINGS: Readonly<Record<Drive['driver'], string>> = {
-  flow: phrase('Heating water 5 degrees cooler would save about {amount} a year ({units}).'),
+  flow: phrase('A flow temperature 5 degrees lower would save about {amount} a year ({units}).'),
   'hot-water': phrase('Hot water 5 degrees cooler would save about {amount} a year ({units}).'),
-  array: phrase('Half as much pipe again in the ground would save about {amount} a year ({units}).'),
+  array: phrase('50% more pipe in the ground would save about {amount} a year ({units}).'),
 };
 
 /** Below so much a year nobody would change anything for it. */
@@ -36,7 +36,7 @@ export function drivesSentence(drives: readonly Drive[]): string {
     .filter((drive) => drive.savedPence >= LEAST_PENCE)
     .toSorted((a, b) => b.savedKWh - a.savedKWh)
     .slice(0, 2);
-  if (worth.length === 0) return say('Cooler water or more pipe in the ground would change little here.');
+  if (worth.length === 0) return say('A lower flow temperature or more pipe in the ground would change little here.');
   return worth
     .map(({ driver, savedKWh, savedPence }) =>
       say(SAVINGS[driver], { amount: spokenPounds(savedPence), units: spokenKWh(savedKWh) }),
@@ -46,5 +46,5 @@ export function drivesSentence(drives: readonly Drive[]): string {
 
 export const wayExplained = (way: 'quick' | 'full'): string =>
   way === 'quick'
-    ? say('Two factors for the whole year, from a data sheet or a certificate.')
+    ? say('Two seasonal factors, from a data sheet or a certificate.')
     : say('From the rated points, the ground and the weather, half-hour by half-hour.');

@@ -9,10 +9,10 @@ export interface Term {
 
 const TERMS: readonly Term[] = [
   {
-    term: phrase('unit'),
-    meaning: phrase('What your meter counts: one kilowatt-hour, or kWh. It runs a small electric fire for one hour.'),
+    term: phrase('kWh'),
+    meaning: phrase('Kilowatt-hour: the unit that your meter counts. It runs a small electric fire for one hour.'),
   },
-  { term: phrase('unit rate'), meaning: phrase('What you pay for one unit of gas or electricity.') },
+  { term: phrase('unit rate'), meaning: phrase('What you pay for one kWh of gas or electricity.') },
   {
     term: phrase('standing charge'),
     meaning: phrase('What you pay each day for being connected, even if you use nothing.'),
@@ -43,23 +43,23 @@ const TERMS: readonly Term[] = [
   },
   {
     term: phrase('weather compensation'),
-    meaning: phrase('The machine sends cooler water to the radiators when it is mild outside.'),
+    meaning: phrase('The heat pump sends cooler water to the radiators when it is mild outside.'),
   },
   {
-    term: phrase('factor'),
-    meaning: phrase(
-      'Units of heat you get for one unit of electricity, over a whole year. It is also called the seasonal performance factor, or SPF.',
-    ),
+    term: phrase('seasonal factor'),
+    meaning: phrase('How many kWh of heat you get for one kWh of electricity, over a full year. Also called SPF.'),
   },
   {
     term: phrase('boundary'),
-    meaning: phrase('What a factor counts. H1 is the machine alone, H4 has all pumps and the backup heater in it.'),
+    meaning: phrase(
+      'What a seasonal factor counts. H1 is the heat pump alone. H4 adds all pumps and the backup heater.',
+    ),
   },
-  { term: phrase('SCOP'), meaning: phrase('A factor from a test in a laboratory. A home seldom reaches it.') },
-  { term: phrase('COP'), meaning: phrase('Units of heat for one unit of electricity at one moment.') },
+  { term: phrase('SCOP'), meaning: phrase('A seasonal factor from the test laboratory. A home seldom reaches it.') },
+  { term: phrase('COP'), meaning: phrase('How many kWh of heat for one kWh of electricity at one moment.') },
   {
     term: phrase('heat loss'),
-    meaning: phrase('How fast the home loses heat on a very cold day. It sets the size of the machine.'),
+    meaning: phrase('How fast the home loses heat on a very cold day. It sets the size of the heat pump.'),
   },
   {
     term: phrase('heat needed'),
@@ -67,9 +67,12 @@ const TERMS: readonly Term[] = [
   },
   {
     term: phrase('degree days'),
-    meaning: phrase('A count of how cold a spell was. Each day adds the degrees it was below a set warmth.'),
+    meaning: phrase('A count of how cold a spell was. Each day adds the degrees it was below a fixed temperature.'),
   },
-  { term: phrase('base temperature'), meaning: phrase('The warmth outside above which your home needs no heating.') },
+  {
+    term: phrase('base temperature'),
+    meaning: phrase('The outdoor temperature above which your home needs no heating.'),
+  },
   {
     term: phrase('typical year'),
     meaning: phrase('A year with the usual weather of your region, neither cold nor mild.'),
@@ -89,15 +92,17 @@ const TERMS: readonly Term[] = [
   },
   {
     term: phrase('refrigerant'),
-    meaning: phrase('A liquid that boils when it is cold. It goes round inside the machine and carries the heat.'),
+    meaning: phrase(
+      'A liquid that boils even when it is cold. It goes round inside the heat pump and carries the heat.',
+    ),
   },
   {
     term: phrase('evaporator'),
-    meaning: phrase('The part where the liquid in the machine boils and takes up heat from outside.'),
+    meaning: phrase('The part where the liquid in the heat pump boils and takes up heat from outside.'),
   },
   {
     term: phrase('compressor'),
-    meaning: phrase('The pump in the machine. It squeezes the vapour until it is hot, and uses most of the power.'),
+    meaning: phrase('The part that squeezes the vapour until it is hot. It uses most of the electricity.'),
   },
   {
     term: phrase('condenser'),
@@ -105,27 +110,29 @@ const TERMS: readonly Term[] = [
   },
   {
     term: phrase('expansion valve'),
-    meaning: phrase('A narrow gap that lets the pressure go, so that the liquid turns cold again.'),
+    meaning: phrase('A narrow gap that lets the pressure drop, so that the liquid turns cold again.'),
   },
   {
     term: phrase('saturation temperature'),
-    meaning: phrase('Where a liquid boils at the pressure it is under. More pressure, hotter.'),
+    meaning: phrase('The temperature at which a liquid boils under its pressure. More pressure, hotter.'),
   },
   {
     term: phrase('superheat'),
-    meaning: phrase('How much warmer the vapour is than it was when it boiled. It shows the part is fed right.'),
+    meaning: phrase(
+      'How much warmer the vapour is than when it boiled. It shows whether the evaporator gets the right amount.',
+    ),
   },
   {
     term: phrase('subcooling'),
-    meaning: phrase('How much cooler the liquid is than it was when it formed from vapour.'),
+    meaning: phrase('How much cooler the liquid is than when it condensed.'),
   },
   {
     term: phrase('gauge pressure'),
-    meaning: phrase('Pressure counted from the air around us, as the dials on site show it.'),
+    meaning: phrase('Pressure above that of the air around us, as the gauges on site show it.'),
   },
   {
     term: phrase('glycol'),
-    meaning: phrase('What keeps the water in the ground pipes from freezing. It is mixed in as a share.'),
+    meaning: phrase('What keeps the water in the ground pipes from freezing. It is mixed into the water.'),
   },
   {
     term: phrase('pasteurisation'),
@@ -142,7 +149,7 @@ const TERMS: readonly Term[] = [
   },
   {
     term: phrase('measured, estimated, assumed'),
-    meaning: phrase('How far to trust a figure: read from a meter, worked out, or taken from a table.'),
+    meaning: phrase('How sure a figure is: read from a meter, worked out, or taken from a table.'),
   },
 ];
 
@@ -159,26 +166,30 @@ export interface FoundTerm {
 
 /** Plurals of both languages; a longer word that only begins like a term is another word. */
 const ENDINGS = '(?:s|es|n|en)?';
-let found: { readonly language: Language; readonly pattern: RegExp; readonly byTerm: ReadonlyMap<string, Term> };
+let found: { readonly language: Language; readonly pattern: RegExp; readonly byName: ReadonlyMap<string, Term> };
+
+/** "Jahresarbeitszahl (JAZ)" is found as a whole, in full and in short. */
+const namesOf = (term: string) => [term, ...term.split(/ \(|\)/).filter((name) => name && name !== term)];
 
 function finder(): typeof found {
   if (found?.language === language()) return found;
   const terms = glossary().filter(({ term }) => !term.includes(','));
-  const longestFirst = terms.map(({ term }) => term).toSorted((a, b) => b.length - a.length);
-  const escaped = longestFirst.map((term) => term.replace(/[()]/g, '\\$&'));
+  const byName = new Map(terms.flatMap((entry) => namesOf(entry.term).map((name) => [name.toLowerCase(), entry])));
+  const longestFirst = [...byName.keys()].toSorted((a, b) => b.length - a.length);
+  const escaped = longestFirst.map((name) => name.replace(/[()]/g, '\\$&'));
   const pattern = new RegExp(`(?<![\\p{L}-])(${escaped.join('|')})${ENDINGS}(?![\\p{L}-])`, 'giu');
-  found = { language: language(), pattern, byTerm: new Map(terms.map((entry) => [entry.term.toLowerCase(), entry])) };
+  found = { language: language(), pattern, byName };
   return found;
 }
 
 /** Where terms of the glossary stand in a text, each at its first standing. */
 export function findTerms(text: string): FoundTerm[] {
-  const { pattern, byTerm } = finder();
-  const seen = new Set<string>();
+  const { pattern, byName } = finder();
+  const seen = new Set<Term>();
   return [...text.matchAll(pattern)].flatMap((match) => {
-    const key = match[1]!.toLowerCase();
-    if (seen.has(key)) return [];
-    seen.add(key);
-    return [{ at: match.index, end: match.index + match[0].length, entry: byTerm.get(key)! }];
+    const entry = byName.get(match[1]!.toLowerCase())!;
+    if (seen.has(entry)) return [];
+    seen.add(entry);
+    return [{ at: match.index, end: match.index + match[0].length, entry }];
   });
 }

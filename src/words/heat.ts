@@ -25,7 +25,7 @@ export function waterSentence({ water, total }: Pick<Demand, 'water' | 'total'>)
 }
 
 const WAYS: Readonly<Record<DemandWay, string>> = {
-  record: phrase('your own record'),
+  record: phrase('your own bills and readings'),
   'heat-loss': phrase('the heat loss of the home'),
   certificate: phrase('the energy certificate'),
   'floor-area': phrase('floor area and age'),
@@ -46,29 +46,29 @@ export function estimateSentence(estimate: Pick<DemandEstimate, 'way' | 'spaceKW
     units: spokenKWh(spaceKWh),
   };
   return spaceErrorKWh >= 1
-    ? say('{way} {number, select, many {say} other {says}} {units} for the rooms, give or take {spread}.', {
+    ? say('{way} {number, select, many {give} other {gives}} {units} for the rooms, give or take {spread}.', {
         ...values,
         spread: spokenCount(spaceErrorKWh),
       })
-    : say('{way} {number, select, many {say} other {says}} {units} for the rooms.', values);
+    : say('{way} {number, select, many {give} other {gives}} {units} for the rooms.', values);
 }
 
 /** Which estimates the figure stands on. */
 export function basisSentence({ estimates, chosen }: Pick<Demand, 'estimates' | 'chosen'>): string {
-  if (estimates.length === 0) return say('Nothing is known of this home yet. A typical one stands in.');
-  if (chosen !== 'together') return say('The figure stands on {way} alone, as was chosen.', { way: wayName(chosen) });
+  if (estimates.length === 0) return say('Nothing is known of this home yet, so we use a typical one.');
+  if (chosen !== 'together') return say('The figure is based on {way} alone, as you chose.', { way: wayName(chosen) });
   const names = estimates.map((estimate) => wayName(estimate.way));
-  if (names.length === 1) return say('The figure stands on {way}.', { way: names[0]! });
-  return say('The figure stands on {ways} together. The surest counts most.', { ways: listed(names) });
+  if (names.length === 1) return say('The figure is based on {way}.', { way: names[0]! });
+  return say('The figure is based on {ways} together. The surest counts most.', { ways: listed(names) });
 }
 
 const MISSING: Readonly<Record<string, string>> = {
-  'no-record': phrase('Import a bill or a meter file, or type your bills.'),
+  'no-record': phrase('Add a bill or a meter file, or type your bills.'),
   'no-heat-loss': phrase('Type the heat loss at the design temperature.'),
   'no-design-outdoor': phrase('Type the outdoor temperature that the heat loss was worked out for.'),
   'no-certificate': phrase('Type the heat figure from the energy certificate.'),
   'record-too-short': phrase(
-    'The record is too short to tell heating from the rest. Add bills or readings of the cold months and the warm ones.',
+    'The readings cover too little time to tell heating from the rest. Add bills or readings of cold and warm months.',
   ),
   'no-floor-area': phrase('Type the floor area and the age of the home.'),
 };
@@ -83,12 +83,11 @@ export function missingWaySentence(way: DemandWay, reason: string): string {
 /** The weather behind the figures. */
 export function weatherSentence({ recordWeather, regionName }: Appraisal['climate']): string {
   if (recordWeather === 'own')
-    return say(
-      'Your record was put right with its own weather, then set to a typical year of your region ({regionName}).',
-      { regionName },
-    );
+    return say('Your use was adjusted for the weather of its days, to a typical year in your region ({regionName}).', {
+      regionName,
+    });
   if (recordWeather === 'typical')
-    return say('We have no weather of those days, so a typical year of your region ({regionName}) stands in.', {
+    return say('We have no weather for those days, so we use a typical year in your region ({regionName}).', {
       regionName,
     });
   return say('The weather is that of a typical year in your region ({regionName}).', { regionName });
@@ -108,7 +107,7 @@ export function fitSentence(
       ? say('The weather explains nearly all of this home’s {carrier} use.', { carrier: use })
       : say('The weather explains {share} of this home’s {carrier} use.', { share: percent(r2), carrier: use });
   const misses = say(
-    'A single {period, select, day {day} month {month} other {bill}} is missed by about {share}; over a year that evens out.',
+    'A single {period, select, day {day} month {month} other {bill}} is off by about {share}. Over a year that evens out.',
     { period, share: percent(cvRmse) },
   );
   return r2 < 0.5
@@ -123,7 +122,7 @@ export function heatLossSentence({
 }: Pick<Demand, 'recordHeatLoss' | 'typedHeatLossWPerK'>): string {
   if (!recordHeatLoss) return '';
   const { value, low, high } = recordHeatLoss;
-  const own = say('By this record the home loses about {watts} W for each degree colder, {low} to {high}.', {
+  const own = say('By these readings the home loses about {watts} W for each degree colder, {low} to {high}.', {
     watts: spokenCount(value),
     low: spokenCount(low),
     high: spokenCount(high),
@@ -145,7 +144,7 @@ export function yearsAheadSentence({ yearsAhead, signature }: Pick<Demand, 'year
   const [mild, typical, cold] = [of('mild'), of('typical'), of('cold')];
   if (!mild || !typical || !cold || !signature) return '';
   return say(
-    'As it is, the meter should show about {typical} of {carrier} in a typical year. A cold year (1 in 10) takes about {cold}, a mild one {mild}. We are not sure: 8 times in 10 a typical year lies between {typicalLow} and {typicalHigh}. A cold one lies between {coldLow} and {coldHigh}, a mild one between {mildLow} and {mildHigh}.',
+    'As things are, the meter should show about {typical} of {carrier} in a typical year. A cold year (1 in 10) takes about {cold}, a mild one {mild}. We are not sure: 8 times in 10 a typical year lies between {typicalLow} and {typicalHigh}. A cold one lies between {coldLow} and {coldHigh}, a mild one between {mildLow} and {mildHigh}.',
     {
       carrier: carrierName(signature.carrier),
       typical: spokenKWh(typical.kWh),
@@ -166,7 +165,7 @@ export function changeSentence({ change, signature }: Pick<Demand, 'change' | 's
   if (!change || !signature) return '';
   const slope = (value: number) => grouped(value, value >= 10 ? 0 : 1);
   const carrier = carrierName(signature.carrier);
-  return say('Before about {date} each degree colder took {before} units of {carrier} a day, since then {after}.', {
+  return say('Before about {date} each degree colder took {before} kWh of {carrier} a day, since then {after}.', {
     date: longDate(change.on),
     before: slope(change.before.slopeKWhPerKDay),
     carrier,
@@ -177,10 +176,10 @@ export function changeSentence({ change, signature }: Pick<Demand, 'change' | 's
 /** What the line through the record says. */
 export function signatureSentence(signature: NonNullable<Demand['signature']>): string {
   const { slopeKWhPerKDay: slope, basePerDayKWh: base, baseC, r2 } = signature;
-  if (!(slope > 0)) return say('This record does not rise when it gets colder, so it says little about heating.');
+  if (!(slope > 0)) return say('This use does not rise when it gets colder, so it says little about heating.');
   const per = slope >= 10 ? grouped(slope) : grouped(slope, 1);
   return say(
-    'Below {base} outside, each degree colder adds {per} units a day. About {always} a day are used in any weather. The line explains {share} of the ups and downs.',
+    'Below {base} outside, each degree colder adds {per} kWh a day. About {always} a day are used in any weather. The line explains {share} of the ups and downs.',
     { base: degrees(baseC), per, always: spokenCount(base), share: percent(r2) },
   );
 }

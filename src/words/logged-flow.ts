@@ -11,7 +11,7 @@ export function loggedFlowSentence(evidence: readonly Evidence[]): string | null
   if (!flow?.whileRunning) return null;
   const { meanC, readings } = flow.whileRunning;
   return say(
-    'The log says {mean} on average while the machine made heat, hot water included, in {readings} readings. The coldest day usually needs more.',
+    'The log shows {mean} on average while the heat pump was heating, hot water included, in {readings} readings. The coldest day usually needs more.',
     { mean: degrees(meanC), readings: grouped(readings) },
   );
 }
@@ -20,6 +20,6 @@ export function loggedFlowSentence(evidence: readonly Evidence[]): string | null
 export function temperatureTotal({ total, whileRunning }: Series): string {
   const mean = say('{mean} on average', { mean: degrees(total) });
   return whileRunning
-    ? `${mean}, ${say('{mean} while the machine made heat', { mean: degrees(whileRunning.meanC) })}`
+    ? `${mean}, ${say('{mean} while the heat pump was heating', { mean: degrees(whileRunning.meanC) })}`
     : mean;
 }

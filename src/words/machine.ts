@@ -7,15 +7,15 @@ import { fewerHomes } from './sure.ts';
 
 /** "For every unit you buy, the ground adds about two and a half": what is said is never more than what is added. */
 export function addsSentence({ whole, source }: Pick<MachineResult, 'whole' | 'source'>): string {
-  if (!Number.isFinite(whole.value)) return say('We do not know yet what the machine makes of a unit.');
+  if (!Number.isFinite(whole.value)) return say('We do not know yet how much heat the heat pump makes from a kWh.');
   const added = whole.value - 1;
   if (added < 0.25)
     return say(
-      'For every unit you buy, {source, select, ground {the ground} other {the air outside}} adds almost nothing.',
+      'For every kWh of electricity you buy, {source, select, ground {the ground} other {the air outside}} adds almost no heat.',
       { source },
     );
   return say(
-    'For every unit you buy, {source, select, ground {the ground} other {the air outside}} adds about {ratio}.',
+    'For every kWh of electricity you buy, {source, select, ground {the ground} other {the air outside}} adds about {ratio} of heat.',
     {
       source,
       ratio: spokenRatio(added),
@@ -24,10 +24,10 @@ export function addsSentence({ whole, source }: Pick<MachineResult, 'whole' | 's
 }
 
 const BOUNDARIES: Readonly<Record<Boundary, string>> = {
-  H1: phrase('the machine alone'),
-  H2: phrase('the machine and its source pump or fan'),
-  H3: phrase('the machine, its source pump or fan and the backup heater'),
-  H4: phrase('the machine with all pumps and the backup heater'),
+  H1: phrase('the heat pump alone'),
+  H2: phrase('the heat pump with its brine pump or fan'),
+  H3: phrase('the heat pump with its brine pump or fan and the backup heater'),
+  H4: phrase('the heat pump with all pumps and the backup heater'),
 };
 
 /** What a factor counts: "the machine with all pumps and the backup heater (H4)". */
@@ -39,7 +39,7 @@ export function boundaryName(boundary: Boundary): string {
 export function factorSentence({ whole }: Pick<MachineResult, 'whole'>): string {
   if (!Number.isFinite(whole.value)) return '';
   return say(
-    'We reckon with a factor of {factor} for rooms and hot water, all pumps counted (H4). It could be {low} to {high}.',
+    'We expect a seasonal factor of {factor} for rooms and hot water, with all pumps (H4). It could be {low} to {high}.',
     { factor: factor(whole.value), low: factor(whole.low), high: factor(whole.high) },
   );
 }
@@ -51,7 +51,7 @@ export function shareSentence(
   const { space, whole, boundary, extraKWh } = machine;
   const first =
     space.value - whole.value < 0.05
-      ? say('Hot water, pumps and standby are counted in.')
+      ? say('Hot water, pumps and standby are included.')
       : say('For the rooms alone it is {factor}, counting {boundary}. Hot water, pumps and standby take their share.', {
           factor: factor(space.value),
           boundary: boundaryName(boundary),
@@ -69,7 +69,7 @@ export function designedSentence({
   const share = fieldSpread.reachedDesignShare;
   if (!asDesigned || share === undefined || factor(asDesigned.whole) === factor(whole.value)) return '';
   return say(
-    'By its design it would be {design}. But {homes} reached the factor they were designed for, so we reckon with {factor}, the middle of what homes get.',
+    'By design it would be {design}. But only {homes} reached the figure they were designed for. So we use {factor}, the middle of what homes get.',
     { design: factor(asDesigned.whole), homes: fewerHomes(share), factor: factor(whole.value) },
   );
 }
@@ -85,16 +85,16 @@ export function fieldSentence({
   const spread =
     count === undefined
       ? say(
-          'In homes that were metered, most {source, select, ground {ground} other {air}} machines reached {low} to {high}, with {middle} in the middle ({boundary}).',
+          'In homes that were metered, most {source, select, ground {ground-source} other {air-source}} heat pumps reached {low} to {high}, with {middle} in the middle ({boundary}).',
           values,
         )
       : say(
-          'In {homes} homes that were metered, most {source, select, ground {ground} other {air}} machines reached {low} to {high}, with {middle} in the middle ({boundary}).',
+          'In {homes} homes that were metered, most {source, select, ground {ground-source} other {air-source}} heat pumps reached {low} to {high}, with {middle} in the middle ({boundary}).',
           { ...values, homes: grouped(count) },
         );
   if (!Number.isFinite(whole.value)) return spread;
   if (whole.value > high)
     return `${spread} ${say('The figure used here is above that, so ask what makes this home better.')}`;
-  if (whole.value < low) return `${spread} ${say('The figure used here is below that, so it is careful.')}`;
-  return `${spread} ${say('The figure used here lies inside.')}`;
+  if (whole.value < low) return `${spread} ${say('The figure used here is below that, so it is cautious.')}`;
+  return `${spread} ${say('The figure used here is within that.')}`;
 }

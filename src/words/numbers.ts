@@ -112,9 +112,9 @@ export function spokenCount(kWh: number): string {
 
 /** Energy in speech, in the units that the bill counts: "13,900 units". */
 export function spokenKWh(kWh: number): string {
-  if (!Number.isFinite(kWh)) return say('an unknown number of units');
+  if (!Number.isFinite(kWh)) return say('an unknown number of kWh');
   const count = spokenCount(kWh);
-  return count === '1' ? say('1 unit') : say('{count} units', { count });
+  return count === '1' ? say('1 kWh') : say('{count} kWh', { count });
 }
 
 /** Energy in a table: "13,874 kWh". */
@@ -182,7 +182,7 @@ const WHOLE = [
   phrase('eleven'),
 ];
 const AND_A_HALF = [
-  phrase('half a unit'),
+  phrase('half a kWh'),
   phrase('one and a half'),
   phrase('two and a half'),
   phrase('three and a half'),
@@ -256,7 +256,7 @@ export function counted(count: number, one: string, many = `${one}s`): string {
 }
 
 export function capitalised(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
+  return /^kWh\b/.test(text) ? text : text.charAt(0).toUpperCase() + text.slice(1);
 }
 
 /** A label inside a sentence: its first letter small, unless it is an abbreviation such as LPG or German, whose nouns are tall. */

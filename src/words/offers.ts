@@ -5,7 +5,7 @@ import { say } from './say.ts';
 
 /** "Ground, 45 °C": what an offer is, beside its name. */
 export const offerInShort = ({ source, flowC }: Pick<OfferResult, 'source' | 'flowC'>): string =>
-  say('{source, select, air {from the air} other {from the ground}}, water at {flow}', {
+  say('{source, select, air {air source} other {ground source}}, flow temperature {flow}', {
     source,
     flow: degrees(flowC),
   });
@@ -14,10 +14,10 @@ export const offerInShort = ({ source, flowC }: Pick<OfferResult, 'source' | 'fl
 export const offerHeads = (): readonly string[] => [
   say('Offer'),
   say('What it is'),
-  say('factor'),
+  say('seasonal factor'),
   say('cost a year'),
   say('8 in 10 homes like yours'),
-  say('to put in'),
+  say('installation'),
   say('grant'),
 ];
 
@@ -41,9 +41,9 @@ export function offersSentence(offers: readonly OfferResult[]): string {
   const values = { first: first.name, amount: spokenPounds(first.yearPence), second: second.name };
   const apart = second.lowPence > first.yearPence && first.highPence < second.yearPence;
   return apart
-    ? say('“{first}” should cost less to run than any other, about {amount} a year.', values)
+    ? say('“{first}” should cost the least to run, about {amount} a year.', values)
     : say(
-        '“{first}” comes out lowest, about {amount} a year. Its range reaches over “{second}”, so that either may cost less.',
+        '“{first}” comes out lowest, about {amount} a year. Its range overlaps that of “{second}”, so either may cost less.',
         values,
       );
 }

@@ -23,8 +23,8 @@ export function pricesSentence(prices: Prices, fuel: Fuel | null): string {
   const price = pence(prices.electricityPencePerKWh);
   const reckoned =
     fuel === null || !other
-      ? say('Electricity is reckoned at {price} a unit.', { price })
-      : say('Electricity is reckoned at {price} a unit and {fuel} at {fuelPrice}.', {
+      ? say('Electricity is priced at {price} per kWh.', { price })
+      : say('Electricity is priced at {price} per kWh and {fuel} at {fuelPrice}.', {
           price,
           fuel: carrierName(fuel),
           fuelPrice: pence(other.pencePerKWh),
@@ -35,7 +35,7 @@ export function pricesSentence(prices: Prices, fuel: Fuel | null): string {
 /** "These are prices of October to December 2026." */
 export function datesSentence({ from, to }: Pick<PriceBasis, 'from' | 'to'>): string {
   return to === undefined
-    ? say('These prices hold from {month} on.', { month: monthSpan(from, from) })
+    ? say('These prices are valid from {month} on.', { month: monthSpan(from, from) })
     : say('These are prices of {months}.', { months: monthSpan(from, to) });
 }
 
@@ -58,7 +58,7 @@ export function ageSentence(basis: Pick<PriceBasis, 'staleDays'>, carrier: strin
 export function gradeSentence({ grade, origin }: Pick<PriceBasis, 'grade' | 'origin'>, carrier: string): string {
   if (grade !== 'assumed')
     return say('The {fuel} price comes from {origin}.', { fuel: carrierName(carrier), origin: sayTold(origin) });
-  return say('Nobody has given the {fuel} price, so a published one stands in. Its source is named in the working.', {
+  return say('Nobody has given the {fuel} price, so we use a published one. The working names its source.', {
     fuel: carrierName(carrier),
   });
 }
@@ -126,10 +126,10 @@ export function standsSentence({ stands }: Pick<PriceBasis, 'stands'>): string {
 /** Electricity over the other fuel, now and where both would cost the same. */
 export function ratioSentence(now: number | null, even: number | null, fuel: string): string {
   if (now === null || !Number.isFinite(now)) return '';
-  const first = say('A unit of electricity costs {times} times as much as a unit of {fuel}.', {
+  const first = say('A kWh of electricity costs {times} times as much as a kWh of {fuel}.', {
     times: factor(now),
     fuel: carrierName(fuel),
   });
   if (even === null || !Number.isFinite(even)) return first;
-  return `${first} ${say('At {times} times, a unit of heat would cost the same from both.', { times: factor(even) })}`;
+  return `${first} ${say('At {times} times, heat would cost the same from both.', { times: factor(even) })}`;
 }

@@ -52,7 +52,7 @@ export function dotsSentence(): string {
 const DRIVERS: Readonly<Record<UnknownInput, string>> = {
   'electricity-price': phrase('the price of electricity'),
   'other-fuel-price': phrase('the price of the other fuel'),
-  'space-factor': phrase('how well the machine heats the rooms'),
+  'space-factor': phrase('how well the heat pump works'),
   'space-heat': phrase('how much heat the rooms need'),
   'water-heat': phrase('how much hot water you use'),
   winter: phrase('how cold the winter is'),

@@ -82,8 +82,8 @@ const SYSTEM_WORDS: { readonly [S in System]: S extends RivalMachine ? NewWords 
     spokenNow: phrase('the heat pump you have now'),
     choice: phrase('heat pump'),
   },
-  'air-source': { name: phrase('Heat pump, air'), spoken: phrase('an air-source heat pump') },
-  'ground-source': { name: phrase('Heat pump, ground'), spoken: phrase('a ground-source heat pump') },
+  'air-source': { name: phrase('Air-source heat pump'), spoken: phrase('an air-source heat pump') },
+  'ground-source': { name: phrase('Ground-source heat pump'), spoken: phrase('a ground-source heat pump') },
 };
 /** A home of which nobody has said what heats it. */
 const GAS_ASSUMED: Partial<SystemWords> = {
@@ -97,7 +97,7 @@ const wordsOf = (kind: string): Partial<SystemWords> | undefined =>
 export function systemName(id: string, kind: string, source?: Source): string {
   if (id === 'present') return say(wordsOf(kind)?.now ?? 'Heating, as now');
   if (id === 'heat-pump' && source !== undefined)
-    return say(source === 'ground' ? 'Heat pump, ground' : 'Heat pump, air');
+    return say(source === 'ground' ? 'Ground-source heat pump' : 'Air-source heat pump');
   return say(wordsOf(id)?.name ?? wordsOf(kind)?.name ?? 'Other heating');
 }
 
@@ -120,8 +120,8 @@ const WHY_LEFT_OUT: { readonly [why in WhyLeftOut]: string } = {
   'gas-not-said': phrase('Left out until somebody says whether there is gas here: {names}.'),
   'gas-here': phrase('Left out, since there is gas here: {names}.'),
   'no-room': phrase('Left out, since a flat has no room for a tank or a store: {names}.'),
-  'no-ground': phrase('Left out, since there is no ground of its own for pipes: {names}.'),
-  'not-electric': phrase('Left out, since no electric heaters stand here now: {names}.'),
+  'no-ground': phrase('Left out, since there is no garden for the pipes: {names}.'),
+  'not-electric': phrase('Left out, since there are no electric heaters now: {names}.'),
   'no-price': phrase('Left out, since nobody has typed its price and none is built in: {names}.'),
   chosen: phrase('Left out by the installer: {names}.'),
 };

@@ -100,7 +100,7 @@ function evidenceLine({ evidence }: ThreadInput, line: Line): ThreadLine {
 }
 
 function heatLine({ demand: { total } }: Appraisal, line: Line): ThreadLine {
-  if (!Number.isFinite(total.value)) return line('heat', say('needs a record, a heat loss or a floor area'), 'missing');
+  if (!Number.isFinite(total.value)) return line('heat', say('needs bills, a heat loss or a floor area'), 'missing');
   const spread = (total.high - total.low) / 2;
   const count = spokenCount(total.value);
   const result =
@@ -114,7 +114,7 @@ function machineLine({ machine: { whole } }: Appraisal, line: Line): ThreadLine 
   if (!Number.isFinite(whole.value)) return line('machine', say('needs a seasonal factor'), 'missing');
   return line(
     'machine',
-    say('factor {factor} for heat and hot water (H4)', { factor: factor(whole.value) }),
+    say('seasonal factor {factor} for heating and hot water (H4)', { factor: factor(whole.value) }),
     whole.grade,
   );
 }
@@ -140,7 +140,7 @@ function pricesLine({ prices, systems }: Appraisal, line: Line): ThreadLine {
 function costLine({ systems }: Appraisal, line: Line): ThreadLine {
   const pump = systems.find((system) => system.id === 'heat-pump');
   const cost = pump?.cost;
-  if (!cost || !Number.isFinite(cost.value)) return line('cost', say('needs heat, a machine and prices'), 'missing');
+  if (!cost || !Number.isFinite(cost.value)) return line('cost', say('needs heat, heat pump and prices'), 'missing');
   const range = poundsRange(cost.low, cost.high);
   const amount = spokenPounds(cost.value);
   return line('cost', say('{amount} a year; 8 in 10 homes like yours: {range}', { amount, range }), cost.grade);

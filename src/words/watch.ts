@@ -19,7 +19,7 @@ export function winterBillSentences(pump: Pick<SystemResult, 'monthly' | 'bought
       winter: spokenKWh(winter),
       year: spokenKWh(pump.bought.value),
     }),
-    say('{month} is likely to be the dearest month, at about {amount}.', {
+    say('{month} is likely to be the most expensive month, at about {amount}.', {
       month: monthNames()[dearest.month]!,
       amount: spokenPounds(dearest.pence),
     }),
@@ -30,7 +30,7 @@ export function winterBillSentences(pump: Pick<SystemResult, 'monthly' | 'bought
 export function watchSentences(): string[] {
   return [
     say('Read the meter on the first day of each month and write it down.'),
-    say('Keep the paper we gave you beside your bills.'),
+    say('Keep this estimate with your bills.'),
     say('Change one setting at a time, and wait two days before the next.'),
   ];
 }
@@ -38,8 +38,8 @@ export function watchSentences(): string[] {
 /** How often the level from which on to call is passed with nothing wrong, by the month and, where its units are given, by the year [kWh]. */
 export function warningSentence(yearKWh?: number): string {
   const [months, years] = [Math.round(1 / WARNED.month), Math.round(1 / WARNED.year)];
-  if (yearKWh === undefined) return say('1 usual month in {months} lies above it with nothing wrong.', { months });
-  return say('With nothing wrong 1 usual month in {months} lies above it, and 1 year in {years} above {units}.', {
+  if (yearKWh === undefined) return say('1 normal month in {months} is above it with nothing wrong.', { months });
+  return say('With nothing wrong, 1 normal month in {months} is above it, and 1 year in {years} above {units}.', {
     months,
     years,
     units: spokenKWh(yearKWh),
@@ -49,7 +49,7 @@ export function warningSentence(yearKWh?: number): string {
 /** When to call the installer. */
 export function callSentences(): string[] {
   return [
-    say('Call us if a month uses more than stands under “Call us above”.'),
+    say('Call us if a month uses more than the figure under “Call us above”.'),
     say('Call us if the rooms stay cold or the hot water runs out.'),
     say('Call us if the backup heater comes on day after day.'),
   ];
@@ -58,8 +58,8 @@ export function callSentences(): string[] {
 /** The usual cautions, for the household. */
 export function cautionSentences(): string[] {
   return [
-    say('Do not open the machine. It holds pressure, very hot water and live wires.'),
-    say('If you smell burning or a safety switch trips again, turn the machine off and call.'),
-    say('Work on wiring and on the cooling circuit is for certified people only.'),
+    say('Do not open the heat pump. It holds pressure, very hot water and live wires.'),
+    say('If you smell burning, or a breaker trips again, turn the heat pump off and call.'),
+    say('Only certified people may work on the wiring and the refrigerant circuit.'),
   ];
 }

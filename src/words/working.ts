@@ -52,7 +52,7 @@ export function workingValue(value: number | Shown, unit?: Shown): string {
     case 'p':
       return Math.abs(value) < 100 ? pence(value) : poundsAndPence(value);
     case 'p/kWh':
-      return say('{price} a unit', { price: pence(value) });
+      return say('{price} per kWh', { price: pence(value) });
     case 'GBP':
     case '£':
       return poundsAndPence(value * 100);

@@ -57,7 +57,7 @@ test('in the person’s own colours a dark button keeps its letters', async ({ d
   await desk.getByRole('link', { name: 'Larch Rise' }).click();
   await openStage(desk, 'Running cost');
   // Else the browser lays a plate in the colour of the paper behind letters of that same colour.
-  await expect(desk.getByRole('button', { name: 'Show it at the table' })).toHaveCSS('forced-color-adjust', 'none');
+  await expect(desk.getByRole('button', { name: 'Show the customer' })).toHaveCSS('forced-color-adjust', 'none');
 });
 
 test('older written estimates fold, so that the form for the next one stays near', async ({ desk, host }) => {

@@ -171,7 +171,7 @@ export async function takePicture(page: Page, name: string): Promise<void> {
 
 /** Walks through every page by the arrow key, calling `look` on each; answers how many there were. */
 export async function walkThrough(page: Page, look: (number: number) => Promise<void>): Promise<number> {
-  await page.getByRole('button', { name: 'Show it at the table' }).click();
+  await page.getByRole('button', { name: 'Show the customer' }).click();
   const counter = page.getByText(/^\d+ of \d+$/);
   const pages = Number((await counter.textContent())?.split(' of ')[1]);
   for (let number = 1; number <= pages; number++) {

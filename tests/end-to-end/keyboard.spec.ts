@@ -55,7 +55,7 @@ test('the whole path without a mouse', async ({ desk }) => {
     await keyboard.type('30/9/2026');
     await keyboard.press('Tab');
     await keyboard.type('900');
-    await expect(main).toContainText('So far 14,500 units of gas');
+    await expect(main).toContainText('So far 14,500 kWh of gas');
     await takePicture(desk, 'keyboard-grid');
     await pressAt(desk, 'Keep this evidence');
     await expect(main).toContainText('Gas');
@@ -80,10 +80,10 @@ test('the whole path without a mouse', async ({ desk }) => {
     await tabTo(desk, /^(measured|estimated|assumed)$/);
     await keyboard.press('ArrowRight');
     await typeAt(desk, 'People', '3');
-    await typeAt(desk, 'Heat loss on the design day', '6.1');
+    await typeAt(desk, 'Heat loss at design temperature', '6.1');
     await waitUntilKept(desk);
     await pressAt(desk, /^Heat pump/);
-    await typeAt(desk, 'Factor for the rooms', '3.7');
+    await typeAt(desk, 'Seasonal factor, rooms', '3.7');
     await expect(main).toContainText('What the meter sees');
   });
 
@@ -123,12 +123,12 @@ test('the whole path without a mouse', async ({ desk }) => {
     await tabTo(desk, 'Electricity');
     await keyboard.press('ArrowRight');
     await expect(main).toContainText('What if: electricity');
-    await pressAt(desk, /^As it is/);
+    await pressAt(desk, /^Reset/);
     await expect(main).not.toContainText('What if: electricity');
   });
 
   await test.step('the walk-through, its working, and back to where it was opened', async () => {
-    await pressAt(desk, 'Show it at the table');
+    await pressAt(desk, 'Show the customer');
     const counter = desk.getByText(/^\d+ of \d+$/);
     const pages = Number((await counter.textContent())?.split(' of ')[1]);
     for (let number = 1; number < pages; number++) {

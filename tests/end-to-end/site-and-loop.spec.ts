@@ -45,8 +45,8 @@ test('the machine’s year by the half-hour: chosen, typed, kept', async ({ desk
   await desk.reload();
   await expect(desk.getByLabel('COP, point 1')).toHaveValue('5.4');
   await expect(desk.getByLabel('Full: worked out by the half-hour')).toBeChecked();
-  await desk.getByLabel('Quick: factors typed').check();
-  await expect(desk.getByLabel('Factor for the rooms')).toBeVisible();
+  await desk.getByLabel('Quick: type the seasonal factors').check();
+  await expect(desk.getByLabel('Seasonal factor, rooms')).toBeVisible();
 });
 
 for (const reducedMotion of ['reduce', 'no-preference'] as const) {
@@ -54,7 +54,7 @@ for (const reducedMotion of ['reduce', 'no-preference'] as const) {
     await desk.emulateMedia({ reducedMotion });
     await openHome(desk);
     await openStage(desk, 'Running cost');
-    await desk.getByRole('button', { name: 'Show it at the table' }).click();
+    await desk.getByRole('button', { name: 'Show the customer' }).click();
     for (const page of ['1', '2']) {
       await expect(desk.getByText(new RegExp(`^${page} of \\d+$`))).toBeVisible();
       await desk.keyboard.press('ArrowRight');
@@ -101,10 +101,10 @@ test('inside an air machine: air, fan and frost, and no ground', async ({ desk }
   await openHome(desk);
   await openStage(desk, 'Heat pump');
   await desk.getByLabel('Full: worked out by the half-hour').check();
-  await desk.getByRole('group', { name: 'Takes its heat from' }).getByLabel('the air').check();
-  await expect(main(desk)).toContainText('Most output, coldest day');
+  await desk.getByRole('group', { name: 'Heat source' }).getByLabel('the air').check();
+  await expect(main(desk)).toContainText('Maximum output, coldest day');
   await openStage(desk, 'Running cost');
-  await desk.getByRole('button', { name: 'Show it at the table' }).click();
+  await desk.getByRole('button', { name: 'Show the customer' }).click();
   for (const page of ['1', '2']) {
     await expect(desk.getByText(new RegExp(`^${page} of \\d+$`))).toBeVisible();
     await desk.keyboard.press('ArrowRight');
@@ -118,7 +118,7 @@ test('inside an air machine: air, fan and frost, and no ground', async ({ desk }
   const given = (await sentence.textContent())!.match(/[\d.]+\d|\d/g)!.map(Number);
   // Air and compressor make what the house gets, each said to a tenth.
   expect(Math.abs(given[0]! + given[1]! - given[2]!)).toBeLessThan(0.16);
-  await expect(inside).toContainText('fan and frost:');
+  await expect(inside).toContainText('fan and defrost:');
   for (const step of ['Outdoor air', 'Evaporator', 'Compressor', 'Condenser', 'The house', 'Expansion valve']) {
     await desk.keyboard.press('ArrowRight');
     await expect(inside.getByRole('button', { name: step })).toHaveAttribute('aria-current', 'step');
@@ -127,7 +127,7 @@ test('inside an air machine: air, fan and frost, and no ground', async ({ desk }
   expect(await findInaccessible(desk)).toEqual([]);
   await takePicture(desk, 'inside-air');
   await desk.keyboard.press('t');
-  await expect(inside.getByRole('row', { name: /Melting frost, on average/ })).toContainText('units an hour');
+  await expect(inside.getByRole('row', { name: /Melting frost, on average/ })).toContainText('kWh an hour');
   await desk.keyboard.press('t');
   await inside.getByRole('button', { name: 'How we know' }).click();
   await expect(desk.getByRole('dialog', { name: 'How we know' })).toContainText('All from the meter');

@@ -73,7 +73,7 @@ test('the logo of the installer is shown, printed on the paper, and taken away a
 test('a page left out of the walk stays out, and comes back', async ({ desk }) => {
   await desk.getByRole('link', { name: 'Larch Rise' }).click();
   await openStage(desk, 'Running cost');
-  await desk.getByRole('button', { name: 'Show it at the table' }).click();
+  await desk.getByRole('button', { name: 'Show the customer' }).click();
   const counter = desk.getByText(/^\d+ of \d+$/);
   const all = Number((await counter.textContent())!.split(' of ')[1]);
   await desk.keyboard.press('n');
@@ -87,7 +87,7 @@ test('a page left out of the walk stays out, and comes back', async ({ desk }) =
   await desk.getByRole('button', { name: 'Close' }).click();
   await waitUntilKept(desk);
   await desk.reload();
-  await desk.getByRole('button', { name: 'Show it at the table' }).click();
+  await desk.getByRole('button', { name: 'Show the customer' }).click();
   await expect(counter).toHaveText(`1 of ${all - 1}`);
   await desk.keyboard.press('n');
   await desk.getByText(`Pages shown: ${all - 1} of ${all}`).click();

@@ -117,23 +117,23 @@ test('from an empty household to the leave-behind and a bill check', async ({ de
     await typeInto(desk, 'Postcode', 'DE6');
     await typeInto(desk, 'Floor area', '96');
     await typeInto(desk, 'People', '3');
-    await typeInto(desk, 'Heat loss on the design day', '6.1');
-    await typeInto(desk, 'Outdoors on the design day', '-3.4');
+    await typeInto(desk, 'Heat loss at design temperature', '6.1');
+    await typeInto(desk, 'Design outdoor temperature', '-3.4');
     await expect(main(desk)).toContainText('From the heat loss');
     // A heat loss of nothing is refused in words, and the last good one stays.
-    await typeInto(desk, 'Heat loss on the design day', '0');
+    await typeInto(desk, 'Heat loss at design temperature', '0');
     await expect(main(desk)).toContainText('0 kW is outside');
-    await typeInto(desk, 'Heat loss on the design day', '6.1');
+    await typeInto(desk, 'Heat loss at design temperature', '6.1');
     await takePicture(desk, 'path-heat');
   });
 
   await test.step('a seasonal factor, with its boundary', async () => {
     await openStage(desk, 'Heat pump');
-    await typeInto(desk, 'Factor for the rooms', '9');
+    await typeInto(desk, 'Seasonal factor, rooms', '9');
     await expect(main(desk)).toContainText('9 is outside 1 to 8');
-    await typeInto(desk, 'Factor for the rooms', '3.7');
+    await typeInto(desk, 'Seasonal factor, rooms', '3.7');
     await typeInto(desk, 'Factor for hot water', '2.8');
-    await desk.getByLabel('These factors count', { exact: true }).selectOption('H3');
+    await desk.getByLabel('These factors include', { exact: true }).selectOption('H3');
     await expect(main(desk)).toContainText('What the meter sees');
     await takePicture(desk, 'path-machine');
   });
@@ -196,7 +196,12 @@ test('from an empty household to the leave-behind and a bill check', async ({ de
 
   await test.step('what it costs beside the others, and the what-if at once', async () => {
     await openStage(desk, 'Running cost');
-    for (const name of ['Heat pump, ground', 'Gas boiler', 'Heat pump, air', 'Left out, since there is gas here']) {
+    for (const name of [
+      'Ground-source heat pump',
+      'Gas boiler',
+      'Air-source heat pump',
+      'Left out, since there is gas here',
+    ]) {
       await expect(main(desk)).toContainText(name);
     }
     await expect(main(desk).locator('[data-system="oil"]')).toHaveCount(0);

@@ -17,7 +17,7 @@ export function bridgeTable({ steps, expected }: BridgeSeries): ChartTable {
     : [];
   return {
     caption: say('From the estimate to the bill. The steps add up to the difference to the penny.'),
-    columns: [{ name: say('Step') }, { name: say('Amount'), number: true }, { name: say('How far to trust it') }],
+    columns: [{ name: say('Step') }, { name: say('Amount'), number: true }, { name: say('How sure it is') }],
     rows: [...rows, ...range],
   };
 }

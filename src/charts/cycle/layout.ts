@@ -56,7 +56,7 @@ export interface CycleLayout {
 }
 
 const besideText = ({ fanKW, frostKW }: AirSide) =>
-  say('fan and frost: {amount}', { amount: unitsAnHour(fanKW + frostKW) });
+  say('fan and defrost: {amount}', { amount: unitsAnHour(fanKW + frostKW) });
 
 const MOST_BAND = 2.6;
 const LEAST_BAND = 2;

@@ -45,9 +45,9 @@ function readingsOf(step: CycleStep, loop: HouseholdLoop, from: HeatFrom, air: A
     case 'ground':
       return [
         warm(from === 'air' ? say('Air in') : say('From the ground'), loop.brineInC),
-        warm(from === 'air' ? say('Air out') : say('Back to it'), loop.brineOutC),
+        warm(from === 'air' ? say('Air out') : say('Back to the ground'), loop.brineOutC),
         heat(say('Heat taken'), loop.groundKW),
-        ...(air ? [heat(say('Fan'), air.fanKW), heat(say('Melting frost, on average'), air.frostKW)] : []),
+        ...(air ? [heat(say('Fan'), air.fanKW), heat(say('Defrost, on average'), air.frostKW)] : []),
       ];
     case 'evaporator':
       return [
@@ -75,7 +75,7 @@ function readingsOf(step: CycleStep, loop: HouseholdLoop, from: HeatFrom, air: A
     case 'house':
       return [warm(say('Flow'), loop.flowC), warm(say('Return'), loop.returnC), heat(say('Heat given'), loop.houseKW)];
     case 'valve':
-      return [warm(say('Liquid before'), loop.liquidC), warm(say('Cold mix behind'), loop.afterValveC)];
+      return [warm(say('Liquid before'), loop.liquidC), warm(say('Cold mixture after'), loop.afterValveC)];
   }
 }
 

@@ -4,10 +4,9 @@ import type { CycleSeries } from './series.ts';
 
 export function cycleTable({ places, loop }: CycleSeries): ChartTable {
   return {
-    caption: say(
-      'The round of the heat at this moment, with {refrigerant} in the machine. Pressures as a gauge shows them.',
-      { refrigerant: loop.refrigerant },
-    ),
+    caption: say('The refrigerant cycle at this moment, with {refrigerant}. Pressures as a gauge shows them.', {
+      refrigerant: loop.refrigerant,
+    }),
     columns: [{ name: say('Place') }, { name: say('What') }, { name: say('How much'), number: true }],
     rows: places.flatMap((place) =>
       place.readings.map((reading) => ({

@@ -50,7 +50,8 @@ export function layOutDriver(
   const axis = axisFor([...points.map(({ costPence }) => costPence), place.highestPence ?? 0], 4, 100);
   const money = axis.ticks.map((value) => ({ value, label: spokenPounds(value) }));
   const left =
-    Math.max(...[...money.map(({ label }) => label), say('factor')].map((text) => textWidth(text, faint))) + 10;
+    Math.max(...[...money.map(({ label }) => label), say('seasonal factor')].map((text) => textWidth(text, faint))) +
+    10;
   const right = width - font * 1.6;
   const top = font * 1.9;
   const bottom = height - faint * 4.1;

@@ -63,7 +63,7 @@ function Painted({ layout }: { readonly layout: DriverLayout }) {
         </g>
       ))}
       <text className="faint" x={left - 8} y={bottom + faint * 2.6} fontSize={faint} textAnchor="end">
-        {say('factor')}
+        {say('seasonal factor')}
       </text>
       <text className="faint" x={(left + right) / 2} y={bottom + faint * 3.9} fontSize={faint} textAnchor="middle">
         {layout.name}

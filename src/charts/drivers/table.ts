@@ -13,7 +13,7 @@ export function driverTable({ name, now, points }: Driver): ChartTable {
     columns: [
       { name: driverName(name) },
       { name: say('Cost of a year'), number: true },
-      { name: say('Factor'), number: true },
+      { name: say('Seasonal factor'), number: true },
     ],
     rows: points.map(({ at, costPence, factor: reached }) => ({
       cells: [
@@ -31,7 +31,10 @@ export function emitterTable(cases: readonly EmitterCase[]): ChartTable {
     caption: `${caption()} ${say('8 in 10 homes like yours lie between low and high.')}`,
     columns: [
       { name: say('Emitters') },
-      ...[say('As reckoned'), say('Low'), say('High'), say('Factor')].map((name) => ({ name, number: true })),
+      ...[say('As worked out'), say('Low'), say('High'), say('Seasonal factor')].map((name) => ({
+        name,
+        number: true,
+      })),
     ],
     rows: cases.map((one) => ({
       cells: [

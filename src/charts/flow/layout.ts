@@ -62,8 +62,8 @@ export function layOutFlow(
   ]);
   const going = there([
     { kind: 'rooms', name: say('rooms'), kWh: flow.roomsKWh },
-    { kind: 'taps', name: say('taps'), kWh: flow.tapsKWh },
-    { kind: 'lost', name: say('no heat of any room'), kWh: flow.lostKWh },
+    { kind: 'taps', name: say('hot water'), kWh: flow.tapsKWh },
+    { kind: 'lost', name: say('no heat for the rooms'), kWh: flow.lostKWh },
   ]);
   const wordWidth = (parts: readonly Part[]) =>
     Math.max(...parts.map(({ name, kWh }) => Math.max(textWidth(name, font, true), textWidth(spokenKWh(kWh), faint))));

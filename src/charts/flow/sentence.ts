@@ -2,7 +2,7 @@ import { spokenCount, spokenKWh } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 import { type FlowInput, flowSeries } from './series.ts';
 
-export const flowName = () => say('From ground and meter to rooms and taps');
+export const flowName = () => say('From ground and meter to rooms and hot water');
 
 /** "In a year 9,690 units from the ground and 4,210 from the meter become 11,800 units for the rooms and 2,060 for the taps." */
 export function flowSentence(input: FlowInput): string {
@@ -29,5 +29,5 @@ export function flowSentence(input: FlowInput): string {
   const said = { ...values, comes };
   if (tapsKWh <= 0) return say('{comes} become {rooms} of heat for the rooms.', said);
   if (roomsKWh <= 0) return say('{comes} become {taps} of hot water.', said);
-  return say('{comes} become {rooms} for the rooms and {tapsCount} for the taps.', said);
+  return say('{comes} become {rooms} for the rooms and {tapsCount} for hot water.', said);
 }

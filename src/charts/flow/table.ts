@@ -29,8 +29,8 @@ export function flowTable(input: FlowInput): ChartTable {
           ),
           row(say('From the meter'), say('comes in'), flow.meterKWh),
           row(say('Rooms'), say('goes out'), flow.roomsKWh, true),
-          row(say('Taps'), say('goes out'), flow.tapsKWh, true),
-          ...(flow.lostKWh > 0 ? [row(say('No heat of any room'), say('goes out'), flow.lostKWh)] : []),
+          row(say('Hot water'), say('goes out'), flow.tapsKWh, true),
+          ...(flow.lostKWh > 0 ? [row(say('No heat for the rooms'), say('goes out'), flow.lostKWh)] : []),
         ]
       : [],
   };

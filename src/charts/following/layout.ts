@@ -52,7 +52,7 @@ const markNames = () => ({
   actual: say('the meter'),
   band: say('estimated, in'),
   band2: say('this weather'),
-  estimated: say('usual weather'),
+  estimated: say('normal weather'),
 });
 
 const sound = (value: number): number => (Number.isFinite(value) ? Math.max(0, value) : 0);

@@ -10,13 +10,13 @@ export function followingTable({ months }: FollowingSeries): ChartTable {
     columns: [
       { name: say('Month') },
       { name: say('Days'), number: true },
-      { name: say('In usual weather'), number: true },
+      { name: say('In normal weather'), number: true },
       { name: say('In this weather'), number: true },
       { name: say('Low'), number: true },
       { name: say('High'), number: true },
       { name: say('Meter'), number: true },
       { name: say('It lies') },
-      { name: say('Gap so far'), number: true },
+      { name: say('Difference so far'), number: true },
     ],
     rows: months.map((month) => ({
       cells: [

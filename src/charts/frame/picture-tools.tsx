@@ -33,7 +33,7 @@ export function PictureTools(props: {
       say('This browser does not let the picture be copied. Save it as PNG instead.'),
     );
   const saveAsPng = () =>
-    paint(saveDots, '', say('This browser could not paint the picture as PNG. Save the picture as it is instead.'));
+    paint(saveDots, '', say('This browser could not save the picture as PNG. Save the picture as it is instead.'));
   const of = <span className="unseen">: {name}</span>;
   return (
     <>

@@ -10,7 +10,7 @@ export function monthPartsTable(parts: MonthParts): ChartTable {
     caption:
       parts.what === 'heat'
         ? say('Heat needed in a typical year, by month.')
-        : say('Cost by month of a typical year. Fixed is the standing charge and the service, shared out.'),
+        : say('Cost by month of a typical year. Fixed means standing charge and service, spread evenly.'),
     columns: [
       { name: say('Month') },
       { name: capitalised(parts.lower.name), number: true },

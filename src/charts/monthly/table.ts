@@ -11,7 +11,7 @@ export function monthlyTable({ rows, pumpName, besideName }: MonthlySeries): Cha
   const pick = (row: { pump: number | null; beside: number | null }) =>
     besideName ? [cell(row.pump), cell(row.beside)] : [cell(row.pump)];
   return {
-    caption: say('Units, standing charge and service together, by month of a typical year.'),
+    caption: say('Energy, standing charge and service together, by month of a typical year.'),
     columns: [
       { name: say('Month') },
       { name: pumpName, number: true },

@@ -33,7 +33,7 @@ export function factorRows(machine: MachineResult): RangeRow[] {
   const range = (low: number, high: number) => say('{low} to {high}', { low: factor(low), high: factor(high) });
   return [
     {
-      name: say('This machine, all counted'),
+      name: say('This heat pump, everything counted'),
       kind: 'pump',
       grade: whole.grade,
       low: whole.low,
@@ -74,7 +74,7 @@ export function estimateRows(demand: Demand): RangeRow[] {
   return [
     ...rows,
     {
-      name: say('What the sums rest on'),
+      name: say('What the sums are based on'),
       kind: 'sum',
       grade,
       low: Math.max(0, low),

@@ -30,7 +30,7 @@ export function factorTable(machine: MachineResult): ChartTable {
     say('Seasonal factor at {boundary}. 8 in 10 homes like yours lie between low and high.', {
       boundary: machine.fieldSpread.boundary,
     }),
-    [say('What'), say('As reckoned')],
+    [say('What'), say('As worked out')],
     factorRows(machine),
     (value) => grouped(value, 2),
   );

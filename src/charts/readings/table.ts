@@ -29,7 +29,7 @@ export function readingsTable({ readings, unit }: ReadingsSeries): ChartTable {
     });
   }
   return {
-    caption: unit === '°C' ? say('Mean of each day.') : say('Sum of each day.'),
+    caption: unit === '°C' ? say('Average of each day.') : say('Sum of each day.'),
     columns: [{ name: say('Day') }, { name: unit, number: true }, { name: say('Missing'), number: true }],
     rows: [...days].map(([name, day]) => ({
       cells: [

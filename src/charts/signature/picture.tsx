@@ -68,7 +68,7 @@ function Painted(props: {
         stroke="var(--ink)"
         strokeWidth={1.5}
         label={{
-          value: say('outside, mean of the day'),
+          value: say('outside, average of the day'),
           position: 'bottom',
           offset: 2,
           fontSize: faint,
@@ -135,7 +135,7 @@ function Painted(props: {
         />
       ) : null}
       <text className="faint" x={4} y={font} fontSize={faint}>
-        {say('units of {carrier} a day', { carrier: carrierName(series.carrier) })}
+        {say('kWh of {carrier} a day', { carrier: carrierName(series.carrier) })}
       </text>
     </ComposedChart>
   );

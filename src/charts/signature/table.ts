@@ -13,11 +13,11 @@ export function signatureTable(series: SignatureSeries): ChartTable {
   const line = (outdoorC: number) =>
     series.basePerDayKWh + series.slopeKWhPerKDay * Math.max(0, series.baseC - outdoorC);
   return {
-    caption: say('Mean use a day by outdoor temperature, and the line laid through it.'),
+    caption: say('Average use a day by outdoor temperature, and the line through it.'),
     columns: [
       { name: say('Outside, °C') },
       { name: series.period === 'day' ? say('Days') : say('Bills'), number: true },
-      { name: say('Mean use, kWh a day'), number: true },
+      { name: say('Average use, kWh a day'), number: true },
       { name: say('The line, kWh a day'), number: true },
     ],
     rows: [...bins]

@@ -15,7 +15,7 @@ export function yearsAheadTable(years: readonly YearAhead[]): ChartTable {
     caption: say('What the meter should show in a year to come. 8 such years in 10 lie between low and high.'),
     columns: [
       { name: say('Year') },
-      ...[say('degree days'), say('units (kWh)'), say('low'), say('high')].map((name) => ({ name, number: true })),
+      ...[say('degree days'), say('kWh'), say('low'), say('high')].map((name) => ({ name, number: true })),
     ],
     rows: years.map(({ winter, degreeDays, kWh, low, high }) => ({
       cells: [say(WINTERS[winter]), ...[degreeDays, kWh, low, high].map((value) => grouped(value))],

@@ -10,7 +10,7 @@ export function spreadTable(rows: readonly SpreadRow[]): ChartTable {
     caption: say('Cost of heating and hot water, a year. 8 in 10 homes like yours lie between low and high.'),
     columns: [
       { name: say('Way of heating') },
-      { name: say('As reckoned'), number: true },
+      { name: say('As worked out'), number: true },
       { name: say('Low'), number: true },
       { name: say('High'), number: true },
       ...(withDesign ? [{ name: say('As designed'), number: true }] : []),

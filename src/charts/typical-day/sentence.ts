@@ -20,9 +20,12 @@ export function daySentence(series: DaySeries): string {
     at,
   };
   if (!series.otherwiseKW)
-    return say('On the mean of {days, plural, one {# day} other {# days}} the meter shows {power} kW at {at}.', values);
+    return say(
+      'On average over {days, plural, one {# day} other {# days}} the meter shows {power} kW at {at}.',
+      values,
+    );
   return say(
-    'On the mean of {days, plural, one {# day} other {# days}} the meter shows {power} kW at {at}, against {otherPower} kW on days as cold.',
+    'On average over {days, plural, one {# day} other {# days}} the meter shows {power} kW at {at}, compared with {otherPower} kW on days as cold.',
     { ...values, otherPower: grouped(series.otherwiseKW[place] ?? Number.NaN, 1) },
   );
 }

@@ -9,7 +9,7 @@ const kW = (value: number): string => (Number.isFinite(value) ? `${grouped(value
 export function dayTable(series: DaySeries): ChartTable {
   const { otherwiseKW } = series;
   return {
-    caption: say('Mean power by the clock: {finding}.', { finding: uncapitalised(series.name) }),
+    caption: say('Average power by the clock: {finding}.', { finding: uncapitalised(series.name) }),
     columns: [
       { name: say('From') },
       { name: say('These days'), number: true },

@@ -61,7 +61,7 @@ const LARGEST_TILE = 44;
 /** Units with the shortest word there is for them, so that three groups stand beside each other. */
 const shortUnits = (kWh: number): string =>
   Number.isFinite(kWh)
-    ? say('{count, select, 1 {1 unit} other {{count} units}}', { count: spokenCount(kWh) })
+    ? say('{count, select, 1 {1 kWh} other {{count} kWh}}', { count: spokenCount(kWh) })
     : spokenKWh(kWh);
 
 export function layOutUnits(
@@ -79,7 +79,7 @@ export function layOutUnits(
       below: say('{units} · no charge', { units: shortUnits(sourceKWh) }),
     },
     {
-      title: say('heat in rooms and taps'),
+      title: say('heat for rooms and hot water'),
       below:
         tileKWh > 0
           ? say('{units} · one tile is {tile}', { units: shortUnits(input.heatKWh), tile: spokenCount(tileKWh) })

@@ -5,11 +5,11 @@ import type { UnitsInput } from './layout.ts';
 
 export function unitsTable({ meterKWh, heatKWh, meterPence, source }: UnitsInput): ChartTable {
   return {
-    caption: say('Heat for rooms and taps in a typical year, and where it comes from.'),
+    caption: say('Heat for rooms and hot water in a typical year, and where it comes from.'),
     columns: [
       { name: say('Heat') },
       { name: say('A year'), number: true },
-      { name: say('Paid for units'), number: true },
+      { name: say('Paid for energy'), number: true },
     ],
     rows: [
       { cells: [say('From the meter'), exactKWh(meterKWh), exactPounds(meterPence)] },
@@ -20,7 +20,7 @@ export function unitsTable({ meterKWh, heatKWh, meterPence, source }: UnitsInput
           exactPounds(0),
         ],
       },
-      { cells: [say('In rooms and taps'), exactKWh(heatKWh), exactPounds(meterPence)], ours: true },
+      { cells: [say('In rooms and hot water'), exactKWh(heatKWh), exactPounds(meterPence)], ours: true },
     ],
   };
 }

@@ -26,7 +26,7 @@ export function weekPricesTable({ steps, bands }: WeekPrices): ChartTable {
   });
   const share = new Map(bands.map((band) => [sayTold(band.name), percent(band.share)]));
   return {
-    caption: say('Price of a unit through a week, VAT included.'),
+    caption: say('Price per kWh through a week, VAT included.'),
     columns: [
       { name: say('Days') },
       { name: say('Hours') },

@@ -18,7 +18,7 @@ function Painted({ layout }: { readonly layout: YearsLayout }) {
   return (
     <svg viewBox={`0 0 ${width} ${height}`} width={width} height={height} aria-hidden="true">
       <text className="faint" x={0} y={faint} fontSize={faint}>
-        {say('paid in all, in the money of today')}
+        {say('paid in total, in today’s money')}
       </text>
       {layout.moneyTicks.map((tick) => (
         <g key={tick.label}>

@@ -9,7 +9,7 @@ const cells = ({ value, low, high }: YearPoint) => [value, low, high].map(exactP
 export function yearsTable({ kind, pump, beside }: YearsSeries): ChartTable {
   return {
     caption: say(
-      '{kind, select, whole {Purchase and running costs} other {Running costs alone}}, paid in all by the end of each year, in the money of today. 8 in 10 homes like yours lie between low and high.',
+      '{kind, select, whole {Purchase and running costs} other {Running costs alone}}, paid in total by the end of each year, in today’s money. 8 in 10 homes like yours lie between low and high.',
       { kind },
     ),
     columns: [

@@ -103,7 +103,7 @@ function PartsTable({ parts }: { readonly parts: LetterParts }) {
         <tr>
           <th scope="col">{say('From an even share of the year to the bill')}</th>
           <NumberHead>{say('Amount')}</NumberHead>
-          <th scope="col">{say('How far to trust it')}</th>
+          <th scope="col">{say('How sure it is')}</th>
         </tr>
       </thead>
       <tbody>

@@ -54,7 +54,7 @@ export function BesidePart({ parts }: { readonly parts: EstimateParts }) {
               <TwentyPicture savingsPence={versus.twenty} size="paper" width={PAPER_WIDTH} height={132} />
             </div>
             <figcaption>
-              {say('Against {other}.', { other: systemInSentence(beside.id, beside.kind) })}{' '}
+              {say('Compared with {other}.', { other: systemInSentence(beside.id, beside.kind) })}{' '}
               {driversSentence(appraisal.drivers)}
             </figcaption>
           </figure>

@@ -11,7 +11,7 @@ export function FuturesPart({ parts }: { readonly parts: EstimateParts }) {
     <section className="follows">
       <h2>{say('Twenty futures')}</h2>
       <p className="plain">
-        {say('Against {other}.', { other: systemInSentence(beside.id, beside.kind) })}{' '}
+        {say('Compared with {other}.', { other: systemInSentence(beside.id, beside.kind) })}{' '}
         {say('Worst to best for the heat pump, a year: {list}.', {
           list: versus.twenty.map(sayDifference).join(', '),
         })}

@@ -42,7 +42,7 @@ export function BalanceLines({ appraisal }: { readonly appraisal: Appraisal }) {
   ];
   return (
     <section aria-labelledby="balance">
-      <h3 id="balance">{say('Where the balance tips')}</h3>
+      <h3 id="balance">{say('Break-even')}</h3>
       {versus && beside ? (
         <>
           <p className="explain">{differenceSentence(appraisal)}</p>
@@ -71,7 +71,7 @@ export function BalanceLines({ appraisal }: { readonly appraisal: Appraisal }) {
       </p>
       {standing ? <p className="explain">{standing}</p> : null}
       <p className="explain">
-        {winterSentence(pump)} <HowWeKnow find={find} about={say('Where the balance tips')} plain />
+        {winterSentence(pump)} <HowWeKnow find={find} about={say('Break-even')} plain />
       </p>
     </section>
   );

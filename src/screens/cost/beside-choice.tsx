@@ -9,11 +9,9 @@ export function BesideChoice() {
   const { household, appraisal, change } = useHousehold();
   return (
     <details className="beside-choice screen-only">
-      <summary className="quiet small">
-        {leftOutSentence(appraisal) || say('Every way of heating stands here.')}
-      </summary>
+      <summary className="quiet small">{leftOutSentence(appraisal) || say('Every kind of heating is shown.')}</summary>
       <fieldset className="fields">
-        <legend>{say('Stands beside the heat pump')}</legend>
+        <legend>{say('Compared with the heat pump')}</legend>
         {choosable(household).map((system) => (
           <TickField
             key={system}

@@ -14,7 +14,7 @@ const drawTwenty = (appraisal: Appraisal) => <TwentyFigure appraisal={appraisal}
 const drawMonths = (appraisal: Appraisal) => <MonthsFigure appraisal={appraisal} />;
 const drawMadeOf = (appraisal: Appraisal) => (
   <section aria-labelledby="made-of">
-    <h3 id="made-of">{say('What it is made of')}</h3>
+    <h3 id="made-of">{say('What the cost is made of')}</h3>
     <SystemsTable appraisal={appraisal} />
   </section>
 );

@@ -49,7 +49,7 @@ export function CostStage() {
         <WhatIfRow state={state} />
         <div className="actions">
           <button type="button" className="main" onClick={() => goTo('walk')}>
-            {say('Show it at the table')}
+            {say('Show the customer')}
           </button>
           <button type="button" onClick={() => goTo('estimate')}>
             {say('Save the written estimate')}
@@ -57,7 +57,7 @@ export function CostStage() {
           <button type="button" aria-pressed={asTable} onClick={() => setAsTable(!asTable)}>
             {asTable ? say('As a picture') : say('All as a table')}
           </button>
-          <span className="quiet small push">{say('underlined figures open their working')}</span>
+          <span className="quiet small push">{say('underlined figures show how they were worked out')}</span>
         </div>
       </div>
       {QUESTIONS}

@@ -84,7 +84,7 @@ export function listKnobs(household: Household, appraisal: Appraisal): Knob[] {
     knobOf({
       name: 'flow',
       field: 'flowC',
-      label: emitters === 'floor' ? say('Floor water') : say('Radiator water'),
+      label: emitters === 'floor' ? say('Flow temperature') : say('Flow temperature'),
       unit: '°C',
       min: 30,
       max: 60,

@@ -41,7 +41,7 @@ export function LifetimeSection({ appraisal }: { readonly appraisal: Appraisal }
   const toPrices = (
     <p className="explain">
       <button type="button" className="plain" onClick={() => goTo('prices')}>
-        {lifetime.kind === 'whole' ? say('Change what it costs to put in') : say('Say what it costs to put in')}
+        {lifetime.kind === 'whole' ? say('Change price and grant') : say('Type price and grant')}
       </button>
     </p>
   );

@@ -9,8 +9,8 @@ import { useHousehold } from '../household-context.tsx';
 import { FigureButton } from '../shared/spoken.tsx';
 
 const HEADS = [
-  phrase('Units bought, kWh'),
-  phrase('For units'),
+  phrase('Energy bought, kWh'),
+  phrase('Energy'),
   phrase('Standing'),
   phrase('Service'),
   phrase('Together'),

@@ -22,7 +22,7 @@ export function TwentyFigure({ appraisal }: { readonly appraisal: Appraisal }) {
         table={twentyTable(versus.twenty)}
         known={<HowWeKnow find={() => [rangedWorking(versus.saving)]} about={twentyName()} plain />}
         note={[
-          say('Against {other}.', { other: systemInSentence(beside.id, beside.kind) }),
+          say('Compared with {other}.', { other: systemInSentence(beside.id, beside.kind) }),
           dotsSentence(),
           driversSentence(appraisal.drivers),
         ].join(' ')}

@@ -16,8 +16,8 @@ export function WhatIfRow(props: { readonly state: WhatIfState; readonly only?: 
       ))}
       {/* Not disabled: the focus would fall out of the page with the press that takes everything back. */}
       <button type="button" className="plain what-if-reset" aria-disabled={!changed} onClick={reset}>
-        {say('As it is')}
-        <span className="unseen">{say(': takes every what-if back')}</span>
+        {say('Reset')}
+        <span className="unseen">{say(': every slider back to today')}</span>
       </button>
     </fieldset>
   );

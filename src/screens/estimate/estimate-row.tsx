@@ -31,9 +31,9 @@ function Taken({ summary }: { readonly summary: EstimateSummary }) {
   if (taken?.estimateId === summary.id)
     return (
       <p className="taken">
-        {say('taken on {date}', { date: longDate(taken.on) })}{' '}
+        {say('accepted on {date}', { date: longDate(taken.on) })}{' '}
         <button type="button" className="plain" onClick={() => change(({ taken: _, ...before }) => before)}>
-          {say('not taken')}
+          {say('not accepted')}
         </button>
       </p>
     );
@@ -48,7 +48,7 @@ function Taken({ summary }: { readonly summary: EstimateSummary }) {
         }))
       }
     >
-      {say('The household took this one')}
+      {say('The household accepted this offer')}
     </button>
   );
 }

@@ -47,10 +47,10 @@ export function OffersTable() {
                   ))}
                   <td>
                     {isInHand ? (
-                      say('in hand')
+                      say('shown')
                     ) : (
                       <button type="button" onClick={() => change((before) => takeInHand(before, offer.id))}>
-                        {say('Take it in hand')}
+                        {say('Show this offer')}
                       </button>
                     )}
                   </td>

@@ -29,7 +29,7 @@ export function listChanges(estimate: WrittenEstimate, now: Now): string[] {
   compare(say('electricity'), priceThen(was.prices.electricityPencePerKWh), pence(is.prices.electricityPencePerKWh));
   compare(say('gas'), priceThen(was.prices.gasPencePerKWh), pence(is.prices.gasPencePerKWh));
   compare(say('heat'), `${spokenCount(was.demand.total.value)} kWh`, `${spokenCount(is.demand.total.value)} kWh`);
-  compare(say('factor'), factor(was.machine.whole.value), factor(is.machine.whole.value));
+  compare(say('seasonal factor'), factor(was.machine.whole.value), factor(is.machine.whole.value));
   compare(say('records'), String(estimate.evidence.length), String(now.series.length));
   compare(say('model'), was.modelVersion, is.modelVersion);
   return changes;

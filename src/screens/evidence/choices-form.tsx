@@ -25,7 +25,7 @@ const ROLES: readonly Choice<NonNullable<IntakeChoices['role']>>[] = [
   { value: 'generation', label: phrase('what the home makes itself') },
   { value: 'heat-output', label: phrase('heat given out') },
   { value: 'weather', label: phrase('weather') },
-  { value: 'machine', label: phrase('a temperature of the machine') },
+  { value: 'machine', label: phrase('a temperature of the heat pump') },
 ];
 const DAY_ORDERS: readonly Choice<'day' | 'month'>[] = [
   { value: 'day', label: phrase('day first: 3/4 is 3 April') },

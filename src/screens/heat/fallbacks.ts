@@ -36,7 +36,7 @@ export function fallbackFor(field: FallbackField, household: Household, appraisa
       return fallback(formatPlain(FLOOR_AREA_M2), say('a typical British home.'));
     case 'people':
       return area === undefined
-        ? fallback(formatPlain(PEOPLE), say('the mean British household.'))
+        ? fallback(formatPlain(PEOPLE), say('the average British household.'))
         : fallback(grouped(peopleOfFloorArea(area), 1), say('as many as usually live on this floor area.'));
     case 'designOutdoorC': {
       const taken = appraisal.questions.find((question) => question.code === 'design-temperature-assumed')?.data;
@@ -48,14 +48,17 @@ export function fallbackFor(field: FallbackField, household: Household, appraisa
         : fallback('', say('the nearest place in the table, once a heat loss is typed.'));
     }
     case 'roomC':
-      return fallback(formatPlain(ROOM_C), say('what most British homes keep.'));
+      return fallback(formatPlain(ROOM_C), say('as in most British homes.'));
     case 'baseC':
       return household.heat.roomC || household.heat.heatLossKW
         ? fallback(
             grouped(appraisal.demand.baseC, 1),
             say('room temperature less what people, sun and appliances give.'),
           )
-        : fallback(grouped(appraisal.demand.signature?.baseC ?? BASE_C, 1), say('the record, or common practice.'));
+        : fallback(
+            grouped(appraisal.demand.signature?.baseC ?? BASE_C, 1),
+            say('your own readings, or common practice.'),
+          );
     case 'efficiency': {
       const { system } = household.present;
       const row = reference.efficiency[system === 'heat-pump' || system === 'other' ? 'gas-condensing' : system];
@@ -70,11 +73,11 @@ export function fallbackFor(field: FallbackField, household: Household, appraisa
     case 'cylinderLossKWhPerDay': {
       const litres = household.hotWater.cylinderLitres?.value ?? CYLINDER_LITRES;
       const loss = cylinderLossKWhPerDay({ litres, foamMm: FOAM_MM, separatelyTimed: true });
-      return fallback(grouped(loss, 1), say('its size, behind 50 mm of foam.'));
+      return fallback(grouped(loss, 1), say('by its size, with 50 mm of foam.'));
     }
     case 'flowC':
       return fallback(String(designFlow(household.machine).flowC), say('the usual one for these emitters.'));
     case 'backupShare':
-      return fallback('0', say('none but the weekly hot cylinder.'));
+      return fallback('0', say('none, except the weekly heat-up of the cylinder.'));
   }
 }

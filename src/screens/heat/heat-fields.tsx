@@ -25,7 +25,7 @@ export function HeatFields() {
       <h3>{say('Heat loss and certificate')}</h3>
       <div className="fields">
         <GivenField
-          label={say('Heat loss on the design day')}
+          label={say('Heat loss at design temperature')}
           given={heat.heatLossKW}
           limits={{
             min: 0.2,
@@ -34,7 +34,7 @@ export function HeatFields() {
             why: say('A home that loses nothing needs no heating, and 200 kW would heat a school.'),
           }}
           today={today}
-          help={say('From your own room-by-room sum, or the survey.')}
+          help={say('From your room-by-room calculation, or the survey.')}
           onChange={(heatLossKW) => change(patchSection('heat', { heatLossKW }))}
         />
         <ChoiceField
@@ -42,11 +42,11 @@ export function HeatFields() {
           value={heat.designRule}
           emptyLabel={say('not said')}
           choices={sayChoices(RULES)}
-          note={say('Two sets are in use. They differ by 1.2 to 2.3 degrees at the same place.')}
+          note={say('Two sets of design temperatures are in use. They differ by 1.2 to 2.3 degrees at the same place.')}
           onChange={(designRule) => change(patchSection('heat', { designRule }))}
         />
         <GivenField
-          label={say('Outdoors on the design day')}
+          label={say('Design outdoor temperature')}
           given={heat.designOutdoorC}
           limits={{ min: -30, max: 15, unit: '°C' }}
           today={today}
@@ -59,7 +59,7 @@ export function HeatFields() {
           onChange={(designOutdoorC) => change(patchSection('heat', { designOutdoorC }))}
         />
         <GivenField
-          label={say('Rooms kept at')}
+          label={say('Room temperature')}
           given={heat.roomC}
           limits={{ min: 10, max: 30, unit: '°C' }}
           today={today}

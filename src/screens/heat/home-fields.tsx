@@ -61,16 +61,18 @@ export function HomeFields() {
           label={say('Country')}
           value={country}
           choices={sayChoices(COUNTRY_CHOICES)}
-          note={say('Climate, built-in prices, money and taxes follow it.')}
+          note={say('It sets climate, built-in prices, currency and taxes.')}
           onChange={(to) => (hasPrices ? setMovingTo(to) : move(to))}
         />
         {movingTo === null || movingTo === country ? null : (
           <div className="actions" role="alert">
             <span>
-              {say('Prices have been typed here in {money}. They go out with the move.', { money: moneySign() })}
+              {say('Prices have been typed here in {money}. They will be removed with the change of country.', {
+                money: moneySign(),
+              })}
             </span>
             <button type="button" onClick={() => move(movingTo)}>
-              {say('Move, without those prices')}
+              {say('Change, without those prices')}
             </button>
           </div>
         )}
@@ -115,7 +117,7 @@ export function HomeFields() {
         <GivenField
           label={say('Floor area')}
           given={home.floorAreaM2}
-          limits={{ min: 10, max: 5000, unit: 'm²', why: say('A home smaller than a garage is not meant, surely.') }}
+          limits={{ min: 10, max: 5000, unit: 'm²', why: say('That is smaller than a garage. Please check.') }}
           today={today}
           fallback={fallbackFor('floorAreaM2', household, appraisal)}
           onChange={(floorAreaM2) => change(patchSection('home', { floorAreaM2 }))}

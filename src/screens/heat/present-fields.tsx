@@ -34,13 +34,13 @@ export function PresentFields() {
   const { present } = household;
   return (
     <section>
-      <h3>{say('What heats it now')}</h3>
+      <h3>{say('Heating today')}</h3>
       <div className="fields">
         <ChoiceField
           label={say('Heating today')}
           value={present.assumed ? undefined : present.system}
           {...(present.assumed
-            ? { emptyLabel: say('not said: taken as {name}', { name: systemChoice(present.system) }) }
+            ? { emptyLabel: say('not known: {name} assumed', { name: systemChoice(present.system) }) }
             : {})}
           choices={PresentSystem.options.map((value) => ({ value, label: systemChoice(value) }))}
           onChange={(system) => {
@@ -56,7 +56,7 @@ export function PresentFields() {
               min: 20,
               max: 110,
               unit: '%',
-              why: say('No boiler gives more than 110 %, and below 20 % nobody would keep it.'),
+              why: say('A boiler gives at most 110 %, and hardly any gives below 20 %.'),
             }}
             scale={100}
             today={today}
@@ -72,12 +72,12 @@ export function PresentFields() {
           onChange={(hotWaterFrom) => change(patchSection('present', { hotWaterFrom }))}
         />
         <ChoiceField
-          label={say('Hot water is made')}
+          label={say('Hot water is heated')}
           value={present.hotWaterHours}
           emptyLabel={say('as usual, assumed')}
           choices={sayChoices(WATER_HOURS)}
           note={say(
-            'Usual is: electricity in the cheap night where there is one, a heat pump by schedule, else as drawn.',
+            'As usual means: electric heating in cheap night hours where there are any, a heat pump by schedule, others when water is used.',
           )}
           onChange={(hotWaterHours) => change(patchSection('present', { hotWaterHours }))}
         />
@@ -86,7 +86,7 @@ export function PresentFields() {
           value={present.otherHeat}
           emptyLabel={say('not said')}
           choices={sayChoices(OTHER_HEAT)}
-          note={say('Heat that none of the meters sees.')}
+          note={say('Heat that no meter counts.')}
           onChange={(otherHeat) => change(patchSection('present', { otherHeat }))}
         />
         {carrierOf(present.system) === 'gas' ? (

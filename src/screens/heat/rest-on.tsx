@@ -14,17 +14,13 @@ export function RestOn() {
   if (options.length < 2) return null;
   return (
     <PickField
-      label={say('The sums rest on')}
+      label={say('The sums are based on')}
       value={demand.chosen}
       choices={options.map((value) => ({
         value,
         label: value === 'together' ? say('all together') : say(WAY_WORDS[value].name),
       }))}
-      note={
-        demand.chosen === 'together'
-          ? say('Each counts for as much as it is sure of.')
-          : say('One alone, chosen by you.')
-      }
+      note={demand.chosen === 'together' ? say('The surer one counts more.') : say('One alone, chosen by you.')}
       onChange={(use) =>
         change(patchSection('heat', { use: use === 'together' && !household.heat.use ? undefined : use }))
       }

@@ -23,9 +23,9 @@ export function WaterFields() {
           fallback={fallbackFor('litresPerDay', household, appraisal)}
           onChange={(litresPerDay) => change(patchSection('hotWater', { litresPerDay }))}
         />
-        <CylinderFields keptAtLabel={say('Kept at')} />
+        <CylinderFields keptAtLabel={say('Temperature')} />
         <GivenField
-          label={say('Cylinder loses')}
+          label={say('Cylinder heat loss')}
           given={water.cylinderLossKWhPerDay}
           limits={{ min: 0, max: 20, unit: 'kWh/day' }}
           today={today}
@@ -33,7 +33,7 @@ export function WaterFields() {
           onChange={(cylinderLossKWhPerDay) => change(patchSection('hotWater', { cylinderLossKWhPerDay }))}
         />
         <ChoiceField
-          label={say('The heat pump makes it')}
+          label={say('The heat pump heats it')}
           value={water.hours}
           emptyLabel={say('by schedule, assumed')}
           choices={sayChoices(WATER_HOURS)}

@@ -28,7 +28,7 @@ export function ZoneField() {
       choices={sayChoices([named, ...others])}
       note={
         isFixed
-          ? say('The readings kept were cut into days by this clock. Take them back to change it.')
+          ? say('The saved readings were split into days by this clock. Remove them to change it.')
           : say('When its clocks change in spring and autumn.')
       }
       onChange={(next) => change((before) => ({ ...before, zone: next ?? before.zone }))}

@@ -32,7 +32,7 @@ export function BrineMonths(props: {
   };
   return (
     <fieldset className="field">
-      <legend className="field-label">{say('Brine coming in, month by month, °C')}</legend>
+      <legend className="field-label">{say('Brine entering, month by month, °C')}</legend>
       <div className="brine-months">
         {monthNames().map((name, month) => (
           <label key={name}>
@@ -59,18 +59,19 @@ export function BrineMonths(props: {
       {typed.kind === 'wanting' ? (
         <p className="field-refusal" role="alert">
           {typed.sentence}{' '}
-          {given ? say('The months kept before still hold.') : say('Until then the ground is reckoned.')}
+          {given
+            ? say('The months saved before are still used.')
+            : say('Until then the ground temperature is calculated.')}
         </p>
       ) : null}
       <p className="field-note">
         {given ? (
           <>
-            <Reworded text={given.origin} as={sentenceOf} /> {say('It stands above kind and depth of the array.')}
+            <Reworded text={given.origin} as={sentenceOf} />{' '}
+            {say('It replaces what follows from the kind and depth of the array.')}
           </>
         ) : (
-          say(
-            'Measured somewhere near? Then type all twelve. Until then the grey figures are worked out from the ground.',
-          )
+          say('Measured somewhere near? Then type all twelve. Until then they are worked out from the ground.')
         )}
       </p>
     </fieldset>

@@ -29,7 +29,7 @@ export function FactorFigure() {
       }
       note={[
         designedSentence(machine),
-        say('Units of heat for each unit bought, over a year, at {boundary}.', { boundary: fieldSpread.boundary }),
+        say('kWh of heat for each kWh bought, over a year, at {boundary}.', { boundary: fieldSpread.boundary }),
         say('Source: {source}', { source: `${sayTold(fieldSpread.source)}.` }),
       ].join(' ')}
       table={factorTable(machine)}

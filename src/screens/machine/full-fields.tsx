@@ -59,7 +59,7 @@ export function FullFields({ worked }: { readonly worked: WorkedYear }) {
         />
         <div className="fields">
           <GivenField
-            label={machine.source === 'ground' ? say('Most output, at B0/W35') : say('Most output, coldest day')}
+            label={machine.source === 'ground' ? say('Maximum output at B0/W35') : say('Maximum output, coldest day')}
             given={full.capacityKW}
             limits={{ min: 0.1, max: 200, unit: 'kW' }}
             today={today}
@@ -74,7 +74,7 @@ export function FullFields({ worked }: { readonly worked: WorkedYear }) {
             onChange={(control) => patch({ control })}
           />
           <PickField
-            label={say('Water to the rooms is set')}
+            label={say('Flow temperature control')}
             value={full.flow ?? 'weather-compensated'}
             choices={sayChoices(FLOWS)}
             note={full.flow === undefined ? say('Assumed: weather-compensated.') : undefined}
@@ -106,7 +106,7 @@ export function FullFields({ worked }: { readonly worked: WorkedYear }) {
         </div>
       </section>
       <details className="notes machine-more">
-        <summary>{say('Pumps, hot water and finer points, if you have them')}</summary>
+        <summary>{say('Pumps, hot water and more detail, if known')}</summary>
         <MoreFields worked={worked} patch={patch} ground={ground} />
       </details>
     </>
@@ -127,7 +127,7 @@ function MoreFields(props: {
   return (
     <div className="fields machine-finer">
       <GivenField
-        label={machine.source === 'ground' ? say('Source pump, running') : say('Fan, beyond the tested COP')}
+        label={machine.source === 'ground' ? say('Brine pump, running') : say('Fan, beyond the tested COP')}
         given={full.sourcePumpW}
         limits={{ min: 0, max: 5000, unit: 'W' }}
         today={today}
@@ -135,7 +135,7 @@ function MoreFields(props: {
         onChange={(sourcePumpW) => patch({ sourcePumpW })}
       />
       <GivenField
-        label={say('Heating pump, running')}
+        label={say('Heating circuit pump, running')}
         given={full.circulatorW}
         limits={{ min: 0, max: 2000, unit: 'W' }}
         today={today}
@@ -150,7 +150,7 @@ function MoreFields(props: {
         fallback={usually('standby')}
         onChange={(standbyW) => patch({ standbyW })}
       />
-      <CylinderFields keptAtLabel={say('Hot water kept at')} />
+      <CylinderFields keptAtLabel={say('Hot water temperature')} />
       <PasteuriseField />
       <GivenField
         label={say('Flow less return, coldest day')}
@@ -170,7 +170,7 @@ function MoreFields(props: {
       />
       {full.control === 'variable' || (machine.source === 'air' && full.control === undefined) ? (
         <GivenField
-          label={say('Least output without stopping')}
+          label={say('Lowest output without stopping')}
           given={full.leastShare}
           limits={{ min: 10, max: 100, unit: '%' }}
           scale={100}
@@ -180,7 +180,7 @@ function MoreFields(props: {
         />
       ) : null}
       <GivenField
-        label={say('Installed against tested')}
+        label={say('Installed, compared with tested')}
         given={full.installedShare}
         limits={{ min: 50, max: 110, unit: '%' }}
         scale={100}
@@ -188,7 +188,7 @@ function MoreFields(props: {
         help={say('How much of the tested COP is reached in homes.')}
         fallback={{
           ...usually('installed-share', 100),
-          source: say('measured homes lie below certificates'),
+          source: say('measured homes are below their certificates'),
         }}
         onChange={(installedShare) => patch({ installedShare })}
       />
@@ -198,7 +198,7 @@ function MoreFields(props: {
         limits={{ min: 0, max: 100, unit: '%' }}
         scale={100}
         today={today}
-        help={say('Beyond what the output falls short of.')}
+        help={say('On top of what the output cannot cover.')}
         fallback={{ text: '0', source: say('none in any case') }}
         onChange={(backupShare) => change(patchSection('machine', { backupShare }))}
       />
@@ -210,16 +210,16 @@ function MoreFields(props: {
             limits={{ min: 20, max: 500, unit: '%' }}
             scale={100}
             today={today}
-            help={say('Against the usual one for this heat loss.')}
-            fallback={{ text: '100', source: say('the usual one') }}
+            help={say('Compared with the usual size for this heat loss.')}
+            fallback={{ text: '100', source: say('the usual size') }}
             onChange={(size) => ground({ size })}
           />
           <GivenField
-            label={say('Brine below the ground, hard cold')}
+            label={say('Brine below ground temperature, long cold spell')}
             given={full.ground?.dropK}
             limits={{ min: 0, max: 25, unit: 'K' }}
             today={today}
-            help={say('After weeks at the design heat, usual array.')}
+            help={say('After weeks at full heat loss, usual array.')}
             fallback={{
               text: formatPlain(array.dropK.value),
               source: say('brine at 4 to 9 °C over a season, from memory'),

@@ -24,7 +24,7 @@ export function FullResult({ worked }: { readonly worked: WorkedYear }) {
       <p className="explain voice full-drives">{drivesSentence(worked.drives)}</p>
       <div className="full-tables">
         <table className="narrow">
-          <caption>{say('Units of heat for each unit bought (SPF), by what is counted')}</caption>
+          <caption>{say('kWh of heat for each kWh bought (SPF), by what is counted')}</caption>
           <tbody>
             {BOUNDARIES.map((boundary) => (
               <tr key={boundary} className={boundary === 'H4' ? 'ours' : undefined}>

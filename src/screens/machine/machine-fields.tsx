@@ -32,20 +32,20 @@ export function MachineFields() {
       <h3>{say('Heat pump')}</h3>
       <div className="fields">
         <PickField
-          label={say('Takes its heat from')}
+          label={say('Heat source')}
           value={machine.source}
           choices={sayChoices(SOURCES)}
           onChange={(source) => change(patchSection('machine', { source }))}
         />
         <PickField
-          label={say('Gives it to')}
+          label={say('Heat goes to')}
           value={machine.emitters ?? 'radiators'}
           choices={sayChoices(EMITTERS)}
           note={machine.emitters === undefined ? say('Assumed: radiators.') : undefined}
           onChange={(emitters) => change(patchSection('machine', { emitters }))}
         />
         <GivenField
-          label={say('Water to the rooms, coldest day')}
+          label={say('Flow temperature, coldest day')}
           given={machine.flowC}
           limits={{ min: 25, max: 75, unit: '°C', why: say(WHY_FLOW) }}
           today={today}
@@ -56,13 +56,13 @@ export function MachineFields() {
         <ChoiceField
           label={say('Refrigerant')}
           value={machine.refrigerant?.value}
-          emptyLabel={say('not said: taken as {name}', { name: usualRefrigerant(machine.source) })}
+          emptyLabel={say('not known: {name} assumed', { name: usualRefrigerant(machine.source) })}
           choices={RefrigerantName.options.map((value) => ({ value, label: value }))}
           note={
             machine.refrigerant ? (
               <Reworded text={machine.refrigerant.origin} as={sentenceOf} />
             ) : (
-              say('On the plate. Only the picture inside the machine and the site readings hang on it.')
+              say('It is on the rating plate. Only the picture inside the heat pump and the site readings need it.')
             )
           }
           onChange={(refrigerant) =>

@@ -31,7 +31,7 @@ import { HowWeKnow } from '../shared/how-we-know.tsx';
 
 type Way = 'quick' | 'full';
 const WAYS: readonly Choice<Way>[] = [
-  { value: 'quick', label: phrase('Quick: factors typed') },
+  { value: 'quick', label: phrase('Quick: type the seasonal factors') },
   { value: 'full', label: phrase('Full: worked out by the half-hour') },
 ];
 
@@ -52,7 +52,7 @@ export function MachineStage() {
       <FlowFigure />
       <FactorFigure />
       <PickField
-        label={say('How its year is worked out')}
+        label={say('How the year is worked out')}
         value={way}
         choices={sayChoices(WAYS)}
         note={wayExplained(way)}
@@ -104,7 +104,7 @@ function FlowFigure() {
       picture={<FlowPicture input={input} size="desk" />}
       table={flowTable(input)}
       known={<HowWeKnow find={() => [sourceWorking(appraisal)]} about={flowName()} plain />}
-      note={say('Units of a typical year. Pumps and standby are counted in what the meter shows.')}
+      note={say('kWh in a typical year. Pumps and standby are included in what the meter shows.')}
     />
   );
 }

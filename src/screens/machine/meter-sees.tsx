@@ -20,7 +20,7 @@ export function MeterSees() {
       <h3>{say('What the meter will see')}</h3>
       <p className="explain">
         <Spoken
-          sentence={`${shareSentence(machine)} ${say('Say this before the first bill does.')}`}
+          sentence={`${shareSentence(machine)} ${say('Explain this before the first bill comes.')}`}
           figures={[{ text: spokenKWh(machine.extraKWh), working: extrasWorking(machine) }]}
           onOpen={openWorking}
         />
@@ -28,10 +28,10 @@ export function MeterSees() {
       <table className="narrow">
         <thead>
           <tr>
-            <th scope="col">{say('Units of heat for each unit bought')}</th>
+            <th scope="col">{say('kWh of heat for each kWh bought')}</th>
             <th scope="col">{say('Counted at')}</th>
             <th scope="col" className="number">
-              {say('Factor')}
+              {say('Seasonal factor')}
             </th>
           </tr>
         </thead>

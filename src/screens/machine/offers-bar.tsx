@@ -15,10 +15,10 @@ export function OffersBar() {
       {offer ? (
         <>
           <PickField
-            label={say('Offer in hand')}
+            label={say('Offer shown')}
             value={offer.id}
             choices={offers.map(({ id, name }) => ({ value: id, label: name }))}
-            note={say('Machine and price below belong to it; home, heat and prices to all.')}
+            note={say('Heat pump and price below belong to this offer. Home, heat and prices are shared.')}
             onChange={(id) => change((before) => takeInHand(before, id))}
           />
           <TextField
@@ -32,11 +32,11 @@ export function OffersBar() {
       ) : null}
       <div className="actions">
         <button type="button" onClick={() => change((before) => addOffer(before, names))}>
-          {say('Another offer beside it')}
+          {say('Add another offer')}
         </button>
         {offer ? (
           <button type="button" onClick={() => change(dropOffer)}>
-            {say('Take this offer out')}
+            {say('Remove this offer')}
           </button>
         ) : null}
       </div>

@@ -23,15 +23,15 @@ export function QuickFields() {
   const given = machine.spaceFactor ?? machine.waterFactor;
   return (
     <section>
-      <h3>{say('Factors for the year')}</h3>
+      <h3>{say('Seasonal factors')}</h3>
       <div className="fields">
         <GivenField
-          label={say('Factor for the rooms')}
+          label={say('Seasonal factor, rooms')}
           given={machine.spaceFactor}
           limits={{ min: 1, max: 8, unit: '', why: say(WHY_FACTOR) }}
           today={today}
           fallback={{ text: factor(appraisal.machine.space.value), source: fieldSource(appraisal.machine.source) }}
-          help={say('Seasonal, not the factor of one moment.')}
+          help={say('For the whole year, not the COP of one moment.')}
           onChange={(spaceFactor) => change(patchSection('machine', { spaceFactor }))}
         />
         <GivenField
@@ -48,14 +48,14 @@ export function QuickFields() {
           onChange={(waterFactor) => change(patchSection('machine', { waterFactor }))}
         />
         <ChoiceField
-          label={say('These factors count')}
+          label={say('These factors include')}
           value={machine.boundary}
-          emptyLabel={say('not said: taken as {name}', { name: appraisal.machine.boundary })}
+          emptyLabel={say('not known: {name} assumed', { name: appraisal.machine.boundary })}
           choices={Boundary.options.map((value) => ({ value, label: say(BOUNDARY_WORDS[value]) }))}
           note={
             given
               ? say('A factor without its boundary misleads. Ask whoever gave it.')
-              : say('The same machine has a lower factor the more is counted.')
+              : say('The more is counted, the lower the factor of the same heat pump.')
           }
           onChange={(boundary) => change(patchSection('machine', { boundary }))}
         />

@@ -19,7 +19,7 @@ const HEADS: readonly [keyof PointRow, string, string][] = [
 ];
 const LEAST_ROWS = 2;
 const TESTED = phrase(
-  'Tested as {point} and the like (EN 14511): two temperatures, then heat for each unit of electricity.',
+  'Tested as {point} and so on (EN 14511): two temperatures, then heat for each kWh of electricity.',
 );
 
 const padded = (rows: readonly PointRow[]): PointRow[] => [
@@ -31,10 +31,10 @@ const padded = (rows: readonly PointRow[]): PointRow[] => [
 const rangeNote = (source: 'ground' | 'air') =>
   source === 'ground'
     ? say(
-        'Between the points the COP is true to about 3 %; with one source temperature only, to 5 %. Type all points of the sheet.',
+        'Between the points the COP is right to about 3 %; with only one source temperature, to 5 %. Type all points of the sheet.',
       )
     : say(
-        'Between the points the COP is true to about 3 %; beyond the coldest or warmest, to 7 %. Type all points of the sheet.',
+        'Between the points the COP is right to about 3 %; beyond the coldest or warmest, to 7 %. Type all points of the sheet.',
       );
 
 /** The points of the data sheet, such as B0/W35. Until they are whole, those kept before still hold. */
@@ -124,7 +124,7 @@ export function RatedPointsField(props: {
       {typed.kind === 'wanting' ? (
         <p className="field-refusal" role="alert">
           {typed.sentence}{' '}
-          {given ? say('The points kept before still hold.') : say('Until then the usual points hold.')}
+          {given ? say('The points saved before are still used.') : say('Until then the usual points are used.')}
         </p>
       ) : null}
       <p className="field-note">

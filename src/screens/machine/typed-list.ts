@@ -68,7 +68,7 @@ export function readPoints(rows: readonly PointRow[]): Typed<RatedPoint[]> {
     }
     const same = points.find(({ sourceC, flowC }) => sourceC === value.sourceC && flowC === value.flowC);
     if (same)
-      return { kind: 'wanting', sentence: say('Row {row} is at the same temperatures as an earlier row.', { row }) };
+      return { kind: 'wanting', sentence: say('Row {row} has the same temperatures as an earlier row.', { row }) };
     points.push(RatedPoint.parse(value));
   }
   return points.length === 0 ? { kind: 'empty' } : { kind: 'whole', value: points };

@@ -8,7 +8,7 @@ import { sayTold } from '../../words/say-told.ts';
 export function tariffInShort(version: TariffVersion): string {
   const bands = version.bands.map((band) => {
     const price = pence(inclVat(version, band.pencePerKWh));
-    return version.bands.length === 1 ? say('{price} a unit', { price }) : `${sayTold(band.name)} ${price}`;
+    return version.bands.length === 1 ? say('{price} per kWh', { price }) : `${sayTold(band.name)} ${price}`;
   });
   const byMonth = version.standingPencePerMonth;
   const paid = version.exportPencePerKWh;

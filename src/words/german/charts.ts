@@ -8,45 +8,45 @@ export const CHARTS: Catalogue = {
   'In a year the meter counts {meter}, and no heat is needed.':
     'In einem Jahr zählt der Zähler {meter}, und es wird keine Wärme gebraucht.',
   'In a year {added} from {source, select, air {the air} other {the ground}} and {meterCount} from the meter':
-    'In einem Jahr werden {added} aus {source, select, air {der Luft} other {dem Boden}} und {meterCount} vom Zähler',
+    'In einem Jahr werden {added} aus {source, select, air {der Luft} other {dem Erdreich}} und {meterCount} vom Zähler',
   'In a year {meter} from the meter': 'In einem Jahr werden {meter} vom Zähler',
   '{comes} become {rooms} of heat for the rooms.': '{comes} zu {rooms} Wärme für die Räume.',
-  '{comes} become {taps} of hot water.': '{comes} zu {taps} warmem Wasser.',
-  '{comes} become {rooms} for the rooms and {tapsCount} for the taps.':
-    '{comes} zu {rooms} für die Räume und {tapsCount} für die Hähne.',
-  'Units of a typical year. Pumps and standby are counted in what the meter shows.':
-    'Kilowattstunden eines üblichen Jahres. Pumpen und Bereitschaft sind in dem enthalten, was der Zähler zeigt.',
+  '{comes} become {taps} of hot water.': '{comes} zu {taps} für Warmwasser.',
+  '{comes} become {rooms} for the rooms and {tapsCount} for hot water.':
+    '{comes} zu {rooms} für die Räume und {tapsCount} für Warmwasser.',
+  'kWh in a typical year. Pumps and standby are included in what the meter shows.':
+    'kWh in einem normalen Jahr. Pumpen und Stand-by sind im Zähler enthalten.',
   'from the meter': 'vom Zähler',
-  'from the {source, select, air {air} other {ground}}': 'aus {source, select, air {der Luft} other {dem Boden}}',
-  'no heat of any room': 'keine Wärme im Haus',
+  'from the {source, select, air {air} other {ground}}': 'aus {source, select, air {der Luft} other {dem Erdreich}}',
+  'no heat for the rooms': 'keine Wärme für die Räume',
   rooms: 'Räume',
-  taps: 'Hähne',
+  'hot water': 'Warmwasser',
   'heat / pump': 'Wärme- / pumpe',
   'comes in': 'kommt herein',
   'goes out': 'geht hinaus',
   'From the meter': 'Vom Zähler',
-  'From the {source, select, air {air} other {ground}}': 'Aus {source, select, air {der Luft} other {dem Boden}}',
-  Taps: 'Hähne',
-  'No heat of any room': 'Keine Wärme im Haus',
+  'From the {source, select, air {air} other {ground}}': 'Aus {source, select, air {der Luft} other {dem Erdreich}}',
+  'Hot water': 'Warmwasser',
+  'No heat for the rooms': 'Keine Wärme für die Räume',
   Part: 'Teil',
   Side: 'Seite',
   'Of all': 'Vom Ganzen',
   'Heat of a typical year: where it comes from and where it goes. Pumps and standby are in the meter’s part.':
-    'Wärme eines üblichen Jahres: woher sie kommt und wohin sie geht. Pumpen und Bereitschaft sind im Teil des Zählers.',
+    'Wärme eines normalen Jahres: woher sie kommt und wohin sie geht. Pumpen und Stand-by sind im Teil des Zählers.',
   '{name}, as a table': '{name}, als Tabelle',
   'As a picture': 'Als Bild',
   'As a table': 'Als Tabelle',
-  'Save figures': 'Zahlen sichern',
+  'Save figures': 'Zahlen speichern',
   'The exact figures stand in the table that belongs to this picture.':
     'Die genauen Zahlen stehen in der Tabelle zu diesem Bild.',
   'The picture is in the clipboard.': 'Das Bild ist in der Zwischenablage.',
   'This browser does not let the picture be copied. Save it as PNG instead.':
-    'Dieser Browser lässt das Bild nicht kopieren. Sichern Sie es als PNG.',
-  'This browser could not paint the picture as PNG. Save the picture as it is instead.':
-    'Dieser Browser konnte das Bild nicht als PNG malen. Sichern Sie es, wie es ist.',
+    'Dieser Browser lässt das Bild nicht kopieren. Speichern Sie es als PNG.',
+  'This browser could not save the picture as PNG. Save the picture as it is instead.':
+    'Dieser Browser konnte das Bild nicht als PNG speichern. Speichern Sie es, wie es ist.',
   'Copy picture': 'Bild kopieren',
-  'Save picture': 'Bild sichern',
-  'Save as PNG': 'Als PNG sichern',
+  'Save picture': 'Bild speichern',
+  'Save as PNG': 'Als PNG speichern',
   'estimated for these days': 'geschätzt für diese Tage',
   'and prices: {range}': 'und Preise: {range}',
   'From the estimate to the bill': 'Von der Kostenschätzung zur Rechnung',
@@ -60,31 +60,31 @@ export const CHARTS: Catalogue = {
   'From the estimate to the bill. The steps add up to the difference to the penny.':
     'Von der Kostenschätzung zur Rechnung. Die Schritte ergeben zusammen genau den Unterschied.',
   Step: 'Schritt',
-  'How far to trust it': 'Wie sicher das ist',
+  'How sure it is': 'Wie sicher das ist',
   'What could change the cost': 'Was die Kosten ändern könnte',
   'We cannot say yet what would change the cost.': 'Was die Kosten ändern würde, lässt sich noch nicht sagen.',
-  'A unit of electricity {price} dearer': 'Kilowattstunde Strom {price} teurer',
-  'Water to the radiators 5 degrees hotter': 'Heizwasser 5 Grad heißer',
+  'Electricity {price} more per kWh': 'Strom {price} teurer je kWh',
+  'Flow temperature 5 degrees higher': 'Vorlauf 5 Grad heißer',
   'Rooms one degree warmer': 'Räume ein Grad wärmer',
-  'Half as much hot water again': 'Anderthalbmal so viel Warmwasser',
+  '50% more hot water': '50 % mehr Warmwasser',
   'A cold winter': 'Ein kalter Winter',
   'Each change by itself, all else as it is: what it does to the cost of a year.':
     'Jede Änderung für sich, alles andere wie es ist: was sie an den Kosten eines Jahres ändert.',
   Change: 'Änderung',
   'A year': 'Im Jahr',
-  'From ground and meter to rooms and taps': 'Von Boden und Zähler zu Räumen und Hähnen',
+  'From ground and meter to rooms and hot water': 'Von Erdreich und Zähler zu Räumen und Warmwasser',
   'the meter': 'der Zähler',
   'estimated, in': 'geschätzt, bei',
   'this weather': 'diesem Wetter',
-  'usual weather': 'übliches Wetter',
+  'normal weather': 'normales Wetter',
   'Estimated and metered, month by month': 'Geschätzt und gemessen, Monat für Monat',
   'The estimate for the days of each month that were read, and what the heat pump’s meter shows.':
     'Die Kostenschätzung für die abgelesenen Tage jedes Monats, und was der Zähler der Wärmepumpe zeigt.',
-  'In usual weather': 'Bei üblichem Wetter',
+  'In normal weather': 'Bei normalem Wetter',
   'In this weather': 'Bei diesem Wetter',
   Meter: 'Zähler',
   'It lies': 'Es liegt',
-  'Gap so far': 'Abstand bisher',
+  'Difference so far': 'Unterschied bisher',
   'Heat needed by month': 'Wärmebedarf nach Monat',
   'Cost by month today': 'Heutige Kosten nach Monat',
   'We do not know yet how much heat each month needs.': 'Wie viel Wärme jeder Monat braucht, wissen wir noch nicht.',
@@ -93,9 +93,9 @@ export const CHARTS: Catalogue = {
   'No month costs anything.': 'Kein Monat kostet etwas.',
   '{most} {what, select, heat {needs} other {costs}} most, {amount}. {least} {what, select, heat {needs} other {costs}} least, {leastAmount}.':
     'Am meisten {what, select, heat {braucht} other {kostet}} der {most}, {amount}. Am wenigsten {what, select, heat {braucht} other {kostet}} der {least}, {leastAmount}.',
-  'Heat needed in a typical year, by month.': 'Wärmebedarf eines üblichen Jahres, nach Monat.',
-  'Cost by month of a typical year. Fixed is the standing charge and the service, shared out.':
-    'Kosten eines üblichen Jahres, nach Monat. Fest sind Grundpreis und Wartung, gleichmäßig verteilt.',
+  'Heat needed in a typical year, by month.': 'Wärmebedarf eines normalen Jahres, nach Monat.',
+  'Cost by month of a typical year. Fixed means standing charge and service, spread evenly.':
+    'Kosten eines normalen Jahres, nach Monat. Fest sind Grundpreis und Wartung, gleichmäßig verteilt.',
   'Cost by month': 'Kosten nach Monat',
   'The cost by month is not known yet.': 'Die Kosten nach Monat sind noch nicht bekannt.',
   'Every month costs about {amount} with the heat pump.': 'Mit der Wärmepumpe kostet jeder Monat etwa {amount}.',
@@ -103,8 +103,8 @@ export const CHARTS: Catalogue = {
     'Mit der Wärmepumpe kostet der {dearest} am meisten, etwa {amount}. Der {cheapest} kostet am wenigsten, {leastAmount}.',
   'It costs less than “{name}” in {count, select, all {every month} none {no month} other {{less, plural, one {# month} other {# months}} of {months}}}.':
     'Weniger als „{name}“ kostet sie in {count, select, all {jedem Monat} none {keinem Monat} other {{less, plural, other {#}} von {months} Monaten}}.',
-  'Units, standing charge and service together, by month of a typical year.':
-    'Kilowattstunden, Grundpreis und Wartung zusammen, nach Monat eines üblichen Jahres.',
+  'Energy, standing charge and service together, by month of a typical year.':
+    'Energie, Grundpreis und Wartung zusammen, nach Monat eines normalen Jahres.',
   '{day} {month}': '{day}. {month}',
   'No readings could be shown.': 'Es ließen sich keine Messwerte zeigen.',
   'On {from} each reading of {carrier} lies between {low} and {high} {unit}.':
@@ -115,26 +115,26 @@ export const CHARTS: Catalogue = {
     'Es {missing, plural, one {fehlt # Messwert} other {fehlen # Messwerte}}.',
   'Readings by local clock time.': 'Messwerte nach Ortszeit.',
   Time: 'Zeit',
-  'Mean of each day.': 'Mittel jedes Tages.',
+  'Average of each day.': 'Mittel jedes Tages.',
   'Sum of each day.': 'Summe jedes Tages.',
   Day: 'Tag',
   Missing: 'Fehlend',
-  'outside, mean of the day': 'draußen, Mittel des Tages',
-  'no heating above {base}': 'kein Heizen über {base}',
+  'outside, average of the day': 'draußen, Tagesmittel',
+  'no heating above {base}': 'keine Heizung über {base}',
   'before {date}': 'vor dem {date}',
-  'units of {carrier} a day': 'Kilowattstunden {carrier} am Tag',
-  'Use against the weather': 'Verbrauch gegen das Wetter',
+  'kWh of {carrier} a day': 'kWh {carrier} am Tag',
+  'Use and weather': 'Verbrauch und Wetter',
   'There are no days to show yet.': 'Noch gibt es keine Tage zu zeigen.',
   'The use of {carrier} does not rise when it gets colder.':
     'Der Verbrauch ({carrier}) steigt nicht, wenn es kälter wird.',
-  'Below {base} outside, each degree colder takes {per} more units of {carrier} a day. About {always} a day are used in any weather.':
-    'Unter {base} draußen braucht jedes Grad kälter {per} Kilowattstunden {carrier} mehr am Tag. Etwa {always} am Tag werden bei jedem Wetter verbraucht.',
-  'Mean use a day by outdoor temperature, and the line laid through it.':
-    'Mittlerer Verbrauch am Tag nach Außentemperatur, und die Linie hindurch.',
+  'Below {base} outside, each degree colder takes {per} more kWh of {carrier} a day. About {always} a day are used in any weather.':
+    'Unter {base} draußen braucht jedes Grad kälter {per} kWh {carrier} mehr am Tag. Etwa {always} am Tag werden bei jedem Wetter verbraucht.',
+  'Average use a day by outdoor temperature, and the line through it.':
+    'Mittlerer Verbrauch am Tag nach Außentemperatur, und die Gerade hindurch.',
   'Outside, °C': 'Draußen, °C',
   Bills: 'Rechnungen',
-  'Mean use, kWh a day': 'Mittlerer Verbrauch, kWh am Tag',
-  'The line, kWh a day': 'Die Linie, kWh am Tag',
+  'Average use, kWh a day': 'Mittlerer Verbrauch, kWh am Tag',
+  'The line, kWh a day': 'Die Gerade, kWh am Tag',
   'not known yet': 'noch nicht bekannt',
   'What heating costs in a year': 'Was Heizen im Jahr kostet',
   'Not known yet: {names}.': 'Noch nicht bekannt: {names}.',
@@ -165,49 +165,48 @@ export const CHARTS: Catalogue = {
   'In that future the heat pump costs': 'Dann kostet die Wärmepumpe',
   'dashed: days as cold': 'gestrichelt: gleich kalte Tage',
   'The day by the clock: {finding}': 'Der Tag nach der Uhr: {finding}',
-  'On the mean of {days, plural, one {# day} other {# days}} the meter shows {power} kW at {at}.':
+  'On average over {days, plural, one {# day} other {# days}} the meter shows {power} kW at {at}.':
     'Im Mittel von {days, plural, one {# Tag} other {# Tagen}} zeigt der Zähler um {at} Uhr {power} kW.',
-  'On the mean of {days, plural, one {# day} other {# days}} the meter shows {power} kW at {at}, against {otherPower} kW on days as cold.':
+  'On average over {days, plural, one {# day} other {# days}} the meter shows {power} kW at {at}, compared with {otherPower} kW on days as cold.':
     'Im Mittel von {days, plural, one {# Tag} other {# Tagen}} zeigt der Zähler um {at} Uhr {power} kW, an gleich kalten Tagen {otherPower} kW.',
-  'Mean power by the clock: {finding}.': 'Mittlere Leistung nach der Uhr: {finding}.',
+  'Average power by the clock: {finding}.': 'Mittlere Leistung nach der Uhr: {finding}.',
   'These days': 'Diese Tage',
   'Days as cold': 'Gleich kalte Tage',
-  '{count, select, 1 {1 unit} other {{count} units}}': '{count} kWh',
+  '{count, select, 1 {1 kWh} other {{count} kWh}}': '{count, select, 1 {1 kWh} other {{count} kWh}}',
   '{units} · no charge': '{units} · kostenlos',
-  'heat in rooms and taps': 'für Räume und Hähne',
+  'heat for rooms and hot water': 'für Räume und Warmwasser',
   '{units} · one tile is {tile}': '{units} · ein Feld sind {tile}',
   'Where the heat comes from': 'Woher die Wärme kommt',
   'We do not know yet how much heat is needed.': 'Wie viel Wärme gebraucht wird, wissen wir noch nicht.',
   'This home needs no heat, so nothing is bought.': 'Dieses Haus braucht keine Wärme, also wird nichts gekauft.',
   'In a year the meter counts {meter} for {heat} of heat. The {source, select, air {air} other {ground}} adds nothing.':
-    'In einem Jahr zählt der Zähler {meter} für {heat} Wärme. {source, select, air {Die Luft} other {Der Boden}} gibt nichts dazu.',
+    'In einem Jahr zählt der Zähler {meter} für {heat} Wärme. {source, select, air {Die Luft} other {Das Erdreich}} gibt nichts dazu.',
   'In a year: {meter} from the meter and {added} from the {source, select, air {air} other {ground}} make {heat} of heat.':
-    'In einem Jahr: {meter} vom Zähler und {added} aus {source, select, air {der Luft} other {dem Boden}} ergeben {heat} Wärme.',
-  'Heat for rooms and taps in a typical year, and where it comes from.':
-    'Wärme für Räume und Hähne in einem üblichen Jahr, und woher sie kommt.',
-  'Paid for units': 'Bezahlt für Kilowattstunden',
-  'In rooms and taps': 'In Räumen und Hähnen',
-  'The price through a week': 'Der Preis durch die Woche',
+    'In einem Jahr: {meter} vom Zähler und {added} aus {source, select, air {der Luft} other {dem Erdreich}} ergeben {heat} Wärme.',
+  'Heat for rooms and hot water in a typical year, and where it comes from.':
+    'Wärme für Räume und Warmwasser in einem normalen Jahr, und woher sie kommt.',
+  'Paid for energy': 'Bezahlt für Energie',
+  'In rooms and hot water': 'In Räumen und Warmwasser',
+  'Prices through the week': 'Preise im Lauf der Woche',
   'No price is known for this week.': 'Für diese Woche ist kein Preis bekannt.',
-  'After the first ones a unit costs {price} at every hour.':
-    'Nach den ersten kostet eine Kilowattstunde zu jeder Stunde {price}.',
-  'A unit costs {price} at every hour.': 'Eine Kilowattstunde kostet zu jeder Stunde {price}.',
+  'After the first ones a kWh costs {price} at every hour.': 'Nach den ersten kostet eine kWh zu jeder Stunde {price}.',
+  'A kWh costs {price} at every hour.': 'Eine kWh kostet zu jeder Stunde {price}.',
   'any month': 'irgendeinem Monat',
-  'In a usual week of {month} a unit costs {low} to {high}, by the half-hour.':
-    'In einer üblichen Woche ({month}) kostet eine Kilowattstunde je nach halber Stunde {low} bis {high}.',
-  'In a week of {month} a unit costs {low} at best (“{cheapest}”, {lowShare} of the hours). At worst it costs {high} (“{dearest}”, {highShare}).':
-    'In einer Woche ({month}) kostet eine Kilowattstunde am besten {low} („{cheapest}“, {lowShare} der Stunden). Am schlechtesten kostet sie {high} („{dearest}“, {highShare}).',
+  'In a normal week of {month} a kWh costs {low} to {high}, by the half-hour.':
+    'In einer normalen Woche ({month}) kostet eine kWh je nach halber Stunde {low} bis {high}.',
+  'In a week of {month} a kWh costs {low} at best (“{cheapest}”, {lowShare} of the hours). At worst it costs {high} (“{dearest}”, {highShare}).':
+    'In einer Woche ({month}) kostet eine kWh im besten Fall {low} („{cheapest}“, {lowShare} der Stunden). Im schlechtesten Fall kostet sie {high} („{dearest}“, {highShare}).',
   'no price': 'kein Preis',
-  'Price of a unit through a week, VAT included.': 'Preis einer Kilowattstunde durch die Woche, mit Mehrwertsteuer.',
+  'Price per kWh through a week, VAT included.': 'Preis je kWh im Lauf der Woche, mit Mehrwertsteuer.',
   Band: 'Preisstufe',
   'Share of the week': 'Anteil der Woche',
   now: 'jetzt',
   'the same after {years, plural, one {one year} other {# years}}':
     'gleich nach {years, plural, one {einem Jahr} other {# Jahren}}',
-  'paid in all, in the money of today': 'insgesamt bezahlt, in heutigem Geld',
+  'paid in total, in today’s money': 'insgesamt bezahlt, in heutigem Geld',
   'years from now': 'Jahre von jetzt an',
   'What is paid over the years': 'Was über die Jahre bezahlt wird',
-  '{kind, select, whole {Purchase and running costs} other {Running costs alone}}, paid in all by the end of each year, in the money of today. 8 in 10 homes like yours lie between low and high.':
+  '{kind, select, whole {Purchase and running costs} other {Running costs alone}}, paid in total by the end of each year, in today’s money. 8 in 10 homes like yours lie between low and high.':
     '{kind, select, whole {Anschaffung und Betrieb} other {Nur der Betrieb}}, insgesamt bezahlt bis zum Ende jedes Jahres, in heutigem Geld. 8 von 10 Häusern wie Ihrem liegen zwischen niedrig und hoch.',
   'Years from now': 'Jahre von jetzt an',
   '{name}, low': '{name}, niedrig',

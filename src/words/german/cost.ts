@@ -3,48 +3,46 @@ import type { Catalogue } from '../say.ts';
 /** What heating costs, how sure that is, and the names of ways of heating. */
 export const COST: Catalogue = {
   // Systems
-  'The log says {mean} on average while the machine made heat, hot water included, in {readings} readings. The coldest day usually needs more.':
-    'Das Protokoll nennt im Mittel {mean}, während das Gerät Wärme erzeugte, Warmwasser eingeschlossen, in {readings} Messwerten. Der kälteste Tag braucht meist mehr.',
+  'The log shows {mean} on average while the heat pump was heating, hot water included, in {readings} readings. The coldest day usually needs more.':
+    'Das Protokoll zeigt im Mittel {mean}, während die Wärmepumpe heizte, mit Warmwasser, in {readings} Messwerten. Der kälteste Tag braucht meist mehr.',
   '{mean} on average': '{mean} im Mittel',
-  '{mean} while the machine made heat': '{mean}, während das Gerät Wärme erzeugte',
+  '{mean} while the heat pump was heating': '{mean}, während die Wärmepumpe heizte',
   // Cost
   'We do not know yet what heating this home with a heat pump would cost.':
     'Wir wissen noch nicht, was das Heizen mit einer Wärmepumpe hier kosten würde.',
   'Heating this home with a heat pump should cost about {amount} a year.':
-    'Das Heizen mit einer Wärmepumpe dürfte hier etwa {amount} im Jahr kosten.',
+    'Mit einer Wärmepumpe dürfte das Heizen hier etwa {amount} im Jahr kosten.',
   'What you pay for heating now is not known yet.': 'Was Sie jetzt für das Heizen zahlen, ist noch nicht bekannt.',
   '{other} {number, select, many {cost} other {costs}} about {same, select, yes {the same, {amount}} other {{amount}}}.':
-    '{other} {number, select, many {kostet} other {kostet}} etwa {same, select, yes {gleich viel, {amount}} other {{amount}}}.',
-  '{other} {number, select, many {cost} other {costs}} about {amount}.':
-    '{other} {number, select, many {kostet} other {kostet}} etwa {amount}.',
+    'Zum Vergleich, {other}: etwa {same, select, yes {gleich viel, {amount}} other {{amount}}}.',
+  '{other} {number, select, many {cost} other {costs}} about {amount}.': 'Zum Vergleich, {other}: etwa {amount}.',
   '{other} would cost about {same, select, yes {the same, {amount}} other {{amount}}}.':
-    '{other} würde etwa {same, select, yes {gleich viel kosten, {amount}} other {{amount} kosten}}.',
-  '{amount} a year stays because you cook on gas: it is the gas standing charge. Without gas in the house it goes, and the heat pump costs about {less} a year. What an electric hob takes is not counted.':
-    '{amount} im Jahr bleiben, weil Sie mit Gas kochen: das ist der Grundpreis für Gas. Ohne Gas im Haus fällt er weg, und die Wärmepumpe kostet etwa {less} im Jahr. Was ein Elektroherd braucht, ist nicht gezählt.',
-  'The gas standing charge, {amount} a year, goes with the boiler, since nothing else here burns gas.':
-    'Der Grundpreis für Gas, {amount} im Jahr, fällt mit dem Kessel weg, weil hier sonst nichts Gas verbrennt.',
+    'Zum Vergleich, {other}: etwa {same, select, yes {gleich viel, {amount}} other {{amount}}}.',
+  'If you still cook on gas, you go on paying the gas standing charge, {amount} a year. Without gas in the house it ends, and the heat pump costs about {less} a year. What an electric hob uses is not counted.':
+    'Kochen Sie weiter mit Gas, zahlen Sie weiter den Grundpreis für Gas, {amount} im Jahr. Ohne Gas im Haus entfällt er, und die Wärmepumpe kostet etwa {less} im Jahr. Den Strom für ein Kochfeld zählen wir nicht.',
+  'The gas standing charge, {amount} a year, ends with the boiler, since nothing else here uses gas.':
+    'Der Grundpreis für Gas, {amount} im Jahr, entfällt mit dem Kessel, weil hier sonst nichts Gas braucht.',
   'We cannot give a range yet.': 'Eine Spanne können wir noch nicht nennen.',
   'fewer than {homes} in 10 homes': 'weniger als {homes} von 10 Häusern',
   '8 in 10 homes like yours should lie between {low} and {high}, 2 outside.':
     '8 von 10 Häusern wie Ihrem dürften zwischen {low} und {high} liegen, 2 außerhalb.',
   'One home’s bill moves too: with winter and prices, 8 in 10 of its years lie between {low} and {high}.':
     'Auch die Rechnung eines Hauses schwankt: Mit Winter und Preisen liegen 8 von 10 seiner Jahre zwischen {low} und {high}.',
-  'An even payment is about {even} a month. The dearest month is {month}, at about {amount}.':
-    'Gleichmäßig sind es etwa {even} im Monat. Am teuersten ist der {month} mit etwa {amount}.',
+  'An even payment is about {even} a month. The most expensive month is {month}, at about {amount}.':
+    'Gleichmäßig verteilt sind es etwa {even} im Monat. Am teuersten ist der {month} mit etwa {amount}.',
   'For the first year put {amount} a month aside: that is enough for 9 in 10 homes like yours.':
-    'Legen Sie für das erste Jahr {amount} im Monat zurück: Das reicht bei 9 von 10 Häusern wie Ihrem.',
-  'If it works as designed: {amount} a year; {homes} get there.':
-    'Wenn sie läuft wie ausgelegt: {amount} im Jahr; das gelingt in {homes}.',
-  'By the month that is about {amount}.': 'Das sind etwa {amount} im Monat.',
-  'By the month that is about {amount}, beside {otherAmount} for {other}.':
-    'Das sind etwa {amount} im Monat, gegenüber {otherAmount} für {other}.',
-  'Against {other} the heat pump cannot be judged yet.':
-    'Wie die Wärmepumpe gegen {other} abschneidet, lässt sich noch nicht sagen.',
-  'Against {other} the heat pump costs about the same. It could be {range} a year.':
-    'Gegen {other} kostet die Wärmepumpe etwa gleich viel. Es kann auch {range} im Jahr sein.',
-  'Against {other} the heat pump should cost about {amount} a year {way, select, less {less} other {more}}. It could be {range}.':
-    'Gegen {other} dürfte die Wärmepumpe etwa {amount} im Jahr {way, select, less {weniger} other {mehr}} kosten. Es kann auch {range} sein.',
-  '{amount} for units': '{amount} für Kilowattstunden',
+    'Legen Sie im ersten Jahr {amount} im Monat zurück: Das reicht bei 9 von 10 Häusern wie Ihrem.',
+  'If it works as designed: {amount} a year. In practice {homes} get there.':
+    'Arbeitet sie wie ausgelegt: {amount} im Jahr. Das erreichen {homes}.',
+  'That is about {amount} a month.': 'Das sind etwa {amount} im Monat.',
+  'That is about {amount} a month, compared with {otherAmount} for {other}.':
+    'Das sind etwa {amount} im Monat, verglichen mit {otherAmount} für {other}.',
+  'We cannot compare the heat pump with {other} yet.': 'Der Vergleich mit {other} ist noch nicht möglich.',
+  'Compared with {other}, the heat pump costs about the same. It could be {range} a year.':
+    'Vergleich mit {other}: Die Wärmepumpe kostet etwa gleich viel. Möglich sind {range} im Jahr.',
+  'Compared with {other}, the heat pump should cost about {amount} a year {way, select, less {less} other {more}}. It could be {range}.':
+    'Vergleich mit {other}: Die Wärmepumpe dürfte etwa {amount} im Jahr {way, select, less {weniger} other {mehr}} kosten. Möglich sind {range}.',
+  '{amount} for energy': '{amount} für Energie',
   '{amount} for the standing charge': '{amount} für den Grundpreis',
   '{amount} for the yearly service': '{amount} für die jährliche Wartung',
   'Nothing is paid in a year.': 'Im Jahr wird nichts bezahlt.',
@@ -53,21 +51,21 @@ export const COST: Catalogue = {
     'Ein kalter und ein milder Winter kosten etwa gleich viel, {amount}.',
   'A cold winter, as comes once in 10 years, would bring it to about {cold}. A mild one would bring it to {mild}.':
     'Ein kalter Winter, wie er einmal in 10 Jahren kommt, brächte es auf etwa {cold}. Ein milder brächte es auf {mild}.',
-  'A unit of heat costs {price} with the heat pump.': 'Eine Kilowattstunde Wärme kostet mit der Wärmepumpe {price}.',
-  'A unit of heat costs {price} with the heat pump and {otherPrice} with {other}.':
-    'Eine Kilowattstunde Wärme kostet mit der Wärmepumpe {price}. Vergleich: {other}, {otherPrice}.',
+  'A kWh of heat costs {price} with the heat pump.': 'Eine kWh Wärme kostet mit der Wärmepumpe {price}.',
+  'A kWh of heat costs {price} with the heat pump and {otherPrice} with {other}.':
+    'Eine kWh Wärme kostet mit der Wärmepumpe {price}. Zum Vergleich, {other}: {otherPrice}.',
   'For the rooms alone, with pumps left out, it is {price} and {otherPrice}.':
     'Für die Räume allein, ohne Pumpen, sind es {price} und {otherPrice}.',
-  'No bill, heat loss or certificate is known yet. So this is a usual home, with the heating set under “Heat needed”.':
-    'Noch ist weder eine Rechnung noch die Heizlast noch ein Energieausweis bekannt. Darum steht hier ein übliches Haus mit der Heizung, die unter „Wärmebedarf“ eingestellt ist.',
-  'No factor makes the heat pump cost the same as {other}.':
-    'Bei keiner Arbeitszahl kostet die Wärmepumpe so viel wie {other}.',
-  'At any factor it can have, a unit of heat costs less with the heat pump than with {other}.':
-    'Bei jeder möglichen Arbeitszahl kostet die Wärme der Wärmepumpe weniger als die durch {other}.',
-  'At a factor of {factor} a unit of heat costs the same as with {other}.':
-    'Bei einer Arbeitszahl von {factor} kostet die Wärme so viel wie die durch {other}.',
+  'We have no bill, heat loss or certificate yet. So this is a typical home, with the heating chosen under “Heat needed”.':
+    'Noch fehlen Rechnung, Heizlast und Energieausweis. Darum ist das ein durchschnittliches Haus mit der Heizung, die unter „Wärmebedarf“ gewählt ist.',
+  'At no seasonal factor does the heat pump cost the same as {other}.':
+    'Bei keiner JAZ kostet die Wärmepumpe so viel wie {other}.',
+  'At any possible seasonal factor, heat costs less with the heat pump than with {other}.':
+    'Bei jeder möglichen JAZ kostet die Wärme mit der Wärmepumpe weniger als ohne sie. Verglichen ist {other}.',
+  'At a seasonal factor of {factor}, heat costs the same as with {other}.':
+    'Bei einer JAZ von {factor} kostet die Wärme gleich viel. Verglichen ist {other}.',
   'Below that it costs more.': 'Darunter kostet sie mehr.',
-  'With standing charge, service and pumps in, the whole year costs the same at {factor}. Below that the heat pump costs more.':
+  'With standing charge, service and pumps, the whole year costs the same at {factor}. Below that the heat pump costs more.':
     'Mit Grundpreis, Wartung und Pumpen kostet das ganze Jahr bei {factor} gleich viel. Darunter kostet die Wärmepumpe mehr.',
   // How sure
   'We cannot say yet how often the heat pump would cost less.':
@@ -89,11 +87,11 @@ export const COST: Catalogue = {
     'Jeder Punkt ist ein möglicher Verlauf, so wahrscheinlich wie jeder andere. Er hat seinen eigenen Winter, seine Preise und Gewohnheiten.',
   'the price of electricity': 'der Strompreis',
   'the price of the other fuel': 'der Preis des anderen Brennstoffs',
-  'how well the machine heats the rooms': 'wie gut das Gerät die Räume heizt',
+  'how well the heat pump works': 'wie gut die Wärmepumpe arbeitet',
   'how much heat the rooms need': 'wie viel Wärme die Räume brauchen',
   'how much hot water you use': 'wie viel Warmwasser Sie brauchen',
   'how cold the winter is': 'wie kalt der Winter ist',
-  'how much pumps, fans and standby use': 'wie viel Pumpen, Gebläse und Bereitschaft verbrauchen',
+  'how much pumps, fans and standby use': 'wie viel Pumpen, Ventilator und Stand-by verbrauchen',
   'what a service costs': 'was eine Wartung kostet',
   'how well the other heating works': 'wie gut die andere Heizung arbeitet',
   'how you live': 'wie Sie leben',
@@ -112,14 +110,14 @@ export const COST: Catalogue = {
   'not there yet': 'noch nicht da',
   'Read from a meter, a bill or a rating plate.': 'Von Zähler, Rechnung oder Typenschild abgelesen.',
   'Worked out from something that was measured.': 'Aus etwas Gemessenem errechnet.',
-  'Taken from a table, since nobody has told us.': 'Aus einer Tabelle, da es uns niemand gesagt hat.',
+  'Taken from a table, since nobody has told us.': 'Aus einer Tabelle, weil es nicht angegeben ist.',
   'Not there yet.': 'Noch nicht da.',
   // What could change it
-  'If a unit of electricity costs {price} more, {clause}.': 'Kostet eine Kilowattstunde Strom {price} mehr, {clause}.',
+  'If electricity costs {price} more per kWh, {clause}.': 'Kostet Strom je kWh {price} mehr, {clause}.',
   'If the water to the radiators has to be 5 degrees hotter, {clause}.':
-    'Muss das Wasser zu den Heizkörpern 5 Grad heißer sein, {clause}.',
+    'Muss der Vorlauf 5 Grad heißer sein, {clause}.',
   'If the rooms are one degree warmer, {clause}.': 'Sind die Räume ein Grad wärmer, {clause}.',
-  'If you use half as much hot water again, {clause}.': 'Brauchen Sie anderthalbmal so viel Warmwasser, {clause}.',
+  'If you use 50% more hot water, {clause}.': 'Brauchen Sie 50 % mehr Warmwasser, {clause}.',
   'In a cold winter {clause}.': 'In einem kalten Winter {clause}.',
   '{clause}.': '{clause}.',
   'we cannot say what the year costs': 'lässt sich nicht sagen, was das Jahr kostet',
@@ -132,7 +130,7 @@ export const COST: Catalogue = {
   'what the heat pump uses': 'was die Wärmepumpe braucht',
   'heat given out': 'abgegebene Wärme',
   weather: 'Wetter',
-  'a temperature of the machine': 'eine Temperatur des Geräts',
+  'a temperature of the heat pump': 'eine Temperatur der Wärmepumpe',
   'local time': 'Ortszeit',
   UTC: 'UTC',
   'winter time all year': 'das ganze Jahr Winterzeit',
@@ -142,8 +140,8 @@ export const COST: Catalogue = {
   'month first': 'Monat zuerst',
   'decimal comma': 'Dezimalkomma',
   'decimal point': 'Dezimalpunkt',
-  'stamps name the start': 'Zeitangaben nennen den Beginn',
-  'stamps name the end': 'Zeitangaben nennen das Ende',
+  'times name the start': 'Zeitangaben nennen den Beginn',
+  'times name the end': 'Zeitangaben nennen das Ende',
   'the last day belongs to the bill': 'der letzte Tag gehört zur Rechnung',
   'the last day begins the next bill': 'mit dem letzten Tag beginnt die nächste Rechnung',
   'your columns': 'Ihre Spalten',

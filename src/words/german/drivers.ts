@@ -11,33 +11,33 @@ export const DRIVERS: Catalogue = {
     'etwa {amount} im Jahr weniger, {range} bei 8 von 10 Häusern wie Ihrem',
   'costs about {amount} a year more, {range} for 8 in 10 homes like yours':
     'etwa {amount} im Jahr mehr, {range} bei 8 von 10 Häusern wie Ihrem',
-  'Cooler heating water: every 5 degrees lower {effect}.': 'Kühleres Heizwasser, je 5 Grad weniger: {effect}.',
+  'Flow temperature: every 5 degrees lower {effect}.': 'Vorlauf, je 5 Grad weniger: {effect}.',
   'Warmer rooms: every degree more {effect}.': 'Wärmere Räume, je Grad mehr: {effect}.',
   'A hotter cylinder: every 5 degrees more {effect}.': 'Heißerer Speicher, je 5 Grad mehr: {effect}.',
-  'Half as much hot water again {effect}.': 'Anderthalbmal so viel Warmwasser: {effect}.',
-  'Half the usual length of pipe in the ground {effect}.': 'Halb so viel Rohr im Boden wie üblich: {effect}.',
-  'Half as much again as usual {effect}.': 'Anderthalbmal so viel: {effect}.',
-  'Each thing by itself, all else as typed. Steps are reckoned from this home, not from a rule of thumb.':
-    'Jedes für sich, alles andere wie eingegeben. Die Schritte sind für dieses Haus gerechnet, nicht nach einer Faustregel.',
-  'Each thing by itself, all else as the sliders have it: {whatIf}. Steps are reckoned from this home.':
-    'Jedes für sich, alles andere wie an den Reglern: {whatIf}. Die Schritte sind für dieses Haus gerechnet.',
-  'The factor rises only because hot water, the harder work, becomes a smaller part.':
-    'Die Arbeitszahl steigt nur, weil das Warmwasser, die schwerere Arbeit, einen kleineren Teil ausmacht.',
-  'Heating water on a very cold day': 'Heizwasser an einem sehr kalten Tag',
+  'Using 50% more hot water {effect}.': '50 % mehr Warmwasser: {effect}.',
+  'Half the usual length of pipe in the ground {effect}.': 'Halb so viel Rohr im Erdreich wie üblich: {effect}.',
+  '50% more than usual {effect}.': '50 % mehr als üblich: {effect}.',
+  'Each change by itself, all else as typed. The steps are worked out for this home, not by a rule of thumb.':
+    'Jede Änderung für sich, alles andere wie eingegeben. Die Schritte sind für dieses Haus berechnet, nicht nach einer Faustregel.',
+  'Each change by itself, all else as on the sliders: {whatIf}. The steps are worked out for this home.':
+    'Jede Änderung für sich, alles andere wie an den Reglern: {whatIf}. Die Schritte sind für dieses Haus berechnet.',
+  'The factor rises only because hot water, which is harder to heat, becomes a smaller part.':
+    'Die JAZ steigt nur, weil der Anteil von Warmwasser kleiner wird, das schwerer zu erwärmen ist.',
+  'Flow temperature on a very cold day': 'Vorlauf an einem sehr kalten Tag',
   Rooms: 'Räume',
   'Hot water in the cylinder': 'Warmwasser im Speicher',
-  'Hot water used, against today': 'Warmwasser, gemessen an heute',
-  'Pipes in the ground, against the usual': 'Rohre im Boden, gemessen am Üblichen',
+  'Hot water used, compared with today': 'Warmwasser, verglichen mit heute',
+  'Pipes in the ground, compared with the usual length': 'Rohre im Erdreich, verglichen mit der üblichen Länge',
   'as shown {amount}': 'wie gezeigt {amount}',
   '{place}, as shown': '{place}, wie gezeigt',
-  'Floor, {flow}': 'Fußboden, {flow}',
-  'Radiators, {flow}': 'Heizkörper, {flow}',
+  'Underfloor, {flow}': 'Fußbodenheizung, Vorlauf {flow}',
+  'Radiators, {flow}': 'Heizkörper, Vorlauf {flow}',
   'We cannot say yet what other emitters would change.':
     'Noch lässt sich nicht sagen, was andere Heizflächen ändern würden.',
-  'A warm floor at {other} would cost {does} radiators at {shown}.':
-    'Eine Fußbodenheizung mit {other} würde {does} Heizkörper mit {shown} kosten.',
-  'Radiators at {other} would cost {does} a warm floor at {shown}.':
-    'Heizkörper mit {other} würden {does} eine Fußbodenheizung mit {shown} kosten.',
+  'Underfloor heating at {other} would cost {does} radiators at {shown}.':
+    'Eine Fußbodenheizung, Vorlauf {other}, würde {does} Heizkörper, Vorlauf {shown}, kosten.',
+  'Radiators at {other} would cost {does} underfloor heating at {shown}.':
+    'Heizkörper, Vorlauf {other}, würden {does} eine Fußbodenheizung, Vorlauf {shown}, kosten.',
   'about the same as': 'etwa so viel wie',
   'up to {less} a year less or up to {more} more, for 8 in 10 homes like yours, than':
     'bei 8 von 10 Häusern wie Ihrem bis zu {less} im Jahr weniger oder bis zu {more} mehr als',
@@ -46,20 +46,20 @@ export const DRIVERS: Catalogue = {
   'about {amount} a year more ({range} for 8 in 10 homes like yours) than':
     'etwa {amount} im Jahr mehr ({range} bei 8 von 10 Häusern wie Ihrem) als',
   'cost of a year': 'Kosten eines Jahres',
-  factor: 'Arbeitszahl',
+  'seasonal factor': 'Jahresarbeitszahl (JAZ)',
   'The heat pump’s year, all else as shown. The factor is for rooms and hot water, pumps counted (H4).':
-    'Das Jahr der Wärmepumpe, alles andere wie gezeigt. Arbeitszahl für Räume und Warmwasser, mit Pumpen (H4).',
+    'Das Jahr der Wärmepumpe, alles andere wie gezeigt. JAZ für Räume und Warmwasser, mit Pumpen (H4).',
   '8 in 10 homes like yours lie between low and high.': '8 von 10 Häusern wie Ihrem liegen zwischen niedrig und hoch.',
   'Cost of a year': 'Kosten eines Jahres',
-  Factor: 'Arbeitszahl',
+  'Seasonal factor': 'Jahresarbeitszahl',
   Emitters: 'Heizflächen',
-  'As reckoned': 'Wie gerechnet',
+  'As worked out': 'Wie berechnet',
   Low: 'Niedrig',
   High: 'Hoch',
-  'Cost by heating water temperature': 'Kosten nach Heizwassertemperatur',
+  'Cost by flow temperature': 'Kosten nach Vorlauftemperatur',
   'Cost by room temperature': 'Kosten nach Raumtemperatur',
   'Cost by hot water temperature': 'Kosten nach Warmwassertemperatur',
   'Cost by hot water used': 'Kosten nach Warmwassermenge',
-  'Cost by size of the ground array': 'Kosten nach Größe der Erdsonden oder Kollektoren',
-  'Cost with radiators and with a warm floor': 'Kosten mit Heizkörpern und mit Fußbodenheizung',
+  'Cost by size of the ground array': 'Kosten nach Größe von Erdsonde oder Erdkollektor',
+  'Cost with radiators and with underfloor heating': 'Kosten mit Heizkörpern und mit Fußbodenheizung',
 };

@@ -9,6 +9,7 @@ import { COST } from './cost.ts';
 import { COST_SCREEN } from './cost-screen.ts';
 import { DESK } from './desk.ts';
 import { DRIVERS } from './drivers.ts';
+import { EARLIER } from './earlier.ts';
 import { EVIDENCE_SCREEN } from './evidence-screen.ts';
 import { EXPLAINED } from './explained.ts';
 import { FINDINGS_WORTH } from './findings-worth.ts';
@@ -37,6 +38,7 @@ import { WALK } from './walk.ts';
 import { YEARS_AHEAD } from './years-ahead.ts';
 
 export const german: Catalogue = {
+  ...EARLIER,
   ...MODEL,
   ...EXPLAINED,
   ...NUMBERS,

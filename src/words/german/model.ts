@@ -95,7 +95,7 @@ export const MODEL: Catalogue = {
   'factor as the meter sees it − 1, the unit that was bought':
     'Arbeitszahl, wie der Zähler sie sieht, − 1 für die gekaufte Kilowattstunde',
   'Standby of the machine': 'Bereitschaft des Geräts',
-  'Pump of the heating circuit': 'Pumpe des Heizkreises',
+  'Heating circuit pump': 'Heizkreispumpe',
   'Pump or fan of the source': 'Pumpe oder Lüfter der Quelle',
   'Resistance heater in place of the machine': 'Heizstab statt Wärmepumpe',
   'Weekly heating of the cylinder to 60 °C by the immersion heater':
@@ -172,7 +172,7 @@ export const MODEL: Catalogue = {
   'Brine below the ground at the design heat': 'Sole unter Erdtemperatur bei Auslegungswärme',
   'Rated points': 'Nennpunkte',
   'Design flow temperature': 'Vorlauf an einem sehr kalten Tag',
-  'Design outdoor temperature': 'Auslegungstemperatur außen',
+  'Design outdoor temperature': 'Norm-Außentemperatur',
   'Flow control': 'Vorlaufregelung',
   'Flow less return': 'Vorlauf minus Rücklauf',
   'Curve above what the emitters need': 'Heizkurve über dem Bedarf der Heizflächen',

@@ -144,7 +144,7 @@ export const WALK: Catalogue = {
   'Ask what they will do first, and write it into the notes.':
     'Fragen Sie, was man zuerst tun wird, und schreiben Sie es in die Notizen.',
   'Keep the promise before you leave.': 'Bewahren Sie die Zusage auf, bevor Sie gehen.',
-  'Hot water, pumps and standby are counted in.': 'Warmwasser, Pumpen und Bereitschaft sind mitgezählt.',
+  'Hot water, pumps and standby are included.': 'Warmwasser, Pumpen und Stand-by sind enthalten.',
   'Hot water, pumps and standby are counted; for the rooms alone the factor is {factor}.':
     'Warmwasser, Pumpen und Bereitschaft sind mitgezählt; für die Räume allein ist die Arbeitszahl {factor}.',
   '{name} · factor {factor} for heat and hot water together, pumps included':

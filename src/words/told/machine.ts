@@ -14,7 +14,7 @@ export const MACHINE = sentences<ToldMachine>()({
   'source-pump-line': 'Pump or fan of the source',
   'backup-line': 'Resistance heater in place of the machine',
   'pasteurisation-line': 'Weekly heating of the cylinder to 60 °C by the immersion heater',
-  'circulator-line': 'Pump of the heating circuit',
+  'circulator-line': 'Heating circuit pump',
   'design-to-homes': 'From the design to what homes get',
   // Formulas
   'middle-by-root':
@@ -89,7 +89,7 @@ export const MACHINE = sentences<ToldMachine>()({
   'flow-spread': 'Flow less return',
   'curve-shift': 'Curve above what the emitters need',
   'kept-hot-water': 'Hot water',
-  'source-pump': 'Source pump or fan',
+  'source-pump': 'Brine pump or fan',
   standby: 'Standby',
   source: 'Source',
   'outdoor-air': 'outdoor air',
@@ -160,7 +160,7 @@ export const MACHINE = sentences<ToldMachine>()({
   'water-5-cooler': 'Heating water 5 degrees cooler',
   'room-1-warmer': 'Rooms a degree warmer',
   'hot-water-5-hotter': 'Hot water 5 degrees hotter',
-  'half-again-hot-water': 'Half as much hot water again',
+  'half-again-hot-water': '50% more hot water',
   'half-the-pipe': 'Half the usual length of pipe',
   'half-again-pipe': 'Half as much pipe again as usual',
   'there-less-here': 'cost there − cost here',

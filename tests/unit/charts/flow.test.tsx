@@ -14,27 +14,27 @@ test.each([
   [
     'a usual home',
     USUAL,
-    'In a year 9,690 units from the ground and 4,210 from the meter become 11,800 units for the rooms and 2,060 for the taps.',
+    'In a year 9,690 kWh from the ground and 4,210 from the meter become 11,800 kWh for the rooms and 2,060 for hot water.',
   ],
   [
     'no hot water',
     { ...USUAL, tapsKWh: 0 },
-    'In a year 7,630 units from the ground and 4,210 from the meter become 11,800 units of heat for the rooms.',
+    'In a year 7,630 kWh from the ground and 4,210 from the meter become 11,800 kWh of heat for the rooms.',
   ],
   [
     'hot water alone',
     { ...USUAL, roomsKWh: 0, meterKWh: 800 },
-    'In a year 1,260 units from the ground and 800 from the meter become 2,060 units of hot water.',
+    'In a year 1,260 kWh from the ground and 800 from the meter become 2,060 kWh of hot water.',
   ],
   [
     'a factor below 1',
     { ...USUAL, roomsKWh: 500, tapsKWh: 0, meterKWh: 600 },
-    'In a year 600 units from the meter become 500 units of heat for the rooms.',
+    'In a year 600 kWh from the meter become 500 kWh of heat for the rooms.',
   ],
   [
     'no heat',
     { ...USUAL, roomsKWh: 0, tapsKWh: 0, meterKWh: 80 },
-    'In a year the meter counts 80 units, and no heat is needed.',
+    'In a year the meter counts 80 kWh, and no heat is needed.',
   ],
   [
     'unknown',
@@ -92,7 +92,7 @@ test('ribbons are as thick as their kWh', () => {
 
 test('the table holds both sides, each summing to the same', () => {
   const { rows } = flowTable(USUAL);
-  expect(rows.map(({ cells }) => cells[0])).toEqual(['From the ground', 'From the meter', 'Rooms', 'Taps']);
+  expect(rows.map(({ cells }) => cells[0])).toEqual(['From the ground', 'From the meter', 'Rooms', 'Hot water']);
   expect(flowTable({ ...USUAL, roomsKWh: Number.NaN }).rows).toEqual([]);
 });
 

@@ -55,12 +55,12 @@ describe('text', () => {
 const table = {
   caption: 'Costs',
   columns: [{ name: 'Way' }, { name: 'A year, £', number: true }],
-  rows: [{ cells: ['Heat pump, ground', '£1,190'], ours: true }, { cells: ['=HYPERLINK("x")', '−£20'] }],
+  rows: [{ cells: ['Ground-source heat pump', '£1,190'], ours: true }, { cells: ['=HYPERLINK("x")', '−£20'] }],
 };
 
 test('figures leave as text that a spreadsheet reads and does not run', () => {
   expect(tableCsv(table)).toBe(
-    '\uFEFFWay,"A year, £"\r\n"Heat pump, ground","£1,190"\r\n"\'=HYPERLINK(""x"")",-£20\r\n',
+    '\uFEFFWay,"A year, £"\r\nGround-source heat pump,"£1,190"\r\n"\'=HYPERLINK(""x"")",-£20\r\n',
   );
   const written = ['-1+cmd|x', '−120+1', '-@a', '−€120', '−£20 a year', '−1.234,5 kWh', '-5=5', '−12 %'].map((cell) =>
     tableCsv({ ...table, rows: [{ cells: [cell, ''] }] })

@@ -158,7 +158,7 @@ describe('use against the weather', () => {
   test.each([
     [
       series,
-      'Below 15 °C outside, each degree colder takes 5.0 more units of gas a day. About 7 a day are used in any weather.',
+      'Below 15 °C outside, each degree colder takes 5.0 more kWh of gas a day. About 7 a day are used in any weather.',
     ],
     [{ ...series, slopeKWhPerKDay: -1 }, 'The use of gas does not rise when it gets colder.'],
     [{ ...series, points: [] }, 'There are no days to show yet.'],
@@ -197,15 +197,15 @@ describe('the price through a week', () => {
   });
   test('sentence and table', () => {
     expect(weekPricesSentence(series)).toBe(
-      'In a week of January a unit costs 13.0 p at best (“Night”, 25% of the hours). At worst it costs 28.0 p (“Day”, 75%).',
+      'In a week of January a kWh costs 13.0 p at best (“Night”, 25% of the hours). At worst it costs 28.0 p (“Day”, 75%).',
     );
     const blocks = { per: 'day' as const, steps: [{ upToKWh: 3, pencePerKWh: 35 }] };
     const stepped = version([{ name: 'All', pencePerKWh: 20, times: 'rest', blocks }]);
     expect(weekPricesSentence(weekPricesSeries(stepped, 6))).toBe(
-      'After the first ones a unit costs 20.0 p at every hour.',
+      'After the first ones a kWh costs 20.0 p at every hour.',
     );
     expect(weekPricesSentence(weekPricesSeries(version([{ name: 'All', pencePerKWh: 20, times: 'rest' }]), 6))).toBe(
-      'A unit costs 20.0 p at every hour.',
+      'A kWh costs 20.0 p at every hour.',
     );
     expect(weekPricesTable(series).rows.map((row) => row.cells)).toEqual([
       ['every day', '00:00 to 05:30', 'Night', '13.0 p', '25%'],

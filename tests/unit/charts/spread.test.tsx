@@ -138,7 +138,7 @@ describe('sentence and table', () => {
     ));
   test('the table has every row, the unknown as words', () => {
     const table = spreadTable(spreadSeries(unknownFirst));
-    expect(table.rows[0]!.cells).toEqual(['Heat pump, ground', '£1,193', '£1,049', '£1,395']);
+    expect(table.rows[0]!.cells).toEqual(['Ground-source heat pump', '£1,193', '£1,049', '£1,395']);
     expect(table.rows.at(-1)!.cells).toEqual(['Oil boiler', 'not known', 'not known', 'not known']);
   });
 });

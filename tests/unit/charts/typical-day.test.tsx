@@ -21,7 +21,7 @@ test('kWh of a half-hour are twice as many kW, and the sentence names the hour',
   const series = daySeries(heater, day);
   expect(series.seenKW[4]).toBe(3.5);
   expect(daySentence(series)).toBe(
-    'On the mean of 42 days the meter shows 3.5 kW at 02:00, against 0.5 kW on days as cold.',
+    'On average over 42 days the meter shows 3.5 kW at 02:00, compared with 0.5 kW on days as cold.',
   );
   expect(daySentence(daySeries(heater, { ...day, otherwise: undefined }))).toMatch(/3\.5 kW at 02:00\.$/);
 });

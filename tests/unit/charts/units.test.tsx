@@ -64,8 +64,8 @@ test('bought tiles bear a stroke as well as their colour', () => {
 });
 
 test.each([
-  [4_040, 13_900, 'In a year: 4,040 units from the meter and 9,860 from the ground make 13,900 units of heat.'],
-  [5_000, 4_000, 'In a year the meter counts 5,000 units for 4,000 units of heat. The ground adds nothing.'],
+  [4_040, 13_900, 'In a year: 4,040 kWh from the meter and 9,860 from the ground make 13,900 kWh of heat.'],
+  [5_000, 4_000, 'In a year the meter counts 5,000 kWh for 4,000 kWh of heat. The ground adds nothing.'],
   [0, 0, 'This home needs no heat, so nothing is bought.'],
   [Number.NaN, 1, 'We do not know yet how much heat is needed.'],
 ])('%d of %d kWh', (meter, heat, said) => expect(unitsSentence(input(meter, heat))).toBe(said));

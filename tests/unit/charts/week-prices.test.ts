@@ -22,7 +22,7 @@ describe('a week of dated prices', () => {
     expect(week.bands.length).toBeLessThanOrEqual(8);
   });
   test('is said as a range', () => {
-    expect(weekPricesSentence(week)).toBe('In a usual week of June a unit costs 1.6 p to 50.9 p, by the half-hour.');
+    expect(weekPricesSentence(week)).toBe('In a normal week of June a kWh costs 1.6 p to 50.9 p, by the half-hour.');
   });
   test('a month without prices takes all days', () => {
     expect(weekPricesSeries(dated, 12).steps[0]!.pence).toBeCloseTo(1.5 * 1.05, 9);

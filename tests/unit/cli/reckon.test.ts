@@ -84,7 +84,7 @@ describe('a household file', () => {
     for (const part of ['Heat needed', 'Heat pump', 'Running cost', 'Where both cost the same', 'Prices and sources']) {
       expect(out).toContain(part);
     }
-    expect(out).toMatch(/Heat pump, ground +£[\d,]+ +£[\d,]+ to £[\d,]+/);
+    expect(out).toMatch(/Ground-source heat pump +£[\d,]+ +£[\d,]+ to £[\d,]+/);
   });
 
   test('gives the documented JSON, the same twice', async () => {
@@ -277,7 +277,7 @@ describe('in German', () => {
     expect(code).toBe(0);
     for (const part of ['Wärmebedarf', 'Wärmepumpe', 'Verbrauchskosten', 'Rechnungsprüfung', 'Preise und Quellen'])
       expect(out).toContain(`\n${part}\n`);
-    expect(out).toMatch(/Wärmepumpe, Erde +[\d.]+\s£ /);
+    expect(out).toMatch(/Sole\/Wasser-Wärmepumpe +[\d.]+\s£ /);
     for (const file of [document, letter]) expect(readFileSync(file, 'utf8')).toContain('<html lang="de-DE"');
     const [english, german] = [await run(path, '--json'), await run(path, '--json', '--language', 'de')];
     expect(JSON.parse(german.out).appraisal.systems).toEqual(JSON.parse(english.out).appraisal.systems);
@@ -505,7 +505,7 @@ test('several offers stand side by side, and one is put in hand by its name', as
   const offers = [{ name: 'Air', machine: { source: 'air', flowC: 50 } }];
   const path = write({ ...HOUSEHOLD, offer: 'Ground', offers });
   const { out } = await run(path);
-  expect(out).toMatch(/Offers side by side[\s\S]*Ground +from the ground[\s\S]*Air +from the air, water at 50/);
+  expect(out).toMatch(/Offers side by side[\s\S]*Ground +ground source[\s\S]*Air +air source, flow temperature 50/);
   const { machine } = JSON.parse((await run(path, '--offer', 'Air', '--json')).out).appraisal;
   expect(machine.source).toBe('air');
   const unknown = await run(path, '--offer', 'Water');

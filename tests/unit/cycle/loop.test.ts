@@ -186,7 +186,7 @@ describe('what cannot be', () => {
     expect(result.ok).toBe(false);
     if (result.ok) return;
     expect(result.fault.code).toBe(code);
-    expect(cycleFaultSentence(result.fault)).toMatch(/expected is .+\./);
+    expect(cycleFaultSentence(result.fault)).toMatch(/we expect .+\./);
     expect(cycleFaultSentence(result.fault)).not.toMatch(/NaN|undefined/);
   });
   test.each<[string, Partial<LoopInput>, object]>([

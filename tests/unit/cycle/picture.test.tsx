@@ -94,8 +94,8 @@ describe('picture', () => {
     expect(html).toContain('>from the air<');
     expect(html).toContain('<circle');
     expect(words).toContain('frost');
-    expect(cycleSentence(air, null)).toMatch(/Fan and frost take [\d.]+ more\.$/);
-    expect(JSON.stringify(cycleTable(air))).toMatch(/"Fan","0\.\d units an hour"/);
+    expect(cycleSentence(air, null)).toMatch(/Fan and defrost take [\d.]+ more\.$/);
+    expect(JSON.stringify(cycleTable(air))).toMatch(/"Fan","0\.\d kWh an hour"/);
     expect(words).not.toMatch(/the ground|The ground|frost protection/);
   });
   test('moves only when asked to, and its style only where motion is welcome', async () => {
@@ -129,7 +129,7 @@ test('the table has the same numbers as the picture', () => {
   for (const place of series.places)
     for (const reading of place.readings)
       expect(cells).toContain(`${place.number} ${place.name} | ${reading.name} | ${reading.text}`);
-  for (const text of ['5 °C', '0 °C', '38 °C', '33 °C', '8 units an hour', '50 psi']) {
+  for (const text of ['5 °C', '0 °C', '38 °C', '33 °C', '8 kWh an hour', '50 psi']) {
     expect(html).toContain(`>${text}<`);
     expect(cells.some((cell) => cell.includes(text))).toBe(true);
   }

@@ -54,7 +54,7 @@ describe('temperatures of a machine', () => {
 
   test('said beside what is typed', () => {
     expect(loggedFlowSentence([{ series: seriesOf(log) } as unknown as Evidence])).toBe(
-      'The log says 45 °C on average while the machine made heat, hot water included, in 6 readings. The coldest day usually needs more.',
+      'The log shows 45 °C on average while the heat pump was heating, hot water included, in 6 readings. The coldest day usually needs more.',
     );
     expect(loggedFlowSentence([])).toBeNull();
   });

@@ -31,7 +31,7 @@ export const PRIVATE_ENGLISH: readonly RegExp[] = [
   // → saved tariffs
   /\bshelf\b/i,
   // → is used instead
-  /\bstands? in\b/i,
+  /\bstands? in(?=[.,;]| for |$)/i,
   // → estimate, paper
   /\bleave-behind\b/i,
   // → again
@@ -67,32 +67,23 @@ export const PRIVATE_GERMAN: readonly RegExp[] = [
   // → Berechnung: a Rechnung is a bill
   /\bdie Rechnung (beruht|ergibt)\b/i,
   // → kWh
-  /\bKilowattstunden?\b/,
+  /\bKilowattstunden\b/,
 ];
 
 /** These catalogues are still to be edited; none is left at the end. */
 export const STILL_TO_WRITE: readonly string[] = [
   'bill-sums-screen',
   'bill-sums',
-  'charts',
   'check-screen',
   'check',
-  'cost-screen',
-  'cost',
   'desk',
-  'drivers',
   'evidence-screen',
   'explained',
   'findings-worth',
-  'heat-screen',
-  'heat',
   'host',
   'leave-behind',
   'lifetime',
-  'machine-screen',
-  'machine',
   'model',
-  'numbers',
   'prices-screen',
   'questions',
   'refusals',
@@ -100,8 +91,5 @@ export const STILL_TO_WRITE: readonly string[] = [
   'round',
   'safety',
   'site-readings',
-  'systems',
-  'thread',
   'walk',
-  'years-ahead',
 ];

@@ -9,7 +9,12 @@ const catalogues = Object.entries(files)
   // All of them together, and what older estimates hold.
   .filter(([name]) => name !== 'german' && name !== 'earlier' && !STILL_TO_WRITE.includes(name));
 /** Texts with numbered gaps are of older estimates and of files: they are read, and said no more. */
-const saidNow = (catalogue: Catalogue) => Object.entries(catalogue).filter(([english]) => !/\{\d+\}/.test(english));
+const saidNow = (catalogue: Catalogue) =>
+  Object.entries(catalogue)
+    .filter(([english]) => !/\{\d+\}/.test(english))
+    .map((pair) => pair.map(withoutGapNames));
+/** The name of a gap is read by nobody. */
+const withoutGapNames = (text: string) => text.replace(/\{\w+(?=[,}])/g, '{');
 
 describe.each(catalogues)('%s', (_name, catalogue) => {
   test('no private word of English', () => {

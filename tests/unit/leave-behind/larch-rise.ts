@@ -176,7 +176,7 @@ export function larchRise(variant: Variant = {}): Appraisal {
     machine: {
       source: variant.source ?? 'ground',
       boundary: 'H4',
-      space: figure(3.7, 3.2, 4.1, '', 'Factor for the rooms'),
+      space: figure(3.7, 3.2, 4.1, '', 'Seasonal factor, rooms'),
       water: figure(2.6, 2.2, 3, '', 'Factor for hot water'),
       whole: figure(3.44, 3, 3.8, '', 'Factor for heat and hot water together'),
       extraKWh: 0,

@@ -54,7 +54,7 @@ describe('words of the year', () => {
         { driver: 'array', savedKWh: 40, savedPence: 1000 },
       ]),
     ).toBe(
-      'Heating water 5 degrees cooler would save about £55 a year (210 units). Hot water 5 degrees cooler would save about £16 a year (60 units).',
+      'A flow temperature 5 degrees lower would save about £55 a year (210 kWh). Hot water 5 degrees cooler would save about £16 a year (60 kWh).',
     ));
   test('nothing worth saying is not made much of', () =>
     expect(drivesSentence([{ driver: 'flow', savedKWh: -4, savedPence: -100 }])).toContain('change little'));

@@ -49,7 +49,7 @@ describe('rated points as they are typed', () => {
       [row('0', '35', '4.5'), row('0', '35', '4.6')],
       {
         kind: 'wanting',
-        sentence: 'Row 2 is at the same temperatures as an earlier row.',
+        sentence: 'Row 2 has the same temperatures as an earlier row.',
       },
     ],
   ])('%s', (_name, rows, expected) => expect(readPoints(rows as PointRow[])).toEqual(expected));

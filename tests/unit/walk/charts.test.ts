@@ -30,7 +30,7 @@ describe('months in two parts', () => {
   });
 
   test.each([
-    [heatParts(larchRise()), 'January needs most, 2,160 units. July needs least, 370 units.'],
+    [heatParts(larchRise()), 'January needs most, 2,160 kWh. July needs least, 370 kWh.'],
     [parts(twelve(0), twelve(0)), 'No heat is needed in any month.'],
     [parts(twelve(0), twelve(0), 'cost'), 'No month costs anything.'],
     [parts(twelve(Number.NaN), twelve(1)), 'We do not know yet how much heat each month needs.'],
@@ -72,11 +72,11 @@ describe('what single changes do', () => {
   ]);
   test('the largest first, the unknown left out', () => {
     expect(rows.map(({ code }) => code)).toEqual(['electricity-up', 'winter-cold', 'flow-up']);
-    expect(changesSentence(rows)).toBe('If a unit of electricity costs 5 p more, the year costs about £210 more.');
+    expect(changesSentence(rows)).toBe('If electricity costs 5 p more per kWh, the year costs about £210 more.');
     expect(changesTable(rows).rows.map(({ cells }) => cells)).toEqual([
-      ['A unit of electricity 5 p dearer', '+£213'],
+      ['Electricity 5 p more per kWh', '+£213'],
       ['A cold winter', '+£91'],
-      ['Water to the radiators 5 degrees hotter', '−£64'],
+      ['Flow temperature 5 degrees higher', '−£64'],
     ]);
   });
   test('more lies right of zero and less left of it', () => {

@@ -38,7 +38,7 @@ describe('sliders', () => {
 
   test('only what stands changed is said', () => {
     const whatIf = knob('winter').write(knob('flow').write({}, 55), 2);
-    expect(sayWhatIf(knobs, whatIf)).toBe('radiator water 55 °C, winter cold');
+    expect(sayWhatIf(knobs, whatIf)).toBe('flow temperature 55 °C, winter cold');
     expect(isUnchanged(whatIf)).toBe(false);
     expect(isUnchanged({})).toBe(true);
   });

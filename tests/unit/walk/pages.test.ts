@@ -64,11 +64,11 @@ describe('the pages in their order', () => {
 
   test.each([
     ['home', 'Larch Rise: heating and hot water cost about £1,610 a year today.'],
-    ['heat', 'Your home needs about 13,900 units of heat in a typical year.'],
-    ['source', 'For every unit you buy, the ground adds about 2.4.'],
+    ['heat', 'Your home needs about 13,900 kWh of heat in a typical year.'],
+    ['source', 'For every kWh of electricity you buy, the ground adds about 2.4 of heat.'],
     ['cost', 'Your heating and hot water would cost about £1,190 a year. Today they cost about £1,610.'],
     ['sure', 'In 18 futures out of 20 the heat pump costs less, in 2 it costs more.'],
-    ['change', 'If a unit of electricity costs 5 p more, the year costs about £200 more.'],
+    ['change', 'If electricity costs 5 p more per kWh, the year costs about £200 more.'],
     ['watch', 'Read the meter on the first of each month, and call us if it runs high.'],
     ['next', 'Nothing is promised yet. If you agree, we put these figures in writing.'],
   ])('%s says: %s', (name, sentence) => {

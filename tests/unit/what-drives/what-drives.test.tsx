@@ -407,18 +407,18 @@ describe('words', () => {
     [
       'flow',
       [figure(-70, -100, -50)],
-      'Cooler heating water: every 5 degrees lower saves about £70 a year, £50 to £100 for 8 in 10 homes like yours.',
+      'Flow temperature: every 5 degrees lower saves about £70 a year, £50 to £100 for 8 in 10 homes like yours.',
     ],
-    ['flow', [figure(-1, -4, 2)], 'Cooler heating water: every 5 degrees lower changes almost nothing.'],
+    ['flow', [figure(-1, -4, 2)], 'Flow temperature: every 5 degrees lower changes almost nothing.'],
     [
       'flow',
       [figure(3, -20, 30)],
-      'Cooler heating water: every 5 degrees lower may save up to £20 a year or cost up to £30 more, for 8 in 10 homes like yours.',
+      'Flow temperature: every 5 degrees lower may save up to £20 a year or cost up to £30 more, for 8 in 10 homes like yours.',
     ],
     [
       'flow',
       [figure(Number.NaN, 0, 0)],
-      'Cooler heating water: every 5 degrees lower changes the cost by an unknown amount.',
+      'Flow temperature: every 5 degrees lower changes the cost by an unknown amount.',
     ],
     [
       'room',
@@ -428,7 +428,7 @@ describe('words', () => {
     [
       'water-use',
       [figure(200, 150, 260)],
-      'Half as much hot water again costs about £200 a year more, £150 to £260 for 8 in 10 homes like yours.',
+      'Using 50% more hot water costs about £200 a year more, £150 to £260 for 8 in 10 homes like yours.',
     ],
     [
       'water-temperature',
@@ -451,7 +451,7 @@ describe('words', () => {
       emittersApart: figure(90, 60, 120),
     };
     expect(emitterSentence(turned)).toBe(
-      'Radiators at 45 °C would cost about £90 a year more (£60 to £120 for 8 in 10 homes like yours) than a warm floor at 35 °C.',
+      'Radiators at 45 °C would cost about £90 a year more (£60 to £120 for 8 in 10 homes like yours) than underfloor heating at 35 °C.',
     );
     expect(emitterSentence({ ...quick, emittersApart: figure(0, -1, 1) })).toContain('about the same');
     expect(emitterSentence({ ...quick, emittersApart: figure(5, -20, 30) })).toContain(

@@ -86,7 +86,7 @@ describe('which side is named', () => {
     const designed = (costPence: number, reachedShare: number) =>
       cost.designSentence({ ...pump!, asDesigned: { costPence, reachedShare } });
     expect(designed(142_000, 0.165)).toBe(
-      'If it works as designed: £1,420 a year; fewer than 2 in 10 homes get there.',
+      'If it works as designed: £1,420 a year. In practice fewer than 2 in 10 homes get there.',
     );
     expect(designed(142_000, 0.41)).toContain('fewer than 5 in 10 homes get there.');
     expect(designed(148_010, 0.4)).toBe('');
@@ -99,12 +99,15 @@ describe('around it', () => {
     [119_000, 160_000, 'should cost about £410 a year less. It could be £110 to £710 less.'],
     [160_000, 119_000, 'should cost about £410 a year more. It could be £110 to £710 more.'],
     [160_000, 160_000, 'costs about the same. It could be from £300 more to £300 less a year.'],
-    [Number.NaN, 1, 'cannot be judged yet.'],
   ])('the difference of %d and %d always has its range', (pump, present, said) =>
     expect(cost.differenceSentence(pair(pump, present))).toBe(
-      `Against the gas boiler you have now the heat pump ${said}`,
+      `Compared with the gas boiler you have now, the heat pump ${said}`,
     ),
   );
+  test('a difference that is not known is no number', () =>
+    expect(cost.differenceSentence(pair(Number.NaN, 1))).toBe(
+      'We cannot compare the heat pump with the gas boiler you have now yet.',
+    ));
 
   test('the range says how often it will be missed', () =>
     expect(cost.rangeSentence({ cost: figure(119_000, 104_000, 140_000, 'pence') })).toBe(
@@ -112,7 +115,7 @@ describe('around it', () => {
     ));
   test('parts that are nothing are left out', () => {
     expect(cost.splitSentence({ split: { unitsPence: 106_400, standingPence: 0, servicePence: 13_000 } })).toBe(
-      'That is £1,060 for units and £130 for the yearly service.',
+      'That is £1,060 for energy and £130 for the yearly service.',
     );
     expect(cost.splitSentence({ split: { unitsPence: 0, standingPence: 0, servicePence: 0 } })).toBe(
       'Nothing is paid in a year.',
@@ -123,7 +126,7 @@ describe('around it', () => {
     const { systems } = pair(1, 1);
     const priced = systems.map((one, i) => ({ ...one, pencePerKWhHeat: figure([28 / 4, 7 / 0.9][i]!, 1, 9, 'p/kWh') }));
     expect(cost.heatPriceSentence({ systems: priced })).toBe(
-      'A unit of heat costs 7.0 p with the heat pump and 7.8 p with the gas boiler you have now.',
+      'A kWh of heat costs 7.0 p with the heat pump and 7.8 p with the gas boiler you have now.',
     );
     const rooms = systems.map((one, i) => ({ ...one, pencePerKWhSpaceHeat: [28 / 4, 7 / 0.9][i]! }));
     expect(cost.roomHeatPriceSentence({ systems: rooms })).toBe(
@@ -131,20 +134,24 @@ describe('around it', () => {
     );
     const even = { against: 'present', breakEvenFactor: 28 / (7 / 0.9) } as const;
     expect(cost.breakEvenSentence(even, 'gas-old')).toBe(
-      'At a factor of 3.6 a unit of heat costs the same as with the gas boiler you have now. Below that it costs more.',
+      'At a seasonal factor of 3.6, heat costs the same as with the gas boiler you have now. Below that it costs more.',
     );
     expect(cost.breakEvenSentence({ ...even, breakEvenFactorAllCosts: 3.39 }, 'gas-old')).toContain(
       'the whole year costs the same at 3.4. Below that the heat pump costs more.',
     );
-    expect(cost.breakEvenSentence({ against: 'present', breakEvenFactor: null }, 'oil')).toContain('No factor');
-    expect(cost.breakEvenSentence({ against: 'storage', breakEvenFactor: 0.9 }, 'storage')).toContain('At any factor');
+    expect(cost.breakEvenSentence({ against: 'present', breakEvenFactor: null }, 'oil')).toContain(
+      'At no seasonal factor',
+    );
+    expect(cost.breakEvenSentence({ against: 'storage', breakEvenFactor: 0.9 }, 'storage')).toContain(
+      'At any possible',
+    );
   });
 
   test('a home of which nothing is known is called a usual one', () => {
     const estimate = { way: 'floor-area', spaceKWh: 6680, spaceErrorKWh: 5530, working: { title: '' } };
     const home = (...grades: string[]) =>
       cost.usualHomeSentence({ demand: { estimates: grades.map((grade) => ({ ...estimate, grade })) } as never });
-    expect(home('assumed')).toMatch(/^No bill, heat loss or certificate is known yet/);
+    expect(home('assumed')).toMatch(/^We have no bill, heat loss or certificate yet/);
     expect(home('estimated', 'assumed')).toBe('');
   });
 

@@ -45,7 +45,7 @@ test.each([
 test.each([
   [
     { pence: 7000, penceYear: 61_000, kWh: 252 },
-    'In these days it took 250 units more and cost about £70 more. If it ran like that all year, it would cost about £610 more.',
+    'In these days it took 250 kWh more and cost about £70 more. If it ran like that all year, it would cost about £610 more.',
   ],
   [
     { pence: 2000, penceYear: 8000, kWh: 0 },
@@ -53,11 +53,11 @@ test.each([
   ],
   [
     { pence: -2000, penceYear: -8000, kWh: -80 },
-    'In these days it took 80 units less and cost about £20 less. If it ran like that all year, it would cost about £80 less.',
+    'In these days it took 80 kWh less and cost about £20 less. If it ran like that all year, it would cost about £80 less.',
   ],
   [
     { pence: 5000, penceYear: 0, kWh: 180 },
-    'In these days it took 180 units more and cost about £50 more. Over a year it evens out.',
+    'In these days it took 180 kWh more and cost about £50 more. Over a year it evens out.',
   ],
   [{ pence: 20, penceYear: 0, kWh: 0 }, 'It makes no lasting cost.'],
 ] as [Pick<Finding, 'pence' | 'penceYear' | 'kWh'>, string][])('cost of %o', (cost, said) => {

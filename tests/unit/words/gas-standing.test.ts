@@ -16,7 +16,7 @@ describe('the standing charge of gas', () => {
 
   test('stays with a gas cooker, and what leaving gas would change is said with its sum', () => {
     const { appraisal, pump, sentence } = said({ present: { cooksOnGas: true } });
-    expect(sentence).toContain('£108 a year stays because you cook on gas');
+    expect(sentence).toContain('you go on paying the gas standing charge, £108 a year');
     expect(sentence).toContain(`costs about ${spokenPounds(pump.cost.value - 365 * 29.68)} a year`);
     const without = said().pump.cost.value;
     expect(leavingGasWorking(appraisal, pump)[0]!.result.value).toBeCloseTo(without, 6);
@@ -25,7 +25,7 @@ describe('the standing charge of gas', () => {
   test('goes with the boiler where nothing else burns gas; nothing is said where there is none', () => {
     const { appraisal, pump, sentence } = said();
     expect(sentence).toBe(
-      'The gas standing charge, £108 a year, goes with the boiler, since nothing else here burns gas.',
+      'The gas standing charge, £108 a year, ends with the boiler, since nothing else here uses gas.',
     );
     expect(leavingGasWorking(appraisal, pump)).toEqual([]);
     expect(said({ present: { system: 'oil' } }).sentence).toBe('');

@@ -7,8 +7,8 @@ const standing = (text: string) => findTerms(text).map(({ at, end, entry }) => [
 
 describe('terms are found where they stand', () => {
   test.each<[string, string[][]]>([
-    ['For every unit you buy, the ground adds two units.', [['unit', 'unit']]],
-    ['Units of heat', [['Units', 'unit']]],
+    ['For every kWh you buy, the ground adds two kWh.', [['kWh', 'kWh']]],
+    ['Ground arrays', [['Ground arrays', 'ground array']]],
     ['A two-rate tariff', [['two-rate tariff', 'two-rate tariff']]],
     [
       'the unit rate and the standing charges',
@@ -31,9 +31,9 @@ describe('terms are found where they stand', () => {
 describe('in German', () => {
   test('its own terms, its own plurals', () => {
     speak({ language: 'de-DE', currency: 'EUR' }, german);
-    expect(standing('Die Vorlauftemperaturen und die Arbeitszahl')).toEqual([
+    expect(standing('Die Vorlauftemperaturen und die JAZ')).toEqual([
       ['Vorlauftemperaturen', 'Vorlauftemperatur'],
-      ['Arbeitszahl', 'Arbeitszahl'],
+      ['JAZ', 'Jahresarbeitszahl (JAZ)'],
     ]);
   });
 });

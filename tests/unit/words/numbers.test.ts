@@ -53,14 +53,14 @@ describe('money in speech', () => {
 
 describe('energy, prices, shares', () => {
   test.each([
-    [13_874, '13,900 units'],
-    [4_036, '4,040 units'],
-    [1, '1 unit'],
-    [0.2, '0 units'],
-    [247, '250 units'],
-    [999.6, '1,000 units'],
-    [123_456, '123,000 units'],
-    [Number.NaN, 'an unknown number of units'],
+    [13_874, '13,900 kWh'],
+    [4_036, '4,040 kWh'],
+    [1, '1 kWh'],
+    [0.2, '0 kWh'],
+    [247, '250 kWh'],
+    [999.6, '1,000 kWh'],
+    [123_456, '123,000 kWh'],
+    [Number.NaN, 'an unknown number of kWh'],
   ])('%d kWh is %s', (kWh, said) => expect(words.spokenKWh(kWh)).toBe(said));
 
   test('small figures', () => {
@@ -88,7 +88,7 @@ describe('energy, prices, shares', () => {
     [2.55, 'two and a half'],
     [2.49, '2.49'],
     [2, 'two'],
-    [0.5, 'half a unit'],
+    [0.5, 'half a kWh'],
     [0.04, 'almost nothing'],
     [12.1, '12'],
     [-1, 'not known'],

@@ -12,12 +12,12 @@ import { figure, larchRise } from '../leave-behind/larch-rise.ts';
 const rise = larchRise();
 
 test.each([
-  [13_900, 12_800, 15_000, 'This home needs about 13,900 units of heat a year, give or take 1,100.'],
-  [13_900, 13_900, 13_900, 'This home needs about 13,900 units of heat a year.'],
+  [13_900, 12_800, 15_000, 'This home needs about 13,900 kWh of heat a year, give or take 1,100.'],
+  [13_900, 13_900, 13_900, 'This home needs about 13,900 kWh of heat a year.'],
   [0, 0, 0, 'This home needs no heat.'],
   [-5, -9, 0, 'This home needs no heat.'],
-  [2.2, 1, 4, 'This home needs about 2 units of heat a year, give or take 2.'],
-  [9_876_543, 9e6, 11e6, 'This home needs about 9,880,000 units of heat a year, give or take 1,000,000.'],
+  [2.2, 1, 4, 'This home needs about 2 kWh of heat a year, give or take 2.'],
+  [9_876_543, 9e6, 11e6, 'This home needs about 9,880,000 kWh of heat a year, give or take 1,000,000.'],
   [Number.NaN, 0, 0, 'We do not know yet how much heat this home needs.'],
 ])('heat of %d kWh', (value, low, high, said) => {
   expect(heat.heatSentence({ total: figure(value, low, high, 'kWh') })).toBe(said);
@@ -27,7 +27,7 @@ const line = { carrier: 'gas', period: 'month' as const, r2: 0.94, cvRmse: 0.08,
 test.each([
   [
     line,
-    'The weather explains 94% of this home’s gas use. A single month is missed by about 8%; over a year that evens out.',
+    'The weather explains 94% of this home’s gas use. A single month is off by about 8%. Over a year that evens out.',
   ],
   [{ ...line, r2: 0.996 }, 'The weather explains nearly all of this home’s gas use.'],
   [{ ...line, r2: 0.31, period: 'day' as const }, 'Most of the rest is how the home is lived in.'],
@@ -53,28 +53,28 @@ test('without a line there is nothing to say of the loss, the years to come or a
 });
 
 test('the weather and the ways behind the heat', () => {
-  expect(heat.weatherSentence(rise.climate)).toContain('a typical year of your region (Midlands) stands in');
-  expect(heat.basisSentence(rise.demand)).toBe('The figure stands on your own record.');
+  expect(heat.weatherSentence(rise.climate)).toContain('so we use a typical year in your region (Midlands)');
+  expect(heat.basisSentence(rise.demand)).toBe('The figure is based on your own bills and readings.');
   expect(heat.missingWaySentence('heat-loss', 'no-heat-loss')).toBe(
     'Nothing yet from the heat loss of the home. Type the heat loss at the design temperature.',
   );
 });
 
 test.each([
-  [3.44, 'ground', 'For every unit you buy, the ground adds about 2.4.'],
-  [3.0, 'air', 'For every unit you buy, the air outside adds about two.'],
-  [1.1, 'ground', 'For every unit you buy, the ground adds almost nothing.'],
-  [0.7, 'ground', 'For every unit you buy, the ground adds almost nothing.'],
-  [Number.NaN, 'ground', 'We do not know yet what the machine makes of a unit.'],
+  [3.44, 'ground', 'For every kWh of electricity you buy, the ground adds about 2.4 of heat.'],
+  [3.0, 'air', 'For every kWh of electricity you buy, the air outside adds about two of heat.'],
+  [1.1, 'ground', 'For every kWh of electricity you buy, the ground adds almost no heat.'],
+  [0.7, 'ground', 'For every kWh of electricity you buy, the ground adds almost no heat.'],
+  [Number.NaN, 'ground', 'We do not know yet how much heat the heat pump makes from a kWh.'],
 ] as const)('a factor of %d from the %s', (value, source, said) => {
   expect(machine.addsSentence({ whole: figure(value, 1, 5, ''), source })).toBe(said);
 });
 
 describe('the factor inside the field spread', () => {
   test.each([
-    [3.4, 'The figure used here lies inside.'],
+    [3.4, 'The figure used here is within that.'],
     [4.2, 'The figure used here is above that, so ask what makes this home better.'],
-    [2.1, 'The figure used here is below that, so it is careful.'],
+    [2.1, 'The figure used here is below that, so it is cautious.'],
   ])('%d', (value, said) => {
     const text = machine.fieldSentence({ ...rise.machine, whole: figure(value, 2, 5, '') });
     expect(text).toContain(said);
@@ -83,14 +83,14 @@ describe('the factor inside the field spread', () => {
   test('the boundary is named, and that hot water and pumps take their share', () => {
     expect(machine.factorSentence(rise.machine)).toContain('(H4)');
     const text = machine.shareSentence(rise.machine);
-    expect(text).toContain('counting the machine with all pumps and the backup heater (H4)');
+    expect(text).toContain('counting the heat pump with all pumps and the backup heater (H4)');
     expect(text).toContain('Hot water, pumps and standby take their share.');
   });
 });
 
 test('prices carry their date and their age', () => {
   expect(prices.pricesSentence(rise.prices, 'gas')).toBe(
-    'Electricity is reckoned at 26.3 p a unit and gas at 8.0 p. These are prices of October to December 2026.',
+    'Electricity is priced at 26.3 p per kWh and gas at 8.0 p. These are prices of October to December 2026.',
   );
   expect(prices.ageSentence({}, 'gas')).toBe('');
   expect(prices.ageSentence({ staleDays: 130 }, 'gas')).toContain('The gas prices ended 130 days ago.');
@@ -99,7 +99,7 @@ test('prices carry their date and their age', () => {
 
 test.each([
   ['winter-cold', 11_000, 'In a cold winter the year costs about £110 more.'],
-  ['electricity-up', -20_200, 'If a unit of electricity costs 5 p more, the year costs about £200 less.'],
+  ['electricity-up', -20_200, 'If electricity costs 5 p more per kWh, the year costs about £200 less.'],
   ['flow-up', 100, 'If the water to the radiators has to be 5 degrees hotter, the year costs about the same.'],
   ['winter-cold', Number.NaN, 'In a cold winter we cannot say what the year costs.'],
 ] as const)('%s by %d pence', (change, pence, said) => expect(changeSentence(change, pence)).toBe(said));
@@ -137,7 +137,7 @@ describe('a bill against the written estimate', () => {
 });
 
 test('systems by name and in a sentence', () => {
-  expect(systemName('heat-pump', 'heat-pump', 'ground')).toBe('Heat pump, ground');
+  expect(systemName('heat-pump', 'heat-pump', 'ground')).toBe('Ground-source heat pump');
   expect(systemName('present', 'gas-old')).toBe('Gas boiler, as now');
   expect(systemName('present', 'other')).toBe('Heating, as now');
   expect(systemInSentence('present', 'lpg')).toBe('the LPG boiler you have now');
@@ -147,13 +147,13 @@ test('systems by name and in a sentence', () => {
 test('the first winter, from the machine’s own months', () => {
   const [winter, dearest] = winterBillSentences(rise.systems[0]!);
   // 17 + 15 + 12 + 8 + 12 + 16 = 80 % of 4,040
-  expect(winter).toBe('Expect about 3,230 units of the year’s 4,040 units from October to March.');
-  expect(dearest).toContain('January is likely to be the dearest month');
+  expect(winter).toBe('Expect about 3,230 kWh of the year’s 4,040 kWh from October to March.');
+  expect(dearest).toContain('January is likely to be the most expensive month');
 });
 
 test.each([
   [119_435, 'pence', '£1,194.35'],
-  [26.3, 'p/kWh', '26.3 p a unit'],
+  [26.3, 'p/kWh', '26.3 p per kWh'],
   [26.3, 'p', '26.3 p'],
   [13_874, 'kWh', '13,874 kWh'],
   [0.42, 'kWh', '0.420 kWh'],

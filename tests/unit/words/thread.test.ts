@@ -74,7 +74,7 @@ describe('the thread', () => {
     expect(results(input)).toEqual([
       ['Bills and readings', 'gas 24 months, electricity 361 days in 365', 'measured'],
       ['Heat needed', '13,900 kWh a year, give or take 1,100', 'estimated'],
-      ['Heat pump', 'factor 3.4 for heat and hot water (H4)', 'estimated'],
+      ['Heat pump', 'seasonal factor 3.4 for heating and hot water (H4)', 'estimated'],
       ['Prices', '26.3 p and 8.0 p, October to December 2026', 'measured'],
       ['Running cost', '£1,190 a year; 8 in 10 homes like yours: £1,050 to £1,400', 'estimated'],
       ['Written estimate', '£1,190 a year, no. 12 of 25 November 2026', 'measured'],

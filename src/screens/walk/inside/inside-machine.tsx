@@ -86,7 +86,7 @@ export function InsideMachine(props: { readonly onClose: () => void; readonly wh
       }}
     >
       <h1 className="voice" id={titleId} aria-live="polite">
-        {made ? keepTogether(cycleSentence(made, shown)) : say('The round cannot be shown with these temperatures.')}
+        {made ? keepTogether(cycleSentence(made, shown)) : say('The cycle cannot be shown with these temperatures.')}
       </h1>
       {made ? (
         <>
@@ -100,7 +100,7 @@ export function InsideMachine(props: { readonly onClose: () => void; readonly wh
               table={cycleTable(made)}
             />
           </div>
-          <nav className="inside-steps screen-only" aria-label={say('Places on the round')}>
+          <nav className="inside-steps screen-only" aria-label={say('Places on the cycle')}>
             {SHOWN.map((step, index) => (
               <button
                 key={step ?? 'whole'}

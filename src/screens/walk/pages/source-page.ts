@@ -15,7 +15,7 @@ export function sourcePage({ household, appraisal }: WalkInput): WalkPage {
   const { space, whole } = machine;
   const counted =
     space.value - whole.value < 0.05
-      ? say('Hot water, pumps and standby are counted in.')
+      ? say('Hot water, pumps and standby are included.')
       : say('Hot water, pumps and standby are counted; for the rooms alone the factor is {factor}.', {
           factor: factor(space.value),
         });
