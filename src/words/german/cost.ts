@@ -14,8 +14,9 @@ export const COST: Catalogue = {
     'Mit einer Wärmepumpe dürfte das Heizen hier etwa {amount} im Jahr kosten.',
   'What you pay for heating now is not known yet.': 'Was Sie jetzt für das Heizen zahlen, ist noch nicht bekannt.',
   '{other} {number, select, many {cost} other {costs}} about {same, select, yes {the same, {amount}} other {{amount}}}.':
-    'Zum Vergleich, {other}: etwa {same, select, yes {gleich viel, {amount}} other {{amount}}}.',
-  '{other} {number, select, many {cost} other {costs}} about {amount}.': 'Zum Vergleich, {other}: etwa {amount}.',
+    'Zum Vergleich, {other}:{number, select, other {}} etwa {same, select, yes {gleich viel, {amount}} other {{amount}}}.',
+  '{other} {number, select, many {cost} other {costs}} about {amount}.':
+    'Zum Vergleich, {other}:{number, select, other {}} etwa {amount}.',
   '{other} would cost about {same, select, yes {the same, {amount}} other {{amount}}}.':
     'Zum Vergleich, {other}: etwa {same, select, yes {gleich viel, {amount}} other {{amount}}}.',
   'If you still cook on gas, you go on paying the gas standing charge, {amount} a year. Without gas in the house it ends, and the heat pump costs about {less} a year. What an electric hob uses is not counted.':

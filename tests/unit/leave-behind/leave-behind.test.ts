@@ -160,7 +160,7 @@ describe('the words in the working', () => {
   const listed = (html: string) => [...html.matchAll(/<dt>([^<]*)<\/dt><dd>/g)].map((match) => match[1]!);
   test('are the terms that are met in it, each with its meaning', () => {
     const words = listed(working().split('<dl class="words">')[1]!.split('</dl>')[0]!);
-    expect(words).toEqual(expect.arrayContaining(['Factor', 'Standing charge', 'Unit']));
+    expect(words).toEqual(expect.arrayContaining(['kWh', 'Seasonal factor', 'Standing charge']));
     expect(words).not.toContain('Tariff');
     expect(words).toEqual(words.toSorted((a, b) => a.localeCompare(b, 'en-GB')));
   });
