@@ -12,7 +12,7 @@ const catalogues = Object.entries(files)
 const saidNow = (catalogue: Catalogue) =>
   Object.entries(catalogue)
     .filter(([english]) => !/\{\d+\}/.test(english))
-    .map((pair) => pair.map(withoutGapNames));
+    .map((pair) => pair.map(withoutGapNames) as [string, string]);
 /** The name of a gap is read by nobody. */
 const withoutGapNames = (text: string) => text.replace(/\{\w+(?=[,}])/g, '{');
 
