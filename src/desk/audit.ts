@@ -8,6 +8,7 @@ import { type AppraisedYears, appraiseYears, USUAL_DRAWS } from '../model/apprai
 import type { Spread } from '../model/chance/multiplier.ts';
 import { SEED } from '../model/chance/normals.ts';
 import { quantileOf } from '../model/chance/quantiles.ts';
+import { compareTariffs } from '../model/choices/compare-tariffs.ts';
 import type { PricedPlan } from '../model/comparison/price-plan.ts';
 import { ratesByMonth } from '../model/comparison/uses.ts';
 import { savingsOf } from '../model/comparison/versus.ts';
@@ -21,6 +22,7 @@ import { Household } from '../model/shapes/household.ts';
 import { Lifetime } from '../model/shapes/lifetime.ts';
 import { OfferResult } from '../model/shapes/offer-result.ts';
 import type { Reference, Value } from '../model/shapes/reference.ts';
+import { TariffChoice } from '../model/shapes/tariff-choice.ts';
 import { tell, Wording } from '../model/shapes/told.ts';
 import type { WrittenEstimate } from '../model/shapes/written-estimate.ts';
 import { referenceOf } from '../reference/index.ts';
@@ -98,11 +100,17 @@ export const Reckoning = z.object({
   files: z.array(FileAccount),
   appraisal: Appraisal,
   offers: z.array(OfferResult).optional(),
+  /** The household's electricity tariffs, each on the whole home; absent where it has none of its own. */
+  tariffs: TariffChoice.optional(),
   lifetime: Lifetime.nullable(),
   audit: Audit,
   check: BillCheck.nullable(),
   plant: z.array(PlantVisit).optional(),
 });
+
+/** The household's tariffs beside each other, as of the day of a written estimate; null where it has none of its own. */
+export const tariffsOf = ({ household, evidence, appraisal }: WrittenEstimate): TariffChoice | null =>
+  compareTariffs({ household, series: evidence, reference: referenceOf(household), asOf: appraisal.asOf });
 
 /** The audit of a written estimate, reckoned anew from its own household, evidence and day. */
 export function auditOf({ household, evidence, appraisal }: WrittenEstimate): Audit {

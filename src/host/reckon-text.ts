@@ -1,5 +1,6 @@
 /** The reckoning as text for a terminal. */
 
+import { tariffsOf } from '../desk/audit.ts';
 import { rangeOf } from '../model/demand/figure.ts';
 import {
   type Appraisal,
@@ -11,6 +12,7 @@ import {
 } from '../model/shapes/appraisal.ts';
 import type { BillCheck } from '../model/shapes/bill-check.ts';
 import type { Remark } from '../model/shapes/evidence.ts';
+import type { WrittenEstimate } from '../model/shapes/written-estimate.ts';
 import { causeName, checkSentence, doubtSentences, fairSentence, insideOf, nextSentence } from '../words/check.ts';
 import {
   costSentence,
@@ -71,6 +73,18 @@ import { say } from '../words/say.ts';
 import { sayTold } from '../words/say-told.ts';
 import { plantCauseText, siteRemarkSentence, siteSummary } from '../words/site-readings.ts';
 import { carrierName, leftOutSentence, systemName } from '../words/systems.ts';
+import {
+  askedSentences,
+  bestOfEachSentence,
+  bestTariffSentence,
+  changeTariffSentence,
+  cheapestSentences,
+  leftOutTariffSentences,
+  restOfHomeSentence,
+  tariffCells,
+  tariffHeads,
+  usualHoursSentence,
+} from '../words/tariff-choice.ts';
 import { inColumns } from './columns.ts';
 import type { Reckoned } from './reckon-household.ts';
 
@@ -282,6 +296,22 @@ const plantLines = (visits: Reckoned['plant']): string[] =>
     ...check.causes.slice(0, MOST_CAUSES).map((cause) => `  ${plantCauseText(cause)}`),
   ]);
 
+function tariffLines(estimate: WrittenEstimate): string[] {
+  const choice = tariffsOf(estimate);
+  if (!choice) return [];
+  return [
+    bestTariffSentence(choice),
+    changeTariffSentence(choice),
+    restOfHomeSentence(choice),
+    ...inColumns([[...tariffHeads()], ...choice.costs.map((one) => [...tariffCells(one)])]),
+    ...cheapestSentences(choice),
+    bestOfEachSentence(choice),
+    ...askedSentences(choice),
+    usualHoursSentence(),
+    ...leftOutTariffSentences(choice),
+  ].filter((line) => line !== '');
+}
+
 export function reckonText({ whole, estimate, check, plant }: Reckoned): string {
   const { appraisal } = estimate;
   const remarks: Remark[] = whole.evidence.flatMap((part) => part.import.remarks);
@@ -317,6 +347,7 @@ export function reckonText({ whole, estimate, check, plant }: Reckoned): string 
           ]
         : [],
     ),
+    ...section(say('Which tariff'), tariffLines(estimate)),
     ...section(say('Where both cost the same'), evenLines(appraisal)),
     ...section(say('Bill check'), check ? checkText(check) : []),
     ...section(say('What the readings show'), check ? findingLines(check) : []),

@@ -3,6 +3,7 @@
  * oil, LPG and pellets have no price, places no design temperature, and no yearly visit has one.
  */
 import type { ClimateRegion, PriceQuarter, Reference } from '../model/shapes/reference.ts';
+import { germanHomeHours } from './home-hours.ts';
 
 const NORM = 'DIN V 18599-10, reference climate by region: monthly means, public transcription in code';
 
@@ -65,6 +66,7 @@ export const inGermany = (elsewhere: Reference): Reference => ({
   regions,
   postcodes: [],
   quarters,
+  homeHours: germanHomeHours,
   deliveredPrices: [],
   twoRate: null,
   designTemperatures: [],

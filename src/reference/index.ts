@@ -8,6 +8,7 @@ import { designDeviation, fieldFactor } from './field-trials.ts';
 import { carbonKgPerKWh, gasVolume, kWhPerUnit, service } from './fuels.ts';
 import { inGermany } from './germany.ts';
 import { ground } from './ground.ts';
+import { homeHours } from './home-hours.ts';
 import { hotWater } from './hot-water.ts';
 import { postcodes } from './postcodes.ts';
 import { deliveredPrices, quarters, twoRate } from './prices.ts';
@@ -35,6 +36,7 @@ export const builtIn: Reference = {
   ground,
   service,
   hotWater,
+  homeHours,
   spacePerM2,
   designTemperatures,
   spread,

@@ -17,6 +17,8 @@ export interface RestOfHome {
   readonly grade: Grade;
   readonly origin: Told;
   readonly peaks: HomePeaks;
+  /** Mean kWh in each of its 48 half-hours by month (12 × 48), where its own record shows them; a month of zeros has none. */
+  readonly hours?: readonly (readonly number[])[];
 }
 
 /** Most kWh met in each half-hour of the day, by month (12 × 48), without heating; or why nobody can know it. */
@@ -41,6 +43,7 @@ export function restOfHome(household: Household, series: readonly Series[]): Res
 }
 
 function recorded(imports: readonly Series[]): Omit<RestOfHome, 'peaks'> | null {
+  const hours = sumRegisters(imports).find(({ dayShape }) => dayShape)?.dayShape;
   const spans = findRecord('direct-electric', imports)?.spans ?? [];
   const end = Math.max(...spans.map(({ first, days }) => first + days));
   const kWh = new Float64Array(12);
@@ -64,6 +67,7 @@ function recorded(imports: readonly Series[]): Omit<RestOfHome, 'peaks'> | null 
     }),
     grade: estimated ? 'estimated' : 'measured',
     origin: tell('record-without-heating'),
+    ...(hours ? { hours } : {}),
   };
 }
 

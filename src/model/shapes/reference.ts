@@ -142,6 +142,8 @@ export interface Reference {
     readonly behaviourFactor: readonly number[];
     readonly source: string;
   };
+  /** Weights of 48 half-hours of a home's electricity beside heating, by month, for where no meter shows them. */
+  readonly homeHours: Sourced & { readonly byMonth: readonly (readonly number[])[] };
   /** Heat demand by floor area and age, kWh of space heat per m² and year, with a wide spread. */
   readonly spacePerM2: readonly (EfficiencyDefault & { readonly ageBand: string })[];
   readonly designTemperatures: readonly (Sourced & {

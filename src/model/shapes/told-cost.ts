@@ -28,6 +28,11 @@ export interface ToldCost extends ToldName {
   'carbon-of-year': null;
   'carbon-by-carrier': null;
   'charge-on-power': null;
+  'whole-electricity': null;
+  'heating-and-rest-and-standing': null;
+  'heating-of-pump': null;
+  'rest-of-home': null;
+  'standing-of-electricity': null;
   'power-with-less-without': null;
   'saved-in-year': null;
   'other-less-pump': null;

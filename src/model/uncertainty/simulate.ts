@@ -26,6 +26,8 @@ export interface YearTerms {
   readonly steadyPence: number;
   readonly ownElectricityPence: number;
   readonly electricWaterPence: number;
+  /** What the home uses beside heating, where its whole bill is priced: electricity as known, at a price that moves. */
+  readonly restPence?: number;
   /** Agreed in a contract, and so the same in every year: standing charge and charge on power. */
   readonly fixedPence: number;
   readonly servicePence: number;
@@ -170,6 +172,7 @@ function drawSystem(terms: YearTerms, shared: SharedSpreads, normals: Normals, d
   const follow = boiler ? 1 : FACTOR_CORRELATION;
   const alone = Math.sqrt(1 - follow * follow);
   const service = normals[boiler ? 'otherService' : 'machineService'];
+  const rest = terms.restPence ?? 0;
   const sameSpread = follow === 1 && sameAs(terms.spaceSpread, terms.waterSpread);
   for (let i = 0; i < count; i++) {
     const bySpace = multiplierAt(terms.spaceSpread, first[i]!);
@@ -188,7 +191,7 @@ function drawSystem(terms: YearTerms, shared: SharedSpreads, normals: Normals, d
         terms.backupPence * drawn.space[i]! +
         terms.steadyPence * steady) *
         price[i]! +
-      (terms.ownElectricityPence * own + terms.electricWaterPence * drawn.water[i]!) * electricity[i]!;
+      (terms.ownElectricityPence * own + terms.electricWaterPence * drawn.water[i]! + rest) * electricity[i]!;
     const besideKWh = terms.ownElectricityKWh * own + terms.electricWaterKWh * drawn.water[i]!;
     const heatKWh = shared.useful.spaceKWh * drawn.space[i]! + shared.useful.waterKWh * drawn.water[i]!;
     costPence[i] = units + terms.servicePence * around(terms.serviceSpread, service[i]!) + terms.fixedPence;
@@ -208,7 +211,8 @@ function drawYears(terms: YearTerms, { prices, spaceByYear, waterByYear, count }
         terms.waterPence * waterByYear[i]! +
         terms.steadyPence) *
         price[i]! +
-      (terms.ownElectricityPence + terms.electricWaterPence * waterByYear[i]!) * electricity[i]! +
+      (terms.ownElectricityPence + terms.electricWaterPence * waterByYear[i]! + (terms.restPence ?? 0)) *
+        electricity[i]! +
       terms.servicePence +
       terms.fixedPence,
   );

@@ -11,6 +11,7 @@ import { QuestionList } from '../shared/question-list.tsx';
 import { StageHead } from '../shared/stage-head.tsx';
 import { FuelFields } from './fuel-fields.tsx';
 import { PurchaseFields } from './purchase-fields.tsx';
+import { TariffChoiceFigure } from './tariff-choice-figure.tsx';
 import { TariffSection } from './tariff-section.tsx';
 import { TariffShelf } from './tariff-shelf.tsx';
 import { WeekFigure } from './week-figure.tsx';
@@ -56,6 +57,7 @@ export function PricesStage() {
         title={say('Electricity by day and night, for storage heaters')}
       />
       <TariffShelf />
+      <TariffChoiceFigure />
       <FuelFields />
       <PurchaseFields />
     </>

@@ -196,6 +196,11 @@ export const MODEL: Catalogue = {
   'Service of a year': 'Wartung eines Jahres',
   'one yearly visit': 'ein Besuch im Jahr',
   'Charge on power': 'Leistungspreis',
+  'The whole home in a year, with the heat pump': 'Das ganze Haus in einem Jahr, mit Wärmepumpe',
+  'heating + other electricity + standing charge': 'Heizung + übriger Strom + Grundpreis',
+  'Heating and hot water with the heat pump': 'Heizung und Warmwasser mit Wärmepumpe',
+  'Other electricity of the home': 'Übriger Strom des Hauses',
+  'Standing charge of electricity': 'Grundpreis für Strom',
   '(highest half-hours of the twelve months with the heating − without it) × price of a kW':
     '(höchste Halbstunden der zwölf Monate mit Heizung − ohne) × Preis je kW',
   'Highest half-hours without the heating, twelve months': 'Höchste Halbstunden ohne Heizung, zwölf Monate',

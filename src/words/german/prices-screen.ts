@@ -2,6 +2,43 @@ import type { Catalogue } from '../say.ts';
 
 /** The fields of the prices: tariffs, fuels, service, purchase. */
 export const PRICES_SCREEN: Catalogue = {
+  'Published average price': 'Veröffentlichter Durchschnittspreis',
+  'Which tariff': 'Welcher Tarif',
+  '“{first}” and “{second}” come out about the same, at about {amount} a year for all electricity.':
+    '„{first}“ und „{second}“ kosten etwa gleich viel: rund {amount} im Jahr für allen Strom.',
+  'Of {count} tariffs, “{first}” costs this home least: about {amount} a year for all its electricity.':
+    'Von {count} Tarifen ist „{first}“ für dieses Haus der günstigste: rund {amount} im Jahr für allen Strom.',
+  'That is about {amount} a year less than on “{used}”, which the estimate rests on now.':
+    'Das sind rund {amount} im Jahr weniger als mit „{used}“, dem Tarif dieser Schätzung.',
+  'With the heat pump it counts {kWh} of other electricity, at the hours that your meter shows.':
+    'Neben der Wärmepumpe sind {kWh} übriger Strom gezählt, zu den Stunden, die Ihr Zähler zeigt.',
+  'With the heat pump it counts {kWh} of other electricity, as usual for such a home. That is assumed.':
+    'Neben der Wärmepumpe sind {kWh} übriger Strom gezählt, wie in solchen Häusern üblich. Das ist angenommen.',
+  'With the heat pump it counts {kWh} of other electricity. Its hours are those of a usual home.':
+    'Neben der Wärmepumpe sind {kWh} übriger Strom gezählt, zu den Stunden eines üblichen Haushalts.',
+  '“{name}” is the cheapest in {count} of 20 futures. One tariff may rise and another not: that is not in this count.':
+    '„{name}“ ist in {count} von 20 Fällen der günstigste. Dass ein Tarif steigt und ein anderer nicht, ist nicht mitgezählt.',
+  'With hot water made in its cheap hours, “{name}” would come to about {amount}, and be the cheapest.':
+    'Wird das Warmwasser in den günstigen Stunden bereitet, kostet „{name}“ rund {amount} und ist der günstigste.',
+  'With the tariff that suits each best, fuel counted in: about {pump} with the heat pump, about {present} as now.':
+    'Mit dem jeweils günstigsten Tarif, Brennstoff mitgezählt: rund {pump} mit Wärmepumpe, rund {present} wie jetzt.',
+  'On “{name}”, hot water made in the cheap hours saves about {amount}. The tank must hold a day’s need.':
+    'Mit „{name}“ spart Warmwasser aus den günstigen Stunden rund {amount}. Der Speicher muss einen Tag reichen.',
+  'On “{name}”, hot water made in the cheap hours costs about {amount} more.':
+    'Mit „{name}“ kostet Warmwasser aus den günstigen Stunden rund {amount} mehr.',
+  '“{name}” follows the market. Its prices are known a day before, and a dear winter costs more.':
+    '„{name}“ folgt dem Markt. Die Preise stehen erst am Vortag fest; ein teurer Winter kostet mehr.',
+  '“{name}” is left out: it does not give every hour one price. Its faults are named above.':
+    '„{name}“ fehlt: Er nennt nicht für jede Stunde einen Preis. Seine Fehler stehen oben.',
+  '“{name}” is left out: it charges for the highest half-hour. Only half-hourly readings of the home show that.':
+    '„{name}“ fehlt: Er berechnet die höchste halbe Stunde. Die zeigen nur Halbstundenwerte des Hauses.',
+  'The heat pump runs at its usual hours on each. What moving its hours would save is not counted.':
+    'Die Wärmepumpe läuft überall zu ihren üblichen Zeiten. Was ein Verschieben spart, ist nicht gezählt.',
+  Tariff: 'Tarif',
+  'All electricity of the home in a year, heat pump included, on each tariff.':
+    'Aller Strom des Hauses im Jahr, mit Wärmepumpe, in jedem Tarif.',
+  'all electricity, a year': 'aller Strom im Jahr',
+  'other use': 'übriger Strom',
   Name: 'Name',
   'Price of a unit': 'Arbeitspreis',
   'at all other times': 'zu allen anderen Zeiten',

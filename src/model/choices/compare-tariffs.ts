@@ -1,0 +1,217 @@
+/** Which tariff suits this home: everything it would buy priced on each of its tariffs, in the same possible years. */
+import { type AppraisedYears, type AppraiseInput, appraiseYears, USUAL_DRAWS } from '../appraise.ts';
+import type { YearSlots } from '../calendar/zone.ts';
+import { tenAndNinety } from '../chance/quantiles.ts';
+import { splitByBlocks } from '../comparison/block-uses.ts';
+import { withRange } from '../comparison/cost-figures.ts';
+import { choosePrices, type TariffInUse } from '../comparison/prices-of.ts';
+import { type RestOfHome, restOfHome } from '../comparison/rest-of-home.ts';
+import { type Rates, totalOf } from '../comparison/uses.ts';
+import { commonYear } from '../heat-of-household.ts';
+import type { Household } from '../shapes/household.ts';
+import type { Tariff } from '../shapes/tariff.ts';
+import type { TariffChoice, TariffCost } from '../shapes/tariff-choice.ts';
+import { type Told, tell, type Wording } from '../shapes/told.ts';
+import { type Grade, type Working, weakestGrade } from '../shapes/working.ts';
+import { inclVat, rateBuckets, standingPencePerDayInclVat } from '../tariff/slot-price.ts';
+import { simulateYears, type YearTerms } from '../uncertainty/simulate.ts';
+import { findRegion } from '../weather/region.ts';
+import { cheapestHours, sharesOfSlots } from '../year/share-out.ts';
+import { typicalYear } from '../year/typical-year.ts';
+import { restBySlot } from './rest-by-slot.ts';
+
+/** A tariff that can be priced, with the year that the heat pump has on it. */
+interface Priced {
+  readonly tariff: Tariff | null;
+  readonly inUse: TariffInUse;
+  readonly years: AppraisedYears;
+  readonly restPence: number;
+  readonly standingPence: number;
+}
+type LeftOut = TariffChoice['leftOut'][number];
+
+/** What is the same whichever tariff is tried. */
+interface Home {
+  readonly input: AppraiseInput;
+  readonly rest: RestOfHome;
+  readonly restKWh: number;
+  readonly restBySlot: Float64Array;
+  readonly slots: YearSlots;
+}
+
+/**
+ * The published average and each electricity tariff of the household, priced on the whole home over a typical year [pence
+ * a year, VAT included]: heat pump, what the home uses beside heating, and the standing charge. Ranges and the share of
+ * years in which each is the cheapest come from the same draws; a move of all electricity prices acts on each alike.
+ * Heating runs at its usual hours on every tariff. Null where the household has no electricity tariff.
+ */
+export function compareTariffs(input: AppraiseInput): TariffChoice | null {
+  const { household, series, reference, asOf } = input;
+  const own = household.tariffs.filter(({ fuel }) => fuel === 'electricity');
+  // The published average stands beside, so one tariff of its own is enough.
+  if (own.length === 0) return null;
+  const rest = restOfHome(household, series);
+  const { slots } = typicalYear(findRegion(household.home, reference).region, commonYear(asOf), household.zone);
+  const home: Home = {
+    input,
+    rest,
+    restKWh: rest.monthlyKWh.reduce((sum, kWh) => sum + kWh, 0),
+    restBySlot: restBySlot(rest.monthlyKWh, rest.hours ?? reference.homeHours.byMonth, slots),
+    slots,
+  };
+  const tried = [null, ...own].map((tariff) => tryTariff(tariff, home));
+  const priced = tried.filter((one): one is Priced => 'years' in one);
+  const draws = input.draws ?? USUAL_DRAWS;
+  const years =
+    draws > 0
+      ? simulateYears(priced.map(wholeOf), priced[0]!.years.shared, draws).map(({ costPence }) => costPence)
+      : null;
+  return {
+    rest: {
+      kWh: home.restKWh,
+      grade: rest.grade,
+      origin: rest.origin,
+      hours: rest.hours ? 'own' : 'published',
+      ...(rest.hours ? {} : { hoursSource: reference.homeHours.source }),
+    },
+    costs: priced
+      .map((one, i) => costOf(one, home, years?.[i] ?? null, years ? cheapestShare(years, i) : 0))
+      .toSorted((a, b) => a.whole.value - b.whole.value),
+    leftOut: tried.filter((one): one is LeftOut => 'why' in one),
+    inUse: household.prices.electricityTariffId ?? null,
+  };
+}
+
+/** The household on one of its tariffs; on the published average where that is null. */
+function onTariff(household: Household, tariff: Tariff | null): Household {
+  const { electricityTariffId: _, ...prices } = household.prices;
+  return { ...household, prices: tariff ? { ...prices, electricityTariffId: tariff.id } : prices };
+}
+
+function tryTariff(tariff: Tariff | null, { input, rest, restKWh, restBySlot, slots }: Home): Priced | LeftOut {
+  const household = onTariff(input.household, tariff);
+  const inUse = choosePrices({ ...input, household }).electricity;
+  if (tariff && inUse.tariff.id !== tariff.id) return { name: tariff.name, why: 'faulty' };
+  const { demand } = inUse.version;
+  if (tariff && demand && demand.agreedKW === undefined && !rest.peaks.known)
+    return { name: tariff.name, why: 'power-unknown' };
+  const times = input.whatIf?.electricityShare ?? 1;
+  return {
+    tariff,
+    inUse,
+    years: appraiseYears({ ...input, household, draws: 0 }),
+    restPence: restKWh > 0 ? priceRest(inUse, restBySlot, restKWh, slots, times) : 0,
+    standingPence: 365 * standingPencePerDayInclVat(inUse.version) + powerOfHome(inUse, rest),
+  };
+}
+
+function costOf(one: Priced, home: Home, years: Float64Array | null, share: number): TariffCost {
+  const { inUse, restPence, standingPence, tariff } = one;
+  const heating = heatingOf(one.years);
+  const value = heating.value + restPence + standingPence;
+  const grade = weakestGrade([heating.grade, inUse.basis.grade, home.rest.grade]);
+  const night = nightHeatingPence(one, home);
+  return {
+    tariffId: tariff?.id ?? null,
+    basis: inUse.basis,
+    whole: withRange(value, years && tenAndNinety(years.slice()), {
+      unit: 'p',
+      grade,
+      working: wholeWorking(heating.value, restPence, standingPence, grade, home.rest),
+    }),
+    heatingPence: heating.value,
+    restPence,
+    standingPence,
+    presentPence: presentPence(one, home),
+    cheapestShare: share,
+    ...(night === null ? {} : { nightWaterPence: heating.value - night }),
+    followsMarket: inUse.version.series !== undefined,
+  };
+}
+
+const heatingOf = ({ appraisal }: AppraisedYears) => appraisal.systems.find(({ id }) => id === 'heat-pump')!.cost;
+
+/** The heat pump with hot water made in the tariff's cheap hours; null where it has none, or that is how it is made already. */
+function nightHeatingPence({ inUse, tariff }: Priced, { input, slots }: Home): number | null {
+  const { hotWater } = input.household;
+  if (hotWater.hours === 'night' || !cheapestHours(slots, rateBuckets(inUse.version, slots))) return null;
+  const household: Household = {
+    ...onTariff(input.household, tariff),
+    hotWater: { ...hotWater, hours: 'night' },
+  };
+  return heatingOf(appraiseYears({ ...input, household, draws: 0 })).value;
+}
+
+/** The heat pump's year with what else the home pays for electricity. */
+function wholeOf({ years, restPence, standingPence }: Priced): YearTerms {
+  const { terms } = years.priced.find(({ plan }) => plan.id === 'heat-pump')!;
+  return { ...terms, restPence, fixedPence: terms.fixedPence + standingPence };
+}
+
+/** What the home uses beside heating at the price of its own half-hours; it fills the first steps of a stepped price. */
+function priceRest(
+  { version }: TariffInUse,
+  kWhBySlot: Float64Array,
+  kWh: number,
+  slots: YearSlots,
+  times: number,
+): number {
+  const buckets = rateBuckets(version, slots);
+  const what = tell('rest-of-home');
+  const rates: Rates = {
+    what,
+    names: buckets.names.map((when) => tell('rate-at', { what, when })),
+    pencePerKWh: buckets.pencePerKWh.map((pence) => pence * times),
+    beside: false,
+    times,
+  };
+  const shares = sharesOfSlots(kWhBySlot, slots, buckets)!;
+  return totalOf(splitByBlocks([{ kWh, shares, rates }], rates, version, slots)).pence;
+}
+
+/** A charge on power for the home without its heating [pence a year]: on the kW agreed, else on each month's highest half-hour. */
+function powerOfHome({ version }: TariffInUse, { peaks }: RestOfHome): number {
+  const { demand } = version;
+  if (!demand) return 0;
+  const price = inclVat(version, demand.pencePerKWPerMonth);
+  if (demand.agreedKW !== undefined) return 12 * demand.agreedKW * price;
+  return peaks.known ? peaks.kWh.reduce((sum, halves) => sum + 2 * Math.max(...halves) * price, 0) : 0;
+}
+
+/** The whole home with what heats it now; null where nobody has said what that is, or it has a tariff of its own. */
+function presentPence({ years, inUse, restPence, standingPence, tariff }: Priced, { input }: Home): number | null {
+  const present = years.appraisal.systems.find(({ id }) => id === 'present');
+  const plan = years.priced.find(({ plan }) => plan.id === 'present')?.plan;
+  if (!present || !plan) return null;
+  const { storage } = choosePrices({ ...input, household: onTariff(input.household, tariff) });
+  if (plan.hours === 'storage' && storage?.tariff.id !== inUse.tariff.id) return null;
+  return present.cost.value + restPence + standingPence;
+}
+
+/** In how many of the possible years none of the others costs less. */
+function cheapestShare(years: readonly Float64Array[], place: number): number {
+  const own = years[place]!;
+  let count = 0;
+  for (let i = 0; i < own.length; i++) if (years.every((other) => own[i]! <= other[i]!)) count++;
+  return count / own.length;
+}
+
+function wholeWorking(heating: number, rest: number, standing: number, grade: Grade, home: RestOfHome): Working {
+  const line = (name: Told, value: number, origin: Wording) => ({
+    name,
+    value,
+    unit: 'p',
+    grade,
+    origin,
+  });
+  return {
+    title: tell('whole-electricity'),
+    formula: tell('heating-and-rest-and-standing'),
+    inputs: [
+      line(tell('heating-of-pump'), heating, tell('from-cost-of-year-below')),
+      line(tell('rest-of-home'), rest, home.origin),
+      line(tell('standing-of-electricity'), standing, tell('the-prices')),
+    ],
+    result: { value: heating + rest + standing, unit: 'p' },
+  };
+}

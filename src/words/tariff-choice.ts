@@ -1,0 +1,143 @@
+/** Which tariff suits this home: what is said of several tariffs beside each other. */
+import type { TariffChoice, TariffCost } from '../model/shapes/tariff-choice.ts';
+import { exactPounds, poundsRange, spokenKWh, spokenPounds } from './numbers.ts';
+import { phrase, say } from './say.ts';
+import { sayTold } from './say-told.ts';
+
+/** Two tariffs nearer than this are not told apart, as a share of the cheaper. */
+const SAME_SHARE = 0.02;
+/** Less than this a year is not worth a sentence, pence. */
+const LEAST_PENCE = 500;
+const TWENTY = 20;
+
+/** The tariff's own name, or that of the average that stands beside it. */
+export const tariffName = ({ tariffId, basis }: Pick<TariffCost, 'tariffId' | 'basis'>): string =>
+  tariffId === null ? say('Published average price') : sayTold(basis.name);
+
+const isSame = (first: TariffCost, second: TariffCost) =>
+  second.whole.value - first.whole.value <= SAME_SHARE * Math.abs(first.whole.value);
+
+/** "Of 3 tariffs, “Night rate” costs this home least, about £2,100 a year in all." */
+export function bestTariffSentence({ costs }: Pick<TariffChoice, 'costs'>): string {
+  const [first, second] = costs;
+  if (!first || !second) return '';
+  const values = {
+    count: costs.length,
+    first: tariffName(first),
+    second: tariffName(second),
+    amount: spokenPounds(first.whole.value),
+  };
+  return isSame(first, second)
+    ? say('“{first}” and “{second}” come out about the same, at about {amount} a year for all electricity.', values)
+    : say(
+        'Of {count} tariffs, “{first}” costs this home least: about {amount} a year for all its electricity.',
+        values,
+      );
+}
+
+/** What leaving the tariff in use would save; empty where that is the cheapest, or as good as it. */
+export function changeTariffSentence({ costs, inUse }: Pick<TariffChoice, 'costs' | 'inUse'>): string {
+  const [first] = costs;
+  const used = costs.find(({ tariffId }) => tariffId === inUse);
+  if (!first || !used || used === first || isSame(first, used)) return '';
+  return say('That is about {amount} a year less than on “{used}”, which the estimate rests on now.', {
+    amount: spokenPounds(used.whole.value - first.whole.value),
+    used: tariffName(used),
+  });
+}
+
+/** What “all electricity” is, and how its other use is known. */
+export function restOfHomeSentence({ rest }: Pick<TariffChoice, 'rest'>): string {
+  const values = { kWh: spokenKWh(rest.kWh) };
+  if (rest.hours === 'own')
+    return say('With the heat pump it counts {kWh} of other electricity, at the hours that your meter shows.', values);
+  return rest.grade === 'assumed'
+    ? say('With the heat pump it counts {kWh} of other electricity, as usual for such a home. That is assumed.', values)
+    : say('With the heat pump it counts {kWh} of other electricity. Its hours are those of a usual home.', values);
+}
+
+/** How often the cheapest stays the cheapest, and what could make another cheaper. */
+export function cheapestSentences({ costs }: Pick<TariffChoice, 'costs'>): string[] {
+  const [first, ...others] = costs;
+  if (!first || others.length === 0) return [];
+  const atNight = ({ whole, nightWaterPence = 0 }: TariffCost) => whole.value - Math.max(0, nightWaterPence);
+  const better = others.toSorted((a, b) => atNight(a) - atNight(b))[0]!;
+  return [
+    say(
+      '“{name}” is the cheapest in {count} of 20 futures. One tariff may rise and another not: that is not in this count.',
+      { name: tariffName(first), count: Math.round(first.cheapestShare * TWENTY) },
+    ),
+    ...(atNight(better) < atNight(first)
+      ? [
+          say('With hot water made in its cheap hours, “{name}” would come to about {amount}, and be the cheapest.', {
+            name: tariffName(better),
+            amount: spokenPounds(atNight(better)),
+          }),
+        ]
+      : []),
+  ];
+}
+
+/** With the tariff that suits each best, since a good tariff is no merit of the heat pump. */
+export function bestOfEachSentence({ costs }: Pick<TariffChoice, 'costs'>): string {
+  const now = costs.flatMap(({ presentPence }) => presentPence ?? []);
+  const [first] = costs;
+  if (!first || now.length === 0) return '';
+  return say(
+    'With the tariff that suits each best, fuel counted in: about {pump} with the heat pump, about {present} as now.',
+    { pump: spokenPounds(first.whole.value), present: spokenPounds(Math.min(...now)) },
+  );
+}
+
+/** What each tariff asks of the household, and what it risks. */
+export function askedSentences({ costs }: Pick<TariffChoice, 'costs'>): string[] {
+  return costs.flatMap((cost) => {
+    const values = { name: tariffName(cost), amount: spokenPounds(Math.abs(cost.nightWaterPence ?? 0)) };
+    const night = cost.nightWaterPence ?? 0;
+    return [
+      night >= LEAST_PENCE
+        ? say(
+            'On “{name}”, hot water made in the cheap hours saves about {amount}. The tank must hold a day’s need.',
+            values,
+          )
+        : night <= -LEAST_PENCE
+          ? say('On “{name}”, hot water made in the cheap hours costs about {amount} more.', values)
+          : '',
+      cost.followsMarket
+        ? say('“{name}” follows the market. Its prices are known a day before, and a dear winter costs more.', values)
+        : '',
+    ].filter((sentence) => sentence !== '');
+  });
+}
+
+const WHY: { readonly [why in TariffChoice['leftOut'][number]['why']]: string } = {
+  faulty: phrase('“{name}” is left out: it does not give every hour one price. Its faults are named above.'),
+  'power-unknown': phrase(
+    '“{name}” is left out: it charges for the highest half-hour. Only half-hourly readings of the home show that.',
+  ),
+};
+export const leftOutTariffSentences = ({ leftOut }: Pick<TariffChoice, 'leftOut'>): string[] =>
+  leftOut.map(({ name, why }) => say(WHY[why], { name }));
+
+/** Nothing here moves the heating by itself. */
+export const usualHoursSentence = (): string =>
+  say('The heat pump runs at its usual hours on each. What moving its hours would save is not counted.');
+
+/** Heads of the table of tariffs, in the order of `tariffCells`. */
+export const tariffHeads = (): readonly string[] => [
+  say('Tariff'),
+  say('all electricity, a year'),
+  say('8 in 10 homes like yours'),
+  say('heat pump'),
+  say('other use'),
+  say('standing charge'),
+];
+
+export const tariffCells = (cost: TariffCost): readonly string[] => [
+  tariffName(cost),
+  exactPounds(cost.whole.value),
+  poundsRange(cost.whole.low, cost.whole.high),
+  exactPounds(cost.heatingPence),
+  exactPounds(cost.restPence),
+  exactPounds(cost.standingPence),
+];
