@@ -3,6 +3,7 @@ import { type IntakeChoices, type IntakeContext, LARGEST_EVIDENCE_BYTES } from '
 import { layOutSheet, type Sheet } from './layout/sheet.ts';
 import { stageOf } from './terms/progress.ts';
 import type { RemarkBook } from './terms/remark-book.ts';
+import { tabsForGaps } from './text/align.ts';
 import { decodeText } from './text/decode.ts';
 import { recogniseForeign } from './text/foreign.ts';
 import { findSeparator } from './text/separator.ts';
@@ -41,8 +42,11 @@ export function openSheet(
     return undefined;
   }
   if (decoded.encoding === 'Latin-1') book.add('encoding-taken', 'note', { found: decoded.encoding });
-  const { separator, start } = findSeparator(decoded.text);
-  const table = splitTable(decoded.text, separator, start, stageOf(context.onProgress, 0.2, 1));
+  const found = findSeparator(decoded.text);
+  const aligned = found.separator === ',' || !found.isClear ? tabsForGaps(decoded.text) : undefined;
+  const { text, separator, start } =
+    aligned === undefined ? { text: decoded.text, ...found } : { text: aligned, separator: '\t', start: 0 };
+  const table = splitTable(text, separator, start, stageOf(context.onProgress, 0.2, 1));
   if (!table) {
     book.add('file-too-many-cells', 'refusal');
     return undefined;

@@ -229,6 +229,12 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
   'clock-mixed': phrase(
     '{file} changes its clocks on some of the {count} change days and not on others. We took {expectedCode, select, local {local time} other {UTC}}. Look at those days and choose.',
   ),
+  'sent-below-nought': phrase(
+    'Every reading in {column} of {file} is below nought, as what is sent out is sometimes written. We took the amounts without the sign.',
+  ),
+  'clock-contradicted': phrase(
+    '{file} says that its times are in UTC, but it changes its clocks in spring and autumn as local time does. We took local time. Choose.',
+  ),
   'clock-autumn-asked': phrase(
     '{file} has the hour that October doubles only once. Its times may be UTC, or local with an hour lost. We took UTC. Choose local time if that is wrong.',
   ),

@@ -5,11 +5,13 @@ import { toCivilDate, toDayNumber } from '../../src/model/calendar/civil.ts';
 import type { Series } from '../../src/model/shapes/evidence.ts';
 import { kWhPerUnit } from '../../src/reference/fuels.ts';
 import { type Dialect, drawDialect, type Of } from './draw.ts';
+import type { Twist } from './twist.ts';
 import { type Truth, type Written, writeDialect } from './write.ts';
 
 export type Outcome = 'right' | 'asked' | 'asked needlessly' | 'refused' | 'wrong';
 export interface Verdict {
   readonly dialect: Dialect;
+  readonly twists: readonly Twist[];
   readonly outcome: Outcome;
   readonly why: string;
 }
@@ -44,9 +46,11 @@ const ABOUT: Readonly<Record<string, string>> = {
   'register-rising-asked': 'counter',
   'period-side-asked': 'period side',
   'stamp-side-asked': 'side',
+  'net-asked': 'net',
+  'column-asked': 'column',
 };
 
-function answerTo(code: string, d: Dialect): IntakeChoices | undefined {
+function answerTo(code: string, d: Dialect, { valueColumn }: Written): IntakeChoices | undefined {
   switch (ABOUT[code] ?? code) {
     case 'unit':
       return { unit: d.unit as never };
@@ -66,6 +70,10 @@ function answerTo(code: string, d: Dialect): IntakeChoices | undefined {
       return { stamp: 'start' };
     case 'counter':
       return { shape: d.measure === 'counter' ? 'counter' : 'bills' };
+    case 'net':
+      return { net: true };
+    case 'column':
+      return { columns: { value: valueColumn } };
     case 'side':
       return { stamp: d.side };
     default:
@@ -76,7 +84,7 @@ function answerTo(code: string, d: Dialect): IntakeChoices | undefined {
 export function judgeDialect(seed: number): Verdict {
   const dialect = drawDialect(seed);
   const written = writeDialect(dialect);
-  return { dialect, ...judge(dialect, written) };
+  return { dialect, twists: [...written.twists], ...judge(dialect, written) };
 }
 
 export function judge(d: Dialect, written: Written): { outcome: Outcome; why: string } {
@@ -88,7 +96,10 @@ export function judge(d: Dialect, written: Written): { outcome: Outcome; why: st
     if (refusal) return { outcome: 'refused', why: refusal.code };
     const questions = new Set(preview.remarks.filter(({ weight }) => weight === 'question').map(({ code }) => code));
     if (questions.size === 0) {
-      const fault = differenceOf(preview, written.truths);
+      const fault =
+        written.orElse && differenceOf(preview, written.orElse) === undefined
+          ? undefined
+          : differenceOf(preview, written.truths);
       if (fault !== undefined)
         return { outcome: 'wrong', why: `${fault}${asked.length > 0 ? ` (after ${asked.join(', ')})` : ''}` };
       if (asked.length === 0) return { outcome: 'right', why: '' };
@@ -98,7 +109,7 @@ export function judge(d: Dialect, written: Written): { outcome: Outcome; why: st
         : { outcome: 'asked', why: asked.join(', ') };
     }
     for (const code of questions) {
-      const answer = answerTo(code, d);
+      const answer = answerTo(code, d, written);
       if (answer === undefined || asked.includes(code))
         return { outcome: 'asked needlessly', why: `${code}, with no answer` };
       asked.push(code);

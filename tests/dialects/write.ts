@@ -5,6 +5,7 @@ import { toCivilDate, toDayNumber } from '../../src/model/calendar/civil.ts';
 import { offsetMinutes } from '../../src/model/calendar/zone.ts';
 import type { Dialect, Of, Unit } from './draw.ts';
 import { FIRST_DAY, type MadeRecord, makeRecord, type Reading, YEAR_DAYS } from './made-home.ts';
+import { drawTwists, OTHER, type Twist, twistDate, twistSheet, ZONE_NAMES } from './twist.ts';
 import { MONTHS, WORDS } from './words.ts';
 
 /** One record that the file holds; kWh or °C by local day, or by month where `byMonth`. */
@@ -20,6 +21,10 @@ export interface Written {
   readonly bytes: Uint8Array;
   readonly text: string;
   readonly truths: readonly Truth[];
+  /** What is as right: one record of the sum rather than its registers. */
+  readonly orElse?: readonly Truth[];
+  readonly twists: ReadonlySet<Twist>;
+  readonly valueColumn: number;
   /** What nobody could tell from the file. */
   readonly ambiguous: ReadonlySet<string>;
 }
@@ -62,7 +67,14 @@ interface Column {
   readonly record: MadeRecord;
 }
 
-export function writeDialect(d: Dialect): Written {
+export function writeDialect(drawn: Dialect): Written {
+  const twists = drawTwists(drawn);
+  const d: Dialect = {
+    ...drawn,
+    ...(twists.has('named months') ? { dateForm: 'named' } : {}),
+    ...(twists.has('fixed width') ? { separator: '\u0001', quoted: false } : {}),
+    ...(twists.has('apostrophes') ? { thousands: true } : {}),
+  };
   const random = seededRandom(d.seed * 104_729 + 5);
   const pick = <T>(list: readonly T[]): T => list[Math.floor(random() * list.length)]!;
   const words = WORDS[d.language];
@@ -84,6 +96,8 @@ export function writeDialect(d: Dialect): Written {
     }
   };
   const columns = makeColumns(d, words, pick, inHeading);
+  const isNet = twists.has('net');
+  const written = isNet ? [netColumn(columns)] : columns;
   const minutes = d.minutes === 0 ? 1440 : d.minutes;
   const base = columns[0]!.record;
   const count = base.days.reduce((sum, day) => sum + day.readings.length, 0);
@@ -96,7 +110,7 @@ export function writeDialect(d: Dialect): Written {
     if (d.thousands && whole.replace('-', '').length > 3)
       whole = whole.replace(
         /\B(?=(\d{3})+(?!\d))/g,
-        d.decimal === ',' ? '.' : d.separator === ',' && !d.quoted ? ' ' : ',',
+        twists.has('apostrophes') ? '’' : d.decimal === ',' ? '.' : d.separator === ',' && !d.quoted ? ' ' : ',',
       );
     const text = fraction === '' ? whole : `${whole}${d.decimal}${fraction}`;
     if (!/^-?[1-9]\d{0,2}[.,]\d{3}$/.test(text) && /[.,]/.test(text)) numbersSeen.clear = true;
@@ -109,15 +123,25 @@ export function writeDialect(d: Dialect): Written {
     byDay: new Map<string, number>(),
     counts: new Map<string, number>(),
   }));
+  let [shownNow, sumNow] = [0, 0];
+  const togetherOf: number[] = [];
+  const dayOf: string[] = [];
+  const shownOf: number[] = [];
   const cellOf = (c: Column, i: number, day: number, n: number): string => {
     const reading = c.record.days[day]!.readings[n]!;
     const key = d.minutes === 0 ? c.record.days[day]!.date.slice(0, 7) : c.record.days[day]!.date;
+    if (reading.missing && d.gaps !== 'none' && i === 0) [shownNow, sumNow] = [Number.NaN, Number.NaN];
     if (reading.missing && d.gaps !== 'none') return d.gaps === 'words' ? pick(['-', 'n/a', 'null']) : '';
     const { shown, kWh } = shownAs(reading, c.unit, minutes, c.of);
-    const truth = truths[i]!;
-    truth.byDay.set(key, (truth.byDay.get(key) ?? 0) + kWh);
-    truth.counts.set(key, (truth.counts.get(key) ?? 0) + 1);
-    return say(shown, c.unit);
+    for (const [n, truth] of truths.entries()) {
+      if (!isNet && n !== i) continue;
+      const amount = !isNet ? kWh : Math.max(0, n === 0 ? kWh : -kWh);
+      truth.byDay.set(key, (truth.byDay.get(key) ?? 0) + amount);
+      truth.counts.set(key, (truth.counts.get(key) ?? 0) + 1);
+    }
+    if (i === 0) [shownNow, sumNow] = [shown, 0];
+    sumNow += shown;
+    return say(twists.has('sent out below nought') && shown !== 0 ? -shown : shown, c.unit);
   };
 
   const rows: string[][] = [];
@@ -127,10 +151,14 @@ export function writeDialect(d: Dialect): Written {
     ms + (d.clock === 'local' ? zoneOffset(ms) : d.clock === 'utc' ? 0 : standard) * 60_000;
   const offsetText = (ms: number) => {
     const m = d.clock === 'local' ? zoneOffset(ms) : d.clock === 'utc' ? 0 : standard;
+    if (twists.has('named zones')) return ` ${ZONE_NAMES[d.zone]![m > standard ? 1 : 0]}`;
     if (m === 0 && d.seed % 2 === 0) return 'Z';
     return `${m < 0 ? '-' : '+'}${String(Math.floor(Math.abs(m) / 60)).padStart(2, '0')}:${String(Math.abs(m) % 60).padStart(2, '0')}`;
   };
-  const dateText = (civil: number): string => dateOf(d, civil);
+  const dateText = (civil: number): string =>
+    twists.has('year, month, day')
+      ? new Date(civil).toISOString().slice(0, 10).split('-').map(Number).join(SPLIT)
+      : twistDate(d, dateOf(d, civil), civil, twists);
   const stampText = (ms: number): string => {
     if (d.dateForm === 'seconds') return String(ms / 1000);
     if (d.dateForm === 'milliseconds') return String(ms);
@@ -143,7 +171,7 @@ export function writeDialect(d: Dialect): Written {
 
   const stampHeads = headsOf(d, words, pick);
   const extra = extraCells(d, pick);
-  const valueHeads = d.what === 'both in a column' ? [] : columns.map((c) => c.heading);
+  const valueHeads = d.what === 'both in a column' ? [] : written.map((c) => c.heading);
   let head: string[];
   if (d.layout === 'across') {
     const slots = 1440 / minutes;
@@ -203,15 +231,17 @@ export function writeDialect(d: Dialect): Written {
         });
       }
     const cellsAt = (row: { day: number; n: number }): string[] => {
-      if (d.minutes !== 0) return columns.map((c, i) => (d.measure === 'counter' ? '' : cellOf(c, i, row.day, row.n)));
-      return columns.map((c, i) => monthCell(c, i, row.day, row.n));
+      if (d.minutes !== 0) return written.map((c, i) => (d.measure === 'counter' ? '' : cellOf(c, i, row.day, row.n)));
+      return written.map((c, i) => monthCell(c, i, row.day, row.n));
     };
     const monthCell = (c: Column, i: number, first: number, next: number): string => {
       let wh = 0;
       for (let day = first; day < next; day++) wh += c.record.days[day]!.readings[0]!.value;
       const { shown, kWh } = shownAs({ at: 0, value: wh, missing: false }, c.unit, 1440, c.of);
       truths[i]!.byDay.set(c.record.days[first]!.date.slice(0, 7), kWh);
-      return d.measure === 'counter' ? '' : say(shown, c.unit);
+      if (i === 0) [shownNow, sumNow] = [shown, 0];
+      sumNow += shown;
+      return d.measure === 'counter' ? '' : say(twists.has('sent out below nought') ? -shown : shown, c.unit);
     };
     const hourly = hourNumbers(d, base);
     stepRows.forEach((row, k) => {
@@ -246,7 +276,12 @@ export function writeDialect(d: Dialect): Written {
       } else if (d.what === 'both in a column') {
         const cells = cellsAt(row);
         for (const [i, c] of columns.entries()) rows.push([...stamps, c.heading, cells[i]!, ...extra.cells(k)]);
-      } else rows.push([...stamps, ...cellsAt(row), ...extra.cells(k)]);
+      } else {
+        rows.push([...stamps, ...cellsAt(row), ...extra.cells(k)]);
+        dayOf.push(d.minutes === 0 ? '' : base.days[row.day]!.date);
+        shownOf.push(shownNow);
+        togetherOf.push(sumNow);
+      }
     });
     head.push(
       ...(d.what === 'both in a column'
@@ -260,34 +295,65 @@ export function writeDialect(d: Dialect): Written {
       for (const row of rows) row.push(unit);
     }
   }
-  if (d.newestFirst) rows.reverse();
+  if (d.newestFirst) for (const list of [rows, dayOf, shownOf, togetherOf]) list.reverse();
   if (d.totals)
     rows.push([
       words.total,
       ...head.slice(1).map((_, i) => (i === stampHeads.length - 1 ? say(count, columns[0]!.unit) : '')),
     ]);
-  const lines = [
-    ...titleLines(d, words, columns),
-    head,
-    ...(d.unitPlace === 'row below' && d.layout !== 'across'
+  const unitRow =
+    d.unitPlace === 'row below' && d.layout !== 'across'
       ? [
           head.map((_, i) =>
-            i >= stampHeads.length && i < stampHeads.length + columns.length && d.what !== 'both in a column'
-              ? unitWord(columns[i - stampHeads.length]!.unit)
+            i >= stampHeads.length && i < stampHeads.length + written.length && d.what !== 'both in a column'
+              ? unitWord(written[i - stampHeads.length]!.unit)
               : d.what === 'both in a column' && i === stampHeads.length + 1
-                ? unitWord(columns[0]!.unit)
+                ? unitWord(written[0]!.unit)
                 : '',
           ),
         ]
-      : []),
-    ...rows,
-  ];
-  const quote = (cell: string) => (d.quoted ? `"${cell}"` : cell.includes(d.separator) ? `"${cell}"` : cell);
-  const text = `${lines.map((cells) => cells.map(quote).join(d.separator)).join(d.lineEnd)}${d.lineEnd}`;
+      : [];
+  const twisted = twistSheet(
+    d,
+    {
+      titles: titleLines(d, words, columns),
+      heads: [head, ...unitRow],
+      rows,
+      dayOf,
+      shown: shownOf,
+      together: togetherOf,
+      stamps: stampHeads.length,
+      values: d.what === 'both in a column' ? 2 : written.length,
+    },
+    twists,
+    (value) => say(value, columns[0]!.unit),
+  );
+  const table = [...twisted.heads, ...twisted.rows];
+  const lines = [...twisted.titles, ...(twists.has('days across') ? transposed(table) : table)].map((cells) =>
+    cells
+      .map((cell) =>
+        twists.has('a.m. and p.m.') ? cell.replace(/ ([AP])M$/, d.seed % 2 === 0 ? ' $1.M.' : '$1m') : cell,
+      )
+      .flatMap((cell, i) => (i > 0 || !twists.has('year, month, day') ? cell : splitDate(cell, d))),
+  );
+  const quote = (cell: string) => (d.quoted || cell.includes(d.separator) || cell.includes('\n') ? `"${cell}"` : cell);
+  const text = twists.has('fixed width')
+    ? inFixedWidth(lines, d.lineEnd)
+    : `${lines.map((cells) => cells.map(quote).join(d.separator)).join(d.lineEnd)}${d.lineEnd}`;
   if (!numbersSeen.clear) ambiguous.add('decimal');
   markAmbiguous(d, columns, text, ambiguous);
+  for (const [twist, of] of OPEN) if (twists.has(twist)) for (const one of of) ambiguous.add(one);
   const isMean = d.measure === 'degrees';
+  const [first] = truths;
+  const orElse = twists.has('sum of rates')
+    ? [{ of: first!.of, register: '', byMonth: d.minutes === 0, byDay: addedUp(truths.map(({ byDay }) => byDay)) }]
+    : undefined;
   return {
+    twists,
+    valueColumn:
+      Math.max(0, twisted.heads.at(-1 - unitRow.length)!.indexOf(written[0]!.heading)) +
+      (twists.has('year, month, day') ? 2 : 0),
+    ...(orElse ? { orElse } : {}),
     fileName: fileNameOf(d),
     bytes: encode(text, d.encoding),
     text,
@@ -299,6 +365,56 @@ export function writeDialect(d: Dialect): Written {
     })),
     ambiguous,
   };
+}
+
+function addedUp(records: readonly ReadonlyMap<string, number>[]): Map<string, number> {
+  const sum = new Map<string, number>();
+  for (const byDay of records) for (const [key, kWh] of byDay) sum.set(key, (sum.get(key) ?? 0) + kWh);
+  return sum;
+}
+
+/** Parts of a date on the way to columns of their own. */
+const SPLIT = '\u0000';
+
+function splitDate(cell: string, { language }: Dialect): string[] {
+  if (cell.includes(SPLIT)) return cell.split(SPLIT);
+  return WORDS[language].date.includes(cell) ? [...OTHER[language].ymd] : [cell, '', ''];
+}
+
+const transposed = (table: readonly (readonly string[])[]): string[][] =>
+  table[0]!.map((_, column) => table.map((cells) => cells[column] ?? ''));
+
+function inFixedWidth(lines: readonly (readonly string[])[], lineEnd: string): string {
+  const widths: number[] = [];
+  for (const cells of lines)
+    if (cells.length > 1) for (const [i, cell] of cells.entries()) widths[i] = Math.max(widths[i] ?? 0, cell.length);
+  return lines
+    .map(
+      (cells) =>
+        `${cells
+          .map((cell, i) => cell.padEnd(widths[i]!))
+          .join('  ')
+          .trimEnd()}${lineEnd}`,
+    )
+    .join('');
+}
+
+/** What a twist leaves open. */
+const OPEN: readonly (readonly [Twist, readonly string[]])[] = [
+  ['net', ['net', 'carrier']],
+  ['sent out below nought', ['net']],
+  ['the same twice', ['column']],
+  ['sum of rates', ['column']],
+  ['named zones', ['clock']],
+];
+
+/** What was drawn less what was sent out, in one column. */
+function netColumn([use, feed]: readonly Column[]): Column {
+  const days = use!.record.days.map((day, i) => ({
+    ...day,
+    readings: day.readings.map((r, n) => ({ ...r, value: r.value - feed!.record.days[i]!.readings[n]!.value })),
+  }));
+  return { ...use!, record: { ...use!.record, days } };
 }
 
 const sumDays = (record: MadeRecord, first: number, next: number): number => {

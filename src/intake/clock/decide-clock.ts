@@ -44,7 +44,7 @@ export function weighClock(
     if (minute > last) last = minute;
   }
   const windows = zone.changes
-    .map((change) => ({ change, ...windowOf(change), rows: 0, inside: 0, insideUse: 0, outsideUse: 0 }))
+    .map((change) => ({ change, ...windowOf(change), rows: 0, again: 0, inside: 0, insideUse: 0, outsideUse: 0 }))
     .filter((w) => w.from >= first && w.to <= last);
   evidence.changes = windows.length;
   if (windows.length === 0) return evidence;
@@ -52,6 +52,11 @@ export function weighClock(
     const minute = civil[i]!;
     for (const w of windows) {
       if (minute < w.from || minute >= w.to) continue;
+      // A row written twice counts once; in the doubled hour nothing tells such from two readings.
+      if (i > 0 && minute === civil[i - 1] && values[i] === values[i - 1] && (minute < w.low || minute >= w.high)) {
+        w.again++;
+        continue;
+      }
       w.rows++;
       const use = Math.abs(values[i]!) || 0;
       if (minute >= w.low && minute < w.high) {
@@ -64,6 +69,7 @@ export function weighClock(
     const shift = Math.abs(w.change.after - w.change.before);
     const steadyRows = (2 * AROUND + shift) / intervalMinutes;
     const spring = w.change.after > w.change.before;
+    if (!spring && w.again > 0) continue;
     const localRows = (2 * AROUND + (spring ? 0 : 2 * shift)) / intervalMinutes;
     const inside = (spring ? 0 : 2 * shift) / intervalMinutes;
     if (w.rows === localRows) {

@@ -31,6 +31,11 @@ export function settleClock(stamps: Stamps, choices: IntakeChoices, zone: ZoneTa
   }
   if (choices.clock !== undefined) return { clock: choices.clock, useOffsets: false };
   if (stamps.headingSaysUtc) {
+    const { local, steady, filledSprings } = weigh(stamps, zone);
+    if (local > filledSprings && steady === 0) {
+      book.add('clock-contradicted', 'question', { expected: 'local' });
+      return { clock: 'local', useOffsets: false };
+    }
     book.add('clock-utc', 'note', { found: 'heading' });
     return { clock: 'utc', useOffsets: false };
   }

@@ -14,22 +14,19 @@ import {
 } from './stamp-reader.ts';
 
 const QUARTER = /^(?:q([1-4])[ \-/]*(\d{4})|(\d{4})[ \-/]*q([1-4]))$/i;
-const WEEKDAY =
-  /^(?:mon|tues?|wed(?:nes)?|thu(?:rs)?|fri|sat(?:ur)?|sun)(?:day)?[,. ]+|^(?:mo|di|mi|do|fr|sa|so)[.,] */i;
 /** Day, month, year, then the rest. */
 const DAY_FIRST = /^(\d{1,2})(?:st|nd|rd|th|er|\.)?[ \-/.]*(?:of )?(\p{L}{3,12})\.?,?[ \-/.]*(\d{4}|\d{2})(?![\d:])/iu;
 const MONTH_FIRST = /^(\p{L}{3,12})\.?[ \-/.]*(\d{1,2})(?:st|nd|rd|th)?,?[ \-/.]+(\d{4}|\d{2})(?![\d:])/iu;
 const MONTH_ONLY = /^(\p{L}{3,12})\.?[ ,\-/.']*(\d{4}|\d{2})$/iu;
 const YEAR_MONTH = /^(\d{4})[ \-/.]*(\p{L}{3,12})\.?(?:[ \-/.]+(\d{1,2}))?$/iu;
 
-export function readNamedDate(cell: string, out: StampReader): StampStatus {
-  const quarter = QUARTER.exec(cell);
+export function readNamedDate(text: string, out: StampReader): StampStatus {
+  const quarter = QUARTER.exec(text);
   if (quarter) {
     const year = Number(quarter[2] ?? quarter[3]);
     const month = (Number(quarter[1] ?? quarter[4]) - 1) * 3 + 1;
     return settle(year, month, 1, 'quarter', out);
   }
-  const text = cell.replace(WEEKDAY, '');
   const only = MONTH_ONLY.exec(text);
   if (only) {
     const month = monthOfName(only[1]!);

@@ -113,6 +113,13 @@ const NAMED_OFFSETS: Record<string, number> = {
   mdt: -360,
   pst: -480,
   pdt: -420,
+  awst: 480,
+  acst: 570,
+  acdt: 630,
+  aest: 600,
+  aedt: 660,
+  nzst: 720,
+  nzdt: 780,
 };
 
 function readOffset(text: string, from: number, to: number, out: StampReader): StampStatus {

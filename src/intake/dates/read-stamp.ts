@@ -29,12 +29,13 @@ export function readStamp(text: string, from: number, to: number, dayFirst: bool
   if (lengthA === 8 || lengthA === 12 || lengthA === 14) return readCompact(text, from, at, to, out);
   const sign = text.charCodeAt(at);
   // - . /
-  if (lengthA === 0 || lengthA > 4 || lengthA === 3 || sign < 45 || sign > 47) return readNamed(text, from, to, out);
+  if (lengthA === 0 || lengthA > 4 || lengthA === 3 || sign < 45 || sign > 47)
+    return readNamed(text, from, to, dayFirst, out);
   const startB = ++at;
   let b = 0;
   while (at < to && isDigit(text.charCodeAt(at))) b = b * 10 + text.charCodeAt(at++) - 48;
   const lengthB = at - startB;
-  if (lengthB === 0) return readNamed(text, from, to, out);
+  if (lengthB === 0) return readNamed(text, from, to, dayFirst, out);
   if (at === to) return readMonthOnly(a, lengthA, b, lengthB, sign, out);
   if (lengthB > 2 || text.charCodeAt(at) !== sign) return UNREADABLE;
   const startC = ++at;
@@ -61,8 +62,23 @@ export function readStamp(text: string, from: number, to: number, dayFirst: bool
   return at === to ? READ : readTail(text, at, to, out);
 }
 
-function readNamed(text: string, from: number, to: number, out: StampReader): StampStatus {
-  return to - from > 60 || to - from < 4 ? UNREADABLE : readNamedDate(text.slice(from, to), out);
+/** A weekday in English, German, French, Spanish, Italian, Dutch or Danish, whole or shortened, before a date. */
+const WEEKDAY =
+  /^(?:mon|tue|wed|thu|fri|sat|sun|mo|di|mi|do|fr|sa|so|lun|mar|mer|jeu|ven|sam|dim|mie|jue|vie|sab|dom|gio|ma|wo|vr|za|zo|man|tir|ons|tor|fre|lor|son|lu|je|ve|ju|vi|gi|ti|on|to|lo)[a-z]{0,8}[.,]{0,2} *(?=\S)/;
+const ACCENTS: Readonly<Record<string, string>> = { é: 'e', á: 'a', í: 'i', ì: 'i', ø: 'o' };
+
+function readNamed(text: string, from: number, to: number, dayFirst: boolean, out: StampReader): StampStatus {
+  if (to - from > 60 || to - from < 4) return UNREADABLE;
+  const cell = text.slice(from, to);
+  const plain = cell.toLowerCase().replaceAll(/[éáíìø]/g, (letter) => ACCENTS[letter]!);
+  const weekday = WEEKDAY.exec(plain)?.[0] ?? '';
+  // "mar" is Tuesday or March: what follows tells.
+  if (weekday !== '' && !/^\p{L}/u.test(cell.slice(weekday.length))) {
+    const status = readStamp(cell, weekday.length, cell.length, dayFirst, out);
+    if (status !== UNREADABLE) return status;
+  }
+  const status = readNamedDate(cell, out);
+  return status === UNREADABLE && weekday !== '' ? readNamedDate(cell.slice(weekday.length), out) : status;
 }
 
 /** 2025-01, 01/2025. A point would make it a number. */

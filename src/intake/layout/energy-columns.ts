@@ -6,8 +6,9 @@ import { cellText, type Table } from '../text/table.ts';
 import { type ColumnFacts, isMoneyColumn, isNumberColumn, isWordColumn } from './column-facts.ts';
 import { carrierOfWords, type Energy, plainWords, unitOfWords } from './headings.ts';
 import type { Sheet } from './sheet.ts';
+import { carrierOfTitles, unitOfTitles } from './titles.ts';
 import { columnName } from './value-cells.ts';
-import { IDENTIFIER, RATE_REGISTER, withoutBrackets } from './vocabulary.ts';
+import { DRAWN, IDENTIFIER, RATE_REGISTER, withoutBrackets } from './vocabulary.ts';
 
 /** Number columns that may hold quantities, best first. Costs, rates, counters, numbers of customers and hours are none. */
 export function quantityColumns(sheet: Sheet, taken: readonly (number | undefined)[]): ColumnFacts[] {
@@ -55,7 +56,7 @@ export function seriesColumns(
   const all = quantityColumns(sheet, taken);
   const amounts = all.filter((c) => c.meaning.role !== 'reading' && namesAmount(c));
   const named = all.filter(namesAmount);
-  const found = amounts.length > 0 ? amounts : named.length > 0 ? named : all;
+  const found = withoutCopies(sheet, amounts.length > 0 ? amounts : named.length > 0 ? named : all);
   const best = found[0];
   if (!best) return [];
   const machine = machineColumns(sheet, taken);
@@ -87,6 +88,22 @@ export function seriesColumns(
   return columns.toSorted((a, b) => a.index - b.index);
 }
 
+const isOneKind = (a: ColumnFacts['meaning'], b: ColumnFacts['meaning']): boolean =>
+  a.unit === b.unit && a.carrier === b.carrier && a.seriesRole === b.seriesRole;
+
+/** A column that repeats another cell by cell is the same record again. */
+function withoutCopies({ table, firstRow }: Sheet, columns: readonly ColumnFacts[]): ColumnFacts[] {
+  const isCopy = (a: ColumnFacts, b: ColumnFacts) => {
+    for (let row = firstRow; row < table.rowCount; row++)
+      if (cellText(table, row, a.index) !== cellText(table, row, b.index)) return false;
+    return true;
+  };
+  return columns.filter(
+    (c, i) =>
+      !columns.slice(0, i).some((known) => c.largest > 0 && isOneKind(known.meaning, c.meaning) && isCopy(known, c)),
+  );
+}
+
 const namesOf = (sheet: Sheet, columns: readonly ColumnFacts[]): string =>
   columns
     .map((c) => columnName(sheet, c.index))
@@ -108,10 +125,13 @@ const unitRank = ({ meaning: { unit } }: ColumnFacts): number => {
 
 /** One column of each energy, direction and register; of one use in two units (m³ and kWh, kWh and kW) the better. */
 function ofEachKind(found: readonly ColumnFacts[]): ColumnFacts[] {
-  const energies = found.filter((c) => !isOfDegrees(c.meaning.unit) && c.meaning.carrier !== 'outdoor-temperature');
+  const amounts = found.filter((c) => !isOfDegrees(c.meaning.unit) && c.meaning.carrier !== 'outdoor-temperature');
+  const inEnergy = amounts.some((c) => BEST_UNITS.includes(c.meaning.unit) && c.meaning.unit !== undefined);
+  // Power beside energy is the peak or the moment of the same, unless it names a way of its own.
+  const energies = inEnergy ? amounts.filter((c) => !isPower(c.meaning.unit) || namesWay(c)) : amounts;
   if (energies.length === 0) return firstOf(found);
   const inKWh = energies.some((c) => c.meaning.unit === 'kWh');
-  const temperatures = inKWh ? [] : found.filter((c) => !energies.includes(c)).slice(0, 1);
+  const temperatures = inKWh ? [] : found.filter((c) => !amounts.includes(c)).slice(0, 1);
   const kinds = Map.groupBy(
     energies,
     (c) => `${c.meaning.carrier ?? ''} ${c.meaning.seriesRole ?? ''} ${registerOf(c)}`,
@@ -135,6 +155,7 @@ function ofEachKind(found: readonly ColumnFacts[]): ColumnFacts[] {
   return registers.length > 1 ? registers : [several[0]!];
 }
 
+const namesWay = (c: ColumnFacts): boolean => c.meaning.seriesRole !== undefined || DRAWN.test(plainWords(c.heading));
 const firstOf = (columns: readonly ColumnFacts[]): ColumnFacts[] => columns.slice(0, 1);
 
 /** A column that could be meant as well as the one that was taken: the same unit, and no more said. */
@@ -246,15 +267,17 @@ const namesRegister = (c: ColumnFacts): boolean => registerOf(c) !== '';
 export function statedUnit(sheet: Sheet, column: ColumnFacts): EnergyUnit | undefined {
   const withSuffix = column.suffix === '' ? undefined : unitOfWords(plainWords(column.suffix));
   if (column.meaning.unit ?? withSuffix) return column.meaning.unit ?? withSuffix;
-  const titles = plainWords(sheet.preamble.map((p) => p.text).join(' '));
-  return unitBeside(sheet) ?? unitOfWords(titles) ?? unitOfWords(fileWords(sheet.fileName));
+  return unitBeside(sheet) ?? unitOfTitles(sheet);
 }
 
-/** A column of one and the same unit in every row. */
+const OF_UNITS = /\bunits?\b|\buom\b|einheit|unite\b|unidad|unita\b|eenheid|enhed/;
+
+/** A column of one and the same unit in every row; a lone letter under other words may be a mark. */
 export function unitBeside({ columns, table, firstRow }: Sheet): EnergyUnit | undefined {
   for (const c of columns) {
     if (!isWordColumn(c)) continue;
     const word = cellText(table, firstRow, c.index);
+    if (!OF_UNITS.test(plainWords(c.heading)) && (word.length < 2 || c.meaning.role === 'quality')) continue;
     const unit = word.length <= 12 ? unitOfWords(plainWords(word)) : undefined;
     if (unit !== undefined && isConstant(table, firstRow, c.index, word)) return unit;
   }
@@ -272,8 +295,6 @@ function isConstant(table: Table, firstRow: number, column: number, word: string
   return true;
 }
 
-const fileWords = (name: string): string => plainWords(name.replace(/\.[a-z]{2,4}$/i, '').replaceAll(/[-_.]/g, ' '));
-
 /**
  * Carrier as written: above the column, in the file's name, in the title lines, in the other headings; a direction is
  * taken from the column's own words, or from the file's where no column names one.
@@ -285,16 +306,8 @@ export function statedCarrier(sheet: Sheet, column: ColumnFacts): Energy | undef
   const others = sheet.columns.filter((c) => c !== column && isNumberColumn(c)).map((c) => c.meaning);
   const hasDirection = others.some((m) => m.seriesRole === 'export' || m.seriesRole === 'generation');
   if (hasDirection) return { carrier: 'electricity' };
-  const titles = plainWords(sheet.preamble.map((p) => p.text).join(' ; '));
-  const said = carrierOfWords(withoutErrand(fileWords(sheet.fileName))) ?? carrierOfWords(withoutErrand(titles));
+  const said = carrierOfTitles(sheet);
   if (said) return said;
   const beside = carrierOfWords(sheet.columns.map((c) => plainWords(c.heading)).join(' ; '));
   return beside && { carrier: beside.carrier };
 }
-
-/** "Export" and "generated on" in the name of a file or its title are what was done with it, not where the energy went. */
-const withoutErrand = (words: string): string =>
-  words.replaceAll(
-    /\b((data |csv )?exports?(ed)?( (of|on|from))?|imports?|downloads?|(generad[oa]|generated|erzeugt|produced) (el|on|am|at|by)\b.*)/g,
-    ' ',
-  );

@@ -27,7 +27,8 @@ export function explainStrays(sheet: Sheet, dates: Dates, book: RemarkBook, onSt
     if (stray.impossible) book.tally('date-impossible', 'note', { row: line, column: columnName, found });
     else if (heading !== undefined && cells.join('\u0000') === heading)
       book.tally('heading-repeated', 'note', { row: line });
-    else if (cells.some((cell) => TOTALS.test(cell))) book.tally('totals-skipped', 'note', { row: line, found: text });
+    else if (stray.isSum || cells.some((cell) => TOTALS.test(cell)))
+      book.tally('totals-skipped', 'note', { row: line, found: text });
     else if (isLast && table.openEnd && cellCount(table, row) < sheet.columns.length)
       book.add('row-cut-off', 'note', { row: line, found: text });
     else if (found === '' || cells.length < 2) book.tally('row-skipped', 'note', { row: line, found: text });

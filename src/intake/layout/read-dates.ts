@@ -20,9 +20,16 @@ export interface Dates {
   /** Minutes east of UTC of each row; null where no row has any. NaN where one has none. */
   readonly offsets: Float64Array | null;
   /** Rows after the headings that gave no date. */
-  readonly strays: readonly { readonly row: number; readonly impossible: boolean }[];
+  readonly strays: readonly Stray[];
   readonly kind: StampKind;
   readonly dayFirst: boolean | undefined;
+}
+
+interface Stray {
+  readonly row: number;
+  readonly impossible: boolean;
+  /** A day without a time beside the same day's midnight. */
+  readonly isSum?: boolean;
 }
 
 /** Order of day and month for a column; asks when nothing tells. */
@@ -83,7 +90,8 @@ export function readDates(
   const rows = new Uint32Array(size);
   const civilMinute = new Float64Array(size);
   let offsets: Float64Array | null = null;
-  const strays: { row: number; impossible: boolean }[] = [];
+  const strays: Stray[] = [];
+  const bareDays: number[] = [];
   const kinds: Partial<Record<StampKind, number>> = {};
   const reader = createStampReader();
   let count = 0;
@@ -110,15 +118,48 @@ export function readDates(
     rows[count] = row;
     civilMinute[count] = reader.civilMinute;
     kinds[reader.kind] = (kinds[reader.kind] ?? 0) + 1;
+    if (reader.kind === 'day') bareDays.push(count);
     if (!Number.isNaN(reader.offsetMinutes)) {
       if (!offsets) offsets = new Float64Array(size).fill(Number.NaN);
       offsets[count] = reader.offsetMinutes;
     }
     count++;
   }
+  if ((kinds.time ?? 0) > bareDays.length && bareDays.length > 0)
+    count = dropSums(rows, civilMinute, offsets, count, bareDays, strays);
   if (parts && elapsed) addParts(civilMinute, elapsed, count, parts, zone);
   const kind = (Object.entries(kinds).sort((a, b) => b[1] - a[1])[0]?.[0] ?? 'day') as StampKind;
   return { count, rows, civilMinute, offsets, strays, kind: kinds.time ? 'time' : kind, dayFirst };
+}
+
+/**
+ * Among times a day without one is its midnight, as spreadsheets write it; where the midnights stand there too, such rows
+ * are sums of the days and go to the strays. Answers how many rows are left.
+ */
+function dropSums(
+  rows: Uint32Array,
+  civilMinute: Float64Array,
+  offsets: Float64Array | null,
+  count: number,
+  bareDays: readonly number[],
+  strays: Stray[],
+): number {
+  const bare = new Set(bareDays);
+  const timed = new Set<number>();
+  for (let i = 0; i < count; i++) if (!bare.has(i) && civilMinute[i]! % 1440 === 0) timed.add(civilMinute[i]!);
+  if (bareDays.filter((i) => timed.has(civilMinute[i]!)).length * 2 < bareDays.length) return count;
+  let kept = 0;
+  for (let i = 0; i < count; i++) {
+    if (bare.has(i)) {
+      strays.push({ row: rows[i]!, impossible: false, isSum: true });
+      continue;
+    }
+    rows[kept] = rows[i]!;
+    civilMinute[kept] = civilMinute[i]!;
+    if (offsets) offsets[kept] = offsets[i]!;
+    kept++;
+  }
+  return kept;
 }
 
 function readOne(

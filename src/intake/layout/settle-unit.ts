@@ -24,7 +24,7 @@ import { statedCarrier, statedUnit } from './energy-columns.ts';
 import { plainWords } from './headings.ts';
 import type { Sheet } from './sheet.ts';
 import { columnName } from './value-cells.ts';
-import { DRAWN, ELECTRIC, POWER } from './vocabulary.ts';
+import { DRAWN, ELECTRIC, MADE, MADE_HERE, POWER } from './vocabulary.ts';
 
 export interface Quantity {
   readonly unit: EnergyUnit;
@@ -76,7 +76,7 @@ export function settleUnit(
       expected: settled,
     });
   const role = choices.role ?? roleFor(settledCarrier, said?.carrier === settledCarrier ? said.seriesRole : undefined);
-  if (choices.role === undefined && role === 'import' && mayBeSentOut(sheet, column, said?.carrier))
+  if (choices.role === undefined && mayBeSentOut(sheet, column, role, said?.carrier))
     book.add('direction-asked', 'question', { column: name });
   const factor = kWhPerUnit(settled, settledCarrier, context, choices) * (isPower(settled) ? (hours ?? 24) : 1);
   if (isPower(settled)) book.tally('espi-power', 'note', { column: name });
@@ -117,11 +117,13 @@ function roleFor(carrier: Carrier, said: SeriesRole | undefined): SeriesRole {
 }
 
 /** "Lieferung" is to the home or from it; an "export" of electricity may be a file that was exported. */
-function mayBeSentOut(sheet: Sheet, column: ColumnFacts, said: Carrier | undefined): boolean {
+function mayBeSentOut(sheet: Sheet, column: ColumnFacts, role: SeriesRole, said: Carrier | undefined): boolean {
   if (said !== undefined && said !== 'electricity') return false;
   const heading = plainWords(column.heading);
-  if (/(?<![a-z])lieferung(?![a-z])/.test(heading)) return true;
   const file = plainWords(sheet.fileName.replaceAll(/[-_.]/g, ' '));
+  if (role === 'generation') return /\bexport/.test(file) && !MADE_HERE.test(heading) && !MADE.test(heading);
+  if (role !== 'import') return false;
+  if (/(?<![a-z])lieferung(?![a-z])/.test(heading)) return true;
   return /\bexport/.test(file) && ELECTRIC.test(file) && !ELECTRIC.test(heading) && !DRAWN.test(heading);
 }
 

@@ -4,6 +4,7 @@ import { createStampReader, UNREADABLE } from '../dates/stamp-reader.ts';
 import { countAsNumber, isMissing, readAwkwardNumber } from '../numbers/read-number.ts';
 import { cellCount, cellText, rowTexts, type Table } from '../text/table.ts';
 import { type ColumnFacts, columnFacts, isDateColumn } from './column-facts.ts';
+import { joinDateParts } from './date-parts.ts';
 import { plainWords } from './headings.ts';
 import { nameLogColumns } from './log-headings.ts';
 
@@ -42,6 +43,8 @@ export function layOutSheet(fileName: string, table: Table): Sheet {
   const sample = Math.min(table.rowCount, SAMPLE_ROWS);
   const dateColumn = findDateColumn(table, sample);
   if (dateColumn >= 0) return finishSheet(fileName, table, dateColumn, 'calendar');
+  const joined = joinDateParts(table);
+  if (joined) return layOutSheet(fileName, joined);
   const numeric = findNumericDateColumn(table, sample);
   if (numeric) return finishSheet(fileName, table, numeric.column, numeric.form);
   return finishSheet(fileName, table, -1, 'calendar');
@@ -209,8 +212,3 @@ function pairLastReadings(columns: readonly ColumnFacts[]): readonly ColumnFacts
       : c,
   );
 }
-
-/** Whether the words above the dates, or the title lines, say that times are in UTC. */
-export const saysUtc = ({ columns, preamble }: Sheet, of: readonly (number | undefined)[]): boolean =>
-  of.some((c) => c !== undefined && columns[c]?.meaning.utc === true) ||
-  preamble.some(({ text }) => /\b(UTC|GMT)\b(?! ?[+-])/.test(text));

@@ -1,4 +1,5 @@
 /** Readings of both signs are use less export: what was drawn and what was sent out become records of their own. */
+import type { SeriesRole } from '../../model/shapes/evidence.ts';
 import type { ColumnFacts } from '../layout/column-facts.ts';
 import { statedCarrier } from '../layout/energy-columns.ts';
 import { plainWords } from '../layout/headings.ts';
@@ -18,10 +19,20 @@ interface OfColumn {
   readonly values: Float64Array;
 }
 
+/** What is sent out or made, written as what is drawn below nought: no amount is above it. */
+export const isSentBelowNought = (role: SeriesRole | undefined, values: Float64Array): boolean =>
+  (role === 'export' || role === 'generation') &&
+  values.some((value) => value < 0) &&
+  !values.some((value) => value > 0);
+
 /** The column as it is, or two of it; asks where nothing says that the readings are net. */
 export function splitNet<T extends OfColumn>(sheet: Sheet, one: T, choices: IntakeChoices, book: RemarkBook): T[] {
   const { column, values } = one;
   const said = statedCarrier(sheet, column);
+  if (isSentBelowNought(choices.role ?? said?.seriesRole, values)) {
+    book.add('sent-below-nought', 'note', { column: columnName(sheet, column.index) });
+    return [{ ...one, values: values.map((value) => 0 - value) }];
+  }
   const mayBeNet =
     !isOfDegrees(choices.unit ?? column.meaning.unit) &&
     (choices.carrier ?? said?.carrier ?? 'electricity') === 'electricity' &&

@@ -16,6 +16,7 @@ import { periodPicture, periodSeries } from '../periods/period-series.ts';
 import type { RawPeriod } from '../periods/raw-period.ts';
 import { type RowPeriods, rowPeriods } from '../periods/row-periods.ts';
 import { remarkAfterToday } from '../readings/remark-order.ts';
+import { isSentBelowNought } from '../readings/split-net.ts';
 import { isVolumeOfGas, kWhPerUnit } from '../terms/units.ts';
 import { findQualityColumn } from './long-interval.ts';
 
@@ -67,8 +68,19 @@ export const bills: IntakeShape = {
     const read = columns.map((facts, i) => {
       const written = readValues(sheet, facts.index, dates.rows, dates.count, decimal, 'a number', book);
       const between = readingsOf(sheet, facts, dates, decimal, book);
-      const values = between ? valuesBetween(between) : written;
-      const quantity = settleUnit(sheet, facts, meanPerDay(values, periods), undefined, choices, context, book);
+      const signed = between ? valuesBetween(between) : written;
+      const quantity = settleUnit(
+        sheet,
+        facts,
+        Math.abs(meanPerDay(signed, periods)),
+        undefined,
+        choices,
+        context,
+        book,
+      );
+      const isBelow = isSentBelowNought(quantity.role, signed);
+      if (isBelow) book.add('sent-below-nought', 'note', { column: columnName(sheet, facts.index) });
+      const values = isBelow ? signed.map((value) => 0 - value) : signed;
       const costs = readCosts(sheet, dates, facts, columns.length === 1, { ...choices, decimal }, book);
       const lines = dates.rows.subarray(0, dates.count);
       const raw = toRawPeriods(input, { facts, quantity, values, costs, quality, periods, rows: lines, decimal });

@@ -6,8 +6,9 @@ import { isMarkColumn, isNumberColumn, isWordColumn } from '../layout/column-fac
 import { commonUnit, quantityColumns, seriesColumns } from '../layout/energy-columns.ts';
 import { explainStrays } from '../layout/explain-strays.ts';
 import { readDates, settleDayFirst } from '../layout/read-dates.ts';
-import { type Sheet, saysUtc } from '../layout/sheet.ts';
+import type { Sheet } from '../layout/sheet.ts';
 import { stepOf } from '../layout/sheet-step.ts';
+import { saysUtc } from '../layout/titles.ts';
 import { columnName, readQuality, readValues, settleDecimals } from '../layout/value-cells.ts';
 import {
   buildIntervalSeries,

@@ -50,6 +50,7 @@ export const REMARK_CODES = [
   'several-series',
   'direction-asked',
   'net-asked',
+  'sent-below-nought',
   'calorific-assumed',
   // Time
   'clock-from-offset',
@@ -57,6 +58,7 @@ export const REMARK_CODES = [
   'clock-assumed',
   'clock-asked',
   'clock-mixed',
+  'clock-contradicted',
   'clock-autumn-asked',
   'zone-asked',
   'spring-hour-filled',

@@ -10,11 +10,16 @@ export interface SeparatorFound {
   readonly separator: Separator;
   /** Where the table begins: after a `sep=` line, else 0. */
   readonly start: number;
+  /** Whether it splits most lines alike. */
+  readonly isClear: boolean;
 }
+
+/** Decimal commas stand in most lines of a table of two columns too. A judgement. */
+const LEAST_AGREEMENT = 0.5;
 
 export function findSeparator(text: string): SeparatorFound {
   const told = /^\uFEFF?"?sep=([;,|\t])"?[^\S\r\n]*(?:\r\n|\n|\r)/i.exec(text.slice(0, 40));
-  if (told) return { separator: told[1] as Separator, start: told[0].length };
+  if (told) return { separator: told[1] as Separator, start: told[0].length, isClear: true };
   const start = text.charCodeAt(0) === 0xfeff ? 1 : 0;
   const lines = sampleLines(text, start);
   let best: Separator = ',';
@@ -27,7 +32,7 @@ export function findSeparator(text: string): SeparatorFound {
       best = separator;
     }
   }
-  return { separator: best, start };
+  return { separator: best, start, isClear: bestScore >= LEAST_AGREEMENT };
 }
 
 function sampleLines(text: string, start: number): string[] {

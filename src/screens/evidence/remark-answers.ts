@@ -54,6 +54,7 @@ export function answersTo(remark: Remark, preview: IntakePreview): readonly Answ
     case 'clock-assumed':
     case 'clock-autumn-asked':
     case 'clock-mixed':
+    case 'clock-contradicted':
     case 'espi-clock-asked':
       return [
         { label: say('Local time'), choice: { clock: 'local' }, holds: choices.clock === 'local' },

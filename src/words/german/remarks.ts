@@ -417,4 +417,8 @@ export const REMARKS: Catalogue = {
     '{file}: {column} und {names} sind von einer Art und berichten von denselben Tagen ({count} sind es), unterscheiden sich aber um {energy}. Sind beide Zähler dieses Hauses, so werden sie zusammengezählt; wiederholt oder enthält einer den anderen, so bleibt einer beiseite. Wählen Sie.',
   '{file}: in each of {count, plural, one {# row} other {# rows}} {column} is larger than in the one before, as a counter is. We took each for an amount used. Confirm it, or choose the counter.':
     '{file}: In jeder von {count, plural, one {# Zeile} other {# Zeilen}} ist {column} größer als in der davor, wie bei einem Zählerstand. Wir haben jede für eine verbrauchte Menge genommen. Bestätigen Sie das, oder wählen Sie den Zählerstand.',
+  '{file} says that its times are in UTC, but it changes its clocks in spring and autumn as local time does. We took local time. Choose.':
+    '{file} nennt ihre Zeiten UTC, stellt aber im Frühling und im Herbst die Uhr um, wie es die Ortszeit tut. Wir nahmen Ortszeit. Bitte wählen.',
+  'Every reading in {column} of {file} is below nought, as what is sent out is sometimes written. We took the amounts without the sign.':
+    'Jeder Wert in {column} von {file} liegt unter null, wie Eingespeistes manchmal geschrieben wird. Wir nahmen die Mengen ohne Vorzeichen.',
 };

@@ -111,7 +111,7 @@ describe('separators', () => {
     expect(findSeparator(text).separator).toBe(separator);
   });
   test('a sep= line decides and is skipped', () => {
-    expect(findSeparator('sep=;\r\na,b;c')).toEqual({ separator: ';', start: 7 });
+    expect(findSeparator('sep=;\r\na,b;c')).toMatchObject({ separator: ';', start: 7 });
   });
 });
 

@@ -1,0 +1,87 @@
+/** Year, month and day in columns of their own become one column of dates. */
+import { monthOfName } from '../dates/month-names.ts';
+import { cellCount, cellText, type Table } from '../text/table.ts';
+import { plainWords } from './headings.ts';
+
+const YEAR = /^(year|yr|jahr|annee|an|ano|anno|jaar|ar)$/;
+const MONTH = /^(month|mon|monat|mois|mes|mese|maand|maned)$/;
+const DAY = /^(day|tag|jour|dia|giorno|dag)$/;
+const SEARCHED_ROWS = 40;
+const SAMPLE_ROWS = 300;
+
+interface Parts {
+  readonly headingRow: number;
+  readonly year: number;
+  readonly month: number;
+  /** -1 where rows are months. */
+  readonly day: number;
+}
+
+/** The table with its dates in the column of the year, or undefined where no row has such headings above such numbers. */
+export function joinDateParts(table: Table): Table | undefined {
+  const parts = findParts(table);
+  if (!parts) return undefined;
+  const { headingRow, year, month, day } = parts;
+  const added: string[] = [];
+  let length = table.text.length;
+  const append = (text: string): readonly [number, number] => {
+    added.push(text);
+    length += text.length;
+    return [length - text.length, length];
+  };
+  const rowStart = new Uint32Array(table.rowCount + 1);
+  const cellFrom = new Uint32Array(table.cellFrom.length);
+  const cellTo = new Uint32Array(table.cellTo.length);
+  const escaped = new Set<number>();
+  let at = 0;
+  for (let row = 0; row < table.rowCount; row++) {
+    rowStart[row] = at;
+    const isCut = row >= headingRow && cellCount(table, row) > Math.max(year, month, day);
+    const joined = isCut ? joinedText(table, row, parts) : undefined;
+    for (let cell = table.rowStart[row]!; cell < table.rowStart[row + 1]!; cell++) {
+      const column = cell - table.rowStart[row]!;
+      if (isCut && (column === month || column === day)) continue;
+      const [from, to] =
+        column === year && joined !== undefined ? append(joined) : [table.cellFrom[cell]!, table.cellTo[cell]!];
+      if (table.escaped.has(cell)) escaped.add(at);
+      cellFrom[at] = from;
+      cellTo[at++] = to;
+    }
+  }
+  rowStart[table.rowCount] = at;
+  return { ...table, text: table.text + added.join(''), rowStart, cellFrom, cellTo, escaped };
+}
+
+function joinedText(table: Table, row: number, { headingRow, year, month, day }: Parts): string | undefined {
+  const cells = [year, month, ...(day < 0 ? [] : [day])].map((column) => cellText(table, row, column));
+  if (row === headingRow) return cells.join(' ');
+  const numbers = cells.map((cell, i) => (i === 1 ? monthNumber(cell) : Number(cell)));
+  if (cells.includes('') || numbers.some(Number.isNaN)) return undefined;
+  return numbers.map((n, i) => String(n).padStart(i === 0 ? 4 : 2, '0')).join('-');
+}
+
+const monthNumber = (cell: string): number => (/^\d{1,2}$/.test(cell) ? Number(cell) : monthOfName(cell) || Number.NaN);
+
+function findParts(table: Table): Parts | undefined {
+  for (let row = 0; row < Math.min(table.rowCount, SEARCHED_ROWS); row++) {
+    const words = Array.from({ length: Math.min(cellCount(table, row), 40) }, (_, c) =>
+      plainWords(cellText(table, row, c)),
+    );
+    const of = (pattern: RegExp) => words.findIndex((word) => pattern.test(word));
+    const parts = { headingRow: row, year: of(YEAR), month: of(MONTH), day: of(DAY) };
+    if (parts.year >= 0 && parts.month >= 0 && holdDates(table, parts)) return parts;
+  }
+  return undefined;
+}
+
+function holdDates(table: Table, { headingRow, year, month, day }: Parts): boolean {
+  const end = Math.min(table.rowCount, headingRow + SAMPLE_ROWS);
+  let good = 0;
+  for (let row = headingRow + 1; row < end; row++) {
+    const y = Number(cellText(table, row, year));
+    const m = monthNumber(cellText(table, row, month));
+    const d = day < 0 ? 1 : Number(cellText(table, row, day));
+    if (y >= 1990 && y <= 2100 && m >= 1 && m <= 12 && d >= 1 && d <= 31) good++;
+  }
+  return good >= 3 && good >= (end - headingRow - 1) * 0.8;
+}

@@ -1,0 +1,78 @@
+/**
+ * What the lines above a table and the name of its file say of the data. They are free text: names, streets, contracts,
+ * dates of printing. A word there counts only where the line speaks of the data; above a column every word does.
+ */
+import type { EnergyUnit } from '../terms/choices.ts';
+import { carrierOfWords, type Energy, plainWords, unitOfWords } from './headings.ts';
+import type { Sheet } from './sheet.ts';
+import { AMOUNT, MADE, MADE_HERE, POWER, SENT_OUT } from './vocabulary.ts';
+
+const OF_A_PARTY =
+  /^(customer|client|name|address|street|account|contract|supplier|provider|retailer|tariff|product|plan|post ?code|site|installer|kunde|anschrift|strasse|lieferant|anbieter|vertrag|tarif|produkt|nom|fournisseur|offre|contrat|cliente|direccion|calle|domicilio|comercializadora|contrato|nome|indirizzo|fornitore|offerta|contratto|klant|naam|adres|straat|leverancier|contract|navn|adresse|leverandor|aftale)\w*\b/;
+const OF_A_DAY =
+  /^(created|printed|generated|exported|downloaded|made|issued|run|report (date|run)|erstellt|gedruckt|exportiert|erzeugt|stand|edite|genere|imprime|cree|generad[oa]|impreso|creado|stampat[oa]|generat[oa]|creato|gemaakt|gegenereerd|afgedrukt|udskrevet|dannet|genereret|oprettet)\b/;
+const OF_A_COMPANY =
+  /\b(ltd|limited|plc|gmbh|ag|ug|inc|llc|s\.?a\.?|s\.?p\.?a|s\.?r\.?l|b\.?v\.?|n\.?v\.?|a\/s|aps|sarl|sas|stadtwerke?)\b/;
+/** "Water Lane", "Gasstraße", "Rue du Gaz". */
+const PLACE =
+  /\b[\w-]+ (lane|street|st|road|rd|close|avenue|ave|drive|way|court|yard|hill|farm|mill|cottages?|grove|gardens|terrace|strasse|str|weg|platz|gasse|allee|straat|laan|plein|vej|gade)\b|\b[\w-]+(strasse|weg|platz|gasse|straat|laan|vej|gade)\b|\b(rue|avenue|chemin|place|calle|avenida|plaza|camino|via|viale|piazza|corso)( (du|de|des|de la|del|della|d'|l'))* ?[\w-]+/g;
+const RECORD =
+  /meter|zahler|compteur|contador|contatore|teller|maler|\bdat(a|en|os|i)\b|donnees|gegevens|reading|usage|use\b|consum|verbrauch|forbrug|verbruik|consommation|bezug|profil|lastgang|messwert|messreihe|curva|courbe|history|histor|half.?hour|hourly|daily|interval|load|record|ablesung|releve|lectura|lettura/;
+
+/** Lines about the data rather than about somebody, a day or a company; places are taken out of them. */
+function linesOfData({ preamble }: Sheet): string[] {
+  return preamble
+    .map(({ text }) => plainWords(text).replace(/^[#/*;'" -]+/, ''))
+    .filter((words) => !OF_A_PARTY.test(words) && !OF_A_DAY.test(words) && !OF_A_COMPANY.test(words))
+    .map((words) => words.replaceAll(PLACE, ' ').trim());
+}
+
+/** The name of the file in words. */
+const fileWords = ({ fileName }: Sheet): string =>
+  plainWords(fileName.replace(/\.[a-z]{2,4}$/i, '').replaceAll(/[-_.]/g, ' ')).replaceAll(PLACE, ' ');
+
+/** "Export" and "generated on" are what was done with a file, not where the energy went. */
+const withoutErrand = (words: string): string =>
+  words.replaceAll(
+    /\b((data |csv )?exports?(ed)?( (of|on|from))?|imports?|downloads?|(generad[oa]|generated|erzeugt|produced) (el|on|am|at|by)\b.*)/g,
+    ' ',
+  );
+
+/** One energy only: a line that names two, or lines of different ones, say nothing of a column. */
+export function carrierOfTitles(sheet: Sheet): Energy | undefined {
+  const ofFile = carrierOfWords(withoutErrand(fileWords(sheet)));
+  if (ofFile) return ofFile;
+  const speaking = linesOfData(sheet).filter(
+    (words) =>
+      [RECORD, AMOUNT, SENT_OUT, MADE, MADE_HERE, POWER].some((one) => one.test(words)) ||
+      words.split(' ').length <= 2 ||
+      /^(fuel|energy( type)?|commodity|utility|service|energieart|sparte|medium|energie|energia|energi|suministro|fornitura)\b/.test(
+        words,
+      ),
+  );
+  const said = speaking.flatMap((words) => carrierOfWords(withoutErrand(words)) ?? []);
+  return said.every(({ carrier }) => carrier === said[0]!.carrier) ? said[0] : undefined;
+}
+
+/** Amounts and prices: 4.6 kW, 24 p/kWh. */
+const AMOUNT_OF_UNIT = /\d[\d.,' ]*\s*([kmg]?wh?|[gm]j|m3|m³|°?[cf]|therms?|kva|btu)(?![a-z])/g;
+const PRICE = /\S*\s?\/ ?[km]?wh\b|\b(per|pro|par|por|al|je) [km]?wh\b/g;
+const BY_LABEL =
+  /(?:^|[([:=]|\b(?:in|en|i|units?|uom|einheit|unite|unidad|unita|eenheid|enhed)\b[ :=]*)\s*(watts?|w)\s*(?:$|[)\],;])/;
+
+/** Unit that the titles give to the whole table; a lone W needs a word for it, since it may be anybody's name. */
+export function unitOfTitles(sheet: Sheet): EnergyUnit | undefined {
+  const units = new Set(
+    [...linesOfData(sheet), fileWords(sheet)].flatMap((words) => {
+      const bare = words.replaceAll(PRICE, ' ').replaceAll(AMOUNT_OF_UNIT, ' ');
+      const unit = unitOfWords(bare);
+      return unit === undefined || (unit === 'W' && !BY_LABEL.test(bare)) ? [] : [unit];
+    }),
+  );
+  return units.size === 1 ? [...units][0] : undefined;
+}
+
+/** Whether the words above the dates, or a title that is no moment of its own, say that times are in UTC. */
+export const saysUtc = ({ columns, preamble }: Sheet, of: readonly (number | undefined)[]): boolean =>
+  of.some((c) => c !== undefined && columns[c]?.meaning.utc === true) ||
+  preamble.some(({ text }) => /\b(UTC|GMT)\b(?! ?[+-])/.test(text.replaceAll(/\d[:.h]\d\d(:\d\d)?\s*(UTC|GMT)/g, ' ')));

@@ -1,0 +1,40 @@
+/** Tables whose columns are lined up with spaces: no sign stands between the cells. */
+
+const SAMPLE_LINES = 200;
+const LEAST_LINES = 5;
+const SAMPLE_CHARACTERS = 8192;
+/** A gap of one space stands inside dates and words. */
+const NARROWEST = 2;
+
+/** The text with a tab in each gap that every line leaves free; undefined where lines have no such gaps, or cross them. */
+export function tabsForGaps(text: string): string | undefined {
+  const begin = text
+    .slice(0, SAMPLE_CHARACTERS)
+    .split(/\r\n|\n|\r/)
+    .filter((line) => line.trim() !== '');
+  const spaced = begin.filter((line) => /\S {2,}\S/.test(line));
+  if (spaced.length < begin.length / 2 || spaced.some((line) => /[,;|] {2,}/.test(line))) return undefined;
+  const lines = text.split(/\r\n|\n|\r/);
+  const table = lines.filter((line) => / {2,}/.test(line.trim()));
+  // Headings stand at the beginning, the widest numbers anywhere.
+  const sample = [...table.slice(0, SAMPLE_LINES), ...table.slice(-SAMPLE_LINES)];
+  if (sample.length < LEAST_LINES) return undefined;
+  const width = Math.max(...sample.map((line) => line.length));
+  const gaps: { from: number; to: number }[] = [];
+  for (let at = 0; at < width; at++) {
+    if (sample.some((line) => (line[at] ?? ' ') !== ' ')) continue;
+    const from = at;
+    while (at < width && sample.every((line) => (line[at] ?? ' ') === ' ')) at++;
+    if (from > 0 && at < width && at - from >= NARROWEST) gaps.push({ from, to: at });
+  }
+  if (gaps.length === 0) return undefined;
+  const cut = lines.map((line) => {
+    const isTable = / {2,}/.test(line.trim());
+    if (!isTable) return line;
+    if (gaps.some(({ from, to }) => line.slice(from, to).trim() !== '')) return undefined;
+    return [0, ...gaps.map(({ to }) => to)]
+      .map((start, i) => line.slice(start, gaps[i]?.from ?? line.length).trim())
+      .join('\t');
+  });
+  return cut.includes(undefined) ? undefined : cut.join('\n');
+}
