@@ -40,7 +40,13 @@ export const siteBands: SiteBands = {
     },
     'condenser-approach': customary(0, 5),
     superheat: customary(3, 10),
-    subcooling: customary(2, 10),
+    subcooling: {
+      low: 2,
+      high: 8,
+      source:
+        'about 3 to 8 K, from memory; 6 to 10 °F printed for air-cooled condensers; with a receiver it shows little',
+      provenance: 'memory',
+    },
     /** Share of the usual current; it moves with both temperatures, and a clamp is good for about 3 %. */
     current: customary(85, 115),
     'valve-opening': customary(15, 85),

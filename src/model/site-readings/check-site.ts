@@ -22,7 +22,7 @@ import {
 import { type Caution, cautionsFor } from './cautions.ts';
 import { expectedCop, type OwnMachine } from './expected-cop.ts';
 import { type LikelyCause, likelyCauses } from './likely-causes.ts';
-import { likelyMeant, waysMeant } from './misreadings.ts';
+import { likelyMeant, outsideOf, waysMeant } from './misreadings.ts';
 import { type CircuitTables, readCircuit } from './refrigerant-side.ts';
 import { siteValue } from './site-value.ts';
 import { colderBrine } from './to-judge.ts';
@@ -133,7 +133,8 @@ export function checkSite(readings: SiteReadings, tables: SiteTables, own: OwnMa
 
   const circuit = readCircuit(paired, tables);
   values.push(...circuit.values);
-  const ways = waysMeant(paired, tables);
+  const fits = circuit.remarks.length === 0 && outsideOf(circuit.values).length === 0;
+  const ways = fits ? [] : waysMeant(paired, tables);
   const likely = likelyMeant(ways);
   remarks.push(
     ...circuit.remarks.map((remark) =>

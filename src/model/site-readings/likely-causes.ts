@@ -112,11 +112,11 @@ const ALONE: readonly {
  * machine; which of it is taken from experience is a judgement, so that the sum is an order and no probability.
  */
 const WEIGHTS: Readonly<Record<Sign, readonly [number, number, number, number, number]>> = {
-  '+': [-1.5, -1.5, -1.4, 0.8, 3.2],
+  '+': [-2, -2, -1.9, 0.8, 3.2],
   '0+': [-0.9, -0.9, -0.2, 0.8, 2.2],
   '0': [0, 0, 0, 0, 0],
   '0-': [2.2, 0.8, -0.2, -0.9, -0.9],
-  '-': [3.2, 0.8, -1.4, -1.5, -1.5],
+  '-': [3.2, 0.8, -1.9, -2, -2],
   '+-': [2.3, 0.5, -1.1, 0.5, 2.3],
 };
 const EDGE = 0.125;
@@ -124,20 +124,25 @@ const EDGE = 0.125;
 const MEANT_WEIGHT = 3.2;
 const CHANCE_OF_FIT = 2;
 /** Causes this close to the first cannot be told from it; where sources disagree, or a slip may be all, the reach is wider. */
-const REACH = { close: 1.5, open: 4 } as const;
+const REACH = { close: 1.5, open: 4, slip: 6 } as const;
 /** Farther behind the first, a cause that competes with it is no longer named. */
 const FARTHEST = 5;
-const LEAST_SCORE = 0.5;
+const LEAST_SCORE = 1;
 const MOST_JOINED = 3;
 /** Who may look into a question is who may look into all of it. */
 const STRICTEST: readonly Trade[] = ['refrigerant', 'electrician', 'installer'];
 
+/** A flow meter and two sensors a few kelvin apart err by a tenth together. Common practice. */
+const COP_ERROR = 0.1;
+
 /** 0 far below to 4 far above. */
-function placeOf({ value, band, standing }: SiteValue): number | null {
+function placeOf({ quantity, value, band, standing }: SiteValue): number | null {
   if (band === null || standing === 'no band') return null;
+  const [low, high] = [band.low ?? -Infinity, band.high ?? Infinity];
+  if (quantity === 'cop' && standing !== 'inside' && value > low * (1 - COP_ERROR) && value < high * (1 + COP_ERROR))
+    return standing === 'below' ? 1 : 3;
   if (standing !== 'inside') return standing === 'below' ? 0 : 4;
-  if (band.low === null || band.high === null) return 2;
-  const share = (value - band.low) / (band.high - band.low);
+  const share = (value - low) / (high - low);
   return share < EDGE ? 1 : share > 1 - EDGE ? 3 : 2;
 }
 
@@ -193,14 +198,13 @@ function scoreMeant({ misreading, values }: Meant, typed: readonly SiteValue[]):
   };
 }
 
-/** Whether a reading is still wanting without which the two cannot be told apart; a slip is told by the current. */
-function isOpen(a: CauseId, b: CauseId, places: ReadonlyMap<SiteQuantity, number>): boolean {
-  if (a === 'misread' || b === 'misread') return !places.has('current');
-  return DISPUTED.some(
-    ({ between, until }) =>
-      between.includes(a as CircuitCause) && between.includes(b as CircuitCause) && a !== b && !places.has(until),
-  );
+/** How far behind the first a cause may lie to be asked with it, by whether the reading that tells them apart is there. */
+function reachOf(a: CauseId, b: CauseId, places: ReadonlyMap<SiteQuantity, number>): number {
+  if (a === 'misread' || b === 'misread') return places.has('current') ? REACH.close : REACH.slip;
+  const disputed = DISPUTED.find(({ between }) => between.some((one) => one === a) && between.some((one) => one === b));
+  return disputed && a !== b && !(disputed.until && places.has(disputed.until)) ? REACH.open : REACH.close;
 }
+
 const named = ({ cause, meant }: NamedCause): NamedCause => ({ cause, ...(meant ? { meant } : {}) });
 
 const LEAN: Readonly<Record<Sign, number>> = { '+': 1, '0+': 0.5, '0': 0, '0-': -0.5, '-': -1, '+-': 0 };
@@ -287,12 +291,13 @@ function competing(
   const first = scored[0];
   if (!first) return [];
   const competes = (one: Scored) => one.signs.some((sign) => first.signs.includes(sign));
-  const joined = scored
-    .filter(
-      (one) =>
-        competes(one) && one.score >= first.score - (isOpen(one.cause, first.cause, places) ? REACH.open : REACH.close),
-    )
-    .slice(0, MOST_JOINED);
+  const reach = (one: Scored) => reachOf(one.cause, first.cause, places);
+  const near = scored.slice(1).filter((one) => competes(one) && one.score >= first.score - reach(one));
+  // What needs asking most comes first: a slip, then what sources dispute.
+  const joined = [
+    first,
+    ...near.toSorted((a, b) => reach(b) - reach(a) || b.score - a.score).slice(0, MOST_JOINED - 1),
+  ];
   const rest = scored.filter((one) => !joined.includes(one) && (!competes(one) || one.score >= first.score - FARTHEST));
   return [joined, ...rest.map((one) => [one])].map((group): LikelyCause => {
     const { patterns: _patterns, ...lead } = group[0]!;

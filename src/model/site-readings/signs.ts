@@ -185,13 +185,15 @@ export const PATTERNS: Readonly<Record<CircuitCause, Pattern>> = {
 
 /**
  * Where sources disagree on what tells two causes apart, both stand as one question until the reading is there that does:
- * air beside what else raises the discharge pressure, a weak compressor beside a valve that lets too much through.
+ * air beside what else raises the discharge pressure, a weak compressor beside a valve that lets too much through. Where
+ * something is narrowed, before the evaporator or behind it, no reading but one on both sides of it tells.
  */
 export const DISPUTED: readonly {
   readonly between: readonly [CircuitCause, CircuitCause];
-  readonly until: SiteQuantity;
+  readonly until: SiteQuantity | null;
 }[] = [
   { between: ['air-in-circuit', 'overcharge'], until: 'at-rest' },
   { between: ['air-in-circuit', 'condenser-fouled'], until: 'at-rest' },
   { between: ['compressor-weak', 'valve-flooding'], until: 'valve-opening' },
+  { between: ['valve-starving', 'suction-restricted'], until: null },
 ];

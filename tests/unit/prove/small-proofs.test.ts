@@ -3,6 +3,7 @@ import { expect, test } from 'vitest';
 import { proveBillGap } from '../../prove/bill-gap-recovery.ts';
 import { DETECTORS, proveFindings } from '../../prove/false-alarms.ts';
 import { proveMiddle } from '../../prove/middle.ts';
+import { provePlant } from '../../prove/plant.ts';
 import { proveSureness } from '../../prove/sureness.ts';
 
 test('60 made bills: every cause is found again within its limit, and the parts sum to the penny', () => {
@@ -25,4 +26,17 @@ test('findings over 80 made homes are true at least as often as they say', () =>
 
 test('of 600 made homes of each source about half lie above the factor shown, and 7 to 9 in 10 inside its range', () => {
   expect(proveMiddle(600).rows.filter((row) => row.at(-1) !== 'yes')).toEqual([]);
+});
+
+test('of 20 made plants of each fault and slip, with their handbook’s signs, few are named wrongly and most are named or asked', () => {
+  const { rows } = provePlant(20);
+  expect(rows).toHaveLength(21);
+  for (const [truth, right, asked, wrong, silent, , , most, least] of rows) {
+    expect(Number(right) + Number(asked) + Number(wrong) + Number(silent), String(truth)).toBeCloseTo(100, 0);
+    // At this size two plants are left to chance.
+    expect(Number(wrong), String(truth)).toBeLessThanOrEqual(Number(most) + 10);
+    expect(Number(right) + Number(asked), String(truth)).toBeGreaterThanOrEqual(Number(least) - 10);
+  }
+  const mean = rows.reduce((sum, row) => sum + Number(row[3]) / rows.length, 0);
+  expect(mean).toBeLessThan(2.5);
 });
