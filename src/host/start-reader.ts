@@ -5,13 +5,14 @@ import type { ReadEvidence } from '../desk/ports.ts';
 import type { IntakeChoices, IntakeContext, IntakeResult } from '../intake/intake.ts';
 import { isPaper } from '../intake/paper/gather-sheets.ts';
 import { readFile } from '../intake/read-file.ts';
+import type { Page } from '../intake/terms/paper-reading.ts';
 import { say } from '../words/say.ts';
 
 export interface ToReader {
   readonly fileName: string;
   readonly bytes: Uint8Array;
   readonly choices: IntakeChoices;
-  readonly context: Omit<IntakeContext, 'onProgress'>;
+  readonly context: Omit<IntakeContext, 'onProgress' | 'recognise'>;
 }
 export type FromReader = { readonly share: number } | { readonly result: IntakeResult } | { readonly failure: string };
 
@@ -39,6 +40,8 @@ const tooSlow = (fileName: string) =>
 export function startReader(readerFile: string): ReadEvidence {
   let waiting: Worker | null = null;
   let idle: NodeJS.Timeout | undefined;
+  /** What was recognised in pictures that are still held, so that a choice about one does not wait for it again. */
+  const seenPages = new WeakMap<Uint8Array, readonly Page[]>();
 
   function takeWorker(): Worker {
     clearTimeout(idle);
@@ -70,8 +73,11 @@ export function startReader(readerFile: string): ReadEvidence {
           return tell(message.share);
         }
         settle(() => layAside(worker));
-        if ('result' in message) resolve(message.result);
-        else reject(new Error(message.failure));
+        if ('result' in message) {
+          const { paper } = message.result.preview;
+          if (paper && !paper.isGlance) seenPages.set(file.bytes, paper.pages);
+          resolve(message.result);
+        } else reject(new Error(message.failure));
       };
       /** Whoever throws wants no more: the thread is in the middle of the file and only ends as a whole. */
       const tell = (share: number) => {
@@ -100,7 +106,8 @@ export function startReader(readerFile: string): ReadEvidence {
       worker.on('message', hear).on('error', giveUp).on('exit', leave);
       signal?.addEventListener('abort', stop);
       worker.ref();
-      worker.postMessage({ ...file, context } satisfies ToReader);
+      const seen = seenPages.get(file.bytes);
+      worker.postMessage({ ...file, context: { ...context, ...(seen ? { seen } : {}) } } satisfies ToReader);
     });
   }
 

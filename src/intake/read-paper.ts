@@ -44,6 +44,7 @@ export async function readPaper(
   context: IntakeContext,
 ): Promise<IntakeResult> {
   const key = `${fileName} ${bytes.length} ${sumOf(bytes)} ${context.zone}`;
+  if (context.seen) return readPages(fileName, context.seen, choices, context);
   const going = held?.key === key ? held : undefined;
   held = undefined;
   const read = going ?? (await gatherSheets(bytes, stageOf(context.onProgress, 0, GATHERING)));

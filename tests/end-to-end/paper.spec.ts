@@ -66,3 +66,34 @@ test('in German', async ({ desk }) => {
   await comeToRest(desk);
   await takePicture(desk, 'paper-german');
 });
+
+test('a photograph is shown as it is, with each value marked on it', async ({ desk }) => {
+  await choosePaper(desk, sample('paper/two-rates-photo.jpg'));
+  await expect(desk.locator('.paper-sheet image')).toHaveCount(1);
+  await desk.getByRole('button', { name: 'VAT', exact: true }).click();
+  await expect(desk.locator('.paper-sheet .is-shown')).toHaveCount(1);
+  for (const colorScheme of ['light', 'dark'] as const) {
+    await desk.emulateMedia({ colorScheme });
+    await takePicture(desk, `photograph-${colorScheme}`);
+  }
+  await desk.getByRole('button', { name: 'Keep it aside' }).click();
+  await expect(desk.getByRole('button', { name: 'Keep this evidence' })).toBeFocused();
+});
+
+test('pages chosen together are put in order and read as one bill', async ({ desk }) => {
+  await desk.getByRole('link', { name: 'Larch Rise' }).first().click();
+  await desk
+    .getByRole('link', { name: /^Bills and readings/ })
+    .first()
+    .click();
+  const chosen = desk.waitForEvent('filechooser');
+  await desk.getByRole('button', { name: 'Choose a file' }).click();
+  await (await chosen).setFiles([sample('paper/gas.pdf'), sample('paper/gas-scan.png')]);
+  await expect(desk.getByRole('listitem').filter({ hasText: /^gas/ })).toHaveText([/^gas-scan\.png/, /^gas\.pdf/]);
+  await desk.getByRole('button', { name: 'Down' }).first().click();
+  await expect(desk.getByRole('listitem').filter({ hasText: /^gas/ })).toHaveText([/^gas\.pdf/, /^gas-scan\.png/]);
+  await takePicture(desk, 'pages-in-order');
+  await desk.getByRole('button', { name: 'Leave this page out' }).first().click();
+  await desk.getByRole('button', { name: 'Read them as one bill' }).click();
+  await expect(desk.getByRole('row', { name: /^Units 3,559 kWh/ })).toBeVisible();
+});

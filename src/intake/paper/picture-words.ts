@@ -45,6 +45,11 @@ export function pageOfWords({ width, height }: Grey, seen: readonly SeenWord[]):
 
 const median = (values: readonly number[]): number => values.toSorted((a, b) => a - b)[values.length >> 1]!;
 
-/** Signs that recognisers confuse where nothing else can stand; numbers are never touched. */
+/** Signs and units that recognisers confuse where nothing else can stand; numbers are never touched. */
 const tidied = (text: string): string =>
-  text.replace(/^[|'‘’“"_]+(?=[\p{L}\d£€])/u, '').replace(/(?<=[\p{L}\d%])[|'‘’“"_]+$/u, '');
+  text
+    .replace(/^((?:MJ|kWh)\/)?m[?°*®>»"'’”]$/i, (_, per: string | undefined) => `${per ?? ''}m³`)
+    .replace(/^[kK]+[wW][hHn]$/, 'kWh')
+    .replace(/^c[tUVlI1]{1,2}[/|]?(?=(?:kWh|Tag)$)/, 'ct/')
+    .replace(/^[|'‘’“"_]+(?=[\p{L}\d£€])/u, '')
+    .replace(/(?<=[\p{L}\d%])[|'‘’“"_]+$/u, '');

@@ -1,6 +1,6 @@
 /** What the case stands on: drop a file, or type a bill, and see what is kept. */
 
-import { useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import { LARGEST_EVIDENCE_BYTES } from '../../intake/intake.ts';
 import { say } from '../../words/say.ts';
 import { BillSums } from '../bill-sums/bill-sums.tsx';
@@ -13,6 +13,7 @@ import { StageHead } from '../shared/stage-head.tsx';
 import { describeFailure } from '../state/describe-failure.ts';
 import { DamageList } from './damage-list.tsx';
 import { evidenceVoice } from './evidence-voice.ts';
+import { JoinPages } from './join-pages.tsx';
 import { KeptList } from './kept-list.tsx';
 import { PreviewScreen } from './preview-screen.tsx';
 import { RecordPicture } from './record-picture.tsx';
@@ -21,11 +22,15 @@ import { TypedEntry } from './typed-entry.tsx';
 type Open =
   | { readonly kind: 'list' }
   | { readonly kind: 'typing' }
+  | { readonly kind: 'pages'; readonly files: readonly File[] }
   | { readonly kind: 'sums'; readonly filed?: FiledBillOpened }
   | { readonly kind: 'preview'; readonly fileId: string; readonly fileName: string; readonly size: number };
 
 const ACCEPTED =
   '.pdf,.jpg,.jpeg,.png,.heic,.csv,.txt,.tsv,.json,.xml,.epw,.xlsx,text/csv,application/json,text/plain,image/*';
+
+const isPage = ({ name, type }: File): boolean =>
+  type === 'application/pdf' || type.startsWith('image/') || /\.(pdf|jpe?g|png)$/i.test(name);
 
 export function EvidenceStage() {
   const { evidence, series, reload, tell } = useHousehold();
@@ -37,6 +42,7 @@ export function EvidenceStage() {
     const file = files[0];
     if (!file) return;
     setFailure(null);
+    if (files.length > 1 && files.every(isPage)) return setOpen({ kind: 'pages', files });
     setOffering(file.name);
     try {
       const offered = await offerFile(file, LARGEST_EVIDENCE_BYTES);
@@ -49,6 +55,26 @@ export function EvidenceStage() {
     }
   };
 
+  const latest = useRef(offer);
+  latest.current = offer;
+  const isList = open.kind === 'list';
+  useEffect(() => {
+    if (!isList) return;
+    // A picture from the clipboard is a page like any other.
+    const paste = ({ clipboardData }: ClipboardEvent) => void latest.current([...(clipboardData?.files ?? [])]);
+    document.addEventListener('paste', paste);
+    return () => document.removeEventListener('paste', paste);
+  }, [isList]);
+
+  if (open.kind === 'pages') {
+    return (
+      <JoinPages
+        files={open.files}
+        onJoined={(offered) => setOpen({ kind: 'preview', ...offered })}
+        onLeave={() => setOpen({ kind: 'list' })}
+      />
+    );
+  }
   if (open.kind === 'preview') {
     return (
       <PreviewScreen
@@ -80,11 +106,11 @@ export function EvidenceStage() {
       <StageHead sentence={voice.sentence}>{voice.remainder}</StageHead>
       <DamageList />
       <RecordPicture />
-      <DropZone label={say('Choose a file')} accept={ACCEPTED} onFiles={offer} main={evidence.length === 0}>
+      <DropZone label={say('Choose a file')} accept={ACCEPTED} onFiles={offer} main={evidence.length === 0} multiple>
         <p>
           {offering === null
             ? say(
-                'Drop a file on this line: meter readings, bills, deliveries, or weather. You see what we understood before it is kept.',
+                'Drop a file on this line: meter readings, bills, deliveries, or weather. A photograph of a bill will do, dropped or pasted. You see what we understood before it is kept.',
               )
             : say('Reading {offering} …', { offering })}
         </p>

@@ -8,7 +8,7 @@ export interface PlaceOnPage {
   readonly text: string;
 }
 
-/** The words of a page at their places. Always light, as paper is. What a word with a number says can be put right. */
+/** The words of a page at their places, or its picture. Always light, as paper is. What a word with a number says can be put right. */
 export function PaperPage(props: {
   readonly paper: PaperReading;
   readonly page: number;
@@ -34,6 +34,7 @@ export function PaperPage(props: {
         role="img"
         aria-label={say('The words of the page')}
       >
+        {whole.picture ? <image href={whole.picture} width={whole.width} height={whole.height} /> : null}
         {marks.map(({ id, key, x, y, width, height, state }) => (
           <rect
             key={id}
@@ -44,7 +45,7 @@ export function PaperPage(props: {
             height={height + 3}
           />
         ))}
-        {sheet.words.map((word, at) => (
+        {(whole.picture ? [] : sheet.words).map((word, at) => (
           <text
             // biome-ignore lint/suspicious/noArrayIndexKey: a word is its place on the page
             key={at}

@@ -23,7 +23,7 @@ export function PreviewScreen(props: {
   readonly onLeave: () => void;
 }) {
   const { household } = useHousehold();
-  const view = usePreview(props.fileId, household.id);
+  const view = usePreview(props.fileId, household.id, /\.(pdf|jpe?g|png|zip)$/i.test(props.fileName));
   const [keeping, setKeeping] = useState<Keeping | null>(null);
   const [refusal, setRefusal] = useState<string | null>(null);
   const { preview } = view;

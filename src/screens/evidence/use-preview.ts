@@ -19,9 +19,12 @@ export interface PreviewState {
 }
 
 /** Asks the desk what it understands of a file, again after every choice; an older answer never overtakes a newer one. */
-export function usePreview(fileId: string, householdId: string): PreviewState {
+/** @param isPaper whether it may be a picture of a bill, which is looked at more than once */
+export function usePreview(fileId: string, householdId: string, isPaper: boolean): PreviewState {
   const [choices, setChoices] = useState<IntakeChoices>({});
-  const [answer, setAnswer] = useState<{ readonly preview: IntakePreview; readonly to: IntakeChoices } | null>(null);
+  const [answer, setAnswer] = useState<{ readonly preview: IntakePreview; readonly to: IntakeChoices | null } | null>(
+    null,
+  );
   const [busy, setBusy] = useState(true);
   const [share, setShare] = useState<number | null>(null);
   const [failure, setFailure] = useState<string | null>(null);
@@ -33,10 +36,19 @@ export function usePreview(fileId: string, householdId: string): PreviewState {
     setBusy(true);
     setShare(null);
     setFailure(null);
-    call('evidence.preview', { fileId, householdId, choices }, { signal: stop.signal, onProgress: setShare })
-      .then((next) => {
-        if (!stop.signal.aborted) setAnswer({ preview: next, to: choices });
-      })
+    const ask = (asked: IntakeChoices) =>
+      call('evidence.preview', { fileId, householdId, choices: asked }, { signal: stop.signal, onProgress: setShare });
+    const look = async () => {
+      // Of a picture what the first look shows comes at once; it is not yet the answer.
+      const first = await ask(isPaper ? { ...choices, paper: { ...choices.paper, glance: true } } : choices);
+      if (stop.signal.aborted) return;
+      const isGlance = first.paper?.isGlance === true;
+      setAnswer({ preview: first, to: isGlance ? null : choices });
+      if (!isGlance) return;
+      const next = await ask(choices);
+      if (!stop.signal.aborted) setAnswer({ preview: next, to: choices });
+    };
+    look()
       .catch((reason) => {
         if (running.current !== stop) return;
         setFailure(
@@ -52,7 +64,7 @@ export function usePreview(fileId: string, householdId: string): PreviewState {
       running.current = null;
       stop.abort();
     };
-  }, [fileId, householdId, choices]);
+  }, [fileId, householdId, choices, isPaper]);
 
   const choose = useCallback(
     (part: IntakeChoices) =>

@@ -8,6 +8,8 @@ export function DropZone(props: {
   readonly onFiles: (files: readonly File[]) => void;
   readonly children?: ReactNode;
   readonly main?: boolean;
+  /** Whether the picker gives several files at once. */
+  readonly multiple?: boolean;
 }) {
   const [over, setOver] = useState(false);
   const drop = (event: DragEvent) => {
@@ -32,7 +34,8 @@ export function DropZone(props: {
         label={props.label}
         accept={props.accept}
         {...(props.main ? { main: true } : {})}
-        onFile={(file) => props.onFiles([file])}
+        {...(props.multiple ? { multiple: true } : {})}
+        onFile={(_, all) => props.onFiles(all)}
       />
     </div>
   );

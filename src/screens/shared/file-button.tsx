@@ -5,7 +5,9 @@ export function FileButton(props: {
   readonly label: string;
   readonly accept: string;
   readonly main?: boolean;
-  readonly onFile: (file: File) => void;
+  /** Several at once where `multiple` is set. */
+  readonly onFile: (file: File, all: readonly File[]) => void;
+  readonly multiple?: boolean;
 }) {
   const picker = useRef<HTMLInputElement>(null);
   return (
@@ -18,10 +20,11 @@ export function FileButton(props: {
         aria-hidden="true"
         aria-label={props.label}
         accept={props.accept}
+        multiple={props.multiple}
         onChange={(event) => {
-          const file = event.target.files?.[0];
+          const all = [...(event.target.files ?? [])];
           event.target.value = '';
-          if (file) props.onFile(file);
+          if (all[0]) props.onFile(all[0], all);
         }}
       />
       <button type="button" className={props.main ? 'main' : undefined} onClick={() => picker.current?.click()}>

@@ -50,8 +50,15 @@ export const EVIDENCE_SCREEN: Catalogue = {
   // The stage
   'One file at a time: {name} comes first.': 'Eine Datei nach der anderen: {name} kommt zuerst.',
   'Choose a file': 'Datei wählen',
-  'Drop a file on this line: meter readings, bills, deliveries, or weather. You see what we understood before it is kept.':
-    'Ziehen Sie eine Datei hierher: Messwerte, Rechnungen, Lieferungen oder Wetter. Sie sehen, was wir verstanden haben, bevor etwas gespeichert wird.',
+  'Drop a file on this line: meter readings, bills, deliveries, or weather. A photograph of a bill will do, dropped or pasted. You see what we understood before it is kept.':
+    'Ziehen Sie eine Datei hierher: Messwerte, Rechnungen, Lieferungen oder Wetter. Auch das Foto einer Rechnung genügt, hergezogen oder eingefügt. Sie sehen, was wir verstanden haben, bevor etwas gespeichert wird.',
+  '{count} pages of one bill, in this order.': '{count} Seiten einer Rechnung, in dieser Reihenfolge.',
+  'Bills of other days or other suppliers come one at a time.':
+    'Rechnungen anderer Tage oder anderer Versorger kommen einzeln.',
+  Up: 'Nach oben',
+  Down: 'Nach unten',
+  'Leave this page out': 'Diese Seite weglassen',
+  'Read them as one bill': 'Als eine Rechnung lesen',
   'Reading {offering} …': '{offering} wird gelesen …',
   'Type bills or readings': 'Rechnungen oder Zählerstände eingeben',
   'Check a bill’s sums': 'Eine Rechnung nachrechnen',

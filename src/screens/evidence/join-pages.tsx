@@ -1,0 +1,83 @@
+/** Pictures and PDFs that are pages of one bill: put in order, then read as one. */
+import { useEffect, useMemo, useState } from 'react';
+import type { Output } from '../../desk/contract.ts';
+import { refuseLargeFile } from '../../desk/limits.ts';
+import { bundle } from '../../intake/intake.ts';
+import { say } from '../../words/say.ts';
+import { offerFile } from '../shared/offer-file.ts';
+import { StageHead } from '../shared/stage-head.tsx';
+import { describeFailure } from '../state/describe-failure.ts';
+import './paper.css';
+
+/** All pages together, as many as telephones send. */
+const LARGEST_TOGETHER = 40 * 1024 * 1024;
+
+export function JoinPages(props: {
+  readonly files: readonly File[];
+  readonly onJoined: (offered: Output<'file.offer'>) => void;
+  readonly onLeave: () => void;
+}) {
+  const [files, setFiles] = useState(() =>
+    props.files.toSorted((a, b) => a.name.localeCompare(b.name, undefined, { numeric: true })),
+  );
+  const [failure, setFailure] = useState<string | null>(null);
+  const swap = (at: number) => setFiles(files.with(at, files[at + 1]!).with(at + 1, files[at]!));
+  const join = async () => {
+    const [first] = files;
+    if (!first) return;
+    try {
+      const size = files.reduce((sum, file) => sum + file.size, 0);
+      if (size > LARGEST_TOGETHER) throw refuseLargeFile(first.name, size, LARGEST_TOGETHER);
+      const pages = await Promise.all(
+        files.map(async (file) => [file.name, new Uint8Array(await file.arrayBuffer())] as const),
+      );
+      const name = `${first.name.replace(/\.[^.]*$/, '')} (${files.length}).zip`;
+      props.onJoined(await offerFile(new File([bundle(pages) as Uint8Array<ArrayBuffer>], name)));
+    } catch (reason) {
+      setFailure(describeFailure(reason));
+    }
+  };
+  return (
+    <>
+      <StageHead sentence={say('{count} pages of one bill, in this order.', { count: files.length })}>
+        {say('Bills of other days or other suppliers come one at a time.')}
+      </StageHead>
+      <ol className="join-pages">
+        {files.map((file, at) => (
+          <li key={`${file.name} ${file.size} ${file.lastModified}`}>
+            <Thumbnail file={file} />
+            <span>{file.name}</span>
+            <button type="button" disabled={at === 0} onClick={() => swap(at - 1)}>
+              {say('Up')}
+            </button>
+            <button type="button" disabled={at === files.length - 1} onClick={() => swap(at)}>
+              {say('Down')}
+            </button>
+            <button type="button" disabled={files.length < 2} onClick={() => setFiles(files.toSpliced(at, 1))}>
+              {say('Leave this page out')}
+            </button>
+          </li>
+        ))}
+      </ol>
+      {failure === null ? null : (
+        <p className="refusal" role="alert">
+          {failure}
+        </p>
+      )}
+      <div className="actions">
+        <button type="button" className="main" onClick={() => void join()}>
+          {say('Read them as one bill')}
+        </button>
+        <button type="button" onClick={props.onLeave}>
+          {say('Leave it')}
+        </button>
+      </div>
+    </>
+  );
+}
+
+function Thumbnail({ file }: { readonly file: File }) {
+  const address = useMemo(() => (file.type.startsWith('image/') ? URL.createObjectURL(file) : null), [file]);
+  useEffect(() => () => (address === null ? undefined : URL.revokeObjectURL(address)), [address]);
+  return address === null ? <span className="thumbnail" /> : <img className="thumbnail" src={address} alt="" />;
+}
