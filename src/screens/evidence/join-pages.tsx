@@ -69,7 +69,7 @@ export function JoinPages(props: {
           {say('Read them as one bill')}
         </button>
         <button type="button" onClick={props.onLeave}>
-          {say('Leave it')}
+          {say('Cancel')}
         </button>
       </div>
     </>

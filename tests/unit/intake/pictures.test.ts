@@ -17,7 +17,7 @@ describe('a scanned bill', () => {
     expect(paper!.isWhole).toBe(true);
     expect(paper!.pages[0]!.picture).toMatch(/^data:image\/png;base64,/);
     expect(series[0]!.periods).toEqual([
-      { from: '2026-03-01', to: '2026-06-01', kWh: 3559, costPence: 26_729, quality: 'unknown', row: 1 },
+      { from: '2026-03-01', to: '2026-06-01', kWh: 3559, costPence: 26_729, quality: 'estimated', row: 1 },
     ]);
   });
 });
