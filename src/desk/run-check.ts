@@ -3,6 +3,7 @@
 import { doubtsOf } from '../model/bill-gap/bill-doubts.ts';
 import { findBillFaults } from '../model/bill-gap/bill-faults.ts';
 import { checkBill } from '../model/bill-gap/check-bill.ts';
+import { findingsInBill } from '../model/bill-gap/findings-in-bill.ts';
 import { followEstimate } from '../model/bill-gap/follow-months.ts';
 import { withEvidence } from '../model/bill-gap/read-evidence.ts';
 import { addDays, toDayNumber } from '../model/calendar/civil.ts';
@@ -119,14 +120,13 @@ function findingsOf(
     ...(registers.length > 0 ? { registers } : {}),
   });
   const days = looked.flatMap((one) => meterDays(one, outdoor) ?? []);
-  return found
-    .filter(({ from, to }) => from < bill.to && to > bill.from)
-    .map((finding) => {
-      const meter = days.find((one) => one.meter === finding.meter);
-      const day = meter ? typicalDay(meter, finding) : null;
-      const working = findingWorking(finding);
-      return { ...finding, working, ...(day ? { typicalDay: day } : {}) };
-    });
+  const inDays = found.filter(({ from, to }) => from < bill.to && to > bill.from);
+  return findingsInBill(inDays, check, days).map((finding) => {
+    const meter = days.find((one) => one.meter === finding.meter);
+    const day = meter ? typicalDay(meter, finding) : null;
+    const working = findingWorking(finding);
+    return { ...finding, working, ...(day ? { typicalDay: day } : {}) };
+  });
 }
 
 function priceOf({ input, actualPence, standing }: BillCheck): number {

@@ -13,7 +13,15 @@ import {
 import type { BillCheck } from '../model/shapes/bill-check.ts';
 import type { Remark } from '../model/shapes/evidence.ts';
 import type { WrittenEstimate } from '../model/shapes/written-estimate.ts';
-import { causeName, checkSentence, doubtSentences, fairSentence, insideOf, nextSentence } from '../words/check.ts';
+import {
+  causeName,
+  checkSentence,
+  doubtSentences,
+  fairSentence,
+  insideOf,
+  insidePart,
+  nextSentence,
+} from '../words/check.ts';
 import {
   costSentence,
   designSentence,
@@ -239,12 +247,18 @@ function findingLines({ findings, notSeen = [] }: BillCheck): string[] {
   if (findings.length === 0) return [noFindingsSentence(), ...why];
   const lines = findings.flatMap((finding) => [
     `${findingName(finding)}, ${whenSentence(finding)}, ${sureShort(finding)}: ${seenSentence(finding)} ${costOfFinding(finding)}`,
-    `  ${say('Ask: {questions}', { questions: finding.ask.map(askSentence).join(' ') })}`,
     `  ${say('Check: {checks}', { checks: finding.check.map(findingCheckSentence).join(' ') })}`,
-    `  ${say('Care: {cautions}', { cautions: finding.cautions.map(findingCaution).join(' ') })}`,
+    ...(finding.cautions.length > 0
+      ? [`  ${say('Care: {cautions}', { cautions: finding.cautions.map(findingCaution).join(' ') })}`]
+      : []),
   ]);
   return [...lines, ...why];
 }
+
+/** What only the household knows is asked, after all that readings and machine show. */
+const askLines = ({ findings = [] }: BillCheck): string[] => [
+  ...new Set(findings.flatMap(({ ask }) => ask.map(askSentence))),
+];
 
 function monthLines({ months, input }: BillCheck): string[] {
   if (!months) return [];
@@ -274,11 +288,14 @@ export function checkText(check: BillCheck): string[] {
     fairSentence(check),
     ...inColumns([
       [say('from the promise to the bill'), say('difference'), say('trust'), say('joined in it')],
-      ...check.parts.map((part) => [
-        causeName(part.cause, part.pence),
-        poundsAndPence(part.pence),
-        gradeName(part.grade),
-        insideOf(part),
+      ...check.parts.flatMap((part) => [
+        [causeName(part.cause, part.pence), poundsAndPence(part.pence), gradeName(part.grade), insideOf(part)],
+        ...insidePart(part, check.findings).map(({ name, pence: inside }) => [
+          `  ${name}`,
+          poundsAndPence(inside),
+          '',
+          '',
+        ]),
       ]),
     ]),
     ...check.next.map(nextSentence),
@@ -349,10 +366,12 @@ export function reckonText({ whole, estimate, check, plant }: Reckoned): string 
     ),
     ...section(say('Which tariff'), tariffLines(estimate)),
     ...section(say('Where both cost the same'), evenLines(appraisal)),
+    ...(check ? section(say('At the plant'), plantLines(plant)) : []),
     ...section(say('Bill check'), check ? checkText(check) : []),
     ...section(say('What the readings show'), check ? findingLines(check) : []),
+    ...section(say('Questions for the household'), check ? askLines(check) : []),
     ...section(say('Since the promise'), check ? monthLines(check) : []),
-    ...section(say('At the plant'), plantLines(plant)),
+    ...(check ? [] : section(say('At the plant'), plantLines(plant))),
     ...section(say('Questions'), appraisal.questions.map(questionSentence)),
     ...section(say('Prices and sources'), sourceLines(appraisal)),
     '',

@@ -1,7 +1,8 @@
 /** A bill held against a written estimate: first whether it lies inside what was estimated, then why it differs. */
 
 import type { NextStep } from '../model/bill-gap/next-steps.ts';
-import type { BillCause, BillCheck, BillDoubt } from '../model/shapes/bill-check.ts';
+import type { BillCause, BillCheck, BillDoubt, CheckFinding } from '../model/shapes/bill-check.ts';
+import { findingName } from './findings.ts';
 import { exactKWh, listed, poundsRange, spokenKWh, spokenPounds } from './numbers.ts';
 import { phrase, say } from './say.ts';
 import { lookUp, unknownName, unknownSentence } from './unknown.ts';
@@ -227,6 +228,21 @@ export function causeSentence(cause: string, pence: number): string {
     way: pence > 0 ? 'added' : 'took',
     amount,
   });
+}
+
+/** The findings inside a part, and what is left of it beside them: together the part to the penny. */
+export function insidePart(
+  part: BillCheck['parts'][number],
+  findings: readonly CheckFinding[] = [],
+): { readonly name: string; readonly pence: number }[] {
+  const inside = findings.filter((one) => one.part === part.cause && Math.abs(one.pence) >= NOTHING_PENCE);
+  if (inside.length === 0) return [];
+  const pence = inside.map((one) => Math.round(one.pence));
+  const left = part.pence - pence.reduce((sum, one) => sum + one, 0);
+  return [
+    ...inside.map((one, i) => ({ name: say('of it: {name}', { name: findingName(one) }), pence: pence[i]! })),
+    ...(Math.abs(left) < NOTHING_PENCE ? [] : [{ name: say('of it: all else'), pence: left }]),
+  ];
 }
 
 type Part = Pick<BillCheck['parts'][number], 'cause' | 'joined' | 'pence'>;

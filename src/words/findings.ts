@@ -1,5 +1,7 @@
 /** What readings show, in words: what was seen, when, how sure, what it costs, what to ask and what to check. */
-import { addDays } from '../model/calendar/civil.ts';
+import { NEARLY_A_YEAR_DAYS } from '../model/bill-gap/findings-in-bill.ts';
+import { addDays, daysBetween } from '../model/calendar/civil.ts';
+import type { CheckFinding } from '../model/shapes/bill-check.ts';
 import type { AskCode, CautionCode, Finding, FindingCheckCode } from '../model/shapes/finding.ts';
 import { tell } from '../model/shapes/told.ts';
 import { grouped, longDate, percent, spokenKWh, spokenPounds } from './numbers.ts';
@@ -27,6 +29,13 @@ const about = (hour: number): string =>
   Number.isFinite(hour) ? say(', mostly from about {time}', { time: clock(hour) }) : '';
 const watts = (value: number): string => `${grouped(Math.round(value / 10) * 10)} W`;
 
+/** Only what the days show of a change; nothing where they do not tell. */
+const HOW_IT_CHANGED: Readonly<Record<string, string>> = {
+  'with-the-cold': phrase('The colder the day, the larger the difference.'),
+  'while-heated': phrase('The difference is there only while the home is heated.'),
+  steady: phrase('The difference is the same on cold days and on mild ones.'),
+};
+
 /** What was seen, for the installer. */
 export function seenSentence(finding: Pick<Finding, 'code' | 'seen' | 'kWh'>): string {
   const n = (name: string) => numberOf(finding, name);
@@ -47,7 +56,7 @@ export function seenSentence(finding: Pick<Finding, 'code' | 'seen' | 'kWh'>): s
         { power: grouped(n('powerKW'), 1), times: n('days'), about: about(n('hour')) },
       );
     case 'water-often':
-      return say('On warm days the tank was heated {times} times a day, with {units} units a day.', {
+      return say('On warm days the machine started {times} times a day, with {units} units a day.', {
         times: grouped(n('cyclesPerDay'), 1),
         units: grouped(n('kWhPerDay'), 1),
       });
@@ -63,7 +72,7 @@ export function seenSentence(finding: Pick<Finding, 'code' | 'seen' | 'kWh'>): s
       });
     case 'large-load':
       return say(
-        'A steady {power} kW ran on {days, plural, one {# day} other {# days}}, {hours} hours each{about}. It is not the heating.',
+        'A steady {power} kW ran on {days, plural, one {# day} other {# days}}, {hours} hours each{about}. It does not look like heating.',
         {
           power: grouped(n('powerKW'), 1),
           days: n('days'),
@@ -72,19 +81,19 @@ export function seenSentence(finding: Pick<Finding, 'code' | 'seen' | 'kWh'>): s
         },
       );
     case 'dear-hours':
-      return say('Since then a unit has cost {share} more on average, since more is used at dear hours.', {
+      return say('Since then a unit has cost {share} more on average: more of them are counted at dear hours.', {
         share: percent(n('share')),
       });
     case 'behaviour-changed': {
       const units = say(
-        'Since then {units} units a day {way, select, less {less} other {more}} are used in the same weather.',
+        'Since then the meter counts {units} units a day {way, select, less {less} other {more}} in the same weather.',
         {
           units: grouped(Math.abs(n('kWhPerDay')), 1),
           way: finding.kWh < 0 ? 'less' : 'more',
         },
       );
-      const withCold = finding.seen.kind === 'with-the-cold';
-      return `${units} ${say(withCold ? 'It grows with the cold, so it is the rooms.' : 'It does not follow the cold.')}`;
+      const how = typeof finding.seen.kind === 'string' ? HOW_IT_CHANGED[finding.seen.kind] : undefined;
+      return how === undefined ? units : `${units} ${say(how)}`;
     }
     case 'estimate-corrected':
       return say('The estimate said {estimated}, where {likely} are likely. The next reading put it right.', {
@@ -109,21 +118,21 @@ export function homeSentence(finding: Pick<Finding, 'code' | 'seen' | 'kWh' | 'f
         { from: since, to: longDate(addDays(finding.to, -1)), days: numberOf(finding, 'days') },
       );
     case 'weekly-pasteurisation':
-      return say('The tank is made very hot once a week, to keep it clean. That is usual.');
+      return say('Once a week the meter shows a steady run, as where a tank is made very hot to keep it clean.');
     case 'water-often':
-      return say('The hot water tank is heated about {times} times a day.', {
+      return say('On warm days the machine starts about {times} times a day, as it does for hot water.', {
         times: grouped(numberOf(finding, 'cyclesPerDay')),
       });
     case 'night-setback':
-      return say('The rooms go cool at night, and the machine has to work hard in the morning.');
+      return say('The machine rests at night and works hard in the morning.');
     case 'base-load-rose':
-      return say('Something has run day and night since {since}.', { since });
+      return say('Since {since} the meter counts more at every hour, at night too.', { since });
     case 'large-load':
-      return say('Something large that is not the heating runs on your meter, such as a car on charge.');
+      return say('Your meter shows something large and steady that does not look like heating.');
     case 'dear-hours':
-      return say('Since {since} more is used at the hours that cost more.', { since });
+      return say('Since {since} the meter counts more at the hours that cost more.', { since });
     case 'behaviour-changed':
-      return say('Since {since} you have used {way, select, less {less} other {more}} in the same weather.', {
+      return say('Since {since} the meter counts {way, select, less {less} other {more}} in the same weather.', {
         since,
         way: finding.kWh < 0 ? 'less' : 'more',
       });
@@ -147,26 +156,43 @@ export function sureShort({ sure }: Pick<Finding, 'sure'>): string {
 /** A pound is the least that is spoken of. */
 const LEAST_PENCE = 100;
 
-/** Cost of these days and of a year of such days. */
-export function costOfFinding({ pence: cost, penceYear, kWh }: Pick<Finding, 'pence' | 'penceYear' | 'kWh'>): string {
+type Costed = Pick<CheckFinding, 'pence' | 'penceYear' | 'kWh' | 'from' | 'to' | 'part'>;
+
+/** Units and cost in the days of the bill, and of the season that it was seen in; whether it is a part of the difference. */
+export function costOfFinding(finding: Costed): string {
+  const { pence: cost, penceYear, kWh, part } = finding;
   if (Math.abs(cost) < LEAST_PENCE && Math.abs(penceYear) < LEAST_PENCE) return say('It makes no lasting cost.');
-  const way = (amount: number) => (amount < 0 ? 'less' : 'more');
   const amount = spokenPounds(Math.abs(cost));
+  if (part === undefined) {
+    return say(
+      'In the days of the bill that was {units}, about {amount}. It is not counted as a part of the difference.',
+      { units: spokenKWh(Math.abs(kWh)), amount },
+    );
+  }
   const these =
     Math.abs(kWh) < 1
-      ? say('In these days it cost about {amount} {way, select, less {less} other {more}}.', { amount, way: way(cost) })
+      ? say('In the days of the bill that is about {amount} {way, select, less {less} other {more}}.', {
+          amount,
+          way: way(cost),
+        })
       : say(
-          'In these days it took {units} {unitsWay, select, less {less} other {more}} and cost about {amount} {way, select, less {less} other {more}}.',
+          'In the days of the bill that is {units} {unitsWay, select, less {less} other {more}}, about {amount} {way, select, less {less} other {more}}.',
           { units: spokenKWh(Math.abs(kWh)), unitsWay: way(kWh), amount, way: way(cost) },
         );
-  const year =
-    Math.abs(penceYear) < LEAST_PENCE
-      ? say('Over a year it evens out.')
-      : say('If it ran like that all year, it would cost about {amount} {way, select, less {less} other {more}}.', {
-          amount: spokenPounds(Math.abs(penceYear)),
-          way: way(penceYear),
-        });
-  return `${these} ${year}`;
+  return `${these} ${yearOfFinding(finding)}`;
+}
+
+const way = (amount: number) => (amount < 0 ? 'less' : 'more');
+
+function yearOfFinding({ penceYear, from, to }: Costed): string {
+  if (Math.abs(penceYear) < LEAST_PENCE) return say('Over a year it evens out.');
+  const year = { amount: spokenPounds(Math.abs(penceYear)), way: way(penceYear) };
+  return daysBetween(from, to) >= NEARLY_A_YEAR_DAYS
+    ? say('Over a whole year that is about {amount} {way, select, less {less} other {more}}.', year)
+    : say(
+        'It was seen for a part of the year only; the same days of another year would be about {amount} {way, select, less {less} other {more}}.',
+        year,
+      );
 }
 
 const ASKS: Readonly<Record<AskCode, string>> = {

@@ -101,8 +101,17 @@ export const TypicalDay = z.object({
 });
 export type TypicalDay = z.infer<typeof TypicalDay>;
 
-/** What the readings of the bill's days show, with the sum of its cost and the picture of its day. */
-export const CheckFinding = Finding.extend({ working: Working, typicalDay: TypicalDay.optional() });
+/**
+ * What the readings of the bill's days show, with the sum of its cost and the picture of its day. `kWh` and `pence` are those
+ * of the bill's days that were read, and lie inside the part of the bridge that `part` names; a year is the season that it
+ * was seen in.
+ */
+export const CheckFinding = Finding.extend({
+  /** Absent where it is no part of the difference: the estimate has it, or another meter counts it. */
+  part: codeOf<BillCause>().optional(),
+  working: Working,
+  typicalDay: TypicalDay.optional(),
+});
 export type CheckFinding = z.infer<typeof CheckFinding>;
 
 /**
@@ -191,7 +200,7 @@ export const BillCheck = z.object({
   parts: z.array(BillCheckPart),
   /** Codes of what to read or ask next; `NextStep` in `bill-gap/next-steps.ts` lists them. */
   next: z.array(z.string()),
-  /** What readings finer than a day show in the days of the bill, the dearest first; absent without such readings. */
+  /** What readings finer than a day show in the days of the bill, in the order in which it is said; absent without such readings. */
   findings: z.array(CheckFinding).optional(),
   /** Month by month since the written estimate, as far as a meter on the machine was read on the day of the check. */
   months: z.array(FollowedMonth).optional(),

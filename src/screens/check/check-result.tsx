@@ -13,6 +13,7 @@ import {
   checkCaution,
   estimatedForDaysPence,
   insideOf,
+  insidePart,
   nextSentence,
   partsForDays,
   unknownSentences,
@@ -70,7 +71,7 @@ export function CheckResult(props: { readonly check: BillCheck; readonly childre
       <table>
         <caption>{say('Where the difference comes from. Each amount opens its sum.')}</caption>
         <tbody>
-          {partsForDays(check).map((part) => (
+          {partsForDays(check).flatMap((part) => [
             <tr key={part.cause}>
               <th scope="row">
                 {causeName(part.cause, part.pence)}
@@ -84,8 +85,15 @@ export function CheckResult(props: { readonly check: BillCheck; readonly childre
               <td className="quiet">
                 <GradeMark grade={part.grade} silent /> {gradeName(part.grade)}
               </td>
-            </tr>
-          ))}
+            </tr>,
+            ...insidePart(part, check.findings).map(({ name, pence }) => (
+              <tr key={`${part.cause}|${name}`} className="quiet small">
+                <th scope="row">{name}</th>
+                <td className="number">{signed(pence)}</td>
+                <td />
+              </tr>
+            )),
+          ])}
           <tr className="ours">
             <th scope="row">{say('Together')}</th>
             <td className="number">

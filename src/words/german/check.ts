@@ -84,6 +84,8 @@ export const CHECK: Catalogue = {
   '{name} made no difference.': '{name} machte keinen Unterschied.',
   '{name} {way, select, added {added} other {took away}} about {amount}.':
     '{name} {way, select, added {brachte etwa {amount} dazu} other {nahm etwa {amount} weg}}.',
+  'of it: {name}': 'davon: {name}',
+  'of it: all else': 'davon: alles andere',
   '{name}, joined': '{name}, zusammen',
   'the price': 'der Preis',
   'the hours of use': 'die Stunden des Verbrauchs',
@@ -120,12 +122,13 @@ export const CHECK: Catalogue = {
     'Am Kältekreis arbeiten nur zugelassene Fachleute. Trennen Sie das Gerät vom Netz, bevor es geöffnet wird.',
   // Findings
   'Weekly hot tank': 'Wöchentlich heißer Speicher',
-  'Hot water made often': 'Oft erwärmtes Warmwasser',
-  'Cold nights, hard mornings': 'Kalte Nächte, harte Morgen',
-  'More use all night': 'Mehr Verbrauch die ganze Nacht',
-  'A large load that is not the heating': 'Ein großer Verbraucher, der nicht die Heizung ist',
-  'More used in the same weather': 'Mehr Verbrauch bei gleichem Wetter',
-  'Less used in the same weather': 'Weniger Verbrauch bei gleichem Wetter',
+  'Many starts on warm days': 'Viele Starts an warmen Tagen',
+  'Rest at night, hard mornings': 'Nachts Ruhe, morgens schwere Arbeit',
+  'More at every hour': 'Zu jeder Stunde mehr',
+  'A large load, not like heating': 'Ein großer Verbraucher, nicht wie Heizung',
+  'More counted in the same weather': 'Bei gleichem Wetter mehr gezählt',
+  'Less counted in the same weather': 'Bei gleichem Wetter weniger gezählt',
+  'More at dear hours': 'Mehr zu teuren Stunden',
   'An estimate put right': 'Eine berichtigte Schätzung',
   'Day and night exchanged': 'Tag und Nacht vertauscht',
   ', mostly from about {time}': ', meist ab etwa {time}',
@@ -133,52 +136,58 @@ export const CHECK: Catalogue = {
     'An {days, plural, one {# Tag} other {# Tagen}} liefen gleichmäßig {power} kW, zusammen {hours} Stunden{about}. So sieht ein Heizstab aus.',
   'A steady {power} kW ran once a week, {times, plural, one {# time} other {# times}}{about}. That is most likely the weekly heating of the tank against germs.':
     'Einmal in der Woche liefen gleichmäßig {power} kW, {times, plural, one {# Mal} other {# Mal}}{about}. Das ist wohl das wöchentliche Aufheizen des Speichers gegen Keime.',
-  'On warm days the tank was heated {times} times a day, with {units} units a day.':
-    'An warmen Tagen wurde der Speicher {times}-mal am Tag erwärmt, mit {units} Kilowattstunden am Tag.',
+  'On warm days the machine started {times} times a day, with {units} units a day.':
+    'An warmen Tagen lief das Gerät {times}-mal am Tag an, mit {units} Kilowattstunden am Tag.',
   'On {days, plural, one {# cold day} other {# cold days}} the machine rested at night at {night} of the day’s power. Each morning it ran at {morning}.':
     'An {days, plural, one {# kalten Tag} other {# kalten Tagen}} ruhte das Gerät nachts bei {night} der Tagesleistung. Jeden Morgen lief es mit {morning}.',
   'What runs all night rose from {before} to {after}, and not with the cold.':
     'Was die ganze Nacht läuft, stieg von {before} auf {after}, und nicht mit der Kälte.',
-  'A steady {power} kW ran on {days, plural, one {# day} other {# days}}, {hours} hours each{about}. It is not the heating.':
-    'An {days, plural, one {# Tag} other {# Tagen}} liefen gleichmäßig {power} kW, je {hours} Stunden{about}. Das ist nicht die Heizung.',
-  'Since then a unit has cost {share} more on average, since more is used at dear hours.':
-    'Seither kostet eine Kilowattstunde im Mittel {share} mehr, weil mehr zu teuren Stunden verbraucht wird.',
-  'Since then {units} units a day {way, select, less {less} other {more}} are used in the same weather.':
-    'Seither werden bei gleichem Wetter am Tag {units} Kilowattstunden {way, select, less {weniger} other {mehr}} verbraucht.',
-  'It grows with the cold, so it is the rooms.': 'Es wächst mit der Kälte, also sind es die Räume.',
-  'It does not follow the cold.': 'Es folgt nicht der Kälte.',
+  'A steady {power} kW ran on {days, plural, one {# day} other {# days}}, {hours} hours each{about}. It does not look like heating.':
+    'An {days, plural, one {# Tag} other {# Tagen}} liefen gleichmäßig {power} kW, je {hours} Stunden{about}. Wie Heizung sieht das nicht aus.',
+  'Since then a unit has cost {share} more on average: more of them are counted at dear hours.':
+    'Seither kostet eine Kilowattstunde im Mittel {share} mehr: Es werden mehr davon zu teuren Stunden gezählt.',
+  'Since then the meter counts {units} units a day {way, select, less {less} other {more}} in the same weather.':
+    'Seither zählt der Zähler bei gleichem Wetter am Tag {units} Kilowattstunden {way, select, less {weniger} other {mehr}}.',
+  'The colder the day, the larger the difference.': 'Je kälter der Tag, desto größer der Unterschied.',
+  'The difference is there only while the home is heated.': 'Der Unterschied besteht nur, solange geheizt wird.',
+  'The difference is the same on cold days and on mild ones.':
+    'Der Unterschied ist an kalten und an milden Tagen gleich.',
   'The estimate said {estimated}, where {likely} are likely. The next reading put it right.':
     'Geschätzt waren {estimated}, wahrscheinlich sind {likely}. Die nächste Ablesung stellte es richtig.',
   'The bill has {billed} at the dear rate. By the clock it was {dear}.':
     'Die Rechnung hat {billed} zum teuren Preis. Nach der Uhr waren es {dear}.',
   'A plain electric heater in the tank or the machine seems to have run from {from} to {to}, on {days, plural, one {# day} other {# days}}.':
     'Ein elektrischer Heizstab im Speicher oder im Gerät lief wohl vom {from} bis {to}, an {days, plural, one {# Tag} other {# Tagen}}.',
-  'The tank is made very hot once a week, to keep it clean. That is usual.':
-    'Der Speicher wird einmal in der Woche sehr heiß gemacht, um ihn rein zu halten. Das ist üblich.',
-  'The hot water tank is heated about {times} times a day.':
-    'Der Warmwasserspeicher wird etwa {times}-mal am Tag erwärmt.',
-  'The rooms go cool at night, and the machine has to work hard in the morning.':
-    'Die Räume werden nachts kühl, und das Gerät muss morgens schwer arbeiten.',
-  'Something has run day and night since {since}.': 'Seit {since} läuft etwas Tag und Nacht.',
-  'Something large that is not the heating runs on your meter, such as a car on charge.':
-    'An Ihrem Zähler läuft etwas Großes, das nicht die Heizung ist, etwa ein Auto beim Laden.',
-  'Since {since} more is used at the hours that cost more.':
-    'Seit {since} wird mehr zu den teureren Stunden verbraucht.',
-  'Since {since} you have used {way, select, less {less} other {more}} in the same weather.':
-    'Seit {since} haben Sie bei gleichem Wetter {way, select, less {weniger} other {mehr}} verbraucht.',
+  'Once a week the meter shows a steady run, as where a tank is made very hot to keep it clean.':
+    'Einmal in der Woche zeigt der Zähler einen gleichmäßigen Lauf, wie wenn ein Speicher zur Reinhaltung sehr heiß gemacht wird.',
+  'On warm days the machine starts about {times} times a day, as it does for hot water.':
+    'An warmen Tagen läuft das Gerät etwa {times}-mal am Tag an, wie es das für Warmwasser tut.',
+  'The machine rests at night and works hard in the morning.': 'Das Gerät ruht nachts und arbeitet morgens schwer.',
+  'Since {since} the meter counts more at every hour, at night too.':
+    'Seit {since} zählt der Zähler zu jeder Stunde mehr, auch nachts.',
+  'Your meter shows something large and steady that does not look like heating.':
+    'Ihr Zähler zeigt etwas Großes und Gleichmäßiges, das nicht nach Heizung aussieht.',
+  'Since {since} the meter counts more at the hours that cost more.':
+    'Seit {since} zählt der Zähler mehr zu den Stunden, die mehr kosten.',
+  'Since {since} the meter counts {way, select, less {less} other {more}} in the same weather.':
+    'Seit {since} zählt der Zähler bei gleichem Wetter {way, select, less {weniger} other {mehr}}.',
   'One bill was a guess, and the next one put it right.':
     'Eine Rechnung war geschätzt, und die nächste hat es richtiggestellt.',
   'The day and the night figures of the meter may have been mixed up.':
     'Tag- und Nachtwerte des Zählers sind vielleicht vertauscht worden.',
   'about {count} in 20 sure': 'zu etwa {count} von 20 sicher',
   'It makes no lasting cost.': 'Auf Dauer kostet es nichts.',
-  'In these days it cost about {amount} {way, select, less {less} other {more}}.':
-    'In diesen Tagen kostete es etwa {amount} {way, select, less {weniger} other {mehr}}.',
-  'In these days it took {units} {unitsWay, select, less {less} other {more}} and cost about {amount} {way, select, less {less} other {more}}.':
-    'In diesen Tagen brauchte es {units} {unitsWay, select, less {weniger} other {mehr}} und kostete etwa {amount} {way, select, less {weniger} other {mehr}}.',
+  'In the days of the bill that was {units}, about {amount}. It is not counted as a part of the difference.':
+    'In den Tagen der Rechnung waren das {units}, etwa {amount}. Als Teil des Unterschieds zählt es nicht.',
+  'In the days of the bill that is about {amount} {way, select, less {less} other {more}}.':
+    'In den Tagen der Rechnung sind das etwa {amount} {way, select, less {weniger} other {mehr}}.',
+  'In the days of the bill that is {units} {unitsWay, select, less {less} other {more}}, about {amount} {way, select, less {less} other {more}}.':
+    'In den Tagen der Rechnung sind das {units} {unitsWay, select, less {weniger} other {mehr}}, etwa {amount} {way, select, less {weniger} other {mehr}}.',
   'Over a year it evens out.': 'Über ein Jahr gleicht es sich aus.',
-  'If it ran like that all year, it would cost about {amount} {way, select, less {less} other {more}}.':
-    'Liefe es das ganze Jahr so, würde es etwa {amount} {way, select, less {weniger} other {mehr}} kosten.',
+  'Over a whole year that is about {amount} {way, select, less {less} other {more}}.':
+    'Auf ein ganzes Jahr sind das etwa {amount} {way, select, less {weniger} other {mehr}}.',
+  'It was seen for a part of the year only; the same days of another year would be about {amount} {way, select, less {less} other {more}}.':
+    'Zu sehen war es nur einen Teil des Jahres; die gleichen Tage eines anderen Jahres wären etwa {amount} {way, select, less {weniger} other {mehr}}.',
   'Is there a switch for an electric heater, and is it on?':
     'Gibt es einen Schalter für einen Heizstab, und ist er an?',
   'At what hours is the hot water made, and who set them?':

@@ -1,14 +1,7 @@
 /** Every finding that the model can name has its words, and whatever its data they are whole sentences. */
 import { describe, expect, test } from 'vitest';
 import { DETECTOR_RATES, HEATER_FOUND, TRUE_FINDINGS } from '../../../src/model/findings/measured.ts';
-import {
-  AskCode,
-  CautionCode,
-  type Finding,
-  FindingCheckCode,
-  FindingCode,
-  sureOf,
-} from '../../../src/model/shapes/finding.ts';
+import { AskCode, CautionCode, FindingCheckCode, FindingCode, sureOf } from '../../../src/model/shapes/finding.ts';
 import {
   askSentence,
   costOfFinding,
@@ -42,25 +35,30 @@ test.each([
   ...CautionCode.options.map((code) => [code, findingCaution(code)]),
 ])('%s has its sentence', (_, text) => expect(text).toMatch(SENTENCE));
 
-test.each([
+const WINTER = { from: '2026-01-08', to: '2026-02-19', part: 'rest' } as const;
+test.each<[Parameters<typeof costOfFinding>[0], string]>([
   [
-    { pence: 7000, penceYear: 61_000, kWh: 252 },
-    'In these days it took 250 kWh more and cost about £70 more. If it ran like that all year, it would cost about £610 more.',
+    { ...WINTER, pence: 7000, penceYear: 9000, kWh: 252 },
+    'In the days of the bill that is 250 units more, about £70 more. It was seen for a part of the year only; the same days of another year would be about £90 more.',
   ],
   [
-    { pence: 2000, penceYear: 8000, kWh: 0 },
-    'In these days it cost about £20 more. If it ran like that all year, it would cost about £80 more.',
+    { ...WINTER, from: '2025-02-19', pence: 2000, penceYear: 8000, kWh: 0 },
+    'In the days of the bill that is about £20 more. Over a whole year that is about £80 more.',
   ],
   [
-    { pence: -2000, penceYear: -8000, kWh: -80 },
-    'In these days it took 80 kWh less and cost about £20 less. If it ran like that all year, it would cost about £80 less.',
+    { ...WINTER, from: '2025-02-19', pence: -2000, penceYear: -8000, kWh: -80 },
+    'In the days of the bill that is 80 units less, about £20 less. Over a whole year that is about £80 less.',
   ],
   [
-    { pence: 5000, penceYear: 0, kWh: 180 },
-    'In these days it took 180 kWh more and cost about £50 more. Over a year it evens out.',
+    { ...WINTER, pence: 5000, penceYear: 0, kWh: 180 },
+    'In the days of the bill that is 180 units more, about £50 more. Over a year it evens out.',
   ],
-  [{ pence: 20, penceYear: 0, kWh: 0 }, 'It makes no lasting cost.'],
-] as [Pick<Finding, 'pence' | 'penceYear' | 'kWh'>, string][])('cost of %o', (cost, said) => {
+  [
+    { from: '2026-01-08', to: '2026-02-19', pence: 5000, penceYear: 5000, kWh: 180 },
+    'In the days of the bill that was 180 units, about £50. It is not counted as a part of the difference.',
+  ],
+  [{ ...WINTER, pence: 20, penceYear: 0, kWh: 0 }, 'It makes no lasting cost.'],
+])('cost of %o', (cost, said) => {
   expect(costOfFinding(cost)).toBe(said);
 });
 

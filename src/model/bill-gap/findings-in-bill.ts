@@ -1,0 +1,127 @@
+/** Findings as parts of one bill: their units in its days, at the price of the split, each inside one part of it. */
+import { daysBetween, toDayNumber } from '../calendar/civil.ts';
+import { heatingDegrees, type MeterDays } from '../findings/meter-days.ts';
+import type { BillCause, BillCheck, BillCheckPart } from '../shapes/bill-check.ts';
+import type { Finding, FindingCode } from '../shapes/finding.ts';
+
+/** A finding whose `kWh` and `pence` are those of the bill's days. */
+export interface FindingInBill extends Finding {
+  /** The part of the bridge that holds them; absent where they are no part of the difference. */
+  readonly part?: BillCause;
+}
+
+type Split = Pick<
+  BillCheck,
+  'input' | 'parts' | 'estimatedPence' | 'seasonPence' | 'estimatedKWh' | 'actualPence' | 'standing'
+>;
+
+/** From so many days on a finding speaks for a whole year. */
+export const NEARLY_A_YEAR_DAYS = 330;
+
+/**
+ * Evidence that may be wrong, then what lies with the machine and its settings, then what may be either, then what is asked
+ * of the household.
+ */
+const ORDER: Readonly<Record<FindingCode, number>> = {
+  'estimate-corrected': 0,
+  'registers-swapped': 0,
+  'heater-running': 1,
+  'weekly-pasteurisation': 1,
+  'water-often': 1,
+  'night-setback': 1,
+  'dear-hours': 1,
+  'behaviour-changed': 2,
+  'base-load-rose': 3,
+  'large-load': 3,
+};
+
+/**
+ * Parts that may hold a finding. What the estimate holds too (the weekly hot tank, all the hot water of a day, a share of
+ * practice for the nights) is no part of the difference.
+ */
+const HELD_BY: Readonly<Partial<Record<FindingCode, readonly BillCause[]>>> = {
+  'estimate-corrected': ['metering', 'rest'],
+  'registers-swapped': ['when', 'price'],
+  'heater-running': ['backup', 'steady', 'rest'],
+  'dear-hours': ['when', 'price'],
+  'base-load-rose': ['other-electricity', 'steady', 'hot-water', 'rest'],
+  'large-load': ['other-electricity', 'steady', 'rest'],
+};
+const CHANGE = {
+  cold: ['rooms', 'heat-used', 'efficiency', 'rest'],
+  steady: ['steady', 'hot-water', 'other-electricity', 'rest'],
+} as const satisfies Record<string, readonly BillCause[]>;
+
+/**
+ * Units [kWh] and cost [pence] of each finding in the days of the bill that were read; the cost is units × the price that
+ * the split gives them, so that findings and what is left of their part sum to the part. A year is that of the season it was
+ * seen in: its own days once, unless it was seen for nearly a year. In the order in which they are said.
+ */
+export function findingsInBill(
+  findings: readonly Finding[],
+  split: Split,
+  meters: readonly MeterDays[],
+): FindingInBill[] {
+  return findings
+    .map((finding) => inBill(finding, split, meters))
+    .toSorted((a, b) => ORDER[a.code] - ORDER[b.code] || Math.abs(b.pence) - Math.abs(a.pence));
+}
+
+function inBill(finding: Finding, split: Split, meters: readonly MeterDays[]): FindingInBill {
+  const { input, parts } = split;
+  const share = shareInBill(finding, input, meters);
+  const part = partOf(finding, split);
+  const alone = part?.cause === 'backup' && !part.joined && input.immersionKWh ? input.immersionKWh : undefined;
+  const price = finding.kWh === 0 ? 0 : alone ? part!.pence / alone : unitPence(split);
+  const kWh = finding.kWh * share;
+  const pence = finding.kWh === 0 ? finding.pence * share : kWh * price;
+  const evensOut = finding.kWhYear === 0 && finding.penceYear === 0;
+  const allYear = evensOut || daysBetween(finding.from, finding.to) >= NEARLY_A_YEAR_DAYS;
+  const year = allYear
+    ? { kWhYear: finding.kWhYear, penceYear: finding.kWh === 0 ? finding.penceYear : finding.kWhYear * price }
+    : { kWhYear: finding.kWh, penceYear: finding.kWh === 0 ? finding.pence : finding.kWh * price };
+  return { ...finding, kWh, pence, ...year, ...(part && parts.includes(part) ? { part: part.cause } : {}) };
+}
+
+/** Mean of the price estimated and the price paid [p/kWh]: what a split over every order gives a unit. */
+function unitPence({ input, estimatedPence, seasonPence, estimatedKWh = 0, actualPence, standing }: Split): number {
+  const paid = input.boughtKWh > 0 ? (actualPence - (standing?.billedPence ?? 0)) / input.boughtKWh : input.pencePerKWh;
+  const estimated = (seasonPence ?? estimatedPence) - (standing?.estimatedPence ?? 0);
+  return estimatedKWh > 0 ? (estimated / estimatedKWh + paid) / 2 : paid;
+}
+
+/** Share of a finding's days with readings that are days of the bill; what follows the cold by the cold of each day. */
+function shareInBill(finding: Finding, { from, to }: Split['input'], meters: readonly MeterDays[]): number {
+  const meter = meters.find((one) => one.meter === finding.meter);
+  if (!meter) return 1;
+  const [first, end] = [toDayNumber(finding.from), toDayNumber(finding.to)];
+  const follows = finding.seen.kind === 'with-the-cold';
+  let all = 0;
+  let inside = 0;
+  meter.dayNumber.forEach((day, i) => {
+    if (day < first || day >= end) return;
+    const outdoorC = meter.outdoorC[i]!;
+    const weight = follows && Number.isFinite(outdoorC) ? heatingDegrees(outdoorC) : 1;
+    all += weight;
+    if (day >= toDayNumber(from) && day < toDayNumber(to)) inside += weight;
+  });
+  return all > 0 ? inside / all : 0;
+}
+
+/** The part that a finding lies in: of its own name, else the one whose causes cannot be told apart from it. */
+function partOf(finding: Finding, { input, parts }: Split): BillCheckPart | undefined {
+  if (finding.meter === 'whole-house' && input.meter === 'heat-pump') return undefined;
+  const held = finding.code === 'behaviour-changed' ? changeHeldBy(finding) : HELD_BY[finding.code];
+  if (!held) return undefined;
+  const isHeld = ({ cause, joined = [] }: BillCheckPart) => [cause, ...joined].some((one) => held.includes(one));
+  const same = ({ pence }: BillCheckPart) => Math.max(0, pence * Math.sign(finding.pence));
+  return (
+    parts.find(({ cause, joined }) => cause === held[0] && !joined) ??
+    parts.filter(isHeld).toSorted((a, b) => same(b) - same(a))[0]
+  );
+}
+
+const changeHeldBy = ({ seen }: Finding): readonly BillCause[] => {
+  if (seen.kind === 'steady') return CHANGE.steady;
+  return seen.kind === 'unclear' ? [...CHANGE.cold, ...CHANGE.steady] : CHANGE.cold;
+};
