@@ -38,7 +38,7 @@ describe('steps', () => {
       'Colder weather',
       'Dearer electricity',
       'Backup heater',
-      'More heat used',
+      'More heat made',
       'All the rest',
       'Paid',
     ]);

@@ -1,0 +1,119 @@
+import { describe, expect, test } from 'vitest';
+import { findingsInBill } from '../../../src/model/bill-gap/findings-in-bill.ts';
+import { addDays, toDayNumber } from '../../../src/model/calendar/civil.ts';
+import type { MeterDays } from '../../../src/model/findings/meter-days.ts';
+import type { BillCheck, BillCheckPart } from '../../../src/model/shapes/bill-check.ts';
+import type { Finding } from '../../../src/model/shapes/finding.ts';
+import { insidePart } from '../../../src/words/check.ts';
+import { made } from '../words/made-findings.ts';
+import { sampleBill } from './sample-estimate.ts';
+
+const FIRST = '2026-11-01';
+/** The machine's own days from 1 November on, those named missing; 0 °C in November, 10 °C since. */
+const machine = (isMissing: (day: number) => boolean = () => false): MeterDays => {
+  const days = Array.from({ length: 120 }, (_, day) => day).filter((day) => !isMissing(day));
+  return {
+    meter: 'heat-pump',
+    perDay: 48,
+    hours: 0.5,
+    count: days.length,
+    dayNumber: Int32Array.from(days, (day) => toDayNumber(FIRST) + day),
+    kWh: new Float64Array(days.length * 48),
+    dayKWh: new Float64Array(days.length),
+    outdoorC: Float64Array.from(days, (day) => (day < 30 ? 0 : 10)),
+  };
+};
+const part = (cause: BillCheckPart['cause'], pence: number, joined?: BillCheckPart['joined']): BillCheckPart => ({
+  cause,
+  pence,
+  grade: 'estimated',
+  working: { title: 'made', formula: 'made', inputs: [], result: { value: pence, unit: 'pence' } },
+  ...(joined ? { joined } : {}),
+});
+/** A bill of 1 December to 1 March: 900 units estimated at 25 p, 1,000 billed at 27 p. */
+const split = (parts: BillCheckPart[], change = {}) =>
+  ({
+    input: sampleBill({ from: '2026-12-01', to: '2027-03-01', boughtKWh: 1000, ...change }),
+    parts,
+    estimatedPence: 20_000,
+    seasonPence: 22_500,
+    estimatedKWh: 900,
+    actualPence: 27_000,
+  }) satisfies Partial<BillCheck>;
+const found = (change: Partial<Finding>): Finding => ({
+  ...made('behaviour-changed'),
+  from: FIRST,
+  to: addDays(FIRST, 120),
+  kWh: 120,
+  pence: 3000,
+  kWhYear: 365,
+  penceYear: 9125,
+  ...change,
+  seen: { kind: 'steady', ...change.seen },
+});
+const REST = [part('rest', -3900, ['heat-used', 'hot-water', 'efficiency', 'backup'])];
+const one = (finding: Finding, parts = REST, meter = machine(), change = {}) =>
+  findingsInBill([finding], split(parts, change), [meter])[0]!;
+
+describe('a finding in the days of one bill', () => {
+  test('only its days in the bill, at the mean of the price estimated and the price paid', () => {
+    // 120 units on 120 days, of which 90 are the bill's; 26 p is half-way between 25 and 27.
+    const placed = one(found({}));
+    expect([placed.kWh, placed.part]).toEqual([90, 'rest']);
+    expect(placed.pence).toBeCloseTo(90 * 26, 6);
+  });
+  test('days that were not read hold none of it', () => {
+    // 40 of the bill's 90 days are missing; of 80 days that were read, 50 are the bill's.
+    expect(
+      one(
+        found({}),
+        REST,
+        machine((day) => day >= 40 && day < 80),
+      ).kWh,
+    ).toBeCloseTo((120 * 50) / 80, 6);
+  });
+  test('what follows the cold falls on the cold days', () => {
+    // 30 days at 15.5 K below, 90 at 5.5 K: 495 of 960 K·day are in the bill.
+    expect(one(found({ seen: { kind: 'with-the-cold' } })).kWh).toBeCloseTo((120 * 495) / 960, 6);
+  });
+  test('a year is the season it was seen in, unless it was seen for nearly a year', () => {
+    expect(one(found({})).penceYear).toBeCloseTo(120 * 26, 6);
+    const all = one(found({ from: addDays('2027-03-01', -340), to: '2027-03-01' }));
+    expect(all.kWhYear).toBe(365);
+  });
+  test.each<[string, Finding, BillCheckPart[], string | undefined]>([
+    ['a heater in its own part', found({ code: 'heater-running' }), [part('backup', 900), ...REST], 'backup'],
+    ['a heater where nothing tells it apart', found({ code: 'heater-running' }), REST, 'rest'],
+    [
+      'what follows the cold',
+      found({ seen: { kind: 'with-the-cold' } }),
+      [part('rooms', 5), part('steady', 9)],
+      'rooms',
+    ],
+    ['what does not', found({}), [part('rooms', 5), part('steady', 9)], 'steady'],
+    ['dear hours', found({ code: 'dear-hours', kWh: 0 }), [part('when', 5), ...REST], 'when'],
+    ['the weekly hot tank, which the estimate has', found({ code: 'weekly-pasteurisation' }), REST, undefined],
+    [
+      'a load of the house beside the heat pump’s bill',
+      found({ code: 'large-load', meter: 'whole-house' }),
+      REST,
+      undefined,
+    ],
+  ])('%s', (_, finding, parts, cause) => expect(one(finding, parts).part).toBe(cause));
+  test('a heater that is a part of its own costs what the part does', () => {
+    const heater = found({ code: 'heater-running', from: '2026-12-01', to: '2027-03-01', kWh: 684, pence: 18_468 });
+    const placed = one(heater, [part('backup', 18_028), ...REST], machine(), { immersionKWh: 684 });
+    expect(placed.pence).toBeCloseTo(18_028, 6);
+  });
+});
+
+test('findings and what is left beside them are their part to the penny', () => {
+  const placed = findingsInBill([found({}), found({ code: 'heater-running', kWh: 44.4 })], split(REST), [machine()]);
+  const inside = insidePart(REST[0]!, placed as never);
+  expect(inside.map(({ name }) => name)).toEqual([
+    'of it: Immersion or backup heater',
+    'of it: More counted in the same weather',
+    'of it: all else',
+  ]);
+  expect(inside.reduce((sum, { pence }) => sum + pence, 0)).toBe(-3900);
+});
