@@ -83,7 +83,7 @@ export async function reckonHousehold(
       code: 'no-check',
       message: say('{file} holds no bill to check.', { file: basename(path) }),
       where: `${basename(path)}, check`,
-      remedy: say('Add “check” with the dates, the units and the price of the bill.'),
+      remedy: say('Add “check” with the dates, the kWh and the price of the bill.'),
     });
   }
   const known = { household, series, readings: readingsInMemory(whole) };

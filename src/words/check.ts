@@ -93,10 +93,7 @@ function doubtSentence(doubt: BillDoubt): string {
     case 'bill-below-readings':
       return say('The bill has {bill}. For the same days “{meter}” shows {read}.', values);
     case 'units-hold-other':
-      return say(
-        'The units given for heating are all that “{meter}” shows, so other things are still in them.',
-        values,
-      );
+      return say('The kWh given for heating are all that “{meter}” shows, so other things are still in them.', values);
     case 'machine-above-home':
       return say('The heat pump’s own meter shows {read}, and the bill of the whole home only {bill}.', values);
     case 'readings-cover-part':
@@ -120,7 +117,7 @@ function doubtRemedy({ code, billKWh, readKWh, daysRead = 0, days = 0 }: BillDou
     case 'bill-below-readings':
       return say('Before anybody looks for a cause: read the meter today, and ask the supplier to check the bill.');
     case 'units-hold-other':
-      return say('Give the units without other things, or leave out what went into them.');
+      return say('Give the kWh without other things, or leave out what went into them.');
     case 'machine-above-home':
       return say('Compare the numbers of both meters and the days of their readings.');
     case 'readings-cover-part':
@@ -194,7 +191,7 @@ const CAUSES: Readonly<Record<BillCause, { readonly up: string; readonly down: s
   'standing-charge': { up: phrase('Higher standing charge'), down: phrase('Lower standing charge') },
   'heat-used': { up: phrase('More heat made'), down: phrase('Less heat made') },
   'hot-water': { up: phrase('More for hot water'), down: phrase('Less for hot water') },
-  efficiency: { up: phrase('More units for the heat'), down: phrase('Fewer units for the heat') },
+  efficiency: { up: phrase('More kWh for the heat'), down: phrase('Fewer kWh for the heat') },
   backup: { up: phrase('Backup heater'), down: phrase('Backup heater') },
   'other-electricity': { up: phrase('Other electricity'), down: phrase('Other electricity') },
   rooms: { up: phrase('More in the cold'), down: phrase('Less in the cold') },

@@ -56,7 +56,7 @@ export function seenSentence(finding: Pick<Finding, 'code' | 'seen' | 'kWh'>): s
         { power: grouped(n('powerKW'), 1), times: n('days'), about: about(n('hour')) },
       );
     case 'water-often':
-      return say('On warm days the machine started {times} times a day, with {units} units a day.', {
+      return say('On warm days the heat pump started {times} times a day, with {units} kWh a day.', {
         times: grouped(n('cyclesPerDay'), 1),
         units: grouped(n('kWhPerDay'), 1),
       });
@@ -86,7 +86,7 @@ export function seenSentence(finding: Pick<Finding, 'code' | 'seen' | 'kWh'>): s
       });
     case 'behaviour-changed': {
       const units = say(
-        'Since then the meter counts {units} units a day {way, select, less {less} other {more}} in the same weather.',
+        'Since then the meter counts {units} kWh a day {way, select, less {less} other {more}} in the same weather.',
         {
           units: grouped(Math.abs(n('kWhPerDay')), 1),
           way: finding.kWh < 0 ? 'less' : 'more',
@@ -120,11 +120,11 @@ export function homeSentence(finding: Pick<Finding, 'code' | 'seen' | 'kWh' | 'f
     case 'weekly-pasteurisation':
       return say('Once a week the meter shows a steady run, as where a tank is made very hot to keep it clean.');
     case 'water-often':
-      return say('On warm days the machine starts about {times} times a day, as it does for hot water.', {
+      return say('On warm days the heat pump starts about {times} times a day, as it does for hot water.', {
         times: grouped(numberOf(finding, 'cyclesPerDay')),
       });
     case 'night-setback':
-      return say('The machine rests at night and works hard in the morning.');
+      return say('The heat pump rests at night and works hard in the morning.');
     case 'base-load-rose':
       return say('Since {since} the meter counts more at every hour, at night too.', { since });
     case 'large-load':

@@ -18,8 +18,8 @@ export const CHECK: Catalogue = {
     'Für {weather, select, known {diese Tage, diesen Preis und dieses Wetter} other {diese Tage und diesen Preis}} liegt unsere Kostenschätzung bei {range}; die Rechnung beträgt {amount}.',
   'The bill has {bill}. For the same days “{meter}” shows {read}.':
     'Auf der Rechnung stehen {bill}. Für dieselben Tage zeigt „{meter}“ {read}.',
-  'The units given for heating are all that “{meter}” shows, so other things are still in them.':
-    'Die für die Heizung genannten Kilowattstunden sind alles, was „{meter}“ zeigt; anderes steckt also noch darin.',
+  'The kWh given for heating are all that “{meter}” shows, so other things are still in them.':
+    'Die für die Heizung genannten kWh sind alles, was „{meter}“ zeigt; anderes steckt also noch darin.',
   'The heat pump’s own meter shows {read}, and the bill of the whole home only {bill}.':
     'Der eigene Zähler der Wärmepumpe zeigt {read}, die Rechnung des ganzen Hauses nur {bill}.',
   '“{meter}” has no readings for the days of this bill, so nothing confirms its {bill}.':
@@ -30,8 +30,8 @@ export const CHECK: Catalogue = {
     'Niemand hat gesagt, wie viel dieser Rechnung in anderes ging. In einem Haus wie diesem sind es meist etwa {usual}.',
   'Before anybody looks for a cause: read the meter today, and ask the supplier to check the bill.':
     'Bevor jemand nach einer Ursache sucht: Lesen Sie heute den Zähler ab, und bitten Sie den Versorger, die Rechnung zu prüfen.',
-  'Give the units without other things, or leave out what went into them.':
-    'Nennen Sie die Kilowattstunden ohne anderes, oder lassen Sie weg, was in anderes ging.',
+  'Give the kWh without other things, or leave out what went into them.':
+    'Nennen Sie die kWh ohne anderes, oder lassen Sie weg, was in anderes ging.',
   'Compare the numbers of both meters and the days of their readings.':
     'Vergleichen Sie die Nummern beider Zähler und die Tage ihrer Ablesungen.',
   'That is {rest} a day, against {read} on the days with readings. Bring in the missing days.':
@@ -43,8 +43,8 @@ export const CHECK: Catalogue = {
   'Type it as “otherKWh” under “check” in the household file.':
     'Tragen Sie es in der Haushaltsdatei unter „check“ als „otherKWh“ ein.',
   '{file} holds no bill to check.': '{file} enthält keine Rechnung, die sich prüfen ließe.',
-  'Add “check” with the dates, the units and the price of the bill.':
-    'Ergänzen Sie „check“ mit den Tagen, den Kilowattstunden und dem Preis der Rechnung.',
+  'Add “check” with the dates, the kWh and the price of the bill.':
+    'Ergänzen Sie „check“ mit den Tagen, den kWh und dem Preis der Rechnung.',
   'This bill cannot be judged yet.': 'Diese Rechnung lässt sich noch nicht beurteilen.',
   'The bill and the estimate cannot be compared yet.':
     'Rechnung und Kostenschätzung lassen sich noch nicht vergleichen.',
@@ -67,8 +67,8 @@ export const CHECK: Catalogue = {
   'Less heat made': 'Weniger Wärme erzeugt',
   'More for hot water': 'Mehr für Warmwasser',
   'Less for hot water': 'Weniger für Warmwasser',
-  'More units for the heat': 'Mehr Strom je Wärme',
-  'Fewer units for the heat': 'Weniger Strom je Wärme',
+  'More kWh for the heat': 'Mehr Strom je Wärme',
+  'Fewer kWh for the heat': 'Weniger Strom je Wärme',
   'Backup heater': 'Heizstab',
   'More in the cold': 'Mehr bei Kälte',
   'Less in the cold': 'Weniger bei Kälte',
@@ -136,8 +136,8 @@ export const CHECK: Catalogue = {
     'An {days, plural, one {# Tag} other {# Tagen}} liefen gleichmäßig {power} kW, zusammen {hours} Stunden{about}. So sieht ein Heizstab aus.',
   'A steady {power} kW ran once a week, {times, plural, one {# time} other {# times}}{about}. That is most likely the weekly heating of the tank against germs.':
     'Einmal in der Woche liefen gleichmäßig {power} kW, {times, plural, one {# Mal} other {# Mal}}{about}. Das ist wohl das wöchentliche Aufheizen des Speichers gegen Keime.',
-  'On warm days the machine started {times} times a day, with {units} units a day.':
-    'An warmen Tagen lief das Gerät {times}-mal am Tag an, mit {units} Kilowattstunden am Tag.',
+  'On warm days the heat pump started {times} times a day, with {units} kWh a day.':
+    'An warmen Tagen lief die Wärmepumpe {times}-mal am Tag an, mit {units} kWh am Tag.',
   'On {days, plural, one {# cold day} other {# cold days}} the machine rested at night at {night} of the day’s power. Each morning it ran at {morning}.':
     'An {days, plural, one {# kalten Tag} other {# kalten Tagen}} ruhte das Gerät nachts bei {night} der Tagesleistung. Jeden Morgen lief es mit {morning}.',
   'What runs all night rose from {before} to {after}, and not with the cold.':
@@ -146,8 +146,8 @@ export const CHECK: Catalogue = {
     'An {days, plural, one {# Tag} other {# Tagen}} liefen gleichmäßig {power} kW, je {hours} Stunden{about}. Wie Heizung sieht das nicht aus.',
   'Since then a unit has cost {share} more on average: more of them are counted at dear hours.':
     'Seither kostet eine Kilowattstunde im Mittel {share} mehr: Es werden mehr davon zu teuren Stunden gezählt.',
-  'Since then the meter counts {units} units a day {way, select, less {less} other {more}} in the same weather.':
-    'Seither zählt der Zähler bei gleichem Wetter am Tag {units} Kilowattstunden {way, select, less {weniger} other {mehr}}.',
+  'Since then the meter counts {units} kWh a day {way, select, less {less} other {more}} in the same weather.':
+    'Seither zählt der Zähler bei gleichem Wetter am Tag {units} kWh {way, select, less {weniger} other {mehr}}.',
   'The colder the day, the larger the difference.': 'Je kälter der Tag, desto größer der Unterschied.',
   'The difference is there only while the home is heated.': 'Der Unterschied besteht nur, solange geheizt wird.',
   'The difference is the same on cold days and on mild ones.':
@@ -160,9 +160,10 @@ export const CHECK: Catalogue = {
     'Ein elektrischer Heizstab im Speicher oder im Gerät lief wohl vom {from} bis {to}, an {days, plural, one {# Tag} other {# Tagen}}.',
   'Once a week the meter shows a steady run, as where a tank is made very hot to keep it clean.':
     'Einmal in der Woche zeigt der Zähler einen gleichmäßigen Lauf, wie wenn ein Speicher zur Reinhaltung sehr heiß gemacht wird.',
-  'On warm days the machine starts about {times} times a day, as it does for hot water.':
-    'An warmen Tagen läuft das Gerät etwa {times}-mal am Tag an, wie es das für Warmwasser tut.',
-  'The machine rests at night and works hard in the morning.': 'Das Gerät ruht nachts und arbeitet morgens schwer.',
+  'On warm days the heat pump starts about {times} times a day, as it does for hot water.':
+    'An warmen Tagen läuft die Wärmepumpe etwa {times}-mal am Tag an, wie sie es für Warmwasser tut.',
+  'The heat pump rests at night and works hard in the morning.':
+    'Die Wärmepumpe ruht nachts und arbeitet morgens schwer.',
   'Since {since} the meter counts more at every hour, at night too.':
     'Seit {since} zählt der Zähler zu jeder Stunde mehr, auch nachts.',
   'Your meter shows something large and steady that does not look like heating.':

@@ -295,7 +295,7 @@ export const MODEL: Catalogue = {
     'die Zusage für genau diese Tage − gleicher Anteil am Jahr',
   '(((units for rooms in this weather × heat share + hot water) ÷ efficiency share) + pumps + heaters + other) × price + standing charge; mean over every order of the changes':
     '(((Kilowattstunden für Räume bei diesem Wetter × Wärmeanteil + Warmwasser) ÷ Anteil der Arbeitszahl) + Pumpen + Heizstäbe + anderes) × Preis + Grundpreis; Mittel über jede Reihenfolge der Änderungen',
-  'units in the days of the bill × price of a unit; beside it the season that it was seen in':
+  'kWh in the days of the bill × price of a kWh; beside it the season that it was seen in':
     'Kilowattstunden in den Tagen der Rechnung × Arbeitspreis; daneben die Jahreszeit, in der es zu sehen war',
   'the same units at the price paid − at the price before':
     'dieselben Kilowattstunden zum gezahlten Preis − zum früheren',
@@ -329,9 +329,9 @@ export const MODEL: Catalogue = {
   'hour of the day at which it mostly begins': 'Stunde des Tages, zu der er meist beginnt',
   'all days': 'alle Tage',
   days: 'Tage',
-  'units in the days of the bill': 'Kilowattstunden in den Tagen der Rechnung',
+  'kWh in the days of the bill': 'Kilowattstunden in den Tagen der Rechnung',
   'price of a unit': 'Arbeitspreis',
-  'units in the season it was seen in': 'Kilowattstunden der Jahreszeit, in der es zu sehen war',
+  'kWh in the season it was seen in': 'Kilowattstunden der Jahreszeit, in der es zu sehen war',
   'cost of the season it was seen in': 'Kosten der Jahreszeit, in der es zu sehen war',
   // Where an input comes from
   'sum below': 'Summe unten',

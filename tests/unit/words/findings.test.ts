@@ -39,7 +39,7 @@ const WINTER = { from: '2026-01-08', to: '2026-02-19', part: 'rest' } as const;
 test.each<[Parameters<typeof costOfFinding>[0], string]>([
   [
     { ...WINTER, pence: 7000, penceYear: 9000, kWh: 252 },
-    'In the days of the bill that is 250 units more, about £70 more. It was seen for a part of the year only; the same days of another year would be about £90 more.',
+    'In the days of the bill that is 250 kWh more, about £70 more. It was seen for a part of the year only; the same days of another year would be about £90 more.',
   ],
   [
     { ...WINTER, from: '2025-02-19', pence: 2000, penceYear: 8000, kWh: 0 },
@@ -47,15 +47,15 @@ test.each<[Parameters<typeof costOfFinding>[0], string]>([
   ],
   [
     { ...WINTER, from: '2025-02-19', pence: -2000, penceYear: -8000, kWh: -80 },
-    'In the days of the bill that is 80 units less, about £20 less. Over a whole year that is about £80 less.',
+    'In the days of the bill that is 80 kWh less, about £20 less. Over a whole year that is about £80 less.',
   ],
   [
     { ...WINTER, pence: 5000, penceYear: 0, kWh: 180 },
-    'In the days of the bill that is 180 units more, about £50 more. Over a year it evens out.',
+    'In the days of the bill that is 180 kWh more, about £50 more. Over a year it evens out.',
   ],
   [
     { from: '2026-01-08', to: '2026-02-19', pence: 5000, penceYear: 5000, kWh: 180 },
-    'In the days of the bill that was 180 units, about £50. It is not counted as a part of the difference.',
+    'In the days of the bill that was 180 kWh, about £50. It is not counted as a part of the difference.',
   ],
   [{ ...WINTER, pence: 20, penceYear: 0, kWh: 0 }, 'It makes no lasting cost.'],
 ])('cost of %o', (cost, said) => {
