@@ -53,6 +53,6 @@ export const guaranteeSentence = (): string =>
 export function limitsSentences(): string[] {
   return [
     say('The figures are for heating and hot water in a typical year, at the prices named.'),
-    say('What else in the home uses is not counted.'),
+    say('Whatever else the home uses is not counted.'),
   ];
 }

@@ -78,12 +78,13 @@ test('a page left out of the walk stays out, and comes back', async ({ desk }) =
   const all = Number((await counter.textContent())!.split(' of ')[1]);
   await desk.keyboard.press('n');
   await desk.getByText(`Pages shown: ${all} of ${all}`).click();
-  const heat = desk.getByRole('checkbox', { name: 'The heat it needs' });
-  await heat.uncheck();
+  const source = desk.getByRole('checkbox', { name: 'Where the heat comes from' });
+  await source.uncheck();
   await expect(counter).toHaveText(`1 of ${all - 1}`);
   await desk.keyboard.press('n');
   await desk.getByRole('button', { name: 'Next' }).click();
-  await expect(desk.getByRole('heading', { level: 1 })).not.toHaveText(/needs about .* of heat/);
+  await desk.getByRole('button', { name: 'Next' }).click();
+  await expect(desk.getByRole('heading', { level: 1 })).not.toHaveText(/For every kWh/);
   await desk.getByRole('button', { name: 'Close' }).click();
   await waitUntilKept(desk);
   await desk.reload();
@@ -91,8 +92,20 @@ test('a page left out of the walk stays out, and comes back', async ({ desk }) =
   await expect(counter).toHaveText(`1 of ${all - 1}`);
   await desk.keyboard.press('n');
   await desk.getByText(`Pages shown: ${all - 1} of ${all}`).click();
-  await heat.check();
+  await source.check();
   await expect(counter).toHaveText(`1 of ${all}`);
+});
+
+test('the pages of the walk in another order', async ({ desk }) => {
+  await desk.getByRole('link', { name: 'Larch Rise' }).click();
+  await openStage(desk, 'Running cost');
+  await desk.getByRole('button', { name: 'Show it at the table' }).click();
+  await desk.keyboard.press('n');
+  await desk.getByText(/^Pages shown/).click();
+  await desk.getByRole('button', { name: 'Earlier: What it would cost, and how sure that is' }).click();
+  await expect(desk.getByRole('heading', { level: 1 })).toHaveText(/^Your heating and hot water would cost/);
+  await desk.getByRole('button', { name: 'Next' }).click();
+  await expect(desk.getByRole('heading', { level: 1 })).toHaveText(/^Larch Rise: heating and hot water cost/);
 });
 
 test('the press that takes every what-if back keeps the focus', async ({ desk }) => {

@@ -65,7 +65,9 @@ export function AnswerPart({ parts }: { readonly parts: EstimateParts }) {
       <SpreadFigure parts={parts} />
       <StandsOn parts={parts} />
       <p className="plain quiet">
-        {say('One unit is one kilowatt-hour (kWh) on your bill. The factor is heat given for each unit bought.')}
+        {say(
+          'A kilowatt-hour (kWh) is the unit on your bill. The seasonal factor is the heat from each kWh of electricity.',
+        )}
       </p>
       <p className="plain">{[paymentSentence(pump), ...whatIfSentences(parts)].filter(Boolean).join(' ')}</p>
       <GradeLegend />
@@ -100,7 +102,7 @@ function whatIfSentences({ pump }: EstimateParts): string[] {
   const colder = pump.coldYearPence - pump.cost.value;
   return [
     dearer > 0
-      ? say('If electricity rises by {step} a unit, add about {amount} a year.', {
+      ? say('If electricity rises by {step} per kWh, add about {amount} a year.', {
           step: pence(PRICE_STEP_PENCE, 0),
           amount: spokenPounds(dearer),
         })

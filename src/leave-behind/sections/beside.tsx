@@ -29,7 +29,7 @@ export function BesidePart({ parts }: { readonly parts: EstimateParts }) {
     <section>
       <h2>{say('Beside the other ways of heating')}</h2>
       <p className="plain">
-        {say('All of them give the same heat in a typical year, {count} units.', {
+        {say('All of them give the same heat in a typical year, {count} kWh.', {
           count: spokenCount(appraisal.demand.total.value),
         })}{' '}
         {fuel
@@ -87,8 +87,8 @@ function YearTable({ parts }: { readonly parts: EstimateParts }) {
         <thead>
           <tr>
             <th scope="col">{yearAtPrices(appraisal)}</th>
-            <NumberHead>{say('units bought')}</NumberHead>
-            <NumberHead>{say('for units')}</NumberHead>
+            <NumberHead>{say('kWh bought')}</NumberHead>
+            <NumberHead>{say('for energy')}</NumberHead>
             <NumberHead>{say('standing')}</NumberHead>
             <NumberHead>{say('service')}</NumberHead>
             <NumberHead>{say('together')}</NumberHead>

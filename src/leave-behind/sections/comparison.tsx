@@ -31,7 +31,7 @@ export function ComparisonPart({ parts }: { readonly parts: EstimateParts }) {
               <NumberHead>{say('8 in 10 homes inside')}</NumberHead>
               <NumberHead>{say('mild winter')}</NumberHead>
               <NumberHead>{say('cold winter')}</NumberHead>
-              <NumberHead>{say('a unit of heat')}</NumberHead>
+              <NumberHead>{say('per kWh of heat')}</NumberHead>
             </tr>
           </thead>
           <tbody>

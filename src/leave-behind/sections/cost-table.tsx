@@ -17,8 +17,8 @@ export function CostTable({ parts }: { readonly parts: EstimateParts }) {
         <thead>
           <tr>
             <th scope="col">{yearAtPrices(parts.appraisal)}</th>
-            <NumberHead>{say('units bought (kWh)')}</NumberHead>
-            <NumberHead>{say('for units')}</NumberHead>
+            <NumberHead>{say('kWh bought')}</NumberHead>
+            <NumberHead>{say('for energy')}</NumberHead>
             <NumberHead>{say('standing')}</NumberHead>
             <NumberHead>{say('service')}</NumberHead>
             <NumberHead>{say('together')}</NumberHead>

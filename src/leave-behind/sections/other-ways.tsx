@@ -28,7 +28,7 @@ export function OtherWays({ parts }: { readonly parts: EstimateParts }) {
               <th scope="col">{say('For the same heat')}</th>
               <NumberHead>{say('efficiency, rooms')}</NumberHead>
               <NumberHead>{say('hot water')}</NumberHead>
-              <NumberHead>{say('price a unit')}</NumberHead>
+              <NumberHead>{say('price per kWh')}</NumberHead>
               <NumberHead>{say('service')}</NumberHead>
             </tr>
           </thead>

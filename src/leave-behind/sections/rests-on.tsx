@@ -66,7 +66,7 @@ function heat({ appraisal, estimate, hasRecord }: EstimateParts): Ground {
     grade: total.grade,
     what: say('Heat'),
     says: [
-      say('{count} units a year, or {low} to {high}.', {
+      say('{count} kWh a year, or {low} to {high}.', {
         count: spokenCount(total.value),
         low: spokenCount(total.low),
         high: spokenCount(total.high),
@@ -88,7 +88,7 @@ function water({ appraisal, estimate }: EstimateParts): Ground {
     grade: water.grade,
     what: say('Hot water'),
     says: [
-      say('{count} units of that heat.', { count: spokenCount(water.value) }),
+      say('{count} kWh of that heat.', { count: spokenCount(water.value) }),
       hotWater.litresPerDay
         ? say('From the litres a day that you told us.')
         : home.people
@@ -111,7 +111,7 @@ function machine({ appraisal, estimate }: EstimateParts): Ground {
     what: say('Heat pump'),
     says: (
       <>
-        {say('One unit of electricity gives {factor} units of heat, with hot water and pumps counted.', {
+        {say('One kWh of electricity gives {factor} kWh of heat, with hot water and pumps counted.', {
           factor: factor(whole.value),
         })}{' '}
         {asDesigned && factor(asDesigned.whole) !== factor(whole.value)
@@ -146,7 +146,7 @@ function price(what: string, basis: PriceBasis, pencePerKWh: number): Ground {
     what,
     says: (
       <>
-        {say('{price} a unit.', { price: pence(pencePerKWh) })}{' '}
+        {say('{price} per kWh.', { price: pence(pencePerKWh) })}{' '}
         {isOwn ? (
           <Said text="Your own price: {name}, {source}." with={named} />
         ) : (

@@ -23,7 +23,7 @@ function listGrounds({ appraisal, estimate, hasRecord }: EstimateParts): Ground[
       what: hasRecord
         ? say('heat: your own record, adjusted to a typical winter')
         : say('heat: worked out without bills'),
-      value: say('{count} units a year, {low} to {high}', {
+      value: say('{count} kWh a year, {low} to {high}', {
         count: spokenCount(demand.total.value),
         low: spokenCount(demand.total.low),
         high: spokenCount(demand.total.high),
@@ -34,7 +34,7 @@ function listGrounds({ appraisal, estimate, hasRecord }: EstimateParts): Ground[
       what: people
         ? say('hot water for {people, plural, one {# person} other {# people}}', { people })
         : say('hot water, people not counted'),
-      value: say('{count} units of that heat', { count: spokenCount(demand.water.value) }),
+      value: say('{count} kWh of that heat', { count: spokenCount(demand.water.value) }),
     },
     {
       grade: machine.whole.grade,
@@ -44,12 +44,12 @@ function listGrounds({ appraisal, estimate, hasRecord }: EstimateParts): Ground[
             { source: machine.source, emitters, flow: degrees(flow.value) },
           )
         : say('heat from the {source, select, air {air} other {ground}}', { source: machine.source }),
-      value: say('factor {factor}, all pumps counted', { factor: factor(machine.whole.value) }),
+      value: say('seasonal factor {factor}, all pumps counted', { factor: factor(machine.whole.value) }),
     },
     {
       grade: prices.electricity.grade,
       what: sayTold(prices.electricity.name),
-      value: say('{price} a unit of electricity', { price: pence(prices.electricityPencePerKWh) }),
+      value: say('{price} per kWh of electricity', { price: pence(prices.electricityPencePerKWh) }),
     },
   ];
 }

@@ -280,8 +280,10 @@ export const Household = z.object({
   /** What was read at the plant, visit by visit. */
   siteReadings: z.array(SiteVisit).max(200).optional(),
   letter: LetterNames.optional(),
-  /** Pages of the walk-through that this household is not shown, by name. */
-  walk: z.object({ leaveOut: z.array(z.string().max(20)).max(20) }).optional(),
+  /** Pages of the walk-through that this household is not shown, and the order of all where it is another than ours, by name. */
+  walk: z
+    .object({ leaveOut: z.array(z.string().max(20)).max(20), order: z.array(z.string().max(20)).max(20).optional() })
+    .optional(),
 });
 export type Household = z.infer<typeof Household>;
 

@@ -62,28 +62,30 @@ export function PagePicture(props: {
         />
       );
     }
-    case 'spread': {
+    case 'cost': {
       const rows = spreadSeries({ ...appraisal, systems: pickForPicture(appraisal, household, MOST_ROWS) });
+      const { versus } = picture;
       return (
-        <ChartFigure
-          {...shared}
-          name={spreadName()}
-          sentence={spreadSentence(rows)}
-          picture={<SpreadPicture rows={rows} size="table" height={height} />}
-          table={spreadTable(rows)}
-        />
+        <div className="walk-two is-bars">
+          <ChartFigure
+            {...shared}
+            name={spreadName()}
+            sentence={spreadSentence(rows)}
+            picture={<SpreadPicture rows={rows} size="table" height={height} />}
+            table={spreadTable(rows)}
+          />
+          {versus ? (
+            <ChartFigure
+              {...shared}
+              name={twentyName()}
+              sentence={twentySentence(versus.twenty)}
+              picture={<TwentyPicture savingsPence={versus.twenty} size="table" height={height} />}
+              table={twentyTable(versus.twenty)}
+            />
+          ) : null}
+        </div>
       );
     }
-    case 'twenty':
-      return (
-        <ChartFigure
-          {...shared}
-          name={twentyName()}
-          sentence={twentySentence(picture.versus.twenty)}
-          picture={<TwentyPicture savingsPence={picture.versus.twenty} size="table" height={height} />}
-          table={twentyTable(picture.versus.twenty)}
-        />
-      );
     case 'changes': {
       const rows = changeRows(picture.changes);
       return (
@@ -96,26 +98,41 @@ export function PagePicture(props: {
         />
       );
     }
-    case 'years':
+    case 'living':
       return (
-        <ChartFigure
-          {...shared}
-          name={yearsName()}
-          sentence={yearsSentence(picture.lifetime)}
-          picture={<YearsPicture series={picture.series} size="table" height={height} />}
-          table={yearsTable(picture.series)}
-        />
+        <div className="walk-two">
+          <dl className="walk-facts">
+            {picture.facts.map(({ what, says }) => (
+              <div key={what}>
+                <dt>{what}</dt>
+                <dd>{says}</dd>
+              </div>
+            ))}
+          </dl>
+          {picture.rows.length > 0 ? <WatchTable rows={picture.rows} /> : null}
+        </div>
       );
-    case 'watch':
-      return <WatchTable rows={picture.rows} />;
-    case 'steps':
+    case 'next': {
+      const { years } = picture;
       return (
-        <ol className="walk-steps">
-          {picture.steps.map((step) => (
-            <li key={step}>{step}</li>
-          ))}
-        </ol>
+        <div className="walk-two is-even">
+          <ol className="walk-steps">
+            {picture.steps.map((step) => (
+              <li key={step}>{step}</li>
+            ))}
+          </ol>
+          {years ? (
+            <ChartFigure
+              {...shared}
+              name={yearsName()}
+              sentence={yearsSentence(years.lifetime)}
+              picture={<YearsPicture series={years.series} size="table" height={height} />}
+              table={yearsTable(years.series)}
+            />
+          ) : null}
+        </div>
       );
+    }
     case 'none':
       return null;
   }

@@ -11,7 +11,8 @@ import type { Lifetime } from '../../model/shapes/lifetime.ts';
 import type { ShownWorking } from '../../words/working.ts';
 import type { KnobName } from '../cost/knobs.ts';
 
-export const PAGE_NAMES = ['home', 'heat', 'source', 'cost', 'sure', 'change', 'years', 'watch', 'next'] as const;
+/** In the order in which customers ask; a household may have another. */
+export const PAGE_NAMES = ['home', 'cost', 'source', 'change', 'living', 'next'] as const;
 export type PageName = (typeof PAGE_NAMES)[number];
 
 export interface WatchRow {
@@ -22,15 +23,25 @@ export interface WatchRow {
   readonly pence: number;
 }
 
+export interface NamedFact {
+  readonly what: string;
+  readonly says: string;
+}
+
+export interface Years {
+  readonly lifetime: Lifetime;
+  readonly series: YearsSeries;
+}
+
 export type PagePicture =
   | { readonly kind: 'months'; readonly parts: MonthParts }
   | { readonly kind: 'units' }
-  | { readonly kind: 'spread' }
-  | { readonly kind: 'twenty'; readonly versus: Versus }
+  /** Every way of heating as a bar, and under it the twenty futures where there is something to compare with. */
+  | { readonly kind: 'cost'; readonly versus: Versus | null }
   | { readonly kind: 'changes'; readonly changes: readonly Change[] }
-  | { readonly kind: 'years'; readonly lifetime: Lifetime; readonly series: YearsSeries }
-  | { readonly kind: 'watch'; readonly rows: readonly WatchRow[] }
-  | { readonly kind: 'steps'; readonly steps: readonly string[] }
+  | { readonly kind: 'living'; readonly facts: readonly NamedFact[]; readonly rows: readonly WatchRow[] }
+  /** What comes next; beside it what it costs to put in and what the years may bring, where that is known. */
+  | { readonly kind: 'next'; readonly steps: readonly string[]; readonly years: Years | null }
   /** Nothing can be drawn honestly; the sentence says why. */
   | { readonly kind: 'none' };
 

@@ -3,6 +3,7 @@
 import { type ReactNode, useCallback, useMemo, useRef, useState } from 'react';
 import { appraise } from '../../model/appraise.ts';
 import { reckonLifetime } from '../../model/lifetime/reckon-lifetime.ts';
+import type { Household } from '../../model/shapes/household.ts';
 import { referenceOf } from '../../reference/index.ts';
 import { sayWhatIf } from '../cost/knobs.ts';
 import { useWhatIf } from '../cost/use-what-if.ts';
@@ -12,9 +13,9 @@ import { GlossaryPage, Glossed } from '../shared/glossary-page.tsx';
 import { HowWeKnow } from '../shared/how-we-know.tsx';
 import { Bore } from './bore.tsx';
 import { InsideMachine } from './inside/inside-machine.tsx';
-import { LeaveOut } from './leave-out.tsx';
 import { PagePicture } from './page-picture.tsx';
-import { shownPages, walkPages } from './pages.ts';
+import { inOrder, shownPages, walkPages } from './pages.ts';
+import { PagesShown } from './pages-shown.tsx';
 import { reckonChanges } from './reckon-changes.ts';
 import { useFill } from './use-fill.ts';
 import { usePageTurn } from './use-page-turn.ts';
@@ -23,7 +24,7 @@ import { say } from '../../words/say.ts';
 
 /** Single changes need the middle only. */
 const NO_RANGES = 0;
-const NONE: readonly string[] = [];
+const AS_IT_IS: NonNullable<Household['walk']> = { leaveOut: [] };
 
 export function WalkThrough(props: { readonly onClose: () => void }) {
   const { onClose } = props;
@@ -51,8 +52,8 @@ export function WalkThrough(props: { readonly onClose: () => void }) {
     () => walkPages({ household, appraisal, series, estimates, settings, today, changes, changed, lifetime }),
     [household, appraisal, series, estimates, settings, today, changes, changed, lifetime],
   );
-  const leaveOut = household.walk?.leaveOut ?? NONE;
-  const pages = shownPages(all, leaveOut);
+  const walk = household.walk ?? AS_IT_IS;
+  const pages = shownPages(all, walk);
   const turn = usePageTurn(pages.length, { onClose, onNotes: toggleNotes });
   const turned = pages[turn.page]!;
   // A page without sliders speaks of today, whatever the sliders of the others say.
@@ -67,10 +68,9 @@ export function WalkThrough(props: { readonly onClose: () => void }) {
         today,
         changes,
         changed: false,
-        // Its page has sliders, so that it is never taken from here; it keeps its place in the row.
-        lifetime,
+        lifetime: reckonLifetime({ household, appraisal: asItIs, reference: referenceOf(household) }),
       }),
-    [household, asItIs, series, estimates, settings, today, changes, lifetime],
+    [household, asItIs, series, estimates, settings, today, changes],
   );
   const page = turned.knobs.length > 0 ? turned : still.find(({ name }) => name === turned.name)!;
   const place = useRef<HTMLDivElement>(null);
@@ -109,10 +109,10 @@ export function WalkThrough(props: { readonly onClose: () => void }) {
         {showsNotes ? (
           <InstallerNotes notes={page.notes}>
             {turn.page === 0 ? (
-              <LeaveOut
-                names={all.map(({ name }) => name)}
-                leaveOut={leaveOut}
-                onChange={(names) => change((before) => ({ ...before, walk: { leaveOut: names } }))}
+              <PagesShown
+                names={inOrder(all, walk.order ?? []).map(({ name }) => name)}
+                leaveOut={walk.leaveOut}
+                onChange={(shown) => change((before) => ({ ...before, walk: shown }))}
               />
             ) : null}
           </InstallerNotes>

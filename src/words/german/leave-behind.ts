@@ -31,9 +31,8 @@ export const LEAVE_BEHIND: Catalogue = {
     'Etwa {amount} für Heizung und Warmwasser, zum Strompreis von {months}.',
   'Electricity by day and night': 'Strom bei Tag und Nacht',
   'A year, at today’s prices': 'Ein Jahr, zu heutigen Preisen',
-  'units bought': 'gekauft (kWh)',
-  'units bought (kWh)': 'gekauft (kWh)',
-  'for units': 'Verbrauch',
+  'kWh bought': 'gekauft (kWh)',
+  'for energy': 'Verbrauch',
   together: 'zusammen',
   'carbon (kg)': 'CO₂ (kg)',
   'heat: worked out without bills': 'Wärme: ohne Rechnungen ermittelt',
@@ -44,8 +43,8 @@ export const LEAVE_BEHIND: Catalogue = {
     '{source, select, air {Luft/Wasser} other {Sole/Wasser}}-Wärmepumpe, {emitters, select, floor {Fußbodenheizung} other {Heizkörper}}, Vorlauf {flow}',
   'heat from the {source, select, air {air} other {ground}}':
     '{source, select, air {Luft/Wasser} other {Sole/Wasser}}-Wärmepumpe',
-  '{price} a unit of electricity': '{price} je kWh Strom',
-  'If electricity rises by {step} a unit, add about {amount} a year.':
+  '{price} per kWh of electricity': '{price} je kWh Strom',
+  'If electricity rises by {step} per kWh, add about {amount} a year.':
     'Steigt Strom um {step} je kWh, kommen etwa {amount} im Jahr dazu.',
   'A cold winter, met about 1 year in 10, adds about {amount}.':
     'Ein kalter Winter kommt etwa alle 10 Jahre. Er kostet etwa {amount} mehr.',
@@ -53,7 +52,7 @@ export const LEAVE_BEHIND: Catalogue = {
   'How sure, and in another winter': 'Wie sicher, und in einem anderen Winter',
   'mild winter': 'milder Winter',
   'cold winter': 'kalter Winter',
-  'a unit of heat': 'je kWh Wärme',
+  'per kWh of heat': 'je kWh Wärme',
   'Mild and cold are winters met about 1 year in 10.': 'Milde und kalte Winter kommen jeweils etwa in 1 von 10 Jahren.',
   'Typical year': 'Normales Jahr',
   '{name}, cost': '{name}, Kosten',
@@ -80,7 +79,7 @@ export const LEAVE_BEHIND: Catalogue = {
   'The other ways of heating': 'Die anderen Heizungen',
   'For the same heat': 'Für dieselbe Wärme',
   'efficiency, rooms': 'Nutzungsgrad, Räume',
-  'price a unit': 'Preis je kWh',
+  'price per kWh': 'Preis je kWh',
   Sources: 'Quellen',
   // A price and where it comes from.
   'Published average price, {0}: {1}': 'Veröffentlichter Durchschnittspreis, {0}: {1}',
@@ -166,7 +165,7 @@ export const LEAVE_BEHIND: Catalogue = {
   'our own assumption': 'unsere eigene Annahme',
   'not checked, so our own assumption': 'nicht nachgeschlagen, daher unsere eigene Annahme',
   'Worked out by': 'Berechnet mit',
-  'One unit is one kilowatt-hour (kWh) on your bill. The factor is heat given for each unit bought.':
+  'A kilowatt-hour (kWh) is the unit on your bill. The seasonal factor is the heat from each kWh of electricity.':
     'Die Jahresarbeitszahl sagt, wie viel Wärme aus 1 kWh Strom wird. Alle Pumpen sind mitgezählt.',
   'Cost of a year. The dot is the sum with the figures below. 8 in 10 homes like yours lie inside the band.':
     'Kosten eines Jahres. Der Punkt ist unser Ergebnis, im Band liegen 8 von 10 Häusern wie Ihrem.',
@@ -227,7 +226,7 @@ export const LEAVE_BEHIND: Catalogue = {
     'Für {people, plural, one {# Person} other {# Personen}}, nach einem veröffentlichten Verfahren (SAP 10.2, Appendix J).',
   'Nobody told us how many people live here, so it is our own assumption.':
     'Niemand hat uns gesagt, wie viele Personen hier wohnen. Es ist unsere eigene Annahme.',
-  'One unit of electricity gives {factor} units of heat, with hot water and pumps counted.':
+  'One kWh of electricity gives {factor} kWh of heat, with hot water and pumps counted.':
     'Aus 1 kWh Strom werden {factor} kWh Wärme, Warmwasser und Pumpen mitgezählt.',
   'By its design it would be {design}. We take the middle of what measured homes reach.':
     'Nach der Auslegung wären es {design}. Wir nehmen die Mitte dessen, was gemessene Häuser erreichen.',
@@ -235,7 +234,7 @@ export const LEAVE_BEHIND: Catalogue = {
   'No figure of the machine is known, so this is what measured homes reach.':
     'Vom Gerät ist kein Wert bekannt. Es ist, was gemessene Häuser erreichen.',
   'Measured homes: {source}.': 'Gemessene Häuser: {source}.',
-  '{price} a unit.': '{price} je kWh.',
+  '{price} per kWh.': '{price} je kWh.',
   'These prices hold from {from} to {to}.': 'Die Preise gelten vom {from} bis {to}.',
   'These prices hold from {from} on.': 'Die Preise gelten ab {from}.',
   'Yearly service': 'Wartung',
@@ -243,7 +242,7 @@ export const LEAVE_BEHIND: Catalogue = {
   '{amount} a year for the heat pump. That is our own assumption.':
     '{amount} im Jahr für die Wärmepumpe. Das ist unsere eigene Annahme.',
   'heat: your own record, adjusted to a typical winter': 'Wärme, aus Ihrem Verbrauch',
-  'factor {factor}, all pumps counted': 'Jahresarbeitszahl (JAZ) {factor}',
+  'seasonal factor {factor}, all pumps counted': 'Jahresarbeitszahl (JAZ) {factor}',
   'What the figures are': 'Die wichtigsten Werte',
   'Twenty futures': 'Zwanzig mögliche Verläufe',
   '{name}: the working of {estimate}': '{name}: die Berechnung zu {estimate}',
@@ -251,12 +250,12 @@ export const LEAVE_BEHIND: Catalogue = {
   'The working behind the estimate for {name}': '{name}: Berechnung zur Kostenschätzung',
   'This paper is for whoever wants to check every sum. The household’s own paper has four pages.':
     'Dieses Papier ist für alle, die jede Berechnung prüfen wollen. Das Papier für den Haushalt hat vier Seiten.',
-  'All of them give the same heat in a typical year, {count} units.':
+  'All of them give the same heat in a typical year, {count} kWh.':
     'Alle liefern in einem normalen Jahr dieselbe Wärme: {count} kWh.',
-  '{count} units a year, {low} to {high}': '{count} kWh im Jahr, {low} bis {high}',
-  '{count} units of that heat': '{count} kWh davon',
-  '{count} units a year, or {low} to {high}.': '{count} kWh im Jahr, vielleicht {low} bis {high}.',
-  '{count} units of that heat.': '{count} kWh dieser Wärme.',
+  '{count} kWh a year, {low} to {high}': '{count} kWh im Jahr, {low} bis {high}',
+  '{count} kWh of that heat': '{count} kWh davon',
+  '{count} kWh a year, or {low} to {high}.': '{count} kWh im Jahr, vielleicht {low} bis {high}.',
+  '{count} kWh of that heat.': '{count} kWh dieser Wärme.',
   'A typical year ({region}). Source: {source}.': 'Ein normales Jahr ({region}). Quelle: {source}.',
   'Your own price: {name}, {source}.': 'Ihr eigener Preis: {name}, {source}.',
   'Not your tariff, but {source}.': 'Nicht Ihr Tarif, sondern: {source}.',

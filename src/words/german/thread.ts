@@ -61,7 +61,7 @@ export const THREAD: Catalogue = {
     'Noch gibt es keine Kostenschätzung. Speichern Sie eine, wenn Sie die Zahlen übergeben.',
   'The figures are for heating and hot water in a typical year, at the prices named.':
     'Die Zahlen gelten für Heizung und Warmwasser in einem normalen Jahr, zu den genannten Preisen.',
-  'What else in the home uses is not counted.': 'Anderer Verbrauch im Haus ist nicht mitgezählt.',
+  'Whatever else the home uses is not counted.': 'Anderer Verbrauch im Haus ist nicht mitgezählt.',
   // What to watch
   'Expect about {winter} of the year’s {year} from October to March.':
     'Von Oktober bis März fallen etwa {winter} an, im ganzen Jahr {year}.',

@@ -54,21 +54,13 @@ export const WALK: Catalogue = {
   'No notes on this page.': 'Keine Notizen zu dieser Seite.',
   '(N hides this)': '(N blendet dies aus)',
   'The home and its bills now': 'Das Haus und seine Rechnungen jetzt',
-  'The heat it needs': 'Die Wärme, die es braucht',
   'Where the heat comes from': 'Woher die Wärme kommt',
   'What it costs': 'Was es kostet',
   'How sure we are': 'Wie sicher wir sind',
-  'What could change it': 'Was es ändern könnte',
   'What the next years may bring': 'Was die nächsten Jahre bringen können',
-  'What to watch, and when to call': 'Worauf zu achten ist und wann Sie anrufen',
-  'What was agreed, and what comes next': 'Was vereinbart ist und was nun kommt',
   'Pages shown: {shown} of {all}': 'Gezeigte Seiten: {shown} von {all}',
   'We cannot say yet what would change your cost.': 'Wir können noch nicht sagen, was Ihre Kosten ändern würde.',
-  'The price and the winter nobody can choose. The rooms, the hot water and the settings are yours.':
-    'Preis und Winter kann niemand wählen. Räume, Warmwasser und Einstellungen liegen bei Ihnen.',
   '{name} · each change by itself, all else as it is': '{name} · jede Änderung für sich, alles andere wie jetzt',
-  'Move a slider while they watch, then take it back. Leave the reckoning as it was found.':
-    'Bewegen Sie einen Schieber, während man zusieht, und stellen Sie ihn zurück. Lassen Sie die Rechnung, wie sie war.',
   'Your heating and hot water would cost about {cost} a year.':
     'Heizung und Warmwasser würden Sie etwa {cost} im Jahr kosten.',
   'By the month: about {amount} against {otherAmount}.': 'Im Monat: etwa {amount} gegen {otherAmount}.',
@@ -76,96 +68,31 @@ export const WALK: Catalogue = {
   'That is about the same.': 'Das ist etwa gleich viel.',
   'That is about {apart} a year {way, select, less {less} other {more}}.':
     'Das sind etwa {apart} im Jahr {way, select, less {weniger} other {mehr}}.',
-  '{name} · {prices} · the dot is the sum with the figures given':
-    '{name} · {prices} · der Punkt ist die Rechnung mit den genannten Zahlen',
-  'It costs more to run here. Say it plainly; do not move on until they have heard it.':
-    'Hier kostet sie im Betrieb mehr. Sagen Sie es offen; gehen Sie erst weiter, wenn es angekommen ist.',
   'The electricity prices ended {days, plural, one {# day} other {# days}} ago. Say so.':
     'Die Strompreise endeten vor {days, plural, one {# Tag} other {# Tagen}}. Sagen Sie das.',
-  'Standing charges and yearly service are in these figures; the price of putting it in is not.':
-    'Grundpreise und jährliche Wartung sind in diesen Zahlen, der Preis des Einbaus nicht.',
   'With {other} it would be about {amount}.': 'Zum Vergleich: {other}, etwa {amount}.',
   'With what you have now it would be about {amount}.': 'Mit dem, was Sie jetzt haben, wären es etwa {amount}.',
   'Today they cost about {amount}.': 'Heute kosten sie etwa {amount}.',
-  'It comes from your record, put right for the weather.': 'Das kommt aus Ihren Messwerten, um das Wetter bereinigt.',
-  'It comes from the home itself, not from bills, so it is less sure.':
-    'Das kommt aus dem Haus selbst, nicht aus Rechnungen, und ist darum weniger sicher.',
-  'Your home needs about {heat} of heat in a typical year.':
-    'Ihr Haus braucht in einem normalen Jahr etwa {heat} Wärme.',
-  'About {water} of it is hot water.': 'Etwa {water} davon sind für Warmwasser.',
-  'It could be as low as {low} or as high as {high}.': 'Es können auch nur {low} sein oder bis zu {high}.',
-  '{name} · typical winter, {region} · a unit is one kWh on your bill':
-    '{name} · üblicher Winter, {region} · Kilowattstunden wie auf Ihrer Rechnung',
-  'Any boiler or heat pump must make this heat. Only what is bought to make it differs.':
-    'Jede Heizung muss diese Wärme liefern. Nur was dafür gekauft wird, ist verschieden.',
-  '{count} ways of working it out stand behind this figure.': 'Hinter dieser Zahl stehen {count} Rechenwege.',
   '{name}: we have no bills of yours yet, so we start from the home itself.':
     '{name}: Wir haben noch keine Rechnungen von Ihnen, darum gehen wir vom Haus selbst aus.',
-  'Its size, age and place tell us roughly how much heat it needs. Your own bills would make the answer surer.':
-    'Größe, Alter und Ort sagen ungefähr, wie viel Wärme es braucht. Ihre Rechnungen machen die Antwort sicherer.',
-  'Ask for a year of bills or meter readings before any figure is promised.':
-    'Bitten Sie um Rechnungen oder Zählerstände eines Jahres, bevor Sie etwas zusagen.',
   '{name}: heating and hot water cost about {cost} a year today.':
     '{name}: Heizung und Warmwasser kosten heute etwa {cost} im Jahr.',
   '{name}: we have no bills of yours yet. A home like it pays about {cost} a year.':
     '{name}: Wir haben noch keine Rechnungen von Ihnen. Ein solches Haus zahlt etwa {cost} im Jahr.',
-  'That is for {bought} a year through {now}, in a typical winter.':
-    'Das sind {bought} im Jahr für {now}, in einem üblichen Winter.',
   'It comes from your own records of {from} to {to}.': 'Das kommt aus Ihren Messwerten vom {from} bis {to}.',
   'It comes from your own records.': 'Das kommt aus Ihren Messwerten.',
   'That is worked out from the home itself.': 'Das ist aus dem Haus selbst errechnet.',
-  'Nothing is known of this home yet, so a typical one stands in.':
-    'Von diesem Haus ist noch nichts bekannt, darum steht ein übliches da.',
-  'It could be {range}. Your own bills would make it surer.':
-    'Es können {range} sein. Ihre Rechnungen machen es sicherer.',
-  'Ask: does that sound like your bills? If not, stop here and look at them together.':
-    'Fragen Sie: Klingt das nach Ihren Rechnungen? Wenn nicht, sehen Sie hier zuerst gemeinsam nach.',
-  'No record was given. Ask for a year of bills or readings before any figure is promised.':
-    'Es gibt keine Messwerte. Bitten Sie um Rechnungen oder Stände eines Jahres, bevor Sie etwas zusagen.',
-  'The paper you keep has the number {number}. Put it where you will find it.':
-    'Ihre Unterlage hat die Nummer {number}. Legen Sie sie dahin, wo Sie sie finden.',
-  'We write all this down with a number and a date, and you keep the paper.':
-    'Wir schreiben das alles mit Nummer und Datum auf, und Sie behalten das Papier.',
   'You look for a year of bills or readings, and we work it out again.':
     'Sie suchen Rechnungen oder Stände eines Jahres, und wir rechnen noch einmal.',
-  'We settle {count, plural, one {one open question} other {# open questions}} first.':
-    'Wir klären zuerst {count, plural, one {eine offene Frage} other {# offene Fragen}}.',
-  'When the first winter’s bills are in, we hold them against the paper together.':
-    'Sind die Rechnungen des ersten Winters da, legen wir sie gemeinsam neben das Papier.',
-  'If they differ, we show how much is weather, how much is price and what is left.':
-    'Weichen sie ab, zeigen wir, wie viel am Wetter liegt, wie viel am Preis, und was übrig bleibt.',
-  'We have put it in writing: about {amount} a year, promise {number} of {date}.':
-    'Wir haben es aufgeschrieben: etwa {amount} im Jahr, Zusage {number} vom {date}.',
-  'Nothing is promised yet. If you agree, we put these figures in writing.':
-    'Noch ist nichts zugesagt. Wenn Sie einverstanden sind, schreiben wir diese Zahlen auf.',
-  'The paper never changes afterwards.': 'Das Papier ändert sich danach nie.',
-  'Today’s figure is about {amount} a year, with the range you saw.':
-    'Die Zahl von heute ist etwa {amount} im Jahr, mit der Spanne, die Sie gesehen haben.',
   'Ask what they will do first, and write it into the notes.':
     'Fragen Sie, was man zuerst tun wird, und schreiben Sie es in die Notizen.',
-  'Keep the promise before you leave.': 'Bewahren Sie die Zusage auf, bevor Sie gehen.',
-  'Hot water, pumps and standby are included.': 'Warmwasser, Pumpen und Stand-by sind enthalten.',
   'Hot water, pumps and standby are counted; for the rooms alone the factor is {factor}.':
-    'Warmwasser, Pumpen und Bereitschaft sind mitgezählt; für die Räume allein ist die Arbeitszahl {factor}.',
-  '{name} · factor {factor} for heat and hot water together, pumps included':
-    '{name} · Arbeitszahl {factor} für Heizung und Warmwasser zusammen, mit Pumpen',
-  'A factor for the rooms alone is not the household’s factor. Say so now, before the first bill does.':
-    'Eine Arbeitszahl nur für die Räume ist nicht die des Haushalts. Sagen Sie es jetzt, bevor es die erste Rechnung tut.',
-  'We have nothing yet to hold the heat pump against.': 'Wir haben noch nichts, womit wir die Wärmepumpe vergleichen.',
-  'Once we know what you pay now, this page counts how often the heat pump comes out dearer.':
-    'Sobald wir wissen, was Sie jetzt zahlen, zählt diese Seite, wie oft die Wärmepumpe teurer ist.',
-  '{name} · against {other}': '{name} · gegen {other}',
+    'Warmwasser, Pumpen und Stand-by sind mitgezählt; für die Räume allein ist die Arbeitszahl {factor}.',
+  '{name} · seasonal factor {factor} for heat and hot water, pumps included':
+    '{name} · Jahresarbeitszahl {factor}, Heizung, Warmwasser und Pumpen zusammen',
   'Ask: how would you put that to somebody who was not here? It shows whether the page was clear.':
     'Fragen Sie: Wie würden Sie das jemandem sagen, der nicht dabei war? Das zeigt, ob die Seite klar war.',
-  'Read the meter on the first of each month, and call us if it runs high.':
-    'Lesen Sie am Ersten jedes Monats den Zähler ab, und rufen Sie an, wenn er hoch läuft.',
   'Show where the meter is and how it is read.': 'Zeigen Sie, wo der Zähler ist und wie man ihn abliest.',
-  '{name} · purchase and running costs, in the money of today · the bands hold 8 in 10 homes like yours':
-    '{name} · Anschaffung und Betrieb, in heutigem Geld · die Bänder halten 8 von 10 Häusern wie Ihrem',
-  '{name} · running costs only, in the money of today · the bands hold 8 cases in 10':
-    '{name} · nur Betrieb, in heutigem Geld · die Bänder halten 8 von 10 Fällen',
-  'Do not sell this page. The prices of the years to come are anybody’s guess.':
-    'Verkaufen Sie diese Seite nicht. Die Preise der kommenden Jahre kennt niemand.',
   'By the month. {title}': 'Nach Monaten. {title}',
   'Cost of each month': 'Kosten jedes Monats',
   Pages: 'Seiten',
@@ -176,7 +103,7 @@ export const WALK: Catalogue = {
   'To the desk': 'Zum Schreibtisch',
   Next: 'Weiter',
   Month: 'Monat',
-  'Units we expect': 'Erwartete Kilowattstunden',
+  'Units we expect': 'kWh zu erwarten',
   Cost: 'Kosten',
   'Call us above': 'Anrufen ab',
   'How we know': 'Woher wir das wissen',
@@ -189,4 +116,72 @@ export const WALK: Catalogue = {
   'Figures as CSV': 'Zahlen als CSV',
   ', estimate {number}': ', Kostenschätzung {number}',
   'Other forms': 'Andere Formate',
+  'A tank of {litres} litres at {store} gives up to {mixed} litres for showers.':
+    'Ein Speicher mit {litres} Litern bei {store} gibt bis zu {mixed} Liter zum Duschen.',
+  'A usual tank of {litres} litres at {store} gives up to {mixed} litres for showers.':
+    'Ein üblicher Speicher mit {litres} Litern bei {store} gibt bis zu {mixed} Liter zum Duschen.',
+  'From cold it takes about {minutes} minutes to heat.': 'Kalt braucht er etwa {minutes} Minuten zum Aufheizen.',
+  'What it would cost, and how sure that is': 'Was es kosten würde und wie sicher das ist',
+  'What changes it, and what you can choose': 'Was es ändert und was Sie wählen können',
+  'Living with it': 'Damit leben',
+  'What happens next': 'Wie es weitergeht',
+  Earlier: 'Früher',
+  'You choose your tariff, how warm the rooms are, the hot water and the settings. The winter nobody can choose.':
+    'Sie wählen den Tarif, die Wärme der Räume, das Warmwasser und die Einstellungen. Den Winter wählt niemand.',
+  'Move a slider while they watch, then reset it.':
+    'Bewegen Sie einen Schieber, während man zusieht, und stellen Sie ihn zurück.',
+  '{name} · {prices} · kWh is the unit on your bill': '{name} · {prices}',
+  'It costs more to run here. Say it plainly, and do not move on until they have heard it.':
+    'Hier kostet sie im Betrieb mehr. Sagen Sie es offen, und gehen Sie erst weiter, wenn es angekommen ist.',
+  'Standing charges and yearly service are in these figures. The installation price is not.':
+    'Grundpreise und Wartung sind in diesen Zahlen, der Preis des Einbaus nicht.',
+  'Any heating must give it about {heat} of heat, {water} of it for hot water.':
+    'Jede Heizung muss etwa {heat} Wärme liefern, {water} davon für Warmwasser.',
+  'Your own bills would make that more certain. Do you have a year of them?':
+    'Ihre eigenen Rechnungen machen das sicherer. Haben Sie die eines Jahres?',
+  'Ask for a year of bills or meter readings before any figure goes into writing.':
+    'Bitten Sie um Rechnungen oder Zählerstände eines Jahres, bevor Sie eine Zahl aufschreiben.',
+  'It could be {range}. Your own bills would make that more certain.':
+    'Es können {range} sein. Ihre eigenen Rechnungen machen das sicherer.',
+  'In a typical year that is {bought} through {now}.': 'In einem normalen Jahr sind das {bought} ({now}).',
+  'Nothing is known of this home yet, so a typical one is used instead.':
+    'Von diesem Haus ist noch nichts bekannt. Wir rechnen mit einem normalen Haus.',
+  'Does that sound like your bills?': 'Klingt das nach Ihren Rechnungen?',
+  'What do your bills say?': 'Was steht auf Ihren Rechnungen?',
+  'If it does not sound like their bills, stop here and look at them together.':
+    'Klingt es nicht nach ihren Rechnungen, sehen Sie hier zuerst gemeinsam nach.',
+  Warm: 'Warm',
+  '{room} all day. {emitters, select, floor {The floor is mild} other {Radiators are warm, not hot}}: {flow} water on the coldest day.':
+    '{room} den ganzen Tag. {emitters, select, floor {Der Fußboden ist mild warm} other {Heizkörper sind warm, nicht heiß}}: Vorlauf {flow} am kältesten Tag.',
+  Quiet: 'Leise',
+  'The machine stands indoors. There is no fan outside.': 'Das Gerät steht im Haus. Draußen läuft kein Ventilator.',
+  'There is a fan outside. How loud it is at the neighbour’s window has to be worked out.':
+    'Draußen läuft ein Ventilator. Wie laut er am Fenster der Nachbarn ist, muss berechnet werden.',
+  Watch: 'Im Blick',
+  'Living with it: steady warmth, and one look at the meter each month.':
+    'Damit leben: gleichmäßige Wärme und ein Blick im Monat auf den Zähler.',
+  'It is in writing: about {amount} a year, estimate no. {number} of {date}.':
+    'Es steht geschrieben: etwa {amount} im Jahr, Kostenschätzung Nr. {number} vom {date}.',
+  'If you agree, we put this in writing: about {amount} a year.':
+    'Wenn Sie einverstanden sind, schreiben wir es auf: etwa {amount} im Jahr.',
+  'Save the written estimate before you leave.': 'Speichern Sie die Kostenschätzung, bevor Sie gehen.',
+  'Installation price {price}, less the grant of {grant}: you pay {rest}. The grant is not certain.':
+    'Der Einbau kostet {price}, abzüglich Förderung von {grant} zahlen Sie {rest}. Die Förderung ist nicht sicher.',
+  'Installation price {price}. We tell you which grant you may ask for.':
+    'Der Einbau kostet {price}. Wir sagen Ihnen, welche Förderung Sie beantragen können.',
+  'We send you a quotation with the installation price, and say which grant you may ask for.':
+    'Sie bekommen ein Angebot mit dem Preis des Einbaus. Darin steht, welche Förderung Sie beantragen können.',
+  'First we settle {count, plural, one {one open question} other {# open questions}}.':
+    'Zuerst klären wir {count, plural, one {eine offene Frage} other {# offene Fragen}}.',
+  'You get the written estimate, with a number and a date.': 'Sie bekommen die Kostenschätzung, mit Nummer und Datum.',
+  'Put estimate no. {number} where you will find it. It never changes.':
+    'Legen Sie die Kostenschätzung Nr. {number} dahin, wo Sie sie finden. Sie ändert sich nie.',
+  'After the first winter we compare your bills with it. We show what was weather, price and the rest.':
+    'Nach dem ersten Winter vergleichen wir Ihre Rechnungen damit. Wir zeigen, was am Wetter lag, am Preis und am Rest.',
+  'Questions? Ask {contact}.': 'Fragen? Wenden Sie sich an {contact}.',
+  'Questions? Ask us. Our number stands on the paper.': 'Fragen? Rufen Sie uns an. Unsere Nummer steht auf dem Papier.',
+  'The factor for the rooms alone is not the one behind the bill. Say so now.':
+    'Die Arbeitszahl nur für die Räume ist nicht die der Stromrechnung. Sagen Sie es jetzt, bevor es die erste Rechnung tut.',
+  'Call us if rooms stay cold, hot water runs out, or the backup heater runs day after day.':
+    'Rufen Sie an, wenn Räume kalt bleiben, das Warmwasser ausgeht oder der Heizstab Tag für Tag läuft.',
 };

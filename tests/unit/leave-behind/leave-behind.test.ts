@@ -43,7 +43,7 @@ describe('the document', () => {
   test.each([
     'This is an estimate, not a guarantee: about 2 in 10 homes like yours will fall outside its range.',
     'Estimate no. 12 of 25 November 2026',
-    'If electricity rises by 5 p a unit, add about £200 a year.',
+    'If electricity rises by 5 p per kWh, add about £200 a year.',
     'A cold winter, met about 1 year in 10, adds about £85.',
     'In 18 futures out of 20 the heat pump costs less, in 2 it costs more.',
     'Your own price: Day and night from October',

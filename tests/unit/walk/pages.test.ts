@@ -2,10 +2,10 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { EstimateSummary } from '../../../src/desk/contract.ts';
 import { reckonLifetime } from '../../../src/model/lifetime/reckon-lifetime.ts';
+import type { Household } from '../../../src/model/shapes/household.ts';
 import { reference } from '../../../src/reference/index.ts';
 import type { WalkInput } from '../../../src/screens/walk/page.ts';
 import { walkPages } from '../../../src/screens/walk/pages.ts';
-import { sayTold } from '../../../src/words/say-told.ts';
 import { typed } from '../appraisal/make-household.ts';
 import { larchRise, larchRiseHousehold, type Variant } from '../leave-behind/larch-rise.ts';
 
@@ -49,30 +49,33 @@ function walk(variant: Variant = {}, more: Partial<WalkInput> = {}) {
 const page = (pages: ReturnType<typeof walk>, name: string) => pages.find((one) => one.name === name)!;
 
 describe('the pages in their order', () => {
-  test('eight pages, one idea each, and the years to come once price and grant are known', () => {
-    expect(walk().map(({ name }) => name)).toEqual([
-      'home',
-      'heat',
-      'source',
-      'cost',
-      'sure',
-      'change',
-      'watch',
-      'next',
-    ]);
+  test('six pages, one question each', () => {
+    expect(walk().map(({ name }) => name)).toEqual(['home', 'cost', 'source', 'change', 'living', 'next']);
   });
 
   test.each([
     ['home', 'Larch Rise: heating and hot water cost about £1,610 a year today.'],
-    ['heat', 'Your home needs about 13,900 kWh of heat in a typical year.'],
-    ['source', 'For every kWh of electricity you buy, the ground adds about 2.4 of heat.'],
     ['cost', 'Your heating and hot water would cost about £1,190 a year. Today they cost about £1,610.'],
-    ['sure', 'In 18 futures out of 20 the heat pump costs less, in 2 it costs more.'],
+    ['source', 'For every kWh of electricity you buy, the ground adds about 2.4 of heat.'],
     ['change', 'If electricity costs 5 p more per kWh, the year costs about £200 more.'],
-    ['watch', 'Read the meter on the first of each month, and call us if it runs high.'],
-    ['next', 'Nothing is promised yet. If you agree, we put these figures in writing.'],
+    ['living', 'Living with it: steady warmth, and one look at the meter each month.'],
+    ['next', 'If you agree, we put this in writing: about £1,190 a year.'],
   ])('%s says: %s', (name, sentence) => {
     expect(page(walk(), name).sentence).toBe(sentence);
+  });
+
+  test.each([
+    ['home', 'Any heating must give it about 13,900 kWh of heat, 2,300 of it for hot water.'],
+    ['home', 'Does that sound like your bills?'],
+    ['cost', 'In 18 futures out of 20 the heat pump costs less, in 2 it costs more.'],
+    ['change', 'You choose your tariff'],
+    ['next', 'This is an estimate, not a guarantee: about 2 in 10 homes like yours will fall outside its range.'],
+  ])('%s says in passing: %s', (name, sentence) => {
+    expect(page(walk(), name).say).toContain(sentence);
+  });
+
+  test('no page is without a picture', () => {
+    for (const { picture, name } of walk()) expect(picture.kind, name).not.toBe('none');
   });
 
   test('the household’s name stands on every page', () => {
@@ -103,7 +106,7 @@ describe('a heat pump that costs more', () => {
   test('is said as plainly', () => {
     expect(page(dearer, 'cost').say).toContain('That is about £650 a year more.');
     expect(page(dearer, 'cost').sentence).toContain('£2,260 a year. Today they cost about £1,610.');
-    expect(page(dearer, 'sure').sentence).toBe('In all 20 futures out of 20 the heat pump costs more.');
+    expect(page(dearer, 'cost').say).toContain('In all 20 futures out of 20 the heat pump costs more.');
   });
   test('and the installer is told not to hurry on', () => {
     expect(page(dearer, 'cost').notes[0]).toMatch(/costs more/);
@@ -114,7 +117,7 @@ describe('what is missing is left out honestly', () => {
   test('no present heating: the first page says that there are no bills, the cost page names another', () => {
     const pages = walk({ withoutPresent: true, withoutRecord: true });
     expect(page(pages, 'home').sentence).toContain('we have no bills of yours yet');
-    expect(page(pages, 'home').picture.kind).toBe('none');
+    expect(page(pages, 'home').picture).toMatchObject({ kind: 'months', parts: { what: 'heat' } });
     expect(page(pages, 'cost').sentence).not.toContain('Today');
     expect(page(pages, 'cost').sentence).toContain('With an oil boiler it would be about £1,480.');
   });
@@ -126,13 +129,10 @@ describe('what is missing is left out honestly', () => {
     expect(page(pages, 'home').say).toContain('Nothing is known of this home yet');
     expect(page(pages, 'cost').sentence).not.toContain('Today');
   });
-  test('no record: the heat is said to come from the home', () => {
-    expect(page(walk({ withoutRecord: true }), 'heat').say).toContain('not from bills');
-  });
-  test('nothing to compare with: the page on sureness claims nothing', () => {
+  test('nothing to compare with: no futures are counted', () => {
     const appraisal = { ...larchRise(), systems: larchRise().systems.slice(0, 1), versus: [] };
     const pages = walk({}, { appraisal });
-    expect(page(pages, 'sure').picture.kind).toBe('none');
+    expect(page(pages, 'cost').picture).toEqual({ kind: 'cost', versus: null });
     expect(page(pages, 'cost').sentence).toBe('Your heating and hot water would cost about £1,190 a year.');
   });
   test('no change could be reckoned', () => {
@@ -140,55 +140,45 @@ describe('what is missing is left out honestly', () => {
   });
 });
 
-describe('what the next years may bring', () => {
-  const purchase = { heatPumpGBP: typed(15_000), grantGBP: typed(7500), replacementGBP: typed(3000) };
-  const bought = walk({}, { household: { ...larchRiseHousehold(), purchase } });
-  test('with a purchase the page speaks of paying it back', () => {
-    expect(page(bought, 'years').sentence).toMatch(/^The heat pump costs more to put in\. After about \d+ years/);
-    expect(page(bought, 'years').workings.map(({ title }) => sayTold(title))).toEqual([
-      expect.stringMatching(/^Saved over the years/),
-      'Paid in all with the heat pump',
-      'Paid in all with the other',
-      expect.stringMatching(/^Years until the purchase/),
-      expect.stringMatching(/^Years until it/),
-      'Instalment a month',
-      'Instalment and running together, by the month',
-      expect.stringMatching(/^Worth today/),
-      'What money later is worth',
-    ]);
+describe('what comes next', () => {
+  const steps = (purchase: Household['purchase']) => {
+    const { picture } = page(walk({}, { household: { ...larchRiseHousehold(), purchase } }), 'next');
+    if (picture.kind !== 'next') throw new Error('steps are expected');
+    return picture;
+  };
+  const bought = steps({ heatPumpGBP: typed(15_000), grantGBP: typed(7500), replacementGBP: typed(3000) });
+  test('price, grant and payback once they are typed, with the years beside them', () => {
+    expect(bought.steps[0]).toBe(
+      'Installation price £15,000, less the grant of £7,500: you pay £7,500. The grant is not certain.',
+    );
+    expect(bought.steps[1]).toMatch(
+      /^The heat pump costs more to put in\. After about \d+ years .* Nobody knows the prices/,
+    );
+    expect(bought.years).not.toBeNull();
   });
   test.each([
-    ['nothing', {}],
-    ['no grant', { heatPumpGBP: typed(15_000) }],
-    ['no price', { grantGBP: typed(7500) }],
-  ])('with %s typed they are no page', (_, purchase) => {
-    const pages = walk({}, { household: { ...larchRiseHousehold(), purchase } });
-    expect(pages.map(({ name }) => name)).not.toContain('years');
+    ['no price', { grantGBP: typed(7500) }, 'We send you a quotation'],
+    ['no grant', { heatPumpGBP: typed(15_000) }, 'Installation price £15,000. We tell you which grant'],
+  ])('with %s nothing is said of payback', (_, purchase, first) => {
+    const { steps: said, years } = steps(purchase);
+    expect(said[0]).toContain(first);
+    expect(said.join(' ')).not.toMatch(/paid that back|Over \d+ years/);
+    expect(years).toBeNull();
   });
-  test('payback with its range and the instalment stand on it; it is no advice', () => {
-    const { say } = page(bought, 'years');
-    expect(say).toMatch(/for 8 in 10 homes like yours\..*not advice\. Nobody knows the prices/);
-    expect(say).toMatch(/It could be \d+ years/);
-    // 15,000 less 7,500 over 120 months.
-    expect(say).toContain(
-      'In instalments over 10 years, without interest, it is £63 a month; with running it £160, against £130 for',
-    );
-  });
-  test('nothing to compare with: the page is left out', () => {
-    const appraisal = { ...larchRise(), systems: larchRise().systems.slice(0, 1), versus: [] };
-    expect(walk({}, { appraisal }).map(({ name }) => name)).not.toContain('years');
+  test('it ends with whom to ask', () => {
+    expect(bought.steps.at(-1)).toBe('Questions? Ask Hill Heating, 01234 567 890.');
   });
 });
 
 test('the last page names the written estimate once it is kept', () => {
   const next = page(walk({}, { estimates: [estimate] }), 'next');
-  expect(next.sentence).toBe('We have put it in writing: about £1,190 a year, promise 12 of 25 November 2026.');
+  expect(next.sentence).toBe('It is in writing: about £1,190 a year, estimate no. 12 of 25 November 2026.');
   expect(next.say).toContain('between £1,050 and £1,400');
 });
 
-test('the watch page calls at the level that the paper and the letter have', () => {
-  const { picture } = page(walk(), 'watch');
-  if (picture.kind !== 'watch') throw new Error('a table is expected');
+test('the page on living with it calls at the level that the paper and the letter have', () => {
+  const { picture } = page(walk(), 'living');
+  if (picture.kind !== 'living') throw new Error('a table is expected');
   expect(picture.rows.map(({ month }) => month)).toEqual([
     'October',
     'November',

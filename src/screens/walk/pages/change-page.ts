@@ -16,11 +16,13 @@ export function changePage({ household, appraisal, changes }: WalkInput): WalkPa
     sentence: largest
       ? changeSentence(largest.code, largest.pence)
       : say('We cannot say yet what would change your cost.'),
-    say: say('The price and the winter nobody can choose. The rooms, the hot water and the settings are yours.'),
+    say: say(
+      'You choose your tariff, how warm the rooms are, the hot water and the settings. The winter nobody can choose.',
+    ),
     foot: say('{name} · each change by itself, all else as it is', { name: household.name }),
     picture: largest ? { kind: 'changes', changes: ordered } : { kind: 'none' },
     knobs: ['flow', 'room', 'water', 'electricity', 'winter'],
     workings: [changesWorking(pump.cost, changeRows(ordered))],
-    notes: [say('Move a slider while they watch, then take it back. Leave the reckoning as it was found.')],
+    notes: [say('Move a slider while they watch, then reset it.')],
   };
 }

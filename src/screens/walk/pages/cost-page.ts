@@ -14,6 +14,7 @@ import { spokenPounds } from '../../../words/numbers.ts';
 import { datesInShort } from '../../../words/prices.ts';
 import { say } from '../../../words/say.ts';
 import { inWords, sayTold } from '../../../words/say-told.ts';
+import { dotsSentence, driversSentence, futuresSentence } from '../../../words/sure.ts';
 import { leftOutSentence, systemInSentence } from '../../../words/systems.ts';
 import { costWorking } from '../../shared/name-working.ts';
 import type { WalkInput, WalkPage } from '../page.ts';
@@ -46,17 +47,16 @@ export function costPage({ household, appraisal, changed }: WalkInput): WalkPage
             })
         : '',
       rangeSentence(pump),
-      designSentence(pump),
       byMonth,
-      yearToYearSentence(pump),
+      versus ? futuresSentence(versus.twenty) : '',
     ]
       .filter(Boolean)
       .join(' '),
-    foot: say('{name} · {prices} · the dot is the sum with the figures given', {
+    foot: say('{name} · {prices} · kWh is the unit on your bill', {
       name: household.name,
       prices: datesInShort(electricity),
     }),
-    picture: { kind: 'spread' },
+    picture: { kind: 'cost', versus: versus ?? null },
     knobs: ['flow', 'room', 'water', 'electricity', 'winter'],
     workings: [
       ...[pump, ...(beside ? [beside] : []), ...appraisal.systems.filter((one) => one !== pump && one !== beside)].map(
@@ -70,7 +70,7 @@ export function costPage({ household, appraisal, changed }: WalkInput): WalkPage
     ],
     notes: [
       ...(side === 'more'
-        ? [say('It costs more to run here. Say it plainly; do not move on until they have heard it.')]
+        ? [say('It costs more to run here. Say it plainly, and do not move on until they have heard it.')]
         : []),
       ...(electricity.staleDays
         ? [
@@ -79,8 +79,15 @@ export function costPage({ household, appraisal, changed }: WalkInput): WalkPage
             }),
           ]
         : []),
-      ...[gasStandingSentence(appraisal, household), leftOutSentence(appraisal)].filter(Boolean),
-      say('Standing charges and yearly service are in these figures; the price of putting it in is not.'),
+      ...[
+        designSentence(pump),
+        yearToYearSentence(pump),
+        ...(versus ? [dotsSentence(), driversSentence(appraisal.drivers)] : []),
+        gasStandingSentence(appraisal, household),
+        leftOutSentence(appraisal),
+      ].filter(Boolean),
+      say('Standing charges and yearly service are in these figures. The installation price is not.'),
+      say('Ask: how would you put that to somebody who was not here? It shows whether the page was clear.'),
     ],
   };
 }

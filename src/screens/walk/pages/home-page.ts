@@ -1,8 +1,10 @@
-import { costParts } from '../../../charts/month-parts/series.ts';
+import { costParts, heatParts } from '../../../charts/month-parts/series.ts';
 import { addDays } from '../../../model/calendar/civil.ts';
 import { findSideBySide } from '../../../model/comparison/beside.ts';
-import { costByMonth } from '../../../words/explained/months.ts';
-import { longDate, poundsRange, spokenKWh, spokenPounds } from '../../../words/numbers.ts';
+import type { Appraisal } from '../../../model/shapes/appraisal.ts';
+import { costByMonth, heatByMonth } from '../../../words/explained/months.ts';
+import { rangedWorking } from '../../../words/explained/ranged.ts';
+import { longDate, poundsRange, spokenCount, spokenKWh, spokenPounds } from '../../../words/numbers.ts';
 import { say } from '../../../words/say.ts';
 import { inWords } from '../../../words/say-told.ts';
 import { systemInSentence } from '../../../words/systems.ts';
@@ -15,6 +17,22 @@ function findRecord({ series, appraisal }: WalkInput) {
   return series.find((one) => one.id === behind) ?? null;
 }
 
+/** What the home needs, whatever makes it. */
+function heatSentence({ appraisal }: WalkInput): string {
+  const { total, water } = appraisal.demand;
+  return say('Any heating must give it about {heat} of heat, {water} of it for hot water.', {
+    heat: spokenKWh(total.value),
+    water: spokenCount(water.value),
+  });
+}
+
+const heatWorkings = ({ demand }: Appraisal) => [
+  rangedWorking(demand.total),
+  demand.space.working,
+  demand.water.working,
+  heatByMonth(demand),
+];
+
 export function homePage(input: WalkInput): WalkPage {
   const { household, appraisal } = input;
   const { present, hasRecord } = findSideBySide(appraisal);
@@ -26,14 +44,12 @@ export function homePage(input: WalkInput): WalkPage {
       sentence: say('{name}: we have no bills of yours yet, so we start from the home itself.', {
         name: household.name,
       }),
-      say: say(
-        'Its size, age and place tell us roughly how much heat it needs. Your own bills would make the answer surer.',
-      ),
+      say: `${heatSentence(input)} ${say('Your own bills would make that more certain. Do you have a year of them?')}`,
       foot,
-      picture: { kind: 'none' },
+      picture: { kind: 'months', parts: heatParts(appraisal) },
       knobs: [],
-      workings: [appraisal.demand.total.working],
-      notes: [say('Ask for a year of bills or meter readings before any figure is promised.')],
+      workings: heatWorkings(appraisal),
+      notes: [say('Ask for a year of bills or meter readings before any figure goes into writing.')],
     };
   }
   const cost = spokenPounds(present.cost.value);
@@ -47,33 +63,36 @@ export function homePage(input: WalkInput): WalkPage {
           name: household.name,
           cost,
         }),
-    say: hasRecord
-      ? [
-          say('That is for {bought} a year through {now}, in a typical winter.', {
-            bought: spokenKWh(present.bought.value),
-            now,
-          }),
-          record
-            ? say('It comes from your own records of {from} to {to}.', {
-                from: longDate(record.from),
-                to: longDate(addDays(record.to, -1)),
-              })
-            : say('It comes from your own records.'),
-        ].join(' ')
-      : [
-          known
-            ? say('That is worked out from the home itself.')
-            : say('Nothing is known of this home yet, so a typical one stands in.'),
-          say('It could be {range}. Your own bills would make it surer.', {
+    say: [
+      hasRecord
+        ? record
+          ? say('It comes from your own records of {from} to {to}.', {
+              from: longDate(record.from),
+              to: longDate(addDays(record.to, -1)),
+            })
+          : say('It comes from your own records.')
+        : say('It could be {range}. Your own bills would make that more certain.', {
             range: poundsRange(present.cost.low, present.cost.high),
           }),
-        ].join(' '),
+      hasRecord
+        ? say('In a typical year that is {bought} through {now}.', { bought: spokenKWh(present.bought.value), now })
+        : known
+          ? say('That is worked out from the home itself.')
+          : say('Nothing is known of this home yet, so a typical one is used instead.'),
+      heatSentence(input),
+      hasRecord ? say('Does that sound like your bills?') : say('What do your bills say?'),
+    ].join(' '),
     foot,
     picture: { kind: 'months', parts: costParts(present) },
     knobs: [],
-    workings: [costWorking(present), costByMonth(present, inWords('Cost of each month')), present.bought.working],
+    workings: [
+      costWorking(present),
+      costByMonth(present, inWords('Cost of each month')),
+      present.bought.working,
+      ...heatWorkings(appraisal),
+    ],
     notes: hasRecord
-      ? [say('Ask: does that sound like your bills? If not, stop here and look at them together.')]
-      : [say('No record was given. Ask for a year of bills or readings before any figure is promised.')],
+      ? [say('If it does not sound like their bills, stop here and look at them together.')]
+      : [say('Ask for a year of bills or meter readings before any figure goes into writing.')],
   };
 }

@@ -23,7 +23,7 @@ export function sourcePage({ household, appraisal }: WalkInput): WalkPage {
     name: 'source',
     sentence: addsSentence(machine),
     say: `${unitsSentence(unitsSeries(appraisal))} ${counted}`,
-    foot: say('{name} · factor {factor} for heat and hot water together, pumps included', {
+    foot: say('{name} · seasonal factor {factor} for heat and hot water, pumps included', {
       name: household.name,
       factor: factor(whole.value),
     }),
@@ -41,7 +41,7 @@ export function sourcePage({ household, appraisal }: WalkInput): WalkPage {
     notes: [
       `${fieldSentence(machine)} ${designedSentence(machine)}`.trim(),
       shareSentence(machine),
-      say('A factor for the rooms alone is not the household’s factor. Say so now, before the first bill does.'),
+      say('The factor for the rooms alone is not the one behind the bill. Say so now.'),
     ],
   };
 }

@@ -1,0 +1,51 @@
+import { describe, expect, test } from 'vitest';
+import { groundAtHome, radiatorShare, waterAtHome } from '../../../src/model/at-home.ts';
+import { tankSentence } from '../../../src/words/at-home.ts';
+import { typed } from '../appraisal/make-household.ts';
+import { larchRise, larchRiseHousehold } from '../leave-behind/larch-rise.ts';
+
+const household = larchRiseHousehold();
+
+describe('hot water of a full tank', () => {
+  // 200 l from 10 to 50 °C are 9.3 kWh; 200 × 40 / 30 = 267 litres at 40 °C.
+  test.each([
+    [6, 93],
+    [3, 186],
+    [8, 70],
+  ])('a machine of %d kW heats it in %d minutes', (kW, minutes) => {
+    const water = waterAtHome({ ...household, hotWater: {}, heat: { heatLossKW: typed(kW) } });
+    expect(water.reheatMinutes).toBeCloseTo(minutes, 0);
+    expect(water.mixedLitres).toBeCloseTo(267, 0);
+  });
+  test('is said, the usual tank as a usual one', () => {
+    const water = waterAtHome({ ...household, hotWater: {}, heat: { heatLossKW: typed(6) } });
+    expect(tankSentence(water)).toBe(
+      'A usual tank of 200 litres at 50 °C gives up to 260 litres for showers. From cold it takes about 95 minutes to heat.',
+    );
+    const own = waterAtHome({ ...household, hotWater: { cylinderLitres: typed(250), hotC: typed(55) }, heat: {} });
+    expect(tankSentence(own)).toBe('A tank of 250 litres at 55 °C gives up to 370 litres for showers.');
+  });
+});
+
+// Rated at 50 K above rooms of 20 °C, exponent 1.3, 5 K between flow and return.
+test.each([
+  [35, 0.165],
+  [40, 0.26],
+  [45, 0.35],
+  [50, 0.46],
+  [55, 0.57],
+])('at %d °C a radiator gives %d of its label', (flowC, share) => {
+  expect(radiatorShare(flowC, 20)).toBeCloseTo(share, 2);
+});
+
+test('a borehole for 8 kW at a factor of 4', () => {
+  const appraisal = larchRise();
+  const machine = { ...appraisal.machine, space: { ...appraisal.machine.space, value: 4 } };
+  const yields = { boreWPerM: [20, 60], trenchWPerM2: [10, 40] } as const;
+  const home = { ...household, heat: { heatLossKW: typed(8) } };
+  const ground = groundAtHome(home, { ...appraisal, machine }, yields)!;
+  expect(ground.groundKW).toBeCloseTo(6, 9);
+  expect(ground.boreM.map(Math.round)).toEqual([100, 300]);
+  expect(ground.trenchM2.map(Math.round)).toEqual([150, 600]);
+  expect(groundAtHome({ ...home, heat: {} }, appraisal, yields)).toBeNull();
+});
