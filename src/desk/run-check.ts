@@ -114,7 +114,7 @@ function findingsOf(
   const registers = registersOf(series).filter(({ from, to }) => from >= since && to <= bill.to);
   const found = findInReadings({
     readings: looked,
-    prices: { pencePerKWh, ...(tariff ? { versions: tariff.versions } : {}) },
+    prices: { pencePerKWh, ...(tariff ? { versions: tariff.versions, zone: household.zone } : {}) },
     ...(outdoor ? { outdoor } : {}),
     ...(periods ? { periods } : {}),
     ...(registers.length > 0 ? { registers } : {}),

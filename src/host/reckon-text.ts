@@ -81,18 +81,7 @@ import { say } from '../words/say.ts';
 import { sayTold } from '../words/say-told.ts';
 import { plantCauseText, siteRemarkSentence, siteSummary } from '../words/site-readings.ts';
 import { carrierName, leftOutSentence, systemName } from '../words/systems.ts';
-import {
-  askedSentences,
-  bestOfEachSentence,
-  bestTariffSentence,
-  changeTariffSentence,
-  cheapestSentences,
-  leftOutTariffSentences,
-  restOfHomeSentence,
-  tariffCells,
-  tariffHeads,
-  usualHoursSentence,
-} from '../words/tariff-choice.ts';
+import { tariffCells, tariffHeadline, tariffHeads, tariffNotes } from '../words/tariff-choice.ts';
 import { inColumns } from './columns.ts';
 import type { Reckoned } from './reckon-household.ts';
 
@@ -317,16 +306,10 @@ function tariffLines(estimate: WrittenEstimate): string[] {
   const choice = tariffsOf(estimate);
   if (!choice) return [];
   return [
-    bestTariffSentence(choice),
-    changeTariffSentence(choice),
-    restOfHomeSentence(choice),
+    tariffHeadline(choice),
     ...inColumns([[...tariffHeads()], ...choice.costs.map((one) => [...tariffCells(one)])]),
-    ...cheapestSentences(choice),
-    bestOfEachSentence(choice),
-    ...askedSentences(choice),
-    usualHoursSentence(),
-    ...leftOutTariffSentences(choice),
-  ].filter((line) => line !== '');
+    ...tariffNotes(choice),
+  ];
 }
 
 export function reckonText({ whole, estimate, check, plant }: Reckoned): string {

@@ -18,7 +18,7 @@ const isSame = (first: TariffCost, second: TariffCost) =>
   second.whole.value - first.whole.value <= SAME_SHARE * Math.abs(first.whole.value);
 
 /** "Of 3 tariffs, “Night rate” costs this home least, about £2,100 a year in all." */
-export function bestTariffSentence({ costs }: Pick<TariffChoice, 'costs'>): string {
+function bestTariffSentence({ costs }: Pick<TariffChoice, 'costs'>): string {
   const [first, second] = costs;
   if (!first || !second) return '';
   const values = {
@@ -36,7 +36,7 @@ export function bestTariffSentence({ costs }: Pick<TariffChoice, 'costs'>): stri
 }
 
 /** What leaving the tariff in use would save; empty where that is the cheapest, or as good as it. */
-export function changeTariffSentence({ costs, inUse }: Pick<TariffChoice, 'costs' | 'inUse'>): string {
+function changeTariffSentence({ costs, inUse }: Pick<TariffChoice, 'costs' | 'inUse'>): string {
   const [first] = costs;
   const used = costs.find(({ tariffId }) => tariffId === inUse);
   if (!first || !used || used === first || isSame(first, used)) return '';
@@ -47,7 +47,7 @@ export function changeTariffSentence({ costs, inUse }: Pick<TariffChoice, 'costs
 }
 
 /** What “all electricity” is, and how its other use is known. */
-export function restOfHomeSentence({ rest }: Pick<TariffChoice, 'rest'>): string {
+function restOfHomeSentence({ rest }: Pick<TariffChoice, 'rest'>): string {
   const values = { kWh: spokenKWh(rest.kWh) };
   if (rest.hours === 'own')
     return say('With the heat pump it counts {kWh} of other electricity, at the hours that your meter shows.', values);
@@ -57,7 +57,7 @@ export function restOfHomeSentence({ rest }: Pick<TariffChoice, 'rest'>): string
 }
 
 /** How often the cheapest stays the cheapest, and what could make another cheaper. */
-export function cheapestSentences({ costs }: Pick<TariffChoice, 'costs'>): string[] {
+function cheapestSentences({ costs }: Pick<TariffChoice, 'costs'>): string[] {
   const [first, ...others] = costs;
   if (!first || others.length === 0) return [];
   const atNight = ({ whole, nightWaterPence = 0 }: TariffCost) => whole.value - Math.max(0, nightWaterPence);
@@ -79,7 +79,7 @@ export function cheapestSentences({ costs }: Pick<TariffChoice, 'costs'>): strin
 }
 
 /** With the tariff that suits each best, since a good tariff is no merit of the heat pump. */
-export function bestOfEachSentence({ costs }: Pick<TariffChoice, 'costs'>): string {
+function bestOfEachSentence({ costs }: Pick<TariffChoice, 'costs'>): string {
   const now = costs.flatMap(({ presentPence }) => presentPence ?? []);
   const [first] = costs;
   if (!first || now.length === 0) return '';
@@ -90,7 +90,7 @@ export function bestOfEachSentence({ costs }: Pick<TariffChoice, 'costs'>): stri
 }
 
 /** What each tariff asks of the household, and what it risks. */
-export function askedSentences({ costs }: Pick<TariffChoice, 'costs'>): string[] {
+function askedSentences({ costs }: Pick<TariffChoice, 'costs'>): string[] {
   return costs.flatMap((cost) => {
     const values = { name: tariffName(cost), amount: spokenPounds(Math.abs(cost.nightWaterPence ?? 0)) };
     const night = cost.nightWaterPence ?? 0;
@@ -116,12 +116,27 @@ const WHY: { readonly [why in TariffChoice['leftOut'][number]['why']]: string } 
     '“{name}” is left out: it charges for the highest half-hour. Only half-hourly readings of the home show that.',
   ),
 };
-export const leftOutTariffSentences = ({ leftOut }: Pick<TariffChoice, 'leftOut'>): string[] =>
+const leftOutTariffSentences = ({ leftOut }: Pick<TariffChoice, 'leftOut'>): string[] =>
   leftOut.map(({ name, why }) => say(WHY[why], { name }));
 
 /** Nothing here moves the heating by itself. */
-export const usualHoursSentence = (): string =>
+const usualHoursSentence = (): string =>
   say('The heat pump runs at its usual hours on each. What moving its hours would save is not counted.');
+
+/** What is said above the tariffs. */
+export const tariffHeadline = (choice: TariffChoice): string =>
+  [bestTariffSentence(choice), changeTariffSentence(choice)].filter((sentence) => sentence !== '').join(' ');
+
+/** What is said below them. */
+export const tariffNotes = (choice: TariffChoice): string[] =>
+  [
+    restOfHomeSentence(choice),
+    ...cheapestSentences(choice),
+    bestOfEachSentence(choice),
+    ...askedSentences(choice),
+    usualHoursSentence(),
+    ...leftOutTariffSentences(choice),
+  ].filter((sentence) => sentence !== '');
 
 /** Heads of the table of tariffs, in the order of `tariffCells`. */
 export const tariffHeads = (): readonly string[] => [

@@ -31,7 +31,9 @@ export function weekPricesSeries(version: PricedVersion, month: number): WeekPri
   if (version.series) return meanWeek(version, version.series, month);
   const counts = new Map<number, number>();
   const steps = Array.from({ length: HALVES_A_WEEK }, (_, half) => {
-    const index = bandAt(version, month, Math.floor(half / HALVES_A_DAY), (half % HALVES_A_DAY) * 30);
+    // In summer a meter that stays on winter time is an hour behind the clock on the wall.
+    const at = (half + HALVES_A_WEEK - (isHourBehind(version, month) ? 2 : 0)) % HALVES_A_WEEK;
+    const index = bandAt(version, month, Math.floor(at / HALVES_A_DAY), (at % HALVES_A_DAY) * 30);
     const band = version.bands[index];
     if (!band) return { half, pence: null, band: '' };
     counts.set(index, (counts.get(index) ?? 0) + 1);
@@ -50,6 +52,10 @@ export function weekPricesSeries(version: PricedVersion, month: number): WeekPri
     ...(version.bands.some(({ blocks }) => blocks) ? { isStepped: true } : {}),
   };
 }
+
+/** April to October: the months that are wholly or nearly in summer time in Europe. */
+const isHourBehind = ({ staysOnWinterTime }: PricedVersion, month: number): boolean =>
+  staysOnWinterTime === true && month >= 4 && month <= 10;
 
 function meanWeek(version: PricedVersion, series: PriceSeries, month: number): WeekPrices {
   const ofMonth = series.days.filter(({ date }) => monthOf(date) === month);

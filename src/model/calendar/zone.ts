@@ -11,6 +11,10 @@ export function offsetMinutes(zone: string, epochMs: number): number {
   return tzOffset(zone, new Date(epochMs));
 }
 
+/** Minutes east of UTC of the zone's winter time in the year after an instant: the least of its offsets by the quarter. */
+export const winterOffsetMinutes = (zone: string, epochMs: number): number =>
+  Math.min(...[0, 91, 182, 273].map((days) => offsetMinutes(zone, epochMs + days * MS_PER_DAY)));
+
 const startCache = new Map<string, Map<number, number>>();
 
 /** Instant (ms since 1970 UTC) at which the local day begins. */

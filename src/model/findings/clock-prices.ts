@@ -4,7 +4,7 @@ import { toCivilDate, weekdayIndex } from '../calendar/civil.ts';
 import type { TariffVersion } from '../shapes/tariff.ts';
 import { seriesPriceOn } from '../tariff/series-prices.ts';
 import { inclVat, versionOn } from '../tariff/slot-price.ts';
-import type { MeterDays } from './meter-days.ts';
+import type { MeterDays, Prices } from './meter-days.ts';
 import { bandPrices, bandsOf } from './slot-prices.ts';
 
 const SATURDAY = 5;
@@ -18,21 +18,24 @@ export const isPricedByAmount = ({ bands }: TariffVersion): boolean =>
  * or hangs on the amount. Where the prices are dated or changed in these days, each hour of the clock has its mean price
  * on weekdays and at weekends, so that a move of use is seen and no move of prices.
  */
-export function clockPrices(days: MeterDays, versions: readonly TariffVersion[]): Float64Array | null {
+export function clockPrices(
+  days: MeterDays,
+  { versions = [], zone }: Pick<Prices, 'versions' | 'zone'>,
+): Float64Array | null {
   if (versions.length === 0 || days.count === 0) return null;
   const ofDay = Array.from(days.dayNumber, (day) => versionOn({ versions }, toCivilDate(day)));
   const used = [...new Set(ofDay)];
   if (used.some(isPricedByAmount)) return null;
-  const inForce = pricesInForce(days, ofDay);
+  const inForce = pricesInForce(days, ofDay, zone);
   const prices = used.length > 1 || used[0]!.series ? meanByClock(days, inForce) : inForce;
   return prices.every((price) => price === prices[0]) ? null : prices;
 }
 
-function pricesInForce(days: MeterDays, ofDay: readonly TariffVersion[]): Float64Array {
+function pricesInForce(days: MeterDays, ofDay: readonly TariffVersion[], zone?: string): Float64Array {
   const { perDay, dayNumber } = days;
   const prices = new Float64Array(days.kWh.length);
   for (const version of new Set(ofDay)) {
-    const bands = bandsOf(days, version);
+    const bands = bandsOf(days, version, zone);
     const ofBand = bandPrices(version);
     for (let i = 0; i < prices.length; i++) {
       const day = Math.floor(i / perDay);

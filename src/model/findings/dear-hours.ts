@@ -14,8 +14,8 @@ const LEAST_SHARE = 0.05;
  * since a longer run of the heating spreads its units over other hours. Units [kWh] are zero: no more
  * is used, it only costs more.
  */
-export function findDearHours(days: MeterDays, { versions = [] }: Prices): Finding[] {
-  const prices = clockPrices(days, versions);
+export function findDearHours(days: MeterDays, own: Prices): Finding[] {
+  const prices = clockPrices(days, own);
   if (!prices) return [];
   const used = Array.from({ length: days.count }, (_, day) => day).filter((day) => days.dayKWh[day]! > 0);
   // Pence a day over the plain mean price: unlike the price itself they follow a straight line with the cold.

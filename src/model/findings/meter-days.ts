@@ -35,6 +35,8 @@ export interface Prices {
   readonly pencePerKWh: number;
   /** Of the household's own tariff. */
   readonly versions?: readonly TariffVersion[];
+  /** Of the home's clock, for a meter that stays on winter time. */
+  readonly zone?: string;
 }
 
 /**

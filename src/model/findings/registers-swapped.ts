@@ -15,7 +15,7 @@ const MOST_SWAPPED = 0.12;
 export function findRegistersSwapped(
   registers: readonly TwoRegisters[],
   days: MeterDays,
-  { versions = [] }: Prices,
+  { versions = [], zone }: Prices,
 ): Finding[] {
   if (versions.length === 0) return [];
   return registers.flatMap((bill): Finding[] => {
@@ -23,7 +23,7 @@ export function findRegistersSwapped(
     if (version.bands.length !== 2 || version.series || version.bands.some(({ blocks }) => blocks)) return [];
     const prices = bandPrices(version);
     const dear = prices[0]! > prices[1]! ? 0 : 1;
-    const bands = bandsOf(days, version);
+    const bands = bandsOf(days, version, zone);
     const read = readRegisters(days, bands, dear, bill);
     const total = bill.dearKWh + bill.cheapKWh;
     if (!read || !(total > 0)) return [];

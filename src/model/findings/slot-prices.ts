@@ -1,30 +1,44 @@
 /** Price and band of every reading of a meter's days. */
-import { toCivilDate } from '../calendar/civil.ts';
+import { monthOf, toCivilDate } from '../calendar/civil.ts';
+import { offsetMinutes, startOfDay, winterOffsetMinutes } from '../calendar/zone.ts';
 import type { TariffVersion } from '../shapes/tariff.ts';
-import { bandAt, dayKindOn } from '../tariff/band-times.ts';
+import { bandAt, dayKindOn, MINUTES_PER_DAY } from '../tariff/band-times.ts';
 import { inclVat } from '../tariff/slot-price.ts';
 import type { MeterDays } from './meter-days.ts';
 
 /**
  * Band of each reading, by its beginning on the clock and the kind of its day, bank holidays as the version keeps them;
- * −1 where the tariff has no price.
+ * −1 where the tariff has no price. A version whose meter stays on winter time is read by that, if the zone is known.
  */
-export function bandsOf(days: MeterDays, version: TariffVersion): Int8Array {
+export function bandsOf(days: MeterDays, version: TariffVersion, zone?: string): Int8Array {
   const bands = new Int8Array(days.kWh.length);
   const known = new Map<number, Int8Array>();
   for (let day = 0; day < days.count; day++) {
     const number = days.dayNumber[day]!;
     const month = Number(toCivilDate(number).slice(5, 7));
     const kind = dayKindOn(version, number);
-    const key = month * 8 + kind;
+    const ahead = zone !== undefined && version.staysOnWinterTime ? summerMinutes(zone, number) : 0;
+    const key = (month * 8 + kind) * 8 + (ahead > 0 ? dayKindOn(version, number - 1) : kind) + ahead * 1024;
     let ofDay = known.get(key);
     if (!ofDay) {
-      ofDay = Int8Array.from({ length: days.perDay }, (_, i) => bandAt(version, month, kind, i * days.hours * 60));
+      ofDay = Int8Array.from({ length: days.perDay }, (_, i) => {
+        const minute = i * days.hours * 60 - ahead;
+        // In the first hour of a summer day the meter is still on the day before.
+        return minute >= 0
+          ? bandAt(version, month, kind, minute)
+          : bandAt(version, monthOf(toCivilDate(number - 1)), dayKindOn(version, number - 1), MINUTES_PER_DAY + minute);
+      });
       known.set(key, ofDay);
     }
     bands.set(ofDay, day * days.perDay);
   }
   return bands;
+}
+
+/** By how many minutes the clock on the wall is ahead of winter time at noon of a day. */
+function summerMinutes(zone: string, dayNumber: number): number {
+  const noon = startOfDay(zone, dayNumber) + 12 * 3_600_000;
+  return offsetMinutes(zone, noon) - winterOffsetMinutes(zone, noon);
 }
 
 /** Prices of the bands, VAT included, p/kWh. */

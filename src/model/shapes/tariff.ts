@@ -77,6 +77,8 @@ export const TariffVersion = z.object({
   series: PriceSeries.optional(),
   /** Whose bank holidays are days of their own kind; absent, a bank holiday is the weekday that it falls on. */
   bankHolidays: z.enum(BANK_HOLIDAY_DIVISIONS).optional(),
+  /** The clock of its meter is never put forward: in summer its times come an hour later than on the wall. */
+  staysOnWinterTime: z.boolean().optional(),
   demand: DemandCharge.optional(),
   /** Paid for what is sent back to the grid. No VAT is charged on it. */
   exportPencePerKWh: z.number().min(-200).max(500).optional(),

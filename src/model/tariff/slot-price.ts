@@ -1,7 +1,7 @@
 /** The price of every half-hour of a year, from one version of a tariff. */
 import { isBankHoliday } from '../calendar/bank-holidays.ts';
 import { toDayNumber } from '../calendar/civil.ts';
-import type { YearSlots } from '../calendar/zone.ts';
+import { offsetMinutes, startOfDay, winterOffsetMinutes, type YearSlots } from '../calendar/zone.ts';
 import type { CivilDate } from '../shapes/dates.ts';
 import type { PricedVersion } from '../shapes/tariff.ts';
 import { withoutVat, withVat } from '../units/money.ts';
@@ -87,12 +87,26 @@ function sortSlots(version: PricedVersion, slots: YearSlots): Uint8Array {
     table[i] = band;
   }
   const kindOfDay = kindsOfDays(version, slots);
-  const { month, day, minute } = slots;
+  const { month, day, minute } = version.staysOnWinterTime ? onWinterTime(slots) : slots;
   for (let slot = 0; slot < slots.count; slot++) {
     const half = (minute[slot]! / 30) | 0;
     bucketOfSlot[slot] = table[(month[slot]! * kinds + kindOfDay[day[slot]!]!) * SLOTS_PER_DAY + half]!;
   }
   return bucketOfSlot;
+}
+
+/** The half-hours as a clock reads them that is never put forward; after the last midnight it reads the last day again. */
+function onWinterTime(slots: YearSlots): Pick<YearSlots, 'month' | 'day' | 'minute'> {
+  const first = startOfDay(slots.zone, toDayNumber(`${slots.year}-01-01`));
+  const behind = (offsetMinutes(slots.zone, first) - winterOffsetMinutes(slots.zone, first)) / 30;
+  const days = slots.dayStart.length - 1;
+  const at = (slot: number) => Math.max(0, slot - behind);
+  const day = Uint16Array.from({ length: slots.count }, (_, slot) => Math.min(days - 1, Math.floor(at(slot) / 48)));
+  return {
+    day,
+    month: Uint8Array.from(day, (one) => slots.month[slots.dayStart[one]!]!),
+    minute: Uint16Array.from(day, (_, slot) => (at(slot) % 48) * 30),
+  };
 }
 
 function kindsOfDays({ bankHolidays }: PricedVersion, { year, dayStart, weekday }: YearSlots): Uint8Array {

@@ -5,19 +5,7 @@ import { SpreadPicture } from '../../charts/spread/picture.tsx';
 import { compareTariffs } from '../../model/choices/compare-tariffs.ts';
 import { referenceOf } from '../../reference/index.ts';
 import { say } from '../../words/say.ts';
-import {
-  askedSentences,
-  bestOfEachSentence,
-  bestTariffSentence,
-  changeTariffSentence,
-  cheapestSentences,
-  leftOutTariffSentences,
-  restOfHomeSentence,
-  tariffCells,
-  tariffHeads,
-  tariffName,
-  usualHoursSentence,
-} from '../../words/tariff-choice.ts';
+import { tariffCells, tariffHeadline, tariffHeads, tariffName, tariffNotes } from '../../words/tariff-choice.ts';
 import { useHousehold } from '../household-context.tsx';
 import { HowWeKnow } from '../shared/how-we-know.tsx';
 
@@ -39,21 +27,13 @@ export function TariffChoiceFigure() {
     grade: cost.whole.grade,
     cost: { low: cost.whole.low, middle: cost.whole.value, high: cost.whole.high },
   }));
-  const below = [
-    restOfHomeSentence(choice),
-    ...cheapestSentences(choice),
-    bestOfEachSentence(choice),
-    ...askedSentences(choice),
-    usualHoursSentence(),
-    ...leftOutTariffSentences(choice),
-  ].filter((sentence) => sentence !== '');
   const columns = tariffHeads().map((head, i) => (i === 0 ? { name: head } : { name: head, number: true }));
   return (
     <section aria-busy={shown !== household}>
       <h3>{name}</h3>
       <ChartFigure
         name={name}
-        sentence={[bestTariffSentence(choice), changeTariffSentence(choice)].filter(Boolean).join(' ')}
+        sentence={tariffHeadline(choice)}
         picture={<SpreadPicture rows={rows} size="desk" height={80 + 56 * rows.length} />}
         table={{
           caption: say('All electricity of the home in a year, heat pump included, on each tariff.'),
@@ -61,7 +41,7 @@ export function TariffChoiceFigure() {
           rows: costs.map((cost) => ({ cells: [...tariffCells(cost)], ours: cost.tariffId === inUse })),
         }}
         known={<HowWeKnow find={() => costs.map(({ whole }) => whole.working)} about={name} plain />}
-        note={below.join(' ')}
+        note={tariffNotes(choice).join(' ')}
       />
     </section>
   );

@@ -42,6 +42,7 @@ export interface VersionDraft {
   readonly standingBy?: 'month' | undefined;
   readonly standingPoundsPerMonth?: number | undefined;
   readonly bankHolidays?: TariffVersion['bankHolidays'];
+  readonly staysOnWinterTime?: TariffVersion['staysOnWinterTime'];
   readonly exportPencePerKWh?: number | undefined;
   readonly demandPencePerKW?: number | undefined;
   readonly agreedKW?: number | undefined;
@@ -61,9 +62,12 @@ export interface TariffDraft {
   readonly versions: readonly VersionDraft[];
 }
 
-export type TariffPattern = 'flat' | 'two-rate' | 'bands';
+export type TariffPattern = 'flat' | 'two-rate' | 'ten-hours' | 'bands';
 
 export const NIGHT: WindowDraft = { from: '00:30', to: '07:30', days: [], months: [] };
+
+/** Times that differ from place to place, and so are asked. */
+const ASKED: WindowDraft = { from: '', to: '', days: [], months: [] };
 
 /** The bands that a pattern begins with, keeping the prices already typed. */
 export function bandsOf(pattern: TariffPattern, before: readonly BandDraft[] = []): readonly BandDraft[] {
@@ -78,6 +82,12 @@ export function bandsOf(pattern: TariffPattern, before: readonly BandDraft[] = [
       { name: say('night'), pencePerKWh: price(1), windows: [NIGHT] },
     ];
   }
+  if (pattern === 'ten-hours') {
+    return [
+      { name: say('other hours'), pencePerKWh: price(0), windows: null },
+      { name: say('heating hours'), pencePerKWh: price(1), windows: [ASKED, ASKED, ASKED] },
+    ];
+  }
   return [
     { name: say('day'), pencePerKWh: price(0), windows: null },
     { name: say('night'), pencePerKWh: price(1), windows: [NIGHT] },
@@ -88,7 +98,9 @@ export function bandsOf(pattern: TariffPattern, before: readonly BandDraft[] = [
 export function patternOf(version: VersionDraft): TariffPattern {
   if (version.bands.length === 1) return 'flat';
   const timed = version.bands.filter((band) => band.windows !== null);
-  return version.bands.length === 2 && timed.length === 1 && timed[0]!.windows!.length === 1 ? 'two-rate' : 'bands';
+  if (version.bands.length !== 2 || timed.length !== 1) return 'bands';
+  const times = timed[0]!.windows!.length;
+  return times === 1 ? 'two-rate' : times === 3 ? 'ten-hours' : 'bands';
 }
 
 export function newDraft(fuel: Tariff['fuel'], today: CivilDate, vatRate: number): TariffDraft {
@@ -113,6 +125,7 @@ export function draftOf(tariff: Tariff): TariffDraft {
       standingBy: version.standingPencePerMonth ? 'month' : undefined,
       standingPoundsPerMonth: version.standingPencePerMonth ? version.standingPencePerMonth / 100 : undefined,
       bankHolidays: version.bankHolidays,
+      staysOnWinterTime: version.staysOnWinterTime,
       exportPencePerKWh: version.exportPencePerKWh,
       demandPencePerKW: version.demand?.pencePerKWPerMonth,
       agreedKW: version.demand?.agreedKW,
@@ -185,7 +198,7 @@ function finishBlocks({ name, blocks }: BandDraft, missing: string[]): Pick<Tari
 }
 
 function finishExtras(version: VersionDraft, missing: string[]) {
-  const { bankHolidays, exportPencePerKWh, demandPencePerKW, agreedKW, series } = version;
+  const { bankHolidays, staysOnWinterTime, exportPencePerKWh, demandPencePerKW, agreedKW, series } = version;
   if (agreedKW !== undefined && demandPencePerKW === undefined) missing.push(say('The price of a kW is missing.'));
   const demand: DemandCharge | undefined =
     demandPencePerKW === undefined
@@ -194,6 +207,7 @@ function finishExtras(version: VersionDraft, missing: string[]) {
   return {
     ...(series ? { series } : {}),
     ...(bankHolidays ? { bankHolidays } : {}),
+    ...(staysOnWinterTime ? { staysOnWinterTime } : {}),
     ...(demand ? { demand } : {}),
     ...(exportPencePerKWh === undefined ? {} : { exportPencePerKWh }),
   };

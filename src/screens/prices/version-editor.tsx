@@ -14,6 +14,7 @@ import { VersionExtras } from './version-extras.tsx';
 const PATTERNS: readonly { readonly value: TariffPattern; readonly label: string }[] = [
   { value: 'flat', label: phrase('one price') },
   { value: 'two-rate', label: phrase('day and night') },
+  { value: 'ten-hours', label: phrase('cheap hours three times a day') },
   { value: 'bands', label: phrase('more prices') },
 ];
 const VAT = [

@@ -22,10 +22,16 @@ export function VersionExtras(props: {
   const { series } = version;
   const country = countryOf(useHousehold().household);
   const set = (part: Partial<VersionDraft>) => onChange({ ...version, ...part });
-  const used = [version.bankHolidays, version.exportPencePerKWh, version.demandPencePerKW, series];
+  const used = [
+    version.bankHolidays,
+    version.staysOnWinterTime,
+    version.exportPencePerKWh,
+    version.demandPencePerKW,
+    series,
+  ];
   return (
     <details className="extras" open={used.some((value) => value !== undefined) || undefined}>
-      <summary>{say('Bank holidays, export, a charge on power')}</summary>
+      <summary>{say('Bank holidays, the meter’s clock, export, a charge on power')}</summary>
       <div className="fields fields-tight">
         {country === 'GB' ? (
           <ChoiceField
@@ -37,6 +43,14 @@ export function VersionExtras(props: {
             note={say('Then tick “bank holidays” among the days of a price.')}
           />
         ) : null}
+        <ChoiceField
+          label={say('In summer its meter')}
+          value={version.staysOnWinterTime ? 'winter' : undefined}
+          emptyLabel={say('is put forward an hour')}
+          choices={sayChoices([{ value: 'winter', label: phrase('stays on winter time') }])}
+          onChange={(clock) => set({ staysOnWinterTime: clock === 'winter' || undefined })}
+          note={say('Many older two-rate meters stay. Look at the meter or ask the supplier.')}
+        />
         <NumberField
           label={say('Paid for export')}
           value={version.exportPencePerKWh}

@@ -171,7 +171,16 @@ export const PRICES_SCREEN: Catalogue = {
   'England and Wales': 'England und Wales',
   Scotland: 'Schottland',
   'Northern Ireland': 'Nordirland',
-  'Bank holidays, export, a charge on power': 'Feiertage, Einspeisung, Leistungspreis',
+  'Bank holidays, the meter’s clock, export, a charge on power':
+    'Feiertage, Uhr des Zählers, Einspeisung, Leistungspreis',
+  'cheap hours three times a day': 'dreimal am Tag günstige Stunden',
+  'other hours': 'übrige Stunden',
+  'heating hours': 'Heizstunden',
+  'In summer its meter': 'Im Sommer wird sein Zähler',
+  'is put forward an hour': 'eine Stunde vorgestellt',
+  'stays on winter time': 'nicht vorgestellt (Winterzeit)',
+  'Many older two-rate meters stay. Look at the meter or ask the supplier.':
+    'Viele ältere Zweitarifzähler bleiben auf Winterzeit. Am Zähler nachsehen oder beim Versorger fragen.',
   'Bank holidays priced apart': 'Eigener Preis an Feiertagen',
   'no, like any weekday': 'nein, wie an jedem Wochentag',
   'Then tick “bank holidays” among the days of a price.':

@@ -50,22 +50,26 @@ describe('price of each reading by the clock', () => {
     ['the same with VAT put on', [dated(false)], [22.5 * 1.05, 32.5 * 1.05]],
     ['dated prices that begin later do not count before', [plain, { ...dated(), from: '2026-01-01' }], [15, 30]],
   ])('%s', (_, versions, [night, day]) => {
-    const prices = clockPrices(days, versions);
+    const prices = clockPrices(days, { versions });
     expect(at(prices, 0, 2)).toBeCloseTo(night!, 9);
     expect(at(prices, 0, 12)).toBeCloseTo(day!, 9);
   });
   test('weekends have their own mean: days 5, 6, 12, 13, 19, 20, 26, 27 are 16 in the mean', () => {
-    expect(at(clockPrices(days, [dated()]), 5, 12)).toBeCloseTo(36, 9);
+    expect(at(clockPrices(days, { versions: [dated()] }), 5, 12)).toBeCloseTo(36, 9);
   });
   test('an hour takes both its half-hours', () => {
-    const hours = clockPrices(meterDays(readings(60))!, [dated()])!;
+    const hours = clockPrices(meterDays(readings(60))!, { versions: [dated()] })!;
     expect(hours[12]).toBeCloseTo(32.5, 9);
   });
   test('one day is enough, none is not', () => {
-    expect(at(clockPrices(meterDays({ ...readings(30), days: readings(30).days.slice(0, 1) })!, [plain]), 0, 2)).toBe(
-      15,
-    );
-    expect(clockPrices(meterDays({ ...readings(30), days: [] })!, [plain])).toBeNull();
+    expect(
+      at(
+        clockPrices(meterDays({ ...readings(30), days: readings(30).days.slice(0, 1) })!, { versions: [plain] }),
+        0,
+        2,
+      ),
+    ).toBe(15);
+    expect(clockPrices(meterDays({ ...readings(30), days: [] })!, { versions: [plain] })).toBeNull();
   });
   test.each([
     ['no tariff', []],
@@ -82,5 +86,14 @@ describe('price of each reading by the clock', () => {
         },
       ],
     ],
-  ])('none for %s', (_, versions) => expect(clockPrices(days, versions)).toBeNull());
+  ])('none for %s', (_, versions) => expect(clockPrices(days, { versions })).toBeNull());
+  test('of a meter that stays on winter time: in summer an hour later on the wall, where the zone is known', () => {
+    const stays = { ...plain, staysOnWinterTime: true };
+    const ofZone = (zone?: string) => clockPrices(days, { versions: [stays], ...(zone ? { zone } : {}) });
+    const night = (prices: Float64Array | null) =>
+      Array.from({ length: 48 }, (_, half) => prices![half]! < 20).flatMap((isNight, half) => (isNight ? [half] : []));
+    const [plainNight] = [night(clockPrices(days, { versions: [plain] }))];
+    expect(night(ofZone('Europe/London'))).toEqual(plainNight!.map((half) => (half + 2) % 48).sort((a, b) => a - b));
+    expect(night(ofZone())).toEqual(plainNight);
+  });
 });

@@ -80,7 +80,7 @@ describe('a tariff while it is typed', () => {
       { from: '00:30', to: '07:30' },
     ]);
   });
-  test.each(['flat', 'two-rate', 'bands'] as const)('the pattern %s is known again', (pattern) =>
+  test.each(['flat', 'two-rate', 'ten-hours', 'bands'] as const)('the pattern %s is known again', (pattern) =>
     expect(patternOf({ ...twoRate.versions[0]!, bands: bandsOf(pattern) })).toBe(pattern),
   );
   test('a pattern keeps the prices already typed', () => {

@@ -36,6 +36,29 @@ describe('the version that holds', () => {
 });
 
 describe('half-hours sorted into prices', () => {
+  test('by a meter that stays on winter time: an hour later on the wall in summer, as in winter else', () => {
+    const stays = version([...nightAndDay], { staysOnWinterTime: true });
+    const { bucketOfSlot } = rateBuckets(stays, london2026);
+    const nightOn = (day: number) => {
+      const [start, end] = [london2026.dayStart[day]!, london2026.dayStart[day + 1]!];
+      const clock = Array.from({ length: end - start }, (_, i) => [
+        london2026.minute[start + i]!,
+        bucketOfSlot[start + i]!,
+      ]);
+      return clock.filter(([, band]) => band === 0).map(([minute]) => minute!);
+    };
+    const halves = (from: number, to: number) => Array.from({ length: (to - from) / 30 }, (_, i) => from + 30 * i);
+    // 15 January, and 15 July by British Summer Time: 00:30 to 07:30 is 23:30 to 06:30 of the winter clock.
+    expect(nightOn(14)).toEqual([...halves(0, 390), 1410]);
+    expect(nightOn(195)).toEqual(halves(30, 450));
+    expect(countOf(bucketOfSlot, 0)).toBe(365 * 14);
+    const berlin = rateBuckets(stays, yearSlots(2026, 'Europe/Berlin')).bucketOfSlot;
+    expect(countOf(berlin, 0)).toBe(365 * 14);
+    // In Sydney summer time holds on 1 January.
+    const sydney = yearSlots(2026, 'Australia/Sydney');
+    const inSydney = rateBuckets(stays, sydney).bucketOfSlot.slice(sydney.dayStart[10], sydney.dayStart[11]);
+    expect([...inSydney].flatMap((band, half) => (band === 0 ? [half * 30] : []))).toEqual(halves(30, 450));
+  });
   test('a flat tariff has one price for all 17,520', () => {
     const buckets = rateBuckets(version([allHours(26.32)]), london2026);
     expect(buckets.names).toEqual(['all hours']);
