@@ -30,6 +30,7 @@ export const TWISTS = [
   'other titles',
   'headings in two rows',
   'headings over two lines',
+  'merged headings',
   'year, month, day',
   'days across',
   'fixed width',
@@ -75,6 +76,7 @@ const FITS: Readonly<Record<Twist, Fits>> = {
   'other titles': () => true,
   'headings in two rows': (d) => isAmount(d),
   'headings over two lines': (d) => !isAcross(d) && ['brackets', 'square brackets'].includes(d.unitPlace),
+  'merged headings': (d) => d.what === 'both' && isAmount(d) && d.unitPlace === 'brackets',
   'year, month, day': (d) =>
     ['date and time', 'date and hour'].includes(d.layout) || (d.minutes === 1440 && d.layout === 'stamp'),
   'days across': (d) => isAcross(d) && d.seed % 2 === 0,
@@ -110,6 +112,7 @@ export function drawTwists(d: Dialect): ReadonlySet<Twist> {
   for (let i = 0; i < count; i++) drawn.add(fitting[Math.floor(random() * fitting.length)]!);
   if (drawn.has('fixed width')) return new Set(['fixed width']);
   if (drawn.has('the same twice') || drawn.has('net')) for (const one of BESIDE) drawn.delete(one);
+  if (drawn.has('merged headings')) for (const one of TWISTS) if (one !== 'merged headings') drawn.delete(one);
   if (drawn.has('named months')) drawn.delete('short years');
   if (drawn.has('weekday before')) drawn.delete('weekday beside');
   return drawn;
@@ -359,6 +362,16 @@ export function twistSheet(
       ...heads,
     ];
     heads[0] = heads[0]!.map((cell, i) => (i < stamps ? '' : cell));
+  }
+  if (twists.has('merged headings')) {
+    const [over, under] = [[...heads[0]!], [...heads[0]!]];
+    for (let i = 0; i < over.length; i++) {
+      const named = /^(.*) (\([^)]*\))$/.exec(over[i]!);
+      const isValue = i >= stamps && i < end && named !== null;
+      over[i] = isValue ? named[1]! : '';
+      if (isValue) under[i] = named[2]!.slice(1, -1);
+    }
+    heads = [over, under, ...heads.slice(1)];
   }
   const others = twists.has('other titles')
     ? [0, 1, 2].map(() => [words.titles[Math.floor(random() * words.titles.length)]!])

@@ -5,9 +5,7 @@ import type { RemarkBook } from '../terms/remark-book.ts';
 import { cellCount, cellText, rowTexts } from '../text/table.ts';
 import type { Dates } from './read-dates.ts';
 import type { Sheet } from './sheet.ts';
-
-export const TOTALS =
-  /^(grand |sub ?)?(totals?|totaal|totale|totaux|sum|summe|suma|somme|somma|gesamt|insgesamt|i alt|average|mean|durchschnitt|moyenne|media|gemiddelde|maximum|minimum|max|min|count|overall)\b/i;
+import { TOTALS } from './vocabulary.ts';
 
 export function explainStrays(sheet: Sheet, dates: Dates, book: RemarkBook, onStep?: () => void): void {
   const { table } = sheet;

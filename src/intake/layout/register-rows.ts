@@ -5,10 +5,10 @@ import { countAsNumber, readAwkwardNumber } from '../numbers/read-number.ts';
 import { cellText, type Table } from '../text/table.ts';
 import { type ColumnFacts, isDateColumn, isMarkColumn, isNumberColumn, isWordColumn } from './column-facts.ts';
 import { unitBeside } from './energy-columns.ts';
-import { TOTALS } from './explain-strays.ts';
 import { carrierOfWords, type Energy, plainWords } from './headings.ts';
 import { layOutSheet, type Sheet } from './sheet.ts';
 import { stepOf } from './sheet-step.ts';
+import { TOTALS } from './vocabulary.ts';
 
 export interface RegisterSheet {
   /** As written in the column. */

@@ -7,6 +7,7 @@ import { type ColumnFacts, columnFacts, isDateColumn } from './column-facts.ts';
 import { joinDateParts } from './date-parts.ts';
 import { plainWords } from './headings.ts';
 import { nameLogColumns } from './log-headings.ts';
+import { TOTALS } from './vocabulary.ts';
 
 export interface Sheet {
   readonly fileName: string;
@@ -158,13 +159,20 @@ function hasValue(table: Table, row: number, dateColumn: number): boolean {
 function findHeadingRow(table: Table, firstRow: number): number {
   for (let row = firstRow - 1; row >= Math.max(0, firstRow - 3); row--) {
     const cells = rowTexts(table, row).filter((cell) => cell !== '');
-    if (cells.length < 2) continue;
+    if (cells.length < 2 || isSum(cells)) continue;
     const above = row > 0 ? rowTexts(table, row - 1) : [];
     const isUnitRow = cellText(table, row, 0) === '' && above.length === cellCount(table, row) && above[0] !== '';
     return isUnitRow ? row - 1 : row;
   }
   return -1;
 }
+
+/** Sums may stand above the data. */
+const isSum = (cells: readonly string[]): boolean =>
+  TOTALS.test(cells[0]!) &&
+  cells
+    .slice(1)
+    .every((cell) => !Number.isNaN(readAwkwardNumber(cell, '.')) || !Number.isNaN(readAwkwardNumber(cell, ',')));
 
 function widthOf(table: Table, firstRow: number, headingRow: number): number {
   let width = headingRow >= 0 ? cellCount(table, headingRow) : 0;
@@ -174,14 +182,30 @@ function widthOf(table: Table, firstRow: number, headingRow: number): number {
 }
 
 function joinHeadings(table: Table, headingRow: number, firstRow: number, width: number): string[] {
+  if (headingRow < 0) return Array.from({ length: width }, () => '');
+  const rows = Array.from({ length: firstRow - headingRow }, (_, i) => rowTexts(table, headingRow + i)).filter(
+    (cells) => !isSum(cells.filter((cell) => cell !== '')),
+  );
+  const over = headingsOver(table, headingRow, width);
+  return Array.from({ length: width }, (_, column) =>
+    [over[column] ?? '', ...rows.map((cells) => cells[column] ?? '')]
+      .filter((cell) => cell !== '')
+      .join(' ')
+      .replaceAll(/\s+/g, ' ')
+      .slice(0, 120),
+  );
+}
+
+/** Where headings repeat, the merged ones above tell them apart, each over its column and the empty ones after it. */
+function headingsOver(table: Table, headingRow: number, width: number): readonly string[] {
+  const own = rowTexts(table, headingRow).filter((cell) => cell !== '');
+  if (headingRow === 0 || new Set(own).size === own.length) return [];
+  const above = rowTexts(table, headingRow - 1);
+  if (above[0] !== '' || new Set(above.filter((cell) => cell !== '')).size < 2) return [];
+  let last = '';
   return Array.from({ length: width }, (_, column) => {
-    if (headingRow < 0) return '';
-    const parts: string[] = [];
-    for (let row = headingRow; row < firstRow; row++) {
-      const cell = cellText(table, row, column);
-      if (cell !== '') parts.push(cell);
-    }
-    return parts.join(' ').replaceAll(/\s+/g, ' ').slice(0, 120);
+    if ((above[column] ?? '') !== '') last = above[column]!;
+    return last;
   });
 }
 

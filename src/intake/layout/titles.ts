@@ -2,10 +2,11 @@
  * What the lines above a table and the name of its file say of the data. They are free text: names, streets, contracts,
  * dates of printing. A word there counts only where the line speaks of the data; above a column every word does.
  */
+import { FUEL_IDS, FUELS } from '../../model/shapes/heating.ts';
 import type { EnergyUnit } from '../terms/choices.ts';
 import { carrierOfWords, type Energy, plainWords, unitOfWords } from './headings.ts';
 import type { Sheet } from './sheet.ts';
-import { AMOUNT, MADE, MADE_HERE, POWER, SENT_OUT } from './vocabulary.ts';
+import { AMOUNT, ELECTRIC, MADE, MADE_HERE, POWER, SENT_OUT } from './vocabulary.ts';
 
 const OF_A_PARTY =
   /^(customer|client|name|address|street|account|contract|supplier|provider|retailer|tariff|product|plan|post ?code|site|installer|kunde|anschrift|strasse|lieferant|anbieter|vertrag|tarif|produkt|nom|fournisseur|offre|contrat|cliente|direccion|calle|domicilio|comercializadora|contrato|nome|indirizzo|fornitore|offerta|contratto|klant|naam|adres|straat|leverancier|contract|navn|adresse|leverandor|aftale)\w*\b/;
@@ -38,9 +39,14 @@ const withoutErrand = (words: string): string =>
     ' ',
   );
 
+function oneCarrier(words: string): Energy | undefined {
+  const hasBoth = ELECTRIC.test(words) && FUEL_IDS.some((fuel) => FUELS[fuel].said.test(words));
+  return hasBoth ? undefined : carrierOfWords(withoutErrand(words));
+}
+
 /** One energy only: a line that names two, or lines of different ones, say nothing of a column. */
 export function carrierOfTitles(sheet: Sheet): Energy | undefined {
-  const ofFile = carrierOfWords(withoutErrand(fileWords(sheet)));
+  const ofFile = oneCarrier(fileWords(sheet));
   if (ofFile) return ofFile;
   const speaking = linesOfData(sheet).filter(
     (words) =>
@@ -50,7 +56,7 @@ export function carrierOfTitles(sheet: Sheet): Energy | undefined {
         words,
       ),
   );
-  const said = speaking.flatMap((words) => carrierOfWords(withoutErrand(words)) ?? []);
+  const said = speaking.flatMap((words) => oneCarrier(words) ?? []);
   return said.every(({ carrier }) => carrier === said[0]!.carrier) ? said[0] : undefined;
 }
 

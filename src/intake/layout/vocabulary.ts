@@ -179,3 +179,7 @@ export const RATE_REGISTER = any(
   whole('heures (pleines|creuses)|punta|llano|valle|dia|noche|fuori punta|hoog|laag|piek|dal|normaal'),
   whole('nat|dag|hoj|lav|spids|1[.:]8[.:][1-9]|2[.:]8[.:][1-9]|jour|nuit'),
 );
+
+/** Rows of sums and the like, by their first word as written. */
+export const TOTALS =
+  /^(grand |sub ?)?(totals?|totaal|totale|totaux|sum|summe|suma|somme|somma|gesamt|insgesamt|i alt|average|mean|durchschnitt|moyenne|media|gemiddelde|maximum|minimum|max|min|count|overall)\b/i;

@@ -1,7 +1,7 @@
 /**
  * Interval data in rows of several types, as the electricity market operator of Australia describes them in its open
  * "Meter Data File Format" (NEM12): a row 200 opens a stream, each row 300 is a day of it, rows 400 mark parts of that day,
- * 500 and 900 say nothing of use. Stamps are market time, ten hours east of UTC all year. Fields and letters from memory.
+ * 500 and 900 say nothing of use; `accumulated.ts` reads its rows 250. Stamps are market time, ten hours east of UTC all year. Fields and letters from memory.
  */
 import { type ZoneTable, zoneTable } from '../clock/zone-table.ts';
 import { readStamp } from '../dates/read-stamp.ts';
@@ -15,12 +15,12 @@ import { screenEnergy } from '../readings/screen-values.ts';
 import { firstDays, intervalDays, summariseReadings } from '../readings/summarise.ts';
 import { ROWS_A_STEP } from '../terms/progress.ts';
 import { decodeText } from '../text/decode.ts';
+import { readAccumulated } from './accumulated.ts';
+import { ESTIMATED, KWH } from './record-units.ts';
 
 const NAME = 'rows by type';
 const MARKET_MINUTES_EAST = 600;
 const PREVIEW_ROWS = 12;
-/** Substituted and estimated by whatever method; A is actual, V is said by rows 400, N is none. */
-const ESTIMATED = /^[SFE]/i;
 
 export const recordRows: IntakeForm = {
   name: NAME,
@@ -44,10 +44,10 @@ interface Value {
   readonly line: number;
 }
 
-const KWH: Readonly<Record<string, number>> = { WH: 0.001, KWH: 1, MWH: 1000 };
 const KW: Readonly<Record<string, number>> = { W: 0.001, KW: 1, MW: 1000 };
 
-function readRecordRows({ bytes, choices, context, book }: FormInput): FormReading {
+function readRecordRows(input: FormInput): FormReading {
+  const { bytes, choices, context, book } = input;
   const decoded = decodeText(bytes);
   if ('fault' in decoded) {
     book.add(decoded.fault === 'empty' ? 'file-empty' : 'file-binary', 'refusal');
@@ -55,8 +55,9 @@ function readRecordRows({ bytes, choices, context, book }: FormInput): FormReadi
   }
   const lines = decoded.text.split(/\r\n|\r|\n/);
   if (/^"?100"?,"?NEM13/i.test(lines[0]!)) {
-    book.add('rows-of-kinds', 'refusal', { row: 1, found: 'NEM13' });
-    return nothingOfForm(choices);
+    const read = readAccumulated(lines, input);
+    if (!read) book.add('no-readable-rows', 'refusal');
+    return { ...nothingOfForm(choices), ...read, choices: { shape: NAME, unit: 'kWh' }, ...previewOf(lines) };
   }
   const { streams, dataRows } = readStreams(lines, book, context.onProgress);
   const kept = streams.filter(({ name, letter, unit }) => {
@@ -89,13 +90,17 @@ function readRecordRows({ bytes, choices, context, book }: FormInput): FormReadi
     intervals: built.map((b) => b.intervals),
     firstDays: built[0]!.firstDays,
     dataRows,
-    columns: ['row type', 'day or meter', 'values'],
-    rows: lines.slice(0, PREVIEW_ROWS).map((line, i) => {
-      const [kind = '', day = '', ...rest] = line.split(',');
-      return { line: i + 1, cells: [kind, day, rest.slice(0, 6).join(' ').slice(0, 80)] };
-    }),
+    ...previewOf(lines),
   };
 }
+
+const previewOf = (lines: readonly string[]) => ({
+  columns: ['row type', 'day or meter', 'values'],
+  rows: lines.slice(0, PREVIEW_ROWS).map((line, i) => {
+    const [kind = '', day = '', ...rest] = line.split(',');
+    return { line: i + 1, cells: [kind, day, rest.slice(0, 6).join(' ').slice(0, 80)] };
+  }),
+});
 
 function readStreams(
   lines: readonly string[],
