@@ -105,6 +105,8 @@ export const Reckoning = z.object({
   lifetime: Lifetime.nullable(),
   audit: Audit,
   check: BillCheck.nullable(),
+  /** The same in sentences: one with one amount, what stands before any cause, the range behind it. */
+  checkSaid: z.object({ headline: z.string(), before: z.array(z.string()), range: z.string() }).optional(),
   plant: z.array(PlantVisit).optional(),
 });
 

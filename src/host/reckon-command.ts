@@ -19,6 +19,7 @@ import { currencyOf } from '../model/shapes/country.ts';
 import { isRefused } from '../model/shapes/site-readings.ts';
 import { layOver } from '../reference/index.ts';
 import { catalogueOf } from '../words/catalogues.ts';
+import { checkSentence, doubtSentences, fairSentence } from '../words/check.ts';
 import { inEnglish, speak, speakMoney } from '../words/say.ts';
 import { isTold, sayTold } from '../words/say-told.ts';
 import { siteRemarkSentence } from '../words/site-readings.ts';
@@ -50,6 +51,9 @@ export function reckonJson({ whole, estimate, check, plant }: Reckoned) {
     lifetime: estimate.lifetime ?? null,
     audit: auditOf(estimate),
     check,
+    ...(check
+      ? { checkSaid: { headline: checkSentence(check), before: doubtSentences(check), range: fairSentence(check) } }
+      : {}),
     ...(plant.length > 0 ? { plant: plantOf(plant) } : {}),
   };
 }

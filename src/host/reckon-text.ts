@@ -273,7 +273,9 @@ export function checkText(check: BillCheck): string[] {
   return [
     checkSentence(check),
     ...doubtSentences(check),
-    ...(check.verdict === 'unknown' ? [say('Type it as “otherKWh” under “check” in the household file.')] : []),
+    ...(check.verdict === 'unknown'
+      ? [say('Type it as “otherKWh” under “check” in the household file, and take it off “boughtKWh” there.')]
+      : []),
     fairSentence(check),
     ...inColumns([
       [say('from the promise to the bill'), say('difference'), say('trust'), say('joined in it')],
@@ -293,6 +295,12 @@ export function checkText(check: BillCheck): string[] {
 
 /** As many causes of a visit as can be looked into at once. */
 const MOST_CAUSES = 3;
+
+/** What endangers plant or people stands before any bill. */
+const dangerLines = (visits: Reckoned['plant']): string[] =>
+  visits
+    .filter(({ check }) => check.causes.some(({ level }) => level === 'danger'))
+    .map(({ visit, check }) => `${longDate(visit.date)}: ${siteSummary(check)}`);
 
 /** Each visit to the plant: what comes first, what cannot be, what it can mean. */
 const plantLines = (visits: Reckoned['plant']): string[] =>
@@ -349,12 +357,12 @@ export function reckonText({ whole, estimate, check, plant }: Reckoned): string 
     ),
     ...section(say('Which tariff'), tariffLines(estimate)),
     ...section(say('Where both cost the same'), evenLines(appraisal)),
-    ...(check ? section(say('At the plant'), plantLines(plant)) : []),
+    ...(check ? section(say('First of all'), dangerLines(plant)) : []),
     ...section(say('Bill check'), check ? checkText(check) : []),
     ...section(say('What the readings show'), check ? findingLines(check) : []),
     ...section(say('Questions for the household'), check ? askLines(check) : []),
     ...section(say('Since the promise'), check ? monthLines(check) : []),
-    ...(check ? [] : section(say('At the plant'), plantLines(plant))),
+    ...section(say('At the plant'), plantLines(plant)),
     ...section(say('Questions'), appraisal.questions.map(questionSentence)),
     ...section(say('Prices and sources'), sourceLines(appraisal)),
     '',

@@ -91,6 +91,7 @@ function doubtSentence(doubt: BillDoubt): string {
   switch (code) {
     case 'bill-above-readings':
     case 'bill-below-readings':
+      if (daysRead < days) return partlyRead(values, daysRead, days, billKWh - readKWh);
       return say('The bill has {bill}. For the same days “{meter}” shows {read}.', values);
     case 'units-hold-other':
       return say('The kWh given for heating are all that “{meter}” shows, so other things are still in them.', values);
@@ -99,10 +100,7 @@ function doubtSentence(doubt: BillDoubt): string {
     case 'readings-cover-part':
       if (daysRead === 0)
         return say('“{meter}” has no readings for the days of this bill, so nothing confirms its {bill}.', values);
-      return say(
-        '“{meter}” has readings for {daysRead} of the bill’s {days} days, {read} in all. The other days would have to hold {rest}.',
-        { ...values, daysRead, days, rest: exactKWh(billKWh - readKWh) },
-      );
+      return partlyRead(values, daysRead, days, billKWh - readKWh);
     case 'other-unknown':
       return say(
         'Nobody has said how much of this bill went into other things. In a home like this it is usually about {usual}.',
@@ -110,6 +108,12 @@ function doubtSentence(doubt: BillDoubt): string {
       );
   }
 }
+
+const partlyRead = (values: Record<string, string>, daysRead: number, days: number, restKWh: number): string =>
+  say(
+    '“{meter}” has readings for {daysRead} of the bill’s {days} days, {read} in all. The other days would have to hold {rest}.',
+    { ...values, daysRead, days, rest: exactKWh(restKWh) },
+  );
 
 function doubtRemedy({ code, billKWh, readKWh, daysRead = 0, days = 0 }: BillDoubt): string {
   switch (code) {
@@ -233,7 +237,8 @@ export function insidePart(
   findings: readonly CheckFinding[] = [],
 ): { readonly name: string; readonly pence: number }[] {
   const inside = findings.filter((one) => one.part === part.cause && Math.abs(one.pence) >= NOTHING_PENCE);
-  if (inside.length === 0) return [];
+  if (inside.length === 0 || (inside.length === 1 && Math.abs(part.pence - inside[0]!.pence) < NOTHING_PENCE))
+    return [];
   const pence = inside.map((one) => Math.round(one.pence));
   const left = part.pence - pence.reduce((sum, one) => sum + one, 0);
   return [

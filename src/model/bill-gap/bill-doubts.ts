@@ -11,12 +11,17 @@ const WHOLE_UNITS_KWH = 2;
 /** A reading is taken at some hour of its day, the half-hours are cut at midnight: half a day may stand on either side. */
 const ONE_DAY_SHARE = 0.5;
 
+/** Days that were not read hold no more than this many times the day with the most. Common practice, no source. */
+const MOST_OF_MISSING = 2;
+
 export interface MeterOnBill {
   readonly name: string;
   /** Units of the days that were read, kWh. */
   readonly kWh: number;
   readonly daysRead: number;
   readonly days: number;
+  /** Of the day with the most, kWh. */
+  readonly mostKWh: number;
 }
 
 /** The meter of the bill by its own readings: the one that has the most of the bill's days; null without any meter of its kind. */
@@ -33,7 +38,13 @@ function readMeter({ name, days }: Series, { from, to }: BillCheckInput): MeterO
   const offset = daysBetween(days.first, from);
   const count = daysBetween(from, to);
   const read = Array.from({ length: count }, (_, i) => days.values[offset + i] ?? null).filter((kWh) => kWh !== null);
-  return { name, kWh: read.reduce((sum, kWh) => sum + kWh, 0), daysRead: read.length, days: count };
+  return {
+    name,
+    kWh: read.reduce((sum, kWh) => sum + kWh, 0),
+    daysRead: read.length,
+    days: count,
+    mostKWh: Math.max(0, ...read),
+  };
 }
 
 /** All units of the bill's meter, what was taken off for other things put back [kWh]. */
@@ -60,15 +71,17 @@ export function doubtsOf(bill: BillCheckInput, series: readonly Series[], househ
   const doubts: BillDoubt[] = [];
   const billKWh = unitsOfMeter(bill);
   if (read) {
-    const { name: meterName, kWh: readKWh, daysRead, days } = read;
-    const pence = Math.round((billKWh - readKWh) * priceOf(bill));
+    const { name: meterName, kWh: readKWh, daysRead, days, mostKWh } = read;
+    const missing = days - daysRead;
+    // Days that were not read are taken at the mean of those that were, for what the bill charges beyond them.
+    const likelyKWh = daysRead > 0 ? (readKWh * days) / daysRead : billKWh;
+    const pence = Math.round((billKWh - likelyKWh) * priceOf(bill));
     const about = { meterName, billKWh, readKWh, daysRead, days, pence };
-    const covered = daysRead === days;
-    if (covered && differs(billKWh, readKWh, days)) {
+    const tooMuch = daysRead > 0 && billKWh > readKWh + MOST_OF_MISSING * mostKWh * missing;
+    const tooLittle = readKWh > billKWh;
+    if ((tooMuch || tooLittle) && differs(billKWh, readKWh, days)) {
       doubts.push({ code: codeOf(bill, about), ...about });
-    } else if (!covered && daysRead > 0 && readKWh > billKWh && differs(billKWh, readKWh, days)) {
-      doubts.push({ code: 'bill-below-readings', ...about });
-    } else if (!covered) doubts.push({ code: 'readings-cover-part', ...about, pence: 0 });
+    } else if (missing > 0) doubts.push({ code: 'readings-cover-part', ...about, pence: 0 });
   }
   const { heatPumpKWh } = bill;
   if (bill.meter === 'whole-house' && heatPumpKWh !== undefined && heatPumpKWh > billKWh + WHOLE_UNITS_KWH) {

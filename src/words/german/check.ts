@@ -40,8 +40,8 @@ export const CHECK: Catalogue = {
     'Ergänzen Sie Messwerte dieser Tage, oder vergleichen Sie den Zähler mit dem letzten Stand der Rechnung.',
   'Until somebody says it, it stays in one part with the heating.':
     'Solange es niemand sagt, steht es mit der Heizung in einem Teil.',
-  'Type it as “otherKWh” under “check” in the household file.':
-    'Tragen Sie es in der Haushaltsdatei unter „check“ als „otherKWh“ ein.',
+  'Type it as “otherKWh” under “check” in the household file, and take it off “boughtKWh” there.':
+    'Tragen Sie es in der Haushaltsdatei unter „check“ als „otherKWh“ ein, und ziehen Sie es dort von „boughtKWh“ ab.',
   '{file} holds no bill to check.': '{file} enthält keine Rechnung, die sich prüfen ließe.',
   'Add “check” with the dates, the kWh and the price of the bill.':
     'Ergänzen Sie „check“ mit den Tagen, den kWh und dem Preis der Rechnung.',

@@ -24,6 +24,7 @@ export const HOST: Catalogue = {
   'Measured in homes: {low} to {high}, middle {middle}.': 'In Häusern gemessen: {low} bis {high}, Mitte {middle}.',
   // Cost
   'At the plant': 'An der Anlage',
+  'First of all': 'Zuallererst',
   'Questions for the household': 'Fragen an den Haushalt',
   '8 in 10 homes': '8 von 10 Häusern',
   units: 'Verbrauch',
