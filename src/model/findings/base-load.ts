@@ -1,12 +1,15 @@
 /** What runs all night, and the day from which it was more. */
 import { toCivilDate } from '../calendar/civil.ts';
 import { type Finding, sureOf, yearOfDays } from '../shapes/finding.ts';
-import { heatingDegrees, knownWeather, type MeterDays, type Prices, unitsAndCost } from './meter-days.ts';
+import { heatingDegrees, knownWeather, type MeterDays, median, type Prices, unitsAndCost } from './meter-days.ts';
 import { changeKind, findLineChange } from './two-lines.ts';
 
 const LEAST_DAYS = 21;
 /** Two hours of the day's lowest readings, so that one odd reading does not speak for the day. */
 const LOW_HOURS = 2;
+/** Days without heating before and since, of a meter that heating is on; the rise on them is at least this share of all. */
+const LEAST_WARM = 8;
+const WARM_SHARE = 0.6;
 /** A rise below this is a router and a few chargers, kW. */
 const LEAST_KW = 0.05;
 
@@ -23,9 +26,9 @@ export function dailyLow(days: MeterDays): Float64Array {
 
 /**
  * A rise of the lowest readings [kW] on days as cold as before, the same on cold days and on mild ones: what grows with
- * the cold is heating. Needs the outdoor temperature.
+ * the cold is heating. Needs the outdoor temperature; where the meter `heats`, days without heating on both sides as well.
  */
-export function findBaseLoad(days: MeterDays, prices: Prices): Finding[] {
+export function findBaseLoad(days: MeterDays, prices: Prices, heats: boolean): Finding[] {
   const known = knownWeather(days);
   const low = dailyLow(days);
   const values = known.map((day) => low[day]!);
@@ -34,10 +37,11 @@ export function findBaseLoad(days: MeterDays, prices: Prices): Finding[] {
   if (!change || change.change < LEAST_KW) return [];
   if (changeKind(change, below, values, below) !== 'steady') return [];
   const { at, was, change: riseKW } = change;
+  if (heats && !(warmRise(low, known, below, at) >= WARM_SHARE * riseKW)) return [];
   const first = days.dayNumber[known[at]!]!;
   const end = days.dayNumber[known.at(-1)!]! + 1;
-  const kWh = riseKW * 24 * (end - first);
-  const kWhYear = yearOfDays(kWh, end - first);
+  const kWh = riseKW * 24 * (known.length - at);
+  const kWhYear = yearOfDays(riseKW * 24, 1);
   return [
     {
       code: 'base-load-rose',
@@ -53,4 +57,12 @@ export function findBaseLoad(days: MeterDays, prices: Prices): Finding[] {
       cautions: ['electrical'],
     },
   ];
+}
+
+/** Rise of the lowest readings [kW] on days without heating; NaN where there are too few of them before or since. */
+function warmRise(low: Float64Array, known: readonly number[], below: readonly number[], at: number): number {
+  const warm = (from: number, to: number) =>
+    known.slice(from, to).flatMap((day, i) => (below[from + i] === 0 ? [low[day]!] : []));
+  const [before, since] = [warm(0, at), warm(at, known.length)];
+  return Math.min(before.length, since.length) >= LEAST_WARM ? median(since) - median(before) : Number.NaN;
 }

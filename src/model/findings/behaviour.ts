@@ -1,19 +1,47 @@
-/** A day from which more or less is used in the same weather. */
+/** A day from which more or less is counted in the same weather, and what that day can be told to have begun. */
 import { toCivilDate } from '../calendar/civil.ts';
-import { type Finding, sureOf, yearOfDays } from '../shapes/finding.ts';
+import { type Finding, type LikelyCause, sureOf, yearOfDays } from '../shapes/finding.ts';
+import { correlationOf } from './backup-in-cold.ts';
 import { coldLine } from './cold-line.ts';
-import { heatingDegrees, knownWeather, type MeterDays, type Prices, unitsAndCost } from './meter-days.ts';
-import { changeKind, findLineChange } from './two-lines.ts';
+import {
+  heatingDegrees,
+  knownWeather,
+  type MeterDays,
+  meanOf,
+  median,
+  type Prices,
+  unitsAndCost,
+} from './meter-days.ts';
+import { changeKind, findLineChange, type LineChange } from './two-lines.ts';
 
 const LEAST_DAYS = 28;
 /** Less than this share of the use is the ordinary unsteadiness of a household, and of its lights on the house's meter. */
 const LEAST_SHARE = { 'heat-pump': 0.1, 'whole-house': 0.18 } as const;
 /** A whole year of days shows every season, so that a difference can be said for the year. */
 const NEARLY_A_YEAR = 330;
+/** Days without heating that must be there before and since, to say whether the difference is there on them too. */
+const LEAST_WARM = 8;
+/** On days warmer than this nothing is heated, °C. */
+const WARM_C = 16.5;
+/** On warm days at most this share of the cold days' difference, where it comes with heating; at least that one, where it is there all year. */
+const HEATING_SHARE = 0.4;
+const STEADY_SHARE = 0.6;
+const LEAST_T = 3;
+/** Outdoor temperature and difference that hang together by this much are not said to have nothing to do with each other. */
+const LEAST_CORRELATION = 0.45;
+
+/** From this much up or down (natural logarithm) a meter that counts otherwise must be thought of. */
+const METER_FROM = 0.25;
+/** Days that are mostly warmer than this are a summer, in which heating may be left on, °C. */
+const SUMMER_C = 12;
+
+/** With the cold; only while the home is heated; on warm days as well; or the days cannot tell. */
+export type ChangeKind = 'with-the-cold' | 'while-heated' | 'steady' | 'unclear';
 
 /**
  * Change point of the energy signature: units [kWh] used since, less those that the line of the days before gives in
- * the same weather. Whether it follows the cold (rooms) or not (hot water, appliances) is in `seen.kind`.
+ * the same weather. `seen.kind` says whether the difference follows the cold, as far as these days can tell, and
+ * `seen.coldCorrelation` how it hangs together with the outdoor temperature. `may` are causes that look alike on this meter.
  */
 export function findBehaviour(days: MeterDays, prices: Prices): Finding[] {
   const known = knownWeather(days);
@@ -34,8 +62,10 @@ export function findBehaviour(days: MeterDays, prices: Prices): Finding[] {
     if (i < at) continue;
     kWh += use[i]! - was;
   }
+  const { kind, coldCorrelation } = kindOf(split, below, use, outdoor);
   const span = use.length >= NEARLY_A_YEAR;
-  const kWhYear = span ? yearOfDays(year, use.length) : yearOfDays(kWh, use.length - at);
+  // A part of a year speaks for its own season; what is there on warm days and cold ones alike is there all year.
+  const kWhYear = span ? yearOfDays(year, use.length) : kind === 'steady' ? yearOfDays(kWh, use.length - at) : kWh;
   const more = kWh > 0;
   return [
     {
@@ -45,15 +75,88 @@ export function findBehaviour(days: MeterDays, prices: Prices): Finding[] {
       to: toCivilDate(days.dayNumber[known.at(-1)!]! + 1),
       sure: sureOf(0.6 + Math.min(0.2, split.f / 200) + Math.min(0.15, Math.abs(share) / 2)),
       grade: span ? 'estimated' : 'assumed',
-      seen: {
-        share,
-        kind: changeKind(split, below, use, outdoor.map(heatingDegrees)),
-        kWhPerDay: kWh / (use.length - at),
-      },
+      seen: { share, kind, coldCorrelation, kWhPerDay: kWh / (use.length - at) },
       ...unitsAndCost(kWh, kWhYear, prices),
-      ask: more ? ['more-people', 'rooms-warmer', 'rooms-added', 'settings-changed'] : ['away', 'settings-changed'],
-      check: more ? ['heating-curve', 'water-setpoint'] : ['heating-curve'],
+      may: [
+        ...(more ? mayBeMore(kind, days.meter) : mayBeLess(kind, days.meter)),
+        ...(more && kind !== 'with-the-cold' && median(outdoor.slice(at)) > SUMMER_C
+          ? (['summer-heating'] as const)
+          : []),
+        ...(Math.abs(Math.log(1 + share)) >= METER_FROM ? (['meter-wrong'] as const) : []),
+      ],
+      ask: more ? ASK_MORE[kind] : ['away', 'settings-changed'],
+      check: more ? CHECK_MORE[kind] : ['heat-made', 'heating-curve'],
       cautions: [],
     },
   ];
 }
+
+/** What the days since show of the difference: only what they do show is said. */
+function kindOf(
+  split: LineChange,
+  below: ArrayLike<number>,
+  use: readonly number[],
+  outdoor: readonly number[],
+): { kind: ChangeKind; coldCorrelation: number } {
+  const { at, before: line, common } = split;
+  const more = (i: number) => use[i]! - line.intercept - line.slope * below[i]!;
+  const coldCorrelation = correlationOf(
+    common.map(more),
+    common.map((i) => outdoor[i]!),
+  );
+  const isWarm = (i: number) => outdoor[i]! >= WARM_C;
+  const warm = common.filter(isWarm).map(more);
+  const cold = common.filter((i) => below[i]! > 0).map(more);
+  const before = Array.from({ length: at }, (_, i) => i).filter(isWarm).length;
+  const way = Math.sign(split.change);
+  const follows = way * coldCorrelation <= -LEAST_CORRELATION;
+  const kind = changeKind(split, below, use, outdoor.map(heatingDegrees));
+  if (follows && kind === 'with-the-cold') return { kind, coldCorrelation };
+  if (Math.min(warm.length, before, cold.length) < LEAST_WARM) return { kind: 'unclear', coldCorrelation };
+  const [onWarm, onCold] = [meanOf(warm), meanOf(cold)];
+  const error = Math.hypot(errorOf(warm), errorOf(cold));
+  const isSteady = way * onWarm >= LEAST_T * errorOf(warm) && onWarm / onCold >= STEADY_SHARE;
+  const isHeating = way * (onCold - onWarm) >= LEAST_T * error && onWarm / onCold <= HEATING_SHARE;
+  if (isSteady && Math.abs(coldCorrelation) < LEAST_CORRELATION) return { kind: 'steady', coldCorrelation };
+  return { kind: isHeating && way * coldCorrelation < 0 ? 'while-heated' : 'unclear', coldCorrelation };
+}
+
+/** Standard error of a mean, days twice as alike as chance would have them. */
+function errorOf(values: readonly number[]): number {
+  const mean = meanOf(values);
+  return Math.sqrt(
+    (2 * values.reduce((sum, value) => sum + (value - mean) ** 2, 0)) / (values.length - 1) / values.length,
+  );
+}
+
+const HEATING = ['machine-works-less', 'more-heat', 'rooms-warmer', 'backup-heater'] as const;
+const ALL_YEAR = ['more-water', 'heater'] as const;
+const OF_THE_HOUSE = ['other-use', 'base-load', 'large-load'] as const;
+
+function mayBeMore(kind: ChangeKind, meter: MeterDays['meter']): LikelyCause[] {
+  const house = meter === 'whole-house' ? OF_THE_HOUSE : [];
+  if (kind === 'steady') return [...ALL_YEAR, ...house];
+  if (kind === 'unclear') return [...HEATING, ...ALL_YEAR, ...house];
+  return [...HEATING, ...(meter === 'whole-house' ? (['plug-in-heaters'] as const) : [])];
+}
+
+function mayBeLess(kind: ChangeKind, meter: MeterDays['meter']): LikelyCause[] {
+  const house: LikelyCause[] = meter === 'whole-house' ? ['less-other-use', 'own-generation'] : [];
+  const heating: LikelyCause[] = kind === 'steady' ? [] : ['less-heat', 'machine-works-better'];
+  const water: LikelyCause[] = kind === 'steady' || kind === 'unclear' ? ['less-water', 'heater-off'] : [];
+  return [...heating, 'home-empty', ...water, ...house];
+}
+
+const ASK_MORE = {
+  'with-the-cold': ['rooms-warmer', 'rooms-added', 'settings-changed'],
+  'while-heated': ['rooms-warmer', 'rooms-added', 'settings-changed'],
+  steady: ['more-people', 'baths', 'new-appliance'],
+  unclear: ['more-people', 'rooms-warmer', 'rooms-added', 'settings-changed'],
+} as const satisfies Record<ChangeKind, Finding['ask']>;
+/** First the reading that tells the causes apart. */
+const CHECK_MORE = {
+  'with-the-cold': ['heat-made', 'heating-curve'],
+  'while-heated': ['heat-made', 'heating-curve'],
+  steady: ['heater-hours', 'water-setpoint'],
+  unclear: ['heat-made', 'heater-hours', 'heating-curve', 'water-setpoint'],
+} as const satisfies Record<ChangeKind, Finding['check']>;

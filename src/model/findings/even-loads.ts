@@ -12,6 +12,8 @@ export interface EvenLoad {
   readonly ramp: number | null;
   /** Steps of this very power at other hours of the same days, for each step here. */
   readonly elsewhere: number;
+  /** Steps of nearly this power at these hours in the month before and after, for each step here: a machine's own drift. */
+  readonly drift: number;
   /** Hour at which they begin. */
   readonly hour: number;
   /** Places of the days with such a step, ascending. */
@@ -33,6 +35,8 @@ const HOURS_ABOUT = 1.5;
 /** A longer pause ends one spell and begins another, days. */
 const MOST_PAUSE = 16;
 const MOST_LOADS = 16;
+/** Days before and after a spell, in which a machine's own power is still near. */
+const AROUND = 25;
 /** One step in three long enough to show a rise speaks for the others. */
 const RAMPS_SHARE = 3;
 
@@ -127,6 +131,13 @@ function loadOf(same: readonly Step[], centre: Centre, all: readonly Step[], day
     (step) =>
       Math.abs(step.powerKW / powerKW - 1) <= SAME_SHARE && apartHours(hourOf(step, days), centre.hour) > HOURS_ABOUT,
   );
+  const around = all.filter(
+    ({ day }) => (day < first && day >= first - AROUND) || (day > last && day <= last + AROUND),
+  );
+  const drifting = around.filter(
+    (step) => isNear(step, centre, days, LIKE_SHARE) && Math.abs(step.powerKW / powerKW - 1) > SAME_SHARE,
+  ).length;
+  const daysAround = Math.min(AROUND, first) + Math.min(AROUND, days.count - 1 - last);
   const ramps = same.flatMap(({ ramp }) => ramp ?? []);
   return {
     powerKW,
@@ -134,6 +145,7 @@ function loadOf(same: readonly Step[], centre: Centre, all: readonly Step[], day
     likeness: same.length / like,
     ramp: ramps.length * RAMPS_SHARE >= same.length ? median(ramps) : null,
     elsewhere: elsewhere.length / same.length,
+    drift: daysAround > 0 ? drifting / daysAround / (same.length / (last - first + 1)) : 0,
     hour: centre.hour,
     days: [...new Set(same.map(({ day }) => day))],
     kWh: same.reduce((sum, { kWh }) => sum + kWh, 0),

@@ -1,15 +1,21 @@
 /** All detectors over what is known of a household's readings. */
+import { toDayNumber } from '../calendar/civil.ts';
 import type { EvidencePeriod } from '../shapes/evidence.ts';
 import type { Finding } from '../shapes/finding.ts';
+import { COLDEST_C, findBackupInCold } from './backup-in-cold.ts';
 import { findBaseLoad } from './base-load.ts';
 import { findBehaviour } from './behaviour.ts';
+import { cutAtGaps } from './cut-at-gaps.ts';
 import { findDearHours } from './dear-hours.ts';
 import { findEstimateCorrected } from './estimate-corrected.ts';
 import { findHeater } from './heater.ts';
+import { findHomeEmpty, livedInDays, onlyDays } from './home-empty.ts';
 import { findLargeLoad } from './large-load.ts';
 import { loadsOf } from './loads-of.ts';
 import { type MeterDays, type MeterReadings, meterDays, type OutdoorDays, type Prices } from './meter-days.ts';
+import { findMeterScale } from './meter-scale.ts';
 import { findNightSetback } from './night-setback.ts';
+import { darkHours, findOwnGeneration } from './own-generation.ts';
 import { findRegistersSwapped } from './registers-swapped.ts';
 import type { TwoRegisters } from './two-registers.ts';
 import { findWaterOften } from './water-often.ts';
@@ -44,8 +50,15 @@ export function findInReadings({ readings, outdoor, prices, periods, registers }
   return findings.sort((a, b) => Math.abs(b.penceYear) - Math.abs(a.penceYear));
 }
 
-/** `heats` where the heating is on this meter: nights, mornings and the weather speak of it only there. */
-function findOnMeter(days: MeterDays, prices: Prices, heats: boolean): Finding[] {
+/**
+ * `heats` where the heating is on this meter: nights, mornings and the weather speak of it only there. What one detector has
+ * explained is taken out before the next one looks, so that no unit is told of twice: a meter that counts otherwise, even
+ * loads, days without people, hours of sun, what helps on the coldest days, what runs all night.
+ */
+function findOnMeter(counted: MeterDays, prices: Prices, heats: boolean): Finding[] {
+  const generation = findOwnGeneration(counted);
+  const scale = generation.length > 0 ? [] : findMeterScale(livedInDays(counted), prices);
+  const days = scale[0] ? countedAsBefore(counted, scale[0]) : counted;
   const loads = loadsOf(days);
   const heaters = findHeater(days, loads, prices);
   const large = findLargeLoad(days, loads, prices);
@@ -54,12 +67,50 @@ function findOnMeter(days: MeterDays, prices: Prices, heats: boolean): Finding[]
     days,
     loads.filter(({ powerKW }) => found.has(powerKW)),
   );
-  return [
-    ...heaters,
-    ...large,
+  const livedIn = livedInDays(without);
+  const settled = generation.length > 0 ? darkHours(livedIn) : livedIn;
+  const cold = heats ? findBackupInCold(settled, prices) : [];
+  const mild = cold.length > 0 ? onlyDays(settled, (day) => !(settled.outdoorC[day]! < COLDEST_C)) : settled;
+  const baseLoad = findBaseLoad(mild, prices, heats);
+  const behaviour = heats ? findBehaviour(lessBase(mild, baseLoad), prices) : [];
+  const doubted = behaviour.find(({ may }) => may?.includes('meter-wrong'));
+  const findings = [
+    ...scale,
+    ...generation,
+    ...findHomeEmpty(without),
+    ...[...heaters, ...large].map((load) => (doubted ? atDoubtedPower(load, doubted) : load)),
     ...findWaterOften(without, prices),
-    ...findBaseLoad(without, prices),
-    ...findDearHours(without, prices),
-    ...(heats ? [...findNightSetback(without, prices), ...findBehaviour(without, prices)] : []),
+    ...cold,
+    ...baseLoad,
+    ...(generation.length > 0 ? [] : findDearHours(livedIn, prices)),
+    ...(heats ? findNightSetback(livedIn, prices) : []),
+    ...behaviour,
   ];
+  return findings.flatMap((finding) => cutAtGaps(finding, days));
+}
+
+/** A load that begins when the meter may have begun to count otherwise may be another load at its true power. */
+function atDoubtedPower(load: Finding, { from }: Finding): Finding {
+  if (toDayNumber(load.to) <= toDayNumber(from)) return load;
+  const own = load.may ?? [load.code === 'large-load' ? ('large-load' as const) : ('heater' as const)];
+  return { ...load, may: [...own, 'meter-wrong'] };
+}
+
+/** Readings since the meter counts otherwise, at what it counted before. */
+function countedAsBefore(days: MeterDays, { from, seen }: Finding): MeterDays {
+  const first = toDayNumber(from);
+  const share = (day: number) => (days.dayNumber[day]! >= first ? 1 / Number(seen.times) : 1);
+  return {
+    ...days,
+    kWh: days.kWh.map((kWh, i) => kWh * share(Math.floor(i / days.perDay))),
+    dayKWh: days.dayKWh.map((kWh, day) => kWh * share(day)),
+  };
+}
+
+/** The days less what runs all night since a day. */
+function lessBase(days: MeterDays, [found]: readonly Finding[]): MeterDays {
+  if (!found) return days;
+  const first = toDayNumber(found.from);
+  const perDay = (Number(found.seen.riseW) / 1000) * days.hours * days.perDay;
+  return { ...days, dayKWh: days.dayKWh.map((kWh, day) => kWh - (days.dayNumber[day]! >= first ? perDay : 0)) };
 }

@@ -80,6 +80,7 @@ function loadOf(group: readonly Seen[], days: MeterDays): EvenLoad {
     likeness: steps.length / (end - first),
     ramp: median(group.map(({ step }) => step.ramp!)),
     elsewhere: 0,
+    drift: 0,
     hour: typical.slot * days.hours,
     days: steps.map(({ day }) => day),
     kWh: steps.length * typical.kWh,

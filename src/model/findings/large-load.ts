@@ -25,6 +25,9 @@ function isLarge(load: EvenLoad, days: MeterDays): boolean {
   );
 }
 
+/** For some hours at such a power a heater beside the machine looks the same. */
+const mayBeHeater = (load: EvenLoad) => load.powerKW < 4 && hoursEach(load) < SOCKET.leastHours;
+
 /** Units [kWh] of even loads too strong or too long for a household's usual appliances. */
 export function findLargeLoad(days: MeterDays, loads: readonly EvenLoad[], prices: Prices): Finding[] {
   if (days.meter !== 'whole-house') return [];
@@ -47,6 +50,7 @@ export function findLargeLoad(days: MeterDays, loads: readonly EvenLoad[], price
           hour: load.hour,
         },
         ...unitsAndCost(load.kWh, yearOfDays(load.kWh, last - first), prices),
+        ...(mayBeHeater(load) ? { may: ['large-load' as const, 'heater' as const] } : {}),
         ask: ['vehicle', 'tub-or-pool', 'new-appliance'],
         check: ['sub-meter'],
         cautions: [],

@@ -12,6 +12,8 @@ const WARM_C = 16.5;
 /** Night below this share of the day, morning above that one. Common practice, no source. */
 const NIGHT_SHARE = 0.55;
 const MORNING_SHARE = 1.5;
+/** On the house's meter mornings have people in them. */
+const MORNING_SHARE_OF_HOUSE = 1.75;
 const NIGHT = { from: 0, to: 5, hours: 3 } as const;
 const MORNING = { from: 4.5, to: 10, hours: 2 } as const;
 const DAY = { from: 10, to: 22 } as const;
@@ -41,7 +43,10 @@ export function findNightSetback(days: MeterDays, prices: Prices): Finding[] {
   const nightKW = extremeOf(window(NIGHT.from, NIGHT.to), NIGHT.hours / days.hours, Math.min);
   const morning = window(MORNING.from, MORNING.to);
   const morningKW = extremeOf(morning, MORNING.hours / days.hours, Math.max);
-  if (!(dayKW > LEAST_KW) || nightKW > NIGHT_SHARE * dayKW || morningKW < MORNING_SHARE * dayKW) return [];
+  const isHouse = days.meter === 'whole-house';
+  // A night with nothing left in it had something else in its warm days, such as a car.
+  if (!(dayKW > LEAST_KW) || nightKW > NIGHT_SHARE * dayKW || (isHouse && nightKW <= 0)) return [];
+  if (morningKW < (isHouse ? MORNING_SHARE_OF_HOUSE : MORNING_SHARE) * dayKW) return [];
   const recoveryKWh = morning.reduce((sum, kW) => sum + (kW > dayKW ? kW * days.hours : 0), 0);
   const kWhPerDay = DEARER_SHARE * recoveryKWh;
   const kWh = kWhPerDay * cold.length;

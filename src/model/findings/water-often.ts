@@ -1,8 +1,8 @@
 /** Hot-water cycles on days without heating: how often the cylinder is brought up, and what it takes. */
 import { toCivilDate } from '../calendar/civil.ts';
-import { type Finding, sureOf, yearOfDays } from '../shapes/finding.ts';
+import { type Finding, sureOf } from '../shapes/finding.ts';
 import { dailyLow } from './base-load.ts';
-import { knownWeather, type MeterDays, meanOf, median, type Prices, unitsAndCost } from './meter-days.ts';
+import { knownWeather, type MeterDays, median, type Prices, unitsAndCost } from './meter-days.ts';
 
 /** On days warmer than this nothing but hot water is asked for. Common practice, no source. */
 const WARM_C = 16.5;
@@ -11,6 +11,7 @@ const LEAST_DAYS = 10;
 const RUNNING_KW = 0.3;
 /** Once or twice a day is usual, three times is a large family. Common practice, no source. */
 const OFTEN = 3.5;
+const YEAR_DAYS = 365;
 
 export interface WaterCycles {
   readonly days: readonly number[];
@@ -21,7 +22,10 @@ export interface WaterCycles {
 
 /** Cycles and units a day over the warm days; null with fewer than ten of them. */
 export function waterCycles(days: MeterDays): WaterCycles | null {
-  const warm = knownWeather(days).filter((day) => days.outdoorC[day]! >= WARM_C);
+  const known = knownWeather(days);
+  const warm = known.filter(
+    (day, i) => days.outdoorC[day]! >= WARM_C && days.outdoorC[known[i - 1] ?? day]! >= WARM_C - 1,
+  );
   if (days.meter !== 'heat-pump' || warm.length < LEAST_DAYS) return null;
   const low = dailyLow(days);
   const each = warm.map((day) => {
@@ -36,17 +40,21 @@ export function waterCycles(days: MeterDays): WaterCycles | null {
   });
   return {
     days: warm,
-    perDay: meanOf(each.map(({ cycles }) => cycles)),
+    perDay: median(each.map(({ cycles }) => cycles)),
     kWhPerDay: median(each.map(({ kWh }) => kWh)),
   };
 }
 
-/** A cylinder that is brought up four times a day and more; its units [kWh] are all those for hot water. */
+/**
+ * A cylinder that is brought up four times a day and more, or a home that is heated on warm days: both start the
+ * machine again and again. Its units [kWh] are all those of the warm days beyond what always runs, and so are those of a year.
+ */
 export function findWaterOften(days: MeterDays, prices: Prices): Finding[] {
   const cycles = waterCycles(days);
   if (!cycles || cycles.perDay < OFTEN) return [];
   const kWh = cycles.kWhPerDay * cycles.days.length;
-  const kWhYear = yearOfDays(cycles.kWhPerDay, 1);
+  // Heating left on costs this on warm days only; a tank heated too often would on the others too, which nobody has seen.
+  const kWhYear = (kWh * YEAR_DAYS) / Math.max(YEAR_DAYS, days.count);
   return [
     {
       code: 'water-often',
@@ -57,8 +65,9 @@ export function findWaterOften(days: MeterDays, prices: Prices): Finding[] {
       grade: 'estimated',
       seen: { cyclesPerDay: cycles.perDay, kWhPerDay: cycles.kWhPerDay, days: cycles.days.length },
       ...unitsAndCost(kWh, kWhYear, prices),
-      ask: ['water-times', 'baths', 'more-people'],
-      check: ['water-setpoint', 'cylinder-loss', 'pasteurisation-setting'],
+      may: ['water-often', 'summer-heating'],
+      ask: ['heating-in-summer', 'water-times', 'baths', 'more-people'],
+      check: ['pipes-warm', 'water-setpoint', 'cylinder-loss', 'pasteurisation-setting'],
       cautions: ['scalding', 'legionella'],
     },
   ];

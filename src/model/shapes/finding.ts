@@ -24,8 +24,41 @@ export const FindingCode = z.enum([
   'estimate-corrected',
   /** Day and night registers stand the wrong way round. */
   'registers-swapped',
+  /** Use rises much faster on the coldest days: an electric heater helps. */
+  'backup-in-cold',
+  /** Everything that the meter counts is so many times what it was. */
+  'meter-scale',
+  /** By day less is bought than what always runs: electricity is made at home. */
+  'own-generation',
+  /** Weeks without the ups and downs of people. */
+  'home-empty',
 ]);
 export type FindingCode = z.infer<typeof FindingCode>;
+
+/** What a finding may come from, where its readings cannot tell several apart. */
+export const LikelyCause = z.enum([
+  'machine-works-less',
+  'more-heat',
+  'rooms-warmer',
+  'backup-heater',
+  'plug-in-heaters',
+  'more-water',
+  'water-often',
+  'summer-heating',
+  'heater',
+  'other-use',
+  'base-load',
+  'large-load',
+  'machine-works-better',
+  'less-heat',
+  'less-water',
+  'heater-off',
+  'less-other-use',
+  'own-generation',
+  'home-empty',
+  'meter-wrong',
+]);
+export type LikelyCause = z.infer<typeof LikelyCause>;
 
 export const AskCode = z.enum([
   'heater-switch',
@@ -43,6 +76,9 @@ export const AskCode = z.enum([
   'away',
   'settings-changed',
   'meter-exchanged',
+  'panels',
+  'plug-in-heaters',
+  'heating-in-summer',
 ]);
 export type AskCode = z.infer<typeof AskCode>;
 
@@ -61,6 +97,10 @@ export const FindingCheckCode = z.enum([
   'own-reading',
   'register-labels',
   'supplier-bill',
+  'heat-made',
+  'meter-test',
+  'panel-meter',
+  'pipes-warm',
 ]);
 export type FindingCheckCode = z.infer<typeof FindingCheckCode>;
 
@@ -80,6 +120,8 @@ export const Finding = z.object({
   grade: Grade,
   /** What was seen, by name with the unit: { powerKW: 3, hours: 86 }. */
   seen: z.record(z.string(), z.union([z.number(), z.string()])),
+  /** Causes that these readings cannot tell apart, one question together; the first of `check` is what tells them. */
+  may: z.array(LikelyCause).optional(),
   /** In the days from `from` to `to`; less used is negative. */
   kWh: z.number(),
   pence: z.number(),

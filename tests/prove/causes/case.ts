@@ -130,14 +130,16 @@ export interface CauseCase {
 }
 
 const PENCE = 27;
+const PEAK_PENCE = 42;
+const REST_PENCE = 24;
 const CARRIED_KWH = 450;
 const version: TariffVersion = {
   from: '2023-01-01',
   standingPencePerDay: 50,
   vat: { rate: 0.05, included: true },
   bands: [
-    { name: 'peak', pencePerKWh: 42, times: [{ from: '16:00', to: '19:00' }] },
-    { name: 'rest', pencePerKWh: 24, times: 'rest' },
+    { name: 'peak', pencePerKWh: PEAK_PENCE, times: [{ from: '16:00', to: '19:00' }] },
+    { name: 'rest', pencePerKWh: REST_PENCE, times: 'rest' },
   ],
 };
 
@@ -152,7 +154,9 @@ export function drawCauseCase(truths: readonly Truth[], seed: number): CauseCase
   const beside = CROSSED[crossing]?.(drawn) ?? {};
   const effects: Effects = Object.assign({}, beside, ...truths.map((truth) => TRUTHS[truth](drawn)));
   const used = runHome(home, air, effects);
-  const plain = runHome(home, air, beside);
+  // A home that people have moved into is held against one that stayed empty.
+  const without = truths.includes('newly occupied') ? { ...beside, empty: { from: 0, to: days } } : beside;
+  const plain = runHome(home, air, without);
   const missing = missingDays(crossing, days, chance);
   const minutes = chance.yes(0.8) ? 30 : 60;
   const coarse = chance.yes(0.25) ? 100 : 1000;
@@ -161,20 +165,23 @@ export function drawCauseCase(truths: readonly Truth[], seed: number): CauseCase
     first: toCivilDate(start),
     values: Array.from(air.dayMeanC, (meanC) => meanC + offsetK + chance.normal(0, 0.4)),
   };
+  const isDear = truths.includes('dear hours');
   const isCarried = truths.includes('reading carried over');
   const show = (meter: MeterReadings['meter']): Shown => {
     const kWh = countedBy(meter, used, effects);
     const otherwise = countedBy(meter, plain, beside);
-    let moreKWh = 0;
-    for (let day = 0; day < days; day++) {
-      if (!missing(day)) moreKWh += sumDays(kWh, day, day + 1) - sumDays(otherwise, day, day + 1);
+    let pence = isCarried ? CARRIED_KWH * PENCE : 0;
+    for (let i = 0; i < kWh.length; i++) {
+      const hour = (i % SLOTS) / 2;
+      const price = !isDear ? PENCE : hour >= 16 && hour < 19 ? PEAK_PENCE : REST_PENCE;
+      if (!missing(Math.floor(i / SLOTS))) pence += (kWh[i]! - otherwise[i]!) * price;
     }
     return {
-      pence: (moreKWh + (isCarried ? CARRIED_KWH : 0)) * PENCE,
+      pence,
       input: {
         readings: [readingsOf(kWh, { meter, start, minutes, coarse, missing })],
         outdoor,
-        prices: { pencePerKWh: PENCE, versions: truths.includes('dear hours') ? [version] : [] },
+        prices: { pencePerKWh: PENCE, versions: isDear ? [version] : [] },
         periods: billsOf(kWh, start, isCarried, seed),
       },
     };
@@ -189,7 +196,7 @@ function countedBy(of: MeterReadings['meter'], used: Used, { meter }: Effects): 
     const share = meter && i >= meter.from * SLOTS ? meter.share : 1;
     const ofMachine = kWh + used.heater[i]!;
     if (of === 'heat-pump') return ofMachine * share;
-    const house = ofMachine + used.rest[i]!;
+    const house = ofMachine + used.rest[i]! + used.car[i]!;
     // Clouds and kettles change within the half-hour: a little is bought even when the sun gives enough.
     return (used.own[i]! > 0 ? Math.max(house - used.own[i]!, 0.02 * house) : house) * share;
   });

@@ -58,11 +58,12 @@ export interface Home {
   readonly awayEach: number;
 }
 
-/** By half-hour, kWh: the machine without heaters, electric heaters, all the rest, and what the sun gave. */
+/** By half-hour, kWh: the machine without heaters, electric heaters, all the rest of the house, a car, and what the sun gave. */
 export interface Used {
   readonly machine: Float64Array;
   readonly heater: Float64Array;
   readonly rest: Float64Array;
+  readonly car: Float64Array;
   readonly own: Float64Array;
 }
 
@@ -108,6 +109,7 @@ export function runHome(home: Home, air: MadeAir, effects: Effects): Used {
     machine: new Float64Array(length),
     heater: new Float64Array(length),
     rest: new Float64Array(length),
+    car: new Float64Array(length),
     own: new Float64Array(length),
   };
   const state = {
@@ -122,7 +124,7 @@ export function runHome(home: Home, air: MadeAir, effects: Effects): Used {
   for (let day = 0; day < air.count; day++) {
     const chance = chanceOf(home.seed * 1009 + day * 7 + 3);
     const kind = kindOfDay(home, effects, day, spells, air.first + day, chance);
-    addRest(used.rest, home, effects, day, kind, air, chance);
+    addRest(used, home, effects, day, kind, air, chance);
     addHeat(used, home, effects, day, kind, air, state, chance);
     const { solar } = effects;
     if (solar && day >= solar.from) {
@@ -167,15 +169,8 @@ function kindOfDay(
 }
 
 /** What is neither machine nor heater. */
-function addRest(
-  kWh: Float64Array,
-  home: Home,
-  effects: Effects,
-  day: number,
-  kind: Day,
-  air: MadeAir,
-  chance: Chance,
-) {
+function addRest(used: Used, home: Home, effects: Effects, day: number, kind: Day, air: MadeAir, chance: Chance) {
+  const kWh = used.rest;
   const { otherUse, baseLoad, vehicle } = effects;
   const first = day * SLOTS;
   const dark = 1 + 0.22 * Math.cos((2 * Math.PI * ((air.first + day) % 365.25)) / 365.25);
@@ -204,7 +199,7 @@ function addRest(
   const charges = chance.yes(vehicle?.share ?? 0.5);
   const long = chance.uniform(0.6, 1.4);
   if (vehicle && day >= vehicle.from && charges && kind.atHome) {
-    addBlock(kWh, first, vehicle.kW * chance.normal(1, 0.006), vehicle.hour, vehicle.hours * long);
+    addBlock(used.car, first, vehicle.kW * chance.normal(1, 0.006), vehicle.hour, vehicle.hours * long);
   }
 }
 

@@ -1,65 +1,74 @@
 /** Which causes a finding names, and whether they are true of a made home. */
-import type { Finding } from '../../../src/model/shapes/finding.ts';
-import type { CauseCase } from './case.ts';
+import type { Finding, FindingCode, LikelyCause } from '../../../src/model/shapes/finding.ts';
+import type { CauseCase, Truth } from './case.ts';
 
-type Cause =
-  | 'heater'
-  | 'weekly hot tank'
-  | 'water often'
-  | 'setback'
-  | 'base load'
-  | 'large load'
-  | 'dear hours'
-  | 'rooms'
-  | 'other than the cold'
-  | 'bill reading'
-  | 'registers';
+type Cause = FindingCode | LikelyCause;
 
-export function causesOf({ code, seen }: Finding): readonly Cause[] {
-  if (code === 'behaviour-changed') return [seen.kind === 'with-the-cold' ? 'rooms' : 'other than the cold'];
-  return [
-    (
-      {
-        'heater-running': 'heater',
-        'weekly-pasteurisation': 'weekly hot tank',
-        'water-often': 'water often',
-        'night-setback': 'setback',
-        'base-load-rose': 'base load',
-        'large-load': 'large load',
-        'dear-hours': 'dear hours',
-        'estimate-corrected': 'bill reading',
-        'registers-swapped': 'registers',
-      } as const
-    )[code],
-  ];
-}
+/** What a finding names: one thing, or several as one question. */
+export const causesOf = ({ code, may }: Finding): readonly Cause[] => may ?? [code];
 
 /** `beside`: the crossing's own doing counts as true too. */
-export function isTrueOf(cause: Cause, { effects, truths, crossing }: CauseCase, beside: boolean): boolean {
+export function isTrueOf(cause: Cause, made: CauseCase, beside: boolean): boolean {
+  const { effects, truths, crossing } = made;
   const { heater, coldHeater, pasteurise, vehicle, baseLoad, warmer, moreHeat, moreWater, otherUse, empty } = effects;
-  const isCrossed = (of: CauseCase['crossing']) => !beside && crossing === of;
+  const isCrossing = (of: CauseCase['crossing'], truth: Truth) => !beside && crossing === of && !truths.includes(truth);
+  const isDaily = pasteurise?.everyDays === 1;
+  const isEmpty = empty !== undefined && !isCrossing('empty', 'newly occupied');
+  const isOccupied = isEmpty && (beside || truths.includes('newly occupied'));
   switch (cause) {
     case 'heater':
-      return heater !== undefined || coldHeater !== undefined || pasteurise?.everyDays === 1;
-    case 'weekly hot tank':
+    case 'heater-running':
+      return heater !== undefined || coldHeater !== undefined || isDaily;
+    case 'weekly-pasteurisation':
       return pasteurise?.everyDays === 7;
-    case 'water often':
+    case 'backup-heater':
+    case 'backup-in-cold':
+      return coldHeater !== undefined;
+    case 'water-often':
       return effects.waterOften ?? false;
-    case 'setback':
+    case 'summer-heating':
+      return effects.summerHeat !== undefined;
+    case 'night-setback':
       return effects.setback ?? false;
-    case 'base load':
-      return baseLoad !== undefined || (empty !== undefined && !isCrossed('empty'));
-    case 'large load':
-      return vehicle !== undefined && !(isCrossed('car') && !truths.includes('vehicle'));
-    case 'dear hours':
+    case 'base-load':
+    case 'base-load-rose':
+      return baseLoad !== undefined || isOccupied;
+    case 'large-load':
+      return vehicle !== undefined && !isCrossing('car', 'vehicle');
+    case 'dear-hours':
       return effects.dearHours !== undefined;
-    case 'rooms':
-      return warmer !== undefined || moreHeat !== undefined;
-    case 'other than the cold':
-      return moreWater !== undefined || otherUse !== undefined || (empty !== undefined && !isCrossed('empty'));
-    case 'bill reading':
-      return truths.includes('reading carried over');
-    case 'registers':
+    case 'machine-works-less':
+      return effects.worse !== undefined;
+    case 'more-heat':
+      return moreHeat !== undefined || isOccupied;
+    case 'rooms-warmer':
+      return warmer !== undefined || isOccupied;
+    case 'more-water':
+      return moreWater !== undefined || isOccupied;
+    case 'other-use':
+      return otherUse !== undefined || isOccupied;
+    case 'meter-scale':
+    case 'meter-wrong':
+      return effects.meter !== undefined;
+    case 'own-generation':
+      return effects.solar !== undefined && !isCrossing('solar', 'own generation');
+    case 'home-empty':
+      return isEmpty;
+    // What begins and ends within the record, or lowers use, was less on one side of a day.
+    case 'heater-off':
+      return heater !== undefined;
+    case 'less-heat':
+    case 'less-water':
+    case 'less-other-use':
+      return (
+        isEmpty ||
+        (cause === 'less-heat' && (effects.setback === true || baseLoad !== undefined || otherUse !== undefined))
+      );
+    case 'behaviour-changed':
+    case 'plug-in-heaters':
+    case 'machine-works-better':
+    case 'registers-swapped':
+    case 'estimate-corrected':
       return false;
   }
 }

@@ -1,0 +1,89 @@
+/** An electric heater that helps on the coldest days: use rises much faster there than on days that are only cold. */
+import { toCivilDate } from '../calendar/civil.ts';
+import { fitLine } from '../demand/least-squares.ts';
+import { type Finding, sureOf } from '../shapes/finding.ts';
+import { heatingDegrees, knownWeather, type MeterDays, meanOf, type Prices, unitsAndCost } from './meter-days.ts';
+
+/** Days on which the rooms are heated, and of those the ones that a heater may help on, mean of the day, °C. */
+const HEATED_C = 12;
+export const COLDEST_C = 3.5;
+const LEAST_DAYS = { mild: 30, coldest: 5 } as const;
+/** Beyond the line of the milder days: a machine takes more in the cold by itself, and frost on it. */
+const LEAST_SHARE = { 'heat-pump': 0.2, 'whole-house': 0.2 } as const;
+const LEAST_T = 5;
+const ABOUT_DAYS = 14;
+const LEAST_ABOUT = 4;
+/** Excess that falls with the cold is none of a heater's. */
+const LEAST_FALL = 0.35;
+
+/**
+ * Units [kWh] on the coldest days beyond the straight line through the other heated days (3.5 to 12 °C), where they grow with
+ * the cold. On the house's meter plug-in heaters look the same.
+ */
+export function findBackupInCold(days: MeterDays, prices: Prices): Finding[] {
+  const heated = knownWeather(days).filter((day) => days.outdoorC[day]! < HEATED_C);
+  const mild = heated.filter((day) => days.outdoorC[day]! >= COLDEST_C);
+  const coldest = heated.filter((day) => days.outdoorC[day]! < COLDEST_C);
+  if (mild.length < LEAST_DAYS.mild) return [];
+  const below = (day: number) => heatingDegrees(days.outdoorC[day]!);
+  const line = fitLine(
+    mild.map(below),
+    mild.map((day) => days.dayKWh[day]!),
+  );
+  const onLine = (day: number) => line.intercept + line.slope * below(day);
+  // What changed from month to month is none of a heater's: each cold day is held against the mild days about it.
+  const aboutIt = (day: number) =>
+    mild.filter((one) => Math.abs(days.dayNumber[one]! - days.dayNumber[day]!) <= ABOUT_DAYS);
+  const cold = coldest.filter((day) => aboutIt(day).length >= LEAST_ABOUT);
+  if (cold.length < LEAST_DAYS.coldest) return [];
+  const usual = (day: number) => onLine(day) + meanOf(aboutIt(day).map((one) => days.dayKWh[one]! - onLine(one)));
+  const excess = cold.map((day) => days.dayKWh[day]! - usual(day));
+  const share = meanOf(excess) / meanOf(cold.map(usual));
+  const byCold = correlationOf(
+    excess,
+    cold.map((day) => days.outdoorC[day]!),
+  );
+  const error = Math.sqrt(
+    line.variance *
+      (1 / cold.length +
+        (line.slopeError ** 2 / Math.max(1e-9, line.variance)) *
+          (meanOf(cold.map(below)) - meanOf(mild.map(below))) ** 2),
+  );
+  const t = meanOf(excess) / error;
+  if (!(share >= LEAST_SHARE[days.meter]) || t < LEAST_T || !(byCold <= -LEAST_FALL)) return [];
+  const helped = cold.filter((_, i) => excess[i]! > 2 * Math.sqrt(line.variance));
+  if (helped.length < 3) return [];
+  const kWh = helped.reduce((sum, day) => sum + days.dayKWh[day]! - usual(day), 0);
+  return [
+    {
+      code: 'backup-in-cold',
+      meter: days.meter,
+      from: toCivilDate(days.dayNumber[helped[0]!]!),
+      to: toCivilDate(days.dayNumber[helped.at(-1)!]! + 1),
+      sure: sureOf(0.6 + Math.min(0.3, t / 60)),
+      grade: 'estimated',
+      seen: {
+        days: helped.length,
+        belowC: Math.max(...helped.map((day) => days.outdoorC[day]!)),
+        kWhPerDay: kWh / helped.length,
+        coldCorrelation: byCold,
+      },
+      ...unitsAndCost(kWh, kWh, prices),
+      ...(days.meter === 'whole-house' ? { may: ['backup-heater' as const, 'plug-in-heaters' as const] } : {}),
+      ask: days.meter === 'whole-house' ? ['plug-in-heaters', 'heater-switch'] : ['heater-switch'],
+      check: ['heater-hours', 'heater-control', 'heating-curve'],
+      cautions: ['electrical'],
+    },
+  ];
+}
+
+export function correlationOf(a: readonly number[], b: readonly number[]): number {
+  const [meanA, meanB] = [meanOf(a), meanOf(b)];
+  let [ab, aa, bb] = [0, 0, 0];
+  a.forEach((value, i) => {
+    ab += (value - meanA) * (b[i]! - meanB);
+    aa += (value - meanA) ** 2;
+    bb += (b[i]! - meanB) ** 2;
+  });
+  return aa > 0 && bb > 0 ? ab / Math.sqrt(aa * bb) : 0;
+}

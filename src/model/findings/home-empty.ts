@@ -1,0 +1,96 @@
+/** Weeks in which nobody seems to live in the home: its meter has none of the ups and downs of a day. */
+import { toCivilDate } from '../calendar/civil.ts';
+import { type Finding, sureOf } from '../shapes/finding.ts';
+import { type MeterDays, median } from './meter-days.ts';
+
+const DAY = { from: 6.5, to: 23 } as const;
+const NIGHT = { from: 1, to: 5 } as const;
+/** Days that are looked at together. */
+const ABOUT = 3;
+/** A home is empty below these shares of its usual ups and downs: beyond those of the night, and of all by day. */
+const MOST_SHARE = 0.25;
+const MOST_BY_DAY = 0.4;
+const USUAL = 0.7;
+/** Shorter spells are holidays that nobody asks about, and chance. */
+const LEAST_DAYS = 14;
+const LEAST_KW = 0.02;
+/** More than this at once counts as this: a compressor must not drown the kettle, kW. */
+const MOST_KW = 0.25;
+
+/** Spells of days, first and last place, in which the house's meter went up and down little, and no more by day than by night. */
+function emptySpells(days: MeterDays): [number, number][] {
+  if (days.meter !== 'whole-house' || days.count < 2 * LEAST_DAYS) return [];
+  const all = Array.from({ length: days.count }, (_, day) => day);
+  const byDay = smoothed(all.map((day) => strayKW(days, day, DAY)));
+  const beyondNight = smoothed(all.map((day) => strayKW(days, day, DAY) - strayKW(days, day, NIGHT)));
+  const usualOf = (values: readonly number[]) => values.toSorted((a, b) => a - b)[Math.floor(USUAL * values.length)]!;
+  const [usualByDay, usualBeyond] = [usualOf(byDay), usualOf(beyondNight)];
+  if (usualBeyond < LEAST_KW) return [];
+  const spells: [number, number][] = [];
+  for (const day of all) {
+    if (beyondNight[day]! > MOST_SHARE * usualBeyond || byDay[day]! > MOST_BY_DAY * usualByDay) continue;
+    const last = spells.at(-1);
+    if (last && last[1] === day - 1) last[1] = day;
+    else spells.push([day, day]);
+  }
+  return spells.filter(([first, last]) => last - first + 1 >= LEAST_DAYS);
+}
+
+function smoothed(values: readonly number[]): number[] {
+  return values.map((_, day) => median(values.slice(Math.max(0, day - ABOUT), day + ABOUT + 1)));
+}
+
+/** How far readings stray from the mean of their neighbours, kW: people by day, machines by night as well. */
+function strayKW({ kWh, perDay, hours }: MeterDays, day: number, { from, to }: { from: number; to: number }): number {
+  let sum = 0;
+  let count = 0;
+  for (let i = Math.ceil(from / hours); i < to / hours - 1; i++) {
+    const place = day * perDay + i;
+    sum += Math.min(MOST_KW * hours, Math.abs(kWh[place]! - (kWh[place - 1]! + kWh[place + 1]!) / 2));
+    count++;
+  }
+  return sum / count / hours;
+}
+
+/** Weeks without people as a question; what they would have used is not known, so [kWh] and [pence] are zero. */
+export function findHomeEmpty(days: MeterDays): Finding[] {
+  return emptySpells(days).map(
+    ([first, last]): Finding => ({
+      code: 'home-empty',
+      meter: days.meter,
+      from: toCivilDate(days.dayNumber[first]!),
+      to: toCivilDate(days.dayNumber[last]! + 1),
+      sure: sureOf(0.7 + (last - first) / 300),
+      grade: 'estimated',
+      seen: { days: last - first + 1 },
+      ...{ kWh: 0, pence: 0, kWhYear: 0, penceYear: 0 },
+      ask: ['away'],
+      check: [],
+      cautions: [],
+    }),
+  );
+}
+
+/** The days on which somebody was at home. */
+export function livedInDays(days: MeterDays): MeterDays {
+  const spells = emptySpells(days);
+  return spells.length === 0
+    ? days
+    : onlyDays(days, (day) => !spells.some(([first, last]) => day >= first && day <= last));
+}
+
+/** Some of the days, by their place. */
+export function onlyDays(days: MeterDays, keep: (day: number) => boolean): MeterDays {
+  const kept = Array.from({ length: days.count }, (_, day) => day).filter(keep);
+  const { perDay } = days;
+  const kWh = new Float64Array(kept.length * perDay);
+  for (const [to, from] of kept.entries()) kWh.set(days.kWh.subarray(from * perDay, (from + 1) * perDay), to * perDay);
+  return {
+    ...days,
+    count: kept.length,
+    kWh,
+    dayNumber: Int32Array.from(kept, (day) => days.dayNumber[day]!),
+    dayKWh: Float64Array.from(kept, (day) => days.dayKWh[day]!),
+    outdoorC: Float64Array.from(kept, (day) => days.outdoorC[day]!),
+  };
+}
