@@ -2,9 +2,9 @@
 import { NEARLY_A_YEAR_DAYS } from '../model/bill-gap/findings-in-bill.ts';
 import { addDays, daysBetween } from '../model/calendar/civil.ts';
 import type { CheckFinding } from '../model/shapes/bill-check.ts';
-import type { AskCode, CautionCode, Finding, FindingCheckCode } from '../model/shapes/finding.ts';
+import type { AskCode, CautionCode, Finding, FindingCheckCode, LikelyCause } from '../model/shapes/finding.ts';
 import { tell } from '../model/shapes/told.ts';
-import { grouped, longDate, percent, spokenKWh, spokenPounds } from './numbers.ts';
+import { grouped, listed, longDate, percent, spokenKWh, spokenPounds } from './numbers.ts';
 import { phrase, say } from './say.ts';
 import { sayTold } from './say-told.ts';
 
@@ -34,10 +34,45 @@ const HOW_IT_CHANGED: Readonly<Record<string, string>> = {
   'with-the-cold': phrase('The colder the day, the larger the difference.'),
   'while-heated': phrase('The difference is there only while the home is heated.'),
   steady: phrase('The difference is the same on cold days and on mild ones.'),
+  unclear: phrase('These days do not show whether the difference follows the cold.'),
 };
 
+const MAY: Readonly<Record<LikelyCause, string>> = {
+  'machine-works-less': phrase('a heat pump that works less well'),
+  'more-heat': phrase('more heat asked for'),
+  'rooms-warmer': phrase('warmer rooms'),
+  'backup-heater': phrase('the backup heater'),
+  'plug-in-heaters': phrase('plug-in heaters'),
+  'more-water': phrase('more hot water'),
+  'water-often': phrase('a tank that is heated often'),
+  'summer-heating': phrase('heating left on in summer'),
+  heater: phrase('an electric heater'),
+  'other-use': phrase('other things in the home'),
+  'base-load': phrase('something that runs day and night'),
+  'large-load': phrase('a car or another large load'),
+  'machine-works-better': phrase('a heat pump that works better'),
+  'less-heat': phrase('less heat asked for'),
+  'less-water': phrase('less hot water'),
+  'heater-off': phrase('a heater that is off again'),
+  'less-other-use': phrase('less use of other things'),
+  'own-generation': phrase('electricity made at home'),
+  'home-empty': phrase('days with nobody at home'),
+  'meter-wrong': phrase('a meter that counts differently'),
+};
+export const mayCause = (cause: LikelyCause): string => say(MAY[cause]);
+
+/** What looks alike in these readings, as one question; empty for one cause. The first check tells them apart. */
+function maySentence({ may }: Pick<Finding, 'may'>): string {
+  if (!may || may.length < 2) return '';
+  return say('These look alike on this meter: {causes}.', { causes: listed(may.map(mayCause)) });
+}
+
 /** What was seen, for the installer. */
-export function seenSentence(finding: Pick<Finding, 'code' | 'seen' | 'kWh'>): string {
+export function seenSentence(finding: Pick<Finding, 'code' | 'seen' | 'kWh' | 'may'>): string {
+  return [shownSentence(finding), maySentence(finding)].filter(Boolean).join(' ');
+}
+
+function shownSentence(finding: Pick<Finding, 'code' | 'seen' | 'kWh'>): string {
   const n = (name: string) => numberOf(finding, name);
   switch (finding.code) {
     case 'heater-running':
@@ -95,6 +130,28 @@ export function seenSentence(finding: Pick<Finding, 'code' | 'seen' | 'kWh'>): s
       const how = typeof finding.seen.kind === 'string' ? HOW_IT_CHANGED[finding.seen.kind] : undefined;
       return how === undefined ? units : `${units} ${say(how)}`;
     }
+    case 'backup-in-cold':
+      return say(
+        'On {days, plural, one {# day} other {# days}} colder than {below} °C the meter counted {units} kWh a day beyond what the milder days lead to.',
+        { days: n('days'), below: grouped(n('belowC'), 1), units: grouped(n('kWhPerDay')) },
+      );
+    case 'meter-scale':
+      return say(
+        'From then on the least, the usual and the largest readings are all {times} times what they were. That is the meter.',
+        { times: grouped(n('times'), 2) },
+      );
+    case 'own-generation':
+      return say(
+        'On {days, plural, one {# day} other {# days}} less was bought about noon than always runs. So electricity is made at home, which this meter does not show.',
+        { days: n('days') },
+      );
+    case 'home-empty':
+      return say(
+        'For {days, plural, one {# day} other {# days}} the meter shows none of the ups and downs of people.',
+        {
+          days: n('days'),
+        },
+      );
     case 'estimate-corrected':
       return say('The estimate said {estimated}, where {likely} are likely. The next reading put it right.', {
         estimated: spokenKWh(n('estimatedKWh')),
@@ -120,7 +177,7 @@ export function homeSentence(finding: Pick<Finding, 'code' | 'seen' | 'kWh' | 'f
     case 'weekly-pasteurisation':
       return say('Once a week the meter shows a steady run, as where a tank is made very hot to keep it clean.');
     case 'water-often':
-      return say('On warm days the heat pump starts about {times} times a day, as it does for hot water.', {
+      return say('On warm days the heat pump starts about {times} times a day, for hot water or for the rooms.', {
         times: grouped(numberOf(finding, 'cyclesPerDay')),
       });
     case 'night-setback':
@@ -135,6 +192,22 @@ export function homeSentence(finding: Pick<Finding, 'code' | 'seen' | 'kWh' | 'f
       return say('Since {since} the meter counts {way, select, less {less} other {more}} in the same weather.', {
         since,
         way: finding.kWh < 0 ? 'less' : 'more',
+      });
+    case 'backup-in-cold':
+      return say(
+        'On the coldest days the meter counted more than the cold explains. An electric heater may have helped.',
+      );
+    case 'meter-scale':
+      return say('Since {since} the meter counts everything {times} times as before. So the meter must be tested.', {
+        since,
+        times: grouped(numberOf(finding, 'times'), 1),
+      });
+    case 'own-generation':
+      return say('The meter shows that electricity is made at your home, for example by solar panels.');
+    case 'home-empty':
+      return say('From {from} to {to} the meter shows hardly any ups and downs.', {
+        from: since,
+        to: longDate(addDays(finding.to, -1)),
       });
     case 'estimate-corrected':
       return say('One bill was a guess, and the next one put it right.');
@@ -156,11 +229,12 @@ export function sureShort({ sure }: Pick<Finding, 'sure'>): string {
 /** A pound is the least that is spoken of. */
 const LEAST_PENCE = 100;
 
-type Costed = Pick<CheckFinding, 'pence' | 'penceYear' | 'kWh' | 'from' | 'to' | 'part'>;
+type Costed = Pick<CheckFinding, 'code' | 'pence' | 'penceYear' | 'kWh' | 'from' | 'to' | 'part'>;
 
 /** Units and cost in the days of the bill, and of the season that it was seen in; whether it is a part of the difference. */
 export function costOfFinding(finding: Costed): string {
-  const { pence: cost, penceYear, kWh, part } = finding;
+  const { code, pence: cost, penceYear, kWh, part } = finding;
+  if (code === 'own-generation' || code === 'home-empty') return say('How much it comes to is not known.');
   if (Math.abs(cost) < LEAST_PENCE && Math.abs(penceYear) < LEAST_PENCE) return say('It makes no lasting cost.');
   const amount = spokenPounds(Math.abs(cost));
   if (part === undefined) {
@@ -211,6 +285,9 @@ const ASKS: Readonly<Record<AskCode, string>> = {
   away: phrase('Were you away?'),
   'settings-changed': phrase('Did anybody change the settings at that time?'),
   'meter-exchanged': phrase('Was the meter changed?'),
+  panels: phrase('Are there solar panels or another source of electricity?'),
+  'plug-in-heaters': phrase('Are plug-in heaters used on cold days?'),
+  'heating-in-summer': phrase('Is the heating switched off in summer?'),
 };
 export const askSentence = (code: AskCode): string => say(ASKS[code]);
 
@@ -229,6 +306,10 @@ const CHECKS: Readonly<Record<FindingCheckCode, string>> = {
   'own-reading': phrase('Read the meter yourself and give it to the supplier.'),
   'register-labels': phrase('See which figure of the meter counts up by night.'),
   'supplier-bill': phrase('Ask the supplier to work out the bill again.'),
+  'heat-made': phrase('Read for a week the heat that the heat pump has made, and the kWh that it took.'),
+  'meter-test': phrase('Run a load of known power for an hour, and see what the meter counts.'),
+  'panel-meter': phrase('Read how much the panels have made.'),
+  'pipes-warm': phrase('On a warm day feel the pipes to the radiators while the tank is not being heated.'),
 };
 export const findingCheckSentence = (code: FindingCheckCode): string => say(CHECKS[code]);
 
@@ -244,7 +325,7 @@ export const findingCaution = (code: CautionCode): string => say(CAUTIONS[code])
 
 /** Nothing in the readings: what that does and does not mean. */
 export function noFindingsSentence(): string {
-  return say('The readings of these days show none of the ten things that we look for. That does not rule them out.');
+  return say('The readings of these days show none of the things that we look for. That does not rule them out.');
 }
 /** No readings finer than a day. */
 export function noReadingsSentence(): string {

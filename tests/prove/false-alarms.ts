@@ -72,7 +72,8 @@ export const DETECTORS: readonly Detector[] = [
   {
     name: 'base load rose',
     code: 'base-load-rose',
-    applies: has('house'),
+    // With the heating on the same meter it is asked together with the rooms, unless warm days before and since show it.
+    applies: (made) => has('house')(made) && has('machine')(made),
     present: ({ home }) => home.effects.baseLoad !== undefined,
     since: ({ home }) => home.effects.baseLoad?.from,
   },

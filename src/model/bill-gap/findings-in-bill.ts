@@ -23,9 +23,12 @@ export const NEARLY_A_YEAR_DAYS = 330;
  * of the household.
  */
 const ORDER: Readonly<Record<FindingCode, number>> = {
+  'meter-scale': 0,
+  'own-generation': 0,
   'estimate-corrected': 0,
   'registers-swapped': 0,
   'heater-running': 1,
+  'backup-in-cold': 1,
   'weekly-pasteurisation': 1,
   'water-often': 1,
   'night-setback': 1,
@@ -33,6 +36,7 @@ const ORDER: Readonly<Record<FindingCode, number>> = {
   'behaviour-changed': 2,
   'base-load-rose': 3,
   'large-load': 3,
+  'home-empty': 3,
 };
 
 /**
@@ -43,6 +47,8 @@ const HELD_BY: Readonly<Partial<Record<FindingCode, readonly BillCause[]>>> = {
   'estimate-corrected': ['metering', 'rest'],
   'registers-swapped': ['when', 'price'],
   'heater-running': ['backup', 'steady', 'rest'],
+  'backup-in-cold': ['backup', 'rooms', 'efficiency', 'rest'],
+  'meter-scale': ['metering', 'rest'],
   'dear-hours': ['when', 'price'],
   'base-load-rose': ['other-electricity', 'steady', 'hot-water', 'rest'],
   'large-load': ['other-electricity', 'steady', 'rest'],

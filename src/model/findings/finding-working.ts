@@ -5,7 +5,7 @@ import { type Told, tell, type Wording } from '../shapes/told.ts';
 import type { ToldFinding } from '../shapes/told-finding.ts';
 import type { Working } from '../shapes/working.ts';
 
-const UNITS: Readonly<Record<string, string>> = { KW: 'kW', W: 'W', KWh: 'kWh', Hours: 'h' };
+const UNITS: Readonly<Record<string, string>> = { KW: 'kW', W: 'W', KWh: 'kWh', Hours: 'h', belowC: '°C' };
 const unitOf = (name: string): Wording => {
   const ending = Object.keys(UNITS).find((one) => name.endsWith(one));
   if (ending) return UNITS[ending]!;
@@ -40,6 +40,9 @@ const SEEN: ReadonlySet<string> = new Set<Exclude<SeenField, 'amount'>>([
   'dearKWh',
   'cheapKWh',
   'cyclesPerDay',
+  'belowC',
+  'coldCorrelation',
+  'times',
 ]);
 const isNamed = (field: string): field is Exclude<SeenField, 'amount'> => SEEN.has(field);
 const nameOf = (field: string): Told => (isNamed(field) ? tell(`seen-${field}`) : tell('seen-amount', { field }));

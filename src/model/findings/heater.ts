@@ -14,7 +14,7 @@ const LOW_SHARE = 0.86;
 const HIGH_SHARE = 1.06;
 /** Alike enough, where the power is seen to stay level, and where the steps are too short to show it. */
 const LEAST_LIKENESS = { level: 0.45, short: 0.75 } as const;
-const LEAST_DAYS = 6;
+const LEAST_DAYS = 5;
 const LEAST_WEEKS = 4;
 /** A compressor's power rises as the cylinder gets hot. */
 const MOST_RAMP = 0.06;
@@ -41,7 +41,7 @@ export function isHeater(load: EvenLoad, days: MeterDays): boolean {
       ? load.likeness >= LEAST_LIKENESS.short
       : load.likeness >= LEAST_LIKENESS.level && Math.abs(load.ramp) <= MOST_RAMP) &&
     load.elsewhere <= MOST_ELSEWHERE &&
-    load.drift <= MOST_DRIFT &&
+    (weekly || load.drift <= MOST_DRIFT) &&
     hoursEach(load) <= LONGEST_HOURS[days.meter] &&
     (weekly ? load.days.length >= LEAST_WEEKS : load.days.length >= Math.max(LEAST_DAYS, LEAST_OFTEN * span))
   );

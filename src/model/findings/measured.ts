@@ -24,6 +24,10 @@ export const DETECTOR_RATES: Readonly<Record<FindingCode, DetectorRates>> = {
   'behaviour-changed': { mostFalse: 0.01, leastFound: 0.62 },
   'estimate-corrected': { mostFalse: 0.01, leastFound: 0.64 },
   'registers-swapped': { mostFalse: 0.01, leastFound: 0.9 },
+  'backup-in-cold': { mostFalse: 0.03, leastFound: 0.7 },
+  'meter-scale': { mostFalse: 0.03, leastFound: 0.15 },
+  'own-generation': { mostFalse: 0.03, leastFound: 0.8 },
+  'home-empty': { mostFalse: 0.03, leastFound: 0.4 },
 };
 
 /** A heater where the readings are hourly, and where the house's meter is the only one: at least so many are found. */

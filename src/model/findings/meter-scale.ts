@@ -53,7 +53,7 @@ export function findMeterScale(days: MeterDays, prices: Prices): Finding[] {
       sure: sureOf(0.95 - Math.max(...ratios.map((one) => Math.abs(Math.log(one / times))))),
       grade: 'estimated',
       seen: { times },
-      ...unitsAndCost(kWh, 0, prices),
+      ...unitsAndCost(kWh, kWh, prices),
       ask: ['meter-exchanged'],
       check: ['meter-test', 'supplier-bill'],
       cautions: ['electrical'],

@@ -20,7 +20,7 @@ const LOW_HOURS = 2;
 function sunnyDays(days: MeterDays): number[] {
   if (days.meter !== 'whole-house' || days.count < LEAST_DAYS) return [];
   const all = Array.from({ length: days.count }, (_, day) => day);
-  const nights = all.map((day) => lowestKW(days, day, 0, 7)).sort((a, b) => a - b);
+  const nights = all.map((day) => lowestKW(days, day, 0, DARK.to)).sort((a, b) => a - b);
   const alwaysKW = nights[QUIET_NIGHT]!;
   if (alwaysKW < LEAST_ALWAYS_KW) return [];
   return all.filter((day) => lowestKW(days, day, NOON.from, NOON.to) < MOST_SHARE * alwaysKW);

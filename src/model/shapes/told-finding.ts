@@ -11,6 +11,10 @@ export interface ToldFinding {
   'found-less-used': null;
   'found-estimate-corrected': null;
   'found-registers-swapped': null;
+  'found-backup-in-cold': null;
+  'found-meter-scale': null;
+  'found-own-generation': null;
+  'found-home-empty': null;
   'paid-less-before': null;
   'units-by-price-and-year': null;
   'seen-amount': { field: 'words' };
@@ -39,6 +43,9 @@ export interface ToldFinding {
   'seen-dearKWh': null;
   'seen-cheapKWh': null;
   'seen-cyclesPerDay': null;
+  'seen-belowC': null;
+  'seen-coldCorrelation': null;
+  'seen-times': null;
   'all-days': null;
   'units-in-days': null;
   'price-of-unit': null;

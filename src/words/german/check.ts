@@ -129,6 +129,10 @@ export const CHECK: Catalogue = {
   'More counted in the same weather': 'Bei gleichem Wetter mehr gezählt',
   'Less counted in the same weather': 'Bei gleichem Wetter weniger gezählt',
   'More at dear hours': 'Mehr zu teuren Stunden',
+  'Electric heat on the coldest days': 'Strom zum Heizen an den kältesten Tagen',
+  'A meter that counts differently': 'Ein Zähler, der anders zählt',
+  'Electricity made at home': 'Eigener Strom',
+  'Weeks without people': 'Wochen ohne Bewohner',
   'An estimate put right': 'Eine berichtigte Schätzung',
   'Day and night exchanged': 'Tag und Nacht vertauscht',
   ', mostly from about {time}': ', meist ab etwa {time}',
@@ -152,6 +156,36 @@ export const CHECK: Catalogue = {
   'The difference is there only while the home is heated.': 'Der Unterschied besteht nur, solange geheizt wird.',
   'The difference is the same on cold days and on mild ones.':
     'Der Unterschied ist an kalten und an milden Tagen gleich.',
+  'These days do not show whether the difference follows the cold.':
+    'Diese Tage zeigen nicht, ob der Unterschied der Kälte folgt.',
+  'On {days, plural, one {# day} other {# days}} colder than {below} °C the meter counted {units} kWh a day beyond what the milder days lead to.':
+    'An {days, plural, one {# Tag} other {# Tagen}} unter {below} °C zählte der Zähler am Tag {units} kWh mehr, als die milderen Tage erwarten lassen.',
+  'From then on the least, the usual and the largest readings are all {times} times what they were. That is the meter.':
+    'Von da an sind die kleinsten, die üblichen und die größten Messwerte alle das {times}-Fache. Das ist der Zähler.',
+  'On {days, plural, one {# day} other {# days}} less was bought about noon than always runs. So electricity is made at home, which this meter does not show.':
+    'An {days, plural, one {# Tag} other {# Tagen}} wurde mittags weniger bezogen, als immer läuft. Also wird im Haus Strom erzeugt, den dieser Zähler nicht zeigt.',
+  'For {days, plural, one {# day} other {# days}} the meter shows none of the ups and downs of people.':
+    '{days, plural, one {# Tag} other {# Tage}} lang zeigt der Zähler nichts vom Auf und Ab eines bewohnten Hauses.',
+  'a heat pump that works less well': 'eine Wärmepumpe, die schlechter arbeitet',
+  'more heat asked for': 'mehr verlangte Wärme',
+  'warmer rooms': 'wärmere Räume',
+  'plug-in heaters': 'Heizlüfter an der Steckdose',
+  'more hot water': 'mehr Warmwasser',
+  'a tank that is heated often': 'ein Speicher, der oft erwärmt wird',
+  'heating left on in summer': 'eine Heizung, die im Sommer an ist',
+  'an electric heater': 'ein Heizstab',
+  'other things in the home': 'anderes im Haus',
+  'something that runs day and night': 'etwas, das Tag und Nacht läuft',
+  'a car or another large load': 'ein Auto oder ein anderer großer Verbraucher',
+  'a heat pump that works better': 'eine Wärmepumpe, die besser arbeitet',
+  'less heat asked for': 'weniger verlangte Wärme',
+  'less hot water': 'weniger Warmwasser',
+  'a heater that is off again': 'ein Heizstab, der wieder aus ist',
+  'less use of other things': 'weniger Verbrauch durch anderes',
+  'electricity made at home': 'im Haus erzeugter Strom',
+  'days with nobody at home': 'Tage, an denen niemand zu Hause ist',
+  'a meter that counts differently': 'ein Zähler, der anders zählt',
+  'These look alike on this meter: {causes}.': 'Das sieht an diesem Zähler gleich aus: {causes}.',
   'The estimate said {estimated}, where {likely} are likely. The next reading put it right.':
     'Geschätzt waren {estimated}, wahrscheinlich sind {likely}. Die nächste Ablesung stellte es richtig.',
   'The bill has {billed} at the dear rate. By the clock it was {dear}.':
@@ -160,8 +194,8 @@ export const CHECK: Catalogue = {
     'Ein elektrischer Heizstab im Speicher oder im Gerät lief wohl vom {from} bis {to}, an {days, plural, one {# Tag} other {# Tagen}}.',
   'Once a week the meter shows a steady run, as where a tank is made very hot to keep it clean.':
     'Einmal in der Woche zeigt der Zähler einen gleichmäßigen Lauf, wie wenn ein Speicher zur Reinhaltung sehr heiß gemacht wird.',
-  'On warm days the heat pump starts about {times} times a day, as it does for hot water.':
-    'An warmen Tagen läuft die Wärmepumpe etwa {times}-mal am Tag an, wie sie es für Warmwasser tut.',
+  'On warm days the heat pump starts about {times} times a day, for hot water or for the rooms.':
+    'An warmen Tagen läuft die Wärmepumpe etwa {times}-mal am Tag an, für Warmwasser oder für die Räume.',
   'The heat pump rests at night and works hard in the morning.':
     'Die Wärmepumpe ruht nachts und arbeitet morgens schwer.',
   'Since {since} the meter counts more at every hour, at night too.':
@@ -172,11 +206,20 @@ export const CHECK: Catalogue = {
     'Seit {since} zählt der Zähler mehr zu den Stunden, die mehr kosten.',
   'Since {since} the meter counts {way, select, less {less} other {more}} in the same weather.':
     'Seit {since} zählt der Zähler bei gleichem Wetter {way, select, less {weniger} other {mehr}}.',
+  'On the coldest days the meter counted more than the cold explains. An electric heater may have helped.':
+    'An den kältesten Tagen zählte der Zähler mehr, als die Kälte erklärt. Vielleicht half ein Heizstab.',
+  'Since {since} the meter counts everything {times} times as before. So the meter must be tested.':
+    'Seit dem {since} zählt der Zähler alles {times}-mal so viel wie zuvor. Darum muss der Zähler geprüft werden.',
+  'The meter shows that electricity is made at your home, for example by solar panels.':
+    'Der Zähler zeigt, dass bei Ihnen Strom erzeugt wird, etwa mit Solarmodulen.',
+  'From {from} to {to} the meter shows hardly any ups and downs.':
+    'Vom {from} bis {to} zeigt der Zähler kaum ein Auf und Ab.',
   'One bill was a guess, and the next one put it right.':
     'Eine Rechnung war geschätzt, und die nächste hat es richtiggestellt.',
   'The day and the night figures of the meter may have been mixed up.':
     'Tag- und Nachtwerte des Zählers sind vielleicht vertauscht worden.',
   'about {count} in 20 sure': 'zu etwa {count} von 20 sicher',
+  'How much it comes to is not known.': 'Wie viel es ausmacht, ist nicht bekannt.',
   'It makes no lasting cost.': 'Auf Dauer kostet es nichts.',
   'In the days of the bill that was {units}, about {amount}. It is not counted as a part of the difference.':
     'In den Tagen der Rechnung waren das {units}, etwa {amount}. Als Teil des Unterschieds zählt es nicht.',
@@ -208,6 +251,9 @@ export const CHECK: Catalogue = {
   'Are rooms heated now that were not before?': 'Werden jetzt Räume geheizt, die es früher nicht wurden?',
   'Were you away?': 'Waren Sie verreist?',
   'Did anybody change the settings at that time?': 'Hat damals jemand die Einstellungen geändert?',
+  'Are there solar panels or another source of electricity?': 'Gibt es Solarmodule oder eine andere Stromquelle?',
+  'Are plug-in heaters used on cold days?': 'Laufen an kalten Tagen Heizlüfter an der Steckdose?',
+  'Is the heating switched off in summer?': 'Ist die Heizung im Sommer ausgeschaltet?',
   'Was the meter changed?': 'Wurde der Zähler getauscht?',
   'Read the heater’s hours on the control.': 'Lesen Sie die Stunden des Heizstabs an der Regelung ab.',
   'See when the control lets the heater on, and whether it is on by hand.':
@@ -229,14 +275,21 @@ export const CHECK: Catalogue = {
     'Lesen Sie den Zähler selbst ab und melden Sie den Stand dem Versorger.',
   'See which figure of the meter counts up by night.': 'Sehen Sie, welches Zählwerk nachts weiterzählt.',
   'Ask the supplier to work out the bill again.': 'Bitten Sie den Versorger, die Rechnung neu zu berechnen.',
+  'Read for a week the heat that the heat pump has made, and the kWh that it took.':
+    'Lesen Sie eine Woche lang ab, wie viel Wärme die Wärmepumpe erzeugt und wie viele kWh sie braucht.',
+  'Run a load of known power for an hour, and see what the meter counts.':
+    'Lassen Sie eine Stunde lang etwas mit bekannter Leistung laufen, und sehen Sie, was der Zähler zählt.',
+  'Read how much the panels have made.': 'Lesen Sie ab, wie viel die Module erzeugt haben.',
+  'On a warm day feel the pipes to the radiators while the tank is not being heated.':
+    'Fühlen Sie an einem warmen Tag die Rohre zu den Heizkörpern, während der Speicher nicht erwärmt wird.',
   'Switch off, lock off and prove dead before a cover is opened. Mains wiring is for an electrician.':
     'Abschalten, gegen Wiedereinschalten sichern und Spannungsfreiheit prüfen, bevor etwas geöffnet wird. Netzspannung ist Sache einer Elektrofachkraft.',
   'Water of the tank can scald.': 'Wasser aus dem Speicher kann verbrühen.',
   'Do not turn the weekly hot tank off without other care against germs; local codes come first.':
     'Schalten Sie das wöchentliche Aufheizen nicht ohne anderen Schutz gegen Keime ab; örtliche Vorschriften gehen vor.',
   'Work on the cooling circuit is for certified people only.': 'Am Kältekreis arbeiten nur zugelassene Fachleute.',
-  'The readings of these days show none of the ten things that we look for. That does not rule them out.':
-    'Die Messwerte dieser Tage zeigen nichts von den zehn Dingen, nach denen wir suchen. Das schließt sie nicht aus.',
+  'The readings of these days show none of the things that we look for. That does not rule them out.':
+    'Die Messwerte dieser Tage zeigen nichts von den Dingen, nach denen wir suchen. Das schließt sie nicht aus.',
   'There are no readings by the hour for these days. They would show heaters, timers and changes with their dates.':
     'Für diese Tage gibt es keine stündlichen Messwerte. Sie würden Heizstäbe, Schaltuhren und Änderungen mit Datum zeigen.',
   // The months followed

@@ -92,10 +92,13 @@ describe('nights', () => {
 
 describe('a change from a day on', () => {
   test('base load, with its watts', () => {
+    const machine = readingsOf(DAYS, heating);
     const readings = (rise: number) =>
-      readingsOf(DAYS, (d, h) => house(d, h) + (d >= 150 ? rise : 0), { meter: 'whole-house' });
-    expect(found('base-load-rose', [readings(0)], DAYS)).toEqual([]);
-    const [finding] = found('base-load-rose', [readings(0.15)], DAYS);
+      readingsOf(DAYS, (d, h) => heating(d, h) + house(d, h) + (d >= 150 ? rise : 0), { meter: 'whole-house' });
+    expect(found('base-load-rose', [readings(0), machine], DAYS)).toEqual([]);
+    // Where the heating is on the same meter and no warm day came before, nobody can tell it from the rooms.
+    expect(found('base-load-rose', [readings(0.15)], DAYS)).toEqual([]);
+    const [finding] = found('base-load-rose', [readings(0.15), machine], DAYS);
     expect(finding!.from).toBe(addDays(FIRST, 150));
     expect(finding!.seen.riseW).toBeCloseTo(150, -1);
     expect(finding!.kWhYear).toBeCloseTo(0.15 * 8760, -2);

@@ -35,7 +35,7 @@ test.each([
   ...CautionCode.options.map((code) => [code, findingCaution(code)]),
 ])('%s has its sentence', (_, text) => expect(text).toMatch(SENTENCE));
 
-const WINTER = { from: '2026-01-08', to: '2026-02-19', part: 'rest' } as const;
+const WINTER = { code: 'behaviour-changed', from: '2026-01-08', to: '2026-02-19', part: 'rest' } as const;
 test.each<[Parameters<typeof costOfFinding>[0], string]>([
   [
     { ...WINTER, pence: 7000, penceYear: 9000, kWh: 252 },
@@ -54,10 +54,11 @@ test.each<[Parameters<typeof costOfFinding>[0], string]>([
     'In the days of the bill that is 180 kWh more, about £50 more. Over a year it evens out.',
   ],
   [
-    { from: '2026-01-08', to: '2026-02-19', pence: 5000, penceYear: 5000, kWh: 180 },
+    { code: 'water-often', from: '2026-01-08', to: '2026-02-19', pence: 5000, penceYear: 5000, kWh: 180 },
     'In the days of the bill that was 180 kWh, about £50. It is not counted as a part of the difference.',
   ],
   [{ ...WINTER, pence: 20, penceYear: 0, kWh: 0 }, 'It makes no lasting cost.'],
+  [{ ...WINTER, code: 'own-generation', pence: 0, penceYear: 0, kWh: 0 }, 'How much it comes to is not known.'],
 ])('cost of %o', (cost, said) => {
   expect(costOfFinding(cost)).toBe(said);
 });

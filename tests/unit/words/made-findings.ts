@@ -11,6 +11,10 @@ const SEEN: Readonly<Record<FindingCode, Finding['seen']>> = {
   'dear-hours': { priceShareBefore: 0.9, priceShareAfter: 1.1, share: 0.22 },
   'behaviour-changed': { share: 0.3, kind: 'with-the-cold', kWhPerDay: 4.2 },
   'estimate-corrected': { estimatedKWh: 900, likelyKWh: 600, backKWh: -290, until: '2026-01-01' },
+  'backup-in-cold': { days: 9, belowC: 2.4, kWhPerDay: 31, coldCorrelation: -0.8 },
+  'meter-scale': { times: 2 },
+  'own-generation': { days: 120 },
+  'home-empty': { days: 30 },
   'registers-swapped': { billedDearKWh: 300, billedCheapKWh: 900, dearKWh: 900, cheapKWh: 300 },
 };
 
