@@ -20,6 +20,7 @@ const ANSWERS: Readonly<Record<string, readonly string[]>> = {
   'paper-period-asked': ['choices.paper.from', 'choices.paper.to'],
   'paper-vat-asked': ['choices.paper.vat'],
   'paper-unproved-asked': ['choices.paper.looked', 'choices.paper.words'],
+  'paper-several-asked': ['choices.paper.bills'],
   'paper-total-asked': ['choices.paper.looked', 'choices.paper.words'],
   'paper-meaning-asked': ['choices.paper.looked'],
   'paper-contradicted-asked': ['choices.paper.asPrinted', 'choices.paper.words'],

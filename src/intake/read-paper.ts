@@ -5,18 +5,20 @@ import type { Bill } from '../model/shapes/bill.ts';
 import type { Series } from '../model/shapes/evidence.ts';
 import { writesMonthFirst } from './dates/decide-day-first.ts';
 import type { IntakeChoices, IntakeContext, IntakeResult } from './intake.ts';
-import { billOfSection, spanOf } from './paper/bill-of-section.ts';
+import { billOfSection, type SectionBill, spanOf } from './paper/bill-of-section.ts';
 import type { Box } from './paper/figures.ts';
 import { gatherSheets, MOST_PICTURES, type PaperFault, type Sheet } from './paper/gather-sheets.ts';
 import { type Looks, lookAtSheets } from './paper/look-at-sheets.ts';
 import { MOST_PAGES } from './paper/pdf-words.ts';
 import { MOST_POINTS } from './paper/picture.ts';
 import { provingMore } from './paper/proving-more.ts';
+import { splitBills } from './paper/split-bills.ts';
 import { tariffOfBill } from './paper/tariff-of-bill.ts';
 import { type Section, type Understanding, understand } from './paper/understand.ts';
 import { faultsOf, listValues, type ReadSection } from './paper/values.ts';
 import { INCLUDES_VAT } from './paper/vocabulary.ts';
 import { periodPicture, periodSeries } from './periods/period-series.ts';
+import type { RawPeriod } from './periods/raw-period.ts';
 import { emptyPreview, standing } from './read-file.ts';
 import { PAPER_SHAPE, type Page, type PaperChoices, type PaperValue } from './terms/paper-reading.ts';
 import { stageOf } from './terms/progress.ts';
@@ -116,30 +118,38 @@ export function readPages(
       text: said.words?.find((one) => one.page === number && one.at === at)?.text ?? word.text,
     })),
   }));
-  const understood = understand(corrected, {
-    decimal: choices.decimal,
-    dayFirst: choices.dayFirst,
-    monthFirst: writesMonthFirst(context.zone),
-  });
-  if (understood.sections.length === 0) {
+  const how = { decimal: choices.decimal, dayFirst: choices.dayFirst, monthFirst: writesMonthFirst(context.zone) };
+  const { bills, doubt } = splitBills(corrected, said.bills, (some) => understand(some, how));
+  const isWater = bills.some((one) => one.isWater);
+  if (bills.every(({ sections }) => sections.length === 0)) {
     const none = pages.some(({ picture }) => picture) ? 'picture-no-bill' : 'paper-no-bill';
-    book.add(understood.isWater ? 'paper-water-only' : none, 'refusal');
+    book.add(isWater ? 'paper-water-only' : none, 'refusal');
     return resultOf(fileName, choices, book);
   }
-  const sections = understood.sections.map((section) => readSection(section, understood, choices, book));
-  const values = listValues({ understood, sections, typed: typedBoxes(corrected, said) });
+  if (doubt !== undefined) book.add('paper-several-asked', 'question', { found: doubt });
+  if (bills.length > 1) book.add('paper-several', 'note', { count: bills.length });
+  const settled = bills.length > 1 ? { ...choices, paper: withoutDays(said) } : choices;
+  const read = bills.map((understood, i) => {
+    const sections = understood.sections.map((section) => readSection(section, understood, settled, book));
+    const values = listValues({ understood, sections, typed: typedBoxes(corrected, said) });
+    ask(values, understood, sections, settled, book);
+    return { sections, values: i === 0 ? values : values.map((one) => ({ ...one, key: `${i} ${one.key}` })) };
+  });
+  const sections = read.flatMap((one) => one.sections);
+  const values = read.flatMap((one) => one.values);
   const money = moneyOf(corrected);
   if (money !== '£') book.add('paper-money', 'note', { found: money });
-  ask(values, understood, sections, choices, book);
-  const series = sections
-    .flatMap((one, i) => seriesOf(one, i, context, book, said))
+  const series = [...Map.groupBy(sections, ({ fuel }) => fuel).values()]
+    .flatMap((own, i) => seriesOf(own, i, (one) => sections.indexOf(one) + 1, context, book, said))
     .map((one) => standing(one, choices));
-  const tariffs = sections.flatMap(({ made, fuel, section }) =>
-    made && fuel && section.lines.every(({ kind, price }) => kind !== 'energy' || price)
-      ? (tariffOfBill(made.bill, made.vatRate, fileName) ?? [])
-      : [],
-  );
-  if (understood.isWater) book.add('paper-water-left-out', 'note');
+  const tariffs = read
+    .at(-1)!
+    .sections.flatMap(({ made, fuel, section }) =>
+      made && fuel && section.lines.every(({ kind, price }) => kind !== 'energy' || price)
+        ? (tariffOfBill(made.bill, made.vatRate, fileName) ?? [])
+        : [],
+    );
+  if (isWater) book.add('paper-water-left-out', 'note');
   book.add('paper-names-left-out', 'note');
   const isOpen = book.list().some(({ weight }) => weight !== 'note');
   const isWhole =
@@ -152,7 +162,7 @@ export function readPages(
       ...emptyPreview(fileName, choices, book),
       shape: PAPER_SHAPE,
       candidates: [{ shape: PAPER_SHAPE, fit: 1, reason: 'words of a bill with their places' }],
-      choices: { ...choices, decimal: understood.decimal },
+      choices: { ...choices, decimal: bills[0]!.decimal },
       dataRows: series.length,
       series,
       firstDays: series[0] ? periodPicture(series[0]) : [],
@@ -161,6 +171,9 @@ export function readPages(
     intervals: [],
   };
 }
+
+/** Days that were typed are those of one bill. */
+const withoutDays = ({ from: _, to: __, ...said }: PaperChoices): PaperChoices => said;
 
 const resultOf = (fileName: string, choices: IntakeChoices, book: RemarkBook): IntakeResult => ({
   preview: emptyPreview(fileName, choices, book),
@@ -292,45 +305,46 @@ const KEPT_APART: ReadonlySet<PaperValue['kind']> = new Set(['payment', 'balance
 const NO_GAS = { correction: 1, imperialM3PerHundredCubicFeet: 2.83, calorificMJPerM3: 39.5 };
 const checked = (bill: Bill, vatRate: number) => checkBillSums({ bill, gas: NO_GAS, vatRate });
 
+/** The bills of one fuel as a series of periods. */
 function seriesOf(
-  { made, fuel, section }: ReadSection,
+  own: readonly ReadSection[],
   at: number,
+  rowOf: (section: ReadSection) => number,
   context: IntakeContext,
   book: RemarkBook,
   said: PaperChoices,
 ): Series[] {
-  if (!made || !fuel) return [];
-  const { bill, vatRate } = made;
-  const kWh = Number(bill.meters.reduce((sum, meter) => sum + (meter.kWh ?? 0), 0).toFixed(6));
-  const kinds = bill.meters.flatMap(({ openingKind, closingKind }) => [openingKind, closingKind]);
-  const quality = kinds.includes('estimated')
-    ? 'estimated'
-    : kinds.includes('customer')
-      ? 'customer'
-      : kinds.every((kind) => kind === 'actual')
-        ? 'actual'
-        : 'unknown';
-  if (toDayNumber(bill.to) > toDayNumber(context.today) + 1)
-    book.add('after-today', 'note', { found: bill.to, expected: context.today, count: 1 });
-  const total =
-    said.asPrinted && bill.totalPence !== undefined ? bill.totalPence : checked(bill, vatRate).reckonedPence;
-  // A credit is no lower use and no lower price; what was laid on is paid like the rest.
-  const credits = (section.totals?.after ?? []).reduce((sum, { pence }) => sum + Math.min(0, pence), 0);
-  const raw = {
-    fromDay: toDayNumber(bill.from),
-    toDay: toDayNumber(bill.from) + daysBetween(bill.from, bill.to),
-    quantity: kWh,
-    kWh,
-    costPence: total - credits,
-    quality,
-    line: at + 1,
-  } as const;
-  const series = periodSeries(
-    `series-${at + 1}`,
-    fuel,
-    { unit: 'kWh', carrier: fuel, role: 'import', zeroAt: 0, kWhPerUnit: 1 },
-    [raw],
-    book,
-  );
-  return series ? [{ ...series, bills: [{ row: at + 1, bill }] }] : [];
+  const fuel = own[0]?.fuel;
+  const made = own.flatMap((one) => (one.made ? [{ ...one, made: one.made, row: rowOf(one) }] : []));
+  if (made.length === 0 || !fuel) return [];
+  const raw = made.map((one) => periodOf(one, one.made, one.row));
+  const quantity = { unit: 'kWh', carrier: fuel, role: 'import', zeroAt: 0, kWhPerUnit: 1 } as const;
+  const series = periodSeries(`series-${at + 1}`, fuel, quantity, raw, book);
+  return series ? [{ ...series, bills: made.map(({ row, made: { bill } }) => ({ row, bill })) }] : [];
+
+  function periodOf({ section }: ReadSection, { bill, vatRate }: SectionBill, row: number): RawPeriod {
+    const kWh = Number(bill.meters.reduce((sum, meter) => sum + (meter.kWh ?? 0), 0).toFixed(6));
+    if (toDayNumber(bill.to) > toDayNumber(context.today) + 1)
+      book.add('after-today', 'note', { found: bill.to, expected: context.today, count: 1 });
+    const total =
+      said.asPrinted && bill.totalPence !== undefined ? bill.totalPence : checked(bill, vatRate).reckonedPence;
+    // A credit is no lower use and no lower price; what was laid on is paid like the rest.
+    const credits = (section.totals?.after ?? []).reduce((sum, { pence }) => sum + Math.min(0, pence), 0);
+    return {
+      fromDay: toDayNumber(bill.from),
+      toDay: toDayNumber(bill.from) + daysBetween(bill.from, bill.to),
+      quantity: kWh,
+      kWh,
+      costPence: total - credits,
+      quality: qualityOf(bill),
+      line: row,
+    };
+  }
+}
+
+function qualityOf({ meters }: Bill): RawPeriod['quality'] {
+  const kinds = meters.flatMap(({ openingKind, closingKind }) => [openingKind, closingKind]);
+  if (kinds.includes('estimated')) return 'estimated';
+  if (kinds.includes('customer')) return 'customer';
+  return kinds.every((kind) => kind === 'actual') ? 'actual' : 'unknown';
 }

@@ -438,6 +438,10 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
   'paper-names-left-out': phrase(
     'Names, addresses and the numbers of accounts and meters on {file} are not kept, nor the paper itself.',
   ),
+  'paper-several': phrase('{file} holds {count} bills of different days. Each is kept with its own days.'),
+  'paper-several-asked': phrase(
+    'The pages of {file} state different days: {names}. Say whether they are one bill or several.',
+  ),
   'paper-money': phrase(
     'The amounts on {file} are in {names}. They are kept as they are printed; choose the same money in Settings.',
   ),

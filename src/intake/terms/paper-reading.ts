@@ -109,6 +109,8 @@ export const PaperChoices = z.object({
   /** Exclusive. */
   to: CivilDate.optional(),
   vat: z.enum(['included', 'none']).optional(),
+  /** Whether pages that state other days are one bill or several. */
+  bills: z.enum(['one', 'several']).optional(),
   /** What is only read was looked at and is right. */
   looked: z.boolean().optional(),
   /** What contradicts itself is kept as it is printed. */

@@ -142,6 +142,8 @@ export const REMARK_CODES = [
   'paper-water-only',
   'paper-water-left-out',
   'paper-names-left-out',
+  'paper-several',
+  'paper-several-asked',
   'paper-money',
   'paper-fuel-asked',
   'paper-period-asked',

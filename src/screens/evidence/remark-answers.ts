@@ -83,6 +83,11 @@ export function answersTo(remark: Remark, preview: IntakePreview): readonly Answ
         { label: say('The prices hold VAT'), ...ofPaper(choices, { vat: 'included' }) },
         { label: say('No VAT is in them'), ...ofPaper(choices, { vat: 'none' }) },
       ];
+    case 'paper-several-asked':
+      return [
+        { label: say('One bill'), ...ofPaper(choices, { bills: 'one' }) },
+        { label: say('Several bills'), ...ofPaper(choices, { bills: 'several' }) },
+      ];
     case 'paper-total-asked':
     case 'paper-unproved-asked':
     case 'paper-meaning-asked':

@@ -264,6 +264,8 @@ export const EVIDENCE_SCREEN: Catalogue = {
   'contradicted: {sums}': 'widersprochen: {sums}',
   'read on the page, nothing proves it': 'auf der Seite gelesen, nichts beweist es',
   '{known}; what it is for was guessed': '{known}; wofür es steht, ist erraten',
+  'One bill': 'Eine Rechnung',
+  'Several bills': 'Mehrere Rechnungen',
   'The prices hold VAT': 'Die Preise enthalten sie',
   'No VAT is in them': 'Sie ist nicht darin',
   'They are right': 'Sie stimmen',

@@ -347,6 +347,10 @@ export const REMARKS: Catalogue = {
   '{at}: another version of Plainwarmth noted “{code}”, which is not known here.':
     '{at}: eine andere Fassung von Plainwarmth hat „{code}“ vermerkt, das hier nicht bekannt ist.',
   // Bills on paper
+  '{file} holds {count} bills of different days. Each is kept with its own days.':
+    '{file} enthält {count} Rechnungen über verschiedene Tage. Jede wird mit ihren eigenen Tagen gespeichert.',
+  'The pages of {file} state different days: {names}. Say whether they are one bill or several.':
+    'Die Seiten von {file} nennen verschiedene Tage: {names}. Sagen Sie, ob sie eine Rechnung sind oder mehrere.',
   'The amounts on {file} are in {names}. They are kept as they are printed; choose the same money in Settings.':
     'Die Beträge auf {file} sind in {names}. Sie werden wie gedruckt gespeichert; wählen Sie dasselbe Geld in den Einstellungen.',
   'No sum on {file} confirms that its charges are all here: {names}. A charge or the page with the total may be missing. Compare with the paper.':

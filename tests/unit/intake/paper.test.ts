@@ -199,6 +199,47 @@ describe('other ways to set the same', () => {
   });
 });
 
+describe('several bills in one paper', () => {
+  const quarter = (
+    days: string,
+    kWh: number,
+    use: string,
+    net: string,
+    vat: string,
+    total: string,
+  ): readonly Line[] => [
+    ['Marrow & Tine Energy'],
+    [`Statement ${days}`],
+    ['Electricity'],
+    [`Units ${kWh} kWh at 30.00 p`, use],
+    ['Standing charge 92 days at 50.00 p', '£46.00'],
+    ['Total before VAT', net],
+    ['VAT at 5 %', vat],
+    ['Charges of this statement', total],
+  ];
+  const summer = quarter('1 July 2025 to 30 September 2025', 400, '£120.00', '£166.00', '£8.30', '£174.30');
+  const autumn = quarter('1 October 2025 to 31 December 2025', 700, '£210.00', '£256.00', '£12.80', '£268.80');
+  const periodsOf = ({ series }: Awaited<ReturnType<typeof read>>) =>
+    series.flatMap(({ periods }) => periods!.map(({ from, to, kWh, costPence }) => [from, to, kWh, costPence]));
+  test('each is kept with its own days', async () => {
+    const preview = await read(writePdf([setLines(summer), setLines(autumn)]));
+    expect(periodsOf(preview)).toEqual([
+      ['2025-07-01', '2025-10-01', 400, 17_430],
+      ['2025-10-01', '2026-01-01', 700, 26_880],
+    ]);
+    expect(preview.paper!.isWhole).toBe(true);
+    expect(codesOf(preview, 'note')).toContain('paper-several');
+  });
+  test('where one has no total of its own, it is asked whether they are one bill', async () => {
+    const pages = writePdf([setLines(summer.slice(0, 5)), setLines(autumn)]);
+    expect(codesOf(await read(pages), 'question')).toContain('paper-several-asked');
+    const said = await read(pages, { paper: { bills: 'several' } });
+    expect(codesOf(said, 'question')).not.toContain('paper-several-asked');
+    expect(codesOf(said, 'question')).toContain('paper-total-asked');
+    expect(periodsOf(said).map(([, , kWh]) => kWh)).toEqual([400, 700]);
+  });
+});
+
 describe('paper that is no bill, or none that can be read', () => {
   const latin = (text: string) => Uint8Array.from(text, (letter) => letter.charCodeAt(0));
   const plain = () => new TextDecoder('latin1').decode(writePdf([setLines(BILL)]));

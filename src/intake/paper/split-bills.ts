@@ -1,0 +1,69 @@
+/** Several bills in one paper: pages that state other days begin another bill, if it has charges of its own. */
+import { toCivilDate } from '../../model/calendar/civil.ts';
+import type { Page } from '../terms/paper-reading.ts';
+import { readRows } from './figures.ts';
+import { type DatePair, pairDates } from './lines.ts';
+import { rowsOf } from './page.ts';
+import type { Understanding } from './understand.ts';
+import { PERIOD } from './vocabulary.ts';
+
+/** Shorter spans are parts of a bill, or days for paying it. */
+const LEAST_DAYS = 20;
+/** Days that two spans share, of the shorter, at which they are still one bill's. */
+const MOST_SHARED = 0.1;
+
+export interface SplitBills {
+  readonly bills: readonly Understanding[];
+  /** Their spans, where nothing but the person can say whether they are several bills. */
+  readonly doubt?: string;
+}
+
+/** @param said what the person said of it */
+export function splitBills(
+  pages: readonly Page[],
+  said: 'one' | 'several' | undefined,
+  understandPages: (pages: readonly Page[]) => Understanding,
+): SplitBills {
+  const whole = understandPages(pages);
+  if (pages.length < 2 || said === 'one') return { bills: [whole] };
+  const spans = pages.map(statedSpan);
+  const groups: { span: DatePair | undefined; pages: number[] }[] = [];
+  spans.forEach((span, page) => {
+    const last = groups.at(-1);
+    const isOther =
+      last?.span && span && sharedDays(last.span, span) < MOST_SHARED * Math.min(last.span.days, span.days);
+    if (!last || isOther) groups.push({ span, pages: [page] });
+    else {
+      last.pages.push(page);
+      last.span = !last.span || (span && span.days > last.span.days) ? span : last.span;
+    }
+  });
+  const parts = groups.map((group) => ({
+    ...group,
+    // The other pages stay, empty, so that places keep the numbers of their pages.
+    bill: understandPages(pages.map((page, i) => (group.pages.includes(i) ? page : { ...page, words: [] }))),
+  }));
+  const charged = parts.filter(({ bill }) => bill.sections.some(({ lines }) => lines.some(({ product }) => product)));
+  if (charged.length < 2) return { bills: [whole] };
+  const isComplete = ({ sections, together }: Understanding) =>
+    sections.every(({ totals }) => totals !== undefined || together !== undefined);
+  if (said === 'several' || (charged.length === parts.length && charged.every(({ bill }) => isComplete(bill))))
+    return { bills: charged.map(({ bill }) => bill) };
+  const doubt = charged.map(({ span }) => (span ? spanText(span) : '')).join(', ');
+  return { bills: [whole], doubt };
+}
+
+const spanText = ({ from, to }: DatePair): string => `${toCivilDate(from.day)} – ${toCivilDate(to.day)}`;
+
+/** The longest two dates of a page beside words for the days of a bill. */
+function statedSpan(page: Page): DatePair | undefined {
+  const rows = readRows(rowsOf([page]), '.');
+  return pairDates(rows)
+    .filter(
+      ({ from, to, days }) => days >= LEAST_DAYS && PERIOD.test(`${rows[from.row]!.words} ${rows[to.row]!.words}`),
+    )
+    .toSorted((a, b) => b.days - a.days)[0];
+}
+
+const sharedDays = (a: DatePair, b: DatePair): number =>
+  Math.min(a.to.day, b.to.day) - Math.max(a.from.day, b.from.day);
