@@ -17,6 +17,7 @@ import { designLoop } from '../model/heat-pump/full/design-loop.ts';
 import { Appraisal, SystemId, Verdict } from '../model/shapes/appraisal.ts';
 import { BillCheck } from '../model/shapes/bill-check.ts';
 import { FileAccount } from '../model/shapes/evidence.ts';
+import { GuidedSearch } from '../model/shapes/guided-search.ts';
 import { DELIVERED_FUELS } from '../model/shapes/heating.ts';
 import { Household } from '../model/shapes/household.ts';
 import { Lifetime } from '../model/shapes/lifetime.ts';
@@ -107,6 +108,8 @@ export const Reckoning = z.object({
   check: BillCheck.nullable(),
   /** The same in sentences: one with one amount, what stands before any cause, the range behind it. */
   checkSaid: z.object({ headline: z.string(), before: z.array(z.string()), range: z.string() }).optional(),
+  /** Likely causes of the check's difference, and what to find out next. */
+  search: GuidedSearch.nullable(),
   plant: z.array(PlantVisit).optional(),
 });
 

@@ -8,6 +8,7 @@ import { BillCheck, BillCheckInput } from '../model/shapes/bill-check.ts';
 import { Country } from '../model/shapes/country.ts';
 import { CivilDate } from '../model/shapes/dates.ts';
 import { Carrier, Evidence, EvidencePeriod, Remark, Series, SeriesRole } from '../model/shapes/evidence.ts';
+import { TypedAnswer } from '../model/shapes/guided-search.ts';
 import { Household } from '../model/shapes/household.ts';
 import { Tariff } from '../model/shapes/tariff.ts';
 import { WrittenEstimate } from '../model/shapes/written-estimate.ts';
@@ -293,6 +294,8 @@ export const contract = {
   ),
 
   'check.run': request(BillCheckInput, BillCheck),
+  /** All that the guided search has been told, in the order of asking; answers the check as it stands then. */
+  'check.answer': request(z.object({ checkId: Id, answers: z.array(TypedAnswer).max(40) }), BillCheck),
   /** What the evidence says of a bill's days; without days, the newest whole months since the estimate. Null where it says nothing. */
   'check.prefill': request(
     z.object({ estimateId: Id, from: CivilDate.optional(), to: CivilDate.optional() }),

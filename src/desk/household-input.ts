@@ -9,6 +9,7 @@ import { takeInHand } from '../model/offers.ts';
 import { BillCheckInput } from '../model/shapes/bill-check.ts';
 import { CivilDate, TimeZone } from '../model/shapes/dates.ts';
 import { Carrier, EvidencePeriod, SeriesRole } from '../model/shapes/evidence.ts';
+import { TypedAnswer } from '../model/shapes/guided-search.ts';
 import {
   emptyHousehold,
   Heat,
@@ -49,6 +50,7 @@ export type TypedEvidence = z.infer<typeof TypedEvidence>;
 /** A bill check; without `boughtKWh` the units come from the heat-pump readings among the files. */
 export const InputCheck = BillCheckInput.omit({ estimateId: true })
   .partial({ boughtKWh: true, otherKWh: true })
+  .extend({ answers: z.array(TypedAnswer).max(40).optional() })
   .strict();
 export type InputCheck = z.infer<typeof InputCheck>;
 

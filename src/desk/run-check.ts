@@ -14,6 +14,7 @@ import { findingWorking } from '../model/findings/finding-working.ts';
 import { meterDays } from '../model/findings/meter-days.ts';
 import { registersOf } from '../model/findings/two-registers.ts';
 import { typicalDay } from '../model/findings/typical-day.ts';
+import { withNext } from '../model/guided-search/guided-search.ts';
 import type { BillCheck, BillCheckInput, CheckFinding, NotSeen } from '../model/shapes/bill-check.ts';
 import type { EvidencePeriod, Series } from '../model/shapes/evidence.ts';
 import type { Household } from '../model/shapes/household.ts';
@@ -64,13 +65,13 @@ export function runCheck(run: CheckRun): BillCheck {
   const findings = findingsOf({ ...run, meters: series }, check);
   const notSeen = notSeenIn(run, findings);
   const doubts = doubtsOf(bill, series, run.household);
-  return {
+  return withNext({
     ...check,
     ...(doubts.length > 0 ? { doubts } : {}),
     ...(readings.length > 0 || findings.length > 0 ? { findings } : {}),
     ...(months.length > 0 ? { months } : {}),
     ...(notSeen.length > 0 ? { notSeen } : {}),
-  };
+  });
 }
 
 /** Reasons why findings may be missing that are no fault of the house. */

@@ -15,6 +15,7 @@ import { readEvidence as readHere } from '../intake/read-evidence.ts';
 import { renderLeaveBehind } from '../leave-behind/leave-behind.tsx';
 import { renderLetter, renderSheet } from '../leave-behind/letter.tsx';
 import { renderWorking } from '../leave-behind/working.tsx';
+import { guidedSearch } from '../model/guided-search/guided-search.ts';
 import { currencyOf } from '../model/shapes/country.ts';
 import { isRefused } from '../model/shapes/site-readings.ts';
 import { layOver } from '../reference/index.ts';
@@ -54,6 +55,7 @@ export function reckonJson({ whole, estimate, check, plant }: Reckoned) {
     ...(check
       ? { checkSaid: { headline: checkSentence(check), before: doubtSentences(check), range: fairSentence(check) } }
       : {}),
+    search: check ? guidedSearch(check) : null,
     ...(plant.length > 0 ? { plant: plantOf(plant) } : {}),
   };
 }

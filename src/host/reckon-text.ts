@@ -2,6 +2,7 @@
 
 import { tariffsOf } from '../desk/audit.ts';
 import { rangeOf } from '../model/demand/figure.ts';
+import { guidedSearch } from '../model/guided-search/guided-search.ts';
 import {
   type Appraisal,
   carriersOf,
@@ -13,15 +14,7 @@ import {
 import type { BillCheck } from '../model/shapes/bill-check.ts';
 import type { Remark } from '../model/shapes/evidence.ts';
 import type { WrittenEstimate } from '../model/shapes/written-estimate.ts';
-import {
-  causeName,
-  checkSentence,
-  doubtSentences,
-  fairSentence,
-  insideOf,
-  insidePart,
-  nextSentence,
-} from '../words/check.ts';
+import { causeName, checkSentence, doubtSentences, fairSentence, insideOf, insidePart } from '../words/check.ts';
 import {
   costSentence,
   designSentence,
@@ -46,6 +39,17 @@ import {
 import { notSeenSentence } from '../words/findings-worth.ts';
 import { followedSentence, monthVerdict, nextBillSentence } from '../words/following.ts';
 import { gradeName } from '../words/grades.ts';
+import {
+  answerSentence,
+  customerWords,
+  effortSentence,
+  inTwenty,
+  leadSentence,
+  likelyCauseName,
+  questionTask,
+  searchSentence,
+  twentiethsMeaning,
+} from '../words/guided-search.ts';
 import {
   basisSentence,
   changeSentence,
@@ -269,6 +273,24 @@ function monthLines({ months, input }: BillCheck): string[] {
   ];
 }
 
+/** Likely causes in twentieths, and the questions that would tell most. */
+function searchLines(check: BillCheck): string[] {
+  const search = guidedSearch(check);
+  return [
+    searchSentence(search),
+    ...inColumns(search.causes.map(({ cause, twentieths }) => [`  ${inTwenty(twentieths)}`, likelyCauseName(cause)])),
+    ...(search.causes.length > 0 ? [twentiethsMeaning()] : []),
+    ...(check.input.answers ?? []).map(answerSentence),
+    ...search.next.flatMap((next) => [
+      `${questionTask(next.question)} ${effortSentence(next)}`,
+      `  ${say('Say to the customer: “{words}”', { words: customerWords(next.question) })}`,
+      ...next.outcomes.map(
+        (outcome) => `  ${leadSentence(next.question, outcome)} [${next.question}: ${outcome.outcome}]`,
+      ),
+    ]),
+  ];
+}
+
 export function checkText(check: BillCheck): string[] {
   return [
     checkSentence(check),
@@ -289,7 +311,7 @@ export function checkText(check: BillCheck): string[] {
         ]),
       ]),
     ]),
-    ...check.next.map(nextSentence),
+    ...searchLines(check),
   ];
 }
 

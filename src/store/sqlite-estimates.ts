@@ -15,6 +15,7 @@ type EstimatePart = Pick<
   | 'listEstimates'
   | 'readEstimate'
   | 'addCheck'
+  | 'saveCheck'
   | 'listChecks'
   | 'readCheck'
   | 'dropCheck'
@@ -49,6 +50,7 @@ export function openEstimates(database: Database, names: Names): EstimatePart {
     `INSERT INTO checks (id, place, household_id, estimate_id, document, sealed)
      VALUES (?, (SELECT coalesce(max(place), 0) + 1 FROM checks), ?, ?, ?, ?)`,
   );
+  const saveCheck = database.prepare('UPDATE checks SET document = ?, sealed = ? WHERE id = ?');
   const listChecks = database.prepare<[string], OwnedRow>(
     'SELECT household_id AS householdId, document, sealed FROM checks WHERE household_id = ? ORDER BY place',
   );
@@ -91,6 +93,10 @@ export function openEstimates(database: Database, names: Names): EstimatePart {
     addCheck(check, householdId) {
       const document = JSON.stringify(check);
       addCheck.run(check.id, householdId, check.estimateId, document, seal(document));
+    },
+    saveCheck(check) {
+      const document = JSON.stringify(check);
+      saveCheck.run(document, seal(document), check.id);
     },
     listChecks: (householdId, onDamage) => readWhole(listChecks.all(householdId), readCheck, nameCheck, onDamage),
     readCheck(id) {

@@ -28,6 +28,7 @@ const WRITES: ReadonlySet<string> = new Set<keyof Store>([
   'restoreEvidence',
   'addEstimate',
   'addCheck',
+  'saveCheck',
   'dropCheck',
   'writeSettings',
   'writeUpkeep',

@@ -65,6 +65,8 @@ export interface Store {
   listEstimates(householdId: string, onDamage?: OnDamage): WrittenEstimate[];
   readEstimate(id: string): WrittenEstimate | undefined;
   addCheck(check: BillCheck, householdId: string): void;
+  /** Puts the check in the place of the one with its id. */
+  saveCheck(check: BillCheck): void;
   listChecks(householdId: string, onDamage?: OnDamage): BillCheck[];
   readCheck(id: string): BillCheck | undefined;
   dropCheck(id: string): void;

@@ -1,11 +1,10 @@
 /** A bill held against a written estimate: first whether it lies inside what was estimated, then why it differs. */
 
-import type { NextStep } from '../model/bill-gap/next-steps.ts';
 import type { BillCause, BillCheck, BillDoubt, CheckFinding } from '../model/shapes/bill-check.ts';
 import { findingName } from './findings.ts';
 import { exactKWh, listed, poundsRange, spokenKWh, spokenPounds } from './numbers.ts';
 import { phrase, say } from './say.ts';
-import { lookUp, unknownName, unknownSentence } from './unknown.ts';
+import { lookUp, unknownName } from './unknown.ts';
 
 /** Differences below a pound are not spoken of. */
 const NOTHING_PENCE = 100;
@@ -296,21 +295,6 @@ export function unknownSentences({ input, parts }: Pick<BillCheck, 'input' | 'pa
     sentences.push(say('How much of the bill went into other things was told, not metered.'));
   }
   return sentences;
-}
-
-const NEXT: Readonly<Record<NextStep, string>> = {
-  'actual-reading': phrase('Read the meter yourself today, and give the reading to the supplier.'),
-  'outdoor-temperature': phrase('Find how cold those days were, from a file of outdoor temperatures near the home.'),
-  'heat-pump-meter': phrase('Read the machine’s own meter, or have one fitted by a licensed electrician.'),
-  'heat-meter': phrase('Read how much heat the machine says it has made. It shows how well it works.'),
-  'flow-temperature': phrase('Note how hot the water to the radiators is, and how cold it is outside at that hour.'),
-  'immersion-hours': phrase('See how many hours the immersion or backup heater has run.'),
-  'who-is-at-home': phrase('Ask who is at home, how warm the rooms are, and whether more rooms are heated.'),
-};
-
-export function nextSentence(code: string): string {
-  const next = lookUp(NEXT, code);
-  return next === undefined ? unknownSentence(code) : say(next);
 }
 
 export function checkCaution(): string {

@@ -1,7 +1,7 @@
 /** The letter that answers a bill: plain, exact and kind. What the household may have done is only ever asked. */
 
-import type { NextStep } from '../model/bill-gap/next-steps.ts';
 import { addDays } from '../model/calendar/civil.ts';
+import { guidedSearch } from '../model/guided-search/guided-search.ts';
 import type { BillCheck, CheckFinding } from '../model/shapes/bill-check.ts';
 import type { CivilDate } from '../model/shapes/dates.ts';
 import type { LetterNames } from '../model/shapes/household.ts';
@@ -15,9 +15,9 @@ import {
   unknownSentences,
 } from './check.ts';
 import { askSentence, homeSentence, sureShort } from './findings.ts';
+import { customerWords, likelyForHome } from './guided-search.ts';
 import { longDate, spokenPounds } from './numbers.ts';
 import { phrase, say } from './say.ts';
-import { lookUp } from './unknown.ts';
 import { warningSentence } from './watch.ts';
 
 /** Parts below this are left to the sheet. */
@@ -101,11 +101,16 @@ function leftSentences(leftPence: number): string[] {
 const findingLine = (finding: CheckFinding): string =>
   [homeSentence(finding), say('We are {sure}.', { sure: sureShort(finding) })].join(' ');
 
-/** What nobody knows yet, for the household. */
-export function letterUnknowns({ input, parts }: Pick<BillCheck, 'input' | 'parts'>): string[] {
+/** What nobody knows yet, for the household: the likely causes with their chances, else what cannot be told apart. */
+export function letterUnknowns(check: BillCheck): string[] {
+  const { input, parts } = check;
+  const search = guidedSearch(check);
   const joined = parts.filter((part) => insideOf(part));
+  const likely = likelyForHome(search);
   return [
-    ...joined.map((part) => say('We cannot tell apart yet: {parts}.', { parts: insideOf(part) })),
+    ...(search.direction === null
+      ? joined.map((part) => say('We cannot tell apart yet: {parts}.', { parts: insideOf(part) }))
+      : [[say('The causes that we think of, with 20 chances in all:'), ...likely].join(' ')]),
     ...unknownSentences({ input, parts: parts.filter((part) => !joined.includes(part)) }),
   ];
 }
@@ -118,40 +123,26 @@ export interface LetterStep {
   readonly by: CivilDate | null;
 }
 
-type Asked = Extract<NextStep, 'actual-reading' | 'who-is-at-home'>;
-const WE_DO: Readonly<Record<Exclude<NextStep, Asked>, string>> = {
-  'outdoor-temperature': phrase('We find out how cold those days were.'),
-  'heat-pump-meter': phrase('We read the heat pump’s own meter, or talk with you about having one.'),
-  'heat-meter': phrase('We read how much heat the machine has made. It tells us how well it works.'),
-  'flow-temperature': phrase('We see how hot the water to your radiators is, and whether it needs to be.'),
-  'immersion-hours': phrase('We see for how many hours the electric heater has run.'),
-};
-const YOU_TELL: Readonly<Record<Asked, string>> = {
-  'actual-reading': phrase('What does the meter show today?'),
-  'who-is-at-home': phrase('Are more people at home, are rooms warmer, or are more rooms heated than before?'),
-};
-
-const sayIf = (text: string | undefined): string[] => (text === undefined ? [] : [say(text)]);
-
 /** Days from the letter on by which each side has done its part. Common practice, no source. */
 const DUE_DAYS = { you: 7, we: 14, both: 21 } as const;
 
-/** What each side does next and by when; to write again is promised only where there is something to find out. */
-export function letterSteps(
-  { next, findings }: Pick<BillCheck, 'next' | 'findings'>,
-  writtenOn: CivilDate,
-  room: SentenceRoom,
-): LetterStep[] {
-  const asks = [
-    ...new Set([
-      ...next.flatMap((code) => sayIf(lookUp<string>(YOU_TELL, code))),
-      ...(findings ?? []).flatMap(({ ask }) => ask.map(askSentence)),
-    ]),
-  ].slice(0, room.asks);
-  const heater = findings?.some(({ code }) => code === 'heater-running')
+/**
+ * What each side does next and by when: the questions that would tell most, then what the readings make one ask. To write
+ * again is promised only where there is something to find out.
+ */
+export function letterSteps(check: BillCheck, writtenOn: CivilDate, room: SentenceRoom): LetterStep[] {
+  const { next } = guidedSearch(check);
+  const findings = check.findings ?? [];
+  const words = (isHome: boolean) =>
+    next.filter(({ who }) => (who === 'household') === isHome).map(({ question }) => customerWords(question));
+  const asks = [...new Set([...words(true), ...findings.flatMap(({ ask }) => ask.map(askSentence))])].slice(
+    0,
+    room.asks,
+  );
+  const heater = findings.some(({ code }) => code === 'heater-running')
     ? [say('We see why the electric heater came on, and correct it if you wish.')]
     : [];
-  const ours = [...heater, ...next.flatMap((code) => sayIf(lookUp<string>(WE_DO, code)))].slice(0, room.steps);
+  const ours = [...heater, ...words(false)].slice(0, room.steps);
   const step = (who: LetterStep['who'], what: string): LetterStep => ({
     who,
     what,
@@ -199,7 +190,7 @@ export function readSentences({ next, input }: Pick<BillCheck, 'next' | 'input'>
   return [
     say('Once a week: the outdoor temperature, and how hot the water to the radiators is at that hour.'),
     say('Once a month: the hours of the electric heater, if the control shows them.'),
-    ...(input.heatKWh === undefined && next.includes('heat-meter')
+    ...(input.heatKWh === undefined && next.includes('heat-made')
       ? [say('Once a month: the heat made, from the heat meter or the machine’s own display.')]
       : []),
     say('On the day itself: any change of settings, people staying, or a window left open for long.'),

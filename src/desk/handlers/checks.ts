@@ -1,4 +1,5 @@
 import { toDayNumber } from '../../model/calendar/civil.ts';
+import { withNext } from '../../model/guided-search/guided-search.ts';
 import { inMoneyOf, say } from '../../words/say.ts';
 import { DeskError } from '../desk-error.ts';
 import { fileNameOf } from '../file-out.ts';
@@ -12,7 +13,7 @@ import { printDocument } from '../print-document.ts';
 import { type KnownSince, runCheck } from '../run-check.ts';
 import { readSettings } from '../settings.ts';
 
-type CheckHandlers = Pick<Handlers, 'check.run' | 'check.prefill' | 'check.print' | 'check.drop'>;
+type CheckHandlers = Pick<Handlers, 'check.run' | 'check.answer' | 'check.prefill' | 'check.print' | 'check.drop'>;
 
 const noCheck = () =>
   new DeskError({
@@ -40,6 +41,12 @@ export function checkHandlers({ ports, store }: DeskContext): CheckHandlers {
       );
       store.addCheck(check, estimate.householdId);
       return check;
+    },
+    'check.answer'({ checkId, answers }) {
+      const check = findCheck(checkId);
+      const told = withNext({ ...check, input: { ...check.input, answers } });
+      store.saveCheck(told);
+      return told;
     },
     'check.prefill'({ estimateId, from, to }) {
       const estimate = findEstimate(store, estimateId);

@@ -3,8 +3,9 @@ import { Reworded } from '../../charts/reworded.tsx';
 import { DayPicture } from '../../charts/typical-day/picture.tsx';
 import { daySentence } from '../../charts/typical-day/sentence.ts';
 import { daySeries } from '../../charts/typical-day/series.ts';
-import type { CheckFinding } from '../../model/shapes/bill-check.ts';
-import { causeName, checkCaution, insideOf, nextSentence } from '../../words/check.ts';
+import { guidedSearch } from '../../model/guided-search/guided-search.ts';
+import type { BillCheck, CheckFinding } from '../../model/shapes/bill-check.ts';
+import { causeName, checkCaution, insideOf } from '../../words/check.ts';
 import {
   askSentence,
   costOfFinding,
@@ -19,6 +20,15 @@ import {
 } from '../../words/findings.ts';
 import { heatersSeen, notSeenSentence, sureMeaning, worthOf } from '../../words/findings-worth.ts';
 import { gradeName } from '../../words/grades.ts';
+import {
+  answerSentence,
+  effortSentence,
+  leadSentence,
+  likelySentences,
+  questionTask,
+  searchSentence,
+  twentiethsMeaning,
+} from '../../words/guided-search.ts';
 import { daysOfBill } from '../../words/letter.ts';
 import { longDate, poundsAndPence } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
@@ -84,14 +94,38 @@ export function WorkingPage({ parts }: { readonly parts: LetterParts }) {
         </p>
       ) : null}
       <PlantSection parts={parts} />
-      <h3>{say('Look at next')}</h3>
-      <ul className="steps">
-        {check.next.map((code) => (
-          <li key={code}>{nextSentence(code)}</li>
-        ))}
-      </ul>
+      <SearchSection check={check} />
       <Cautions findings={check.findings ?? []} />
     </section>
+  );
+}
+
+/** Likely causes, what was answered, and the questions that would tell most: who, how long, and where each outcome leads. */
+function SearchSection({ check }: { readonly check: BillCheck }) {
+  const search = guidedSearch(check);
+  return (
+    <>
+      <h3>{say('Likely causes')}</h3>
+      <p>
+        {searchSentence(search)} {search.causes.length > 0 ? likelySentences(search).join(' ') : ''}{' '}
+        <span className="quiet">{search.causes.length > 0 ? twentiethsMeaning() : ''}</span>
+      </p>
+      {check.input.answers?.length ? (
+        <p>
+          {say('Answered so far')}: {check.input.answers.map(answerSentence).join(' ')}
+        </p>
+      ) : null}
+      {search.next.length > 0 ? (
+        <ul className="steps">
+          {search.next.map((next) => (
+            <li key={next.question}>
+              {questionTask(next.question)} {effortSentence(next)}{' '}
+              {next.outcomes.map((outcome) => leadSentence(next.question, outcome)).join(' ')}
+            </li>
+          ))}
+        </ul>
+      ) : null}
+    </>
   );
 }
 

@@ -1,5 +1,6 @@
 /** A later bill held against the estimate: what was to be expected, whether the bill is inside it, and where the gap comes from. */
 
+import { withNext } from '../guided-search/guided-search.ts';
 import type { BillCheck, BillCheckInput } from '../shapes/bill-check.ts';
 import type { Series } from '../shapes/evidence.ts';
 import type { Reference } from '../shapes/reference.ts';
@@ -13,7 +14,6 @@ import { type BillPartsInput, billParts } from './bill-parts.ts';
 import { spaceInWeather } from './cost-state.ts';
 import { estimateForDays, heatPumpOf } from './estimate-for-days.ts';
 import { expectedRange } from './expected-range.ts';
-import { nextSteps } from './next-steps.ts';
 import { priceOf } from './price-levers.ts';
 
 /**
@@ -55,8 +55,7 @@ export function checkBill(input: {
   const seasonPence = roundToPenny(estimated.pence) + (standing?.estimatedPence ?? 0);
   const actualPence = unitsPence + billed;
   const verdict = isOtherUnknown(bill) ? 'unknown' : verdictOf(actualPence, expected);
-  const leftOver = expected.value > 0 ? actualPence / expected.value - 1 : 0;
-  return {
+  return withNext({
     id,
     estimateId: estimate.id,
     madeOn,
@@ -70,8 +69,7 @@ export function checkBill(input: {
     ...(standing ? { standing } : {}),
     verdict,
     parts: billParts({ bill, estimated, pump, weather, standing, estimatedPence, seasonPence, actualPence }),
-    next: nextSteps(bill, verdict, leftOver, weather !== null),
-  };
+  });
 }
 
 const verdictOf = (pence: number, { low, high }: { readonly low: number; readonly high: number }) =>

@@ -4,6 +4,7 @@ import { z } from 'zod';
 import { codeOf } from './code.ts';
 import { CivilDate } from './dates.ts';
 import { Finding } from './finding.ts';
+import { SearchAnswer } from './guided-search.ts';
 import { Grade, Working } from './working.ts';
 
 /** A later electricity bill of the heat pump, whole periods; typed or from evidence. */
@@ -55,6 +56,8 @@ export const BillCheckInput = z.object({
   immersionKWh: z.number().min(0).optional(),
   /** Units by price, VAT included. */
   ratesKWh: z.array(z.object({ name: z.string(), kWh: z.number().min(0), pencePerKWh: z.number() })).optional(),
+  /** What the guided search has been told, in the order of asking. */
+  answers: z.array(SearchAnswer).max(40).optional(),
 });
 export type BillCheckInput = z.infer<typeof BillCheckInput>;
 
@@ -198,7 +201,7 @@ export const BillCheck = z.object({
   doubts: z.array(BillDoubt).optional(),
   /** Sum to actual − estimated, exactly. */
   parts: z.array(BillCheckPart),
-  /** Codes of what to read or ask next; `NextStep` in `bill-gap/next-steps.ts` lists them. */
+  /** Codes of what to find out next (`SearchQuestion`), as when the check was last asked or told. */
   next: z.array(z.string()),
   /** What readings finer than a day show in the days of the bill, in the order in which it is said; absent without such readings. */
   findings: z.array(CheckFinding).optional(),

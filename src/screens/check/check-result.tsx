@@ -1,4 +1,4 @@
-/** What a check found: the bridge from estimated to paid, what is not known, what to look at next. */
+/** What a check found: the bridge from estimated to paid, what is not known, the search for its cause. */
 
 import type { ReactNode } from 'react';
 import { BridgePicture } from '../../charts/bridge/picture.tsx';
@@ -14,7 +14,6 @@ import {
   estimatedForDaysPence,
   insideOf,
   insidePart,
-  nextSentence,
   partsForDays,
   unknownSentences,
 } from '../../words/check.ts';
@@ -26,6 +25,7 @@ import { HowWeKnow } from '../shared/how-we-know.tsx';
 import { FigureButton } from '../shared/spoken.tsx';
 import { checkWorking } from './check-working.ts';
 import { FindingsList } from './findings-list.tsx';
+import { SearchPanel } from './search-panel.tsx';
 
 export function CheckResult(props: { readonly check: BillCheck; readonly children: ReactNode }) {
   const { check } = props;
@@ -52,21 +52,12 @@ export function CheckResult(props: { readonly check: BillCheck; readonly childre
             <p key={sentence}>{sentence}</p>
           ))}
           {unknown.length === 0 ? <p>{say('Every part was metered or read, so nothing is joined.')}</p> : null}
-          <h3>{say('Look at next')}</h3>
-          {check.next.length > 0 ? (
-            <ol>
-              {check.next.map((code) => (
-                <li key={code}>{nextSentence(code)}</li>
-              ))}
-            </ol>
-          ) : (
-            <p>{say('Nothing for now. Read the meter on the first of each month.')}</p>
-          )}
           <p className="quiet small">
             {checkCaution()} {say('Mains wiring is for a qualified electrician.')}
           </p>
         </div>
       </div>
+      <SearchPanel check={check} />
       <FindingsList findings={check.findings} notSeen={check.notSeen} />
       <table>
         <caption>{say('Where the difference comes from. Each amount opens its sum.')}</caption>

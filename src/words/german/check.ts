@@ -104,20 +104,6 @@ export const CHECK: Catalogue = {
   'The bill does not say whether the meter was read.': 'Die Rechnung sagt nicht, ob der Zähler abgelesen wurde.',
   'How much of the bill went into other things was told, not metered.':
     'Wie viel der Rechnung in anderes ging, wurde gesagt, nicht gemessen.',
-  'Read the meter yourself today, and give the reading to the supplier.':
-    'Lesen Sie den Zähler heute selbst ab, und melden Sie den Stand dem Versorger.',
-  'Find how cold those days were, from a file of outdoor temperatures near the home.':
-    'Finden Sie heraus, wie kalt diese Tage waren, aus einer Datei mit Außentemperaturen in der Nähe.',
-  'Read the machine’s own meter, or have one fitted by a licensed electrician.':
-    'Lesen Sie den eigenen Zähler des Geräts ab, oder lassen Sie einen von einer Elektrofachkraft einbauen.',
-  'Read how much heat the machine says it has made. It shows how well it works.':
-    'Lesen Sie ab, wie viel Wärme das Gerät erzeugt hat. Das zeigt, wie gut es arbeitet.',
-  'Note how hot the water to the radiators is, and how cold it is outside at that hour.':
-    'Notieren Sie, wie heiß das Wasser zu den Heizkörpern ist und wie kalt es dann draußen ist.',
-  'See how many hours the immersion or backup heater has run.':
-    'Sehen Sie nach, wie viele Stunden der Heizstab gelaufen ist.',
-  'Ask who is at home, how warm the rooms are, and whether more rooms are heated.':
-    'Fragen Sie, wer zu Hause ist, wie warm die Räume sind und ob mehr Räume geheizt werden.',
   'Work on the cooling circuit is for certified people only. Isolate the unit before opening it.':
     'Am Kältekreis arbeiten nur zugelassene Fachleute. Trennen Sie das Gerät vom Netz, bevor es geöffnet wird.',
   // Findings

@@ -14,6 +14,7 @@ import { EVIDENCE_SCREEN } from './evidence-screen.ts';
 import { EXPLAINED } from './explained.ts';
 import { FINDINGS_WORTH } from './findings-worth.ts';
 import { FRAME } from './frame.ts';
+import { GUIDED_SEARCH } from './guided-search.ts';
 import { HEAT } from './heat.ts';
 import { HEAT_SCREEN } from './heat-screen.ts';
 import { HOST } from './host.ts';
@@ -51,6 +52,7 @@ export const german: Catalogue = {
   ...DRIVERS,
   ...FINDINGS_WORTH,
   ...FRAME,
+  ...GUIDED_SEARCH,
   ...HEAT_SCREEN,
   ...THREAD,
   ...WALK,

@@ -12,18 +12,6 @@ export const LETTER: Catalogue = {
     'Danach ist die Rechnung noch etwa {amount} {way, select, more {höher} other {niedriger}} als erwartet. Warum, wissen wir noch nicht.',
   'We are {sure}.': 'Wir sind {sure}.',
   'We cannot tell apart yet: {parts}.': 'Noch nicht zu trennen sind: {parts}.',
-  'We find out how cold those days were.': 'Wir finden heraus, wie kalt diese Tage waren.',
-  'We read the heat pump’s own meter, or talk with you about having one.':
-    'Wir lesen den eigenen Zähler der Wärmepumpe ab oder sprechen mit Ihnen über einen.',
-  'We read how much heat the machine has made. It tells us how well it works.':
-    'Wir lesen ab, wie viel Wärme das Gerät erzeugt hat. Das sagt uns, wie gut es arbeitet.',
-  'We see how hot the water to your radiators is, and whether it needs to be.':
-    'Wir sehen nach, wie heiß das Wasser zu Ihren Heizkörpern ist und ob es das sein muss.',
-  'We see for how many hours the electric heater has run.':
-    'Wir sehen nach, wie viele Stunden der Heizstab gelaufen ist.',
-  'What does the meter show today?': 'Was zeigt der Zähler heute?',
-  'Are more people at home, are rooms warmer, or are more rooms heated than before?':
-    'Sind mehr Personen zu Hause, sind Räume wärmer, oder werden mehr Räume geheizt als früher?',
   'We see why the electric heater came on, and correct it if you wish.':
     'Wir sehen nach, warum der Heizstab anging, und stellen es richtig, wenn Sie möchten.',
   'We write again, with what we have learned by then.': 'Wir schreiben wieder, mit dem, was wir bis dahin wissen.',

@@ -6,7 +6,6 @@ import { checkBill } from '../../../src/model/bill-gap/check-bill.ts';
 import { costOf, estimatedState, spaceInWeather } from '../../../src/model/bill-gap/cost-state.ts';
 import { estimateForDays } from '../../../src/model/bill-gap/estimate-for-days.ts';
 import { expectedRange } from '../../../src/model/bill-gap/expected-range.ts';
-import { nextSteps } from '../../../src/model/bill-gap/next-steps.ts';
 import { pennyParts } from '../../../src/model/bill-gap/penny-parts.ts';
 import { priceLevers } from '../../../src/model/bill-gap/price-levers.ts';
 import { addDays } from '../../../src/model/calendar/civil.ts';
@@ -147,44 +146,6 @@ describe('the range about what was to be expected', () => {
     expect(range(365, true, { value: 0, low: 0, high: 10 })).toEqual({ value: 11_000, low: 11_000, high: 11_000 });
   });
 });
-
-test.each([
-  ['as expected', {}, 'inside', 0, true, ''],
-  ['above', {}, 'above', 0.5, true, 'who-is-at-home immersion-hours flow-temperature heat-meter'],
-  ['below', {}, 'below', -0.5, true, 'who-is-at-home'],
-  ['inside, but a sixth over', {}, 'inside', 0.151, true, 'who-is-at-home immersion-hours flow-temperature heat-meter'],
-  ['inside, a seventh over', {}, 'inside', 0.149, true, ''],
-  ['inside, but a sixth under', {}, 'inside', -0.151, true, 'who-is-at-home'],
-  ['inside, a seventh under', {}, 'inside', -0.149, true, ''],
-  [
-    'above, heater and heat metered',
-    { immersionKWh: 0, heatKWh: 0 },
-    'above',
-    0,
-    true,
-    'who-is-at-home flow-temperature',
-  ],
-  ['below, both metered', { immersionKWh: 0, heatKWh: 0 }, 'below', 0.5, true, 'who-is-at-home'],
-  [
-    'above and nothing known: meter and weather, who lives there, then the machine',
-    { readings: 'unknown', meter: 'whole-house' },
-    'above',
-    1,
-    false,
-    'actual-reading outdoor-temperature heat-pump-meter who-is-at-home immersion-hours flow-temperature heat-meter',
-  ],
-  ['an unknown reading', { readings: 'unknown' }, 'inside', 0, true, 'actual-reading'],
-  ['an estimate read again', { readings: 'estimated', readKWh: 9 }, 'inside', 0, true, ''],
-  ['no weather', {}, 'inside', 0, false, 'outdoor-temperature'],
-  ['the whole house', { meter: 'whole-house' }, 'inside', 0, true, 'heat-pump-meter'],
-  ['its machine metered', { meter: 'whole-house', heatPumpKWh: 9 }, 'inside', 0, true, ''],
-] as [string, Partial<BillCheckInput>, 'inside' | 'above' | 'below', number, boolean, string][])(
-  'next, %s: %j',
-  (...row) => {
-    const [, change, verdict, leftOver, known, steps] = row;
-    expect(nextSteps(sampleBill(change), verdict, leftOver, known).join(' ')).toBe(steps);
-  },
-);
 
 test.each([
   ['1,100 days', { to: addDays('2027-01-01', 1100) }, []],

@@ -231,6 +231,21 @@ describe('a household file', () => {
     expect((await run(path, '--check')).out).toMatch(/joined in it[\s\S]*What the readings show/);
   });
 
+  test('goes on with the search from the answers in the file, and refuses one that is none', async () => {
+    const search = async (answers: unknown) => {
+      const path = write({ ...HOUSEHOLD, ...CHECK, check: { ...CHECK.check, boughtKWh: 5900, answers } });
+      const { code, out, err } = await run(path, '--check', '--json');
+      return code === 0 ? JSON.parse(out).search : err;
+    };
+    const before = await search([]);
+    expect(before.state).toBe('open');
+    const { question, outcomes } = before.next[0];
+    const after = await search([{ question, outcome: outcomes[1].outcome }]);
+    expect(after.causes[0]).toEqual({ cause: outcomes[1].leadsTo, twentieths: outcomes[1].twentieths });
+    expect(after.next.map((next: { question: string }) => next.question)).not.toContain(question);
+    expect(await search([{ question, outcome: 'perhaps' }])).toContain('check.answers');
+  });
+
   test('writes the letter and the sheet apart; without the names the letter is refused, with every key', async () => {
     const path = write({ ...HOUSEHOLD, ...CHECK, letter: NAMES });
     const [letter, sheet] = [join(folder, 'letter.html'), join(folder, 'sheet.html')];

@@ -274,6 +274,15 @@ export function contractSuite(name: string, open: () => Promise<OpenedClient>): 
       expect((await call('household.open', { id: householdId })).checks).toEqual([check]);
       // Half-hours of the whole home from before the written estimate say nothing of its days.
       expect(await call('check.prefill', { estimateId: check.estimateId })).toBeNull();
+      // The search is told on the telephone; what was told is stored with the check, and can be removed.
+      const panels = { question: 'panels', outcome: 'none', read: 'none since 2019' } as const;
+      const told = await call('check.answer', { checkId: check.id, answers: [panels] });
+      expect(told).toMatchObject({ id: check.id, input: { answers: [panels] } });
+      expect(told.next).not.toContain('panels');
+      expect((await call('household.open', { id: householdId })).checks).toEqual([told]);
+      expect((await call('check.answer', { checkId: check.id, answers: [] })).next).toEqual(check.next);
+      const odd = { checkId: check.id, answers: [{ question: 'panels' as const, outcome: 'hotter' }] };
+      expect((await refusalOf(call('check.answer', odd))).where).toContain('answers');
       const nameless = await refusalOf(call('check.print', { checkId: check.id, format: 'html' }));
       expect(nameless).toMatchObject({ code: 'letter-name-missing', where: 'letter.to' });
       const sheet = await call('check.print', { checkId: check.id, paper: 'sheet', format: 'html' });

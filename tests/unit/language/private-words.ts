@@ -15,7 +15,7 @@ export const PRIVATE_ENGLISH: readonly RegExp[] = [
   // → correct, allow for
   /\b(put|set) (\S+ )?right\b/i,
   // → costs more, expensive; a letter may greet
-  /\bdear(er|est)?\b(?! \{to\})/i,
+  /\bdear(er|est)?\b(?! \{\},)/i,
   // → example homes
   /\bmade homes?\b/i,
   // → in today’s money

@@ -74,7 +74,7 @@ describe('the letter', () => {
 });
 
 describe('the sheet', () => {
-  test.each(['The sums', 'What the readings show', 'Look at next'])('has the heading "%s"', (heading) => {
+  test.each(['The sums', 'What the readings show', 'Likely causes'])('has the heading "%s"', (heading) => {
     expect(sheet({ boughtKWh: 465 })).toContain(`<h3>${heading}</h3>`);
     expect(render({ boughtKWh: 465 })).not.toContain(heading);
   });

@@ -10,7 +10,6 @@ export function codesOf(file: string, start: string): string[] {
   return [...code.slice(at, code.indexOf(';', at)).matchAll(/'([a-z0-9-]+)'/g)].map(([, found]) => found!);
 }
 
-export const NEXT_CODES = codesOf('bill-gap/next-steps.ts', 'type NextStep');
 export const BILL_FAULT_CODES = codesOf('bill-gap/bill-faults.ts', 'readonly code:');
 export const BILL_CAUSE_CODES = codesOf('bill/suspicions.ts', 'type SuspicionCode');
 export const QUESTION_CODES = [

@@ -6,6 +6,7 @@ import { describe, expect, test } from 'vitest';
 import type { BillCheck } from '../../../src/model/shapes/bill-check.ts';
 import { BillDoubt } from '../../../src/model/shapes/bill-check.ts';
 import { AskCode, CautionCode, FindingCheckCode, FindingCode } from '../../../src/model/shapes/finding.ts';
+import { SEARCH_QUESTIONS } from '../../../src/model/shapes/guided-search.ts';
 import { changeSentence } from '../../../src/words/change.ts';
 import * as check from '../../../src/words/check.ts';
 import * as cost from '../../../src/words/cost.ts';
@@ -13,6 +14,7 @@ import * as estimate from '../../../src/words/estimate.ts';
 import * as findings from '../../../src/words/findings.ts';
 import * as following from '../../../src/words/following.ts';
 import { glossary } from '../../../src/words/glossary.ts';
+import * as search from '../../../src/words/guided-search.ts';
 import * as heat from '../../../src/words/heat.ts';
 import * as letter from '../../../src/words/letter.ts';
 import * as machine from '../../../src/words/machine.ts';
@@ -21,7 +23,6 @@ import { questionSentence } from '../../../src/words/questions.ts';
 import * as sure from '../../../src/words/sure.ts';
 import * as watch from '../../../src/words/watch.ts';
 import { larchRise } from '../leave-behind/larch-rise.ts';
-import { NEXT_CODES } from './codes-of.ts';
 import { made } from './made-findings.ts';
 import { readingEase, sentencesOf, wordsOf } from './reading-ease.ts';
 
@@ -106,7 +107,7 @@ const complaint: BillCheck = {
       working,
     },
   ],
-  next: [...NEXT_CODES],
+  next: [],
   findings: [{ ...made('heater-running'), working }],
 };
 const followed = {
@@ -212,7 +213,6 @@ const pages: Record<string, string[]> = {
     check.causeSentence('weather', 5_800),
     check.causeSentence('price', 9_200),
     check.joinedSentence({ cause: 'rest', joined: ['heat-used', 'hot-water', 'efficiency', 'backup'], pence: 4_000 }),
-    ...NEXT_CODES.map(check.nextSentence),
     check.checkCaution(),
   ],
   'findings, at home': [
@@ -225,6 +225,14 @@ const pages: Record<string, string[]> = {
     ...CautionCode.options.map(findings.findingCaution),
     findings.noFindingsSentence(),
     findings.noReadingsSentence(),
+  ],
+  'the search, to the customer': SEARCH_QUESTIONS.map(search.customerWords),
+  'the search, for the installer': [
+    ...SEARCH_QUESTIONS.map(search.questionTask),
+    ...(['open', 'one-likely', 'nothing-more', 'no-need'] as const).map((state) =>
+      search.searchSentence({ direction: 'more', state, causes: [{ cause: 'heater', twentieths: 9 }], next: [] }),
+    ),
+    search.twentiethsMeaning(),
   ],
   following: [
     following.followedSentence([followed], 25),
@@ -239,9 +247,7 @@ const pages: Record<string, string[]> = {
     letter.letterVerdict(complaint),
     ...letter.knownSentences(complaint, ROOM),
     ...letter.letterUnknowns(complaint),
-    ...letter
-      .letterSteps({ next: NEXT_CODES.slice(), findings: complaint.findings }, '2026-11-25', ROOM)
-      .map(({ what }) => what),
+    ...letter.letterSteps(complaint, '2026-11-25', ROOM).map(({ what }) => what),
     letter.leaveItSentence(),
     letter.ringSentence(NAMES),
     letter.scheduleSentence(),

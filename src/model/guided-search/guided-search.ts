@@ -1,0 +1,193 @@
+/** The likely causes of a bill's difference, and the one or two questions whose answers would tell most among them. */
+import type { BillCheck } from '../shapes/bill-check.ts';
+import {
+  type GuidedSearch,
+  type NextQuestion,
+  OUTCOMES,
+  SEARCH_QUESTIONS,
+  type SearchAnswer,
+  type SearchCause,
+  type SearchQuestion,
+} from '../shapes/guided-search.ts';
+import { chancesOf, QUESTIONS } from './questions.ts';
+import { type Direction, type Weights, weighCauses } from './weigh-causes.ts';
+
+/** From this share of the expected cost on a difference inside the range is looked into. Common practice, no source. */
+const LARGE_SHARE = 0.15;
+/** One cause stands out from so many chances in 20 on; it is still no diagnosis. */
+const STANDS_OUT = 16;
+/** Less than this is not worth anybody's time, bits. Common practice, no source. */
+const LEAST_BITS = 0.03;
+/** What takes longer than a day goes behind what tells half as much at once. */
+const DAY_MINUTES = 24 * 60;
+const WAITING = 0.5;
+
+/** Whether the bill is to be looked into, and which way: outside its range, or inside but far from its middle. */
+export function searchDirection({ verdict, actualPence, expected }: BillCheck): Direction | null {
+  if (verdict === 'unknown' || !(expected.value > 0)) return null;
+  const left = actualPence / expected.value - 1;
+  if (verdict === 'above' || (verdict === 'inside' && left > LARGE_SHARE)) return 'more';
+  return verdict === 'below' || (verdict === 'inside' && left < -LARGE_SHARE) ? 'less' : null;
+}
+
+/** Estimated, not said, or contradicted by readings: then the meter is read before the machine is looked at. */
+export function isReadingDoubtful({ input, doubts = [] }: Pick<BillCheck, 'input' | 'doubts'>): boolean {
+  return (
+    (input.readings !== 'actual' && input.readKWh === undefined) ||
+    doubts.some(({ code }) => /^bill-.*-readings$|^machine-above-home$/.test(code))
+  );
+}
+
+/** The search as it stands after the answers that are kept with the check. */
+export function guidedSearch(check: BillCheck): GuidedSearch {
+  const answers = check.input.answers ?? [];
+  const direction = searchDirection(check);
+  if (direction === null) return { direction, state: 'no-need', causes: [], next: withoutCauses(check, answers) };
+  const weights = answers.reduce((now, answer) => afterAnswer(now, answer, direction), weighCauses(check, direction));
+  const counted = inTwentieths(weights);
+  const causes = [...counted]
+    .map(([cause, twentieths]) => ({ cause, twentieths }))
+    .toSorted((a, b) => b.twentieths - a.twentieths || weights.get(b.cause)! - weights.get(a.cause)!);
+  const first = causes.find(({ cause }) => cause !== 'something-else');
+  if (first && first.twentieths >= STANDS_OUT) return { direction, state: 'one-likely', causes, next: [] };
+  const next = questionsFor(check, weights, direction, answers);
+  return { direction, state: next.length > 0 ? 'open' : 'nothing-more', causes, next };
+}
+
+/** The check with the codes of what to find out next. */
+export const withNext = (check: Omit<BillCheck, 'next'>): BillCheck => {
+  const whole = { ...check, next: [] };
+  return { ...whole, next: guidedSearch(whole).next.map(({ question }) => question) };
+};
+
+/** Where no difference is to be explained: only what the bill itself rests on. */
+function withoutCauses(check: BillCheck, answers: readonly SearchAnswer[]): NextQuestion[] {
+  const asked: SearchQuestion[] = [
+    ...(isReadingDoubtful(check) ? (['meter-reading'] as const) : []),
+    ...(check.verdict === 'unknown' ? (['machine-meter'] as const) : []),
+  ];
+  return asked
+    .filter((question) => !answers.some((answer) => answer.question === question))
+    .map((question) => ({
+      question,
+      who: QUESTIONS[question].who,
+      minutes: QUESTIONS[question].minutes,
+      bits: 0,
+      outcomes: OUTCOMES[question].map((outcome) => ({ outcome })),
+    }));
+}
+
+/** Bayes' rule over the causes; an answer that is not known here changes nothing. */
+export function afterAnswer(weights: Weights, { question, outcome }: SearchAnswer, direction: Direction): Weights {
+  const index = ((OUTCOMES[question] ?? []) as readonly string[]).indexOf(outcome);
+  if (index < 0) return weights;
+  return scaled(
+    new Map([...weights].map(([cause, weight]) => [cause, weight * chanceOf(question, cause, index, direction)])),
+  );
+}
+
+const chanceOf = (question: SearchQuestion, cause: SearchCause, index: number, direction: Direction): number =>
+  chancesOf(question, cause, direction)[index] ?? 0;
+
+function scaled(weights: Weights): Weights {
+  const whole = [...weights.values()].reduce((total, value) => total + value, 0);
+  // No cause allows it: the answer speaks against the question, not for a cause.
+  return whole > 0 ? new Map([...weights].map(([cause, weight]) => [cause, weight / whole])) : weights;
+}
+
+/**
+ * Expected information of a question about the cause [bits]: I = Σ p(o) Σ p(c|o) log₂(p(c|o) / p(c)), standard text.
+ */
+export function bitsOf(question: SearchQuestion, weights: Weights, direction: Direction): number {
+  return OUTCOMES[question].reduce((bits, _, index) => {
+    const joint = [...weights].map(
+      ([cause, weight]) => [weight, weight * chanceOf(question, cause, index, direction)] as const,
+    );
+    const chance = joint.reduce((total, [, both]) => total + both, 0);
+    return (
+      bits +
+      joint.reduce((total, [weight, both]) => (both > 0 ? total + both * Math.log2(both / chance / weight) : total), 0)
+    );
+  }, 0);
+}
+
+function questionsFor(
+  check: BillCheck,
+  weights: Weights,
+  direction: Direction,
+  answers: readonly SearchAnswer[],
+): NextQuestion[] {
+  const open = SEARCH_QUESTIONS.filter(
+    (question) => isAskable(question, check) && !answers.some((answer) => answer.question === question),
+  );
+  const meterFirst = isReadingDoubtful(check) && open.includes('meter-reading');
+  const worth = (question: SearchQuestion) =>
+    bitsOf(question, weights, direction) * (QUESTIONS[question].minutes > DAY_MINUTES ? WAITING : 1);
+  const ranked = open
+    .filter(
+      (question) => bitsOf(question, weights, direction) >= LEAST_BITS || (meterFirst && question === 'meter-reading'),
+    )
+    .filter((question) => !(meterFirst && QUESTIONS[question].about === 'machine'))
+    .toSorted((a, b) => worth(b) - worth(a) || QUESTIONS[a].minutes - QUESTIONS[b].minutes);
+  const ordered: SearchQuestion[] = meterFirst
+    ? ['meter-reading', ...ranked.filter((question) => question !== 'meter-reading')]
+    : ranked;
+  return pairOf(ordered).map((question) => withLeads(question, weights, direction));
+}
+
+/** The one that tells most, and beside it one that the household can answer on the telephone, where there is one. */
+function pairOf([first, ...others]: readonly SearchQuestion[]): SearchQuestion[] {
+  if (first === undefined) return [];
+  const isHome = (question: SearchQuestion) => QUESTIONS[question].who === 'household';
+  const second = isHome(first) ? others[0] : (others.find(isHome) ?? others[0]);
+  return second === undefined ? [first] : [first, second];
+}
+
+/** What can be found out in this home: there is no second meter to read where the bill is that of the machine's own. */
+function isAskable(question: SearchQuestion, { input }: BillCheck): boolean {
+  switch (question) {
+    case 'meter-reading':
+      return input.readKWh === undefined;
+    case 'machine-meter':
+      return input.meter === 'whole-house' && input.heatPumpKWh === undefined;
+    case 'heat-made':
+      return input.heatKWh === undefined;
+    default:
+      return true;
+  }
+}
+
+function withLeads(question: SearchQuestion, weights: Weights, direction: Direction): NextQuestion {
+  const { who, minutes } = QUESTIONS[question];
+  const outcomes = OUTCOMES[question].flatMap((outcome, index) => {
+    if (![...weights.keys()].some((cause) => chanceOf(question, cause, index, direction) > 0)) return [];
+    const after = inTwentieths(afterAnswer(weights, { question, outcome }, direction));
+    const [leadsTo, twentieths] = [...after].reduce((best, one) => (one[1] > best[1] ? one : best));
+    return [{ outcome, leadsTo, twentieths }];
+  });
+  return { question, who, minutes, bits: bitsOf(question, weights, direction), outcomes };
+}
+
+/**
+ * Whole twentieths by largest remainder, 20 in all. "Something else" keeps at least one, so that nothing is ever certain.
+ */
+export function inTwentieths(weights: Weights): ReadonlyMap<SearchCause, number> {
+  const exact = [...weights].map(([cause, weight]) => ({ cause, share: weight * 20 }));
+  const counts = new Map(exact.map(({ cause, share }) => [cause, Math.floor(share)]));
+  const byRemainder = exact.toSorted((a, b) => (b.share % 1) - (a.share % 1));
+  let left = 20 - [...counts.values()].reduce((total, value) => total + value, 0);
+  for (const { cause } of byRemainder) {
+    if (left-- <= 0) break;
+    counts.set(cause, counts.get(cause)! + 1);
+  }
+  const atLeastOne =
+    counts.get('something-else') === 0
+      ? 'something-else'
+      : byRemainder.find(({ cause }) => counts.get(cause) !== 20)?.cause;
+  const largest = [...counts].reduce((best, one) => (one[1] > best[1] ? one : best));
+  if (atLeastOne && (counts.get('something-else') === 0 || largest[1] === 20)) {
+    counts.set(largest[0], largest[1] - 1);
+    counts.set(atLeastOne, counts.get(atLeastOne)! + 1);
+  }
+  return counts;
+}
