@@ -28,7 +28,7 @@ import { tell, Wording } from '../model/shapes/told.ts';
 import type { WrittenEstimate } from '../model/shapes/written-estimate.ts';
 import { referenceOf } from '../reference/index.ts';
 import { siteTables } from '../reference/site-tables.ts';
-import { PlantVisit } from './plant.ts';
+import { BrineOverVisits, PlantVisit } from './plant.ts';
 
 /** 10, 50 and 90 % points over the homes like this one; `reckoned` is the sum at the middles of the inputs, which is shown. */
 const Points = z.object({ low: z.number(), reckoned: z.number(), middle: z.number(), high: z.number() });
@@ -111,6 +111,7 @@ export const Reckoning = z.object({
   /** Likely causes of the check's difference, and what to find out next. */
   search: GuidedSearch.nullable(),
   plant: z.array(PlantVisit).optional(),
+  brineOverVisits: BrineOverVisits.optional(),
 });
 
 /** The household's tariffs beside each other, as of the day of a written estimate; null where it has none of its own. */

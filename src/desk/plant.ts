@@ -6,6 +6,7 @@ import { CivilDate as Day } from '../model/shapes/dates.ts';
 import { isRefused, type SiteVisit, STANDINGS } from '../model/shapes/site-readings.ts';
 import { Wording } from '../model/shapes/told.ts';
 import type { WrittenEstimate } from '../model/shapes/written-estimate.ts';
+import { type BrineCourse, FALLS } from '../model/site-readings/brine-course.ts';
 import type { SiteCheck } from '../model/site-readings/check-site.ts';
 import { LEVELS, type NamedCause } from '../model/site-readings/likely-causes.ts';
 import { referenceOf } from '../reference/index.ts';
@@ -57,6 +58,14 @@ export const PlantVisit = z.object({
 });
 export type PlantVisit = z.infer<typeof PlantVisit>;
 
+const BrineAt = z.object({ date: Day, inC: z.number(), outC: z.number().nullable() });
+/** Brine over the visits; its fall is the one finding that is made of them. */
+export const BrineOverVisits = z.object({
+  readings: z.array(BrineAt),
+  freezingC: z.number().nullable(),
+  fall: z.object({ kind: z.enum(FALLS), from: BrineAt, to: BrineAt, fallK: z.number() }).nullable(),
+});
+
 export interface JudgedVisit {
   readonly visit: SiteVisit;
   readonly check: SiteCheck;
@@ -64,14 +73,23 @@ export interface JudgedVisit {
   readonly key: string;
 }
 
-/** Every visit in the order of the file, judged as of the estimate's day. */
-export function judgeVisits({ household, evidence, appraisal }: WrittenEstimate): JudgedVisit[] {
+export interface JudgedPlant {
+  /** In the order of the file. */
+  readonly visits: readonly JudgedVisit[];
+  readonly course: BrineCourse;
+}
+
+/** Every visit, judged as of the estimate's day; null where there was none. */
+export function judgeVisits({ household, evidence, appraisal }: WrittenEstimate): JudgedPlant | null {
   const visits = household.siteReadings ?? [];
-  if (visits.length === 0) return [];
+  if (visits.length === 0) return null;
   const asOf: CivilDate = appraisal.asOf;
   const given = { household, series: evidence, reference: referenceOf(household), asOf };
-  const { judge } = judgePlant(given, siteTables);
-  return visits.map((visit, i) => ({ visit, check: judge(visit), key: `siteReadings[${i}].readings` }));
+  const { judge, course } = judgePlant(given, siteTables);
+  return {
+    visits: visits.map((visit, i) => ({ visit, check: judge(visit), key: `siteReadings[${i}].readings` })),
+    course,
+  };
 }
 
 const nameOf = ({ cause, meant }: NamedCause): z.infer<typeof Name> => ({

@@ -56,7 +56,7 @@ export function reckonJson({ whole, estimate, check, plant }: Reckoned) {
       ? { checkSaid: { headline: checkSentence(check), before: doubtSentences(check), range: fairSentence(check) } }
       : {}),
     search: check ? guidedSearch(check) : null,
-    ...(plant.length > 0 ? { plant: plantOf(plant) } : {}),
+    ...(plant ? { plant: plantOf(plant.visits), brineOverVisits: plant.course } : {}),
   };
 }
 
@@ -186,7 +186,7 @@ export const reckon = (
 
 /** Readings at the plant that cannot be hold back only what is made of them: the rest is printed, then they are refused. */
 function refusePlant({ plant }: Reckoned, { err }: Terminal): 0 | 2 {
-  const refused = plant.flatMap(({ check, key }) =>
+  const refused = (plant?.visits ?? []).flatMap(({ check, key }) =>
     check.remarks.filter(isRefused).map((remark) => `${key}.${remark.where}: ${siteRemarkSentence(remark)}\n`),
   );
   refused.forEach(err);

@@ -8,7 +8,7 @@ import { readingsInMemory } from '../desk/join/meter-readings.ts';
 import { importsInMemory, seriesInMemory } from '../desk/join/stored-series.ts';
 import { makeEstimate, takeSnapshot } from '../desk/make-estimate.ts';
 import { parseHouseholdInput } from '../desk/parse-household.ts';
-import { type JudgedVisit, judgeVisits } from '../desk/plant.ts';
+import { type JudgedPlant, judgeVisits } from '../desk/plant.ts';
 import type { ReadEvidence } from '../desk/ports.ts';
 import { readFilesOf, readRegularFile } from '../desk/regular-file.ts';
 import { refuseFaultyBill, runCheck } from '../desk/run-check.ts';
@@ -24,8 +24,8 @@ export interface Reckoned {
   /** The comparison as a written estimate of its day; nothing is stored. */
   readonly estimate: WrittenEstimate;
   readonly check: BillCheck | null;
-  /** The visits to the plant, judged. */
-  readonly plant: readonly JudgedVisit[];
+  /** The visits to the plant, judged; null where there was none. */
+  readonly plant: JudgedPlant | null;
 }
 
 /** Identifiers count up, so that the same file gives the same answer to the last character. */

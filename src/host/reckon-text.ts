@@ -14,6 +14,7 @@ import {
 import type { BillCheck } from '../model/shapes/bill-check.ts';
 import type { Remark } from '../model/shapes/evidence.ts';
 import type { WrittenEstimate } from '../model/shapes/written-estimate.ts';
+import { siteTables } from '../reference/site-tables.ts';
 import { causeName, checkSentence, doubtSentences, fairSentence, insideOf, insidePart } from '../words/check.ts';
 import {
   costSentence,
@@ -83,7 +84,7 @@ import { fileAccountLines } from '../words/record-uses.ts';
 import { remarkSentence } from '../words/remarks.ts';
 import { say } from '../words/say.ts';
 import { sayTold } from '../words/say-told.ts';
-import { plantCauseText, siteRemarkSentence, siteSummary } from '../words/site-readings.ts';
+import { brineFallText, plantCauseText, siteRemarkSentence, siteSummary } from '../words/site-readings.ts';
 import { carrierName, leftOutSentence, systemName } from '../words/systems.ts';
 import { tariffCells, tariffHeadline, tariffHeads, tariffNotes } from '../words/tariff-choice.ts';
 import { inColumns } from './columns.ts';
@@ -325,12 +326,14 @@ const dangerLines = (visits: Reckoned['plant']): string[] =>
     .map(({ visit, check }) => `${longDate(visit.date)}: ${siteSummary(check)}`);
 
 /** Each visit to the plant: what comes first, what cannot be, what it can mean. */
-const plantLines = (visits: Reckoned['plant']): string[] =>
-  visits.flatMap(({ visit, check }) => [
+const plantLines = (plant: Reckoned['plant']): string[] => [
+  ...(plant?.visits ?? []).flatMap(({ visit, check }) => [
     `${longDate(visit.date)}: ${siteSummary(check)}`,
     ...check.remarks.map((remark) => `  ${siteRemarkSentence(remark)}`),
     ...check.causes.slice(0, MOST_CAUSES).map((cause) => `  ${plantCauseText(cause)}`),
-  ]);
+  ]),
+  ...(plant?.course.fall ? [brineFallText(plant.course.fall, siteTables.bands.fixed['brine-in'])] : []),
+];
 
 function tariffLines(estimate: WrittenEstimate): string[] {
   const choice = tariffsOf(estimate);

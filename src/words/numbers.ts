@@ -227,6 +227,9 @@ const said = (date: CivilDate, pattern: string): string =>
 export const longDate = (date: CivilDate): string =>
   said(date, language() === 'de-DE' ? 'd. MMMM yyyy' : 'd MMMM yyyy');
 
+/** Under an axis: "25/11/26", "25.11.26". */
+export const shortDate = (date: CivilDate): string => said(date, language() === 'de-DE' ? 'd.M.yy' : 'd/M/yy');
+
 /** A date as it stands in texts that are kept, whatever language is spoken. */
 export const keptDate = (date: CivilDate): string => format(dayOf(date), 'd MMMM yyyy', { locale: enGB });
 

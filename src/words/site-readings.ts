@@ -1,6 +1,7 @@
 /** What the plant shows, in words: what was found, what it can mean, what to look at first. Never a certain diagnosis. */
 
 import type {
+  Band,
   ExpectedFrom,
   Misreading,
   PressureBasis,
@@ -12,11 +13,12 @@ import type {
   SiteValue,
 } from '../model/shapes/site-readings.ts';
 import { isRefused } from '../model/shapes/site-readings.ts';
+import type { BrineFall } from '../model/site-readings/brine-course.ts';
 import type { Caution } from '../model/site-readings/cautions.ts';
 import type { SiteCheck } from '../model/site-readings/check-site.ts';
 import type { CauseId, Level, LikelyCause, NamedCause } from '../model/site-readings/likely-causes.ts';
 import type { Trade } from '../model/site-readings/signs.ts';
-import { capitalised, grouped, listed } from './numbers.ts';
+import { capitalised, grouped, listed, longDate } from './numbers.ts';
 import { phrase, say } from './say.ts';
 import { sayTold } from './say-told.ts';
 
@@ -327,6 +329,31 @@ export const plantCauseText = (cause: LikelyCause): string =>
   ]
     .filter(Boolean)
     .join(' ');
+
+/** Brine that falls over the visits: what was seen, and where a winter alone may bring it, that. */
+export function brineFallSentence({ kind, from, to, fallK }: BrineFall): string {
+  const gaps = {
+    fall: siteNumber(fallK, 'K'),
+    before: siteNumber(from.inC, '°C'),
+    since: longDate(from.date),
+    now: siteNumber(to.inC, '°C'),
+    on: longDate(to.date),
+  };
+  return kind === 'years'
+    ? say('At the same time of the year the brine is {fall} colder: {before} on {since}, {now} on {on}.', gaps)
+    : say('The brine has fallen by {fall}: {before} on {since}, {now} on {on}.', gaps);
+}
+
+/** What falling brine can mean, and what to look at. */
+const brineMeaningSentences = ({ kind, to }: BrineFall, { low }: Pick<Band, 'low'>): string[] => [
+  ...(kind === 'season' ? [say('It falls every winter. What counts is the same week of another year.')] : []),
+  ...(kind === 'years' || (low !== null && to.inC < low)
+    ? [causeSentence({ cause: 'ground-cold' }), firstCheckSentence('ground-cold')]
+    : []),
+];
+
+export const brineFallText = (fall: BrineFall, band: Pick<Band, 'low'>): string =>
+  [brineFallSentence(fall), ...brineMeaningSentences(fall, band)].join(' ');
 
 const TRADES: Readonly<Record<Trade, string>> = {
   installer: phrase('A heating installer may look into this.'),

@@ -6,6 +6,7 @@ import { siteTables } from '../../reference/site-tables.ts';
 import { longDate } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 import {
+  brineFallText,
   cautionSentence,
   plantCauseText,
   siteRemarkSentence,
@@ -30,7 +31,8 @@ export function PlantSection({ parts }: { readonly parts: LetterParts }) {
   if (!visit) return null;
   const { household, estimate, writtenOn } = parts;
   const given = { household, series: estimate.evidence, reference: referenceOf(household), asOf: writtenOn };
-  const site = judgePlant(given, siteTables).judge(visit);
+  const { judge, course } = judgePlant(given, siteTables);
+  const site = judge(visit);
   const told = site.values.filter(
     ({ quantity, standing }) => quantity === 'cop' || standing === 'above' || standing === 'below',
   );
@@ -39,7 +41,7 @@ export function PlantSection({ parts }: { readonly parts: LetterParts }) {
       <h3>{say('At the plant on {date}', { date: longDate(visit.date) })}</h3>
       <p>
         {siteSummary(site)} {told.map(standingSentence).join(' ')} {site.remarks.map(siteRemarkSentence).join(' ')}{' '}
-        {visit.note}
+        {visit.note} {course.fall ? brineFallText(course.fall, siteTables.bands.fixed['brine-in']) : null}
       </p>
       {site.causes.length > 0 ? (
         <div className="finding">

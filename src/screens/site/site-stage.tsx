@@ -14,6 +14,7 @@ import { readDate } from '../shared/date-text.ts';
 import { Field, fieldIds } from '../shared/field.tsx';
 import { StageHead } from '../shared/stage-head.tsx';
 import { TextField } from '../shared/text-field.tsx';
+import { BrineFigure } from './brine-figure.tsx';
 import { EarlierVisits } from './earlier-visits.tsx';
 import { ReadingsForm } from './readings-form.tsx';
 import { SiteResults } from './site-results.tsx';
@@ -29,7 +30,7 @@ export function SiteStage() {
   const [visit, setVisit] = useState<SiteVisit>(
     () => newestFirst(visits).find(({ date }) => date === today) ?? begin(),
   );
-  const { coldestBrineOutC, judge } = useMemo(
+  const { coldestBrineOutC, judge, course } = useMemo(
     () => judgePlant({ household, series, reference: referenceOf(household), asOf: today }, siteTables),
     [household, series, today],
   );
@@ -107,6 +108,7 @@ export function SiteStage() {
             onChange={(part) => lay({ ...visit, readings: patchReadings(visit.readings, part) })}
           />
           <SiteResults check={check} />
+          <BrineFigure course={course} />
           <EarlierVisits
             visits={visits}
             open={visit.id}

@@ -293,4 +293,18 @@ export const SITE_READINGS: Catalogue = {
   'Temperature at rest': 'Temperatur im Stillstand',
   'Of the pipes, once they no longer change.': 'Der Rohre, wenn sie sich nicht mehr ändert.',
   'What comes first': 'Was vorgeht',
+  // Brine over the visits
+  'At the same time of the year the brine is {fall} colder: {before} on {since}, {now} on {on}.':
+    'Zur gleichen Zeit im Jahr ist die Sole um {fall} kälter: {before} am {since}, {now} am {on}.',
+  'The brine has fallen by {fall}: {before} on {since}, {now} on {on}.':
+    'Die Sole ist um {fall} gefallen: {before} am {since}, {now} am {on}.',
+  'It falls every winter. What counts is the same week of another year.':
+    'Sie fällt jeden Winter. Entscheidend ist die gleiche Woche eines anderen Jahres.',
+  'Brine from visit to visit': 'Sole von Besuch zu Besuch',
+  'Brine of {count} visits: it does not fall.': 'Sole bei {count} Besuchen: Sie fällt nicht.',
+  'Brine at each visit.': 'Sole bei jedem Besuch.',
+  'Brine at each visit. It freezes at {freezing}.': 'Sole bei jedem Besuch. Sie gefriert bei {freezing}.',
+  'brine freezes': 'Sole gefriert',
+  'Read at the machine in steady running. Brine is usually coldest in February and March.':
+    'Am Gerät im ruhigen Betrieb abgelesen. Am kältesten ist die Sole meist im Februar und März.',
 };
