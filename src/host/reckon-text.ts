@@ -320,8 +320,8 @@ export function checkText(check: BillCheck): string[] {
 const MOST_CAUSES = 3;
 
 /** What endangers plant or people stands before any bill. */
-const dangerLines = (visits: Reckoned['plant']): string[] =>
-  visits
+const dangerLines = (plant: Reckoned['plant']): string[] =>
+  (plant?.visits ?? [])
     .filter(({ check }) => check.causes.some(({ level }) => level === 'danger'))
     .map(({ visit, check }) => `${longDate(visit.date)}: ${siteSummary(check)}`);
 
