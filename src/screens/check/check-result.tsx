@@ -15,6 +15,7 @@ import {
   insideOf,
   insidePart,
   partsForDays,
+  seasonSentence,
   unknownSentences,
 } from '../../words/check.ts';
 import { gradeName } from '../../words/grades.ts';
@@ -42,6 +43,7 @@ export function CheckResult(props: { readonly check: BillCheck; readonly childre
             sentenceSaid
             picture={<BridgePicture series={series} size="desk" height={380} />}
             table={bridgeTable(series)}
+            note={seasonSentence(check)}
             known={<HowWeKnow find={() => [checkWorking(check)]} about={bridgeName()} plain />}
           />
           <div className="actions">{props.children}</div>

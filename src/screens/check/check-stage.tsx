@@ -4,7 +4,7 @@ import { useState } from 'react';
 import { daysBetween } from '../../model/calendar/civil.ts';
 import { civilDateOf } from '../../model/calendar/instant.ts';
 import type { BillCheck, BillCheckInput } from '../../model/shapes/bill-check.ts';
-import { checkSentence, doubtSentences, fairSentence, seasonSentence } from '../../words/check.ts';
+import { checkSentence, doubtSentences, fairSentence } from '../../words/check.ts';
 import { longDate } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 import { call } from '../desk.ts';
@@ -71,9 +71,12 @@ export function CheckStage() {
       {shown ? (
         <>
           <StageHead sentence={checkSentence(shown)}>
-            {doubtSentences(shown).join(' ')} {fairSentence(shown)} {seasonSentence(shown)} {sayBill(shown)}{' '}
+            {fairSentence(shown)} {sayBill(shown)}{' '}
             <HowWeKnow find={() => [checkWorking(shown)]} about={say('this check')} plain />
           </StageHead>
+          {doubtSentences(shown).map((sentence) => (
+            <p key={sentence}>{sentence}</p>
+          ))}
           <CheckResult check={shown} key={shown.id}>
             <LetterButtons checkId={shown.id} />
             {toSite}
