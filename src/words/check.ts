@@ -238,12 +238,13 @@ export function insidePart(
   const inside = findings.filter((one) => one.part === part.cause && Math.abs(one.pence) >= NOTHING_PENCE);
   if (inside.length === 0 || (inside.length === 1 && Math.abs(part.pence - inside[0]!.pence) < NOTHING_PENCE))
     return [];
-  const pence = inside.map((one) => Math.round(one.pence));
-  const left = part.pence - pence.reduce((sum, one) => sum + one, 0);
-  return [
-    ...inside.map((one, i) => ({ name: say('of it: {name}', { name: findingName(one) }), pence: pence[i]! })),
-    ...(Math.abs(left) < NOTHING_PENCE ? [] : [{ name: say('of it: all else'), pence: left }]),
-  ];
+  // What was seen in several stretches is one line.
+  const named = [...Map.groupBy(inside, findingName)].map(([name, ofName]) => ({
+    name: say('of it: {name}', { name }),
+    pence: Math.round(ofName.reduce((sum, { pence }) => sum + pence, 0)),
+  }));
+  const left = part.pence - named.reduce((sum, { pence }) => sum + pence, 0);
+  return [...named, ...(Math.abs(left) < NOTHING_PENCE ? [] : [{ name: say('of it: all else'), pence: left }])];
 }
 
 type Part = Pick<BillCheck['parts'][number], 'cause' | 'joined' | 'pence'>;

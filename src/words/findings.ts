@@ -258,10 +258,13 @@ export function costOfFinding(finding: Costed): string {
 
 const way = (amount: number) => (amount < 0 ? 'less' : 'more');
 
-function yearOfFinding({ penceYear, from, to }: Costed): string {
+function yearOfFinding({ pence, penceYear, from, to }: Costed): string {
   if (Math.abs(penceYear) < LEAST_PENCE) return say('Over a year it evens out.');
+  const isPartOfYear = daysBetween(from, to) < NEARLY_A_YEAR_DAYS;
+  if (isPartOfYear && Math.abs(penceYear - pence) < LEAST_PENCE)
+    return say('It was seen for a part of the year only, so we give no figure for a year.');
   const year = { amount: spokenPounds(Math.abs(penceYear)), way: way(penceYear) };
-  return daysBetween(from, to) >= NEARLY_A_YEAR_DAYS
+  return !isPartOfYear
     ? say('Over a whole year that is about {amount} {way, select, less {less} other {more}}.', year)
     : say(
         'It was seen for a part of the year only; the same days of another year would be about {amount} {way, select, less {less} other {more}}.',

@@ -52,8 +52,10 @@ export function findBaseLoad(days: MeterDays, prices: Prices, heats: boolean): F
       grade: 'estimated',
       seen: { riseW: riseKW * 1000, beforeW: was * 1000, afterW: (was + riseKW) * 1000 },
       ...unitsAndCost(kWh, kWhYear, prices),
-      ask: ['new-appliance', 'tub-or-pool', 'settings-changed'],
-      check: days.meter === 'heat-pump' ? ['pump-always-on'] : ['sub-meter', 'pump-always-on'],
+      // No tub stands on the heat pump's own meter; heating left on in summer does.
+      ...(days.meter === 'heat-pump'
+        ? { ask: ['heating-in-summer', 'settings-changed'], check: ['pump-always-on', 'pipes-warm'] }
+        : { ask: ['new-appliance', 'tub-or-pool', 'settings-changed'], check: ['sub-meter', 'pump-always-on'] }),
       cautions: ['electrical'],
     },
   ];

@@ -25,7 +25,11 @@ export function cutAtGaps(finding: Finding, { dayNumber }: MeterDays): Finding[]
       ...finding,
       from: toCivilDate(stretch[0]!),
       to: toCivilDate(stretch.at(-1)! + 1),
-      seen: typeof seen.days === 'number' ? { ...seen, days: Math.max(1, Math.round(seen.days * share)) } : seen,
+      seen: {
+        ...seen,
+        ...(typeof seen.days === 'number' ? { days: Math.max(1, Math.round(seen.days * share)) } : {}),
+        ...(typeof seen.hours === 'number' ? { hours: seen.hours * share } : {}),
+      },
       kWh: kWh * share,
       pence: pence * share,
     };

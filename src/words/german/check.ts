@@ -214,6 +214,8 @@ export const CHECK: Catalogue = {
   'In the days of the bill that is {units} {unitsWay, select, less {less} other {more}}, about {amount} {way, select, less {less} other {more}}.':
     'In den Tagen der Rechnung sind das {units} {unitsWay, select, less {weniger} other {mehr}}, etwa {amount} {way, select, less {weniger} other {mehr}}.',
   'Over a year it evens out.': 'Über ein Jahr gleicht es sich aus.',
+  'It was seen for a part of the year only, so we give no figure for a year.':
+    'Zu sehen war es nur einen Teil des Jahres, darum nennen wir keine Zahl für ein Jahr.',
   'Over a whole year that is about {amount} {way, select, less {less} other {more}}.':
     'Auf ein ganzes Jahr sind das etwa {amount} {way, select, less {weniger} other {mehr}}.',
   'It was seen for a part of the year only; the same days of another year would be about {amount} {way, select, less {less} other {more}}.':
