@@ -11,7 +11,8 @@ import { sumRegisters } from '../model/evidence/sum-registers.ts';
 import { isPricedByAmount } from '../model/findings/clock-prices.ts';
 import { findInReadings } from '../model/findings/find-in-readings.ts';
 import { findingWorking } from '../model/findings/finding-working.ts';
-import { meterDays } from '../model/findings/meter-days.ts';
+import { meterDays, type OutdoorDays } from '../model/findings/meter-days.ts';
+import { notRuledOut } from '../model/findings/not-ruled-out.ts';
 import { registersOf } from '../model/findings/two-registers.ts';
 import { typicalDay } from '../model/findings/typical-day.ts';
 import { withNext } from '../model/guided-search/guided-search.ts';
@@ -63,7 +64,7 @@ export function runCheck(run: CheckRun): BillCheck {
   const check = checkBill({ estimate, bill, reference, id, madeOn, ...(weather ? { weather } : {}) });
   const months = followEstimate(estimate, series, reference);
   const findings = findingsOf({ ...run, meters: series }, check);
-  const notSeen = notSeenIn(run, findings);
+  const notSeen = notSeenIn({ ...run, meters: series }, findings);
   const doubts = doubtsOf(bill, series, run.household);
   return withNext({
     ...check,
@@ -74,11 +75,19 @@ export function runCheck(run: CheckRun): BillCheck {
   });
 }
 
+/** `series` are the registers one by one, `meters` the same with those of one meter added. */
+type MetersRun = CheckRun & { readonly meters: readonly Series[] };
+
+const outdoorOf = (meters: readonly Series[]): OutdoorDays | undefined =>
+  meters.find(({ carrier, days }) => carrier === 'outdoor-temperature' && days)?.days;
+
 /** Reasons why findings may be missing that are no fault of the house. */
-function notSeenIn({ household, bill, readings }: CheckRun, findings: readonly CheckFinding[]): NotSeen[] {
+function notSeenIn({ household, bill, readings, meters }: MetersRun, findings: readonly CheckFinding[]): NotSeen[] {
   const tariff = tariffOf(household);
   const stepped = readings.length > 0 && tariff && isPricedByAmount(versionOn(tariff, bill.from));
+  const open = notRuledOut(readings, outdoorOf(meters), findings);
   return [
+    ...(open.length > 0 ? [{ code: 'not-ruled-out' as const, names: open }] : []),
     ...(readings.length === 0 && findings.length > 0 ? [{ code: 'no-readings' as const, names: [] }] : []),
     ...(stepped ? [{ code: 'prices-by-amount' as const, names: [tariff.name] }] : []),
     ...readings.flatMap(({ name, leftOut }) =>
@@ -97,11 +106,7 @@ export function tariffOn(household: Household, date: string): TariffVersion | un
   return version && !version.series && version.bands.every(({ blocks }) => !blocks) ? version : undefined;
 }
 
-/** `series` are the registers one by one, `meters` the same with those of one meter added. */
-function findingsOf(
-  { household, series, meters, readings }: CheckRun & { readonly meters: readonly Series[] },
-  check: BillCheck,
-): CheckFinding[] {
+function findingsOf({ household, series, meters, readings }: MetersRun, check: BillCheck): CheckFinding[] {
   const tariff = tariffOf(household);
   const bill = check.input;
   const pencePerKWh = priceOf(check);
@@ -110,7 +115,7 @@ function findingsOf(
     ...one,
     days: one.days.filter(({ date }) => date >= since && date < bill.to),
   }));
-  const outdoor = meters.find(({ carrier, days }) => carrier === 'outdoor-temperature' && days)?.days;
+  const outdoor = outdoorOf(meters);
   const periods = billsSince(meters, since);
   const registers = registersOf(series).filter(({ from, to }) => from >= since && to <= bill.to);
   const found = findInReadings({

@@ -3,8 +3,8 @@
 import { SEEN_KW } from '../model/findings/heater.ts';
 import { DETECTOR_RATES, HEATER_FOUND, TRUE_FINDINGS } from '../model/findings/measured.ts';
 import type { NotSeen } from '../model/shapes/bill-check.ts';
-import type { FindingCode } from '../model/shapes/finding.ts';
-import { noReadingsSentence } from './findings.ts';
+import { type FindingCode, LikelyCause } from '../model/shapes/finding.ts';
+import { mayCause, noReadingsSentence } from './findings.ts';
 import { listed } from './numbers.ts';
 import { say } from './say.ts';
 
@@ -61,6 +61,10 @@ export function notSeenSentence({ code, names }: NotSeen): string {
         'Only “{first}” was looked through. There is {others} beside it, and nobody says whether the same units count in both.',
         { first, others: listed(others.map((name) => `“${name}”`)) },
       );
+    case 'not-ruled-out':
+      return say('These readings cannot rule out: {causes}.', {
+        causes: listed(names.flatMap((name) => LikelyCause.safeParse(name).data ?? []).map(mayCause)),
+      });
     case 'no-readings':
       return noReadingsSentence();
   }

@@ -129,14 +129,15 @@ function errorOf(values: readonly number[]): number {
   );
 }
 
-const HEATING = ['machine-works-less', 'more-heat', 'rooms-warmer', 'backup-heater'] as const;
+/** A heater that ran for a part of the winter follows the cold as well. */
+const HEATING = ['machine-works-less', 'more-heat', 'rooms-warmer', 'heater'] as const;
 const ALL_YEAR = ['more-water', 'heater'] as const;
 const OF_THE_HOUSE = ['other-use', 'base-load', 'large-load'] as const;
 
 function mayBeMore(kind: ChangeKind, meter: MeterDays['meter']): LikelyCause[] {
   const house = meter === 'whole-house' ? OF_THE_HOUSE : [];
   if (kind === 'steady') return [...ALL_YEAR, ...house];
-  if (kind === 'unclear') return [...HEATING, ...ALL_YEAR, ...house];
+  if (kind === 'unclear') return [...HEATING, 'more-water', ...house];
   return [...HEATING, ...(meter === 'whole-house' ? (['plug-in-heaters'] as const) : [])];
 }
 

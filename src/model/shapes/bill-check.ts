@@ -120,10 +120,11 @@ export type CheckFinding = z.infer<typeof CheckFinding>;
 /**
  * What was not looked for, and why. "prices-by-amount": dear hours, under a tariff whose units cost by their number too;
  * its name. "registers-left-out": the register that was looked through, then those beside it that were not.
- * "no-readings": all that needs readings by the hour, where the findings are from bills alone.
+ * "no-readings": all that needs readings by the hour, where the findings are from bills alone. "not-ruled-out": likely
+ * causes, by their codes, that these readings could not have shown.
  */
 export const NotSeen = z.object({
-  code: z.enum(['prices-by-amount', 'registers-left-out', 'no-readings']),
+  code: z.enum(['prices-by-amount', 'registers-left-out', 'no-readings', 'not-ruled-out']),
   names: z.array(z.string()),
 });
 export type NotSeen = z.infer<typeof NotSeen>;

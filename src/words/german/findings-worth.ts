@@ -8,6 +8,7 @@ export const FINDINGS_WORTH: Catalogue = {
     'An erdachten Häusern: ohne Grund genannt bei höchstens {wrong} von 100, gefunden bei mindestens {found} von 100.',
   'Electric heaters of {machine} kW are seen on the machine’s own meter and of {house} kW on the house’s. Smaller ones run at powers that the machine has too, so they are not named. Of 100 heaters in half-hours at least {found} were found, by the hour {hourly}, on the house’s meter alone {houseOnly}.':
     'Heizstäbe mit {machine} kW sind am eigenen Zähler des Geräts zu sehen, solche mit {house} kW am Zähler des Hauses. Kleinere laufen mit Leistungen, die auch das Gerät hat, und werden darum nicht genannt. Von 100 Heizstäben wurden aus halben Stunden mindestens {found} gefunden, aus Stunden {hourly}, am Hauszähler allein {houseOnly}.',
+  'These readings cannot rule out: {causes}.': 'Diese Messwerte schließen nicht aus: {causes}.',
   'Use at dear hours cannot be judged: under “{first}” a unit’s price hangs on the amount too.':
     'Verbrauch zu teuren Stunden lässt sich nicht beurteilen: Im Tarif „{first}“ hängt der Preis einer Kilowattstunde auch von der Menge ab.',
   'Only “{first}” was looked through. There is {others} beside it, and nobody says whether the same units count in both.':

@@ -8,10 +8,8 @@ import { type Chance, chanceOf } from '../chance.ts';
 import { drawHome, type Effects, type Home, runHome, type Used } from './home.ts';
 import { type MadeAir, makeAir, SLOTS } from './weather.ts';
 
-export const METERINGS = ['machine', 'house, other known', 'house'] as const;
-export type Metering = (typeof METERINGS)[number];
-export const CROSSINGS = ['plain', 'solar', 'car', 'gap', 'new meter', 'empty'] as const;
-export type Crossing = (typeof CROSSINGS)[number];
+const CROSSINGS = ['plain', 'solar', 'car', 'gap', 'new meter', 'empty'] as const;
+type Crossing = (typeof CROSSINGS)[number];
 
 export interface Drawn {
   readonly days: number;

@@ -248,7 +248,7 @@ function addHeat(
     const electric = (heaterKW + hotKW) * mains * 0.5;
     used.heater[place]! += electric;
     state.tankKWh = Math.min(home.tankKWh * 1.35, state.tankKWh + electric);
-    const timed = tankHours.some((at) => hour >= at && hour < at + 2.5);
+    const timed = tankHours.some((at) => hour >= at && hour < at + 0.5);
     if (timed && state.tankKWh < 0.86 * home.tankKWh) state.reheat = true;
     else if (state.tankKWh < (often ? 0.9 : 0.2) * home.tankKWh) state.reheat = true;
     if (kind.empty) state.reheat = false;

@@ -73,6 +73,10 @@ export function isTrueOf(cause: Cause, made: CauseCase, beside: boolean): boolea
   }
 }
 
+/** Whether a cause that nothing has named is said to be one that the readings cannot rule out. */
+export const isLeftOpen = (open: readonly LikelyCause[], made: CauseCase): boolean =>
+  open.some((cause) => isTrueOf(cause, made, false));
+
 /** Upper end of the one-sided 95 % interval of a share seen `times` of `n` (Clopper and Pearson, by halving). */
 export function upperShare(times: number, n: number): number {
   if (times >= n) return 1;

@@ -1,6 +1,7 @@
 /** The proofs of `npm run prove` at a small size, with their own allowance for chance. */
 import { expect, test } from 'vitest';
 import { proveBillGap } from '../../prove/bill-gap-recovery.ts';
+import { proveCauses } from '../../prove/causes.ts';
 import { DETECTORS, proveFindings } from '../../prove/false-alarms.ts';
 import { proveMiddle } from '../../prove/middle.ts';
 import { provePlant } from '../../prove/plant.ts';
@@ -39,4 +40,11 @@ test('of 20 made plants of each fault and slip, with their handbook’s signs, f
   }
   const mean = rows.reduce((sum, row) => sum + Number(row[3]) / rows.length, 0);
   expect(mean).toBeLessThan(2.5);
+});
+
+test('a home of each cause and pair: hardly a wrong name, no reason that its data contradict, an answer to nearly all', async () => {
+  const { wrongShare, contradicted, answeredShare } = await proveCauses(1);
+  expect(wrongShare).toBeLessThanOrEqual(0.05);
+  expect(contradicted).toBe(0);
+  expect(answeredShare).toBeGreaterThanOrEqual(0.7);
 });
