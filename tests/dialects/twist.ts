@@ -139,6 +139,9 @@ export interface WrittenSheet {
   readonly together: readonly number[];
 }
 
+/** Days with an hour twice: there nothing tells a row written twice from two readings. */
+const DOUBLED = new Set(['2025-10-26', '2025-11-02', '2025-04-06']);
+
 interface OfLanguage {
   readonly weekdays: readonly string[];
   readonly price: string;
@@ -348,7 +351,8 @@ export function twistSheet(
       ),
       ...rows,
     ];
-  if (twists.has('rows twice')) rows = rows.flatMap((cells, i) => (i % 50 === 7 ? [cells, cells] : [cells]));
+  if (twists.has('rows twice'))
+    rows = rows.flatMap((cells, i) => (i % 50 === 7 && !DOUBLED.has(dayOf[i] ?? '') ? [cells, cells] : [cells]));
   if (twists.has('headings again')) rows = rows.flatMap((cells, i) => (i % 400 === 300 ? [heads[0]!, cells] : [cells]));
   if (twists.has('empty lines')) rows = rows.flatMap((cells, i) => (i % 60 === 31 ? [[''], cells] : [cells]));
   if (twists.has('remarks')) rows = rows.flatMap((cells, i) => (i === 40 ? [[`# ${words.remark}`], cells] : [cells]));

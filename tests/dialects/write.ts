@@ -2,11 +2,20 @@
 
 import { seededRandom } from '../../build/damage.ts';
 import { toCivilDate, toDayNumber } from '../../src/model/calendar/civil.ts';
-import { offsetMinutes } from '../../src/model/calendar/zone.ts';
+import { offsetMinutes as askOffset } from '../../src/model/calendar/zone.ts';
 import type { Dialect, Of, Unit } from './draw.ts';
 import { FIRST_DAY, type MadeRecord, makeRecord, type Reading, YEAR_DAYS } from './made-home.ts';
 import { drawTwists, OTHER, type Twist, twistDate, twistSheet, ZONE_NAMES } from './twist.ts';
 import { MONTHS, WORDS } from './words.ts';
+
+const offsets = new Map<string, number>();
+/** Zones change at full quarters of hours; asking the platform for each row would take most of the time. */
+function offsetMinutes(zone: string, ms: number): number {
+  const key = `${zone} ${Math.floor(ms / 900_000)}`;
+  const known = offsets.get(key) ?? askOffset(zone, ms);
+  offsets.set(key, known);
+  return known;
+}
 
 /** One record that the file holds; kWh or °C by local day, or by month where `byMonth`. */
 export interface Truth {
@@ -157,7 +166,7 @@ export function writeDialect(drawn: Dialect): Written {
   };
   const dateText = (civil: number): string =>
     twists.has('year, month, day')
-      ? new Date(civil).toISOString().slice(0, 10).split('-').map(Number).join(SPLIT)
+      ? partsOf(civil).map(Number).join(SPLIT)
       : twistDate(d, dateOf(d, civil), civil, twists);
   const stampText = (ms: number): string => {
     if (d.dateForm === 'seconds') return String(ms / 1000);
@@ -549,8 +558,18 @@ const alike = (record: MadeRecord, first: MadeRecord): MadeRecord => ({
   })),
 });
 
+const dates = new Map<number, readonly [string, string, string]>();
+function partsOf(civil: number): readonly [string, string, string] {
+  const day = Math.floor(civil / 86_400_000);
+  const known = dates.get(day);
+  if (known) return known;
+  const parts = new Date(civil).toISOString().slice(0, 10).split('-') as [string, string, string];
+  dates.set(day, parts);
+  return parts;
+}
+
 function dateOf(d: Dialect, civil: number): string {
-  const [y, m, day] = new Date(civil).toISOString().slice(0, 10).split('-') as [string, string, string];
+  const [y, m, day] = partsOf(civil);
   switch (d.dateForm) {
     case 'd.m.y':
       return `${day}.${m}.${y}`;
@@ -572,7 +591,9 @@ function dateOf(d: Dialect, civil: number): string {
 }
 
 function timeOf(form: Dialect['hourForm'], civil: number): string {
-  const [h, m] = new Date(civil).toISOString().slice(11, 16).split(':') as [string, string];
+  const minute = (((civil / 60_000) % 1440) + 1440) % 1440;
+  const two = (n: number) => (n < 10 ? `0${n}` : String(n));
+  const [h, m] = [two(Math.floor(minute / 60)), two(minute % 60)];
   switch (form) {
     case 'HH:MM:SS':
       return `${h}:${m}:00`;

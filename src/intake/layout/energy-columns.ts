@@ -284,6 +284,20 @@ export function unitBeside({ columns, table, firstRow }: Sheet): EnergyUnit | un
   return undefined;
 }
 
+const OF_FUELS =
+  /\btype\b|commodity|\bfuel|service|utility|energieart|sparte|medium|^energi|fluide|suministro|fornitura/;
+
+/** A column that names one and the same energy in every row. */
+function carrierBeside({ columns, table, firstRow }: Sheet): Energy | undefined {
+  for (const c of columns) {
+    if (!isWordColumn(c) || !OF_FUELS.test(plainWords(c.heading))) continue;
+    const word = cellText(table, firstRow, c.index);
+    const carrier = carrierOfWords(plainWords(word));
+    if (carrier && isConstant(table, firstRow, c.index, word)) return carrier;
+  }
+  return undefined;
+}
+
 const SAMPLE_ROWS = 300;
 
 function isConstant(table: Table, firstRow: number, column: number, word: string): boolean {
@@ -306,7 +320,7 @@ export function statedCarrier(sheet: Sheet, column: ColumnFacts): Energy | undef
   const others = sheet.columns.filter((c) => c !== column && isNumberColumn(c)).map((c) => c.meaning);
   const hasDirection = others.some((m) => m.seriesRole === 'export' || m.seriesRole === 'generation');
   if (hasDirection) return { carrier: 'electricity' };
-  const said = carrierOfTitles(sheet);
+  const said = carrierOfTitles(sheet) ?? carrierBeside(sheet);
   if (said) return said;
   const beside = carrierOfWords(sheet.columns.map((c) => plainWords(c.heading)).join(' ; '));
   return beside && { carrier: beside.carrier };

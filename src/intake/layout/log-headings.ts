@@ -20,6 +20,12 @@ export function nameLogColumns(columns: readonly ColumnFacts[]): ColumnFacts[] {
     (c.meaning.seriesRole === 'generation' && MADE_HERE.test(words[i]!));
   const electric = columns.filter((c, i) => isEnergy(c) && !isOther(c, i) && ELECTRIC.test(words[i]!));
   const heat = columns.filter((c, i) => isEnergy(c) && !isOther(c, i) && HEAT.test(words[i]!) && !electric.includes(c));
+  if (electric.length === 0 && heat.length === 0 && isHeatMeter(columns))
+    return columns.map((c) =>
+      isEnergy(c) && c.meaning.carrier === undefined
+        ? { ...c, meaning: { ...energyOf(c), carrier: 'heat', seriesRole: 'heat-output' } }
+        : nameWater(c),
+    );
   if (electric.length === 0 || heat.length === 0 || !words.some((w) => OF_A_LOG.test(w)))
     return columns.some((c) => c.meaning.carrier === 'heat' && isEnergy(c)) ? columns.map(nameWater) : [...columns];
   return columns.map((c, i): ColumnFacts => {
@@ -32,10 +38,18 @@ export function nameLogColumns(columns: readonly ColumnFacts[]): ColumnFacts[] {
   });
 }
 
+/** Flow and return beside a volume: a meter of heat, even where no word says so. */
+const isHeatMeter = (columns: readonly ColumnFacts[]): boolean =>
+  ['flow-temperature', 'return-temperature'].every((carrier) => columns.some((c) => c.meaning.carrier === carrier)) &&
+  columns.some((c) => isVolume(c) && !/gas|gaz/i.test(c.heading)) &&
+  !columns.some((c) => isFuel(c.meaning.carrier));
+
+const isVolume = (c: ColumnFacts): boolean =>
+  c.meaning.unit === 'm³' || c.meaning.unit === 'litre' || VOLUME.test(plainWords(c.heading));
+
 /** Beside heat a volume is that of its water, unless gas is named. */
 function nameWater(c: ColumnFacts): ColumnFacts {
-  const isVolume = c.meaning.unit === 'm³' || c.meaning.unit === 'litre' || VOLUME.test(plainWords(c.heading));
-  if (!isVolume || c.meaning.role === 'beside' || !isNumberColumn(c) || /gas|gaz/i.test(c.heading)) return c;
+  if (!isVolume(c) || c.meaning.role === 'beside' || !isNumberColumn(c) || /gas|gaz/i.test(c.heading)) return c;
   return { ...c, meaning: { ...energyOf(c), carrier: 'water' } };
 }
 

@@ -60,6 +60,9 @@ export function settleUnit(
   const carrier = choices.carrier ?? carrierFor(stated, said?.carrier);
   if (carrier === undefined && !book.has('carrier-guessed'))
     book.add('carrier-guessed', 'question', { column: name, expected: 'electricity' });
+  else if (choices.carrier === undefined && isVolume(stated) && said === undefined && !hasCalorific(sheet))
+    // Water is metered by volume too.
+    book.add('carrier-guessed', 'question', { column: name, expected: 'gas' });
   else if (choices.carrier === undefined && isSaleUnit(stated) && said?.carrier !== carrier)
     book.add('carrier-guessed', 'question', { column: name, expected: FUELS[carrier as DeliveredFuel].written });
   const settledCarrier = carrier ?? 'electricity';
@@ -91,7 +94,7 @@ export function settleUnit(
     isVolumeOfGas(settled) &&
     settledCarrier !== 'water' &&
     choices.calorificMJPerM3 === undefined &&
-    !sheet.columns.some((c) => c.meaning.role === 'calorific')
+    !hasCalorific(sheet)
   )
     book.add('calorific-assumed', 'question', { expected: String(context.gasVolume.calorificMJPerM3) });
   return { unit: settled, carrier: settledCarrier, role, kWhPerUnit: factor, zeroAt: settled === '°F' ? 32 : 0 };
@@ -110,6 +113,9 @@ function carrierFor(unit: EnergyUnit | undefined, said: Carrier | undefined): Ca
   return said;
 }
 
+const hasCalorific = ({ columns }: Sheet): boolean => columns.some((c) => c.meaning.role === 'calorific');
+const isVolume = (unit: EnergyUnit | undefined): boolean => unit === 'm³' || unit === 'hundred ft³';
+
 function roleFor(carrier: Carrier, said: SeriesRole | undefined): SeriesRole {
   if (said !== undefined) return said;
   if (isTemperature(carrier)) return carrier === 'outdoor-temperature' ? 'weather' : 'machine';
@@ -123,6 +129,10 @@ function mayBeSentOut(sheet: Sheet, column: ColumnFacts, role: SeriesRole, said:
   const file = plainWords(sheet.fileName.replaceAll(/[-_.]/g, ' '));
   if (role === 'generation') return /\bexport/.test(file) && !MADE_HERE.test(heading) && !MADE.test(heading);
   if (role !== 'import') return false;
+  // A counter without a word beside amounts that were sent out may count those.
+  const isOut = (c: ColumnFacts) => c.meaning.seriesRole === 'export' && c.meaning.role !== 'reading';
+  if (column.meaning.role === 'reading' && column.meaning.carrier === undefined && sheet.columns.some(isOut))
+    return true;
   if (/(?<![a-z])lieferung(?![a-z])/.test(heading)) return true;
   return /\bexport/.test(file) && ELECTRIC.test(file) && !ELECTRIC.test(heading) && !DRAWN.test(heading);
 }

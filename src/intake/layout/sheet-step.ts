@@ -19,6 +19,8 @@ export interface SheetStep {
   readonly endTimeColumn: number | undefined;
   /** A second date column that ends the period. */
   readonly toColumn: number | undefined;
+  /** Whether the first of the looked-at dates is later than the last. */
+  readonly isNewestFirst: boolean;
   /** Commonest length from the first date to the second, where there are two. */
   readonly lengthMinutes: number | undefined;
 }
@@ -87,6 +89,7 @@ function measure(sheet: Sheet): SheetStep {
     isNumbered: parts !== undefined,
     endTimeColumn,
     toColumn,
+    isNewestFirst: minutes.length > 1 && minutes[0]! > minutes.at(-1)!,
     lengthMinutes: lengths.sort((a, b) => a - b)[lengths.length >> 1],
   };
 }

@@ -86,7 +86,7 @@ export function remarkFrozen(
     book.tally(code, 'note', {
       from: stampAt(zone, since),
       to: stampAt(zone, until),
-      found: String(value),
+      found: String(Number(value.toPrecision(6))),
       count: (until - since) / intervalMinutes,
       ...effectOf((until - since) / intervalMinutes),
     });

@@ -26,7 +26,7 @@ export const register: IntakeShape = {
     if (!column) return { fit: 0.02, reason: 'no column that only goes up' };
     if (
       quantityColumns(sheet, [sheet.dateColumn]).some(
-        (c) => !counters.includes(c) && c.meaning.role === 'value' && c.meaning.unit && !isOfDegrees(c.meaning.unit),
+        (c) => !counters.includes(c) && !onlyRises(sheet, c) && c.meaning.role === 'value' && isOfEnergy(c),
       )
     )
       return { fit: 0.3, reason: 'a counter, but a column of amounts used as well' };
@@ -95,6 +95,13 @@ export const register: IntakeShape = {
   },
 };
 
+const isOfEnergy = ({ meaning: { unit, carrier } }: ColumnFacts): boolean =>
+  (unit !== undefined || carrier !== undefined) && !isOfDegrees(unit) && !isPower(unit);
+
+/** In the order of time; what falls while the days go on is no counter. */
+const onlyRises = (sheet: Sheet, { rising, falling }: ColumnFacts): boolean =>
+  stepOf(sheet).isNewestFirst ? falling : rising;
+
 function remarkSeveral(sheet: Sheet, columns: readonly ColumnFacts[], book: ShapeInput['book']): void {
   if (logColumns(columns)) {
     remarkLog(sheet, columns, columns, book);
@@ -119,7 +126,7 @@ function counterColumns(sheet: Sheet, isChosen = false): ColumnFacts[] {
   const named = columns.filter(
     (c) => c.meaning.role === 'reading' && Math.min(c.falls, c.rises) <= 1 + c.numbers * 0.02,
   );
-  const rising = columns.filter((c) => (c.rising || c.falling) && (isChosen || c.numbers >= TELLING_ROWS));
+  const rising = columns.filter((c) => onlyRises(sheet, c) && (isChosen || c.numbers >= TELLING_ROWS));
   const found = [...named, ...rising.filter((c) => !named.includes(c))];
   const log = logColumns(found);
   if (log) return log;

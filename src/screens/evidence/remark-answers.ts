@@ -95,7 +95,7 @@ export function answersTo(remark: Remark, preview: IntakePreview): readonly Answ
     case 'paper-contradicted-asked':
       return [{ label: say('Keep it as printed'), ...ofPaper(choices, { asPrinted: true }) }];
     case 'carrier-guessed':
-      return PRICED_CARRIERS.map((carrier) => ({
+      return [...PRICED_CARRIERS, ...(remark.expected === 'gas' ? (['water'] as const) : [])].map((carrier) => ({
         label: say(CARRIER_WORDS[carrier]),
         choice: { carrier },
         holds: choices.carrier === carrier,

@@ -114,8 +114,8 @@ describe('a household file', () => {
       /Gas \(kWh\), Water \(m³\): used as the amount\./,
       /Customer no\.: left out: it names or numbers something\./,
     ];
-    const html = join(folder, 'paper.html');
-    const { out } = await run(path, '--html', html);
+    const html = join(folder, 'working.html');
+    const { out } = await run(path, '--working', html);
     for (const line of lines) expect(out).toMatch(line);
     const paper = readFileSync(html, 'utf8').replaceAll(/<[^>]+>/g, '');
     for (const line of lines) expect(paper).toMatch(line);
