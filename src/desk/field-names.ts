@@ -47,7 +47,7 @@ const FIELDS: Readonly<Record<string, FieldWords>> = {
   'machine.waterFactor': { name: phrase('The seasonal factor for hot water'), reason: FACTOR_REASON },
   'machine.flowC': { name: phrase('The flow temperature'), unit: '°C' },
   'machine.backupShare': { name: phrase('The share of the backup heater') },
-  boughtKWh: { name: phrase('The units on the bill'), unit: 'kWh' },
+  boughtKWh: { name: phrase('The kWh on the bill'), unit: 'kWh' },
   otherKWh: { name: phrase('The other electricity'), unit: 'kWh' },
   pencePerKWh: { name: phrase('The unit price'), unit: 'p/kWh' },
 };
@@ -67,6 +67,6 @@ export function fieldWords(field: string): FieldWords {
     return { name, unit: say('p a {unit}', { unit: sayTold(FUELS[fuel].unit) }) };
   }
   const known = FIELDS[field];
-  if (!known) return { name: field === '' ? say('The whole') : say('The field {field}', { field }) };
+  if (!known) return { name: field === '' ? say('The file') : say('The field {field}', { field }) };
   return { ...known, name: say(known.name), ...(known.reason === undefined ? {} : { reason: say(known.reason) }) };
 }

@@ -94,11 +94,11 @@ export function billOf(check: InputCheck, estimateId: string, series: readonly S
     throw new DeskError({
       code: 'no-units',
       message: say(
-        'The units bought from {from} to {to} are not given, and no readings of the heat pump cover all those days.',
+        'The kWh bought from {from} to {to} are not given, and no readings of the heat pump cover all those days.',
         { from: check.from, to: check.to },
       ),
       where: 'check.boughtKWh',
-      remedy: say('Write the units of the bill, or name a file with the heat pump’s own readings for those days.'),
+      remedy: say('Write the kWh of the bill, or name a file with the heat pump’s own readings for those days.'),
     });
   }
   const nothingElse = check.meter === 'heat-pump' || readKWh !== undefined ? { otherKWh: 0 } : {};

@@ -76,7 +76,7 @@ export function makeEstimate(input: EstimateInput): WrittenEstimate {
       message: openPriceSentence(open),
       where: 'prices.stand',
       remedy: say(
-        'Type the price of today, leave that way of heating out, or say that this price stands as assumed: on this screen, or in the household file as {key}.',
+        'Type today’s price, leave out that kind of heating, or confirm the assumed price: on this screen, or in the household file as {key}.',
         { key: `"stand": [{ "price": "${open.price}", "on": "${estimate.appraisal.asOf}" }]` },
       ),
     });

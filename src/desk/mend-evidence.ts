@@ -41,13 +41,13 @@ const cannotRebuild = (fileName: string) =>
   new DeskError({
     code: 'not-rebuilt',
     message: say(
-      'The readings of {fileName} do not come out of the kept file exactly as they were, so nothing was changed.',
+      'The readings of {fileName} do not come out of the saved file exactly as they were, so nothing was changed.',
       {
         fileName,
       },
     ),
     where: fileName,
-    remedy: say('Bring the household in from your last copy, or take this import back and import the file again.'),
+    remedy: say('Restore the household from your last copy, or remove this import and import the file again.'),
   });
 
 /** Throws DeskError when the file is not the one that was damaged. */

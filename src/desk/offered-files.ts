@@ -46,7 +46,7 @@ export function keepOfferedFiles(now: () => string): OfferedFiles {
       if (!file) {
         throw new DeskError({
           code: 'file-gone',
-          message: say('This file is no longer held; files wait here for two hours only.'),
+          message: say('This file is no longer here; files wait for two hours only.'),
           remedy: say('Choose the file again.'),
         });
       }

@@ -78,6 +78,6 @@ export function toRefusal(error: unknown): DeskRefusal {
   return {
     code: 'own-failure',
     message: say('Plainwarmth itself failed: {detail}', { detail }),
-    remedy: say('What was kept before is safe. Try again; if it fails again, report it with this sentence.'),
+    remedy: say('What was saved before is safe. Try again; if it fails again, report it with this sentence.'),
   };
 }

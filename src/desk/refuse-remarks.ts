@@ -58,7 +58,7 @@ export function refuseRemarks(remarks: readonly Remark[], fileName: string, unde
       code: 'not-understood',
       message: say('Nothing in {fileName} could be read as readings, bills, weather or a tariff.', { fileName }),
       where: fileName,
-      remedy: say('Look in the preview at the columns, and name the shape, the unit or the columns there.'),
+      remedy: say('Look at the columns in the preview, and choose the type of file, the unit or the columns there.'),
     });
   }
 }

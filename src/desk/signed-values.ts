@@ -41,7 +41,7 @@ const refuse = (code: string, message: string, where: string, remedy: string) =>
  */
 export function readSignedValues(fileName: string, text: string, publicKey: string): Values {
   const { success, data: file } = SignedFile.safeParse(parse(text));
-  const again = say('Fetch the file again from where you have Plainwarmth from.');
+  const again = say('Get the file again from where you got Plainwarmth.');
   if (!success) {
     throw refuse(
       'no-values-file',

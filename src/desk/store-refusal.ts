@@ -31,7 +31,7 @@ export function explainStoreFault({ code, path, found, expected, damage, copy, r
       return {
         code: 'already-there',
         message: say('The same file has been imported again since, so that it would count twice.'),
-        remedy: say('Take the newer import back first.'),
+        remedy: say('Remove the newer import first.'),
       };
     case 'damaged':
       return explainDamage(damage!);
@@ -56,7 +56,7 @@ export function explainStoreFault({ code, path, found, expected, damage, copy, r
         code: 'store-gone',
         message: rescued
           ? say(
-              'The data file {path} was deleted or moved while Plainwarmth ran. It was written anew with all that had been kept before.',
+              'The data file {path} was deleted or moved while Plainwarmth ran. It was written again with everything saved before.',
               { path },
             )
           : say('The data file {path} is no longer there, so this was not saved.', { path }),
@@ -86,11 +86,11 @@ export function explainDamage(damage: Damage): DeskRefusal {
     where: household,
     remedy,
   });
-  const fromCopy = say('Bring the household in from your last copy (Settings, Copies of your data).');
+  const fromCopy = say('Restore the household from your last copy (Settings, Copies of your data).');
   switch (kind) {
     case 'household':
       return refuse(
-        say('The entries of {household} are damaged on the disk: they are no longer what was kept.', { household }),
+        say('The entries of {household} are damaged on the disk: they are no longer what was saved.', { household }),
         fromCopy,
       );
     case 'import':
@@ -100,7 +100,7 @@ export function explainDamage(damage: Damage): DeskRefusal {
       );
     case 'readings':
       return refuse(
-        say('The readings of {file} in {household} are damaged on the disk: they are no longer what was kept.', {
+        say('The readings of {file} in {household} are damaged on the disk: they are no longer what was saved.', {
           file,
           household,
         }),
@@ -108,7 +108,10 @@ export function explainDamage(damage: Damage): DeskRefusal {
       );
     case 'raw-file':
       return refuse(
-        say('The kept file {file} in {household} is damaged on the disk. Its readings are whole.', { file, household }),
+        say('The saved file {file} in {household} is damaged on the disk. Its readings are undamaged.', {
+          file,
+          household,
+        }),
         say('Choose the same file once more under “Bills and readings”; it replaces the damaged one.'),
       );
     case 'estimate':
@@ -133,8 +136,8 @@ export function explainDamage(damage: Damage): DeskRefusal {
     case 'tariff':
       return {
         code: 'damaged',
-        message: say('A kept tariff is damaged on the disk, so it is left out.'),
-        remedy: say('Keep it again.'),
+        message: say('A saved tariff is damaged on the disk, so it is left out.'),
+        remedy: say('Save it again.'),
       };
   }
 }

@@ -23,7 +23,7 @@ function describeIncident({ kind, setAside, missing, households }: Incident): st
       );
     case 'emptied': {
       const lost = say(
-        'The data file is gone or empty, where {count, plural, =0 {households} one {# household} other {# households}} had been kept. An empty one was begun. Restore your last copy in the settings.',
+        'The data file is gone or empty; {count, plural, =0 {households} one {# household} other {# households}} had been saved in it. An empty one was begun. Restore your last copy in the settings.',
         { count: households ?? 0 },
       );
       return setAside === null ? lost : `${lost} ${say('What was left of it lies at {path}.', { path })}`;
@@ -35,7 +35,7 @@ function describeIncident({ kind, setAside, missing, households }: Incident): st
       );
     case 'lost-changes':
       return say(
-        'The last {count, plural, one {change that had been kept is} other {# changes that had been kept are}} missing from the data file: its log was lost, or an older file was put in its place. It was opened as it is; what was found lies untouched at {path}. Compare with your last copy in the settings.',
+        'The last {count, plural, one {saved change is} other {# saved changes are}} missing from the data file: its log was lost, or an older file was put in its place. It was opened as it is; what was found is untouched at {path}. Compare with your last copy in the settings.',
         { count: missing ?? 0, path },
       );
   }

@@ -69,7 +69,7 @@ export function readText(preview: IntakePreview, zone: string | null): string {
     paper,
   } = preview;
   if (paper) return paperText(preview, paper);
-  const understood = shape === null ? say('no known shape') : shape;
+  const understood = shape === null ? say('no known type') : shape;
   return [
     say('{fileName}: {understood}, {rows} rows', { fileName, understood, rows: grouped(dataRows) }),
     ...candidates.slice(0, 3).map(({ shape: name, fit, reason }) => `  ${name} ${grouped(fit, 2)}: ${sayTold(reason)}`),

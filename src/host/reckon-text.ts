@@ -102,7 +102,7 @@ function heatLines({ demand }: Appraisal): string[] {
   });
   const { space, water } = demand;
   const sum = [
-    say('what the sums rest on'),
+    say('what the sums are based on'),
     exactKWh(space.value),
     range(exactKWh(space.low), exactKWh(space.high)),
     exactKWh(water.value),
@@ -166,7 +166,7 @@ function costLines(appraisal: Appraisal): string[] {
     yearAtPrices(appraisal),
     say('cost'),
     say('8 in 10 homes'),
-    say('units'),
+    say('energy'),
     say('standing'),
     say('service'),
     say('bought'),
@@ -194,15 +194,15 @@ function evenLines({ versus, systems }: Appraisal): string[] {
         ? null
         : { ratio: grouped(breakEvenPriceRatio, 2), now: grouped(priceRatio, 2) };
     const facts = [
-      never ? say('the heat pump’s heat costs less at any factor it can have') : '',
+      never ? say('heat from the heat pump costs less at any possible factor') : '',
       factorThen !== null && ratios
-        ? say('even at a whole-house factor of {factor}, or at a price ratio of {ratio} (now {now})', {
+        ? say('same cost at a seasonal factor of {factor}, or at a price ratio of {ratio} (now {now})', {
             factor: factorThen,
             ...ratios,
           })
         : '',
-      factorThen !== null && !ratios ? say('even at a whole-house factor of {factor}', { factor: factorThen }) : '',
-      factorThen === null && ratios ? say('even at a price ratio of {ratio} (now {now})', ratios) : '',
+      factorThen !== null && !ratios ? say('same cost at a seasonal factor of {factor}', { factor: factorThen }) : '',
+      factorThen === null && ratios ? say('same cost at a price ratio of {ratio} (now {now})', ratios) : '',
     ];
     return [`${systemName(against, kind)}: ${facts.filter((fact) => fact !== '').join('; ')}`];
   });
@@ -231,7 +231,7 @@ function sourceLines(appraisal: Appraisal): string[] {
     }),
     say('Climate: {region}; {source}', { region: sayTold(climate.regionName), source: sayTold(climate.source) }),
     say('Factors met in homes: {source}', { source: sayTold(machine.fieldSpread.source) }),
-    say('Reckoned for {date} with model {version}.', { date: longDate(asOf), version: modelVersion }),
+    say('Worked out for {date} with model {version}.', { date: longDate(asOf), version: modelVersion }),
   ];
 }
 
@@ -268,7 +268,7 @@ function monthLines({ months, input }: BillCheck): string[] {
     followedSentence(months, input.pencePerKWh),
     nextBillSentence(months),
     ...inColumns([
-      [say('month'), say('promised'), say('in this weather'), say('range'), say('meter'), say('it lies')],
+      [say('month'), say('estimated'), say('in this weather'), say('range'), say('meter'), say('it lies')],
       ...rows,
     ]),
   ];
@@ -301,7 +301,7 @@ export function checkText(check: BillCheck): string[] {
       : []),
     fairSentence(check),
     ...inColumns([
-      [say('from the promise to the bill'), say('difference'), say('trust'), say('joined in it')],
+      [say('from the estimate to the bill'), say('difference'), say('trust'), say('joined in it')],
       ...check.parts.flatMap((part) => [
         [causeName(part.cause, part.pence), poundsAndPence(part.pence), gradeName(part.grade), insideOf(part)],
         ...insidePart(part, check.findings).map(({ name, pence: inside }) => [
@@ -386,7 +386,7 @@ export function reckonText({ whole, estimate, check, plant }: Reckoned): string 
     ...section(say('Bill check'), check ? checkText(check) : []),
     ...section(say('What the readings show'), check ? findingLines(check) : []),
     ...section(say('Questions for the household'), check ? askLines(check) : []),
-    ...section(say('Since the promise'), check ? monthLines(check) : []),
+    ...section(say('Since the estimate'), check ? monthLines(check) : []),
     ...section(say('At the plant'), plantLines(plant)),
     ...section(say('Questions'), appraisal.questions.map(questionSentence)),
     ...section(say('Prices and sources'), sourceLines(appraisal)),

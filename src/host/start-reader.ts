@@ -30,11 +30,11 @@ const LONGEST_PAPER_MS = 300_000;
 const tooSlow = (fileName: string) =>
   new DeskError({
     code: 'paper-too-slow',
-    message: say('Reading {fileName} took far longer than a bill does, so it was given up. Nothing is kept.', {
+    message: say('Reading {fileName} took far longer than a bill does, so it was stopped. Nothing is saved.', {
       fileName,
     }),
     where: fileName,
-    remedy: say('Ask the supplier for the bill anew, or type the figures in.'),
+    remedy: say('Ask the supplier for the bill again, or type the figures.'),
   });
 
 export function startReader(readerFile: string): ReadEvidence {

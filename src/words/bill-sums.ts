@@ -46,7 +46,7 @@ const meterOf = (text: GapReader['text']) => ({
 const CATALOGUE: Readonly<Record<SuspicionCode, (data: GapReader) => string>> = {
   'estimated-reading': ({ number, text }) =>
     say(
-      'The bill rests on an estimated reading. It charges {billed}{named, select, yes { for “{meter}”} other {}}, your readings say {own}. Give the supplier your reading.',
+      'The bill is based on an estimated reading. It charges {billed}{named, select, yes { for “{meter}”} other {}}, your readings say {own}. Give the supplier your reading.',
       { billed: kWh(number('billedKWh')), own: kWh(number('ownKWh')), ...meterOf(text) },
     ),
   'reading-differs': ({ number, text }) =>
@@ -57,29 +57,29 @@ const CATALOGUE: Readonly<Record<SuspicionCode, (data: GapReader) => string>> = 
   'units-not-from-readings': ({ number, text }) => {
     const apart = number('billedKWh') - number('readKWh');
     return say(
-      'The units{named, select, yes { for “{meter}”} other {}} do not follow from the two readings. They are {apart} too {way, select, many {many} other {few}}.',
+      'The kWh{named, select, yes { for “{meter}”} other {}} do not match the two readings. They are {apart} too {way, select, many {many} other {few}}.',
       { apart: kWh(Math.abs(apart)), way: apart > 0 ? 'many' : 'few', ...meterOf(text) },
     );
   },
   'old-rate': ({ text }) => {
     const old = say(
-      '{part, select, units {The units were} standing {The standing charge was} other {Units and standing charge were}} charged at the old price, that of {date}.',
+      '{part, select, units {The kWh were} standing {The standing charge was} other {kWh and standing charge were}} charged at the old price, that of {date}.',
       { part: text('part'), date: longDate(text('versionFrom')) },
     );
     const newer =
       text('newerFrom') === ''
-        ? say('Newer prices hold for some or all of the days.')
-        : say('A new price holds from {date} on.', { date: longDate(text('newerFrom')) });
+        ? say('Newer prices apply on some or all of the days.')
+        : say('A new price applies from {date} on.', { date: longDate(text('newerFrom')) });
     return `${old} ${newer}`;
   },
   'rate-too-early': ({ text }) =>
     say(
-      '{part, select, units {The units were} standing {The standing charge was} other {Units and standing charge were}} charged at the price of {date} on all days. That price begins later than the bill does.',
+      '{part, select, units {The kWh were} standing {The standing charge was} other {kWh and standing charge were}} charged at the price of {date} on all days. That price begins later than the bill does.',
       { part: text('part'), date: longDate(text('versionFrom')) },
     ),
   'calorific-value': ({ number, text }) =>
     say(
-      'The units{named, select, yes { for “{meter}”} other {}} were worked out with a calorific value of {used}. The bill says {printed} MJ/m³.',
+      'The kWh{named, select, yes { for “{meter}”} other {}} were worked out with a calorific value of {used}. The bill says {printed} MJ/m³.',
       { used: plain(number('used')), printed: plain(number('printed')), ...meterOf(text) },
     ),
   'correction-missing': ({ number }) =>
@@ -92,7 +92,7 @@ const CATALOGUE: Readonly<Record<SuspicionCode, (data: GapReader) => string>> = 
       used: sayTold(text('used')),
     }),
   'registers-swapped': ({ text }) =>
-    say('“{first}” and “{second}” are swapped. The units of one were charged at the price of the other.', {
+    say('“{first}” and “{second}” are swapped. The kWh of one were charged at the price of the other.', {
       first: sayTold(text('first')),
       second: sayTold(text('second')),
     }),
@@ -132,7 +132,7 @@ export function reachSentence({ reach, causes, leftPence }: Explanation): string
 
 /** What stands where no explanation fits. */
 export const NO_EXPLANATION = phrase(
-  'None of the usual slips explains this. Compare the readings, dates and prices with the paper once more, then ask the supplier.',
+  'None of the usual mistakes explains this. Compare the readings, dates and prices with the paper once more, then ask the supplier.',
 );
 
 /** Name of a row in the table. */
@@ -140,9 +140,9 @@ export function rowName(row: BillRow, several: boolean): string {
   const name = sayTold(row.name);
   switch (row.kind) {
     case 'energy':
-      return several ? say('Units, {name}', { name }) : say('Units');
+      return several ? say('kWh, {name}', { name }) : say('kWh');
     case 'units':
-      return several ? say('Charge for {name}', { name }) : say('Charge for units');
+      return several ? say('Charge for {name}', { name }) : say('Charge for energy');
     case 'days':
       return say('Days of standing charge');
     case 'standing':

@@ -18,7 +18,7 @@ const CLOCKS = { local: phrase('local time'), utc: phrase('UTC'), standard: phra
 export function choicesInWords(choices: IntakeChoices): string {
   const { shape, carrier, role, unit, dayFirst, decimal, clock, stamp, toInclusive, columns } = choices;
   return [
-    ...(shape === undefined ? [] : [say('shape {shape}', { shape })]),
+    ...(shape === undefined ? [] : [say('type {shape}', { shape })]),
     ...(carrier === undefined ? [] : [carrierName(carrier)]),
     ...(role === undefined ? [] : [say(ROLES[role])]),
     ...(unit === undefined ? [] : [say('in {unit}', { unit })]),

@@ -46,7 +46,7 @@ export function lifetimeSentence(lifetime: Lifetime): string {
   const paid = payback?.simple.years ?? null;
   if (isSame(lifetime))
     return say(
-      'Over {years, plural, one {one year} other {# years}} both would cost about the same, the price of putting them in counted.',
+      'Over {years, plural, one {one year} other {# years}} both would cost about the same, installation included.',
       { years },
     );
   if (paid === null) {
@@ -71,7 +71,7 @@ export function lifetimeSentence(lifetime: Lifetime): string {
       { years, amount },
     );
   return say(
-    'The heat pump costs more to put in. After about {paid, plural, one {one year} other {# years}} it might have paid that back.',
+    'The heat pump costs more to install. It might pay that back after about {paid, plural, one {one year} other {# years}}.',
     { paid: Math.round(Math.max(1, paid)) },
   );
 }
@@ -87,9 +87,9 @@ export function savedSentence(lifetime: Lifetime): string {
     range: roughRange(saved.low, saved.high),
   });
   if (isSame(lifetime))
-    return `${say('Against {other} it comes out about the same {kind, select, whole {in all} other {to run}}.', { other, kind })} ${range}`;
+    return `${say('Compared with {other}, it comes out about the same {kind, select, whole {in total} other {to run}}.', { other, kind })} ${range}`;
   const first = say(
-    'Against {other} it comes out about {amount} {way, select, less {less} other {more}} {kind, select, whole {in all} other {to run}}.',
+    'Compared with {other}, it comes out about {amount} {way, select, less {less} other {more}} {kind, select, whole {in total} other {to run}}.',
     { other, amount: rough(Math.abs(saved.value)), way: wayOf(saved.value), kind },
   );
   return `${first} ${range}`;
@@ -98,7 +98,7 @@ export function savedSentence(lifetime: Lifetime): string {
 /** The range alone, where the sentence above it has said the amount. */
 export function savedRangeSentence(lifetime: Lifetime): string {
   const { low, high } = lifetime.saved;
-  return say('We are not sure: against {other} it is {range} for 8 in 10 homes like yours.', {
+  return say('We are not sure: compared with {other} it is {range} for 8 in 10 homes like yours.', {
     other: othersName(lifetime),
     range: roughRange(low, high),
   });
@@ -139,19 +139,19 @@ export function paybackSentence(lifetime: Lifetime): string {
   const { simple } = payback;
   if (fallsBehind !== null)
     return say(
-      'It costs less to put in, but after about {years, plural, one {one year} other {# years}} it has cost more in all.',
+      'It costs less to install, but after about {years, plural, one {one year} other {# years}} it has cost more in total.',
       { years: Math.round(Math.max(1, fallsBehind)) },
     );
-  if (!costsMoreToPutIn(lifetime)) return say('The heat pump costs no more to put in, so nothing has to be paid back.');
+  if (!costsMoreToPutIn(lifetime))
+    return say('The heat pump costs no more to install, so nothing has to be paid back.');
   const first =
     simple.years === null
-      ? say('The price of putting it in is not paid back within {years, plural, one {one year} other {# years}}.', {
+      ? say('The installation price is not paid back within {years, plural, one {one year} other {# years}}.', {
           years: Math.round(years),
         })
-      : say(
-          'The price of putting it in might be paid back after about {years, plural, one {one year} other {# years}}.',
-          { years: Math.round(simple.years) },
-        );
+      : say('The installation price might be paid back after about {years, plural, one {one year} other {# years}}.', {
+          years: Math.round(simple.years),
+        });
   return `${first} ${paybackRange(simple, years)}`;
 }
 
@@ -181,8 +181,8 @@ export function worthSentence({ netPresentValue, payback, inputs }: Lifetime): s
     rate: exactPercent(inputs.discount.value),
   });
   const value = Math.abs(netPresentValue.value);
-  if (value < 10_000) return `${counted} ${say('Seen so, both come out about the same.')}`;
-  const sum = say('Seen so, the heat pump is about {amount} {side, select, ahead {ahead} other {behind}}.', {
+  if (value < 10_000) return `${counted} ${say('Counted that way, both come out about the same.')}`;
+  const sum = say('Counted that way, the heat pump is about {amount} {side, select, ahead {ahead} other {behind}}.', {
     amount: rough(value),
     side: netPresentValue.value > 0 ? 'ahead' : 'behind',
   });
@@ -233,8 +233,7 @@ export function instalmentSentence(lifetime: Lifetime): string {
 }
 
 /** Why the years to come are no page yet. */
-export const notYetSentence = (): string =>
-  say('Until its price and the grant are typed, this is a working and not a page.');
+export const notYetSentence = (): string => say('Until price and grant are typed, this is not shown to the customer.');
 
 const priceWay = (share: number) => (share === 0 ? 'level' : share > 0 ? 'up' : 'down');
 const rateOf = (share: number) => exactPercent(Math.abs(share));
@@ -265,15 +264,15 @@ export function lifetimeCautions(): string[] {
   return [
     say('This is a picture of what may come, not advice.'),
     say('Nobody knows the prices of the years to come.'),
-    say('All sums are in the money of today.'),
+    say('All amounts are in today’s money.'),
   ];
 }
 
 const NOTES: Readonly<Record<LifetimeNote, string>> = {
-  'no-purchase': phrase('What it costs to put in is not counted, as no price was given.'),
+  'no-purchase': phrase('The installation price is not counted, as none was given.'),
   'no-grant': phrase('No grant is counted.'),
   'no-replacement': phrase('Nothing is counted for a new boiler or heater later, as no price was given.'),
-  'present-due-now': phrase('What you have now is taken to be due for replacing today.'),
+  'present-due-now': phrase('We assume that what you have now would be replaced today.'),
   'renewal-at-full-price': phrase('At the end of its life the heat pump is bought again at its full price.'),
 };
 

@@ -119,7 +119,7 @@ export function openPriceSentence({ price, basis }: ReturnType<typeof openPrices
 /** Somebody's word that a price stands, as it is printed; empty where nobody gave it. */
 export function standsSentence({ stands }: Pick<PriceBasis, 'stands'>): string {
   if (!stands) return '';
-  const on = say('It stands as assumed, as was said on {date}.', { date: longDate(stands.on) });
+  const on = say('It is used as assumed, as confirmed on {date}.', { date: longDate(stands.on) });
   return stands.said ? `${on} “${stands.said}”` : on;
 }
 

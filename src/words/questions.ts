@@ -33,12 +33,12 @@ type Sentence = (data: GapReader) => string;
 /** Reasons why two estimates differ. */
 const REASONS: Readonly<Record<LikelyReason, string>> = {
   'unheated-rooms': phrase('rooms that are not heated'),
-  'cooler-rooms': phrase('rooms kept cooler than reckoned'),
-  'warmer-rooms': phrase('rooms kept warmer than reckoned'),
+  'cooler-rooms': phrase('rooms cooler than assumed'),
+  'warmer-rooms': phrase('rooms warmer than assumed'),
   'other-heat': phrase('heat that no meter sees, such as a stove'),
-  efficiency: phrase('a boiler that works better or worse than reckoned'),
+  efficiency: phrase('a boiler that works better or worse than assumed'),
   'heat-loss-too-low': phrase('a heat loss that was put too low'),
-  'usual-household': phrase('a certificate made for a usual household, not for this one'),
+  'usual-household': phrase('a certificate made for an average household, not for this one'),
   'unlike-its-age': phrase('a home unlike others of its size and age'),
   'estimated-bills': phrase('bills with estimated readings'),
 };
@@ -58,16 +58,16 @@ const OTHER_HEAT: Readonly<Record<string, string>> = {
 const DEMAND: Readonly<Record<DemandQuestionCode, Sentence>> = {
   'demand-unknown': ({ number }) =>
     say(
-      'Nothing is known of this home’s heat yet. A typical home of about {heat} stands in. Add a record, the heat loss or the floor area.',
+      'Nothing is known of this home’s heat yet, so we use a typical home of about {heat}. Add bills, the heat loss or the floor area.',
       { heat: spokenKWh(number('spaceKWh')) },
     ),
   'region-asked': ({ text }) =>
-    say('Nobody has said which climate region the home lies in, so {region} stands in. Choose it.', {
+    say('The climate region of the home is not given, so we use {region}. Please choose it.', {
       region: text('region'),
     }),
   'british-tables': () =>
     say(
-      'Hot water, boilers, machines in use and the spread of prices go by British tables and studies, named in the sums. A yearly visit has no price here. Type your own where you have them.',
+      'Hot water, boilers, heat pumps in use and the spread of prices follow British tables and studies, named in the sums. A yearly service has no price here. Type your own figures where you have them.',
     ),
   'design-temperature-asked': () =>
     say('A heat loss says nothing without the outdoor temperature that it was worked out for. Type it.'),
@@ -78,7 +78,7 @@ const DEMAND: Readonly<Record<DemandQuestionCode, Sentence>> = {
       .filter(Boolean)
       .map(reasonName);
     const apart = say(
-      '{way} says {heat}, {otherWay} {number, select, many {say} other {says}} {otherHeat}. That is too far apart for chance.',
+      '{way} gives {heat}, {otherWay} {number, select, many {give} other {gives}} {otherHeat}. That is too far apart to be chance.',
       {
         way: capitalised(wayName(text('a'))),
         heat: spokenKWh(number('aKWh')),
@@ -125,7 +125,7 @@ const DEMAND: Readonly<Record<DemandQuestionCode, Sentence>> = {
       share > 0 ? 'Did more people move in, or was it built on?' : 'Was it insulated, or was the boiler changed?',
     );
     const used = say(
-      text('used') === 'after' ? 'The sums use the days since then.' : 'The sums still use the whole record.',
+      text('used') === 'after' ? 'The sums use the days since then.' : 'The sums still use all the readings.',
     );
     return `${changed} ${sure} ${why} ${used}`;
   },
@@ -152,7 +152,7 @@ const DEMAND: Readonly<Record<DemandQuestionCode, Sentence>> = {
     }),
   'typical-weather-stands-in': ({ number, text }) =>
     say(
-      'We have no weather for {days} of the record. A typical year of the region ({region}) stands in. A weather file would make the answer surer.',
+      'We have no weather for {days} of the readings, so we use a typical year in the region ({region}). A weather file would make the answer surer.',
       { days: counted(number('days'), 'day'), region: text('region') },
     ),
   'base-unexplained': ({ number }) =>
@@ -208,11 +208,14 @@ const MACHINE: Readonly<Record<MachineQuestionCode | FullQuestionCode, Sentence>
       },
     ),
   'factor-from-field': ({ number }) =>
-    say('No factor was given, so the middle of metered homes stands in: {middle}, most between {low} and {high}.', {
-      middle: factor(number('middle')),
-      low: factor(number('low')),
-      high: factor(number('high')),
-    }),
+    say(
+      'No seasonal factor was given, so we use the middle of metered homes: {middle}, most between {low} and {high}.',
+      {
+        middle: factor(number('middle')),
+        low: factor(number('low')),
+        high: factor(number('high')),
+      },
+    ),
   'factor-above-field': ({ number }) =>
     say('A factor of {typed} is above what most metered homes reach, {low} to {high}. What makes this home better?', {
       typed: factor(number('typed')),
@@ -221,7 +224,7 @@ const MACHINE: Readonly<Record<MachineQuestionCode | FullQuestionCode, Sentence>
     }),
   'boundary-not-named': ({ text }) =>
     say(
-      'Nobody said what the factor counts. We take it as {taken}: pumps for the heat and the backup heater, without the pumps in the home. Ask the maker’s sheet.',
+      'It is not given what the seasonal factor counts. We take it as {taken}: with brine pump and backup heater, without the pumps in the home. Look in the data sheet.',
       { taken: text('taken') },
     ),
   'water-factor-derived': ({ number }) =>
@@ -236,7 +239,7 @@ const MACHINE: Readonly<Record<MachineQuestionCode | FullQuestionCode, Sentence>
     ),
   'points-assumed': () =>
     say(
-      'No points of the data sheet were given, so those of a usual machine stand in. Type two or more from the sheet, such as B0/W35 and B0/W55.',
+      'No points of the data sheet were given, so we use those of a usual heat pump. Type two or more from the sheet, such as B0/W35 and B0/W55.',
     ),
   'points-bent': () =>
     say(
@@ -244,17 +247,17 @@ const MACHINE: Readonly<Record<MachineQuestionCode | FullQuestionCode, Sentence>
     ),
   'brine-too-cold': ({ number }) =>
     say(
-      'The fluid from the ground would come in at {coldest} on the coldest day. A larger array keeps it above {frost}.',
+      'The brine from the ground would come in at {coldest} on the coldest day. A larger array keeps it above {frost}.',
       { coldest: degrees(number('coldestC')), frost: degrees(0) },
     ),
   'capacity-short': ({ number }) =>
     say(
-      'The machine is too small for the coldest days. The backup heater gives {share} of the heat. Check its output and the heat loss.',
+      'The heat pump is too small for the coldest days. The backup heater gives {share} of the heat. Check its output and the heat loss.',
       { share: percent(number('share')) },
     ),
   'full-above-field': ({ number }) =>
     say(
-      'The sum gives a factor of {reckoned}, above what most metered homes reach, {low} to {high}. What makes this home better?',
+      'The sum gives a seasonal factor of {reckoned}, above what most metered homes reach, {low} to {high}. What makes this home better?',
       { reckoned: factor(number('reckoned')), low: factor(number('low')), high: factor(number('high')) },
     ),
   'array-depth-refused': ({ number, text }) =>
@@ -271,13 +274,13 @@ const MACHINE: Readonly<Record<MachineQuestionCode | FullQuestionCode, Sentence>
 
 const COST: Readonly<Record<Exclude<PriceQuestionCode | CostQuestionCode, `tariff-${TariffFaultCode}`>, Sentence>> = {
   'prices-old': ({ number, text }) =>
-    say('The {fuel} prices used here ended {days} ago. Put in today’s before anything is promised.', {
+    say('The {fuel} prices used here ended {days} ago. Type today’s prices before you give an estimate.', {
       fuel: carrierName(text('fuel')),
       days: counted(number('days'), 'day'),
     }),
   'tariff-missing': ({ text }) =>
     say(
-      'The {fuel} tariff chosen for this home is not there any more. The built-in price stands in, so choose a tariff again.',
+      'The {fuel} tariff chosen for this home is no longer there. The built-in price is used, so choose a tariff again.',
       { fuel: carrierName(text('fuel')) },
     ),
   'blocks-other-use': ({ number, text }) => {
@@ -318,10 +321,9 @@ const COST: Readonly<Record<Exclude<PriceQuestionCode | CostQuestionCode, `tarif
       { tariff: text('tariff'), power: kW(number('kW')), amount: spokenPounds(number('pence')) },
     ),
   'tariff-other-fuel': ({ text }) =>
-    say(
-      'The tariff chosen for {fuel} is one for another fuel. The built-in price stands in, so choose a tariff again.',
-      { fuel: carrierName(text('fuel')) },
-    ),
+    say('The tariff chosen for {fuel} is one for another fuel. The built-in price is used, so choose a tariff again.', {
+      fuel: carrierName(text('fuel')),
+    }),
   'present-price-asked': ({ text }) =>
     say(
       'What heating costs now cannot be said: nobody has typed the price of {fuel}, and none is built in here. Type it.',
@@ -331,10 +333,10 @@ const COST: Readonly<Record<Exclude<PriceQuestionCode | CostQuestionCode, `tarif
     ),
   'present-not-priced': () =>
     say(
-      'We cannot say what heating costs now, since its kind is not one we can price. Choose the nearest kind, or leave it out.',
+      'We cannot say what heating costs now, since we have no price for its kind. Choose the nearest kind, or leave the comparison out.',
     ),
   'present-assumed': () =>
-    say('Nobody has said what heats the home now, so a gas boiler stands in. Choose it under “Heat needed”.'),
+    say('What heats the home now is not given, so we assume a gas boiler. Choose it under “Heat needed”.'),
   'efficiency-refused': ({ number }) =>
     say(
       'An efficiency of {found} cannot be. It must lie above 0 and be at most {high}, so it is left out until you correct it.',

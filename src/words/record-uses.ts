@@ -12,7 +12,7 @@ const USES: Readonly<Record<RecordUse, string>> = {
   machine: phrase('{name}: used to show how the machine is run, and in no sum of the comparison.'),
   joined: phrase('{name}: joined with a later file of the same register.'),
   added: phrase('{name}: added as a further meter of its kind.'),
-  aside: phrase('{name}: not used, since it is kept aside.'),
+  aside: phrase('{name}: not used, since it is set aside.'),
   covered: phrase('{name}: not used, since another record tells of the same days.'),
   'other-way': phrase('{name}: not used for the heat needed, since another meter shows what heats this home.'),
   'sent-out': phrase('{name}: not used, since it was sent out and not bought.'),

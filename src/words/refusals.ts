@@ -47,7 +47,7 @@ const CATALOGUE: Readonly<Record<TariffFaultCode, (data: GapReader) => string>> 
       previous: longDate(text('previous')),
     }),
   'version-twice': ({ text }) =>
-    say('Two sets of prices begin on {from}. Take one of them out.', { from: longDate(text('from')) }),
+    say('Two sets of prices begin on {from}. Remove one of them.', { from: longDate(text('from')) }),
   'until-before-version': ({ text }) =>
     say('The prices end on {until}, before they begin on {from}. Correct one of the dates.', {
       until: longDate(text('until')),
@@ -59,7 +59,7 @@ const CATALOGUE: Readonly<Record<TariffFaultCode, (data: GapReader) => string>> 
       second: text('second'),
     }),
   'rest-empty': ({ text }) =>
-    say('No time is left for “{name}”. Take it out, or change the hours of the others.', { name: text('name') }),
+    say('No time is left for “{name}”. Remove it, or change the hours of the others.', { name: text('name') }),
   'band-name-twice': ({ text }) => say('Two bands are named “{name}”. Give each its own name.', { name: text('name') }),
   'window-empty': ({ text }) =>
     say('“{name}” begins and ends at {time}. Give it a time that lasts.', { name: text('name'), time: text('time') }),
@@ -75,7 +75,7 @@ const CATALOGUE: Readonly<Record<TariffFaultCode, (data: GapReader) => string>> 
   'standing-unusual': ({ number }) =>
     say('A standing charge of {price} a day is high. Is it perhaps for a month?', { price: pence(number('pence')) }),
   'price-unusual': ({ number, text }) =>
-    say('“{name}” at {price} a unit is unusual. Most lie between {low} and {high}. Is it in pence?', {
+    say('“{name}” at {price} per kWh is unusual. Most lie between {low} and {high}. Is it in pence?', {
       name: text('name'),
       price: pence(number('pence')),
       low: pence(number('low')),
@@ -91,7 +91,7 @@ const CATALOGUE: Readonly<Record<TariffFaultCode, (data: GapReader) => string>> 
       monthly: poundsAndPence(number('monthPence')),
     }),
   'blocks-order': ({ number, text }) =>
-    say('The steps of “{name}” go back from {before} to {upTo} units. Put them in order.', {
+    say('The steps of “{name}” go back from {before} to {upTo} kWh. Put them in order.', {
       name: text('name'),
       before: grouped(number('before')),
       upTo: grouped(number('upTo')),
@@ -102,7 +102,7 @@ const CATALOGUE: Readonly<Record<TariffFaultCode, (data: GapReader) => string>> 
       { name: text('name') },
     ),
   'export-unusual': ({ number }) =>
-    say('Export at {price} pays more than a unit costs, {dearest}. Check the figure.', {
+    say('Export at {price} pays more than a kWh costs, {dearest}. Check the figure.', {
       price: pence(number('pence')),
       dearest: pence(number('dearest')),
     }),
@@ -156,7 +156,7 @@ const BILL_FAULTS: Readonly<Record<BillFault['code'], (data: GapReader) => strin
       most: counted(number('most'), 'day'),
     }),
   'bill-price-missing': () =>
-    say('The bill has units but no price. Type the price of a unit, or what the units cost together.'),
+    say('The bill has kWh but no price. Type the price per kWh, or what the kWh cost together.'),
   'estimate-without-heat-pump': () => say('This estimate has no heat pump in it, so no bill can be compared with it.'),
 };
 

@@ -96,7 +96,7 @@ const FOREIGN: Readonly<Record<string, string>> = {
     '{file} is a workbook or document of an older office program. Open it and save it as CSV, then import that.',
   ),
   archive: phrase('{file} is a packed archive. Unpack it first, then import the file inside.'),
-  PDF: phrase('{file} is a PDF. Bring it in under Evidence, as a bill.'),
+  PDF: phrase('{file} is a PDF. Add it under Bills and readings, as a bill.'),
   picture: phrase(
     '{file} is a picture, and we do not read pictures. Ask for the bill as a PDF, or type the figures in.',
   ),
@@ -204,7 +204,7 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
     '{file}: we do not know what {names} {count, plural, one {means, so it was} other {mean, so they were}} left out. Nothing else is missing.',
   ),
   'standing-taken': phrase('{file}: {column} does not say its unit. We took {expected}. Compare it with the paper.'),
-  'several-series': phrase('{file} holds {count} meters or registers ({names}). Each is kept by itself.'),
+  'several-series': phrase('{file} holds {count} meters or registers ({names}). Each is saved by itself.'),
   'direction-asked': phrase(
     '{file} does not say clearly whether {column} was bought or sent out. We took it as bought. Confirm it, or choose what the home sends out.',
   ),
@@ -250,7 +250,7 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
   ),
   'stamp-is-end': phrase('{column} of {file} names the end of each reading. It was read so.'),
   'interval-uneven': phrase(
-    '{file} has most rows {words} apart, which does not divide a day. Readings every 5, 10, 15, 30 or 60 minutes are expected. Export the data anew, or as daily values.',
+    '{file} has most rows {words} apart, which does not divide a day. Readings every 5, 10, 15, 30 or 60 minutes are expected. Export the data again, or as daily values.',
   ),
   'stamp-off-grid': phrase(
     '{at} does not stand on a step of {expected}. {count, plural, one {# reading} other {# readings}} went into the step they fall in.',
@@ -271,7 +271,7 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
     '{at}: {count, plural, one {# time stands} other {# times stand}} there twice with different values, and no column says which is which. Export one meter or direction at a time, or with a column that names it.',
   ),
   estimated: phrase(
-    '{file} marks {count, plural, one {# row} other {# rows}} as estimated{span, select, day { on {firstDay}} days { between {firstDay} and {lastDay}} other {}}{effect, select, none {} other {, about {energy}}}. They are kept with that mark. Actual readings would make the answer surer.',
+    '{file} marks {count, plural, one {# row} other {# rows}} as estimated{span, select, day { on {firstDay}} days { between {firstDay} and {lastDay}} other {}}{effect, select, none {} other {, about {energy}}}. They are saved with that mark. Actual readings would make the answer surer.',
   ),
   negative: phrase(
     '{at}{when}: {column} reads {names}, and use cannot be negative. It counts as missing. If this is export, choose that in the preview.{alike}',
@@ -298,7 +298,7 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
     '{file} repeats {count, plural, one {# day} other {# days}} that {names} had, {days}, with the same values. They count once.',
   ),
   'overlap-different': phrase(
-    '{file} says something else than {names} of {count, plural, one {# day} other {# days}}, {days}{effect, select, none {} less {: {energy} less} other {: {energy} more}}. The newer import counts. Take it back if the older is right.',
+    '{file} says something else than {names} of {count, plural, one {# day} other {# days}}, {days}{effect, select, none {} less {: {energy} less} other {: {energy} more}}. The newer import counts. Remove it if the older is right.',
   ),
   'records-asked': phrase(
     '{file}: {column} and {names} are of one kind and tell of the same days ({count} of them), but differ by {energy}. If both are meters of this home, they are added; if one repeats or holds the other, keep one aside. Choose.',
@@ -331,7 +331,7 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
     '{file} has {hasDays, select, yes {one delivery only} other {no delivery}}. Two are needed to know how long the fuel lasted. Add the delivery before it.',
   ),
   'register-rollover': phrase(
-    '{at}: the counter went past its end ({words}) and began again at nought. The use between was kept{effect, select, none {} other {, about {energy}}}.{alike}',
+    '{at}: the counter went past its end ({words}) and began again at nought. The use between is counted{effect, select, none {} other {, about {energy}}}.{alike}',
   ),
   'register-exchange': phrase(
     '{at}: the counter fell ({words}){hasDays, select, yes { between {from} and {to}} other {}}, so the meter was changed or a figure is wrong. The use between is not known. Add the last reading of the old meter.{alike}',
@@ -347,7 +347,7 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
     '{file}: in each of {count, plural, one {# row} other {# rows}} {column} is larger than in the one before, as a counter is. We took each for an amount used. Confirm it, or choose the counter.',
   ),
   'estimated-merged': phrase(
-    '{at} was estimated, and a later actual reading put it right. The rows from {from} to {to} are read as one period, {energy} in all.{alike}',
+    '{at} was estimated, and a later actual reading corrected it. The rows from {from} to {to} are read as one period, {energy} in all.{alike}',
   ),
   'cost-of-several': phrase(
     '{file}: {column} is one amount for several registers, {names} in all. It cannot be shared out, so it was left out.',
@@ -362,7 +362,7 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
     '{file} is meter data in the open XML standard, but none of its {count, plural, one {# reading} other {# readings}} could be used. Ask for electricity or gas in energy or volume.',
   ),
   'espi-unlinked': phrase(
-    '{file} has {count, plural, one {# block} other {# blocks}} of readings that no link ties to a meter. They are kept as a record of their own. Check its name.',
+    '{file} has {count, plural, one {# block} other {# blocks}} of readings that no link ties to a meter. They are saved as a record of their own. Check its name.',
   ),
   'espi-type-missing': phrase(
     '{file} does not say the unit of {hasName, select, yes {{record}} other {its readings}}, since its reading type is missing. We took {expected}. Choose the unit.',
@@ -373,7 +373,7 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
     '{file} gives use less export in one record. We keep what was bought and what was sent out apart.',
   ),
   'espi-coarser': phrase(
-    '{file} gives the same meter twice: {record} repeats {found} in longer steps. The finer one was kept.{alike}',
+    '{file} gives the same meter twice: {record} repeats {found} in longer steps. The finer one is used.{alike}',
   ),
   'espi-no-length': phrase(
     '{at}: the reading spans no time (its value is {words}), as happens when clocks change. It was left out.{alike}',
@@ -385,11 +385,11 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
     '{file} should count in UTC, yet it skips the hours that local clocks skip. We took local time. Choose UTC if the evening peak comes an hour late.',
   ),
   'espi-other-clock': phrase(
-    `{file} cuts its days by {names}, not by the home's ({expectedNames}). The days were kept as they were cut.`,
+    "{file} cuts its days by {names}, not by the home's ({expectedNames}). The days stay as they were cut.",
   ),
   'espi-currency': phrase('{file} has costs that are not in pounds ({names}). They were left out.'),
   'espi-cost-left-out': phrase(
-    '{file} has a cost beside each reading, {names} in all. Costs are kept for bills only, so they were left out.',
+    '{file} has a cost beside each reading, {names} in all. Costs are saved for bills only, so they were left out.',
   ),
   'espi-summary': phrase(
     '{file} also holds {count, plural, one {# billing summary} other {# billing summaries}}, which we do not read. Type the bill in if you need it.',
@@ -407,15 +407,15 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
   'paper-locked': phrase(
     '{file} is locked with a password. Open it with the password, print it to a new PDF without one, and choose that.',
   ),
-  'paper-broken': phrase('{file} is a damaged PDF. Download it again, or ask the supplier for it anew.'),
+  'paper-broken': phrase('{file} is a damaged PDF. Download it again, or ask the supplier for it again.'),
   'paper-many-pages': phrase(
     '{file} has more than {expectedNames} pages, more than a bill has. Print only the pages of the bill to a new PDF, and choose that.',
   ),
   'paper-bomb': phrase(
-    '{file} unpacks to more than any bill holds, so it was not opened. Ask the supplier for the bill anew, or type the figures in.',
+    '{file} unpacks to more than any bill holds, so it was not opened. Ask the supplier for the bill again, or type the figures.',
   ),
   'paper-no-text': phrase(
-    '{file} holds no words and no picture of a page. Ask the supplier for the bill anew, or type the figures in.',
+    '{file} holds no words and no picture of a page. Ask the supplier for the bill again, or type the figures.',
   ),
   'picture-kind': phrase(
     '{file} is a picture of a kind that is not read here. Save it as JPEG or PNG, and choose that.',
@@ -429,21 +429,21 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
     'We could not read a bill in the picture {file}. Lay the page flat in even light and fill the picture with it. Or type the figures in.',
   ),
   'paper-no-bill': phrase(
-    'We found no use of electricity or gas with its price in {file}. If it is a bill, perhaps a page is missing: choose the whole bill, or type the figures in.',
+    'We found no use of electricity or gas with its price in {file}. If it is a bill, perhaps a page is missing: choose the complete bill, or type the figures.',
   ),
   'paper-water-only': phrase(
     '{file} is a bill for water, and nothing of it is needed here. Choose the bill for electricity or gas.',
   ),
   'paper-water-left-out': phrase('{file} names water or sewage too. That was left out.'),
   'paper-names-left-out': phrase(
-    'Names, addresses and the numbers of accounts and meters on {file} are not kept, nor the paper itself.',
+    'Names, addresses and the numbers of accounts and meters on {file} are not saved, nor the paper itself.',
   ),
-  'paper-several': phrase('{file} holds {count} bills of different days. Each is kept with its own days.'),
+  'paper-several': phrase('{file} holds {count} bills of different days. Each is saved with its own days.'),
   'paper-several-asked': phrase(
     'The pages of {file} state different days: {names}. Say whether they are one bill or several.',
   ),
   'paper-money': phrase(
-    'The amounts on {file} are in {names}. They are kept as they are printed; choose the same money in Settings.',
+    'The amounts on {file} are in {names}. They are saved as they are printed; choose the same currency in Settings.',
   ),
   'paper-fuel-asked': phrase('{file} does not say whether it is for electricity or for gas. Choose which.'),
   'paper-period-asked': phrase('We found no first and last day of the bill on {file}. Type them below.'),
@@ -481,7 +481,7 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
     '{file} is no record of real days, so it cannot be set beside meter readings. Use a file of measured weather.',
   ),
   'registers-by-column': phrase(
-    '{file} tells its registers apart in {column} ({names}). Each is kept by itself, and export is never added to import.',
+    '{file} tells its registers apart in {column} ({names}). Each is saved by itself, and export is never added to import.',
   ),
   'heat-pump-taken': phrase(
     `{file} has heat beside electricity, so {column} was taken for the heat pump's own meter. Choose another role if it is the whole house.`,

@@ -104,7 +104,10 @@ function askedSentences({ costs }: Pick<TariffChoice, 'costs'>): string[] {
           ? say('On “{name}”, hot water made in the cheap hours costs about {amount} more.', values)
           : '',
       cost.followsMarket
-        ? say('“{name}” follows the market. Its prices are known a day before, and a dear winter costs more.', values)
+        ? say(
+            '“{name}” follows the market. Its prices are known a day before, and an expensive winter costs more.',
+            values,
+          )
         : '',
     ].filter((sentence) => sentence !== '');
   });

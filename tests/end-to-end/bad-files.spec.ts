@@ -45,7 +45,7 @@ const CASES: Case[] = [
 test('a bad file gets a sentence that names it, and nothing stored changes', async ({ desk }) => {
   await desk.getByRole('link', { name: 'Larch Rise' }).click();
   await openStage(desk, 'Bills and readings');
-  const keptBefore = await desk.getByRole('button', { name: /^Take back/ }).count();
+  const keptBefore = await desk.getByRole('button', { name: /^Remove/ }).count();
   for (const [name, content, says, canBeKept] of CASES) {
     await test.step(name, async () => {
       await chooseFile(desk, desk.getByRole('button', { name: 'Choose a file' }), writeFile(name, content));
@@ -54,12 +54,12 @@ test('a bad file gets a sentence that names it, and nothing stored changes', asy
       await expect(leave.or(desk.getByRole('alert')).first()).toBeVisible();
       await expect(desk.getByRole('main').getByText(says).first()).toBeVisible();
       if (await leave.isVisible()) {
-        const keep = desk.getByRole('button', { name: 'Keep this evidence' });
+        const keep = desk.getByRole('button', { name: 'Save' });
         if (!canBeKept) await expect(keep).toBeDisabled();
         await leave.click();
       }
     });
   }
   await desk.reload();
-  await expect(desk.getByRole('button', { name: /^Take back/ })).toHaveCount(keptBefore);
+  await expect(desk.getByRole('button', { name: /^Remove/ })).toHaveCount(keptBefore);
 });

@@ -40,7 +40,7 @@ test('an old rate after a price change is found in a file of bills and explained
   await chooseFile(page, choose, join(root, 'tests/corpus/bills-whole-old-rate.csv'));
   await expect(page.getByText(/we do not know what "Account manager" means/)).toBeVisible();
   await page.getByRole('button', { name: 'electricity', exact: true }).click();
-  const keep = page.getByRole('button', { name: 'Keep this evidence' });
+  const keep = page.getByRole('button', { name: 'Save' });
   await expect(keep).toBeEnabled();
   await keep.press('Enter');
   await page.getByText('3 bills with prices in it').click();
@@ -63,6 +63,6 @@ test('an old rate after a price change is found in a file of bills and explained
     await page.emulateMedia({ colorScheme });
     expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
   }
-  await page.getByRole('button', { name: 'Back to the evidence' }).press('Enter');
+  await page.getByRole('button', { name: 'Back to bills and readings' }).press('Enter');
   await expect(page.getByText('3 bills with prices in it')).toBeVisible();
 });

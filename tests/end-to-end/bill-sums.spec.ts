@@ -19,7 +19,7 @@ test('a bill with day and night swapped is found out and kept as evidence', asyn
     ['5000', '5288', '612', '31.5', '192.78'],
     ['7000', '7612', '288', '19.2', '55.30'],
   ].entries()) {
-    for (const [at, label] of ['First reading', 'Last reading', 'Units', 'Price', 'Charge'].entries()) {
+    for (const [at, label] of ['First reading', 'Last reading', 'kWh', 'Price', 'Charge'].entries()) {
       await type(label, values[at]!, nth);
     }
   }
@@ -36,6 +36,6 @@ test('a bill with day and night swapped is found out and kept as evidence', asyn
     await page.emulateMedia({ colorScheme });
     expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);
   }
-  await page.getByRole('button', { name: 'Keep this bill, to count as evidence' }).press('Enter');
+  await page.getByRole('button', { name: 'Save this bill' }).press('Enter');
   await expect(page.getByText(/Electricity bill, 1 April 2026 to 30 June 2026/).first()).toBeVisible();
 });

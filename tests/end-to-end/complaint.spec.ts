@@ -30,21 +30,21 @@ test('a winter bill is checked, the heater found with its dates, and the letter 
   });
 
   await test.step('the readings fill the bill in; the price is asked', async () => {
-    await expect(page.getByLabel('Units of the heat pump')).not.toHaveValue('');
+    await expect(page.getByLabel('kWh of the heat pump')).not.toHaveValue('');
     await page
       .getByLabel('From bills and readings')
       .selectOption({ label: 'all months since the estimate, September 2025 to August 2026' });
-    await expect(page).toContainText('The price is not known from the evidence');
+    await expect(page).toContainText('The price is not known');
     await desk.getByRole('button', { name: 'Check the bill' }).click();
-    await expect(page.getByRole('alert')).toContainText('Type the price of a unit');
+    await expect(page.getByRole('alert')).toContainText('Type the price per kWh');
   });
 
   await test.step('the winter bill', async () => {
     await typeInto(desk, 'First day', '2025-12-01');
     await typeInto(desk, 'Last day', '2026-02-28');
-    await page.getByRole('button', { name: 'Take it' }).click();
-    await expect(page.getByLabel('Units of the heat pump')).toHaveValue('2264.4');
-    await typeInto(desk, 'Price of a unit', '27.69');
+    await page.getByRole('button', { name: 'Use it' }).click();
+    await expect(page.getByLabel('kWh of the heat pump')).toHaveValue('2264.4');
+    await typeInto(desk, 'Price per kWh', '27.69');
     await desk.getByRole('button', { name: 'Check the bill' }).click();
     await expect(page.getByRole('heading', { level: 2 })).toHaveText(
       /^The bill of £\d+ lies inside the range of our estimate\.$/,
@@ -67,7 +67,7 @@ test('a winter bill is checked, the heater found with its dates, and the letter 
       .getByRole('row', { name: /^Backup heater/ })
       .getByRole('button')
       .click();
-    await expect(desk.getByRole('dialog')).toContainText('Units of the heater');
+    await expect(desk.getByRole('dialog')).toContainText('kWh of the heater');
     await desk.keyboard.press('Escape');
   });
 
@@ -84,7 +84,7 @@ test('a winter bill is checked, the heater found with its dates, and the letter 
     await expect(finding).toContainText('Read the heater’s hours');
     await expect(finding).toContainText('Mains wiring is for an electrician');
     await finding.getByRole('button', { name: /^In the days of the bill/ }).click();
-    await expect(desk.getByRole('dialog')).toContainText('price of a unit');
+    await expect(desk.getByRole('dialog')).toContainText('price per kWh');
     await desk.keyboard.press('Escape');
   });
 

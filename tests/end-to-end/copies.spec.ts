@@ -27,7 +27,7 @@ test('a copy onto a stick, a new machine, everything back', async ({ page: oldPa
   await page.keyboard.press('Enter');
   await picker.getByRole('button', { name: 'homes' }).click();
   await takePicture(page, 'copies-folder');
-  await picker.getByRole('button', { name: 'Take this folder' }).click();
+  await picker.getByRole('button', { name: 'Use this folder' }).click();
   await expect(page.getByText(/^Saved and read back: .*\.locked, [\d.]+ MB, 1 household\.$/)).toBeVisible();
   await takePicture(page, 'copies-saved');
   await page.getByRole('button', { name: 'Check now' }).click();

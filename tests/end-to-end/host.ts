@@ -127,7 +127,7 @@ export async function keepEstimate(host: Host, householdId: string) {
 
 /** Says of every open price on the page that it stands; on most days there is none. */
 export async function letPricesStand(page: Page): Promise<void> {
-  const open = page.getByRole('button', { name: 'It stands as assumed' });
+  const open = page.getByRole('button', { name: 'Use it as assumed' });
   while ((await open.count()) > 0) {
     await open.first().click();
     await comeToRest(page);

@@ -57,7 +57,7 @@ test('the whole path without a mouse', async ({ desk }) => {
     await keyboard.type('900');
     await expect(main).toContainText('So far 14,500 kWh of gas');
     await takePicture(desk, 'keyboard-grid');
-    await pressAt(desk, 'Keep this evidence');
+    await pressAt(desk, 'Save');
     await expect(main).toContainText('Gas');
     await expect(main).not.toContainText('Typed at the table');
     await expectSomewhere(desk);
@@ -67,9 +67,9 @@ test('the whole path without a mouse', async ({ desk }) => {
     const chosen = desk.waitForEvent('filechooser');
     await pressAt(desk, 'Choose a file');
     await (await chosen).setFiles(sample('larch-rise/electricity-half-hourly.csv'));
-    await expect(desk.getByRole('button', { name: 'Keep this evidence' })).toBeEnabled();
-    await pressAt(desk, 'Keep this evidence');
-    await expect(desk.getByRole('button', { name: 'Take back electricity-half-hourly.csv' })).toBeVisible();
+    await expect(desk.getByRole('button', { name: 'Save' })).toBeEnabled();
+    await pressAt(desk, 'Save');
+    await expect(desk.getByRole('button', { name: 'Remove electricity-half-hourly.csv' })).toBeVisible();
   });
 
   await test.step('fields, and the grade of one by the arrow keys', async () => {
@@ -92,13 +92,13 @@ test('the whole path without a mouse', async ({ desk }) => {
     await pressAt(desk, 'Type a tariff');
     await expectSomewhere(desk);
     await typeAt(desk, 'Name of the tariff', 'Night saver');
-    await typeAt(desk, 'Taken from', 'bill of March 2026');
+    await typeAt(desk, 'Source', 'bill of March 2026');
     await typeAt(desk, 'Standing charge', '54.8');
     await tabTo(desk, 'one price');
     await keyboard.press('ArrowRight');
     await typeAt(desk, 'Price', '31.2');
     await typeAt(desk, 'Price', '14.5');
-    await pressAt(desk, 'Keep this tariff');
+    await pressAt(desk, 'Save this tariff');
     await expect(main).toContainText('day 31.2 p and night 14.5 p');
     await expectSomewhere(desk);
   });
@@ -161,8 +161,8 @@ test('the whole path without a mouse', async ({ desk }) => {
     await pressAt(desk, /^Bill check/);
     await typeAt(desk, 'First day', '1/12/2026');
     await typeAt(desk, 'Last day', '28/2/2027');
-    await typeAt(desk, 'Units of the heat pump', '2400');
-    await typeAt(desk, 'Price of a unit', '29');
+    await typeAt(desk, 'kWh of the heat pump', '2400');
+    await typeAt(desk, 'Price per kWh', '29');
     await pressAt(desk, 'Check the bill');
     await expect(main).toContainText('Look at next');
     await expectSomewhere(desk);

@@ -72,7 +72,7 @@ test('files too large are refused in words, within the memory promised', async (
   await openStage(desk, 'Bills and readings');
   const idle = memoryOf(host);
   const choose = desk.getByRole('button', { name: 'Choose a file' });
-  const keptBefore = await desk.getByRole('button', { name: /^Take back/ }).count();
+  const keptBefore = await desk.getByRole('button', { name: /^Remove/ }).count();
   for (const [name, size] of [
     ['two-hundred.csv', 200],
     ['thousand.csv', 1024],
@@ -88,7 +88,7 @@ test('files too large are refused in words, within the memory promised', async (
     expect(packed.length).toBeLessThan(16 * MB);
     await chooseFile(desk, choose, writeFile('grows.xlsx', packed));
     await expect(desk.getByText(/grows\.xlsx is a damaged workbook/).first()).toBeVisible();
-    await expect(desk.getByRole('button', { name: 'Keep this evidence' })).toBeDisabled();
+    await expect(desk.getByRole('button', { name: 'Save' })).toBeDisabled();
     await desk.getByRole('button', { name: 'Cancel' }).click();
   });
   await test.step('a gigabyte sent past the window', async () => {
@@ -100,7 +100,7 @@ test('files too large are refused in words, within the memory promised', async (
     if (status !== 0) expect(text).toContain('file-too-large');
   });
   await desk.reload();
-  await expect(desk.getByRole('button', { name: /^Take back/ })).toHaveCount(keptBefore);
+  await expect(desk.getByRole('button', { name: /^Remove/ })).toHaveCount(keptBefore);
   const most = memoryOf(host)?.most;
   test.info().annotations.push({ type: 'memory above idle', description: `${most} MB less ${idle?.now} MB` });
   if (idle && most !== undefined) expect(most - idle.now).toBeLessThan(MOST_ABOVE_IDLE_MB);

@@ -27,28 +27,28 @@ test('a bill whose every value is proved is kept with one key, and its tariff to
   }
   await desk.setViewportSize({ width: 1024, height: 768 });
   await takePicture(desk, 'paper-1024');
-  await desk.getByRole('button', { name: 'Keep its tariff for electricity too' }).click();
+  await desk.getByRole('button', { name: 'Save its tariff for electricity too' }).click();
   await expect(desk.getByText(/we took 00:00 to 07:00/)).toBeVisible();
   // The home has its half-hours already, so that the bill's units are asked about.
-  await desk.getByRole('button', { name: 'Keep it aside' }).click();
-  await expect(desk.getByRole('button', { name: 'Keep this evidence' })).toBeFocused();
+  await desk.getByRole('button', { name: 'Do not use it' }).click();
+  await expect(desk.getByRole('button', { name: 'Save' })).toBeFocused();
   await desk.keyboard.press('Enter');
-  await expect(desk.getByText('two-rates-new-price.pdf is kept.')).toBeVisible();
+  await expect(desk.getByText('two-rates-new-price.pdf is saved.')).toBeVisible();
   await desk.getByText('1 bill with prices in it').click();
 });
 
 test('a sum that does not come out blocks keeping until the number on the page is put right', async ({ desk }) => {
   const printed = readFileSync(sample('paper/credit.pdf'), 'latin1').replace(/174\.87/, '184.87');
   await choosePaper(desk, writeFile('wrong.pdf', Buffer.from(printed, 'latin1')));
-  const keep = desk.getByRole('button', { name: 'Keep this evidence' });
+  const keep = desk.getByRole('button', { name: 'Save' });
   await expect(keep).toBeDisabled();
   await expect(desk.locator('.ask', { hasText: '≠' })).toContainText('702 kWh × 24.91 p per kWh (174.87) ≠ £184.87');
   await takePicture(desk, 'paper-contradicted');
   await desk.getByRole('button', { name: 'Correct £184.87' }).click();
   await desk.getByLabel('On the paper it says').fill('£174.87');
-  await desk.getByRole('button', { name: 'Put it right' }).click();
+  await desk.getByRole('button', { name: 'Correct' }).click();
   await expect(desk.getByRole('row', { name: /£174\.87 typed by you/ })).toBeVisible();
-  await desk.getByRole('button', { name: 'Keep it aside' }).click();
+  await desk.getByRole('button', { name: 'Do not use it' }).click();
   await expect(keep).toBeEnabled();
 });
 
@@ -76,8 +76,8 @@ test('a photograph is shown as it is, with each value marked on it', async ({ de
     await desk.emulateMedia({ colorScheme });
     await takePicture(desk, `photograph-${colorScheme}`);
   }
-  await desk.getByRole('button', { name: 'Keep it aside' }).click();
-  await expect(desk.getByRole('button', { name: 'Keep this evidence' })).toBeFocused();
+  await desk.getByRole('button', { name: 'Do not use it' }).click();
+  await expect(desk.getByRole('button', { name: 'Save' })).toBeFocused();
 });
 
 test('pages chosen together are put in order and read as one bill', async ({ desk }) => {

@@ -36,7 +36,7 @@ test('a home on pellets: slips in bags, a price by the tonne, its chart and its 
   }
   await comeToRest(desk);
   await takePicture(desk, 'pellets-slips');
-  await desk.getByRole('button', { name: 'Keep this evidence' }).click();
+  await desk.getByRole('button', { name: 'Save' }).click();
   await expect(desk.getByText(/2 rows kept/)).toBeVisible();
   // 240 bags of 15 kg at 4.8 kWh/kg.
   const [kept] = (await open()).evidence;

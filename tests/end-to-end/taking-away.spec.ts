@@ -99,7 +99,7 @@ test('a page left out of the walk stays out, and comes back', async ({ desk }) =
 test('the pages of the walk in another order', async ({ desk }) => {
   await desk.getByRole('link', { name: 'Larch Rise' }).click();
   await openStage(desk, 'Running cost');
-  await desk.getByRole('button', { name: 'Show it at the table' }).click();
+  await desk.getByRole('button', { name: 'Show the customer' }).click();
   await desk.keyboard.press('n');
   await desk.getByText(/^Pages shown/).click();
   await desk.getByRole('button', { name: 'Earlier: What it would cost, and how sure that is' }).click();

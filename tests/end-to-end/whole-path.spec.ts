@@ -18,13 +18,13 @@ const main = (page: Page) => page.getByRole('main');
 
 async function bringIn(page: Page, file: string, carrier?: string): Promise<void> {
   await chooseFile(page, page.getByRole('button', { name: 'Choose a file' }), sample(file));
-  await expect(main(page)).toContainText('Before anything is kept');
+  await expect(main(page)).toContainText('Before anything is saved');
   if (carrier) await page.getByLabel('It is', { exact: true }).selectOption(carrier);
 }
 
 async function keep(page: Page): Promise<void> {
-  await page.getByRole('button', { name: 'Keep this evidence' }).click();
-  await expect(main(page)).not.toContainText('Before anything is kept');
+  await page.getByRole('button', { name: 'Save' }).click();
+  await expect(main(page)).not.toContainText('Before anything is saved');
 }
 
 /** What the thread says of a stage. */
@@ -99,7 +99,7 @@ test('from an empty household to the leave-behind and a bill check', async ({ de
 
   await test.step('its gas bills and its weather', async () => {
     await bringIn(desk, 'larch-rise/gas-bills.csv');
-    await expect(main(desk)).toContainText('was estimated, and a later actual reading put it right');
+    await expect(main(desk)).toContainText('was estimated, and a later actual reading corrected it');
     await keep(desk);
     await bringIn(desk, 'larch-rise/weather-daily.csv');
     await keep(desk);
@@ -108,7 +108,7 @@ test('from an empty household to the leave-behind and a bill check', async ({ de
 
   await test.step('the same file twice changes nothing', async () => {
     await bringIn(desk, 'larch-rise/gas-bills.csv');
-    await desk.getByRole('button', { name: 'Keep this evidence' }).click();
+    await desk.getByRole('button', { name: 'Save' }).click();
     await expect(desk.getByText(/already|twice|the same file/i).first()).toBeVisible();
   });
 
@@ -144,11 +144,11 @@ test('from an empty household to the leave-behind and a bill check', async ({ de
     await desk.getByRole('button', { name: 'Type a tariff' }).first().click();
     const editor = desk.getByRole('region', { name: 'Tariff for electricity' });
     await editor.getByText('day and night', { exact: true }).click();
-    await editor.getByRole('button', { name: 'Keep this tariff' }).click();
+    await editor.getByRole('button', { name: 'Save this tariff' }).click();
     await expect(editor.getByRole('alert')).toContainText('Give the tariff a name');
     await expect(editor.getByRole('alert')).toContainText('The standing charge is missing');
     await typeInto(desk, 'Name of the tariff', 'Night saver');
-    await typeInto(desk, 'Taken from', 'bill of March 2026');
+    await typeInto(desk, 'Source', 'bill of March 2026');
     await typeInto(desk, 'Standing charge', '54.8');
     await editor.getByLabel('Price', { exact: true }).nth(0).fill('31.2');
     await editor.getByLabel('Price', { exact: true }).nth(1).fill('14.5');
@@ -158,12 +158,12 @@ test('from an empty household to the leave-behind and a bill check', async ({ de
     await editor.getByLabel('from, day').selectOption('07:30');
     await editor.getByLabel('to, day').selectOption('23:00');
     await expect(editor.getByRole('alert')).toContainText(/There is no price on .*00:00 to 00:30/);
-    await editor.getByRole('button', { name: 'Keep this tariff' }).click();
+    await editor.getByRole('button', { name: 'Save this tariff' }).click();
     await expect(editor).toBeVisible();
     await takePicture(desk, 'path-tariff');
     await editor.getByLabel('to, day').selectOption('00:30');
     await expect(editor.getByRole('alert')).toBeHidden();
-    await editor.getByRole('button', { name: 'Keep this tariff' }).click();
+    await editor.getByRole('button', { name: 'Save this tariff' }).click();
     await expect(editor).toBeHidden();
     await expect(main(desk)).toContainText('day 31.2 p and night 14.5 p, standing charge 54.8 p a day');
     await expect(main(desk)).toContainText('bill of March 2026');
@@ -171,18 +171,18 @@ test('from an empty household to the leave-behind and a bill check', async ({ de
   });
 
   await test.step('a tariff brought in as JSON and as CSV, seen before it holds; a wrong one is refused', async () => {
-    const bring = desk.getByRole('button', { name: 'Bring in a tariff file' }).first();
+    const bring = desk.getByRole('button', { name: 'Open a tariff file' }).first();
     const editor = desk.getByRole('region', { name: 'Tariff for electricity' });
     const typed = await threadLine(desk, 'Running cost').textContent();
     await chooseFile(desk, bring, writeFile('winter-plain.json', JSON.stringify(TARIFF_JSON)));
     await expect(editor.getByLabel('Name of the tariff')).toHaveValue('Winter plain');
     await expect(threadLine(desk, 'Running cost')).toHaveText(typed!);
-    await editor.getByRole('button', { name: 'Keep this tariff' }).click();
+    await editor.getByRole('button', { name: 'Save this tariff' }).click();
     // 20 p and 40 p a day, and 5 % of VAT on each.
     await expect(main(desk)).toContainText('21.0 p a unit, standing charge 42.0 p a day');
     await chooseFile(desk, bring, writeFile('evening-peak.csv', TARIFF_CSV));
     await expect(editor.getByLabel('from, peak')).toHaveValue('16:00');
-    await editor.getByRole('button', { name: 'Keep this tariff' }).click();
+    await editor.getByRole('button', { name: 'Save this tariff' }).click();
     await expect(main(desk)).toContainText('peak 41.5 p and rest 24.0 p, standing charge 57.2 p a day');
     await chooseFile(desk, bring, writeFile('wrong-hour.csv', WRONG_CSV));
     await expect(main(desk).getByRole('alert')).toContainText(/line 7/i);
@@ -279,8 +279,8 @@ test('from an empty household to the leave-behind and a bill check', async ({ de
     await openStage(desk, 'Bill check');
     await typeInto(desk, 'First day', '2026-12-01');
     await typeInto(desk, 'Last day', '2027-02-28');
-    await typeInto(desk, 'Units of the heat pump', '2400');
-    await typeInto(desk, 'Price of a unit', '29');
+    await typeInto(desk, 'kWh of the heat pump', '2400');
+    await typeInto(desk, 'Price per kWh', '29');
     await desk.getByRole('button', { name: 'Check the bill' }).click();
     await expect(main(desk)).toContainText(/above|inside|below/);
     await expect(main(desk)).toContainText('Look at next');

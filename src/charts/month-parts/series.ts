@@ -24,7 +24,7 @@ export function heatParts({ demand }: Pick<Appraisal, 'demand'>): MonthParts {
 export function costParts({ monthly }: Pick<SystemResult, 'monthly'>): MonthParts {
   return {
     what: 'cost',
-    lower: { name: say('units'), values: monthly.unitsPence },
+    lower: { name: say('energy'), values: monthly.unitsPence },
     upper: {
       name: say('fixed'),
       values: monthly.standingPence.map((standing, month) => standing + (monthly.servicePence[month] ?? 0)),

@@ -174,9 +174,9 @@ function findMissing(draft: BillDraft): string[] {
     const read = (first!.opening !== undefined && first!.closing !== undefined) || first!.metered !== undefined;
     const units = own.every(({ kWh }) => kWh !== undefined) || first!.ownKWh !== undefined;
     if (!read && !units)
-      missing.push(say('Type both readings, or the units{lines, select, one {} other { of {name}}}.', said));
+      missing.push(say('Type both readings, or the kWh{lines, select, one {} other { of {name}}}.', said));
     if (own.some(({ pencePerKWh }) => pencePerKWh === undefined))
-      missing.push(say('Type the price of a unit{lines, select, one {} other { of {name}}}.', said));
+      missing.push(say('Type the price per kWh{lines, select, one {} other { of {name}}}.', said));
   }
   return [...new Set(missing)];
 }

@@ -55,7 +55,7 @@ export function BillSums(props: {
     if (reading.kind !== 'whole' || !checked) return;
     try {
       await call('evidence.type', { householdId: household.id, ...periodOf(reading.bill, checked) });
-      await props.onDone(say('The bill is kept. It counts in the heat and in the bill check.'));
+      await props.onDone(say('The bill is saved. It counts in the heat needed and in the bill check.'));
     } catch (reason) {
       setFailure(describeFailure(reason));
     }
@@ -69,9 +69,7 @@ export function BillSums(props: {
             ? say('A bill’s sums, line {row} of {fileName}', { row: String(filed.row), fileName: filed.fileName })
             : say('A bill’s sums')}
         </p>
-        <h2 className="voice">
-          {checked ? billSumsSentence(checked) : say('Copy the bill, and its sums are done again.')}
-        </h2>
+        <h2 className="voice">{checked ? billSumsSentence(checked) : say('Type the bill, and we check its sums.')}</h2>
       </header>
       <div className={filed ? 'sums sums-filed' : 'sums'}>
         <div className="sums-form">
@@ -110,21 +108,21 @@ export function BillSums(props: {
       {filed ? (
         <div className="actions stand-low">
           <button type="button" className="main" onClick={props.onLeave}>
-            {say('Back to the evidence')}
+            {say('Back to bills and readings')}
           </button>
           <span className="quiet small">
-            {say('The bill is kept with its file. What you change here changes only these sums.')}
+            {say('The bill is saved with its file. What you change here changes only these sums.')}
           </span>
         </div>
       ) : (
         <div className="actions stand-low">
           <button type="button" className="main" onClick={keep}>
-            {say('Keep this bill, to count as evidence')}
+            {say('Save this bill')}
           </button>
           <button type="button" onClick={props.onLeave}>
             {say('Cancel')}
           </button>
-          <span className="quiet small">{say('It then counts in the heat and in the bill check.')}</span>
+          <span className="quiet small">{say('It then counts in the heat needed and in the bill check.')}</span>
         </div>
       )}
     </>

@@ -31,7 +31,7 @@ export function ChargeLines(props: {
   };
   return (
     <section className="sums-part">
-      <h3>{say('Units')}</h3>
+      <h3>{say('kWh')}</h3>
       {lines.map((line, at) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: a line is its place on the bill.
         <fieldset key={at} className="sums-line">
@@ -77,7 +77,7 @@ export function ChargeLines(props: {
                 onChange={(metered) => put(at, { metered })}
               />
             )}
-            <Amount label={say('Units')} unit="kWh" value={line.kWh} onChange={(kWh) => put(at, { kWh })} />
+            <Amount label={say('kWh')} unit="kWh" value={line.kWh} onChange={(kWh) => put(at, { kWh })} />
             <Amount
               label={say('Price')}
               unit={`${penceSign()}/kWh`}
@@ -92,7 +92,7 @@ export function ChargeLines(props: {
             />
             {isLater(at) || !line.estimated ? null : (
               <Amount
-                label={say('Units by your own readings')}
+                label={say('kWh by your own readings')}
                 unit="kWh"
                 value={line.ownKWh}
                 onChange={(ownKWh) => put(at, { ownKWh })}
@@ -120,7 +120,7 @@ export function ChargeLines(props: {
                 className="plain"
                 onClick={() => onChange({ lines: lines.filter((_, i) => i !== at) })}
               >
-                {say('Take out')}
+                {say('Remove')}
                 <span className="unseen"> {nameOf(line)}</span>
               </button>
             ) : null}

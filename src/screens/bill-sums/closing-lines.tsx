@@ -63,7 +63,7 @@ export function ClosingLines(props: {
           </button>
           {standing.length > 1 ? (
             <button type="button" className="plain" onClick={() => onChange({ standing: standing.slice(0, -1) })}>
-              {say('Take the last one out')}
+              {say('Remove the last one')}
             </button>
           ) : null}
         </div>
@@ -96,7 +96,7 @@ export function ClosingLines(props: {
               className="plain"
               onClick={() => onChange({ adjustments: adjustments.filter((_, i) => i !== at) })}
             >
-              {say('Take out')}
+              {say('Remove')}
               <span className="unseen"> {line.name || say(line.kind)}</span>
             </button>
           </div>

@@ -66,7 +66,7 @@ export function BillForm(props: { readonly busy: boolean; readonly onRun: (input
             units: spokenKWh(usualOther),
           })}{' '}
           <button type="button" onClick={() => form.set({ otherKWh: Math.round(usualOther) })}>
-            {say('Take it')}
+            {say('Use it')}
           </button>
         </p>
       )}
@@ -221,7 +221,7 @@ function BillFields(props: {
         onChange={(meter) => set({ meter })}
       />
       <NumberField
-        label={draft.meter === 'heat-pump' ? say('Units of the heat pump') : say('Units of the whole bill')}
+        label={draft.meter === 'heat-pump' ? say('kWh of the heat pump') : say('kWh of the whole bill')}
         value={draft.kWh}
         limits={{ min: 0, max: 200_000, unit: 'kWh' }}
         onChange={(kWh) => set({ kWh })}
@@ -236,18 +236,18 @@ function BillFields(props: {
         />
       ) : null}
       <NumberField
-        label={say('Price of a unit')}
+        label={say('Price per kWh')}
         value={draft.pencePerKWh}
         limits={{ min: 0.1, max: 200, unit: penceSign() }}
         onChange={(pencePerKWh) => set({ pencePerKWh })}
         note={say('VAT included.')}
       />
       <NumberField
-        label={say('Charged for these units')}
+        label={say('Charged for these kWh')}
         value={draft.totalPounds}
         limits={{ min: 0, max: 50_000, unit: moneySign() }}
         onChange={(totalPounds) => set({ totalPounds })}
-        note={say('Only where it is not units times price. Leave the standing charge out.')}
+        note={say('Only where it is not kWh times price. Without the standing charge.')}
       />
       <PickField
         label={say('The reading is')}
@@ -265,7 +265,9 @@ function BillFields(props: {
           value={draft.degreeDays}
           limits={{ min: 0, max: 10_000, unit: say('K day') }}
           onChange={(degreeDays) => set({ degreeDays })}
-          note={say('No weather of your own covers them. Leave it empty, and the weather stays with the rest.')}
+          note={say(
+            'You have no weather for these days. Leave it empty if unknown; the weather then stays with the rest.',
+          )}
         />
       ) : null}
     </div>
@@ -310,7 +312,7 @@ function MetersShow({ form, series }: { readonly form: Form; readonly series: re
               form.takePrice(span);
             }}
           >
-            {say('Take it')}
+            {say('Use it')}
           </button>
         </p>
       ))}
@@ -318,9 +320,12 @@ function MetersShow({ form, series }: { readonly form: Form; readonly series: re
         .filter((meter) => hasHole(meter, span.from, span.to))
         .map((meter) => (
           <p key={meter.id} className="small">
-            {say('{meter} has days missing among these, as where a meter was changed. Type the units from the bill.', {
-              meter: meter.name,
-            })}
+            {say(
+              '{meter} has days missing among these, perhaps because a meter was changed. Type the kWh from the bill.',
+              {
+                meter: meter.name,
+              },
+            )}
           </p>
         ))}
     </>
@@ -330,8 +335,8 @@ function MetersShow({ form, series }: { readonly form: Form; readonly series: re
 function filledSentence({ meterName, tariffName, from, to }: BillPrefill): string {
   const values = { months: monthSpan(from, dayBefore(to)), meter: meterName };
   return tariffName
-    ? say('Units of {months} from {meter}, the price from {tariff}.', { ...values, tariff: tariffName })
-    : say('Units of {months} from {meter}. The price is not known from the evidence; type it.', values);
+    ? say('kWh of {months} from {meter}, the price from {tariff}.', { ...values, tariff: tariffName })
+    : say('kWh of {months} from {meter}. The price is not known; type it.', values);
 }
 
 function DateField(props: {

@@ -98,9 +98,8 @@ export function finishDraft(draft: CheckDraft): DraftResult {
   const days = daysBetween(from, to);
   if (days <= 0) return wanting(say('The last day is before the first day.'));
   if (days > 731) return wanting(say('The bill is longer than two years. Check its days.'));
-  if (kWh === undefined) return wanting(say('Type the units of the bill in kWh.'));
-  if (pencePerKWh === undefined || pencePerKWh <= 0)
-    return wanting(say('Type the price of a unit in pence, VAT included.'));
+  if (kWh === undefined) return wanting(say('Type the kWh of the bill.'));
+  if (pencePerKWh === undefined || pencePerKWh <= 0) return wanting(say('Type the price per kWh, VAT included.'));
   // Nobody has to know it: the bill is then checked with other things in it, and not judged.
   const other = meter === 'whole-house' ? otherKWh : 0;
   if (other !== undefined && other > kWh) return wanting(say('The other electricity is more than the whole bill.'));

@@ -43,7 +43,7 @@ export function FollowingFigure(props: { readonly estimateId: string; readonly p
             <HowWeKnow find={() => [followingWorking(months, following.pencePerKWh)]} about={followingName()} plain />
           }
           note={say(
-            'Units by month. The box is what 8 months in 10 should take in the weather that came; a diamond lies outside.',
+            'kWh by month. The box is what 8 months in 10 should take in the weather that came; a diamond is outside it.',
           )}
         />
       ) : (

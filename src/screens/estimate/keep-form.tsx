@@ -35,7 +35,7 @@ function OpenPrices() {
     <section className="stack" aria-labelledby="open-prices">
       <h4 id="open-prices">{say('Prices to settle first')}</h4>
       <TextField
-        label={say('Why a price stands, if you like')}
+        label={say('Why this price is right (optional)')}
         value={said}
         onChange={setSaid}
         maxLength={400}
@@ -45,10 +45,10 @@ function OpenPrices() {
         <div className="actions" key={one.price}>
           <span>{openPriceSentence(one)}</span>
           <button type="button" onClick={() => stand(one.price)}>
-            {say('It stands as assumed')}
+            {say('Use it as assumed')}
           </button>
           <button type="button" onClick={() => goTo('prices')}>
-            {say('Type it')}
+            {say('Type the price')}
           </button>
         </div>
       ))}
@@ -194,7 +194,7 @@ export function KeepForm() {
       {isBehind ? (
         <div className="actions">
           <button type="button" disabled={keeping} onClick={() => void keep(true)}>
-            {say('The clock is right now: keep it')}
+            {say('The clock is right now: save')}
           </button>
         </div>
       ) : null}

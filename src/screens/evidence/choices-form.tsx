@@ -55,7 +55,7 @@ export function ChoicesForm(props: {
       <h3>{say('What we took it for')}</h3>
       <div className="fields fields-tight">
         <ChoiceField
-          label={say('Shape of the file')}
+          label={say('Type of file')}
           value={preview.shape ?? undefined}
           emptyLabel={preview.shape === null ? say('none fits') : undefined}
           choices={(fits.length > 0 ? fits : preview.candidates).map(({ shape }) => ({
@@ -96,7 +96,7 @@ export function ChoicesForm(props: {
         />
         {choices.stamp === undefined ? null : (
           <ChoiceField
-            label={say('A stamp names')}
+            label={say('Times mean')}
             value={choices.stamp}
             choices={sayChoices(STAMPS)}
             onChange={(stamp) => onChoose({ stamp })}

@@ -21,7 +21,7 @@ export function DamageList() {
       const offered = file && (await offerFile(file));
       await call('evidence.mend', { evidenceId, ...(offered ? { fileId: offered.fileId } : {}) });
       await reload();
-      tell(say('It is whole again.'));
+      tell(say('It is undamaged again.'));
     } catch (reason) {
       setFailure(describeFailure(reason));
     } finally {
@@ -32,7 +32,7 @@ export function DamageList() {
     if (kind === 'readings' && evidenceId !== undefined) {
       return (
         <button type="button" disabled={working} onClick={() => void mend(evidenceId)}>
-          {say('Rebuild them from the kept file')}
+          {say('Rebuild them from the saved file')}
         </button>
       );
     }

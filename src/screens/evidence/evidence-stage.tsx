@@ -110,7 +110,7 @@ export function EvidenceStage() {
         <p>
           {offering === null
             ? say(
-                'Drop a file on this line: meter readings, bills, deliveries, or weather. A photograph of a bill will do, dropped or pasted. You see what we understood before it is kept.',
+                'Drop a file here: meter readings, bills, deliveries or weather. A photo of a bill works too, dropped or pasted. You see what we understood before it is saved.',
               )
             : say('Reading {offering} …', { offering })}
         </p>

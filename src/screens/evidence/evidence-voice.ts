@@ -22,7 +22,7 @@ export function evidenceVoice(series: readonly Series[]): { readonly sentence: s
     return {
       sentence: say('Nothing is known yet of what this home uses.'),
       remainder: say(
-        'A year of bills is enough to begin. Without any, the sums rest on size and age, and the ranges are wide.',
+        'A year of bills is enough to begin. Without any, we work from size and age, and the ranges are wide.',
       ),
     };
   }
@@ -37,7 +37,7 @@ export function evidenceVoice(series: readonly Series[]): { readonly sentence: s
   return {
     sentence: say('We know {list} in this home.', { list }),
     remainder: weather
-      ? say('The outdoor temperatures of the same days are its own.')
-      : say('The weather of those days is taken from the typical year of the region.'),
+      ? say('The outdoor temperatures are those of the same days.')
+      : say('For the weather of those days we use a typical year in the region.'),
   };
 }

@@ -37,7 +37,7 @@ export function KeptList({ onSums }: { readonly onSums: (filed: FiledBillOpened)
   const undo = (one: Evidence) =>
     attempt(
       () => call('evidence.undo', { evidenceId: one.id }),
-      say('{fileName} was taken back. It can be brought again below.', { fileName: sayTold(one.fileName) }),
+      say('{fileName} was removed. You can restore it below.', { fileName: sayTold(one.fileName) }),
     );
   const restore = (evidenceId: string, fileName: string) =>
     attempt(
@@ -54,7 +54,7 @@ export function KeptList({ onSums }: { readonly onSums: (filed: FiledBillOpened)
       )}
       {evidence.length === 0 ? null : (
         <section>
-          <h3>{say('What is kept')}</h3>
+          <h3>{say('Saved files')}</h3>
           <ul className="kept">
             {evidence.map((one) => (
               <KeptOne key={one.id} one={one} onUndo={() => undo(one)} onSums={onSums} />
@@ -64,13 +64,13 @@ export function KeptList({ onSums }: { readonly onSums: (filed: FiledBillOpened)
       )}
       {undone.length === 0 ? null : (
         <section>
-          <h3>{say('Taken back')}</h3>
+          <h3>{say('Removed')}</h3>
           <ul className="kept">
             {undone.map((one) => (
               <li key={one.id} className="kept-one">
                 <span className="quiet">{sayTold(one.fileName)}</span>
                 <button type="button" className="plain push" onClick={() => restore(one.id, one.fileName)}>
-                  {say('Bring it again')}
+                  {say('Restore')}
                 </button>
               </li>
             ))}
@@ -106,8 +106,8 @@ function KeptOne(props: {
         ))}
         <p className="quiet small kept-source">
           {one.part?.sheet === undefined
-            ? say('{fileName}, kept {date}', { fileName, date })
-            : say('{fileName}, sheet {sheet}, kept {date}', { fileName, sheet: one.part.sheet, date })}{' '}
+            ? say('{fileName}, saved {date}', { fileName, date })
+            : say('{fileName}, sheet {sheet}, saved {date}', { fileName, sheet: one.part.sheet, date })}{' '}
           <HowWeKnow find={() => one.series.map((own) => recordWorking(own, [one]))} about={fileName} plain />
         </p>
         <FiledBills one={one} onOpen={props.onSums} />
@@ -140,9 +140,9 @@ function KeptOne(props: {
         type="button"
         className="plain"
         onClick={props.onUndo}
-        aria-label={say('Take back {fileName}', { fileName })}
+        aria-label={say('Remove {fileName}', { fileName })}
       >
-        {say('Take back')}
+        {say('Remove')}
       </button>
     </li>
   );

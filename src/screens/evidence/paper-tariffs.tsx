@@ -12,14 +12,14 @@ export function PaperTariffs(props: { readonly tariffs: readonly Tariff[] }) {
     tell(
       tariff.grade === 'assumed'
         ? say(
-            'The tariff is kept. The bill does not say when the night rate holds; we took 00:00 to 07:00. Put it right under Prices.',
+            'The tariff is saved. The bill does not say when the night rate applies, so we used 00:00 to 07:00. Correct it under Prices.',
           )
-        : say('The tariff is kept, and used under Prices.'),
+        : say('The tariff is saved, and used under Prices.'),
     );
   };
   return props.tariffs.map((tariff) => (
     <button key={tariff.id} type="button" onClick={() => keep(tariff)}>
-      {say('Keep its tariff for {fuel} too', { fuel: carrierName(tariff.fuel) })}
+      {say('Save its tariff for {fuel} too', { fuel: carrierName(tariff.fuel) })}
     </button>
   ));
 }

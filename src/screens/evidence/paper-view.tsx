@@ -98,7 +98,7 @@ export function PaperView(props: {
             checked={said.keepPaper ?? false}
             onChange={(event) => settle({ keepPaper: event.target.checked })}
           />{' '}
-          {say('Keep the paper itself too, with the names and numbers on it')}
+          {say('Save the paper itself too, with the names and numbers on it')}
         </label>
       </div>
     </div>
@@ -135,7 +135,7 @@ function Correction(props: { readonly printed: string; readonly onPutRight: (tex
         <input type="text" value={text} maxLength={60} onChange={(event) => setText(event.target.value)} />
       </label>
       <button type="submit" disabled={text.trim() === '' || text.trim() === props.printed}>
-        {say('Put it right')}
+        {say('Correct')}
       </button>
     </form>
   );

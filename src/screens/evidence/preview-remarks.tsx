@@ -24,7 +24,7 @@ export function PreviewQuestions(props: {
           <p>{remarkSentence(remark)}</p>
           <div className="actions">
             <button type="button" onClick={() => props.onChoose({ anew: true })}>
-              {say('Decide from this file anew')}
+              {say('Decide again from this file')}
             </button>
           </div>
         </div>

@@ -53,20 +53,20 @@ export function PreviewScreen(props: {
           ? [
               say('{fileName} is here already. It counts once.', { fileName }),
               ...((preview?.sheets?.length ?? 0) > 1
-                ? [say('To keep another of its sheets too, choose the file again, and then that sheet.')]
+                ? [say('To save another of its sheets too, choose the file again, and then that sheet.')]
                 : []),
             ].join(' ')
-          : say('{fileName} is kept.', { fileName }),
+          : say('{fileName} is saved.', { fileName }),
       );
     } catch (reason) {
-      setRefusal(stop.signal.aborted ? say('Keeping was stopped. Nothing is kept.') : describeFailure(reason));
+      setRefusal(stop.signal.aborted ? say('Saving was stopped. Nothing is saved.') : describeFailure(reason));
       setKeeping(null);
     }
   };
   return (
     <>
       <header className="stage-head">
-        <p className="quiet">{say('Before anything is kept · {fileName}', { fileName })}</p>
+        <p className="quiet">{say('Before anything is saved · {fileName}', { fileName })}</p>
         <h2 className="voice">
           {preview === null ? say('Reading {fileName} …', { fileName }) : keepTogether(previewVoice(preview))}
         </h2>
@@ -81,9 +81,9 @@ export function PreviewScreen(props: {
       ) : null}
       {keeping ? (
         <div className="progress">
-          <progress value={keeping.share ?? undefined} max={1} aria-label={say('Keeping {fileName}', { fileName })} />
+          <progress value={keeping.share ?? undefined} max={1} aria-label={say('Saving {fileName}', { fileName })} />
           <button type="button" onClick={() => keeping.stop.abort()}>
-            {say('Stop keeping')}
+            {say('Stop saving')}
           </button>
         </div>
       ) : null}
@@ -126,7 +126,7 @@ export function PreviewScreen(props: {
           disabled={!canKeep || keeping !== null || view.busy}
           onClick={keep}
         >
-          {keeping ? say('Saving …') : say('Keep this evidence')}
+          {keeping ? say('Saving …') : say('Save')}
         </button>
         {preview?.paper ? <PaperTariffs tariffs={preview.paper.tariffs} /> : null}
         <button type="button" onClick={props.onLeave}>
@@ -149,8 +149,8 @@ const has = ({ remarks }: Preview, weight: 'refusal' | 'question') => remarks.so
 const isStopped = (preview: Preview) => has(preview, 'refusal') || has(preview, 'question');
 
 function whyNot(preview: Preview): string {
-  if (preview.tariff && preview.series.length === 0) return say('This is a tariff. Bring it in under Prices.');
-  if (has(preview, 'refusal')) return say('It cannot be kept while a refusal stands.');
-  if (has(preview, 'question')) return say('It can be kept when the questions above are answered.');
-  return say('Choose what the columns are, or leave it.');
+  if (preview.tariff && preview.series.length === 0) return say('This is a tariff. Open it under Prices.');
+  if (has(preview, 'refusal')) return say('It cannot be saved until this is corrected.');
+  if (has(preview, 'question')) return say('It can be saved when the questions above are answered.');
+  return say('Choose what the columns are, or cancel.');
 }

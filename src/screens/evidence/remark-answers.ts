@@ -93,7 +93,7 @@ export function answersTo(remark: Remark, preview: IntakePreview): readonly Answ
     case 'paper-meaning-asked':
       return [{ label: say('They are right'), ...ofPaper(choices, { looked: true }) }];
     case 'paper-contradicted-asked':
-      return [{ label: say('Keep it as printed'), ...ofPaper(choices, { asPrinted: true }) }];
+      return [{ label: say('Save it as printed'), ...ofPaper(choices, { asPrinted: true }) }];
     case 'carrier-guessed':
       return [...PRICED_CARRIERS, ...(remark.expected === 'gas' ? (['water'] as const) : [])].map((carrier) => ({
         label: say(CARRIER_WORDS[carrier]),
@@ -116,7 +116,7 @@ export function answersTo(remark: Remark, preview: IntakePreview): readonly Answ
     case 'records-asked':
       return [
         { label: say('Add it, a further meter'), choice: { beside: 'added' }, holds: false },
-        { label: say('Keep it aside'), choice: { beside: 'aside' }, holds: false },
+        { label: say('Do not use it'), choice: { beside: 'aside' }, holds: false },
       ];
     case 'net-asked':
       return [
@@ -135,7 +135,7 @@ export function answersTo(remark: Remark, preview: IntakePreview): readonly Answ
       return stillAnswers(preview);
     case 'register-rising-asked':
       return [
-        { label: say('A counter'), choice: { shape: 'counter' }, holds: false },
+        { label: say('A running meter'), choice: { shape: 'counter' }, holds: false },
         { label: say('Amounts used'), choice: { shape: preview.shape ?? undefined }, holds: true },
       ];
     case 'sheet-asked':
@@ -164,7 +164,7 @@ function columnAnswers({ choices, columns }: IntakePreview): readonly Answer[] {
 function stillAnswers({ candidates, shape }: IntakePreview): readonly Answer[] {
   const amounts = candidates.find((one) => one.shape !== shape)?.shape;
   return [
-    { label: say('A counter'), choice: { shape: shape ?? undefined }, holds: true },
+    { label: say('A running meter'), choice: { shape: shape ?? undefined }, holds: true },
     { label: say('Amounts used'), choice: { shape: amounts }, holds: false },
   ];
 }

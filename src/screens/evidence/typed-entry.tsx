@@ -85,7 +85,10 @@ export function TypedEntry(props: {
     try {
       await call('evidence.type', { householdId: household.id, name, carrier, role, periods: [...result.periods] });
       await props.onDone(
-        say('{rows} kept, {total} together.', { rows: counted(result.periods.length, 'row'), total: spokenKWh(total) }),
+        say('{rows} saved, {total} together.', {
+          rows: counted(result.periods.length, 'row'),
+          total: spokenKWh(total),
+        }),
       );
     } catch (reason) {
       setRefusal(describeFailure(reason));
@@ -118,7 +121,7 @@ export function TypedEntry(props: {
       )}
       <div className="actions stand-low">
         <button type="button" className="main" onClick={keep}>
-          {say('Keep this evidence')}
+          {say('Save')}
         </button>
         <button type="button" onClick={props.onLeave}>
           {say('Cancel')}

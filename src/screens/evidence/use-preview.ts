@@ -53,7 +53,7 @@ export function usePreview(fileId: string, householdId: string, isPaper: boolean
         if (running.current !== stop) return;
         setFailure(
           isAbort(reason) || stop.signal.aborted
-            ? say('Reading was stopped. Nothing is kept.')
+            ? say('Reading was stopped. Nothing is saved.')
             : describeFailure(reason),
         );
       })

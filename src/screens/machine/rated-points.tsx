@@ -71,7 +71,7 @@ export function RatedPointsField(props: {
                 </th>
               ))}
               <th scope="col">
-                <span className="unseen">{say('Take out')}</span>
+                <span className="unseen">{say('Remove')}</span>
               </th>
             </tr>
           </thead>
@@ -98,7 +98,7 @@ export function RatedPointsField(props: {
                     className="plain"
                     onClick={() => lay(padded(rows.filter((_, at) => at !== index)))}
                   >
-                    {say('Take out')}
+                    {say('Remove')}
                     <span className="unseen"> {say('point {number}', { number: index + 1 })}</span>
                   </button>
                 </td>

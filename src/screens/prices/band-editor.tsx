@@ -30,7 +30,7 @@ export function BandEditor(props: {
           />
         )}
         <NumberField
-          label={isOnly ? say('Price of a unit') : say('Price')}
+          label={isOnly ? say('Price per kWh') : say('Price')}
           value={band.pencePerKWh}
           limits={{ min: -200, max: 500, unit: `${penceSign()}/kWh` }}
           onChange={(pencePerKWh) => onChange({ ...band, pencePerKWh })}
@@ -72,7 +72,7 @@ export function BandEditor(props: {
               </button>
             )}
             <button type="button" className="plain" onClick={props.onDrop}>
-              {say('Take this price out')}
+              {say('Remove this price')}
             </button>
           </div>
         </div>

@@ -20,7 +20,7 @@ export function BlockEditor(props: { readonly band: BandDraft; readonly onChange
   if (!blocks) {
     return (
       <button type="button" className="plain" onClick={() => set({ per: 'day', steps: [EMPTY_STEP] })}>
-        {say('The first units cost another price')}
+        {say('The first kWh cost another price')}
         <span className="unseen">, {sayTold(band.name)}</span>
       </button>
     );
@@ -31,7 +31,7 @@ export function BlockEditor(props: { readonly band: BandDraft; readonly onChange
     <fieldset className="blocks">
       <legend className="unseen">{say('Steps of {name}', { name: sayTold(band.name) })}</legend>
       <PickField
-        label={say('Counted anew')}
+        label={say('Count starts again')}
         value={blocks.per}
         choices={sayChoices(PER)}
         onChange={(per) => set({ ...blocks, per })}
@@ -53,7 +53,7 @@ export function BlockEditor(props: { readonly band: BandDraft; readonly onChange
           />
         </div>
       ))}
-      <p className="quiet small">{say('The price above holds for all units beyond.')}</p>
+      <p className="quiet small">{say('The price above is for all kWh beyond.')}</p>
       <div className="actions">
         {blocks.steps.length < MOST_STEPS ? (
           <button
@@ -69,7 +69,7 @@ export function BlockEditor(props: { readonly band: BandDraft; readonly onChange
           className="plain"
           onClick={() => set(blocks.steps.length > 1 ? { ...blocks, steps: blocks.steps.slice(0, -1) } : undefined)}
         >
-          {say('Take the last step out')}
+          {say('Remove the last step')}
         </button>
       </div>
     </fieldset>

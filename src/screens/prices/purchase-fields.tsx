@@ -16,8 +16,8 @@ const PRICES = [
   { field: 'replacementGBP', label: phrase('New boiler instead') },
   {
     field: 'renewalGBP',
-    label: phrase('Heat pump again, pipes kept'),
-    help: phrase('Only where the years outlast the machine.'),
+    label: phrase('New heat pump, same pipes'),
+    help: phrase('Only if you look further ahead than the heat pump lasts.'),
   },
 ] as const;
 
@@ -52,7 +52,7 @@ export function PurchaseFields() {
     },
     {
       field: 'loanYears',
-      label: say('Instalments run'),
+      label: say('Instalments over'),
       min: 1,
       max: 40,
       usual: { value: USUAL_LOAN_YEARS, origin: tell('custom') },
@@ -63,7 +63,7 @@ export function PurchaseFields() {
     { field: 'fuelGrowthPerYear', label: say('Fuel grows'), ...RATE, usual: USUAL.growthPerYear },
     {
       field: 'growthSpreadPerYear',
-      label: say('Doubt of both'),
+      label: say('Uncertainty of both'),
       ...RATE,
       min: 0,
       max: 10,
@@ -71,7 +71,7 @@ export function PurchaseFields() {
     },
     {
       field: 'loanPerYear',
-      label: say('Interest on them'),
+      label: say('Interest rate'),
       min: 0,
       max: 30,
       usual: { value: 0, origin: tell('no-interest') },
@@ -81,10 +81,10 @@ export function PurchaseFields() {
   return (
     <>
       <section>
-        <h3>{say('What it costs to put in')}</h3>
+        <h3>{say('Installation price and grant')}</h3>
         <p className="explain quiet">
           {say(
-            'Only for the years to come. No price is assumed: they become a page once the heat pump’s own and the grant are typed, 0 where there is none.',
+            'Needed only for the years to come. No price is assumed. The page appears once price and grant are typed; type 0 where there is none.',
           )}
         </p>
         <div className="fields">
@@ -103,7 +103,9 @@ export function PurchaseFields() {
       </section>
       <section>
         <h3>{say('The years to come')}</h3>
-        <p className="explain quiet">{say('Growth and discount are beyond general inflation. Nobody knows them.')}</p>
+        <p className="explain quiet">
+          {say('Growth and discount are on top of general inflation. Nobody knows them.')}
+        </p>
         <div className="fields">
           {spans.map(({ field, label, min, max, usual }) => (
             <GivenField

@@ -149,7 +149,7 @@ export function draftOf(tariff: Tariff): TariffDraft {
 export function finishDraft(draft: TariffDraft): { readonly tariff: Tariff } | { readonly missing: readonly string[] } {
   const missing: string[] = [];
   if (draft.name.trim() === '') missing.push(say('Give the tariff a name, as it stands on the bill.'));
-  if (draft.origin.trim() === '') missing.push(say('Say where the prices were taken from, such as the bill of March.'));
+  if (draft.origin.trim() === '') missing.push(say('Say where the prices come from, such as the bill of March.'));
   const versions = draft.versions.map((version) => finishVersion(version, missing));
   if (missing.length > 0) return { missing };
   const { id, fuel, grade } = draft;
@@ -159,7 +159,7 @@ export function finishDraft(draft: TariffDraft): { readonly tariff: Tariff } | {
 
 function finishVersion(version: VersionDraft, missing: string[]): TariffVersion {
   if (readDate(version.from).kind !== 'day')
-    missing.push(say('Say from which day these prices hold, as in 31/12/2025.'));
+    missing.push(say('Say from which day these prices are valid, as in 31/12/2025.'));
   const byMonth = version.standingBy === 'month';
   if ((byMonth ? version.standingPoundsPerMonth : version.standingPencePerDay) === undefined) {
     missing.push(say('The standing charge is missing.'));

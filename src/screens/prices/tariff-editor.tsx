@@ -57,7 +57,7 @@ export function TariffEditor(props: {
           onChange={(name) => setDraft({ ...draft, name })}
         />
         <TextField
-          label={say('Taken from')}
+          label={say('Price source')}
           value={draft.origin}
           maxLength={300}
           placeholder={say('bill of March 2026')}
@@ -102,7 +102,7 @@ export function TariffEditor(props: {
       )}
       <div className="actions">
         <button type="button" className="main" onClick={keep}>
-          {say('Keep this tariff')}
+          {say('Save this tariff')}
         </button>
         <button type="button" onClick={props.onLeave}>
           {say('Cancel')}

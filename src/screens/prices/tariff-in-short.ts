@@ -13,7 +13,7 @@ export function tariffInShort(version: TariffVersion): string {
   const byMonth = version.standingPencePerMonth;
   const paid = version.exportPencePerKWh;
   return say(
-    '{dated, select, no {} other {Half-hourly prices for {days}; beside them }}{bands}{steps, select, no {} other {, after the first units}}, standing charge {standing}{sent, select, no {} other {, export {paid}}}.',
+    '{dated, select, no {} other {Half-hourly prices for {days}; otherwise }}{bands}{steps, select, no {} other {, after the first kWh}}, standing charge {standing}{sent, select, no {} other {, export {paid}}}.',
     {
       dated: version.series ? 'yes' : 'no',
       days: counted(version.series?.days.length ?? 0, 'day'),

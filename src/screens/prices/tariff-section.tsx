@@ -22,7 +22,7 @@ import { tariffInShort } from './tariff-in-short.ts';
 import { dropTariff, pickTariff, placeTariff, type TariffUse } from './use-tariffs.ts';
 
 const OTHER_FUEL = phrase(
-  '{name} holds a tariff for {fuel, select, gas {gas} other {electricity}}. Bring it in under {fuel, select, gas {gas} other {electricity}}.',
+  '{name} is a tariff for {fuel, select, gas {gas} other {electricity}}. Open it under {fuel, select, gas {gas} other {electricity}}.',
 );
 
 /** Which tariff holds for one fuel, and the ways to get another. */
@@ -42,10 +42,10 @@ export function TariffSection(props: {
   const note = used ? (
     <>
       {tariffInShort(versionOn(used, today))}{' '}
-      <Said text="Taken from: {origin}" with={{ origin: <Reworded text={used.origin} as={sentenceOf} /> }} />
+      <Said text="Source: {origin}" with={{ origin: <Reworded text={used.origin} as={sentenceOf} /> }} />
     </>
   ) : use === 'storageTariffId' ? (
-    say('Storage heaters need a cheap night. They are reckoned on these prices, the other ways of heating are not.')
+    say('Storage heaters need a cheap night rate. These prices are used for them only, not for other heating.')
   ) : (
     `${sentenceOf(sayTold(builtIn.name))} ${say('Source: {source}', { source: sentenceOf(sayTold(builtIn.origin)) })}`
   );
@@ -72,7 +72,7 @@ export function TariffSection(props: {
     setFailure(null);
     try {
       await call('tariff.keep', { tariff: { ...tariff, id: `${tariff.id}-${household.id}`.slice(0, 64) } });
-      tell(say('{name} is on the shelf, for other households too.', { name: tariff.name }));
+      tell(say('{name} is saved for other households too.', { name: tariff.name }));
     } catch (reason) {
       setFailure(describeFailure(reason));
     }
@@ -106,7 +106,7 @@ export function TariffSection(props: {
               {say('Type a tariff')}
             </button>
             <FileButton
-              label={say('Bring in a tariff file')}
+              label={say('Open a tariff file')}
               accept=".json,.csv,application/json,text/csv"
               onFile={readFile}
             />
@@ -120,16 +120,16 @@ export function TariffSection(props: {
                     setDraft(draftOf(used));
                   }}
                 >
-                  {say('Change it')}
+                  {say('Edit')}
                 </button>
                 <button type="button" className="plain" onClick={() => shelve(used)}>
-                  {say('Keep on the shelf')}
+                  {say('Save for other households')}
                 </button>
                 <button type="button" className="plain" onClick={() => save(used)}>
                   {say('Save as a file')}
                 </button>
                 <button type="button" className="plain" onClick={() => change(dropTariff(used.id))}>
-                  {say('Take it out')}
+                  {say('Remove')}
                 </button>
               </>
             ) : null}
@@ -149,7 +149,7 @@ export function TariffSection(props: {
           onKeep={(tariff) => {
             change(placeTariff(tariff, use));
             setDraft(null);
-            tell(say('{name} holds now.', { name: tariff.name }));
+            tell(say('{name} is used now.', { name: tariff.name }));
           }}
         />
       )}

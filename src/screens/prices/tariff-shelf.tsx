@@ -30,7 +30,7 @@ export function TariffShelf() {
 
   const take = (tariff: Tariff) => {
     change(placeTariff({ ...tariff, id: '' }, tariff.fuel === 'gas' ? 'gasTariffId' : 'electricityTariffId'));
-    tell(say('{name} holds now.', { name: tariff.name }));
+    tell(say('{name} is used now.', { name: tariff.name }));
   };
   const drop = async (tariff: Tariff) => {
     try {
@@ -48,8 +48,8 @@ export function TariffShelf() {
     >
       <summary>
         {shelf === null
-          ? say('The shelf: tariffs for any household')
-          : say('The shelf: tariffs for any household, {count, plural, =0 {none yet} other {#}}', {
+          ? say('Saved tariffs')
+          : say('Saved tariffs, {count, plural, =0 {none yet} other {#}}', {
               count: shelf.length,
             })}
       </summary>
@@ -60,7 +60,7 @@ export function TariffShelf() {
       )}
       {shelf?.length === 0 ? (
         <p className="quiet">
-          {say('Use a tariff above, then keep it on the shelf. It is then here for the next home.')}
+          {say('Use a tariff above, then save it for other households. It will be here for the next home.')}
         </p>
       ) : null}
       <ul className="kept">
@@ -76,11 +76,11 @@ export function TariffShelf() {
               </p>
             </div>
             <button type="button" onClick={() => take(tariff)}>
-              {say('Use it here')}
+              {say('Use here')}
               <span className="unseen">: {tariff.name}</span>
             </button>
             <button type="button" className="plain" onClick={() => drop(tariff)}>
-              {say('Off the shelf')}
+              {say('Remove')}
               <span className="unseen">: {tariff.name}</span>
             </button>
           </li>

@@ -40,7 +40,9 @@ export function VersionEditor(props: {
     onChange({ ...version, bands: version.bands.map((before, at) => (at === index ? band : before)) });
   return (
     <fieldset className="version">
-      <legend className="unseen">{say('Prices from {day}', { day: version.from || say('a day not said yet') })}</legend>
+      <legend className="unseen">
+        {say('Prices from {day}', { day: version.from || say('a day not given yet') })}
+      </legend>
       <div className="fields fields-tight fields-wide">
         <div className="field">
           <label className="field-label" htmlFor={dateId}>
@@ -125,7 +127,7 @@ export function VersionEditor(props: {
         ) : null}
         {props.canDrop ? (
           <button type="button" className="plain" onClick={props.onDrop}>
-            {say('Take these prices out')}
+            {say('Remove these prices')}
           </button>
         ) : null}
       </div>

@@ -56,7 +56,7 @@ export function VersionExtras(props: {
           value={version.exportPencePerKWh}
           limits={{ min: -200, max: 500, unit: `${penceSign()}/kWh` }}
           onChange={(exportPencePerKWh) => set({ exportPencePerKWh })}
-          note={say('Kept with the tariff. The comparison does not count what is sent out.')}
+          note={say('Saved with the tariff. The comparison does not count what is exported.')}
         />
         <NumberField
           label={say('Charge on power')}
@@ -67,7 +67,7 @@ export function VersionExtras(props: {
         />
         {version.demandPencePerKW === undefined ? null : (
           <NumberField
-            label={say('Power agreed')}
+            label={say('Agreed power')}
             value={version.agreedKW}
             limits={{ min: 0.1, max: 1000, unit: 'kW' }}
             onChange={(agreedKW) => set({ agreedKW })}
@@ -77,13 +77,13 @@ export function VersionExtras(props: {
       </div>
       {series ? (
         <p>
-          {say('A price for each half-hour of {days}, {from} to {to}. Other days take the prices above.', {
+          {say('A price for each half-hour of {days}, {from} to {to}. On other days the prices above are used.', {
             days: counted(series.days.length, 'day'),
             from: longDate(series.days[0]!.date),
             to: longDate(series.days.at(-1)!.date),
           })}{' '}
           <button type="button" className="plain" onClick={() => set({ series: undefined })}>
-            {say('Take the half-hours out')}
+            {say('Remove the half-hours')}
           </button>
         </p>
       ) : null}

@@ -27,9 +27,9 @@ export function WeekFigure() {
     say('{tariff}. VAT is in the price.', { tariff: sayTold(tariff.name) }),
     ...(version.bankHolidays ? [say('Bank holidays are not in this week.')] : []),
     ...(version.bands.some(({ blocks }) => blocks)
-      ? [say('The first units of each day or month cost another price.')]
+      ? [say('The first kWh of each day or month cost another price.')]
       : []),
-    ...(version.series ? [say('The mean of the same half-hours, weekday by weekday.')] : []),
+    ...(version.series ? [say('The average of the same half-hours, weekday by weekday.')] : []),
   ];
   return (
     <ChartFigure

@@ -48,7 +48,7 @@ export function WindowEditor(props: {
         </button>
         {props.onDrop ? (
           <button type="button" className="plain" onClick={props.onDrop}>
-            {say('Take out')}
+            {say('Remove')}
           </button>
         ) : null}
       </div>

@@ -40,7 +40,7 @@ export function CopiesScreen(props: {
         ['#/privacy', say('What is stored')],
       ]}
     >
-      <h1 className="voice">{say('Everything you keep fits into one file. Put it where this computer is not.')}</h1>
+      <h1 className="voice">{say('All your data fits into one file. Keep it somewhere else than this computer.')}</h1>
       {failure === null ? null : (
         <p className="refusal" role="alert">
           {failure}
@@ -57,10 +57,10 @@ export function CopiesScreen(props: {
             }}
           />
           <section className="stack" aria-labelledby="check-pieces">
-            <h2 id="check-pieces">{say('Is all still what was kept?')}</h2>
+            <h2 id="check-pieces">{say('Is everything still as it was saved?')}</h2>
             <p>
               {state.lastCheckOn === undefined
-                ? say('Each piece is held against its hash when it is read, and all of them every week.')
+                ? say('Each piece is checked against its checksum when it is read, and all of them every week.')
                 : say('All pieces were checked on {date}, and are again every week.', {
                     date: longDate(state.lastCheckOn.slice(0, 10)),
                   })}

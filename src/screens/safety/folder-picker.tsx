@@ -91,7 +91,7 @@ export function FolderPicker(props: {
           {props.onFolder ? (
             <div className="actions">
               <button type="button" className="main" onClick={() => props.onFolder?.(view.path)}>
-                {say('Take this folder')}
+                {say('Use this folder')}
               </button>
               <button type="button" onClick={props.onClose}>
                 {say('Cancel')}

@@ -19,7 +19,7 @@ export function PrivacyScreen({ app }: { readonly app: Output<'app.read'> }) {
         ['#/copies', say('Copies of your data')],
       ]}
     >
-      <h1 className="voice">{say('What you keep stays on this computer until you carry it elsewhere.')}</h1>
+      <h1 className="voice">{say('Your data stays on this computer until you copy it elsewhere.')}</h1>
       <section className="stack">
         <h2>{say('What is stored')}</h2>
         <ul>
@@ -30,7 +30,7 @@ export function PrivacyScreen({ app }: { readonly app: Output<'app.read'> }) {
             )}
           </li>
           <li>{say('Every written estimate and bill check, with all that went into it.')}</li>
-          <li>{say('Your own name, address and logo, kept tariffs, and how files of one kind are read.')}</li>
+          <li>{say('Your own name, address and logo, saved tariffs, and how files of one kind are read.')}</li>
         </ul>
         <p>
           {say(

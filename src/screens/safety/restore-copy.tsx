@@ -61,7 +61,7 @@ export function RestoreCopy(props: { readonly state: DataState; readonly onResto
       setSaid(
         [
           say('Restored: {count, plural, one {# household} other {# households}}.', { count: households }),
-          ...(keptAs === undefined ? [] : [say('What was here before is kept as {path}.', { path: keptAs })]),
+          ...(keptAs === undefined ? [] : [say('What was here before is saved as {path}.', { path: keptAs })]),
         ].join(' '),
       );
     });
@@ -76,7 +76,7 @@ export function RestoreCopy(props: { readonly state: DataState; readonly onResto
       <h2 id="restore-copy">{say('Restore')}</h2>
       <p>
         {say(
-          'Choose a copy, look at what is inside, then take all of it or one household. A copy of any earlier version will do, also the bare file plainwarmth.sqlite with its log beside it.',
+          'Choose a copy, see what is inside, then restore everything or one household. Copies of any earlier version work, and so does the file plainwarmth.sqlite with its log beside it.',
         )}
       </p>
       <div className="actions">
@@ -175,10 +175,10 @@ function InsideCopy(props: {
                   type="button"
                   className="plain"
                   disabled={working}
-                  aria-label={say('Bring in {name} only', { name })}
+                  aria-label={say('Restore {name} only', { name })}
                   onClick={() => props.onBringIn(id)}
                 >
-                  {say('Bring in this one')}
+                  {say('Restore this one')}
                 </button>
               </td>
             </tr>
@@ -191,9 +191,9 @@ function InsideCopy(props: {
         </button>
         <span className="quiet">
           {here === 0
-            ? say('Nothing is here that would give way.')
+            ? say('There is nothing here to be replaced.')
             : say(
-                'The {count, plural, one {household} other {# households}} here give way, and are kept as a copy first.',
+                'The {count, plural, one {household} other {# households}} here will be replaced, and saved as a copy first.',
                 { count: here },
               )}
         </span>

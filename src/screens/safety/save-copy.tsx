@@ -101,7 +101,9 @@ export function SaveCopy(props: { readonly state: DataState; readonly onState: (
             : say('A copy every day into a folder')}
         </span>
       </label>
-      <p className="quiet">{say('On days when Plainwarmth is used. The last 14 are kept. They bear no passphrase.')}</p>
+      <p className="quiet">
+        {say('On days when Plainwarmth is used. The last 14 copies stay. They have no passphrase.')}
+      </p>
       {state.failure === undefined ? null : (
         <p className="refusal">{say('The last copy of the day failed. {reason}', { reason: state.failure })}</p>
       )}

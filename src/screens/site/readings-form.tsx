@@ -103,8 +103,8 @@ export function ReadingsForm(props: Part & { readonly coldestBrineOutC: number |
             label={say('Coldest brine of the season')}
             note={
               props.coldestBrineOutC === null
-                ? say('Without it, the brine of today stands in.')
-                : say('Without it, {brine} stands in, worked out from the ground.', {
+                ? say('Without it, today’s brine temperature is used.')
+                : say('Without it, {brine} is used, worked out from the ground.', {
                     brine: degrees(props.coldestBrineOutC),
                   })
             }

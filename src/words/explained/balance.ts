@@ -17,7 +17,7 @@ export function breakEvenWorkings(
     value: pencePerKWhHeat.value,
     unit: 'p/kWh',
     grade: pencePerKWhHeat.grade,
-    origin: inWords('cost of the units / heat'),
+    origin: inWords('cost of the energy / heat'),
   });
   const factor: ShownInput = {
     name: inWords('Factor as the meter sees it'),
@@ -28,8 +28,8 @@ export function breakEvenWorkings(
   };
   const lines = [
     factor,
-    price(inWords('A unit of heat, heat pump'), pump),
-    price(inWords('A unit of heat, the other'), beside),
+    price(inWords('A kWh of heat, heat pump'), pump),
+    price(inWords('A kWh of heat, the other'), beside),
   ];
   const sum = (title: Said, formula: Said, value: number | null | undefined, inputs: ShownInput[]): ShownWorking[] =>
     typeof value === 'number' && Number.isFinite(value)
@@ -37,7 +37,7 @@ export function breakEvenWorkings(
       : [];
   return [
     ...sum(
-      inWords('Factor at which a unit of heat costs the same'),
+      inWords('Factor at which a kWh of heat costs the same'),
       inWords('electricity price / other price × other efficiency'),
       versus.breakEvenFactor,
       lines,
@@ -45,19 +45,19 @@ export function breakEvenWorkings(
     ...sum(
       inWords('Factor at which the whole year costs the same'),
       inWords(
-        'factor × cost of the heat pump’s units / (cost of the other − standing charge and service of the heat pump)',
+        'factor × cost of the heat pump’s energy / (cost of the other − standing charge and service of the heat pump)',
       ),
       versus.breakEvenFactorAllCosts,
       [factor, ...costLines(pump, beside)],
     ),
     ...sum(
       inWords('Electricity price over the other price'),
-      inWords('price of a unit / price of a unit'),
+      inWords('price per kWh / price per kWh'),
       versus.priceRatio,
       lines,
     ),
     ...sum(
-      inWords('Price ratio at which a unit of heat costs the same'),
+      inWords('Price ratio at which a kWh of heat costs the same'),
       inWords('factor as the meter sees it / efficiency of the other'),
       versus.breakEvenPriceRatio,
       [
@@ -75,7 +75,7 @@ export function breakEvenWorkings(
 
 const costLines = (pump: SystemResult, beside: SystemResult): ShownInput[] => [
   {
-    name: inWords('Units of the heat pump'),
+    name: inWords('kWh of the heat pump'),
     value: pump.split.unitsPence,
     unit: 'p',
     grade: pump.cost.grade,
@@ -179,12 +179,12 @@ export function winterWorkings({ cost, coldYearPence, mildYearPence }: SystemRes
     sum(
       inWords('A cold winter, 1 in 10'),
       coldYearPence,
-      inWords('cost of a typical year + 1.2816 × spread of winters × units for the rooms'),
+      inWords('cost of a typical year + 1.2816 × spread of winters × kWh for the rooms'),
     ),
     sum(
       inWords('A mild winter, 1 in 10'),
       mildYearPence,
-      inWords('cost of a typical year − 1.2816 × spread of winters × units for the rooms'),
+      inWords('cost of a typical year − 1.2816 × spread of winters × kWh for the rooms'),
     ),
   ];
 }

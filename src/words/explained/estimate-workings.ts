@@ -115,7 +115,7 @@ export function followingWorking(months: readonly FollowedMonth[], pencePerKWh: 
           origin,
         });
         return [
-          line(inWords('promised'), one.estimatedKWh, 'estimated', inWords('the estimate, by its days')),
+          line(inWords('estimated'), one.estimatedKWh, 'estimated', inWords('the estimate, by its days')),
           line(inWords('expected'), one.expectedKWh, 'estimated', weather),
           line(inWords('low'), one.lowKWh, 'estimated', inWords('10 % point')),
           line(inWords('high'), one.highKWh, 'estimated', inWords('90 % point')),
@@ -140,7 +140,7 @@ export function followingWorking(months: readonly FollowedMonth[], pencePerKWh: 
         origin: inWords('lines above'),
       },
       {
-        name: inWords('Price of a unit'),
+        name: inWords('Price per kWh'),
         value: pencePerKWh,
         unit: 'p/kWh',
         grade: 'estimated',

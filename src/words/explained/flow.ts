@@ -24,7 +24,7 @@ export function sourceWorking(appraisal: Pick<Appraisal, 'systems' | 'versus' | 
       line(inWords('Of it for taps'), demand.water, inWords('heat needed')),
       line(inWords('Electricity bought'), pump.bought, inWords('energy bought in a year, below')),
       {
-        name: inWords('What the units cost'),
+        name: inWords('What the energy costs'),
         value: pump.split.unitsPence,
         unit: 'p',
         grade: pump.cost.grade,

@@ -46,12 +46,12 @@ export function costByMonth({ monthly, cost }: Pick<SystemResult, 'monthly' | 'c
     result: { value: cost.value, unit: 'p' },
     steps: [
       {
-        title: inWords('Units of each month: {title}', { title: title.said }),
-        formula: inWords('units × unit price'),
+        title: inWords('kWh of each month: {title}', { title: title.said }),
+        formula: inWords('kWh × unit price'),
         inputs: monthLines(monthly.unitsPence, {
           unit: 'p',
           grade,
-          origin: inWords('units of the month at the prices below'),
+          origin: inWords('kWh of the month at the prices below'),
         }),
         result: { value: monthly.unitsPence.reduce((sum, pence) => sum + pence, 0), unit: 'p' },
       },
@@ -68,7 +68,7 @@ export function unitsByMonth(
 ): ShownWorking {
   const { grade } = bought;
   return {
-    title: inWords('Units of each month'),
+    title: inWords('kWh of each month'),
     formula: inWords('heat of the month / factor or efficiency + pumps and other lines'),
     inputs: monthLines(monthly.boughtKWh, {
       unit: 'kWh',
@@ -81,7 +81,7 @@ export function unitsByMonth(
       {
         title: inWords('When to call'),
         formula: inWords(
-          'units of the month × (1 + how far a month may stray upwards): 1 usual month in {months} and 1 year in {years} lie above with nothing wrong',
+          'kWh of the month × (1 + how far a month may stray upwards): 1 usual month in {months} and 1 year in {years} lie above with nothing wrong',
           { months: Math.round(1 / WARNED.month), years: Math.round(1 / WARNED.year) },
         ),
         inputs: monthLines(warnings, {

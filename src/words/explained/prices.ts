@@ -18,11 +18,11 @@ export function electricityPriceWorking(appraisal: Appraisal): ShownWorking {
   const { rates } = findSideBySide(appraisal).pump;
   const { grade, origin, name } = prices.electricity;
   return {
-    title: inWords('Price of a unit of electricity'),
-    formula: inWords('units × price, band by band, over the heat pump’s own hours / all units'),
+    title: inWords('Price per kWh of electricity'),
+    formula: inWords('kWh × price, band by band, over the heat pump’s own hours / all kWh'),
     inputs: rates.flatMap((rate): ShownInput[] => [
       {
-        name: inWords('Units, {name}', { name: sayTold(rate.name) }),
+        name: inWords('kWh, {name}', { name: sayTold(rate.name) }),
         value: rate.kWh,
         unit: 'kWh',
         grade,
@@ -49,7 +49,7 @@ export function fuelPriceWorking({ prices }: Appraisal, fuel: Fuel): ShownWorkin
   const { grade, origin, name } = basis;
   const row = FUELS[fuel];
   return {
-    title: inWords('Price of a unit of {fuel}', { fuel: carrierName(fuel) }),
+    title: inWords('Price per kWh of {fuel}', { fuel: carrierName(fuel) }),
     formula:
       row.sold === 'by meter'
         ? inWords('as the tariff has it, VAT included')

@@ -40,7 +40,7 @@ const AMOUNTS: Readonly<Record<string, string>> = {
   outdoorC: phrase('outdoor temperature'),
   people: phrase('people'),
   perhapsKWh: phrase('perhaps'),
-  reckoned: phrase('reckoned'),
+  reckoned: phrase('worked out'),
   roomC: phrase('room temperature'),
   share: phrase('share'),
   shareHigh: phrase('share, high'),

@@ -13,7 +13,7 @@ const MS_PER_DAY = 86_400_000;
 export function recordWorking(series: Series, evidence: readonly Evidence[]): ShownWorking {
   const found = evidence.find(({ id }) => id === series.evidenceId);
   const file = found
-    ? inWords('{file}, kept {date}', { file: sayTold(found.fileName), date: found.importedOn.slice(0, 10) })
+    ? inWords('{file}, saved {date}', { file: sayTold(found.fileName), date: found.importedOn.slice(0, 10) })
     : series.name;
   const inDegrees = isTemperature(series.carrier);
   const unit = inDegrees ? '°C' : 'kWh';

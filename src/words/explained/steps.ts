@@ -6,7 +6,7 @@ import { inWords, sayTold } from '../say-told.ts';
 import type { ShownInput, ShownWorking } from '../working.ts';
 import { rangedWorking } from './ranged.ts';
 
-const ANEW = phrase('the whole year reckoned anew, all else as it is');
+const ANEW = phrase('the full year worked out again, all else as it is');
 
 /** A driver's steps [p a year], then the effects that its sentence names with their ranges. */
 export function driverWorkings(
@@ -18,7 +18,7 @@ export function driverWorkings(
   return [
     {
       title: { said: of.title },
-      formula: inWords('cost of a year at each step, the year reckoned anew'),
+      formula: inWords('cost of a year at each step, worked out again each time'),
       inputs: points.map(
         ({ at, costPence }): ShownInput => ({
           name: { said: of.name(at) },

@@ -11,10 +11,10 @@ export const BILL_SUMS_SCREEN: Catalogue = {
     'Ein späterer Preis muss an einem Tag innerhalb der Rechnung beginnen.',
   'Give each register a name, as it stands on the bill.':
     'Geben Sie jedem Zählwerk einen Namen, so wie er auf der Rechnung steht.',
-  'Type both readings, or the units{lines, select, one {} other { of {name}}}.':
-    'Geben Sie beide Zählerstände{lines, select, one {} other { zu „{name}“}} ein oder die Kilowattstunden.',
-  'Type the price of a unit{lines, select, one {} other { of {name}}}.':
-    'Geben Sie den Arbeitspreis{lines, select, one {} other { zu „{name}“}} ein.',
+  'Type both readings, or the kWh{lines, select, one {} other { of {name}}}.':
+    'Geben Sie beide Zählerstände{lines, select, one {} other { zu „{name}“}} ein oder die kWh.',
+  'Type the price per kWh{lines, select, one {} other { of {name}}}.':
+    'Geben Sie den Preis je kWh{lines, select, one {} other { zu „{name}“}} ein.',
   'Bill for': 'Rechnung für',
   'First day': 'Erster Tag',
   'Last day, part of the bill': 'Letzter Tag (zählt mit)',
@@ -28,20 +28,20 @@ export const BILL_SUMS_SCREEN: Catalogue = {
     'Mit einem Tarif werden auch die Preise geprüft, selbst wenn sie sich während der Rechnung ändern.',
   'Some unit prices are taken from the bill: no price of this tariff has the name of the register, or it has steps or half-hours.':
     'Einige Arbeitspreise stammen von der Rechnung. Kein Preis dieses Tarifs heißt wie das Zählwerk, oder er hat Mengenstufen oder halbe Stunden.',
-  'The bill is kept. It counts in the heat and in the bill check.':
+  'The bill is saved. It counts in the heat needed and in the bill check.':
     'Die Rechnung ist gespeichert. Sie zählt beim Wärmebedarf und bei der Rechnungsprüfung mit.',
   'A bill’s sums': 'Eine Rechnung nachgerechnet',
   'A bill’s sums, line {row} of {fileName}': 'Eine Rechnung nachgerechnet, Zeile {row} von {fileName}',
-  'Copy the bill, and its sums are done again.': 'Tippen Sie die Rechnung ab, und sie wird nachgerechnet.',
+  'Type the bill, and we check its sums.': 'Geben Sie die Rechnung ein, und wir rechnen sie nach.',
   'Compared with': 'Verglichen mit',
   'the prices on the bill itself': 'den Preisen auf der Rechnung',
   'Line by line': 'Zeile für Zeile',
   'Still to type': 'Noch einzugeben',
-  'Back to the evidence': 'Zurück zu den Nachweisen',
-  'The bill is kept with its file. What you change here changes only these sums.':
-    'Die Rechnung bleibt mit ihrer Datei gespeichert. Was Sie hier ändern, ändert nur diese Nachrechnung.',
-  'Keep this bill, to count as evidence': 'Rechnung als Nachweis speichern',
-  'It then counts in the heat and in the bill check.':
+  'Back to bills and readings': 'Zurück zu Rechnungen und Messwerten',
+  'The bill is saved with its file. What you change here changes only these sums.':
+    'Die Rechnung ist mit ihrer Datei gespeichert. Was Sie hier ändern, ändert nur diese Nachrechnung.',
+  'Save this bill': 'Diese Rechnung speichern',
+  'It then counts in the heat needed and in the bill check.':
     'Sie zählt dann beim Wärmebedarf und bei der Rechnungsprüfung mit.',
   evening: 'Abend',
   other: 'Sonstiges',
@@ -53,10 +53,10 @@ export const BILL_SUMS_SCREEN: Catalogue = {
   'Volume used': 'Verbrauchte Menge',
   Price: 'Preis',
   Charge: 'Betrag',
-  'Units by your own readings': 'Kilowattstunden nach eigener Ablesung',
+  'kWh by your own readings': 'kWh nach eigener Ablesung',
   'a reading is estimated': 'ein Zählerstand ist geschätzt',
   'Another price from a later day': 'Anderer Preis ab einem späteren Tag',
-  'Take out': 'Herausnehmen',
+  Remove: 'Entfernen',
   'Add a register, such as night': 'Zählwerk hinzufügen, etwa Nacht',
   'register without a name': 'Zählwerk ohne Namen',
   discount: 'Rabatt',
@@ -68,7 +68,7 @@ export const BILL_SUMS_SCREEN: Catalogue = {
   Days: 'Tage',
   '{sign} a day': '{sign}/Tag',
   'Another standing charge from a later day': 'Anderer Grundpreis ab einem späteren Tag',
-  'Take the last one out': 'Den letzten herausnehmen',
+  'Remove the last one': 'Den letzten entfernen',
   'Discounts and credits': 'Rabatte und Gutschriften',
   'What it is called': 'Wie es heißt',
   Amount: 'Betrag',

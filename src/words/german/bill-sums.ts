@@ -9,25 +9,25 @@ export const BILL_SUMS: Catalogue = {
   '{total, select, none {No total is given, and} other {The total is right, but}} {count, plural, one {# line differs from what it should be} other {# lines differ from what they should be}}.':
     '{total, select, none {Eine Summe ist nicht angegeben, und} other {Die Summe stimmt, aber}} {count, plural, one {# Zeile weicht} other {# Zeilen weichen}} von dem ab, was dort stehen sollte.',
   // What would explain it
-  'The bill rests on an estimated reading. It charges {billed}{named, select, yes { for “{meter}”} other {}}, your readings say {own}. Give the supplier your reading.':
-    'Die Rechnung beruht auf einer geschätzten Ablesung. Sie berechnet {billed}{named, select, yes { für „{meter}“} other {}}, Ihre Zählerstände ergeben {own}. Geben Sie dem Versorger Ihren Stand.',
+  'The bill is based on an estimated reading. It charges {billed}{named, select, yes { for “{meter}”} other {}}, your readings say {own}. Give the supplier your reading.':
+    'Der Rechnung liegt ein geschätzter Zählerstand zugrunde. Sie berechnet {billed}{named, select, yes { für „{meter}“} other {}}, Ihre Zählerstände ergeben {own}. Melden Sie dem Versorger Ihren Stand.',
   'The bill charges {billed}{named, select, yes { for “{meter}”} other {}}. Your own readings say {own}. Look at the meter again, then tell the supplier.':
     'Die Rechnung berechnet {billed}{named, select, yes { für „{meter}“} other {}}. Ihre Zählerstände ergeben {own}. Sehen Sie noch einmal auf den Zähler und sagen Sie es dann dem Versorger.',
-  'The units{named, select, yes { for “{meter}”} other {}} do not follow from the two readings. They are {apart} too {way, select, many {many} other {few}}.':
-    'Die Kilowattstunden{named, select, yes { für „{meter}“} other {}} folgen nicht aus den beiden Zählerständen. Es sind {apart} zu {way, select, many {viel} other {wenig}}.',
-  '{part, select, units {The units were} standing {The standing charge was} other {Units and standing charge were}} charged at the old price, that of {date}.':
-    '{part, select, units {Die Kilowattstunden wurden} standing {Der Grundpreis wurde} other {Kilowattstunden und Grundpreis wurden}} nach der alten Preisliste vom {date} berechnet.',
-  'Newer prices hold for some or all of the days.': 'Für einige oder alle Tage gelten neuere Preise.',
-  'A new price holds from {date} on.': 'Ab {date} gilt ein neuer Preis.',
-  '{part, select, units {The units were} standing {The standing charge was} other {Units and standing charge were}} charged at the price of {date} on all days. That price begins later than the bill does.':
-    '{part, select, units {Die Kilowattstunden wurden} standing {Der Grundpreis wurde} other {Kilowattstunden und Grundpreis wurden}} für alle Tage nach der Preisliste vom {date} berechnet. Sie beginnt später als die Rechnung.',
-  'The units{named, select, yes { for “{meter}”} other {}} were worked out with a calorific value of {used}. The bill says {printed} MJ/m³.':
-    'Die Kilowattstunden{named, select, yes { für „{meter}“} other {}} wurden mit einem Brennwert von {used} berechnet. Auf der Rechnung stehen {printed} MJ/m³.',
+  'The kWh{named, select, yes { for “{meter}”} other {}} do not match the two readings. They are {apart} too {way, select, many {many} other {few}}.':
+    'Die kWh{named, select, yes { für „{meter}“} other {}} passen nicht zu den beiden Zählerständen. Es sind {apart} zu {way, select, many {viel} other {wenig}}.',
+  '{part, select, units {The kWh were} standing {The standing charge was} other {kWh and standing charge were}} charged at the old price, that of {date}.':
+    '{part, select, units {Die kWh wurden} standing {Der Grundpreis wurde} other {kWh und Grundpreis wurden}} nach der alten Preisliste vom {date} berechnet.',
+  'Newer prices apply on some or all of the days.': 'Für einige oder alle Tage gelten neuere Preise.',
+  'A new price applies from {date} on.': 'Ab {date} gilt ein neuer Preis.',
+  '{part, select, units {The kWh were} standing {The standing charge was} other {kWh and standing charge were}} charged at the price of {date} on all days. That price begins later than the bill does.':
+    '{part, select, units {Die kWh wurden} standing {Der Grundpreis wurde} other {kWh und Grundpreis wurden}} für alle Tage nach der Preisliste vom {date} berechnet. Sie beginnt später als die Rechnung.',
+  'The kWh{named, select, yes { for “{meter}”} other {}} were worked out with a calorific value of {used}. The bill says {printed} MJ/m³.':
+    'Die kWh{named, select, yes { für „{meter}“} other {}} wurden mit einem Brennwert von {used} berechnet. Auf der Rechnung stehen {printed} MJ/m³.',
   'The volume was not corrected. The gas should be multiplied by {correction} before it becomes kWh.':
     'Das Volumen wurde nicht umgerechnet. Das Gas muss mit {correction} malgenommen werden, bevor daraus kWh werden.',
   'The meter counts {printed}, but the bill was worked out as if it counted {used}.':
     'Der Zähler zählt {printed}, gerechnet wurde aber, als zähle er {used}.',
-  '“{first}” and “{second}” are swapped. The units of one were charged at the price of the other.':
+  '“{first}” and “{second}” are swapped. The kWh of one were charged at the price of the other.':
     '„{first}“ und „{second}“ sind vertauscht. Der Verbrauch des einen wurde zum Preis des anderen berechnet.',
   'No VAT was charged. It should be {expected}.':
     'Es wurde keine Mehrwertsteuer berechnet. Es sollten {expected} sein.',
@@ -43,13 +43,13 @@ export const BILL_SUMS: Catalogue = {
   'This would explain most of it, all but {amount}:': 'Das würde das meiste erklären, alles außer {amount}:',
   'These two together would explain it to the penny:': 'Diese beiden zusammen würden es genau erklären:',
   'This would explain it to the penny:': 'Das würde es genau erklären:',
-  'None of the usual slips explains this. Compare the readings, dates and prices with the paper once more, then ask the supplier.':
+  'None of the usual mistakes explains this. Compare the readings, dates and prices with the paper once more, then ask the supplier.':
     'Keiner der üblichen Fehler erklärt das. Vergleichen Sie Stände, Daten und Preise noch einmal mit dem Papier und fragen Sie dann den Versorger.',
   // Rows
-  'Units, {name}': 'Kilowattstunden, {name}',
-  Units: 'Kilowattstunden',
+  'kWh, {name}': 'kWh, {name}',
+  kWh: 'kWh',
   'Charge for {name}': 'Betrag für {name}',
-  'Charge for units': 'Betrag für Kilowattstunden',
+  'Charge for energy': 'Betrag für Energie',
   'Days of standing charge': 'Tage mit Grundpreis',
   'Before VAT': 'Vor Mehrwertsteuer',
   VAT: 'Mehrwertsteuer',

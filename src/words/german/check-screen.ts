@@ -5,8 +5,8 @@ export const CHECK_SCREEN: Catalogue = {
   'Type the first and the last day of the bill.': 'Geben Sie den ersten und den letzten Tag der Rechnung ein.',
   'The last day is before the first day.': 'Der letzte Tag liegt vor dem ersten.',
   'The bill is longer than two years. Check its days.': 'Die Rechnung ist länger als zwei Jahre. Prüfen Sie ihre Tage.',
-  'Type the units of the bill in kWh.': 'Geben Sie die Kilowattstunden der Rechnung ein.',
-  'Type the price of a unit in pence, VAT included.': 'Geben Sie den Arbeitspreis ein, mit Mehrwertsteuer.',
+  'Type the kWh of the bill.': 'Geben Sie die kWh der Rechnung ein.',
+  'Type the price per kWh, VAT included.': 'Geben Sie den Preis je kWh ein, mit Mehrwertsteuer.',
   'The other electricity is more than the whole bill.': 'Der andere Strom ist mehr als die ganze Rechnung.',
   'A later bill': 'Eine spätere Rechnung',
   'Compared with': 'Verglichen mit',
@@ -18,35 +18,34 @@ export const CHECK_SCREEN: Catalogue = {
   'Read on': 'Ablesung',
   'own meter': 'eigenem Zähler',
   'whole home': 'Zähler des Hauses',
-  'Units of the heat pump': 'Kilowattstunden der Wärmepumpe',
-  'Units of the whole bill': 'Kilowattstunden der ganzen Rechnung',
+  'kWh of the heat pump': 'kWh der Wärmepumpe',
+  'kWh of the whole bill': 'kWh der ganzen Rechnung',
   'Of these for other things': 'Davon für anderes',
   'Lights, cooking and the rest, for the same days. Leave it empty if nobody knows.':
     'Licht, Kochen und der Rest, für dieselben Tage. Leer lassen, wenn es niemand weiß.',
-  'Price of a unit': 'Arbeitspreis',
+  'Price per kWh': 'Preis je kWh',
   'VAT included.': 'Mit Mehrwertsteuer.',
-  'Charged for these units': 'Dafür berechnet',
-  'Only where it is not units times price. Leave the standing charge out.':
-    'Nur wenn es nicht Kilowattstunden mal Preis ist. Ohne den Grundpreis.',
+  'Charged for these kWh': 'Dafür berechnet',
+  'Only where it is not kWh times price. Without the standing charge.':
+    'Nur wenn es nicht kWh mal Preis ist. Ohne den Grundpreis.',
   'The reading is': 'Der Zählerstand ist',
   read: 'abgelesen',
   'Degree days of these days': 'Gradtage dieser Tage',
   'K day': 'Gradtage',
-  'No weather of your own covers them. Leave it empty, and the weather stays with the rest.':
-    'Eigenes Wetter dafür fehlt. Lassen Sie es leer, dann bleibt das Wetter beim Rest.',
+  'You have no weather for these days. Leave it empty if unknown; the weather then stays with the rest.':
+    'Für diese Tage fehlt Wetter. Lassen Sie es leer, wenn es unbekannt ist; dann bleibt das Wetter beim Rest.',
   '{meter} shows {kWh} for these days.': '{meter} zeigt {kWh} für diese Tage.',
-  'Take it': 'Übernehmen',
-  '{meter} has days missing among these, as where a meter was changed. Type the units from the bill.':
-    'Bei {meter} fehlen einige dieser Tage, etwa nach einem Zählerwechsel. Geben Sie die Kilowattstunden der Rechnung ein.',
+  'Use it': 'Übernehmen',
+  '{meter} has days missing among these, perhaps because a meter was changed. Type the kWh from the bill.':
+    'Bei {meter} fehlen einige dieser Tage, etwa nach einem Zählerwechsel. Geben Sie die kWh der Rechnung ein.',
   'A home like this takes about {units} for other things in these days.':
     'Ein Haus wie dieses braucht in diesen Tagen etwa {units} für anderes.',
   'The weather of these days comes from {name}.': 'Das Wetter dieser Tage kommt aus {name}.',
   'Checking …': 'Wird geprüft …',
   'Check the bill': 'Rechnung prüfen',
-  'Units of {months} from {meter}, the price from {tariff}.':
-    'Kilowattstunden von {months} aus {meter}, der Preis aus {tariff}.',
-  'Units of {months} from {meter}. The price is not known from the evidence; type it.':
-    'Kilowattstunden von {months} aus {meter}. Den Preis nennen die Nachweise nicht; geben Sie ihn ein.',
+  'kWh of {months} from {meter}, the price from {tariff}.': 'kWh von {months} aus {meter}, der Preis aus {tariff}.',
+  'kWh of {months} from {meter}. The price is not known; type it.':
+    'kWh von {months} aus {meter}. Der Preis ist nicht bekannt; geben Sie ihn ein.',
   'the newest month': 'der neueste Monat',
   'the newest three months': 'die neuesten drei Monate',
   'all months since the estimate': 'alle Monate seit der Kostenschätzung',
@@ -84,8 +83,8 @@ export const CHECK_SCREEN: Catalogue = {
   Ask: 'Fragen',
   Check: 'Prüfen',
   'Month by month since the estimate': 'Monat für Monat seit der Kostenschätzung',
-  'Units by month. The box is what 8 months in 10 should take in the weather that came; a diamond lies outside.':
-    'Kilowattstunden je Monat. Der Kasten ist, was 8 von 10 Monaten bei diesem Wetter brauchen; eine Raute liegt außerhalb.',
+  'kWh by month. The box is what 8 months in 10 should take in the weather that came; a diamond is outside it.':
+    'kWh je Monat. Der Kasten ist, was 8 von 10 Monaten bei diesem Wetter brauchen; eine Raute liegt außerhalb.',
   'The check is removed. The estimate and the bills stay.':
     'Die Prüfung ist entfernt. Kostenschätzung und Rechnungen bleiben.',
   'Saved checks': 'Gespeicherte Prüfungen',
@@ -109,8 +108,8 @@ export const CHECK_SCREEN: Catalogue = {
   'Brine out': 'Sole aus',
   'Flow rate of the brine': 'Volumenstrom der Sole',
   'Coldest brine of the season': 'Kälteste Sole der Heizzeit',
-  'Without it, the brine of today stands in.': 'Ohne sie gilt die Sole von heute.',
-  'Without it, {brine} stands in, worked out from the ground.': 'Ohne sie gilt {brine}, aus dem Erdreich errechnet.',
+  'Without it, today’s brine temperature is used.': 'Ohne sie gilt die Sole von heute.',
+  'Without it, {brine} is used, worked out from the ground.': 'Ohne sie gilt {brine}, aus dem Erdreich errechnet.',
   'To the house': 'Zum Haus',
   Flow: 'Vorlauf',
   Return: 'Rücklauf',

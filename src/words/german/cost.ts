@@ -135,7 +135,7 @@ export const COST: Catalogue = {
   'local time': 'Ortszeit',
   UTC: 'UTC',
   'winter time all year': 'das ganze Jahr Winterzeit',
-  'shape {shape}': 'Form {shape}',
+  'type {shape}': 'Typ {shape}',
   'in {unit}': 'in {unit}',
   'day first': 'Tag zuerst',
   'month first': 'Monat zuerst',

@@ -16,7 +16,7 @@ export const DESK: Catalogue = {
   '{fileName} is no file of prices and reference values.': '{fileName} ist keine Datei mit Preisen und Richtwerten.',
   '{fileName} is not signed by the makers of this program, or was changed since.':
     '{fileName} ist nicht vom Hersteller dieses Programms signiert oder wurde seither verändert.',
-  'Fetch the file again from where you have Plainwarmth from.':
+  'Get the file again from where you got Plainwarmth.':
     'Holen Sie die Datei noch einmal von dort, woher Sie Plainwarmth haben.',
   'This program cannot take the values of {fileName}: “{place}” is not in the form that it knows.':
     'Dieses Programm kann die Werte von {fileName} nicht übernehmen: „{place}“ hat nicht die Form, die es kennt.',
@@ -51,14 +51,14 @@ export const DESK: Catalogue = {
   'The size of the cylinder': 'Die Größe des Speichers',
   'The heat lost from the cylinder': 'Der Wärmeverlust des Speichers',
   'The source of the heat pump': 'Die Quelle der Wärmepumpe',
-  'The seasonal factor for heating the rooms': 'Die Arbeitszahl für die Räume',
-  'The seasonal factor for hot water': 'Die Arbeitszahl für Warmwasser',
+  'The seasonal factor for heating the rooms': 'Die JAZ für die Räume',
+  'The seasonal factor for hot water': 'Die JAZ für Warmwasser',
   'The flow temperature': 'Die Vorlauftemperatur',
   'The share of the backup heater': 'Der Anteil des Heizstabs',
-  'The units on the bill': 'Der Verbrauch auf der Rechnung',
+  'The kWh on the bill': 'Der Verbrauch auf der Rechnung',
   'The other electricity': 'Der andere Strom',
   'The unit price': 'Der Arbeitspreis',
-  'The whole': 'Das Ganze',
+  'The file': 'Die Datei',
   'The field {field}': 'Das Feld {field}',
   // What a field holds, and what it must
   missing: 'nicht angegeben',
@@ -100,7 +100,7 @@ export const DESK: Catalogue = {
     'Gehen Sie zurück zur Liste der Haushalte; vielleicht wurde inzwischen gelöscht.',
   'This bill check is not there any more.': 'Diese Rechnungsprüfung gibt es nicht mehr.',
   'Check the bill again.': 'Prüfen Sie die Rechnung noch einmal.',
-  'This file is no longer held; files wait here for two hours only.':
+  'This file is no longer here; files wait for two hours only.':
     'Diese Datei ist nicht mehr da; Dateien warten hier nur zwei Stunden.',
   'Choose the file again.': 'Wählen Sie die Datei noch einmal.',
   // Household files
@@ -111,9 +111,9 @@ export const DESK: Catalogue = {
   '{fileName} holds exactly the same as {earlier}, so it would count twice.':
     '{fileName} enthält genau dasselbe wie {earlier} und würde doppelt zählen.',
   'Take one of the two out of the household file.': 'Nehmen Sie eine der beiden aus der Haushaltsdatei.',
-  'The units bought from {from} to {to} are not given, and no readings of the heat pump cover all those days.':
+  'The kWh bought from {from} to {to} are not given, and no readings of the heat pump cover all those days.':
     'Der Verbrauch von {from} bis {to} ist nicht angegeben, und keine Messwerte der Wärmepumpe decken alle diese Tage.',
-  'Write the units of the bill, or name a file with the heat pump’s own readings for those days.':
+  'Write the kWh of the bill, or name a file with the heat pump’s own readings for those days.':
     'Tragen Sie den Verbrauch der Rechnung ein, oder nennen Sie eine Datei mit Messwerten der Wärmepumpe für diese Tage.',
   '{fileName} is not a text file, so it cannot be a household file.':
     '{fileName} ist keine Textdatei und kann darum keine Haushaltsdatei sein.',
@@ -162,8 +162,8 @@ export const DESK: Catalogue = {
   'column {column}': 'Spalte {column}',
   'Nothing in {fileName} could be read as readings, bills, weather or a tariff.':
     'Nichts in {fileName} ließ sich als Messwerte, Rechnungen, Wetter oder Tarif lesen.',
-  'Look in the preview at the columns, and name the shape, the unit or the columns there.':
-    'Sehen Sie in der Vorschau die Spalten an und wählen Sie dort Form, Einheit oder Spalten.',
+  'Look at the columns in the preview, and choose the type of file, the unit or the columns there.':
+    'Sehen Sie in der Vorschau die Spalten an und wählen Sie dort Art, Einheit oder Spalten.',
   // Documents and logos
   '{name}, letter of {date}': '{name}, Brief vom {date}',
   'No browser that can write a PDF was found on this computer.':
@@ -187,7 +187,7 @@ export const DESK: Catalogue = {
     'Starten Sie das neuere Plainwarmth. Die Datei wurde nicht angerührt.',
   'The same file has been imported again since, so that it would count twice.':
     'Dieselbe Datei wurde seither noch einmal importiert und würde doppelt zählen.',
-  'Take the newer import back first.': 'Nehmen Sie zuerst den neueren Import zurück.',
+  'Remove the newer import first.': 'Entfernen Sie zuerst den neueren Import.',
   '{fileName} was cut into days by the clock of {zone}; the home now goes by {zoneOfHome}.':
     'Die Tage von {fileName} sind nach der Uhr von {zone} geschnitten; das Haus geht jetzt nach {zoneOfHome}.',
   'Choose the file again, or set the clock of the home back in “Heat needed”.':
@@ -196,7 +196,7 @@ export const DESK: Catalogue = {
   'Look whether the folder exists, is yours to write to and has room left.':
     'Prüfen Sie, ob es den Ordner gibt, ob Sie darin schreiben dürfen und ob Platz frei ist.',
   'Plainwarmth itself failed: {detail}': 'Plainwarmth selbst ist gescheitert: {detail}',
-  'What was kept before is safe. Try again; if it fails again, report it with this sentence.':
+  'What was saved before is safe. Try again; if it fails again, report it with this sentence.':
     'Was vorher gespeichert war, ist sicher. Versuchen Sie es noch einmal; scheitert es wieder, melden Sie es mit diesem Satz.',
   '{name}, working of estimate {number}': '{name}, Berechnung zur Kostenschätzung {number}',
   '{name}, estimate {number}': '{name}, Kostenschätzung {number}',

@@ -13,13 +13,13 @@ export const EVIDENCE_SCREEN: Catalogue = {
   'belongs to the bill': 'gehört zur Rechnung',
   'begins the next bill': 'beginnt die nächste Rechnung',
   'What we took it for': 'Wofür wir es hielten',
-  'Shape of the file': 'Aufbau der Datei',
+  'Type of file': 'Art der Datei',
   'none fits': 'keiner passt',
   'Sheet of the workbook': 'Blatt der Arbeitsmappe',
   'It is': 'Es ist',
   'Measured for': 'Gemessen für',
   Unit: 'Einheit',
-  'A stamp names': 'Die Zeitangabe nennt',
+  'Times mean': 'Zeitangaben nennen',
   Clock: 'Uhr',
   'Dates are written': 'Schreibweise der Daten',
   'The last day on a bill': 'Der letzte Tag einer Rechnung',
@@ -50,8 +50,8 @@ export const EVIDENCE_SCREEN: Catalogue = {
   // The stage
   'One file at a time: {name} comes first.': 'Eine Datei nach der anderen: {name} kommt zuerst.',
   'Choose a file': 'Datei wählen',
-  'Drop a file on this line: meter readings, bills, deliveries, or weather. A photograph of a bill will do, dropped or pasted. You see what we understood before it is kept.':
-    'Ziehen Sie eine Datei hierher: Messwerte, Rechnungen, Lieferungen oder Wetter. Auch das Foto einer Rechnung genügt, hergezogen oder eingefügt. Sie sehen, was wir verstanden haben, bevor etwas gespeichert wird.',
+  'Drop a file here: meter readings, bills, deliveries or weather. A photo of a bill works too, dropped or pasted. You see what we understood before it is saved.':
+    'Ziehen Sie eine Datei hierher: Messwerte, Rechnungen, Lieferungen oder Wetter. Auch ein Foto einer Rechnung geht, gezogen oder eingefügt. Sie sehen, was wir verstanden haben, bevor etwas gespeichert wird.',
   '{count} pages of one bill, in this order.': '{count} Seiten einer Rechnung, in dieser Reihenfolge.',
   'Bills of other days or other suppliers come one at a time.':
     'Rechnungen anderer Tage oder anderer Versorger kommen einzeln.',
@@ -69,13 +69,13 @@ export const EVIDENCE_SCREEN: Catalogue = {
   '{months, plural, one {one month} other {{word} months}}':
     '{months, plural, one {einen Monat} other {{word} Monate}}',
   'Nothing is known yet of what this home uses.': 'Noch ist nicht bekannt, was dieses Haus verbraucht.',
-  'A year of bills is enough to begin. Without any, the sums rest on size and age, and the ranges are wide.':
-    'Für den Anfang genügen die Rechnungen eines Jahres. Ohne sie beruht die Rechnung auf Größe und Alter, und die Spannen sind weit.',
+  'A year of bills is enough to begin. Without any, we work from size and age, and the ranges are wide.':
+    'Für den Anfang genügen die Rechnungen eines Jahres. Ohne sie rechnen wir mit Größe und Alter, und die Spannen sind weit.',
   '{amount} of {what}': '{amount} {what}',
   'We know {list} in this home.': 'Wir kennen {list} aus diesem Haus.',
-  'The outdoor temperatures of the same days are its own.': 'Die Außentemperaturen derselben Tage sind seine eigenen.',
-  'The weather of those days is taken from the typical year of the region.':
-    'Das Wetter dieser Tage stammt aus dem üblichen Jahr der Region.',
+  'The outdoor temperatures are those of the same days.': 'Die Außentemperaturen stammen von denselben Tagen.',
+  'For the weather of those days we use a typical year in the region.':
+    'Als Wetter dieser Tage gilt ein normales Jahr der Region.',
   'Something is missing for its sums.': 'Zum Nachrechnen fehlt etwas.',
   '{count, plural, one {# bill} other {# bills}} with prices in it':
     '{count, plural, one {# Rechnung} other {# Rechnungen}} mit Preisen darin',
@@ -86,23 +86,22 @@ export const EVIDENCE_SCREEN: Catalogue = {
   'By local clock time.': 'Nach Ortszeit.',
   'By local clock time. Does the home wake when it should?': 'Nach Ortszeit. Wacht das Haus auf, wann es soll?',
   // What is kept
-  '{fileName} was taken back. It can be brought again below.':
-    '{fileName} wurde zurückgenommen. Unten lässt es sich wieder hereinholen.',
+  '{fileName} was removed. You can restore it below.': '{fileName} wurde entfernt. Unten lässt es sich zurückholen.',
   '{fileName} is back.': '{fileName} ist wieder da.',
-  'What is kept': 'Was gespeichert ist',
-  'Taken back': 'Zurückgenommen',
-  'A counter': 'Ein Zähler',
+  'Saved files': 'Gespeicherte Dateien',
+  Removed: 'Entfernt',
+  'A running meter': 'Ein fortlaufender Zähler',
   'Amounts used': 'Verbrauch',
-  'Bring it again': 'Wieder hereinholen',
-  '{fileName}, kept {date}': '{fileName}, gespeichert am {date}',
-  '{fileName}, sheet {sheet}, kept {date}': '{fileName}, Blatt {sheet}, gespeichert am {date}',
+  Restore: 'Zurückholen',
+  '{fileName}, saved {date}': '{fileName}, gespeichert am {date}',
+  '{fileName}, sheet {sheet}, saved {date}': '{fileName}, Blatt {sheet}, gespeichert am {date}',
   '{0} bills, typed': 'Rechnungen für {0}, eingegeben',
   '{0} meter readings, typed': 'Zählerstände für {0}, eingegeben',
   '{0} deliveries, typed': 'Lieferungen von {0}, eingegeben',
   '{count, plural, one {One thing was noted} other {# things were noted}}':
     '{count, plural, one {Eine Anmerkung} other {# Anmerkungen}}',
-  'Take back {fileName}': '{fileName} zurücknehmen',
-  'Take back': 'Zurücknehmen',
+  'Remove {fileName}': '{fileName} entfernen',
+  Remove: 'Entfernen',
   '{total} together': '{total} zusammen',
   '{count} filled by rule': '{count} nach Regel ergänzt',
   '{count} of {all} estimated': '{count} von {all} geschätzt',
@@ -121,26 +120,26 @@ export const EVIDENCE_SCREEN: Catalogue = {
   'nothing that we know': 'nichts, was wir kennen',
   'stamps name the {stamp, select, start {start} other {end}}':
     'Zeitangaben nennen {stamp, select, start {den Anfang} other {das Ende}}',
-  'Decide from this file anew': 'Neu aus dieser Datei entscheiden',
+  'Decide again from this file': 'Neu aus dieser Datei entscheiden',
   '{count, plural, one {One thing to know} other {# things to know}}':
     '{count, plural, one {Eine Anmerkung} other {# Anmerkungen}}',
   '{count} more': '{count} weitere',
   '{fileName} is here already. It counts once.': '{fileName} ist schon hier. Es zählt einmal.',
-  'To keep another of its sheets too, choose the file again, and then that sheet.':
-    'Für ein weiteres Blatt wählen Sie die Datei noch einmal und dann dieses Blatt.',
-  '{fileName} is kept.': '{fileName} ist gespeichert.',
-  'Keeping was stopped. Nothing is kept.': 'Das Speichern wurde angehalten. Nichts ist gespeichert.',
-  'Before anything is kept · {fileName}': 'Bevor etwas gespeichert wird · {fileName}',
+  'To save another of its sheets too, choose the file again, and then that sheet.':
+    'Um ein weiteres Blatt zu speichern, wählen Sie die Datei noch einmal und dann dieses Blatt.',
+  '{fileName} is saved.': '{fileName} ist gespeichert.',
+  'Saving was stopped. Nothing is saved.': 'Das Speichern wurde angehalten. Nichts ist gespeichert.',
+  'Before anything is saved · {fileName}': 'Bevor etwas gespeichert wird · {fileName}',
   'Reading {fileName} …': '{fileName} wird gelesen …',
   'Reading {fileName}': '{fileName} wird gelesen',
   'Stop reading': 'Lesen anhalten',
-  'Keeping {fileName}': '{fileName} wird gespeichert',
-  'Stop keeping': 'Speichern anhalten',
+  'Saving {fileName}': '{fileName} wird gespeichert',
+  'Stop saving': 'Speichern anhalten',
   'Read it again': 'Noch einmal lesen',
-  'Keep this evidence': 'Als Nachweis speichern',
-  'This is a tariff. Bring it in under Prices.': 'Das ist ein Tarif. Holen Sie ihn unter „Preise“ herein.',
-  'It cannot be kept while a refusal stands.': 'Solange etwas abgelehnt ist, lässt es sich nicht speichern.',
-  'Choose what the columns are, or leave it.': 'Wählen Sie, was die Spalten sind, oder lassen Sie es.',
+  Save: 'Speichern',
+  'This is a tariff. Open it under Prices.': 'Das ist ein Tarif. Öffnen Sie ihn unter „Preise“.',
+  'It cannot be saved until this is corrected.': 'Es lässt sich erst speichern, wenn das berichtigt ist.',
+  'Choose what the columns are, or cancel.': 'Wählen Sie, was die Spalten sind, oder brechen Sie ab.',
   'This is a tariff, “{name}”, and no record of use.': 'Das ist ein Tarif, „{name}“, und kein Verbrauch.',
   'We could not find readings or bills in this file.': 'In dieser Datei fanden wir weder Messwerte noch Rechnungen.',
   '{of, select, outdoor {outdoor} flow {flow} return {return} other {source}} {mean}':
@@ -182,11 +181,11 @@ export const EVIDENCE_SCREEN: Catalogue = {
   // Typed at the table
   'meter readings': 'Zählerstände',
   'Copy the {kind, select, bills {bills} readings {meter readings} other {deliveries}} row by row, the oldest first.':
-    'Tippen Sie die {kind, select, bills {Rechnungen} readings {Zählerstände} other {Lieferungen}} Zeile für Zeile ab, die ältesten zuerst.',
+    'Geben Sie die {kind, select, bills {Rechnungen} readings {Zählerstände} other {Lieferungen}} Zeile für Zeile ein, die ältesten zuerst.',
   'Type at least one bill.': 'Geben Sie mindestens eine Rechnung ein.',
   'Two rows are needed: what was used lies between two days.':
     'Zwei Zeilen sind nötig: Der Verbrauch liegt zwischen zwei Tagen.',
-  '{rows} kept, {total} together.': '{rows} gespeichert, zusammen {total}.',
+  '{rows} saved, {total} together.': '{rows} gespeichert, zusammen {total}.',
   'Typed at the table': 'Am Tisch eingegeben',
   'So far {total} of {carrier}.': 'Bisher {total} {carrier}.',
   What: 'Was',
@@ -228,7 +227,7 @@ export const EVIDENCE_SCREEN: Catalogue = {
     'Zeile {row}: Ihre Tage überschneiden sich mit Zeile {earlier}. Jeder Tag gehört nur zu einer Zeile.',
   '{correction} × {calorific} MJ per m³ ÷ 3.6': '{correction} × {calorific} MJ je m³ ÷ 3,6',
   'kWh = hundred ft³ × {value} × {rest}': 'kWh = hundert ft³ × {value} × {rest}',
-  'Reading was stopped. Nothing is kept.': 'Das Lesen wurde angehalten. Nichts ist gespeichert.',
+  'Reading was stopped. Nothing is saved.': 'Das Lesen wurde angehalten. Nichts ist gespeichert.',
   'kWh = {unit} × {value} ({source})': 'kWh = {unit} × {value} ({source})',
   'A delivery fills the tank or store again. It is what was burnt since the one before.':
     'Eine Lieferung füllt den Tank oder das Lager wieder auf. Sie ist, was seit der vorigen verbraucht wurde.',
@@ -239,7 +238,7 @@ export const EVIDENCE_SCREEN: Catalogue = {
   'volume of gas': 'Gasvolumen',
   'correction of the volume': 'Umrechnung des Volumens',
   'calorific value': 'Brennwert',
-  'charge for units': 'Arbeitspreis, Betrag',
+  'charge for energy': 'Betrag für Energie',
   'days of the standing charge': 'Tage des Grundpreises',
   'standing charge, its price': 'Grundpreis, sein Satz',
   levy: 'Umlage oder Steuer',
@@ -269,11 +268,11 @@ export const EVIDENCE_SCREEN: Catalogue = {
   'The prices hold VAT': 'Die Preise enthalten sie',
   'No VAT is in them': 'Sie ist nicht darin',
   'They are right': 'Sie stimmen',
-  'Keep it as printed': 'Wie gedruckt behalten',
-  'The tariff is kept. The bill does not say when the night rate holds; we took 00:00 to 07:00. Put it right under Prices.':
+  'Save it as printed': 'Wie gedruckt speichern',
+  'The tariff is saved. The bill does not say when the night rate applies, so we used 00:00 to 07:00. Correct it under Prices.':
     'Der Tarif ist gespeichert. Die Rechnung sagt nicht, wann der Nachttarif gilt; wir nahmen 00:00 bis 07:00. Berichtigen Sie es unter „Preise“.',
-  'The tariff is kept, and used under Prices.': 'Der Tarif ist gespeichert und gilt unter „Preise“.',
-  'Keep its tariff for {fuel} too': 'Auch den Tarif für {fuel} speichern',
+  'The tariff is saved, and used under Prices.': 'Der Tarif ist gespeichert und gilt unter „Preise“.',
+  'Save its tariff for {fuel} too': 'Auch den Tarif für {fuel} speichern',
   'Page {number}': 'Seite {number}',
   'A value shows its place; a click on the page corrects it.':
     'Ein Wert zeigt seine Stelle; ein Klick auf die Seite berichtigt ihn.',
@@ -281,23 +280,23 @@ export const EVIDENCE_SCREEN: Catalogue = {
   'On the page': 'Auf der Seite',
   'First day of the bill': 'Erster Tag der Rechnung',
   'First day after it': 'Erster Tag danach',
-  'Keep the paper itself too, with the names and numbers on it':
+  'Save the paper itself too, with the names and numbers on it':
     'Auch das Papier selbst speichern, mit den Namen und Nummern darauf',
   'On the paper it says': 'Auf dem Papier steht',
-  'Put it right': 'Berichtigen',
+  Correct: 'Berichtigen',
   '{proved, plural, one {# value proved} other {# values proved}}, {read} read, {against} contradicted, {typed} typed by you':
     '{proved, plural, one {# Wert bewiesen} other {# Werte bewiesen}}, {read} gelesen, {against} widersprochen, {typed} von Ihnen eingegeben',
   'The words of the page': 'Die Wörter der Seite',
   'Correct {text}': '{text} berichtigen',
-  'It can be kept when the questions above are answered.':
-    'Sie kann gespeichert werden, wenn die Fragen oben beantwortet sind.',
+  'It can be saved when the questions above are answered.':
+    'Sie lässt sich speichern, wenn die Fragen oben beantwortet sind.',
   'A household file answers it with {keys}.': 'Eine Haushaltsdatei beantwortet das mit {keys}.',
   '{fileName}: a bill on paper, {proved} values proved, {read} read, {against} contradicted':
     '{fileName}: eine Rechnung auf Papier, {proved} Werte bewiesen, {read} gelesen, {against} widersprochen',
-  'Reading {fileName} took far longer than a bill does, so it was given up. Nothing is kept.':
-    'Das Lesen von {fileName} dauerte viel länger als bei einer Rechnung und wurde aufgegeben. Nichts ist gespeichert.',
-  'Ask the supplier for the bill anew, or type the figures in.':
-    'Bitten Sie den Versorger noch einmal um die Rechnung oder tippen Sie die Zahlen ein.',
+  'Reading {fileName} took far longer than a bill does, so it was stopped. Nothing is saved.':
+    'Das Lesen von {fileName} dauerte viel länger als bei einer Rechnung und wurde abgebrochen. Nichts ist gespeichert.',
+  'Ask the supplier for the bill again, or type the figures.':
+    'Bitten Sie den Versorger noch einmal um die Rechnung oder geben Sie die Zahlen ein.',
   'paper bill': 'Rechnung auf Papier',
   'words of a bill with their places': 'Wörter einer Rechnung mit ihren Stellen',
   '{carrier} made at the home': '{carrier} aus eigener Erzeugung',
@@ -334,8 +333,8 @@ export const EVIDENCE_SCREEN: Catalogue = {
   'left out: another column was used for the amount': 'weggelassen: für die Menge wurde eine andere Spalte genommen',
   'left out: we do not know what it means': 'weggelassen: wir wissen nicht, was sie bedeutet',
   'Add it, a further meter': 'Dazuzählen, ein weiterer Zähler',
-  'Keep it aside': 'Beiseite lassen',
-  '{name}: used for the heat needed, {days} days of it.': '{name}: für den Wärmebedarf genommen, {days} Tage davon.',
+  'Do not use it': 'Nicht verwenden',
+  '{name}: used for the heat needed, {days} days of it.': '{name}: für den Wärmebedarf verwendet, {days} Tage davon.',
   '{name}: used for the heat needed, added to the other registers of its meter.':
     '{name}: für den Wärmebedarf genommen, zu den anderen Zählwerken dieses Zählers gezählt.',
   '{name}: used for what the home uses beside heating.':
@@ -346,7 +345,7 @@ export const EVIDENCE_SCREEN: Catalogue = {
   '{name}: joined with a later file of the same register.':
     '{name}: mit einer späteren Datei desselben Zählwerks verbunden.',
   '{name}: added as a further meter of its kind.': '{name}: als weiterer Zähler seiner Art dazugezählt.',
-  '{name}: not used, since it is kept aside.': '{name}: nicht genommen, denn sie bleibt beiseite.',
+  '{name}: not used, since it is set aside.': '{name}: nicht verwendet, denn sie ist beiseitegelegt.',
   '{name}: not used, since another record tells of the same days.':
     '{name}: nicht genommen, denn eine andere Messreihe berichtet von denselben Tagen.',
   '{name}: not used for the heat needed, since another meter shows what heats this home.':

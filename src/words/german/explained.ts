@@ -3,41 +3,40 @@ import type { Catalogue } from '../say.ts';
 /** Sums that words put together of results: prices, months, ranges, records. */
 export const EXPLAINED: Catalogue = {
   'If it works as designed': 'Wenn sie wie geplant arbeitet',
-  'the same sum with the factors as the design gives them': 'dieselbe Berechnung mit den Arbeitszahlen der Auslegung',
+  'the same sum with the factors as the design gives them':
+    'dieselbe Berechnung mit den Jahresarbeitszahlen der Auslegung',
   'Homes that get there': 'Häuser, die das erreichen',
   'the possible factors of a home like this one, drawn from the spread of metered homes':
-    'die möglichen Arbeitszahlen eines Hauses wie diesem, nach der Streuung gemessener Häuser',
+    'die möglichen Jahresarbeitszahlen eines Hauses wie diesem, nach der Streuung gemessener Häuser',
   // Where the balance tips
-  'A unit of heat, heat pump': 'Eine Kilowattstunde Wärme, Wärmepumpe',
-  'A unit of heat, the other': 'Eine Kilowattstunde Wärme, die andere',
-  'cost of the units / heat': 'Kosten der Kilowattstunden / Wärme',
-  'Factor at which a unit of heat costs the same': 'Arbeitszahl, bei der eine Kilowattstunde Wärme gleich viel kostet',
-  'Factor at which the whole year costs the same': 'Arbeitszahl, bei der das ganze Jahr gleich viel kostet',
+  'A kWh of heat, heat pump': 'Eine kWh Wärme, Wärmepumpe',
+  'A kWh of heat, the other': 'Eine kWh Wärme, die andere',
+  'cost of the energy / heat': 'Kosten der Energie / Wärme',
+  'Factor at which a kWh of heat costs the same': 'JAZ, bei der eine kWh Wärme gleich viel kostet',
+  'Factor at which the whole year costs the same': 'JAZ, bei der das ganze Jahr gleich viel kostet',
   'electricity price / other price × other efficiency': 'Strompreis / anderer Preis × anderer Nutzungsgrad',
-  'factor × cost of the heat pump’s units / (cost of the other − standing charge and service of the heat pump)':
-    'Arbeitszahl × Kosten der Kilowattstunden der Wärmepumpe / (Kosten der anderen − Grundpreis und Wartung der Wärmepumpe)',
+  'factor × cost of the heat pump’s energy / (cost of the other − standing charge and service of the heat pump)':
+    'JAZ × Energiekosten der Wärmepumpe / (Kosten der anderen − Grundpreis und Wartung der Wärmepumpe)',
   'Electricity price over the other price': 'Strompreis im Verhältnis zum anderen Preis',
-  'price of a unit / price of a unit': 'Arbeitspreis / Arbeitspreis',
-  'Price ratio at which a unit of heat costs the same':
-    'Preisverhältnis, bei dem eine Kilowattstunde Wärme gleich viel kostet',
-  'factor as the meter sees it / efficiency of the other':
-    'Arbeitszahl, wie der Zähler sie sieht / Nutzungsgrad der anderen',
+  'price per kWh / price per kWh': 'Preis je kWh / Preis je kWh',
+  'Price ratio at which a kWh of heat costs the same': 'Preisverhältnis, bei dem eine kWh Wärme gleich viel kostet',
+  'factor as the meter sees it / efficiency of the other': 'JAZ, wie der Zähler sie sieht / Nutzungsgrad der anderen',
   'Efficiency of the other': 'Nutzungsgrad der anderen',
   'Cost of the other': 'Kosten der anderen',
   'as in its own sum': 'wie in der eigenen Summe',
   'unit price / factor or efficiency for the rooms, pumps left out':
-    'Arbeitspreis / Arbeitszahl oder Nutzungsgrad für die Räume, ohne Pumpen',
-  'Factor or efficiency for the rooms': 'Arbeitszahl oder Nutzungsgrad für die Räume',
+    'Preis je kWh / JAZ oder Nutzungsgrad für die Räume, ohne Pumpen',
+  'Factor or efficiency for the rooms': 'JAZ oder Nutzungsgrad für die Räume',
   'A cold winter, 1 in 10': 'Ein kalter Winter, 1 von 10',
   'A mild winter, 1 in 10': 'Ein milder Winter, 1 von 10',
-  'cost of a typical year + 1.2816 × spread of winters × units for the rooms':
-    'Kosten eines üblichen Jahres + 1,2816 × Streuung der Winter × Kilowattstunden für die Räume',
-  'cost of a typical year − 1.2816 × spread of winters × units for the rooms':
-    'Kosten eines üblichen Jahres − 1,2816 × Streuung der Winter × Kilowattstunden für die Räume',
+  'cost of a typical year + 1.2816 × spread of winters × kWh for the rooms':
+    'Kosten eines normalen Jahres + 1,2816 × Streuung der Winter × kWh für die Räume',
+  'cost of a typical year − 1.2816 × spread of winters × kWh for the rooms':
+    'Kosten eines normalen Jahres − 1,2816 × Streuung der Winter × kWh für die Räume',
   'The heat pump without gas in the house': 'Die Wärmepumpe ohne Gas im Haus',
   'cost of a year − standing charge of gas': 'Kosten eines Jahres − Grundpreis für Gas',
   'Standing charge of gas': 'Grundpreis für Gas',
-  'Cost of a typical year': 'Kosten eines üblichen Jahres',
+  'Cost of a typical year': 'Kosten eines normalen Jahres',
   'The winter’s part': 'Anteil des Winters',
   'degree days of 1 winter in 10': 'Gradtage eines Winters von 10',
   // The machine
@@ -47,22 +46,22 @@ export const EXPLAINED: Catalogue = {
   'Low, 1 in 10 homes below': 'Niedrig, 1 von 10 Häusern darunter',
   'High, 1 in 10 homes above': 'Hoch, 1 von 10 Häusern darüber',
   Homes: 'Häuser',
-  'Reached the factor of their design': 'Erreichten die Arbeitszahl ihrer Auslegung',
-  'Pumps, standby and the like': 'Pumpen, Bereitschaft und Ähnliches',
+  'Reached the factor of their design': 'Erreichten die JAZ ihrer Auslegung',
+  'Pumps, standby and the like': 'Pumpen, Stand-by und Ähnliches',
   'the lines of electricity that are neither rooms nor hot water': 'der Strom, der weder für Räume noch Warmwasser ist',
   'heat for rooms and taps − electricity bought, pumps and standby counted in it':
-    'Wärme für Räume und Warmwasser − gekaufter Strom samt Pumpen und Bereitschaft',
+    'Wärme für Räume und Warmwasser − gekaufter Strom samt Pumpen und Stand-by',
   'Heat for rooms and taps': 'Wärme für Räume und Warmwasser',
   'Of it for rooms': 'Davon für Räume',
   'Of it for taps': 'Davon für Warmwasser',
   'Electricity bought': 'Gekaufter Strom',
   'energy bought in a year, below': 'gekaufte Energie in einem Jahr, unten',
-  'What the units cost': 'Kosten der Kilowattstunden',
+  'What the energy costs': 'Kosten der Energie',
   // Months
   'a month: its heat / factor or efficiency × unit price + standing charge and service of the month':
-    'ein Monat: seine Wärme / Arbeitszahl oder Nutzungsgrad × Arbeitspreis + Grundpreis und Wartung des Monats',
+    'ein Monat: seine Wärme / JAZ oder Nutzungsgrad × Arbeitspreis + Grundpreis und Wartung des Monats',
   'degree days of the month in the typical year, at the prices below':
-    'Gradtage des Monats im üblichen Jahr, zu den Preisen unten',
+    'Gradtage des Monats im normalen Jahr, zu den Preisen unten',
   'A month on average': 'Ein Monat im Mittel',
   'A month of the first year, enough for 9 in 10 homes': 'Ein Monat des ersten Jahres, genug für 9 von 10 Häusern',
   'high end of the cost of the year / 12': 'oberes Ende der Jahreskosten / 12',
@@ -78,15 +77,15 @@ export const EXPLAINED: Catalogue = {
   'cost of the first year / 12': 'Kosten des ersten Jahres / 12',
   'the sum above': 'die Summe oben',
   'cost of the year / 12': 'Kosten des Jahres / 12',
-  'Units of each month: {title}': 'Kilowattstunden jedes Monats: {title}',
-  'units × unit price': 'Kilowattstunden × Arbeitspreis',
-  'units of the month at the prices below': 'Kilowattstunden des Monats zu den Preisen unten',
-  'Units of each month': 'Kilowattstunden jedes Monats',
+  'kWh of each month: {title}': 'kWh jedes Monats: {title}',
+  'kWh × unit price': 'kWh × Preis je kWh',
+  'kWh of the month at the prices below': 'kWh des Monats zu den Preisen unten',
+  'kWh of each month': 'kWh jedes Monats',
   'heat of the month / factor or efficiency + pumps and other lines':
-    'Wärme des Monats / Arbeitszahl oder Nutzungsgrad + Pumpen und anderes',
-  'degree days of the month in the typical year': 'Gradtage des Monats im üblichen Jahr',
-  'units of the month × (1 + how far a month may stray upwards): 1 usual month in {months} and 1 year in {years} lie above with nothing wrong':
-    'Kilowattstunden des Monats × (1 + wie weit ein Monat nach oben abweichen kann): 1 üblicher Monat von {months} und 1 Jahr von {years} liegen darüber, ohne dass etwas nicht stimmt',
+    'Wärme des Monats / JAZ oder Nutzungsgrad + Pumpen und anderes',
+  'degree days of the month in the typical year': 'Gradtage des Monats im normalen Jahr',
+  'kWh of the month × (1 + how far a month may stray upwards): 1 usual month in {months} and 1 year in {years} lie above with nothing wrong':
+    'kWh des Monats × (1 + wie weit ein Monat nach oben abweichen kann): 1 üblicher Monat von {months} und 1 Jahr von {years} liegen darüber, ohne dass etwas nicht stimmt',
   'the range of the year, and how habits and weather differ from month to month':
     'die Spanne des Jahres, und wie Gewohnheiten und Wetter von Monat zu Monat abweichen',
   'October to March together': 'Oktober bis März zusammen',
@@ -95,18 +94,18 @@ export const EXPLAINED: Catalogue = {
   'Heat of each month': 'Wärme jedes Monats',
   'rooms by the degree days of the month, hot water by its days and how cold the mains is':
     'Räume nach den Gradtagen des Monats, Warmwasser nach seinen Tagen und der Kälte des Leitungswassers',
-  'typical year of the region': 'übliches Jahr der Region',
+  'typical year of the region': 'normales Jahr der Region',
   'Hot water of each month': 'Warmwasser jedes Monats',
   'litres × rise in temperature, and what the cylinder loses': 'Liter × Erwärmung, und was der Speicher verliert',
   'hot water of the year': 'Warmwasser des Jahres',
   // Prices
-  'Price of a unit of electricity': 'Preis einer Kilowattstunde Strom',
-  'units × price, band by band, over the heat pump’s own hours / all units':
-    'Kilowattstunden × Preis, je Preisstufe, über die Stunden der Wärmepumpe / alle Kilowattstunden',
-  'Units, {name}': 'Kilowattstunden, {name}',
+  'Price per kWh of electricity': 'Preis einer kWh Strom',
+  'kWh × price, band by band, over the heat pump’s own hours / all kWh':
+    'kWh × Preis, je Preisstufe, über die Stunden der Wärmepumpe / alle kWh',
+  'kWh, {name}': 'kWh, {name}',
   'Price, {name}': 'Preis, {name}',
   'energy bought, by the clock': 'gekaufte Energie, nach der Uhr',
-  'Price of a unit of {fuel}': 'Preis einer Kilowattstunde, {fuel}',
+  'Price per kWh of {fuel}': 'Preis einer kWh, {fuel}',
   'as the tariff has it, VAT included': 'wie im Tarif, mit Mehrwertsteuer',
   'price of a {unit} / kWh in a {unit}': 'Preis je {unit} / kWh je {unit}',
   '{name}, first {kWh, number} kWh': '{name}, erste {kWh, number} kWh',
@@ -176,17 +175,17 @@ export const EXPLAINED: Catalogue = {
   'the home alone': 'das Haus allein',
   middle: 'Mitte',
   perhaps: 'vielleicht',
-  reckoned: 'errechnet',
+  'worked out': 'errechnet',
   share: 'Anteil',
   'share, high': 'Anteil, hoch',
   'share, low': 'Anteil, niedrig',
-  'factor for rooms': 'Arbeitszahl für Räume',
-  'factor for hot water': 'Arbeitszahl für Warmwasser',
+  'factor for rooms': 'JAZ für Räume',
+  'factor for hot water': 'JAZ für Warmwasser',
   'how sure': 'wie sicher',
   'heat loss coefficient per m²': 'Wärmeverlust je Grad und m²',
   'with the heating': 'mit der Heizung',
   // Records
-  '{file}, kept {date}': '{file}, aufgenommen {date}',
+  '{file}, saved {date}': '{file}, gespeichert {date}',
   '{file}, row {row}': '{file}, Zeile {row}',
   'mean of all days that are there': 'Mittel aller vorhandenen Tage',
   'all readings of the record together': 'alle Messwerte zusammen',
@@ -219,14 +218,14 @@ export const EXPLAINED: Catalogue = {
   '{count, number} days from {from} to {to}': '{count, number} Tage von {from} bis {to}',
   '{count, number} months from {from} to {to}': '{count, number} Monate von {from} bis {to}',
   '{count, number} bills from {from} to {to}': '{count, number} Rechnungen von {from} bis {to}',
-  'What the meter should show in a typical year': 'Was der Zähler in einem üblichen Jahr zeigen sollte',
+  'What the meter should show in a typical year': 'Was der Zähler in einem normalen Jahr zeigen sollte',
   'base × days + slope × degree days of the year; the range is that of a single year':
     'Grundverbrauch × Tage + Steigung × Gradtage des Jahres; die Spanne ist die eines einzelnen Jahres',
   'mild year': 'mildes Jahr',
   'mild year, low': 'mildes Jahr, niedrig',
   'mild year, high': 'mildes Jahr, hoch',
-  'typical year, low': 'übliches Jahr, niedrig',
-  'typical year, high': 'übliches Jahr, hoch',
+  'typical year, low': 'normales Jahr, niedrig',
+  'typical year, high': 'normales Jahr, hoch',
   'cold year': 'kaltes Jahr',
   'cold year, low': 'kaltes Jahr, niedrig',
   'cold year, high': 'kaltes Jahr, hoch',
@@ -242,9 +241,9 @@ export const EXPLAINED: Catalogue = {
   // Steps and years
   Then: 'Damals',
   Now: 'Jetzt',
-  'the whole year reckoned anew, all else as it is': 'das ganze Jahr neu gerechnet, alles andere wie jetzt',
-  'cost of a year at each step, the year reckoned anew':
-    'Kosten eines Jahres bei jedem Schritt, das Jahr neu gerechnet',
+  'the full year worked out again, all else as it is': 'das ganze Jahr neu berechnet, alles andere wie jetzt',
+  'cost of a year at each step, worked out again each time':
+    'Kosten eines Jahres bei jedem Schritt, jeweils neu berechnet',
   'as it is shown': 'wie gezeigt',
   'Water at its hottest': 'Wasser, wenn es am heißesten ist',
   'usual for it; common practice, no source': 'dafür üblich; gängige Praxis, ohne Quelle',

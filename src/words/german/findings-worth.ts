@@ -10,7 +10,7 @@ export const FINDINGS_WORTH: Catalogue = {
     'Heizstäbe mit {machine} kW sind am eigenen Zähler des Geräts zu sehen, solche mit {house} kW am Zähler des Hauses. Kleinere laufen mit Leistungen, die auch das Gerät hat, und werden darum nicht genannt. Von 100 Heizstäben wurden aus halben Stunden mindestens {found} gefunden, aus Stunden {hourly}, am Hauszähler allein {houseOnly}.',
   'These readings cannot rule out: {causes}.': 'Diese Messwerte schließen nicht aus: {causes}.',
   'Use at dear hours cannot be judged: under “{first}” a unit’s price hangs on the amount too.':
-    'Verbrauch zu teuren Stunden lässt sich nicht beurteilen: Im Tarif „{first}“ hängt der Preis einer Kilowattstunde auch von der Menge ab.',
+    'Verbrauch zu teuren Stunden lässt sich nicht beurteilen: Im Tarif „{first}“ hängt der Preis einer kWh auch von der Menge ab.',
   'Only “{first}” was looked through. There is {others} beside it, and nobody says whether the same units count in both.':
-    'Nur „{first}“ wurde durchgesehen. Daneben gibt es {others}, und niemand sagt, ob beide dieselben Kilowattstunden zählen.',
+    'Nur „{first}“ wurde durchgesehen. Daneben gibt es {others}, und niemand sagt, ob beide dieselben kWh zählen.',
 };

@@ -94,8 +94,8 @@ export const GUIDED_SEARCH: Catalogue = {
     'Lesen Sie am Wärmemengenzähler oder am Display erzeugte Wärme und Strom ab und teilen Sie das eine durch das andere.',
   'On our next visit we read how much heat the machine has made.':
     'Beim nächsten Besuch lesen wir ab, wie viel Wärme das Gerät erzeugt hat.',
-  'The factor is about as estimated': 'Die Arbeitszahl ist etwa wie geschätzt',
-  'The factor is not as estimated': 'Die Arbeitszahl ist anders als geschätzt',
+  'The factor is about as estimated': 'Die JAZ ist etwa wie geschätzt',
+  'The factor is not as estimated': 'Die JAZ ist anders als geschätzt',
   'Nothing shows the heat': 'Die Wärme wird nirgends gezeigt',
   'Look at brine in and out, filters, flow and pressures, without opening the cooling circuit.':
     'Prüfen Sie Sole ein und aus, Filter, Durchfluss und Drücke, ohne den Kältekreis zu öffnen.',

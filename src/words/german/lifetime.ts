@@ -9,8 +9,8 @@ export const LIFETIME: Catalogue = {
     'In {years, plural, one {einem Jahr} other {# Jahren}} würden beide im Betrieb etwa gleich viel kosten.',
   'Over {years, plural, one {one year} other {# years}} the heat pump might cost about {amount} {way, select, less {less} other {more}} to run.':
     'In {years, plural, one {einem Jahr} other {# Jahren}} könnte die Wärmepumpe im Betrieb etwa {amount} {way, select, less {weniger} other {mehr}} kosten.',
-  'Over {years, plural, one {one year} other {# years}} both would cost about the same, the price of putting them in counted.':
-    'In {years, plural, one {einem Jahr} other {# Jahren}} würden beide etwa gleich viel kosten, den Einbau mitgezählt.',
+  'Over {years, plural, one {one year} other {# years}} both would cost about the same, installation included.':
+    'In {years, plural, one {einem Jahr} other {# Jahren}} würden beide etwa gleich viel kosten, mit Einbau.',
   'Over {years, plural, one {one year} other {# years}} the heat pump might cost about {amount} more in all.':
     'In {years, plural, one {einem Jahr} other {# Jahren}} könnte die Wärmepumpe insgesamt etwa {amount} mehr kosten.',
   'At first the heat pump costs less. Over {years, plural, one {one year} other {# years}} it might cost about {amount} more in all.':
@@ -19,16 +19,16 @@ export const LIFETIME: Catalogue = {
     'In {years, plural, one {einem Jahr} other {# Jahren}} könnte die Wärmepumpe insgesamt etwa {amount} weniger kosten, vom ersten Tag an.',
   'Over {years, plural, one {one year} other {# years}} the heat pump might cost about {amount} less in all.':
     'In {years, plural, one {einem Jahr} other {# Jahren}} könnte die Wärmepumpe insgesamt etwa {amount} weniger kosten.',
-  'The heat pump costs more to put in. After about {paid, plural, one {one year} other {# years}} it might have paid that back.':
-    'Der Einbau der Wärmepumpe kostet mehr. Nach etwa {paid, plural, one {einem Jahr} other {# Jahren}} könnte das wieder hereingeholt sein.',
+  'The heat pump costs more to install. It might pay that back after about {paid, plural, one {one year} other {# years}}.':
+    'Der Einbau der Wärmepumpe kostet mehr. Nach etwa {paid, plural, one {einem Jahr} other {# Jahren}} könnte sich das ausgeglichen haben.',
   'We are not sure: {range} for 8 in 10 homes like yours.':
     'Sicher ist das nicht: {range} bei 8 von 10 Häusern wie Ihrem.',
-  'Against {other} it comes out about the same {kind, select, whole {in all} other {to run}}.':
-    'Gegen {other} ist es {kind, select, whole {insgesamt} other {im Betrieb}} etwa gleich viel.',
-  'Against {other} it comes out about {amount} {way, select, less {less} other {more}} {kind, select, whole {in all} other {to run}}.':
-    'Gegen {other} sind es {kind, select, whole {insgesamt} other {im Betrieb}} etwa {amount} {way, select, less {weniger} other {mehr}}.',
-  'We are not sure: against {other} it is {range} for 8 in 10 homes like yours.':
-    'Sicher ist das nicht: Gegen {other} sind es bei 8 von 10 Häusern wie Ihrem {range}.',
+  'Compared with {other}, it comes out about the same {kind, select, whole {in total} other {to run}}.':
+    'Vergleich mit {other}: {kind, select, whole {insgesamt} other {im Betrieb}} etwa gleich viel.',
+  'Compared with {other}, it comes out about {amount} {way, select, less {less} other {more}} {kind, select, whole {in total} other {to run}}.':
+    'Vergleich mit {other}: {kind, select, whole {insgesamt} other {im Betrieb}} etwa {amount} {way, select, less {weniger} other {mehr}}.',
+  'We are not sure: compared with {other} it is {range} for 8 in 10 homes like yours.':
+    'Sicher ist das nicht. Vergleich mit {other}: bei 8 von 10 Häusern wie Ihrem {range}.',
   '{range} less': '{range} weniger',
   '{range} more': '{range} mehr',
   '{more} more to {less} less': '{more} mehr bis {less} weniger',
@@ -38,32 +38,33 @@ export const LIFETIME: Catalogue = {
     'Nach {years, plural, one {einem Jahr} other {# Jahren}} hat sie in kaum einem möglichen Verlauf {kind, select, whole {insgesamt} other {im Betrieb}} weniger gekostet.',
   'After {years, plural, one {one year} other {# years}} it has cost less {kind, select, whole {in all} other {to run}} in {less, plural, one {# future} other {# futures}} out of {all}, and more in {more}.':
     'Nach {years, plural, one {einem Jahr} other {# Jahren}} hat sie in {less, plural, other {#}} von {all} möglichen Verläufen {kind, select, whole {insgesamt} other {im Betrieb}} weniger gekostet, in {more} mehr.',
-  'It costs less to put in, but after about {years, plural, one {one year} other {# years}} it has cost more in all.':
+  'It costs less to install, but after about {years, plural, one {one year} other {# years}} it has cost more in total.':
     'Der Einbau kostet weniger, aber nach etwa {years, plural, one {einem Jahr} other {# Jahren}} hat sie insgesamt mehr gekostet.',
-  'The heat pump costs no more to put in, so nothing has to be paid back.':
-    'Der Einbau der Wärmepumpe kostet nicht mehr, also ist nichts hereinzuholen.',
-  'The price of putting it in is not paid back within {years, plural, one {one year} other {# years}}.':
-    'Der Preis des Einbaus kommt in {years, plural, one {einem Jahr} other {# Jahren}} nicht wieder herein.',
-  'The price of putting it in might be paid back after about {years, plural, one {one year} other {# years}}.':
-    'Der Preis des Einbaus könnte nach etwa {years, plural, one {einem Jahr} other {# Jahren}} wieder herein sein.',
+  'The heat pump costs no more to install, so nothing has to be paid back.':
+    'Der Einbau der Wärmepumpe kostet nicht mehr, also muss sich nichts ausgleichen.',
+  'The installation price is not paid back within {years, plural, one {one year} other {# years}}.':
+    'Der Einbaupreis gleicht sich in {years, plural, one {einem Jahr} other {# Jahren}} nicht aus.',
+  'The installation price might be paid back after about {years, plural, one {one year} other {# years}}.':
+    'Der Einbaupreis könnte sich nach etwa {years, plural, one {einem Jahr} other {# Jahren}} ausgeglichen haben.',
   'Hardly any of the futures we tried changes that.':
     'Kaum einer der Verläufe, die wir durchgerechnet haben, ändert das.',
   'It could be {from}, or not within {years, plural, one {one year} other {# years}} at all.':
     'Es kann {from} dauern, oder in {years, plural, one {einem Jahr} other {# Jahren}} gar nicht gelingen.',
   'It could be {from} or as many as {to}.': 'Es kann {from} dauern oder auch {to}.',
   'Money later is worth less than money now, here by {rate} a year.':
-    'Späteres Geld ist weniger wert als heutiges, hier um {rate} im Jahr.',
-  'Seen so, both come out about the same.': 'So gesehen kommen beide etwa gleich heraus.',
+    'Geld später ist weniger wert als Geld heute, hier um {rate} im Jahr.',
+  'Counted that way, both come out about the same.': 'So gerechnet liegen beide etwa gleich.',
   'For 8 in 10 homes like yours it costs {range}.': 'Bei 8 von 10 Häusern wie Ihrem kostet sie {range}.',
-  'Seen so, the heat pump is about {amount} {side, select, ahead {ahead} other {behind}}.':
-    'So gesehen liegt die Wärmepumpe etwa {amount} {side, select, ahead {vorn} other {zurück}}.',
-  'So a price that is paid back can still be a loss.': 'Ein Preis kann also hereinkommen und doch ein Verlust sein.',
+  'Counted that way, the heat pump is about {amount} {side, select, ahead {ahead} other {behind}}.':
+    'So gerechnet liegt die Wärmepumpe etwa {amount} {side, select, ahead {vorn} other {zurück}}.',
+  'So a price that is paid back can still be a loss.':
+    'Ein Preis, der sich ausgleicht, kann also trotzdem ein Verlust sein.',
   'Spread evenly, all that is paid, less what is left of its worth at the end, is about {amount} a year with the heat pump. With {other} it is about {otherAmount}.':
     'Gleichmäßig verteilt zahlt man mit der Wärmepumpe alles in allem, den Restwert am Ende abgezogen, etwa {amount} im Jahr. Zum Vergleich, {other}: etwa {otherAmount}.',
   'In instalments over {years, plural, one {one year} other {# years}}, {interest, select, none {without interest} other {at {rate} interest}}, it is {instalment} a month; with running it {together}, against {amount} for {other}.':
     'In Raten über {years, plural, one {ein Jahr} other {# Jahre}}, {interest, select, none {ohne Zins} other {zu {rate} Zins}}, sind es {instalment} im Monat; mit dem Betrieb {together}, gegen {amount} ({other}).',
-  'Until its price and the grant are typed, this is a working and not a page.':
-    'Bis ihr Preis und der Zuschuss eingetippt sind, ist das eine Berechnung und keine Seite.',
+  'Until price and grant are typed, this is not shown to the customer.':
+    'Bis Preis und Förderung eingegeben sind, wird das dem Kunden nicht gezeigt.',
   'We let the price of electricity go its own way: in the middle it {way, select, level {keeps pace with other prices} up {rises {rate} a year against other prices} other {falls {rate} a year against other prices}}.':
     'Den Strompreis lassen wir seinen eigenen Weg gehen: Im Mittel {way, select, level {hält er mit anderen Preisen Schritt} up {steigt er um {rate} im Jahr gegenüber anderen Preisen} other {fällt er um {rate} im Jahr gegenüber anderen Preisen}}.',
   'In the middle, fuel and electricity keep pace with other prices.':
@@ -74,13 +75,14 @@ export const LIFETIME: Catalogue = {
     'Der andere Brennstoff {way, select, level {hält mit anderen Preisen Schritt} up {steigt um {rate} im Jahr gegenüber anderen Preisen} other {fällt um {rate} im Jahr gegenüber anderen Preisen}}.',
   'This is a picture of what may come, not advice.': 'Das ist ein Bild von dem, was kommen kann, und kein Rat.',
   'Nobody knows the prices of the years to come.': 'Niemand kennt die Preise der kommenden Jahre.',
-  'All sums are in the money of today.': 'Alle Beträge sind in heutigem Geld.',
-  'What it costs to put in is not counted, as no price was given.':
+  'All amounts are in today’s money.': 'Alle Beträge sind in heutigem Geld.',
+  'The installation price is not counted, as none was given.':
     'Der Einbau ist nicht gezählt, weil kein Preis angegeben ist.',
-  'No grant is counted.': 'Ein Zuschuss ist nicht gezählt.',
+  'No grant is counted.': 'Eine Förderung ist nicht gezählt.',
   'Nothing is counted for a new boiler or heater later, as no price was given.':
     'Für eine spätere neue Heizung ist nichts gezählt, weil kein Preis angegeben ist.',
-  'What you have now is taken to be due for replacing today.': 'Die jetzige Heizung gilt als heute zu ersetzen.',
+  'We assume that what you have now would be replaced today.':
+    'Wir nehmen an, dass die jetzige Heizung heute ersetzt würde.',
   'At the end of its life the heat pump is bought again at its full price.':
     'Am Ende ihrer Lebensdauer wird die Wärmepumpe zum vollen Preis neu gekauft.',
 };

@@ -26,7 +26,7 @@ export const PRICES_SCREEN: Catalogue = {
     'Mit „{name}“ spart Warmwasser aus den günstigen Stunden rund {amount}. Der Speicher muss einen Tag reichen.',
   'On “{name}”, hot water made in the cheap hours costs about {amount} more.':
     'Mit „{name}“ kostet Warmwasser aus den günstigen Stunden rund {amount} mehr.',
-  '“{name}” follows the market. Its prices are known a day before, and a dear winter costs more.':
+  '“{name}” follows the market. Its prices are known a day before, and an expensive winter costs more.':
     '„{name}“ folgt dem Markt. Die Preise stehen erst am Vortag fest; ein teurer Winter kostet mehr.',
   '“{name}” is left out: it does not give every hour one price. Its faults are named above.':
     '„{name}“ fehlt: Er nennt nicht für jede Stunde einen Preis. Seine Fehler stehen oben.',
@@ -40,22 +40,22 @@ export const PRICES_SCREEN: Catalogue = {
   'all electricity, a year': 'aller Strom im Jahr',
   'other use': 'übriger Strom',
   Name: 'Name',
-  'Price of a unit': 'Arbeitspreis',
+  'Price per kWh': 'Preis je kWh',
   'at all other times': 'zu allen anderen Zeiten',
   'this price': 'dieser Preis',
   'Add a time': 'Zeit hinzufügen',
-  'Take this price out': 'Diesen Preis herausnehmen',
+  'Remove this price': 'Diesen Preis entfernen',
   'each day': 'jeden Tag',
   'each month': 'jeden Monat',
-  'The first units cost another price': 'Die ersten Kilowattstunden kosten anders',
+  'The first kWh cost another price': 'Die ersten kWh kosten anders',
   'Steps of {name}': 'Mengenstufen von {name}',
-  'Counted anew': 'Neu gezählt',
+  'Count starts again': 'Zählung beginnt neu',
   'The first': 'Die ersten',
   'Then up to': 'Dann bis',
   'Price of these': 'Preis dafür',
-  'The price above holds for all units beyond.': 'Für alle weiteren Kilowattstunden gilt der Preis darüber.',
+  'The price above is for all kWh beyond.': 'Für alle weiteren kWh gilt der Preis darüber.',
   'Add a step': 'Mengenstufe hinzufügen',
-  'Take the last step out': 'Letzte Mengenstufe herausnehmen',
+  'Remove the last step': 'Letzte Mengenstufe entfernen',
   '{months}, your own tariff': '{months}, Ihr eigener Tarif',
   'your own price': 'Ihr eigener Preis',
   '{months}, price cap average, not your tariff': '{months}, Mittel der britischen Preisgrenze, nicht Ihr Tarif',
@@ -69,13 +69,13 @@ export const PRICES_SCREEN: Catalogue = {
     '{name}: diesen Preis veröffentlicht niemand; er ist angenommen.',
   '{name}: the price is of {months} and ended {days, plural, one {# day} other {# days}} ago.':
     '{name}: der Preis ist von {months} und endete vor {days, plural, one {# Tag} other {# Tagen}}.',
-  'It stands as assumed, as was said on {date}.': 'Er gilt als angenommen, so gesagt am {date}.',
-  'Prices to settle first': 'Erst diese Preise klären',
-  'Why a price stands, if you like': 'Warum ein Preis gilt, wenn Sie mögen',
-  'It stands as assumed': 'Gilt als angenommen',
-  'Type it': 'Eingeben',
-  'Type the price of today, leave that way of heating out, or say that this price stands as assumed: on this screen, or in the household file as {key}.':
-    'Geben Sie den heutigen Preis ein, lassen Sie diese Heizungsart weg, oder sagen Sie, dass dieser Preis als angenommen gilt: auf dieser Seite, oder in der Haushaltsdatei mit {key}.',
+  'It is used as assumed, as confirmed on {date}.': 'Er gilt als angenommen, bestätigt am {date}.',
+  'Prices to settle first': 'Diese Preise zuerst klären',
+  'Why this price is right (optional)': 'Warum dieser Preis gilt (freiwillig)',
+  'Use it as assumed': 'Als angenommen verwenden',
+  'Type the price': 'Preis eingeben',
+  'Type today’s price, leave out that kind of heating, or confirm the assumed price: on this screen, or in the household file as {key}.':
+    'Geben Sie den heutigen Preis ein, lassen Sie diese Heizungsart weg, oder bestätigen Sie den angenommenen Preis: auf dieser Seite oder in der Haushaltsdatei mit {key}.',
   Service: 'Wartung',
   'usual price of one visit a year': 'üblicher Preis eines Besuchs im Jahr',
   'no published price found': 'kein veröffentlichter Preis gefunden',
@@ -86,30 +86,31 @@ export const PRICES_SCREEN: Catalogue = {
   '{sign} a year': '{sign}/Jahr',
   Gas: 'Gas',
   'Electricity by day and night, for storage heaters': 'Strom bei Tag und Nacht, für Nachtspeicherheizungen',
-  'New boiler instead': 'Stattdessen neuer Kessel',
-  'Heat pump again, pipes kept': 'Neue Wärmepumpe, Rohre bleiben',
-  'Only where the years outlast the machine.': 'Nur wenn die Jahre länger reichen als das Gerät.',
+  'New boiler instead': 'Stattdessen neue Heizung',
+  'New heat pump, same pipes': 'Neue Wärmepumpe, Rohre bleiben',
+  'Only if you look further ahead than the heat pump lasts.':
+    'Nur wenn die Vorausschau länger reicht als die Wärmepumpe hält.',
   'Look ahead': 'Vorausschau',
   'Heat pump lasts': 'Wärmepumpe hält',
-  'New boiler lasts': 'Neuer Kessel hält',
+  'New boiler lasts': 'Neue Heizung hält',
   'Present heating still lasts': 'Heutige Heizung hält noch',
   'Electricity grows': 'Strompreis steigt',
   'Fuel grows': 'Brennstoffpreis steigt',
-  'Doubt of both': 'Unsicherheit bei beiden',
+  'Uncertainty of both': 'Unsicherheit bei beiden',
   Discount: 'Abzinsung',
-  'What it costs to put in': 'Was der Einbau kostet',
-  'Only for the years to come. No price is assumed: they become a page once the heat pump’s own and the grant are typed, 0 where there is none.':
-    'Nur für die kommenden Jahre. Kein Preis wird angenommen: Eine Seite werden sie, wenn der Preis der Wärmepumpe und der Zuschuss eingetippt sind, 0 wo es keinen gibt.',
-  'Instalments run': 'Raten laufen',
-  'Interest on them': 'Zins darauf',
-  'Growth and discount are beyond general inflation. Nobody knows them.':
-    'Anstieg und Abzinsung verstehen sich über die allgemeine Teuerung hinaus. Niemand kennt sie.',
+  'Installation price and grant': 'Einbaupreis und Förderung',
+  'Needed only for the years to come. No price is assumed. The page appears once price and grant are typed; type 0 where there is none.':
+    'Nur für die kommenden Jahre nötig. Kein Preis wird angenommen. Die Seite erscheint, sobald Preis und Förderung eingegeben sind; ohne Förderung geben Sie 0 ein.',
+  'Instalments over': 'Laufzeit der Raten',
+  'Interest rate': 'Zinssatz',
+  'Growth and discount are on top of general inflation. Nobody knows them.':
+    'Anstieg und Abzinsung kommen zur allgemeinen Teuerung hinzu. Niemand kennt sie.',
   '% a year': '%/Jahr',
   'Give the tariff a name, as it stands on the bill.':
     'Geben Sie dem Tarif einen Namen, wie er auf der Rechnung steht.',
-  'Say where the prices were taken from, such as the bill of March.':
+  'Say where the prices come from, such as the bill of March.':
     'Geben Sie an, woher die Preise stammen, etwa von der Rechnung vom März.',
-  'Say from which day these prices hold, as in 31/12/2025.':
+  'Say from which day these prices are valid, as in 31/12/2025.':
     'Geben Sie an, ab welchem Tag diese Preise gelten, etwa 31.12.2025.',
   'The standing charge is missing.': 'Der Grundpreis fehlt.',
   'Each price needs a name, such as day or night.': 'Jeder Preis braucht einen Namen, etwa Tag oder Nacht.',
@@ -122,38 +123,37 @@ export const PRICES_SCREEN: Catalogue = {
   'measured: read from a bill or letter': 'gemessen: aus Rechnung oder Brief',
   'Tariff for {fuel, select, gas {gas} other {electricity}}': 'Tarif für {fuel, select, gas {Gas} other {Strom}}',
   'Name of the tariff': 'Name des Tarifs',
-  'Taken from': 'Herkunft',
+  'Price source': 'Herkunft der Preise',
   'bill of March 2026': 'Rechnung vom März 2026',
   'How sure': 'Wie sicher',
   'Add prices from a later day': 'Preise ab einem späteren Tag hinzufügen',
-  'Keep this tariff': 'Diesen Tarif behalten',
+  'Save this tariff': 'Diesen Tarif speichern',
   '{price} a month': '{price} im Monat',
   '{price} a day': '{price} am Tag',
-  '{dated, select, no {} other {Half-hourly prices for {days}; beside them }}{bands}{steps, select, no {} other {, after the first units}}, standing charge {standing}{sent, select, no {} other {, export {paid}}}.':
-    '{dated, select, no {} other {Halbstündliche Preise ({days}), daneben }}{bands}{steps, select, no {} other {, nach den ersten Kilowattstunden}}, Grundpreis {standing}{sent, select, no {} other {, Einspeisung {paid}}}.',
-  'Taken from: {origin}': 'Herkunft: {origin}',
-  '{name} holds a tariff for {fuel, select, gas {gas} other {electricity}}. Bring it in under {fuel, select, gas {gas} other {electricity}}.':
-    '{name} enthält einen Tarif für {fuel, select, gas {Gas} other {Strom}}. Holen Sie ihn bei {fuel, select, gas {Gas} other {Strom}} herein.',
-  'Storage heaters need a cheap night. They are reckoned on these prices, the other ways of heating are not.':
-    'Eine Nachtspeicherheizung braucht eine billige Nacht. Nur sie wird mit diesen Preisen gerechnet, keine andere Heizung.',
-  '{name} is on the shelf, for other households too.': '{name} liegt in der Ablage, auch für andere Haushalte.',
-  'Prices used': 'Benutzte Preise',
+  '{dated, select, no {} other {Half-hourly prices for {days}; otherwise }}{bands}{steps, select, no {} other {, after the first kWh}}, standing charge {standing}{sent, select, no {} other {, export {paid}}}.':
+    '{dated, select, no {} other {Halbstündliche Preise ({days}), sonst }}{bands}{steps, select, no {} other {, nach den ersten kWh}}, Grundpreis {standing}{sent, select, no {} other {, Einspeisung {paid}}}.',
+  'Source: {origin}': 'Herkunft: {origin}',
+  '{name} is a tariff for {fuel, select, gas {gas} other {electricity}}. Open it under {fuel, select, gas {gas} other {electricity}}.':
+    '{name} enthält einen Tarif für {fuel, select, gas {Gas} other {Strom}}. Öffnen Sie ihn bei {fuel, select, gas {Gas} other {Strom}}.',
+  'Storage heaters need a cheap night rate. These prices are used for them only, not for other heating.':
+    'Eine Nachtspeicherheizung braucht einen günstigen Nachttarif. Diese Preise gelten nur für sie.',
+  '{name} is saved for other households too.': '{name} ist auch für andere Haushalte gespeichert.',
+  'Prices used': 'Verwendete Preise',
   'built-in day and night prices': 'eingebaute Preise für Tag und Nacht',
   'the published average': 'der veröffentlichte Durchschnitt',
   'Type a tariff': 'Tarif eingeben',
-  'Bring in a tariff file': 'Tarifdatei hereinholen',
-  'Change it': 'Ändern',
-  'Keep on the shelf': 'In die Ablage legen',
+  'Open a tariff file': 'Tarifdatei öffnen',
+  Edit: 'Bearbeiten',
+  'Save for other households': 'Für andere Haushalte speichern',
   'Save as a file': 'Als Datei speichern',
-  'Take it out': 'Herausnehmen',
-  '{name} holds now.': '{name} gilt jetzt.',
-  'The shelf: tariffs for any household': 'Ablage: Tarife für alle Haushalte',
-  'The shelf: tariffs for any household, {count, plural, =0 {none yet} other {#}}':
-    'Ablage: Tarife für alle Haushalte, {count, plural, =0 {noch keine} other {#}}',
-  'Use a tariff above, then keep it on the shelf. It is then here for the next home.':
-    'Benutzen Sie oben einen Tarif, dann legen Sie ihn in die Ablage. So ist er für das nächste Haus da.',
-  'Use it here': 'Hier benutzen',
-  'Off the shelf': 'Aus der Ablage nehmen',
+  '{name} is used now.': '{name} gilt jetzt.',
+  'Saved tariffs': 'Gespeicherte Tarife',
+  'Saved tariffs, {count, plural, =0 {none yet} other {#}}':
+    'Gespeicherte Tarife, {count, plural, =0 {noch keine} other {#}}',
+  'Use a tariff above, then save it for other households. It will be here for the next home.':
+    'Verwenden Sie oben einen Tarif und speichern Sie ihn für andere Haushalte. Dann steht er hier für das nächste Haus.',
+  'Use here': 'Hier verwenden',
+  Remove: 'Entfernen',
   'one price': 'ein Preis',
   'day and night': 'Tag und Nacht',
   'more prices': 'mehr Preise',
@@ -161,13 +161,13 @@ export const PRICES_SCREEN: Catalogue = {
   'without VAT': 'ohne Mehrwertsteuer',
   '{sign} a month': '{sign}/Monat',
   'Prices from {day}': 'Preise ab {day}',
-  'a day not said yet': 'einem noch nicht genannten Tag',
+  'a day not given yet': 'einem noch nicht angegebenen Tag',
   'Prices from': 'Preise ab',
   'Standing charge in': 'Grundpreis in',
   'Prices are': 'Preise sind',
   'By the clock': 'Nach der Uhr',
   'Add a price': 'Preis hinzufügen',
-  'Take these prices out': 'Diese Preise herausnehmen',
+  'Remove these prices': 'Diese Preise entfernen',
   'England and Wales': 'England und Wales',
   Scotland: 'Schottland',
   'Northern Ireland': 'Nordirland',
@@ -186,21 +186,21 @@ export const PRICES_SCREEN: Catalogue = {
   'Then tick “bank holidays” among the days of a price.':
     'Kreuzen Sie dann bei den Tagen eines Preises „an Feiertagen“ an.',
   'Paid for export': 'Vergütung für Einspeisung',
-  'Kept with the tariff. The comparison does not count what is sent out.':
-    'Bleibt beim Tarif stehen. Der Vergleich zählt Eingespeistes nicht.',
+  'Saved with the tariff. The comparison does not count what is exported.':
+    'Wird mit dem Tarif gespeichert. Der Vergleich zählt Eingespeistes nicht.',
   '{sign} a kW': '{sign}/kW',
   'For each kW and month.': 'Je kW und Monat.',
-  'Power agreed': 'Vereinbarte Leistung',
+  'Agreed power': 'Vereinbarte Leistung',
   'Left empty, the largest half-hour of the month counts.':
     'Bleibt es leer, zählt die höchste halbe Stunde des Monats.',
-  'A price for each half-hour of {days}, {from} to {to}. Other days take the prices above.':
+  'A price for each half-hour of {days}, {from} to {to}. On other days the prices above are used.':
     'Ein Preis für jede halbe Stunde ({days}, {from} bis {to}). An anderen Tagen gelten die Preise darüber.',
-  'Take the half-hours out': 'Die halben Stunden herausnehmen',
+  'Remove the half-hours': 'Halbe Stunden entfernen',
   '{tariff}. VAT is in the price.': '{tariff}. Die Mehrwertsteuer ist im Preis enthalten.',
   'Bank holidays are not in this week.': 'Feiertage gibt es in dieser Woche nicht.',
-  'The first units of each day or month cost another price.':
-    'Die ersten Kilowattstunden jedes Tages oder Monats kosten einen anderen Preis.',
-  'The mean of the same half-hours, weekday by weekday.':
+  'The first kWh of each day or month cost another price.':
+    'Die ersten kWh jedes Tages oder Monats kosten einen anderen Preis.',
+  'The average of the same half-hours, weekday by weekday.':
     'Der Durchschnitt derselben halben Stunden, Wochentag für Wochentag.',
   from: 'von',
   to: 'bis',

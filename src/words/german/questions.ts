@@ -3,32 +3,32 @@ import type { Catalogue } from '../say.ts';
 /** What the numbers cannot settle. */
 export const QUESTIONS: Catalogue = {
   'rooms that are not heated': 'Räume, die nicht geheizt werden',
-  'rooms kept cooler than reckoned': 'kühlere Räume als gerechnet',
-  'rooms kept warmer than reckoned': 'wärmere Räume als gerechnet',
+  'rooms cooler than assumed': 'kühlere Räume als angenommen',
+  'rooms warmer than assumed': 'wärmere Räume als angenommen',
   'heat that no meter sees, such as a stove': 'Wärme, die kein Zähler sieht, etwa von einem Ofen',
-  'a boiler that works better or worse than reckoned':
-    'eine Heizung, die besser oder schlechter arbeitet als gerechnet',
+  'a boiler that works better or worse than assumed':
+    'eine Heizung, die besser oder schlechter arbeitet als angenommen',
   'a heat loss that was put too low': 'eine zu niedrig angesetzte Heizlast',
-  'a certificate made for a usual household, not for this one':
-    'ein Ausweis, der für einen üblichen Haushalt gilt und nicht für diesen',
+  'a certificate made for an average household, not for this one':
+    'ein Ausweis, der für einen durchschnittlichen Haushalt gilt und nicht für diesen',
   'a home unlike others of its size and age': 'ein Haus, das anders ist als andere seiner Größe und seines Alters',
   'bills with estimated readings': 'Rechnungen mit geschätzten Ablesungen',
   'the wood stove': 'Holzofen',
   'the open fire': 'offener Kamin',
   'the electric heaters': 'elektrische Heizgeräte',
   'the solar panels for hot water': 'Sonnenkollektoren für Warmwasser',
-  'Nothing is known of this home’s heat yet. A typical home of about {heat} stands in. Add a record, the heat loss or the floor area.':
-    'Über die Wärme dieses Hauses ist noch nichts bekannt. Darum steht hier ein übliches Haus mit etwa {heat}. Fügen Sie Messwerte, die Heizlast oder die Wohnfläche hinzu.',
+  'Nothing is known of this home’s heat yet, so we use a typical home of about {heat}. Add bills, the heat loss or the floor area.':
+    'Über die Wärme dieses Hauses ist noch nichts bekannt. Darum rechnen wir mit einem durchschnittlichen Haus mit etwa {heat}. Fügen Sie Rechnungen, Heizlast oder Wohnfläche hinzu.',
   'What heating costs now cannot be said: nobody has typed the price of {fuel}, and none is built in here. Type it.':
     'Was das Heizen jetzt kostet, lässt sich nicht sagen: niemand hat den Preis für {fuel} eingegeben, und hier ist keiner eingebaut. Bitte eingeben.',
-  'Nobody has said which climate region the home lies in, so {region} stands in. Choose it.':
-    'Niemand hat gesagt, in welcher Klimagegend das Haus liegt; dafür steht {region}. Bitte wählen.',
-  'Hot water, boilers, machines in use and the spread of prices go by British tables and studies, named in the sums. A yearly visit has no price here. Type your own where you have them.':
-    'Warmwasser, Heizkessel, Geräte im Betrieb und die Streuung der Preise folgen britischen Tabellen und Studien, die in den Rechnungen genannt sind. Eine jährliche Wartung hat hier keinen Preis. Geben Sie eigene Werte ein, wo Sie welche haben.',
+  'The climate region of the home is not given, so we use {region}. Please choose it.':
+    'Die Klimaregion des Hauses ist nicht angegeben, darum gilt {region}. Bitte wählen.',
+  'Hot water, boilers, heat pumps in use and the spread of prices follow British tables and studies, named in the sums. A yearly service has no price here. Type your own figures where you have them.':
+    'Warmwasser, Heizkessel, Wärmepumpen im Betrieb und die Streuung der Preise folgen britischen Tabellen und Studien, die der Rechenweg nennt. Eine jährliche Wartung hat hier keinen Preis. Geben Sie eigene Werte ein, wo Sie welche haben.',
   'A heat loss says nothing without the outdoor temperature that it was worked out for. Type it.':
-    'Eine Heizlast sagt nichts ohne die Außentemperatur, für die sie gilt. Bitte eingeben.',
-  '{way} says {heat}, {otherWay} {number, select, many {say} other {says}} {otherHeat}. That is too far apart for chance.':
-    '{way}: {heat}. Dagegen {number, select, many {sagen} other {sagt}} {otherWay}: {otherHeat}. Das liegt für einen Zufall zu weit auseinander.',
+    'Eine Heizlast sagt nichts ohne die Norm-Außentemperatur, für die sie gilt. Bitte eingeben.',
+  '{way} gives {heat}, {otherWay} {number, select, many {give} other {gives}} {otherHeat}. That is too far apart to be chance.':
+    '{way}: {heat}. Dagegen {otherWay}:{number, select, other {}} {otherHeat}. Das liegt für einen Zufall zu weit auseinander.',
   'Likely reasons: {reasons}.': 'Wahrscheinliche Gründe: {reasons}.',
   'The heat cannot be taken from {way}, as was chosen. The other ways are used until it is there.':
     'Die gewählte Grundlage fehlt noch: {way}. Bis sie da ist, gelten die anderen Wege.',
@@ -43,7 +43,7 @@ export const QUESTIONS: Catalogue = {
   'Did more people move in, or was it built on?': 'Sind mehr Menschen eingezogen, oder wurde angebaut?',
   'Was it insulated, or was the boiler changed?': 'Wurde gedämmt, oder wurde die Heizung getauscht?',
   'The sums use the days since then.': 'Gerechnet wird mit den Tagen seither.',
-  'The sums still use the whole record.': 'Gerechnet wird weiter mit allen Messwerten.',
+  'The sums still use all the readings.': 'Gerechnet wird weiter mit allen Messwerten.',
   'This meter counts the whole home. Of about {base} used in any weather, {water} are taken as hot water. The rest runs lights, appliances and anything else.':
     'Dieser Zähler zählt das ganze Haus. Etwa {base} braucht es bei jedem Wetter; davon gelten {water} als Warmwasser. Der Rest ist für Licht, Geräte und alles andere.',
   'About {share} of this record are estimated readings. Ask for the meter’s own readings.':
@@ -56,8 +56,8 @@ export const QUESTIONS: Catalogue = {
     'Die Messwerte ({carrier}) steigen nicht, wenn es kälter wird. Wurde das Haus anders geheizt?',
   'The weather explains only {share} of this record. Long absences, a fire or wrong dates may stand behind it.':
     'Das Wetter erklärt nur {share} dieser Messwerte. Lange Abwesenheit, ein Kamin oder falsche Daten können dahinter stehen.',
-  'We have no weather for {days} of the record. A typical year of the region ({region}) stands in. A weather file would make the answer surer.':
-    'Für einen Teil der Messwerte fehlt das Wetter: {days}. Dafür steht ein übliches Jahr der Gegend ({region}). Eine Wetterdatei macht die Antwort sicherer.',
+  'We have no weather for {days} of the readings, so we use a typical year in the region ({region}). A weather file would make the answer surer.':
+    'Für einen Teil der Messwerte fehlt das Wetter: {days}. Dafür gilt ein normales Jahr der Region ({region}). Eine Wetterdatei macht die Antwort sicherer.',
   'In a year about {heat} of heat go in any weather, beyond what the people use as hot water and for cooking. Pipes lose some of it. What else runs on it?':
     'Im Jahr gehen bei jedem Wetter etwa {heat} Wärme weg, mehr als Warmwasser und Kochen brauchen. Einiges verlieren die Rohre. Was hängt noch daran?',
   'The record’s use in warm weather is less than hot water for {people} needs. Is the water heated another way?':
@@ -78,33 +78,33 @@ export const QUESTIONS: Catalogue = {
     'Eine Heizung mit {share} gibt mehr, als sie verbrennt. Manche Unterlagen zählen so, in einem Haus ist es aber selten.',
   // The machine
   'A factor of {found} cannot be. It must lie between {low} and {high}, so it is left out until you correct it.':
-    'Eine Arbeitszahl von {found} kann es nicht geben. Sie muss zwischen {low} und {high} liegen. Bis Sie sie berichtigen, bleibt sie weg.',
-  'No factor was given, so the middle of metered homes stands in: {middle}, most between {low} and {high}.':
-    'Keine Arbeitszahl ist angegeben, darum gilt die Mitte gemessener Häuser: {middle}, meist zwischen {low} und {high}.',
+    'Eine JAZ von {found} kann es nicht geben. Sie muss zwischen {low} und {high} liegen. Bis Sie sie berichtigen, bleibt sie weg.',
+  'No seasonal factor was given, so we use the middle of metered homes: {middle}, most between {low} and {high}.':
+    'Keine JAZ ist angegeben, darum gilt die Mitte gemessener Häuser: {middle}, meist zwischen {low} und {high}.',
   'A factor of {typed} is above what most metered homes reach, {low} to {high}. What makes this home better?':
-    'Eine Arbeitszahl von {typed} liegt über dem, was gemessene Häuser meist erreichen: {low} bis {high}. Was macht dieses Haus besser?',
-  'Nobody said what the factor counts. We take it as {taken}: pumps for the heat and the backup heater, without the pumps in the home. Ask the maker’s sheet.':
-    'Niemand hat gesagt, was die Arbeitszahl mitzählt. Wir nehmen {taken} an: mit Quellenpumpe und Heizstab, ohne die Pumpen im Haus. Sehen Sie im Datenblatt nach.',
+    'Eine JAZ von {typed} liegt über dem, was gemessene Häuser meist erreichen: {low} bis {high}. Was macht dieses Haus besser?',
+  'It is not given what the seasonal factor counts. We take it as {taken}: with brine pump and backup heater, without the pumps in the home. Look in the data sheet.':
+    'Was die JAZ mitzählt, ist nicht angegeben. Wir nehmen {taken} an: mit Solepumpe und Heizstab, ohne die Pumpen im Haus. Sehen Sie im Datenblatt nach.',
   'No factor for hot water was given. From {typed} for the rooms we take {derived}, with a wider range.':
-    'Für Warmwasser ist keine Arbeitszahl angegeben. Aus {typed} für die Räume nehmen wir {derived}, mit breiterer Spanne.',
+    'Für Warmwasser ist keine JAZ angegeben. Aus {typed} für die Räume nehmen wir {derived}, mit breiterer Spanne.',
   'The factor for hot water, {water}, is above the one for the rooms, {space}. Hot water is hotter, so it is usually below. Are they swapped?':
-    'Die Arbeitszahl für Warmwasser, {water}, liegt über der für die Räume, {space}. Warmwasser ist heißer, darum liegt sie sonst darunter. Sind beide vertauscht?',
-  'No points of the data sheet were given, so those of a usual machine stand in. Type two or more from the sheet, such as B0/W35 and B0/W55.':
-    'Keine Punkte des Datenblatts sind angegeben, darum gelten die eines üblichen Geräts. Geben Sie zwei oder mehr ein, etwa B0/W35 und B0/W55.',
+    'Die JAZ für Warmwasser, {water}, liegt über der für die Räume, {space}. Warmwasser ist heißer, darum liegt sie sonst darunter. Sind beide vertauscht?',
+  'No points of the data sheet were given, so we use those of a usual heat pump. Type two or more from the sheet, such as B0/W35 and B0/W55.':
+    'Keine Prüfpunkte des Datenblatts sind angegeben, darum gelten die einer üblichen Wärmepumpe. Geben Sie zwei oder mehr ein, etwa B0/W35 und B0/W55.',
   'In the points of the data sheet a harder task gives a better figure. That cannot be, so the worse of the two is used. Check them.':
-    'In den Punkten des Datenblatts gibt die schwerere Aufgabe die bessere Zahl. Das kann nicht sein, darum gilt die schlechtere. Prüfen Sie beide.',
-  'The fluid from the ground would come in at {coldest} on the coldest day. A larger array keeps it above {frost}.':
-    'Die Sole aus dem Boden käme am kältesten Tag mit {coldest} an. Ein größerer Kollektor hält sie über {frost}.',
-  'The machine is too small for the coldest days. The backup heater gives {share} of the heat. Check its output and the heat loss.':
-    'Das Gerät ist für die kältesten Tage zu klein. Der Heizstab gibt {share} der Wärme. Prüfen Sie Leistung und Heizlast.',
-  'The sum gives a factor of {reckoned}, above what most metered homes reach, {low} to {high}. What makes this home better?':
-    'Die Rechnung ergibt eine Arbeitszahl von {reckoned}. Gemessene Häuser erreichen meist {low} bis {high}. Was macht dieses Haus besser?',
+    'Im Datenblatt gibt die schwerere Aufgabe den besseren Wert. Das kann nicht sein, darum gilt der schlechtere. Prüfen Sie beide.',
+  'The brine from the ground would come in at {coldest} on the coldest day. A larger array keeps it above {frost}.':
+    'Die Sole käme am kältesten Tag mit {coldest} aus dem Erdreich. Eine größere Quelle hält sie über {frost}.',
+  'The heat pump is too small for the coldest days. The backup heater gives {share} of the heat. Check its output and the heat loss.':
+    'Die Wärmepumpe ist für die kältesten Tage zu klein. Der Heizstab gibt {share} der Wärme. Prüfen Sie Heizleistung und Heizlast.',
+  'The sum gives a seasonal factor of {reckoned}, above what most metered homes reach, {low} to {high}. What makes this home better?':
+    'Die Berechnung ergibt eine JAZ von {reckoned}. Gemessene Häuser erreichen meist {low} bis {high}. Was macht dieses Haus besser?',
   'A depth of {found} m does not suit {kind, select, vertical {boreholes} other {pipes in a trench}}. It should lie between {low} and {high} m, so the usual depth is taken.':
     'Eine Tiefe von {found} m passt nicht für {kind, select, vertical {Erdsonden} other {Rohre im Graben}}. Sie sollte zwischen {low} und {high} m liegen. Darum gilt die übliche Tiefe.',
   // Prices
-  'The {fuel} prices used here ended {days} ago. Put in today’s before anything is promised.':
-    'Die Preise für {fuel} sind abgelaufen, seither: {days}. Geben Sie heutige ein, bevor etwas zugesagt wird.',
-  'The {fuel} tariff chosen for this home is not there any more. The built-in price stands in, so choose a tariff again.':
+  'The {fuel} prices used here ended {days} ago. Type today’s prices before you give an estimate.':
+    'Die Preise für {fuel} sind abgelaufen, seither: {days}. Geben Sie die heutigen ein, bevor Sie eine Kostenschätzung abgeben.',
+  'The {fuel} tariff chosen for this home is no longer there. The built-in price is used, so choose a tariff again.':
     'Der für dieses Haus gewählte Tarif ({fuel}) ist nicht mehr da. Es gilt der eingebaute Preis. Wählen Sie wieder einen Tarif.',
   '“{tariff}” has steps. About {use} a year of other electricity fill the first ones, and the heating pays what comes on top.':
     '„{tariff}“ hat Mengenstufen. Etwa {use} anderer Strom im Jahr füllen die ersten, die Heizung zahlt, was darüber liegt.',
@@ -119,12 +119,12 @@ export const QUESTIONS: Catalogue = {
     '„{tariff}“ berechnet die höchste halbe Stunde jedes Monats. Dieser Zähler zählt auch die alte Heizung; was eine neue hinzufügt, lässt sich nicht wissen. Es ist nicht mitgezählt. Jedes kW mehr kostet {amount} im Jahr. Fragen Sie, welche Leistung das Haus ohne Heizung braucht.',
   '“{tariff}” charges for {power} agreed, {amount} a year whatever heats the home, so it is not in the comparison. Ask whether the heat pump needs more.':
     '„{tariff}“ berechnet {power} vereinbarte Leistung, {amount} im Jahr, womit auch geheizt wird. Darum fehlt das im Vergleich. Fragen Sie, ob die Wärmepumpe mehr braucht.',
-  'The tariff chosen for {fuel} is one for another fuel. The built-in price stands in, so choose a tariff again.':
+  'The tariff chosen for {fuel} is one for another fuel. The built-in price is used, so choose a tariff again.':
     'Der für {fuel} gewählte Tarif gilt für einen anderen Energieträger. Es gilt der eingebaute Preis. Wählen Sie wieder einen Tarif.',
-  'We cannot say what heating costs now, since its kind is not one we can price. Choose the nearest kind, or leave it out.':
+  'We cannot say what heating costs now, since we have no price for its kind. Choose the nearest kind, or leave the comparison out.':
     'Was das Heizen jetzt kostet, lässt sich nicht sagen, weil wir für diese Heizung keine Preise haben. Wählen Sie die ähnlichste Art oder lassen Sie sie weg.',
-  'Nobody has said what heats the home now, so a gas boiler stands in. Choose it under “Heat needed”.':
-    'Noch hat niemand gesagt, womit jetzt geheizt wird. Deshalb steht hier eine Gasheizung. Wählen Sie die Heizung unter „Wärmebedarf“.',
+  'What heats the home now is not given, so we assume a gas boiler. Choose it under “Heat needed”.':
+    'Noch ist nicht angegeben, womit jetzt geheizt wird. Darum nehmen wir eine Gasheizung an. Wählen Sie die Heizung unter „Wärmebedarf“.',
   'An efficiency of {found} cannot be. It must lie above 0 and be at most {high}, so it is left out until you correct it.':
     'Ein Nutzungsgrad von {found} kann es nicht geben. Er muss über 0 und höchstens bei {high} liegen. Bis Sie ihn berichtigen, bleibt er weg.',
   '“{tariff}”: {fault}': '„{tariff}“: {fault}',

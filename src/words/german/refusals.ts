@@ -22,14 +22,13 @@ export const REFUSALS: Catalogue = {
   'Change the hours of one of them.': 'Ändern Sie bei einem davon die Stunden.',
   'The prices from {from} stand after those from {previous}. Put them in order of date.':
     'Die Preise ab {from} stehen nach denen ab {previous}. Ordnen Sie sie nach dem Datum.',
-  'Two sets of prices begin on {from}. Take one of them out.':
-    'Zwei Preislisten beginnen am {from}. Nehmen Sie eine heraus.',
+  'Two sets of prices begin on {from}. Remove one of them.': 'Zwei Preislisten beginnen am {from}. Entfernen Sie eine.',
   'The prices end on {until}, before they begin on {from}. Correct one of the dates.':
     'Die Preise enden am {until}, bevor sie am {from} beginnen. Berichtigen Sie eines der Daten.',
   'Both “{first}” and “{second}” claim the rest of the time. Only one band may.':
     '„{first}“ und „{second}“ gelten beide für die übrige Zeit. Das darf nur eine Preisstufe.',
-  'No time is left for “{name}”. Take it out, or change the hours of the others.':
-    'Für „{name}“ bleibt keine Zeit übrig. Nehmen Sie diese Preisstufe heraus, oder ändern Sie die Stunden der anderen.',
+  'No time is left for “{name}”. Remove it, or change the hours of the others.':
+    'Für „{name}“ bleibt keine Zeit übrig. Entfernen Sie diese Preisstufe, oder ändern Sie die Stunden der anderen.',
   'Two bands are named “{name}”. Give each its own name.':
     'Zwei Preisstufen heißen „{name}“. Geben Sie jeder einen eigenen Namen.',
   '“{name}” begins and ends at {time}. Give it a time that lasts.':
@@ -40,20 +39,20 @@ export const REFUSALS: Catalogue = {
     'Ein Grundpreis von {price} am Tag ist negativ. Geben Sie ein, was je Tag gezahlt wird.',
   'A standing charge of {price} a day is high. Is it perhaps for a month?':
     'Ein Grundpreis von {price} am Tag ist hoch. Gilt er vielleicht für einen Monat?',
-  '“{name}” at {price} a unit is unusual. Most lie between {low} and {high}. Is it in pence?':
-    '„{name}“ mit {price} je Kilowattstunde ist ungewöhnlich. Die meisten liegen zwischen {low} und {high}. Stimmt die Einheit?',
+  '“{name}” at {price} per kWh is unusual. Most lie between {low} and {high}. Is it in pence?':
+    '„{name}“ mit {price} je kWh ist ungewöhnlich. Die meisten liegen zwischen {low} und {high}. Stimmt die Einheit?',
   'VAT of {rate} is unusual. Homes pay 5% on energy. Check the bill.':
     'Eine Mehrwertsteuer von {rate} ist ungewöhnlich. In Großbritannien zahlen Haushalte auf Energie 5 %. Prüfen Sie die Rechnung.',
   '“{name}” has a price for bank holidays. Say which country’s bank holidays count.':
     '„{name}“ hat einen Preis für Feiertage. Geben Sie an, welches Landes Feiertage gelten.',
   'The standing charge stands twice: {daily} a day and {monthly} a month. Keep one.':
     'Der Grundpreis steht zweimal da: {daily} am Tag und {monthly} im Monat. Behalten Sie einen.',
-  'The steps of “{name}” go back from {before} to {upTo} units. Put them in order.':
-    'Die Mengenstufen von „{name}“ springen von {before} auf {upTo} Kilowattstunden zurück. Ordnen Sie sie.',
+  'The steps of “{name}” go back from {before} to {upTo} kWh. Put them in order.':
+    'Die Mengenstufen von „{name}“ springen von {before} auf {upTo} kWh zurück. Ordnen Sie sie.',
   '“{name}” has steps, and each half-hour has its own price too. Take the steps out, or the half-hours. Prices that change over from one to the other are two versions, each with its first day.':
     '„{name}“ hat Mengenstufen und dazu für jede halbe Stunde einen Preis. Nehmen Sie das eine oder das andere heraus. Wechselt der Tarif von einem zum anderen, sind das zwei Preislisten, jede mit ihrem ersten Tag.',
-  'Export at {price} pays more than a unit costs, {dearest}. Check the figure.':
-    'Einspeisung zu {price} bringt mehr, als eine Kilowattstunde kostet, {dearest}. Prüfen Sie die Zahl.',
+  'Export at {price} pays more than a kWh costs, {dearest}. Check the figure.':
+    'Einspeisung zu {price} bringt mehr, als eine kWh kostet, {dearest}. Prüfen Sie die Zahl.',
   'The prices of {date} stand after those of {previous}. Put the days in order, each once.':
     'Die Preise vom {date} stehen nach denen vom {previous}. Ordnen Sie die Tage, jeden nur einmal.',
   'There is no price from {date} at {time} on, for {days}. Add the missing prices.':
@@ -71,8 +70,8 @@ export const REFUSALS: Catalogue = {
     'Die Rechnung endet am {to}, bevor sie am {from} beginnt. Berichtigen Sie eines der Daten.',
   'The bill covers {days}. At most {most} can be checked at once, so take them in parts.':
     'Die Rechnung umfasst {days}. Höchstens {most} lassen sich auf einmal prüfen. Teilen Sie sie auf.',
-  'The bill has units but no price. Type the price of a unit, or what the units cost together.':
-    'Die Rechnung hat Kilowattstunden, aber keinen Preis. Geben Sie den Arbeitspreis ein oder was alle zusammen kosten.',
+  'The bill has kWh but no price. Type the price per kWh, or what the kWh cost together.':
+    'Die Rechnung nennt kWh, aber keinen Preis. Geben Sie den Preis je kWh ein oder den Betrag für alle zusammen.',
   'This estimate has no heat pump in it, so no bill can be compared with it.':
     'Diese Kostenschätzung enthält keine Wärmepumpe, darum lässt sich keine Rechnung mit ihr vergleichen.',
 };

@@ -21,8 +21,8 @@ export const REMARKS: Catalogue = {
     '{file} ist eine Mappe oder ein Dokument eines älteren Büroprogramms. Öffnen Sie sie, speichern Sie sie als CSV und importieren Sie das.',
   '{file} is a packed archive. Unpack it first, then import the file inside.':
     '{file} ist ein gepacktes Archiv. Entpacken Sie es zuerst und importieren Sie die Datei darin.',
-  '{file} is a PDF. Bring it in under Evidence, as a bill.':
-    '{file} ist ein PDF. Nehmen Sie es unter „Nachweise“ als Rechnung herein.',
+  '{file} is a PDF. Add it under Bills and readings, as a bill.':
+    '{file} ist ein PDF. Fügen Sie es unter „Rechnungen und Messwerte“ als Rechnung hinzu.',
   '{file} is a picture, and we do not read pictures. Ask for the bill as a PDF, or type the figures in.':
     '{file} ist ein Bild, und Bilder lesen wir nicht. Bitten Sie um die Rechnung als PDF oder geben Sie die Zahlen ein.',
   '{file} is a web page. Look there for a download as CSV.':
@@ -106,7 +106,7 @@ export const REMARKS: Catalogue = {
     '{file}: Was {names} {count, plural, one {bedeutet, wissen wir nicht; es wurde} other {bedeuten, wissen wir nicht; sie wurden}} weggelassen. Sonst fehlt nichts.',
   '{file}: {column} does not say its unit. We took {expected}. Compare it with the paper.':
     '{file}: {column} nennt keine Einheit. Wir nehmen {expected}. Vergleichen Sie es mit dem Papier.',
-  '{file} holds {count} meters or registers ({names}). Each is kept by itself.':
+  '{file} holds {count} meters or registers ({names}). Each is saved by itself.':
     '{file} enthält {count} Zähler oder Zählwerke ({names}). Jedes wird für sich behalten.',
   '{file} gives gas by volume without its calorific value. We took {expected} MJ per m³. Give the value printed on the bill.':
     '{file} nennt Gas nach Volumen ohne Brennwert. Wir nehmen {expected} MJ je m³. Geben Sie den Wert auf der Rechnung an.',
@@ -130,7 +130,7 @@ export const REMARKS: Catalogue = {
     '{file} sagt nicht, ob {column} den Beginn oder das Ende jedes Messwerts nennt. Wir nehmen {expectedCode, select, end {das Ende} other {den Beginn}}. Wählen Sie das andere, wenn das falsch ist.',
   '{column} of {file} names the end of each reading. It was read so.':
     '{column} von {file} nennt das Ende jedes Messwerts. So wurde es gelesen.',
-  '{file} has most rows {words} apart, which does not divide a day. Readings every 5, 10, 15, 30 or 60 minutes are expected. Export the data anew, or as daily values.':
+  '{file} has most rows {words} apart, which does not divide a day. Readings every 5, 10, 15, 30 or 60 minutes are expected. Export the data again, or as daily values.':
     '{file}: Die meisten Zeilen haben einen Abstand von {words}, der einen Tag nicht teilt. Erwartet werden Messwerte alle 5, 10, 15, 30 oder 60 Minuten. Exportieren Sie die Daten neu oder als Tageswerte.',
   '{at} does not stand on a step of {expected}. {count, plural, one {# reading} other {# readings}} went into the step they fall in.':
     '{at} liegt nicht auf einem Schritt von {expected}. {count, plural, one {# Messwert kam} other {# Messwerte kamen}} in den Schritt, in den sie fallen.',
@@ -142,7 +142,7 @@ export const REMARKS: Catalogue = {
     '{at}{when} wiederholt einen Messwert mit demselben Wert. Er zählt einmal. {count, plural, one {# Zeile} other {# Zeilen}} dieser Art.',
   '{at}{when} gives another value for a time that had one. The later row counts. {count, plural, one {# row} other {# rows}} of this kind{effect, select, none {} other {, about {energy}}} of difference. Check which is right.':
     '{at}{when} nennt einen anderen Wert für eine Zeit, die schon einen hatte. Die spätere Zeile zählt. {count, plural, one {# Zeile} other {# Zeilen}} dieser Art{effect, select, none {} other {, Unterschied etwa {energy}}}. Prüfen Sie, was stimmt.',
-  '{file} marks {count, plural, one {# row} other {# rows}} as estimated{span, select, day { on {firstDay}} days { between {firstDay} and {lastDay}} other {}}{effect, select, none {} other {, about {energy}}}. They are kept with that mark. Actual readings would make the answer surer.':
+  '{file} marks {count, plural, one {# row} other {# rows}} as estimated{span, select, day { on {firstDay}} days { between {firstDay} and {lastDay}} other {}}{effect, select, none {} other {, about {energy}}}. They are saved with that mark. Actual readings would make the answer surer.':
     '{file} nennt {count, plural, one {# Zeile} other {# Zeilen}} geschätzt{span, select, day { am {firstDay}} days { zwischen {firstDay} und {lastDay}} other {}}{effect, select, none {} other {, etwa {energy}}}. Das bleibt vermerkt. Abgelesene Werte machen die Antwort sicherer.',
   '{at}{when}: {column} reads {names}, and use cannot be negative. It counts as missing. If this is export, choose that in the preview.{alike}':
     '{at}{when}: {column} lautet {names}, doch Verbrauch kann nicht negativ sein. Der Wert gilt als fehlend. Ist es Einspeisung, wählen Sie das in der Vorschau.{alike}',
@@ -160,7 +160,7 @@ export const REMARKS: Catalogue = {
     '{file}: {count, plural, one {# fehlender Messwert ließ} other {# fehlende Messwerte ließen}} sich nicht füllen. Der Grund: {expected}. Sie fehlen weiter.',
   '{file} repeats {count, plural, one {# day} other {# days}} that {names} had, {days}, with the same values. They count once.':
     '{file} wiederholt {count, plural, one {# Tag} other {# Tage}} aus {names}, {days}, mit denselben Werten. Sie zählen einmal.',
-  '{file} says something else than {names} of {count, plural, one {# day} other {# days}}, {days}{effect, select, none {} less {: {energy} less} other {: {energy} more}}. The newer import counts. Take it back if the older is right.':
+  '{file} says something else than {names} of {count, plural, one {# day} other {# days}}, {days}{effect, select, none {} less {: {energy} less} other {: {energy} more}}. The newer import counts. Remove it if the older is right.':
     '{file} sagt über {count, plural, one {# Tag} other {# Tage}} etwas anderes als {names}, {days}{effect, select, none {} less {: {energy} weniger} other {: {energy} mehr}}. Der neuere Import zählt. Nehmen Sie ihn zurück, wenn der ältere stimmt.',
   '{at}: does the bill include its last day, {names}? We took it as {expected}. Choose the other if bills overlap by a day.':
     '{at}: Gehört der letzte Tag, {names}, zur Rechnung? Wir nehmen an: {expected}. Wählen Sie das andere, wenn sich Rechnungen um einen Tag überschneiden.',
@@ -180,7 +180,7 @@ export const REMARKS: Catalogue = {
     '{file}: Jede Lieferung ersetzt, was seit der vorigen verbrannt wurde. Mit der ersten, {words} am {from}, beginnt nur die Zählung.',
   '{file} has {hasDays, select, yes {one delivery only} other {no delivery}}. Two are needed to know how long the fuel lasted. Add the delivery before it.':
     '{file} hat {hasDays, select, yes {nur eine Lieferung} other {keine Lieferung}}. Zwei sind nötig, um zu wissen, wie lange der Brennstoff reichte. Fügen Sie die vorige hinzu.',
-  '{at}: the counter went past its end ({words}) and began again at nought. The use between was kept{effect, select, none {} other {, about {energy}}}.{alike}':
+  '{at}: the counter went past its end ({words}) and began again at nought. The use between is counted{effect, select, none {} other {, about {energy}}}.{alike}':
     '{at}: Das Zählwerk lief über sein Ende ({words}) und begann wieder bei null. Der Verbrauch dazwischen ist erhalten{effect, select, none {} other {, etwa {energy}}}.{alike}',
   '{at}: the counter fell ({words}){hasDays, select, yes { between {from} and {to}} other {}}, so the meter was changed or a figure is wrong. The use between is not known. Add the last reading of the old meter.{alike}':
     '{at}: Das Zählwerk fiel ({words}){hasDays, select, yes { zwischen dem {from} und dem {to}} other {}}. Der Zähler wurde getauscht, oder eine Zahl ist falsch. Der Verbrauch dazwischen ist nicht bekannt. Fügen Sie den letzten Stand des alten Zählers hinzu.{alike}',
@@ -190,7 +190,7 @@ export const REMARKS: Catalogue = {
     '{file} hat zu wenige Zählerstände. Zwei sind nötig, um den Verbrauch zu kennen.',
   '{file} shows {found} in each of {count, plural, one {# row} other {# rows}} of {column}. We took it for a counter that stood still, so that nothing was used. If each row is an amount used, choose that.':
     '{file} zeigt {found} in {count, plural, one {# Zeile} other {jeder von # Zeilen}} ({column}). Wir nehmen einen Zähler an, der stillstand; dann wurde nichts verbraucht. Ist jede Zeile ein Verbrauch, wählen Sie das.',
-  '{at} was estimated, and a later actual reading put it right. The rows from {from} to {to} are read as one period, {energy} in all.{alike}':
+  '{at} was estimated, and a later actual reading corrected it. The rows from {from} to {to} are read as one period, {energy} in all.{alike}':
     '{at} war geschätzt, und eine spätere Ablesung stellte es richtig. Die Zeilen vom {from} bis {to} gelten als eine Zeitspanne, zusammen {energy}.{alike}',
   '{file}: {column} is one amount for several registers, {names} in all. It cannot be shared out, so it was left out.':
     '{file}: {column} ist ein Betrag für mehrere Zählwerke, zusammen {names}. Er lässt sich nicht aufteilen und wurde weggelassen.',
@@ -200,7 +200,7 @@ export const REMARKS: Catalogue = {
     '{at} nennt einen Dokumenttyp, den Zählerdaten nicht brauchen und der schaden kann. Die Datei wurde nicht gelesen. Laden Sie sie noch einmal von der Quelle.',
   '{file} is meter data in the open XML standard, but none of its {count, plural, one {# reading} other {# readings}} could be used. Ask for electricity or gas in energy or volume.':
     '{file} enthält Zählerdaten nach dem offenen XML-Standard, aber {count, plural, one {# Messwert war nicht} other {keiner der # Messwerte war}} brauchbar. Bitten Sie um Strom oder Gas als Energie oder Volumen.',
-  '{file} has {count, plural, one {# block} other {# blocks}} of readings that no link ties to a meter. They are kept as a record of their own. Check its name.':
+  '{file} has {count, plural, one {# block} other {# blocks}} of readings that no link ties to a meter. They are saved as a record of their own. Check its name.':
     '{file} hat {count, plural, one {# Block} other {# Blöcke}} mit Messwerten ohne Verweis auf einen Zähler. Sie werden als eigene Messreihe behalten. Prüfen Sie den Namen.',
   '{file} does not say the unit of {hasName, select, yes {{record}} other {its readings}}, since its reading type is missing. We took {expected}. Choose the unit.':
     '{file} nennt keine Einheit für {hasName, select, yes {{record}} other {die Messwerte}}, weil die Art der Messung fehlt. Wir nehmen {expected}. Wählen Sie die Einheit.',
@@ -210,7 +210,7 @@ export const REMARKS: Catalogue = {
     '{file} nennt {record} als Leistung. Jeder Wert gilt als Mittel über seine Zeitspanne.{alike}',
   '{file} gives use less export in one record. We keep what was bought and what was sent out apart.':
     '{file} nennt Verbrauch minus Einspeisung in einer Messreihe. Wir halten Gekauftes und Abgegebenes getrennt.',
-  '{file} gives the same meter twice: {record} repeats {found} in longer steps. The finer one was kept.{alike}':
+  '{file} gives the same meter twice: {record} repeats {found} in longer steps. The finer one is used.{alike}':
     '{file} nennt denselben Zähler zweimal: {record} wiederholt {found} in längeren Schritten. Die feinere Messreihe bleibt.{alike}',
   '{at}: the reading spans no time (its value is {words}), as happens when clocks change. It was left out.{alike}':
     '{at}: Der Messwert umfasst keine Zeit (sein Wert ist {words}), wie es bei der Zeitumstellung vorkommt. Er wurde weggelassen.{alike}',
@@ -218,11 +218,11 @@ export const REMARKS: Catalogue = {
     '{at}: Der Messwert umfasst {words}, die anderen {expected}. Er wurde gleichmäßig verteilt.{alike}',
   '{file} should count in UTC, yet it skips the hours that local clocks skip. We took local time. Choose UTC if the evening peak comes an hour late.':
     '{file} sollte in UTC zählen, überspringt aber die Stunden der Zeitumstellung. Wir nehmen Ortszeit. Wählen Sie UTC, wenn die Abendspitze eine Stunde zu spät kommt.',
-  "{file} cuts its days by {names}, not by the home's ({expectedNames}). The days were kept as they were cut.":
+  "{file} cuts its days by {names}, not by the home's ({expectedNames}). The days stay as they were cut.":
     '{file} teilt die Tage nach {names}, nicht nach der Zeit des Hauses ({expectedNames}). Die Tage blieben, wie sie sind.',
   '{file} has costs that are not in pounds ({names}). They were left out.':
     '{file} hat Kosten, die nicht in Pfund sind ({names}). Sie wurden weggelassen.',
-  '{file} has a cost beside each reading, {names} in all. Costs are kept for bills only, so they were left out.':
+  '{file} has a cost beside each reading, {names} in all. Costs are saved for bills only, so they were left out.':
     '{file} hat Kosten neben jedem Messwert, zusammen {names}. Kosten werden nur bei Rechnungen behalten, darum fallen sie hier weg.',
   '{file} also holds {count, plural, one {# billing summary} other {# billing summaries}}, which we do not read. Type the bill in if you need it.':
     '{file} enthält auch {count, plural, one {# Abrechnung, die} other {# Abrechnungen, die}} wir nicht lesen. Geben Sie die Rechnung ein, wenn Sie sie brauchen.',
@@ -243,7 +243,7 @@ export const REMARKS: Catalogue = {
     '{file} fügt Monate aus {count, plural, one {# Jahr} other {# Jahren}} ({names}) zu einem typischen Jahr zusammen. Das sind keine wirklichen Tage und passt nicht neben Messwerte. Nehmen Sie gemessenes Wetter.',
   '{file} is the weather of {names}, written in {expected} all year. It was turned into local time.':
     '{file} ist das Wetter von {names}, das ganze Jahr in {expected}. Es wurde in Ortszeit umgerechnet.',
-  '{file} tells its registers apart in {column} ({names}). Each is kept by itself, and export is never added to import.':
+  '{file} tells its registers apart in {column} ({names}). Each is saved by itself, and export is never added to import.':
     '{file} unterscheidet die Zählwerke durch {column} ({names}). Jedes wird für sich behalten; Einspeisung wird nie zum Bezug gezählt.',
   "{file} has heat beside electricity, so {column} was taken for the heat pump's own meter. Choose another role if it is the whole house.":
     '{file} hat Wärme neben Strom, darum gilt {column} als eigener Zähler der Wärmepumpe. Wählen Sie etwas anderes, wenn es das ganze Haus ist.',
@@ -347,23 +347,23 @@ export const REMARKS: Catalogue = {
   '{at}: another version of Plainwarmth noted “{code}”, which is not known here.':
     '{at}: eine andere Fassung von Plainwarmth hat „{code}“ vermerkt, das hier nicht bekannt ist.',
   // Bills on paper
-  '{file} holds {count} bills of different days. Each is kept with its own days.':
+  '{file} holds {count} bills of different days. Each is saved with its own days.':
     '{file} enthält {count} Rechnungen über verschiedene Tage. Jede wird mit ihren eigenen Tagen gespeichert.',
   'The pages of {file} state different days: {names}. Say whether they are one bill or several.':
     'Die Seiten von {file} nennen verschiedene Tage: {names}. Sagen Sie, ob sie eine Rechnung sind oder mehrere.',
-  'The amounts on {file} are in {names}. They are kept as they are printed; choose the same money in Settings.':
+  'The amounts on {file} are in {names}. They are saved as they are printed; choose the same currency in Settings.':
     'Die Beträge auf {file} sind in {names}. Sie werden wie gedruckt gespeichert; wählen Sie dasselbe Geld in den Einstellungen.',
   'No sum on {file} confirms that its charges are all here: {names}. A charge or the page with the total may be missing. Compare with the paper.':
     'Keine Summe auf {file} bestätigt, dass alle Beträge da sind: {names}. Ein Betrag oder die Seite mit der Summe kann fehlen. Vergleichen Sie mit dem Papier.',
   '{file} is locked with a password. Open it with the password, print it to a new PDF without one, and choose that.':
     '{file} ist mit einem Passwort gesperrt. Öffnen Sie die Datei damit, drucken Sie sie ohne Passwort in ein neues PDF und wählen Sie dieses.',
-  '{file} is a damaged PDF. Download it again, or ask the supplier for it anew.':
+  '{file} is a damaged PDF. Download it again, or ask the supplier for it again.':
     '{file} ist ein beschädigtes PDF. Laden Sie es noch einmal herunter oder bitten Sie den Versorger darum.',
   '{file} has more than {expectedNames} pages, more than a bill has. Print only the pages of the bill to a new PDF, and choose that.':
     '{file} hat mehr als {expectedNames} Seiten, mehr als eine Rechnung hat. Drucken Sie nur die Seiten der Rechnung in ein neues PDF und wählen Sie dieses.',
-  '{file} unpacks to more than any bill holds, so it was not opened. Ask the supplier for the bill anew, or type the figures in.':
+  '{file} unpacks to more than any bill holds, so it was not opened. Ask the supplier for the bill again, or type the figures.':
     '{file} wird entpackt größer als jede Rechnung und wurde nicht geöffnet. Bitten Sie den Versorger um die Rechnung oder tippen Sie die Zahlen ein.',
-  '{file} holds no words and no picture of a page. Ask the supplier for the bill anew, or type the figures in.':
+  '{file} holds no words and no picture of a page. Ask the supplier for the bill again, or type the figures.':
     '{file} enthält weder Wörter noch das Bild einer Seite. Bitten Sie den Versorger um die Rechnung oder tippen Sie die Zahlen ein.',
   '{file} is a picture of a kind that is not read here. Save it as JPEG or PNG, and choose that.':
     '{file} ist ein Bild einer Art, die hier nicht gelesen wird. Speichern Sie es als JPEG oder PNG und wählen Sie dieses.',
@@ -375,13 +375,13 @@ export const REMARKS: Catalogue = {
     '{file} ist zu klein zum Lesen. Fotografieren Sie näher, Seite für Seite.',
   'We could not read a bill in the picture {file}. Lay the page flat in even light and fill the picture with it. Or type the figures in.':
     'Im Bild {file} war keine Rechnung zu lesen. Legen Sie die Seite flach in gleichmäßiges Licht und füllen Sie das Bild damit. Oder tippen Sie die Zahlen ein.',
-  'We found no use of electricity or gas with its price in {file}. If it is a bill, perhaps a page is missing: choose the whole bill, or type the figures in.':
+  'We found no use of electricity or gas with its price in {file}. If it is a bill, perhaps a page is missing: choose the complete bill, or type the figures.':
     'In {file} fanden wir keinen Verbrauch von Strom oder Gas mit seinem Preis. Ist es eine Rechnung, so fehlt vielleicht eine Seite: Wählen Sie die ganze Rechnung oder tippen Sie die Zahlen ein.',
   '{file} is a bill for water, and nothing of it is needed here. Choose the bill for electricity or gas.':
     '{file} ist eine Rechnung für Wasser; davon wird hier nichts gebraucht. Wählen Sie die Rechnung für Strom oder Gas.',
   '{file} names water or sewage too. That was left out.':
     '{file} nennt auch Wasser oder Abwasser. Das wurde weggelassen.',
-  'Names, addresses and the numbers of accounts and meters on {file} are not kept, nor the paper itself.':
+  'Names, addresses and the numbers of accounts and meters on {file} are not saved, nor the paper itself.':
     'Namen, Anschriften sowie Konto- und Zählernummern auf {file} werden nicht gespeichert, auch das Papier selbst nicht.',
   '{file} does not say whether it is for electricity or for gas. Choose which.':
     '{file} sagt nicht, ob es um Strom oder um Gas geht. Wählen Sie.',

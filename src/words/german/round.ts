@@ -6,7 +6,7 @@ export const ROUND: Catalogue = {
   'Outdoor air, design day': 'Außenluft am kältesten Auslegungstag',
   'climate region of the home': 'Klimaregion der Wohnung',
   'Air in less air out': 'Luft hinein weniger Luft hinaus',
-  'Brine in, coldest day of a typical year': 'Sole hinein am kältesten Tag eines üblichen Jahres',
+  'Brine in, coldest day of a typical year': 'Sole hinein am kältesten Tag eines normalen Jahres',
   'source of the machine': 'Wärmequelle des Geräts',
   'Brine in less brine out': 'Sole hinein weniger Sole hinaus',
   'EN 14511 rating, from memory': 'Prüfung nach EN 14511, aus dem Gedächtnis',
@@ -16,10 +16,10 @@ export const ROUND: Catalogue = {
   'usual in ground-source machines; common practice, no source': 'üblich in Erdgeräten; übliche Praxis, ohne Quelle',
   'COP at these temperatures': 'COP bei diesen Temperaturen',
   'rated points, installed': 'Prüfpunkte, eingebaut',
-  'rated points, installed; fan and frost in it': 'Prüfpunkte, eingebaut; Lüfter und Abtauen sind darin',
+  'rated points, installed; fan and frost in it': 'Prüfpunkte, eingebaut; Ventilator und Abtauen sind darin',
   'Ideal work over real work': 'Ideale Arbeit geteilt durch wirkliche Arbeit',
   'compressors of house size, from memory': 'Verdichter in Hausgröße, aus dem Gedächtnis',
-  'Fan, for each kW of heat': 'Lüfter, je kW Wärme',
+  'Fan, for each kW of heat': 'Ventilator, je kW Wärme',
   'Melting frost': 'Abtauen',
   'of all electricity': 'des ganzen Stroms',
   'Boiling point below air out': 'Siedepunkt unter der Luft, die hinausgeht',
@@ -29,8 +29,8 @@ export const ROUND: Catalogue = {
   Subcooling: 'Unterkühlung',
 
   // The sums
-  'Heat for each unit of the compressor’s electricity at this moment (COP)':
-    'Wärme je Kilowattstunde Strom des Verdichters in diesem Augenblick (COP)',
+  'Heat for each kWh of the compressor’s electricity at this moment (COP)':
+    'Wärme je kWh Strom des Verdichters in diesem Augenblick (COP)',
   'Heat content at suction': 'Wärmeinhalt an der Saugseite',
   'Heat content at discharge': 'Wärmeinhalt an der Druckseite',
   'Heat content of the liquid': 'Wärmeinhalt der Flüssigkeit',
@@ -53,7 +53,7 @@ export const ROUND: Catalogue = {
   'Ideal work': 'Ideale Arbeit',
   'Ideal over real work': 'Ideale geteilt durch wirkliche Arbeit',
   'Heat from the air': 'Wärme aus der Luft',
-  'Heat from the ground': 'Wärme aus dem Boden',
+  'Heat from the ground': 'Wärme aus dem Erdreich',
   'refrigerant × (suction − liquid)': 'Kältemittel × (Saugseite − Flüssigkeit)',
   'refrigerant × (discharge − suction)': 'Kältemittel × (Druckseite − Saugseite)',
   'Refrigerant going round': 'Umlaufendes Kältemittel',
@@ -61,13 +61,13 @@ export const ROUND: Catalogue = {
   'Compressor, from the meter': 'Verdichter, vom Zähler',
   'Heat to the house': 'Wärme ins Haus',
   'from the air + from the meter': 'aus der Luft + vom Zähler',
-  'from the ground + from the meter': 'aus dem Boden + vom Zähler',
+  'from the ground + from the meter': 'aus dem Erdreich + vom Zähler',
   'From the air': 'Aus der Luft',
   'All from the meter': 'Alles vom Zähler',
-  'compressor + fan + frost': 'Verdichter + Lüfter + Abtauen',
+  'compressor + fan + frost': 'Verdichter + Ventilator + Abtauen',
   'heat to the house × power for each kW': 'Wärme ins Haus × Leistung je kW',
   '(compressor + fan) × share / (1 − share), spread over the time of running':
-    '(Verdichter + Lüfter) × Anteil / (1 − Anteil), auf die Laufzeit verteilt',
+    '(Verdichter + Ventilator) × Anteil / (1 − Anteil), auf die Laufzeit verteilt',
 
   // The year by the half-hour
   'sum of 17,520 half-hours': 'Summe von 17.520 halben Stunden',

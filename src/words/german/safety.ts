@@ -38,9 +38,9 @@ export const SAFETY: Catalogue = {
   'This computer has too little free memory for this.': 'Dieser Computer hat dafür zu wenig freien Speicher.',
   'Close other programs and try again, or take a file of a shorter span. What was saved before is safe.':
     'Schließen Sie andere Programme und versuchen Sie es noch einmal, oder nehmen Sie eine Datei über kürzere Zeit. Was vorher gespeichert war, ist sicher.',
-  'The clock is right now: keep it': 'Die Uhr geht jetzt richtig: behalten',
-  'It is whole again.': 'Es ist wieder heil.',
-  'Rebuild them from the kept file': 'Aus der aufbewahrten Datei neu aufbauen',
+  'The clock is right now: save': 'Die Uhr geht jetzt richtig: speichern',
+  'It is undamaged again.': 'Es ist wieder unbeschädigt.',
+  'Rebuild them from the saved file': 'Aus der gespeicherten Datei neu aufbauen',
   'Choose the same file once more …': 'Dieselbe Datei noch einmal wählen …',
   'Copies of your data': 'Kopien Ihrer Daten',
   Damaged: 'Beschädigt',
@@ -48,11 +48,11 @@ export const SAFETY: Catalogue = {
   'Bring everything back from a copy': 'Alles aus einer Kopie zurückholen',
   'Exported without a part. {remark}': 'Ohne einen Teil exportiert. {remark}',
   'What is stored': 'Was gespeichert ist',
-  'Everything you keep fits into one file. Put it where this computer is not.':
-    'Alles, was Sie behalten, passt in eine Datei. Legen Sie sie dorthin, wo dieser Computer nicht ist.',
-  'Is all still what was kept?': 'Ist noch alles, wie es gespeichert wurde?',
-  'Each piece is held against its hash when it is read, and all of them every week.':
-    'Jedes Stück wird beim Lesen gegen seine Prüfsumme gehalten, alle zusammen jede Woche.',
+  'All your data fits into one file. Keep it somewhere else than this computer.':
+    'Alle Ihre Daten passen in eine Datei. Bewahren Sie sie anderswo auf als diesen Computer.',
+  'Is everything still as it was saved?': 'Ist noch alles, wie es gespeichert wurde?',
+  'Each piece is checked against its checksum when it is read, and all of them every week.':
+    'Jedes Stück wird beim Lesen mit seiner Prüfsumme verglichen, alle zusammen jede Woche.',
   'All pieces were checked on {date}, and are again every week.':
     'Alle Stücke wurden am {date} geprüft und werden es jede Woche wieder.',
   'Nothing was damaged.': 'Nichts war beschädigt.',
@@ -69,20 +69,20 @@ export const SAFETY: Catalogue = {
   'Sticks and usual places': 'Sticks und übliche Orte',
   'Folders in {name}': 'Ordner in {name}',
   'One up': 'Eins höher',
-  'Take this folder': 'Diesen Ordner nehmen',
+  'Use this folder': 'Diesen Ordner verwenden',
   'Copies here': 'Kopien hier',
   'There is no copy in this folder.': 'In diesem Ordner liegt keine Kopie.',
   Passphrase: 'Kennsatz',
-  'What you keep stays on this computer until you carry it elsewhere.':
-    'Was Sie behalten, bleibt auf diesem Computer, bis Sie es woandershin tragen.',
+  'Your data stays on this computer until you copy it elsewhere.':
+    'Ihre Daten bleiben auf diesem Computer, bis Sie sie woandershin kopieren.',
   'Of each household: name, place, job number, notes, and all that was typed about the home.':
-    'Von jedem Haushalt: Name, Ort, Auftragsnummer, Notizen und alles, was über das Haus getippt wurde.',
+    'Von jedem Haushalt: Name, Ort, Auftragsnummer, Notizen und alle Angaben zum Haus.',
   'Every file that was imported, as it was, and its readings. Half-hourly readings show when people are at home.':
     'Jede importierte Datei, wie sie war, und ihre Messwerte. Halbstündliche Messwerte zeigen, wann jemand zu Hause ist.',
   'Every written estimate and bill check, with all that went into it.':
     'Jede Kostenschätzung und jede Rechnungsprüfung, mit allem, was darin steckt.',
-  'Your own name, address and logo, kept tariffs, and how files of one kind are read.':
-    'Ihr eigener Name, Ihre Anschrift und Ihr Logo, aufbewahrte Tarife und wie Dateien einer Art gelesen werden.',
+  'Your own name, address and logo, saved tariffs, and how files of one kind are read.':
+    'Ihr eigener Name, Ihre Anschrift und Ihr Logo, gespeicherte Tarife und wie Dateien einer Art gelesen werden.',
   'Nothing is sent anywhere, nothing is counted, and no account is needed. Nothing here is encrypted on the disk: protect the computer with a password and its disk with the system’s own encryption.':
     'Nichts wird irgendwohin gesendet, nichts gezählt, und ein Konto braucht es nicht. Auf der Platte ist nichts davon verschlüsselt: Schützen Sie den Computer mit einem Kennwort und seine Platte mit der Verschlüsselung des Systems.',
   Where: 'Wo',
@@ -103,21 +103,21 @@ export const SAFETY: Catalogue = {
     'Diese älteren Dateien neben den Daten; löschen Sie sie im Ordner, wenn sie nicht mehr gebraucht werden:',
   'Restored: {count, plural, one {# household} other {# households}}.':
     'Zurückgeholt: {count, plural, one {# Haushalt} other {# Haushalte}}.',
-  'What was here before is kept as {path}.': 'Was vorher hier war, liegt in {path}.',
+  'What was here before is saved as {path}.': 'Was vorher hier war, ist gespeichert in {path}.',
   Restore: 'Zurückholen',
-  'Choose a copy, look at what is inside, then take all of it or one household. A copy of any earlier version will do, also the bare file plainwarmth.sqlite with its log beside it.':
-    'Wählen Sie eine Kopie, sehen Sie hinein, und nehmen Sie alles oder einen Haushalt. Kopien jeder früheren Version gehen, auch die bloße Datei plainwarmth.sqlite mit ihrem Protokoll daneben.',
+  'Choose a copy, see what is inside, then restore everything or one household. Copies of any earlier version work, and so does the file plainwarmth.sqlite with its log beside it.':
+    'Wählen Sie eine Kopie, sehen Sie hinein, und holen Sie alles oder einen Haushalt zurück. Kopien jeder früheren Version gehen, auch die Datei plainwarmth.sqlite mit ihrem Protokoll daneben.',
   'Choose a copy …': 'Kopie wählen …',
   'Reading the copy …': 'Die Kopie wird gelesen …',
   '{file} is locked with a passphrase.': '{file} ist mit einem Kennsatz verschlossen.',
   'Open it': 'Öffnen',
   'Inside {file}': 'In {file}',
-  'Bring in {name} only': 'Nur {name} hereinholen',
-  'Bring in this one': 'Diesen hereinholen',
+  'Restore {name} only': 'Nur {name} zurückholen',
+  'Restore this one': 'Diesen zurückholen',
   'Restore everything': 'Alles zurückholen',
-  'Nothing is here that would give way.': 'Hier ist nichts, das weichen müsste.',
-  'The {count, plural, one {household} other {# households}} here give way, and are kept as a copy first.':
-    '{count, plural, one {Der Haushalt} other {Die # Haushalte}} hier {count, plural, one {weicht und wird} other {weichen und werden}} vorher als Kopie behalten.',
+  'There is nothing here to be replaced.': 'Hier ist nichts, was ersetzt würde.',
+  'The {count, plural, one {household} other {# households}} here will be replaced, and saved as a copy first.':
+    '{count, plural, one {Der Haushalt} other {Die # Haushalte}} hier {count, plural, one {wird} other {werden}} ersetzt und vorher als Kopie gespeichert.',
   'Which copy?': 'Welche Kopie?',
   'Saved and read back: {path}, {size}, {count, plural, one {# household} other {# households}}.':
     'Gespeichert und zurückgelesen: {path}, {size}, {count, plural, one {# Haushalt} other {# Haushalte}}.',
@@ -132,8 +132,8 @@ export const SAFETY: Catalogue = {
   'Save to {folder} again': 'Wieder nach {folder} speichern',
   'A copy every day into {folder}': 'Jeden Tag eine Kopie nach {folder}',
   'A copy every day into a folder': 'Jeden Tag eine Kopie in einen Ordner',
-  'On days when Plainwarmth is used. The last 14 are kept. They bear no passphrase.':
-    'An Tagen, an denen Plainwarmth benutzt wird. Die letzten 14 bleiben. Diese Kopien haben keinen Kennsatz.',
+  'On days when Plainwarmth is used. The last 14 copies stay. They have no passphrase.':
+    'An Tagen, an denen Plainwarmth benutzt wird. Die letzten 14 Kopien bleiben. Sie haben keinen Kennsatz.',
   'Where should the copy go?': 'Wohin soll die Kopie?',
   'What is stored, where, and how to erase it': 'Was gespeichert ist, wo, und wie man es löscht',
   'The copy came back from {path} other than it was written, so it was thrown away.':
@@ -163,10 +163,10 @@ export const SAFETY: Catalogue = {
   'the clock': 'die Uhr',
   'Set the clock and try again. If it is right now and was wrong then, say so and save it.':
     'Stellen Sie die Uhr und versuchen Sie es noch einmal. Geht sie jetzt richtig und ging damals falsch, sagen Sie das und speichern Sie.',
-  'The readings of {fileName} do not come out of the kept file exactly as they were, so nothing was changed.':
-    'Die Messwerte von {fileName} kommen aus der aufbewahrten Datei nicht genau so heraus, wie sie waren; darum wurde nichts geändert.',
-  'Bring the household in from your last copy, or take this import back and import the file again.':
-    'Holen Sie den Haushalt aus Ihrer letzten Kopie, oder nehmen Sie diesen Import zurück und importieren Sie die Datei neu.',
+  'The readings of {fileName} do not come out of the saved file exactly as they were, so nothing was changed.':
+    'Die Messwerte von {fileName} kommen aus der gespeicherten Datei nicht genau so heraus, wie sie waren; darum wurde nichts geändert.',
+  'Restore the household from your last copy, or remove this import and import the file again.':
+    'Holen Sie den Haushalt aus Ihrer letzten Kopie zurück, oder entfernen Sie diesen Import und importieren Sie die Datei neu.',
   '{fileName} is not the file that was imported as {kept}: its bytes differ.':
     '{fileName} ist nicht die Datei, die als {kept} importiert wurde: Ihre Bytes sind andere.',
   'Choose the very file that was imported, unchanged.':
@@ -177,7 +177,7 @@ export const SAFETY: Catalogue = {
     'Der Datenträger von {path} antwortet nicht, darum wurde dies nicht gespeichert.',
   'If it is a stick, put it in again and start Plainwarmth again. What was saved before is safe.':
     'Ist es ein Stick, stecken Sie ihn wieder ein und starten Sie Plainwarmth neu. Was vorher gespeichert war, ist sicher.',
-  'The data file {path} was deleted or moved while Plainwarmth ran. It was written anew with all that had been kept before.':
+  'The data file {path} was deleted or moved while Plainwarmth ran. It was written again with everything saved before.':
     'Die Datendatei {path} wurde gelöscht oder verschoben, während Plainwarmth lief. Sie wurde mit allem neu geschrieben, was vorher gespeichert war.',
   'The data file {path} is no longer there, so this was not saved.':
     'Die Datendatei {path} ist nicht mehr da, darum wurde dies nicht gespeichert.',
@@ -187,18 +187,18 @@ export const SAFETY: Catalogue = {
     'Liegt sie auf einem Stick, stecken Sie ihn wieder ein. Schließen Sie dann Plainwarmth und starten Sie es neu.',
   'a household whose name is lost': 'einem Haushalt, dessen Name verloren ist',
   'an import whose name is lost': 'einem Import, dessen Name verloren ist',
-  'Bring the household in from your last copy (Settings, Copies of your data).':
-    'Holen Sie den Haushalt aus Ihrer letzten Kopie (Einstellungen, Kopien Ihrer Daten).',
-  'The entries of {household} are damaged on the disk: they are no longer what was kept.':
+  'Restore the household from your last copy (Settings, Copies of your data).':
+    'Holen Sie den Haushalt aus Ihrer letzten Kopie zurück (Einstellungen, Kopien Ihrer Daten).',
+  'The entries of {household} are damaged on the disk: they are no longer what was saved.':
     'Die Angaben zu {household} sind auf der Platte beschädigt: Sie sind nicht mehr, was gespeichert wurde.',
   'What is known of {file} in {household} is damaged on the disk, so it is left out.':
     'Was zu {file} in {household} bekannt ist, ist auf der Platte beschädigt und wird ausgelassen.',
-  'The readings of {file} in {household} are damaged on the disk: they are no longer what was kept.':
+  'The readings of {file} in {household} are damaged on the disk: they are no longer what was saved.':
     'Die Messwerte von {file} in {household} sind auf der Platte beschädigt: Sie sind nicht mehr, was gespeichert wurde.',
   'The file itself is still here. Have them rebuilt from it under “Bills and readings”.':
     'Die Datei selbst ist noch da. Lassen Sie die Messwerte unter „Rechnungen und Messwerte“ daraus neu aufbauen.',
-  'The kept file {file} in {household} is damaged on the disk. Its readings are whole.':
-    'Die aufbewahrte Datei {file} in {household} ist auf der Platte beschädigt. Ihre Messwerte sind heil.',
+  'The saved file {file} in {household} is damaged on the disk. Its readings are undamaged.':
+    'Die gespeicherte Datei {file} in {household} ist auf der Platte beschädigt. Ihre Messwerte sind unbeschädigt.',
   'Choose the same file once more under “Bills and readings”; it replaces the damaged one.':
     'Wählen Sie dieselbe Datei unter „Rechnungen und Messwerte“ noch einmal; sie ersetzt die beschädigte.',
   'Estimate no. {number} of {household} is damaged on the disk: it is no longer what was handed over.':
@@ -209,18 +209,18 @@ export const SAFETY: Catalogue = {
   'A setting is damaged on the disk, so the usual one counts.':
     'Eine Einstellung ist auf der Platte beschädigt, darum gilt die übliche.',
   'Set it again.': 'Stellen Sie sie neu ein.',
-  'A kept tariff is damaged on the disk, so it is left out.':
-    'Ein aufbewahrter Tarif ist auf der Platte beschädigt und wird ausgelassen.',
-  'Keep it again.': 'Bewahren Sie ihn noch einmal auf.',
+  'A saved tariff is damaged on the disk, so it is left out.':
+    'Ein gespeicherter Tarif ist auf der Platte beschädigt und wird ausgelassen.',
+  'Save it again.': 'Speichern Sie ihn noch einmal.',
   'The data file was damaged. It was set aside as {path}, nothing in it was changed, and an empty one was begun. Restore your last copy in the settings, and keep that file: somebody who knows databases may get more out of it.':
     'Die Datendatei war beschädigt. Sie wurde als {path} beiseitegelegt, nichts darin wurde geändert, und eine leere wurde begonnen. Holen Sie in den Einstellungen Ihre letzte Kopie zurück, und heben Sie jene Datei auf: Wer Datenbanken kennt, holt vielleicht mehr heraus.',
   'The data file belonged to another program. It was set aside as {path}, nothing in it was changed, and an empty one was begun.':
     'Die Datendatei gehörte einem anderen Programm. Sie wurde als {path} beiseitegelegt, nichts darin wurde geändert, und eine leere wurde begonnen.',
-  'The data file is gone or empty, where {count, plural, =0 {households} one {# household} other {# households}} had been kept. An empty one was begun. Restore your last copy in the settings.':
+  'The data file is gone or empty; {count, plural, =0 {households} one {# household} other {# households}} had been saved in it. An empty one was begun. Restore your last copy in the settings.':
     'Die Datendatei ist weg oder leer, wo {count, plural, =0 {Haushalte} one {# Haushalt} other {# Haushalte}} gespeichert {count, plural, one {war} other {waren}}. Eine leere wurde begonnen. Holen Sie in den Einstellungen Ihre letzte Kopie zurück.',
   'What was left of it lies at {path}.': 'Was davon übrig war, liegt in {path}.',
   'Another data file was put in the place of the one used last. Its changes are not mixed: the log of the earlier one was set aside as {path}.':
     'An die Stelle der zuletzt benutzten Datendatei wurde eine andere gelegt. Nichts wurde vermischt: Das Protokoll der früheren wurde als {path} beiseitegelegt.',
-  'The last {count, plural, one {change that had been kept is} other {# changes that had been kept are}} missing from the data file: its log was lost, or an older file was put in its place. It was opened as it is; what was found lies untouched at {path}. Compare with your last copy in the settings.':
+  'The last {count, plural, one {saved change is} other {# saved changes are}} missing from the data file: its log was lost, or an older file was put in its place. It was opened as it is; what was found is untouched at {path}. Compare with your last copy in the settings.':
     'In der Datendatei {count, plural, one {fehlt die letzte gespeicherte Änderung} other {fehlen die letzten # gespeicherten Änderungen}}: Ihr Protokoll ging verloren, oder eine ältere Datei wurde an ihre Stelle gelegt. Sie wurde geöffnet, wie sie ist; was gefunden wurde, liegt unberührt in {path}. Vergleichen Sie in den Einstellungen mit Ihrer letzten Kopie.',
 };

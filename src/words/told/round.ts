@@ -29,8 +29,8 @@ export const ROUND = sentences<ToldRound>()({
   'points-installed-air': 'rated points, installed; fan and frost in it',
   'compressors-from-memory': 'compressors of house size, from memory',
   // Titles and formulas
-  'cop-of-moment': 'Heat for each unit of electricity at this moment (COP)',
-  'compressor-cop-of-moment': 'Heat for each unit of the compressor’s electricity at this moment (COP)',
+  'cop-of-moment': 'Heat for each kWh of electricity at this moment (COP)',
+  'compressor-cop-of-moment': 'Heat for each kWh of the compressor’s electricity at this moment (COP)',
   'cop-formula': '(heat content at discharge − of the liquid) / (at discharge − at suction)',
   'handbook-and-table': 'single-stage cycle of any handbook, such as ASHRAE Fundamentals; {table}',
   'boiling-point': 'Boiling point',

@@ -90,7 +90,7 @@ describe('picture', () => {
 });
 
 test('sentence and table say the same as the picture', () => {
-  expect(yearsSentence(whole)).toContain('After about 11 years');
+  expect(yearsSentence(whole)).toContain('after about 11 years');
   const table = yearsTable(yearsSeries(whole));
   expect(table.rows).toHaveLength(21);
   expect(table.rows[0]!.cells).toEqual(['now', '£7,500', '£7,500', '£7,500', '£3,000', '£3,000', '£3,000']);

@@ -81,8 +81,8 @@ describe('a bill as it is typed', () => {
     [{ from: '2026-02-30' }, 'Type the first and the last day of the bill.'],
     [{ lastDay: '2026-09-30' }, 'The last day is before the first day.'],
     [{ lastDay: '2029-01-31' }, 'The bill is longer than two years. Check its days.'],
-    [{ kWh: undefined }, 'Type the units of the bill in kWh.'],
-    [{ pencePerKWh: undefined }, 'Type the price of a unit in pence, VAT included.'],
+    [{ kWh: undefined }, 'Type the kWh of the bill.'],
+    [{ pencePerKWh: undefined }, 'Type the price per kWh, VAT included.'],
     [{ meter: 'whole-house' as const, otherKWh: 2101 }, 'The other electricity is more than the whole bill.'],
   ])('%o: %s', (part, sentence) => {
     expect(finishDraft({ ...whole, ...part })).toEqual({ kind: 'wanting', sentence });

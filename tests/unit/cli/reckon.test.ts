@@ -299,7 +299,7 @@ describe('in German', () => {
   });
   test('a refusal is too, and the next run without it is English', async () => {
     const path = write({ ...HOUSEHOLD, machine: { spaceFactor: 0.5 } });
-    expect((await run(path, '--language', 'de')).err).toContain('Die Arbeitszahl für die Räume ist 0.5; verlangt ist');
+    expect((await run(path, '--language', 'de')).err).toContain('Die JAZ für die Räume ist 0.5; verlangt ist');
     expect((await run(path)).err).toContain('The seasonal factor for heating the rooms is 0.5');
   });
   test('another language is refused', async () => {

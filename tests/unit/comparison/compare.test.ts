@@ -430,7 +430,7 @@ test('every working gives its own figure, and the cost rests on the energy bough
     // Recomputed from the working's own inputs: units × price, band by band, plus standing charge and service.
     const inputs = cost.working.inputs.map(({ name, value }) => [sayTold(name), Number(value)] as const);
     const of = (start: string) => inputs.filter(([name]) => name.startsWith(start)).map(([, value]) => value);
-    const units = of('Units').reduce((total, kWh, i) => total + kWh * of('Unit price')[i]!, 0);
+    const units = of('kWh, ').reduce((total, kWh, i) => total + kWh * of('Unit price')[i]!, 0);
     expect(units + of('Standing charge')[0]! + of('Service')[0]! * 100).toBeCloseTo(cost.value, 6);
   }
 });

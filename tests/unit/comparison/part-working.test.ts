@@ -19,7 +19,7 @@ test.each(systems.map((system) => [system.id, system] as const))('%s: every part
   expect([...units.inputs, ...standing.inputs, ...service.inputs]).toHaveLength(cost.working.inputs.length);
   const sum = units.inputs.reduce((total, input, at) => {
     const price = units.inputs[at + 1];
-    return sayTold(input.name).startsWith('Units, ') ? total + Number(input.value) * Number(price?.value) : total;
+    return sayTold(input.name).startsWith('kWh, ') ? total + Number(input.value) * Number(price?.value) : total;
   }, 0);
   expect(sum).toBeCloseTo(split.unitsPence, 4);
 });

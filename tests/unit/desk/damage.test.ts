@@ -64,7 +64,7 @@ describe('one bad piece blocks no other, is named with its household and its way
     const bytes = new Uint8Array(before.store.readRawFile(evidence.id)!);
     const one = spoil(before, spoilBlob('raw_files', 'deflated', `sha256 = '${evidence.sha256}'`));
     const out = await one.call('household.export', { id });
-    expect(out.remark).toContain(`The kept file ${evidence.fileName} in Larch Rise is damaged`);
+    expect(out.remark).toContain(`The saved file ${evidence.fileName} in Larch Rise is damaged`);
     const file = HouseholdFile.parse(JSON.parse(Buffer.from(out.base64, 'base64').toString()));
     expect(file.evidence.filter(({ rawFile }) => rawFile === null)).toHaveLength(1);
     expect(file.evidence[0]!.readings.length).toBeGreaterThan(0);

@@ -101,7 +101,7 @@ describe('an estimate that was kept in English sentences', () => {
     ],
     ['electricity, night', 'Strom, Nacht'],
     ['Unit price, electricity, night', 'Arbeitspreis, Strom, Nacht'],
-    ['typical year, Severn', 'übliches Jahr, Severn'],
+    ['typical year, Severn', 'normales Jahr, Severn'],
     [
       'as given × 1.32 ^ ((flow it holds for − flow now) / 20)',
       'wie angegeben × 1,32 ^ ((Vorlauf, für den sie gilt − Vorlauf jetzt) / 20)',

@@ -10,7 +10,7 @@ const working = (title: string, value: number, unit: string, grade: Grade = 'est
   inputs: [
     { name: 'Units bought', value, unit, grade, origin: 'gas-2024.csv, row 12' },
     {
-      name: 'Price of a unit',
+      name: 'Price per kWh',
       value: 26.3,
       unit: 'p',
       grade: 'measured',
@@ -72,7 +72,7 @@ export function system({ id, kind, carrier, kWh, pence, standing, service }: Rou
       servicePence: Array.from({ length: 12 }, () => service / 12),
     },
     rates: [{ name: 'All day', kWh, pencePerKWh: pence }],
-    pencePerKWhHeat: figure(unitsPence / 13_900, 6, 9, 'p/kWh', 'Cost of a unit of heat'),
+    pencePerKWhHeat: figure(unitsPence / 13_900, 6, 9, 'p/kWh', 'Cost of a kWh of heat'),
     carbonKg: figure(kWh * 0.13, kWh * 0.1, kWh * 0.2, 'kg', 'Carbon of a year'),
     coldYearPence: together + unitsPence * 0.08,
     mildYearPence: together - unitsPence * 0.08,

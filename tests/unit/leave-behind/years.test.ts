@@ -46,7 +46,7 @@ describe('on paper', () => {
   test.each([
     HEADING,
     // £1,608.40 less £1,192.52 a year bring back £4,500 in 10.8 years; over 15 years the boiler is bought again.
-    'After about 11 years it might have paid that back.',
+    'It might pay that back after about 11 years.',
     'This is a picture of what may come, not advice.',
     'Nobody knows the prices of the years to come.',
     'for 8 in 10 homes like yours',
@@ -65,7 +65,7 @@ describe('on paper', () => {
   test('the household’s own paper says it in short', () => {
     const paper = renderLeaveBehind(whole, settings);
     expect(paper).toContain('<h3>Putting it in, and the years to come</h3>');
-    expect(paper).toContain('After about 11 years it might have paid that back.');
+    expect(paper).toContain('It might pay that back after about 11 years.');
   });
   test('what was bought is among the assumptions, what was worked out is not', () => {
     const names = listAssumptions(readEstimate(whole, settings))

@@ -47,7 +47,7 @@ describe('the sentence of the page', () => {
     ['running costs only', 'Over 20 years the heat pump might cost about £8,300 less to run.'],
     ['running costs only, dearer', 'Over 20 years the heat pump might cost about £13,000 more to run.'],
     ['running costs only, the same', 'Over 20 years both would cost about the same to run.'],
-    ['paid back', 'The heat pump costs more to put in. After about 11 years it might have paid that back.'],
+    ['paid back', 'The heat pump costs more to install. It might pay that back after about 11 years.'],
     ['not paid back', 'Over 20 years the heat pump might cost about £22,000 more in all.'],
     ['from the first day', 'Over 20 years the heat pump might cost about £13,000 less in all, from the first day on.'],
     ['falls behind', 'At first the heat pump costs less. Over 20 years it might cost about £8,400 more in all.'],
@@ -55,7 +55,7 @@ describe('the sentence of the page', () => {
       'behind, then ahead once the other is bought again',
       'Over 20 years the heat pump might cost about £3,600 less in all.',
     ],
-    ['the same in all', 'Over 20 years both would cost about the same, the price of putting them in counted.'],
+    ['the same in all', 'Over 20 years both would cost about the same, installation included.'],
   ] as const)('%s', (name, sentence) => expect(words.lifetimeSentence(cases[name])).toBe(sentence));
 });
 

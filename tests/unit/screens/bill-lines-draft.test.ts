@@ -40,8 +40,8 @@ describe('a bill while it is typed', () => {
       sentences: [
         'Type the first day of the bill.',
         'Type the last day of the bill.',
-        'Type both readings, or the units.',
-        'Type the price of a unit.',
+        'Type both readings, or the kWh.',
+        'Type the price per kWh.',
       ],
     });
   });

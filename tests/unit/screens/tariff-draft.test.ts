@@ -51,7 +51,7 @@ describe('a tariff while it is typed', () => {
     const finished = finishDraft(newDraft('gas', '2026-11-25', 0.05));
     expect('missing' in finished && finished.missing).toEqual([
       'Give the tariff a name, as it stands on the bill.',
-      'Say where the prices were taken from, such as the bill of March.',
+      'Say where the prices come from, such as the bill of March.',
       'The standing charge is missing.',
       'The price for all hours is missing.',
     ]);

@@ -47,7 +47,7 @@ describe('prices to settle before an estimate is written', () => {
     const said = oilHome({ stand: [{ price: 'oil', on: '2026-11-20', said: 'no delivery this year' }] });
     expect(open(said)).not.toContain('oil');
     expect(standsSentence(on(said).prices.oil!)).toBe(
-      'It stands as assumed, as was said on 20 November 2026. “no delivery this year”',
+      'It is used as assumed, as confirmed on 20 November 2026. “no delivery this year”',
     );
     const asked = openPrices(on(oilHome())).find(({ price }) => price === 'oil')!;
     expect(openPriceSentence(asked)).toBe('Oil: the price is of January 2026 and ended 298 days ago.');

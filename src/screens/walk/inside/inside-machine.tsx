@@ -108,7 +108,7 @@ export function InsideMachine(props: { readonly onClose: () => void; readonly wh
                 aria-current={step === shown ? 'step' : undefined}
                 onClick={() => setShown(step)}
               >
-                {step === null ? say('The whole') : `${index} ${cycleStepName(step, design.from)}`}
+                {step === null ? say('The file') : `${index} ${cycleStepName(step, design.from)}`}
               </button>
             ))}
           </nav>
