@@ -306,6 +306,11 @@ export const contract = {
     z.object({ checkId: Id, paper: z.enum(['letter', 'sheet']).default('letter'), format: z.enum(['pdf', 'html']) }),
     FileOut,
   ),
+  /** Answers to customer's questions by name, in this home's figures of today. */
+  'questions.print': request(
+    z.object({ householdId: Id, ids: z.array(z.string().max(20)).min(1).max(40), format: z.enum(['pdf', 'html']) }),
+    FileOut,
+  ),
   'check.drop': request(z.object({ checkId: Id }), Nothing),
 } as const;
 

@@ -17,6 +17,8 @@ export interface WaterAtHome {
   readonly isOwn: boolean;
   /** Litres at 40 °C that a full tank gives at most, mixed with mains water of 10 °C. */
   readonly mixedLitres: number;
+  /** What the machine gives: typed, else as much as the heat loss; null where neither is known. */
+  readonly kW: number | null;
   /** From cold to the store temperature, minutes without losses; null where the machine's output is not known. */
   readonly reheatMinutes: number | null;
 }
@@ -35,6 +37,7 @@ export function waterAtHome({
     storeC,
     isOwn: hotWater.cylinderLitres !== undefined,
     mixedLitres: (tankLitres * (storeC - COLD_C)) / (SHOWER_C - COLD_C),
+    kW: kW ?? null,
     reheatMinutes: kW === undefined ? null : (tankLitres * (storeC - COLD_C) * KWH_PER_LITRE_K * 60) / kW,
   };
 }

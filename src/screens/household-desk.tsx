@@ -10,6 +10,7 @@ import { referenceOf } from '../reference/index.ts';
 import { say, speakMoney } from '../words/say.ts';
 import type { ShownWorking } from '../words/working.ts';
 import { HouseholdContext, type OpenDesk } from './household-context.tsx';
+import { Questions } from './questions/questions.tsx';
 import type { Stage } from './routes.ts';
 import { GlossaryPage } from './shared/glossary-page.tsx';
 import { WorkingPanel } from './shared/working-panel.tsx';
@@ -84,7 +85,10 @@ export function HouseholdDesk(props: {
   return (
     <HouseholdContext value={desk} key={countryOf(household)}>
       {stage === 'walk' ? (
-        <StageView stage={stage} />
+        <>
+          <StageView stage={stage} />
+          <Questions />
+        </>
       ) : (
         <div className="desk">
           <button type="button" className="skip" onClick={skipToPage}>
@@ -92,6 +96,7 @@ export function HouseholdDesk(props: {
           </button>
           <Thread stage={stage}>
             <KeepLine status={status} edited={edited} said={said} />
+            <Questions />
           </Thread>
           <main className="page" id="page" tabIndex={-1} key={stage}>
             <GlossaryPage>

@@ -3,8 +3,8 @@ import type { WaterAtHome } from '../model/at-home.ts';
 import { degrees, grouped, roundTo } from './numbers.ts';
 import { say } from './say.ts';
 
-/** "A tank of 180 litres at 50 °C gives up to 240 litres for showers. From cold it takes about 80 minutes to heat." */
-export function tankSentence({ tankLitres, storeC, isOwn, mixedLitres, reheatMinutes }: WaterAtHome): string {
+/** "A tank of 180 litres at 50 °C gives up to 240 litres for showers. At 6.1 kW it takes about 80 minutes to heat from cold." */
+export function tankSentence({ tankLitres, storeC, isOwn, mixedLitres, kW, reheatMinutes }: WaterAtHome): string {
   const values = {
     litres: grouped(tankLitres),
     store: degrees(storeC),
@@ -14,6 +14,6 @@ export function tankSentence({ tankLitres, storeC, isOwn, mixedLitres, reheatMin
   const gives = isOwn
     ? say('A tank of {litres} litres at {store} gives up to {mixed} litres for showers.', values)
     : say('A usual tank of {litres} litres at {store} gives up to {mixed} litres for showers.', values);
-  if (reheatMinutes === null) return gives;
-  return `${gives} ${say('From cold it takes about {minutes} minutes to heat.', { minutes: grouped(Math.max(5, roundTo(reheatMinutes, 5))) })}`;
+  if (reheatMinutes === null || kW === null) return gives;
+  return `${gives} ${say('At {kW} kW it takes about {minutes} minutes to heat from cold.', { kW: grouped(kW, 1), minutes: grouped(Math.max(5, roundTo(reheatMinutes, 5))) })}`;
 }

@@ -1,5 +1,10 @@
 import { leaveBehindCsv } from '../../leave-behind/leave-behind-csv.ts';
+import { appraise } from '../../model/appraise.ts';
+import { currencyOf } from '../../model/shapes/country.ts';
 import type { WrittenEstimate } from '../../model/shapes/written-estimate.ts';
+import { customerFacts } from '../../reference/customer-facts.ts';
+import { referenceOf } from '../../reference/index.ts';
+import { answerQuestions } from '../../words/asked.ts';
 import { longDate } from '../../words/numbers.ts';
 import { inMoneyOf, say } from '../../words/say.ts';
 import type { FileOut } from '../contract.ts';
@@ -15,7 +20,7 @@ import { readSettings } from '../settings.ts';
 /** Clocks are put right by minutes all the time. */
 const CLOCK_SLACK_MS = 10 * 60_000;
 
-type EstimateHandlers = Pick<Handlers, 'estimate.keep' | 'estimate.read' | 'estimate.print'>;
+type EstimateHandlers = Pick<Handlers, 'estimate.keep' | 'estimate.read' | 'estimate.print' | 'questions.print'>;
 
 export function estimateHandlers({ ports, store }: DeskContext): EstimateHandlers {
   async function print(
@@ -84,6 +89,23 @@ export function estimateHandlers({ ports, store }: DeskContext): EstimateHandler
       return estimate;
     },
     'estimate.read': ({ estimateId }) => findEstimate(store, estimateId),
+    async 'questions.print'({ householdId, ids, format }) {
+      const { household } = findHousehold(store, householdId);
+      const [today, settings] = [ports.today(), readSettings(store)];
+      const series = storedSeries(store, householdId);
+      const appraisal = appraise({ household, series, reference: referenceOf(household), asOf: today, draws: 0 });
+      const { renderQuestions } = await import('../../leave-behind/questions.tsx');
+      const { name } = household;
+      return printDocument(ports, {
+        html: inMoneyOf({ currency: currencyOf(household) }, () => {
+          const answers = answerQuestions({ household, appraisal }, customerFacts).filter(({ id }) => ids.includes(id));
+          return renderQuestions({ name, answers, today, settings });
+        }),
+        fileName: fileNameOf(say('{name}, questions and answers', { name }), format),
+        format,
+        paper: settings.paper,
+      });
+    },
     'estimate.print': ({ estimateId, document, format }) => print(findEstimate(store, estimateId), document, format),
   };
 }

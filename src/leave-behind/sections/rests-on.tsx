@@ -4,6 +4,8 @@ import { Said } from '../../charts/said.tsx';
 import { addDays } from '../../model/calendar/civil.ts';
 import { type PriceBasis, priceOf } from '../../model/shapes/appraisal.ts';
 import type { Grade } from '../../model/shapes/working.ts';
+import { customerFacts } from '../../reference/customer-facts.ts';
+import { answerQuestions, factAge } from '../../words/asked.ts';
 import { limitsSentences } from '../../words/estimate.ts';
 import { wayName } from '../../words/heat.ts';
 import { capitalised, exactPounds, factor, listed, longDate, pence, spokenCount } from '../../words/numbers.ts';
@@ -46,7 +48,38 @@ export function RestsOnPart({ parts }: { readonly parts: EstimateParts }) {
         ].join(' ')}{' '}
         {parts.estimate.note}
       </p>
+      <AskedPart parts={parts} />
     </section>
+  );
+}
+
+/** More would push the cautions off the page; the others are on the sheet of questions. */
+const MOST_ANSWERS = 3;
+
+/** What was asked at the table, answered in the figures of this estimate. */
+function AskedPart({ parts: { estimate, appraisal, madeOn } }: { readonly parts: EstimateParts }) {
+  const { household } = estimate;
+  const asked = answerQuestions({ household, appraisal }, customerFacts).filter(({ id }) =>
+    household.asked?.includes(id),
+  );
+  if (asked.length === 0) return null;
+  const more = asked.length - MOST_ANSWERS;
+  return (
+    <>
+      <h3>{say('What you asked')}</h3>
+      {asked.slice(0, MOST_ANSWERS).map(({ id, question, answer, caution, fact }) => (
+        <p key={id} className="plain small">
+          <strong>{question}</strong> {answer} {caution} <span className="quiet">{factAge(fact, madeOn)}</span>
+        </p>
+      ))}
+      {more > 0 ? (
+        <p className="plain small quiet">
+          {say('{more, plural, one {One more answer is} other {# more answers are}} on the sheet of questions.', {
+            more,
+          })}
+        </p>
+      ) : null}
+    </>
   );
 }
 

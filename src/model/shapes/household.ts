@@ -284,6 +284,8 @@ export const Household = z.object({
   walk: z
     .object({ leaveOut: z.array(z.string().max(20)).max(20), order: z.array(z.string().max(20)).max(20).optional() })
     .optional(),
+  /** Customer's questions that were asked at the table, by name; their answers are printed in the household's paper. */
+  asked: z.array(z.string().max(20)).max(40).optional(),
 });
 export type Household = z.infer<typeof Household>;
 

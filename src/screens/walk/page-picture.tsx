@@ -29,6 +29,7 @@ import { WatchTable } from './watch-table.tsx';
 
 /** Five ways of heating are as many as can be compared across a table. */
 const MOST_ROWS = 5;
+const LOW_PIXELS = 250;
 
 export function PagePicture(props: {
   readonly picture: Picture;
@@ -65,13 +66,15 @@ export function PagePicture(props: {
     case 'cost': {
       const rows = spreadSeries({ ...appraisal, systems: pickForPicture(appraisal, household, MOST_ROWS) });
       const { versus } = picture;
+      // Where the page leaves little, smaller letters keep the names whole.
+      const size = height < LOW_PIXELS ? 'desk' : 'table';
       return (
         <div className="walk-two is-bars">
           <ChartFigure
             {...shared}
             name={spreadName()}
             sentence={spreadSentence(rows)}
-            picture={<SpreadPicture rows={rows} size="table" height={height} />}
+            picture={<SpreadPicture rows={rows} size={size} height={height} />}
             table={spreadTable(rows)}
           />
           {versus ? (

@@ -1,5 +1,6 @@
 /** All German texts, by their English. One file a folder of the source. */
 import type { Catalogue } from '../say.ts';
+import { ASKED } from './asked.ts';
 import { BILL_SUMS } from './bill-sums.ts';
 import { BILL_SUMS_SCREEN } from './bill-sums-screen.ts';
 import { CHARTS } from './charts.ts';
@@ -39,6 +40,7 @@ import { WALK } from './walk.ts';
 import { YEARS_AHEAD } from './years-ahead.ts';
 
 export const german: Catalogue = {
+  ...ASKED,
   ...EARLIER,
   ...MODEL,
   ...EXPLAINED,

@@ -120,7 +120,6 @@ export const WALK: Catalogue = {
     'Ein Speicher mit {litres} Litern bei {store} gibt bis zu {mixed} Liter zum Duschen.',
   'A usual tank of {litres} litres at {store} gives up to {mixed} litres for showers.':
     'Ein üblicher Speicher mit {litres} Litern bei {store} gibt bis zu {mixed} Liter zum Duschen.',
-  'From cold it takes about {minutes} minutes to heat.': 'Kalt braucht er etwa {minutes} Minuten zum Aufheizen.',
   'What it would cost, and how sure that is': 'Was es kosten würde und wie sicher das ist',
   'What changes it, and what you can choose': 'Was es ändert und was Sie wählen können',
   'Living with it': 'Damit leben',
@@ -184,4 +183,6 @@ export const WALK: Catalogue = {
     'Die Arbeitszahl nur für die Räume ist nicht die der Stromrechnung. Sagen Sie es jetzt, bevor es die erste Rechnung tut.',
   'Call us if rooms stay cold, hot water runs out, or the backup heater runs day after day.':
     'Rufen Sie an, wenn Räume kalt bleiben, das Warmwasser ausgeht oder der Heizstab Tag für Tag läuft.',
+  'At {kW} kW it takes about {minutes} minutes to heat from cold.':
+    'Mit {kW} kW braucht er kalt etwa {minutes} Minuten zum Aufheizen.',
 };

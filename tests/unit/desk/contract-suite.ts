@@ -249,6 +249,15 @@ export function contractSuite(name: string, open: () => Promise<OpenedClient>): 
       expect(summary).toMatchObject({ heatPumpPence: cost.value, lowPence: cost.low, highPence: cost.high });
     });
 
+    test('answers to the customer’s questions are printed in the home’s own figures', async () => {
+      const { householdId } = await withEstimate();
+      const sheet = await call('questions.print', { householdId, ids: ['radiators', 'no such'], format: 'html' });
+      expect(sheet.fileName).toBe('Larch Rise, questions and answers.html');
+      const text = contentOf(sheet).toString('utf8');
+      expect(text).toMatch(/a radiator gives about \d+% of the heat on its label/);
+      expect(text).not.toContain('Does the house gain value?');
+    });
+
     test('nothing is promised where nothing is known of the heat', async () => {
       const { household } = await call('household.create', { name: 'Unknown' });
       const refusal = await refusalOf(call('estimate.keep', { householdId: household.id, note: '' }));

@@ -20,7 +20,7 @@ describe('hot water of a full tank', () => {
   test('is said, the usual tank as a usual one', () => {
     const water = waterAtHome({ ...household, hotWater: {}, heat: { heatLossKW: typed(6) } });
     expect(tankSentence(water)).toBe(
-      'A usual tank of 200 litres at 50 °C gives up to 260 litres for showers. From cold it takes about 95 minutes to heat.',
+      'A usual tank of 200 litres at 50 °C gives up to 260 litres for showers. At 6.0 kW it takes about 95 minutes to heat from cold.',
     );
     const own = waterAtHome({ ...household, hotWater: { cylinderLitres: typed(250), hotC: typed(55) }, heat: {} });
     expect(tankSentence(own)).toBe('A tank of 250 litres at 55 °C gives up to 370 litres for showers.');
