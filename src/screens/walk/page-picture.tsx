@@ -29,7 +29,7 @@ import { WatchTable } from './watch-table.tsx';
 
 /** Five ways of heating are as many as can be compared across a table. */
 const MOST_ROWS = 5;
-const LOW_PIXELS = 250;
+const NARROW_PIXELS = 1100;
 
 export function PagePicture(props: {
   readonly picture: Picture;
@@ -66,8 +66,8 @@ export function PagePicture(props: {
     case 'cost': {
       const rows = spreadSeries({ ...appraisal, systems: pickForPicture(appraisal, household, MOST_ROWS) });
       const { versus } = picture;
-      // Where the page leaves little, smaller letters keep the names whole.
-      const size = height < LOW_PIXELS ? 'desk' : 'table';
+      // In a narrow window smaller letters keep the names whole.
+      const size = window.innerWidth < NARROW_PIXELS ? 'desk' : 'table';
       return (
         <div className="walk-two is-bars">
           <ChartFigure
