@@ -312,7 +312,6 @@ export function checkText(check: BillCheck): string[] {
         ]),
       ]),
     ]),
-    ...searchLines(check),
   ];
 }
 
@@ -385,6 +384,7 @@ export function reckonText({ whole, estimate, check, plant }: Reckoned): string 
     ...(check ? section(say('First of all'), dangerLines(plant)) : []),
     ...section(say('Bill check'), check ? checkText(check) : []),
     ...section(say('What the readings show'), check ? findingLines(check) : []),
+    ...section(say('Likely causes'), check ? searchLines(check) : []),
     ...section(say('Questions for the household'), check ? askLines(check) : []),
     ...section(say('Since the estimate'), check ? monthLines(check) : []),
     ...section(say('At the plant'), plantLines(plant)),

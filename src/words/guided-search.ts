@@ -82,6 +82,8 @@ export function searchSentence({ state, causes }: GuidedSearch): string {
   switch (state) {
     case 'no-need':
       return say('There is no difference that needs a cause.');
+    case 'not-judged':
+      return say('Nobody knows yet whether there is a difference that needs a cause.');
     case 'one-likely':
       return say('One cause stands out: {cause}, {chance}. It is likely, not proven.', values);
     case 'nothing-more':

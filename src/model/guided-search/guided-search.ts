@@ -14,6 +14,8 @@ import { type Direction, type Weights, weighCauses } from './weigh-causes.ts';
 
 /** From this share of the expected cost on a difference inside the range is looked into. Common practice, no source. */
 const LARGE_SHARE = 0.15;
+/** The same of what the findings inside the bill come to. Common practice, no source. */
+const SEEN_SHARE = 0.05;
 /** One cause stands out from so many chances in 20 on; it is still no diagnosis. */
 const STANDS_OUT = 16;
 /** Less than this is not worth anybody's time, bits. Common practice, no source. */
@@ -22,12 +24,18 @@ const LEAST_BITS = 0.03;
 const DAY_MINUTES = 24 * 60;
 const WAITING = 0.5;
 
-/** Whether the bill is to be looked into, and which way: outside its range, or inside but far from its middle. */
-export function searchDirection({ verdict, actualPence, expected }: BillCheck): Direction | null {
+/**
+ * Whether the bill is to be looked into, and which way: outside its range, inside but far from its middle, or at its middle
+ * with findings of some weight inside it, which something else has made up for.
+ */
+export function searchDirection({ verdict, actualPence, expected, findings = [] }: BillCheck): Direction | null {
   if (verdict === 'unknown' || !(expected.value > 0)) return null;
   const left = actualPence / expected.value - 1;
   if (verdict === 'above' || (verdict === 'inside' && left > LARGE_SHARE)) return 'more';
-  return verdict === 'below' || (verdict === 'inside' && left < -LARGE_SHARE) ? 'less' : null;
+  if (verdict === 'below' || (verdict === 'inside' && left < -LARGE_SHARE)) return 'less';
+  const seenPence = findings.reduce((sum, { part, pence }) => (part === undefined ? sum : sum + pence), 0);
+  if (Math.abs(seenPence) < SEEN_SHARE * expected.value) return null;
+  return seenPence > 0 ? 'more' : 'less';
 }
 
 /** Estimated, not said, or contradicted by readings: then the meter is read before the machine is looked at. */
@@ -42,7 +50,10 @@ export function isReadingDoubtful({ input, doubts = [] }: Pick<BillCheck, 'input
 export function guidedSearch(check: BillCheck): GuidedSearch {
   const answers = check.input.answers ?? [];
   const direction = searchDirection(check);
-  if (direction === null) return { direction, state: 'no-need', causes: [], next: withoutCauses(check, answers) };
+  if (direction === null) {
+    const state = check.verdict === 'unknown' ? 'not-judged' : 'no-need';
+    return { direction, state, causes: [], next: withoutCauses(check, answers) };
+  }
   const weights = answers.reduce((now, answer) => afterAnswer(now, answer, direction), weighCauses(check, direction));
   const counted = inTwentieths(weights);
   const causes = [...counted]

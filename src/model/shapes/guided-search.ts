@@ -88,8 +88,8 @@ export type NextQuestion = z.infer<typeof NextQuestion>;
 /** Likely causes in twentieths that sum to 20, and the one or two questions that would tell most. */
 export const GuidedSearch = z.object({
   direction: z.enum(['more', 'less']).nullable(),
-  /** "open": a question would tell more; "one-likely": one cause stands out; "nothing-more": no question tells the rest apart; "no-need". */
-  state: z.enum(['open', 'one-likely', 'nothing-more', 'no-need']),
+  /** "open": a question would tell more; "one-likely": one cause stands out; "nothing-more": no question tells the rest apart; "no-need"; "not-judged": nobody knows whether there is a difference. */
+  state: z.enum(['open', 'one-likely', 'nothing-more', 'no-need', 'not-judged']),
   causes: z.array(z.object({ cause: codeOf<SearchCause>(), twentieths: z.int() })),
   next: z.array(NextQuestion),
 });

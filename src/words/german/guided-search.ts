@@ -24,6 +24,8 @@ export const GUIDED_SEARCH: Catalogue = {
   'The causes that we think of, with 20 chances in all:': 'Woran wir denken, mit zusammen 20 Möglichkeiten:',
   'less than 1 in 20': 'weniger als 1 von 20',
   '{count} in 20': '{count} von 20',
+  'Nobody knows yet whether there is a difference that needs a cause.':
+    'Noch weiß niemand, ob es eine Abweichung gibt, für die eine Ursache zu suchen wäre.',
   'There is no difference that needs a cause.': 'Es gibt keine Abweichung, für die eine Ursache zu suchen wäre.',
   'One cause stands out: {cause}, {chance}. It is likely, not proven.':
     'Eine Ursache ragt heraus: {cause}, {chance}. Sie ist wahrscheinlich, nicht bewiesen.',

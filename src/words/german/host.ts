@@ -25,6 +25,7 @@ export const HOST: Catalogue = {
   // Cost
   'At the plant': 'An der Anlage',
   'First of all': 'Zuallererst',
+  'Likely causes': 'Wahrscheinliche Ursachen',
   'Questions for the household': 'Fragen an den Haushalt',
   '8 in 10 homes': '8 von 10 Häusern',
   energy: 'Energie',

@@ -231,6 +231,22 @@ describe('a household file', () => {
     expect((await run(path, '--check')).out).toMatch(/joined in it[\s\S]*What the readings show/);
   });
 
+  test('a whole home’s bill without its other use runs, is never called outside, and says which key is missing', async () => {
+    const { boughtKWh: _, ...check } = CHECK.check;
+    for (const boughtKWh of [300, 2900, 9000]) {
+      const path = write({ ...HOUSEHOLD, ...CHECK, check: { ...check, meter: 'whole-house', boughtKWh } });
+      const { code, out } = await run(path, '--check');
+      expect(code).toBe(0);
+      expect(out).toContain('“otherKWh”');
+      expect(out.split('\nBill check\n')[1]).not.toMatch(/The bill lies|outside|above the range|below the range/);
+      const json = JSON.parse((await run(path, '--check', '--json')).out);
+      expect([json.check.verdict, json.check.input.otherKWh]).toEqual(['unknown', undefined]);
+      expect(json.checkSaid.headline).toMatch(/is for the whole home/);
+    }
+    const none = await run(write(HOUSEHOLD), '--check', '--language', 'de');
+    expect([none.code, none.err]).toEqual([2, expect.stringContaining('enthält keine Rechnung')]);
+  });
+
   test('goes on with the search from the answers in the file, and refuses one that is none', async () => {
     const search = async (answers: unknown) => {
       const path = write({ ...HOUSEHOLD, ...CHECK, check: { ...CHECK.check, boughtKWh: 5900, answers } });

@@ -166,6 +166,13 @@ describe('what is weighed', () => {
     const { next } = guidedSearch(check({ boughtKWh: 155, readings: 'estimated' }));
     expect(next.map(({ question }) => question)).toEqual(['meter-reading']);
   });
+  test('a bill at its middle is searched where a finding inside it weighs something; one of unknown share is not judged', () => {
+    const found = (pence: number) => ({ ...made('behaviour-changed'), pence, part: 'rest' }) as never;
+    const near = (pence: number) => guidedSearch(check({ boughtKWh: 155 }, { findings: [found(pence)] })).direction;
+    expect([near(500), near(-500), near(100)]).toEqual(['more', 'less', null]);
+    const unknown = check({ meter: 'whole-house', otherKWh: undefined });
+    expect([unknown.verdict, guidedSearch(unknown).state]).toEqual(['unknown', 'not-judged']);
+  });
   test('other electricity and panels are thought of on a meter of the whole home only', () => {
     const causes = (change: Partial<BillCheckInput>) => guidedSearch(check(change)).causes.map(({ cause }) => cause);
     expect(causes({})).not.toContain('other-use');

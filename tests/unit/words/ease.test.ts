@@ -229,7 +229,7 @@ const pages: Record<string, string[]> = {
   'the search, to the customer': SEARCH_QUESTIONS.map(search.customerWords),
   'the search, for the installer': [
     ...SEARCH_QUESTIONS.map(search.questionTask),
-    ...(['open', 'one-likely', 'nothing-more', 'no-need'] as const).map((state) =>
+    ...(['open', 'one-likely', 'nothing-more', 'no-need', 'not-judged'] as const).map((state) =>
       search.searchSentence({ direction: 'more', state, causes: [{ cause: 'heater', twentieths: 9 }], next: [] }),
     ),
     search.twentiethsMeaning(),
