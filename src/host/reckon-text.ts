@@ -279,7 +279,7 @@ function searchLines(check: BillCheck): string[] {
   const search = guidedSearch(check);
   return [
     searchSentence(search),
-    ...inColumns(search.causes.map(({ cause, twentieths }) => [`  ${inTwenty(twentieths)}`, likelyCauseName(cause)])),
+    ...inColumns(search.causes.map(({ cause, twentieths }) => [`  ${likelyCauseName(cause)}`, inTwenty(twentieths)])),
     ...(search.causes.length > 0 ? [twentiethsMeaning()] : []),
     ...(check.input.answers ?? []).map(answerSentence),
     ...search.next.flatMap((next) => [

@@ -135,10 +135,7 @@ export function letterSteps(check: BillCheck, writtenOn: CivilDate, room: Senten
   const findings = check.findings ?? [];
   const words = (isHome: boolean) =>
     next.filter(({ who }) => (who === 'household') === isHome).map(({ question }) => customerWords(question));
-  const asks = [...new Set([...words(true), ...findings.flatMap(({ ask }) => ask.map(askSentence))])].slice(
-    0,
-    room.asks,
-  );
+  const asks = [...new Set(findings.flatMap(({ ask }) => ask.map(askSentence)))].slice(0, room.asks);
   const heater = findings.some(({ code }) => code === 'heater-running')
     ? [say('We see why the electric heater came on, and correct it if you wish.')]
     : [];
@@ -149,9 +146,10 @@ export function letterSteps(check: BillCheck, writtenOn: CivilDate, room: Senten
     by: addDays(writtenOn, DUE_DAYS[who]),
   });
   return [
+    ...words(true).map((what) => step('you', what)),
     ...(asks.length > 0 ? [step('you', say('Please tell us: {questions}', { questions: asks.join(' ') }))] : []),
     ...ours.map((what) => step('we', what)),
-    ...(asks.length + ours.length > 0
+    ...(next.length + asks.length + ours.length > 0
       ? [step('both', say('We write again, with what we have learned by then.'))]
       : [{ who: 'you' as const, what: say('Nothing needs to be done. Please read the meter each month.'), by: null }]),
   ];

@@ -33,13 +33,13 @@ export function SchedulePage({ parts }: { readonly parts: LetterParts }) {
         <thead>
           <tr>
             <th scope="col">{say('Read on')}</th>
-            <th scope="col" className="blank">
+            <th scope="col" className="write">
               {say('Heat pump’s meter')}
             </th>
-            <th scope="col" className="blank">
+            <th scope="col" className="write">
               {say('Heat made')}
             </th>
-            <th scope="col" className="blank">
+            <th scope="col" className="write">
               {say('Heater’s hours')}
             </th>
             <NumberHead>{say('Units to expect')}</NumberHead>
@@ -50,9 +50,9 @@ export function SchedulePage({ parts }: { readonly parts: LetterParts }) {
           {readingDays(check, estimate).map(({ on, expected }) => (
             <tr key={on}>
               <td>{longDate(on)}</td>
-              <td className="blank" />
-              <td className="blank" />
-              <td className="blank" />
+              <td className="write" />
+              <td className="write" />
+              <td className="write" />
               <td className="number">{expected ? exactKWh(expected.kWh) : ''}</td>
               <td className="number">{expected ? exactKWh(expected.warnKWh) : ''}</td>
             </tr>

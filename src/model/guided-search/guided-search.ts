@@ -19,7 +19,7 @@ const SEEN_SHARE = 0.05;
 /** One cause stands out from so many chances in 20 on; it is still no diagnosis. */
 const STANDS_OUT = 16;
 /** Less than this is not worth anybody's time, bits. Common practice, no source. */
-const LEAST_BITS = 0.03;
+const LEAST_BITS = 0.05;
 /** What takes longer than a day goes behind what tells half as much at once. */
 const DAY_MINUTES = 24 * 60;
 const WAITING = 0.5;
