@@ -111,7 +111,7 @@ interface Words {
 const QUESTIONS: Readonly<Record<SearchQuestion, Words>> = {
   'meter-reading': {
     task: phrase('Compare the meter’s reading today with the last reading on the bill, and count the days between.'),
-    customer: phrase('Please read me all figures on the meter, and then the last reading printed on your bill.'),
+    customer: phrase('Please read all figures on the meter, and then the last reading printed on your bill.'),
     outcomes: {
       fits: phrase('The reading fits the bill'),
       lower: phrase('The meter shows less than was billed'),

@@ -1,5 +1,6 @@
 /** How likely each cause is by what the check knows already, before anybody is asked. */
 import type { BillCause, BillCheck, CheckFinding } from '../shapes/bill-check.ts';
+import type { LikelyCause } from '../shapes/finding.ts';
 import type { SearchCause } from '../shapes/guided-search.ts';
 
 export type Direction = 'more' | 'less';
@@ -77,6 +78,29 @@ const FOUND: Readonly<Partial<Record<string, readonly SearchCause[]>>> = {
   'own-generation': ['own-generation'],
   'home-empty': ['home-empty'],
 };
+/** The causes that findings name, by what is asked about here. */
+const NAMED: Readonly<Record<LikelyCause, SearchCause>> = {
+  'machine-works-less': 'machine-works-less',
+  'more-heat': 'rooms-warmer',
+  'rooms-warmer': 'rooms-warmer',
+  'backup-heater': 'heater',
+  'plug-in-heaters': 'other-use',
+  'more-water': 'more-water',
+  'water-often': 'more-water',
+  'summer-heating': 'summer-heating',
+  heater: 'heater',
+  'other-use': 'other-use',
+  'base-load': 'other-use',
+  'large-load': 'other-use',
+  'machine-works-better': 'machine-works-better',
+  'less-heat': 'less-heat',
+  'less-water': 'less-water',
+  'heater-off': 'less-other-use',
+  'less-other-use': 'less-other-use',
+  'own-generation': 'own-generation',
+  'home-empty': 'home-empty',
+  'meter-wrong': 'meter-wrong',
+};
 const CHANGED: Readonly<Record<Direction, Readonly<Record<'cold' | 'steady', readonly SearchCause[]>>>> = {
   more: {
     cold: ['rooms-warmer', 'flow-too-hot', 'machine-works-less', 'heater'],
@@ -110,8 +134,9 @@ export function weighCauses(check: BillCheck, direction: Direction): Weights {
   for (const [cause, usual] of Object.entries(USUAL[direction]) as [SearchCause, number][])
     if (isConsidered(cause, check)) weights.set(cause, usual * shareOf(cause) * oddsOfDoubts(cause, check, direction));
   for (const finding of check.findings ?? []) {
-    if (sign * finding.pence <= 0) continue;
-    const share = wholePence > 0 ? Math.min(1, Math.abs(finding.pence) / wholePence) : 1;
+    if (sign * finding.pence < 0) continue;
+    // One without an amount of its own, such as panels, may be behind all of it.
+    const share = wholePence > 0 && finding.pence !== 0 ? Math.min(1, Math.abs(finding.pence) / wholePence) : 1;
     const odds = Math.min(MOST_ODDS, finding.sure / Math.max(1 - finding.sure, 1 / (MOST_ODDS + 1))) ** share;
     for (const cause of causesOf(finding, direction)) {
       const before = weights.get(cause);
@@ -158,7 +183,12 @@ function oddsOfDoubts(cause: SearchCause, { input, doubts = [] }: BillCheck, dir
   return 1;
 }
 
+/** Less well and a curve too high are one thing to a meter. */
 function causesOf(finding: CheckFinding, direction: Direction): readonly SearchCause[] {
+  if (finding.may) {
+    const named = new Set(finding.may.map((cause) => NAMED[cause]));
+    return [...named, ...(named.has('machine-works-less') ? (['flow-too-hot'] as const) : [])];
+  }
   if (finding.code === 'behaviour-changed')
     return CHANGED[direction][finding.seen.kind === 'with-the-cold' ? 'cold' : 'steady'];
   return FOUND[finding.code] ?? [];

@@ -37,8 +37,8 @@ export const GUIDED_SEARCH: Catalogue = {
     'Wahrscheinlichkeiten unter den betrachteten Ursachen, zusammen 20. Sie beruhen auf Einschätzung und den bisherigen Antworten und beweisen nichts.',
   'Compare the meter’s reading today with the last reading on the bill, and count the days between.':
     'Vergleichen Sie den heutigen Zählerstand mit dem letzten Stand auf der Rechnung und zählen Sie die Tage dazwischen.',
-  'Please read me all figures on the meter, and then the last reading printed on your bill.':
-    'Bitte lesen Sie mir alle Ziffern des Zählers vor und dann den letzten Stand, der auf Ihrer Rechnung steht.',
+  'Please read all figures on the meter, and then the last reading printed on your bill.':
+    'Bitte lesen Sie alle Ziffern des Zählers ab und dann den letzten Stand, der auf Ihrer Rechnung steht.',
   'The reading fits the bill': 'Der Stand passt zur Rechnung',
   'The meter shows less than was billed': 'Der Zähler zeigt weniger, als berechnet wurde',
   'The meter shows more than was billed': 'Der Zähler zeigt mehr, als berechnet wurde',

@@ -192,6 +192,18 @@ describe('what is weighed', () => {
     expect(twentiethsOf(found, 'heater')).toBeGreaterThan(usual);
     expect(found.causes[0]!.cause).toBe('heater');
   });
+  test('a finding that names several causes speaks for each of them, one without an amount for all of it', () => {
+    type Found = NonNullable<BillCheck['findings']>[number];
+    const may = ['machine-works-less', 'rooms-warmer'] as const;
+    const seen = { ...made('behaviour-changed'), pence: 8000, sure: 0.9, may: [...may] } as Found;
+    const [before, after] = [check(), check({}, { findings: [seen] })].map((one) => weighCauses(one, 'more'));
+    for (const cause of ['machine-works-less', 'flow-too-hot', 'rooms-warmer'] as const)
+      expect(after!.get(cause)).toBeGreaterThan(before!.get(cause)!);
+    expect(after!.get('heater')).toBeLessThan(before!.get('heater')!);
+    const panels = { ...made('own-generation'), pence: 0, sure: 0.95 } as Found;
+    const home = check({ meter: 'whole-house' }, { findings: [panels] });
+    expect(guidedSearch(home).causes[0]!.cause).toBe('own-generation');
+  });
   test('a finding of a few pounds does not explain a hundred', () => {
     const small = { ...made('heater-running'), pence: 100, sure: 0.97 } as NonNullable<BillCheck['findings']>[number];
     const [before, after] = [check(), check({}, { findings: [small] })].map(
