@@ -4,7 +4,7 @@
  */
 import type { BenchRow } from './bench-row.ts';
 import { importMemoryBench } from './import-memory-bench.ts';
-import { intakeBench, paperBench } from './intake-bench.ts';
+import { intakeBench, paperBench, pictureBench } from './intake-bench.ts';
 import { modelBench } from './model-bench.ts';
 import { storeBench } from './store-bench.ts';
 import { windowBench } from './window-bench.ts';
@@ -13,6 +13,7 @@ const PARTS: readonly (readonly [string, () => readonly BenchRow[] | Promise<rea
   ['The model', modelBench],
   ['Files taken in', intakeBench],
   ['Paper', paperBench],
+  ['Pictures', pictureBench],
   ['The store', storeBench],
   ['The window', windowBench],
   ['The largest file', importMemoryBench],

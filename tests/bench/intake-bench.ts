@@ -5,10 +5,15 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { parse as parseSync } from 'csv-parse/sync';
 import Papa from 'papaparse';
-import { PAPERS } from '../../sample-bills/make-paper.ts';
+import { drawPictures, PAPERS } from '../../sample-bills/make-paper.ts';
+import { makeRecogniser } from '../../src/host/recogniser.ts';
 import type { IntakeContext } from '../../src/intake/intake.ts';
+import { flatten } from '../../src/intake/paper/flatten.ts';
+import { lookAtSheets } from '../../src/intake/paper/look-at-sheets.ts';
+import { decodePicture } from '../../src/intake/paper/picture.ts';
 import { readFile } from '../../src/intake/read-file.ts';
 import { readPaper } from '../../src/intake/read-paper.ts';
+import type { Grey } from '../../src/intake/terms/paper-reading.ts';
 import { kWhPerUnit } from '../../src/reference/fuels.ts';
 import { type BenchRow, medianMs } from './bench-row.ts';
 
@@ -52,6 +57,40 @@ export async function paperBench(): Promise<BenchRow[]> {
   const value = await medianMs(() => readPaper(name, bytes, {}, context), 41, 10);
   const peer = { what: 'pdfjs-dist, the words of the page alone', value: words };
   return [{ what: 'A bill as PDF, one page, to proved values', value, unit: 'ms', peer, aim: 2 * words }];
+}
+
+/** A photographed page in full, beside one plain pass of the recogniser over the same picture. */
+export async function pictureBench(): Promise<BenchRow[]> {
+  const [, bytes] = drawPictures()[1]!;
+  const recognise = makeRecogniser();
+  const photo = await decodePicture(bytes);
+  if (typeof photo === 'string') throw new Error(`the photograph is not read: ${photo}`);
+  const plain = await medianMs(() => recognise(photo, { mode: 'block', language: 'eng' }), 3, 1);
+  const seeing = { ...context, recognise };
+  const whole = await medianMs(() => readPaper('photo.jpg', bytes, {}, seeing), 3, 1);
+  const looks = lookAtSheets([flatten(photo)], recognise, context.zone);
+  const first = await timeOf(async () => looks.next());
+  const second = await timeOf(async () => looks.next());
+  const flat = await medianMs(async () => flatten((await decodePicture(bytes)) as Grey), 3, 1);
+  const peer = { what: 'Tesseract, one plain pass over the photograph', value: plain };
+  const row = (what: string, value: number, times: number): BenchRow => ({
+    what,
+    value,
+    unit: 'ms',
+    peer,
+    aim: times * plain,
+  });
+  return [
+    row('A photographed bill whose first look proves all', whole, 2.5),
+    row('A photographed bill in need of both looks', flat + first + second, 2.5),
+    row('… its first fields', flat + first, 1.5),
+  ];
+}
+
+async function timeOf(run: () => Promise<unknown>): Promise<number> {
+  const begun = performance.now();
+  await run();
+  return performance.now() - begun;
 }
 
 export async function intakeBench(): Promise<BenchRow[]> {

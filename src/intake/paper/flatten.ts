@@ -161,18 +161,17 @@ interface Lines {
 const SMALL_SIDE = 800;
 const INK = 110;
 const MOST_SLOPE = 0.27;
+/** Letters of a word stand closer than that, lines farther apart, in points of the small page. */
+const LETTER_GAP = 3;
 
 /** Lines of writing leave empty rows between them: the slope with the sharpest rows is theirs. */
 function findLines(page: Grey): Lines {
   const small = shrink(page, Math.max(1, Math.round(Math.max(page.width, page.height) / SMALL_SIDE)));
   const turned = turnQuarters(small, 1);
-  const [upright, lying] = [small, turned].map((one) => sharpest(inkOf(one), one, 0, MOST_SLOPE, 0.015)) as [
-    Sharpness,
-    Sharpness,
-  ];
-  const quarters = lying.sharp > upright.sharp * 1.1 ? 1 : 0;
-  const [chosen, slope] = quarters === 1 ? [turned, lying.slope] : [small, upright.slope];
+  const quarters = lengthOfRuns(turned) > lengthOfRuns(small) ? 1 : 0;
+  const chosen = quarters === 1 ? turned : small;
   const ink = inkOf(chosen);
+  const { slope } = sharpest(ink, chosen, 0, MOST_SLOPE, 0.015);
   const half = chosen.height / 2;
   const fine = (part: Ink) => sharpest(part, chosen, slope, 0.03, 0.0025).slope;
   const [above, below] = [ink.filter(([, y]) => y < half), ink.filter(([, y]) => y >= half)];
@@ -180,6 +179,26 @@ function findLines(page: Grey): Lines {
   // A half with hardly any writing says nothing of its own.
   const isMuch = (part: Ink) => part.length > ink.length * 0.15;
   return { quarters, top: isMuch(above) ? fine(above) : whole, bottom: isMuch(below) ? fine(below) : whole };
+}
+
+/** Mean length of what stands together along a row: words along a line, single letters across lines. */
+function lengthOfRuns({ width, height, points }: Grey): number {
+  let [runs, length] = [0, 0];
+  const margin = Math.round(Math.min(width, height) * 0.02);
+  for (let y = margin; y < height - margin; y++) {
+    let [from, last] = [-1, -1];
+    for (let x = margin; x < width - margin; x++) {
+      if (points[y * width + x]! >= INK) continue;
+      if (from < 0 || x - last > LETTER_GAP) {
+        if (from >= 0) length += last - from + 1;
+        from = x;
+        runs++;
+      }
+      last = x;
+    }
+    if (from >= 0) length += last - from + 1;
+  }
+  return runs === 0 ? 0 : length / runs;
 }
 
 type Ink = readonly (readonly [x: number, y: number])[];

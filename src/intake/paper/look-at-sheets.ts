@@ -1,5 +1,5 @@
 /** The pictures among the sheets of a bill recognised, look after look: each may find what another misses. */
-import type { Grey, Page, PageMode, Recognise, SeenWord } from '../terms/paper-reading.ts';
+import type { Grey, Page, PageMode, Recognise, SeenWord, Word } from '../terms/paper-reading.ts';
 import { type Progress, stageOf } from '../terms/progress.ts';
 import type { Sheet } from './gather-sheets.ts';
 import { shrink, turnQuarters } from './grey.ts';
@@ -7,8 +7,9 @@ import { pageOfWords } from './picture-words.ts';
 import { encodePng } from './png.ts';
 
 type Language = 'eng' | 'deu';
-/** A page the right way up is recognised with more than that much sureness, of 100. */
-const UPRIGHT = 60;
+/** A page the right way up is recognised with more than that much sureness, of 100, or has so many common words. */
+const UPRIGHT = 80;
+const COMMON_WORDS = 5;
 const GERMAN =
   /^(und|der|die|das|f[uü]r|bis|rechnung\w*|betrag|z[aä]hler\w*|verbrauch\w*|ihre?|strom\w*|mwst\.?|kunden\w*|netto\w*|brutto\w*|preis|menge)[.,:]?$/i;
 const ENGLISH =
@@ -63,7 +64,7 @@ export function lookAtSheets(sheets: readonly Sheet[], recognise: Recognise, zon
   async function lookAt(at: number, flat: Grey, mode: PageMode, tell: Progress): Promise<Page> {
     let upright = flat;
     let seen = await recognise(flat, { mode, language }, tell);
-    if (first && surenessOf(seen) < UPRIGHT) {
+    if (first && surenessOf(seen) < UPRIGHT && countOf([seen], ENGLISH) + countOf([seen], GERMAN) < COMMON_WORDS) {
       const turned = turnQuarters(flat, 2);
       const others = await recognise(turned, { mode, language }, tell);
       if (surenessOf(others) > surenessOf(seen)) {
@@ -82,10 +83,12 @@ function surenessOf(words: readonly SeenWord[]): number {
   return letters === 0 ? 0 : words.reduce((sum, { text, sure }) => sum + sure * text.length, 0) / letters;
 }
 
+const countOf = (pages: readonly (readonly Word[])[], words: RegExp): number =>
+  pages.reduce((sum, page) => sum + page.filter(({ text }) => words.test(text)).length, 0);
+
 function languageOf(pages: readonly Page[]): Language | undefined {
-  const count = (words: RegExp) =>
-    pages.reduce((sum, page) => sum + page.words.filter(({ text }) => words.test(text)).length, 0);
-  const [german, english] = [count(GERMAN), count(ENGLISH)];
+  const all = pages.map(({ words }) => words);
+  const [german, english] = [countOf(all, GERMAN), countOf(all, ENGLISH)];
   return german === english ? undefined : german > english ? 'deu' : 'eng';
 }
 

@@ -11,7 +11,7 @@ const isTall = (text: string): boolean => /[A-Z\dbdfhklt£€$]/.test(text);
 const isBelow = (text: string): boolean => /[gjpqyQ,;()|/§ß]/.test(text);
 /** Lines, frames and dirt that were taken for letters. */
 const isDirt = ({ text, sure }: SeenWord): boolean =>
-  /^[^\p{L}\p{N}£€$%×=+@–−-]+$/u.test(text) || (sure < 15 && !/\d/.test(text));
+  /^[^\p{L}\p{N}£€$%×=+@–−-]+$/u.test(text) || (sure < 15 && !/\d|kWh|Tag|day/i.test(text));
 
 export function pageOfWords({ width, height }: Grey, seen: readonly SeenWord[]): Page {
   const scale = LONG_SIDE / Math.max(width, height);
@@ -50,6 +50,6 @@ const tidied = (text: string): string =>
   text
     .replace(/^((?:MJ|kWh)\/)?m[?°*®>»"'’”]$/i, (_, per: string | undefined) => `${per ?? ''}m³`)
     .replace(/^[kK]+[wW][hHn]$/, 'kWh')
-    .replace(/^c[tUVlI1]{1,2}[/|]?(?=(?:kWh|Tag)$)/, 'ct/')
+    .replace(/^c[tUVlI1]{0,2}[/|]?(?=(?:kWh|Tag)$)/, 'ct/')
     .replace(/^[|'‘’“"_]+(?=[\p{L}\d£€])/u, '')
     .replace(/(?<=[\p{L}\d%])[|'‘’“"_]+$/u, '');
