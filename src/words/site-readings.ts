@@ -147,15 +147,21 @@ export function siteSummary({ values, remarks, causes }: SiteCheck): string {
   );
 }
 
-/** A visit in short: "COP 3.17. 3 results outside the usual band." */
-export function visitSentence(values: readonly SiteValue[]): string {
+/** A visit in short: a danger, what cannot be, else "COP 3.17. 3 results outside the usual band." */
+export function visitSentence(check: SiteCheck): string {
+  const { values, remarks, causes } = check;
+  if (causes.some(({ level }) => level === 'danger')) return siteSummary(check);
+  const refused = remarks.filter(isRefused).length;
+  const cannot =
+    refused > 0 ? say('{refused, plural, one {One reading cannot be} other {# readings cannot be}}.', { refused }) : '';
   const cop = values.find(({ quantity }) => quantity === 'cop');
   const judged = values.filter(({ standing }) => standing !== 'no band');
-  if (judged.length === 0) return say('Too little to judge by.');
+  if (judged.length === 0) return cannot || say('Too little to judge by.');
   const outside = say('{count, plural, =0 {Nothing} one {# result} other {# results}} outside the usual band.', {
     count: judged.filter(({ standing }) => standing !== 'inside').length,
   });
-  return cop ? say('COP {cop}. {outside}', { cop: siteNumber(cop.value, cop.unit), outside }) : outside;
+  const rest = cop ? say('COP {cop}. {outside}', { cop: siteNumber(cop.value, cop.unit), outside }) : outside;
+  return cannot ? `${cannot} ${rest}` : rest;
 }
 
 /** What it may be, what to look at first, and its short name. */
@@ -176,7 +182,7 @@ const MEANINGS: Readonly<Record<CauseId, readonly [meaning: string, check: strin
     phrase('a ground loop that gives all it can'),
   ],
   'glycol-weak': [
-    phrase('The brine may be too weak and could freeze in the machine. This is urgent, even if it costs nothing yet.'),
+    phrase('The brine may be too weak and could freeze in the machine, even if it costs nothing yet.'),
     phrase('Test the brine with a refractometer, twice. Stop the machine if the brine may reach its freezing point.'),
     phrase('brine that is too weak'),
   ],
@@ -345,12 +351,18 @@ export function brineFallSentence({ kind, from, to, fallK }: BrineFall): string 
 }
 
 /** What falling brine can mean, and what to look at. */
-const brineMeaningSentences = ({ kind, to }: BrineFall, { low }: Pick<Band, 'low'>): string[] => [
-  ...(kind === 'season' ? [say('It falls every winter. What counts is the same week of another year.')] : []),
-  ...(kind === 'years' || (low !== null && to.inC < low)
-    ? [causeSentence({ cause: 'ground-cold' }), firstCheckSentence('ground-cold')]
-    : []),
-];
+const brineMeaningSentences = ({ kind, to }: BrineFall, { low }: Pick<Band, 'low'>): string[] => {
+  if (kind === 'years')
+    return [
+      say(
+        'The ground may not get back in summer what is taken in winter: the loop may be too small or too hard worked.',
+      ),
+      say('Ask about more heating or hot water, and read it again in the same week next year.'),
+    ];
+  const season = say('It falls every winter. What counts is the same week of another year.');
+  const isCold = low !== null && to.inC < low;
+  return isCold ? [season, causeSentence({ cause: 'ground-cold' }), firstCheckSentence('ground-cold')] : [season];
+};
 
 export const brineFallText = (fall: BrineFall, band: Pick<Band, 'low'>): string =>
   [brineFallSentence(fall), ...brineMeaningSentences(fall, band)].join(' ');

@@ -136,11 +136,8 @@ export function checkSite(readings: SiteReadings, tables: SiteTables, own: OwnMa
   const fits = circuit.remarks.length === 0 && outsideOf(circuit.values).length === 0;
   const ways = fits ? [] : waysMeant(paired, tables);
   const likely = likelyMeant(ways);
-  remarks.push(
-    ...circuit.remarks.map((remark) =>
-      likely.length > 0 && PRESSURES.test(remark.code) ? { ...remark, likely } : remark,
-    ),
-  );
+  const explained = circuit.remarks.findIndex(({ code }) => PRESSURES.test(code));
+  remarks.push(...circuit.remarks.map((one, i) => (i === explained && likely.length > 0 ? { ...one, likely } : one)));
 
   // Frost.
   if (glycol && percent !== undefined) {

@@ -128,6 +128,8 @@ function meansOf(refrigerant: Refrigerant, foundC: number | null, bar: number | 
     : { dewC: otherC, bubbleC: foundC, meanC: (foundC + otherC) / 2 };
 }
 
+const tenth = (celsius: number): number => Math.round(celsius * 10) / 10;
+
 /** Heat only runs from warm to cold: what in the readings would have it otherwise. */
 function impossibilities(readings: SiteReadings, boiling: Change | null, condensing: Change | null): SiteRemark[] {
   const { brineInC, flowC, suctionC, dischargeC, liquidC, suction, discharge } = readings;
@@ -149,11 +151,16 @@ function impossibilities(readings: SiteReadings, boiling: Change | null, condens
       tell('boiling-below', { celsius: brineInC, found: boiling.meanC }),
     );
   if (boiling && suctionC !== undefined && suctionC < boiling.bubbleC - ALLOWED_K.suction)
-    refuse('suction-below-boiling', 'suctionC', suctionC, tell('above-celsius', { celsius: boiling.bubbleC }));
+    refuse('suction-below-boiling', 'suctionC', suctionC, tell('above-celsius', { celsius: tenth(boiling.bubbleC) }));
   if (condensing && liquidC !== undefined && liquidC > condensing.dewC + ALLOWED_K.liquid)
-    refuse('liquid-above-condensing', 'liquidC', liquidC, tell('below-celsius', { celsius: condensing.dewC }));
+    refuse('liquid-above-condensing', 'liquidC', liquidC, tell('below-celsius', { celsius: tenth(condensing.dewC) }));
   if (condensing && dischargeC !== undefined && dischargeC < condensing.dewC - ALLOWED_K.gas)
-    refuse('gas-below-condensing', 'dischargeC', dischargeC, tell('above-celsius', { celsius: condensing.dewC }));
+    refuse(
+      'gas-below-condensing',
+      'dischargeC',
+      dischargeC,
+      tell('above-celsius', { celsius: tenth(condensing.dewC) }),
+    );
   if (suctionC !== undefined && dischargeC !== undefined && dischargeC <= suctionC)
     refuse('discharge-not-hotter', 'dischargeC', dischargeC, tell('above-celsius', { celsius: suctionC }));
   return found;

@@ -23,7 +23,7 @@ export function EarlierVisits(props: {
         {newestFirst(visits).map((visit) => (
           <li key={visit.id}>
             <span>
-              {longDate(visit.date)}. {visitSentence(props.judge(visit).values)} {visit.note}
+              {longDate(visit.date)}. {visitSentence(props.judge(visit))} {visit.note}
             </span>
             <span className="actions">
               <button

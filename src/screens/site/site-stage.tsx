@@ -59,7 +59,7 @@ export function SiteStage() {
         <aside className="site-cautions" aria-labelledby="site-cautions">
           {check.values.length > 0 ? (
             <p className="site-so-far" role="status">
-              <strong>{say('So far:')}</strong> {visitSentence(check.values)}
+              <strong>{say('So far:')}</strong> {visitSentence(check)}
             </p>
           ) : null}
           <h3 id="site-cautions">{say('Before you touch anything')}</h3>

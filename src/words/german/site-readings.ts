@@ -68,8 +68,8 @@ export const SITE_READINGS: Catalogue = {
     'Der Solekreis gibt vielleicht alles her: zu klein, zu stark beansprucht oder am Ende eines kalten Winters.',
   'Set today’s brine beside last year’s at the same time. Ask about more heating or hot water.':
     'Vergleichen Sie die Sole mit der vom Vorjahr zur gleichen Zeit. Fragen Sie, ob mehr geheizt oder Warmwasser gebraucht wird.',
-  'The brine may be too weak and could freeze in the machine. This is urgent, even if it costs nothing yet.':
-    'Die Sole ist vielleicht zu schwach und könnte im Gerät gefrieren. Das eilt, auch wenn es noch nichts kostet.',
+  'The brine may be too weak and could freeze in the machine, even if it costs nothing yet.':
+    'Die Sole ist vielleicht zu schwach und könnte im Gerät gefrieren, auch wenn es noch nichts kostet.',
   'Test the brine with a refractometer, twice. Stop the machine if the brine may reach its freezing point.':
     'Prüfen Sie die Sole zweimal mit dem Refraktometer. Halten Sie das Gerät an, wenn die Sole ihren Gefrierpunkt erreichen kann.',
   'The brine may be stronger than it needs to be. It then carries less heat and is harder to pump.':
@@ -294,6 +294,12 @@ export const SITE_READINGS: Catalogue = {
   'Of the pipes, once they no longer change.': 'Der Rohre, wenn sie sich nicht mehr ändert.',
   'What comes first': 'Was vorgeht',
   // Brine over the visits
+  '{refused, plural, one {One reading cannot be} other {# readings cannot be}}.':
+    '{refused, plural, one {Eine Ablesung kann} other {# Ablesungen können}} nicht stimmen.',
+  'The ground may not get back in summer what is taken in winter: the loop may be too small or too hard worked.':
+    'Das Erdreich bekommt im Sommer vielleicht nicht zurück, was ihm im Winter entzogen wird: Der Solekreis ist zu klein oder zu stark beansprucht.',
+  'Ask about more heating or hot water, and read it again in the same week next year.':
+    'Fragen Sie, ob mehr geheizt oder Warmwasser gebraucht wird, und lesen Sie nächstes Jahr in der gleichen Woche wieder ab.',
   'At the same time of the year the brine is {fall} colder: {before} on {since}, {now} on {on}.':
     'Zur gleichen Zeit im Jahr ist die Sole um {fall} kälter: {before} am {since}, {now} am {on}.',
   'The brine has fallen by {fall}: {before} on {since}, {now} on {on}.':

