@@ -2,7 +2,15 @@
 import { toCivilDate } from '../calendar/civil.ts';
 import { fitLine } from '../demand/least-squares.ts';
 import { type Finding, sureOf } from '../shapes/finding.ts';
-import { heatingDegrees, knownWeather, type MeterDays, meanOf, type Prices, unitsAndCost } from './meter-days.ts';
+import {
+  heatingDegrees,
+  knownWeather,
+  type MeterDays,
+  meanOf,
+  median,
+  type Prices,
+  unitsAndCost,
+} from './meter-days.ts';
 
 /** Days on which the rooms are heated, and of those the ones that a heater may help on, mean of the day, °C. */
 const HEATED_C = 12;
@@ -15,6 +23,9 @@ const ABOUT_DAYS = 14;
 const LEAST_ABOUT = 4;
 /** Excess that falls with the cold is none of a heater's. */
 const LEAST_FALL = 0.35;
+const LEAST_HELPED = 3;
+/** A machine alone takes little more at its coldest than on milder days, kW. Common practice, no source. */
+const LEAST_KW = 1.4;
 
 /**
  * Units [kWh] on the coldest days beyond the straight line through the other heated days (3.5 to 12 °C), where they grow with
@@ -52,7 +63,7 @@ export function findBackupInCold(days: MeterDays, prices: Prices): Finding[] {
   const t = meanOf(excess) / error;
   if (!(share >= LEAST_SHARE[days.meter]) || t < LEAST_T || !(byCold <= -LEAST_FALL)) return [];
   const helped = cold.filter((_, i) => excess[i]! > 2 * Math.sqrt(line.variance));
-  if (helped.length < 3) return [];
+  if (helped.length < LEAST_HELPED || risesBy(days, mild, helped) < LEAST_KW) return [];
   const kWh = helped.reduce((sum, day) => sum + days.dayKWh[day]! - usual(day), 0);
   return [
     {
@@ -77,6 +88,14 @@ export function findBackupInCold(days: MeterDays, prices: Prices): Finding[] {
   ];
 }
 
+/** How much higher the day's greatest reading is on the days that a heater may have helped on, the middle of each, kW. */
+function risesBy({ kWh, perDay, hours }: MeterDays, mild: readonly number[], helped: readonly number[]): number {
+  const most = (places: readonly number[]) =>
+    median(places.map((day) => Math.max(...kWh.subarray(day * perDay, (day + 1) * perDay)))) / hours;
+  return most(helped) - most(mild);
+}
+
+/** How two rows hang together, −1 to 1 (Pearson). */
 export function correlationOf(a: readonly number[], b: readonly number[]): number {
   const [meanA, meanB] = [meanOf(a), meanOf(b)];
   let [ab, aa, bb] = [0, 0, 0];
