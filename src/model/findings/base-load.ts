@@ -1,6 +1,7 @@
 /** What runs all night, and the day from which it was more. */
 import { toCivilDate } from '../calendar/civil.ts';
 import { type Finding, sureOf, yearOfDays } from '../shapes/finding.ts';
+import { SUMMER_C } from './behaviour.ts';
 import { heatingDegrees, knownWeather, type MeterDays, median, type Prices, unitsAndCost } from './meter-days.ts';
 import { changeKind, findLineChange } from './two-lines.ts';
 
@@ -38,6 +39,8 @@ export function findBaseLoad(days: MeterDays, prices: Prices, heats: boolean): F
   if (changeKind(change, below, values, below) !== 'steady') return [];
   const { at, was, change: riseKW } = change;
   if (heats && !(warmRise(low, known, below, at) >= WARM_SHARE * riseKW)) return [];
+  // On the heat pump's own meter a summer's rise may be heating that was left on.
+  const isSummer = days.meter === 'heat-pump' && median(known.slice(at).map((day) => days.outdoorC[day]!)) > SUMMER_C;
   const first = days.dayNumber[known[at]!]!;
   const end = days.dayNumber[known.at(-1)!]! + 1;
   const kWh = riseKW * 24 * (known.length - at);
@@ -51,10 +54,11 @@ export function findBaseLoad(days: MeterDays, prices: Prices, heats: boolean): F
       sure: sureOf(0.6 + Math.min(0.3, change.t / 60)),
       grade: 'estimated',
       seen: { riseW: riseKW * 1000, beforeW: was * 1000, afterW: (was + riseKW) * 1000 },
-      ...unitsAndCost(kWh, kWhYear, prices),
+      ...unitsAndCost(kWh, isSummer ? kWh : kWhYear, prices),
+      ...(isSummer ? { may: ['summer-heating' as const, 'base-load' as const] } : {}),
       // No tub stands on the heat pump's own meter; heating left on in summer does.
       ...(days.meter === 'heat-pump'
-        ? { ask: ['heating-in-summer', 'settings-changed'], check: ['pump-always-on', 'pipes-warm'] }
+        ? { ask: ['heating-in-summer', 'settings-changed'], check: ['pipes-warm', 'pump-always-on'] }
         : { ask: ['new-appliance', 'tub-or-pool', 'settings-changed'], check: ['sub-meter', 'pump-always-on'] }),
       cautions: ['electrical'],
     },

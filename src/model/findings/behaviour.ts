@@ -32,8 +32,9 @@ const LEAST_CORRELATION = 0.45;
 
 /** From this much up or down (natural logarithm) a meter that counts otherwise must be thought of. */
 const METER_FROM = 0.25;
+const METER_FIRST_FROM = 0.5;
 /** Days that are mostly warmer than this are a summer, in which heating may be left on, °C. */
-const SUMMER_C = 12;
+export const SUMMER_C = 12;
 
 /** With the cold; only while the home is heated; on warm days as well; or the days cannot tell. */
 export type ChangeKind = 'with-the-cold' | 'while-heated' | 'steady' | 'unclear';
@@ -62,11 +63,16 @@ export function findBehaviour(days: MeterDays, prices: Prices): Finding[] {
     if (i < at) continue;
     kWh += use[i]! - was;
   }
+  // More on the days that are alike and less on all the others is no change that can be told.
+  if (Math.sign(kWh) !== Math.sign(split.change)) return [];
   const { kind, coldCorrelation } = kindOf(split, below, use, outdoor);
   const span = use.length >= NEARLY_A_YEAR;
   // A part of a year speaks for its own season; what is there on warm days and cold ones alike is there all year.
   const kWhYear = span ? yearOfDays(year, use.length) : kind === 'steady' ? yearOfDays(kWh, use.length - at) : kWh;
   const more = kWh > 0;
+  const mayBeMeter = Math.abs(Math.log(1 + share)) >= METER_FROM;
+  const isMeter = Math.abs(Math.log(1 + share)) >= METER_FIRST_FROM;
+  const isSummer = more && kind !== 'with-the-cold' && median(outdoor.slice(at)) > SUMMER_C;
   return [
     {
       code: 'behaviour-changed',
@@ -78,14 +84,21 @@ export function findBehaviour(days: MeterDays, prices: Prices): Finding[] {
       seen: { share, kind, coldCorrelation, kWhPerDay: kWh / (use.length - at) },
       ...unitsAndCost(kWh, kWhYear, prices),
       may: [
+        ...(isMeter ? (['meter-wrong'] as const) : []),
         ...(more ? mayBeMore(kind, days.meter) : mayBeLess(kind, days.meter)),
-        ...(more && kind !== 'with-the-cold' && median(outdoor.slice(at)) > SUMMER_C
-          ? (['summer-heating'] as const)
-          : []),
-        ...(Math.abs(Math.log(1 + share)) >= METER_FROM ? (['meter-wrong'] as const) : []),
+        ...(isSummer ? (['summer-heating'] as const) : []),
+        ...(mayBeMeter && !isMeter ? (['meter-wrong'] as const) : []),
       ],
-      ask: more ? ASK_MORE[kind] : ['away', 'settings-changed'],
-      check: more ? CHECK_MORE[kind] : ['heat-made', 'heating-curve'],
+      ask: [
+        ...(mayBeMeter ? (['meter-exchanged'] as const) : []),
+        ...(isSummer ? (['heating-in-summer'] as const) : []),
+        ...(more ? ASK_MORE[kind] : (['away', 'settings-changed'] as const)),
+      ],
+      check: [
+        ...(isMeter ? (['meter-test'] as const) : []),
+        ...(more ? CHECK_MORE[kind] : (['heat-made', 'heating-curve'] as const)),
+        ...(mayBeMeter && !isMeter ? (['meter-test'] as const) : []),
+      ],
       cautions: [],
     },
   ];
@@ -135,9 +148,9 @@ const ALL_YEAR = ['more-water', 'heater'] as const;
 const OF_THE_HOUSE = ['other-use', 'base-load', 'large-load'] as const;
 
 function mayBeMore(kind: ChangeKind, meter: MeterDays['meter']): LikelyCause[] {
-  const house = meter === 'whole-house' ? OF_THE_HOUSE : [];
-  if (kind === 'steady') return [...ALL_YEAR, ...house];
-  if (kind === 'unclear') return [...HEATING, 'more-water', ...house];
+  const all = meter === 'whole-house' ? OF_THE_HOUSE : (['base-load'] as const);
+  if (kind === 'steady') return [...ALL_YEAR, ...all];
+  if (kind === 'unclear') return [...HEATING, 'more-water', ...all];
   return [...HEATING, ...(meter === 'whole-house' ? (['plug-in-heaters'] as const) : [])];
 }
 

@@ -71,8 +71,10 @@ function findOnMeter(counted: MeterDays, prices: Prices, heats: boolean): Findin
   const settled = generation.length > 0 ? darkHours(livedIn) : livedIn;
   const cold = heats ? findBackupInCold(settled, prices) : [];
   const mild = cold.length > 0 ? onlyDays(settled, (day) => !(settled.outdoorC[day]! < COLDEST_C)) : settled;
-  const baseLoad = findBaseLoad(mild, prices, heats);
-  const behaviour = heats ? findBehaviour(lessBase(mild, baseLoad), prices) : [];
+  // What rose all night on the heat pump's own meter may as well be heating: the whole change is told, as one question.
+  const changed = heats && days.meter === 'heat-pump' ? findBehaviour(mild, prices) : [];
+  const baseLoad = changed.length > 0 ? [] : findBaseLoad(mild, prices, heats);
+  const behaviour = changed.length > 0 || !heats ? changed : findBehaviour(lessBase(mild, baseLoad), prices);
   const doubted = behaviour.find(({ may }) => may?.includes('meter-wrong'));
   const findings = [
     ...scale,
