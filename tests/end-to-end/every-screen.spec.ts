@@ -65,8 +65,8 @@ test('older written estimates fold, so that the form for the next one stays near
   for (let kept = 0; kept < 5; kept++) await keepEstimate(host, home!.id);
   await desk.getByRole('link', { name: 'Larch Rise' }).click();
   await openStage(desk, 'Written estimate');
-  const heads = desk.getByRole('heading', { name: /^Promise \d+ ·/ });
+  const heads = desk.getByRole('heading', { name: /^Estimate no. \d+ ·/ });
   await expect(heads).toHaveCount(3);
-  await desk.getByText('2 older promises').click();
+  await desk.getByText('2 older estimates').click();
   await expect(heads).toHaveCount(5);
 });

@@ -38,7 +38,7 @@ test('the whole in German, and its paper', async ({ desk, host }) => {
   await desk.getByRole('link', { name: 'Settings' }).click();
   await desk.getByText('Deutsch').click();
   await desk.getByRole('radio', { name: 'Deutschland' }).click();
-  await expect(desk.getByText('Gespeichert')).toBeVisible();
+  await expect(desk.getByText('Gespeichert', { exact: true })).toBeVisible();
   await expectGerman(desk);
   await desk.getByRole('link', { name: 'Alle Haushalte' }).click();
   await expectGerman(desk);

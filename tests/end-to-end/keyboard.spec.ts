@@ -67,7 +67,7 @@ test('the whole path without a mouse', async ({ desk }) => {
     const chosen = desk.waitForEvent('filechooser');
     await pressAt(desk, 'Choose a file');
     await (await chosen).setFiles(sample('larch-rise/electricity-half-hourly.csv'));
-    await expect(desk.getByRole('button', { name: 'Save' })).toBeEnabled();
+    await expect(desk.getByRole('button', { name: 'Save', exact: true })).toBeEnabled();
     await pressAt(desk, 'Save');
     await expect(desk.getByRole('button', { name: 'Remove electricity-half-hourly.csv' })).toBeVisible();
   });

@@ -62,7 +62,7 @@ test('the logo of the installer is shown, printed on the paper, and taken away a
   expect(await page()).toContain(address);
 
   await chooseFile(desk, field.getByRole('button', { name: /^Another logo/ }), writeFile('no-logo.png', 'no picture'));
-  await expect(field.getByRole('alert')).toContainText('Not kept.');
+  await expect(field.getByRole('alert')).toContainText('Not saved.');
   await expect(shown).toHaveAttribute('src', address!);
 
   await field.getByRole('button', { name: 'Remove' }).click();

@@ -114,7 +114,6 @@ export const WALK: Catalogue = {
   'Paper as a page': 'Papier als Webseite',
   'Working as a page': 'Berechnung als Webseite',
   'Figures as CSV': 'Zahlen als CSV',
-  ', estimate {number}': ', Kostenschätzung {number}',
   'Other forms': 'Andere Formate',
   'A tank of {litres} litres at {store} gives up to {mixed} litres for showers.':
     'Ein Speicher mit {litres} Litern bei {store} gibt bis zu {mixed} Liter zum Duschen.',
