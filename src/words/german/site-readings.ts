@@ -297,7 +297,7 @@ export const SITE_READINGS: Catalogue = {
   '{refused, plural, one {One reading cannot be} other {# readings cannot be}}.':
     '{refused, plural, one {Eine Ablesung kann} other {# Ablesungen können}} nicht stimmen.',
   'The ground may not get back in summer what is taken in winter: the loop may be too small or too hard worked.':
-    'Das Erdreich bekommt im Sommer vielleicht nicht zurück, was ihm im Winter entzogen wird: Der Solekreis ist zu klein oder zu stark beansprucht.',
+    'Das Erdreich bekommt im Sommer vielleicht nicht zurück, was ihm im Winter entzogen wird: Der Solekreis ist dafür vielleicht zu klein oder zu stark beansprucht.',
   'Ask about more heating or hot water, and read it again in the same week next year.':
     'Fragen Sie, ob mehr geheizt oder Warmwasser gebraucht wird, und lesen Sie nächstes Jahr in der gleichen Woche wieder ab.',
   'At the same time of the year the brine is {fall} colder: {before} on {since}, {now} on {on}.':
