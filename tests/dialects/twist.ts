@@ -334,7 +334,7 @@ export function twistSheet(
     });
   }
   if (twists.has('energy beside volume'))
-    insert(end, `${WORDS[d.language].gas[0]!} (kWh)`, (_, i) => number((shown[i] ?? 0) * ((1.02264 * 39.5) / 3.6), 3));
+    insert(end, `${WORDS[d.language].gas[0]!} (kWh)`, (_, i) => number((shown[i] ?? 0) * ((1.02264 * 39.5) / 3.6), 6));
   if (twists.has('sum of rates'))
     insert(end, unit(WORDS[d.language].total), (_, i) => (Number.isNaN(together[i] ?? 0) ? '' : say(together[i] ?? 0)));
   if (twists.has('the same twice')) insert(end, heads[0]![stamps]!, (cells) => cells[stamps]!);

@@ -18,6 +18,8 @@ export function readClock(text: string, from: number, to: number): number {
   } else {
     if (lengthHour === 0 || lengthHour > 2) return -1;
     const sign = text.charCodeAt(at);
+    const low = sign | 32;
+    if ((low === 32 || low === 97 || low === 112) && at < to) return readHour(text, at, to, hour);
     // "13h", "13h30", "13.30"
     if (sign !== 58 && (at >= to || ((sign | 32) !== 104 && sign !== 46))) return -1;
     if ((sign | 32) === 104 && !isDigit(text.charCodeAt(at + 1))) {
@@ -56,6 +58,14 @@ export function readClock(text: string, from: number, to: number): number {
   return hour * 60 + minute;
 }
 
+/** "1 pm", "11am" */
+function readHour(text: string, at: number, to: number, hour: number): number {
+  const half = /^ ?([ap])\.?m\.?/i.exec(text.slice(at, Math.min(to, at + 5)));
+  if (!half) return -1;
+  clockEnd = at + half[0].length;
+  return hour < 1 || hour > 12 ? CLOCK_IMPOSSIBLE : ((hour % 12) + (half[1]!.toLowerCase() === 'p' ? 12 : 0)) * 60;
+}
+
 const SPAN = /^\d{1,2}[:h]\d{2}(:\d{2})? ?(-|–|to|bis|tot|til|a|à) ?\d{1,2}[:h]\d{2}(:\d{2})?$/i;
 
 /**
@@ -66,7 +76,7 @@ export function isClock(text: string, isNamedSo = false): boolean {
   const minutes = readClock(text, 0, text.length);
   if (minutes < 0 || minutes > 1440) return false;
   if (clockEnd !== text.length) return SPAN.test(text);
-  return /[:h]/i.test(text) || (isNamedSo && /^\d{1,2}\.\d{2}(\.\d{2})?$|^\d{4}$/.test(text));
+  return /[:h]|\d ?[ap]\.?m/i.test(text) || (isNamedSo && /^\d{1,2}\.\d{2}(\.\d{2})?$|^\d{4}$/.test(text));
 }
 
 /** What follows the date: space, T or comma, a clock time, an offset. */

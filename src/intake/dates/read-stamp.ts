@@ -64,7 +64,7 @@ export function readStamp(text: string, from: number, to: number, dayFirst: bool
 
 /** A weekday in English, German, French, Spanish, Italian, Dutch or Danish, whole or shortened, before a date. */
 const WEEKDAY =
-  /^(?:mon|tue|wed|thu|fri|sat|sun|mo|di|mi|do|fr|sa|so|lun|mar|mer|jeu|ven|sam|dim|mie|jue|vie|sab|dom|gio|ma|wo|vr|za|zo|man|tir|ons|tor|fre|lor|son|lu|je|ve|ju|vi|gi|ti|on|to|lo)[a-z]{0,8}[.,]{0,2} *(?=\S)/;
+  /^(?:mon|tue|wed|thu|fri|sat|sun|mo|di|mi|do|fr|sa|so|lun|mar|mer|jeu|ven|sam|dim|mie|jue|vie|sab|dom|gio|ma|wo|vr|za|zo|man|tir|ons|tor|fre|lor|son|lu|je|ve|ju|vi|gi|ti|on|to|lo|me|su|tu|we|th)[a-z]{0,8}[.,]{0,2} *(?=\S)/;
 const ACCENTS: Readonly<Record<string, string>> = { é: 'e', á: 'a', í: 'i', ì: 'i', ø: 'o' };
 
 function readNamed(text: string, from: number, to: number, dayFirst: boolean, out: StampReader): StampStatus {

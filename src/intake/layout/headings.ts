@@ -162,8 +162,8 @@ function roleOf(heading: string, unit: EnergyUnit | undefined): HeadingRole {
   if (unit === undefined && /\brate\b(?! ?\d)|\btariff?\b(?! ?\d)/.test(words)) return 'rate';
   if (unit === undefined && MONEY.test(words)) return 'cost';
   if (unit === undefined && MARKS.test(words)) return 'quality';
-  if (/\b(max|maximum|highest)\b|^tmax$|temp max/.test(words)) return 'maximum';
-  if (/\b(min|minimum|lowest)\b|^tmin$|temp min/.test(words)) return 'minimum';
+  if (/\b(max|maximum|highest)\b|^t ?max$|temp max/.test(bare)) return 'maximum';
+  if (/\b(min|minimum|lowest)\b|^t ?min$|temp min/.test(bare)) return 'minimum';
   if (unit === undefined && PERIOD_END.test(bare)) return 'to';
   if (unit === undefined && PERIOD_START.test(bare)) return 'from';
   if (unit === undefined && (CLOCK_TIME.test(bare) || HOUR_NUMBER.test(bare)) && !/dat(e|um|o)|fecha/.test(bare))

@@ -60,7 +60,7 @@ export function settleUnit(
   const carrier = choices.carrier ?? carrierFor(stated, said?.carrier);
   if (carrier === undefined && !book.has('carrier-guessed'))
     book.add('carrier-guessed', 'question', { column: name, expected: 'electricity' });
-  else if (choices.carrier === undefined && isVolume(stated) && said === undefined && !hasCalorific(sheet))
+  else if (choices.carrier === undefined && isVolume(stated) && !saysGas(sheet, column) && !hasCalorific(sheet))
     // Water is metered by volume too.
     book.add('carrier-guessed', 'question', { column: name, expected: 'gas' });
   else if (choices.carrier === undefined && isSaleUnit(stated) && said?.carrier !== carrier)
@@ -111,6 +111,15 @@ function carrierFor(unit: EnergyUnit | undefined, said: Carrier | undefined): Ca
   if (unit === 'm³' || unit === 'hundred ft³' || unit === 'therm') return said === 'lpg' ? 'lpg' : 'gas';
   if (said === undefined && isPower(unit)) return 'electricity';
   return said;
+}
+
+/** In more than the unit, which water has too. */
+function saysGas(sheet: Sheet, { heading, meaning }: ColumnFacts): boolean {
+  if (meaning.carrier !== undefined && meaning.carrier !== 'gas') return true;
+  const words = [heading, sheet.fileName, ...sheet.preamble.map(({ text }) => text)].join(' ; ');
+  return (
+    /gas|gaz|metan/i.test(words) || sheet.columns.some((c) => c.meaning.carrier === 'gas' && /gas|gaz/i.test(c.heading))
+  );
 }
 
 const hasCalorific = ({ columns }: Sheet): boolean => columns.some((c) => c.meaning.role === 'calorific');

@@ -61,7 +61,7 @@ export const SENT_OUT = any(
   words('einspeis|ruckliefer|ruckspeis|uberschuss|ueberschuss|lieferung ins|netzlieferung|abgabe ins'),
   words('revente|vertid|excedent|exportaci|exportad|inyect|iniezion|immission|immess|ecceden'),
   words('energia cedut|cessione|teruglever|terug ?gelever|injectie|invoed|teruggaaf|elsalg|overskud'),
-  words('salg til|solgt til|leveret til net|eksport'),
+  words('salg til|solgt til|leveret til net|eksport', '^-?a ?[-−–](?= ?($|[\\[(]|k?wh))', '^[-−–]a(?![a-z])'),
   whole('export|exports|exported|solgt|salg|wirk(arbeit|energie|leistung)? lieferung|2[.:]8[.:]\\d'),
 );
 
@@ -79,6 +79,7 @@ export const DRAWN = any(
   words('netzbezug|strombezug|bezug aus|wirkarbeit|grid import|from (the )?grid|consumo de red|soutir'),
   words('preliev|prelevat|afname van|elkob|energia activa|energia attiva|importaci'),
   whole('import|imported|1[.:]8[.:]\\d'),
+  words('^\\+?a ?\\+(?= ?($|[\\[(]|k?wh))', '^\\+a(?![a-z])'),
 );
 /** Also drawn, where a column of what is sent out stands beside it; by itself it may be of any energy. */
 export const ELECTRIC = any(

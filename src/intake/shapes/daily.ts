@@ -69,7 +69,7 @@ export const daily: IntakeShape = {
         facts,
         mean(values),
         24,
-        extremes ? asTemperature(choices) : choices,
+        extremes ? asTemperature(choices, facts) : choices,
         context,
         book,
       );
@@ -113,9 +113,9 @@ export const daily: IntakeShape = {
   },
 };
 
-const asTemperature = (choices: ShapeInput['choices']): ShapeInput['choices'] => ({
+const asTemperature = (choices: ShapeInput['choices'], { meaning }: ColumnFacts): ShapeInput['choices'] => ({
   ...choices,
-  unit: '°C',
+  unit: meaning.unit === '°F' ? '°F' : '°C',
   carrier: 'outdoor-temperature',
   role: 'weather',
 });

@@ -87,6 +87,7 @@ describe('a layout made by hand', () => {
       ],
     ],
     ['columns lined up with spaces', ['Date        Electricity (kWh)', ...days((i, d) => `${d}  ${kWh(i)}`)]],
+    ['A+', ['Datum;A+ [kWh]', ...days((i, d) => `${d.split('-').reverse().join('.')};${kWh(i)}`)]],
     [
       'a weekday before the date',
       [
@@ -112,6 +113,31 @@ describe('a layout made by hand', () => {
     const rows = days((i, d) => `${d};${kWh(i)};2;${i % 3};1`);
     const { asked, series } = read([';Import;;Export;', 'Date;kWh;£;kWh;£', ...rows].join('\n'));
     expect([asked, series]).toEqual([[], [...ofDays, 'electricity export 2025-01-01 2025-02-10 39.00']]);
+  });
+  test('highest and lowest in degrees Fahrenheit', () => {
+    const rows = days((i, d) => `${d},${50 + ((i * 7) % 13)},${32 - ((i * 5) % 11)}`);
+    const { series } = read(['Date,Tmax (°F),Tmin (°F)', ...rows].join('\n'));
+    expect(series).toEqual(['outdoor-temperature weather 2025-01-01 2025-02-10 5.21']);
+  });
+  test('a volume that says no more than its unit may be water', () => {
+    const rows = days((i, d) => `${d},${(500 + i * 0.3).toFixed(1)}`);
+    expect(read(['Date,Meter (m³)', ...rows].join('\n')).asked).toContain('carrier-guessed');
+    expect(read(['Date,Gas meter (m³)', ...rows].join('\n')).asked).not.toContain('carrier-guessed');
+  });
+  test('a counter beside amounts that were sent out gives way to them', () => {
+    const rows = days((i, d) => `${d},${4000 + i * 9},${kWh(i)}`);
+    expect(read(['Date,Meter reading (kWh),Export (kWh)', ...rows].join('\n')).series).toEqual([
+      'electricity export 2025-01-01 2025-02-10 400.00',
+    ]);
+  });
+  test('hours without minutes', () => {
+    const rows = Array.from(
+      { length: 480 },
+      (_, i) => `${stamp(i).slice(0, 10)},${i % 12 || 12} ${i % 24 < 12 ? 'am' : 'pm'},0.5`,
+    );
+    expect(read(['Date,Time,Electricity (kWh)', ...rows].join('\n')).series).toEqual([
+      'electricity import 2025-01-01 2025-01-21 240.00',
+    ]);
   });
   test('what is sent out below nought is taken without its sign, and said', () => {
     const { series, noted } = read(['Date,Export (kWh)', ...days((i, d) => `${d},${-kWh(i)}`)].join('\n'));
