@@ -14,7 +14,7 @@ test('a winter bill is checked, the heater found with its dates, and the letter 
 
   await test.step('the sample brings its written estimate of August; its own check is dropped to begin afresh', async () => {
     await expect(page).toContainText('Estimate no. 1 of 20 August 2025');
-    await page.getByRole('button', { name: /^Drop/ }).click();
+    await page.getByRole('button', { name: /^Remove/ }).click();
     await expect(page).toContainText('Has a bill come?');
   });
 
