@@ -31,7 +31,7 @@ test('a bill whose every value is proved is kept with one key, and its tariff to
   await expect(desk.getByText(/we took 00:00 to 07:00/)).toBeVisible();
   // The home has its half-hours already, so that the bill's units are asked about.
   await desk.getByRole('button', { name: 'Do not use it' }).click();
-  await expect(desk.getByRole('button', { name: 'Save' })).toBeFocused();
+  await expect(desk.getByRole('button', { name: 'Save', exact: true })).toBeFocused();
   await desk.keyboard.press('Enter');
   await expect(desk.getByText('two-rates-new-price.pdf is saved.')).toBeVisible();
   await desk.getByText('1 bill with prices in it').click();
@@ -40,7 +40,7 @@ test('a bill whose every value is proved is kept with one key, and its tariff to
 test('a sum that does not come out blocks keeping until the number on the page is put right', async ({ desk }) => {
   const printed = readFileSync(sample('paper/credit.pdf'), 'latin1').replace(/174\.87/, '184.87');
   await choosePaper(desk, writeFile('wrong.pdf', Buffer.from(printed, 'latin1')));
-  const keep = desk.getByRole('button', { name: 'Save' });
+  const keep = desk.getByRole('button', { name: 'Save', exact: true });
   await expect(keep).toBeDisabled();
   await expect(desk.locator('.ask', { hasText: '≠' })).toContainText('702 kWh × 24.91 p per kWh (174.87) ≠ £184.87');
   await takePicture(desk, 'paper-contradicted');
@@ -77,7 +77,7 @@ test('a photograph is shown as it is, with each value marked on it', async ({ de
     await takePicture(desk, `photograph-${colorScheme}`);
   }
   await desk.getByRole('button', { name: 'Do not use it' }).click();
-  await expect(desk.getByRole('button', { name: 'Save' })).toBeFocused();
+  await expect(desk.getByRole('button', { name: 'Save', exact: true })).toBeFocused();
 });
 
 test('pages chosen together are put in order and read as one bill', async ({ desk }) => {
@@ -95,5 +95,5 @@ test('pages chosen together are put in order and read as one bill', async ({ des
   await takePicture(desk, 'pages-in-order');
   await desk.getByRole('button', { name: 'Leave this page out' }).first().click();
   await desk.getByRole('button', { name: 'Read them as one bill' }).click();
-  await expect(desk.getByRole('row', { name: /^Units 3,559 kWh/ })).toBeVisible();
+  await expect(desk.getByRole('row', { name: /^Energy 3,559 kWh/ })).toBeVisible();
 });
