@@ -76,7 +76,11 @@ export function ChartFigure(props: ChartFigureProps) {
           <span className="unseen">: {name}</span>
         </button>
         {savable ? (
-          <>
+          <details className="chart-take">
+            <summary>
+              {say('Save or copy')}
+              <span className="unseen">: {name}</span>
+            </summary>
             {asTable ? null : (
               <PictureTools name={name} find={() => place.current?.querySelector('svg') ?? null} tell={setSaid} />
             )}
@@ -84,7 +88,7 @@ export function ChartFigure(props: ChartFigureProps) {
               {say('Save figures')}
               <span className="unseen">: {name}</span>
             </button>
-          </>
+          </details>
         ) : null}
       </div>
       {savable ? (

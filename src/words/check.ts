@@ -188,9 +188,9 @@ export function seasonSentence({
 
 const CAUSES: Readonly<Record<BillCause, { readonly up: string; readonly down: string }>> = {
   days: { up: phrase('Days of winter'), down: phrase('Days of summer') },
-  price: { up: phrase('Dearer electricity'), down: phrase('Cheaper electricity') },
+  price: { up: phrase('Higher electricity price'), down: phrase('Lower electricity price') },
   weather: { up: phrase('Colder weather'), down: phrase('Milder weather') },
-  when: { up: phrase('Used at dearer hours'), down: phrase('Used at cheaper hours') },
+  when: { up: phrase('More at high-price hours'), down: phrase('More at low-price hours') },
   'standing-charge': { up: phrase('Higher standing charge'), down: phrase('Lower standing charge') },
   'heat-used': { up: phrase('More heat made'), down: phrase('Less heat made') },
   'hot-water': { up: phrase('More for hot water'), down: phrase('Less for hot water') },
@@ -287,7 +287,7 @@ export function unknownSentences({ input, parts }: Pick<BillCheck, 'input' | 'pa
     sentences.push(say('We have no weather of these days, so the weather is in that part too.'));
   }
   if (input.readings === 'estimated' && input.readKWh === undefined) {
-    sentences.push(say('The bill rests on an estimated reading. It may be put right by the next one.'));
+    sentences.push(say('The bill is based on an estimated reading. The next one may correct it.'));
   }
   if (input.readings === 'unknown' && input.readKWh === undefined) {
     sentences.push(say('The bill does not say whether the meter was read.'));

@@ -14,7 +14,7 @@ const inHundred = (share: number): number => Math.round(share * 100);
 export function sureMeaning(): string {
   const [little, middle, much] = TRUE_FINDINGS;
   return say(
-    'What “sure” is worth, on 1,000 made homes: of findings under {middle} in 20 sure at least {littleTrue} in 100 were true, from {middle} in 20 on {middleTrue}, from {much} in 20 on {muchTrue}. A real home may differ.',
+    'What “sure” is worth, on 1,000 example homes: of findings under {middle} in 20 sure at least {littleTrue} in 100 were true, from {middle} in 20 on {middleTrue}, from {much} in 20 on {muchTrue}. A real home may differ.',
     {
       middle: middle.sure * 20,
       much: much.sure * 20,
@@ -28,7 +28,7 @@ export function sureMeaning(): string {
 /** How often a finding of this kind is wrong or missed. */
 export function worthOf(code: FindingCode): string {
   const { mostFalse, leastFound } = DETECTOR_RATES[code];
-  return say('On made homes: named without cause in at most {wrong} of 100, found in at least {found} of 100.', {
+  return say('On example homes: named without cause in at most {wrong} of 100, found in at least {found} of 100.', {
     wrong: Math.ceil(mostFalse * 100),
     found: inHundred(leastFound),
   });
@@ -53,9 +53,12 @@ export function notSeenSentence({ code, names }: NotSeen): string {
   const [first = '', ...others] = names;
   switch (code) {
     case 'prices-by-amount':
-      return say('Use at dear hours cannot be judged: under “{first}” a unit’s price hangs on the amount too.', {
-        first,
-      });
+      return say(
+        'Use at expensive hours cannot be judged: under “{first}” the price per kWh depends on the amount too.',
+        {
+          first,
+        },
+      );
     case 'registers-left-out':
       return say(
         'Only “{first}” was looked through. There is {others} beside it, and nobody says whether the same units count in both.',

@@ -116,7 +116,7 @@ function shownSentence(finding: Pick<Finding, 'code' | 'seen' | 'kWh'>): string 
         },
       );
     case 'dear-hours':
-      return say('Since then a unit has cost {share} more on average: more of them are counted at dear hours.', {
+      return say('Since then a kWh has cost {share} more on average, because more are used at expensive hours.', {
         share: percent(n('share')),
       });
     case 'behaviour-changed': {
@@ -153,12 +153,12 @@ function shownSentence(finding: Pick<Finding, 'code' | 'seen' | 'kWh'>): string 
         },
       );
     case 'estimate-corrected':
-      return say('The estimate said {estimated}, where {likely} are likely. The next reading put it right.', {
+      return say('The estimate said {estimated}, where {likely} are likely. The next reading corrected it.', {
         estimated: spokenKWh(n('estimatedKWh')),
         likely: spokenKWh(n('likelyKWh')),
       });
     case 'registers-swapped':
-      return say('The bill has {billed} at the dear rate. By the clock it was {dear}.', {
+      return say('The bill has {billed} at the high rate. By the clock it was {dear}.', {
         billed: spokenKWh(n('billedDearKWh')),
         dear: spokenKWh(n('dearKWh')),
       });
@@ -171,7 +171,7 @@ export function homeSentence(finding: Pick<Finding, 'code' | 'seen' | 'kWh' | 'f
   switch (finding.code) {
     case 'heater-running':
       return say(
-        'A plain electric heater in the tank or the machine seems to have run from {from} to {to}, on {days, plural, one {# day} other {# days}}.',
+        'An electric heater in the tank or the heat pump seems to have run on {days, plural, one {# day} other {# days}}. That was from {from} to {to}.',
         { from: since, to: longDate(addDays(finding.to, -1)), days: numberOf(finding, 'days') },
       );
     case 'weekly-pasteurisation':
@@ -210,7 +210,7 @@ export function homeSentence(finding: Pick<Finding, 'code' | 'seen' | 'kWh' | 'f
         to: longDate(addDays(finding.to, -1)),
       });
     case 'estimate-corrected':
-      return say('One bill was a guess, and the next one put it right.');
+      return say('One bill was estimated, and the next one corrected it.');
     case 'registers-swapped':
       return say('The day and the night figures of the meter may have been mixed up.');
   }
@@ -283,7 +283,7 @@ const ASKS: Readonly<Record<AskCode, string>> = {
   'timer-changed': phrase('Was a timer or a clock changed, or did the power fail?'),
   'tariff-changed': phrase('Did you change your supplier or your rates?'),
   'more-people': phrase('Are more people at home than before?'),
-  'rooms-warmer': phrase('Are the rooms kept warmer than before?'),
+  'rooms-warmer': phrase('Are the rooms warmer than before?'),
   'rooms-added': phrase('Are rooms heated now that were not before?'),
   away: phrase('Were you away?'),
   'settings-changed': phrase('Did anybody change the settings at that time?'),
@@ -300,12 +300,12 @@ const CHECKS: Readonly<Record<FindingCheckCode, string>> = {
   'water-setpoint': phrase('Note how hot the tank is set.'),
   'pasteurisation-setting': phrase('Note day, hour and heat of the weekly hot tank, and what heats it.'),
   'cylinder-loss': phrase('Feel whether the tank and its pipes lose heat, and whether water is pumped round.'),
-  'heating-curve': phrase('Hold the heating curve against the one promised.'),
+  'heating-curve': phrase('Compare the heating curve with the one in the estimate.'),
   'night-setting': phrase('Try an even night for a week, and read the meter before and after.'),
   'pump-always-on': phrase('See whether a pump runs when nothing is asked of it.'),
   'sub-meter': phrase('Read this load on a meter of its own.'),
-  timer: phrase('Hold the timer’s clock against the true time.'),
-  'meter-clock': phrase('Hold the hours of the rates against the meter’s own clock.'),
+  timer: phrase('Compare the timer’s clock with the real time.'),
+  'meter-clock': phrase('Compare the hours of the rates with the meter’s own clock.'),
   'own-reading': phrase('Read the meter yourself and give it to the supplier.'),
   'register-labels': phrase('See which figure of the meter counts up by night.'),
   'supplier-bill': phrase('Ask the supplier to work out the bill again.'),

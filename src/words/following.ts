@@ -17,15 +17,15 @@ const BILL_MONTHS = 3;
 export function followedSentence(months: readonly FollowedMonth[], pencePerKWh: number): string {
   const read = known(months);
   const last = read.at(-1);
-  if (!last) return say('No month since the promise has been read from end to end.');
+  if (!last) return say('No month since the estimate has been read from end to end.');
   const inside = read.filter(({ verdict }) => verdict === 'inside').length;
   const count =
     read.length === 1
-      ? say('{month} was {verdict, select, inside {inside} above {above} other {below}} what we promised.', {
+      ? say('{month} was {verdict, select, inside {inside} above {above} other {below}} what we estimated.', {
           month: plainMonth(last),
           verdict: last.verdict,
         })
-      : say('In {inside} of {count} months the meter was inside what we promised.', { inside, count: read.length });
+      : say('In {inside} of {count} months the meter was inside what we estimated.', { inside, count: read.length });
   const expected = read.reduce((sum, { expectedKWh }) => sum + expectedKWh, 0);
   const gap = last.gapSoFarKWh;
   if (Math.abs(gap) < LITTLE_SHARE * expected)
@@ -47,18 +47,18 @@ export function nextBillSentence(months: readonly FollowedMonth[]): string {
   if (!last) return say('So we cannot say yet what the next bill will do.');
   const month = plainMonth(last);
   if (last.verdict === 'above')
-    return say('{month} lay above it. Expect the next bill above the promise too, unless something changes.', {
+    return say('{month} was above it. Expect the next bill above the estimate too, unless something changes.', {
       month,
     });
-  if (last.verdict === 'below') return say('{month} lay below it. Expect the next bill below the promise.', { month });
+  if (last.verdict === 'below') return say('{month} was below it. Expect the next bill below the estimate.', { month });
   const expected = newest.reduce((sum, { expectedKWh }) => sum + expectedKWh, 0);
   const over = newest.reduce((sum, { actualKWh, expectedKWh }) => sum + actualKWh! - expectedKWh, 0);
   if (!(Math.abs(over) > LARGE_SHARE * expected))
     return say('If it goes on like this, the next bill should hold no surprise.');
   return say(
     over > 0
-      ? '{months, plural, one {The last month} other {The last # months}} ran high. Expect the next bill on the high side of the promise.'
-      : '{months, plural, one {The last month} other {The last # months}} ran low. Expect the next bill on the low side of the promise.',
+      ? '{months, plural, one {The last month} other {The last # months}} ran high. Expect the next bill at the high end of the estimate.'
+      : '{months, plural, one {The last month} other {The last # months}} ran low. Expect the next bill at the low end of the estimate.',
     { months: newest.length },
   );
 }
@@ -69,7 +69,7 @@ export function notFollowedSentence(hasHouseMeter: boolean): string {
     ? say(
         'The meter of the whole home does not say what the heating took. A meter on the heat pump would let us follow it by month.',
       )
-    : say('Bring in the heat pump’s own readings since the promise, and we follow them by month.');
+    : say('Add the heat pump’s own readings since the estimate, and we follow them by month.');
 }
 
 const VERDICTS = { inside: phrase('inside'), above: phrase('above'), below: phrase('below') };

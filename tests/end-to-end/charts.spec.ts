@@ -18,7 +18,7 @@ async function forEachStage(page: Page, look: (stage: string) => Promise<void>):
 /** The pictures that can be saved; by their place, since the words on their buttons change with what they show. */
 async function chartsOf(page: Page): Promise<Locator[]> {
   const all = await page.locator('figure.chart').all();
-  const savable = await Promise.all(all.map((chart) => chart.getByRole('button', { name: /^Save figures/ }).count()));
+  const savable = await Promise.all(all.map((chart) => chart.locator('.chart-take').count()));
   return all.filter((_, index) => savable[index]! > 0);
 }
 
@@ -51,10 +51,9 @@ test('every picture gives its figures as a table, by key and by button, and as f
   const reader = await desk.context().newPage();
   await forEachStage(desk, async (stage) => {
     for (const chart of await chartsOf(desk)) {
-      const name = ((await chart.getByRole('button', { name: /^Save figures/ }).textContent()) ?? '').replace(
-        /^.*: /,
-        '',
-      );
+      const menu = chart.locator('.chart-take > summary');
+      const name = ((await menu.textContent()) ?? '').replace(/^.*: /, '');
+      await menu.click();
       const at = `${stage}, ${name}`;
       const picture = chart.getByRole('img').first();
       expect((await picture.getAttribute('aria-label'))?.length, `${at}: a sentence as its name`).toBeGreaterThan(20);

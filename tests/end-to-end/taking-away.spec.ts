@@ -11,6 +11,7 @@ test.describe('a picture', () => {
 
   test('is saved as dots, whole and twice as fine as the screen', async ({ desk }) => {
     const chart = desk.locator('figure.chart').first();
+    await chart.locator('.chart-take > summary').click();
     const drawn = (await chart.locator('svg').first().boundingBox())!;
     const { name, bytes } = await download(desk, chart.getByRole('button', { name: /^Save as PNG/ }));
     expect(name).toMatch(/^[a-z0-9-]+\.png$/);
@@ -26,6 +27,7 @@ test.describe('a picture', () => {
   test('goes into the clipboard as a picture, and a line says so', async ({ desk, host }) => {
     await desk.context().grantPermissions(['clipboard-read', 'clipboard-write'], { origin: new URL(host.url).origin });
     const chart = desk.locator('figure.chart').first();
+    await chart.locator('.chart-take > summary').click();
     await chart.getByRole('button', { name: /^Copy picture/ }).click();
     await expect(chart.getByRole('status')).toHaveText('The picture is in the clipboard.');
     const kinds = await desk.evaluate(async () => (await navigator.clipboard.read()).flatMap(({ types }) => types));
@@ -39,6 +41,7 @@ test.describe('a picture', () => {
       });
     });
     const chart = desk.locator('figure.chart').first();
+    await chart.locator('.chart-take > summary').click();
     await chart.getByRole('button', { name: /^Copy picture/ }).click();
     await expect(chart.getByRole('status')).toHaveText(/Save it as PNG instead/);
   });

@@ -142,7 +142,7 @@ function PartsTable({ parts }: { readonly parts: LetterParts }) {
       </thead>
       <tbody>
         <tr>
-          <td>{say('Promised, an even share of the year')}</td>
+          <td>{say('Estimated, an even share of the year')}</td>
           <td className="number">{poundsAndPence(check.estimatedPence)}</td>
           <td />
         </tr>
@@ -166,7 +166,7 @@ function PartsTable({ parts }: { readonly parts: LetterParts }) {
           <td />
         </tr>
         <tr>
-          <td>{say('Promised for these days, this price and weather')}</td>
+          <td>{say('Estimated for these days, this price and weather')}</td>
           <td className="number">{poundsAndPence(check.expected.value)}</td>
           <td>
             {say('{low} to {high}', {

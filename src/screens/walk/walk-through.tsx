@@ -136,7 +136,7 @@ export function WalkThrough(props: { readonly onClose: () => void }) {
             </button>
             {turn.page === pages.length - 1 ? (
               <button type="button" className="main" onClick={onClose}>
-                {say('To the desk')}
+                {say('Overview')}
               </button>
             ) : (
               <button type="button" className="main" onClick={() => turn.goTo(turn.page + 1)}>

@@ -36,6 +36,7 @@ export const CHARTS: Catalogue = {
   '{name}, as a table': '{name}, als Tabelle',
   'As a picture': 'Als Bild',
   'As a table': 'Als Tabelle',
+  'Save or copy': 'Speichern oder kopieren',
   'Save figures': 'Zahlen speichern',
   'The exact figures stand in the table that belongs to this picture.':
     'Die genauen Zahlen stehen in der Tabelle zu diesem Bild.',

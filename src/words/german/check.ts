@@ -55,12 +55,12 @@ export const CHECK: Catalogue = {
     'Ein gleicher Teil des Jahres wären {slice}. Dies sind {season, select, cold {kalte} other {milde}} Tage, darum ist die Kostenschätzung dafür {season, select, cold {mehr} other {weniger}}: {amount}.',
   'Days of winter': 'Wintertage',
   'Days of summer': 'Sommertage',
-  'Dearer electricity': 'Teurerer Strom',
-  'Cheaper electricity': 'Billigerer Strom',
+  'Higher electricity price': 'Höherer Strompreis',
+  'Lower electricity price': 'Niedrigerer Strompreis',
   'Colder weather': 'Kälteres Wetter',
   'Milder weather': 'Milderes Wetter',
-  'Used at dearer hours': 'Mehr zu teuren Stunden',
-  'Used at cheaper hours': 'Mehr zu billigen Stunden',
+  'More at high-price hours': 'Mehr zu teuren Stunden',
+  'More at low-price hours': 'Mehr zu günstigen Stunden',
   'Higher standing charge': 'Höherer Grundpreis',
   'Lower standing charge': 'Niedrigerer Grundpreis',
   'More heat made': 'Mehr Wärme erzeugt',
@@ -99,8 +99,8 @@ export const CHECK: Catalogue = {
     '„{name}“ enthält: {parts}. Das lässt sich noch nicht trennen und steht darum als eines da.',
   'We have no weather of these days, so the weather is in that part too.':
     'Für diese Tage haben wir kein Wetter, darum steckt auch das Wetter darin.',
-  'The bill rests on an estimated reading. It may be put right by the next one.':
-    'Die Rechnung beruht auf einem geschätzten Stand. Der nächste kann es richtigstellen.',
+  'The bill is based on an estimated reading. The next one may correct it.':
+    'Der Rechnung liegt ein geschätzter Zählerstand zugrunde. Der nächste kann ihn berichtigen.',
   'The bill does not say whether the meter was read.': 'Die Rechnung sagt nicht, ob der Zähler abgelesen wurde.',
   'How much of the bill went into other things was told, not metered.':
     'Wie viel der Rechnung in anderes ging, wurde gesagt, nicht gemessen.',
@@ -114,12 +114,12 @@ export const CHECK: Catalogue = {
   'A large load, not like heating': 'Ein großer Verbraucher, nicht wie Heizung',
   'More counted in the same weather': 'Bei gleichem Wetter mehr gezählt',
   'Less counted in the same weather': 'Bei gleichem Wetter weniger gezählt',
-  'More at dear hours': 'Mehr zu teuren Stunden',
+  'More use at expensive hours': 'Mehr Verbrauch zu teuren Stunden',
   'Electric heat on the coldest days': 'Strom zum Heizen an den kältesten Tagen',
   'A meter that counts differently': 'Ein Zähler, der anders zählt',
   'Electricity made at home': 'Eigener Strom',
   'Weeks without people': 'Wochen ohne Bewohner',
-  'An estimate put right': 'Eine berichtigte Schätzung',
+  'An estimate corrected': 'Eine berichtigte Schätzung',
   'Day and night exchanged': 'Tag und Nacht vertauscht',
   ', mostly from about {time}': ', meist ab etwa {time}',
   'A steady {power} kW ran on {days, plural, one {# day} other {# days}}, {hours} hours in all{about}. That is what an immersion or backup heater looks like.':
@@ -134,8 +134,8 @@ export const CHECK: Catalogue = {
     'Was die ganze Nacht läuft, stieg von {before} auf {after}, und nicht mit der Kälte.',
   'A steady {power} kW ran on {days, plural, one {# day} other {# days}}, {hours} hours each{about}. It does not look like heating.':
     'An {days, plural, one {# Tag} other {# Tagen}} liefen gleichmäßig {power} kW, je {hours} Stunden{about}. Wie Heizung sieht das nicht aus.',
-  'Since then a unit has cost {share} more on average: more of them are counted at dear hours.':
-    'Seither kostet eine Kilowattstunde im Mittel {share} mehr: Es werden mehr davon zu teuren Stunden gezählt.',
+  'Since then a kWh has cost {share} more on average, because more are used at expensive hours.':
+    'Seither kostet eine kWh im Mittel {share} mehr, weil mehr zu teuren Stunden verbraucht wird.',
   'Since then the meter counts {units} kWh a day {way, select, less {less} other {more}} in the same weather.':
     'Seither zählt der Zähler bei gleichem Wetter am Tag {units} kWh {way, select, less {weniger} other {mehr}}.',
   'The colder the day, the larger the difference.': 'Je kälter der Tag, desto größer der Unterschied.',
@@ -172,12 +172,12 @@ export const CHECK: Catalogue = {
   'days with nobody at home': 'Tage, an denen niemand zu Hause ist',
   'a meter that counts differently': 'ein Zähler, der anders zählt',
   'These look alike on this meter: {causes}.': 'Das sieht an diesem Zähler gleich aus: {causes}.',
-  'The estimate said {estimated}, where {likely} are likely. The next reading put it right.':
-    'Geschätzt waren {estimated}, wahrscheinlich sind {likely}. Die nächste Ablesung stellte es richtig.',
-  'The bill has {billed} at the dear rate. By the clock it was {dear}.':
-    'Die Rechnung hat {billed} zum teuren Preis. Nach der Uhr waren es {dear}.',
-  'A plain electric heater in the tank or the machine seems to have run from {from} to {to}, on {days, plural, one {# day} other {# days}}.':
-    'Ein elektrischer Heizstab im Speicher oder im Gerät lief wohl vom {from} bis {to}, an {days, plural, one {# Tag} other {# Tagen}}.',
+  'The estimate said {estimated}, where {likely} are likely. The next reading corrected it.':
+    'Geschätzt waren {estimated}, wahrscheinlich sind {likely}. Die nächste Ablesung hat es berichtigt.',
+  'The bill has {billed} at the high rate. By the clock it was {dear}.':
+    'Die Rechnung hat {billed} zum hohen Preis. Nach der Uhr waren es {dear}.',
+  'An electric heater in the tank or the heat pump seems to have run on {days, plural, one {# day} other {# days}}. That was from {from} to {to}.':
+    'Ein Heizstab im Speicher oder im Gerät lief wohl an {days, plural, one {# Tag} other {# Tagen}}. Das war vom {from} bis {to}.',
   'Once a week the meter shows a steady run, as where a tank is made very hot to keep it clean.':
     'Einmal in der Woche zeigt der Zähler einen gleichmäßigen Lauf, wie wenn ein Speicher zur Reinhaltung sehr heiß gemacht wird.',
   'On warm days the heat pump starts about {times} times a day, for hot water or for the rooms.':
@@ -200,8 +200,8 @@ export const CHECK: Catalogue = {
     'Der Zähler zeigt, dass bei Ihnen Strom erzeugt wird, etwa mit Solarmodulen.',
   'From {from} to {to} the meter shows hardly any ups and downs.':
     'Vom {from} bis {to} zeigt der Zähler kaum ein Auf und Ab.',
-  'One bill was a guess, and the next one put it right.':
-    'Eine Rechnung war geschätzt, und die nächste hat es richtiggestellt.',
+  'One bill was estimated, and the next one corrected it.':
+    'Eine Rechnung war geschätzt, und die nächste hat sie berichtigt.',
   'The day and the night figures of the meter may have been mixed up.':
     'Tag- und Nachtwerte des Zählers sind vielleicht vertauscht worden.',
   'about {count} in 20 sure': 'zu etwa {count} von 20 sicher',
@@ -235,7 +235,7 @@ export const CHECK: Catalogue = {
     'Wurde eine Schaltuhr verstellt, oder ist der Strom ausgefallen?',
   'Did you change your supplier or your rates?': 'Haben Sie den Versorger oder den Tarif gewechselt?',
   'Are more people at home than before?': 'Sind mehr Personen zu Hause als früher?',
-  'Are the rooms kept warmer than before?': 'Sind die Räume wärmer als früher?',
+  'Are the rooms warmer than before?': 'Sind die Räume wärmer als früher?',
   'Are rooms heated now that were not before?': 'Werden jetzt Räume geheizt, die es früher nicht wurden?',
   'Were you away?': 'Waren Sie verreist?',
   'Did anybody change the settings at that time?': 'Hat damals jemand die Einstellungen geändert?',
@@ -251,13 +251,14 @@ export const CHECK: Catalogue = {
     'Notieren Sie Tag, Stunde und Temperatur des wöchentlichen Aufheizens und was es macht.',
   'Feel whether the tank and its pipes lose heat, and whether water is pumped round.':
     'Fühlen Sie, ob Speicher und Rohre Wärme verlieren und ob Wasser umläuft.',
-  'Hold the heating curve against the one promised.': 'Vergleichen Sie die Heizkurve mit der zugesagten.',
+  'Compare the heating curve with the one in the estimate.':
+    'Vergleichen Sie die Heizkurve mit der in der Kostenschätzung.',
   'Try an even night for a week, and read the meter before and after.':
     'Versuchen Sie eine Woche ohne Absenkung, und lesen Sie den Zähler vorher und nachher ab.',
   'See whether a pump runs when nothing is asked of it.': 'Sehen Sie, ob eine Pumpe läuft, wenn nichts verlangt wird.',
   'Read this load on a meter of its own.': 'Messen Sie diesen Verbraucher mit einem eigenen Zähler.',
-  'Hold the timer’s clock against the true time.': 'Vergleichen Sie die Schaltuhr mit der wirklichen Zeit.',
-  'Hold the hours of the rates against the meter’s own clock.':
+  'Compare the timer’s clock with the real time.': 'Vergleichen Sie die Schaltuhr mit der wirklichen Zeit.',
+  'Compare the hours of the rates with the meter’s own clock.':
     'Vergleichen Sie die Stunden des Tarifs mit der Uhr des Zählers.',
   'Read the meter yourself and give it to the supplier.':
     'Lesen Sie den Zähler selbst ab und melden Sie den Stand dem Versorger.',
@@ -281,11 +282,12 @@ export const CHECK: Catalogue = {
   'There are no readings by the hour for these days. They would show heaters, timers and changes with their dates.':
     'Für diese Tage gibt es keine stündlichen Messwerte. Sie würden Heizstäbe, Schaltuhren und Änderungen mit Datum zeigen.',
   // The months followed
-  'No month since the promise has been read from end to end.': 'Seit der Zusage ist noch kein Monat ganz abgelesen.',
-  '{month} was {verdict, select, inside {inside} above {above} other {below}} what we promised.':
-    '{month} lag {verdict, select, inside {innerhalb} above {oberhalb} other {unterhalb}} unserer Zusage.',
-  'In {inside} of {count} months the meter was inside what we promised.':
-    'In {inside} von {count} Monaten lag der Zähler innerhalb unserer Zusage.',
+  'No month since the estimate has been read from end to end.':
+    'Seit der Kostenschätzung ist noch kein Monat ganz abgelesen.',
+  '{month} was {verdict, select, inside {inside} above {above} other {below}} what we estimated.':
+    '{month} lag {verdict, select, inside {in} above {über} other {unter}} der geschätzten Spanne.',
+  'In {inside} of {count} months the meter was inside what we estimated.':
+    'In {inside} von {count} Monaten lag der Zähler in der geschätzten Spanne.',
   'Together they are as we thought, give or take little.': 'Zusammen ist es etwa wie gedacht.',
   'Together they took {units} {way, select, more {more} other {less}} than the middle of it, about {amount}.':
     'Zusammen brauchten sie {units} {way, select, more {mehr} other {weniger}} als deren Mitte, etwa {amount}.',
@@ -293,18 +295,18 @@ export const CHECK: Catalogue = {
     'Zusammen brauchten sie {units} {way, select, more {mehr} other {weniger}} als deren Mitte.',
   'So we cannot say yet what the next bill will do.':
     'Darum lässt sich noch nicht sagen, was die nächste Rechnung bringt.',
-  '{month} lay above it. Expect the next bill above the promise too, unless something changes.':
-    '{month} lag darüber. Auch die nächste Rechnung dürfte über der Zusage liegen, wenn sich nichts ändert.',
-  '{month} lay below it. Expect the next bill below the promise.':
-    '{month} lag darunter. Rechnen Sie mit einer Rechnung unter der Zusage.',
+  '{month} was above it. Expect the next bill above the estimate too, unless something changes.':
+    '{month} lag darüber. Auch die nächste Rechnung dürfte über der Kostenschätzung liegen, wenn sich nichts ändert.',
+  '{month} was below it. Expect the next bill below the estimate.':
+    '{month} lag darunter. Auch die nächste Rechnung dürfte unter der Kostenschätzung liegen.',
   'If it goes on like this, the next bill should hold no surprise.':
     'Geht es so weiter, dürfte die nächste Rechnung keine Überraschung bringen.',
-  '{months, plural, one {The last month} other {The last # months}} ran high. Expect the next bill on the high side of the promise.':
-    '{months, plural, one {Der letzte Monat lag} other {Die letzten # Monate lagen}} hoch. Rechnen Sie mit einer Rechnung am oberen Rand der Zusage.',
-  '{months, plural, one {The last month} other {The last # months}} ran low. Expect the next bill on the low side of the promise.':
-    '{months, plural, one {Der letzte Monat lag} other {Die letzten # Monate lagen}} niedrig. Rechnen Sie mit einer Rechnung am unteren Rand der Zusage.',
+  '{months, plural, one {The last month} other {The last # months}} ran high. Expect the next bill at the high end of the estimate.':
+    '{months, plural, one {Der letzte Monat lag} other {Die letzten # Monate lagen}} hoch. Die nächste Rechnung dürfte am oberen Ende der Schätzung liegen.',
+  '{months, plural, one {The last month} other {The last # months}} ran low. Expect the next bill at the low end of the estimate.':
+    '{months, plural, one {Der letzte Monat lag} other {Die letzten # Monate lagen}} niedrig. Die nächste Rechnung dürfte am unteren Ende der Schätzung liegen.',
   'The meter of the whole home does not say what the heating took. A meter on the heat pump would let us follow it by month.':
     'Der Zähler des ganzen Hauses sagt nicht, was die Heizung brauchte. Ein Zähler an der Wärmepumpe ließe es uns Monat für Monat verfolgen.',
-  'Bring in the heat pump’s own readings since the promise, and we follow them by month.':
-    'Bringen Sie die eigenen Messwerte der Wärmepumpe seit der Zusage, dann verfolgen wir sie Monat für Monat.',
+  'Add the heat pump’s own readings since the estimate, and we follow them by month.':
+    'Fügen Sie die eigenen Messwerte der Wärmepumpe seit der Kostenschätzung hinzu, dann verfolgen wir sie Monat für Monat.',
 };

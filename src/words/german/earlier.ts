@@ -79,4 +79,6 @@ export const EARLIER: Catalogue = {
   'Heat for each unit of electricity at this moment (COP)': 'Wärme je kWh Strom in diesem Augenblick (COP)',
   'Heat for each unit of the compressor’s electricity at this moment (COP)':
     'Wärme je kWh Strom des Verdichters in diesem Augenblick (COP)',
+  'More at dear hours': 'Mehr Verbrauch zu teuren Stunden',
+  'An estimate put right': 'Eine berichtigte Schätzung',
 };

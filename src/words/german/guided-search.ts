@@ -38,7 +38,7 @@ export const GUIDED_SEARCH: Catalogue = {
   'Compare the meter’s reading today with the last reading on the bill, and count the days between.':
     'Vergleichen Sie den heutigen Zählerstand mit dem letzten Stand auf der Rechnung und zählen Sie die Tage dazwischen.',
   'Please read all figures on the meter, and then the last reading printed on your bill.':
-    'Bitte lesen Sie alle Ziffern des Zählers ab und dann den letzten Stand, der auf Ihrer Rechnung steht.',
+    'Bitte lesen Sie alle Ziffern des Zählers ab, dann den letzten Stand auf Ihrer Rechnung.',
   'The reading fits the bill': 'Der Stand passt zur Rechnung',
   'The meter shows less than was billed': 'Der Zähler zeigt weniger, als berechnet wurde',
   'The meter shows more than was billed': 'Der Zähler zeigt mehr, als berechnet wurde',
@@ -51,7 +51,7 @@ export const GUIDED_SEARCH: Catalogue = {
   'Run a heater of known power, such as 3 kW, for 10 minutes with everything else off. The meter must add 0.5 units.':
     'Lassen Sie ein Heizgerät bekannter Leistung, etwa 3 kW, 10 Minuten laufen, alles andere aus. Der Zähler muss um 0,5 kWh steigen.',
   'Please switch off what you can, read the meter, run the kettle or a heater for 10 minutes, and read again.':
-    'Bitte schalten Sie aus, was Sie können, lesen Sie den Zähler ab, lassen Sie ein Heizgerät 10 Minuten laufen und lesen Sie noch einmal ab.',
+    'Bitte schalten Sie aus, was Sie können, und lesen Sie den Zähler ab. Lassen Sie ein Heizgerät 10 Minuten laufen und lesen Sie noch einmal ab.',
   'It counts what it should': 'Er zählt, was er soll',
   'It counts too much': 'Er zählt zu viel',
   'It counts too little': 'Er zählt zu wenig',
@@ -61,7 +61,7 @@ export const GUIDED_SEARCH: Catalogue = {
   'As cold as usual': 'So kalt wie normal',
   'The weather would explain the bill': 'Das Wetter würde die Rechnung erklären',
   'Read the machine’s own meter and the meter of the home over a week, or have a meter fitted on the machine.':
-    'Lesen Sie eine Woche lang den eigenen Zähler des Geräts und den des Hauses ab, oder lassen Sie einen Zähler am Gerät einbauen.',
+    'Lesen Sie eine Woche lang den eigenen Zähler des Geräts und den des Hauses ab. Oder lassen Sie einen Zähler am Gerät einbauen.',
   'For one week we would like to count the heating apart from everything else.':
     'Eine Woche lang möchten wir die Heizung getrennt von allem anderen zählen.',
   'The machine takes most of it': 'Das meiste nimmt das Gerät',

@@ -2,9 +2,9 @@ import type { Catalogue } from '../say.ts';
 
 /** Words of the document that stays with the household. */
 export const LEAVE_BEHIND: Catalogue = {
-  'Paid in all, purchase and running costs, in the money of today. 8 in 10 homes like yours lie inside the bands.':
+  'Paid in total, purchase and running costs, in today’s money. 8 in 10 homes like yours lie inside the bands.':
     'Insgesamt bezahlt, Anschaffung und Betrieb, in heutigem Geld. 8 von 10 Häusern wie Ihrem liegen in den Bändern.',
-  'Paid in all, running costs alone, in the money of today. 8 cases in 10 lie inside the bands.':
+  'Paid in total, running costs alone, in today’s money. 8 cases in 10 lie inside the bands.':
     'Insgesamt bezahlt, nur der Betrieb, in heutigem Geld. 8 von 10 Fällen liegen in den Bändern.',
   'Paid in all after': 'Insgesamt bezahlt nach',
   '8 in 10 homes inside': '8 von 10 Häusern darin',
@@ -150,10 +150,10 @@ export const LEAVE_BEHIND: Catalogue = {
   'Working, for the installer': 'Rechenweg, für den Fachbetrieb',
   'Bill of {days}: {units} at {price}.': 'Rechnung vom {days}: {units} zu {price}.',
   'From an even share of the year to the bill': 'Vom gleichmäßigen Anteil am Jahr zur Rechnung',
-  'Promised, an even share of the year': 'Zugesagt, gleichmäßiger Anteil am Jahr',
+  'Estimated, an even share of the year': 'Geschätzt, gleichmäßiger Anteil am Jahr',
   ', joined: {causes}': ', zusammen: {causes}',
   'The bill': 'Die Rechnung',
-  'Promised for these days, this price and weather': 'Zugesagt für diese Tage, diesen Preis und dieses Wetter',
+  'Estimated for these days, this price and weather': 'Geschätzt für diese Tage, diesen Preis und dieses Wetter',
   'Check: {steps}': 'Prüfen: {steps}',
   'Local codes and the maker’s instructions come first.':
     'Örtliche Vorschriften und die Anleitung des Herstellers gehen vor.',

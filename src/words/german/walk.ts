@@ -100,7 +100,7 @@ export const WALK: Catalogue = {
   'What if …': 'Was wäre, wenn …',
   'Inside the machine': 'Im Inneren des Geräts',
   Back: 'Zurück',
-  'To the desk': 'Zum Schreibtisch',
+  Overview: 'Übersicht',
   Next: 'Weiter',
   Month: 'Monat',
   'Units we expect': 'kWh zu erwarten',

@@ -36,7 +36,7 @@ describe('steps', () => {
     expect(steps.map((step) => step.name)).toEqual([
       'Estimated',
       'Colder weather',
-      'Dearer electricity',
+      'Higher electricity price',
       'Backup heater',
       'More heat made',
       'All the rest',
@@ -116,7 +116,7 @@ test('the picture: amounts with sign, the assumed step dashed, grades as shapes'
 });
 
 test.each([
-  [sketch, 'From £460 estimated to £670 paid. The largest step is “dearer electricity”: it added £92.'],
+  [sketch, 'From £460 estimated to £670 paid. The largest step is “higher electricity price”: it added £92.'],
   [
     check(46_200, [['weather', -9_900]]),
     'From £460 estimated to £360 paid. The largest step is “milder weather”: it took away £99.',

@@ -333,7 +333,7 @@ describe('what is refused, with exit code 2', () => {
         'machine.spaceFactor',
         'The seasonal factor for heating the rooms is 0.5',
         'at least 1',
-        'plain electric heater',
+        'electric heater',
       ],
     },
     {

@@ -1,5 +1,5 @@
 /**
- * Reading ease by page: Flesch 70 or more, or Flesch-Kincaid grade 6 or less, and no sentence over 25 words.
+ * Reading ease by page: Flesch 70 or more, or Flesch-Kincaid grade 6 or less, and no sentence over 22 words.
  * The gates are those of plain-language guidance for a reader of 12; formulae: Flesch 1948, Kincaid 1975.
  */
 import { describe, expect, test } from 'vitest';
@@ -13,6 +13,7 @@ import * as cost from '../../../src/words/cost.ts';
 import * as estimate from '../../../src/words/estimate.ts';
 import * as findings from '../../../src/words/findings.ts';
 import * as following from '../../../src/words/following.ts';
+import { german } from '../../../src/words/german/german.ts';
 import { glossary } from '../../../src/words/glossary.ts';
 import * as search from '../../../src/words/guided-search.ts';
 import * as heat from '../../../src/words/heat.ts';
@@ -20,11 +21,12 @@ import * as letter from '../../../src/words/letter.ts';
 import * as machine from '../../../src/words/machine.ts';
 import * as prices from '../../../src/words/prices.ts';
 import { questionSentence } from '../../../src/words/questions.ts';
+import { speak } from '../../../src/words/say.ts';
 import * as sure from '../../../src/words/sure.ts';
 import * as watch from '../../../src/words/watch.ts';
 import { larchRise } from '../leave-behind/larch-rise.ts';
 import { made } from './made-findings.ts';
-import { readingEase, sentencesOf, wordsOf } from './reading-ease.ts';
+import { germanEase, readingEase, sentencesOf, wordsOf } from './reading-ease.ts';
 
 const NAMES = { to: 'Mrs Miller', ringName: 'Anna Hill', ringTelephone: '01632 960 123' };
 /** All that the letter can say. */
@@ -135,7 +137,8 @@ const DOUBTS = BillDoubt.shape.code.options.map((code) => ({
   pence: 12_000,
 }));
 
-const pages: Record<string, string[]> = {
+/** Said anew for each language. */
+const pagesSaid = (): Record<string, string[]> => ({
   heat: [
     heat.heatSentence(rise.demand),
     heat.waterSentence(rise.demand),
@@ -255,7 +258,11 @@ const pages: Record<string, string[]> = {
     ...letter.readSentences(complaint),
   ],
   glossary: glossary().map((entry) => entry.meaning),
-};
+});
+const pages = pagesSaid();
+speak({ language: 'de-DE', currency: 'GBP' }, german);
+const germanPages = pagesSaid();
+speak({ language: 'en-GB', currency: 'GBP' });
 
 describe.each(Object.entries(pages))('%s', (name, texts) => {
   const text = texts.filter(Boolean).join(' ');
@@ -263,9 +270,18 @@ describe.each(Object.entries(pages))('%s', (name, texts) => {
   test(`reads easily (ease ${ease.toFixed(0)}, grade ${grade.toFixed(1)})`, () => {
     expect(ease >= 70 || grade <= 6, `${name}: ease ${ease}, grade ${grade}`).toBe(true);
   });
-  test('no sentence over 25 words, none that promises or shouts', () => {
+  test('no sentence over 22 words, none that promises or shouts', () => {
     expect(text).not.toMatch(/will save|!|NaN|undefined/);
-    for (const sentence of sentencesOf(text)) expect(wordsOf(sentence).length, sentence).toBeLessThanOrEqual(25);
+    for (const sentence of sentencesOf(text)) expect(wordsOf(sentence).length, sentence).toBeLessThanOrEqual(22);
+  });
+});
+
+describe.each(Object.entries(germanPages))('%s, in German', (name, texts) => {
+  const text = texts.filter(Boolean).join(' ');
+  const ease = germanEase(text);
+  test(`reads easily (Amstad ${ease.toFixed(0)})`, () => expect(ease, name).toBeGreaterThanOrEqual(60));
+  test('no sentence over 22 words', () => {
+    for (const sentence of sentencesOf(text)) expect(wordsOf(sentence).length, sentence).toBeLessThanOrEqual(22);
   });
 });
 

@@ -4,7 +4,7 @@ import { syllable } from 'syllable';
 
 export function sentencesOf(text: string): string[] {
   return text
-    .split(/(?<=[.?])[”)]?\s+(?=[A-Z“£0-9])/)
+    .split(/(?<=[.?])[”)]?\s+(?=[A-ZÄÖÜ“„£0-9])/)
     .map((sentence) => sentence.trim())
     .filter(Boolean);
 }
@@ -25,4 +25,16 @@ export function readingEase(text: string): { ease: number; grade: number; longes
   const grade = 0.39 * (words.length / sentences.length) + 11.8 * (syllables / words.length) - 15.59;
   const longest = sentences.toSorted((a, b) => wordsOf(b).length - wordsOf(a).length)[0] ?? '';
   return { ease, grade, longest, words: words.length };
+}
+
+/** Vowels that follow one another are one syllable: "Haus", "Öl", "viel"; "ue" of two words is rare enough. */
+const germanSyllablesOf = (word: string): number =>
+  /[\d£€°]/.test(word) || /^(kWh|[A-ZÄÖÜ]{2,})/.test(word) ? 1 : Math.max(1, word.match(/[aeiouyäöü]+/gi)?.length ?? 1);
+
+/** Flesch's reading ease for German: T. Amstad, Wie verständlich sind unsere Zeitungen?, Zürich 1978; 60 is plain language. */
+export function germanEase(text: string): number {
+  const sentences = sentencesOf(text);
+  const words = sentences.flatMap(wordsOf);
+  const syllables = words.reduce((sum, word) => sum + germanSyllablesOf(word), 0);
+  return 180 - words.length / sentences.length - (58.5 * syllables) / words.length;
 }

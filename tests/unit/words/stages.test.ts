@@ -131,7 +131,7 @@ describe('a bill against the written estimate', () => {
   test.each([
     ['weather', 5_800, 'Colder weather added about £58.'],
     ['weather', -5_800, 'Milder weather took away about £58.'],
-    ['price', 20, 'Dearer electricity made no difference.'],
+    ['price', 20, 'Higher electricity price made no difference.'],
     ['rest', Number.NaN, 'All the rest: not known.'],
   ])('%s of %d pence', (cause, pence, said) => expect(check.causeSentence(cause, pence)).toBe(said));
 });
