@@ -51,7 +51,7 @@ export function BesidePart({ parts }: { readonly parts: EstimateParts }) {
           </p>
           <figure>
             <div role="img" aria-label={twentySentence(versus.twenty)}>
-              <TwentyPicture savingsPence={versus.twenty} size="paper" width={PAPER_WIDTH} height={132} />
+              <TwentyPicture savingsPence={versus.twenty} size="paper" width={PAPER_WIDTH} height={100} />
             </div>
             <figcaption>
               {say('Compared with {other}.', { other: systemInSentence(beside.id, beside.kind) })}{' '}

@@ -24,7 +24,7 @@ export const COST_SCREEN: Catalogue = {
   Energy: 'Energie',
   Standing: 'Grundpreis',
   'Carbon, kg': 'CO₂, kg',
-  'Compared with {other}.': 'Vergleich mit {other}.',
+  'Compared with {other}.': 'Vergleich: {other}.',
   'What if: {changes}.': 'Was wäre, wenn: {changes}.',
   // Up to here the opening of “In 14 futures out of 20 the heat pump costs less.” is one figure.
   ' the heat pump': ' koste',

@@ -14,9 +14,9 @@ export const COST: Catalogue = {
     'Mit einer Wärmepumpe dürfte das Heizen hier etwa {amount} im Jahr kosten.',
   'What you pay for heating now is not known yet.': 'Was Sie jetzt für das Heizen zahlen, ist noch nicht bekannt.',
   '{other} {number, select, many {cost} other {costs}} about {same, select, yes {the same, {amount}} other {{amount}}}.':
-    'Zum Vergleich, {other}:{number, select, other {}} etwa {same, select, yes {gleich viel, {amount}} other {{amount}}}.',
+    '{other} {number, select, many {kosten} other {kostet}} etwa {same, select, yes {gleich viel, {amount}} other {{amount}}}.',
   '{other} {number, select, many {cost} other {costs}} about {amount}.':
-    'Zum Vergleich, {other}:{number, select, other {}} etwa {amount}.',
+    '{other} {number, select, many {kosten} other {kostet}} etwa {amount}.',
   '{other} would cost about {same, select, yes {the same, {amount}} other {{amount}}}.':
     'Zum Vergleich, {other}: etwa {same, select, yes {gleich viel, {amount}} other {{amount}}}.',
   'If you still cook on gas, you go on paying the gas standing charge, {amount} a year. Without gas in the house it ends, and the heat pump costs about {less} a year. What an electric hob uses is not counted.':
@@ -38,11 +38,11 @@ export const COST: Catalogue = {
   'That is about {amount} a month.': 'Das sind etwa {amount} im Monat.',
   'That is about {amount} a month, compared with {otherAmount} for {other}.':
     'Das sind etwa {amount} im Monat, verglichen mit {otherAmount} für {other}.',
-  'We cannot compare the heat pump with {other} yet.': 'Der Vergleich mit {other} ist noch nicht möglich.',
+  'We cannot compare the heat pump with {other} yet.': 'Die Wärmepumpe lässt sich noch nicht vergleichen ({other}).',
   'Compared with {other}, the heat pump costs about the same. It could be {range} a year.':
-    'Vergleich mit {other}: Die Wärmepumpe kostet etwa gleich viel. Möglich sind {range} im Jahr.',
+    'Im Vergleich ({other}) kostet die Wärmepumpe etwa gleich viel. Möglich sind {range} im Jahr.',
   'Compared with {other}, the heat pump should cost about {amount} a year {way, select, less {less} other {more}}. It could be {range}.':
-    'Vergleich mit {other}: Die Wärmepumpe dürfte etwa {amount} im Jahr {way, select, less {weniger} other {mehr}} kosten. Möglich sind {range}.',
+    'Im Vergleich ({other}) dürfte die Wärmepumpe etwa {amount} im Jahr {way, select, less {weniger} other {mehr}} kosten. Möglich sind {range}.',
   '{amount} for energy': '{amount} für Energie',
   '{amount} for the standing charge': '{amount} für den Grundpreis',
   '{amount} for the yearly service': '{amount} für die jährliche Wartung',

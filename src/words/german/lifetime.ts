@@ -24,11 +24,11 @@ export const LIFETIME: Catalogue = {
   'We are not sure: {range} for 8 in 10 homes like yours.':
     'Sicher ist das nicht: {range} bei 8 von 10 Häusern wie Ihrem.',
   'Compared with {other}, it comes out about the same {kind, select, whole {in total} other {to run}}.':
-    'Vergleich mit {other}: {kind, select, whole {insgesamt} other {im Betrieb}} etwa gleich viel.',
+    'Im Vergleich ({other}): {kind, select, whole {insgesamt} other {im Betrieb}} etwa gleich viel.',
   'Compared with {other}, it comes out about {amount} {way, select, less {less} other {more}} {kind, select, whole {in total} other {to run}}.':
-    'Vergleich mit {other}: {kind, select, whole {insgesamt} other {im Betrieb}} etwa {amount} {way, select, less {weniger} other {mehr}}.',
+    'Im Vergleich ({other}): {kind, select, whole {insgesamt} other {im Betrieb}} etwa {amount} {way, select, less {weniger} other {mehr}}.',
   'We are not sure: compared with {other} it is {range} for 8 in 10 homes like yours.':
-    'Sicher ist das nicht. Vergleich mit {other}: bei 8 von 10 Häusern wie Ihrem {range}.',
+    'Sicher ist das nicht. Im Vergleich ({other}): bei 8 von 10 Häusern wie Ihrem {range}.',
   '{range} less': '{range} weniger',
   '{range} more': '{range} mehr',
   '{more} more to {less} less': '{more} mehr bis {less} weniger',
