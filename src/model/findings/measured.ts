@@ -25,7 +25,7 @@ export const DETECTOR_RATES: Readonly<Record<FindingCode, DetectorRates>> = {
   'estimate-corrected': { mostFalse: 0.01, leastFound: 0.64 },
   'registers-swapped': { mostFalse: 0.01, leastFound: 0.9 },
   'backup-in-cold': { mostFalse: 0.03, leastFound: 0.7 },
-  'meter-scale': { mostFalse: 0.03, leastFound: 0.15 },
+  'meter-scale': { mostFalse: 0.03, leastFound: 0.05 },
   'own-generation': { mostFalse: 0.03, leastFound: 0.8 },
   'home-empty': { mostFalse: 0.03, leastFound: 0.4 },
 };
