@@ -128,7 +128,7 @@ const QUESTIONS: Readonly<Record<SearchQuestion, Words>> = {
   },
   'known-load': {
     task: phrase(
-      'Run a heater of known power, such as 3 kW, for 10 minutes with everything else off. The meter must add 0.5 units.',
+      'Run a heater of known power, such as 3 kW, for 10 minutes with everything else off. The meter must add 0.5 kWh.',
     ),
     customer: phrase(
       'Please switch off what you can, read the meter, run the kettle or a heater for 10 minutes, and read again.',
@@ -194,7 +194,7 @@ const QUESTIONS: Readonly<Record<SearchQuestion, Words>> = {
     },
   },
   'heat-made': {
-    task: phrase('Read heat made and units used on the heat meter or the display, and divide one by the other.'),
+    task: phrase('Read heat made and electricity used on the heat meter or the display, and divide one by the other.'),
     customer: phrase('On our next visit we read how much heat the machine has made.'),
     outcomes: {
       'factor-as-estimated': phrase('The factor is about as estimated'),

@@ -173,7 +173,8 @@ function withLeads(question: SearchQuestion, weights: Weights, direction: Direct
   const outcomes = OUTCOMES[question].flatMap((outcome, index) => {
     if (![...weights.keys()].some((cause) => chanceOf(question, cause, index, direction) > 0)) return [];
     const after = inTwentieths(afterAnswer(weights, { question, outcome }, direction));
-    const [leadsTo, twentieths] = [...after].reduce((best, one) => (one[1] > best[1] ? one : best));
+    const named = [...after].filter(([cause]) => cause !== 'something-else');
+    const [leadsTo, twentieths] = named.reduce((best, one) => (one[1] > best[1] ? one : best));
     return [{ outcome, leadsTo, twentieths }];
   });
   return { question, who, minutes, bits: bitsOf(question, weights, direction), outcomes };

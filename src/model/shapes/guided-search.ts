@@ -77,7 +77,7 @@ export const NextQuestion = z.object({
   outcomes: z.array(
     z.object({
       outcome: z.string(),
-      /** The likeliest cause after it; absent where no causes are weighed. */
+      /** The likeliest named cause after it; absent where no causes are weighed. */
       leadsTo: codeOf<SearchCause>().optional(),
       twentieths: z.int().optional(),
     }),

@@ -48,7 +48,7 @@ export const GUIDED_SEARCH: Catalogue = {
     'Welche Nummer steht auf dem Zähler selbst, und welche Zählernummer steht auf der Rechnung?',
   'The same number, no change': 'Dieselbe Nummer, kein Tausch',
   'Another number, or a new meter': 'Eine andere Nummer oder ein neuer Zähler',
-  'Run a heater of known power, such as 3 kW, for 10 minutes with everything else off. The meter must add 0.5 units.':
+  'Run a heater of known power, such as 3 kW, for 10 minutes with everything else off. The meter must add 0.5 kWh.':
     'Lassen Sie ein Heizgerät bekannter Leistung, etwa 3 kW, 10 Minuten laufen, alles andere aus. Der Zähler muss um 0,5 kWh steigen.',
   'Please switch off what you can, read the meter, run the kettle or a heater for 10 minutes, and read again.':
     'Bitte schalten Sie aus, was Sie können, und lesen Sie den Zähler ab. Lassen Sie ein Heizgerät 10 Minuten laufen und lesen Sie noch einmal ab.',
@@ -92,7 +92,7 @@ export const GUIDED_SEARCH: Catalogue = {
   'As planned': 'Wie geplant',
   '5 °C or more hotter': '5 °C oder mehr darüber',
   'Cooler than planned': 'Kühler als geplant',
-  'Read heat made and units used on the heat meter or the display, and divide one by the other.':
+  'Read heat made and electricity used on the heat meter or the display, and divide one by the other.':
     'Lesen Sie am Wärmemengenzähler oder am Display erzeugte Wärme und Strom ab und teilen Sie das eine durch das andere.',
   'On our next visit we read how much heat the machine has made.':
     'Beim nächsten Besuch lesen wir ab, wie viel Wärme das Gerät erzeugt hat.',

@@ -246,7 +246,8 @@ describe('the order of questions', () => {
       for (const { outcome, leadsTo, twentieths } of outcomes) {
         const after = guidedSearch({ ...one, input: { ...one.input, ...told([question, outcome]) } });
         expect(twentiethsOf(after, leadsTo!)).toBe(twentieths);
-        expect(after.causes[0]!.twentieths).toBe(twentieths);
+        const named = after.causes.filter(({ cause }) => cause !== 'something-else');
+        expect(named[0]!.twentieths).toBe(twentieths);
       }
   });
   test('nothing is asked twice, and it ends, whatever is answered', () =>
