@@ -40,7 +40,7 @@ test('the machine’s year by the half-hour: chosen, typed, kept', async ({ desk
   await expect(main(desk).getByRole('row', { name: /^January/ })).toBeVisible();
   expect(await findInaccessible(desk)).toEqual([]);
   await takePicture(desk, 'full-machine');
-  await expect(desk.getByText('Saved')).toBeVisible();
+  await expect(desk.getByText('Saved', { exact: true })).toBeVisible();
 
   await desk.reload();
   await expect(desk.getByLabel('COP, point 1')).toHaveValue('5.4');
@@ -171,7 +171,7 @@ test('readings at the plant, judged at once and kept', async ({ desk }) => {
   await expect(desk.getByLabel('Flow rate of the water', { exact: true })).toHaveValue('1.38');
   expect(await findInaccessible(desk)).toEqual([]);
   await takePicture(desk, 'site-readings');
-  await expect(desk.getByText('Saved')).toBeVisible();
+  await expect(desk.getByText('Saved', { exact: true })).toBeVisible();
 
   await desk.reload();
   await expect(desk.getByLabel('Brine out', { exact: true })).toHaveValue('-3');
@@ -181,6 +181,9 @@ test('readings at the plant, judged at once and kept', async ({ desk }) => {
   await expect(desk.getByRole('button', { name: /^Open/ })).toHaveCount(2);
   await desk.getByRole('button', { name: /^Open ?: / }).click();
   await expect(desk.getByLabel('Brine out', { exact: true })).toHaveValue('-3');
-  await desk.getByRole('button', { name: /^Drop/ }).first().click();
+  await desk
+    .getByRole('button', { name: /^Remove/ })
+    .first()
+    .click();
   await expect(desk.getByRole('button', { name: /^Open/ })).toHaveCount(1);
 });
