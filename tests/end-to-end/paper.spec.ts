@@ -17,7 +17,7 @@ async function choosePaper(page: Page, path: string): Promise<void> {
 
 test('a bill whose every value is proved is kept with one key, and its tariff too', async ({ desk }) => {
   await choosePaper(desk, sample('paper/two-rates-new-price.pdf'));
-  await expect(desk.getByRole('row', { name: /^Units, day 212 kWh/ })).toContainText('212 kWh × 31.20 p = £66.14');
+  await expect(desk.getByRole('row', { name: /^Energy, day 212 kWh/ })).toContainText('212 kWh × 31.20 p = £66.14');
   await desk.getByRole('button', { name: 'VAT', exact: true }).click();
   await expect(desk.locator('.paper-sheet .is-shown')).toHaveCount(1);
   for (const colorScheme of ['light', 'dark'] as const) {
@@ -46,7 +46,7 @@ test('a sum that does not come out blocks keeping until the number on the page i
   await takePicture(desk, 'paper-contradicted');
   await desk.getByRole('button', { name: 'Correct £184.87' }).click();
   await desk.getByLabel('On the paper it says').fill('£174.87');
-  await desk.getByRole('button', { name: 'Correct' }).click();
+  await desk.getByRole('button', { name: 'Correct', exact: true }).click();
   await expect(desk.getByRole('row', { name: /£174\.87 typed by you/ })).toBeVisible();
   await desk.getByRole('button', { name: 'Do not use it' }).click();
   await expect(keep).toBeEnabled();
