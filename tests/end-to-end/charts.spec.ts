@@ -15,11 +15,11 @@ async function forEachStage(page: Page, look: (stage: string) => Promise<void>):
   }
 }
 
-/** The pictures that can be saved; by their place, since the words on their buttons change with what they show. */
+/** The pictures in sight that can be saved; by their place, since the words on their buttons change with what they show. */
 async function chartsOf(page: Page): Promise<Locator[]> {
   const all = await page.locator('figure.chart').all();
-  const savable = await Promise.all(all.map((chart) => chart.locator('.chart-take').count()));
-  return all.filter((_, index) => savable[index]! > 0);
+  const savable = await Promise.all(all.map((chart) => chart.locator('.chart-take > summary').isVisible()));
+  return all.filter((_, index) => savable[index]);
 }
 
 /** The cells of a table, row by row. */
