@@ -28,7 +28,7 @@ test('a bill whose every value is proved is kept with one key, and its tariff to
   await desk.setViewportSize({ width: 1024, height: 768 });
   await takePicture(desk, 'paper-1024');
   await desk.getByRole('button', { name: 'Save its tariff for electricity too' }).click();
-  await expect(desk.getByText(/we took 00:00 to 07:00/)).toBeVisible();
+  await expect(desk.getByText(/we used 00:00 to 07:00/)).toBeVisible();
   // The home has its half-hours already, so that the bill's units are asked about.
   await desk.getByRole('button', { name: 'Do not use it' }).click();
   await expect(desk.getByRole('button', { name: 'Save', exact: true })).toBeFocused();
