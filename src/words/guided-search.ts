@@ -128,7 +128,7 @@ const QUESTIONS: Readonly<Record<SearchQuestion, Words>> = {
   },
   'known-load': {
     task: phrase(
-      'Run a heater of known power, such as 3 kW, for 10 minutes with everything else off. The meter must add 0.5 kWh.',
+      'Run a heater of known power for ten minutes with everything else off. The meter must add a sixth of its kW.',
     ),
     customer: phrase(
       'Please switch off what you can, read the meter, run the kettle or a heater for 10 minutes, and read again.',

@@ -179,7 +179,7 @@ export function scheduleSentence(): string {
   );
 }
 export function scheduleNote(): string {
-  return say('The units are those of a usual year. In a cold month it may be more. {often}', {
+  return say('These are the kWh of a normal year. In a cold month it may be more. {often}', {
     often: warningSentence(),
   });
 }

@@ -55,10 +55,10 @@ test('an old rate after a price change is found in a file of bills and explained
   await expect(page.getByLabel('First reading', { exact: true })).toHaveValue(/13,?245/);
   await expect(
     page.getByText(
-      /The units were charged at the old price, that of 1 October 2025. A new price holds from 1 April 2026/,
+      /The kWh were charged at the old price, that of 1 October 2025. A new price applies from 1 April 2026/,
     ),
   ).toBeVisible();
-  await expect(page.getByRole('row', { name: /^Charge for units/ })).toContainText('+£15.00');
+  await expect(page.getByRole('row', { name: /^Charge for energy/ })).toContainText('+£15.00');
   for (const colorScheme of ['light', 'dark'] as const) {
     await page.emulateMedia({ colorScheme });
     expect((await new AxeBuilder({ page }).analyze()).violations).toEqual([]);

@@ -54,7 +54,7 @@ test('a winter bill is checked, the heater found with its dates, and the letter 
   await test.step('weather, price and heater stand apart, and what is joined says so', async () => {
     const table = page.getByRole('table', { name: /Where the difference comes from/ });
     for (const name of [
-      /^Dearer electricity/,
+      /^Higher electricity price/,
       /^Colder weather/,
       /^Backup heater/,
       /^All the rest\s*joined: heat used/,
@@ -77,7 +77,7 @@ test('a winter bill is checked, the heater found with its dates, and the letter 
       .filter({ has: desk.getByRole('heading', { name: 'Immersion or backup heater' }) });
     await expect(finding).toContainText('8 January 2026 to 18 February 2026');
     await expect(finding).toContainText('about 19 in 20 sure');
-    await finding.locator('summary').focus();
+    await finding.locator('summary').first().focus();
     await desk.keyboard.press('Enter');
     await expect(finding.getByRole('img', { name: /3\.\d kW at 0[23]:00/ })).toBeVisible();
     await expect(finding).toContainText('Is there a switch for an electric heater');
@@ -114,7 +114,7 @@ test('a winter bill is checked, the heater found with its dates, and the letter 
       'Thank you for telling us about your bill.',
       '1 December 2025 to 28 February 2026',
       'The backup heater added about',
-      'from 8 January 2026 to 18 February 2026, on 42 days',
+      'on 42 days. That was from 8 January 2026 to 18 February 2026.',
       'What we do not know yet',
       'What happens next',
       'ring Anna Hill on 01632 960 123',

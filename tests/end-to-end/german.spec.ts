@@ -13,7 +13,7 @@ async function findEnglish(page: Page): Promise<string[]> {
     const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
     for (let node = walker.nextNode(); node; node = walker.nextNode()) {
       const element = node.parentElement;
-      if (!element || element.closest('script, style, noscript, [lang="en"]')) continue;
+      if (!element || element.closest('script, style, noscript, [lang="en"], [translate="no"]')) continue;
       const text = (node.textContent ?? '').replace(TITLE, '');
       if (english.test(text)) found.add(node.textContent!.trim().slice(0, 120));
     }

@@ -215,7 +215,7 @@ export async function download(page: Page, button: Locator): Promise<{ name: str
 }
 
 /** Waits until the last change is in the store. */
-export const waitUntilKept = (page: Page) => expect(page.getByText('Saved')).toBeVisible();
+export const waitUntilKept = (page: Page) => expect(page.getByText('Saved', { exact: true })).toBeVisible();
 
 /** Types into a field and leaves it. */
 export async function typeInto(page: Page, label: string, value: string): Promise<void> {

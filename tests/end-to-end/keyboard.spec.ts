@@ -92,7 +92,7 @@ test('the whole path without a mouse', async ({ desk }) => {
     await pressAt(desk, 'Type a tariff');
     await expectSomewhere(desk);
     await typeAt(desk, 'Name of the tariff', 'Night saver');
-    await typeAt(desk, 'Source', 'bill of March 2026');
+    await typeAt(desk, 'Price source', 'bill of March 2026');
     await typeAt(desk, 'Standing charge', '54.8');
     await tabTo(desk, 'one price');
     await keyboard.press('ArrowRight');
@@ -164,7 +164,7 @@ test('the whole path without a mouse', async ({ desk }) => {
     await typeAt(desk, 'kWh of the heat pump', '2400');
     await typeAt(desk, 'Price per kWh', '29');
     await pressAt(desk, 'Check the bill');
-    await expect(main).toContainText('Look at next');
+    await expect(main).toContainText('Guided search');
     await expectSomewhere(desk);
     await takePicture(desk, 'keyboard-check');
   });

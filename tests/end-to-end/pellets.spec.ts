@@ -37,7 +37,7 @@ test('a home on pellets: slips in bags, a price by the tonne, its chart and its 
   await comeToRest(desk);
   await takePicture(desk, 'pellets-slips');
   await desk.getByRole('button', { name: 'Save' }).click();
-  await expect(desk.getByText(/2 rows kept/)).toBeVisible();
+  await expect(desk.getByText(/2 rows saved/)).toBeVisible();
   // 240 bags of 15 kg at 4.8 kWh/kg.
   const [kept] = (await open()).evidence;
   expect(kept!.series[0]).toMatchObject({ carrier: 'pellets', total: expect.closeTo(240 * 15 * 4.8, 6) });

@@ -85,6 +85,6 @@ test.describe('the household with a complaint', () => {
     // The split is exact: its parts sum to the difference to the penny.
     const sum = parts.reduce((total, part) => total + part.pence, 0);
     expect(Math.abs(sum - (actualPence - estimatedPence))).toBeLessThan(0.5);
-    await expect(page).toContainText('Look at next');
+    await expect(page).toContainText('Guided search');
   });
 });

@@ -283,7 +283,7 @@ test('from an empty household to the leave-behind and a bill check', async ({ de
     await typeInto(desk, 'Price per kWh', '29');
     await desk.getByRole('button', { name: 'Check the bill' }).click();
     await expect(main(desk)).toContainText(/above|inside|below/);
-    await expect(main(desk)).toContainText('Look at next');
+    await expect(main(desk)).toContainText('Guided search');
     await takePicture(desk, 'path-check');
   });
 });

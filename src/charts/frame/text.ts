@@ -18,10 +18,14 @@ export function wrapText(text: string, fontSize: number, width: number, most = 2
   const lines: string[] = [];
   // A space that holds together, as in "45 °C", is no place to break.
   for (const word of text.split(/[^\S\u00a0]+/).filter(Boolean)) {
-    const last = lines.at(-1);
-    if (last !== undefined && textWidth(`${last} ${word}`, fontSize) <= width)
-      lines[lines.length - 1] = `${last} ${word}`;
-    else lines.push(word);
+    // A word too wide for its line breaks behind its hyphens: "Ground-" and "source".
+    const parts = textWidth(word, fontSize) > width ? word.split(/(?<=\p{L}-)(?=\p{L})/u) : [word];
+    for (const [at, part] of parts.entries()) {
+      const last = lines.at(-1);
+      const joined = `${last}${at > 0 ? '' : ' '}${part}`;
+      if (last !== undefined && textWidth(joined, fontSize) <= width) lines[lines.length - 1] = joined;
+      else lines.push(part);
+    }
   }
   const kept = lines.slice(0, most);
   if (lines.length > most) kept[most - 1] = `${kept[most - 1]} …`;

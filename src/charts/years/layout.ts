@@ -68,7 +68,7 @@ export function layOutYears(
     lines.map(({ points }) => y(points.at(-1)!.value)),
     font,
     { top, bottom },
-    lines.map(({ name }) => wrapText(name, font, nameWidth + 2)),
+    lines.map(({ name }) => wrapText(name, font, nameWidth + 2, 3)),
   );
   return {
     width,

@@ -24,7 +24,7 @@ export function SchedulePage({ parts }: { readonly parts: LetterParts }) {
             <FollowingPicture series={series} size="paper" width={PAPER_WIDTH} height={PICTURE_HEIGHT} />
           </div>
           <figcaption>
-            {say('Units by month.')} {followingSentence(series)}
+            {say('kWh by month.')} {followingSentence(series)}
           </figcaption>
         </figure>
       ) : null}
@@ -42,7 +42,7 @@ export function SchedulePage({ parts }: { readonly parts: LetterParts }) {
             <th scope="col" className="write">
               {say('Heater’s hours')}
             </th>
-            <NumberHead>{say('Units to expect')}</NumberHead>
+            <NumberHead>{say('kWh to expect')}</NumberHead>
             <NumberHead>{say('Ring us above')}</NumberHead>
           </tr>
         </thead>

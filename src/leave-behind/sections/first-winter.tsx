@@ -58,7 +58,7 @@ function MonthTable({ parts }: { readonly parts: EstimateParts }) {
         <thead>
           <tr>
             <th scope="col">{systemName(pump.id, pump.kind, appraisal.machine.source)}</th>
-            <NumberHead>{say('Units to expect')}</NumberHead>
+            <NumberHead>{say('kWh to expect')}</NumberHead>
             <NumberHead>{say('Cost')}</NumberHead>
             <NumberHead>{say('Call us above')}</NumberHead>
             <NumberHead>{say('Your reading')}</NumberHead>

@@ -117,7 +117,10 @@ function KeptOne(props: {
             {accountFiles(household, [one], series)
               .flatMap(fileAccountLines)
               .map((line) => (
-                <li key={line}>{line}</li>
+                // It begins with a heading of the file, in whatever language that is.
+                <li key={line} translate="no">
+                  {line}
+                </li>
               ))}
           </ul>
         </details>

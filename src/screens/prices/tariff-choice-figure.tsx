@@ -4,6 +4,7 @@ import { ChartFigure } from '../../charts/figure.tsx';
 import { SpreadPicture } from '../../charts/spread/picture.tsx';
 import { compareTariffs } from '../../model/choices/compare-tariffs.ts';
 import { referenceOf } from '../../reference/index.ts';
+import { tariffWorkings } from '../../words/explained/tariffs.ts';
 import { say } from '../../words/say.ts';
 import { tariffCells, tariffHeadline, tariffHeads, tariffName, tariffNotes } from '../../words/tariff-choice.ts';
 import { useHousehold } from '../household-context.tsx';
@@ -40,7 +41,7 @@ export function TariffChoiceFigure() {
           columns,
           rows: costs.map((cost) => ({ cells: [...tariffCells(cost)], ours: cost.tariffId === inUse })),
         }}
-        known={<HowWeKnow find={() => costs.map(({ whole }) => whole.working)} about={name} plain />}
+        known={<HowWeKnow find={() => tariffWorkings(choice)} about={name} plain />}
         note={tariffNotes(choice).join(' ')}
       />
     </section>

@@ -64,7 +64,7 @@ function QuestionsDialog({ onClose }: { readonly onClose: () => void }) {
     });
   return (
     <Dialog title={one ? one.question : say('What customers ask')} onClose={onClose}>
-      <div className="questions">
+      <div className="customer-questions">
         {one ? (
           <>
             <AnswerView answer={one} today={today} />

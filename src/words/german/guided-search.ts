@@ -48,8 +48,8 @@ export const GUIDED_SEARCH: Catalogue = {
     'Welche Nummer steht auf dem Zähler selbst, und welche Zählernummer steht auf der Rechnung?',
   'The same number, no change': 'Dieselbe Nummer, kein Tausch',
   'Another number, or a new meter': 'Eine andere Nummer oder ein neuer Zähler',
-  'Run a heater of known power, such as 3 kW, for 10 minutes with everything else off. The meter must add 0.5 kWh.':
-    'Lassen Sie ein Heizgerät bekannter Leistung, etwa 3 kW, 10 Minuten laufen, alles andere aus. Der Zähler muss um 0,5 kWh steigen.',
+  'Run a heater of known power for ten minutes with everything else off. The meter must add a sixth of its kW.':
+    'Lassen Sie ein Heizgerät bekannter Leistung zehn Minuten laufen, alles andere aus. Der Zähler muss um ein Sechstel seiner kW steigen.',
   'Please switch off what you can, read the meter, run the kettle or a heater for 10 minutes, and read again.':
     'Bitte schalten Sie aus, was Sie können, und lesen Sie den Zähler ab. Lassen Sie ein Heizgerät 10 Minuten laufen und lesen Sie noch einmal ab.',
   'It counts what it should': 'Er zählt, was er soll',

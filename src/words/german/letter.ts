@@ -30,7 +30,7 @@ export const LETTER: Catalogue = {
   'With kind regards': 'Mit freundlichen Grüßen',
   'Read the meter on the first day of each month and write it here. Ring us if a month takes more than the last column says.':
     'Lesen Sie am Ersten jedes Monats den Zähler ab und schreiben Sie es hier auf. Rufen Sie uns an, wenn ein Monat mehr braucht, als in der letzten Spalte steht.',
-  'The units are those of a usual year. In a cold month it may be more. {often}':
+  'These are the kWh of a normal year. In a cold month it may be more. {often}':
     'Die Werte sind die eines normalen Jahres. In einem kalten Monat kann es mehr sein. {often}',
   'Once a week: the outdoor temperature, and how hot the water to the radiators is at that hour.':
     'Einmal in der Woche: die Außentemperatur und wie heiß das Wasser zu den Heizkörpern dann ist.',

@@ -4,6 +4,11 @@ import type { Catalogue } from '../say.ts';
 export const PRICES_SCREEN: Catalogue = {
   'Published average price': 'Veröffentlichter Durchschnittspreis',
   'Which tariff': 'Welcher Tarif',
+  'Other electricity, kWh a year': 'Übriger Strom, kWh im Jahr',
+  'The whole home as it is heated now': 'Das ganze Haus mit der jetzigen Heizung',
+  'the same sum with what heats it now': 'dieselbe Berechnung mit der jetzigen Heizung',
+  'Saved by hot water in the cheap hours': 'Ersparnis durch Warmwasser in den günstigen Stunden',
+  'the same sum with hot water made in the cheap hours': 'dieselbe Berechnung mit Warmwasser aus den günstigen Stunden',
   '“{first}” and “{second}” come out about the same, at about {amount} a year for all electricity.':
     '„{first}“ und „{second}“ kosten etwa gleich viel: rund {amount} im Jahr für allen Strom.',
   'Of {count} tariffs, “{first}” costs this home least: about {amount} a year for all its electricity.':

@@ -117,6 +117,19 @@ export const WALK: Catalogue = {
   'Other forms': 'Andere Formate',
   'A tank of {litres} litres at {store} gives up to {mixed} litres for showers.':
     'Ein Speicher mit {litres} Litern bei {store} gibt bis zu {mixed} Liter zum Duschen.',
+  'Showers from one tank': 'Duschwasser aus einem Speicher',
+  'tank × (store temperature − 10 °C) / (40 °C − 10 °C), rounded down to ten litres':
+    'Speicher × (Speichertemperatur − 10 °C) / (40 °C − 10 °C), auf zehn Liter abgerundet',
+  Tank: 'Speicher',
+  minutes: 'Minuten',
+  'Store temperature': 'Speichertemperatur',
+  'the tank of this home': 'der Speicher dieses Hauses',
+  'a usual tank, our own assumption': 'ein üblicher Speicher, eigene Annahme',
+  'Time to heat it from cold': 'Zeit bis er aus kaltem Zustand warm ist',
+  'tank × (store temperature − 10 °C) × 4.18 kJ / output, to five minutes':
+    'Speicher × (Speichertemperatur − 10 °C) × 4,18 kJ / Leistung, auf fünf Minuten',
+  'Output of the heat pump': 'Leistung der Wärmepumpe',
+  'as typed, else as large as the heat loss': 'wie eingegeben, sonst so groß wie die Heizlast',
   'A usual tank of {litres} litres at {store} gives up to {mixed} litres for showers.':
     'Ein üblicher Speicher mit {litres} Litern bei {store} gibt bis zu {mixed} Liter zum Duschen.',
   'What it would cost, and how sure that is': 'Was es kosten würde und wie sicher das ist',

@@ -6,6 +6,7 @@ import { reference } from '../../../reference/index.ts';
 import { tankSentence } from '../../../words/at-home.ts';
 import { paymentSentence } from '../../../words/cost.ts';
 import { costByMonth, unitsByMonth } from '../../../words/explained/months.ts';
+import { tankWorking } from '../../../words/explained/tank.ts';
 import { degrees, monthNames } from '../../../words/numbers.ts';
 import { say } from '../../../words/say.ts';
 import { inWords } from '../../../words/say-told.ts';
@@ -25,6 +26,7 @@ export function livingPage({ household, appraisal, settings }: WalkInput): WalkP
     callAbove: warnings[month]!,
     pence: monthly.unitsPence[month]! + monthly.standingPence[month]! + monthly.servicePence[month]!,
   }));
+  const water = waterAtHome(household);
   const emitters = household.machine.emitters === 'floor' ? 'floor' : 'radiators';
   const facts: NamedFact[] = [
     {
@@ -41,7 +43,7 @@ export function livingPage({ household, appraisal, settings }: WalkInput): WalkP
           ? say('The machine stands indoors. There is no fan outside.')
           : say('There is a fan outside. How loud it is at the neighbour’s window has to be worked out.'),
     },
-    { what: say('Hot water'), says: tankSentence(waterAtHome(household)) },
+    { what: say('Hot water'), says: tankSentence(water) },
     {
       what: say('Watch'),
       says: say('Call us if rooms stay cold, hot water runs out, or the backup heater runs day after day.'),
@@ -55,7 +57,11 @@ export function livingPage({ household, appraisal, settings }: WalkInput): WalkP
     foot: [household.name, settings.installerName, contact].filter(Boolean).join(' · '),
     picture: { kind: 'living', facts, rows: bought.value > 0 ? rows : [] },
     knobs: [],
-    workings: [unitsByMonth({ monthly, bought }, warnings), costByMonth(pump, inWords('Cost of each month'))],
+    workings: [
+      unitsByMonth({ monthly, bought }, warnings),
+      costByMonth(pump, inWords('Cost of each month')),
+      tankWorking(water),
+    ],
     notes: [say('Show where the meter is and how it is read.'), warningSentence(bought.high), ...cautionSentences()],
   };
 }

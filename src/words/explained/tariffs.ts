@@ -1,0 +1,50 @@
+/** The sums behind several tariffs beside each other. */
+import type { TariffChoice } from '../../model/shapes/tariff-choice.ts';
+import { inWords, sayTold } from '../say-told.ts';
+import { tariffName } from '../tariff-choice.ts';
+import type { ShownInput, ShownWorking } from '../working.ts';
+import { rangedWorking } from './ranged.ts';
+
+/** Each tariff's year on the whole home with its range [p], what else was worked out on it, and the home's other electricity [kWh]. */
+export function tariffWorkings({ costs, rest }: TariffChoice): ShownWorking[] {
+  return costs.map((cost): ShownWorking => {
+    const working = rangedWorking(cost.whole);
+    const grade = cost.whole.grade;
+    const also: ShownInput[] = [
+      {
+        name: inWords('Other electricity, kWh a year'),
+        value: rest.kWh,
+        unit: 'kWh',
+        grade: rest.grade,
+        origin: rest.hoursSource ? { said: rest.hoursSource } : rest.origin,
+      },
+      ...(cost.presentPence === null
+        ? []
+        : [
+            {
+              name: inWords('The whole home as it is heated now'),
+              value: cost.presentPence,
+              unit: 'p',
+              grade,
+              origin: inWords('the same sum with what heats it now'),
+            },
+          ]),
+      ...(cost.nightWaterPence === undefined
+        ? []
+        : [
+            {
+              name: inWords('Saved by hot water in the cheap hours'),
+              value: cost.nightWaterPence,
+              unit: 'p',
+              grade,
+              origin: inWords('the same sum with hot water made in the cheap hours'),
+            },
+          ]),
+    ];
+    return {
+      ...working,
+      title: { said: `${sayTold(working.title)}: ${tariffName(cost)}` },
+      inputs: [...working.inputs, ...also],
+    };
+  });
+}
