@@ -26,7 +26,7 @@ test('the machine’s year by the half-hour: chosen, typed, kept', async ({ desk
   // A half-typed point is named, and what held before still holds.
   await type(desk, 'Source, point 1', '0');
   await type(desk, 'Water, point 1', '35');
-  await expect(main(desk)).toContainText('Row 1 still needs its COP. Until then the usual points hold.');
+  await expect(main(desk)).toContainText('Row 1 still needs its COP. Until then the usual points are used.');
   await expect(main(desk).getByRole('row', { name: /\(H4\)/ })).toHaveText(before!);
   await type(desk, 'COP, point 1', '5.4');
   await type(desk, 'Source, point 2', '0');
@@ -113,7 +113,7 @@ test('inside an air machine: air, fan and frost, and no ground', async ({ desk }
   const inside = desk.getByRole('dialog');
   const sentence = inside.getByRole('heading', { level: 1 });
   await expect(sentence).toHaveText(
-    /^Each hour the air gives .+ and the compressor adds .+\. Fan and frost take .+ more\.$/,
+    /^Each hour the air gives .+ and the compressor adds .+\. .*Fan and defrost take .+ more\.$/,
   );
   const given = (await sentence.textContent())!.match(/[\d.]+\d|\d/g)!.map(Number);
   // Air and compressor make what the house gets, each said to a tenth.
@@ -127,7 +127,7 @@ test('inside an air machine: air, fan and frost, and no ground', async ({ desk }
   expect(await findInaccessible(desk)).toEqual([]);
   await takePicture(desk, 'inside-air');
   await desk.keyboard.press('t');
-  await expect(inside.getByRole('row', { name: /Melting frost, on average/ })).toContainText('kWh an hour');
+  await expect(inside.getByRole('row', { name: /Defrost, on average/ })).toContainText('kWh an hour');
   await desk.keyboard.press('t');
   await inside.getByRole('button', { name: 'How we know' }).click();
   await expect(desk.getByRole('dialog', { name: 'How we know' })).toContainText('All from the meter');

@@ -65,7 +65,7 @@ for (const [label, unit] of [
     await slider.press('ArrowRight');
     await slider.press('ArrowRight');
     await expect(desk.getByText(/What if: /).first()).toContainText(unit);
-    await desk.getByRole('button', { name: /^As it is/ }).click();
+    await desk.getByRole('button', { name: /^Reset/ }).click();
     await expect(desk.getByRole('heading', { level: 2 }).first()).toHaveText(before!);
   });
 }

@@ -148,7 +148,7 @@ test('from an empty household to the leave-behind and a bill check', async ({ de
     await expect(editor.getByRole('alert')).toContainText('Give the tariff a name');
     await expect(editor.getByRole('alert')).toContainText('The standing charge is missing');
     await typeInto(desk, 'Name of the tariff', 'Night saver');
-    await typeInto(desk, 'Source', 'bill of March 2026');
+    await typeInto(desk, 'Price source', 'bill of March 2026');
     await typeInto(desk, 'Standing charge', '54.8');
     await editor.getByLabel('Price', { exact: true }).nth(0).fill('31.2');
     await editor.getByLabel('Price', { exact: true }).nth(1).fill('14.5');
@@ -179,7 +179,7 @@ test('from an empty household to the leave-behind and a bill check', async ({ de
     await expect(threadLine(desk, 'Running cost')).toHaveText(typed!);
     await editor.getByRole('button', { name: 'Save this tariff' }).click();
     // 20 p and 40 p a day, and 5 % of VAT on each.
-    await expect(main(desk)).toContainText('21.0 p a unit, standing charge 42.0 p a day');
+    await expect(main(desk)).toContainText('21.0 p per kWh, standing charge 42.0 p a day');
     await chooseFile(desk, bring, writeFile('evening-peak.csv', TARIFF_CSV));
     await expect(editor.getByLabel('from, peak')).toHaveValue('16:00');
     await editor.getByRole('button', { name: 'Save this tariff' }).click();
@@ -189,7 +189,7 @@ test('from an empty household to the leave-behind and a bill check', async ({ de
     await expect(main(desk).getByRole('alert')).toContainText('25:30');
     const gas = { ...TARIFF_JSON, fuel: 'gas' };
     await chooseFile(desk, bring, writeFile('gas.json', JSON.stringify(gas)));
-    await expect(main(desk).getByRole('alert')).toContainText('holds a tariff for gas');
+    await expect(main(desk).getByRole('alert')).toContainText('is a tariff for gas');
     await desk.getByLabel('Prices used').first().selectOption('Night saver');
     await expect(threadLine(desk, 'Running cost')).toHaveText(typed!);
   });
@@ -214,7 +214,7 @@ test('from an empty household to the leave-behind and a bill check', async ({ de
     await desk.getByLabel('Electricity', { exact: true }).first().fill('40');
     await desk.keyboard.press('Tab');
     await expect(desk.getByRole('heading', { level: 2 }).first()).not.toHaveText(before!);
-    await desk.getByRole('button', { name: /^As it is/ }).click();
+    await desk.getByRole('button', { name: /^Reset/ }).click();
     await expect(desk.getByRole('heading', { level: 2 }).first()).toHaveText(before!);
     await takePicture(desk, 'path-cost');
   });

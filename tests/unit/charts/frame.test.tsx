@@ -44,7 +44,7 @@ describe('text', () => {
     expect(wrapText('Gas boiler, as now', 16, 400)).toEqual(['Gas boiler, as now']);
     expect(wrapText('Gas boiler, as now', 16, 80)).toEqual(['Gas boiler,', 'as now']);
     expect(wrapText('Ground-source heat pump', 16, 80)).toEqual(['Ground-', 'source …']);
-    expect(wrapText('Ground-source heat pump', 16, 80, 3)).toEqual(['Ground-', 'source heat', 'pump']);
+    expect(wrapText('Ground-source heat pump', 16, 80, 3)).toEqual(['Ground-', 'source', 'heat pump']);
     const long = wrapText('A way of heating with a very long name that nobody expected', 16, 120);
     expect(long).toHaveLength(2);
     expect(long[1]).toMatch(/…$/);
