@@ -85,6 +85,11 @@ export function isOtherVersionRunning(dataFolder: string): boolean {
 export async function quitRunning(dataFolder: string): Promise<boolean> {
   if (!(await ask(dataFolder, '/call/app.quit', ENDING_MS))) return false;
   // The note goes last of all, so that whoever waits for it finds the data closed.
-  while (readNote(dataFolder) && (await ask(dataFolder, '/door', ENDING_MS))) await wait(STEP_MS);
+  // It no longer listens a moment before: only one that was killed on the way leaves its note behind.
+  let until = Date.now() + ENDING_MS;
+  while (readNote(dataFolder) && Date.now() < until) {
+    if (await ask(dataFolder, '/door', ENDING_MS)) until = Date.now() + ENDING_MS;
+    await wait(STEP_MS);
+  }
   return true;
 }
