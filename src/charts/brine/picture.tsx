@@ -1,3 +1,4 @@
+import { LevelLines } from '../frame/level-lines.tsx';
 import { Measured, type Standing } from '../frame/measured.tsx';
 import { type BrineLayout, layOutBrine } from './layout.ts';
 import type { BrineSeries } from './series.ts';
@@ -15,14 +16,7 @@ function Painted({ layout }: { readonly layout: BrineLayout }) {
   const out = marks.flatMap(({ x, outY }) => (outY === null ? [] : [{ x, y: outY }]));
   return (
     <svg viewBox={`0 0 ${width} ${height}`} width={width} height={height} aria-hidden="true">
-      {layout.ticks.map((tick) => (
-        <g key={tick.label}>
-          <line x1={left} x2={right} y1={tick.y} y2={tick.y} stroke="var(--line)" />
-          <text data-axis="" className="faint" x={left - 8} y={tick.y + faint * 0.35} fontSize={faint} textAnchor="end">
-            {tick.label}
-          </text>
-        </g>
-      ))}
+      <LevelLines ticks={layout.ticks} left={left} right={right} faint={faint} />
       <line x1={left} x2={right} y1={zeroY} y2={zeroY} stroke="var(--ink)" strokeWidth={1.5} />
       {freezingY === null ? null : (
         <line

@@ -1,5 +1,6 @@
 import type { Driver } from '../../model/what-drives/what-drives.ts';
 import { say } from '../../words/say.ts';
+import { LevelLines } from '../frame/level-lines.tsx';
 import { Measured, type Standing } from '../frame/measured.tsx';
 import { type DriverLayout, layOutDriver } from './layout.ts';
 
@@ -20,14 +21,7 @@ function Painted({ layout }: { readonly layout: DriverLayout }) {
       <text className="faint" x={0} y={faint} fontSize={faint}>
         {say('cost of a year')}
       </text>
-      {layout.moneyTicks.map((tick) => (
-        <g key={tick.label}>
-          <line x1={left} x2={right} y1={tick.y} y2={tick.y} stroke="var(--line)" />
-          <text data-axis="" className="faint" x={left - 8} y={tick.y + faint * 0.35} fontSize={faint} textAnchor="end">
-            {tick.label}
-          </text>
-        </g>
-      ))}
+      <LevelLines ticks={layout.moneyTicks} left={left} right={right} faint={faint} />
       <line x1={left} x2={right} y1={bottom} y2={bottom} stroke="var(--ink)" strokeWidth={1.5} />
       <path
         d={layout.line}

@@ -1,3 +1,4 @@
+import { LevelLines } from '../frame/level-lines.tsx';
 import { Measured, type Standing } from '../frame/measured.tsx';
 import { type FollowingLayout, type FollowingMark, type FollowingName, KEY_WIDTH, layOutFollowing } from './layout.ts';
 import type { FollowingSeries } from './series.ts';
@@ -13,14 +14,7 @@ function Painted({ layout }: { readonly layout: FollowingLayout }) {
   const { width, height, left, right, baseY, font, faint } = layout;
   return (
     <svg viewBox={`0 0 ${width} ${height}`} width={width} height={height} aria-hidden="true">
-      {layout.ticks.map((tick) => (
-        <g key={tick.label}>
-          <line x1={left} x2={right} y1={tick.y} y2={tick.y} stroke="var(--line)" />
-          <text data-axis="" className="faint" x={left - 8} y={tick.y + faint * 0.35} fontSize={faint} textAnchor="end">
-            {tick.label}
-          </text>
-        </g>
-      ))}
+      <LevelLines ticks={layout.ticks} left={left} right={right} faint={faint} />
       {layout.marks.map((mark) => (
         <Month key={mark.month} mark={mark} layout={layout} />
       ))}

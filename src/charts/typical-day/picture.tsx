@@ -1,3 +1,4 @@
+import { LevelLines } from '../frame/level-lines.tsx';
 import { Measured, type Standing } from '../frame/measured.tsx';
 import { type DayLayout, layOutDay } from './layout.ts';
 import type { DaySeries } from './series.ts';
@@ -11,14 +12,7 @@ function Painted({ layout }: { readonly layout: DayLayout }) {
   const { width, height, left, right, baseY, font, faint } = layout;
   return (
     <svg viewBox={`0 0 ${width} ${height}`} width={width} height={height} aria-hidden="true">
-      {layout.ticks.map((tick) => (
-        <g key={tick.label}>
-          <line x1={left} x2={right} y1={tick.y} y2={tick.y} stroke="var(--line)" />
-          <text data-axis="" className="faint" x={left - 8} y={tick.y + faint * 0.35} fontSize={faint} textAnchor="end">
-            {tick.label}
-          </text>
-        </g>
-      ))}
+      <LevelLines ticks={layout.ticks} left={left} right={right} faint={faint} />
       <path d={layout.seenPath} fill="var(--meter-tint)" stroke="var(--meter)" strokeWidth={1.5} data-part="seen" />
       {layout.otherwisePath ? (
         <path

@@ -1,4 +1,5 @@
 import { say } from '../../words/say.ts';
+import { LevelLines } from '../frame/level-lines.tsx';
 import { Measured, type Standing } from '../frame/measured.tsx';
 import { layOutYears, type YearsLayout, type YearsMark } from './layout.ts';
 import type { YearsSeries } from './series.ts';
@@ -20,14 +21,7 @@ function Painted({ layout }: { readonly layout: YearsLayout }) {
       <text className="faint" x={0} y={faint} fontSize={faint}>
         {say('paid in total, in today’s money')}
       </text>
-      {layout.moneyTicks.map((tick) => (
-        <g key={tick.label}>
-          <line x1={left} x2={right} y1={tick.y} y2={tick.y} stroke="var(--line)" />
-          <text data-axis="" className="faint" x={left - 8} y={tick.y + faint * 0.35} fontSize={faint} textAnchor="end">
-            {tick.label}
-          </text>
-        </g>
-      ))}
+      <LevelLines ticks={layout.moneyTicks} left={left} right={right} faint={faint} />
       {layout.yearTicks.map((tick) => (
         <text
           data-axis=""
