@@ -11,6 +11,7 @@ import { describeFailure } from '../state/describe-failure.ts';
 import { BillHead } from './bill-head.tsx';
 import { type BillDraft, emptyBill, periodOf, readBill } from './bill-lines-draft.ts';
 import './bill-sums.css';
+import { Refused } from '../shared/refused.tsx';
 import { ChargeLines } from './charge-lines.tsx';
 import { ClosingLines } from './closing-lines.tsx';
 import { draftOfBill } from './draft-of-bill.ts';
@@ -100,11 +101,7 @@ export function BillSums(props: {
           )}
         </section>
       </div>
-      {failure === null ? null : (
-        <p className="refusal" role="alert">
-          {failure}
-        </p>
-      )}
+      <Refused text={failure} />
       {filed ? (
         <div className="actions stand-low">
           <button type="button" className="main" onClick={props.onLeave}>

@@ -20,6 +20,7 @@ import { FollowingFigure } from './following-figure.tsx';
 import { KeptChecks } from './kept-checks.tsx';
 import { LetterButtons } from './letter-buttons.tsx';
 import './check.css';
+import { Refused } from '../shared/refused.tsx';
 
 export function CheckStage() {
   const { household, estimates, checks, reload, tell, goTo } = useHousehold();
@@ -95,11 +96,7 @@ export function CheckStage() {
         pencePerKWh={shown?.input.pencePerKWh}
       />
       <BillForm busy={busy} onRun={run} />
-      {failure === null ? null : (
-        <p className="refusal" role="alert">
-          {failure}
-        </p>
-      )}
+      <Refused text={failure} />
       <KeptChecks shown={shown?.id ?? null} onShow={setChosen} />
     </>
   );

@@ -6,6 +6,7 @@ import { say } from '../../words/say.ts';
 import { call } from '../desk.ts';
 import { useHousehold } from '../household-context.tsx';
 import { HowWeKnow } from '../shared/how-we-know.tsx';
+import { Refused } from '../shared/refused.tsx';
 import { describeFailure } from '../state/describe-failure.ts';
 import { dayBefore } from './bills.ts';
 import { checkWorking } from './check-working.ts';
@@ -59,11 +60,7 @@ export function KeptChecks(props: { readonly shown: string | null; readonly onSh
             </li>
           ))}
       </ul>
-      {failure === null ? null : (
-        <p className="refusal" role="alert">
-          {failure}
-        </p>
-      )}
+      <Refused text={failure} />
     </section>
   );
 }

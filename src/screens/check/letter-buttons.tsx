@@ -5,6 +5,7 @@ import type { LetterNames } from '../../model/shapes/household.ts';
 import { phrase, say } from '../../words/say.ts';
 import { call, saveFile } from '../desk.ts';
 import { useHousehold } from '../household-context.tsx';
+import { Refused } from '../shared/refused.tsx';
 import { TextField } from '../shared/text-field.tsx';
 import { describeFailure } from '../state/describe-failure.ts';
 
@@ -66,11 +67,7 @@ export function LetterButtons({ checkId }: { readonly checkId: string }) {
           {say('Names in the letter')}
         </button>
       ) : null}
-      {failure === null ? null : (
-        <p className="refusal" role="alert">
-          {failure}
-        </p>
-      )}
+      <Refused text={failure} />
     </>
   );
 }

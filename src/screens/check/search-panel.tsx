@@ -19,6 +19,7 @@ import { capitalised } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 import { call } from '../desk.ts';
 import { useHousehold } from '../household-context.tsx';
+import { Refused } from '../shared/refused.tsx';
 import { TextField } from '../shared/text-field.tsx';
 import { describeFailure } from '../state/describe-failure.ts';
 
@@ -59,11 +60,7 @@ export function SearchPanel({ check }: { readonly check: BillCheck }) {
         </div>
       </div>
       {answers.length > 0 ? <Answered answers={answers} busy={busy} onKeep={keep} /> : null}
-      {failure === null ? null : (
-        <p className="refusal" role="alert">
-          {failure}
-        </p>
-      )}
+      <Refused text={failure} />
     </section>
   );
 }

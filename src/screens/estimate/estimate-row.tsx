@@ -9,6 +9,7 @@ import { inMoneyOf, phrase, say } from '../../words/say.ts';
 import { call, saveFile } from '../desk.ts';
 import { useHousehold } from '../household-context.tsx';
 import { HowWeKnow } from '../shared/how-we-know.tsx';
+import { Refused } from '../shared/refused.tsx';
 import { describeFailure } from '../state/describe-failure.ts';
 import { sayChanges, sinceWorkings } from './since-made.ts';
 import { useEstimate } from './use-estimate.ts';
@@ -146,11 +147,7 @@ export function EstimateRow(props: { readonly summary: EstimateSummary; readonly
           {OTHER_FORMS.map((form) => button(form))}
         </details>
       </div>
-      {failure === null ? null : (
-        <p className="refusal" role="alert">
-          {failure}
-        </p>
-      )}
+      <Refused text={failure} />
     </li>
   );
 }

@@ -12,6 +12,7 @@ import { sayTold } from '../../words/say-told.ts';
 import { systemInSentence } from '../../words/systems.ts';
 import { call } from '../desk.ts';
 import { useHousehold } from '../household-context.tsx';
+import { Refused } from '../shared/refused.tsx';
 import { FigureButton } from '../shared/spoken.tsx';
 import { TextField } from '../shared/text-field.tsx';
 import { describeFailure } from '../state/describe-failure.ts';
@@ -186,11 +187,7 @@ export function KeepForm() {
         </button>
         <span className="quiet small">{say('A written estimate never changes. New figures get a new number.')}</span>
       </div>
-      {failure === null ? null : (
-        <p className="refusal" role="alert">
-          {failure}
-        </p>
-      )}
+      <Refused text={failure} />
       {isBehind ? (
         <div className="actions">
           <button type="button" disabled={keeping} onClick={() => void keep(true)}>

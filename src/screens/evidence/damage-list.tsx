@@ -6,6 +6,7 @@ import { call } from '../desk.ts';
 import { useHousehold } from '../household-context.tsx';
 import { FileButton } from '../shared/file-button.tsx';
 import { offerFile } from '../shared/offer-file.ts';
+import { Refused } from '../shared/refused.tsx';
 import { describeFailure } from '../state/describe-failure.ts';
 
 export function DamageList() {
@@ -57,11 +58,7 @@ export function DamageList() {
           <div className="actions">{wayBack(one)}</div>
         </div>
       ))}
-      {failure === null ? null : (
-        <p className="refusal" role="alert">
-          {failure}
-        </p>
-      )}
+      <Refused text={failure} />
     </section>
   );
 }

@@ -9,6 +9,7 @@ import { useHousehold } from '../household-context.tsx';
 import { DropZone } from '../shared/drop-zone.tsx';
 import { offerFile } from '../shared/offer-file.ts';
 import { QuestionList } from '../shared/question-list.tsx';
+import { Refused } from '../shared/refused.tsx';
 import { StageHead } from '../shared/stage-head.tsx';
 import { describeFailure } from '../state/describe-failure.ts';
 import { DamageList } from './damage-list.tsx';
@@ -115,11 +116,7 @@ export function EvidenceStage() {
             : say('Reading {offering} …', { offering })}
         </p>
       </DropZone>
-      {failure === null ? null : (
-        <p className="refusal" role="alert">
-          {failure}
-        </p>
-      )}
+      <Refused text={failure} />
       <div className="actions">
         <button type="button" onClick={() => setOpen({ kind: 'typing' })}>
           {say('Type bills or readings')}

@@ -8,6 +8,7 @@ import { offerFile } from '../shared/offer-file.ts';
 import { StageHead } from '../shared/stage-head.tsx';
 import { describeFailure } from '../state/describe-failure.ts';
 import './paper.css';
+import { Refused } from '../shared/refused.tsx';
 
 /** All pages together, as many as telephones send. */
 const LARGEST_TOGETHER = 40 * 1024 * 1024;
@@ -59,11 +60,7 @@ export function JoinPages(props: {
           </li>
         ))}
       </ol>
-      {failure === null ? null : (
-        <p className="refusal" role="alert">
-          {failure}
-        </p>
-      )}
+      <Refused text={failure} />
       <div className="actions">
         <button type="button" className="main" onClick={() => void join()}>
           {say('Read them as one bill')}

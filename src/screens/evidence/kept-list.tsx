@@ -13,6 +13,7 @@ import type { FiledBillOpened } from '../bill-sums/filed-bill.ts';
 import { call } from '../desk.ts';
 import { useHousehold } from '../household-context.tsx';
 import { HowWeKnow } from '../shared/how-we-know.tsx';
+import { Refused } from '../shared/refused.tsx';
 import { describeFailure } from '../state/describe-failure.ts';
 import { completenessOf, completenessWords } from './completeness.ts';
 import { daysWords } from './day-words.ts';
@@ -47,11 +48,7 @@ export function KeptList({ onSums }: { readonly onSums: (filed: FiledBillOpened)
 
   return (
     <>
-      {failure === null ? null : (
-        <p className="refusal" role="alert">
-          {failure}
-        </p>
-      )}
+      <Refused text={failure} />
       {evidence.length === 0 ? null : (
         <section>
           <h3>{say('Saved files')}</h3>

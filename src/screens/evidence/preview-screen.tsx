@@ -4,6 +4,7 @@ import { useEffect, useRef, useState } from 'react';
 import { say } from '../../words/say.ts';
 import { call } from '../desk.ts';
 import { useHousehold } from '../household-context.tsx';
+import { Refused } from '../shared/refused.tsx';
 import { keepTogether } from '../shared/split-spoken.ts';
 import { describeFailure } from '../state/describe-failure.ts';
 import { ChoicesForm } from './choices-form.tsx';
@@ -113,11 +114,7 @@ export function PreviewScreen(props: {
           {preview.paper ? null : <ColumnTable preview={preview} onChoose={view.choose} />}
         </>
       )}
-      {refusal === null ? null : (
-        <p className="refusal" role="alert">
-          {refusal}
-        </p>
-      )}
+      <Refused text={refusal} />
       <div className="actions stand-low">
         <button
           ref={keepButton}

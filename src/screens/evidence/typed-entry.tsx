@@ -11,6 +11,7 @@ import { useHousehold } from '../household-context.tsx';
 import { ChoiceField, PickField } from '../shared/choice-field.tsx';
 import { NumberField } from '../shared/number-field.tsx';
 import { formatPlain } from '../shared/number-text.ts';
+import { Refused } from '../shared/refused.tsx';
 import { describeFailure } from '../state/describe-failure.ts';
 import { CARRIER_WORDS } from './series-words.ts';
 import { TypedGrid } from './typed-grid.tsx';
@@ -114,11 +115,7 @@ export function TypedEntry(props: {
           ))}
         </ul>
       ) : null}
-      {refusal === null ? null : (
-        <p className="refusal" role="alert">
-          {refusal}
-        </p>
-      )}
+      <Refused text={refusal} />
       <div className="actions stand-low">
         <button type="button" className="main" onClick={keep}>
           {say('Save')}

@@ -5,6 +5,7 @@ import { longDate } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 import { call } from '../desk.ts';
 import { ListPage } from '../shared/list-page.tsx';
+import { Refused } from '../shared/refused.tsx';
 import { describeFailure } from '../state/describe-failure.ts';
 import { Stopped } from '../stopped.tsx';
 import { ValuesSection } from './values-section.tsx';
@@ -62,11 +63,7 @@ export function HelpScreen({ app }: { readonly app: Output<'app.read'> }) {
           {say('Quit Plainwarmth')}
         </button>
       </p>
-      {failure ? (
-        <p className="refusal" role="alert">
-          {failure}
-        </p>
-      ) : null}
+      <Refused text={failure} />
     </ListPage>
   );
 }

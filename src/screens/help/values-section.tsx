@@ -5,6 +5,7 @@ import { longDate } from '../../words/numbers.ts';
 import { phrase, say } from '../../words/say.ts';
 import { call } from '../desk.ts';
 import { FileButton } from '../shared/file-button.tsx';
+import { Refused } from '../shared/refused.tsx';
 import { describeFailure } from '../state/describe-failure.ts';
 
 interface Looked extends Output<'values.look'> {
@@ -53,11 +54,7 @@ export function ValuesSection() {
           'Newer ones come as a small signed file. You see what it changes before you use it. Saved estimates keep the values of their day.',
         )}
       </p>
-      {failure === null ? null : (
-        <p className="refusal" role="alert">
-          {failure}
-        </p>
-      )}
+      <Refused text={failure} />
       {looked === null ? null : <Changes looked={looked} />}
       <div className="actions">
         {looked === null ? (

@@ -3,6 +3,7 @@ import { say } from '../../words/say.ts';
 import { CopyReminder } from '../safety/copy-reminder.tsx';
 import { DropZone } from '../shared/drop-zone.tsx';
 import { ListPage } from '../shared/list-page.tsx';
+import { Refused } from '../shared/refused.tsx';
 import { namesOfUnkept } from '../state/open-household.ts';
 import { HouseholdTable } from './household-table.tsx';
 import { NewHousehold } from './new-household.tsx';
@@ -67,11 +68,7 @@ export function ListScreen(props: {
         </button>
       </div>
       {props.making ? <NewHousehold onDone={() => props.onMaking(false)} /> : null}
-      {list.failure ? (
-        <p className="refusal" role="alert">
-          {list.failure}
-        </p>
-      ) : null}
+      <Refused text={list.failure} />
       <p className="unseen" role="status">
         {list.rows === null
           ? say('Reading the list')

@@ -15,6 +15,7 @@ import { FileButton } from '../shared/file-button.tsx';
 import { sentenceOf } from '../shared/given.ts';
 import { HowWeKnow } from '../shared/how-we-know.tsx';
 import { offerFile } from '../shared/offer-file.ts';
+import { Refused } from '../shared/refused.tsx';
 import { describeFailure } from '../state/describe-failure.ts';
 import { draftOf, newDraft, type TariffDraft, tariffFile } from './tariff-draft.ts';
 import { TariffEditor } from './tariff-editor.tsx';
@@ -153,11 +154,7 @@ export function TariffSection(props: {
           }}
         />
       )}
-      {failure === null ? null : (
-        <p className="refusal" role="alert">
-          {failure}
-        </p>
-      )}
+      <Refused text={failure} />
     </section>
   );
 }

@@ -6,6 +6,7 @@ import { say } from '../../words/say.ts';
 import { call } from '../desk.ts';
 import { useHousehold } from '../household-context.tsx';
 import { HowWeKnow } from '../shared/how-we-know.tsx';
+import { Refused } from '../shared/refused.tsx';
 import { describeFailure } from '../state/describe-failure.ts';
 import { tariffInShort } from './tariff-in-short.ts';
 import { placeTariff } from './use-tariffs.ts';
@@ -53,11 +54,7 @@ export function TariffShelf() {
               count: shelf.length,
             })}
       </summary>
-      {failure === null ? null : (
-        <p className="refusal" role="alert">
-          {failure}
-        </p>
-      )}
+      <Refused text={failure} />
       {shelf?.length === 0 ? (
         <p className="quiet">
           {say('Use a tariff above, then save it for other households. It will be here for the next home.')}

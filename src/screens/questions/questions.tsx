@@ -10,6 +10,7 @@ import { TickField } from '../shared/choice-field.tsx';
 import { Dialog } from '../shared/dialog.tsx';
 import { describeFailure } from '../state/describe-failure.ts';
 import './questions.css';
+import { Refused } from '../shared/refused.tsx';
 
 const FIRST_LETTER = 'a'.charCodeAt(0);
 const letterOf = (index: number) => String.fromCharCode(FIRST_LETTER + index);
@@ -151,11 +152,7 @@ function PrintButtons({ all, asked }: { readonly all: readonly QuestionId[]; rea
           {say('Print all answers')}
         </button>
       </p>
-      {failure ? (
-        <p className="refusal" role="alert">
-          {failure}
-        </p>
-      ) : null}
+      <Refused text={failure} />
     </>
   );
 }

@@ -5,6 +5,7 @@ import { longDate } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 import { call } from '../desk.ts';
 import { ListPage } from '../shared/list-page.tsx';
+import { Refused } from '../shared/refused.tsx';
 import { describeFailure } from '../state/describe-failure.ts';
 import { RestoreCopy } from './restore-copy.tsx';
 import { SaveCopy } from './save-copy.tsx';
@@ -41,11 +42,7 @@ export function CopiesScreen(props: {
       ]}
     >
       <h1 className="voice">{say('All your data fits into one file. Keep it somewhere else than this computer.')}</h1>
-      {failure === null ? null : (
-        <p className="refusal" role="alert">
-          {failure}
-        </p>
-      )}
+      <Refused text={failure} />
       {state === null ? null : (
         <>
           <SaveCopy state={state} onState={setState} />

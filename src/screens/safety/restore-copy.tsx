@@ -5,6 +5,7 @@ import { DeskError } from '../../desk/desk-error.ts';
 import { longDate } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 import { call } from '../desk.ts';
+import { Refused } from '../shared/refused.tsx';
 import { describeFailure } from '../state/describe-failure.ts';
 import { go } from '../use-route.ts';
 import { FolderPicker } from './folder-picker.tsx';
@@ -116,11 +117,7 @@ export function RestoreCopy(props: { readonly state: DataState; readonly onResto
         />
       ) : null}
       {said === null ? null : <p role="status">{said}</p>}
-      {failure === null ? null : (
-        <p className="refusal" role="alert">
-          {failure}
-        </p>
-      )}
+      <Refused text={failure} />
       {picking ? (
         <FolderPicker
           title={say('Which copy?')}

@@ -4,6 +4,7 @@ import type { DataState } from '../../desk/contract.ts';
 import { longDate } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 import { call } from '../desk.ts';
+import { Refused } from '../shared/refused.tsx';
 import { describeFailure } from '../state/describe-failure.ts';
 import { FolderPicker, sizeWords } from './folder-picker.tsx';
 import { PassphraseField } from './passphrase-field.tsx';
@@ -83,11 +84,7 @@ export function SaveCopy(props: { readonly state: DataState; readonly onState: (
         )}
       </div>
       {said === null ? null : <p role="status">{said}</p>}
-      {failure === null ? null : (
-        <p className="refusal" role="alert">
-          {failure}
-        </p>
-      )}
+      <Refused text={failure} />
       <label className="tick">
         <input
           type="checkbox"
