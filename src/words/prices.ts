@@ -123,6 +123,17 @@ export function standsSentence({ stands }: Pick<PriceBasis, 'stands'>): string {
   return stands.said ? `${on} “${stands.said}”` : on;
 }
 
+/** What a paper says of a price beside its days: that they had ended, and that somebody let it stand; none where neither. */
+export const priceNotes = (basis: Pick<PriceBasis, 'staleDays' | 'stands'>): string[] =>
+  [
+    basis.staleDays
+      ? say('They had ended {days, plural, one {# day} other {# days}} before this paper was made.', {
+          days: basis.staleDays,
+        })
+      : '',
+    standsSentence(basis),
+  ].filter((note) => note !== '');
+
 /** Electricity over the other fuel, now and where both would cost the same. */
 export function ratioSentence(now: number | null, even: number | null, fuel: string): string {
   if (now === null || !Number.isFinite(now)) return '';

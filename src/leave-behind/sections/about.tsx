@@ -3,7 +3,7 @@ import { carriersOf, type PriceBasis } from '../../model/shapes/appraisal.ts';
 import { FUEL_IDS, type Fuel } from '../../model/shapes/heating.ts';
 import { earlierRuleSentence, estimateMeaning, guaranteeSentence, limitsSentences } from '../../words/estimate.ts';
 import { capitalised, degrees, grouped, longDate } from '../../words/numbers.ts';
-import { standsSentence } from '../../words/prices.ts';
+import { priceNotes } from '../../words/prices.ts';
 import { say } from '../../words/say.ts';
 import { carrierName } from '../../words/systems.ts';
 import { Origin } from '../origin.tsx';
@@ -11,13 +11,12 @@ import type { EstimateParts } from '../parts.ts';
 
 /** What a unit costs, of when and from where; a source that is named in English is marked so. */
 function PriceText({ basis }: { readonly basis: PriceBasis }) {
-  const { from, to, staleDays } = basis;
+  const { from, to } = basis;
   const named = {
     name: <Origin text={basis.name} />,
     from: longDate(from),
     origin: <Origin text={basis.origin} />,
   };
-  const stands = standsSentence(basis);
   return (
     <>
       {to ? (
@@ -25,10 +24,7 @@ function PriceText({ basis }: { readonly basis: PriceBasis }) {
       ) : (
         <Said text="{name}, prices from {from} on. {origin}." with={named} />
       )}
-      {staleDays
-        ? ` ${say('They had ended {days, plural, one {# day} other {# days}} before this paper was made.', { days: staleDays })}`
-        : ''}
-      {stands ? ` ${stands}` : ''}
+      {priceNotes(basis).map((note) => ` ${note}`)}
     </>
   );
 }

@@ -10,15 +10,13 @@ import {
   paybackRangeSentence,
   savedRangeSentence,
 } from '../../words/lifetime.ts';
-import { exactPounds, factor, grouped, poundsRange, spokenCount } from '../../words/numbers.ts';
-import { yearAtPrices } from '../../words/prices.ts';
+import { factor, poundsRange, spokenCount } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
 import { dotsSentence, driversSentence } from '../../words/sure.ts';
-import { systemInSentence, systemName } from '../../words/systems.ts';
-import { NumberHead } from '../number-head.tsx';
+import { systemInSentence } from '../../words/systems.ts';
 import { PAPER_WIDTH, ROWS_IN_PICTURE } from '../paper.ts';
 import type { EstimateParts } from '../parts.ts';
-import { partOfCost } from './cost-table.tsx';
+import { CostTable } from './cost-table.tsx';
 import { OffersPart } from './offers.tsx';
 
 /** The second page: the heat pump beside what else this home could have, how often it comes out ahead, and what it costs to put in. */
@@ -40,7 +38,12 @@ export function BesidePart({ parts }: { readonly parts: EstimateParts }) {
             })
           : ''}
       </p>
-      <YearTable parts={parts} />
+      <CostTable
+        parts={parts}
+        systems={pickForPicture(appraisal, estimate.household, ROWS_IN_PICTURE)}
+        last={say('8 in 10 homes inside')}
+        lastOf={({ cost }) => poundsRange(cost.low, cost.high)}
+      />
       <p className="plain quiet">{gasStandingSentence(appraisal, estimate.household)}</p>
       <OffersPart parts={parts} />
       {versus && beside ? (
@@ -76,40 +79,6 @@ export function BesidePart({ parts }: { readonly parts: EstimateParts }) {
       </ul>
       <PurchasePart parts={parts} />
     </section>
-  );
-}
-
-function YearTable({ parts }: { readonly parts: EstimateParts }) {
-  const { appraisal, estimate } = parts;
-  return (
-    <div className="wide">
-      <table>
-        <thead>
-          <tr>
-            <th scope="col">{yearAtPrices(appraisal)}</th>
-            <NumberHead>{say('kWh bought')}</NumberHead>
-            <NumberHead>{say('for energy')}</NumberHead>
-            <NumberHead>{say('standing')}</NumberHead>
-            <NumberHead>{say('service')}</NumberHead>
-            <NumberHead>{say('together')}</NumberHead>
-            <NumberHead>{say('8 in 10 homes inside')}</NumberHead>
-          </tr>
-        </thead>
-        <tbody>
-          {pickForPicture(appraisal, estimate.household, ROWS_IN_PICTURE).map((system) => (
-            <tr key={system.id} className={system.id === 'heat-pump' ? 'ours' : undefined}>
-              <th scope="row">{systemName(system.id, system.kind, appraisal.machine.source)}</th>
-              <td className="number">{grouped(system.bought.value)}</td>
-              <td className="number">{partOfCost(system.split.unitsPence)}</td>
-              <td className="number">{partOfCost(system.split.standingPence)}</td>
-              <td className="number">{partOfCost(system.split.servicePence)}</td>
-              <td className="number">{exactPounds(system.cost.value)}</td>
-              <td className="number">{poundsRange(system.cost.low, system.cost.high)}</td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
-    </div>
   );
 }
 

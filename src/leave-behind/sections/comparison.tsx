@@ -19,7 +19,12 @@ export function ComparisonPart({ parts }: { readonly parts: EstimateParts }) {
           { count: grouped(appraisal.demand.total.value) },
         )}
       </p>
-      <CostTable parts={parts} />
+      <CostTable
+        parts={parts}
+        systems={appraisal.systems}
+        last={say('carbon (kg)')}
+        lastOf={({ carbonKg }) => grouped(carbonKg.value)}
+      />
       <p className="plain">{gasStandingSentence(appraisal, parts.estimate.household)}</p>
       <p className="plain quiet">{leftOutSentence(appraisal)}</p>
       <h3>{say('How sure, and in another winter')}</h3>

@@ -1,3 +1,4 @@
+import type { SystemResult } from '../../model/shapes/appraisal.ts';
 import { exactPounds, grouped } from '../../words/numbers.ts';
 import { yearAtPrices } from '../../words/prices.ts';
 import { say } from '../../words/say.ts';
@@ -6,10 +7,16 @@ import { NumberHead } from '../number-head.tsx';
 import type { EstimateParts } from '../parts.ts';
 
 /** A part that costs nothing is a dash, as on a bill. */
-export const partOfCost = (pence: number) => (pence === 0 ? '–' : exactPounds(pence));
+const partOfCost = (pence: number) => (pence === 0 ? '–' : exactPounds(pence));
 
-/** Every way of heating with the parts of its cost, and its carbon. */
-export function CostTable({ parts }: { readonly parts: EstimateParts }) {
+/** Ways of heating with the parts of their cost, and one more column of each. */
+export function CostTable(props: {
+  readonly parts: EstimateParts;
+  readonly systems: readonly SystemResult[];
+  readonly last: string;
+  readonly lastOf: (system: SystemResult) => string;
+}) {
+  const { parts, systems, last, lastOf } = props;
   const { source } = parts.appraisal.machine;
   return (
     <div className="wide">
@@ -22,11 +29,11 @@ export function CostTable({ parts }: { readonly parts: EstimateParts }) {
             <NumberHead>{say('standing')}</NumberHead>
             <NumberHead>{say('service')}</NumberHead>
             <NumberHead>{say('together')}</NumberHead>
-            <NumberHead>{say('carbon (kg)')}</NumberHead>
+            <NumberHead>{last}</NumberHead>
           </tr>
         </thead>
         <tbody>
-          {parts.appraisal.systems.map((system) => (
+          {systems.map((system) => (
             <tr key={system.id} className={system.id === 'heat-pump' ? 'ours' : undefined}>
               <th scope="row">{systemName(system.id, system.kind, source)}</th>
               <td className="number">{grouped(system.bought.value)}</td>
@@ -34,7 +41,7 @@ export function CostTable({ parts }: { readonly parts: EstimateParts }) {
               <td className="number">{partOfCost(system.split.standingPence)}</td>
               <td className="number">{partOfCost(system.split.servicePence)}</td>
               <td className="number">{exactPounds(system.cost.value)}</td>
-              <td className="number">{grouped(system.carbonKg.value)}</td>
+              <td className="number">{lastOf(system)}</td>
             </tr>
           ))}
         </tbody>

@@ -9,7 +9,7 @@ import { answerQuestions, factAge } from '../../words/asked.ts';
 import { limitsSentences } from '../../words/estimate.ts';
 import { wayName } from '../../words/heat.ts';
 import { capitalised, exactPounds, factor, listed, longDate, pence, spokenCount } from '../../words/numbers.ts';
-import { standsSentence } from '../../words/prices.ts';
+import { priceNotes } from '../../words/prices.ts';
 import { say } from '../../words/say.ts';
 import { carrierName } from '../../words/systems.ts';
 import { Origin } from '../origin.tsx';
@@ -171,7 +171,7 @@ function prices({ appraisal, beside }: EstimateParts): Ground[] {
 }
 
 function price(what: string, basis: PriceBasis, pencePerKWh: number): Ground {
-  const { from, to, staleDays, kind } = basis;
+  const { from, to, kind } = basis;
   const isOwn = kind === undefined ? basis.grade !== 'assumed' : kind === 'own' || kind === 'typed';
   const named = { name: <Origin text={basis.name} />, source: <Origin text={basis.origin} short /> };
   return {
@@ -188,10 +188,7 @@ function price(what: string, basis: PriceBasis, pencePerKWh: number): Ground {
         {to
           ? say('These prices hold from {from} to {to}.', { from: longDate(from), to: longDate(to) })
           : say('These prices hold from {from} on.', { from: longDate(from) })}
-        {staleDays
-          ? ` ${say('They had ended {days, plural, one {# day} other {# days}} before this paper was made.', { days: staleDays })}`
-          : ''}{' '}
-        {standsSentence(basis)}
+        {priceNotes(basis).map((note) => ` ${note}`)}
       </>
     ),
   };
