@@ -1,6 +1,7 @@
 /** What readings show, in words: what was seen, when, how sure, what it costs, what to ask and what to check. */
-import { NEARLY_A_YEAR_DAYS } from '../model/bill-gap/findings-in-bill.ts';
+
 import { addDays, daysBetween } from '../model/calendar/civil.ts';
+import { NEARLY_A_YEAR_DAYS } from '../model/findings/behaviour.ts';
 import type { CheckFinding } from '../model/shapes/bill-check.ts';
 import type { AskCode, CautionCode, Finding, FindingCheckCode, LikelyCause } from '../model/shapes/finding.ts';
 import { tell } from '../model/shapes/told.ts';

@@ -1,5 +1,6 @@
 /** Findings as parts of one bill: their units in its days, at the price of the split, each inside one part of it. */
 import { daysBetween, toDayNumber } from '../calendar/civil.ts';
+import { NEARLY_A_YEAR_DAYS } from '../findings/behaviour.ts';
 import { heatingDegrees, type MeterDays } from '../findings/meter-days.ts';
 import type { BillCause, BillCheck, BillCheckPart } from '../shapes/bill-check.ts';
 import type { Finding, FindingCode } from '../shapes/finding.ts';
@@ -14,9 +15,6 @@ type Split = Pick<
   BillCheck,
   'input' | 'parts' | 'estimatedPence' | 'seasonPence' | 'estimatedKWh' | 'actualPence' | 'standing'
 >;
-
-/** From so many days on a finding speaks for a whole year. */
-export const NEARLY_A_YEAR_DAYS = 330;
 
 /**
  * Evidence that may be wrong, then what lies with the machine and its settings, then what may be either, then what is asked

@@ -3,6 +3,7 @@ import { toCivilDate } from '../calendar/civil.ts';
 import { fitLine } from '../demand/least-squares.ts';
 import { type Finding, sureOf } from '../shapes/finding.ts';
 import {
+  correlationOf,
   heatingDegrees,
   knownWeather,
   type MeterDays,
@@ -17,7 +18,7 @@ const HEATED_C = 12;
 export const COLDEST_C = 3.5;
 const LEAST_DAYS = { mild: 30, coldest: 5 } as const;
 /** Beyond the line of the milder days: a machine takes more in the cold by itself, and frost on it. */
-const LEAST_SHARE = { 'heat-pump': 0.2, 'whole-house': 0.2 } as const;
+const LEAST_SHARE = 0.2;
 const LEAST_T = 5;
 const ABOUT_DAYS = 14;
 const LEAST_ABOUT = 4;
@@ -61,7 +62,7 @@ export function findBackupInCold(days: MeterDays, prices: Prices): Finding[] {
           (meanOf(cold.map(below)) - meanOf(mild.map(below))) ** 2),
   );
   const t = meanOf(excess) / error;
-  if (!(share >= LEAST_SHARE[days.meter]) || t < LEAST_T || !(byCold <= -LEAST_FALL)) return [];
+  if (!(share >= LEAST_SHARE) || t < LEAST_T || !(byCold <= -LEAST_FALL)) return [];
   const helped = cold.filter((_, i) => excess[i]! > 2 * Math.sqrt(line.variance));
   if (helped.length < LEAST_HELPED || risesBy(days, mild, helped) < LEAST_KW) return [];
   const kWh = helped.reduce((sum, day) => sum + days.dayKWh[day]! - usual(day), 0);
@@ -93,16 +94,4 @@ function risesBy({ kWh, perDay, hours }: MeterDays, mild: readonly number[], hel
   const most = (places: readonly number[]) =>
     median(places.map((day) => Math.max(...kWh.subarray(day * perDay, (day + 1) * perDay)))) / hours;
   return most(helped) - most(mild);
-}
-
-/** How two rows hang together, −1 to 1 (Pearson). */
-export function correlationOf(a: readonly number[], b: readonly number[]): number {
-  const [meanA, meanB] = [meanOf(a), meanOf(b)];
-  let [ab, aa, bb] = [0, 0, 0];
-  a.forEach((value, i) => {
-    ab += (value - meanA) * (b[i]! - meanB);
-    aa += (value - meanA) ** 2;
-    bb += (b[i]! - meanB) ** 2;
-  });
-  return aa > 0 && bb > 0 ? ab / Math.sqrt(aa * bb) : 0;
 }

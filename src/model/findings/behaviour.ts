@@ -1,9 +1,9 @@
 /** A day from which more or less is counted in the same weather, and what that day can be told to have begun. */
 import { toCivilDate } from '../calendar/civil.ts';
 import { type Finding, type LikelyCause, sureOf, yearOfDays } from '../shapes/finding.ts';
-import { correlationOf } from './backup-in-cold.ts';
 import { coldLine } from './cold-line.ts';
 import {
+  correlationOf,
   heatingDegrees,
   knownWeather,
   type MeterDays,
@@ -18,7 +18,7 @@ const LEAST_DAYS = 28;
 /** Less than this share of the use is the ordinary unsteadiness of a household, and of its lights on the house's meter. */
 const LEAST_SHARE = { 'heat-pump': 0.1, 'whole-house': 0.18 } as const;
 /** A whole year of days shows every season, so that a difference can be said for the year. */
-const NEARLY_A_YEAR = 330;
+export const NEARLY_A_YEAR_DAYS = 330;
 /** Days without heating that must be there before and since, to say whether the difference is there on them too. */
 const LEAST_WARM = 8;
 /** On days warmer than this nothing is heated, °C. */
@@ -66,7 +66,7 @@ export function findBehaviour(days: MeterDays, prices: Prices): Finding[] {
   // More on the days that are alike and less on all the others is no change that can be told.
   if (Math.sign(kWh) !== Math.sign(split.change)) return [];
   const { kind, coldCorrelation } = kindOf(split, below, use, outdoor);
-  const span = use.length >= NEARLY_A_YEAR;
+  const span = use.length >= NEARLY_A_YEAR_DAYS;
   // A part of a year speaks for its own season; what is there on warm days and cold ones alike is there all year.
   const kWhYear = span ? yearOfDays(year, use.length) : kind === 'steady' ? yearOfDays(kWh, use.length - at) : kWh;
   const more = kWh > 0;

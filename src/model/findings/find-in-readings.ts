@@ -9,10 +9,17 @@ import { cutAtGaps } from './cut-at-gaps.ts';
 import { findDearHours } from './dear-hours.ts';
 import { findEstimateCorrected } from './estimate-corrected.ts';
 import { findHeater } from './heater.ts';
-import { findHomeEmpty, livedInDays, onlyDays } from './home-empty.ts';
+import { emptySpells, findHomeEmpty, livedInDays } from './home-empty.ts';
 import { findLargeLoad } from './large-load.ts';
 import { loadsOf } from './loads-of.ts';
-import { type MeterDays, type MeterReadings, meterDays, type OutdoorDays, type Prices } from './meter-days.ts';
+import {
+  type MeterDays,
+  type MeterReadings,
+  meterDays,
+  type OutdoorDays,
+  onlyDays,
+  type Prices,
+} from './meter-days.ts';
 import { findMeterScale } from './meter-scale.ts';
 import { findNightSetback } from './night-setback.ts';
 import { darkHours, findOwnGeneration } from './own-generation.ts';
@@ -57,7 +64,7 @@ export function findInReadings({ readings, outdoor, prices, periods, registers }
  */
 function findOnMeter(counted: MeterDays, prices: Prices, heats: boolean): Finding[] {
   const generation = findOwnGeneration(counted);
-  const scale = generation.length > 0 ? [] : findMeterScale(livedInDays(counted), prices);
+  const scale = generation.length > 0 ? [] : findMeterScale(livedInDays(counted, emptySpells(counted)), prices);
   const days = scale[0] ? countedAsBefore(counted, scale[0]) : counted;
   const loads = loadsOf(days);
   const heaters = findHeater(days, loads, prices);
@@ -67,7 +74,8 @@ function findOnMeter(counted: MeterDays, prices: Prices, heats: boolean): Findin
     days,
     loads.filter(({ powerKW }) => found.has(powerKW)),
   );
-  const livedIn = livedInDays(without);
+  const empty = emptySpells(without);
+  const livedIn = livedInDays(without, empty);
   const settled = generation.length > 0 ? darkHours(livedIn) : livedIn;
   const cold = heats ? findBackupInCold(settled, prices) : [];
   const mild = cold.length > 0 ? onlyDays(settled, (day) => !(settled.outdoorC[day]! < COLDEST_C)) : settled;
@@ -79,7 +87,7 @@ function findOnMeter(counted: MeterDays, prices: Prices, heats: boolean): Findin
   const findings = [
     ...scale,
     ...generation,
-    ...findHomeEmpty(without),
+    ...findHomeEmpty(without, empty),
     ...[...heaters, ...large].map((load) => (doubted ? atDoubtedPower(load, doubted) : load)),
     ...findWaterOften(without, prices),
     ...cold,

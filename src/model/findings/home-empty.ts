@@ -1,7 +1,7 @@
 /** Weeks in which nobody seems to live in the home: its meter has none of the ups and downs of a day. */
 import { toCivilDate } from '../calendar/civil.ts';
 import { type Finding, sureOf } from '../shapes/finding.ts';
-import { type MeterDays, median } from './meter-days.ts';
+import { type MeterDays, median, onlyDays } from './meter-days.ts';
 
 const DAY = { from: 6.5, to: 23 } as const;
 const NIGHT = { from: 1, to: 5 } as const;
@@ -17,8 +17,11 @@ const LEAST_KW = 0.02;
 /** More than this at once counts as this: a compressor must not drown the kettle, kW. */
 const MOST_KW = 0.25;
 
-/** Spells of days, first and last place, in which the house's meter went up and down little, and no more by day than by night. */
-function emptySpells(days: MeterDays): [number, number][] {
+/** First and last place of a spell of days. */
+export type Spell = readonly [first: number, last: number];
+
+/** Spells of days, in which the house's meter went up and down little, and no more by day than by night. */
+export function emptySpells(days: MeterDays): Spell[] {
   if (days.meter !== 'whole-house' || days.count < 2 * LEAST_DAYS) return [];
   const all = Array.from({ length: days.count }, (_, day) => day);
   const byDay = smoothed(all.map((day) => strayKW(days, day, DAY)));
@@ -53,8 +56,8 @@ function strayKW({ kWh, perDay, hours }: MeterDays, day: number, { from, to }: {
 }
 
 /** Weeks without people as a question; what they would have used is not known, so [kWh] and [pence] are zero. */
-export function findHomeEmpty(days: MeterDays): Finding[] {
-  return emptySpells(days).map(
+export function findHomeEmpty(days: MeterDays, spells: readonly Spell[]): Finding[] {
+  return spells.map(
     ([first, last]): Finding => ({
       code: 'home-empty',
       meter: days.meter,
@@ -72,25 +75,8 @@ export function findHomeEmpty(days: MeterDays): Finding[] {
 }
 
 /** The days on which somebody was at home. */
-export function livedInDays(days: MeterDays): MeterDays {
-  const spells = emptySpells(days);
+export function livedInDays(days: MeterDays, spells: readonly Spell[]): MeterDays {
   return spells.length === 0
     ? days
     : onlyDays(days, (day) => !spells.some(([first, last]) => day >= first && day <= last));
-}
-
-/** Some of the days, by their place. */
-export function onlyDays(days: MeterDays, keep: (day: number) => boolean): MeterDays {
-  const kept = Array.from({ length: days.count }, (_, day) => day).filter(keep);
-  const { perDay } = days;
-  const kWh = new Float64Array(kept.length * perDay);
-  for (const [to, from] of kept.entries()) kWh.set(days.kWh.subarray(from * perDay, (from + 1) * perDay), to * perDay);
-  return {
-    ...days,
-    count: kept.length,
-    kWh,
-    dayNumber: Int32Array.from(kept, (day) => days.dayNumber[day]!),
-    dayKWh: Float64Array.from(kept, (day) => days.dayKWh[day]!),
-    outdoorC: Float64Array.from(kept, (day) => days.outdoorC[day]!),
-  };
 }

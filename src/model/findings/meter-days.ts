@@ -97,3 +97,31 @@ export function median(values: readonly number[]): number {
 
 export const meanOf = (values: readonly number[]): number =>
   values.reduce((sum, value) => sum + value, 0) / values.length;
+
+/** How two rows hang together, −1 to 1 (Pearson). */
+export function correlationOf(a: readonly number[], b: readonly number[]): number {
+  const [meanA, meanB] = [meanOf(a), meanOf(b)];
+  let [ab, aa, bb] = [0, 0, 0];
+  a.forEach((value, i) => {
+    ab += (value - meanA) * (b[i]! - meanB);
+    aa += (value - meanA) ** 2;
+    bb += (b[i]! - meanB) ** 2;
+  });
+  return aa > 0 && bb > 0 ? ab / Math.sqrt(aa * bb) : 0;
+}
+
+/** Some of the days, by their place. */
+export function onlyDays(days: MeterDays, keep: (day: number) => boolean): MeterDays {
+  const kept = Array.from({ length: days.count }, (_, day) => day).filter(keep);
+  const { perDay } = days;
+  const kWh = new Float64Array(kept.length * perDay);
+  for (const [to, from] of kept.entries()) kWh.set(days.kWh.subarray(from * perDay, (from + 1) * perDay), to * perDay);
+  return {
+    ...days,
+    count: kept.length,
+    kWh,
+    dayNumber: Int32Array.from(kept, (day) => days.dayNumber[day]!),
+    dayKWh: Float64Array.from(kept, (day) => days.dayKWh[day]!),
+    outdoorC: Float64Array.from(kept, (day) => days.outdoorC[day]!),
+  };
+}

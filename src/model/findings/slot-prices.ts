@@ -12,21 +12,21 @@ import type { MeterDays } from './meter-days.ts';
  */
 export function bandsOf(days: MeterDays, version: TariffVersion, zone?: string): Int8Array {
   const bands = new Int8Array(days.kWh.length);
-  const known = new Map<number, Int8Array>();
+  const known = new Map<string, Int8Array>();
+  const dayOf = (number: number) => ({ month: monthOf(toCivilDate(number)), kind: dayKindOn(version, number) });
   for (let day = 0; day < days.count; day++) {
     const number = days.dayNumber[day]!;
-    const month = Number(toCivilDate(number).slice(5, 7));
-    const kind = dayKindOn(version, number);
     const ahead = zone !== undefined && version.staysOnWinterTime ? summerMinutes(zone, number) : 0;
-    const key = (month * 8 + kind) * 8 + (ahead > 0 ? dayKindOn(version, number - 1) : kind) + ahead * 1024;
+    const own = dayOf(number);
+    // In the first hour of a summer day the meter is still on the day before.
+    const before = ahead > 0 ? dayOf(number - 1) : own;
+    const key = `${own.month} ${own.kind} ${before.month} ${before.kind} ${ahead}`;
     let ofDay = known.get(key);
     if (!ofDay) {
       ofDay = Int8Array.from({ length: days.perDay }, (_, i) => {
         const minute = i * days.hours * 60 - ahead;
-        // In the first hour of a summer day the meter is still on the day before.
-        return minute >= 0
-          ? bandAt(version, month, kind, minute)
-          : bandAt(version, monthOf(toCivilDate(number - 1)), dayKindOn(version, number - 1), MINUTES_PER_DAY + minute);
+        const { month, kind } = minute >= 0 ? own : before;
+        return bandAt(version, month, kind, minute >= 0 ? minute : MINUTES_PER_DAY + minute);
       });
       known.set(key, ofDay);
     }
