@@ -4,26 +4,26 @@ import type { YearSlots } from '../calendar/zone.ts';
 import { tenAndNinety } from '../chance/quantiles.ts';
 import { splitByBlocks } from '../comparison/block-uses.ts';
 import { withRange } from '../comparison/cost-figures.ts';
-import { choosePrices, type TariffInUse } from '../comparison/prices-of.ts';
+import { choosePrices, type PricesInUse } from '../comparison/prices-of.ts';
 import { type RestOfHome, restOfHome } from '../comparison/rest-of-home.ts';
 import { type Rates, totalOf } from '../comparison/uses.ts';
 import { commonYear } from '../heat-of-household.ts';
 import type { Household } from '../shapes/household.ts';
-import type { Tariff } from '../shapes/tariff.ts';
+import type { PricedVersion, Tariff } from '../shapes/tariff.ts';
 import type { TariffChoice, TariffCost } from '../shapes/tariff-choice.ts';
 import { type Told, tell, type Wording } from '../shapes/told.ts';
 import { type Grade, type Working, weakestGrade } from '../shapes/working.ts';
 import { inclVat, rateBuckets, standingPencePerDayInclVat } from '../tariff/slot-price.ts';
 import { simulateYears, type YearTerms } from '../uncertainty/simulate.ts';
 import { findRegion } from '../weather/region.ts';
-import { cheapestHours, sharesOfSlots } from '../year/share-out.ts';
+import { cheapestHours, daysFromMonths, shareOutByMonth } from '../year/share-out.ts';
 import { typicalYear } from '../year/typical-year.ts';
-import { restBySlot } from './rest-by-slot.ts';
 
-/** A tariff that can be priced, with the year that the heat pump has on it. */
+/** A tariff that can be priced, with the household on it and the year that the heat pump then has. */
 interface Priced {
   readonly tariff: Tariff | null;
-  readonly inUse: TariffInUse;
+  readonly household: Household;
+  readonly prices: PricesInUse;
   readonly years: AppraisedYears;
   readonly restPence: number;
   readonly standingPence: number;
@@ -35,7 +35,9 @@ interface Home {
   readonly input: AppraiseInput;
   readonly rest: RestOfHome;
   readonly restKWh: number;
-  readonly restBySlot: Float64Array;
+  /** Share of each day in it, and weights of the half-hours of each month. */
+  readonly restShare: Float64Array;
+  readonly restHours: readonly (readonly number[])[];
   readonly slots: YearSlots;
 }
 
@@ -56,7 +58,8 @@ export function compareTariffs(input: AppraiseInput): TariffChoice | null {
     input,
     rest,
     restKWh: rest.monthlyKWh.reduce((sum, kWh) => sum + kWh, 0),
-    restBySlot: restBySlot(rest.monthlyKWh, rest.hours ?? reference.homeHours.byMonth, slots),
+    restShare: daysFromMonths(rest.monthlyKWh, slots),
+    restHours: rest.hours ? withEveryMonth(rest.hours) : reference.homeHours.byMonth,
     slots,
   };
   const tried = [null, ...own].map((tariff) => tryTariff(tariff, home));
@@ -88,58 +91,62 @@ function onTariff(household: Household, tariff: Tariff | null): Household {
   return { ...household, prices: tariff ? { ...prices, electricityTariffId: tariff.id } : prices };
 }
 
-function tryTariff(tariff: Tariff | null, { input, rest, restKWh, restBySlot, slots }: Home): Priced | LeftOut {
+function tryTariff(tariff: Tariff | null, home: Home): Priced | LeftOut {
+  const { input, rest } = home;
   const household = onTariff(input.household, tariff);
-  const inUse = choosePrices({ ...input, household }).electricity;
-  if (tariff && inUse.tariff.id !== tariff.id) return { name: tariff.name, why: 'faulty' };
-  const { demand } = inUse.version;
-  if (tariff && demand && demand.agreedKW === undefined && !rest.peaks.known)
+  const prices = choosePrices({ ...input, household });
+  const { tariff: used, version } = prices.electricity;
+  if (tariff && used.id !== tariff.id) return { name: tariff.name, why: 'faulty' };
+  if (tariff && version.demand && version.demand.agreedKW === undefined && !rest.peaks.known)
     return { name: tariff.name, why: 'power-unknown' };
-  const times = input.whatIf?.electricityShare ?? 1;
   return {
     tariff,
-    inUse,
+    household,
+    prices,
     years: appraiseYears({ ...input, household, draws: 0 }),
-    restPence: restKWh > 0 ? priceRest(inUse, restBySlot, restKWh, slots, times) : 0,
-    standingPence: 365 * standingPencePerDayInclVat(inUse.version) + powerOfHome(inUse, rest),
+    restPence: priceRest(prices, home),
+    standingPence: 365 * standingPencePerDayInclVat(version) + powerOfHome(version, rest),
   };
 }
 
 function costOf(one: Priced, home: Home, years: Float64Array | null, share: number): TariffCost {
-  const { inUse, restPence, standingPence, tariff } = one;
+  const { restPence, standingPence, tariff } = one;
+  const { basis, version } = one.prices.electricity;
   const heating = heatingOf(one.years);
   const value = heating.value + restPence + standingPence;
-  const grade = weakestGrade([heating.grade, inUse.basis.grade, home.rest.grade]);
+  const grade = weakestGrade([heating.grade, basis.grade, home.rest.grade]);
   const night = nightHeatingPence(one, home);
   return {
     tariffId: tariff?.id ?? null,
-    basis: inUse.basis,
+    basis,
     whole: withRange(value, years && tenAndNinety(years.slice()), {
       unit: 'p',
       grade,
-      working: wholeWorking(heating.value, restPence, standingPence, grade, home.rest),
+      working: wholeWorking(
+        { heating: heating.value, rest: restPence, standing: standingPence },
+        value,
+        grade,
+        home.rest,
+      ),
     }),
     heatingPence: heating.value,
     restPence,
     standingPence,
-    presentPence: presentPence(one, home),
+    presentPence: presentPence(one),
     cheapestShare: share,
     ...(night === null ? {} : { nightWaterPence: heating.value - night }),
-    followsMarket: inUse.version.series !== undefined,
+    followsMarket: version.series !== undefined,
   };
 }
 
 const heatingOf = ({ appraisal }: AppraisedYears) => appraisal.systems.find(({ id }) => id === 'heat-pump')!.cost;
 
 /** The heat pump with hot water made in the tariff's cheap hours; null where it has none, or that is how it is made already. */
-function nightHeatingPence({ inUse, tariff }: Priced, { input, slots }: Home): number | null {
-  const { hotWater } = input.household;
-  if (hotWater.hours === 'night' || !cheapestHours(slots, rateBuckets(inUse.version, slots))) return null;
-  const household: Household = {
-    ...onTariff(input.household, tariff),
-    hotWater: { ...hotWater, hours: 'night' },
-  };
-  return heatingOf(appraiseYears({ ...input, household, draws: 0 })).value;
+function nightHeatingPence({ household, prices }: Priced, { input, slots }: Home): number | null {
+  const { hotWater } = household;
+  if (hotWater.hours === 'night' || !cheapestHours(slots, rateBuckets(prices.electricity.version, slots))) return null;
+  const atNight: Household = { ...household, hotWater: { ...hotWater, hours: 'night' } };
+  return heatingOf(appraiseYears({ ...input, household: atNight, draws: 0 })).value;
 }
 
 /** The heat pump's year with what else the home pays for electricity. */
@@ -148,29 +155,35 @@ function wholeOf({ years, restPence, standingPence }: Priced): YearTerms {
   return { ...terms, restPence, fixedPence: terms.fixedPence + standingPence };
 }
 
+/** Weights of every month: one without readings takes the mean of the others, each of the same weight. */
+function withEveryMonth(hours: readonly (readonly number[])[]): readonly (readonly number[])[] {
+  const total = (weights: readonly number[]) => weights.reduce((sum, one) => sum + one, 0);
+  const known = hours.filter((weights) => total(weights) > 0);
+  const usual = Array.from({ length: 48 }, (_, half) =>
+    known.length > 0 ? known.reduce((sum, weights) => sum + weights[half]! / total(weights), 0) : 1,
+  );
+  return hours.map((weights) => (total(weights) > 0 ? weights : usual));
+}
+
 /** What the home uses beside heating at the price of its own half-hours; it fills the first steps of a stepped price. */
-function priceRest(
-  { version }: TariffInUse,
-  kWhBySlot: Float64Array,
-  kWh: number,
-  slots: YearSlots,
-  times: number,
-): number {
+function priceRest({ electricity, electricityShare }: PricesInUse, home: Home): number {
+  const { restKWh, restShare, restHours, slots } = home;
+  const { version } = electricity;
   const buckets = rateBuckets(version, slots);
   const what = tell('rest-of-home');
   const rates: Rates = {
     what,
     names: buckets.names.map((when) => tell('rate-at', { what, when })),
-    pencePerKWh: buckets.pencePerKWh.map((pence) => pence * times),
+    pencePerKWh: buckets.pencePerKWh.map((pence) => pence * electricityShare),
     beside: false,
-    times,
+    times: electricityShare,
   };
-  const shares = sharesOfSlots(kWhBySlot, slots, buckets)!;
-  return totalOf(splitByBlocks([{ kWh, shares, rates }], rates, version, slots)).pence;
+  const shares = shareOutByMonth(restShare, restHours, slots, buckets);
+  return totalOf(splitByBlocks([{ kWh: restKWh, shares, rates }], rates, version, slots)).pence;
 }
 
 /** A charge on power for the home without its heating [pence a year]: on the kW agreed, else on each month's highest half-hour. */
-function powerOfHome({ version }: TariffInUse, { peaks }: RestOfHome): number {
+function powerOfHome(version: PricedVersion, { peaks }: RestOfHome): number {
   const { demand } = version;
   if (!demand) return 0;
   const price = inclVat(version, demand.pencePerKWPerMonth);
@@ -179,12 +192,11 @@ function powerOfHome({ version }: TariffInUse, { peaks }: RestOfHome): number {
 }
 
 /** The whole home with what heats it now; null where nobody has said what that is, or it has a tariff of its own. */
-function presentPence({ years, inUse, restPence, standingPence, tariff }: Priced, { input }: Home): number | null {
+function presentPence({ years, prices, restPence, standingPence }: Priced): number | null {
   const present = years.appraisal.systems.find(({ id }) => id === 'present');
   const plan = years.priced.find(({ plan }) => plan.id === 'present')?.plan;
   if (!present || !plan) return null;
-  const { storage } = choosePrices({ ...input, household: onTariff(input.household, tariff) });
-  if (plan.hours === 'storage' && storage?.tariff.id !== inUse.tariff.id) return null;
+  if (plan.hours === 'storage' && prices.storage?.tariff.id !== prices.electricity.tariff.id) return null;
   return present.cost.value + restPence + standingPence;
 }
 
@@ -196,14 +208,14 @@ function cheapestShare(years: readonly Float64Array[], place: number): number {
   return count / own.length;
 }
 
-function wholeWorking(heating: number, rest: number, standing: number, grade: Grade, home: RestOfHome): Working {
-  const line = (name: Told, value: number, origin: Wording) => ({
-    name,
-    value,
-    unit: 'p',
-    grade,
-    origin,
-  });
+interface Parts {
+  readonly heating: number;
+  readonly rest: number;
+  readonly standing: number;
+}
+
+function wholeWorking({ heating, rest, standing }: Parts, value: number, grade: Grade, home: RestOfHome): Working {
+  const line = (name: Told, value: number, origin: Wording) => ({ name, value, unit: 'p', grade, origin });
   return {
     title: tell('whole-electricity'),
     formula: tell('heating-and-rest-and-standing'),
@@ -212,6 +224,6 @@ function wholeWorking(heating: number, rest: number, standing: number, grade: Gr
       line(tell('rest-of-home'), rest, home.origin),
       line(tell('standing-of-electricity'), standing, tell('the-prices')),
     ],
-    result: { value: heating + rest + standing, unit: 'p' },
+    result: { value, unit: 'p' },
   };
 }

@@ -41,13 +41,22 @@ export function daysFromMonths(monthly: readonly number[], slots: YearSlots): Fl
   });
 }
 
-/**
- * Shares by month and price band of a use with the given share of each day and weights of each half-hour of the clock.
- * A day's share is laid over the half-hours that it has, 46, 48 or 50, so that nothing is lost at a clock change.
- */
-export function shareOut(
+/** The same day all year: shares of a use whose half-hours of the clock have these 48 weights in every month. */
+export const shareOut = (
   dayShare: ArrayLike<number>,
   weights: readonly number[],
+  slots: YearSlots,
+  buckets: RateBuckets,
+): BandShares => shareOutByMonth(dayShare, new Array<readonly number[]>(12).fill(weights), slots, buckets);
+
+/**
+ * Shares by month and price band of a use with the given share of each day and, for each month, weights of the 48
+ * half-hours of the clock (12 × 48). A day's share is laid over the half-hours that it has, 46, 48 or 50, so that nothing
+ * is lost at a clock change.
+ */
+export function shareOutByMonth(
+  dayShare: ArrayLike<number>,
+  weightsByMonth: readonly (readonly number[])[],
   slots: YearSlots,
   buckets: RateBuckets,
 ): BandShares {
@@ -66,6 +75,7 @@ export function shareOut(
     if (share === 0) continue;
     const start = slots.dayStart[day]!;
     const end = slots.dayStart[day + 1]!;
+    const weights = weightsByMonth[slots.month[start]!]!;
     ofDay.fill(0);
     penceOfDay.fill(0);
     let sum = 0;
