@@ -192,14 +192,13 @@ export function inTwentieths(weights: Weights): ReadonlyMap<SearchCause, number>
     if (left-- <= 0) break;
     counts.set(cause, counts.get(cause)! + 1);
   }
-  const atLeastOne =
-    counts.get('something-else') === 0
-      ? 'something-else'
-      : byRemainder.find(({ cause }) => counts.get(cause) !== 20)?.cause;
-  const largest = [...counts].reduce((best, one) => (one[1] > best[1] ? one : best));
-  if (atLeastOne && (counts.get('something-else') === 0 || largest[1] === 20)) {
-    counts.set(largest[0], largest[1] - 1);
-    counts.set(atLeastOne, counts.get(atLeastOne)! + 1);
-  }
+  const [largest, most] = [...counts].reduce((best, one) => (one[1] > best[1] ? one : best));
+  const move = (to: SearchCause) => {
+    counts.set(largest, most - 1);
+    counts.set(to, counts.get(to)! + 1);
+  };
+  const other = byRemainder.find(({ cause }) => cause !== largest)?.cause;
+  if (counts.get('something-else') === 0) move('something-else');
+  else if (most === 20 && other) move(other);
   return counts;
 }
