@@ -1,11 +1,9 @@
 /** Bills on paper: what is proved is right, what is not is asked, and scrambled numbers prove nothing. */
 import { chanceOf } from './chance.ts';
 import { LAYOUTS, layOutBill } from './paper/lay-out.ts';
-import { holdAgainst, readLaidOut, scramble } from './paper/read-back.ts';
+import { holdAgainst, readLaidOut, scramble, tableOfBacks } from './paper/read-back.ts';
 import type { ProofTable } from './table.ts';
 
-/** Of values called proved. */
-const MOST_WRONG = 1 / 1000;
 const SCRAMBLED = 1000;
 /** Of the scrambled bills: those with two values of the core proved. */
 const MOST_SCRAMBLED = 2;
@@ -13,35 +11,11 @@ const CORE: ReadonlySet<string> = new Set(['period', 'use', 'total', 'standing-c
 
 /** @param count bills, over all layouts in turn */
 export function provePaper(count = 20 * LAYOUTS): ProofTable {
-  const sum = { proved: 0, read: 0, missing: 0, wrong: 0, wrongRead: 0, whole: 0, keptWrong: 0 };
-  for (let seed = 0; seed < count; seed++) {
+  const backs = Array.from({ length: count }, (_, seed) => {
     const made = layOutBill(seed, seed);
-    const back = holdAgainst(made, readLaidOut(made.pages));
-    sum.proved += back.proved;
-    sum.read += back.read;
-    sum.missing += back.missing.length;
-    sum.wrong += back.wrong.length;
-    sum.wrongRead += back.wrongRead.length;
-    sum.whole += back.isWhole ? 1 : 0;
-    sum.keptWrong += back.keptWrong ? 1 : 0;
-  }
-  const all = sum.proved + sum.read + sum.missing;
-  const share = (part: number, whole: number) => `${((part / whole) * 100).toFixed(2)} %`;
-  return {
-    title: `Bills on paper: ${count} bills in ${LAYOUTS} layouts`,
-    columns: ['what', 'count', 'share'],
-    rows: [
-      ['fields right and proved', sum.proved, share(sum.proved, all)],
-      ['fields right, not proved', sum.read, share(sum.read, all)],
-      ['fields not found', sum.missing, share(sum.missing, all)],
-      ['wrong but called proved (at most 1 in 1,000)', sum.wrong, share(sum.wrong, sum.proved + sum.wrong)],
-      ['wrong, not called proved', sum.wrongRead, share(sum.wrongRead, all)],
-      ['bills with nothing left to ask', sum.whole, share(sum.whole, count)],
-      ['bills with something asked or refused', count - sum.whole, share(count - sum.whole, count)],
-      ['kept with one key and wrong (none)', sum.keptWrong, share(sum.keptWrong, count)],
-    ],
-    within: sum.wrong <= (sum.proved + sum.wrong) * MOST_WRONG && sum.keptWrong === 0,
-  };
+    return holdAgainst(made, readLaidOut(made.pages));
+  });
+  return tableOfBacks(`Bills on paper: ${count} bills in ${LAYOUTS} layouts`, backs);
 }
 
 /** Every digit drawn anew: whatever is then proved is proved by chance. */

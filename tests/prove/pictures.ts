@@ -8,11 +8,8 @@ import { turnQuarters } from '../../src/intake/paper/grey.ts';
 import { readPaper } from '../../src/intake/read-paper.ts';
 import { type Chance, chanceOf } from './chance.ts';
 import { LAYOUTS, layOutBill } from './paper/lay-out.ts';
-import { holdAgainst } from './paper/read-back.ts';
+import { holdAgainst, type ReadBack, tableOfBacks } from './paper/read-back.ts';
 import type { ProofTable } from './table.ts';
-
-/** Of values called proved. */
-const MOST_WRONG = 1 / 1000;
 
 /** One in three lies on a scanner, the others are held over a table; some are turned or upside down. */
 export function takePicture(texts: readonly PlacedText[], chance: Chance): Uint8Array {
@@ -67,7 +64,7 @@ function photoView(chance: Chance): View {
 /** @param count bills; a page takes seconds, so that all layouts have their turn only from 76 on */
 export async function provePictures(count = 24): Promise<ProofTable> {
   const recognise = makeRecogniser();
-  const sum = { proved: 0, read: 0, missing: 0, wrong: 0, wrongRead: 0, whole: 0, keptWrong: 0 };
+  const backs: ReadBack[] = [];
   for (let seed = 0; seed < count; seed++) {
     const made = layOutBill(seed * 7, 90_000 + seed);
     const chance = chanceOf(40_000 + seed);
@@ -77,29 +74,7 @@ export async function provePictures(count = 24): Promise<ProofTable> {
     const { preview } = await readPaper('bill.zip', bytes, {}, { ...intakeContext(zone, '2026-11-25'), recognise });
     const back = holdAgainst(made, preview);
     if (back.wrong.length > 0 || back.keptWrong) console.log(`seed ${seed}, ${made.layout}: ${back.wrong.join('; ')}`);
-    sum.proved += back.proved;
-    sum.read += back.read;
-    sum.missing += back.missing.length;
-    sum.wrong += back.wrong.length;
-    sum.wrongRead += back.wrongRead.length;
-    sum.whole += back.isWhole ? 1 : 0;
-    sum.keptWrong += back.keptWrong ? 1 : 0;
+    backs.push(back);
   }
-  const all = sum.proved + sum.read + sum.missing;
-  const share = (part: number, whole: number) => `${((part / whole) * 100).toFixed(2)} %`;
-  return {
-    title: `Bills as photographs and scans: ${count} bills in ${LAYOUTS} layouts`,
-    columns: ['what', 'count', 'share'],
-    rows: [
-      ['fields right and proved', sum.proved, share(sum.proved, all)],
-      ['fields right, not proved', sum.read, share(sum.read, all)],
-      ['fields not found', sum.missing, share(sum.missing, all)],
-      ['wrong but called proved (at most 1 in 1,000)', sum.wrong, share(sum.wrong, sum.proved + sum.wrong)],
-      ['wrong, not called proved', sum.wrongRead, share(sum.wrongRead, all)],
-      ['bills with nothing left to ask', sum.whole, share(sum.whole, count)],
-      ['bills with something asked or refused', count - sum.whole, share(count - sum.whole, count)],
-      ['kept with one key and wrong (none)', sum.keptWrong, share(sum.keptWrong, count)],
-    ],
-    within: sum.wrong <= (sum.proved + sum.wrong) * MOST_WRONG && sum.keptWrong === 0,
-  };
+  return tableOfBacks(`Bills as photographs and scans: ${count} bills in ${LAYOUTS} layouts`, backs);
 }

@@ -5,6 +5,7 @@ import { intakeContext } from '../../../src/desk/take-in.ts';
 import type { IntakePreview, PaperValue } from '../../../src/intake/intake.ts';
 import { readPages } from '../../../src/intake/read-paper.ts';
 import type { Chance } from '../chance.ts';
+import type { ProofTable } from '../table.ts';
 import type { LaidOutBill, PrintedField } from './lay-out.ts';
 
 type Pages = LaidOutBill['pages'];
@@ -145,3 +146,35 @@ export const scramble = (pages: Pages, chance: Chance): PlacedText[][] =>
   pages.map((texts) =>
     texts.map((one) => ({ ...one, text: one.text.replaceAll(/\d/g, () => String(Math.floor(chance.random() * 10))) })),
   );
+
+/** Of values called proved. */
+const MOST_WRONG = 1 / 1000;
+
+/** What came back of many bills, field by field; within its limits where at most 1 in 1,000 called proved is wrong. */
+export function tableOfBacks(title: string, backs: readonly ReadBack[]): ProofTable {
+  const total = (of: (back: ReadBack) => number) => backs.reduce((sum, back) => sum + of(back), 0);
+  const [proved, read, missing] = [
+    total((back) => back.proved),
+    total((back) => back.read),
+    total((back) => back.missing.length),
+  ];
+  const [wrong, wrongRead] = [total((back) => back.wrong.length), total((back) => back.wrongRead.length)];
+  const [whole, keptWrong] = [total((back) => Number(back.isWhole)), total((back) => Number(back.keptWrong))];
+  const [all, count] = [proved + read + missing, backs.length];
+  const share = (part: number, of: number) => `${((part / of) * 100).toFixed(2)} %`;
+  return {
+    title,
+    columns: ['what', 'count', 'share'],
+    rows: [
+      ['fields right and proved', proved, share(proved, all)],
+      ['fields right, not proved', read, share(read, all)],
+      ['fields not found', missing, share(missing, all)],
+      ['wrong but called proved (at most 1 in 1,000)', wrong, share(wrong, proved + wrong)],
+      ['wrong, not called proved', wrongRead, share(wrongRead, all)],
+      ['bills with nothing left to ask', whole, share(whole, count)],
+      ['bills with something asked or refused', count - whole, share(count - whole, count)],
+      ['kept with one key and wrong (none)', keptWrong, share(keptWrong, count)],
+    ],
+    within: wrong <= (proved + wrong) * MOST_WRONG && keptWrong === 0,
+  };
+}
