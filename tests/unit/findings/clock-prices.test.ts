@@ -96,4 +96,19 @@ describe('price of each reading by the clock', () => {
     expect(night(ofZone('Europe/London'))).toEqual(plainNight!.map((half) => (half + 2) % 48).sort((a, b) => a - b));
     expect(night(ofZone())).toEqual(plainNight);
   });
+  test('of a meter that stays on winter time: the first hour of a month is still the month before, and only that one', () => {
+    const first = toDayNumber('2025-05-29');
+    const turn = meterDays({
+      ...readings(30),
+      days: readings(30).days.map((day, i) => ({ ...day, date: toCivilDate(first + i) })),
+    })!;
+    const [low, rest] = plain.bands;
+    const inMay = { ...low!, times: [{ months: [5], from: '00:00', to: '24:00' }] };
+    const prices = clockPrices(turn, {
+      versions: [{ ...plain, staysOnWinterTime: true, bands: [inMay, rest!] }],
+      zone: 'Europe/London',
+    });
+    // 31 May, 1 June and 8 June, a Sunday too.
+    expect([at(prices, 2, 0), at(prices, 3, 0), at(prices, 3, 1), at(prices, 10, 0)]).toEqual([15, 15, 30, 30]);
+  });
 });
