@@ -1,4 +1,5 @@
 /** Speed as a person meets it, printed beside the aim and not failed on: the machine may be shared. */
+import { doTheJob } from '../../build/package/try-steps.ts';
 import { expect, startHost, test } from './host.ts';
 
 test.use({ sampleName: null });
@@ -47,4 +48,8 @@ test('200 households stored: from the start of the host to the first painted cha
   console.log(`  With ${HOUSEHOLDS} households: ${told.join(', ')}.`);
   await expect(page.getByRole('heading', { name: 'Larch Rise', level: 1 })).toBeVisible();
   await host.stop();
+});
+
+test('the job that an installed program is put through can be done in the words on the screen', async ({ desk }) => {
+  await doTheJob(desk, true);
 });
