@@ -3,7 +3,7 @@
 import { doubtsOf } from '../model/bill-gap/bill-doubts.ts';
 import { findBillFaults } from '../model/bill-gap/bill-faults.ts';
 import { checkBill } from '../model/bill-gap/check-bill.ts';
-import { findingsInBill } from '../model/bill-gap/findings-in-bill.ts';
+import { findingsInBill, paidPence } from '../model/bill-gap/findings-in-bill.ts';
 import { followEstimate } from '../model/bill-gap/follow-months.ts';
 import { withEvidence } from '../model/bill-gap/read-evidence.ts';
 import { addDays, toDayNumber } from '../model/calendar/civil.ts';
@@ -109,7 +109,7 @@ export function tariffOn(household: Household, date: string): TariffVersion | un
 function findingsOf({ household, series, meters, readings }: MetersRun, check: BillCheck): CheckFinding[] {
   const tariff = tariffOf(household);
   const bill = check.input;
-  const pencePerKWh = priceOf(check);
+  const pencePerKWh = paidPence(check);
   const since = addDays(bill.to, -LOOK_BACK_DAYS);
   const looked = readings.map((one) => ({
     ...one,
@@ -133,11 +133,6 @@ function findingsOf({ household, series, meters, readings }: MetersRun, check: B
     const working = findingWorking(finding);
     return { ...finding, working, ...(day ? { typicalDay: day } : {}) };
   });
-}
-
-function priceOf({ input, actualPence, standing }: BillCheck): number {
-  const units = actualPence - (standing?.billedPence ?? 0);
-  return input.boughtKWh > 0 && units > 0 ? units / input.boughtKWh : input.pencePerKWh;
 }
 
 /** Electricity bills and meter readings by hand, for estimates that were put right: by a bill after this one too. */

@@ -235,7 +235,9 @@ export function insidePart(
   part: BillCheck['parts'][number],
   findings: readonly CheckFinding[] = [],
 ): { readonly name: string; readonly pence: number }[] {
-  const inside = findings.filter((one) => one.part === part.cause && Math.abs(one.pence) >= NOTHING_PENCE);
+  const inside = findings
+    .map((one) => ({ ...one, pence: one.splitPence ?? one.pence }))
+    .filter((one) => one.part === part.cause && Math.abs(one.pence) >= NOTHING_PENCE);
   if (inside.length === 0 || (inside.length === 1 && Math.abs(part.pence - inside[0]!.pence) < NOTHING_PENCE))
     return [];
   // What was seen in several stretches is one line.

@@ -230,12 +230,14 @@ export function sureShort({ sure }: Pick<Finding, 'sure'>): string {
 /** A pound is the least that is spoken of. */
 const LEAST_PENCE = 100;
 
-type Costed = Pick<CheckFinding, 'code' | 'pence' | 'penceYear' | 'kWh' | 'from' | 'to' | 'part'>;
+type Costed = Pick<CheckFinding, 'code' | 'pence' | 'splitPence' | 'penceYear' | 'kWh' | 'from' | 'to' | 'part'>;
 
 /** Units and cost in the days of the bill, and of the season that it was seen in; whether it is a part of the difference. */
 export function costOfFinding(finding: Costed): string {
   const { code, pence: cost, penceYear, kWh, part } = finding;
   if (code === 'own-generation' || code === 'home-empty') return say('How much it comes to is not known.');
+  if (code === 'night-setback')
+    return say('The cooler night saves heat, and the hot morning costs some. Only a trial shows which is more.');
   if (Math.abs(cost) < LEAST_PENCE && Math.abs(penceYear) < LEAST_PENCE) return say('It makes no lasting cost.');
   const amount = spokenPounds(Math.abs(cost));
   if (part === undefined) {
@@ -254,7 +256,19 @@ export function costOfFinding(finding: Costed): string {
           'In the days of the bill that is {units} {unitsWay, select, less {less} other {more}}, about {amount} {way, select, less {less} other {more}}.',
           { units: spokenKWh(Math.abs(kWh)), unitsWay: way(kWh), amount, way: way(cost) },
         );
-  return `${these} ${yearOfFinding(finding)}`;
+  return [these, atOnePrice(finding), yearOfFinding(finding)].filter(Boolean).join(' ');
+}
+
+/** Where its hours are cheaper or dearer than the mean, so that the split has another amount for the same units. */
+function atOnePrice({ pence, splitPence = pence }: Costed): string {
+  return Math.abs(splitPence - pence) < LEAST_PENCE
+    ? ''
+    : say(
+        'That is at the prices of its own hours. At the mean price, as the parts of the difference have it, it is {amount}.',
+        {
+          amount: spokenPounds(Math.abs(splitPence)),
+        },
+      );
 }
 
 const way = (amount: number) => (amount < 0 ? 'less' : 'more');

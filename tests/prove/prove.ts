@@ -1,7 +1,7 @@
 /**
  * The statistical proofs at full size: `node tests/prove/prove.ts [part ...]`. Prints a table for each and exits 1 when
  * one lies outside its stated limits. A part is a file here that exports a function named `prove…`; with a number
- * after "=" it is run at that size: `false-alarms=60`.
+ * after "=" it is run at that size: `false-alarms=60`; the rows of `causes` by name after a colon: `causes=300:summer`.
  */
 import { readdirSync } from 'node:fs';
 import { type ProofTable, printTable } from './table.ts';
@@ -18,7 +18,7 @@ const FULL_SIZE: Readonly<Record<string, number>> = {
   sureness: 1000,
 };
 
-type Proof = (count?: number) => ProofTable | Promise<ProofTable>;
+type Proof = (count?: number, seed?: number, rows?: string) => ProofTable | Promise<ProofTable>;
 
 const asked = new Map<string, string | undefined>(
   process.argv.slice(2).map((word) => [word.split('=')[0]!, word.split('=')[1]]),
@@ -34,9 +34,10 @@ for (const name of names.sort()) {
   const part: Record<string, unknown> = await import(`./${name}.ts`);
   for (const [title, prove] of Object.entries(part)) {
     if (!/^prove[A-Z]/.test(title) || typeof prove !== 'function') continue;
-    const count = asked.get(name) ? Number(asked.get(name)) : FULL_SIZE[name];
+    const [size, rows] = asked.get(name)?.split(':') ?? [];
+    const count = size ? Number(size) : FULL_SIZE[name];
     const begun = performance.now();
-    const table = await (prove as Proof)(count);
+    const table = await (prove as Proof)(count, undefined, rows);
     console.log(`${printTable(table)} ${((performance.now() - begun) / 1000).toFixed(0)} s\n`);
     within &&= table.within;
   }

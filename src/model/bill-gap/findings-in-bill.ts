@@ -9,6 +9,8 @@ import type { Finding, FindingCode } from '../shapes/finding.ts';
 export interface FindingInBill extends Finding {
   /** The part of the bridge that holds them; absent where they are no part of the difference. */
   readonly part?: BillCause;
+  /** Its units at the one price that the split gives all units [pence]; `pence` is at the prices of its own hours. */
+  readonly splitPence?: number;
 }
 
 type Split = Pick<
@@ -57,8 +59,9 @@ const CHANGE = {
 } as const satisfies Record<string, readonly BillCause[]>;
 
 /**
- * Units [kWh] and cost [pence] of each finding in the days of the bill that were read; the cost is units × the price that
- * the split gives them, so that findings and what is left of their part sum to the part. A year is that of the season it was
+ * Units [kWh] and cost [pence] of each finding in the days of the bill that were read. `splitPence` is units × the price that
+ * the split gives all units, so that findings and what is left of their part sum to the part; `pence` has them as dear as
+ * their own hours are (`finding.pence` at the price paid), and the difference lies in the part of prices and hours. A year is that of the season it was
  * seen in: its own days once, unless it was seen for nearly a year. In the order in which they are said.
  */
 export function findingsInBill(
@@ -76,7 +79,8 @@ function inBill(finding: Finding, split: Split, meters: readonly MeterDays[]): F
   const share = shareInBill(finding, input, meters);
   const part = partOf(finding, split);
   const alone = part?.cause === 'backup' && !part.joined && input.immersionKWh ? input.immersionKWh : undefined;
-  const price = finding.kWh === 0 ? 0 : alone ? part!.pence / alone : unitPence(split);
+  const splitPrice = finding.kWh === 0 ? 0 : alone ? part!.pence / alone : unitPence(split);
+  const price = finding.kWh === 0 ? 0 : (splitPrice * finding.pence) / finding.kWh / paidPence(split);
   const kWh = finding.kWh * share;
   const pence = finding.kWh === 0 ? finding.pence * share : kWh * price;
   const evensOut = finding.kWhYear === 0 && finding.penceYear === 0;
@@ -84,12 +88,27 @@ function inBill(finding: Finding, split: Split, meters: readonly MeterDays[]): F
   const year = allYear
     ? { kWhYear: finding.kWhYear, penceYear: finding.kWh === 0 ? finding.penceYear : finding.kWhYear * price }
     : { kWhYear: finding.kWh, penceYear: finding.kWh === 0 ? finding.pence : finding.kWh * price };
-  return { ...finding, kWh, pence, ...year, ...(part && parts.includes(part) ? { part: part.cause } : {}) };
+  const inSplit = part && parts.includes(part) ? { part: part.cause } : {};
+  return {
+    ...finding,
+    kWh,
+    pence,
+    ...year,
+    ...inSplit,
+    ...(finding.kWh === 0 ? {} : { splitPence: kWh * splitPrice }),
+  };
+}
+
+/** Mean price paid for the bill's units, p/kWh. */
+export function paidPence({ input, actualPence, standing }: Pick<Split, 'input' | 'actualPence' | 'standing'>): number {
+  const pence = actualPence - (standing?.billedPence ?? 0);
+  return input.boughtKWh > 0 && pence > 0 ? pence / input.boughtKWh : input.pencePerKWh;
 }
 
 /** Mean of the price estimated and the price paid [p/kWh]: what a split over every order gives a unit. */
-function unitPence({ input, estimatedPence, seasonPence, estimatedKWh = 0, actualPence, standing }: Split): number {
-  const paid = input.boughtKWh > 0 ? (actualPence - (standing?.billedPence ?? 0)) / input.boughtKWh : input.pencePerKWh;
+function unitPence(split: Split): number {
+  const { estimatedPence, seasonPence, estimatedKWh = 0, standing } = split;
+  const paid = paidPence(split);
   const estimated = (seasonPence ?? estimatedPence) - (standing?.estimatedPence ?? 0);
   return estimatedKWh > 0 ? (estimated / estimatedKWh + paid) / 2 : paid;
 }

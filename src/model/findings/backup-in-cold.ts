@@ -2,6 +2,7 @@
 import { toCivilDate } from '../calendar/civil.ts';
 import { fitLine } from '../demand/least-squares.ts';
 import { type Finding, sureOf } from '../shapes/finding.ts';
+import { dearnessOf } from './clock-prices.ts';
 import {
   correlationOf,
   heatingDegrees,
@@ -66,6 +67,8 @@ export function findBackupInCold(days: MeterDays, prices: Prices): Finding[] {
   const helped = cold.filter((_, i) => excess[i]! > 2 * Math.sqrt(line.variance));
   if (helped.length < LEAST_HELPED || risesBy(days, mild, helped) < LEAST_KW) return [];
   const kWh = helped.reduce((sum, day) => sum + days.dayKWh[day]! - usual(day), 0);
+  const isHelped = new Set(helped);
+  const dearness = dearnessOf(days, prices, (place, day) => (isHelped.has(day) ? days.kWh[place]! : 0));
   return [
     {
       code: 'backup-in-cold',
@@ -80,7 +83,7 @@ export function findBackupInCold(days: MeterDays, prices: Prices): Finding[] {
         kWhPerDay: kWh / helped.length,
         coldCorrelation: byCold,
       },
-      ...unitsAndCost(kWh, kWh, prices),
+      ...unitsAndCost(kWh, kWh, prices, dearness),
       ...(days.meter === 'whole-house' ? { may: ['backup-heater' as const, 'plug-in-heaters' as const] } : {}),
       ask: days.meter === 'whole-house' ? ['plug-in-heaters', 'heater-switch'] : ['heater-switch'],
       check: ['heater-hours', 'heater-control', 'heating-curve'],

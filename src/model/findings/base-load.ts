@@ -2,6 +2,7 @@
 import { toCivilDate } from '../calendar/civil.ts';
 import { type Finding, sureOf, yearOfDays } from '../shapes/finding.ts';
 import { SUMMER_C } from './behaviour.ts';
+import { dearnessOf } from './clock-prices.ts';
 import { heatingDegrees, knownWeather, type MeterDays, median, type Prices, unitsAndCost } from './meter-days.ts';
 import { changeKind, findLineChange } from './two-lines.ts';
 
@@ -45,6 +46,7 @@ export function findBaseLoad(days: MeterDays, prices: Prices, heats: boolean): F
   const end = days.dayNumber[known.at(-1)!]! + 1;
   const kWh = riseKW * 24 * (known.length - at);
   const kWhYear = yearOfDays(riseKW * 24, 1);
+  const dearness = dearnessOf(days, prices, (_, day) => (day >= known[at]! ? riseKW * days.hours : 0));
   return [
     {
       code: 'base-load-rose',
@@ -54,7 +56,7 @@ export function findBaseLoad(days: MeterDays, prices: Prices, heats: boolean): F
       sure: sureOf(0.6 + Math.min(0.3, change.t / 60)),
       grade: 'estimated',
       seen: { riseW: riseKW * 1000, beforeW: was * 1000, afterW: (was + riseKW) * 1000 },
-      ...unitsAndCost(kWh, isSummer ? kWh : kWhYear, prices),
+      ...unitsAndCost(kWh, isSummer ? kWh : kWhYear, prices, dearness),
       ...(isSummer ? { may: ['summer-heating' as const, 'base-load' as const] } : {}),
       // No tub stands on the heat pump's own meter; heating left on in summer does.
       ...(days.meter === 'heat-pump'

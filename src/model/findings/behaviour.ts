@@ -1,6 +1,7 @@
 /** A day from which more or less is counted in the same weather, and what that day can be told to have begun. */
 import { toCivilDate } from '../calendar/civil.ts';
 import { type Finding, type LikelyCause, sureOf, yearOfDays } from '../shapes/finding.ts';
+import { dearnessOf } from './clock-prices.ts';
 import { coldLine } from './cold-line.ts';
 import {
   correlationOf,
@@ -69,6 +70,7 @@ export function findBehaviour(days: MeterDays, prices: Prices): Finding[] {
   const span = use.length >= NEARLY_A_YEAR_DAYS;
   // A part of a year speaks for its own season; what is there on warm days and cold ones alike is there all year.
   const kWhYear = span ? yearOfDays(year, use.length) : kind === 'steady' ? yearOfDays(kWh, use.length - at) : kWh;
+  const dearness = dearnessOf(days, prices, (place, day) => (day >= known[at]! ? days.kWh[place]! : 0));
   const more = kWh > 0;
   const mayBeMeter = Math.abs(Math.log(1 + share)) >= METER_FROM;
   const isMeter = Math.abs(Math.log(1 + share)) >= METER_FIRST_FROM;
@@ -82,7 +84,7 @@ export function findBehaviour(days: MeterDays, prices: Prices): Finding[] {
       sure: sureOf(0.6 + Math.min(0.2, split.f / 200) + Math.min(0.15, Math.abs(share) / 2)),
       grade: span ? 'estimated' : 'assumed',
       seen: { share, kind, coldCorrelation, kWhPerDay: kWh / (use.length - at) },
-      ...unitsAndCost(kWh, kWhYear, prices),
+      ...unitsAndCost(kWh, kWhYear, prices, dearness),
       may: [
         ...(isMeter ? (['meter-wrong'] as const) : []),
         ...(more ? mayBeMore(kind, days.meter) : mayBeLess(kind, days.meter)),

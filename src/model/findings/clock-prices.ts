@@ -18,23 +18,45 @@ export const isPricedByAmount = ({ bands }: TariffVersion): boolean =>
  * or hangs on the amount. Where the prices are dated or changed in these days, each hour of the clock has its mean price
  * on weekdays and at weekends, so that a move of use is seen and no move of prices.
  */
-export function clockPrices(
-  days: MeterDays,
-  { versions = [], zone }: Pick<Prices, 'versions' | 'zone'>,
-): Float64Array | null {
-  if (versions.length === 0 || days.count === 0) return null;
-  const ofDay = Array.from(days.dayNumber, (day) => versionOn({ versions }, toCivilDate(day)));
-  const used = [...new Set(ofDay)];
-  if (used.some(isPricedByAmount)) return null;
-  const inForce = pricesInForce(days, ofDay, zone);
+export function clockPrices(days: MeterDays, own: Pick<Prices, 'versions' | 'zone'>): Float64Array | null {
+  const known = pricesInForce(days, own);
+  if (!known) return null;
+  const { inForce, used } = known;
   const prices = used.length > 1 || used[0]!.series ? meanByClock(days, inForce) : inForce;
   return prices.every((price) => price === prices[0]) ? null : prices;
 }
 
-function pricesInForce(days: MeterDays, ofDay: readonly TariffVersion[], zone?: string): Float64Array {
+/**
+ * How dear the hours of a load are beside all the units of these days: its mean price over theirs, each half-hour at the
+ * price in force. `loadAt` [kWh] by place of the reading and of its day. 1 where the hours say nothing of the price.
+ */
+export function dearnessOf(
+  days: MeterDays,
+  own: Pick<Prices, 'versions' | 'zone'>,
+  loadAt: (place: number, day: number) => number,
+): number {
+  const known = pricesInForce(days, own);
+  if (!known) return 1;
+  let [load, loadPence, all, allPence] = [0, 0, 0, 0];
+  known.inForce.forEach((price, place) => {
+    const kWh = loadAt(place, Math.floor(place / days.perDay));
+    load += kWh;
+    loadPence += kWh * price;
+    all += days.kWh[place]!;
+    allPence += days.kWh[place]! * price;
+  });
+  return load > 0 && allPence > 0 ? loadPence / load / (allPence / all) : 1;
+}
+
+/** Price of each reading as it was in force [p/kWh]; null without a tariff, or where the price hangs on the amount. */
+function pricesInForce(days: MeterDays, { versions = [], zone }: Pick<Prices, 'versions' | 'zone'>) {
+  if (versions.length === 0 || days.count === 0) return null;
+  const ofDay = Array.from(days.dayNumber, (day) => versionOn({ versions }, toCivilDate(day)));
+  const used = [...new Set(ofDay)];
+  if (used.some(isPricedByAmount)) return null;
   const { perDay, dayNumber } = days;
   const prices = new Float64Array(days.kWh.length);
-  for (const version of new Set(ofDay)) {
+  for (const version of used) {
     const bands = bandsOf(days, version, zone);
     const ofBand = bandPrices(version);
     for (let i = 0; i < prices.length; i++) {
@@ -44,7 +66,7 @@ function pricesInForce(days: MeterDays, ofDay: readonly TariffVersion[], zone?: 
       prices[i] = Number.isFinite(dated) ? dated : (ofBand[bands[i]!] ?? 0);
     }
   }
-  return prices;
+  return { inForce: prices, used };
 }
 
 /** Price of a half-hour, or of the two of an hour, of a day of 24 hours; NaN where the series has none. */

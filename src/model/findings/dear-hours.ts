@@ -28,7 +28,13 @@ export function findDearHours(days: MeterDays, own: Prices): Finding[] {
   const plainPence = meanOf(since.map((day) => days.dayKWh[day]! * plainPrice(days, prices, day)));
   const share = shift.change / plainPence;
   if (share < LEAST_SHARE) return [];
-  const pence = shift.change * since.length;
+  // Each day since by itself: what it cost beyond the line of the days before, in its own weather.
+  const { at, before } = shift;
+  const pence = since.reduce(
+    (sum, _, i) => sum + premium[at + i]! - before.intercept - before.slope * below[at + i]!,
+    0,
+  );
+  if (pence <= 0) return [];
   const first = days.dayNumber[since[0]!]!;
   const end = days.dayNumber[since.at(-1)!]! + 1;
   return [
@@ -39,7 +45,7 @@ export function findDearHours(days: MeterDays, own: Prices): Finding[] {
       to: toCivilDate(end),
       sure: sureOf(0.6 + Math.min(0.3, shift.t / 60)),
       grade: weatherKnown ? 'estimated' : 'assumed',
-      seen: { share, pencePerDay: shift.change },
+      seen: { share, pencePerDay: pence / since.length },
       kWh: 0,
       pence,
       kWhYear: 0,

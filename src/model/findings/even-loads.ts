@@ -24,6 +24,16 @@ export interface EvenLoad {
 /** How long the load's steps last at its power, the middle of them, hours. */
 export const hoursEach = ({ steps }: EvenLoad): number => median(steps.map(({ kWh, powerKW }) => kWh / powerKW));
 
+/** Units of the load by reading [kWh], its steps spread evenly over their readings. */
+export function loadByReading({ steps }: Pick<EvenLoad, 'steps'>, days: MeterDays): Float64Array {
+  const kWh = new Float64Array(days.kWh.length);
+  for (const step of steps) {
+    const first = step.day * days.perDay + step.slot;
+    kWh.subarray(first, first + step.slots).fill(step.kWh / step.slots);
+  }
+  return kWh;
+}
+
 /** A step of one reading may have any power: it was on for an unknown part of it. */
 const LEAST_SLOTS = 2;
 const LEAST_STEPS = 4;
@@ -77,32 +87,40 @@ const isNear = (step: Step, { powerKW, hour }: Centre, days: MeterDays, share: n
 
 const BIN = 0.035;
 
+/** Rows of the table: powers from e⁻³·⁵ (0.03) to e⁵·⁴ kW (230). */
+const BINS = 256;
+
 /** Power and hour with the most steps about them, by a table of 3.5 % in power and one reading in time. */
 function commonest(steps: readonly Step[], days: MeterDays): Centre | null {
-  const bins = new Map<number, Step[]>();
-  const keyOf = (bin: number, slot: number) => bin * days.perDay + ((slot + days.perDay) % days.perDay);
-  for (const step of steps) {
-    const key = keyOf(Math.floor(Math.log(step.powerKW) / BIN) + 100, step.slot);
-    const bin = bins.get(key);
-    if (bin) bin.push(step);
-    else bins.set(key, [step]);
-  }
+  const { perDay } = days;
+  const keyOf = ({ powerKW, slot }: Step) =>
+    Math.min(BINS - 2, Math.max(1, Math.floor(Math.log(powerKW) / BIN) + 100)) * perDay + (slot % perDay);
   const about = Math.floor(HOURS_ABOUT / days.hours);
+  const counts = new Uint16Array(BINS * perDay);
+  for (const step of steps) counts[keyOf(step)]! += 1;
+  const countNear = (key: number) => {
+    const slot = key % perDay;
+    let sum = 0;
+    for (let row = key - slot - perDay; row <= key - slot + perDay; row += perDay) {
+      for (let s = slot - about; s <= slot + about; s++) sum += counts[row + ((s + perDay) % perDay)]!;
+    }
+    return sum;
+  };
   let most = LEAST_STEPS - 1;
-  let best: Step[] | null = null;
-  for (const key of bins.keys()) {
-    const bin = Math.floor(key / days.perDay);
-    const slot = key % days.perDay;
-    const near: Step[] = [];
-    for (let b = bin - 1; b <= bin + 1; b++) {
-      for (let s = slot - about; s <= slot + about; s++) near.push(...(bins.get(keyOf(b, s)) ?? []));
-    }
-    if (near.length > most) {
-      most = near.length;
-      best = near;
-    }
+  let centre: number | null = null;
+  for (const key of new Set(steps.map(keyOf))) {
+    const count = countNear(key);
+    if (count <= most) continue;
+    most = count;
+    centre = key;
   }
-  if (!best) return null;
+  if (centre === null) return null;
+  const [bin, slot] = [Math.floor(centre / perDay), centre % perDay];
+  const best = steps.filter((step) => {
+    const key = keyOf(step);
+    const apart = Math.abs((key % perDay) - slot);
+    return Math.abs(Math.floor(key / perDay) - bin) <= 1 && Math.min(apart, perDay - apart) <= about;
+  });
   // The middle of hours that may lie about midnight: counted from the first one's own clock.
   const zero = hourOf(best[0]!, days);
   const from = best.map((step) => ((hourOf(step, days) - zero + 36) % 24) - 12);

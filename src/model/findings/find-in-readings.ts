@@ -77,12 +77,14 @@ function findOnMeter(counted: MeterDays, prices: Prices, heats: boolean): Findin
   const empty = emptySpells(without);
   const livedIn = livedInDays(without, empty);
   const settled = generation.length > 0 ? darkHours(livedIn) : livedIn;
-  const cold = heats ? findBackupInCold(settled, prices) : [];
+  // What is left of a day with hours of sun taken out has no clock to price by.
+  const meanPrices = generation.length > 0 ? { pencePerKWh: prices.pencePerKWh } : prices;
+  const cold = heats ? findBackupInCold(settled, meanPrices) : [];
   const mild = cold.length > 0 ? onlyDays(settled, (day) => !(settled.outdoorC[day]! < COLDEST_C)) : settled;
   // What rose all night on the heat pump's own meter may as well be heating: the whole change is told, as one question.
-  const changed = heats && days.meter === 'heat-pump' ? findBehaviour(mild, prices) : [];
-  const baseLoad = changed.length > 0 ? [] : findBaseLoad(mild, prices, heats);
-  const behaviour = changed.length > 0 || !heats ? changed : findBehaviour(lessBase(mild, baseLoad), prices);
+  const changed = heats && days.meter === 'heat-pump' ? findBehaviour(mild, meanPrices) : [];
+  const baseLoad = changed.length > 0 ? [] : findBaseLoad(mild, meanPrices, heats);
+  const behaviour = changed.length > 0 || !heats ? changed : findBehaviour(lessBase(mild, baseLoad), meanPrices);
   const doubted = behaviour.find(({ may }) => may?.includes('meter-wrong'));
   const findings = [
     ...scale,
@@ -93,15 +95,15 @@ function findOnMeter(counted: MeterDays, prices: Prices, heats: boolean): Findin
     ...cold,
     ...baseLoad,
     ...(generation.length > 0 ? [] : findDearHours(livedIn, prices)),
-    ...(heats ? findNightSetback(livedIn, prices) : []),
+    ...(heats ? findNightSetback(livedIn) : []),
     ...behaviour,
   ];
   return findings.flatMap((finding) => cutAtGaps(finding, days));
 }
 
-/** A load that begins when the meter may have begun to count otherwise may be another load at its true power. */
+/** A load that begins when the meter may have begun to count otherwise may be another load at its true power; once a week is once a week. */
 function atDoubtedPower(load: Finding, { from }: Finding): Finding {
-  if (toDayNumber(load.to) <= toDayNumber(from)) return load;
+  if (toDayNumber(load.to) <= toDayNumber(from) || load.code === 'weekly-pasteurisation') return load;
   const own = load.may ?? [load.code === 'large-load' ? ('large-load' as const) : ('heater' as const)];
   return { ...load, may: [...own, 'meter-wrong'] };
 }

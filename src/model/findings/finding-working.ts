@@ -60,7 +60,7 @@ export function findingWorking(finding: Finding): Working {
   const origin = tell('readings-between', { from, to });
   return {
     title: tell(code === 'behaviour-changed' && kWh < 0 ? 'found-less-used' : `found-${code}`),
-    formula: tell(kWh === 0 ? 'paid-less-before' : 'units-by-price-and-year'),
+    formula: tell(kWh !== 0 ? 'units-by-price-and-year' : pence !== 0 ? 'paid-less-before' : 'amount-not-known'),
     inputs: [
       ...Object.entries(seen).map(([field, value]) => input(nameOf(field), value, unitOf(field), origin)),
       input(tell('all-days'), daysBetween(from, to), tell('days'), tell('first-to-last')),

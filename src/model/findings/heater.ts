@@ -1,7 +1,8 @@
 /** Immersion or backup heaters: even steps near a rated power. */
 import { toCivilDate } from '../calendar/civil.ts';
 import { type Finding, sureOf, yearOfDays } from '../shapes/finding.ts';
-import { type EvenLoad, hoursEach } from './even-loads.ts';
+import { dearnessOf } from './clock-prices.ts';
+import { type EvenLoad, hoursEach, loadByReading } from './even-loads.ts';
 import { type MeterDays, type Prices, unitsAndCost } from './meter-days.ts';
 
 /**
@@ -62,6 +63,8 @@ export function findHeater(days: MeterDays, loads: readonly EvenLoad[], prices: 
     .map((load): Finding => {
       const first = days.dayNumber[load.days[0]!]!;
       const last = days.dayNumber[load.days.at(-1)!]! + 1;
+      const kWhAt = loadByReading(load, days);
+      const dearness = dearnessOf(days, prices, (place) => kWhAt[place]!);
       const weekly = isWeekly(load, days);
       const rated = ratedPower(load.powerKW, days.meter)!;
       const onMachine = days.meter === 'heat-pump' ? 0.2 : 0;
@@ -79,7 +82,7 @@ export function findHeater(days: MeterDays, loads: readonly EvenLoad[], prices: 
           hours: load.kWh / load.powerKW,
           hour: load.hour,
         },
-        ...unitsAndCost(load.kWh, yearOfDays(load.kWh, last - first), prices),
+        ...unitsAndCost(load.kWh, yearOfDays(load.kWh, last - first), prices, dearness),
         ask: ['heater-switch', 'baths'],
         check: weekly ? ['pasteurisation-setting'] : ['heater-hours', 'heater-control', 'pasteurisation-setting'],
         cautions: ['electrical', 'scalding', 'legionella'],

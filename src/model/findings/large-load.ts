@@ -1,7 +1,8 @@
 /** A large load of even power on the whole house's meter that is not the heating: a vehicle, a tub. */
 import { toCivilDate } from '../calendar/civil.ts';
 import { type Finding, sureOf, yearOfDays } from '../shapes/finding.ts';
-import { type EvenLoad, hoursEach } from './even-loads.ts';
+import { dearnessOf } from './clock-prices.ts';
+import { type EvenLoad, hoursEach, loadByReading } from './even-loads.ts';
 import { isHeater } from './heater.ts';
 import { type MeterDays, type Prices, unitsAndCost } from './meter-days.ts';
 
@@ -36,6 +37,8 @@ export function findLargeLoad(days: MeterDays, loads: readonly EvenLoad[], price
     .map((load): Finding => {
       const first = days.dayNumber[load.days[0]!]!;
       const last = days.dayNumber[load.days.at(-1)!]! + 1;
+      const kWhAt = loadByReading(load, days);
+      const dearness = dearnessOf(days, prices, (place) => kWhAt[place]!);
       return {
         code: 'large-load',
         meter: days.meter,
@@ -49,7 +52,7 @@ export function findLargeLoad(days: MeterDays, loads: readonly EvenLoad[], price
           hoursEach: hoursEach(load),
           hour: load.hour,
         },
-        ...unitsAndCost(load.kWh, yearOfDays(load.kWh, last - first), prices),
+        ...unitsAndCost(load.kWh, yearOfDays(load.kWh, last - first), prices, dearness),
         ...(mayBeHeater(load) ? { may: ['large-load' as const, 'heater' as const] } : {}),
         ask: ['vehicle', 'tub-or-pool', 'new-appliance'],
         check: ['sub-meter'],

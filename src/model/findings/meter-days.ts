@@ -76,12 +76,12 @@ const HEATING_BELOW_C = 15.5;
 /** Degrees by which a day's mean [°C] lies below it, K. */
 export const heatingDegrees = (outdoorC: number): number => Math.max(0, HEATING_BELOW_C - outdoorC);
 
-/** Units [kWh] of a finding's days and of a year like them, with their cost [pence]. */
-export const unitsAndCost = (kWh: number, kWhYear: number, { pencePerKWh }: Prices) => ({
+/** Units [kWh] of a finding's days and of a year like them, with their cost [pence]; `dearness` is that of its hours. */
+export const unitsAndCost = (kWh: number, kWhYear: number, { pencePerKWh }: Prices, dearness = 1) => ({
   kWh,
-  pence: kWh * pencePerKWh,
+  pence: kWh * pencePerKWh * dearness,
   kWhYear,
-  penceYear: kWhYear * pencePerKWh,
+  penceYear: kWhYear * pencePerKWh * dearness,
 });
 
 /** Days of which the outdoor temperature is known. */

@@ -1,7 +1,7 @@
 /** Nights let go cold and mornings that make up for it with hot water in the radiators. */
 import { toCivilDate } from '../calendar/civil.ts';
 import { type Finding, sureOf } from '../shapes/finding.ts';
-import { knownWeather, type MeterDays, median, type Prices, unitsAndCost } from './meter-days.ts';
+import { knownWeather, type MeterDays, median } from './meter-days.ts';
 
 const LEAST_DAYS = 15;
 /** Below this there is no heating to speak of on this meter, kW. */
@@ -18,19 +18,11 @@ const NIGHT = { from: 0, to: 5, hours: 3 } as const;
 const MORNING = { from: 4.5, to: 10, hours: 2 } as const;
 const DAY = { from: 10, to: 22 } as const;
 /**
- * A recovery runs the water 5 to 8 K hotter than an even day, at 2 to 2.5 % of electricity a kelvin; what the cool night
- * saves is not counted against it. A share of practice, not a measurement.
- */
-const DEARER_SHARE = 0.13;
-/** Days of a British heating season with such mornings, from memory. */
-const SEASON_DAYS = 150;
-
-/**
  * Cold days whose nights use less than 55 % of the day's power and whose mornings more than 150 %, hot water taken out by
- * the profile of the warm days. Units [kWh] are a share of the morning's, taken from practice: what an even night would
- * save is known only by trying it.
+ * the profile of the warm days. The cool night saves heat and the hot water of the morning costs some; which is more hangs on
+ * the house and no share is proven, so [kWh] and [pence] are zero: only nights tried both ways tell.
  */
-export function findNightSetback(days: MeterDays, prices: Prices): Finding[] {
+export function findNightSetback(days: MeterDays): Finding[] {
   const known = knownWeather(days);
   const cold = known.filter((day) => days.outdoorC[day]! < COLD_C);
   const warm = known.filter((day) => days.outdoorC[day]! > WARM_C);
@@ -48,9 +40,6 @@ export function findNightSetback(days: MeterDays, prices: Prices): Finding[] {
   if (!(dayKW > LEAST_KW) || nightKW > NIGHT_SHARE * dayKW || (isHouse && nightKW <= 0)) return [];
   if (morningKW < (isHouse ? MORNING_SHARE_OF_HOUSE : MORNING_SHARE) * dayKW) return [];
   const recoveryKWh = morning.reduce((sum, kW) => sum + (kW > dayKW ? kW * days.hours : 0), 0);
-  const kWhPerDay = DEARER_SHARE * recoveryKWh;
-  const kWh = kWhPerDay * cold.length;
-  const kWhYear = kWhPerDay * SEASON_DAYS;
   return [
     {
       code: 'night-setback',
@@ -58,14 +47,14 @@ export function findNightSetback(days: MeterDays, prices: Prices): Finding[] {
       from: toCivilDate(days.dayNumber[cold[0]!]!),
       to: toCivilDate(days.dayNumber[cold.at(-1)!]! + 1),
       sure: sureOf(0.5 + (NIGHT_SHARE - nightKW / dayKW) / 2 + (morningKW / dayKW - MORNING_SHARE) / 3),
-      grade: 'assumed',
+      grade: 'estimated',
       seen: {
         nightShare: nightKW / dayKW,
         morningShare: morningKW / dayKW,
         days: cold.length,
         recoveryKWhPerDay: recoveryKWh,
       },
-      ...unitsAndCost(kWh, kWhYear, prices),
+      ...{ kWh: 0, pence: 0, kWhYear: 0, penceYear: 0 },
       ask: ['night-setting', 'settings-changed'],
       check: ['night-setting', 'heating-curve'],
       cautions: [],

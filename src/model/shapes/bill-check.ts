@@ -112,6 +112,8 @@ export type TypicalDay = z.infer<typeof TypicalDay>;
 export const CheckFinding = Finding.extend({
   /** Absent where it is no part of the difference: the estimate has it, or another meter counts it. */
   part: codeOf<BillCause>().optional(),
+  /** Its units at the one price that the split gives all units [pence]; `pence` is at the prices of its own hours. */
+  splitPence: z.number().optional(),
   working: Working,
   typicalDay: TypicalDay.optional(),
 });

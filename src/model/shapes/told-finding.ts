@@ -16,6 +16,7 @@ export interface ToldFinding {
   'found-own-generation': null;
   'found-home-empty': null;
   'paid-less-before': null;
+  'amount-not-known': null;
   'units-by-price-and-year': null;
   'seen-amount': { field: 'words' };
   'seen-powerKW': null;

@@ -206,6 +206,10 @@ export const CHECK: Catalogue = {
     'Tag- und Nachtwerte des Zählers sind vielleicht vertauscht worden.',
   'about {count} in 20 sure': 'zu etwa {count} von 20 sicher',
   'How much it comes to is not known.': 'Wie viel es ausmacht, ist nicht bekannt.',
+  'The cooler night saves heat, and the hot morning costs some. Only a trial shows which is more.':
+    'Die kühlere Nacht spart Wärme, der harte Morgen kostet welche. Was überwiegt, zeigt nur ein Versuch.',
+  'That is at the prices of its own hours. At the mean price, as the parts of the difference have it, it is {amount}.':
+    'Das ist zu den Preisen der Stunden, in denen es lief. Zum mittleren Preis, wie in den Teilen des Unterschieds, sind es {amount}.',
   'It makes no lasting cost.': 'Auf Dauer kostet es nichts.',
   'In the days of the bill that was {units}, about {amount}. It is not counted as a part of the difference.':
     'In den Tagen der Rechnung waren das {units}, etwa {amount}. Als Teil des Unterschieds zählt es nicht.',

@@ -296,6 +296,8 @@ export const MODEL: Catalogue = {
   'kWh in the days of the bill × price of a kWh; beside it the season that it was seen in':
     'kWh in den Tagen der Rechnung × Arbeitspreis; daneben die Jahreszeit, in der es zu sehen war',
   'the same kWh at the price paid − at the price before': 'dieselben kWh zum gezahlten Preis − zum früheren',
+  'what it costs cannot be worked out from these readings':
+    'was es kostet, lässt sich aus diesen Ablesungen nicht berechnen',
   'kWh of the estimated year': 'kWh des geschätzten Jahres',
   'Days of the bill': 'Tage der Rechnung',
   'Equal share of the year for these days': 'Gleicher Anteil am Jahr für diese Tage',

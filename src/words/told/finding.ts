@@ -19,6 +19,7 @@ export const FINDING = sentences<ToldFinding>()({
   'found-own-generation': 'Electricity made at home',
   'found-home-empty': 'Weeks without people',
   'paid-less-before': 'the same kWh at the price paid − at the price before',
+  'amount-not-known': 'what it costs cannot be worked out from these readings',
   'units-by-price-and-year': 'kWh in the days of the bill × price of a kWh; beside it the season that it was seen in',
   'seen-amount': 'what was seen: {field}',
   'seen-powerKW': 'steady power',

@@ -124,6 +124,8 @@ export interface CauseCase {
   readonly home: Home;
   readonly effects: Effects;
   readonly air: MadeAir;
+  /** Days with nobody at home, whether they are the cause or holidays. */
+  readonly nobody: Uint8Array;
   readonly dayOf: (date: string) => number;
 }
 
@@ -152,8 +154,12 @@ export function drawCauseCase(truths: readonly Truth[], seed: number): CauseCase
   const beside = CROSSED[crossing]?.(drawn) ?? {};
   const effects: Effects = Object.assign({}, beside, ...truths.map((truth) => TRUTHS[truth](drawn)));
   const used = runHome(home, air, effects);
-  // A home that people have moved into is held against one that stayed empty.
-  const without = truths.includes('newly occupied') ? { ...beside, empty: { from: 0, to: days } } : beside;
+  // A home that people have moved into is held against one that stayed empty; hours that are used since, against hours kept free.
+  const without: Effects = {
+    ...beside,
+    ...(truths.includes('newly occupied') ? { empty: { from: 0, to: days } } : {}),
+    ...(truths.includes('dear hours') ? { dearHours: { from: days } } : {}),
+  };
   const plain = runHome(home, air, without);
   const missing = missingDays(crossing, days, chance);
   const minutes = chance.yes(0.8) ? 30 : 60;
@@ -185,7 +191,17 @@ export function drawCauseCase(truths: readonly Truth[], seed: number): CauseCase
     };
   };
   const dayOf = (date: string) => toDayNumber(date) - start;
-  return { truths, crossing, machine: show('heat-pump'), house: show('whole-house'), home, effects, air, dayOf };
+  return {
+    truths,
+    crossing,
+    machine: show('heat-pump'),
+    house: show('whole-house'),
+    home,
+    effects,
+    air,
+    nobody: used.nobody,
+    dayOf,
+  };
 }
 
 /** The machine's meter has the heaters; the house's has all, less what the sun gives, and never runs backwards. */

@@ -5,13 +5,19 @@ import { findInReadings } from '../../../src/model/findings/find-in-readings.ts'
 import { notRuledOut } from '../../../src/model/findings/not-ruled-out.ts';
 import type { BillCheckInput } from '../../../src/model/shapes/bill-check.ts';
 import type { Series } from '../../../src/model/shapes/evidence.ts';
-import { drawCauseCase, PAIRS, type Shown, TRUTHS, type Truth } from './case.ts';
-import { causesOf, isLeftOpen, isTrueOf } from './judge.ts';
+import { type CauseCase, drawCauseCase, PAIRS, type Shown, TRUTHS, type Truth } from './case.ts';
+import { causesOf, isLeftOpen, isTrue, upperShare } from './judge.ts';
 
 export const ALL: readonly (readonly Truth[])[] = [
   ...(Object.keys(TRUTHS) as Truth[]).map((truth) => [truth]),
   ...PAIRS,
 ];
+
+/** A wrong cause may be named in so many homes of any other cause; the upper 95 % bound is held to it. */
+export const MOST_WRONG = 0.03;
+/** From so many homes on the bound is held to the limit; where it is near, so many times as many are counted. */
+export const FULL = 300;
+export const MORE = 4;
 
 /** Homes of one cause or pair on one meter. */
 export interface Cell {
@@ -24,6 +30,8 @@ export interface Cell {
   silent: number;
   /** Homes by what was named in them and is not true. */
   readonly wrong: Map<string, number>;
+  /** Homes in which anything was named that is not true. */
+  anyWrong: number;
   /** Homes in which a sentence gave a reason that its data contradict. */
   contradicted: number;
   /** What is named rightly, less the true cost, £; only what is priced. */
@@ -42,24 +50,40 @@ const emptyCell = (): Cell => ({
   open: 0,
   silent: 0,
   wrong: new Map(),
+  anyWrong: 0,
   contradicted: 0,
   offPounds: [],
 });
 
-/** The `place`-th of `ALL`, over `count` homes. */
+/** What was named wrongly in the most homes, and in how many. */
+export const worstOf = ({ wrong }: Cell): readonly [string, number] =>
+  [...wrong].sort((a, b) => b[1] - a[1])[0] ?? ['–', 0];
+
+/** Whether the bound lies above the limit where what was counted lies below it. */
+function isNear(cell: Cell): boolean {
+  const [, times] = worstOf(cell);
+  return cell.homes >= FULL && times <= MOST_WRONG * cell.homes && upperShare(times, cell.homes) > MOST_WRONG;
+}
+
+/** The `place`-th of `ALL`, over `count` homes, over more where that many cannot tell. */
 export function countCause(place: number, count: number, seed: number): Cells {
   const cells = { machine: emptyCell(), house: emptyCell() };
-  for (let n = 0; n < count; n++) {
-    const made = drawCauseCase(ALL[place]!, seed * 1_000_000 + place * 1000 + n);
-    for (const meter of ['machine', 'house'] as const) countOne(cells[meter], made, made[meter]);
-  }
+  countHomes(cells, place, [0, count], seed);
+  if (isNear(cells.machine) || isNear(cells.house)) countHomes(cells, place, [count, MORE * count], seed);
   return cells;
 }
 
-function countOne(cell: Cell, made: Parameters<typeof isTrueOf>[1], { input, pence }: Shown): void {
+function countHomes(cells: Cells, place: number, [from, to]: readonly [number, number], seed: number): void {
+  for (let n = from; n < to; n++) {
+    const made = drawCauseCase(ALL[place]!, seed * 1_000_000 + place * 10_000 + n);
+    for (const meter of ['machine', 'house'] as const) countOne(cells[meter], made, made[meter]);
+  }
+}
+
+function countOne(cell: Cell, made: CauseCase, { input, pence }: Shown): void {
   cell.homes++;
   const findings = findInReadings(input);
-  const right = findings.filter((finding) => causesOf(finding).some((cause) => isTrueOf(cause, made, false)));
+  const right = findings.filter((finding) => isTrue(finding, made, false));
   const billPence = contradictedBy(input);
   const isCarried = made.truths.includes('reading carried over');
   const isRightBill = isCarried && billPence !== undefined;
@@ -67,9 +91,10 @@ function countOne(cell: Cell, made: Parameters<typeof isTrueOf>[1], { input, pen
   else if (right.length > 0) cell.asked++;
   else if (isLeftOpen(notRuledOut(input.readings, input.outdoor, findings), made)) cell.open++;
   else cell.silent++;
-  const wrong = findings.filter((finding) => !causesOf(finding).some((cause) => isTrueOf(cause, made, true)));
+  const wrong = findings.filter((finding) => !isTrue(finding, made, true));
   const named = new Set(wrong.map((finding) => causesOf(finding).slice(0, 2).join('/')));
   if (billPence !== undefined && !isCarried) named.add('bill against readings');
+  if (named.size > 0) cell.anyWrong++;
   for (const one of named) cell.wrong.set(one, (cell.wrong.get(one) ?? 0) + 1);
   if (findings.some(({ seen }) => contradicts(seen))) cell.contradicted++;
   const priced = right.filter((finding) => finding.pence !== 0);

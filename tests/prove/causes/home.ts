@@ -58,8 +58,9 @@ export interface Home {
   readonly awayEach: number;
 }
 
-/** By half-hour, kWh: the machine without heaters, electric heaters, all the rest of the house, a car, and what the sun gave. */
+/** By half-hour, kWh: the machine without heaters, electric heaters, all the rest of the house, a car, and what the sun gave; days with nobody at home. */
 export interface Used {
+  readonly nobody: Uint8Array;
   readonly machine: Float64Array;
   readonly heater: Float64Array;
   readonly rest: Float64Array;
@@ -106,6 +107,7 @@ interface Day {
 export function runHome(home: Home, air: MadeAir, effects: Effects): Used {
   const length = air.count * SLOTS;
   const used = {
+    nobody: new Uint8Array(air.count),
     machine: new Float64Array(length),
     heater: new Float64Array(length),
     rest: new Float64Array(length),
@@ -124,6 +126,7 @@ export function runHome(home: Home, air: MadeAir, effects: Effects): Used {
   for (let day = 0; day < air.count; day++) {
     const chance = chanceOf(home.seed * 1009 + day * 7 + 3);
     const kind = kindOfDay(home, effects, day, spells, air.first + day, chance);
+    used.nobody[day] = kind.atHome ? 0 : 1;
     addRest(used, home, effects, day, kind, air, chance);
     addHeat(used, home, effects, day, kind, air, state, chance);
     const { solar } = effects;

@@ -7,8 +7,19 @@ type Cause = FindingCode | LikelyCause;
 /** What a finding names: one thing, or several as one question. */
 export const causesOf = ({ code, may }: Finding): readonly Cause[] => may ?? [code];
 
-/** `beside`: the crossing's own doing counts as true too. */
-export function isTrueOf(cause: Cause, made: CauseCase, beside: boolean): boolean {
+/** Of the days that a finding calls empty, so many must have had nobody at home. */
+const NOBODY_SHARE = 0.7;
+
+/** Whether a finding names a cause of the home; `beside`: the crossing's own doing and holidays count as true too. */
+export function isTrue(finding: Finding, made: CauseCase, beside: boolean): boolean {
+  if (beside && finding.code === 'home-empty') {
+    const days = made.nobody.subarray(made.dayOf(finding.from), made.dayOf(finding.to));
+    if (days.reduce((sum, one) => sum + one, 0) >= NOBODY_SHARE * days.length) return true;
+  }
+  return causesOf(finding).some((cause) => isTrueOf(cause, made, beside));
+}
+
+function isTrueOf(cause: Cause, made: CauseCase, beside: boolean): boolean {
   const { effects, truths, crossing } = made;
   const { heater, coldHeater, pasteurise, vehicle, baseLoad, warmer, moreHeat, moreWater, otherUse, empty } = effects;
   const isCrossing = (of: CauseCase['crossing'], truth: Truth) => !beside && crossing === of && !truths.includes(truth);

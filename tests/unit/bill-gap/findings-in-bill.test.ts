@@ -5,6 +5,7 @@ import type { MeterDays } from '../../../src/model/findings/meter-days.ts';
 import type { BillCheck, BillCheckPart } from '../../../src/model/shapes/bill-check.ts';
 import type { Finding } from '../../../src/model/shapes/finding.ts';
 import { insidePart } from '../../../src/words/check.ts';
+import { costOfFinding } from '../../../src/words/findings.ts';
 import { made } from '../words/made-findings.ts';
 import { sampleBill } from './sample-estimate.ts';
 
@@ -45,7 +46,8 @@ const found = (change: Partial<Finding>): Finding => ({
   from: FIRST,
   to: addDays(FIRST, 120),
   kWh: 120,
-  pence: 3000,
+  // At the price paid, 27 p.
+  pence: 3240,
   kWhYear: 365,
   penceYear: 9125,
   ...change,
@@ -61,6 +63,16 @@ describe('a finding in the days of one bill', () => {
     const placed = one(found({}));
     expect([placed.kWh, placed.part]).toEqual([90, 'rest']);
     expect(placed.pence).toBeCloseTo(90 * 26, 6);
+  });
+  test('what ran in cheap hours costs what those cost; the split has it at the mean', () => {
+    const placed = one(found({ pence: 1620 }));
+    expect(placed.pence).toBeCloseTo(90 * 13, 6);
+    expect(placed.splitPence).toBeCloseTo(90 * 26, 6);
+    expect(placed.penceYear).toBeCloseTo(120 * 13, 6);
+    expect(costOfFinding({ ...placed, part: 'rest' })).toContain(
+      'At the mean price, as the parts of the difference have it, it is £23',
+    );
+    expect(costOfFinding({ ...one(found({})), part: 'rest' })).not.toContain('mean price');
   });
   test('days that were not read hold none of it', () => {
     // 40 of the bill's 90 days are missing; of 80 days that were read, 50 are the bill's.

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { toCivilDate, toDayNumber } from '../../../src/model/calendar/civil.ts';
-import { clockPrices } from '../../../src/model/findings/clock-prices.ts';
+import { clockPrices, dearnessOf } from '../../../src/model/findings/clock-prices.ts';
 import { meterDays } from '../../../src/model/findings/meter-days.ts';
 import type { TariffVersion } from '../../../src/model/shapes/tariff.ts';
 
@@ -39,6 +39,29 @@ const dated = (included = true): TariffVersion => ({
   },
 });
 const at = (prices: Float64Array | null, day: number, hour: number) => prices?.[day * 48 + hour * 2];
+
+describe('how dear the hours of a load are', () => {
+  // A quarter of all units at 15 p, the rest at 30 p: 26.25 p in the mean.
+  const atNight = (place: number) => (place % 48 < 4 ? 1 : 0);
+  test.each([
+    ['a load of the night', [plain], atNight, 15 / 26.25],
+    [
+      'a load of the day',
+      [plain],
+      (place: number) => 1 - atNight(place) - (place % 48 < 12 ? 1 - atNight(place) : 0),
+      30 / 26.25,
+    ],
+    ['all units alike', [plain], () => 3, 1],
+    [
+      'dated prices: the last day has its own',
+      [dated()],
+      (place: number, day: number) => (day === 27 && place % 48 >= 12 ? 1 : 0),
+      47 / 31,
+    ],
+    ['no tariff', [], atNight, 1],
+    ['no load', [plain], () => 0, 1],
+  ])('%s', (_, versions, load, dearness) => expect(dearnessOf(days, { versions }, load)).toBeCloseTo(dearness, 9));
+});
 
 describe('price of each reading by the clock', () => {
   test.each([

@@ -74,7 +74,7 @@ describe('nights', () => {
     const readings = readingsOf(DAYS, (d, h) => 0.06 + (heating(d, h) - 0.06) * shape(h));
     expect(found('night-setback', [readings], DAYS)).toHaveLength(count);
   });
-  test('costs 13 % of what the mornings take, in 150 days of the year', () => {
+  test('what the mornings take is seen; what it costs or saves nobody knows', () => {
     // 1 kW on every day below 9 °C, 0.2 kW before five, 2.2 kW for three hours: 6.6 kWh a morning, all above the day's 1 kW.
     const readings = readingsOf(DAYS, (d, h) => 0.06 + (outdoorOn(d) < 9 ? share(h) : 0));
     const [finding] = found('night-setback', [readings], DAYS);
@@ -83,10 +83,7 @@ describe('nights', () => {
     expect(finding!.seen.recoveryKWhPerDay).toBeCloseTo(6.6, 6);
     expect(finding!.seen.nightShare).toBeCloseTo(0.2, 6);
     expect(finding!.seen.morningShare).toBeCloseTo(2.2, 6);
-    expect(finding!.kWh).toBeCloseTo(0.13 * 6.6 * cold, 6);
-    expect(finding!.pence).toBeCloseTo(25 * 0.13 * 6.6 * cold, 6);
-    expect(finding!.kWhYear).toBeCloseTo(128.7, 6);
-    expect(finding!.penceYear).toBeCloseTo(3217.5, 6);
+    expect(finding).toMatchObject({ kWh: 0, pence: 0, kWhYear: 0, penceYear: 0 });
   });
 });
 
