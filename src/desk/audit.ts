@@ -217,6 +217,15 @@ function inputsOf({ appraisal, priced, shared }: AppraisedYears, { spread }: Ref
       spread: shared.waterHeat,
       source: demand.water.working.source ?? tell('from-water-method'),
     },
+    ...(shared.waterFollows > 0
+      ? [
+          {
+            input: 'water-follows-rooms',
+            spread: even(shared.waterFollows),
+            source: tell('water-follows', { share: shared.waterFollows }),
+          },
+        ]
+      : []),
     relative('winter', { ...spread.winter, value: shared.winter }),
     relative('habits', spread.habits),
     { ...relative('electricity-price', spread.electricityPrice), middle: prices.electricityPencePerKWh, unit: 'p/kWh' },

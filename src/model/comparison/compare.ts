@@ -3,7 +3,9 @@
 import type { YearSlots } from '../calendar/zone.ts';
 import { spreadOfRange } from '../chance/multiplier.ts';
 import { normalDraws } from '../chance/normals.ts';
+import { restsOnRecord } from '../demand/choose.ts';
 import { weightOf } from '../demand/combine.ts';
+import { WATER_FOLLOWS } from '../demand/demand-assumptions.ts';
 import type { ReckonedMachine } from '../heat-pump/spf-from-factors.ts';
 import type { Appraisal, Demand, Question, WhatIf } from '../shapes/appraisal.ts';
 import type { Series } from '../shapes/evidence.ts';
@@ -145,14 +147,6 @@ function sharedSpreads(input: CompareInput, present: PricedPlan | undefined): Sh
     useful: { spaceKWh: demand.space.value, waterKWh: demand.water.value },
   };
 }
-
-/**
- * A larger household, and one that likes it warm, needs more of both. A record knows both together, so that what it takes
- * from the one it gives to the other. A judgement, no source.
- */
-const WATER_FOLLOWS = 0.3;
-const restsOnRecord = ({ estimates, chosen }: Demand) =>
-  estimates.some(({ way }) => way === 'record') && (chosen === 'record' || chosen === 'together');
 
 /** How far the heat for the rooms rests on the present system's record, by inverse variance among the estimates. */
 function restsOn(demand: Demand, present: PricedPlan | undefined): SharedSpreads['heatRestsOn'] {

@@ -5,7 +5,7 @@ import { tenAndNinety } from '../chance/quantiles.ts';
 import type { Demand, Figure, SystemResult } from '../shapes/appraisal.ts';
 import type { Reference } from '../shapes/reference.ts';
 import { type Grade, type Working, weakestGrade } from '../shapes/working.ts';
-import type { Years } from '../uncertainty/simulate.ts';
+import { shareForRooms, type Years } from '../uncertainty/simulate.ts';
 import { boughtWorking, carbonWorking, costWorking, gradeOfPrice, perHeatWorking } from './cost-working.ts';
 import type { PricedPlan } from './price-plan.ts';
 import type { PricesInUse } from './prices-of.ts';
@@ -53,7 +53,8 @@ export function systemResult(priced: PricedPlan, years: Years | null, context: R
     grade,
     working: costWorking(priced, bought.working, costPence, prices, split.standingPence),
   });
-  const weatherPence = terms.spacePence + terms.backupPence;
+  const forRooms = shareForRooms({ spaceKWh: demand.space.value, waterKWh: demand.water.value });
+  const weatherPence = terms.spacePence + terms.backupPence * forRooms;
   const perHeat = heatKWh > 0 ? split.unitsPence / heatKWh : 0;
   return {
     id: plan.id,

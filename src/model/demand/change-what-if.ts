@@ -72,9 +72,9 @@ function scale(reckoned: Reckoned, share: number, inputs: readonly WorkingInput[
     origin: tell('sum-below'),
   };
   return {
+    ...reckoned,
     value,
     error: reckoned.error * share,
-    grade: reckoned.grade,
     working: {
       title: tell('what-if-of', { title: reckoned.working.title }),
       formula: tell('as-it-is-by-change'),

@@ -5,6 +5,8 @@ import { type Told, tell } from '../shapes/told.ts';
 import { BASE_C } from '../shapes/usual-home.ts';
 import type { Grade, Working, WorkingInput } from '../shapes/working.ts';
 import { type Combined, combine } from './combine.ts';
+import { TEN_PERCENT } from './demand-assumptions.ts';
+import { leanOf, WIDEST_SIGMA } from './figure.ts';
 import type { Gathered } from './gather-estimates.ts';
 import type { HotWaterDemand } from './hot-water.ts';
 import { ask } from './questions.ts';
@@ -24,9 +26,17 @@ export interface Reckoned {
   readonly error: number;
   readonly grade: Grade;
   readonly working: Working;
+  /** What it was raised by for the sum of both; its range stays where it was. */
+  readonly lean?: number;
 }
 
 const nameOf = ({ way }: DemandEstimate): Told => tell(`from-${way}`);
+
+/** Whether a record knows rooms and hot water together, so that what it takes from the one it gives to the other. */
+export const restsOnRecord = (of: {
+  readonly estimates: readonly DemandEstimate[];
+  readonly chosen: Choice;
+}): boolean => of.estimates.some(({ way }) => way === 'record') && (of.chosen === 'record' || of.chosen === 'together');
 
 /** Heat for rooms and hot water [kWh a year], by the way chosen, else all together by inverse variance. */
 export function chooseDemand(household: Household, gathered: Gathered, water: HotWaterDemand): Chosen {
@@ -34,10 +44,11 @@ export function chooseDemand(household: Household, gathered: Gathered, water: Ho
   const there = wish === 'together' || gathered.estimates.some((e) => e.way === wish);
   const chosen = there ? wish : 'together';
   const used = gathered.estimates.filter((e) => chosen === 'together' || e.way === chosen);
+  const [rooms, drawn] = [joinSpace(used), joinWater(used, water)];
   return {
     chosen,
-    space: joinSpace(used),
-    water: joinWater(used, water),
+    space: lean(rooms, drawn),
+    water: lean(drawn, rooms),
     baseC: findBase(household, gathered, chosen),
     questions: there
       ? []
@@ -70,6 +81,34 @@ function joinSpace(used: readonly DemandEstimate[]): Reckoned {
   const inputs = used.map((e) => inputOf(e, e.spaceKWh, e.spaceErrorKWh));
   const steps = used.map((e) => e.working);
   return { ...joined, working: joinedWorking(tell('room-heat'), joined, inputs, steps) };
+}
+
+/** What estimates that contradict each other add to a cost: more than their middle, since one may be far too low. */
+function lean(reckoned: Reckoned, beside: Reckoned): Reckoned {
+  const times = leanOf(reckoned.value, reckoned.error, beside.value);
+  if (times === 1) return reckoned;
+  const { grade, working } = reckoned;
+  const value = reckoned.value * times;
+  return {
+    value,
+    error: reckoned.error * times,
+    lean: times,
+    grade,
+    working: {
+      title: working.title,
+      formula: tell('middle-by-lean'),
+      inputs: [
+        { name: tell('middle-of-ways'), value: reckoned.value, unit: 'kWh', grade, origin: tell('sum-below') },
+        { name: tell('lean'), value: times, unit: tell('times'), grade: 'assumed', origin: tell('lean-origin') },
+      ],
+      result: { value, unit: tell('kwh-a-year') },
+      source: tell('widest-range', {
+        low: Math.exp(-TEN_PERCENT * WIDEST_SIGMA),
+        high: Math.exp(TEN_PERCENT * WIDEST_SIGMA),
+      }),
+      steps: [working],
+    },
+  };
 }
 
 /** The record's hot water has already been joined with the method; the certificate's stands beside either. */

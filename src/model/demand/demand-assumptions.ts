@@ -19,6 +19,12 @@ export const EFFICIENCY_ERROR = { measured: 0.03, estimated: 0.05, assumed: 0.07
 export const TANK_ERROR = 0.25;
 
 /**
+ * How far a home that needs more heat for its rooms than thought needs more hot water too: a larger household, and one that
+ * likes it warm, needs more of both. Our own assumption, no source; nothing where a record knows both together.
+ */
+export const WATER_FOLLOWS = 0.3;
+
+/**
  * Months differ by more than their days and their year explain: visitors, weeks away, a room given up. Relative standard
  * deviation of a month in the same weather: 0.12 puts 8 months in 10 of the one open household record inside its range.
  */

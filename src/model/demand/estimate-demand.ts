@@ -12,8 +12,9 @@ import { findRegion } from '../weather/region.ts';
 import { byMonth, spaceShareByDay, sumTo } from '../year/spread-over-year.ts';
 import type { TypicalYear } from '../year/typical-year.ts';
 import { type Changed, changeDemand } from './change-what-if.ts';
-import { chooseDemand } from './choose.ts';
-import { heatFigure, together } from './figure.ts';
+import { chooseDemand, restsOnRecord } from './choose.ts';
+import { WATER_FOLLOWS } from './demand-assumptions.ts';
+import { heatFigure } from './figure.ts';
 import { type Gathered, gatherEstimates } from './gather-estimates.ts';
 import { reckonHotWater } from './hot-water.ts';
 
@@ -51,7 +52,7 @@ export function estimateDemand(input: DemandInput): EstimatedDemand {
     estimates: [...gathered.estimates],
     missing: [...gathered.missing],
     chosen: chosen.chosen,
-    ...figures(changed),
+    ...figures(changed, restsOnRecord({ estimates: gathered.estimates, chosen: chosen.chosen }) ? 0 : WATER_FOLLOWS),
     monthlySpaceKWh: byMonth(changed.space.value, spaceShare, monthDays),
     monthlyWaterKWh: sumTo(changed.water.value, method.monthlyKWh),
     baseC: changed.baseC,
@@ -79,10 +80,11 @@ function ofRecord(gathered: Gathered): Partial<Demand> {
   };
 }
 
-function figures({ space, water }: Changed): Pick<Demand, 'space' | 'water' | 'total'> {
+function figures({ space, water }: Changed, follows: number): Pick<Demand, 'space' | 'water' | 'total'> {
   const grade = weakestGrade([space.grade, water.grade]);
   const value = space.value + water.value;
-  const total = heatFigure(value, together(space.error, water.error), grade, {
+  const error = Math.sqrt(space.error ** 2 + water.error ** 2 + 2 * follows * space.error * water.error);
+  const total = heatFigure(value, error, grade, {
     title: tell('heat-needed'),
     formula: tell('rooms-and-water-formula'),
     inputs: [
@@ -90,11 +92,12 @@ function figures({ space, water }: Changed): Pick<Demand, 'space' | 'water' | 't
       { name: tell('for-water'), value: water.value, unit: 'kWh', grade: water.grade, origin: tell('sum-below') },
     ],
     result: { value, unit: tell('kwh-a-year') },
+    ...(follows > 0 ? { source: tell('water-follows', { share: follows }) } : {}),
     steps: [space.working, water.working],
   });
   return {
-    space: heatFigure(space.value, space.error, space.grade, space.working),
-    water: heatFigure(water.value, water.error, water.grade, water.working),
+    space: heatFigure(space.value, space.error, space.grade, space.working, space.lean),
+    water: heatFigure(water.value, water.error, water.grade, water.working, water.lean),
     total,
   };
 }

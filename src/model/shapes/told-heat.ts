@@ -30,6 +30,7 @@ export interface ToldHeat {
   'people-by-month': null;
   'mean-of-ways': { shares: 'list' };
   'share-of-way': { percent: number; way: 'words' };
+  'middle-by-lean': null;
   'as-it-is-by-change': null;
   'from-record': null;
   'from-heat-loss': null;
@@ -72,6 +73,8 @@ export interface ToldHeat {
   'cold-winter': null;
   'water-against-today': null;
   'as-it-is': null;
+  'middle-of-ways': null;
+  lean: null;
   'degree-days-to': { baseC: number };
   'sum-below': null;
   'sum-below-with-error': { errorKWh: number };
@@ -89,6 +92,7 @@ export interface ToldHeat {
   'base-by-gains': { roomC: number; dropK: number; gainsW: number; wPerK: number };
   'degree-days-to-base': { baseC: number };
   'what-if': null;
+  'lean-origin': null;
   'usual-home-area': null;
   'built-in-band': { band: 'words' };
   'age-not-known': null;
@@ -112,6 +116,8 @@ export interface ToldHeat {
   'least-squares': null;
   'bayes-rule': null;
   'inverse-variance': null;
+  'widest-range': { low: number; high: number };
+  'water-follows': { share: number };
   certificate: null;
   'certificate-with-doubt': null;
   'water-and-cylinder-source': { source: 'words' };

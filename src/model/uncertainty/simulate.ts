@@ -12,7 +12,7 @@ export interface YearTerms {
   readonly carrier: PricedCarrier;
   readonly spaceKWh: number;
   readonly waterKWh: number;
-  /** Resistance heat for the rooms in place of a machine, bought on the same meter: it goes with their heat alone. */
+  /** Resistance heat in place of a machine, bought on the same meter: a share of all heat, for rooms and hot water. */
   readonly backupKWh: number;
   /** Pumps and standby of a machine, bought on the same meter. */
   readonly steadyKWh: number;
@@ -173,6 +173,8 @@ function drawSystem(terms: YearTerms, shared: SharedSpreads, normals: Normals, d
   const alone = Math.sqrt(1 - follow * follow);
   const service = normals[boiler ? 'otherService' : 'machineService'];
   const rest = terms.restPence ?? 0;
+  const { useful } = shared;
+  const forRooms = shareForRooms(useful);
   const sameSpread = follow === 1 && sameAs(terms.spaceSpread, terms.waterSpread);
   for (let i = 0; i < count; i++) {
     const bySpace = multiplierAt(terms.spaceSpread, first[i]!);
@@ -183,40 +185,46 @@ function drawSystem(terms: YearTerms, shared: SharedSpreads, normals: Normals, d
     const water = drawn.water[i]! / byWater;
     const steady = around(shared.machineExtras, normals.machineExtras[i]!);
     const own = around(shared.boilerElectricity, normals.boilerElectricity[i]!);
+    const heatKWh = useful.spaceKWh * drawn.space[i]! + useful.waterKWh * drawn.water[i]!;
+    const backup = forRooms * drawn.space[i]! + (1 - forRooms) * drawn.water[i]!;
     const mainKWh =
-      terms.spaceKWh * space + terms.waterKWh * water + terms.backupKWh * drawn.space[i]! + terms.steadyKWh * steady;
+      terms.spaceKWh * space + terms.waterKWh * water + terms.backupKWh * backup + terms.steadyKWh * steady;
     const units =
-      (terms.spacePence * space +
-        terms.waterPence * water +
-        terms.backupPence * drawn.space[i]! +
-        terms.steadyPence * steady) *
+      (terms.spacePence * space + terms.waterPence * water + terms.backupPence * backup + terms.steadyPence * steady) *
         price[i]! +
       (terms.ownElectricityPence * own + terms.electricWaterPence * drawn.water[i]! + rest) * electricity[i]!;
     const besideKWh = terms.ownElectricityKWh * own + terms.electricWaterKWh * drawn.water[i]!;
-    const heatKWh = shared.useful.spaceKWh * drawn.space[i]! + shared.useful.waterKWh * drawn.water[i]!;
     costPence[i] = units + terms.servicePence * around(terms.serviceSpread, service[i]!) + terms.fixedPence;
     boughtKWh[i] = mainKWh + besideKWh;
     pencePerKWhHeat[i] = heatKWh > 0 ? units / heatKWh : 0;
   }
-  return { costPence, onlyYearsPence: drawYears(terms, drawn), boughtKWh, pencePerKWhHeat };
+  return { costPence, onlyYearsPence: drawYears(terms, shared.useful, drawn), boughtKWh, pencePerKWhHeat };
 }
 
-function drawYears(terms: YearTerms, { prices, spaceByYear, waterByYear, count }: Drawn): Float64Array {
+function drawYears(
+  terms: YearTerms,
+  useful: SharedSpreads['useful'],
+  { prices, spaceByYear, waterByYear, count }: Drawn,
+): Float64Array {
   const price = prices[terms.carrier]!;
   const { electricity } = prices;
+  const forRooms = shareForRooms(useful);
+  const bySpace = terms.spacePence + terms.backupPence * forRooms;
+  const byWater = terms.waterPence + terms.backupPence * (1 - forRooms);
   return Float64Array.from(
     { length: Math.min(count, ENOUGH_YEARS) },
     (_, i) =>
-      ((terms.spacePence + terms.backupPence) * spaceByYear[i]! +
-        terms.waterPence * waterByYear[i]! +
-        terms.steadyPence) *
-        price[i]! +
+      (bySpace * spaceByYear[i]! + byWater * waterByYear[i]! + terms.steadyPence) * price[i]! +
       (terms.ownElectricityPence + terms.electricWaterPence * waterByYear[i]! + (terms.restPence ?? 0)) *
         electricity[i]! +
       terms.servicePence +
       terms.fixedPence,
   );
 }
+
+/** Of all heat the share [1] that the rooms need, and of a backup heater what goes with them. */
+export const shareForRooms = ({ spaceKWh, waterKWh }: SharedSpreads['useful']): number =>
+  spaceKWh + waterKWh > 0 ? spaceKWh / (spaceKWh + waterKWh) : 0;
 
 /** What to multiply a small amount by: even about 1, never below nothing. */
 const around = (deviation: number, z: number): number => Math.max(0, 1 + deviation * z);

@@ -421,6 +421,15 @@ export const MODEL: Catalogue = {
   'age not known: middle of all ages': 'Alter nicht bekannt: Mitte aller Alter',
   'as it is': 'wie jetzt',
   'as it is × change': 'wie jetzt × Änderung',
+  'middle of the estimates × what a range so wide adds': 'Mitte der Schätzungen × Zuschlag für eine so große Spanne',
+  'middle of the estimates': 'Mitte der Schätzungen',
+  'what a range so wide adds': 'Zuschlag für eine so große Spanne',
+  'the estimates contradict each other; their range reaches further up than down; our own assumption':
+    'die Schätzungen widersprechen sich; ihre Spanne reicht weiter nach oben als nach unten; eigene Annahme',
+  'our own assumption: 8 in 10 homes lie between {low, number, ::.00} and {high, number, ::.0} times the middle, however far estimates part':
+    'eigene Annahme: 8 von 10 Häusern liegen zwischen dem {low, number, ::.00}- und {high, number, ::.0}-Fachen der Mitte, wie weit die Schätzungen auch auseinanderliegen',
+  'our own assumption: a home that needs more for its rooms needs more hot water too (correlation {share, number})':
+    'eigene Annahme: Ein Haus, dessen Räume mehr brauchen, braucht auch mehr Warmwasser (Korrelation {share, number})',
   'base of the record, ± {errorKWh, number, integer} kWh (one standard error)':
     'Grundverbrauch der Messwerte, ± {errorKWh, number, integer} kWh (ein Standardfehler)',
   'built {band}': '{band} gebaut',

@@ -36,6 +36,7 @@ export const HEAT = sentences<ToldHeat>()({
   'people-by-month': 'showers, baths and other uses of so many people, month by month',
   'mean-of-ways': 'mean of ratios weighted by (value/error)²: {shares}',
   'share-of-way': '{percent, number, integer} % {way}',
+  'middle-by-lean': 'middle of the estimates × what a range so wide adds',
   'as-it-is-by-change': 'as it is × change',
   // Inputs
   'from-record': 'from the record',
@@ -79,6 +80,8 @@ export const HEAT = sentences<ToldHeat>()({
   'cold-winter': 'cold winter',
   'water-against-today': 'hot water against today',
   'as-it-is': 'as it is',
+  'middle-of-ways': 'middle of the estimates',
+  lean: 'what a range so wide adds',
   // Units
   'degree-days-to': 'K·day to {baseC, number} °C',
   // Origins
@@ -100,6 +103,7 @@ export const HEAT = sentences<ToldHeat>()({
     'room {roomC, number} °C, {dropK, number, ::.0} K less as the mean of day, night and all rooms, − {gainsW, number, integer} W of useful gains / {wPerK, number, integer} W/K; SAP 10.2 Tables 5, 6, 9 and 9a, from memory',
   'degree-days-to-base': 'degree days to {baseC, number, ::.0} °C',
   'what-if': 'what if',
+  'lean-origin': 'the estimates contradict each other; their range reaches further up than down; our own assumption',
   'usual-home-area': 'typical British home, from memory',
   'built-in-band': 'built {band}',
   'age-not-known': 'age not known: middle of all ages',
@@ -127,6 +131,10 @@ export const HEAT = sentences<ToldHeat>()({
   'least-squares': 'energy signature by least squares',
   'bayes-rule': 'Bayes’ rule: need and cooking normal, the rest exponential',
   'inverse-variance': 'combination of independent measurements by inverse variance, on logarithms',
+  'widest-range':
+    'our own assumption: 8 in 10 homes lie between {low, number, ::.00} and {high, number, ::.0} times the middle, however far estimates part',
+  'water-follows':
+    'our own assumption: a home that needs more for its rooms needs more hot water too (correlation {share, number})',
   certificate: 'energy performance certificate',
   'certificate-with-doubt':
     'energy performance certificate; its standard household is not this one (25 %, common practice, no source)',

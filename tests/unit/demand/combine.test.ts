@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { type Choice, chooseDemand } from '../../../src/model/demand/choose.ts';
 import { combine, findContradictions, weightOf } from '../../../src/model/demand/combine.ts';
-import { heatFigure, rangeOf } from '../../../src/model/demand/figure.ts';
+import { heatFigure, leanOf, rangeOf } from '../../../src/model/demand/figure.ts';
 import type { Gathered } from '../../../src/model/demand/gather-estimates.ts';
 import type { DemandEstimate } from '../../../src/model/shapes/appraisal.ts';
 import type { Told } from '../../../src/model/shapes/told.ts';
@@ -239,5 +239,28 @@ test('the range of a figure is lognormal about its value; of nothing it begins a
     unit: 'kWh',
     grade: 'assumed',
     working,
+  });
+});
+
+describe('a range that leans', () => {
+  test.each([
+    // σ² = ln 2 and ln 5 are 0.693 and, at most, 0.64: (0.64 − 0.36) / 2 = 0.14, times the other’s share in the sum.
+    { value: 1000, error: 2000, beside: 3000, times: Math.exp(0.14 * 0.75) },
+    { value: 3000, error: 6000, beside: 1000, times: Math.exp(0.14 * 0.25) },
+    // σ² = ln 1.5 = 0.405465.
+    { value: 1000, error: 1000 * Math.SQRT1_2, beside: 1000, times: Math.exp((0.405465 - 0.36) / 4) },
+    { value: 1000, error: 600, beside: 3000, times: 1 },
+    { value: 1000, error: 2000, beside: 0, times: 1 },
+    { value: 0, error: 100, beside: 1000, times: 1 },
+  ])('$value ± $error kWh beside $beside kWh count $times times', ({ value, error, beside, times }) => {
+    expect(leanOf(value, error, beside)).toBeCloseTo(times, 6);
+  });
+
+  test('keeps its ends: only its middle is raised', () => {
+    const plain = heatFigure(1000, 900, 'assumed', working);
+    const raised = heatFigure(1100, 990, 'assumed', working, 1.1);
+    expect(raised.value).toBe(1100);
+    expect(raised.low).toBeCloseTo(plain.low, 9);
+    expect(raised.high).toBeCloseTo(plain.high, 9);
   });
 });

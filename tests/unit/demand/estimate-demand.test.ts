@@ -5,6 +5,7 @@ import { estimateDemand } from '../../../src/model/demand/estimate-demand.ts';
 import { Climate, Demand, Question, type WhatIf } from '../../../src/model/shapes/appraisal.ts';
 import type { Series } from '../../../src/model/shapes/evidence.ts';
 import type { Household } from '../../../src/model/shapes/household.ts';
+import { tell } from '../../../src/model/shapes/told.ts';
 import { degreeDaysFromMeans } from '../../../src/model/weather/degree-days.ts';
 import { reference } from '../../../src/reference/index.ts';
 import { household, madeRecord, periodSeries, typed, year } from './fixtures.ts';
@@ -397,7 +398,7 @@ describe('what is asked besides', () => {
       9,
     );
   });
-  test('the total’s error is that of rooms and hot water by squares, its grade the weaker', () => {
+  test('the total’s error is that of rooms and hot water by squares, with what they have in common; its grade the weaker', () => {
     const { space, water, total } = estimate({
       ...loose,
       heat: { ...loose.heat, use: 'certificate' },
@@ -405,7 +406,9 @@ describe('what is asked besides', () => {
     }).demand;
     const sigma = ({ low, high }: { low: number; high: number }) => Math.log(high / low) / (2 * 1.2816);
     const error = (figure: typeof space) => figure.value * Math.sqrt(Math.exp(sigma(figure) ** 2) - 1);
-    expect(error(total)).toBeCloseTo(Math.hypot(error(space), error(water)), 3);
+    const [rooms, drawn] = [error(space), error(water)];
+    expect(error(total)).toBeCloseTo(Math.sqrt(rooms ** 2 + drawn ** 2 + 2 * 0.3 * rooms * drawn), 3);
+    expect(total.working.source).toEqual(tell('water-follows', { share: 0.3 }));
     expect(total.working.inputs.map(({ value }) => value)).toEqual([space.value, water.value]);
     expect(total.working.steps).toHaveLength(2);
     expect(estimate({}).demand.total.grade).toBe('assumed');
