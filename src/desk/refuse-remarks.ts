@@ -21,6 +21,8 @@ const ANSWERS: Readonly<Record<string, readonly string[]>> = {
   'paper-vat-asked': ['choices.paper.vat'],
   'paper-unproved-asked': ['choices.paper.looked', 'choices.paper.words'],
   'paper-several-asked': ['choices.paper.bills'],
+  'paper-left-out-asked': ['choices.paper.looked', 'choices.paper.words'],
+  'paper-fuel-left-asked': ['choices.paper.looked', 'choices.paper.words'],
   'paper-total-asked': ['choices.paper.looked', 'choices.paper.words'],
   'paper-meaning-asked': ['choices.paper.looked'],
   'paper-contradicted-asked': ['choices.paper.asPrinted', 'choices.paper.words'],

@@ -8,13 +8,16 @@ import type { IntakeChoices, IntakeContext, IntakeResult } from './intake.ts';
 import { billOfSection, type SectionBill, spanOf } from './paper/bill-of-section.ts';
 import type { Box } from './paper/figures.ts';
 import { gatherSheets, MOST_PICTURES, type PaperFault, type Sheet } from './paper/gather-sheets.ts';
+import { isCompared } from './paper/groups.ts';
+import { findLeftOver, textOfLeft } from './paper/left-over.ts';
+import type { PaperLine } from './paper/lines.ts';
 import { type Looks, lookAtSheets } from './paper/look-at-sheets.ts';
 import { MOST_PAGES } from './paper/pdf-words.ts';
 import { MOST_POINTS } from './paper/picture.ts';
 import { provingMore } from './paper/proving-more.ts';
 import { splitBills } from './paper/split-bills.ts';
 import { tariffOfBill } from './paper/tariff-of-bill.ts';
-import { type Section, type Understanding, understand } from './paper/understand.ts';
+import { type Section, sumQuantity, type Understanding, understand } from './paper/understand.ts';
 import { faultsOf, listValues, type ReadSection } from './paper/values.ts';
 import { INCLUDES_VAT } from './paper/vocabulary.ts';
 import { periodPicture, periodSeries } from './periods/period-series.ts';
@@ -128,7 +131,10 @@ export function readPages(
   }
   if (doubt !== undefined) book.add('paper-several-asked', 'question', { found: doubt });
   if (bills.length > 1) book.add('paper-several', 'note', { count: bills.length });
-  const settled = bills.length > 1 ? { ...choices, paper: withoutDays(said) } : choices;
+  const isSeveral =
+    bills.length > 1 ||
+    bills.some(({ sections }) => sections.some((one, i) => sections.findIndex(({ fuel }) => fuel === one.fuel) < i));
+  const settled = isSeveral ? { ...choices, paper: withoutDays(said) } : choices;
   const read = bills.map((understood, i) => {
     const sections = understood.sections.map((section) => readSection(section, understood, settled, book));
     const values = listValues({ understood, sections, typed: typedBoxes(corrected, said) });
@@ -139,6 +145,10 @@ export function readPages(
   const values = read.flatMap((one) => one.values);
   const money = moneyOf(corrected);
   if (money !== '£') book.add('paper-money', 'note', { found: money });
+  if (sections.some(({ section: { lines } }) => sumQuantity(lines.filter(({ kind }) => kind === 'energy')) <= 0)) {
+    book.add('paper-given-back', 'refusal');
+    return resultOf(fileName, choices, book);
+  }
   const series = [...Map.groupBy(sections, ({ fuel }) => fuel).values()]
     .flatMap((own, i) => seriesOf(own, i, (one) => sections.indexOf(one) + 1, context, book, said))
     .map((one) => standing(one, choices));
@@ -150,6 +160,7 @@ export function readPages(
         : [],
     );
   if (isWater) book.add('paper-water-left-out', 'note');
+  if (bills.some(({ isExport }) => isExport)) book.add('paper-export-left-out', 'note');
   book.add('paper-names-left-out', 'note');
   const isOpen = book.list().some(({ weight }) => weight !== 'note');
   const isWhole =
@@ -246,7 +257,8 @@ function ask(
     const found = rows.flatMap(({ dates }) => dates).find(({ otherDay }) => otherDay !== undefined);
     book.add('date-order-asked', 'question', { found: found?.text ?? '', expected: 'day first' });
   }
-  const hasVat = together?.vat !== undefined || sections.every(({ section }) => section.totals?.vat);
+  const hasVat =
+    together?.vat !== undefined || sections.every(({ section }) => section.totals?.vat ?? section.totals?.taxes);
   // Where money is dollars, energy bears no VAT.
   const isDollars = book.list().some(({ code, found }) => code === 'paper-money' && found === '$');
   if (!hasVat && !isDollars && said.vat === undefined) {
@@ -258,6 +270,23 @@ function ask(
     book.add('paper-total-asked', 'question', {
       found: lonely.flatMap(({ section }) => section.lines.map(({ amount }) => amount.text)).join(' + '),
     });
+  const { leftOut } = understood;
+  if (leftOut.length > 0) {
+    const isSaid = isCompared(leftOut, rows);
+    const found = leftOut.slice(0, 4).map(sumOfLine).join('; ');
+    if (isSaid || said.looked) book.add('paper-left-out', 'note', { found });
+    else book.add('paper-left-out-asked', 'question', { found });
+  }
+  const over = findLeftOver(understood, values);
+  const namesOf = (some: typeof over.money) =>
+    some
+      .slice(0, 6)
+      .map((one) => textOfLeft(one, understood))
+      .join('; ');
+  if (over.ofOtherFuel.length > 0 && !said.looked)
+    book.add('paper-fuel-left-asked', 'question', { found: namesOf(over.ofOtherFuel) });
+  if (over.money.length > 0)
+    book.add('paper-money-left-out', 'note', { count: over.money.length, found: namesOf(over.money) });
   const left = values.filter(({ state }) => state === 'read');
   const open = left.filter(({ kind }) => !KEPT_APART.has(kind));
   if (open.length > 0 && !said.looked)
@@ -294,6 +323,7 @@ function ask(
     return [`${(reckoned / 100).toFixed(2)} ≠ ${(printed / 100).toFixed(2)}`];
   }
 }
+const sumOfLine = ({ product, amount }: PaperLine): string => product?.sum ?? amount.text;
 const fewOf = (values: readonly PaperValue[]): string =>
   values
     .map(({ text }) => text)

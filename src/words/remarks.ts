@@ -435,6 +435,20 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
     '{file} is a bill for water, and nothing of it is needed here. Choose the bill for electricity or gas.',
   ),
   'paper-water-left-out': phrase('{file} names water or sewage too. That was left out.'),
+  'paper-given-back': phrase(
+    '{file} gives back more than it charges, so it corrects an earlier bill. Choose the bill that stands now, or type the figures.',
+  ),
+  'paper-export-left-out': phrase('{file} also names electricity that was sent out. That is no use, and was left out.'),
+  'paper-left-out': phrase('No total of this bill holds these sums, so they were left out: {names}.'),
+  'paper-left-out-asked': phrase(
+    'No total of this bill holds these sums on {file}, so they were left out: {names}. They may be another offer, a forecast or another bill. Compare with the paper.',
+  ),
+  'paper-money-left-out': phrase(
+    '{count, plural, one {An amount} other {# amounts}} on {file} {count, plural, one {belongs} other {belong}} to no charge we read, and {count, plural, one {was} other {were}} left out: {names}.',
+  ),
+  'paper-fuel-left-asked': phrase(
+    '{file} has more that belongs to no charge we read: {names}. Without it the bill may not be complete. Compare with the paper.',
+  ),
   'paper-names-left-out': phrase(
     'Names, addresses and the numbers of accounts and meters on {file} are not saved, nor the paper itself.',
   ),

@@ -50,7 +50,7 @@ export function billOfSection(input: SectionInput): SectionBill | undefined {
   const { section, fuel, rows, together, from, to, choices } = input;
   const { lines, totals } = section;
   const energies = lines.filter(({ kind }) => kind === 'energy');
-  const gas = fuel === 'gas' ? section.gas[0] : undefined;
+  const gas = fuel === 'gas' && section.gas.length === 1 ? section.gas[0] : undefined;
   const readings = new Map<string, Difference>();
   const meters = registersOf(lines).map((own): BillMeter => {
     const name = meterName(own[0]!, fuel);
@@ -79,9 +79,11 @@ export function billOfSection(input: SectionInput): SectionBill | undefined {
           : {}),
     };
   });
-  const vat = totals?.vat ?? together?.vat;
+  const taxes = totals?.taxes ?? [];
+  const vat = taxes.length > 0 ? undefined : (totals?.vat ?? together?.vat);
   const rate = vat && exact(vat.rate.value / 100);
-  const included = vat ? vat.included : choices.vat === 'included';
+  // Of several taxes each stands as a charge, and what is laid on none of them again.
+  const included = vat ? vat.included : taxes.length > 0 || choices.vat === 'included';
   const draft = {
     fuel,
     from,
@@ -117,6 +119,7 @@ export function billOfSection(input: SectionInput): SectionBill | undefined {
             vat: 'before',
           }),
         ),
+      ...taxes.map(({ rate: { text }, tax }) => adjustment(`VAT ${text}`, penceOf(tax), 'before')),
       ...[...(totals?.before ?? [])].map((extra) => adjustment(extra.name, extra.pence, 'before')),
       ...[...(totals?.after ?? [])].map((extra) => adjustment(extra.name, extra.pence, 'after')),
     ],
@@ -168,11 +171,14 @@ function standingOf(input: SectionInput): BillStanding[] {
   const { section, from, to } = input;
   const lines = section.lines.filter(({ kind }) => kind === 'standing');
   let next = toDayNumber(from);
+  // Of two meters each has its charge for all days.
+  const together = lines.reduce((sum, { quantity }) => sum + (quantity?.kind === 'days' ? quantity.value : 0), 0);
+  const isEach = together > toDayNumber(to) - next + 1;
   return lines.map((line): BillStanding => {
     const days = line.quantity?.kind === 'months' ? undefined : line.quantity?.value;
     const dated = daysOfLine(line, input);
     const span =
-      dated.from !== undefined || days === undefined || lines.length === 1
+      dated.from !== undefined || days === undefined || lines.length === 1 || isEach
         ? dated
         : { from: toCivilDate(next), to: toCivilDate(Math.min(next + days, toDayNumber(to))) };
     if (days !== undefined) next += days;

@@ -91,7 +91,7 @@ const NO_NUMBERS: readonly RegExp[] = [
   /\p{L}[\p{L}\d]*-?\d[\p{L}\d-]*/gu,
 ];
 const UNITS =
-  /^ ?(?:(?<heat>kWh\s?\/\s?(?:m³|m3)|MJ(?:\s?\/\s?(?:m³|m3)|\s?per\s?(?:m³|cubic metre))?)|(?<money>p|pence|ct|cents?|¢|£|€|\$|eur|gbp)? ?(?:\/|per\s|je\s|pro\s|an?\s)\s?(?<per>kWh|therms?|ccf|units?|einheit|days?|tag|months?|monat|years?|jahr|a\b)|(?<energy>kWh|therms?|thm|units?(?!\s*(?:rate|price))|einheiten)|(?<volume>m³|m3|cbm|cubic met(?:re|er)s?|ft³|hcf|ccf)|(?<days>days?|tagen?|tage|nights?)|(?<months>months?|monaten?|monate)|(?<percent>%|per ?cent|prozent|v\.h\.)|(?<pence>p|pence|ct\.?|cents?|¢)|(?<sign>£|€|\$|eur|gbp))(?![\p{L}\d³])/iu;
+  /^ ?(?:(?<heat>kWh\s?\/\s?(?:m³|m3)|MJ(?:\s?\/\s?(?:m³|m3)|\s?per\s?(?:m³|cubic metre))?)|(?<money>p|pence|ct|cents?|¢|£|€|\$|eur|gbp)? ?(?:\/|per\s|je\s|pro\s|an?\s)\s?(?<per>kWh|therms?|ccf|units?|einheit|days?|tag|jour|dag|months?|monat|mois|maand|years?|jahr|jaar|an|a\b)|(?<energy>kWh|therms?|thm|units?(?!\s*(?:rate|price))|einheiten)|(?<volume>m³|m3|cbm|cubic met(?:re|er)s?|ft³|hcf|ccf)|(?<days>days?|tagen?|tage|nights?|jours?|dagen)|(?<months>months?|monaten?|monate|mois|maanden)|(?<percent>%|per ?cent|prozent|v\.h\.)|(?<pence>p|pence|ct\.?|cents?|¢)|(?<sign>£|€|\$|eur|gbp))(?![\p{L}\d³])/iu;
 const NUMBER =
   /(?<![\p{L}\d.,/])(?<open>[-−–+] ?|\()?(?<money>£|€|\$|EUR |GBP )? ?(?<minus>[-−–])?(?<body>\d+(?:[.,'’]\d+)*(?:(?:[ \u00a0\u202f]\d{3})+[.,]\d{1,4}|(?<=(?:^|\t)[£€$]?\d{1,3})(?:[ \u00a0\u202f]\d{3})+)?)(?![\d])/gu;
 
@@ -202,7 +202,7 @@ function kindOf(money: string | undefined, unit: Record<string, string | undefin
 }
 
 const perOf = (word: string): NonNullable<Figure['per']> =>
-  /^(d|tag)/i.test(word) ? 'day' : /^m/i.test(word) ? 'month' : /^(y|j|a)/i.test(word) ? 'year' : 'unit';
+  /^(d|tag|jo)/i.test(word) ? 'day' : /^m/i.test(word) ? 'month' : /^(y|j|a)/i.test(word) ? 'year' : 'unit';
 
 type FoundDay = Pick<DateMark, 'day' | 'otherDay'>;
 function dayOf(match: RegExpMatchArray, pattern: RegExp): FoundDay | undefined {
@@ -313,7 +313,7 @@ function kindOfHeading(heading: string, { decimals }: Figure): Partial<Kind> {
   const text = heading.toLowerCase();
   if (/kwh ?\/ ?m|mj/.test(text)) return { kind: 'heat' };
   const price =
-    /(?<![\p{L}])(p|pence|ct|cents?|£|€|\$|eur|gbp) ?(?:\/|per|je|pro|a) ?(kwh|therms?|units?|days?|tag|month|monat|year|jahr)/u.exec(
+    /(?<![\p{L}])(p|pence|ct|cents?|£|€|\$|eur|gbp) ?(?:\/|per|je|pro|a) ?(kwh|therms?|units?|days?|tag|jour|dag|month|monat|mois|maand|year|jahr|jaar)/u.exec(
       text,
     );
   if (price) return { kind: 'price', hundredths: /^(p|c)/.test(price[1]!) ? 1 : 100, per: perOf(price[2]!) };
@@ -328,7 +328,7 @@ function kindOfHeading(heading: string, { decimals }: Figure): Partial<Kind> {
     decimals < 2
   )
     return { kind: 'reading' };
-  if (/\bdays?\b|\btage?\b/.test(text)) return { kind: 'days' };
+  if (/\bdays?\b|\btage?\b|\bjours\b|\bdagen\b/.test(text)) return { kind: 'days' };
   if (/[£€$]|\beur\b|\bamount\b|\bcost\b|\bcharges?\b|\bbetrag\b|\bsumme\b|\bpounds?\b/.test(text) && decimals === 2)
     return { kind: 'money' };
   if (/\bkwh\b/.test(text)) return { kind: 'energy' };

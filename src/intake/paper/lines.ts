@@ -1,23 +1,28 @@
 /** What each charge of a bill is for: energy of a register, standing charge, levy or payment, of which fuel and which days. */
+import { monthOfName } from '../dates/month-names.ts';
 import { type DateMark, type Figure, isYearless, type RowFacts, yearBefore } from './figures.ts';
 import { isMoney, type Product, penceOf } from './relations.ts';
 import {
   ELECTRICITY,
   ENERGY,
+  EXPORT,
   GAS,
   LEVY,
+  NET,
   NEXT_PAYMENT,
   PAYMENT,
   READING,
   REGISTERS,
   STANDING,
+  STEP,
+  SUPPORT,
   TAKEN_OFF,
   TOTAL,
   WATER,
 } from './vocabulary.ts';
 
 export type PaperFuel = 'electricity' | 'gas' | 'water';
-export type LineKind = 'energy' | 'standing' | 'levy' | 'payment' | 'unknown';
+export type LineKind = 'energy' | 'standing' | 'levy' | 'export' | 'payment' | 'unknown';
 
 export interface PaperLine {
   readonly kind: LineKind;
@@ -142,17 +147,33 @@ function registerOf(quantity: Figure, amount: Figure, rows: readonly RowFacts[],
   return undefined;
 }
 
+/** A month or a step of a price by amount is no register. */
+const isStep = (name: string): boolean =>
+  STEP.test(name) || (name.split(' ').length === 1 && monthOfName(name.toLowerCase()) > 0);
+
 /** Of several charges for units those without a known register are told apart by their own words. */
 function tellApart(lines: readonly PaperLine[], rows: readonly RowFacts[]): PaperLine[] {
   return lines.map((line) => {
-    const others = lines.filter(({ kind, fuel }) => kind === 'energy' && fuel === line.fuel);
+    const others = lines.filter(
+      ({ kind, fuel, amount }) => kind === 'energy' && fuel === line.fuel && (line.amount.negative || !amount.negative),
+    );
     if (line.kind !== 'energy' || line.register !== undefined || others.length < 2) return line;
+    // Units that are given back are those of the register they were charged to.
+    const charged = line.amount.negative ? chargedBefore(line, others) : undefined;
+    if (charged) return { ...line, register: charged.register };
     const names = new Set(others.map(({ quantity }) => quantity && nameOf(quantity.before)));
     const own =
       nameOf(line.quantity?.before ?? '') || nameOf(rows[(line.quantity ?? line.amount).row - 1]?.words ?? '');
-    return names.size > 1 && own !== '' ? { ...line, register: own, registerGuessed: true } : line;
+    return names.size > 1 && own !== '' && !isStep(own) ? { ...line, register: own, registerGuessed: true } : line;
   });
 }
+
+/** Money off by the unit: no use, and no charge. */
+export const isSupport = ({ negative }: Figure, words: string): boolean => negative && SUPPORT.test(words);
+
+/** The charge that a negative line gives back, by its price. */
+const chargedBefore = (line: PaperLine, others: readonly PaperLine[]): PaperLine | undefined =>
+  others.find(({ amount, pence }) => !amount.negative && pence !== undefined && pence === line.pence);
 
 /** The lines that products prove, each with its kind. */
 export function linesOf(
@@ -165,7 +186,8 @@ export function linesOf(
   const proved = products.map((product): PaperLine => {
     const { quantity, price, amount, pence } = product;
     const about = wordsAbout(product.figures, rows);
-    const kind = kindOfLine(quantity, price, about);
+    const isSentOut = quantity.kind === 'energy' && EXPORT.test(rows[quantity.row]!.words);
+    const kind = isSentOut ? 'export' : kindOfLine(quantity, price, about);
     return {
       kind,
       fuel: fuelOf(amount),
@@ -200,6 +222,7 @@ export function contradictedLines(
     const [amount, price, quantity] = [amounts[0], prices[0], quantities[0]];
     if (!amount || !price || !quantity || amounts.length > 1 || prices.length > 1 || NEXT_PAYMENT.test(words))
       return [];
+    if (isSupport(amount, words)) return [];
     const kind = kindOfLine(quantity, price, words);
     const pence = price.hundredths === undefined ? undefined : price.value * price.hundredths;
     return [
@@ -245,8 +268,8 @@ const wordsAbout = (figures: readonly Figure[], rows: readonly RowFacts[]): stri
 };
 
 function kindOfLine(quantity: Figure, price: Figure, about: string): LineKind {
-  if (PAYMENT.test(about) && quantity.kind !== 'energy') return 'payment';
   if (STANDING.test(about) && quantity.kind !== 'energy') return 'standing';
+  if (PAYMENT.test(about) && quantity.kind !== 'energy' && quantity.kind !== 'days') return 'payment';
   if (
     quantity.kind === 'days' ||
     quantity.kind === 'months' ||
@@ -286,7 +309,7 @@ function dropRepeats(lines: readonly PaperLine[]): PaperLine[] {
   const seen = new Set<string>();
   return lines.filter(({ fuel, quantity, price, amount, kind, dates }) => {
     const own = dates && dates.from.row === amount.row ? dates.from.day : '';
-    const key = `${kind} ${fuel} ${quantity?.value} ${price?.value} ${amount.value} ${own}`;
+    const key = `${kind} ${fuel} ${quantity?.value} ${price?.value} ${amount.negative} ${amount.value} ${own}`;
     return !seen.has(key) && seen.add(key);
   });
 }
@@ -303,9 +326,12 @@ export function extrasBetween(
   taken: ReadonlySet<Figure>,
   from: number,
   to: number,
+  fuel: PaperFuel | undefined,
 ): Extra[] {
   return rows.slice(from, to + 1).flatMap(({ figures, words }) => {
-    if (TOTAL.test(words) && !TAKEN_OFF.test(words)) return [];
+    const [other, more] = fuelsIn(words);
+    if (fuel && other && !more && other !== fuel) return [];
+    if ((TOTAL.test(words) || NET.test(words)) && !TAKEN_OFF.test(words)) return [];
     const free = figures.filter((one) => isMoney(one) && !taken.has(one) && one.kind !== 'price');
     if (free.length !== 1) return [];
     const [figure] = free;

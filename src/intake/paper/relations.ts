@@ -134,7 +134,9 @@ function productsOf(
       for (const pence of penceWays(price)) {
         tried++;
         const product = makeProduct(quantity, price, amount, pence, target);
-        if (product) found.push({ ...product, bits: product.bits + place });
+        // Of two equal numbers the nearer one is meant.
+        const away = (Math.abs(amount.box.x - quantity.box.x) + Math.abs(amount.box.x - price.box.x)) / 100_000;
+        if (product) found.push({ ...product, bits: product.bits + place - away });
       }
     }
   }

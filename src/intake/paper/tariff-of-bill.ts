@@ -20,7 +20,11 @@ export function tariffOfBill(bill: Bill, vatRate: number, fileName: string): Tar
   const versions = begins.map((from): TariffVersion | undefined => {
     const day = standing.filter((line) => holds(from, line)).at(-1);
     const bands = names.map((name): TariffBand | undefined => {
-      const price = charges.filter((line) => line.meter === name && holds(from, line)).at(-1)?.pencePerKWh;
+      const prices = new Set(
+        charges.filter((line) => line.meter === name && holds(from, line)).map((line) => line.pencePerKWh),
+      );
+      // Steps by amount, or months whose days nothing says, are no price of one band.
+      const price = prices.size === 1 ? [...prices][0] : undefined;
       const times = isTwo && cheap.includes(name) ? NIGHT : ('rest' as const);
       return price === undefined ? undefined : { name, pencePerKWh: price, times };
     });

@@ -15,6 +15,8 @@ export interface Totals {
   readonly netPence: number;
   readonly net?: Figure;
   readonly vat?: VatFound;
+  /** Instead of one tax on all: several, each on a part. */
+  readonly taxes?: readonly VatFound[];
   readonly total?: Figure;
   readonly totalPence: number;
   readonly before: readonly Extra[];
@@ -47,7 +49,7 @@ const REACH = 30;
 const MOST_EXTRAS = 14;
 
 /** VAT rows: a share in per cent and a sum of money, in one row or in two that follow each other. */
-function vatRows(rows: readonly RowFacts[], taken: ReadonlySet<Figure>): VatRow[] {
+export function vatRows(rows: readonly RowFacts[], taken: ReadonlySet<Figure>): VatRow[] {
   return rows.flatMap(({ figures, words }, at) => {
     if (!VAT.test(words)) return [];
     const included = INCLUDES_VAT.test(words) || INCLUDES_VAT.test(rows[at]!.text);
@@ -72,11 +74,13 @@ export function findTotals({ rows, lines, taken }: TotalsInput): Totals | undefi
   const first = Math.min(...lines.map(({ amount }) => amount.row));
   const last = Math.max(...lines.map(({ amount }) => amount.row));
   const bare = sumOf(lines.map(signedPence));
+  const fuels = new Set(lines.map((line) => line.fuel));
+  const fuel = fuels.size === 1 ? lines[0]?.fuel : undefined;
   const printed = rows
     .flatMap(({ figures }) => figures)
     .filter((one) => isMoney(one) && !taken.has(one) && one.value > 0);
   const vats = vatRows(rows, taken);
-  const extras = extrasBetween(rows, taken, first, Math.min(rows.length - 1, last + REACH))
+  const extras = extrasBetween(rows, taken, first, Math.min(rows.length - 1, last + REACH), fuel)
     .filter(({ figure }) => !isSettling(rows[figure.row]!) && !isOfVat(figure, vats))
     .slice(0, MOST_EXTRAS);
   let best: Totals | undefined;
@@ -98,13 +102,17 @@ const isOfVat = (figure: Figure, vats: readonly VatRow[]): boolean =>
 const isSettling = ({ words }: RowFacts): boolean =>
   PAYMENT.test(words) || BALANCE.test(words) || DUE.test(words) || NEXT_PAYMENT.test(words);
 
-/** None, each alone, all, all but each. */
+const MOST_PAIRED = 6;
+/** None, each alone, all, all but each; two of a few. */
 function subsetsOf(extras: readonly Extra[]): Extra[][] {
   const sets = [
     [],
     [...extras],
     ...extras.map((one) => [one]),
     ...extras.map((one) => extras.filter((other) => other !== one)),
+    ...(extras.length > MOST_PAIRED
+      ? []
+      : extras.flatMap((one, i) => extras.slice(i + 1).map((other) => [one, other]))),
   ];
   const seen = new Set<string>();
   return sets.filter((set) => {
@@ -112,7 +120,7 @@ function subsetsOf(extras: readonly Extra[]): Extra[][] {
     return !seen.has(key) && seen.add(key);
   });
 }
-const subsetCount = (extras: readonly Extra[]) => Math.max(1, 2 * extras.length + (extras.length > 1 ? 2 : 0));
+const subsetCount = (extras: readonly Extra[]) => subsetsOf(extras).length;
 
 interface NetInput {
   readonly rows: readonly RowFacts[];

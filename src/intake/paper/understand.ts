@@ -3,9 +3,11 @@
 import type { Page } from '../terms/paper-reading.ts';
 import type { Figure, RowFacts } from './figures.ts';
 import { readRows } from './figures.ts';
+import { areApart, type ChargeGroup, groupCharges } from './groups.ts';
 import {
   contradictedLines,
   type DatePair,
+  isSupport,
   linesOf,
   type PaperFuel,
   type PaperLine,
@@ -24,8 +26,9 @@ import {
   type Product,
   type Proof,
 } from './relations.ts';
+import { findSeveralTaxes, joinTotals } from './several-taxes.ts';
 import { findSettling, findTotals, type Settling, type Totals } from './totals.ts';
-import { PERIOD, WATER } from './vocabulary.ts';
+import { PERIOD, READING, WATER } from './vocabulary.ts';
 
 export interface PaperPeriod {
   readonly pair: DatePair;
@@ -52,6 +55,10 @@ export interface Understanding {
   readonly together: Totals | undefined;
   readonly settling: Settling;
   readonly isWater: boolean;
+  /** What was sent out is no use of the home. */
+  readonly isExport: boolean;
+  /** Charges that no total of this paper holds. */
+  readonly leftOut: readonly PaperLine[];
   /** Whether day and month could be exchanged and nothing tells. */
   readonly orderOpen: boolean;
   readonly payments: readonly PaperLine[];
@@ -88,7 +95,7 @@ function understandRows(
 ): Understanding {
   const differences = findDifferences(plain);
   const gas = findGasSums(plain, differences);
-  const found = findProducts(plain);
+  const found = findProducts(plain).filter(({ amount }) => !isSupport(amount, plain[amount.row]!.words));
   const swapped = swapDayAndMonth(plain);
   const make = (rows: readonly RowFacts[]) => {
     const products = [...found, ...findFarProducts(rows, found, usesOf(rows, found, differences, gas))];
@@ -153,7 +160,7 @@ function sectionsOf(
     (a, b) => a.amount.row - b.amount.row,
   );
   const isWater = all.some(({ fuel }) => fuel === 'water') || rows.some(({ text }) => WATER.test(text));
-  const charges = all.filter(({ kind, fuel }) => fuel !== 'water' && kind !== 'payment' && kind !== 'unknown');
+  const charges = all.filter(({ kind, fuel }) => fuel !== 'water' && !NO_CHARGES.has(kind));
   const fuels = [...new Set(charges.filter(({ kind }) => kind === 'energy').map(({ fuel }) => fuel))];
   const taken = new Set<Figure>([
     ...used,
@@ -168,17 +175,26 @@ function sectionsOf(
   const linesOfFuel = (fuel: PaperFuel | undefined) =>
     // A charge of no known fuel goes with the only one there is.
     charges.filter((line) => line.fuel === fuel || (fuels.length === 1 && line.fuel === undefined));
-  const single = fuels.map((fuel) => findTotals({ rows, lines: linesOfFuel(fuel), taken }));
+  const plain = fuels.map((fuel) => findTotals({ rows, lines: linesOfFuel(fuel), taken }));
   // A total may hold what is left out here: water, or what no word names.
-  const others = all.filter(({ fuel, kind }) => kind === 'unknown' || (fuel === 'water' && kind !== 'payment'));
+  const others = all.filter(
+    ({ fuel, kind }) => kind === 'unknown' || kind === 'export' || (fuel === 'water' && kind !== 'payment'),
+  );
   const everything = [...fuels.flatMap(linesOfFuel), ...others];
   const over =
-    fuels.length + others.length > 1 && single.some((one) => one?.vat === undefined)
+    fuels.length + others.length > 1 && plain.some((one) => one?.vat === undefined)
       ? findTotals({ rows, lines: everything, taken })
       : undefined;
-  const together = over?.vat || single.some((one) => one === undefined) ? over : undefined;
-  const sections = fuels.map((fuel, i): Section => {
+  const parts = fuels.map((fuel, i): readonly Part[] => {
     const lines = linesOfFuel(fuel);
+    const whole = { lines, totals: plain[i], pairs };
+    return plain[i]?.vat || over?.vat ? [whole] : partsOf(rows, whole, taken);
+  });
+  const single = parts.map(([first]) => first?.totals);
+  const together = over?.vat || single.some((one) => one === undefined) ? over : undefined;
+  const kept = new Set(parts.flat().flatMap(({ lines }) => lines));
+  const sections = parts.flatMap((own, i) => own.map((part) => sectionOf(fuels[i], part)));
+  function sectionOf(fuel: PaperFuel | undefined, { lines, totals, pairs: near }: Part): Section {
     const energies = lines.filter(({ kind }) => kind === 'energy');
     const mine = gas.filter(
       ({ energy }) =>
@@ -187,12 +203,12 @@ function sectionsOf(
     return {
       fuel,
       lines,
-      period: periodOf(pairs, lines, rows),
+      period: periodOf(near, lines, rows),
       differences: differences.filter((one) => belongs(one, energies, mine)),
-      gas: mine.slice(0, 1),
-      totals: together?.vat ? beforeVat(single[i]) : single[i],
+      gas: mine,
+      totals: together?.vat ? beforeVat(totals) : totals,
     };
-  });
+  }
   const sum =
     together?.totalPence ??
     sections.reduce((total, { totals, lines }) => total + (totals?.totalPence ?? sumPence(lines)), 0);
@@ -202,11 +218,39 @@ function sectionsOf(
     settling: findSettling(
       rows,
       sum,
-      new Set([...taken].filter((one) => !all.some(({ kind, amount }) => kind === 'payment' && amount === one))),
+      new Set(
+        [...taken].filter(
+          (one) => !all.some(({ kind, amount }) => (kind === 'payment' || kind === 'export') && amount === one),
+        ),
+      ),
     ),
     isWater,
+    isExport: all.some(({ kind }) => kind === 'export'),
+    leftOut: charges.filter((line) => !kept.has(line) && fuels.includes(line.fuel ?? fuels[0])),
     payments: all.filter(({ kind }) => kind === 'payment'),
   };
+}
+
+/** Kinds of lines that are no charge for what the home used. */
+const NO_CHARGES: ReadonlySet<PaperLine['kind']> = new Set(['payment', 'unknown', 'export']);
+
+interface Part {
+  readonly lines: readonly PaperLine[];
+  readonly totals: Totals | undefined;
+  readonly pairs: readonly DatePair[];
+}
+
+/** The charges of one fuel as one bill, or as those stretches of them that a tax and a total hold. */
+function partsOf(rows: readonly RowFacts[], whole: Part, taken: ReadonlySet<Figure>): readonly Part[] {
+  const { lines, pairs } = whole;
+  const totals = findSeveralTaxes({ rows, lines, taken });
+  if (totals) return [{ ...whole, totals }];
+  const groups = groupCharges(rows, lines, pairs, taken);
+  if (groups.length === 0) return [whole];
+  const apart = groups.every((one, i) => groups.slice(i + 1).every((other) => areApart(one, other)));
+  if (apart) return groups;
+  const all = groups.flatMap((one: ChargeGroup) => one.lines);
+  return [{ lines: all, totals: joinTotals(groups, rows), pairs }];
 }
 
 /** Where VAT is laid on all fuels together, what one of them comes to is before VAT. */
@@ -217,7 +261,7 @@ function beforeVat(totals: Totals | undefined): Totals | undefined {
 }
 
 export const sumQuantity = (lines: readonly PaperLine[]): number =>
-  lines.reduce((sum, { quantity }) => sum + (quantity?.value ?? 0), 0);
+  lines.reduce((sum, { quantity, amount }) => sum + (amount.negative ? -1 : 1) * (quantity?.value ?? 0), 0);
 const sumPence = (lines: readonly PaperLine[]): number =>
   lines.reduce((sum, { amount }) => sum + (amount.negative ? -1 : 1) * Math.round(amount.value * 100), 0);
 
@@ -279,7 +323,13 @@ function periodOf(
     }
     return undefined;
   };
-  const fitting = pairs.flatMap((pair) => fits(pair) ?? []).toSorted((a, b) => b.pair.days - a.pair.days);
+  // Days of readings may fit the same count a day aside; those that the bill states go first.
+  const ofReadings = ({ pair }: PaperPeriod) => Number(READING.test(rows[pair.from.row]!.words));
+  const fitting = pairs
+    .flatMap((pair) => fits(pair) ?? [])
+    .toSorted((a, b) =>
+      Math.abs(b.pair.days - a.pair.days) > 1 ? b.pair.days - a.pair.days : ofReadings(a) - ofReadings(b),
+    );
   if (fitting[0]) return fitting[0];
   const named = pairs.filter(({ from, to }) => PERIOD.test(`${rows[from.row]!.words} ${rows[to.row]!.words}`));
   const [longest] = (named.length > 0 ? named : pairs).toSorted((a, b) => b.days - a.days);

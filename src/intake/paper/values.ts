@@ -6,6 +6,7 @@ import { nameOf, type PaperLine } from './lines.ts';
 import { LEAST_BITS, type Proof } from './relations.ts';
 import type { Totals } from './totals.ts';
 import { registersOf, type Section, type Understanding } from './understand.ts';
+import { GIVEN_BACK } from './vocabulary.ts';
 
 export interface ReadSection {
   readonly section: Section;
@@ -94,7 +95,10 @@ export function listValues({ understood, sections, typed }: ValuesInput): PaperV
       const name = meterName(own[0]!, fuel ?? 'electricity');
       const reading = made?.readings.get(name);
       const isNamed = own[0]!.register !== undefined && !own[0]!.registerGuessed;
-      const meaning = groups.length > 1 && !isNamed ? 'guessed' : 'said';
+      const isGivenBack = own.some(
+        ({ amount, quantity }) => amount.negative && !GIVEN_BACK.test(rows[(quantity ?? amount).row]!.words),
+      );
+      const meaning = (groups.length > 1 && !isNamed) || isGivenBack ? 'guessed' : 'said';
       if (reading) {
         add({ ...of('opening', name), reading: kindOfReading(reading.earlier, rows) }, reading.earlier);
         add({ ...of('closing', name), reading: kindOfReading(reading.later, rows) }, reading.later);
@@ -137,9 +141,9 @@ export function listValues({ understood, sections, typed }: ValuesInput): PaperV
         add(of('extra', name), figure);
     }
     if (totals.net) add(of('net'), totals.net);
-    if (totals.vat) {
-      add(of('vat-rate'), totals.vat.rate);
-      add(of('vat'), totals.vat.tax);
+    for (const { rate, tax } of totals.taxes ?? (totals.vat ? [totals.vat] : [])) {
+      add(of('vat-rate'), rate);
+      add(of('vat'), tax);
     }
     if (totals.total) add(of('total'), totals.total);
   }
@@ -160,6 +164,8 @@ function proofsOf(section: Section): Proof[] {
 export function faultsOf(section: Section, rows: readonly RowFacts[], isCovered: boolean): ReadSection['faults'] {
   const lines = section.lines.flatMap(({ product, quantity, price, pence, amount }) => {
     if (product || !quantity || !price) return [];
+    // Units that cost nothing prove nothing and contradict nothing.
+    if (price.value === 0 && amount.value === 0) return [];
     const reckoned = pence === undefined ? '' : ` (${((quantity.value * pence) / 100).toFixed(2)})`;
     return [{ figure: amount, sum: `${quantity.text} × ${price.text}${reckoned} ≠ ${amount.text}` }];
   });

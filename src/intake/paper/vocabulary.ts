@@ -1,58 +1,84 @@
 /** The words by which a bill says what a number is, in English and German. Everyday words of the trade, from memory. */
 
-const words = (pattern: string): RegExp => new RegExp(`(?<![\\p{L}])(?:${pattern})(?![\\p{L}])`, 'iu');
+/** `\w` in a pattern is any letter or digit: to a regular expression ä and é are none. */
+const words = (pattern: string): RegExp =>
+  new RegExp(`(?<![\\p{L}])(?:${pattern.replaceAll('\\w', '[\\p{L}\\d]')})(?![\\p{L}])`, 'iu');
 
-export const ELECTRICITY = words('electricity|electric|power supply|strom\\w*|elektrizität');
-export const GAS = words('(?:natural )?gas|erdgas\\w*|gasrechnung|gasverbrauch\\w*|gasabrechnung|gaslieferung');
+export const ELECTRICITY = words(
+  'electricity|electric|power supply|strom\\w*|elektrizität|électricité|elektriciteit|stroom',
+);
+export const GAS = words(
+  '(?:natural )?gas|erdgas\\w*|gasrechnung|gasverbrauch\\w*|gasabrechnung|gaslieferung|gaz|aardgas',
+);
 export const WATER = words(
   'water|sewage|sewerage|wastewater|trinkwasser\\w*|wasser\\w*|abwasser\\w*|schmutzwasser\\w*|niederschlagswasser\\w*',
 );
 
 export const STANDING = words(
-  'standing charges?|daily charges?|service charges?|fixed charges?|supply charges?|daily supply|grundpreis\\w*|grundgebühr\\w*|verrechnungspreis|messpreis|leistungspreis|bereitstellung\\w*|standing',
+  'standing charges?|daily charges?|service charges?|fixed charges?|supply charges?|daily supply|grundpreis\\w*|grundgebühr\\w*|verrechnungspreis|messpreis|leistungspreis|bereitstellung\\w*|standing|abonnement|vastrecht|vaste (?:leverings)?kosten',
 );
 export const LEVY = words(
-  'levy|levies|stromsteuer|energiesteuer|erdgassteuer|konzessionsabgabe\\w*|\\w*umlage|co2[- ]?\\w*|carbon (?:tax|price)|climate change levy|behg\\w*|netzentgelt\\w*',
+  'levy|levies|stromsteuer|energiesteuer|erdgassteuer|konzessionsabgabe\\w*|\\w*umlage|co2[- ]?\\w*|carbon (?:tax|price)|climate change levy|behg\\w*|netzentgelt\\w*|energiebelasting|accise|cspe|cta',
 );
 export const ENERGY = words(
-  'units?|energy|usage|use|used|consumption|kwh|unit rate|arbeitspreis\\w*|arbeit|verbrauch\\w*|energie\\w*|lieferung|menge',
+  'units?|energy|usage|use|used|consumption|kwh|unit rate|arbeitspreis\\w*|arbeit|verbrauch\\w*|energie\\w*|lieferung|menge|consommation|énergie|levering|verbruik',
 );
-export const VAT = words('vat|value added tax|umsatzsteuer|mehrwertsteuer|mwst\\.?|ust\\.?|sales tax|tax');
+export const VAT = words('vat|value added tax|umsatzsteuer|mehrwertsteuer|mwst\\.?|ust\\.?|sales tax|tax|tva|btw');
 export const INCLUDES_VAT = words(
-  '(?:incl(?:uding|udes|usive of|\\.)?|of which|includes?) (?:the )?(?:\\d+ ?% ?)?(?:vat|value added tax|tax)|vat included|darin enthalten\\w*|enthaltene\\w*|(?:inkl\\.?|inklusive|einschließlich|einschl\\.) (?:\\d+ ?% ?)?(?:gesetzl\\w*\\.? )?(?:mwst|ust|umsatzsteuer|mehrwertsteuer)\\.?',
+  'dont (?:la )?tva|incl(?:\\.|usief) btw|(?:incl(?:uding|udes|usive of|\\.)?|of which|includes?) (?:the )?(?:\\d+ ?% ?)?(?:vat|value added tax|tax)|vat included|darin enthalten\\w*|enthaltene\\w*|(?:inkl\\.?|inklusive|einschließlich|einschl\\.) (?:\\d+ ?% ?)?(?:gesetzl\\w*\\.? )?(?:mwst|ust|umsatzsteuer|mehrwertsteuer)\\.?',
 );
 export const PAYMENT = words(
-  'payments?|paid|you have paid|direct debits?|received|thank you|abschl[aä]g\\w*|abschlagszahlung\\w*|vorauszahlung\\w*|zahlung\\w*|gezahlt\\w*|geleistete\\w*|bezahlt\\w*',
+  '(?<!late )payments?(?! fee)|paid|you have paid|direct debits?|received|thank you|abschl[aä]g\\w*|abschlagszahlung\\w*|vorauszahlung\\w*|zahlung\\w*|gezahlt\\w*|geleistete\\w*|bezahlt\\w*|acomptes?|mensualités?|déjà (?:payé|réglé)\\w*|versements?|reeds betaald|voorschot\\w*',
 );
 export const BALANCE = words(
   'balance|brought forward|carried (?:over|forward)|previous bill|last bill|opening balance|account (?:in credit|credit)|overdue|vortrag|übertrag|saldo|vorjahr|offener betrag|in credit|(?:your )?debt',
 );
 export const DUE = words(
-  'amount due|to pay|total due|please pay|now due|balance due|due now|you owe|nachzahlung|guthaben|restbetrag|zu zahlen\\w*|erstattung|zahlbetrag|new balance|your new balance|forderung',
+  'amount due|to pay|total due|please pay|now due|balance due|due now|you owe|nachzahlung|guthaben|restbetrag|zu zahlen\\w*|erstattung|zahlbetrag|new balance|your new balance|forderung|à payer|te betalen|te ontvangen',
 );
 export const NEXT_PAYMENT = words(
   'new (?:monthly )?payments?|next payments?|new direct debit|monthly payment from|from now on|will be|künftig\\w*|neuer abschlag|neue abschläge|neuer monatlicher abschlag|zukünftig\\w*|nächste\\w*',
 );
 export const TAKEN_OFF = words(
-  'discount|rebate|allowance|reduction|credit|refund|goodwill|bonus|rabatt|gutschrift|nachlass|ermäßigung|off your',
+  'discount|rebate|allowance|reduction|credit|refund|goodwill|bonus|rabatt|gutschrift|nachlass|ermäßigung|off your|remise|réduction|ristourne|korting|vermindering',
 );
 export const ADDED = words(
   'fee|late charge|other charges?|adjustment|surcharge|mahn\\w*|gebühr|zuschlag|correction of',
 );
+/** Money off that is reckoned by the unit and is no use. */
+export const SUPPORT = words(
+  'discount|rebate|price guarantee|support|bonus|rabatt|entlastung\\w*|\\w*preisbremse|nachlass|ermäßigung|off your',
+);
+/** Steps of a price by amount. */
+export const STEP = words(
+  'first|next|remaining|further|above|up to|over|tier\\w*|block|step|erste\\w*|weitere\\w*|restliche\\w*|stufe|tranche|schijf',
+);
+/** Units that were charged and are taken back. */
+export const GIVEN_BACK = words(
+  'over[- ]?(?:estimat|charg)\\w*|less units|take back|taken back|revers\\w*|cancel\\w*|correct\\w*|credit(?:ed)? back|storn\\w*|rückerstattung|zurück\\w*|korrektur\\w*|berichtig\\w*',
+);
+/** What leaves the home. */
+export const EXPORT = words(
+  'export\\w*|feed[- ]in|sent out|generation|einspeis\\w*|rückspeis\\w*|teruglever\\w*|teruggeleverd\\w*|injection|surplus',
+);
+/** What is compared or foreseen and is no part of the bill. */
+export const COMPARED = words(
+  'last (?:year|winter|summer|quarter|bill)|same (?:days|period|time)|previous year|a year ago|estimated? (?:annual|yearly|for a year)|next year|a year|annual|for the year|(?:you )?(?:would|could) (?:pay|save)|save|switch|projection|projected|forecast|compar\\w+|other tariffs?|cheap(?:er|est)|vorjahr\\w*|vergleich\\w*|prognose\\w*|voraussichtlich\\w*|jahresverbrauchsprognose|enthalten|davon|sparen|günstig\\w*|wechsel\\w*|l’an dernier|année précédente|vorig jaar|vergelijk\\w*',
+);
 export const NET = words(
-  'net|sub ?total|total before vat|before vat|excluding vat|excl\\.? vat|without vat|netto\\w*|zwischensumme|nettobetrag',
+  'net|sub ?total|total before vat|before vat|excluding vat|excl\\.? vat|without vat|netto\\w*|zwischensumme|nettobetrag|hors (?:tva|taxes?)|total ht|subtotaal|excl\\.? btw',
 );
 export const TOTAL = words(
-  'total|charges of this|charges for this|this bill|gesamt\\w*|brutto\\w*|rechnungsbetrag|summe|endbetrag|rechnungssumme',
+  'total|charges of this|charges for this|this bill|gesamt\\w*|brutto\\w*|rechnungsbetrag|summe|endbetrag|rechnungssumme|ttc|totaal',
 );
 export const PERIOD = words(
-  'period|statement|bill(?:ing)? (?:for|from|period)?|supply|from|between|charges from|zeitraum|abrechnungszeitraum|lieferzeitraum|abrechnungsperiode|verbrauchszeitraum|vom|von|rechnung',
+  'period|statement|bill(?:ing)? (?:for|from|period)?|supply|from|between|charges from|zeitraum|abrechnungszeitraum|lieferzeitraum|abrechnungsperiode|verbrauchszeitraum|vom|von|rechnung|période|periode|du|van',
 );
 export const READING = words(
-  'readings?|meter|register|index|opening|closing|earlier|later|latest|previous|present|zählerstand\\w*|zählerstände|stand|ablesung\\w*|ablesewert|anfangsstand|endstand',
+  'readings?|meter|register|index|opening|closing|earlier|later|latest|previous|present|zählerstand\\w*|zählerstände|stand|ablesung\\w*|ablesewert|anfangsstand|endstand|relevé|meterstand\\w*|beginstand|eindstand',
 );
 export const ESTIMATED = words(
-  'estimated?|est\\.?|geschätzt\\w*|rechnerisch\\w*|hochrechnung|hochgerechnet|maschinell',
+  'estimated?|est\\.?|geschätzt\\w*|rechnerisch\\w*|hochrechnung|hochgerechnet|maschinell|estimée?s?|geschat\\w*',
 );
 export const ACTUAL = words(
   'actual|read by us|our reading|smart|remote|abgelesen|ablesung(?: durch uns)?|fernablesung|netzbetreiber',
@@ -69,8 +95,8 @@ export const HUNDRED_CUBIC_FEET = words('hundreds? (?:of )?cubic feet|hcf|ft3|ft
 /** Names of registers, as they are kept. */
 export const REGISTERS: readonly (readonly [RegExp, string])[] = [
   [words('off[- ]?peak|low rate|low units'), 'off peak'],
-  [words('night(?:time)?|nachts?|nt|niedertarif|nachttarif|nachtstrom'), 'night'],
-  [words('day(?:time)?|tag|tags|tagstrom|ht|hochtarif|tagtarif'), 'day'],
+  [words('night(?:time)?|nachts?|nt|niedertarif|nachttarif|nachtstrom|heures creuses|dal(?:tarief|uren)?'), 'night'],
+  [words('day(?:time)?|tag|tags|tagstrom|ht|hochtarif|tagtarif|heures pleines|normaal(?:tarief)?'), 'day'],
   [words('evenings?|weekends?|abends?|wochenende'), 'evening and weekend'],
   [words('peak|high rate'), 'peak'],
 ];

@@ -90,6 +90,8 @@ export function answersTo(remark: Remark, preview: IntakePreview): readonly Answ
       ];
     case 'paper-total-asked':
     case 'paper-unproved-asked':
+    case 'paper-left-out-asked':
+    case 'paper-fuel-left-asked':
     case 'paper-meaning-asked':
       return [{ label: say('They are right'), ...ofPaper(choices, { looked: true }) }];
     case 'paper-contradicted-asked':

@@ -381,6 +381,18 @@ export const REMARKS: Catalogue = {
     '{file} ist eine Rechnung für Wasser; davon wird hier nichts gebraucht. Wählen Sie die Rechnung für Strom oder Gas.',
   '{file} names water or sewage too. That was left out.':
     '{file} nennt auch Wasser oder Abwasser. Das wurde weggelassen.',
+  '{file} gives back more than it charges, so it corrects an earlier bill. Choose the bill that stands now, or type the figures.':
+    '{file} erstattet mehr, als es berechnet, und berichtigt also eine frühere Rechnung. Wählen Sie die Rechnung, die jetzt gilt, oder tippen Sie die Zahlen ein.',
+  '{file} also names electricity that was sent out. That is no use, and was left out.':
+    '{file} nennt auch eingespeisten Strom. Das ist kein Verbrauch und wurde weggelassen.',
+  'No total of this bill holds these sums, so they were left out: {names}.':
+    'Diese Beträge stecken in keiner Summe der Rechnung und wurden weggelassen: {names}.',
+  'No total of this bill holds these sums on {file}, so they were left out: {names}. They may be another offer, a forecast or another bill. Compare with the paper.':
+    'Diese Beträge auf {file} stecken in keiner Summe der Rechnung und wurden weggelassen: {names}. Vielleicht sind es ein anderes Angebot, eine Prognose oder eine andere Rechnung. Vergleichen Sie mit dem Papier.',
+  '{count, plural, one {An amount} other {# amounts}} on {file} {count, plural, one {belongs} other {belong}} to no charge we read, and {count, plural, one {was} other {were}} left out: {names}.':
+    '{count, plural, one {Ein Betrag} other {# Beträge}} auf {file} {count, plural, one {gehört} other {gehören}} zu keinem gelesenen Posten und {count, plural, one {wurde} other {wurden}} weggelassen: {names}.',
+  '{file} has more that belongs to no charge we read: {names}. Without it the bill may not be complete. Compare with the paper.':
+    'Auf {file} steht noch etwas, das zu keinem gelesenen Posten gehört: {names}. Ohne das ist die Rechnung vielleicht nicht vollständig. Vergleichen Sie mit dem Papier.',
   'Names, addresses and the numbers of accounts and meters on {file} are not saved, nor the paper itself.':
     'Namen, Anschriften sowie Konto- und Zählernummern auf {file} werden nicht gespeichert, auch das Papier selbst nicht.',
   '{file} does not say whether it is for electricity or for gas. Choose which.':

@@ -5,6 +5,8 @@ import { intakeContext } from '../../../src/desk/take-in.ts';
 import type { IntakeChoices } from '../../../src/intake/intake.ts';
 import { readPaper } from '../../../src/intake/read-paper.ts';
 import { LAYOUTS, layOutBill } from '../../prove/paper/lay-out.ts';
+import { SET_BILLS } from '../../prove/paper/set-bills.ts';
+import { isOn } from '../../prove/paper/set-page.ts';
 import { provePaper, proveScrambled } from '../../prove/paper.ts';
 
 const context = intakeContext('Europe/London', '2026-11-25');
@@ -320,5 +322,31 @@ describe('bills in many layouts', () => {
     expect(series.map(({ total }) => total)).toEqual(
       made.bill.sections.map(({ charges }) => charges.reduce((sum, { kWh }) => sum + kWh, 0)),
     );
+  });
+});
+
+describe('bills as suppliers set them, each with what must not be taken', () => {
+  const periodsOf = ({ series }: Awaited<ReturnType<typeof read>>) =>
+    series.flatMap(({ carrier, periods }) =>
+      periods!.map(({ from, to, kWh, costPence }) => [carrier, from, to, kWh, costPence]),
+    );
+  test.each(SET_BILLS.map((one) => [one.name, one] as const))('%s', async (_name, { pages, zone, truth, foreign }) => {
+    const preview = (await readPaper('bill.pdf', writePdf(pages), {}, intakeContext(zone, '2026-11-25'))).preview;
+    const isAsked = codesOf(preview, 'question', 'refusal').length > 0;
+    // Right, or asked.
+    if (!isAsked) expect(periodsOf(preview)).toEqual(truth);
+    const values = preview.paper?.values ?? [];
+    expect(values.filter(({ boxes }) => boxes.some((box) => isOn(box, foreign)))).toEqual([]);
+  });
+  const ASKED = SET_BILLS.filter(({ truth }) => truth.length === 0).map(({ name }) => name);
+  test('most need no question', async () => {
+    const asked = await Promise.all(
+      SET_BILLS.map(async ({ name, pages, zone }) => {
+        const { preview } = await readPaper('bill.pdf', writePdf(pages), {}, intakeContext(zone, '2026-11-25'));
+        return codesOf(preview, 'question', 'refusal').length > 0 ? [name] : [];
+      }),
+    );
+    expect(asked.flat()).toEqual(expect.arrayContaining(ASKED));
+    expect(asked.flat().length).toBeLessThan(SET_BILLS.length * 0.35);
   });
 });

@@ -1,0 +1,123 @@
+/**
+ * Which charges of a page belong together: those that a printed tax and total hold. What no total holds is a comparison,
+ * a projection or another bill's, and is never added to it.
+ */
+import type { Figure, RowFacts } from './figures.ts';
+import type { DatePair, PaperLine } from './lines.ts';
+import { isMoney, type Proof, penceOf } from './relations.ts';
+import { findTotals, type Totals } from './totals.ts';
+import { COMPARED } from './vocabulary.ts';
+
+export interface ChargeGroup {
+  readonly lines: readonly PaperLine[];
+  readonly totals: Totals;
+  /** The dates that stand with it. */
+  readonly pairs: readonly DatePair[];
+}
+
+/** More charges than that on a bill are a table of months, whose parts would fit each other by chance. */
+const MOST_LINES = 16;
+
+export function groupCharges(
+  rows: readonly RowFacts[],
+  lines: readonly PaperLine[],
+  pairs: readonly DatePair[],
+  taken: ReadonlySet<Figure>,
+): ChargeGroup[] {
+  if (lines.length < 2 || lines.length > MOST_LINES) return [];
+  const columnOf = columnsOf(lines);
+  const across = lines.toSorted((a, b) => columnOf(a) - columnOf(b) || a.amount.row - b.amount.row);
+  const found = [...runsOf(lines), ...runsOf(across)].flatMap((run): ChargeGroup[] => {
+    if (run.length === lines.length || !run.some(({ kind }) => kind === 'energy')) return [];
+    const totals = findTotals({ rows, lines: run, taken });
+    return totals?.vat && totals.total && totals.confirmed >= 2 ? [{ lines: run, totals, pairs: [] }] : [];
+  });
+  const groups: ChargeGroup[] = [];
+  for (const one of found.toSorted(
+    (a, b) => b.totals.confirmed - a.totals.confirmed || b.lines.length - a.lines.length,
+  )) {
+    const isFree = groups.every(
+      ({ lines: own, totals }) => totals.total !== one.totals.total && !own.some((line) => one.lines.includes(line)),
+    );
+    if (isFree) groups.push(one);
+  }
+  const inOrder = groups.toSorted((a, b) => firstRow(a) - firstRow(b) || endOf(a.lines[0]!) - endOf(b.lines[0]!));
+  const dated = inOrder.map((one, i) => ({ ...one, pairs: pairsOf(one, inOrder[i - 1], inOrder, pairs) }));
+  return dated.filter((one, i) => i === 0 || belongsWith(one, dated.slice(0, i), rows));
+}
+
+/** Every stretch of lines that follow each other. */
+function runsOf(lines: readonly PaperLine[]): PaperLine[][] {
+  return lines.flatMap((_, from) => lines.slice(from).map((__, length) => lines.slice(from, from + length + 1)));
+}
+
+/** Amounts of one column end at the same place, or nearly. */
+const COLUMN = 30;
+const endOf = ({ amount: { box } }: PaperLine): number => box.x + box.width;
+function columnsOf(lines: readonly PaperLine[]): (line: PaperLine) => number {
+  const ends = lines.map(endOf).toSorted((a, b) => a - b);
+  const starts = ends.filter((end, i) => i === 0 || end - ends[i - 1]! > COLUMN);
+  return (line) => starts.findLastIndex((start) => start <= endOf(line));
+}
+const firstRow = ({ lines }: ChargeGroup): number => Math.min(...lines.map(({ amount }) => amount.row));
+const lastRow = ({ lines }: ChargeGroup): number => Math.max(...lines.map(({ amount }) => amount.row));
+
+/** The dates above or among the charges of a group, after those of the group before; of columns beside each other those nearest. */
+function pairsOf(
+  own: ChargeGroup,
+  before: ChargeGroup | undefined,
+  all: readonly ChargeGroup[],
+  pairs: readonly DatePair[],
+): DatePair[] {
+  const beside = all.filter((one) => firstRow(one) <= lastRow(own) && lastRow(one) >= firstRow(own));
+  const away = (pair: DatePair, { lines }: ChargeGroup) =>
+    Math.abs(pair.from.box.x - (lines[0]!.quantity ?? lines[0]!.amount).box.x);
+  if (beside.length > 1)
+    return pairs.filter((pair) => beside.every((one) => one === own || away(pair, own) < away(pair, one)));
+  const above = before ? lastRow(before) : -1;
+  const since = pairs.filter(({ from, to }) => from.row > above && to.row <= lastRow(own));
+  return since.length > 0 ? since : [...pairs];
+}
+
+/** Further charges are of this paper where one sum holds the totals, or where they are of days of their own. */
+function belongsWith(one: ChargeGroup, before: readonly ChargeGroup[], rows: readonly RowFacts[]): boolean {
+  if (isCompared(one.lines, rows)) return false;
+  return grandTotal([...before, one], rows) !== undefined || before.every((other) => areApart(one, other));
+}
+
+/** The printed sum of some totals. */
+export function grandTotal(groups: readonly ChargeGroup[], rows: readonly RowFacts[]): Proof | undefined {
+  const totals = groups.map(({ totals: { total } }) => total!);
+  const pence = groups.reduce((sum, { totals: { totalPence } }) => sum + totalPence, 0);
+  const printed = rows
+    .flatMap(({ figures }) => figures)
+    .filter((one) => isMoney(one) && penceOf(one) === pence && !totals.includes(one));
+  const [grand] = printed;
+  if (!grand || groups.length < 2) return undefined;
+  const sum = `${totals.map(({ text }) => text).join(' + ')} = ${grand.text}`;
+  return { figures: [...totals, grand], sum, bits: Math.log2(pence) };
+}
+
+const spanOf = ({ pairs }: ChargeGroup): DatePair | undefined => pairs.toSorted((a, b) => b.days - a.days)[0];
+/** Whether two groups state days of which none is shared; a first day may be the last of the other. */
+export function areApart(a: ChargeGroup, b: ChargeGroup): boolean {
+  const [one, other] = [spanOf(a), spanOf(b)];
+  if (!one || !other || one === other) return false;
+  return one.from.day >= other.to.day || other.from.day >= one.to.day;
+}
+
+const ABOVE = 3;
+/** Whether the words beside or above some charges say that they are compared or foreseen. */
+export function isCompared(
+  lines: readonly Pick<PaperLine, 'amount' | 'quantity'>[],
+  rows: readonly RowFacts[],
+): boolean {
+  return lines.every(({ amount, quantity }) => {
+    const at = Math.min(amount.row, quantity?.row ?? amount.row);
+    if (COMPARED.test(rows[at]!.words)) return true;
+    for (let above = at - 1; above >= Math.max(0, at - ABOVE); above--) {
+      if (COMPARED.test(rows[above]!.words)) return true;
+    }
+    return false;
+  });
+}

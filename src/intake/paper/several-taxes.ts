@@ -1,0 +1,86 @@
+/** Taxes at several rates under one total: a rate for the home and one for the workshop, or one for each half of a year. */
+import type { Figure, RowFacts } from './figures.ts';
+import { type ChargeGroup, grandTotal } from './groups.ts';
+import type { PaperLine } from './lines.ts';
+import { isMoney, type Proof, penceOf } from './relations.ts';
+import { type Totals, type TotalsInput, type VatFound, vatRows } from './totals.ts';
+import { TOTAL } from './vocabulary.ts';
+
+interface TaxOnPart extends VatFound {
+  readonly basePence: number;
+  readonly proof: Proof;
+}
+
+/** Parts of that many charges are tried as what a tax is on. */
+const MOST_LINES = 9;
+const signedPence = ({ amount }: PaperLine): number => (amount.negative ? -penceOf(amount) : penceOf(amount));
+const sumOf = (values: readonly number[]): number => values.reduce((a, b) => a + b, 0);
+
+/** Each tax on a part of the charges, the parts together all of them, charges and taxes together a printed total. */
+export function findSeveralTaxes({ rows, lines, taken }: TotalsInput): Totals | undefined {
+  const all = sumOf(lines.map(signedPence));
+  const taxes = taxesOnParts(rows, lines, taken);
+  for (const [i, one] of taxes.entries()) {
+    for (const other of taxes.slice(i + 1)) {
+      if (one.tax === other.tax || one.rate.value === other.rate.value || one.basePence + other.basePence !== all)
+        continue;
+      const totalPence = all + penceOf(one.tax) + penceOf(other.tax);
+      const total = rows
+        .flatMap(({ figures, words }) => figures.map((figure) => ({ figure, isNamed: TOTAL.test(words) })))
+        .filter(({ figure }) => isMoney(figure) && !taken.has(figure) && penceOf(figure) === totalPence)
+        .toSorted((a, b) => Number(b.isNamed) - Number(a.isNamed))[0]?.figure;
+      if (!total) continue;
+      const parts = [...lines.map(({ amount }) => amount), one.tax, other.tax];
+      const sum = `${parts.map(({ text }) => text).join(' + ')} = ${total.text}`;
+      const proofs = [one.proof, other.proof, { figures: [...parts, total], sum, bits: Math.log2(totalPence) }];
+      return { netPence: all, taxes: [one, other], total, totalPence, before: [], after: [], proofs, confirmed: 3 };
+    }
+  }
+  return undefined;
+}
+
+function taxesOnParts(rows: readonly RowFacts[], lines: readonly PaperLine[], taken: ReadonlySet<Figure>): TaxOnPart[] {
+  const sums = partsOf(lines.slice(0, MOST_LINES));
+  return vatRows(rows, taken)
+    .filter(({ included }) => !included)
+    .flatMap(({ rate, tax }) => {
+      const printed = rows[tax.row]!.figures.filter((one) => isMoney(one) && one !== tax).map(penceOf);
+      const fits = (basePence: number) => Math.abs((basePence * rate.value) / 100 - penceOf(tax)) <= 0.5 + 1e-6;
+      const bases = (printed.length > 0 ? printed : sums).filter(fits);
+      return [...new Set(bases)].map((basePence): TaxOnPart => {
+        const sum = `${rate.text} × ${(basePence / 100).toFixed(2)} = ${tax.text}`;
+        return {
+          included: false,
+          rate,
+          tax,
+          basePence,
+          proof: { figures: [rate, tax], sum, bits: Math.log2(penceOf(tax)) },
+        };
+      });
+    });
+}
+
+/** What any of the charges come to together, but none and all. */
+function partsOf(lines: readonly PaperLine[]): number[] {
+  const most = 2 ** lines.length - 1;
+  return Array.from({ length: Math.max(0, most - 1) }, (_, i) =>
+    sumOf(lines.map((line, at) => (((i + 1) >> at) & 1 ? signedPence(line) : 0))),
+  );
+}
+
+/** Groups of the same days under the one sum of their totals. */
+export function joinTotals(groups: readonly ChargeGroup[], rows: readonly RowFacts[]): Totals {
+  const all = groups.map(({ totals }) => totals);
+  const grand = grandTotal(groups, rows);
+  const total = grand?.figures.at(-1);
+  return {
+    netPence: sumOf(all.map(({ netPence, vat }) => netPence - (vat?.included ? penceOf(vat.tax) : 0))),
+    taxes: all.flatMap(({ vat }) => vat ?? []),
+    ...(total ? { total } : {}),
+    totalPence: sumOf(all.map(({ totalPence }) => totalPence)),
+    before: all.flatMap(({ before }) => before),
+    after: all.flatMap(({ after }) => after),
+    proofs: [...all.flatMap(({ proofs }) => proofs), ...(grand ? [grand] : [])],
+    confirmed: all.length,
+  };
+}

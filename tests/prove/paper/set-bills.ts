@@ -1,0 +1,1196 @@
+/** Bills as suppliers set them, each in a layout of its own and with what must not be taken; suppliers and people are invented. */
+import { type SetBill, type SetPeriod, setBill } from './set-page.ts';
+
+const round = (value: number): number => Math.floor(value + 0.5 + 1e-9);
+const times = (count: number, pence: number): number => round(count * pence);
+const share = (percent: number, pence: number): number => round((pence * percent) / 100);
+const grouped = (digits: string, by: string): string => digits.replace(/\B(?=(\d{3})+$)/g, by);
+const sum = (...pence: readonly number[]): number => pence.reduce((a, b) => a + b, 0);
+/** 1,234.56 and 1.234,56 without a sign of money. */
+const en = (pence: number): string => {
+  const [front = '', back] = (Math.abs(pence) / 100).toFixed(2).split('.');
+  return `${grouped(front, ',')}.${back}`;
+};
+const de = (pence: number): string => {
+  const [front = '', back] = (Math.abs(pence) / 100).toFixed(2).split('.');
+  return `${grouped(front, '.')},${back}`;
+};
+const gb = (pence: number): string => `${pence < 0 ? '-' : ''}£${en(pence)}`;
+
+const UK = 'Europe/London';
+const DE = 'Europe/Berlin';
+const bills: SetBill[] = [];
+const add = (name: string, zone: string, text: string, ...truth: SetPeriod[]) => {
+  bills.push(setBill(name, zone, text, truth));
+};
+
+{
+  const [d1, n1, d2, n2] = [times(412, 29.8), times(233, 13.1), times(268, 31.2), times(141, 14.4)];
+  const [s1, s2] = [times(55, 51.3), times(36, 53.9)];
+  const net = sum(d1, n1, d2, n2, s1, s2);
+  const vat = share(5, net);
+  add(
+    'day and night, price change inside, totals before the lines',
+    UK,
+    `
+Bracken & Loam Power                                             Bill date 4 October 2026
+Your bill in short
+Electricity 2 July 2026 to 30 September 2026
+What your electricity cost                                                   ${gb(net)}
+VAT at 5 %                                                                   ${gb(vat)}
+Total of this bill                                                           ${gb(net + vat)}
+
+How it is made up
+2 July 2026 to 25 August 2026
+Day units                     412 kWh    at 29.80p                           ${gb(d1)}
+Night units                   233 kWh    at 13.10p                           ${gb(n1)}
+Standing charge               55 days    at 51.30p                           ${gb(s1)}
+26 August 2026 to 30 September 2026
+Day units                     268 kWh    at 31.20p                           ${gb(d2)}
+Night units                   141 kWh    at 14.40p                           ${gb(n2)}
+Standing charge               36 days    at 53.90p                           ${gb(s2)}
+`,
+    ['electricity', '2026-07-02', '2026-10-01', 1054, net + vat],
+  );
+}
+{
+  const [use, standing] = [times(702, 27.4), times(92, 48)];
+  const net = use + standing;
+  const vat = share(5, net);
+  add(
+    'comparison with the same days last year, and a projection',
+    UK,
+    `
+Fennel & Rush Energy
+Electricity bill                      Period: 1 Apr 2026 to 30 Jun 2026 (91 days)
+!Same period last year 811 kWh × 24.10p = £195.45 (1 Apr 2025 to 30 Jun 2025)
+!Your estimated use over the next year: 3,100 kWh at 27.40p = £849.40
+
+Usage                         702 kWh      27.40p                          ${gb(use)}
+Standing charge               92 days      48.00p                           ${gb(standing)}
+Net                                                                        ${gb(net)}
+VAT                           5 %                                            ${gb(vat)}
+Total charges this period                                                   ${gb(net + vat)}
+
+!Could you pay less? On our Hearth Fix you would pay 24.90p a kWh: 702 kWh × 24.90p = £174.80
+!                                              Standing charge 91 days × 44.00p = £40.04
+`,
+    ['electricity', '2026-04-01', '2026-07-01', 702, net + vat],
+  );
+}
+{
+  const [use, standing] = [times(702, 27.4), times(91, 48)];
+  const net = use + standing;
+  const vat = share(5, net);
+  add(
+    'tariff comparison and projection with sums of their own',
+    UK,
+    `
+Fennel & Rush Energy
+Electricity bill                      Period: 1 Apr 2026 to 30 Jun 2026 (91 days)
+!Same period last year 811 kWh × 24.10p = £195.45 (1 Apr 2025 to 30 Jun 2025)
+!Your estimated use over the next year: 3,100 kWh at 27.40p = £849.40
+
+Usage                         702 kWh      27.40p                          ${gb(use)}
+Standing charge               91 days      48.00p                           ${gb(standing)}
+Net                                                                        ${gb(net)}
+VAT                           5 %                                            ${gb(vat)}
+Total charges this period                                                   ${gb(net + vat)}
+
+!Could you pay less? On our Hearth Fix you would pay 24.90p a kWh: 702 kWh × 24.90p = £174.80
+!                                              Standing charge 91 days × 44.00p = £40.04
+`,
+    ['electricity', '2026-04-01', '2026-07-01', 702, net + vat],
+  );
+}
+{
+  const [dom, bus] = [times(930, 26.5), times(310, 26.5)];
+  const standing = times(30, 60);
+  const [vat5, vat20] = [share(5, dom + standing), share(20, bus)];
+  const total = sum(dom, bus, standing, vat5, vat20);
+  add(
+    'VAT split at 5 % and 20 %',
+    UK,
+    `
+Hollow Lane Power
+Electricity          1 June 2026 to 30 June 2026
+Units for the home, 75 %      930 kWh      26.50 p/kWh                     ${gb(dom)}
+Units for the workshop, 25 %  310 kWh      26.50 p/kWh                      ${gb(bus)}
+Standing charge               30 days      60.00 p/day                      ${gb(standing)}
+VAT at 5 % on ${gb(dom + standing)}                                                      ${gb(vat5)}
+VAT at 20 % on ${gb(bus)}                                                      ${gb(vat20)}
+Total of this bill                                                          ${gb(total)}
+`,
+    ['electricity', '2026-06-01', '2026-07-01', 1240, total],
+  );
+}
+{
+  const old = times(900, 28);
+  const now = times(640, 28);
+  const oldS = times(91, 50);
+  const net = sum(now, oldS) - sum(old, oldS);
+  const vat = share(5, Math.abs(net));
+  add(
+    'a credit bill: the estimated charges taken back, charged anew',
+    UK,
+    `
+Marrow & Tine Energy                                   Corrected bill
+Electricity, 1 January 2026 to 1 April 2026
+We take back what we charged on an estimated reading
+Units                 900 kWh     at 28.00 p                          ${gb(old)} CR
+Standing charge       90 days     at 50.00 p                           ${gb(times(90, 50))} CR
+And charge you by your own reading
+Units                 640 kWh     at 28.00 p                          ${gb(now)}
+Standing charge       90 days     at 50.00 p                           ${gb(times(90, 50))}
+Net                                                                   ${gb(now - old)}
+VAT at 5 %                                                              ${gb(-share(5, old - now))}
+Total of this bill                                                     ${gb(now - old - share(5, old - now))}
+`,
+    [
+      'electricity',
+      '2026-01-01',
+      '2026-04-01',
+      640,
+      times(640, 28) + times(90, 50) + share(5, times(640, 28) + times(90, 50)),
+    ],
+  );
+  void net;
+  void vat;
+}
+{
+  const [e, s] = [times(415, 30.12), times(61, 47.2)];
+  const credit = times(120, 30.12);
+  const net = e + s - credit;
+  const vat = share(5, net);
+  add(
+    'an estimated reading put right later, the units given back as a line',
+    UK,
+    `
+Quill Energy
+Statement 1 March 2026 to 30 April 2026                  Electricity
+Reading 28 Feb 2026   14,280 E         Reading 30 Apr 2026   14,575 A
+Units charged             415 kWh        30.12p                         ${gb(e)}
+Less units over-estimated 120 kWh        30.12p                         -${gb(credit)}
+Standing charge           61 days        47.20p                          ${gb(s)}
+Subtotal                                                                 ${gb(net)}
+VAT @ 5%                                                                  ${gb(vat)}
+Total for this period                                                    ${gb(net + vat)}
+`,
+    ['electricity', '2026-03-01', '2026-05-01', 295, net + vat],
+  );
+}
+{
+  const kWh = round((182 * 1.02264 * 39.4) / 3.6);
+  const [g, s] = [times(kWh, 6.83), times(92, 29.1)];
+  const net = g + s;
+  const vat = share(5, net);
+  add(
+    'gas in cubic metres, working in one line',
+    UK,
+    `
+Thistle Gas & Light                         Gas bill
+1 Jul 2026 - 30 Sep 2026
+Meter G4 00184213 7   Previous reading 03127 (actual)   Present reading 03309 (actual)
+Gas used 182 m³ x 1.02264 volume correction x 39.4 calorific value / 3.6 = ${kWh} kWh
+Gas                      ${kWh} kWh at 6.830p                               ${gb(g)}
+Standing charge          92 days at 29.100p                                ${gb(s)}
+Total before VAT                                                          ${gb(net)}
+VAT at 5.00%                                                               ${gb(vat)}
+Amount for this bill                                                      ${gb(net + vat)}
+`,
+    ['gas', '2026-07-01', '2026-10-01', kWh, net + vat],
+  );
+}
+{
+  const kWh = round((64 * 2.83 * 1.02264 * 39.5) / 3.6);
+  const [g, s] = [times(kWh, 7.1), times(31, 30)];
+  const net = g + s;
+  const vat = share(5, net);
+  add(
+    'gas in hundreds of cubic feet',
+    UK,
+    `
+Hearth & Field                                   Your gas statement
+Billing period 1 December 2025 to 31 December 2025 (31 days)
+Meter serial 4412903                      Imperial meter, units of hundreds of cubic feet
+Opening reading    4412   Closing reading   4476       Units used      64
+Convert: 64 x 2.83 x 1.02264 (correction) x 39.5 (calorific value) ÷ 3.6 = ${grouped(String(kWh), ',')} kWh
+Energy used        ${grouped(String(kWh), ',')} kWh  x  7.10p                               ${gb(g)}
+Standing charge    31 days  x  30.00p                                     ${gb(s)}
+Subtotal                                                                 ${gb(net)}
+VAT 5%                                                                     ${gb(vat)}
+Total                                                                    ${gb(net + vat)}
+`,
+    ['gas', '2025-12-01', '2026-01-01', kWh, net + vat],
+  );
+}
+{
+  const ap = times(3112, 27.31);
+  const gp = 12_000;
+  const net = ap + gp;
+  const ust = share(19, net);
+  const paid = 11 * 9500;
+  const list = Array.from(
+    { length: 11 },
+    (_, i) =>
+      `Abschlag fällig ${String((i % 12) + 2).padStart(2, '0')}.2025                                                      95,00 €`,
+  ).join('\n');
+  add(
+    'Jahresabrechnung mit elf Abschlägen und Nachzahlung',
+    DE,
+    `
+Stadtwerke Tannfurt                                       Stromrechnung
+Abrechnungszeitraum 01.01.2025 bis 31.12.2025 (365 Tage)
+Zähler 1EMH0041902211     Stand alt 41.902     Stand neu 45.014     Verbrauch 3.112 kWh
+Arbeitspreis         3.112 kWh     27,31 ct/kWh                            ${de(ap)} €
+Grundpreis           12 Monate     10,00 €/Monat                             ${de(gp)} €
+Nettobetrag                                                                ${de(net)} €
+Umsatzsteuer 19 %                                                           ${de(ust)} €
+Rechnungsbetrag                                                            ${de(net + ust)} €
+Ihre Zahlungen
+${list}
+Summe der Abschläge                                                     ${de(paid)} €
+Nachzahlung                                                                 ${de(net + ust - paid)} €
+`,
+    ['electricity', '2025-01-01', '2026-01-01', 3112, net + ust],
+  );
+}
+{
+  const ap = times(2480, 29.4);
+  const gp = round((14_280 * 365) / 365);
+  const bonus = 10_000;
+  const net = ap + gp;
+  const ust = share(19, net);
+  const total = net + ust;
+  add(
+    'Jahresabrechnung mit Bonus nach Steuer und Guthaben',
+    DE,
+    `
+Energie Moorbach GmbH
+Rechnung für Strom                         Lieferzeitraum 15.03.2025 – 14.03.2026
+Verbrauch (Arbeitspreis)   2.480 kWh     29,40 ct/kWh                ${de(ap)}
+Grundpreis 142,80 €/Jahr   365 Tage                                  ${de(gp)}
+Summe netto                                                          ${de(net)}
+MwSt. 19,00 %                                                        ${de(ust)}
+Summe brutto                                                       ${de(total)}
+Neukundenbonus                                                      -${de(bonus)}
+Rechnungsbetrag                                                      ${de(total - bonus)}
+Geleistete Abschlagszahlungen                                       -${de(110_000)}
+Guthaben                                                             ${de(110_000 - total + bonus)}
+`,
+    ['electricity', '2025-03-15', '2026-03-15', 2480, total],
+  );
+}
+{
+  const g = times(3650, 24.8);
+  const s = round((19_800 * 365) / 365);
+  const net = g + s;
+  const vat = share(9, net);
+  add(
+    'Irish: PSO levy, standing charge per year, VAT at 9 %',
+    'Europe/Dublin',
+    `
+Corrib Vale Electric                          MPRN 10 012 345 678
+Electricity bill    Billing period 01/01/2025 - 31/12/2025
+Meter readings      Previous 22,140 (A)     Present 25,790 (A)     Units 3,650 kWh
+24 hour units       3,650 kWh at €0.2480                             €${en(g)}
+Urban standing charge 365 days at €198.00 per year                    €${en(s)}
+PSO levy            12 months at €2.01                                 €24.12
+Total before VAT                                                    €${en(net + 2412)}
+VAT at 9%                                                             €${en(share(9, net + 2412))}
+Total charges for this period                                       €${en(net + 2412 + share(9, net + 2412))}
+`,
+    ['electricity', '2025-01-01', '2026-01-01', 3650, net + 2412 + share(9, net + 2412)],
+  );
+  void vat;
+}
+{
+  const [hp, hc] = [times(1240, 20.68), times(860, 15.79)];
+  const abo = 6 * 1547;
+  const ht = hp + hc + abo;
+  add(
+    'French: heures pleines and creuses, two rates of TVA',
+    'Europe/Paris',
+    `
+Lumière du Vallon                                     Facture d'électricité
+Période du 01/02/2026 au 31/07/2026
+Abonnement                          6 mois       15,47 €                    ${de(abo)} €
+Consommation heures pleines      1 240 kWh      0,2068 €/kWh               ${de(hp)} €
+Consommation heures creuses        860 kWh      0,1579 €/kWh               ${de(hc)} €
+Total hors TVA                                                             ${de(ht)} €
+TVA à 5,5 % sur ${de(abo)} €                                                      ${de(share(5.5, abo))} €
+TVA à 20 % sur ${de(hp + hc)} €                                                    ${de(share(20, hp + hc))} €
+Total TTC                                                                  ${de(ht + share(5.5, abo) + share(20, hp + hc))} €
+`,
+    ['electricity', '2026-02-01', '2026-08-01', 2100, ht + share(5.5, abo) + share(20, hp + hc)],
+  );
+}
+{
+  const [n, d, tax] = [times(1210, 24.5), times(1840, 26.1), times(3050, 10.154)];
+  const vast = times(365, 21);
+  const net = n + d + vast + tax - 52_000;
+  const btw = share(21, net);
+  add(
+    'Dutch: levering, vastrecht, energiebelasting, vermindering',
+    'Europe/Amsterdam',
+    `
+Polderlicht                          Jaarafrekening elektriciteit
+Periode 1 januari 2025 t/m 31 december 2025
+Levering normaal           1.840 kWh    € 0,26100                         € ${de(d)}
+Levering dal               1.210 kWh    € 0,24500                         € ${de(n)}
+Vastrecht                    365 dagen  € 0,21000                          € ${de(vast)}
+Energiebelasting           3.050 kWh    € 0,10154                         € ${de(tax)}
+Vermindering energiebelasting                                            € -${de(52_000)}
+Subtotaal                                                                 € ${de(net)}
+btw 21 %                                                                  € ${de(btw)}
+Totaal                                                                  € ${de(net + btw)}
+Reeds betaald                                                           € -${de(110_000)}
+Te ontvangen                                                              € ${de(110_000 - net - btw)}
+`,
+    ['electricity', '2025-01-01', '2026-01-01', 3050, net + btw],
+  );
+}
+{
+  const [e, s] = [times(611, 27.9), times(31, 55)];
+  const net = e + s;
+  const vat = share(5, net);
+  const out = times(214, 15);
+  add(
+    'electricity with an export payment beside it',
+    UK,
+    `
+Gorse & Sky Energy
+Electricity 1 May 2026 to 31 May 2026
+Import           611 kWh      27.90p                                  ${gb(e)}
+Standing charge  31 days      55.00p                                   ${gb(s)}
+VAT              5%                                                     ${gb(vat)}
+Total charges                                                         ${gb(net + vat)}
+Your export 1 May 2026 to 31 May 2026
+Export           214 kWh      15.00p                                   ${gb(out)} CR
+Balance to pay                                                        ${gb(net + vat - out)}
+`,
+    ['electricity', '2026-05-01', '2026-06-01', 611, net + vat],
+  );
+}
+{
+  const ap = times(4020, 26.9);
+  const gp = times(365, 35);
+  const ein = times(2900, 8.2);
+  const net = ap + gp;
+  const ust = share(19, net);
+  add(
+    'Einspeisung auf derselben Rechnung',
+    DE,
+    `
+Licht und Wärme Nord                      Strom Bezug und Einspeisung
+Abrechnungszeitraum 01.01.2025 - 31.12.2025, 365 Tage
+Bezug              4.020 kWh     26,90 ct/kWh                       ${de(ap)} €
+Grundpreis           365 Tage    35,00 ct/Tag                        ${de(gp)} €
+Netto                                                              ${de(net)} €
+USt 19 %                                                            ${de(ust)} €
+Brutto                                                            ${de(net + ust)} €
+Einspeisevergütung 2.900 kWh      8,20 ct/kWh                       -${de(ein)} €
+Zahlbetrag                                                        ${de(net + ust - ein)} €
+`,
+    ['electricity', '2025-01-01', '2026-01-01', 4020, net + ust],
+  );
+}
+{
+  const e = times(530, 28.6);
+  const s = times(92, 50.5);
+  const net = e + s;
+  const vat = share(5, net);
+  add(
+    'a meter exchanged inside the period',
+    UK,
+    `
+Hollow Lane Power                          Electricity
+Bill for 1 July 2026 to 30 September 2026 (92 days)
+Old meter K82 1140    31,207 on 1 July (actual)     31,498 on 12 August (actual)     291 kWh
+New meter L11 2093         0 on 12 August (actual)     239 on 30 September (actual)     239 kWh
+Units used          530 kWh    at 28.60p                             ${gb(e)}
+Standing charge     92 days    at 50.50p                              ${gb(s)}
+Subtotal                                                             ${gb(net)}
+VAT at 5 %                                                             ${gb(vat)}
+Total for this bill                                                  ${gb(net + vat)}
+`,
+    ['electricity', '2026-07-01', '2026-10-01', 530, net + vat],
+  );
+}
+{
+  const k1 = round(410 * 0.9512 * 11.214);
+  const k2 = round(655 * 0.9512 * 11.318);
+  const a1 = times(k1, 9.12);
+  const a2 = times(k2, 10.44);
+  const gp = times(365, 42);
+  const net = a1 + a2 + gp;
+  const ust = share(7, net);
+  add(
+    'Erdgas in zwei Zeitscheiben mit eigenem Brennwert',
+    DE,
+    `
+Gasversorgung Auental                               Erdgasabrechnung
+Abrechnungszeitraum 01.07.2024 bis 30.06.2025
+                           m³      Zustandszahl     Brennwert         kWh
+01.07.2024 - 31.12.2024    410     0,9512           11,214          ${grouped(String(k1), '.')} kWh
+01.01.2025 - 30.06.2025    655     0,9512           11,318          ${grouped(String(k2), '.')} kWh
+Arbeitspreis 01.07.2024 - 31.12.2024   ${grouped(String(k1), '.')} kWh    9,12 ct/kWh        ${de(a1)} €
+Arbeitspreis 01.01.2025 - 30.06.2025   ${grouped(String(k2), '.')} kWh   10,44 ct/kWh        ${de(a2)} €
+Grundpreis   365 Tage                              42,00 ct/Tag        ${de(gp)} €
+Summe netto                                                            ${de(net)} €
+Umsatzsteuer 7 %                                                        ${de(ust)} €
+Rechnungsbetrag                                                      ${de(net + ust)} €
+`,
+    ['gas', '2024-07-01', '2025-07-01', k1 + k2, net + ust],
+  );
+}
+{
+  const [s1, s2] = [times(2810, 30.1), times(365, 28)];
+  const kg = round(1240 * 0.9621 * 11.402);
+  const [g1, g2] = [times(kg, 10.9), times(365, 41)];
+  const [w1, w2] = [times(96, 215), times(96, 288)];
+  const [sn, gn] = [s1 + s2, g1 + g2];
+  const [su, gu, wu] = [share(19, sn), share(19, gn), share(7, w1)];
+  add(
+    'Stadtwerke: Strom, Gas, Wasser und Abwasser',
+    DE,
+    `
+Stadtwerke Birkenau                                  Jahresverbrauchsabrechnung
+Abrechnungszeitraum 01.01.2025 bis 31.12.2025
+Strom
+Arbeitspreis         2.810 kWh     30,10 ct/kWh                      ${de(s1)} €
+Grundpreis             365 Tage    28,00 ct/Tag                      ${de(s2)} €
+Nettobetrag Strom                                                    ${de(sn)} €
+19 % USt                                                             ${de(su)} €
+Bruttobetrag Strom                                                 ${de(sn + su)} €
+Erdgas
+Gasmenge 1.240 m³    Zustandszahl 0,9621     Brennwert 11,402 kWh/m³     ${grouped(String(kg), '.')} kWh
+Arbeitspreis        ${grouped(String(kg), '.')} kWh     10,90 ct/kWh                    ${de(g1)} €
+Grundpreis             365 Tage    41,00 ct/Tag                      ${de(g2)} €
+Nettobetrag Gas                                                    ${de(gn)} €
+19 % USt                                                             ${de(gu)} €
+Bruttobetrag Gas                                                   ${de(gn + gu)} €
+Trinkwasser
+!Wasserpreis            96 m³       2,15 €/m³                         ${de(w1)} €
+!7 % USt                                                              ${de(wu)} €
+Abwasser
+!Schmutzwasser          96 m³       2,88 €/m³                         ${de(w2)} €
+Gesamtbetrag                                                      ${de(sum(sn, su, gn, gu, w1, wu, w2))} €
+`,
+    ['electricity', '2025-01-01', '2026-01-01', 2810, sn + su],
+    ['gas', '2025-01-01', '2026-01-01', kg, gn + gu],
+  );
+}
+{
+  const [h, w] = [times(2400, 31.5), times(5100, 23.8)];
+  const [gh, gw] = [times(365, 27), times(365, 19)];
+  const [nh, nw] = [h + gh, w + gw];
+  const [uh, uw] = [share(19, nh), share(19, nw)];
+  add(
+    'zwei Stromlieferungen: Haushalt und Wärmepumpe',
+    DE,
+    `
+Energie Moorbach                     Stromrechnung 2025
+Zeitraum 01.01.2025 bis 31.12.2025
+Haushaltsstrom    Zähler 882710
+Arbeitspreis      2.400 kWh      31,50 ct/kWh                    ${de(h)} €
+Grundpreis          365 Tage     27,00 ct/Tag                     ${de(gh)} €
+Netto                                                            ${de(nh)} €
+Umsatzsteuer 19 %                                                ${de(uh)} €
+Brutto                                                         ${de(nh + uh)} €
+Wärmestrom        Zähler 882711
+Arbeitspreis      5.100 kWh      23,80 ct/kWh                  ${de(w)} €
+Grundpreis          365 Tage     19,00 ct/Tag                     ${de(gw)} €
+Netto                                                          ${de(nw)} €
+Umsatzsteuer 19 %                                                ${de(uw)} €
+Brutto                                                         ${de(nw + uw)} €
+Rechnungsbetrag                                                ${de(nh + uh + nw + uw)} €
+`,
+    ['electricity', '2025-01-01', '2026-01-01', 7500, nh + uh + nw + uw],
+  );
+}
+{
+  const [a, b, s] = [times(225, 35.2), times(477, 26.4), times(92, 40)];
+  const net = a + b + s;
+  const vat = share(5, net);
+  add(
+    'two tiers of one rate',
+    UK,
+    `
+Yarrow Electric                        Electricity
+Billing period: 3 Feb 2026 to 5 May 2026 (92 days)
+Reading 5 May 2026  8,104     Reading 3 Feb 2026  7,402     Used 702 kWh
+First 225 kWh         at 35.20p each                                    ${gb(a)}
+Next 477 kWh          at 26.40p each                                   ${gb(b)}
+Standing charge       92 days at 40.00p                                 ${gb(s)}
+Sub-total                                                              ${gb(net)}
+VAT 5%                                                                  ${gb(vat)}
+Total                                                                  ${gb(net + vat)}
+`,
+    ['electricity', '2026-02-03', '2026-05-06', 702, net + vat],
+  );
+}
+{
+  const months: readonly (readonly [string, number, number])[] = [
+    ['January', 402, 26.1],
+    ['February', 371, 24.8],
+    ['March', 333, 23.9],
+  ];
+  const costs = months.map(([, kWh, p]) => times(kWh, p));
+  const s = times(90, 52);
+  const net = sum(...costs, s);
+  const vat = share(5, net);
+  add(
+    'month by month at a price of its own',
+    UK,
+    `
+Sedge Power           Electricity bill 1 January 2026 to 31 March 2026
+Month                 kWh       Price p/kWh                         £
+${months.map(([m, kWh, p], i) => `${m.padEnd(20)}  ${kWh}       ${p.toFixed(2)}                              ${en(costs[i]!)}`).join('\n')}
+Standing charge, 90 days at 52.00 p                                ${en(s)}
+Total without VAT                                                 ${en(net)}
+VAT 5 %                                                            ${en(vat)}
+Total with VAT                                                    ${en(net + vat)}
+`,
+    ['electricity', '2026-01-01', '2026-04-01', 1106, net + vat],
+  );
+}
+{
+  const one = (kWh: number, days: number) => {
+    const [e, s] = [times(kWh, 29), times(days, 50)];
+    const vat = share(5, e + s);
+    return { e, s, vat, total: e + s + vat };
+  };
+  const [a, b] = [one(402, 31), one(371, 28)];
+  const lay = (from: string, to: string, kWh: number, days: number, m: ReturnType<typeof one>) => `
+Statement ${from} to ${to}
+Electricity units      ${kWh} kWh     29.00p                          ${gb(m.e)}
+Standing charge        ${days} days     50.00p                           ${gb(m.s)}
+VAT at 5%                                                              ${gb(m.vat)}
+Total for this statement                                              ${gb(m.total)}`;
+  add(
+    'two statements on one page',
+    UK,
+    `
+Sedge Power                          Two statements of your account
+${lay('1 January 2026', '31 January 2026', 402, 31, a)}
+${lay('1 February 2026', '28 February 2026', 371, 28, b)}
+Total of both                                                         ${gb(a.total + b.total)}
+`,
+    ['electricity', '2026-01-01', '2026-02-01', 402, a.total],
+    ['electricity', '2026-02-01', '2026-03-01', 371, b.total],
+  );
+}
+{
+  const f = times(8200, 9.85);
+  const gp = 24_000;
+  const net = f + gp;
+  const ust = share(7, net);
+  add(
+    'Fernwärme in kWh',
+    DE,
+    `
+Wärmenetz Talheim                             Abrechnung Fernwärme
+Abrechnungszeitraum 01.01.2025 bis 31.12.2025
+Arbeitspreis Wärme     8.200 kWh     9,85 ct/kWh                    ${de(f)} €
+Grundpreis             12 Monate     20,00 €/Monat                  ${de(gp)} €
+Netto                                                             ${de(net)} €
+USt 7 %                                                             ${de(ust)} €
+Rechnungsbetrag                                                   ${de(net + ust)} €
+`,
+  );
+}
+{
+  const o = times(2310, 94.2);
+  const vat = share(5, o);
+  add(
+    'heating oil by the litre',
+    UK,
+    `
+Tinder & Sons Fuels                         Invoice 11 November 2025
+Kerosene heating oil delivered   2310 litres at 94.20 pence per litre            ${gb(o)}
+VAT at 5 %                                                                       ${gb(vat)}
+Invoice total                                                                   ${gb(o + vat)}
+`,
+  );
+}
+{
+  const [e, s, ccl] = [times(9400, 24.2), times(31, 120), times(9400, 0.801)];
+  const net = e + s + ccl + 4200;
+  const vat = share(20, net);
+  add(
+    'small business: climate change levy and a capacity charge in kVA',
+    UK,
+    `
+Hollow Lane Power for Business
+Electricity invoice   01/05/2026 to 31/05/2026
+Energy               9,400 kWh     24.200 p/kWh                    ${gb(e)}
+Standing charge      31 days       120.00 p/day                       ${gb(s)}
+Availability charge  60 kVA                                           £42.00
+Climate change levy  9,400 kWh     0.801 p/kWh                        ${gb(ccl)}
+Total excl. VAT                                                    ${gb(net)}
+VAT at 20 %                                                          ${gb(vat)}
+Total incl. VAT                                                    ${gb(net + vat)}
+`,
+    ['electricity', '2026-05-01', '2026-06-01', 9400, net + vat],
+  );
+}
+{
+  const ap = times(3000, 36.4);
+  const gp = times(365, 33);
+  const ent = times(2400, 4.1);
+  const net = ap + gp;
+  const ust = share(19, net);
+  add(
+    'Entlastung nach Brutto und Anteile, die schon darin stecken',
+    DE,
+    `
+Stadtwerke Tannfurt                                Ihre Stromrechnung
+Abrechnungszeitraum 01.01.2023 – 31.12.2023
+Verbrauch            3.000 kWh       36,40 ct/kWh             ${de(ap)} €
+Grundpreis             365 Tage      33,00 ct/Tag               ${de(gp)} €
+Nettosumme                                                  ${de(net)} €
+zzgl. 19 % Umsatzsteuer                                       ${de(ust)} €
+Bruttosumme                                                 ${de(net + ust)} €
+abzgl. Entlastung Strompreisbremse 2.400 kWh × 4,10 ct/kWh     -${de(ent)} €
+Rechnungsbetrag                                             ${de(net + ust - ent)} €
+Im Nettobetrag sind enthalten:
+!Stromsteuer          3.000 kWh        2,05 ct/kWh                ${de(6150)} €
+!Netzentgelt          3.000 kWh        8,10 ct/kWh               ${de(24_300)} €
+!Konzessionsabgabe    3.000 kWh        1,59 ct/kWh                ${de(4770)} €
+`,
+    ['electricity', '2023-01-01', '2024-01-01', 3000, net + ust],
+  );
+}
+{
+  const [e, s] = [times(780, 27.1), times(91, 49)];
+  const off = round((e * 10) / 100);
+  const net = e + s - off;
+  const vat = share(5, net);
+  add(
+    'ten per cent off, and signs behind the number',
+    UK,
+    `
+Quill Energy                 Electricity 1 July 2026 to 29 September 2026
+Units              780 kWh at 27.10p                              ${en(e)}
+Discount, 10 % of units                                             ${en(off)}-
+Standing charge    91 days at 49.00p                               ${en(s)}
+Net                                                               ${en(net)}
+VAT 5%                                                             ${en(vat)}
+Total                                                             ${en(net + vat)}
+Paid                                                              ${en(15_000)}-
+Balance                                                            ${en(net + vat - 15_000)}
+`,
+    ['electricity', '2026-07-01', '2026-09-30', 780, net + vat],
+  );
+}
+{
+  const e = times(1210, 28);
+  const q = 4550;
+  const net = e + q;
+  const vat = share(5, net);
+  add(
+    'standing charge by the quarter',
+    UK,
+    `
+Fennel Supply        Electricity       Quarter from 1 April 2026 to 30 June 2026
+Units           1,210 kWh x 28.00p                                 ${gb(e)}
+Quarterly charge                                                    ${gb(q)}
+Total before VAT                                                   ${gb(net)}
+VAT 5 %                                                             ${gb(vat)}
+Total charges                                                      ${gb(net + vat)}
+`,
+    ['electricity', '2026-04-01', '2026-07-01', 1210, net + vat],
+  );
+}
+{
+  const [e, s] = [times(618, 28.41), times(30, 53)];
+  const net = e + s;
+  const vat = share(5, net);
+  add(
+    'pounds and pence mixed; meter numbers like readings',
+    UK,
+    `
+Clover Power
+Electricity       Bill 06-2026: 2026-06-01 to 2026-06-30
+Meter 41902        Opening 42318        Closing 42936
+Usage          618 kWh @ £0.2841/kWh                               ${gb(e)}
+Standing       30 days @ 53p/day                                    ${gb(s)}
+Net total                                                          ${gb(net)}
+VAT @ 5%                                                             ${round(vat)}p
+Bill total                                                         ${gb(net + vat)}
+`,
+    ['electricity', '2026-06-01', '2026-07-01', 618, net + vat],
+  );
+}
+{
+  const rows: readonly (readonly [string, number, number])[] = [
+    ['1 Oct 2025', 40_110, 480],
+    ['1 Jan 2026', 40_590, 702],
+    ['1 Apr 2026', 41_292, 611],
+  ];
+  const [e, s] = [times(411, 28.8), times(91, 51)];
+  const net = e + s;
+  const vat = share(5, net);
+  add(
+    'a history of readings, each with its difference',
+    UK,
+    `
+Bracken & Loam Power         Electricity
+This bill: 1 July 2026 to 29 September 2026
+Reading on 1 July 2026  41,903 (actual)    Reading on 30 September 2026  42,314 (actual)
+Units               411 kWh at 28.80p                                ${gb(e)}
+Standing charge     91 days at 51.00p                                 ${gb(s)}
+Net                                                                  ${gb(net)}
+VAT at 5%                                                              ${gb(vat)}
+Total for this bill                                                  ${gb(net + vat)}
+Your readings before
+${rows.map(([d, r, u]) => `!${d}          ${grouped(String(r), ',')}           ${grouped(String(r + u), ',')}            ${u} kWh`).join('\n')}
+`,
+    ['electricity', '2026-07-01', '2026-09-30', 411, net + vat],
+  );
+}
+{
+  const [e, s] = [times(502, 27.7), times(31, 54)];
+  const net = e + s;
+  const vat = share(5, net);
+  add(
+    'direct debits, a debt that is paid off, top-ups',
+    UK,
+    `
+Gorse & Sky Energy              Prepayment statement
+Electricity 01.08.2026 - 31.08.2026
+Balance brought forward                                  ${gb(1210)} CR
+Top-up 3 Aug 2026                                        ${gb(4000)} CR
+Top-up 14 Aug 2026                                       ${gb(6000)} CR
+Top-up 27 Aug 2026                                       ${gb(5000)} CR
+Units used         502 kWh at 27.70p                     ${gb(e)}
+Standing charge    31 days at 54.00p                      ${gb(s)}
+VAT at 5 %                                                 ${gb(vat)}
+Total used                                               ${gb(net + vat)}
+Debt repaid                                                ${gb(2500)}
+Balance left                                              ${gb(1210 + 15_000 - net - vat - 2500)} CR
+`,
+    ['electricity', '2026-08-01', '2026-09-01', 502, net + vat],
+  );
+}
+{
+  const [e, s] = [times(702, 29.3), times(61, 44)];
+  const net = e + s;
+  const vat = share(5, net);
+  const lines = `Units             702 kWh      29.30p                        ${gb(e)}
+Standing charge   61 days      44.00p                         ${gb(s)}`;
+  add(
+    'the charges once in short and again in detail',
+    UK,
+    `
+Yarrow Electric            Electricity       1 May 2026 to 30 June 2026
+${lines}
+VAT at 5%                                                      ${gb(vat)}
+Total                                                        ${gb(net + vat)}
+\f
+Your charges in detail      1 May 2026 to 30 June 2026
+Meter 7719    Opening 11,040    Closing 11,742    Units 702 kWh
+${lines}
+Net                                                          ${gb(net)}
+VAT at 5%                                                      ${gb(vat)}
+Total                                                        ${gb(net + vat)}
+`,
+    ['electricity', '2026-05-01', '2026-07-01', 702, net + vat],
+  );
+}
+{
+  const [e, s] = [times(384, 30.6), times(30, 58)];
+  const kWh = round((77 * 1.02264 * 39.1) / 3.6);
+  const [g, gs] = [times(kWh, 6.4), times(30, 31)];
+  const net = e + s + g + gs;
+  const vat = share(5, net);
+  add(
+    'two fuels in two columns, VAT on both together',
+    UK,
+    `
+Hollow Lane Power                              Statement 1 Nov 2025 to 30 Nov 2025
+Electricity                                         Gas
+384 kWh at 30.60p                   ${gb(e)}         ${kWh} kWh at 6.40p                       ${gb(g)}
+30 days at 58.00p                    ${gb(s)}         30 days at 31.00p                         ${gb(gs)}
+                                                    77 m³ x 1.02264 x 39.1 calorific value / 3.6 = ${kWh} kWh
+Electricity before VAT              ${gb(e + s)}         Gas before VAT                          ${gb(g + gs)}
+Total before VAT                                                                          ${gb(net)}
+VAT at 5%                                                                                 ${gb(vat)}
+Total charges                                                                             ${gb(net + vat)}
+`,
+    ['electricity', '2025-11-01', '2025-12-01', 384, e + s + share(5, e + s)],
+    ['gas', '2025-11-01', '2025-12-01', kWh, g + gs + share(5, g + gs)],
+  );
+}
+{
+  const [e, s] = [times(1388, 26.35), times(92, 47.5)];
+  const net = e + s;
+  const vat = share(5, net);
+  add(
+    'wrapped cells in a table with rules',
+    UK,
+    `
+Sedge Power
+Invoice                                              Supply period
+Electricity for your home                            01 Jul 2026 – 30 Sep 2026
+Description                 Quantity       Rate             Amount (£)
+Energy supplied to your
+home, single rate tariff    1,388 kWh      26.35p           ${en(e)}
+Standing charge, paid for
+every day of the period     92 days        47.50p            ${en(s)}
+Total excluding VAT                                         ${en(net)}
+VAT at 5%                                                    ${en(vat)}
+Total including VAT                                         ${en(net + vat)}
+`,
+    ['electricity', '2026-07-01', '2026-10-01', 1388, net + vat],
+  );
+}
+{
+  const [e, s] = [times(1388, 26.35), times(92, 47.5)];
+  const net = e + s;
+  const vat = share(5, net);
+  add(
+    'wrapped cells whose numbers stand in the first line',
+    UK,
+    `
+Sedge Power
+Electricity for your home                            01 Jul 2026 – 30 Sep 2026
+Description                 Quantity       Rate             Amount (£)
+Energy supplied to your     1,388          26.35            ${en(e)}
+home, single rate tariff    kWh            p/kWh
+Standing charge, paid for   92             47.50             ${en(s)}
+every day of the period     days           p/day
+Total excluding VAT                                         ${en(net)}
+VAT at 5%                                                    ${en(vat)}
+Total including VAT                                         ${en(net + vat)}
+`,
+    ['electricity', '2026-07-01', '2026-10-01', 1388, net + vat],
+  );
+}
+{
+  const [h1, h2] = [times(1300, 25.21), times(1350, 25.21)];
+  const gp = round((9600 * 366) / 366);
+  const [n1, n2] = [h1 + round((9600 * 182) / 366), h2 + round((9600 * 184) / 366)];
+  const [u1, u2] = [share(19, n1), share(16, n2)];
+  add(
+    'zwei Steuersätze in einem Jahr',
+    DE,
+    `
+Licht und Wärme Nord             Stromabrechnung 01.01.2020 bis 31.12.2020
+01.01.2020 bis 30.06.2020
+Arbeitspreis    1.300 kWh     25,21 ct/kWh                       ${de(h1)} €
+Grundpreis        182 Tage    96,00 €/Jahr                        ${de(round((9600 * 182) / 366))} €
+Netto                                                            ${de(n1)} €
+Umsatzsteuer 19 %                                                 ${de(u1)} €
+01.07.2020 bis 31.12.2020
+Arbeitspreis    1.350 kWh     25,21 ct/kWh                       ${de(h2)} €
+Grundpreis        184 Tage    96,00 €/Jahr                        ${de(round((9600 * 184) / 366))} €
+Netto                                                            ${de(n2)} €
+Umsatzsteuer 16 %                                                 ${de(u2)} €
+Rechnungsbetrag                                                  ${de(n1 + u1 + n2 + u2)} €
+`,
+    ['electricity', '2020-01-01', '2021-01-01', 2650, n1 + u1 + n2 + u2],
+  );
+  void gp;
+}
+{
+  const [e, s] = [times(655, 28.2), times(60, 51)];
+  const net = e + s;
+  const vat = share(5, net);
+  add(
+    'free units and a loyalty credit laid on after VAT',
+    UK,
+    `
+Quill Energy                Electricity      1 March 2026 to 29 April 2026
+Units             655 kWh       28.20p                           ${gb(e)}
+Free weekend units 48 kWh        0.00p                            £0.00
+Standing charge    60 days      51.00p                            ${gb(s)}
+Net                                                              ${gb(net)}
+VAT at 5 %                                                         ${gb(vat)}
+Charges with VAT                                                 ${gb(net + vat)}
+Warm home credit                                                -£150.00
+Total of this bill                                                ${gb(net + vat - 15_000)}
+`,
+    ['electricity', '2026-03-01', '2026-04-30', 703, net + vat],
+  );
+}
+{
+  const [e, s] = [times(811.37, 26.99), times(31, 50)];
+  const net = e + s;
+  const vat = share(5, net);
+  add(
+    'units to the hundredth; the last day said as not counted',
+    UK,
+    `
+Clover Power           Electricity from 1st January 2026 up to (not including) 1st February 2026
+Your use       811.37 kWh    26.99 pence per kWh                  ${gb(e)}
+Daily charge   31 days       50.00 pence per day                   ${gb(s)}
+Total before VAT                                                  ${gb(net)}
+VAT (5%)                                                           ${gb(vat)}
+Total                                                             ${gb(net + vat)}
+`,
+    ['electricity', '2026-01-01', '2026-02-01', 811.37, net + vat],
+  );
+}
+{
+  const [e, s] = [times(811, 26.9), times(30, 50)];
+  const net = e + s;
+  const vat = share(5, net);
+  add(
+    'an American date that cannot be told from a British one',
+    UK,
+    `
+Clover Power           Electricity         05/06/2026 - 06/06/2026
+Your use       811 kWh       26.90p                               ${gb(e)}
+Daily charge   Standing 30 days at 50.00p                          ${gb(s)}
+Net                                                               ${gb(net)}
+VAT 5%                                                             ${gb(vat)}
+Total                                                             ${gb(net + vat)}
+`,
+  );
+}
+{
+  const ap = times(2950, 33.82);
+  const gp = 13_560;
+  const brutto = ap + gp;
+  const ust = round((brutto * 19) / 119);
+  add(
+    'Preise mit Steuer, Steuer nur ausgewiesen',
+    DE,
+    `
+Stromhaus Lindenried                        Verbrauchsabrechnung Strom
+Verbrauchszeitraum: 12. Mai 2024 bis 11. Mai 2025
+Zählernummer 60011947   Anfangsstand 18.204 (abgelesen)   Endstand 21.154 (rechnerisch ermittelt)
+Arbeitspreis brutto     2.950 kWh × 33,82 Cent/kWh                  ${de(ap)} €
+Grundpreis brutto       12 Monate × 11,30 €                           ${de(gp)} €
+Gesamtbetrag brutto                                                ${de(brutto)} €
+darin enthaltene Umsatzsteuer 19 %                                   ${de(ust)} €
+abzüglich Abschläge                                                -${de(99_600)} €
+Nachzahlung                                                          ${de(brutto - 99_600)} €
+Ihr neuer Abschlag ab 01.07.2025: 102,00 € monatlich
+`,
+    ['electricity', '2024-05-12', '2025-05-12', 2950, brutto],
+  );
+}
+{
+  const [a, b, c] = [times(210, 41.2), times(530, 29.9), times(160, 12.5)];
+  const s = times(30, 61);
+  const net = a + b + c + s;
+  const vat = share(5, net);
+  add(
+    'peak, shoulder and off-peak',
+    UK,
+    `
+Gorse & Sky Energy         Electricity 1 September 2026 to 30 September 2026
+Peak            210 kWh     41.20p                             ${gb(a)}
+Shoulder        530 kWh     29.90p                            ${gb(b)}
+Off-peak        160 kWh     12.50p                              ${gb(c)}
+Standing charge  30 days    61.00p                              ${gb(s)}
+Net                                                            ${gb(net)}
+VAT 5%                                                          ${gb(vat)}
+Total                                                          ${gb(net + vat)}
+`,
+    ['electricity', '2026-09-01', '2026-10-01', 900, net + vat],
+  );
+}
+{
+  const [e, s] = [times(455, 29), times(31, 45)];
+  const net = e + s;
+  const vat = share(5, net);
+  add(
+    'a fee and a repair that are no energy',
+    UK,
+    `
+Thistle Gas & Light             Electricity 1 October 2025 to 31 October 2025
+Units            455 kWh at 29.00p                              ${gb(e)}
+Standing charge  31 days at 45.00p                               ${gb(s)}
+Late payment fee                                                 £12.00
+Call-out, replaced fuse                                          £65.00
+Net                                                             ${gb(net + 7700)}
+VAT at 5%                                                         ${gb(share(5, net + 7700))}
+Total                                                           ${gb(net + 7700 + share(5, net + 7700))}
+`,
+    ['electricity', '2025-10-01', '2025-11-01', 455, net + 7700 + share(5, net + 7700)],
+  );
+  void vat;
+}
+{
+  const kWh = round((330 * 1.02264 * 39.8) / 3.6);
+  const [g, s] = [times(kWh, 5.95), times(90, 27)];
+  const net = g + s;
+  const vat = share(5, net);
+  const lastKWh = round((401 * 1.02264 * 39.2) / 3.6);
+  add(
+    'gas beside the working of last winter',
+    UK,
+    `
+Hearth & Field              Gas bill 1 January 2026 to 31 March 2026
+Opening 5,120   Closing 5,450   330 m³ × 1.02264 × calorific value 39.8 ÷ 3.6 = ${grouped(String(kWh), ',')} kWh
+Gas used          ${grouped(String(kWh), ',')} kWh       5.95p                     ${gb(g)}
+Standing charge   90 days         27.00p                     ${gb(s)}
+Net                                                         ${gb(net)}
+VAT 5%                                                        ${gb(vat)}
+Total                                                       ${gb(net + vat)}
+The same days last winter
+!Opening 4,102   Closing 4,503   401 m³ × 1.02264 × calorific value 39.2 ÷ 3.6 = ${grouped(String(lastKWh), ',')} kWh
+!Gas used          ${grouped(String(lastKWh), ',')} kWh       5.10p                     ${gb(times(lastKWh, 5.1))}
+`,
+    ['gas', '2026-01-01', '2026-04-01', kWh, net + vat],
+  );
+}
+{
+  const [e, s] = [times(920, 27.5), times(91, 46)];
+  const net = e + s;
+  const vat = share(5, net);
+  const [pe, ps] = [times(3680, 27.5), times(365, 46)];
+  add(
+    'annual summary with its own VAT and total',
+    UK,
+    `
+Bracken & Loam Power           Electricity bill
+1 July 2026 to 29 September 2026
+Units           920 kWh at 27.50p                                  ${gb(e)}
+Standing charge  91 days at 46.00p                                  ${gb(s)}
+VAT at 5%                                                            ${gb(vat)}
+Total charges                                                      ${gb(net + vat)}
+Annual summary 30 September 2025 to 29 September 2026
+!Units         3,680 kWh at 27.50p                                ${gb(pe)}
+!Standing charge 365 days at 46.00p                                 ${gb(ps)}
+!VAT at 5%                                                           ${gb(share(5, pe + ps))}
+!Total for the year                                               ${gb(pe + ps + share(5, pe + ps))}
+`,
+    ['electricity', '2026-07-01', '2026-09-30', 920, net + vat],
+  );
+}
+{
+  const [e, s] = [times(612, 27.4), times(91, 48)];
+  const net = e + s;
+  const vat = share(5, net);
+  add(
+    'a panel beside the charges with another price of the same words',
+    UK,
+    `
+Fennel & Rush Energy
+Electricity           2 Jul 2026 to 30 Sep 2026                 ~Other tariffs of ours
+Units        612 kWh at 27.40p       ${gb(e)}            ~Units  612 kWh at 25.10p    ${gb(times(612, 25.1))}
+Standing      91 days at 48.00p       ${gb(s)}            ~Standing 91 days at 52.00p   ${gb(times(91, 52))}
+Net                                  ${gb(net)}
+VAT 5%                                 ${gb(vat)}
+Total                                ${gb(net + vat)}
+`,
+    ['electricity', '2026-07-02', '2026-10-01', 612, net + vat],
+  );
+}
+{
+  const ap = times(1980, 31.2);
+  const gp = times(245, 40);
+  const net = ap + gp;
+  const ust = share(19, net);
+  add(
+    'Schlussrechnung mit Minus hinter der Zahl',
+    DE,
+    `
+Energie Moorbach                        Schlussrechnung Strom
+Lieferzeitraum 01.01.2026 - 02.09.2026
+Arbeitspreis    1.980 kWh      31,20 ct/kWh                ${de(ap)}
+Grundpreis        245 Tage     40,00 ct/Tag                 ${de(gp)}
+Nettobetrag                                                ${de(net)}
+19 % Umsatzsteuer                                          ${de(ust)}
+Bruttobetrag                                               ${de(net + ust)}
+Abschläge 8 x 100,00                                       ${de(80_000)}-
+Forderung                                                   ${de(net + ust - 80_000)}
+`,
+    ['electricity', '2026-01-01', '2026-09-03', 1980, net + ust],
+  );
+}
+{
+  const [e, s] = [times(440, 28.1), times(31, 50)];
+  const net = e + s;
+  const vat = share(5, net);
+  const [g, gs] = [times(1210, 6.9), times(31, 29)];
+  const gvat = share(5, g + gs);
+  add(
+    'two fuels; gas in kWh only, no working',
+    UK,
+    `
+Quill Energy               Dual fuel statement 1 January 2026 to 31 January 2026
+Electricity
+Units              440 kWh at 28.10p                              ${gb(e)}
+Standing charge    31 days at 50.00p                               ${gb(s)}
+VAT at 5 %                                                          ${gb(vat)}
+Electricity total                                                 ${gb(net + vat)}
+Gas
+Units            1,210 kWh at 6.90p                                ${gb(g)}
+Standing charge    31 days at 29.00p                                ${gb(gs)}
+VAT at 5 %                                                          ${gb(gvat)}
+Gas total                                                          ${gb(g + gs + gvat)}
+Total                                                             ${gb(net + vat + g + gs + gvat)}
+`,
+    ['electricity', '2026-01-01', '2026-02-01', 440, net + vat],
+    ['gas', '2026-01-01', '2026-02-01', 1210, g + gs + gvat],
+  );
+}
+{
+  const [e, s] = [times(440, 28.1), times(31, 50)];
+  const net = e + s;
+  const vat = share(5, net);
+  const gas = 9400;
+  add(
+    'two fuels, of which one without any working at all',
+    UK,
+    `
+Quill Energy               Dual fuel statement 1 January 2026 to 31 January 2026
+Electricity
+Units              440 kWh at 28.10p                              ${gb(e)}
+Standing charge    31 days at 50.00p                               ${gb(s)}
+VAT at 5 %                                                          ${gb(vat)}
+Electricity total                                                 ${gb(net + vat)}
+Gas, as per your plan                                              ${gb(gas)}
+Total                                                             ${gb(net + vat + gas)}
+`,
+  );
+}
+{
+  const one = (kWh: number, p: number, days: number) => {
+    const [e, s] = [times(kWh, p), times(days, 50)];
+    const vat = share(5, e + s);
+    return { e, s, net: e + s, vat, total: e + s + vat };
+  };
+  const [a, b] = [one(402, 29, 31), one(371, 30, 28)];
+  add(
+    'two months beside each other in columns',
+    UK,
+    `
+Sedge Power            Electricity
+                          1 Jan 2026 to 31 Jan 2026             1 Feb 2026 to 28 Feb 2026
+Units                     402 kWh at 29.00p   ${gb(a.e)}        371 kWh at 30.00p   ${gb(b.e)}
+Standing charge           31 days at 50.00p    ${gb(a.s)}        28 days at 50.00p    ${gb(b.s)}
+Net                                           ${gb(a.net)}                            ${gb(b.net)}
+VAT 5%                                          ${gb(a.vat)}                              ${gb(b.vat)}
+Total                                         ${gb(a.total)}                            ${gb(b.total)}
+Both months                                                                           ${gb(a.total + b.total)}
+`,
+    ['electricity', '2026-01-01', '2026-02-01', 402, a.total],
+    ['electricity', '2026-02-01', '2026-03-01', 371, b.total],
+  );
+}
+{
+  const [e, s] = [times(655, 28.2), times(60, 51)];
+  const net = e + s;
+  const vat = share(5, net);
+  add(
+    'half a bill: the first page, its total on another',
+    UK,
+    `
+Quill Energy                Electricity      1 March 2026 to 29 April 2026          Page 1 of 2
+Units             655 kWh       28.20p                           ${gb(e)}
+Standing charge    60 days      51.00p                            ${gb(s)}
+Continued on page 2
+`,
+  );
+  void vat;
+  void net;
+}
+
+export const SET_BILLS: readonly SetBill[] = bills;
