@@ -283,8 +283,8 @@ function ask(
       .slice(0, 6)
       .map((one) => textOfLeft(one, understood))
       .join('; ');
-  if (over.ofOtherFuel.length > 0 && !said.looked)
-    book.add('paper-fuel-left-asked', 'question', { found: namesOf(over.ofOtherFuel) });
+  if (over.open.length > 0 && !said.looked)
+    book.add('paper-fuel-left-asked', 'question', { found: namesOf(over.open) });
   if (over.money.length > 0)
     book.add('paper-money-left-out', 'note', { count: over.money.length, found: namesOf(over.money) });
   const left = values.filter(({ state }) => state === 'read');

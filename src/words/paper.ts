@@ -35,6 +35,7 @@ const REGISTERS: Readonly<Record<string, string>> = {
   night: phrase('night'),
   'off peak': phrase('off peak'),
   peak: phrase('peak'),
+  shoulder: phrase('shoulder'),
   'evening and weekend': phrase('evening and weekend'),
 };
 

@@ -2,38 +2,73 @@
 import type { PaperValue } from '../terms/paper-reading.ts';
 import type { Figure } from './figures.ts';
 import { isCompared } from './groups.ts';
-import { fuelFinder, nameOf } from './lines.ts';
-import { isMoney } from './relations.ts';
-import type { Understanding } from './understand.ts';
+import { fuelsIn, nameOf } from './lines.ts';
+import { isMoney, penceOf } from './relations.ts';
+import { sumQuantity, type Understanding } from './understand.ts';
 import { BALANCE, DUE, NEXT_PAYMENT, PAYMENT, TOTAL } from './vocabulary.ts';
 
 export interface LeftOver {
-  /** Money and use of a fuel that none of the charges is for. */
-  readonly ofOtherFuel: readonly Figure[];
+  /** What makes it doubtful whether the bill is whole: another fuel, use among the charges, a total nothing comes to. */
+  readonly open: readonly Figure[];
   /** Amounts that are no value and say none again. */
   readonly money: readonly Figure[];
 }
 
 export function findLeftOver(understood: Understanding, values: readonly PaperValue[]): LeftOver {
-  const { rows, sections, leftOut, settling } = understood;
-  const fuelOf = fuelFinder(rows);
+  const { rows, sections, leftOut, settling, isWater, isExport, strayUses } = understood;
   const fuels = new Set(sections.map(({ fuel }) => fuel));
   const boxes = new Set(values.flatMap((value) => value.boxes));
-  const used = rows.flatMap(({ figures }) => figures).filter(({ box }) => boxes.has(box));
-  const known = new Set([...used, ...settling.kept.map(({ figure }) => figure)].map(({ value }) => value));
+  const all = rows.flatMap(({ figures }) => figures).filter(({ value }) => value > 0);
+  const used = [...all.filter(({ box }) => boxes.has(box)), ...settling.kept.map(({ figure }) => figure)];
+  const known = new Set([...used.map(({ value }) => value), ...sumsOf(understood)]);
   const aside = new Set(leftOut.flatMap(({ quantity, price, amount }) => [quantity, price, amount]));
-  const free = rows
-    .flatMap(({ figures }) => figures)
-    .filter((one) => one.value > 0 && !known.has(one.value) && !aside.has(one));
-  const isSettled = ({ row }: Figure) =>
-    [BALANCE, DUE, NEXT_PAYMENT, PAYMENT].some((words) => words.test(rows[row]!.words));
-  const money = free.filter((one) => isMoney(one) && !isSettled(one) && one.kind !== 'price');
-  const ofOtherFuel = [...money, ...free.filter(({ kind }) => kind === 'energy')].filter((one) => {
-    const fuel = fuelOf(one);
-    const isElse = (fuel === 'gas' || fuel === 'electricity') && !fuels.has(fuel) && !fuels.has(undefined);
-    return isElse && !TOTAL.test(rows[one.row]!.words) && !isCompared([{ amount: one }], rows);
+  const free = all.filter((one) => !known.has(one.value) && !aside.has(one));
+  const isSettled = ({ row }: Figure) => SETTLED.some((words) => words.test(rows[row]!.words));
+  const isElsewhere = (one: Figure) => isCompared([{ amount: one }], rows);
+  const money = free.filter((one) => isMoney(one) && one.kind !== 'price' && !isSettled(one));
+  const ofOtherFuel = all.filter((one) => {
+    const [fuel, more] = fuelsIn(rows[one.row]!.words);
+    const isElse = fuel !== undefined && !more && fuel !== 'water' && !fuels.has(fuel) && !fuels.has(undefined);
+    return isElse && (isMoney(one) || one.kind === 'energy') && !isElsewhere(one);
   });
-  return { ofOtherFuel, money: money.filter((one) => !ofOtherFuel.includes(one)) };
+  const amongCharges = sections.flatMap(({ lines }) => {
+    const at = lines.map(({ amount }) => amount.row);
+    const [first, last] = [Math.min(...at), Math.max(...at)];
+    return free.filter(
+      (one) => one.kind === 'energy' && one.row > first && one.row < last && rows[one.row]!.figures.some(isMoney),
+    );
+  });
+  const totals = money.filter(({ row, value }) => {
+    const { words } = rows[row]!;
+    // Water and what was sent out are in a total of everything.
+    return TOTAL.test(words) && !isWater && !isExport && value * 100 > leastTotal(sections);
+  });
+  // Where no reading fits any use, those that are there contradict it; beside one that fits they are earlier ones.
+  const strays = strayUses.filter((one) => !known.has(one.value) && one.kind !== 'volume' && !isElsewhere(one));
+  const isKnown =
+    sections.some(({ differences, gas }) => differences.length + gas.length > 0) ||
+    known.has(strays.reduce((sum, { value }) => sum + value, 0));
+  const readings = isKnown ? [] : strays;
+  const open = [
+    ...new Set([...readings, ...ofOtherFuel, ...amongCharges, ...totals.filter((one) => !isElsewhere(one))]),
+  ];
+  return { open, money: money.filter((one) => !open.includes(one)) };
+}
+
+const SETTLED: readonly RegExp[] = [BALANCE, DUE, NEXT_PAYMENT, PAYMENT];
+const leastTotal = (sections: Understanding['sections']): number =>
+  Math.min(...sections.map(({ totals }) => totals?.netPence ?? Number.POSITIVE_INFINITY));
+
+/** What the values come to together: use and charges of all lines, totals of all fuels. */
+function sumsOf({ sections, together }: Understanding): number[] {
+  const totals = sections.map(({ totals: own }) => own?.totalPence ?? 0);
+  const sums = [together?.totalPence ?? 0, totals.reduce((sum, pence) => sum + pence, 0)];
+  // Before a credit that is laid on after tax.
+  const gross = sections.map(({ totals: own }) =>
+    own ? own.netPence + (own.vat && !own.vat.included ? penceOf(own.vat.tax) : 0) : 0,
+  );
+  const uses = sections.map(({ lines }) => sumQuantity(lines.filter(({ kind }) => kind === 'energy')));
+  return [...[...sums, ...gross].map((pence) => pence / 100), ...uses];
 }
 
 /** "Gas, as per your plan £94.00". */

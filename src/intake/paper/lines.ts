@@ -55,7 +55,9 @@ export function pairDates(rows: readonly RowFacts[]): DatePair[] {
     // In a narrow column the second date stands under the first, perhaps with the middle of the row between.
     const next = rows.slice(at + 1, at + 3).find((one) => one.dates.length > 0);
     const below = next && next.row.page === row.page && next.row.y - row.y < row.height * 2.6 ? next.dates : [];
-    const alone = dates.length === 1 && below.length === 1 ? [...dates, ...below] : dates;
+    const isPair =
+      dates.length === 1 && below.length === 1 && (!isList(rows, dates[0]!) || leadsOn(rows[at]!, dates[0]!));
+    const alone = isPair ? [...dates, ...below] : dates;
     for (let i = 1; i < alone.length; i++) {
       const [from, to] = [alone[i - 1]!, alone[i]!];
       if (isYearless(to.day)) continue;
@@ -65,6 +67,22 @@ export function pairDates(rows: readonly RowFacts[]): DatePair[] {
     }
   });
   return pairs;
+}
+
+/** A date with a dash or a "to" behind it waits for another. */
+function leadsOn({ row }: RowFacts, { box }: DateMark): boolean {
+  const next = row.words.find(({ x }) => x >= box.x + box.width - 1);
+  return next !== undefined && /^(?:[-–−]|to|bis|until|au|t\/m)$/i.test(next.text);
+}
+
+const LIST = 3;
+/** Three dates and more under each other are a list, such as readings of earlier bills. */
+function isList(rows: readonly RowFacts[], { box }: DateMark): boolean {
+  const inColumn = rows.filter(
+    ({ dates }) =>
+      dates.length === 1 && dates[0]!.box.page === box.page && Math.abs(dates[0]!.box.x - box.x) < box.height,
+  );
+  return inColumn.length >= LIST;
 }
 
 /** The dates in the other order of day and month, where they can be read so, and whether that is the only way. */
@@ -89,7 +107,7 @@ interface FuelMark {
   readonly fuel: PaperFuel;
 }
 
-const fuelsIn = (text: string): PaperFuel[] => [
+export const fuelsIn = (text: string): PaperFuel[] => [
   ...(ELECTRICITY.test(text) ? (['electricity'] as const) : []),
   ...(GAS.test(text) ? (['gas'] as const) : []),
   ...(WATER.test(text) ? (['water'] as const) : []),

@@ -28,7 +28,7 @@ import {
 } from './relations.ts';
 import { findSeveralTaxes, joinTotals } from './several-taxes.ts';
 import { findSettling, findTotals, type Settling, type Totals } from './totals.ts';
-import { PERIOD, READING, WATER } from './vocabulary.ts';
+import { COMPARED, EARLIER, PERIOD, READING, WATER } from './vocabulary.ts';
 
 export interface PaperPeriod {
   readonly pair: DatePair;
@@ -62,6 +62,8 @@ export interface Understanding {
   /** Whether day and month could be exchanged and nothing tells. */
   readonly orderOpen: boolean;
   readonly payments: readonly PaperLine[];
+  /** Proved by readings, and what no register was charged for. */
+  readonly strayUses: readonly Figure[];
   readonly bits: number;
 }
 
@@ -227,6 +229,9 @@ function sectionsOf(
     isWater,
     isExport: all.some(({ kind }) => kind === 'export'),
     leftOut: charges.filter((line) => !kept.has(line) && fuels.includes(line.fuel ?? fuels[0])),
+    strayUses: differences
+      .filter((one) => !sections.some(({ differences: own }) => own.includes(one)))
+      .map(({ used: stray }) => stray),
     payments: all.filter(({ kind }) => kind === 'payment'),
   };
 }
@@ -325,15 +330,29 @@ function periodOf(
   };
   // Days of readings may fit the same count a day aside; those that the bill states go first.
   const ofReadings = ({ pair }: PaperPeriod) => Number(READING.test(rows[pair.from.row]!.words));
-  const fitting = pairs
+  const own = pairs.filter(({ from, to }) => !EARLIER.test(`${rows[from.row]!.words} ${rows[to.row]!.words}`));
+  const fitting = own
     .flatMap((pair) => fits(pair) ?? [])
     .toSorted((a, b) =>
       Math.abs(b.pair.days - a.pair.days) > 1 ? b.pair.days - a.pair.days : ofReadings(a) - ofReadings(b),
     );
-  if (fitting[0]) return fitting[0];
-  const named = pairs.filter(({ from, to }) => PERIOD.test(`${rows[from.row]!.words} ${rows[to.row]!.words}`));
-  const [longest] = (named.length > 0 ? named : pairs).toSorted((a, b) => b.days - a.days);
+  if (fitting[0]) {
+    const { pair, inclusive } = fitting[0];
+    // Reading days may be a day aside, and a longer statement about it leaves open which of the two is meant.
+    const isOpen = ofReadings(fitting[0]) || own.some((other) => holds(other, pair, rows));
+    return isOpen ? { pair, inclusive } : fitting[0];
+  }
+  const named = own.filter(({ from, to }) => PERIOD.test(`${rows[from.row]!.words} ${rows[to.row]!.words}`));
+  const [longest] = (named.length > 0 ? named : own).toSorted((a, b) => b.days - a.days);
   return longest && { pair: longest, inclusive: undefined };
+}
+
+const LONGEST_BILL = 400;
+/** Whether two dates lie about two others, as the days of a bill lie about those of a part of it. */
+function holds(outer: DatePair, inner: DatePair, rows: readonly RowFacts[]): boolean {
+  const isAbout = outer.from.day <= inner.from.day && outer.to.day >= inner.to.day && outer.days > inner.days + 1;
+  const words = `${rows[outer.from.row]!.words} ${rows[outer.to.row]!.words}`;
+  return isAbout && outer.days < LONGEST_BILL && PERIOD.test(words) && !COMPARED.test(words);
 }
 
 /** Whole calendar months between two days; NaN where they are none. */

@@ -6,7 +6,7 @@ import { nameOf, type PaperLine } from './lines.ts';
 import { LEAST_BITS, type Proof } from './relations.ts';
 import type { Totals } from './totals.ts';
 import { registersOf, type Section, type Understanding } from './understand.ts';
-import { GIVEN_BACK } from './vocabulary.ts';
+import { ADDED, GIVEN_BACK, LEVY, STANDING, SUPPORT, TAKEN_OFF, VAT } from './vocabulary.ts';
 
 export interface ReadSection {
   readonly section: Section;
@@ -138,7 +138,7 @@ export function listValues({ understood, sections, typed }: ValuesInput): PaperV
     if (!totals) return;
     for (const { figure, name } of [...totals.before, ...totals.after]) {
       if (!values.some(({ kind, boxes }) => kind === 'extra' && boxes[0] === figure.box))
-        add(of('extra', name), figure);
+        add(of('extra', name), figure, isNamedExtra(rows[figure.row]!) ? 'said' : 'guessed');
     }
     if (totals.net) add(of('net'), totals.net);
     for (const { rate, tax } of totals.taxes ?? (totals.vat ? [totals.vat] : [])) {
@@ -148,6 +148,13 @@ export function listValues({ understood, sections, typed }: ValuesInput): PaperV
     if (totals.total) add(of('total'), totals.total);
   }
 }
+
+/** A charge for energy or days whose other numbers were lost looks like any sum; only words that say so make it an extra. */
+function isNamedExtra({ words, figures }: RowFacts): boolean {
+  const isCharge = figures.some(({ kind }) => kind === 'energy' || kind === 'price' || kind === 'days');
+  return EXTRA.some((one) => one.test(words)) && (!isCharge || SUPPORT.test(words)) && !VAT.test(words);
+}
+const EXTRA: readonly RegExp[] = [TAKEN_OFF, SUPPORT, ADDED, LEVY, STANDING];
 
 function proofsOf(section: Section): Proof[] {
   const { lines, differences, gas, period, totals } = section;

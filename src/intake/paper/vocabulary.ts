@@ -40,10 +40,10 @@ export const NEXT_PAYMENT = words(
   'new (?:monthly )?payments?|next payments?|new direct debit|monthly payment from|from now on|will be|künftig\\w*|neuer abschlag|neue abschläge|neuer monatlicher abschlag|zukünftig\\w*|nächste\\w*',
 );
 export const TAKEN_OFF = words(
-  'discount|rebate|allowance|reduction|credit|refund|goodwill|bonus|rabatt|gutschrift|nachlass|ermäßigung|off your|remise|réduction|ristourne|korting|vermindering',
+  'discount|rebate|allowance|reduction|credit|refund|goodwill|\\w*bonus|\\w*rabatt|\\w*gutschrift|nachlass|ermäßigung|off your|remise|réduction|ristourne|korting|vermindering',
 );
 export const ADDED = words(
-  'fee|late charge|other charges?|adjustment|surcharge|mahn\\w*|gebühr|zuschlag|correction of',
+  '(?:\\w+ly|availability|capacity|network|metering|policy) charge|fee|late charge|other charges?|adjustment|surcharge|mahn\\w*|gebühr|zuschlag|correction of',
 );
 /** Money off that is reckoned by the unit and is no use. */
 export const SUPPORT = words(
@@ -60,6 +60,10 @@ export const GIVEN_BACK = words(
 /** What leaves the home. */
 export const EXPORT = words(
   'export\\w*|feed[- ]in|sent out|generation|einspeis\\w*|rückspeis\\w*|teruglever\\w*|teruggeleverd\\w*|injection|surplus',
+);
+/** Another time than the bill's. */
+export const EARLIER = words(
+  'last (?:year|winter|summer|quarter|bill)|same (?:days|period|time)|previous year|a year ago|vorjahr\\w*|année précédente|vorig jaar',
 );
 /** What is compared or foreseen and is no part of the bill. */
 export const COMPARED = words(
@@ -99,4 +103,5 @@ export const REGISTERS: readonly (readonly [RegExp, string])[] = [
   [words('day(?:time)?|tag|tags|tagstrom|ht|hochtarif|tagtarif|heures pleines|normaal(?:tarief)?'), 'day'],
   [words('evenings?|weekends?|abends?|wochenende'), 'evening and weekend'],
   [words('peak|high rate'), 'peak'],
+  [words('shoulder'), 'shoulder'],
 ];

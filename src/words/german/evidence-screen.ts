@@ -251,6 +251,7 @@ export const EVIDENCE_SCREEN: Catalogue = {
   'due after payments': 'fällig nach den Zahlungen',
   'payment from now on': 'Abschlag von nun an',
   'off peak': 'Nebenzeit',
+  shoulder: 'Zwischenzeit',
   peak: 'Spitzenzeit',
   'evening and weekend': 'Abend und Wochenende',
   actual: 'abgelesen',

@@ -903,6 +903,7 @@ Rechnungsbetrag                                                  ${de(n1 + u1 + 
     UK,
     `
 Quill Energy                Electricity      1 March 2026 to 29 April 2026
+Reading 28 Feb 2026 51,200    Reading 29 Apr 2026 51,903    Used 703 kWh
 Units             655 kWh       28.20p                           ${gb(e)}
 Free weekend units 48 kWh        0.00p                            £0.00
 Standing charge    60 days      51.00p                            ${gb(s)}
