@@ -155,6 +155,9 @@ export async function workWith(program: Installed, browser: Browser): Promise<vo
   const text = program.command(['reckon', join(root, 'sample-bills/larch-rise/household.json')]);
   assert.match(text, /Larch Rise/);
   tell('its command line reckons');
+  const photograph = program.command(['reckon', '--read', join(root, 'sample-bills/paper/two-rates-photo.jpg')]);
+  assert.match(photograph, /Total of the bill: £408\.40/);
+  tell('its command line reads a photographed bill');
 }
 
 /** Data of an earlier form is carried over with a copy first; data of a later one is refused, and stays as it was. */
