@@ -32,14 +32,14 @@ function directoryXml(names: readonly string[], at: string): string {
   ].join('\n');
 }
 
-export function makeMsi(folder: string, out: string): void {
+export function makeMsi(folder: string, out: string, version: string = ABOUT.version): void {
   const work = join(root, 'packages/work/msi');
   mkdirSync(work, { recursive: true });
   writeFileSync(join(work, 'plainwarmth.ico'), icoFile());
   const names = filesBelow(folder);
   const xml = `<?xml version="1.0" encoding="utf-8"?>
 <Wix xmlns="http://schemas.microsoft.com/wix/2006/wi">
-<Product Id="${steadyId(`msi-product/${ABOUT.version}`)}" Name="${escaped(ABOUT.name)}" Version="${ABOUT.version}" Language="1033"
+<Product Id="${steadyId(`msi-product/${version}`)}" Name="${escaped(ABOUT.name)}" Version="${version}" Language="1033"
   Manufacturer="${escaped(ABOUT.publisher)}" UpgradeCode="${steadyId('msi-upgrade')}">
 <Package InstallerVersion="500" Compressed="yes" InstallScope="perMachine" Description="${escaped(ABOUT.summary)}"/>
 <MajorUpgrade DowngradeErrorMessage="A newer ${ABOUT.name} is installed already."/>
@@ -57,10 +57,17 @@ ${directoryXml(names, '')}
 <RegistryValue Root="HKLM" Key="Software\\${ABOUT.name}" Name="menu" Type="integer" Value="1" KeyPath="yes"/>
 </Component>
 </Directory>
+<Directory Id="DesktopFolder" Name="Desktop">
+<Component Id="OnDesktop" Guid="${steadyId('msi/desktop')}" Win64="yes">
+<Shortcut Id="DesktopStart" Name="${ABOUT.name}" Target="[INSTALLDIR]Plainwarmth.exe" WorkingDirectory="INSTALLDIR" Icon="plainwarmth.ico"/>
+<RegistryValue Root="HKLM" Key="Software\\${ABOUT.name}" Name="desktop" Type="integer" Value="1" KeyPath="yes"/>
+</Component>
+</Directory>
 </Directory>
 <Feature Id="All" Title="${ABOUT.name}" Level="1">
 ${names.map((name) => `<ComponentRef Id="${key('C', name)}"/>`).join('\n')}
 <ComponentRef Id="Menu"/>
+<ComponentRef Id="OnDesktop"/>
 </Feature>
 </Product>
 </Wix>

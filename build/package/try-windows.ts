@@ -5,6 +5,7 @@ import { closeSync, existsSync, mkdtempSync, openSync, readdirSync, readFileSync
 import { tmpdir } from 'node:os';
 import { basename, join } from 'node:path';
 import { ABOUT, root } from './about.ts';
+import { makeMsi } from './msi.ts';
 import { makeInstaller } from './nsis.ts';
 import { makePackages } from './package.ts';
 import {
@@ -100,9 +101,23 @@ export async function tryWindows(): Promise<void> {
     spawn(WINE, ['C:\\Program Files\\Plainwarmth\\Plainwarmth.exe'], { env, stdio: 'ignore', cwd: prefix });
     await (await openPage(browser, program)).getByRole('link', { name: 'Larch Rise' }).waitFor();
     await endByCommand(program);
-    wine(['msiexec', '/x', msi, '/qn']);
-    assert(!existsSync(join(all, 'Plainwarmth.exe')), 'the .msi takes its files away');
-    tell(`${basename(msi)}: installed, started, quit, removed`);
+    const onDesktop = join(prefix, 'drive_c/users/Public/Desktop/Plainwarmth.lnk');
+    assert(existsSync(onDesktop), 'it stands on the desktop');
+    const higherMsi = join(root, 'packages/work/higher.msi');
+    makeMsi(join(root, 'packages/work/win-x64', ABOUT.name), higherMsi, '9.9.9');
+    wine(['msiexec', '/i', higherMsi, '/qn']);
+    assert(existsSync(join(all, 'Plainwarmth.exe')));
+    const listed = wine(['reg', 'query', 'HKLM\\Software\\Microsoft\\Windows\\CurrentVersion\\Uninstall', '/s']);
+    assert.deepEqual(
+      [...listed.matchAll(/DisplayVersion\s+REG_SZ\s+(\S+)/g)]
+        .map(([, version]) => version)
+        .filter((v) => v === '9.9.9' || v === ABOUT.version),
+      ['9.9.9'],
+      'the higher .msi stands in the place of the lower one',
+    );
+    wine(['msiexec', '/x', higherMsi, '/qn']);
+    assert(!existsSync(join(all, 'Plainwarmth.exe')) && !existsSync(onDesktop), 'the .msi takes its files away');
+    tell(`${basename(msi)}: installed, started, quit, updated by a higher one, removed`);
     await browser.close();
   } finally {
     for (const id of processesWith('runtime\\node.exe', 'plainwarmth.js')) process.kill(id, 'SIGKILL');

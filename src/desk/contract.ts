@@ -51,6 +51,7 @@ export const DataState = z.object({
   /** Where copies go. */
   folder: z.string().optional(),
   daily: z.boolean(),
+  dailyLocked: z.boolean(),
   /** Why the last copy of the day could not be saved. */
   failure: z.string().optional(),
   isCopyDue: z.boolean(),
@@ -181,8 +182,8 @@ export const contract = {
     z.object({ folder: Path, passphrase: Passphrase }),
     z.object({ path: Path, size: z.int(), households: z.int(), damage: z.array(DamageNote) }),
   ),
-  /** A copy every day into a folder; null for none. */
-  'data.daily': request(z.object({ folder: Path.nullable() }), DataState),
+  /** A copy every day into a folder, locked where a passphrase is given; null for none. */
+  'data.daily': request(z.object({ folder: Path.nullable(), passphrase: Passphrase.optional() }), DataState),
   /** Holds every stored piece against its hash. */
   'data.check': request(Nothing, DataState),
   /** What is inside a copy; nothing is changed. */

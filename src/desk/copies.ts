@@ -12,7 +12,7 @@ import {
 } from 'node:fs';
 import { basename, dirname, join } from 'node:path';
 import { checkCopy } from '../store/check-copy.ts';
-import { isLocked, lockCopy, unlockCopy } from '../store/locked-copy.ts';
+import { type CopyKey, isLocked, lockCopy, unlockCopy } from '../store/locked-copy.ts';
 import { openSqliteStore, type SqliteStore } from '../store/sqlite-store.ts';
 import type { Store } from '../store/store.ts';
 import { type Damage, StoreFault } from '../store/store-fault.ts';
@@ -31,7 +31,7 @@ export interface SaveOrder {
   /** What the name begins with; the day follows. */
   readonly stem: string;
   readonly today: string;
-  readonly passphrase?: string | undefined;
+  readonly lock?: CopyKey | undefined;
 }
 
 export interface SavedCopy {
@@ -44,7 +44,7 @@ export interface SavedCopy {
 
 /** Writes a copy, reads it back, and only then gives it its name. */
 export async function saveCopyInto(order: SaveOrder): Promise<SavedCopy> {
-  const { store, folder, stem, today, passphrase } = order;
+  const { store, folder, stem, today, lock } = order;
   if (!statSync(folder).isDirectory()) {
     throw new DeskError({
       code: 'not-a-folder',
@@ -53,14 +53,14 @@ export async function saveCopyInto(order: SaveOrder): Promise<SavedCopy> {
       remedy: say('Name a folder, or another place.'),
     });
   }
-  const ending = passphrase === undefined ? PLAIN_ENDING : LOCKED_ENDING;
+  const ending = lock === undefined ? PLAIN_ENDING : LOCKED_ENDING;
   const path = freePath(join(folder, `${stem} ${today}`), ending);
   const part = `${path}.part`;
   rmSync(part, { force: true });
   try {
-    const damage = await (passphrase === undefined
+    const damage = await (lock === undefined
       ? writePlain(store, part)
-      : writeLocked(store, part, passphrase, order.dataFolder));
+      : writeLocked(store, part, lock, order.dataFolder));
     renameSync(part, path);
     return { path, size: statSync(path).size, households: countHouseholds(store), damage };
   } finally {
@@ -75,15 +75,15 @@ function writePlain(store: Store, path: string): readonly Damage[] {
   return damage;
 }
 
-async function writeLocked(store: Store, path: string, passphrase: string, dataFolder: string) {
+async function writeLocked(store: Store, path: string, lock: CopyKey, dataFolder: string) {
   const work = makeWorkFolder(dataFolder);
   try {
     const plain = join(work, 'copy.sqlite');
     const damage = writePlain(store, plain);
-    await lockCopy(plain, path, passphrase);
+    await lockCopy(plain, path, lock);
     const sum = createHash('sha256');
     for await (const piece of createReadStream(plain)) sum.update(piece as Buffer);
-    if ((await unlockCopy(path, passphrase)) !== sum.digest('hex')) throw copyFailed(path);
+    if ((await unlockCopy(path, lock)) !== sum.digest('hex')) throw copyFailed(path);
     return damage;
   } finally {
     rmSync(work, { recursive: true, force: true });
@@ -253,7 +253,7 @@ export const DAILY_STEM = 'plainwarmth-daily';
 export function thinDailyCopies(path: string): void {
   const folder = dirname(path);
   const daily = readdirSync(folder).filter((name) =>
-    /^plainwarmth-daily \d{4}-\d{2}-\d{2}( \(\d+\))?\.sqlite$/.test(name),
+    /^plainwarmth-daily \d{4}-\d{2}-\d{2}( \(\d+\))?\.(sqlite|locked)$/.test(name),
   );
   for (const name of daily.sort().slice(0, -DAILY_KEPT)) rmSync(join(folder, name), { force: true });
 }

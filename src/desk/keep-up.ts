@@ -1,5 +1,6 @@
 /** What the desk does by itself: a copy every day where one is wanted, and a check of every piece each week. */
 import { DAILY_STEM, saveCopyInto, thinDailyCopies } from './copies.ts';
+import { readDailyLock } from './daily-lock.ts';
 import type { DeskPorts } from './ports.ts';
 import { toRefusal } from './refusal.ts';
 import { CHECK_AFTER_DAYS, changeUpkeep, checkPieces, daysSince, readUpkeep } from './upkeep.ts';
@@ -8,11 +9,12 @@ export type KeepUpPorts = Pick<DeskPorts, 'store' | 'dataFolder' | 'today' | 'no
 
 /** To be called now and then; does what is due, and keeps why it could not. */
 export async function keepUp({ store, dataFolder, today, now }: KeepUpPorts): Promise<void> {
-  const { firstUsedOn, daily, folder, lastDailyOn, lastCheckOn } = readUpkeep(store);
+  const { firstUsedOn, daily, dailyLocked, folder, lastDailyOn, lastCheckOn } = readUpkeep(store);
   if (firstUsedOn === undefined) changeUpkeep(store, { firstUsedOn: now() });
   if (daily && folder !== undefined && lastDailyOn !== today()) {
     try {
-      const { path } = await saveCopyInto({ store, dataFolder, folder, stem: DAILY_STEM, today: today() });
+      const lock = dailyLocked ? readDailyLock(dataFolder) : undefined;
+      const { path } = await saveCopyInto({ store, dataFolder, folder, stem: DAILY_STEM, today: today(), lock });
       changeUpkeep(store, { lastCopyOn: now(), lastCopyPath: path, lastDailyOn: today(), failure: undefined });
       thinDailyCopies(path);
     } catch (error) {

@@ -20,6 +20,8 @@ const Upkeep = z.object({
   /** Where copies go. */
   folder: z.string().optional(),
   daily: z.boolean().default(false),
+  /** They are locked; their key lies beside the data (`daily-lock.ts`). */
+  dailyLocked: z.boolean().default(false),
   /** The day of the last copy that was saved by itself. */
   lastDailyOn: z.string().optional(),
   /** Why the last copy of the day could not be saved. */

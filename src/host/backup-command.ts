@@ -6,6 +6,7 @@ import { countHouseholds, openCopy, restoreCopy, saveCopyInto } from '../desk/co
 import { listDamage } from '../desk/damage-notes.ts';
 import { DeskError } from '../desk/desk-error.ts';
 import { changeUpkeep, checkPieces } from '../desk/upkeep.ts';
+import { makeCopyKey } from '../store/locked-copy.ts';
 import { openSqliteStore, type SqliteStore } from '../store/sqlite-store.ts';
 import type { Damage } from '../store/store-fault.ts';
 import { catalogueOf } from '../words/catalogues.ts';
@@ -98,7 +99,8 @@ async function doTask(
     return tell(damage);
   }
   if (task === 'save') {
-    const saved = await saveCopyInto({ store, dataFolder, folder: path, stem: 'Plainwarmth', today, passphrase });
+    const lock = passphrase === undefined ? undefined : await makeCopyKey(passphrase);
+    const saved = await saveCopyInto({ store, dataFolder, folder: path, stem: 'Plainwarmth', today, lock });
     changeUpkeep(store, { lastCopyOn: now, lastCopyPath: saved.path, folder: path });
     out(`Saved and read back: ${saved.path}, ${saved.size} bytes, households: ${saved.households}.\n`);
     return tell(saved.damage);

@@ -28,8 +28,16 @@ const HEAD_BYTES = MARK.length + SALT_BYTES + NONCE_BYTES;
 const COST = { N: 2 ** 17, r: 8, p: 1, maxmem: 256 * 1024 * 1024 };
 
 const derive = promisify<string, Buffer, number, typeof COST, Buffer>(scrypt);
+/** What a passphrase was made into, to lock several copies without it. */
+export interface CopyKey {
+  readonly salt: Buffer;
+  readonly key: Buffer;
+}
+
 /** The same letters typed on another keyboard come out the same (RFC 8265 asks for this form). */
-const keyOf = (passphrase: string, salt: Buffer) => derive(passphrase.normalize('NFC'), salt, 32, COST);
+export async function makeCopyKey(passphrase: string, salt: Buffer = randomBytes(SALT_BYTES)): Promise<CopyKey> {
+  return { salt, key: await derive(passphrase.normalize('NFC'), salt, 32, COST) };
+}
 
 function readAt(path: string, length: number, at: number): Buffer {
   const bytes = Buffer.alloc(length);
@@ -44,11 +52,10 @@ function readAt(path: string, length: number, at: number): Buffer {
 export const isLocked = (path: string): boolean => readAt(path, MARK.length, 0).equals(MARK);
 
 /** `to` must not exist. */
-export async function lockCopy(from: string, to: string, passphrase: string): Promise<void> {
-  const salt = randomBytes(SALT_BYTES);
+export async function lockCopy(from: string, to: string, { salt, key }: CopyKey): Promise<void> {
   const nonce = randomBytes(NONCE_BYTES);
   const head = Buffer.concat([MARK, salt, nonce]);
-  const cipher = createCipheriv('aes-256-gcm', await keyOf(passphrase, salt), nonce).setAAD(head);
+  const cipher = createCipheriv('aes-256-gcm', key, nonce).setAAD(head);
   await pipeline(
     createReadStream(from),
     async function* (pieces) {
@@ -65,12 +72,12 @@ export async function lockCopy(from: string, to: string, passphrase: string): Pr
 }
 
 /** Answers the SHA-256 of what was locked; false when the passphrase is another, or the file is no longer whole. Where `to` is named, it is written there. */
-export async function unlockCopy(from: string, passphrase: string, to?: string): Promise<string | false> {
+export async function unlockCopy(from: string, lock: string | CopyKey, to?: string): Promise<string | false> {
   const size = statSync(from).size;
   if (size < HEAD_BYTES + TAG_BYTES) return false;
   const head = readAt(from, HEAD_BYTES, 0);
   const salt = head.subarray(MARK.length, MARK.length + SALT_BYTES);
-  const key = await keyOf(passphrase, salt);
+  const { key } = typeof lock === 'string' ? await makeCopyKey(lock, salt) : lock;
   const decipher = createDecipheriv('aes-256-gcm', key, head.subarray(-NONCE_BYTES)).setAAD(head);
   decipher.setAuthTag(readAt(from, TAG_BYTES, size - TAG_BYTES));
   const sum = createHash('sha256');

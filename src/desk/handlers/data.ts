@@ -1,6 +1,8 @@
+import { makeCopyKey } from '../../store/locked-copy.ts';
 import { renewIfKnown } from '../bring-in.ts';
 import type { DataState } from '../contract.ts';
 import { countHouseholds, type OpenedCopy, openCopy, restoreCopy, saveCopyInto } from '../copies.ts';
+import { setDailyLock } from '../daily-lock.ts';
 import { listDamage } from '../damage-notes.ts';
 import { findHousehold } from '../find.ts';
 import { lookIntoFolder, olderFilesIn } from '../folders.ts';
@@ -25,7 +27,8 @@ export function dataHandlers({ ports, store }: DeskContext): DataHandlers {
   const { dataFolder } = ports;
 
   function state(): DataState {
-    const { lastCopyOn, lastCopyPath, folder, daily, failure, lastCheckOn, damage, ...upkeep } = readUpkeep(store);
+    const { lastCopyOn, lastCopyPath, folder, daily, dailyLocked, failure, lastCheckOn, damage, ...upkeep } =
+      readUpkeep(store);
     return {
       households: countHouseholds(store),
       ...(lastCopyOn === undefined ? {} : { lastCopyOn }),
@@ -34,8 +37,9 @@ export function dataHandlers({ ports, store }: DeskContext): DataHandlers {
       ...(failure === undefined ? {} : { failure }),
       ...(lastCheckOn === undefined ? {} : { lastCheckOn }),
       daily,
+      dailyLocked,
       isCopyDue: isCopyDue(
-        { daily, damage, ...upkeep, ...(lastCopyOn === undefined ? {} : { lastCopyOn }) },
+        { daily, dailyLocked, damage, ...upkeep, ...(lastCopyOn === undefined ? {} : { lastCopyOn }) },
         ports.now(),
       ),
       damage: listDamage(damage),
@@ -62,14 +66,20 @@ export function dataHandlers({ ports, store }: DeskContext): DataHandlers {
         folder,
         stem: 'Plainwarmth',
         today: ports.today(),
-        passphrase,
+        lock: passphrase === undefined ? undefined : await makeCopyKey(passphrase),
       });
       changeUpkeep(store, { lastCopyOn: ports.now(), lastCopyPath: saved.path, folder });
       return { ...saved, damage: listDamage(saved.damage) };
     },
-    'data.daily'({ folder }) {
-      if (folder === null) changeUpkeep(store, { daily: false, failure: undefined });
-      else changeUpkeep(store, { daily: true, folder, failure: undefined });
+    async 'data.daily'({ folder, passphrase }) {
+      const lock = folder === null ? undefined : passphrase;
+      await setDailyLock(dataFolder, lock);
+      changeUpkeep(store, {
+        daily: folder !== null,
+        dailyLocked: lock !== undefined,
+        failure: undefined,
+        ...(folder === null ? {} : { folder }),
+      });
       return state();
     },
     async 'data.check'(_, { onProgress }) {

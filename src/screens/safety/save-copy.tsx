@@ -11,6 +11,16 @@ import { PassphraseField } from './passphrase-field.tsx';
 
 const LEAST_LETTERS = 8;
 
+function dailyWords({ daily, dailyLocked, folder = '' }: DataState, locks: boolean): string {
+  if (!daily)
+    return locks
+      ? say('A copy every day into a folder, locked with this passphrase')
+      : say('A copy every day into a folder');
+  return dailyLocked
+    ? say('A locked copy every day into {folder}', { folder })
+    : say('A copy every day into {folder}', { folder });
+}
+
 export function SaveCopy(props: { readonly state: DataState; readonly onState: (state: DataState) => void }) {
   const { state, onState } = props;
   const [picking, setPicking] = useState<'once' | 'daily' | null>(null);
@@ -49,7 +59,12 @@ export function SaveCopy(props: { readonly state: DataState; readonly onState: (
       );
       onState(await call('data.read', {}));
     });
-  const setDaily = (folder: string | null) => attempt(async () => onState(await call('data.daily', { folder })));
+  const setDaily = (folder: string | null) =>
+    attempt(async () => {
+      const lock = folder !== null && locks ? { passphrase } : {};
+      onState(await call('data.daily', { folder, ...lock }));
+      setPassphrase('');
+    });
 
   return (
     <section className="stack" aria-labelledby="save-copy">
@@ -89,17 +104,16 @@ export function SaveCopy(props: { readonly state: DataState; readonly onState: (
         <input
           type="checkbox"
           checked={state.daily}
-          disabled={saving}
+          disabled={saving || (tooShort && !state.daily)}
           onChange={(event) => (event.target.checked ? setPicking('daily') : void setDaily(null))}
         />
-        <span>
-          {state.daily
-            ? say('A copy every day into {folder}', { folder: state.folder ?? '' })
-            : say('A copy every day into a folder')}
-        </span>
+        <span>{dailyWords(state, locks)}</span>
       </label>
       <p className="quiet">
-        {say('On days when Plainwarmth is used. The last 14 copies stay. They have no passphrase.')}
+        {say('On days when Plainwarmth is used. The last 14 copies stay.')}{' '}
+        {state.daily && state.dailyLocked
+          ? say('Each opens with the passphrase you typed. Its key lies beside the data, never in a copy.')
+          : null}
       </p>
       {state.failure === undefined ? null : (
         <p className="refusal">{say('The last copy of the day failed. {reason}', { reason: state.failure })}</p>

@@ -132,8 +132,17 @@ export const SAFETY: Catalogue = {
   'Save to {folder} again': 'Wieder nach {folder} speichern',
   'A copy every day into {folder}': 'Jeden Tag eine Kopie nach {folder}',
   'A copy every day into a folder': 'Jeden Tag eine Kopie in einen Ordner',
-  'On days when Plainwarmth is used. The last 14 copies stay. They have no passphrase.':
-    'An Tagen, an denen Plainwarmth benutzt wird. Die letzten 14 Kopien bleiben. Sie haben keinen Kennsatz.',
+  'On days when Plainwarmth is used. The last 14 copies stay.':
+    'An Tagen, an denen Plainwarmth benutzt wird. Die letzten 14 Kopien bleiben.',
+  'Each opens with the passphrase you typed. Its key lies beside the data, never in a copy.':
+    'Jede öffnet sich mit dem eingegebenen Kennsatz. Ihr Schlüssel liegt bei den Daten, nie in einer Kopie.',
+  'A copy every day into a folder, locked with this passphrase':
+    'Jeden Tag eine Kopie in einen Ordner, mit diesem Kennsatz verschlossen',
+  'A locked copy every day into {folder}': 'Jeden Tag eine verschlossene Kopie nach {folder}',
+  'The key of the locked daily copies is missing, so no copy was saved.':
+    'Der Schlüssel der verschlossenen täglichen Kopien fehlt, darum wurde keine Kopie gespeichert.',
+  'Switch the daily copy off and on again, with the passphrase.':
+    'Die tägliche Kopie aus- und mit dem Kennsatz wieder einschalten.',
   'Where should the copy go?': 'Wohin soll die Kopie?',
   'What is stored, where, and how to erase it': 'Was gespeichert ist, wo, und wie man es löscht',
   'The copy came back from {path} other than it was written, so it was thrown away.':

@@ -1,4 +1,4 @@
-import { mkdirSync, readdirSync, writeFileSync } from 'node:fs';
+import { mkdirSync, readdirSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import Database from 'better-sqlite3';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
@@ -156,6 +156,27 @@ describe('what the desk does by itself', () => {
     mkdirSync(join(stick, 'away'));
     await keepUp({ ...one, ...at('2026-11-28') });
     expect(await one.call('data.read', {})).not.toHaveProperty('failure');
+  });
+
+  test('a locked copy every day opens with the passphrase; where its key is gone, nothing is saved open', async () => {
+    const one = await machines.openWithSample('one', 'quay-flat');
+    const stick = machines.folderOf('stick');
+    const passphrase = 'a roof, a ladder, a laptop';
+    const state = await one.call('data.daily', { folder: stick, passphrase });
+    expect([state.daily, state.dailyLocked]).toEqual([true, true]);
+    for (const day of ['2026-11-28', '2026-11-29']) await keepUp({ ...one, ...at(day) });
+    const names = ['plainwarmth-daily 2026-11-28.locked', 'plainwarmth-daily 2026-11-29.locked'];
+    expect(readdirSync(stick).sort()).toEqual(names);
+    const path = join(stick, names[1]!);
+    expect((await one.call('data.look', { path, passphrase })).households).toHaveLength(1);
+    const key = join(one.dataFolder, 'daily-copies.key');
+    expect(statSync(key).mode & 0o777).toBe(0o600);
+    rmSync(key);
+    await keepUp({ ...one, ...at('2026-11-30') });
+    expect((await one.call('data.read', {})).failure).toContain('key of the locked daily copies is missing');
+    expect(readdirSync(stick)).toHaveLength(2);
+    await one.call('data.daily', { folder: null });
+    expect(await one.call('data.read', {})).toMatchObject({ daily: false, dailyLocked: false });
   });
 
   test('a check of every piece each week', async () => {
