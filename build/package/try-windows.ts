@@ -101,7 +101,7 @@ export async function tryWindows(): Promise<void> {
     spawn(WINE, ['C:\\Program Files\\Plainwarmth\\Plainwarmth.exe'], { env, stdio: 'ignore', cwd: prefix });
     await (await openPage(browser, program)).getByRole('link', { name: 'Larch Rise' }).waitFor();
     await endByCommand(program);
-    const onDesktop = join(prefix, 'drive_c/users/Public/Desktop/Plainwarmth.lnk');
+    const onDesktop = join(home, 'Desktop/Plainwarmth.lnk');
     assert(existsSync(onDesktop), 'it stands on the desktop');
     const higherMsi = join(root, 'packages/work/higher.msi');
     makeMsi(join(root, 'packages/work/win-x64', ABOUT.name), higherMsi, '9.9.9');
