@@ -12,6 +12,8 @@ const LOW_HOURS = 2;
 /** Days without heating before and since, of a meter that heating is on; the rise on them is at least this share of all. */
 const LEAST_WARM = 8;
 const WARM_SHARE = 0.6;
+/** Nearly as many times, natural logarithm. */
+const ALIKE = 0.3;
 /** A rise below this is a router and a few chargers, kW. */
 const LEAST_KW = 0.05;
 
@@ -57,7 +59,7 @@ export function findBaseLoad(days: MeterDays, prices: Prices, heats: boolean): F
       grade: 'estimated',
       seen: { riseW: riseKW * 1000, beforeW: was * 1000, afterW: (was + riseKW) * 1000 },
       ...unitsAndCost(kWh, isSummer ? kWh : kWhYear, prices, dearness),
-      ...(isSummer ? { may: ['summer-heating' as const, 'base-load' as const] } : {}),
+      ...mayBe(isSummer, countsAlike(riseKW / was, days, known, at)),
       // No tub stands on the heat pump's own meter; heating left on in summer does.
       ...(days.meter === 'heat-pump'
         ? { ask: ['heating-in-summer', 'settings-changed'], check: ['pipes-warm', 'pump-always-on'] }
@@ -65,6 +67,22 @@ export function findBaseLoad(days: MeterDays, prices: Prices, heats: boolean): F
       cautions: ['electrical'],
     },
   ];
+}
+
+const mayBe = (isSummer: boolean, isMeter: boolean): Pick<Finding, 'may'> => {
+  if (isSummer) return { may: ['summer-heating', 'base-load'] };
+  return isMeter ? { may: ['base-load', 'meter-wrong'] } : {};
+};
+
+/** Whether all that is used rose by nearly as many times as what runs all night: then it may be the meter. */
+function countsAlike(lowShare: number, days: MeterDays, known: readonly number[], at: number): boolean {
+  const change = findLineChange(
+    known.map((day) => heatingDegrees(days.outdoorC[day]!)),
+    known.map((day) => days.dayKWh[day]!),
+    LEAST_DAYS,
+  );
+  if (!change || Math.abs(change.at - at) > LEAST_DAYS) return false;
+  return Math.abs(Math.log((1 + change.change / change.was) / (1 + lowShare))) <= ALIKE;
 }
 
 /** Rise of the lowest readings [kW] on days without heating; NaN where there are too few of them before or since. */

@@ -158,7 +158,8 @@ function mayBeMore(kind: ChangeKind, meter: MeterDays['meter']): LikelyCause[] {
 
 function mayBeLess(kind: ChangeKind, meter: MeterDays['meter']): LikelyCause[] {
   const house: LikelyCause[] = meter === 'whole-house' ? ['less-other-use', 'own-generation'] : [];
-  const heating: LikelyCause[] = kind === 'steady' ? [] : ['less-heat', 'machine-works-better'];
+  // What else warms the rooms, day and night, spares the heating on every heated day alike.
+  const heating: LikelyCause[] = kind === 'steady' ? ['less-heat'] : ['less-heat', 'machine-works-better'];
   const water: LikelyCause[] = kind === 'steady' || kind === 'unclear' ? ['less-water', 'heater-off'] : [];
   return [...heating, 'home-empty', ...water, ...house];
 }

@@ -34,6 +34,33 @@ export function loadByReading({ steps }: Pick<EvenLoad, 'steps'>, days: MeterDay
   return kWh;
 }
 
+/** A reading so near a load's own height may be the same thing; the height is that of its fuller readings. */
+const ALIKE_SHARE = 0.08;
+const FULLER = 0.6;
+
+/**
+ * Readings of the load's own height at other hours of its days, for each reading of its steps: a compressor that is on or
+ * off has them whenever it runs, a heater beside it has not.
+ */
+export function alikeElsewhere({ steps, days: places }: Pick<EvenLoad, 'steps' | 'days'>, days: MeterDays): number {
+  const { kWh, perDay } = days;
+  const own = new Set<number>();
+  const heights: number[] = [];
+  for (const { day, slot, slots } of steps) {
+    const first = day * perDay + slot;
+    for (let i = first - 1; i <= first + slots; i++) own.add(i);
+    for (let i = first; i < first + slots; i++) heights.push(kWh[i]!);
+  }
+  const height = heights.sort((a, b) => a - b)[Math.floor(FULLER * heights.length)]!;
+  let alike = 0;
+  for (const day of places) {
+    for (let i = day * perDay; i < (day + 1) * perDay; i++) {
+      if (!own.has(i) && Math.abs(kWh[i]! / height - 1) <= ALIKE_SHARE) alike++;
+    }
+  }
+  return alike / heights.length;
+}
+
 /** A step of one reading may have any power: it was on for an unknown part of it. */
 const LEAST_SLOTS = 2;
 const LEAST_STEPS = 4;

@@ -64,7 +64,7 @@ export function findInReadings({ readings, outdoor, prices, periods, registers }
  */
 function findOnMeter(counted: MeterDays, prices: Prices, heats: boolean): Finding[] {
   const generation = findOwnGeneration(counted);
-  const scale = generation.length > 0 ? [] : findMeterScale(livedInDays(counted, emptySpells(counted)), prices);
+  const scale = generation.length > 0 ? [] : findMeterScale(livedInDays(counted, emptySpells(counted, false)), prices);
   const days = scale[0] ? countedAsBefore(counted, scale[0]) : counted;
   const loads = loadsOf(days);
   const heaters = findHeater(days, loads, prices);
@@ -74,7 +74,7 @@ function findOnMeter(counted: MeterDays, prices: Prices, heats: boolean): Findin
     days,
     loads.filter(({ powerKW }) => found.has(powerKW)),
   );
-  const empty = emptySpells(without);
+  const empty = emptySpells(without, generation.length > 0);
   const livedIn = livedInDays(without, empty);
   const settled = generation.length > 0 ? darkHours(livedIn) : livedIn;
   // What is left of a day with hours of sun taken out has no clock to price by.

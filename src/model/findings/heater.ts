@@ -2,7 +2,7 @@
 import { toCivilDate } from '../calendar/civil.ts';
 import { type Finding, sureOf, yearOfDays } from '../shapes/finding.ts';
 import { dearnessOf } from './clock-prices.ts';
-import { type EvenLoad, hoursEach, loadByReading } from './even-loads.ts';
+import { alikeElsewhere, type EvenLoad, hoursEach, loadByReading } from './even-loads.ts';
 import { type MeterDays, type Prices, unitsAndCost } from './meter-days.ts';
 
 /**
@@ -15,7 +15,8 @@ const LOW_SHARE = 0.86;
 const HIGH_SHARE = 1.06;
 /** Alike enough, where the power is seen to stay level, and where the steps are too short to show it. */
 const LEAST_LIKENESS = { level: 0.45, short: 0.75 } as const;
-const LEAST_DAYS = 5;
+/** What is there for fewer days is mostly an oven or a compressor in the cold. */
+const LEAST_DAYS = 10;
 const LEAST_WEEKS = 4;
 /** A compressor's power rises as the cylinder gets hot. */
 const MOST_RAMP = 0.06;
@@ -23,6 +24,8 @@ const MOST_RAMP = 0.06;
 const MOST_ELSEWHERE = 1;
 /** A machine's own round has nearly the same power just before and after. */
 const MOST_DRIFT = 0.3;
+/** More readings of that height at other hours are those of a compressor. */
+const MOST_ALIKE = 0.6;
 /** Outside the weekly one, a heater left on is on most days; what is seldom on the house's meter may be an oven. */
 const LEAST_OFTEN = 0.4;
 /** Longer runs of such power on the meter of the whole house are rather a charger, hours. */
@@ -44,7 +47,8 @@ export function isHeater(load: EvenLoad, days: MeterDays): boolean {
     load.elsewhere <= MOST_ELSEWHERE &&
     (weekly || load.drift <= MOST_DRIFT) &&
     hoursEach(load) <= LONGEST_HOURS[days.meter] &&
-    (weekly ? load.days.length >= LEAST_WEEKS : load.days.length >= Math.max(LEAST_DAYS, LEAST_OFTEN * span))
+    (weekly ? load.days.length >= LEAST_WEEKS : load.days.length >= Math.max(LEAST_DAYS, LEAST_OFTEN * span)) &&
+    (weekly || alikeElsewhere(load, days) <= MOST_ALIKE)
   );
 }
 

@@ -4,6 +4,8 @@ import { type Finding, sureOf } from '../shapes/finding.ts';
 import { type MeterDays, median, onlyDays } from './meter-days.ts';
 
 const DAY = { from: 6.5, to: 23 } as const;
+/** What the sun gives hides people by day; their evenings stay. */
+const EVENING = { from: 19.5, to: 23 } as const;
 const NIGHT = { from: 1, to: 5 } as const;
 /** Days that are looked at together. */
 const ABOUT = 3;
@@ -20,12 +22,13 @@ const MOST_KW = 0.25;
 /** First and last place of a spell of days. */
 export type Spell = readonly [first: number, last: number];
 
-/** Spells of days, in which the house's meter went up and down little, and no more by day than by night. */
-export function emptySpells(days: MeterDays): Spell[] {
+/** Spells of days, in which the house's meter went up and down little, and no more by day than by night; `sunny` where electricity is made at home. */
+export function emptySpells(days: MeterDays, sunny: boolean): Spell[] {
   if (days.meter !== 'whole-house' || days.count < 2 * LEAST_DAYS) return [];
   const all = Array.from({ length: days.count }, (_, day) => day);
-  const byDay = smoothed(all.map((day) => strayKW(days, day, DAY)));
-  const beyondNight = smoothed(all.map((day) => strayKW(days, day, DAY) - strayKW(days, day, NIGHT)));
+  const window = sunny ? EVENING : DAY;
+  const byDay = smoothed(all.map((day) => strayKW(days, day, window)));
+  const beyondNight = smoothed(all.map((day) => strayKW(days, day, window) - strayKW(days, day, NIGHT)));
   const usualOf = (values: readonly number[]) => values.toSorted((a, b) => a - b)[Math.floor(USUAL * values.length)]!;
   const [usualByDay, usualBeyond] = [usualOf(byDay), usualOf(beyondNight)];
   if (usualBeyond < LEAST_KW) return [];

@@ -2,13 +2,15 @@
 import { toCivilDate } from '../calendar/civil.ts';
 import { type Finding, sureOf, yearOfDays } from '../shapes/finding.ts';
 import { dearnessOf } from './clock-prices.ts';
-import { type EvenLoad, hoursEach, loadByReading } from './even-loads.ts';
+import { alikeElsewhere, type EvenLoad, hoursEach, loadByReading } from './even-loads.ts';
 import { isHeater } from './heater.ts';
 import { type MeterDays, type Prices, unitsAndCost } from './meter-days.ts';
 
 const LEAST_DAYS = 7;
 const LEAST_LIKENESS = 0.5;
 const MOST_RAMP = 0.06;
+/** More readings of that height at other hours are those of a compressor. */
+const MOST_ALIKE = 0.6;
 /** A charger at a socket (10 A) runs for hours; one with its own supply is stronger than anything in the kitchen. */
 const SOCKET = { leastKW: 1.9, leastHours: 3 } as const;
 const OWN_SUPPLY = { leastKW: 3.3, leastHours: 1 } as const;
@@ -22,12 +24,16 @@ function isLarge(load: EvenLoad, days: MeterDays): boolean {
     likeness >= LEAST_LIKENESS &&
     Math.abs(load.ramp ?? 0) <= MOST_RAMP &&
     load.days.length >= LEAST_DAYS &&
+    alikeElsewhere(load, days) <= MOST_ALIKE &&
     !isHeater(load, days)
   );
 }
 
-/** For some hours at such a power a heater beside the machine looks the same. */
-const mayBeHeater = (load: EvenLoad) => load.powerKW < 4 && hoursEach(load) < SOCKET.leastHours;
+/** For some hours a heater looks the same, alone or with a compressor that runs beside it; at its own power for longer too. */
+const HEATER = { mostKW: 6.2, mostHours: 3.3, ownKW: [2.5, 3.2] } as const;
+const mayBeHeater = (load: EvenLoad) =>
+  (load.powerKW < HEATER.mostKW && hoursEach(load) < HEATER.mostHours) ||
+  (load.powerKW >= HEATER.ownKW[0] && load.powerKW <= HEATER.ownKW[1]);
 
 /** Units [kWh] of even loads too strong or too long for a household's usual appliances. */
 export function findLargeLoad(days: MeterDays, loads: readonly EvenLoad[], prices: Prices): Finding[] {

@@ -1,7 +1,7 @@
 /** Nights let go cold and mornings that make up for it with hot water in the radiators. */
 import { toCivilDate } from '../calendar/civil.ts';
 import { type Finding, sureOf } from '../shapes/finding.ts';
-import { knownWeather, type MeterDays, median } from './meter-days.ts';
+import { knownWeather, type MeterDays, meanOf, median } from './meter-days.ts';
 
 const LEAST_DAYS = 15;
 /** Below this there is no heating to speak of on this meter, kW. */
@@ -9,6 +9,12 @@ const LEAST_KW = 0.15;
 /** Outdoor temperature below which heating runs for most of the day, and above which it does not at all, °C. */
 const COLD_C = 9;
 const WARM_C = 16.5;
+/** Days on which the rooms are heated, for how nights and days grow with the cold, looked at in spans of four weeks. */
+const HEATED_C = 13;
+const WINDOW_DAYS = 28;
+const NIGHT_DEGREE_SHARE = 0.6;
+/** Days that differ less from those about them say nothing of it, K². */
+const LEAST_SPREAD_K2 = 0.5;
 /** Night below this share of the day, morning above that one. Common practice, no source. */
 const NIGHT_SHARE = 0.55;
 const MORNING_SHARE = 1.5;
@@ -39,6 +45,7 @@ export function findNightSetback(days: MeterDays): Finding[] {
   // A night with nothing left in it had something else in its warm days, such as a car.
   if (!(dayKW > LEAST_KW) || nightKW > NIGHT_SHARE * dayKW || (isHouse && nightKW <= 0)) return [];
   if (morningKW < (isHouse ? MORNING_SHARE_OF_HOUSE : MORNING_SHARE) * dayKW) return [];
+  if (growsByNight(days, known)) return [];
   const recoveryKWh = morning.reduce((sum, kW) => sum + (kW > dayKW ? kW * days.hours : 0), 0);
   return [
     {
@@ -60,6 +67,36 @@ export function findNightSetback(days: MeterDays): Finding[] {
       cautions: [],
     },
   ];
+}
+
+/** Whether the night takes nearly as much more for a degree as the day does: then the rooms are heated all night. */
+function growsByNight(days: MeterDays, known: readonly number[]): boolean {
+  const degree = perDegree(
+    days,
+    known.filter((day) => days.outdoorC[day]! < HEATED_C),
+  );
+  const meanIn = ({ from, to }: { from: number; to: number }) =>
+    meanOf([...degree!.slice(from / days.hours, to / days.hours)]);
+  return degree !== null && meanIn(NIGHT) > NIGHT_DEGREE_SHARE * meanIn(DAY);
+}
+
+/**
+ * How much more is used at each reading of the day for a degree colder [kW/K], days held against the others of their four
+ * weeks: what came or went in between, such as heating left on in summer or a load since the winter, falls out. Null where the days were all as cold.
+ */
+function perDegree(days: MeterDays, places: readonly number[]): Float64Array | null {
+  const months = [...Map.groupBy(places, (day) => Math.floor(days.dayNumber[day]! / WINDOW_DAYS)).values()];
+  const slopes = new Float64Array(days.perDay);
+  let square = 0;
+  for (const month of months) {
+    const meanC = meanOf(month.map((day) => days.outdoorC[day]!));
+    for (const day of month) {
+      const colder = meanC - days.outdoorC[day]!;
+      square += colder ** 2;
+      for (let i = 0; i < days.perDay; i++) slopes[i]! += (colder * days.kWh[day * days.perDay + i]!) / days.hours;
+    }
+  }
+  return square < LEAST_SPREAD_K2 * places.length ? null : slopes.map((sum) => sum / square);
 }
 
 /** Mean power by reading of the day over some days, kW. */

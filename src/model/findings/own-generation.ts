@@ -20,14 +20,19 @@ const LOW_HOURS = 2;
 function sunnyDays(days: MeterDays): number[] {
   if (days.meter !== 'whole-house' || days.count < LEAST_DAYS) return [];
   const all = Array.from({ length: days.count }, (_, day) => day);
-  const nights = all.map((day) => lowestKW(days, day, 0, DARK.to)).sort((a, b) => a - b);
+  const nights = all.map((day) => lowestKW(days, day, DARK)).sort((a, b) => a - b);
   const alwaysKW = nights[QUIET_NIGHT]!;
   if (alwaysKW < LEAST_ALWAYS_KW) return [];
-  return all.filter((day) => lowestKW(days, day, NOON.from, NOON.to) < MOST_SHARE * alwaysKW);
+  return all.filter((day) => lowestKW(days, day, NOON) < MOST_SHARE * alwaysKW);
 }
 
-function lowestKW({ kWh, perDay, hours }: MeterDays, day: number, from: number, to: number): number {
-  const sorted = kWh.slice(day * perDay + from / hours, day * perDay + to / hours).sort();
+/** The lowest two hours of a day between two clock times, kW; from ten to four those of the day's beginning and its end. */
+function lowestKW({ kWh, perDay, hours }: MeterDays, day: number, { from, to }: { from: number; to: number }): number {
+  const isInside = (hour: number) => (from < to ? hour >= from && hour < to : hour >= from || hour < to);
+  const sorted = kWh
+    .slice(day * perDay, (day + 1) * perDay)
+    .filter((_, slot) => isInside(slot * hours))
+    .sort();
   return meanOf([...sorted.slice(0, LOW_HOURS / hours)]) / hours;
 }
 

@@ -11,16 +11,20 @@ const LEAST_DAYS = 10;
 const RUNNING_KW = 0.3;
 /** Once or twice a day is usual, three times is a large family. Common practice, no source. */
 const OFTEN = 3.5;
+/** Starts of a cool night are of heating that is nearly over; so many begin by day as well, least. */
+const BY_DAY = { from: 9, to: 23, least: 2.5 } as const;
 const YEAR_DAYS = 365;
 
 export interface WaterCycles {
   readonly days: readonly number[];
   readonly perDay: number;
+  /** Of them those that begin by day. */
+  readonly byDay: number;
   /** Units for hot water, standby left out, kWh a day. */
   readonly kWhPerDay: number;
 }
 
-/** Cycles and units a day over the warm days; null with fewer than ten of them. */
+/** Cycles a day over the warmer half of the warm days and units a day over all of them; null with fewer than ten. */
 export function waterCycles(days: MeterDays): WaterCycles | null {
   const known = knownWeather(days);
   const warm = known.filter(
@@ -29,18 +33,23 @@ export function waterCycles(days: MeterDays): WaterCycles | null {
   if (days.meter !== 'heat-pump' || warm.length < LEAST_DAYS) return null;
   const low = dailyLow(days);
   const each = warm.map((day) => {
-    let cycles = 0;
+    let [cycles, byDay] = [0, 0];
     let running = false;
     for (let i = day * days.perDay; i < (day + 1) * days.perDay; i++) {
       const on = days.kWh[i]! / days.hours > low[day]! + RUNNING_KW;
+      const hour = (i % days.perDay) * days.hours;
       if (on && !running) cycles++;
+      if (on && !running && hour >= BY_DAY.from && hour < BY_DAY.to) byDay++;
       running = on;
     }
-    return { cycles, kWh: days.dayKWh[day]! - low[day]! * 24 };
+    return { cycles, byDay, outdoorC: days.outdoorC[day]!, kWh: days.dayKWh[day]! - low[day]! * 24 };
   });
+  // Cool nights among warm days start a machine that still heats a little; the warmer half of the days has none.
+  const warmer = each.toSorted((a, b) => b.outdoorC - a.outdoorC).slice(0, Math.ceil(warm.length / 2));
   return {
     days: warm,
-    perDay: median(each.map(({ cycles }) => cycles)),
+    perDay: median(warmer.map(({ cycles }) => cycles)),
+    byDay: median(warmer.map(({ byDay }) => byDay)),
     kWhPerDay: median(each.map(({ kWh }) => kWh)),
   };
 }
@@ -51,7 +60,7 @@ export function waterCycles(days: MeterDays): WaterCycles | null {
  */
 export function findWaterOften(days: MeterDays, prices: Prices): Finding[] {
   const cycles = waterCycles(days);
-  if (!cycles || cycles.perDay < OFTEN) return [];
+  if (!cycles || cycles.perDay < OFTEN || cycles.byDay < BY_DAY.least) return [];
   const kWh = cycles.kWhPerDay * cycles.days.length;
   // Heating left on costs this on warm days only; a tank heated too often would on the others too, which nobody has seen.
   const kWhYear = (kWh * YEAR_DAYS) / Math.max(YEAR_DAYS, days.count);

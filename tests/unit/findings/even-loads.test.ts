@@ -195,7 +195,9 @@ describe('loads that stand in the low readings of a fortnight', () => {
   });
 });
 
-const MACHINE = daysOf(60, () => 0.1);
+const MACHINE = daysOf(60, (_, hour) => (hour >= 2 && hour < 4 ? 3 : 0.1));
+/** The same with a compressor of that power for three hours more, on ten of its days. */
+const ALIKE = daysOf(60, (day, hour) => (hour >= 2 && hour < 4 ? 3 : day < 10 && hour >= 12 && hour < 15 ? 2.9 : 0.1));
 const HOUSE: MeterDays = { ...MACHINE, meter: 'whole-house' };
 /** Ten nights of two hours at 3 kW, alike, level and at no other hour, unless told. */
 function load({ hours = 2, ...change }: Partial<EvenLoad> & { hours?: number } = {}): EvenLoad {
@@ -244,10 +246,12 @@ describe('a heater', () => {
     ['longer', { hours: 12.5 }, MACHINE, false],
     ['four hours of the house', { hours: 4.1 }, HOUSE, true],
     ['longer, of the house', { hours: 4.3 }, HOUSE, false],
-    ['five days', { days: span(0, 5) }, MACHINE, true],
-    ['four days', { days: span(0, 4) }, MACHINE, false],
-    ['five days of twelve', { days: [0, 1, 3, 4, 11] }, MACHINE, true],
-    ['five days of thirteen', { days: [0, 1, 3, 4, 12] }, MACHINE, false],
+    ['ten days', { days: span(0, 10) }, MACHINE, true],
+    ['nine days', { days: span(0, 9) }, MACHINE, false],
+    ['ten days of 25', { days: [...span(0, 9), 24] }, MACHINE, true],
+    ['ten days of 26', { days: [...span(0, 9), 25] }, MACHINE, false],
+    ['as high for longer at another hour', {}, ALIKE, false],
+    ['on days without that', { days: span(10, 20) }, ALIKE, true],
     ['four weeks', { days: [0, 7, 14, 21] }, MACHINE, true],
     ['three weeks', { days: [0, 7, 14] }, MACHINE, false],
   ] as [string, Parameters<typeof load>[0], MeterDays, boolean][])('%s: %j', (_, change, days, expected) => {
@@ -266,9 +270,9 @@ describe('a heater', () => {
     const everyWeek = { ...MACHINE, dayNumber: MACHINE.dayNumber.map((day, i) => day + 6 * i) };
     expect(isWeekly(load({ days: [0, 1, 2, 3] }), everyWeek)).toBe(true);
     expect(
-      isHeater(load({ days: [0, 1, 2, 5, 6] }), { ...MACHINE, dayNumber: MACHINE.dayNumber.map((d, i) => d + i) }),
+      isHeater(load({ days: [...span(0, 9), 13] }), { ...MACHINE, dayNumber: MACHINE.dayNumber.map((d, i) => d + i) }),
     ).toBe(
-      false, // 5 of 13 days
+      false, // 10 of 27 days
     );
   });
   test('its days, units and cost: 60 kWh in ten days at 25 p are 2,190 kWh and £547.50 a year', () => {
@@ -320,6 +324,21 @@ describe('a large load of the house', () => {
     ['longer than a heater', { powerKW: 3, hours: 4.5 }, true],
   ] as [string, Parameters<typeof load>[0], boolean][])('%s: %j', (_, change, expected) => {
     expect(findLargeLoad(HOUSE, [load(change)], { pencePerKWh: 20 })).toHaveLength(expected ? 1 : 0);
+  });
+  test('a compressor that is as high at other hours is none', () => {
+    expect(findLargeLoad({ ...ALIKE, meter: 'whole-house' }, [load({ powerKW: 3.3 })], { pencePerKWh: 20 })).toEqual(
+      [],
+    );
+  });
+  test.each([
+    ['a charger', { powerKW: 7, hours: 2 }, false],
+    ['for hours at the power of a heater', { powerKW: 2.8, hours: 6 }, true],
+    ['a socket for hours', { powerKW: 2.3, hours: 6 }, false],
+    ['a heater beside a compressor', { powerKW: 4.5, hours: 2 }, true],
+    ['for longer', { powerKW: 4.5, hours: 5 }, false],
+  ])('a question with a heater: %s', (_, change, asked) => {
+    const [found] = findLargeLoad(HOUSE, [load(change)], { pencePerKWh: 20 });
+    expect(found!.may).toEqual(asked ? ['large-load', 'heater'] : undefined);
   });
   test('its days, units and cost: ten nights of four hours at 7 kW', () => {
     const vehicle = load({ powerKW: 7, hours: 4, likeness: 0.6, days: span(1, 11) });

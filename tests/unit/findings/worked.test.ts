@@ -278,7 +278,7 @@ describe('hot water on warm days', () => {
     );
     return { cycles: waterCycles(days), finding: findWaterOften(days, prices)[0] };
   };
-  const FOUR = [0, 6, 12, 18];
+  const FOUR = [6, 11, 15, 19];
   test('four times an hour at 1.6 kW: 6 kWh a day over the standby', () => {
     const { finding } = find(
       () => FOUR,
@@ -309,6 +309,13 @@ describe('hot water on warm days', () => {
     const { cycles, finding } = find(hours, kW, () => 16.5, count);
     expect(cycles?.perDay).toBe(perDay);
     expect(finding !== undefined).toBe((perDay ?? 0) >= 3.5);
+  });
+  test('starts of cool nights are of heating that is nearly over', () => {
+    expect(find(() => [1, 3, 5, 7, 12, 18]).finding).toBeUndefined();
+    // Only on the cooler half of the warm days.
+    const cool = (day: number) => (day < 6 ? 16.6 : 19);
+    expect(find((day) => (day < 6 ? FOUR : [12]), 1.6, cool).finding).toBeUndefined();
+    expect(find((day) => (day < 6 ? [12] : FOUR), 1.6, cool).cycles!.perDay).toBe(4);
   });
   test('a day of twice as much moves the middle little; the house’s meter does not show the cylinder', () => {
     expect(find((day) => (day === 4 ? [0, 3, 6, 9, 12, 15, 18, 21] : FOUR)).cycles!.kWhPerDay).toBeCloseTo(6, 9);
@@ -363,6 +370,26 @@ describe('nights let go cold', () => {
     });
     return findNightSetback(days)[0];
   };
+  test('rooms heated all night beside summer nights that are heated too are none; nights that do not grow with the cold are', () => {
+    // 0 to 8 °C for sixty days, 0.1 kW a degree below 10 °C; twenty days of 20 °C with 0.5 kW in their nights.
+    const outdoorC = (day: number) => (day < 60 ? (day * 5) % 9 : 20);
+    const found = (night: number, summerNight: number) => {
+      const days = daysOf(
+        80,
+        (day, hour) => {
+          if (day >= 60) return hour < 5 ? summerNight : 0;
+          const shape = hour < 5 ? night : hour < 8 ? 2.2 : 1;
+          return 0.1 * (10 - outdoorC(day)) * shape;
+        },
+        { outdoorC },
+      );
+      return findNightSetback(days).length;
+    };
+    expect(found(1, 0.5)).toBe(0);
+    expect(found(0.3, 0)).toBe(1);
+    expect(found(0.3, 0.5)).toBe(1);
+    expect(found(0.65, 0.2)).toBe(0);
+  });
   test('its shares, units and likelihood, hot water taken out', () => {
     expect(find()).toMatchObject({
       code: 'night-setback',
