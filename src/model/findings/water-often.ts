@@ -12,7 +12,9 @@ const RUNNING_KW = 0.3;
 /** Once or twice a day is usual, three times is a large family. Common practice, no source. */
 const OFTEN = 3.5;
 /** Starts of a cool night are of heating that is nearly over; so many begin by day as well, least. */
-const BY_DAY = { from: 9, to: 23, least: 2.5 } as const;
+const BY_DAY = { from: 9, to: 23, least: 2 } as const;
+/** Below this a family that draws much may be it as well. Common practice, no source. */
+const MANY = 5;
 const YEAR_DAYS = 365;
 
 export interface WaterCycles {
@@ -74,7 +76,7 @@ export function findWaterOften(days: MeterDays, prices: Prices): Finding[] {
       grade: 'estimated',
       seen: { cyclesPerDay: cycles.perDay, kWhPerDay: cycles.kWhPerDay, days: cycles.days.length },
       ...unitsAndCost(kWh, kWhYear, prices),
-      may: ['water-often', 'summer-heating'],
+      may: ['water-often', 'summer-heating', ...(cycles.perDay < MANY ? (['more-water'] as const) : [])],
       ask: ['heating-in-summer', 'water-times', 'baths', 'more-people'],
       check: ['pipes-warm', 'water-setpoint', 'cylinder-loss', 'pasteurisation-setting'],
       cautions: ['scalding', 'legionella'],
