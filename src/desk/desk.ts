@@ -4,13 +4,8 @@ import { say } from '../words/say.ts';
 import { contract, type RequestName } from './contract.ts';
 import { DeskError } from './desk-error.ts';
 import { appHandlers } from './handlers/app.ts';
-import { checkHandlers } from './handlers/checks.ts';
 import { dataHandlers } from './handlers/data.ts';
-import { estimateHandlers } from './handlers/estimates.ts';
-import { evidenceHandlers } from './handlers/evidence.ts';
-import { householdFileHandlers } from './handlers/household-files.ts';
 import { householdHandlers } from './handlers/households.ts';
-import { tariffHandlers } from './handlers/tariffs.ts';
 import { valuesHandlers } from './handlers/values.ts';
 import { keepUp } from './keep-up.ts';
 import { keepOfferedFiles } from './offered-files.ts';
@@ -27,24 +22,45 @@ export interface Desk {
   handle(name: string, input: unknown, options: Work): Promise<unknown>;
   /** Does what is due by itself; to be called now and then. */
   keepUp(): Promise<void>;
+  /** Loads what a start does not ask for, so that the first request for it need not wait. */
+  loadRest(): Promise<void>;
+}
+
+/** What it takes to open a household stands at the start; the rest of the desk is loaded after it. */
+async function handlersOfRest(context: DeskContext): Promise<Partial<Handlers>> {
+  const [files, evidence, tariffs, estimates, checks] = await Promise.all([
+    import('./handlers/household-files.ts'),
+    import('./handlers/evidence.ts'),
+    import('./handlers/tariffs.ts'),
+    import('./handlers/estimates.ts'),
+    import('./handlers/checks.ts'),
+  ]);
+  return {
+    ...files.householdFileHandlers(context),
+    ...evidence.evidenceHandlers(context),
+    ...tariffs.tariffHandlers(context),
+    ...estimates.estimateHandlers(context),
+    ...checks.checkHandlers(context),
+  };
 }
 
 export function createDesk(ports: DeskPorts): Desk {
   const context: DeskContext = { ports, store: ports.store, files: keepOfferedFiles(ports.now) };
-  const handlers: Handlers = {
+  const handlers: Partial<Handlers> = {
     ...appHandlers(context),
     ...dataHandlers(context),
     ...valuesHandlers(context),
     ...householdHandlers(context),
-    ...householdFileHandlers(context),
-    ...evidenceHandlers(context),
-    ...tariffHandlers(context),
-    ...estimateHandlers(context),
-    ...checkHandlers(context),
+  };
+  let rest: Promise<void> | null = null;
+  const loadRest = () => {
+    rest ??= handlersOfRest(context).then((loaded) => void Object.assign(handlers, loaded));
+    return rest;
   };
 
   return {
     keepUp: () => keepUp(ports),
+    loadRest,
     async handle(name, input, work) {
       if (!Object.hasOwn(contract, name)) {
         throw new DeskError({
@@ -58,6 +74,7 @@ export function createDesk(ports: DeskPorts): Desk {
       const known = name as RequestName;
       const checked = contract[known].input.safeParse(input);
       if (!checked.success) throw new DeskError(explainIssue(checked.error.issues[0]!, input));
+      if (handlers[known] === undefined) await loadRest();
       const handle = handlers[known] as (input: unknown, work: Work) => unknown;
       try {
         return await handle(checked.data, {

@@ -6,6 +6,7 @@ import { keepLog } from './keep-log.ts';
 import { openBrowser, openOwnWindow } from './open-browser.ts';
 import { type HostOptions, readOptions, USAGE } from './options.ts';
 import { STAY_MS, watchPresence } from './presence.ts';
+import { refusalOf } from './refuse-later.ts';
 import { forgetRunning, isOtherVersionRunning, noteRunning, pageOfRunning, quitRunning } from './running.ts';
 import { startDesk } from './start-desk.ts';
 
@@ -51,11 +52,8 @@ async function run(options: HostOptions, dataFolder: string): Promise<void> {
     onQuit: () => void end(),
   });
   // The thread opens the store meanwhile.
-  const [{ toRefusal }, { startLoopback }] = await Promise.all([import('../desk/refusal.ts'), import('./server.ts')]);
-  const failure = await desk.ready.then(
-    () => undefined,
-    (error: unknown) => toRefusal(error),
-  );
+  const { startLoopback } = await import('./server.ts');
+  const failure = await desk.ready.then(() => undefined, refusalOf);
   if (failure?.code === 'store-in-use' && (await joinRunning(dataFolder, options, STARTING_MS))) process.exit(0);
   if (failure) {
     console.error([failure.message, failure.remedy].filter(Boolean).join('\n'));
@@ -107,8 +105,7 @@ export async function runHost(args: readonly string[]): Promise<void> {
     if (options.window) keepLog(dataFolder);
     await run(options, dataFolder);
   } catch (error) {
-    const { toRefusal } = await import('../desk/refusal.ts');
-    const { message, remedy, code } = toRefusal(error);
+    const { message, remedy, code } = await refusalOf(error);
     console.error([message, remedy].filter(Boolean).join('\n'));
     process.exit(code === 'own-failure' ? 1 : 2);
   }

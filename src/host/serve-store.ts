@@ -2,6 +2,7 @@
 import { randomUUID } from 'node:crypto';
 import type { MessagePort } from 'node:worker_threads';
 import { createDesk } from '../desk/desk.ts';
+import type { ReadEvidence } from '../desk/ports.ts';
 import { toRefusal } from '../desk/refusal.ts';
 import { readSettings, speakAsSet } from '../desk/settings.ts';
 import { VALUES_KEY } from '../desk/values-key.ts';
@@ -13,11 +14,11 @@ import { localToday } from './local-today.ts';
 import { describeOpening } from './opening-notice.ts';
 import { printWithChromium } from './print-pdf.ts';
 import { askToPrint, serveDesk } from './serve-desk.ts';
-import { startReader } from './start-reader.ts';
 
 const clock = { today: localToday, now: () => new Date().toISOString(), newId: () => randomUUID() };
 
 /** The window comes first. */
+const LOAD_REST_MS = 2000;
 const FIRST_KEEP_UP_MS = 15_000;
 const KEEP_UP_MS = 60 * 60_000;
 
@@ -31,6 +32,16 @@ async function putSample(store: SqliteStore, sample: string | null): Promise<str
   } catch (error) {
     return say('The invented household could not be put in: {reason}', { reason: toRefusal(error).message });
   }
+}
+
+/** What reads files is loaded with the first file. */
+function readerOf(readerFile: string): ReadEvidence {
+  let reader: Promise<ReadEvidence> | null = null;
+  return async (...file) => {
+    reader ??= import('./start-reader.ts').then(({ startReader }) => startReader(readerFile));
+    const read = await reader;
+    return read(...file);
+  };
 }
 
 export async function serveStore(
@@ -47,7 +58,7 @@ export async function serveStore(
     store,
     ...clock,
     printPdf: printer?.printPdf ?? printWithChromium,
-    readEvidence: startReader(readerFile),
+    readEvidence: readerOf(readerFile),
     host,
     dataFolder,
     valuesKey: VALUES_KEY,
@@ -56,7 +67,11 @@ export async function serveStore(
     quit: () => void setImmediate(() => port.postMessage({ kind: 'quit' } satisfies FromDesk)),
   });
   const keepUp = () => void desk.keepUp().catch((error: unknown) => console.error(error));
-  const timers = [setTimeout(keepUp, FIRST_KEEP_UP_MS), setInterval(keepUp, KEEP_UP_MS)];
+  const timers = [
+    setTimeout(() => void desk.loadRest(), LOAD_REST_MS),
+    setTimeout(keepUp, FIRST_KEEP_UP_MS),
+    setInterval(keepUp, KEEP_UP_MS),
+  ];
   for (const timer of timers) timer.unref();
   serveDesk({
     port,

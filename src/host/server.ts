@@ -6,11 +6,11 @@ import type { IncomingMessage, ServerResponse } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import type { Duplex } from 'node:stream';
 import { DeskError, type DeskRefusal } from '../desk/desk-error.ts';
-import { toRefusal } from '../desk/refusal.ts';
 import type { DeskLink } from './desk-link.ts';
 import { type Door, makeDoor, refuseStranger, refuseToken } from './guard.ts';
 import { refuseLine, takeLine, tokenOfLine } from './page-line.ts';
 import type { Presence } from './presence.ts';
+import { refusalOf } from './refuse-later.ts';
 import { discardRest, readInput } from './request-body.ts';
 import { readWebFile, SECURITY_HEADERS } from './web-files.ts';
 
@@ -70,8 +70,8 @@ async function answerCall(
     input = await readInput(request, name);
   } catch (error) {
     if (request.destroyed && !request.complete && !(error instanceof DeskError)) return;
-    const refusal = toRefusal(error);
     discardRest(request);
+    const refusal = await refusalOf(error);
     return refuse(response, refusal.code === 'file-too-large' ? 413 : 400, refusal);
   }
   response.writeHead(200, LINES);
@@ -84,7 +84,7 @@ async function answerCall(
     );
     response.end(line({ result }));
   } catch (error) {
-    if (!stopped.signal.aborted) response.end(line({ refusal: toRefusal(error) }));
+    if (!stopped.signal.aborted) response.end(line({ refusal: await refusalOf(error) }));
   }
 }
 

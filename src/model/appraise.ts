@@ -9,7 +9,7 @@ import { ask } from './demand/questions.ts';
 import { commonYear } from './heat-of-household.ts';
 import { type FullReckoned, reckonFullMachine } from './heat-pump/full/spf-by-half-hour.ts';
 import { type MachineInput, type ReckonedMachine, reckonMachine } from './heat-pump/spf-from-factors.ts';
-import { type Appraisal, carriersOf, type Question, type WhatIf } from './shapes/appraisal.ts';
+import { type Appraisal, carriersOf, MODEL_VERSION, type Question, type WhatIf } from './shapes/appraisal.ts';
 import type { CivilDate } from './shapes/dates.ts';
 import type { Series } from './shapes/evidence.ts';
 import { carrierOf, DELIVERED_FUELS } from './shapes/heating.ts';
@@ -20,8 +20,6 @@ import { findRegion } from './weather/region.ts';
 import type { TypicalYear } from './year/typical-year.ts';
 import { typicalYear } from './year/typical-year.ts';
 
-/** Goes up with every change that moves a figure, so that a written estimate says which model made it. */
-export const MODEL_VERSION = '2.0.0';
 /** Possible years behind every range that is shown or kept: a power of two, for which the Sobol points lie evenly. */
 export const USUAL_DRAWS = 4096;
 

@@ -1,8 +1,4 @@
-/** Speed of intake beside general CSV readers that only split the text, and beside the sqlite3 shell where there is one. */
-import { execFileSync } from 'node:child_process';
-import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+/** Speed of intake beside general CSV readers that only split the text. */
 import { parse as parseSync } from 'csv-parse/sync';
 import Papa from 'papaparse';
 import { drawPictures, PAPERS } from '../../sample-bills/make-paper.ts';
@@ -109,42 +105,8 @@ export async function intakeBench(): Promise<BenchRow[]> {
     peer: { what: peer, value },
     aim: 150,
   });
-  const shell = await shellImport(bytes);
   return [
     row('papaparse, the same file to strings only', papa),
     row('csv-parse, the same file to strings only', csvParse),
-    ...(shell === undefined ? [] : [row('sqlite3 shell, the same file imported and keyed by integer', shell)]),
   ];
-}
-
-/** The shell's own import into a table of text, then into an integer-keyed table [ms]; undefined without the command. */
-async function shellImport(bytes: Uint8Array): Promise<number | undefined> {
-  try {
-    execFileSync('sqlite3', ['-version'], { stdio: 'ignore' });
-  } catch {
-    console.warn('NOT RUN: there is no sqlite3 command here to measure against.');
-    return undefined;
-  }
-  const folder = mkdtempSync(join(tmpdir(), 'intake-bench-'));
-  try {
-    const file = join(folder, 'ten-years.csv');
-    writeFileSync(file, bytes);
-    let run = 0;
-    return await medianMs(
-      () => {
-        const script = [
-          'PRAGMA journal_mode=WAL;',
-          '.mode csv',
-          `.import "${file}" raw`,
-          'CREATE TABLE reading (at INTEGER PRIMARY KEY, kWh REAL);',
-          'INSERT INTO reading SELECT unixepoch(start), CAST(value AS REAL) FROM raw;',
-        ].join('\n');
-        execFileSync('sqlite3', [join(folder, `${run++}.db`)], { input: script, stdio: ['pipe', 'ignore', 'pipe'] });
-      },
-      5,
-      1,
-    );
-  } finally {
-    rmSync(folder, { recursive: true, force: true });
-  }
 }

@@ -1,5 +1,4 @@
 /** Ten years of half-hours from the file to the store, beside the sqlite3 shell's own import of the same file. */
-import { execFileSync } from 'node:child_process';
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -11,6 +10,7 @@ import { openSqliteStore } from '../../src/store/sqlite-store.ts';
 import { type BenchRow, medianMs } from './bench-row.ts';
 import { startHost } from './host-process.ts';
 import { tenYears } from './intake-bench.ts';
+import { shellImportMs } from './shell-import.ts';
 
 const NOW = '2026-11-25T10:00:00.000Z';
 const ROWS = '175,200 half-hours';
@@ -42,30 +42,6 @@ async function importOnce(folder: string, file: string): Promise<void> {
   const { fileId } = (await desk.handle('file.offer', { fileName: 'ten-years.csv', bytes }, {})) as { fileId: string };
   await desk.handle('evidence.accept', { fileId, householdId: 'h', choices: {} }, {});
   store.close();
-}
-
-/** The shell's import into a table of text, then into one keyed by integer, as durable as ours. */
-function shellImport(folder: string, file: string): void {
-  const path = join(mkdtempSync(join(folder, 'shell-')), 'shell.sqlite');
-  const commands = [
-    'PRAGMA journal_mode = WAL;',
-    'PRAGMA synchronous = FULL;',
-    '.mode csv',
-    `.import ${file} raw`,
-    'CREATE TABLE readings (at INTEGER PRIMARY KEY, kWh REAL NOT NULL);',
-    `INSERT INTO readings SELECT unixepoch(start), CAST(value AS REAL) FROM raw;`,
-    'DROP TABLE raw;',
-  ];
-  execFileSync('sqlite3', [path], { input: `${commands.join('\n')}\n`, stdio: ['pipe', 'ignore', 'inherit'] });
-}
-
-function hasShell(): boolean {
-  try {
-    execFileSync('sqlite3', ['--version'], { stdio: 'ignore' });
-    return true;
-  } catch {
-    return false;
-  }
 }
 
 /** Storing and reading back alone, without the reading of the file. */
@@ -138,17 +114,11 @@ export async function storeBench(): Promise<BenchRow[]> {
   try {
     writeFileSync(file, tenYears());
     const whole = await medianMs(() => importOnce(folder, file));
-    const shell = hasShell()
-      ? {
-          peer: {
-            what: 'sqlite3 shell, import into an integer-keyed table',
-            value: await medianMs(() => shellImport(folder, file)),
-          },
-        }
-      : {};
-    const missing = hasShell() ? '' : ' (sqlite3 shell not here)';
+    const shell = await shellImportMs(folder, file);
+    const peer =
+      shell === undefined ? {} : { peer: { what: 'sqlite3 shell, import into an integer-keyed table', value: shell } };
     return [
-      { what: `${ROWS}, file to checked, stored and indexed${missing}`, value: whole, unit: 'ms', ...shell },
+      { what: `${ROWS}, file to checked, stored and indexed`, value: whole, unit: 'ms', ...peer },
       ...(await storeAlone(folder, file)),
       ...(await memoryAboveIdle(folder, file)),
       ...(await startOfHost(folder)),

@@ -1,4 +1,4 @@
-import { MODEL_VERSION } from '../../model/appraise.ts';
+import { MODEL_VERSION } from '../../model/shapes/appraisal.ts';
 import { Settings } from '../contract.ts';
 import { settleLogo } from '../logo.ts';
 import type { DeskContext, Handlers } from '../ports.ts';

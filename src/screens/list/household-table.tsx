@@ -1,4 +1,4 @@
-import { Fragment, useId, useState } from 'react';
+import { Fragment, useDeferredValue, useId, useState } from 'react';
 import type { HouseholdSummary } from '../../desk/contract.ts';
 import { longDate } from '../../words/numbers.ts';
 import { say } from '../../words/say.ts';
@@ -6,10 +6,14 @@ import { formatRoute } from '../routes.ts';
 import { EraseDialog } from './erase-dialog.tsx';
 import type { HouseholdList } from './use-household-list.ts';
 
+/** Rows that fill a tall screen are drawn at once, those below it after them. */
+const FIRST_ROWS = 30;
+
 export function HouseholdTable(props: { readonly rows: readonly HouseholdSummary[]; readonly list: HouseholdList }) {
   const [opened, setOpened] = useState<string | null>(null);
   const [erasing, setErasing] = useState<HouseholdSummary | null>(null);
   const base = useId();
+  const rows = useDeferredValue(props.rows, props.rows.slice(0, FIRST_ROWS));
   return (
     <>
       <table className="households">
@@ -26,7 +30,7 @@ export function HouseholdTable(props: { readonly rows: readonly HouseholdSummary
           </tr>
         </thead>
         <tbody>
-          {props.rows.map((row) => (
+          {rows.map((row) => (
             <Fragment key={row.id}>
               <tr>
                 <th scope="row">

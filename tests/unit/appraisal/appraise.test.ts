@@ -1,14 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import {
-  type AppraiseInput,
-  appraise,
-  appraiseYears,
-  MODEL_VERSION,
-  USUAL_DRAWS,
-} from '../../../src/model/appraise.ts';
+import { type AppraiseInput, appraise, appraiseYears, USUAL_DRAWS } from '../../../src/model/appraise.ts';
 import { commonYear, heatOfHousehold } from '../../../src/model/heat-of-household.ts';
-import { Appraisal } from '../../../src/model/shapes/appraisal.ts';
+import { Appraisal, MODEL_VERSION } from '../../../src/model/shapes/appraisal.ts';
 import { emptyHousehold } from '../../../src/model/shapes/household.ts';
 import type { Working } from '../../../src/model/shapes/working.ts';
 import { reference } from '../../../src/reference/index.ts';

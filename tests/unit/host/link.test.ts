@@ -4,7 +4,11 @@ import { DeskError } from '../../../src/desk/desk-error.ts';
 import { askToPrint } from '../../../src/host/serve-desk.ts';
 import { linkHere } from './link-here.ts';
 
-const deskOf = (handle: Desk['handle']): Desk => ({ handle, keepUp: async () => undefined });
+const deskOf = (handle: Desk['handle']): Desk => ({
+  handle,
+  keepUp: async () => undefined,
+  loadRest: async () => undefined,
+});
 
 /** Keeps its thread busy like a long import: no event can come in while it works. */
 function busy(ms: number): void {
