@@ -9,6 +9,7 @@ export {
   type PageMode,
   type PaperChoices,
   type PaperReading,
+  type PaperRepair,
   type PaperValue,
   type Recognise,
   type SeenWord,

@@ -15,6 +15,7 @@ import { type Looks, lookAtSheets } from './paper/look-at-sheets.ts';
 import { MOST_PAGES } from './paper/pdf-words.ts';
 import { MOST_POINTS } from './paper/picture.ts';
 import { provingMore } from './paper/proving-more.ts';
+import { offerRepairs } from './paper/repair.ts';
 import { splitBills } from './paper/split-bills.ts';
 import { tariffOfBill } from './paper/tariff-of-bill.ts';
 import { type Section, sumQuantity, type Understanding, understand } from './paper/understand.ts';
@@ -49,7 +50,7 @@ export async function readPaper(
   context: IntakeContext,
 ): Promise<IntakeResult> {
   const key = `${fileName} ${bytes.length} ${sumOf(bytes)} ${context.zone}`;
-  if (context.seen) return readPages(fileName, context.seen, choices, context);
+  if (context.seen) return withRepairs(context.seen, readThese(context.seen));
   const going = held?.key === key ? held : undefined;
   held = undefined;
   const read = going ?? (await gatherSheets(bytes, stageOf(context.onProgress, 0, GATHERING)));
@@ -73,7 +74,7 @@ export async function readPaper(
     for (let look = best ? 1 : 0; ; look++) {
       const stage = stageOf(context.onProgress, GATHERING + look * A_LOOK, GATHERING + (look + 1) * A_LOOK);
       const found = await looks.next(stage);
-      if (!found) return readThese(best!);
+      if (!found) return withRepairs(best!, readThese(best!));
       const { pages, isSurer } = found;
       best = !best ? pages : isSurer ? provingMore(pages, best, readThese) : provingMore(best, pages, readThese);
       const result = readThese(best);
@@ -86,8 +87,19 @@ export async function readPaper(
     }
   }
 
-  function readThese(pages: readonly Page[]): IntakeResult {
-    return readPages(fileName, pages, choices, context);
+  function readThese(pages: readonly Page[], paper = choices.paper): IntakeResult {
+    return readPages(fileName, pages, { ...choices, paper }, context);
+  }
+
+  function withRepairs(pages: readonly Page[], result: IntakeResult): IntakeResult {
+    const { paper } = result.preview;
+    if (!paper) return result;
+    const words = choices.paper?.words ?? [];
+    const repairs = offerRepairs(
+      paper,
+      (word) => readThese(pages, { ...choices.paper, words: [...words, word] }).preview.paper,
+    );
+    return repairs.length === 0 ? result : { ...result, preview: { ...result.preview, paper: { ...paper, repairs } } };
   }
 }
 
@@ -166,6 +178,7 @@ export function readPages(
   const isWhole =
     !isOpen &&
     !said.looked &&
+    !said.leftOut &&
     !said.asPrinted &&
     values.every(({ kind, state, meaning }) => KEPT_APART.has(kind) || (state === 'proved' && meaning === 'said'));
   return {
@@ -274,7 +287,7 @@ function ask(
   if (leftOut.length > 0) {
     const isSaid = isCompared(leftOut, rows);
     const found = leftOut.slice(0, 4).map(sumOfLine).join('; ');
-    if (isSaid || said.looked) book.add('paper-left-out', 'note', { found });
+    if (isSaid || said.leftOut) book.add('paper-left-out', 'note', { found });
     else book.add('paper-left-out-asked', 'question', { found });
   }
   const over = findLeftOver(understood, values);
@@ -283,7 +296,7 @@ function ask(
       .slice(0, 6)
       .map((one) => textOfLeft(one, understood))
       .join('; ');
-  if (over.open.length > 0 && !said.looked)
+  if (over.open.length > 0 && !said.leftOut)
     book.add('paper-fuel-left-asked', 'question', { found: namesOf(over.open) });
   if (over.money.length > 0)
     book.add('paper-money-left-out', 'note', { count: over.money.length, found: namesOf(over.money) });

@@ -62,7 +62,7 @@ function photoView(chance: Chance): View {
 }
 
 /** @param count bills; a page takes seconds, so that all layouts have their turn only from 76 on */
-export async function provePictures(count = 24): Promise<ProofTable> {
+export async function provePictures(count = 60): Promise<ProofTable> {
   const recognise = makeRecogniser();
   const backs: ReadBack[] = [];
   for (let seed = 0; seed < count; seed++) {

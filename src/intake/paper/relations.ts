@@ -234,13 +234,16 @@ export function findGasSums(rows: readonly RowFacts[], differences: readonly Dif
       (one.kind === 'heat' || CALORIFIC.test(about(one))),
   );
   const energies = all.filter(({ kind }) => kind === 'energy');
+  const namesFeet = rows.some(({ text }) => HUNDRED_CUBIC_FEET.test(text));
   const found: GasSum[] = [];
   const tried = volumes.length * Math.max(1, factors.length) * calorifics.length * energies.length;
   for (const volume of volumes) {
     for (const factor of [...factors, undefined]) {
       for (const calorific of calorifics) {
-        const ways =
-          HUNDRED_CUBIC_FEET.test(about(volume)) || /ft³|hcf/i.test(volume.text) ? [METRES_PER_HUNDRED_FEET] : [1];
+        const isFeet = HUNDRED_CUBIC_FEET.test(about(volume)) || /ft³|hcf/i.test(volume.text);
+        // A meter named imperial elsewhere on the page: the sum decides.
+        const isOpen = namesFeet && !/m³|m3/.test(volume.text);
+        const ways = isFeet ? [METRES_PER_HUNDRED_FEET] : isOpen ? [1, METRES_PER_HUNDRED_FEET] : [1];
         for (const toMetres of ways) {
           const perUnit =
             toMetres * (factor?.value ?? 1) * (calorific.value > 20 ? calorific.value / 3.6 : calorific.value);

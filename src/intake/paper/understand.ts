@@ -207,7 +207,7 @@ function sectionsOf(
       lines,
       period: periodOf(near, lines, rows),
       differences: differences.filter((one) => belongs(one, energies, mine)),
-      gas: mine,
+      gas: mine.filter((one, i) => mine.findIndex((other) => workingOf(other) === workingOf(one)) === i),
       totals: together?.vat ? beforeVat(totals) : totals,
     };
   }
@@ -257,6 +257,10 @@ function partsOf(rows: readonly RowFacts[], whole: Part, taken: ReadonlySet<Figu
   const all = groups.flatMap((one: ChargeGroup) => one.lines);
   return [{ lines: all, totals: joinTotals(groups, rows), pairs }];
 }
+
+/** The same working printed twice is one. */
+const workingOf = ({ volume, factor, calorific }: GasSum): string =>
+  `${volume.value} ${factor?.value} ${calorific.value}`;
 
 /** Where VAT is laid on all fuels together, what one of them comes to is before VAT. */
 function beforeVat(totals: Totals | undefined): Totals | undefined {

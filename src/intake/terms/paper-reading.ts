@@ -88,6 +88,16 @@ export const PaperValue = z.object({
 });
 export type PaperValue = z.infer<typeof PaperValue>;
 
+/** A number of a picture that may have been misread: its word, and what would make a sum come out. */
+export const PaperRepair = z.object({
+  page: z.int(),
+  at: z.int(),
+  read: z.string(),
+  text: z.string(),
+  sum: z.string(),
+});
+export type PaperRepair = z.infer<typeof PaperRepair>;
+
 export const PaperReading = z.object({
   /** Words with their places, for the picture of the page; never kept, never exported. */
   pages: z.array(Page),
@@ -96,6 +106,8 @@ export const PaperReading = z.object({
   isWhole: z.boolean(),
   /** After a first look at its pictures, with another to come. */
   isGlance: z.boolean().optional(),
+  /** Offered to the person beside the place, never taken. */
+  repairs: z.array(PaperRepair).optional(),
   /** The prices of the bill, by fuel, where it says them all. */
   tariffs: z.array(Tariff),
 });
@@ -113,6 +125,8 @@ export const PaperChoices = z.object({
   bills: z.enum(['one', 'several']).optional(),
   /** What is only read was looked at and is right. */
   looked: z.boolean().optional(),
+  /** What belongs to no charge that was read is left out. */
+  leftOut: z.boolean().optional(),
   /** What contradicts itself is kept as it is printed. */
   asPrinted: z.boolean().optional(),
   /** Answer after the first look at a picture. */

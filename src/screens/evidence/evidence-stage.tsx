@@ -14,7 +14,7 @@ import { StageHead } from '../shared/stage-head.tsx';
 import { describeFailure } from '../state/describe-failure.ts';
 import { DamageList } from './damage-list.tsx';
 import { evidenceVoice } from './evidence-voice.ts';
-import { JoinPages } from './join-pages.tsx';
+import { isPage, JoinPages } from './join-pages.tsx';
 import { KeptList } from './kept-list.tsx';
 import { PreviewScreen } from './preview-screen.tsx';
 import { RecordPicture } from './record-picture.tsx';
@@ -25,13 +25,20 @@ type Open =
   | { readonly kind: 'typing' }
   | { readonly kind: 'pages'; readonly files: readonly File[] }
   | { readonly kind: 'sums'; readonly filed?: FiledBillOpened }
-  | { readonly kind: 'preview'; readonly fileId: string; readonly fileName: string; readonly size: number };
+  | {
+      readonly kind: 'preview';
+      readonly fileId: string;
+      readonly fileName: string;
+      readonly size: number;
+      /** Pages of a bill as they were handed over, so that another can come to them. */
+      readonly pages: readonly File[];
+    };
 
 const ACCEPTED =
   '.pdf,.jpg,.jpeg,.png,.heic,.csv,.txt,.tsv,.json,.xml,.epw,.xlsx,text/csv,application/json,text/plain,image/*';
 
-const isPage = ({ name, type }: File): boolean =>
-  type === 'application/pdf' || type.startsWith('image/') || /\.(pdf|jpe?g|png)$/i.test(name);
+const byName = (files: readonly File[]): File[] =>
+  files.toSorted((a, b) => a.name.localeCompare(b.name, undefined, { numeric: true }));
 
 export function EvidenceStage() {
   const { evidence, series, reload, tell } = useHousehold();
@@ -43,11 +50,12 @@ export function EvidenceStage() {
     const file = files[0];
     if (!file) return;
     setFailure(null);
-    if (files.length > 1 && files.every(isPage)) return setOpen({ kind: 'pages', files });
+    if (open.kind === 'preview') return setOpen({ kind: 'pages', files: [...open.pages, ...byName(files)] });
+    if (files.length > 1 && files.every(isPage)) return setOpen({ kind: 'pages', files: byName(files) });
     setOffering(file.name);
     try {
       const offered = await offerFile(file, LARGEST_EVIDENCE_BYTES);
-      setOpen({ kind: 'preview', ...offered });
+      setOpen({ kind: 'preview', ...offered, pages: isPage(file) ? [file] : [] });
       if (files.length > 1) tell(say('One file at a time: {name} comes first.', { name: file.name }));
     } catch (reason) {
       setFailure(describeFailure(reason));
@@ -58,20 +66,23 @@ export function EvidenceStage() {
 
   const latest = useRef(offer);
   latest.current = offer;
-  const isList = open.kind === 'list';
+  const takesPasted = open.kind === 'list' || (open.kind === 'preview' && open.pages.length > 0);
   useEffect(() => {
-    if (!isList) return;
+    if (!takesPasted) return;
     // A picture from the clipboard is a page like any other.
-    const paste = ({ clipboardData }: ClipboardEvent) => void latest.current([...(clipboardData?.files ?? [])]);
+    const paste = ({ clipboardData }: ClipboardEvent) => {
+      const files = [...(clipboardData?.files ?? [])];
+      if (files.length > 0) void latest.current(files);
+    };
     document.addEventListener('paste', paste);
     return () => document.removeEventListener('paste', paste);
-  }, [isList]);
+  }, [takesPasted]);
 
   if (open.kind === 'pages') {
     return (
       <JoinPages
         files={open.files}
-        onJoined={(offered) => setOpen({ kind: 'preview', ...offered })}
+        onJoined={(offered, pages) => setOpen({ kind: 'preview', ...offered, pages })}
         onLeave={() => setOpen({ kind: 'list' })}
       />
     );
@@ -82,6 +93,7 @@ export function EvidenceStage() {
         key={open.fileId}
         fileId={open.fileId}
         fileName={open.fileName}
+        onPages={open.pages.length > 0 ? (files) => void offer(files) : undefined}
         onDone={async (message) => {
           await reload();
           tell(message);

@@ -4,23 +4,26 @@ import type { Output } from '../../desk/contract.ts';
 import { refuseLargeFile } from '../../desk/limits.ts';
 import { bundle } from '../../intake/intake.ts';
 import { say } from '../../words/say.ts';
+import { FileButton } from '../shared/file-button.tsx';
 import { offerFile } from '../shared/offer-file.ts';
 import { StageHead } from '../shared/stage-head.tsx';
 import { describeFailure } from '../state/describe-failure.ts';
 import './paper.css';
 import { Refused } from '../shared/refused.tsx';
 
+export const PAGES = '.pdf,.jpg,.jpeg,.png,image/*';
+export const isPage = ({ name, type }: File): boolean =>
+  type === 'application/pdf' || type.startsWith('image/') || /\.(pdf|jpe?g|png)$/i.test(name);
+
 /** All pages together, as many as telephones send. */
 const LARGEST_TOGETHER = 40 * 1024 * 1024;
 
 export function JoinPages(props: {
   readonly files: readonly File[];
-  readonly onJoined: (offered: Output<'file.offer'>) => void;
+  readonly onJoined: (offered: Output<'file.offer'>, pages: readonly File[]) => void;
   readonly onLeave: () => void;
 }) {
-  const [files, setFiles] = useState(() =>
-    props.files.toSorted((a, b) => a.name.localeCompare(b.name, undefined, { numeric: true })),
-  );
+  const [files, setFiles] = useState<readonly File[]>(props.files);
   const [failure, setFailure] = useState<string | null>(null);
   const swap = (at: number) => setFiles(files.with(at, files[at + 1]!).with(at + 1, files[at]!));
   const join = async () => {
@@ -32,20 +35,26 @@ export function JoinPages(props: {
       const pages = await Promise.all(
         files.map(async (file) => [file.name, new Uint8Array(await file.arrayBuffer())] as const),
       );
+      if (files.length === 1) return props.onJoined(await offerFile(first, LARGEST_TOGETHER), files);
       const name = `${first.name.replace(/\.[^.]*$/, '')} (${files.length}).zip`;
-      props.onJoined(await offerFile(new File([bundle(pages) as Uint8Array<ArrayBuffer>], name)));
+      props.onJoined(await offerFile(new File([bundle(pages) as Uint8Array<ArrayBuffer>], name)), files);
     } catch (reason) {
       setFailure(describeFailure(reason));
     }
   };
   return (
     <>
-      <StageHead sentence={say('{count} pages of one bill, in this order.', { count: files.length })}>
+      <StageHead
+        sentence={say('{count, plural, one {One page} other {# pages}} of one bill, in this order.', {
+          count: files.length,
+        })}
+      >
         {say('Bills of other days or other suppliers come one at a time.')}
       </StageHead>
       <ol className="join-pages">
         {files.map((file, at) => (
-          <li key={`${file.name} ${file.size} ${file.lastModified}`}>
+          // biome-ignore lint/suspicious/noArrayIndexKey: the same page may be there twice, and is its place
+          <li key={`${at} ${file.name} ${file.size} ${file.lastModified}`}>
             <Thumbnail file={file} />
             <span>{file.name}</span>
             <button type="button" disabled={at === 0} onClick={() => swap(at - 1)}>
@@ -65,6 +74,12 @@ export function JoinPages(props: {
         <button type="button" className="main" onClick={() => void join()}>
           {say('Read them as one bill')}
         </button>
+        <FileButton
+          label={say('Add a page')}
+          accept={PAGES}
+          multiple
+          onFile={(_, all) => setFiles((before) => [...before, ...all.filter(isPage)])}
+        />
         <button type="button" onClick={props.onLeave}>
           {say('Cancel')}
         </button>

@@ -1,6 +1,6 @@
 /** A bill on paper before it is kept: the page beside what was read, each value with what proves it. */
 import { useState } from 'react';
-import type { IntakeChoices, PaperReading, PaperValue } from '../../intake/intake.ts';
+import type { IntakeChoices, PaperReading, PaperRepair, PaperValue } from '../../intake/intake.ts';
 import { paperStateWords, paperValueName, paperValueText } from '../../words/paper.ts';
 import { say } from '../../words/say.ts';
 import { DateEntry } from '../shared/date-entry.tsx';
@@ -15,6 +15,7 @@ export function PaperView(props: {
   const { paper, choices, onChoose } = props;
   const [shown, setShown] = useState<string | null>(null);
   const [page, setPage] = useState(0);
+  const [large, setLarge] = useState(false);
   const [place, setPlace] = useState<PlaceOnPage | null>(null);
   const said = choices.paper ?? {};
   const settle = (part: typeof said) => onChoose({ paper: { ...said, ...part } });
@@ -25,14 +26,14 @@ export function PaperView(props: {
     setPage(box.page);
     setPlace(wordAt(paper, value) ?? null);
   };
-  const putRight = (text: string) => {
-    if (!place) return;
-    const others = (said.words ?? []).filter(({ page, at }) => page !== place.page || at !== place.at);
-    settle({ words: [...others, { page: place.page, at: place.at, text }] });
+  const putRight = (text: string, word: Pick<PlaceOnPage, 'page' | 'at'> | null = place) => {
+    if (!word) return;
+    const others = (said.words ?? []).filter(({ page, at }) => page !== word.page || at !== word.at);
+    settle({ words: [...others, { page: word.page, at: word.at, text }] });
     setPlace(null);
   };
   return (
-    <div className="paper">
+    <div className={large ? 'paper is-large' : 'paper'}>
       <div className="paper-side">
         {paper.pages.length < 2 ? null : (
           <div className="actions">
@@ -52,10 +53,23 @@ export function PaperView(props: {
         )}
         <PaperPage paper={paper} page={page} shown={shown} corrected={said.words ?? []} onPick={setPlace} />
         {place === null ? (
-          <p className="quiet small">{say('A value shows its place; a click on the page corrects it.')}</p>
+          <p className="quiet small">
+            {say('A value shows its place; a click on the page corrects it.')}{' '}
+            <button type="button" className="plain" aria-pressed={large} onClick={() => setLarge(!large)}>
+              {large ? say('Page smaller') : say('Page larger')}
+            </button>
+          </p>
         ) : (
           <Correction key={`${place.page} ${place.at}`} printed={place.text} onPutRight={putRight} />
         )}
+        {(paper.repairs ?? []).map((repair) => (
+          <Repair
+            key={`${repair.page} ${repair.at} ${repair.text}`}
+            paper={paper}
+            repair={repair}
+            onTake={() => putRight(repair.text, repair)}
+          />
+        ))}
       </div>
       <div className="paper-values">
         <p className="quiet">{countsWords(paper.values)}</p>
@@ -63,26 +77,12 @@ export function PaperView(props: {
           <thead>
             <tr>
               <th>{say('Read')}</th>
-              <th>{say('On the page')}</th>
               <th>{say('How we know')}</th>
             </tr>
           </thead>
           <tbody>
-            {paper.values.map((value) => (
-              <tr key={value.key} className={`is-${value.state}`}>
-                <th scope="row">
-                  <button
-                    type="button"
-                    className="plain"
-                    aria-pressed={value.key === shown}
-                    onClick={() => show(value)}
-                  >
-                    {paperValueName(value)}
-                  </button>
-                </th>
-                <td className="paper-figure">{paperValueText(value)}</td>
-                <td className={value.state === 'proved' ? '' : 'quiet'}>{paperStateWords(value)}</td>
-              </tr>
+            {chargesOf(paper.values).map((own) => (
+              <ValueRow key={own[0]!.key} values={own} shown={shown} onShow={show} />
             ))}
           </tbody>
         </table>
@@ -101,6 +101,91 @@ export function PaperView(props: {
           {say('Save the paper itself too, with the names and numbers on it')}
         </label>
       </div>
+    </div>
+  );
+}
+
+/** What stands in one sum stands in one row: a charge with its units and price, the two readings of a meter, VAT with its rate. */
+const TOGETHER: Readonly<Partial<Record<PaperValue['kind'], readonly PaperValue['kind'][]>>> = {
+  use: ['price', 'charge', 'levy'],
+  price: ['charge', 'levy'],
+  days: ['standing-price', 'standing-charge'],
+  'standing-price': ['standing-charge'],
+  'vat-rate': ['vat'],
+};
+
+function chargesOf(values: readonly PaperValue[]): PaperValue[][] {
+  const rows: PaperValue[][] = [];
+  for (const value of values) {
+    const last = rows.at(-1)?.at(-1);
+    const isSame = last && TOGETHER[last.kind]?.includes(value.kind) && last.fuel === value.fuel;
+    if (isSame && last.name === value.name) rows.at(-1)!.push(value);
+    else rows.push([value]);
+  }
+  return rows;
+}
+
+/** The least known of some values says how well they are known together. */
+const LEAST: readonly PaperValue['state'][] = ['contradicted', 'read', 'typed', 'proved'];
+
+function ValueRow(props: {
+  readonly values: readonly PaperValue[];
+  readonly shown: string | null;
+  readonly onShow: (value: PaperValue) => void;
+}) {
+  const { values } = props;
+  const named =
+    values.find(({ kind }) => kind === 'vat' || kind === 'levy' || kind === 'standing-charge') ?? values[0]!;
+  const state = LEAST.find((one) => values.some((value) => value.state === one))!;
+  const least = values.find((value) => value.state === state)!;
+  const sums = [...new Set(values.filter((value) => value.state === state).flatMap((value) => value.sums))];
+  const isGuessed = values.some(({ meaning }) => meaning === 'guessed');
+  return (
+    <tr className={`is-${state}`}>
+      <th scope="row" className="paper-figure">
+        <span>{paperValueName(named)}</span>
+        {values.map((value) => (
+          <button
+            key={value.key}
+            type="button"
+            className={`mark-${value.state}`}
+            aria-label={`${paperValueName(value)}: ${paperValueText(value)}`}
+            aria-pressed={value.key === props.shown}
+            onClick={() => props.onShow(value)}
+          >
+            {paperValueText(value)}
+          </button>
+        ))}
+      </th>
+      <td className={state === 'proved' ? '' : 'quiet'}>
+        {paperStateWords({ ...least, sums, meaning: isGuessed ? 'guessed' : 'said' })}
+      </td>
+    </tr>
+  );
+}
+
+/** What a number may be in truth, beside its place on the picture: the person looks and decides. */
+function Repair(props: { readonly paper: PaperReading; readonly repair: PaperRepair; readonly onTake: () => void }) {
+  const { page, at, read, text, sum } = props.repair;
+  const whole = props.paper.pages[page];
+  const word = whole?.words[at];
+  if (!whole || !word) return null;
+  const margin = word.height;
+  return (
+    <div className="ask paper-repair">
+      <svg
+        viewBox={`${word.x - margin * 2} ${word.y - margin / 2} ${word.width + margin * 4} ${word.height + margin}`}
+        role="img"
+        aria-label={say('The place on the page that reads {text}', { text: read })}
+      >
+        <image href={whole.picture} width={whole.width} height={whole.height} />
+      </svg>
+      <p>
+        {say('We read {read}. If it says {text}, the sums come out: {sum}. Look at the picture.', { read, text, sum })}
+      </p>
+      <button type="button" onClick={props.onTake}>
+        {say('It says {text}', { text })}
+      </button>
     </div>
   );
 }
@@ -156,9 +241,12 @@ function wordAt({ pages }: PaperReading, { boxes }: PaperValue): PlaceOnPage | u
 }
 
 function countsWords(values: readonly PaperValue[]): string {
-  const count = (state: PaperValue['state']) => values.filter((value) => value.state === state).length;
-  return say(
-    '{proved, plural, one {# value proved} other {# values proved}}, {read} read, {against} contradicted, {typed} typed by you',
-    { proved: count('proved'), read: count('read'), against: count('contradicted'), typed: count('typed') },
-  );
+  const of = (state: PaperValue['state']) => ({ count: values.filter((value) => value.state === state).length });
+  const [proved, read, against, typed] = [of('proved'), of('read'), of('contradicted'), of('typed')];
+  return [
+    say('{count, plural, one {# value proved} other {# values proved}}', proved),
+    ...(read.count > 0 ? [say('{count} only read', read)] : []),
+    ...(against.count > 0 ? [say('{count} contradicted', against)] : []),
+    ...(typed.count > 0 ? [say('{count} typed by you', typed)] : []),
+  ].join(', ');
 }

@@ -4,12 +4,14 @@ import { useEffect, useRef, useState } from 'react';
 import { say } from '../../words/say.ts';
 import { call } from '../desk.ts';
 import { useHousehold } from '../household-context.tsx';
+import { FileButton } from '../shared/file-button.tsx';
 import { Refused } from '../shared/refused.tsx';
 import { keepTogether } from '../shared/split-spoken.ts';
 import { describeFailure } from '../state/describe-failure.ts';
 import { ChoicesForm } from './choices-form.tsx';
 import { ColumnTable } from './column-table.tsx';
 import { FirstDaysFigure } from './first-days-figure.tsx';
+import { isPage, PAGES } from './join-pages.tsx';
 import { PaperTariffs } from './paper-tariffs.tsx';
 import { PaperView } from './paper-view.tsx';
 import { PreviewFacts } from './preview-facts.tsx';
@@ -20,6 +22,8 @@ import { usePreview } from './use-preview.ts';
 export function PreviewScreen(props: {
   readonly fileId: string;
   readonly fileName: string;
+  /** Further pages of the same bill; absent where the file is none. */
+  readonly onPages?: ((files: readonly File[]) => void) | undefined;
   readonly onDone: (message: string) => Promise<void>;
   readonly onLeave: () => void;
 }) {
@@ -126,6 +130,14 @@ export function PreviewScreen(props: {
           {keeping ? say('Saving …') : say('Save')}
         </button>
         {preview?.paper ? <PaperTariffs tariffs={preview.paper.tariffs} /> : null}
+        {props.onPages && !view.busy ? (
+          <FileButton
+            label={say('Add a page')}
+            accept={PAGES}
+            multiple
+            onFile={(_, all) => props.onPages?.(all.filter(isPage))}
+          />
+        ) : null}
         <button type="button" onClick={props.onLeave}>
           {say('Cancel')}
         </button>

@@ -1,6 +1,6 @@
-import type { IntakePreview } from '../../intake/intake.ts';
+import type { IntakePreview, PaperReading } from '../../intake/intake.ts';
 import { isTemperature, type Series } from '../../model/shapes/evidence.ts';
-import { capitalised, degrees, listed, spokenKWh } from '../../words/numbers.ts';
+import { capitalised, degrees, exactKWh, listed, spokenKWh } from '../../words/numbers.ts';
 import { phrase, say } from '../../words/say.ts';
 import { daysWords } from './day-words.ts';
 import { CARRIER_WORDS, resolutionWords, whatWords } from './series-words.ts';
@@ -11,6 +11,7 @@ export function previewVoice(preview: IntakePreview): string {
     if (preview.tariff) return say('This is a tariff, “{name}”, and no record of use.', { name: preview.tariff.name });
     return say('We could not find readings or bills in this file.');
   }
+  if (preview.paper) return `${capitalised(paperWords(preview.series, preview.paper))}.`;
   const [first] = preview.series;
   const alike = preview.series.every(
     ({ from, to, resolution }) => from === first!.from && to === first!.to && resolution === first!.resolution,
@@ -21,6 +22,19 @@ export function previewVoice(preview: IntakePreview): string {
       ? `${amountsWords(preview.series)}, ${resolutionWords(first!)}, ${daysWords(first!)}`
       : listed(preview.series.map(describeSeries));
   return `${capitalised(said)}.`;
+}
+
+/** Of a bill to the unit, with its total as printed; days that all fuels share are said once. */
+function paperWords(series: readonly Series[], { values }: PaperReading): string {
+  const amounts = series.map((one) => {
+    const totals = values.filter(({ kind, fuel }) => kind === 'total' && fuel === one.carrier);
+    const parts = { amount: exactKWh(one.total), what: whatWords(one), total: totals[0]?.text ?? '' };
+    return totals.length === 1 ? say('{amount} of {what} for {total}', parts) : say('{amount} of {what}', parts);
+  });
+  const days = [...new Set(series.map(daysWords))];
+  return days.length === 1
+    ? `${listed(amounts)}, ${days[0]}`
+    : listed(amounts.map((amount, i) => `${amount}, ${daysWords(series[i]!)}`));
 }
 
 const amountWords = (series: Series): string =>

@@ -90,10 +90,11 @@ export function answersTo(remark: Remark, preview: IntakePreview): readonly Answ
       ];
     case 'paper-total-asked':
     case 'paper-unproved-asked':
-    case 'paper-left-out-asked':
-    case 'paper-fuel-left-asked':
     case 'paper-meaning-asked':
       return [{ label: say('They are right'), ...ofPaper(choices, { looked: true }) }];
+    case 'paper-left-out-asked':
+    case 'paper-fuel-left-asked':
+      return [{ label: say('Save without it'), ...ofPaper(choices, { leftOut: true }) }];
     case 'paper-contradicted-asked':
       return [{ label: say('Save it as printed'), ...ofPaper(choices, { asPrinted: true }) }];
     case 'carrier-guessed':

@@ -52,7 +52,14 @@ export const EVIDENCE_SCREEN: Catalogue = {
   'Choose a file': 'Datei wählen',
   'Drop a file here: meter readings, bills, deliveries or weather. A photo of a bill works too, dropped or pasted. You see what we understood before it is saved.':
     'Ziehen Sie eine Datei hierher: Messwerte, Rechnungen, Lieferungen oder Wetter. Auch ein Foto einer Rechnung geht, gezogen oder eingefügt. Sie sehen, was wir verstanden haben, bevor etwas gespeichert wird.',
-  '{count} pages of one bill, in this order.': '{count} Seiten einer Rechnung, in dieser Reihenfolge.',
+  '{count, plural, one {One page} other {# pages}} of one bill, in this order.':
+    '{count, plural, one {Eine Seite} other {# Seiten}} einer Rechnung, in dieser Reihenfolge.',
+  'Add a page': 'Seite hinzufügen',
+  'Save without it': 'Ohne das speichern',
+  'The place on the page that reads {text}': 'Die Stelle auf der Seite, an der {text} steht',
+  'We read {read}. If it says {text}, the sums come out: {sum}. Look at the picture.':
+    'Gelesen ist {read}. Steht dort {text}, gehen die Summen auf: {sum}. Sehen Sie auf das Bild.',
+  'It says {text}': 'Dort steht {text}',
   'Bills of other days or other suppliers come one at a time.':
     'Rechnungen anderer Tage oder anderer Versorger kommen einzeln.',
   Up: 'Nach oben',
@@ -285,8 +292,14 @@ export const EVIDENCE_SCREEN: Catalogue = {
     'Auch das Papier selbst speichern, mit den Namen und Nummern darauf',
   'On the paper it says': 'Auf dem Papier steht',
   Correct: 'Berichtigen',
-  '{proved, plural, one {# value proved} other {# values proved}}, {read} read, {against} contradicted, {typed} typed by you':
-    '{proved, plural, one {# Wert bewiesen} other {# Werte bewiesen}}, {read} gelesen, {against} widersprochen, {typed} von Ihnen eingegeben',
+  '{count, plural, one {# value proved} other {# values proved}}':
+    '{count, plural, one {# Wert bewiesen} other {# Werte bewiesen}}',
+  '{count} only read': '{count} nur gelesen',
+  '{count} contradicted': '{count} widersprochen',
+  '{count} typed by you': '{count} von Ihnen eingegeben',
+  'Page larger': 'Seite größer',
+  'Page smaller': 'Seite kleiner',
+  '{amount} of {what} for {total}': '{amount} {what} für {total}',
   'The words of the page': 'Die Wörter der Seite',
   'Correct {text}': '{text} berichtigen',
   'It can be saved when the questions above are answered.':

@@ -124,6 +124,26 @@ describe('a bill in two rates', () => {
   });
 });
 
+describe('a digit that was misread in a picture', () => {
+  const misread = BILL.map((line): Line => (line[1] === '£126.46' ? [line[0], '£136.46'] : line));
+  const see = async (picture: string | undefined) => {
+    const { paper } = await readLines(misread);
+    const seen = paper!.pages.map((page) => ({ ...page, ...(picture ? { picture } : {}) }));
+    return (await readPaper('bill.jpg', new Uint8Array(), {}, { ...context, seen })).preview;
+  };
+  test('is offered beside its place, and not taken', async () => {
+    const { paper, remarks } = await see('data:image/png;base64,');
+    expect(paper!.repairs).toMatchObject([
+      { page: 0, read: '£136.46', text: '£126.46', sum: '416 kWh × 30.40 p = £126.46' },
+    ]);
+    expect(paper!.values.find(({ text }) => text === '£136.46')!.state).toBe('contradicted');
+    expect(remarks.some(({ code }) => code === 'paper-contradicted-asked')).toBe(true);
+  });
+  test('is not offered where the paper itself says so', async () => {
+    expect((await see(undefined)).paper!.repairs).toBeUndefined();
+  });
+});
+
 describe('other ways to set the same', () => {
   const readPlaced = (texts: readonly (readonly [number, number, string])[]) =>
     read(writePdf([texts.map(([x, y, text]) => ({ x, y, text, size: 10 }))]));

@@ -2,7 +2,8 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { intakeContext } from '../../../src/desk/take-in.ts';
 import { makeRecogniser } from '../../../src/host/recogniser.ts';
-import type { IntakePreview } from '../../../src/intake/intake.ts';
+import type { IntakePreview, Recognise } from '../../../src/intake/intake.ts';
+import { lookAtSheets } from '../../../src/intake/paper/look-at-sheets.ts';
 import { encodePng } from '../../../src/intake/paper/png.ts';
 import { readPaper } from '../../../src/intake/read-paper.ts';
 
@@ -31,9 +32,26 @@ describe('a picture that is no bill, or none that can be read', () => {
     new DataView(bytes.buffer).setUint32(20, 60_000);
     return bytes;
   };
+  /** A round head, two pointed ears, eyes, mouth and whiskers. */
+  const cat = () => {
+    const [width, height] = [420, 420];
+    const points = new Uint8Array(width * height).fill(235);
+    const isCat = (x: number, y: number) => {
+      const [u, v] = [Math.abs(x - 210), y - 230];
+      const isHead = u * u + v * v < 120 * 120;
+      const isEar = v < -60 && v > -170 && u > 40 && u < 40 + (v + 170) * 0.6;
+      const isEye = (u - 45) ** 2 + (v + 20) ** 2 < 18 * 18;
+      const isWhisker = v > 20 && v < 60 && v % 14 < 2 && u > 30 && u < 180;
+      return ((isHead || isEar) && !isEye) !== isWhisker;
+    };
+    for (let y = 0; y < height; y++)
+      for (let x = 0; x < width; x++) if (isCat(x, y)) points[y * width + x] = 60 + ((x * 7 + y * 13) % 40);
+    return encodePng({ width, height, points });
+  };
   const latin = (text: string) => Uint8Array.from(text, (letter) => letter.charCodeAt(0));
   const cases: readonly (readonly [string, () => Uint8Array, string])[] = [
     ['an empty page', () => plain(400, 500, 250), 'picture-no-bill'],
+    ['a cat', cat, 'picture-no-bill'],
     ['60,000 points wide and high', huge, 'picture-large'],
     ['a stamp', () => plain(40, 50, 250), 'picture-small'],
     ['cut short', () => plain(400, 500, 250).subarray(0, 60), 'picture-broken'],
@@ -43,5 +61,37 @@ describe('a picture that is no bill, or none that can be read', () => {
     const preview = await read('picture.png', make());
     expect(refusals(preview)).toEqual([code]);
     expect(preview.series).toEqual([]);
+  });
+});
+
+describe('a page upside down', () => {
+  const flat = (width: number, height: number, first: number) => {
+    const points = new Uint8Array(width * height).fill(255);
+    points[0] = first;
+    return { width, height, points };
+  };
+  const seen = (text: string, sure: number) => [{ text, x: 10, y: 10, width: 40, height: 12, sure, line: 0 }];
+  test('is turned where that is recognised with more sureness', async () => {
+    // The first point is dark when the page stands upright.
+    const recognise: Recognise = async ({ points }) => (points[0] === 0 ? seen('Electricity', 95) : seen('ʎʇı', 30));
+    const upright = flat(300, 400, 0);
+    const turned = { ...upright, points: upright.points.toReversed() };
+    const look = await lookAtSheets([turned], recognise, 'Europe/London').next();
+    expect(look!.pages[0]!.words.map(({ text }) => text)).toEqual(['Electricity']);
+  });
+});
+
+describe('reading that is stopped', () => {
+  test('ends with the look that was under way', async () => {
+    const bytes = encodePng({ width: 400, height: 500, points: new Uint8Array(200_000).fill(250) });
+    const stop = (share: number) => {
+      if (share > 0.2) throw new Error('stopped');
+    };
+    const told: Recognise = async (_, __, onProgress) => {
+      onProgress?.(0.5);
+      return [];
+    };
+    const reading = readPaper('bill.png', bytes, {}, { ...context, recognise: told, onProgress: stop });
+    await expect(reading).rejects.toThrow('stopped');
   });
 });
