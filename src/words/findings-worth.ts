@@ -6,7 +6,7 @@ import type { NotSeen } from '../model/shapes/bill-check.ts';
 import { type FindingCode, LikelyCause } from '../model/shapes/finding.ts';
 import { mayCause, noReadingsSentence } from './findings.ts';
 import { listed } from './numbers.ts';
-import { say } from './say.ts';
+import { phrase, say } from './say.ts';
 
 const inHundred = (share: number): number => Math.round(share * 100);
 
@@ -48,6 +48,30 @@ export function heatersSeen(): string {
   );
 }
 
+/** What would tell the causes that readings leave open, the quickest first. */
+const TELLS: readonly (readonly [string, readonly LikelyCause[]])[] = [
+  [phrase('Run a load of known power for an hour, and see what the meter counts.'), ['meter-wrong']],
+  [phrase('Read the heater’s hours on the control.'), ['heater', 'backup-heater']],
+  [
+    phrase('On a warm day feel the pipes to the radiators while the tank is not being heated.'),
+    ['summer-heating', 'water-often'],
+  ],
+  [phrase('Read the heat pump for a week on a meter of its own.'), ['base-load', 'other-use', 'large-load']],
+  [
+    phrase('Read for a week the heat that the heat pump has made, and the kWh that it took.'),
+    ['machine-works-less', 'more-heat', 'rooms-warmer', 'more-water'],
+  ],
+];
+
+function notRuledOutSentence(open: readonly LikelyCause[]): string {
+  const tells = TELLS.filter(([, causes]) => causes.some((cause) => open.includes(cause))).map(([text]) => say(text));
+  return [
+    say('These readings cannot rule out: {causes}.', { causes: listed(open.map(mayCause)) }),
+    say('What would tell:'),
+    ...tells,
+  ].join(' ');
+}
+
 /** Why something may be missing from what was found. */
 export function notSeenSentence({ code, names }: NotSeen): string {
   const [first = '', ...others] = names;
@@ -65,9 +89,7 @@ export function notSeenSentence({ code, names }: NotSeen): string {
         { first, others: listed(others.map((name) => `“${name}”`)) },
       );
     case 'not-ruled-out':
-      return say('These readings cannot rule out: {causes}.', {
-        causes: listed(names.flatMap((name) => LikelyCause.safeParse(name).data ?? []).map(mayCause)),
-      });
+      return notRuledOutSentence(names.flatMap((name) => LikelyCause.safeParse(name).data ?? []));
     case 'no-readings':
       return noReadingsSentence();
   }

@@ -13,7 +13,7 @@ const LOW_HOURS = 2;
 const LEAST_WARM = 8;
 const WARM_SHARE = 0.6;
 /** Nearly as many times, natural logarithm. */
-const ALIKE = 0.3;
+const ALIKE = 0.2;
 /** A rise below this is a router and a few chargers, kW. */
 const LEAST_KW = 0.05;
 

@@ -11,6 +11,13 @@ const LEAST_TIMES = 1.38;
 const ALIKE = 0.16;
 const LEAST_OF = 0.2;
 const LEAST_WARM = 6;
+/**
+ * Without warm days on both sides, standby is seen by itself only between a machine's runs: then the least, the lower, the
+ * middle, the upper and the greatest readings of days as cold must have grown alike, and by more than a house can.
+ */
+const COLD_TIMES = 1.45;
+const COLD_ALIKE = 0.16;
+const QUANTILES = [0.02, 0.1, 0.25, 0.5, 0.75, 0.9, 0.98] as const;
 
 /**
  * Change point after which the least, the usual and the greatest of the readings are all the same number of times what they
@@ -32,16 +39,21 @@ export function findMeterScale(days: MeterDays, prices: Prices): Finding[] {
   // Standby and a tank's round are seen by themselves only on days without heating.
   const warm = (places: readonly number[]) => places.filter((day) => heatingDegrees(days.outdoorC[day]!) === 0);
   const [warmBefore, warmSince] = [warm(known.slice(0, lines.at)), warm(known.slice(lines.at))];
-  if (Math.min(warmBefore.length, warmSince.length) < LEAST_WARM) return [];
+  const isCold = Math.min(warmBefore.length, warmSince.length) < LEAST_WARM;
   const ratios = [
     meanUse(days, after) / meanUse(days, before),
-    leastUse(days, warmSince) / leastUse(days, warmBefore),
-    greatestUse(days, warmSince) / greatestUse(days, warmBefore),
     greatestUse(days, after) / greatestUse(days, before),
+    ...(isCold
+      ? quantileRatios(days, before, after)
+      : [
+          leastUse(days, warmSince) / leastUse(days, warmBefore),
+          greatestUse(days, warmSince) / greatestUse(days, warmBefore),
+        ]),
   ];
   const times = ratios[0]!;
-  if (!ratios.every((one) => Number.isFinite(one) && Math.abs(Math.log(one / times)) <= ALIKE)) return [];
-  if (Math.abs(Math.log(times)) < Math.log(LEAST_TIMES)) return [];
+  const alike = isCold ? COLD_ALIKE : ALIKE;
+  if (!ratios.every((one) => Number.isFinite(one) && Math.abs(Math.log(one / times)) <= alike)) return [];
+  if (Math.abs(Math.log(times)) < Math.log(isCold ? COLD_TIMES : LEAST_TIMES)) return [];
   const since = known.slice(lines.at);
   const kWh = since.reduce((sum, day) => sum + days.dayKWh[day]! * (1 - 1 / times), 0);
   return [
@@ -71,6 +83,14 @@ function alikeDays({ outdoorC }: MeterDays, known: readonly number[], at: number
     return Math.abs(outdoorC[near]! - outdoorC[day]!) <= 1 ? [[near, day] as const] : [];
   });
   return [pairs.map(([near]) => near), pairs.map(([, day]) => day)];
+}
+
+/** How many times each share of the readings is what it was, from the least to the greatest. */
+function quantileRatios({ kWh, perDay }: MeterDays, before: readonly number[], after: readonly number[]): number[] {
+  const sorted = (places: readonly number[]) =>
+    Float64Array.from(places.flatMap((day) => [...kWh.subarray(day * perDay, (day + 1) * perDay)])).sort();
+  const [was, is] = [sorted(before), sorted(after)];
+  return QUANTILES.map((share) => is[Math.floor(share * is.length)]! / was[Math.floor(share * was.length)]!);
 }
 
 const meanUse = ({ dayKWh }: MeterDays, places: readonly number[]) => meanOf(places.map((day) => dayKWh[day]!));

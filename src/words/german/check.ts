@@ -205,6 +205,9 @@ export const CHECK: Catalogue = {
   'The day and the night figures of the meter may have been mixed up.':
     'Tag- und Nachtwerte des Zählers sind vielleicht vertauscht worden.',
   'about {count} in 20 sure': 'zu etwa {count} von 20 sicher',
+  'What would tell:': 'Was es zeigen würde:',
+  'Read the heat pump for a week on a meter of its own.':
+    'Die Wärmepumpe eine Woche lang an einem eigenen Zähler ablesen.',
   'How much it comes to is not known.': 'Wie viel es ausmacht, ist nicht bekannt.',
   'The cooler night saves heat, and the hot morning costs some. Only a trial shows which is more.':
     'Die kühlere Nacht spart Wärme, der harte Morgen kostet welche. Was überwiegt, zeigt nur ein Versuch.',

@@ -3,6 +3,8 @@ import type { Finding, FindingCode, LikelyCause } from '../../../src/model/shape
 import type { CauseCase, Truth } from './case.ts';
 
 type Cause = FindingCode | LikelyCause;
+/** What is true of a made home. */
+export type Judged = Pick<CauseCase, 'effects' | 'truths' | 'crossing' | 'nobody' | 'dayOf'>;
 
 /** What a finding names: one thing, or several as one question. */
 export const causesOf = ({ code, may }: Finding): readonly Cause[] => may ?? [code];
@@ -11,7 +13,7 @@ export const causesOf = ({ code, may }: Finding): readonly Cause[] => may ?? [co
 const NOBODY_SHARE = 0.7;
 
 /** Whether a finding names a cause of the home; `beside`: the crossing's own doing and holidays count as true too. */
-export function isTrue(finding: Finding, made: CauseCase, beside: boolean): boolean {
+export function isTrue(finding: Finding, made: Judged, beside: boolean): boolean {
   if (beside && finding.code === 'home-empty') {
     const days = made.nobody.subarray(made.dayOf(finding.from), made.dayOf(finding.to));
     if (days.reduce((sum, one) => sum + one, 0) >= NOBODY_SHARE * days.length) return true;
@@ -19,7 +21,7 @@ export function isTrue(finding: Finding, made: CauseCase, beside: boolean): bool
   return causesOf(finding).some((cause) => isTrueOf(cause, made, beside));
 }
 
-function isTrueOf(cause: Cause, made: CauseCase, beside: boolean): boolean {
+function isTrueOf(cause: Cause, made: Judged, beside: boolean): boolean {
   const { effects, truths, crossing } = made;
   const { heater, coldHeater, pasteurise, vehicle, baseLoad, warmer, moreHeat, moreWater, otherUse, empty } = effects;
   const isCrossing = (of: CauseCase['crossing'], truth: Truth) => !beside && crossing === of && !truths.includes(truth);
@@ -85,7 +87,7 @@ function isTrueOf(cause: Cause, made: CauseCase, beside: boolean): boolean {
 }
 
 /** Whether a cause that nothing has named is said to be one that the readings cannot rule out. */
-export const isLeftOpen = (open: readonly LikelyCause[], made: CauseCase): boolean =>
+export const isLeftOpen = (open: readonly LikelyCause[], made: Judged): boolean =>
   open.some((cause) => isTrueOf(cause, made, false));
 
 /** Upper end of the one-sided 95 % interval of a share seen `times` of `n` (Clopper and Pearson, by halving). */

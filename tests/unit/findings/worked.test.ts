@@ -8,6 +8,7 @@ import { findDearHours } from '../../../src/model/findings/dear-hours.ts';
 import { findInReadings } from '../../../src/model/findings/find-in-readings.ts';
 import { findingWorking } from '../../../src/model/findings/finding-working.ts';
 import type { MeterDays } from '../../../src/model/findings/meter-days.ts';
+import { findMeterScale } from '../../../src/model/findings/meter-scale.ts';
 import { findNightSetback } from '../../../src/model/findings/night-setback.ts';
 import { findWaterOften, waterCycles } from '../../../src/model/findings/water-often.ts';
 import type { TariffVersion } from '../../../src/model/shapes/tariff.ts';
@@ -261,6 +262,33 @@ describe('dear hours', () => {
       ),
     ).toEqual([]);
   });
+});
+
+describe('a meter that counts otherwise, in cold days alone', () => {
+  const outdoorC = (day: number) => (day * 5) % 11;
+  /** 50 W of standby between runs of 2 kW that are longer the colder it is; `heat` and `count` since day 60. */
+  const find = (heat: number, count: number) =>
+    findMeterScale(
+      daysOf(
+        120,
+        (day, hour) => {
+          const since = day >= 60;
+          const runs = hour % 4 < 0.12 * (14 - outdoorC(day)) * (since ? heat : 1);
+          return (0.05 + (runs ? 2 : 0)) * (since ? count : 1);
+        },
+        { outdoorC },
+      ),
+      prices,
+    )[0];
+  test('standby, middle and top twice as high: the meter', () => {
+    const found = find(1, 2)!;
+    expect(found).toMatchObject({ code: 'meter-scale', from: addDays(FIRST, 60), seen: { times: close(2) } });
+  });
+  test.each([
+    ['heat half as much again, which leaves standby and power as they are', 1.5, 1],
+    ['a third more counted, which a house may do', 1, 1.4],
+    ['nothing', 1, 1],
+  ])('%s: no', (_, heat, count) => expect(find(heat, count)).toBeUndefined());
 });
 
 describe('hot water on warm days', () => {

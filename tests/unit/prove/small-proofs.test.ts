@@ -4,6 +4,7 @@ import { proveBillGap } from '../../prove/bill-gap-recovery.ts';
 import { proveCauses } from '../../prove/causes.ts';
 import { DETECTORS, proveFindings } from '../../prove/false-alarms.ts';
 import { proveMiddle } from '../../prove/middle.ts';
+import { proveOtherHomes } from '../../prove/other-homes.ts';
 import { provePlant } from '../../prove/plant.ts';
 import { proveSureness } from '../../prove/sureness.ts';
 
@@ -40,6 +41,11 @@ test('of 20 made plants of each fault and slip, with their handbook’s signs, f
   }
   const mean = rows.reduce((sum, row) => sum + Number(row[3]) / rows.length, 0);
   expect(mean).toBeLessThan(2.5);
+});
+
+test('two homes of each cause by another physics: next to nothing untrue is named', () => {
+  const wrong = proveOtherHomes(2).rows.reduce((sum, row) => sum + Number(row[6]), 0);
+  expect(wrong).toBeLessThanOrEqual(1);
 });
 
 test('a home of each cause and pair: hardly a wrong name, no reason that its data contradict, an answer to nearly all', async () => {

@@ -1,0 +1,84 @@
+/**
+ * The detectors on homes by another physics (`causes/other-home.ts`): how often the one cause is named, asked, left open
+ * aloud or missed, and how often anything is named that is not true. Nothing was set by these homes.
+ */
+import { toCivilDate, toDayNumber } from '../../src/model/calendar/civil.ts';
+import { findInReadings } from '../../src/model/findings/find-in-readings.ts';
+import type { MeterReadings } from '../../src/model/findings/meter-days.ts';
+import { notRuledOut } from '../../src/model/findings/not-ruled-out.ts';
+import type { Effects } from './causes/home.ts';
+import { causesOf, isLeftOpen, isTrue, type Judged, upperShare } from './causes/judge.ts';
+import { makeOtherHome, OTHER_CAUSES, type OtherCause, type OtherHome } from './causes/other-home.ts';
+import type { ProofTable } from './table.ts';
+
+const FIRST = toDayNumber('2025-09-01');
+const SLOTS = 48;
+/** Anything untrue may be named in so many homes; the upper 95 % bound over each row is held to it at full size. */
+const MOST_WRONG = 0.03;
+const FULL = 200;
+
+export function proveOtherHomes(count = FULL): ProofTable {
+  const rows = OTHER_CAUSES.flatMap((cause) =>
+    (['heat-pump', 'whole-house'] as const).map((meter) => rowOf(cause, meter, count)),
+  );
+  return {
+    title: `Causes named in ${count} homes of each by another physics`,
+    columns: ['cause', 'meter', 'named', 'asked', 'left open', 'missed', 'anything wrong', '≤ %', 'pass'],
+    rows: rows.map(({ cells }) => cells),
+    within: rows.every(({ pass }) => pass),
+  };
+}
+
+function rowOf(cause: OtherCause, meter: MeterReadings['meter'], count: number) {
+  const tally = { named: 0, asked: 0, open: 0, missed: 0, wrong: 0 };
+  for (let seed = 0; seed < count; seed++) {
+    const home = makeOtherHome(cause, seed);
+    const made = judged(cause, home);
+    const readings = [readingsOf(home, meter)];
+    const outdoor = { first: toCivilDate(FIRST), values: Array.from(home.meanC) };
+    const findings = findInReadings({ readings, outdoor, prices: { pencePerKWh: 27 } });
+    const right = findings.filter((finding) => isTrue(finding, made, false));
+    if (right.some((finding) => causesOf(finding).length === 1)) tally.named++;
+    else if (right.length > 0) tally.asked++;
+    else if (isLeftOpen(notRuledOut(readings, outdoor, findings), made)) tally.open++;
+    else tally.missed++;
+    if (findings.some((finding) => !isTrue(finding, made, true))) tally.wrong++;
+  }
+  const share = (n: number) => `${((100 * n) / count).toFixed(0)} %`;
+  const bound = upperShare(tally.wrong, count);
+  const pass = count >= FULL ? bound <= MOST_WRONG : tally.wrong / count - Math.sqrt(MOST_WRONG / count) <= MOST_WRONG;
+  const { named, asked, open, missed } = tally;
+  const shares = [named, asked, open, missed].map(share);
+  return { pass, cells: [cause, meter, ...shares, tally.wrong, (100 * bound).toFixed(1), pass ? 'yes' : 'NO'] };
+}
+
+/** What is true of the home, in the words of the matrix. */
+function judged(cause: OtherCause, { from, days, nobody }: OtherHome): Judged {
+  const since = { from };
+  const load = { ...since, kW: 3, hour: 0, hours: 1 };
+  const effects: Readonly<Record<OtherCause, Effects>> = {
+    none: {},
+    worse: { worse: { ...since, share: 0.78 } },
+    heater: { heater: { ...load, to: days } },
+    'cold heater': { coldHeater: { ...since, kW: 3, belowC: 1 } },
+    'rooms warmer': { warmer: { ...since, kelvin: 2 } },
+    'more water': { moreWater: { ...since, share: 2.2 } },
+    'summer heating': { summerHeat: { from: 0, kW: 1 } },
+    setback: { setback: true },
+    'base load': { baseLoad: { ...since, kW: 0.22 } },
+    vehicle: { vehicle: { ...load, share: 0.5 } },
+    'meter wrong': { meter: { ...since, share: 2 } },
+    'own generation': { solar: { from: 0, peakKW: 3 } },
+    empty: { empty: { from, to: from + 35 } },
+  };
+  return { effects: effects[cause], truths: [], crossing: 'plain', nobody, dayOf: (date) => toDayNumber(date) - FIRST };
+}
+
+const readingsOf = (home: OtherHome, meter: MeterReadings['meter']): MeterReadings => ({
+  meter,
+  intervalMinutes: 30,
+  days: Array.from({ length: home.days }, (_, day) => ({
+    date: toCivilDate(FIRST + day),
+    values: (meter === 'heat-pump' ? home.machine : home.house).slice(day * SLOTS, (day + 1) * SLOTS),
+  })),
+});
