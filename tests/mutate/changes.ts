@@ -157,7 +157,8 @@ export function changesOf(name: string, source: string): Change[] {
         const given = source.slice(callee.end, node.end);
         if (at(object) === 'Math') {
           if (MATHS[method]) change('Math', `Math.${MATHS[method]}${given}`);
-          if (LEFT_OUT_MATHS.has(method)) change('Math', given);
+          // Its argument alone: the brackets of a call over several lines may hold a last comma.
+          if (LEFT_OUT_MATHS.has(method)) change('Math', at((node.arguments as Node[])[0]));
         } else {
           if (METHODS[method]) change('list', `${at(object)}.${METHODS[method]}${given}`);
           if (LEFT_OUT_METHODS.has(method)) change('list', at(object));

@@ -9,8 +9,9 @@ import { fork } from 'node:child_process';
 import { mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { availableParallelism } from 'node:os';
 import { dirname } from 'node:path';
+import { parseSync } from 'vite';
 import { seededRandom } from '../../build/damage.ts';
-import { type Change, changesOf } from './changes.ts';
+import { type Change, changesOf, weave } from './changes.ts';
 import type { Measurement, Task, Trial } from './worker.ts';
 
 const LOWEST_SCORE = 0.85;
@@ -63,7 +64,12 @@ const numbered = [
     sample.map((change, number) => [number, change] as const),
     ([, { file }]) => file,
   ),
-].map(([file, changes]) => [model + file, changes]);
+].map(([file, changes]) => [model + file, changes] as const);
+// A text that no longer parses would make every test that loads it useless, and its changes look as if nothing noticed them.
+for (const [file, changes] of numbered) {
+  const [error] = parseSync(file, weave(file, readFileSync(file, 'utf8'), new Map(changes))).errors;
+  if (error) throw new Error(`${file} with its changes does not parse: ${error.message} ${error.codeframe ?? ''}`);
+}
 
 /** Gives each task to the next free worker; a worker that falls silent or dies is replaced and `undefined` is its answer. */
 async function runAll<Answer>(
