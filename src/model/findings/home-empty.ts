@@ -14,7 +14,9 @@ const MOST_SHARE = 0.25;
 const MOST_BY_DAY = 0.4;
 const USUAL = 0.7;
 /** Shorter spells are holidays that nobody asks about, and chance. */
-const LEAST_DAYS = 14;
+const LEAST_DAYS = 18;
+/** Of a spell's own days so many are as quiet. */
+const QUIET_SHARE = 0.75;
 const LEAST_KW = 0.02;
 /** More than this at once counts as this: a compressor must not drown the kettle, kW. */
 const MOST_KW = 0.25;
@@ -27,8 +29,9 @@ export function emptySpells(days: MeterDays, sunny: boolean): Spell[] {
   if (days.meter !== 'whole-house' || days.count < 2 * LEAST_DAYS) return [];
   const all = Array.from({ length: days.count }, (_, day) => day);
   const window = sunny ? EVENING : DAY;
-  const byDay = smoothed(all.map((day) => strayKW(days, day, window)));
-  const beyondNight = smoothed(all.map((day) => strayKW(days, day, window) - strayKW(days, day, NIGHT)));
+  const ownByDay = all.map((day) => strayKW(days, day, window));
+  const ownBeyond = all.map((day, i) => ownByDay[i]! - strayKW(days, day, NIGHT));
+  const [byDay, beyondNight] = [smoothed(ownByDay), smoothed(ownBeyond)];
   const usualOf = (values: readonly number[]) => values.toSorted((a, b) => a - b)[Math.floor(USUAL * values.length)]!;
   const [usualByDay, usualBeyond] = [usualOf(byDay), usualOf(beyondNight)];
   if (usualBeyond < LEAST_KW) return [];
@@ -39,7 +42,14 @@ export function emptySpells(days: MeterDays, sunny: boolean): Spell[] {
     if (last && last[1] === day - 1) last[1] = day;
     else spells.push([day, day]);
   }
-  return spells.filter(([first, last]) => last - first + 1 >= LEAST_DAYS);
+  // The days about a spell make its ends long: they are those of its own quiet days.
+  const isQuiet = (day: number) =>
+    ownBeyond[day]! <= MOST_SHARE * usualBeyond && ownByDay[day]! <= MOST_BY_DAY * usualByDay;
+  return spells.flatMap(([first, last]): Spell[] => {
+    const quiet = all.slice(first, last + 1).filter(isQuiet);
+    const length = quiet.length > 0 ? quiet.at(-1)! - quiet[0]! + 1 : 0;
+    return length >= LEAST_DAYS && quiet.length >= QUIET_SHARE * length ? [[quiet[0]!, quiet.at(-1)!]] : [];
+  });
 }
 
 function smoothed(values: readonly number[]): number[] {

@@ -27,7 +27,7 @@ export const DETECTOR_RATES: Readonly<Record<FindingCode, DetectorRates>> = {
   'backup-in-cold': { mostFalse: 0.03, leastFound: 0.7 },
   'meter-scale': { mostFalse: 0.03, leastFound: 0.05 },
   'own-generation': { mostFalse: 0.03, leastFound: 0.8 },
-  'home-empty': { mostFalse: 0.03, leastFound: 0.4 },
+  'home-empty': { mostFalse: 0.03, leastFound: 0.3 },
 };
 
 /** A heater where the readings are hourly, and where the house's meter is the only one: at least so many are found. */

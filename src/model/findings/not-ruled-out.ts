@@ -1,6 +1,7 @@
 /** Causes that these readings could not have shown, so that their silence says nothing. */
 import type { Finding, FindingCode, LikelyCause } from '../shapes/finding.ts';
-import { knownWeather, type MeterReadings, meterDays, type OutdoorDays } from './meter-days.ts';
+import { knownWeather, type MeterDays, type MeterReadings, meterDays, type OutdoorDays } from './meter-days.ts';
+import { waterCycles } from './water-often.ts';
 
 /** What a finding with one name says of the causes. */
 const SAYS: Readonly<Partial<Record<FindingCode, LikelyCause>>> = {
@@ -22,12 +23,20 @@ const ALWAYS: readonly LikelyCause[] = [
   'heater',
   'meter-wrong',
 ];
-const IN_WARM_DAYS: readonly LikelyCause[] = ['water-often', 'summer-heating'];
+const IN_WARM_DAYS: readonly LikelyCause[] = ['water-often'];
+/** Warm days that take no more than the hot water of two people leave no room for heating, kWh. Common practice, no source. */
+const LITTLE_WATER_KWH = 3;
 const IN_COLD_DAYS: readonly LikelyCause[] = ['backup-heater'];
 const BESIDE_HEATING: readonly LikelyCause[] = ['base-load', 'other-use', 'large-load'];
 const WARM_C = 16.5;
 const COLD_C = 3.5;
 const LEAST_DAYS = 10;
+
+/** Whether warm days were read on the machine's own meter and took hot water for a few people at most. */
+function takesLittle(machine: MeterDays | undefined): boolean {
+  const water = machine ? waterCycles(machine) : null;
+  return water !== null && water.kWhPerDay <= LITTLE_WATER_KWH;
+}
 
 /**
  * Causes that no reading of these meters rules out and that no finding has named. Warm and cold days must have been read
@@ -48,6 +57,7 @@ export function notRuledOut(
   const open = [
     ...ALWAYS,
     ...(knows((outdoorC) => outdoorC >= WARM_C) ? [] : IN_WARM_DAYS),
+    ...(takesLittle(machine) ? [] : (['summer-heating'] as const)),
     ...(knows((outdoorC) => outdoorC < COLD_C) ? [] : IN_COLD_DAYS),
     ...(hasHouse && !machine ? BESIDE_HEATING : []),
   ];
