@@ -4,6 +4,8 @@
  */
 import type { ClimateRegion, PriceQuarter, Reference } from '../model/shapes/reference.ts';
 import { germanHomeHours } from './home-hours.ts';
+import { germanCar } from './household-and-car.ts';
+import { germanSun } from './sun.ts';
 
 const NORM = 'DIN V 18599-10, reference climate by region: monthly means, public transcription in code';
 
@@ -67,6 +69,8 @@ export const inGermany = (elsewhere: Reference): Reference => ({
   postcodes: [],
   quarters,
   homeHours: germanHomeHours,
+  sun: germanSun,
+  car: germanCar,
   deliveredPrices: [],
   twoRate: null,
   designTemperatures: [],

@@ -10,16 +10,18 @@ import { inGermany } from './germany.ts';
 import { ground } from './ground.ts';
 import { homeHours } from './home-hours.ts';
 import { hotWater } from './hot-water.ts';
+import { battery, car } from './household-and-car.ts';
 import { postcodes } from './postcodes.ts';
 import { deliveredPrices, quarters, twoRate } from './prices.ts';
 import { installedShare, ratedPoints } from './rated-points.ts';
 import { spacePerM2 } from './space-heat.ts';
 import { spread } from './spread.ts';
+import { sun } from './sun.ts';
 
 /** What travels with the program. */
 export const builtIn: Reference = {
   country: 'GB',
-  edition: '2026-11-28',
+  edition: '2026-11-29',
   regions,
   postcodes,
   quarters,
@@ -37,6 +39,9 @@ export const builtIn: Reference = {
   service,
   hotWater,
   homeHours,
+  sun,
+  battery,
+  car,
   spacePerM2,
   designTemperatures,
   spread,

@@ -70,6 +70,27 @@ export interface FieldFactor extends EfficiencyDefault {
   readonly deviation: number;
 }
 
+/** Where panels face. */
+export const FACINGS = ['N', 'NE', 'E', 'SE', 'S', 'SW', 'W', 'NW'] as const;
+export type Facing = (typeof FACINGS)[number];
+/** How much of the sky is hidden from panels. */
+export const SHADINGS = ['little', 'some', 'much', 'heavy'] as const;
+export type Shading = (typeof SHADINGS)[number];
+
+/** The sun of a country by month, and what panels make of it. */
+export interface SunFacts extends Sourced {
+  /** Mean radiation on the flat by climate region, W/m², twelve months; a region that is not there takes the first. */
+  readonly horizontalWPerM2: { readonly [regionId: number]: readonly number[] };
+  readonly declinationDegrees: readonly number[];
+  /** Nine constants for each direction. */
+  readonly slope: { readonly [facing in Facing]: readonly number[] };
+  readonly performance: Value;
+  readonly shading: { readonly [shading in Shading]: Value };
+  readonly longitudeE: Value;
+  /** What is paid for a kWh sent out where nobody has said it; null where a law says it. */
+  readonly exportPence: Value | null;
+}
+
 /** The ground of Britain and the arrays laid in it. */
 export interface GroundFacts {
   /** Yearly mean at 1 m over that of the air; half swing of the surface over half swing of the monthly air means. */
@@ -142,6 +163,10 @@ export interface Reference {
     readonly behaviourFactor: readonly number[];
     readonly source: string;
   };
+  readonly sun: SunFacts;
+  /** Battery of which only the size is known. */
+  readonly battery: { readonly powerPerKWh: Value; readonly roundTripShare: Value; readonly standbyW: Value };
+  readonly car: { readonly kmPerYear: Value; readonly kWhPer100Km: Value; readonly chargerKW: Value };
   /** Weights of 48 half-hours of a home's electricity beside heating, by month, for where no meter shows them. */
   readonly homeHours: Sourced & { readonly byMonth: readonly (readonly number[])[] };
   /** Heat demand by floor area and age, kWh of space heat per m² and year, with a wide spread. */

@@ -12,7 +12,7 @@ const SWING_SUMMER_K = 0.8;
 const WARMEST_MINUTE = 15 * 60;
 
 /** Even numbers from 0 to 1, the same on every machine: a 32-bit linear congruential sequence. */
-function* evenNumbers(seed: number): Generator<number> {
+export function* evenNumbers(seed: number): Generator<number> {
   let state = seed >>> 0;
   while (true) {
     state = (Math.imul(state, 1664525) + 1013904223) >>> 0;

@@ -1,0 +1,33 @@
+/** At which hours of a day a battery is filled from the grid. */
+import type { YearSlots } from '../calendar/zone.ts';
+import type { Battery } from './balance-home.ts';
+
+/** What a battery does in a half-hour beside taking surplus sun. */
+export const GIVE = 0;
+export const FILL = 1;
+export const HOLD = 2;
+
+/**
+ * Per half-hour whether the battery may be filled from the grid, is held back, or gives. A day's cheapest half-hours that
+ * are enough to fill it fill it, where a kWh out of it costs less than the mean of the day's other hours; hours that are
+ * hardly dearer are left to the grid. Prices [pence/kWh] are those of the day, which are known the day before.
+ */
+export function cheapHours(pencePerKWh: Float64Array, slots: YearSlots, battery: Battery): Uint8Array {
+  const modes = new Uint8Array(slots.count);
+  const perSlotKWh = (battery.powerKW / 2) * Math.sqrt(battery.roundTripShare);
+  const needed = Math.ceil(battery.usableKWh / perSlotKWh);
+  for (let day = 0; day < slots.dayStart.length - 1; day++) {
+    const [start, end] = [slots.dayStart[day]!, slots.dayStart[day + 1]!];
+    const sorted = pencePerKWh.slice(start, end).sort();
+    const threshold = sorted[Math.min(needed, sorted.length >> 1) - 1]!;
+    const dear = sorted.filter((pence) => pence > threshold);
+    if (dear.length === 0) continue;
+    const worth = threshold > 0 ? threshold / battery.roundTripShare : 0;
+    if (dear.reduce((sum, pence) => sum + pence, 0) / dear.length <= worth) continue;
+    for (let slot = start; slot < end; slot++) {
+      const pence = pencePerKWh[slot]!;
+      modes[slot] = pence <= threshold ? FILL : pence <= worth ? HOLD : GIVE;
+    }
+  }
+  return modes;
+}
