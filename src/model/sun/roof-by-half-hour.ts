@@ -3,19 +3,21 @@ import { toDayNumber } from '../calendar/civil.ts';
 import { startOfDay, type YearSlots } from '../calendar/zone.ts';
 import type { CivilDate } from '../shapes/dates.ts';
 import type { ClimateRegion, SunFacts } from '../shapes/reference.ts';
+import { normalNumbers } from '../year/day-pattern.ts';
 import { horizontalWPerM2, type Panels, panelsByMonth } from './sun-by-month.ts';
-import { clearnessOfYear, sunDay } from './sun-days.ts';
+import { clearnessOfHours, clearnessOfYear, sunDay } from './sun-days.ts';
 
 /** Light thrown back by the ground, as a share: common practice for grass and paving, Liu and Jordan 1963. */
 const GROUND_SHARE = 0.2;
 /** So low above the horizon (sine of the height) no beam is counted: its share on a slope would be without bound. */
 const LOWEST_SINE = 0.05;
+const CLOUD_SEED = 20_261_130;
 const AZIMUTH = { N: 180, NE: -135, E: -90, SE: -45, S: 0, SW: 45, W: 90, NW: 135 } as const;
 
 /**
  * Electricity of a roof by half-hour [kWh]; its months are those of `sunByMonth` to rounding, whatever the year's length.
- * Within a month sunny and dull days follow the published spread in a fixed order; within a day the sun's height does
- * (Collares-Pereira and Rabl 1979), with the sky's share by Erbs 1982, a sky of even light, and ground that throws back 0.2.
+ * Within a month sunny and dull days follow the published spread in a fixed order; within a day the
+ * sun's height and passing clouds do, with the sky's share by Erbs 1982, a sky of even light, and ground that throws back 0.2.
  */
 export function roofByHalfHour(
   slopes: readonly Panels[],
@@ -43,40 +45,37 @@ interface Light {
 }
 
 function lightOfYear(region: ClimateRegion, slots: YearSlots, sun: SunFacts): Light {
-  const clearness = clearnessOfYear(horizontalWPerM2(region, sun), region.latitudeN, slots);
-  const [sky, beam, hourAngle] = [0, 1, 2].map(() => new Float64Array(slots.count)) as [
-    Float64Array,
-    Float64Array,
-    Float64Array,
-  ];
+  const { latitudeN } = region;
+  const clearness = clearnessOfYear(horizontalWPerM2(region, sun), latitudeN, slots);
+  const sky = new Float64Array(slots.count);
+  const beam = new Float64Array(slots.count);
+  const hourAngle = new Float64Array(slots.count);
+  const cloud = normalNumbers(CLOUD_SEED);
   const first = toDayNumber(`${slots.year}-01-01` as CivilDate);
   for (let day = 0; day < clearness.length; day++) {
-    const { sunset, aboveAirWPerM2, dialMinutes } = sunDay(day, region.latitudeN);
+    const { dialMinutes, ...ofDay } = sunDay(day, latitudeN);
     const utcMinutes = startOfDay(slots.zone, first + day) / 60_000 - (first + day) * 1440;
-    const flat = clearness[day]! * aboveAirWPerM2;
-    const skyShare = skyShareOfDay(clearness[day]!, sunset);
-    const a = 0.409 + 0.5016 * Math.sin(sunset - Math.PI / 3);
-    const b = 0.6609 - 0.4767 * Math.sin(sunset - Math.PI / 3);
-    const day0 = slots.dayStart[day]!;
-    for (let slot = day0; slot < slots.dayStart[day + 1]!; slot++) {
-      const dial = utcMinutes + (slot - day0) * 30 + 15 + 4 * sun.longitudeE.value + dialMinutes;
-      const hour = ((dial - 720) * Math.PI) / 720;
-      const above = Math.cos(hour) - Math.cos(sunset);
-      hourAngle[slot] = hour;
-      if (above <= 0) continue;
-      sky[slot] = flat * skyShare * above;
-      beam[slot] = Math.max(0, flat * above * (a + b * Math.cos(hour)) - sky[slot]!);
+    const dayStart = slots.dayStart[day]!;
+    for (let slot = dayStart; slot < slots.dayStart[day + 1]!; slot++) {
+      const dial = utcMinutes + (slot - dayStart) * 30 + 15 + 4 * sun.longitudeE.value + dialMinutes;
+      hourAngle[slot] = ((dial - 720) * Math.PI) / 720;
+    }
+    const hours = hourAngle.subarray(dayStart, slots.dayStart[day + 1]!);
+    const clear = clearnessOfHours(clearness[day]!, ofDay, latitudeN, hours, cloud);
+    for (let i = 0; i < hours.length; i++) {
+      const flat = clear[i]! * Math.max(0, Math.cos(hours[i]!) - Math.cos(ofDay.sunset)) * ofDay.aboveAirWPerM2;
+      const skyShare = skyShareAt(clear[i]!);
+      sky[dayStart + i] = flat * skyShare;
+      beam[dayStart + i] = flat * (1 - skyShare);
     }
   }
   return { sky, beam, hourAngle };
 }
 
-/** Share of a day's radiation that comes from the sky and not from the sun itself (Erbs, Klein and Duffie 1982, days). */
-function skyShareOfDay(clearness: number, sunset: number): number {
-  const k = clearness;
-  if (sunset <= (81.4 * Math.PI) / 180)
-    return k < 0.715 ? 1 - 0.2727 * k + 2.4495 * k ** 2 - 11.9514 * k ** 3 + 9.3879 * k ** 4 : 0.143;
-  return k < 0.722 ? 1 + 0.2832 * k - 2.5557 * k ** 2 + 0.8448 * k ** 3 : 0.175;
+/** Share of an hour's radiation that comes from the sky and not from the sun itself: Erbs, Klein and Duffie 1982, from memory. */
+function skyShareAt(k: number): number {
+  if (k <= 0.22) return 1 - 0.09 * k;
+  return k <= 0.8 ? 0.9511 - 0.1604 * k + 4.388 * k ** 2 - 16.638 * k ** 3 + 12.336 * k ** 4 : 0.165;
 }
 
 /** Light on a slope by half-hour, in the unit of the light given. */

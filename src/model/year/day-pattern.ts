@@ -11,21 +11,20 @@ const SWING_SUMMER_K = 0.8;
 /** Clock time of the warmest hour, minutes; from memory. */
 const WARMEST_MINUTE = 15 * 60;
 
-/** Even numbers from 0 to 1, the same on every machine: a 32-bit linear congruential sequence. */
-export function* evenNumbers(seed: number): Generator<number> {
+/** Standard normal numbers, the same on every machine: two of a 32-bit linear congruential sequence make one (Box and Muller). */
+export function normalNumbers(seed: number): () => number {
   let state = seed >>> 0;
-  while (true) {
+  const even = () => {
     state = (Math.imul(state, 1664525) + 1013904223) >>> 0;
-    yield (state + 0.5) / 4294967296;
-  }
+    return (state + 0.5) / 4294967296;
+  };
+  return () => Math.sqrt(-2 * Math.log(even())) * Math.cos(2 * Math.PI * even());
 }
 
 const summerness = (month: number): number => -Math.cos((2 * Math.PI * (month + 0.5)) / 12);
 
 function buildPattern(): readonly Float64Array[] {
-  const even = evenNumbers(20_260_101);
-  const normal = () =>
-    Math.sqrt(-2 * Math.log(even.next().value as number)) * Math.cos(2 * Math.PI * (even.next().value as number));
+  const normal = normalNumbers(20_260_101);
   let last = 0;
   return Array.from({ length: 12 }, () =>
     Float64Array.from({ length: 31 }, () => {
