@@ -7,6 +7,7 @@ import { z } from 'zod';
 import { IntakeChoices } from '../intake/intake.ts';
 import { takeInHand } from '../model/offers.ts';
 import { BillCheckInput } from '../model/shapes/bill-check.ts';
+import { ElectricCar, HomeBattery, Roof } from '../model/shapes/choices.ts';
 import { CivilDate, TimeZone } from '../model/shapes/dates.ts';
 import { Carrier, EvidencePeriod, SeriesRole } from '../model/shapes/evidence.ts';
 import { TypedAnswer } from '../model/shapes/guided-search.ts';
@@ -78,6 +79,9 @@ export const HouseholdInput = strictly(
     letter: LetterNames.strict().optional(),
     walk: Household.shape.walk,
     beside: Household.shape.beside,
+    roof: loosen(Roof).optional(),
+    battery: loosen(HomeBattery).optional(),
+    car: loosen(ElectricCar).optional(),
     /** Name of the offer whose machine stands above, where others stand beside it. */
     offer: Offer.shape.name.optional(),
     offers: z
@@ -145,6 +149,9 @@ export function toHousehold(input: HouseholdInput, id: string): Household {
     ...(input.letter === undefined ? {} : { letter: input.letter }),
     ...(input.walk === undefined ? {} : { walk: input.walk }),
     ...(input.beside === undefined ? {} : { beside: input.beside }),
+    ...(input.roof === undefined ? {} : { roof: tighten(Roof, input.roof) }),
+    ...(input.battery === undefined ? {} : { battery: tighten(HomeBattery, input.battery) }),
+    ...(input.car === undefined ? {} : { car: tighten(ElectricCar, input.car) }),
     ...offersOfFile(input, empty.machine),
   });
   return inHandByName(household, input.taken?.offer, 'taken.offer');

@@ -1,4 +1,5 @@
 /** What the sun gives a roof, and what is paid for what a roof sends out. */
+import type { CivilDate } from '../model/shapes/dates.ts';
 import type { Reference } from '../model/shapes/reference.ts';
 
 type Sun = Reference['sun'];
@@ -52,13 +53,33 @@ export const sun: Sun = {
     provenance: 'read',
   },
   shading: {
-    little: { value: 1, unit: 'share', source: 'SAP 10.2 Appendix M1, less than 20 % of the sky hidden', provenance: 'read' },
-    some: { value: 0.8, unit: 'share', source: 'SAP 10.2 Appendix M1, 20 to 60 % of the sky hidden', provenance: 'read' },
+    little: {
+      value: 1,
+      unit: 'share',
+      source: 'SAP 10.2 Appendix M1, less than 20 % of the sky hidden',
+      provenance: 'read',
+    },
+    some: {
+      value: 0.8,
+      unit: 'share',
+      source: 'SAP 10.2 Appendix M1, 20 to 60 % of the sky hidden',
+      provenance: 'read',
+    },
     much: { value: 0.65, unit: 'share', source: 'SAP 2012 Table H4, 60 to 80 % of the sky hidden', provenance: 'read' },
-    heavy: { value: 0.5, unit: 'share', source: 'SAP 2012 Table H4, more than 80 % of the sky hidden', provenance: 'read' },
+    heavy: {
+      value: 0.5,
+      unit: 'share',
+      source: 'SAP 2012 Table H4, more than 80 % of the sky hidden',
+      provenance: 'read',
+    },
   },
-  longitudeE: { value: -1.5, unit: '°', source: 'middle of England; a degree moves the sun by 4 minutes', provenance: 'memory' },
-  exportPence: {
+  longitudeE: {
+    value: -1.5,
+    unit: '°',
+    source: 'middle of England; a degree moves the sun by 4 minutes',
+    provenance: 'memory',
+  },
+  exportPay: {
     value: 9.31,
     unit: 'p per kWh',
     source: 'Ofgem, Smart Export Guarantee annual report 2022-23: £7,193,527 for 77.3 GWh',
@@ -72,6 +93,24 @@ export const germanSun: Sun = {
   horizontalWPerM2: { 104: [29, 44, 97, 189, 221, 241, 210, 180, 127, 77, 31, 17] },
   source:
     'DIN V 18599-10:2018-09, Table E.6, reference climate Potsdam, public transcription; slopes by SAP Appendix U, which was made for Britain',
-  longitudeE: { value: 10, unit: '°', source: 'middle of Germany; a degree moves the sun by 4 minutes', provenance: 'memory' },
-  exportPence: null,
+  longitudeE: {
+    value: 10,
+    unit: '°',
+    source: 'middle of Germany; a degree moves the sun by 4 minutes',
+    provenance: 'memory',
+  },
+  exportPay: {
+    smallCents: 8.6,
+    largeCents: 7.5,
+    smallKWp: 10,
+    largeKWp: 40,
+    lessCents: 0.4,
+    keptPerHalfYear: 0.99,
+    from: '2022-07-30' as CivilDate,
+    countsFrom: '2024-02-01' as CivilDate,
+    until: '2027-01-31' as CivilDate,
+    source:
+      'EEG 2023 §§ 48, 49 and 53 as a rule that gives every rate read from February 2025 to February 2026; surplus, paid for 20 years; a reform is announced',
+    provenance: 'computed',
+  },
 };

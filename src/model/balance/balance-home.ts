@@ -62,7 +62,9 @@ export function balanceHome(home: HomeByHalfHour): HomeBalance {
     settings.push({ storeSun: true, modes: fill, roomKWh: noRoom });
     if (sunKWh) {
       settings.push({ storeSun: true, modes: fill, roomKWh: usualSurplus(flow) });
-      settings.push({ storeSun: false, modes: fill, roomKWh: noRoom });
+      // Sun is worth more sent out than kept only where it is paid better than the cheapest hour.
+      if (home.pencePerKWh.some((pence) => pence < home.exportPence))
+        settings.push({ storeSun: false, modes: fill, roomKWh: noRoom });
     }
   }
   return settings

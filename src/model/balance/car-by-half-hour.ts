@@ -28,19 +28,27 @@ export function carByHalfHour(car: CarAtHome, slots: YearSlots, pencePerKWh: Arr
     while (from < next && !after(from, car.fromMinute)) from++;
     const overnight = car.untilMinute <= car.fromMinute;
     let until = overnight ? next : from;
-    const last = overnight ? next + (slots.dayStart[(day + 1) % days + 1]! - slots.dayStart[(day + 1) % days]!) : next;
+    const last = overnight
+      ? next + (slots.dayStart[((day + 1) % days) + 1]! - slots.dayStart[(day + 1) % days]!)
+      : next;
     while (until < last && !after(until, car.untilMinute)) until++;
-    const stand = Array.from({ length: until - from }, (_, k) => from + k).toSorted(
-      (a, b) => pencePerKWh[a % slots.count]! - pencePerKWh[b % slots.count]! || a - b,
-    );
     let left = perDay;
-    for (let k = 0; left > 0; k++) {
-      const slot = (stand[k] ?? until + k - stand.length) % slots.count;
+    const charge = (slot: number) => {
       // A half-hour that yesterday's charging ran into gives only what it has left.
       const taken = Math.min(left, most - kWh[slot]!);
       kWh[slot]! += taken;
       left -= taken;
+    };
+    while (left > 0) {
+      let best = -1;
+      for (let at = from; at < until; at++) {
+        const slot = at % slots.count;
+        if (kWh[slot]! < most && (best < 0 || pencePerKWh[slot]! < pencePerKWh[best]!)) best = slot;
+      }
+      if (best < 0) break;
+      charge(best);
     }
+    for (let at = until; left > 0; at++) charge(at % slots.count);
   }
   return kWh;
 }

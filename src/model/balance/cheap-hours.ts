@@ -18,16 +18,25 @@ export function cheapHours(pencePerKWh: Float64Array, slots: YearSlots, battery:
   const needed = Math.ceil(battery.usableKWh / perSlotKWh);
   for (let day = 0; day < slots.dayStart.length - 1; day++) {
     const [start, end] = [slots.dayStart[day]!, slots.dayStart[day + 1]!];
+    // Most tariffs have one day after the other alike.
+    if (start >= 48 && end - start === 48 && isAlike(pencePerKWh, start - 48, start)) {
+      modes.copyWithin(start, start - 48, start);
+      continue;
+    }
     const sorted = pencePerKWh.slice(start, end).sort();
     const threshold = sorted[Math.min(needed, sorted.length >> 1) - 1]!;
-    const dear = sorted.filter((pence) => pence > threshold);
-    if (dear.length === 0) continue;
+    const dear = sorted.subarray(sorted.lastIndexOf(threshold) + 1);
     const worth = threshold > 0 ? threshold / battery.roundTripShare : 0;
-    if (dear.reduce((sum, pence) => sum + pence, 0) / dear.length <= worth) continue;
+    if (dear.length === 0 || dear.reduce((sum, pence) => sum + pence, 0) <= worth * dear.length) continue;
     for (let slot = start; slot < end; slot++) {
       const pence = pencePerKWh[slot]!;
       modes[slot] = pence <= threshold ? FILL : pence <= worth ? HOLD : GIVE;
     }
   }
   return modes;
+}
+
+function isAlike(pence: Float64Array, first: number, second: number): boolean {
+  for (let i = 0; i < 48; i++) if (pence[first + i] !== pence[second + i]) return false;
+  return true;
 }

@@ -4,8 +4,10 @@
  * A field that is absent is not zero: the model takes a default from the reference tables and grades it assumed.
  */
 import { z } from 'zod';
+import { ElectricCar, HomeBattery, Roof } from './choices.ts';
 import { COUNTRIES, Country } from './country.ts';
 import { CivilDate, TimeZone } from './dates.ts';
+import { given } from './given.ts';
 import {
   DELIVERED_FUELS,
   FUEL_IDS,
@@ -21,19 +23,9 @@ import { RatedPoint } from './rated-point.ts';
 import { RefrigerantName } from './refrigerant.ts';
 import { SiteVisit } from './site-readings.ts';
 import { Tariff } from './tariff.ts';
-import { Wording } from './told.ts';
-import { Grade } from './working.ts';
 
+export { type Given, given } from './given.ts';
 export { RatedPoint } from './rated-point.ts';
-
-/** A value somebody gave, with how far it can be trusted and where it came from. */
-export const given = <T extends z.ZodType>(value: T) => z.object({ value, grade: Grade, origin: Wording });
-export interface Given<T> {
-  value: T;
-  grade: Grade;
-  origin: Wording;
-}
-
 export const HomeKind = z.enum(['detached', 'semi', 'terrace', 'bungalow', 'flat', 'other']);
 export type HomeKind = z.infer<typeof HomeKind>;
 export const AgeBand = z.enum([
@@ -272,6 +264,9 @@ export const Household = z.object({
   purchase: Purchase,
   tariffs: z.array(Tariff).max(50),
   beside: Beside.optional(),
+  roof: Roof.optional(),
+  battery: HomeBattery.optional(),
+  car: ElectricCar.optional(),
   /** The offer in hand, where there are several: its machine and purchase are those above. */
   offer: Offer.pick({ id: true, name: true }).optional(),
   otherOffers: z.array(Offer).max(11).optional(),

@@ -3,6 +3,7 @@
  * they come in as an argument, so that a written estimate can be reckoned again with the tables of its day.
  */
 import type { Country } from './country.ts';
+import type { CivilDate } from './dates.ts';
 import type { DeliveredFuel, Fuel, Heater, PricedCarrier } from './heating.ts';
 import type { RatedPoint } from './rated-point.ts';
 
@@ -77,6 +78,22 @@ export type Facing = (typeof FACINGS)[number];
 export const SHADINGS = ['little', 'some', 'much', 'heavy'] as const;
 export type Shading = (typeof SHADINGS)[number];
 
+/** What a law pays for electricity sent out, by the day on which panels first ran and their size. */
+export interface FeedInLaw extends Sourced {
+  /** Cents for a kWh before the deduction, at the start: of the first `smallKWp`, and above to `largeKWp`. */
+  readonly smallCents: number;
+  readonly largeCents: number;
+  readonly smallKWp: number;
+  readonly largeKWp: number;
+  readonly lessCents: number;
+  /** What is left of it each half-year from `countsFrom` on. */
+  readonly keptPerHalfYear: number;
+  readonly from: CivilDate;
+  readonly countsFrom: CivilDate;
+  /** Last day for which the rule is known. */
+  readonly until: CivilDate;
+}
+
 /** The sun of a country by month, and what panels make of it. */
 export interface SunFacts extends Sourced {
   /** Mean radiation on the flat by climate region, W/m², twelve months; a region that is not there takes the first. */
@@ -87,8 +104,8 @@ export interface SunFacts extends Sourced {
   readonly performance: Value;
   readonly shading: { readonly [shading in Shading]: Value };
   readonly longitudeE: Value;
-  /** What is paid for a kWh sent out where nobody has said it; null where a law says it. */
-  readonly exportPence: Value | null;
+  /** What is paid for a kWh sent out where nobody has said it: a mean, or what a law says. */
+  readonly exportPay: Value | FeedInLaw;
 }
 
 /** The ground of Britain and the arrays laid in it. */

@@ -31,7 +31,9 @@ export function roofByHalfHour(
     const shape = onSlope(light, panels, region.latitudeN, slots);
     const shapeByMonth = new Float64Array(12);
     for (let slot = 0; slot < slots.count; slot++) shapeByMonth[slots.month[slot]!]! += shape[slot]!;
-    const scale = panelsByMonth(panels, region, sun).map((kWh, m) => (shapeByMonth[m]! > 0 ? kWh / shapeByMonth[m]! : 0));
+    const scale = panelsByMonth(panels, region, sun).map((kWh, m) =>
+      shapeByMonth[m]! > 0 ? kWh / shapeByMonth[m]! : 0,
+    );
     for (let slot = 0; slot < slots.count; slot++) roof[slot]! += shape[slot]! * scale[slots.month[slot]!]!;
   }
   return roof;

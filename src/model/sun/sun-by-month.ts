@@ -44,12 +44,7 @@ export function panelsByMonth(panels: Panels, region: ClimateRegion, sun: SunFac
   const shade = panels.shadingFactor ?? sun.shading[panels.shading].value;
   return COMMON_MONTH_DAYS.map(
     (days, month) =>
-      sun.performance.value *
-      panels.kWp *
-      KWH_PER_M2_AND_DAY *
-      days *
-      slopeWPerM2(panels, region, month, sun) *
-      shade,
+      sun.performance.value * panels.kWp * KWH_PER_M2_AND_DAY * days * slopeWPerM2(panels, region, month, sun) * shade,
   );
 }
 

@@ -31,12 +31,15 @@ export function sunDay(day: number, latitudeN: number): SunDay {
   const sunset = Math.acos(Math.max(-1, Math.min(1, -Math.tan(latitude) * Math.tan(declination))));
   const nearness = 1 + 0.033 * Math.cos((2 * Math.PI * n) / 365);
   const height =
-    Math.cos(latitude) * Math.cos(declination) * Math.sin(sunset) +
-    sunset * Math.sin(latitude) * Math.sin(declination);
+    Math.cos(latitude) * Math.cos(declination) * Math.sin(sunset) + sunset * Math.sin(latitude) * Math.sin(declination);
   const b = (2 * Math.PI * (n - 1)) / 365;
   const dialMinutes =
     229.2 *
-    (0.000075 + 0.001868 * Math.cos(b) - 0.032077 * Math.sin(b) - 0.014615 * Math.cos(2 * b) - 0.04089 * Math.sin(2 * b));
+    (0.000075 +
+      0.001868 * Math.cos(b) -
+      0.032077 * Math.sin(b) -
+      0.014615 * Math.cos(2 * b) -
+      0.04089 * Math.sin(2 * b));
   return { declination, sunset, aboveAirWPerM2: (SOLAR_W_PER_M2 * nearness * height) / Math.PI, dialMinutes };
 }
 
@@ -82,7 +85,9 @@ export function clearnessOfYear(flatWPerM2: readonly number[], latitudeN: number
     month.days += 1;
     month.aboveAir += sunDay(day, latitudeN).aboveAirWPerM2;
   }
-  const spread = ofMonth.map(({ days, aboveAir }, month) => clearnessOfDays((flatWPerM2[month]! * days) / aboveAir, days));
+  const spread = ofMonth.map(({ days, aboveAir }, month) =>
+    clearnessOfDays((flatWPerM2[month]! * days) / aboveAir, days),
+  );
   const places = placesOfDays(slots);
   return Float64Array.from({ length: days }, (_, day) => spread[monthOf(day)]![places[day]!]!);
 }
