@@ -1,6 +1,6 @@
 /** Which tariff suits this home: what is said of several tariffs beside each other. */
 import type { TariffChoice, TariffCost } from '../model/shapes/tariff-choice.ts';
-import { exactPounds, poundsRange, spokenKWh, spokenPounds } from './numbers.ts';
+import { exactPounds, pence, percent, poundsRange, spokenKWh, spokenPounds } from './numbers.ts';
 import { phrase, say } from './say.ts';
 import { sayTold } from './say-told.ts';
 
@@ -115,10 +115,63 @@ function askedSentences({ costs }: Pick<TariffChoice, 'costs'>): string[] {
 
 const WHY: { readonly [why in TariffChoice['leftOut'][number]['why']]: string } = {
   faulty: phrase('“{name}” is left out: it does not give every hour one price. Its faults are named above.'),
+  'power-moved': phrase(
+    '“{name}” is left out: it charges for the highest half-hour, which a battery or a car would move.',
+  ),
   'power-unknown': phrase(
     '“{name}” is left out: it charges for the highest half-hour. Only half-hourly readings of the home show that.',
   ),
 };
+/** What roof, battery and car do on the cheapest tariff, and what the figures rest on. */
+function equipmentSentences({ costs, roof }: Pick<TariffChoice, 'costs' | 'roof'>): string[] {
+  const first = costs[0];
+  const own = first?.own;
+  if (!first || !own) return [];
+  const name = tariffName(first);
+  return [
+    ...(roof
+      ? [
+          say(
+            'The panels make about {kWh} in a usual year, {share} of it from November to February: little of it heats.',
+            {
+              kWh: spokenKWh(roof.madeKWh),
+              share: percent(roof.coldShare),
+            },
+          ),
+          say('On “{name}” the home uses about {used} of it itself; the standard’s monthly rule says {rule}.', {
+            name,
+            used: percent(own.ownUseKWh / roof.madeKWh),
+            rule: percent(roof.standardUseKWh / roof.madeKWh),
+          }),
+          roof.exportPay
+            ? say('A kWh sent out is counted at {price}: {source}.', {
+                price: pence(roof.exportPay.value),
+                source: sayTold(roof.exportPay.origin),
+              })
+            : say('Nobody has said what is paid for electricity sent out. It is counted as nothing: type it.'),
+          say('Months of sun are the standard’s; which days of them are sunny is made up, always the same.'),
+        ]
+      : []),
+    ...(own.batteryLossKWh > 0
+      ? [
+          say(
+            'The battery loses about {lost} a year; {filled} go into it from the grid. It does not know the weather.',
+            {
+              lost: spokenKWh(own.batteryLossKWh),
+              filled: spokenKWh(own.filledKWh),
+            },
+          ),
+        ]
+      : []),
+    ...(own.carKWh > 0
+      ? [say('The car takes {kWh} a year at home, in the cheapest hours of its stand.', { kWh: spokenKWh(own.carKWh) })]
+      : []),
+    say(
+      'Each way of heating is counted with the same roof, battery and car: what they save is no merit of the heat pump.',
+    ),
+  ];
+}
+
 const leftOutTariffSentences = ({ leftOut }: Pick<TariffChoice, 'leftOut'>): string[] =>
   leftOut.map(({ name, why }) => say(WHY[why], { name }));
 
@@ -136,19 +189,21 @@ export const tariffNotes = (choice: TariffChoice): string[] =>
     restOfHomeSentence(choice),
     ...cheapestSentences(choice),
     bestOfEachSentence(choice),
+    ...equipmentSentences(choice),
     ...askedSentences(choice),
     usualHoursSentence(),
     ...leftOutTariffSentences(choice),
   ].filter((sentence) => sentence !== '');
 
 /** Heads of the table of tariffs, in the order of `tariffCells`. */
-export const tariffHeads = (): readonly string[] => [
+export const tariffHeads = ({ costs }: Pick<TariffChoice, 'costs'>): readonly string[] => [
   say('Tariff'),
   say('all electricity, a year'),
   say('8 in 10 homes like yours'),
   say('heat pump'),
   say('other use'),
   say('standing charge'),
+  ...(costs.some(({ own }) => own) ? [say('roof, battery, car')] : []),
 ];
 
 export const tariffCells = (cost: TariffCost): readonly string[] => [
@@ -158,4 +213,5 @@ export const tariffCells = (cost: TariffCost): readonly string[] => [
   exactPounds(cost.heatingPence),
   exactPounds(cost.restPence),
   exactPounds(cost.standingPence),
+  ...(cost.own ? [exactPounds(cost.own.unitsPence - cost.own.exportPence)] : []),
 ];

@@ -1,19 +1,7 @@
 /** What a home buys and sends out in each half-hour, of what it needs, what its roof makes and what its battery moves. */
 import type { YearSlots } from '../calendar/zone.ts';
-import { cheapHours, FILL, GIVE } from './cheap-hours.ts';
+import { type Battery, cheapHours, FILL, GIVE } from './battery.ts';
 import { usedAtOnceKWh } from './used-at-once.ts';
-
-export interface Battery {
-  readonly usableKWh: number;
-  /** Most that goes in or comes out, on the side of the home. */
-  readonly powerKW: number;
-  /** Out over in, on the side of the home. */
-  readonly roundTripShare: number;
-  /** What it draws itself, day and night. */
-  readonly standbyW: number;
-  /** Whether its control fills it from the grid in cheap hours. */
-  readonly fromNight: boolean;
-}
 
 export interface HomeByHalfHour {
   readonly slots: YearSlots;

@@ -10,17 +10,19 @@ export interface CarAtHome {
   readonly untilMinute: number;
 }
 
+/** The day on which the clock goes forward. */
+const SHORTEST_DAY_SLOTS = 46;
+
 /**
  * What a car takes by half-hour [kWh]: every day alike, in the cheapest half-hours of its stand and the earliest of those
- * that cost the same; what does not fit into its stand is charged in the half-hours after it. The year's kWh stay whole.
- * Throws RangeError where the charger cannot give as much in a day.
+ * that cost the same; what does not fit into its stand is charged in the half-hours after it. The year's kWh stay whole
+ * as far as the charger can give them.
  */
 export function carByHalfHour(car: CarAtHome, slots: YearSlots, pencePerKWh: ArrayLike<number>): Float64Array {
   const kWh = new Float64Array(slots.count);
   const days = slots.dayStart.length - 1;
-  const perDay = car.kWhPerYear / days;
   const most = car.chargerKW / 2;
-  if (perDay > 46 * most) throw new RangeError('the charger cannot give so much in a day');
+  const perDay = Math.min(car.kWhPerYear / days, SHORTEST_DAY_SLOTS * most);
   const after = (slot: number, minute: number) => slots.minute[slot % slots.count]! >= minute;
   for (let day = 0; day < days; day++) {
     const next = slots.dayStart[day + 1]!;

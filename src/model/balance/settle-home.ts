@@ -1,7 +1,7 @@
 /** A household's battery and car as they are worked with: what nobody has said is taken from the reference tables. */
 import type { ElectricCar, HomeBattery } from '../shapes/choices.ts';
 import type { Reference } from '../shapes/reference.ts';
-import type { Battery } from './balance-home.ts';
+import type { Battery } from './battery.ts';
 import type { CarAtHome } from './car-by-half-hour.ts';
 
 /** Hours in which a car stands at home where nobody has said them, from memory: home from work, off to work. */

@@ -4,13 +4,16 @@ import type { YearSlots } from '../calendar/zone.ts';
 import { tenAndNinety } from '../chance/quantiles.ts';
 import { splitByBlocks } from '../comparison/block-uses.ts';
 import { withRange } from '../comparison/cost-figures.ts';
+import { layHours, overSlots } from '../comparison/lay-hours.ts';
+import type { SystemName } from '../comparison/plan.ts';
 import { choosePrices, type PricesInUse } from '../comparison/prices-of.ts';
 import { type RestOfHome, restOfHome } from '../comparison/rest-of-home.ts';
 import { type Rates, totalOf } from '../comparison/uses.ts';
 import { commonYear } from '../heat-of-household.ts';
 import type { Household } from '../shapes/household.ts';
+import type { ClimateRegion } from '../shapes/reference.ts';
 import type { PricedVersion, Tariff } from '../shapes/tariff.ts';
-import type { TariffChoice, TariffCost } from '../shapes/tariff-choice.ts';
+import type { OwnChange, TariffChoice, TariffCost } from '../shapes/tariff-choice.ts';
 import { type Told, tell, type Wording } from '../shapes/told.ts';
 import { type Grade, type Working, weakestGrade } from '../shapes/working.ts';
 import { inclVat, rateBuckets, standingPencePerDayInclVat } from '../tariff/slot-price.ts';
@@ -18,6 +21,7 @@ import { simulateYears, type YearTerms } from '../uncertainty/simulate.ts';
 import { findRegion } from '../weather/region.ts';
 import { cheapestHours, daysFromMonths, shareOutByMonth } from '../year/share-out.ts';
 import { typicalYear } from '../year/typical-year.ts';
+import { changeByEquipment, factsOfRoof, layEquipment, type OwnEquipment } from './roof-battery-car.ts';
 
 /** A tariff that can be priced, with the household on it and the year that the heat pump then has. */
 interface Priced {
@@ -27,6 +31,8 @@ interface Priced {
   readonly years: AppraisedYears;
   readonly restPence: number;
   readonly standingPence: number;
+  /** What roof, battery and car change with a way of heating; null where there is none of them. */
+  readonly ownWith: (system: SystemName) => OwnChange | null;
 }
 type LeftOut = TariffChoice['leftOut'][number];
 
@@ -39,21 +45,24 @@ interface Home {
   readonly restShare: Float64Array;
   readonly restHours: readonly (readonly number[])[];
   readonly slots: YearSlots;
+  readonly own: OwnEquipment | null;
 }
 
 /**
  * The published average and each electricity tariff of the household, priced on the whole home over a typical year [pence
  * a year, VAT included]: heat pump, what the home uses beside heating, and the standing charge. Ranges and the share of
  * years in which each is the cheapest come from the same draws; a move of all electricity prices acts on each alike.
- * Heating runs at its usual hours on every tariff. Null where the household has no electricity tariff.
+ * Heating runs at its usual hours on every tariff. With a roof, a battery or a car,
+ * what they change is part of each. Null where the household has none of these and no electricity tariff.
  */
 export function compareTariffs(input: AppraiseInput): TariffChoice | null {
   const { household, series, reference, asOf } = input;
   const own = household.tariffs.filter(({ fuel }) => fuel === 'electricity');
   // The published average stands beside, so one tariff of its own is enough.
-  if (own.length === 0) return null;
+  if (own.length === 0 && !household.roof && !household.battery && !household.car) return null;
   const rest = restOfHome(household, series);
-  const { slots } = typicalYear(findRegion(household.home, reference).region, commonYear(asOf), household.zone);
+  const { region } = findRegion(household.home, reference);
+  const { slots } = typicalYear(region, commonYear(asOf), household.zone);
   const home: Home = {
     input,
     rest,
@@ -61,6 +70,7 @@ export function compareTariffs(input: AppraiseInput): TariffChoice | null {
     restShare: daysFromMonths(rest.monthlyKWh, slots),
     restHours: rest.hours ? withEveryMonth(rest.hours) : reference.homeHours.byMonth,
     slots,
+    own: layEquipment(household, region, slots, reference, asOf),
   };
   const tried = [null, ...own].map((tariff) => tryTariff(tariff, home));
   const priced = tried.filter((one): one is Priced => 'years' in one);
@@ -77,6 +87,7 @@ export function compareTariffs(input: AppraiseInput): TariffChoice | null {
       hours: rest.hours ? 'own' : 'published',
       ...(rest.hours ? {} : { hoursSource: reference.homeHours.source }),
     },
+    ...roofOf(home, priced[0]!, region),
     costs: priced
       .map((one, i) => costOf(one, home, years?.[i] ?? null, years ? cheapestShare(years, i) : 0))
       .toSorted((a, b) => a.whole.value - b.whole.value),
@@ -91,6 +102,15 @@ function onTariff(household: Household, tariff: Tariff | null): Household {
   return { ...household, prices: tariff ? { ...prices, electricityTariffId: tariff.id } : prices };
 }
 
+/** Worked out once for each way of heating. */
+function keepEach<T>(of: (system: SystemName) => T): (system: SystemName) => T {
+  const kept = new Map<SystemName, T>();
+  return (system) => {
+    if (!kept.has(system)) kept.set(system, of(system));
+    return kept.get(system)!;
+  };
+}
+
 function tryTariff(tariff: Tariff | null, home: Home): Priced | LeftOut {
   const { input, rest } = home;
   const household = onTariff(input.household, tariff);
@@ -99,11 +119,15 @@ function tryTariff(tariff: Tariff | null, home: Home): Priced | LeftOut {
   if (tariff && used.id !== tariff.id) return { name: tariff.name, why: 'faulty' };
   if (tariff && version.demand && version.demand.agreedKW === undefined && !rest.peaks.known)
     return { name: tariff.name, why: 'power-unknown' };
+  if (tariff && version.demand && version.demand.agreedKW === undefined && (home.own?.battery || home.own?.car))
+    return { name: tariff.name, why: 'power-moved' };
+  const years = appraiseYears({ ...input, household, draws: 0 });
   return {
     tariff,
     household,
     prices,
-    years: appraiseYears({ ...input, household, draws: 0 }),
+    years,
+    ownWith: keepEach((system) => ownChange(system, years, prices, home)),
     restPence: priceRest(prices, home),
     standingPence: 365 * standingPencePerDayInclVat(version) + powerOfHome(version, rest),
   };
@@ -113,7 +137,9 @@ function costOf(one: Priced, home: Home, years: Float64Array | null, share: numb
   const { restPence, standingPence, tariff } = one;
   const { basis, version } = one.prices.electricity;
   const heating = heatingOf(one.years);
-  const value = heating.value + restPence + standingPence;
+  const own = one.ownWith('heat-pump');
+  const ownPence = own ? own.unitsPence - own.exportPence : 0;
+  const value = heating.value + restPence + standingPence + ownPence;
   const grade = weakestGrade([heating.grade, basis.grade, home.rest.grade]);
   const night = nightHeatingPence(one, home);
   return {
@@ -123,7 +149,7 @@ function costOf(one: Priced, home: Home, years: Float64Array | null, share: numb
       unit: 'p',
       grade,
       working: wholeWorking(
-        { heating: heating.value, rest: restPence, standing: standingPence },
+        { heating: heating.value, rest: restPence, standing: standingPence, own: own ? ownPence : null },
         value,
         grade,
         home.rest,
@@ -132,6 +158,7 @@ function costOf(one: Priced, home: Home, years: Float64Array | null, share: numb
     heatingPence: heating.value,
     restPence,
     standingPence,
+    ...(own ? { own } : {}),
     presentPence: presentPence(one),
     cheapestShare: share,
     ...(night === null ? {} : { nightWaterPence: heating.value - night }),
@@ -150,9 +177,59 @@ function nightHeatingPence({ household, prices }: Priced, { input, slots }: Home
 }
 
 /** The heat pump's year with what else the home pays for electricity. */
-function wholeOf({ years, restPence, standingPence }: Priced): YearTerms {
+function wholeOf({ years, restPence, standingPence, ownWith }: Priced): YearTerms {
   const { terms } = years.priced.find(({ plan }) => plan.id === 'heat-pump')!;
-  return { ...terms, restPence, fixedPence: terms.fixedPence + standingPence };
+  const own = ownWith('heat-pump');
+  // Units move with the price of electricity; what is paid for the sun does not.
+  return {
+    ...terms,
+    restPence: restPence + (own?.unitsPence ?? 0),
+    fixedPence: terms.fixedPence + standingPence - (own?.exportPence ?? 0),
+  };
+}
+
+/** Electricity of the home without roof, battery and car by half-hour, with one way of heating at its usual hours [kWh]. */
+function loadWith(system: SystemName, { priced, appraisal }: AppraisedYears, prices: PricesInUse, home: Home) {
+  const { slots } = home;
+  const { demand } = appraisal;
+  const plan = priced.find(({ plan }) => plan.id === system)?.plan;
+  const rest = restBySlot(home);
+  if (!plan) return rest;
+  const spaceShare = daysFromMonths(demand.monthlySpaceKWh, slots);
+  const heating = layHours({ slots, spaceShare, demand }).bySlot(plan, rateBuckets(prices.electricity.version, slots));
+  return rest.map((kWh, i) => kWh + heating[i]!);
+}
+
+const restBySlot = ({ slots, restKWh, restShare, restHours }: Home): Float64Array =>
+  overSlots(
+    restHours.map((weights, month) => ({
+      kWh: restKWh,
+      dayShare: restShare.map((share, day) => (slots.month[slots.dayStart[day]!] === month ? share : 0)),
+      weights,
+    })),
+    slots,
+  );
+
+function ownChange(system: SystemName, years: AppraisedYears, prices: PricesInUse, home: Home): OwnChange | null {
+  if (!home.own) return null;
+  const { electricity, electricityShare } = prices;
+  const { penceOfSlot, bucketOfSlot, pencePerKWh } = rateBuckets(electricity.version, home.slots);
+  const pence = Float64Array.from(
+    { length: home.slots.count },
+    (_, i) => (penceOfSlot ? penceOfSlot[i]! : pencePerKWh[bucketOfSlot[i]!]!) * electricityShare,
+  );
+  return changeByEquipment(home.own, loadWith(system, years, prices, home), pence);
+}
+
+function roofOf(
+  { own, input, ...home }: Home,
+  { years, prices }: Priced,
+  region: ClimateRegion,
+): Pick<TariffChoice, 'roof'> {
+  if (!own?.sunKWh) return {};
+  const load = loadWith('heat-pump', years, prices, { own, input, ...home });
+  const roof = factsOfRoof(input.household, own, load, region, input.reference, input.asOf);
+  return roof ? { roof } : {};
 }
 
 /** Weights of every month: one without readings takes the mean of the others, each of the same weight. */
@@ -192,12 +269,13 @@ function powerOfHome(version: PricedVersion, { peaks }: RestOfHome): number {
 }
 
 /** The whole home with what heats it now; null where nobody has said what that is, or it has a tariff of its own. */
-function presentPence({ years, prices, restPence, standingPence }: Priced): number | null {
+function presentPence({ years, prices, restPence, standingPence, ownWith }: Priced): number | null {
   const present = years.appraisal.systems.find(({ id }) => id === 'present');
   const plan = years.priced.find(({ plan }) => plan.id === 'present')?.plan;
   if (!present || !plan) return null;
   if (plan.hours === 'storage' && prices.storage?.tariff.id !== prices.electricity.tariff.id) return null;
-  return present.cost.value + restPence + standingPence;
+  const own = ownWith('present');
+  return present.cost.value + restPence + standingPence + (own ? own.unitsPence - own.exportPence : 0);
 }
 
 /** In how many of the possible years none of the others costs less. */
@@ -212,17 +290,19 @@ interface Parts {
   readonly heating: number;
   readonly rest: number;
   readonly standing: number;
+  readonly own: number | null;
 }
 
-function wholeWorking({ heating, rest, standing }: Parts, value: number, grade: Grade, home: RestOfHome): Working {
+function wholeWorking({ heating, rest, standing, own }: Parts, value: number, grade: Grade, home: RestOfHome): Working {
   const line = (name: Told, value: number, origin: Wording) => ({ name, value, unit: 'p', grade, origin });
   return {
     title: tell('whole-electricity'),
-    formula: tell('heating-and-rest-and-standing'),
+    formula: tell(own === null ? 'heating-and-rest-and-standing' : 'heating-rest-standing-own'),
     inputs: [
       line(tell('heating-of-pump'), heating, tell('from-cost-of-year-below')),
       line(tell('rest-of-home'), rest, home.origin),
       line(tell('standing-of-electricity'), standing, tell('the-prices')),
+      ...(own === null ? [] : [line(tell('roof-battery-car'), own, tell('balanced-by-half-hours'))]),
     ],
     result: { value, unit: 'p' },
   };

@@ -60,35 +60,31 @@ export function layHours({ slots, spaceShare, demand }: BuyingYear) {
     return shares;
   }
 
-  /** Electricity on the heaviest day of each month. */
-  function heaviest(plan: Plan, buckets: RateBuckets): HeaviestDays {
-    if (plan.bySlot) return heaviestOfSlots(Object.values(plan.bySlot), slots);
+  /** What a plan buys of electricity, laid over days and the half-hours of the clock. */
+  function electricityOf(plan: Plan, buckets: RateBuckets, spaceDays: ArrayLike<number>): DayUse[] {
     const hours = hoursOf(plan.hours, waterHoursOf(plan, buckets), buckets, slots);
-    const [space, water] = [mixed(hours.space), mixed(hours.water)];
-    const day = (kWh: number, dayShare: ArrayLike<number>, weights: readonly number[]): DayUse => ({
-      kWh,
-      dayShare,
-      weights,
-    });
-    if (plan.carrier !== 'electricity') {
-      return heaviestOf([day(plan.pumpKWh, spaceShare, space), day(plan.electricWaterKWh, waterShare, water)], slots);
-    }
-    const usual = {
-      standby: 'even',
-      pasteurisation: 'water',
-      'source-pump': 'space',
-      backup: 'space',
-      circulator: 'space',
-    };
-    const extras = plan.extras.map(({ name, kWh }) =>
-      usual[name] === 'even'
-        ? day(kWh, evenShare, ALL_DAY)
-        : usual[name] === 'water'
-          ? day(kWh, waterShare, water)
-          : day(kWh, spaceShare, space),
-    );
-    return heaviestOf([day(plan.spaceKWh, spaceShare, space), day(plan.waterKWh, waterShare, water), ...extras], slots);
+    const space = { dayShare: spaceDays, weights: mixed(hours.space) };
+    const water = { dayShare: waterShare, weights: mixed(hours.water) };
+    if (plan.carrier !== 'electricity')
+      return [
+        { kWh: plan.pumpKWh, ...space },
+        { kWh: plan.electricWaterKWh, ...water },
+      ];
+    const even = { dayShare: evenShare, weights: ALL_DAY };
+    const usual = { standby: even, pasteurisation: water, 'source-pump': space, backup: space, circulator: space };
+    const extras = plan.extras.map(({ name, kWh }) => ({ kWh, ...usual[name] }));
+    return [{ kWh: plan.spaceKWh, ...space }, { kWh: plan.waterKWh, ...water }, ...extras];
   }
+
+  /** Electricity on the heaviest day of each month. */
+  const heaviest = (plan: Plan, buckets: RateBuckets): HeaviestDays =>
+    plan.bySlot
+      ? heaviestOfSlots(Object.values(plan.bySlot), slots)
+      : heaviestOf(electricityOf(plan, buckets, spaceShare), slots);
+
+  /** Electricity of every half-hour of the year at its usual hours [kWh]; the days of a month are alike, as for its price. */
+  const bySlot = (plan: Plan, buckets: RateBuckets): Float64Array =>
+    overSlots(electricityOf(plan, buckets, spaceByMonth), slots);
 
   /** When hot water is made: as somebody has said, else a heat pump's by schedule, that of electricity in its cheap night, any other as drawn. */
   function waterHoursOf(plan: Plan, buckets: RateBuckets): WaterHours {
@@ -99,7 +95,22 @@ export function layHours({ slots, spaceShare, demand }: BuyingYear) {
     return electric && cheapestHours(slots, buckets) ? 'night' : 'drawn';
   }
 
-  return { sharesOf, waterHoursOf, heaviest };
+  return { sharesOf, waterHoursOf, heaviest, bySlot };
+}
+
+/** Uses laid over the half-hours that their days have [kWh], so that nothing is lost at a clock change. */
+export function overSlots(uses: readonly DayUse[], slots: YearSlots): Float64Array {
+  const kWh = new Float64Array(slots.count);
+  for (const { kWh: ofYear, dayShare, weights } of uses) {
+    for (let day = 0; day < dayShare.length; day++) {
+      const [start, end] = [slots.dayStart[day]!, slots.dayStart[day + 1]!];
+      let sum = 0;
+      for (let slot = start; slot < end; slot++) sum += weights[(slots.minute[slot]! / 30) | 0]!;
+      const scale = sum > 0 ? (ofYear * dayShare[day]!) / sum : 0;
+      for (let slot = start; slot < end; slot++) kWh[slot]! += scale * weights[(slots.minute[slot]! / 30) | 0]!;
+    }
+  }
+  return kWh;
 }
 
 /** At which half-hours of the day rooms and hot water are bought, as weights. */

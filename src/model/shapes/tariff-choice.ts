@@ -1,8 +1,25 @@
 /** Several tariffs of one home beside each other: all the electricity it would buy, heat pump and the rest together. */
 import { z } from 'zod';
 import { Figure, PriceBasis } from './appraisal.ts';
+import { given } from './given.ts';
 import { Wording } from './told.ts';
 import { Grade } from './working.ts';
+
+/** What roof, battery and car change over a year on one tariff. */
+export const OwnChange = z.object({
+  /** Units bought beyond what the home needs without them; below zero where they save. */
+  unitsPence: z.number(),
+  /** Paid for what is sent out. */
+  exportPence: z.number(),
+  carKWh: z.number(),
+  /** Of the sun: used at home, and sent out. */
+  ownUseKWh: z.number(),
+  soldKWh: z.number(),
+  /** Filled into the battery from the grid; lost in it, its own draw included. */
+  filledKWh: z.number(),
+  batteryLossKWh: z.number(),
+});
+export type OwnChange = z.infer<typeof OwnChange>;
 
 /** One tariff. The parts add up to the whole [pence a year, VAT included]. */
 export const TariffCost = z.object({
@@ -15,7 +32,9 @@ export const TariffCost = z.object({
   restPence: z.number(),
   /** Standing charge of electricity, and what a charge on power takes for the home without heating. */
   standingPence: z.number(),
-  /** The whole home with the heating that it has now; null where that buys at prices of its own. */
+  /** Roof, battery and car, where the household has any: part of the whole. */
+  own: OwnChange.optional(),
+  /** The whole home, with the same roof, battery and car, with the heating that it has now; null where that buys at prices of its own. */
   presentPence: z.number().nullable(),
   /** Share of the possible years in which no other of these tariffs costs less, 0 to 1. */
   cheapestShare: z.number(),
@@ -35,10 +54,22 @@ export const TariffChoice = z.object({
     hours: z.enum(['own', 'published']),
     hoursSource: z.string().optional(),
   }),
+  roof: z
+    .object({
+      madeKWh: z.number(),
+      /** Share of it made from November to February. */
+      coldShare: z.number(),
+      /** Own use by the monthly rule of the standard, to stand beside that by half-hours. */
+      standardUseKWh: z.number(),
+      /** Null where nobody has said it and no rule is known: then nothing is counted. */
+      exportPay: given(z.number()).nullable(),
+      source: z.string(),
+    })
+    .optional(),
   /** The cheapest first. */
   costs: z.array(TariffCost),
-  /** Tariffs that cannot be priced: a fault in them, or a charge on power where nobody knows the home's half-hours. */
-  leftOut: z.array(z.object({ name: z.string(), why: z.enum(['faulty', 'power-unknown']) })),
+  /** Tariffs that cannot be priced: a fault in them, or a charge on power where nobody knows the home's half-hours, or a battery or car moves them. */
+  leftOut: z.array(z.object({ name: z.string(), why: z.enum(['faulty', 'power-unknown', 'power-moved']) })),
   /** The one that the comparison rests on. */
   inUse: z.string().nullable(),
 });

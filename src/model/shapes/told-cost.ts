@@ -32,6 +32,9 @@ export interface ToldCost extends ToldName {
   'heating-and-rest-and-standing': null;
   'heating-of-pump': null;
   'rest-of-home': null;
+  'roof-battery-car': null;
+  'heating-rest-standing-own': null;
+  'balanced-by-half-hours': null;
   'standing-of-electricity': null;
   'power-with-less-without': null;
   'saved-in-year': null;

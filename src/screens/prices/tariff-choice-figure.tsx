@@ -28,7 +28,7 @@ export function TariffChoiceFigure() {
     grade: cost.whole.grade,
     cost: { low: cost.whole.low, middle: cost.whole.value, high: cost.whole.high },
   }));
-  const columns = tariffHeads().map((head, i) => (i === 0 ? { name: head } : { name: head, number: true }));
+  const columns = tariffHeads(choice).map((head, i) => (i === 0 ? { name: head } : { name: head, number: true }));
   return (
     <section aria-busy={shown !== household}>
       <h3>{name}</h3>

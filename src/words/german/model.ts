@@ -196,6 +196,10 @@ export const MODEL: Catalogue = {
   'Charge on power': 'Leistungspreis',
   'The whole home in a year, with the heat pump': 'Das ganze Haus in einem Jahr, mit Wärmepumpe',
   'heating + other electricity + standing charge': 'Heizung + übriger Strom + Grundpreis',
+  'heating + other electricity + standing charge + roof, battery and car':
+    'Heizung + übriger Strom + Grundpreis + Dach, Speicher und Auto',
+  'Roof, battery and car': 'Dach, Speicher und Auto',
+  'what the home buys and sends out in each half-hour': 'was das Haus in jeder halben Stunde bezieht und einspeist',
   'Heating and hot water with the heat pump': 'Heizung und Warmwasser mit Wärmepumpe',
   'Other electricity of the home': 'Übriger Strom des Hauses',
   'Standing charge of electricity': 'Grundpreis für Strom',

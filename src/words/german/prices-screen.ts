@@ -42,6 +42,24 @@ export const PRICES_SCREEN: Catalogue = {
   Tariff: 'Tarif',
   'All electricity of the home in a year, heat pump included, on each tariff.':
     'Aller Strom des Hauses im Jahr, mit Wärmepumpe, in jedem Tarif.',
+  'roof, battery, car': 'Dach, Speicher, Auto',
+  'The panels make about {kWh} in a usual year, {share} of it from November to February: little of it heats.':
+    'Die Module liefern in einem üblichen Jahr etwa {kWh}, davon {share} von November bis Februar: Zum Heizen bleibt wenig.',
+  'On “{name}” the home uses about {used} of it itself; the standard’s monthly rule says {rule}.':
+    'Mit „{name}“ verbraucht das Haus etwa {used} davon selbst; nach der Monatsregel der Norm sind es {rule}.',
+  'A kWh sent out is counted at {price}: {source}.': 'Eine eingespeiste kWh zählt mit {price}: {source}.',
+  'Nobody has said what is paid for electricity sent out. It is counted as nothing: type it.':
+    'Was für eingespeisten Strom gezahlt wird, ist nicht bekannt. Er zählt darum nichts: Tragen Sie es ein.',
+  'Months of sun are the standard’s; which days of them are sunny is made up, always the same.':
+    'Die Monate der Sonne stehen in der Norm; welche Tage sonnig sind, ist angenommen und immer gleich.',
+  'The battery loses about {lost} a year; {filled} go into it from the grid. It does not know the weather.':
+    'Der Speicher verliert im Jahr etwa {lost}; {filled} lädt er aus dem Netz. Das Wetter kennt er nicht.',
+  'The car takes {kWh} a year at home, in the cheapest hours of its stand.':
+    'Das Auto lädt zu Hause {kWh} im Jahr, in den günstigsten Stunden seiner Standzeit.',
+  'Each way of heating is counted with the same roof, battery and car: what they save is no merit of the heat pump.':
+    'Jede Heizung ist mit demselben Dach, Speicher und Auto gerechnet: Was sie sparen, ist kein Verdienst der Wärmepumpe.',
+  '“{name}” is left out: it charges for the highest half-hour, which a battery or a car would move.':
+    '„{name}“ fehlt: Der Tarif berechnet die höchste halbe Stunde, und die würden Speicher oder Auto verschieben.',
   'all electricity, a year': 'aller Strom im Jahr',
   'other use': 'übriger Strom',
   Name: 'Name',

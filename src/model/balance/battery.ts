@@ -1,6 +1,17 @@
-/** At which hours of a day a battery is filled from the grid. */
+/** A home's battery, and at which hours of a day it is filled from the grid. */
 import type { YearSlots } from '../calendar/zone.ts';
-import type { Battery } from './balance-home.ts';
+
+export interface Battery {
+  readonly usableKWh: number;
+  /** Most that goes in or comes out, on the side of the home. */
+  readonly powerKW: number;
+  /** Out over in, on the side of the home. */
+  readonly roundTripShare: number;
+  /** What it draws itself, day and night. */
+  readonly standbyW: number;
+  /** Whether its control fills it from the grid in cheap hours. */
+  readonly fromNight: boolean;
+}
 
 /** What a battery does in a half-hour beside taking surplus sun. */
 export const GIVE = 0;
@@ -24,16 +35,31 @@ export function cheapHours(pencePerKWh: Float64Array, slots: YearSlots, battery:
       continue;
     }
     const sorted = pencePerKWh.slice(start, end).sort();
-    const threshold = sorted[Math.min(needed, sorted.length >> 1) - 1]!;
-    const dear = sorted.subarray(sorted.lastIndexOf(threshold) + 1);
-    const worth = threshold > 0 ? threshold / battery.roundTripShare : 0;
-    if (dear.length === 0 || dear.reduce((sum, pence) => sum + pence, 0) <= worth * dear.length) continue;
+    const threshold = fillBelow(sorted, needed, battery.roundTripShare);
+    if (threshold === null) continue;
+    const worth = worthFrom(threshold, battery.roundTripShare);
     for (let slot = start; slot < end; slot++) {
       const pence = pencePerKWh[slot]!;
       modes[slot] = pence <= threshold ? FILL : pence <= worth ? HOLD : GIVE;
     }
   }
   return modes;
+}
+
+/** What a kWh out of the battery has cost that went in at a price. */
+const worthFrom = (pence: number, roundTripShare: number): number => (pence > 0 ? pence / roundTripShare : pence);
+
+/** Highest price at which it is filled: of the cheapest half-hours that fill it, those that the others pay for. */
+function fillBelow(sorted: Float64Array, needed: number, roundTripShare: number): number | null {
+  let count = Math.min(needed, sorted.length >> 1);
+  while (count > 0) {
+    const threshold = sorted[count - 1]!;
+    const dear = sorted.subarray(sorted.lastIndexOf(threshold) + 1);
+    const mean = dear.reduce((sum, pence) => sum + pence, 0) / dear.length;
+    if (dear.length > 0 && mean > worthFrom(threshold, roundTripShare)) return threshold;
+    count = sorted.indexOf(threshold);
+  }
+  return null;
 }
 
 function isAlike(pence: Float64Array, first: number, second: number): boolean {

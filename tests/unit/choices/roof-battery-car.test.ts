@@ -1,0 +1,110 @@
+/** Roof, battery and car on each tariff, with each way of heating. */
+import { expect, test } from 'vitest';
+import { compareTariffs } from '../../../src/model/choices/compare-tariffs.ts';
+import type { Household } from '../../../src/model/shapes/household.ts';
+import type { Tariff } from '../../../src/model/shapes/tariff.ts';
+import { reference } from '../../../src/reference/index.ts';
+import { tariffCells, tariffHeads, tariffNotes } from '../../../src/words/tariff-choice.ts';
+import { makeHousehold, makeTariff } from '../appraisal/make-household.ts';
+
+const asOf = '2026-11-29';
+const night: Tariff = {
+  ...makeTariff('night', [
+    { name: 'night', pencePerKWh: 8, times: [{ from: '00:00', to: '05:30' }] },
+    { name: 'day', pencePerKWh: 30, times: 'rest' },
+  ]),
+  name: 'Night',
+};
+const compare = (more: Partial<Household>) =>
+  compareTariffs({
+    household: makeHousehold({
+      prices: { electricityTariffId: 'flat' },
+      tariffs: [makeTariff('flat', 25), night],
+      ...more,
+    }),
+    series: [],
+    reference,
+    asOf,
+    draws: 64,
+  })!;
+const on = (choice: ReturnType<typeof compare>, id: string | null) =>
+  choice.costs.find(({ tariffId }) => tariffId === id)!;
+const given = (value: number) => ({ value, grade: 'estimated', origin: 'typed' }) as const;
+const roof: Household['roof'] = {
+  panels: [{ kWp: 4, facing: 'S', pitchDegrees: 30, shading: 'little' }],
+  exportPencePerKWh: given(15),
+};
+
+test('without any of them nothing is changed', () => {
+  const choice = compare({});
+  expect(on(choice, 'flat').own).toBeUndefined();
+  expect(choice.roof).toBeUndefined();
+  expect(tariffHeads(choice)).toHaveLength(tariffCells(choice.costs[0]!).length);
+});
+
+test('the parts add up to the whole, and on one price the sun saves what it replaces and earns what it sends out', () => {
+  const choice = compare({ roof });
+  const plain = compare({});
+  for (const { own, whole, heatingPence, restPence, standingPence } of choice.costs)
+    expect(heatingPence + restPence + standingPence + own!.unitsPence - own!.exportPence).toBeCloseTo(whole.value, 6);
+  const { own, whole } = on(choice, 'flat');
+  expect(own!.unitsPence).toBeCloseTo(-25 * own!.ownUseKWh, 6);
+  expect(own!.exportPence).toBeCloseTo(15 * own!.soldKWh, 6);
+  expect(own!.ownUseKWh + own!.soldKWh).toBeCloseTo(choice.roof!.madeKWh, 6);
+  expect(whole.value).toBeLessThan(on(plain, 'flat').whole.value);
+  expect(choice.roof).toMatchObject({ exportPay: { value: 15 } });
+  expect(choice.roof!.coldShare).toBeGreaterThan(0.1);
+  expect(choice.roof!.coldShare).toBeLessThan(0.17);
+});
+
+test('the same roof stands beside the heating of today: what it saves there is no merit of the heat pump', () => {
+  const [choice, plain] = [compare({ roof }), compare({})];
+  const saved = on(plain, 'flat').presentPence! - on(choice, 'flat').presentPence!;
+  const withPump = on(plain, 'flat').whole.value - on(choice, 'flat').whole.value;
+  expect(saved).toBeGreaterThan(0);
+  // The pump takes more of the sun, so that it gains a little more by it, and far less than twice as much.
+  expect(withPump).toBeGreaterThan(saved);
+  expect(withPump).toBeLessThan(1.5 * saved);
+});
+
+test('a car is charged in the cheap hours of each tariff, and all its units are counted', () => {
+  const car = { kmPerYear: given(10_000), kWhPer100Km: given(20), homeShare: given(0.8) };
+  const choice = compare({ car });
+  expect(on(choice, 'flat').own).toMatchObject({ soldKWh: 0, exportPence: 0 });
+  expect(on(choice, 'flat').own!.carKWh).toBeCloseTo(1600, 6);
+  expect(on(choice, 'flat').own!.unitsPence).toBeCloseTo(1600 * 25, 4);
+  expect(on(choice, 'night').own!.unitsPence).toBeCloseTo(1600 * 8, 4);
+});
+
+test('a battery that may be filled at night earns where the night is cheap, and on one price only loses', () => {
+  const battery = { usableKWh: 10, fromNight: true };
+  const choice = compare({ battery });
+  expect(on(choice, 'night').own!.unitsPence).toBeLessThan(-10_000);
+  expect(on(choice, 'flat').own!.unitsPence).toBeCloseTo(25 * on(choice, 'flat').own!.batteryLossKWh, 6);
+});
+
+test('they are compared on the published average where no tariff was typed', () => {
+  const choice = compare({ tariffs: [], prices: {}, roof });
+  expect(choice.costs.map(({ tariffId }) => tariffId)).toEqual([null]);
+});
+
+test('a tariff that charges for the highest half-hour is left out with a battery', () => {
+  const power = makeTariff('power', 20);
+  const demand = { pencePerKWPerMonth: 300 };
+  const tariffs = [{ ...power, versions: power.versions.map((one) => ({ ...one, demand })) }];
+  const { leftOut } = compare({ tariffs, prices: {}, battery: { usableKWh: 5 } });
+  expect(leftOut.map(({ why }) => why)).toEqual(['power-unknown']);
+});
+
+test('what is said: how much in the cold months, both figures of own use, what is paid and by whom it is known', () => {
+  const notes = tariffNotes(compare({ roof: { panels: roof!.panels }, battery: { usableKWh: 5 }, car: {} }));
+  expect(notes).toContainEqual(
+    expect.stringMatching(/^The panels make about .* 1[0-6]% of it from November to February/),
+  );
+  expect(notes).toContainEqual(
+    expect.stringMatching(/uses about \d+% of it itself; the standard’s monthly rule says \d+%/),
+  );
+  expect(notes).toContainEqual(expect.stringMatching(/^A kWh sent out is counted at 9.3 p: Ofgem/));
+  expect(notes).toContainEqual(expect.stringContaining('with the same roof, battery and car'));
+  expect(notes).toContainEqual(expect.stringMatching(/^The car takes 3,350 kWh a year/));
+});
