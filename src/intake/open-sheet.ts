@@ -6,6 +6,7 @@ import type { RemarkBook } from './terms/remark-book.ts';
 import { tabsForGaps } from './text/align.ts';
 import { decodeText } from './text/decode.ts';
 import { recogniseForeign } from './text/foreign.ts';
+import { linesOfJson } from './text/json-rows.ts';
 import { findSeparator } from './text/separator.ts';
 import { splitTable } from './text/table.ts';
 import { openWorkbook } from './workbook/open-workbook.ts';
@@ -42,8 +43,9 @@ export function openSheet(
     return undefined;
   }
   if (decoded.encoding === 'Latin-1') book.add('encoding-taken', 'note', { found: decoded.encoding });
+  const listed = linesOfJson(decoded.text);
   const found = findSeparator(decoded.text);
-  const aligned = found.separator === ',' || !found.isClear ? tabsForGaps(decoded.text) : undefined;
+  const aligned = listed ?? (found.separator === ',' || !found.isClear ? tabsForGaps(decoded.text) : undefined);
   const { text, separator, start } =
     aligned === undefined ? { text: decoded.text, ...found } : { text: aligned, separator: '\t', start: 0 };
   const table = splitTable(text, separator, start, stageOf(context.onProgress, 0.2, 1));

@@ -340,6 +340,16 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
     '{at}: the meter was changed on {from} ({words}), and the last reading of the old one is given. No use is lost.{alike}',
   ),
   'register-alone': phrase('{file} has too few readings of the counter. Two are needed to know what was used.'),
+  'counter-noughts': phrase(
+    '{at}{when}: the counter shows nought and later goes on from where it was. Such readings were left out.{alike}',
+  ),
+  'counts-from-midnight': phrase(
+    '{column} of {file} starts again every day and only rises in between. We took it for a counter of the day: each use is the difference of two readings.',
+  ),
+  'weeks-by-number': phrase(
+    '{file} numbers its weeks. We took them from Monday to Sunday. The week with the fourth of January is the first.',
+  ),
+  'per-day-multiplied': phrase('{column} of {file} is the mean of a day. We took it times the days of each period.'),
   'register-still': phrase(
     '{file} shows {found} in each of {count, plural, one {# row} other {# rows}} of {column}. We took it for a counter that stood still, so that nothing was used. If each row is an amount used, choose that.',
   ),

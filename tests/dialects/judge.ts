@@ -70,6 +70,8 @@ function answerTo(code: string, d: Dialect, { valueColumn }: Written): IntakeCho
       return { stamp: 'start' };
     case 'counter':
       return { shape: d.measure === 'counter' ? 'counter' : 'bills' };
+    case 'direction-asked':
+      return { role: WHAT[d.what === 'feed' || d.what === 'generation' ? d.what : 'use'][1] as never };
     case 'net':
       return { net: true };
     case 'column':

@@ -3,7 +3,7 @@
 const STEMS: readonly (readonly [RegExp, number])[] = [
   [/^(jan|gen|ene|styc|ion)/, 1],
   [/^(feb|fev|luty|chwe)/, 2],
-  [/^(mar|maa|mrt|mae|maw)/, 3],
+  [/^(mar|maa|mrt|mrz|mae|maw)/, 3],
   [/^(apr|avr|abr|kwi|ebr)/, 4],
   [/^(may|mai|mei|mag|maj)/, 5],
   [/^(jun|juin|giu|czer|meh)/, 6],

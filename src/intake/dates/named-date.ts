@@ -20,6 +20,31 @@ const MONTH_FIRST = /^(\p{L}{3,12})\.?[ \-/.]*(\d{1,2})(?:st|nd|rd|th)?,?[ \-/.]
 const MONTH_ONLY = /^(\p{L}{3,12})\.?[ ,\-/.']*(\d{4}|\d{2})$/iu;
 const YEAR_MONTH = /^(\d{4})[ \-/.]*(\p{L}{3,12})\.?(?:[ \-/.]+(\d{1,2}))?$/iu;
 
+const WEEK_WORD = '(?:w|wk|kw|week|woche|kalenderwoche|uge|semaine|semana|settimana|sem|sett)';
+const WEEK = new RegExp(
+  `^(?:(\\d{4})[ \\-/.,]*${WEEK_WORD}[ .\\-]*(\\d{1,2})|${WEEK_WORD}[ .\\-]*(\\d{1,2})[ \\-/.,]+(\\d{4}))$`,
+);
+
+/** "2025-W03", "KW 3/2025", in small letters: its Monday, by ISO 8601, where week 1 is that of the fourth of January. */
+export function readWeek(text: string, out: StampReader): StampStatus {
+  const match = WEEK.exec(text);
+  if (!match) return UNREADABLE;
+  const year = Number(match[1] ?? match[4]);
+  const week = Number(match[2] ?? match[3]);
+  if (year < EARLIEST_YEAR || year > LATEST_YEAR || week < 1) return IMPOSSIBLE;
+  const day = firstMonday(year) + 7 * (week - 1);
+  if (day >= firstMonday(year + 1)) return IMPOSSIBLE;
+  out.civilMinute = day * 1440;
+  out.kind = 'week';
+  return READ;
+}
+
+/** Day 0, the first of 1970, was a Thursday. */
+function firstMonday(year: number): number {
+  const fourth = civilDay(year, 1, 4);
+  return fourth - ((fourth + 3) % 7);
+}
+
 export function readNamedDate(text: string, out: StampReader): StampStatus {
   const quarter = QUARTER.exec(text);
   if (quarter) {

@@ -3,7 +3,7 @@
  * names of months go the longer way.
  */
 import { daysInMonth } from '../../model/calendar/civil.ts';
-import { readNamedDate } from './named-date.ts';
+import { readNamedDate, readWeek } from './named-date.ts';
 import { readTail } from './read-clock.ts';
 import {
   civilDay,
@@ -65,12 +65,17 @@ export function readStamp(text: string, from: number, to: number, dayFirst: bool
 /** A weekday in English, German, French, Spanish, Italian, Dutch or Danish, whole or shortened, before a date. */
 const WEEKDAY =
   /^(?:mon|tue|wed|thu|fri|sat|sun|mo|di|mi|do|fr|sa|so|lun|mar|mer|jeu|ven|sam|dim|mie|jue|vie|sab|dom|gio|ma|wo|vr|za|zo|man|tir|ons|tor|fre|lor|son|lu|je|ve|ju|vi|gi|ti|on|to|lo|me|su|tu|we|th)[a-z]{0,8}[.,]{0,2} *(?=\S)/;
+const SUM = /^(?:total|totaal|sum|som|gesamt)/;
 const ACCENTS: Readonly<Record<string, string>> = { é: 'e', á: 'a', í: 'i', ì: 'i', ø: 'o' };
 
 function readNamed(text: string, from: number, to: number, dayFirst: boolean, out: StampReader): StampStatus {
   if (to - from > 60 || to - from < 4) return UNREADABLE;
   const cell = text.slice(from, to);
   const plain = cell.toLowerCase().replaceAll(/[éáíìø]/g, (letter) => ACCENTS[letter]!);
+  // "Woche 3/2025" begins like a Wednesday, "Total 03/2025" like a Tuesday.
+  if (SUM.test(plain)) return UNREADABLE;
+  const week = readWeek(plain, out);
+  if (week !== UNREADABLE) return week;
   const weekday = WEEKDAY.exec(plain)?.[0] ?? '';
   // "mar" is Tuesday or March: what follows tells.
   if (weekday !== '' && !/^\p{L}/u.test(cell.slice(weekday.length))) {
@@ -81,9 +86,11 @@ function readNamed(text: string, from: number, to: number, dayFirst: boolean, ou
   return status === UNREADABLE && weekday !== '' ? readNamedDate(cell.slice(weekday.length), out) : status;
 }
 
-/** 2025-01, 01/2025. A point would make it a number. */
+/** 2025-01, 01/2025, 01.2025. Any other point would make it a number. */
 function readMonthOnly(a: number, lengthA: number, b: number, lengthB: number, sign: number, out: StampReader) {
-  if (sign === 46) return UNREADABLE;
+  const isNumber =
+    sign === 46 && (lengthA !== 2 || lengthB !== 4 || a < 1 || a > 12 || b < EARLIEST_YEAR || b > LATEST_YEAR);
+  if (isNumber) return UNREADABLE;
   let year = a;
   let month = b;
   if (lengthA !== 4) {

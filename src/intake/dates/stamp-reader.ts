@@ -5,7 +5,7 @@ export const IMPOSSIBLE = 1;
 export const UNREADABLE = 2;
 export type StampStatus = typeof READ | typeof IMPOSSIBLE | typeof UNREADABLE;
 
-export type StampKind = 'day' | 'time' | 'month' | 'quarter' | 'year';
+export type StampKind = 'day' | 'time' | 'week' | 'month' | 'quarter' | 'year';
 
 /** Filled by `readStamp`, so that a row costs no object. */
 export interface StampReader {

@@ -5,6 +5,7 @@ import { plainWords } from './headings.ts';
 
 const YEAR = /^(year|yr|jahr|annee|an|ano|anno|jaar|ar)$/;
 const MONTH = /^(month|mon|monat|mois|mes|mese|maand|maned)$/;
+const WEEK = /^((calendar|iso) ?)?(week|wk|kw|woche|kalenderwoche|uge|semaine|semana|settimana)( ?(no|nr|number)\.?)?$/;
 const DAY = /^(day|tag|jour|dia|giorno|dag)$/;
 const SEARCHED_ROWS = 40;
 const SAMPLE_ROWS = 300;
@@ -13,8 +14,10 @@ interface Parts {
   readonly headingRow: number;
   readonly year: number;
   readonly month: number;
-  /** -1 where rows are months. */
+  /** -1 where rows are months or weeks. */
   readonly day: number;
+  /** Whether the column of the month numbers weeks. */
+  readonly isWeek: boolean;
 }
 
 /** The table with its dates in the column of the year, or undefined where no row has such headings above such numbers. */
@@ -52,12 +55,12 @@ export function joinDateParts(table: Table): Table | undefined {
   return { ...table, text: table.text + added.join(''), rowStart, cellFrom, cellTo, escaped };
 }
 
-function joinedText(table: Table, row: number, { headingRow, year, month, day }: Parts): string | undefined {
+function joinedText(table: Table, row: number, { headingRow, year, month, day, isWeek }: Parts): string | undefined {
   const cells = [year, month, ...(day < 0 ? [] : [day])].map((column) => cellText(table, row, column));
   if (row === headingRow) return cells.join(' ');
   const numbers = cells.map((cell, i) => (i === 1 ? monthNumber(cell) : Number(cell)));
   if (cells.includes('') || numbers.some(Number.isNaN)) return undefined;
-  return numbers.map((n, i) => String(n).padStart(i === 0 ? 4 : 2, '0')).join('-');
+  return numbers.map((n, i) => String(n).padStart(i === 0 ? 4 : 2, '0')).join(isWeek ? '-W' : '-');
 }
 
 const monthNumber = (cell: string): number => (/^\d{1,2}$/.test(cell) ? Number(cell) : monthOfName(cell) || Number.NaN);
@@ -68,20 +71,28 @@ function findParts(table: Table): Parts | undefined {
       plainWords(cellText(table, row, c)),
     );
     const of = (pattern: RegExp) => words.findIndex((word) => pattern.test(word));
-    const parts = { headingRow: row, year: of(YEAR), month: of(MONTH), day: of(DAY) };
+    const named = of(MONTH);
+    const isWeek = named < 0 && of(WEEK) >= 0;
+    const parts = {
+      headingRow: row,
+      year: of(YEAR),
+      month: isWeek ? of(WEEK) : named,
+      day: isWeek ? -1 : of(DAY),
+      isWeek,
+    };
     if (parts.year >= 0 && parts.month >= 0 && holdDates(table, parts)) return parts;
   }
   return undefined;
 }
 
-function holdDates(table: Table, { headingRow, year, month, day }: Parts): boolean {
+function holdDates(table: Table, { headingRow, year, month, day, isWeek }: Parts): boolean {
   const end = Math.min(table.rowCount, headingRow + SAMPLE_ROWS);
   let good = 0;
   for (let row = headingRow + 1; row < end; row++) {
     const y = Number(cellText(table, row, year));
     const m = monthNumber(cellText(table, row, month));
     const d = day < 0 ? 1 : Number(cellText(table, row, day));
-    if (y >= 1990 && y <= 2100 && m >= 1 && m <= 12 && d >= 1 && d <= 31) good++;
+    if (y >= 1990 && y <= 2100 && m >= 1 && m <= (isWeek ? 53 : 12) && d >= 1 && d <= 31) good++;
   }
   return good >= 3 && good >= (end - headingRow - 1) * 0.8;
 }

@@ -8,7 +8,7 @@ import { carrierOfWords, type Energy, plainWords, unitOfWords } from './headings
 import type { Sheet } from './sheet.ts';
 import { carrierOfTitles, unitOfTitles } from './titles.ts';
 import { columnName } from './value-cells.ts';
-import { DRAWN, IDENTIFIER, RATE_REGISTER, withoutBrackets } from './vocabulary.ts';
+import { A_DAY, DRAWN, IDENTIFIER, RATE_REGISTER, withoutBrackets } from './vocabulary.ts';
 
 /** Number columns that may hold quantities, best first. Costs, rates, counters, numbers of customers and hours are none. */
 export function quantityColumns(sheet: Sheet, taken: readonly (number | undefined)[]): ColumnFacts[] {
@@ -20,13 +20,20 @@ export function quantityColumns(sheet: Sheet, taken: readonly (number | undefine
       !isMoneyColumn(c) &&
       !isOfNoAmount(c),
   );
+  // "kWh a day" beside kWh is the same again.
+  const amounts = numbers.filter(
+    (c) => !isADay(c) || !numbers.some((other) => !isADay(other) && other.meaning.unit === c.meaning.unit),
+  );
   const score = (c: ColumnFacts) =>
     (c.meaning.unit ? 4 : 0) +
     (c.meaning.role === 'value' ? 2 : 0) +
     (c.meaning.carrier ? 1 : 0) -
     (c.meaning.role === 'index' ? 3 : 0);
-  return numbers.toSorted((a, b) => score(b) - score(a) || a.index - b.index);
+  return amounts.toSorted((a, b) => score(b) - score(a) || a.index - b.index);
 }
+
+/** Whether it holds the mean of a day rather than all that was used. */
+export const isADay = ({ heading }: ColumnFacts): boolean => A_DAY.test(plainWords(heading));
 
 const NO_AMOUNT = new Set(['rate', 'calorific', 'quality', 'beside', 'bill', 'time', 'from', 'to']);
 

@@ -10,6 +10,7 @@ import {
   DRAWN,
   ELECTRIC,
   HEAT,
+  HIGHEST,
   HOUR_NUMBER,
   IDENTIFIER,
   MADE,
@@ -157,6 +158,7 @@ function roleOf(heading: string, unit: EnergyUnit | undefined): HeadingRole {
     return 'calorific';
   if (isOfDegrees(words) && INDOORS.test(words)) return 'beside';
   if (BESIDE.test(words) || OTHER_WEATHER.test(words) || NOT_ACTIVE.test(words) || OWN_USE.test(words)) return 'beside';
+  if ((unit === 'W' || unit === 'kW') && HIGHEST.test(words)) return 'beside';
   if (/p ?\/ ?kwh|pence per|per kwh|\/ ?kwh|unit (price|rate)|ppl\b|per lit|standing/.test(words)) return 'rate';
   // "Rate 1 (kWh)" is a register; "Rate" alone is a price.
   if (unit === undefined && /\brate\b(?! ?\d)|\btariff?\b(?! ?\d)/.test(words)) return 'rate';

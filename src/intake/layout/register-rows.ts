@@ -5,7 +5,7 @@ import { countAsNumber, readAwkwardNumber } from '../numbers/read-number.ts';
 import { cellText, type Table } from '../text/table.ts';
 import { type ColumnFacts, isDateColumn, isMarkColumn, isNumberColumn, isWordColumn } from './column-facts.ts';
 import { unitBeside } from './energy-columns.ts';
-import { carrierOfWords, type Energy, plainWords } from './headings.ts';
+import { carrierOfWords, type Energy, plainWords, slotOfHeading, unitOfWords } from './headings.ts';
 import { layOutSheet, type Sheet } from './sheet.ts';
 import { stepOf } from './sheet-step.ts';
 import { TOTALS } from './vocabulary.ts';
@@ -130,13 +130,16 @@ function sheetOf(
   const { table, firstRow } = sheet;
   const heads = Array.from({ length: firstRow }, (_, row) => row);
   const own = layOutSheet(sheet.fileName, pickRows(table, [...heads, ...rows]));
-  const unit = unitBeside(own);
+  const unit = unitOfWords(plainWords(register)) ?? unitBeside(own);
   return {
     ...own,
     columns: own.columns.map((c): ColumnFacts => {
       if (c.index === column.index) return { ...c, meaning: { role: 'index' } };
       if (!isNumberColumn(c) || ['cost', 'rate', 'calorific', 'quality', 'beside'].includes(c.meaning.role)) return c;
-      const heading = [c.heading, Number.isNaN(readAwkwardNumber(register, '.')) ? register : `register ${register}`];
+      const isOfDay = slotOfHeading(c.heading) !== undefined;
+      const heading = isOfDay
+        ? [c.heading]
+        : [c.heading, Number.isNaN(readAwkwardNumber(register, '.')) ? register : `register ${register}`];
       return {
         ...c,
         heading: heading.filter((word) => word !== '').join(', '),

@@ -143,6 +143,9 @@ function mayBeSentOut(sheet: Sheet, column: ColumnFacts, role: SeriesRole, said:
   if (column.meaning.role === 'reading' && column.meaning.carrier === undefined && sheet.columns.some(isOut))
     return true;
   if (/(?<![a-z])lieferung(?![a-z])/.test(heading)) return true;
+  // A title of that one word is what was done with the file, or where the energy went.
+  const isTitled = sheet.preamble.some(({ text }) => /^[^a-z]*exports?[^a-z]*$/.test(plainWords(text)));
+  if (isTitled && !DRAWN.test(heading)) return true;
   return /\bexport/.test(file) && ELECTRIC.test(file) && !ELECTRIC.test(heading) && !DRAWN.test(heading);
 }
 

@@ -7,6 +7,7 @@ import { type ColumnFacts, columnFacts, isDateColumn } from './column-facts.ts';
 import { joinDateParts } from './date-parts.ts';
 import { plainWords } from './headings.ts';
 import { nameLogColumns } from './log-headings.ts';
+import { unfoldAcross } from './unfold-across.ts';
 import { TOTALS } from './vocabulary.ts';
 
 export interface Sheet {
@@ -40,7 +41,8 @@ const SEARCHED_COLUMNS = 40;
 /** No title is longer; a file whose data begin later is none that could be read. */
 const SEARCHED_ROWS = 20_000;
 
-export function layOutSheet(fileName: string, table: Table): Sheet {
+export function layOutSheet(fileName: string, written: Table): Sheet {
+  const table = unfoldAcross(written) ?? written;
   const sample = Math.min(table.rowCount, SAMPLE_ROWS);
   const dateColumn = findDateColumn(table, sample);
   if (dateColumn >= 0) return finishSheet(fileName, table, dateColumn, 'calendar');

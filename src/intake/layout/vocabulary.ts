@@ -113,6 +113,19 @@ export const POWER = any(
   whole('power|demand|load|effekt|demanda|last|carico|kilowatts?|watts?'),
 );
 
+/** The highest power of a while: no energy comes of it. */
+export const HIGHEST = words(
+  '(?<![a-z])(max|maxim|massim|hochst|spitzen|piek|peak)(?!.?(hours?|rate|tariff?|time))\\w*',
+  'hoogste|hojeste|storste|highest|plus haute?',
+);
+
+/** Of each day on the mean, whatever the row's length. */
+export const A_DAY = any(
+  words('(\\/|per|pro|par|por|al|pr\\.?|je|a) ?(day|d|tag|jour|dia|giorno|dag)(?![a-z])'),
+  words('(average|mean) daily|daily (average|mean)|tagesdurchschnitt|tagesmittel|moyenne (par jour|journaliere)'),
+  words('media (diaria|giornaliera)|(consumo|promedio) diario medio|daggemiddelde|dognmiddel|dagligt gennemsnit'),
+);
+
 export const CLOCK_TIME = any(
   only('time|clock( time)?|local time|time of day|uhrzeit|zeit|heure( locale)?|hora( local)?'),
   only('ora|orario|tijd|kloktijd|tid|klokken|klokkeslaet|kl\\.?'),

@@ -31,10 +31,21 @@ export function registerSteps(
   for (const [place, after] of order.entries()) {
     if (place % ROWS_A_STEP === 0) onStep?.();
     if (Number.isNaN(readings[after]!)) continue;
+    if (before !== undefined && isLapse(place, readings[before]!)) {
+      book.tally('counter-noughts', 'note', { row: lineOf(after), from: dayOf(after) });
+      continue;
+    }
     if (before !== undefined) steps.push({ before, after, used: difference(before, after) });
     before = after;
   }
   return steps;
+
+  /** Nought after which the counter goes on from where it was: the reading failed, the meter did not begin anew. */
+  function isLapse(place: number, last: number): boolean {
+    if (last <= 0 || readings[order[place]!] !== 0) return false;
+    const next = order.slice(place).find((at) => readings[at]! > 0);
+    return next !== undefined && readings[next]! >= last;
+  }
 
   function difference(from: number, to: number): number {
     const low = readings[from]!;

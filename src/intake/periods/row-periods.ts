@@ -26,6 +26,11 @@ export function rowPeriods(
   book: RemarkBook,
 ): RowPeriods {
   if (toColumn !== undefined) return fromTwoDates(sheet, dates, toColumn, choices, zone, book);
+  if (dates.kind === 'week') {
+    book.add('weeks-by-number', 'note', { column: columnName(sheet, sheet.dateColumn) });
+    const fromDay = Float64Array.from(dates.civilMinute.subarray(0, dates.count), dayOf);
+    return { fromDay, toDay: fromDay.map((day) => day + 7) };
+  }
   if (dates.kind === 'month' || dates.kind === 'quarter') return fromLabels(dates, dates.kind === 'month' ? 1 : 3);
   return fromOneDate(sheet, dates, choices, book);
 }

@@ -36,7 +36,7 @@ export function splitNet<T extends OfColumn>(sheet: Sheet, one: T, choices: Inta
   const mayBeNet =
     !isOfDegrees(choices.unit ?? column.meaning.unit) &&
     (choices.carrier ?? said?.carrier ?? 'electricity') === 'electricity' &&
-    (choices.role ?? said?.seriesRole ?? 'import') === 'import';
+    ['import', 'export'].includes(choices.role ?? said?.seriesRole ?? 'import');
   if (!mayBeNet || choices.net === false) return [one];
   let below = 0;
   let above = 0;
@@ -47,13 +47,16 @@ export function splitNet<T extends OfColumn>(sheet: Sheet, one: T, choices: Inta
   const isFew = Math.min(above, below) < LEAST_BELOW;
   if (isFew || below < values.length * LEAST_SHARE) return [one];
   const name = columnName(sheet, column.index);
-  if (choices.net === undefined && !NET.test(plainWords(column.heading)))
+  // A name of both ways, or of the way out, does not say which of them is above nought.
+  const isOut = (choices.role ?? said?.seriesRole) === 'export';
+  if (choices.net === undefined && (isOut || !NET.test(plainWords(column.heading))))
     book.add('net-asked', 'question', { column: name, count: below });
   else book.add('espi-net', 'note');
   const only = (sign: 1 | -1) => values.map((value) => (Number.isNaN(value) ? value : Math.max(0, sign * value)));
+  const drawn = isOut ? { carrier: 'electricity' as const, seriesRole: 'import' as const } : {};
   const sentOut = { ...column.meaning, carrier: 'electricity' as const, seriesRole: 'export' as const };
   return [
-    { ...one, values: only(1) },
+    { ...one, values: only(1), column: { ...column, meaning: { ...column.meaning, ...drawn } } },
     { ...one, values: only(-1), column: { ...column, heading: `${name}, sent out`, meaning: sentOut } },
   ];
 }

@@ -2,7 +2,7 @@
 import { isTemperature } from '../../model/shapes/evidence.ts';
 import { type IntakeShape, nothingRead, type ShapeInput } from '../importer/shape.ts';
 import type { ColumnFacts } from '../layout/column-facts.ts';
-import { commonUnit, quantityColumns, seriesColumns } from '../layout/energy-columns.ts';
+import { commonUnit, isADay, quantityColumns, seriesColumns } from '../layout/energy-columns.ts';
 import { explainStrays } from '../layout/explain-strays.ts';
 import { countByLocalDays, readDates, settleDayFirst } from '../layout/read-dates.ts';
 import { type Quantity, settleUnit } from '../layout/settle-unit.ts';
@@ -36,7 +36,7 @@ export const bills: IntakeShape = {
     if (quantities.length === 0 || onlyReadings) return { fit: 0.1, reason: 'no column of amounts used' };
     if (step.kind === 'time' && (step.minutes ?? 0) < 5 * DAY_MINUTES)
       return { fit: 0.1, reason: 'times of day, as readings have' };
-    if (step.kind === 'month' || step.kind === 'quarter')
+    if (step.kind === 'week' || step.kind === 'month' || step.kind === 'quarter')
       return { fit: 0.88, reason: `a ${step.kind} and an amount in each row` };
     const wide = step.minutes === undefined || step.minutes >= 5 * DAY_MINUTES;
     const long = (step.lengthMinutes ?? 0) >= 5 * DAY_MINUTES;
@@ -68,7 +68,11 @@ export const bills: IntakeShape = {
     const read = columns.map((facts, i) => {
       const written = readValues(sheet, facts.index, dates.rows, dates.count, decimal, 'a number', book);
       const between = readingsOf(sheet, facts, dates, decimal, book);
-      const signed = between ? valuesBetween(between) : written;
+      const signed = between
+        ? valuesBetween(between)
+        : isADay(facts)
+          ? timesDays(written, facts, periods, input)
+          : written;
       const quantity = settleUnit(
         sheet,
         facts,
@@ -128,6 +132,17 @@ export const bills: IntakeShape = {
     };
   },
 };
+
+/** Means of a day become what each period used. */
+function timesDays(
+  written: Float64Array,
+  { index }: ColumnFacts,
+  { fromDay, toDay }: RowPeriods,
+  { sheet, book }: ShapeInput,
+): Float64Array {
+  book.add('per-day-multiplied', 'note', { column: columnName(sheet, index) });
+  return written.map((value, i) => value * (toDay[i]! - fromDay[i]!));
+}
 
 /** Amounts of so many months rise and fall with the season. A judgement. */
 const LEAST_RISING = 8;

@@ -16,12 +16,14 @@ import {
   type RawReadings,
   sideByLocalEdges,
 } from '../readings/build-interval-series.ts';
+import { usedSinceMidnight } from '../readings/day-counter.ts';
 import { remarkAfterToday, remarkOrder } from '../readings/remark-order.ts';
 import { withRunningMeans } from '../readings/running-means.ts';
 import { splitNet } from '../readings/split-net.ts';
 import { type StampSide, sideOfStamps } from '../readings/stamp-side.ts';
 import type { IntakeChoices } from '../terms/choices.ts';
 import { stageOf } from '../terms/progress.ts';
+import { isOfDegrees } from '../terms/units.ts';
 import { cellText } from '../text/table.ts';
 
 export const longInterval: IntakeShape = {
@@ -112,6 +114,12 @@ function readColumns(input: ShapeInput, raw: RawReadings, settled: Settled): Sha
     ),
     estimated,
   }));
+  for (const one of written) {
+    const used = isOfDegrees(one.column.meaning.unit) ? undefined : usedSinceMidnight(one.values, raw.civil, raw.count);
+    if (!used) continue;
+    one.values.set(used);
+    book.add('counts-from-midnight', 'note', { column: columnName(sheet, one.column.index) });
+  }
   const read = written.flatMap((one) => splitNet(sheet, one, choices, book));
   context.onProgress?.(0.7);
   const clock = placeClock(raw, read[0]!.values, choices, context, book);

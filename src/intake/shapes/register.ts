@@ -1,6 +1,13 @@
 import { type IntakeShape, nothingRead, type ShapeInput } from '../importer/shape.ts';
 import type { ColumnFacts } from '../layout/column-facts.ts';
-import { commonUnit, logColumns, namesItself, quantityColumns, remarkLog } from '../layout/energy-columns.ts';
+import {
+  commonUnit,
+  logColumns,
+  namesItself,
+  quantityColumns,
+  remarkLog,
+  statedUnit,
+} from '../layout/energy-columns.ts';
 import { explainStrays } from '../layout/explain-strays.ts';
 import { readDates, settleDayFirst } from '../layout/read-dates.ts';
 import type { Sheet } from '../layout/sheet.ts';
@@ -26,7 +33,7 @@ export const register: IntakeShape = {
     if (!column) return { fit: 0.02, reason: 'no column that only goes up' };
     if (
       quantityColumns(sheet, [sheet.dateColumn]).some(
-        (c) => !counters.includes(c) && !onlyRises(sheet, c) && c.meaning.role === 'value' && isOfEnergy(c),
+        (c) => !counters.includes(c) && !onlyRises(sheet, c) && c.meaning.role === 'value' && isOfEnergy(sheet, c),
       )
     )
       return { fit: 0.3, reason: 'a counter, but a column of amounts used as well' };
@@ -95,8 +102,11 @@ export const register: IntakeShape = {
   },
 };
 
-const isOfEnergy = ({ meaning: { unit, carrier } }: ColumnFacts): boolean =>
-  (unit !== undefined || carrier !== undefined) && !isOfDegrees(unit) && !isPower(unit);
+/** By its own words, or by a unit that the titles give to all. */
+function isOfEnergy(sheet: Sheet, column: ColumnFacts): boolean {
+  const unit = statedUnit(sheet, column);
+  return (unit !== undefined || column.meaning.carrier !== undefined) && !isOfDegrees(unit) && !isPower(unit);
+}
 
 /** In the order of time; what falls while the days go on is no counter. */
 const onlyRises = (sheet: Sheet, { rising, falling }: ColumnFacts): boolean =>

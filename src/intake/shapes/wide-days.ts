@@ -2,6 +2,7 @@
 import { zoneTable } from '../clock/zone-table.ts';
 import { type IntakeShape, nothingRead } from '../importer/shape.ts';
 import { type ColumnFacts, isNumberColumn } from '../layout/column-facts.ts';
+import { commonUnit } from '../layout/energy-columns.ts';
 import { explainStrays } from '../layout/explain-strays.ts';
 import { slotOfHeading } from '../layout/headings.ts';
 import { readDates, settleDayFirst } from '../layout/read-dates.ts';
@@ -10,6 +11,7 @@ import { saysUtc } from '../layout/titles.ts';
 import { readValues, settleDecimal } from '../layout/value-cells.ts';
 import { buildIntervalSeries, placeClock, type RawReadings } from '../readings/build-interval-series.ts';
 import { remarkAfterToday, remarkOrder } from '../readings/remark-order.ts';
+import { splitNet } from '../readings/split-net.ts';
 import type { StampSide } from '../readings/stamp-side.ts';
 import { stageOf } from '../terms/progress.ts';
 import { estimatedRows, findQualityColumn } from './long-interval.ts';
@@ -109,9 +111,13 @@ export const wideDays: IntakeShape = {
     const quality = choices.columns?.quality ?? findQualityColumn(sheet);
     const estimated = quality === undefined ? null : estimatedRows(sheet, quality, raw);
     const clock = placeClock(raw, raw.civil.length > 0 ? days.values : new Float64Array(0), choices, context, book);
-    const read = { column: facts, values: days.values, estimated };
+    const read = splitNet(sheet, { column: facts, values: days.values, estimated }, choices, book);
     const onProgress = stageOf(context.onProgress, 0.75, 1);
-    const built = buildIntervalSeries('series-1', raw, read, clock, choices, { ...context, onProgress }, book);
+    const all = read.flatMap(
+      (one, i) =>
+        buildIntervalSeries(`series-${i + 1}`, raw, one, clock, choices, { ...context, onProgress }, book) ?? [],
+    );
+    const built = all[0];
     if (!built) {
       book.add('no-readable-rows', 'refusal');
       return nothingRead(choices, dates.count);
@@ -119,18 +125,17 @@ export const wideDays: IntakeShape = {
     return {
       choices: {
         shape: wideDays.name,
-        unit: built.quantity.unit,
+        ...commonUnit(all.map((one) => one.quantity)),
         stamp,
         ...(dayFirst === undefined ? {} : { dayFirst }),
         ...(clock.settled.clock === undefined ? {} : { clock: clock.settled.clock }),
         columns: { stamp: column, ...(quality === undefined ? {} : { quality }) },
         decimal,
-        carrier: built.quantity.carrier,
-        role: built.quantity.role,
+        ...(all.length === 1 ? { carrier: built.quantity.carrier, role: built.quantity.role } : {}),
         ...(choices.calorificMJPerM3 === undefined ? {} : { calorificMJPerM3: choices.calorificMJPerM3 }),
       },
-      series: [built.series],
-      intervals: [built.intervals],
+      series: all.map((one) => one.series),
+      intervals: all.map((one) => one.intervals),
       firstDays: built.firstDays,
       dataRows: dates.count,
     };

@@ -184,6 +184,14 @@ export const REMARKS: Catalogue = {
     '{at}: Das Zählwerk lief über sein Ende ({words}) und begann wieder bei null. Der Verbrauch dazwischen ist erhalten{effect, select, none {} other {, etwa {energy}}}.{alike}',
   '{at}: the counter fell ({words}){hasDays, select, yes { between {from} and {to}} other {}}, so the meter was changed or a figure is wrong. The use between is not known. Add the last reading of the old meter.{alike}':
     '{at}: Das Zählwerk fiel ({words}){hasDays, select, yes { zwischen dem {from} und dem {to}} other {}}. Der Zähler wurde getauscht, oder eine Zahl ist falsch. Der Verbrauch dazwischen ist nicht bekannt. Fügen Sie den letzten Stand des alten Zählers hinzu.{alike}',
+  '{at}{when}: the counter shows nought and later goes on from where it was. Such readings were left out.{alike}':
+    '{at}{when}: Das Zählwerk zeigt null und läuft später weiter, wo es war. Solche Stände wurden weggelassen.{alike}',
+  '{column} of {file} starts again every day and only rises in between. We took it for a counter of the day: each use is the difference of two readings.':
+    '{column} in {file} beginnt jeden Tag neu und steigt dazwischen nur. Wir lesen die Spalte als Tageszähler: Jeder Verbrauch ist der Unterschied zweier Stände.',
+  '{file} numbers its weeks. We took them from Monday to Sunday. The week with the fourth of January is the first.':
+    '{file} nummeriert die Wochen. Wir zählen sie von Montag bis Sonntag. Die Woche mit dem vierten Januar ist die erste.',
+  '{column} of {file} is the mean of a day. We took it times the days of each period.':
+    '{column} in {file} ist das Mittel eines Tages. Wir haben es mit den Tagen jedes Zeitraums malgenommen.',
   '{at}: the meter was changed on {from} ({words}), and the last reading of the old one is given. No use is lost.{alike}':
     '{at}: Der Zähler wurde am {from} getauscht ({words}), und der letzte Stand des alten liegt vor. Kein Verbrauch geht verloren.{alike}',
   '{file} has too few readings of the counter. Two are needed to know what was used.':

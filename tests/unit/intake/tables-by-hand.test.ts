@@ -1,0 +1,264 @@
+/** Tables as people and portals lay them out: across, by weeks, by the day's counter, in lists; read right, or asked. */
+import { describe, expect, test } from 'vitest';
+import type { IntakeChoices } from '../../../src/intake/intake.ts';
+import { readFile } from '../../../src/intake/read-file.ts';
+import { kWhPerUnit } from '../../../src/reference/fuels.ts';
+
+const read = (text: string, { fileName = 'a.csv', zone = 'Europe/Berlin', choices = {} as IntakeChoices } = {}) => {
+  const { preview } = readFile(fileName, new TextEncoder().encode(text), choices, {
+    zone,
+    today: '2026-11-25',
+    kWhPerUnit,
+    gasVolume: { correction: 1.02264, calorificMJPerM3: 39.5, imperialM3PerHundredCubicFeet: 2.83 },
+  });
+  const codes = (weight: string) => preview.remarks.filter((r) => r.weight === weight).map(({ code }) => code);
+  return {
+    series: preview.series.map((s) => `${s.carrier} ${s.role} ${s.from} ${s.to} ${s.total.toFixed(1)}`),
+    asked: codes('question'),
+    refused: codes('refusal'),
+    noted: codes('note'),
+  };
+};
+
+const lines = (...rows: readonly (string | readonly string[])[]): string => rows.flat().join('\n');
+const many = (count: number, row: (i: number) => string): string[] => Array.from({ length: count }, (_, i) => row(i));
+const two = (n: number): string => String(n).padStart(2, '0');
+const dayOf2025 = (i: number): string => new Date(Date.UTC(2025, 0, 1 + i)).toISOString().slice(0, 10);
+const MONTHS = ['Jan', 'Feb', 'Mär', 'Apr', 'Mai', 'Jun', 'Jul', 'Aug', 'Sep', 'Okt', 'Nov', 'Dez'];
+
+describe('what stands across', () => {
+  test('days across and hours down', () => {
+    const text = lines(
+      'Strombezug kWh',
+      ['Stunde', ...many(31, dayOf2025)].join(';'),
+      many(24, (hour) => [`${two(hour)}:00`, ...many(31, (day) => `0,${two(hour + day)}`)].join(';')),
+    );
+    // 24 hours of 31 days, in hundredths: the sum of hour + day.
+    const { series, noted } = read(text, { choices: { clock: 'local' } });
+    expect(series).toEqual(['electricity import 2025-01-01 2025-02-01 197.2']);
+    // Use that rises all day is no counter of the day.
+    expect(noted).not.toContain('counts-from-midnight');
+  });
+  test('months across and years down, and years across and months down', () => {
+    const down = lines(
+      'Gas kWh',
+      ['Jahr', ...MONTHS].join(';'),
+      many(2, (i) => [2024 + i, ...many(12, (m) => String(1000 + i + m))].join(';')),
+    );
+    expect(read(down).series).toEqual(['gas import 2024-01-01 2026-01-01 24144.0']);
+    const across = lines(
+      'Gas kWh',
+      'Monat;2024;2025',
+      MONTHS.map((name, m) => `${name};${1000 + m};${1001 + m}`),
+      'Summe;12066;12078',
+    );
+    expect(read(across).series).toEqual(['gas import 2024-01-01 2026-01-01 24144.0']);
+  });
+  test('days of the month across, and down', () => {
+    const across = lines(
+      'Strom kWh 2025',
+      ['Monat', ...many(31, (d) => String(d + 1)), 'Summe'].join(';'),
+      many(12, (m) =>
+        [MONTHS[m], ...many(31, (d) => (d < new Date(2025, m + 1, 0).getDate() ? '10' : '')), '1'].join(';'),
+      ),
+    );
+    expect(read(across).series).toEqual(['electricity import 2025-01-01 2026-01-01 3650.0']);
+    const down = lines(
+      'Strom kWh 2025',
+      ['Tag', ...MONTHS].join(';'),
+      many(31, (d) => [d + 1, ...many(12, (m) => (d < new Date(2025, m + 1, 0).getDate() ? '10' : ''))].join(';')),
+    );
+    expect(read(down).series).toEqual(['electricity import 2025-01-01 2026-01-01 3650.0']);
+  });
+  test('months across and hours down name no day', () => {
+    const text = lines(
+      ['Hour', ...MONTHS].join(';'),
+      many(24, (h) => [`${h}:00`, ...many(12, () => '0,3')].join(';')),
+    );
+    expect(read(text)).toMatchObject({ series: [], refused: ['no-dates'] });
+  });
+  test('half-hours across, a row for each direction of a day', () => {
+    const clock = many(48, (i) => `${two(i >> 1)}:${i % 2 === 0 ? '00' : '30'}`);
+    const day = (i: number) =>
+      ['Import kWh', 'Export kWh'].map((name, n) => [dayOf2025(i), name, ...clock.map(() => `0.${n + 1}`)].join(','));
+    const text = lines(['Date,Register', ...clock].join(','), Array.from({ length: 40 }, (_, i) => day(i)).flat());
+    expect(read(text, { choices: { clock: 'local' } })).toMatchObject({
+      series: ['electricity import 2025-01-01 2025-02-10 192.0', 'electricity export 2025-01-01 2025-02-10 384.0'],
+      asked: [],
+    });
+  });
+  test('what is sent out below nought', () => {
+    const clock = many(24, (i) => `${two(i)}:00`);
+    const text = lines(
+      'Einspeisung kWh',
+      ['Datum', ...clock].join(';'),
+      many(40, (i) => [dayOf2025(i), ...clock.map(() => '-0,5')].join(';')),
+    );
+    const { series, noted } = read(text, { choices: { clock: 'local' } });
+    expect(series).toEqual(['electricity export 2025-01-01 2025-02-10 480.0']);
+    expect(noted).toContain('sent-below-nought');
+  });
+});
+
+describe('weeks', () => {
+  test.each<[string, string, (week: number) => string]>([
+    ['by the standard', 'Woche', (w) => `2025-W${two(w)}`],
+    ['before the year', 'Woche', (w) => `Woche ${w}/2025`],
+    ['in Danish', 'Uge', (w) => `Uge ${w} 2025`],
+    ['in columns of their own', 'Jahr;KW', (w) => `2025;${w}`],
+  ])('%s begin on their Monday', (_, heading, week) => {
+    const text = lines(
+      `${heading};Gas kWh`,
+      many(52, (i) => `${week(i + 1)};${i % 2 === 0 ? 100 : 90}`),
+    );
+    expect(read(text)).toMatchObject({
+      series: ['gas import 2024-12-30 2025-12-29 4940.0'],
+      asked: [],
+      noted: ['weeks-by-number'],
+    });
+  });
+  test('a year has no more than it has', () => {
+    const text = lines(
+      'Woche;Gas kWh',
+      many(6, (i) => `2025-W${48 + i};100`),
+    );
+    expect(read(text).series).toEqual(['gas import 2025-11-24 2025-12-29 500.0']);
+  });
+});
+
+describe('counters', () => {
+  const START = Date.UTC(2025, 0, 1);
+  const hour = (i: number) => new Date(START + i * 3_600_000).toISOString().slice(0, 16).replace('T', ' ');
+
+  /** A quarter each hour, and a whole more in every third. */
+  const counted = (readings: number) => readings / 4 + Math.floor(readings / 3);
+
+  test('that begin anew at midnight are no amounts', () => {
+    const text = lines(
+      'Zeit;Strom heute (kWh)',
+      many(240, (i) => `${hour(i)};${counted((i % 24) + 1)}`),
+    );
+    const { series, noted } = read(text, { choices: { clock: 'local', decimal: '.' } });
+    // What came before the first row is not known.
+    expect(series).toEqual(['electricity import 2025-01-01 2025-01-11 139.8']);
+    expect(noted).toContain('counts-from-midnight');
+  });
+  test('that stand at nought at midnight hide the last hour of each day', () => {
+    const text = lines(
+      'Zeit;Strom heute (kWh)',
+      many(240, (i) => `${hour(i)};${counted(i % 24)}`),
+    );
+    const { series, noted } = read(text, { choices: { clock: 'local', decimal: '.' } });
+    expect(series).toEqual(['electricity import 2025-01-01 2025-01-11 127.5']);
+    expect(noted).toContain('gap');
+  });
+  test('that fail for some days go on from where they were', () => {
+    const text = lines(
+      'Date,Electricity meter reading (kWh)',
+      many(60, (i) => `${dayOf2025(i)},${i >= 20 && i < 23 ? 0 : 1000 + 10 * i}`),
+    );
+    const { series, noted } = read(text);
+    expect(series).toEqual(['electricity import 2025-01-01 2025-03-01 550.0']);
+    expect(noted).toContain('counter-noughts');
+    expect(noted).not.toContain('register-exchange');
+  });
+  test('beside amounts whose unit the title gives are left out', () => {
+    const text = lines(
+      'Enhed: Wh',
+      'Starttid;Slut;Energiforbrug;Målerstand (Wh)',
+      many(240, (i) => `${hour(i)};${hour(i + 1)};${200 + (i % 7)};${4000 + 200 * (i + 1)}`),
+    );
+    const amount = many(240, (i) => String(200 + (i % 7))).reduce((sum, wh) => sum + Number(wh), 0) / 1000;
+    const { series } = read(text, { choices: { clock: 'local', carrier: 'electricity' } });
+    expect(series).toEqual([`electricity import 2025-01-01 2025-01-11 ${amount.toFixed(1)}`]);
+  });
+});
+
+describe('what a heading means', () => {
+  test.each(['Potenza massima (kW)', 'Puissance maximale (kW)', 'Höchstleistung (kW)', 'Peak demand (kW)'])(
+    '%s is no use',
+    (heading) => {
+      const text = lines(
+        `Monat;Strom kWh;${heading}`,
+        many(12, (m) => `${two(m + 1)}/2025;${300 + (m % 3)};${2 + (m % 2)}`),
+      );
+      expect(read(text).series).toEqual(['electricity import 2025-01-01 2026-01-01 3612.0']);
+      const alone = lines(
+        `Monat;${heading}`,
+        many(12, (m) => `${two(m + 1)}/2025;${2 + (m % 2)}`),
+      );
+      expect(read(alone).series).toEqual([]);
+    },
+  );
+  test('the mean of a day is taken times the days, and left out beside the amount', () => {
+    const alone = lines(
+      'Monat;Strom kWh pro Tag',
+      many(12, (m) => `${two(m + 1)}/2025;10`),
+    );
+    expect(read(alone)).toMatchObject({ series: ['electricity import 2025-01-01 2026-01-01 3650.0'] });
+    const beside = lines(
+      'Month,Electricity kWh/day,Electricity kWh',
+      many(12, (m) => `${two(m + 1)}/2025,10,${300 + (m % 3)}`),
+    );
+    expect(read(beside).series).toEqual(['electricity import 2025-01-01 2026-01-01 3612.0']);
+  });
+  test('of a column that names both ways nobody knows which is above nought', () => {
+    const text = lines(
+      'time;net power import/export (kWh)',
+      many(960, (i) => `${dayOf2025(i / 24)}T${two(i % 24)}:00Z;${i % 3 === 0 ? -0.5 : 1}`),
+    );
+    const net = read(text, { zone: 'Europe/London' });
+    expect(net.asked).toEqual(['net-asked']);
+    expect(net.series).toEqual([
+      'electricity import 2025-01-01 2025-02-10 640.0',
+      'electricity export 2025-01-01 2025-02-10 160.0',
+    ]);
+  });
+  test('a title of the one word export is asked about', () => {
+    const text = lines(
+      'Export',
+      'Date,Electricity kWh',
+      many(40, (i) => `${dayOf2025(i)},${1 + (i % 3)}`),
+    );
+    expect(read(text).asked).toContain('direction-asked');
+  });
+  test('a total of a month is no reading, a month with a point is one, and so is Mrz', () => {
+    const totals = lines(
+      'Date,Electricity kWh',
+      many(31, (i) => `${dayOf2025(i)},${1 + (i % 3)}`),
+      'Total 01/2025,61',
+      many(28, (i) => `${dayOf2025(31 + i)},${1 + (i % 3)}`),
+      'Total 02/2025,55',
+    );
+    expect(read(totals).series).toEqual(['electricity import 2025-01-01 2025-03-01 116.0']);
+    const pointed = lines(
+      'Monat;Gas kWh',
+      many(12, (m) => `${two(m + 1)}.2025;1'${100 + (m % 3)}`),
+    );
+    expect(read(pointed).series).toEqual(['gas import 2025-01-01 2026-01-01 13212.0']);
+    const short = lines('Monat;Gas kWh', 'Jan 25;100', 'Feb 25;90', 'Mrz 25;80', 'Apr 25;70');
+    expect(read(short).series).toEqual(['gas import 2025-01-01 2025-05-01 340.0']);
+  });
+});
+
+describe('a list in JSON', () => {
+  const rows = many(480, (i) => dayOf2025(i / 48)).map((date, i) => ({
+    from: `${date}T${two((i % 48) >> 1)}:${i % 2 === 0 ? '00' : '30'}:00Z`,
+    import_kwh: (i % 5) / 10,
+  }));
+  test('is a table', () => {
+    const { series, asked } = read(JSON.stringify(rows), { fileName: 'a.json', zone: 'Europe/London' });
+    expect([series, asked]).toEqual([['electricity import 2025-01-01 2025-01-11 96.0'], []]);
+  });
+  test('may stand beside what is said of it; two lists say nothing', () => {
+    const one = { meter: { unit: 'kWh' }, readings: rows.map(({ from, import_kwh: value }) => ({ from, value })) };
+    const { series, asked } = read(JSON.stringify({ ...one, unit: 'kWh' }), {
+      fileName: 'a.json',
+      zone: 'Europe/London',
+    });
+    expect(series).toEqual(['electricity import 2025-01-01 2025-01-11 96.0']);
+    expect(asked).toEqual(['carrier-guessed']);
+    const both = read(JSON.stringify({ a: rows, b: rows }), { fileName: 'a.json' });
+    expect([both.series, both.refused.length]).toEqual([[], 1]);
+  });
+});
