@@ -1,21 +1,13 @@
-import { useDeferredValue, useMemo } from 'react';
-import { reckonOffers, takeInHand } from '../../model/offers.ts';
-import { referenceOf } from '../../reference/index.ts';
+import { takeInHand } from '../../model/offers.ts';
 import { offerCells, offerHeads, offersSentence } from '../../words/offers.ts';
 import { say } from '../../words/say.ts';
 import { useHousehold } from '../household-context.tsx';
+import { useOffers } from '../shared/use-offers.ts';
 
 /** All offers to this home side by side; each is kept as a written estimate of its own while it is in hand. */
 export function OffersTable() {
-  const { household: typed, series, appraisal: now, today, change } = useHousehold();
-  // Each offer is a whole comparison, so typing goes first; both must be of the same moment.
-  const { household, appraisal } = useDeferredValue(
-    useMemo(() => ({ household: typed, appraisal: now }), [typed, now]),
-  );
-  const offers = useMemo(
-    () => reckonOffers({ household, series, reference: referenceOf(household), asOf: today }, appraisal),
-    [household, series, today, appraisal],
-  );
+  const { household, change } = useHousehold();
+  const offers = useOffers();
   if (offers.length === 0) return null;
   return (
     <section className="stack" aria-labelledby="offers-head">

@@ -25,6 +25,7 @@ import { pickForPicture } from '../../model/comparison/beside.ts';
 import type { Appraisal } from '../../model/shapes/appraisal.ts';
 import type { Household } from '../../model/shapes/household.ts';
 import type { PagePicture as Picture } from './page.ts';
+import { WalkOffers } from './walk-offers.tsx';
 import { WatchTable } from './watch-table.tsx';
 
 /** Five ways of heating are as many as can be compared across a table. */
@@ -65,11 +66,11 @@ export function PagePicture(props: {
     }
     case 'cost': {
       const rows = spreadSeries({ ...appraisal, systems: pickForPicture(appraisal, household, MOST_ROWS) });
-      const { versus } = picture;
+      const { beside } = picture;
       // In a narrow window smaller letters keep the names whole.
       const size = window.innerWidth < NARROW_PIXELS ? 'desk' : 'table';
       return (
-        <div className="walk-two is-bars">
+        <div className={beside === 'offers' ? 'walk-two' : 'walk-two is-bars'}>
           <ChartFigure
             {...shared}
             name={spreadName()}
@@ -77,13 +78,15 @@ export function PagePicture(props: {
             picture={<SpreadPicture rows={rows} size={size} height={height} />}
             table={spreadTable(rows)}
           />
-          {versus ? (
+          {beside === 'offers' ? (
+            <WalkOffers />
+          ) : beside ? (
             <ChartFigure
               {...shared}
               name={twentyName()}
-              sentence={twentySentence(versus.twenty)}
-              picture={<TwentyPicture savingsPence={versus.twenty} size="table" height={height} />}
-              table={twentyTable(versus.twenty)}
+              sentence={twentySentence(beside.twenty)}
+              picture={<TwentyPicture savingsPence={beside.twenty} size="table" height={height} />}
+              table={twentyTable(beside.twenty)}
             />
           ) : null}
         </div>

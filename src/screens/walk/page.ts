@@ -36,8 +36,8 @@ export interface Years {
 export type PagePicture =
   | { readonly kind: 'months'; readonly parts: MonthParts }
   | { readonly kind: 'units' }
-  /** Every way of heating as a bar, and under it the twenty futures where there is something to compare with. */
-  | { readonly kind: 'cost'; readonly versus: Versus | null }
+  /** Every way of heating as a bar; beside it the offers where there are several, else the twenty futures where there is something to compare with. */
+  | { readonly kind: 'cost'; readonly beside: 'offers' | Versus | null }
   | { readonly kind: 'changes'; readonly changes: readonly Change[] }
   | { readonly kind: 'living'; readonly facts: readonly NamedFact[]; readonly rows: readonly WatchRow[] }
   /** What comes next; beside it what it costs to put in and what the years may bring, where that is known. */

@@ -132,7 +132,7 @@ describe('what is missing is left out honestly', () => {
   test('nothing to compare with: no futures are counted', () => {
     const appraisal = { ...larchRise(), systems: larchRise().systems.slice(0, 1), versus: [] };
     const pages = walk({}, { appraisal });
-    expect(page(pages, 'cost').picture).toEqual({ kind: 'cost', versus: null });
+    expect(page(pages, 'cost').picture).toEqual({ kind: 'cost', beside: null });
     expect(page(pages, 'cost').sentence).toBe('Your heating and hot water would cost about £1,190 a year.');
   });
   test('no change could be reckoned', () => {
@@ -208,4 +208,17 @@ test('no sentence says NaN, undefined or minus nothing, whatever the prices', ()
     ),
     { numRuns: 60 },
   );
+});
+
+test('several offers stand beside the cost, but not under a what-if, which is of one of them alone', () => {
+  const household = larchRiseHousehold();
+  const { machine, purchase } = household;
+  const offers = {
+    offer: { id: 'offer-1', name: 'Ground' },
+    otherOffers: [{ id: 'offer-2', name: 'Air', machine: { ...machine, source: 'air' as const }, purchase }],
+  };
+  const beside = (changed: boolean) =>
+    page(walk({}, { household: { ...household, ...offers }, changed }), 'cost').picture;
+  expect(beside(false)).toEqual({ kind: 'cost', beside: 'offers' });
+  expect(beside(true)).toMatchObject({ kind: 'cost', beside: { against: 'present' } });
 });

@@ -1,4 +1,5 @@
 import { findSideBySide } from '../../../model/comparison/beside.ts';
+import { offersOf } from '../../../model/offers.ts';
 import type { SystemResult } from '../../../model/shapes/appraisal.ts';
 import {
   designSentence,
@@ -19,9 +20,15 @@ import { leftOutSentence, systemInSentence } from '../../../words/systems.ts';
 import { costWorking } from '../../shared/name-working.ts';
 import type { WalkInput, WalkPage } from '../page.ts';
 
+/** As many as stand beside the bars in a small window. */
+const MOST_OFFERS = 3;
+
 export function costPage({ household, appraisal, changed }: WalkInput): WalkPage {
   const { pump, beside, versus, hasRecord } = findSideBySide(appraisal);
   const { electricity } = appraisal.prices;
+  // What a slider does belongs to the offer in hand alone; of more offers there is the table beside the estimates.
+  const offers = offersOf(household).length;
+  const severalOffers = !changed && offers > 1 && offers <= MOST_OFFERS;
   const cost = spokenPounds(pump.cost.value);
   const first = say('Your heating and hot water would cost about {cost} a year.', { cost });
   const second = beside ? [besideSentence(beside, changed || !hasRecord)] : [];
@@ -56,7 +63,7 @@ export function costPage({ household, appraisal, changed }: WalkInput): WalkPage
       name: household.name,
       prices: datesInShort(electricity),
     }),
-    picture: { kind: 'cost', versus: versus ?? null },
+    picture: { kind: 'cost', beside: severalOffers ? 'offers' : (versus ?? null) },
     knobs: ['flow', 'room', 'water', 'electricity', 'winter'],
     workings: [
       ...[pump, ...(beside ? [beside] : []), ...appraisal.systems.filter((one) => one !== pump && one !== beside)].map(
@@ -82,7 +89,7 @@ export function costPage({ household, appraisal, changed }: WalkInput): WalkPage
       ...[
         designSentence(pump),
         yearToYearSentence(pump),
-        ...(versus ? [dotsSentence(), driversSentence(appraisal.drivers)] : []),
+        ...(versus ? [severalOffers ? '' : dotsSentence(), driversSentence(appraisal.drivers)] : []),
         gasStandingSentence(appraisal, household),
         leftOutSentence(appraisal),
       ].filter(Boolean),
