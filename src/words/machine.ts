@@ -69,7 +69,7 @@ export function designedSentence({
   const share = fieldSpread.reachedDesignShare;
   if (!asDesigned || share === undefined || factor(asDesigned.whole) === factor(whole.value)) return '';
   return say(
-    'By design it would be {design}. But only {homes} reached the figure they were designed for. So we use {factor}, the middle of what homes get.',
+    'By design it would be {design}. But {homes} reached the figure they were designed for. So we use {factor}, the middle of what homes get.',
     { design: factor(asDesigned.whole), homes: fewerHomes(share), factor: factor(whole.value) },
   );
 }
