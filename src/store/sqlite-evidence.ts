@@ -44,11 +44,53 @@ const rowsOf = (interval: IntervalDays | undefined): StoredDay[] =>
 
 /** Days stored between two looks at whether to go on. */
 const DAYS_A_STEP = 256;
+/** The files as they were brought, packed, each under the hash of its bytes. */
+function openRawFiles(database: Database, names: Names) {
+  const add = database.prepare('INSERT OR REPLACE INTO raw_files (sha256, size, deflated) VALUES (?, ?, ?)');
+  const packed = database.prepare<[string], { deflated: Buffer }>('SELECT deflated FROM raw_files WHERE sha256 = ?');
+  const replace = database.prepare('UPDATE raw_files SET deflated = ? WHERE sha256 = ?');
+  const ofEvidence = database.prepare<[string], { deflated: Buffer; sha256: string }>(
+    'SELECT deflated, raw_files.sha256 FROM raw_files JOIN evidence ON evidence.raw_sha256 = raw_files.sha256 WHERE evidence.id = ?',
+  );
+
+  /** Undefined when it is no longer what its name, the hash of it, says. */
+  function unpackWhole(deflated: Uint8Array, sha256: string): Uint8Array | undefined {
+    try {
+      const bytes = unpackFile(deflated);
+      return seal(bytes) === sha256 ? bytes : undefined;
+    } catch {
+      return undefined;
+    }
+  }
+  function isKept(sha256: string): boolean {
+    const row = packed.get(sha256);
+    return row !== undefined && unpackWhole(row.deflated, sha256) !== undefined;
+  }
+
+  return {
+    /** A file that was damaged is replaced by its like. */
+    keep(sha256: string, bytes: Uint8Array, onProgress: (share: number) => void): void {
+      if (!isKept(sha256)) add.run(sha256, bytes.byteLength, packFile(bytes, onProgress));
+    },
+    read(evidenceId: string): Uint8Array | undefined {
+      const row = ofEvidence.get(evidenceId);
+      if (!row) return undefined;
+      const bytes = unpackWhole(row.deflated, row.sha256);
+      if (!bytes) throw damaged({ kind: 'raw-file', ...names.evidence(evidenceId) });
+      return bytes;
+    },
+    mend(bytes: Uint8Array): boolean {
+      const sha256 = seal(bytes);
+      if (!packed.get(sha256) || isKept(sha256)) return false;
+      return replace.run(packFile(bytes), sha256).changes === 1;
+    },
+  };
+}
+
 /** Packing the raw file takes about this share of storing. */
 const PACKING_SHARE = 0.7;
 
 export function openEvidence(database: Database, names: Names): EvidencePart {
-  const addRaw = database.prepare('INSERT OR REPLACE INTO raw_files (sha256, size, deflated) VALUES (?, ?, ?)');
   const addEvidence = database.prepare(
     `INSERT INTO evidence (id, place, household_id, document, sealed, sha256, raw_sha256)
      VALUES (?, (SELECT coalesce(max(place), 0) + 1 FROM evidence), ?, ?, ?, ?, ?)`,
@@ -57,17 +99,12 @@ export function openEvidence(database: Database, names: Names): EvidencePart {
     'INSERT INTO series (id, evidence_id, interval_minutes, sealed) VALUES (?, ?, ?, ?)',
   );
   const addDay = database.prepare('INSERT INTO days (series_key, day, readings) VALUES (?, ?, ?)');
-  const rawFile = database.prepare<[string], { deflated: Buffer }>('SELECT deflated FROM raw_files WHERE sha256 = ?');
-  const mendRaw = database.prepare('UPDATE raw_files SET deflated = ? WHERE sha256 = ?');
   const list = database.prepare<[string, number], DocumentRow>(
     'SELECT id, document, sealed FROM evidence WHERE household_id = ? AND undone = ? ORDER BY place',
   );
   const byId = database.prepare<[string], DocumentRow>('SELECT id, document, sealed FROM evidence WHERE id = ?');
   const bySeries = database.prepare<[string], DocumentRow>(
     `SELECT evidence.id, evidence.document, evidence.sealed FROM evidence JOIN series ON series.evidence_id = evidence.id WHERE series.id = ?`,
-  );
-  const raw = database.prepare<[string], { deflated: Buffer; sha256: string }>(
-    'SELECT deflated, raw_files.sha256 FROM raw_files JOIN evidence ON evidence.raw_sha256 = raw_files.sha256 WHERE evidence.id = ?',
   );
   const setUndone = database.prepare('UPDATE evidence SET undone = ? WHERE id = ?');
   const seriesRow = database.prepare<[string], SeriesRow>(
@@ -77,6 +114,7 @@ export function openEvidence(database: Database, names: Names): EvidencePart {
     'SELECT day, readings FROM days WHERE series_key = ? ORDER BY day',
   );
   const dropDays = database.prepare('DELETE FROM days WHERE series_key = ?');
+  const rawFiles = openRawFiles(database, names);
 
   const nameOf = (row: DocumentRow): Damage => ({ kind: 'import', ...names.evidence(row.id) });
   const read = (row: DocumentRow) => readSealed<Evidence>(row, () => nameOf(row));
@@ -91,11 +129,7 @@ export function openEvidence(database: Database, names: Names): EvidencePart {
   ): void {
     const allDays = intervals.reduce((sum, { days }) => sum + days.length, 0);
     let stored = 0;
-    // A file that was damaged is replaced by its like.
-    if (rawFile && !isKept(evidence.sha256)) {
-      const packed = packFile(rawFile, (share) => onProgress?.(share * PACKING_SHARE));
-      addRaw.run(evidence.sha256, rawFile.byteLength, packed);
-    }
+    if (rawFile) rawFiles.keep(evidence.sha256, rawFile, (share) => onProgress?.(share * PACKING_SHARE));
     const document = JSON.stringify(evidence);
     const rawSha256 = rawFile ? evidence.sha256 : null;
     addEvidence.run(evidence.id, evidence.householdId, document, seal(document), evidence.sha256, rawSha256);
@@ -115,19 +149,6 @@ export function openEvidence(database: Database, names: Names): EvidencePart {
     }
   }
 
-  /** Undefined when it is no longer what its name, the hash of it, says. */
-  function unpackWhole(deflated: Uint8Array, sha256: string): Uint8Array | undefined {
-    try {
-      const bytes = unpackFile(deflated);
-      return seal(bytes) === sha256 ? bytes : undefined;
-    } catch {
-      return undefined;
-    }
-  }
-  function isKept(sha256: string): boolean {
-    const row = rawFile.get(sha256);
-    return row !== undefined && unpackWhole(row.deflated, sha256) !== undefined;
-  }
   /** Readings and raw files are checked whole, whatever span is asked for. */
   function readDays(seriesId: string): { series: SeriesRow; rows: StoredDay[] } | undefined {
     const series = seriesRow.get(seriesId);
@@ -149,18 +170,8 @@ export function openEvidence(database: Database, names: Names): EvidencePart {
       const row = bySeries.get(seriesId);
       return row && read(row);
     },
-    readRawFile(evidenceId) {
-      const row = raw.get(evidenceId);
-      if (!row) return undefined;
-      const bytes = unpackWhole(row.deflated, row.sha256);
-      if (!bytes) throw damaged({ kind: 'raw-file', ...names.evidence(evidenceId) });
-      return bytes;
-    },
-    mendRawFile(bytes) {
-      const sha256 = seal(bytes);
-      if (!rawFile.get(sha256) || isKept(sha256)) return false;
-      return mendRaw.run(packFile(bytes), sha256).changes === 1;
-    },
+    readRawFile: rawFiles.read,
+    mendRawFile: rawFiles.mend,
     mendReadings(interval) {
       const series = seriesRow.get(interval.seriesId);
       const rows = rowsOf(interval);

@@ -57,15 +57,94 @@ function OpenPrices() {
   );
 }
 
+/** The figures as they would be kept, each with its sum. */
+function WhatIsKept() {
+  const { appraisal, series, today, openWorking } = useHousehold();
+  const { pump, beside } = findSideBySide(appraisal);
+  const { electricity } = appraisal.prices;
+  return (
+    <dl className="facts">
+      <dt>{say('Heat pump')}</dt>
+      <dd>
+        <Said
+          text="{amount} a year; 8 in 10 homes like yours: {range}"
+          with={{
+            range: poundsRange(pump.cost.low, pump.cost.high),
+            amount: (
+              <FigureButton
+                text={spokenPounds(pump.cost.value)}
+                working={rangedWorking(pump.cost)}
+                onOpen={openWorking}
+              />
+            ),
+          }}
+        />
+      </dd>
+      {beside ? (
+        <>
+          <dt>{say('Beside it')}</dt>
+          <dd>
+            <Said
+              text="{other}, about {amount} a year"
+              with={{
+                other: systemInSentence(beside.id, beside.kind),
+                amount: (
+                  <FigureButton
+                    text={spokenPounds(beside.cost.value)}
+                    working={beside.cost.working}
+                    onOpen={openWorking}
+                  />
+                ),
+              }}
+            />
+          </dd>
+        </>
+      ) : null}
+      <dt>{say('Heat')}</dt>
+      <dd>
+        <Said
+          text="{heat} a year, {count, plural, =0 {without any record of this home} one {from one record} other {from # records}}"
+          with={{
+            count: series.length,
+            heat: (
+              <FigureButton
+                text={`${spokenCount(appraisal.demand.total.value)} kWh`}
+                working={appraisal.demand.total.working}
+                onOpen={openWorking}
+              />
+            ),
+          }}
+        />
+      </dd>
+      <dt>{say('Electricity')}</dt>
+      <dd>
+        <Said
+          text="{price} a unit, {tariff}"
+          with={{
+            tariff: sayTold(electricity.name),
+            price: (
+              <FigureButton
+                text={pence(appraisal.prices.electricityPencePerKWh)}
+                working={electricityPriceWorking(appraisal)}
+                onOpen={openWorking}
+              />
+            ),
+          }}
+        />
+      </dd>
+      <dt>{say('Date')}</dt>
+      <dd>{longDate(today)}</dd>
+    </dl>
+  );
+}
+
 /** What would be kept, the note beside it, and the button that keeps it. */
 export function KeepForm() {
-  const { household, appraisal, series, reload, tell, today, openWorking } = useHousehold();
+  const { household, appraisal, reload, tell } = useHousehold();
   const [note, setNote] = useState('');
   const [keeping, setKeeping] = useState(false);
   const [failure, setFailure] = useState<string | null>(null);
   const [isBehind, setIsBehind] = useState(false);
-  const { pump, beside } = findSideBySide(appraisal);
-  const { electricity } = appraisal.prices;
   const open = appraisal.questions.filter(({ weight }) => weight !== 'note').length;
 
   const keep = async (clockIsRight = false) => {
@@ -92,78 +171,7 @@ export function KeepForm() {
   return (
     <section className="stack" aria-labelledby="keep-head">
       <h3 id="keep-head">{say('What will be saved')}</h3>
-      <dl className="facts">
-        <dt>{say('Heat pump')}</dt>
-        <dd>
-          <Said
-            text="{amount} a year; 8 in 10 homes like yours: {range}"
-            with={{
-              range: poundsRange(pump.cost.low, pump.cost.high),
-              amount: (
-                <FigureButton
-                  text={spokenPounds(pump.cost.value)}
-                  working={rangedWorking(pump.cost)}
-                  onOpen={openWorking}
-                />
-              ),
-            }}
-          />
-        </dd>
-        {beside ? (
-          <>
-            <dt>{say('Beside it')}</dt>
-            <dd>
-              <Said
-                text="{other}, about {amount} a year"
-                with={{
-                  other: systemInSentence(beside.id, beside.kind),
-                  amount: (
-                    <FigureButton
-                      text={spokenPounds(beside.cost.value)}
-                      working={beside.cost.working}
-                      onOpen={openWorking}
-                    />
-                  ),
-                }}
-              />
-            </dd>
-          </>
-        ) : null}
-        <dt>{say('Heat')}</dt>
-        <dd>
-          <Said
-            text="{heat} a year, {count, plural, =0 {without any record of this home} one {from one record} other {from # records}}"
-            with={{
-              count: series.length,
-              heat: (
-                <FigureButton
-                  text={`${spokenCount(appraisal.demand.total.value)} kWh`}
-                  working={appraisal.demand.total.working}
-                  onOpen={openWorking}
-                />
-              ),
-            }}
-          />
-        </dd>
-        <dt>{say('Electricity')}</dt>
-        <dd>
-          <Said
-            text="{price} a unit, {tariff}"
-            with={{
-              tariff: sayTold(electricity.name),
-              price: (
-                <FigureButton
-                  text={pence(appraisal.prices.electricityPencePerKWh)}
-                  working={electricityPriceWorking(appraisal)}
-                  onOpen={openWorking}
-                />
-              ),
-            }}
-          />
-        </dd>
-        <dt>{say('Date')}</dt>
-        <dd>{longDate(today)}</dd>
-      </dl>
+      <WhatIsKept />
       {open > 0 ? (
         <p>
           {say(
