@@ -98,7 +98,7 @@ export function savedSentence(lifetime: Lifetime): string {
 /** The range alone, where the sentence above it has said the amount. */
 export function savedRangeSentence(lifetime: Lifetime): string {
   const { low, high } = lifetime.saved;
-  return say('We are not sure: compared with {other} it is {range} for 8 in 10 homes like yours.', {
+  return say('We are not sure. Compared with {other}, it is {range} for 8 in 10 homes like yours.', {
     other: othersName(lifetime),
     range: roughRange(low, high),
   });
@@ -198,7 +198,7 @@ export function annualSentence(lifetime: Lifetime): string {
   const { annual } = lifetime;
   if (!annual) return '';
   return say(
-    'Spread evenly, all that is paid, less what is left of its worth at the end, is about {amount} a year with the heat pump. With {other} it is about {otherAmount}.',
+    'Spread evenly, all that is paid is about {amount} a year with the heat pump. With {other} it is about {otherAmount}. What it is still worth at the end is taken off.',
     {
       amount: spokenPounds(annual.pump.value),
       other: othersName(lifetime),
@@ -219,7 +219,7 @@ export function instalmentSentence(lifetime: Lifetime): string {
   if (!instalments) return '';
   const running = runningByMonth(lifetime);
   return say(
-    'In instalments over {years, plural, one {one year} other {# years}}, {interest, select, none {without interest} other {at {rate} interest}}, it is {instalment} a month; with running it {together}, against {amount} for {other}.',
+    'In instalments over {years, plural, one {one year} other {# years}}, {interest, select, none {without interest} other {at {rate} interest}}, it is {instalment} a month. With running it that is {together}, compared with {amount} for {other}.',
     {
       years: instalments.years,
       interest: instalments.perYear > 0 ? 'some' : 'none',

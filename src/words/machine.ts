@@ -5,7 +5,7 @@ import { factor, grouped, spokenKWh, spokenRatio } from './numbers.ts';
 import { phrase, say } from './say.ts';
 import { fewerHomes } from './sure.ts';
 
-/** "For every unit you buy, the ground adds about two and a half": what is said is never more than what is added. */
+/** "For every kWh you buy, the ground adds about two and a half kWh": what is said is never more than what is added. */
 export function addsSentence({ whole, source }: Pick<MachineResult, 'whole' | 'source'>): string {
   if (!Number.isFinite(whole.value)) return say('We do not know yet how much heat the heat pump makes from a kWh.');
   const added = whole.value - 1;
@@ -15,7 +15,7 @@ export function addsSentence({ whole, source }: Pick<MachineResult, 'whole' | 's
       { source },
     );
   return say(
-    'For every kWh of electricity you buy, {source, select, ground {the ground} other {the air outside}} adds about {ratio} of heat.',
+    'For every kWh of electricity you buy, {source, select, ground {the ground} other {the air outside}} adds about {ratio} kWh of heat.',
     {
       source,
       ratio: spokenRatio(added),

@@ -182,7 +182,7 @@ const WHOLE = [
   phrase('eleven'),
 ];
 const AND_A_HALF = [
-  phrase('half a kWh'),
+  phrase('half a'),
   phrase('one and a half'),
   phrase('two and a half'),
   phrase('three and a half'),
@@ -205,7 +205,7 @@ const LEFT_OFF_MOST = 0.03;
 /** Of a gain below this nobody speaks. */
 const LEAST_RATIO = 0.05;
 
-/** "two", "two and a half", "2.29": a gain as it is said, never more than it is and at most 3 % less; a word only where it is as near. */
+/** "two", "half a", "2.29": a gain in kWh as it is said, never more than it is and at most 3 % less; a word only where it is as near. */
 export function spokenRatio(value: number): string {
   if (!Number.isFinite(value) || value < 0) return unknown();
   if (value < LEAST_RATIO) return say('almost nothing');

@@ -76,8 +76,8 @@ function monthsInShort(from: CivilDate, to: CivilDate): string {
 const KINDS: { readonly [kind in PriceKind]: string } = {
   own: phrase('{months}, your own tariff'),
   typed: phrase('your own price'),
-  cap: phrase('{months}, price cap average, not your tariff'),
-  average: phrase('{months}, average, not your tariff'),
+  cap: phrase('{months}, not your tariff'),
+  average: phrase('{months}, not your tariff'),
   guide: phrase('{months}, guide page'),
   assumed: phrase('assumed price'),
 };

@@ -1,6 +1,6 @@
 /** How sure we are, counted both ways, and what the answer hangs on. */
 import type { Appraisal, UnknownInput } from '../model/shapes/appraisal.ts';
-import { capitalised, listed, spokenPounds } from './numbers.ts';
+import { listed, spokenPounds } from './numbers.ts';
 import { phrase, say } from './say.ts';
 import { lookUp, unknownName } from './unknown.ts';
 
@@ -77,8 +77,7 @@ export function driversSentence(drivers: Appraisal['drivers']): string {
   if (first === undefined) return say('No single thing decides the answer.');
   const most = say('What matters most is {driver}.', { driver: first });
   if (rest.length === 0) return most;
-  const next = capitalised(listed(rest));
-  return `${most} ${say('{next} {count, plural, one {comes} other {come}} next.', { next, count: rest.length })}`;
+  return `${most} ${say('After that {count, plural, one {comes} other {come}} {next}.', { next: listed(rest), count: rest.length })}`;
 }
 
 /** The one meaning of a range of costs: "8 in 10 homes like yours should lie between £1,040 and £1,400, 2 outside." */

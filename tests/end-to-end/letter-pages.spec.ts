@@ -1,9 +1,9 @@
-/** The letter is two pages on both papers and in both languages, whatever the names, the logo and the parts. */
+/** The letter is two pages and the household’s paper four, on both papers and in both languages, whatever the names, the logo and the parts. */
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { BillCheckInput } from '../../src/model/shapes/bill-check.ts';
 import { logoAddress, smallPng } from '../unit/desk/logos.ts';
-import { expect, root, test } from './host.ts';
+import { expect, keepEstimate, root, test } from './host.ts';
 import { pagesOfPdf } from './pdf-text.ts';
 
 test.use({ sampleName: 'mill-lane' });
@@ -86,5 +86,37 @@ for (const { label, name, installerName, installerContact, letter } of SENDERS) 
         expect(pages[1], `${file}, page 2`).toContain(heading);
       }
     }
+  });
+}
+
+/** Oil with years to come and offers, a flat without gas, and bands of hours: what a paper may have to hold. */
+for (const sampleName of ['holm-farm', 'larch-rise', 'beacon-view']) {
+  test.describe(sampleName, () => {
+    test.use({ sampleName });
+    test(`the paper of ${sampleName} has four pages`, async ({ host }) => {
+      const { call } = host;
+      const { id } = (await call('household.list', {}))[0]!;
+      const estimate = await keepEstimate(host, id);
+      const settings = await call('settings.read', {});
+      for (const paper of ['A4', 'Letter'] as const) {
+        for (const [language, headings] of [
+          ['en-GB', ['What the figures are', 'Beside the other ways', 'Your first winter', 'What this rests on']],
+          ['de-DE', ['Die wichtigsten Werte', 'Im Vergleich mit', 'Ihr erster Winter', 'Worauf das beruht']],
+        ] as const) {
+          const contact = { installerName: 'Hill & Daughters', installerContact: '1 High Street\n01234 567 890' };
+          await call('settings.write', {
+            ...settings,
+            ...contact,
+            paper,
+            language,
+            logo: logoAddress(smallPng(400, 120)),
+          });
+          const { base64 } = await call('estimate.print', { estimateId: estimate.id, format: 'pdf' });
+          const pages = await pagesOfPdf(Buffer.from(base64, 'base64'));
+          expect(pages.length, `${paper}, ${language}`).toBe(4);
+          for (const [page, heading] of headings.entries()) expect(pages[page], `page ${page + 1}`).toContain(heading);
+        }
+      }
+    });
   });
 }

@@ -70,7 +70,7 @@ export function layOutSpread(
     textWidth(row.name, font, row.ours),
     priceWidth * textWidth(row.price ?? '', note),
   ]);
-  const nameWidth = Math.min(Math.max(...named, font * 4), width * (notes > 1 ? 0.3 : 0.36));
+  const nameWidth = Math.min(Math.max(...named, font * 4), width * 0.36);
   const left = nameWidth + GAP + 4;
   const middles = rows.map((row) => (row.cost ? textWidth(spokenPounds(row.cost.middle), font, true) : 0));
   const ranges = rows.map((row) => (row.cost ? textWidth(poundsRange(row.cost.low, row.cost.high), font) : 0));

@@ -30,7 +30,7 @@ function placeSentence(known: readonly SpreadRow[]): string {
   if (others === 0) return '';
   if (same > 0)
     return say(
-      'Of the {others} other ways shown here, {less} {less, plural, one {costs} other {cost}} less and {same} about the same.',
+      'Of the {others} other ways shown here, {less, plural, =0 {none costs} one {# costs} other {# cost}} less and {same} about the same.',
       {
         others,
         less,

@@ -54,7 +54,11 @@ export function layOutYears(
   const axis = axisFor(values, height > 300 ? 5 : 4, 100);
   const money = axis.ticks.map((value) => ({ value, label: spokenPounds(value) }));
   const left = Math.max(...money.map(({ label }) => textWidth(label, faint))) + GAP;
-  const nameWidth = Math.min(Math.max(...lines.map(({ name }) => textWidth(name, font, true))), width * 0.2);
+  const widest = (texts: readonly string[]) => Math.max(...texts.map((text) => textWidth(text, font, true)));
+  const names = lines.map(({ name }) => name);
+  // A name may break between its words and behind its hyphens, never within one.
+  const parts = names.flatMap((name) => name.split(/\s+|(?<=\p{L}-)(?=\p{L})/u));
+  const nameWidth = Math.min(widest(names), Math.max(width * 0.2, widest(parts)), width * 0.4);
   const right = width - nameWidth - GAP - 6;
   // The line of the measure, and below it the label of the break-even.
   const top = faint * 1.3 + font * 1.6;

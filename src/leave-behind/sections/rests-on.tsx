@@ -202,7 +202,9 @@ function service({ pump, estimate }: EstimateParts): Ground {
     what: say('Yearly service'),
     says: given
       ? say('{amount} a year for the heat pump, as offered.', { amount })
-      : say('{amount} a year for the heat pump. That is our own assumption.', { amount }),
+      : pump.split.servicePence > 0
+        ? say('{amount} a year for the heat pump. That is our own assumption.', { amount })
+        : say('No price for the service was given, so none is counted.'),
   };
 }
 

@@ -10,7 +10,7 @@ export function WatchTable({ rows }: { readonly rows: readonly WatchRow[] }) {
         <tr>
           <th scope="col">{say('Month')}</th>
           <th scope="col" className="number">
-            {say('Units we expect')}
+            {say('kWh to expect')}
           </th>
           <th scope="col" className="number">
             {say('Cost')}

@@ -9,13 +9,13 @@ export const ASKED: Catalogue = {
   'Worked out on {date}.': 'Berechnet am {date}.',
   'Our own assumption of {date}, not checked.': 'Unsere eigene Annahme vom {date}, nicht nachgeschlagen.',
   'Yes, if it can give {kW} kW at {outdoor} outside, and the rooms can take that up.':
-    'Ja, wenn das Gerät bei {outdoor} draußen {kW} kW liefert und die Räume das aufnehmen.',
+    'Ja, wenn die Wärmepumpe bei {outdoor} draußen {kW} kW liefert und die Räume das aufnehmen.',
   'Yes, if the machine and the rooms are sized for the coldest day of your area.':
-    'Ja, wenn Gerät und Räume auf den kältesten Tag Ihrer Gegend ausgelegt sind.',
+    'Ja, wenn Wärmepumpe und Räume auf den kältesten Tag Ihrer Gegend ausgelegt sind.',
   'In a German trial of 56 older homes, heat pumps gave the heat that was wanted.':
     'In einem Feldtest mit 56 älteren Häusern lieferten Wärmepumpen die gewünschte Wärme.',
   'Heat loss room by room, and what the machine gives on the coldest day.':
-    'Heizlast Raum für Raum und die Leistung des Geräts am kältesten Tag.',
+    'Heizlast Raum für Raum und die Leistung der Wärmepumpe am kältesten Tag.',
   'A room temperature on days colder than that.': 'Eine Raumtemperatur an Tagen, die noch kälter sind.',
   'Is the floor heating good enough?': 'Reicht die Fußbodenheizung?',
   'Floor heating works with cool water, here {flow} on the coldest day.':
@@ -32,9 +32,9 @@ export const ASKED: Catalogue = {
     'Nennleistung jedes Heizkörpers, Heizlast jedes Raums, Vorlauf und Rücklauf.',
   '“No new radiators” before each room is checked.': '„Keine neuen Heizkörper“, bevor jeder Raum geprüft ist.',
   'Is there enough hot water?': 'Reicht das Warmwasser?',
-  'How long it takes to heat depends on the machine.': 'Wie lange das Aufheizen dauert, hängt vom Gerät ab.',
+  'How long it takes to heat depends on the machine.': 'Wie lange das Aufheizen dauert, hängt von der Wärmepumpe ab.',
   'Size of the tank, its temperature, and what the machine gives for hot water.':
-    'Größe und Temperatur des Speichers, Leistung des Geräts für Warmwasser.',
+    'Größe und Temperatur des Speichers, Leistung der Wärmepumpe für Warmwasser.',
   'Endless hot water, or a time for a half-full tank.':
     'Endloses Warmwasser oder eine Zeit für den halb vollen Speicher.',
   'Water above about 50 °C scalds. A mixing valve protects children and old people.':
@@ -50,11 +50,12 @@ export const ASKED: Catalogue = {
   'Water at 60 °C scalds. A mixing valve protects children and old people.':
     '60 °C heißes Wasser verbrüht. Ein Mischventil schützt Kinder und alte Menschen.',
   'How loud is it?': 'Wie laut ist sie?',
-  'The machine stands indoors and has no fan outside.': 'Das Gerät steht im Haus und hat draußen keinen Ventilator.',
+  'The machine stands indoors and has no fan outside.':
+    'Die Wärmepumpe steht im Haus und hat draußen keinen Ventilator.',
   'You hear a hum in the room where it stands, so choose that room with care.':
-    'In seinem Raum hört man ein Brummen. Wählen Sie diesen Raum mit Bedacht.',
+    'In ihrem Raum hört man ein Brummen. Wählen Sie diesen Raum mit Bedacht.',
   'By a simple sum, a unit labelled 60 dB gives about 41 dB five metres away.':
-    'Nach einfacher Berechnung bleiben von 60 dB am Gerät in fünf Metern etwa 41 dB.',
+    'Nach einfacher Berechnung bleiben von 60 dB am Außengerät in fünf Metern etwa 41 dB.',
   'At night 35 to 40 dB are allowed outside the neighbour’s window, by kind of area.':
     'Nachts sind vor dem Fenster der Nachbarn 35 bis 40 dB erlaubt, je nach Gebiet.',
   'In England a set sum for the neighbour’s window decides. It changed on 29 May 2025.':
@@ -88,7 +89,7 @@ export const ASKED: Catalogue = {
     'Dass das Geld sicher ist, oder wie lange es die Förderung gibt.',
   'How long does it last?': 'Wie lange hält sie?',
   'Plan for about 15 to 20 years for the machine, and far longer for pipes in the ground.':
-    'Rechnen Sie mit etwa 15 bis 20 Jahren für das Gerät. Rohre im Erdreich halten viel länger.',
+    'Rechnen Sie mit etwa 15 bis 20 Jahren für die Wärmepumpe. Rohre im Erdreich halten viel länger.',
   'What the maker stands for is in the warranty.': 'Wofür der Hersteller einsteht, steht in der Garantie.',
   'Years and conditions of the warranty.': 'Jahre und Bedingungen der Garantie.',
   'A lifetime, or a warranty without its yearly service.':
@@ -132,7 +133,7 @@ export const ASKED: Catalogue = {
   'Zones for drinking water are checked first. Scotland and Wales have their own rules.':
     'Zuerst werden Trinkwasserzonen geprüft. Schottland und Wales haben eigene Regeln.',
   'In England a unit of up to 1.5 m³ is usually allowed if its noise passes the set sum.':
-    'In England ist ein Gerät bis 1,5 m³ meist erlaubt, wenn es das Verfahren für den Schall besteht.',
+    'In England ist ein Außengerät bis 1,5 m³ meist erlaubt, wenn es das Verfahren für den Schall besteht.',
   'Wales, Scotland and Northern Ireland have their own rules.': 'Wales, Schottland und Nordirland haben eigene Regeln.',
   'Protected zones, listed building, old mines, and what the council says.':
     'Schutzzonen, Denkmalschutz, alte Bergwerke und was die Gemeinde sagt.',

@@ -146,8 +146,8 @@ export const CHARTS: Catalogue = {
   'The thin mark is its cost if it works as designed, {amount}.':
     'Der dünne Strich sind ihre Kosten, wenn sie läuft wie ausgelegt, {amount}.',
   'As designed': 'Wie ausgelegt',
-  'Of the {others} other ways shown here, {less} {less, plural, one {costs} other {cost}} less and {same} about the same.':
-    'Von den {others} anderen hier gezeigten Heizungen {less, plural, one {kostet # weniger} other {kosten # weniger}} und {same} etwa gleich viel.',
+  'Of the {others} other ways shown here, {less, plural, =0 {none costs} one {# costs} other {# cost}} less and {same} about the same.':
+    'Von den {others} anderen hier gezeigten Heizungen {less, plural, =0 {kostet keine} one {kostet eine} other {kosten #}} weniger und {same} etwa gleich viel.',
   'Every other way of heating shown here costs less.': 'Jede andere hier gezeigte Heizung kostet weniger.',
   'Of the {others} other ways shown here, {less} {less, plural, one {costs} other {cost}} less.':
     'Von den {others} anderen hier gezeigten Heizungen {less, plural, one {kostet eine} other {kosten #}} weniger.',

@@ -90,7 +90,7 @@ export const CHECK: Catalogue = {
   'the price': 'der Preis',
   'the hours of use': 'die Stunden des Verbrauchs',
   'heat used': 'verbrauchte Wärme',
-  'how well the machine works': 'wie gut das Gerät arbeitet',
+  'how well the machine works': 'wie gut die Wärmepumpe arbeitet',
   'the backup heater': 'der Heizstab',
   'other electricity': 'anderer Strom',
   'a wrong reading': 'ein falscher Zählerstand',
@@ -105,7 +105,7 @@ export const CHECK: Catalogue = {
   'How much of the bill went into other things was told, not metered.':
     'Wie viel der Rechnung in anderes ging, wurde gesagt, nicht gemessen.',
   'Work on the cooling circuit is for certified people only. Isolate the unit before opening it.':
-    'Am Kältekreis arbeiten nur zugelassene Fachleute. Trennen Sie das Gerät vom Netz, bevor es geöffnet wird.',
+    'Am Kältekreis arbeiten nur zugelassene Fachleute. Trennen Sie die Wärmepumpe vom Netz, bevor sie geöffnet wird.',
   // Findings
   'Weekly hot tank': 'Wöchentlich heißer Speicher',
   'Many starts on warm days': 'Viele Starts an warmen Tagen',
@@ -129,7 +129,7 @@ export const CHECK: Catalogue = {
   'On warm days the heat pump started {times} times a day, with {units} kWh a day.':
     'An warmen Tagen lief die Wärmepumpe {times}-mal am Tag an, mit {units} kWh am Tag.',
   'On {days, plural, one {# cold day} other {# cold days}} the machine rested at night at {night} of the day’s power. Each morning it ran at {morning}.':
-    'An {days, plural, one {# kalten Tag} other {# kalten Tagen}} ruhte das Gerät nachts bei {night} der Tagesleistung. Jeden Morgen lief es mit {morning}.',
+    'An {days, plural, one {# kalten Tag} other {# kalten Tagen}} ruhte die Wärmepumpe nachts bei {night} der Tagesleistung. Jeden Morgen lief sie mit {morning}.',
   'What runs all night rose from {before} to {after}, and not with the cold.':
     'Was die ganze Nacht läuft, stieg von {before} auf {after}, und nicht mit der Kälte.',
   'A steady {power} kW ran on {days, plural, one {# day} other {# days}}, {hours} hours each{about}. It does not look like heating.':
@@ -177,7 +177,7 @@ export const CHECK: Catalogue = {
   'The bill has {billed} at the high rate. By the clock it was {dear}.':
     'Die Rechnung hat {billed} zum hohen Preis. Nach der Uhr waren es {dear}.',
   'An electric heater in the tank or the heat pump seems to have run on {days, plural, one {# day} other {# days}}. That was from {from} to {to}.':
-    'Ein Heizstab im Speicher oder im Gerät lief wohl an {days, plural, one {# Tag} other {# Tagen}}. Das war vom {from} bis {to}.',
+    'Ein Heizstab im Speicher oder in der Wärmepumpe lief wohl an {days, plural, one {# Tag} other {# Tagen}}. Das war vom {from} bis {to}.',
   'Once a week the meter shows a steady run, as where a tank is made very hot to keep it clean.':
     'Einmal in der Woche zeigt der Zähler einen gleichmäßigen Lauf, wie wenn ein Speicher zur Reinhaltung sehr heiß gemacht wird.',
   'On warm days the heat pump starts about {times} times a day, for hot water or for the rooms.':
@@ -204,7 +204,7 @@ export const CHECK: Catalogue = {
     'Eine Rechnung war geschätzt, und die nächste hat sie berichtigt.',
   'The day and the night figures of the meter may have been mixed up.':
     'Tag- und Nachtwerte des Zählers sind vielleicht vertauscht worden.',
-  'about {count} in 20 sure': 'zu etwa {count} von 20 sicher',
+  'about {count} in 20 sure': 'in etwa {count} von 20 Fällen richtig',
   'What would tell:': 'Was es zeigen würde:',
   'Read the heat pump for a week on a meter of its own.':
     'Die Wärmepumpe eine Woche lang an einem eigenen Zähler ablesen.',

@@ -14,9 +14,9 @@ export const COST: Catalogue = {
     'Mit einer Wärmepumpe dürfte das Heizen hier etwa {amount} im Jahr kosten.',
   'What you pay for heating now is not known yet.': 'Was Sie jetzt für das Heizen zahlen, ist noch nicht bekannt.',
   '{other} {number, select, many {cost} other {costs}} about {same, select, yes {the same, {amount}} other {{amount}}}.':
-    '{other} {number, select, many {kosten} other {kostet}} etwa {same, select, yes {gleich viel, {amount}} other {{amount}}}.',
+    '{other} {number, select, other {kostet}} etwa {same, select, yes {gleich viel, {amount}} other {{amount}}}.',
   '{other} {number, select, many {cost} other {costs}} about {amount}.':
-    '{other} {number, select, many {kosten} other {kostet}} etwa {amount}.',
+    '{other} {number, select, other {kostet}} etwa {amount}.',
   '{other} would cost about {same, select, yes {the same, {amount}} other {{amount}}}.':
     'Zum Vergleich, {other}: etwa {same, select, yes {gleich viel, {amount}} other {{amount}}}.',
   'If you still cook on gas, you go on paying the gas standing charge, {amount} a year. Without gas in the house it ends, and the heat pump costs about {less} a year. What an electric hob uses is not counted.':
@@ -98,7 +98,7 @@ export const COST: Catalogue = {
   'how you live': 'wie Sie leben',
   'No single thing decides the answer.': 'Nichts allein entscheidet die Antwort.',
   'What matters most is {driver}.': 'Am meisten zählt: {driver}.',
-  '{next} {count, plural, one {comes} other {come}} next.':
+  'After that {count, plural, one {comes} other {come}} {next}.':
     'Danach {count, plural, one {kommt} other {kommen}}: {next}.',
   'an unknown amount more or less': 'ein unbekannter Betrag mehr oder weniger',
   '{low} to {high} less': '{low} bis {high} weniger',

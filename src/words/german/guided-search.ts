@@ -9,12 +9,12 @@ export const GUIDED_SEARCH: Catalogue = {
   'solar panels or a battery': 'eine Solaranlage oder ein Batteriespeicher',
   'an electric heater that ran': 'ein Heizstab, der gelaufen ist',
   'water to the radiators hotter than planned': 'ein höherer Vorlauf als geplant',
-  'a machine that works less well than it should': 'ein Gerät, das schlechter arbeitet, als es sollte',
+  'a machine that works less well than it should': 'eine Wärmepumpe, die schlechter arbeitet, als sie sollte',
   'more warmth in the rooms': 'mehr Wärme in den Räumen',
   'more hot water': 'mehr Warmwasser',
   'heating that stayed on in summer': 'eine Heizung, die im Sommer anblieb',
   'less other electricity on the same meter': 'weniger anderer Strom am selben Zähler',
-  'a machine that works better than estimated': 'ein Gerät, das besser arbeitet als geschätzt',
+  'a machine that works better than estimated': 'eine Wärmepumpe, die besser arbeitet als geschätzt',
   'less warmth in the rooms': 'weniger Wärme in den Räumen',
   'less hot water': 'weniger Warmwasser',
   'days when nobody was at home': 'Tage, an denen niemand zu Hause war',
@@ -61,10 +61,10 @@ export const GUIDED_SEARCH: Catalogue = {
   'As cold as usual': 'So kalt wie normal',
   'The weather would explain the bill': 'Das Wetter würde die Rechnung erklären',
   'Read the machine’s own meter and the meter of the home over a week, or have a meter fitted on the machine.':
-    'Lesen Sie eine Woche lang den eigenen Zähler des Geräts und den des Hauses ab. Oder lassen Sie einen Zähler am Gerät einbauen.',
+    'Lesen Sie eine Woche lang den eigenen Zähler der Wärmepumpe und den des Hauses ab. Oder lassen Sie einen Zähler an der Wärmepumpe einbauen.',
   'For one week we would like to count the heating apart from everything else.':
     'Eine Woche lang möchten wir die Heizung getrennt von allem anderen zählen.',
-  'The machine takes most of it': 'Das meiste nimmt das Gerät',
+  'The machine takes most of it': 'Das meiste nimmt die Wärmepumpe',
   'Other things make the difference': 'Anderes macht den Unterschied',
   'Ask what else hangs on this meter and what is new or gone: a car, a hot tub, a freezer, a heater.':
     'Fragen Sie, was noch an diesem Zähler hängt und was neu ist oder fehlt: Auto, Whirlpool, Gefriertruhe, Heizlüfter.',
@@ -95,7 +95,7 @@ export const GUIDED_SEARCH: Catalogue = {
   'Read heat made and electricity used on the heat meter or the display, and divide one by the other.':
     'Lesen Sie am Wärmemengenzähler oder am Display erzeugte Wärme und Strom ab und teilen Sie das eine durch das andere.',
   'On our next visit we read how much heat the machine has made.':
-    'Beim nächsten Besuch lesen wir ab, wie viel Wärme das Gerät erzeugt hat.',
+    'Beim nächsten Besuch lesen wir ab, wie viel Wärme die Wärmepumpe erzeugt hat.',
   'The factor is about as estimated': 'Die JAZ ist etwa wie geschätzt',
   'The factor is not as estimated': 'Die JAZ ist anders als geschätzt',
   'Nothing shows the heat': 'Die Wärme wird nirgends gezeigt',

@@ -45,7 +45,7 @@ export const LEAVE_BEHIND: Catalogue = {
     '{source, select, air {Luft/Wasser} other {Sole/Wasser}}-Wärmepumpe',
   '{price} per kWh of electricity': '{price} je kWh Strom',
   'If electricity rises by {step} per kWh, add about {amount} a year.':
-    'Steigt Strom um {step} je kWh, kommen etwa {amount} im Jahr dazu.',
+    'Steigt der Strompreis um {step} je kWh, kommen etwa {amount} im Jahr dazu.',
   'A cold winter, met about 1 year in 10, adds about {amount}.':
     'Ein kalter Winter kommt etwa alle 10 Jahre. Er kostet etwa {amount} mehr.',
   'Every way of heating, side by side': 'Alle Heizungen nebeneinander',
@@ -132,7 +132,7 @@ export const LEAVE_BEHIND: Catalogue = {
   id: 'Kennung',
   household: 'Haushalt',
   'electricity prices': 'Strompreise',
-  machine: 'Gerät',
+  machine: 'Wärmepumpe',
   'factor, heat and hot water (H4)': 'Arbeitszahl, Heizung und Warmwasser (H4)',
   futures: 'Verläufe',
   'difference {index} of 20': 'Unterschied {index} von 20',
@@ -171,11 +171,11 @@ export const LEAVE_BEHIND: Catalogue = {
     'Kosten eines Jahres. Der Punkt ist unser Ergebnis, im Band liegen 8 von 10 Häusern wie Ihrem.',
   'Beside the other ways of heating': 'Im Vergleich mit anderen Heizungen',
   'The heat pump causes about {pump} kg of CO₂ a year, {other} {otherKg} kg.':
-    'CO₂ im Jahr: mit der Wärmepumpe etwa {pump} kg, im Vergleich ({other}) {otherKg} kg.',
+    'CO₂ im Jahr: die Wärmepumpe etwa {pump} kg, {other} {otherKg} kg.',
   'How often it costs less': 'Wie oft sie weniger kostet',
   'In another winter, and where both cost the same': 'In einem anderen Winter, und ab wann beide gleich viel kosten',
   'Putting it in, and the years to come': 'Einbau und kommende Jahre',
-  'The machine and its heaters run on mains voltage.': 'Gerät und Heizstäbe laufen mit Netzspannung.',
+  'The machine and its heaters run on mains voltage.': 'Wärmepumpe und Heizstäbe laufen mit Netzspannung.',
   'Only a qualified electrician works on the wiring: switched off, locked off and proved dead.':
     'Nur eine Elektrofachkraft arbeitet daran: abgeschaltet, gegen Wiedereinschalten gesichert, Spannungsfreiheit geprüft.',
   'It is under pressure, and some kinds burn. Only certified people open that circuit.':
@@ -199,11 +199,11 @@ export const LEAVE_BEHIND: Catalogue = {
   'Rules of your country and the maker’s instructions come first.':
     'Die Vorschriften Ihres Landes und die Anleitung des Herstellers gehen vor.',
   'Work that needs a licence is done by those who hold one.':
-    'Arbeiten, für die man zugelassen sein muss, machen nur Zugelassene.',
+    'Arbeiten, die eine Zulassung verlangen, machen nur zugelassene Fachleute.',
   'All of them give the same heat in a typical year: {count} kWh. A standing charge counts only where that heating brings it into the home.':
     'Alle liefern in einem normalen Jahr dieselbe Wärme: {count} kWh. Ein Grundpreis zählt nur, wo ihn diese Heizung ins Haus bringt.',
   'The warmth is steady. Radiators feel warm, not hot, and the machine runs for long hours.':
-    'Die Wärme ist gleichmäßig. Heizkörper sind warm, nicht heiß, und das Gerät läuft viele Stunden.',
+    'Die Wärme ist gleichmäßig. Heizkörper sind warm, nicht heiß, und die Wärmepumpe läuft viele Stunden.',
   'After the winter we compare your bill with this paper. We show what the weather and the price did.':
     'Nach dem Winter vergleichen wir Ihre Stromrechnung mit dieser Schätzung. Wir zeigen, was Wetter und Preis ausgemacht haben.',
   'When to call, and whom': 'Wann und wen Sie anrufen',
@@ -230,15 +230,17 @@ export const LEAVE_BEHIND: Catalogue = {
     'Aus 1 kWh Strom werden {factor} kWh Wärme, Warmwasser und Pumpen mitgezählt.',
   'By its design it would be {design}. We take the middle of what measured homes reach.':
     'Nach der Auslegung wären es {design}. Wir nehmen die Mitte dessen, was gemessene Häuser erreichen.',
-  'That comes from the design of this machine.': 'Das kommt aus der Auslegung dieses Geräts.',
+  'That comes from the design of this machine.': 'Das kommt aus der Auslegung dieser Wärmepumpe.',
   'No figure of the machine is known, so this is what measured homes reach.':
-    'Vom Gerät ist kein Wert bekannt. Es ist, was gemessene Häuser erreichen.',
+    'Von der Wärmepumpe ist kein Wert bekannt. Wir nehmen, was gemessene Häuser erreichen.',
   'Measured homes: {source}.': 'Gemessene Häuser: {source}.',
   '{price} per kWh.': '{price} je kWh.',
   'These prices hold from {from} to {to}.': 'Die Preise gelten vom {from} bis {to}.',
   'These prices hold from {from} on.': 'Die Preise gelten ab {from}.',
   'Yearly service': 'Wartung',
   '{amount} a year for the heat pump, as offered.': '{amount} im Jahr für die Wärmepumpe, wie angeboten.',
+  'No price for the service was given, so none is counted.':
+    'Für die Wartung wurde kein Preis genannt. Sie ist nicht mitgezählt.',
   '{amount} a year for the heat pump. That is our own assumption.':
     '{amount} im Jahr für die Wärmepumpe. Das ist unsere eigene Annahme.',
   'heat: your own record, adjusted to a typical winter': 'Wärme, aus Ihrem Verbrauch',

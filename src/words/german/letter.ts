@@ -10,7 +10,7 @@ export const LETTER: Catalogue = {
     'Die Kosten eines Jahres fallen nicht gleichmäßig an. Das sind {season, select, cold {kalte} other {milde}} Tage: In einem normalen Jahr kosten sie etwa {amount}, bei gleichen Teilen wären es {slice}.',
   'After that the bill is about {amount} {way, select, more {more} other {less}} than expected. We do not know yet why.':
     'Danach ist die Rechnung noch etwa {amount} {way, select, more {höher} other {niedriger}} als erwartet. Warum, wissen wir noch nicht.',
-  'We are {sure}.': 'Wir sind {sure}.',
+  'We are {sure}.': 'Das ist {sure}.',
   'We cannot tell apart yet: {parts}.': 'Noch nicht zu trennen sind: {parts}.',
   'We see why the electric heater came on, and correct it if you wish.':
     'Wir sehen nach, warum der Heizstab anging, und stellen es richtig, wenn Sie möchten.',
@@ -24,7 +24,7 @@ export const LETTER: Catalogue = {
   'By when': 'Bis wann',
   'from now on': 'von jetzt an',
   'Please leave the machine as it is set, and do not open it. It holds pressure, hot water and live wires.':
-    'Bitte lassen Sie das Gerät eingestellt, wie es ist, und öffnen Sie es nicht. Es steht unter Druck, enthält heißes Wasser und führt Spannung.',
+    'Bitte lassen Sie die Wärmepumpe eingestellt, wie sie ist, und öffnen Sie sie nicht. Sie steht unter Druck, enthält heißes Wasser und führt Spannung.',
   'For anything that is not clear, ring {name} on {telephone}. Ring at once if the rooms stay cold or the hot water runs out.':
     'Ist etwas unklar, rufen Sie {name} an, Telefon {telephone}. Bleiben die Räume kalt oder geht das warme Wasser aus, rufen Sie sofort an.',
   'With kind regards': 'Mit freundlichen Grüßen',
@@ -37,7 +37,7 @@ export const LETTER: Catalogue = {
   'Once a month: the hours of the electric heater, if the control shows them.':
     'Einmal im Monat: die Stunden des Heizstabs, wenn die Regelung sie zeigt.',
   'Once a month: the heat made, from the heat meter or the machine’s own display.':
-    'Einmal im Monat: die erzeugte Wärme, vom Wärmemengenzähler oder der Anzeige des Geräts.',
+    'Einmal im Monat: die erzeugte Wärme, vom Wärmemengenzähler oder der Anzeige der Wärmepumpe.',
   'On the day itself: any change of settings, people staying, or a window left open for long.':
     'Am selben Tag: jede geänderte Einstellung, Besuch über Nacht oder ein lange offenes Fenster.',
   'Letter of {date} · {name}': 'Brief vom {date} · {name}',

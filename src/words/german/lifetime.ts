@@ -27,7 +27,7 @@ export const LIFETIME: Catalogue = {
     'Im Vergleich ({other}): {kind, select, whole {insgesamt} other {im Betrieb}} etwa gleich viel.',
   'Compared with {other}, it comes out about {amount} {way, select, less {less} other {more}} {kind, select, whole {in total} other {to run}}.':
     'Im Vergleich ({other}): {kind, select, whole {insgesamt} other {im Betrieb}} etwa {amount} {way, select, less {weniger} other {mehr}}.',
-  'We are not sure: compared with {other} it is {range} for 8 in 10 homes like yours.':
+  'We are not sure. Compared with {other}, it is {range} for 8 in 10 homes like yours.':
     'Sicher ist das nicht. Im Vergleich ({other}): bei 8 von 10 Häusern wie Ihrem {range}.',
   '{range} less': '{range} weniger',
   '{range} more': '{range} mehr',
@@ -59,10 +59,10 @@ export const LIFETIME: Catalogue = {
     'So gerechnet liegt die Wärmepumpe etwa {amount} {side, select, ahead {vorn} other {zurück}}.',
   'So a price that is paid back can still be a loss.':
     'Ein Preis, der sich ausgleicht, kann also trotzdem ein Verlust sein.',
-  'Spread evenly, all that is paid, less what is left of its worth at the end, is about {amount} a year with the heat pump. With {other} it is about {otherAmount}.':
-    'Gleichmäßig verteilt zahlt man mit der Wärmepumpe alles in allem, den Restwert am Ende abgezogen, etwa {amount} im Jahr. Zum Vergleich, {other}: etwa {otherAmount}.',
-  'In instalments over {years, plural, one {one year} other {# years}}, {interest, select, none {without interest} other {at {rate} interest}}, it is {instalment} a month; with running it {together}, against {amount} for {other}.':
-    'In Raten über {years, plural, one {ein Jahr} other {# Jahre}}, {interest, select, none {ohne Zins} other {zu {rate} Zins}}, sind es {instalment} im Monat; mit dem Betrieb {together}, gegen {amount} ({other}).',
+  'Spread evenly, all that is paid is about {amount} a year with the heat pump. With {other} it is about {otherAmount}. What it is still worth at the end is taken off.':
+    'Gleichmäßig verteilt zahlt man mit der Wärmepumpe alles in allem etwa {amount} im Jahr. Zum Vergleich, {other}: etwa {otherAmount}. Der Restwert am Ende ist abgezogen.',
+  'In instalments over {years, plural, one {one year} other {# years}}, {interest, select, none {without interest} other {at {rate} interest}}, it is {instalment} a month. With running it that is {together}, compared with {amount} for {other}.':
+    'In Raten über {years, plural, one {ein Jahr} other {# Jahre}}, {interest, select, none {ohne Zins} other {zu {rate} Zins}}, sind es {instalment} im Monat. Mit dem Betrieb sind es {together}, verglichen mit {amount} ({other}).',
   'Until price and grant are typed, this is not shown to the customer.':
     'Bis Preis und Förderung eingegeben sind, wird das dem Kunden nicht gezeigt.',
   'We let the price of electricity go its own way: in the middle it {way, select, level {keeps pace with other prices} up {rises {rate} a year against other prices} other {falls {rate} a year against other prices}}.':

@@ -6,8 +6,8 @@ export const MACHINE: Catalogue = {
     'Wie viel Wärme die Wärmepumpe aus einer kWh macht, wissen wir noch nicht.',
   'For every kWh of electricity you buy, {source, select, ground {the ground} other {the air outside}} adds almost no heat.':
     'Zu jeder kWh Strom, die Sie kaufen, gibt {source, select, ground {das Erdreich} other {die Außenluft}} fast keine Wärme dazu.',
-  'For every kWh of electricity you buy, {source, select, ground {the ground} other {the air outside}} adds about {ratio} of heat.':
-    'Zu jeder kWh Strom, die Sie kaufen, gibt {source, select, ground {das Erdreich} other {die Außenluft}} etwa {ratio} Wärme dazu.',
+  'For every kWh of electricity you buy, {source, select, ground {the ground} other {the air outside}} adds about {ratio} kWh of heat.':
+    'Zu jeder kWh Strom, die Sie kaufen, gibt {source, select, ground {das Erdreich} other {die Außenluft}} etwa {ratio} kWh Wärme dazu.',
   'the heat pump alone': 'die Wärmepumpe allein',
   'the heat pump with its brine pump or fan': 'die Wärmepumpe mit Solepumpe oder Ventilator',
   'the heat pump with its brine pump or fan and the backup heater':

@@ -21,7 +21,7 @@ export const NUMBERS: Catalogue = {
   seven: 'sieben',
   eight: 'acht',
   nine: 'neun',
-  'half a kWh': 'eine halbe kWh',
+  'half a': 'eine halbe',
   'one and a half': 'anderthalb',
   'two and a half': 'zweieinhalb',
   'three and a half': 'dreieinhalb',

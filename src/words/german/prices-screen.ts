@@ -81,8 +81,7 @@ export const PRICES_SCREEN: Catalogue = {
   'Remove the last step': 'Letzte Mengenstufe entfernen',
   '{months}, your own tariff': '{months}, Ihr eigener Tarif',
   'your own price': 'Ihr eigener Preis',
-  '{months}, price cap average, not your tariff': '{months}, Mittel der britischen Preisgrenze, nicht Ihr Tarif',
-  '{months}, average, not your tariff': '{months}, Mittelwert, nicht Ihr Tarif',
+  '{months}, not your tariff': '{months}, nicht Ihr Tarif',
   '{months}, guide page': '{months}, Ratgeberseite',
   'assumed price': 'angenommener Preis',
   'from {month}': 'ab {month}',
@@ -92,7 +91,7 @@ export const PRICES_SCREEN: Catalogue = {
     '{name}: diesen Preis veröffentlicht niemand; er ist angenommen.',
   '{name}: the price is of {months} and ended {days, plural, one {# day} other {# days}} ago.':
     '{name}: der Preis ist von {months} und endete vor {days, plural, one {# Tag} other {# Tagen}}.',
-  'It is used as assumed, as confirmed on {date}.': 'Er gilt als angenommen, bestätigt am {date}.',
+  'It is used as assumed, as confirmed on {date}.': 'Diese Annahme wurde am {date} bestätigt.',
   'Prices to settle first': 'Diese Preise zuerst klären',
   'Why this price is right (optional)': 'Warum dieser Preis gilt (freiwillig)',
   'Use it as assumed': 'Als angenommen verwenden',

@@ -66,7 +66,7 @@ export const THREAD: Catalogue = {
   'Expect about {winter} of the year’s {year} from October to March.':
     'Von Oktober bis März fallen etwa {winter} an, im ganzen Jahr {year}.',
   '{month} is likely to be the most expensive month, at about {amount}.':
-    '{month} wird wohl der teuerste Monat, mit etwa {amount}.',
+    'Der {month} wird wohl der teuerste Monat, mit etwa {amount}.',
   'Read the meter on the first day of each month and write it down.':
     'Lesen Sie am Ersten jedes Monats den Zähler ab und notieren Sie den Stand.',
   'Keep this estimate with your bills.': 'Heben Sie diese Kostenschätzung bei Ihren Rechnungen auf.',
@@ -107,7 +107,7 @@ export const THREAD: Catalogue = {
   'A reading that the supplier guessed because nobody read the meter.':
     'Ein Stand, den der Versorger geschätzt hat, weil niemand abgelesen hat.',
   'A machine that takes heat from the ground or the air and brings it indoors at a useful warmth.':
-    'Ein Gerät, das dem Erdreich oder der Luft Wärme entzieht und damit Ihr Haus heizt.',
+    'Eine Anlage, die dem Erdreich oder der Luft Wärme entzieht und damit Ihr Haus heizt.',
   'ground array': 'Erdkollektor',
   'Pipes in the ground that fetch heat, laid flat in a field or put down a deep hole.':
     'Rohre im Erdreich, die Wärme aufnehmen: flach verlegt, oder als Sonde tief gebohrt.',

@@ -63,7 +63,8 @@ export const WALK: Catalogue = {
   '{name} · each change by itself, all else as it is': '{name} · jede Änderung für sich, alles andere wie jetzt',
   'Your heating and hot water would cost about {cost} a year.':
     'Heizung und Warmwasser würden Sie etwa {cost} im Jahr kosten.',
-  'By the month: about {amount} against {otherAmount}.': 'Im Monat: etwa {amount} gegen {otherAmount}.',
+  'By the month: about {amount}, compared with {otherAmount}.':
+    'Im Monat: etwa {amount}, verglichen mit {otherAmount}.',
   'By the month: about {amount}.': 'Im Monat: etwa {amount}.',
   'That is about the same.': 'Das ist etwa gleich viel.',
   'That is about {apart} a year {way, select, less {less} other {more}}.':
@@ -98,12 +99,11 @@ export const WALK: Catalogue = {
   Pages: 'Seiten',
   'What if: {whatIf}. These are not today’s figures.': 'Was wäre, wenn: {whatIf}. Das sind nicht die Zahlen von heute.',
   'What if …': 'Was wäre, wenn …',
-  'Inside the machine': 'Im Inneren des Geräts',
+  'Inside the machine': 'Blick in die Wärmepumpe',
   Back: 'Zurück',
   Overview: 'Übersicht',
   Next: 'Weiter',
   Month: 'Monat',
-  'Units we expect': 'kWh zu erwarten',
   Cost: 'Kosten',
   'Call us above': 'Anrufen ab',
   'How we know': 'Woher wir das wissen',
@@ -134,7 +134,7 @@ export const WALK: Catalogue = {
     'Ein üblicher Speicher mit {litres} Litern bei {store} gibt bis zu {mixed} Liter zum Duschen.',
   'What it would cost, and how sure that is': 'Was es kosten würde und wie sicher das ist',
   'What changes it, and what you can choose': 'Was es ändert und was Sie wählen können',
-  'Living with it': 'Damit leben',
+  'Living with it': 'Der Alltag damit',
   'What happens next': 'Wie es weitergeht',
   Earlier: 'Früher',
   'You choose your tariff, how warm the rooms are, the hot water and the settings. The winter nobody can choose.':
@@ -154,7 +154,7 @@ export const WALK: Catalogue = {
     'Bitten Sie um Rechnungen oder Zählerstände eines Jahres, bevor Sie eine Zahl aufschreiben.',
   'It could be {range}. Your own bills would make that more certain.':
     'Es können {range} sein. Ihre eigenen Rechnungen machen das sicherer.',
-  'In a typical year that is {bought} through {now}.': 'In einem normalen Jahr sind das {bought} ({now}).',
+  'In a typical year that is {bought} through {now}.': 'In einem normalen Jahr braucht {now} dafür {bought}.',
   'Nothing is known of this home yet, so a typical one is used instead.':
     'Von diesem Haus ist noch nichts bekannt. Wir rechnen mit einem normalen Haus.',
   'Does that sound like your bills?': 'Klingt das nach Ihren Rechnungen?',
@@ -165,14 +165,14 @@ export const WALK: Catalogue = {
   '{room} all day. {emitters, select, floor {The floor is mild} other {Radiators are warm, not hot}}: {flow} water on the coldest day.':
     '{room} den ganzen Tag. {emitters, select, floor {Der Fußboden ist mild warm} other {Heizkörper sind warm, nicht heiß}}: Vorlauf {flow} am kältesten Tag.',
   Quiet: 'Leise',
-  'The machine stands indoors. There is no fan outside.': 'Das Gerät steht im Haus. Draußen läuft kein Ventilator.',
+  'The machine stands indoors. There is no fan outside.':
+    'Die Wärmepumpe steht im Haus. Draußen läuft kein Ventilator.',
   'There is a fan outside. How loud it is at the neighbour’s window has to be worked out.':
     'Draußen läuft ein Ventilator. Wie laut er am Fenster der Nachbarn ist, muss berechnet werden.',
-  Watch: 'Im Blick',
   'Living with it: steady warmth, and one look at the meter each month.':
-    'Damit leben: gleichmäßige Wärme und ein Blick im Monat auf den Zähler.',
+    'Der Alltag: gleichmäßige Wärme und ein Blick im Monat auf den Zähler.',
   'It is in writing: about {amount} a year, estimate no. {number} of {date}.':
-    'Es steht geschrieben: etwa {amount} im Jahr, Kostenschätzung Nr. {number} vom {date}.',
+    'Sie haben es schriftlich: etwa {amount} im Jahr, Kostenschätzung Nr. {number} vom {date}.',
   'If you agree, we put this in writing: about {amount} a year.':
     'Wenn Sie einverstanden sind, schreiben wir es auf: etwa {amount} im Jahr.',
   'Save the written estimate before you leave.': 'Speichern Sie die Kostenschätzung, bevor Sie gehen.',
@@ -195,6 +195,8 @@ export const WALK: Catalogue = {
     'Die Arbeitszahl nur für die Räume ist nicht die der Stromrechnung. Sagen Sie es jetzt, bevor es die erste Rechnung tut.',
   'Call us if rooms stay cold, hot water runs out, or the backup heater runs day after day.':
     'Rufen Sie an, wenn Räume kalt bleiben, das Warmwasser ausgeht oder der Heizstab Tag für Tag läuft.',
+  'At {kW} kW it takes about {hours} hours to heat from cold.':
+    'Mit {kW} kW braucht er kalt etwa {hours} Stunden zum Aufheizen.',
   'At {kW} kW it takes about {minutes} minutes to heat from cold.':
     'Mit {kW} kW braucht er kalt etwa {minutes} Minuten zum Aufheizen.',
 };

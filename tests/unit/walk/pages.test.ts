@@ -56,7 +56,7 @@ describe('the pages in their order', () => {
   test.each([
     ['home', 'Larch Rise: heating and hot water cost about £1,610 a year today.'],
     ['cost', 'Your heating and hot water would cost about £1,190 a year. Today they cost about £1,610.'],
-    ['source', 'For every kWh of electricity you buy, the ground adds about 2.4 of heat.'],
+    ['source', 'For every kWh of electricity you buy, the ground adds about 2.4 kWh of heat.'],
     ['change', 'If electricity costs 5 p more per kWh, the year costs about £200 more.'],
     ['living', 'Living with it: steady warmth, and one look at the meter each month.'],
     ['next', 'If you agree, we put this in writing: about £1,190 a year.'],

@@ -88,7 +88,7 @@ describe('energy, prices, shares', () => {
     [2.55, 'two and a half'],
     [2.49, '2.49'],
     [2, 'two'],
-    [0.5, 'half a kWh'],
+    [0.5, 'half a'],
     [0.04, 'almost nothing'],
     [12.1, '12'],
     [-1, 'not known'],

@@ -13,7 +13,7 @@ const oilHome = (prices: Household['prices'] = {}) => makeHousehold({ present: {
 describe('day and kind of each price', () => {
   const { prices } = on(makeHousehold({ beside: EVERY_WAY }));
   test.each([
-    ['the cap', prices.electricity, 'Oct–Dec 2026, price cap average, not your tariff'],
+    ['the cap', prices.electricity, 'Oct–Dec 2026, not your tariff'],
     ['a guide page, long ago', prices.oil!, 'Jan 2026, guide page, old'],
     ['nobody’s', prices.lpg!, 'assumed price'],
     ['a day and night pair of nobody’s', prices['two-rate']!, 'assumed price'],
@@ -22,8 +22,8 @@ describe('day and kind of each price', () => {
 
   test('a German average is of its year, and old when that is over', () => {
     const german = on(makeHousehold({ country: 'DE' })).prices;
-    expect(priceInShort(german.electricity)).toBe('Jan–Dec 2026, average, not your tariff');
-    expect(priceInShort(german.gas)).toBe('Jan–Dec 2025, average, not your tariff, old');
+    expect(priceInShort(german.electricity)).toBe('Jan–Dec 2026, not your tariff');
+    expect(priceInShort(german.gas)).toBe('Jan–Dec 2025, not your tariff, old');
   });
 });
 

@@ -61,8 +61,8 @@ test('the weather and the ways behind the heat', () => {
 });
 
 test.each([
-  [3.44, 'ground', 'For every kWh of electricity you buy, the ground adds about 2.4 of heat.'],
-  [3.0, 'air', 'For every kWh of electricity you buy, the air outside adds about two of heat.'],
+  [3.44, 'ground', 'For every kWh of electricity you buy, the ground adds about 2.4 kWh of heat.'],
+  [3.0, 'air', 'For every kWh of electricity you buy, the air outside adds about two kWh of heat.'],
   [1.1, 'ground', 'For every kWh of electricity you buy, the ground adds almost no heat.'],
   [0.7, 'ground', 'For every kWh of electricity you buy, the ground adds almost no heat.'],
   [Number.NaN, 'ground', 'We do not know yet how much heat the heat pump makes from a kWh.'],

@@ -50,7 +50,7 @@ test.each<[Appraisal['drivers'], string]>([
       { input: 'electricity-price', share: 0.6 },
       { input: 'habits', share: 0.02 },
     ],
-    'What matters most is the price of electricity. How cold the winter is comes next.',
+    'What matters most is the price of electricity. After that comes how cold the winter is.',
   ],
   [[], 'No single thing decides the answer.'],
 ])('drivers %j', (drivers, said) => expect(driversSentence(drivers)).toBe(said));

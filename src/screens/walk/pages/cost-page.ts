@@ -36,7 +36,7 @@ export function costPage({ household, appraisal, changed }: WalkInput): WalkPage
   const side = beside ? standing(appraisal, beside.id) : 'unknown';
   const apart = spokenPounds(Math.abs(more));
   const byMonth = beside
-    ? say('By the month: about {amount} against {otherAmount}.', {
+    ? say('By the month: about {amount}, compared with {otherAmount}.', {
         amount: spokenPounds(pump.cost.value / 12),
         otherAmount: spokenPounds(beside.cost.value / 12),
       })

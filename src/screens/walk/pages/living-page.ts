@@ -45,7 +45,7 @@ export function livingPage({ household, appraisal, settings }: WalkInput): WalkP
     },
     { what: say('Hot water'), says: tankSentence(water) },
     {
-      what: say('Watch'),
+      what: say('When to call'),
       says: say('Call us if rooms stay cold, hot water runs out, or the backup heater runs day after day.'),
     },
   ];
