@@ -74,13 +74,21 @@ function divideShade({ width, height, points }: Grey): Grey {
   const paper = around(around(bright, columns, rows, 2, 'most'), columns, rows, 2, 'mean');
   const flat = new Uint8Array(points.length);
   const shares = new Uint32Array(256);
+  const line = new Float32Array(columns);
   for (let y = 0; y < height; y++) {
     const v = Math.max(0, Math.min(rows - 1.001, y / BLOCK - 0.5));
+    const top = Math.floor(v) * columns;
+    for (let column = 0; column < columns; column++) {
+      const above = paper[top + column]!;
+      line[column] = Math.max(24, above + (paper[top + columns + column]! - above) * (v - Math.floor(v)));
+    }
     for (let x = 0; x < width; x++) {
       const u = Math.max(0, Math.min(columns - 1.001, x / BLOCK - 0.5));
-      const share = Math.min(255, (points[y * width + x]! / Math.max(24, between(paper, columns, u, v))) * 235);
+      const left = Math.floor(u);
+      const about = line[left]! + (line[left + 1]! - line[left]!) * (u - left);
+      const share = Math.min(255, (points[y * width + x]! / about) * 235) | 0;
       flat[y * width + x] = share;
-      shares[Math.floor(share)]!++;
+      shares[share]!++;
     }
   }
   let ink = 0;
@@ -90,8 +98,10 @@ function divideShade({ width, height, points }: Grey): Grey {
   if (isNoisy) soften(flat, width, height);
   noise *= isNoisy ? SOFTENED : 1;
   const [dark, light] = [Math.min(130, ink + 10), Math.max(150, Math.min(220, 232 - 3.5 * noise))];
-  for (let i = 0; i < flat.length; i++)
-    flat[i] = Math.max(0, Math.min(255, ((flat[i]! - dark) / (light - dark)) * 255));
+  const stretched = Uint8Array.from({ length: 256 }, (_, share) =>
+    Math.max(0, Math.min(255, ((share - dark) / (light - dark)) * 255)),
+  );
+  for (let i = 0; i < flat.length; i++) flat[i] = stretched[flat[i]!]!;
   return { width, height, points: flat };
 }
 
@@ -117,14 +127,6 @@ function soften(points: Uint8Array, width: number, height: number): void {
   for (let i = 1; i < points.length - 1; i++) line[i] = points[i - 1]! + 2 * points[i]! + points[i + 1]!;
   for (let i = width; i < width * (height - 1); i++)
     points[i] = (line[i - width]! + 2 * line[i]! + line[i + width]!) >> 4;
-}
-
-function between(values: Float32Array, columns: number, u: number, v: number): number {
-  const [left, top] = [Math.floor(u), Math.floor(v)];
-  const at = top * columns + left;
-  const above = values[at]! + (values[at + 1]! - values[at]!) * (u - left);
-  const below = values[at + columns]! + (values[at + columns + 1]! - values[at + columns]!) * (u - left);
-  return above + (below - above) * (v - top);
 }
 
 function around(
