@@ -21,6 +21,7 @@ const ANSWERS: Readonly<Record<string, readonly string[]>> = {
   'paper-vat-asked': ['choices.paper.vat'],
   'paper-unproved-asked': ['choices.paper.looked', 'choices.paper.words'],
   'paper-several-asked': ['choices.paper.bills'],
+  'paper-no-bill-asked': ['choices.paper.isBill'],
   'paper-left-out-asked': ['choices.paper.leftOut', 'choices.paper.words'],
   'paper-fuel-left-asked': ['choices.paper.leftOut', 'choices.paper.words'],
   'paper-total-asked': ['choices.paper.looked', 'choices.paper.words'],

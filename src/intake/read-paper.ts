@@ -9,7 +9,7 @@ import { billOfSection, type SectionBill, spanOf } from './paper/bill-of-section
 import type { Box } from './paper/figures.ts';
 import { gatherSheets, MOST_PICTURES, type PaperFault, type Sheet } from './paper/gather-sheets.ts';
 import { isCompared } from './paper/groups.ts';
-import { findLeftOver, textOfLeft } from './paper/left-over.ts';
+import { findLeftOver, saysNoBill, textOfLeft } from './paper/left-over.ts';
 import type { PaperLine } from './paper/lines.ts';
 import { type Looks, lookAtSheets } from './paper/look-at-sheets.ts';
 import { MOST_PAGES } from './paper/pdf-words.ts';
@@ -150,7 +150,7 @@ export function readPages(
   const read = bills.map((understood, i) => {
     const sections = understood.sections.map((section) => readSection(section, understood, settled, book));
     const values = listValues({ understood, sections, typed: typedBoxes(corrected, said) });
-    ask(values, understood, sections, settled, book);
+    ask(values, understood, sections, settled, book, context.today);
     return { sections, values: i === 0 ? values : values.map((one) => ({ ...one, key: `${i} ${one.key}` })) };
   });
   const sections = read.flatMap((one) => one.sections);
@@ -179,6 +179,7 @@ export function readPages(
     !isOpen &&
     !said.looked &&
     !said.leftOut &&
+    !said.isBill &&
     !said.asPrinted &&
     values.every(({ kind, state, meaning }) => KEPT_APART.has(kind) || (state === 'proved' && meaning === 'said'));
   return {
@@ -263,6 +264,7 @@ function ask(
   sections: readonly ReadSection[],
   choices: IntakeChoices,
   book: RemarkBook,
+  today: string,
 ): void {
   const said = choices.paper ?? {};
   const { orderOpen, rows, together } = understood;
@@ -290,6 +292,9 @@ function ask(
     if (isSaid || said.leftOut) book.add('paper-left-out', 'note', { found });
     else book.add('paper-left-out-asked', 'question', { found });
   }
+  const noBill = saysNoBill(understood) ?? futureDay(sections);
+  if (noBill !== undefined && !said.isBill)
+    book.add('paper-no-bill-asked', 'question', { found: noBill.slice(0, 120) });
   const over = findLeftOver(understood, values);
   const namesOf = (some: typeof over.money) =>
     some
@@ -325,6 +330,12 @@ function ask(
   if (sections.some(({ made }) => !made) && !book.list().some(({ weight }) => weight === 'question'))
     book.add('paper-no-bill', 'refusal');
 
+  /** What ends long after today has not been used yet. */
+  function futureDay(some: readonly ReadSection[]): string | undefined {
+    const ends = some.flatMap(({ made }) => made?.bill.to ?? []);
+    return ends.find((end) => toDayNumber(end) > toDayNumber(today) + DAYS_AHEAD);
+  }
+
   function recomputed({ made, section }: ReadSection): string[] {
     if (!made || section.totals === undefined) return [];
     const { rows: lines, printedPence, reckonedPence, agrees } = checked(made.bill, made.vatRate);
@@ -337,6 +348,8 @@ function ask(
   }
 }
 const sumOfLine = ({ product, amount }: PaperLine): string => product?.sum ?? amount.text;
+/** A bill may be dated a little ahead. */
+const DAYS_AHEAD = 7;
 const fewOf = (values: readonly PaperValue[]): string =>
   values
     .map(({ text }) => text)

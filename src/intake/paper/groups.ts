@@ -106,7 +106,7 @@ export function areApart(a: ChargeGroup, b: ChargeGroup): boolean {
   return one.from.day >= other.to.day || other.from.day >= one.to.day;
 }
 
-const ABOVE = 3;
+const ABOVE = 4;
 /** Whether the words beside or above some charges say that they are compared or foreseen. */
 export function isCompared(
   lines: readonly Pick<PaperLine, 'amount' | 'quantity'>[],

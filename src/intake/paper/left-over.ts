@@ -5,7 +5,7 @@ import { isCompared } from './groups.ts';
 import { fuelsIn, nameOf } from './lines.ts';
 import { isMoney, penceOf } from './relations.ts';
 import { sumQuantity, type Understanding } from './understand.ts';
-import { BALANCE, DUE, NEXT_PAYMENT, PAYMENT, TOTAL } from './vocabulary.ts';
+import { BALANCE, CANCELLED, DUE, FORESEEN, NEXT_PAYMENT, OFFER, PAYMENT, TOTAL } from './vocabulary.ts';
 
 export interface LeftOver {
   /** What makes it doubtful whether the bill is whole: another fuel, use among the charges, a total nothing comes to. */
@@ -74,3 +74,17 @@ function sumsOf({ sections, together }: Understanding): number[] {
 /** "Gas, as per your plan £94.00". */
 export const textOfLeft = (figure: Figure, { rows }: Understanding): string =>
   `${nameOf(rows[figure.row]!.words)} ${figure.text}`.trim();
+
+const TITLE = 8;
+/** The word that says a paper is an offer, a forecast or a cancelled bill; undefined where none does. */
+export function saysNoBill({ rows, sections }: Understanding): string | undefined {
+  const used = new Set(
+    sections.flatMap(({ lines, totals }) => [...lines.map(({ amount }) => amount.row), totals?.total?.row]),
+  );
+  const found = rows.flatMap(({ text, figures }, at) => [
+    ...(CANCELLED.exec(text) ?? []),
+    ...((at < TITLE && figures.length === 0 && OFFER.exec(text)) || []),
+    ...((used.has(at) && FORESEEN.exec(text)) || []),
+  ]);
+  return found[0];
+}

@@ -205,7 +205,8 @@ export function linesOf(
     const { quantity, price, amount, pence } = product;
     const about = wordsAbout(product.figures, rows);
     const isSentOut = quantity.kind === 'energy' && EXPORT.test(rows[quantity.row]!.words);
-    const kind = isSentOut ? 'export' : kindOfLine(quantity, price, about);
+    // A name with a digit, such as CO2, is not among the words.
+    const kind = isSentOut ? 'export' : kindOfLine(quantity, price, `${about} ${rows[quantity.row]!.text}`);
     return {
       kind,
       fuel: fuelOf(amount),

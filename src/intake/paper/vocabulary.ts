@@ -61,13 +61,23 @@ export const GIVEN_BACK = words(
 export const EXPORT = words(
   'export\\w*|feed[- ]in|sent out|generation|einspeis\\w*|rückspeis\\w*|teruglever\\w*|teruggeleverd\\w*|injection|surplus',
 );
+/** A paper that is no bill, and one that stands no longer. */
+export const OFFER = words(
+  '(?:your |a )?quot(?:e|ation)|offer|proposal|angebot|\\w*(?:auftrags|vertrags)bestätigung|offerte|devis',
+);
+export const FORESEEN = words(
+  'estimated (?:total|costs?|charges)|expected|forecast|voraussichtlich\\w*|erwartet\\w*|prognose\\w*',
+);
+export const CANCELLED = words(
+  'this bill is (?:cancelled|void|replaced)|replaced by another|pro forma|stornorechnung|storniert\\w*|annulée|geannuleerd',
+);
 /** Another time than the bill's. */
 export const EARLIER = words(
   'last (?:year|winter|summer|quarter|bill)|same (?:days|period|time)|previous year|a year ago|vorjahr\\w*|année précédente|vorig jaar',
 );
 /** What is compared or foreseen and is no part of the bill. */
 export const COMPARED = words(
-  'last (?:year|winter|summer|quarter|bill)|same (?:days|period|time)|previous year|a year ago|estimated? (?:annual|yearly|for a year)|next year|a year|annual|for the year|(?:you )?(?:would|could) (?:pay|save)|save|switch|projection|projected|forecast|compar\\w+|other tariffs?|cheap(?:er|est)|vorjahr\\w*|vergleich\\w*|prognose\\w*|voraussichtlich\\w*|jahresverbrauchsprognose|enthalten|davon|sparen|günstig\\w*|wechsel\\w*|l’an dernier|année précédente|vorig jaar|vergelijk\\w*',
+  'last (?:year|winter|summer|quarter|bill)|same (?:days|period|time)|previous year|a year ago|estimated? (?:annual|yearly|for a year)|next year|a year|annual|for the year|(?:you )?(?:would|could) (?:pay|save)|save|switch|projection|projected|forecast|compar\\w+|other tariffs?|cheap(?:er|est)|vorjahr\\w*|vergleich\\w*|prognose\\w*|voraussichtlich\\w*|jahresverbrauchsprognose|erwartet\\w*|expected|enthalten|davon|sparen|günstig\\w*|wechsel\\w*|l’an dernier|année précédente|vorig jaar|vergelijk\\w*',
 );
 export const NET = words(
   'net|sub ?total|total before vat|before vat|excluding vat|excl\\.? vat|without vat|netto\\w*|zwischensumme|nettobetrag|hors (?:tva|taxes?)|total ht|subtotaal|excl\\.? btw',

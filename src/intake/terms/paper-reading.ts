@@ -125,6 +125,8 @@ export const PaperChoices = z.object({
   bills: z.enum(['one', 'several']).optional(),
   /** What is only read was looked at and is right. */
   looked: z.boolean().optional(),
+  /** It is a bill, though a word on it or its days say otherwise. */
+  isBill: z.boolean().optional(),
   /** What belongs to no charge that was read is left out. */
   leftOut: z.boolean().optional(),
   /** What contradicts itself is kept as it is printed. */

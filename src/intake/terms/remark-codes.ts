@@ -145,6 +145,7 @@ export const REMARK_CODES = [
   'picture-no-bill',
   'paper-water-only',
   'paper-water-left-out',
+  'paper-no-bill-asked',
   'paper-given-back',
   'paper-export-left-out',
   'paper-left-out',

@@ -92,6 +92,8 @@ export function answersTo(remark: Remark, preview: IntakePreview): readonly Answ
     case 'paper-unproved-asked':
     case 'paper-meaning-asked':
       return [{ label: say('They are right'), ...ofPaper(choices, { looked: true }) }];
+    case 'paper-no-bill-asked':
+      return [{ label: say('It is a bill'), ...ofPaper(choices, { isBill: true }) }];
     case 'paper-left-out-asked':
     case 'paper-fuel-left-asked':
       return [{ label: say('Save without it'), ...ofPaper(choices, { leftOut: true }) }];

@@ -55,6 +55,7 @@ export const EVIDENCE_SCREEN: Catalogue = {
   '{count, plural, one {One page} other {# pages}} of one bill, in this order.':
     '{count, plural, one {Eine Seite} other {# Seiten}} einer Rechnung, in dieser Reihenfolge.',
   'Add a page': 'Seite hinzufügen',
+  'It is a bill': 'Es ist eine Rechnung',
   'Save without it': 'Ohne das speichern',
   'The place on the page that reads {text}': 'Die Stelle auf der Seite, an der {text} steht',
   'We read {read}. If it says {text}, the sums come out: {sum}. Look at the picture.':

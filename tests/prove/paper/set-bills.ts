@@ -1194,4 +1194,204 @@ Continued on page 2
   void net;
 }
 
+{
+  const [e, s] = [times(3100, 24.9), times(365, 44)];
+  const vat = share(5, e + s);
+  add(
+    'an offer, which is no bill',
+    UK,
+    `
+Gorse & Sky Energy                       Your quote for electricity
+Fixed from 1 January 2026 to 31 December 2026
+Estimated units     3,100 kWh at 24.90p                          ${gb(e)}
+Standing charge      365 days at 44.00p                           ${gb(s)}
+Total before VAT                                                 ${gb(e + s)}
+VAT at 5%                                                         ${gb(vat)}
+Estimated total for the year                                     ${gb(e + s + vat)}
+`,
+  );
+}
+{
+  const [ap, gp] = [times(3500, 29.9), 13_200];
+  const ust = share(19, ap + gp);
+  add(
+    'eine Vertragsbestätigung mit Prognose',
+    DE,
+    `
+Licht und Wärme Nord                 Auftragsbestätigung Strom
+Belieferung vom 01.03.2026 bis 28.02.2027
+Voraussichtlicher Verbrauch   3.500 kWh     29,90 ct/kWh         ${de(ap)} €
+Grundpreis                    12 Monate     11,00 €/Monat          ${de(gp)} €
+Netto                                                            ${de(ap + gp)} €
+USt 19 %                                                          ${de(ust)} €
+Voraussichtliche Jahreskosten brutto                             ${de(ap + gp + ust)} €
+Ihr Abschlag: 12 x 118,00 €                                      1.416,00 €
+`,
+  );
+}
+{
+  const [ap, gp] = [times(2700, 31), times(365, 36)];
+  const net = ap + gp;
+  const ust = share(19, net);
+  add(
+    'neuer Abschlagsplan als Produkt hinter der Rechnung',
+    DE,
+    `
+Stadtwerke Birkenau                    Stromrechnung
+Rechnungszeitraum 01.01.2025 bis 31.12.2025
+Arbeitspreis        2.700 kWh x 31,00 ct/kWh                       ${de(ap)} €
+Grundpreis            365 Tage x 36,00 ct/Tag                      ${de(gp)} €
+Summe netto                                                        ${de(net)} €
+19 % Umsatzsteuer                                                  ${de(ust)} €
+Rechnungsbetrag brutto                                            ${de(net + ust)} €
+bereits gezahlt                                                  - ${de(99_000)} €
+Nachzahlung                                                        ${de(net + ust - 99_000)} €
+Künftige Abschläge
+!11 Abschläge zu je 105,00 €                                       1.155,00 €
+!Erwarteter Verbrauch 2.700 kWh x 33,00 ct/kWh                     ${de(times(2700, 33))} €
+`,
+    ['electricity', '2025-01-01', '2026-01-01', 2700, net + ust],
+  );
+}
+{
+  const [a, b, s] = [times(402, 28), times(611, 28), times(31, 52)];
+  const net = a + b + s;
+  const vat = share(5, net);
+  add(
+    'two meters of one fuel',
+    UK,
+    `
+Clover Power                Electricity     1 August 2026 to 31 August 2026
+Meter A 11,204    11,606    402 kWh    28.00p                    ${gb(a)}
+Meter B 80,110    80,721    611 kWh    28.00p                    ${gb(b)}
+Standing charge    31 days   52.00p                               ${gb(s)}
+Net                                                              ${gb(net)}
+VAT 5%                                                            ${gb(vat)}
+Total                                                            ${gb(net + vat)}
+`,
+    ['electricity', '2026-08-01', '2026-09-01', 1013, net + vat],
+  );
+}
+{
+  const [e, s] = [times(377, 29.1), times(30, 51)];
+  const net = e + s;
+  const vat = share(5, net);
+  add(
+    'the last bill again in full beside this one',
+    UK,
+    `
+Bracken & Loam Power                 Electricity
+This bill, 1 June 2026 to 30 June 2026
+Units           377 kWh at 29.10p                                ${gb(e)}
+Standing charge  30 days at 51.00p                                ${gb(s)}
+VAT at 5%                                                          ${gb(vat)}
+Total                                                            ${gb(net + vat)}
+Last bill, 1 May 2026 to 31 May 2026
+!Units           420 kWh at 29.10p                                ${gb(times(420, 29.1))}
+!Standing charge  31 days at 51.00p                                ${gb(times(31, 51))}
+!VAT at 5%                                                          ${gb(share(5, times(420, 29.1) + times(31, 51)))}
+!Total                                                            ${gb(times(420, 29.1) + times(31, 51) + share(5, times(420, 29.1) + times(31, 51)))}
+`,
+    ['electricity', '2026-06-01', '2026-07-01', 377, net + vat],
+  );
+}
+{
+  const [e, s] = [times(512, 27.35), times(30, 49)];
+  const net = e + s;
+  const vat = share(5, net);
+  add(
+    'a reminder of an earlier bill with a fee',
+    UK,
+    `
+Quill Energy                 Electricity      1 April 2026 to 30 April 2026
+Balance of your last bill                                        £212.40
+Units            512 kWh      27.35p                             ${gb(e)}
+Standing charge   30 days     49.00p                              ${gb(s)}
+VAT 5%                                                             ${gb(vat)}
+Charges this month                                               ${gb(net + vat)}
+Reminder fee, no VAT                                               £5.00
+Please pay                                                       ${gb(21_240 + net + vat + 500)}
+`,
+    ['electricity', '2026-04-01', '2026-05-01', 512, net + vat],
+  );
+}
+{
+  const [e, s] = [times(512, 27.35), times(30, 49)];
+  const net = e + s;
+  const vat = share(5, net);
+  add(
+    'a pro forma copy marked as cancelled',
+    UK,
+    `
+Quill Energy                 Electricity      1 April 2026 to 30 April 2026
+CANCELLED: this bill is replaced by another
+Units            512 kWh      27.35p                             ${gb(e)}
+Standing charge   30 days     49.00p                              ${gb(s)}
+Net                                                              ${gb(net)}
+VAT 5%                                                             ${gb(vat)}
+Total                                                            ${gb(net + vat)}
+`,
+  );
+}
+{
+  const [d, n] = [times(410, 31.5), times(905, 11.2)];
+  const s = times(31, 55);
+  const net = d + n + s;
+  const vat = share(5, net);
+  add(
+    'night before day, register numbers in front',
+    UK,
+    `
+Sedge Power      Electricity supply      01-DEC-25 TO 31-DEC-25
+Rate 1 night     00:30-04:30     905 kWh     11.200    ${en(n)}
+Rate 2 day       04:30-00:30     410 kWh     31.500    ${en(d)}
+Daily charge      31 days         55.000              ${en(s)}
+Sub total                                            ${en(net)}
+VAT 5.00%                                             ${en(vat)}
+Total due for this period                            ${en(net + vat)}
+`,
+    ['electricity', '2025-12-01', '2026-01-01', 1315, net + vat],
+  );
+}
+{
+  const kWh = round(288 * 0.9541 * 11.153);
+  const [ap, gp] = [times(kWh, 9.87), round((14_400 * 365) / 365)];
+  const co2 = times(kWh, 1.001);
+  const net = ap + gp + co2;
+  const ust = share(19, net);
+  add(
+    'Gas mit CO2-Preis und Aufteilung zwischen Mieter und Vermieter',
+    DE,
+    `
+Gasversorgung Auental             Gasabrechnung 2025
+Lieferzeitraum 01.01.2025 - 31.12.2025
+Zähler 7711204  alt 4.102 m³  neu 4.390 m³  Differenz 288 m³
+288 m³ x 0,9541 Zustandszahl x 11,153 Brennwert kWh/m³ = ${grouped(String(kWh), '.')} kWh
+Arbeitspreis       ${grouped(String(kWh), '.')} kWh      9,87 ct/kWh                ${de(ap)} €
+CO2-Preis          ${grouped(String(kWh), '.')} kWh      1,001 ct/kWh                ${de(co2)} €
+Grundpreis 144,00 €/Jahr   365 Tage                             ${de(gp)} €
+Nettobetrag                                                     ${de(net)} €
+Umsatzsteuer 19 %                                               ${de(ust)} €
+Bruttobetrag                                                    ${de(net + ust)} €
+Aufteilung der CO2-Kosten: Mieter 60 %                          ${de(round(co2 * 0.6))} €
+`,
+    ['gas', '2025-01-01', '2026-01-01', kWh, net + ust],
+  );
+}
+{
+  const [e, s] = [times(690, 26.4), times(92, 47)];
+  const vat = share(5, e + s);
+  add(
+    'the total on the last line only, in words and figures',
+    UK,
+    `
+Fennel Supply
+Dear customer, between 1 July 2026 and 30 September 2026 (92 days) you used 690 kWh of electricity.
+At 26.40p for each kWh this comes to ${gb(e)}. The standing charge of 47.00p a day for 92 days is ${gb(s)}.
+With VAT at 5 % (${gb(vat)}) the total of this bill is ${gb(e + s + vat)}.
+`,
+    ['electricity', '2026-07-01', '2026-10-01', 690, e + s + vat],
+  );
+}
+
 export const SET_BILLS: readonly SetBill[] = bills;
