@@ -188,6 +188,9 @@ const SENTENCES: Readonly<Record<RemarkCode, string>> = {
   'column-asked': phrase(
     '{file} has {count, plural, one {another column} other {# other columns}} of the same kind as {column}: {names}. We took {column}. Confirm it, or choose the column that is meant.',
   ),
+  'units-by-row': phrase(
+    '{column} of {file} is in different units from row to row ({words}). Export one unit at a time, or change the rows to one unit.',
+  ),
   'unit-mixed': phrase(
     '{at}: {column} reads {names}, where the column is in {expectedNames}. It counts as missing. Write it in {expectedNames} too.{alike}',
   ),

@@ -294,6 +294,19 @@ export function unitBeside({ columns, table, firstRow }: Sheet): EnergyUnit | un
 const OF_FUELS =
   /\btype\b|commodity|\bfuel|service|utility|energieart|sparte|medium|^energi|fluide|suministro|fornitura/;
 
+/** The units of a column of units that names several, row by row. */
+export function unitsByRow({ columns, table, firstRow }: Sheet): readonly EnergyUnit[] {
+  const units = new Set<EnergyUnit>();
+  for (const c of columns) {
+    if (!isWordColumn(c) || !OF_UNITS.test(plainWords(c.heading))) continue;
+    for (let row = firstRow; row < table.rowCount; row++) {
+      const unit = unitOfWords(plainWords(cellText(table, row, c.index)));
+      if (unit !== undefined) units.add(unit);
+    }
+  }
+  return [...units];
+}
+
 /** A column that names one and the same energy in every row. */
 function carrierBeside({ columns, table, firstRow }: Sheet): Energy | undefined {
   for (const c of columns) {

@@ -27,6 +27,7 @@ import {
   RATE_REGISTER,
   SENT_OUT,
   STAMP,
+  TO_COMPARE,
   WATER,
   withoutBrackets,
 } from './vocabulary.ts';
@@ -157,7 +158,14 @@ function roleOf(heading: string, unit: EnergyUnit | undefined): HeadingRole {
   if (/calorific|\bcv\b|brennwert|heizwert|\bpcs\b|pouvoir calorifique|poder calorifico|potere calorifico/.test(words))
     return 'calorific';
   if (isOfDegrees(words) && INDOORS.test(words)) return 'beside';
-  if (BESIDE.test(words) || OTHER_WEATHER.test(words) || NOT_ACTIVE.test(words) || OWN_USE.test(words)) return 'beside';
+  if (
+    BESIDE.test(words) ||
+    OTHER_WEATHER.test(words) ||
+    NOT_ACTIVE.test(words) ||
+    OWN_USE.test(words) ||
+    TO_COMPARE.test(words)
+  )
+    return 'beside';
   if ((unit === 'W' || unit === 'kW') && HIGHEST.test(words)) return 'beside';
   if (/p ?\/ ?kwh|pence per|per kwh|\/ ?kwh|unit (price|rate)|ppl\b|per lit|standing/.test(words)) return 'rate';
   // "Rate 1 (kWh)" is a register; "Rate" alone is a price.

@@ -42,7 +42,7 @@ export function nameLogColumns(columns: readonly ColumnFacts[]): ColumnFacts[] {
 const isHeatMeter = (columns: readonly ColumnFacts[]): boolean =>
   ['flow-temperature', 'return-temperature'].every((carrier) => columns.some((c) => c.meaning.carrier === carrier)) &&
   columns.some((c) => isVolume(c) && !/gas|gaz/i.test(c.heading)) &&
-  !columns.some((c) => isFuel(c.meaning.carrier));
+  !columns.some((c) => isFuel(c.meaning.carrier) && (!isVolume(c) || /gas|gaz/i.test(c.heading)));
 
 const isVolume = (c: ColumnFacts): boolean =>
   c.meaning.unit === 'm³' || c.meaning.unit === 'litre' || VOLUME.test(plainWords(c.heading));

@@ -20,7 +20,7 @@ import {
   MOST_KWH_A_DAY,
 } from '../terms/units.ts';
 import type { ColumnFacts } from './column-facts.ts';
-import { statedCarrier, statedUnit } from './energy-columns.ts';
+import { statedCarrier, statedUnit, unitsByRow } from './energy-columns.ts';
 import { plainWords } from './headings.ts';
 import type { Sheet } from './sheet.ts';
 import { columnName } from './value-cells.ts';
@@ -67,6 +67,8 @@ export function settleUnit(
     book.add('carrier-guessed', 'question', { column: name, expected: FUELS[carrier as DeliveredFuel].written });
   const settledCarrier = carrier ?? 'electricity';
   const perReading = hours === undefined ? Number.NaN : (perDay * hours) / 24;
+  const mixed = choices.unit === undefined && column.meaning.unit === undefined ? unitsByRow(sheet) : [];
+  if (mixed.length > 1) book.add('units-by-row', 'refusal', { column: name, found: mixed.join(', ') });
   const unit = stated ?? guessUnit(settledCarrier, column, perDay, perReading);
   const fits = isUnitOf(settledCarrier, unit);
   const settled: EnergyUnit = fits ? unit : usualUnit(settledCarrier);
@@ -136,7 +138,10 @@ function mayBeSentOut(sheet: Sheet, column: ColumnFacts, role: SeriesRole, said:
   if (said !== undefined && said !== 'electricity') return false;
   const heading = plainWords(column.heading);
   const file = plainWords(sheet.fileName.replaceAll(/[-_.]/g, ' '));
-  if (role === 'generation') return /\bexport/.test(file) && !MADE_HERE.test(heading) && !MADE.test(heading);
+  const isOfExport = [file, ...sheet.preamble.map(({ text }) => plainWords(text))].some((words) =>
+    /\bexport/.test(words),
+  );
+  if (role === 'generation') return isOfExport && !MADE_HERE.test(heading) && !MADE.test(heading);
   if (role !== 'import') return false;
   // A counter without a word beside amounts that were sent out may count those.
   const isOut = (c: ColumnFacts) => c.meaning.seriesRole === 'export' && c.meaning.role !== 'reading';

@@ -119,6 +119,19 @@ export const HIGHEST = words(
   'hoogste|hojeste|storste|highest|plus haute?',
 );
 
+/** Another year, another home or a guess beside what was used: to compare with, never to add. */
+export const TO_COMPARE = any(
+  words('(last|previous|prior) (year|month|period)|year (ago|before)|forecast|predict|projected|expected|budget'),
+  words(
+    '(similar|average|typical|neighbou?r\\w*|other) (homes?|house\\w*)|benchmark|rolling|(weather|degree.?day) (corr|norm|adj)',
+  ),
+  words('vorjahr|vormonat|prognose|plan ?wert|vergleich|gleitend|bereinigt|annee (precedente|derniere)|prevision'),
+  words(
+    'foyers? similaires?|ano (anterior|pasado)|prevision|anno precedente|previsto|vorig jaar|verwacht|sidste ar|forventet',
+  ),
+  whole('target|budget|ziel|objectif|objetivo|obiettivo'),
+);
+
 /** Of each day on the mean, whatever the row's length. */
 export const A_DAY = any(
   words('(\\/|per|pro|par|por|al|pr\\.?|je|a) ?(day|d|tag|jour|dia|giorno|dag)(?![a-z])'),

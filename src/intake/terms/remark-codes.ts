@@ -42,6 +42,7 @@ export const REMARK_CODES = [
   'pulses-asked',
   'column-asked',
   'unit-mixed',
+  'units-by-row',
   'unit-not-of-carrier',
   'carrier-guessed',
   'columns-left-out',

@@ -188,6 +188,8 @@ export const REMARKS: Catalogue = {
     '{at}{when}: Das Zählwerk zeigt null und läuft später weiter, wo es war. Solche Stände wurden weggelassen.{alike}',
   '{column} of {file} starts again every day and only rises in between. We took it for a counter of the day: each use is the difference of two readings.':
     '{column} in {file} beginnt jeden Tag neu und steigt dazwischen nur. Wir lesen die Spalte als Tageszähler: Jeder Verbrauch ist der Unterschied zweier Stände.',
+  '{column} of {file} is in different units from row to row ({words}). Export one unit at a time, or change the rows to one unit.':
+    '{column} in {file} hat von Zeile zu Zeile verschiedene Einheiten ({words}). Exportieren Sie jede Einheit einzeln, oder rechnen Sie die Zeilen auf eine Einheit um.',
   '{file} numbers its weeks. We took them from Monday to Sunday. The week with the fourth of January is the first.':
     '{file} nummeriert die Wochen. Wir zählen sie von Montag bis Sonntag. Die Woche mit dem vierten Januar ist die erste.',
   '{column} of {file} is the mean of a day. We took it times the days of each period.':

@@ -214,6 +214,44 @@ describe('what a heading means', () => {
       'electricity export 2025-01-01 2025-02-10 160.0',
     ]);
   });
+  test.each(['last year', 'forecast', '(weather corrected)', 'similar homes', 'Vorjahr', 'gleitend 12 Monate'])(
+    'electricity kWh %s is compared with, never added',
+    (words) => {
+      const text = lines(
+        `Month,Electricity kWh,Electricity kWh ${words}`,
+        many(12, (m) => `${two(m + 1)}/2025,${300 + (m % 3)},${400 + (m % 2)}`),
+      );
+      expect(read(text).series).toEqual(['electricity import 2025-01-01 2026-01-01 3612.0']);
+    },
+  );
+  test('a column of units that change from row to row is refused', () => {
+    const text = lines(
+      'Date,Electricity,Unit',
+      many(40, (i) => `${dayOf2025(i)},${i % 2 === 0 ? '9.5,kWh' : '9500,Wh'}`),
+    );
+    expect(read(text)).toMatchObject({ series: [], refused: ['units-by-row'] });
+  });
+  test('a volume beside flow and return is the water of a heat meter', () => {
+    const text = lines(
+      'Dato;Energi (MWh);Volumen (m3);Fremløb (°C);Returløb (°C)',
+      many(40, (i) =>
+        `${dayOf2025(i)};12,${300 + (40 * (i % 15)) / 2};${100 + i};65;33`.replace(
+          '12,',
+          `${12 + Math.floor(i / 15)},`,
+        ),
+      ),
+    );
+    expect(read(text).series.filter((s) => /gas|electricity/.test(s))).toEqual([]);
+    expect(read(text).series.some((s) => s.startsWith('heat heat-output'))).toBe(true);
+  });
+  test('solar export in a title is what was sent out or what was made: asked', () => {
+    const text = lines(
+      'Solar export meter readings',
+      'Date,kWh',
+      many(40, (i) => `${dayOf2025(i)},${1 + (i % 3)}`),
+    );
+    expect(read(text).asked).toContain('direction-asked');
+  });
   test('a title of the one word export is asked about', () => {
     const text = lines(
       'Export',
